@@ -1,0 +1,240 @@
+import { commonPractice, recalled, type Source } from '../kernel/cite.ts';
+import type { Segment } from './segments.ts';
+
+/**
+ * The peripheral wiring from the roots outwards: every plexus part and every stretch of a named nerve at which a focal
+ * lesion is known to happen. `proximal` says what the fibres have passed through before they reach this place, so the
+ * whole path of any branch follows from the one place where it leaves. Where it depends on the root, it is a table by root.
+ */
+export interface Place {
+  readonly label: string;
+  readonly kind: 'plexus' | 'nerve';
+  /** The place next nearer to the cord; null where the fibres come straight from the roots. */
+  readonly proximal: string | null | Readonly<Partial<Record<Segment, string>>>;
+  /** False for a branch that is only ever a way-station of the table, never a site of its own. */
+  readonly lesionSite: boolean;
+  /** How often lesions here are met, among focal peripheral lesions; 1 = rare, 100 = the commonest. Judged. */
+  readonly frequency: number;
+  readonly source: Source;
+}
+
+const upper = recalled('mrc-aids', 'upper limb, nerve diagrams');
+const lower = recalled('mrc-aids', 'lower limb, nerve diagrams');
+const plexus = recalled('mrc-aids', 'brachial plexus diagram');
+const lumbosacral = recalled('grays-anatomy', 'lumbar and sacral plexuses');
+
+const nerve = (
+  label: string,
+  proximal: Place['proximal'],
+  frequency: number,
+  source: Source,
+  lesionSite = frequency > 0,
+): Place => ({ label, kind: 'nerve', proximal, lesionSite, frequency, source });
+
+const plexusPart = (label: string, proximal: Place['proximal'], frequency: number, source: Source): Place => ({
+  label,
+  kind: 'plexus',
+  proximal,
+  lesionSite: true,
+  frequency,
+  source,
+});
+
+export const places = {
+  // Neck and trunk
+  'cervical-plexus': plexusPart('Cervical plexus', null, 1, recalled('grays-anatomy', 'cervical plexus')),
+  'spinal-accessory-nerve': nerve(
+    'Spinal accessory nerve in the posterior triangle',
+    null,
+    4,
+    recalled('brazis', 'accessory nerve'),
+  ),
+  'phrenic-nerve': nerve('Phrenic nerve', 'cervical-plexus', 1, recalled('grays-anatomy', 'phrenic nerve')),
+  'greater-occipital-nerve': nerve('Greater occipital nerve', null, 1, recalled('grays-anatomy', 'dorsal rami')),
+  'great-auricular-nerve': nerve(
+    'Great auricular nerve',
+    'cervical-plexus',
+    1,
+    recalled('grays-anatomy', 'cervical plexus'),
+  ),
+  'transverse-cervical-nerve': nerve(
+    'Transverse cervical nerve',
+    'cervical-plexus',
+    0,
+    recalled('grays-anatomy', 'cervical plexus'),
+  ),
+  'supraclavicular-nerves': nerve(
+    'Supraclavicular nerves',
+    'cervical-plexus',
+    1,
+    recalled('grays-anatomy', 'cervical plexus'),
+  ),
+  'dorsal-rami': nerve('Dorsal rami', null, 0, recalled('grays-anatomy', 'dorsal rami')),
+  'intercostal-nerves': nerve('Intercostal nerves', null, 1, recalled('grays-anatomy', 'thoracic ventral rami')),
+
+  // Brachial plexus
+  'upper-trunk': plexusPart('Upper trunk of the brachial plexus', null, 6, plexus),
+  'middle-trunk': plexusPart('Middle trunk of the brachial plexus', null, 1, plexus),
+  'lower-trunk': plexusPart('Lower trunk of the brachial plexus', null, 4, plexus),
+  'lateral-cord': plexusPart(
+    'Lateral cord of the brachial plexus',
+    { C5: 'upper-trunk', C6: 'upper-trunk', C7: 'middle-trunk' },
+    2,
+    plexus,
+  ),
+  'posterior-cord': plexusPart(
+    'Posterior cord of the brachial plexus',
+    { C5: 'upper-trunk', C6: 'upper-trunk', C7: 'middle-trunk', C8: 'lower-trunk', T1: 'lower-trunk' },
+    2,
+    plexus,
+  ),
+  'medial-cord': plexusPart('Medial cord of the brachial plexus', { C8: 'lower-trunk', T1: 'lower-trunk' }, 2, plexus),
+
+  // Branches of roots, trunks and cords
+  'dorsal-scapular-nerve': nerve('Dorsal scapular nerve', null, 1, upper),
+  'long-thoracic-nerve': nerve('Long thoracic nerve', null, 5, upper),
+  'suprascapular-nerve': nerve('Suprascapular nerve at the suprascapular notch', 'upper-trunk', 4, upper),
+  'suprascapular-nerve-spinoglenoid': nerve(
+    'Suprascapular nerve at the spinoglenoid notch',
+    'suprascapular-nerve',
+    2,
+    upper,
+  ),
+  'lateral-pectoral-nerve': nerve('Lateral pectoral nerve', 'lateral-cord', 0, upper),
+  'medial-pectoral-nerve': nerve('Medial pectoral nerve', 'medial-cord', 0, upper),
+  'subscapular-nerves': nerve('Subscapular nerves', 'posterior-cord', 0, upper),
+  'thoracodorsal-nerve': nerve('Thoracodorsal nerve', 'posterior-cord', 1, upper),
+  'axillary-nerve': nerve('Axillary nerve at the quadrangular space', 'posterior-cord', 8, upper),
+  'medial-cutaneous-nerve-of-arm': nerve('Medial cutaneous nerve of the arm', 'medial-cord', 0, upper),
+  'medial-cutaneous-nerve-of-forearm': nerve('Medial cutaneous nerve of the forearm', 'medial-cord', 1, upper),
+  'intercostobrachial-nerve': nerve('Intercostobrachial nerve', null, 2, upper),
+  'musculocutaneous-nerve': nerve('Musculocutaneous nerve', 'lateral-cord', 4, upper),
+  'lateral-cutaneous-nerve-of-forearm': nerve(
+    'Lateral cutaneous nerve of the forearm',
+    'musculocutaneous-nerve',
+    1,
+    upper,
+  ),
+
+  // Radial
+  'radial-nerve-axilla': nerve('Radial nerve in the axilla', 'posterior-cord', 4, upper),
+  'radial-nerve-spiral-groove': nerve('Radial nerve at the spiral groove', 'radial-nerve-axilla', 20, upper),
+  'radial-nerve-elbow': nerve('Radial nerve at the elbow', 'radial-nerve-spiral-groove', 2, upper),
+  'posterior-interosseous-nerve': nerve('Posterior interosseous nerve', 'radial-nerve-elbow', 6, upper),
+  'superficial-radial-nerve': nerve('Superficial radial nerve', 'radial-nerve-elbow', 4, upper),
+
+  // Median
+  'median-nerve-upper-arm': nerve(
+    'Median nerve in the axilla or upper arm',
+    { C5: 'lateral-cord', C6: 'lateral-cord', C7: 'lateral-cord', C8: 'medial-cord', T1: 'medial-cord' },
+    2,
+    upper,
+  ),
+  'median-nerve-elbow': nerve('Median nerve at the elbow', 'median-nerve-upper-arm', 4, upper),
+  'anterior-interosseous-nerve': nerve('Anterior interosseous nerve', 'median-nerve-elbow', 4, upper),
+  'median-nerve-forearm': nerve('Median nerve in the forearm', 'median-nerve-elbow', 1, upper),
+  'palmar-branch-of-median-nerve': nerve('Palmar branch of the median nerve', 'median-nerve-forearm', 0, upper),
+  'median-nerve-wrist': nerve('Median nerve at the wrist', 'median-nerve-forearm', 100, upper),
+
+  // Ulnar
+  'ulnar-nerve-upper-arm': nerve('Ulnar nerve in the axilla or upper arm', 'medial-cord', 2, upper),
+  'ulnar-nerve-elbow': nerve('Ulnar nerve at the elbow', 'ulnar-nerve-upper-arm', 60, upper),
+  'ulnar-nerve-forearm': nerve('Ulnar nerve in the forearm', 'ulnar-nerve-elbow', 2, upper),
+  'dorsal-branch-of-ulnar-nerve': nerve('Dorsal branch of the ulnar nerve', 'ulnar-nerve-forearm', 0, upper),
+  'palmar-branch-of-ulnar-nerve': nerve('Palmar branch of the ulnar nerve', 'ulnar-nerve-forearm', 0, upper),
+  'ulnar-nerve-wrist': nerve("Ulnar nerve at the wrist (Guyon's canal)", 'ulnar-nerve-forearm', 6, upper),
+  'superficial-branch-of-ulnar-nerve': nerve(
+    'Superficial branch of the ulnar nerve in the hand',
+    'ulnar-nerve-wrist',
+    1,
+    upper,
+  ),
+  'deep-branch-of-ulnar-nerve': nerve('Deep branch of the ulnar nerve in the palm', 'ulnar-nerve-wrist', 4, upper),
+
+  // Lumbar plexus
+  'lumbar-plexus': plexusPart('Lumbar plexus', null, 6, lumbosacral),
+  'iliohypogastric-nerve': nerve('Iliohypogastric nerve', 'lumbar-plexus', 1, lower),
+  'ilioinguinal-nerve': nerve('Ilioinguinal nerve', 'lumbar-plexus', 2, lower),
+  'genitofemoral-nerve': nerve('Genitofemoral nerve', 'lumbar-plexus', 1, lower),
+  'lateral-femoral-cutaneous-nerve': nerve('Lateral femoral cutaneous nerve', 'lumbar-plexus', 20, lower),
+  'obturator-nerve': nerve('Obturator nerve', 'lumbar-plexus', 3, lower),
+  'femoral-nerve-pelvis': nerve('Femoral nerve above the inguinal ligament', 'lumbar-plexus', 5, lower),
+  'femoral-nerve-groin': nerve('Femoral nerve below the inguinal ligament', 'femoral-nerve-pelvis', 5, lower),
+  'saphenous-nerve': nerve('Saphenous nerve', 'femoral-nerve-groin', 3, lower),
+
+  // Sacral plexus
+  'lumbosacral-trunk': plexusPart('Lumbosacral trunk', null, 2, lumbosacral),
+  'sacral-plexus': plexusPart('Sacral plexus', { L4: 'lumbosacral-trunk', L5: 'lumbosacral-trunk' }, 4, lumbosacral),
+  'superior-gluteal-nerve': nerve('Superior gluteal nerve', 'sacral-plexus', 1, lower),
+  'inferior-gluteal-nerve': nerve('Inferior gluteal nerve', 'sacral-plexus', 1, lower),
+  'posterior-femoral-cutaneous-nerve': nerve('Posterior femoral cutaneous nerve', 'sacral-plexus', 1, lower),
+  'pudendal-nerve': nerve('Pudendal nerve', 'sacral-plexus', 2, lower),
+  'sciatic-nerve': nerve('Sciatic nerve at the buttock or upper thigh', 'sacral-plexus', 10, lower),
+  'sciatic-nerve-fibular-division': nerve(
+    'Fibular division of the sciatic nerve in the thigh',
+    'sciatic-nerve',
+    4,
+    lower,
+  ),
+  'common-fibular-nerve': nerve(
+    'Common fibular nerve at the fibular neck',
+    'sciatic-nerve-fibular-division',
+    50,
+    lower,
+  ),
+  'lateral-sural-cutaneous-nerve': nerve('Lateral sural cutaneous nerve', 'sciatic-nerve-fibular-division', 0, lower),
+  'deep-fibular-nerve': nerve('Deep fibular nerve in the leg', 'common-fibular-nerve', 5, lower),
+  'deep-fibular-nerve-ankle': nerve('Deep fibular nerve at the ankle', 'deep-fibular-nerve', 2, lower),
+  'superficial-fibular-nerve': nerve('Superficial fibular nerve', 'common-fibular-nerve', 3, lower),
+  'superficial-fibular-nerve-ankle': nerve(
+    'Cutaneous branches of the superficial fibular nerve',
+    'superficial-fibular-nerve',
+    0,
+    lower,
+  ),
+  'sciatic-nerve-tibial-division': nerve(
+    'Tibial division of the sciatic nerve in the thigh',
+    'sciatic-nerve',
+    1,
+    lower,
+  ),
+  'tibial-nerve-popliteal-fossa': nerve(
+    'Tibial nerve in the popliteal fossa',
+    'sciatic-nerve-tibial-division',
+    3,
+    lower,
+  ),
+  'sural-nerve': nerve('Sural nerve', 'tibial-nerve-popliteal-fossa', 2, lower),
+  'tibial-nerve-calf': nerve('Tibial nerve in the calf', 'tibial-nerve-popliteal-fossa', 1, lower),
+  'medial-calcaneal-nerve': nerve('Medial calcaneal nerve', 'tibial-nerve-calf', 0, lower),
+  'tibial-nerve-tarsal-tunnel': nerve('Tibial nerve in the tarsal tunnel', 'tibial-nerve-calf', 6, lower),
+  'medial-plantar-nerve': nerve('Medial plantar nerve', 'tibial-nerve-tarsal-tunnel', 1, lower),
+  'lateral-plantar-nerve': nerve('Lateral plantar nerve', 'tibial-nerve-tarsal-tunnel', 1, lower),
+
+  // Cranial nerves with a motor or sensory table row of their own
+  'ophthalmic-nerve': nerve('Ophthalmic division of the trigeminal nerve', null, 1, commonPractice),
+  'maxillary-nerve': nerve('Maxillary division of the trigeminal nerve', null, 1, commonPractice),
+  'mandibular-nerve': nerve('Mandibular division of the trigeminal nerve', null, 1, commonPractice),
+} as const satisfies Record<string, Place>;
+
+export type PlaceKey = keyof typeof places;
+
+/** The table under one row type, for look-ups by a key that is not a literal. */
+export const placeTable: Readonly<Record<PlaceKey, Place>> = places;
+export const placeKeys = Object.keys(places) as readonly PlaceKey[];
+
+/**
+ * The places that fibres of one root pass on their way out to `place`, nearest the cord first, `place` last.
+ * A root that the table by root does not name takes the way of its nearest named neighbour's trunk; there is none, so it
+ * ends there: the path then starts at the first place that knows the root.
+ */
+export function pathTo(place: PlaceKey | null, root: Segment): readonly PlaceKey[] {
+  const path: PlaceKey[] = [];
+  let here: PlaceKey | null = place;
+  while (here !== null) {
+    path.unshift(here);
+    const proximal: Place['proximal'] = placeTable[here].proximal;
+    here = (typeof proximal === 'object' && proximal !== null ? (proximal[root] ?? null) : proximal) as PlaceKey | null;
+  }
+  return path;
+}

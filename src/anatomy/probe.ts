@@ -1,0 +1,114 @@
+import type { PlaceKey } from './places.ts';
+import type { RootShares } from './segments.ts';
+
+/**
+ * What a bedside sign looks at, in terms of the wiring. The forward model turns each probe into the chance that the sign
+ * is abnormal, given what is damaged; nothing else in the engine knows individual signs.
+ */
+export type Probe =
+  /** Power of a row of the movement table. */
+  | { readonly kind: 'movement'; readonly movement: string }
+  /** A row of the reflex table. */
+  | { readonly kind: 'reflex'; readonly reflex: string }
+  /** Sensation of the modality that the item names, at the place that the finding names. */
+  | { readonly kind: 'sensation'; readonly modality: Modality }
+  /** Plantar response. */
+  | { readonly kind: 'plantar' }
+  /** Tone of the limb that the finding names. */
+  | { readonly kind: 'tone' }
+  /** Clonus, judged by the stretch reflex of the same arc. */
+  | { readonly kind: 'clonus'; readonly reflex: string }
+  /** Wasting or fasciculation of the muscles at the site that the finding names. */
+  | { readonly kind: 'denervation'; readonly feature: 'wasting' | 'fasciculation' }
+  /** A posture, gait or task that goes wrong when these movements are weak, on the same side or, for midline items, on both. */
+  | { readonly kind: 'weakness-of'; readonly movements: readonly string[]; readonly bilateral?: boolean }
+  /** A sign of upper-motor-neuron disturbance of the limb(s). */
+  | { readonly kind: 'upper-motor'; readonly limb: 'upper' | 'lower' | 'both' }
+  /** A sign of lost joint position sense: Romberg, pseudoathetosis, stamping gait. */
+  | { readonly kind: 'proprioception'; readonly limb: 'upper' | 'lower' }
+  /** Limb coordination test: cerebellar when out of proportion to weakness. */
+  | { readonly kind: 'cerebellar'; readonly part: 'upper-limb' | 'lower-limb' | 'midline' }
+  /** A deformity that takes years of distal muscle imbalance. */
+  | { readonly kind: 'long-standing-deformity' }
+  /** Pain or tingling provoked by stretching or tapping these roots or this nerve. */
+  | { readonly kind: 'provocation'; readonly roots?: RootShares; readonly place?: PlaceKey }
+  /** A function of the brain, a cranial nerve, the autonomic system or the pelvic floor. */
+  | { readonly kind: 'faculty'; readonly faculty: Faculty }
+  /** Kept and coded, not reasoned from. */
+  | { readonly kind: 'recorded-only' };
+
+export const modalities = ['light-touch', 'pinprick', 'temperature', 'vibration', 'joint-position'] as const;
+export type Modality = (typeof modalities)[number];
+
+/**
+ * Functions outside the limbs that signs report on. Which structures carry each is in `faculties.ts`; the side of a
+ * faculty is the side on which the sign shows.
+ */
+export const facultyKeys = [
+  'consciousness',
+  'orientation',
+  'attention',
+  'memory',
+  'executive',
+  'language-expression',
+  'language-comprehension',
+  'spatial-attention',
+  'praxis',
+  'cortical-sensation',
+  'frontal-release',
+  'mood-behaviour',
+  'smell',
+  'visual-acuity',
+  'pupil-afferent',
+  'visual-field-half',
+  'visual-field-bitemporal',
+  'optic-disc',
+  'oculomotor',
+  'pupil-parasympathetic',
+  'trochlear',
+  'abducens',
+  'eyelid-elevation',
+  'eye-movement-fatigue',
+  'gaze-horizontal',
+  'gaze-vertical',
+  'internuclear',
+  'nystagmus',
+  'sympathetic-eye',
+  'trigeminal-sensation',
+  'corneal',
+  'jaw-power',
+  'lower-face',
+  'upper-face',
+  'taste',
+  'hearing',
+  'vestibular',
+  'palate',
+  'swallowing',
+  'voice',
+  'speech-articulation',
+  'speech-cerebellar',
+  'accessory',
+  'tongue',
+  'tongue-denervation',
+  'pseudobulbar',
+  'bladder-retention',
+  'bladder-urgency',
+  'bowel',
+  'anal-tone',
+  'sexual',
+  'blood-pressure',
+  'heart-rate',
+  'sweating',
+  'gut',
+  'bradykinesia',
+  'rest-tremor',
+  'postural-tremor',
+  'hyperkinesia',
+  'myotonia',
+  'fatigability',
+  'breathing',
+  'meningeal',
+  'effort',
+] as const;
+
+export type Faculty = (typeof facultyKeys)[number];

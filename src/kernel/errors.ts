@@ -1,0 +1,97 @@
+/**
+ * The error base of the whole service. Domain code throws these; only `http/problems.ts` knows which HTTP status a code
+ * becomes. `code` is stable and part of the API. Messages and details never carry a person's data.
+ */
+export abstract class AppError extends Error {
+  abstract readonly code: string;
+
+  constructor(message: string, options?: ErrorOptions) {
+    super(message, options);
+    this.name = new.target.name;
+  }
+}
+
+/** One thing that is wrong with what the caller sent. */
+export interface Fault {
+  /** RFC 6901 JSON Pointer to the offending value in the request body; '' is the whole body. */
+  readonly pointer: string;
+  /** Stable kind of fault, upper snake case, for programs. */
+  readonly code: string;
+  /** What was expected, in plain words, for people. */
+  readonly message: string;
+  /** The nearest known key, where a key was unknown. */
+  readonly suggestion?: string;
+}
+
+/** The body was understood as JSON but is not a valid exam; carries every fault found. */
+export class ExamInvalidError extends AppError {
+  readonly code = 'EXAM_INVALID';
+  readonly faults: readonly Fault[];
+
+  constructor(faults: readonly Fault[]) {
+    super(`The exam has ${faults.length} fault${faults.length === 1 ? '' : 's'}.`);
+    this.faults = faults;
+  }
+}
+
+/** The bytes could not be taken as a request at all (not JSON, too large, too deep, wrong media type). */
+export class RequestError extends AppError {
+  readonly code:
+    | 'NOT_JSON'
+    | 'BODY_TOO_LARGE'
+    | 'TOO_DEEP'
+    | 'MEDIA_TYPE'
+    | 'NOT_ACCEPTABLE'
+    | 'BAD_REQUEST'
+    | 'PRECONDITION_REQUIRED';
+
+  constructor(code: RequestError['code'], message: string) {
+    super(message);
+    this.code = code;
+  }
+}
+
+export class NotFoundError extends AppError {
+  readonly code = 'NOT_FOUND';
+}
+
+/** The request contradicts what is stored: same identifier with other content, or a stale `If-Match`. */
+export class ConflictError extends AppError {
+  readonly code: 'IDENTIFIER_IN_USE' | 'VERSION_MISMATCH';
+
+  constructor(code: ConflictError['code'], message: string) {
+    super(message);
+    this.code = code;
+  }
+}
+
+/** The store could not keep or return something. Never carries the content. */
+export class StoreError extends AppError {
+  readonly code: 'STORE_UNAVAILABLE' | 'STORE_FULL' | 'STORE_CORRUPT';
+
+  constructor(code: StoreError['code'], message: string, options?: ErrorOptions) {
+    super(message, options);
+    this.code = code;
+  }
+}
+
+/** The environment asks for something impossible; lists every problem at once. */
+export class ConfigError extends AppError {
+  readonly code = 'CONFIG_INVALID';
+  readonly problems: readonly string[];
+
+  constructor(problems: readonly string[]) {
+    super(problems.join(' '));
+    this.problems = problems;
+  }
+}
+
+/** A broken contract inside the model or its tables. */
+export class InferenceError extends AppError {
+  readonly code: 'SHAPE_MISMATCH' | 'NO_SITE_POSSIBLE' | 'UNKNOWN_KEY';
+
+  constructor(code: InferenceError['code'], message: string) {
+    super(message);
+    this.code = code;
+  }
+}

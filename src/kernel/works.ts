@@ -1,0 +1,117 @@
+/**
+ * The one bibliography. Every row of every clinical table names one of these works (see `cite.ts`).
+ * Titles are shortened; a DOI-grade citation is not the aim, finding the work again is.
+ */
+export const works = {
+  'common-practice': 'Known to every practitioner; no paper is needed.',
+  'from-memory': 'A judged or remembered value; not looked up.',
+  'mrc-aids':
+    'Aids to the Examination of the Peripheral Nervous System, 5th ed. Guarantors of Brain, 2010 (after Medical Research Council Memorandum 45).',
+  isncsci:
+    'International Standards for Neurological Classification of Spinal Cord Injury, revised 2019. ASIA and ISCoS.',
+  'isncsci-key-sensory-points': 'Key Sensory Points guide to the International Standards. ASIA, 2008.',
+  'ninds-reflex-scale': 'Hallett M. NINDS myotatic reflex scale. Neurology 1993;43:2723.',
+  'preston-shapiro': 'Preston DC, Shapiro BE. Electromyography and Neuromuscular Disorders, 4th ed.',
+  blumenfeld: 'Blumenfeld H. Neuroanatomy through Clinical Cases, 3rd ed.',
+  brazis: 'Brazis PW, Masdeu JC, Biller J. Localization in Clinical Neurology, 7th ed.',
+  'adams-victor': "Ropper AH et al. Adams and Victor's Principles of Neurology, 11th ed.",
+  dejong: "Campbell WW, Barohn RJ. DeJong's The Neurologic Examination, 8th ed.",
+  'grays-anatomy': "Standring S (ed). Gray's Anatomy, 42nd ed.",
+  'ucsf-root-table': 'UCSF Hospitalist Handbook, table of spinal nerve roots with dominant roots.',
+  'lower-limb-root-table': 'Muscle, nerve and root tables for the lower limb in a public orthopaedic anatomy text.',
+  'public-reflex-table': 'Public tables of reflexes and spinal levels (Upstate Medical University anatomy).',
+  'aan-dsp-laboratory-2009':
+    'England JD et al. Practice parameter: distal symmetric polyneuropathy, laboratory and genetic testing. Neurology 2009;72:185-92.',
+  'aan-dsp-autonomic-2009':
+    'England JD et al. Practice parameter: distal symmetric polyneuropathy, autonomic testing and biopsy. Neurology 2009;72:177-84.',
+  'ean-pns-gbs-2023': 'van Doorn PA et al. EAN/PNS guideline on Guillain-Barre syndrome. Eur J Neurol 2023;30:3646-74.',
+  'gbs-ten-steps-2019':
+    'Leonhard SE et al. Diagnosis and management of Guillain-Barre syndrome in ten steps. Nat Rev Neurol 2019;15:671-83.',
+  'gbs-fokke-2014':
+    'Fokke C et al. Diagnosis of Guillain-Barre syndrome and validation of Brighton criteria. Brain 2014;137:33-43.',
+  'gbs-lawn-2001':
+    'Lawn ND et al. Anticipating mechanical ventilation in Guillain-Barre syndrome. Arch Neurol 2001;58:893-8.',
+  'ean-pns-cidp-2021':
+    'Van den Bergh PYK et al. EAN/PNS guideline on CIDP, second revision. Eur J Neurol 2021;28:3556-83.',
+  'nice-ng127': 'NICE NG127 Suspected neurological conditions: recognition and referral. 2019, updated 2023.',
+  'nice-ng234': 'NICE NG234 Spinal metastases and metastatic spinal cord compression. 2023.',
+  'girft-ces-2023': 'GIRFT National suspected cauda equina syndrome pathway. 2023.',
+  'nice-ng128': 'NICE NG128 Stroke and transient ischaemic attack in over 16s. 2019, updated 2022.',
+  'nice-ng239': 'NICE NG239 Vitamin B12 deficiency in over 16s. 2024.',
+  'nice-ng59': 'NICE NG59 Low back pain and sciatica in over 16s. 2016, updated 2020.',
+  'ada-standards': 'American Diabetes Association. Standards of Care in Diabetes, diagnosis and classification.',
+  'ada-neuropathy-2017':
+    'Pop-Busui R et al. Diabetic neuropathy: position statement of the ADA. Diabetes Care 2017;40:136-54.',
+  'visser-2015': 'Visser NA et al. Incidence of polyneuropathy in Utrecht. Neurology 2015;84:259-64.',
+  'hanewinckel-2016':
+    'Hanewinckel R et al. Epidemiology and risk factors of chronic polyneuropathy. Eur J Epidemiol 2016;31:5-20.',
+  'saporta-2011':
+    'Saporta ASD et al. Charcot-Marie-Tooth disease subtypes and genetic testing strategies. Ann Neurol 2011;69:22-33.',
+  'szigeti-2009': 'Szigeti K, Lupski JR. Charcot-Marie-Tooth disease. Eur J Hum Genet 2009;17:703-10.',
+  'scherer-2005': 'Scherer K et al. Does this patient have myasthenia gravis? JAMA 2005;293:1906-14.',
+  'mg-consensus-2021':
+    'Narayanaswami P et al. International consensus guidance for management of myasthenia gravis. Neurology 2021;96:114-22.',
+  'lems-titulaer-2011': 'Titulaer MJ et al. Lambert-Eaton myasthenic syndrome. Lancet Neurol 2011;10:1098-107.',
+  'botulism-2021':
+    'Rao AK et al. Clinical guidelines for diagnosis and treatment of botulism. MMWR Recomm Rep 2021;70(2):1-30.',
+  'eular-acr-myositis-2017':
+    'Lundberg IE et al. EULAR/ACR classification criteria for idiopathic inflammatory myopathies. Ann Rheum Dis 2017;76:1955-64.',
+  'gold-coast-2020':
+    'Shefner JM et al. A proposal for new diagnostic criteria for ALS (Gold Coast). Clin Neurophysiol 2020;131:1975-8.',
+  'nmosd-2015': 'Wingerchuk DM et al. International consensus diagnostic criteria for NMOSD. Neurology 2015;85:177-89.',
+  'cord-infarction-2019':
+    'Zalewski NL et al. Characteristics of spontaneous spinal cord infarction. JAMA Neurol 2019;76:56-63.',
+  'transverse-myelitis-2002':
+    'Transverse Myelitis Consortium Working Group. Proposed diagnostic criteria. Neurology 2002;59:499-505.',
+  'cook-2010':
+    'Cook C et al. Clustered clinical findings for diagnosis of cervical spine myelopathy. J Man Manip Ther 2010;18:175-80.',
+  'cook-2009':
+    'Cook C et al. Clinical tests for screening and diagnosis of cervical spine myelopathy. J Orthop Sports Phys Ther 2009;39:172-8.',
+  'hoffmann-fogarty-2018':
+    'Fogarty A et al. A systematic review of the utility of the Hoffmann sign. Spine 2018;43:1664-9.',
+  'hoffmann-2023': 'Gruenberger EH et al. The Hoffmann parallax. Orthop Rev 2023.',
+  'appasamy-2018': 'Appasamy PT et al. Babinski sign versus finger and foot tapping. Neurol India 2018;66:1377-80.',
+  'isaza-2014': 'Isaza Jaramillo SP et al. Accuracy of the Babinski sign. J Neurol Sci 2014;343:66-8.',
+  'thaller-2014':
+    'Thaller M, Hughes T. Inter-rater agreement of observable and elicitable neurological signs. Clin Med 2014;14:264-7.',
+  'hansen-1994':
+    'Hansen M et al. Interobserver variation in the evaluation of neurological signs. Acta Neurol Scand 1994;90:145-9.',
+  'goldstein-simel-2005': 'Goldstein LB, Simel DL. Is this patient having a stroke? JAMA 2005;293:2391-402.',
+  'vrancken-2006':
+    'Vrancken AFJE et al. Distal sensory loss and absent ankle reflexes in relation to age. J Neurol 2006;253:578-89.',
+  'perkins-2001':
+    'Perkins BA et al. Simple screening tests for peripheral neuropathy in the diabetes clinic. Diabetes Care 2001;24:250-6.',
+  'wainner-2003': 'Wainner RS et al. Clinical examination for cervical radiculopathy. Spine 2003;28:52-62.',
+  'cochrane-lumbar-2010':
+    'van der Windt DAWM et al. Physical examination for lumbar radiculopathy. Cochrane Database Syst Rev 2010;CD007431.',
+  'tawa-2017':
+    'Tawa N et al. Accuracy of clinical neurological examination in lumbosacral radiculopathy. BMC Musculoskelet Disord 2017;18:93.',
+  'dabbagh-2023':
+    'Dabbagh A et al. Diagnostic accuracy of provocative manoeuvres for carpal tunnel syndrome, systematic review. 2023, PMC10294560.',
+  'kuhlman-1997':
+    'Kuhlman KA, Hennessey WJ. Sensitivity and specificity of carpal tunnel syndrome signs. Am J Phys Med Rehabil 1997;76:451-7.',
+  'jeon-2013': 'Jeon CH et al. Hip abductor power in foot drop. Spine 2013;38:257-63.',
+  'yngve-1997': 'Yngve D. Abdominal reflexes. J Pediatr Orthop 1997;17:105-8.',
+  'abdominal-reflex-1957':
+    'Statistical control studies in neurology 8: the cutaneous abdominal reflex. Neurology 1957;7:459.',
+  'lim-2009': 'Lim KS et al. Wide range of normality in deep tendon reflexes. Neurol Asia 2009;14:21-5.',
+  'ibm-criteria-2014':
+    'Lloyd TE et al. Evaluation and construction of diagnostic criteria for inclusion body myositis. Neurology 2014;83:426-33.',
+  'amato-russell': 'Amato AA, Russell JA. Neuromuscular Disorders, 2nd ed.',
+  'mmn-efns-2010':
+    'Joint Task Force EFNS/PNS. Multifocal motor neuropathy, first revision. J Peripher Nerv Syst 2010;15:295-301.',
+  'vasculitic-neuropathy-2010':
+    'Collins MP et al. PNS guideline on non-systemic vasculitic neuropathy. J Peripher Nerv Syst 2010;15:176-84.',
+  'neuralgic-amyotrophy-2016': 'van Eijk JJJ et al. Neuralgic amyotrophy: an update. Muscle Nerve 2016;53:337-50.',
+  'bells-palsy-2013':
+    "Baugh RF et al. Clinical practice guideline: Bell's palsy. Otolaryngol Head Neck Surg 2013;149(3 Suppl):S1-27.",
+  'mg-crisis-2011': 'Wendell LC, Levine JM. Myasthenic crisis. Neurohospitalist 2011;1:16-22.',
+  'gcs-1974':
+    'Teasdale G, Jennett B. Assessment of coma and impaired consciousness: a practical scale. Lancet 1974;304:81-4.',
+  'orthostatic-consensus-2011':
+    'Freeman R et al. Consensus statement on the definition of orthostatic hypotension. Auton Neurosci 2011;161:46-8.',
+  'fhir-r4': 'HL7 FHIR Release 4 (4.0.1).',
+  'loinc-table': 'LOINC, Regenstrief Institute.',
+} as const;
+
+export type WorkKey = keyof typeof works;

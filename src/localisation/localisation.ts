@@ -1,0 +1,93 @@
+import type { Coding } from '../kernel/coding.ts';
+import type { BodySide } from '../kernel/side.ts';
+
+/** One finding as evidence about one site. */
+export interface Evidence {
+  /** JSON Pointer of the finding in the request. */
+  readonly finding: string;
+  /** Side that the weight is about; a finding sent as `both` gives two pieces of evidence. */
+  readonly side: BodySide | 'midline';
+  /** Item in words: "left ankle dorsiflexion 3". */
+  readonly text: string;
+  /** Natural-log likelihood ratio; positive speaks for the site. */
+  readonly weight: number;
+  readonly because: string;
+  /** `Finding.id`. */
+  readonly findingId: string;
+}
+
+export interface RankedLocalisation {
+  /** Key of a place or process: `common-fibular-nerve`, `nerve-root`, `spinal-cord-hemisection`, `length-dependent-polyneuropathy`. */
+  readonly site: string;
+  readonly label: string;
+  readonly side: BodySide | 'both' | null;
+  /** Segment of roots and cord sites, the most likely one. */
+  readonly level: string | null;
+  /** Highest and lowest segment that together hold 80 % of this site's probability; null without a level. */
+  readonly levelRange: readonly [string, string] | null;
+  readonly kind: SiteKind;
+  readonly code: Coding;
+  /** Among the hypotheses considered, 0 to 1. */
+  readonly probability: number;
+  /** Share of the abnormal findings, by weight, that the site accounts for, 0 to 1. */
+  readonly fit: number;
+  readonly supporting: readonly Evidence[];
+  readonly against: readonly Evidence[];
+  readonly unexplained: readonly Evidence[];
+}
+
+/** What sort of place or process a site is; causes and tests are chosen by it. */
+export type SiteKind =
+  | 'none'
+  | 'muscle'
+  | 'junction'
+  | 'nerve'
+  | 'multiple-nerves'
+  | 'polyneuropathy'
+  | 'polyradiculoneuropathy'
+  | 'ganglion'
+  | 'plexus'
+  | 'root'
+  | 'cauda-equina'
+  | 'anterior-horn'
+  | 'motor-neuron-system'
+  | 'cord'
+  | 'brainstem'
+  | 'cerebellum'
+  | 'hemisphere'
+  | 'multiple-sites';
+
+export interface Pattern {
+  readonly key: string;
+  readonly label: string;
+  readonly motorNeuron: 'lower' | 'upper' | 'both' | 'none';
+  readonly symmetry: 'symmetrical' | 'asymmetrical' | 'one-sided' | 'midline' | 'none';
+  readonly modalities: readonly string[];
+}
+
+export type Conclusion =
+  | 'single-site'
+  | 'multiple-sites'
+  | 'diffuse-process'
+  | 'no-abnormality'
+  | 'not-anatomical'
+  | 'insufficient';
+
+export interface NextExamination {
+  /** Item id, with the place for sensation: `power/hip-abduction`, `sensation/pinprick`. */
+  readonly item: string;
+  readonly label: string;
+  readonly side: BodySide | null;
+  /** For sensation: where. */
+  readonly place?: string;
+  readonly because: string;
+  /** Expected information gain over the leading sites, in bits. */
+  readonly gainBits: number;
+}
+
+export interface Localisation {
+  readonly localisations: readonly RankedLocalisation[];
+  readonly pattern: Pattern;
+  readonly conclusion: Conclusion;
+  readonly nextExamination: readonly NextExamination[];
+}
