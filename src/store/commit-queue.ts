@@ -1,0 +1,84 @@
+import type { Connection } from './sqlite-connection.ts';
+
+/** More exams than this in one transaction gain nothing and delay the first of them. */
+const largestGroup = 16;
+
+interface Job {
+  readonly work: () => unknown;
+  readonly resolve: (value: never) => void;
+  readonly reject: (error: unknown) => void;
+}
+
+/**
+ * Groups the writes of one turn of the event loop into one transaction, because the sync at commit is the dear part.
+ * Each write stands behind a savepoint, so one that fails takes no other with it; a promise settles only after COMMIT.
+ */
+export class CommitQueue {
+  readonly #db: Connection;
+  readonly #onCommitError: (error: unknown) => void;
+  readonly #jobs: Job[] = [];
+  #scheduled = false;
+  #drained: (() => void)[] = [];
+
+  constructor(db: Connection, onCommitError: (error: unknown) => void) {
+    this.#db = db;
+    this.#onCommitError = onCommitError;
+  }
+
+  /** Runs `work` inside a transaction; resolves with its value once that is on disk. */
+  run<T>(work: () => T): Promise<T> {
+    return new Promise<T>((resolve, reject) => {
+      this.#jobs.push({ work, resolve, reject });
+      this.#schedule();
+    });
+  }
+
+  /** Resolves when every accepted write is settled. */
+  drain(): Promise<void> {
+    if (this.#jobs.length === 0) return Promise.resolve();
+    return new Promise((resolve) => this.#drained.push(resolve));
+  }
+
+  #schedule(): void {
+    if (this.#scheduled) return;
+    this.#scheduled = true;
+    setImmediate(() => {
+      this.#scheduled = false;
+      this.#commit(this.#jobs.splice(0, largestGroup));
+      if (this.#jobs.length > 0) {
+        this.#schedule();
+        return;
+      }
+      for (const resolve of this.#drained.splice(0)) resolve();
+    });
+  }
+
+  #commit(group: readonly Job[]): void {
+    const settle: (() => void)[] = [];
+    try {
+      this.#db.exec('BEGIN IMMEDIATE');
+      for (const job of group) settle.push(this.#attempt(job));
+      this.#db.exec('COMMIT');
+    } catch (error) {
+      if (this.#db.inTransaction) this.#db.exec('ROLLBACK');
+      this.#onCommitError(error);
+      for (const job of group) job.reject(error);
+      return;
+    }
+    for (const answer of settle) answer();
+  }
+
+  #attempt(job: Job): () => void {
+    this.#db.exec('SAVEPOINT one');
+    try {
+      const value = job.work();
+      this.#db.exec('RELEASE one');
+      return () => job.resolve(value as never);
+    } catch (error) {
+      // A full disk may have ended the whole transaction; then the group fails together.
+      if (!this.#db.inTransaction) throw error;
+      this.#db.exec('ROLLBACK TO one; RELEASE one');
+      return () => job.reject(error);
+    }
+  }
+}
