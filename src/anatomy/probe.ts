@@ -109,6 +109,9 @@ export const facultyKeys = [
   'breathing',
   'meningeal',
   'effort',
+  'saddle-sensation',
+  'visual-field-upper-quadrant',
+  'visual-field-lower-quadrant',
 ] as const;
 
 export type Faculty = (typeof facultyKeys)[number];
