@@ -25,7 +25,10 @@ export const systems = {
   investigation: `${canonicalBase}/CodeSystem/investigation`,
   notTestedReason: `${canonicalBase}/CodeSystem/not-tested-reason`,
   method: `${canonicalBase}/CodeSystem/exam-method`,
+  conclusion: `${canonicalBase}/CodeSystem/localisation-conclusion`,
   resourceTag: `${canonicalBase}/CodeSystem/resource-tag`,
+  /** Identifier system of every resource that the service makes; the value is the resource's UUID. */
+  resourceIdentifier: `${canonicalBase}/NamingSystem/resource-id`,
 } as const;
 
 /** Code system of the grades of one scale of the catalogue. */
