@@ -1,6 +1,6 @@
 import type { Source } from '../kernel/cite.ts';
 import type { Region } from './body-parts.ts';
-import type { Ontology } from './ontology.ts';
+import type { Ontology, OntologyLink } from './ontology.ts';
 import type { Segment } from './segments.ts';
 import type { Supply } from './supply.ts';
 
@@ -33,6 +33,10 @@ export interface Movement {
   readonly region: Region;
   /** The body part that must be there for the movement to be tested at all. */
   readonly bodyPart: string;
+  /** The body part where the bulk of the main muscle is seen, for wasting and fasciculation. */
+  readonly bulkAt: string;
+  /** False for movements of the neck and trunk that both sides make together. */
+  readonly paired: boolean;
   readonly group: MuscleGroup;
   /** Muscles in order of importance; weights sum to 1. */
   readonly supplies: readonly MuscleSupply[];
@@ -49,6 +53,8 @@ export interface Movement {
   readonly keyMuscleOf?: Segment;
   /** UBERON class of the main muscle. */
   readonly uberon?: Ontology;
+  /** HPO term for weakness of this movement. */
+  readonly hpo?: OntologyLink;
   /** How it is tested, in one phrase. */
   readonly test: string;
   readonly source: Source;

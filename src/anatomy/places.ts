@@ -137,7 +137,13 @@ export const places = {
   'median-nerve-wrist': nerve('Median nerve at the wrist', 'median-nerve-forearm', 100, upper),
 
   // Ulnar
-  'ulnar-nerve-upper-arm': nerve('Ulnar nerve in the axilla or upper arm', 'medial-cord', 2, upper),
+  'ulnar-nerve-upper-arm': nerve(
+    'Ulnar nerve in the axilla or upper arm',
+    // The lateral cord often hands on C7 fibres, meant for the flexor carpi ulnaris.
+    { C7: 'lateral-cord', C8: 'medial-cord', T1: 'medial-cord' },
+    2,
+    upper,
+  ),
   'ulnar-nerve-elbow': nerve('Ulnar nerve at the elbow', 'ulnar-nerve-upper-arm', 60, upper),
   'ulnar-nerve-forearm': nerve('Ulnar nerve in the forearm', 'ulnar-nerve-elbow', 2, upper),
   'dorsal-branch-of-ulnar-nerve': nerve('Dorsal branch of the ulnar nerve', 'ulnar-nerve-forearm', 0, upper),
@@ -224,9 +230,11 @@ export const placeTable: Readonly<Record<PlaceKey, Place>> = places;
 export const placeKeys = Object.keys(places) as readonly PlaceKey[];
 
 /**
- * The places that fibres of one root pass on their way out to `place`, nearest the cord first, `place` last.
- * A root that the table by root does not name takes the way of its nearest named neighbour's trunk; there is none, so it
- * ends there: the path then starts at the first place that knows the root.
+ * The places that fibres of one root pass on their way out from the cord to `place`: nearest the cord first, `place`
+ * last, the root itself left out. A lesion at any of them cuts the branch.
+ * Where the table by root of a place does not name `root`, the path starts at that place: right for S1 to S4 in the
+ * sacral plexus, which join it straight from the roots, and a fault of the row that asks in any other place.
+ * @returns the empty path for `null`, a branch straight from the root
  */
 export function pathTo(place: PlaceKey | null, root: Segment): readonly PlaceKey[] {
   const path: PlaceKey[] = [];

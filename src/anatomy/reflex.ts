@@ -18,6 +18,8 @@ export interface Reflex {
   /** Length of the longer limb of the arc from the cord, in cm. Own estimate. */
   readonly lengthCm: number;
   /** Share of healthy adults in whom it cannot be elicited: under 60, and 60 or over. */
-  readonly absentInHealth: { readonly under60: number; readonly from60: number };
+  readonly absentInHealth: { readonly under60: number; readonly from60: number; readonly source: Source };
+  /** Set where only one sex has the reflex. */
+  readonly onlyIn?: 'male';
   readonly source: Source;
 }
