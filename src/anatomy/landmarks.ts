@@ -67,6 +67,7 @@ export const landmarks = {
     branch('supraclavicular-nerves', 0.8, { C3: 0.8, C4: 0.2 }),
     branch('transverse-cervical-nerve', 0.2, { C3: 1 }),
   ]),
+  clavicle: onArm('Collar bone', 'shoulder', 13, [branch('supraclavicular-nerves', 1)]),
   'shoulder-tip': onArm('Tip of the shoulder', 'shoulder', 15, [
     branch('supraclavicular-nerves', 0.9, { C3: 0.15, C4: 0.85 }),
     branch('axillary-nerve', 0.1, { C5: 1 }),
@@ -224,6 +225,12 @@ export const landmarks = {
     code: 'UBERON:0002030',
     display: 'nipple',
   }),
+  xiphisternum: onTrunk('Lower tip of the breastbone', 'chest', 34, [
+    branch('intercostal-nerves', 1, { T5: 0.15, T6: 0.7, T7: 0.15 }),
+  ]),
+  'costal-margin': onTrunk('Costal margin', 'chest', 34, [
+    branch('intercostal-nerves', 1, { T6: 0.1, T7: 0.4, T8: 0.4, T9: 0.1 }),
+  ]),
   epigastrium: onTrunk('Pit of the stomach', 'abdomen', 36, [
     branch('intercostal-nerves', 1, { T6: 0.25, T7: 0.5, T8: 0.25 }),
   ]),
@@ -251,6 +258,9 @@ export const landmarks = {
     { code: 'UBERON:0008337', display: 'inguinal part of abdomen' },
   ),
   back: onTrunk('Back', 'back', 12, [branch('dorsal-rami', 1)]),
+  'lower-back': onTrunk('Lower back', 'back', 12, [
+    branch('dorsal-rami', 1, { T11: 0.15, T12: 0.25, L1: 0.25, L2: 0.2, L3: 0.15 }),
+  ]),
 
   // Thigh and knee
   buttock: onLeg(
