@@ -1,0 +1,100 @@
+import { itemId } from '../exam/catalogue/item.ts';
+import type { Exam, HistoryStatement, InvestigationResult } from '../exam/exam.ts';
+import type { Finding } from '../exam/finding.ts';
+import { scales } from '../exam/scales.ts';
+import type { Side } from '../kernel/side.ts';
+import type { Reason } from './ranked-cause.ts';
+
+/** What the examiner can have said about a sign; `unknown` covers both "not tested" and "not mentioned". */
+export type SignState = 'abnormal' | 'normal' | 'unknown';
+export type HistoryState = 'present' | 'absent' | 'unknown';
+
+/** Questions that causes, red flags and tests put to one exam. Built once for each exam; every answer is in catalogue order. */
+export interface ExamQuery {
+  readonly exam: Exam;
+  /** Findings of an item, tested or not: `power/ankle-dorsiflexion`. */
+  findings(itemId: string, side?: Side): readonly Finding[];
+  /** Abnormal findings of any of the items. */
+  abnormal(itemIds: readonly string[], side?: Side): readonly Finding[];
+  hasAbnormal(itemId: string, side?: Side): boolean;
+  /** Abnormal wins over normal, normal over unknown. */
+  sign(itemId: string, side?: Side): SignState;
+  /** Lowest power recorded for a movement on a side, as the ordinal of its grade (4- is 3.67); null when not tested. */
+  power(movement: string, side: Side): number | null;
+  /** Abnormal findings that meet a condition. */
+  abnormalWhere(condition: (finding: Finding) => boolean): readonly Finding[];
+  /** Tested findings that meet a condition. */
+  testedWhere(condition: (finding: Finding) => boolean): readonly Finding[];
+  /** A statement of the history; what is told of relatives has the key `family/...`. */
+  history(key: string): HistoryStatement | undefined;
+  historyState(key: string): HistoryState;
+  result(key: string): InvestigationResult | undefined;
+  /** Number of a result, if it was given in this UCUM unit; no unit is ever guessed. */
+  quantity(key: string, unit: string): number | undefined;
+}
+
+const powerOrdinals = new Map<string, number>(scales['mrc-power'].grades.map((grade) => [grade.key, grade.ordinal]));
+
+/** MRC grade of a power finding as an order-preserving number; null when not tested. */
+export function powerOf(finding: Finding): number | null {
+  return finding.value === null ? null : (powerOrdinals.get(String(finding.value)) ?? null);
+}
+
+export function queryExam(exam: Exam): ExamQuery {
+  const byItem = new Map<string, Finding[]>();
+  for (const finding of exam.findings) {
+    const id = itemId(finding.item);
+    const list = byItem.get(id);
+    if (list === undefined) byItem.set(id, [finding]);
+    else list.push(finding);
+  }
+  const history = new Map<string, HistoryStatement>();
+  // A symptom and a condition may share a key; a positive statement is never hidden by a negative one.
+  for (const statement of exam.history) {
+    const key = statement.kind === 'family' ? `family/${statement.key}` : statement.key;
+    if (!history.get(key)?.present) history.set(key, statement);
+  }
+  const results = new Map(exam.results.map((result) => [result.key, result]));
+
+  const findings = (id: string, side?: Side): readonly Finding[] =>
+    (byItem.get(id) ?? []).filter((finding) => side === undefined || finding.side === side);
+  const abnormal = (ids: readonly string[], side?: Side): readonly Finding[] =>
+    ids.flatMap((id) => findings(id, side).filter((finding) => finding.abnormal));
+
+  return {
+    exam,
+    findings,
+    abnormal,
+    hasAbnormal: (id, side) => abnormal([id], side).length > 0,
+    sign: (id, side) => {
+      const tested = findings(id, side).filter((finding) => finding.value !== null);
+      if (tested.length === 0) return 'unknown';
+      return tested.some((finding) => finding.abnormal) ? 'abnormal' : 'normal';
+    },
+    power: (movement, side) => {
+      const grades = findings(`power/${movement}`, side)
+        .map(powerOf)
+        .filter((grade) => grade !== null);
+      return grades.length === 0 ? null : Math.min(...grades);
+    },
+    abnormalWhere: (condition) => exam.findings.filter((finding) => finding.abnormal && condition(finding)),
+    testedWhere: (condition) => exam.findings.filter((finding) => finding.value !== null && condition(finding)),
+    history: (key) => history.get(key),
+    historyState: (key) => {
+      const statement = history.get(key);
+      return statement === undefined ? 'unknown' : statement.present ? 'present' : 'absent';
+    },
+    result: (key) => results.get(key),
+    quantity: (key, unit) => {
+      const quantity = results.get(key)?.quantity;
+      return quantity?.unit === unit ? quantity.value : undefined;
+    },
+  };
+}
+
+/** A history statement as a reason. */
+export function historyReason(statement: HistoryStatement, text?: string): Reason {
+  const label = statement.kind === 'family' ? `${statement.label} in the family` : statement.label;
+  const said = text ?? label.charAt(0).toLowerCase() + label.slice(1);
+  return { pointer: statement.pointer, text: statement.present ? said : `no ${said}` };
+}

@@ -1,0 +1,89 @@
+import { isSegment, segmentIndex } from '../anatomy/segments.ts';
+import type { Exam } from '../exam/exam.ts';
+import { citation } from '../kernel/citation.ts';
+import type { Coding } from '../kernel/coding.ts';
+import type { Localisation, RankedLocalisation } from '../localisation/localisation.ts';
+import { systems } from '../terminology/systems.ts';
+import { queryExam } from './exam-query.ts';
+import type { RankedCause } from './ranked-cause.ts';
+import { allCauses } from './table/all-causes.ts';
+import { type Cause, type Produces, rateShares, type SpinalRegion } from './table/cause.ts';
+import { weighCause } from './weigh-cause.ts';
+
+/** How many causes an answer names. */
+const longestList = 8;
+
+/**
+ * The causes of the ranked sites, likeliest first.
+ *
+ * A cause scores the sum, over the ranked sites, of the probability of the site times the share that the cause has among
+ * the lesions there; then times its likelihood ratios (tempo, course, age, sex, history, signs, results). The scores of
+ * all causes considered are normalised, and the first eight are returned, so that the probabilities returned sum to at
+ * most 1. The order of findings and of history does not matter.
+ *
+ * @returns an empty list when nothing is abnormal, or when no cause in the tables affects any ranked site
+ */
+export function rankCauses(exam: Exam, localisation: Localisation): readonly RankedCause[] {
+  if (localisation.conclusion === 'no-abnormality') return [];
+  const prior = priorOfCauses(localisation.localisations);
+  if (prior.size === 0) return [];
+  const query = queryExam(exam);
+  const scored = [...prior].map(([cause, share]) => {
+    const weight = weighCause(cause, query);
+    return { cause, weight, score: share * weight.ratio };
+  });
+  const total = scored.reduce((sum, { score }) => sum + score, 0);
+  return scored
+    .toSorted((a, b) => b.score - a.score || (a.cause.key < b.cause.key ? -1 : 1))
+    .slice(0, longestList)
+    .map(({ cause, weight, score }) => ({
+      key: cause.key,
+      label: cause.label,
+      code: causeCoding(cause),
+      probability: score / total,
+      supporting: weight.supporting,
+      against: weight.against,
+      source: citation(cause.source),
+    }));
+}
+
+/** MONDO where a class says the same, else the local code. */
+export function causeCoding(cause: Pick<Cause, 'key' | 'label' | 'mondo'>): Coding {
+  return cause.mondo === undefined
+    ? { system: systems.cause, code: cause.key, display: cause.label }
+    : { system: systems.mondo, code: cause.mondo.code, display: cause.mondo.display };
+}
+
+function priorOfCauses(sites: readonly RankedLocalisation[]): ReadonlyMap<Cause, number> {
+  const prior = new Map<Cause, number>();
+  for (const site of sites) {
+    const shares = allCauses.map((cause) => [cause, shareAt(cause, site)] as const).filter(([, share]) => share > 0);
+    // Shares at one site are scaled to 1: a site is not likelier because more causes of it are listed.
+    const total = shares.reduce((sum, [, share]) => sum + share, 0);
+    for (const [cause, share] of shares) {
+      prior.set(cause, (prior.get(cause) ?? 0) + (site.probability * share) / total);
+    }
+  }
+  return prior;
+}
+
+/** A row that names the site outranks a row that names its kind; of equals the larger share counts. */
+function shareAt(cause: Cause, site: RankedLocalisation): number {
+  const fitting = cause.produces.filter((row) => affects(row, site));
+  const named = fitting.filter((row) => row.sites !== undefined);
+  const rows = named.length > 0 ? named : fitting;
+  return rows.reduce((most, row) => Math.max(most, rateShares[row.rate]), 0);
+}
+
+function affects(row: Produces, site: RankedLocalisation): boolean {
+  const placed = row.sites?.includes(site.site) ?? row.kinds?.includes(site.kind) ?? false;
+  return placed && (row.region === undefined || row.region === spinalRegion(site.level));
+}
+
+/** Region of a segment: C1 to T1 cervical (the spine's neck supplies the arm), T2 to T12 thoracic, below that lumbosacral. */
+export function spinalRegion(level: string | null): SpinalRegion | null {
+  if (level === null || !isSegment(level)) return null;
+  const index = segmentIndex(level);
+  if (index <= segmentIndex('T1')) return 'cervical';
+  return index <= segmentIndex('T12') ? 'thoracic' : 'lumbosacral';
+}

@@ -1,0 +1,15 @@
+import { brainCauses } from './brain-causes.ts';
+import type { Cause } from './cause.ts';
+import { cordCauses } from './cord-causes.ts';
+import { focalCauses } from './focal-causes.ts';
+import { motorCauses } from './motor-causes.ts';
+import { polyneuropathyCauses } from './polyneuropathy-causes.ts';
+
+/** Every cause that is considered, in the order of the tables. */
+export const allCauses: readonly Cause[] = [
+  ...polyneuropathyCauses,
+  ...focalCauses,
+  ...cordCauses,
+  ...motorCauses,
+  ...brainCauses,
+];

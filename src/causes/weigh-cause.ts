@@ -1,0 +1,134 @@
+import { describeFinding } from '../exam/describe.ts';
+import type { Exam } from '../exam/exam.ts';
+import { type ExamQuery, historyReason } from './exam-query.ts';
+import type { Reason } from './ranked-cause.ts';
+import type { Cause, QuantityRatio, SignRatio, ValueRatio } from './table/cause.ts';
+
+/** What the person, the history, the signs and the results say about one cause. */
+export interface CauseWeight {
+  /** Product of the likelihood ratios, kept within `ratioBounds`. */
+  readonly ratio: number;
+  readonly supporting: readonly Reason[];
+  readonly against: readonly Reason[];
+}
+
+/**
+ * The ratios are judged one by one and are not independent, so their product is kept within a range: a normal result
+ * lowers a cause and never removes it, and no pile of soft hints becomes proof.
+ */
+export const ratioBounds = { least: 0.002, most: 500 } as const;
+
+/** A ratio nearer to 1 than this is used but not worth a line. */
+const worthSaying = 1.3;
+
+const paceWords = {
+  hyperacute: 'seconds to hours',
+  acute: 'days',
+  subacute: 'weeks',
+  chronic: 'months to years',
+} as const;
+
+interface Modifier {
+  readonly ratio: number;
+  readonly reason: Reason;
+}
+
+/** Weighs one cause against everything but the site: tempo, course, person, history, signs and results. */
+export function weighCause(cause: Cause, query: ExamQuery): CauseWeight {
+  const modifiers = [
+    ...tempoModifiers(cause, query.exam),
+    ...personModifiers(cause, query.exam),
+    ...historyModifiers(cause, query),
+    ...(cause.signs ?? []).flatMap((sign) => signModifier(sign, query)),
+    ...(cause.quantities ?? []).flatMap((quantity) => quantityModifier(quantity, query)),
+    ...(cause.values ?? []).flatMap((value) => valueModifier(value, query)),
+  ];
+  const product = modifiers.reduce((ratio, modifier) => ratio * modifier.ratio, 1);
+  const strongestFirst = modifiers.toSorted((a, b) => Math.abs(Math.log(b.ratio)) - Math.abs(Math.log(a.ratio)));
+  return {
+    ratio: Math.min(ratioBounds.most, Math.max(ratioBounds.least, product)),
+    supporting: strongestFirst.filter(({ ratio }) => ratio >= worthSaying).map(({ reason }) => reason),
+    against: strongestFirst.filter(({ ratio }) => ratio <= 1 / worthSaying).map(({ reason }) => reason),
+  };
+}
+
+function tempoModifiers(cause: Cause, exam: Exam): readonly Modifier[] {
+  const modifiers: Modifier[] = [];
+  const { pace, durationDays } = exam.onset;
+  if (pace !== undefined) {
+    // Against a cause that would begin at any of the four paces equally often.
+    const ratio = cause.tempo[pace] / 0.25;
+    const fit = ratio >= 1 ? 'fits' : 'is unusual';
+    modifiers.push({ ratio, reason: { pointer: '/history/onset/pace', text: `onset over ${paceWords[pace]} ${fit}` } });
+  }
+  const limits = cause.durationDays;
+  if (durationDays !== undefined && limits !== undefined) {
+    const { from = 0, to = Number.POSITIVE_INFINITY, outside } = limits;
+    // An upper limit is about how long it goes on getting worse; what has stopped may have begun at any time before.
+    const tooLong = durationDays > to && (exam.course === undefined || exam.course === 'progressive');
+    if (durationDays < from || tooLong) {
+      const limit = durationDays < from ? `at least ${from} days are usual` : `it seldom progresses beyond ${to} days`;
+      const text = `${durationDays} days since onset, where ${limit}`;
+      modifiers.push({ ratio: outside, reason: { pointer: '/history/onset/durationDays', text } });
+    }
+  }
+  const course = exam.course === undefined ? undefined : cause.courses?.[exam.course];
+  if (course !== undefined) {
+    const text = `${exam.course} course ${course >= 1 ? 'fits' : 'is unusual'}`;
+    modifiers.push({ ratio: course, reason: { pointer: '/history/course', text } });
+  }
+  return modifiers;
+}
+
+function personModifiers(cause: Cause, exam: Exam): readonly Modifier[] {
+  const modifiers: Modifier[] = [];
+  const { ageYears, sex } = exam.person;
+  if (ageYears !== undefined && cause.age !== undefined && (ageYears < cause.age.from || ageYears > cause.age.to)) {
+    const text = `age ${ageYears} is outside the usual ${cause.age.from} to ${cause.age.to}`;
+    modifiers.push({ ratio: cause.age.outside, reason: { pointer: '/person/ageYears', text } });
+  }
+  if ((sex === 'male' || sex === 'female') && cause.sex !== undefined) {
+    const ratio = cause.sex[sex];
+    const text = ratio >= 1 ? `commoner in the ${sex} sex` : `less common in the ${sex} sex`;
+    modifiers.push({ ratio, reason: { pointer: '/person/sex', text } });
+  }
+  return modifiers;
+}
+
+function historyModifiers(cause: Cause, query: ExamQuery): readonly Modifier[] {
+  return (cause.history ?? []).flatMap((row) => {
+    const statements = row.keys.map((key) => query.history(key)).filter((statement) => statement !== undefined);
+    const statement = statements.find(({ present }) => present) ?? statements[0];
+    if (statement === undefined) return [];
+    return [{ ratio: statement.present ? row.present : row.absent, reason: historyReason(statement) }];
+  });
+}
+
+function signModifier(row: SignRatio, query: ExamQuery): readonly Modifier[] {
+  const abnormal = query.abnormal(row.items);
+  const [first] =
+    abnormal.length > 0 ? abnormal : row.items.flatMap((id) => query.findings(id)).filter((f) => f.value !== null);
+  if (first === undefined) return [];
+  const reason = { pointer: first.pointer, text: describeFinding(first), findingId: first.id };
+  return [{ ratio: abnormal.length > 0 ? row.present : row.absent, reason }];
+}
+
+function quantityModifier(row: QuantityRatio, query: ExamQuery): readonly Modifier[] {
+  const value = query.quantity(row.result, row.unit);
+  const result = query.result(row.result);
+  if (value === undefined || result === undefined) return [];
+  const atOrAbove = value >= row.threshold;
+  const met = row.met === 'from' ? atOrAbove : !atOrAbove;
+  const unit = row.unit === '%' ? ' %' : ` ${row.unit}`;
+  const text = `${result.label} ${value}${unit}, ${atOrAbove ? 'at or above' : 'below'} ${row.threshold}${unit}`;
+  return [{ ratio: met ? row.whenMet : row.whenNot, reason: { pointer: result.pointer, text } }];
+}
+
+function valueModifier(row: ValueRatio, query: ExamQuery): readonly Modifier[] {
+  const result = query.result(row.result);
+  const ratio = row.ratios.find(([value]) => value === result?.value)?.[1];
+  if (result === undefined || ratio === undefined) return [];
+  return [
+    { ratio, reason: { pointer: result.pointer, text: `${result.label}: ${result.value?.replaceAll('-', ' ')}` } },
+  ];
+}
