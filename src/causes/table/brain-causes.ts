@@ -209,7 +209,7 @@ export const brainCauses: readonly Cause[] = [
     mondo: mondo('MONDO:0020380', 'autosomal dominant cerebellar ataxia'),
     produces: [inKind(['cerebellum'], 'common')],
     tempo: tempos.lifelong,
-    history: [told('family/similar-disorder', 15, 0.2)],
+    history: [told(['family/similar-disorder', 'family/ataxia'], 15, 0.2)],
     source: brainChapter,
   },
   {

@@ -228,7 +228,7 @@ export const cordCauses: readonly Cause[] = [
       inKind(['motor-neuron-system'], 'uncommon'),
     ],
     tempo: tempos.lifelong,
-    history: [told('family/similar-disorder', 15, 0.3)],
+    history: [told(['family/similar-disorder', 'family/spastic-paraplegia'], 15, 0.3)],
     signs: [shows(['inspection/pes-cavus'], 4, 0.8)],
     source: cordChapter,
   },

@@ -18,7 +18,7 @@ export const motorCauses: readonly Cause[] = [
     tempo: tempos.subacuteOrChronic,
     courses: { progressive: 1.5, static: 0.15, improving: 0.02, 'relapsing-remitting': 0.02, fluctuating: 0.1 },
     age: { from: 40, to: 90, outside: 0.3 },
-    history: [told('family/similar-disorder', 2, 0.95), told(['weight-loss', 'recent-weight-loss'], 1.5, 0.9)],
+    history: [told(['family/similar-disorder', 'family/motor-neuron-disease', 'family/frontotemporal-dementia'], 2, 0.95), told(['weight-loss', 'recent-weight-loss'], 1.5, 0.9)],
     signs: [
       shows(['cranial-nerves/tongue-wasting', 'cranial-nerves/tongue-fasciculation'], 8, 0.7),
       shows(['inspection/fasciculation'], 4, 0.4),
@@ -236,7 +236,7 @@ export const motorCauses: readonly Cause[] = [
     mondo: mondo('MONDO:0016107', 'myotonic dystrophy'),
     produces: [at(['distal-myopathy'], 'very-common'), inKind(['muscle'], 'uncommon')],
     tempo: tempos.lifelong,
-    history: [told('family/similar-disorder', 6, 0.6)],
+    history: [told(['family/similar-disorder', 'family/myotonic-dystrophy'], 6, 0.6)],
     signs: [
       shows(
         [

@@ -274,7 +274,7 @@ export const polyneuropathyCauses: readonly Cause[] = [
     produces: [at(lengthDependent, 'common'), inKind(['polyradiculoneuropathy'], 'uncommon')],
     tempo: tempos.lifelong,
     courses: { progressive: 1.2, static: 1.2, 'relapsing-remitting': 0.2, improving: 0.1 },
-    history: [told('family/similar-disorder', 15, 0.4), told('family/high-arched-feet', 10, 0.7)],
+    history: [told('family/similar-disorder', 15, 0.4), told(['family/high-arched-feet', 'family/peripheral-neuropathy'], 8, 0.7)],
     signs: [shows(longStandingSigns, 6, 0.3), shows(['inspection/thickened-nerve'], 3, 0.95)],
     values: [
       reads(
@@ -444,7 +444,7 @@ export const polyneuropathyCauses: readonly Cause[] = [
     label: 'Acute porphyria',
     produces: [inKind(['polyradiculoneuropathy'], 'rare'), at(['motor-polyneuropathy'], 'uncommon')],
     tempo: tempos.acute,
-    history: [told('abdominal-pain', 15, 0.2), told('family/similar-disorder', 4, 0.9)],
+    history: [told('abdominal-pain', 15, 0.2), told(['porphyria', 'family/porphyria'], 20, 0.9)],
     source: recalled('adams-victor', 'porphyric polyneuropathy'),
   },
   {
