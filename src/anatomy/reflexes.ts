@@ -5,6 +5,7 @@ import type { Supply } from './supply.ts';
 const dejong = (where: string) => recalled('dejong', where);
 const ucsf = read('ucsf-root-table');
 const publicTable = read('public-reflex-table');
+const cutaneousNotes = read('cutaneous-reflex-notes');
 
 /** Absence in health that nobody was found to have counted well; judged. */
 const judged = (under60: number, from60: number) => ({ under60, from60, source: fromMemory });
@@ -92,7 +93,7 @@ const rows = {
     ...arc(one('radial-nerve-spiral-groove', { C5: 0.4, C6: 0.6 })),
     dominantRoot: 'C6',
     lengthCm: 40,
-    // Both halves of the range under 60 are mixed: the published 34.4 % is the highest figure, in people over 40.
+    // The 34.4 % is the highest published rate; the two values are judged from it.
     absentInHealth: { under60: 0.15, from60: 0.3, source: read('lim-2009', 'absent in up to 34.4 % over 40') },
     source: ucsf,
   },
@@ -149,7 +150,7 @@ const rows = {
       from60: 0.35,
       source: read('abdominal-reflex-1957', 'absent in 10.3 % under 50 and 34.5 % over 50, on both sides alike'),
     },
-    source: publicTable,
+    source: dejong('superficial abdominal reflexes'),
   },
   'abdominal-lower': {
     label: 'Lower abdominal reflex',
@@ -165,7 +166,7 @@ const rows = {
       from60: 0.37,
       source: read('abdominal-reflex-1957', 'absent in 10.3 % under 50 and 34.5 % over 50, on both sides alike'),
     },
-    source: publicTable,
+    source: dejong('superficial abdominal reflexes'),
   },
   'abdominal-muscle': {
     label: 'Abdominal muscle stretch reflex',
@@ -191,7 +192,7 @@ const rows = {
     lengthCm: 35,
     absentInHealth: judged(0.15, 0.4),
     onlyIn: 'male',
-    source: publicTable,
+    source: dejong('cremasteric reflex'),
   },
   adductor: {
     label: 'Adductor reflex',
@@ -268,7 +269,7 @@ const rows = {
     dominantRoot: 'S4',
     lengthCm: 45,
     absentInHealth: judged(0.05, 0.12),
-    source: publicTable,
+    source: cutaneousNotes,
   },
   bulbocavernosus: {
     label: 'Bulbocavernosus reflex',
@@ -280,7 +281,7 @@ const rows = {
     dominantRoot: 'S3',
     lengthCm: 48,
     absentInHealth: judged(0.12, 0.25),
-    source: publicTable,
+    source: cutaneousNotes,
   },
 } as const satisfies Record<string, Reflex>;
 

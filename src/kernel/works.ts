@@ -20,6 +20,8 @@ export const works = {
   'ucsf-root-table': 'UCSF Hospitalist Handbook, table of spinal nerve roots with dominant roots.',
   'lower-limb-root-table': 'Muscle, nerve and root tables for the lower limb in a public orthopaedic anatomy text.',
   'public-reflex-table': 'Public tables of reflexes and spinal levels (Upstate Medical University anatomy).',
+  'cutaneous-reflex-notes':
+    'Public neuroanatomy notes on cutaneous and brainstem reflex levels; reviews of the anal reflex.',
   'aan-dsp-laboratory-2009':
     'England JD et al. Practice parameter: distal symmetric polyneuropathy, laboratory and genetic testing. Neurology 2009;72:185-92.',
   'aan-dsp-autonomic-2009':
@@ -110,6 +112,8 @@ export const works = {
     'Teasdale G, Jennett B. Assessment of coma and impaired consciousness: a practical scale. Lancet 1974;304:81-4.',
   'orthostatic-consensus-2011':
     'Freeman R et al. Consensus statement on the definition of orthostatic hypotension. Auton Neurosci 2011;161:46-8.',
+  'ngsp-ifcc': 'Hoelzel W et al. IFCC reference system for measurement of hemoglobin A1c. Clin Chem 2004;50:166-74.',
+  'loinc-users-guide': "LOINC Users' Guide, appendix on the check digit. Regenstrief Institute.",
   'fhir-r4': 'HL7 FHIR Release 4 (4.0.1).',
   'loinc-table': 'LOINC, Regenstrief Institute.',
 } as const;

@@ -7,7 +7,7 @@ export const hipAndKneeMovements = {
   'hip-flexion': {
     label: 'Hip flexion',
     region: 'lower-limbs',
-    bodyPart: 'thigh',
+    bodyPart: 'hip',
     bulkAt: 'thigh',
     paired: true,
     group: 'hip',
@@ -23,7 +23,7 @@ export const hipAndKneeMovements = {
   'hip-extension': {
     label: 'Hip extension',
     region: 'lower-limbs',
-    bodyPart: 'thigh',
+    bodyPart: 'hip',
     bulkAt: 'buttock',
     paired: true,
     group: 'hip',
@@ -38,7 +38,7 @@ export const hipAndKneeMovements = {
   'hip-abduction': {
     label: 'Hip abduction',
     region: 'lower-limbs',
-    bodyPart: 'thigh',
+    bodyPart: 'hip',
     bulkAt: 'buttock',
     paired: true,
     group: 'hip',
@@ -53,7 +53,7 @@ export const hipAndKneeMovements = {
   'hip-adduction': {
     label: 'Hip adduction',
     region: 'lower-limbs',
-    bodyPart: 'thigh',
+    bodyPart: 'hip',
     bulkAt: 'thigh',
     paired: true,
     group: 'hip',
@@ -68,7 +68,7 @@ export const hipAndKneeMovements = {
   'hip-internal-rotation': {
     label: 'Hip internal rotation',
     region: 'lower-limbs',
-    bodyPart: 'thigh',
+    bodyPart: 'hip',
     bulkAt: 'buttock',
     paired: true,
     group: 'hip',
@@ -83,7 +83,7 @@ export const hipAndKneeMovements = {
   'hip-external-rotation': {
     label: 'Hip external rotation',
     region: 'lower-limbs',
-    bodyPart: 'thigh',
+    bodyPart: 'hip',
     bulkAt: 'buttock',
     paired: true,
     group: 'hip',

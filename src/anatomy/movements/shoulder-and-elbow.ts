@@ -7,7 +7,7 @@ export const shoulderAndElbowMovements = {
   'shoulder-abduction-initiation': {
     label: 'Initiation of shoulder abduction',
     region: 'upper-limbs',
-    bodyPart: 'upper-arm',
+    bodyPart: 'shoulder',
     bulkAt: 'scapular-region',
     paired: true,
     group: 'shoulder',
@@ -22,7 +22,7 @@ export const shoulderAndElbowMovements = {
   'shoulder-abduction': {
     label: 'Shoulder abduction',
     region: 'upper-limbs',
-    bodyPart: 'upper-arm',
+    bodyPart: 'shoulder',
     bulkAt: 'shoulder',
     paired: true,
     group: 'shoulder',
@@ -37,7 +37,7 @@ export const shoulderAndElbowMovements = {
   'shoulder-adduction': {
     label: 'Shoulder adduction',
     region: 'upper-limbs',
-    bodyPart: 'upper-arm',
+    bodyPart: 'shoulder',
     bulkAt: 'chest',
     paired: true,
     group: 'shoulder',
@@ -58,7 +58,7 @@ export const shoulderAndElbowMovements = {
   'shoulder-adduction-posterior': {
     label: 'Shoulder adduction by the latissimus dorsi',
     region: 'upper-limbs',
-    bodyPart: 'upper-arm',
+    bodyPart: 'shoulder',
     bulkAt: 'scapular-region',
     paired: true,
     group: 'shoulder',
@@ -73,7 +73,7 @@ export const shoulderAndElbowMovements = {
   'shoulder-horizontal-adduction-upper': {
     label: 'Horizontal shoulder adduction by the clavicular head of the pectoralis major',
     region: 'upper-limbs',
-    bodyPart: 'upper-arm',
+    bodyPart: 'shoulder',
     bulkAt: 'chest',
     paired: true,
     group: 'shoulder',
@@ -88,7 +88,7 @@ export const shoulderAndElbowMovements = {
   'shoulder-horizontal-adduction-lower': {
     label: 'Horizontal shoulder adduction by the sternocostal head of the pectoralis major',
     region: 'upper-limbs',
-    bodyPart: 'upper-arm',
+    bodyPart: 'shoulder',
     bulkAt: 'chest',
     paired: true,
     group: 'shoulder',
@@ -103,7 +103,7 @@ export const shoulderAndElbowMovements = {
   'shoulder-flexion': {
     label: 'Shoulder flexion',
     region: 'upper-limbs',
-    bodyPart: 'upper-arm',
+    bodyPart: 'shoulder',
     bulkAt: 'shoulder',
     paired: true,
     group: 'shoulder',
@@ -118,7 +118,7 @@ export const shoulderAndElbowMovements = {
   'shoulder-extension': {
     label: 'Shoulder extension',
     region: 'upper-limbs',
-    bodyPart: 'upper-arm',
+    bodyPart: 'shoulder',
     bulkAt: 'shoulder',
     paired: true,
     group: 'shoulder',
@@ -133,7 +133,7 @@ export const shoulderAndElbowMovements = {
   'shoulder-external-rotation': {
     label: 'Shoulder external rotation',
     region: 'upper-limbs',
-    bodyPart: 'upper-arm',
+    bodyPart: 'shoulder',
     bulkAt: 'scapular-region',
     paired: true,
     group: 'shoulder',
@@ -148,7 +148,7 @@ export const shoulderAndElbowMovements = {
   'shoulder-internal-rotation': {
     label: 'Shoulder internal rotation',
     region: 'upper-limbs',
-    bodyPart: 'upper-arm',
+    bodyPart: 'shoulder',
     bulkAt: 'scapular-region',
     paired: true,
     group: 'shoulder',
