@@ -1,0 +1,84 @@
+import { isIP } from 'node:net';
+import { resolve } from 'node:path';
+import { ConfigError } from './kernel/errors.ts';
+
+const logLevels = ['fatal', 'error', 'warn', 'info', 'debug', 'silent'] as const;
+export type LogLevel = (typeof logLevels)[number];
+
+/** How the service runs, read once from the environment. */
+export interface Config {
+  readonly host: string;
+  /** 0 picks a free port. */
+  readonly port: number;
+  /** Absolute. */
+  readonly dataDir: string;
+  /** Absolute path of the SQLite file. */
+  readonly databaseFile: string;
+  readonly logLevel: LogLevel;
+  readonly bodyLimitBytes: number;
+  /** Others than this machine can reach the service, which knows no access control. */
+  readonly isOpenToNetwork: boolean;
+}
+
+const largestBodyLimitBytes = 4 * 1024 * 1024;
+
+/**
+ * Reads the configuration. An empty variable counts as not set.
+ * @param env such as `process.env`
+ * @throws ConfigError with every problem at once; it names variables and what was expected, never their values
+ */
+export function readConfig(env: Readonly<Record<string, string | undefined>>): Config {
+  const problems: string[] = [];
+  const text = (name: string, fallback: string) => env[name]?.trim() || fallback;
+
+  const integer = (name: string, fallback: number, least: number, most: number) => {
+    const value = text(name, String(fallback));
+    if (/^\d{1,9}$/.test(value) && Number(value) >= least && Number(value) <= most) return Number(value);
+    problems.push(`${name} must be a whole number from ${least} to ${most}.`);
+    return fallback;
+  };
+
+  const host = text('HOST', '127.0.0.1');
+  const openWish = text('ALLOW_OPEN_NETWORK', 'false');
+  if (openWish !== 'true' && openWish !== 'false') problems.push('ALLOW_OPEN_NETWORK must be true or false.');
+  const isOpenToNetwork = !isLoopback(host);
+  if (isOpenToNetwork && openWish !== 'true') {
+    problems.push(
+      'HOST is not a loopback address, and this version has no access control: everyone who reaches it could read every exam. Put a proxy that authenticates in front and set ALLOW_OPEN_NETWORK=true, or leave HOST at 127.0.0.1.',
+    );
+  }
+
+  const logLevel = logLevels.find((level) => level === text('LOG_LEVEL', 'info'));
+  if (logLevel === undefined) problems.push(`LOG_LEVEL must be one of: ${logLevels.join(', ')}.`);
+
+  const dataDir = resolve(text('DATA_DIR', './data'));
+  const config = {
+    host,
+    port: integer('PORT', 8080, 0, 65_535),
+    dataDir,
+    databaseFile: databaseFile(text('DATABASE_URL', ''), dataDir, problems),
+    logLevel: logLevel ?? 'info',
+    bodyLimitBytes: integer('BODY_LIMIT_BYTES', 256 * 1024, 1024, largestBodyLimitBytes),
+    isOpenToNetwork,
+  };
+  if (problems.length > 0) throw new ConfigError(problems);
+  return Object.freeze(config);
+}
+
+function databaseFile(url: string, dataDir: string, problems: string[]): string {
+  if (url === '') return resolve(dataDir, 'exams.sqlite');
+  if (/^postgres(ql)?:/.test(url)) {
+    problems.push('DATABASE_URL names PostgreSQL, which is not supported yet by this version; use sqlite:PATH.');
+    return '';
+  }
+  const path = /^sqlite:(?:\/\/(?=\/))?(?<path>.+)$/.exec(url)?.groups?.path;
+  if (path === undefined || path === ':memory:' || path.includes('?')) {
+    problems.push('DATABASE_URL must be sqlite: followed by the path of a file.');
+    return '';
+  }
+  return resolve(path);
+}
+
+function isLoopback(host: string): boolean {
+  return host === 'localhost' || host === '::1' || (isIP(host) === 4 && host.startsWith('127.'));
+}

@@ -1,0 +1,36 @@
+import express, { type Express } from 'express';
+import { NotFoundError } from '../kernel/errors.ts';
+import type { AppContext } from './app-context.ts';
+import { errorHandler } from './error-handler.ts';
+import { requestLog } from './request-log.ts';
+import { examRoutes } from './routes/exams.ts';
+import { fhirRoutes } from './routes/fhir.ts';
+import { healthRoutes } from './routes/health.ts';
+import { indexRoutes } from './routes/index-page.ts';
+import { localisationRoutes } from './routes/localisation.ts';
+import { publishedRoutes } from './routes/published.ts';
+import { securityHeaders } from './security-headers.ts';
+
+/**
+ * The HTTP side of the service: what comes in, in order, and what goes out when something is wrong.
+ * @param isDraining whether the process is on its way out, so that a balancer sends nothing more
+ */
+export function createApp(context: AppContext, isDraining: () => boolean): Express {
+  const app = express();
+  app.disable('x-powered-by');
+  app.set('etag', false);
+  app.use(requestLog(context.logger), securityHeaders);
+  app.use(
+    examRoutes(context),
+    localisationRoutes(context),
+    publishedRoutes(context),
+    fhirRoutes(context),
+    healthRoutes(context, isDraining),
+    indexRoutes(context),
+  );
+  app.use(() => {
+    throw new NotFoundError('There is nothing at this path.');
+  });
+  app.use(errorHandler(context.logger));
+  return app;
+}

@@ -1,0 +1,98 @@
+import type { Exam } from '../exam/exam.ts';
+import { examId } from '../exam/exam-id.ts';
+import { parseStrictJson } from '../exam/strict-json.ts';
+import type { BundleType } from '../fhir/bundle.ts';
+import { ExamInvalidError, type Fault } from '../kernel/errors.ts';
+import { contentHash } from '../store/content-hash.ts';
+import type { ExamContent, ExamRepository, StoredExam } from '../store/exam-repository.ts';
+import type { ExamSteps, Spelling } from './exam-steps.ts';
+
+/** Deeper than any exam, shallow enough for every recursive walk. */
+const maxDepth = 20;
+
+/** From the bytes of a request to what is kept or answered. */
+export interface ExamRecords {
+  /** @throws RequestError, ExamInvalidError, ConflictError, StoreError */
+  record(bytes: Buffer): Promise<{ readonly created: boolean; readonly exam: StoredExam }>;
+  /** @throws the same, and NotFoundError */
+  correct(id: string, version: number, bytes: Buffer): Promise<StoredExam>;
+  /** The Bundle of a stored version as JSON bytes; a transaction is the very Bundle that was answered. */
+  bundle(stored: StoredExam, type: BundleType): Buffer;
+  /** @throws RequestError, ExamInvalidError */
+  localise(bytes: Buffer, spelling?: Spelling): Buffer;
+}
+
+export function createExamRecords(steps: ExamSteps, exams: ExamRepository, now: () => Date): ExamRecords {
+  function read(bytes: Buffer) {
+    const body = parseStrictJson(bytes, { maxDepth });
+    const exam = steps.readExam(body, { purpose: 'record', now: now() });
+    return { exam, id: idOf(exam), hash: contentHash(body) };
+  }
+
+  function toContent(exam: Exam, raw: Buffer, hash: string, version: number): ExamContent {
+    const assessment = steps.assess(exam);
+    return {
+      raw,
+      contentHash: hash,
+      bundle: jsonBytes(steps.toBundle(exam, assessment, { type: 'transaction', version })),
+      modelVersion: assessment.modelVersion,
+      receivedAt: now(),
+    };
+  }
+
+  return {
+    async record(bytes) {
+      const { exam, id, hash } = read(bytes);
+      // A repeat is answered from the store, without computing anything; the insert decides about a race.
+      const current = await exams.find(id);
+      if (current?.contentHash === hash) return { created: false, exam: current };
+      return exams.insert(id, toContent(exam, bytes, hash, 1));
+    },
+    async correct(id, version, bytes) {
+      const { exam, id: ownId, hash } = read(bytes);
+      const faults = faultsOfCorrection(exam, ownId === id);
+      if (faults.length > 0) throw new ExamInvalidError(faults);
+      return exams.correct(id, version, toContent(exam, bytes, hash, version + 1));
+    },
+    bundle(stored, type) {
+      if (type === 'transaction') return stored.bundle;
+      const { exam } = read(stored.raw);
+      return jsonBytes(steps.toBundle(exam, steps.assess(exam), { type, version: stored.version }));
+    },
+    localise(bytes, spelling) {
+      const exam = steps.readExam(parseStrictJson(bytes, { maxDepth }), { purpose: 'localise', now: now() });
+      const assessment = steps.assess(exam, spelling === undefined ? {} : { spelling });
+      return jsonBytes(steps.toLocalisationAnswer(exam, assessment));
+    },
+  };
+}
+
+function idOf(exam: Exam): string {
+  if (exam.identifier === undefined) {
+    const fault = {
+      pointer: '/identifier',
+      code: 'REQUIRED',
+      message: "An exam to be kept needs the sender's own id.",
+    };
+    throw new ExamInvalidError([fault]);
+  }
+  return examId(exam.identifier);
+}
+
+function faultsOfCorrection(exam: Exam, isSameExam: boolean): Fault[] {
+  const faults: Fault[] = [];
+  if (!isSameExam) {
+    const message =
+      'A correction carries the identifier of the exam that it corrects; this one belongs to another exam.';
+    faults.push({ pointer: '/identifier', code: 'OTHER_EXAM', message });
+  }
+  if (exam.status !== 'amended' && exam.status !== 'entered-in-error') {
+    const message = 'A correction has the status amended or entered-in-error.';
+    faults.push({ pointer: '/status', code: 'NOT_A_CORRECTION', message });
+  }
+  return faults;
+}
+
+function jsonBytes(value: unknown): Buffer {
+  return Buffer.from(JSON.stringify(value), 'utf8');
+}

@@ -1,0 +1,16 @@
+import type { Bundle } from 'fhir/r4.js';
+import type { Exam } from '../exam/exam.ts';
+import type { BundleOptions } from '../fhir/bundle.ts';
+import type { Assessment } from '../workup/assessment.ts';
+
+export const spellings = ['uk', 'us'] as const;
+export type Spelling = (typeof spellings)[number];
+
+/** The pure steps from a parsed body to an answer. Each is deterministic; `now` is the only thing from outside. */
+export interface ExamSteps {
+  /** @throws ExamInvalidError with every fault */
+  readonly readExam: (body: unknown, options: { readonly purpose: 'record' | 'localise'; readonly now: Date }) => Exam;
+  readonly assess: (exam: Exam, options?: { readonly spelling?: Spelling }) => Assessment;
+  readonly toBundle: (exam: Exam, assessment: Assessment, options: BundleOptions) => Bundle;
+  readonly toLocalisationAnswer: (exam: Exam, assessment: Assessment) => unknown;
+}

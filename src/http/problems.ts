@@ -1,0 +1,69 @@
+import { AppError, ExamInvalidError, type Fault } from '../kernel/errors.ts';
+
+/** How one kind of error is told to a caller. */
+export interface ProblemKind {
+  readonly status: number;
+  readonly title: string;
+  /** FHIR issue type. */
+  readonly issue:
+    | 'structure'
+    | 'invalid'
+    | 'required'
+    | 'too-long'
+    | 'too-costly'
+    | 'not-supported'
+    | 'not-found'
+    | IssueOfState;
+  /** Seconds after which a repeat makes sense. */
+  readonly retryAfter?: number;
+}
+type IssueOfState = 'duplicate' | 'conflict' | 'transient' | 'no-store' | 'exception';
+
+/** The whole catalogue of errors: stable code to status and title. Nothing else in the service knows a status. */
+export const problemKinds = {
+  NOT_JSON: { status: 400, title: 'Not usable as JSON', issue: 'structure' },
+  TOO_DEEP: { status: 400, title: 'Nested too deeply', issue: 'too-costly' },
+  BAD_REQUEST: { status: 400, title: 'Bad request', issue: 'invalid' },
+  NOT_FOUND: { status: 404, title: 'Not found', issue: 'not-found' },
+  METHOD_NOT_ALLOWED: { status: 405, title: 'Method not allowed', issue: 'not-supported' },
+  NOT_ACCEPTABLE: { status: 406, title: 'Not acceptable', issue: 'not-supported' },
+  IDENTIFIER_IN_USE: { status: 409, title: 'Identifier in use', issue: 'duplicate' },
+  VERSION_MISMATCH: { status: 412, title: 'Not the current version', issue: 'conflict' },
+  BODY_TOO_LARGE: { status: 413, title: 'Body too large', issue: 'too-long' },
+  MEDIA_TYPE: { status: 415, title: 'Unsupported media type', issue: 'not-supported' },
+  EXAM_INVALID: { status: 422, title: 'Invalid exam', issue: 'invalid' },
+  PRECONDITION_REQUIRED: { status: 428, title: 'Precondition required', issue: 'required' },
+  UNEXPECTED: { status: 500, title: 'Unexpected error', issue: 'exception' },
+  STORE_CORRUPT: { status: 500, title: 'Store damaged', issue: 'exception' },
+  STORE_UNAVAILABLE: { status: 503, title: 'Store not available', issue: 'transient', retryAfter: 2 },
+  STORE_FULL: { status: 507, title: 'No room left', issue: 'no-store' },
+} as const satisfies Record<string, ProblemKind>;
+
+export type ProblemCode = keyof typeof problemKinds;
+
+export interface Problem extends ProblemKind {
+  readonly code: ProblemCode;
+  readonly detail: string;
+  /** What is wrong with the body, where that is the problem. */
+  readonly faults: readonly Fault[];
+}
+
+/** A body with thousands of faults is not helped by hearing all of them. */
+const mostFaults = 100;
+
+const kinds = new Map<string, ProblemKind>(Object.entries(problemKinds));
+
+/** Any thrown value as a problem. What is not an error of ours says nothing of itself to the caller. */
+export function problemOf(error: unknown): Problem {
+  const known = error instanceof AppError ? kinds.get(error.code) : undefined;
+  if (!(error instanceof AppError) || known === undefined) {
+    return {
+      ...problemKinds.UNEXPECTED,
+      code: 'UNEXPECTED',
+      detail: 'The request could not be completed.',
+      faults: [],
+    };
+  }
+  const faults = error instanceof ExamInvalidError ? error.faults.slice(0, mostFaults) : [];
+  return { ...known, code: error.code as ProblemCode, detail: error.message, faults };
+}

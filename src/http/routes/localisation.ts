@@ -1,0 +1,22 @@
+import type { Router } from 'express';
+import { answerBytes, mediaTypes } from '../answer.ts';
+import type { AppContext } from '../app-context.ts';
+import { endpoint, newRouter } from '../endpoint.ts';
+import { spellings } from '../exam-steps.ts';
+import { oneOf, readQuery } from '../query.ts';
+import { bytesOf, requestBody } from '../request-body.ts';
+
+/** The answer to one exam, of which nothing is kept. `?spelling=us` writes the prose in American spelling. */
+export function localisationRoutes(context: AppContext): Router {
+  const router = newRouter();
+  endpoint(router, '/localisation', {
+    post: [
+      requestBody(context.bodyLimitBytes),
+      (req, res) => {
+        const spelling = oneOf('spelling', readQuery(req, ['spelling']).get('spelling') ?? 'uk', spellings);
+        answerBytes(res, 200, mediaTypes.json, context.records.localise(bytesOf(req), spelling));
+      },
+    ],
+  });
+  return router;
+}

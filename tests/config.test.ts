@@ -1,0 +1,80 @@
+import { isAbsolute, resolve } from 'node:path';
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { readConfig } from '../src/config.ts';
+import { ConfigError } from '../src/kernel/errors.ts';
+
+function problemsOf(env: Record<string, string>): readonly string[] {
+  try {
+    readConfig(env);
+  } catch (error) {
+    if (error instanceof ConfigError) return error.problems;
+    throw error;
+  }
+  return [];
+}
+
+describe('the configuration', () => {
+  it('serves this machine alone and keeps exams in ./data unless told otherwise', () => {
+    expect(readConfig({})).toEqual({
+      host: '127.0.0.1',
+      port: 8080,
+      dataDir: resolve('data'),
+      databaseFile: resolve('data/exams.sqlite'),
+      logLevel: 'info',
+      bodyLimitBytes: 262_144,
+      isOpenToNetwork: false,
+    });
+  });
+
+  it('takes an empty variable as not set', () => {
+    expect(readConfig({ PORT: '', HOST: ' ', DATABASE_URL: '' })).toEqual(readConfig({}));
+  });
+
+  it('reads the path of a database, relative or absolute', () => {
+    expect(readConfig({ DATABASE_URL: 'sqlite:./x/y.sqlite' }).databaseFile).toBe(resolve('x/y.sqlite'));
+    expect(readConfig({ DATABASE_URL: 'sqlite:/x/y.sqlite' }).databaseFile).toBe('/x/y.sqlite');
+    expect(readConfig({ DATABASE_URL: 'sqlite:///x/y.sqlite' }).databaseFile).toBe('/x/y.sqlite');
+    expect(readConfig({ DATA_DIR: '/x?y' }).databaseFile).toBe('/x?y/exams.sqlite');
+  });
+
+  it('lists every problem at once and quotes no value', () => {
+    const problems = problemsOf({
+      HOST: '0.0.0.0',
+      PORT: '70000',
+      LOG_LEVEL: 'loud',
+      BODY_LIMIT_BYTES: '1e3',
+      DATABASE_URL: 'postgres://user:hunter2@db/exams',
+      ALLOW_OPEN_NETWORK: 'maybe',
+    });
+    expect(problems).toHaveLength(6);
+    expect(problems.join(' ')).toMatch(/PostgreSQL, which is not supported yet by this version/);
+    expect(problems.join(' ')).not.toMatch(/hunter2|70000|loud|maybe/);
+  });
+
+  it('refuses an address that others can reach unless that is asked for by name', () => {
+    for (const host of ['0.0.0.0', '::', '192.168.1.10', 'example.org', '127.evil.example']) {
+      expect(problemsOf({ HOST: host }).join(' ')).toMatch(/no access control/);
+      expect(readConfig({ HOST: host, ALLOW_OPEN_NETWORK: 'true' }).isOpenToNetwork).toBe(true);
+    }
+    for (const host of ['127.0.0.1', '127.0.0.2', '::1', 'localhost']) {
+      expect(readConfig({ HOST: host }).isOpenToNetwork).toBe(false);
+    }
+  });
+
+  it('answers any environment with a configuration or with named problems', () => {
+    const value = fc.oneof(fc.string(), fc.constantFrom('0', '8080', '-1', 'sqlite:', 'sqlite::memory:', 'true'));
+    const names = ['HOST', 'PORT', 'DATA_DIR', 'DATABASE_URL', 'LOG_LEVEL', 'BODY_LIMIT_BYTES', 'ALLOW_OPEN_NETWORK'];
+    const env = fc.record(Object.fromEntries(names.map((name) => [name, value])), { requiredKeys: [] });
+    fc.assert(
+      fc.property(env, (variables) => {
+        try {
+          const config = readConfig(variables);
+          expect(isAbsolute(config.databaseFile) && Object.isFrozen(config)).toBe(true);
+        } catch (error) {
+          expect(error).toBeInstanceOf(ConfigError);
+        }
+      }),
+    );
+  });
+});
