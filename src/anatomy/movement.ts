@@ -51,7 +51,7 @@ export interface Movement {
   readonly pyramidalWeight: number;
   /** Segment of which this is a key muscle in the international standard for spinal cord injury. */
   readonly keyMuscleOf?: Segment;
-  /** UBERON class of the main muscle. */
+  /** UBERON class of the main muscle, or of the whole muscle where the movement is made by one head or belly of it. */
   readonly uberon?: Ontology;
   /** HPO term for weakness of this movement. */
   readonly hpo?: OntologyLink;

@@ -66,7 +66,7 @@ export const muscles = {
   'biceps': muscle('biceps', 'musculocutaneous-nerve', { C5: 0.55, C6: 0.45 }, isncsci, ['UBERON:0001507', 'biceps brachii']),
   'brachialis': muscle('brachialis', 'musculocutaneous-nerve', { C5: 0.55, C6: 0.45 }, isncsci, ['UBERON:0001506', 'brachialis muscle']),
   'brachioradialis': muscle('brachioradialis', 'radial-nerve-spiral-groove', { C5: 0.4, C6: 0.6 }, ucsf, ['UBERON:0011011', 'brachioradialis']),
-  'triceps': muscle('triceps', 'radial-nerve-axilla', { C6: 0.1, C7: 0.7, C8: 0.2 }, isncsci, ['UBERON:0001509', 'triceps brachii']),
+  'triceps': muscle('triceps', 'radial-nerve-axilla', { C6: 0.12, C7: 0.68, C8: 0.2 }, isncsci, ['UBERON:0001509', 'triceps brachii']),
   'anconeus': muscle('anconeus', 'radial-nerve-spiral-groove', { C7: 0.7, C8: 0.3 }, mrcUpper),
   'supinator': muscle('supinator', 'radial-nerve-elbow', { C5: 0.1, C6: 0.65, C7: 0.25 }, mrcUpper, ['UBERON:0003228', 'supinator muscle']),
   'pronator-teres': muscle('pronator teres', 'median-nerve-elbow', { C6: 0.45, C7: 0.55 }, mrcUpper, ['UBERON:0001520', 'pronator teres']),

@@ -115,7 +115,7 @@ const rows = {
     bodyPart: 'elbow',
     kind: 'stretch',
     paired: true,
-    ...arc(one('radial-nerve-axilla', { C6: 0.1, C7: 0.7, C8: 0.2 })),
+    ...arc(one('radial-nerve-axilla', { C6: 0.12, C7: 0.68, C8: 0.2 })),
     dominantRoot: 'C7',
     lengthCm: 35,
     absentInHealth: { under60: 0.12, from60: 0.15, source: read('lim-2009', 'absent in 12.5 % under 40') },
@@ -147,7 +147,7 @@ const rows = {
     lengthCm: 38,
     absentInHealth: {
       under60: 0.13,
-      from60: 0.35,
+      from60: 0.345,
       source: read('abdominal-reflex-1957', 'absent in 10.3 % under 50 and 34.5 % over 50, on both sides alike'),
     },
     source: dejong('superficial abdominal reflexes'),
@@ -162,8 +162,8 @@ const rows = {
     dominantRoot: 'T11',
     lengthCm: 40,
     absentInHealth: {
-      under60: 0.15,
-      from60: 0.37,
+      under60: 0.13,
+      from60: 0.345,
       source: read('abdominal-reflex-1957', 'absent in 10.3 % under 50 and 34.5 % over 50, on both sides alike'),
     },
     source: dejong('superficial abdominal reflexes'),
