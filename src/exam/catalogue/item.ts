@@ -47,6 +47,8 @@ export interface Item {
   readonly region: Region;
   /** HPO term for the abnormality, byte for byte as HPO prints it. */
   readonly hpo?: CodeLink;
+  /** HPO terms by abnormal value, where one item can go wrong in more than one way: a lost or a brisk reflex. */
+  readonly hpoByValue?: Readonly<Record<string, CodeLink>>;
   /** LOINC code of the test or sign. */
   readonly loinc?: CodeLink;
   /** What an abnormal value tells about; `recorded-only` when the engine draws nothing from it. */

@@ -1,0 +1,196 @@
+import { recalled } from '../../kernel/cite.ts';
+import { equivalent, inexact, wider } from './code-links.ts';
+import { faculty } from './probes.ts';
+import { sectionTable } from './section-table.ts';
+
+/** Consciousness, cognition, language, perception and behaviour. The coma scale is scored by its parts, in `coma-scale.ts`. */
+export const higherFunction = sectionTable(
+  'higherFunction',
+  { scale: 'presence', sides: 'midline', region: 'head', source: recalled('dejong', 'mental status examination') },
+  {
+    drowsiness: {
+      label: 'Drowsiness',
+      hpo: equivalent('HP:0002329', 'Drowsiness'),
+      probe: faculty('consciousness'),
+    },
+    coma: { label: 'Coma', hpo: equivalent('HP:0001259', 'Coma'), probe: faculty('consciousness') },
+    'fluctuating-consciousness': {
+      label: 'Fluctuating consciousness',
+      hpo: equivalent('HP:0007159', 'Fluctuations in consciousness'),
+      probe: faculty('consciousness'),
+    },
+    confusion: { label: 'Confusion', hpo: equivalent('HP:0001289', 'Confusion'), probe: faculty('attention') },
+    disorientation: { label: 'Disorientation in time, place or person', probe: faculty('orientation') },
+    inattention: {
+      label: 'Inattention',
+      hpo: equivalent('HP:0000736', 'Short attention span'),
+      probe: faculty('attention'),
+    },
+    'memory-impairment': {
+      label: 'Memory impairment',
+      hpo: equivalent('HP:0002354', 'Memory impairment'),
+      probe: faculty('memory'),
+    },
+    amnesia: {
+      label: 'Unable to lay down new memories',
+      hpo: equivalent('HP:0033689', 'Anterograde memory impairment'),
+      probe: faculty('memory'),
+    },
+    'executive-dysfunction': {
+      label: 'Executive dysfunction',
+      hpo: equivalent('HP:0033051', 'Impaired executive functioning'),
+      probe: faculty('executive'),
+    },
+
+    'expressive-aphasia': {
+      label: 'Expressive (non-fluent) aphasia',
+      hpo: equivalent('HP:0002427', 'Expressive aphasia'),
+      probe: faculty('language-expression'),
+    },
+    'receptive-aphasia': {
+      label: 'Receptive (fluent) aphasia',
+      hpo: equivalent('HP:0033848', 'Receptive aphasia'),
+      probe: faculty('language-comprehension'),
+    },
+    'global-aphasia': {
+      label: 'Global aphasia',
+      hpo: wider('HP:0002381', 'Aphasia'),
+      probe: faculty('language-comprehension'),
+    },
+    anomia: { label: 'Anomia', hpo: inexact('HP:0030784', 'Anomic aphasia'), probe: faculty('language-expression') },
+    'impaired-repetition': {
+      label: 'Impaired repetition of speech',
+      hpo: wider('HP:0002381', 'Aphasia'),
+      probe: faculty('language-expression'),
+    },
+    mutism: { label: 'Mutism', hpo: equivalent('HP:0002300', 'Mutism'), probe: faculty('language-expression') },
+    'speech-apraxia': {
+      label: 'Apraxia of speech',
+      hpo: equivalent('HP:0011098', 'Speech apraxia'),
+      probe: faculty('language-expression'),
+    },
+    alexia: { label: 'Alexia', hpo: equivalent('HP:0010523', 'Alexia'), probe: faculty('language-comprehension') },
+    agraphia: {
+      label: 'Agraphia',
+      hpo: equivalent('HP:0010526', 'Dysgraphia'),
+      probe: faculty('language-expression'),
+    },
+    acalculia: { label: 'Acalculia', hpo: equivalent('HP:0002442', 'Dyscalculia'), probe: faculty('praxis') },
+    'left-right-disorientation': {
+      label: 'Confusion of left and right',
+      hpo: equivalent('HP:6000000', 'Left-right disorientation'),
+      probe: faculty('praxis'),
+    },
+    'finger-agnosia': {
+      label: 'Finger agnosia',
+      hpo: equivalent('HP:0010525', 'Finger agnosia'),
+      probe: faculty('praxis'),
+    },
+
+    neglect: { label: 'Neglect of this side', sides: 'paired', probe: faculty('spatial-attention') },
+    'sensory-extinction': {
+      label: 'Extinction of touch on this side',
+      sides: 'paired',
+      probe: faculty('spatial-attention'),
+    },
+    'visual-extinction': {
+      label: 'Extinction of sight on this side',
+      sides: 'paired',
+      probe: faculty('spatial-attention'),
+    },
+    anosognosia: { label: 'Unaware of the deficit (anosognosia)', probe: faculty('spatial-attention') },
+    'constructional-apraxia': {
+      label: 'Impaired drawing and copying',
+      hpo: equivalent('HP:0010794', 'Impaired visuospatial constructive cognition'),
+      probe: faculty('spatial-attention'),
+    },
+    apraxia: {
+      label: 'Limb apraxia',
+      sides: 'optional',
+      hpo: equivalent('HP:0030217', 'Limb apraxia'),
+      probe: faculty('praxis'),
+    },
+    'dressing-apraxia': {
+      label: 'Dressing apraxia',
+      hpo: wider('HP:0002186', 'Apraxia'),
+      probe: faculty('spatial-attention'),
+    },
+    'visual-agnosia': {
+      label: 'Visual agnosia',
+      hpo: equivalent('HP:0030222', 'Visual agnosia'),
+      probe: faculty('visual-field-half'),
+    },
+    prosopagnosia: {
+      label: 'Prosopagnosia',
+      hpo: equivalent('HP:0010528', 'Prosopagnosia'),
+      probe: faculty('visual-field-half'),
+    },
+    astereognosis: {
+      label: 'Astereognosis',
+      sides: 'paired',
+      bodyPart: 'hand',
+      hpo: equivalent('HP:0010527', 'Astereognosis'),
+      probe: faculty('cortical-sensation'),
+    },
+    agraphaesthesia: {
+      label: 'Agraphaesthesia',
+      sides: 'paired',
+      bodyPart: 'hand',
+      hpo: equivalent('HP:0011812', 'Agraphesthesia'),
+      probe: faculty('cortical-sensation'),
+    },
+    'impaired-two-point-discrimination': {
+      label: 'Impaired two-point discrimination',
+      sides: 'paired',
+      bodyPart: 'hand',
+      hpo: equivalent('HP:0011810', 'Impaired two-point discrimination'),
+      probe: faculty('cortical-sensation'),
+    },
+
+    'frontal-release-signs': {
+      label: 'Frontal release signs',
+      hpo: equivalent('HP:0000743', 'Frontal release signs'),
+      probe: faculty('frontal-release'),
+    },
+    'grasp-reflex': {
+      label: 'Grasp reflex',
+      sides: 'optional',
+      bodyPart: 'hand',
+      hpo: equivalent('HP:0030903', 'Grasp reflex'),
+      probe: faculty('frontal-release'),
+    },
+    'palmomental-reflex': {
+      label: 'Palmomental reflex',
+      sides: 'optional',
+      hpo: equivalent('HP:0030902', 'Palmomental reflex'),
+      probe: faculty('frontal-release'),
+    },
+    'glabellar-reflex': {
+      label: 'Glabellar tap without habituation',
+      hpo: equivalent('HP:0030904', 'Glabellar reflex'),
+      probe: faculty('frontal-release'),
+    },
+    'snout-reflex': {
+      label: 'Snout reflex',
+      hpo: equivalent('HP:0030905', 'Snout reflex'),
+      probe: faculty('frontal-release'),
+    },
+    'pseudobulbar-affect': {
+      label: 'Involuntary laughing or crying (pseudobulbar affect)',
+      hpo: equivalent('HP:0002193', 'Pseudobulbar affect'),
+      probe: faculty('pseudobulbar'),
+    },
+    apathy: { label: 'Apathy', hpo: equivalent('HP:0000741', 'Apathy'), probe: faculty('mood-behaviour') },
+    disinhibition: {
+      label: 'Disinhibition',
+      hpo: equivalent('HP:0000734', 'Disinhibition'),
+      probe: faculty('mood-behaviour'),
+    },
+    hallucinations: {
+      label: 'Hallucinations',
+      hpo: equivalent('HP:0000738', 'Hallucinations'),
+      probe: faculty('mood-behaviour'),
+    },
+    'low-mood': { label: 'Low mood on examination', probe: faculty('mood-behaviour') },
+  },
+);

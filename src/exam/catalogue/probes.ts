@@ -1,0 +1,30 @@
+import type { PlaceKey } from '../../anatomy/places.ts';
+import type { Faculty, Probe } from '../../anatomy/probe.ts';
+import type { RootShares } from '../../anatomy/segments.ts';
+
+/** Short forms of the probes, so that a row of a section table stays readable. */
+
+export const faculty = (name: Faculty): Probe => ({ kind: 'faculty', faculty: name });
+
+export const weaknessOf = (...movements: readonly string[]): Probe => ({ kind: 'weakness-of', movements });
+
+/** The sign needs weakness on both sides to show as described. */
+export const weaknessOnBothSides = (...movements: readonly string[]): Probe => ({
+  kind: 'weakness-of',
+  movements,
+  bilateral: true,
+});
+
+export const upperMotor = (limb: 'upper' | 'lower' | 'both'): Probe => ({ kind: 'upper-motor', limb });
+
+export const proprioception = (limb: 'upper' | 'lower'): Probe => ({ kind: 'proprioception', limb });
+
+export const cerebellar = (part: 'upper-limb' | 'lower-limb' | 'midline'): Probe => ({ kind: 'cerebellar', part });
+
+export const provokesRoots = (roots: RootShares): Probe => ({ kind: 'provocation', roots });
+
+export const provokesNerve = (place: PlaceKey): Probe => ({ kind: 'provocation', place });
+
+export const longStandingDeformity: Probe = { kind: 'long-standing-deformity' };
+
+export const recordedOnly: Probe = { kind: 'recorded-only' };
