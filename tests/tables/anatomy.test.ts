@@ -111,6 +111,13 @@ describe('the movements and reflexes', () => {
     }
   });
 
+  it('list the muscles of a movement in order of importance', () => {
+    for (const key of movementKeys) {
+      const weights = movements[key].supplies.map(({ weight }) => weight);
+      expect(weights, key).toEqual([...weights].sort((one, other) => other - one));
+    }
+  });
+
   it('show the bulk of every movement at a known body part', () => {
     for (const key of movementKeys) expect(bodyPartTable.has(movements[key].bulkAt), key).toBe(true);
   });

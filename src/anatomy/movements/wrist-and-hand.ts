@@ -397,7 +397,7 @@ export const wristAndHandMovements = {
     bulkAt: 'hand',
     paired: true,
     group: 'hand',
-    muscles: { 'lumbricals-median': 0.35, 'lumbricals-ulnar': 0.3, 'palmar-interossei': 0.35 },
+    muscles: { 'lumbricals-median': 0.35, 'palmar-interossei': 0.35, 'lumbricals-ulnar': 0.3 },
     dominantRoot: 'T1',
     lengthCm: 76,
     pyramidalWeight: 0.7,
