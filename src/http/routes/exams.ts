@@ -1,7 +1,5 @@
 import type { Request, Response, Router } from 'express';
-
-const bundleTypes = ['transaction', 'collection', 'document'] as const;
-
+import { bundleTypes } from '../../fhir/bundle.ts';
 import { NotFoundError } from '../../kernel/errors.ts';
 import type { StoredExam } from '../../store/exam-repository.ts';
 import { answerBytes, mediaTypes } from '../answer.ts';

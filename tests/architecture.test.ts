@@ -1,0 +1,131 @@
+import { readdirSync, readFileSync } from 'node:fs';
+import { dirname, join, relative, resolve } from 'node:path';
+import { fileURLToPath } from 'node:url';
+import { describe, expect, it } from 'vitest';
+
+const src = fileURLToPath(new URL('../src', import.meta.url));
+
+/** Folders and single files of src, lowest first; what stands on one line may import each other only where noted. */
+const floors: readonly (readonly string[])[] = [
+  ['kernel'],
+  ['anatomy', 'terminology'],
+  ['exam'],
+  ['localisation'],
+  ['causes'],
+  ['workup'],
+  ['summary'],
+  ['fhir'],
+  ['store'],
+  ['http', 'cli'],
+  ['config.ts'],
+  ['context.ts'],
+  ['service.ts'],
+  // Entry points: nothing imports them. A command of `cli` is one, its parts in the folders below are not.
+  ['main.ts', 'cli/*.ts'],
+];
+
+/** Pure floors: no file system, network, process or randomness, and no framework. Hashing and loading a package are pure. */
+const pureFloors = ['kernel', 'anatomy', 'exam', 'localisation', 'causes', 'workup', 'summary', 'fhir'];
+const pureModules = [
+  'node:crypto',
+  'node:module',
+  'ajv/dist/2020.js',
+  'ajv-formats',
+  'fastest-levenshtein',
+  '@lhncbc/ucum-lhc',
+];
+const fhirTypes = 'fhir/r4.js';
+
+/** Globals that would make an answer depend on when or where it is computed. */
+const impure =
+  /\b(Math\.random|Date\.now|new Date\(\)|performance\.now|process\.|randomUUID|globalThis\.fetch|fetch\()/;
+
+interface Import {
+  readonly from: string;
+  /** Path from src for a file of ours, the module name otherwise. */
+  readonly to: string;
+  readonly isOurs: boolean;
+  readonly isTypeOnly: boolean;
+}
+
+const files = readdirSync(src, { recursive: true, encoding: 'utf8' })
+  .filter((file) => file.endsWith('.ts'))
+  .sort();
+const textOf = (file: string) => readFileSync(join(src, file), 'utf8');
+
+const imports: readonly Import[] = files.flatMap((file) => {
+  const statement = /^(?:import|export)\s+(?<type>type\s+)?(?:[^;'"]*?\s+from\s+)?['"](?<module>[^'"]+)['"]/gm;
+  return [...textOf(file).matchAll(statement)].map((match) => {
+    const module = match.groups?.module ?? '';
+    const isOurs = module.startsWith('.');
+    const to = isOurs ? relative(src, resolve(src, dirname(file), module)) : module;
+    return { from: file, to, isOurs, isTypeOnly: match.groups?.type !== undefined };
+  });
+});
+
+function floorName(file: string): string {
+  const [folder = '', next] = file.split('/');
+  if (next === undefined) return folder;
+  return folder === 'cli' && next.endsWith('.ts') ? 'cli/*.ts' : folder;
+}
+
+function floorOf(file: string): number {
+  return floors.findIndex((floor) => floor.includes(floorName(file)));
+}
+
+describe('the floors of src', () => {
+  it('has a floor for every file', () => {
+    expect(files.filter((file) => floorOf(file) < 0)).toEqual([]);
+    expect(imports.length).toBeGreaterThan(files.length);
+  });
+
+  it('imports only from the same folder or from a lower floor', () => {
+    const upward = imports
+      .filter(({ isOurs }) => isOurs)
+      .filter(({ from, to }) => floorName(from) !== floorName(to) && floorOf(to) >= floorOf(from))
+      .map(({ from, to }) => `${from} imports ${to}`);
+    expect(upward).toEqual([]);
+  });
+
+  it('has no circle of imports', () => {
+    const targets = new Map<string, string[]>();
+    for (const { from, to, isOurs, isTypeOnly } of imports) {
+      if (isOurs && !isTypeOnly) targets.set(from, [...(targets.get(from) ?? []), to]);
+    }
+    const done = new Set<string>();
+    const circles: string[] = [];
+    const visit = (file: string, path: readonly string[]) => {
+      if (path.includes(file)) circles.push([...path.slice(path.indexOf(file)), file].join(' -> '));
+      if (done.has(file) || path.includes(file)) return;
+      for (const target of targets.get(file) ?? []) visit(target, [...path, file]);
+      done.add(file);
+    };
+    for (const file of files) visit(file, []);
+    expect(circles).toEqual([]);
+  });
+
+  it('keeps the clinical core pure: no framework, no outside world, and FHIR types only in fhir', () => {
+    const outside = imports
+      .filter(({ from, isOurs }) => !isOurs && pureFloors.includes(floorName(from)))
+      .filter(({ from, to }) => !pureModules.includes(to) && !(to === fhirTypes && floorName(from) === 'fhir'))
+      .map(({ from, to }) => `${from} imports ${to}`);
+    expect(outside).toEqual([]);
+    const dependent = files.filter((file) => pureFloors.includes(floorName(file)) && impure.test(textOf(file)));
+    expect(dependent).toEqual([]);
+  });
+
+  it('imports nothing from an entry point, and names every import with its extension', () => {
+    expect(imports.filter(({ to }) => to === 'main.ts' || /^cli\/[^/]+\.ts$/.test(to))).toEqual([]);
+    expect(imports.filter(({ isOurs, to }) => isOurs && !to.endsWith('.ts'))).toEqual([]);
+  });
+
+  it('knows an HTTP status in http alone', () => {
+    const knowing = files.filter((file) => /\b(statusCode|res\.status|httpStatus)\b/.test(textOf(file)));
+    expect(knowing.filter((file) => floorName(file) !== 'http')).toEqual([]);
+  });
+
+  it('keeps logic files short enough to be read at once', () => {
+    const tooLong = files.filter((file) => textOf(file).split('\n').length > 600);
+    expect(tooLong).toEqual([]);
+  });
+});
