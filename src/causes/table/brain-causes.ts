@@ -1,5 +1,5 @@
 import { commonPractice, fromMemory, read, recalled } from '../../kernel/cite.ts';
-import { at, type Cause, inKind, mondo, shows, tempos, told, under } from './cause.ts';
+import { at, type Cause, inKind, mondo, reads, shows, tempos, told, under } from './cause.ts';
 
 const strokeGuideline = read('nice-ng128');
 const brainChapter = recalled('adams-victor');
@@ -19,6 +19,17 @@ export const brainCauses: readonly Cause[] = [
       told(['hypertension', 'hyperlipidaemia', 'peripheral-arterial-disease', 'ischaemic-heart-disease'], 1.6, 0.7),
       told('hypertension', 1.4, 0.9),
     ],
+    values: [
+      reads('mri-brain', [
+        ['infarct', 15],
+        ['normal', 0.15],
+        ['space-occupying', 0.1],
+      ]),
+      reads('ct-head', [
+        ['infarct', 8],
+        ['haemorrhage', 0.02],
+      ]),
+    ],
     source: strokeGuideline,
   },
   {
@@ -33,6 +44,17 @@ export const brainCauses: readonly Cause[] = [
       told('anticoagulant', 3, 0.9),
       told('hypertension', 1.6, 0.8),
       told('vomiting', 2.5, 0.8),
+    ],
+    values: [
+      reads(
+        'ct-head',
+        [
+          ['haemorrhage', 60],
+          ['normal', 0.01],
+          ['incidental', 0.01],
+        ],
+        strokeGuideline,
+      ),
     ],
     source: strokeGuideline,
   },
@@ -59,6 +81,12 @@ export const brainCauses: readonly Cause[] = [
       told(['cancer', 'lymphoma'], 4, 0.9),
     ],
     signs: [shows(['cranial-nerves/optic-disc-swelling'], 5, 0.9)],
+    values: [
+      reads('mri-brain', [
+        ['space-occupying', 15],
+        ['normal', 0.02],
+      ]),
+    ],
     source: brainChapter,
   },
   {
@@ -84,6 +112,12 @@ export const brainCauses: readonly Cause[] = [
       told('anticoagulant', 4, 0.8),
       told(['headache', 'new-headache', 'morning-headache'], 1.6, 0.7),
     ],
+    values: [
+      reads('ct-head', [
+        ['subdural-haematoma', 80],
+        ['normal', 0.02],
+      ]),
+    ],
     source: brainChapter,
   },
   {
@@ -99,6 +133,7 @@ export const brainCauses: readonly Cause[] = [
       told('hormonal-contraceptive', 4, 0.9),
       told('pregnancy', 8, 1),
     ],
+    values: [reads('mri-brain', [['venous-thrombosis', 60]])],
     source: brainChapter,
   },
   {
@@ -107,7 +142,7 @@ export const brainCauses: readonly Cause[] = [
     produces: [inKind(['hemisphere'], 'rare')],
     tempo: tempos.sudden,
     history: [told('diabetes-mellitus', 3, 0.3)],
-    quantities: [under('glucose', 4, 'mmol/L', 30, 0.02, read('nice-ng127', 'check glucose in sudden deficit'))],
+    quantities: [under('glucose-random', 4, 'mmol/L', 30, 0.02, read('nice-ng127', 'check glucose in sudden deficit'))],
     source: recalled('nice-ng128', 'exclude hypoglycaemia'),
   },
   {
@@ -141,6 +176,7 @@ export const brainCauses: readonly Cause[] = [
       told(['gastrectomy', 'bariatric-surgery'], 6, 0.9),
       told('malnutrition', 8, 0.6),
     ],
+    values: [reads('mri-brain', [['wernicke-signal', 20]])],
     source: recalled('adams-victor', 'nutritional diseases'),
   },
   {
@@ -224,6 +260,12 @@ export const brainCauses: readonly Cause[] = [
     age: { from: 5, to: 35, outside: 0.15 },
     history: [told('family/similar-disorder', 4, 0.8), told(['heart-failure', 'cardiomyopathy'], 3, 0.9)],
     signs: [shows(['inspection/pes-cavus', 'inspection/scoliosis'], 8, 0.4)],
+    values: [
+      reads('genetic-test', [
+        ['fxn-expansion', 300],
+        ['negative', 0.05],
+      ]),
+    ],
     source: brainChapter,
   },
   {

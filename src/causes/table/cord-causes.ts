@@ -1,5 +1,5 @@
 import { commonPractice, read, recalled } from '../../kernel/cite.ts';
-import { at, atLeast, type Cause, inKind, mondo, shows, tempos, told } from './cause.ts';
+import { at, atLeast, type Cause, inKind, mondo, reads, shows, tempos, told } from './cause.ts';
 
 const cordChapter = recalled('adams-victor', 'diseases of the spinal cord');
 const anyCord = ['cord'] as const;
@@ -18,6 +18,15 @@ export const cordCauses: readonly Cause[] = [
       shows(['special-tests/hoffmann'], 2.2, 0.63),
       shows(['special-tests/inverted-brachioradialis'], 2.5, 0.7),
       shows(['special-tests/lhermitte'], 1.2, 1),
+    ],
+    values: [
+      reads('mri-cervical-spine', [
+        ['cord-compression', 8],
+        ['normal', 0.02],
+        ['canal-stenosis', 0.7],
+        ['cord-lesion-short', 0.2],
+        ['cord-lesion-long', 0.1],
+      ]),
     ],
     source: read('cook-2010', 'cluster with age over 45; Hoffmann ratios from Fogarty 2018'),
   },
@@ -39,6 +48,16 @@ export const cordCauses: readonly Cause[] = [
       told(['weight-loss', 'recent-weight-loss'], 2, 0.8),
       told('night-spinal-pain', 2.5, 0.8),
     ],
+    values: [
+      reads(
+        'mri-whole-spine',
+        [
+          ['metastasis', 40],
+          ['normal', 0.01],
+        ],
+        read('nice-ng234'),
+      ),
+    ],
     source: read('nice-ng234'),
   },
   {
@@ -53,7 +72,13 @@ export const cordCauses: readonly Cause[] = [
       told('injecting-drug-use', 8, 0.9),
       told('immunosuppression', 3, 0.9),
     ],
-    quantities: [atLeast('c-reactive-protein', 50, 'mg/L', 5, 0.2)],
+    quantities: [atLeast('crp', 50, 'mg/L', 5, 0.2)],
+    values: [
+      reads('mri-whole-spine', [
+        ['infection-or-abscess', 60],
+        ['normal', 0.02],
+      ]),
+    ],
     source: cordChapter,
   },
   {
@@ -65,6 +90,12 @@ export const cordCauses: readonly Cause[] = [
       told('anticoagulant', 12, 0.3),
       told(['back-pain', 'thoracic-back-pain'], 2, 0.3),
       told('lumbar-puncture-or-epidural', 10, 0.9),
+    ],
+    values: [
+      reads('mri-whole-spine', [
+        ['haematoma', 60],
+        ['normal', 0.02],
+      ]),
     ],
     source: cordChapter,
   },
@@ -106,6 +137,16 @@ export const cordCauses: readonly Cause[] = [
         0.95,
       ),
     ],
+    values: [
+      reads('mri-brain', [
+        ['demyelinating-lesions', 10],
+        ['normal', 0.1],
+      ]),
+      reads('csf-oligoclonal-bands', [
+        ['positive', 4],
+        ['negative', 0.3],
+      ]),
+    ],
     source: cordChapter,
   },
   {
@@ -119,7 +160,7 @@ export const cordCauses: readonly Cause[] = [
       told(['preceding-infection', 'preceding-respiratory-infection', 'preceding-gastroenteritis'], 2.5, 0.9),
       told(['trauma', 'limb-fracture-or-dislocation', 'neck-trauma'], 0.1, 1),
     ],
-    quantities: [atLeast('csf-white-cells', 5, '/uL', 3, 0.5)],
+    quantities: [atLeast('csf-white-cells', 5, '10*6/L', 3, 0.5)],
     source: read('transverse-myelitis-2002'),
   },
   {
@@ -134,6 +175,16 @@ export const cordCauses: readonly Cause[] = [
     courses: { 'relapsing-remitting': 3 },
     sex: { male: 0.3, female: 1.7 },
     history: [told('optic-neuritis', 4, 0.9)],
+    values: [
+      reads(
+        'aquaporin-4-antibody',
+        [
+          ['positive', 80],
+          ['negative', 0.25],
+        ],
+        read('nmosd-2015'),
+      ),
+    ],
     source: read('nmosd-2015'),
   },
   {
@@ -146,6 +197,12 @@ export const cordCauses: readonly Cause[] = [
     ],
     tempo: tempos.acute,
     age: { from: 0, to: 50, outside: 0.4 },
+    values: [
+      reads('mog-antibody', [
+        ['positive', 40],
+        ['negative', 0.1],
+      ]),
+    ],
     source: cordChapter,
   },
   {
@@ -187,6 +244,12 @@ export const cordCauses: readonly Cause[] = [
     tempo: tempos.chronic,
     age: { from: 10, to: 65, outside: 0.4 },
     history: [told(['spinal-fracture'], 6, 0.9)],
+    values: [
+      reads('mri-cervical-spine', [
+        ['syrinx', 60],
+        ['normal', 0.02],
+      ]),
+    ],
     source: recalled('brazis', 'central cord'),
   },
   {
@@ -238,6 +301,12 @@ export const cordCauses: readonly Cause[] = [
     mondo: mondo('MONDO:0008039', 'tropical spastic paraparesis'),
     produces: [inKind(anyCord, 'rare', 'thoracic'), at(['spinal-cord-posterolateral'], 'rare')],
     tempo: tempos.chronic,
+    values: [
+      reads('htlv-test', [
+        ['positive', 60],
+        ['negative', 0.02],
+      ]),
+    ],
     source: cordChapter,
   },
   {
@@ -257,6 +326,12 @@ export const cordCauses: readonly Cause[] = [
     produces: [at(['spinal-cord-posterior'], 'uncommon'), inKind(['ganglion'], 'uncommon')],
     tempo: tempos.chronic,
     history: [told('syphilis', 30, 0.5)],
+    values: [
+      reads('syphilis-serology', [
+        ['positive', 30],
+        ['negative', 0.05],
+      ]),
+    ],
     source: cordChapter,
   },
 ];

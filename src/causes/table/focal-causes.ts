@@ -16,6 +16,12 @@ export const focalCauses: readonly Cause[] = [
     sex: { male: 0.7, female: 1.3 },
     history: [told('nocturnal-hand-paraesthesiae', 3, 0.6), told('pregnancy', 3, 1), told('hypothyroidism', 1.5, 1)],
     signs: [shows(['special-tests/tinel-wrist', 'special-tests/phalen'], 2, 0.7)],
+    values: [
+      reads('nerve-conduction-site', [
+        ['median-wrist', 8],
+        ['none', 0.4],
+      ]),
+    ],
     source: read('dabbagh-2023', 'provocative tests'),
   },
   {
@@ -26,6 +32,12 @@ export const focalCauses: readonly Cause[] = [
     sex: { male: 1.3, female: 0.7 },
     history: [told('elbow-leaning', 4, 0.8)],
     signs: [shows(['special-tests/tinel-elbow', 'special-tests/elbow-flexion-test'], 2.5, 0.7)],
+    values: [
+      reads('nerve-conduction-site', [
+        ['ulnar-elbow', 8],
+        ['none', 0.4],
+      ]),
+    ],
     source: limbNerves,
   },
   {
@@ -45,6 +57,12 @@ export const focalCauses: readonly Cause[] = [
       told(['back-pain', 'thoracic-back-pain'], 0.6, 1.2),
     ],
     signs: [shows(['special-tests/tinel-fibular-neck'], 2, 0.8)],
+    values: [
+      reads('nerve-conduction-site', [
+        ['fibular-neck', 8],
+        ['none', 0.4],
+      ]),
+    ],
     source: limbNerves,
   },
   {
@@ -54,6 +72,12 @@ export const focalCauses: readonly Cause[] = [
     tempo: tempos.sudden,
     courses: { improving: 1.5, progressive: 0.4 },
     history: [told('alcohol-excess', 3, 0.9), told(['external-pressure', 'deep-sleep-on-arm'], 6, 0.7)],
+    values: [
+      reads('nerve-conduction-site', [
+        ['radial-spiral-groove', 6],
+        ['none', 0.4],
+      ]),
+    ],
     source: limbNerves,
   },
   {
@@ -71,6 +95,12 @@ export const focalCauses: readonly Cause[] = [
     mondo: mondo('MONDO:0006994', 'tarsal tunnel syndrome'),
     produces: [at(['tibial-nerve-tarsal-tunnel', 'medial-plantar-nerve', 'lateral-plantar-nerve'], 'very-common')],
     tempo: tempos.subacuteOrChronic,
+    values: [
+      reads('nerve-conduction-site', [
+        ['tarsal-tunnel', 8],
+        ['none', 0.4],
+      ]),
+    ],
     source: limbNerves,
   },
   {
@@ -178,13 +208,14 @@ export const focalCauses: readonly Cause[] = [
     produces: [inKind(['plexus'], 'common')],
     tempo: tempos.chronic,
     history: [told('radiotherapy', 40, 0.01), told(['arm-pain', 'radicular-arm-pain', 'shoulder-pain'], 0.5, 1.3)],
+    values: [reads('needle-emg', [['myokymic-discharges', 10]])],
     source: plexusChapter,
   },
   {
     key: 'diabetic-radiculoplexus-neuropathy',
     label: 'Diabetic lumbosacral radiculoplexus neuropathy',
     produces: [
-      at(['lumbar-plexus', 'nerve-roots', 'femoral-nerve-pelvis'], 'common'),
+      at(['lumbar-plexus', 'nerve-roots', 'adjacent-nerve-roots', 'femoral-nerve-pelvis'], 'common'),
       at(['sacral-plexus'], 'uncommon'),
     ],
     tempo: tempos.acuteOrSubacute,
@@ -223,6 +254,13 @@ export const focalCauses: readonly Cause[] = [
       shows(['special-tests/straight-leg-raise'], 1.3, 0.3),
       shows(['special-tests/crossed-straight-leg-raise'], 2.8, 0.8),
     ],
+    values: [
+      reads('mri-lumbar-spine', [
+        ['root-compression', 10],
+        ['cauda-equina-compression', 8],
+        ['normal', 0.05],
+      ]),
+    ],
     source: read('cochrane-lumbar-2010', 'straight leg raise and crossed straight leg raise'),
   },
   {
@@ -237,6 +275,12 @@ export const focalCauses: readonly Cause[] = [
       told(['cancer', 'lymphoma'], 0.5, 1.05),
     ],
     signs: [shows(['special-tests/spurling'], 2.5, 0.7)],
+    values: [
+      reads('mri-cervical-spine', [
+        ['root-compression', 10],
+        ['normal', 0.1],
+      ]),
+    ],
     source: read('wainner-2003', 'test-item cluster'),
   },
   {
@@ -244,12 +288,18 @@ export const focalCauses: readonly Cause[] = [
     label: 'Lumbar spinal stenosis',
     produces: [
       inKind(['root'], 'common', 'lumbosacral'),
-      at(['nerve-roots'], 'common'),
+      at(['nerve-roots', 'adjacent-nerve-roots'], 'common'),
       inKind(['cauda-equina'], 'common'),
     ],
     tempo: tempos.chronic,
     age: { from: 55, to: 110, outside: 0.2 },
     history: [told('neurogenic-claudication', 6, 0.2), told(['back-pain', 'thoracic-back-pain'], 1.4, 0.6)],
+    values: [
+      reads('mri-lumbar-spine', [
+        ['canal-stenosis', 12],
+        ['normal', 0.03],
+      ]),
+    ],
     source: recalled('nice-ng59'),
   },
   {
@@ -265,7 +315,7 @@ export const focalCauses: readonly Cause[] = [
     key: 'root-metastasis-or-leptomeningeal-cancer',
     label: 'Cancer of the roots or leptomeninges',
     produces: [
-      at(['nerve-roots'], 'common'),
+      at(['nerve-roots', 'adjacent-nerve-roots'], 'common'),
       inKind(['cauda-equina'], 'common'),
       inKind(['root'], 'uncommon'),
       inKind(['multiple-sites'], 'uncommon'),
@@ -277,26 +327,38 @@ export const focalCauses: readonly Cause[] = [
       told(['weight-loss', 'recent-weight-loss'], 2.5, 0.8),
       told(['headache', 'new-headache', 'morning-headache'], 1.5, 0.9),
     ],
+    values: [
+      reads('csf-cytology', [
+        ['malignant', 100],
+        ['normal', 0.5],
+      ]),
+    ],
     source: recalled('adams-victor', 'leptomeningeal carcinomatosis'),
   },
   {
     key: 'neuroborreliosis',
     label: 'Lyme radiculoneuritis',
-    produces: [at(['nerve-roots'], 'common'), inKind(['root', 'multiple-sites'], 'uncommon')],
+    produces: [at(['nerve-roots', 'adjacent-nerve-roots'], 'common'), inKind(['root', 'multiple-sites'], 'uncommon')],
     tempo: tempos.acuteOrSubacute,
     history: [told('tick-bite', 12, 0.3), told('rash', 3, 0.8)],
+    values: [
+      reads('borrelia-serology', [
+        ['positive', 6],
+        ['negative', 0.2],
+      ]),
+    ],
     source: recalled('adams-victor', 'Lyme disease'),
   },
   {
     key: 'inflammatory-polyradiculopathy',
     label: 'Inflammatory or infective disease of several roots',
-    produces: [at(['nerve-roots'], 'common')],
+    produces: [at(['nerve-roots', 'adjacent-nerve-roots'], 'common')],
     tempo: tempos.acuteOrSubacute,
     history: [
       told(['preceding-infection', 'preceding-respiratory-infection', 'preceding-gastroenteritis'], 1.5, 0.9),
       told('fever', 1.5, 0.9),
     ],
-    values: [reads('nerve-conduction-pattern', [['demyelinating', 2]])],
+    values: [reads('nerve-conduction-pattern', [['demyelinating-non-uniform', 2]])],
     source: recalled('adams-victor', 'polyradiculopathies'),
   },
   {

@@ -1,5 +1,17 @@
 import { fromMemory, read, recalled } from '../../kernel/cite.ts';
-import { at, atLeast, type Cause, inKind, longStandingSigns, mondo, shows, tempos, told, under } from './cause.ts';
+import {
+  at,
+  atLeast,
+  type Cause,
+  inKind,
+  longStandingSigns,
+  mondo,
+  reads,
+  shows,
+  tempos,
+  told,
+  under,
+} from './cause.ts';
 
 const muscleBook = recalled('amato-russell');
 const neuronChapter = recalled('preston-shapiro', 'motor neuron disease');
@@ -18,10 +30,24 @@ export const motorCauses: readonly Cause[] = [
     tempo: tempos.subacuteOrChronic,
     courses: { progressive: 1.5, static: 0.15, improving: 0.02, 'relapsing-remitting': 0.02, fluctuating: 0.1 },
     age: { from: 40, to: 90, outside: 0.3 },
-    history: [told(['family/similar-disorder', 'family/motor-neuron-disease', 'family/frontotemporal-dementia'], 2, 0.95), told(['weight-loss', 'recent-weight-loss'], 1.5, 0.9)],
+    history: [
+      told(['family/similar-disorder', 'family/motor-neuron-disease', 'family/frontotemporal-dementia'], 2, 0.95),
+      told(['weight-loss', 'recent-weight-loss'], 1.5, 0.9),
+    ],
     signs: [
       shows(['cranial-nerves/tongue-wasting', 'cranial-nerves/tongue-fasciculation'], 8, 0.7),
       shows(['inspection/fasciculation'], 4, 0.4),
+    ],
+    values: [
+      reads(
+        'needle-emg',
+        [
+          ['denervation-widespread', 5],
+          ['normal', 0.1],
+          ['myopathic', 0.1],
+        ],
+        read('gold-coast-2020'),
+      ),
     ],
     source: read('gold-coast-2020'),
   },
@@ -64,6 +90,12 @@ export const motorCauses: readonly Cause[] = [
     tempo: tempos.lifelong,
     age: { from: 0, to: 35, outside: 0.2 },
     history: [told('family/similar-disorder', 6, 0.7)],
+    values: [
+      reads('genetic-test', [
+        ['smn1-deletion', 200],
+        ['negative', 0.1],
+      ]),
+    ],
     source: muscleBook,
   },
   {
@@ -107,6 +139,17 @@ export const motorCauses: readonly Cause[] = [
     courses: { fluctuating: 3, progressive: 0.8, static: 0.5 },
     history: [told(['fatigable-weakness', 'fluctuating-symptoms'], 3, 0.4), told('diplopia', 2, 0.8)],
     signs: [shows(['cranial-nerves/fatigable-ptosis', 'special-tests/ice-pack'], 6, 0.6)],
+    values: [
+      reads('achr-antibody', [
+        ['positive', 30],
+        ['negative', 0.3],
+      ]),
+      reads('repetitive-stimulation', [
+        ['decrement', 6],
+        ['normal', 0.5],
+        ['increment', 0.1],
+      ]),
+    ],
     source: read('scherer-2005'),
   },
   {
@@ -120,6 +163,20 @@ export const motorCauses: readonly Cause[] = [
       told(['dry-eyes', 'dry-mouth', 'sjogren-syndrome'], 4, 0.5),
       told('tobacco', 2, 0.7),
       told(['cancer', 'lymphoma'], 3, 0.9),
+    ],
+    values: [
+      reads('vgcc-antibody', [
+        ['positive', 25],
+        ['negative', 0.15],
+      ]),
+      reads(
+        'repetitive-stimulation',
+        [
+          ['increment', 20],
+          ['normal', 0.1],
+        ],
+        read('lems-titulaer-2011'),
+      ),
     ],
     source: read('lems-titulaer-2011'),
   },
@@ -154,6 +211,12 @@ export const motorCauses: readonly Cause[] = [
     history: [told('rash', 10, 0.15)],
     signs: [shows(['inspection/heliotrope-rash', 'inspection/gottron-papules'], 40, 0.3)],
     quantities: [atLeast('creatine-kinase', 400, 'U/L', 2, 0.4)],
+    values: [
+      reads('myositis-antibody', [
+        ['positive', 6],
+        ['negative', 0.6],
+      ]),
+    ],
     source: read('eular-acr-myositis-2017'),
   },
   {
@@ -164,6 +227,13 @@ export const motorCauses: readonly Cause[] = [
     tempo: tempos.subacute,
     history: [told('statin', 4, 0.7)],
     quantities: [atLeast('creatine-kinase', 2000, 'U/L', 6, 0.15)],
+    values: [
+      reads('hmgcr-antibody', [
+        ['positive', 40],
+        ['negative', 0.6],
+      ]),
+      reads('muscle-biopsy', [['necrotising', 8]]),
+    ],
     source: read('eular-acr-myositis-2017'),
   },
   {
@@ -178,6 +248,16 @@ export const motorCauses: readonly Cause[] = [
     age: { from: 45, to: 100, outside: 0.05 },
     sex: { male: 1.3, female: 0.7 },
     history: [told('dysphagia', 2, 0.8)],
+    values: [
+      reads(
+        'muscle-biopsy',
+        [
+          ['rimmed-vacuoles', 20],
+          ['normal', 0.1],
+        ],
+        read('ibm-criteria-2014'),
+      ),
+    ],
     source: read('ibm-criteria-2014'),
   },
   {
@@ -204,7 +284,7 @@ export const motorCauses: readonly Cause[] = [
     produces: [at(['proximal-myopathy'], 'common')],
     tempo: tempos.chronic,
     history: [told('hypothyroidism', 4, 0.9), told('hyperthyroidism', 6, 0.9)],
-    quantities: [atLeast('thyrotropin', 10, 'm[IU]/L', 5, 0.6)],
+    quantities: [atLeast('tsh', 10, 'm[IU]/L', 5, 0.6)],
     source: recalled('adams-victor', 'endocrine myopathies'),
   },
   {
@@ -237,16 +317,13 @@ export const motorCauses: readonly Cause[] = [
     produces: [at(['distal-myopathy'], 'very-common'), inKind(['muscle'], 'uncommon')],
     tempo: tempos.lifelong,
     history: [told(['family/similar-disorder', 'family/myotonic-dystrophy'], 6, 0.6)],
-    signs: [
-      shows(
-        [
-          'involuntary-movements/grip-myotonia',
-          'involuntary-movements/percussion-myotonia',
-          'special-tests/grip-myotonia',
-        ],
-        30,
-        0.3,
-      ),
+    signs: [shows(['involuntary-movements/grip-myotonia', 'involuntary-movements/percussion-myotonia'], 30, 0.3)],
+    values: [
+      reads('genetic-test', [
+        ['dmpk-expansion', 200],
+        ['negative', 0.1],
+      ]),
+      reads('needle-emg', [['myotonic-discharges', 10]]),
     ],
     source: muscleBook,
   },

@@ -20,12 +20,18 @@ const glucoseThresholds = read(
 );
 const b12Thresholds = recalled('nice-ng239', 'total B12 under 133 pmol/L deficient, 258 pmol/L and above unlikely');
 const conduction = 'nerve-conduction-pattern';
-const axonal = (ratio: number) =>
-  reads(conduction, [
-    ['axonal', ratio],
-    ['demyelinating', 0.2],
-    ['normal', 0.5],
-  ]);
+const demyelinating = (ratio: number, uniform = ratio) =>
+  [
+    ['demyelinating-non-uniform', ratio],
+    ['demyelinating-uniform', uniform],
+  ] as const;
+const axonal = (ratio: number) => reads(conduction, [['axonal', ratio], ...demyelinating(0.2), ['normal', 0.5]]);
+const immunofixation = 'serum-immunofixation';
+const igGOrA = (ratio: number) =>
+  (['igg-kappa', 'igg-lambda', 'iga-kappa', 'iga-lambda'] as const).map((value) => [value, ratio] as const);
+const igM = (ratio: number) => (['igm-kappa', 'igm-lambda'] as const).map((value) => [value, ratio] as const);
+const lambda = (ratio: number) =>
+  (['igg-lambda', 'iga-lambda', 'light-chain'] as const).map((value) => [value, ratio] as const);
 
 /** Causes of nerve disease that is spread over many nerves, in length-dependent, root-and-nerve, or ganglion fashion. */
 export const polyneuropathyCauses: readonly Cause[] = [
@@ -41,8 +47,8 @@ export const polyneuropathyCauses: readonly Cause[] = [
     history: [told('diabetes-mellitus', 4, 0.15)],
     quantities: [
       atLeast('hba1c', 6.5, '%', 6, 0.15, glucoseThresholds),
-      atLeast('fasting-glucose', 7, 'mmol/L', 6, 0.25, glucoseThresholds),
-      atLeast('glucose-two-hour', 11.1, 'mmol/L', 6, 0.3, glucoseThresholds),
+      atLeast('glucose-fasting', 7, 'mmol/L', 6, 0.25, glucoseThresholds),
+      atLeast('glucose-2h', 11.1, 'mmol/L', 6, 0.3, glucoseThresholds),
     ],
     values: [axonal(1.3)],
     source: read('visser-2015', '32 % of new polyneuropathy'),
@@ -58,7 +64,7 @@ export const polyneuropathyCauses: readonly Cause[] = [
     age: { from: 45, to: 110, outside: 0.4 },
     history: [told('obesity', 2, 0.6), told('diabetes-mellitus', 0.2, 1.05)],
     quantities: [
-      atLeast('glucose-two-hour', 7.8, 'mmol/L', 4, 0.25, read('ada-standards', '2-hour glucose 7.8 to 11.0 mmol/L')),
+      atLeast('glucose-2h', 7.8, 'mmol/L', 4, 0.25, read('ada-standards', '2-hour glucose 7.8 to 11.0 mmol/L')),
     ],
     source: read('aan-dsp-laboratory-2009', 'glucose tolerance test in painful sensory neuropathy'),
   },
@@ -73,13 +79,7 @@ export const polyneuropathyCauses: readonly Cause[] = [
       atLeast('hba1c', 6.5, '%', 0.3, 1.2, glucoseThresholds),
       under('vitamin-b12', 133, 'pmol/L', 0.3, 1.1, b12Thresholds),
     ],
-    values: [
-      axonal(1.4),
-      reads('serum-immunofixation', [
-        ['paraprotein', 0.3],
-        ['normal', 1.2],
-      ]),
-    ],
+    values: [axonal(1.4), reads(immunofixation, [...igGOrA(0.3), ...igM(0.3), ['normal', 1.2]])],
     source: read('visser-2015', '26 % of new polyneuropathy, rising with age'),
   },
   {
@@ -167,7 +167,7 @@ export const polyneuropathyCauses: readonly Cause[] = [
     tempo: tempos.chronic,
     sex: { male: 0.6, female: 1.4 },
     history: [told('hypothyroidism', 5, 0.5)],
-    quantities: [atLeast('thyrotropin', 10, 'm[IU]/L', 6, 0.2)],
+    quantities: [atLeast('tsh', 10, 'm[IU]/L', 6, 0.2)],
     source: recalled('adams-victor', 'hypothyroid neuropathy and myopathy'),
   },
   {
@@ -187,16 +187,7 @@ export const polyneuropathyCauses: readonly Cause[] = [
     tempo: tempos.chronic,
     age: { from: 50, to: 110, outside: 0.3 },
     history: [told('monoclonal-gammopathy', 8, 0.6)],
-    values: [
-      reads(
-        'serum-immunofixation',
-        [
-          ['paraprotein', 8],
-          ['normal', 0.1],
-        ],
-        read('aan-dsp-laboratory-2009'),
-      ),
-    ],
+    values: [reads(immunofixation, [...igGOrA(8), ...igM(0.3), ['normal', 0.1]], read('aan-dsp-laboratory-2009'))],
     source: read('aan-dsp-laboratory-2009', 'serum protein immunofixation'),
   },
   {
@@ -209,14 +200,12 @@ export const polyneuropathyCauses: readonly Cause[] = [
     sex: { male: 1.4, female: 0.6 },
     signs: [shows(['involuntary-movements/postural-tremor'], 3)],
     values: [
-      reads('serum-immunofixation', [
-        ['paraprotein', 8],
-        ['normal', 0.05],
+      reads(immunofixation, [...igM(8), ...igGOrA(0.2), ['normal', 0.05]]),
+      reads('anti-mag', [
+        ['positive', 20],
+        ['negative', 0.2],
       ]),
-      reads(conduction, [
-        ['demyelinating', 4],
-        ['axonal', 0.3],
-      ]),
+      reads(conduction, [...demyelinating(4), ['axonal', 0.3]]),
     ],
     source: recalled('ean-pns-cidp-2021', 'differential diagnosis: anti-MAG neuropathy'),
   },
@@ -227,12 +216,7 @@ export const polyneuropathyCauses: readonly Cause[] = [
     produces: [inKind(['polyradiculoneuropathy'], 'uncommon')],
     tempo: tempos.subacuteOrChronic,
     age: { from: 35, to: 70, outside: 0.4 },
-    values: [
-      reads('serum-immunofixation', [
-        ['paraprotein', 8],
-        ['normal', 0.3],
-      ]),
-    ],
+    values: [reads(immunofixation, [...lambda(8), ['normal', 0.3]])],
     source: recalled('ean-pns-cidp-2021', 'differential diagnosis: POEMS'),
   },
   {
@@ -245,9 +229,10 @@ export const polyneuropathyCauses: readonly Cause[] = [
     history: [told(['weight-loss', 'recent-weight-loss'], 3), told(['heart-failure', 'cardiomyopathy'], 3)],
     signs: [shows(['autonomic/orthostatic-hypotension'], 6, 0.5)],
     values: [
-      reads('serum-immunofixation', [
-        ['paraprotein', 6],
-        ['normal', 0.2],
+      reads(immunofixation, [...lambda(6), ['igg-kappa', 4], ['normal', 0.2]]),
+      reads('nerve-biopsy', [
+        ['amyloid', 30],
+        ['normal', 0.4],
       ]),
     ],
     source: recalled('adams-victor', 'amyloid neuropathy'),
@@ -265,6 +250,13 @@ export const polyneuropathyCauses: readonly Cause[] = [
       told(['heart-failure', 'cardiomyopathy'], 3),
     ],
     signs: [shows(['autonomic/orthostatic-hypotension'], 6, 0.6)],
+    values: [
+      reads('genetic-test', [
+        ['ttr-variant', 100],
+        ['negative', 0.1],
+      ]),
+      reads('nerve-biopsy', [['amyloid', 20]]),
+    ],
     source: recalled('adams-victor', 'familial amyloid polyneuropathy'),
   },
   {
@@ -274,19 +266,24 @@ export const polyneuropathyCauses: readonly Cause[] = [
     produces: [at(lengthDependent, 'common'), inKind(['polyradiculoneuropathy'], 'uncommon')],
     tempo: tempos.lifelong,
     courses: { progressive: 1.2, static: 1.2, 'relapsing-remitting': 0.2, improving: 0.1 },
-    history: [told('family/similar-disorder', 15, 0.4), told(['family/high-arched-feet', 'family/peripheral-neuropathy'], 8, 0.7)],
+    history: [
+      told('family/similar-disorder', 15, 0.4),
+      told(['family/high-arched-feet', 'family/peripheral-neuropathy'], 8, 0.7),
+    ],
     signs: [shows(longStandingSigns, 6, 0.3), shows(['inspection/thickened-nerve'], 3, 0.95)],
     values: [
       reads(
-        conduction,
+        'genetic-test',
         [
-          ['uniform-demyelinating', 15],
-          ['demyelinating', 3],
-          ['axonal', 0.8],
-          ['normal', 0.05],
+          ['pmp22-duplication', 200],
+          ['gjb1-variant', 100],
+          ['mpz-variant', 100],
+          ['mfn2-variant', 100],
+          ['negative', 0.4],
         ],
-        read('szigeti-2009'),
+        read('saporta-2011'),
       ),
+      reads(conduction, [...demyelinating(1.5, 15), ['axonal', 0.8], ['normal', 0.05]], read('szigeti-2009')),
     ],
     source: read('saporta-2011', 'types and genetic testing'),
   },
@@ -307,6 +304,17 @@ export const polyneuropathyCauses: readonly Cause[] = [
       told(['previous-pressure-palsy', 'family/pressure-palsies'], 10, 0.5),
     ],
     signs: [shows(longStandingSigns, 2.5, 0.9)],
+    values: [
+      reads(
+        'genetic-test',
+        [
+          ['pmp22-deletion', 300],
+          ['negative', 0.1],
+        ],
+        read('szigeti-2009'),
+      ),
+      reads('nerve-conduction-site', [['several-entrapments', 5]]),
+    ],
     source: read('szigeti-2009', 'PMP22 deletion'),
   },
   {
@@ -355,6 +363,12 @@ export const polyneuropathyCauses: readonly Cause[] = [
     produces: [at([...lengthDependent, 'small-fibre-polyneuropathy'], 'uncommon')],
     tempo: tempos.chronic,
     history: [told('hiv-infection', 20, 0.1)],
+    values: [
+      reads('hiv-test', [
+        ['positive', 15],
+        ['negative', 0.01],
+      ]),
+    ],
     source: fromMemory,
   },
   {
@@ -382,15 +396,9 @@ export const polyneuropathyCauses: readonly Cause[] = [
       shows(['sphincters/urinary-retention', 'sphincters/saddle-anaesthesia'], 0.4, 1.1),
     ],
     quantities: [
-      atLeast('csf-white-cells', 50, '/uL', 0.1, 1.2, read('ean-pns-gbs-2023', 'more than 50 cells per microlitre')),
+      atLeast('csf-white-cells', 50, '10*6/L', 0.1, 1.2, read('ean-pns-gbs-2023', 'more than 50 cells per microlitre')),
     ],
-    values: [
-      reads(conduction, [
-        ['demyelinating', 4],
-        ['axonal', 1.5],
-        ['normal', 0.7],
-      ]),
-    ],
+    values: [reads(conduction, [...demyelinating(4, 0.5), ['axonal', 1.5], ['normal', 0.7]])],
     source: read('ean-pns-gbs-2023', 'clinical features'),
   },
   {
@@ -405,6 +413,12 @@ export const polyneuropathyCauses: readonly Cause[] = [
     durationDays: { to: 28, outside: 0.1, source: read('ean-pns-gbs-2023') },
     history: [told(['preceding-infection', 'preceding-respiratory-infection', 'preceding-gastroenteritis'], 3, 0.7)],
     signs: [shows(['cranial-nerves/ophthalmoplegia'], 12, 0.1)],
+    values: [
+      reads('anti-gq1b', [
+        ['positive', 15],
+        ['negative', 0.3],
+      ]),
+    ],
     source: read('ean-pns-gbs-2023', 'variants'),
   },
   {
@@ -426,16 +440,7 @@ export const polyneuropathyCauses: readonly Cause[] = [
     history: [told('family/similar-disorder', 0.3, 1.1)],
     signs: [shows(longStandingSigns, 0.4, 1.05)],
     values: [
-      reads(
-        conduction,
-        [
-          ['demyelinating', 8],
-          ['uniform-demyelinating', 0.6],
-          ['axonal', 0.2],
-          ['normal', 0.1],
-        ],
-        read('ean-pns-cidp-2021'),
-      ),
+      reads(conduction, [...demyelinating(8, 0.6), ['axonal', 0.2], ['normal', 0.1]], read('ean-pns-cidp-2021')),
     ],
     source: read('ean-pns-cidp-2021', 'typical CIDP'),
   },
@@ -445,6 +450,12 @@ export const polyneuropathyCauses: readonly Cause[] = [
     produces: [inKind(['polyradiculoneuropathy'], 'rare'), at(['motor-polyneuropathy'], 'uncommon')],
     tempo: tempos.acute,
     history: [told('abdominal-pain', 15, 0.2), told(['porphyria', 'family/porphyria'], 20, 0.9)],
+    values: [
+      reads('porphobilinogen-urine', [
+        ['positive', 60],
+        ['negative', 0.03],
+      ]),
+    ],
     source: recalled('adams-victor', 'porphyric polyneuropathy'),
   },
   {
@@ -462,7 +473,7 @@ export const polyneuropathyCauses: readonly Cause[] = [
       reads(
         conduction,
         [
-          ['conduction-block', 20],
+          ['motor-conduction-block', 20],
           ['axonal', 0.4],
         ],
         read('mmn-efns-2010'),
@@ -487,8 +498,18 @@ export const polyneuropathyCauses: readonly Cause[] = [
       told('rash', 4),
       told('asthma', 3),
     ],
-    quantities: [atLeast('c-reactive-protein', 10, 'mg/L', 3, 0.4)],
-    values: [axonal(1.6)],
+    quantities: [atLeast('crp', 10, 'mg/L', 3, 0.4)],
+    values: [
+      reads('nerve-biopsy', [
+        ['vasculitis', 50],
+        ['normal', 0.3],
+      ]),
+      reads('anca', [
+        ['positive', 6],
+        ['negative', 0.7],
+      ]),
+      axonal(1.6),
+    ],
     source: read('vasculitic-neuropathy-2010', 'clinical pattern'),
   },
   {
@@ -521,6 +542,12 @@ export const polyneuropathyCauses: readonly Cause[] = [
     tempo: tempos.subacuteOrChronic,
     sex: { male: 0.3, female: 1.7 },
     history: [told(['dry-eyes', 'dry-mouth', 'sjogren-syndrome'], 6, 0.4)],
+    values: [
+      reads('anti-ro', [
+        ['positive', 8],
+        ['negative', 0.5],
+      ]),
+    ],
     source: recalled('preston-shapiro', 'sensory neuronopathy'),
   },
   {
@@ -533,6 +560,12 @@ export const polyneuropathyCauses: readonly Cause[] = [
       told(['cancer', 'lymphoma'], 5, 0.8),
       told('tobacco', 2, 0.6),
       told(['weight-loss', 'recent-weight-loss'], 3, 0.8),
+    ],
+    values: [
+      reads('paraneoplastic-antibody', [
+        ['positive', 20],
+        ['negative', 0.4],
+      ]),
     ],
     source: recalled('preston-shapiro', 'sensory neuronopathy'),
   },
