@@ -1,0 +1,144 @@
+import type { CodeableConcept } from 'fhir/r4.js';
+import { bodyPartKeys, bodyPartTable, type Region } from '../anatomy/body-parts.ts';
+import type { Ontology } from '../anatomy/ontology.ts';
+import { segments } from '../anatomy/segments.ts';
+import { type SkinPlaceKind, skinPlace, skinPlaceKeys } from '../anatomy/skin-places.ts';
+import { items } from '../exam/catalogue/catalogue.ts';
+import type { Item } from '../exam/catalogue/item.ts';
+import { lowerFirst } from '../exam/describe.ts';
+import type { Finding, FindingPlace } from '../exam/finding.ts';
+import type { Side } from '../kernel/side.ts';
+import { systems } from '../terminology/systems.ts';
+import { coding, shared } from './codings.ts';
+
+/** Where a finding may lie, before the side: muscles of a movement, a body part, a patch of skin, the body below a level. */
+interface Structure {
+  readonly code: string;
+  readonly label: string;
+  /** Whether there is one on each side; of the others a side means that half. */
+  readonly paired: boolean;
+  /** UBERON class of the structure without a side. */
+  readonly uberon?: Ontology;
+}
+
+/** One code of the body-site code system. */
+export interface BodySite {
+  readonly code: string;
+  readonly display: string;
+  readonly structure: string;
+  /** `midline` for an unpaired structure, `unspecified` for a paired one of which no side was named. */
+  readonly side: Side | 'unspecified';
+  /** UBERON class of the structure; it says no side, so it is wider than a lateralised code. */
+  readonly uberon?: Ontology;
+}
+
+const sides = ['midline', 'left', 'right'] as const satisfies readonly Side[];
+
+/** Code of the body site of a finding, `ankle-dorsiflexion-muscles.left`; undefined for items of the person as a whole. */
+export function bodySiteCode(finding: Pick<Finding, 'item' | 'place' | 'side'>): string | undefined {
+  const structure = structureOf(finding);
+  return structure === undefined ? undefined : sided(structure, finding.side).code;
+}
+
+/** The same as a concept, made once for each site. */
+export function bodySiteConcept(finding: Pick<Finding, 'item' | 'place' | 'side'>): CodeableConcept | undefined {
+  const structure = structureOf(finding);
+  if (structure === undefined) return undefined;
+  const key = finding.side === 'midline' ? structure.code : `${structure.code}.${finding.side}`;
+  let made = concepts.get(key);
+  if (made === undefined) {
+    made = shared(siteConcept(sided(structure, finding.side)));
+    concepts.set(key, made);
+  }
+  return made;
+}
+
+const concepts = new Map<string, CodeableConcept>();
+
+function siteConcept(site: BodySite): CodeableConcept {
+  const codings = [coding(systems.bodySite, site.code, site.display)];
+  // Of a paired structure UBERON names both sides, which is more than the site; only in the midline does it say the same.
+  if (site.side === 'midline' && site.uberon !== undefined) {
+    codings.push(coding(systems.uberon, site.uberon.code, site.uberon.display));
+  }
+  return { coding: codings, text: site.display };
+}
+
+/** Every body site that an Observation of ours can carry, for the published code system. */
+export function allBodySites(): readonly BodySite[] {
+  const kinds: readonly SkinPlaceKind[] = ['dermatome', 'landmark', 'territory'];
+  const structures = [
+    ...bodyPartKeys.map(bodyPartStructure),
+    ...items.filter((item) => item.probe.kind === 'movement').map(muscles),
+    ...kinds.flatMap((kind) => skinPlaceKeys(kind).map((key) => skinStructure(kind, key))),
+    ...segments.map(belowLevel),
+  ].filter((structure) => structure !== undefined);
+  return structures.flatMap((structure) => sides.map((side) => sided(structure, side)));
+}
+
+function structureOf({ item, place, side }: Pick<Finding, 'item' | 'place' | 'side'>): Structure | undefined {
+  if (place !== undefined) return placeStructure(place);
+  if (item.probe.kind === 'movement') return muscles(item);
+  // The items of tone and clonus are named after the place.
+  const part = item.bodyPart ?? (item.section === 'tone' || item.section === 'clonus' ? item.key : undefined);
+  const own = part === undefined ? undefined : bodyPartStructure(part);
+  if (own !== undefined || side === 'midline') return own;
+  // R4 has no other element for the side, so a sided item without a part of its own goes by its region.
+  return regionStructure(item.region);
+}
+
+function placeStructure({ kind, key }: FindingPlace): Structure | undefined {
+  switch (kind) {
+    case 'body-part':
+      return bodyPartStructure(key);
+    case 'region':
+      return regionStructure(key as Region);
+    case 'level-below':
+      return belowLevel(key);
+    default:
+      return skinStructure(kind, key);
+  }
+}
+
+const bodyPartOfRegion: ReadonlyMap<string, string> = new Map(
+  Object.entries({
+    head: 'head',
+    neck: 'neck',
+    'upper-limbs': 'upper-limb',
+    trunk: 'trunk',
+    'lower-limbs': 'lower-limb',
+    perineum: 'perineum',
+  } satisfies Record<Region, string>),
+);
+
+function regionStructure(region: Region): Structure | undefined {
+  return bodyPartStructure(bodyPartOfRegion.get(region) ?? region);
+}
+
+function bodyPartStructure(key: string): Structure | undefined {
+  const part = bodyPartTable.get(key);
+  return part && { code: key, label: part.label, paired: part.paired, ...(part.uberon && { uberon: part.uberon }) };
+}
+
+function muscles(item: Item): Structure {
+  return { code: `${item.key}-muscles`, label: `${item.label} muscles`, paired: item.sides !== 'midline' };
+}
+
+function skinStructure(kind: SkinPlaceKind, key: string): Structure | undefined {
+  const place = skinPlace(kind, key);
+  return (
+    place && { code: `${kind}-${key}`, label: place.label, paired: true, ...(place.uberon && { uberon: place.uberon }) }
+  );
+}
+
+function belowLevel(segment: string): Structure {
+  return { code: `below-${segment}`, label: `Body below ${segment}`, paired: false };
+}
+
+function sided(structure: Structure, side: Side): BodySite {
+  const { code, label, paired, uberon } = structure;
+  const rest = { structure: code, ...(uberon && { uberon }) };
+  if (side === 'midline') return { code, display: label, side: paired ? 'unspecified' : 'midline', ...rest };
+  const display = paired ? `${side === 'left' ? 'Left' : 'Right'} ${lowerFirst(label)}` : `${label}, ${side} side`;
+  return { code: `${code}.${side}`, display, side, ...rest };
+}

@@ -1,0 +1,125 @@
+import type { ClinicalImpression, ClinicalImpressionFinding } from 'fhir/r4.js';
+import type { Exam } from '../exam/exam.ts';
+import type { Assessment } from '../workup/assessment.ts';
+import { conceptOf, localConcept } from './codings.ts';
+import {
+  concludedSite,
+  localisationName,
+  localisationNarrative,
+  percent,
+  redFlagName,
+  siteText,
+} from './derived-observation.ts';
+import { modelUri, softwareName } from './device.ts';
+import { phenotypeOf } from './finding-observation.ts';
+import type { Frame } from './frame.ts';
+import { ownIdentifier, profiled } from './identity.ts';
+import { conclusionCodes } from './local-codes.ts';
+import { fhirText, isBlank, list, narrative, paragraph, titled } from './narrative.ts';
+import { examinationName, type SectionContent, sectionName } from './panel-observation.ts';
+import { rankedCausesName, reasonsText } from './risk-assessment.ts';
+
+/** Name of the impression within the exam, for its id. */
+export const impressionName = 'impression';
+
+const causesShown = 5;
+
+/**
+ * The computed impression: localisation first, then the leading causes, then the abnormal findings as phenotype terms.
+ * It stays in progress and has no assessor, because nobody has reviewed it; a clinician who adopts it completes it.
+ */
+export function clinicalImpression(
+  exam: Exam,
+  assessment: Assessment,
+  sections: readonly SectionContent[],
+  frame: Frame,
+): ClinicalImpression {
+  const id = frame.id(impressionName);
+  const { presentation, caution, modelVersion } = assessment;
+  return {
+    resourceType: 'ClinicalImpression',
+    id,
+    meta: profiled('neuro-exam-impression'),
+    text: narrative(impressionNarrative(exam, assessment, frame)),
+    identifier: [ownIdentifier(id), frame.sender],
+    status: frame.computed === 'entered-in-error' ? 'entered-in-error' : 'in-progress',
+    description: `Computed from the coded examination by ${softwareName}, model version ${modelVersion}; not reviewed by a clinician.`,
+    subject: frame.subject,
+    ...(frame.encounter === undefined ? {} : { encounter: frame.encounter }),
+    effectiveDateTime: frame.examinedAt,
+    date: frame.examinedAt,
+    investigation: [
+      {
+        code: localConcept('examination'),
+        item: [examinationName, ...sections.map(({ section }) => sectionName(section))].map(frame.ref),
+      },
+      {
+        code: { text: 'Computed from the examination' },
+        item: [localisationName, ...assessment.redFlags.map(redFlagName), rankedCausesName].map(frame.ref),
+      },
+    ],
+    protocol: [modelUri(modelVersion)],
+    ...(isBlank(presentation) ? {} : { summary: fhirText(presentation) }),
+    finding: findings(exam, assessment, frame),
+    supportingInfo: [frame.ref(rankedCausesName)],
+    ...(isBlank(caution) ? {} : { note: [{ text: fhirText(caution) }] }),
+  };
+}
+
+function findings(exam: Exam, assessment: Assessment, frame: Frame): ClinicalImpressionFinding[] {
+  const { causes } = assessment;
+  const total = causes.length;
+  return [
+    localisationFinding(assessment, frame),
+    ...causes.slice(0, causesShown).map((cause, index) => ({
+      itemCodeableConcept: conceptOf(cause.code, cause.label),
+      basis: `Rank ${index + 1} of ${total}, ${percent(cause.probability)} %. ${reasonsText(cause)}`,
+    })),
+    ...exam.findings.flatMap((finding) => {
+      const phenotype = phenotypeOf(finding);
+      return phenotype === undefined
+        ? []
+        : [
+            {
+              itemCodeableConcept: phenotype,
+              itemReference: frame.ref(finding.id),
+              basis: fhirText(frame.say(finding)),
+            },
+          ];
+    }),
+  ];
+}
+
+function localisationFinding(assessment: Assessment, frame: Frame): ClinicalImpressionFinding {
+  const said = conclusionCodes[assessment.conclusion];
+  const site = concludedSite(assessment);
+  const itemReference = frame.ref(localisationName);
+  if (site === undefined) return { itemCodeableConcept: { text: said }, itemReference };
+  return {
+    itemCodeableConcept: conceptOf(site.code, siteText(site)),
+    itemReference,
+    basis: `${said}, ${percent(site.probability)} % among the sites considered; accounts for ${percent(site.fit)} % of the abnormal findings.`,
+  };
+}
+
+function impressionNarrative(exam: Exam, assessment: Assessment, frame: Frame): string {
+  const { causes, redFlags, presentation, caution } = assessment;
+  const flagged = redFlags.filter((flag) => flag.state === 'present');
+  const open = redFlags.filter((flag) => flag.state === 'not-assessable');
+  const missing = exam.findings.filter((finding) => finding.value === null);
+  return (
+    titled('Red flags present', list(flagged.map((flag) => `${flag.label}. ${flag.action}`))) +
+    titled('Red flags that could not be assessed', list(open.map((flag) => flag.label))) +
+    paragraph(presentation) +
+    localisationNarrative(assessment, frame) +
+    titled(
+      'Causes considered',
+      list(
+        causes.slice(0, causesShown).map((cause) => `${cause.label}: ${percent(cause.probability)} %`),
+        'ol',
+      ),
+    ) +
+    titled('Not tested', list(missing.map(frame.say))) +
+    paragraph(caution)
+  );
+}

@@ -1,0 +1,174 @@
+import type { CodeableConcept, Observation, ObservationComponent, Reference } from 'fhir/r4.js';
+import type { Exam } from '../exam/exam.ts';
+import { scales } from '../exam/scales.ts';
+import type { Conclusion, Evidence, RankedLocalisation } from '../localisation/localisation.ts';
+import { systems } from '../terminology/systems.ts';
+import type { Assessment, RedFlag } from '../workup/assessment.ts';
+import { concept, conceptOf, examCategory, localConcept, shared } from './codings.ts';
+import { gradeConcept, unknownReason } from './finding-observation.ts';
+import type { Frame } from './frame.ts';
+import { ownIdentifier, profiled } from './identity.ts';
+import { conclusionCodes } from './local-codes.ts';
+import { fhirText, list, narrative, paragraph, titled } from './narrative.ts';
+import { scaleName } from './scale-observation.ts';
+
+/** Name of the localisation within the exam, for its id. */
+export const localisationName = 'localisation';
+
+export function redFlagName(flag: Pick<RedFlag, 'key'>): string {
+  return `red-flag/${flag.key}`;
+}
+
+const candidatesShown = 5;
+
+/** The site that the conclusion names; undefined when it names none, however likely the best candidate looks. */
+export function concludedSite({ conclusion, localisations }: Assessment): RankedLocalisation | undefined {
+  return conclusion === 'insufficient' || conclusion === 'not-anatomical' ? undefined : localisations[0];
+}
+
+/**
+ * The computed localisation. Its value is the leading site; where the findings do not allow a conclusion there is no
+ * value but a reason, so that nobody takes the best of several poor candidates for an answer.
+ */
+export function localisationObservation(assessment: Assessment, evidence: EvidenceIds, frame: Frame): Observation {
+  const id = frame.id(localisationName);
+  const { conclusion, localisations, pattern } = assessment;
+  const leading = localisations[0];
+  const site = concludedSite(assessment);
+  const value =
+    site === undefined
+      ? { dataAbsentReason: unknownReason(conclusionCodes[conclusion]) }
+      : { valueCodeableConcept: conceptOf(site.code, siteText(site)) };
+  const candidates = localisations.slice(0, candidatesShown);
+  const component: ObservationComponent[] = [
+    { code: localConcept('localisationConclusion'), valueCodeableConcept: conclusions[conclusion] },
+    { code: localConcept('localisationPattern'), valueCodeableConcept: { text: fhirText(pattern.label) } },
+    ...(leading === undefined
+      ? []
+      : [
+          { code: localConcept('localisationProbability'), valueQuantity: percentQuantity(leading.probability) },
+          { code: localConcept('localisationFit'), valueQuantity: percentQuantity(leading.fit) },
+        ]),
+    ...candidates.map((site) => ({
+      code: localConcept('localisationCandidate'),
+      valueCodeableConcept: conceptOf(site.code, `${siteText(site)} (${percent(site.probability)} %)`),
+    })),
+  ];
+  const used = leading === undefined ? [] : [...leading.supporting, ...leading.against];
+  return {
+    ...computed(id, localConcept('localisation'), localConcept('computedLocalisation'), frame),
+    text: narrative(localisationNarrative(assessment, frame)),
+    ...value,
+    ...derivedFrom(evidence(used), frame),
+    component,
+  };
+}
+
+/** The leading sites in words, as said in every narrative about the localisation. */
+export function localisationNarrative(assessment: Assessment, frame: Frame): string {
+  const { conclusion, localisations, pattern } = assessment;
+  const leading = localisations[0];
+  const because = (pieces: readonly Evidence[]) => list(pieces.map((piece) => `${piece.text}: ${piece.because}`));
+  return (
+    paragraph(`Computed localisation: ${conclusionCodes[conclusion].toLowerCase()}. Pattern: ${pattern.label}.`) +
+    list(
+      localisations.slice(0, candidatesShown).map((site) => `${siteText(site)}: ${percent(site.probability)} %`),
+      'ol',
+    ) +
+    (leading === undefined
+      ? ''
+      : titled('For the leading site', because(leading.supporting)) +
+        titled('Against it', because(leading.against)) +
+        titled('Not explained by it', list(leading.unexplained.map((piece) => piece.text)))) +
+    unreviewed(frame)
+  );
+}
+
+/** One red flag that was considered: present, absent, or not assessable because something was not examined. */
+export function redFlagObservation(flag: RedFlag, evidence: EvidenceIds, frame: Frame): Observation {
+  const name = redFlagName(flag);
+  const said =
+    paragraph(`Red flag, computed: ${flag.label}: ${flag.state.replace('-', ' ')}.`) +
+    titled('Because', list(flag.because.map((reason) => reason.text))) +
+    (flag.state === 'absent' ? '' : paragraph(`Urgency: ${flag.urgency.replace('-', ' ')}. ${flag.action}`)) +
+    unreviewed(frame);
+  const notes = [
+    ...flag.because.map((reason) => reason.text),
+    ...(flag.state === 'absent' ? [] : [`${flag.action} (${flag.urgency.replace('-', ' ')})`]),
+    `Source: ${flag.source}`,
+  ];
+  return {
+    ...computed(
+      frame.id(name),
+      concept(systems.examItem, name, fhirText(flag.label)),
+      localConcept('computedRedFlag'),
+      frame,
+    ),
+    text: narrative(said),
+    ...(flag.state === 'not-assessable'
+      ? { dataAbsentReason: notAssessable }
+      : { valueCodeableConcept: flag.state === 'present' ? present : absent }),
+    note: notes.map((text) => ({ text: fhirText(text) })),
+    ...derivedFrom(evidence(flag.because), frame),
+  };
+}
+
+/** Sentence that every computed narrative ends with. */
+export function unreviewed(frame: Frame): string {
+  return paragraph(`Computed by model version ${frame.modelVersion}; not reviewed by a clinician.`);
+}
+
+/** Site in words with its side: "Common fibular nerve at the fibular neck, left". */
+export function siteText(site: Pick<RankedLocalisation, 'label' | 'side'>): string {
+  const side = site.side === 'both' ? 'both sides' : site.side;
+  return side === null || site.label.toLowerCase().includes(side) ? site.label : `${site.label}, ${side}`;
+}
+
+/** Probability (0 to 1) in percent with one decimal. */
+export function percent(probability: number): number {
+  return Math.round(probability * 1000) / 10;
+}
+
+/** The distinct findings and scales behind some evidence, as names within the exam; others are left out. */
+export type EvidenceIds = (pieces: readonly { readonly findingId?: string }[]) => readonly string[];
+
+export function evidenceIds(exam: Exam): EvidenceIds {
+  const known = new Set([...exam.findings.map((finding) => finding.id), ...exam.scales.map(scaleName)]);
+  return (pieces) => {
+    const names = new Set<string>();
+    for (const { findingId } of pieces) if (findingId !== undefined && known.has(findingId)) names.add(findingId);
+    return [...names];
+  };
+}
+
+function computed(id: string, code: CodeableConcept, method: CodeableConcept, frame: Frame) {
+  return {
+    resourceType: 'Observation' as const,
+    id,
+    meta: profiled('neuro-exam-derived-observation'),
+    identifier: [ownIdentifier(id)],
+    status: frame.computed,
+    category: examCategory,
+    code,
+    subject: frame.subject,
+    ...(frame.encounter === undefined ? {} : { encounter: frame.encounter }),
+    effectiveDateTime: frame.examinedAt,
+    method,
+    device: frame.device,
+  };
+}
+
+function derivedFrom(names: readonly string[], frame: Frame): { derivedFrom?: Reference[] } {
+  return names.length === 0 ? {} : { derivedFrom: names.map(frame.ref) };
+}
+
+const percentQuantity = (share: number) => ({ value: percent(share), unit: '%', system: systems.ucum, code: '%' });
+
+const [presentGrade, absentGrade] = scales.presence.grades;
+const present = shared(gradeConcept('presence', presentGrade));
+const absent = shared(gradeConcept('presence', absentGrade));
+const notAssessable = shared(unknownReason('Not assessable: something that decides it was not examined or not stated'));
+
+const conclusions = Object.fromEntries(
+  Object.entries(conclusionCodes).map(([code, display]) => [code, shared(concept(systems.conclusion, code, display))]),
+) as Record<Conclusion, CodeableConcept>;

@@ -1,0 +1,161 @@
+import type { CodeableConcept, Coding, Observation } from 'fhir/r4.js';
+import { hpoOf } from '../exam/catalogue/catalogue.ts';
+import { type CodeLink, type Item, itemId } from '../exam/catalogue/item.ts';
+import type { Finding } from '../exam/finding.ts';
+import { type Grade, scales } from '../exam/scales.ts';
+import { scaleSystem, systems } from '../terminology/systems.ts';
+import { bodySiteConcept } from './body-site-codes.ts';
+import { coding, concept, examCategory, interpretations, localConcept, shared } from './codings.ts';
+import type { Frame } from './frame.ts';
+import { ownIdentifier, profiled } from './identity.ts';
+import { notTestedCodes } from './local-codes.ts';
+import { fhirText, isBlank, narrative, paragraph } from './narrative.ts';
+
+/** R4's own extension for the number behind an ordinal answer. */
+const ordinalValue = 'http://hl7.org/fhir/StructureDefinition/ordinalValue';
+
+/**
+ * One Observation for one finding. A finding that was not tested has no value and a `dataAbsentReason` instead; it is
+ * never normal.
+ */
+export function findingObservation(finding: Finding, frame: Frame): Observation {
+  const codes = codesOf(finding.item);
+  const id = frame.id(finding.id);
+  const site = bodySiteConcept(finding);
+  const method = methodOf(finding);
+  const phenotype = phenotypeOf(finding);
+  return {
+    resourceType: 'Observation',
+    id,
+    meta: profiled('neuro-exam-finding'),
+    text: narrative(paragraph(frame.say(finding)) + paragraph(finding.note ?? '')),
+    identifier: [ownIdentifier(id)],
+    status: frame.recorded,
+    category: examCategory,
+    code: codes.code,
+    subject: frame.subject,
+    ...(frame.encounter === undefined ? {} : { encounter: frame.encounter }),
+    effectiveDateTime: frame.examinedAt,
+    ...(frame.performer.length === 0 ? {} : { performer: frame.performer }),
+    ...valueParts(finding, codes),
+    ...(isBlank(finding.note) ? {} : { note: [{ text: fhirText(finding.note ?? '') }] }),
+    ...(site === undefined ? {} : { bodySite: site }),
+    ...(method === undefined ? {} : { method }),
+    ...(phenotype === undefined
+      ? {}
+      : { component: [{ code: localConcept('abnormalFinding'), valueCodeableConcept: phenotype }] }),
+  };
+}
+
+/** The HPO term that says the same as an abnormal finding; undefined where there is none. */
+export function phenotypeOf({ item, value, abnormal }: Finding): CodeableConcept | undefined {
+  if (!abnormal || value === null) return undefined;
+  const term = hpoOf(item, value);
+  return term?.relation === 'equivalent' ? phenotypeConcept(term) : undefined;
+}
+
+function phenotypeConcept(term: CodeLink): CodeableConcept {
+  let made = phenotypes.get(term);
+  if (made === undefined) {
+    made = shared(concept(systems.hpo, term.code, term.display));
+    phenotypes.set(term, made);
+  }
+  return made;
+}
+
+// Findings share the rows of the catalogue, so what depends on a row alone is made once.
+const phenotypes = new WeakMap<CodeLink, CodeableConcept>();
+interface ItemCodes {
+  readonly code: CodeableConcept;
+  readonly grades: ReadonlyMap<string, CodeableConcept>;
+}
+
+const itemCodes = new WeakMap<Item, ItemCodes>();
+
+function codesOf(item: Item): ItemCodes {
+  let codes = itemCodes.get(item);
+  if (codes === undefined) {
+    codes = makeCodes(item);
+    itemCodes.set(item, codes);
+  }
+  return codes;
+}
+
+function makeCodes(item: Item): ItemCodes {
+  const { hpo, loinc, scale } = item;
+  const codings = [coding(systems.examItem, itemId(item), item.label)];
+  // The HPO term names the sign itself, so it may be the code only where the value says present or absent.
+  if (hpo?.relation === 'equivalent' && (scale === 'presence' || scale === 'test-result')) {
+    codings.push(coding(systems.hpo, hpo.code, hpo.display));
+  }
+  if (loinc?.relation === 'equivalent') codings.push(coding(systems.loinc, loinc.code, loinc.display));
+  return { code: shared({ coding: codings, text: item.label }), grades: gradesOf(scale) };
+}
+
+const gradeConcepts = new Map<string, ReadonlyMap<string, CodeableConcept>>(
+  Object.entries(scales).map(([key, scale]) => [
+    key,
+    new Map(scale.grades.map((grade) => [grade.key, shared(gradeConcept(key, grade))])),
+  ]),
+);
+const noGrades: ReadonlyMap<string, CodeableConcept> = new Map();
+
+function gradesOf(scale: Item['scale']): ReadonlyMap<string, CodeableConcept> {
+  return gradeConcepts.get(scale) ?? noGrades;
+}
+
+/** A grade as a coded value, with its ordinal number where the scale has one. */
+export function gradeConcept(scale: string, grade: Grade): CodeableConcept {
+  const graded: Coding = coding(scaleSystem(scale), grade.key, grade.label);
+  return {
+    coding: [
+      grade.ordinal === undefined
+        ? graded
+        : { extension: [{ url: ordinalValue, valueDecimal: grade.ordinal }], ...graded },
+    ],
+    text: grade.label,
+  };
+}
+
+type Value = Pick<Observation, 'valueCodeableConcept' | 'valueQuantity' | 'dataAbsentReason' | 'interpretation'>;
+
+function valueParts(finding: Finding, codes: ItemCodes): Value {
+  const { value, notTested } = finding;
+  if (value === null || notTested !== undefined) return { dataAbsentReason: absentReason(notTested ?? 'other') };
+  const interpretation = finding.abnormal ? interpretations.abnormal : interpretations.normal;
+  if (typeof value === 'number') {
+    return { valueQuantity: { value, unit: 'beats', system: systems.ucum, code: '{beats}' }, interpretation };
+  }
+  const grade = codes.grades.get(value);
+  return { valueCodeableConcept: grade ?? { text: fhirText(value) }, interpretation };
+}
+
+/** HL7's reason, which the binding asks for, with our more exact one beside it. */
+export function absentReason(reason: keyof typeof notTestedCodes): CodeableConcept {
+  return absentReasons[reason];
+}
+
+const absentReasons = Object.fromEntries(
+  Object.entries(notTestedCodes).map(([reason, { display, absent }]) => [
+    reason,
+    shared({
+      coding: [
+        coding(systems.dataAbsentReason, absent[0], absent[1]),
+        coding(systems.notTestedReason, reason, display),
+      ],
+      text: display,
+    }),
+  ]),
+) as Record<keyof typeof notTestedCodes, CodeableConcept>;
+
+function methodOf(finding: Finding): CodeableConcept | undefined {
+  // A summary statement says nothing about how the single item was tested, so it goes before the item's own method.
+  if (finding.origin === 'otherwise-normal') return localConcept('examinerSummaryStatement');
+  if (finding.value === null) return undefined;
+  if (finding.reinforced === true) return localConcept('reinforcement');
+  return finding.item.scale === 'mrc-power' ? localConcept('manualMuscleTesting') : undefined;
+}
+
+/** A reason of HL7's kind `unknown` with what is not known in words. */
+export const unknownReason = (text: string): CodeableConcept =>
+  concept(systems.dataAbsentReason, 'unknown', 'Unknown', text);

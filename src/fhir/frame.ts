@@ -1,0 +1,111 @@
+import type { Identifier, Reference } from 'fhir/r4.js';
+import { describeFinding } from '../exam/describe.ts';
+import type { Exam, ReferenceValue } from '../exam/exam.ts';
+import { examId, resourceId } from '../exam/exam-id.ts';
+import type { Finding } from '../exam/finding.ts';
+import { ExamInvalidError } from '../kernel/errors.ts';
+import { deviceId } from './device.ts';
+import { fhirText, isBlank } from './narrative.ts';
+
+export type ObservationStatus = 'preliminary' | 'final' | 'amended' | 'entered-in-error';
+
+/** What the resources of one Bundle have in common; made once, before any of them. */
+export interface Frame {
+  readonly exam: string;
+  readonly subject: Reference;
+  readonly encounter: Reference | undefined;
+  readonly performer: Reference[];
+  readonly device: Reference;
+  /** Time of the examination as sent. */
+  readonly examinedAt: string;
+  readonly version: number;
+  readonly modelVersion: string;
+  /** Status of what the examiner stated. */
+  readonly recorded: ObservationStatus;
+  /** Status of what was computed: nobody has reviewed it, so it is never final. */
+  readonly computed: 'preliminary' | 'entered-in-error';
+  /** The sender's own identifier of the exam. */
+  readonly sender: Identifier;
+  /** A finding in words with a capital, as every narrative says it; worked out once. */
+  readonly say: (finding: Finding) => string;
+  /** Resource id of the thing with this name within the exam. */
+  readonly id: (name: string) => string;
+  /** Reference from entry to entry within the Bundle. */
+  readonly ref: (name: string) => Reference;
+}
+
+/**
+ * @throws ExamInvalidError when the exam has no identifier or no subject: nothing could be identified or belong to
+ *   anybody. Exams that come through `POST /exams` have both.
+ */
+export function frameOf(exam: Exam, modelVersion: string, version: number): Frame {
+  const { identifier, subject } = exam;
+  if (identifier === undefined || subject === undefined) {
+    const missing = identifier === undefined ? '/identifier' : '/subject';
+    throw new ExamInvalidError([{ pointer: missing, code: 'REQUIRED', message: 'A Bundle needs it.' }]);
+  }
+  const key = examId(identifier);
+  const id = remembered((name: string) => resourceId(key, name));
+  const inError = exam.status === 'entered-in-error';
+  return {
+    exam: key,
+    subject: reference(subject),
+    encounter: exam.encounter === undefined ? undefined : reference(exam.encounter),
+    performer: exam.performer.map(reference),
+    device: { reference: `urn:uuid:${deviceId(modelVersion)}` },
+    examinedAt: fhirDateTime(exam.examinedAt),
+    version,
+    modelVersion,
+    recorded: exam.status,
+    computed: inError ? 'entered-in-error' : 'preliminary',
+    sender: { system: fhirText(identifier.system), value: fhirText(identifier.value) },
+    say: remembered((finding: Finding) => sentence(describeFinding(finding))),
+    id,
+    ref: (name) => ({ reference: `urn:uuid:${id(name)}` }),
+  };
+}
+
+function remembered<K, V>(work: (key: K) => V): (key: K) => V {
+  const known = new Map<K, V>();
+  return (key) => {
+    let value = known.get(key);
+    if (value === undefined) {
+      value = work(key);
+      known.set(key, value);
+    }
+    return value;
+  };
+}
+
+function sentence(words: string): string {
+  return `${words.charAt(0).toUpperCase()}${words.slice(1)}`;
+}
+
+function reference(value: ReferenceValue): Reference {
+  const { identifier } = value;
+  return {
+    ...(isBlank(value.reference) ? {} : { reference: fhirText(value.reference ?? '') }),
+    ...(isBlank(value.type) ? {} : { type: value.type as string }),
+    ...(identifier === undefined
+      ? {}
+      : {
+          identifier: {
+            ...(isBlank(identifier.system) ? {} : { system: identifier.system as string }),
+            value: fhirText(identifier.value),
+          },
+        }),
+    ...(isBlank(value.display) ? {} : { display: fhirText(value.display ?? '') }),
+  };
+}
+
+// FHIR R4 regular expression of `instant`, which is also a valid `dateTime`.
+const instant =
+  /^(?:[1-9]\d{3}|0\d{2}[1-9]|0\d[1-9]0|0[1-9]00)-(?:0[1-9]|1[0-2])-(?:0[1-9]|[12]\d|3[01])T(?:[01]\d|2[0-3]):[0-5]\d:(?:[0-5]\d|60)(?:\.\d+)?(?:Z|[+-](?:(?:0\d|1[0-3]):[0-5]\d|14:00))$/;
+
+/**
+ * The exam's time as a FHIR dateTime that is also a valid instant: as sent where possible, else the same moment in UTC
+ * (RFC 3339 allows lower-case letters, a blank for the T, and offsets that FHIR does not).
+ */
+export function fhirDateTime(text: string): string {
+  return instant.test(text) ? text : new Date(text.toUpperCase().replace(' ', 'T')).toISOString();
+}

@@ -1,0 +1,114 @@
+import type { CodeableConcept, Observation } from 'fhir/r4.js';
+import { type SectionKey, sectionCode, sectionKeys } from '../exam/catalogue/item.ts';
+import { sectionOf } from '../exam/catalogue/sections.ts';
+import type { Exam } from '../exam/exam.ts';
+import type { Finding, ScoredScale } from '../exam/finding.ts';
+import { systems } from '../terminology/systems.ts';
+import { coding, examCategory, localConcept, shared } from './codings.ts';
+import type { Frame } from './frame.ts';
+import { ownIdentifier, profiled } from './identity.ts';
+import { list, narrative, paragraph, titled } from './narrative.ts';
+import { scaleName, scaleText } from './scale-observation.ts';
+
+/** Name of the whole-exam panel within the exam, for its id. */
+export const examinationName = 'examination';
+
+export function sectionName(section: SectionKey): string {
+  return `section/${sectionCode(section)}`;
+}
+
+/** What one section of the exam holds; scored scales belong to the higher functions. */
+export interface SectionContent {
+  readonly section: SectionKey;
+  readonly findings: readonly Finding[];
+  readonly scales: readonly ScoredScale[];
+  /** Names of the members within the exam, in the order of the exam. */
+  readonly members: readonly string[];
+}
+
+/** The sections that the exam says something about, in examination order. */
+export function sectionsOf(exam: Exam): readonly SectionContent[] {
+  const bySection = new Map<SectionKey, Finding[]>(sectionKeys.map((section) => [section, []]));
+  for (const finding of exam.findings) bySection.get(finding.item.section)?.push(finding);
+  return sectionKeys.flatMap((section) => {
+    const findings = bySection.get(section) ?? [];
+    const scales = section === 'higherFunction' ? exam.scales : [];
+    const members = [...scales.map(scaleName), ...findings.map((finding) => finding.id)];
+    return members.length === 0 ? [] : [{ section, findings, scales, members }];
+  });
+}
+
+/** A panel without a value: one section, its members, and in words what was abnormal and what was not tested. */
+export function sectionPanel(content: SectionContent, frame: Frame): Observation {
+  const { section, members } = content;
+  return panel(sectionName(section), sectionConcept(section), members, sectionNarrative(content, frame), frame);
+}
+
+/** The panel of the whole examination; its members are the section panels. Carries the sender's own identifier too. */
+export function examinationPanel(sections: readonly SectionContent[], frame: Frame): Observation {
+  const members = sections.map(({ section }) => sectionName(section));
+  const tested = sections.reduce((sum, { findings }) => sum + findings.length, 0);
+  const abnormal = sections.flatMap(({ findings }) => findings.filter((finding) => finding.abnormal));
+  const missing = sections.flatMap(({ findings }) => findings.filter((finding) => finding.value === null));
+  const said =
+    paragraph(`Neurological examination, ${tested} findings in ${sections.length} sections.`) +
+    titled('Abnormal', list(abnormal.map(frame.say))) +
+    titled('Not tested', list(missing.map(frame.say)));
+  const made = panel(examinationName, examinationConcept, members, said, frame);
+  return { ...made, identifier: [...(made.identifier ?? []), frame.sender] };
+}
+
+function panel(
+  name: string,
+  code: CodeableConcept,
+  members: readonly string[],
+  said: string,
+  frame: Frame,
+): Observation {
+  const id = frame.id(name);
+  return {
+    resourceType: 'Observation',
+    id,
+    meta: profiled('neuro-exam-panel'),
+    text: narrative(said),
+    identifier: [ownIdentifier(id)],
+    status: frame.recorded,
+    category: examCategory,
+    code,
+    subject: frame.subject,
+    ...(frame.encounter === undefined ? {} : { encounter: frame.encounter }),
+    effectiveDateTime: frame.examinedAt,
+    ...(frame.performer.length === 0 ? {} : { performer: frame.performer }),
+    ...(members.length === 0 ? {} : { hasMember: members.map(frame.ref) }),
+  };
+}
+
+/** What a section says in words; also the text of the section in a document. */
+export function sectionNarrative({ section, findings, scales }: SectionContent, frame: Frame): string {
+  const abnormal = findings.filter((finding) => finding.abnormal);
+  const normal = findings.filter((finding) => !finding.abnormal && finding.value !== null);
+  const missing = findings.filter((finding) => finding.value === null);
+  return (
+    paragraph(`${sectionOf(section).label}.`) +
+    titled('Abnormal', list(abnormal.map(frame.say))) +
+    titled('Normal', list(normal.map(frame.say))) +
+    list(scales.map(scaleText)) +
+    titled('Not tested', list(missing.map(frame.say)))
+  );
+}
+
+const examinationConcept = localConcept('examination');
+
+const sectionConcepts = new Map<SectionKey, CodeableConcept>(
+  sectionKeys.map((section) => {
+    const { label, loinc } = sectionOf(section);
+    const codings = [coding(systems.examItem, sectionName(section), label)];
+    if (loinc?.relation === 'equivalent') codings.push(coding(systems.loinc, loinc.code, loinc.display));
+    return [section, shared({ coding: codings, text: label })];
+  }),
+);
+
+/** Code of a section: our own and, where LOINC has a code for a section of that name, LOINC's. */
+export function sectionConcept(section: SectionKey): CodeableConcept {
+  return sectionConcepts.get(section) ?? examinationConcept;
+}

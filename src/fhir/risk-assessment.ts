@@ -1,0 +1,74 @@
+import type { CodeableConcept, RiskAssessment, RiskAssessmentPrediction } from 'fhir/r4.js';
+import type { RankedCause, Reason } from '../causes/ranked-cause.ts';
+import { systems } from '../terminology/systems.ts';
+import type { Assessment } from '../workup/assessment.ts';
+import { concept, conceptOf, localConcept, shared } from './codings.ts';
+import { type EvidenceIds, localisationName, percent, unreviewed } from './derived-observation.ts';
+import type { Frame } from './frame.ts';
+import { ownIdentifier, profiled } from './identity.ts';
+import { fhirText, isBlank, list, narrative, paragraph } from './narrative.ts';
+
+/** Name of the ranked causes within the exam, for their id. */
+export const rankedCausesName = 'ranked-causes';
+
+/**
+ * The causes in rank order, each with its probability in percent (R4 counts 0 to 100 here) among the causes considered.
+ * Without causes it is still made, with no prediction, so that a correction replaces an earlier ranking.
+ */
+export function rankedCauses(assessment: Assessment, evidence: EvidenceIds, frame: Frame): RiskAssessment {
+  const { causes, caution } = assessment;
+  const id = frame.id(rankedCausesName);
+  const reasons = evidence(causes.flatMap((cause) => [...cause.supporting, ...cause.against]));
+  return {
+    resourceType: 'RiskAssessment',
+    id,
+    meta: profiled('neuro-exam-ranked-causes'),
+    text: narrative(
+      paragraph(causes.length === 0 ? 'No cause was ranked.' : 'Computed causes, most likely first:') +
+        list(
+          causes.map((cause) => `${cause.label}: ${percent(cause.probability)} %`),
+          'ol',
+        ) +
+        unreviewed(frame),
+    ),
+    identifier: [ownIdentifier(id)],
+    status: frame.computed,
+    method: localConcept('computedCauseRanking'),
+    code: localConcept('rankedCauses'),
+    subject: frame.subject,
+    ...(frame.encounter === undefined ? {} : { encounter: frame.encounter }),
+    occurrenceDateTime: frame.examinedAt,
+    performer: frame.device,
+    reasonReference: [frame.ref(localisationName)],
+    basis: [localisationName, ...reasons].map(frame.ref),
+    ...(causes.length === 0 ? {} : { prediction: causes.map(prediction) }),
+    ...(isBlank(caution) ? {} : { note: [{ text: fhirText(caution) }] }),
+  };
+}
+
+function prediction(cause: RankedCause): RiskAssessmentPrediction {
+  return {
+    outcome: conceptOf(cause.code, cause.label),
+    probabilityDecimal: percent(cause.probability),
+    qualitativeRisk: likelihood(cause.probability),
+    rationale: `${reasonsText(cause)} Source: ${fhirText(cause.source)}`,
+  };
+}
+
+/** "For: ...; .... Against: ...." in one line. */
+export function reasonsText(cause: Pick<RankedCause, 'supporting' | 'against'>): string {
+  const said = (reasons: readonly Reason[]) => reasons.map((reason) => fhirText(reason.text)).join('; ') || 'nothing';
+  return `For: ${said(cause.supporting)}. Against: ${said(cause.against)}.`;
+}
+
+// The steps are our own choice; HL7 gives the words and no numbers. `certain` is never said of a computed cause.
+const steps = shared([
+  { below: 0.01, risk: concept(systems.riskProbability, 'negligible', 'Negligible likelihood') },
+  { below: 0.1, risk: concept(systems.riskProbability, 'low', 'Low likelihood') },
+  { below: 0.5, risk: concept(systems.riskProbability, 'moderate', 'Moderate likelihood') },
+]);
+const high = shared(concept(systems.riskProbability, 'high', 'High likelihood'));
+
+function likelihood(probability: number): CodeableConcept {
+  return steps.find(({ below }) => probability < below)?.risk ?? high;
+}
