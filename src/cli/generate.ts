@@ -1,0 +1,25 @@
+/**
+ * Writes every generated file: JSON Schemas, profiles, the Questionnaire, code systems, value sets and maps.
+ * `--check` writes nothing; it lists the files that are out of date and ends with status 1 if there are any.
+ */
+import { readFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { codeUseProblems } from './generate/code-use.ts';
+import { codesInUse } from './generate/codes-in-use.ts';
+import { staleFiles, writeGenerated } from './generate/files.ts';
+import { generatedFiles } from './generate/generated-files.ts';
+import { readOpenTables } from './generate/open-tables.ts';
+
+const rootDir = join(import.meta.dirname, '..', '..');
+const packageJson: { version: string } = JSON.parse(readFileSync(join(rootDir, 'package.json'), 'utf8'));
+const tables = readOpenTables(rootDir);
+
+const problems = codeUseProblems(codesInUse(), tables);
+for (const problem of problems) console.error(problem);
+
+const files = generatedFiles(packageJson.version, tables);
+const check = process.argv.includes('--check');
+const stale = check ? staleFiles(rootDir, files) : writeGenerated(rootDir, files);
+for (const { path, reason } of stale) console.log(check ? `${path}: ${reason}` : path);
+console.log(`${files.size} generated files, ${stale.length} ${check ? 'out of date' : 'written or removed'}`);
+if (problems.length > 0 || (check && stale.length > 0)) process.exitCode = 1;

@@ -1,0 +1,95 @@
+import type { CodeSystem, ConceptMap, ValueSet } from 'fhir/r4.js';
+import { bodyPartTable } from '../../anatomy/body-parts.ts';
+import { allBodySites, type BodySite } from '../../fhir/body-site-codes.ts';
+import { canonicalBase, systems } from '../../terminology/systems.ts';
+import { localCodeSystem } from './code-systems.ts';
+import { localMap, type MapRow } from './concept-maps.ts';
+import { header, type Release } from './header.ts';
+import type { OpenTables } from './open-tables.ts';
+
+const sites = allBodySites();
+
+/** The own body sites, each with its side in the code, and the sets that the Questionnaire asks from. */
+export function bodySiteResources(release: Release, tables: OpenTables): (CodeSystem | ValueSet | ConceptMap)[] {
+  return [
+    ...localCodeSystem(release, {
+      id: 'body-site',
+      title: 'Body sites of the neurological examination',
+      description:
+        'Where a finding was made, with the side in the code: body parts, the muscles of a movement, dermatomes, landmarks, territories of cutaneous nerves, and the body below a segment. The code without a side is the structure as such.',
+      copyright: [tables.uberon.notice],
+      allCodes: 'body-sites',
+      properties: {
+        structure: 'Code of the same structure without a side.',
+        side: 'left or right; midline for an unpaired structure; unspecified for a paired one without a side.',
+        uberon: 'UBERON class of the structure, which says no side.',
+      },
+      concepts: sites.map(({ code, display, structure, side, uberon }) => ({
+        code,
+        display,
+        properties: { structure, side, uberon: uberon?.code },
+      })),
+    }),
+    siteValueSet(
+      release,
+      'body-parts',
+      'Body parts',
+      'Body parts at which a sign may be found, without a side.',
+      (site) => bodyPartTable.has(site.structure),
+    ),
+    siteValueSet(
+      release,
+      'sensation-sites',
+      'Places where sensation is tested',
+      'Dermatomes, landmarks, territories of cutaneous nerves, and the body below a segment, without a side.',
+      (site) => /^(?:dermatome|landmark|territory|below)-/.test(site.structure),
+    ),
+    sides(release, tables),
+    localMap(release, {
+      id: 'body-site-to-uberon',
+      title: 'Body sites to UBERON',
+      description: `The UBERON class of a site. UBERON has no side, so that every code with a side has a wider target. UBERON ${tables.uberon.version}.`,
+      copyright: [tables.uberon.notice],
+      sourceValueSet: `${canonicalBase}/ValueSet/body-sites`,
+      source: systems.bodySite,
+      target: systems.uberon,
+      targetVersion: tables.uberon.version,
+      rows: sites.flatMap(uberonRow),
+    }),
+  ];
+}
+
+function uberonRow({ code, display, side, uberon }: BodySite): MapRow[] {
+  if (!uberon) return [];
+  const relation = side === 'left' || side === 'right' ? 'wider' : 'equivalent';
+  return [{ code, display, target: { ...uberon, relation } }];
+}
+
+function siteValueSet(
+  release: Release,
+  id: string,
+  title: string,
+  description: string,
+  includes: (site: BodySite) => boolean,
+): ValueSet {
+  const concept = sites
+    .filter((site) => site.code === site.structure && includes(site))
+    .map(({ code, display }) => ({ code, display }));
+  return {
+    ...header('ValueSet', release, { id, title, description }),
+    immutable: false,
+    compose: { include: [{ system: systems.bodySite, concept }] },
+  };
+}
+
+/** Left and right as HL7 codes them. */
+function sides(release: Release, tables: OpenTables): ValueSet {
+  const rows = tables.hl7.codes.filter((row) => row.system === sideSystem);
+  return {
+    ...header('ValueSet', release, { id: 'sides', title: 'Sides', description: 'Left and right.' }),
+    immutable: false,
+    compose: { include: [{ system: sideSystem, concept: rows.map(({ code, display }) => ({ code, display })) }] },
+  };
+}
+
+export const sideSystem = 'http://terminology.hl7.org/CodeSystem/v2-0495';

@@ -1,0 +1,46 @@
+import type { CodeSystem, ConceptMap, ValueSet } from 'fhir/r4.js';
+import { allCauses } from '../../causes/table/all-causes.ts';
+import { canonicalBase, systems } from '../../terminology/systems.ts';
+import { localCodeSystem } from './code-systems.ts';
+import { localMap, type MapRow } from './concept-maps.ts';
+import type { Release } from './header.ts';
+import type { OpenTables } from './open-tables.ts';
+
+/** The causes that are considered, and the MONDO term of each where one says the same. */
+export function causeResources(release: Release, tables: OpenTables): (CodeSystem | ValueSet | ConceptMap)[] {
+  const [codeSystem, valueSet] = localCodeSystem(release, {
+    id: 'cause',
+    title: 'Causes of neurological lesions',
+    description:
+      'The causes that the ranking considers. A cause with a MONDO term of the same meaning is coded with that term.',
+    allCodes: 'causes',
+    concepts: allCauses.map(({ key, label }) => ({ code: key, display: label })),
+  });
+  const terms = new Set(allCauses.map(({ mondo }) => mondo?.code));
+  const mondo = {
+    system: systems.mondo,
+    concept: tables.mondo.codes.filter(({ code }) => terms.has(code)).map(({ code, display }) => ({ code, display })),
+  };
+  return [
+    codeSystem,
+    {
+      ...valueSet,
+      description: 'The causes that the ranking considers, by their own codes and by their MONDO terms.',
+      copyright: tables.mondo.notice,
+      compose: { include: [...(valueSet.compose?.include ?? []), mondo] },
+    },
+    localMap(release, {
+      id: 'cause-to-mondo',
+      title: 'Causes to MONDO',
+      description: 'The MONDO term that says the same as a cause, where there is one.',
+      copyright: [tables.mondo.notice],
+      sourceValueSet: `${canonicalBase}/ValueSet/causes`,
+      source: systems.cause,
+      target: systems.mondo,
+      targetVersion: tables.mondo.version,
+      rows: allCauses.flatMap(({ key, label, mondo }): MapRow[] =>
+        mondo ? [{ code: key, display: label, target: { ...mondo, relation: 'equivalent' } }] : [],
+      ),
+    }),
+  ];
+}

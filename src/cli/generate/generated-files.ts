@@ -1,0 +1,54 @@
+import { readFileSync } from 'node:fs';
+import { createRequire } from 'node:module';
+import { dirname, join } from 'node:path';
+import type { StructureDefinition } from 'fhir/r4.js';
+import { examSchemas } from '../../exam/schema/exam-schemas.ts';
+import type { ConformanceResource } from '../../terminology/load.ts';
+import { bodySiteResources } from './body-sites.ts';
+import { causeResources } from './causes.ts';
+import { examCodeSystems, examMaps, openValueSets } from './exam-items.ts';
+import { type GeneratedFiles, jsonText } from './files.ts';
+import type { Release } from './header.ts';
+import type { OpenTables } from './open-tables.ts';
+import { profileDefinitions } from './profiles.ts';
+import { examQuestionnaire } from './questionnaire.ts';
+import { gradesValueSet, scaleResources, subsetValueSets } from './scale-resources.ts';
+
+/** Day of the last change of meaning in the published resources; changed by hand, so that output depends on no clock. */
+const publicationDate = '2026-11-25';
+
+/** All generated files. Same tables, same text, to the byte. */
+export function generatedFiles(version: string, tables: OpenTables): GeneratedFiles {
+  const release: Release = { version, date: publicationDate };
+  const resources = conformanceResources(release, tables);
+  return new Map([
+    ...examSchemas().map(({ name, schema }) => [`profiles/json-schema/${name}`, jsonText(schema)] as const),
+    ...resources.map((resource) => [filePath(resource), jsonText(resource)] as const),
+  ]);
+}
+
+function conformanceResources(release: Release, tables: OpenTables): ConformanceResource[] {
+  return [
+    ...scaleResources(release),
+    ...subsetValueSets(release),
+    gradesValueSet(release),
+    ...examCodeSystems(release, []),
+    ...examMaps(release, tables),
+    ...bodySiteResources(release, tables),
+    ...causeResources(release, tables),
+    ...openValueSets(release, tables),
+    ...profileDefinitions(release, r4Definition),
+    examQuestionnaire(release),
+  ];
+}
+
+function filePath(resource: ConformanceResource): string {
+  const isProfile = resource.resourceType === 'StructureDefinition' || resource.resourceType === 'Questionnaire';
+  return `${isProfile ? 'profiles/fhir' : 'terminology'}/${resource.resourceType}-${resource.id}.json`;
+}
+
+/** HL7's own definition of a resource type, from the package of R4 definitions. */
+function r4Definition(type: string): StructureDefinition {
+  const folder = dirname(createRequire(import.meta.url).resolve('hl7.fhir.r4.examples/package.json'));
+  return JSON.parse(readFileSync(join(folder, `StructureDefinition-${type}.json`), 'utf8'));
+}
