@@ -54,6 +54,8 @@ export interface InvestigationResult {
   readonly label: string;
   /** Number in `unit` (the catalogue's own UCUM unit for this result), already converted; absent for coded results. */
   readonly quantity?: { readonly value: number; readonly unit: string };
+  /** FHIR Quantity.comparator as sent: the number is a bound, not the value itself. */
+  readonly comparator?: '<' | '<=' | '>=' | '>';
   /** Coded value for results without a number: a key of the result's own value list. */
   readonly value?: string;
   readonly note?: string;

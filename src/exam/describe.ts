@@ -1,0 +1,179 @@
+import { bodyPartTable, type Region, regions } from '../anatomy/body-parts.ts';
+import { skinPlace } from '../anatomy/skin-places.ts';
+import type { Side } from '../kernel/side.ts';
+import type { Item } from './catalogue/item.ts';
+import type { Finding, FindingPlace, NotTestedReason } from './finding.ts';
+
+/**
+ * A finding in the words of the trade, without a capital at the start and without a full stop, so that it can stand in
+ * a list or a sentence: "left ankle dorsiflexion 3/5", "no ptosis on the right", "vibration absent in the left L5
+ * dermatome", "left ankle dorsiflexion not tested (pain)".
+ */
+export function describeFinding(finding: Finding): string {
+  const { item, notTested } = finding;
+  if (notTested !== undefined) return `${subject(finding)} not tested (${reasonWords[notTested]})`;
+  const value = String(finding.value);
+  if (item.scale === 'beats') return clonusWords(finding);
+  switch (item.scale) {
+    case 'mrc-power':
+      return `${subject(finding)} ${value}/5`;
+    case 'reflex-grade':
+    case 'superficial-reflex':
+      return `${subject(finding)} ${reflexWords(item, value)}${finding.reinforced === true ? ' with reinforcement' : ''}`;
+    case 'tone':
+      return `${value} ${subject(finding)}`;
+    case 'presence':
+      return presenceWords(finding);
+    case 'coordination':
+      return `${subject(finding)} ${value === 'impaired-by-weakness' ? 'impaired in proportion to weakness' : value}`;
+    case 'performance':
+      return `${subject(finding)} ${value === 'unable' ? 'not possible' : value}`;
+    case 'sensation': {
+      const { side, place } = finding;
+      return [sense(item), value, place === undefined ? `on the ${side}` : describePlace(place, side)].join(' ');
+    }
+    case 'test-result':
+    case 'plantar-response':
+      return `${subject(finding)} ${value}`;
+  }
+}
+
+/** Where, with the side: "at the top of the left foot", "in the left L5 dermatome", "below T10 on the left". */
+export function describePlace(place: FindingPlace, side: Side): string {
+  switch (place.kind) {
+    case 'dermatome':
+      return `in the ${sided('', side)}${place.key} dermatome`;
+    case 'territory':
+      return `in the ${sided('', side)}${lowerFirst(skinPlace('territory', place.key)?.label ?? place.key)}`;
+    case 'landmark':
+      return `at the ${onSide(lowerFirst(skinPlace('landmark', place.key)?.label ?? place.key), side)}`;
+    case 'body-part':
+      return `at the ${onSide(lowerFirst(bodyPartTable.get(place.key)?.label ?? place.key), side)}`;
+    case 'level-below':
+      return `below ${place.key}${suffix(side)}`;
+    case 'region':
+      return regionWords(place.key, side);
+  }
+}
+
+const reasonWords: Readonly<Record<NotTestedReason, string>> = {
+  pain: 'pain',
+  declined: 'declined',
+  unable: 'unable',
+  'not-done': 'not done',
+  'limb-absent': 'limb absent',
+  other: 'other reason',
+};
+
+/** What was examined, with side and place: "left ankle dorsiflexion", "walking on the heels on the left". */
+function subject(finding: Finding): string {
+  const { item, side, place } = finding;
+  if (item.section === 'sensation') {
+    return `${sense(item)} ${place === undefined ? `on the ${side}` : describePlace(place, side)}`;
+  }
+  const label = plainLabel(item);
+  if (place !== undefined) return `${label} ${describePlace(place, side)}`;
+  if (side === 'midline') return label;
+  if (speaksOfThisSide(label)) return label.replace(/\bthis\b/, `the ${side}`);
+  if (item.section === 'tone') return label.replace(/ the /, ` the ${side} `);
+  return isPlainNoun(label) && item.scale !== 'test-result' && item.scale !== 'performance'
+    ? `${side} ${label}`
+    : `${label} on the ${side}`;
+}
+
+/** A side may stand before a name without a clause of its own: "left grip myotonia", not "left weakness of the palate". */
+function isPlainNoun(label: string): boolean {
+  return (
+    !/,|\b(?:on|of|at|to|with|without|that|which)\b/.test(label) ||
+    /^[a-z -]+ (?:extension|flexion|abduction|adduction|rotation|elevation|opposition)\b/.test(label)
+  );
+}
+
+function speaksOfThisSide(label: string): boolean {
+  return /\bthis\b/.test(label);
+}
+
+function presenceWords(finding: Finding): string {
+  const { item, side, place } = finding;
+  const label = plainLabel(item);
+  const isAbsent = finding.value === 'absent';
+  const ability = /^unable to (.*)$/.exec(label)?.[1];
+  if (ability !== undefined)
+    return `${isAbsent ? '' : 'un'}able to ${ability}${side === 'midline' ? '' : ` on the ${side}`}`;
+  const words = speaksOfThisSide(label)
+    ? label.replace(/\bthis\b/, `the ${side}`)
+    : `${label}${place === undefined ? suffix(side) : ` ${describePlace(place, side)}`}`;
+  return isAbsent ? `no ${words}` : words;
+}
+
+function reflexWords(item: Item, grade: string): string {
+  if (item.scale === 'superficial-reflex') return grade === '0' ? 'absent' : grade === '1' ? 'reduced' : 'present';
+  switch (grade) {
+    case '0':
+      return 'absent';
+    case 'trace':
+      return 'barely present';
+    case '1':
+      return 'reduced';
+    case '2':
+      return 'normal';
+    case '3':
+      return 'brisk';
+    default:
+      return 'very brisk';
+  }
+}
+
+function clonusWords(finding: Finding): string {
+  const beats = Number(finding.value);
+  const name = subject(finding);
+  if (beats === 0) return `no ${name}`;
+  return `${name}, ${beats === 99 ? 'sustained' : `${beats} beat${beats === 1 ? '' : 's'}`}`;
+}
+
+function sense(item: Item): string {
+  if (item.key === 'temperature') return 'temperature sense';
+  if (item.key === 'joint-position') return 'joint position sense';
+  return lowerFirst(item.label);
+}
+
+/** Left or right before the noun it belongs to: "left calf", "top of the left foot", "back of the hand on the left". */
+function onSide(place: string, side: Side): string {
+  if (side === 'midline') return place;
+  const inner = /^([^,]* of the )([^,]+)$/.exec(place);
+  if (inner !== null) return `${inner[1]}${side} ${inner[2]}`;
+  return / the |,/.test(place) ? `${place} on the ${side}` : `${side} ${place}`;
+}
+
+function regionWords(region: string, side: Side): string {
+  const isLimb = region === 'upper-limbs' || region === 'lower-limbs';
+  const name = isRegion(region) ? region.replace('-', ' ') : region;
+  if (isLimb) return side === 'midline' ? `in the ${name}` : `in the ${side} ${name.replace(/s$/, '')}`;
+  return side === 'midline' ? `over the ${name}` : `over the ${side} side of the ${name}`;
+}
+
+function isRegion(key: string): key is Region {
+  return (regions as readonly string[]).includes(key);
+}
+
+function sided(text: string, side: Side): string {
+  return side === 'midline' ? text : `${side} ${text}`;
+}
+
+function suffix(side: Side): string {
+  return side === 'midline' ? '' : ` on the ${side}`;
+}
+
+/** The label without its explanation after a colon or in brackets, ready to stand inside a sentence. */
+export function plainLabel(item: Item): string {
+  const short = item.label.replace(/:.*$/, '').replaceAll(/ \([^)]*\)/g, '');
+  return lowerFirst(short);
+}
+
+/** Names of people keep their capital, and so do single letters and abbreviations (T10, HIV). */
+const properNames =
+  /^(?:Achilles|Argyll|Babinski|Beevor|Bell|Brudzinski|Chaddock|Dix|Froment|Glasgow|Gordon|Gottron|Gowers|Guyon|Hoffmann|Hoover|Horner|Kayser|Kernig|Lasegue|Lhermitte|Oppenheim|Phalen|Romberg|Spurling|Tinel|Trendelenburg|Trömner|[A-Z][A-Z0-9]|[A-Z]\b)/;
+
+export function lowerFirst(label: string): string {
+  return properNames.test(label) ? label : label.charAt(0).toLowerCase() + label.slice(1);
+}

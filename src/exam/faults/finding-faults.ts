@@ -1,0 +1,168 @@
+import type { Fault } from '../../kernel/errors.ts';
+import { findItem, items, itemsOf } from '../catalogue/catalogue.ts';
+import { type Item, type SectionKey, sectionKeys } from '../catalogue/item.ts';
+import { sectionOf } from '../catalogue/sections.ts';
+import { scales } from '../scales.ts';
+import { placeProperties, valueProperty } from '../schema/section-schemas.ts';
+import { mayBeEchoed } from './echo.ts';
+import { nearestKey } from './nearest-key.ts';
+import { pointerInto } from './pointer.ts';
+import { unknownProperty } from './unknown-property.ts';
+import { oneOfWords, withArticle } from './words.ts';
+
+/** Which entry of which section an error is about. */
+export interface FindingContext {
+  readonly section: SectionKey;
+  readonly nameProperty: string | null;
+  readonly entry: Readonly<Record<string, unknown>>;
+  readonly item: Item | undefined;
+}
+
+/** The entry that these steps lead into, or null if they lead elsewhere. */
+export function findingContext(steps: readonly string[], body: unknown): FindingContext | null {
+  const [findings, section, index] = steps;
+  if (findings !== 'findings' || section === undefined || index === undefined || !isSectionKey(section)) return null;
+  const entry = own(own(own(body, 'findings'), section), index);
+  if (typeof entry !== 'object' || entry === null) return null;
+  const { itemProperty: nameProperty } = sectionOf(section);
+  const key = nameProperty === null ? itemsOf(section)[0]?.key : own(entry, nameProperty);
+  const item = typeof key === 'string' ? findItem(section, key) : undefined;
+  return { section, nameProperty, entry: entry as Readonly<Record<string, unknown>>, item };
+}
+
+function isSectionKey(key: string): key is SectionKey {
+  return (sectionKeys as readonly string[]).includes(key);
+}
+
+function own(value: unknown, name: string): unknown {
+  return typeof value === 'object' && value !== null && Object.hasOwn(value, name)
+    ? (value as Record<string, unknown>)[name]
+    : undefined;
+}
+
+/** Faults of an entry whose naming property is missing: the property itself, or the misspelt one that stands for it. */
+export function missingNameFaults(context: FindingContext, pointer: string): readonly Fault[] {
+  const name = context.nameProperty ?? '';
+  return [
+    { pointer, code: 'REQUIRED', message: `\`${name}\` is required here.`, suggestion: name },
+    ...unknownProperties(context, pointer),
+  ];
+}
+
+/**
+ * Faults of an entry that names no item of its section. Since the item decides what else the entry takes, the rest can
+ * only be checked against everything that the section takes.
+ */
+export function unknownItemFaults(context: FindingContext, pointer: string): readonly Fault[] {
+  const name = context.nameProperty ?? '';
+  const at = pointerInto(pointer, name);
+  const key = context.entry[name];
+  const others = unknownProperties(context, pointer);
+  if (typeof key !== 'string') return [{ pointer: at, code: 'WRONG_TYPE', message: 'Expected text.' }, ...others];
+  const unknown = mayBeEchoed(key) ? `No such ${name} '${key}'.` : `Unknown ${name}.`;
+  const elsewhere = items.find((item) => item.key === key);
+  if (elsewhere !== undefined) {
+    const { label } = sectionOf(elsewhere.section);
+    return [
+      {
+        pointer: at,
+        code: 'WRONG_SECTION',
+        message: `'${key}' is ${withArticle(label.toLowerCase())} item: it belongs in \`findings.${elsewhere.section}\`.`,
+        suggestion: `${elsewhere.section}/${key}`,
+      },
+      ...others,
+    ];
+  }
+  const suggestion = nearestKey(
+    key,
+    itemsOf(context.section).map((item) => item.key),
+  );
+  const further =
+    suggestion === undefined
+      ? nearestKey(
+          key,
+          items.map((item) => item.key),
+        )
+      : undefined;
+  const section = items.find((item) => item.key === further)?.section;
+  const hint =
+    suggestion !== undefined
+      ? `Did you mean '${suggestion}'?`
+      : section !== undefined
+        ? `Did you mean '${further}' in \`findings.${section}\`?`
+        : 'The catalogue lists those that there are.';
+  const nearest = suggestion ?? (section === undefined ? undefined : `${section}/${further}`);
+  return [
+    {
+      pointer: at,
+      code: 'UNKNOWN_KEY',
+      message: `${unknown} ${hint}`,
+      ...(nearest === undefined ? {} : { suggestion: nearest }),
+    },
+    ...others,
+  ];
+}
+
+const valueProperties = new Set(['beats', ...Object.values(scales).map((scale) => scale.property)]);
+
+/** Faults of properties that other items have but this one has not; null for a property that no item has. */
+export function propertyFault(context: FindingContext, pointer: string, property: string): Fault | null {
+  const { item } = context;
+  if (item === undefined) return null;
+  const at = pointerInto(pointer, property);
+  if (property === 'side') {
+    return {
+      pointer: at,
+      code: 'SIDE_NOT_APPLICABLE',
+      message: `'${item.key}' lies in the midline: leave out \`side\`.`,
+    };
+  }
+  if (property === 'site') {
+    return {
+      pointer: at,
+      code: 'SITE_NOT_APPLICABLE',
+      message: `'${item.key}' has its own place: leave out \`site\`.`,
+    };
+  }
+  if (!valueProperties.has(property)) return null;
+  const wanted = valueProperty(item);
+  const values = item.scale === 'beats' ? 'a number of beats' : valueWords(item.scale);
+  const reason =
+    item.scale === 'performance' && property === 'present'
+      ? 'is a task, so `present` could be read both ways'
+      : `has no \`${property}\``;
+  return {
+    pointer: at,
+    code: 'WRONG_VALUE_PROPERTY',
+    message: `'${item.key}' ${reason}: give \`${wanted}\`: ${values}.`,
+    suggestion: wanted,
+  };
+}
+
+function valueWords(scale: keyof typeof scales): string {
+  return scale === 'presence' ? 'true or false' : oneOfWords(scales[scale].grades.map((grade) => grade.key));
+}
+
+function unknownProperties(context: FindingContext, pointer: string): readonly Fault[] {
+  const known = sectionProperties(context.section);
+  return Object.keys(context.entry)
+    .filter((property) => !known.includes(property))
+    .map((property) => unknownProperty(pointer, property, known));
+}
+
+/** Every property that some item of the section takes. */
+function sectionProperties(section: SectionKey): readonly string[] {
+  const { itemProperty: nameProperty } = sectionOf(section);
+  const rows = itemsOf(section);
+  return [
+    ...(nameProperty === null ? [] : [nameProperty]),
+    ...(section === 'sensation' ? placeProperties : []),
+    ...(rows.some((item) => item.sites !== undefined) ? ['site'] : []),
+    ...(rows.some((item) => item.sides !== 'midline') ? ['side'] : []),
+    ...new Set(rows.map(valueProperty)),
+    ...(section === 'reflexes' ? ['reinforced'] : []),
+    ...(section === 'higherFunction' ? ['scale', 'eye', 'verbal', 'motor', 'total'] : []),
+    'notTested',
+    'note',
+  ];
+}

@@ -1,0 +1,43 @@
+import { createRequire } from 'node:module';
+
+/** The part of the UCUM library that is used; it ships no types. */
+interface UcumUtils {
+  convertUnitTo(
+    from: string,
+    value: number,
+    to: string,
+    options: { readonly molecularWeight?: number },
+  ): {
+    readonly status: 'succeeded' | 'failed' | 'error';
+    readonly toVal: number | null;
+    readonly msg: readonly string[];
+  };
+}
+
+let loaded: UcumUtils | undefined;
+
+/** The unit tables take some 20 ms to load, and most exams carry no results, so they wait for the first one. */
+function ucum(): UcumUtils {
+  if (loaded === undefined) {
+    const library: { UcumLhcUtils: { getInstance(): UcumUtils } } = createRequire(import.meta.url)('@lhncbc/ucum-lhc');
+    loaded = library.UcumLhcUtils.getInstance();
+  }
+  return loaded;
+}
+
+/**
+ * A number in another UCUM unit; null if either code is not UCUM or the units are of different kinds.
+ * @param molarMass g/mol of the substance; without it mass and amount of substance are different kinds
+ */
+export function convertUnit(value: number, from: string, to: string, molarMass?: number): number | null {
+  if (from === to) return value;
+  const answer = ucum().convertUnitTo(from, value, to, molarMass === undefined ? {} : { molecularWeight: molarMass });
+  // A message on success means that the library guessed at another unit than was written.
+  if (answer.status !== 'succeeded' || answer.toVal === null || answer.msg.length > 0) return null;
+  return Number.isFinite(answer.toVal) ? significant(answer.toVal) : null;
+}
+
+/** Ten significant digits: no measurement has more, and 126000.00000000001 is not what was sent. */
+export function significant(value: number): number {
+  return Number(value.toPrecision(10));
+}

@@ -1,0 +1,45 @@
+import { Ajv2020, type ValidateFunction } from 'ajv/dist/2020.js';
+import type { Fault } from '../../kernel/errors.ts';
+import { schemaFaults } from '../faults/schema-faults.ts';
+import { type ExamPurpose, examSchema } from './exam-schemas.ts';
+
+/** The faults of form of a body whose size has been checked already; none if the schema holds. */
+export type ExamValidator = (body: unknown) => readonly Fault[];
+
+/**
+ * Validation in two steps. The first stops at the first error and is all that a right exam goes through; only a wrong one
+ * is gone over again for every error. The second step is compiled when it is first needed.
+ */
+export function examValidators(): Readonly<Record<ExamPurpose, ExamValidator>> {
+  const quick = compile(false);
+  let thorough: Readonly<Record<ExamPurpose, ValidateFunction>> | undefined;
+  const validator =
+    (purpose: ExamPurpose): ExamValidator =>
+    (body) => {
+      if (quick[purpose](body)) return [];
+      thorough ??= compile(true);
+      const collect = thorough[purpose];
+      collect(body);
+      const faults = schemaFaults(collect.errors ?? [], body);
+      return faults.length > 0 ? faults : [{ pointer: '', code: 'INVALID', message: 'The body breaks the schema.' }];
+    };
+  return { record: validator('record'), localise: validator('localise') };
+}
+
+/** The two schemas differ only in what is required at the top, so the rest of them is compiled once. */
+function compile(allErrors: boolean): Readonly<Record<ExamPurpose, ValidateFunction>> {
+  const ajv = new Ajv2020({
+    strict: true,
+    strictRequired: false,
+    strictTypes: false,
+    // The schemas are generated; a test holds them against the meta-schema.
+    validateSchema: false,
+    // Own properties only: otherwise `required` is satisfied by what every object inherits.
+    ownProperties: true,
+    verbose: allErrors,
+    allErrors,
+  });
+  const schema = examSchema('localise');
+  const { required } = examSchema('record');
+  return { localise: ajv.compile(schema), record: ajv.compile({ $ref: schema.$id, required }) };
+}
