@@ -33,7 +33,12 @@ export type Probe =
   /** Pain or tingling provoked by stretching or tapping these roots or this nerve. */
   | { readonly kind: 'provocation'; readonly roots?: RootShares; readonly place?: PlaceKey }
   /** A function of the brain, a cranial nerve, the autonomic system or the pelvic floor. */
-  | { readonly kind: 'faculty'; readonly faculty: Faculty }
+  | {
+      readonly kind: 'faculty';
+      readonly faculty: Faculty;
+      /** Faculties whose failure makes the same sign: double vision has many causes. */
+      readonly orAlso?: readonly Faculty[];
+    }
   /** Kept and coded, not reasoned from. */
   | { readonly kind: 'recorded-only' };
 

@@ -1,4 +1,4 @@
-import { scales } from '../scales.ts';
+import { clonusAbnormalFromBeats, scales } from '../scales.ts';
 import { coordination } from './coordination.ts';
 import { eyeSigns } from './eye-signs.ts';
 import { gait } from './gait.ts';
@@ -66,6 +66,7 @@ export function hpoOf(item: Item, value: string | number): CodeLink | undefined 
   const byValue =
     item.hpoByValue === undefined ? undefined : new Map(Object.entries(item.hpoByValue)).get(String(value));
   if (byValue !== undefined) return byValue;
+  if (typeof value === 'number' && value < clonusAbnormalFromBeats) return undefined;
   if (value === 'equivocal' || normalValues(item).includes(String(value))) return undefined;
   return item.hpo;
 }

@@ -26,10 +26,7 @@ export const conditions = historyTable('condition', {
   cancer: 'Cancer, present or past',
   lymphoma: 'Lymphoma',
   thymoma: 'Thymoma',
-  'monoclonal-gammopathy': {
-    label: 'Monoclonal gammopathy',
-    ...mondo('MONDO:0004225', 'monoclonal gammopathy of uncertain significance'),
-  },
+  'monoclonal-gammopathy': 'Monoclonal gammopathy',
   amyloidosis: 'Amyloidosis',
   'hiv-infection': { label: 'HIV infection', ...mondo('MONDO:0005109', 'HIV infectious disease') },
   'hepatitis-b': 'Hepatitis B',
@@ -83,7 +80,7 @@ export const conditions = historyTable('condition', {
   'critical-illness': 'Critical illness with intensive care',
   sepsis: 'Recent sepsis',
   pregnancy: 'Pregnancy, or childbirth in the last weeks',
-  'head-injury': { label: 'Head injury', ...mondo('MONDO:0858950', 'traumatic brain injury') },
+  'head-injury': 'Head injury',
   'psychiatric-disorder': 'Psychiatric disorder',
   'functional-disorder': {
     label: 'Known functional neurological disorder',

@@ -1,6 +1,6 @@
 import { commonPractice, recalled } from '../../kernel/cite.ts';
 import { equivalent, inexact, narrower, wider } from './code-links.ts';
-import { cerebellar, faculty, recordedOnly } from './probes.ts';
+import { anyFaculty, cerebellar, faculty, recordedOnly } from './probes.ts';
 import { sectionTable } from './section-table.ts';
 
 /** Cranial nerves I to IV and VI: smell, sight, pupils, lids and eye movements. */
@@ -92,7 +92,7 @@ export const eyeSigns = sectionTable(
       label: 'Unequal pupils, this one abnormal',
       bodyPart: 'eye',
       hpo: equivalent('HP:0009916', 'Anisocoria'),
-      probe: faculty('pupil-parasympathetic'),
+      probe: anyFaculty('pupil-parasympathetic', 'sympathetic-eye'),
     },
     'dilated-pupil': {
       label: 'Dilated pupil',
@@ -135,7 +135,7 @@ export const eyeSigns = sectionTable(
       label: 'Ptosis',
       bodyPart: 'eye',
       hpo: equivalent('HP:0000508', 'Ptosis'),
-      probe: faculty('eyelid-elevation'),
+      probe: anyFaculty('eyelid-elevation', 'sympathetic-eye', 'eye-movement-fatigue'),
     },
     'fatigable-ptosis': {
       label: 'Ptosis that varies or grows with fatigue',
@@ -161,7 +161,7 @@ export const eyeSigns = sectionTable(
     'eye-adduction-weakness': {
       label: 'Weak adduction of the eye',
       bodyPart: 'eye',
-      probe: faculty('oculomotor'),
+      probe: anyFaculty('oculomotor', 'internuclear', 'eye-movement-fatigue'),
     },
     'eye-elevation-weakness': { label: 'Weak elevation of the eye', bodyPart: 'eye', probe: faculty('oculomotor') },
     'eye-depression-weakness': { label: 'Weak depression of the eye', bodyPart: 'eye', probe: faculty('oculomotor') },
@@ -177,7 +177,11 @@ export const eyeSigns = sectionTable(
       hpo: equivalent('HP:0007011', 'Fourth cranial nerve palsy'),
       probe: faculty('trochlear'),
     },
-    'eye-abduction-weakness': { label: 'Weak abduction of the eye', bodyPart: 'eye', probe: faculty('abducens') },
+    'eye-abduction-weakness': {
+      label: 'Weak abduction of the eye',
+      bodyPart: 'eye',
+      probe: anyFaculty('abducens', 'eye-movement-fatigue'),
+    },
     'sixth-nerve-palsy': {
       label: 'Sixth nerve palsy',
       bodyPart: 'eye',
@@ -188,7 +192,7 @@ export const eyeSigns = sectionTable(
       label: 'Diplopia on examination',
       sides: 'midline',
       hpo: equivalent('HP:0000651', 'Diplopia'),
-      probe: faculty('eye-movement-fatigue'),
+      probe: anyFaculty('oculomotor', 'trochlear', 'abducens', 'internuclear', 'eye-movement-fatigue'),
     },
     'fatigable-diplopia': {
       label: 'Diplopia that varies or grows with fatigue',
@@ -200,7 +204,7 @@ export const eyeSigns = sectionTable(
       label: 'Ophthalmoplegia in several directions',
       sides: 'optional',
       hpo: inexact('HP:0000544', 'External ophthalmoplegia'),
-      probe: faculty('eye-movement-fatigue'),
+      probe: anyFaculty('oculomotor', 'abducens', 'eye-movement-fatigue'),
     },
     'skew-deviation': { label: 'Skew deviation', sides: 'midline', probe: faculty('internuclear') },
 

@@ -23,7 +23,7 @@ export const higherFunction = sectionTable(
     disorientation: { label: 'Disorientation in time, place or person', probe: faculty('orientation') },
     inattention: {
       label: 'Inattention',
-      hpo: equivalent('HP:0000736', 'Short attention span'),
+      hpo: inexact('HP:0000736', 'Short attention span'),
       probe: faculty('attention'),
     },
     'memory-impairment': {
@@ -72,10 +72,10 @@ export const higherFunction = sectionTable(
     alexia: { label: 'Alexia', hpo: equivalent('HP:0010523', 'Alexia'), probe: faculty('language-comprehension') },
     agraphia: {
       label: 'Agraphia',
-      hpo: equivalent('HP:0010526', 'Dysgraphia'),
+      hpo: inexact('HP:0010526', 'Dysgraphia'),
       probe: faculty('language-expression'),
     },
-    acalculia: { label: 'Acalculia', hpo: equivalent('HP:0002442', 'Dyscalculia'), probe: faculty('praxis') },
+    acalculia: { label: 'Acalculia', hpo: inexact('HP:0002442', 'Dyscalculia'), probe: faculty('praxis') },
     'left-right-disorientation': {
       label: 'Confusion of left and right',
       hpo: equivalent('HP:6000000', 'Left-right disorientation'),

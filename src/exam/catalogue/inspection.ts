@@ -1,14 +1,6 @@
 import { commonPractice, recalled } from '../../kernel/cite.ts';
 import { equivalent, inexact, narrower, wider } from './code-links.ts';
-import {
-  cerebellar,
-  faculty,
-  longStandingDeformity,
-  recordedOnly,
-  upperMotor,
-  weaknessOf,
-  weaknessOnBothSides,
-} from './probes.ts';
+import { cerebellar, faculty, longStandingDeformity, recordedOnly, upperMotor, weaknessOf } from './probes.ts';
 import { sectionTable } from './section-table.ts';
 
 const muscleSites = [
@@ -213,7 +205,7 @@ export const inspection = sectionTable(
       label: 'Exaggerated lumbar lordosis',
       sides: 'midline',
       hpo: equivalent('HP:0002938', 'Lumbar hyperlordosis'),
-      probe: weaknessOnBothSides('hip-extension'),
+      probe: recordedOnly,
     },
     'spinal-tenderness': { label: 'Spinal tenderness', sides: 'midline', probe: recordedOnly, source: commonPractice },
     'lumbosacral-skin-mark': {
@@ -255,6 +247,7 @@ export const inspection = sectionTable(
     },
     'thickened-nerve': {
       label: 'Thickened nerve',
+      sides: 'optional',
       sites: ['neck', 'elbow', 'wrist', 'knee', 'ankle'],
       hpo: inexact('HP:0003382', 'Hypertrophic nerve changes'),
       probe: recordedOnly,

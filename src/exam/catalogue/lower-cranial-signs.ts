@@ -1,6 +1,6 @@
 import { recalled } from '../../kernel/cite.ts';
 import { equivalent, inexact, narrower, wider } from './code-links.ts';
-import { faculty, recordedOnly } from './probes.ts';
+import { anyFaculty, faculty, recordedOnly } from './probes.ts';
 import { sectionTable } from './section-table.ts';
 
 /** Cranial nerves V and VII to XII, with the voice, speech and swallowing. */
@@ -22,7 +22,7 @@ export const lowerCranialSigns = sectionTable(
       probe: faculty('corneal'),
     },
     'jaw-weakness': {
-      label: 'Weakness of jaw closure or wasting of the masseter',
+      label: 'Weakness of jaw closure',
       sides: 'optional',
       bodyPart: 'face',
       hpo: equivalent('HP:0032520', 'Masseter muscular weakness'),
@@ -103,7 +103,7 @@ export const lowerCranialSigns = sectionTable(
 
     // IX, X
     'palatal-weakness': {
-      label: 'Weakness of the palate on this side',
+      label: 'Weakness of the palate on this side, uvula drawn to the other',
       sides: 'optional',
       hpo: wider('HP:0430014', 'Abnormality of musculature of soft palate'),
       probe: faculty('palate'),
@@ -119,7 +119,7 @@ export const lowerCranialSigns = sectionTable(
       label: 'Dysphagia on a swallowing test',
       sides: 'midline',
       hpo: equivalent('HP:0002015', 'Dysphagia'),
-      probe: faculty('swallowing'),
+      probe: anyFaculty('swallowing', 'pseudobulbar', 'palate'),
     },
     drooling: {
       label: 'Drooling',
@@ -143,13 +143,13 @@ export const lowerCranialSigns = sectionTable(
       label: 'Dysarthria',
       sides: 'midline',
       hpo: equivalent('HP:0001260', 'Dysarthria'),
-      probe: faculty('speech-articulation'),
+      probe: anyFaculty('speech-articulation', 'speech-cerebellar', 'pseudobulbar', 'tongue-denervation'),
     },
     'flaccid-dysarthria': {
       label: 'Flaccid (bulbar) dysarthria',
       sides: 'midline',
       hpo: wider('HP:0001260', 'Dysarthria'),
-      probe: faculty('tongue-denervation'),
+      probe: anyFaculty('tongue-denervation', 'palate', 'fatigability'),
     },
     'nasal-speech': {
       label: 'Nasal speech',
@@ -205,7 +205,7 @@ export const lowerCranialSigns = sectionTable(
       sides: 'optional',
       bodyPart: 'tongue',
       hpo: equivalent('HP:0000183', 'Tongue muscle weakness'),
-      probe: faculty('tongue'),
+      probe: anyFaculty('tongue', 'tongue-denervation'),
     },
     'tongue-wasting': {
       label: 'Wasting of the tongue',

@@ -6,6 +6,13 @@ import type { RootShares } from '../../anatomy/segments.ts';
 
 export const faculty = (name: Faculty): Probe => ({ kind: 'faculty', faculty: name });
 
+/** The sign shows when any of these fails; the first is the usual one. */
+export const anyFaculty = (first: Faculty, ...others: readonly Faculty[]): Probe => ({
+  kind: 'faculty',
+  faculty: first,
+  orAlso: others,
+});
+
 export const weaknessOf = (...movements: readonly string[]): Probe => ({ kind: 'weakness-of', movements });
 
 /** The sign needs weakness on both sides to show as described. */

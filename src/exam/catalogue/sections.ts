@@ -1,4 +1,4 @@
-import { equivalent, wider } from './code-links.ts';
+import { equivalent, inexact, wider } from './code-links.ts';
 import type { CodeLink, SectionKey } from './item.ts';
 import { sectionKeys } from './item.ts';
 
@@ -37,11 +37,11 @@ const details: Readonly<Record<SectionKey, Omit<Section, 'key'>>> = {
     itemProperty: 'reflex',
     loinc: equivalent('10194-9', 'Physical findings of Neurologic deep tendon reflexes Narrative'),
   },
-  plantars: { label: 'Plantar responses', itemProperty: null, loinc: equivalent('32385-7', 'Babinski reflex') },
+  plantars: { label: 'Plantar responses', itemProperty: null },
   sensation: {
     label: 'Sensation',
     itemProperty: 'modality',
-    loinc: equivalent('32473-1', 'Physical findings sensation'),
+    loinc: inexact('32473-1', 'Physical findings sensation'),
   },
   coordination: {
     label: 'Coordination',

@@ -161,7 +161,7 @@ export const specialTests = sectionTable(
       sides: 'midline',
       region: 'neck',
       hpo: equivalent('HP:0032504', "Lhermitte's sign"),
-      probe: provokesRoots({ C3: 0.1, C4: 0.2, C5: 0.3, C6: 0.3, C7: 0.1 }),
+      probe: recordedOnly,
     },
     'pronator-drift': {
       label: 'Pronator drift',

@@ -1,6 +1,6 @@
 import { commonPractice, recalled } from '../../kernel/cite.ts';
 import { equivalent, inexact } from './code-links.ts';
-import { faculty, recordedOnly } from './probes.ts';
+import { anyFaculty, faculty, recordedOnly } from './probes.ts';
 import { sectionTable } from './section-table.ts';
 
 /** Bladder, bowel, sexual function and the pelvic floor. */
@@ -36,13 +36,13 @@ export const sphincters = sectionTable(
     'urinary-incontinence': {
       label: 'Urinary incontinence',
       hpo: equivalent('HP:0000020', 'Urinary incontinence'),
-      probe: faculty('bladder-urgency'),
+      probe: anyFaculty('bladder-urgency', 'bladder-retention'),
     },
     'palpable-bladder': { label: 'Palpable bladder', probe: faculty('bladder-retention'), source: commonPractice },
     'faecal-incontinence': {
       label: 'Faecal incontinence',
       hpo: equivalent('HP:0002607', 'Bowel incontinence'),
-      probe: faculty('bowel'),
+      probe: anyFaculty('bowel', 'anal-tone'),
     },
     constipation: {
       label: 'Constipation',

@@ -10,7 +10,7 @@ export const symptoms = historyTable('symptom', {
   'night-spinal-pain': { label: 'Spinal pain at night', source: recalled('nice-ng234', 'recognition') },
   'pain-on-straining': { label: 'Spinal pain on coughing or straining', source: recalled('nice-ng234', 'recognition') },
   'flank-pain': 'Flank or groin pain',
-  'radicular-leg-pain': { label: 'Radicular pain in the leg', ...hpo('HP:0011868', 'Sciatica') },
+  'radicular-leg-pain': 'Radicular pain in the leg',
   'bilateral-leg-pain': {
     label: 'Radicular pain in both legs',
     source: recalled('girft-ces-2023', 'warning features'),
@@ -32,7 +32,7 @@ export const symptoms = historyTable('symptom', {
   'jaw-claudication': 'Pain in the jaw on chewing',
   'scalp-tenderness': 'Tender scalp',
   'muscle-pain': { label: 'Muscle pain', ...hpo('HP:0003326', 'Myalgia') },
-  cramps: { label: 'Cramps', ...hpo('HP:0003394', 'Muscle spasm') },
+  cramps: 'Cramps',
   'exercise-cramps': { label: 'Cramps on exercise', ...hpo('HP:0003710', 'Exercise-induced muscle cramps') },
   'abdominal-pain': 'Abdominal pain',
   'neurogenic-claudication': {
@@ -50,7 +50,7 @@ export const symptoms = historyTable('symptom', {
   'morning-headache': 'Headache on waking or lying down',
   photophobia: { label: 'Dislike of light', ...hpo('HP:0000613', 'Photophobia') },
   'visual-loss': { label: 'Loss of vision', ...hpo('HP:0000572', 'Visual loss') },
-  'transient-visual-loss': { label: 'Transient loss of vision', ...hpo('HP:0100576', 'Amaurosis fugax') },
+  'transient-visual-loss': 'Transient loss of vision',
   diplopia: { label: 'Double vision', ...hpo('HP:0000651', 'Diplopia') },
   oscillopsia: { label: 'Moving images (oscillopsia)', ...hpo('HP:0034773', 'Oscillopsia') },
   'drooping-eyelids': 'Drooping eyelids',
