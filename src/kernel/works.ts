@@ -114,6 +114,19 @@ export const works = {
     'Freeman R et al. Consensus statement on the definition of orthostatic hypotension. Auton Neurosci 2011;161:46-8.',
   'ngsp-ifcc': 'Hoelzel W et al. IFCC reference system for measurement of hemoglobin A1c. Clin Chem 2004;50:166-74.',
   'loinc-users-guide': "LOINC Users' Guide, appendix on the check digit. Regenstrief Institute.",
+  'nice-ng240': 'NICE NG240 Meningitis (bacterial) and meningococcal disease. 2024.',
+  'nice-ng228': 'NICE NG228 Subarachnoid haemorrhage caused by a ruptured aneurysm. 2022.',
+  'nice-ng217': 'NICE NG217 Epilepsies in children, young people and adults. 2022, updated 2025.',
+  'bsr-gca-2020':
+    'Mackie SL et al. British Society for Rheumatology guideline on giant cell arteritis. Rheumatology 2020;59:e1-23.',
+  'caine-1997':
+    'Caine D et al. Operational criteria for the classification of chronic alcoholics: Wernicke encephalopathy. J Neurol Neurosurg Psychiatry 1997;62:51-60.',
+  'third-nerve-cohort-2017':
+    'Fang C et al. Incidence and etiologies of acquired third nerve palsy. JAMA Ophthalmol 2017;135:23-8.',
+  'iih-consensus-2018':
+    'Mollan SP et al. Idiopathic intracranial hypertension: consensus guidelines on management. J Neurol Neurosurg Psychiatry 2018;89:1088-100.',
+  'autonomic-dysreflexia-2005':
+    'Bycroft J et al. Autonomic dysreflexia: a medical emergency. Postgrad Med J 2005;81:232-5.',
   'fhir-r4': 'HL7 FHIR Release 4 (4.0.1).',
   'loinc-table': 'LOINC, Regenstrief Institute.',
 } as const;

@@ -1,0 +1,49 @@
+import { describeFinding } from '../exam/describe.ts';
+import type { Finding } from '../exam/finding.ts';
+import type { Reason } from './ranked-cause.ts';
+
+/** A fact that the exam does not hold. */
+export function missing(text: string): Reason {
+  return { pointer: null, text };
+}
+
+/**
+ * Findings as reasons, at most `limit`. A finding sent once for both sides gives one reason that says so; statements
+ * that an examiner made in passing for a whole section come after what was recorded item by item.
+ */
+export function findingReasons(findings: readonly Finding[], limit = 6): readonly Reason[] {
+  const ordered = [...findings].sort((a, b) => Number(a.origin !== 'recorded') - Number(b.origin !== 'recorded'));
+  const reasons: Reason[] = [];
+  const used = new Set<Finding>();
+  for (const finding of ordered) {
+    if (used.has(finding)) continue;
+    used.add(finding);
+    const twin = ordered.find((other) => !used.has(other) && isTwin(finding, other));
+    if (twin !== undefined) used.add(twin);
+    const text = describeFinding(finding);
+    reasons.push({
+      pointer: finding.pointer,
+      text: twin === undefined ? text : onBothSides(text, finding.side),
+      findingId: finding.id,
+    });
+  }
+  return reasons.slice(0, limit);
+}
+
+function isTwin(a: Finding, b: Finding): boolean {
+  const sides = `${a.side} ${b.side}`;
+  return (
+    (sides === 'left right' || sides === 'right left') &&
+    a.pointer === b.pointer &&
+    a.item === b.item &&
+    a.value === b.value &&
+    a.place?.key === b.place?.key
+  );
+}
+
+/** "left knee extension 4/5" becomes "knee extension 4/5 on both sides". */
+function onBothSides(text: string, side: string): string {
+  const clause = text.replace(` on the ${side}`, ' on both sides');
+  if (clause !== text) return clause;
+  return `${text.replace(new RegExp(`\\b(?:the )?${side} `), '')} on both sides`;
+}

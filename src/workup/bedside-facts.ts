@@ -1,0 +1,181 @@
+import { isSegment, segmentIndex } from '../anatomy/segments.ts';
+import { skinPlace } from '../anatomy/skin-places.ts';
+import type { ExamQuery } from '../causes/exam-query.ts';
+import { historyReason, powerOf, queryExam } from '../causes/exam-query.ts';
+import type { Reason } from '../causes/ranked-cause.ts';
+import { findingReasons } from '../causes/reasons.ts';
+import type { Exam } from '../exam/exam.ts';
+import type { Finding } from '../exam/finding.ts';
+import type { BodySide } from '../kernel/side.ts';
+import type { Localisation, SiteKind } from '../localisation/localisation.ts';
+
+export type Limb = 'upper-limbs' | 'lower-limbs';
+export type Certainty = 'yes' | 'no' | 'unknown';
+
+/** What red flags and tests ask of an exam again and again. */
+export interface BedsideFacts {
+  readonly exam: Exam;
+  readonly query: ExamQuery;
+  readonly localisation: Localisation;
+  /** Weak movements of the arms or legs, on one side or both. */
+  weak(limb: Limb, side?: BodySide): readonly Finding[];
+  readonly bothLegsWeak: boolean;
+  readonly bothArmsWeak: boolean;
+  /** Lowest MRC ordinal of the limbs; 5 when nothing was tested. */
+  readonly lowestLimbPower: number;
+  /** Signs of an upper motor neuron lesion: extensor plantar, brisk reflex, clonus, spastic tone, finger-flexor signs. */
+  readonly upperMotorSigns: readonly Finding[];
+  /** The same in the legs only. */
+  readonly upperMotorSignsInLegs: readonly Finding[];
+  /** Stretch reflexes of the limbs that are absent or reduced. */
+  readonly reducedReflexes: readonly Finding[];
+  /** Altered sensation on the trunk or below a segment. */
+  readonly trunkSensoryLoss: readonly Finding[];
+  readonly trunkSensationTests: readonly Finding[];
+  readonly legSensoryLoss: readonly Finding[];
+  /** New failure of bladder or bowel: findings first, then what was told. */
+  readonly sphincterFailure: readonly Reason[];
+  /** Altered saddle sensation, examined or told. */
+  readonly saddleLoss: readonly Reason[];
+  /** What was examined or asked about saddle sensation and about the bladder, normal or not; empty when nothing was. */
+  readonly saddleChecks: readonly Reason[];
+  readonly bladderChecks: readonly Reason[];
+  /** Whether it began at most this many days ago. */
+  beganWithin(days: number): Certainty;
+  /** True unless the course is said to be static or improving. */
+  readonly maybeProgressing: boolean;
+  /** Statements of the history that were made with `present: true`, as reasons. */
+  told(...keys: readonly string[]): readonly Reason[];
+  /** Summed probability of the sites of these kinds. */
+  kindProbability(...kinds: readonly SiteKind[]): number;
+}
+
+const failures = [
+  'sphincters/urinary-retention',
+  'sphincters/palpable-bladder',
+  'sphincters/urinary-incontinence',
+  'sphincters/loss-of-bladder-sensation',
+  'sphincters/faecal-incontinence',
+  'sphincters/reduced-anal-tone',
+  'sphincters/absent-voluntary-anal-contraction',
+];
+const bladderSigns = ['sphincters/urinary-retention', 'sphincters/urinary-incontinence', 'sphincters/palpable-bladder'];
+const saddleDermatomes = new Set(['S3', 'S4-5']);
+const saddleLandmarks = new Set(['saddle', 'perianal-skin']);
+
+export function bedsideFacts(exam: Exam, localisation: Localisation): BedsideFacts {
+  const query = queryExam(exam);
+  const weak = (limb: Limb, side?: BodySide) =>
+    query.abnormalWhere(
+      (finding) =>
+        finding.item.section === 'power' &&
+        finding.item.region === limb &&
+        (side === undefined || finding.side === side),
+    );
+  const told = (...keys: readonly string[]): readonly Reason[] =>
+    keys.flatMap((key) => {
+      const statement = query.history(key);
+      return statement?.present === true ? [historyReason(statement)] : [];
+    });
+  const upperMotorSigns = query.abnormalWhere(isUpperMotorSign);
+  const saddleSigns = query.abnormalWhere(isSaddleSensation);
+  const residual = query.result('post-void-residual');
+  const { pace, durationDays } = exam.onset;
+  return {
+    exam,
+    query,
+    localisation,
+    weak,
+    told,
+    bothLegsWeak: weak('lower-limbs', 'left').length > 0 && weak('lower-limbs', 'right').length > 0,
+    bothArmsWeak: weak('upper-limbs', 'left').length > 0 && weak('upper-limbs', 'right').length > 0,
+    lowestLimbPower: Math.min(5, ...[...weak('upper-limbs'), ...weak('lower-limbs')].map((f) => powerOf(f) ?? 5)),
+    upperMotorSigns,
+    upperMotorSignsInLegs: upperMotorSigns.filter((finding) => finding.item.region === 'lower-limbs'),
+    reducedReflexes: query.abnormalWhere(
+      ({ item, value }) =>
+        item.scale === 'reflex-grade' && item.region !== 'head' && ['0', 'trace', '1'].includes(String(value)),
+    ),
+    trunkSensoryLoss: query.abnormalWhere(isTrunkSensation),
+    trunkSensationTests: query.testedWhere(isTrunkSensation),
+    legSensoryLoss: query.abnormalWhere(({ item, place }) => item.section === 'sensation' && isOnLeg(place)),
+    sphincterFailure: [
+      ...findingReasons(query.abnormal(failures)),
+      ...told('bladder-disturbance', 'bowel-disturbance'),
+      ...residualReason(query),
+    ],
+    saddleLoss: [...findingReasons(saddleSigns), ...told('saddle-numbness')],
+    saddleChecks: [...findingReasons(query.testedWhere(isSaddleSensation), 2), ...stated(query, 'saddle-numbness')],
+    bladderChecks: [
+      ...findingReasons(
+        bladderSigns.flatMap((id) => query.findings(id)).filter((finding) => finding.value !== null),
+        2,
+      ),
+      ...stated(query, 'bladder-disturbance'),
+      ...(residual === undefined ? [] : [{ pointer: residual.pointer, text: residual.label }]),
+    ],
+    beganWithin: (days) => {
+      if (durationDays !== undefined) return durationDays <= days ? 'yes' : 'no';
+      if (pace === undefined) return 'unknown';
+      if (pace === 'chronic') return 'no';
+      if (pace === 'subacute') return days >= 28 ? 'yes' : 'unknown';
+      return 'yes';
+    },
+    maybeProgressing: exam.course !== 'static' && exam.course !== 'improving',
+    kindProbability: (...kinds) =>
+      localisation.localisations
+        .filter((site) => kinds.includes(site.kind))
+        .reduce((sum, site) => sum + site.probability, 0),
+  };
+}
+
+function stated(query: ExamQuery, key: string): readonly Reason[] {
+  const statement = query.history(key);
+  return statement === undefined ? [] : [historyReason(statement)];
+}
+
+function isUpperMotorSign({ item, value }: Finding): boolean {
+  const { probe } = item;
+  if (value === 'equivocal') return false;
+  if (probe.kind === 'plantar') return value === 'extensor';
+  if (probe.kind === 'tone') return value === 'spastic';
+  if (probe.kind === 'clonus') return true;
+  // A brisk jaw jerk is about the brainstem and above; here only the limbs count.
+  if (probe.kind === 'reflex') return (value === '3' || value === '4') && item.region !== 'head';
+  return probe.kind === 'upper-motor';
+}
+
+function isSaddleSensation({ item, place }: Finding): boolean {
+  if (item.section === 'sphincters') return item.key === 'saddle-anaesthesia';
+  if (item.section !== 'sensation' || place === undefined) return false;
+  if (place.kind === 'dermatome') return saddleDermatomes.has(place.key);
+  if (place.kind === 'landmark') return saddleLandmarks.has(place.key);
+  return place.kind === 'region' && place.key === 'perineum';
+}
+
+function isTrunkSensation({ item, place }: Finding): boolean {
+  if (item.section !== 'sensation' || place === undefined) return false;
+  if (place.kind === 'level-below') return true;
+  if (place.kind === 'region') return place.key === 'trunk';
+  if (place.kind === 'dermatome') {
+    if (!isSegment(place.key)) return false;
+    const index = segmentIndex(place.key);
+    return index >= segmentIndex('T2') && index <= segmentIndex('T12');
+  }
+  return place.kind === 'landmark' && skinPlace('landmark', place.key)?.region === 'trunk';
+}
+
+function isOnLeg(place: Finding['place']): boolean {
+  if (place === undefined) return false;
+  if (place.kind === 'region') return place.key === 'lower-limbs';
+  if (place.kind === 'level-below' || place.kind === 'body-part') return false;
+  return skinPlace(place.kind, place.key)?.region === 'lower-limbs';
+}
+
+/** 200 mL or more makes cauda equina compression likelier; less does not exclude it. Source: GIRFT pathway 2023. */
+function residualReason(query: ExamQuery): readonly Reason[] {
+  const volume = query.quantity('post-void-residual', 'mL');
+  const result = query.result('post-void-residual');
+  if (volume === undefined || volume < 200 || result === undefined) return [];
+  return [{ pointer: result.pointer, text: `post-void residual ${volume} mL` }];
+}

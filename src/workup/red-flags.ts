@@ -1,0 +1,45 @@
+import type { Exam } from '../exam/exam.ts';
+import { citation } from '../kernel/citation.ts';
+import type { Localisation } from '../localisation/localisation.ts';
+import type { RedFlag, Urgency } from './assessment.ts';
+import { type BedsideFacts, bedsideFacts } from './bedside-facts.ts';
+import { brainFlags } from './red-flags/brain-flags.ts';
+import { neuromuscularFlags } from './red-flags/neuromuscular-flags.ts';
+import type { RedFlagRule } from './red-flags/rule.ts';
+import { spinalFlags } from './red-flags/spinal-flags.ts';
+
+/** Every red flag that the service knows, in the order in which equals are listed. */
+export const redFlagRules: readonly RedFlagRule[] = [...spinalFlags, ...neuromuscularFlags, ...brainFlags];
+
+const stateOrder: Readonly<Record<RedFlag['state'], number>> = { present: 0, 'not-assessable': 1, absent: 2 };
+const urgencyOrder: Readonly<Record<Urgency, number>> = { immediate: 0, 'same-day': 1, urgent: 2 };
+
+/**
+ * The red flags that matter for this exam: those whose trigger is met, those that were looked for and are absent, and
+ * those that cannot be decided because something was not examined. They are computed from findings, history and results;
+ * neither the causes nor the probability of a benign site can remove one. Present ones come first, the most urgent first.
+ */
+export function assessRedFlags(exam: Exam, localisation: Localisation): readonly RedFlag[] {
+  return flagsFrom(bedsideFacts(exam, localisation));
+}
+
+function flagsFrom(facts: BedsideFacts): readonly RedFlag[] {
+  const flags = redFlagRules.flatMap((rule): readonly RedFlag[] => {
+    const verdict = rule.check(facts);
+    if (verdict === null) return [];
+    return [
+      {
+        key: rule.key,
+        label: rule.label,
+        state: verdict.state,
+        urgency: verdict.urgency ?? rule.urgency,
+        because: verdict.because,
+        action: rule.action,
+        source: citation(rule.source),
+      },
+    ];
+  });
+  return flags.toSorted(
+    (a, b) => stateOrder[a.state] - stateOrder[b.state] || urgencyOrder[a.urgency] - urgencyOrder[b.urgency],
+  );
+}

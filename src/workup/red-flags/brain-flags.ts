@@ -1,0 +1,322 @@
+import type { Reason } from '../../causes/ranked-cause.ts';
+import { findingReasons, missing } from '../../causes/reasons.ts';
+import { read, recalled } from '../../kernel/cite.ts';
+import type { BedsideFacts } from '../bedside-facts.ts';
+import { absent, notAssessable, present, type RedFlagRule, type Verdict } from './rule.ts';
+import { feverReasons } from './spinal-flags.ts';
+
+const headache = ['headache', 'new-headache', 'morning-headache', 'thunderclap-headache'] as const;
+const reducedConsciousness = [
+  'higher-function/drowsiness',
+  'higher-function/coma',
+  'higher-function/fluctuating-consciousness',
+];
+const clouded = [...reducedConsciousness, 'higher-function/confusion', 'higher-function/disorientation'];
+/** Signs that place a sudden deficit in the brain by themselves. */
+const brainSigns = [
+  'higher-function/expressive-aphasia',
+  'higher-function/receptive-aphasia',
+  'higher-function/global-aphasia',
+  'higher-function/neglect',
+  'cranial-nerves/lower-facial-weakness',
+  'cranial-nerves/homonymous-hemianopia',
+  'cranial-nerves/upper-quadrantanopia',
+  'cranial-nerves/lower-quadrantanopia',
+  'cranial-nerves/gaze-palsy',
+  'cranial-nerves/forced-gaze-deviation',
+  'cranial-nerves/internuclear-ophthalmoplegia',
+  'cranial-nerves/skew-deviation',
+  'cranial-nerves/direction-changing-nystagmus',
+  'cranial-nerves/vertical-nystagmus',
+  'gait/hemiplegic',
+];
+
+/** Flags of the brain, the meninges and the cranial nerves. */
+export const brainFlags: readonly RedFlagRule[] = [
+  {
+    key: 'suspected-stroke',
+    label: 'Sudden focal deficit: suspected stroke',
+    urgency: 'immediate',
+    action: 'Emergency stroke pathway now; check the blood glucose first.',
+    source: read('nice-ng128'),
+    check: (facts) => {
+      const signs = suddenFocalSigns(facts);
+      if (signs.length === 0 || facts.told('resolved-deficit').length > 0) return null;
+      return present(signs);
+    },
+  },
+  {
+    key: 'suspected-transient-ischaemic-attack',
+    label: 'Sudden focal deficit that has resolved',
+    urgency: 'same-day',
+    action: 'Specialist assessment within 24 hours; aspirin 300 mg unless it is contraindicated.',
+    source: read('nice-ng128'),
+    check: (facts) => {
+      const resolved = facts.told('resolved-deficit');
+      return resolved.length > 0 && facts.exam.onset.pace === 'hyperacute' && facts.beganWithin(7) === 'yes'
+        ? present(resolved)
+        : null;
+    },
+  },
+  {
+    key: 'hypoglycaemia-with-deficit',
+    label: 'Low glucose with a neurological deficit',
+    urgency: 'immediate',
+    action: 'Give glucose (with thiamine where it may be short) and examine again.',
+    source: recalled('nice-ng128', 'exclude hypoglycaemia'),
+    check: (facts) => {
+      const value = facts.query.quantity('glucose-random', 'mmol/L');
+      const result = facts.query.result('glucose-random');
+      if (
+        value === undefined ||
+        result === undefined ||
+        value >= 4 ||
+        facts.localisation.conclusion === 'no-abnormality'
+      )
+        return null;
+      return present([{ pointer: result.pointer, text: `glucose ${value} mmol/L` }]);
+    },
+  },
+  {
+    key: 'thunderclap-headache',
+    label: 'Thunderclap headache',
+    urgency: 'immediate',
+    action: 'CT of the head as soon as possible; lumbar puncture if the CT was late and negative.',
+    source: read('nice-ng228'),
+    check: (facts) => {
+      const sudden = facts.query.history('thunderclap-headache');
+      if (sudden?.present === true) return present(facts.told('thunderclap-headache'));
+      const told = facts.told('headache', 'new-headache');
+      if (sudden === undefined || told.length === 0) return null;
+      return absent([{ pointer: sudden.pointer, text: 'no thunderclap headache' }]);
+    },
+  },
+  {
+    key: 'suspected-meningitis',
+    label: 'Suspected bacterial meningitis',
+    urgency: 'immediate',
+    action: 'Hospital now; antibiotics within one hour of arrival; lumbar puncture unless it is unsafe.',
+    source: read('nice-ng240'),
+    check: checkMeningitis,
+  },
+  {
+    key: 'suspected-encephalitis',
+    label: 'Suspected encephalitis',
+    urgency: 'immediate',
+    action: 'Aciclovir, lumbar puncture and MRI without delay.',
+    source: recalled('adams-victor', 'herpes simplex encephalitis'),
+    check: (facts) => {
+      const altered = facts.query.abnormal(clouded);
+      const also = [
+        ...facts.told('fever', 'seizure', 'behaviour-change'),
+        ...findingReasons(facts.query.abnormal(['autonomic/fever'])),
+      ];
+      return altered.length > 0 && also.length > 0 && facts.beganWithin(42) === 'yes'
+        ? present([...findingReasons(altered), ...also])
+        : null;
+    },
+  },
+  {
+    key: 'raised-intracranial-pressure',
+    label: 'Raised intracranial pressure',
+    urgency: 'same-day',
+    action: 'Blood pressure, then CT or MRI of the head with venography the same day; at once if consciousness falls.',
+    source: read('iih-consensus-2018'),
+    check: (facts) => {
+      const disc = facts.query.abnormal(['cranial-nerves/optic-disc-swelling']);
+      const pain = facts.told(...headache);
+      const sixth = facts.query.abnormal(['cranial-nerves/sixth-nerve-palsy']);
+      const falling = facts.query.abnormal(reducedConsciousness);
+      if (disc.length === 0 && (pain.length === 0 || sixth.length + falling.length === 0)) return null;
+      return present(
+        [...findingReasons([...disc, ...falling, ...sixth]), ...pain],
+        falling.length > 0 ? 'immediate' : 'same-day',
+      );
+    },
+  },
+  {
+    key: 'compressive-third-nerve-palsy',
+    label: 'Third nerve palsy that may be an aneurysm',
+    urgency: 'immediate',
+    action: 'CT or MR angiography now.',
+    source: read('third-nerve-cohort-2017'),
+    check: checkThirdNerve,
+  },
+  {
+    key: 'acute-visual-loss',
+    label: 'Acute loss of vision',
+    urgency: 'immediate',
+    action: 'Emergency eye and stroke assessment; C-reactive protein at once over the age of 50.',
+    source: recalled('bsr-gca-2020'),
+    check: (facts) => {
+      const loss = [
+        ...facts.told('visual-loss'),
+        ...findingReasons(
+          facts.query.abnormal(['cranial-nerves/reduced-visual-acuity', 'cranial-nerves/altitudinal-field-defect']),
+        ),
+      ];
+      const { pace } = facts.exam.onset;
+      return loss.length > 0 && (pace === 'hyperacute' || pace === 'acute') && facts.beganWithin(14) === 'yes'
+        ? present(loss)
+        : null;
+    },
+  },
+  {
+    key: 'suspected-giant-cell-arteritis',
+    label: 'Suspected giant cell arteritis',
+    urgency: 'immediate',
+    action:
+      'High-dose corticosteroid now if vision is threatened; otherwise specialist assessment the same working day where possible.',
+    source: read('bsr-gca-2020'),
+    check: (facts) => {
+      const age = facts.exam.person.ageYears;
+      if (age === undefined || age < 50) return null;
+      const arterial = [
+        ...facts.told('jaw-claudication', 'scalp-tenderness'),
+        ...findingReasons(facts.query.abnormal(['inspection/temporal-artery-tenderness'])),
+      ];
+      const visual = facts.told('visual-loss', 'transient-visual-loss', 'diplopia');
+      const pain = facts.told('new-headache');
+      if (arterial.length === 0 && (visual.length === 0 || pain.length === 0)) return null;
+      return present([...arterial, ...visual, ...pain], visual.length > 0 ? 'immediate' : 'same-day');
+    },
+  },
+  {
+    key: 'painful-horner-syndrome',
+    label: 'New Horner syndrome with pain: carotid dissection',
+    urgency: 'immediate',
+    action: 'CT or MR angiography of the neck now.',
+    source: recalled('adams-victor', 'dissection of the carotid artery'),
+    check: (facts) => {
+      const horner = facts.query.abnormal(['cranial-nerves/horner-syndrome']);
+      const pain = facts.told('neck-pain', 'facial-pain', 'eye-pain', 'neck-trauma', ...headache);
+      return horner.length > 0 && pain.length > 0 && facts.exam.onset.pace !== 'chronic'
+        ? present([...findingReasons(horner), ...pain])
+        : null;
+    },
+  },
+  {
+    key: 'suspected-wernicke-encephalopathy',
+    label: 'Suspected Wernicke encephalopathy',
+    urgency: 'immediate',
+    action: 'Intravenous thiamine before any carbohydrate.',
+    source: read('caine-1997', 'two of diet, eye signs, cerebellar signs and altered mental state'),
+    check: checkWernicke,
+  },
+  {
+    key: 'status-epilepticus',
+    label: 'Seizure that has not stopped',
+    urgency: 'immediate',
+    action: 'Resuscitation and a benzodiazepine now; glucose; second-line drug if it does not stop.',
+    source: read('nice-ng217'),
+    check: (facts) => {
+      const seizure = facts.told('ongoing-seizure');
+      return seizure.length > 0 ? present(seizure) : null;
+    },
+  },
+  {
+    key: 'suspected-space-occupying-lesion',
+    label: 'Progressive focal deficit of the brain',
+    urgency: 'urgent',
+    action: 'Urgent MRI of the brain; the same day if there is vomiting or drowsiness.',
+    source: recalled('nice-ng127'),
+    check: (facts) => {
+      const focal = facts.query.abnormal(brainSigns);
+      const also = facts.told('seizure', 'new-headache', 'morning-headache', 'cognitive-change', 'vomiting');
+      const slow = facts.exam.onset.pace === 'subacute' || facts.exam.onset.pace === 'chronic';
+      return focal.length > 0 && also.length > 0 && slow && facts.exam.course === 'progressive'
+        ? present([...findingReasons(focal, 4), ...also])
+        : null;
+    },
+  },
+];
+
+/**
+ * Signs of a focal deficit of the brain that began within seconds to hours, in the last week. A palsy of one limb alone
+ * counts unless upper motor neuron signs are absent and the brain holds less than a tenth of the probability: a wrist
+ * drop found on waking is sudden too.
+ */
+function suddenFocalSigns(facts: BedsideFacts): readonly Reason[] {
+  if (facts.exam.onset.pace !== 'hyperacute' || facts.beganWithin(7) !== 'yes') return [];
+  const brain = facts.query.abnormal(brainSigns);
+  const halfBody = (['left', 'right'] as const).flatMap((side) => {
+    const arm = facts.weak('upper-limbs', side);
+    const leg = facts.weak('lower-limbs', side);
+    return arm.length > 0 && leg.length > 0 ? [...arm.slice(0, 2), ...leg.slice(0, 2)] : [];
+  });
+  const bothHalves = facts.bothArmsWeak && facts.bothLegsWeak;
+  const central = facts.kindProbability('hemisphere', 'brainstem', 'cerebellum') >= 0.1;
+  const limb = [...facts.weak('upper-limbs'), ...facts.weak('lower-limbs')];
+  const ataxia = facts.query.abnormalWhere(({ item }) => item.probe.kind === 'cerebellar');
+  const found = [
+    ...brain,
+    ...(bothHalves ? [] : halfBody),
+    ...(central ? [...limb.slice(0, 2), ...ataxia.slice(0, 2)] : []),
+    ...facts.query.abnormal(['special-tests/pronator-drift']),
+  ];
+  const told = facts.told('speech-difficulty', 'continuous-vertigo');
+  const vertigo = told.length > 0 && (central || brain.length > 0) ? told : [];
+  return [...findingReasons([...new Set(found)], 5), ...vertigo];
+}
+
+function checkMeningitis(facts: BedsideFacts): Verdict | null {
+  const fever = feverReasons(facts).filter(({ text }) => !text.startsWith('C-reactive'));
+  const pain = facts.told('headache', 'new-headache', 'thunderclap-headache');
+  const { query } = facts;
+  const rash = query.abnormal(['inspection/non-blanching-rash']);
+  const stiff = query.abnormal(['special-tests/neck-stiffness', 'special-tests/kernig', 'special-tests/brudzinski']);
+  const altered = query.abnormal(clouded);
+  if (fever.length === 0 || (pain.length === 0 && stiff.length === 0 && rash.length === 0)) return null;
+  const signs = [...stiff, ...altered, ...rash];
+  if (signs.length > 0) return present([...fever, ...pain, ...findingReasons(signs)]);
+  if (query.sign('special-tests/neck-stiffness') === 'unknown') {
+    return notAssessable([missing('neck stiffness was not examined, and it matters'), ...fever, ...pain]);
+  }
+  return absent(findingReasons(query.findings('special-tests/neck-stiffness')));
+}
+
+function checkThirdNerve(facts: BedsideFacts): Verdict | null {
+  const { query, exam } = facts;
+  const palsies = query.abnormal(['cranial-nerves/third-nerve-palsy']);
+  const [palsy] = palsies;
+  if (palsy === undefined || exam.onset.pace === 'chronic') return null;
+  const pupilItems = ['cranial-nerves/dilated-pupil', 'cranial-nerves/unreactive-pupil'];
+  const pupil = query.abnormal(pupilItems, palsy.side);
+  const pain = facts.told('eye-pain', 'facial-pain', ...headache);
+  const young = exam.person.ageYears !== undefined && exam.person.ageYears < 50;
+  if (pupil.length > 0 || pain.length > 0 || young) {
+    const age = young ? [{ pointer: '/person/ageYears', text: `age ${exam.person.ageYears}, under 50` }] : [];
+    return present([...findingReasons([...palsies, ...pupil]), ...pain, ...age]);
+  }
+  const seen = pupilItems.some((id) => query.sign(id, palsy.side) === 'normal');
+  if (!seen)
+    return notAssessable([
+      missing('the pupil on that side was not examined, and it matters'),
+      ...findingReasons(palsies),
+    ]);
+  return absent(findingReasons(pupilItems.flatMap((id) => query.findings(id, palsy.side))));
+}
+
+/** Two of four: poor diet, eye signs, cerebellar signs, altered mental state; with a reason to lack thiamine. */
+function checkWernicke(facts: BedsideFacts): Verdict | null {
+  const risk = facts.told('alcohol-excess', 'vomiting', 'malabsorption', 'bariatric-surgery', 'malnutrition');
+  if (risk.length === 0 || facts.exam.onset.pace === 'chronic') return null;
+  const { query } = facts;
+  const diet = facts.told('malnutrition', 'vomiting', 'weight-loss', 'bariatric-surgery');
+  const eyes = query.abnormal([
+    'cranial-nerves/ophthalmoplegia',
+    'cranial-nerves/sixth-nerve-palsy',
+    'cranial-nerves/gaze-palsy',
+    'cranial-nerves/nystagmus',
+    'cranial-nerves/gaze-evoked-nystagmus',
+    'cranial-nerves/vertical-nystagmus',
+    'cranial-nerves/internuclear-ophthalmoplegia',
+  ]);
+  const cerebellar = query.abnormalWhere(
+    ({ item, value }) => item.probe.kind === 'cerebellar' && value !== 'impaired-by-weakness',
+  );
+  const mental = query.abnormal([...clouded, 'higher-function/memory-impairment', 'higher-function/amnesia']);
+  const brainMet = [eyes, cerebellar, mental].filter((signs) => signs.length > 0).length;
+  if (brainMet === 0 || brainMet + (diet.length > 0 ? 1 : 0) < 2) return null;
+  return present([...risk, ...findingReasons([...eyes, ...cerebellar, ...mental], 5)]);
+}

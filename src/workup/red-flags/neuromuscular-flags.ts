@@ -1,0 +1,356 @@
+import type { Reason } from '../../causes/ranked-cause.ts';
+import { findingReasons, missing } from '../../causes/reasons.ts';
+import { fromMemory, read, recalled } from '../../kernel/cite.ts';
+import type { BedsideFacts } from '../bedside-facts.ts';
+import { absent, notAssessable, present, type RedFlagRule, type Verdict } from './rule.ts';
+
+const breathingSigns = [
+  'autonomic/paradoxical-breathing',
+  'autonomic/accessory-muscle-breathing',
+  'autonomic/weak-cough',
+  'autonomic/breathlessness-at-rest',
+  'autonomic/breathlessness-lying-flat',
+  'special-tests/single-breath-count',
+];
+const bulbarSigns = [
+  'cranial-nerves/dysphagia',
+  'cranial-nerves/drooling',
+  'cranial-nerves/dysphonia',
+  'cranial-nerves/flaccid-dysarthria',
+  'cranial-nerves/nasal-speech',
+  'cranial-nerves/palatal-weakness',
+  'autonomic/stridor',
+];
+
+/** Flags of nerve, root, junction and muscle, and of the breathing that depends on them. */
+export const neuromuscularFlags: readonly RedFlagRule[] = [
+  {
+    key: 'acute-ascending-weakness',
+    label: 'Rapidly progressive symmetrical weakness: Guillain-Barré syndrome suspected',
+    urgency: 'immediate',
+    action: 'Admit; measure vital capacity now and repeat it; ECG and blood pressure monitoring.',
+    source: read('ean-pns-gbs-2023'),
+    check: (facts) => {
+      const because = acuteSymmetricalWeakness(facts);
+      if (because === null) return null;
+      return because.length > 0 ? present(because) : null;
+    },
+  },
+  {
+    key: 'neuromuscular-respiratory-failure',
+    label: 'Neuromuscular respiratory failure threatened',
+    urgency: 'immediate',
+    action:
+      'Intensive care review now: vital capacity under 20 mL/kg, inspiratory pressure under 30 or expiratory under 40 cmH2O put the person at risk; do not wait for breathlessness or blood gases.',
+    source: recalled('gbs-lawn-2001', 'vital capacity under 20 mL/kg, pressures under 30 and 40 cmH2O'),
+    check: checkBreathing,
+  },
+  {
+    key: 'acute-bulbar-weakness',
+    label: 'Acute bulbar weakness',
+    urgency: 'immediate',
+    action: 'Nil by mouth; assess airway and vital capacity; swallowing assessment before anything by mouth.',
+    source: recalled('mg-crisis-2011', 'bulbar failure'),
+    check: (facts) => {
+      const signs = bulbarReasons(facts);
+      return signs.length > 0 && facts.beganWithin(14) === 'yes' ? present(signs) : null;
+    },
+  },
+  {
+    key: 'threatened-myasthenic-crisis',
+    label: 'Threatened myasthenic crisis',
+    urgency: 'immediate',
+    action:
+      'Admit; serial vital capacity; nil by mouth if the swallow is weak; stop medicines that worsen transmission.',
+    source: read('mg-consensus-2021'),
+    check: (facts) => {
+      const { query } = facts;
+      const ocular = [
+        ...findingReasons(
+          query.abnormal([
+            'cranial-nerves/fatigable-ptosis',
+            'cranial-nerves/ptosis',
+            'cranial-nerves/fatigable-diplopia',
+            'special-tests/limb-fatigability',
+          ]),
+        ),
+        ...facts.told('diplopia', 'drooping-eyelids', 'fatigable-weakness'),
+      ];
+      const neck = query.power('neck-flexion', 'midline');
+      const dangers = [
+        ...bulbarReasons(facts),
+        ...facts.told('breathlessness', 'orthopnoea'),
+        ...(neck !== null && neck <= 3 ? findingReasons(query.abnormal(['power/neck-flexion'])) : []),
+      ];
+      const worsening = facts.exam.course === 'progressive' || facts.beganWithin(14) === 'yes';
+      const junction =
+        facts.kindProbability('junction') >= 0.1 || query.historyState('myasthenia-gravis') === 'present';
+      return ocular.length > 0 && dangers.length > 0 && worsening && junction ? present([...dangers, ...ocular]) : null;
+    },
+  },
+  {
+    key: 'suspected-botulism',
+    label: 'Suspected botulism',
+    urgency: 'immediate',
+    action: 'Call the public health line and ask for antitoxin on clinical grounds; watch the breathing.',
+    source: read('botulism-2021'),
+    check: (facts) => {
+      const cranial = facts.query.abnormal([
+        'cranial-nerves/ptosis',
+        'cranial-nerves/ophthalmoplegia',
+        'cranial-nerves/dilated-pupil',
+        'cranial-nerves/unreactive-pupil',
+        'cranial-nerves/facial-weakness',
+        'cranial-nerves/dysphagia',
+        'cranial-nerves/dysphonia',
+        'cranial-nerves/flaccid-dysarthria',
+      ]);
+      const kinds = new Set(cranial.map((finding) => finding.item.key));
+      const story = facts.told(
+        'descending-weakness',
+        'home-preserved-food',
+        'botulinum-toxin-injection',
+        'injecting-drug-use',
+      );
+      const afebrile = facts.query.historyState('fever') !== 'present' && !facts.query.hasAbnormal('autonomic/fever');
+      return kinds.size >= 2 && story.length > 0 && afebrile && facts.beganWithin(7) === 'yes'
+        ? present([...story, ...findingReasons(cranial, 4)])
+        : null;
+    },
+  },
+  {
+    key: 'autonomic-instability-in-neuropathy',
+    label: 'Autonomic instability in acute neuropathy',
+    urgency: 'immediate',
+    action: 'Monitored bed; continuous ECG; avoid vagal triggers such as suction.',
+    source: recalled('gbs-ten-steps-2019', 'monitoring'),
+    check: (facts) => {
+      const signs = facts.query.abnormal([
+        'autonomic/blood-pressure-lability',
+        'autonomic/paroxysmal-hypertension',
+        'autonomic/arrhythmia',
+        'autonomic/bradycardia',
+        'autonomic/resting-tachycardia',
+        'autonomic/ileus',
+      ]);
+      const weakness = acuteSymmetricalWeakness(facts);
+      return signs.length > 0 && weakness !== null && weakness.length > 0 ? present(findingReasons(signs)) : null;
+    },
+  },
+  {
+    key: 'rapidly-progressive-weakness',
+    label: 'Very rapidly progressive limb weakness',
+    urgency: 'same-day',
+    action: 'Same-day specialist assessment with imaging; potassium, creatine kinase, ECG and vital capacity.',
+    source: read('nice-ng127', 'limb weakness that progresses within hours to days'),
+    check: (facts) => {
+      const weak = [...facts.weak('upper-limbs'), ...facts.weak('lower-limbs')];
+      const symmetrical = (acuteSymmetricalWeakness(facts) ?? []).length > 0;
+      return weak.length > 0 &&
+        facts.lowestLimbPower <= 3 &&
+        facts.beganWithin(7) === 'yes' &&
+        facts.exam.course === 'progressive' &&
+        !symmetrical
+        ? present(findingReasons(weak, 4))
+        : null;
+    },
+  },
+  {
+    key: 'bilateral-facial-palsy',
+    label: 'Facial palsy on both sides',
+    urgency: 'same-day',
+    action: 'Same-day neurology; lumbar puncture; Borrelia and HIV tests.',
+    source: recalled('gbs-ten-steps-2019', 'variants'),
+    check: (facts) => {
+      const ids = ['cranial-nerves/facial-weakness', 'cranial-nerves/upper-facial-weakness'];
+      const both = ids.some((id) => facts.query.hasAbnormal(id, 'left') && facts.query.hasAbnormal(id, 'right'));
+      return both && facts.beganWithin(28) !== 'no' ? present(findingReasons(facts.query.abnormal(ids), 4)) : null;
+    },
+  },
+  {
+    key: 'slow-weakness-with-breathlessness',
+    label: 'Slowly progressive weakness with breathlessness',
+    urgency: 'immediate',
+    action: 'Immediate referral; vital capacity sitting and lying.',
+    source: read('nice-ng127', 'limb or neck weakness with breathlessness'),
+    check: (facts) =>
+      slowWeakness(facts, [
+        ...facts.told('breathlessness', 'orthopnoea'),
+        ...findingReasons(facts.query.abnormal(breathingSigns)),
+      ]),
+  },
+  {
+    key: 'slow-weakness-with-swallowing-trouble',
+    label: 'Slowly progressive weakness with swallowing trouble',
+    urgency: 'urgent',
+    action: 'Urgent neurology referral; swallowing assessment.',
+    source: read('nice-ng127', 'limb or neck weakness with swallowing impairment'),
+    check: (facts) =>
+      slowWeakness(facts, [
+        ...facts.told('dysphagia'),
+        ...findingReasons(facts.query.abnormal(['cranial-nerves/dysphagia'])),
+      ]),
+  },
+  {
+    key: 'potassium-paralysis',
+    label: 'Weakness with dangerous potassium',
+    urgency: 'immediate',
+    action: 'ECG and monitored correction of potassium now.',
+    source: recalled('adams-victor', 'periodic paralysis'),
+    check: (facts) => {
+      const value = facts.query.quantity('potassium', 'mmol/L');
+      const result = facts.query.result('potassium');
+      const weak = [...facts.weak('upper-limbs'), ...facts.weak('lower-limbs')];
+      if (value === undefined || result === undefined || weak.length === 0 || (value >= 3 && value <= 6)) return null;
+      return present([{ pointer: result.pointer, text: `potassium ${value} mmol/L` }, ...findingReasons(weak, 3)]);
+    },
+  },
+  {
+    key: 'nitrous-oxide-myeloneuropathy',
+    label: 'Suspected nitrous oxide myeloneuropathy',
+    urgency: 'same-day',
+    action:
+      'Stop nitrous oxide; homocysteine or methylmalonic acid; replace vitamin B12 before the results; urgent MRI of the cord.',
+    source: recalled('nice-ng239', 'nitrous oxide'),
+    check: (facts) => {
+      const gas = facts.told('nitrous-oxide');
+      const signs = facts.query.abnormalWhere(
+        ({ item }) =>
+          item.section === 'gait' ||
+          item.probe.kind === 'proprioception' ||
+          (item.section === 'power' && item.region === 'lower-limbs'),
+      );
+      const sensory = facts.query.abnormalWhere(
+        ({ modality }) => modality === 'vibration' || modality === 'joint-position',
+      );
+      return gas.length > 0 && signs.length + sensory.length > 0
+        ? present([...gas, ...findingReasons([...signs, ...sensory], 4)])
+        : null;
+    },
+  },
+  {
+    key: 'suspected-vasculitic-neuropathy',
+    label: 'Suspected vasculitic neuropathy',
+    urgency: 'urgent',
+    action:
+      'Neurology and rheumatology within days; inflammatory markers, urine, ANCA; nerve biopsy if the conduction study agrees.',
+    source: read('vasculitic-neuropathy-2010'),
+    check: (facts) => {
+      const systemic = facts.told('weight-loss', 'rash', 'asthma', 'fever', 'night-sweats', 'vasculitis');
+      const pain = facts.told('neuropathic-pain', 'leg-pain', 'arm-pain', 'foot-pain');
+      const rash = findingReasons(
+        facts.query.abnormal(['inspection/livedo-reticularis', 'inspection/non-blanching-rash']),
+      );
+      const several = facts.kindProbability('multiple-nerves') >= 0.25;
+      const recent = facts.exam.onset.pace !== 'chronic';
+      return several && recent && pain.length > 0 && systemic.length + rash.length > 0
+        ? present([...pain, ...systemic, ...rash])
+        : null;
+    },
+  },
+  {
+    key: 'complete-nerve-injury',
+    label: 'Injury with complete loss of a movement',
+    urgency: 'same-day',
+    action: 'Same-day opinion of a peripheral nerve surgeon; an open wound over the nerve is explored, not watched.',
+    source: fromMemory,
+    check: (facts) => {
+      const injury = facts.told('trauma', 'limb-fracture-or-dislocation', 'recent-surgery');
+      const lost = facts.query.abnormalWhere(({ item, value }) => item.section === 'power' && value === '0');
+      return injury.length > 0 &&
+        lost.length > 0 &&
+        facts.beganWithin(14) === 'yes' &&
+        facts.upperMotorSigns.length === 0
+        ? present([...injury, ...findingReasons(lost, 3)])
+        : null;
+    },
+  },
+];
+
+/**
+ * Symmetrical limb weakness that began at most four weeks ago without upper motor neuron signs. Null when the exam is
+ * not of that sort; the four weeks are those of the guideline on Guillain-Barré syndrome.
+ */
+function acuteSymmetricalWeakness(facts: BedsideFacts): readonly Reason[] | null {
+  if (!facts.bothLegsWeak && !facts.bothArmsWeak) return null;
+  if (facts.beganWithin(28) !== 'yes' || !facts.maybeProgressing || facts.upperMotorSigns.length > 0) return null;
+  const weak = facts.bothLegsWeak ? facts.weak('lower-limbs') : facts.weak('upper-limbs');
+  const reflexes = facts.reducedReflexes;
+  // Weakness on both sides alone is common; lost reflexes or spread to arms and legs make it this picture.
+  if (reflexes.length === 0 && !(facts.bothLegsWeak && facts.bothArmsWeak)) return null;
+  return [...findingReasons(weak, 4), ...findingReasons(reflexes, 3)];
+}
+
+function bulbarReasons(facts: BedsideFacts): readonly Reason[] {
+  return [...findingReasons(facts.query.abnormal(bulbarSigns)), ...facts.told('dysphagia', 'voice-change')];
+}
+
+function slowWeakness(facts: BedsideFacts, trouble: readonly Reason[]): Verdict | null {
+  const weak = [
+    ...facts.weak('upper-limbs'),
+    ...facts.weak('lower-limbs'),
+    ...facts.query.abnormalWhere(({ item }) => item.section === 'power' && item.region === 'neck'),
+  ];
+  const slow = facts.beganWithin(28) === 'no' && facts.exam.course === 'progressive';
+  return slow && weak.length > 0 && trouble.length > 0 ? present([...trouble, ...findingReasons(weak, 3)]) : null;
+}
+
+interface Limit {
+  readonly result: string;
+  readonly unit: string;
+  readonly under: number;
+  readonly words: string;
+}
+
+const limits: readonly Limit[] = [
+  { result: 'vital-capacity-per-kg', unit: 'mL/kg', under: 20, words: 'vital capacity' },
+  { result: 'max-inspiratory-pressure', unit: 'cm[H2O]', under: 30, words: 'inspiratory pressure' },
+  { result: 'max-expiratory-pressure', unit: 'cm[H2O]', under: 40, words: 'expiratory pressure' },
+  { result: 'single-breath-count', unit: '{count}', under: 20, words: 'single-breath count' },
+];
+
+interface Measured {
+  readonly low: boolean;
+  readonly reason: Reason;
+}
+
+/** Breathing measurements against the 20/30/40 rule; a volume in litres is divided by the body weight where both are given. */
+function measurements(facts: BedsideFacts): readonly Measured[] {
+  const { query } = facts;
+  const direct = limits.flatMap(({ result, unit, under, words }) => {
+    const value = query.quantity(result, unit);
+    const sent = query.result(result);
+    if (value === undefined || sent === undefined) return [];
+    const shown = unit === '{count}' ? '' : ` ${unit === 'cm[H2O]' ? 'cmH2O' : unit}`;
+    return [{ low: value < under, reason: { pointer: sent.pointer, text: `${words} ${value}${shown}` } }];
+  });
+  const litres = query.quantity('forced-vital-capacity', 'L');
+  const weight = query.quantity('body-weight', 'kg');
+  const sent = query.result('forced-vital-capacity');
+  if (litres === undefined || weight === undefined || sent === undefined) return direct;
+  const perKg = (litres * 1000) / weight;
+  const text = `vital capacity ${perKg.toFixed(1)} mL/kg (${litres} L at ${weight} kg)`;
+  return [...direct, { low: perKg < 20, reason: { pointer: sent.pointer, text } }];
+}
+
+function checkBreathing(facts: BedsideFacts): Verdict | null {
+  const weakness = acuteSymmetricalWeakness(facts) ?? [];
+  const bulbar = bulbarReasons(facts);
+  const neuromuscular =
+    facts.kindProbability('junction', 'polyradiculoneuropathy', 'motor-neuron-system', 'anterior-horn', 'muscle') >=
+    0.3;
+  const acute = facts.beganWithin(28) !== 'no';
+  const measured = measurements(facts);
+  const low = measured.filter((measurement) => measurement.low).map(({ reason }) => reason);
+  const weak = [...facts.weak('upper-limbs'), ...facts.weak('lower-limbs')];
+  const signs = findingReasons(facts.query.abnormal(breathingSigns));
+  const atRisk = weakness.length > 0 || (neuromuscular && weak.length + bulbar.length > 0);
+  if (low.length > 0 && (atRisk || weak.length > 0)) return present([...low, ...signs]);
+  if (atRisk && signs.length > 0) return present(signs);
+  if (atRisk && acute) {
+    if (measured.length === 0)
+      return notAssessable([missing('vital capacity was not measured, and it matters'), ...weakness.slice(0, 2)]);
+    return absent(measured.map(({ reason }) => reason));
+  }
+  return null;
+}

@@ -1,0 +1,24 @@
+import type { Reason } from '../../causes/ranked-cause.ts';
+import type { Source } from '../../kernel/cite.ts';
+import type { RedFlag, Urgency } from '../assessment.ts';
+import type { BedsideFacts } from '../bedside-facts.ts';
+
+/** What a rule finds; null when the flag is not relevant to this exam. */
+export type Verdict = Pick<RedFlag, 'state' | 'because'> & { readonly urgency?: Urgency };
+
+export interface RedFlagRule {
+  readonly key: string;
+  readonly label: string;
+  readonly urgency: Urgency;
+  readonly action: string;
+  readonly source: Source;
+  /** Reads findings, history and results alone; the ranking of causes is not known to it and cannot outvote it. */
+  readonly check: (facts: BedsideFacts) => Verdict | null;
+}
+
+export const present = (because: readonly Reason[], urgency?: Urgency): Verdict =>
+  urgency === undefined ? { state: 'present', because } : { state: 'present', because, urgency };
+
+export const absent = (because: readonly Reason[]): Verdict => ({ state: 'absent', because });
+
+export const notAssessable = (because: readonly Reason[]): Verdict => ({ state: 'not-assessable', because });

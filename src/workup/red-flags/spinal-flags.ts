@@ -1,0 +1,223 @@
+import type { Reason } from '../../causes/ranked-cause.ts';
+import { findingReasons, missing } from '../../causes/reasons.ts';
+import { read, recalled } from '../../kernel/cite.ts';
+import type { BedsideFacts } from '../bedside-facts.ts';
+import { absent, notAssessable, present, type RedFlagRule, type Verdict } from './rule.ts';
+
+const spinalPain = ['back-pain', 'thoracic-back-pain', 'neck-pain', 'night-spinal-pain', 'pain-on-straining'] as const;
+const legPain = ['leg-pain', 'radicular-leg-pain', 'bilateral-leg-pain'] as const;
+const unknownOnset = missing('time of onset not stated');
+
+/** Flags of the cord, the cauda equina and the spine. */
+export const spinalFlags: readonly RedFlagRule[] = [
+  {
+    key: 'suspected-cauda-equina-syndrome',
+    label: 'Suspected cauda equina syndrome',
+    urgency: 'immediate',
+    action:
+      'Emergency MRI of the lumbosacral spine as soon as possible and within four hours of the request; call the spinal surgeons.',
+    source: read('girft-ces-2023'),
+    check: checkCaudaEquina,
+  },
+  {
+    key: 'threatened-cauda-equina',
+    label: 'Pain in both legs from the back: cauda equina at risk',
+    urgency: 'same-day',
+    action: 'Examine saddle sensation and the bladder the same day; MRI of the lumbosacral spine.',
+    source: read('girft-ces-2023'),
+    check: (facts) => {
+      const pain = facts.told('bilateral-leg-pain');
+      return pain.length > 0 && facts.beganWithin(14) !== 'no' ? present(pain) : null;
+    },
+  },
+  {
+    key: 'suspected-cord-compression',
+    label: 'Acute or subacute cord lesion: compression until shown otherwise',
+    urgency: 'immediate',
+    action: 'MRI of the whole spine at once, before other tests.',
+    source: recalled('nice-ng234', 'recognition and imaging'),
+    check: checkCord,
+  },
+  {
+    key: 'progressive-cord-signs',
+    label: 'Progressive signs of the spinal cord',
+    urgency: 'urgent',
+    action:
+      'Urgent MRI of the spine (cervical if the arms are affected, else the whole spine) and an opinion on surgery.',
+    source: recalled('nice-ng127', 'limb weakness and gait unsteadiness'),
+    check: (facts) => {
+      const signs = cordSigns(facts);
+      const slow = facts.beganWithin(28) === 'no';
+      return signs.length > 0 && slow && facts.exam.course === 'progressive' ? present(signs) : null;
+    },
+  },
+  {
+    key: 'suspected-metastatic-cord-compression',
+    label: 'Cancer with signs of the cord or cauda equina',
+    urgency: 'immediate',
+    action:
+      'Contact the metastatic cord compression coordinator at once; MRI of the whole spine always within 24 hours.',
+    source: read('nice-ng234'),
+    check: (facts) => {
+      const cancer = facts.told('cancer', 'lymphoma');
+      if (cancer.length === 0) return null;
+      const signs = [
+        ...findingReasons([...facts.upperMotorSignsInLegs, ...facts.trunkSensoryLoss], 3),
+        ...(facts.bothLegsWeak ? findingReasons(facts.weak('lower-limbs'), 2) : []),
+        ...facts.sphincterFailure.slice(0, 2),
+      ];
+      const pain = facts.told(...spinalPain);
+      const limbSigns = [...facts.weak('lower-limbs'), ...facts.weak('upper-limbs'), ...facts.legSensoryLoss];
+      if (signs.length > 0) return present([...cancer, ...signs]);
+      return pain.length > 0 && limbSigns.length > 0
+        ? present([...cancer, ...pain, ...findingReasons(limbSigns, 3)])
+        : null;
+    },
+  },
+  {
+    key: 'suspected-spinal-metastases',
+    label: 'Cancer with spinal pain, no deficit',
+    urgency: 'same-day',
+    action:
+      'Contact the metastatic cord compression coordinator within 24 hours; MRI of the whole spine within one week.',
+    source: read('nice-ng234'),
+    check: (facts) => {
+      const cancer = facts.told('cancer', 'lymphoma');
+      const pain = facts.told('thoracic-back-pain', 'night-spinal-pain', 'pain-on-straining');
+      const deficit = facts.query.abnormalWhere(({ item }) => item.section === 'power' || item.section === 'sensation');
+      return cancer.length > 0 && pain.length > 0 && deficit.length === 0 ? present([...cancer, ...pain]) : null;
+    },
+  },
+  {
+    key: 'suspected-spinal-infection',
+    label: 'Suspected spinal infection',
+    urgency: 'immediate',
+    action: 'MRI of the whole spine with contrast, blood cultures, and antibiotics as soon as cultures are taken.',
+    source: recalled('adams-victor', 'spinal epidural abscess'),
+    check: (facts) => {
+      const pain = facts.told(...spinalPain);
+      const fever = feverReasons(facts);
+      if (pain.length === 0 || fever.length === 0) return null;
+      const risk = facts.told('injecting-drug-use', 'immunosuppression', 'recent-bacteraemia', 'diabetes-mellitus');
+      const signs = findingReasons(
+        [...facts.weak('lower-limbs'), ...facts.upperMotorSignsInLegs, ...facts.trunkSensoryLoss],
+        3,
+      );
+      return risk.length + signs.length > 0 ? present([...pain, ...fever, ...risk, ...signs]) : null;
+    },
+  },
+  {
+    key: 'suspected-spinal-haematoma',
+    label: 'Suspected spinal or retroperitoneal haematoma',
+    urgency: 'immediate',
+    action: 'MRI of the spine or CT of the abdomen now; reverse the anticoagulant with specialist advice.',
+    source: recalled('adams-victor', 'spinal haematoma'),
+    check: (facts) => {
+      const risk = facts.told('anticoagulant', 'lumbar-puncture-or-epidural');
+      const pain = facts.told(...spinalPain, 'flank-pain');
+      const signs = findingReasons([...facts.weak('lower-limbs'), ...facts.trunkSensoryLoss], 3);
+      const recent = facts.beganWithin(14) !== 'no';
+      return risk.length > 0 && pain.length > 0 && signs.length > 0 && recent
+        ? present([...risk, ...pain, ...signs])
+        : null;
+    },
+  },
+  {
+    key: 'autonomic-dysreflexia',
+    label: 'Autonomic dysreflexia',
+    urgency: 'immediate',
+    action:
+      'Sit the person up, loosen clothing, find and remove the trigger (bladder, bowel, skin); watch the blood pressure.',
+    source: read('autonomic-dysreflexia-2005'),
+    check: (facts) => {
+      const rise = facts.query.abnormal(['autonomic/paroxysmal-hypertension', 'autonomic/flushing-above-level']);
+      return rise.length > 0 && cordSigns(facts).length > 0
+        ? present([...findingReasons(rise), ...cordSigns(facts).slice(0, 2)])
+        : null;
+    },
+  },
+];
+
+function checkCaudaEquina(facts: BedsideFacts): Verdict | null {
+  const pain = facts.told(...spinalPain, ...legPain);
+  const legSigns = [...facts.weak('lower-limbs'), ...facts.legSensoryLoss];
+  const recent = facts.beganWithin(28);
+  const signs = [...facts.saddleLoss, ...facts.sphincterFailure];
+  const suspicion = [...pain, ...findingReasons(legSigns, 3)];
+  if (signs.length > 0 && suspicion.length > 0 && recent !== 'no') {
+    const because = [...signs.slice(0, 4), ...suspicion.slice(0, 3)];
+    return recent === 'yes' ? present(because) : notAssessable([...because, unknownOnset]);
+  }
+  const relevant = recent !== 'no' && (facts.bothLegsWeak || (pain.length > 0 && legSigns.length > 0));
+  if (!relevant) return null;
+  const gaps: Reason[] = [];
+  if (facts.saddleChecks.length === 0) gaps.push(missing('saddle sensation was not examined, and it matters'));
+  if (facts.bladderChecks.length === 0)
+    gaps.push(missing('bladder function was not examined or asked for, and it matters'));
+  if (gaps.length > 0) return notAssessable([...gaps, ...suspicion.slice(0, 3)]);
+  return absent([...facts.saddleChecks, ...facts.bladderChecks]);
+}
+
+/** Upper motor neuron signs with something that only the cord explains on both sides or below a level. */
+function cordSigns(facts: BedsideFacts): readonly Reason[] {
+  const sides = new Set(
+    facts.upperMotorSignsInLegs.map((finding) => finding.side).filter((side) => side !== 'midline'),
+  );
+  const bilateral = sides.size === 2;
+  const level = facts.trunkSensoryLoss;
+  const failing = facts.sphincterFailure;
+  if (facts.upperMotorSignsInLegs.length === 0) return [];
+  // Brisk reflexes on both sides alone are met in health.
+  const more = [...facts.weak('lower-limbs'), ...level, ...facts.weak('upper-limbs')];
+  const beyondReflexes = facts.upperMotorSignsInLegs.some(({ item }) => item.scale !== 'reflex-grade');
+  const enough =
+    (bilateral && (more.length > 0 || failing.length > 0) && (beyondReflexes || level.length > 0)) || level.length > 0;
+  if (!enough) return [];
+  return [
+    ...findingReasons(facts.upperMotorSignsInLegs, 3),
+    ...findingReasons(level, 2),
+    ...findingReasons(facts.weak('lower-limbs'), 2),
+    ...failing.slice(0, 1),
+  ];
+}
+
+function checkCord(facts: BedsideFacts): Verdict | null {
+  const recent = facts.beganWithin(28);
+  if (recent === 'no') return null;
+  const signs = cordSigns(facts);
+  // In spinal shock the reflexes are lost: weak legs below a level of altered sensation are enough.
+  const shock = facts.bothLegsWeak && facts.trunkSensoryLoss.length > 0;
+  const because =
+    signs.length > 0
+      ? signs
+      : shock
+        ? findingReasons([...facts.trunkSensoryLoss, ...facts.weak('lower-limbs')], 5)
+        : [];
+  if (because.length > 0) return recent === 'yes' ? present(because) : notAssessable([...because, unknownOnset]);
+  if (!facts.bothLegsWeak) return null;
+  const gaps: Reason[] = [];
+  const plantars = facts.query.testedWhere(({ item }) => item.section === 'plantars');
+  if (plantars.length === 0) gaps.push(missing('plantar responses were not tested'));
+  if (facts.trunkSensationTests.length === 0) gaps.push(missing('sensation on the trunk was not tested for a level'));
+  if (gaps.length > 0) return notAssessable(gaps);
+  return absent([...findingReasons(plantars, 2), ...findingReasons(facts.trunkSensationTests, 3)]);
+}
+
+/** Fever by history or by sign, or a raised C-reactive protein (10 mg/L or more). */
+export function feverReasons(facts: BedsideFacts): readonly Reason[] {
+  const { query } = facts;
+  const crp = query.result('crp');
+  const value = query.quantity('crp', 'mg/L');
+  const temperature = query.result('body-temperature');
+  const degrees = query.quantity('body-temperature', 'Cel');
+  return [
+    ...facts.told('fever'),
+    ...findingReasons(query.abnormal(['autonomic/fever'])),
+    ...(temperature !== undefined && degrees !== undefined && degrees >= 38
+      ? [{ pointer: temperature.pointer, text: `temperature ${degrees} °C` }]
+      : []),
+    ...(crp !== undefined && value !== undefined && value >= 10
+      ? [{ pointer: crp.pointer, text: `C-reactive protein ${value} mg/L` }]
+      : []),
+  ];
+}
