@@ -74,7 +74,6 @@ export function examCodeSystems(release: Release, redFlags: readonly RedFlagCode
       allCodes: 'localisation-conclusions',
       concepts: Object.entries(conclusionCodes).map(([code, display]) => ({ code, display })),
     }),
-    resourceTags(release),
   ];
 }
 
@@ -92,19 +91,6 @@ function itemConcept(item: Item): LocalConcept {
     code: itemId(item),
     display: item.label,
     properties: { section: sectionCode(item.section), sides: item.sides, scale: item.scale, region: item.region },
-  };
-}
-
-/** Tags are the UUIDs of resources that have no identifier of their own in R4, so the codes cannot be listed. */
-function resourceTags(release: Release): CodeSystem {
-  return {
-    ...header('CodeSystem', release, {
-      id: 'resource-tag',
-      title: 'Tags that name a resource',
-      description: 'A tag is the lower-case UUID of the resource that carries it; the codes are not listed.',
-    }),
-    caseSensitive: true,
-    content: 'not-present',
   };
 }
 

@@ -9,6 +9,7 @@ import { causeResources } from './causes.ts';
 import { examCodeSystems, examMaps, openValueSets } from './exam-items.ts';
 import { type GeneratedFiles, jsonText } from './files.ts';
 import type { Release } from './header.ts';
+import { localisationResources } from './localisations.ts';
 import type { OpenTables } from './open-tables.ts';
 import { profileDefinitions } from './profiles.ts';
 import { examQuestionnaire } from './questionnaire.ts';
@@ -36,6 +37,7 @@ function conformanceResources(release: Release, tables: OpenTables): Conformance
     ...examMaps(release, tables),
     ...bodySiteResources(release, tables),
     ...causeResources(release, tables),
+    ...localisationResources(release),
     ...openValueSets(release, tables),
     ...profileDefinitions(release, r4Definition),
     examQuestionnaire(release),

@@ -51,7 +51,7 @@ function question(item: Item, linkId: string, text: string): QuestionnaireItem[]
     { linkId, code: codeOf(item), text, ...answer(item) },
     {
       linkId: `${linkId}.not-tested`,
-      text: `${text}: why it was not tested`,
+      text: 'Not tested because',
       type: 'choice',
       enableWhen: [{ question: linkId, operator: 'exists', answerBoolean: false }],
       answerValueSet: valueSet('not-tested-reasons'),
