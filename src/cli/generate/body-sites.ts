@@ -1,5 +1,6 @@
 import type { CodeSystem, ConceptMap, ValueSet } from 'fhir/r4.js';
 import { bodyPartTable } from '../../anatomy/body-parts.ts';
+import { movementTable } from '../../anatomy/movements.ts';
 import { allBodySites, type BodySite } from '../../fhir/body-site-codes.ts';
 import { canonicalBase, systems } from '../../terminology/systems.ts';
 import { localCodeSystem } from './code-systems.ts';
@@ -48,7 +49,7 @@ export function bodySiteResources(release: Release, tables: OpenTables): (CodeSy
     localMap(release, {
       id: 'body-site-to-uberon',
       title: 'Body sites to UBERON',
-      description: `The UBERON class of a site. UBERON has no side, so that every code with a side has a wider target. UBERON ${tables.uberon.version}.`,
+      description: `The UBERON class of a site. UBERON has no side, so that the class of a structure is wider than a code with a side; the muscles of a movement map to the class of the first of them. UBERON ${tables.uberon.version}.`,
       copyright: [tables.uberon.notice],
       sourceValueSet: `${canonicalBase}/ValueSet/body-sites`,
       source: systems.bodySite,
@@ -59,10 +60,15 @@ export function bodySiteResources(release: Release, tables: OpenTables): (CodeSy
   ];
 }
 
-function uberonRow({ code, display, side, uberon }: BodySite): MapRow[] {
-  if (!uberon) return [];
-  const relation = side === 'left' || side === 'right' ? 'wider' : 'equivalent';
-  return [{ code, display, target: { ...uberon, relation } }];
+const muscleClasses = new Map([...movementTable].map(([key, { uberon }]) => [`${key}-muscles`, uberon]));
+
+/** A structure has a class of its own; the muscles of a movement have only the class of the first of them. */
+function uberonRow({ code, display, structure, side, uberon }: BodySite): MapRow[] {
+  const sided = side === 'left' || side === 'right';
+  const muscle = muscleClasses.get(structure);
+  if (uberon) return [{ code, display, target: { ...uberon, relation: sided ? 'wider' : 'equivalent' } }];
+  if (muscle) return [{ code, display, target: { ...muscle, relation: sided ? 'inexact' : 'narrower' } }];
+  return [];
 }
 
 function siteValueSet(

@@ -4,24 +4,20 @@ import { comaScale } from '../../exam/catalogue/coma-scale.ts';
 import { type Item, itemId, sectionCode } from '../../exam/catalogue/item.ts';
 import { sections } from '../../exam/catalogue/sections.ts';
 import { notTestedReasons } from '../../exam/finding.ts';
+import { redFlagName } from '../../fhir/derived-observation.ts';
 import { conclusionCodes, type LocalCode, localCodes, notTestedCodes } from '../../fhir/local-codes.ts';
 import { sectionName } from '../../fhir/panel-observation.ts';
 import { canonicalBase, scaleSystem, systems } from '../../terminology/systems.ts';
+import { redFlagRules } from '../../workup/red-flags.ts';
 import { type LocalConcept, localCodeSystem } from './code-systems.ts';
 import { localMap, type MapRow } from './concept-maps.ts';
 import { type HeaderText, header, type Release } from './header.ts';
 import type { OpenTable, OpenTables } from './open-tables.ts';
 
-/** A computed or recorded thing that is neither a row of the catalogue nor fixed in `localCodes`. */
-export interface RedFlagCode {
-  readonly code: string;
-  readonly display: string;
-}
-
 const others: readonly LocalCode[] = Object.values(localCodes);
 
 /** Own codes of what is examined and computed, of methods, reasons and conclusions. */
-export function examCodeSystems(release: Release, redFlags: readonly RedFlagCode[]): (CodeSystem | ValueSet)[] {
+export function examCodeSystems(release: Release): (CodeSystem | ValueSet)[] {
   const [itemCodes, allItems] = localCodeSystem(release, {
     id: 'exam-item',
     title: 'Items of the neurological examination',
@@ -43,9 +39,9 @@ export function examCodeSystems(release: Release, redFlags: readonly RedFlagCode
         children: itemsOf(section.key).map(itemConcept),
       })),
       ...others.filter((code) => code.system === systems.examItem),
-      ...redFlags.map(({ code, display }) => ({
-        code,
-        display,
+      ...redFlagRules.map(({ key, label }) => ({
+        code: redFlagName({ key }),
+        display: label,
         definition: 'Red flag: a combination of findings and history that calls for urgent action.',
       })),
     ],

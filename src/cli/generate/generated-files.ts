@@ -33,7 +33,7 @@ function conformanceResources(release: Release, tables: OpenTables): Conformance
     ...scaleResources(release),
     ...subsetValueSets(release),
     gradesValueSet(release),
-    ...examCodeSystems(release, []),
+    ...examCodeSystems(release),
     ...examMaps(release, tables),
     ...bodySiteResources(release, tables),
     ...causeResources(release, tables),
