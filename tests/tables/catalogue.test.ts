@@ -11,6 +11,7 @@ import { historyListKeys, historyLists, historyRows } from '../../src/exam/catal
 import { type CodeLink, type Item, itemId } from '../../src/exam/catalogue/item.ts';
 import { resultByLoinc, resultRows } from '../../src/exam/catalogue/results.ts';
 import { sections } from '../../src/exam/catalogue/sections.ts';
+import { convertUnit } from '../../src/exam/results/ucum.ts';
 import { scales } from '../../src/exam/scales.ts';
 import type { Source } from '../../src/kernel/cite.ts';
 import { works } from '../../src/kernel/works.ts';
@@ -193,6 +194,16 @@ describe('the results', () => {
       if (row.kind !== 'quantity') continue;
       expect(row.plausible[0], row.key).toBeLessThan(row.plausible[1]);
       expect(row.molarMass ?? 1, row.key).toBeGreaterThan(0);
+    }
+  });
+
+  it('have units that UCUM knows, and a molar mass where mass must turn into amount', () => {
+    for (const row of resultRows) {
+      if (row.kind !== 'quantity') continue;
+      for (const unit of [row.unit, ...(row.lines ?? []).map((line) => line.unit)]) {
+        expect(convertUnit(1, unit, unit), `${row.key}: ${unit}`).toBeCloseTo(1, 9);
+      }
+      if (row.molarMass !== undefined) expect(convertUnit(1, 'mg/dL', row.unit, row.molarMass), row.key).not.toBeNull();
     }
   });
 

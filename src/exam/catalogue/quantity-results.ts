@@ -1,10 +1,19 @@
 import { commonPractice, recalled } from '../../kernel/cite.ts';
-import { loinc, type QuantityResult } from './result-row.ts';
+import { loinc, type QuantityResult, type UnitLine } from './result-row.ts';
 
 type QuantityEntry = Omit<QuantityResult, 'key' | 'kind' | 'source' | 'loinc'> &
   Partial<Pick<QuantityResult, 'source' | 'loinc'>>;
 
 const glucose = { unit: 'mmol/L', plausible: [0.1, 150], molarMass: 180.156 } as const;
+
+// UCUM converts no arbitrary units, not even to their own multiples; and its U is an enzyme unit, though laboratories that
+// write mU/L for this hormone mean the international unit. All of these are the same size.
+const thyrotropinUnits = ['u[IU]/mL', 'm[iU]/L', 'u[iU]/mL', 'mU/L', 'uU/mL'] as const;
+
+/** mmol/L from milliequivalents of an ion of that charge. */
+const milliequivalents = (charge: number): readonly UnitLine[] => [
+  { unit: 'meq/L', factor: 1 / charge, offset: 0, source: commonPractice },
+];
 
 const entries: Readonly<Record<string, QuantityEntry>> = {
   // Glucose
@@ -148,11 +157,7 @@ const entries: Readonly<Record<string, QuantityEntry>> = {
     ],
     unit: 'm[IU]/L',
     plausible: [0, 1000],
-    // The U of UCUM is an enzyme unit; laboratories that write mU/L for this hormone mean the international unit.
-    lines: [
-      { unit: 'mU/L', factor: 1, offset: 0, source: commonPractice },
-      { unit: 'uU/mL', factor: 1, offset: 0, source: commonPractice },
-    ],
+    lines: thyrotropinUnits.map((unit) => ({ unit, factor: 1, offset: 0, source: commonPractice })),
   },
   'free-t4': {
     label: 'Free thyroxine',
@@ -175,12 +180,14 @@ const entries: Readonly<Record<string, QuantityEntry>> = {
     loinc: [loinc('2951-2', 'Sodium [Moles/volume] in Serum or Plasma')],
     unit: 'mmol/L',
     plausible: [80, 220],
+    lines: milliequivalents(1),
   },
   potassium: {
     label: 'Potassium',
     loinc: [loinc('2823-3', 'Potassium [Moles/volume] in Serum or Plasma')],
     unit: 'mmol/L',
     plausible: [0.8, 15],
+    lines: milliequivalents(1),
   },
   calcium: {
     label: 'Calcium',
@@ -191,6 +198,7 @@ const entries: Readonly<Record<string, QuantityEntry>> = {
     unit: 'mmol/L',
     plausible: [0.5, 8],
     molarMass: 40.078,
+    lines: milliequivalents(2),
   },
   'ionised-calcium': {
     label: 'Ionised calcium',
@@ -198,6 +206,7 @@ const entries: Readonly<Record<string, QuantityEntry>> = {
     unit: 'mmol/L',
     plausible: [0.2, 5],
     molarMass: 40.078,
+    lines: milliequivalents(2),
   },
   magnesium: {
     label: 'Magnesium',
@@ -208,6 +217,7 @@ const entries: Readonly<Record<string, QuantityEntry>> = {
     unit: 'mmol/L',
     plausible: [0.05, 15],
     molarMass: 24.305,
+    lines: milliequivalents(2),
   },
   phosphate: {
     label: 'Phosphate, as phosphorus',
@@ -369,7 +379,6 @@ const entries: Readonly<Record<string, QuantityEntry>> = {
     loinc: [loinc('48378-4', 'Kappa light chains.free/Lambda light chains.free [Mass Ratio] in Serum')],
     unit: '{ratio}',
     plausible: [0, 20_000],
-    lines: [{ unit: '1', factor: 1, offset: 0, source: commonPractice }],
   },
   igm: {
     label: 'Immunoglobulin M',
@@ -463,7 +472,6 @@ const entries: Readonly<Record<string, QuantityEntry>> = {
     label: 'Count reached on one breath',
     unit: '{count}',
     plausible: [0, 150],
-    lines: [{ unit: '1', factor: 1, offset: 0, source: commonPractice }],
   },
   'oxygen-saturation': {
     label: 'Oxygen saturation',
