@@ -1,4 +1,4 @@
-import { createHash } from 'node:crypto';
+import { hash } from 'node:crypto';
 
 /**
  * Name-based UUID, version 5.
@@ -8,12 +8,8 @@ import { createHash } from 'node:crypto';
  * Source: RFC 9562, section 5.5.
  */
 export function uuidV5(name: string, namespace: string): string {
-  const digest = createHash('sha1')
-    .update(Buffer.from(namespace.replaceAll('-', ''), 'hex'))
-    .update(name, 'utf8')
-    .digest();
-  digest[6] = ((digest[6] ?? 0) & 0x0f) | 0x50;
-  digest[8] = ((digest[8] ?? 0) & 0x3f) | 0x80;
-  const hex = digest.toString('hex', 0, 16);
-  return `${hex.slice(0, 8)}-${hex.slice(8, 12)}-${hex.slice(12, 16)}-${hex.slice(16, 20)}-${hex.slice(20)}`;
+  const bytes = Buffer.concat([Buffer.from(namespace.replaceAll('-', ''), 'hex'), Buffer.from(name, 'utf8')]);
+  const hex = hash('sha1', bytes, 'hex');
+  const variant = ((Number.parseInt(hex.charAt(16), 16) & 0x3) | 0x8).toString(16);
+  return `${hex.slice(0, 8)}-${hex.slice(8, 12)}-5${hex.slice(13, 16)}-${variant}${hex.slice(17, 20)}-${hex.slice(20, 32)}`;
 }
