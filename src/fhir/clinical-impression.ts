@@ -42,10 +42,9 @@ export function clinicalImpression(
     meta: profiled('neuro-exam-impression'),
     text: narrative(impressionNarrative(exam, assessment, frame)),
     identifier: [ownIdentifier(id), frame.sender],
-    status: frame.computed === 'entered-in-error' ? 'entered-in-error' : 'in-progress',
+    status: frame.inError ? 'entered-in-error' : 'in-progress',
     description: `Computed from the coded examination by ${softwareName}, model version ${modelVersion}; not reviewed by a clinician.`,
-    subject: frame.subject,
-    ...(frame.encounter === undefined ? {} : { encounter: frame.encounter }),
+    ...frame.about,
     effectiveDateTime: frame.examinedAt,
     date: frame.examinedAt,
     investigation: [

@@ -52,9 +52,9 @@ const localConcepts = Object.fromEntries(
   ]),
 ) as Record<keyof typeof localCodes, CodeableConcept>;
 
-export const examCategory = shared([concept(systems.observationCategory, 'exam', 'Exam')]);
+export const examCategory = shared([{ coding: [coding(systems.observationCategory, 'exam', 'Exam')] }]);
 
 export const interpretations = shared({
-  normal: [concept(systems.interpretation, 'N', 'Normal')],
-  abnormal: [concept(systems.interpretation, 'A', 'Abnormal')],
+  normal: [{ coding: [coding(systems.interpretation, 'N', 'Normal')] }],
+  abnormal: [{ coding: [coding(systems.interpretation, 'A', 'Abnormal')] }],
 });

@@ -33,7 +33,8 @@ const plan = shared(concept(systems.loinc, '18776-5', 'Plan of care note', 'Prop
 export function report(sections: readonly SectionContent[], assessment: Assessment, frame: Frame): Composition {
   const id = frame.id(reportName);
   const title = 'Neurological examination with computed localisation';
-  const authors = frame.performer.filter(isAuthor);
+  const { encounter } = frame.about;
+  const authors = frame.performer.map(byName).filter(isAuthor);
   return {
     resourceType: 'Composition',
     id,
@@ -41,8 +42,8 @@ export function report(sections: readonly SectionContent[], assessment: Assessme
     identifier: ownIdentifier(id),
     status: frame.computed,
     type: consultNote,
-    subject: frame.subject,
-    ...(frame.encounter === undefined ? {} : { encounter: frame.encounter }),
+    subject: byName(frame.about.subject),
+    ...(encounter === undefined ? {} : { encounter: byName(encounter) }),
     date: frame.examinedAt,
     author: [...authors, frame.device],
     title,
@@ -94,9 +95,29 @@ function assessmentSections(assessment: Assessment, frame: Frame): CompositionSe
   ];
 }
 
-const authorTypes = /^(?:.*\/)?(?:Practitioner|PractitionerRole|Patient|RelatedPerson|Organization)\/[^/]+/;
+const authorTypes: ReadonlySet<string> = new Set([
+  'Practitioner',
+  'PractitionerRole',
+  'Patient',
+  'RelatedPerson',
+  'Organization',
+]);
 
 /** R4 lets fewer types be the author of a Composition than the performer of an Observation. */
-function isAuthor(performer: Reference): boolean {
-  return performer.reference !== undefined && authorTypes.test(performer.reference);
+function isAuthor({ type }: Reference): boolean {
+  return type !== undefined && authorTypes.has(type);
+}
+
+/**
+ * A reference of the sender's as one by name: what a Composition points at must be in the document (R4, documents), and
+ * the service has neither the person nor the encounter. The resources inside keep the sender's references.
+ */
+function byName({ reference, type, identifier, display }: Reference): Reference {
+  const target = type ?? /([A-Z][A-Za-z]+)\/[^/]+(?:\/_history\/[^/]+)?$/.exec(reference ?? '')?.[1];
+  const name = display ?? reference;
+  return {
+    ...(target === undefined ? {} : { type: target }),
+    ...(identifier === undefined ? {} : { identifier }),
+    ...(name === undefined ? {} : { display: name }),
+  };
 }

@@ -5,7 +5,7 @@ import type { Finding } from '../exam/finding.ts';
 import { type Grade, scales } from '../exam/scales.ts';
 import { scaleSystem, systems } from '../terminology/systems.ts';
 import { bodySiteConcept } from './body-site-codes.ts';
-import { coding, concept, examCategory, interpretations, localConcept, shared } from './codings.ts';
+import { coding, concept, interpretations, localConcept, shared } from './codings.ts';
 import type { Frame } from './frame.ts';
 import { ownIdentifier, profiled } from './identity.ts';
 import { notTestedCodes } from './local-codes.ts';
@@ -19,32 +19,30 @@ const ordinalValue = 'http://hl7.org/fhir/StructureDefinition/ordinalValue';
  * never normal.
  */
 export function findingObservation(finding: Finding, frame: Frame): Observation {
+  const { note } = finding;
   const codes = codesOf(finding.item);
   const id = frame.id(finding.id);
-  const site = bodySiteConcept(finding);
-  const method = methodOf(finding);
-  const phenotype = phenotypeOf(finding);
-  return {
+  const said = paragraph(frame.say(finding));
+  const made: Observation = {
     resourceType: 'Observation',
     id,
     meta: profiled('neuro-exam-finding'),
-    text: narrative(paragraph(frame.say(finding)) + paragraph(finding.note ?? '')),
+    text: narrative(note === undefined ? said : said + paragraph(note)),
     identifier: [ownIdentifier(id)],
-    status: frame.recorded,
-    category: examCategory,
+    ...frame.stated,
     code: codes.code,
-    subject: frame.subject,
-    ...(frame.encounter === undefined ? {} : { encounter: frame.encounter }),
-    effectiveDateTime: frame.examinedAt,
-    ...(frame.performer.length === 0 ? {} : { performer: frame.performer }),
-    ...valueParts(finding, codes),
-    ...(isBlank(finding.note) ? {} : { note: [{ text: fhirText(finding.note ?? '') }] }),
-    ...(site === undefined ? {} : { bodySite: site }),
-    ...(method === undefined ? {} : { method }),
-    ...(phenotype === undefined
-      ? {}
-      : { component: [{ code: localConcept('abnormalFinding'), valueCodeableConcept: phenotype }] }),
   };
+  setValue(made, finding, codes);
+  if (note !== undefined && !isBlank(note)) made.note = [{ text: fhirText(note) }];
+  const site = bodySiteConcept(finding);
+  if (site !== undefined) made.bodySite = site;
+  const method = methodOf(finding);
+  if (method !== undefined) made.method = method;
+  const phenotype = phenotypeOf(finding);
+  if (phenotype !== undefined) {
+    made.component = [{ code: localConcept('abnormalFinding'), valueCodeableConcept: phenotype }];
+  }
+  return made;
 }
 
 /** The HPO term that says the same as an abnormal finding; undefined where there is none. */
@@ -117,17 +115,17 @@ export function gradeConcept(scale: string, grade: Grade): CodeableConcept {
   };
 }
 
-type Value = Pick<Observation, 'valueCodeableConcept' | 'valueQuantity' | 'dataAbsentReason' | 'interpretation'>;
-
-function valueParts(finding: Finding, codes: ItemCodes): Value {
-  const { value, notTested } = finding;
-  if (value === null || notTested !== undefined) return { dataAbsentReason: absentReason(notTested ?? 'other') };
-  const interpretation = finding.abnormal ? interpretations.abnormal : interpretations.normal;
-  if (typeof value === 'number') {
-    return { valueQuantity: { value, unit: 'beats', system: systems.ucum, code: '{beats}' }, interpretation };
+function setValue(made: Observation, { value, notTested, abnormal }: Finding, codes: ItemCodes): void {
+  if (value === null || notTested !== undefined) {
+    made.dataAbsentReason = absentReason(notTested ?? 'other');
+    return;
   }
-  const grade = codes.grades.get(value);
-  return { valueCodeableConcept: grade ?? { text: fhirText(value) }, interpretation };
+  if (typeof value === 'number') {
+    made.valueQuantity = { value, unit: 'beats', system: systems.ucum, code: '{beats}' };
+  } else {
+    made.valueCodeableConcept = codes.grades.get(value) ?? { text: fhirText(value) };
+  }
+  made.interpretation = abnormal ? interpretations.abnormal : interpretations.normal;
 }
 
 /** HL7's reason, which the binding asks for, with our more exact one beside it. */

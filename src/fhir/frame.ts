@@ -1,27 +1,30 @@
-import type { Identifier, Reference } from 'fhir/r4.js';
+import type { Identifier, Observation, Reference } from 'fhir/r4.js';
 import { describeFinding } from '../exam/describe.ts';
 import type { Exam, ReferenceValue } from '../exam/exam.ts';
 import { examId, resourceId } from '../exam/exam-id.ts';
 import type { Finding } from '../exam/finding.ts';
 import { ExamInvalidError } from '../kernel/errors.ts';
+import { examCategory } from './codings.ts';
 import { deviceId } from './device.ts';
 import { fhirText, isBlank } from './narrative.ts';
-
-export type ObservationStatus = 'preliminary' | 'final' | 'amended' | 'entered-in-error';
 
 /** What the resources of one Bundle have in common; made once, before any of them. */
 export interface Frame {
   readonly exam: string;
-  readonly subject: Reference;
-  readonly encounter: Reference | undefined;
-  readonly performer: Reference[];
+  /** Whose examination it is, and in which encounter where the sender named one. */
+  readonly about: { readonly subject: Reference; readonly encounter?: Reference };
+  readonly performer: readonly Reference[];
+  /** What all Observations share that say what the examiner stated. */
+  readonly stated: Pick<
+    Observation,
+    'status' | 'category' | 'subject' | 'encounter' | 'effectiveDateTime' | 'performer'
+  >;
   readonly device: Reference;
   /** Time of the examination as sent. */
   readonly examinedAt: string;
   readonly version: number;
   readonly modelVersion: string;
-  /** Status of what the examiner stated. */
-  readonly recorded: ObservationStatus;
+  readonly inError: boolean;
   /** Status of what was computed: nobody has reviewed it, so it is never final. */
   readonly computed: 'preliminary' | 'entered-in-error';
   /** The sender's own identifier of the exam. */
@@ -47,16 +50,28 @@ export function frameOf(exam: Exam, modelVersion: string, version: number): Fram
   const key = examId(identifier);
   const id = remembered((name: string) => resourceId(key, name));
   const inError = exam.status === 'entered-in-error';
+  const about = {
+    subject: reference(subject),
+    ...(exam.encounter === undefined ? {} : { encounter: reference(exam.encounter) }),
+  };
+  const performer = exam.performer.map(reference);
+  const examinedAt = fhirDateTime(exam.examinedAt);
   return {
     exam: key,
-    subject: reference(subject),
-    encounter: exam.encounter === undefined ? undefined : reference(exam.encounter),
-    performer: exam.performer.map(reference),
+    about,
+    performer,
+    stated: {
+      status: exam.status,
+      category: examCategory,
+      ...about,
+      effectiveDateTime: examinedAt,
+      ...(performer.length === 0 ? {} : { performer }),
+    },
     device: { reference: `urn:uuid:${deviceId(modelVersion)}` },
-    examinedAt: fhirDateTime(exam.examinedAt),
+    examinedAt,
     version,
     modelVersion,
-    recorded: exam.status,
+    inError,
     computed: inError ? 'entered-in-error' : 'preliminary',
     sender: { system: fhirText(identifier.system), value: fhirText(identifier.value) },
     say: remembered((finding: Finding) => sentence(describeFinding(finding))),

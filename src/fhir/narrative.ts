@@ -20,11 +20,10 @@ export function isBlank(text: string | undefined): boolean {
 /** Text for XHTML content and attribute values. */
 export function escapeXhtml(text: string): string {
   const clean = fhirText(text);
-  return special.test(clean) ? clean.replace(specialAll, (character) => entities.get(character) ?? '') : clean;
+  return clean.replace(special, (character) => entities.get(character) ?? '');
 }
 
-const special = /[&<>"']/;
-const specialAll = /[&<>"']/g;
+const special = /[&<>"']/g;
 const entities = new Map([
   ['&', '&amp;'],
   ['<', '&lt;'],

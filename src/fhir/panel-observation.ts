@@ -4,7 +4,7 @@ import { sectionOf } from '../exam/catalogue/sections.ts';
 import type { Exam } from '../exam/exam.ts';
 import type { Finding, ScoredScale } from '../exam/finding.ts';
 import { systems } from '../terminology/systems.ts';
-import { coding, examCategory, localConcept, shared } from './codings.ts';
+import { coding, localConcept, shared } from './codings.ts';
 import type { Frame } from './frame.ts';
 import { ownIdentifier, profiled } from './identity.ts';
 import { list, narrative, paragraph, titled } from './narrative.ts';
@@ -72,13 +72,8 @@ function panel(
     meta: profiled('neuro-exam-panel'),
     text: narrative(said),
     identifier: [ownIdentifier(id)],
-    status: frame.recorded,
-    category: examCategory,
+    ...frame.stated,
     code,
-    subject: frame.subject,
-    ...(frame.encounter === undefined ? {} : { encounter: frame.encounter }),
-    effectiveDateTime: frame.examinedAt,
-    ...(frame.performer.length === 0 ? {} : { performer: frame.performer }),
     ...(members.length === 0 ? {} : { hasMember: members.map(frame.ref) }),
   };
 }

@@ -58,5 +58,5 @@ const nullify = shared(concept(systems.dataOperation, 'NULLIFY', 'nullify'));
 
 function activityOf(frame: Frame): CodeableConcept {
   if (frame.version === 1) return create;
-  return frame.recorded === 'entered-in-error' ? nullify : update;
+  return frame.inError ? nullify : update;
 }

@@ -3,7 +3,7 @@ import { comaScale } from '../exam/catalogue/coma-scale.ts';
 import type { CodeLink } from '../exam/catalogue/item.ts';
 import type { ScoredScale } from '../exam/finding.ts';
 import { systems } from '../terminology/systems.ts';
-import { concept, examCategory, shared } from './codings.ts';
+import { concept, shared } from './codings.ts';
 import { absentReason, unknownReason } from './finding-observation.ts';
 import type { Frame } from './frame.ts';
 import { ownIdentifier, profiled } from './identity.ts';
@@ -41,13 +41,8 @@ export function scaleObservation(scale: ScoredScale, frame: Frame): Observation 
     meta: profiled('neuro-exam-finding'),
     text: narrative(paragraph(scaleText(scale)) + paragraph(scale.note ?? '')),
     identifier: [ownIdentifier(id)],
-    status: frame.recorded,
-    category: examCategory,
+    ...frame.stated,
     code: total,
-    subject: frame.subject,
-    ...(frame.encounter === undefined ? {} : { encounter: frame.encounter }),
-    effectiveDateTime: frame.examinedAt,
-    ...(frame.performer.length === 0 ? {} : { performer: frame.performer }),
     ...(scale.total === null
       ? { dataAbsentReason: unknownReason('Not every part was tested') }
       : { valueQuantity: score(scale.total) }),

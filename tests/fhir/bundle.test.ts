@@ -190,9 +190,14 @@ describe('the document', () => {
     );
     const left = document.entry?.slice(1).filter(({ fullUrl }) => !entries.has(fullUrl));
     expect(left?.map(({ resource }) => resource?.resourceType)).toEqual(['Device']);
-    expect(composition?.author.map(({ reference }) => reference)).toEqual([
-      'Practitioner/7',
-      document.entry?.[1]?.fullUrl,
+  });
+
+  it('names the people and the encounter, which it does not hold, and points only at its own entries', () => {
+    expect(composition?.subject).toEqual({ type: 'Patient', display: 'Patient/4711' });
+    expect(composition?.encounter).toEqual({ type: 'Encounter', display: 'Encounter/88' });
+    expect(composition?.author).toEqual([
+      { type: 'Practitioner', display: 'Practitioner/7' },
+      { reference: document.entry?.[1]?.fullUrl },
     ]);
   });
 

@@ -218,9 +218,13 @@ export const assessment: Assessment = {
   nextExamination: [],
   causes: [
     {
-      key: 'disc-herniation',
-      label: 'Lumbar disc herniation',
-      code: { system: systems.cause, code: 'disc-herniation', display: 'Lumbar disc herniation' },
+      key: 'fibular-compression-at-fibular-neck',
+      label: 'Compression of the fibular nerve at the fibular neck',
+      code: {
+        system: systems.cause,
+        code: 'fibular-compression-at-fibular-neck',
+        display: 'Compression of the fibular nerve at the fibular neck',
+      },
       probability: 0.7,
       supporting: [{ pointer: footDrop.pointer, text: 'acute onset', findingId: footDrop.id }],
       against: [],
