@@ -4,6 +4,7 @@ import { cerebellar, faculty, longStandingDeformity, recordedOnly, upperMotor, w
 import { sectionTable } from './section-table.ts';
 
 const muscleSites = [
+  'upper-limb',
   'shoulder',
   'scapular-region',
   'upper-arm',
@@ -12,9 +13,11 @@ const muscleSites = [
   'thenar-eminence',
   'hypothenar-eminence',
   'first-web-space',
+  'lower-limb',
   'buttock',
   'thigh',
   'leg-below-knee',
+  'shin',
   'calf',
   'foot',
 ] as const;
@@ -48,7 +51,8 @@ export const inspection = sectionTable(
     },
     fasciculation: {
       label: 'Fasciculation',
-      sites: muscleSites,
+      sides: 'optional',
+      sites: [...muscleSites, 'neck', 'chest', 'abdomen', 'back'],
       siteRequired: true,
       hpo: equivalent('HP:0002380', 'Fasciculations'),
       probe: { kind: 'denervation', feature: 'fasciculation' },
