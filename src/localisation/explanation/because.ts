@@ -1,0 +1,225 @@
+import { movementTable } from '../../anatomy/movements.ts';
+import { type PlaceKey, placeTable } from '../../anatomy/places.ts';
+import { reflexTable } from '../../anatomy/reflexes.ts';
+import { type Segment, segments } from '../../anatomy/segments.ts';
+import { skinPlace } from '../../anatomy/skin-places.ts';
+import type { BodySide } from '../../kernel/side.ts';
+import { motorDeficit, motorItem } from '../forward/motor.ts';
+import { sensoryDeficit, sensoryItem } from '../forward/sensory.ts';
+import { type Strand, strandsOf } from '../forward/strands.ts';
+import type { Hypothesis } from '../hypothesis.ts';
+import type { Datum } from '../inference/evidence.ts';
+import { cordIndex } from '../lesion.ts';
+import type { SiteKind } from '../localisation.ts';
+
+/** A stretch of the path that the hypothesis damages, in words. */
+interface Break {
+  readonly text: string;
+  readonly share: number;
+}
+
+/** Fraction from which a damaged stretch is worth naming. */
+const worthNaming = 0.2;
+
+/**
+ * The anatomical path in words: which damaged structure carries the item, or that the item keeps clear of the lesion.
+ * A clause that completes "... because ...".
+ */
+export function because(hypothesis: Hypothesis, datum: Datum, isPredicted: boolean): string {
+  if (hypothesis.site.kind === 'none')
+    return datum.abnormal ? 'a healthy nervous system rarely shows it' : 'nothing is damaged';
+  const first = breaksOf(hypothesis, datum)[0];
+  if (datum.abnormal) {
+    if (isPredicted && first !== undefined) return first.text;
+    if (isPredicted && hypothesis.process.because !== '') return hypothesis.process.because;
+    if (isPredicted) return `it goes with ${asCulprit(hypothesis)}`;
+    return `its path keeps clear of ${asCulprit(hypothesis)}`;
+  }
+  if (first !== undefined)
+    return isPredicted ? `only part of the path is affected: ${first.text}` : `${first.text}, so it should suffer`;
+  if (isPredicted) return `${sparedPath(datum)} keeps clear of the lesion`;
+  return `${asCulprit(hypothesis)} should change it`;
+}
+
+/** Kinds that are processes, not places: one does not speak of a lesion of them. */
+const processes: ReadonlySet<SiteKind> = new Set([
+  'polyneuropathy',
+  'polyradiculoneuropathy',
+  'ganglion',
+  'muscle',
+  'junction',
+  'anterior-horn',
+  'motor-neuron-system',
+]);
+
+/** What is to blame, as a noun with its article: "a lesion of the left common fibular nerve at the fibular neck". */
+export function asCulprit({ site }: Hypothesis): string {
+  if (site.kind === 'none') return 'no lesion';
+  const label = /^([A-Z]\d|Guyon)/.test(site.label)
+    ? site.label
+    : site.label.charAt(0).toLowerCase() + site.label.slice(1);
+  if (processes.has(site.kind))
+    return site.kind === 'polyneuropathy' || site.kind === 'polyradiculoneuropathy' || site.kind === 'ganglion'
+      ? `a ${label}`.replace(/^a (?=[aeiou])/, 'an ')
+      : `a disease of the ${label}`;
+  const sided = site.side === 'left' || site.side === 'right' ? `${site.side} ` : '';
+  return `a lesion of the ${sided}${label}`;
+}
+
+function breaksOf(hypothesis: Hypothesis, datum: Datum): readonly Break[] {
+  const { probe } = datum.column.target.item;
+  const side: BodySide = datum.column.target.side === 'right' ? 'right' : 'left';
+  switch (probe.kind) {
+    case 'movement':
+      return motorBreaks(hypothesis, probe.movement, side);
+    case 'weakness-of':
+      return probe.movements
+        .flatMap((movement) => motorBreaks(hypothesis, movement, side))
+        .sort((a, b) => b.share - a.share);
+    case 'reflex':
+    case 'clonus':
+      return reflexBreaks(hypothesis, probe.reflex, side);
+    case 'plantar':
+      return upperBreaks(hypothesis, 'L5', side, 'the foot');
+    case 'upper-motor':
+      return upperBreaks(
+        hypothesis,
+        probe.limb === 'upper' ? 'C8' : 'L4',
+        side,
+        probe.limb === 'upper' ? 'the arm' : 'the leg',
+      );
+    case 'tone':
+      return upperBreaks(hypothesis, datum.column.target.item.region === 'upper-limbs' ? 'C8' : 'L4', side, 'the limb');
+    case 'sensation':
+      return sensoryBreaks(hypothesis, datum, side);
+    default:
+      return [];
+  }
+}
+
+/** What a strand has lost on its way, nearest structure first, each with the share of the item that it costs. */
+function strandBreaks(
+  hypothesis: Hypothesis,
+  strands: readonly Strand[],
+  fibres: 'motor' | 'sensory',
+  what: (strand: Strand) => string,
+): readonly Break[] {
+  const { damage } = hypothesis.pathways;
+  const found = new Map<string, number>();
+  const note = (text: string, share: number): void => {
+    if (share > 0) found.set(text, (found.get(text) ?? 0) + share);
+  };
+  for (const strand of strands) {
+    const cells = fibres === 'motor' ? damage.motorPlace : damage.sensoryPlace;
+    const cut = strand.places.findLast((place) => (cells[place] ?? 0) >= worthNaming);
+    if (cut !== undefined) note(`${what(strand)} through the ${placeName(cut)}`, strand.share * (cells[cut] ?? 0));
+    if (strand.segment === null || strand.root === null) continue;
+    const cell = cordIndex(strand.side, strand.segment);
+    const root = fibres === 'motor' ? damage.ventralRoot : damage.dorsalRoot;
+    note(`${what(strand)} through the ${strand.root} root`, strand.share * (root[cell] ?? 0));
+    if (fibres === 'motor')
+      note(
+        `${what(strand)} from the anterior horn at ${strand.root}, in the lesion`,
+        strand.share * (damage.anteriorHorn[cell] ?? 0),
+      );
+  }
+  return [...found]
+    .map(([text, share]) => ({ text, share }))
+    .filter(({ share }) => share >= 0.1)
+    .sort((a, b) => b.share - a.share);
+}
+
+function placeName(index: number): string {
+  const keys = Object.keys(placeTable) as PlaceKey[];
+  const key = keys[index % keys.length];
+  const label = key === undefined ? '' : placeTable[key].label;
+  return label.charAt(0).toLowerCase() + label.slice(1);
+}
+
+function motorBreaks(hypothesis: Hypothesis, movementKey: string, side: BodySide): readonly Break[] {
+  const movement = movementTable.get(movementKey);
+  if (movement === undefined) return [];
+  const item = motorItem(movement, movement.paired ? side : 'midline');
+  const named = (strand: Strand): string =>
+    `the fibres for ${movement.supplies.find((supply) => supply === strand.supply)?.muscle ?? movement.label.toLowerCase()} run`;
+  const lower = strandBreaks(hypothesis, item.strands, 'motor', named);
+  const { upper } = motorDeficit(hypothesis, item);
+  const above = upper >= 0.1 ? upperBreaks(hypothesis, movement.dominantRoot, side, movement.label.toLowerCase()) : [];
+  return [...lower, ...above.map((one) => ({ ...one, share: upper }))].sort((a, b) => b.share - a.share);
+}
+
+/** Where the corticospinal fibres bound for a segment are interrupted. */
+function upperBreaks(hypothesis: Hypothesis, to: Segment, side: BodySide, what: string): readonly Break[] {
+  const segment = segments.indexOf(to);
+  const lost = 1 - hypothesis.pathways.motorTo(side, segment);
+  if (lost < 0.1) return [];
+  const { corticospinal } = hypothesis.pathways.damage;
+  const level = segments.findIndex(
+    (_, index) => index < segment && (corticospinal[cordIndex(side, index)] ?? 0) >= 0.1,
+  );
+  if (level === -1) {
+    const brain = side === 'left' ? 'right' : 'left';
+    return [
+      {
+        text: `the corticospinal fibres for ${what} come down through the ${brain} side of the brain and cross in the medulla`,
+        share: lost,
+      },
+    ];
+  }
+  return [
+    {
+      text: `the corticospinal fibres for ${what} run down the ${side} side of the cord through ${segments[level]}`,
+      share: lost,
+    },
+  ];
+}
+
+function reflexBreaks(hypothesis: Hypothesis, reflexKey: string, side: BodySide): readonly Break[] {
+  const row = reflexTable.get(reflexKey);
+  if (row === undefined) return [];
+  const name = row.label.charAt(0).toLowerCase() + row.label.slice(1);
+  const inward = strandBreaks(hypothesis, strandsOf(row.afferent, side), 'sensory', () => `the ${name} runs`);
+  const outward = strandBreaks(hypothesis, strandsOf(row.efferent, side), 'motor', () => `the ${name} runs`);
+  const arc = [...inward, ...outward].sort((a, b) => b.share - a.share);
+  if (arc.length > 0 || row.dominantRoot === null) return arc;
+  return upperBreaks(hypothesis, row.dominantRoot, side, `the ${name}`);
+}
+
+function sensoryBreaks(hypothesis: Hypothesis, datum: Datum, side: BodySide): readonly Break[] {
+  const { place, item } = datum.column.target;
+  if (place === undefined || item.probe.kind !== 'sensation') return [];
+  const { kind } = place;
+  const row =
+    kind === 'dermatome' || kind === 'landmark' || kind === 'territory' ? skinPlace(kind, place.key) : undefined;
+  if (row === undefined) return [];
+  const probe = sensoryItem(row, item.probe.modality, side);
+  const peripheral = strandBreaks(hypothesis, probe.strands, 'sensory', () => 'its fibres run');
+  const { central } = sensoryDeficit(hypothesis, probe);
+  if (central < 0.2) return peripheral;
+  return [...peripheral, { text: centralText(hypothesis, item.probe.modality, side), share: central }].sort(
+    (a, b) => b.share - a.share,
+  );
+}
+
+function centralText(hypothesis: Hypothesis, modality: string, side: BodySide): string {
+  const other = side === 'left' ? 'right' : 'left';
+  const inCord = hypothesis.site.kind === 'cord';
+  if (!inCord) return `its fibres have crossed and go up the ${other} side of the brainstem and brain`;
+  if (modality === 'pinprick' || modality === 'temperature')
+    return `pain and temperature cross the cord on entry and go up its ${other} side through the lesion`;
+  if (modality === 'light-touch') return 'touch goes up both sides of the cord through the lesion';
+  return `vibration and position go up the ${side} dorsal column through the lesion`;
+}
+
+function sparedPath(datum: Datum): string {
+  const { probe } = datum.column.target.item;
+  const movement = probe.kind === 'movement' ? movementTable.get(probe.movement) : undefined;
+  const supply = movement?.supplies[0];
+  if (supply === undefined) return 'its path';
+  const roots = Object.keys(supply.roots).join(', ');
+  const via =
+    supply.via === null
+      ? ''
+      : `, ${placeTable[supply.via].label.charAt(0).toLowerCase()}${placeTable[supply.via].label.slice(1)}`;
+  return `the path of ${supply.muscle} (${roots}${via})`;
+}

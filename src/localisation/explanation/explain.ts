@@ -1,0 +1,143 @@
+import { describeFinding } from '../../exam/describe.ts';
+import type { Exam } from '../../exam/exam.ts';
+import type { Hypothesis } from '../hypothesis.ts';
+import type { Datum } from '../inference/evidence.ts';
+import { historyEvidence } from '../inference/history-weights.ts';
+import { chanceOf, isExplained, logChance, type Scored } from '../inference/score.ts';
+import type { Evidence } from '../localisation.ts';
+import { because } from './because.ts';
+
+/** What speaks for and against one site, and how much of what is wrong it accounts for. */
+export interface Explanation {
+  readonly supporting: readonly Evidence[];
+  readonly against: readonly Evidence[];
+  readonly unexplained: readonly Evidence[];
+  readonly fit: number;
+}
+
+/** Mixture of hypotheses with weights that sum to 1. */
+export interface Mixture {
+  readonly members: readonly { readonly index: number; readonly weight: number }[];
+}
+
+/** Weight, in nats, from which a piece of evidence is worth saying. */
+const worthSaying = 0.15;
+
+interface Statement {
+  readonly datum: Datum;
+  readonly weight: number;
+  readonly explained: boolean;
+  readonly importance: number;
+}
+
+/**
+ * Evidence for one site. An abnormal finding is weighed against health (does the site account for it?) and, when it does
+ * not, stands as unexplained; a normal one is weighed against the other sites in play (does it tell them apart?).
+ * @param site        the hypotheses of the site, weighted within it
+ * @param rivals      every other hypothesis, weighted by its probability
+ * @param lead        the likeliest hypothesis of the site; gives the path in words
+ */
+export function explain(
+  exam: Exam,
+  scored: Scored,
+  site: Mixture,
+  rivals: Mixture,
+  health: number,
+  lead: Hypothesis,
+): Explanation {
+  const byFinding = new Map<string, Statement[]>();
+  for (const datum of scored.data) {
+    const { states, table } = datum;
+    const healthState = states[health] ?? 0;
+    const here = Math.log(mixed(site, (member) => chanceOf(datum, states[member] ?? 0)));
+    const elsewhere = Math.log(mixed(rivals, (member) => chanceOf(datum, states[member] ?? 0)));
+    const healthy = logChance(datum, healthState);
+    const explained = isExplained(
+      datum,
+      mixed(site, (member) => table.abnormal[states[member] ?? 0] ?? 0),
+      healthState,
+    );
+    const gain = datum.abnormal ? here - healthy : here - elsewhere;
+    const list = byFinding.get(datum.finding.id) ?? [];
+    list.push({ datum, weight: datum.weight * gain, explained, importance: datum.weight * Math.max(0.5, -healthy) });
+    byFinding.set(datum.finding.id, list);
+  }
+  return assemble(exam, [...byFinding.values()], lead);
+}
+
+function mixed(mixture: Mixture, value: (member: number) => number): number {
+  return mixture.members.reduce((sum, { index, weight }) => sum + weight * value(index), 0);
+}
+
+function assemble(exam: Exam, statements: readonly (readonly Statement[])[], lead: Hypothesis): Explanation {
+  const supporting: Evidence[] = [];
+  const against: Evidence[] = [];
+  const unexplained: Evidence[] = [];
+  let abnormal = 0;
+  let accounted = 0;
+  for (const parts of statements) {
+    const weight = parts.reduce((sum, part) => sum + part.weight, 0);
+    // A level or a region is one statement about many places: it is explained as far as its places are.
+    const wrong = parts.filter(({ datum }) => datum.abnormal);
+    const importance = wrong.reduce((sum, part) => sum + part.importance, 0);
+    const explainedPart = wrong.reduce((sum, part) => sum + (part.explained ? part.importance : 0), 0);
+    const isAbnormal = wrong.length > 0;
+    const isAccounted = isAbnormal && explainedPart >= importance / 2;
+    abnormal += importance;
+    accounted += explainedPart;
+    const speaker = strongest(isAbnormal ? wrong : parts);
+    if (speaker === undefined) continue;
+    const evidence = toEvidence(
+      speaker.datum,
+      weight,
+      because(lead, speaker.datum, isAbnormal ? isAccounted : weight > 0),
+    );
+    if (isAbnormal && !isAccounted) unexplained.push(evidence);
+    if (weight >= worthSaying && (!isAbnormal || isAccounted)) supporting.push(evidence);
+    else if (weight <= -worthSaying) against.push(evidence);
+  }
+  for (const { statement, weight, because: reason } of historyEvidence(exam, lead.site)) {
+    const evidence: Evidence = {
+      finding: statement.pointer,
+      side: 'midline',
+      text: `${statement.present ? '' : 'no '}${statement.label.charAt(0).toLowerCase()}${statement.label.slice(1)}`,
+      weight: round(weight),
+      because: reason,
+      findingId: `history/${statement.kind}/${statement.key}`,
+    };
+    if (weight >= worthSaying) supporting.push(evidence);
+    else if (weight <= -worthSaying) against.push(evidence);
+  }
+  const heaviest = (a: Evidence, b: Evidence): number =>
+    Math.abs(b.weight) - Math.abs(a.weight) || (a.findingId < b.findingId ? -1 : 1);
+  return {
+    supporting: supporting.sort(heaviest),
+    against: against.sort(heaviest),
+    unexplained: unexplained.sort(heaviest),
+    fit: abnormal === 0 ? 1 : round(accounted / abnormal),
+  };
+}
+
+function strongest(parts: readonly Statement[]): Statement | undefined {
+  return parts.reduce<Statement | undefined>(
+    (best, part) => (best === undefined || Math.abs(part.weight) > Math.abs(best.weight) ? part : best),
+    undefined,
+  );
+}
+
+function toEvidence(datum: Datum, weight: number, reason: string): Evidence {
+  const { finding } = datum;
+  return {
+    finding: finding.pointer,
+    side: finding.side,
+    text: describeFinding(finding),
+    weight: round(weight),
+    because: reason,
+    findingId: finding.id,
+  };
+}
+
+/** Four decimals: enough to rank, few enough that the order of a sum cannot show. */
+export function round(value: number): number {
+  return Math.round(value * 1e4) / 1e4 + 0;
+}

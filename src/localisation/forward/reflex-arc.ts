@@ -1,0 +1,49 @@
+import type { Reflex } from '../../anatomy/reflex.ts';
+import { segmentIndex } from '../../anatomy/segments.ts';
+import type { BodySide, Side } from '../../kernel/side.ts';
+import { bodySides } from '../../kernel/side.ts';
+import type { Hypothesis } from '../hypothesis.ts';
+import { motorThrough, type Strand, sensoryThrough, strandsOf } from './strands.ts';
+
+export interface ReflexItem {
+  readonly reflex: Reflex;
+  readonly side: Side;
+  readonly afferent: readonly Strand[];
+  readonly efferent: readonly Strand[];
+}
+
+export function reflexItem(reflex: Reflex, side: Side): ReflexItem {
+  return { reflex, side, afferent: strandsOf(reflex.afferent, side), efferent: strandsOf(reflex.efferent, side) };
+}
+
+/** State of a reflex arc: how much of the volley gets round it, and how much of the descending control is lost; 0 to 1. */
+export interface ArcState {
+  readonly arc: number;
+  readonly released: number;
+}
+
+export function arcState(hypothesis: Hypothesis, item: ReflexItem): ArcState {
+  const { process } = hypothesis;
+  const { lengthCm, dominantRoot } = item.reflex;
+  let inward = 0;
+  for (const strand of item.afferent) {
+    const fibre = { side: strand.side, segment: strand.segment ?? 0, lengthCm };
+    inward += strand.share * sensoryThrough(hypothesis, strand) * (1 - process.largeFibre(fibre));
+  }
+  let outward = 0;
+  for (const strand of item.efferent) {
+    outward +=
+      strand.share *
+      motorThrough(hypothesis, strand) *
+      (1 - process.motor({ side: strand.side, segment: strand.segment ?? 0, lengthCm }));
+  }
+  const sides: readonly BodySide[] = item.side === 'midline' ? bodySides : [item.side];
+  const segment = dominantRoot === null ? null : segmentIndex(dominantRoot);
+  const extra = segment === null ? 0 : process.reflex({ side: sides[0] ?? 'left', segment, lengthCm });
+  let released = 0;
+  for (const side of sides) {
+    const command = segment === null ? hypothesis.pathways.faceMotor(side) : hypothesis.pathways.motorTo(side, segment);
+    released += (1 - command) / sides.length;
+  }
+  return { arc: inward * outward * (1 - extra), released };
+}

@@ -1,0 +1,66 @@
+import { type PlaceKey, pathTo } from '../../anatomy/places.ts';
+import { type Segment, segmentIndex } from '../../anatomy/segments.ts';
+import type { Supply } from '../../anatomy/supply.ts';
+import { type BodySide, bodySides, type Side } from '../../kernel/side.ts';
+import type { Hypothesis } from '../hypothesis.ts';
+import { cordIndex, placeIndex } from '../lesion.ts';
+
+/** The fibres of one supply that come from one root on one side: the unit that a lesion cuts or spares. */
+export interface Strand {
+  /** Share of the whole item; the strands of an item sum to 1. */
+  readonly share: number;
+  readonly side: BodySide;
+  /** Index of the segment; null for cranial nerves. */
+  readonly segment: number | null;
+  /** Indexes into the place arrays of `Damage`, nearest the cord first. */
+  readonly places: readonly number[];
+  readonly supply: Supply;
+  readonly root: Segment | null;
+}
+
+/** All strands of an item on one side, or, for midline items, half from each side. */
+export function strandsOf(supplies: readonly Supply[], side: Side): readonly Strand[] {
+  if (side === 'midline') {
+    return bodySides.flatMap((one) =>
+      strandsOf(supplies, one).map((strand) => ({ ...strand, share: strand.share / 2 })),
+    );
+  }
+  return supplies.flatMap((supply): Strand[] => {
+    const roots = Object.entries(supply.roots) as [Segment, number][];
+    if (roots.length === 0) {
+      const places = supply.via === null ? [] : [placeIndex(side, supply.via)];
+      return [{ share: supply.weight, side, segment: null, places, supply, root: null }];
+    }
+    return roots.map(([root, share]) => ({
+      share: supply.weight * share,
+      side,
+      segment: segmentIndex(root),
+      places: pathTo(supply.via, root).map((place: PlaceKey) => placeIndex(side, place)),
+      supply,
+      root,
+    }));
+  });
+}
+
+function throughPlaces(cells: Float64Array, places: readonly number[]): number {
+  let through = 1;
+  for (const place of places) through *= 1 - (cells[place] ?? 0);
+  return through;
+}
+
+/** Motor fibres of a strand that still conduct from the anterior horn to the muscle, 0 to 1; processes not counted. */
+export function motorThrough(hypothesis: Hypothesis, strand: Strand): number {
+  const { damage } = hypothesis.pathways;
+  const peripheral = throughPlaces(damage.motorPlace, strand.places);
+  if (strand.segment === null) return peripheral;
+  const cell = cordIndex(strand.side, strand.segment);
+  return peripheral * (1 - (damage.ventralRoot[cell] ?? 0)) * (1 - (damage.anteriorHorn[cell] ?? 0));
+}
+
+/** Sensory fibres of a strand that still conduct from the skin to the cord, 0 to 1; processes not counted. */
+export function sensoryThrough(hypothesis: Hypothesis, strand: Strand): number {
+  const { damage } = hypothesis.pathways;
+  const peripheral = throughPlaces(damage.sensoryPlace, strand.places);
+  if (strand.segment === null) return peripheral;
+  return peripheral * (1 - (damage.dorsalRoot[cordIndex(strand.side, strand.segment)] ?? 0));
+}

@@ -1,0 +1,31 @@
+/**
+ * Every hypothesis that an examination is compared with. What lives here: where lesions and processes can be, how large
+ * they are, how often they are met. What does not: what they do to a sign; that follows from the wiring (`forward/`).
+ */
+import { type Hypothesis, hypothesis } from '../hypothesis.ts';
+import { intact } from '../lesion.ts';
+import { brainHypotheses } from './brain.ts';
+import { cordHypotheses } from './cord.ts';
+import { diffuseHypotheses } from './diffuse.ts';
+import { peripheralHypotheses } from './peripheral.ts';
+
+/** Percent of examinations, among those sent here, that find nothing wrong. Judged. */
+const nothingWrongPercent = 12;
+
+export const noLesionKey = 'no-lesion';
+
+export const hypotheses: readonly Hypothesis[] = [
+  hypothesis(
+    { key: noLesionKey, label: 'No lesion', side: null, level: null, kind: 'none' },
+    'none',
+    nothingWrongPercent,
+    intact,
+  ),
+  ...peripheralHypotheses(),
+  ...cordHypotheses(),
+  ...brainHypotheses(),
+  ...diffuseHypotheses(),
+];
+
+/** Index of the hypothesis that nothing is wrong. */
+export const noLesionIndex = 0;

@@ -1,0 +1,53 @@
+import type { Segment } from '../anatomy/segments.ts';
+import type { BodySide } from '../kernel/side.ts';
+import { type Damage, Pathways } from './lesion.ts';
+import type { SiteKind } from './localisation.ts';
+import type { FacultyChances, Process } from './process.ts';
+import { noProcess } from './process.ts';
+
+/** A place or process as it is named to the outside; several hypotheses of different extent may share one site. */
+export interface Site {
+  readonly key: string;
+  readonly label: string;
+  readonly side: BodySide | 'both' | null;
+  readonly level: Segment | null;
+  readonly kind: SiteKind;
+}
+
+/** One way in which things may stand: what is damaged, how much, and how often that is met. */
+export interface Hypothesis {
+  readonly site: Site;
+  /** Tells hypotheses of one site apart: extent, spread. */
+  readonly variant: string;
+  readonly pathways: Pathways;
+  readonly process: Process;
+  readonly faculties: FacultyChances;
+  /** Relative frequency among examinations that find something; not normalised. Judged unless its table says otherwise. */
+  readonly frequency: number;
+}
+
+const noFaculties: FacultyChances = new Map();
+
+export function hypothesis(
+  site: Site,
+  variant: string,
+  frequency: number,
+  damage: Damage,
+  extra: { readonly process?: Process; readonly faculties?: FacultyChances } = {},
+): Hypothesis {
+  return {
+    site,
+    variant,
+    pathways: new Pathways(damage),
+    process: extra.process ?? noProcess,
+    faculties: extra.faculties ?? noFaculties,
+    frequency,
+  };
+}
+
+/** Name of a site that tells it from every other: key, level and side. */
+export function siteId(site: Pick<Site, 'key' | 'level' | 'side'>): string {
+  const level = site.level === null ? '' : `-${site.level}`;
+  const side = site.side === null ? '' : `.${site.side}`;
+  return `${site.key}${level}${side}`;
+}

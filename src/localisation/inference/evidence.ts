@@ -1,0 +1,168 @@
+import type { Modality } from '../../anatomy/probe.ts';
+import { type Segment, segmentIndex } from '../../anatomy/segments.ts';
+import { type DermatomeKey, dermatomeKeys } from '../../anatomy/skin.ts';
+import { skinPlace } from '../../anatomy/skin-places.ts';
+import type { Finding } from '../../exam/finding.ts';
+import type { ProbeTarget } from '../observation/probe-models.ts';
+import type { Column, StateColumns } from './columns.ts';
+
+/** One value that the engine weighs: a finding, or one of the places that a summary statement stands for. */
+export interface Datum {
+  readonly finding: Finding;
+  readonly column: Column;
+  /** Index of the stated value among the values of the column's model. */
+  readonly valueIndex: number;
+  readonly abnormal: boolean;
+  /** Share of the full weight that the datum has after correlated data have been discounted, 0 to 1. */
+  readonly weight: number;
+}
+
+interface Draft {
+  readonly finding: Finding;
+  readonly target: ProbeTarget;
+  readonly value: string | number;
+  readonly group: string;
+  readonly base: number;
+  readonly correlation: number;
+}
+
+/** All evidence is tempered by this factor, because findings are never quite independent. Judged; calibrated on simulated examinations. */
+const temper = 0.8;
+
+/**
+ * Correlation of data within a group: a group of n has the weight of n to the power of (1 - correlation). Judged from how
+ * examinations are done: neighbouring patches of skin are hardly tested apart, muscles one by one.
+ */
+const correlation = { power: 0.12, sensation: 0.4, task: 0.5, upperMotor: 0.35, summary: 0.5, other: 0.1 } as const;
+
+/** A statement about a whole region weighs as much as a few items tested one by one. */
+const summaryBase = 0.6;
+
+/** What the examiner stated, one datum per place, each with its discounted weight. Untested items give none. */
+export function gatherEvidence(findings: readonly Finding[], columns: StateColumns): readonly Datum[] {
+  const drafts = findings.filter((finding) => finding.value !== null).flatMap(draftsOf);
+  const sizes = new Map<string, number>();
+  for (const draft of drafts) sizes.set(draft.group, (sizes.get(draft.group) ?? 0) + draft.base);
+  return drafts.flatMap((draft): Datum[] => {
+    const column = columns.column(draft.target);
+    const valueIndex = column === null ? -1 : column.model.indexOf(draft.value);
+    if (column === null || valueIndex === -1) return [];
+    const size = Math.max(1, sizes.get(draft.group) ?? 1);
+    return [
+      {
+        finding: draft.finding,
+        column,
+        valueIndex,
+        abnormal: draft.finding.abnormal && draft.value === draft.finding.value,
+        weight: temper * draft.base * size ** -draft.correlation,
+      },
+    ];
+  });
+}
+
+function draftsOf(finding: Finding): readonly Draft[] {
+  const { item, side, place, value } = finding;
+  if (value === null) return [];
+  const { probe } = item;
+  if (probe.kind === 'sensation' && place !== undefined) return sensoryDrafts(finding, probe.modality, value);
+  const target: ProbeTarget = place === undefined ? { item, side } : { item, side, place };
+  const [group, strength] = groupOf(finding);
+  const base = finding.origin === 'otherwise-normal' ? summaryBase : 1;
+  return [
+    {
+      finding,
+      target,
+      value,
+      group: `${finding.origin}|${group}`,
+      base,
+      correlation: finding.origin === 'otherwise-normal' ? correlation.summary : strength,
+    },
+  ];
+}
+
+function groupOf({ item, side, abnormal }: Finding): readonly [string, number] {
+  switch (item.probe.kind) {
+    case 'movement':
+      return [`power|${item.region}|${side}|${abnormal}`, correlation.power];
+    case 'weakness-of':
+      return [`task|${item.probe.movements.join('+')}|${side}`, correlation.task];
+    case 'upper-motor':
+    case 'clonus':
+    case 'tone':
+      return [`upper-motor|${item.region}|${side}`, correlation.upperMotor];
+    case 'cerebellar':
+      return [`coordination|${item.region}|${side}`, correlation.upperMotor];
+    case 'denervation':
+      return [`denervation|${item.region}|${side}`, correlation.upperMotor];
+    default:
+      return [`${item.section}|${side}`, correlation.other];
+  }
+}
+
+const tractOf: Readonly<Record<Modality, string>> = {
+  pinprick: 'pain',
+  temperature: 'pain',
+  vibration: 'position',
+  'joint-position': 'position',
+  'light-touch': 'touch',
+};
+
+function sensoryDrafts(finding: Finding, modality: Modality, value: string | number): readonly Draft[] {
+  const { item, side, place } = finding;
+  if (place === undefined) return [];
+  const at = (key: DermatomeKey, stated: string | number, base: number, group: string): Draft => ({
+    finding,
+    target: { item, side, place: { kind: 'dermatome', key } },
+    value: stated,
+    group,
+    base,
+    correlation: 0,
+  });
+  if (place.kind === 'level-below') return levelDrafts(place.key as Segment, value, at, `level|${finding.id}`);
+  if (place.kind === 'region') {
+    const keys = dermatomeKeys.filter((key) => skinPlace('dermatome', key)?.region === place.key);
+    // The region was declared as a whole: together its dermatomes weigh about as much as two tested points.
+    return keys.map((key) => at(key, value, Math.min(0.5, 2 / keys.length) * summaryBase, `region|${finding.id}`));
+  }
+  const region = regionOf(place);
+  return [
+    {
+      finding,
+      target: { item, side, place },
+      value,
+      group: `sensation|${tractOf[modality]}|${region}|${side}|${finding.abnormal}`,
+      base: 1,
+      correlation: correlation.sensation,
+    },
+  ];
+}
+
+function regionOf(place: { readonly kind: string; readonly key: string }): string {
+  const { kind } = place;
+  return kind === 'dermatome' || kind === 'landmark' || kind === 'territory'
+    ? (skinPlace(kind, place.key)?.region ?? kind)
+    : kind;
+}
+
+/** How far above a stated level the examiner must have found sensation normal to call it a level. */
+const normalAbove = 4;
+
+/**
+ * A sensory level says two things: abnormal below, and by the meaning of the word normal at the level and just above it.
+ * The dermatomes at the border carry most of the weight.
+ */
+function levelDrafts(
+  level: Segment,
+  value: string | number,
+  at: (key: DermatomeKey, stated: string | number, base: number, group: string) => Draft,
+  group: string,
+): readonly Draft[] {
+  const border = segmentIndex(level);
+  return dermatomeKeys.flatMap((key) => {
+    const row = skinPlace('dermatome', key);
+    if (row === undefined) return [];
+    const distance = segmentIndex(key === 'S4-5' ? 'S4' : (key as Segment)) - border;
+    if (distance > 0) return [at(key, value, distance <= 3 ? 0.5 : 0.15, group)];
+    return distance > -normalAbove && value !== 'normal' ? [at(key, 'normal', 0.4, group)] : [];
+  });
+}

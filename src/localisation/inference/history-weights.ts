@@ -1,0 +1,137 @@
+import { isSegment, type Segment, segmentIndex } from '../../anatomy/segments.ts';
+import type { Exam, HistoryStatement } from '../../exam/exam.ts';
+import { fromMemory, type Source } from '../../kernel/cite.ts';
+import type { Site } from '../hypothesis.ts';
+
+/** How a statement of the history shifts the odds of sites: factor when present, and when denied. */
+interface HistoryWeight {
+  readonly key: string;
+  readonly applies: (site: Site) => boolean;
+  readonly present: number;
+  readonly denied: number;
+  readonly because: string;
+  readonly source: Source;
+}
+
+const between = (level: Segment | null, top: Segment, bottom: Segment): boolean =>
+  level !== null &&
+  isSegment(level) &&
+  segmentIndex(level) >= segmentIndex(top) &&
+  segmentIndex(level) <= segmentIndex(bottom);
+
+const lumbarRoots = (site: Site): boolean =>
+  (site.kind === 'root' && between(site.level, 'L1', 'S3')) || site.kind === 'cauda-equina';
+const cervicalRoots = (site: Site): boolean => site.kind === 'root' && between(site.level, 'C3', 'T1');
+const cervicalCord = (site: Site): boolean => site.kind === 'cord' && between(site.level, 'C1', 'C8');
+const thoracicCord = (site: Site): boolean => site.kind === 'cord' && between(site.level, 'T1', 'L1');
+
+/** Judged, and kept small on purpose: the examination decides. */
+const weights: readonly HistoryWeight[] = [
+  {
+    key: 'back-pain',
+    applies: lumbarRoots,
+    present: 1.6,
+    denied: 0.65,
+    because: 'back pain is usual when lumbosacral roots are compressed',
+    source: fromMemory,
+  },
+  {
+    key: 'radicular-leg-pain',
+    applies: lumbarRoots,
+    present: 2.5,
+    denied: 0.6,
+    because: 'pain down the leg points to a root',
+    source: fromMemory,
+  },
+  {
+    key: 'neck-pain',
+    applies: cervicalRoots,
+    present: 1.6,
+    denied: 0.7,
+    because: 'neck pain is usual when cervical roots are compressed',
+    source: fromMemory,
+  },
+  {
+    key: 'radicular-arm-pain',
+    applies: cervicalRoots,
+    present: 2.5,
+    denied: 0.6,
+    because: 'pain down the arm points to a root',
+    source: fromMemory,
+  },
+  {
+    key: 'neck-pain',
+    applies: cervicalCord,
+    present: 1.3,
+    denied: 0.9,
+    because: 'neck pain goes with cervical cord compression',
+    source: fromMemory,
+  },
+  {
+    key: 'back-pain',
+    applies: thoracicCord,
+    present: 1.3,
+    denied: 0.9,
+    because: 'back pain goes with cord compression',
+    source: fromMemory,
+  },
+  {
+    key: 'nocturnal-hand-paraesthesiae',
+    applies: (site) => site.key === 'median-nerve-wrist',
+    present: 3,
+    denied: 0.7,
+    because: 'tingling at night is typical of the median nerve at the wrist',
+    source: fromMemory,
+  },
+  {
+    key: 'diabetes-mellitus',
+    applies: (site) => site.kind === 'polyneuropathy',
+    present: 1.7,
+    denied: 0.9,
+    because: 'diabetes is the commonest cause of polyneuropathy',
+    source: fromMemory,
+  },
+  {
+    key: 'diplopia',
+    applies: (site) => site.kind === 'junction',
+    present: 2,
+    denied: 0.8,
+    because: 'double vision is common in disease of the neuromuscular junction',
+    source: fromMemory,
+  },
+  {
+    key: 'recent-infection',
+    applies: (site) => site.kind === 'polyradiculoneuropathy',
+    present: 1.8,
+    denied: 0.9,
+    because: 'an infection in the weeks before is usual',
+    source: fromMemory,
+  },
+];
+
+const byKey = new Map<string, HistoryWeight[]>();
+for (const weight of weights) byKey.set(weight.key, [...(byKey.get(weight.key) ?? []), weight]);
+
+/** One statement as evidence about one site. */
+export interface HistoryEvidence {
+  readonly statement: HistoryStatement;
+  /** Natural log of the factor. */
+  readonly weight: number;
+  readonly because: string;
+}
+
+export function historyEvidence(exam: Exam, site: Site): readonly HistoryEvidence[] {
+  return exam.history.flatMap((statement) =>
+    (byKey.get(statement.key) ?? [])
+      .filter((weight) => weight.applies(site))
+      .map((weight) => ({
+        statement,
+        weight: Math.log(statement.present ? weight.present : weight.denied),
+        because: weight.because,
+      })),
+  );
+}
+
+export function historyFactor(exam: Exam, site: Site): number {
+  return Math.exp(historyEvidence(exam, site).reduce((sum, evidence) => sum + evidence.weight, 0));
+}

@@ -1,0 +1,72 @@
+import { noLesionIndex } from '../hypotheses/hypotheses.ts';
+import type { Hypothesis } from '../hypothesis.ts';
+import { findPairs, type Pair } from './pairs.ts';
+import { isExplained, type Scored, softmax } from './score.ts';
+import type { SiteGroup } from './site-groups.ts';
+
+/** What the evidence says about every single site, and about pairs where a single one does not suffice. */
+export interface Inference {
+  readonly scored: Scored;
+  /** Probability of each hypothesis as the only lesion; with `pairs` it sums to 1. */
+  readonly single: Float64Array;
+  readonly pairs: readonly { readonly pair: Pair; readonly probability: number }[];
+  /** Probability that a group's site is damaged, alone or as one of two. */
+  readonly groups: readonly { readonly group: SiteGroup; readonly probability: number; readonly alone: number }[];
+}
+
+/**
+ * Probabilities over single sites and, when the best single ones leave abnormal findings over, over pairs of sites.
+ * Method: tempered naive Bayes; see `evidence.ts` for the weights.
+ */
+export function infer(
+  hypotheses: readonly Hypothesis[],
+  groups: readonly SiteGroup[],
+  scored: Scored,
+  logPrior: Float64Array,
+): Inference {
+  const alone = softmax(scored.score);
+  const order = bestOfEachGroup(groups, alone);
+  const isWanting = order.slice(0, 3).some((index) => (alone[index] ?? 0) > 0.1 && leavesOver(scored, index));
+  const found = isWanting
+    ? findPairs(
+        hypotheses,
+        scored,
+        logPrior,
+        order.filter((index) => index !== noLesionIndex),
+      )
+    : [];
+  const joint = softmax([...scored.score, ...found.map((pair) => pair.score)]);
+  const single = joint.slice(0, hypotheses.length);
+  const pairs = found.map((pair, index) => ({ pair, probability: joint[hypotheses.length + index] ?? 0 }));
+  const marginal = groups.map((group) => {
+    const inside = new Set(group.members);
+    const own = group.members.reduce((sum, member) => sum + (single[member] ?? 0), 0);
+    const shared = pairs.reduce(
+      (sum, { pair, probability }) => sum + (inside.has(pair.first) || inside.has(pair.second) ? probability : 0),
+      0,
+    );
+    return { group, probability: own + shared, alone: own };
+  });
+  return {
+    scored,
+    single,
+    pairs,
+    groups: marginal.sort((a, b) => b.probability - a.probability || (a.group.id < b.group.id ? -1 : 1)),
+  };
+}
+
+function bestOfEachGroup(groups: readonly SiteGroup[], posterior: Float64Array): readonly number[] {
+  const at = (index: number): number => posterior[index] ?? 0;
+  return groups
+    .map(({ members }) => members.reduce((best, member) => (at(member) > at(best) ? member : best), members[0] ?? 0))
+    .sort((a, b) => at(b) - at(a) || a - b);
+}
+
+/** Whether some abnormal finding is not accounted for by a hypothesis. */
+function leavesOver({ data }: Scored, hypothesis: number): boolean {
+  return data.some((datum) => {
+    if (!datum.abnormal) return false;
+    const chance = datum.table.abnormal[datum.states[hypothesis] ?? 0] ?? 0;
+    return !isExplained(datum, chance, datum.states[noLesionIndex] ?? 0);
+  });
+}

@@ -1,0 +1,46 @@
+import type { Exam, OnsetPace } from '../../exam/exam.ts';
+import type { Hypothesis } from '../hypothesis.ts';
+import type { SiteKind } from '../localisation.ts';
+import { historyFactor } from './history-weights.ts';
+
+/** How much likelier a kind of site is when the trouble began at this pace, relative to no knowledge of the pace. Judged. */
+const paceFactor: Readonly<Record<SiteKind, Readonly<Record<OnsetPace, number>>>> = {
+  none: { hyperacute: 1, acute: 1, subacute: 1, chronic: 1 },
+  muscle: { hyperacute: 0.1, acute: 0.4, subacute: 1.2, chronic: 1.4 },
+  junction: { hyperacute: 0.2, acute: 0.8, subacute: 1.3, chronic: 1.1 },
+  nerve: { hyperacute: 0.9, acute: 1.1, subacute: 1, chronic: 1 },
+  'multiple-nerves': { hyperacute: 0.4, acute: 1, subacute: 1.4, chronic: 1 },
+  polyneuropathy: { hyperacute: 0.05, acute: 0.25, subacute: 0.8, chronic: 1.6 },
+  polyradiculoneuropathy: { hyperacute: 0.2, acute: 4, subacute: 2.5, chronic: 0.7 },
+  ganglion: { hyperacute: 0.1, acute: 0.5, subacute: 1.6, chronic: 1 },
+  plexus: { hyperacute: 1, acute: 1.4, subacute: 1.2, chronic: 0.8 },
+  root: { hyperacute: 0.8, acute: 1.3, subacute: 1.2, chronic: 0.9 },
+  'cauda-equina': { hyperacute: 1, acute: 2, subacute: 1.2, chronic: 0.7 },
+  'anterior-horn': { hyperacute: 0.1, acute: 0.4, subacute: 0.9, chronic: 1.3 },
+  'motor-neuron-system': { hyperacute: 0.03, acute: 0.05, subacute: 0.7, chronic: 1.6 },
+  cord: { hyperacute: 1, acute: 1.5, subacute: 1.4, chronic: 1 },
+  brainstem: { hyperacute: 4, acute: 1.4, subacute: 0.8, chronic: 0.5 },
+  cerebellum: { hyperacute: 2.5, acute: 1.3, subacute: 1, chronic: 0.8 },
+  hemisphere: { hyperacute: 5, acute: 1.8, subacute: 0.8, chronic: 0.5 },
+  'multiple-sites': { hyperacute: 1, acute: 1, subacute: 1, chronic: 1 },
+};
+
+const day = { hyperacute: 1, acute: 14, subacute: 84 } as const;
+
+/** Pace as stated, else guessed from how long it has lasted: what is days old began within days. */
+export function paceOf(onset: Exam['onset']): OnsetPace | undefined {
+  const { pace, durationDays } = onset;
+  if (pace !== undefined || durationDays === undefined) return pace;
+  if (durationDays <= day.hyperacute) return 'hyperacute';
+  if (durationDays <= day.acute) return 'acute';
+  return durationDays <= day.subacute ? 'subacute' : undefined;
+}
+
+/** Natural log of the prior weight of each hypothesis for this person and tempo; not normalised. */
+export function logPriors(hypotheses: readonly Hypothesis[], exam: Exam): Float64Array {
+  const pace = paceOf(exam.onset);
+  return Float64Array.from(hypotheses, (hypothesis) => {
+    const tempo = pace === undefined ? 1 : paceFactor[hypothesis.site.kind][pace];
+    return Math.log(hypothesis.frequency * tempo * historyFactor(exam, hypothesis.site));
+  });
+}

@@ -1,0 +1,62 @@
+import { type Segment, segmentIndex, segments } from '../../anatomy/segments.ts';
+import { type Hypothesis, type Site, siteId } from '../hypothesis.ts';
+
+/** The hypotheses that are one answer to the outside: one site in every extent and, for the cord, at every level. */
+export interface SiteGroup {
+  readonly id: string;
+  readonly members: readonly number[];
+}
+
+/** Cord sites are one answer with a level that is then named; roots are an answer each, because each has its own name. */
+function groupId(site: Site): string {
+  return site.kind === 'cord' ? siteId({ ...site, level: null }) : siteId(site);
+}
+
+export function groupSites(hypotheses: readonly Hypothesis[]): readonly SiteGroup[] {
+  const groups = new Map<string, number[]>();
+  hypotheses.forEach(({ site }, index) => {
+    const id = groupId(site);
+    groups.set(id, [...(groups.get(id) ?? []), index]);
+  });
+  return [...groups].map(([id, members]) => ({ id, members }));
+}
+
+/** Share of a site's probability that the named range of levels holds. */
+const rangeShare = 0.8;
+
+/** The likeliest level of a site and the shortest run of levels around it that holds most of its probability. */
+export function levelOf(
+  members: readonly number[],
+  hypotheses: readonly Hypothesis[],
+  posterior: Float64Array,
+): { readonly level: Segment; readonly range: readonly [Segment, Segment] } | null {
+  const byLevel = new Float64Array(segments.length);
+  let total = 0;
+  for (const index of members) {
+    const level = hypotheses[index]?.site.level ?? null;
+    if (level === null) continue;
+    const probability = posterior[index] ?? 0;
+    byLevel[segmentIndex(level)] = (byLevel[segmentIndex(level)] ?? 0) + probability;
+    total += probability;
+  }
+  if (total === 0) return null;
+  let best = 0;
+  byLevel.forEach((probability, level) => {
+    if (probability > (byLevel[best] ?? 0)) best = level;
+  });
+  let top = best;
+  let bottom = best;
+  let held = byLevel[best] ?? 0;
+  while (held < rangeShare * total) {
+    const above = top > 0 ? (byLevel[top - 1] ?? 0) : -1;
+    const below = bottom < segments.length - 1 ? (byLevel[bottom + 1] ?? 0) : -1;
+    if (above > below) {
+      top -= 1;
+      held += above;
+    } else {
+      bottom += 1;
+      held += below;
+    }
+  }
+  return { level: segments[best] ?? 'C1', range: [segments[top] ?? 'C1', segments[bottom] ?? 'S5'] };
+}

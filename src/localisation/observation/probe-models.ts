@@ -1,0 +1,390 @@
+import { isWithin } from '../../anatomy/body-parts.ts';
+import type { MuscleGroup } from '../../anatomy/movement.ts';
+import { movementTable } from '../../anatomy/movements.ts';
+import type { Modality, Probe } from '../../anatomy/probe.ts';
+import { reflexTable } from '../../anatomy/reflexes.ts';
+import { type Segment, segmentIndex } from '../../anatomy/segments.ts';
+import type { SkinPlace } from '../../anatomy/skin.ts';
+import { skinPlace } from '../../anatomy/skin-places.ts';
+import type { Item } from '../../exam/catalogue/item.ts';
+import { scales } from '../../exam/scales.ts';
+import { type BodySide, bodySides, type Side } from '../../kernel/side.ts';
+import { facultyChance } from '../forward/faculty.ts';
+import { type MotorItem, motorDeficit, motorItem } from '../forward/motor.ts';
+import { arcState, reflexItem } from '../forward/reflex-arc.ts';
+import { sensoryDeficit, sensoryItem } from '../forward/sensory.ts';
+import type { Hypothesis } from '../hypothesis.ts';
+import { cordIndex, placeIndex } from '../lesion.ts';
+import type { SiteKind } from '../localisation.ts';
+import { signModel } from './abnormality.ts';
+import type { Context } from './context.ts';
+import {
+  plantarDistribution,
+  plantarResponses,
+  powerDistribution,
+  powerGrades,
+  reflexDistribution,
+  reflexGrades,
+  sensoryDistribution,
+  sensoryResults,
+  superficialDistribution,
+  superficialGrades,
+  toneDistribution,
+  toneGrades,
+} from './observed.ts';
+import { coarse, fine, gradedModel, type ProbeModel } from './probe-model.ts';
+import { signAccuracy, upperMotorAccuracy } from './sign-accuracy.ts';
+
+/** Where an item is examined: what a finding, or a proposal to examine, says beyond the item. */
+export interface ProbeTarget {
+  readonly item: Item;
+  readonly side: Side;
+  /** Skin table and key for sensation, or body part for signs with sites. */
+  readonly place?: { readonly kind: string; readonly key: string };
+}
+
+const sidesOf = (side: Side): readonly BodySide[] => (side === 'midline' ? bodySides : [side]);
+const mean = (values: readonly number[]): number =>
+  values.reduce((sum, value) => sum + value, 0) / Math.max(1, values.length);
+
+function motorItems(keys: readonly string[], side: BodySide): readonly MotorItem[] {
+  return keys.flatMap((key) => {
+    const movement = movementTable.get(key);
+    return movement === undefined ? [] : [motorItem(movement, movement.paired ? side : 'midline')];
+  });
+}
+
+const groupMovements = (groups: readonly MuscleGroup[]): readonly string[] =>
+  [...movementTable].flatMap(([key, movement]) => (groups.includes(movement.group) ? [key] : []));
+
+/** The lowest segment that counts: signs of the arm are looked for in the fingers, of the leg at knee and ankle. */
+const limbSegment = { upper: 'C8', lower: 'L4' } as const;
+
+/** Loss of descending control to a limb on one side. */
+function released(hypothesis: Hypothesis, side: BodySide, limb: 'upper' | 'lower'): number {
+  return 1 - hypothesis.pathways.motorTo(side, segmentIndex(limbSegment[limb]));
+}
+
+const toneMuscles = {
+  upper: ['elbow-flexion', 'elbow-extension', 'wrist-extension'],
+  lower: ['knee-extension', 'knee-flexion', 'ankle-plantarflexion'],
+} as const;
+
+function power({ side }: ProbeTarget, movementKey: string): ProbeModel | null {
+  const movement = movementTable.get(movementKey);
+  if (movement === undefined) return null;
+  const item = motorItem(movement, side);
+  return gradedModel({
+    family: 'power',
+    values: powerGrades,
+    normal: scales['mrc-power'].normal,
+    steps: [fine],
+    fractions: (hypothesis) => [motorDeficit(hypothesis, item).total],
+    distribution: ([loss = 0]) => powerDistribution(loss),
+  });
+}
+
+function reflex({ side }: ProbeTarget, reflexKey: string): ProbeModel | null {
+  const row = reflexTable.get(reflexKey);
+  if (row === undefined) return null;
+  const item = reflexItem(row, side);
+  const fractions = (hypothesis: Hypothesis): number[] => {
+    const { arc, released: lost } = arcState(hypothesis, item);
+    return [arc, lost];
+  };
+  const { under60, from60 } = row.absentInHealth;
+  const family = `${row.kind}|${under60}|${from60}`;
+  const absent = ({ from60: share }: Context): number => under60 + (from60 - under60) * share;
+  return row.kind === 'stretch'
+    ? gradedModel({
+        family,
+        values: reflexGrades,
+        normal: scales['reflex-grade'].normal,
+        steps: [21, coarse],
+        fractions,
+        distribution: ([arc = 1, lost = 0], context) => reflexDistribution(arc, lost, absent(context), context),
+      })
+    : gradedModel({
+        family,
+        values: superficialGrades,
+        normal: scales['superficial-reflex'].normal,
+        steps: [coarse, coarse],
+        fractions,
+        distribution: ([arc = 1, lost = 0], context) => superficialDistribution(arc, lost, absent(context)),
+      });
+}
+
+/** Vibration that is lost with age at the far end of the leg: toes 29 %, ankles 15 % of healthy people from 60. */
+function lostInHealth(modality: Modality, place: SkinPlace): { readonly from60: number } {
+  if (modality !== 'vibration') return { from60: 0.01 };
+  return { from60: place.lengthCm >= 97 ? 0.27 : place.lengthCm >= 84 ? 0.13 : 0.02 }; // Vrancken 2006 (read), less the usual false losses
+}
+
+function sensation({ side, place }: ProbeTarget, modality: Modality): ProbeModel | null {
+  if (place === undefined) return null;
+  const { kind } = place;
+  const row =
+    kind === 'dermatome' || kind === 'landmark' || kind === 'territory' ? skinPlace(kind, place.key) : undefined;
+  if (row === undefined) return null;
+  const item = sensoryItem(row, modality, side);
+  const ageing = lostInHealth(modality, row);
+  return gradedModel({
+    family: `sensation|${ageing.from60}`,
+    values: sensoryResults,
+    normal: scales.sensation.normal,
+    steps: [fine],
+    fractions: (hypothesis) => [sensoryDeficit(hypothesis, item).total],
+    distribution: ([loss = 0], context) => sensoryDistribution(loss, ageing.from60 * context.from60),
+  });
+}
+
+function plantar({ side }: ProbeTarget): ProbeModel {
+  const toes = sidesOf(side).flatMap((one) => motorItems(['great-toe-extension'], one));
+  return gradedModel({
+    family: 'plantar',
+    values: plantarResponses,
+    normal: scales['plantar-response'].normal,
+    steps: [coarse, coarse],
+    fractions: (hypothesis) => [
+      mean(sidesOf(side).map((one) => 1 - hypothesis.pathways.motorTo(one, segmentIndex('L5')))),
+      1 - mean(toes.map((item) => motorDeficit(hypothesis, item).lower)),
+    ],
+    distribution: ([lost = 0, toeMuscles = 1]) => plantarDistribution(lost, toeMuscles),
+  });
+}
+
+const legTone = new Set(['lower-limb', 'knee', 'ankle', 'hip', 'thigh', 'leg-below-knee', 'foot']);
+const armTone = new Set(['upper-limb', 'elbow', 'wrist', 'shoulder', 'forearm', 'upper-arm', 'hand']);
+
+function tone({ item, side }: ProbeTarget): ProbeModel | null {
+  const limb = legTone.has(item.key) ? 'lower' : armTone.has(item.key) ? 'upper' : null;
+  if (limb === null || side === 'midline') return null;
+  const muscles = motorItems(toneMuscles[limb], side);
+  return gradedModel({
+    family: 'tone',
+    values: toneGrades,
+    normal: scales.tone.normal,
+    steps: [coarse, coarse],
+    fractions: (hypothesis) => [
+      released(hypothesis, side, limb),
+      mean(muscles.map((muscle) => motorDeficit(hypothesis, muscle).lower)),
+    ],
+    distribution: ([lost = 0, lower = 0], context) => toneDistribution(lost, lower, context),
+  });
+}
+
+function clonus({ item, side }: ProbeTarget, reflexKey: string): ProbeModel | null {
+  const row = reflexTable.get(reflexKey);
+  if (row === undefined) return null;
+  const arc = reflexItem(row, side);
+  return signModel({
+    item,
+    family: 'clonus',
+    steps: [coarse, coarse],
+    fractions: (hypothesis) => {
+      const state = arcState(hypothesis, arc);
+      return [state.arc, state.released];
+    },
+    chance: ([kept = 1, lost = 0], context) => 0.008 + 0.6 * lost * kept * (0.25 + 0.75 * context.chronicity),
+  });
+}
+
+/** Wasting takes weeks; twitching is commonest where the cell body is lost, absent in disease of muscle and junction. Judged. */
+function denervation({ item, side, place }: ProbeTarget, feature: 'wasting' | 'fasciculation'): ProbeModel | null {
+  if (place === undefined) return null;
+  const keys = [...movementTable].flatMap(([key, movement]) => (isWithin(movement.bulkAt, place.key) ? [key] : []));
+  if (keys.length === 0) return null;
+  const items = sidesOf(side).flatMap((one) => motorItems(keys, one));
+  const fractions = (hypothesis: Hypothesis): number[] => {
+    const losses = items.map((one) => motorDeficit(hypothesis, one).lower);
+    const horn = mean(
+      items.flatMap((one) =>
+        one.strands.map((strand) =>
+          strand.segment === null
+            ? 0
+            : (hypothesis.pathways.damage.anteriorHorn[cordIndex(strand.side, strand.segment)] ?? 0),
+        ),
+      ),
+    );
+    const axonal = hypothesis.site.kind === 'junction' || !hypothesis.process.denervating ? 0 : 1;
+    return [Math.max(...losses, 0) * 0.5 + mean(losses) * 0.5, horn, axonal];
+  };
+  return signModel({
+    item,
+    family: feature,
+    steps: [coarse, 6, 2],
+    fractions,
+    chance: ([loss = 0, horn = 0, axonal = 1], context) =>
+      feature === 'wasting'
+        ? 0.02 + 0.8 * loss * (0.05 + 0.95 * context.chronicity) * (axonal === 0 ? 0.35 : 1)
+        : 0.012 + (axonal === 0 ? 0.02 : 0.1) * loss + 0.75 * horn * (0.4 + 0.6 * context.chronicity),
+  });
+}
+
+/** A task fails when the weakest of the movements that it needs is weak; tasks of the whole body load the muscles more. */
+function weaknessOf({ item, side }: ProbeTarget, movements: readonly string[], bilateral: boolean): ProbeModel {
+  const perSide = sidesOf(side).map((one) => motorItems(movements, one));
+  const loaded = item.scale === 'performance';
+  return signModel({
+    item,
+    family: 'task',
+    steps: [fine],
+    fractions: (hypothesis) => {
+      const losses = perSide.map((items) => Math.max(0, ...items.map((one) => motorDeficit(hypothesis, one).total)));
+      return [bilateral ? Math.min(...losses) : Math.max(...losses)];
+    },
+    chance: ([loss = 0]) => {
+      const threshold = loaded ? 0.22 : 0.38;
+      return 0.02 + 0.94 / (1 + Math.exp((threshold - loss) / 0.07));
+    },
+  });
+}
+
+function upperMotor({ item, side }: ProbeTarget, limb: 'upper' | 'lower' | 'both'): ProbeModel {
+  const { sensitivity, falsePositive } = upperMotorAccuracy(item.key);
+  const parts = limb === 'both' ? (['upper', 'lower'] as const) : [limb];
+  return signModel({
+    item,
+    family: `upper-motor|${sensitivity}|${falsePositive}`,
+    steps: [coarse],
+    fractions: (hypothesis) => [
+      Math.max(...sidesOf(side).flatMap((one) => parts.map((part) => released(hypothesis, one, part)))),
+    ],
+    chance: ([lost = 0], context) =>
+      falsePositive + sensitivity * Math.min(1, lost * 1.25) * (0.45 + 0.55 * context.chronicity),
+  });
+}
+
+/** Standing and reaching without sight need the far joints of both sides. */
+function proprioception({ item, side }: ProbeTarget, limb: 'upper' | 'lower'): ProbeModel | null {
+  const place = skinPlace('landmark', limb === 'lower' ? 'great-toe' : 'index-finger');
+  if (place === undefined) return null;
+  const items = sidesOf(side).map((one) => sensoryItem(place, 'vibration', one));
+  return signModel({
+    item,
+    family: 'proprioception',
+    steps: [fine],
+    fractions: (hypothesis) => [Math.min(...items.map((one) => sensoryDeficit(hypothesis, one).total))],
+    chance: ([loss = 0]) => 0.03 + 0.75 * loss ** 1.5,
+  });
+}
+
+const coordinationMuscles = {
+  'upper-limb': ['shoulder-abduction', 'finger-extension'],
+  'lower-limb': ['hip-flexion', 'ankle-dorsiflexion'],
+  midline: ['hip-flexion'],
+} as const;
+
+/** Clumsiness is cerebellar, or made by weakness, or by lost position sense; the last two in part only. */
+function cerebellar({ item, side }: ProbeTarget, part: 'upper-limb' | 'lower-limb' | 'midline'): ProbeModel {
+  const muscles = sidesOf(side).flatMap((one) => motorItems(coordinationMuscles[part], one));
+  const joint = skinPlace('landmark', part === 'upper-limb' ? 'index-finger' : 'great-toe');
+  const joints = joint === undefined ? [] : sidesOf(side).map((one) => sensoryItem(joint, 'joint-position', one));
+  return signModel({
+    item,
+    family: 'coordination',
+    steps: [coarse, 4, 4],
+    fractions: (hypothesis) => {
+      const { cerebellar: halves } = hypothesis.pathways.damage;
+      const own = Math.max(...sidesOf(side).map((one) => halves[one === 'left' ? 0 : 1] ?? 0));
+      const vermis = halves[2] ?? 0;
+      return [
+        part === 'midline'
+          ? Math.max(vermis, own * 0.6)
+          : Math.max(own, part === 'lower-limb' ? vermis * 0.4 : vermis * 0.1),
+        mean(muscles.map((muscle) => motorDeficit(hypothesis, muscle).total)),
+        mean(joints.map((one) => sensoryDeficit(hypothesis, one).total)),
+      ];
+    },
+    chance: ([ataxia = 0, weakness = 0, position = 0]) =>
+      0.02 + 0.96 * (1 - (1 - 0.92 * ataxia) * (1 - 0.45 * weakness) * (1 - 0.4 * position)),
+  });
+}
+
+function deformity({ item, side }: ProbeTarget): ProbeModel {
+  const feet = sidesOf(side).flatMap((one) => motorItems(groupMovements(['foot', 'leg-anterior']), one));
+  return signModel({
+    item,
+    family: 'deformity',
+    steps: [coarse],
+    fractions: (hypothesis) => [mean(feet.map((one) => motorDeficit(hypothesis, one).lower))],
+    chance: ([loss = 0], context) => 0.05 + 0.3 * loss * context.chronicity,
+  });
+}
+
+/** Stretching or tapping provokes a compressed root or nerve, not the cord or a diffuse process. */
+const provocable: ReadonlySet<SiteKind> = new Set(['root', 'nerve', 'cauda-equina', 'plexus']);
+
+function provocation({ item, side }: ProbeTarget, probe: Extract<Probe, { kind: 'provocation' }>): ProbeModel {
+  const { sensitivity, falsePositive } = signAccuracy(item.key);
+  const roots = Object.keys(probe.roots ?? {}) as Segment[];
+  return signModel({
+    item,
+    family: `provocation|${sensitivity}|${falsePositive}`,
+    steps: [6],
+    fractions: (hypothesis) => {
+      if (!provocable.has(hypothesis.site.kind)) return [0];
+      const { dorsalRoot, ventralRoot, sensoryPlace, motorPlace } = hypothesis.pathways.damage;
+      const hits = sidesOf(side).flatMap((one) => [
+        ...roots.map((root) => {
+          const cell = cordIndex(one, segmentIndex(root));
+          return Math.max(dorsalRoot[cell] ?? 0, ventralRoot[cell] ?? 0);
+        }),
+        ...(probe.place === undefined ? [] : [placeIndex(one, probe.place)]).map((cell) =>
+          Math.max(sensoryPlace[cell] ?? 0, motorPlace[cell] ?? 0),
+        ),
+      ]);
+      return [Math.max(0, ...hits)];
+    },
+    chance: ([hit = 0]) => falsePositive + (sensitivity - falsePositive) * Math.min(1, hit * 1.6),
+  });
+}
+
+const hundredths = 101;
+
+function facultyModel({ item, side }: ProbeTarget, probe: Extract<Probe, { kind: 'faculty' }>): ProbeModel {
+  return signModel({
+    item,
+    family: 'faculty',
+    steps: [hundredths],
+    fractions: (hypothesis) => [facultyChance(hypothesis, probe.faculty, side)],
+    chance: ([chance = 0]) => chance,
+  });
+}
+
+/** The model of an item where it is examined; null when nothing can be drawn from it. */
+export function probeModel(target: ProbeTarget): ProbeModel | null {
+  const { probe } = target.item;
+  switch (probe.kind) {
+    case 'movement':
+      return power(target, probe.movement);
+    case 'reflex':
+      return reflex(target, probe.reflex);
+    case 'sensation':
+      return sensation(target, probe.modality);
+    case 'plantar':
+      return plantar(target);
+    case 'tone':
+      return tone(target);
+    case 'clonus':
+      return clonus(target, probe.reflex);
+    case 'denervation':
+      return denervation(target, probe.feature);
+    case 'weakness-of':
+      return weaknessOf(target, probe.movements, probe.bilateral ?? false);
+    case 'upper-motor':
+      return upperMotor(target, probe.limb);
+    case 'proprioception':
+      return proprioception(target, probe.limb);
+    case 'cerebellar':
+      return cerebellar(target, probe.part);
+    case 'long-standing-deformity':
+      return deformity(target);
+    case 'provocation':
+      return provocation(target, probe);
+    case 'faculty':
+      return facultyModel(target, probe);
+    case 'recorded-only':
+      return null;
+  }
+}
