@@ -7,7 +7,7 @@ import type { Finding } from './finding.ts';
 
 /**
  * The findings without harmless repeats, and a fault at each place where the same item on the same side has another
- * value than elsewhere. A repeat that only adds a note keeps both notes.
+ * value, or another note, than elsewhere.
  */
 export function withoutRepeats(findings: readonly Finding[]): {
   readonly findings: readonly Finding[];
@@ -19,26 +19,28 @@ export function withoutRepeats(findings: readonly Finding[]): {
     const first = kept.get(finding.id);
     if (first === undefined) kept.set(finding.id, finding);
     else if (!saysTheSame(first, finding)) faults.push(...contradiction(first, finding));
-    else if (finding.note !== undefined && first.note?.includes(finding.note) !== true) {
-      kept.set(finding.id, {
-        ...first,
-        note: first.note === undefined ? finding.note : `${first.note}\n${finding.note}`,
-      });
-    }
+    else if (first.note === undefined && finding.note !== undefined)
+      kept.set(finding.id, { ...first, note: finding.note });
   }
   return { findings: [...kept.values()], faults };
 }
 
 function saysTheSame(a: Finding, b: Finding): boolean {
+  const sameNote = a.note === undefined || b.note === undefined || a.note === b.note;
+  return sameNote && hasSameValue(a, b);
+}
+
+function hasSameValue(a: Finding, b: Finding): boolean {
   return a.value === b.value && a.notTested === b.notTested && (a.reinforced ?? false) === (b.reinforced ?? false);
 }
 
 function contradiction(a: Finding, b: Finding): readonly Fault[] {
   const side = a.side === 'midline' ? '' : ` on the ${a.side}`;
+  const what = hasSameValue(a, b) ? 'note' : 'value';
   const fault = (here: Finding, there: Finding): Fault => ({
     pointer: here.pointer,
     code: 'CONTRADICTION',
-    message: `'${itemId(a.item)}'${side} has another value at ${there.pointer}.`,
+    message: `'${itemId(a.item)}'${side} has another ${what} at ${there.pointer}.`,
   });
   return [fault(a, b), fault(b, a)];
 }

@@ -1,4 +1,4 @@
-const keyLike = /^[A-Za-z0-9][A-Za-z0-9 +/-]{0,63}$/;
+const keyLike = /^[A-Za-z0-9][A-Za-z0-9 _+/-]{0,63}$/;
 
 /**
  * Whether a value that the caller sent may be repeated in an answer or a log. Only short key-like tokens may: anything

@@ -7,6 +7,7 @@ import { placeProperties, valueProperty } from '../schema/section-schemas.ts';
 import { mayBeEchoed } from './echo.ts';
 import { nearestKey } from './nearest-key.ts';
 import { pointerInto } from './pointer.ts';
+import { ownProperty } from './sound-parts.ts';
 import { unknownProperty } from './unknown-property.ts';
 import { oneOfWords, withArticle } from './words.ts';
 
@@ -22,22 +23,16 @@ export interface FindingContext {
 export function findingContext(steps: readonly string[], body: unknown): FindingContext | null {
   const [findings, section, index] = steps;
   if (findings !== 'findings' || section === undefined || index === undefined || !isSectionKey(section)) return null;
-  const entry = own(own(own(body, 'findings'), section), index);
+  const entry = ownProperty(ownProperty(ownProperty(body, 'findings'), section), index);
   if (typeof entry !== 'object' || entry === null) return null;
   const { itemProperty: nameProperty } = sectionOf(section);
-  const key = nameProperty === null ? itemsOf(section)[0]?.key : own(entry, nameProperty);
+  const key = nameProperty === null ? itemsOf(section)[0]?.key : ownProperty(entry, nameProperty);
   const item = typeof key === 'string' ? findItem(section, key) : undefined;
   return { section, nameProperty, entry: entry as Readonly<Record<string, unknown>>, item };
 }
 
 function isSectionKey(key: string): key is SectionKey {
   return (sectionKeys as readonly string[]).includes(key);
-}
-
-function own(value: unknown, name: string): unknown {
-  return typeof value === 'object' && value !== null && Object.hasOwn(value, name)
-    ? (value as Record<string, unknown>)[name]
-    : undefined;
 }
 
 /** Faults of an entry whose naming property is missing: the property itself, or the misspelt one that stands for it. */

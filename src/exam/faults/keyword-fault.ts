@@ -17,6 +17,8 @@ export function keywordFault(error: ErrorObject): Fault {
     case 'const':
       return listFault(error, [String(error.schema)]);
     case 'type':
+      if (Array.isArray(error.parentSchema?.enum)) return listFault(error, error.parentSchema.enum.map(String));
+      if (pointer === '') return { pointer, code: 'WRONG_TYPE', message: 'The body is a JSON object.' };
       return { pointer, code: 'WRONG_TYPE', message: `Expected ${expected ?? typeWords(error.schema)}.` };
     case 'maxItems':
       return { pointer, code: 'TOO_LARGE', message: `At most ${String(error.schema)} entries are taken here.` };
@@ -63,7 +65,7 @@ function listFault(error: ErrorObject, keys: readonly string[]): Fault {
   }
   const suggestion = nearestKey(data, keys);
   const name = pointerSteps(pointer).at(-1) ?? 'value';
-  const unknown = mayBeEchoed(data) ? `No such ${name} '${data}'.` : `Unknown ${name}.`;
+  const unknown = mayBeEchoed(data) ? unknownValue(name, data) : `Unknown \`${name}\`.`;
   const hint =
     suggestion === undefined ? (list ?? 'The catalogue lists those that there are.') : `Did you mean '${suggestion}'?`;
   return {
@@ -72,6 +74,12 @@ function listFault(error: ErrorObject, keys: readonly string[]): Fault {
     message: `${unknown} ${hint}`,
     ...(suggestion === undefined ? {} : { suggestion }),
   };
+}
+
+/** Some properties are called as the thing that they name; others only hold one of a few values. */
+export function unknownValue(property: string, value: string): string {
+  const isNoun = ['key', 'code', 'site', 'dermatome', 'territory', 'section', 'region'].includes(property);
+  return isNoun ? `No such ${property} '${value}'.` : `\`${property}\` has no value '${value}'.`;
 }
 
 /** Choices are lists of `{ required: [...] }`: the fault names the properties of which one, or exactly one, is wanted. */

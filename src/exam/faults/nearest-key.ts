@@ -18,7 +18,9 @@ export function nearestKey(unknown: string, known: Iterable<string>): string | u
       candidate === wanted
         ? -1
         : Math.min(distance(wanted, candidate), 1 + distance(wantedWords, sortedWords(candidate)));
-    const allowed = Math.max(1, Math.floor(Math.max(wanted.length, candidate.length) / 3));
+    const length = Math.max(wanted.length, candidate.length);
+    // In a short code (L5, 4+) one letter makes another code: only its capitals may differ.
+    const allowed = length < 4 ? 0 : Math.floor(length / 3);
     if (cost <= allowed && cost < bestCost) {
       best = key;
       bestCost = cost;
@@ -29,6 +31,7 @@ export function nearestKey(unknown: string, known: Iterable<string>): string | u
 
 function plain(key: string): string {
   return key
+    .trim()
     .replaceAll(/([a-z])([A-Z])/g, '$1-$2')
     .toLowerCase()
     .replaceAll(/[\s_/]+/g, '-');

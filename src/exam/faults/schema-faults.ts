@@ -2,6 +2,7 @@ import type { ErrorObject } from 'ajv/dist/2020.js';
 import type { Fault } from '../../kernel/errors.ts';
 import { findingContext, missingNameFaults, propertyFault, unknownItemFaults } from './finding-faults.ts';
 import { keywordFault } from './keyword-fault.ts';
+import { misplacedKeyFault } from './misplaced-key.ts';
 import { pointerSteps } from './pointer.ts';
 import { unknownProperty } from './unknown-property.ts';
 
@@ -10,12 +11,22 @@ import { unknownProperty } from './unknown-property.ts';
  * Errors of the validator that only repeat another one (the branches of a choice, `if`) are left out.
  */
 export function schemaFaults(errors: readonly ErrorObject[], body: unknown): readonly Fault[] {
-  const faults = errors.filter((error) => !isBranchOfChoice(error)).flatMap((error) => faultsOf(error, body));
-  return withoutEchoes(faults);
+  const distinct = errors.filter((error) => !isBranchOfChoice(error));
+  const faults = distinct.slice(0, errorsPutInWords).flatMap((error) => faultsOf(error, body));
+  const rest = distinct
+    .slice(errorsPutInWords)
+    .map(({ instancePath }): Fault => ({ pointer: instancePath, code: 'INVALID', message: 'Not as the schema asks.' }));
+  return withoutEchoes([...faults, ...rest]);
 }
+
+/** Looking for the nearest key costs time, and no more than a hundred faults are answered anyway. */
+const errorsPutInWords = 250;
 
 function isBranchOfChoice(error: ErrorObject): boolean {
   if (error.keyword === 'if') return true;
+  // What is not even an object fails every rule about the properties of one.
+  if (error.keyword === 'not')
+    return typeof error.data !== 'object' || error.data === null || Array.isArray(error.data);
   return error.keyword === 'required' && /\/(?:anyOf|oneOf)\/\d+\/required$/.test(error.schemaPath) && isBare(error);
 }
 
@@ -41,7 +52,7 @@ function faultsOf(error: ErrorObject, body: unknown): readonly Fault[] {
       if (context !== null && pointerSteps(error.instancePath).at(-1) === context.nameProperty) {
         return unknownItemFaults(context, error.instancePath.slice(0, error.instancePath.lastIndexOf('/')));
       }
-      return [keywordFault(error)];
+      return [misplacedKeyFault(error) ?? keywordFault(error)];
     default:
       return [keywordFault(error)];
   }

@@ -10,11 +10,15 @@ import { convertUnit, significant } from './ucum.ts';
 export function canonicalValue(row: QuantityResult, value: number, unit: string): number | null {
   const wanted = plainUnit(unit);
   if (wanted === plainUnit(row.unit)) return value;
-  const lines = row.lines ?? [];
-  const line = lines.find((one) => plainUnit(one.unit) === wanted);
+  const line = row.lines?.find((one) => plainUnit(one.unit) === wanted);
   if (line !== undefined) return significant(line.factor * value + line.offset);
-  if (lines.some((one) => convertUnit(1, one.unit, row.unit) !== null)) return null;
+  if (takesOnlyItsOwnUnits(row)) return null;
   return convertUnit(value, unit, row.unit, row.molarMass);
+}
+
+/** Whether UCUM would convert a unit of the row's lines as well, and wrongly. */
+export function takesOnlyItsOwnUnits(row: QuantityResult): boolean {
+  return (row.lines ?? []).some((line) => convertUnit(1, line.unit, row.unit) !== null);
 }
 
 /** Units to suggest, the canonical one first. */

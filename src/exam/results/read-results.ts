@@ -14,7 +14,7 @@ import { pointerInto } from '../faults/pointer.ts';
 import type { SoundEntry } from '../faults/sound-parts.ts';
 import { oneOfWords } from '../faults/words.ts';
 import type { QuantityValue, ResultEntry } from '../request.ts';
-import { canonicalValue, unitsTaken } from './canonical-quantity.ts';
+import { canonicalValue, takesOnlyItsOwnUnits, unitsTaken } from './canonical-quantity.ts';
 
 interface ResultsRead {
   readonly results: readonly InvestigationResult[];
@@ -47,9 +47,7 @@ export function readResults(entries: readonly SoundEntry<ResultEntry>[]): Result
     const first = kept.get(row.key);
     if (first === undefined) kept.set(row.key, result);
     else if (!saysTheSame(first, result)) faults.push(contradiction(first, result), contradiction(result, first));
-    else if (entry.note !== undefined && first.note?.includes(entry.note) !== true) {
-      kept.set(row.key, { ...first, note: first.note === undefined ? entry.note : `${first.note}\n${entry.note}` });
-    }
+    else if (first.note === undefined) kept.set(row.key, { ...first, ...note });
   }
   const results = [...kept.values()].sort((a, b) => (ranks.get(a.key) ?? 0) - (ranks.get(b.key) ?? 0));
   return { results, faults };
@@ -80,7 +78,8 @@ function measured(row: QuantityResult, { valueQuantity }: ResultEntry, pointer: 
   const value = canonicalValue(row, valueQuantity.value, unitOf(valueQuantity));
   if (value === null) {
     const property = valueQuantity.code === undefined ? 'unit' : 'code';
-    const message = `Not a UCUM unit for '${row.key}': write ${units}, or another of the same kind.`;
+    const others = takesOnlyItsOwnUnits(row) ? '' : ', or another of the same kind';
+    const message = `Not a UCUM unit for '${row.key}': write ${units}${others}.`;
     return { fault: { pointer: pointerInto(at, property), code: 'UNIT', message, suggestion: row.unit } };
   }
   const [low, high] = row.plausible;
@@ -118,13 +117,14 @@ function coded(row: CodedResult, { value }: ResultEntry, pointer: string): Value
 }
 
 function saysTheSame(a: InvestigationResult, b: InvestigationResult): boolean {
-  return a.value === b.value && a.quantity?.value === b.quantity?.value && a.comparator === b.comparator;
+  const sameNote = a.note === undefined || b.note === undefined || a.note === b.note;
+  return sameNote && a.value === b.value && a.quantity?.value === b.quantity?.value && a.comparator === b.comparator;
 }
 
 function contradiction(here: InvestigationResult, there: InvestigationResult): Fault {
   return {
     pointer: here.pointer,
     code: 'CONTRADICTION',
-    message: `'${here.key}' has another value at ${there.pointer}.`,
+    message: `'${here.key}' has another value or note at ${there.pointer}.`,
   };
 }

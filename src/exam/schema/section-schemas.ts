@@ -118,7 +118,7 @@ function valueSchema(item: Item): JsonSchema {
   }
   return oneOfKeys(
     scale.grades.map((grade) => grade.key),
-    scale.label.toLowerCase(),
+    scale.label,
   );
 }
 
