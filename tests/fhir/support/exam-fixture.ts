@@ -231,9 +231,9 @@ export const assessment: Assessment = {
       source: 'Textbook',
     },
     {
-      key: 'diabetic-radiculopathy',
-      label: 'Diabetic radiculopathy',
-      code: { system: systems.mondo, code: 'MONDO:0000000', display: 'Invented term' },
+      key: 'diabetic-polyneuropathy',
+      label: 'Diabetic polyneuropathy',
+      code: { system: systems.cause, code: 'diabetic-polyneuropathy', display: 'Diabetic polyneuropathy' },
       probability: 0.0004,
       supporting: [],
       against: [{ pointer: null, text: 'no diabetes' }],
