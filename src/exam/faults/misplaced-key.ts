@@ -1,0 +1,45 @@
+import type { ErrorObject } from 'ajv/dist/2020.js';
+import { segments } from '../../anatomy/segments.ts';
+import { dermatomeKeys } from '../../anatomy/skin.ts';
+import { landmarkKeys, territoryKeys } from '../../anatomy/skin-places.ts';
+import type { Fault } from '../../kernel/errors.ts';
+import { findHistoryRow, historyListKeys } from '../catalogue/history.ts';
+import { placeProperties } from '../schema/section-schemas.ts';
+import { pointerSteps } from './pointer.ts';
+
+/** Fault of a key that is right in itself but stands in the wrong list or property; null if it is nowhere right. */
+export function misplacedKeyFault(error: ErrorObject): Fault | null {
+  const [part, list, , property] = pointerSteps(error.instancePath);
+  const key: unknown = error.data;
+  if (typeof key !== 'string') return null;
+  if (part === 'history' && property === 'key') return inOtherHistoryList(error.instancePath, key);
+  if (part === 'findings' && list === 'sensation' && property !== undefined) {
+    return underOtherPlaceProperty(error.instancePath, property, key);
+  }
+  return null;
+}
+
+function inOtherHistoryList(pointer: string, key: string): Fault | null {
+  const list = historyListKeys.find((one) => findHistoryRow(one, key) !== undefined);
+  if (list === undefined) return null;
+  const message = `'${key}' belongs in \`history.${list}\`.`;
+  return { pointer, code: 'WRONG_SECTION', message, suggestion: `${list}/${key}` };
+}
+
+const placeKeys: readonly ReadonlySet<string>[] = [
+  new Set(landmarkKeys),
+  new Set(dermatomeKeys),
+  new Set(territoryKeys),
+  new Set(segments),
+];
+
+function underOtherPlaceProperty(pointer: string, property: string, key: string): Fault | null {
+  const right = placeProperties[placeKeys.findIndex((keys) => keys.has(key))];
+  if (right === undefined || right === property || !placeProperties.some((one) => one === property)) return null;
+  return {
+    pointer,
+    code: 'WRONG_PLACE_PROPERTY',
+    message: `'${key}' is not a \`${property}\`: give it as \`${right}\`.`,
+    suggestion: right,
+  };
+}
