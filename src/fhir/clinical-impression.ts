@@ -7,6 +7,7 @@ import {
   localisationName,
   localisationNarrative,
   percent,
+  percentText,
   redFlagName,
   siteText,
 } from './derived-observation.ts';
@@ -17,7 +18,7 @@ import { ownIdentifier, profiled } from './identity.ts';
 import { conclusionCodes } from './local-codes.ts';
 import { fhirText, isBlank, list, narrative, paragraph, titled } from './narrative.ts';
 import { examinationName, type SectionContent, sectionName } from './panel-observation.ts';
-import { rankedCausesName, reasonsText } from './risk-assessment.ts';
+import { rankedCausesName, reasonTexts } from './risk-assessment.ts';
 
 /** Name of the impression within the exam, for its id. */
 export const impressionName = 'impression';
@@ -72,7 +73,7 @@ function findings(exam: Exam, assessment: Assessment, frame: Frame): ClinicalImp
     localisationFinding(assessment, frame),
     ...causes.slice(0, causesShown).map((cause, index) => ({
       itemCodeableConcept: conceptOf(cause.code, cause.label),
-      basis: `Rank ${index + 1} of ${total}, ${percent(cause.probability)} %. ${reasonsText(cause)}`,
+      basis: [`Rank ${index + 1} of ${total}, ${percentText(cause.probability)}.`, ...reasonTexts(cause)].join(' '),
     })),
     ...exam.findings.flatMap((finding) => {
       const phenotype = phenotypeOf(finding);
@@ -97,7 +98,7 @@ function localisationFinding(assessment: Assessment, frame: Frame): ClinicalImpr
   return {
     itemCodeableConcept: conceptOf(site.code, siteText(site)),
     itemReference,
-    basis: `${said}, ${percent(site.probability)} % among the sites considered; accounts for ${percent(site.fit)} % of the abnormal findings.`,
+    basis: `${said}, ${percentText(site.probability)} among the sites considered; accounts for ${percent(site.fit)} % of the abnormal findings.`,
   };
 }
 
@@ -114,7 +115,7 @@ function impressionNarrative(exam: Exam, assessment: Assessment, frame: Frame): 
     titled(
       'Causes considered',
       list(
-        causes.slice(0, causesShown).map((cause) => `${cause.label}: ${percent(cause.probability)} %`),
+        causes.slice(0, causesShown).map((cause) => `${cause.label}: ${percentText(cause.probability)}`),
         'ol',
       ),
     ) +

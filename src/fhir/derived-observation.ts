@@ -51,13 +51,13 @@ export function localisationObservation(assessment: Assessment, evidence: Eviden
         ]),
     ...candidates.map((site) => ({
       code: localConcept('localisationCandidate'),
-      valueCodeableConcept: conceptOf(site.code, `${siteText(site)} (${percent(site.probability)} %)`),
+      valueCodeableConcept: conceptOf(site.code, `${siteText(site)} (${percentText(site.probability)})`),
     })),
   ];
   const used = leading === undefined ? [] : [...leading.supporting, ...leading.against];
+  const said = localisationNarrative(assessment, frame);
   return {
-    ...computed(id, localConcept('localisation'), localConcept('computedLocalisation'), frame),
-    text: narrative(localisationNarrative(assessment, frame)),
+    ...computed(id, said, localConcept('localisation'), localConcept('computedLocalisation'), frame),
     ...value,
     ...derivedFrom(evidence(used), frame),
     component,
@@ -72,7 +72,7 @@ export function localisationNarrative(assessment: Assessment, frame: Frame): str
   return (
     paragraph(`Computed localisation: ${conclusionCodes[conclusion].toLowerCase()}. Pattern: ${pattern.label}.`) +
     list(
-      localisations.slice(0, candidatesShown).map((site) => `${siteText(site)}: ${percent(site.probability)} %`),
+      localisations.slice(0, candidatesShown).map((site) => `${siteText(site)}: ${percentText(site.probability)}`),
       'ol',
     ) +
     (leading === undefined
@@ -100,11 +100,11 @@ export function redFlagObservation(flag: RedFlag, evidence: EvidenceIds, frame: 
   return {
     ...computed(
       frame.id(name),
+      said,
       concept(systems.examItem, name, fhirText(flag.label)),
       localConcept('computedRedFlag'),
       frame,
     ),
-    text: narrative(said),
     ...(flag.state === 'not-assessable'
       ? { dataAbsentReason: notAssessable }
       : { valueCodeableConcept: flag.state === 'present' ? present : absent }),
@@ -124,9 +124,20 @@ export function siteText(site: Pick<RankedLocalisation, 'label' | 'side'>): stri
   return side === null || site.label.toLowerCase().includes(side) ? site.label : `${site.label}, ${side}`;
 }
 
-/** Probability (0 to 1) in percent with one decimal. */
+/**
+ * Probability (0 to 1) in percent with one decimal. What is neither impossible nor certain never becomes 0 or 100: below
+ * a tenth of a percent one significant digit is kept, down to 0.001.
+ */
 export function percent(probability: number): number {
-  return Math.round(probability * 1000) / 10;
+  const rounded = Math.round(probability * 1000) / 10;
+  if (probability <= 0 || probability >= 1 || (rounded > 0 && rounded < 100)) return rounded;
+  return rounded === 0 ? Math.max(0.001, Number((probability * 100).toPrecision(1))) : 99.9;
+}
+
+/** The same for people: "81.2 %", "below 0.1 %". */
+export function percentText(probability: number): string {
+  const value = percent(probability);
+  return value < 0.1 ? 'below 0.1 %' : `${value} %`;
 }
 
 /** The distinct findings and scales behind some evidence, as names within the exam; others are left out. */
@@ -141,11 +152,12 @@ export function evidenceIds(exam: Exam): EvidenceIds {
   };
 }
 
-function computed(id: string, code: CodeableConcept, method: CodeableConcept, frame: Frame) {
+function computed(id: string, said: string, code: CodeableConcept, method: CodeableConcept, frame: Frame) {
   return {
     resourceType: 'Observation' as const,
     id,
     meta: profiled('neuro-exam-derived-observation'),
+    text: narrative(said),
     identifier: [ownIdentifier(id)],
     status: frame.computed,
     category: examCategory,

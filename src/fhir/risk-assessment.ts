@@ -3,7 +3,7 @@ import type { RankedCause, Reason } from '../causes/ranked-cause.ts';
 import { systems } from '../terminology/systems.ts';
 import type { Assessment } from '../workup/assessment.ts';
 import { concept, conceptOf, localConcept, shared } from './codings.ts';
-import { type EvidenceIds, localisationName, percent, unreviewed } from './derived-observation.ts';
+import { type EvidenceIds, localisationName, percent, percentText, unreviewed } from './derived-observation.ts';
 import type { Frame } from './frame.ts';
 import { ownIdentifier, profiled } from './identity.ts';
 import { fhirText, isBlank, list, narrative, paragraph } from './narrative.ts';
@@ -26,7 +26,7 @@ export function rankedCauses(assessment: Assessment, evidence: EvidenceIds, fram
     text: narrative(
       paragraph(causes.length === 0 ? 'No cause was ranked.' : 'Computed causes, most likely first:') +
         list(
-          causes.map((cause) => `${cause.label}: ${percent(cause.probability)} %`),
+          causes.map((cause) => `${cause.label}: ${percentText(cause.probability)}`),
           'ol',
         ) +
         unreviewed(frame),
@@ -50,14 +50,15 @@ function prediction(cause: RankedCause): RiskAssessmentPrediction {
     outcome: conceptOf(cause.code, cause.label),
     probabilityDecimal: percent(cause.probability),
     qualitativeRisk: likelihood(cause.probability),
-    rationale: `${reasonsText(cause)} Source: ${fhirText(cause.source)}`,
+    rationale: [...reasonTexts(cause), `Source: ${fhirText(cause.source)}`].join(' '),
   };
 }
 
-/** "For: ...; .... Against: ...." in one line. */
-export function reasonsText(cause: Pick<RankedCause, 'supporting' | 'against'>): string {
-  const said = (reasons: readonly Reason[]) => reasons.map((reason) => fhirText(reason.text)).join('; ') || 'nothing';
-  return `For: ${said(cause.supporting)}. Against: ${said(cause.against)}.`;
+/** What speaks for a cause and what against it, a sentence each where there is something. */
+export function reasonTexts({ supporting, against }: Pick<RankedCause, 'supporting' | 'against'>): readonly string[] {
+  const said = (heading: string, reasons: readonly Reason[]) =>
+    reasons.length === 0 ? [] : [`${heading}: ${reasons.map((reason) => fhirText(reason.text)).join('; ')}.`];
+  return [...said('For', supporting), ...said('Against', against)];
 }
 
 // The steps are our own choice; HL7 gives the words and no numbers. `certain` is never said of a computed cause.

@@ -23,7 +23,7 @@ export function proposedRequest(item: WorkupItem, assessment: Assessment, frame:
   const id = frame.id(requestName(item));
   const flags =
     item.priority === 'routine' ? [] : assessment.redFlags.filter((flag) => flag.state === 'present').map(redFlagName);
-  const because = `${tierTexts[item.tier]}. ${item.because}`;
+  const because = `${tierTexts[item.tier]}: ${item.because}`;
   return {
     resourceType: 'ServiceRequest',
     id,

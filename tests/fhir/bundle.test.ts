@@ -1,6 +1,7 @@
 import type { Bundle, FhirResource } from 'fhir/r4.js';
 import { describe, expect, it } from 'vitest';
 import { buildBundle, bundleTypes } from '../../src/fhir/bundle.ts';
+import { percent } from '../../src/fhir/derived-observation.ts';
 import { profileUrl, systems } from '../../src/terminology/systems.ts';
 import { assessment, exam } from './support/exam-fixture.ts';
 
@@ -97,7 +98,8 @@ describe('the Bundle', () => {
 
   it('says a probability in percent', () => {
     const [risk] = ofType(bundle, 'RiskAssessment');
-    expect(risk?.prediction?.map(({ probabilityDecimal }) => probabilityDecimal)).toEqual([70, 0]);
+    expect(risk?.prediction?.map(({ probabilityDecimal }) => probabilityDecimal)).toEqual([70, 0.04]);
+    expect(risk?.text?.div).toContain('Diabetic polyneuropathy: below 0.1 %');
     expect(risk?.prediction?.map(({ qualitativeRisk }) => qualitativeRisk?.coding?.[0]?.code)).toEqual([
       'high',
       'negligible',
@@ -144,6 +146,19 @@ describe('the Bundle', () => {
     for (const broken of [anonymous, nobody]) {
       expect(() => buildBundle(broken, assessment, { type: 'collection', version: 1 })).toThrow('1 fault');
     }
+  });
+});
+
+describe('a probability in percent', () => {
+  it.each([
+    [0.8123, 81.2],
+    [0.99999, 99.9],
+    [1, 100],
+    [0.00041, 0.04],
+    [1e-12, 0.001],
+    [0, 0],
+  ])('of %d is %d', (probability, expected) => {
+    expect(percent(probability)).toBe(expected);
   });
 });
 

@@ -219,11 +219,11 @@ export const assessment: Assessment = {
   causes: [
     {
       key: 'fibular-compression-at-fibular-neck',
-      label: 'Compression of the fibular nerve at the fibular neck',
+      label: 'Compression of the common fibular nerve at the fibular neck',
       code: {
         system: systems.cause,
         code: 'fibular-compression-at-fibular-neck',
-        display: 'Compression of the fibular nerve at the fibular neck',
+        display: 'Compression of the common fibular nerve at the fibular neck',
       },
       probability: 0.7,
       supporting: [{ pointer: footDrop.pointer, text: 'acute onset', findingId: footDrop.id }],
@@ -242,8 +242,8 @@ export const assessment: Assessment = {
   ],
   redFlags: [
     {
-      key: 'cauda-equina',
-      label: 'Cauda equina compression',
+      key: 'suspected-cauda-equina-syndrome',
+      label: 'Suspected cauda equina syndrome',
       state: 'not-assessable',
       urgency: 'immediate',
       because: [
@@ -257,8 +257,8 @@ export const assessment: Assessment = {
       source: 'Guideline',
     },
     {
-      key: 'rapid-weakness',
-      label: 'Rapidly progressive weakness',
+      key: 'rapidly-progressive-weakness',
+      label: 'Very rapidly progressive limb weakness',
       state: 'present',
       urgency: 'same-day',
       because: [{ pointer: footDrop.pointer, text: 'power 3', findingId: footDrop.id }],
@@ -266,8 +266,8 @@ export const assessment: Assessment = {
       source: 'Guideline',
     },
     {
-      key: 'breathing',
-      label: 'Respiratory failure',
+      key: 'neuromuscular-respiratory-failure',
+      label: 'Neuromuscular respiratory failure threatened',
       state: 'absent',
       urgency: 'immediate',
       because: [],
