@@ -1,0 +1,200 @@
+import { read, recalled } from '../kernel/cite.ts';
+import type { WorkupRule } from './workup-rule.ts';
+
+const dsp = read('aan-dsp-laboratory-2009', 'tests of highest yield');
+const gbs = read('ean-pns-gbs-2023');
+const emgBook = recalled('preston-shapiro');
+const symmetricNeuropathies = [
+  'length-dependent-polyneuropathy',
+  'sensory-polyneuropathy',
+  'small-fibre-polyneuropathy',
+];
+
+/** Tests for disease of many nerves, of roots and nerves together, and of ganglia. */
+export const neuropathyTests: readonly WorkupRule[] = [
+  // Polyneuropathy
+  {
+    tests: ['glucose-or-hba1c', 'vitamin-b12', 'methylmalonic-acid', 'serum-immunofixation'],
+    sites: symmetricNeuropathies,
+    tier: 1,
+    priority: 'routine',
+    because:
+      'glucose, vitamin B12 with methylmalonic acid, and immunofixation have the highest yield in distal symmetric polyneuropathy',
+    source: dsp,
+  },
+  {
+    tests: [
+      'full-blood-count',
+      'renal-function',
+      'thyroid-stimulating-hormone',
+      'erythrocyte-sedimentation-rate',
+      'tissue-transglutaminase-antibody',
+    ],
+    sites: symmetricNeuropathies,
+    tier: 2,
+    priority: 'routine',
+    because: 'second-line blood tests of a symmetrical polyneuropathy',
+    source: recalled('nice-ng127', 'sensory symptoms'),
+  },
+  {
+    tests: ['nerve-conduction-study'],
+    kinds: ['polyneuropathy'],
+    tier: 2,
+    priority: 'routine',
+    because:
+      'shows fibre type and whether axon or myelin is lost; needed when the picture is motor, atypical or severe',
+    source: emgBook,
+  },
+  {
+    tests: ['glucose-tolerance-test', 'skin-biopsy', 'autonomic-tests'],
+    sites: ['small-fibre-polyneuropathy'],
+    tier: 2,
+    priority: 'routine',
+    because: 'nerve conduction does not see small fibres',
+    source: read('aan-dsp-autonomic-2009'),
+  },
+  {
+    tests: ['nerve-conduction-study', 'electromyography'],
+    sites: ['motor-polyneuropathy'],
+    tier: 1,
+    priority: 'urgent',
+    because: 'purely motor weakness calls for a search for conduction block and for motor neuron disease',
+    source: read('mmn-efns-2010'),
+  },
+  {
+    tests: ['pmp22-and-neuropathy-genes'],
+    causes: [
+      'charcot-marie-tooth-disease',
+      'hereditary-neuropathy-with-liability-to-pressure-palsies',
+      'distal-hereditary-motor-neuropathy',
+    ],
+    tier: 2,
+    priority: 'routine',
+    because: 'the conduction velocity chooses the gene to test first',
+    source: read('saporta-2011'),
+  },
+  {
+    tests: ['ttr-gene', 'free-light-chains', 'electrocardiogram', 'lying-standing-blood-pressure'],
+    causes: ['hereditary-transthyretin-amyloidosis', 'al-amyloidosis'],
+    tier: 2,
+    priority: 'urgent',
+    because: 'amyloid neuropathy is treatable and progresses fast',
+    source: recalled('adams-victor', 'amyloid neuropathy'),
+  },
+  {
+    tests: ['homocysteine', 'copper-and-zinc'],
+    causes: ['vitamin-b12-deficiency', 'nitrous-oxide-myeloneuropathy', 'copper-deficiency'],
+    tier: 2,
+    priority: 'urgent',
+    because: 'a shortage that can be replaced',
+    source: read('nice-ng239'),
+  },
+  {
+    tests: ['anti-mag-antibody'],
+    causes: ['anti-mag-neuropathy'],
+    tier: 3,
+    priority: 'routine',
+    because: 'for an IgM paraprotein',
+    source: recalled('ean-pns-cidp-2021'),
+  },
+  {
+    tests: ['nerve-conduction-study', 'lumbar-puncture'],
+    kinds: ['polyradiculoneuropathy'],
+    tier: 1,
+    priority: 'urgent',
+    because: 'shows demyelination of roots and nerves',
+    source: gbs,
+  },
+  {
+    tests: ['vital-capacity', 'electrocardiogram'],
+    causes: ['guillain-barre-syndrome'],
+    tier: 1,
+    priority: 'urgent',
+    because: 'breathing and heart rhythm may fail',
+    source: gbs,
+  },
+  {
+    tests: ['ganglioside-gq1b-antibody'],
+    causes: ['miller-fisher-syndrome'],
+    tier: 2,
+    priority: 'urgent',
+    because: 'raised in Miller Fisher syndrome',
+    source: gbs,
+  },
+  {
+    tests: ['urine-porphobilinogen'],
+    causes: ['acute-porphyria'],
+    tier: 3,
+    priority: 'urgent',
+    because: 'porphyria imitates Guillain-Barré syndrome',
+    source: recalled('adams-victor', 'porphyric polyneuropathy'),
+  },
+  {
+    tests: ['serum-immunofixation', 'free-light-chains'],
+    causes: [
+      'chronic-inflammatory-demyelinating-polyradiculoneuropathy',
+      'poems-syndrome',
+      'paraproteinaemic-neuropathy',
+    ],
+    tier: 1,
+    priority: 'urgent',
+    because: 'a paraprotein changes the diagnosis and the treatment',
+    source: read('ean-pns-cidp-2021'),
+  },
+  {
+    tests: ['nodal-paranodal-antibodies'],
+    causes: ['chronic-inflammatory-demyelinating-polyradiculoneuropathy'],
+    tier: 3,
+    priority: 'routine',
+    because: 'for tremor, ataxia or poor response to immunoglobulin',
+    source: read('ean-pns-cidp-2021'),
+  },
+  {
+    tests: [
+      'nerve-conduction-study',
+      'erythrocyte-sedimentation-rate',
+      'c-reactive-protein',
+      'antineutrophil-cytoplasmic-antibody',
+      'antinuclear-antibody',
+      'hepatitis-c-antibody',
+      'cryoglobulins',
+      'glucose-or-hba1c',
+    ],
+    kinds: ['multiple-nerves'],
+    tier: 1,
+    priority: 'urgent',
+    because: 'several named nerves: vasculitis must be excluded',
+    source: read('vasculitic-neuropathy-2010'),
+  },
+  {
+    tests: ['nerve-biopsy'],
+    causes: ['vasculitic-neuropathy'],
+    tier: 3,
+    priority: 'urgent',
+    because: 'proof of vasculitis in an affected nerve',
+    source: read('vasculitic-neuropathy-2010'),
+  },
+  {
+    tests: ['ganglioside-gm1-antibody'],
+    causes: ['multifocal-motor-neuropathy'],
+    tier: 2,
+    priority: 'routine',
+    because: 'supports multifocal motor neuropathy',
+    source: read('mmn-efns-2010'),
+  },
+  {
+    tests: [
+      'nerve-conduction-study',
+      'anti-ro-antibody',
+      'hiv-test',
+      'syphilis-serology',
+      'paraneoplastic-antibodies',
+      'ct-chest',
+    ],
+    kinds: ['ganglion'],
+    tier: 1,
+    priority: 'urgent',
+    because: 'a sensory ganglionopathy may reveal Sjögren syndrome or a cancer',
+    source: emgBook,
+  },
+];
