@@ -3,8 +3,8 @@ import { convertUnit, significant } from './ucum.ts';
 
 /**
  * A measured value in the unit of its row of the catalogue; null if the unit is not of the right kind.
- * A unit with a line of its own (HbA1c in mmol/mol) takes that line. Where such a unit is of the same UCUM kind as the
- * canonical one, UCUM would convert it wrongly, so no third unit is taken either.
+ * A unit with a line of its own (HbA1c in mmol/mol) takes that line. Where UCUM would convert such a unit to something
+ * else, a third unit of that kind would be wrong as well and is not taken.
  * @param unit UCUM code; annotations in braces are without meaning
  */
 export function canonicalValue(row: QuantityResult, value: number, unit: string): number | null {
@@ -16,9 +16,12 @@ export function canonicalValue(row: QuantityResult, value: number, unit: string)
   return convertUnit(value, unit, row.unit, row.molarMass);
 }
 
-/** Whether UCUM would convert a unit of the row's lines as well, and wrongly. */
+/** Whether UCUM would convert a unit of the row's lines too, but to another number than the line gives. */
 export function takesOnlyItsOwnUnits(row: QuantityResult): boolean {
-  return (row.lines ?? []).some((line) => convertUnit(1, line.unit, row.unit) !== null);
+  return (row.lines ?? []).some((line) => {
+    const byRatio = convertUnit(1, line.unit, row.unit);
+    return byRatio !== null && byRatio !== significant(line.factor + line.offset);
+  });
 }
 
 /** Units to suggest, the canonical one first. */

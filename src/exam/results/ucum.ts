@@ -26,12 +26,21 @@ function ucum(): UcumUtils {
 }
 
 /**
+ * UCUM calls the international unit arbitrary and never converts it, since it means another amount for each substance.
+ * Between two units of one substance only prefixes and volumes differ, so both sides take a base unit in its stead.
+ */
+const internationalUnit = /\[[iI]U\]/;
+
+/**
  * A number in another UCUM unit; null if either code is not UCUM or the units are of different kinds.
  * @param molarMass g/mol of the substance; without it mass and amount of substance are different kinds
  */
 export function convertUnit(value: number, from: string, to: string, molarMass?: number): number | null {
   if (from === to) return value;
-  const answer = ucum().convertUnitTo(from, value, to, molarMass === undefined ? {} : { molecularWeight: molarMass });
+  const isInternational = internationalUnit.test(from) && internationalUnit.test(to);
+  const plain = (unit: string): string => (isInternational ? unit.replace(internationalUnit, 'cd') : unit);
+  const options = molarMass === undefined ? {} : { molecularWeight: molarMass };
+  const answer = ucum().convertUnitTo(plain(from), value, plain(to), options);
   // A message on success means that the library guessed at another unit than was written.
   if (answer.status !== 'succeeded' || answer.toVal === null || answer.msg.length > 0) return null;
   return Number.isFinite(answer.toVal) ? significant(answer.toVal) : null;

@@ -1,0 +1,81 @@
+import { describe, expect, it } from 'vitest';
+import { items } from '../../src/exam/catalogue/catalogue.ts';
+import { describeFinding } from '../../src/exam/describe.ts';
+import { requestWith, requestWithFindings } from './support/exam-request.ts';
+import { read } from './support/read.ts';
+
+function wordsOf(section: string, entry: unknown): readonly string[] {
+  return read(requestWithFindings({ [section]: [entry] })).findings.map(describeFinding);
+}
+
+const pinprick = { modality: 'pinprick', result: 'reduced', side: 'left' };
+
+describe('a finding in words', () => {
+  it.each<[string, object, string]>([
+    ['power', { movement: 'ankle-dorsiflexion', side: 'left', grade: '3' }, 'left ankle dorsiflexion 3/5'],
+    [
+      'power',
+      { movement: 'ankle-dorsiflexion', side: 'left', notTested: 'pain' },
+      'left ankle dorsiflexion not tested (pain)',
+    ],
+    [
+      'reflexes',
+      { reflex: 'ankle', side: 'left', grade: '0', reinforced: true },
+      'left ankle reflex absent with reinforcement',
+    ],
+    ['reflexes', { reflex: 'knee', side: 'right', grade: '3' }, 'right knee reflex brisk'],
+    ['plantars', { side: 'left', response: 'extensor' }, 'left plantar response extensor'],
+    ['tone', { site: 'lower-limb', side: 'left', tone: 'spastic' }, 'spastic tone of the left lower limb'],
+    ['clonus', { site: 'ankle', side: 'right', beats: 6 }, 'right ankle clonus, 6 beats'],
+    ['clonus', { site: 'ankle', side: 'right', beats: 0 }, 'no right ankle clonus'],
+    ['sensation', { ...pinprick, site: 'dorsum-of-foot' }, 'pinprick reduced at the top of the left foot'],
+    [
+      'sensation',
+      { ...pinprick, dermatome: 'L5', modality: 'vibration', result: 'absent' },
+      'vibration absent in the left L5 dermatome',
+    ],
+    [
+      'sensation',
+      { ...pinprick, territory: 'lateral-femoral-cutaneous-nerve' },
+      'pinprick reduced in the left lateral femoral cutaneous nerve territory',
+    ],
+    [
+      'sensation',
+      { ...pinprick, levelBelow: 'T10', modality: 'joint-position' },
+      'joint position sense reduced below T10 on the left',
+    ],
+    ['coordination', { test: 'heel-shin', side: 'right', result: 'impaired' }, 'right heel-shin test impaired'],
+    ['cranialNerves', { sign: 'ptosis', side: 'right', present: true }, 'ptosis on the right'],
+    ['cranialNerves', { sign: 'ptosis', side: 'right', present: false }, 'no ptosis on the right'],
+    ['gait', { sign: 'romberg', present: true }, 'Romberg sign'],
+    ['gait', { sign: 'unable-to-walk', present: false }, 'able to walk'],
+    ['gait', { sign: 'heel-walking', side: 'left', result: 'unable' }, 'walking on the heels on the left not possible'],
+    ['inspection', { sign: 'wasting', site: 'calf', side: 'left', present: true }, 'muscle wasting at the left calf'],
+    [
+      'specialTests',
+      { test: 'straight-leg-raise', side: 'left', result: 'negative' },
+      'straight-leg raise on the left negative',
+    ],
+  ])('%s: %j', (section, entry, words) => {
+    expect(wordsOf(section, entry)).toEqual([words]);
+  });
+
+  it('says where a region was declared normal', () => {
+    const exam = read(
+      requestWith({ otherwiseNormal: [{ section: 'sensation', region: 'lower-limbs', side: 'left' }] }),
+    );
+    expect(exam.findings.map(describeFinding)).toContain('vibration normal in the left lower limb');
+  });
+
+  it('reads well for every item: side said, no capital but of a name, no explanation left over', () => {
+    const sections = [...new Set(items.map((item) => item.section))];
+    const { findings } = read(requestWith({ otherwiseNormal: sections.map((section) => ({ section })) }));
+    for (const finding of findings) {
+      for (const value of [finding.value, finding.item.scale === 'presence' ? 'present' : finding.value]) {
+        const words = describeFinding({ ...finding, value });
+        expect(words).not.toMatch(/undefined|null|[(:.]|\bthis\b|\s{2}|^\s|\s$/);
+        if (finding.side !== 'midline') expect(words).toContain(finding.side);
+      }
+    }
+  });
+});
