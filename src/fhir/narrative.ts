@@ -5,8 +5,11 @@ import type { Narrative } from 'fhir/r4.js';
  * Source: HL7 FHIR R4 datatypes, string; XML 1.0, Char.
  */
 export function fhirText(text: string): string {
-  return text.replace(excluded, '\uFFFD');
+  return beyondPlain.test(text) ? text.replace(excluded, '\uFFFD') : text;
 }
+
+/** Anything but the characters of which nearly every text consists: the slow way is taken only when there is need. */
+const beyondPlain = /[^\t\n\r -~\u00A0-\uD7FF]/;
 
 // `Cs` is a surrogate without its partner; it cannot be written as UTF-8.
 // biome-ignore lint/suspicious/noControlCharactersInRegex: control characters are what is being looked for
@@ -19,10 +22,11 @@ export function isBlank(text: string | undefined): boolean {
 
 /** Text for XHTML content and attribute values. */
 export function escapeXhtml(text: string): string {
-  const clean = fhirText(text);
-  return clean.replace(special, (character) => entities.get(character) ?? '');
+  if (!unsafe.test(text)) return text;
+  return fhirText(text).replace(special, (character) => entities.get(character) ?? '');
 }
 
+const unsafe = /[^\t\n\r !#-%(-;=?-~\u00A0-\uD7FF]/;
 const special = /[&<>"']/g;
 const entities = new Map([
   ['&', '&amp;'],
