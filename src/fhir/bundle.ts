@@ -24,9 +24,6 @@ import { proposedRequest, requestName } from './service-request.ts';
 export type BundleType = 'transaction' | 'collection' | 'document';
 export const bundleTypes: readonly BundleType[] = ['transaction', 'collection', 'document'];
 
-/** A resource of the Bundle; every one has an id. */
-export type ExamResource = FhirResource & { readonly id?: string };
-
 export interface BundleOptions {
   readonly type: BundleType;
   /** Version of the exam, counted from 1; above 1 it is a correction. */
