@@ -73,8 +73,8 @@ function subject(finding: Finding): string {
   }
   const label = plainLabel(item);
   if (place !== undefined) return `${label} ${describePlace(place, side)}`;
+  if (speaksOfThisSide(label)) return onThisSide(label, side);
   if (side === 'midline') return label;
-  if (speaksOfThisSide(label)) return label.replace(/\bthis\b/, `the ${side}`);
   if (item.section === 'tone') return label.replace(/ the /, ` the ${side} `);
   return isPlainNoun(label) && item.scale !== 'test-result' && item.scale !== 'performance'
     ? `${side} ${label}`
@@ -101,9 +101,21 @@ function presenceWords(finding: Finding): string {
   if (ability !== undefined)
     return `${isAbsent ? '' : 'un'}able to ${ability}${side === 'midline' ? '' : ` on the ${side}`}`;
   const words = speaksOfThisSide(label)
-    ? label.replace(/\bthis\b/, `the ${side}`)
+    ? onThisSide(label, side)
     : `${label}${place === undefined ? suffix(side) : ` ${describePlace(place, side)}`}`;
-  return isAbsent ? `no ${words}` : words;
+  return isAbsent ? denied(words) : words;
+}
+
+/** "this eye" of a label is the eye of the side; without a side, neither is meant more than the other. */
+function onThisSide(label: string, side: Side): string {
+  return label.replace(/\bthis\b/, side === 'midline' ? 'either' : `the ${side}`);
+}
+
+/** Most labels are nouns ("no ptosis"); some are an adjective or a short clause. */
+function denied(words: string): string {
+  if (/^(?:breathless|unaware)\b/.test(words)) return `not ${words}`;
+  const clause = /^(jaw|tongue|eye) (deviate|turn)s (.*)$/.exec(words);
+  return clause === null ? `no ${words}` : `${clause[1]} does not ${clause[2]} ${clause[3]}`;
 }
 
 function reflexWords(item: Item, grade: string): string {

@@ -47,6 +47,12 @@ describe('a finding in words', () => {
     ['coordination', { test: 'heel-shin', side: 'right', result: 'impaired' }, 'right heel-shin test impaired'],
     ['cranialNerves', { sign: 'ptosis', side: 'right', present: true }, 'ptosis on the right'],
     ['cranialNerves', { sign: 'ptosis', side: 'right', present: false }, 'no ptosis on the right'],
+    [
+      'cranialNerves',
+      { sign: 'tongue-deviation', side: 'left', present: false },
+      'tongue does not deviate to the left side',
+    ],
+    ['autonomic', { sign: 'breathlessness-at-rest', present: false }, 'not breathless at rest'],
     ['gait', { sign: 'romberg', present: true }, 'Romberg sign'],
     ['gait', { sign: 'unable-to-walk', present: false }, 'able to walk'],
     ['gait', { sign: 'heel-walking', side: 'left', result: 'unable' }, 'walking on the heels on the left not possible'],
@@ -73,7 +79,7 @@ describe('a finding in words', () => {
     for (const finding of findings) {
       for (const value of [finding.value, finding.item.scale === 'presence' ? 'present' : finding.value]) {
         const words = describeFinding({ ...finding, value });
-        expect(words).not.toMatch(/undefined|null|[(:.]|\bthis\b|\s{2}|^\s|\s$/);
+        expect(words).not.toMatch(/undefined|null|[(:.]|\bthis\b|midline side|\s{2}|^\s|\s$/);
         if (finding.side !== 'midline') expect(words).toContain(finding.side);
       }
     }
