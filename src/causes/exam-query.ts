@@ -1,4 +1,5 @@
 import { itemId } from '../exam/catalogue/item.ts';
+import { lowerFirst } from '../exam/describe.ts';
 import type { Exam, HistoryStatement, InvestigationResult } from '../exam/exam.ts';
 import type { Finding } from '../exam/finding.ts';
 import { scales } from '../exam/scales.ts';
@@ -95,6 +96,6 @@ export function queryExam(exam: Exam): ExamQuery {
 /** A history statement as a reason. */
 export function historyReason(statement: HistoryStatement, text?: string): Reason {
   const label = statement.kind === 'family' ? `${statement.label} in the family` : statement.label;
-  const said = text ?? label.charAt(0).toLowerCase() + label.slice(1);
-  return { pointer: statement.pointer, text: statement.present ? said : `no ${said}` };
+  const said = text ?? lowerFirst(label);
+  return { pointer: statement.pointer, text: statement.present ? said : `no ${said.replace(/^an? /, '')}` };
 }

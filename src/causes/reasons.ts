@@ -45,5 +45,5 @@ function isTwin(a: Finding, b: Finding): boolean {
 function onBothSides(text: string, side: string): string {
   const clause = text.replace(` on the ${side}`, ' on both sides');
   if (clause !== text) return clause;
-  return `${text.replace(new RegExp(`\\b(?:the )?${side} `), '')} on both sides`;
+  return `${text.replace(new RegExp(`\\b${side} `), '')} on both sides`;
 }

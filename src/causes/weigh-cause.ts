@@ -1,12 +1,13 @@
-import { describeFinding } from '../exam/describe.ts';
+import { lowerFirst } from '../exam/describe.ts';
 import type { Exam } from '../exam/exam.ts';
 import { type ExamQuery, historyReason } from './exam-query.ts';
 import type { Reason } from './ranked-cause.ts';
+import { findingReasons } from './reasons.ts';
 import type { Cause, QuantityRatio, SignRatio, ValueRatio } from './table/cause.ts';
 
 /** What the person, the history, the signs and the results say about one cause. */
 export interface CauseWeight {
-  /** Product of the likelihood ratios, kept within `ratioBounds`. */
+  /** Tempered product of the likelihood ratios, kept within `ratioBounds`. */
   readonly ratio: number;
   readonly supporting: readonly Reason[];
   readonly against: readonly Reason[];
@@ -17,6 +18,9 @@ export interface CauseWeight {
  * lowers a cause and never removes it, and no pile of soft hints becomes proof.
  */
 export const ratioBounds = { least: 0.002, most: 500 } as const;
+
+/** Exponent of the product: hints that go together, such as fever and a raised C-reactive protein, count for less than both. Judged. */
+const temper = 0.75;
 
 /** A ratio nearer to 1 than this is used but not worth a line. */
 const worthSaying = 1.3;
@@ -43,7 +47,7 @@ export function weighCause(cause: Cause, query: ExamQuery): CauseWeight {
     ...(cause.quantities ?? []).flatMap((quantity) => quantityModifier(quantity, query)),
     ...(cause.values ?? []).flatMap((value) => valueModifier(value, query)),
   ];
-  const product = modifiers.reduce((ratio, modifier) => ratio * modifier.ratio, 1);
+  const product = modifiers.reduce((ratio, modifier) => ratio * modifier.ratio, 1) ** temper;
   const strongestFirst = modifiers.toSorted((a, b) => Math.abs(Math.log(b.ratio)) - Math.abs(Math.log(a.ratio)));
   return {
     ratio: Math.min(ratioBounds.most, Math.max(ratioBounds.least, product)),
@@ -89,7 +93,7 @@ function personModifiers(cause: Cause, exam: Exam): readonly Modifier[] {
   }
   if ((sex === 'male' || sex === 'female') && cause.sex !== undefined) {
     const ratio = cause.sex[sex];
-    const text = ratio >= 1 ? `commoner in the ${sex} sex` : `less common in the ${sex} sex`;
+    const text = `${ratio >= 1 ? 'commoner' : 'less common'} in ${sex === 'male' ? 'men' : 'women'}`;
     modifiers.push({ ratio, reason: { pointer: '/person/sex', text } });
   }
   return modifiers;
@@ -106,11 +110,9 @@ function historyModifiers(cause: Cause, query: ExamQuery): readonly Modifier[] {
 
 function signModifier(row: SignRatio, query: ExamQuery): readonly Modifier[] {
   const abnormal = query.abnormal(row.items);
-  const [first] =
-    abnormal.length > 0 ? abnormal : row.items.flatMap((id) => query.findings(id)).filter((f) => f.value !== null);
-  if (first === undefined) return [];
-  const reason = { pointer: first.pointer, text: describeFinding(first), findingId: first.id };
-  return [{ ratio: abnormal.length > 0 ? row.present : row.absent, reason }];
+  const tested = row.items.flatMap((id) => query.findings(id)).filter((finding) => finding.value !== null);
+  const [reason] = findingReasons(abnormal.length > 0 ? abnormal : tested);
+  return reason === undefined ? [] : [{ ratio: abnormal.length > 0 ? row.present : row.absent, reason }];
 }
 
 function quantityModifier(row: QuantityRatio, query: ExamQuery): readonly Modifier[] {
@@ -120,7 +122,7 @@ function quantityModifier(row: QuantityRatio, query: ExamQuery): readonly Modifi
   const atOrAbove = value >= row.threshold;
   const met = row.met === 'from' ? atOrAbove : !atOrAbove;
   const unit = row.unit === '%' ? ' %' : ` ${row.unit}`;
-  const text = `${result.label} ${value}${unit}, ${atOrAbove ? 'at or above' : 'below'} ${row.threshold}${unit}`;
+  const text = `${lowerFirst(result.label)} ${value}${unit}, ${atOrAbove ? 'at or above' : 'below'} ${row.threshold}${unit}`;
   return [{ ratio: met ? row.whenMet : row.whenNot, reason: { pointer: result.pointer, text } }];
 }
 
@@ -129,6 +131,9 @@ function valueModifier(row: ValueRatio, query: ExamQuery): readonly Modifier[] {
   const ratio = row.ratios.find(([value]) => value === result?.value)?.[1];
   if (result === undefined || ratio === undefined) return [];
   return [
-    { ratio, reason: { pointer: result.pointer, text: `${result.label}: ${result.value?.replaceAll('-', ' ')}` } },
+    {
+      ratio,
+      reason: { pointer: result.pointer, text: `${lowerFirst(result.label)}: ${result.value?.replaceAll('-', ' ')}` },
+    },
   ];
 }

@@ -388,7 +388,6 @@ export const polyneuropathyCauses: readonly Cause[] = [
     durationDays: { to: 28, outside: 0.05, source: read('ean-pns-gbs-2023', 'nadir within four weeks') },
     history: [
       told(['preceding-infection', 'preceding-respiratory-infection', 'preceding-gastroenteritis'], 3, 0.7),
-      told('preceding-gastroenteritis', 4, 0.8),
       told('fever', 0.4, 1.1),
     ],
     signs: [

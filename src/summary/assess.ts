@@ -1,0 +1,32 @@
+import { rankCauses } from '../causes/rank-causes.ts';
+import type { Exam } from '../exam/exam.ts';
+import type { Localisation } from '../localisation/localisation.ts';
+import { createLocaliser } from '../localisation/localise.ts';
+import { modelVersion } from '../localisation/model-version.ts';
+import type { Assessment } from '../workup/assessment.ts';
+import { proposeWorkup } from '../workup/propose-workup.ts';
+import { assessRedFlags } from '../workup/red-flags.ts';
+import { caution } from './caution.ts';
+import { present } from './present.ts';
+import type { Spelling } from './spelling.ts';
+
+export interface Assessor {
+  /** Everything computed from one exam; pure, the same exam gives the same answer. UK spelling unless told otherwise. */
+  readonly assess: (exam: Exam, options?: { readonly spelling?: Spelling }) => Assessment;
+}
+
+/** Builds the localiser once; another one may be given in its place. */
+export function createAssessor(
+  localiser: { readonly localise: (exam: Exam) => Localisation } = createLocaliser(),
+): Assessor {
+  return {
+    assess: (exam, { spelling = 'uk' } = {}) => {
+      const localisation = localiser.localise(exam);
+      const causes = rankCauses(exam, localisation);
+      const redFlags = assessRedFlags(exam, localisation);
+      const workup = proposeWorkup(exam, localisation, causes, redFlags);
+      const parts = { ...localisation, causes, redFlags, workup, caution };
+      return { ...parts, presentation: present(exam, parts, { spelling }), modelVersion };
+    },
+  };
+}

@@ -1,0 +1,177 @@
+import { skinPlace } from '../anatomy/skin-places.ts';
+import { findingReasons } from '../causes/reasons.ts';
+import { type SectionKey, sectionKeys } from '../exam/catalogue/item.ts';
+import { describeFinding, lowerFirst, plainLabel } from '../exam/describe.ts';
+import type { Finding } from '../exam/finding.ts';
+import type { Side } from '../kernel/side.ts';
+import { joinWords } from './join-words.ts';
+
+type Span = Side | 'both';
+
+/** One finding, or the same finding on both sides. */
+interface Merged {
+  readonly finding: Finding;
+  readonly span: Span;
+}
+
+const spanOrder: Readonly<Record<Span, number>> = { midline: 0, both: 1, left: 2, right: 3 };
+
+/**
+ * Findings as clauses, in the order of the examination: what is the same on both sides is said once, and what has the
+ * same grade is said together ("on the left, ankle dorsiflexion and eversion 3/5").
+ */
+export function findingClauses(findings: readonly Finding[]): readonly string[] {
+  return sectionKeys.flatMap((section) => {
+    const merged = mergeSides(findings.filter((finding) => finding.item.section === section));
+    return merged.length === 0 ? [] : sectionClauses(section, merged);
+  });
+}
+
+function sectionClauses(section: SectionKey, merged: readonly Merged[]): readonly string[] {
+  switch (section) {
+    case 'power':
+      return bySpan(merged, (group) => byValue(group, (value, items) => `${joinWords(items)} ${value}/5`));
+    case 'reflexes':
+      return bySpan(merged, (group) => byValue(group, (value, items) => `${reflexNames(items)} ${reflexWords(value)}`));
+    case 'sensation':
+      return bySpan(merged, sensationWords);
+    case 'plantars':
+      return merged.map(({ finding, span }) =>
+        span === 'both' ? `both plantar responses ${finding.value}` : `the ${span} plantar response ${finding.value}`,
+      );
+    default: {
+      const texts = findingReasons(
+        merged.flatMap(({ finding, span }) => (span === 'both' ? twins(finding) : [finding])),
+        40,
+      );
+      return texts.map(({ text }) => text);
+    }
+  }
+}
+
+/** `findingReasons` joins twins again; giving it both keeps one place for the wording. */
+function twins(finding: Finding): readonly Finding[] {
+  return [
+    { ...finding, side: 'left' },
+    { ...finding, side: 'right' },
+  ];
+}
+
+function mergeSides(findings: readonly Finding[]): readonly Merged[] {
+  const used = new Set<Finding>();
+  const merged: Merged[] = [];
+  for (const finding of findings) {
+    if (used.has(finding)) continue;
+    used.add(finding);
+    const twin = findings.find((other) => !used.has(other) && isSameElsewhere(finding, other));
+    if (twin !== undefined) used.add(twin);
+    merged.push({ finding, span: twin === undefined ? finding.side : 'both' });
+  }
+  return merged;
+}
+
+function isSameElsewhere(a: Finding, b: Finding): boolean {
+  return (
+    a.item === b.item &&
+    a.side !== b.side &&
+    a.side !== 'midline' &&
+    b.side !== 'midline' &&
+    a.value === b.value &&
+    a.notTested === b.notTested &&
+    a.place?.kind === b.place?.kind &&
+    a.place?.key === b.place?.key
+  );
+}
+
+/** Clauses side by side, each side named once: both sides first, then left, then right. */
+function bySpan(merged: readonly Merged[], words: (group: readonly Finding[]) => string): readonly string[] {
+  const spans = [...new Set(merged.map(({ span }) => span))].sort((a, b) => spanOrder[a] - spanOrder[b]);
+  return spans.map((span) => {
+    const group = merged.filter((entry) => entry.span === span).map(({ finding }) => finding);
+    const text = words(group);
+    if (span === 'midline') return text;
+    return span === 'both' ? `${text} on both sides` : `${text} on the ${span}`;
+  });
+}
+
+function byValue(group: readonly Finding[], words: (value: string, items: readonly string[]) => string): string {
+  const values = [...new Set(group.map((finding) => String(finding.value)))];
+  return joinWords(
+    values.map((value) =>
+      words(
+        value,
+        group.filter((finding) => String(finding.value) === value).map((f) => plainLabel(f.item)),
+      ),
+    ),
+  );
+}
+
+/** "knee and ankle reflexes" out of "knee reflex", "ankle reflex". */
+function reflexNames(names: readonly string[]): string {
+  const all = names.every((name) => name.endsWith(' reflex'));
+  if (!all || names.length === 1) return joinWords(names);
+  return `${joinWords(names.map((name) => name.replace(/ reflex$/, '')))} reflexes`;
+}
+
+const reflexValues = new Map([
+  ['0', 'absent'],
+  ['trace', 'barely present'],
+  ['1', 'reduced'],
+  ['2', 'normal'],
+  ['3', 'brisk'],
+  ['4', 'very brisk'],
+]);
+
+function reflexWords(value: string): string {
+  return reflexValues.get(value) ?? value;
+}
+
+/** "pinprick reduced over the dorsum of the foot and the outer shin, vibration absent at the great toe". */
+function sensationWords(group: readonly Finding[]): string {
+  const keys = [...new Set(group.map((finding) => `${finding.item.key} ${finding.value}`))];
+  return joinWords(
+    keys.map((key) => {
+      const same = group.filter((finding) => `${finding.item.key} ${finding.value}` === key);
+      const [first] = same;
+      if (first === undefined) return '';
+      return `${senses.get(first.item.key) ?? plainLabel(first.item)} ${first.value} ${places(same)}`;
+    }),
+  );
+}
+
+const senses = new Map([
+  ['joint-position', 'joint position sense'],
+  ['temperature', 'temperature sense'],
+]);
+
+function places(findings: readonly Finding[]): string {
+  const dermatomes = findings.filter(({ place }) => place?.kind === 'dermatome').map(({ place }) => place?.key ?? '');
+  const below = findings.filter(({ place }) => place?.kind === 'level-below').map(({ place }) => `below ${place?.key}`);
+  const others = findings
+    .filter(({ place }) => place !== undefined && place.kind !== 'dermatome' && place.kind !== 'level-below')
+    .map(({ place }) => placeName(place));
+  return joinWords([
+    ...(others.length > 0 ? [`at the ${joinWords(others)}`] : []),
+    ...(dermatomes.length > 0 ? [`in ${joinWords(dermatomes)}`] : []),
+    ...below,
+  ]);
+}
+
+function placeName(place: Finding['place']): string {
+  if (place === undefined) return '';
+  if (place.kind === 'landmark' || place.kind === 'territory') {
+    return lowerFirst(skinPlace(place.kind, place.key)?.label ?? place.key);
+  }
+  return place.key.replaceAll('-', ' ');
+}
+
+/** What was asked for and could not be tested, with the reason. */
+export function notTestedClauses(findings: readonly Finding[]): readonly string[] {
+  const missing = findings.filter((finding) => finding.value === null);
+  return mergeSides(missing).map(({ finding, span }) => {
+    const text = describeFinding(finding).replace(' not tested', '');
+    if (span !== 'both') return text;
+    const clause = text.replace(` on the ${finding.side}`, ' on both sides');
+    return clause === text ? text.replace(`${finding.side} `, '') : clause;
+  });
+}

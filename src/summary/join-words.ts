@@ -1,0 +1,12 @@
+/** "a", "a and b", "a, b and c". */
+export function joinWords(words: readonly string[], last = 'and'): string {
+  if (words.length <= 1) return words[0] ?? '';
+  return `${words.slice(0, -1).join(', ')} ${last} ${words.at(-1)}`;
+}
+
+/** A sentence: capital at the start, full stop at the end; empty text stays empty. */
+export function sentence(text: string): string {
+  const trimmed = text.trim();
+  if (trimmed === '') return '';
+  return `${trimmed.charAt(0).toUpperCase()}${trimmed.slice(1)}${/[.!?]$/.test(trimmed) ? '' : '.'}`;
+}

@@ -1,0 +1,155 @@
+import type { RankedCause } from '../causes/ranked-cause.ts';
+import { type SectionKey, sectionKeys } from '../exam/catalogue/item.ts';
+import { sections } from '../exam/catalogue/sections.ts';
+import { lowerFirst } from '../exam/describe.ts';
+import type { Exam } from '../exam/exam.ts';
+import type { Finding } from '../exam/finding.ts';
+import type { Assessment, RedFlag, WorkupItem } from '../workup/assessment.ts';
+import { findingClauses, notTestedClauses } from './findings-prose.ts';
+import { joinWords, sentence } from './join-words.ts';
+import { openingSentences } from './opening.ts';
+import { percent, siteSentences } from './site-prose.ts';
+import { type Spelling, spell } from './spelling.ts';
+
+export type PresentedParts = Omit<Assessment, 'presentation' | 'modelVersion'>;
+
+/** As many as fit into a minute of speech; the answer's lists hold the rest. */
+const mostNegatives = 8;
+
+/**
+ * What a clinician would say to a colleague in under a minute: red flags first, then the person and the course, the
+ * positive findings in the order of the examination, the relevant negatives, what was not tested, pattern and place with
+ * the two best reasons, causes for and against, next steps, and the caution. Paragraphs are separated by a blank line.
+ */
+export function present(exam: Exam, parts: PresentedParts, options: { readonly spelling: Spelling }): string {
+  const paragraphs = [
+    flagSentences(parts.redFlags),
+    openingSentences(exam),
+    examinationSentences(exam, parts),
+    siteSentences(parts),
+    causeSentences(parts.causes),
+    nextSentences(parts),
+    [parts.caution],
+  ];
+  const text = paragraphs
+    .map((sentences) => sentences.filter((text) => text !== '').join(' '))
+    .filter((paragraph) => paragraph !== '')
+    .join('\n\n');
+  return spell(text, options.spelling);
+}
+
+function flagSentences(flags: readonly RedFlag[]): readonly string[] {
+  const reasons = (flag: RedFlag) => joinWords(flag.because.slice(0, 3).map(({ text }) => text));
+  const urgency = { immediate: 'immediate', 'same-day': 'same day', urgent: 'urgent' } as const;
+  const present = flags
+    .filter((flag) => flag.state === 'present')
+    .map((flag) => `Red flag (${urgency[flag.urgency]}): ${lowerFirst(flag.label)} - ${reasons(flag)}. ${flag.action}`);
+  const open = flags
+    .filter((flag) => flag.state === 'not-assessable')
+    .map((flag) => `Not decided: ${lowerFirst(flag.label)} - ${reasons(flag)}.`);
+  return [...present, ...open];
+}
+
+function examinationSentences(exam: Exam, parts: PresentedParts): readonly string[] {
+  if (exam.findings.length === 0 && exam.scales.length === 0) return ['No examination findings were recorded.'];
+  const abnormal = exam.findings.filter((finding) => finding.abnormal);
+  const positives = sectionKeys.flatMap((section) => sectionSentence(section, abnormal));
+  const negatives = findingClauses(relevantNegatives(exam, parts));
+  const untested = notTestedClauses(exam.findings);
+  return [
+    positives.length > 0 ? `On examination: ${positives.join(' ')}` : 'On examination nothing abnormal was found.',
+    ...exam.scales
+      .filter(({ total }) => total !== null)
+      .map(({ total }) => `The Glasgow coma scale is ${total} of 15.`),
+    ...(negatives.length > 0 ? [sentence(`relevant negatives: ${negatives.join('; ')}`)] : []),
+    ...otherwiseNormalSentence(exam),
+    ...(untested.length > 0 ? [sentence(`not tested: ${joinWords(untested)}`)] : []),
+  ];
+}
+
+function sectionSentence(section: SectionKey, abnormal: readonly Finding[]): readonly string[] {
+  const clauses = findingClauses(abnormal.filter((finding) => finding.item.section === section));
+  return clauses.length === 0 ? [] : [sentence(clauses.join(section === 'power' ? '; ' : ', '))];
+}
+
+/** Normal findings that were recorded one by one, those that speak most for the leading site first. */
+function relevantNegatives(exam: Exam, parts: PresentedParts): readonly Finding[] {
+  const weight = new Map(
+    (parts.localisations[0]?.supporting ?? []).map((evidence) => [evidence.findingId, evidence.weight] as const),
+  );
+  const always = new Set(['plantars', 'sphincters']);
+  const score = (finding: Finding) => (weight.get(finding.id) ?? 0) + (always.has(finding.item.section) ? 1 : 0);
+  const normal = exam.findings.filter(
+    (finding) => !finding.abnormal && finding.value !== null && finding.origin === 'recorded',
+  );
+  // A finding sent for both sides is one negative, so its two halves are chosen or left out together.
+  const pointers = [...new Set(normal.map((finding) => finding.pointer))]
+    .map((pointer) => {
+      const halves = normal.filter((finding) => finding.pointer === pointer);
+      return { halves, score: Math.max(...halves.map(score)), pointer };
+    })
+    .sort((a, b) => b.score - a.score || (a.pointer < b.pointer ? -1 : 1))
+    .slice(0, mostNegatives);
+  const chosen = new Set(pointers.flatMap(({ halves }) => halves));
+  return exam.findings.filter((finding) => chosen.has(finding));
+}
+
+function otherwiseNormalSentence(exam: Exam): readonly string[] {
+  const labels = new Map<string, string>(sections.map(({ key, label }) => [key, lowerFirst(label)]));
+  const words = exam.otherwiseNormal.map(({ section, region, side }) => {
+    const place = region === undefined ? '' : ` of the ${region.replace('-', ' ')}`;
+    return `${labels.get(section) ?? section}${place}${side === undefined || side === 'both' ? '' : ` on the ${side}`}`;
+  });
+  return words.length === 0 ? [] : [sentence(`the examiner found ${joinWords(words)} otherwise normal`)];
+}
+
+function causeSentences(causes: readonly RankedCause[]): readonly string[] {
+  const [first, ...others] = causes;
+  if (first === undefined) return [];
+  const pro = joinWords(first.supporting.slice(0, 3).map(({ text }) => text));
+  const contra = joinWords(first.against.slice(0, 2).map(({ text }) => text));
+  const rest = others.filter((cause) => cause.probability >= 0.03).slice(0, 3);
+  return [
+    sentence(
+      [
+        `the likeliest cause is ${nameOf(first)} (${percent(first.probability)})`,
+        ...(pro === '' ? [] : [`for it: ${pro}`]),
+        ...(contra === '' ? [] : [`against it: ${contra}`]),
+      ].join('; '),
+    ),
+    ...(rest.length > 0
+      ? [sentence(`next come ${joinWords(rest.map((cause) => `${nameOf(cause)} (${percent(cause.probability)})`))}`)]
+      : []),
+  ];
+}
+
+/** Diseases named after people keep their capital. */
+function nameOf(cause: RankedCause): string {
+  return /^(?:Charcot|Guillain|Miller|Lambert|Lyme|Friedreich|Sjögren|Wernicke|Kennedy|POEMS|AL |HIV|IgM|Ig)/.test(
+    cause.label,
+  )
+    ? cause.label
+    : lowerFirst(cause.label);
+}
+
+function nextSentences({ workup, nextExamination }: PresentedParts): readonly string[] {
+  const words = { stat: 'At once', urgent: 'Urgently', routine: 'Then' } as const;
+  const groups = (['stat', 'urgent', 'routine'] as const).flatMap((priority) => {
+    const tests = workup.filter((item) => item.priority === priority && item.tier < 3).slice(0, 5);
+    return tests.length === 0 ? [] : [`${words[priority]}: ${joinWords(tests.map(testName))}.`];
+  });
+  const [next] = nextExamination;
+  const bedside =
+    next === undefined
+      ? []
+      : [
+          sentence(
+            `at the bedside ${lowerFirst(next.label)}${next.side === null ? '' : ` on the ${next.side}`} would tell most: it ${next.because}`,
+          ),
+        ];
+  return groups.length === 0 ? bedside : [`Suggested next. ${groups.join(' ')}`, ...bedside];
+}
+
+function testName(item: WorkupItem): string {
+  return lowerFirst(item.label);
+}

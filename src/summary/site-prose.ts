@@ -1,0 +1,91 @@
+import { lowerFirst } from '../exam/describe.ts';
+import type { Evidence, Localisation, RankedLocalisation } from '../localisation/localisation.ts';
+import { joinWords, sentence } from './join-words.ts';
+
+/** Pattern, place and reasons; what speaks against it; the nearest alternative. */
+export function siteSentences(localisation: Localisation): readonly string[] {
+  const [first, second] = localisation.localisations;
+  switch (localisation.conclusion) {
+    case 'no-abnormality':
+      return ['No abnormality was found; a normal examination does not exclude a lesion.'];
+    case 'insufficient':
+      return ['Too little was examined to say where the lesion is.', ...leadingGuess(first)];
+    case 'not-anatomical':
+      return ['No single lesion or process in the model explains the findings together.', ...leadingGuess(first)];
+    default:
+  }
+  if (first === undefined) return ['Too little was examined to say where the lesion is.'];
+  const verb =
+    localisation.conclusion === 'multiple-sites'
+      ? 'More than one site is involved; the leading account is'
+      : 'The findings are best explained by';
+  const pattern = `the pattern is ${article(lowerFirst(localisation.pattern.label))}`;
+  const reasons = bestReasons(first);
+  return [
+    sentence(pattern),
+    sentence(
+      `${verb} ${siteWords(first)} (${percent(first.probability)} among the sites considered)${reasons === '' ? '' : `, chiefly because of ${reasons}`}`,
+    ),
+    ...unexplainedSentence(first),
+    ...(second !== undefined && second.probability >= 0.05
+      ? [sentence(`the main alternative is ${siteWords(second)} (${percent(second.probability)})`)]
+      : []),
+  ];
+}
+
+function leadingGuess(first: RankedLocalisation | undefined): readonly string[] {
+  return first === undefined || first.kind === 'none'
+    ? []
+    : [sentence(`the nearest fit is ${siteWords(first)} (${percent(first.probability)})`)];
+}
+
+/** "the left common fibular nerve at the fibular neck", "the spinal cord at C6, whole cross-section". */
+export function siteWords({ label, side, kind }: RankedLocalisation): string {
+  const name = lowerFirst(label);
+  const isProcess = [
+    'polyneuropathy',
+    'polyradiculoneuropathy',
+    'ganglion',
+    'junction',
+    'muscle',
+    'motor-neuron-system',
+    'anterior-horn',
+    'multiple-nerves',
+    'multiple-sites',
+    'none',
+  ].includes(kind);
+  if (isProcess) return side === 'left' || side === 'right' ? `${name} on the ${side}` : name;
+  if (side !== 'left' && side !== 'right') return `a lesion of the ${name}`;
+  return /,| in the cord/.test(name) ? `a lesion of the ${name}, on the ${side}` : `a lesion of the ${side} ${name}`;
+}
+
+/** The two strongest reasons that do not say the same: abnormal findings before normal ones. */
+function bestReasons(site: RankedLocalisation): string {
+  const chosen: Evidence[] = [];
+  for (const evidence of [...site.supporting].sort((a, b) => b.weight - a.weight)) {
+    const same = chosen.some((other) => other.because === evidence.because || other.finding === evidence.finding);
+    if (!same) chosen.push(evidence);
+    if (chosen.length === 2) break;
+  }
+  return joinWords(chosen.map(({ text, because }) => `${text} (${because})`));
+}
+
+function unexplainedSentence(site: RankedLocalisation): readonly string[] {
+  const texts = [...new Set(site.unexplained.map(({ text }) => text))];
+  if (texts.length === 0) return [];
+  const shown = texts.slice(0, 3);
+  const more = texts.length > shown.length ? [`${texts.length - shown.length} more`] : [];
+  return [sentence(`this leaves unexplained ${joinWords([...shown, ...more])}`)];
+}
+
+/** Whole per cent, never 0 or 100: an inference is neither impossible nor certain. */
+export function percent(probability: number): string {
+  const whole = Math.round(probability * 100);
+  if (whole >= 100) return 'over 99 %';
+  return whole <= 0 ? 'under 1 %' : `${whole} %`;
+}
+
+function article(name: string): string {
+  if (/s$/.test(name) && !/(?:ss|is|us)$/.test(name)) return name;
+  return `${/^[aeiou]/i.test(name) ? 'an' : 'a'} ${name}`;
+}

@@ -1,0 +1,51 @@
+export type Spelling = 'uk' | 'us';
+
+/** British stems and their American forms; longer stems first where one holds another. */
+const stems: readonly (readonly [uk: string, us: string])[] = [
+  ['haemorrh', 'hemorrh'],
+  ['haemat', 'hemat'],
+  ['haemo', 'hemo'],
+  ['anaemi', 'anemi'],
+  ['ischaemi', 'ischemi'],
+  ['glycaemi', 'glycemi'],
+  ['uraemi', 'uremi'],
+  ['proteinaemi', 'proteinemi'],
+  ['anaesthe', 'anesthe'],
+  ['paraesthe', 'paresthe'],
+  ['oedema', 'edema'],
+  ['diarrhoea', 'diarrhea'],
+  ['faec', 'fec'],
+  ['caeruloplasmin', 'ceruloplasmin'],
+  ['gynaec', 'gynec'],
+  ['coeliac', 'celiac'],
+  ['aetiolog', 'etiolog'],
+  ['tumour', 'tumor'],
+  ['behaviour', 'behavior'],
+  ['colour', 'color'],
+  ['labour', 'labor'],
+  ['fibre', 'fiber'],
+  ['litre', 'liter'],
+  ['centre', 'center'],
+  ['grey', 'gray'],
+  ['manoeuvre', 'maneuver'],
+  ['licence', 'license'],
+  ['paralys', 'paralyz'],
+  ['necrotising', 'necrotizing'],
+  ['localis', 'localiz'],
+  ['recognis', 'recogniz'],
+  ['necrosis', 'necrosis'],
+  ['counselling', 'counseling'],
+  ['programme', 'program'],
+];
+
+/** The same text in the wanted spelling; capitals are kept. Names of works and keys are not passed through here. */
+export function spell(text: string, spelling: Spelling): string {
+  if (spelling === 'uk') return text;
+  return stems
+    .reduce((spelt, [uk, us]) => {
+      const capital = (word: string) => word.charAt(0).toUpperCase() + word.slice(1);
+      return spelt.replaceAll(uk, us).replaceAll(capital(uk), capital(us));
+    }, text)
+    .replaceAll('paralyzis', 'paralysis')
+    .replaceAll('Paralyzis', 'Paralysis');
+}
