@@ -9,12 +9,13 @@ import { itemId } from '../../exam/catalogue/item.ts';
 import { sections } from '../../exam/catalogue/sections.ts';
 import { notTestedCodes } from '../../fhir/local-codes.ts';
 import { systems } from '../../terminology/systems.ts';
+import { investigations } from '../../workup/investigations.ts';
 import { sideSystem } from './body-sites.ts';
 import type { CodeUse } from './code-use.ts';
 
 /** Every open code that a table of the project or a builder of resources names, with the place that names it. */
 export function codesInUse(): CodeUse[] {
-  return [...catalogueCodes(), ...anatomyCodes(), ...causeCodes(), ...hl7Codes()];
+  return [...catalogueCodes(), ...anatomyCodes(), ...causeCodes(), ...investigationCodes(), ...hl7Codes()];
 }
 
 const use = (table: CodeUse['table'], where: string, code: Ontology | undefined): CodeUse[] =>
@@ -55,6 +56,10 @@ function anatomyCodes(): CodeUse[] {
 
 function causeCodes(): CodeUse[] {
   return allCauses.flatMap((cause) => use('mondo', `cause ${cause.key}`, cause.mondo));
+}
+
+function investigationCodes(): CodeUse[] {
+  return investigations.flatMap((test) => use('loinc', `investigation ${test.key}`, test.loinc));
 }
 
 /** HL7 codes that the builders of `src/fhir` write, and those of the Questionnaire. A test holds the builders to them. */

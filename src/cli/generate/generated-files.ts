@@ -9,6 +9,7 @@ import { causeResources } from './causes.ts';
 import { examCodeSystems, examMaps, openValueSets } from './exam-items.ts';
 import { type GeneratedFiles, jsonText } from './files.ts';
 import type { Release } from './header.ts';
+import { investigationResources } from './investigations.ts';
 import { localisationResources } from './localisations.ts';
 import type { OpenTables } from './open-tables.ts';
 import { profileDefinitions } from './profiles.ts';
@@ -38,6 +39,7 @@ function conformanceResources(release: Release, tables: OpenTables): Conformance
     ...bodySiteResources(release, tables),
     ...causeResources(release, tables),
     ...localisationResources(release),
+    ...investigationResources(release, tables),
     ...openValueSets(release, tables),
     ...profileDefinitions(release, r4Definition),
     examQuestionnaire(release),
@@ -52,5 +54,7 @@ function filePath(resource: ConformanceResource): string {
 /** HL7's own definition of a resource type, from the package of R4 definitions. */
 function r4Definition(type: string): StructureDefinition {
   const folder = dirname(createRequire(import.meta.url).resolve('hl7.fhir.r4.examples/package.json'));
-  return JSON.parse(readFileSync(join(folder, `StructureDefinition-${type}.json`), 'utf8'));
+  const text = readFileSync(join(folder, `StructureDefinition-${type}.json`), 'utf8');
+  // One comment of HL7's holds a stray left-to-right mark, which validators take for an attempt to hide text.
+  return JSON.parse(text.replaceAll('\u200e', ''));
 }

