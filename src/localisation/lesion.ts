@@ -131,6 +131,9 @@ export function combineDamage(one: Damage, other: Damage): Damage {
   return Object.fromEntries(merged) as Damage;
 }
 
+/** Share of the fibres entering at a damaged segment that the damage catches. Judged. */
+const ownLevel = 0.2;
+
 /**
  * How much of each long pathway still gets through, for every body side and segment: running products along the tracts,
  * worked out once for a lesion because every item asks for them.
@@ -181,12 +184,15 @@ export class Pathways {
       // A lesion stops the fibres bound for the segments below it; its own segment is the anterior horn's affair.
       this.motor[own] = descending * (1 - (this.damage.cerebralMotor[limb] ?? 0));
       descending *= 1 - (corticospinal[own] ?? 0);
+      // Fibres that enter at the level of a lesion are caught in part; those from below are all cut.
+      this.position[own] =
+        column * (1 - ownLevel * (dorsalColumn[own] ?? 0)) * (1 - (this.damage.cerebralPosition[limb] ?? 0));
       column *= 1 - (dorsalColumn[own] ?? 0);
-      this.position[own] = column * (1 - (this.damage.cerebralPosition[limb] ?? 0));
-      // Fibres climb one to two segments before they have all crossed, so the level is found that much below the lesion.
+      // Pain fibres climb through the segment above their own on the same side before they have all crossed, and are in
+      // the other side's tract two segments up; so a half lesion shows its level that much below on the other side.
       if (segment >= 2) tract *= 1 - (spinothalamic[cordIndex(brain, segment - 2)] ?? 0);
-      const above = segment === 0 ? 0 : (crossing[own - 1] ?? 0);
-      const across = 1 - (above + (crossing[own] ?? 0)) / 2;
+      const climb = segment === 0 ? 1 : 1 - (crossing[own - 1] ?? 0);
+      const across = climb * (1 - ownLevel * (crossing[own] ?? 0));
       this.pain[own] = tract * across * (1 - (this.damage.cerebralPain[limb] ?? 0));
     }
   }

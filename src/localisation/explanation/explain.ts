@@ -3,6 +3,7 @@ import type { Exam } from '../../exam/exam.ts';
 import type { Hypothesis } from '../hypothesis.ts';
 import type { Datum } from '../inference/evidence.ts';
 import { historyEvidence } from '../inference/history-weights.ts';
+import type { Mixture } from '../inference/ranking.ts';
 import { chanceOf, isExplained, logChance, type Scored } from '../inference/score.ts';
 import type { Evidence } from '../localisation.ts';
 import { because } from './because.ts';
@@ -15,10 +16,9 @@ export interface Explanation {
   readonly fit: number;
 }
 
-/** Mixture of hypotheses with weights that sum to 1. */
-export interface Mixture {
-  readonly members: readonly { readonly index: number; readonly weight: number }[];
-}
+/** The strongest reasons are listed; a reader takes in no more. What is unexplained is always listed in full. */
+const supportingAtMost = 16;
+const againstAtMost = 10;
 
 /** Weight, in nats, from which a piece of evidence is worth saying. */
 const worthSaying = 0.15;
@@ -66,13 +66,20 @@ export function explain(
 }
 
 function mixed(mixture: Mixture, value: (member: number) => number): number {
-  return mixture.members.reduce((sum, { index, weight }) => sum + weight * value(index), 0);
+  return mixture.reduce((sum, { index, weight }) => sum + weight * value(index), 0);
+}
+
+/** A statement about one site before it is put into words. */
+interface Draft {
+  readonly datum: Datum;
+  readonly weight: number;
+  readonly isPredicted: boolean;
 }
 
 function assemble(exam: Exam, statements: readonly (readonly Statement[])[], lead: Hypothesis): Explanation {
-  const supporting: Evidence[] = [];
-  const against: Evidence[] = [];
-  const unexplained: Evidence[] = [];
+  const supporting: Draft[] = [];
+  const against: Draft[] = [];
+  const unexplained: Draft[] = [];
   let abnormal = 0;
   let accounted = 0;
   for (const parts of statements) {
@@ -87,35 +94,44 @@ function assemble(exam: Exam, statements: readonly (readonly Statement[])[], lea
     accounted += explainedPart;
     const speaker = strongest(isAbnormal ? wrong : parts);
     if (speaker === undefined) continue;
-    const evidence = toEvidence(
-      speaker.datum,
-      weight,
-      because(lead, speaker.datum, isAbnormal ? isAccounted : weight > 0),
-    );
-    if (isAbnormal && !isAccounted) unexplained.push(evidence);
-    if (weight >= worthSaying && (!isAbnormal || isAccounted)) supporting.push(evidence);
-    else if (weight <= -worthSaying) against.push(evidence);
+    const draft: Draft = { datum: speaker.datum, weight, isPredicted: isAbnormal ? isAccounted : weight > 0 };
+    if (isAbnormal && !isAccounted) unexplained.push(draft);
+    if (weight >= worthSaying && (!isAbnormal || isAccounted)) supporting.push(draft);
+    else if (weight <= -worthSaying) against.push(draft);
   }
-  for (const { statement, weight, because: reason } of historyEvidence(exam, lead.site)) {
-    const evidence: Evidence = {
+  const history = historyReasons(exam, lead);
+  const inWords = (drafts: readonly Draft[], most: number): Evidence[] =>
+    drafts
+      .toSorted(heaviestDraft)
+      .slice(0, most)
+      .map(({ datum, weight, isPredicted }) => toEvidence(datum, weight, because(lead, datum, isPredicted)));
+  return {
+    supporting: [...inWords(supporting, supportingAtMost), ...history.filter(({ weight }) => weight > 0)].sort(
+      heaviest,
+    ),
+    against: [...inWords(against, againstAtMost), ...history.filter(({ weight }) => weight < 0)].sort(heaviest),
+    unexplained: inWords(unexplained, unexplained.length),
+    fit: abnormal === 0 ? 1 : round(accounted / abnormal),
+  };
+}
+
+const heaviestDraft = (a: Draft, b: Draft): number =>
+  Math.abs(round(b.weight)) - Math.abs(round(a.weight)) || (a.datum.finding.id < b.datum.finding.id ? -1 : 1);
+
+const heaviest = (a: Evidence, b: Evidence): number =>
+  Math.abs(b.weight) - Math.abs(a.weight) || (a.findingId < b.findingId ? -1 : 1);
+
+function historyReasons(exam: Exam, { site }: Hypothesis): readonly Evidence[] {
+  return historyEvidence(exam, site)
+    .filter(({ weight }) => Math.abs(weight) >= worthSaying)
+    .map(({ statement, weight, because: reason }) => ({
       finding: statement.pointer,
       side: 'midline',
       text: `${statement.present ? '' : 'no '}${statement.label.charAt(0).toLowerCase()}${statement.label.slice(1)}`,
       weight: round(weight),
       because: reason,
       findingId: `history/${statement.kind}/${statement.key}`,
-    };
-    if (weight >= worthSaying) supporting.push(evidence);
-    else if (weight <= -worthSaying) against.push(evidence);
-  }
-  const heaviest = (a: Evidence, b: Evidence): number =>
-    Math.abs(b.weight) - Math.abs(a.weight) || (a.findingId < b.findingId ? -1 : 1);
-  return {
-    supporting: supporting.sort(heaviest),
-    against: against.sort(heaviest),
-    unexplained: unexplained.sort(heaviest),
-    fit: abnormal === 0 ? 1 : round(accounted / abnormal),
-  };
+    }));
 }
 
 function strongest(parts: readonly Statement[]): Statement | undefined {

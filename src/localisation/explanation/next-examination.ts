@@ -5,6 +5,7 @@ import { describePlace } from '../../exam/describe.ts';
 import type { FindingPlace } from '../../exam/finding.ts';
 import { bodySides, type Side } from '../../kernel/side.ts';
 import type { Column, StateColumns } from '../inference/columns.ts';
+import type { Mixture } from '../inference/ranking.ts';
 import type { NextExamination } from '../localisation.ts';
 import type { Context } from '../observation/context.ts';
 import type { ProbeTarget } from '../observation/probe-models.ts';
@@ -14,7 +15,7 @@ import { round } from './explain.ts';
 /** A leading site with its probability and the hypotheses that stand for it, weights summing to 1. */
 export interface Contender {
   readonly probability: number;
-  readonly members: readonly { readonly index: number; readonly weight: number }[];
+  readonly members: Mixture;
 }
 
 /** Landmarks that a bedside examination would add to the dermatomes. */

@@ -35,7 +35,7 @@ function site(key: string, part: string, level: number, side: Site['side']): Sit
 /** Grey matter and entering root of one side at the lesion and, less, one segment below it. */
 function ownSegment(lesion: LesionBuilder, side: BodySide, level: number, depth: number): void {
   lesion.cord('anteriorHorn', side, level, depth).cord('anteriorHorn', side, level + 1, depth * 0.4);
-  lesion.cord('dorsalRoot', side, level, depth * 0.5);
+  lesion.cord('dorsalRoot', side, level, depth * 0.2);
   lesion.cord('crossing', side, level, depth);
 }
 

@@ -10,7 +10,7 @@ import { diffuseHypotheses } from './diffuse.ts';
 import { peripheralHypotheses } from './peripheral.ts';
 
 /** Percent of examinations, among those sent here, that find nothing wrong. Judged. */
-const nothingWrongPercent = 12;
+const nothingWrongPercent = 5;
 
 export const noLesionKey = 'no-lesion';
 

@@ -120,7 +120,7 @@ function sensoryDrafts(finding: Finding, modality: Modality, value: string | num
   });
   if (place.kind === 'level-below') return levelDrafts(place.key as Segment, value, at, `level|${finding.id}`);
   if (place.kind === 'region') {
-    const keys = dermatomeKeys.filter((key) => skinPlace('dermatome', key)?.region === place.key);
+    const keys = sampled.filter((key) => skinPlace('dermatome', key)?.region === place.key);
     // The region was declared as a whole: together its dermatomes weigh about as much as two tested points.
     return keys.map((key) => at(key, value, Math.min(0.5, 2 / keys.length) * summaryBase, `region|${finding.id}`));
   }
@@ -136,6 +136,29 @@ function sensoryDrafts(finding: Finding, modality: Modality, value: string | num
     },
   ];
 }
+
+/** Dermatomes that stand for a region which was declared normal: enough to meet every root and tract. */
+const sampled: readonly DermatomeKey[] = [
+  'C2',
+  'C3',
+  'C5',
+  'C6',
+  'C7',
+  'C8',
+  'T1',
+  'T4',
+  'T8',
+  'T11',
+  'L1',
+  'L2',
+  'L3',
+  'L4',
+  'L5',
+  'S1',
+  'S2',
+  'S3',
+  'S4-5',
+];
 
 function regionOf(place: { readonly kind: string; readonly key: string }): string {
   const { kind } = place;

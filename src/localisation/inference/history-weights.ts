@@ -132,6 +132,13 @@ export function historyEvidence(exam: Exam, site: Site): readonly HistoryEvidenc
   );
 }
 
-export function historyFactor(exam: Exam, site: Site): number {
-  return Math.exp(historyEvidence(exam, site).reduce((sum, evidence) => sum + evidence.weight, 0));
+/** Odds factor of the history for any site; statements without a weight cost nothing. */
+export function historyFactor(exam: Exam): (site: Site) => number {
+  const active = exam.history.flatMap(({ key, present }) =>
+    (byKey.get(key) ?? []).map(({ applies, ...factor }) => ({
+      applies,
+      factor: present ? factor.present : factor.denied,
+    })),
+  );
+  return (site) => active.reduce((product, { applies, factor }) => (applies(site) ? product * factor : product), 1);
 }

@@ -1,7 +1,7 @@
 import { noLesionIndex } from '../hypotheses/hypotheses.ts';
 import type { Hypothesis } from '../hypothesis.ts';
 import { findPairs, type Pair } from './pairs.ts';
-import { isExplained, type Scored, softmax } from './score.ts';
+import { isExplained, logChance, type Scored, softmax } from './score.ts';
 import type { SiteGroup } from './site-groups.ts';
 
 /** What the evidence says about every single site, and about pairs where a single one does not suffice. */
@@ -62,11 +62,17 @@ function bestOfEachGroup(groups: readonly SiteGroup[], posterior: Float64Array):
     .sort((a, b) => at(b) - at(a) || a - b);
 }
 
-/** Whether some abnormal finding is not accounted for by a hypothesis. */
+/** Weight, in nats against health, of unexplained findings from which a second site is looked for. */
+const worthASecondSite = 1.2;
+
+/** Whether a hypothesis leaves enough abnormal findings over to look for a second one. */
 function leavesOver({ data }: Scored, hypothesis: number): boolean {
-  return data.some((datum) => {
-    if (!datum.abnormal) return false;
+  let left = 0;
+  for (const datum of data) {
+    if (!datum.abnormal) continue;
     const chance = datum.table.abnormal[datum.states[hypothesis] ?? 0] ?? 0;
-    return !isExplained(datum, chance, datum.states[noLesionIndex] ?? 0);
-  });
+    const healthyState = datum.states[noLesionIndex] ?? 0;
+    if (!isExplained(datum, chance, healthyState)) left -= datum.weight * logChance(datum, healthyState);
+  }
+  return left >= worthASecondSite;
 }

@@ -1,4 +1,4 @@
-import { type Hypothesis, hypothesis } from '../hypothesis.ts';
+import { type Hypothesis, hypothesis, siteId } from '../hypothesis.ts';
 import { combineDamage } from '../lesion.ts';
 import type { FacultyChances, Process } from '../process.ts';
 import { logChance, type Scored } from './score.ts';
@@ -11,9 +11,9 @@ export interface Pair {
   readonly combined: Hypothesis;
 }
 
-/** How many single sites start a search, and how many partners each is tried with. */
-const starters = 10;
-const partners = 6;
+/** How many single sites start a search, and how many of the promising pairs are worked out exactly. */
+const starters = 6;
+const workedOut = 14;
 
 /**
  * Prior weight of two independent lesions in one person, on top of the product of their own priors. Judged: about one
@@ -34,13 +34,19 @@ export function findPairs(
   order: readonly number[],
 ): readonly Pair[] {
   const total = logSum(logPrior);
-  const pairs = new Map<string, Pair>();
+  const promising = new Map<string, Prospect>();
   for (const first of order.slice(0, starters)) {
-    for (const second of promisingPartners(hypotheses, scored, logPrior, first)) {
-      const key = first < second ? `${first}+${second}` : `${second}+${first}`;
+    for (const one of promisingPartners(hypotheses, scored, logPrior, first)) {
+      promising.set(one.first < one.second ? `${one.first}+${one.second}` : `${one.second}+${one.first}`, one);
+    }
+  }
+  return [...promising.values()]
+    .sort((a, b) => b.estimate - a.estimate || a.first - b.first || a.second - b.second)
+    .slice(0, workedOut)
+    .flatMap(({ first, second }) => {
       const one = hypotheses[first];
       const other = hypotheses[second];
-      if (pairs.has(key) || one === undefined || other === undefined) continue;
+      if (one === undefined || other === undefined) return [];
       const combined = combine(one, other);
       let score =
         (logPrior[first] ?? 0) +
@@ -48,10 +54,16 @@ export function findPairs(
         total +
         Math.log(twoLesions * (areMirrored(one, other) ? mirrored : 1));
       for (const datum of scored.data) score += datum.weight * logChance(datum, datum.column.model.state(combined));
-      pairs.set(key, { first, second, score, combined });
-    }
-  }
-  return [...pairs.values()].sort((a, b) => b.score - a.score || a.first - b.first || a.second - b.second);
+      return [{ first, second, score, combined }];
+    })
+    .sort((a, b) => b.score - a.score || a.first - b.first || a.second - b.second);
+}
+
+/** A pair that may be worth working out, with its approximate score. */
+interface Prospect {
+  readonly first: number;
+  readonly second: number;
+  readonly estimate: number;
 }
 
 function logSum(values: Float64Array): number {
@@ -74,29 +86,35 @@ function promisingPartners(
   scored: Scored,
   logPrior: Float64Array,
   first: number,
-): readonly number[] {
+): readonly Prospect[] {
   const one = hypotheses[first];
   if (one === undefined) return [];
-  const joint = Float64Array.from(logPrior);
+  const joint = Float64Array.from(logPrior, (prior) => prior + (logPrior[first] ?? 0));
   for (const datum of scored.data) {
-    const own = logChance(datum, datum.states[first] ?? 0);
-    const gain = datum.table.abnormal.map((_, state) => {
+    const { states, table, weight, abnormal } = datum;
+    const own = logChance(datum, states[first] ?? 0);
+    const gain = new Float64Array(table.abnormal.length);
+    for (let state = 0; state < gain.length; state += 1) {
       const theirs = logChance(datum, state);
-      return datum.weight * (datum.abnormal ? Math.max(own, theirs) : Math.min(own, theirs));
-    });
-    for (let partner = 0; partner < joint.length; partner += 1)
-      joint[partner] = (joint[partner] ?? 0) + (gain[datum.states[partner] ?? 0] ?? 0);
+      gain[state] = weight * (abnormal ? Math.max(own, theirs) : Math.min(own, theirs));
+    }
+    for (let partner = 0; partner < joint.length; partner += 1) {
+      joint[partner] = (joint[partner] ?? 0) + (gain[states[partner] ?? 0] ?? 0);
+    }
   }
   // One extent of each site is enough to look at: the best.
   const best = new Map<string, number>();
-  joint.forEach((score, index) => {
+  for (let index = 0; index < joint.length; index += 1) {
     const other = hypotheses[index];
-    if (other === undefined || !mayCombine(one, other)) return;
-    const id = `${other.site.key}|${other.site.level}|${other.site.side}`;
+    if (other === undefined || !mayCombine(one, other)) continue;
+    const id = siteId(other.site);
     const known = best.get(id);
-    if (known === undefined || score > (joint[known] ?? 0)) best.set(id, index);
-  });
-  return [...best.values()].sort((a, b) => (joint[b] ?? 0) - (joint[a] ?? 0) || a - b).slice(0, partners);
+    if (known === undefined || (joint[index] ?? 0) > (joint[known] ?? 0)) best.set(id, index);
+  }
+  return [...best.values()]
+    .map((second) => ({ first, second, estimate: joint[second] ?? 0 }))
+    .sort((a, b) => b.estimate - a.estimate || a.second - b.second)
+    .slice(0, workedOut);
 }
 
 /** Both at once: structures and faculties keep what both leave over. */

@@ -39,8 +39,9 @@ export function paceOf(onset: Exam['onset']): OnsetPace | undefined {
 /** Natural log of the prior weight of each hypothesis for this person and tempo; not normalised. */
 export function logPriors(hypotheses: readonly Hypothesis[], exam: Exam): Float64Array {
   const pace = paceOf(exam.onset);
+  const history = historyFactor(exam);
   return Float64Array.from(hypotheses, (hypothesis) => {
     const tempo = pace === undefined ? 1 : paceFactor[hypothesis.site.kind][pace];
-    return Math.log(hypothesis.frequency * tempo * historyFactor(exam, hypothesis.site));
+    return Math.log(hypothesis.frequency * tempo * history(hypothesis.site));
   });
 }

@@ -15,13 +15,28 @@ export interface Scored {
   readonly score: Float64Array;
 }
 
+/** From this chance of an abnormal result on, and when it is twice that of health, a tested item would have shown the lesion. */
+const wouldShow = 0.3;
+/**
+ * Weight of a hypothesis that none of the tested items could have shown. An examination follows the complaint, so a lesion
+ * is seldom where nobody looked. Judged.
+ */
+const unlookedFor = 0.15;
+
+/**
+ * @param logPrior      [H] natural log, not normalised
+ * @param noLesionIndex the hypothesis that nothing is wrong, which no item can show
+ */
 export function scoreHypotheses(
   data: readonly Datum[],
   columns: StateColumns,
   context: Context,
   logPrior: Float64Array,
+  noLesionIndex: number,
 ): Scored {
   const score = Float64Array.from(logPrior);
+  const shown = new Uint8Array(logPrior.length);
+  shown[noLesionIndex] = 1;
   const weighed = data.map(
     (datum): WeighedDatum => ({
       ...datum,
@@ -31,9 +46,21 @@ export function scoreHypotheses(
   );
   for (const { states, table, valueIndex, weight } of weighed) {
     // One row of the table per state, so the inner loop is a gather and a sum.
-    const gain = table.abnormal.map((_, state) => weight * (table.log[state * table.width + valueIndex] ?? 0));
-    for (let index = 0; index < score.length; index += 1)
-      score[index] = (score[index] ?? 0) + (gain[states[index] ?? 0] ?? 0);
+    const gain = new Float64Array(table.abnormal.length);
+    const shows = new Uint8Array(table.abnormal.length);
+    const inHealth = table.abnormal[states[noLesionIndex] ?? 0] ?? 0;
+    for (let state = 0; state < gain.length; state += 1) {
+      gain[state] = weight * (table.log[state * table.width + valueIndex] ?? 0);
+      shows[state] = (table.abnormal[state] ?? 0) >= Math.max(wouldShow, 2 * inHealth) ? 1 : 0;
+    }
+    for (let index = 0; index < score.length; index += 1) {
+      const state = states[index] ?? 0;
+      score[index] = (score[index] ?? 0) + (gain[state] ?? 0);
+      shown[index] = (shown[index] ?? 0) | (shows[state] ?? 0);
+    }
+  }
+  for (let index = 0; index < score.length; index += 1) {
+    if (shown[index] === 0) score[index] = (score[index] ?? 0) + Math.log(unlookedFor);
   }
   return { data: weighed, score };
 }

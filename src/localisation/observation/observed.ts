@@ -136,10 +136,10 @@ export function plantarDistribution(released: number, toeMuscles: number): reado
 
 const sensoryResults: readonly string[] = scales.sensation.grades.map((grade) => grade.key);
 
-/** Chance of each sensory result from the fraction lost. False losses 5 %; sensitivity in root lesions near 0.6: Tawa 2017 (read). */
+/** Chance of each sensory result from the fraction lost. False losses 1.5 %, judged; sensitivity in root lesions near 0.6: Tawa 2017 (read). */
 export function sensoryDistribution(loss: number, lostInHealth: number): readonly number[] {
   const detected = (loss * loss) / (loss * loss + 0.07);
-  const abnormal = 1 - (1 - 0.05 - 0.92 * detected) * (1 - lostInHealth);
+  const abnormal = 1 - (1 - 0.015 - 0.955 * detected) * (1 - lostInHealth);
   const absent = 0.05 + 0.5 * loss * loss;
   const shares: Readonly<Record<string, number>> = {
     normal: 1 - abnormal,

@@ -343,11 +343,12 @@ function provocation({ item, side }: ProbeTarget, probe: Extract<Probe, { kind: 
 const hundredths = 101;
 
 function facultyModel({ item, side }: ProbeTarget, probe: Extract<Probe, { kind: 'faculty' }>): ProbeModel {
+  const faculties = [probe.faculty, ...(probe.orAlso ?? [])];
   return signModel({
     item,
     family: 'faculty',
     steps: [hundredths],
-    fractions: (hypothesis) => [facultyChance(hypothesis, probe.faculty, side)],
+    fractions: (hypothesis) => [Math.max(...faculties.map((faculty) => facultyChance(hypothesis, faculty, side)))],
     chance: ([chance = 0]) => chance,
   });
 }

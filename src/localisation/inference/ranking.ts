@@ -1,0 +1,55 @@
+import type { Hypothesis } from '../hypothesis.ts';
+import type { Inference } from './infer.ts';
+import { levelOf, type SiteGroup } from './site-groups.ts';
+
+/** Some hypotheses with weights that sum to 1. */
+export type Mixture = readonly { readonly index: number; readonly weight: number }[];
+
+/** Below this share of all probability a hypothesis changes no answer. */
+const negligible = 1e-4;
+/** Hypotheses that stand for a site which is itself negligible. */
+const spokesmen = 4;
+
+/** The posterior as weights of hypotheses, alone or as one of two, with the few that matter picked out once. */
+export class PosteriorWeights {
+  private readonly weight: Float64Array;
+  private readonly hypotheses: readonly Hypothesis[];
+  private readonly mattering: readonly number[];
+
+  constructor(inference: Inference, hypotheses: readonly Hypothesis[]) {
+    const weight = Float64Array.from(inference.single);
+    for (const { pair, probability } of inference.pairs) {
+      weight[pair.first] = (weight[pair.first] ?? 0) + probability;
+      weight[pair.second] = (weight[pair.second] ?? 0) + probability;
+    }
+    this.weight = weight;
+    this.hypotheses = hypotheses;
+    this.mattering = hypotheses.flatMap((_, index) => ((weight[index] ?? 0) > negligible ? [index] : []));
+  }
+
+  /** Hypotheses of one site, heaviest first. */
+  within({ members }: SiteGroup): Mixture {
+    const heaviest = members.toSorted((a, b) => (this.weight[b] ?? 0) - (this.weight[a] ?? 0) || a - b);
+    const significant = heaviest.filter((index) => (this.weight[index] ?? 0) > negligible);
+    return this.normalised(significant.length === 0 ? heaviest.slice(0, spokesmen) : significant);
+  }
+
+  /** Every other hypothesis that matters. */
+  outside({ members }: SiteGroup): Mixture {
+    const inside = new Set(members);
+    const others = this.mattering.filter((index) => !inside.has(index));
+    return this.normalised(others.length === 0 ? [0] : others);
+  }
+
+  level(group: SiteGroup): ReturnType<typeof levelOf> {
+    return levelOf(group.members, this.hypotheses, this.weight);
+  }
+
+  private normalised(indexes: readonly number[]): Mixture {
+    const total = indexes.reduce((sum, index) => sum + (this.weight[index] ?? 0), 0);
+    return indexes.map((index) => ({
+      index,
+      weight: total === 0 ? 1 / indexes.length : (this.weight[index] ?? 0) / total,
+    }));
+  }
+}
