@@ -96,6 +96,6 @@ export function queryExam(exam: Exam): ExamQuery {
 /** A history statement as a reason. */
 export function historyReason(statement: HistoryStatement, text?: string): Reason {
   const label = statement.kind === 'family' ? `${statement.label} in the family` : statement.label;
-  const said = text ?? lowerFirst(label);
+  const said = text ?? lowerFirst(label.replace(/,.*$/, '')).replace(/^A /, 'a ');
   return { pointer: statement.pointer, text: statement.present ? said : `no ${said.replace(/^an? /, '')}` };
 }

@@ -41,9 +41,10 @@ function isTwin(a: Finding, b: Finding): boolean {
   );
 }
 
-/** "left knee extension 4/5" becomes "knee extension 4/5 on both sides". */
-function onBothSides(text: string, side: string): string {
-  const clause = text.replace(` on the ${side}`, ' on both sides');
+/** "left knee extension 4/5" becomes "knee extension 4/5 on both sides", "no left ptosis" "no ptosis on either side". */
+export function onBothSides(text: string, side: string): string {
+  const sides = text.startsWith('no ') ? 'on either side' : 'on both sides';
+  const clause = text.replace(` on the ${side}`, ` ${sides}`);
   if (clause !== text) return clause;
-  return `${text.replace(new RegExp(`\\b${side} `), '')} on both sides`;
+  return `${text.replace(new RegExp(`\\b${side} `), '')} ${sides}`;
 }

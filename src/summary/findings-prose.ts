@@ -1,5 +1,6 @@
+import { dermatomeKeys } from '../anatomy/skin.ts';
 import { skinPlace } from '../anatomy/skin-places.ts';
-import { findingReasons } from '../causes/reasons.ts';
+import { findingReasons, onBothSides } from '../causes/reasons.ts';
 import { type SectionKey, sectionKeys } from '../exam/catalogue/item.ts';
 import { describeFinding, lowerFirst, plainLabel } from '../exam/describe.ts';
 import type { Finding } from '../exam/finding.ts';
@@ -145,7 +146,9 @@ const senses = new Map([
 ]);
 
 function places(findings: readonly Finding[]): string {
-  const dermatomes = findings.filter(({ place }) => place?.kind === 'dermatome').map(({ place }) => place?.key ?? '');
+  const dermatomes = dermatomeRuns(
+    findings.filter(({ place }) => place?.kind === 'dermatome').map(({ place }) => place?.key ?? ''),
+  );
   const below = findings.filter(({ place }) => place?.kind === 'level-below').map(({ place }) => `below ${place?.key}`);
   const others = findings
     .filter(({ place }) => place !== undefined && place.kind !== 'dermatome' && place.kind !== 'level-below')
@@ -155,6 +158,21 @@ function places(findings: readonly Finding[]): string {
     ...(dermatomes.length > 0 ? [`in ${joinWords(dermatomes)}`] : []),
     ...below,
   ]);
+}
+
+/** "C6 to C8" for neighbours, in the order of the body. */
+function dermatomeRuns(keys: readonly string[]): readonly string[] {
+  const indices = keys.map((key) => (dermatomeKeys as readonly string[]).indexOf(key)).sort((a, b) => a - b);
+  const runs: { readonly first: number; last: number }[] = [];
+  for (const index of indices) {
+    const run = runs.at(-1);
+    if (run?.last === index - 1) run.last = index;
+    else runs.push({ first: index, last: index });
+  }
+  return runs.flatMap(({ first, last }) => {
+    const [from, to] = [dermatomeKeys[first] ?? '', dermatomeKeys[last] ?? ''];
+    return last - first > 1 ? [`${from} to ${to}`] : first === last ? [from] : [from, to];
+  });
 }
 
 function placeName(place: Finding['place']): string {
@@ -169,9 +187,7 @@ function placeName(place: Finding['place']): string {
 export function notTestedClauses(findings: readonly Finding[]): readonly string[] {
   const missing = findings.filter((finding) => finding.value === null);
   return mergeSides(missing).map(({ finding, span }) => {
-    const text = describeFinding(finding).replace(' not tested', '');
-    if (span !== 'both') return text;
-    const clause = text.replace(` on the ${finding.side}`, ' on both sides');
-    return clause === text ? text.replace(`${finding.side} `, '') : clause;
+    const [name = '', reason = ''] = describeFinding(finding).split(' not tested');
+    return `${span === 'both' ? onBothSides(name, finding.side) : name}${reason}`;
   });
 }

@@ -2,6 +2,9 @@ import { historyReason } from '../causes/exam-query.ts';
 import type { Course, Exam, OnsetPace } from '../exam/exam.ts';
 import { joinWords, sentence } from './join-words.ts';
 
+/** Denials that are spoken; the rest stand in the exam. */
+const mostDenied = 6;
+
 const onsetWords: Readonly<Record<OnsetPace, string>> = {
   hyperacute: 'sudden onset',
   acute: 'onset over days',
@@ -9,9 +12,9 @@ const onsetWords: Readonly<Record<OnsetPace, string>> = {
   chronic: 'onset over months to years',
 };
 const courseWords: Readonly<Record<Course, string>> = {
-  progressive: 'progressive since',
-  static: 'static since',
-  improving: 'improving since',
+  progressive: 'progressive since then',
+  static: 'static since then',
+  improving: 'improving since then',
   'relapsing-remitting': 'with a relapsing and remitting course',
   fluctuating: 'fluctuating',
   monophasic: 'a single episode',
@@ -22,7 +25,8 @@ export function openingSentences(exam: Exam): readonly string[] {
   const told = exam.history.filter((statement) => statement.present).map((statement) => historyReason(statement).text);
   const denied = exam.history
     .filter((statement) => !statement.present)
-    .map((statement) => historyReason(statement).text.replace(/^no /, ''));
+    .map((statement) => historyReason(statement).text.replace(/^no (?:an? )?/, ''))
+    .slice(0, mostDenied);
   const report = told.length > 0 ? `the history includes ${joinWords(told)}` : '';
   const denial = denied.length > 0 ? `there is no ${joinWords(denied, 'or')}` : '';
   return [sentence(personAndTempo(exam)), sentence([report, denial].filter((part) => part !== '').join('; '))];
@@ -31,15 +35,14 @@ export function openingSentences(exam: Exam): readonly string[] {
 function personAndTempo(exam: Exam): string {
   const person = personWords(exam.person);
   const { pace, durationDays } = exam.onset;
-  const parts = [
+  const tempo = [
     ...(pace === undefined ? [] : [onsetWords[pace]]),
-    ...(durationDays === undefined ? [] : [`${durationWords(durationDays)} ago`]),
-  ].join(' ');
-  const course = exam.course === undefined ? '' : courseWords[exam.course];
-  if (parts === '' && course === '') return `${person}; onset and course are not stated`;
-  if (parts === '') return `${person}, ${course.replace(' since', ' course')}`;
-  const onset = `${parts}${course === '' ? '' : `, ${course}`}`;
-  return `${person} with ${onset}`;
+    ...(exam.course === undefined ? [] : [courseWords[exam.course]]),
+  ].join(', ');
+  if (durationDays === undefined)
+    return tempo === '' ? `${person}; onset and course are not stated` : `${person}, ${tempo}`;
+  const history = durationWords(durationDays).replace(/ (\w+?)s?$/, '-$1 history');
+  return `${person} with ${/^(?:8|11|18)-/.test(history) ? 'an' : 'a'} ${history}${tempo === '' ? '' : `: ${tempo}`}`;
 }
 
 /** "a 46-year-old woman", "a man of unstated age", "a 3-year-old girl", "a person of 30". */

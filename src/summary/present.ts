@@ -14,7 +14,7 @@ import { type Spelling, spell } from './spelling.ts';
 export type PresentedParts = Omit<Assessment, 'presentation' | 'modelVersion'>;
 
 /** As many as fit into a minute of speech; the answer's lists hold the rest. */
-const mostNegatives = 8;
+const mostNegatives = 6;
 
 /**
  * What a clinician would say to a colleague in under a minute: red flags first, then the person and the course, the
@@ -39,14 +39,14 @@ export function present(exam: Exam, parts: PresentedParts, options: { readonly s
 }
 
 function flagSentences(flags: readonly RedFlag[]): readonly string[] {
-  const reasons = (flag: RedFlag) => joinWords(flag.because.slice(0, 3).map(({ text }) => text));
+  const reasons = (flag: RedFlag) => joinWords(flag.because.slice(0, 2).map(({ text }) => text));
   const urgency = { immediate: 'immediate', 'same-day': 'same day', urgent: 'urgent' } as const;
   const present = flags
     .filter((flag) => flag.state === 'present')
-    .map((flag) => `Red flag (${urgency[flag.urgency]}): ${lowerFirst(flag.label)} - ${reasons(flag)}. ${flag.action}`);
+    .map((flag) => `Red flag, ${urgency[flag.urgency]}: ${lowerFirst(flag.label)} (${reasons(flag)}). ${flag.action}`);
   const open = flags
     .filter((flag) => flag.state === 'not-assessable')
-    .map((flag) => `Not decided: ${lowerFirst(flag.label)} - ${reasons(flag)}.`);
+    .map((flag) => `Red flag that cannot be decided: ${lowerFirst(flag.label)} (${reasons(flag)}).`);
   return [...present, ...open];
 }
 
@@ -57,7 +57,9 @@ function examinationSentences(exam: Exam, parts: PresentedParts): readonly strin
   const negatives = findingClauses(relevantNegatives(exam, parts));
   const untested = notTestedClauses(exam.findings);
   return [
-    positives.length > 0 ? `On examination: ${positives.join(' ')}` : 'On examination nothing abnormal was found.',
+    positives.length > 0
+      ? `On examination, ${lowerFirst(positives.join(' '))}`
+      : 'On examination nothing abnormal was found.',
     ...exam.scales
       .filter(({ total }) => total !== null)
       .map(({ total }) => `The Glasgow coma scale is ${total} of 15.`),
@@ -77,8 +79,22 @@ function relevantNegatives(exam: Exam, parts: PresentedParts): readonly Finding[
   const weight = new Map(
     (parts.localisations[0]?.supporting ?? []).map((evidence) => [evidence.findingId, evidence.weight] as const),
   );
+  const alternatives = new Map(
+    parts.localisations
+      .slice(1)
+      .flatMap((site) => site.against.map((evidence) => [evidence.findingId, -evidence.weight] as const)),
+  );
   const always = new Set(['plantars', 'sphincters']);
-  const score = (finding: Finding) => (weight.get(finding.id) ?? 0) + (always.has(finding.item.section) ? 1 : 0);
+  const affected = new Set(exam.findings.filter(({ abnormal }) => abnormal).map(neighbourhood));
+  const affectedParts = new Set(
+    exam.findings.filter(({ abnormal }) => abnormal).map((f) => `${f.item.bodyPart} ${f.side}`),
+  );
+  const score = (finding: Finding) =>
+    (weight.get(finding.id) ?? 0) +
+    (alternatives.get(finding.id) ?? 0) +
+    (always.has(finding.item.section) ? 1 : 0) +
+    (affected.has(neighbourhood(finding)) ? 0.8 : 0) +
+    (finding.item.bodyPart !== undefined && affectedParts.has(`${finding.item.bodyPart} ${finding.side}`) ? 0.6 : 0);
   const normal = exam.findings.filter(
     (finding) => !finding.abnormal && finding.value !== null && finding.origin === 'recorded',
   );
@@ -92,6 +108,11 @@ function relevantNegatives(exam: Exam, parts: PresentedParts): readonly Finding[
     .slice(0, mostNegatives);
   const chosen = new Set(pointers.flatMap(({ halves }) => halves));
   return exam.findings.filter((finding) => chosen.has(finding));
+}
+
+/** Normal findings beside abnormal ones draw the border of the deficit. */
+function neighbourhood({ item, side }: Finding): string {
+  return `${item.section} ${item.region} ${side}`;
 }
 
 function otherwiseNormalSentence(exam: Exam): readonly string[] {
@@ -147,9 +168,15 @@ function nextSentences({ workup, nextExamination }: PresentedParts): readonly st
             `at the bedside ${lowerFirst(next.label)}${next.side === null ? '' : ` on the ${next.side}`} would tell most: it ${next.because}`,
           ),
         ];
-  return groups.length === 0 ? bedside : [`Suggested next. ${groups.join(' ')}`, ...bedside];
+  if (groups.length === 0) return bedside;
+  return [
+    groups.length === 1
+      ? (groups[0]?.replace(/^[^:]*:/, 'Suggested next:') ?? '')
+      : `Suggested next. ${groups.join(' ')}`,
+    ...bedside,
+  ];
 }
 
 function testName(item: WorkupItem): string {
-  return lowerFirst(item.label);
+  return lowerFirst(item.label.replace(/:.*$/, ''));
 }

@@ -1,3 +1,4 @@
+import { onBothSides } from '../causes/reasons.ts';
 import { lowerFirst } from '../exam/describe.ts';
 import type { Evidence, Localisation, RankedLocalisation } from '../localisation/localisation.ts';
 import { joinWords, sentence } from './join-words.ts';
@@ -59,19 +60,28 @@ export function siteWords({ label, side, kind }: RankedLocalisation): string {
   return /,| in the cord/.test(name) ? `a lesion of the ${name}, on the ${side}` : `a lesion of the ${side} ${name}`;
 }
 
-/** The two strongest reasons that do not say the same: abnormal findings before normal ones. */
+/** The two strongest reasons out of different sections of the examination. */
 function bestReasons(site: RankedLocalisation): string {
   const chosen: Evidence[] = [];
   for (const evidence of [...site.supporting].sort((a, b) => b.weight - a.weight)) {
-    const same = chosen.some((other) => other.because === evidence.because || other.finding === evidence.finding);
+    const same = chosen.some((other) => other.because === evidence.because || sectionOf(other) === sectionOf(evidence));
     if (!same) chosen.push(evidence);
     if (chosen.length === 2) break;
   }
   return joinWords(chosen.map(({ text, because }) => `${text} (${because})`));
 }
 
+/** `/findings/power/3` is of the section `power`. */
+function sectionOf({ finding }: Evidence): string {
+  return finding.split('/')[2] ?? '';
+}
+
 function unexplainedSentence(site: RankedLocalisation): readonly string[] {
-  const texts = [...new Set(site.unexplained.map(({ text }) => text))];
+  const texts = site.unexplained.flatMap((evidence, index) => {
+    const twin = (other: Evidence) => other.finding === evidence.finding && other.side !== evidence.side;
+    if (site.unexplained.slice(0, index).some(twin)) return [];
+    return [site.unexplained.some(twin) ? onBothSides(evidence.text, evidence.side) : evidence.text];
+  });
   if (texts.length === 0) return [];
   const shown = texts.slice(0, 3);
   const more = texts.length > shown.length ? [`${texts.length - shown.length} more`] : [];

@@ -111,7 +111,7 @@ export const investigations: readonly Investigation[] = [
     '47236-5',
     'Treponema pallidum IgG+IgM Ab [Presence] in Serum by Immunoassay',
   ]),
-  row('borrelia-serology', 'Borrelia serology', ['borrelia-serology'], cord, [
+  row('borrelia-serology', 'Serology for Borrelia', ['borrelia-serology'], cord, [
     '20449-5',
     'Borrelia burgdorferi Ab [Presence] in Serum by Immunoassay',
   ]),

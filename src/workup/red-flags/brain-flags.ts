@@ -35,7 +35,7 @@ const brainSigns = [
 export const brainFlags: readonly RedFlagRule[] = [
   {
     key: 'suspected-stroke',
-    label: 'Sudden focal deficit: suspected stroke',
+    label: 'Sudden focal deficit, suspected stroke',
     urgency: 'immediate',
     action: 'Emergency stroke pathway now; check the blood glucose first.',
     source: read('nice-ng128'),
@@ -183,7 +183,7 @@ export const brainFlags: readonly RedFlagRule[] = [
   },
   {
     key: 'painful-horner-syndrome',
-    label: 'New Horner syndrome with pain: carotid dissection',
+    label: 'New Horner syndrome with pain, carotid dissection',
     urgency: 'immediate',
     action: 'CT or MR angiography of the neck now.',
     source: recalled('adams-victor', 'dissection of the carotid artery'),

@@ -26,7 +26,7 @@ const bulbarSigns = [
 export const neuromuscularFlags: readonly RedFlagRule[] = [
   {
     key: 'acute-ascending-weakness',
-    label: 'Rapidly progressive symmetrical weakness: Guillain-Barré syndrome suspected',
+    label: 'Rapidly progressive symmetrical weakness, Guillain-Barré syndrome suspected',
     urgency: 'immediate',
     action: 'Admit; measure vital capacity now and repeat it; ECG and blood pressure monitoring.',
     source: read('ean-pns-gbs-2023'),
@@ -329,7 +329,7 @@ function measurements(facts: BedsideFacts): readonly Measured[] {
   const sent = query.result('forced-vital-capacity');
   if (litres === undefined || weight === undefined || sent === undefined) return direct;
   const perKg = (litres * 1000) / weight;
-  const text = `vital capacity ${perKg.toFixed(1)} mL/kg (${litres} L at ${weight} kg)`;
+  const text = `vital capacity ${perKg.toFixed(1)} mL/kg, ${litres} L at ${weight} kg`;
   return [...direct, { low: perKg < 20, reason: { pointer: sent.pointer, text } }];
 }
 

@@ -21,7 +21,7 @@ export const spinalFlags: readonly RedFlagRule[] = [
   },
   {
     key: 'threatened-cauda-equina',
-    label: 'Pain in both legs from the back: cauda equina at risk',
+    label: 'Pain in both legs from the back, cauda equina at risk',
     urgency: 'same-day',
     action: 'Examine saddle sensation and the bladder the same day; MRI of the lumbosacral spine.',
     source: read('girft-ces-2023'),
@@ -32,7 +32,7 @@ export const spinalFlags: readonly RedFlagRule[] = [
   },
   {
     key: 'suspected-cord-compression',
-    label: 'Acute or subacute cord lesion: compression until shown otherwise',
+    label: 'Acute or subacute cord lesion, compression until shown otherwise',
     urgency: 'immediate',
     action: 'MRI of the whole spine at once, before other tests.',
     source: recalled('nice-ng234', 'recognition and imaging'),

@@ -1,0 +1,122 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { rankCauses } from '../../src/causes/rank-causes.ts';
+import type { RankedCause } from '../../src/causes/ranked-cause.ts';
+import { bedsideExam, localised, nothingFound, site } from '../support/bedside.ts';
+
+const lengthDependent = localised(site('length-dependent-polyneuropathy', 'polyneuropathy'));
+const probability = (causes: readonly RankedCause[], key: string) =>
+  causes.find((cause) => cause.key === key)?.probability ?? 0;
+const percentOf = (value: number, unit: string) => ({
+  value,
+  unit,
+  system: 'http://unitsofmeasure.org',
+  code: unit,
+});
+const hba1c = (value: number) => ({
+  code: { system: 'http://loinc.org', code: '4548-4' },
+  valueQuantity: percentOf(value, '%'),
+});
+const chronic = { onset: { pace: 'chronic', durationDays: 900 }, course: 'progressive' };
+
+describe('ranking of causes', () => {
+  it('names no cause when nothing is abnormal', () => {
+    expect(rankCauses(bedsideExam(), nothingFound)).toEqual([]);
+  });
+
+  it('returns at most eight causes, likeliest first, with a sum of at most one', () => {
+    const causes = rankCauses(bedsideExam({ history: chronic }), lengthDependent);
+    expect(causes.length).toBeLessThanOrEqual(8);
+    expect(causes.length).toBeGreaterThan(4);
+    const values = causes.map((cause) => cause.probability);
+    expect(values).toEqual([...values].sort((a, b) => b - a));
+    expect(values.reduce((sum, value) => sum + value, 0)).toBeLessThanOrEqual(1 + 1e-9);
+  });
+
+  // American Diabetes Association, Standards of Care: diabetes is HbA1c 6.5 % or more, fasting glucose 7.0 mmol/L or more.
+  it.each([
+    ['at the HbA1c threshold of 6.5 %', 6.5, 'more'],
+    ['just below it', 6.4, 'less'],
+  ])('weighs diabetic polyneuropathy by the ADA threshold: %s', (_, value, direction) => {
+    const without = rankCauses(bedsideExam({ history: chronic }), lengthDependent);
+    const withResult = rankCauses(bedsideExam({ history: chronic, results: [hba1c(value)] }), lengthDependent);
+    const change = probability(withResult, 'diabetic-polyneuropathy') - probability(without, 'diabetic-polyneuropathy');
+    expect(Math.sign(change)).toBe(direction === 'more' ? 1 : -1);
+  });
+
+  it('lowers a cause by a normal result and does not remove it', () => {
+    const causes = rankCauses(bedsideExam({ history: chronic, results: [hba1c(5.3)] }), lengthDependent);
+    const diabetic = causes.find((cause) => cause.key === 'diabetic-polyneuropathy');
+    expect(diabetic?.probability).toBeGreaterThan(0);
+    expect(diabetic?.against.map((reason) => reason.pointer)).toContain('/results/0');
+  });
+
+  it('shifts to hereditary neuropathy when the feet are deformed since long', () => {
+    const feet = {
+      history: { ...chronic, family: [{ key: 'similar-disorder', present: true, relation: 'parent' }] },
+      findings: {
+        inspection: [
+          { sign: 'pes-cavus', side: 'both', present: true },
+          { sign: 'hammer-toes', side: 'both', present: true },
+        ],
+      },
+    };
+    const causes = rankCauses(bedsideExam(feet), lengthDependent);
+    expect(causes[0]?.key).toBe('charcot-marie-tooth-disease');
+    expect(causes[0]?.supporting.map((reason) => reason.pointer)).toContain('/findings/inspection/0');
+  });
+
+  // Pes cavus stands in about one adult of ten (J Orthop Traumatol 2010;11:195-201): alone it is weak evidence.
+  it('does not make a high arch alone outweigh the common causes in an older person', () => {
+    const exam = bedsideExam({
+      person: { ageYears: 68, sex: 'male' },
+      history: { ...chronic, conditions: [{ key: 'diabetes-mellitus', present: true }] },
+      findings: { inspection: [{ sign: 'pes-cavus', side: 'both', present: true }] },
+      results: [hba1c(8.2)],
+    });
+    expect(rankCauses(exam, lengthDependent)[0]?.key).toBe('diabetic-polyneuropathy');
+  });
+
+  // EAN/PNS guidelines: the nadir of Guillain-Barré syndrome is within four weeks, CIDP progresses over eight or more.
+  it.each([
+    [6, 'acute', 'guillain-barre-syndrome'],
+    [120, 'subacute', 'chronic-inflammatory-demyelinating-polyradiculoneuropathy'],
+  ])('tells acute from chronic polyradiculoneuropathy after %i days', (durationDays, pace, expected) => {
+    const exam = bedsideExam({ history: { onset: { pace, durationDays }, course: 'progressive' } });
+    const sites = localised(site('demyelinating-polyradiculoneuropathy', 'polyradiculoneuropathy'));
+    expect(rankCauses(exam, sites)[0]?.key).toBe(expected);
+  });
+
+  it('takes the region of the spine from the level', () => {
+    const exam = bedsideExam({ person: { ageYears: 40 }, history: { onset: { pace: 'subacute' } } });
+    const leading = (level: string) => rankCauses(exam, localised(site('nerve-root', 'root', 1, level)))[0]?.key;
+    expect(leading('C7')).toBe('cervical-spondylotic-radiculopathy');
+    expect(leading('L5')).toBe('lumbar-disc-herniation');
+  });
+
+  it('finds causes for a site that no row names, by its kind', () => {
+    expect(rankCauses(bedsideExam(), localised(site('some-new-nerve', 'nerve'))).length).toBeGreaterThan(2);
+  });
+
+  it('answers the same whatever the order of the history', () => {
+    const statements = [
+      { key: 'weight-loss', present: true },
+      { key: 'burning-feet', present: true },
+      { key: 'back-pain', present: false },
+      { key: 'fever', present: false },
+    ];
+    const texts = (symptoms: readonly unknown[]) =>
+      rankCauses(bedsideExam({ history: { ...chronic, symptoms } }), lengthDependent).map((cause) => [
+        cause.key,
+        cause.probability,
+        cause.supporting.map((reason) => reason.text),
+      ]);
+    const expected = texts(statements);
+    fc.assert(
+      fc.property(fc.shuffledSubarray(statements, { minLength: 4 }), (shuffled) => {
+        expect(texts(shuffled)).toEqual(expected);
+      }),
+      { numRuns: 10 },
+    );
+  });
+});

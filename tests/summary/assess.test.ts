@@ -1,0 +1,104 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { createAssessor } from '../../src/summary/assess.ts';
+import { localisationAnswer } from '../../src/summary/localisation-answer.ts';
+import { bedsideExam, exampleRead } from '../support/bedside.ts';
+import { exampleExam, exampleNames } from '../support/example-exam.ts';
+
+const assessor = createAssessor();
+
+describe('assessment of the invented examples', () => {
+  it.each([
+    ['foot-drop', 'common-fibular-nerve', 'fibular-compression-at-fibular-neck'],
+    ['cervical-cord', 'spinal-cord-transverse', 'degenerative-cervical-myelopathy'],
+    ['ascending-weakness', 'demyelinating-polyradiculoneuropathy', 'guillain-barre-syndrome'],
+  ] as const)('%s is placed at %s and put down to %s', (name, place, cause) => {
+    const assessment = assessor.assess(exampleRead(name));
+    expect(assessment.localisations[0]?.site).toBe(place);
+    expect(assessment.causes[0]?.key).toBe(cause);
+  });
+
+  it('says in each example that it is invented', () => {
+    for (const name of exampleNames) expect(JSON.stringify(exampleExam({}, name))).toContain('Invented example');
+  });
+
+  it('points every reason of a cause and flag into the request', () => {
+    for (const name of exampleNames) {
+      const body: unknown = exampleExam({}, name);
+      const { causes, redFlags } = assessor.assess(exampleRead(name));
+      const reasons = [
+        ...causes.flatMap((c) => [...c.supporting, ...c.against]),
+        ...redFlags.flatMap((f) => f.because),
+      ];
+      for (const { pointer } of reasons) {
+        if (pointer === null) continue;
+        const found = pointer
+          .split('/')
+          .slice(1)
+          .reduce<unknown>((node, key) => (node as Record<string, unknown> | undefined)?.[key], body);
+        expect(found, pointer).toBeDefined();
+      }
+    }
+  });
+
+  it('gives the same causes, flags and tests whatever the order of the findings', () => {
+    const example = exampleExam({}, 'cervical-cord') as { findings: Record<string, unknown[]>; [key: string]: unknown };
+    const essence = (findings: Record<string, unknown[]>) => {
+      const { causes, redFlags, workup } = assessor.assess(
+        bedsideExam({ ...example, findings, identifier: undefined, subject: undefined }),
+      );
+      return {
+        causes: causes.map((cause) => [cause.key, cause.probability.toFixed(6)]),
+        redFlags: redFlags.map((flag) => [flag.key, flag.state, flag.because.map((reason) => reason.text)]),
+        workup,
+      };
+    };
+    const expected = essence(example.findings);
+    const power = example.findings.power ?? [];
+    fc.assert(
+      fc.property(fc.shuffledSubarray(power, { minLength: power.length }), (shuffled) => {
+        expect(essence({ ...example.findings, power: shuffled })).toEqual(expected);
+      }),
+      { numRuns: 5 },
+    );
+  });
+});
+
+describe('localisation answer', () => {
+  const exam = exampleRead('ascending-weakness');
+  const answer = localisationAnswer(exam, assessor.assess(exam));
+
+  it('has the properties of the contract, in its order', () => {
+    expect(Object.keys(answer)).toEqual([
+      'localisations',
+      'pattern',
+      'conclusion',
+      'causes',
+      'redFlags',
+      'workup',
+      'nextExamination',
+      'presentation',
+      'caution',
+      'modelVersion',
+    ]);
+    expect(answer.localisations[0]?.supporting[0]).toEqual({
+      finding: expect.stringMatching(/^\/findings\//),
+      side: expect.any(String),
+      text: expect.any(String),
+      weight: expect.any(Number),
+      because: expect.any(String),
+    });
+  });
+
+  it('lists no absent red flag, and present ones first', () => {
+    const states = answer.redFlags.map((flag) => flag.state);
+    expect(states).not.toContain('absent');
+    expect(states).toEqual([...states].sort((a, b) => Number(a !== 'present') - Number(b !== 'present')));
+  });
+
+  it('rounds every number to four decimals and is the same on repeat', () => {
+    const again = localisationAnswer(exam, createAssessor().assess(exampleRead('ascending-weakness')));
+    expect(JSON.stringify(again)).toBe(JSON.stringify(answer));
+    expect(JSON.stringify(answer)).not.toMatch(/\d\.\d{5,}/);
+  });
+});

@@ -1,0 +1,213 @@
+import { describe, expect, it } from 'vitest';
+import type { Localisation, RankedLocalisation } from '../../src/localisation/localisation.ts';
+import { createAssessor } from '../../src/summary/assess.ts';
+import { caution } from '../../src/summary/caution.ts';
+import { findingClauses, notTestedClauses } from '../../src/summary/findings-prose.ts';
+import { joinWords, sentence } from '../../src/summary/join-words.ts';
+import { durationWords, openingSentences, personWords } from '../../src/summary/opening.ts';
+import { percent, siteWords } from '../../src/summary/site-prose.ts';
+import { spell } from '../../src/summary/spelling.ts';
+import { bedsideExam, exampleRead, localised, nothingFound, site } from '../support/bedside.ts';
+
+const saying = (localisation: Localisation) => createAssessor({ localise: () => localisation });
+const fibular: RankedLocalisation = {
+  ...site('common-fibular-nerve', 'nerve', 0.81),
+  label: 'Common fibular nerve at the fibular neck',
+  side: 'left',
+  supporting: [
+    {
+      finding: '/findings/power/5',
+      findingId: 'power/ankle-dorsiflexion|left',
+      side: 'left',
+      text: 'left ankle dorsiflexion 2/5',
+      weight: 3,
+      because: 'its fibres run in this nerve',
+    },
+  ],
+};
+
+describe('joining words', () => {
+  it('says one, two and three things', () => {
+    expect(joinWords([])).toBe('');
+    expect(joinWords(['a'])).toBe('a');
+    expect(joinWords(['a', 'b'])).toBe('a and b');
+    expect(joinWords(['a', 'b', 'c'], 'or')).toBe('a, b or c');
+  });
+
+  it('makes a sentence once', () => {
+    expect(sentence('no weakness')).toBe('No weakness.');
+    expect(sentence('Done.')).toBe('Done.');
+    expect(sentence(' ')).toBe('');
+  });
+});
+
+describe('opening', () => {
+  it.each([
+    [{ ageYears: 46, sex: 'female' }, 'A 46-year-old woman'],
+    [{ ageYears: 81, sex: 'male' }, 'An 81-year-old man'],
+    [{ ageYears: 11, sex: 'female' }, 'An 11-year-old girl'],
+    [{ ageYears: 30 }, 'A 30-year-old person'],
+    [{}, 'A person of unstated age and sex'],
+    [{ sex: 'male' }, 'A man of unstated age'],
+  ] as const)('names the person %j', (person, words) => {
+    expect(personWords(person)).toBe(words);
+  });
+
+  it.each([
+    [0.2, '5 hours'],
+    [1, '1 day'],
+    [12, '12 days'],
+    [21, '3 weeks'],
+    [240, '8 months'],
+    [1500, '4 years'],
+  ])('says %d days as %s', (days, words) => {
+    expect(durationWords(days)).toBe(words);
+  });
+
+  it('states tempo, what was told and what was denied', () => {
+    const exam = bedsideExam({
+      person: { ageYears: 63, sex: 'male' },
+      history: {
+        onset: { pace: 'chronic', durationDays: 240 },
+        course: 'progressive',
+        symptoms: [
+          { key: 'neck-pain', present: true },
+          { key: 'fever', present: false },
+        ],
+        family: [{ key: 'similar-disorder', present: false }],
+      },
+    });
+    expect(openingSentences(exam)).toEqual([
+      'A 63-year-old man with an 8-month history: onset over months to years, progressive since then.',
+      'The history includes neck pain; there is no fever or similar disorder in the family.',
+    ]);
+  });
+
+  it('says that onset and course are not stated', () => {
+    expect(openingSentences(bedsideExam({ person: { ageYears: 30, sex: 'female' } }))[0]).toBe(
+      'A 30-year-old woman; onset and course are not stated.',
+    );
+  });
+});
+
+describe('findings in prose', () => {
+  it('merges both sides and the same grade', () => {
+    const { findings } = bedsideExam({
+      findings: {
+        power: [
+          { movement: 'ankle-dorsiflexion', side: 'left', grade: '3' },
+          { movement: 'ankle-eversion', side: 'left', grade: '3' },
+          { movement: 'great-toe-extension', side: 'left', grade: '1' },
+        ],
+        reflexes: [
+          { reflex: 'knee', side: 'left', grade: '0' },
+          { reflex: 'knee', side: 'right', grade: '0' },
+          { reflex: 'ankle', side: 'both', grade: '0' },
+        ],
+        plantars: [
+          { side: 'left', response: 'extensor' },
+          { side: 'right', response: 'flexor' },
+        ],
+        sensation: [
+          { modality: 'pinprick', dermatome: 'L4', side: 'both', result: 'reduced' },
+          { modality: 'pinprick', dermatome: 'L5', side: 'both', result: 'reduced' },
+          { modality: 'pinprick', dermatome: 'S1', side: 'both', result: 'reduced' },
+        ],
+      },
+    });
+    expect(findingClauses(findings)).toEqual([
+      'ankle dorsiflexion and ankle eversion 3/5 and great toe extension 1/5 on the left',
+      'knee and ankle reflexes absent on both sides',
+      'the left plantar response extensor',
+      'the right plantar response flexor',
+      'pinprick reduced in L4 to S1 on both sides',
+    ]);
+  });
+
+  it('says a denied sign of both sides as of either side', () => {
+    const { findings } = bedsideExam({
+      findings: { cranialNerves: [{ sign: 'ptosis', side: 'both', present: false }] },
+    });
+    expect(findingClauses(findings)).toEqual(['no ptosis on either side']);
+  });
+
+  it('gives the reason why something was not tested', () => {
+    const { findings } = bedsideExam({
+      findings: {
+        power: [{ movement: 'ankle-dorsiflexion', side: 'left', notTested: 'pain' }],
+        reflexes: [{ reflex: 'knee', side: 'both', notTested: 'not-done' }],
+      },
+    });
+    expect(notTestedClauses(findings)).toEqual([
+      'left ankle dorsiflexion (pain)',
+      'knee reflex on both sides (not done)',
+    ]);
+  });
+});
+
+describe('place and certainty in prose', () => {
+  it('puts the side where it belongs', () => {
+    expect(siteWords(fibular)).toBe('a lesion of the left common fibular nerve at the fibular neck');
+    expect(
+      siteWords({ ...fibular, side: null, label: 'Length-dependent polyneuropathy', kind: 'polyneuropathy' }),
+    ).toBe('length-dependent polyneuropathy');
+  });
+
+  it('never claims certainty', () => {
+    expect([percent(0.999), percent(0.814), percent(0.0001)]).toEqual(['over 99 %', '81 %', 'under 1 %']);
+  });
+});
+
+describe('presentation', () => {
+  it('begins with the red flags and ends with the caution', () => {
+    const { presentation } = saying(
+      localised(site('demyelinating-polyradiculoneuropathy', 'polyradiculoneuropathy')),
+    ).assess(exampleRead('ascending-weakness'));
+    expect(presentation.startsWith('Red flag, immediate: ')).toBe(true);
+    expect(presentation.endsWith(caution)).toBe(true);
+  });
+
+  it('names place, reason, cause and the test for the invented foot drop', () => {
+    const { presentation } = saying(localised(fibular)).assess(exampleRead('foot-drop'));
+    expect(presentation).toContain('A 46-year-old woman with a 12-day history');
+    expect(presentation).toContain(
+      'a lesion of the left common fibular nerve at the fibular neck (81 % among the sites considered)',
+    );
+    expect(presentation).toContain('left ankle dorsiflexion 2/5 (its fibres run in this nerve)');
+    expect(presentation).toContain('compression of the common fibular nerve at the fibular neck');
+    expect(presentation).toContain('nerve conduction study');
+    expect(presentation).not.toContain('Red flag');
+    expect(presentation).toContain('Not tested: temperature sense');
+  });
+
+  it('says that a normal examination does not exclude a lesion', () => {
+    const { presentation } = saying(nothingFound).assess(
+      bedsideExam({ findings: { plantars: [{ side: 'both', response: 'flexor' }] } }),
+    );
+    expect(presentation).toContain('No abnormality was found; a normal examination does not exclude a lesion.');
+    expect(presentation).toContain('both plantar responses flexor');
+  });
+
+  it('has no doubled stops, spaces or empty brackets', () => {
+    for (const name of ['foot-drop', 'cervical-cord', 'ascending-weakness'] as const) {
+      const { presentation } = saying(localised(fibular)).assess(exampleRead(name));
+      expect(presentation).not.toMatch(/\.\.| {2}|\(\)|undefined|null| ,|;\./);
+    }
+  });
+
+  it('spells as asked', () => {
+    expect(spell('Haematoma, paraesthesiae, fibre, paralysis', 'us')).toBe('Hematoma, paresthesiae, fiber, paralysis');
+    expect(spell('Haematoma', 'uk')).toBe('Haematoma');
+    const exam = bedsideExam({
+      history: {
+        symptoms: [
+          { key: 'paraesthesiae', present: true },
+          { key: 'preceding-gastroenteritis', present: true },
+        ],
+      },
+    });
+    const us = saying(nothingFound).assess(exam, { spelling: 'us' }).presentation;
+    expect(us).toContain('diarrhea');
+    expect(us).not.toContain('diarrhoea');
+  });
+});

@@ -1,0 +1,112 @@
+import { describe, expect, it } from 'vitest';
+import { rankCauses } from '../../src/causes/rank-causes.ts';
+import { allCauses } from '../../src/causes/table/all-causes.ts';
+import { resultByKey, resultByLoinc } from '../../src/exam/catalogue/results.ts';
+import type { Exam } from '../../src/exam/exam.ts';
+import type { Localisation } from '../../src/localisation/localisation.ts';
+import { systems } from '../../src/terminology/systems.ts';
+import { investigationByKey, investigations } from '../../src/workup/investigations.ts';
+import { proposeWorkup, workupRules } from '../../src/workup/propose-workup.ts';
+import { assessRedFlags, redFlagRules } from '../../src/workup/red-flags.ts';
+import { bedsideExam, exampleRead, localised, nothingFound, site, weakLegsBothSides } from '../support/bedside.ts';
+
+function workupOf(exam: Exam, localisation: Localisation) {
+  return proposeWorkup(exam, localisation, rankCauses(exam, localisation), assessRedFlags(exam, localisation));
+}
+
+const distal = localised(site('length-dependent-polyneuropathy', 'polyneuropathy'));
+const chronic = { onset: { pace: 'chronic', durationDays: 900 } };
+
+describe('table of investigations', () => {
+  it('holds at least forty-five, each under its own key, with results that the catalogue knows', () => {
+    expect(investigations.length).toBeGreaterThanOrEqual(45);
+    expect(investigationByKey.size).toBe(investigations.length);
+    for (const key of investigations.flatMap((test) => test.results)) expect(resultByKey.has(key), key).toBe(true);
+  });
+
+  it('uses each LOINC code once, and for the result that the catalogue gives it', () => {
+    const codes = investigations.flatMap((test) => (test.loinc === undefined ? [] : [test.loinc.code]));
+    expect(new Set(codes).size).toBe(codes.length);
+    for (const test of investigations) {
+      const result = test.loinc === undefined ? undefined : resultByLoinc.get(test.loinc.code);
+      if (result !== undefined) expect(test.results, test.key).toContain(result.key);
+    }
+  });
+
+  it('is asked for only by causes and red flags that exist', () => {
+    const causes = new Set(allCauses.map((cause) => cause.key));
+    const flags = new Set(redFlagRules.map((rule) => rule.key));
+    for (const rule of workupRules) {
+      expect(rule.tests.filter((test) => !investigationByKey.has(test))).toEqual([]);
+      expect((rule.causes ?? []).filter((key) => !causes.has(key))).toEqual([]);
+      expect((rule.flags ?? []).filter((key) => !flags.has(key))).toEqual([]);
+    }
+  });
+});
+
+describe('proposed investigations', () => {
+  it('are none when nothing is abnormal', () => {
+    expect(workupOf(bedsideExam(), nothingFound)).toEqual([]);
+  });
+
+  // AAN practice parameter 2009: glucose, vitamin B12 with methylmalonic acid, and immunofixation have the highest yield.
+  it('begin a distal symmetric polyneuropathy with the three tests of the 2009 practice parameter', () => {
+    const first = workupOf(bedsideExam({ history: chronic }), distal).filter((item) => item.tier === 1);
+    expect(first.map((item) => item.key)).toEqual([
+      'glucose-or-hba1c',
+      'vitamin-b12',
+      'methylmalonic-acid',
+      'serum-immunofixation',
+    ]);
+    expect(first[0]?.source).toContain('Neurology 2009;72:185-92');
+  });
+
+  it('leave out what is already known', () => {
+    const results = [
+      {
+        code: { system: 'http://loinc.org', code: '4548-4' },
+        valueQuantity: { value: 5.3, unit: '%', system: 'http://unitsofmeasure.org', code: '%' },
+      },
+    ];
+    expect(workupOf(bedsideExam({ history: chronic, results }), distal).map((item) => item.key)).not.toContain(
+      'glucose-or-hba1c',
+    );
+  });
+
+  it('do not image the spine of a chronic length-dependent neuropathy', () => {
+    const keys = workupOf(bedsideExam({ history: chronic }), distal).map((item) => item.key);
+    expect(keys.filter((key) => key.startsWith('mri'))).toEqual([]);
+  });
+
+  // EAN/PNS 2023: vital capacity, conduction study and lumbar puncture.
+  it('measure the breathing at once in acute ascending weakness', () => {
+    const exam = bedsideExam({
+      history: { onset: { pace: 'acute', durationDays: 4 }, course: 'progressive' },
+      findings: { power: weakLegsBothSides, reflexes: [{ reflex: 'knee', side: 'both', grade: '0' }] },
+    });
+    const items = workupOf(exam, localised(site('demyelinating-polyradiculoneuropathy', 'polyradiculoneuropathy')));
+    expect(items[0]).toMatchObject({ key: 'vital-capacity', priority: 'stat', tier: 1 });
+    expect(items.map((item) => item.key)).toEqual(
+      expect.arrayContaining(['nerve-conduction-study', 'lumbar-puncture']),
+    );
+  });
+
+  it('begin a foot drop with conduction study and electromyography, coded in LOINC', () => {
+    const items = workupOf(exampleRead('foot-drop'), localised(site('common-fibular-nerve', 'nerve')));
+    expect(items.slice(0, 2).map((item) => item.code.system)).toEqual([systems.loinc, systems.loinc]);
+    expect(items.slice(0, 2).map((item) => item.key)).toEqual(['nerve-conduction-study', 'electromyography']);
+  });
+
+  it('image a root at its own level', () => {
+    const at = (level: string) =>
+      workupOf(bedsideExam(), localised(site('nerve-root', 'root', 1, level))).map((item) => item.key);
+    expect(at('C7')).toContain('mri-cervical-spine');
+    expect(at('L5')).toContain('mri-lumbar-spine');
+  });
+
+  it('put what cannot wait first', () => {
+    const order = ['stat', 'urgent', 'routine'];
+    const ranks = workupOf(exampleRead('ascending-weakness'), distal).map((item) => order.indexOf(item.priority));
+    expect(ranks).toEqual([...ranks].sort((a, b) => a - b));
+  });
+});

@@ -1,0 +1,247 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import type { RedFlag } from '../../src/workup/assessment.ts';
+import { assessRedFlags, redFlagRules } from '../../src/workup/red-flags.ts';
+import { bedsideExam, exampleRead, localised, nothingFound, site, weakLegsBothSides } from '../support/bedside.ts';
+
+const stateOf = (flags: readonly RedFlag[], key: string) => flags.find((flag) => flag.key === key)?.state;
+const anywhere = localised(site('common-fibular-nerve', 'nerve'));
+const acute = { onset: { pace: 'acute', durationDays: 4 }, course: 'progressive' };
+const areflexia = [
+  { reflex: 'knee', side: 'both', grade: '0' },
+  { reflex: 'ankle', side: 'both', grade: '0' },
+];
+
+describe('red flags', () => {
+  it('knows at least eighteen, each under its own key', () => {
+    expect(redFlagRules.length).toBeGreaterThanOrEqual(18);
+    expect(new Set(redFlagRules.map((rule) => rule.key)).size).toBe(redFlagRules.length);
+  });
+
+  it('raises none for a normal examination and none for a chronic stable foot drop', () => {
+    expect(assessRedFlags(bedsideExam(), nothingFound)).toEqual([]);
+    const exam = bedsideExam({
+      history: { onset: { pace: 'chronic', durationDays: 700 }, course: 'static' },
+      findings: {
+        power: [{ movement: 'ankle-dorsiflexion', side: 'left', grade: '2' }],
+        gait: [{ sign: 'high-stepping', side: 'left', present: true }],
+      },
+    });
+    expect(assessRedFlags(exam, anywhere)).toEqual([]);
+  });
+
+  it('raises none for the invented foot drop of twelve days', () => {
+    expect(assessRedFlags(exampleRead('foot-drop'), anywhere)).toEqual([]);
+  });
+});
+
+// GIRFT pathway 2023: saddle sensation, bladder, bowel or sexual change with back or leg symptoms.
+describe('cauda equina syndrome', () => {
+  const history = { ...acute, symptoms: [{ key: 'back-pain', present: true }] };
+  const findings = { power: weakLegsBothSides };
+
+  it('is present with altered saddle sensation', () => {
+    const exam = bedsideExam({
+      history,
+      findings: { ...findings, sphincters: [{ sign: 'saddle-anaesthesia', present: true }] },
+    });
+    expect(stateOf(assessRedFlags(exam, anywhere), 'suspected-cauda-equina-syndrome')).toBe('present');
+  });
+
+  it('is not assessable, and says what is missing, when saddle sensation and bladder were not examined', () => {
+    const flag = assessRedFlags(bedsideExam({ history, findings }), anywhere).find(
+      ({ key }) => key === 'suspected-cauda-equina-syndrome',
+    );
+    expect(flag?.state).toBe('not-assessable');
+    expect(flag?.because[0]).toEqual({ pointer: null, text: 'saddle sensation was not examined, and it matters' });
+  });
+
+  it('is absent when both were examined and normal', () => {
+    const sphincters = [
+      { sign: 'saddle-anaesthesia', present: false },
+      { sign: 'urinary-retention', present: false },
+    ];
+    const flags = assessRedFlags(bedsideExam({ history, findings: { ...findings, sphincters } }), anywhere);
+    expect(stateOf(flags, 'suspected-cauda-equina-syndrome')).toBe('absent');
+  });
+
+  // The pathway: 200 mL or more makes the syndrome likelier, less does not exclude it.
+  it.each([
+    [250, 'present'],
+    [150, 'not-assessable'],
+  ])('is not excluded by a residual volume alone: %i mL gives %s', (value, state) => {
+    const results = [
+      {
+        key: 'post-void-residual',
+        valueQuantity: { value, unit: 'mL', system: 'http://unitsofmeasure.org', code: 'mL' },
+      },
+    ];
+    expect(
+      stateOf(assessRedFlags(bedsideExam({ history, findings, results }), anywhere), 'suspected-cauda-equina-syndrome'),
+    ).toBe(state);
+  });
+});
+
+describe('cord', () => {
+  const cordFindings = {
+    power: weakLegsBothSides,
+    plantars: [{ side: 'both', response: 'extensor' }],
+    sensation: [{ modality: 'pinprick', levelBelow: 'T8', side: 'both', result: 'reduced' }],
+  };
+
+  it('suspects compression in an acute cord syndrome, whatever the ranking says', () => {
+    const flags = assessRedFlags(bedsideExam({ history: acute, findings: cordFindings }), anywhere);
+    expect(stateOf(flags, 'suspected-cord-compression')).toBe('present');
+  });
+
+  it('suspects compression in spinal shock, when reflexes are lost below a sensory level', () => {
+    const findings = { ...cordFindings, plantars: [{ side: 'both', response: 'mute' }], reflexes: areflexia };
+    expect(
+      stateOf(assessRedFlags(bedsideExam({ history: acute, findings }), anywhere), 'suspected-cord-compression'),
+    ).toBe('present');
+  });
+
+  // NICE NG234: cancer with a neurological sign of the cord needs the coordinator at once.
+  it('adds metastatic compression when there is a cancer', () => {
+    const history = { ...acute, conditions: [{ key: 'cancer', present: true }] };
+    const flags = assessRedFlags(bedsideExam({ history, findings: cordFindings }), anywhere);
+    expect(stateOf(flags, 'suspected-metastatic-cord-compression')).toBe('present');
+    expect(flags[0]?.urgency).toBe('immediate');
+  });
+
+  it('asks for urgent imaging, not an emergency, when cord signs progress over months', () => {
+    const flags = assessRedFlags(exampleRead('cervical-cord'), anywhere);
+    expect(stateOf(flags, 'progressive-cord-signs')).toBe('present');
+    expect(flags.filter((flag) => flag.state === 'present').map((flag) => flag.urgency)).toEqual(['urgent']);
+  });
+});
+
+// EAN/PNS 2023: weakness that progresses within four weeks; 20/30/40 rule after Lawn 2001.
+describe('acute neuromuscular weakness', () => {
+  const findings = { power: weakLegsBothSides, reflexes: areflexia };
+
+  it('suspects Guillain-Barré syndrome and misses the vital capacity', () => {
+    const flags = assessRedFlags(bedsideExam({ history: acute, findings }), anywhere);
+    expect(stateOf(flags, 'acute-ascending-weakness')).toBe('present');
+    expect(stateOf(flags, 'neuromuscular-respiratory-failure')).toBe('not-assessable');
+  });
+
+  it.each([
+    ['vital-capacity-per-kg', 'mL/kg', 19, 'present'],
+    ['vital-capacity-per-kg', 'mL/kg', 20, 'absent'],
+    ['max-inspiratory-pressure', 'cm[H2O]', 29, 'present'],
+    ['max-inspiratory-pressure', 'cm[H2O]', 30, 'absent'],
+    ['max-expiratory-pressure', 'cm[H2O]', 39, 'present'],
+    ['max-expiratory-pressure', 'cm[H2O]', 40, 'absent'],
+  ])('%s of %s: %i is %s', (key, code, value, state) => {
+    const results = [{ key, valueQuantity: { value, unit: code, system: 'http://unitsofmeasure.org', code } }];
+    const flags = assessRedFlags(bedsideExam({ history: acute, findings, results }), anywhere);
+    expect(stateOf(flags, 'neuromuscular-respiratory-failure')).toBe(state);
+  });
+
+  it('divides a volume by the body weight', () => {
+    const flags = assessRedFlags(exampleRead('ascending-weakness'), anywhere);
+    const flag = flags.find(({ key }) => key === 'neuromuscular-respiratory-failure');
+    expect(flag?.state).toBe('present');
+    expect(flag?.because[0]?.text).toContain('18.9 mL/kg');
+  });
+
+  it('is not suspected after four weeks', () => {
+    const history = { onset: { pace: 'subacute', durationDays: 60 }, course: 'progressive' };
+    expect(
+      stateOf(assessRedFlags(bedsideExam({ history, findings }), anywhere), 'acute-ascending-weakness'),
+    ).toBeUndefined();
+  });
+});
+
+describe('brain', () => {
+  const sudden = { onset: { pace: 'hyperacute', durationDays: 0.2 } };
+  const hemiparesis = {
+    power: [
+      { movement: 'elbow-extension', side: 'right', grade: '3' },
+      { movement: 'hip-flexion', side: 'right', grade: '4' },
+    ],
+  };
+
+  it('suspects stroke only when the onset was sudden', () => {
+    const brain = localised(site('cerebral-hemisphere-deep', 'hemisphere'));
+    expect(
+      stateOf(assessRedFlags(bedsideExam({ history: sudden, findings: hemiparesis }), brain), 'suspected-stroke'),
+    ).toBe('present');
+    const slow = { onset: { pace: 'subacute', durationDays: 30 } };
+    expect(
+      stateOf(assessRedFlags(bedsideExam({ history: slow, findings: hemiparesis }), brain), 'suspected-stroke'),
+    ).toBeUndefined();
+  });
+
+  it('does not call a wrist drop found on waking a stroke', () => {
+    const findings = { power: [{ movement: 'wrist-extension', side: 'right', grade: '1' }] };
+    const radial = localised(site('radial-nerve-spiral-groove', 'nerve'));
+    expect(
+      stateOf(assessRedFlags(bedsideExam({ history: sudden, findings }), radial), 'suspected-stroke'),
+    ).toBeUndefined();
+  });
+
+  it('reports a thunderclap headache even when the examination is normal', () => {
+    const history = { symptoms: [{ key: 'thunderclap-headache', present: true }] };
+    expect(stateOf(assessRedFlags(bedsideExam({ history }), nothingFound), 'thunderclap-headache')).toBe('present');
+  });
+
+  // NICE NG240: fever and headache with neck stiffness, altered state or a non-blanching rash.
+  it('cannot decide on meningitis when neck stiffness was not examined', () => {
+    const history = {
+      symptoms: [
+        { key: 'fever', present: true },
+        { key: 'headache', present: true },
+      ],
+    };
+    expect(stateOf(assessRedFlags(bedsideExam({ history }), nothingFound), 'suspected-meningitis')).toBe(
+      'not-assessable',
+    );
+    const findings = { specialTests: [{ test: 'neck-stiffness', result: 'positive' }] };
+    expect(stateOf(assessRedFlags(bedsideExam({ history, findings }), nothingFound), 'suspected-meningitis')).toBe(
+      'present',
+    );
+  });
+
+  // Fang 2017: compressive palsies are those with a pupil, pain or youth.
+  it('suspects an aneurysm in a third nerve palsy with a large pupil, and asks for the pupil when it is not recorded', () => {
+    const person = { ageYears: 66 };
+    const palsy = { sign: 'third-nerve-palsy', side: 'left', present: true };
+    const pupil = { sign: 'dilated-pupil', side: 'left', present: true };
+    const flags = (cranialNerves: unknown[]) =>
+      assessRedFlags(bedsideExam({ person, history: acute, findings: { cranialNerves } }), anywhere);
+    expect(stateOf(flags([palsy, pupil]), 'compressive-third-nerve-palsy')).toBe('present');
+    expect(stateOf(flags([palsy]), 'compressive-third-nerve-palsy')).toBe('not-assessable');
+    expect(stateOf(flags([palsy, { ...pupil, present: false }]), 'compressive-third-nerve-palsy')).toBe('absent');
+  });
+});
+
+describe('every present flag', () => {
+  it('stays, whatever sites and causes are held likely beside it', () => {
+    const exams = (['ascending-weakness', 'cervical-cord'] as const).map(exampleRead);
+    const kinds = ['nerve', 'muscle', 'polyneuropathy', 'junction', 'root', 'hemisphere', 'none'] as const;
+    const anySite = fc.record({
+      kind: fc.constantFrom(...kinds),
+      probability: fc.double({ min: 0, max: 1, noNaN: true }),
+    });
+    const present = (flags: readonly RedFlag[]) =>
+      flags.filter((flag) => flag.state === 'present').map((flag) => flag.key);
+    fc.assert(
+      fc.property(fc.constantFrom(...exams), fc.array(anySite, { maxLength: 4 }), (exam, sites) => {
+        const alone = present(assessRedFlags(exam, localised()));
+        const beside = sites.map(({ kind, probability }) => site('any', kind, probability));
+        expect(present(assessRedFlags(exam, localised(...beside)))).toEqual(expect.arrayContaining(alone));
+      }),
+      { numRuns: 60 },
+    );
+  });
+
+  it('gives reasons, an action and a source', () => {
+    for (const flag of assessRedFlags(exampleRead('ascending-weakness'), anywhere)) {
+      expect(flag.because.length, flag.key).toBeGreaterThan(0);
+      expect(flag.action).not.toBe('');
+      expect(flag.source).not.toBe('');
+    }
+  });
+});
