@@ -11,6 +11,7 @@ import { type GeneratedFiles, jsonText } from './files.ts';
 import type { Release } from './header.ts';
 import { investigationResources } from './investigations.ts';
 import { localisationResources } from './localisations.ts';
+import { modelVersionFile } from './model-version.ts';
 import type { OpenTables } from './open-tables.ts';
 import { profileDefinitions } from './profiles.ts';
 import { examQuestionnaire } from './questionnaire.ts';
@@ -24,6 +25,7 @@ export function generatedFiles(version: string, tables: OpenTables): GeneratedFi
   const release: Release = { version, date: publicationDate };
   const resources = conformanceResources(release, tables);
   return new Map([
+    modelVersionFile(version),
     ...examSchemas().map(({ name, schema }) => [`profiles/json-schema/${name}`, jsonText(schema)] as const),
     ...resources.map((resource) => [filePath(resource), jsonText(resource)] as const),
   ]);

@@ -18,6 +18,8 @@ const poorFit = 0.55;
 /** Below this probability the leading site is only one of several. Judged. */
 const faintLead = 0.25;
 const fewAbnormal = 4;
+/** From this probability on, deviations are put down to health and age. Judged. */
+const clearlyNormal = 0.33;
 
 /**
  * What may be concluded. Nothing is forced: too little information is said to be too little, and findings that no place
@@ -37,7 +39,7 @@ export function conclude(
   if (best === undefined || tested.length === 0) return 'insufficient';
   if (abnormal.length === 0) return tested.length >= enoughNormal ? 'no-abnormality' : 'insufficient';
   if (best.kind === 'none')
-    return tested.length >= enoughNormal && best.probability >= 0.5 ? 'no-abnormality' : 'insufficient';
+    return tested.length >= enoughNormal && best.probability >= clearlyNormal ? 'no-abnormality' : 'insufficient';
   const fit = pairProbability > 0.5 ? jointFit : best.fit;
   if (fit < poorFit) return abnormal.length >= fewAbnormal ? 'not-anatomical' : 'insufficient';
   if (pairProbability > 0.5) return 'multiple-sites';
