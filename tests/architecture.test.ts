@@ -38,7 +38,7 @@ const fhirTypes = 'fhir/r4.js';
 
 /** Globals that would make an answer depend on when or where it is computed. */
 const impure =
-  /\b(Math\.random|Date\.now|new Date\(\)|performance\.now|process\.|randomUUID|globalThis\.fetch|fetch\()/;
+  /\b(Math\.random|Date\.now|new Date\(\)|performance\.now|process\.(?:env|argv|cwd|exit|hrtime|stdout|stderr|nextTick|platform)|randomUUID|globalThis\.fetch|fetch\()/;
 
 interface Import {
   readonly from: string;

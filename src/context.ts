@@ -1,0 +1,62 @@
+import { readFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { fileURLToPath } from 'node:url';
+import { type Logger, pino } from 'pino';
+import type { Config } from './config.ts';
+import { catalogueDocument } from './exam/catalogue/catalogue-document.ts';
+import { createExamReader } from './exam/read-exam.ts';
+import { buildBundle } from './fhir/bundle.ts';
+import type { AppContext } from './http/app-context.ts';
+import { createExamRecords } from './http/exam-records.ts';
+import type { ExamSteps } from './http/exam-steps.ts';
+import { publishedFiles } from './http/published-files.ts';
+import { openSqliteExamRepository } from './store/sqlite-exam-repository.ts';
+import { createAssessor } from './summary/assess.ts';
+import { localisationAnswer } from './summary/localisation-answer.ts';
+import { loadConformance } from './terminology/load.ts';
+
+/** Folder of package.json, the same number of steps up from `src` and from `dist`. */
+const rootDir = fileURLToPath(new URL('..', import.meta.url));
+
+/** Day of the version in package.json. */
+const releaseDate = '2026-11-25';
+
+/**
+ * Builds everything that the service consists of; the only place where its parts are put together.
+ * @throws StoreError when the store cannot be opened
+ */
+export function createContext(config: Config): AppContext {
+  const exams = openSqliteExamRepository(config.databaseFile);
+  return {
+    exams,
+    records: createExamRecords(createExamSteps(), exams, () => new Date()),
+    catalogue: Buffer.from(JSON.stringify(catalogueDocument()), 'utf8'),
+    conformance: loadConformance(rootDir),
+    files: publishedFiles(rootDir),
+    software: { version: packageVersion(), releaseDate },
+    bodyLimitBytes: config.bodyLimitBytes,
+    logger: createLogger(config),
+  };
+}
+
+/** The pure steps with their tables compiled; takes a moment, so it is done once. */
+export function createExamSteps(): ExamSteps {
+  const reader = createExamReader();
+  const assessor = createAssessor();
+  return {
+    readExam: (body, options) => reader.read(body, options),
+    assess: (exam, options) => assessor.assess(exam, options),
+    toBundle: buildBundle,
+    toLocalisationAnswer: localisationAnswer,
+  };
+}
+
+/** Logs go to the error stream, so that standard output holds the start-up line alone. */
+function createLogger({ logLevel }: Config): Logger {
+  return pino({ level: logLevel, base: null, timestamp: pino.stdTimeFunctions.isoTime }, pino.destination(2));
+}
+
+function packageVersion(): string {
+  const { version } = JSON.parse(readFileSync(join(rootDir, 'package.json'), 'utf8')) as { version: string };
+  return version;
+}

@@ -1,0 +1,52 @@
+import type { Config } from './config.ts';
+import { createContext } from './context.ts';
+import { createApp } from './http/app.ts';
+import { listen } from './http/server.ts';
+
+export interface RunningService {
+  /** Base URL without a slash at the end. */
+  readonly url: string;
+  /** Lets running requests finish, keeps what was accepted, and lets go of port and files. */
+  stop(): Promise<void>;
+}
+
+/**
+ * Starts the whole service in this process; resolves when it answers.
+ * @throws StoreError, or an Error of the operating system such as EADDRINUSE; nothing is left open then
+ */
+export async function startService(config: Config): Promise<RunningService> {
+  const context = createContext(config);
+  try {
+    const server = await listen((isDraining) => createApp(context, isDraining), config);
+    const stop = async () => {
+      await server.stop();
+      await context.exams.close();
+    };
+    return { url: server.url, stop };
+  } catch (error) {
+    await context.exams.close();
+    throw error;
+  }
+}
+
+/**
+ * Stops the service at the first SIGTERM or SIGINT and ends the process at once at the second.
+ * An error that nobody caught is told by its kind and place, since its message may quote a request, then the service stops the same way, with exit code 1.
+ */
+export function stopOnSignals(service: RunningService): void {
+  let stopping = false;
+  const stop = (exitCode: number) => {
+    if (stopping) process.exit(exitCode === 0 ? 130 : exitCode);
+    stopping = true;
+    service.stop().then(
+      () => process.exit(exitCode),
+      () => process.exit(1),
+    );
+  };
+  for (const signal of ['SIGTERM', 'SIGINT'] as const) process.on(signal, () => stop(0));
+  process.on('uncaughtException', (error) => {
+    const frames = error.stack?.split('\n').filter((line) => /^\s+at /.test(line)) ?? [];
+    process.stderr.write(`neuroexam-fhir stops after an unexpected ${error.name}\n${frames.join('\n')}\n`);
+    stop(1);
+  });
+}

@@ -1,0 +1,115 @@
+import { spawnSync } from 'node:child_process';
+import { rmSync } from 'node:fs';
+import { connect } from 'node:net';
+import { fileURLToPath } from 'node:url';
+import { afterAll, afterEach, beforeAll, describe, expect, it } from 'vitest';
+import { send, sendJson } from '../support/client.ts';
+import { examNumbered } from '../support/example-exam.ts';
+import { temporaryFolder } from '../support/service.ts';
+import { type SpawnedService, spawnService } from '../support/spawned-service.ts';
+
+const root = fileURLToPath(new URL('../..', import.meta.url));
+
+describe('start and stop', () => {
+  let dataDir: string;
+  const services: SpawnedService[] = [];
+  beforeAll(() => {
+    dataDir = temporaryFolder();
+  });
+  afterEach(async () => {
+    for (const service of services.splice(0)) await service.end('SIGKILL');
+  });
+  afterAll(() => rmSync(dataDir, { recursive: true, force: true }));
+
+  async function start(env: Record<string, string> = {}): Promise<SpawnedService> {
+    const service = await spawnService({ DATA_DIR: dataDir, LOG_LEVEL: 'info', ...env });
+    services.push(service);
+    return service;
+  }
+
+  /** Runs a start that is expected to fail. */
+  function failedStart(env: Record<string, string>) {
+    const options = { cwd: root, env: { ...process.env, PORT: '0', DATA_DIR: dataDir, ...env }, timeout: 20_000 };
+    const run = spawnSync(process.execPath, ['--import', 'tsx', 'src/main.ts'], options);
+    return { status: run.status, stdout: run.stdout.toString(), stderr: run.stderr.toString() };
+  }
+
+  it('answers the requests that it accepted, then closes every socket and exits with 0', async () => {
+    const service = await start();
+    const running = Array.from({ length: 30 }, (_, n) => sendJson(`${service.url}/exams`, examNumbered(`stop-${n}`)));
+    await running[0];
+    const started = performance.now();
+    const exit = service.end('SIGTERM');
+    const answers = await Promise.allSettled(running);
+    expect(await exit).toBe(0);
+    expect(performance.now() - started).toBeLessThan(5_000);
+    const answered = answers.filter((answer) => answer.status === 'fulfilled');
+    expect(answered.length).toBeGreaterThan(0);
+    for (const { value } of answered) expect([200, 201]).toContain(value.status);
+  });
+
+  it('ends at once at the second signal, even with a request that never ends', async () => {
+    const service = await start();
+    const socket = connect(Number(new URL(service.url).port), '127.0.0.1');
+    socket.on('error', () => undefined);
+    socket.write('POST /exams HTTP/1.1\r\nHost: x\r\nContent-Type: application/json\r\nContent-Length: 100\r\n\r\n{');
+    await new Promise((resolve) => setTimeout(resolve, 200));
+    service.process.kill('SIGTERM');
+    await new Promise((resolve) => setTimeout(resolve, 200));
+    expect(service.process.exitCode).toBeNull();
+    expect(await service.end('SIGTERM')).toBe(130);
+    socket.destroy();
+  });
+
+  it('refuses a second service on the same store while the first one goes on', async () => {
+    const service = await start();
+    const second = failedStart({});
+    expect(second).toMatchObject({ status: 1, stdout: '' });
+    expect(second.stderr).toMatch(/cannot start: Another process is using this exam store/);
+    expect((await send(`${service.url}/health/ready`)).status).toBe(200);
+  });
+
+  it('refuses to start on a port in use, an impossible setting, and a database that it does not know', async () => {
+    const service = await start();
+    const { port } = new URL(service.url);
+    const other = temporaryFolder();
+    expect(failedStart({ PORT: port, DATA_DIR: other }).stderr).toMatch(/the port is in use/);
+    expect(failedStart({ HOST: '0.0.0.0', PORT: 'x' }).stderr).toMatch(/no access control[\s\S]*PORT must be/);
+    expect(failedStart({ DATABASE_URL: 'postgres://db/exams' }).stderr).toMatch(/not supported yet by this version/);
+    expect(failedStart({ DATA_DIR: '/dev/null/x' }).stderr).toMatch(/exam store is not available \(ENOTDIR\)/);
+    rmSync(other, { recursive: true, force: true });
+  });
+
+  it('warns when it is open to the network', async () => {
+    const service = await start({ HOST: '0.0.0.0', ALLOW_OPEN_NETWORK: 'true' });
+    expect(service.url).toMatch(/^http:\/\/localhost:\d+$/);
+    expect(service.log()).toMatch(/WARNING: open to the network/);
+  });
+
+  it('logs one line for each request, without anything that a person could be known by', async () => {
+    const canary = 'Canary-7f3a';
+    const service = await start();
+    const exam = examNumbered(canary, { subject: { reference: `Patient/${canary}`, display: canary } });
+    const { headers } = await sendJson(`${service.url}/exams?x=${canary}`, exam, {
+      headers: { Authorization: `Bearer ${canary}`, Cookie: canary },
+    });
+    await sendJson(`${service.url}/exams`, exam, { headers: { 'X-Canary': canary } });
+    await sendJson(`${service.url}/exams`, { [canary]: canary });
+    await sendJson(`${service.url}/exams`, `{"${canary}`);
+    await send(`${service.url}/exams/${canary}`);
+    await send(`${service.url}/${canary}?name=${canary}`);
+    await service.end('SIGTERM');
+
+    const lines = service.log().trim().split('\n');
+    expect(service.log()).not.toContain(canary);
+    expect(lines).toHaveLength(6);
+    const entries = lines.map((line) => JSON.parse(line) as Record<string, unknown>);
+    for (const entry of entries) {
+      expect(Object.keys(entry).sort()).toEqual(
+        ['bytes', 'durationMs', 'level', 'method', 'requestId', 'route', 'status', 'time'].sort(),
+      );
+    }
+    expect(entries[0]?.requestId).toBe(headers.get('X-Request-Id'));
+    expect(entries.map((entry) => entry.route)).toEqual(['/exams', '/exams', '/exams', '/exams', '/exams/:id', 'none']);
+  });
+});
