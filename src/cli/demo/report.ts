@@ -60,11 +60,12 @@ function percent(probability: number): string {
 
 function sites({ conclusion, localisations }: ShownAnswer, width: number): string {
   const ranked = localisations.slice(0, shownSites).map((site) => {
-    const where = [site.side, site.level].filter((part) => part !== null && !site.label.includes(part)).join(', ');
+    const side = site.side === 'both' ? 'both sides' : site.side;
+    const where = [side, site.level].filter((part) => part !== null && !site.label.includes(part)).join(', ');
     const title = `${percent(site.probability).padStart(6)}  ${site.label}${where === '' ? '' : ` (${where})`}`;
-    const reasons = site.supporting.slice(0, shownReasons).map(({ text, because }) => {
-      return text === undefined || because.includes(text) ? because : `${text}: ${because}`;
-    });
+    const reasons = oneForEach(site.supporting, ({ because }) => because.replaceAll(/\b(left|right)\b/g, ''))
+      .slice(0, shownReasons)
+      .map(({ text, because }) => `${text}: ${because}`);
     return [title, ...(reasons.length === 0 ? [] : [bullets(reasons, width, '        ')])].join('\n');
   });
   return [`  Conclusion: ${conclusion.replaceAll('-', ' ')}`, ...ranked].join('\n');
