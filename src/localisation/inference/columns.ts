@@ -37,6 +37,7 @@ export class StateColumns {
   readonly hypotheses: readonly Hypothesis[];
   private readonly columns = new Map<string, Column | null>();
   private readonly states = new Map<string, Uint8Array>();
+  private readonly complete = new Set<string>();
   private readonly tables = new Map<string, ChanceTable>();
 
   constructor(hypotheses: readonly Hypothesis[]) {
@@ -57,6 +58,8 @@ export class StateColumns {
   /** States under every hypothesis. */
   statesOf(column: Column): Uint8Array {
     const states = this.partial(column);
+    if (this.complete.has(column.name)) return states;
+    this.complete.add(column.name);
     for (let index = 0; index < states.length; index += 1)
       if (states[index] === unknown) this.fill(column, states, index);
     return states;

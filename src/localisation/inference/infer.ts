@@ -1,7 +1,7 @@
 import { noLesionIndex } from '../hypotheses/hypotheses.ts';
 import type { Hypothesis } from '../hypothesis.ts';
 import { findPairs, type Pair } from './pairs.ts';
-import { isExplained, logChance, type Scored, softmax } from './score.ts';
+import { logChance, type Scored, softmax, unexplainedBy } from './score.ts';
 import type { SiteGroup } from './site-groups.ts';
 
 /** What the evidence says about every single site, and about pairs where a single one does not suffice. */
@@ -27,14 +27,8 @@ export function infer(
   const alone = softmax(scored.score);
   const order = bestOfEachGroup(groups, alone);
   const isWanting = order.slice(0, 3).some((index) => (alone[index] ?? 0) > 0.1 && leavesOver(scored, index));
-  const found = isWanting
-    ? findPairs(
-        hypotheses,
-        scored,
-        logPrior,
-        order.filter((index) => index !== noLesionIndex),
-      )
-    : [];
+  const starters = isWanting ? startersOf(order, alone) : [];
+  const found = starters.length === 0 ? [] : findPairs(hypotheses, scored, logPrior, starters, noLesionIndex);
   const joint = softmax([...scored.score, ...found.map((pair) => pair.score)]);
   const single = joint.slice(0, hypotheses.length);
   const pairs = found.map((pair, index) => ({ pair, probability: joint[hypotheses.length + index] ?? 0 }));
@@ -62,17 +56,26 @@ function bestOfEachGroup(groups: readonly SiteGroup[], posterior: Float64Array):
     .sort((a, b) => at(b) - at(a) || a - b);
 }
 
+/** Single sites from which a search for a second one starts: the leading ones, and at least these many. */
+const startersAtLeast = 3;
+const startersAtMost = 6;
+const starterFrom = 0.01;
+
+function startersOf(order: readonly number[], alone: Float64Array): readonly number[] {
+  return order
+    .filter((index) => index !== noLesionIndex)
+    .slice(0, startersAtMost)
+    .filter((index, place) => place < startersAtLeast || (alone[index] ?? 0) >= starterFrom);
+}
+
 /** Weight, in nats against health, of unexplained findings from which a second site is looked for. */
 const worthASecondSite = 1.2;
 
 /** Whether a hypothesis leaves enough abnormal findings over to look for a second one. */
-function leavesOver({ data }: Scored, hypothesis: number): boolean {
-  let left = 0;
-  for (const datum of data) {
-    if (!datum.abnormal) continue;
-    const chance = datum.table.abnormal[datum.states[hypothesis] ?? 0] ?? 0;
-    const healthyState = datum.states[noLesionIndex] ?? 0;
-    if (!isExplained(datum, chance, healthyState)) left -= datum.weight * logChance(datum, healthyState);
-  }
+function leavesOver(scored: Scored, hypothesis: number): boolean {
+  const left = unexplainedBy(scored, hypothesis, noLesionIndex).reduce(
+    (sum, datum) => sum - datum.weight * logChance(datum, datum.states[noLesionIndex] ?? 0),
+    0,
+  );
   return left >= worthASecondSite;
 }

@@ -1,7 +1,7 @@
 import { type Hypothesis, hypothesis, siteId } from '../hypothesis.ts';
 import { combineDamage } from '../lesion.ts';
 import type { FacultyChances, Process } from '../process.ts';
-import { logChance, type Scored } from './score.ts';
+import { isExplained, logChance, type Scored, unexplainedBy } from './score.ts';
 
 /** Two sites at once, with their joint score on the same scale as the single ones. */
 export interface Pair {
@@ -11,8 +11,7 @@ export interface Pair {
   readonly combined: Hypothesis;
 }
 
-/** How many single sites start a search, and how many of the promising pairs are worked out exactly. */
-const starters = 6;
+/** How many of the promising pairs are worked out exactly. */
 const workedOut = 14;
 
 /**
@@ -25,18 +24,20 @@ const mirrored = 6;
 /**
  * Joint explanations by two sites, exact for the most promising ones. A partner is promising when it explains what the
  * starter leaves over: for each datum the more abnormal of the two predictions is taken as an approximation.
- * @param order indexes of the hypotheses to start from, best first
+ * @param starters indexes of the hypotheses to start from
+ * @param health index of the hypothesis that nothing is wrong
  */
 export function findPairs(
   hypotheses: readonly Hypothesis[],
   scored: Scored,
   logPrior: Float64Array,
-  order: readonly number[],
+  starters: readonly number[],
+  health: number,
 ): readonly Pair[] {
   const total = logSum(logPrior);
   const promising = new Map<string, Prospect>();
-  for (const first of order.slice(0, starters)) {
-    for (const one of promisingPartners(hypotheses, scored, logPrior, first)) {
+  for (const first of starters) {
+    for (const one of promisingPartners(hypotheses, scored, logPrior, first, health)) {
       promising.set(one.first < one.second ? `${one.first}+${one.second}` : `${one.second}+${one.first}`, one);
     }
   }
@@ -86,35 +87,48 @@ function promisingPartners(
   scored: Scored,
   logPrior: Float64Array,
   first: number,
+  health: number,
 ): readonly Prospect[] {
-  const one = hypotheses[first];
-  if (one === undefined) return [];
-  const joint = Float64Array.from(logPrior, (prior) => prior + (logPrior[first] ?? 0));
+  const candidates = partnersFor(hypotheses, scored, first, health);
+  const joint = Float64Array.from(candidates, (partner) => (logPrior[partner] ?? 0) + (logPrior[first] ?? 0));
   for (const datum of scored.data) {
-    const { states, table, weight, abnormal } = datum;
+    const { states, table, weight, abnormal, valueIndex } = datum;
+    const { log, width } = table;
     const own = logChance(datum, states[first] ?? 0);
-    const gain = new Float64Array(table.abnormal.length);
-    for (let state = 0; state < gain.length; state += 1) {
-      const theirs = logChance(datum, state);
-      gain[state] = weight * (abnormal ? Math.max(own, theirs) : Math.min(own, theirs));
-    }
-    for (let partner = 0; partner < joint.length; partner += 1) {
-      joint[partner] = (joint[partner] ?? 0) + (gain[states[partner] ?? 0] ?? 0);
+    for (let place = 0; place < joint.length; place += 1) {
+      const theirs = log[(states[candidates[place] ?? 0] ?? 0) * width + valueIndex] ?? 0;
+      joint[place] = (joint[place] ?? 0) + weight * (abnormal ? Math.max(own, theirs) : Math.min(own, theirs));
     }
   }
   // One extent of each site is enough to look at: the best.
-  const best = new Map<string, number>();
-  for (let index = 0; index < joint.length; index += 1) {
-    const other = hypotheses[index];
-    if (other === undefined || !mayCombine(one, other)) continue;
+  const best = new Map<string, Prospect>();
+  candidates.forEach((second, place) => {
+    const other = hypotheses[second];
+    if (other === undefined) return;
     const id = siteId(other.site);
+    const estimate = joint[place] ?? 0;
     const known = best.get(id);
-    if (known === undefined || (joint[index] ?? 0) > (joint[known] ?? 0)) best.set(id, index);
-  }
-  return [...best.values()]
-    .map((second) => ({ first, second, estimate: joint[second] ?? 0 }))
-    .sort((a, b) => b.estimate - a.estimate || a.second - b.second)
-    .slice(0, workedOut);
+    if (known === undefined || estimate > known.estimate) best.set(id, { first, second, estimate });
+  });
+  return [...best.values()].sort((a, b) => b.estimate - a.estimate || a.second - b.second).slice(0, workedOut);
+}
+
+/** Hypotheses that may stand beside a first one and explain something that it leaves over. */
+function partnersFor(
+  hypotheses: readonly Hypothesis[],
+  scored: Scored,
+  first: number,
+  health: number,
+): readonly number[] {
+  const one = hypotheses[first];
+  const left = unexplainedBy(scored, first, health);
+  if (one === undefined || left.length === 0) return [];
+  return hypotheses.flatMap((other, index) => {
+    const explains = left.some((datum) =>
+      isExplained(datum, datum.table.abnormal[datum.states[index] ?? 0] ?? 0, datum.states[health] ?? 0),
+    );
+    return explains && mayCombine(one, other) ? [index] : [];
+  });
 }
 
 /** Both at once: structures and faculties keep what both leave over. */
