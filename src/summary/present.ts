@@ -39,7 +39,11 @@ export function present(exam: Exam, parts: PresentedParts, options: { readonly s
 }
 
 function flagSentences(flags: readonly RedFlag[]): readonly string[] {
-  const reasons = (flag: RedFlag) => joinWords(flag.because.slice(0, 2).map(({ text }) => text));
+  const reasons = (flag: RedFlag) =>
+    flag.because
+      .slice(0, 2)
+      .map(({ text }) => text)
+      .join('; ');
   const urgency = { immediate: 'immediate', 'same-day': 'same day', urgent: 'urgent' } as const;
   const present = flags
     .filter((flag) => flag.state === 'present')
@@ -165,7 +169,7 @@ function nextSentences({ workup, nextExamination }: PresentedParts): readonly st
       ? []
       : [
           sentence(
-            `at the bedside ${lowerFirst(next.label)}${next.side === null ? '' : ` on the ${next.side}`} would tell most: it ${next.because}`,
+            `at the bedside ${lowerFirst(next.label)}${next.side === null ? '' : ` on the ${next.side}`} would tell most (${next.because})`,
           ),
         ];
   if (groups.length === 0) return bedside;

@@ -62,7 +62,7 @@ export const investigations: readonly Investigation[] = [
     '58410-2',
     'Complete blood count (hemogram) panel - Blood by Automated count',
   ]),
-  row('renal-function', 'Creatinine and estimated filtration rate', ['creatinine', 'egfr'], recalled('nice-ng127'), [
+  row('renal-function', 'Creatinine', ['creatinine', 'egfr'], recalled('nice-ng127'), [
     '14682-9',
     'Creatinine [Moles/volume] in Serum or Plasma',
   ]),
@@ -149,7 +149,7 @@ export const investigations: readonly Investigation[] = [
     recalled('mg-consensus-2021'),
     ['20427-1', 'Acetylcholine receptor Ab [Moles/volume] in Serum'],
   ),
-  row('musk-antibody', 'MuSK antibody', ['musk-antibody'], recalled('mg-consensus-2021')),
+  row('musk-antibody', 'Antibody to MuSK', ['musk-antibody'], recalled('mg-consensus-2021')),
   row(
     'calcium-channel-antibody',
     'Voltage-gated calcium channel antibody',
@@ -157,7 +157,7 @@ export const investigations: readonly Investigation[] = [
     read('lems-titulaer-2011'),
   ),
   row('aquaporin-4-antibody', 'Aquaporin-4 antibody', ['aquaporin-4-antibody'], read('nmosd-2015')),
-  row('mog-antibody', 'MOG antibody', ['mog-antibody'], recalled('nmosd-2015')),
+  row('mog-antibody', 'Antibody to MOG', ['mog-antibody'], recalled('nmosd-2015')),
   row('ganglioside-gm1-antibody', 'Ganglioside GM1 IgM antibody', ['anti-gm1'], read('mmn-efns-2010'), [
     '51703-7',
     'Ganglioside GM1 IgM Ab [Units/volume] in Serum by Immunoassay',
@@ -187,7 +187,7 @@ export const investigations: readonly Investigation[] = [
   row('nerve-ultrasound', 'Ultrasound of the nerve', ['nerve-ultrasound'], emgBook),
   row(
     'vital-capacity',
-    'Vital capacity, sitting and lying',
+    'Forced vital capacity',
     ['vital-capacity-per-kg', 'forced-vital-capacity'],
     read('ean-pns-gbs-2023'),
     ['19868-9', 'Forced vital capacity [Volume] Respiratory system by Spirometry'],
@@ -228,7 +228,10 @@ export const investigations: readonly Investigation[] = [
     'MR Lumbar spine',
   ]),
   row('mri-brain', 'MRI of the brain', ['mri-brain'], recalled('nice-ng127'), ['24590-2', 'MR Brain']),
-  row('ct-head', 'CT of the head', ['ct-head'], read('nice-ng128'), ['30799-1', 'CT Head WO contrast']),
+  row('ct-head', 'CT of the head without contrast', ['ct-head'], read('nice-ng128'), [
+    '30799-1',
+    'CT Head WO contrast',
+  ]),
   row('ct-angiography', 'CT angiography of the head and neck', ['angiography-head-neck'], read('nice-ng128'), [
     '37498-3',
     'Head vessels and Neck vessels CT angiogram W contrast IV',

@@ -38,11 +38,13 @@ export function proposeWorkup(
   const situation: Situation = {
     sites: isNormal ? [] : consideredSites(localisation),
     causes: new Set(causes.filter((cause) => cause.probability >= leastCauseProbability).map((cause) => cause.key)),
-    flags: new Set(redFlags.filter((flag) => flag.state !== 'absent').map((flag) => flag.key)),
+    present: new Set(redFlags.filter((flag) => flag.state === 'present').map((flag) => flag.key)),
+    undecided: new Set(redFlags.filter((flag) => flag.state === 'not-assessable').map((flag) => flag.key)),
   };
   const best = new Map<string, WorkupRule>();
-  for (const rule of [...workupRules, ...rootRules(situation.sites)]) {
-    if (!applies(rule, situation)) continue;
+  for (const written of [...workupRules, ...rootRules(situation.sites)]) {
+    const rule = inForce(written, situation);
+    if (rule === null) continue;
     for (const test of rule.tests) {
       const known = best.get(test);
       if (known === undefined || isMorePressing(rule, known)) best.set(test, rule);
@@ -82,19 +84,23 @@ export function investigationCoding(test: Investigation): Coding {
 interface Situation {
   readonly sites: readonly RankedLocalisation[];
   readonly causes: ReadonlySet<string>;
-  readonly flags: ReadonlySet<string>;
+  readonly present: ReadonlySet<string>;
+  readonly undecided: ReadonlySet<string>;
 }
 
 function consideredSites(localisation: Localisation): readonly RankedLocalisation[] {
   return localisation.localisations.filter((site, index) => index === 0 || site.probability >= leastSiteProbability);
 }
 
-function applies(rule: WorkupRule, { sites, causes, flags }: Situation): boolean {
-  return (
-    (rule.flags?.some((flag) => flags.has(flag)) ?? false) ||
+/** The rule with the priority that it has here, or null when it does not apply. */
+function inForce(rule: WorkupRule, { sites, causes, present, undecided }: Situation): WorkupRule | null {
+  const applies =
+    (rule.flags?.some((flag) => present.has(flag)) ?? false) ||
     (rule.causes?.some((cause) => causes.has(cause)) ?? false) ||
-    sites.some((site) => (rule.sites?.includes(site.site) ?? false) || (rule.kinds?.includes(site.kind) ?? false))
-  );
+    sites.some((site) => (rule.sites?.includes(site.site) ?? false) || (rule.kinds?.includes(site.kind) ?? false));
+  if (applies) return rule;
+  if (rule.flags?.some((flag) => undecided.has(flag)) !== true) return null;
+  return { ...rule, priority: rule.whenUndecided ?? (rule.priority === 'stat' ? 'urgent' : rule.priority) };
 }
 
 function isMorePressing(a: WorkupRule, b: WorkupRule): boolean {

@@ -10,6 +10,8 @@ export interface WorkupRule {
   readonly causes?: readonly string[];
   /** Red flags that are present or could not be decided. */
   readonly flags?: readonly string[];
+  /** Priority while the flags can only not be decided; without it `stat` becomes `urgent`. */
+  readonly whenUndecided?: WorkupItem['priority'];
   readonly tier: WorkupItem['tier'];
   readonly priority: WorkupItem['priority'];
   readonly because: string;

@@ -104,6 +104,15 @@ describe('proposed investigations', () => {
     expect(at('L5')).toContain('mri-lumbar-spine');
   });
 
+  it('are urgent, not an emergency, for a red flag that could only not be decided', () => {
+    const exam = bedsideExam({
+      history: { onset: { pace: 'acute', durationDays: 9 }, symptoms: [{ key: 'back-pain', present: true }] },
+      findings: { power: [{ movement: 'great-toe-extension', side: 'right', grade: '3' }] },
+    });
+    const items = workupOf(exam, localised(site('nerve-root', 'root', 1, 'L5')));
+    expect(items.find((item) => item.key === 'mri-lumbar-spine')?.priority).toBe('urgent');
+  });
+
   it('put what cannot wait first', () => {
     const order = ['stat', 'urgent', 'routine'];
     const ranks = workupOf(exampleRead('ascending-weakness'), distal).map((item) => order.indexOf(item.priority));

@@ -146,6 +146,23 @@ describe('acute neuromuscular weakness', () => {
     expect(flag?.because[0]?.text).toContain('18.9 mL/kg');
   });
 
+  it('is left to the cauda equina flag when the saddle is numb and the arms are strong', () => {
+    const numb = { ...findings, sphincters: [{ sign: 'saddle-anaesthesia', present: true }] };
+    const flags = assessRedFlags(bedsideExam({ history: acute, findings: numb }), anywhere);
+    expect(stateOf(flags, 'acute-ascending-weakness')).toBeUndefined();
+    expect(stateOf(flags, 'suspected-cauda-equina-syndrome')).toBe('present');
+  });
+
+  // International consensus guidance on myasthenia gravis 2021: bulbar weakness calls for measuring the breathing.
+  it('misses the vital capacity in a junction disorder with weak swallowing, however long it lasts', () => {
+    const exam = bedsideExam({
+      history: { onset: { pace: 'subacute', durationDays: 60 }, symptoms: [{ key: 'dysphagia', present: true }] },
+      findings: { cranialNerves: [{ sign: 'fatigable-ptosis', side: 'left', present: true }] },
+    });
+    const flags = assessRedFlags(exam, localised(site('postsynaptic-junction', 'junction')));
+    expect(stateOf(flags, 'neuromuscular-respiratory-failure')).toBe('not-assessable');
+  });
+
   it('is not suspected after four weeks', () => {
     const history = { onset: { pace: 'subacute', durationDays: 60 }, course: 'progressive' };
     expect(

@@ -2,12 +2,14 @@ import { brainCauses } from './brain-causes.ts';
 import type { Cause } from './cause.ts';
 import { cordCauses } from './cord-causes.ts';
 import { focalCauses } from './focal-causes.ts';
+import { immuneNeuropathyCauses } from './immune-neuropathy-causes.ts';
 import { motorCauses } from './motor-causes.ts';
 import { polyneuropathyCauses } from './polyneuropathy-causes.ts';
 
 /** Every cause that is considered, in the order of the tables. */
 export const allCauses: readonly Cause[] = [
   ...polyneuropathyCauses,
+  ...immuneNeuropathyCauses,
   ...focalCauses,
   ...cordCauses,
   ...motorCauses,

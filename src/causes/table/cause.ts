@@ -151,12 +151,8 @@ export const mondo = (code: string, display: string): { readonly code: string; r
   display,
 });
 
-/** Every site that a length-dependent loss of nerve fibres can show as. */
-export const lengthDependent = [
-  'length-dependent-polyneuropathy',
-  'sensory-polyneuropathy',
-  'motor-polyneuropathy',
-] as const;
+/** Sites of a symmetrical loss of nerve fibres from the feet upwards in which sensation suffers. */
+export const lengthDependent = ['length-dependent-polyneuropathy', 'sensory-polyneuropathy'] as const;
 
 /** Deformities that take years of weak distal muscles. */
 export const longStandingSigns = ['inspection/pes-cavus', 'inspection/hammer-toes', 'inspection/claw-toes'] as const;

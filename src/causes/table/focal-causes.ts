@@ -117,7 +117,7 @@ export const focalCauses: readonly Cause[] = [
   },
   {
     key: 'traumatic-neuropathy',
-    label: 'Injury of the nerve or plexus',
+    label: 'Traumatic neuropathy',
     mondo: mondo('MONDO:0100634', 'traumatic neuropathy'),
     produces: [inKind(['nerve'], 'common'), inKind(['plexus'], 'very-common'), inKind(['multiple-nerves'], 'uncommon')],
     tempo: tempos.sudden,

@@ -13,19 +13,13 @@ import {
   told,
   under,
 } from './cause.ts';
+import { axonal, conduction, demyelinating } from './conduction.ts';
 
 const glucoseThresholds = read(
   'ada-standards',
   'diabetes: HbA1c 6.5 %, fasting glucose 7.0 mmol/L, 2-hour 11.1 mmol/L',
 );
 const b12Thresholds = recalled('nice-ng239', 'total B12 under 133 pmol/L deficient, 258 pmol/L and above unlikely');
-const conduction = 'nerve-conduction-pattern';
-const demyelinating = (ratio: number, uniform = ratio) =>
-  [
-    ['demyelinating-non-uniform', ratio],
-    ['demyelinating-uniform', uniform],
-  ] as const;
-const axonal = (ratio: number) => reads(conduction, [['axonal', ratio], ...demyelinating(0.2), ['normal', 0.5]]);
 const immunofixation = 'serum-immunofixation';
 const igGOrA = (ratio: number) =>
   (['igg-kappa', 'igg-lambda', 'iga-kappa', 'iga-lambda'] as const).map((value) => [value, ratio] as const);
@@ -33,7 +27,7 @@ const igM = (ratio: number) => (['igm-kappa', 'igm-lambda'] as const).map((value
 const lambda = (ratio: number) =>
   (['igg-lambda', 'iga-lambda', 'light-chain'] as const).map((value) => [value, ratio] as const);
 
-/** Causes of nerve disease that is spread over many nerves, in length-dependent, root-and-nerve, or ganglion fashion. */
+/** Metabolic, toxic, infective, paraprotein and hereditary causes of disease of many nerves. */
 export const polyneuropathyCauses: readonly Cause[] = [
   {
     key: 'diabetic-polyneuropathy',
@@ -263,7 +257,10 @@ export const polyneuropathyCauses: readonly Cause[] = [
     key: 'charcot-marie-tooth-disease',
     label: 'Charcot-Marie-Tooth disease',
     mondo: mondo('MONDO:0015626', 'Charcot-Marie-Tooth disease'),
-    produces: [at(lengthDependent, 'common'), inKind(['polyradiculoneuropathy'], 'uncommon')],
+    produces: [
+      at([...lengthDependent, 'motor-polyneuropathy'], 'common'),
+      inKind(['polyradiculoneuropathy'], 'uncommon'),
+    ],
     tempo: tempos.lifelong,
     courses: { progressive: 1.2, static: 1.2, 'relapsing-remitting': 0.2, improving: 0.1 },
     history: [
@@ -358,6 +355,19 @@ export const polyneuropathyCauses: readonly Cause[] = [
     source: recalled('preston-shapiro', 'toxic neuropathy'),
   },
   {
+    key: 'lead-neuropathy',
+    label: 'Neuropathy from lead or another heavy metal',
+    produces: [
+      at(['motor-polyneuropathy'], 'uncommon'),
+      at(['length-dependent-polyneuropathy', 'posterior-interosseous-nerve'], 'rare'),
+    ],
+    tempo: tempos.subacuteOrChronic,
+    history: [told(['lead', 'arsenic', 'thallium', 'other-heavy-metal'], 25, 0.1), told('abdominal-pain', 2)],
+    signs: [shows(['inspection/mees-lines', 'inspection/wrist-drop'], 3)],
+    quantities: [atLeast('lead', 2.4, 'umol/L', 10, 0.1)],
+    source: recalled('adams-victor', 'toxic neuropathies'),
+  },
+  {
     key: 'hiv-neuropathy',
     label: 'HIV-associated neuropathy',
     produces: [at([...lengthDependent, 'small-fibre-polyneuropathy'], 'uncommon')],
@@ -370,209 +380,5 @@ export const polyneuropathyCauses: readonly Cause[] = [
       ]),
     ],
     source: fromMemory,
-  },
-  {
-    key: 'guillain-barre-syndrome',
-    label: 'Guillain-Barré syndrome',
-    mondo: mondo('MONDO:0016218', 'Guillain-Barre syndrome'),
-    produces: [
-      inKind(['polyradiculoneuropathy'], 'very-common'),
-      at(
-        ['motor-polyneuropathy', 'length-dependent-polyneuropathy', 'nerve-roots', 'lower-motor-neuron-system'],
-        'common',
-      ),
-      inKind(['ganglion'], 'uncommon'),
-    ],
-    tempo: tempos.acute,
-    courses: { progressive: 1.2, 'relapsing-remitting': 0.1, static: 0.7 },
-    durationDays: { to: 28, outside: 0.05, source: read('ean-pns-gbs-2023', 'nadir within four weeks') },
-    history: [
-      told(['preceding-infection', 'preceding-respiratory-infection', 'preceding-gastroenteritis'], 3, 0.7),
-      told('fever', 0.4, 1.1),
-    ],
-    signs: [
-      shows(['cranial-nerves/facial-weakness'], 2, 0.9),
-      shows(['sphincters/urinary-retention', 'sphincters/saddle-anaesthesia'], 0.4, 1.1),
-    ],
-    quantities: [
-      atLeast('csf-white-cells', 50, '10*6/L', 0.1, 1.2, read('ean-pns-gbs-2023', 'more than 50 cells per microlitre')),
-    ],
-    values: [reads(conduction, [...demyelinating(4, 0.5), ['axonal', 1.5], ['normal', 0.7]])],
-    source: read('ean-pns-gbs-2023', 'clinical features'),
-  },
-  {
-    key: 'miller-fisher-syndrome',
-    label: 'Miller Fisher syndrome',
-    mondo: mondo('MONDO:0005851', 'Miller Fisher syndrome'),
-    produces: [
-      inKind(['polyradiculoneuropathy', 'multiple-sites'], 'uncommon'),
-      inKind(['ganglion', 'brainstem'], 'rare'),
-    ],
-    tempo: tempos.acute,
-    durationDays: { to: 28, outside: 0.1, source: read('ean-pns-gbs-2023') },
-    history: [told(['preceding-infection', 'preceding-respiratory-infection', 'preceding-gastroenteritis'], 3, 0.7)],
-    signs: [shows(['cranial-nerves/ophthalmoplegia'], 12, 0.1)],
-    values: [
-      reads('anti-gq1b', [
-        ['positive', 15],
-        ['negative', 0.3],
-      ]),
-    ],
-    source: read('ean-pns-gbs-2023', 'variants'),
-  },
-  {
-    key: 'chronic-inflammatory-demyelinating-polyradiculoneuropathy',
-    label: 'Chronic inflammatory demyelinating polyradiculoneuropathy',
-    mondo: mondo('MONDO:0006702', 'chronic inflammatory demyelinating polyradiculoneuropathy'),
-    produces: [
-      inKind(['polyradiculoneuropathy'], 'very-common'),
-      at(['nerve-roots', 'multiple-mononeuropathy'], 'uncommon'),
-      at(lengthDependent, 'uncommon'),
-    ],
-    tempo: tempos.subacuteOrChronic,
-    courses: { 'relapsing-remitting': 2, progressive: 1.2 },
-    durationDays: {
-      from: 56,
-      outside: 0.15,
-      source: read('ean-pns-cidp-2021', 'progression over at least eight weeks'),
-    },
-    history: [told('family/similar-disorder', 0.3, 1.1)],
-    signs: [shows(longStandingSigns, 0.4, 1.05)],
-    values: [
-      reads(conduction, [...demyelinating(8, 0.6), ['axonal', 0.2], ['normal', 0.1]], read('ean-pns-cidp-2021')),
-    ],
-    source: read('ean-pns-cidp-2021', 'typical CIDP'),
-  },
-  {
-    key: 'acute-porphyria',
-    label: 'Acute porphyria',
-    produces: [inKind(['polyradiculoneuropathy'], 'rare'), at(['motor-polyneuropathy'], 'uncommon')],
-    tempo: tempos.acute,
-    history: [told('abdominal-pain', 15, 0.2), told(['porphyria', 'family/porphyria'], 20, 0.9)],
-    values: [
-      reads('porphobilinogen-urine', [
-        ['positive', 60],
-        ['negative', 0.03],
-      ]),
-    ],
-    source: recalled('adams-victor', 'porphyric polyneuropathy'),
-  },
-  {
-    key: 'multifocal-motor-neuropathy',
-    label: 'Multifocal motor neuropathy',
-    mondo: mondo('MONDO:0018979', 'multifocal motor neuropathy'),
-    produces: [
-      inKind(['multiple-nerves'], 'common'),
-      at(['posterior-interosseous-nerve', 'lower-motor-neuron-system', 'anterior-horn'], 'uncommon'),
-    ],
-    tempo: tempos.chronic,
-    age: { from: 20, to: 65, outside: 0.4 },
-    sex: { male: 1.4, female: 0.6 },
-    values: [
-      reads(
-        conduction,
-        [
-          ['motor-conduction-block', 20],
-          ['axonal', 0.4],
-        ],
-        read('mmn-efns-2010'),
-      ),
-    ],
-    source: read('mmn-efns-2010', 'clinical criteria'),
-  },
-  {
-    key: 'vasculitic-neuropathy',
-    label: 'Vasculitic neuropathy',
-    mondo: mondo('MONDO:0100639', 'vasculitic neuropathy'),
-    produces: [
-      inKind(['multiple-nerves'], 'very-common'),
-      inKind(['nerve', 'plexus', 'multiple-sites'], 'uncommon'),
-      at(lengthDependent, 'uncommon'),
-    ],
-    tempo: tempos.acuteOrSubacute,
-    history: [
-      told(['neuropathic-pain', 'leg-pain', 'arm-pain'], 2, 0.5),
-      told(['weight-loss', 'recent-weight-loss'], 3, 0.7),
-      told('fever', 3),
-      told('rash', 4),
-      told('asthma', 3),
-    ],
-    quantities: [atLeast('crp', 10, 'mg/L', 3, 0.4)],
-    values: [
-      reads('nerve-biopsy', [
-        ['vasculitis', 50],
-        ['normal', 0.3],
-      ]),
-      reads('anca', [
-        ['positive', 6],
-        ['negative', 0.7],
-      ]),
-      axonal(1.6),
-    ],
-    source: read('vasculitic-neuropathy-2010', 'clinical pattern'),
-  },
-  {
-    key: 'leprosy',
-    label: 'Leprosy',
-    mondo: mondo('MONDO:0005124', 'leprosy'),
-    produces: [
-      inKind(['multiple-nerves'], 'uncommon'),
-      at(['ulnar-nerve-elbow', 'small-fibre-polyneuropathy'], 'rare'),
-    ],
-    tempo: tempos.chronic,
-    history: [told(['leprosy'], 20, 0.2)],
-    signs: [shows(['inspection/thickened-nerve'], 15, 0.6)],
-    source: recalled('adams-victor', 'leprous neuritis'),
-  },
-  {
-    key: 'critical-illness-polyneuropathy',
-    label: 'Critical illness polyneuropathy',
-    mondo: mondo('MONDO:0001957', 'critical illness polyneuropathy'),
-    produces: [at(lengthDependent, 'rare'), inKind(['polyradiculoneuropathy'], 'rare')],
-    tempo: tempos.acuteOrSubacute,
-    history: [told(['critical-illness', 'sepsis'], 60, 0.02)],
-    source: recalled('preston-shapiro', 'critical illness polyneuropathy'),
-  },
-  {
-    key: 'sjogren-syndrome',
-    label: 'Sjögren syndrome',
-    mondo: mondo('MONDO:0010030', 'Sjogren syndrome'),
-    produces: [inKind(['ganglion'], 'common'), at(['small-fibre-polyneuropathy'], 'uncommon')],
-    tempo: tempos.subacuteOrChronic,
-    sex: { male: 0.3, female: 1.7 },
-    history: [told(['dry-eyes', 'dry-mouth', 'sjogren-syndrome'], 6, 0.4)],
-    values: [
-      reads('anti-ro', [
-        ['positive', 8],
-        ['negative', 0.5],
-      ]),
-    ],
-    source: recalled('preston-shapiro', 'sensory neuronopathy'),
-  },
-  {
-    key: 'paraneoplastic-sensory-neuronopathy',
-    label: 'Paraneoplastic sensory neuronopathy',
-    produces: [inKind(['ganglion'], 'common')],
-    tempo: tempos.subacute,
-    age: { from: 45, to: 110, outside: 0.2 },
-    history: [
-      told(['cancer', 'lymphoma'], 5, 0.8),
-      told('tobacco', 2, 0.6),
-      told(['weight-loss', 'recent-weight-loss'], 3, 0.8),
-    ],
-    values: [
-      reads('paraneoplastic-antibody', [
-        ['positive', 20],
-        ['negative', 0.4],
-      ]),
-    ],
-    source: recalled('preston-shapiro', 'sensory neuronopathy'),
-  },
-  {
-    key: 'idiopathic-sensory-ganglionopathy',
-    label: 'Idiopathic sensory ganglionopathy',
-    produces: [inKind(['ganglion'], 'very-common')],
-    tempo: tempos.subacuteOrChronic,
-    source: recalled('preston-shapiro', 'sensory neuronopathy'),
   },
 ];

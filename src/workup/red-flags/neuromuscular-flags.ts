@@ -145,12 +145,16 @@ export const neuromuscularFlags: readonly RedFlagRule[] = [
     source: read('nice-ng127', 'limb weakness that progresses within hours to days'),
     check: (facts) => {
       const weak = [...facts.weak('upper-limbs'), ...facts.weak('lower-limbs')];
-      const symmetrical = (acuteSymmetricalWeakness(facts) ?? []).length > 0;
+      // A more telling flag speaks for these.
+      const hasOwnFlag =
+        (acuteSymmetricalWeakness(facts) ?? []).length > 0 ||
+        facts.saddleLoss.length > 0 ||
+        facts.upperMotorSignsInLegs.length > 0;
       return weak.length > 0 &&
         facts.lowestLimbPower <= 3 &&
         facts.beganWithin(7) === 'yes' &&
         facts.exam.course === 'progressive' &&
-        !symmetrical
+        !hasOwnFlag
         ? present(findingReasons(weak, 4))
         : null;
     },
@@ -276,6 +280,8 @@ function acuteSymmetricalWeakness(facts: BedsideFacts): readonly Reason[] | null
   if (facts.beganWithin(28) !== 'yes' || !facts.maybeProgressing || facts.upperMotorSigns.length > 0) return null;
   const weak = facts.bothLegsWeak ? facts.weak('lower-limbs') : facts.weak('upper-limbs');
   const reflexes = facts.reducedReflexes;
+  // Weak legs with a numb saddle and strong arms are the cauda equina's picture, which has a flag of its own.
+  if (!facts.bothArmsWeak && facts.saddleLoss.length > 0) return null;
   // Weakness on both sides alone is common; lost reflexes or spread to arms and legs make it this picture.
   if (reflexes.length === 0 && !(facts.bothLegsWeak && facts.bothArmsWeak)) return null;
   return [...findingReasons(weak, 4), ...findingReasons(reflexes, 3)];
@@ -347,7 +353,8 @@ function checkBreathing(facts: BedsideFacts): Verdict | null {
   const atRisk = weakness.length > 0 || (neuromuscular && weak.length + bulbar.length > 0);
   if (low.length > 0 && (atRisk || weak.length > 0)) return present([...low, ...signs]);
   if (atRisk && signs.length > 0) return present(signs);
-  if (atRisk && acute) {
+  const weakSwallow = bulbar.length > 0 && facts.kindProbability('junction') >= 0.3;
+  if (atRisk && (acute || weakSwallow)) {
     if (measured.length === 0)
       return notAssessable([missing('vital capacity was not measured, and it matters'), ...weakness.slice(0, 2)]);
     return absent(measured.map(({ reason }) => reason));
