@@ -18,7 +18,6 @@ export class CommitQueue {
   readonly #onCommitError: (error: unknown) => void;
   readonly #jobs: Job[] = [];
   #scheduled = false;
-  #drained: (() => void)[] = [];
 
   constructor(db: Connection, onCommitError: (error: unknown) => void) {
     this.#db = db;
@@ -33,23 +32,13 @@ export class CommitQueue {
     });
   }
 
-  /** Resolves when every accepted write is settled. */
-  drain(): Promise<void> {
-    if (this.#jobs.length === 0) return Promise.resolve();
-    return new Promise((resolve) => this.#drained.push(resolve));
-  }
-
   #schedule(): void {
     if (this.#scheduled) return;
     this.#scheduled = true;
     setImmediate(() => {
       this.#scheduled = false;
       this.#commit(this.#jobs.splice(0, largestGroup));
-      if (this.#jobs.length > 0) {
-        this.#schedule();
-        return;
-      }
-      for (const resolve of this.#drained.splice(0)) resolve();
+      if (this.#jobs.length > 0) this.#schedule();
     });
   }
 

@@ -6,11 +6,11 @@
 /** One version about to be kept. */
 export interface ExamContent {
   /** The request body, byte for byte. */
-  readonly raw: Uint8Array;
+  readonly raw: Buffer;
   /** SHA-256 of the meaning of `raw`, see `content-hash.ts`; 64 hexadecimal digits. */
   readonly contentHash: string;
   /** The answered transaction Bundle as UTF-8 JSON. */
-  readonly bundle: Uint8Array;
+  readonly bundle: Buffer;
   readonly modelVersion: string;
   readonly receivedAt: Date;
 }

@@ -1,4 +1,5 @@
-import { deflateSync, inflateSync } from 'node:zlib';
+import { promisify } from 'node:util';
+import { deflate, inflateSync } from 'node:zlib';
 import { ConflictError, NotFoundError, StoreError } from '../kernel/errors.ts';
 import { CommitQueue } from './commit-queue.ts';
 import type { ExamContent, ExamRepository, ExamVersion, StoredExam } from './exam-repository.ts';
@@ -16,6 +17,11 @@ interface ExamRow extends VersionRow {
   readonly bundle: Buffer;
 }
 
+const compress = promisify(deflate) as (bytes: Buffer, options: { level: number }) => Promise<Buffer>;
+
+/** The higher levels take three times as long for a few percent. */
+const fastest = { level: 1 };
+
 const versionColumns = `exam.id, version, received_at AS receivedAt, model_version AS modelVersion,
   content_hash AS contentHash`;
 
@@ -32,6 +38,8 @@ export class SqliteExamRepository implements ExamRepository {
   readonly #store: OpenStore;
   readonly #queue: CommitQueue;
   readonly #statements: ReturnType<typeof prepareStatements>;
+  /** Writes that are under way; a close waits for them. */
+  readonly #accepted = new Set<Promise<unknown>>();
   #writesStopped = false;
   #closing: Promise<void> | undefined;
 
@@ -44,8 +52,7 @@ export class SqliteExamRepository implements ExamRepository {
   }
 
   async insert(id: string, content: ExamContent) {
-    const bundle = deflate(content.bundle);
-    return this.#write(() => {
+    return this.#write(content, (bundle) => {
       const current = this.#statements.current.get({ id });
       if (current !== undefined) {
         if (current.contentHash === content.contentHash) return { created: false, exam: stored(current) };
@@ -68,8 +75,7 @@ export class SqliteExamRepository implements ExamRepository {
   }
 
   async correct(id: string, expectedVersion: number, content: ExamContent): Promise<StoredExam> {
-    const bundle = deflate(content.bundle);
-    return this.#write(() => {
+    return this.#write(content, (bundle) => {
       const current = this.#statements.latest.get({ id });
       if (current === undefined) throw new NotFoundError('There is no exam with this id.');
       if (current.version !== expectedVersion) {
@@ -92,7 +98,7 @@ export class SqliteExamRepository implements ExamRepository {
   }
 
   close(): Promise<void> {
-    this.#closing ??= this.#queue.drain().then(() => this.#store.release());
+    this.#closing ??= Promise.allSettled(this.#accepted).then(() => this.#store.release());
     return this.#closing;
   }
 
@@ -100,7 +106,7 @@ export class SqliteExamRepository implements ExamRepository {
     const { contentHash, modelVersion, raw } = content;
     const row = { id, version, contentHash, modelVersion, receivedAt: content.receivedAt.toISOString() };
     this.#statements.addVersion.run({ ...row, raw, bundle });
-    return { ...row, raw: Buffer.from(raw), bundle: Buffer.from(content.bundle) };
+    return { ...row, raw, bundle: content.bundle };
   }
 
   #read<T>(work: () => T): T {
@@ -112,12 +118,17 @@ export class SqliteExamRepository implements ExamRepository {
     }
   }
 
-  async #write<T>(work: () => T): Promise<T> {
+  /** Compresses the Bundle on another thread, then runs `work` with it in the next group. */
+  async #write<T>(content: ExamContent, work: (bundle: Buffer) => T): Promise<T> {
     if (this.#writesStopped || this.#closing !== undefined) throw stopped();
+    const written = compress(content.bundle, fastest).then((bundle) => this.#queue.run(() => work(bundle)));
+    this.#accepted.add(written);
     try {
-      return await this.#queue.run(work);
+      return await written;
     } catch (error) {
       throw asStoreError(error);
+    } finally {
+      this.#accepted.delete(written);
     }
   }
 }
@@ -142,11 +153,6 @@ function prepareStatements({ db }: OpenStore) {
 
 function stored(row: ExamRow): StoredExam {
   return { ...row, bundle: inflateSync(row.bundle) };
-}
-
-/** Level 1: the higher levels take three times as long for a few percent. */
-function deflate(bundle: Uint8Array): Buffer {
-  return deflateSync(bundle, { level: 1 });
 }
 
 function stopped(): StoreError {

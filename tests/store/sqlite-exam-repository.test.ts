@@ -76,13 +76,14 @@ describe('the SQLite exam store', () => {
     const race = await Promise.allSettled(
       Array.from({ length: 40 }, (_, n) => exams.correct('a', 1, content(`correction ${n}`))),
     );
-    expect(race.filter((result) => result.status === 'fulfilled')).toHaveLength(1);
+    const winners = race.filter((result) => result.status === 'fulfilled');
+    expect(winners).toHaveLength(1);
     for (const result of race) {
       if (result.status === 'rejected') expect(result.reason.code).toBe('VERSION_MISMATCH');
     }
     expect((await exams.history('a')).map((version) => version.version)).toEqual([1, 2]);
     expect((await exams.find('a', 1))?.raw.toString()).toBe('{"note": "one"}');
-    expect((await exams.find('a'))?.raw.toString()).toBe('{"note": "correction 0"}');
+    expect((await exams.find('a'))?.raw).toEqual(winners[0]?.value.raw);
   });
 
   it('knows no exam and no version that was never kept', async () => {
