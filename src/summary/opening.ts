@@ -3,7 +3,7 @@ import type { Course, Exam, OnsetPace } from '../exam/exam.ts';
 import { joinWords, sentence } from './join-words.ts';
 
 /** Denials that are spoken; the rest stand in the exam. */
-const mostDenied = 6;
+const mostDenied = 4;
 
 const onsetWords: Readonly<Record<OnsetPace, string>> = {
   hyperacute: 'sudden onset',

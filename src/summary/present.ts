@@ -13,11 +13,11 @@ import { type Spelling, spell } from './spelling.ts';
 
 export type PresentedParts = Omit<Assessment, 'presentation' | 'modelVersion'>;
 
-/** As many as fit into a minute of speech; the answer's lists hold the rest. */
-const mostNegatives = 6;
+/** As many as a listener can hold; the answer's lists have the rest. */
+const mostNegatives = 5;
 
 /**
- * What a clinician would say to a colleague in under a minute: red flags first, then the person and the course, the
+ * What a clinician would say to a colleague: red flags first, then the person and the course, the
  * positive findings in the order of the examination, the relevant negatives, what was not tested, pattern and place with
  * the two best reasons, causes for and against, next steps, and the caution. Paragraphs are separated by a blank line.
  */
@@ -131,7 +131,7 @@ function otherwiseNormalSentence(exam: Exam): readonly string[] {
 function causeSentences(causes: readonly RankedCause[]): readonly string[] {
   const [first, ...others] = causes;
   if (first === undefined) return [];
-  const pro = joinWords(first.supporting.slice(0, 3).map(({ text }) => text));
+  const pro = joinWords(first.supporting.slice(0, 2).map(({ text }) => text));
   const contra = joinWords(first.against.slice(0, 2).map(({ text }) => text));
   const rest = others.filter((cause) => cause.probability >= 0.03).slice(0, 3);
   return [

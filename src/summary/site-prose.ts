@@ -71,7 +71,8 @@ function bestReasons(site: RankedLocalisation): string {
     if (!same) chosen.push(evidence);
     if (chosen.length === 2) break;
   }
-  return joinWords(chosen.map(({ text, because }) => `${text} (${because})`));
+  // The path in words is given once; the answer's list of evidence has it for each finding.
+  return joinWords(chosen.map(({ text, because }, index) => (index === 0 ? `${text} (${because})` : text)));
 }
 
 /** `/findings/power/3` is of the section `power`. */
