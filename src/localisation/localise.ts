@@ -11,6 +11,7 @@ import { describePattern } from './explanation/pattern.ts';
 import { hypotheses, noLesionIndex } from './hypotheses/hypotheses.ts';
 import type { Hypothesis, Site } from './hypothesis.ts';
 import { columnName, StateColumns } from './inference/columns.ts';
+import { Coverage } from './inference/coverage.ts';
 import { type Datum, gatherEvidence } from './inference/evidence.ts';
 import { type Inference, infer } from './inference/infer.ts';
 import { logPriors } from './inference/prior.ts';
@@ -38,13 +39,15 @@ const membersAtMost = 4;
 export function createLocaliser(): Localiser {
   const columns = new StateColumns(hypotheses);
   const groups = groupSites(hypotheses);
-  return { localise: (exam) => localise(exam, columns, groups) };
+  const coverage = new Coverage(hypotheses);
+  return { localise: (exam) => localise(exam, columns, groups, coverage) };
 }
 
-function localise(exam: Exam, columns: StateColumns, groups: readonly SiteGroup[]): Localisation {
+function localise(exam: Exam, columns: StateColumns, groups: readonly SiteGroup[], coverage: Coverage): Localisation {
   const context = contextOf(exam);
   const data = gatherEvidence(exam.findings, columns);
-  const logPrior = logPriors(hypotheses, exam);
+  const covered = coverage.logOdds(exam.findings);
+  const logPrior = logPriors(hypotheses, exam).map((prior, index) => prior + (covered[index] ?? 0));
   const scored = scoreHypotheses(data, columns, context, logPrior, noLesionIndex);
   const inference = infer(hypotheses, groups, scored, logPrior);
   const weights = new PosteriorWeights(inference, hypotheses);
@@ -59,9 +62,10 @@ function localise(exam: Exam, columns: StateColumns, groups: readonly SiteGroup[
 }
 
 function rank(exam: Exam, inference: Inference, weights: PosteriorWeights): readonly RankedLocalisation[] {
-  const listed = inference.groups.filter(
-    ({ probability }, place) => place < listedAtLeast || (place < listedAtMost && probability >= listedFrom),
-  );
+  // What is as likely as the last one listed is listed too, so that the mirror image of an exam has a mirror-image list.
+  const least = Math.max(listedFrom, inference.groups[listedAtMost - 1]?.probability ?? 0);
+  const third = inference.groups[listedAtLeast - 1]?.probability ?? 0;
+  const listed = inference.groups.filter(({ probability }) => round(probability) >= round(Math.min(least, third)));
   const single = listed.map(({ group, probability }): RankedLocalisation => {
     const members = weights.within(group);
     const level = weights.level(group);

@@ -14,7 +14,7 @@ const diffuseKinds: ReadonlySet<SiteKind> = new Set([
 /** Fewer items than this cannot say that all is well. Judged. */
 const enoughNormal = 10;
 /** Below this share of the abnormal findings, by weight, a site does not account for the examination. Judged. */
-const poorFit = 0.55;
+const poorFit = 0.65;
 /** Below this probability the leading site is only one of several. Judged. */
 const faintLead = 0.25;
 const fewAbnormal = 4;

@@ -1,3 +1,4 @@
+import { movementTable } from '../../anatomy/movements.ts';
 import type { dermatomeKeys } from '../../anatomy/skin.ts';
 import { items } from '../../exam/catalogue/catalogue.ts';
 import { type Item, itemId } from '../../exam/catalogue/item.ts';
@@ -167,15 +168,20 @@ function informationBits(
   return bits;
 }
 
-/** One proposal per item: the same test at six neighbouring places is one idea. */
+/** One proposal per idea: neighbouring muscles of one group, or neighbouring patches of skin, tell the same. */
 function diverse(ranked: readonly Ranked[]): readonly Ranked[] {
   const seen = new Set<string>();
   return ranked.filter(({ candidate: { target, place } }) => {
-    const id = itemId(target.item) + (place === undefined ? '' : target.side);
-    if (seen.has(id)) return false;
-    seen.add(id);
+    const idea = ideaOf(target, place);
+    if (seen.has(idea)) return false;
+    seen.add(idea);
     return true;
   });
+}
+
+function ideaOf({ item, side }: ProbeTarget, place: FindingPlace | undefined): string {
+  if (item.probe.kind === 'movement') return `${movementTable.get(item.probe.movement)?.group}|${side}`;
+  return place === undefined ? itemId(item) : `${itemId(item)}|${side}`;
 }
 
 /** Which two of the leading sites the item tells apart, and which way. */
