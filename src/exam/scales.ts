@@ -15,6 +15,8 @@ export interface Scale {
   readonly property: string;
   readonly grades: readonly Grade[];
   readonly normal: readonly string[];
+  /** Grade that a reader sees as the full mark: 3 of 5 is written 3/5. */
+  readonly outOf?: number;
   readonly source: Source;
 }
 
@@ -33,6 +35,7 @@ export const scales = {
       { key: '5', label: 'Normal power', ordinal: 5 },
     ],
     normal: ['5'],
+    outOf: 5,
     source: recalled('mrc-aids', 'grading of power; 4-, 4 and 4+ are common additions'),
   },
   'reflex-grade': {

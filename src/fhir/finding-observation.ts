@@ -2,7 +2,7 @@ import type { CodeableConcept, Coding, Observation } from 'fhir/r4.js';
 import { hpoOf } from '../exam/catalogue/catalogue.ts';
 import { type CodeLink, type Item, itemId } from '../exam/catalogue/item.ts';
 import type { Finding } from '../exam/finding.ts';
-import { type Grade, scales } from '../exam/scales.ts';
+import { type Grade, type Scale, scales } from '../exam/scales.ts';
 import { scaleSystem, systems } from '../terminology/systems.ts';
 import { bodySiteConcept } from './body-site-codes.ts';
 import { coding, concept, interpretations, localConcept, shared } from './codings.ts';
@@ -102,8 +102,9 @@ function gradesOf(scale: Item['scale']): ReadonlyMap<string, CodeableConcept> {
   return gradeConcepts.get(scale) ?? noGrades;
 }
 
-/** A grade as a coded value, with its ordinal number where the scale has one. */
+/** A grade as a coded value, with its ordinal number where the scale has one; its text is what a clinician writes. */
 export function gradeConcept(scale: string, grade: Grade): CodeableConcept {
+  const outOf = Object.hasOwn(scales, scale) ? (scales as Readonly<Record<string, Scale>>)[scale]?.outOf : undefined;
   const graded: Coding = coding(scaleSystem(scale), grade.key, grade.label);
   return {
     coding: [
@@ -111,7 +112,7 @@ export function gradeConcept(scale: string, grade: Grade): CodeableConcept {
         ? graded
         : { extension: [{ url: ordinalValue, valueDecimal: grade.ordinal }], ...graded },
     ],
-    text: grade.label,
+    text: outOf === undefined ? grade.label : `${grade.key}/${outOf}`,
   };
 }
 

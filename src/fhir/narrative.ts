@@ -36,9 +36,9 @@ const entities = new Map([
   ["'", '&#39;'],
 ]);
 
-/** A paragraph; the text is escaped. Empty for a blank text. */
+/** A paragraph for each part that blank lines set apart; the text is escaped. Empty for a blank text. */
 export function paragraph(text: string): string {
-  return isBlank(text) ? '' : `<p>${escapeXhtml(text)}</p>`;
+  return isBlank(text) ? '' : `<p>${escapeXhtml(text).replaceAll(/\n{2,}/g, '</p><p>')}</p>`;
 }
 
 /** A list, ordered when rank matters; empty for no items. */

@@ -1,35 +1,38 @@
 import { movementTable } from '../../anatomy/movements.ts';
 import { skinPlace } from '../../anatomy/skin-places.ts';
 import type { Finding } from '../../exam/finding.ts';
-import { bodySides } from '../../kernel/side.ts';
+import { type BodySide, bodySides } from '../../kernel/side.ts';
 import { motorDeficit, motorItem } from '../forward/motor.ts';
 import { sensoryDeficit, sensoryItem } from '../forward/sensory.ts';
 import type { Hypothesis } from '../hypothesis.ts';
 
-/** Parts of the body that an examiner turns to as a whole. */
-const parts = ['head', 'arms', 'legs'] as const;
-type Part = (typeof parts)[number];
+type LimbPair = 'arms' | 'legs';
 
-const movementsOf: Readonly<Record<Exclude<Part, 'head'>, readonly string[]>> = {
+/** Parts of the body that an examiner turns to as a whole. */
+type Part = 'head' | `${BodySide} ${LimbPair}`;
+
+const movementsOf: Readonly<Record<LimbPair, readonly string[]>> = {
   arms: ['shoulder-abduction', 'elbow-extension', 'finger-extension', 'finger-abduction'],
   legs: ['hip-flexion', 'knee-extension', 'ankle-dorsiflexion', 'ankle-plantarflexion'],
 };
-const skinOf: Readonly<Record<Exclude<Part, 'head'>, readonly string[]>> = {
+const skinOf: Readonly<Record<LimbPair, readonly string[]>> = {
   arms: ['thumb', 'little-finger'],
   legs: ['great-toe', 'front-of-thigh'],
 };
 
-const samples = (['arms', 'legs'] as const).map((part) => ({
-  part,
-  muscles: movementsOf[part].flatMap((key) => {
-    const movement = movementTable.get(key);
-    return movement === undefined ? [] : bodySides.map((side) => motorItem(movement, side));
-  }),
-  skin: skinOf[part].flatMap((key) => {
-    const place = skinPlace('landmark', key);
-    return place === undefined ? [] : bodySides.map((side) => sensoryItem(place, 'pinprick', side));
-  }),
-}));
+const samples = (['arms', 'legs'] as const).flatMap((pair) =>
+  bodySides.map((side) => ({
+    part: `${side} ${pair}` as const,
+    muscles: movementsOf[pair].flatMap((key) => {
+      const movement = movementTable.get(key);
+      return movement === undefined ? [] : [motorItem(movement, side)];
+    }),
+    skin: skinOf[pair].flatMap((key) => {
+      const place = skinPlace('landmark', key);
+      return place === undefined ? [] : [sensoryItem(place, 'pinprick', side)];
+    }),
+  })),
+);
 
 /** Loss that a patient would complain of. Judged. */
 const noticeable = 0.4;
@@ -47,36 +50,34 @@ function complaints(hypothesis: Hypothesis): readonly Part[] {
   return head ? ['head', ...limbs] : limbs;
 }
 
-const partOfRegion = new Map<string, Part>([
-  ['head', 'head'],
-  ['upper-limbs', 'arms'],
-  ['lower-limbs', 'legs'],
-]);
-
 /**
- * Odds of a hypothesis that would trouble a part of the body at which nobody looked. An examination follows the
- * complaint, so such a lesion is unlikely; how unlikely is judged.
+ * Odds of a hypothesis, for each part of the body that it would trouble and at which nobody looked. An examination
+ * follows the complaint, so such a lesion is unlikely; how unlikely is judged.
  */
-const unlookedFor = 0.4;
+const unlookedFor = 0.5;
 
 /** Parts of the body of which at least one item was examined. */
 function examinedParts(findings: readonly Finding[]): ReadonlySet<Part> {
-  return new Set(
-    findings
-      .filter(({ value }) => value !== null)
-      .flatMap(({ item, place }) => {
-        const skin =
-          place?.kind === 'dermatome' || place?.kind === 'landmark' || place?.kind === 'territory'
-            ? skinPlace(place.kind, place.key)
-            : undefined;
-        if (place?.kind === 'level-below') return ['legs' as const];
-        const region = place?.kind === 'region' ? place.key : (skin?.region ?? item.region);
-        return (
-          partOfRegion.get(region) ??
-          (item.section === 'higherFunction' || item.section === 'cranialNerves' ? 'head' : [])
-        );
-      }),
-  );
+  return new Set(findings.filter(({ value }) => value !== null).flatMap(partsOf));
+}
+
+function partsOf({ item, side, place }: Finding): readonly Part[] {
+  if (item.section === 'higherFunction' || item.section === 'cranialNerves') return ['head'];
+  const pair = limbPairOf(regionOf(item.region, place));
+  if (pair === null) return regionOf(item.region, place) === 'head' ? ['head'] : [];
+  return side === 'midline' ? bodySides.map((one): Part => `${one} ${pair}`) : [`${side} ${pair}`];
+}
+
+function regionOf(own: string, place: Finding['place']): string {
+  if (place === undefined) return own;
+  const { kind, key } = place;
+  if (kind === 'dermatome' || kind === 'landmark' || kind === 'territory') return skinPlace(kind, key)?.region ?? own;
+  // What is lost below a level was followed down to the feet.
+  return kind === 'region' ? key : kind === 'level-below' ? 'lower-limbs' : own;
+}
+
+function limbPairOf(region: string): LimbPair | null {
+  return region === 'upper-limbs' ? 'arms' : region === 'lower-limbs' ? 'legs' : null;
 }
 
 /** Complaints of every hypothesis, worked out once. */
