@@ -33,6 +33,7 @@ function compile(type: string): Invariant[] {
       .map(({ key, expression }) => {
         const test = fhirpath.compile(`${path.replaceAll('[x]', '')}.all(${expression})`, r4 as Model, {
           async: false,
+          traceFn: () => undefined,
         });
         return { key, path, holds: (resource) => test(resource, { resource }).every((result) => result === true) };
       }),
