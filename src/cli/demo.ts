@@ -3,7 +3,7 @@ import { mkdirSync, readdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import type { Bundle } from 'fhir/r4.js';
 import { type Config, readConfig } from '../config.ts';
-import { AppError, StoreError } from '../kernel/errors.ts';
+import { StoreError } from '../kernel/errors.ts';
 import { type RunningService, startService, stopOnSignals } from '../service.ts';
 import { wrap } from './demo/layout.ts';
 import { report, type ShownAnswer } from './demo/report.ts';
@@ -105,7 +105,7 @@ function print(line: string): void {
 try {
   await demo(process.argv.slice(2));
 } catch (error) {
-  const reason = error instanceof AppError || error instanceof Error ? error.message : String(error);
+  const reason = error instanceof Error ? error.message : String(error);
   process.stderr.write(`The demonstration cannot go on: ${reason}\n`);
   process.exit(1);
 }

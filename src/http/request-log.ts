@@ -17,7 +17,8 @@ export function requestLog(logger: Logger) {
         requestId,
         method: req.method,
         route: routeOf(res),
-        status: res.statusCode,
+        // A caller who went away before the answer began has got no status.
+        ...(res.headersSent ? { status: res.statusCode } : {}),
         durationMs: Math.round((performance.now() - started) * 10) / 10,
         bytes: Number(res.getHeader('Content-Length') ?? 0),
         ...(res.writableFinished ? {} : { aborted: true }),
