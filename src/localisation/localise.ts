@@ -14,7 +14,7 @@ import { columnName, StateColumns } from './inference/columns.ts';
 import { Coverage } from './inference/coverage.ts';
 import { type Datum, gatherEvidence } from './inference/evidence.ts';
 import { type Inference, infer } from './inference/infer.ts';
-import { logPriors } from './inference/prior.ts';
+import { Priors } from './inference/prior.ts';
 import { PosteriorWeights } from './inference/ranking.ts';
 import { isExplained, scoreHypotheses } from './inference/score.ts';
 import { groupSites, type SiteGroup } from './inference/site-groups.ts';
@@ -37,17 +37,28 @@ const contenderFrom = 0.004;
 const membersAtMost = 4;
 
 export function createLocaliser(): Localiser {
-  const columns = new StateColumns(hypotheses);
-  const groups = groupSites(hypotheses);
-  const coverage = new Coverage(hypotheses);
-  return { localise: (exam) => localise(exam, columns, groups, coverage) };
+  const engine: Engine = {
+    columns: new StateColumns(hypotheses),
+    groups: groupSites(hypotheses),
+    priors: new Priors(hypotheses),
+    coverage: new Coverage(hypotheses),
+  };
+  return { localise: (exam) => localise(exam, engine) };
 }
 
-function localise(exam: Exam, columns: StateColumns, groups: readonly SiteGroup[], coverage: Coverage): Localisation {
+/** What is worked out once and used for every exam. */
+interface Engine {
+  readonly columns: StateColumns;
+  readonly groups: readonly SiteGroup[];
+  readonly priors: Priors;
+  readonly coverage: Coverage;
+}
+
+function localise(exam: Exam, { columns, groups, priors, coverage }: Engine): Localisation {
   const context = contextOf(exam);
   const data = gatherEvidence(exam.findings, columns);
-  const covered = coverage.logOdds(exam.findings);
-  const logPrior = logPriors(hypotheses, exam).map((prior, index) => prior + (covered[index] ?? 0));
+  const logPrior = priors.logWeights(exam);
+  coverage.discount(logPrior, exam.findings);
   const scored = scoreHypotheses(data, columns, context, logPrior, noLesionIndex);
   const inference = infer(hypotheses, groups, scored, logPrior);
   const weights = new PosteriorWeights(inference, hypotheses);
@@ -63,9 +74,13 @@ function localise(exam: Exam, columns: StateColumns, groups: readonly SiteGroup[
 
 function rank(exam: Exam, inference: Inference, weights: PosteriorWeights): readonly RankedLocalisation[] {
   // What is as likely as the last one listed is listed too, so that the mirror image of an exam has a mirror-image list.
-  const least = Math.max(listedFrom, inference.groups[listedAtMost - 1]?.probability ?? 0);
-  const third = inference.groups[listedAtLeast - 1]?.probability ?? 0;
-  const listed = inference.groups.filter(({ probability }) => round(probability) >= round(Math.min(least, third)));
+  const chance = (place: number): number => round(inference.groups[place]?.probability ?? 0);
+  const least = Math.max(listedFrom, chance(listedAtMost - 1));
+  const third = chance(listedAtLeast - 1);
+  const listed = inference.groups.filter((_, place) => {
+    const own = chance(place);
+    return place < listedAtLeast || own >= least || (own > 0 && own >= third);
+  });
   const single = listed.map(({ group, probability }): RankedLocalisation => {
     const members = weights.within(group);
     const level = weights.level(group);

@@ -18,8 +18,18 @@ export interface Strand {
   readonly root: Segment | null;
 }
 
-/** All strands of an item on one side, or, for midline items, half from each side. */
+const known = new WeakMap<readonly Supply[], Map<Side, readonly Strand[]>>();
+
+/** All strands of an item on one side, or, for midline items, half from each side. Worked out once for each list of supplies. */
 export function strandsOf(supplies: readonly Supply[], side: Side): readonly Strand[] {
+  const bySide = known.get(supplies) ?? new Map<Side, readonly Strand[]>();
+  known.set(supplies, bySide);
+  const strands = bySide.get(side) ?? followed(supplies, side);
+  bySide.set(side, strands);
+  return strands;
+}
+
+function followed(supplies: readonly Supply[], side: Side): readonly Strand[] {
   if (side === 'midline') {
     return bodySides.flatMap((one) =>
       strandsOf(supplies, one).map((strand) => ({ ...strand, share: strand.share / 2 })),

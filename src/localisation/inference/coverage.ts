@@ -80,20 +80,31 @@ function limbPairOf(region: string): LimbPair | null {
   return region === 'upper-limbs' ? 'arms' : region === 'lower-limbs' ? 'legs' : null;
 }
 
-/** Complaints of every hypothesis, worked out once. */
+const allParts: readonly Part[] = ['head', 'left arms', 'right arms', 'left legs', 'right legs'];
+
+/** Complaints of every hypothesis, worked out once, one bit for each part. */
 export class Coverage {
-  private readonly complaints: readonly (readonly Part[])[];
+  private readonly complaints: Uint8Array;
 
   constructor(hypotheses: readonly Hypothesis[]) {
-    this.complaints = hypotheses.map(complaints);
+    this.complaints = Uint8Array.from(hypotheses, (hypothesis) => bits(new Set(complaints(hypothesis))));
   }
 
-  /** Natural log of the odds of each hypothesis, by how far the examination looked where it would trouble. */
-  logOdds(findings: readonly Finding[]): Float64Array {
-    const examined = examinedParts(findings);
-    return Float64Array.from(
-      this.complaints,
-      (list) => Math.log(unlookedFor) * list.filter((part) => !examined.has(part)).length,
-    );
+  /** Adds to [H] weights the natural log of the odds of each hypothesis, by how far the examination looked where it would trouble. */
+  discount(logWeights: Float64Array, findings: readonly Finding[]): void {
+    const unexamined = ~bits(examinedParts(findings));
+    const odds = Float64Array.from({ length: 1 << allParts.length }, (_, mask) => Math.log(unlookedFor) * ones(mask));
+    for (let index = 0; index < logWeights.length; index += 1) {
+      const missed = (this.complaints[index] ?? 0) & unexamined;
+      if (missed !== 0) logWeights[index] = (logWeights[index] ?? 0) + (odds[missed] ?? 0);
+    }
   }
+}
+
+function bits(parts: ReadonlySet<Part>): number {
+  return allParts.reduce((mask, part, place) => (parts.has(part) ? mask | (1 << place) : mask), 0);
+}
+
+function ones(mask: number): number {
+  return allParts.reduce((count, _, place) => count + ((mask >> place) & 1), 0);
 }

@@ -132,13 +132,14 @@ export function historyEvidence(exam: Exam, site: Site): readonly HistoryEvidenc
   );
 }
 
-/** Odds factor of the history for any site; statements without a weight cost nothing. */
-export function historyFactor(exam: Exam): (site: Site) => number {
+/** Odds factor of the history for any site; null when no statement has a weight. */
+export function historyFactor(exam: Exam): ((site: Site) => number) | null {
   const active = exam.history.flatMap(({ key, present }) =>
     (byKey.get(key) ?? []).map(({ applies, ...factor }) => ({
       applies,
       factor: present ? factor.present : factor.denied,
     })),
   );
+  if (active.length === 0) return null;
   return (site) => active.reduce((product, { applies, factor }) => (applies(site) ? product * factor : product), 1);
 }

@@ -57,8 +57,8 @@ function bestOfEachGroup(groups: readonly SiteGroup[], posterior: Float64Array):
 }
 
 /** Single sites from which a search for a second one starts: the leading ones, and at least these many. */
-const startersAtLeast = 3;
-const startersAtMost = 6;
+const startersAtLeast = 2;
+const startersAtMost = 4;
 const starterFrom = 0.01;
 
 function startersOf(order: readonly number[], alone: Float64Array): readonly number[] {

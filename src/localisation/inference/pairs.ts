@@ -1,7 +1,7 @@
 import { type Hypothesis, hypothesis, siteId } from '../hypothesis.ts';
 import { combineDamage } from '../lesion.ts';
 import type { FacultyChances, Process } from '../process.ts';
-import { isExplained, logChance, type Scored, unexplainedBy } from './score.ts';
+import { isExplained, logChance, type Scored, unexplainedBy, type WeighedDatum } from './score.ts';
 
 /** Two sites at once, with their joint score on the same scale as the single ones. */
 export interface Pair {
@@ -12,7 +12,7 @@ export interface Pair {
 }
 
 /** How many of the promising pairs are worked out exactly. */
-const workedOut = 14;
+const workedOut = 8;
 
 /**
  * Prior weight of two independent lesions in one person, on top of the product of their own priors. Judged: about one
@@ -54,10 +54,27 @@ export function findPairs(
         (logPrior[second] ?? 0) -
         total +
         Math.log(twoLesions * (areMirrored(one, other) ? mirrored : 1));
-      for (const datum of scored.data) score += datum.weight * logChance(datum, datum.column.model.state(combined));
+      for (const datum of scored.data) {
+        score += datum.weight * logChance(datum, jointState(datum, first, second, combined, health));
+      }
       return [{ first, second, score, combined }];
     })
     .sort((a, b) => b.score - a.score || a.first - b.first || a.second - b.second);
+}
+
+/** State of an item under both: where one of the two leaves it as in health, that of the other. */
+function jointState(
+  { states, column }: WeighedDatum,
+  first: number,
+  second: number,
+  combined: Hypothesis,
+  health: number,
+): number {
+  const one = states[first] ?? 0;
+  const other = states[second] ?? 0;
+  const healthy = states[health] ?? 0;
+  if (one === healthy) return other;
+  return other === healthy ? one : column.model.state(combined);
 }
 
 /** A pair that may be worth working out, with its approximate score. */

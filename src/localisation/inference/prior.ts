@@ -25,6 +25,13 @@ const paceFactor: Readonly<Record<SiteKind, Readonly<Record<OnsetPace, number>>>
   'multiple-sites': { hyperacute: 1, acute: 1, subacute: 1, chronic: 1 },
 };
 
+const logPaceFactor = Object.fromEntries(
+  Object.entries(paceFactor).map(([kind, byPace]) => [
+    kind,
+    Object.fromEntries(Object.entries(byPace).map(([pace, factor]) => [pace, Math.log(factor)])),
+  ]),
+) as typeof paceFactor;
+
 const day = { hyperacute: 1, acute: 14, subacute: 84 } as const;
 
 /** Pace as stated, else guessed from how long it has lasted: what is days old began within days. */
@@ -36,12 +43,27 @@ export function paceOf(onset: Exam['onset']): OnsetPace | undefined {
   return durationDays <= day.subacute ? 'subacute' : undefined;
 }
 
-/** Natural log of the prior weight of each hypothesis for this person and tempo; not normalised. */
-export function logPriors(hypotheses: readonly Hypothesis[], exam: Exam): Float64Array {
-  const pace = paceOf(exam.onset);
-  const history = historyFactor(exam);
-  return Float64Array.from(hypotheses, (hypothesis) => {
-    const tempo = pace === undefined ? 1 : paceFactor[hypothesis.site.kind][pace];
-    return Math.log(hypothesis.frequency * tempo * history(hypothesis.site));
-  });
+/** What the priors need of the hypotheses, worked out once. */
+export class Priors {
+  private readonly hypotheses: readonly Hypothesis[];
+  private readonly logFrequency: Float64Array;
+
+  constructor(hypotheses: readonly Hypothesis[]) {
+    this.hypotheses = hypotheses;
+    this.logFrequency = Float64Array.from(hypotheses, ({ frequency }) => Math.log(frequency));
+  }
+
+  /** [H] Natural log of the prior weight of each hypothesis for this person and tempo; not normalised. */
+  logWeights(exam: Exam): Float64Array {
+    const pace = paceOf(exam.onset);
+    const history = historyFactor(exam);
+    const weights = Float64Array.from(this.logFrequency);
+    for (let index = 0; index < weights.length; index += 1) {
+      const site = this.hypotheses[index]?.site;
+      if (site === undefined) continue;
+      const tempo = pace === undefined ? 0 : logPaceFactor[site.kind][pace];
+      weights[index] = (weights[index] ?? 0) + tempo + (history === null ? 0 : Math.log(history(site)));
+    }
+    return weights;
+  }
 }

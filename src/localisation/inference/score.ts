@@ -135,7 +135,13 @@ export function unexplainedBy({ data }: Scored, hypothesis: number, health: numb
 export function softmax(scores: ArrayLike<number>): Float64Array {
   let top = Number.NEGATIVE_INFINITY;
   for (let index = 0; index < scores.length; index += 1) top = Math.max(top, scores[index] ?? top);
-  const weights = Float64Array.from({ length: scores.length }, (_, index) => Math.exp((scores[index] ?? 0) - top));
-  const total = weights.reduce((sum, weight) => sum + weight, 0);
-  return weights.map((weight) => weight / total);
+  const weights = new Float64Array(scores.length);
+  let total = 0;
+  for (let index = 0; index < scores.length; index += 1) {
+    const weight = Math.exp((scores[index] ?? 0) - top);
+    weights[index] = weight;
+    total += weight;
+  }
+  for (let index = 0; index < weights.length; index += 1) weights[index] = (weights[index] ?? 0) / total;
+  return weights;
 }
