@@ -27,9 +27,11 @@ const releaseDate = '2026-11-25';
  */
 export function createContext(config: Config): AppContext {
   const exams = openSqliteExamRepository(config.databaseFile);
+  const steps = createExamSteps();
   return {
     exams,
-    records: createExamRecords(createExamSteps(), exams, () => new Date()),
+    prepare: steps.prepare,
+    records: createExamRecords(steps, exams, () => new Date()),
     catalogue: Buffer.from(JSON.stringify(catalogueDocument()), 'utf8'),
     conformance: loadConformance(rootDir),
     files: publishedFiles(rootDir),
@@ -48,6 +50,10 @@ export function createExamSteps(): ExamSteps {
     assess: (exam, options) => assessor.assess(exam, options),
     toBundle: buildBundle,
     toLocalisationAnswer: localisationAnswer,
+    prepare: function* () {
+      reader.prepare();
+      yield* assessor.prepare();
+    },
   };
 }
 

@@ -18,7 +18,9 @@ export async function startService(config: Config): Promise<RunningService> {
   const context = createContext(config);
   try {
     const server = await listen((isDraining) => createApp(context, isDraining), config);
+    const stopPreparing = inTheBackground(context.prepare());
     const stop = async () => {
+      stopPreparing();
       await server.stop();
       await context.exams.close();
     };
@@ -27,6 +29,24 @@ export async function startService(config: Config): Promise<RunningService> {
     await context.exams.close();
     throw error;
   }
+}
+
+/** Longest stretch, in ms, for which preparation keeps a request waiting. */
+const sliceMs = 4;
+/** Pause between stretches, in ms, so that requests come first. */
+const pauseMs = 8;
+
+/** Runs steps whenever nothing else is to be done; answers a function that stops it. */
+function inTheBackground(steps: Iterable<unknown>): () => void {
+  const iterator = steps[Symbol.iterator]();
+  let timer: NodeJS.Timeout | undefined;
+  const slice = (): void => {
+    const end = performance.now() + sliceMs;
+    while (performance.now() < end) if (iterator.next().done === true) return;
+    timer = setTimeout(slice, pauseMs).unref();
+  };
+  timer = setTimeout(slice, pauseMs).unref();
+  return () => clearTimeout(timer);
 }
 
 /**

@@ -27,12 +27,15 @@ export interface ExamReader {
    * @throws ExamInvalidError with every fault of the body, at most a hundred
    */
   read(body: unknown, options: { readonly purpose: ExamPurpose; readonly now: Date }): Exam;
+  /** Does now what the first wrong body would wait for. */
+  prepare(): void;
 }
 
 /** Builds and compiles the schemas, once; the reader keeps nothing between calls. */
 export function createExamReader(): ExamReader {
   const validators = examValidators();
   return {
+    prepare: validators.prepare,
     read(body, { purpose, now }) {
       throwIfAny(sizeFaults(body));
       const formFaults = validators[purpose](body);

@@ -8,6 +8,8 @@ import type { PublishedFiles } from './published-files.ts';
 export interface AppContext {
   readonly exams: ExamRepository;
   readonly records: ExamRecords;
+  /** Works out beforehand what the first requests would otherwise wait for, a little at a time. */
+  readonly prepare: () => Iterable<unknown>;
   /** The catalogue of everything that can be examined, as JSON bytes. */
   readonly catalogue: Buffer;
   readonly conformance: ConformanceResources;

@@ -6,7 +6,7 @@ import type { Exam } from '../exam/exam.ts';
 import type { Finding } from '../exam/finding.ts';
 import { conclude } from './explanation/conclusion.ts';
 import { type Explanation, explain, round } from './explanation/explain.ts';
-import { type Contender, proposeNext } from './explanation/next-examination.ts';
+import { type Contender, everyTarget, proposeNext } from './explanation/next-examination.ts';
 import { describePattern } from './explanation/pattern.ts';
 import { hypotheses, noLesionIndex } from './hypotheses/hypotheses.ts';
 import type { Hypothesis, Site } from './hypothesis.ts';
@@ -24,6 +24,11 @@ import { severalNerves, siteCoding } from './sites.ts';
 
 export interface Localiser {
   readonly localise: (exam: Exam) => Localisation;
+  /**
+   * Works out beforehand what exams would otherwise wait for, an item at a time, so that a caller can go on with other
+   * things in between. Answers do not depend on it.
+   */
+  readonly prepare: () => Generator<void>;
 }
 
 /** Sites less likely than this are not listed, beyond the first three. */
@@ -43,7 +48,15 @@ export function createLocaliser(): Localiser {
     priors: new Priors(hypotheses),
     coverage: new Coverage(hypotheses),
   };
-  return { localise: (exam) => localise(exam, engine) };
+  return { localise: (exam) => localise(exam, engine), prepare: () => prepare(engine) };
+}
+
+function* prepare({ columns }: Engine): Generator<void> {
+  for (const target of everyTarget()) {
+    const column = columns.column(target);
+    if (column !== null) columns.statesOf(column);
+    yield;
+  }
 }
 
 /** What is worked out once and used for every exam. */

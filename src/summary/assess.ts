@@ -13,13 +13,19 @@ import type { Spelling } from './spelling.ts';
 export interface Assessor {
   /** Everything computed from one exam; pure, the same exam gives the same answer. UK spelling unless told otherwise. */
   readonly assess: (exam: Exam, options?: { readonly spelling?: Spelling }) => Assessment;
+  /** Works out beforehand what exams would otherwise wait for, a little at a time. */
+  readonly prepare: () => Iterable<unknown>;
 }
 
 /** Builds the localiser once; another one may be given in its place. */
 export function createAssessor(
-  localiser: { readonly localise: (exam: Exam) => Localisation } = createLocaliser(),
+  localiser: {
+    readonly localise: (exam: Exam) => Localisation;
+    readonly prepare?: () => Iterable<unknown>;
+  } = createLocaliser(),
 ): Assessor {
   return {
+    prepare: () => localiser.prepare?.() ?? [],
     assess: (exam, { spelling = 'uk' } = {}) => {
       const localisation = localiser.localise(exam);
       const causes = rankCauses(exam, localisation);

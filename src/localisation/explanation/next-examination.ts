@@ -1,5 +1,5 @@
 import { movementTable } from '../../anatomy/movements.ts';
-import type { dermatomeKeys } from '../../anatomy/skin.ts';
+import { dermatomeKeys } from '../../anatomy/skin.ts';
 import { items } from '../../exam/catalogue/catalogue.ts';
 import { type Item, itemId } from '../../exam/catalogue/item.ts';
 import { describePlace } from '../../exam/describe.ts';
@@ -82,6 +82,17 @@ const candidates: readonly Candidate[] = items.flatMap((item): Candidate[] => {
   if (item.sites !== undefined && item.siteRequired === true) return [];
   return sides.map((side) => ({ target: { item, side } }));
 });
+
+/** Every item where and on which side it may be examined: what may be proposed, and every dermatome in every modality. */
+export function* everyTarget(): Generator<ProbeTarget> {
+  for (const { target } of candidates) yield target;
+  for (const item of items) {
+    if (item.probe.kind !== 'sensation') continue;
+    for (const key of dermatomeKeys) {
+      for (const side of bodySides) yield { item, side, place: { kind: 'dermatome', key } };
+    }
+  }
+}
 
 const proposals = 6;
 /** Below this much information an item is not worth the patient's time. */
