@@ -1,4 +1,5 @@
 import type { Router } from 'express';
+import { caution } from '../../summary/caution.ts';
 import { answerJson, mediaTypes } from '../answer.ts';
 import type { AppContext } from '../app-context.ts';
 import { endpoint, newRouter } from '../endpoint.ts';
@@ -17,9 +18,6 @@ const served = [
   ['GET', '/health/live', 'Whether the process answers'],
   ['GET', '/health/ready', 'Whether it can keep an exam'],
 ] as const;
-
-const caution =
-  'Decision support for trained clinicians, not a diagnosis. Local pathways and licensed practice come first; an emergency is handled as one.';
 
 /** What is served here, as a page for a person and as JSON for a program. */
 export function indexRoutes({ software, files }: AppContext): Router {
