@@ -65,7 +65,10 @@ function unbound(resource: FhirResource, profile: StructureDefinition | undefine
     const valueSet = binding?.valueSet ?? '';
     if (!valueSet.startsWith(canonicalBase) || binding?.strength !== 'required') return [];
     const expression = `${path.replace('[x]', '')}${sliceName === 'valueCodeableConcept' ? '.ofType(CodeableConcept)' : ''}`;
-    const values = fhirpath.evaluate(structuredClone(resource), expression, undefined, r4 as Model, { async: false });
+    const values = fhirpath.evaluate(structuredClone(resource), expression, undefined, r4 as Model, {
+      async: false,
+      traceFn: () => undefined,
+    });
     return (values as CodeableConcept[])
       .filter(({ coding }) => !isInValueSet(valueSet, coding))
       .map((value) => `${path}: ${JSON.stringify(value)}`);
