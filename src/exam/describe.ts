@@ -2,7 +2,8 @@ import { bodyPartTable, type Region, regions } from '../anatomy/body-parts.ts';
 import { skinPlace } from '../anatomy/skin-places.ts';
 import type { Side } from '../kernel/side.ts';
 import type { Item } from './catalogue/item.ts';
-import type { Finding, FindingPlace, NotTestedReason } from './finding.ts';
+import { sectionOf } from './catalogue/sections.ts';
+import type { Finding, FindingPlace, NormalStatement, NotTestedReason } from './finding.ts';
 
 /**
  * A finding in the words of the trade, without a capital at the start and without a full stop, so that it can stand in
@@ -162,6 +163,17 @@ function regionWords(region: string, side: Side): string {
   const name = isRegion(region) ? region.replace('-', ' ') : region;
   if (isLimb) return side === 'midline' ? `in the ${name}` : `in the ${side} ${name.replace(/s$/, '')}`;
   return side === 'midline' ? `over the ${name}` : `over the ${side} side of the ${name}`;
+}
+
+/** What a summary statement speaks of: "cranial nerves", "power of the left lower limb", "sensation on the right". */
+export function describeStatement({ section, region, side }: Omit<NormalStatement, 'pointer'>): string {
+  const label = lowerFirst(sectionOf(section).label);
+  const one = side === 'both' ? undefined : side;
+  if (region === undefined) return `${label}${one === undefined ? '' : ` on the ${one}`}`;
+  const isLimb = region === 'upper-limbs' || region === 'lower-limbs';
+  const name = region.replace('-', ' ');
+  if (one === undefined) return `${label} of the ${name}`;
+  return isLimb ? `${label} of the ${one} ${name.replace(/s$/, '')}` : `${label} of the ${one} side of the ${name}`;
 }
 
 function isRegion(key: string): key is Region {

@@ -1,4 +1,4 @@
-import type { Finding, NotTestedReason, ScoredScale } from './finding.ts';
+import type { Finding, NormalStatement, NotTestedReason, ScoredScale } from './finding.ts';
 
 /** FHIR Reference and Identifier as far as an exam may carry them. */
 export interface IdentifierValue {
@@ -78,12 +78,7 @@ export interface Exam {
   readonly findings: readonly Finding[];
   readonly scales: readonly ScoredScale[];
   /** The examiner's own summary statements, before expansion. */
-  readonly otherwiseNormal: readonly {
-    readonly section: string;
-    readonly region?: string;
-    readonly side?: 'left' | 'right' | 'both';
-    readonly pointer: string;
-  }[];
+  readonly otherwiseNormal: readonly NormalStatement[];
   readonly results: readonly InvestigationResult[];
 }
 

@@ -1,8 +1,8 @@
 import { bodyPartTable, type Region, regions } from '../anatomy/body-parts.ts';
 import { type BodySide, bodySides, type Side } from '../kernel/side.ts';
 import { items, itemsOf } from './catalogue/catalogue.ts';
-import { type Item, itemId, type SectionKey } from './catalogue/item.ts';
-import type { Finding, FindingPlace } from './finding.ts';
+import { type Item, itemId } from './catalogue/item.ts';
+import type { Finding, FindingPlace, NormalStatement } from './finding.ts';
 import type { FindingEntry, SideValue } from './request.ts';
 import { clonusAbnormalFromBeats, type Scale, scales } from './scales.ts';
 import { valueProperty } from './schema/section-schemas.ts';
@@ -81,14 +81,6 @@ export function isAbnormal(item: Item, value: Finding['value']): boolean {
   if (item.scale === 'beats') return Number(value) >= clonusAbnormalFromBeats;
   const scale: Scale = scales[item.scale];
   return !scale.normal.includes(String(value));
-}
-
-/** What the examiner declared normal in one sentence. */
-export interface NormalStatement {
-  readonly section: SectionKey;
-  readonly region?: Region;
-  readonly side?: SideValue;
-  readonly pointer: string;
 }
 
 /**

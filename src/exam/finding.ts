@@ -1,6 +1,7 @@
+import type { Region } from '../anatomy/body-parts.ts';
 import type { Modality } from '../anatomy/probe.ts';
-import type { Side } from '../kernel/side.ts';
-import type { Item } from './catalogue/item.ts';
+import type { BodySide, Side } from '../kernel/side.ts';
+import type { Item, SectionKey } from './catalogue/item.ts';
 
 export const notTestedReasons = ['pain', 'declined', 'unable', 'not-done', 'limb-absent', 'other'] as const;
 export type NotTestedReason = (typeof notTestedReasons)[number];
@@ -33,6 +34,14 @@ export interface Finding {
   readonly origin: 'recorded' | 'otherwise-normal';
   /** Unique within the exam and stable across posts: `power/ankle-dorsiflexion|left`, `sensation/pinprick@dermatome:L5|left`. */
   readonly id: string;
+}
+
+/** What the examiner declared normal in one sentence: all of a section, of a region, or of a side. */
+export interface NormalStatement {
+  readonly section: SectionKey;
+  readonly region?: Region;
+  readonly side?: BodySide | 'both';
+  readonly pointer: string;
 }
 
 /** A scored scale given by its parts (coma scale). */

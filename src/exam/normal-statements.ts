@@ -1,8 +1,9 @@
 import type { Fault } from '../kernel/errors.ts';
 import { itemsOf } from './catalogue/catalogue.ts';
 import { sectionKeys } from './catalogue/item.ts';
-import { isInRegion, type NormalStatement } from './expand.ts';
+import { isInRegion } from './expand.ts';
 import type { SoundEntry } from './faults/sound-parts.ts';
+import type { NormalStatement } from './finding.ts';
 
 type StatementEntry = Omit<NormalStatement, 'pointer'>;
 

@@ -43,11 +43,20 @@ export function bodySiteCode(finding: Pick<Finding, 'item' | 'place' | 'side'>):
 /** The same as a concept, made once for each site. */
 export function bodySiteConcept(finding: Pick<Finding, 'item' | 'place' | 'side'>): CodeableConcept | undefined {
   const structure = structureOf(finding);
-  if (structure === undefined) return undefined;
-  const key = finding.side === 'midline' ? structure.code : `${structure.code}.${finding.side}`;
+  return structure && rememberedConcept(structure, finding.side);
+}
+
+/** A region as a concept; without a side the code names the structure as such, which is both of a pair. */
+export function regionConcept(region: Region, side: Side): CodeableConcept | undefined {
+  const structure = regionStructure(region);
+  return structure && rememberedConcept(structure, side);
+}
+
+function rememberedConcept(structure: Structure, side: Side): CodeableConcept {
+  const key = side === 'midline' ? structure.code : `${structure.code}.${side}`;
   let made = concepts.get(key);
   if (made === undefined) {
-    made = shared(siteConcept(sided(structure, finding.side)));
+    made = shared(siteConcept(sided(structure, side)));
     concepts.set(key, made);
   }
   return made;

@@ -20,6 +20,7 @@ import { provenance } from './provenance.ts';
 import { rankedCauses, rankedCausesName } from './risk-assessment.ts';
 import { scaleObservation } from './scale-observation.ts';
 import { proposedRequest, requestName } from './service-request.ts';
+import { distinctStatements, isObserved, statementObservation } from './summary-statement.ts';
 
 export type BundleType = 'transaction' | 'collection' | 'document';
 export const bundleTypes: readonly BundleType[] = ['transaction', 'collection', 'document'];
@@ -31,8 +32,8 @@ export interface BundleOptions {
 }
 
 /**
- * Everything that the service says about one exam, as FHIR R4 (4.0.1): an Observation for each finding and scale, panels,
- * derived Observations, the impression, the ranked causes, the proposals, the software, and who assembled it.
+ * Everything that the service says about one exam, as FHIR R4 (4.0.1): an Observation for each finding, scale and
+ * statement that the rest was normal, panels, derived Observations, the impression, the ranked causes, the proposals, the software, and who assembled it.
  *
  * Pure: the same exam, assessment and options give the same Bundle to the byte, on any process and in any time zone.
  * All times are the time of the examination. When the exam was received is known to the store, and when a server took a
@@ -76,7 +77,7 @@ export function buildBundle(exam: Exam, assessment: Assessment, options: BundleO
 
 function examResources(exam: Exam, assessment: Assessment, frame: Frame): FhirResource[] {
   const sections = sectionsOf(exam);
-  const evidence = evidenceIds(exam);
+  const evidence = evidenceIds(exam, frame);
   const computedNames = [
     localisationName,
     ...assessment.redFlags.map(redFlagName),
@@ -86,7 +87,8 @@ function examResources(exam: Exam, assessment: Assessment, frame: Frame): FhirRe
   ];
   return [
     device(assessment.modelVersion),
-    ...exam.findings.map((finding) => findingObservation(finding, frame)),
+    ...distinctStatements(exam).map((statement) => statementObservation(statement, frame)),
+    ...exam.findings.filter(isObserved).map((finding) => findingObservation(finding, frame)),
     ...exam.scales.map((scale) => scaleObservation(scale, frame)),
     ...sections.map((content) => sectionPanel(content, frame)),
     examinationPanel(sections, frame),

@@ -11,6 +11,7 @@ import { ownIdentifier, profiled } from './identity.ts';
 import { conclusionCodes } from './local-codes.ts';
 import { fhirText, list, narrative, paragraph, titled } from './narrative.ts';
 import { scaleName } from './scale-observation.ts';
+import { isObserved } from './summary-statement.ts';
 
 /** Name of the localisation within the exam, for its id. */
 export const localisationName = 'localisation';
@@ -140,15 +141,20 @@ export function percentText(probability: number): string {
   return value < 0.1 ? 'below 0.1 %' : `${value} %`;
 }
 
-/** The distinct findings and scales behind some evidence, as names within the exam; others are left out. */
+/**
+ * The distinct findings, scales and statements behind some evidence, as names within the exam; others are left out. A
+ * finding without an Observation of its own is represented by the statement that implied it.
+ */
 export type EvidenceIds = (pieces: readonly { readonly findingId?: string }[]) => readonly string[];
 
-export function evidenceIds(exam: Exam): EvidenceIds {
-  const known = new Set([...exam.findings.map((finding) => finding.id), ...exam.scales.map(scaleName)]);
+export function evidenceIds(exam: Exam, frame: Frame): EvidenceIds {
+  const nameById = new Map<string, string | undefined>([
+    ...exam.findings.map((one) => [one.id, isObserved(one) ? one.id : frame.statementOf(one)] as const),
+    ...exam.scales.map((scale) => [scaleName(scale), scaleName(scale)] as const),
+  ]);
   return (pieces) => {
-    const names = new Set<string>();
-    for (const { findingId } of pieces) if (findingId !== undefined && known.has(findingId)) names.add(findingId);
-    return [...names];
+    const names = pieces.flatMap(({ findingId = '' }) => nameById.get(findingId) ?? []);
+    return [...new Set(names)];
   };
 }
 

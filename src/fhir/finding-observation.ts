@@ -16,7 +16,7 @@ const ordinalValue = 'http://hl7.org/fhir/StructureDefinition/ordinalValue';
 
 /**
  * One Observation for one finding. A finding that was not tested has no value and a `dataAbsentReason` instead; it is
- * never normal.
+ * never normal. One that the examiner only implied leads back to the statement that implied it.
  */
 export function findingObservation(finding: Finding, frame: Frame): Observation {
   const { note } = finding;
@@ -38,6 +38,8 @@ export function findingObservation(finding: Finding, frame: Frame): Observation 
   if (site !== undefined) made.bodySite = site;
   const method = methodOf(finding);
   if (method !== undefined) made.method = method;
+  const statement = frame.statementOf(finding);
+  if (statement !== undefined) made.derivedFrom = [frame.ref(statement)];
   const phenotype = phenotypeOf(finding);
   if (phenotype !== undefined) {
     made.component = [{ code: localConcept('abnormalFinding'), valueCodeableConcept: phenotype }];

@@ -7,6 +7,7 @@ import { ExamInvalidError } from '../kernel/errors.ts';
 import { examCategory } from './codings.ts';
 import { deviceId } from './device.ts';
 import { fhirText, isBlank } from './narrative.ts';
+import { statementName } from './summary-statement.ts';
 
 /** What the resources of one Bundle have in common; made once, before any of them. */
 export interface Frame {
@@ -31,6 +32,8 @@ export interface Frame {
   readonly sender: Identifier;
   /** A finding in words with a capital, as every narrative says it; worked out once. */
   readonly say: (finding: Finding) => string;
+  /** Name of the summary statement that a finding is part of; undefined for what was stated for itself. */
+  readonly statementOf: (finding: Finding) => string | undefined;
   /** Resource id of the thing with this name within the exam. */
   readonly id: (name: string) => string;
   /** Reference from entry to entry within the Bundle. */
@@ -56,6 +59,7 @@ export function frameOf(exam: Exam, modelVersion: string, version: number): Fram
   };
   const performer = exam.performer.map(reference);
   const examinedAt = fhirDateTime(exam.examinedAt);
+  const statements = new Map(exam.otherwiseNormal.map((one) => [one.pointer, statementName(one)]));
   return {
     exam: key,
     about,
@@ -75,6 +79,7 @@ export function frameOf(exam: Exam, modelVersion: string, version: number): Fram
     computed: inError ? 'entered-in-error' : 'preliminary',
     sender: { system: fhirText(identifier.system), value: fhirText(identifier.value) },
     say: remembered((finding: Finding) => sentence(describeFinding(finding))),
+    statementOf: ({ origin, pointer }) => (origin === 'otherwise-normal' ? statements.get(pointer) : undefined),
     id,
     ref: (name) => ({ reference: `urn:uuid:${id(name)}` }),
   };

@@ -34,6 +34,11 @@ export const localCodes = {
     'Abnormal finding',
     'Component that repeats an abnormal finding as a phenotype term, so that graded and present-or-absent findings are found alike.',
   ),
+  otherwiseNormal: examItem(
+    'otherwise-normal',
+    'Otherwise normal',
+    'The examiner stated that all the rest of a section, of a region or of a side was tested and normal. The text says of what, and the section panel holds it.',
+  ),
   localisation: examItem('localisation', 'Computed localisation', 'Place or process that explains the findings best.'),
   localisationConclusion: examItem(
     'localisation-conclusion',
@@ -61,6 +66,12 @@ export const localCodes = {
     'One of the leading sites; the components are in rank order.',
   ),
   rankedCauses: examItem('ranked-causes', 'Ranked causes', 'Causes considered for the findings, with probabilities.'),
+  overallNormal: {
+    system: systems.overall,
+    code: 'normal',
+    display: 'Normal',
+    definition: 'Everything that the statement speaks of was tested and normal, but for what is stated item by item.',
+  },
   computedLocalisation: method(
     'computed-localisation',
     'Computed localisation',

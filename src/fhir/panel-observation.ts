@@ -2,13 +2,14 @@ import type { CodeableConcept, Observation } from 'fhir/r4.js';
 import { type SectionKey, sectionCode, sectionKeys } from '../exam/catalogue/item.ts';
 import { sectionOf } from '../exam/catalogue/sections.ts';
 import type { Exam } from '../exam/exam.ts';
-import type { Finding, ScoredScale } from '../exam/finding.ts';
+import type { Finding, NormalStatement, ScoredScale } from '../exam/finding.ts';
 import { systems } from '../terminology/systems.ts';
 import { coding, localConcept, shared } from './codings.ts';
 import type { Frame } from './frame.ts';
 import { ownIdentifier, profiled } from './identity.ts';
 import { list, narrative, paragraph, titled } from './narrative.ts';
 import { scaleName, scaleText } from './scale-observation.ts';
+import { distinctStatements, isObserved, statementName, statementText } from './summary-statement.ts';
 
 /** Name of the whole-exam panel within the exam, for its id. */
 export const examinationName = 'examination';
@@ -20,7 +21,9 @@ export function sectionName(section: SectionKey): string {
 /** What one section of the exam holds; scored scales belong to the higher functions. */
 export interface SectionContent {
   readonly section: SectionKey;
+  /** The findings that have an Observation of their own. */
   readonly findings: readonly Finding[];
+  readonly statements: readonly NormalStatement[];
   readonly scales: readonly ScoredScale[];
   /** Names of the members within the exam, in the order of the exam. */
   readonly members: readonly string[];
@@ -29,12 +32,18 @@ export interface SectionContent {
 /** The sections that the exam says something about, in examination order. */
 export function sectionsOf(exam: Exam): readonly SectionContent[] {
   const bySection = new Map<SectionKey, Finding[]>(sectionKeys.map((section) => [section, []]));
-  for (const finding of exam.findings) bySection.get(finding.item.section)?.push(finding);
+  for (const one of exam.findings) if (isObserved(one)) bySection.get(one.item.section)?.push(one);
+  const stated = distinctStatements(exam);
   return sectionKeys.flatMap((section) => {
     const findings = bySection.get(section) ?? [];
     const scales = section === 'higherFunction' ? exam.scales : [];
-    const members = [...scales.map(scaleName), ...findings.map((finding) => finding.id)];
-    return members.length === 0 ? [] : [{ section, findings, scales, members }];
+    const statements = stated.filter((statement) => statement.section === section);
+    const members = [
+      ...scales.map(scaleName),
+      ...findings.map((finding) => finding.id),
+      ...statements.map(statementName),
+    ];
+    return members.length === 0 ? [] : [{ section, findings, statements, scales, members }];
   });
 }
 
@@ -47,12 +56,14 @@ export function sectionPanel(content: SectionContent, frame: Frame): Observation
 /** The panel of the whole examination; its members are the section panels. Carries the sender's own identifier too. */
 export function examinationPanel(sections: readonly SectionContent[], frame: Frame): Observation {
   const members = sections.map(({ section }) => sectionName(section));
-  const tested = sections.reduce((sum, { findings }) => sum + findings.length, 0);
+  const recorded = sections.flatMap(({ findings }) => findings.filter(({ origin }) => origin === 'recorded')).length;
+  const stated = sections.flatMap(({ statements }) => statements.map(statementText));
   const abnormal = sections.flatMap(({ findings }) => findings.filter((finding) => finding.abnormal));
   const missing = sections.flatMap(({ findings }) => findings.filter((finding) => finding.value === null));
   const said =
-    paragraph(`Neurological examination, ${tested} findings in ${sections.length} sections.`) +
+    paragraph(`Neurological examination: ${recorded} findings stated one by one; ${sections.length} sections.`) +
     titled('Abnormal', list(abnormal.map(frame.say))) +
+    titled('Stated as a whole', list(stated)) +
     titled('Not tested', list(missing.map(frame.say)));
   const made = panel(examinationName, examinationConcept, members, said, frame);
   return { ...made, identifier: [...(made.identifier ?? []), frame.sender] };
@@ -79,14 +90,14 @@ function panel(
 }
 
 /** What a section says in words; also the text of the section in a document. */
-export function sectionNarrative({ section, findings, scales }: SectionContent, frame: Frame): string {
+export function sectionNarrative({ section, findings, statements, scales }: SectionContent, frame: Frame): string {
   const abnormal = findings.filter((finding) => finding.abnormal);
-  const normal = findings.filter((finding) => !finding.abnormal && finding.value !== null);
+  const normal = findings.filter(({ abnormal, value, origin }) => !abnormal && value !== null && origin === 'recorded');
   const missing = findings.filter((finding) => finding.value === null);
   return (
     paragraph(`${sectionOf(section).label}.`) +
     titled('Abnormal', list(abnormal.map(frame.say))) +
-    titled('Normal', list(normal.map(frame.say))) +
+    titled('Normal', list([...normal.map(frame.say), ...statements.map(statementText)])) +
     list(scales.map(scaleText)) +
     titled('Not tested', list(missing.map(frame.say)))
   );

@@ -1,7 +1,6 @@
 import type { RankedCause } from '../causes/ranked-cause.ts';
 import { type SectionKey, sectionKeys } from '../exam/catalogue/item.ts';
-import { sections } from '../exam/catalogue/sections.ts';
-import { lowerFirst } from '../exam/describe.ts';
+import { describeStatement, lowerFirst } from '../exam/describe.ts';
 import type { Exam } from '../exam/exam.ts';
 import type { Finding } from '../exam/finding.ts';
 import type { Assessment, RedFlag, WorkupItem } from '../workup/assessment.ts';
@@ -120,11 +119,7 @@ function neighbourhood({ item, side }: Finding): string {
 }
 
 function otherwiseNormalSentence(exam: Exam): readonly string[] {
-  const labels = new Map<string, string>(sections.map(({ key, label }) => [key, lowerFirst(label)]));
-  const words = exam.otherwiseNormal.map(({ section, region, side }) => {
-    const place = region === undefined ? '' : ` of the ${region.replace('-', ' ')}`;
-    return `${labels.get(section) ?? section}${place}${side === undefined || side === 'both' ? '' : ` on the ${side}`}`;
-  });
+  const words = [...new Set(exam.otherwiseNormal.map(describeStatement))];
   return words.length === 0 ? [] : [sentence(`the examiner found ${joinWords(words)} otherwise normal`)];
 }
 

@@ -23,6 +23,8 @@ export const systems = {
   localisation: `${canonicalBase}/CodeSystem/localisation`,
   cause: `${canonicalBase}/CodeSystem/cause`,
   investigation: `${canonicalBase}/CodeSystem/investigation`,
+  /** Value of a summary statement: `normal`. */
+  overall: `${canonicalBase}/CodeSystem/overall`,
   notTestedReason: `${canonicalBase}/CodeSystem/not-tested-reason`,
   method: `${canonicalBase}/CodeSystem/exam-method`,
   conclusion: `${canonicalBase}/CodeSystem/localisation-conclusion`,

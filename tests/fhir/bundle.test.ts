@@ -68,8 +68,10 @@ describe('the Bundle', () => {
     expect(count('Provenance')).toBe(1);
     const profiled = (name: string) =>
       ofType(bundle, 'Observation').filter((one) => one.meta?.profile?.includes(profileUrl(name))).length;
-    expect(profiled('neuro-exam-finding')).toBe(exam.findings.length + exam.scales.length);
-    expect(profiled('neuro-exam-panel')).toBe(9 + 1);
+    expect(profiled('neuro-exam-finding')).toBe(
+      exam.findings.length - 1 + exam.scales.length + exam.otherwiseNormal.length,
+    );
+    expect(profiled('neuro-exam-panel')).toBe(10 + 1);
     expect(profiled('neuro-exam-derived-observation')).toBe(1 + assessment.redFlags.length);
   });
 
@@ -91,7 +93,7 @@ describe('the Bundle', () => {
   it('names the evidence of the localisation once each, and every target of the Provenance', () => {
     const localisation = ofType(bundle, 'Observation').find((one) => one.code.coding?.[0]?.code === 'localisation');
     expect(localisation?.valueCodeableConcept?.coding?.[0]?.code).toBe('nerve-root-L5.left');
-    expect(localisation?.derivedFrom).toHaveLength(3);
+    expect(localisation?.derivedFrom).toHaveLength(4);
     const [provenance] = ofType(bundle, 'Provenance');
     expect(provenance?.target).toHaveLength(1 + 3 + 1 + 1 + 2);
   });
@@ -226,6 +228,7 @@ describe('the document', () => {
       'Reflexes',
       'Plantar responses',
       'Sensation',
+      'Gait',
       'Sphincters and pelvic floor',
       'Assessment',
       'Proposed investigations',

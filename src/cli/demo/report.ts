@@ -1,4 +1,5 @@
 import type { Bundle, CodeableConcept, Observation, ServiceRequest } from 'fhir/r4.js';
+import { localCodes } from '../../fhir/local-codes.ts';
 import { systems } from '../../terminology/systems.ts';
 import { bullets, table, wrap } from './layout.ts';
 
@@ -88,9 +89,12 @@ function causes({ causes: ranked }: ShownAnswer, width: number): string {
 }
 
 function observations(bundle: Bundle, width: number): string {
-  const findings = resources(bundle)
+  const stated = resources(bundle)
     .filter((resource): resource is Observation => resource.resourceType === 'Observation')
     .filter((observation) => observation.meta?.profile?.some((url) => url.endsWith('/neuro-exam-finding')) === true);
+  const isStatement = (one: Observation) => one.code.coding?.[0]?.code === localCodes.otherwiseNormal.code;
+  const statements = stated.filter(isStatement).map((one) => one.code.text ?? '');
+  const findings = stated.filter((one) => !isStatement(one));
   const isAbnormal = (one: Observation) => one.interpretation?.[0]?.coding?.[0]?.code === 'A';
   const notable = findings.filter((one) => isAbnormal(one) || one.dataAbsentReason !== undefined);
   const rows = notable
@@ -104,7 +108,11 @@ function observations(bundle: Bundle, width: number): string {
     ]);
   const hidden = notable.length - rows.length;
   const normal = findings.length - notable.length;
-  const summary = `  and ${hidden === 0 ? '' : `${hidden} more like these and `}${normal} normal ones; all ${findings.length} are in the Bundle.`;
+  const count = `  and ${hidden === 0 ? '' : `${hidden} more like these and `}${normal} normal ones; all ${findings.length} are in the Bundle.`;
+  const summary =
+    statements.length === 0
+      ? count
+      : `${count}\n${wrap(`One Observation each for what the examiner stated as a whole: ${statements.join('; ')}.`, width, '  ')}`;
   if (rows.length === 0) return summary;
   const limits = [Math.floor(width * 0.32), Math.floor(width * 0.27), 10, 4];
   return `${table([['Code', 'Site', 'Value', 'Int.', 'HPO'], ...rows], width, limits)}\n${summary}`;

@@ -64,6 +64,13 @@ export function examCodeSystems(release: Release): (CodeSystem | ValueSet)[] {
       concepts: others.filter((code) => code.system === systems.method),
     }),
     ...localCodeSystem(release, {
+      id: 'overall',
+      title: 'Values of summary statements',
+      description: 'What an examiner may state of a section, a region or a side as a whole.',
+      allCodes: 'overall',
+      concepts: others.filter((code) => code.system === systems.overall),
+    }),
+    ...localCodeSystem(release, {
       id: 'localisation-conclusion',
       title: 'Conclusions of the localisation',
       description: 'Whether the findings point to one site, several, a diffuse process, none, or cannot be decided.',

@@ -64,7 +64,7 @@ const profiles: readonly Profile[] = [
     type: 'Observation',
     title: 'Neurological examination finding',
     description:
-      'One thing that was examined at one place on one side: what it was, how it came out on its scale, or why it could not be tested.',
+      'One thing that was examined at one place on one side: what it was, how it came out on its scale, or why it could not be tested. Or what the examiner stated in one sentence of all the rest of a section, a region or a side.',
     elements: [
       valueOrReason('neuro-exam-finding'),
       ['identifier', { min: 1 }],

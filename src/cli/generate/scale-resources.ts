@@ -1,6 +1,6 @@
 import type { CodeSystem, ValueSet } from 'fhir/r4.js';
 import { type Grade, type Scale, type ScaleKey, scales } from '../../exam/scales.ts';
-import { scaleSystem } from '../../terminology/systems.ts';
+import { scaleSystem, systems } from '../../terminology/systems.ts';
 import { header, type Release } from './header.ts';
 
 export const ordinalValueUrl = 'http://hl7.org/fhir/StructureDefinition/ordinalValue';
@@ -121,9 +121,9 @@ export function gradesValueSet(release: Release): ValueSet {
     ...header('ValueSet', release, {
       id: 'exam-grades',
       title: 'Values of examination findings',
-      description: 'The grades of all scales of the examination together.',
+      description: 'The grades of all scales of the examination together, and the value of a summary statement.',
     }),
     immutable: false,
-    compose: { include: scaleKeys.map((key) => ({ system: scaleSystem(key) })) },
+    compose: { include: [...scaleKeys.map(scaleSystem), systems.overall].map((system) => ({ system })) },
   };
 }

@@ -120,6 +120,11 @@ export function finding(item: Item, side: Side, value: Finding['value'], more: P
   };
 }
 
+/** Implied by a statement and not recorded, so without an Observation of its own. */
+export const impliedSign = finding(rows.ptosis, 'left', 'absent', {
+  origin: 'otherwise-normal',
+  pointer: '/otherwiseNormal/0',
+});
 const footDrop = finding(rows.dorsiflexion, 'left', '3', {
   abnormal: true,
   note: 'Gave way with "pain" <3/10> & effort',
@@ -132,12 +137,13 @@ const skin = finding(rows.pinprick, 'left', 'reduced', {
 const jerk = finding(rows.ankleJerk, 'left', '2', { reinforced: true });
 
 export const findings: readonly Finding[] = [
+  impliedSign,
   finding(rows.ptosis, 'right', 'absent'),
   finding(rows.neckTone, 'midline', 'normal'),
   finding(rows.clonus, 'left', 0),
   finding(rows.clonus, 'right', 6, { abnormal: true }),
   footDrop,
-  finding(rows.dorsiflexion, 'right', '5', { origin: 'otherwise-normal' }),
+  finding(rows.dorsiflexion, 'right', '5', { origin: 'otherwise-normal', pointer: '/otherwiseNormal/1' }),
   jerk,
   finding(rows.ankleJerk, 'right', '4', { abnormal: true }),
   finding(rows.plantar, 'left', 'flexor'),
@@ -169,7 +175,11 @@ export const exam: Exam = {
   history: [],
   findings,
   scales: [comaScale],
-  otherwiseNormal: [],
+  otherwiseNormal: [
+    { section: 'cranialNerves', pointer: '/otherwiseNormal/0' },
+    { section: 'power', region: 'lower-limbs', side: 'right', pointer: '/otherwiseNormal/1' },
+    { section: 'gait', pointer: '/otherwiseNormal/2' },
+  ],
   results: [],
 };
 
@@ -195,7 +205,7 @@ export const assessment: Assessment = {
       probability: 0.8123,
       fit: 0.97,
       supporting: [evidence(footDrop, 2.1), evidence(skin, 1.3), evidence(skin, 0.2)],
-      against: [evidence(jerk, -0.1)],
+      against: [evidence(jerk, -0.1), evidence(impliedSign, -0.1)],
       unexplained: [],
     },
     {
