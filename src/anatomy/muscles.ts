@@ -33,7 +33,7 @@ const muscle = (
 // biome-ignore format: one muscle, one row
 export const muscles = {
   // Neck
-  'sternocleidomastoid': muscle('sternocleidomastoid', 'spinal-accessory-nerve', { C1: 0.2, C2: 0.5, C3: 0.3 }, gray, ['UBERON:0001128', 'sternocleidomastoid']),
+  'sternocleidomastoid': muscle('sternocleidomastoid', null, { C1: 0.2, C2: 0.5, C3: 0.3 }, gray, ['UBERON:0001128', 'sternocleidomastoid']),
   'deep-neck-flexors': muscle('longus colli and capitis', null, { C2: 0.25, C3: 0.25, C4: 0.2, C5: 0.15, C6: 0.15 }, gray),
   'scalenes': muscle('scalene muscles', null, { C3: 0.1, C4: 0.2, C5: 0.25, C6: 0.25, C7: 0.1, C8: 0.1 }, gray, ['UBERON:0008611', 'scalene muscle']),
   'deep-neck-extensors': muscle('splenius, semispinalis and the cervical paraspinal muscles', 'dorsal-rami', { C2: 0.1, C3: 0.2, C4: 0.25, C5: 0.2, C6: 0.1, C7: 0.1, C8: 0.05 }, gray),

@@ -2,7 +2,7 @@ import { isSegment, segmentIndex } from '../anatomy/segments.ts';
 import type { Exam } from '../exam/exam.ts';
 import { citation } from '../kernel/citation.ts';
 import type { Coding } from '../kernel/coding.ts';
-import type { Localisation, RankedLocalisation } from '../localisation/localisation.ts';
+import { type Localisation, namesAPlace, type RankedLocalisation } from '../localisation/localisation.ts';
 import { systems } from '../terminology/systems.ts';
 import { queryExam } from './exam-query.ts';
 import type { RankedCause } from './ranked-cause.ts';
@@ -24,7 +24,7 @@ const longestList = 8;
  * @returns an empty list when nothing is abnormal, or when no cause in the tables affects any ranked site
  */
 export function rankCauses(exam: Exam, localisation: Localisation): readonly RankedCause[] {
-  if (localisation.conclusion === 'no-abnormality') return [];
+  if (!namesAPlace(localisation.conclusion)) return [];
   const prior = priorOfCauses(localisation.localisations);
   if (prior.size === 0) return [];
   const query = queryExam(exam);

@@ -11,6 +11,8 @@ export interface Site {
   readonly label: string;
   readonly side: BodySide | 'both' | null;
   readonly level: Segment | null;
+  /** Highest and lowest segment of a site that takes several. */
+  readonly span?: readonly [Segment, Segment];
   readonly kind: SiteKind;
 }
 

@@ -73,6 +73,11 @@ export type Conclusion =
   | 'not-anatomical'
   | 'insufficient';
 
+/** Whether a conclusion names a place or process, so that causes and tests of its own can follow from it. */
+export function namesAPlace(conclusion: Conclusion): boolean {
+  return conclusion === 'single-site' || conclusion === 'multiple-sites' || conclusion === 'diffuse-process';
+}
+
 export interface NextExamination {
   /** Item id, with the place for sensation: `power/hip-abduction`, `sensation/pinprick`. */
   readonly item: string;

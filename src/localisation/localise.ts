@@ -76,11 +76,15 @@ function localise(exam: Exam, { columns, groups, priors, coverage }: Engine): Lo
   const inference = infer(hypotheses, groups, scored, logPrior);
   const weights = new PosteriorWeights(inference, hypotheses);
   const ranked = rank(exam, inference, weights);
-  const pairProbability = inference.pairs.reduce((sum, { probability }) => sum + probability, 0);
+  const severalProbability = inference.combinations.reduce((sum, { probability }) => sum + probability, 0);
   return {
     localisations: ranked,
     pattern: describePattern(exam.findings, ranked[0]),
-    conclusion: conclude(exam.findings, ranked, pairProbability, jointFit(inference)),
+    conclusion: conclude(exam.findings, ranked, {
+      severalProbability,
+      jointFit: jointFit(inference),
+      isUsualInHealth: isUsualInHealth(inference),
+    }),
     nextExamination: proposeNext(contenders(inference, weights), columns, closed(data, exam.findings), context),
   };
 }
@@ -118,7 +122,7 @@ function toRanked(
     label: site.label,
     side: site.side,
     level: site.level,
-    levelRange: level === null ? null : level.range,
+    levelRange: site.span ?? (level === null ? null : level.range),
     kind: site.kind,
     code: siteCoding(site),
     probability: round(probability),
@@ -129,36 +133,51 @@ function toRanked(
   };
 }
 
-/** Share of the abnormal data that the best pair accounts for. */
-function jointFit({ pairs, scored }: Inference): number {
-  const best = pairs[0]?.pair.combined;
-  const wrong = scored.data.filter((datum) => datum.abnormal);
-  if (best === undefined || wrong.length === 0) return 0;
-  const explained = wrong.filter((datum) => {
-    const chance = datum.table.abnormal[datum.column.model.state(best)] ?? 0;
-    return isExplained(datum, chance, datum.states[noLesionIndex] ?? 0);
+/** Share of the abnormal data that the best combination accounts for. */
+function jointFit({ combinations, scored }: Inference): number {
+  const best = combinations[0]?.combination;
+  if (best === undefined) return 0;
+  let wrong = 0;
+  let explained = 0;
+  scored.data.forEach((datum, place) => {
+    if (!datum.abnormal) return;
+    wrong += 1;
+    const chance = datum.table.abnormal[best.states[place] ?? 0] ?? 0;
+    if (isExplained(datum, chance, datum.states[noLesionIndex] ?? 0)) explained += 1;
   });
-  return explained.length / wrong.length;
+  return wrong === 0 ? 0 : explained / wrong;
 }
 
-/** When two different nerves are the answer, the process that picks out single nerves is named before them. */
-function withSeveralNerves(inference: Inference, single: readonly RankedLocalisation[]): readonly RankedLocalisation[] {
-  const nervePairs = inference.pairs.filter(({ pair }) =>
-    [pair.first, pair.second].every((index) => hypotheses[index]?.site.kind === 'nerve'),
+/** A deviation found in at least this share of healthy people of the person's age does not speak of disease. Judged. */
+const usualFrom = 0.1;
+
+/** Whether everything abnormal is what healthy people of this age often show. */
+function isUsualInHealth({ scored }: Inference): boolean {
+  return scored.data.every(
+    ({ abnormal, table, states }) => !abnormal || (table.abnormal[states[noLesionIndex] ?? 0] ?? 0) >= usualFrom,
   );
-  const probability = nervePairs.reduce((sum, pair) => sum + pair.probability, 0);
-  const [first, second] = single;
-  if (probability <= 0.5 || first?.kind !== 'nerve' || second?.kind !== 'nerve') return single;
-  const named = ({ side, label }: RankedLocalisation): string =>
-    `${side ?? ''} ${label.charAt(0).toLowerCase()}${label.slice(1)}`.trim();
-  const supporting = new Map(
-    [...first.supporting, ...second.supporting].map((evidence) => [evidence.findingId, evidence]),
+}
+
+/** When several nerves are the answer, the process that picks out single nerves is named before them. */
+function withSeveralNerves(inference: Inference, single: readonly RankedLocalisation[]): readonly RankedLocalisation[] {
+  const best = inference.combinations.filter(({ combination }) =>
+    combination.members.every((index) => hypotheses[index]?.site.kind === 'nerve'),
+  );
+  const probability = best.reduce((sum, one) => sum + one.probability, 0);
+  const leading = best[0]?.combination;
+  if (probability <= 0.5 || leading === undefined) return single;
+  const sites = leading.members.flatMap((index) => hypotheses[index]?.site ?? []);
+  const parts = single.filter((one) => sites.some(({ key, side }) => key === one.site && side === one.side));
+  const sides = new Set(sites.map(({ side }) => side));
+  const supporting = new Map(parts.flatMap((one) => one.supporting).map((evidence) => [evidence.findingId, evidence]));
+  const unexplained = parts[0]?.unexplained.filter(({ findingId }) =>
+    parts.every((one) => one.unexplained.some((other) => other.findingId === findingId)),
   );
   return [
     {
       site: severalNerves.key,
-      label: `${severalNerves.label}: ${named(first)} and ${named(second)}`,
-      side: first.side === second.side ? first.side : 'both',
+      label: `${severalNerves.label}: ${inAList(sites.map(named))}`,
+      side: sides.size === 1 ? (sites[0]?.side ?? null) : 'both',
       level: null,
       levelRange: null,
       kind: severalNerves.kind,
@@ -167,12 +186,18 @@ function withSeveralNerves(inference: Inference, single: readonly RankedLocalisa
       fit: round(jointFit(inference)),
       supporting: [...supporting.values()],
       against: [],
-      unexplained: first.unexplained.filter(({ findingId }) =>
-        second.unexplained.some((other) => other.findingId === findingId),
-      ),
+      unexplained: unexplained ?? [],
     },
     ...single,
   ];
+}
+
+function named({ side, label }: Site): string {
+  return `${side ?? ''} ${label.charAt(0).toLowerCase()}${label.slice(1)}`.trim();
+}
+
+function inAList(words: readonly string[]): string {
+  return words.length < 2 ? words.join('') : `${words.slice(0, -1).join(', ')} and ${words.at(-1)}`;
 }
 
 function contenders(inference: Inference, weights: PosteriorWeights): readonly Contender[] {

@@ -4,7 +4,7 @@ import type { Exam } from '../exam/exam.ts';
 import { citation } from '../kernel/citation.ts';
 import { recalled } from '../kernel/cite.ts';
 import type { Coding } from '../kernel/coding.ts';
-import type { Localisation, RankedLocalisation } from '../localisation/localisation.ts';
+import { type Localisation, namesAPlace, type RankedLocalisation } from '../localisation/localisation.ts';
 import { systems } from '../terminology/systems.ts';
 import type { RedFlag, WorkupItem } from './assessment.ts';
 import { type Investigation, investigationByKey, investigations } from './investigations.ts';
@@ -25,7 +25,7 @@ const priorityOrder: Readonly<Record<WorkupItem['priority'], number>> = { stat: 
 
 /**
  * The tests to consider, most pressing first: by red flag, by kind of site and by cause. A test whose result came with
- * the exam is left out. When nothing is abnormal only a red flag can ask for a test.
+ * the exam is left out. When no place or process is named only a red flag can ask for a test.
  */
 export function proposeWorkup(
   exam: Exam,
@@ -34,9 +34,8 @@ export function proposeWorkup(
   redFlags: readonly RedFlag[],
 ): readonly WorkupItem[] {
   const done = new Set(exam.results.map((result) => result.key));
-  const isNormal = localisation.conclusion === 'no-abnormality';
   const situation: Situation = {
-    sites: isNormal ? [] : consideredSites(localisation),
+    sites: namesAPlace(localisation.conclusion) ? consideredSites(localisation) : [],
     causes: new Set(causes.filter((cause) => cause.probability >= leastCauseProbability).map((cause) => cause.key)),
     present: new Set(redFlags.filter((flag) => flag.state === 'present').map((flag) => flag.key)),
     undecided: new Set(redFlags.filter((flag) => flag.state === 'not-assessable').map((flag) => flag.key)),

@@ -115,7 +115,8 @@ type Lesion = readonly [PlaceKey, lost: readonly MovementKey[], spared: readonly
 
 // What a complete lesion at each place takes and what it leaves, by the order of branching.
 const lesions: readonly Lesion[] = [
-  ['spinal-accessory-nerve', ['shoulder-shrug', 'neck-rotation'], ['scapular-protraction'], mrc],
+  // In the posterior triangle the branch to sternocleidomastoid has left already.
+  ['spinal-accessory-nerve', ['shoulder-shrug'], ['scapular-protraction', 'neck-rotation'], mrc],
   ['long-thoracic-nerve', ['scapular-protraction'], ['scapular-retraction', 'shoulder-abduction'], mrc],
   [
     'upper-trunk',

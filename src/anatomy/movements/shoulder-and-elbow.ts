@@ -26,7 +26,7 @@ export const shoulderAndElbowMovements = {
     bulkAt: 'shoulder',
     paired: true,
     group: 'shoulder',
-    muscles: { deltoid: 0.85, supraspinatus: 0.15 },
+    muscles: { deltoid: 0.72, supraspinatus: 0.16, trapezius: 0.12 },
     dominantRoot: 'C5',
     lengthCm: 25,
     pyramidalWeight: 0.8,

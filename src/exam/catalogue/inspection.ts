@@ -184,7 +184,7 @@ export const inspection = sectionTable(
       region: 'upper-limbs',
       bodyPart: 'scapular-region',
       hpo: equivalent('HP:0003691', 'Scapular winging'),
-      probe: weaknessOf('scapular-protraction'),
+      probe: weaknessOf('scapular-protraction', 'shoulder-shrug'),
     },
     'shoulder-droop': {
       label: 'Drooping shoulder',

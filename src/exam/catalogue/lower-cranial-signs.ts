@@ -1,6 +1,6 @@
 import { recalled } from '../../kernel/cite.ts';
 import { equivalent, inexact, narrower, wider } from './code-links.ts';
-import { anyFaculty, faculty, recordedOnly } from './probes.ts';
+import { anyFaculty, faculty, recordedOnly, weaknessOf } from './probes.ts';
 import { sectionTable } from './section-table.ts';
 
 /** Cranial nerves V and VII to XII, with the voice, speech and swallowing. */
@@ -190,7 +190,7 @@ export const lowerCranialSigns = sectionTable(
       bodyPart: 'shoulder',
       hpo: wider('HP:0010825', 'Abnormality of the eleventh cranial nerve'),
       loinc: inexact('32474-9', 'Physical findings shoulder shrug'),
-      probe: faculty('accessory'),
+      probe: weaknessOf('shoulder-shrug'),
     },
 
     // XII

@@ -28,12 +28,16 @@ const worthNaming = 0.2;
 export function because(hypothesis: Hypothesis, datum: Datum, isPredicted: boolean): string {
   if (hypothesis.site.kind === 'none')
     return datum.abnormal ? 'a healthy nervous system rarely shows it' : 'nothing is damaged';
-  const first = breaksOf(hypothesis, datum)[0];
+  const { site, process } = hypothesis;
+  // A process that takes cells wherever they are is the reason itself; a path through one of them would be a chance example.
+  const first = everywhere.has(site.kind) ? undefined : breaksOf(hypothesis, datum)[0];
   if (datum.abnormal) {
     if (isPredicted && first !== undefined) return first.text;
-    if (isPredicted && hypothesis.process.because !== '') return hypothesis.process.because;
+    if (isPredicted && process.because !== '') return process.because;
     if (isPredicted) return `it goes with ${asCulprit(hypothesis)}`;
-    return `its path keeps clear of ${asCulprit(hypothesis)}`;
+    return processes.has(site.kind)
+      ? `${asCulprit(hypothesis)} does not account for it`
+      : `its path keeps clear of ${asCulprit(hypothesis)}`;
   }
   if (first !== undefined)
     return isPredicted ? `only part of the path is affected: ${first.text}` : `${first.text}, so it should suffer`;
@@ -52,16 +56,15 @@ const processes: ReadonlySet<SiteKind> = new Set([
   'motor-neuron-system',
 ]);
 
+const everywhere: ReadonlySet<SiteKind> = new Set(['anterior-horn', 'motor-neuron-system']);
+
 /** What is to blame, as a noun with its article: "a lesion of the left common fibular nerve at the fibular neck". */
 export function asCulprit({ site }: Hypothesis): string {
   if (site.kind === 'none') return 'no lesion';
   const label = /^([A-Z]\d|Guyon)/.test(site.label)
     ? site.label
     : site.label.charAt(0).toLowerCase() + site.label.slice(1);
-  if (processes.has(site.kind))
-    return site.kind === 'polyneuropathy' || site.kind === 'polyradiculoneuropathy' || site.kind === 'ganglion'
-      ? `a ${label}`.replace(/^a (?=[aeiou])/, 'an ')
-      : `a disease of the ${label}`;
+  if (processes.has(site.kind)) return `${/^[aeiou]/.test(label) ? 'an' : 'a'} ${label}`;
   const sided = site.side === 'left' || site.side === 'right' ? `${site.side} ` : '';
   return `a lesion of the ${sided}${label}`;
 }

@@ -21,28 +21,54 @@ const fewAbnormal = 4;
 /** From this probability on, deviations are put down to health and age. Judged. */
 const clearlyNormal = 0.33;
 
+/** Positive signs that a movement can be made after all; so many, without any sign that cannot be willed, decide. Judged. */
+const effortSigns = 2;
+const unwilled: ReadonlySet<string> = new Set([
+  'reflex',
+  'plantar',
+  'tone',
+  'clonus',
+  'denervation',
+  'long-standing-deformity',
+]);
+
+/** What the inference says beyond the ranked sites. */
+export interface Fit {
+  /** Probability that more than one site is needed. */
+  readonly severalProbability: number;
+  /** Share of the abnormal findings that the best combination accounts for. */
+  readonly jointFit: number;
+  /** Whether everything abnormal is what healthy people of this age often show. */
+  readonly isUsualInHealth: boolean;
+}
+
 /**
  * What may be concluded. Nothing is forced: too little information is said to be too little, and findings that no place
  * or process accounts for are said not to follow the anatomy.
- * @param pairProbability probability that two sites are needed
- * @param jointFit        share of the abnormal findings that the two leading sites account for together
  */
 export function conclude(
   findings: readonly Finding[],
   ranked: readonly RankedLocalisation[],
-  pairProbability: number,
-  jointFit: number,
+  { severalProbability, jointFit, isUsualInHealth }: Fit,
 ): Conclusion {
   const tested = findings.filter((finding) => finding.value !== null);
   const abnormal = tested.filter((finding) => finding.abnormal);
   const best = ranked[0];
   if (best === undefined || tested.length === 0) return 'insufficient';
-  if (abnormal.length === 0) return tested.length >= enoughNormal ? 'no-abnormality' : 'insufficient';
-  if (best.kind === 'none')
-    return tested.length >= enoughNormal && best.probability >= clearlyNormal ? 'no-abnormality' : 'insufficient';
-  const fit = pairProbability > 0.5 ? jointFit : best.fit;
+  const isWide = tested.length >= enoughNormal;
+  if (abnormal.length === 0) return isWide ? 'no-abnormality' : 'insufficient';
+  if (best.kind === 'none') {
+    return isWide && isUsualInHealth && best.probability >= clearlyNormal ? 'no-abnormality' : 'insufficient';
+  }
+  if (isAgainstAnatomy(abnormal)) return 'not-anatomical';
+  const fit = severalProbability > 0.5 ? jointFit : best.fit;
   if (fit < poorFit) return abnormal.length >= fewAbnormal ? 'not-anatomical' : 'insufficient';
-  if (pairProbability > 0.5) return 'multiple-sites';
+  if (severalProbability > 0.5) return 'multiple-sites';
   if (best.probability < faintLead && abnormal.length < fewAbnormal) return 'insufficient';
   return diffuseKinds.has(best.kind) ? 'diffuse-process' : 'single-site';
+}
+
+function isAgainstAnatomy(abnormal: readonly Finding[]): boolean {
+  const effort = abnormal.filter(({ item }) => item.probe.kind === 'faculty' && item.probe.faculty === 'effort');
+  return effort.length >= effortSigns && !abnormal.some(({ item }) => unwilled.has(item.probe.kind));
 }

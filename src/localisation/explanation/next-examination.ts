@@ -179,7 +179,7 @@ function informationBits(
   return bits;
 }
 
-/** One proposal per idea: neighbouring muscles of one group, or neighbouring patches of skin, tell the same. */
+/** One proposal per idea: the muscles of one group, neighbouring patches of skin, and both sides tell much the same. */
 function diverse(ranked: readonly Ranked[]): readonly Ranked[] {
   const seen = new Set<string>();
   return ranked.filter(({ candidate: { target, place } }) => {
@@ -190,9 +190,9 @@ function diverse(ranked: readonly Ranked[]): readonly Ranked[] {
   });
 }
 
-function ideaOf({ item, side }: ProbeTarget, place: FindingPlace | undefined): string {
-  if (item.probe.kind === 'movement') return `${movementTable.get(item.probe.movement)?.group}|${side}`;
-  return place === undefined ? itemId(item) : `${itemId(item)}|${side}`;
+function ideaOf({ item }: ProbeTarget, place: FindingPlace | undefined): string {
+  if (item.probe.kind === 'movement') return `muscles of ${movementTable.get(item.probe.movement)?.group}`;
+  return place === undefined ? itemId(item) : `${itemId(item)} ${place.kind}`;
 }
 
 /** Which two of the leading sites the item tells apart, and which way. */

@@ -2,7 +2,7 @@ import { type Segment, segmentIndex, segments } from '../../anatomy/segments.ts'
 import { type BodySide, bodySides, opposite } from '../../kernel/side.ts';
 import { type Hypothesis, hypothesis, type Site } from '../hypothesis.ts';
 import { LesionBuilder } from '../lesion.ts';
-import { facultyKey } from '../process.ts';
+import { facultyKey, noProcess, type Process, reached } from '../process.ts';
 
 /** How often the cord is damaged at a segment, relative to a mid-thoracic one. Judged from where discs, tumours and inflammation sit. */
 function levelFrequency(segment: number): number {
@@ -32,9 +32,9 @@ function site(key: string, part: string, level: number, side: Site['side']): Sit
   return { key, label: `Spinal cord at ${segment}, ${part}`, side, level: segment, kind: 'cord' };
 }
 
-/** Grey matter and entering root of one side at the lesion and, less, one segment below it. */
+/** Grey matter and entering root of one side at the lesion and, by a share, one segment below it. */
 function ownSegment(lesion: LesionBuilder, side: BodySide, level: number, depth: number): void {
-  lesion.cord('anteriorHorn', side, level, depth).cord('anteriorHorn', side, level + 1, depth * 0.4);
+  lesion.cord('anteriorHorn', side, level, depth).cord('anteriorHorn', side, level + 1, depth * 0.25);
   lesion.cord('dorsalRoot', side, level, depth * 0.2);
   lesion.cord('crossing', side, level, depth);
 }
@@ -72,6 +72,29 @@ function central(level: number, depth: number): LesionBuilder {
   return lesion;
 }
 
+/** Bruising of the middle of the neck's cord: grey matter of the whole arm, tracts less, as after a fall on a narrow canal. */
+function centralInjury(): Hypothesis[] {
+  return (['C5', 'C6'] as const).flatMap((top) =>
+    [0.85, 0.6].map((depth) => {
+      const level = segmentIndex(top);
+      const lesion = new LesionBuilder();
+      for (const side of bodySides) {
+        for (let segment = level; segment <= segmentIndex('T1'); segment += 1) {
+          lesion.cord('anteriorHorn', side, segment, depth).cord('crossing', side, segment, depth);
+          lesion.cord('dorsalRoot', side, segment, depth * 0.4);
+        }
+        lesion.cord('corticospinal', side, level, depth * 0.4).cord('dorsalColumn', side, level, depth * 0.25);
+      }
+      return hypothesis(
+        site('spinal-cord-central', 'central part', level, 'both'),
+        `arms-${depth}`,
+        0.12,
+        lesion.build(),
+      );
+    }),
+  );
+}
+
 /** The territory of the anterior spinal artery: everything but the dorsal columns. */
 function anterior(level: number, depth: number): LesionBuilder {
   const lesion = new LesionBuilder();
@@ -105,6 +128,16 @@ const crossSectionLesions = [
   { key: 'spinal-cord-posterior', part: 'dorsal columns', of: 'posterior', build: posterior },
 ] as const;
 
+/** The longest axons failing along with the tracts, as in lack of vitamin B12 or copper. */
+const longAxons: Process = {
+  motor: () => 0,
+  largeFibre: ({ lengthCm }) => 0.6 * reached(lengthCm, 96),
+  smallFibre: ({ lengthCm }) => 0.5 * reached(lengthCm, 98),
+  reflex: ({ lengthCm }) => 0.6 * reached(lengthCm, 84),
+  denervating: true,
+  because: 'the longest axons fail together with the tracts',
+};
+
 /** The dorsal and lateral columns together over a long stretch, as in combined degeneration; no single level. */
 function posterolateral(): Hypothesis[] {
   const place: Site = {
@@ -115,33 +148,67 @@ function posterolateral(): Hypothesis[] {
     kind: 'cord',
   };
   return (['C6', 'T4'] as const).flatMap((top: Segment) =>
-    [0.85, 0.5].map((depth) => {
-      const lesion = new LesionBuilder();
-      for (const side of bodySides) {
-        lesion
-          .cord('dorsalColumn', side, segmentIndex(top), depth)
-          .cord('corticospinal', side, segmentIndex(top), depth * 0.65);
-      }
-      return hypothesis(place, `${top}-${depth}`, 0.2, lesion.build());
-    }),
+    [0.85, 0.5].flatMap((depth) =>
+      [noProcess, longAxons].map((process) => {
+        const lesion = new LesionBuilder();
+        for (const side of bodySides) {
+          // The columns suffer from the neck down; the pyramidal fibres where they are longest.
+          lesion.cord('dorsalColumn', side, segmentIndex(top), depth);
+          lesion.cord('corticospinal', side, segmentIndex('T4'), depth * 0.65);
+        }
+        const variant = `${top}-${depth}-${process === noProcess ? 'tracts' : 'tracts-and-nerves'}`;
+        return hypothesis(place, variant, 0.14, lesion.build(), { process });
+      }),
+    ),
   );
 }
+
+/** How often the conus is taken from each segment down. Judged; a lesion of the tip alone is rare. */
+const conusTops = [
+  ['L4', 0.14],
+  ['S1', 0.14],
+  ['S2', 0.06],
+  ['S3', 0.05],
+] as const;
 
 /** The lower end of the cord: the sacral segments of both sides at once, sometimes with the lowest lumbar ones. */
 function conus(): Hypothesis[] {
   const place: Site = { key: 'conus-medullaris', label: 'Conus medullaris', side: 'both', level: null, kind: 'cord' };
-  return (['L4', 'S1', 'S2', 'S3'] as const).flatMap((top) =>
+  return conusTops.flatMap(([top, frequency]) =>
     [0.9, 0.55].map((depth) => {
       const lesion = new LesionBuilder();
       for (const side of bodySides) {
         for (let segment = segmentIndex(top); segment < segments.length; segment += 1) {
           lesion.cord('anteriorHorn', side, segment, depth).cord('dorsalRoot', side, segment, depth * 0.9);
         }
-        lesion
-          .cord('corticospinal', side, segmentIndex(top), depth)
-          .cord('corticospinal', side, segmentIndex('L4'), depth * 0.35);
+        lesion.cord('corticospinal', side, segmentIndex(top), depth);
+        // A lesion that reaches up to the lumbar enlargement brushes the fibres that pass it.
+        if (top === 'L4' || top === 'S1') lesion.cord('corticospinal', side, segmentIndex('L4'), depth * 0.35);
       }
-      return hypothesis(place, `${top}-${depth}`, 0.12, lesion.build());
+      return hypothesis(place, `${top}-${depth}`, frequency, lesion.build());
+    }),
+  );
+}
+
+/** Narrowing over several discs: tracts at the top, grey matter and roots for some segments below it, as in the worn neck. */
+function longCompression(): Hypothesis[] {
+  return (['C3', 'C4', 'C5', 'C6'] as const).flatMap((top) =>
+    [0.6, 0.35].map((depth) => {
+      const level = segmentIndex(top);
+      const lesion = new LesionBuilder();
+      for (const side of bodySides) {
+        lesion.cord('corticospinal', side, level, depth).cord('dorsalColumn', side, level, depth * 0.8);
+        lesion.cord('spinothalamic', side, level, depth * 0.5);
+        for (let segment = level; segment <= segmentIndex('T1'); segment += 1) {
+          lesion.cord('anteriorHorn', side, segment, 0.45).cord('dorsalRoot', side, segment, 0.12);
+        }
+      }
+      return hypothesis(
+        site('spinal-cord-transverse', 'whole cross-section', level, 'both'),
+        `long-${depth}`,
+        0.06,
+        lesion.build(),
+      );
     }),
   );
 }
@@ -183,5 +250,5 @@ export function cordHypotheses(): Hypothesis[] {
       ),
     ),
   );
-  return [...symmetrical, ...halves, ...posterolateral(), ...conus()];
+  return [...symmetrical, ...halves, ...centralInjury(), ...longCompression(), ...posterolateral(), ...conus()];
 }

@@ -1,7 +1,7 @@
 import type { MuscleGroup } from '../../anatomy/movement.ts';
 import type { Faculty } from '../../anatomy/probe.ts';
 import { type Segment, segmentIndex } from '../../anatomy/segments.ts';
-import { type BodySide, bodySides } from '../../kernel/side.ts';
+import { type BodySide, bodySides, opposite } from '../../kernel/side.ts';
 import { type Hypothesis, hypothesis, type Site } from '../hypothesis.ts';
 import { type Damage, intact, LesionBuilder } from '../lesion.ts';
 import type { SiteKind } from '../localisation.ts';
@@ -162,7 +162,7 @@ function polyradiculoneuropathyHypotheses(): Hypothesis[] {
       motor: (unit) => part(unit.segment),
       largeFibre: (fibre) =>
         form.large * (part(fibre.segment) / Math.max(form.leg, form.arm)) * (0.45 + 0.55 * reached(fibre.lengthCm, 72)),
-      smallFibre: (fibre) => 0.5 * form.large * reached(fibre.lengthCm, 88),
+      smallFibre: (fibre) => 0.65 * form.large * reached(fibre.lengthCm, 76),
       reflex: (fibre) => (fibre.segment >= legTop ? form.reflex : form.armReflex),
       denervating: false,
       because: 'roots and nerves are affected along their whole length, near and far alike',
@@ -276,6 +276,46 @@ const motorOnsets: readonly {
     ),
     bulbar: 0.45,
   },
+  // Uneven over several limbs, the worst one nearly paralysed.
+  ...bodySides.flatMap((side) => {
+    const far = opposite(side);
+    return [
+      {
+        key: `${side}-leg-worst`,
+        share: 0.05,
+        onsets: [
+          [side, 'leg', 0.85],
+          [far, 'leg', 0.3],
+          [far, 'arm', 0.3],
+          [side, 'arm', 0.15],
+        ] as const,
+        bulbar: 0.1,
+      },
+      {
+        key: `${side}-arm-worst`,
+        share: 0.05,
+        onsets: [
+          [side, 'arm', 0.85],
+          [far, 'arm', 0.3],
+          [side, 'leg', 0.3],
+          [far, 'leg', 0.15],
+        ] as const,
+        bulbar: 0.1,
+      },
+    ];
+  }),
+  {
+    key: 'arms-worst',
+    share: 0.06,
+    onsets: bodySides.flatMap(
+      (side) =>
+        [
+          [side, 'arm', 0.8],
+          [side, 'leg', 0.2],
+        ] as const,
+    ),
+    bulbar: 0.2,
+  },
   { key: 'bulbar', share: 0.1, onsets: bodySides.map((side) => [side, 'arm', 0.15] as const), bulbar: 0.85 },
 ];
 
@@ -306,7 +346,7 @@ function motorNeuronHypotheses(): Hypothesis[] {
   return motorOnsets.flatMap(({ key, share, onsets, bulbar }) => [
     ...[0.3, 0.65].map((upper) =>
       hypothesis(
-        site('motor-neuron-system', 'Upper and lower motor neurons together', 'motor-neuron-system'),
+        site('motor-neuron-system', 'Disease of upper and lower motor neurons', 'motor-neuron-system'),
         `${key}-${upper}`,
         (percent.motorNeuron * share) / (total * 2),
         hornLoss(onsets, upper),
@@ -317,7 +357,7 @@ function motorNeuronHypotheses(): Hypothesis[] {
       ),
     ),
     hypothesis(
-      site('lower-motor-neuron-system', 'Anterior horn cells', 'anterior-horn'),
+      site('lower-motor-neuron-system', 'Anterior horn cell disease', 'anterior-horn'),
       key,
       (percent.lowerMotorNeuron * share) / total,
       hornLoss(onsets, 0),
@@ -361,7 +401,7 @@ const proximal = 'the muscles of the limb girdles are affected on both sides';
 const muscleDiseases: readonly MuscleDisease[] = [
   {
     key: 'postsynaptic-junction',
-    label: 'Neuromuscular junction, postsynaptic',
+    label: 'Postsynaptic disorder of the neuromuscular junction',
     kind: 'junction',
     variant: 'ocular',
     percent: percent.postsynaptic * 0.4,
@@ -378,7 +418,7 @@ const muscleDiseases: readonly MuscleDisease[] = [
   },
   {
     key: 'postsynaptic-junction',
-    label: 'Neuromuscular junction, postsynaptic',
+    label: 'Postsynaptic disorder of the neuromuscular junction',
     kind: 'junction',
     variant: 'generalised',
     percent: percent.postsynaptic * 0.45,
@@ -410,7 +450,7 @@ const muscleDiseases: readonly MuscleDisease[] = [
   },
   {
     key: 'postsynaptic-junction',
-    label: 'Neuromuscular junction, postsynaptic',
+    label: 'Postsynaptic disorder of the neuromuscular junction',
     kind: 'junction',
     variant: 'bulbar',
     percent: percent.postsynaptic * 0.15,
@@ -431,7 +471,7 @@ const muscleDiseases: readonly MuscleDisease[] = [
   },
   {
     key: 'presynaptic-junction',
-    label: 'Neuromuscular junction, presynaptic',
+    label: 'Presynaptic disorder of the neuromuscular junction',
     kind: 'junction',
     variant: 'legs-first',
     percent: percent.presynaptic,
@@ -458,7 +498,7 @@ const muscleDiseases: readonly MuscleDisease[] = [
   ...([0.35, 0.6, 0.85] as const).map(
     (depth): MuscleDisease => ({
       key: 'proximal-myopathy',
-      label: 'Muscle, proximal',
+      label: 'Proximal muscle disease',
       kind: 'muscle',
       variant: String(depth),
       percent: percent.proximalMuscle / 3,
@@ -485,7 +525,7 @@ const muscleDiseases: readonly MuscleDisease[] = [
   ),
   {
     key: 'distal-myopathy',
-    label: 'Muscle, distal',
+    label: 'Distal muscle disease',
     kind: 'muscle',
     variant: 'one',
     percent: percent.distalMuscle,
@@ -502,8 +542,33 @@ const muscleDiseases: readonly MuscleDisease[] = [
     faculties: [['myotonia', 0.3]],
   },
   {
+    key: 'distal-myopathy',
+    label: 'Distal muscle disease',
+    kind: 'muscle',
+    variant: 'myotonic',
+    percent: percent.distalMuscle,
+    losses: {
+      'leg-anterior': 0.6,
+      foot: 0.4,
+      'forearm-extensors': 0.45,
+      'forearm-flexors': 0.5,
+      hand: 0.3,
+      'neck-flexors': 0.6,
+    },
+    reflex: 0.35,
+    because: 'the far muscles and those of face and neck are affected on both sides without any loss of sensation',
+    faculties: [
+      ['myotonia', 0.85],
+      ['eyelid-elevation', 0.6],
+      ['lower-face', 0.6],
+      ['upper-face', 0.5],
+      ['speech-articulation', 0.3],
+      ['swallowing', 0.3],
+    ],
+  },
+  {
     key: 'finger-flexor-quadriceps-myopathy',
-    label: 'Muscle, finger flexors and quadriceps',
+    label: 'Muscle disease of finger flexors and quadriceps',
     kind: 'muscle',
     variant: 'one',
     percent: percent.fingerFlexorQuadriceps,
@@ -524,7 +589,7 @@ const muscleDiseases: readonly MuscleDisease[] = [
   },
   {
     key: 'facioscapulohumeral-myopathy',
-    label: 'Muscle, face, shoulder blade and upper arm',
+    label: 'Muscle disease of face, shoulder blade and upper arm',
     kind: 'muscle',
     variant: 'one',
     percent: percent.facioscapulohumeral,

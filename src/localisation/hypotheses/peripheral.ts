@@ -23,7 +23,7 @@ const extents = [
 type Extent = (typeof extents)[number];
 
 /** Share of all focal findings that each group of sites stands for, in percent. Judged. */
-const groupFrequency = { nerve: 22, plexus: 3, root: 20, adjacentRoots: 3, wholePlexus: 0.8 } as const;
+const groupFrequency = { nerve: 22, plexus: 3, root: 20, adjacentRoots: 3, wholePlexus: 1.2 } as const;
 
 /** How often a single root is the one affected, in percent of root lesions. Judged from the dominance of L5, S1, C7 and C6. */
 const rootFrequency: Readonly<Partial<Record<Segment, number>>> = {
@@ -44,7 +44,7 @@ const rootFrequency: Readonly<Partial<Record<Segment, number>>> = {
   S3: 0.3,
 }; // prettier kept as two rows by region
 
-const thoracicRootFrequency = 0.2;
+const thoracicRootFrequency = 0.6;
 
 const limbPairs: readonly (readonly [Segment, Segment, number])[] = [
   ['C5', 'C6', 3],
@@ -109,6 +109,33 @@ function placeHypotheses(): Hypothesis[] {
   });
 }
 
+/**
+ * Where a nerve's divisions lie apart inside it, one is often hit harder: the fibular division of the sciatic nerve is the
+ * more exposed. Source: Preston and Shapiro, sciatic neuropathy (recalled); fractions judged.
+ */
+const fascicular = [
+  { key: 'fibular-severe', fibular: 0.92, tibial: 0.35 },
+  { key: 'fibular-partial', fibular: 0.55, tibial: 0.12 },
+] as const;
+
+function fascicularHypotheses(): Hypothesis[] {
+  return bodySides.flatMap((side) =>
+    fascicular.map(({ key, fibular, tibial }) => {
+      const lesion = new LesionBuilder();
+      lesion.place(side, 'sciatic-nerve-fibular-division', fibular, fibular);
+      lesion.place(side, 'sciatic-nerve-tibial-division', tibial, tibial);
+      const place: Site = {
+        key: 'sciatic-nerve',
+        label: placeTable['sciatic-nerve'].label,
+        side,
+        level: null,
+        kind: 'nerve',
+      };
+      return hypothesis(place, key, 0.15, lesion.build());
+    }),
+  );
+}
+
 function hornerOf(chance: number, side: BodySide): FacultyChances {
   return chance === 0 ? new Map() : new Map([[facultyKey('sympathetic-eye', side), chance]]);
 }
@@ -141,7 +168,14 @@ function rootHypotheses(): Hypothesis[] {
     bodySides.flatMap((side) =>
       extents.map((extent) =>
         hypothesis(
-          { key: 'adjacent-nerve-roots', label: `${upper} and ${lower} nerve roots`, side, level: upper, kind: 'root' },
+          {
+            key: 'adjacent-nerve-roots',
+            label: `${upper} and ${lower} nerve roots`,
+            side,
+            level: upper,
+            span: [upper, lower],
+            kind: 'root',
+          },
           extent.key,
           (groupFrequency.adjacentRoots * weight * extent.share) / (pairTotal * 2),
           new LesionBuilder()
@@ -171,22 +205,32 @@ const wholePlexuses = [
   },
 ] as const;
 
+/** A plexus is seldom hit evenly: share of the full damage that its upper, middle and lower part take. Judged. */
+const plexusSpreads = [
+  { key: 'even', parts: [1, 1, 1], share: 0.4 },
+  { key: 'upper-worse', parts: [1, 0.45, 0.1], share: 0.35 },
+  { key: 'lower-worse', parts: [0.1, 0.6, 1], share: 0.25 },
+] as const;
+
 function wholePlexusHypotheses(): Hypothesis[] {
   return wholePlexuses.flatMap(({ key, label, parts, horner }) =>
     bodySides.flatMap((side) =>
-      extents.slice(0, 2).map((extent) => {
-        const lesion = new LesionBuilder();
-        for (const part of parts) lesion.place(side, part, extent.motor, extent.sensory);
-        return hypothesis(
-          { key, label, side, level: null, kind: 'plexus' },
-          extent.key,
-          groupFrequency.wholePlexus / 8,
-          lesion.build(),
-          {
-            faculties: hornerOf(horner * extent.motor, side),
-          },
-        );
-      }),
+      plexusSpreads.flatMap((spread) =>
+        extents.slice(0, 2).map((extent) => {
+          const lesion = new LesionBuilder();
+          parts.forEach((part, place) => {
+            const depth = spread.parts[place] ?? 1;
+            lesion.place(side, part, extent.motor * depth, extent.sensory * depth);
+          });
+          return hypothesis(
+            { key, label, side, level: null, kind: 'plexus' },
+            `${spread.key}-${extent.key}`,
+            (groupFrequency.wholePlexus * spread.share) / 8,
+            lesion.build(),
+            { faculties: hornerOf(spread.key === 'upper-worse' ? 0 : horner * extent.motor, side) },
+          );
+        }),
+      ),
     ),
   );
 }
@@ -197,7 +241,7 @@ const caudaSpreads = [
   { key: 'from-L4', top: 'L4', frequency: 0.5 },
   { key: 'from-L5', top: 'L5', frequency: 0.6 },
   { key: 'from-S1', top: 'S1', frequency: 0.6 },
-  { key: 'from-S2', top: 'S2', frequency: 0.4 },
+  { key: 'from-S2', top: 'S2', frequency: 0.25 },
 ] as const;
 
 const caudaSides = [
@@ -227,5 +271,11 @@ function caudaHypotheses(): Hypothesis[] {
 
 /** Every focal lesion outside the cord and brain. */
 export function peripheralHypotheses(): Hypothesis[] {
-  return [...placeHypotheses(), ...rootHypotheses(), ...wholePlexusHypotheses(), ...caudaHypotheses()];
+  return [
+    ...placeHypotheses(),
+    ...fascicularHypotheses(),
+    ...rootHypotheses(),
+    ...wholePlexusHypotheses(),
+    ...caudaHypotheses(),
+  ];
 }

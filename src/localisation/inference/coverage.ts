@@ -51,14 +51,15 @@ function complaints(hypothesis: Hypothesis): readonly Part[] {
 }
 
 /**
- * Odds of a hypothesis, for each part of the body that it would trouble and at which nobody looked. An examination
- * follows the complaint, so such a lesion is unlikely; how unlikely is judged.
+ * Odds of a hypothesis, for each part of the body that it would trouble and in which nothing was found wrong. An
+ * examination follows the complaint, so a lesion that troubles a part at which nobody looked is unlikely; how unlikely is
+ * judged. That somebody looked and found nothing must not make it likelier, so what counts is what was found wrong.
  */
-const unlookedFor = 0.5;
+const uncomplainedOf = 0.35;
 
-/** Parts of the body of which at least one item was examined. */
-function examinedParts(findings: readonly Finding[]): ReadonlySet<Part> {
-  return new Set(findings.filter(({ value }) => value !== null).flatMap(partsOf));
+/** Parts of the body in which at least one item was abnormal. */
+function troubledParts(findings: readonly Finding[]): ReadonlySet<Part> {
+  return new Set(findings.filter(({ abnormal }) => abnormal).flatMap(partsOf));
 }
 
 function partsOf({ item, side, place }: Finding): readonly Part[] {
@@ -90,12 +91,15 @@ export class Coverage {
     this.complaints = Uint8Array.from(hypotheses, (hypothesis) => bits(new Set(complaints(hypothesis))));
   }
 
-  /** Adds to [H] weights the natural log of the odds of each hypothesis, by how far the examination looked where it would trouble. */
+  /** Adds to [H] weights the natural log of the odds of each hypothesis, by how much of what it would trouble is troubled. */
   discount(logWeights: Float64Array, findings: readonly Finding[]): void {
-    const unexamined = ~bits(examinedParts(findings));
-    const odds = Float64Array.from({ length: 1 << allParts.length }, (_, mask) => Math.log(unlookedFor) * ones(mask));
+    const untroubled = ~bits(troubledParts(findings));
+    const odds = Float64Array.from(
+      { length: 1 << allParts.length },
+      (_, mask) => Math.log(uncomplainedOf) * ones(mask),
+    );
     for (let index = 0; index < logWeights.length; index += 1) {
-      const missed = (this.complaints[index] ?? 0) & unexamined;
+      const missed = (this.complaints[index] ?? 0) & untroubled;
       if (missed !== 0) logWeights[index] = (logWeights[index] ?? 0) + (odds[missed] ?? 0);
     }
   }

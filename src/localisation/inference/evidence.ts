@@ -2,7 +2,7 @@ import type { Modality } from '../../anatomy/probe.ts';
 import { type Segment, segmentIndex } from '../../anatomy/segments.ts';
 import { type DermatomeKey, dermatomeKeys } from '../../anatomy/skin.ts';
 import { skinPlace } from '../../anatomy/skin-places.ts';
-import type { Finding } from '../../exam/finding.ts';
+import type { Finding, FindingPlace } from '../../exam/finding.ts';
 import type { ProbeTarget } from '../observation/probe-models.ts';
 import type { Column, StateColumns } from './columns.ts';
 
@@ -125,7 +125,9 @@ function sensoryDrafts(finding: Finding, modality: Modality, value: string | num
     return keys.map((key) => at(key, value, Math.min(0.5, 2 / keys.length) * summaryBase, `region|${finding.id}`));
   }
   const region = regionOf(place);
+  const border = finding.abnormal ? bordersOf(place) : [];
   return [
+    ...border.map((key) => at(key, 'normal', borderBase, `border|${finding.id}`)),
     {
       finding,
       target: { item, side, place },
@@ -135,6 +137,27 @@ function sensoryDrafts(finding: Finding, modality: Modality, value: string | num
       correlation: correlation.sensation,
     },
   ];
+}
+
+/** Weight of the skin beyond a patch that was named: who names a dermatome or a nerve's territory says where it ends. */
+const borderBase = 0.2;
+
+/** Dermatomes two to four segments beyond a named dermatome or territory on either side. */
+function bordersOf(place: FindingPlace): readonly DermatomeKey[] {
+  const row = place.kind === 'territory' || place.kind === 'dermatome' ? skinPlace(place.kind, place.key) : undefined;
+  const own = row?.supplies.flatMap(({ roots }) => Object.keys(roots) as Segment[]).map(segmentIndex) ?? [];
+  if (own.length === 0) return [];
+  const top = Math.min(...own);
+  const bottom = Math.max(...own);
+  return dermatomeKeys.filter((key) => {
+    const segment = segmentIndex(segmentOf(key));
+    const away = segment < top ? top - segment : segment - bottom;
+    return away >= 2 && away <= 4;
+  });
+}
+
+function segmentOf(key: DermatomeKey): Segment {
+  return key === 'S4-5' ? 'S4' : key;
 }
 
 /** Dermatomes that stand for a region which was declared normal: enough to meet every root and tract. */
@@ -184,7 +207,7 @@ function levelDrafts(
   return dermatomeKeys.flatMap((key) => {
     const row = skinPlace('dermatome', key);
     if (row === undefined) return [];
-    const distance = segmentIndex(key === 'S4-5' ? 'S4' : (key as Segment)) - border;
+    const distance = segmentIndex(segmentOf(key)) - border;
     if (distance > 0) return [at(key, value, distance <= 3 ? 0.5 : 0.15, group)];
     return distance > -normalAbove && value !== 'normal' ? [at(key, 'normal', 0.4, group)] : [];
   });

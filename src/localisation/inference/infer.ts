@@ -1,16 +1,16 @@
 import { noLesionIndex } from '../hypotheses/hypotheses.ts';
 import type { Hypothesis } from '../hypothesis.ts';
-import { findPairs, type Pair } from './pairs.ts';
-import { logChance, type Scored, softmax, unexplainedBy } from './score.ts';
+import { type Combination, findCombinations, weightOf, worthAnotherSite } from './combinations.ts';
+import { type Scored, softmax, unexplainedBy } from './score.ts';
 import type { SiteGroup } from './site-groups.ts';
 
-/** What the evidence says about every single site, and about pairs where a single one does not suffice. */
+/** What the evidence says about every single site, and about several at once where a single one does not suffice. */
 export interface Inference {
   readonly scored: Scored;
-  /** Probability of each hypothesis as the only lesion; with `pairs` it sums to 1. */
+  /** Probability of each hypothesis as the only lesion; with `combinations` it sums to 1. */
   readonly single: Float64Array;
-  readonly pairs: readonly { readonly pair: Pair; readonly probability: number }[];
-  /** Probability that a group's site is damaged, alone or as one of two. */
+  readonly combinations: readonly { readonly combination: Combination; readonly probability: number }[];
+  /** Probability that a group's site is damaged, alone or with others. */
   readonly groups: readonly { readonly group: SiteGroup; readonly probability: number; readonly alone: number }[];
 }
 
@@ -28,15 +28,19 @@ export function infer(
   const order = bestOfEachGroup(groups, alone);
   const isWanting = order.slice(0, 3).some((index) => (alone[index] ?? 0) > 0.1 && leavesOver(scored, index));
   const starters = isWanting ? startersOf(order, alone) : [];
-  const found = starters.length === 0 ? [] : findPairs(hypotheses, scored, logPrior, starters, noLesionIndex);
-  const joint = softmax([...scored.score, ...found.map((pair) => pair.score)]);
+  const found = starters.length === 0 ? [] : findCombinations(hypotheses, scored, logPrior, starters, noLesionIndex);
+  const joint = softmax([...scored.score, ...found.map(({ score }) => score)]);
   const single = joint.slice(0, hypotheses.length);
-  const pairs = found.map((pair, index) => ({ pair, probability: joint[hypotheses.length + index] ?? 0 }));
+  const combinations = found.map((combination, index) => ({
+    combination,
+    probability: joint[hypotheses.length + index] ?? 0,
+  }));
   const marginal = groups.map((group) => {
     const inside = new Set(group.members);
     const own = group.members.reduce((sum, member) => sum + (single[member] ?? 0), 0);
-    const shared = pairs.reduce(
-      (sum, { pair, probability }) => sum + (inside.has(pair.first) || inside.has(pair.second) ? probability : 0),
+    const shared = combinations.reduce(
+      (sum, { combination, probability }) =>
+        sum + (combination.members.some((member) => inside.has(member)) ? probability : 0),
       0,
     );
     return { group, probability: own + shared, alone: own };
@@ -44,7 +48,7 @@ export function infer(
   return {
     scored,
     single,
-    pairs,
+    combinations,
     groups: marginal.sort((a, b) => b.probability - a.probability || (a.group.id < b.group.id ? -1 : 1)),
   };
 }
@@ -68,14 +72,7 @@ function startersOf(order: readonly number[], alone: Float64Array): readonly num
     .filter((index, place) => place < startersAtLeast || (alone[index] ?? 0) >= starterFrom);
 }
 
-/** Weight, in nats against health, of unexplained findings from which a second site is looked for. */
-const worthASecondSite = 1.2;
-
 /** Whether a hypothesis leaves enough abnormal findings over to look for a second one. */
 function leavesOver(scored: Scored, hypothesis: number): boolean {
-  const left = unexplainedBy(scored, hypothesis, noLesionIndex).reduce(
-    (sum, datum) => sum - datum.weight * logChance(datum, datum.states[noLesionIndex] ?? 0),
-    0,
-  );
-  return left >= worthASecondSite;
+  return weightOf(unexplainedBy(scored, hypothesis, noLesionIndex), noLesionIndex) >= worthAnotherSite;
 }

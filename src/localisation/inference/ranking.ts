@@ -10,7 +10,7 @@ const negligible = 1e-4;
 /** Hypotheses that stand for a site which is itself negligible. */
 const spokesmen = 4;
 
-/** The posterior as weights of hypotheses, alone or as one of two, with the few that matter picked out once. */
+/** The posterior as weights of hypotheses, alone or with others, with the few that matter picked out once. */
 export class PosteriorWeights {
   private readonly weight: Float64Array;
   private readonly hypotheses: readonly Hypothesis[];
@@ -18,9 +18,8 @@ export class PosteriorWeights {
 
   constructor(inference: Inference, hypotheses: readonly Hypothesis[]) {
     const weight = Float64Array.from(inference.single);
-    for (const { pair, probability } of inference.pairs) {
-      weight[pair.first] = (weight[pair.first] ?? 0) + probability;
-      weight[pair.second] = (weight[pair.second] ?? 0) + probability;
+    for (const { combination, probability } of inference.combinations) {
+      for (const member of combination.members) weight[member] = (weight[member] ?? 0) + probability;
     }
     this.weight = weight;
     this.hypotheses = hypotheses;

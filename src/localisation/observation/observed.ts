@@ -54,6 +54,9 @@ const reflexPositions: readonly number[] = scales['reflex-grade'].grades.map((gr
 /** What a reflex is in health, beyond how often it cannot be found: small asymmetries and lively reflexes are common. Lim 2009 (read), shares judged. */
 const healthyReflex: Readonly<Record<string, number>> = { trace: 0.02, '1': 0.08, '2': 0.8, '3': 0.08, '4': 0.004 };
 
+/** How a reflex that is hard to find in health is graded: not all examiners call it absent. Judged. */
+const hardToFind: Readonly<Record<string, number>> = { '0': 0.6, trace: 0.22, '1': 0.18 };
+
 /** Chance of each reflex grade from what is left of the arc, the loss of descending control, and the stage. */
 export function reflexDistribution(
   arc: number,
@@ -72,8 +75,8 @@ export function reflexDistribution(
     ],
     arc,
   );
-  const healthy = reflexGrades.map((grade) =>
-    grade === '0' ? absentInHealth : (1 - absentInHealth) * (healthyReflex[grade] ?? 0),
+  const healthy = reflexGrades.map(
+    (grade) => absentInHealth * (hardToFind[grade] ?? 0) + (1 - absentInHealth) * (healthyReflex[grade] ?? 0),
   );
   const lowered = bell(reflexGrades.length, (index) => reflexPositions[index] ?? 0, broken, 0.5);
   // Brisk once the tone has set in; in the first days as often flat as brisk.

@@ -144,9 +144,12 @@ function checkCaudaEquina(facts: BedsideFacts): Verdict | null {
   const recent = facts.beganWithin(28);
   const signs = [...facts.saddleLoss, ...facts.sphincterFailure];
   const suspicion = [...pain, ...findingReasons(legSigns, 3)];
-  if (signs.length > 0 && suspicion.length > 0 && recent !== 'no') {
+  // Numbness of the saddle with a failing bladder or bowel is the syndrome itself and needs neither pain nor leg signs.
+  const isSyndrome = facts.saddleLoss.length > 0 && facts.sphincterFailure.length > 0;
+  const isFreshNumbness = facts.saddleLoss.length > 0 && recent === 'yes';
+  if (signs.length > 0 && recent !== 'no' && (suspicion.length > 0 || isSyndrome || isFreshNumbness)) {
     const because = [...signs.slice(0, 4), ...suspicion.slice(0, 3)];
-    return recent === 'yes' ? present(because) : notAssessable([...because, unknownOnset]);
+    return recent === 'yes' || isSyndrome ? present(because) : notAssessable([...because, unknownOnset]);
   }
   const relevant = recent !== 'no' && (facts.bothLegsWeak || (pain.length > 0 && legSigns.length > 0));
   if (!relevant) return null;
