@@ -1,5 +1,5 @@
 import type { OperationOutcome, OperationOutcomeIssue } from 'fhir/r4.js';
-import { canonicalBase } from '../terminology/systems.ts';
+import { systems } from '../terminology/systems.ts';
 
 /** One thing that went wrong, in the terms of the service. */
 export interface OutcomeIssue {
@@ -24,7 +24,7 @@ export function operationOutcome(issues: readonly OutcomeIssue[]): OperationOutc
     issue: issues.map(({ severity, type, code, text, pointer }) => ({
       severity,
       code: type,
-      details: { coding: [{ system: `${canonicalBase}/CodeSystem/fault`, code }], text },
+      details: { coding: [{ system: systems.fault, code }], text },
       ...(pointer === undefined || pointer === '' ? {} : { diagnostics: pointer }),
     })),
   };

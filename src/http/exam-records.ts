@@ -69,7 +69,7 @@ export function createExamRecords(steps: ExamSteps, exams: ExamRepository, now: 
 
 function idOf(exam: Exam): string {
   if (exam.identifier === undefined) {
-    const fault = {
+    const fault: Fault = {
       pointer: '/identifier',
       code: 'REQUIRED',
       message: "An exam to be kept needs the sender's own id.",

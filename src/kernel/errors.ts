@@ -1,3 +1,5 @@
+import type { FaultCode } from './fault-codes.ts';
+
 /**
  * The error base of the whole service. Domain code throws these; only `http/problems.ts` knows which HTTP status a code
  * becomes. `code` is stable and part of the API. Messages and details never carry a person's data.
@@ -15,8 +17,8 @@ export abstract class AppError extends Error {
 export interface Fault {
   /** RFC 6901 JSON Pointer to the offending value in the request body; '' is the whole body. */
   readonly pointer: string;
-  /** Stable kind of fault, upper snake case, for programs. */
-  readonly code: string;
+  /** Stable kind of fault, for programs. */
+  readonly code: FaultCode;
   /** What was expected, in plain words, for people. */
   readonly message: string;
   /** The nearest known key, where a key was unknown. */

@@ -28,6 +28,8 @@ export const systems = {
   notTestedReason: `${canonicalBase}/CodeSystem/not-tested-reason`,
   method: `${canonicalBase}/CodeSystem/exam-method`,
   conclusion: `${canonicalBase}/CodeSystem/localisation-conclusion`,
+  /** Kinds of error and fault in an OperationOutcome. */
+  fault: `${canonicalBase}/CodeSystem/fault`,
   resourceTag: `${canonicalBase}/CodeSystem/resource-tag`,
   /** Identifier system of every resource that the service makes; the value is the resource's UUID. */
   resourceIdentifier: `${canonicalBase}/NamingSystem/resource-id`,

@@ -7,6 +7,7 @@ import type { ConformanceResource } from '../../terminology/load.ts';
 import { bodySiteResources } from './body-sites.ts';
 import { causeResources } from './causes.ts';
 import { examCodeSystems, examMaps, openValueSets } from './exam-items.ts';
+import { faultResources } from './faults.ts';
 import { type GeneratedFiles, jsonText } from './files.ts';
 import type { Release } from './header.ts';
 import { investigationResources } from './investigations.ts';
@@ -42,6 +43,7 @@ function conformanceResources(release: Release, tables: OpenTables): Conformance
     ...causeResources(release, tables),
     ...localisationResources(release),
     ...investigationResources(release, tables),
+    ...faultResources(release),
     ...openValueSets(release, tables),
     ...profileDefinitions(release, r4Definition),
     examQuestionnaire(release),

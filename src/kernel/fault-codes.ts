@@ -1,0 +1,32 @@
+/**
+ * Every kind of fault that the content of a request can have, with its meaning. The codes are stable and part of the
+ * API; the meanings are published with them.
+ */
+export const faultCodes = {
+  REQUIRED: 'Something that must be given is missing.',
+  UNKNOWN_PROPERTY: 'The object takes no property of this name.',
+  UNKNOWN_KEY: 'No such key, code or value is known here.',
+  WRONG_SECTION: 'The key is known but belongs in another section or list.',
+  WRONG_PLACE_PROPERTY: 'The place is known but belongs in another property.',
+  WRONG_VALUE_PROPERTY: 'The value was given under a property that this item or result does not take.',
+  WRONG_TYPE: 'The value has another JSON type than expected.',
+  FORMAT: 'The text has another form than expected.',
+  DATE: 'The time is no possible time, or lies in the future.',
+  OUT_OF_RANGE: 'The number lies outside what is possible.',
+  UNIT: 'The unit is missing, unknown, or cannot be converted to the one expected.',
+  VALUE_MISSING: 'Neither a value nor a reason for its absence is given.',
+  VALUE_AND_NOT_TESTED: 'A value stands together with a reason for its absence.',
+  ONLY_ONE: 'Several properties are given of which only one may be.',
+  SIDE_NOT_APPLICABLE: 'The item lies in the midline and takes no side.',
+  SITE_NOT_APPLICABLE: 'The item has its own place and takes no site.',
+  CONTRADICTION: 'Two statements of the examination cannot both be true.',
+  LIMB_ABSENT: 'Something was stated of a part of the body that is absent.',
+  NOTHING_COVERED: 'A statement that the rest was normal speaks of nothing that could be examined.',
+  OTHER_EXAM: 'A correction carries the identifier of another examination.',
+  NOT_A_CORRECTION: 'A correction does not say that it amends the examination or takes it back.',
+  TOO_LARGE: 'The list, text, object or body is larger than is taken.',
+  INVALID: 'The value is not as the schema asks; too much else was wrong to say more.',
+  MORE_FAULTS: 'There are more faults than are listed.',
+} as const satisfies Record<string, string>;
+
+export type FaultCode = keyof typeof faultCodes;

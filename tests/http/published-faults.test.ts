@@ -1,0 +1,76 @@
+import { readdirSync, readFileSync } from 'node:fs';
+import { fileURLToPath } from 'node:url';
+import { describe, expect, it } from 'vitest';
+import type { MethodNotAllowedError } from '../../src/http/method-not-allowed-error.ts';
+import { problemKinds } from '../../src/http/problems.ts';
+import type {
+  ConflictError,
+  ExamInvalidError,
+  NotFoundError,
+  RequestError,
+  StoreError,
+} from '../../src/kernel/errors.ts';
+import { type FaultCode, faultCodes } from '../../src/kernel/fault-codes.ts';
+import { loadConformance } from '../../src/terminology/load.ts';
+import { systems } from '../../src/terminology/systems.ts';
+
+const root = fileURLToPath(new URL('../../', import.meta.url));
+
+type ErrorOfARequest =
+  | RequestError
+  | NotFoundError
+  | MethodNotAllowedError
+  | ConflictError
+  | StoreError
+  | ExamInvalidError;
+
+/** The compiler asks for every code that an error of a request or a fault can have; `UNEXPECTED` stands for all others. */
+const emitted: Readonly<Record<ErrorOfARequest['code'] | FaultCode | 'UNEXPECTED', true>> = {
+  ...(Object.fromEntries(Object.keys(faultCodes).map((code) => [code, true])) as Record<FaultCode, true>),
+  NOT_JSON: true,
+  BODY_TOO_LARGE: true,
+  TOO_DEEP: true,
+  MEDIA_TYPE: true,
+  NOT_ACCEPTABLE: true,
+  BAD_REQUEST: true,
+  PRECONDITION_REQUIRED: true,
+  NOT_FOUND: true,
+  METHOD_NOT_ALLOWED: true,
+  IDENTIFIER_IN_USE: true,
+  VERSION_MISMATCH: true,
+  STORE_UNAVAILABLE: true,
+  STORE_FULL: true,
+  STORE_CORRUPT: true,
+  EXAM_INVALID: true,
+  UNEXPECTED: true,
+};
+
+describe('the published codes of errors and faults', () => {
+  const published = loadConformance(root)
+    .ofType('CodeSystem')
+    .find(({ url }) => url === systems.fault);
+  const codes = published?.concept?.map(({ code }) => code) ?? [];
+
+  it('are those that the service can emit, no more and no fewer', () => {
+    expect([...codes].sort()).toEqual(Object.keys(emitted).sort());
+  });
+
+  it('say what each means, and which status an error has', () => {
+    for (const { code, definition, property } of published?.concept ?? []) {
+      const status = (problemKinds as Readonly<Record<string, { status: number }>>)[code]?.status;
+      expect(property?.[0]?.valueString, code).toBe(status === undefined ? undefined : String(status));
+      if (status === undefined) expect(definition, code).toMatch(/^[A-Z].*\.$/);
+    }
+  });
+
+  it('are all in use', () => {
+    const text = ['src/exam', 'src/http']
+      .flatMap((folder) =>
+        readdirSync(`${root}${folder}`, { recursive: true, encoding: 'utf8' }).map((file) => `${folder}/${file}`),
+      )
+      .filter((file) => file.endsWith('.ts'))
+      .map((file) => readFileSync(`${root}${file}`, 'utf8'))
+      .join('\n');
+    expect(Object.keys(faultCodes).filter((code) => !text.includes(`'${code}'`))).toEqual([]);
+  });
+});
