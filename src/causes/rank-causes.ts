@@ -10,16 +10,20 @@ import { allCauses } from './table/all-causes.ts';
 import { type Cause, type Produces, rateShares, type SpinalRegion } from './table/cause.ts';
 import { weighCause } from './weigh-cause.ts';
 
-/** How many causes an answer names. */
+/** How many causes an answer names: at most, and even when they are improbable. */
 const longestList = 8;
+const shortestList = 3;
+
+/** Below this probability a cause says more about the tables than about the person. Judged. */
+const worthNaming = 0.005;
 
 /**
  * The causes of the ranked sites, likeliest first.
  *
  * A cause scores the sum, over the ranked sites, of the probability of the site times the share that the cause has among
  * the lesions there; then times its likelihood ratios (tempo, course, age, sex, history, signs, results). The scores of
- * all causes considered are normalised, and the first eight are returned, so that the probabilities returned sum to at
- * most 1. The order of findings and of history does not matter.
+ * all causes considered are normalised. The first eight are returned, after the third only those of at least half a
+ * percent, so that the probabilities returned sum to at most 1. The order of findings and of history does not matter.
  *
  * @returns an empty list when nothing is abnormal, or when no cause in the tables affects any ranked site
  */
@@ -35,12 +39,14 @@ export function rankCauses(exam: Exam, localisation: Localisation): readonly Ran
   const total = scored.reduce((sum, { score }) => sum + score, 0);
   return scored
     .toSorted((a, b) => b.score - a.score || (a.cause.key < b.cause.key ? -1 : 1))
+    .map((one) => ({ ...one, probability: one.score / total }))
+    .filter(({ probability }, rank) => rank < shortestList || probability >= worthNaming)
     .slice(0, longestList)
-    .map(({ cause, weight, score }) => ({
+    .map(({ cause, weight, probability }) => ({
       key: cause.key,
       label: cause.label,
       code: causeCoding(cause),
-      probability: score / total,
+      probability,
       supporting: weight.supporting,
       against: weight.against,
       source: citation(cause.source),

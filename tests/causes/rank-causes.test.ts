@@ -33,6 +33,27 @@ describe('ranking of causes', () => {
     expect(values.reduce((sum, value) => sum + value, 0)).toBeLessThanOrEqual(1 + 1e-9);
   });
 
+  it('leaves out what is below half a percent, but for the first three', () => {
+    const acute = { onset: { pace: 'hyperacute', durationDays: 1 } };
+    const family = [{ key: 'similar-disorder', present: false }];
+    for (const history of [
+      { ...chronic, family },
+      { ...acute, family },
+    ]) {
+      const causes = rankCauses(bedsideExam({ history, results: [hba1c(11)] }), lengthDependent);
+      expect(causes.length).toBeGreaterThanOrEqual(3);
+      for (const cause of causes.slice(3)) expect(cause.probability, cause.key).toBeGreaterThanOrEqual(0.005);
+    }
+  });
+
+  it('denies what it calls by an article without the article', () => {
+    const history = { ...chronic, family: [{ key: 'similar-disorder', present: false }] };
+    const causes = rankCauses(bedsideExam({ history }), lengthDependent);
+    const texts = causes.flatMap(({ supporting, against }) => [...supporting, ...against]).map(({ text }) => text);
+    expect(texts).toContain('no similar disorder in the family');
+    expect(texts.filter((text) => /^no an? /.test(text))).toEqual([]);
+  });
+
   // American Diabetes Association, Standards of Care: diabetes is HbA1c 6.5 % or more, fasting glucose 7.0 mmol/L or more.
   it.each([
     ['at the HbA1c threshold of 6.5 %', 6.5, 'more'],
