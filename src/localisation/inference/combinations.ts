@@ -19,8 +19,21 @@ const workedOut = 10;
 const builtUpon = 3;
 /** Most sites in one answer. */
 const sitesAtMost = 4;
-/** Weight, in nats against health, of unexplained findings from which a further site is looked for. */
-export const worthAnotherSite = 1.2;
+/**
+ * What must be left over for a further site to be looked for: weight in nats against health, and share of the weight of
+ * everything abnormal. One soft sign in a long examination is no second lesion.
+ */
+const leftOver = { weight: 1.2, share: 0.08 } as const;
+
+/** Whether enough abnormal findings are left over to look for a further site. */
+export function isWorthAnotherSite(
+  data: readonly WeighedDatum[],
+  left: readonly WeighedDatum[],
+  health: number,
+): boolean {
+  const abnormal = data.filter((datum) => datum.abnormal);
+  return weightOf(left, health) >= Math.max(leftOver.weight, leftOver.share * weightOf(abnormal, health));
+}
 
 /**
  * Prior weight of a further independent lesion in one person, on top of the product of the lesions' own priors. Judged:
@@ -68,6 +81,12 @@ function compare(a: readonly number[], b: readonly number[]): number {
   return first === -1 ? a.length - b.length : (a[first] ?? 0) - (b[first] ?? 0);
 }
 
+/** Natural logs of the prior of a combination: of unrelated lesions, and the greater of that and one disease of nerves. */
+interface LogPrior {
+  readonly independent: number;
+  readonly log: number;
+}
+
 /** A combination that may be worth working out, with its approximate score. */
 interface Prospect {
   readonly from: Combination;
@@ -98,7 +117,7 @@ class Search {
   }
 
   leavesOver({ states }: Combination): boolean {
-    return weightOf(this.unexplained(states), this.health) >= worthAnotherSite;
+    return isWorthAnotherSite(this.scored.data, this.unexplained(states), this.health);
   }
 
   /** Every promising combination with one site more, worked out exactly, best first. */
@@ -128,29 +147,38 @@ class Search {
       jointState(datum, from.states[place] ?? 0, datum.states[partner] ?? 0, combined, this.health),
     );
     const members = [...from.members, partner];
-    let score = this.logPriorOf(members);
+    const present = from.members.flatMap((index) => this.hypotheses[index] ?? []);
+    let score = this.withPartner(this.independentPriorOf(from.members), present, partner).log;
     this.scored.data.forEach((datum, place) => {
       score += datum.weight * logChance(datum, states[place] ?? 0);
     });
     return [{ members, score, combined, states }];
   }
 
-  private logPriorOf(members: readonly number[]): number {
-    const sites = members.flatMap((index) => this.hypotheses[index] ?? []);
-    const independent = this.logIndependent(members, sites);
-    if (sites.length < 2 || !sites.every(({ site }) => site.kind === 'nerve')) return independent;
-    const picked = this.logTotal + Math.log(nervePicker) + sites.length * Math.log(pickedNerve);
-    return Math.max(independent, picked);
+  /** Prior of a combination with one site more, from that of the smaller one. */
+  private withPartner(
+    prior: { readonly independent: number },
+    present: readonly Hypothesis[],
+    index: number,
+  ): LogPrior {
+    const added = this.hypotheses[index];
+    if (added === undefined) return { independent: Number.NEGATIVE_INFINITY, log: Number.NEGATIVE_INFINITY };
+    const independent =
+      prior.independent + (this.logPrior[index] ?? 0) - this.logTotal + Math.log(additionFactor(present, added));
+    const areNerves = added.site.kind === 'nerve' && present.every(({ site }) => site.kind === 'nerve');
+    if (!areNerves) return { independent, log: independent };
+    const picked = this.logTotal + Math.log(nervePicker) + (present.length + 1) * Math.log(pickedNerve);
+    return { independent, log: Math.max(independent, picked) };
   }
 
-  private logIndependent(members: readonly number[], sites: readonly Hypothesis[]): number {
-    let log = this.logPrior[members[0] ?? 0] ?? 0;
-    members.slice(1).forEach((index, place) => {
-      const added = sites[place + 1];
-      if (added === undefined) return;
-      log += (this.logPrior[index] ?? 0) - this.logTotal + Math.log(additionFactor(sites.slice(0, place + 1), added));
-    });
-    return log;
+  private independentPriorOf(members: readonly number[]): { readonly independent: number } {
+    const sites = members.flatMap((index) => this.hypotheses[index] ?? []);
+    return members
+      .slice(1)
+      .reduce<{ readonly independent: number }>(
+        (prior, index, place) => this.withPartner(prior, sites.slice(0, place + 1), index),
+        { independent: this.logPrior[members[0] ?? 0] ?? 0 },
+      );
   }
 
   private unexplained(states: Uint8Array): readonly WeighedDatum[] {
@@ -164,7 +192,9 @@ class Search {
   private partners(from: Combination): readonly Prospect[] {
     const left = this.unexplained(from.states);
     const candidates = this.candidates(from, left);
-    const estimates = Float64Array.from(candidates, (index) => this.logPriorOf([...from.members, index]));
+    const present = from.members.flatMap((index) => this.hypotheses[index] ?? []);
+    const prior = this.independentPriorOf(from.members);
+    const estimates = Float64Array.from(candidates, (index) => this.withPartner(prior, present, index).log);
     this.scored.data.forEach(({ states, table: { log, width }, weight, abnormal, valueIndex }, place) => {
       const own = log[(from.states[place] ?? 0) * width + valueIndex] ?? 0;
       for (let one = 0; one < estimates.length; one += 1) {
@@ -196,7 +226,7 @@ class Search {
 }
 
 /** Weight of data, in nats against health. */
-export function weightOf(data: readonly WeighedDatum[], health: number): number {
+function weightOf(data: readonly WeighedDatum[], health: number): number {
   return data.reduce((sum, datum) => sum - datum.weight * logChance(datum, datum.states[health] ?? 0), 0);
 }
 

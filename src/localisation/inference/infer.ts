@@ -1,6 +1,6 @@
 import { noLesionIndex } from '../hypotheses/hypotheses.ts';
 import type { Hypothesis } from '../hypothesis.ts';
-import { type Combination, findCombinations, weightOf, worthAnotherSite } from './combinations.ts';
+import { type Combination, findCombinations, isWorthAnotherSite } from './combinations.ts';
 import { type Scored, softmax, unexplainedBy } from './score.ts';
 import type { SiteGroup } from './site-groups.ts';
 
@@ -74,5 +74,5 @@ function startersOf(order: readonly number[], alone: Float64Array): readonly num
 
 /** Whether a hypothesis leaves enough abnormal findings over to look for a second one. */
 function leavesOver(scored: Scored, hypothesis: number): boolean {
-  return weightOf(unexplainedBy(scored, hypothesis, noLesionIndex), noLesionIndex) >= worthAnotherSite;
+  return isWorthAnotherSite(scored.data, unexplainedBy(scored, hypothesis, noLesionIndex), noLesionIndex);
 }

@@ -46,7 +46,18 @@ export function scoreHypotheses(
     }),
   );
   const score = Float64Array.from(logPrior);
-  addEvidence(score, weighed);
+  const everyone = Uint16Array.from(score, (_, index) => index);
+  addEvidence(
+    score,
+    weighed.filter(({ abnormal }) => abnormal),
+    everyone,
+  );
+  const expected = weighed.filter(({ abnormal }) => !abnormal);
+  const best = bestOnceNormalsCount(score, expected);
+  // A normal result only ever takes from a score, so what is out of play by then stays so and need not be gone on with.
+  const inPlay = everyone.filter((index) => (score[index] ?? 0) >= best - outOfPlay);
+  addEvidence(score, expected, inPlay);
+  for (const index of everyone) if ((score[index] ?? 0) < best - outOfPlay) score[index] = best - 2 * outOfPlay;
   doubtTheUnlookedFor(score, weighed, noLesionIndex);
   return { data: weighed, score };
 }
@@ -58,29 +69,32 @@ function gainsOf({ table: { log, width, abnormal }, valueIndex, weight }: Weighe
   return gains;
 }
 
-const noStates = new Uint8Array();
-const noGains = new Float64Array(1);
-
-/** A gather and a sum; four data at a time, because the score then is read and written a quarter as often. */
-function addEvidence(score: Float64Array, data: readonly WeighedDatum[]): void {
-  const states = data.map((datum) => datum.states);
-  const gains = data.map(gainsOf);
-  for (let first = 0; first < data.length; first += 4) {
-    const [a = noStates, b = noStates, c = noStates, d = noStates] = states.slice(first, first + 4);
-    const [p = noGains, q = noGains, r = noGains, s = noGains] = gains.slice(first, first + 4);
-    for (let index = 0; index < score.length; index += 1) {
-      score[index] =
-        (score[index] ?? 0) +
-        (p[a[index] ?? 0] ?? 0) +
-        (q[b[index] ?? 0] ?? 0) +
-        (r[c[index] ?? 0] ?? 0) +
-        (s[d[index] ?? 0] ?? 0);
+/** A gather and a sum, for the hypotheses named. */
+function addEvidence(score: Float64Array, data: readonly WeighedDatum[], indexes: Uint16Array): void {
+  for (const datum of data) {
+    const { states } = datum;
+    const gains = gainsOf(datum);
+    for (let place = 0; place < indexes.length; place += 1) {
+      const index = indexes[place] ?? 0;
+      score[index] = (score[index] ?? 0) + (gains[states[index] ?? 0] ?? 0);
     }
   }
 }
 
+/** How many of the leading hypotheses are gone through to the end to learn how high a score stays. */
+const goneThrough = 24;
+
+function bestOnceNormalsCount(score: Float64Array, expected: readonly WeighedDatum[]): number {
+  const leading = Uint16Array.from(score, (_, index) => index)
+    .sort((a, b) => (score[b] ?? 0) - (score[a] ?? 0) || a - b)
+    .slice(0, goneThrough);
+  const complete = Float64Array.from(score);
+  addEvidence(complete, expected, leading);
+  return leading.reduce((best, index) => Math.max(best, complete[index] ?? best), Number.NEGATIVE_INFINITY);
+}
+
 /** Hypotheses further than this below the best, in nats, matter to no answer. */
-const outOfPlay = 12;
+const outOfPlay = 20;
 
 /** Takes weight from hypotheses that no tested item could have shown; see `unlookedFor`. */
 function doubtTheUnlookedFor(score: Float64Array, data: readonly WeighedDatum[], noLesionIndex: number): void {
