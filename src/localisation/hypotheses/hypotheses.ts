@@ -6,8 +6,10 @@ import { type Hypothesis, hypothesis } from '../hypothesis.ts';
 import { intact } from '../lesion.ts';
 import { brainHypotheses } from './brain.ts';
 import { cordHypotheses } from './cord.ts';
-import { diffuseHypotheses } from './diffuse.ts';
+import { motorNeuronHypotheses } from './motor-neuron.ts';
+import { muscleHypotheses } from './muscle-and-junction.ts';
 import { peripheralHypotheses } from './peripheral.ts';
+import { polyneuropathyHypotheses } from './polyneuropathy.ts';
 
 /** Percent of examinations, among those sent here, that find nothing wrong. Judged. */
 const nothingWrongPercent = 5;
@@ -24,7 +26,9 @@ export const hypotheses: readonly Hypothesis[] = [
   ...peripheralHypotheses(),
   ...cordHypotheses(),
   ...brainHypotheses(),
-  ...diffuseHypotheses(),
+  ...polyneuropathyHypotheses(),
+  ...motorNeuronHypotheses(),
+  ...muscleHypotheses(),
 ];
 
 /** Index of the hypothesis that nothing is wrong. */
