@@ -27,7 +27,7 @@ const gradeAtLoss: readonly (readonly [number, number])[] = [
   [0.75, 2.6],
   [0.87, 1.8],
   [0.95, 0.8],
-  [1, 0.2],
+  [1, -0.5],
 ];
 
 export function interpolate(table: readonly (readonly [number, number])[], at: number): number {
