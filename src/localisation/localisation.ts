@@ -12,6 +12,8 @@ export interface Evidence {
   /** Natural-log likelihood ratio; positive speaks for the site. */
   readonly weight: number;
   readonly because: string;
+  /** Whether what was found is a deviation, or a symptom that is there. */
+  readonly abnormal: boolean;
   /** `Finding.id`. */
   readonly findingId: string;
 }
@@ -86,6 +88,8 @@ export interface NextExamination {
   /** For sensation: where. */
   readonly place?: string;
   readonly because: string;
+  /** Whether `because` names two sites that the result would tell apart. */
+  readonly tellsApart: boolean;
   /** Expected information gain over the leading sites, in bits. */
   readonly gainBits: number;
 }

@@ -164,7 +164,7 @@ function nextSentences({ workup, nextExamination }: PresentedParts): readonly st
       ? []
       : [
           sentence(
-            `at the bedside ${lowerFirst(next.label)}${next.side === null ? '' : ` on the ${next.side}`} would tell most (${next.because})`,
+            `at the bedside ${lowerFirst(next.label)}${next.side === null || next.place !== undefined ? '' : ` on the ${next.side}`} would tell most${next.tellsApart ? ` (${next.because})` : ''}`,
           ),
         ];
   if (groups.length === 0) return bedside;

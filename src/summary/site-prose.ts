@@ -1,6 +1,7 @@
 import { onBothSides } from '../causes/reasons.ts';
 import { lowerFirst } from '../exam/describe.ts';
-import type { Evidence, Localisation, RankedLocalisation, SiteKind } from '../localisation/localisation.ts';
+import { siteWords } from '../localisation/explanation/site-words.ts';
+import type { Evidence, Localisation, RankedLocalisation } from '../localisation/localisation.ts';
 import { joinWords, sentence } from './join-words.ts';
 
 /** Pattern, place and reasons; what speaks against it; the nearest alternative. */
@@ -40,33 +41,11 @@ function leadingGuess(first: RankedLocalisation | undefined): readonly string[] 
     : [sentence(`the nearest fit is ${siteWords(first)} (${percent(first.probability)})`)];
 }
 
-/** What stands before the name of a process; the other kinds are places and have lesions. */
-const processLeads: ReadonlyMap<SiteKind, string> = new Map<SiteKind, string>([
-  ['polyneuropathy', ''],
-  ['polyradiculoneuropathy', ''],
-  ['ganglion', ''],
-  ['muscle', ''],
-  ['multiple-sites', ''],
-  ['none', ''],
-  ['junction', 'a disorder of the '],
-  ['motor-neuron-system', 'disease of the '],
-  ['anterior-horn', 'disease of the '],
-  ['multiple-nerves', 'lesions of '],
-]);
-
-/** "the left common fibular nerve at the fibular neck", "the spinal cord at C6, whole cross-section". */
-export function siteWords({ label, side, kind }: RankedLocalisation): string {
-  const name = lowerFirst(label);
-  const lead = processLeads.get(kind);
-  if (lead !== undefined) return `${lead}${name}${side === 'left' || side === 'right' ? ` on the ${side}` : ''}`;
-  if (side !== 'left' && side !== 'right') return `a lesion of the ${name}`;
-  return /,| in the cord/.test(name) ? `a lesion of the ${name}, on the ${side}` : `a lesion of the ${side} ${name}`;
-}
-
-/** The two strongest reasons out of different sections of the examination. */
+/** The two strongest reasons out of different sections of the examination; what was found wrong says more than what was not. */
 function bestReasons(site: RankedLocalisation): string {
   const chosen: Evidence[] = [];
-  for (const evidence of [...site.supporting].sort((a, b) => b.weight - a.weight)) {
+  const wrong = site.supporting.filter(({ abnormal }) => abnormal);
+  for (const evidence of (wrong.length > 0 ? wrong : site.supporting).toSorted((a, b) => b.weight - a.weight)) {
     const same = chosen.some((other) => other.because === evidence.because || sectionOf(other) === sectionOf(evidence));
     if (!same) chosen.push(evidence);
     if (chosen.length === 2) break;

@@ -1,11 +1,12 @@
 import { describe, expect, it } from 'vitest';
+import { siteWords } from '../../src/localisation/explanation/site-words.ts';
 import type { Localisation, RankedLocalisation } from '../../src/localisation/localisation.ts';
 import { createAssessor } from '../../src/summary/assess.ts';
 import { caution } from '../../src/summary/caution.ts';
 import { findingClauses, notTestedClauses } from '../../src/summary/findings-prose.ts';
 import { joinWords, sentence } from '../../src/summary/join-words.ts';
 import { durationWords, openingSentences, personWords } from '../../src/summary/opening.ts';
-import { percent, siteWords } from '../../src/summary/site-prose.ts';
+import { percent } from '../../src/summary/site-prose.ts';
 import { spell } from '../../src/summary/spelling.ts';
 import { bedsideExam, exampleRead, localised, nothingFound, site } from '../support/bedside.ts';
 
@@ -22,6 +23,7 @@ const fibular: RankedLocalisation = {
       text: 'left ankle dorsiflexion 2/5',
       weight: 3,
       because: 'its fibres run in this nerve',
+      abnormal: true,
     },
   ],
 };

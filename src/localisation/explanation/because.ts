@@ -11,6 +11,7 @@ import type { Hypothesis } from '../hypothesis.ts';
 import type { Datum } from '../inference/evidence.ts';
 import { cordIndex } from '../lesion.ts';
 import type { SiteKind } from '../localisation.ts';
+import { isProcess, siteWords } from './site-words.ts';
 
 /** A stretch of the path that the hypothesis damages, in words. */
 interface Break {
@@ -34,40 +35,18 @@ export function because(hypothesis: Hypothesis, datum: Datum, isPredicted: boole
   if (datum.abnormal) {
     if (isPredicted && first !== undefined) return first.text;
     if (isPredicted && process.because !== '') return process.because;
-    if (isPredicted) return `it goes with ${asCulprit(hypothesis)}`;
-    return processes.has(site.kind)
-      ? `${asCulprit(hypothesis)} does not account for it`
-      : `its path keeps clear of ${asCulprit(hypothesis)}`;
+    if (isPredicted) return `it goes with ${siteWords(site)}`;
+    return isProcess(site.kind)
+      ? `${siteWords(site)} does not account for it`
+      : `its path keeps clear of ${siteWords(site)}`;
   }
   if (first !== undefined)
     return isPredicted ? `only part of the path is affected: ${first.text}` : `${first.text}, so it should suffer`;
   if (isPredicted) return `${sparedPath(datum)} keeps clear of the lesion`;
-  return `${asCulprit(hypothesis)} should change it`;
+  return `${siteWords(site)} should change it`;
 }
-
-/** Kinds that are processes, not places: one does not speak of a lesion of them. */
-const processes: ReadonlySet<SiteKind> = new Set([
-  'polyneuropathy',
-  'polyradiculoneuropathy',
-  'ganglion',
-  'muscle',
-  'junction',
-  'anterior-horn',
-  'motor-neuron-system',
-]);
 
 const everywhere: ReadonlySet<SiteKind> = new Set(['anterior-horn', 'motor-neuron-system']);
-
-/** What is to blame, as a noun with its article: "a lesion of the left common fibular nerve at the fibular neck". */
-export function asCulprit({ site }: Hypothesis): string {
-  if (site.kind === 'none') return 'no lesion';
-  const label = /^([A-Z]\d|Guyon)/.test(site.label)
-    ? site.label
-    : site.label.charAt(0).toLowerCase() + site.label.slice(1);
-  if (processes.has(site.kind)) return `${/^[aeiou]/.test(label) ? 'an' : 'a'} ${label}`;
-  const sided = site.side === 'left' || site.side === 'right' ? `${site.side} ` : '';
-  return `a lesion of the ${sided}${label}`;
-}
 
 function breaksOf(hypothesis: Hypothesis, datum: Datum): readonly Break[] {
   const { probe } = datum.column.target.item;

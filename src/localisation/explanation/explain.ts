@@ -130,6 +130,7 @@ function historyReasons(exam: Exam, { site }: Hypothesis): readonly Evidence[] {
       text: `${statement.present ? '' : 'no '}${statement.label.charAt(0).toLowerCase()}${statement.label.slice(1)}`,
       weight: round(weight),
       because: reason,
+      abnormal: statement.present,
       findingId: `history/${statement.kind}/${statement.key}`,
     }));
 }
@@ -149,6 +150,7 @@ function toEvidence(datum: Datum, weight: number, reason: string): Evidence {
     text: describeFinding(finding),
     weight: round(weight),
     because: reason,
+    abnormal: finding.abnormal,
     findingId: finding.id,
   };
 }

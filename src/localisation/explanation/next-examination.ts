@@ -10,8 +10,8 @@ import type { Mixture } from '../inference/ranking.ts';
 import type { NextExamination } from '../localisation.ts';
 import type { Context } from '../observation/context.ts';
 import type { ProbeTarget } from '../observation/probe-models.ts';
-import { asCulprit } from './because.ts';
 import { round } from './explain.ts';
+import { siteWords } from './site-words.ts';
 
 /** A leading site with its probability and the hypotheses that stand for it, weights summing to 1. */
 export interface Contender {
@@ -128,7 +128,7 @@ export function proposeNext(
       label: place === undefined ? target.item.label : `${target.item.label} ${describePlace(place, target.side)}`,
       side: target.side === 'midline' ? null : target.side,
       ...(place === undefined ? {} : { place: place.key }),
-      because: contrast(column, rows, contenders, columns),
+      ...contrast(column, rows, contenders, columns),
       gainBits: round(bits),
     }));
 }
@@ -201,7 +201,7 @@ function contrast(
   rows: readonly (readonly number[])[],
   contenders: readonly Contender[],
   columns: StateColumns,
-): string {
+): { readonly tellsApart: boolean; readonly because: string } {
   const considered = rows
     .map((row, index) => ({
       normal: row.reduce((sum, chance, value) => (model.normal[value] === true ? sum + chance : sum), 0),
@@ -216,10 +216,12 @@ function contrast(
     ).index;
   const spared = best(({ normal, salience }) => normal * salience);
   const affected = best(({ normal, salience }) => (1 - normal) * salience);
-  if (spared === affected) return 'its result would shift the weight between the leading sites';
+  if (spared === affected) {
+    return { tellsApart: false, because: 'its result would shift the weight between the leading sites' };
+  }
   const name = (index: number): string => {
     const lead = columns.hypotheses[contenders[index]?.members[0]?.index ?? 0];
-    return lead === undefined ? '' : asCulprit(lead);
+    return lead === undefined ? '' : siteWords(lead.site);
   };
-  return `likely to be affected by ${name(affected)}, spared by ${name(spared)}`;
+  return { tellsApart: true, because: `likely to be affected by ${name(affected)}, spared by ${name(spared)}` };
 }

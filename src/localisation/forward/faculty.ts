@@ -68,7 +68,8 @@ function wired(hypothesis: Hypothesis, faculty: Faculty): number {
       return Math.max(0.8 * Math.max(lower.motor, lower.sensory), 0.55 * bilateralLossTo(hypothesis, 'S2'));
     }
     case 'bladder-urgency':
-      return 0.55 * bilateralLossTo(hypothesis, 'S2');
+      // An irritable bladder comes early, before the legs are far gone.
+      return 0.7 * bilateralLossTo(hypothesis, 'S2') ** 0.7;
     case 'bowel':
       return Math.max(0.6 * segmentalLoss(hypothesis, sacral).motor, 0.35 * bilateralLossTo(hypothesis, 'S2'));
     case 'anal-tone':

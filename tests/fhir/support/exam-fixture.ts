@@ -189,6 +189,7 @@ const evidence = (about: Finding, weight: number) => ({
   text: about.item.label.toLowerCase(),
   weight,
   because: 'supplied by this root',
+  abnormal: about.abnormal,
   findingId: about.id,
 });
 

@@ -1,0 +1,42 @@
+import { lowerFirst } from '../../exam/describe.ts';
+import type { SiteKind } from '../localisation.ts';
+
+/** What stands before the name of a process; the other kinds are places and have lesions. */
+const processLeads: ReadonlyMap<SiteKind, string> = new Map<SiteKind, string>([
+  ['polyneuropathy', ''],
+  ['polyradiculoneuropathy', ''],
+  ['ganglion', ''],
+  ['muscle', ''],
+  ['multiple-sites', ''],
+  ['none', ''],
+  ['motor-neuron-system', ''],
+  ['anterior-horn', ''],
+  ['junction', 'a '],
+  ['multiple-nerves', 'lesions of '],
+]);
+
+/** Whether a kind of site is a process and not a place. */
+export function isProcess(kind: SiteKind): boolean {
+  return processLeads.has(kind);
+}
+
+/**
+ * A site as the thing to blame: "a lesion of the left common fibular nerve at the fibular neck", "a lesion of the spinal
+ * cord at C6, one half, on the left", "length-dependent sensorimotor polyneuropathy".
+ */
+export function siteWords({
+  label,
+  side,
+  kind,
+}: {
+  readonly label: string;
+  readonly side: string | null;
+  readonly kind: SiteKind;
+}): string {
+  const name = /^Guyon/.test(label) ? label : lowerFirst(label);
+  const lead = processLeads.get(kind);
+  const isSided = side === 'left' || side === 'right';
+  if (lead !== undefined) return `${lead}${name}${isSided ? ` on the ${side}` : ''}`;
+  if (!isSided) return `a lesion of the ${name}`;
+  return /,| in the cord/.test(name) ? `a lesion of the ${name}, on the ${side}` : `a lesion of the ${side} ${name}`;
+}
