@@ -1,4 +1,5 @@
 import { AppError, ExamInvalidError, type Fault } from '../kernel/errors.ts';
+import { type ErrorCode, errorTitles } from '../kernel/fault-codes.ts';
 
 /** How one kind of error is told to a caller. */
 export interface ProblemKind {
@@ -21,23 +22,23 @@ type IssueOfState = 'duplicate' | 'conflict' | 'transient' | 'no-store' | 'excep
 
 /** The whole catalogue of errors: stable code to status and title. Nothing else in the service knows a status. */
 export const problemKinds = {
-  NOT_JSON: { status: 400, title: 'Not usable as JSON', issue: 'structure' },
-  TOO_DEEP: { status: 400, title: 'Nested too deeply', issue: 'too-costly' },
-  BAD_REQUEST: { status: 400, title: 'Bad request', issue: 'invalid' },
-  NOT_FOUND: { status: 404, title: 'Not found', issue: 'not-found' },
-  METHOD_NOT_ALLOWED: { status: 405, title: 'Method not allowed', issue: 'not-supported' },
-  NOT_ACCEPTABLE: { status: 406, title: 'Not acceptable', issue: 'not-supported' },
-  IDENTIFIER_IN_USE: { status: 409, title: 'Identifier in use', issue: 'duplicate' },
-  VERSION_MISMATCH: { status: 412, title: 'Not the current version', issue: 'conflict' },
-  BODY_TOO_LARGE: { status: 413, title: 'Body too large', issue: 'too-long' },
-  MEDIA_TYPE: { status: 415, title: 'Unsupported media type', issue: 'not-supported' },
-  EXAM_INVALID: { status: 422, title: 'Invalid exam', issue: 'invalid' },
-  PRECONDITION_REQUIRED: { status: 428, title: 'Precondition required', issue: 'required' },
-  UNEXPECTED: { status: 500, title: 'Unexpected error', issue: 'exception' },
-  STORE_CORRUPT: { status: 500, title: 'Store damaged', issue: 'exception' },
-  STORE_UNAVAILABLE: { status: 503, title: 'Store not available', issue: 'transient', retryAfter: 2 },
-  STORE_FULL: { status: 507, title: 'No room left', issue: 'no-store' },
-} as const satisfies Record<string, ProblemKind>;
+  NOT_JSON: { status: 400, title: errorTitles.NOT_JSON, issue: 'structure' },
+  TOO_DEEP: { status: 400, title: errorTitles.TOO_DEEP, issue: 'too-costly' },
+  BAD_REQUEST: { status: 400, title: errorTitles.BAD_REQUEST, issue: 'invalid' },
+  NOT_FOUND: { status: 404, title: errorTitles.NOT_FOUND, issue: 'not-found' },
+  METHOD_NOT_ALLOWED: { status: 405, title: errorTitles.METHOD_NOT_ALLOWED, issue: 'not-supported' },
+  NOT_ACCEPTABLE: { status: 406, title: errorTitles.NOT_ACCEPTABLE, issue: 'not-supported' },
+  IDENTIFIER_IN_USE: { status: 409, title: errorTitles.IDENTIFIER_IN_USE, issue: 'duplicate' },
+  VERSION_MISMATCH: { status: 412, title: errorTitles.VERSION_MISMATCH, issue: 'conflict' },
+  BODY_TOO_LARGE: { status: 413, title: errorTitles.BODY_TOO_LARGE, issue: 'too-long' },
+  MEDIA_TYPE: { status: 415, title: errorTitles.MEDIA_TYPE, issue: 'not-supported' },
+  EXAM_INVALID: { status: 422, title: errorTitles.EXAM_INVALID, issue: 'invalid' },
+  PRECONDITION_REQUIRED: { status: 428, title: errorTitles.PRECONDITION_REQUIRED, issue: 'required' },
+  UNEXPECTED: { status: 500, title: errorTitles.UNEXPECTED, issue: 'exception' },
+  STORE_CORRUPT: { status: 500, title: errorTitles.STORE_CORRUPT, issue: 'exception' },
+  STORE_UNAVAILABLE: { status: 503, title: errorTitles.STORE_UNAVAILABLE, issue: 'transient', retryAfter: 2 },
+  STORE_FULL: { status: 507, title: errorTitles.STORE_FULL, issue: 'no-store' },
+} as const satisfies Record<ErrorCode, ProblemKind>;
 
 export type ProblemCode = keyof typeof problemKinds;
 

@@ -1,3 +1,25 @@
+/** Every way in which a request as a whole can fail, with its title. Which HTTP status each has is known to `http`. */
+export const errorTitles = {
+  NOT_JSON: 'Not usable as JSON',
+  TOO_DEEP: 'Nested too deeply',
+  BAD_REQUEST: 'Bad request',
+  NOT_FOUND: 'Not found',
+  METHOD_NOT_ALLOWED: 'Method not allowed',
+  NOT_ACCEPTABLE: 'Not acceptable',
+  IDENTIFIER_IN_USE: 'Identifier in use',
+  VERSION_MISMATCH: 'Not the current version',
+  BODY_TOO_LARGE: 'Body too large',
+  MEDIA_TYPE: 'Unsupported media type',
+  EXAM_INVALID: 'Invalid exam',
+  PRECONDITION_REQUIRED: 'Precondition required',
+  UNEXPECTED: 'Unexpected error',
+  STORE_CORRUPT: 'Store damaged',
+  STORE_UNAVAILABLE: 'Store not available',
+  STORE_FULL: 'No room left',
+} as const satisfies Record<string, string>;
+
+export type ErrorCode = keyof typeof errorTitles;
+
 /**
  * Every kind of fault that the content of a request can have, with its meaning. The codes are stable and part of the
  * API; the meanings are published with them.

@@ -1,6 +1,5 @@
 import type { CodeSystem, ValueSet } from 'fhir/r4.js';
-import { problemKinds } from '../../http/problems.ts';
-import { faultCodes } from '../../kernel/fault-codes.ts';
+import { errorTitles, faultCodes } from '../../kernel/fault-codes.ts';
 import { localCodeSystem } from './code-systems.ts';
 import type { Release } from './header.ts';
 
@@ -9,16 +8,10 @@ export function faultResources(release: Release): (CodeSystem | ValueSet)[] {
   return localCodeSystem(release, {
     id: 'fault',
     title: 'Errors and faults',
-    description:
-      'Why a request was refused: errors of the request as a whole, each with its HTTP status, and faults of the examination in it.',
+    description: 'Why a request was refused: errors of the request as a whole, and faults of the examination in it.',
     allCodes: 'faults',
-    properties: { status: 'HTTP status of an error; a fault comes with the status of EXAM_INVALID.' },
     concepts: [
-      ...Object.entries(problemKinds).map(([code, { title, status }]) => ({
-        code,
-        display: title,
-        properties: { status: String(status) },
-      })),
+      ...Object.entries(errorTitles).map(([code, display]) => ({ code, display })),
       ...Object.entries(faultCodes).map(([code, definition]) => ({ code, display: words(code), definition })),
     ],
   });
