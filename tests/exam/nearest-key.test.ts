@@ -1,0 +1,72 @@
+import { describe, expect, it } from 'vitest';
+import { territoryKeys } from '../../src/anatomy/skin-places.ts';
+import { items, itemsOf } from '../../src/exam/catalogue/catalogue.ts';
+import { nearestKey } from '../../src/exam/faults/nearest-key.ts';
+import { keysBySynonym } from '../../src/exam/faults/trade-synonyms.ts';
+import { scales } from '../../src/exam/scales.ts';
+import { requestWithFindings } from './support/exam-request.ts';
+import { faultsOf } from './support/read.ts';
+
+const keysOf = (section: Parameters<typeof itemsOf>[0]) => itemsOf(section).map(({ key }) => key);
+const everyKey = new Set([
+  ...items.map(({ key }) => key),
+  ...territoryKeys,
+  ...Object.values(scales).flatMap(({ grades }) => grades.map(({ key }) => key)),
+]);
+
+describe('the nearest key', () => {
+  it.each([
+    ['gait', 'steppage-gait', 'high-stepping'],
+    ['gait', 'spastic-gait', 'spastic'],
+    ['gait', 'rombergs', 'romberg'],
+    ['reflexes', 'reflex knee-jerk', 'knee'],
+    ['reflexes', 'patellar', 'knee'],
+    ['reflexes', 'achilles', 'ankle'],
+    ['reflexes', 'supinator', 'brachioradialis'],
+    ['sensation', 'pin-prick', 'pinprick'],
+    ['sensation', 'proprioception', 'joint-position'],
+    ['power', 'dorsiflexion', 'ankle-dorsiflexion'],
+    ['power', 'hallux_extension', 'great-toe-extension'],
+    ['coordination', 'finger-to-nose', 'finger-nose'],
+  ] as const)('of %s to %s is %s', (section, unknown, key) => {
+    expect(nearestKey(unknown, keysOf(section))).toBe(key);
+  });
+
+  it('is found among places and values as well', () => {
+    expect(nearestKey('peroneal-nerve', territoryKeys)).toBe('common-fibular-nerve');
+    expect(nearestKey('superficial peroneal', territoryKeys)).toBe('superficial-fibular-nerve');
+    expect(
+      nearestKey(
+        'babinski',
+        scales['plantar-response'].grades.map(({ key }) => key),
+      ),
+    ).toBe('extensor');
+  });
+
+  it.each(['flexion', 'extension', 'tinel', 'toe'])('is none for %s, which several keys have', (unknown) => {
+    expect(nearestKey(unknown, [...keysOf('power'), ...keysOf('specialTests')])).toBeUndefined();
+  });
+
+  it('is a known key for every synonym, and no synonym is a key itself', () => {
+    for (const [synonym, keys] of keysBySynonym) {
+      for (const key of keys) expect(everyKey.has(key), key).toBe(true);
+      expect(everyKey.has(synonym), synonym).toBe(false);
+    }
+  });
+});
+
+describe('a name of the trade that is no key', () => {
+  it.each([
+    ['gait', { sign: 'steppage-gait', present: true }, "No such sign 'steppage-gait'. Did you mean 'high-stepping'?"],
+    [
+      'reflexes',
+      { reflex: 'babinski', side: 'left', grade: '2' },
+      "No such reflex 'babinski'. Did you mean 'plantar-response' in `findings.plantars`?",
+    ],
+    ['plantars', { side: 'left', response: 'babinski' }, "Did you mean 'extensor'?"],
+  ])('is refused with the key that it stands for: %s', (section, entry, words) => {
+    const faults = faultsOf(requestWithFindings({ [section]: [entry] }));
+    expect(faults.map(({ code }) => code)).toEqual(['UNKNOWN_KEY']);
+    expect(faults[0]?.message).toContain(words);
+  });
+});
