@@ -1,4 +1,4 @@
-import { describe, expect, it } from 'vitest';
+import { describe, expect, it, vi } from 'vitest';
 import { type QuantityResult, resultByKey, resultRows } from '../../src/exam/catalogue/results.ts';
 import type { InvestigationResult } from '../../src/exam/exam.ts';
 import { canonicalValue, unitsTaken } from '../../src/exam/results/canonical-quantity.ts';
@@ -158,6 +158,18 @@ describe('results', () => {
       { pointer: `/results/0${pointer}`, code, message: expect.stringContaining(words) },
     ]);
   });
+
+  it.each(['__proto__', 'toString', 'kconstructor', 'mol()', 'm.(1)g', '{)}', 'Ashby Doe'])(
+    'refuses the unit %s and prints nothing',
+    (unit) => {
+      const printed = (['log', 'error'] as const).map((way) => vi.spyOn(console, way).mockReturnValue());
+      expect(faults({ key: 'glucose-fasting', valueQuantity: { value: 5, unit } })).toMatchObject([
+        { pointer: '/results/0/valueQuantity/unit', code: 'UNIT', message: expect.stringContaining('mmol/L') },
+      ]);
+      for (const way of printed) expect(way).not.toHaveBeenCalled();
+      vi.restoreAllMocks();
+    },
+  );
 
   it('compares two of the same result in the same unit', () => {
     expect(faults(measured('haemoglobin', 14, 'g/dL'), measured('haemoglobin', 140, 'g/L'))).toEqual([]);

@@ -31,12 +31,25 @@ function ucum(): UcumUtils {
  */
 const internationalUnit = /\[[iI]U\]/;
 
+/** Names that every object inherits: the library finds them where it looks for units. */
+const inherited = Object.getOwnPropertyNames(Object.prototype);
+
+/**
+ * Whether the library may be asked. It fails at inherited names and at some brackets without a unit in them, and writes what
+ * it failed at to standard output, where nothing of a request may appear. UCUM (section 2) knows printable ASCII only.
+ */
+function mayBeUnit(unit: string): boolean {
+  const isPlain = /^[!-~]+$/.test(unit) && !/\([^A-Za-z%[]*\)|\{[^}]*[()]/.test(unit);
+  return isPlain && !inherited.some((name) => unit.includes(name));
+}
+
 /**
  * A number in another UCUM unit; null if either code is not UCUM or the units are of different kinds.
  * @param molarMass g/mol of the substance; without it mass and amount of substance are different kinds
  */
 export function convertUnit(value: number, from: string, to: string, molarMass?: number): number | null {
   if (from === to) return value;
+  if (!mayBeUnit(from)) return null;
   const isInternational = internationalUnit.test(from) && internationalUnit.test(to);
   const plain = (unit: string): string => (isInternational ? unit.replace(internationalUnit, 'cd') : unit);
   const options = molarMass === undefined ? {} : { molecularWeight: molarMass };
