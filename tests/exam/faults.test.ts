@@ -407,8 +407,7 @@ describe('all faults at once', () => {
     expect(faults.at(-1)).toMatchObject({ code: 'MORE_FAULTS', message: expect.stringContaining('101 more faults') });
   });
 
-  it('never repeats text that could be about a person', () => {
-    const name = 'Mrs Example, born 1950-01-01';
+  it.each(['Mrs Example, born 1950-01-01', 'Mary Example 1950'])('never repeats text about a person: %s', (name) => {
     const body = requestWithFindings({
       power: [
         { movement: name, side: name, grade: name },

@@ -1,8 +1,8 @@
-const keyLike = /^[A-Za-z0-9][A-Za-z0-9 _+/-]{0,63}$/;
+const keyLike = /^[A-Za-z0-9][A-Za-z0-9_+/-]{0,63}$/;
 
 /**
  * Whether a value that the caller sent may be repeated in an answer or a log. Only short key-like tokens may: anything
- * else could be free text about a person.
+ * else, and so whatever has a space in it, could be free text about a person.
  */
 export function mayBeEchoed(value: unknown): value is string {
   return typeof value === 'string' && keyLike.test(value);
