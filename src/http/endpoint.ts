@@ -35,6 +35,7 @@ export function endpoint(
     }
     const known = methods.includes(req.method) || (req.method === 'HEAD' && 'get' in handlers);
     if (!known) throw new MethodNotAllowedError(allow);
+    if (req.headers.accept !== undefined) req.headers.accept = withoutParameters(req.headers.accept);
     if (req.accepts([...accepts]) === false) {
       throw new RequestError('NOT_ACCEPTABLE', `This path answers ${accepts.join(' or ')}.`);
     }
@@ -43,4 +44,22 @@ export function endpoint(
   for (const [method, chain] of Object.entries(handlers) as [Method, readonly RequestHandler[]][]) {
     route[method](...chain);
   }
+}
+
+/**
+ * An Accept header without the parameters that change nothing of an answer, which the framework would compare to the
+ * letter: FHIR clients add `fhirVersion=4.0` and some HTTP libraries a charset. Weights stay, and so does any other
+ * version of FHIR, which is then refused.
+ */
+function withoutParameters(accept: string): string {
+  const counts = /^\s*(q=|fhirVersion="?(?!4\.0(\.1)?"?\s*$))/i;
+  return accept
+    .split(',')
+    .map((range) =>
+      range
+        .split(';')
+        .filter((part, index) => index === 0 || counts.test(part))
+        .join(';'),
+    )
+    .join(',');
 }

@@ -91,12 +91,16 @@ describe('refusals', () => {
       sendJson(service.url + path, examNumbered('accepted'), { headers: { Accept: accept } });
     await expectBoth(406, 'NOT_ACCEPTABLE', ask('application/xml'));
     await expectBoth(406, 'NOT_ACCEPTABLE', ask('text/html, application/fhir+xml;q=0.9'));
+    await expectBoth(406, 'NOT_ACCEPTABLE', ask('application/fhir+json; fhirVersion=3.0'));
+    await expectBoth(406, 'NOT_ACCEPTABLE', ask('application/*;charset=utf-8;q=0'));
     for (const accept of [
       '*/*',
       'application/*',
       'application/json',
       'application/fhir+json',
       'text/html, */*;q=0.1',
+      'application/fhir+json; fhirVersion=4.0',
+      'application/json;charset=utf-8;q=0.9, text/plain',
     ]) {
       expect((await ask(accept)('/localisation')).status).toBe(200);
     }
