@@ -31,7 +31,7 @@ export interface Localiser {
   readonly prepare: () => Generator<void>;
 }
 
-/** Sites less likely than this are not listed, beyond the first three. */
+/** Sites less likely than this are not listed, beyond the first three; sites without any chance never are. */
 const listedFrom = 0.01;
 const listedAtMost = 8;
 const listedAtLeast = 3;
@@ -96,7 +96,7 @@ function rank(exam: Exam, inference: Inference, weights: PosteriorWeights): read
   const third = chance(listedAtLeast - 1);
   const listed = inference.groups.filter((_, place) => {
     const own = chance(place);
-    return place < listedAtLeast || own >= least || (own > 0 && own >= third);
+    return place === 0 || own >= least || (own > 0 && own >= third);
   });
   const single = listed.map(({ group, probability }): RankedLocalisation => {
     const members = weights.within(group);
