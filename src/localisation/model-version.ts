@@ -1,2 +1,2 @@
 /** Version of the clinical model: package version and a fingerprint of every table and weight. Written by `npm run generate`. */
-export const modelVersion = '0.1.0+7195329da3fa';
+export const modelVersion = '0.1.0+817aee42c6b1';

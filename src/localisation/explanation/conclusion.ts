@@ -18,6 +18,8 @@ const poorFit = 0.65;
 /** Below this probability the leading site is only one of several. Judged. */
 const faintLead = 0.25;
 const fewAbnormal = 4;
+/** From this share of the leading site's probability on, another is a rival to it. Judged. */
+const rivalFrom = 0.3;
 /** From this probability on, deviations are put down to health and age. Judged. */
 const clearlyNormal = 0.33;
 
@@ -62,10 +64,18 @@ export function conclude(
   }
   if (isAgainstAnatomy(abnormal)) return 'not-anatomical';
   const fit = severalProbability > 0.5 ? jointFit : best.fit;
-  if (fit < poorFit) return abnormal.length >= fewAbnormal ? 'not-anatomical' : 'insufficient';
+  if (fit < poorFit) {
+    return abnormal.length >= fewAbnormal && !hasFittingRival(ranked) ? 'not-anatomical' : 'insufficient';
+  }
   if (severalProbability > 0.5) return 'multiple-sites';
   if (best.probability < faintLead && abnormal.length < fewAbnormal) return 'insufficient';
   return diffuseKinds.has(best.kind) ? 'diffuse-process' : 'single-site';
+}
+
+/** Whether a site not much less likely than the leading one accounts for the findings: then they do follow the anatomy. */
+function hasFittingRival(ranked: readonly RankedLocalisation[]): boolean {
+  const least = rivalFrom * (ranked[0]?.probability ?? 0);
+  return ranked.some(({ kind, probability, fit }) => kind !== 'none' && probability >= least && fit >= poorFit);
 }
 
 function isAgainstAnatomy(abnormal: readonly Finding[]): boolean {

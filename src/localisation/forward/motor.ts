@@ -38,6 +38,18 @@ export function motorDeficit(hypothesis: Hypothesis, item: MotorItem): MotorDefi
       strand.share * (strand.segment === null ? 1 : hypothesis.pathways.motorTo(strand.side, strand.segment));
   }
   const lower = 1 - through;
-  const upper = (1 - commanded) * item.movement.pyramidalWeight;
+  const lost = 1 - commanded;
+  const upper = lost * pyramidalShare(lost, item.movement.pyramidalWeight);
   return { lower, upper, total: 1 - (1 - lower) * (1 - upper) };
+}
+
+/** How late the pyramidal pattern gives way: the power to which the loss is raised. Judged. */
+const patternLastsTo = 8;
+
+/**
+ * The pyramidal pattern, in which some movements keep strength, is what is left of descending control that still acts on
+ * them. Where nearly none gets through nothing is kept: a complete lesion paralyses flexors and extensors alike.
+ */
+function pyramidalShare(lost: number, weight: number): number {
+  return weight + (1 - weight) * lost ** patternLastsTo;
 }

@@ -15,10 +15,10 @@ function levelFrequency(segment: number): number {
 
 /** Share of all focal findings, in percent, and depth of damage, of each way of damaging the cord. Judged. */
 const crossSections = {
-  transverse: { percent: 6, depths: [0.95, 0.6, 0.35] },
-  hemisection: { percent: 2.2, depths: [0.92, 0.6] },
+  transverse: { percent: 6, depths: [0.98, 0.6, 0.35] },
+  hemisection: { percent: 3, depths: [0.98, 0.6, 0.35] },
   central: { percent: 1.6, depths: [0.85] },
-  anterior: { percent: 0.8, depths: [0.9, 0.6] },
+  anterior: { percent: 0.8, depths: [0.98, 0.6, 0.35] },
   posterior: { percent: 0.6, depths: [0.85] },
 } as const;
 
@@ -213,6 +213,9 @@ function longCompression(): Hypothesis[] {
   );
 }
 
+/** Share of the damage of one half of the cord that reaches the tracts of the other, where it does. Judged. */
+const spillShare = 0.33;
+
 /** Every lesion of the cord, at every segment, whole and in part, on each side. */
 export function cordHypotheses(): Hypothesis[] {
   const symmetrical = crossSectionLesions.flatMap(({ key, part, of, build }) => {
@@ -232,8 +235,8 @@ export function cordHypotheses(): Hypothesis[] {
   const halves = cordLevels.flatMap((level) =>
     bodySides.flatMap((side) =>
       depths.flatMap((depth) =>
-        // A pure half is the textbook case; at the bedside the other half is usually touched as well.
-        [0, 0.3].map((spill) => {
+        // A pure half is the textbook case; at the bedside the other half is usually touched as well, but less.
+        [0, spillShare * depth].map((spill) => {
           const lesion = hemisection(side, level, depth);
           if (spill > 0)
             lesion
@@ -241,7 +244,7 @@ export function cordHypotheses(): Hypothesis[] {
               .cord('dorsalColumn', opposite(side), level, spill);
           return hypothesis(
             site('spinal-cord-hemisection', 'one half', level, side),
-            `${depth}-${spill}`,
+            `${depth}-${spill === 0 ? 'pure' : 'spilling'}`,
             (percent * levelFrequency(level)) / (totalFrequency * depths.length * 4),
             lesion.build(),
             { faculties: hornerChances(side, level, depth) },

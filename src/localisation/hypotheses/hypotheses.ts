@@ -12,7 +12,7 @@ import { peripheralHypotheses } from './peripheral.ts';
 import { polyneuropathyHypotheses } from './polyneuropathy.ts';
 
 /** Percent of examinations, among those sent here, that find nothing wrong. Judged. */
-const nothingWrongPercent = 5;
+const nothingWrongPercent = 3.5;
 
 export const noLesionKey = 'no-lesion';
 

@@ -50,7 +50,7 @@ const limbPairs: readonly (readonly [Segment, Segment, number])[] = [
   ['C5', 'C6', 3],
   ['C6', 'C7', 3],
   ['C7', 'C8', 2],
-  ['C8', 'T1', 2],
+  ['C8', 'T1', 0.6],
   ['L2', 'L3', 1.5],
   ['L3', 'L4', 2],
   ['L4', 'L5', 3],

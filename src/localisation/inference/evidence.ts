@@ -40,7 +40,8 @@ const summaryBase = 0.6;
 
 /** What the examiner stated, one datum per place, each with its discounted weight. Untested items give none. */
 export function gatherEvidence(findings: readonly Finding[], columns: StateColumns): readonly Datum[] {
-  const drafts = findings.filter((finding) => finding.value !== null).flatMap(draftsOf);
+  const patches = lostPatches(findings);
+  const drafts = findings.filter((finding) => finding.value !== null).flatMap((finding) => draftsOf(finding, patches));
   const sizes = new Map<string, number>();
   for (const draft of drafts) sizes.set(draft.group, (sizes.get(draft.group) ?? 0) + draft.base);
   return drafts.flatMap((draft): Datum[] => {
@@ -60,11 +61,11 @@ export function gatherEvidence(findings: readonly Finding[], columns: StateColum
   });
 }
 
-function draftsOf(finding: Finding): readonly Draft[] {
+function draftsOf(finding: Finding, patches: LostPatches): readonly Draft[] {
   const { item, side, place, value } = finding;
   if (value === null) return [];
   const { probe } = item;
-  if (probe.kind === 'sensation' && place !== undefined) return sensoryDrafts(finding, probe.modality, value);
+  if (probe.kind === 'sensation' && place !== undefined) return sensoryDrafts(finding, probe.modality, value, patches);
   const target: ProbeTarget = place === undefined ? { item, side } : { item, side, place };
   const [group, strength] = groupOf(finding);
   const base = finding.origin === 'otherwise-normal' ? summaryBase : 1;
@@ -107,7 +108,12 @@ const tractOf: Readonly<Record<Modality, string>> = {
   'light-touch': 'touch',
 };
 
-function sensoryDrafts(finding: Finding, modality: Modality, value: string | number): readonly Draft[] {
+function sensoryDrafts(
+  finding: Finding,
+  modality: Modality,
+  value: string | number,
+  patches: LostPatches,
+): readonly Draft[] {
   const { item, side, place } = finding;
   if (place === undefined) return [];
   const at = (key: DermatomeKey, stated: string | number, base: number, group: string): Draft => ({
@@ -125,7 +131,7 @@ function sensoryDrafts(finding: Finding, modality: Modality, value: string | num
     return keys.map((key) => at(key, value, Math.min(0.5, 2 / keys.length) * summaryBase, `region|${finding.id}`));
   }
   const region = regionOf(place);
-  const border = finding.abnormal ? bordersOf(place) : [];
+  const border = finding.abnormal ? bordersOf(place, patches.get(patchName(finding)) ?? []) : [];
   return [
     ...border.map((key) => at(key, 'normal', borderBase, `border|${finding.id}`)),
     {
@@ -142,15 +148,40 @@ function sensoryDrafts(finding: Finding, modality: Modality, value: string | num
 /** Weight of the skin beyond a patch that was named: who names a dermatome or a nerve's territory says where it ends. */
 const borderBase = 0.2;
 
-/** Dermatomes two to four segments beyond a named dermatome or territory on either side. */
-function bordersOf(place: FindingPlace): readonly DermatomeKey[] {
-  const row = place.kind === 'territory' || place.kind === 'dermatome' ? skinPlace(place.kind, place.key) : undefined;
-  const own = row?.supplies.flatMap(({ roots }) => Object.keys(roots) as Segment[]).map(segmentIndex) ?? [];
+/** By modality and side, the segments that the named patches of lost sensation take in. */
+type LostPatches = ReadonlyMap<string, readonly number[]>;
+
+function lostPatches(findings: readonly Finding[]): LostPatches {
+  const patches = new Map<string, number[]>();
+  for (const finding of findings) {
+    if (!finding.abnormal || finding.place === undefined) continue;
+    const named = segmentsNamed(finding.place);
+    if (named.length > 0) patches.set(patchName(finding), [...(patches.get(patchName(finding)) ?? []), ...named]);
+  }
+  return patches;
+}
+
+function patchName({ modality, side }: Finding): string {
+  return `${modality}|${side}`;
+}
+
+function segmentsNamed({ kind, key }: FindingPlace): readonly number[] {
+  const row = kind === 'territory' || kind === 'dermatome' ? skinPlace(kind, key) : undefined;
+  return row?.supplies.flatMap(({ roots }) => Object.keys(roots) as Segment[]).map(segmentIndex) ?? [];
+}
+
+/**
+ * Dermatomes two to four segments beyond a named dermatome or territory on either side. Who names several samples one
+ * stretch of skin, so that only what lies beyond all of them is its border.
+ */
+function bordersOf(place: FindingPlace, patch: readonly number[]): readonly DermatomeKey[] {
+  const own = segmentsNamed(place);
   if (own.length === 0) return [];
   const top = Math.min(...own);
   const bottom = Math.max(...own);
   return dermatomeKeys.filter((key) => {
     const segment = segmentIndex(segmentOf(key));
+    if (segment >= Math.min(...patch) && segment <= Math.max(...patch)) return false;
     const away = segment < top ? top - segment : segment - bottom;
     return away >= 2 && away <= 4;
   });

@@ -25,6 +25,11 @@ const cervicalRoots = (site: Site): boolean => site.kind === 'root' && between(s
 const cervicalCord = (site: Site): boolean => site.kind === 'cord' && between(site.level, 'C1', 'C8');
 const thoracicCord = (site: Site): boolean => site.kind === 'cord' && between(site.level, 'T1', 'L1');
 
+const at =
+  (key: string) =>
+  (site: Site): boolean =>
+    site.key === key;
+
 /** Judged, and kept small on purpose: the examination decides. */
 const weights: readonly HistoryWeight[] = [
   {
@@ -100,11 +105,115 @@ const weights: readonly HistoryWeight[] = [
     source: fromMemory,
   },
   {
-    key: 'recent-infection',
+    key: 'preceding-infection',
     applies: (site) => site.kind === 'polyradiculoneuropathy',
     present: 1.8,
     denied: 0.9,
     because: 'an infection in the weeks before is usual',
+    source: fromMemory,
+  },
+  {
+    key: 'preceding-gastroenteritis',
+    applies: (site) => site.kind === 'polyradiculoneuropathy',
+    present: 1.8,
+    denied: 0.9,
+    because: 'an infection in the weeks before is usual',
+    source: fromMemory,
+  },
+  {
+    key: 'preceding-respiratory-infection',
+    applies: (site) => site.kind === 'polyradiculoneuropathy',
+    present: 1.8,
+    denied: 0.9,
+    because: 'an infection in the weeks before is usual',
+    source: fromMemory,
+  },
+  {
+    key: 'fatigable-weakness',
+    applies: (site) => site.kind === 'junction',
+    present: 2,
+    denied: 0.8,
+    because: 'weakness that grows with use points to the neuromuscular junction',
+    source: fromMemory,
+  },
+  {
+    key: 'leg-crossing',
+    applies: at('common-fibular-nerve'),
+    present: 2.5,
+    denied: 1,
+    because: 'crossed legs press on the nerve at the fibular neck',
+    source: fromMemory,
+  },
+  {
+    key: 'prolonged-squatting',
+    applies: at('common-fibular-nerve'),
+    present: 2.5,
+    denied: 1,
+    because: 'squatting presses on the nerve at the fibular neck',
+    source: fromMemory,
+  },
+  {
+    key: 'recent-weight-loss',
+    applies: at('common-fibular-nerve'),
+    present: 1.6,
+    denied: 1,
+    because: 'lost fat leaves the nerve at the fibular neck without padding',
+    source: fromMemory,
+  },
+  {
+    key: 'deep-sleep-on-arm',
+    applies: at('radial-nerve-spiral-groove'),
+    present: 2.5,
+    denied: 1,
+    because: 'the nerve is pressed against the humerus in deep sleep',
+    source: fromMemory,
+  },
+  {
+    key: 'elbow-leaning',
+    applies: at('ulnar-nerve-elbow'),
+    present: 2,
+    denied: 1,
+    because: 'leaning presses on the nerve behind the elbow',
+    source: fromMemory,
+  },
+  {
+    key: 'tight-clothing',
+    applies: at('lateral-femoral-cutaneous-nerve'),
+    present: 2.5,
+    denied: 1,
+    because: 'a tight waistband presses on the nerve at the groin',
+    source: fromMemory,
+  },
+  {
+    key: 'external-pressure',
+    applies: (site) => site.kind === 'nerve',
+    present: 1.6,
+    denied: 1,
+    because: 'pressure from outside hurts single nerves',
+    source: fromMemory,
+  },
+  {
+    key: 'recent-surgery',
+    applies: (site) => site.kind === 'nerve' || site.kind === 'plexus',
+    present: 1.5,
+    denied: 1,
+    because: 'nerves are at risk from an operation nearby and from lying still',
+    source: fromMemory,
+  },
+  {
+    key: 'limb-fracture-or-dislocation',
+    applies: (site) => site.kind === 'nerve' || site.kind === 'plexus',
+    present: 1.6,
+    denied: 1,
+    because: 'nerves lie against the bone or joint that was hurt',
+    source: fromMemory,
+  },
+  {
+    key: 'saddle-numbness',
+    applies: (site) => site.kind === 'cauda-equina' || site.key === 'conus-medullaris',
+    present: 2,
+    denied: 0.7,
+    because: 'the lowest sacral segments serve the saddle',
     source: fromMemory,
   },
 ];

@@ -139,11 +139,16 @@ export function plantarDistribution(released: number, toeMuscles: number): reado
 
 const sensoryResults: readonly string[] = scales.sensation.grades.map((grade) => grade.key);
 
+/** Share of what is lost with age that is called absent: at the toes of the old a tuning fork is often not felt at all. Judged. */
+const absentWithAge = 0.35;
+
 /** Chance of each sensory result from the fraction lost. False losses 1.5 %, judged; sensitivity in root lesions near 0.6: Tawa 2017 (read). */
 export function sensoryDistribution(loss: number, lostInHealth: number): readonly number[] {
   const detected = (loss * loss) / (loss * loss + 0.07);
-  const abnormal = 1 - (1 - 0.015 - 0.955 * detected) * (1 - lostInHealth);
-  const absent = 0.05 + 0.5 * loss * loss;
+  const fromLesion = 0.015 + 0.955 * detected;
+  const abnormal = 1 - (1 - fromLesion) * (1 - lostInHealth);
+  // A share of what is abnormal, so that age counts for what the lesion leaves over.
+  const absent = ((0.05 + 0.5 * loss * loss) * fromLesion + absentWithAge * (abnormal - fromLesion)) / abnormal;
   const shares: Readonly<Record<string, number>> = {
     normal: 1 - abnormal,
     absent: abnormal * absent,

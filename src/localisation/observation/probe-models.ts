@@ -275,14 +275,18 @@ const coordinationMuscles = {
   midline: ['hip-flexion'],
 } as const;
 
+/** Balance tasks that healthy people from 60 fail, such as walking heel to toe: a fifth, more in great age. Judged. */
+const taskFailedFrom60 = 0.2;
+
 /** Clumsiness is cerebellar, or made by weakness, or by lost position sense; the last two in part only. */
 function cerebellar({ item, side }: ProbeTarget, part: 'upper-limb' | 'lower-limb' | 'midline'): ProbeModel {
   const muscles = sidesOf(side).flatMap((one) => motorItems(coordinationMuscles[part], one));
   const joint = skinPlace('landmark', part === 'upper-limb' ? 'index-finger' : 'great-toe');
+  const failedInHealth = item.scale === 'performance' ? taskFailedFrom60 : 0;
   const joints = joint === undefined ? [] : sidesOf(side).map((one) => sensoryItem(joint, 'joint-position', one));
   return signModel({
     item,
-    family: 'coordination',
+    family: `coordination|${failedInHealth}`,
     steps: [coarse, 4, 4],
     fractions: (hypothesis) => {
       const { cerebellar: halves } = hypothesis.pathways.damage;
@@ -296,8 +300,10 @@ function cerebellar({ item, side }: ProbeTarget, part: 'upper-limb' | 'lower-lim
         mean(joints.map((one) => sensoryDeficit(hypothesis, one).total)),
       ];
     },
-    chance: ([ataxia = 0, weakness = 0, position = 0]) =>
-      0.02 + 0.96 * (1 - (1 - 0.92 * ataxia) * (1 - 0.45 * weakness) * (1 - 0.4 * position)),
+    chance: ([ataxia = 0, weakness = 0, position = 0], { from60 }) => {
+      const inHealth = 0.02 + failedInHealth * from60;
+      return inHealth + (0.98 - inHealth) * (1 - (1 - 0.92 * ataxia) * (1 - 0.45 * weakness) * (1 - 0.4 * position));
+    },
   });
 }
 
