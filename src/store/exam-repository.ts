@@ -52,7 +52,7 @@ export interface ExamRepository {
   /** Every version, oldest first; empty for an unknown exam. @throws StoreError */
   history(id: string): Promise<readonly ExamVersion[]>;
 
-  /** Resolves when the store can read and still accepts writes. @throws StoreError */
+  /** Resolves when the store can read, still accepts writes and has room for some. @throws StoreError */
   check(): Promise<void>;
 
   /** Finishes what was accepted, then lets go of the files. Safe to call twice. */

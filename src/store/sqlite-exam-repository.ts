@@ -1,3 +1,5 @@
+import { statfs } from 'node:fs/promises';
+import { dirname } from 'node:path';
 import { promisify } from 'node:util';
 import { deflate, inflateSync } from 'node:zlib';
 import { ConflictError, NotFoundError, StoreError } from '../kernel/errors.ts';
@@ -21,6 +23,9 @@ const compress = promisify(deflate) as (bytes: Buffer, options: { level: number 
 
 /** The higher levels take three times as long for a few percent. */
 const fastest = { level: 1 };
+
+/** Room for a few groups of exams with the log that precedes them; with less the store says that it is not ready. */
+const leastFreeBytes = 4 * 1024 * 1024;
 
 const versionColumns = `exam.id, version, received_at AS receivedAt, model_version AS modelVersion,
   content_hash AS contentHash`;
@@ -95,6 +100,10 @@ export class SqliteExamRepository implements ExamRepository {
   async check(): Promise<void> {
     if (this.#writesStopped || this.#closing !== undefined) throw stopped();
     this.#read(() => this.#statements.probe.get({}));
+    const { bavail, bsize } = await statfs(dirname(this.#store.db.name)).catch((error) => {
+      throw asStoreError(error);
+    });
+    if (bavail * bsize < leastFreeBytes) throw new StoreError('STORE_FULL', 'There is no room left to keep exams.');
   }
 
   close(): Promise<void> {
