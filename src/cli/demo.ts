@@ -22,9 +22,11 @@ interface PostedExam {
 
 async function demo(args: readonly string[]): Promise<void> {
   const once = args.includes('--once');
-  const name = args.find((arg) => !arg.startsWith('-')) ?? 'foot-drop';
+  const [name = 'foot-drop', ...others] = args.filter((arg) => arg !== '--once');
   const known = readdirSync(examples).flatMap((file) => /^(.+)\.json$/.exec(file)?.[1] ?? []);
-  if (!known.includes(name)) throw new Error(`There is no example of that name; there are: ${known.join(', ')}.`);
+  if (!known.includes(name) || others.length > 0) {
+    throw new Error(`Expected at most one example and --once. The examples are: ${known.join(', ')}.`);
+  }
   const exam = readFileSync(new URL(`${name}.json`, examples), 'utf8');
 
   const { service, dataDir } = await start();
@@ -41,7 +43,7 @@ async function demo(args: readonly string[]): Promise<void> {
   mkdirSync(dataDir, { recursive: true, mode: 0o700 });
   writeFileSync(file, `${JSON.stringify(bundle, null, 2)}\n`, { mode: 0o600 });
   print('THE BUNDLE');
-  print(`  ${service.url}${location}/bundle`);
+  if (!once) print(`  ${service.url}${location}/bundle`);
   print(`  ${file}`);
   print(wrap('Send it as it is to any FHIR R4 server; sending it twice makes no duplicates.', width, '  '));
 

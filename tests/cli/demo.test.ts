@@ -96,9 +96,12 @@ describe('the demonstration', () => {
     expect(code).toBe(0);
   });
 
-  it('names the examples that there are when it is asked for another', () => {
-    const { status, stderr } = run(['none-such', '--once']);
-    expect(status).toBe(1);
-    expect(stderr).toContain(exampleNames[0]);
-  });
+  it.each([['none-such'], ['--help'], ['foot-drop', 'cervical-cord']])(
+    'names the examples when asked for %s',
+    (...asked) => {
+      const { status, stderr } = run([...asked, '--once']);
+      expect(status).toBe(1);
+      expect(stderr).toContain(exampleNames[0]);
+    },
+  );
 });
