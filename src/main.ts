@@ -1,5 +1,5 @@
 import { readConfig } from './config.ts';
-import { AppError, ConfigError } from './kernel/errors.ts';
+import { AppError, ConfigError, StoreError } from './kernel/errors.ts';
 import { startService, stopOnSignals } from './service.ts';
 
 /** Starts the service from the environment and stops it on a signal. */
@@ -20,10 +20,11 @@ try {
 
 function reasonOf(error: unknown): string {
   if (error instanceof ConfigError) return error.problems.join('\n  ');
+  if (error instanceof StoreError) return `${error.message} DATA_DIR and DATABASE_URL say where the store is.`;
   if (error instanceof AppError) return error.message;
   const code = error instanceof Error && 'code' in error ? String(error.code) : '';
   if (code === 'EADDRINUSE') return 'the port is in use; set PORT to another one, or to 0 for a free one.';
-  if (code === 'EACCES' || code === 'EADDRNOTAVAIL') return `this address and port cannot be used (${code}).`;
+  if (/^(EACCES|EADDRNOTAVAIL|ENOTFOUND|EAI_AGAIN)$/.test(code)) return `HOST and PORT cannot be used (${code}).`;
   // Nothing of a request can be in here: no request has been accepted yet.
   return error instanceof Error ? (error.stack ?? error.message) : String(error);
 }

@@ -76,7 +76,10 @@ describe('start and stop', () => {
     expect(failedStart({ PORT: port, DATA_DIR: other }).stderr).toMatch(/the port is in use/);
     expect(failedStart({ HOST: '0.0.0.0', PORT: 'x' }).stderr).toMatch(/no access control[\s\S]*PORT must be/);
     expect(failedStart({ DATABASE_URL: 'postgres://db/exams' }).stderr).toMatch(/not supported yet by this version/);
-    expect(failedStart({ DATA_DIR: '/dev/null/x' }).stderr).toMatch(/exam store is not available \(ENOTDIR\)/);
+    expect(failedStart({ DATA_DIR: '/dev/null/x' }).stderr).toMatch(/store is not available \(ENOTDIR\)\. DATA_DIR/);
+    expect(failedStart({ HOST: 'no.such.invalid', ALLOW_OPEN_NETWORK: 'true', DATA_DIR: other }).stderr).toMatch(
+      /cannot start: HOST and PORT cannot be used \(E\w+\)\.\n$/,
+    );
     rmSync(other, { recursive: true, force: true });
   });
 
