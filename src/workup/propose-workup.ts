@@ -16,9 +16,10 @@ import type { WorkupRule } from './workup-rule.ts';
 /** Of rules that press equally the first gives the reason. */
 export const workupRules: readonly WorkupRule[] = [...redFlagTests, ...neuropathyTests, ...siteTests];
 
-/** A site, other than the first, below this probability asks for no test of its own; likewise a cause. */
+/** A site, other than the first, below this probability asks for no test of its own. Judged. */
 const leastSiteProbability = 0.15;
-const leastCauseProbability = 0.05;
+/** Likewise a cause, by the tier of the test: what hurts or costs much is for causes that are likely. Judged. */
+const leastCauseProbability: Readonly<Record<WorkupItem['tier'], number>> = { 1: 0.05, 2: 0.08, 3: 0.25 };
 const longestList = 16;
 
 const priorityOrder: Readonly<Record<WorkupItem['priority'], number>> = { stat: 0, urgent: 1, routine: 2 };
@@ -36,7 +37,7 @@ export function proposeWorkup(
   const done = new Set(exam.results.map((result) => result.key));
   const situation: Situation = {
     sites: namesAPlace(localisation.conclusion) ? consideredSites(localisation) : [],
-    causes: new Set(causes.filter((cause) => cause.probability >= leastCauseProbability).map((cause) => cause.key)),
+    causes: new Map(causes.map((cause) => [cause.key, cause.probability])),
     present: new Set(redFlags.filter((flag) => flag.state === 'present').map((flag) => flag.key)),
     undecided: new Set(redFlags.filter((flag) => flag.state === 'not-assessable').map((flag) => flag.key)),
   };
@@ -82,7 +83,8 @@ export function investigationCoding(test: Investigation): Coding {
 
 interface Situation {
   readonly sites: readonly RankedLocalisation[];
-  readonly causes: ReadonlySet<string>;
+  /** Probability of each cause considered, by key. */
+  readonly causes: ReadonlyMap<string, number>;
   readonly present: ReadonlySet<string>;
   readonly undecided: ReadonlySet<string>;
 }
@@ -95,7 +97,7 @@ function consideredSites(localisation: Localisation): readonly RankedLocalisatio
 function inForce(rule: WorkupRule, { sites, causes, present, undecided }: Situation): WorkupRule | null {
   const applies =
     (rule.flags?.some((flag) => present.has(flag)) ?? false) ||
-    (rule.causes?.some((cause) => causes.has(cause)) ?? false) ||
+    (rule.causes?.some((cause) => (causes.get(cause) ?? 0) >= leastCauseProbability[rule.tier]) ?? false) ||
     sites.some((site) => (rule.sites?.includes(site.site) ?? false) || (rule.kinds?.includes(site.kind) ?? false));
   if (applies) return rule;
   if (rule.flags?.some((flag) => undecided.has(flag)) !== true) return null;
