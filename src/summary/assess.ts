@@ -6,7 +6,7 @@ import { modelVersion } from '../localisation/model-version.ts';
 import type { Assessment } from '../workup/assessment.ts';
 import { proposeWorkup } from '../workup/propose-workup.ts';
 import { assessRedFlags } from '../workup/red-flags.ts';
-import { caution } from './caution.ts';
+import { cautionFor } from './caution.ts';
 import { present } from './present.ts';
 import type { Spelling } from './spelling.ts';
 
@@ -31,7 +31,7 @@ export function createAssessor(
       const causes = rankCauses(exam, localisation);
       const redFlags = assessRedFlags(exam, localisation);
       const workup = proposeWorkup(exam, localisation, causes, redFlags);
-      const parts = { ...localisation, causes, redFlags, workup, caution };
+      const parts = { ...localisation, causes, redFlags, workup, caution: cautionFor(exam.person.ageYears) };
       return { ...parts, presentation: present(exam, parts, { spelling }), modelVersion };
     },
   };

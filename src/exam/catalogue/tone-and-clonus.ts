@@ -120,7 +120,7 @@ export const clonus = sectionTable(
     },
     ankle: {
       label: 'Ankle clonus',
-      bodyPart: 'ankle',
+      bodyPart: 'foot',
       hpo: equivalent('HP:0011448', 'Ankle clonus'),
       probe: { kind: 'clonus', reflex: 'ankle' },
     },

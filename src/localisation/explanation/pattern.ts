@@ -4,7 +4,7 @@ import type { Pattern, RankedLocalisation, SiteKind } from '../localisation.ts';
 /** Name of the syndrome that a kind of site makes. */
 const syndromes: Readonly<Record<SiteKind, { readonly key: string; readonly label: string }>> = {
   none: { key: 'no-abnormality', label: 'No abnormal neurological pattern' },
-  muscle: { key: 'myopathy', label: 'Muscle disease pattern' },
+  muscle: { key: 'myopathy', label: 'Myopathy' },
   junction: { key: 'junction-disorder', label: 'Disorder of neuromuscular transmission' },
   nerve: { key: 'mononeuropathy', label: 'Mononeuropathy' },
   'multiple-nerves': { key: 'multiple-mononeuropathy', label: 'Several single nerves' },
