@@ -9,15 +9,21 @@ const reflexGrades = ['0', 'trace', '1', '2', '3', '4'];
  */
 export function examVariants(count: number, seed = 20_260_314): ExamBody[] {
   const random = mulberry32(seed);
-  const pick = <T>(values: readonly T[]) => values[Math.floor(random() * values.length)] as T;
+  /** The grade itself or, three times in ten, a neighbour: as far as two examiners differ. */
+  const varied = (values: readonly string[], value: unknown) => {
+    const at = values.indexOf(String(value));
+    const step = random() < 0.3 ? (random() < 0.5 ? -1 : 1) : 0;
+    return values[at + step] ?? String(value);
+  };
   return Array.from({ length: count }, (_, n) => {
     const exam = exampleExam({}, exampleNames[n % exampleNames.length]);
     exam.identifier = { system: 'https://bench.example/exams', value: `bench-${n}` };
     exam.person = { ...exam.person, ageYears: 20 + Math.floor(random() * 70) };
-    for (const finding of exam.findings?.power ?? [])
-      if ('grade' in finding && random() < 0.3) finding.grade = pick(grades);
+    for (const finding of exam.findings?.power ?? []) {
+      if ('grade' in finding) finding.grade = varied(grades, finding.grade);
+    }
     for (const finding of exam.findings?.reflexes ?? []) {
-      if ('grade' in finding && finding.reinforced === undefined && random() < 0.3) finding.grade = pick(reflexGrades);
+      if ('grade' in finding && finding.reinforced === undefined) finding.grade = varied(reflexGrades, finding.grade);
     }
     return exam;
   });
