@@ -1,25 +1,13 @@
-import type { Composition, CompositionSection, Reference } from 'fhir/r4.js';
-import { sectionOf } from '../exam/catalogue/sections.ts';
+import type { Composition, CompositionSection, Observation, Reference } from 'fhir/r4.js';
+import { resourceId } from '../exam/exam-id.ts';
 import { systems } from '../terminology/systems.ts';
-import type { Assessment } from '../workup/assessment.ts';
-import { impressionName } from './clinical-impression.ts';
 import { concept, shared } from './codings.ts';
-import { localisationName, localisationNarrative, redFlagName, unreviewed } from './derived-observation.ts';
-import type { Frame } from './frame.ts';
+import { fullUrlOf, type Identified } from './entry.ts';
 import { ownIdentifier } from './identity.ts';
-import { fhirText, list, narrative, paragraph } from './narrative.ts';
-import {
-  examinationName,
-  type SectionContent,
-  sectionConcept,
-  sectionName,
-  sectionNarrative,
-} from './panel-observation.ts';
-import { provenanceName } from './provenance.ts';
-import { rankedCausesName } from './risk-assessment.ts';
-import { requestName } from './service-request.ts';
+import { list, narrative, paragraph } from './narrative.ts';
+import type { ReportedParts } from './reported-parts.ts';
 
-/** Name of the report within the exam, for its id. */
+/** Name of the report, for its id. */
 export const reportName = 'report';
 
 const consultNote = shared(concept(systems.loinc, '11488-4', 'Consult note'));
@@ -30,69 +18,68 @@ const plan = shared(concept(systems.loinc, '18776-5', 'Plan of care note', 'Prop
  * The head of a document Bundle: the examination section by section, then what was computed from it. Preliminary,
  * because part of it was computed and nobody has attested the whole.
  */
-export function report(sections: readonly SectionContent[], assessment: Assessment, frame: Frame): Composition {
-  const id = frame.id(reportName);
+export function report(parts: ReportedParts): Identified<Composition> {
+  const { examination, sections, impression, device, examinedAt } = parts;
+  const id = resourceId(examination.id, reportName);
   const title = 'Neurological examination with computed localisation';
-  const { encounter } = frame.about;
-  const authors = frame.performer.map(byName).filter(isAuthor);
+  const { subject, encounter, performer = [] } = examination;
   return {
     resourceType: 'Composition',
     id,
-    text: narrative(paragraph(`${title}, ${frame.examinedAt}.`) + unreviewed(frame)),
+    text: narrative(paragraph(`${title}, ${examinedAt}.`) + unreviewed(parts)),
     identifier: ownIdentifier(id),
-    status: frame.computed,
+    status: impression.status === 'entered-in-error' ? 'entered-in-error' : 'preliminary',
     type: consultNote,
-    subject: byName(frame.about.subject),
+    ...(subject === undefined ? {} : { subject: byName(subject) }),
     ...(encounter === undefined ? {} : { encounter: byName(encounter) }),
-    date: frame.examinedAt,
-    author: [...authors, frame.device],
+    date: examinedAt,
+    author: [...performer.map(byName).filter(isAuthor), device],
     title,
-    section: [...sections.map((content) => examSection(content, frame)), ...assessmentSections(assessment, frame)],
+    section: [...sections.map(examSection), assessmentSection(parts), ...proposalSections(parts)],
   };
 }
 
-function examSection(content: SectionContent, frame: Frame): CompositionSection {
-  const { section, members } = content;
+function examSection(panel: Identified<Observation>): CompositionSection {
+  const { code, text, hasMember = [] } = panel;
   return {
-    title: sectionOf(section).label,
-    code: sectionConcept(section),
-    text: narrative(sectionNarrative(content, frame)),
-    entry: [sectionName(section), ...members].map(frame.ref),
+    ...(code.text === undefined ? {} : { title: code.text }),
+    code,
+    ...(text === undefined ? {} : { text }),
+    entry: [refTo(panel), ...hasMember],
   };
 }
 
-function assessmentSections(assessment: Assessment, frame: Frame): CompositionSection[] {
-  const computed = [
-    examinationName,
-    localisationName,
-    ...assessment.redFlags.map(redFlagName),
-    impressionName,
-    rankedCausesName,
-    provenanceName(frame.version),
-  ];
-  const requests = assessment.workup;
+function assessmentSection({ examination, computed, impression, provenance }: ReportedParts): CompositionSection {
+  const { text } = impression;
+  return {
+    title: 'Assessment',
+    code: evaluation,
+    ...(text === undefined ? {} : { text }),
+    entry: [examination, ...computed, provenance].map(refTo),
+  };
+}
+
+function proposalSections(parts: ReportedParts): CompositionSection[] {
+  const { proposals } = parts;
+  if (proposals.length === 0) return [];
+  const said = proposals.map(({ code, note }) => `${code?.text}. ${note?.[0]?.text}`);
   return [
     {
-      title: 'Assessment',
-      code: evaluation,
-      text: narrative(
-        paragraph(assessment.presentation) + localisationNarrative(assessment, frame) + paragraph(assessment.caution),
-      ),
-      entry: computed.map(frame.ref),
+      title: 'Proposed investigations',
+      code: plan,
+      text: narrative(list(said) + unreviewed(parts)),
+      entry: proposals.map(refTo),
     },
-    ...(requests.length === 0
-      ? []
-      : [
-          {
-            title: 'Proposed investigations',
-            code: plan,
-            text: narrative(
-              list(requests.map((item) => fhirText(`${item.label}: ${item.because}`))) + unreviewed(frame),
-            ),
-            entry: requests.map((item) => frame.ref(requestName(item))),
-          },
-        ]),
   ];
+}
+
+/** By what it was computed, and that nobody has reviewed it, as the impression says. */
+function unreviewed({ impression }: ReportedParts): string {
+  return paragraph(impression.description ?? '');
+}
+
+function refTo({ id }: Identified): Reference {
+  return { reference: fullUrlOf(id) };
 }
 
 const authorTypes: ReadonlySet<string> = new Set([

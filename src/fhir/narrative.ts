@@ -53,7 +53,15 @@ export function titled(title: string, body: string): string {
   return body === '' ? '' : `<p><b>${escapeXhtml(title)}</b></p>${body}`;
 }
 
+const opening = '<div xmlns="http://www.w3.org/1999/xhtml">';
+
 /** Wraps XHTML made by the functions above as the generated narrative of a resource. */
 export function narrative(xhtml: string): Narrative {
-  return { status: 'generated', div: `<div xmlns="http://www.w3.org/1999/xhtml">${xhtml}</div>` };
+  return { status: 'generated', div: `${opening}${xhtml}</div>` };
+}
+
+/** A narrative made by `narrative` with `xhtml` in front of what it says; unchanged when it begins so already. */
+export function openedBy(xhtml: string, { div, ...rest }: Narrative): Narrative {
+  const said = div.slice(opening.length);
+  return { ...rest, div: said.startsWith(xhtml) ? div : `${opening}${xhtml}${said}` };
 }

@@ -90,7 +90,7 @@ function panel(
 }
 
 /** What a section says in words; also the text of the section in a document. */
-export function sectionNarrative({ section, findings, statements, scales }: SectionContent, frame: Frame): string {
+function sectionNarrative({ section, findings, statements, scales }: SectionContent, frame: Frame): string {
   const abnormal = findings.filter((finding) => finding.abnormal);
   const normal = findings.filter(({ abnormal, value, origin }) => !abnormal && value !== null && origin === 'recorded');
   const missing = findings.filter((finding) => finding.value === null);
@@ -115,6 +115,6 @@ const sectionConcepts = new Map<SectionKey, CodeableConcept>(
 );
 
 /** Code of a section: our own and, where LOINC has a code for a section of that name, LOINC's. */
-export function sectionConcept(section: SectionKey): CodeableConcept {
+function sectionConcept(section: SectionKey): CodeableConcept {
   return sectionConcepts.get(section) ?? examinationConcept;
 }

@@ -8,12 +8,13 @@ import { narrative, paragraph } from './narrative.ts';
 import { examinationName } from './panel-observation.ts';
 
 /** Name of the record of one version of the exam, for its id: every version has its own. */
-export function provenanceName(version: number): string {
+function provenanceName(version: number): string {
   return `provenance/${version}`;
 }
 
 /**
- * Who computed what, from what, by which rules. R4's Provenance has no identifier, so a tag takes its place: a server
+ * Who computed what, from what, by which rules. Its targets are what the version computed and nothing that it withdraws,
+ * in the order in which a document tells them. R4's Provenance has no identifier, so a tag takes its place: a server
  * finds the resource again by `_tag`.
  *
  * `recorded` is the time of the examination: the Bundle is a function of the exam alone. When the exam was received is

@@ -1,9 +1,12 @@
+import type { Bundle } from 'fhir/r4.js';
 import type { Exam } from '../exam/exam.ts';
 import { examId } from '../exam/exam-id.ts';
 import { parseStrictJson } from '../exam/strict-json.ts';
-import type { BundleType } from '../fhir/bundle.ts';
+import type { BundleOptions } from '../fhir/bundle.ts';
+import { type BundleType, bundleForms } from '../fhir/bundle-forms.ts';
 import { ExamInvalidError, type Fault } from '../kernel/errors.ts';
 import { contentHash } from '../store/content-hash.ts';
+import { requireCurrent } from '../store/current-version.ts';
 import type { ExamContent, ExamRepository, StoredExam } from '../store/exam-repository.ts';
 import type { ExamSteps, Spelling } from './exam-steps.ts';
 
@@ -14,9 +17,15 @@ const maxDepth = 20;
 export interface ExamRecords {
   /** @throws RequestError, ExamInvalidError, ConflictError, StoreError */
   record(bytes: Buffer): Promise<{ readonly created: boolean; readonly exam: StoredExam }>;
-  /** @throws the same, and NotFoundError */
+  /**
+   * Keeps a correction of version `version`; its Bundle withdraws what only earlier versions had.
+   * @throws the same, and NotFoundError
+   */
   correct(id: string, version: number, bytes: Buffer): Promise<StoredExam>;
-  /** The Bundle of a stored version as JSON bytes; a transaction is the very Bundle that was answered. */
+  /**
+   * The Bundle of a stored version as JSON bytes: a transaction is the very Bundle that was answered, the others are made
+   * from it.
+   */
   bundle(stored: StoredExam, type: BundleType): Buffer;
   /** @throws RequestError, ExamInvalidError */
   localise(bytes: Buffer, spelling?: Spelling): Buffer;
@@ -29,12 +38,12 @@ export function createExamRecords(steps: ExamSteps, exams: ExamRepository, now: 
     return { exam, id: idOf(exam), hash: contentHash(body) };
   }
 
-  function toContent(exam: Exam, raw: Buffer, hash: string, version: number): ExamContent {
+  function toContent(exam: Exam, raw: Buffer, hash: string, options: BundleOptions): ExamContent {
     const assessment = steps.assess(exam);
     return {
       raw,
       contentHash: hash,
-      bundle: jsonBytes(steps.toBundle(exam, assessment, { type: 'transaction', version })),
+      bundle: jsonBytes(steps.toBundle(exam, assessment, options)),
       modelVersion: assessment.modelVersion,
       receivedAt: now(),
     };
@@ -46,18 +55,19 @@ export function createExamRecords(steps: ExamSteps, exams: ExamRepository, now: 
       // A repeat is answered from the store, without computing anything; the insert decides about a race.
       const current = await exams.find(id);
       if (current?.contentHash === hash) return { created: false, exam: current };
-      return exams.insert(id, toContent(exam, bytes, hash, 1));
+      return exams.insert(id, toContent(exam, bytes, hash, { version: 1 }));
     },
     async correct(id, version, bytes) {
       const { exam, id: ownId, hash } = read(bytes);
       const faults = faultsOfCorrection(exam, ownId === id);
       if (faults.length > 0) throw new ExamInvalidError(faults);
-      return exams.correct(id, version, toContent(exam, bytes, hash, version + 1));
+      // Versions never change, so what is read here is what the correction is about; the store decides about a race.
+      const previous = bundleIn(requireCurrent(await exams.find(id), version));
+      return exams.correct(id, version, toContent(exam, bytes, hash, { version: version + 1, previous }));
     },
     bundle(stored, type) {
       if (type === 'transaction') return stored.bundle;
-      const { exam } = read(stored.raw);
-      return jsonBytes(steps.toBundle(exam, steps.assess(exam), { type, version: stored.version }));
+      return jsonBytes(bundleForms[type](bundleIn(stored)));
     },
     localise(bytes, spelling) {
       const exam = steps.readExam(parseStrictJson(bytes, { maxDepth }), { purpose: 'localise', now: now() });
@@ -91,6 +101,10 @@ function faultsOfCorrection(exam: Exam, isSameExam: boolean): Fault[] {
     faults.push({ pointer: '/status', code: 'NOT_A_CORRECTION', message });
   }
   return faults;
+}
+
+function bundleIn({ bundle }: StoredExam): Bundle {
+  return JSON.parse(bundle.toString('utf8')) as Bundle;
 }
 
 function jsonBytes(value: unknown): Buffer {

@@ -2,8 +2,9 @@ import { statfs } from 'node:fs/promises';
 import { dirname } from 'node:path';
 import { promisify } from 'node:util';
 import { deflate, inflateSync } from 'node:zlib';
-import { ConflictError, NotFoundError, StoreError } from '../kernel/errors.ts';
+import { ConflictError, StoreError } from '../kernel/errors.ts';
 import { CommitQueue } from './commit-queue.ts';
+import { requireCurrent } from './current-version.ts';
 import type { ExamContent, ExamRepository, ExamVersion, StoredExam } from './exam-repository.ts';
 import { asStoreError, isFatalToWrites, type OpenStore, openSqlite } from './sqlite-connection.ts';
 
@@ -81,14 +82,7 @@ export class SqliteExamRepository implements ExamRepository {
 
   async correct(id: string, expectedVersion: number, content: ExamContent): Promise<StoredExam> {
     return this.#write(content, (bundle) => {
-      const current = this.#statements.latest.get({ id });
-      if (current === undefined) throw new NotFoundError('There is no exam with this id.');
-      if (current.version !== expectedVersion) {
-        throw new ConflictError(
-          'VERSION_MISMATCH',
-          `The exam is at version ${current.version}; If-Match named version ${expectedVersion}.`,
-        );
-      }
+      requireCurrent(this.#statements.latest.get({ id }), expectedVersion);
       return this.#addVersion(id, expectedVersion + 1, content, bundle);
     });
   }

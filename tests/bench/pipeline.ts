@@ -20,7 +20,7 @@ export interface PipelineTimes {
 export function timePipeline(steps: ExamSteps, exams: readonly ExamBody[]): PipelineTimes {
   const limits = { maxDepth: 20 };
   const now = new Date();
-  const options = { type: 'transaction', version: 1 } as const;
+  const options = { version: 1 } as const;
   const parse = (bytes: Buffer) => parseStrictJson(bytes, limits);
   const read = (body: unknown) => steps.readExam(body, { purpose: 'record', now });
   const write = (value: unknown) => Buffer.from(JSON.stringify(value), 'utf8');

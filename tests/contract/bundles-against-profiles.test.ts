@@ -26,7 +26,7 @@ beforeAll(() => {
 
 describe.each(exampleNames)('the Bundle of the example %s', (name) => {
   const exam = steps.readExam(exampleExam({}, name), { purpose: 'record', now });
-  const bundle = steps.toBundle(exam, steps.assess(exam), { type: 'transaction', version: 1 });
+  const bundle = steps.toBundle(exam, steps.assess(exam), { version: 1 });
   const resources = (bundle.entry ?? []).flatMap(({ resource }) => (resource as FhirResource | undefined) ?? []);
   const profiled = resources.flatMap((resource) => {
     const [url] = resource.meta?.profile ?? [];

@@ -1,14 +1,14 @@
 import type { Bundle, FhirResource } from 'fhir/r4.js';
 import { describe, expect, it } from 'vitest';
-import { buildBundle, bundleTypes } from '../../src/fhir/bundle.ts';
+import { buildBundle } from '../../src/fhir/bundle.ts';
+import { type BundleType, bundleTypes } from '../../src/fhir/bundle-forms.ts';
 import { percent } from '../../src/fhir/derived-observation.ts';
 import { profileUrl, systems } from '../../src/terminology/systems.ts';
+import { bundleAs, ofType } from './support/bundle-building.ts';
 import { assessment, exam } from './support/exam-fixture.ts';
 
-const build = (type: (typeof bundleTypes)[number], version = 1) => buildBundle(exam, assessment, { type, version });
+const build = (type: BundleType, version = 1) => bundleAs(type, exam, assessment, version);
 const resourcesOf = (bundle: Bundle) => (bundle.entry ?? []).map(({ resource }) => resource as FhirResource);
-const ofType = <T extends FhirResource['resourceType']>(bundle: Bundle, type: T) =>
-  resourcesOf(bundle).filter((one): one is Extract<FhirResource, { resourceType: T }> => one.resourceType === type);
 
 describe.each(bundleTypes)('a %s Bundle', (type) => {
   it('is the same to the byte for the same exam, whatever the time zone of the process', () => {
@@ -116,11 +116,7 @@ describe('the Bundle', () => {
   });
 
   it('names no site when the findings do not allow a conclusion, and lists the candidates', () => {
-    const undecided = buildBundle(
-      exam,
-      { ...assessment, conclusion: 'insufficient' },
-      { type: 'collection', version: 1 },
-    );
+    const undecided = bundleAs('collection', exam, { ...assessment, conclusion: 'insufficient' });
     const localisation = ofType(undecided, 'Observation').find((one) => one.code.coding?.[0]?.code === 'localisation');
     expect(localisation?.valueCodeableConcept).toBeUndefined();
     expect(localisation?.dataAbsentReason?.coding?.[0]?.code).toBe('unknown');
@@ -136,7 +132,7 @@ describe('the Bundle', () => {
   });
 
   it('turns the whole exam to entered-in-error when it was', () => {
-    const wrong = buildBundle({ ...exam, status: 'entered-in-error' }, assessment, { type: 'collection', version: 2 });
+    const wrong = bundleAs('collection', { ...exam, status: 'entered-in-error' }, assessment, 2);
     const statuses = resourcesOf(wrong).flatMap((one) => ('status' in one ? [one.status] : []));
     expect(new Set(statuses)).toEqual(new Set(['entered-in-error']));
     expect(ofType(wrong, 'Provenance')[0]?.activity?.coding?.[0]?.code).toBe('NULLIFY');
@@ -146,7 +142,7 @@ describe('the Bundle', () => {
     const { identifier: _identifier, ...anonymous } = exam;
     const { subject: _subject, ...nobody } = exam;
     for (const broken of [anonymous, nobody]) {
-      expect(() => buildBundle(broken, assessment, { type: 'collection', version: 1 })).toThrow('1 fault');
+      expect(() => buildBundle(broken, assessment, { version: 1 })).toThrow('1 fault');
     }
   });
 });

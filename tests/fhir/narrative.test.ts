@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { buildBundle, bundleTypes } from '../../src/fhir/bundle.ts';
+import { bundleTypes } from '../../src/fhir/bundle-forms.ts';
+import { bundleAs } from './support/bundle-building.ts';
 import { assessment, exam, finding, rows } from './support/exam-fixture.ts';
 import { structureProblems } from './support/r4-rules.ts';
 import { xhtmlProblems } from './support/xhtml.ts';
@@ -35,7 +36,7 @@ function divs(text: string): string[] {
   };
   const subject = { reference: 'Patient/1', display: text };
   return bundleTypes.flatMap((type) => {
-    const bundle = buildBundle({ ...exam, subject, findings: [noted] }, said, { type, version: 1 });
+    const bundle = bundleAs(type, { ...exam, subject, findings: [noted] }, said);
     return [...JSON.stringify(bundle).matchAll(/"div":("(?:[^"\\]|\\.)*")/g)].map(([, div]) => JSON.parse(div ?? '""'));
   });
 }
@@ -62,10 +63,11 @@ describe('narratives', () => {
 
   it('leave characters out of every other string that R4 forbids in one', () => {
     const note = 'a\u0000b\uD800c';
-    const bundle = buildBundle({ ...exam, findings: [finding(rows.ptosis, 'left', 'present', { note })] }, assessment, {
-      type: 'collection',
-      version: 1,
-    });
+    const bundle = bundleAs(
+      'collection',
+      { ...exam, findings: [finding(rows.ptosis, 'left', 'present', { note })] },
+      assessment,
+    );
     expect(structureProblems(bundle)).toEqual([]);
     expect(JSON.stringify(bundle)).toContain('a\uFFFDb\uFFFDc');
   });

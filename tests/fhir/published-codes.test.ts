@@ -76,10 +76,7 @@ describe('the codes of a Bundle', () => {
     const bundle = buildBundle(
       { ...exam, findings },
       { ...assessment, causes: [], redFlags: [], localisations: [], workup: [] },
-      {
-        type: 'collection',
-        version: 1,
-      },
+      { version: 1 },
     );
     const systemsOfOurs = new Map(published.ofType('CodeSystem').map((system) => [system.url, displaysOf(system)]));
     const wrong = new Set<string>();
@@ -96,7 +93,7 @@ describe('the codes of a Bundle', () => {
   });
 
   it('name a UBERON class only where it says no more than the site', () => {
-    const bundle = buildBundle({ ...exam, findings }, assessment, { type: 'collection', version: 1 });
+    const bundle = buildBundle({ ...exam, findings }, assessment, { version: 1 });
     const sites = (bundle.entry ?? []).flatMap(({ resource }) => {
       const site = (resource as Observation | undefined)?.bodySite;
       return site === undefined ? [] : [site];

@@ -59,13 +59,13 @@ describe('a statement that the rest was normal', () => {
     const [first] = exam.otherwiseNormal;
     const twice = [...exam.otherwiseNormal, { section: 'cranialNerves' as const, pointer: '/otherwiseNormal/3' }];
     const build = (otherwiseNormal: typeof exam.otherwiseNormal) =>
-      buildBundle({ ...exam, otherwiseNormal }, assessment, { type: 'collection', version: 1 });
+      buildBundle({ ...exam, otherwiseNormal }, assessment, { version: 1 });
     expect(first?.section).toBe('cranialNerves');
     expect(build(twice)).toEqual(build(exam.otherwiseNormal));
   });
 
   it('stands as evidence for the signs that it only implies, once, and those have no Observation', () => {
-    const observations = observationsOf(buildBundle(exam, assessment, { type: 'collection', version: 1 }));
+    const observations = observationsOf(buildBundle(exam, assessment, { version: 1 }));
     const statement = frame.ref('otherwise-normal/cranial-nerves');
     const localisation = observations.find((one) => codeOf(one) === 'localisation');
     expect(localisation?.derivedFrom?.filter(({ reference }) => reference === statement.reference)).toHaveLength(1);
@@ -73,7 +73,7 @@ describe('a statement that the rest was normal', () => {
   });
 
   it('is where the graded findings that it implies come from, and a member of the panel of its section', () => {
-    const observations = observationsOf(buildBundle(exam, assessment, { type: 'collection', version: 1 }));
+    const observations = observationsOf(buildBundle(exam, assessment, { version: 1 }));
     const statement = frame.ref('otherwise-normal/power@lower-limbs|right');
     const implied = observations.find(({ id }) => id === frame.id('power/ankle-dorsiflexion|right'));
     expect(implied?.derivedFrom).toEqual([statement]);
@@ -87,7 +87,7 @@ describe('a statement that the rest was normal', () => {
   it('claims no sign by name that the examiner did not name', () => {
     const steps = createExamSteps();
     const read = steps.readExam(exampleExam({}, 'foot-drop'), { purpose: 'record', now: new Date('2030-01-01') });
-    const bundle = steps.toBundle(read, steps.assess(read), { type: 'transaction', version: 1 });
+    const bundle = steps.toBundle(read, steps.assess(read), { version: 1 });
     const codes = observationsOf(bundle).map((one) => codeOf(one) ?? '');
     expect(codes.filter((code) => code.startsWith('cranial-nerves/'))).toEqual([]);
     expect(codes.filter((code) => code === 'otherwise-normal')).toHaveLength(read.otherwiseNormal.length);

@@ -1,8 +1,16 @@
-import type { Bundle, OperationOutcome } from 'fhir/r4.js';
+import type { Bundle, Observation, OperationOutcome } from 'fhir/r4.js';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { send, sendJson } from '../support/client.ts';
 import { examNumbered } from '../support/example-exam.ts';
 import { startTestService, type TestService } from '../support/service.ts';
+
+/** Place and status of the findings of power. */
+function powerStatuses(bundle: Bundle) {
+  return (bundle.entry ?? []).flatMap((entry) => {
+    const { code, bodySite, status } = entry.resource as Observation;
+    return code?.coding?.[0]?.code === 'power/ankle-dorsiflexion' ? [[bodySite?.coding?.[0]?.code, status]] : [];
+  });
+}
 
 describe('exams over HTTP', () => {
   let service: TestService;
@@ -104,6 +112,32 @@ describe('exams over HTTP', () => {
     const again = await sendJson(exams, amended);
     expect([again.status, again.text]).toEqual([200, second.text]);
     expect((await sendJson(exams, examNumbered('corrected'))).status).toBe(409);
+  });
+
+  it('withdraws in the Bundle of a correction what only the corrected version had', async () => {
+    const power = (side: string) => ({ power: [{ movement: 'ankle-dorsiflexion', side, grade: '2' }] });
+    const { otherwiseNormal: _, ...plain } = examNumbered('wrong side');
+    const first = await sendJson(exams, { ...plain, findings: power('left') });
+    expect(first.status).toBe(201);
+    const location = first.headers.get('Location');
+    const second = await correct(location, { ...plain, status: 'amended', findings: power('right') }, 'W/"1"');
+    expect(second.status).toBe(200);
+    expect(powerStatuses(second.json())).toEqual([
+      ['ankle-dorsiflexion-muscles.right', 'amended'],
+      ['ankle-dorsiflexion-muscles.left', 'entered-in-error'],
+    ]);
+    const url = `${service.url}${location}/bundle`;
+    expect((await send(url)).text).toBe(second.text);
+    expect(powerStatuses((await send(`${url}?type=collection`)).json())).toHaveLength(2);
+    expect(powerStatuses((await send(`${url}?type=document`)).json())).toEqual([
+      ['ankle-dorsiflexion-muscles.right', 'amended'],
+    ]);
+
+    const third = await correct(location, { ...plain, status: 'amended', findings: power('left') }, 'W/"2"');
+    expect(powerStatuses(third.json())).toEqual([
+      ['ankle-dorsiflexion-muscles.left', 'amended'],
+      ['ankle-dorsiflexion-muscles.right', 'entered-in-error'],
+    ]);
   });
 
   it('accepts a correction only with If-Match, and only against the current version', async () => {

@@ -1,5 +1,5 @@
 import type { Request, Response, Router } from 'express';
-import { bundleTypes } from '../../fhir/bundle.ts';
+import { bundleTypes } from '../../fhir/bundle-forms.ts';
 import { NotFoundError } from '../../kernel/errors.ts';
 import type { StoredExam } from '../../store/exam-repository.ts';
 import { answerBytes, mediaTypes } from '../answer.ts';
