@@ -1,9 +1,10 @@
 import { describe, expect, it } from 'vitest';
 import { dermatomes } from '../../src/anatomy/dermatomes.ts';
-import { type PlaceKey, pathTo, placeKeys } from '../../src/anatomy/places.ts';
+import { type PlaceKey, placeKeys } from '../../src/anatomy/places.ts';
 import { type Segment, segmentIndex } from '../../src/anatomy/segments.ts';
 import { type DermatomeKey, dermatomeKeys, type SkinPlace } from '../../src/anatomy/skin.ts';
 import { allSkinPlaces, dermatomesBelow, skinPlace, skinPlaceKeys } from '../../src/anatomy/skin-places.ts';
+import { greatestRoot, rootTotals, shareCutAt } from '../support/wiring.ts';
 
 function landmark(key: string): SkinPlace {
   const place = skinPlace('landmark', key);
@@ -17,30 +18,8 @@ function territory(key: string): SkinPlace {
   return place;
 }
 
-/** Share of a patch of skin that loses its fibres when everything at `lesion` is cut, 0 to 1. */
-function cut(place: SkinPlace, lesion: PlaceKey): number {
-  return place.supplies.reduce((total, { via, roots, weight }) => {
-    const shares = Object.entries(roots) as [Segment, number][];
-    if (shares.length === 0) return total + (via === lesion ? weight : 0);
-    const hit = shares.filter(([root]) => pathTo(via, root).includes(lesion));
-    return total + weight * hit.reduce((sum, [, share]) => sum + share, 0);
-  }, 0);
-}
-
-/** Share of a patch of skin by root. */
-function rootsOf(place: SkinPlace): ReadonlyMap<Segment, number> {
-  const shares = new Map<Segment, number>();
-  for (const { roots, weight } of place.supplies) {
-    for (const [root, share] of Object.entries(roots) as [Segment, number][]) {
-      shares.set(root, (shares.get(root) ?? 0) + weight * share);
-    }
-  }
-  return shares;
-}
-
-function mainRoot(place: SkinPlace): Segment | undefined {
-  return [...rootsOf(place)].sort(([, one], [, other]) => other - one)[0]?.[0];
-}
+const cut = (place: SkinPlace, lesion: PlaceKey) => shareCutAt(lesion, place.supplies);
+const rootsOf = (place: SkinPlace) => rootTotals(place.supplies);
 
 describe('the dermatomes', () => {
   it.each(dermatomeKeys)('%s comes mostly from its own root, the rest from the roots next to it', (key) => {
@@ -144,7 +123,7 @@ describe('the landmarks', () => {
     ['saddle', ['S3']],
     ['perianal-skin', ['S4']],
   ])('%s belongs first to %j', (key, roots) => {
-    expect(roots).toContain(mainRoot(landmark(key)));
+    expect(roots).toContain(greatestRoot(landmark(key).supplies));
   });
 
   it('of the face come from the trigeminal divisions, but the angle of the jaw from C2 and C3', () => {

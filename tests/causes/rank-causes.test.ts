@@ -2,21 +2,11 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { rankCauses } from '../../src/causes/rank-causes.ts';
 import type { RankedCause } from '../../src/causes/ranked-cause.ts';
-import { bedsideExam, localised, nothingFound, site } from '../support/bedside.ts';
+import { bedsideExam, hba1c, localised, nothingFound, site } from '../support/bedside.ts';
 
 const lengthDependent = localised(site('length-dependent-polyneuropathy', 'polyneuropathy'));
 const probability = (causes: readonly RankedCause[], key: string) =>
   causes.find((cause) => cause.key === key)?.probability ?? 0;
-const percentOf = (value: number, unit: string) => ({
-  value,
-  unit,
-  system: 'http://unitsofmeasure.org',
-  code: unit,
-});
-const hba1c = (value: number) => ({
-  code: { system: 'http://loinc.org', code: '4548-4' },
-  valueQuantity: percentOf(value, '%'),
-});
 const chronic = { onset: { pace: 'chronic', durationDays: 900 }, course: 'progressive' };
 
 describe('ranking of causes', () => {

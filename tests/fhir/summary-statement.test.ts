@@ -6,12 +6,10 @@ import { buildBundle } from '../../src/fhir/bundle.ts';
 import { frameOf } from '../../src/fhir/frame.ts';
 import { statementName, statementObservation, statementText } from '../../src/fhir/summary-statement.ts';
 import { exampleExam } from '../support/example-exam.ts';
+import { ofType } from './support/bundle-building.ts';
 import { assessment, exam } from './support/exam-fixture.ts';
 
-const observationsOf = (bundle: Bundle): Observation[] =>
-  (bundle.entry ?? []).flatMap(({ resource }) =>
-    resource?.resourceType === 'Observation' ? [resource as Observation] : [],
-  );
+const observationsOf = (bundle: Bundle) => ofType(bundle, 'Observation');
 const codeOf = (one: Observation | undefined) => one?.code.coding?.[0]?.code;
 const frame = frameOf(exam, 'test', 1);
 const statements: readonly (readonly [Omit<NormalStatement, 'pointer'>, string, string, string | undefined])[] = [

@@ -1,8 +1,9 @@
 import type { Bundle, Observation, OperationOutcome } from 'fhir/r4.js';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import type { RunningService } from '../../src/service.ts';
 import { send, sendJson } from '../support/client.ts';
 import { examNumbered } from '../support/example-exam.ts';
-import { startTestService, type TestService } from '../support/service.ts';
+import { startTestService } from '../support/service.ts';
 
 /** Place and status of the findings of power. */
 function powerStatuses(bundle: Bundle) {
@@ -13,7 +14,7 @@ function powerStatuses(bundle: Bundle) {
 }
 
 describe('exams over HTTP', () => {
-  let service: TestService;
+  let service: RunningService;
   let exams: string;
 
   beforeAll(async () => {

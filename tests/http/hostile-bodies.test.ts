@@ -1,15 +1,16 @@
 import { connect } from 'node:net';
 import fc from 'fast-check';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import type { RunningService } from '../../src/service.ts';
 import { type Answer, send, sendJson } from '../support/client.ts';
 import { type ExamBody, examNumbered } from '../support/example-exam.ts';
-import { startTestService, type TestService } from '../support/service.ts';
+import { startTestService } from '../support/service.ts';
 
 /** No single request may hold the service longer than this; generous, since the machine may be busy. */
 const slowestMs = 2_000;
 
 describe('hostile bodies', () => {
-  let service: TestService;
+  let service: RunningService;
   beforeAll(async () => {
     service = await startTestService();
   });

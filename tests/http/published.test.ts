@@ -2,8 +2,9 @@ import { readdirSync, readFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 import type { Bundle, CapabilityStatement, FhirResource } from 'fhir/r4.js';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import type { RunningService } from '../../src/service.ts';
 import { send } from '../support/client.ts';
-import { startTestService, type TestService } from '../support/service.ts';
+import { startTestService } from '../support/service.ts';
 
 const root = fileURLToPath(new URL('../..', import.meta.url));
 const committed = ['profiles', 'terminology'].flatMap((folder) =>
@@ -13,7 +14,7 @@ const committed = ['profiles', 'terminology'].flatMap((folder) =>
 );
 
 describe('what the service publishes about itself', () => {
-  let service: TestService;
+  let service: RunningService;
   beforeAll(async () => {
     service = await startTestService();
   });

@@ -3,9 +3,10 @@ import { gzipSync } from 'node:zlib';
 import type { OperationOutcome } from 'fhir/r4.js';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { problemKinds } from '../../src/http/problems.ts';
+import type { RunningService } from '../../src/service.ts';
 import { type Answer, send, sendJson } from '../support/client.ts';
 import { examNumbered } from '../support/example-exam.ts';
-import { startTestService, type TestService } from '../support/service.ts';
+import { startTestService } from '../support/service.ts';
 
 interface ProblemDetails {
   readonly title: string;
@@ -16,7 +17,7 @@ interface ProblemDetails {
 }
 
 describe('refusals', () => {
-  let service: TestService;
+  let service: RunningService;
   beforeAll(async () => {
     service = await startTestService();
   });

@@ -1,19 +1,17 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { createExamReader } from '../../src/exam/read-exam.ts';
 import type { Localisation } from '../../src/localisation/localisation.ts';
 import { createLocaliser } from '../../src/localisation/localise.ts';
+import { bedsideExam } from '../support/bedside.ts';
 import { examBody, power, reflexes, sensation } from './case-writing.ts';
 import { textbookCases } from './textbook-cases.ts';
 
-const reader = createExamReader();
 const localiser = createLocaliser();
-const now = new Date('2026-03-15T00:00:00Z');
 
 type Body = Record<string, unknown>;
 
 function localise(body: Body): Localisation {
-  return localiser.localise(reader.read(body, { purpose: 'localise', now }));
+  return localiser.localise(bedsideExam(body));
 }
 
 const swap: Readonly<Record<string, string>> = { left: 'right', right: 'left' };
@@ -90,7 +88,7 @@ describe('the answer follows the exam', () => {
 
   it('gives the same answer to the byte on a fresh engine and on a used one', () => {
     const body = examBody(textbookCases[3] ?? { findings: {} });
-    const exam = reader.read(body, { purpose: 'localise', now });
+    const exam = bedsideExam(body);
     expect(JSON.stringify(createLocaliser().localise(exam))).toBe(JSON.stringify(localiser.localise(exam)));
   });
 

@@ -1,5 +1,4 @@
-import { mkdtempSync, readFileSync, rmSync, statSync, writeFileSync } from 'node:fs';
-import { tmpdir } from 'node:os';
+import { readFileSync, rmSync, statSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import Database from 'better-sqlite3';
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
@@ -8,6 +7,7 @@ import { contentHash } from '../../src/store/content-hash.ts';
 import type { ExamContent, ExamRepository } from '../../src/store/exam-repository.ts';
 import { openSqlite } from '../../src/store/sqlite-connection.ts';
 import { openSqliteExamRepository, SqliteExamRepository } from '../../src/store/sqlite-exam-repository.ts';
+import { temporaryFolder } from '../support/service.ts';
 
 const receivedAt = new Date('2026-03-14T09:21:00Z');
 
@@ -27,7 +27,7 @@ describe('the SQLite exam store', () => {
   let exams: ExamRepository;
 
   beforeEach(() => {
-    folder = mkdtempSync(join(tmpdir(), 'exam-store-'));
+    folder = temporaryFolder();
     file = join(folder, 'data', 'exams.sqlite');
     exams = openSqliteExamRepository(file);
   });

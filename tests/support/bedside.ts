@@ -16,6 +16,12 @@ export function exampleRead(name: ExampleName): Exam {
   return reader.read(exampleExam({}, name), { purpose: 'record', now });
 }
 
+/** A result of HbA1c in percent, as it is sent. */
+export const hba1c = (value: number) => ({
+  code: { system: 'http://loinc.org', code: '4548-4' },
+  valueQuantity: { value, unit: '%', system: 'http://unitsofmeasure.org', code: '%' },
+});
+
 /** A site at a probability, without evidence. */
 export function site(key: string, kind: SiteKind, probability = 1, level: string | null = null): RankedLocalisation {
   return {
@@ -50,7 +56,7 @@ export const nothingFound: Localisation = {
   nextExamination: [],
 };
 
-/** Every weak movement of the legs and arms on both sides, as an acute polyradiculoneuropathy shows. */
+/** Weak legs on both sides, as an acute polyradiculoneuropathy shows. */
 export const weakLegsBothSides = [
   { movement: 'hip-flexion', side: 'both', grade: '3' },
   { movement: 'ankle-dorsiflexion', side: 'both', grade: '2' },

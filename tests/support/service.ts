@@ -4,17 +4,12 @@ import { join } from 'node:path';
 import { readConfig } from '../../src/config.ts';
 import { type RunningService, startService } from '../../src/service.ts';
 
-export interface TestService extends RunningService {
-  readonly dataDir: string;
-}
-
 /** The whole service on a free port, with its store in a new folder; `stop` removes that folder. */
-export async function startTestService(env: Readonly<Record<string, string>> = {}): Promise<TestService> {
+export async function startTestService(): Promise<RunningService> {
   const dataDir = temporaryFolder();
-  const service = await startService(readConfig({ PORT: '0', LOG_LEVEL: 'silent', DATA_DIR: dataDir, ...env }));
+  const service = await startService(readConfig({ PORT: '0', LOG_LEVEL: 'silent', DATA_DIR: dataDir }));
   return {
     url: service.url,
-    dataDir,
     async stop() {
       await service.stop();
       rmSync(dataDir, { recursive: true, force: true });

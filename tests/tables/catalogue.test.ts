@@ -15,6 +15,7 @@ import { convertUnit } from '../../src/exam/results/ucum.ts';
 import { scales } from '../../src/exam/scales.ts';
 import type { Source } from '../../src/kernel/cite.ts';
 import { works } from '../../src/kernel/works.ts';
+import { loincCheckDigit } from '../support/code-systems.ts';
 
 const kebabCase = /^[a-z0-9]+(-[a-z0-9]+)*$/;
 const repeated = (values: readonly string[]) => values.filter((value, index) => values.indexOf(value) !== index);
@@ -22,16 +23,6 @@ const hpoLinks = (item: Item): readonly CodeLink[] => [
   ...(item.hpo ? [item.hpo] : []),
   ...Object.values(item.hpoByValue ?? {}),
 ];
-
-/** Modulus-10 check digit of a LOINC code's number, as the LOINC Users' Guide describes it; 12345 gives 5 there. */
-function loincCheckDigit(number: string): number {
-  const digits = [...number].reverse().map(Number);
-  const sum = digits.reduce((total, digit, index) => {
-    const weighed = index % 2 === 0 ? digit * 2 : digit;
-    return total + (weighed > 9 ? weighed - 9 : weighed);
-  }, 0);
-  return (10 - (sum % 10)) % 10;
-}
 
 /** What a probe names that is not in the tables it points into. */
 function unresolved({ probe }: Item): readonly string[] {

