@@ -1,10 +1,7 @@
-import { recalled, type Source } from '../kernel/cite.ts';
-import type { Region } from './body-parts.ts';
+import { recalled } from '../kernel/cite.ts';
 import { anococcygeal, branch, evenly, posteriorForearm } from './cutaneous-branches.ts';
-import type { Ontology } from './ontology.ts';
-import type { SkinPlace } from './skin.ts';
+import { type SkinPlace, skinPlaceIn } from './skin.ts';
 import { skinExtents } from './skin-extents.ts';
-import type { Supply } from './supply.ts';
 
 const face = recalled('blumenfeld', 'trigeminal nerve, divisions');
 const scalpAndNeck = recalled('grays-anatomy', 'cervical plexus and dorsal rami, cutaneous branches');
@@ -13,25 +10,13 @@ const trunk = recalled('grays-anatomy', 'thoracic nerves and dorsal rami');
 const lower = recalled('mrc-aids', 'lower limb, cutaneous nerve areas');
 const saddle = recalled('grays-anatomy', 'sacral plexus, pudendal and perineal branches');
 
-const siteIn =
-  (region: Region, source: Source) =>
-  (label: string, bodyPart: string, lengthCm: number, supplies: readonly Supply[], uberon?: Ontology): SkinPlace => ({
-    label,
-    region,
-    bodyPart,
-    supplies,
-    lengthCm,
-    ...(uberon && { uberon }),
-    source,
-  });
-
-const onFace = siteIn('head', face);
-const onHead = siteIn('head', scalpAndNeck);
-const onNeck = siteIn('neck', scalpAndNeck);
-const onArm = siteIn('upper-limbs', upper);
-const onTrunk = siteIn('trunk', trunk);
-const onLeg = siteIn('lower-limbs', lower);
-const onSaddle = siteIn('perineum', saddle);
+const onFace = skinPlaceIn('head', face);
+const onHead = skinPlaceIn('head', scalpAndNeck);
+const onNeck = skinPlaceIn('neck', scalpAndNeck);
+const onArm = skinPlaceIn('upper-limbs', upper);
+const onTrunk = skinPlaceIn('trunk', trunk);
+const onLeg = skinPlaceIn('lower-limbs', lower);
+const onSaddle = skinPlaceIn('perineum', saddle);
 
 const median = 'median-nerve-wrist';
 const ulnarDigital = 'superficial-branch-of-ulnar-nerve';

@@ -2,7 +2,7 @@ import { fromMemory, recalled } from '../kernel/cite.ts';
 import type { Region } from './body-parts.ts';
 import { branch, posteriorForearm } from './cutaneous-branches.ts';
 import type { Ontology } from './ontology.ts';
-import type { SkinPlace } from './skin.ts';
+import { type SkinPlace, skinPlaceIn } from './skin.ts';
 import type { Supply } from './supply.ts';
 
 /** Everything from the tips up to an edge: the length given is that of the fibres at the edge, the shortest ones in it. */
@@ -13,15 +13,7 @@ const upToEdge = (
   edgeCm: number,
   supplies: readonly Supply[],
   uberon?: Ontology,
-): SkinPlace => ({
-  label,
-  region,
-  bodyPart,
-  supplies,
-  lengthCm: edgeCm,
-  ...(uberon && { uberon }),
-  source: fromMemory,
-});
+): SkinPlace => skinPlaceIn(region, fromMemory)(label, bodyPart, edgeCm, supplies, uberon);
 
 /** The same branches with their shares scaled to make up one part of a larger patch. */
 const part = (share: number, supplies: readonly Supply[]): readonly Supply[] =>

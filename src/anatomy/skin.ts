@@ -51,6 +51,19 @@ export interface SkinPlace {
   readonly source: Source;
 }
 
+/** Writes the patches of one region whose supply is told by one work. */
+export const skinPlaceIn =
+  (region: Region, source: Source) =>
+  (label: string, bodyPart: string, lengthCm: number, supplies: readonly Supply[], uberon?: Ontology): SkinPlace => ({
+    label,
+    region,
+    bodyPart,
+    supplies,
+    lengthCm,
+    ...(uberon && { uberon }),
+    source,
+  });
+
 export interface Dermatome extends SkinPlace {
   readonly segment: Segment;
   /** The key sensory point of the standard, in our words. */

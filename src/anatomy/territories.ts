@@ -1,9 +1,7 @@
 import { recalled, type Source } from '../kernel/cite.ts';
 import type { Region } from './body-parts.ts';
 import { branch, posteriorForearm } from './cutaneous-branches.ts';
-import type { Ontology } from './ontology.ts';
-import type { SkinPlace } from './skin.ts';
-import type { Supply } from './supply.ts';
+import { type SkinPlace, skinPlaceIn } from './skin.ts';
 
 const face = recalled('blumenfeld', 'trigeminal nerve, divisions');
 const neck = recalled('grays-anatomy', 'cervical plexus and dorsal rami, cutaneous branches');
@@ -12,17 +10,10 @@ const trunk = recalled('grays-anatomy', 'thoracic nerves and lumbar plexus, cuta
 const lower = recalled('mrc-aids', 'lower limb, cutaneous nerve areas');
 const saddle = recalled('grays-anatomy', 'sacral plexus, pudendal and perineal branches');
 
-const territoryIn =
-  (region: Region, source: Source) =>
-  (nerve: string, bodyPart: string, lengthCm: number, supplies: readonly Supply[], uberon?: Ontology): SkinPlace => ({
-    label: `${nerve} territory`,
-    region,
-    bodyPart,
-    supplies,
-    lengthCm,
-    ...(uberon && { uberon }),
-    source,
-  });
+function territoryIn(region: Region, source: Source): ReturnType<typeof skinPlaceIn> {
+  const place = skinPlaceIn(region, source);
+  return (nerve, ...rest) => place(`${nerve} territory`, ...rest);
+}
 
 const onFace = territoryIn('head', face);
 const onHead = territoryIn('head', neck);

@@ -8,9 +8,15 @@ import type { Reason } from './ranked-cause.ts';
 
 /** What the examiner can have said about a sign; `unknown` covers both "not tested" and "not mentioned". */
 export type SignState = 'abnormal' | 'normal' | 'unknown';
-export type HistoryState = 'present' | 'absent' | 'unknown';
 
-/** Questions that causes, red flags and tests put to one exam. Built once for each exam; every answer is in catalogue order. */
+/** A number that came as a result, with where it stands in the request. */
+export interface Measurement {
+  readonly value: number;
+  readonly label: string;
+  readonly pointer: string;
+}
+
+/** Questions that causes, red flags and tests put to one exam; every answer is in catalogue order. */
 export interface ExamQuery {
   readonly exam: Exam;
   /** Findings of an item, tested or not: `power/ankle-dorsiflexion`. */
@@ -18,6 +24,8 @@ export interface ExamQuery {
   /** Abnormal findings of any of the items. */
   abnormal(itemIds: readonly string[], side?: Side): readonly Finding[];
   hasAbnormal(itemId: string, side?: Side): boolean;
+  /** Findings of any of the items that were tested, normal or not. */
+  tested(itemIds: readonly string[], side?: Side): readonly Finding[];
   /** Abnormal wins over normal, normal over unknown. */
   sign(itemId: string, side?: Side): SignState;
   /** Lowest power recorded for a movement on a side, as the ordinal of its grade (4- is 3.67); null when not tested. */
@@ -28,10 +36,9 @@ export interface ExamQuery {
   testedWhere(condition: (finding: Finding) => boolean): readonly Finding[];
   /** A statement of the history; what is told of relatives has the key `family/...`. */
   history(key: string): HistoryStatement | undefined;
-  historyState(key: string): HistoryState;
   result(key: string): InvestigationResult | undefined;
   /** Number of a result, if it was given in this UCUM unit; no unit is ever guessed. */
-  quantity(key: string, unit: string): number | undefined;
+  quantity(key: string, unit: string): Measurement | undefined;
 }
 
 const powerOrdinals = new Map<string, number>(scales['mrc-power'].grades.map((grade) => [grade.key, grade.ordinal]));
@@ -61,16 +68,19 @@ export function queryExam(exam: Exam): ExamQuery {
     (byItem.get(id) ?? []).filter((finding) => side === undefined || finding.side === side);
   const abnormal = (ids: readonly string[], side?: Side): readonly Finding[] =>
     ids.flatMap((id) => findings(id, side).filter((finding) => finding.abnormal));
+  const tested = (ids: readonly string[], side?: Side): readonly Finding[] =>
+    ids.flatMap((id) => findings(id, side).filter((finding) => finding.value !== null));
 
   return {
     exam,
     findings,
     abnormal,
     hasAbnormal: (id, side) => abnormal([id], side).length > 0,
+    tested,
     sign: (id, side) => {
-      const tested = findings(id, side).filter((finding) => finding.value !== null);
-      if (tested.length === 0) return 'unknown';
-      return tested.some((finding) => finding.abnormal) ? 'abnormal' : 'normal';
+      const seen = tested([id], side);
+      if (seen.length === 0) return 'unknown';
+      return seen.some((finding) => finding.abnormal) ? 'abnormal' : 'normal';
     },
     power: (movement, side) => {
       const grades = findings(`power/${movement}`, side)
@@ -81,14 +91,11 @@ export function queryExam(exam: Exam): ExamQuery {
     abnormalWhere: (condition) => exam.findings.filter((finding) => finding.abnormal && condition(finding)),
     testedWhere: (condition) => exam.findings.filter((finding) => finding.value !== null && condition(finding)),
     history: (key) => history.get(key),
-    historyState: (key) => {
-      const statement = history.get(key);
-      return statement === undefined ? 'unknown' : statement.present ? 'present' : 'absent';
-    },
     result: (key) => results.get(key),
     quantity: (key, unit) => {
-      const quantity = results.get(key)?.quantity;
-      return quantity?.unit === unit ? quantity.value : undefined;
+      const result = results.get(key);
+      if (result?.quantity?.unit !== unit) return undefined;
+      return { value: result.quantity.value, label: result.label, pointer: result.pointer };
     },
   };
 }

@@ -54,7 +54,7 @@ export function rankCauses(exam: Exam, localisation: Localisation): readonly Ran
 }
 
 /** MONDO where a class says the same, else the local code. */
-export function causeCoding(cause: Pick<Cause, 'key' | 'label' | 'mondo'>): Coding {
+function causeCoding(cause: Cause): Coding {
   return cause.mondo === undefined
     ? { system: systems.cause, code: cause.key, display: cause.label }
     : { system: systems.mondo, code: cause.mondo.code, display: cause.mondo.display };

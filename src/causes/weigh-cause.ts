@@ -17,7 +17,7 @@ export interface CauseWeight {
  * The ratios are judged one by one and are not independent, so their product is kept within a range: a normal result
  * lowers a cause and never removes it, and no pile of soft hints becomes proof.
  */
-export const ratioBounds = { least: 0.002, most: 500 } as const;
+const ratioBounds = { least: 0.002, most: 500 } as const;
 
 /** Exponent of the product: hints that go together, such as fever and a raised C-reactive protein, count for less than both. Judged. */
 const temper = 0.75;
@@ -110,20 +110,19 @@ function historyModifiers(cause: Cause, query: ExamQuery): readonly Modifier[] {
 
 function signModifier(row: SignRatio, query: ExamQuery): readonly Modifier[] {
   const abnormal = query.abnormal(row.items);
-  const tested = row.items.flatMap((id) => query.findings(id)).filter((finding) => finding.value !== null);
-  const [reason] = findingReasons(abnormal.length > 0 ? abnormal : tested);
+  const [reason] = findingReasons(abnormal.length > 0 ? abnormal : query.tested(row.items));
   return reason === undefined ? [] : [{ ratio: abnormal.length > 0 ? row.present : row.absent, reason }];
 }
 
 function quantityModifier(row: QuantityRatio, query: ExamQuery): readonly Modifier[] {
-  const value = query.quantity(row.result, row.unit);
-  const result = query.result(row.result);
-  if (value === undefined || result === undefined) return [];
+  const measured = query.quantity(row.result, row.unit);
+  if (measured === undefined) return [];
+  const { value, label, pointer } = measured;
   const atOrAbove = value >= row.threshold;
   const met = row.met === 'from' ? atOrAbove : !atOrAbove;
   const unit = row.unit === '%' ? ' %' : ` ${row.unit}`;
-  const text = `${lowerFirst(result.label)} ${value}${unit}, ${atOrAbove ? 'at or above' : 'below'} ${row.threshold}${unit}`;
-  return [{ ratio: met ? row.whenMet : row.whenNot, reason: { pointer: result.pointer, text } }];
+  const text = `${lowerFirst(label)} ${value}${unit}, ${atOrAbove ? 'at or above' : 'below'} ${row.threshold}${unit}`;
+  return [{ ratio: met ? row.whenMet : row.whenNot, reason: { pointer, text } }];
 }
 
 function valueModifier(row: ValueRatio, query: ExamQuery): readonly Modifier[] {

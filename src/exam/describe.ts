@@ -1,4 +1,4 @@
-import { bodyPartTable, type Region, regions } from '../anatomy/body-parts.ts';
+import { bodyPartTable } from '../anatomy/body-parts.ts';
 import { skinPlace } from '../anatomy/skin-places.ts';
 import type { Side } from '../kernel/side.ts';
 import type { Item } from './catalogue/item.ts';
@@ -14,8 +14,9 @@ export function describeFinding(finding: Finding): string {
   const { item, notTested } = finding;
   if (notTested !== undefined) return `${subject(finding)} not tested (${reasonWords[notTested]})`;
   const value = String(finding.value);
-  if (item.scale === 'beats') return clonusWords(finding);
   switch (item.scale) {
+    case 'beats':
+      return clonusWords(finding);
     case 'mrc-power':
       return `${subject(finding)} ${value}/5`;
     case 'reflex-grade':
@@ -159,25 +160,25 @@ function onSide(place: string, side: Side): string {
 }
 
 function regionWords(region: string, side: Side): string {
-  const isLimb = region === 'upper-limbs' || region === 'lower-limbs';
-  const name = isRegion(region) ? region.replace('-', ' ') : region;
-  if (isLimb) return side === 'midline' ? `in the ${name}` : `in the ${side} ${name.replace(/s$/, '')}`;
-  return side === 'midline' ? `over the ${name}` : `over the ${side} side of the ${name}`;
+  return `${isLimbs(region) ? 'in' : 'over'} the ${regionName(region, side)}`;
+}
+
+/** "lower limbs", "left lower limb", "left side of the trunk" */
+function regionName(region: string, side: Side): string {
+  const name = region.replace('-', ' ');
+  if (side === 'midline') return name;
+  return isLimbs(region) ? `${side} ${name.replace(/s$/, '')}` : `${side} side of the ${name}`;
+}
+
+function isLimbs(region: string): boolean {
+  return region === 'upper-limbs' || region === 'lower-limbs';
 }
 
 /** What a summary statement speaks of: "cranial nerves", "power of the left lower limb", "sensation on the right". */
 export function describeStatement({ section, region, side }: Omit<NormalStatement, 'pointer'>): string {
   const label = lowerFirst(sectionOf(section).label);
-  const one = side === 'both' ? undefined : side;
-  if (region === undefined) return `${label}${one === undefined ? '' : ` on the ${one}`}`;
-  const isLimb = region === 'upper-limbs' || region === 'lower-limbs';
-  const name = region.replace('-', ' ');
-  if (one === undefined) return `${label} of the ${name}`;
-  return isLimb ? `${label} of the ${one} ${name.replace(/s$/, '')}` : `${label} of the ${one} side of the ${name}`;
-}
-
-function isRegion(key: string): key is Region {
-  return (regions as readonly string[]).includes(key);
+  const one = side === undefined || side === 'both' ? 'midline' : side;
+  return region === undefined ? `${label}${suffix(one)}` : `${label} of the ${regionName(region, one)}`;
 }
 
 function sided(text: string, side: Side): string {

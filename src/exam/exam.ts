@@ -1,4 +1,4 @@
-import type { Finding, NormalStatement, NotTestedReason, ScoredScale } from './finding.ts';
+import type { Finding, NormalStatement, ScoredScale } from './finding.ts';
 
 /** FHIR Reference and Identifier as far as an exam may carry them. */
 export interface IdentifierValue {
@@ -81,5 +81,3 @@ export interface Exam {
   readonly otherwiseNormal: readonly NormalStatement[];
   readonly results: readonly InvestigationResult[];
 }
-
-export type { NotTestedReason };

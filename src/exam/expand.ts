@@ -1,10 +1,11 @@
 import { bodyPartTable, type Region, regions } from '../anatomy/body-parts.ts';
+import { compareText } from '../kernel/compare-text.ts';
 import { type BodySide, bodySides, type Side } from '../kernel/side.ts';
-import { items, itemsOf } from './catalogue/catalogue.ts';
+import { items, itemsOf, normalValues } from './catalogue/catalogue.ts';
 import { type Item, itemId } from './catalogue/item.ts';
 import type { Finding, FindingPlace, NormalStatement } from './finding.ts';
 import type { FindingEntry, SideValue } from './request.ts';
-import { clonusAbnormalFromBeats, type Scale, scales } from './scales.ts';
+import { clonusAbnormalFromBeats } from './scales.ts';
 import { valueProperty } from './schema/section-schemas.ts';
 
 /** The one or two findings of an entry: `both` is one on each side, and a midline item has no side. */
@@ -69,8 +70,7 @@ function sentValue(item: Item, sent: unknown): string | number {
 
 function normalValue(item: Item): string | number {
   if (item.scale === 'beats') return 0;
-  const scale: Scale = scales[item.scale];
-  const [normal] = scale.normal;
+  const [normal] = normalValues(item);
   if (normal === undefined) throw new Error(`Scale ${item.scale} has no normal grade`);
   return normal;
 }
@@ -79,8 +79,7 @@ function normalValue(item: Item): string | number {
 export function isAbnormal(item: Item, value: Finding['value']): boolean {
   if (value === null) return false;
   if (item.scale === 'beats') return Number(value) >= clonusAbnormalFromBeats;
-  const scale: Scale = scales[item.scale];
-  return !scale.normal.includes(String(value));
+  return !normalValues(item).includes(String(value));
 }
 
 /**
@@ -179,9 +178,4 @@ export function inExamOrder(findings: readonly Finding[], orderOf: (item: Item) 
 function comparePlaces(a: FindingPlace | undefined, b: FindingPlace | undefined): number {
   if (a === undefined || b === undefined) return Number(a !== undefined) - Number(b !== undefined);
   return placeKinds.indexOf(a.kind) - placeKinds.indexOf(b.kind) || compareText(a.key, b.key);
-}
-
-/** By code unit, so that the order is the same under every locale. */
-function compareText(a: string, b: string): number {
-  return a < b ? -1 : a > b ? 1 : 0;
 }

@@ -1,3 +1,4 @@
+import { compareText } from '../kernel/compare-text.ts';
 import type { Fault } from '../kernel/errors.ts';
 import { itemsOf } from './catalogue/catalogue.ts';
 import { sectionKeys } from './catalogue/item.ts';
@@ -25,7 +26,7 @@ export function readStatements(entries: readonly SoundEntry<StatementEntry>[]): 
       statement.region ?? '',
       statement.side ?? '',
     ].join('|');
-  return { statements: statements.sort((a, b) => (order(a) < order(b) ? -1 : order(a) > order(b) ? 1 : 0)), faults };
+  return { statements: statements.sort((a, b) => compareText(order(a), order(b))), faults };
 }
 
 function coversAnything({ section, region, side }: NormalStatement): boolean {

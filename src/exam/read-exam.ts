@@ -1,7 +1,6 @@
 import type { Fault } from '../kernel/errors.ts';
-import { findItem, items, itemsOf } from './catalogue/catalogue.ts';
-import { type Item, type SectionKey, sectionKeys } from './catalogue/item.ts';
-import { sectionOf } from './catalogue/sections.ts';
+import { itemNamed, items } from './catalogue/catalogue.ts';
+import { type Item, sectionKeys } from './catalogue/item.ts';
 import { readComaScale } from './coma-scale-entries.ts';
 import { isLostItem, limbLossFaults, lostParts, sideFaults, withoutRepeats } from './contradictions.ts';
 import type { Exam } from './exam.ts';
@@ -85,17 +84,11 @@ function dateFaults(examinedAt: string | undefined, now: Date): readonly Fault[]
 function readFindings(parts: SoundParts): readonly Finding[] {
   return sectionKeys.flatMap((section) =>
     parts.entries<FindingEntry>('findings', section).flatMap(({ entry, pointer }) => {
-      const item = itemOf(section, entry);
+      // None for the coma scale, which is scored by parts and is not an item.
+      const item = itemNamed(section, entry);
       return item === undefined ? [] : findingsOf(item, entry, pointer);
     }),
   );
-}
-
-/** The item that an entry names; undefined for the coma scale, which is scored by parts and is not an item. */
-function itemOf(section: SectionKey, entry: FindingEntry): Item | undefined {
-  const { itemProperty } = sectionOf(section);
-  const key = itemProperty === null ? itemsOf(section)[0]?.key : entry[itemProperty];
-  return typeof key === 'string' ? findItem(section, key) : undefined;
 }
 
 function comaScaleEntries(parts: SoundParts): readonly SoundEntry<ComaScaleEntry>[] {

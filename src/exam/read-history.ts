@@ -1,3 +1,4 @@
+import { compareText } from '../kernel/compare-text.ts';
 import type { Fault } from '../kernel/errors.ts';
 import {
   findHistoryRow,
@@ -62,10 +63,6 @@ function subjectsOf({ kind, key, relation, side }: HistoryStatement): readonly s
 
 function nameOf({ kind, key, relation, side, present }: HistoryStatement): string {
   return [kind, key, relation ?? '', side ?? '', present].join('|');
-}
-
-function compareText(a: string, b: string): number {
-  return a < b ? -1 : a > b ? 1 : 0;
 }
 
 function contradiction(a: HistoryStatement, b: HistoryStatement): readonly Fault[] {

@@ -34,12 +34,6 @@ export interface HistoryEntry {
   readonly side?: SideValue;
 }
 
-export interface OtherwiseNormalEntry {
-  readonly section: string;
-  readonly region?: string;
-  readonly side?: SideValue;
-}
-
 export interface QuantityValue {
   readonly value: number;
   readonly comparator?: '<' | '<=' | '>=' | '>';

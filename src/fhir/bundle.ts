@@ -79,5 +79,5 @@ function examResources(exam: Exam, assessment: Assessment, frame: Frame): Identi
 function transactionEntry(resource: Identified, version: number): BundleEntry {
   // The software is the same for all versions of all exams, and every version of an exam has a Provenance of its own.
   const fixed = resource.resourceType === 'Device' || resource.resourceType === 'Provenance';
-  return version === 1 || fixed ? createEntry(resource, resource.id) : updateEntry(resource, resource.id);
+  return version === 1 || fixed ? createEntry(resource) : updateEntry(resource);
 }

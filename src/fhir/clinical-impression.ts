@@ -18,7 +18,7 @@ import { ownIdentifier, profiled } from './identity.ts';
 import { conclusionCodes } from './local-codes.ts';
 import { fhirText, isBlank, list, narrative, paragraph, titled } from './narrative.ts';
 import { examinationName, type SectionContent, sectionName } from './panel-observation.ts';
-import { rankedCausesName, reasonTexts } from './risk-assessment.ts';
+import { causeList, rankedCausesName, reasonTexts } from './risk-assessment.ts';
 
 /** Name of the impression within the exam, for its id. */
 export const impressionName = 'impression';
@@ -112,13 +112,7 @@ function impressionNarrative(exam: Exam, assessment: Assessment, frame: Frame): 
     titled('Red flags that could not be assessed', list(open.map((flag) => flag.label))) +
     paragraph(presentation) +
     localisationNarrative(assessment, frame) +
-    titled(
-      'Causes considered',
-      list(
-        causes.slice(0, causesShown).map((cause) => `${cause.label}: ${percentText(cause.probability)}`),
-        'ol',
-      ),
-    ) +
+    titled('Causes considered', causeList(causes.slice(0, causesShown))) +
     titled('Not tested', list(missing.map(frame.say))) +
     paragraph(caution)
   );

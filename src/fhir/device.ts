@@ -2,8 +2,10 @@ import type { Device } from 'fhir/r4.js';
 import { uuidV5 } from '../kernel/uuid.ts';
 import { canonicalBase } from '../terminology/systems.ts';
 import { shared } from './codings.ts';
+import type { Identified } from './entry.ts';
 import { ownIdentifier } from './identity.ts';
 import { narrative, paragraph } from './narrative.ts';
+import { remembered } from './remembered.ts';
 
 export const softwareName = 'neuroexam-fhir';
 
@@ -15,30 +17,19 @@ export function modelUri(modelVersion: string): string {
   return `${canonicalBase}/model/${encodeURIComponent(modelVersion)}`;
 }
 
-const devices = new Map<string, Device & { readonly id: string }>();
-
 /**
  * The software as a Device, one for each model version and the same one for all exams: its id comes from its name and
  * version alone.
  */
-export function device(modelVersion: string): Device & { readonly id: string } {
-  let made = devices.get(modelVersion);
-  if (made === undefined) {
-    const id = uuidV5(modelUri(modelVersion), urlNamespace);
-    made = shared({
-      resourceType: 'Device' as const,
-      id,
-      text: narrative(paragraph(`Software ${softwareName}, model version ${modelVersion}.`)),
-      identifier: [ownIdentifier(id)],
-      deviceName: [{ name: softwareName, type: 'user-friendly-name' as const }],
-      type: { text: 'Clinical decision support software' },
-      version: [{ type: { text: 'model' }, value: modelVersion }],
-    });
-    devices.set(modelVersion, made);
-  }
-  return made;
-}
-
-export function deviceId(modelVersion: string): string {
-  return device(modelVersion).id;
-}
+export const device = remembered((modelVersion: string): Identified<Device> => {
+  const id = uuidV5(modelUri(modelVersion), urlNamespace);
+  return shared({
+    resourceType: 'Device',
+    id,
+    text: narrative(paragraph(`Software ${softwareName}, model version ${modelVersion}.`)),
+    identifier: [ownIdentifier(id)],
+    deviceName: [{ name: softwareName, type: 'user-friendly-name' }],
+    type: { text: 'Clinical decision support software' },
+    version: [{ type: { text: 'model' }, value: modelVersion }],
+  });
+});

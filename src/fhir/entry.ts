@@ -22,8 +22,8 @@ export function identified({ fullUrl, resource }: BundleEntry): Identified {
 }
 
 /** Conditional create: the server makes the resource unless it has it. */
-export function createEntry(resource: FhirResource, id: string): BundleEntry {
-  const { resourceType } = resource;
+export function createEntry(resource: Identified): BundleEntry {
+  const { id, resourceType } = resource;
   return {
     fullUrl: fullUrlOf(id),
     resource,
@@ -35,8 +35,8 @@ export function createEntry(resource: FhirResource, id: string): BundleEntry {
  * Conditional update: the server replaces the resource, or makes it. It carries no `id`, since the server has given the
  * resource one of its own and would refuse another.
  */
-export function updateEntry(resource: FhirResource, id: string): BundleEntry {
-  const { id: _given, ...withoutId } = resource;
+export function updateEntry(resource: Identified): BundleEntry {
+  const { id, ...withoutId } = resource;
   const { resourceType } = resource;
   return {
     fullUrl: fullUrlOf(id),

@@ -10,9 +10,10 @@ import type { Frame } from './frame.ts';
 import { ownIdentifier, profiled } from './identity.ts';
 import { notTestedCodes } from './local-codes.ts';
 import { fhirText, isBlank, narrative, paragraph } from './narrative.ts';
+import { remembered } from './remembered.ts';
 
 /** R4's own extension for the number behind an ordinal answer. */
-const ordinalValue = 'http://hl7.org/fhir/StructureDefinition/ordinalValue';
+export const ordinalValueUrl = 'http://hl7.org/fhir/StructureDefinition/ordinalValue';
 
 /**
  * One Observation for one finding. A finding that was not tested has no value and a `dataAbsentReason` instead; it is
@@ -54,31 +55,13 @@ export function phenotypeOf({ item, value, abnormal }: Finding): CodeableConcept
   return term?.relation === 'equivalent' ? phenotypeConcept(term) : undefined;
 }
 
-function phenotypeConcept(term: CodeLink): CodeableConcept {
-  let made = phenotypes.get(term);
-  if (made === undefined) {
-    made = shared(concept(systems.hpo, term.code, term.display));
-    phenotypes.set(term, made);
-  }
-  return made;
-}
-
 // Findings share the rows of the catalogue, so what depends on a row alone is made once.
-const phenotypes = new WeakMap<CodeLink, CodeableConcept>();
+const phenotypeConcept = remembered((term: CodeLink) => shared(concept(systems.hpo, term.code, term.display)));
+const codesOf = remembered(makeCodes);
+
 interface ItemCodes {
   readonly code: CodeableConcept;
   readonly grades: ReadonlyMap<string, CodeableConcept>;
-}
-
-const itemCodes = new WeakMap<Item, ItemCodes>();
-
-function codesOf(item: Item): ItemCodes {
-  let codes = itemCodes.get(item);
-  if (codes === undefined) {
-    codes = makeCodes(item);
-    itemCodes.set(item, codes);
-  }
-  return codes;
 }
 
 function makeCodes(item: Item): ItemCodes {
@@ -112,7 +95,7 @@ export function gradeConcept(scale: string, grade: Grade): CodeableConcept {
     coding: [
       grade.ordinal === undefined
         ? graded
-        : { extension: [{ url: ordinalValue, valueDecimal: grade.ordinal }], ...graded },
+        : { extension: [{ url: ordinalValueUrl, valueDecimal: grade.ordinal }], ...graded },
     ],
     text: outOf === undefined ? grade.label : `${grade.key}/${outOf}`,
   };

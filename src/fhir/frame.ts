@@ -4,9 +4,12 @@ import type { Exam, ReferenceValue } from '../exam/exam.ts';
 import { examId, resourceId } from '../exam/exam-id.ts';
 import type { Finding } from '../exam/finding.ts';
 import { ExamInvalidError } from '../kernel/errors.ts';
+import { capitalised } from '../kernel/words.ts';
 import { examCategory } from './codings.ts';
-import { deviceId } from './device.ts';
+import { device } from './device.ts';
+import { fullUrlOf } from './entry.ts';
 import { fhirText, isBlank } from './narrative.ts';
+import { remembered } from './remembered.ts';
 import { statementName } from './summary-statement.ts';
 
 /** What the resources of one Bundle have in common; made once, before any of them. */
@@ -71,34 +74,18 @@ export function frameOf(exam: Exam, modelVersion: string, version: number): Fram
       effectiveDateTime: examinedAt,
       ...(performer.length === 0 ? {} : { performer }),
     },
-    device: { reference: `urn:uuid:${deviceId(modelVersion)}` },
+    device: { reference: fullUrlOf(device(modelVersion).id) },
     examinedAt,
     version,
     modelVersion,
     inError,
     computed: inError ? 'entered-in-error' : 'preliminary',
     sender: { system: fhirText(identifier.system), value: fhirText(identifier.value) },
-    say: remembered((finding: Finding) => sentence(describeFinding(finding))),
+    say: remembered((finding: Finding) => capitalised(describeFinding(finding))),
     statementOf: ({ origin, pointer }) => (origin === 'otherwise-normal' ? statements.get(pointer) : undefined),
     id,
-    ref: (name) => ({ reference: `urn:uuid:${id(name)}` }),
+    ref: (name) => ({ reference: fullUrlOf(id(name)) }),
   };
-}
-
-function remembered<K, V>(work: (key: K) => V): (key: K) => V {
-  const known = new Map<K, V>();
-  return (key) => {
-    let value = known.get(key);
-    if (value === undefined) {
-      value = work(key);
-      known.set(key, value);
-    }
-    return value;
-  };
-}
-
-function sentence(words: string): string {
-  return `${words.charAt(0).toUpperCase()}${words.slice(1)}`;
 }
 
 function reference(value: ReferenceValue): Reference {
@@ -126,6 +113,6 @@ const instant =
  * The exam's time as a FHIR dateTime that is also a valid instant: as sent where possible, else the same moment in UTC
  * (RFC 3339 allows lower-case letters, a blank for the T, and offsets that FHIR does not).
  */
-export function fhirDateTime(text: string): string {
+function fhirDateTime(text: string): string {
   return instant.test(text) ? text : new Date(text.toUpperCase().replace(' ', 'T')).toISOString();
 }

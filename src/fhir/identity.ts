@@ -1,6 +1,7 @@
 import type { Identifier, Meta } from 'fhir/r4.js';
 import { profileUrl, systems } from '../terminology/systems.ts';
 import { shared } from './codings.ts';
+import { remembered } from './remembered.ts';
 
 /**
  * The identifier by which a server finds the resource again. Its value is not the `urn:uuid` of `fullUrl`, because some
@@ -11,12 +12,4 @@ export function ownIdentifier(id: string): Identifier {
 }
 
 /** `meta` with one profile of ours; the same object for every resource. */
-export function profiled(name: string): Meta {
-  let meta = metas.get(name);
-  if (meta === undefined) {
-    meta = shared({ profile: [profileUrl(name)] });
-    metas.set(name, meta);
-  }
-  return meta;
-}
-const metas = new Map<string, Meta>();
+export const profiled = remembered((name: string): Meta => shared({ profile: [profileUrl(name)] }));

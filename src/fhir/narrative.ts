@@ -21,7 +21,7 @@ export function isBlank(text: string | undefined): boolean {
 }
 
 /** Text for XHTML content and attribute values. */
-export function escapeXhtml(text: string): string {
+function escapeXhtml(text: string): string {
   if (!unsafe.test(text)) return text;
   return fhirText(text).replace(special, (character) => entities.get(character) ?? '');
 }

@@ -25,10 +25,7 @@ export function rankedCauses(assessment: Assessment, evidence: EvidenceIds, fram
     meta: profiled('neuro-exam-ranked-causes'),
     text: narrative(
       paragraph(causes.length === 0 ? 'No cause was ranked.' : 'Computed causes, most likely first:') +
-        list(
-          causes.map((cause) => `${cause.label}: ${percentText(cause.probability)}`),
-          'ol',
-        ) +
+        causeList(causes) +
         unreviewed(frame),
     ),
     identifier: [ownIdentifier(id)],
@@ -43,6 +40,14 @@ export function rankedCauses(assessment: Assessment, evidence: EvidenceIds, fram
     ...(causes.length === 0 ? {} : { prediction: causes.map(prediction) }),
     ...(isBlank(caution) ? {} : { note: [{ text: fhirText(caution) }] }),
   };
+}
+
+/** Causes in words, in rank order. */
+export function causeList(causes: readonly RankedCause[]): string {
+  return list(
+    causes.map((cause) => `${cause.label}: ${percentText(cause.probability)}`),
+    'ol',
+  );
 }
 
 function prediction(cause: RankedCause): RiskAssessmentPrediction {

@@ -13,7 +13,7 @@ export function requestName(item: Pick<WorkupItem, 'key'>): string {
 }
 
 /** Order of investigations in words: first those that nearly everybody needs. */
-export const tierTexts = { 1: 'First line', 2: 'Second line', 3: 'Targeted' } as const;
+const tierTexts = { 1: 'First line', 2: 'Second line', 3: 'Targeted' } as const;
 
 /**
  * One suggested investigation, as a proposal in draft: nothing is ordered until a clinician does so. R4 allows neither

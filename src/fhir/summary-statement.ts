@@ -3,6 +3,7 @@ import { type SectionKey, sectionCode } from '../exam/catalogue/item.ts';
 import { describeStatement } from '../exam/describe.ts';
 import type { Exam } from '../exam/exam.ts';
 import type { Finding, NormalStatement } from '../exam/finding.ts';
+import { capitalised } from '../kernel/words.ts';
 import { regionConcept } from './body-site-codes.ts';
 import { interpretations, localConcept } from './codings.ts';
 import type { Frame } from './frame.ts';
@@ -41,8 +42,7 @@ export function distinctStatements({ otherwiseNormal }: Pick<Exam, 'otherwiseNor
 
 /** "Power of the left lower limb otherwise normal" */
 export function statementText(statement: NormalStatement): string {
-  const words = describeStatement(statement);
-  return `${words.charAt(0).toUpperCase()}${words.slice(1)} otherwise normal`;
+  return `${capitalised(describeStatement(statement))} otherwise normal`;
 }
 
 /** What the examiner declared normal in one sentence, as the one Observation that it was. */

@@ -41,7 +41,7 @@ function withdrawal(resource: Identified, inError: boolean): BundleEntry {
     ...(text === undefined ? {} : { text: openedBy(notice, text) }),
     status: withdrawnStatus(resource, inError),
   };
-  return updateEntry(withdrawn as FhirResource, resource.id);
+  return updateEntry(withdrawn as Identified);
 }
 
 /** A proposal that no longer follows from the findings was no error of its own, unless the whole examination was. */

@@ -5,6 +5,7 @@ export const mediaTypes = {
   fhir: 'application/fhir+json',
   problem: 'application/problem+json',
   schema: 'application/schema+json',
+  html: 'text/html',
 } as const;
 
 export type MediaType = (typeof mediaTypes)[keyof typeof mediaTypes];

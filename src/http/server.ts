@@ -18,7 +18,6 @@ const drainLimitMs = 10_000;
 export interface ListeningServer {
   /** Base URL without a slash at the end, with the port that is really used. */
   readonly url: string;
-  readonly isDraining: () => boolean;
   /** Accepts nothing more, lets running requests finish and closes; resolves when the last socket is gone. */
   stop(): Promise<void>;
 }
@@ -33,9 +32,8 @@ export async function listen(
   address: { readonly host: string; readonly port: number },
 ): Promise<ListeningServer> {
   let draining = false;
-  const isDraining = () => draining;
   const running = new Set<ServerResponse>();
-  const listener = makeListener(isDraining);
+  const listener = makeListener(() => draining);
 
   const server = createServer(timeouts, (req, res) => {
     running.add(res);
@@ -69,7 +67,7 @@ export async function listen(
     return stopped;
   };
 
-  return { url: urlOf(server.address() as AddressInfo), isDraining, stop };
+  return { url: urlOf(server.address() as AddressInfo), stop };
 }
 
 function urlOf({ address, family, port }: AddressInfo): string {

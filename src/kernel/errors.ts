@@ -87,13 +87,3 @@ export class ConfigError extends AppError {
     this.problems = problems;
   }
 }
-
-/** A broken contract inside the model or its tables. */
-export class InferenceError extends AppError {
-  readonly code: 'SHAPE_MISMATCH' | 'NO_SITE_POSSIBLE' | 'UNKNOWN_KEY';
-
-  constructor(code: InferenceError['code'], message: string) {
-    super(message);
-    this.code = code;
-  }
-}

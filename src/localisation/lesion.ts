@@ -40,12 +40,12 @@ export function cordIndex(side: BodySide, segment: number): number {
   return sideOffset(side, segments.length) + segment;
 }
 
-export function cerebralIndex(brainSide: BodySide, limb: Limb): number {
+function cerebralIndex(brainSide: BodySide, limb: Limb): number {
   return sideOffset(brainSide, limbs.length) + limbs.indexOf(limb);
 }
 
 /** The limb whose cerebral fibres serve a segment; trunk segments go with the leg below T6 and with the arm above. */
-export function limbOf(segment: number): Limb {
+function limbOf(segment: number): Limb {
   return segment <= segmentIndex('T5') ? 'arm' : 'leg';
 }
 

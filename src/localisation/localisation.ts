@@ -59,6 +59,17 @@ export type SiteKind =
   | 'hemisphere'
   | 'multiple-sites';
 
+/** Kinds that are a process over the whole body rather than a place. */
+export const diffuseKinds: ReadonlySet<SiteKind> = new Set([
+  'muscle',
+  'junction',
+  'polyneuropathy',
+  'polyradiculoneuropathy',
+  'ganglion',
+  'anterior-horn',
+  'motor-neuron-system',
+]);
+
 export interface Pattern {
   readonly key: string;
   readonly label: string;

@@ -2,8 +2,11 @@
  * Where the lesion is: reads an exam, weighs every hypothesis, names the leading sites with their reasons. Pure; the
  * state columns it keeps are only a cache.
  */
+
+import { lowerFirst } from '../exam/describe.ts';
 import type { Exam } from '../exam/exam.ts';
 import type { Finding } from '../exam/finding.ts';
+import { joinWords } from '../kernel/words.ts';
 import { conclude } from './explanation/conclusion.ts';
 import { type Explanation, explain, round } from './explanation/explain.ts';
 import { type Contender, everyTarget, proposeNext } from './explanation/next-examination.ts';
@@ -16,7 +19,7 @@ import { type Datum, gatherEvidence } from './inference/evidence.ts';
 import { type Inference, infer } from './inference/infer.ts';
 import { Priors } from './inference/prior.ts';
 import { PosteriorWeights } from './inference/ranking.ts';
-import { isExplained, scoreHypotheses } from './inference/score.ts';
+import { scoreHypotheses, unexplainedBy } from './inference/score.ts';
 import { groupSites, type SiteGroup } from './inference/site-groups.ts';
 import type { Localisation, RankedLocalisation } from './localisation.ts';
 import { contextOf } from './observation/context.ts';
@@ -137,15 +140,9 @@ function toRanked(
 function jointFit({ combinations, scored }: Inference): number {
   const best = combinations[0]?.combination;
   if (best === undefined) return 0;
-  let wrong = 0;
-  let explained = 0;
-  scored.data.forEach((datum, place) => {
-    if (!datum.abnormal) return;
-    wrong += 1;
-    const chance = datum.table.abnormal[best.states[place] ?? 0] ?? 0;
-    if (isExplained(datum, chance, datum.states[noLesionIndex] ?? 0)) explained += 1;
-  });
-  return wrong === 0 ? 0 : explained / wrong;
+  const wrong = scored.data.filter(({ abnormal }) => abnormal).length;
+  const left = unexplainedBy(scored, (_, place) => best.states[place] ?? 0, noLesionIndex).length;
+  return wrong === 0 ? 0 : (wrong - left) / wrong;
 }
 
 /** A deviation found in at least this share of healthy people of the person's age does not speak of disease. Judged. */
@@ -176,7 +173,7 @@ function withSeveralNerves(inference: Inference, single: readonly RankedLocalisa
   return [
     {
       site: severalNerves.key,
-      label: `${severalNerves.label}: ${inAList(sites.map(named))}`,
+      label: `${severalNerves.label}: ${joinWords(sites.map(named))}`,
       side: sides.size === 1 ? (sites[0]?.side ?? null) : 'both',
       level: null,
       levelRange: null,
@@ -193,11 +190,7 @@ function withSeveralNerves(inference: Inference, single: readonly RankedLocalisa
 }
 
 function named({ side, label }: Site): string {
-  return `${side ?? ''} ${label.charAt(0).toLowerCase()}${label.slice(1)}`.trim();
-}
-
-function inAList(words: readonly string[]): string {
-  return words.length < 2 ? words.join('') : `${words.slice(0, -1).join(', ')} and ${words.at(-1)}`;
+  return `${side ?? ''} ${lowerFirst(label)}`.trim();
 }
 
 function contenders(inference: Inference, weights: PosteriorWeights): readonly Contender[] {
@@ -211,6 +204,6 @@ function contenders(inference: Inference, weights: PosteriorWeights): readonly C
 function closed(data: readonly Datum[], findings: readonly Finding[]): ReadonlySet<string> {
   const untestable = findings
     .filter((finding) => finding.value === null && finding.notTested !== 'not-done')
-    .map(({ item, side, place }) => columnName(place === undefined ? { item, side } : { item, side, place }));
+    .map((finding) => columnName(finding));
   return new Set([...data.map(({ column }) => column.name), ...untestable]);
 }

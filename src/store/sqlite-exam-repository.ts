@@ -8,17 +8,8 @@ import { requireCurrent } from './current-version.ts';
 import type { ExamContent, ExamRepository, ExamVersion, StoredExam } from './exam-repository.ts';
 import { asStoreError, isFatalToWrites, type OpenStore, openSqlite } from './sqlite-connection.ts';
 
-interface VersionRow {
-  readonly id: string;
-  readonly version: number;
-  readonly receivedAt: string;
-  readonly modelVersion: string;
-  readonly contentHash: string;
-}
-interface ExamRow extends VersionRow {
-  readonly raw: Buffer;
-  readonly bundle: Buffer;
-}
+/** One version as it lies in the file: its Bundle is compressed. */
+type ExamRow = StoredExam;
 
 const compress = promisify(deflate) as (bytes: Buffer, options: { level: number }) => Promise<Buffer>;
 
@@ -144,7 +135,7 @@ function prepareStatements({ db }: OpenStore) {
     current: db.prepare<{ id: string }, ExamRow>(select(everything, 'ORDER BY version DESC LIMIT 1')),
     version: db.prepare<{ id: string; version: number }, ExamRow>(select(everything, 'AND version = @version')),
     latest: db.prepare<{ id: string }, { version: number }>(select('version', 'ORDER BY version DESC LIMIT 1')),
-    history: db.prepare<{ id: string }, VersionRow>(select(versionColumns, 'ORDER BY version')),
+    history: db.prepare<{ id: string }, ExamVersion>(select(versionColumns, 'ORDER BY version')),
     addExam: db.prepare('INSERT INTO exam (id) VALUES (@id)'),
     addVersion: db.prepare(
       `INSERT INTO exam_version (exam, version, received_at, model_version, content_hash, raw, bundle)

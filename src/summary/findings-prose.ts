@@ -1,11 +1,11 @@
 import { dermatomeKeys } from '../anatomy/skin.ts';
 import { skinPlace } from '../anatomy/skin-places.ts';
-import { findingReasons, onBothSides } from '../causes/reasons.ts';
+import { onBothSides } from '../causes/reasons.ts';
 import { type SectionKey, sectionKeys } from '../exam/catalogue/item.ts';
 import { describeFinding, lowerFirst, plainLabel } from '../exam/describe.ts';
 import type { Finding } from '../exam/finding.ts';
 import type { Side } from '../kernel/side.ts';
-import { joinWords } from './join-words.ts';
+import { joinWords } from '../kernel/words.ts';
 
 type Span = Side | 'both';
 
@@ -15,6 +15,9 @@ interface Merged {
   readonly span: Span;
 }
 
+/** Clauses of one section that are said one by one. */
+const mostOfSection = 40;
+
 const spanOrder: Readonly<Record<Span, number>> = { midline: 0, both: 1, left: 2, right: 3 };
 
 /**
@@ -22,13 +25,12 @@ const spanOrder: Readonly<Record<Span, number>> = { midline: 0, both: 1, left: 2
  * same grade is said together ("on the left, ankle dorsiflexion and eversion 3/5").
  */
 export function findingClauses(findings: readonly Finding[]): readonly string[] {
-  return sectionKeys.flatMap((section) => {
-    const merged = mergeSides(findings.filter((finding) => finding.item.section === section));
-    return merged.length === 0 ? [] : sectionClauses(section, merged);
-  });
+  return sectionKeys.flatMap((section) => sectionClauses(section, findings));
 }
 
-function sectionClauses(section: SectionKey, merged: readonly Merged[]): readonly string[] {
+/** The clauses of one section out of all findings. */
+export function sectionClauses(section: SectionKey, findings: readonly Finding[]): readonly string[] {
+  const merged = mergeSides(findings.filter((finding) => finding.item.section === section));
   switch (section) {
     case 'power':
       return bySpan(merged, (group) => byValue(group, (value, items) => `${joinWords(items)} ${value}/5`));
@@ -40,22 +42,12 @@ function sectionClauses(section: SectionKey, merged: readonly Merged[]): readonl
       return merged.map(({ finding, span }) =>
         span === 'both' ? `both plantar responses ${finding.value}` : `the ${span} plantar response ${finding.value}`,
       );
-    default: {
-      const texts = findingReasons(
-        merged.flatMap(({ finding, span }) => (span === 'both' ? twins(finding) : [finding])),
-        40,
-      );
-      return texts.map(({ text }) => text);
-    }
+    default:
+      return merged.slice(0, mostOfSection).map(({ finding, span }) => {
+        const text = describeFinding(finding);
+        return span === 'both' ? onBothSides(text, finding.side) : text;
+      });
   }
-}
-
-/** `findingReasons` joins twins again; giving it both keeps one place for the wording. */
-function twins(finding: Finding): readonly Finding[] {
-  return [
-    { ...finding, side: 'left' },
-    { ...finding, side: 'right' },
-  ];
 }
 
 function mergeSides(findings: readonly Finding[]): readonly Merged[] {

@@ -6,9 +6,6 @@ import type { Assessment, RedFlag } from '../workup/assessment.ts';
 /** Numbers are rounded so that the answer is the same to the byte wherever it is computed. */
 const decimals = 4;
 
-/** The answer of `POST /localisation`, ready to be written as JSON. */
-export type LocalisationAnswer = ReturnType<typeof localisationAnswer>;
-
 /**
  * The assessment in the shape that callers depend on. Absent red flags are left out, present ones come before those that
  * could not be decided, and each says which it is.

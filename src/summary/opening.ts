@@ -1,6 +1,6 @@
 import { historyReason } from '../causes/exam-query.ts';
 import type { Course, Exam, OnsetPace } from '../exam/exam.ts';
-import { joinWords, sentence } from './join-words.ts';
+import { joinWords, sentence } from '../kernel/words.ts';
 
 /** Denials that are spoken; the rest stand in the exam. */
 const mostDenied = 4;

@@ -3,9 +3,9 @@ import { type SectionKey, sectionKeys } from '../exam/catalogue/item.ts';
 import { describeStatement, lowerFirst } from '../exam/describe.ts';
 import type { Exam } from '../exam/exam.ts';
 import type { Finding } from '../exam/finding.ts';
+import { joinWords, sentence } from '../kernel/words.ts';
 import type { Assessment, RedFlag, WorkupItem } from '../workup/assessment.ts';
-import { findingClauses, notTestedClauses } from './findings-prose.ts';
-import { joinWords, sentence } from './join-words.ts';
+import { findingClauses, notTestedClauses, sectionClauses } from './findings-prose.ts';
 import { openingSentences } from './opening.ts';
 import { percent, siteSentences } from './site-prose.ts';
 import { type Spelling, spell } from './spelling.ts';
@@ -73,7 +73,7 @@ function examinationSentences(exam: Exam, parts: PresentedParts): readonly strin
 }
 
 function sectionSentence(section: SectionKey, abnormal: readonly Finding[]): readonly string[] {
-  const clauses = findingClauses(abnormal.filter((finding) => finding.item.section === section));
+  const clauses = sectionClauses(section, abnormal);
   return clauses.length === 0 ? [] : [sentence(clauses.join(section === 'power' ? '; ' : ', '))];
 }
 
@@ -88,10 +88,9 @@ function relevantNegatives(exam: Exam, parts: PresentedParts): readonly Finding[
       .flatMap((site) => site.against.map((evidence) => [evidence.findingId, -evidence.weight] as const)),
   );
   const always = new Set(['plantars', 'sphincters']);
-  const affected = new Set(exam.findings.filter(({ abnormal }) => abnormal).map(neighbourhood));
-  const affectedParts = new Set(
-    exam.findings.filter(({ abnormal }) => abnormal).map((f) => `${f.item.bodyPart} ${f.side}`),
-  );
+  const abnormal = exam.findings.filter((finding) => finding.abnormal);
+  const affected = new Set(abnormal.map(neighbourhood));
+  const affectedParts = new Set(abnormal.map(({ item, side }) => `${item.bodyPart} ${side}`));
   const score = (finding: Finding) =>
     (weight.get(finding.id) ?? 0) +
     (alternatives.get(finding.id) ?? 0) +

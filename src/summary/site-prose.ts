@@ -1,8 +1,8 @@
 import { onBothSides } from '../causes/reasons.ts';
 import { lowerFirst } from '../exam/describe.ts';
+import { joinWords, sentence } from '../kernel/words.ts';
 import { siteWords } from '../localisation/explanation/site-words.ts';
 import type { Evidence, Localisation, RankedLocalisation } from '../localisation/localisation.ts';
-import { joinWords, sentence } from './join-words.ts';
 
 /** Pattern, place and reasons; what speaks against it; the nearest alternative. */
 export function siteSentences(localisation: Localisation): readonly string[] {

@@ -1,3 +1,5 @@
+import { capitalised } from '../kernel/words.ts';
+
 export type Spelling = 'uk' | 'us';
 
 /** British stems and their American forms; longer stems first where one holds another. */
@@ -29,11 +31,11 @@ const stems: readonly (readonly [uk: string, us: string])[] = [
   ['grey', 'gray'],
   ['manoeuvre', 'maneuver'],
   ['licence', 'license'],
-  ['paralys', 'paralyz'],
+  ['paralyse', 'paralyze'],
+  ['paralysing', 'paralyzing'],
   ['necrotising', 'necrotizing'],
   ['localis', 'localiz'],
   ['recognis', 'recogniz'],
-  ['necrosis', 'necrosis'],
   ['counselling', 'counseling'],
   ['programme', 'program'],
 ];
@@ -41,11 +43,5 @@ const stems: readonly (readonly [uk: string, us: string])[] = [
 /** The same text in the wanted spelling; capitals are kept. Names of works and keys are not passed through here. */
 export function spell(text: string, spelling: Spelling): string {
   if (spelling === 'uk') return text;
-  return stems
-    .reduce((spelt, [uk, us]) => {
-      const capital = (word: string) => word.charAt(0).toUpperCase() + word.slice(1);
-      return spelt.replaceAll(uk, us).replaceAll(capital(uk), capital(us));
-    }, text)
-    .replaceAll('paralyzis', 'paralysis')
-    .replaceAll('Paralyzis', 'Paralysis');
+  return stems.reduce((spelt, [uk, us]) => spelt.replaceAll(uk, us).replaceAll(capitalised(uk), capitalised(us)), text);
 }

@@ -13,7 +13,6 @@ export const systems = {
   provenanceParticipantType: 'http://terminology.hl7.org/CodeSystem/provenance-participant-type',
   dataOperation: 'http://terminology.hl7.org/CodeSystem/v3-DataOperation',
   riskProbability: 'http://terminology.hl7.org/CodeSystem/risk-probability',
-  uri: 'urn:ietf:rfc:3986',
 
   /** What is examined or computed: `power/ankle-dorsiflexion`, sections, panels, `localisation`, `red-flag/...`. */
   examItem: `${canonicalBase}/CodeSystem/exam-item`,

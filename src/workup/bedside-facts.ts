@@ -19,6 +19,8 @@ export interface BedsideFacts {
   readonly localisation: Localisation;
   /** Weak movements of the arms or legs, on one side or both. */
   weak(limb: Limb, side?: BodySide): readonly Finding[];
+  /** Weak movements of all limbs, the arms first. */
+  readonly weakLimbs: readonly Finding[];
   readonly bothLegsWeak: boolean;
   readonly bothArmsWeak: boolean;
   /** Lowest MRC ordinal of the limbs; 5 when nothing was tested. */
@@ -72,6 +74,7 @@ export function bedsideFacts(exam: Exam, localisation: Localisation): BedsideFac
         finding.item.region === limb &&
         (side === undefined || finding.side === side),
     );
+  const weakLimbs = [...weak('upper-limbs'), ...weak('lower-limbs')];
   const told = (...keys: readonly string[]): readonly Reason[] =>
     keys.flatMap((key) => {
       const statement = query.history(key);
@@ -86,10 +89,11 @@ export function bedsideFacts(exam: Exam, localisation: Localisation): BedsideFac
     query,
     localisation,
     weak,
+    weakLimbs,
     told,
     bothLegsWeak: weak('lower-limbs', 'left').length > 0 && weak('lower-limbs', 'right').length > 0,
     bothArmsWeak: weak('upper-limbs', 'left').length > 0 && weak('upper-limbs', 'right').length > 0,
-    lowestLimbPower: Math.min(5, ...[...weak('upper-limbs'), ...weak('lower-limbs')].map((f) => powerOf(f) ?? 5)),
+    lowestLimbPower: Math.min(5, ...weakLimbs.map((finding) => powerOf(finding) ?? 5)),
     upperMotorSigns,
     upperMotorSignsInLegs: upperMotorSigns.filter((finding) => finding.item.region === 'lower-limbs'),
     reducedReflexes: query.abnormalWhere(
@@ -107,10 +111,7 @@ export function bedsideFacts(exam: Exam, localisation: Localisation): BedsideFac
     saddleLoss: [...findingReasons(saddleSigns), ...told('saddle-numbness')],
     saddleChecks: [...findingReasons(query.testedWhere(isSaddleSensation), 2), ...stated(query, 'saddle-numbness')],
     bladderChecks: [
-      ...findingReasons(
-        bladderSigns.flatMap((id) => query.findings(id)).filter((finding) => finding.value !== null),
-        2,
-      ),
+      ...findingReasons(query.tested(bladderSigns), 2),
       ...stated(query, 'bladder-disturbance'),
       ...(residual === undefined ? [] : [{ pointer: residual.pointer, text: residual.label }]),
     ],
@@ -175,7 +176,6 @@ function isOnLeg(place: Finding['place']): boolean {
 /** 200 mL or more makes cauda equina compression likelier; less does not exclude it. Source: GIRFT pathway 2023. */
 function residualReason(query: ExamQuery): readonly Reason[] {
   const volume = query.quantity('post-void-residual', 'mL');
-  const result = query.result('post-void-residual');
-  if (volume === undefined || volume < 200 || result === undefined) return [];
-  return [{ pointer: result.pointer, text: `post-void residual ${volume} mL` }];
+  if (volume === undefined || volume.value < 200) return [];
+  return [{ pointer: volume.pointer, text: `post-void residual ${volume.value} mL` }];
 }

@@ -7,7 +7,7 @@ import type { Coding } from '../kernel/coding.ts';
 import { type Localisation, namesAPlace, type RankedLocalisation } from '../localisation/localisation.ts';
 import { systems } from '../terminology/systems.ts';
 import type { RedFlag, WorkupItem } from './assessment.ts';
-import { type Investigation, investigationByKey, investigations } from './investigations.ts';
+import { type Investigation, investigations } from './investigations.ts';
 import { neuropathyTests } from './neuropathy-tests.ts';
 import { redFlagTests } from './red-flag-tests.ts';
 import { siteTests } from './site-tests.ts';
@@ -50,18 +50,12 @@ export function proposeWorkup(
       if (known === undefined || isMorePressing(rule, known)) best.set(test, rule);
     }
   }
-  const rank = new Map(investigations.map((test, index) => [test.key, index]));
-  return [...best]
-    .flatMap(([key, rule]) => {
-      const test = investigationByKey.get(key);
-      return test === undefined || test.results.some((result) => done.has(result)) ? [] : [{ test, rule }];
+  return investigations
+    .flatMap((test) => {
+      const rule = best.get(test.key);
+      return rule === undefined || test.results.some((result) => done.has(result)) ? [] : [{ test, rule }];
     })
-    .toSorted(
-      (a, b) =>
-        priorityOrder[a.rule.priority] - priorityOrder[b.rule.priority] ||
-        a.rule.tier - b.rule.tier ||
-        (rank.get(a.test.key) ?? 0) - (rank.get(b.test.key) ?? 0),
-    )
+    .toSorted((a, b) => priorityOrder[a.rule.priority] - priorityOrder[b.rule.priority] || a.rule.tier - b.rule.tier)
     .slice(0, longestList)
     .map(({ test, rule }) => ({
       key: test.key,
@@ -75,7 +69,7 @@ export function proposeWorkup(
 }
 
 /** LOINC where a code says the same, else the local code. */
-export function investigationCoding(test: Investigation): Coding {
+function investigationCoding(test: Investigation): Coding {
   return test.loinc === undefined
     ? { system: systems.investigation, code: test.key, display: test.label }
     : { system: systems.loinc, code: test.loinc.code, display: test.loinc.display };

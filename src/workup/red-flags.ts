@@ -2,7 +2,7 @@ import type { Exam } from '../exam/exam.ts';
 import { citation } from '../kernel/citation.ts';
 import type { Localisation } from '../localisation/localisation.ts';
 import type { RedFlag, Urgency } from './assessment.ts';
-import { type BedsideFacts, bedsideFacts } from './bedside-facts.ts';
+import { bedsideFacts } from './bedside-facts.ts';
 import { brainFlags } from './red-flags/brain-flags.ts';
 import { neuromuscularFlags } from './red-flags/neuromuscular-flags.ts';
 import type { RedFlagRule } from './red-flags/rule.ts';
@@ -20,10 +20,7 @@ const urgencyOrder: Readonly<Record<Urgency, number>> = { immediate: 0, 'same-da
  * neither the causes nor the probability of a benign site can remove one. Present ones come first, the most urgent first.
  */
 export function assessRedFlags(exam: Exam, localisation: Localisation): readonly RedFlag[] {
-  return flagsFrom(bedsideFacts(exam, localisation));
-}
-
-function flagsFrom(facts: BedsideFacts): readonly RedFlag[] {
+  const facts = bedsideFacts(exam, localisation);
   const flags = redFlagRules.flatMap((rule): readonly RedFlag[] => {
     const verdict = rule.check(facts);
     if (verdict === null) return [];

@@ -1,10 +1,10 @@
 import { describe, expect, it } from 'vitest';
+import { joinWords, sentence } from '../../src/kernel/words.ts';
 import { siteWords } from '../../src/localisation/explanation/site-words.ts';
 import type { Localisation, RankedLocalisation } from '../../src/localisation/localisation.ts';
 import { createAssessor } from '../../src/summary/assess.ts';
 import { caution } from '../../src/summary/caution.ts';
 import { findingClauses, notTestedClauses } from '../../src/summary/findings-prose.ts';
-import { joinWords, sentence } from '../../src/summary/join-words.ts';
 import { durationWords, openingSentences, personWords } from '../../src/summary/opening.ts';
 import { percent } from '../../src/summary/site-prose.ts';
 import { spell } from '../../src/summary/spelling.ts';

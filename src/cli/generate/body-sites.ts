@@ -2,10 +2,10 @@ import type { CodeSystem, ConceptMap, ValueSet } from 'fhir/r4.js';
 import { bodyPartTable } from '../../anatomy/body-parts.ts';
 import { movementTable } from '../../anatomy/movements.ts';
 import { allBodySites, type BodySite } from '../../fhir/body-site-codes.ts';
-import { canonicalBase, systems } from '../../terminology/systems.ts';
+import { systems } from '../../terminology/systems.ts';
 import { localCodeSystem } from './code-systems.ts';
 import { localMap, type MapRow } from './concept-maps.ts';
-import { header, type Release } from './header.ts';
+import { header, type Release, valueSetUrl } from './header.ts';
 import type { OpenTables } from './open-tables.ts';
 
 const sites = allBodySites();
@@ -51,7 +51,7 @@ export function bodySiteResources(release: Release, tables: OpenTables): (CodeSy
       title: 'Body sites to UBERON',
       description: `The UBERON class of a site. UBERON has no side, so that the class of a structure is wider than a code with a side; the muscles of a movement map to the class of the first of them. UBERON ${tables.uberon.version}.`,
       copyright: [tables.uberon.notice],
-      sourceValueSet: `${canonicalBase}/ValueSet/body-sites`,
+      sourceValueSet: valueSetUrl('body-sites'),
       source: systems.bodySite,
       target: systems.uberon,
       targetVersion: tables.uberon.version,

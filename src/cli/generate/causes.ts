@@ -1,9 +1,9 @@
 import type { CodeSystem, ConceptMap, ValueSet } from 'fhir/r4.js';
 import { allCauses } from '../../causes/table/all-causes.ts';
-import { canonicalBase, systems } from '../../terminology/systems.ts';
+import { systems } from '../../terminology/systems.ts';
 import { localCodeSystem } from './code-systems.ts';
 import { localMap, type MapRow } from './concept-maps.ts';
-import type { Release } from './header.ts';
+import { type Release, valueSetUrl } from './header.ts';
 import type { OpenTables } from './open-tables.ts';
 
 /** The causes that are considered, and the MONDO term of each where one says the same. */
@@ -34,7 +34,7 @@ export function causeResources(release: Release, tables: OpenTables): (CodeSyste
       title: 'Causes to MONDO',
       description: 'The MONDO term that says the same as a cause, where there is one.',
       copyright: [tables.mondo.notice],
-      sourceValueSet: `${canonicalBase}/ValueSet/causes`,
+      sourceValueSet: valueSetUrl('causes'),
       source: systems.cause,
       target: systems.mondo,
       targetVersion: tables.mondo.version,

@@ -1,6 +1,6 @@
 import type { CodeSystem, CodeSystemConcept, CodeSystemProperty, ValueSet } from 'fhir/r4.js';
 import { canonicalBase } from '../../terminology/systems.ts';
-import { type HeaderText, header, type Release } from './header.ts';
+import { type HeaderText, header, type Release, valueSetUrl } from './header.ts';
 
 /** A concept of a local code system before it is cast into FHIR; property order is kept. */
 export interface LocalConcept {
@@ -30,7 +30,7 @@ export function localCodeSystem(release: Release, system: LocalCodeSystem): [Cod
     {
       ...header('CodeSystem', release, system),
       caseSensitive: true,
-      valueSet: `${canonicalBase}/ValueSet/${system.allCodes}`,
+      valueSet: valueSetUrl(system.allCodes),
       ...(system.hierarchy ? { hierarchyMeaning: system.hierarchy } : {}),
       content: 'complete',
       count: codes.length,

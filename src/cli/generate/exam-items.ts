@@ -7,11 +7,11 @@ import { notTestedReasons } from '../../exam/finding.ts';
 import { redFlagName } from '../../fhir/derived-observation.ts';
 import { conclusionCodes, type LocalCode, localCodes, notTestedCodes } from '../../fhir/local-codes.ts';
 import { sectionName } from '../../fhir/panel-observation.ts';
-import { canonicalBase, scaleSystem, systems } from '../../terminology/systems.ts';
+import { scaleSystem, systems } from '../../terminology/systems.ts';
 import { redFlagRules } from '../../workup/red-flags.ts';
 import { type LocalConcept, localCodeSystem } from './code-systems.ts';
 import { localMap, type MapRow } from './concept-maps.ts';
-import { type HeaderText, header, type Release } from './header.ts';
+import { type HeaderText, header, type Release, valueSetUrl } from './header.ts';
 import type { OpenTable, OpenTables } from './open-tables.ts';
 
 const others: readonly LocalCode[] = Object.values(localCodes);
@@ -210,8 +210,4 @@ function openValueSet(
     immutable: false,
     compose: { include: [{ system: table.system, concept }] },
   };
-}
-
-function valueSetUrl(id: string): string {
-  return `${canonicalBase}/ValueSet/${id}`;
 }

@@ -1,5 +1,6 @@
 import type { CodeSystem, ValueSet } from 'fhir/r4.js';
 import { errorTitles, faultCodes } from '../../kernel/fault-codes.ts';
+import { capitalised } from '../../kernel/words.ts';
 import { localCodeSystem } from './code-systems.ts';
 import type { Release } from './header.ts';
 
@@ -19,6 +20,5 @@ export function faultResources(release: Release): (CodeSystem | ValueSet)[] {
 
 /** `WRONG_VALUE_PROPERTY` is "Wrong value property". */
 function words(code: string): string {
-  const plain = code.replaceAll('_', ' ').toLowerCase();
-  return plain.charAt(0).toUpperCase() + plain.slice(1);
+  return capitalised(code.replaceAll('_', ' ').toLowerCase());
 }

@@ -1,4 +1,5 @@
 import { narrative, paragraph, titled } from '../../fhir/narrative.ts';
+import { capitalised } from '../../kernel/words.ts';
 import { canonicalBase } from '../../terminology/systems.ts';
 
 /** Published with every resource. The date changes by hand with a release, so that the files do not depend on the clock. */
@@ -34,10 +35,15 @@ export function header<T extends string>(resourceType: T, release: Release, text
   };
 }
 
+/** Canonical address of one of the published value sets. */
+export function valueSetUrl(id: string): string {
+  return `${canonicalBase}/ValueSet/${id}`;
+}
+
 /** Computer-friendly name: letters and digits, starting with a capital. */
 function pascalCase(id: string): string {
   return id
     .split(/[^A-Za-z0-9]+/)
-    .map((word) => word.charAt(0).toUpperCase() + word.slice(1))
+    .map(capitalised)
     .join('');
 }

@@ -1,9 +1,9 @@
 import type { CodeSystem, ConceptMap, ValueSet } from 'fhir/r4.js';
-import { canonicalBase, systems } from '../../terminology/systems.ts';
+import { systems } from '../../terminology/systems.ts';
 import { investigations } from '../../workup/investigations.ts';
 import { localCodeSystem } from './code-systems.ts';
 import { localMap, type MapRow } from './concept-maps.ts';
-import type { Release } from './header.ts';
+import { type Release, valueSetUrl } from './header.ts';
 import type { OpenTables } from './open-tables.ts';
 
 /** The investigations that may be proposed, and the LOINC code of each where one says the same. */
@@ -34,7 +34,7 @@ export function investigationResources(
       title: 'Investigations to LOINC',
       description: 'The LOINC code that says the same as an investigation, where there is one.',
       copyright: [loinc.notice],
-      sourceValueSet: `${canonicalBase}/ValueSet/investigations`,
+      sourceValueSet: valueSetUrl('investigations'),
       source: systems.investigation,
       target: systems.loinc,
       rows: investigations.flatMap(({ key, label, loinc: code }): MapRow[] =>

@@ -1,6 +1,6 @@
 import type { ElementDefinition, StructureDefinition } from 'fhir/r4.js';
-import { canonicalBase, profileUrl, systems } from '../../terminology/systems.ts';
-import { header, type Release } from './header.ts';
+import { profileUrl, systems } from '../../terminology/systems.ts';
+import { header, type Release, valueSetUrl } from './header.ts';
 import { snapshotOf } from './snapshot.ts';
 
 /** What a profile changes on one element, without the id and path that its place in the table gives. */
@@ -69,7 +69,7 @@ const profiles: readonly Profile[] = [
       valueOrReason('neuro-exam-finding'),
       ['identifier', { min: 1 }],
       ...examCategory,
-      ['code', { ...required(valueSet('exam-items')), short: 'What was examined' }],
+      ['code', { ...required(valueSetUrl('exam-items')), short: 'What was examined' }],
       ['subject', patient],
       ['effective[x]', dateTime],
       [
@@ -85,11 +85,11 @@ const profiles: readonly Profile[] = [
           sliceName: 'valueCodeableConcept',
           short: 'Grade on the scale of the item',
           type: [{ code: 'CodeableConcept' }],
-          ...required(valueSet('exam-grades')),
+          ...required(valueSetUrl('exam-grades')),
         },
       ],
       ['dataAbsentReason', absentReason],
-      ['bodySite', required(valueSet('body-sites'))],
+      ['bodySite', required(valueSetUrl('body-sites'))],
     ],
   },
   {
@@ -101,7 +101,7 @@ const profiles: readonly Profile[] = [
     elements: [
       ['identifier', { min: 1 }],
       ...examCategory,
-      ['code', required(valueSet('exam-items'))],
+      ['code', required(valueSetUrl('exam-items'))],
       ['subject', patient],
       ['effective[x]', dateTime],
       ['value[x]', forbidden],
@@ -120,13 +120,13 @@ const profiles: readonly Profile[] = [
       valueOrReason('neuro-exam-derived-observation'),
       ['identifier', { min: 1 }],
       ...examCategory,
-      ['code', required(valueSet('exam-items'))],
+      ['code', required(valueSetUrl('exam-items'))],
       ['subject', patient],
       ['effective[x]', dateTime],
       ['performer', forbidden],
       ['value[x]', { type: [{ code: 'CodeableConcept' }] }],
       ['dataAbsentReason', absentReason],
-      ['method', { min: 1, ...required(valueSet('exam-methods')) }],
+      ['method', { min: 1, ...required(valueSetUrl('exam-methods')) }],
       ['device', device],
       ['derivedFrom', { type: [{ code: 'Reference', targetProfile: [resource('Observation')] }] }],
     ],
@@ -160,7 +160,7 @@ const profiles: readonly Profile[] = [
       ['identifier', { min: 1 }],
       ['intent', { patternCode: 'proposal' }],
       ['priority', { min: 1 }],
-      ['code', { min: 1, ...required(valueSet('investigations')) }],
+      ['code', { min: 1, ...required(valueSetUrl('investigations')) }],
       ['subject', patient],
       ['authoredOn', { min: 1 }],
       ['requester', device],
@@ -175,13 +175,13 @@ const profiles: readonly Profile[] = [
       'The causes considered, most probable first, each with its probability in per cent among the causes considered.',
     elements: [
       ['identifier', { min: 1 }],
-      ['method', { min: 1, ...required(valueSet('exam-methods')) }],
-      ['code', { min: 1, ...required(valueSet('exam-items')) }],
+      ['method', { min: 1, ...required(valueSetUrl('exam-methods')) }],
+      ['code', { min: 1, ...required(valueSetUrl('exam-items')) }],
       ['subject', patient],
       ['occurrence[x]', dateTime],
       ['performer', device],
       ['basis', { min: 1 }],
-      ['prediction.outcome', { min: 1, ...required(valueSet('causes')) }],
+      ['prediction.outcome', { min: 1, ...required(valueSetUrl('causes')) }],
       ['prediction.probability[x]', { min: 1 }],
     ],
   },
@@ -189,10 +189,6 @@ const profiles: readonly Profile[] = [
 
 function resource(type: string): string {
   return `http://hl7.org/fhir/StructureDefinition/${type}`;
-}
-
-function valueSet(id: string): string {
-  return `${canonicalBase}/ValueSet/${id}`;
 }
 
 /** @param readBase the R4 definition of a resource type, with its snapshot */

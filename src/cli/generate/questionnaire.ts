@@ -2,12 +2,9 @@ import type { Questionnaire, QuestionnaireItem } from 'fhir/r4.js';
 import { items, itemsOf } from '../../exam/catalogue/catalogue.ts';
 import { type Item, itemId, sectionCode, sectionKeys } from '../../exam/catalogue/item.ts';
 import { sectionOf } from '../../exam/catalogue/sections.ts';
-import type { BodySide } from '../../kernel/side.ts';
-import { canonicalBase, systems } from '../../terminology/systems.ts';
-import { header, type Release } from './header.ts';
-import { scaleValueSetUrl } from './scale-resources.ts';
-
-const sideWords: Readonly<Record<BodySide, string>> = { left: 'left', right: 'right' };
+import { bodySides } from '../../kernel/side.ts';
+import { systems } from '../../terminology/systems.ts';
+import { header, type Release, valueSetUrl } from './header.ts';
 
 /**
  * The examination as a form: a group for each section, a question for each item and side, and beside each question the
@@ -40,9 +37,7 @@ function itemQuestions(item: Item): QuestionnaireItem[] {
 }
 
 function sidedQuestions(item: Item): QuestionnaireItem[] {
-  return (['left', 'right'] as const).flatMap((side) =>
-    question(item, `${itemId(item)}.${side}`, `${item.label}, ${sideWords[side]}`),
-  );
+  return bodySides.flatMap((side) => question(item, `${itemId(item)}.${side}`, `${item.label}, ${side}`));
 }
 
 /** The value and, while it is empty, the reason for its absence. */
@@ -54,14 +49,14 @@ function question(item: Item, linkId: string, text: string): QuestionnaireItem[]
       text: 'Not tested because',
       type: 'choice',
       enableWhen: [{ question: linkId, operator: 'exists', answerBoolean: false }],
-      answerValueSet: valueSet('not-tested-reasons'),
+      answerValueSet: valueSetUrl('not-tested-reasons'),
     },
   ];
 }
 
 function answer(item: Item): Pick<QuestionnaireItem, 'type' | 'answerValueSet'> {
   if (item.scale === 'beats') return { type: 'integer' };
-  return { type: 'choice', answerValueSet: scaleValueSetUrl(item.scale) };
+  return { type: 'choice', answerValueSet: valueSetUrl(item.scale) };
 }
 
 /** @param places id of the ValueSet of places; null where only the side is asked for */
@@ -69,10 +64,10 @@ function placedGroup(item: Item, places: string | null): QuestionnaireItem {
   const id = itemId(item);
   const parts: QuestionnaireItem[] = [];
   if (places !== null) {
-    parts.push({ linkId: `${id}.site`, text: 'Where', type: 'choice', answerValueSet: valueSet(places) });
+    parts.push({ linkId: `${id}.site`, text: 'Where', type: 'choice', answerValueSet: valueSetUrl(places) });
   }
   if (item.sides !== 'midline') {
-    parts.push({ linkId: `${id}.side`, text: 'Side', type: 'choice', answerValueSet: valueSet('sides') });
+    parts.push({ linkId: `${id}.side`, text: 'Side', type: 'choice', answerValueSet: valueSetUrl('sides') });
   }
   return {
     linkId: `${id}.findings`,
@@ -85,8 +80,4 @@ function placedGroup(item: Item, places: string | null): QuestionnaireItem {
 
 function codeOf(item: Item): QuestionnaireItem['code'] {
   return [{ system: systems.examItem, code: itemId(item), display: item.label }];
-}
-
-function valueSet(id: string): string {
-  return `${canonicalBase}/ValueSet/${id}`;
 }

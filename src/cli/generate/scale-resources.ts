@@ -1,9 +1,8 @@
 import type { CodeSystem, ValueSet } from 'fhir/r4.js';
 import { type Grade, type Scale, type ScaleKey, scales } from '../../exam/scales.ts';
+import { ordinalValueUrl } from '../../fhir/finding-observation.ts';
 import { scaleSystem, systems } from '../../terminology/systems.ts';
-import { header, type Release } from './header.ts';
-
-export const ordinalValueUrl = 'http://hl7.org/fhir/StructureDefinition/ordinalValue';
+import { header, type Release, valueSetUrl } from './header.ts';
 
 const table: Readonly<Record<ScaleKey, Scale>> = scales;
 const scaleKeys = Object.keys(scales) as readonly ScaleKey[];
@@ -23,7 +22,7 @@ function scaleCodeSystem(key: ScaleKey, release: Release): CodeSystem {
       description: `The values of the scale: ${scale.label.toLowerCase()}.${graded ? ' The numbers behind the grades keep their order, for sorting and thresholds; they are not made for means.' : ''}`,
     }),
     caseSensitive: true,
-    valueSet: scaleValueSetUrl(key),
+    valueSet: valueSetUrl(key),
     content: 'complete',
     count: scale.grades.length,
     property: [{ code: 'normal', description: 'Whether the value is no deficit.', type: 'boolean' }],
@@ -34,10 +33,6 @@ function scaleCodeSystem(key: ScaleKey, release: Release): CodeSystem {
       property: [{ code: 'normal', valueBoolean: scale.normal.includes(grade.key) }],
     })),
   };
-}
-
-export function scaleValueSetUrl(key: ScaleKey): string {
-  return scaleSystem(key).replace('/CodeSystem/', '/ValueSet/');
 }
 
 function scaleValueSet(key: ScaleKey, release: Release): ValueSet {

@@ -10,14 +10,14 @@ import { lowerCranialSigns } from './lower-cranial-signs.ts';
 import { plantars } from './plantars.ts';
 import { power } from './power.ts';
 import { reflexes } from './reflexes.ts';
-import { sections } from './sections.ts';
+import { sectionOf, sections } from './sections.ts';
 import { sensation } from './sensation.ts';
 import { specialTests } from './special-tests.ts';
 import { autonomic, sphincters } from './sphincters-and-autonomic.ts';
 import { clonus, tone } from './tone-and-clonus.ts';
 
 export { historyRows } from './history.ts';
-export { resultByLoinc, resultRows } from './results.ts';
+export { resultRows } from './results.ts';
 
 /** Everything that can be examined: the section tables put together, and look-ups by key. */
 const bySection: Readonly<Record<SectionKey, readonly Item[]>> = {
@@ -53,6 +53,13 @@ export function findItem(section: SectionKey, key: string): Item | undefined {
   return itemById.get(itemId({ section, key }));
 }
 
+/** The item that an entry of a section names; undefined where it names none that the section knows. */
+export function itemNamed(section: SectionKey, entry: Readonly<Record<string, unknown>>): Item | undefined {
+  const { itemProperty } = sectionOf(section);
+  const key = itemProperty === null ? itemsOf(section)[0]?.key : entry[itemProperty];
+  return typeof key === 'string' ? findItem(section, key) : undefined;
+}
+
 /** Keys of the values of an item that are not a deficit; empty for clonus, which is counted. */
 export function normalValues(item: Item): readonly string[] {
   return item.scale === 'beats' ? [] : scales[item.scale].normal;
@@ -63,8 +70,7 @@ export function normalValues(item: Item): readonly string[] {
  * an abnormality that the ontology does not name. `relation` says how closely the term fits.
  */
 export function hpoOf(item: Item, value: string | number): CodeLink | undefined {
-  const byValue =
-    item.hpoByValue === undefined ? undefined : new Map(Object.entries(item.hpoByValue)).get(String(value));
+  const byValue = item.hpoByValue?.[String(value)];
   if (byValue !== undefined) return byValue;
   if (typeof value === 'number' && value < clonusAbnormalFromBeats) return undefined;
   if (value === 'equivocal' || normalValues(item).includes(String(value))) return undefined;

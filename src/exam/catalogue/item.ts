@@ -1,5 +1,5 @@
 import type { Region } from '../../anatomy/body-parts.ts';
-import type { Ontology } from '../../anatomy/ontology.ts';
+import type { OntologyLink } from '../../anatomy/ontology.ts';
 import type { Probe } from '../../anatomy/probe.ts';
 import type { Source } from '../../kernel/cite.ts';
 import type { ScaleKey } from '../scales.ts';
@@ -26,9 +26,7 @@ export const sectionKeys = [
 export type SectionKey = (typeof sectionKeys)[number];
 
 /** How closely an open code says what our item says; only `equivalent` codes are put into an Observation as such. */
-export interface CodeLink extends Ontology {
-  readonly relation: 'equivalent' | 'wider' | 'narrower' | 'inexact';
-}
+export type CodeLink = OntologyLink;
 
 /** One row of the catalogue: something that can be examined. */
 export interface Item {

@@ -2,7 +2,7 @@ import { codedResults } from './coded-results.ts';
 import { quantityResults } from './quantity-results.ts';
 import type { ResultRow } from './result-row.ts';
 
-export type { CodedResult, QuantityResult, ResultRow, UnitLine } from './result-row.ts';
+export type { CodedResult, QuantityResult, ResultRow } from './result-row.ts';
 
 /** Every investigation whose result may be sent with an exam, measured ones first. */
 export const resultRows: readonly ResultRow[] = [...quantityResults, ...codedResults];

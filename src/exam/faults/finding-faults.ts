@@ -1,5 +1,7 @@
 import type { Fault } from '../../kernel/errors.ts';
-import { findItem, items, itemsOf } from '../catalogue/catalogue.ts';
+import { joinWords } from '../../kernel/words.ts';
+import { itemNamed, items, itemsOf } from '../catalogue/catalogue.ts';
+import { comaScale } from '../catalogue/coma-scale.ts';
 import { type Item, type SectionKey, sectionKeys } from '../catalogue/item.ts';
 import { sectionOf } from '../catalogue/sections.ts';
 import { scales } from '../scales.ts';
@@ -9,7 +11,7 @@ import { nearestKey } from './nearest-key.ts';
 import { pointerInto } from './pointer.ts';
 import { ownProperty } from './sound-parts.ts';
 import { unknownProperty } from './unknown-property.ts';
-import { oneOfWords, withArticle } from './words.ts';
+import { withArticle } from './words.ts';
 
 /** Which entry of which section an error is about. */
 export interface FindingContext {
@@ -23,12 +25,10 @@ export interface FindingContext {
 export function findingContext(steps: readonly string[], body: unknown): FindingContext | null {
   const [findings, section, index] = steps;
   if (findings !== 'findings' || section === undefined || index === undefined || !isSectionKey(section)) return null;
-  const entry = ownProperty(ownProperty(ownProperty(body, 'findings'), section), index);
-  if (typeof entry !== 'object' || entry === null) return null;
-  const { itemProperty: nameProperty } = sectionOf(section);
-  const key = nameProperty === null ? itemsOf(section)[0]?.key : ownProperty(entry, nameProperty);
-  const item = typeof key === 'string' ? findItem(section, key) : undefined;
-  return { section, nameProperty, entry: entry as Readonly<Record<string, unknown>>, item };
+  const value = ownProperty(ownProperty(ownProperty(body, 'findings'), section), index);
+  if (typeof value !== 'object' || value === null) return null;
+  const entry = value as Readonly<Record<string, unknown>>;
+  return { section, nameProperty: sectionOf(section).itemProperty, entry, item: itemNamed(section, entry) };
 }
 
 function isSectionKey(key: string): key is SectionKey {
@@ -135,7 +135,12 @@ export function propertyFault(context: FindingContext, pointer: string, property
 }
 
 function valueWords(scale: keyof typeof scales): string {
-  return scale === 'presence' ? 'true or false' : oneOfWords(scales[scale].grades.map((grade) => grade.key));
+  return scale === 'presence'
+    ? 'true or false'
+    : joinWords(
+        scales[scale].grades.map((grade) => grade.key),
+        'or',
+      );
 }
 
 function unknownProperties(context: FindingContext, pointer: string): readonly Fault[] {
@@ -156,7 +161,7 @@ function sectionProperties(section: SectionKey): readonly string[] {
     ...(rows.some((item) => item.sides !== 'midline') ? ['side'] : []),
     ...new Set(rows.map(valueProperty)),
     ...(section === 'reflexes' ? ['reinforced'] : []),
-    ...(section === 'higherFunction' ? ['scale', 'eye', 'verbal', 'motor', 'total'] : []),
+    ...(section === 'higherFunction' ? ['scale', ...comaScale.parts.map(({ key }) => key), 'total'] : []),
     'notTested',
     'note',
   ];

@@ -1,9 +1,9 @@
 import type { ErrorObject } from 'ajv/dist/2020.js';
 import type { Fault } from '../../kernel/errors.ts';
+import { joinWords } from '../../kernel/words.ts';
 import { mayBeEchoed } from './echo.ts';
 import { nearestKey } from './nearest-key.ts';
 import { pointerInto, pointerSteps } from './pointer.ts';
-import { oneOfWords } from './words.ts';
 
 /** Fault for an error that needs no knowledge of the catalogue: its keyword and the schema beside it say everything. */
 export function keywordFault(error: ErrorObject): Fault {
@@ -59,7 +59,7 @@ function listFault(error: ErrorObject, keys: readonly string[]): Fault {
   if (typeof data === 'number' && keys.includes(String(data))) {
     return { pointer, code: 'WRONG_TYPE', message: `This value is text: write "${data}" in quotes, not the number.` };
   }
-  const list = keys.join(', ').length <= 200 ? `Expected ${oneOfWords(keys)}.` : undefined;
+  const list = keys.join(', ').length <= 200 ? `Expected ${joinWords(keys, 'or')}.` : undefined;
   if (typeof data !== 'string') {
     return { pointer, code: 'WRONG_TYPE', message: list ?? `Expected ${describedBy(error) ?? 'text'}.` };
   }
@@ -77,7 +77,7 @@ function listFault(error: ErrorObject, keys: readonly string[]): Fault {
 }
 
 /** Some properties are called as the thing that they name; others only hold one of a few values. */
-export function unknownValue(property: string, value: string): string {
+function unknownValue(property: string, value: string): string {
   const isNoun = ['key', 'code', 'site', 'dermatome', 'territory', 'section', 'region'].includes(property);
   return isNoun ? `No such ${property} '${value}'.` : `\`${property}\` has no value '${value}'.`;
 }
@@ -87,7 +87,10 @@ function choiceFault(error: ErrorObject): Fault {
   const names = (error.schema as readonly { readonly required?: readonly string[] }[]).flatMap(
     (branch) => branch.required ?? [],
   );
-  const quoted = oneOfWords(names.map((name) => `\`${name}\``));
+  const quoted = joinWords(
+    names.map((name) => `\`${name}\``),
+    'or',
+  );
   const pointer = error.instancePath;
   if (error.keyword === 'anyOf') return { pointer, code: 'REQUIRED', message: `Give ${quoted}.` };
   return error.params.passingSchemas === null

@@ -1,7 +1,7 @@
 import { ExamInvalidError, type Fault } from '../../kernel/errors.ts';
 
 /** As many faults as a person can act on; an answer with more would only be large. */
-export const faultsReported = 100;
+const faultsReported = 100;
 
 /** Throws if there is any fault; repeats are dropped, and of more than a hundred the last one says how many are not listed. */
 export function throwIfAny(faults: readonly Fault[]): void {

@@ -1,4 +1,5 @@
 import type { Fault } from '../../kernel/errors.ts';
+import { joinWords } from '../../kernel/words.ts';
 import {
   type CodedResult,
   type QuantityResult,
@@ -12,7 +13,6 @@ import { mayBeEchoed } from '../faults/echo.ts';
 import { nearestKey } from '../faults/nearest-key.ts';
 import { pointerInto } from '../faults/pointer.ts';
 import type { SoundEntry } from '../faults/sound-parts.ts';
-import { oneOfWords } from '../faults/words.ts';
 import type { QuantityValue, ResultEntry } from '../request.ts';
 import { canonicalValue, takesOnlyItsOwnUnits, unitsTaken } from './canonical-quantity.ts';
 
@@ -69,7 +69,7 @@ function rowOf(entry: ResultEntry, pointer: string, faults: Fault[]): ResultRow 
 }
 
 function measured(row: QuantityResult, { valueQuantity }: ResultEntry, pointer: string): ValueRead {
-  const units = oneOfWords(unitsTaken(row));
+  const units = joinWords(unitsTaken(row), 'or');
   if (valueQuantity === undefined) {
     const message = `'${row.key}' is measured: give \`valueQuantity\` with its unit, such as ${units}.`;
     return { fault: { pointer: pointerInto(pointer, 'value'), code: 'WRONG_VALUE_PROPERTY', message } };
@@ -99,13 +99,13 @@ function unitOf({ code, unit }: QuantityValue): string {
 function coded(row: CodedResult, { value }: ResultEntry, pointer: string): ValueRead {
   const keys = row.values.map((grade) => grade.key);
   if (value === undefined) {
-    const message = `'${row.key}' has no number: give \`value\`: ${oneOfWords(keys)}.`;
+    const message = `'${row.key}' has no number: give \`value\`: ${joinWords(keys, 'or')}.`;
     return { fault: { pointer: pointerInto(pointer, 'valueQuantity'), code: 'WRONG_VALUE_PROPERTY', message } };
   }
   if (keys.includes(value)) return { value: { value } };
   const suggestion = nearestKey(value, keys);
   const unknown = mayBeEchoed(value) ? `'${row.key}' has no value '${value}'.` : `Unknown value of '${row.key}'.`;
-  const hint = suggestion === undefined ? `Expected ${oneOfWords(keys)}.` : `Did you mean '${suggestion}'?`;
+  const hint = suggestion === undefined ? `Expected ${joinWords(keys, 'or')}.` : `Did you mean '${suggestion}'?`;
   return {
     fault: {
       pointer: pointerInto(pointer, 'value'),

@@ -1,3 +1,4 @@
+import { systems } from '../../terminology/systems.ts';
 import { resultByLoinc, resultRows } from '../catalogue/results.ts';
 import { closedObject, definition, type JsonSchema, listOf, oneOfKeys } from '../schema/json-schema.ts';
 
@@ -12,7 +13,7 @@ export function resultsSchema(): JsonSchema {
         ),
         code: closedObject(
           {
-            system: { const: 'http://loinc.org', description: 'the code system: http://loinc.org' },
+            system: { const: systems.loinc, description: `the code system: ${systems.loinc}` },
             version: definition('shortText'),
             code: oneOfKeys([...resultByLoinc.keys()], 'a LOINC code of the catalogue'),
             display: definition('shortText'),

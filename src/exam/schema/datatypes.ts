@@ -1,3 +1,4 @@
+import { systems } from '../../terminology/systems.ts';
 import { notTestedReasons } from '../finding.ts';
 import { closedObject, definition, type JsonSchema } from './json-schema.ts';
 
@@ -86,7 +87,7 @@ export const datatypeDefinitions: Readonly<Record<string, JsonSchema>> = {
       value: { type: 'number', minimum: -1e12, maximum: 1e12, description: 'the number' },
       comparator: { type: 'string', enum: ['<', '<=', '>=', '>'], description: 'less than, greater than' },
       unit: text(60, 'the unit in print'),
-      system: { const: 'http://unitsofmeasure.org', description: 'the system of the unit: http://unitsofmeasure.org' },
+      system: { const: systems.ucum, description: `the system of the unit: ${systems.ucum}` },
       code: {
         type: 'string',
         minLength: 1,

@@ -8,7 +8,7 @@ import { closedObject, definition, type JsonSchema, listOf, oneOfKeys } from './
 import { sectionSchema } from './section-schemas.ts';
 
 /** Where the schemas say that they live; the service answers them under the same path of its own address. */
-export const schemaBase = 'https://neuroexam-fhir.example/json-schema';
+const schemaBase = 'https://neuroexam-fhir.example/json-schema';
 
 /** What a reading of an exam is for: an exam that is kept needs its identifier and its subject. */
 export type ExamPurpose = 'record' | 'localise';

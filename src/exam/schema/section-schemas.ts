@@ -10,7 +10,7 @@ import { closedObject, definition, ifThen, type JsonSchema, listOf, oneOfKeys } 
 
 /** Properties of a sensory finding that say where it was made; exactly one is given. */
 export const placeProperties = ['site', 'dermatome', 'territory', 'levelBelow'] as const;
-export type PlaceProperty = (typeof placeProperties)[number];
+type PlaceProperty = (typeof placeProperties)[number];
 
 /** Schema of the list of one section, built from its rows of the catalogue. */
 export function sectionSchema(section: SectionKey): JsonSchema {
@@ -29,7 +29,7 @@ export function valueProperty(item: Item): string {
 }
 
 /** Rows of a section in groups that take the same properties with the same values, in catalogue order. */
-export function shapesOf(section: SectionKey): readonly (readonly Item[])[] {
+function shapesOf(section: SectionKey): readonly (readonly Item[])[] {
   const shapes = new Map<string, Item[]>();
   for (const item of itemsOf(section)) {
     const shape = JSON.stringify([item.scale, item.sides, item.sites ?? null, item.siteRequired ?? false]);

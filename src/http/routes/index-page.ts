@@ -1,6 +1,6 @@
 import type { Router } from 'express';
 import { caution } from '../../summary/caution.ts';
-import { answerJson, mediaTypes } from '../answer.ts';
+import { answerBytes, answerJson, mediaTypes } from '../answer.ts';
 import type { AppContext } from '../app-context.ts';
 import { endpoint, newRouter } from '../endpoint.ts';
 
@@ -36,16 +36,14 @@ export function indexRoutes({ software, files }: AppContext): Router {
     {
       get: [
         (req, res) => {
-          if (req.accepts([mediaTypes.json, 'text/html']) !== 'text/html') {
+          if (req.accepts([mediaTypes.json, mediaTypes.html]) !== mediaTypes.html) {
             return answerJson(res, 200, mediaTypes.json, index);
           }
-          res.setHeader('Content-Type', 'text/html; charset=utf-8');
-          res.setHeader('Content-Length', page.byteLength);
-          res.end(page);
+          answerBytes(res, 200, mediaTypes.html, page);
         },
       ],
     },
-    [mediaTypes.json, 'text/html'],
+    [mediaTypes.json, mediaTypes.html],
   );
   return router;
 }

@@ -3,7 +3,8 @@ import { type PlaceKey, placeTable } from '../../anatomy/places.ts';
 import { reflexTable } from '../../anatomy/reflexes.ts';
 import { type Segment, segments } from '../../anatomy/segments.ts';
 import { skinPlace } from '../../anatomy/skin-places.ts';
-import type { BodySide } from '../../kernel/side.ts';
+import { lowerFirst } from '../../exam/describe.ts';
+import { type BodySide, opposite } from '../../kernel/side.ts';
 import { motorDeficit, motorItem } from '../forward/motor.ts';
 import { sensoryDeficit, sensoryItem } from '../forward/sensory.ts';
 import { type Strand, strandsOf } from '../forward/strands.ts';
@@ -115,7 +116,7 @@ function placeName(index: number): string {
   const keys = Object.keys(placeTable) as PlaceKey[];
   const key = keys[index % keys.length];
   const label = key === undefined ? '' : placeTable[key].label;
-  return label.charAt(0).toLowerCase() + label.slice(1);
+  return lowerFirst(label);
 }
 
 function motorBreaks(hypothesis: Hypothesis, movementKey: string, side: BodySide): readonly Break[] {
@@ -140,7 +141,7 @@ function upperBreaks(hypothesis: Hypothesis, to: Segment, side: BodySide, what: 
     (_, index) => index < segment && (corticospinal[cordIndex(side, index)] ?? 0) >= 0.1,
   );
   if (level === -1) {
-    const brain = side === 'left' ? 'right' : 'left';
+    const brain = opposite(side);
     return [
       {
         text: `the corticospinal fibres for ${what} come down through the ${brain} side of the brain and cross in the medulla`,
@@ -159,7 +160,7 @@ function upperBreaks(hypothesis: Hypothesis, to: Segment, side: BodySide, what: 
 function reflexBreaks(hypothesis: Hypothesis, reflexKey: string, side: BodySide): readonly Break[] {
   const row = reflexTable.get(reflexKey);
   if (row === undefined) return [];
-  const name = row.label.charAt(0).toLowerCase() + row.label.slice(1);
+  const name = lowerFirst(row.label);
   const inward = strandBreaks(hypothesis, strandsOf(row.afferent, side), 'sensory', () => `the ${name} runs`);
   const outward = strandBreaks(hypothesis, strandsOf(row.efferent, side), 'motor', () => `the ${name} runs`);
   const arc = [...inward, ...outward].sort((a, b) => b.share - a.share);
@@ -184,7 +185,7 @@ function sensoryBreaks(hypothesis: Hypothesis, datum: Datum, side: BodySide): re
 }
 
 function centralText(hypothesis: Hypothesis, modality: string, side: BodySide): string {
-  const other = side === 'left' ? 'right' : 'left';
+  const other = opposite(side);
   const inCord = hypothesis.site.kind === 'cord';
   if (!inCord) return `its fibres have crossed and go up the ${other} side of the brainstem and brain`;
   if (modality === 'pinprick' || modality === 'temperature')
@@ -199,9 +200,6 @@ function sparedPath(datum: Datum): string {
   const supply = movement?.supplies[0];
   if (supply === undefined) return 'its path';
   const roots = Object.keys(supply.roots).join(', ');
-  const via =
-    supply.via === null
-      ? ''
-      : `, ${placeTable[supply.via].label.charAt(0).toLowerCase()}${placeTable[supply.via].label.slice(1)}`;
+  const via = supply.via === null ? '' : `, ${lowerFirst(placeTable[supply.via].label)}`;
   return `the path of ${supply.muscle} (${roots}${via})`;
 }

@@ -1,15 +1,5 @@
 import type { Finding } from '../../exam/finding.ts';
-import type { Conclusion, RankedLocalisation, SiteKind } from '../localisation.ts';
-
-const diffuseKinds: ReadonlySet<SiteKind> = new Set([
-  'muscle',
-  'junction',
-  'polyneuropathy',
-  'polyradiculoneuropathy',
-  'ganglion',
-  'anterior-horn',
-  'motor-neuron-system',
-]);
+import { type Conclusion, diffuseKinds, type RankedLocalisation } from '../localisation.ts';
 
 /** Fewer items than this cannot say that all is well. Judged. */
 const enoughNormal = 10;

@@ -1,4 +1,4 @@
-import { describeFinding } from '../../exam/describe.ts';
+import { describeFinding, lowerFirst } from '../../exam/describe.ts';
 import type { Exam } from '../../exam/exam.ts';
 import type { Hypothesis } from '../hypothesis.ts';
 import type { Datum } from '../inference/evidence.ts';
@@ -127,7 +127,7 @@ function historyReasons(exam: Exam, { site }: Hypothesis): readonly Evidence[] {
     .map(({ statement, weight, because: reason }) => ({
       finding: statement.pointer,
       side: 'midline',
-      text: `${statement.present ? '' : 'no '}${statement.label.charAt(0).toLowerCase()}${statement.label.slice(1)}`,
+      text: `${statement.present ? '' : 'no '}${lowerFirst(statement.label)}`,
       weight: round(weight),
       because: reason,
       abnormal: statement.present,

@@ -39,26 +39,24 @@ function ownSegment(lesion: LesionBuilder, side: BodySide, level: number, depth:
   lesion.cord('crossing', side, level, depth);
 }
 
-function transverse(level: number, depth: number): LesionBuilder {
-  const lesion = new LesionBuilder();
-  for (const side of bodySides) {
-    lesion
-      .cord('corticospinal', side, level, depth)
-      .cord('dorsalColumn', side, level, depth)
-      .cord('spinothalamic', side, level, depth);
-    ownSegment(lesion, side, level, depth);
-  }
-  return lesion;
-}
-
-function hemisection(side: BodySide, level: number, depth: number): LesionBuilder {
-  const lesion = new LesionBuilder();
+/** All tracts of one side with their own segment. */
+function halfCord(lesion: LesionBuilder, side: BodySide, level: number, depth: number): LesionBuilder {
   lesion
     .cord('corticospinal', side, level, depth)
     .cord('dorsalColumn', side, level, depth)
     .cord('spinothalamic', side, level, depth);
   ownSegment(lesion, side, level, depth);
   return lesion;
+}
+
+function transverse(level: number, depth: number): LesionBuilder {
+  const lesion = new LesionBuilder();
+  for (const side of bodySides) halfCord(lesion, side, level, depth);
+  return lesion;
+}
+
+function hemisection(side: BodySide, level: number, depth: number): LesionBuilder {
+  return halfCord(new LesionBuilder(), side, level, depth);
 }
 
 /** Crossing fibres over several segments, then the grey matter; the tracts at the rim suffer last, arm fibres before leg fibres. */

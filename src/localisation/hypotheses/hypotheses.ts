@@ -14,7 +14,7 @@ import { polyneuropathyHypotheses } from './polyneuropathy.ts';
 /** Percent of examinations, among those sent here, that find nothing wrong. Judged. */
 const nothingWrongPercent = 3.5;
 
-export const noLesionKey = 'no-lesion';
+const noLesionKey = 'no-lesion';
 
 export const hypotheses: readonly Hypothesis[] = [
   hypothesis(

@@ -1,8 +1,8 @@
 import { type Hypothesis, hypothesis, siteId } from '../hypothesis.ts';
 import { combineDamage } from '../lesion.ts';
-import type { SiteKind } from '../localisation.ts';
+import { diffuseKinds, type SiteKind } from '../localisation.ts';
 import type { FacultyChances, Process } from '../process.ts';
-import { isExplained, logChance, type Scored, type WeighedDatum } from './score.ts';
+import { explains, logChance, type Scored, unexplainedBy, type WeighedDatum } from './score.ts';
 
 /** Several sites at once, with their joint score on the same scale as the single ones. */
 export interface Combination {
@@ -182,10 +182,7 @@ class Search {
   }
 
   private unexplained(states: Uint8Array): readonly WeighedDatum[] {
-    return this.scored.data.filter((datum, place) => {
-      if (!datum.abnormal) return false;
-      return !isExplained(datum, datum.table.abnormal[states[place] ?? 0] ?? 0, datum.states[this.health] ?? 0);
-    });
+    return unexplainedBy(this.scored, (_, place) => states[place] ?? 0, this.health);
   }
 
   /** The best extent of each site that may stand beside a combination and explains something that it leaves over. */
@@ -217,10 +214,8 @@ class Search {
     if (left.length === 0) return [];
     const members = from.members.flatMap((index) => this.hypotheses[index] ?? []);
     return this.hypotheses.flatMap((other, index) => {
-      const explains = left.some((datum) =>
-        isExplained(datum, datum.table.abnormal[datum.states[index] ?? 0] ?? 0, datum.states[this.health] ?? 0),
-      );
-      return explains && members.every((one) => mayStandTogether(one, other)) ? [index] : [];
+      const isPartner = left.some((datum) => explains(datum.states[index] ?? 0, datum, this.health));
+      return isPartner && members.every((one) => mayStandTogether(one, other)) ? [index] : [];
     });
   }
 }
@@ -235,21 +230,12 @@ function logSum(values: Float64Array): number {
   return top + Math.log(values.reduce((sum, value) => sum + Math.exp(value - top), 0));
 }
 
-const diffuse: ReadonlySet<SiteKind> = new Set([
-  'muscle',
-  'junction',
-  'polyneuropathy',
-  'polyradiculoneuropathy',
-  'ganglion',
-  'anterior-horn',
-  'motor-neuron-system',
-]);
 const peripheral: ReadonlySet<SiteKind> = new Set(['nerve', 'plexus', 'root']);
 
 /** Focal sites may stand together, also within one diffuse process; two diffuse processes would explain anything. */
 function mayStandTogether(one: Hypothesis, other: Hypothesis): boolean {
   if (one.site.kind === 'none' || other.site.kind === 'none') return false;
-  if (diffuse.has(one.site.kind) && diffuse.has(other.site.kind)) return false;
+  if (diffuseKinds.has(one.site.kind) && diffuseKinds.has(other.site.kind)) return false;
   return siteId(one.site) !== siteId(other.site);
 }
 

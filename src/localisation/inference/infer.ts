@@ -74,5 +74,6 @@ function startersOf(order: readonly number[], alone: Float64Array): readonly num
 
 /** Whether a hypothesis leaves enough abnormal findings over to look for a second one. */
 function leavesOver(scored: Scored, hypothesis: number): boolean {
-  return isWorthAnotherSite(scored.data, unexplainedBy(scored, hypothesis, noLesionIndex), noLesionIndex);
+  const left = unexplainedBy(scored, ({ states }) => states[hypothesis] ?? 0, noLesionIndex);
+  return isWorthAnotherSite(scored.data, left, noLesionIndex);
 }

@@ -35,7 +35,7 @@ const logPaceFactor = Object.fromEntries(
 const day = { hyperacute: 1, acute: 14, subacute: 84 } as const;
 
 /** Pace as stated, else guessed from how long it has lasted: what is days old began within days. */
-export function paceOf(onset: Exam['onset']): OnsetPace | undefined {
+function paceOf(onset: Exam['onset']): OnsetPace | undefined {
   const { pace, durationDays } = onset;
   if (pace !== undefined || durationDays === undefined) return pace;
   if (durationDays <= day.hyperacute) return 'hyperacute';

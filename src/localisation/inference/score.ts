@@ -133,13 +133,22 @@ export function isExplained({ table }: WeighedDatum, chance: number, healthyStat
   );
 }
 
-/** Abnormal data that a hypothesis does not account for. */
-export function unexplainedBy({ data }: Scored, hypothesis: number, health: number): readonly WeighedDatum[] {
-  return data.filter((datum) => {
-    if (!datum.abnormal) return false;
-    const chance = datum.table.abnormal[datum.states[hypothesis] ?? 0] ?? 0;
-    return !isExplained(datum, chance, datum.states[health] ?? 0);
-  });
+/** Whether the state in which a lesion leaves an item explains an abnormal datum about it. */
+export function explains(state: number, datum: WeighedDatum, health: number): boolean {
+  return isExplained(datum, datum.table.abnormal[state] ?? 0, datum.states[health] ?? 0);
+}
+
+/**
+ * Abnormal data that a lesion does not account for.
+ * @param stateOf state of a datum, which stands at a place among the data, under the lesion
+ * @param health  index of the hypothesis that nothing is wrong
+ */
+export function unexplainedBy(
+  { data }: Scored,
+  stateOf: (datum: WeighedDatum, place: number) => number,
+  health: number,
+): readonly WeighedDatum[] {
+  return data.filter((datum, place) => datum.abnormal && !explains(stateOf(datum, place), datum, health));
 }
 
 /**

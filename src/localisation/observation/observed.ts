@@ -30,7 +30,7 @@ const gradeAtLoss: readonly (readonly [number, number])[] = [
   [1, -0.5],
 ];
 
-export function interpolate(table: readonly (readonly [number, number])[], at: number): number {
+function interpolate(table: readonly (readonly [number, number])[], at: number): number {
   const upper = table.findIndex(([x]) => x >= at);
   const high = table[upper === -1 ? table.length - 1 : upper];
   const low = table[Math.max(0, upper - 1)];

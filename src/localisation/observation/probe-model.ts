@@ -26,11 +26,11 @@ export interface ProbeModel {
 export const fine = 41;
 export const coarse = 11;
 
-export function quantise(fraction: number, steps: number): number {
+function quantise(fraction: number, steps: number): number {
   return Math.min(steps - 1, Math.max(0, Math.round(fraction * (steps - 1))));
 }
 
-export function fractionOf(state: number, steps: number): number {
+function fractionOf(state: number, steps: number): number {
   return state / (steps - 1);
 }
 

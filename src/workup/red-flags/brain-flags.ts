@@ -65,16 +65,10 @@ export const brainFlags: readonly RedFlagRule[] = [
     action: 'Give glucose (with thiamine where it may be short) and examine again.',
     source: recalled('nice-ng128', 'exclude hypoglycaemia'),
     check: (facts) => {
-      const value = facts.query.quantity('glucose-random', 'mmol/L');
-      const result = facts.query.result('glucose-random');
-      if (
-        value === undefined ||
-        result === undefined ||
-        value >= 4 ||
-        facts.localisation.conclusion === 'no-abnormality'
-      )
+      const glucose = facts.query.quantity('glucose-random', 'mmol/L');
+      if (glucose === undefined || glucose.value >= 4 || facts.localisation.conclusion === 'no-abnormality')
         return null;
-      return present([{ pointer: result.pointer, text: `glucose ${value} mmol/L` }]);
+      return present([{ pointer: glucose.pointer, text: `glucose ${glucose.value} mmol/L` }]);
     },
   },
   {
@@ -246,12 +240,11 @@ function suddenFocalSigns(facts: BedsideFacts): readonly Reason[] {
   });
   const bothHalves = facts.bothArmsWeak && facts.bothLegsWeak;
   const central = facts.kindProbability('hemisphere', 'brainstem', 'cerebellum') >= 0.1;
-  const limb = [...facts.weak('upper-limbs'), ...facts.weak('lower-limbs')];
   const ataxia = facts.query.abnormalWhere(({ item }) => item.probe.kind === 'cerebellar');
   const found = [
     ...brain,
     ...(bothHalves ? [] : halfBody),
-    ...(central ? [...limb.slice(0, 2), ...ataxia.slice(0, 2)] : []),
+    ...(central ? [...facts.weakLimbs.slice(0, 2), ...ataxia.slice(0, 2)] : []),
     ...facts.query.abnormal(['special-tests/pronator-drift']),
   ];
   const told = facts.told('speech-difficulty', 'continuous-vertigo');

@@ -32,7 +32,6 @@ export const neuromuscularFlags: readonly RedFlagRule[] = [
     source: read('ean-pns-gbs-2023'),
     check: (facts) => {
       const because = acuteSymmetricalWeakness(facts);
-      if (because === null) return null;
       return because.length > 0 ? present(because) : null;
     },
   },
@@ -83,8 +82,7 @@ export const neuromuscularFlags: readonly RedFlagRule[] = [
         ...(neck !== null && neck <= 3 ? findingReasons(query.abnormal(['power/neck-flexion'])) : []),
       ];
       const worsening = facts.exam.course === 'progressive' || facts.beganWithin(14) === 'yes';
-      const junction =
-        facts.kindProbability('junction') >= 0.1 || query.historyState('myasthenia-gravis') === 'present';
+      const junction = facts.kindProbability('junction') >= 0.1 || query.history('myasthenia-gravis')?.present === true;
       return ocular.length > 0 && dangers.length > 0 && worsening && junction ? present([...dangers, ...ocular]) : null;
     },
   },
@@ -112,7 +110,7 @@ export const neuromuscularFlags: readonly RedFlagRule[] = [
         'botulinum-toxin-injection',
         'injecting-drug-use',
       );
-      const afebrile = facts.query.historyState('fever') !== 'present' && !facts.query.hasAbnormal('autonomic/fever');
+      const afebrile = facts.query.history('fever')?.present !== true && !facts.query.hasAbnormal('autonomic/fever');
       return kinds.size >= 2 && story.length > 0 && afebrile && facts.beganWithin(7) === 'yes'
         ? present([...story, ...findingReasons(cranial, 4)])
         : null;
@@ -133,8 +131,7 @@ export const neuromuscularFlags: readonly RedFlagRule[] = [
         'autonomic/resting-tachycardia',
         'autonomic/ileus',
       ]);
-      const weakness = acuteSymmetricalWeakness(facts);
-      return signs.length > 0 && weakness !== null && weakness.length > 0 ? present(findingReasons(signs)) : null;
+      return signs.length > 0 && acuteSymmetricalWeakness(facts).length > 0 ? present(findingReasons(signs)) : null;
     },
   },
   {
@@ -144,18 +141,17 @@ export const neuromuscularFlags: readonly RedFlagRule[] = [
     action: 'Same-day specialist assessment with imaging; potassium, creatine kinase, ECG and vital capacity.',
     source: read('nice-ng127', 'limb weakness that progresses within hours to days'),
     check: (facts) => {
-      const weak = [...facts.weak('upper-limbs'), ...facts.weak('lower-limbs')];
       // A more telling flag speaks for these.
       const hasOwnFlag =
-        (acuteSymmetricalWeakness(facts) ?? []).length > 0 ||
+        acuteSymmetricalWeakness(facts).length > 0 ||
         facts.saddleLoss.length > 0 ||
         facts.upperMotorSignsInLegs.length > 0;
-      return weak.length > 0 &&
+      return facts.weakLimbs.length > 0 &&
         facts.lowestLimbPower <= 3 &&
         facts.beganWithin(7) === 'yes' &&
         facts.exam.course === 'progressive' &&
         !hasOwnFlag
-        ? present(findingReasons(weak, 4))
+        ? present(findingReasons(facts.weakLimbs, 4))
         : null;
     },
   },
@@ -202,11 +198,11 @@ export const neuromuscularFlags: readonly RedFlagRule[] = [
     action: 'ECG and monitored correction of potassium now.',
     source: recalled('adams-victor', 'periodic paralysis'),
     check: (facts) => {
-      const value = facts.query.quantity('potassium', 'mmol/L');
-      const result = facts.query.result('potassium');
-      const weak = [...facts.weak('upper-limbs'), ...facts.weak('lower-limbs')];
-      if (value === undefined || result === undefined || weak.length === 0 || (value >= 3 && value <= 6)) return null;
-      return present([{ pointer: result.pointer, text: `potassium ${value} mmol/L` }, ...findingReasons(weak, 3)]);
+      const potassium = facts.query.quantity('potassium', 'mmol/L');
+      if (potassium === undefined || facts.weakLimbs.length === 0) return null;
+      const { value, pointer } = potassium;
+      if (value >= 3 && value <= 6) return null;
+      return present([{ pointer, text: `potassium ${value} mmol/L` }, ...findingReasons(facts.weakLimbs, 3)]);
     },
   },
   {
@@ -272,18 +268,18 @@ export const neuromuscularFlags: readonly RedFlagRule[] = [
 ];
 
 /**
- * Symmetrical limb weakness that began at most four weeks ago without upper motor neuron signs. Null when the exam is
+ * Symmetrical limb weakness that began at most four weeks ago without upper motor neuron signs. Empty when the exam is
  * not of that sort; the four weeks are those of the guideline on Guillain-Barré syndrome.
  */
-function acuteSymmetricalWeakness(facts: BedsideFacts): readonly Reason[] | null {
-  if (!facts.bothLegsWeak && !facts.bothArmsWeak) return null;
-  if (facts.beganWithin(28) !== 'yes' || !facts.maybeProgressing || facts.upperMotorSigns.length > 0) return null;
+function acuteSymmetricalWeakness(facts: BedsideFacts): readonly Reason[] {
+  if (!facts.bothLegsWeak && !facts.bothArmsWeak) return [];
+  if (facts.beganWithin(28) !== 'yes' || !facts.maybeProgressing || facts.upperMotorSigns.length > 0) return [];
   const weak = facts.bothLegsWeak ? facts.weak('lower-limbs') : facts.weak('upper-limbs');
   const reflexes = facts.reducedReflexes;
   // Weak legs with a numb saddle and strong arms are the cauda equina's picture, which has a flag of its own.
-  if (!facts.bothArmsWeak && facts.saddleLoss.length > 0) return null;
+  if (!facts.bothArmsWeak && facts.saddleLoss.length > 0) return [];
   // Weakness on both sides alone is common; lost reflexes or spread to arms and legs make it this picture.
-  if (reflexes.length === 0 && !(facts.bothLegsWeak && facts.bothArmsWeak)) return null;
+  if (reflexes.length === 0 && !(facts.bothLegsWeak && facts.bothArmsWeak)) return [];
   return [...findingReasons(weak, 4), ...findingReasons(reflexes, 3)];
 }
 
@@ -293,8 +289,7 @@ function bulbarReasons(facts: BedsideFacts): readonly Reason[] {
 
 function slowWeakness(facts: BedsideFacts, trouble: readonly Reason[]): Verdict | null {
   const weak = [
-    ...facts.weak('upper-limbs'),
-    ...facts.weak('lower-limbs'),
+    ...facts.weakLimbs,
     ...facts.query.abnormalWhere(({ item }) => item.section === 'power' && item.region === 'neck'),
   ];
   const slow = facts.beganWithin(28) === 'no' && facts.exam.course === 'progressive';
@@ -324,23 +319,22 @@ interface Measured {
 function measurements(facts: BedsideFacts): readonly Measured[] {
   const { query } = facts;
   const direct = limits.flatMap(({ result, unit, under, words }) => {
-    const value = query.quantity(result, unit);
-    const sent = query.result(result);
-    if (value === undefined || sent === undefined) return [];
+    const measured = query.quantity(result, unit);
+    if (measured === undefined) return [];
+    const { value, pointer } = measured;
     const shown = unit === '{count}' ? '' : ` ${unit === 'cm[H2O]' ? 'cmH2O' : unit}`;
-    return [{ low: value < under, reason: { pointer: sent.pointer, text: `${words} ${value}${shown}` } }];
+    return [{ low: value < under, reason: { pointer, text: `${words} ${value}${shown}` } }];
   });
-  const litres = query.quantity('forced-vital-capacity', 'L');
+  const volume = query.quantity('forced-vital-capacity', 'L');
   const weight = query.quantity('body-weight', 'kg');
-  const sent = query.result('forced-vital-capacity');
-  if (litres === undefined || weight === undefined || sent === undefined) return direct;
-  const perKg = (litres * 1000) / weight;
-  const text = `vital capacity ${perKg.toFixed(1)} mL/kg, ${litres} L at ${weight} kg`;
-  return [...direct, { low: perKg < 20, reason: { pointer: sent.pointer, text } }];
+  if (volume === undefined || weight === undefined) return direct;
+  const perKg = (volume.value * 1000) / weight.value;
+  const text = `vital capacity ${perKg.toFixed(1)} mL/kg, ${volume.value} L at ${weight.value} kg`;
+  return [...direct, { low: perKg < 20, reason: { pointer: volume.pointer, text } }];
 }
 
 function checkBreathing(facts: BedsideFacts): Verdict | null {
-  const weakness = acuteSymmetricalWeakness(facts) ?? [];
+  const weakness = acuteSymmetricalWeakness(facts);
   const bulbar = bulbarReasons(facts);
   const neuromuscular =
     facts.kindProbability('junction', 'polyradiculoneuropathy', 'motor-neuron-system', 'anterior-horn', 'muscle') >=
@@ -348,10 +342,9 @@ function checkBreathing(facts: BedsideFacts): Verdict | null {
   const acute = facts.beganWithin(28) !== 'no';
   const measured = measurements(facts);
   const low = measured.filter((measurement) => measurement.low).map(({ reason }) => reason);
-  const weak = [...facts.weak('upper-limbs'), ...facts.weak('lower-limbs')];
   const signs = findingReasons(facts.query.abnormal(breathingSigns));
-  const atRisk = weakness.length > 0 || (neuromuscular && weak.length + bulbar.length > 0);
-  if (low.length > 0 && (atRisk || weak.length > 0)) return present([...low, ...signs]);
+  const atRisk = weakness.length > 0 || (neuromuscular && facts.weakLimbs.length + bulbar.length > 0);
+  if (low.length > 0 && (atRisk || facts.weakLimbs.length > 0)) return present([...low, ...signs]);
   if (atRisk && signs.length > 0) return present(signs);
   const weakSwallow = bulbar.length > 0 && facts.kindProbability('junction') >= 0.3;
   if (atRisk && (acute || weakSwallow)) {

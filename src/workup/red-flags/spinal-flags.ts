@@ -131,9 +131,8 @@ export const spinalFlags: readonly RedFlagRule[] = [
     source: read('autonomic-dysreflexia-2005'),
     check: (facts) => {
       const rise = facts.query.abnormal(['autonomic/paroxysmal-hypertension', 'autonomic/flushing-above-level']);
-      return rise.length > 0 && cordSigns(facts).length > 0
-        ? present([...findingReasons(rise), ...cordSigns(facts).slice(0, 2)])
-        : null;
+      const signs = cordSigns(facts);
+      return rise.length > 0 && signs.length > 0 ? present([...findingReasons(rise), ...signs.slice(0, 2)]) : null;
     },
   },
 ];
@@ -171,10 +170,8 @@ function cordSigns(facts: BedsideFacts): readonly Reason[] {
   const failing = facts.sphincterFailure;
   if (facts.upperMotorSignsInLegs.length === 0) return [];
   // Brisk reflexes on both sides alone are met in health.
-  const more = [...facts.weak('lower-limbs'), ...level, ...facts.weak('upper-limbs')];
   const beyondReflexes = facts.upperMotorSignsInLegs.some(({ item }) => item.scale !== 'reflex-grade');
-  const enough =
-    (bilateral && (more.length > 0 || failing.length > 0) && (beyondReflexes || level.length > 0)) || level.length > 0;
+  const enough = level.length > 0 || (bilateral && beyondReflexes && facts.weakLimbs.length + failing.length > 0);
   if (!enough) return [];
   return [
     ...findingReasons(facts.upperMotorSignsInLegs, 3),
@@ -209,18 +206,16 @@ function checkCord(facts: BedsideFacts): Verdict | null {
 /** Fever by history or by sign, or a raised C-reactive protein (10 mg/L or more). */
 export function feverReasons(facts: BedsideFacts): readonly Reason[] {
   const { query } = facts;
-  const crp = query.result('crp');
-  const value = query.quantity('crp', 'mg/L');
-  const temperature = query.result('body-temperature');
-  const degrees = query.quantity('body-temperature', 'Cel');
+  const crp = query.quantity('crp', 'mg/L');
+  const temperature = query.quantity('body-temperature', 'Cel');
   return [
     ...facts.told('fever'),
     ...findingReasons(query.abnormal(['autonomic/fever'])),
-    ...(temperature !== undefined && degrees !== undefined && degrees >= 38
-      ? [{ pointer: temperature.pointer, text: `temperature ${degrees} °C` }]
+    ...(temperature !== undefined && temperature.value >= 38
+      ? [{ pointer: temperature.pointer, text: `temperature ${temperature.value} °C` }]
       : []),
-    ...(crp !== undefined && value !== undefined && value >= 10
-      ? [{ pointer: crp.pointer, text: `C-reactive protein ${value} mg/L` }]
+    ...(crp !== undefined && crp.value >= 10
+      ? [{ pointer: crp.pointer, text: `C-reactive protein ${crp.value} mg/L` }]
       : []),
   ];
 }

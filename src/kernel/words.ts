@@ -4,9 +4,14 @@ export function joinWords(words: readonly string[], last = 'and'): string {
   return `${words.slice(0, -1).join(', ')} ${last} ${words.at(-1)}`;
 }
 
+/** The same text with a capital at the start. */
+export function capitalised(text: string): string {
+  return text.charAt(0).toUpperCase() + text.slice(1);
+}
+
 /** A sentence: capital at the start, full stop at the end; empty text stays empty. */
 export function sentence(text: string): string {
   const trimmed = text.trim();
   if (trimmed === '') return '';
-  return `${trimmed.charAt(0).toUpperCase()}${trimmed.slice(1)}${/[.!?]$/.test(trimmed) ? '' : '.'}`;
+  return `${capitalised(trimmed)}${/[.!?]$/.test(trimmed) ? '' : '.'}`;
 }
