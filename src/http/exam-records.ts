@@ -72,7 +72,7 @@ export function createExamRecords(steps: ExamSteps, exams: ExamRepository, now: 
     localise(bytes, spelling) {
       const exam = steps.readExam(parseStrictJson(bytes, { maxDepth }), { purpose: 'localise', now: now() });
       const assessment = steps.assess(exam, spelling === undefined ? {} : { spelling });
-      return jsonBytes(steps.toLocalisationAnswer(exam, assessment));
+      return jsonBytes(steps.toLocalisationAnswer(assessment));
     },
   };
 }

@@ -12,7 +12,7 @@ export interface ExamSteps {
   readonly readExam: (body: unknown, options: { readonly purpose: 'record' | 'localise'; readonly now: Date }) => Exam;
   readonly assess: (exam: Exam, options?: { readonly spelling?: Spelling }) => Assessment;
   readonly toBundle: (exam: Exam, assessment: Assessment, options: BundleOptions) => Bundle;
-  readonly toLocalisationAnswer: (exam: Exam, assessment: Assessment) => unknown;
+  readonly toLocalisationAnswer: (assessment: Assessment) => unknown;
   /** Works out beforehand what the first requests would otherwise wait for, a little at a time. */
   readonly prepare: () => Iterable<unknown>;
 }

@@ -1,6 +1,6 @@
 import { type PlaceKey, placeKeys } from '../anatomy/places.ts';
 import { type Segment, segmentIndex, segments } from '../anatomy/segments.ts';
-import { type BodySide, opposite } from '../kernel/side.ts';
+import { type BodySide, bodySides, opposite } from '../kernel/side.ts';
 
 /**
  * What is damaged, structure by structure, each as the fraction of fibres or cells lost, 0 to 1. A focal lesion fills a
@@ -146,7 +146,7 @@ export class Pathways {
 
   constructor(damage: Damage) {
     this.damage = damage;
-    for (const side of ['left', 'right'] as const) this.follow(side);
+    for (const side of bodySides) this.follow(side);
   }
 
   /** Corticospinal fibres reaching the anterior horn of a segment on a body side, 0 to 1. They cross in the lower medulla. */

@@ -1,5 +1,4 @@
 import type { RankedCause, Reason } from '../causes/ranked-cause.ts';
-import type { Exam } from '../exam/exam.ts';
 import type { Evidence, RankedLocalisation } from '../localisation/localisation.ts';
 import type { Assessment, RedFlag } from '../workup/assessment.ts';
 
@@ -10,7 +9,7 @@ const decimals = 4;
  * The assessment in the shape that callers depend on. Absent red flags are left out, present ones come before those that
  * could not be decided, and each says which it is.
  */
-export function localisationAnswer(_exam: Exam, assessment: Assessment) {
+export function localisationAnswer(assessment: Assessment) {
   return {
     localisations: assessment.localisations.map(siteAnswer),
     pattern: assessment.pattern,

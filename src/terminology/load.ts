@@ -24,7 +24,7 @@ interface ByType {
 }
 export type ConformanceResource = ByType[ConformanceType];
 
-/** Read-only view of the published conformance resources. A resource is parsed when it is first asked for, then kept. */
+/** Read-only view of the published conformance resources. A resource is read and parsed when it is first asked for, then kept. */
 export interface ConformanceResources {
   get<T extends ConformanceType>(type: T, id: string): ByType[T] | undefined;
   /** By canonical address; a `|version` at the end must equal the resource's own version. */
@@ -54,9 +54,9 @@ export function loadConformance(rootDir: string): ConformanceResources {
       const name = /^(?<type>[A-Za-z]+)-(?<id>.+)\.json$/.exec(file)?.groups;
       const type = conformanceTypes.find((known) => known === name?.type);
       if (type === undefined || name?.id === undefined) continue;
-      const text = readFileSync(join(rootDir, folder, file), 'utf8');
+      const read = once(() => frozen(JSON.parse(readFileSync(join(rootDir, folder, file), 'utf8'))));
       const url = `${canonicalBase}/${type}/${name.id}`;
-      entries.set(`${type}/${name.id}`, { type, id: name.id, url, read: once(() => frozen(JSON.parse(text))) });
+      entries.set(`${type}/${name.id}`, { type, id: name.id, url, read });
       keyOfUrl.set(url, `${type}/${name.id}`);
     }
   }

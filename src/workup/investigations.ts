@@ -272,7 +272,3 @@ export const investigations: readonly Investigation[] = [
   row('muscle-disease-genes', 'Genetic test for muscle disease', ['genetic-test'], recalled('amato-russell')),
   row('ataxia-genes', 'Repeat-expansion panel for ataxia', ['genetic-test'], recalled('adams-victor')),
 ];
-
-export const investigationByKey: ReadonlyMap<string, Investigation> = new Map(
-  investigations.map((test) => [test.key, test]),
-);

@@ -31,7 +31,7 @@ export function timePipeline(steps: ExamSteps, exams: readonly ExamBody[]): Pipe
     const read1 = read(body);
     const assessment = steps.assess(read1);
     const bundle = steps.toBundle(read1, assessment, options);
-    const answer = write(steps.toLocalisationAnswer(read1, assessment));
+    const answer = write(steps.toLocalisationAnswer(assessment));
     const sizes = { exam: bytes.length, bundle: write(bundle).length, answer: answer.length };
     return { bytes, text: bytes.toString(), body, exam: read1, assessment, bundle, sizes };
   });

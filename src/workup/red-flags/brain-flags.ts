@@ -1,6 +1,7 @@
 import type { Reason } from '../../causes/ranked-cause.ts';
 import { findingReasons, missing } from '../../causes/reasons.ts';
 import { read, recalled } from '../../kernel/cite.ts';
+import { bodySides } from '../../kernel/side.ts';
 import type { BedsideFacts } from '../bedside-facts.ts';
 import { absent, notAssessable, present, type RedFlagRule, type Verdict } from './rule.ts';
 import { feverReasons } from './spinal-flags.ts';
@@ -233,7 +234,7 @@ export const brainFlags: readonly RedFlagRule[] = [
 function suddenFocalSigns(facts: BedsideFacts): readonly Reason[] {
   if (facts.exam.onset.pace !== 'hyperacute' || facts.beganWithin(7) !== 'yes') return [];
   const brain = facts.query.abnormal(brainSigns);
-  const halfBody = (['left', 'right'] as const).flatMap((side) => {
+  const halfBody = bodySides.flatMap((side) => {
     const arm = facts.weak('upper-limbs', side);
     const leg = facts.weak('lower-limbs', side);
     return arm.length > 0 && leg.length > 0 ? [...arm.slice(0, 2), ...leg.slice(0, 2)] : [];
