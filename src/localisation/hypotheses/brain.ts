@@ -18,7 +18,7 @@ const at = (
 
 /** Lesions of the hemispheres by artery, lobe and deep structure. Frequencies judged from what reaches a neurologist. */
 const hemisphereLesions: readonly TerritoryLesion[] = [
-  at('hemisphere', 'cortex-middle-cerebral', hemisphere['cortex-middle-cerebral'], 2.2),
+  { ...at('hemisphere', 'cortex-middle-cerebral', hemisphere['cortex-middle-cerebral'], 2), isAllOrMost: true },
   at('hemisphere', 'cortex-middle-cerebral-upper', hemisphere['cortex-middle-cerebral-upper'], 1.8),
   at('hemisphere', 'cortex-middle-cerebral-lower', hemisphere['cortex-middle-cerebral-lower'], 1),
   at('hemisphere', 'cortex-anterior-cerebral', hemisphere['cortex-anterior-cerebral'], 0.6),
@@ -50,6 +50,7 @@ const brainstemLesions: readonly TerritoryLesion[] = [
   at('brainstem', 'midbrain-dorsal', brainstem['midbrain-dorsal'], 0.25, 'midline'),
   at('brainstem', 'pons-ventral', brainstem['pons-ventral-upper'], 0.45),
   at('brainstem', 'pons-ventral', brainstem['pons-ventral-lower'], 0.25),
+  at('brainstem', 'pons-ventral', brainstem['pons-ventral-middle'], 0.12),
   at('brainstem', 'pons-ventral', brainstem['pons-ventral-with-pontine-nuclei'], 0.25),
   at('brainstem', 'pons-ventral', brainstem['pons-ventral-both'], 0.1, 'both'),
   at('brainstem', 'pons-tegmentum', brainstem['pons-tegmentum'], 0.2),

@@ -49,7 +49,10 @@ const summaryBase = 0.6;
 /** What the examiner stated, one datum per place, each with its discounted weight. Untested items give none. */
 export function gatherEvidence(findings: readonly Finding[], columns: StateColumns): readonly Datum[] {
   const patches = lostPatches(findings);
-  const drafts = findings.filter((finding) => finding.value !== null).flatMap((finding) => draftsOf(finding, patches));
+  const stated = failing(findings);
+  const drafts = findings
+    .filter((finding) => finding.value !== null && !isSaidOtherwise(finding, stated))
+    .flatMap((finding) => draftsOf(finding, patches));
   const sizes = new Map<string, number>();
   for (const draft of drafts) sizes.set(draft.group, (sizes.get(draft.group) ?? 0) + draft.base);
   return drafts.flatMap((draft): Datum[] => {
@@ -67,6 +70,24 @@ export function gatherEvidence(findings: readonly Finding[], columns: StateColum
       },
     ];
   });
+}
+
+/** By faculty and side, what was stated to fail. */
+function failing(findings: readonly Finding[]): ReadonlySet<string> {
+  return new Set(findings.filter(({ abnormal }) => abnormal).flatMap(facultiesOf));
+}
+
+function facultiesOf({ item: { probe }, side }: Finding): readonly string[] {
+  if (probe.kind !== 'faculty') return [];
+  return [probe.faculty, ...(probe.orAlso ?? [])].map((faculty) => `${faculty}|${side}`);
+}
+
+/**
+ * "Otherwise normal" does not deny another name of what was stated to be wrong: who states a sixth nerve palsy and calls
+ * the rest normal has not found that the eye abducts.
+ */
+function isSaidOtherwise(finding: Finding, stated: ReadonlySet<string>): boolean {
+  return finding.origin === 'otherwise-normal' && facultiesOf(finding).some((name) => stated.has(name));
 }
 
 function draftsOf(finding: Finding, patches: LostPatches): readonly Draft[] {

@@ -82,6 +82,16 @@ export const brainstemTerritories = {
     },
     source: pons,
   },
+  'pons-ventral-middle': {
+    label: 'Ventral pons',
+    holds: {
+      'basis-pontis': 0.9,
+      'abducens-fascicle': 0.75,
+      'corticobulbar-fibres-in-pons': 0.65,
+      'pontine-nuclei': 0.4,
+    },
+    source: pons,
+  },
   'pons-ventral-with-pontine-nuclei': {
     label: 'Ventral pons',
     holds: { 'basis-pontis': 0.5, 'pontine-nuclei': 0.95, 'corticobulbar-fibres-in-pons': 0.35 },
