@@ -25,7 +25,8 @@ const hemisphereLesions: readonly TerritoryLesion[] = [
   at('hemisphere', 'cortex-posterior-cerebral', hemisphere['cortex-posterior-cerebral'], 0.7),
   at('hemisphere', 'cortex-parasagittal', hemisphere['cortex-parasagittal'], 0.3, 'both'),
   at('hemisphere', 'cortex-hand-area', hemisphere['cortex-hand-area'], 0.35),
-  at('hemisphere', 'cortex-frontal', hemisphere['cortex-frontal'], 0.6),
+  at('hemisphere', 'cortex-frontal', hemisphere['cortex-frontal'], 0.5),
+  at('hemisphere', 'cortex-frontal', hemisphere['cortex-frontal-with-motor-strip'], 0.3),
   at('hemisphere', 'cortex-parietal', hemisphere['cortex-parietal'], 0.5),
   at('hemisphere', 'cortex-temporal', hemisphere['cortex-temporal'], 0.4),
   at('hemisphere', 'cortex-occipital', hemisphere['cortex-occipital'], 0.5),
@@ -39,7 +40,8 @@ const hemisphereLesions: readonly TerritoryLesion[] = [
   at('hemisphere', 'thalamus', hemisphere['thalamus-lateral'], 0.25),
   at('hemisphere', 'thalamus', hemisphere['thalamus-medial'], 0.15),
   at('hemisphere', 'thalamus-and-capsule', hemisphere['thalamus-and-capsule'], 0.8),
-  at('hemisphere', 'corticobulbar-both-sides', hemisphere['corticobulbar-both-sides'], 0.3, 'both'),
+  at('hemisphere', 'thalamus-and-capsule', hemisphere['thalamus-large'], 0.2),
+  at('hemisphere', 'corticobulbar-both-sides', hemisphere['corticobulbar-both-sides'], 0.45, 'both'),
 ];
 
 const brainstemLesions: readonly TerritoryLesion[] = [
@@ -56,6 +58,7 @@ const brainstemLesions: readonly TerritoryLesion[] = [
   at('brainstem', 'pons-tegmentum', brainstem['pons-tegmentum'], 0.2),
   at('brainstem', 'pons-tegmentum', brainstem['pons-tegmentum-and-base'], 0.12),
   at('brainstem', 'pons-tegmentum', brainstem['one-and-a-half'], 0.08),
+  at('brainstem', 'pons-tegmentum', brainstem['pons-tegmentum-upper'], 0.08),
   at('brainstem', 'pons-lateral', brainstem['pons-lateral-lower'], 0.25),
   at('brainstem', 'pons-lateral', brainstem['pons-lateral-middle'], 0.1),
   at('brainstem', 'pons-lateral', brainstem['pons-lateral-upper'], 0.12),
@@ -66,13 +69,14 @@ const brainstemLesions: readonly TerritoryLesion[] = [
   at('brainstem', 'medulla-half', brainstem['medulla-half'], 0.04),
   at('brainstem', 'bulbar-motor-nuclei', brainstem['bulbar-motor-nuclei'], 0.15, 'midline'),
   at('brainstem', 'brainstem-diffuse', brainstem['brainstem-diffuse'], 0.12, 'midline'),
+  at('brainstem', 'brainstem-diffuse', brainstem['grey-matter-around-ventricles'], 0.15, 'midline'),
 ];
 
 const cerebellarLesions: readonly TerritoryLesion[] = [
   at('cerebellum', 'cerebellar-hemisphere', brainstem['cerebellar-hemisphere'], 1.2),
   at('cerebellum', 'cerebellar-hemisphere', brainstem['cerebellar-hemisphere-and-vermis'], 0.4),
   at('cerebellum', 'cerebellar-vermis', brainstem['cerebellar-vermis'], 0.45, 'midline'),
-  at('cerebellum', 'flocculonodular-lobe', brainstem['flocculonodular-lobe'], 0.2, 'midline'),
+  at('cerebellum', 'flocculonodular-lobe', brainstem['flocculonodular-lobe'], 0.3, 'midline'),
 ];
 
 /** Compression where the cord becomes the brainstem: tracts of both sides, the lowest nuclei, the nodule above. */
@@ -101,7 +105,7 @@ function foramenMagnum(): Hypothesis[] {
       return hypothesis(
         { key: 'foramen-magnum', label: 'Foramen magnum', side: 'both', level: null, kind: 'brainstem' },
         `${sided.key}-${depth}`,
-        0.02,
+        0.04,
         lesion.build(),
       );
     }),

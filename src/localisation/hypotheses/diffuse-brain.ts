@@ -126,6 +126,8 @@ function encephalopathyHypotheses(): Hypothesis[] {
         ['orientation', 0.75],
         ['memory', 0.4],
         ['asterixis', 0.45],
+        ['construction', 0.4],
+        ['frontal-release', 0.25],
         ['myoclonus', 0.2],
         ['mood-behaviour', 0.3],
         ['speech-articulation', 0.2],

@@ -36,6 +36,7 @@ const temper = 0.8;
 const correlation = {
   power: 0.12,
   faculty: 0.5,
+  brisk: 0.4,
   sensation: 0.4,
   task: 0.5,
   upperMotor: 0.35,
@@ -110,7 +111,7 @@ function draftsOf(finding: Finding, patches: LostPatches): readonly Draft[] {
   ];
 }
 
-function groupOf({ item, side, abnormal }: Finding): readonly [string, number] {
+function groupOf({ item, side, abnormal, value }: Finding): readonly [string, number] {
   switch (item.probe.kind) {
     case 'movement':
       return [`power|${item.region}|${side}|${abnormal}`, correlation.power];
@@ -124,6 +125,11 @@ function groupOf({ item, side, abnormal }: Finding): readonly [string, number] {
       return [`coordination|${item.region}|${side}`, correlation.upperMotor];
     case 'denervation':
       return [`denervation|${item.region}|${side}`, correlation.upperMotor];
+    case 'reflex':
+      // Who has one lively reflex has several: together they say one thing, that control from above is loosened, or nothing.
+      return value === '3' || value === '4'
+        ? [`brisk|${item.scale}|${side}`, correlation.brisk]
+        : [`${item.section}|${side}`, correlation.other];
     case 'faculty':
       // Signs of one function say nearly the same thing; those of different ones are told apart by where they run.
       return [`faculty|${item.probe.faculty}|${side}|${abnormal}`, correlation.faculty];

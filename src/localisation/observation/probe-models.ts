@@ -174,13 +174,15 @@ function tone({ item, side }: ProbeTarget): ProbeModel | null {
     family: 'tone',
     values: toneGrades,
     normal: scales.tone.normal,
-    steps: [6, 6, 7],
+    steps: [6, 5, 4, 2],
     fractions: (hypothesis) => [
       released(hypothesis, side, limb),
       slackness(hypothesis, muscles),
       facultyChance(hypothesis, 'rigidity', side),
+      facultyChance(hypothesis, 'frontal-release', 'midline'),
     ],
-    distribution: ([lost = 0, lower = 0, rigid = 0], context) => toneDistribution(lost, lower, rigid, context),
+    distribution: ([lost = 0, lower = 0, rigid = 0, frontal = 0], context) =>
+      toneDistribution({ released: lost, lowerLoss: lower, unrestrained: rigid, frontal }, context),
   });
 }
 

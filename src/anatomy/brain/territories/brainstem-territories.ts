@@ -143,6 +143,19 @@ export const brainstemTerritories = {
     },
     source: pons,
   },
+  'pons-tegmentum-upper': {
+    label: 'Pontine tegmentum',
+    holds: {
+      'medial-longitudinal-fasciculus': 0.85,
+      'superior-cerebellar-peduncle': 0.8,
+      'medial-lemniscus-in-pons': 0.8,
+      'spinothalamic-tract-in-pons': 0.65,
+      'trigeminothalamic-fibres': 0.75,
+      'basis-pontis': 0.2,
+      'sympathetic-fibres-in-pons': 0.2,
+    },
+    source: pons,
+  },
   'one-and-a-half': {
     label: 'Pontine tegmentum',
     holds: {
@@ -287,6 +300,27 @@ export const brainstemTerritories = {
       'medial-longitudinal-fasciculus': 0.35,
     },
     source: recalled('adams-victor', 'brainstem encephalitis'),
+  },
+  'grey-matter-around-ventricles': {
+    label: 'Grey matter around the third and fourth ventricles',
+    holds: {
+      'medial-thalamus': 0.75,
+      'abducens-nucleus': 0.5,
+      'vestibular-nuclei': 0.7,
+      'cerebellar-vermis': 0.6,
+      'vertical-gaze-centre': 0.25,
+      'medial-longitudinal-fasciculus': 0.25,
+      'oculomotor-nucleus': 0.2,
+    },
+    across: {
+      'medial-thalamus': 0.75,
+      'abducens-nucleus': 0.5,
+      'vestibular-nuclei': 0.7,
+      'vertical-gaze-centre': 0.25,
+      'medial-longitudinal-fasciculus': 0.25,
+      'oculomotor-nucleus': 0.2,
+    },
+    source: recalled('adams-victor', 'Wernicke disease'),
   },
   'cerebellar-hemisphere': {
     label: 'Cerebellar hemisphere',
