@@ -19,10 +19,12 @@ const at = (
 /** Lesions of the hemispheres by artery, lobe and deep structure. Frequencies judged from what reaches a neurologist. */
 const hemisphereLesions: readonly TerritoryLesion[] = [
   { ...at('hemisphere', 'cortex-middle-cerebral', hemisphere['cortex-middle-cerebral'], 2), isAllOrMost: true },
+  { ...at('hemisphere', 'cortex-middle-cerebral', hemisphere['middle-cerebral-stem'], 0.7), isAllOrMost: true },
   at('hemisphere', 'cortex-middle-cerebral-upper', hemisphere['cortex-middle-cerebral-upper'], 1.8),
   at('hemisphere', 'cortex-middle-cerebral-lower', hemisphere['cortex-middle-cerebral-lower'], 1),
   at('hemisphere', 'cortex-anterior-cerebral', hemisphere['cortex-anterior-cerebral'], 0.6),
   at('hemisphere', 'cortex-posterior-cerebral', hemisphere['cortex-posterior-cerebral'], 0.7),
+  at('hemisphere', 'cortex-posterior-cerebral', hemisphere['posterior-cerebral-with-thalamus'], 0.1),
   at('hemisphere', 'cortex-parasagittal', hemisphere['cortex-parasagittal'], 0.3, 'both'),
   at('hemisphere', 'cortex-hand-area', hemisphere['cortex-hand-area'], 0.35),
   at('hemisphere', 'cortex-frontal', hemisphere['cortex-frontal'], 0.5),
@@ -36,6 +38,8 @@ const hemisphereLesions: readonly TerritoryLesion[] = [
   at('hemisphere', 'internal-capsule', hemisphere['corona-radiata'], 1),
   at('hemisphere', 'internal-capsule', hemisphere['capsule-with-frontopontine-fibres'], 0.35),
   at('hemisphere', 'internal-capsule', hemisphere['capsule-genu'], 0.25),
+  at('hemisphere', 'internal-capsule', hemisphere['anterior-choroidal'], 0.2),
+  at('hemisphere', 'striatum', hemisphere.striatum, 0.3),
   at('hemisphere', 'thalamus', hemisphere.thalamus, 0.8),
   at('hemisphere', 'thalamus', hemisphere['thalamus-lateral'], 0.25),
   at('hemisphere', 'thalamus', hemisphere['thalamus-medial'], 0.15),

@@ -6,7 +6,7 @@ import { noProcess } from '../process.ts';
 import { facultiesOf, type ProcessSign } from './process-signs.ts';
 
 /** Percent of all focal and diffuse findings. Judged from what reaches a neurologist. */
-const percent = { pressure: 0.7, meninges: 0.7, basalMeninges: 0.2, encephalopathy: 1.2, dementia: 1.2 } as const;
+const percent = { pressure: 0.7, meninges: 0.7, basalMeninges: 0.1, encephalopathy: 1.2, dementia: 1.2 } as const;
 
 const whole = (key: string, label: string, kind: SiteKind): Site => ({
   key,

@@ -142,6 +142,11 @@ export const higherFunctions = {
     ),
     source: recalled('brazis', 'parietal lobes'),
   },
+  'limb-ownership': {
+    carries: 'the sense that the hand obeys',
+    path: series(partly(0.35, other('medial-frontal-cortex')), partly(0.2, other('superior-parietal-lobule'))),
+    source: recalled('brazis', 'disconnection syndromes'),
+  },
   'cortical-sensation': {
     carries: 'recognition by touch',
     path: series(
