@@ -96,7 +96,7 @@ function foramenMagnum(): Hypothesis[] {
       for (const side of bodySides) {
         const own = depth * sided[side];
         lesion.cord('corticospinal', side, segmentIndex('C1'), own);
-        lesion.cord('dorsalColumn', side, segmentIndex('C1'), own * 0.7);
+        lesion.brain(side, 'dorsal-column-nuclei', own * 0.7);
         lesion.cord('spinothalamic', side, segmentIndex('C1'), own * 0.4);
         lesion.cord('dorsalRoot', side, segmentIndex('C2'), own * 0.5);
         lesion.brain(side, 'accessory-nerve', own * 0.5).brain(side, 'hypoglossal-nucleus', own * 0.4);
