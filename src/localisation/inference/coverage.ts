@@ -124,16 +124,16 @@ export class Coverage {
   discount(logWeights: Float64Array, findings: readonly Finding[]): void {
     const troubled = troubledParts(findings);
     const untroubled = bits(lookedAt(troubled)) & ~bits(troubled);
-    const odds = Float64Array.from(
-      { length: 1 << allParts.length },
-      (_, mask) => Math.log(uncomplainedOf) * ones(mask),
-    );
+    if (untroubled === 0) return;
     for (let index = 0; index < logWeights.length; index += 1) {
       const missed = (this.complaints[index] ?? 0) & untroubled;
-      if (missed !== 0) logWeights[index] = (logWeights[index] ?? 0) + (odds[missed] ?? 0);
+      if (missed !== 0) logWeights[index] = (logWeights[index] ?? 0) + (logOdds[missed] ?? 0);
     }
   }
 }
+
+/** By bits of the parts, the natural log of the odds. */
+const logOdds = Float64Array.from({ length: 1 << allParts.length }, (_, mask) => Math.log(uncomplainedOf) * ones(mask));
 
 function bits(parts: ReadonlySet<Part>): number {
   return allParts.reduce((mask, part, place) => (parts.has(part) ? mask | (1 << place) : mask), 0);
