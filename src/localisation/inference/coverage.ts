@@ -188,18 +188,22 @@ export class Coverage {
   discount(logWeights: Float64Array, findings: readonly Finding[]): void {
     const troubled = troubledParts(findings);
     const untroubled = bits(lookedAt(troubled)) & ~bits(troubled);
+    if (untroubled === 0) return;
     const beside = bits(besides(troubled));
-    const odds = Float64Array.from(
-      { length: 1 << allParts.length },
-      (_, mask) =>
-        Math.log(uncomplainedOfBeside) * ones(mask & beside) + Math.log(uncomplainedOf) * ones(mask & ~beside),
-    );
     for (let index = 0; index < logWeights.length; index += 1) {
       const missed = (this.complaints[index] ?? 0) & untroubled;
-      if (missed !== 0) logWeights[index] = (logWeights[index] ?? 0) + (odds[missed] ?? 0);
+      if (missed !== 0)
+        logWeights[index] =
+          (logWeights[index] ?? 0) + (logOddsBeside[missed & beside] ?? 0) + (logOdds[missed & ~beside] ?? 0);
     }
   }
 }
+
+/** By bits of the parts, the natural log of the odds. */
+const logOddsOf = (odds: number): Float64Array =>
+  Float64Array.from({ length: 1 << allParts.length }, (_, mask) => Math.log(odds) * ones(mask));
+const logOdds = logOddsOf(uncomplainedOf);
+const logOddsBeside = logOddsOf(uncomplainedOfBeside);
 
 function bits(parts: ReadonlySet<Part>): number {
   return allParts.reduce((mask, part, place) => (parts.has(part) ? mask | (1 << place) : mask), 0);
