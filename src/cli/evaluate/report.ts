@@ -10,7 +10,7 @@ export function reportFigures(judgements: readonly Judgement[], folder: string):
   const all = figuresOf(judgements);
   const rows = [
     ...[...groupBy(judgements, ({ evaluated }) => evaluated.file)].map(([file, own]) =>
-      row(relative(folder, file), figuresOf(own)),
+      row(relative(folder, file) || file, figuresOf(own)),
     ),
     ...[...groupBy(judgements, ({ evaluated }) => evaluated.kind)].map(([kind, own]) => row(kind, figuresOf(own))),
     row('all', all),
