@@ -20,8 +20,8 @@ export const defaults: Options = {
   folder: 'tests/evaluation',
   misses: 5,
   onlyFigures: false,
-  simulate: 300,
-  sequential: 60,
+  simulate: 200,
+  sequential: 20,
   seed: 1,
   help: false,
 };
