@@ -77,7 +77,9 @@ function parse(text: string): { readonly value: unknown } | { readonly message: 
   } catch (error) {
     if (!(error instanceof RequestError)) throw error;
     const line = Number(/\(line (\d+),/.exec(error.message)?.[1] ?? 1);
-    return { message: error.message.replace(/^The body/, 'The case'), line };
+    // The place is told by the file and its line; only the column is news.
+    const message = error.message.replace(/^The body/, 'The text').replace(/\(line \d+, (column \d+)\)/, '($1)');
+    return { message, line };
   }
 }
 
