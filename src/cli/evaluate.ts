@@ -50,6 +50,9 @@ function print(text: string): void {
   process.stdout.write(`${text}\n`);
 }
 
+// Who reads only the first lines, as `| head` does, has not met a fault.
+process.stdout.on('error', (error: NodeJS.ErrnoException) => process.exit(error.code === 'EPIPE' ? 0 : 1));
+
 try {
   evaluate(process.argv.slice(2));
 } catch (error) {

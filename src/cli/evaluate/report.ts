@@ -21,7 +21,20 @@ export function reportFigures(judgements: readonly Judgement[], folder: string):
 /** A row of figures is worth a long line: cut short it would be of no use. */
 const unlimited = Number.POSITIVE_INFINITY;
 
-const head = ['', 'cases', 'first', 'first 3', 'side', 'level', 'exact', 'conclusion', '1/rank', 'sure, wrong'];
+const head = [
+  '',
+  'cases',
+  'first',
+  'first 3',
+  'side',
+  'level',
+  'exact',
+  'conclusion',
+  '1/rank',
+  'sure, wrong',
+  'Brier',
+  'calibration',
+];
 
 function row(name: string, figures: Figures): readonly string[] {
   const { cases, first, firstThree, side, level, exactLevel, conclusion, reciprocalRank, sureAndWrong } = figures;
@@ -31,6 +44,8 @@ function row(name: string, figures: Figures): readonly string[] {
     ...[first, firstThree, side, level, exactLevel, conclusion].map(shareText),
     decimals(reciprocalRank),
     String(sureAndWrong.right),
+    decimals(figures.brier),
+    decimals(figures.calibrationError),
   ];
 }
 

@@ -12,6 +12,7 @@ import { type Context, contextOf } from '../../localisation/observation/context.
 import type { ObservedValue } from '../../localisation/observation/observed.ts';
 import type { ProbeTarget } from '../../localisation/observation/probe-models.ts';
 import { Chance, chanceFrom, pick } from './random.ts';
+import { partOf } from './routine.ts';
 
 /** The engine's own model, turned round: it draws findings from a lesion instead of a lesion from findings. */
 export interface SimulationModel {
@@ -29,6 +30,13 @@ const paces: Readonly<Record<OnsetPace, number>> = { hyperacute: 0.15, acute: 0.
 const paceStated = 0.85;
 const youngest = 20;
 const oldest = 85;
+
+/**
+ * Share of the findings of a section in one part of the body that fall the same way in their distributions: who grades one
+ * muscle of a leg too low grades others too low, and a lesion worse than usual is so throughout. Each finding by itself keeps
+ * the distribution of the observation model. Judged.
+ */
+const drawnTogether = 0.5;
 
 /** Any date will do: nothing depends on it. */
 const examinedAt = '2026-01-15T10:00:00+01:00';
@@ -96,8 +104,15 @@ export class SimulatedPatient {
     const chances = Array.from({ length: width }, (_, value) =>
       isComplaint && column.model.normal[value] === true ? 0 : (chance[state * width + value] ?? 0),
     );
-    const value = column.model.values[pick(chances, chanceFrom(`${this.seed} ${columnName(target)}`))];
+    const value = column.model.values[pick(chances, this.luckOf(target))];
     return value === undefined ? null : { target, value };
+  }
+
+  /** Where in the distribution of an item its value falls: with the others of its section and part of the body, or by itself. */
+  private luckOf(target: ProbeTarget): number {
+    const own = `${this.seed} ${columnName(target)}`;
+    const together = `${this.seed} ${target.item.section} ${partOf(target)}`;
+    return chanceFrom(chanceFrom(`${own} together`) < drawnTogether ? together : own);
   }
 
   /** The exam as it is sent when this has been found. */
