@@ -1,5 +1,5 @@
 import type { Finding } from '../../exam/finding.ts';
-import { type Conclusion, diffuseKinds, type RankedLocalisation } from '../localisation.ts';
+import { type Conclusion, isDiffuse, type RankedLocalisation } from '../localisation.ts';
 
 /** Fewer items than this cannot say that all is well. Judged. */
 const enoughNormal = 10;
@@ -50,6 +50,7 @@ export function conclude(
   const isWide = tested.length >= enoughNormal;
   if (abnormal.length === 0) return isWide ? 'no-abnormality' : 'insufficient';
   if (best.kind === 'none') {
+    if (abnormal.some(isEffortSign)) return 'not-anatomical';
     return isWide && isUsualInHealth && best.probability >= clearlyNormal ? 'no-abnormality' : 'insufficient';
   }
   if (isAgainstAnatomy(abnormal)) return 'not-anatomical';
@@ -59,7 +60,7 @@ export function conclude(
   }
   if (severalProbability > 0.5) return 'multiple-sites';
   if (best.probability < faintLead && abnormal.length < fewAbnormal) return 'insufficient';
-  return diffuseKinds.has(best.kind) ? 'diffuse-process' : 'single-site';
+  return isDiffuse(best) ? 'diffuse-process' : 'single-site';
 }
 
 /** Whether a site not much less likely than the leading one accounts for the findings: then they do follow the anatomy. */
@@ -68,7 +69,11 @@ function hasFittingRival(ranked: readonly RankedLocalisation[]): boolean {
   return ranked.some(({ kind, probability, fit }) => kind !== 'none' && probability >= least && fit >= poorFit);
 }
 
+function isEffortSign({ item }: Finding): boolean {
+  return item.probe.kind === 'faculty' && item.probe.faculty === 'effort';
+}
+
 function isAgainstAnatomy(abnormal: readonly Finding[]): boolean {
-  const effort = abnormal.filter(({ item }) => item.probe.kind === 'faculty' && item.probe.faculty === 'effort');
+  const effort = abnormal.filter(isEffortSign);
   return effort.length >= effortSigns && !abnormal.some(({ item }) => unwilled.has(item.probe.kind));
 }
