@@ -111,6 +111,7 @@ export const facultyKeys = [
   'hyperkinesia',
   'myotonia',
   'fatigability',
+  'facilitation',
   'breathing',
   'meningeal',
   'effort',

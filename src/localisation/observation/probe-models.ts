@@ -65,6 +65,18 @@ function released(hypothesis: Hypothesis, side: BodySide, limb: 'upper' | 'lower
   return 1 - hypothesis.pathways.motorTo(side, segmentIndex(limbSegment[limb]));
 }
 
+/** Axons from the spindles that steer a limb: those of calf and of forearm, in cm from the cord. */
+const spindleLengthCm = { upper: 55, lower: 80 } as const;
+
+/** Loss of muscle-spindle afferents of a limb. */
+function spindleLoss(hypothesis: Hypothesis, side: BodySide, limb: 'upper' | 'lower'): number {
+  return hypothesis.process.spindle({
+    side,
+    segment: segmentIndex(limbSegment[limb]),
+    lengthCm: spindleLengthCm[limb],
+  });
+}
+
 const toneMuscles = {
   upper: ['elbow-flexion', 'elbow-extension', 'wrist-extension'],
   lower: ['knee-extension', 'knee-flexion', 'ankle-plantarflexion'],
@@ -189,6 +201,10 @@ function clonus({ item, side }: ProbeTarget, reflexKey: string): ProbeModel | nu
   });
 }
 
+/** Bulk lost for the weakness by how the weakness comes about, as a state and as a factor; see `Process.wasting`. Judged. */
+const wastingStates = { block: 0, muscle: 0.5, denervation: 1 } as const;
+const wastingFactor = (state: number): number => (state < 0.25 ? 0.25 : state < 0.75 ? 0.75 : 1);
+
 /** Wasting takes weeks; twitching is commonest where the cell body is lost, absent in disease of muscle and junction. Judged. */
 function denervation({ item, side, place }: ProbeTarget, feature: 'wasting' | 'fasciculation'): ProbeModel | null {
   if (place === undefined) return null;
@@ -206,18 +222,17 @@ function denervation({ item, side, place }: ProbeTarget, feature: 'wasting' | 'f
         ),
       ),
     );
-    const axonal = hypothesis.site.kind === 'junction' || !hypothesis.process.denervating ? 0 : 1;
-    return [Math.max(...losses, 0) * 0.5 + mean(losses) * 0.5, horn, axonal];
+    return [Math.max(...losses, 0) * 0.5 + mean(losses) * 0.5, horn, wastingStates[hypothesis.process.wasting]];
   };
   return signModel({
     item,
     family: feature,
-    steps: [coarse, 6, 2],
+    steps: [coarse, 6, 3],
     fractions,
-    chance: ([loss = 0, horn = 0, axonal = 1], context) =>
+    chance: ([loss = 0, horn = 0, bulk = 1], context) =>
       feature === 'wasting'
-        ? 0.02 + 0.8 * loss * (0.05 + 0.95 * context.chronicity) * (axonal === 0 ? 0.35 : 1)
-        : 0.012 + (axonal === 0 ? 0.02 : 0.1) * loss + 0.75 * horn * (0.4 + 0.6 * context.chronicity),
+        ? 0.02 + 0.8 * loss * (0.05 + 0.95 * context.chronicity) * wastingFactor(bulk)
+        : 0.012 + (bulk === 1 ? 0.1 : 0.02) * loss + 0.75 * horn * (0.4 + 0.6 * context.chronicity),
   });
 }
 
@@ -264,7 +279,16 @@ function proprioception({ item, side }: ProbeTarget, limb: 'upper' | 'lower'): P
     item,
     family: 'proprioception',
     steps: [fine],
-    fractions: (hypothesis) => [Math.min(...items.map((one) => sensoryDeficit(hypothesis, one).total))],
+    fractions: (hypothesis) => [
+      Math.min(
+        ...items.map((one, index) =>
+          Math.max(
+            sensoryDeficit(hypothesis, one).total,
+            spindleLoss(hypothesis, sidesOf(side)[index] ?? 'left', limb),
+          ),
+        ),
+      ),
+    ],
     chance: ([loss = 0]) => 0.03 + 0.75 * loss ** 1.5,
   });
 }
@@ -292,10 +316,16 @@ function cerebellar({ item, side }: ProbeTarget, part: 'upper-limb' | 'lower-lim
       const { cerebellar: halves } = hypothesis.pathways.damage;
       const own = Math.max(...sidesOf(side).map((one) => halves[one === 'left' ? 0 : 1] ?? 0));
       const vermis = halves[2] ?? 0;
+      const spindles = sidesOf(side).map((one) =>
+        spindleLoss(hypothesis, one, part === 'upper-limb' ? 'upper' : 'lower'),
+      );
       return [
-        part === 'midline'
-          ? Math.max(vermis, own * 0.6)
-          : Math.max(own, part === 'lower-limb' ? vermis * 0.4 : vermis * 0.1),
+        Math.max(
+          part === 'midline'
+            ? Math.max(vermis, own * 0.6)
+            : Math.max(own, part === 'lower-limb' ? vermis * 0.4 : vermis * 0.1),
+          0.85 * Math.max(...spindles),
+        ),
         mean(muscles.map((muscle) => motorDeficit(hypothesis, muscle).total)),
         mean(joints.map((one) => sensoryDeficit(hypothesis, one).total)),
       ];
