@@ -32,6 +32,11 @@ export interface Process {
    * though the skin may feel and the joint be felt.
    */
   readonly spindle: (fibre: FibreSite) => number;
+  /**
+   * Reflexes and tone let go of by descending control beyond what the strength has lost of it: slow disease of cortical
+   * motor cells makes limbs stiff and jerks brisk long before it weakens.
+   */
+  readonly release: (fibre: Omit<FibreSite, 'lengthCm'>) => number;
   /** What the stretch reflexes lose beyond what weakness and sensory loss account for (desynchronised volleys). */
   readonly reflex: (fibre: FibreSite) => number;
   /**
@@ -58,6 +63,7 @@ export const noProcess: Process = {
   smallFibre: none,
   spindle: none,
   reflex: none,
+  release: none,
   wasting: 'denervation',
   because: '',
 };
@@ -79,6 +85,7 @@ export function combineProcesses(one: Process, other: Process): Process {
     smallFibre: (fibre) => either(one.smallFibre(fibre), other.smallFibre(fibre)),
     spindle: (fibre) => either(one.spindle(fibre), other.spindle(fibre)),
     reflex: (fibre) => either(one.reflex(fibre), other.reflex(fibre)),
+    release: (fibre) => either(one.release(fibre), other.release(fibre)),
     wasting: byWasting.findLast((kind) => one.wasting === kind || other.wasting === kind) ?? 'denervation',
     because: active.map(({ because }) => because).join('; '),
   };

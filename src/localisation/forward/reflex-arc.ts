@@ -47,7 +47,7 @@ export function arcState(hypothesis: Hypothesis, item: ReflexItem): ArcState {
   let released = 0;
   for (const side of sides) {
     const command = segment === null ? hypothesis.pathways.faceMotor(side) : hypothesis.pathways.motorTo(side, segment);
-    released += (1 - command) / sides.length;
+    released += (1 - command * (1 - process.release({ side, segment }))) / sides.length;
   }
   return { arc: inward * outward * (1 - extra), released };
 }

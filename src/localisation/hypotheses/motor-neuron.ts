@@ -3,15 +3,15 @@ import { segmentIndex } from '../../anatomy/segments.ts';
 import { type BodySide, bodySides, opposite } from '../../kernel/side.ts';
 import { type Hypothesis, hypothesis } from '../hypothesis.ts';
 import { LesionBuilder } from '../lesion.ts';
-import { type Process, processOf, reached } from '../process.ts';
+import { type Process, partOf, processOf, reached } from '../process.ts';
 import { type CellPattern, cellRegions, segmentalPatterns, spreadingPatterns } from './motor-neuron-patterns.ts';
 import { facultiesOf, type ProcessSign, processSite } from './process-signs.ts';
 
 /** Percent of all focal and diffuse findings that each process stands for. Judged. */
 const percent = {
   motorNeuron: 2.5,
-  lowerSpreading: 0.6,
-  lowerSegmental: 0.35,
+  lowerSpreading: 0.8,
+  lowerSegmental: 0.45,
   lowerProximal: 0.15,
   bulbospinal: 0.1,
   upperMotorNeuron: 0.35,
@@ -58,26 +58,46 @@ const bulbarSigns = (chance: number, breathing: number): readonly ProcessSign[] 
 
 const usualBreathing = 0.1;
 
-/** Descending control lost by cortex and tract together, on both sides, in slight and in marked cases. Judged. */
+/**
+ * Descending control lost by cortex and tract together, in slight and in marked cases: of reflexes and tone, and of
+ * strength, which follows late. Judged.
+ */
 const upperLosses = [
-  { key: 'slight', limbs: 0.4, share: 0.45 },
-  { key: 'marked', limbs: 0.7, share: 0.55 },
+  { key: 'slight', released: 0.5, strength: 0.12, share: 0.4 },
+  { key: 'marked', released: 0.75, strength: 0.35, share: 0.6 },
 ] as const;
+
+/** The side with fewer motor cells lost has this much of the upper motor neuron loss. Judged. */
+const upperOnBetterSide = 0.6;
+
+/** From this chance of bulbar signs on, the disease began there, with spastic and flaccid signs mixed. */
+const bulbarOnset = 0.8;
+
+function worstLoss({ losses }: CellPattern, side: BodySide): number {
+  return losses.reduce((most, [one, , fraction]) => (one === side ? Math.max(most, fraction) : most), 0);
+}
 
 function spreadingHypotheses(pattern: CellPattern, share: number): Hypothesis[] {
   const { key, bulbar, breathing = usualBreathing } = pattern;
   const motor = thenarLoss(pattern);
+  const onSide = (side: BodySide): number =>
+    worstLoss(pattern, side) >= worstLoss(pattern, opposite(side)) ? 1 : upperOnBetterSide;
   const combined = upperLosses.map((loss) => {
     const lesion = cellsLost(pattern);
-    // The jaw jerk goes with the bulbar region.
-    const face = loss.limbs * (0.25 + 0.75 * bulbar);
-    for (const brain of bodySides) {
-      lesion.cerebral(brain, 'face', face, 0, 0);
-      lesion.cerebral(brain, 'arm', loss.limbs, 0, 0).cerebral(brain, 'leg', loss.limbs, 0, 0);
+    for (const side of bodySides) {
+      const strength = loss.strength * onSide(side);
+      lesion.cerebral(opposite(side), 'arm', strength, 0, 0).cerebral(opposite(side), 'leg', strength, 0, 0);
     }
+    // The jaw jerk goes with the bulbar region.
+    const face = bulbar >= bulbarOnset ? 0.7 : loss.released * (0.2 + 0.7 * bulbar);
+    const release: Process['release'] = ({ side, segment }) =>
+      segment === null ? face : loss.released * onSide(side) - loss.strength * onSide(side);
     return hypothesis(system, `${key}-${loss.key}`, percent.motorNeuron * share * loss.share, lesion.build(), {
-      process: processOf({ motor, because: 'motor cells are lost in cortex, brainstem and cord' }),
-      faculties: facultiesOf([...bulbarSigns(bulbar, breathing), ['pseudobulbar', (0.2 + loss.limbs * 0.6) * bulbar]]),
+      process: processOf({ motor, release, because: 'motor cells are lost in cortex, brainstem and cord' }),
+      faculties: facultiesOf([
+        ...bulbarSigns(bulbar, breathing),
+        ['pseudobulbar', (0.35 + 0.4 * loss.released) * bulbar],
+      ]),
     });
   });
   const cordAlone = hypothesis(lower, key, percent.lowerSpreading * share, cellsLost(pattern).build(), {
@@ -181,17 +201,27 @@ const upperPatterns: readonly {
 /** What the better side of the body has of the loss. Judged. */
 const upperBetterSide = 0.25;
 
+/** Share of the lost control that shows as weakness; stiffness and brisk jerks show all of it. Judged. */
+const upperStrength = 0.5;
+
 function upperHypotheses(): Hypothesis[] {
   return upperPatterns.map(({ key, share, worse, leg, arm, face, bulbar }) => {
+    const lossOf = (side: BodySide, segment: number | null): number => {
+      const part = partOf(segment);
+      const loss = part === 'head' ? face : part === 'arm' || part === 'neck' ? arm : leg;
+      return loss * (worse === undefined || side === worse ? 1 : upperBetterSide);
+    };
     const lesion = new LesionBuilder();
     for (const side of bodySides) {
-      const factor = worse === undefined || side === worse ? 1 : upperBetterSide;
       const brain = opposite(side);
-      lesion.cerebral(brain, 'leg', leg * factor, 0, 0).cerebral(brain, 'arm', arm * factor, 0, 0);
-      lesion.cerebral(brain, 'face', face * factor, 0, 0);
+      lesion.cerebral(brain, 'leg', upperStrength * lossOf(side, segmentIndex('L3')), 0, 0);
+      lesion.cerebral(brain, 'arm', upperStrength * lossOf(side, segmentIndex('C7')), 0, 0);
     }
     return hypothesis(upper, key, percent.upperMotorNeuron * share, lesion.build(), {
-      process: processOf({ because: 'the motor cells of the cortex and their tracts fail on both sides' }),
+      process: processOf({
+        release: ({ side, segment }) => lossOf(side, segment) * (segment === null ? 1 : 0.8),
+        because: 'the motor cells of the cortex and their tracts fail on both sides',
+      }),
       faculties: facultiesOf([
         ['pseudobulbar', bulbar],
         ['speech-articulation', bulbar * 0.9],

@@ -9,13 +9,15 @@ import { severalNerves } from './process-signs.ts';
 const percentOfAll = 0.35;
 
 /**
- * Stretches of arm nerves at which motor fibres are blocked while sensory ones in the same nerve conduct; two of them or
- * more in one arm make the picture. Source: guideline on multifocal motor neuropathy (`mmn-efns-2010`, recalled); shares judged.
+ * Stretches of arm nerves at which motor fibres are blocked while sensory ones in the same nerve conduct; one or
+ * more in an arm, and two at least in all, make the picture. Source: guideline on multifocal motor neuropathy (`mmn-efns-2010`, recalled); shares judged.
  */
 const armBlocks: readonly { readonly places: readonly PlaceKey[]; readonly share: number }[] = [
-  { places: ['radial-nerve-elbow', 'ulnar-nerve-elbow'], share: 0.45 },
-  { places: ['ulnar-nerve-elbow', 'median-nerve-elbow'], share: 0.25 },
-  { places: ['radial-nerve-elbow', 'ulnar-nerve-elbow', 'median-nerve-elbow'], share: 0.3 },
+  { places: ['radial-nerve-elbow'], share: 0.25 },
+  { places: ['ulnar-nerve-elbow'], share: 0.2 },
+  { places: ['radial-nerve-elbow', 'ulnar-nerve-elbow'], share: 0.25 },
+  { places: ['ulnar-nerve-elbow', 'median-nerve-elbow'], share: 0.15 },
+  { places: ['radial-nerve-elbow', 'ulnar-nerve-elbow', 'median-nerve-elbow'], share: 0.15 },
 ];
 
 /** What else is blocked, and less: nothing, nerves of the other arm, one of a leg, or both. */
@@ -34,7 +36,7 @@ const elsewhere: readonly {
   { key: 'fibular-and-other-ulnar', share: 0.1, same: ['common-fibular-nerve'], other: ['ulnar-nerve-elbow'] },
 ];
 
-const block = { worst: 0.75, elsewhere: 0.5 } as const;
+const block = { worst: 0.75, elsewhere: 0.55 } as const;
 
 function blocks(side: BodySide, arm: (typeof armBlocks)[number], other: (typeof elsewhere)[number]): LesionBuilder {
   const lesion = new LesionBuilder();
@@ -48,19 +50,21 @@ function blocks(side: BodySide, arm: (typeof armBlocks)[number], other: (typeof 
 export function multifocalMotorHypotheses(): Hypothesis[] {
   return bodySides.flatMap((side) =>
     armBlocks.flatMap((arm) =>
-      elsewhere.map((other) =>
-        hypothesis(
-          severalNerves,
-          `motor-${side}-${arm.places.join('+')}-${other.key}`,
-          (percentOfAll * arm.share * other.share) / 2,
-          blocks(side, arm, other).build(),
-          {
-            process: processOf({
-              because: 'motor fibres are blocked in several nerves',
-            }),
-          },
+      elsewhere
+        .filter((other) => arm.places.length + other.same.length + other.other.length > 1)
+        .map((other) =>
+          hypothesis(
+            severalNerves,
+            `motor-${side}-${arm.places.join('+')}-${other.key}`,
+            (percentOfAll * arm.share * other.share) / 2,
+            blocks(side, arm, other).build(),
+            {
+              process: processOf({
+                because: 'motor fibres are blocked in several nerves',
+              }),
+            },
+          ),
         ),
-      ),
     ),
   );
 }

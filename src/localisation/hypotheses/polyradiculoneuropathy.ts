@@ -22,6 +22,8 @@ interface Form {
   readonly motor: ByPart;
   /** Weakness on top of `motor` at the far end of the longest axons. */
   readonly farMotor?: number;
+  /** Share of the weakness that also breaks the reflex arcs; 1 unless conduction fails at the very ends of the axons. */
+  readonly arcs?: number;
   /** Loss of large fibres at the far end, and how much of it there is near the trunk. */
   readonly large: number;
   readonly nearLarge: number;
@@ -129,6 +131,7 @@ const forms: readonly Form[] = [
     share: 0.03,
     motor: limbs(0.6, 0.5, 0.2, 0.2),
     farMotor: 0.35,
+    arcs: 0.15,
     large: 0.03,
     nearLarge: 0.3,
     small: 0.02,
@@ -390,11 +393,12 @@ function rootProcess(form: Form, worse: BodySide | null): Process {
     return most < 0.1 ? 1 : 0.5 + 0.5 * (form.motor[part] / most);
   };
   return processOf({
-    motor: ({ side, segment, lengthCm }) => {
+    motor: ({ side, segment, lengthCm, group }) => {
       const part = partOf(segment);
       if (part === 'head') return 0;
       const near = form.motor[part];
-      return onSide(side) * (1 - (1 - near) * (1 - (form.farMotor ?? 0) * far(lengthCm)));
+      const lost = onSide(side) * (1 - (1 - near) * (1 - (form.farMotor ?? 0) * far(lengthCm)));
+      return group === undefined ? lost * (form.arcs ?? 1) : lost;
     },
     largeFibre: (fibre) => share(fibre.segment) * graded(form.large, fibre),
     smallFibre: (fibre) => share(fibre.segment) * graded(form.small, fibre),

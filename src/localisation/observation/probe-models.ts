@@ -62,7 +62,12 @@ const limbSegment = { upper: 'C8', lower: 'L4' } as const;
 
 /** Loss of descending control to a limb on one side. */
 function released(hypothesis: Hypothesis, side: BodySide, limb: 'upper' | 'lower'): number {
-  return 1 - hypothesis.pathways.motorTo(side, segmentIndex(limbSegment[limb]));
+  return releasedAt(hypothesis, side, segmentIndex(limbSegment[limb]));
+}
+
+/** Descending control lost at a segment on one side, with what a process lets go of beyond the loss of strength. */
+function releasedAt({ pathways, process }: Hypothesis, side: BodySide, segment: number): number {
+  return 1 - pathways.motorTo(side, segment) * (1 - process.release({ side, segment }));
 }
 
 /** Axons from the spindles that steer a limb: those of calf and of forearm, in cm from the cord. */
@@ -158,7 +163,7 @@ function plantar({ side }: ProbeTarget): ProbeModel {
     normal: scales['plantar-response'].normal,
     steps: [coarse, coarse],
     fractions: (hypothesis) => [
-      mean(sidesOf(side).map((one) => 1 - hypothesis.pathways.motorTo(one, segmentIndex('L5')))),
+      mean(sidesOf(side).map((one) => releasedAt(hypothesis, one, segmentIndex('L5')))),
       1 - mean(toes.map((item) => motorDeficit(hypothesis, item).lower)),
     ],
     distribution: ([lost = 0, toeMuscles = 1]) => plantarDistribution(lost, toeMuscles),
