@@ -2,7 +2,7 @@ import { read, recalled, type Source } from '../../kernel/cite.ts';
 import type { BodySide } from '../../kernel/side.ts';
 import { type Hypothesis, hypothesis } from '../hypothesis.ts';
 import { intact } from '../lesion.ts';
-import { type Process, processOf, reached } from '../process.ts';
+import { type FibreSite, type Process, partOf, processOf, reached } from '../process.ts';
 import { facultiesOf, type Lopsidedness, lopsided, type ProcessSign, processSite } from './process-signs.ts';
 
 /** Percent of all focal and diffuse findings that are polyneuropathies of the longest axons. Judged; they are the commonest process. */
@@ -10,8 +10,7 @@ const percentOfAll = 14;
 
 /**
  * A form of length-dependent axonal loss: which fibre classes it takes, and how much further it must have come up the leg
- * before the motor axons of the same length suffer. Hands join in when the loss has come up to about the knee, because the
- * axons are then of one length. The order follows from the axon lengths in the tables of skin and movements.
+ * before the motor axons of the same length suffer. The order follows from the axon lengths in the tables of skin and movements.
  */
 interface Form {
   readonly key: string;
@@ -19,8 +18,6 @@ interface Form {
   readonly variant: string;
   /** Share among polyneuropathies. */
   readonly share: number;
-  /** Shares by depth of loss at the far end. */
-  readonly depths: Readonly<Record<'deep' | 'slight', number>>;
   /** Share that is worse on one side. */
   readonly lopsidedShare: number;
   readonly motorLag: number;
@@ -53,7 +50,6 @@ const forms: readonly Form[] = [
     ...mixed,
     variant: 'sensory-first',
     share: 0.47,
-    depths: { deep: 0.6, slight: 0.4 },
     lopsidedShare: 0.1,
     motorLag: 10,
     motor: 0.95,
@@ -66,7 +62,6 @@ const forms: readonly Form[] = [
     ...mixed,
     variant: 'motor-first',
     share: 0.1,
-    depths: { deep: 0.75, slight: 0.25 },
     lopsidedShare: 0.1,
     motorLag: -4,
     motor: 0.95,
@@ -80,7 +75,6 @@ const forms: readonly Form[] = [
     ...mixed,
     variant: 'demyelinating',
     share: 0.07,
-    depths: { deep: 0.7, slight: 0.3 },
     lopsidedShare: 0,
     motorLag: -6,
     motor: 0.95,
@@ -94,7 +88,6 @@ const forms: readonly Form[] = [
     ...sensory,
     variant: 'all-fibres',
     share: 0.13,
-    depths: { deep: 0.5, slight: 0.5 },
     lopsidedShare: 0.1,
     motorLag: 60,
     motor: 0.3,
@@ -107,7 +100,6 @@ const forms: readonly Form[] = [
     ...sensory,
     variant: 'large-fibres',
     share: 0.06,
-    depths: { deep: 0.6, slight: 0.4 },
     lopsidedShare: 0,
     motorLag: 40,
     motor: 0.3,
@@ -122,7 +114,6 @@ const forms: readonly Form[] = [
     label: 'Length-dependent motor neuropathy',
     variant: 'legs-first',
     share: 0.04,
-    depths: { deep: 0.7, slight: 0.3 },
     lopsidedShare: 0.1,
     motorLag: 0,
     motor: 0.95,
@@ -136,7 +127,6 @@ const forms: readonly Form[] = [
     label: 'Small-fibre polyneuropathy',
     variant: 'long-axons',
     share: 0.11,
-    depths: { deep: 0.7, slight: 0.3 },
     lopsidedShare: 0.05,
     motorLag: 999,
     motor: 0,
@@ -154,32 +144,40 @@ const forms: readonly Form[] = [
 
 /**
  * Reach of the loss as the length of the shortest axon that is half lost, in cm: toes, foot, ankle to mid-calf, knee and
- * hands, thigh and forearm, and at last the axons to the front of the trunk, which are longer than those to its back.
- * Shares judged.
+ * hands, thigh and forearm, and at last the axons to the front of the trunk, which are longer than those to its back. The
+ * further the loss has come, the deeper it is at the far end. Shares judged.
  */
 const reaches = [
-  { key: 'toes', cm: 103, share: 0.22 },
-  { key: 'foot', cm: 92, share: 0.29 },
-  { key: 'mid-calf', cm: 80, share: 0.25 },
-  { key: 'knee-and-hands', cm: 68, share: 0.14 },
-  { key: 'thigh-and-forearm', cm: 50, share: 0.075 },
-  { key: 'trunk', cm: 37, share: 0.025 },
+  { key: 'toes', cm: 103, share: 0.22, slight: 0.55 },
+  { key: 'foot', cm: 92, share: 0.29, slight: 0.45 },
+  { key: 'mid-calf', cm: 80, share: 0.25, slight: 0.35 },
+  { key: 'knee-and-hands', cm: 68, share: 0.14, slight: 0.25 },
+  { key: 'thigh-and-forearm', cm: 50, share: 0.075, slight: 0.1 },
+  { key: 'trunk', cm: 37, share: 0.025, slight: 0 },
 ] as const;
 
 const depthFactor = { deep: 1, slight: 0.55 } as const;
 /** How much further the loss has come on the worse side than on the better, in cm. */
 const lopsidedBy = 18;
 
+/**
+ * Arm axons hold out as though they were so much shorter, in cm: the hands join in when the loss in the legs has come up
+ * to the knee, not when it has come up to where the axons are as long as those to the fingers. Judged.
+ */
+const armsHoldOutBy = 15;
+
 function lossProcess(form: Form, reachCm: number, factor: number, worse: BodySide | null): Process {
-  const reachOn = (side: BodySide): number =>
-    worse === null ? reachCm : reachCm + (side === worse ? -lopsidedBy / 2 : lopsidedBy / 2);
+  /** Share of a fibre's axons that have failed when the motor or sensory loss lags so many cm behind the reach. */
+  const failed = ({ side, segment, lengthCm }: FibreSite, lagCm: number): number => {
+    const onSide = worse === null ? 0 : side === worse ? -lopsidedBy / 2 : lopsidedBy / 2;
+    return reached(lengthCm - (partOf(segment) === 'arm' ? armsHoldOutBy : 0), reachCm + onSide + lagCm);
+  };
   return processOf({
-    motor: ({ side, lengthCm }) => factor * form.motor * reached(lengthCm, reachOn(side) + form.motorLag),
-    largeFibre: ({ side, lengthCm }) => factor * form.large * reached(lengthCm, reachOn(side)),
-    smallFibre: ({ side, lengthCm }) => factor * form.small * reached(lengthCm, reachOn(side) - 4),
-    spindle: ({ side, lengthCm }) => factor * (form.spindle ?? 0) * reached(lengthCm, reachOn(side) - 10),
-    reflex: ({ side, lengthCm }) =>
-      Math.max(form.reflexEverywhere ?? 0, factor * 0.55 * form.large * reached(lengthCm, reachOn(side) - 14)),
+    motor: (unit) => factor * form.motor * failed(unit, form.motorLag),
+    largeFibre: (fibre) => factor * form.large * failed(fibre, 0),
+    smallFibre: (fibre) => factor * form.small * failed(fibre, -4),
+    spindle: (fibre) => factor * (form.spindle ?? 0) * failed(fibre, -10),
+    reflex: (fibre) => Math.max(form.reflexEverywhere ?? 0, factor * 0.55 * form.large * failed(fibre, -14)),
     because: 'the longest axons fail first',
   });
 }
@@ -188,7 +186,7 @@ function lossProcess(form: Form, reachCm: number, factor: number, worse: BodySid
 export function lengthDependentHypotheses(): Hypothesis[] {
   return forms.flatMap((form) =>
     reaches.flatMap((reach) =>
-      (['deep', 'slight'] as const).flatMap((depth) =>
+      (reach.slight === 0 ? (['deep'] as const) : (['deep', 'slight'] as const)).flatMap((depth) =>
         lopsided(depth === 'deep' ? form.lopsidedShare : 0).map((side) => formHypothesis(form, reach, depth, side)),
       ),
     ),
@@ -204,11 +202,49 @@ function formHypothesis(
   return hypothesis(
     processSite(form.key, form.label, 'polyneuropathy'),
     `${form.variant}-${reach.key}-${depth}${side.key}`,
-    percentOfAll * form.share * reach.share * form.depths[depth] * side.share,
+    percentOfAll * form.share * reach.share * (depth === 'slight' ? reach.slight : 1 - reach.slight) * side.share,
     intact,
     { process: lossProcess(form, reach.cm, depthFactor[depth], side.worse), faculties: facultiesOf(form.signs) },
   );
 }
+
+/**
+ * Motor neuropathies of the arms: hands before feet although their axons are shorter, or extensors of wrist and fingers
+ * picked out, as by lead. Source: Amato and Russell, distal hereditary motor and toxic neuropathies (recalled).
+ */
+export function armFirstMotorHypotheses(): Hypothesis[] {
+  const inArm = (segment: number | null): boolean => partOf(segment) === 'arm';
+  const motorBy: readonly (readonly [string, Process['motor']])[] = [
+    [
+      'hands-first',
+      ({ segment, lengthCm }) => 0.85 * reached(lengthCm + (inArm(segment) ? armsCountAsLongerBy : 0), 96),
+    ],
+    [
+      'extensors-first',
+      ({ lengthCm, group }) =>
+        group === 'forearm-extensors' ? 0.65 : group === 'leg-anterior' ? 0.3 : 0.35 * reached(lengthCm, 72),
+    ],
+  ];
+  return motorBy.map(([variant, motor]) =>
+    hypothesis(
+      processSite('motor-polyneuropathy', 'Length-dependent motor neuropathy', 'polyneuropathy'),
+      variant,
+      percentOfAll * 0.006,
+      intact,
+      {
+        process: processOf({
+          motor,
+          reflex: ({ lengthCm }) => 0.35 * reached(lengthCm, 35),
+          because: 'motor axons to forearm and hand fail first',
+        }),
+        faculties: facultiesOf([]),
+      },
+    ),
+  );
+}
+
+/** What is added to the length of arm axons when the disease is worse in the arms, in cm. Judged. */
+const armsCountAsLongerBy = 30;
 
 /** Small fibres lost in patches whatever their length: face, trunk and arms may burn first. */
 export function patchySmallFibreHypothesis(): Hypothesis {

@@ -140,6 +140,10 @@ export const segmentalPatterns: readonly CellPattern[] = [
   ...eitherSide('whole-leg', 0.22, 0.03, (side) => leg(side, 0.85, 0.85)),
   ...eitherSide('leg-and-less-of-other', 0.1, 0.05, (side, far) => [...leg(side, 0.85, 0.8), ...leg(far, 0.35, 0.35)]),
   ...eitherSide('arm-and-less-of-other', 0.06, 0.1, (side, far) => [...arm(side, 0.85, 0.6), ...arm(far, 0.4, 0.15)]),
-  ...eitherSide('leg-and-other-arm', 0.08, 0.05, (side, far) => [...leg(side, 0.8, 0.6), ...arm(far, 0.45, 0.25)]),
+  ...eitherSide('leg-and-other-arm', 0.1, 0.05, (side, far) => [
+    ...leg(side, 0.85, 0.6),
+    ...leg(far, 0.25, 0.2),
+    ...arm(far, 0.5, 0.25),
+  ]),
   { key: 'both-legs-near-and-far', share: 0.04, bulbar: 0.05, losses: both((side) => leg(side, 0.75, 0.75)) },
 ];

@@ -11,7 +11,7 @@ import { facultiesOf, type ProcessSign, processSite } from './process-signs.ts';
 const percent = {
   motorNeuron: 2.5,
   lowerSpreading: 0.8,
-  lowerSegmental: 0.45,
+  lowerSegmental: 0.6,
   lowerProximal: 0.15,
   bulbospinal: 0.1,
   upperMotorNeuron: 0.35,

@@ -5,7 +5,7 @@ const percent = {
   proximal: 3,
   acute: 0.25,
   distal: 0.4,
-  fingerFlexorQuadriceps: 0.4,
+  fingerFlexorQuadriceps: 0.55,
   facioscapulohumeral: 0.3,
   oculopharyngeal: 0.35,
   myotonic: 0.4,

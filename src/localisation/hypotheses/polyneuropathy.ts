@@ -1,6 +1,11 @@
 import type { Hypothesis } from '../hypothesis.ts';
 import { ganglionopathyHypotheses } from './ganglionopathy.ts';
-import { autonomicHypotheses, lengthDependentHypotheses, patchySmallFibreHypothesis } from './length-dependent.ts';
+import {
+  armFirstMotorHypotheses,
+  autonomicHypotheses,
+  lengthDependentHypotheses,
+  patchySmallFibreHypothesis,
+} from './length-dependent.ts';
 import { multifocalMotorHypotheses } from './multifocal-motor.ts';
 import { polyradiculoneuropathyHypotheses } from './polyradiculoneuropathy.ts';
 
@@ -8,6 +13,7 @@ import { polyradiculoneuropathyHypotheses } from './polyradiculoneuropathy.ts';
 export function polyneuropathyHypotheses(): Hypothesis[] {
   return [
     ...lengthDependentHypotheses(),
+    ...armFirstMotorHypotheses(),
     patchySmallFibreHypothesis(),
     ...autonomicHypotheses(),
     ...polyradiculoneuropathyHypotheses(),

@@ -128,7 +128,7 @@ const forms: readonly Form[] = [
     // Jerks may be kept when conduction is blocked far out or fails without slowing: about one in ten.
     variant: 'pure-motor-with-jerks',
     tempo: 'acute',
-    share: 0.03,
+    share: 0.02,
     motor: limbs(0.6, 0.5, 0.2, 0.2),
     farMotor: 0.35,
     arcs: 0.15,
