@@ -182,11 +182,11 @@ const upperPatterns: readonly {
   readonly face: number;
   readonly bulbar: number;
 }[] = [
-  { key: 'legs-slight', share: 0.2, leg: 0.45, arm: 0.12, face: 0.05, bulbar: 0.05 },
-  { key: 'legs-marked', share: 0.2, leg: 0.75, arm: 0.25, face: 0.1, bulbar: 0.1 },
-  { key: 'limbs', share: 0.15, leg: 0.65, arm: 0.55, face: 0.3, bulbar: 0.3 },
-  { key: 'limbs-and-bulbar', share: 0.2, leg: 0.65, arm: 0.55, face: 0.7, bulbar: 0.85 },
-  { key: 'bulbar-first', share: 0.15, leg: 0.15, arm: 0.15, face: 0.75, bulbar: 0.92 },
+  { key: 'legs-slight', share: 0.12, leg: 0.45, arm: 0.15, face: 0.08, bulbar: 0.06 },
+  { key: 'legs-marked', share: 0.15, leg: 0.75, arm: 0.3, face: 0.15, bulbar: 0.12 },
+  { key: 'limbs', share: 0.2, leg: 0.65, arm: 0.55, face: 0.3, bulbar: 0.3 },
+  { key: 'limbs-and-bulbar', share: 0.25, leg: 0.65, arm: 0.55, face: 0.7, bulbar: 0.85 },
+  { key: 'bulbar-first', share: 0.18, leg: 0.15, arm: 0.15, face: 0.75, bulbar: 0.92 },
   ...bodySides.map((worse) => ({
     key: `one-side-${worse}`,
     share: 0.05,
