@@ -1,5 +1,5 @@
 import type { Finding } from '../../exam/finding.ts';
-import { type Conclusion, diffuseKinds, type RankedLocalisation } from '../localisation.ts';
+import { type Conclusion, isDiffuse, type RankedLocalisation } from '../localisation.ts';
 
 /** Fewer items than this cannot say that all is well. Judged. */
 const enoughNormal = 10;
@@ -50,6 +50,7 @@ export function conclude(
   const isWide = tested.length >= enoughNormal;
   if (abnormal.length === 0) return isWide ? 'no-abnormality' : 'insufficient';
   if (best.kind === 'none') {
+    if (abnormal.some(isEffortSign)) return 'not-anatomical';
     return isWide && isUsualInHealth && best.probability >= clearlyNormal ? 'no-abnormality' : 'insufficient';
   }
   if (isAgainstAnatomy(tested)) return 'not-anatomical';
@@ -59,7 +60,7 @@ export function conclude(
   }
   if (severalProbability > 0.5 || best.kind === 'multiple-nerves') return 'multiple-sites';
   if (best.probability < faintLead && abnormal.length < fewAbnormal) return 'insufficient';
-  return diffuseKinds.has(best.kind) ? 'diffuse-process' : 'single-site';
+  return isDiffuse(best) ? 'diffuse-process' : 'single-site';
 }
 
 /** Whether a site not much less likely than the leading one accounts for the findings: then they do follow the anatomy. */
@@ -68,7 +69,7 @@ function hasFittingRival(ranked: readonly RankedLocalisation[]): boolean {
   return ranked.some(({ kind, probability, fit }) => kind !== 'none' && probability >= least && fit >= poorFit);
 }
 
-function isEffort({ item }: Finding): boolean {
+function isEffortSign({ item }: Finding): boolean {
   return item.probe.kind === 'faculty' && item.probe.faculty === 'effort';
 }
 
@@ -76,7 +77,7 @@ function isEffort({ item }: Finding): boolean {
 function isAgainstAnatomy(tested: readonly Finding[]): boolean {
   const abnormal = tested.filter((finding) => finding.abnormal);
   if (abnormal.some(({ item }) => unwilled.has(item.probe.kind))) return false;
-  const effort = abnormal.filter(isEffort).length;
+  const effort = abnormal.filter(isEffortSign).length;
   return effort >= effortSigns || (effort > 0 && givesWay(tested, abnormal));
 }
 
@@ -91,7 +92,7 @@ const enoughUnwilled = 2;
  */
 function givesWay(tested: readonly Finding[], abnormal: readonly Finding[]): boolean {
   const onlyStrength = abnormal.every(
-    (finding) => isEffort(finding) || (finding.item.probe.kind === 'movement' && slight.has(finding.value)),
+    (finding) => isEffortSign(finding) || (finding.item.probe.kind === 'movement' && slight.has(finding.value)),
   );
   const normal = tested.filter(({ item, abnormal: isAbnormal }) => !isAbnormal && unwilled.has(item.probe.kind));
   return onlyStrength && normal.length >= enoughUnwilled;

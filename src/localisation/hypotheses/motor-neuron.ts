@@ -86,7 +86,7 @@ function spreadingHypotheses(pattern: CellPattern, share: number): Hypothesis[] 
     const lesion = cellsLost(pattern);
     for (const side of bodySides) {
       const strength = loss.strength * onSide(side);
-      lesion.cerebral(opposite(side), 'arm', strength, 0, 0).cerebral(opposite(side), 'leg', strength, 0, 0);
+      lesion.cord('corticospinal', side, 0, strength);
     }
     // The jaw jerk goes with the bulbar region.
     const face = bulbar >= bulbarOnset ? 0.7 : loss.released * (0.2 + 0.7 * bulbar);
@@ -205,17 +205,19 @@ const upperBetterSide = 0.25;
 const upperStrength = 0.5;
 
 function upperHypotheses(): Hypothesis[] {
-  return upperPatterns.map(({ key, share, worse, leg, arm, face, bulbar }) => {
+  return upperPatterns.map(({ key, share, worse, leg: legLoss, arm: armLoss, face, bulbar }) => {
     const lossOf = (side: BodySide, segment: number | null): number => {
       const part = partOf(segment);
-      const loss = part === 'head' ? face : part === 'arm' || part === 'neck' ? arm : leg;
+      const loss = part === 'head' ? face : part === 'arm' || part === 'neck' ? armLoss : legLoss;
       return loss * (worse === undefined || side === worse ? 1 : upperBetterSide);
     };
     const lesion = new LesionBuilder();
     for (const side of bodySides) {
-      const brain = opposite(side);
-      lesion.cerebral(brain, 'leg', upperStrength * lossOf(side, segmentIndex('L3')), 0, 0);
-      lesion.cerebral(brain, 'arm', upperStrength * lossOf(side, segmentIndex('C7')), 0, 0);
+      const arm = upperStrength * lossOf(side, segmentIndex('C7'));
+      const leg = upperStrength * lossOf(side, segmentIndex('L3'));
+      // The fibres for the arms are lost above the neck, with as many of those for the legs; the rest of those below it.
+      lesion.cord('corticospinal', side, 0, arm);
+      lesion.cord('corticospinal', side, segmentIndex('T2'), 1 - (1 - leg) / (1 - arm));
     }
     return hypothesis(upper, key, percent.upperMotorNeuron * share, lesion.build(), {
       process: processOf({

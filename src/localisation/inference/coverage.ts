@@ -1,27 +1,31 @@
 import { movementTable } from '../../anatomy/movements.ts';
+import type { Faculty } from '../../anatomy/probe.ts';
 import { skinPlace } from '../../anatomy/skin-places.ts';
 import type { Finding } from '../../exam/finding.ts';
 import { type BodySide, bodySides, opposite } from '../../kernel/side.ts';
+import { facultyChance } from '../forward/faculty.ts';
 import { motorDeficit, motorItem } from '../forward/motor.ts';
 import { sensoryDeficit, sensoryItem } from '../forward/sensory.ts';
 import type { Hypothesis } from '../hypothesis.ts';
 
-const pairs = ['arms', 'legs', 'trunk', 'perineum'] as const;
+const pairs = ['face', 'arms', 'legs', 'trunk', 'perineum'] as const;
 type Pair = (typeof pairs)[number];
 
-/** Parts of the body that an examiner turns to as a whole, and the two halves of the trunk and of the perineum. */
+/** The head as a whole, and the two halves of every part of the body that an examiner turns to. */
 type Part = 'head' | `${BodySide} ${Pair}`;
 
 /** Parts that are gone through only when something leads there: that nothing was found says less there. */
-const seldomExamined: ReadonlySet<Pair> = new Set(['trunk', 'perineum']);
+const seldomExamined: ReadonlySet<Pair> = new Set(['face', 'trunk', 'perineum']);
 
 const movementsOf: Readonly<Record<Pair, readonly string[]>> = {
+  face: [],
   arms: ['shoulder-abduction', 'elbow-extension', 'finger-extension', 'finger-abduction'],
   legs: ['hip-flexion', 'knee-extension', 'ankle-dorsiflexion', 'ankle-plantarflexion'],
   trunk: [],
   perineum: [],
 };
 const skinOf: Readonly<Record<Pair, readonly string[]>> = {
+  face: [],
   arms: ['thumb', 'little-finger'],
   legs: ['great-toe', 'front-of-thigh'],
   trunk: ['nipple', 'umbilicus', 'lower-abdomen'],
@@ -48,6 +52,51 @@ const samples = pairs.flatMap((pair) =>
 /** Loss that a patient would complain of: the least that an examiner grades below full power, so a mild lesion counts too. Judged. */
 const noticeable = 0.3;
 
+/** Failures above the neck that people notice, or that a look at the face shows. */
+const noticedFaculties = [
+  'consciousness',
+  'attention',
+  'memory',
+  'language-expression',
+  'language-comprehension',
+  'visual-acuity',
+  'visual-field-half',
+  'visual-field-bitemporal',
+  'oculomotor',
+  'trochlear',
+  'abducens',
+  'gaze-horizontal',
+  'internuclear',
+  'eyelid-elevation',
+  'eye-movement-fatigue',
+  'trigeminal-sensation',
+  'lower-face',
+  'hearing',
+  'vestibular',
+  'nystagmus-vestibular',
+  'swallowing',
+  'voice',
+  'speech-articulation',
+  'speech-cerebellar',
+  'tongue-denervation',
+] as const satisfies readonly Faculty[];
+
+/** Those of them that are seen on one half of the face or of space. */
+const sidedFaculties = [
+  'visual-acuity',
+  'visual-field-half',
+  'oculomotor',
+  'abducens',
+  'gaze-horizontal',
+  'internuclear',
+  'eyelid-elevation',
+  'eye-movement-fatigue',
+  'trigeminal-sensation',
+  'lower-face',
+  'hearing',
+  'tongue',
+] as const satisfies readonly Faculty[];
+
 /** Parts that a hypothesis would make the patient complain of. */
 function complaints(hypothesis: Hypothesis): readonly Part[] {
   const limbs = samples
@@ -57,8 +106,11 @@ function complaints(hypothesis: Hypothesis): readonly Part[] {
         skin.some((item) => sensoryDeficit(hypothesis, item).total >= noticeable),
     )
     .map(({ part }) => part);
-  const head = [...hypothesis.faculties.values()].some((chance) => chance >= 0.5);
-  return head ? ['head', ...limbs] : limbs;
+  const head = noticedFaculties.some((faculty) => facultyChance(hypothesis, faculty, 'midline') >= 0.5);
+  const halves = bodySides
+    .filter((side) => sidedFaculties.some((faculty) => facultyChance(hypothesis, faculty, side) >= 0.5))
+    .map((side): Part => `${side} face`);
+  return [...(head ? (['head'] as const) : []), ...halves, ...limbs];
 }
 
 /**
@@ -67,6 +119,8 @@ function complaints(hypothesis: Hypothesis): readonly Part[] {
  * judged. That somebody looked and found nothing must not make it likelier, so what counts is what was found wrong.
  */
 const uncomplainedOf = 0.25;
+/** The same where the other half of the part was found wrong: who describes one half has looked at both. Judged. */
+const uncomplainedOfBeside = 0.09;
 
 /** Parts of the body in which at least one item was abnormal. */
 function troubledParts(findings: readonly Finding[]): ReadonlySet<Part> {
@@ -74,10 +128,11 @@ function troubledParts(findings: readonly Finding[]): ReadonlySet<Part> {
 }
 
 function partsOf({ item, side, place }: Finding): readonly Part[] {
-  if (item.section === 'higherFunction' || item.section === 'cranialNerves') return ['head'];
   const region = regionOf(item.region, place);
   const pair = pairOf(region);
-  if (pair === null) return region === 'head' ? ['head'] : [];
+  if (item.section === 'higherFunction' || item.section === 'cranialNerves' || region === 'head')
+    return side === 'midline' ? ['head', ...bodySides.map((one): Part => `${one} face`)] : ['head', `${side} face`];
+  if (pair === null) return [];
   return side === 'midline' ? bodySides.map((one): Part => `${one} ${pair}`) : [`${side} ${pair}`];
 }
 
@@ -112,6 +167,15 @@ function lookedAt(troubled: ReadonlySet<Part>): ReadonlySet<Part> {
   return new Set(['head', ...halves]);
 }
 
+/** Halves whose other half was found wrong. */
+function besides(troubled: ReadonlySet<Part>): ReadonlySet<Part> {
+  return new Set(
+    pairs.flatMap((pair) =>
+      bodySides.filter((side) => troubled.has(`${opposite(side)} ${pair}`)).map((side): Part => `${side} ${pair}`),
+    ),
+  );
+}
+
 /** Complaints of every hypothesis, worked out once, one bit for each part. */
 export class Coverage {
   private readonly complaints: Uint16Array;
@@ -124,16 +188,22 @@ export class Coverage {
   discount(logWeights: Float64Array, findings: readonly Finding[]): void {
     const troubled = troubledParts(findings);
     const untroubled = bits(lookedAt(troubled)) & ~bits(troubled);
-    const odds = Float64Array.from(
-      { length: 1 << allParts.length },
-      (_, mask) => Math.log(uncomplainedOf) * ones(mask),
-    );
+    if (untroubled === 0) return;
+    const beside = bits(besides(troubled));
     for (let index = 0; index < logWeights.length; index += 1) {
       const missed = (this.complaints[index] ?? 0) & untroubled;
-      if (missed !== 0) logWeights[index] = (logWeights[index] ?? 0) + (odds[missed] ?? 0);
+      if (missed !== 0)
+        logWeights[index] =
+          (logWeights[index] ?? 0) + (logOddsBeside[missed & beside] ?? 0) + (logOdds[missed & ~beside] ?? 0);
     }
   }
 }
+
+/** By bits of the parts, the natural log of the odds. */
+const logOddsOf = (odds: number): Float64Array =>
+  Float64Array.from({ length: 1 << allParts.length }, (_, mask) => Math.log(odds) * ones(mask));
+const logOdds = logOddsOf(uncomplainedOf);
+const logOddsBeside = logOddsOf(uncomplainedOfBeside);
 
 function bits(parts: ReadonlySet<Part>): number {
   return allParts.reduce((mask, part, place) => (parts.has(part) ? mask | (1 << place) : mask), 0);

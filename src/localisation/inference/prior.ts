@@ -1,7 +1,7 @@
 import type { Exam, OnsetPace } from '../../exam/exam.ts';
-import type { Hypothesis } from '../hypothesis.ts';
+import type { Hypothesis, Site } from '../hypothesis.ts';
 import type { SiteKind } from '../localisation.ts';
-import { historyFactor } from './history-weights.ts';
+import { HistoryFactors } from './history-weights.ts';
 
 /** How much likelier a kind of site is when the trouble began at this pace, relative to no knowledge of the pace. Judged. */
 const paceFactor: Readonly<Record<SiteKind, Readonly<Record<OnsetPace, number>>>> = {
@@ -22,6 +22,12 @@ const paceFactor: Readonly<Record<SiteKind, Readonly<Record<OnsetPace, number>>>
   brainstem: { hyperacute: 4, acute: 1.4, subacute: 0.8, chronic: 0.5 },
   cerebellum: { hyperacute: 2.5, acute: 1.3, subacute: 1, chronic: 0.8 },
   hemisphere: { hyperacute: 5, acute: 1.8, subacute: 0.8, chronic: 0.5 },
+  'visual-pathway': { hyperacute: 2, acute: 1.5, subacute: 1, chronic: 0.7 },
+  'cranial-nerve': { hyperacute: 1.2, acute: 1.6, subacute: 1, chronic: 0.7 },
+  'basal-ganglia': { hyperacute: 0.1, acute: 0.3, subacute: 0.7, chronic: 1.6 },
+  meninges: { hyperacute: 2, acute: 2.5, subacute: 1, chronic: 0.3 },
+  'intracranial-pressure': { hyperacute: 0.7, acute: 1.3, subacute: 1.3, chronic: 0.7 },
+  encephalopathy: { hyperacute: 0.7, acute: 1.6, subacute: 1, chronic: 1 },
   'multiple-sites': { hyperacute: 1, acute: 1, subacute: 1, chronic: 1 },
 };
 
@@ -43,27 +49,43 @@ function paceOf(onset: Exam['onset']): OnsetPace | undefined {
   return durationDays <= day.subacute ? 'subacute' : undefined;
 }
 
+/** A wasting of the whole cerebellum or of tracts of the cord comes on as slowly as other degenerations. */
+function tempoKind({ kind, isDiffuse }: Site): SiteKind {
+  return isDiffuse === true && kind === 'cerebellum' ? 'basal-ganglia' : kind;
+}
+
 /** What the priors need of the hypotheses, worked out once. */
 export class Priors {
   private readonly hypotheses: readonly Hypothesis[];
-  private readonly logFrequency: Float64Array;
+  private readonly history: HistoryFactors;
+  /** Natural logs of frequency times the factor of the pace, by pace. */
+  private readonly logWeight = new Map<OnsetPace | undefined, Float64Array>();
 
   constructor(hypotheses: readonly Hypothesis[]) {
     this.hypotheses = hypotheses;
-    this.logFrequency = Float64Array.from(hypotheses, ({ frequency }) => Math.log(frequency));
+    this.history = new HistoryFactors(hypotheses.map(({ site }) => site));
   }
 
   /** [H] Natural log of the prior weight of each hypothesis for this person and tempo; not normalised. */
   logWeights(exam: Exam): Float64Array {
-    const pace = paceOf(exam.onset);
-    const history = historyFactor(exam);
-    const weights = Float64Array.from(this.logFrequency);
+    const weights = Float64Array.from(this.atPace(paceOf(exam.onset)));
+    const factors = this.history.factors(exam);
+    if (factors === null) return weights;
     for (let index = 0; index < weights.length; index += 1) {
-      const site = this.hypotheses[index]?.site;
-      if (site === undefined) continue;
-      const tempo = pace === undefined ? 0 : logPaceFactor[site.kind][pace];
-      weights[index] = (weights[index] ?? 0) + tempo + (history === null ? 0 : Math.log(history(site)));
+      const factor = factors[index] ?? 1;
+      if (factor !== 1) weights[index] = (weights[index] ?? 0) + Math.log(factor);
     }
+    return weights;
+  }
+
+  private atPace(pace: OnsetPace | undefined): Float64Array {
+    const known = this.logWeight.get(pace);
+    if (known !== undefined) return known;
+    const weights = Float64Array.from(
+      this.hypotheses,
+      ({ frequency, site }) => Math.log(frequency) + (pace === undefined ? 0 : logPaceFactor[tempoKind(site)][pace]),
+    );
+    this.logWeight.set(pace, weights);
     return weights;
   }
 }

@@ -173,6 +173,16 @@ function plantar({ side }: ProbeTarget): ProbeModel {
 const legTone = new Set(['lower-limb', 'knee', 'ankle', 'hip', 'thigh', 'leg-below-knee', 'foot']);
 const armTone = new Set(['upper-limb', 'elbow', 'wrist', 'shoulder', 'forearm', 'upper-arm', 'hand']);
 
+/** How much of the tone that the comatose lose is lost with wakefulness. Judged. */
+const slackInComa = 0.5;
+
+/** Loss of tone by lost motor units, or with wakefulness. */
+function slackness(hypothesis: Hypothesis, muscles: readonly MotorItem[]): number {
+  const lower = mean(muscles.map((muscle) => motorDeficit(hypothesis, muscle).lower));
+  const asleep = facultyChance(hypothesis, 'consciousness', 'midline');
+  return 1 - (1 - lower) * (1 - slackInComa * asleep ** 3);
+}
+
 function tone({ item, side }: ProbeTarget): ProbeModel | null {
   const limb = legTone.has(item.key) ? 'lower' : armTone.has(item.key) ? 'upper' : null;
   if (limb === null || side === 'midline') return null;
@@ -181,12 +191,15 @@ function tone({ item, side }: ProbeTarget): ProbeModel | null {
     family: 'tone',
     values: toneGrades,
     normal: scales.tone.normal,
-    steps: [coarse, coarse],
+    steps: [6, 5, 4, 2],
     fractions: (hypothesis) => [
       released(hypothesis, side, limb),
-      mean(muscles.map((muscle) => motorDeficit(hypothesis, muscle).lower)),
+      slackness(hypothesis, muscles),
+      facultyChance(hypothesis, 'rigidity', side),
+      facultyChance(hypothesis, 'frontal-release', 'midline'),
     ],
-    distribution: ([lost = 0, lower = 0], context) => toneDistribution(lost, lower, context),
+    distribution: ([lost = 0, lower = 0, rigid = 0, frontal = 0], context) =>
+      toneDistribution({ released: lost, lowerLoss: lower, unrestrained: rigid, frontal }, context),
   });
 }
 
@@ -260,18 +273,26 @@ function weaknessOf({ item, side }: ProbeTarget, movements: readonly string[], b
   });
 }
 
-function upperMotor({ item, side }: ProbeTarget, limb: 'upper' | 'lower' | 'both'): ProbeModel {
+function upperMotor(
+  { item, side }: ProbeTarget,
+  { limb, orAlso = [] }: Extract<Probe, { kind: 'upper-motor' }>,
+): ProbeModel {
   const { sensitivity, falsePositive } = upperMotorAccuracy(item.key);
   const parts = limb === 'both' ? (['upper', 'lower'] as const) : [limb];
+  const alsoFailing = (hypothesis: Hypothesis): number =>
+    Math.max(0, ...orAlso.map((faculty) => facultyChance(hypothesis, faculty, side)));
   return signModel({
     item,
-    family: `upper-motor|${sensitivity}|${falsePositive}`,
-    steps: [coarse],
+    family: `upper-motor|${sensitivity}|${falsePositive}|${orAlso.length > 0}`,
+    steps: orAlso.length > 0 ? [coarse, coarse] : [coarse],
     fractions: (hypothesis) => [
       Math.max(...sidesOf(side).flatMap((one) => parts.map((part) => released(hypothesis, one, part)))),
+      ...(orAlso.length > 0 ? [alsoFailing(hypothesis)] : []),
     ],
-    chance: ([lost = 0], context) =>
-      falsePositive + sensitivity * Math.min(1, lost * 1.25) * (0.45 + 0.55 * context.chronicity),
+    chance: ([lost = 0, also = 0], context) =>
+      1 -
+      (1 - falsePositive - sensitivity * Math.min(1, lost * 1.25) * (0.45 + 0.55 * context.chronicity)) *
+        (1 - 0.85 * also),
   });
 }
 
@@ -318,19 +339,12 @@ function cerebellar({ item, side }: ProbeTarget, part: 'upper-limb' | 'lower-lim
     family: `coordination|${failedInHealth}`,
     steps: [coarse, 4, 4],
     fractions: (hypothesis) => {
-      const { cerebellar: halves } = hypothesis.pathways.damage;
-      const own = Math.max(...sidesOf(side).map((one) => halves[one === 'left' ? 0 : 1] ?? 0));
-      const vermis = halves[2] ?? 0;
+      const faculty = part === 'midline' ? 'trunk-coordination' : 'limb-coordination';
       const spindles = sidesOf(side).map((one) =>
         spindleLoss(hypothesis, one, part === 'upper-limb' ? 'upper' : 'lower'),
       );
       return [
-        Math.max(
-          part === 'midline'
-            ? Math.max(vermis, own * 0.6)
-            : Math.max(own, part === 'lower-limb' ? vermis * 0.4 : vermis * 0.1),
-          0.85 * Math.max(...spindles),
-        ),
+        Math.max(...sidesOf(side).map((one) => facultyChance(hypothesis, faculty, one)), 0.85 * Math.max(...spindles)),
         mean(muscles.map((muscle) => motorDeficit(hypothesis, muscle).total)),
         mean(joints.map((one) => sensoryDeficit(hypothesis, one).total)),
       ];
@@ -389,7 +403,11 @@ function facultyModel({ item, side }: ProbeTarget, probe: Extract<Probe, { kind:
     item,
     family: 'faculty',
     steps: [hundredths],
-    fractions: (hypothesis) => [Math.max(...faculties.map((faculty) => facultyChance(hypothesis, faculty, side)))],
+    fractions: (hypothesis) => {
+      const failing = Math.max(...faculties.map((faculty) => facultyChance(hypothesis, faculty, side)));
+      const { butSpares } = probe;
+      return [butSpares === undefined ? failing : failing * (1 - facultyChance(hypothesis, butSpares, side))];
+    },
     chance: ([chance = 0]) => chance,
   });
 }
@@ -415,7 +433,7 @@ export function probeModel(target: ProbeTarget): ProbeModel | null {
     case 'weakness-of':
       return weaknessOf(target, probe.movements, probe.bilateral ?? false);
     case 'upper-motor':
-      return upperMotor(target, probe.limb);
+      return upperMotor(target, probe);
     case 'proprioception':
       return proprioception(target, probe.limb);
     case 'cerebellar':
