@@ -1,4 +1,5 @@
 import type { MuscleDisease } from './muscle-and-junction.ts';
+import { comesOnSlowly } from './process-signs.ts';
 
 /** Percent of all focal and diffuse findings that each site stands for. Judged. */
 const percent = { postsynaptic: 2.2, presynaptic: 0.5 } as const;
@@ -32,7 +33,7 @@ export const junctionDiseases: readonly MuscleDisease[] = [
     lopsidedShare: 0.6,
     signs: [
       ['eyelid-elevation', 0.85, 0.3],
-      ['eye-movement-fatigue', 0.85, 0.35],
+      ['eye-movement-fatigue', 0.8, 0.35],
       ['oculomotor', 0.3, 0.2],
       ['abducens', 0.25, 0.2],
       ['fatigability', 0.5],
@@ -47,7 +48,7 @@ export const junctionDiseases: readonly MuscleDisease[] = [
     lopsidedShare: 0.3,
     signs: [
       ['eyelid-elevation', 0.85, 0.4],
-      ['eye-movement-fatigue', 0.85, 0.4],
+      ['eye-movement-fatigue', 0.8, 0.4],
       ['oculomotor', 0.3, 0.2],
       ['abducens', 0.25, 0.2],
       ['fatigability', 0.75],
@@ -183,6 +184,7 @@ export const junctionDiseases: readonly MuscleDisease[] = [
       },
       reflex: 0.6 + 0.28 * depth,
       because: 'too little transmitter is released, less at rest than after effort',
+      paces: comesOnSlowly,
       signs: [
         ['gut', 0.65],
         ['sexual', 0.45],
@@ -228,6 +230,7 @@ export const junctionDiseases: readonly MuscleDisease[] = [
       },
       reflex,
       because: 'no transmitter is released, first where cranial and autonomic nerves end',
+      paces: { hyperacute: 4, acute: 3, subacute: 0.2, chronic: 0.02 },
       signs: [
         ['pupil-parasympathetic', 0.6],
         ['eyelid-elevation', 0.85],

@@ -61,7 +61,11 @@ export const spreadingPatterns: readonly CellPattern[] = [
   ...eitherSide('hand-then-other', 0.1, 0.15, (side, far) => [...arm(side, 0.4, 0.75), ...arm(far, 0.1, 0.35)]),
   ...eitherSide('shoulder', 0.05, 0.12, (side) => arm(side, 0.7, 0.35)),
   ...eitherSide('foot', 0.15, 0.1, (side) => leg(side, 0.25, 0.65)),
-  ...eitherSide('foot-then-other', 0.07, 0.1, (side, far) => [...leg(side, 0.4, 0.8), ...leg(far, 0.15, 0.4)]),
+  ...eitherSide('foot-then-other', 0.07, 0.1, (side, far) => [
+    ...leg(side, 0.4, 0.8),
+    ...leg(far, 0.15, 0.4),
+    ...arm(side, 0.1, 0.2),
+  ]),
   ...eitherSide('thigh', 0.03, 0.1, (side) => leg(side, 0.65, 0.35)),
   ...eitherSide('arm-and-leg', 0.06, 0.2, (side) => [...arm(side, 0.45, 0.65), ...leg(side, 0.3, 0.5)]),
   ...eitherSide('arm-and-other-leg', 0.04, 0.2, (side, far) => [...arm(side, 0.45, 0.65), ...leg(far, 0.3, 0.5)]),

@@ -5,12 +5,12 @@ import { type Hypothesis, hypothesis } from '../hypothesis.ts';
 import { LesionBuilder } from '../lesion.ts';
 import { type Process, partOf, processOf, reached } from '../process.ts';
 import { type CellPattern, cellRegions, segmentalPatterns, spreadingPatterns } from './motor-neuron-patterns.ts';
-import { facultiesOf, type ProcessSign, processSite } from './process-signs.ts';
+import { comesOnSlowly, facultiesOf, type ProcessSign, processSite } from './process-signs.ts';
 
 /** Percent of all focal and diffuse findings that each process stands for. Judged. */
 const percent = {
-  motorNeuron: 2.5,
-  lowerSpreading: 0.8,
+  motorNeuron: 2.3,
+  lowerSpreading: 0.9,
   lowerSegmental: 0.6,
   lowerProximal: 0.15,
   bulbospinal: 0.1,
@@ -103,14 +103,19 @@ function spreadingHypotheses(pattern: CellPattern, share: number): Hypothesis[] 
   const cordAlone = hypothesis(lower, key, percent.lowerSpreading * share, cellsLost(pattern).build(), {
     process: processOf({ motor, because: 'anterior horn cells are lost' }),
     faculties: facultiesOf(bulbarSigns(bulbar * 0.6, breathing)),
+    paces: comesOnSlowly,
   });
   return [...combined, cordAlone];
 }
+
+/** Cells die within days of an infection, or over years in one limb. Judged. */
+const staysWhereItBegan = { hyperacute: 2, acute: 4, subacute: 0.7, chronic: 1.1 } as const;
 
 function segmentalHypothesis(pattern: CellPattern, share: number): Hypothesis {
   return hypothesis(lower, `segmental-${pattern.key}`, percent.lowerSegmental * share, cellsLost(pattern).build(), {
     process: processOf({ because: 'anterior horn cells of some segments are lost' }),
     faculties: facultiesOf(bulbarSigns(pattern.bulbar, 0.06)),
+    paces: staysWhereItBegan,
   });
 }
 
@@ -148,6 +153,7 @@ function girdleHypotheses(): Hypothesis[] {
     const nearest = hypothesis(lower, `girdles-${key}`, percent.lowerProximal / 2, cellsLost(everywhere).build(), {
       process: processOf({ motor, reflex, because: 'anterior horn cells of the limb girdles are lost' }),
       faculties: facultiesOf([...bulbarSigns(0.12, 0.1), ['postural-tremor', 0.4]]),
+      paces: comesOnSlowly,
     });
     const bulbospinal = hypothesis(
       lower,
@@ -163,6 +169,7 @@ function girdleHypotheses(): Hypothesis[] {
           because: 'motor cells of brainstem and cord are lost, and with them some sensory cells',
         }),
         faculties: facultiesOf([...bulbarSigns(0.75, 0.08), ['lower-face', 0.55], ['postural-tremor', 0.6]]),
+        paces: comesOnSlowly,
       },
     );
     return [nearest, bulbospinal];
@@ -186,7 +193,7 @@ const upperPatterns: readonly {
   { key: 'legs-marked', share: 0.15, leg: 0.75, arm: 0.3, face: 0.15, bulbar: 0.12 },
   { key: 'limbs', share: 0.2, leg: 0.65, arm: 0.55, face: 0.3, bulbar: 0.3 },
   { key: 'limbs-and-bulbar', share: 0.25, leg: 0.65, arm: 0.55, face: 0.7, bulbar: 0.85 },
-  { key: 'bulbar-first', share: 0.18, leg: 0.15, arm: 0.15, face: 0.75, bulbar: 0.92 },
+  { key: 'bulbar-first', share: 0.07, leg: 0.15, arm: 0.15, face: 0.75, bulbar: 0.92 },
   ...bodySides.map((worse) => ({
     key: `one-side-${worse}`,
     share: 0.05,

@@ -2,7 +2,7 @@ import type { MuscleGroup } from '../../anatomy/movement.ts';
 import { segmentIndex } from '../../anatomy/segments.ts';
 import { recalled, type Source } from '../../kernel/cite.ts';
 import type { BodySide } from '../../kernel/side.ts';
-import { type Hypothesis, hypothesis } from '../hypothesis.ts';
+import { type Hypothesis, hypothesis, type PaceFactors } from '../hypothesis.ts';
 import { intact } from '../lesion.ts';
 import type { SiteKind } from '../localisation.ts';
 import { type FibreSite, type Process, processOf } from '../process.ts';
@@ -29,6 +29,7 @@ export interface MuscleDisease {
   readonly reflex: number;
   readonly ownReflex: number;
   readonly because: string;
+  readonly paces?: PaceFactors;
   readonly signs: readonly ProcessSign[];
 }
 
@@ -69,7 +70,11 @@ function diseaseHypothesis(disease: MuscleDisease, side: Lopsidedness): Hypothes
     `${disease.variant}${side.key}`,
     disease.percent * side.share,
     intact,
-    { process: groupProcess(disease, side.worse), faculties: facultiesOf(disease.signs, side.worse) },
+    {
+      process: groupProcess(disease, side.worse),
+      faculties: facultiesOf(disease.signs, side.worse),
+      ...(disease.paces && { paces: disease.paces }),
+    },
   );
 }
 

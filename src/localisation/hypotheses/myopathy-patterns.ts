@@ -1,4 +1,5 @@
 import type { GroupLoss, MuscleDisease } from './muscle-and-junction.ts';
+import { comesOnSlowly } from './process-signs.ts';
 
 /** Percent of all focal and diffuse findings that each site stands for. Judged. */
 const percent = {
@@ -7,7 +8,7 @@ const percent = {
   distal: 0.4,
   fingerFlexorQuadriceps: 0.55,
   facioscapulohumeral: 0.3,
-  oculopharyngeal: 0.35,
+  oculopharyngeal: 0.45,
   myotonic: 0.4,
   axial: 0.25,
 } as const;
@@ -20,6 +21,7 @@ const proximal = {
 } as const;
 
 const distal = {
+  paces: comesOnSlowly,
   key: 'distal-myopathy',
   label: 'Distal muscle disease',
   kind: 'muscle',
@@ -28,6 +30,7 @@ const distal = {
 } as const;
 
 const selective = {
+  paces: comesOnSlowly,
   key: 'finger-flexor-quadriceps-myopathy',
   label: 'Muscle disease of finger flexors and quadriceps',
   kind: 'muscle',
@@ -37,6 +40,7 @@ const selective = {
 } as const;
 
 const facioscapulohumeral = {
+  paces: comesOnSlowly,
   key: 'facioscapulohumeral-myopathy',
   label: 'Muscle disease of face, shoulder blade and upper arm',
   kind: 'muscle',
@@ -46,6 +50,7 @@ const facioscapulohumeral = {
 } as const;
 
 const oculopharyngeal = {
+  paces: comesOnSlowly,
   key: 'oculopharyngeal-myopathy',
   label: 'Muscle disease of eyelids, eye muscles and throat',
   kind: 'muscle',
@@ -56,6 +61,7 @@ const oculopharyngeal = {
 } as const;
 
 const myotonic = {
+  paces: comesOnSlowly,
   key: 'myotonic-myopathy',
   label: 'Muscle disease with myotonia',
   kind: 'muscle',
@@ -153,6 +159,7 @@ export const myopathies: readonly MuscleDisease[] = [
       reflex: depth * 0.75,
       ownReflex: 0.5,
       because: 'the muscles of all limbs fail together and those of face and eyes do not',
+      paces: { hyperacute: 8, acute: 3, subacute: 0.2, chronic: 0.05 },
       signs: [
         ['breathing', 0.1],
         ['heart-rate', 0.2],
@@ -252,8 +259,8 @@ export const myopathies: readonly MuscleDisease[] = [
   {
     ...facioscapulohumeral,
     variant: 'usual',
-    percent: percent.facioscapulohumeral * 0.6,
-    losses: { scapular: 0.7, 'upper-arm': 0.5, shoulder: 0.3, trunk: 0.45, 'leg-anterior': 0.45, hip: 0.2 },
+    percent: percent.facioscapulohumeral * 0.45,
+    losses: { scapular: 0.7, 'upper-arm': 0.5, shoulder: 0.4, trunk: 0.45, 'leg-anterior': 0.45, hip: 0.2 },
     lopsidedShare: 0.6,
     betterSide: 0.45,
     signs: [
@@ -262,9 +269,32 @@ export const myopathies: readonly MuscleDisease[] = [
     ],
   },
   {
+    // The arm cannot be raised because the shoulder blade gives no hold, whatever the deltoid has left.
+    ...facioscapulohumeral,
+    variant: 'late',
+    percent: percent.facioscapulohumeral * 0.2,
+    losses: {
+      scapular: 0.85,
+      shoulder: 0.7,
+      'upper-arm': 0.65,
+      trunk: 0.65,
+      'leg-anterior': 0.7,
+      hip: 0.5,
+      'knee-extensors': 0.3,
+      'neck-flexors': 0.3,
+      'forearm-extensors': 0.25,
+    },
+    lopsidedShare: 0.4,
+    betterSide: 0.65,
+    signs: [
+      ['lower-face', 0.85],
+      ['upper-face', 0.8],
+    ],
+  },
+  {
     ...facioscapulohumeral,
     variant: 'early',
-    percent: percent.facioscapulohumeral * 0.25,
+    percent: percent.facioscapulohumeral * 0.22,
     losses: { scapular: 0.6, 'upper-arm': 0.25, shoulder: 0.2, trunk: 0.25, 'leg-anterior': 0.12 },
     lopsidedShare: 0.6,
     betterSide: 0.35,
@@ -276,7 +306,7 @@ export const myopathies: readonly MuscleDisease[] = [
   {
     ...facioscapulohumeral,
     variant: 'face-spared',
-    percent: percent.facioscapulohumeral * 0.15,
+    percent: percent.facioscapulohumeral * 0.13,
     losses: { scapular: 0.75, 'upper-arm': 0.4, shoulder: 0.3, 'leg-anterior': 0.65, trunk: 0.3, hip: 0.2 },
     lopsidedShare: 0.5,
     betterSide: 0.5,

@@ -3,10 +3,21 @@ import type { BodySide } from '../../kernel/side.ts';
 import { type Hypothesis, hypothesis } from '../hypothesis.ts';
 import { intact } from '../lesion.ts';
 import { type BodyPart, type FibreSite, type Process, partOf, processOf, reached } from '../process.ts';
-import { facultiesOf, type Lopsidedness, lopsided, type ProcessSign, processSite } from './process-signs.ts';
+import {
+  comesOnFast,
+  comesOnSlowly,
+  facultiesOf,
+  type Lopsidedness,
+  lopsided,
+  type ProcessSign,
+  processSite,
+} from './process-signs.ts';
 
 /** Percent of all focal and diffuse findings, by tempo of the disease. Judged. */
 const percent = { acute: 3, chronic: 1.5 } as const;
+
+/** Chronic forms are as common as acute ones once the trouble is weeks old. */
+const paces = { acute: comesOnFast, chronic: { ...comesOnSlowly, subacute: 1, chronic: 1.8 } } as const;
 
 type ByPart = Readonly<Record<Exclude<BodyPart, 'head'>, number>>;
 
@@ -207,7 +218,7 @@ const forms: readonly Form[] = [
     signs: [
       ['oculomotor', 0.75],
       ['abducens', 0.85],
-      ['trochlear', 0.5],
+      ['trochlear', 0.2],
       ['eyelid-elevation', 0.5],
       ['pupil-parasympathetic', 0.3],
       ['lower-face', 0.3],
@@ -242,7 +253,7 @@ const forms: readonly Form[] = [
     signs: [
       ['oculomotor', 0.7],
       ['abducens', 0.8],
-      ['trochlear', 0.45],
+      ['trochlear', 0.2],
       ['eyelid-elevation', 0.5],
       ['pupil-parasympathetic', 0.25],
       ['lower-face', 0.55],
@@ -360,6 +371,21 @@ const forms: readonly Form[] = [
     source: chronicGuideline,
   },
   {
+    variant: 'hands-sensory',
+    tempo: 'chronic',
+    share: 0.06,
+    lopsidedShare: 0.7,
+    betterSide: 0.5,
+    motor: limbs(0.01, 0.1, 0.01, 0.01),
+    large: 0.7,
+    nearLarge: 0.15,
+    small: 0.4,
+    spindle: 0.2,
+    reflex: { arm: 0.6, leg: 0.2 },
+    signs: [],
+    source: chronicGuideline,
+  },
+  {
     variant: 'leg-first',
     tempo: 'chronic',
     share: 0.08,
@@ -423,7 +449,7 @@ function formHypothesis(form: Form, side: Lopsidedness): Hypothesis {
     `${form.variant}${side.key}`,
     percent[form.tempo] * form.share * side.share,
     intact,
-    { process: rootProcess(form, side.worse), faculties: facultiesOf(form.signs) },
+    { process: rootProcess(form, side.worse), faculties: facultiesOf(form.signs), paces: paces[form.tempo] },
   );
 }
 

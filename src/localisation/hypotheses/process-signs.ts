@@ -1,6 +1,6 @@
 import type { Faculty } from '../../anatomy/probe.ts';
 import { type BodySide, bodySides } from '../../kernel/side.ts';
-import type { Site } from '../hypothesis.ts';
+import type { PaceFactors, Site } from '../hypothesis.ts';
 import type { SiteKind } from '../localisation.ts';
 import { type FacultyChances, facultyKey } from '../process.ts';
 
@@ -68,3 +68,8 @@ export function lopsided(share: number): readonly Lopsidedness[] {
   if (share === 0) return even;
   return [...even, ...bodySides.map((side) => ({ key: `-${side}`, worse: side, share: share / 2 }))];
 }
+
+/** A form that comes on within days to a few weeks, among forms of its kind. Judged. */
+export const comesOnFast: PaceFactors = { hyperacute: 1.3, acute: 1.3, subacute: 0.5, chronic: 0.02 };
+/** A form that comes on over months to years. Judged. */
+export const comesOnSlowly: PaceFactors = { hyperacute: 0.05, acute: 0.1, subacute: 0.7, chronic: 1.3 };
