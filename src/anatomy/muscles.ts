@@ -9,7 +9,7 @@ export interface Muscle {
   readonly label: string;
   /** The most distal place whose damage cuts the branch; null = straight from the roots. */
   readonly via: PlaceKey | null;
-  /** Segments of the motor neurons. Those of the accessory nerve leave the cord apart from the roots of the same name. */
+  /** Segments of the motor neurons. Those of the accessory nerve leave the cord apart from the roots of the same name (see places). */
   readonly roots: RootShares;
   readonly uberon?: Ontology;
   readonly source: Source;
@@ -33,7 +33,7 @@ const muscle = (
 // biome-ignore format: one muscle, one row
 export const muscles = {
   // Neck
-  'sternocleidomastoid': muscle('sternocleidomastoid', null, { C1: 0.2, C2: 0.5, C3: 0.3 }, gray, ['UBERON:0001128', 'sternocleidomastoid']),
+  'sternocleidomastoid': muscle('sternocleidomastoid', 'spinal-accessory-nerve-upper-neck', { C1: 0.2, C2: 0.5, C3: 0.3 }, gray, ['UBERON:0001128', 'sternocleidomastoid']),
   'deep-neck-flexors': muscle('longus colli and capitis', null, { C2: 0.25, C3: 0.25, C4: 0.2, C5: 0.15, C6: 0.15 }, gray),
   'scalenes': muscle('scalene muscles', null, { C3: 0.1, C4: 0.2, C5: 0.25, C6: 0.25, C7: 0.1, C8: 0.1 }, gray, ['UBERON:0008611', 'scalene muscle']),
   'deep-neck-extensors': muscle('splenius, semispinalis and the cervical paraspinal muscles', 'dorsal-rami', { C2: 0.1, C3: 0.2, C4: 0.25, C5: 0.2, C6: 0.1, C7: 0.1, C8: 0.05 }, gray),
@@ -95,14 +95,14 @@ export const muscles = {
   // Hand
   'abductor-pollicis-brevis': muscle('abductor pollicis brevis', 'median-nerve-wrist', { C8: 0.4, T1: 0.6 }, mrcUpper, ['UBERON:0008465', 'abductor pollicis brevis muscle']),
   'opponens-pollicis': muscle('opponens pollicis', 'median-nerve-wrist', { C8: 0.4, T1: 0.6 }, mrcUpper),
-  'flexor-pollicis-brevis-deep': muscle('deep head of flexor pollicis brevis', 'deep-branch-of-ulnar-nerve', { C8: 0.4, T1: 0.6 }, mrcUpper, ['UBERON:0011012', 'flexor pollicis brevis muscle']),
-  'adductor-pollicis': muscle('adductor pollicis', 'deep-branch-of-ulnar-nerve', { C8: 0.45, T1: 0.55 }, mrcUpper, ['UBERON:0002962', 'adductor pollicis muscle']),
-  'first-dorsal-interosseous': muscle('first dorsal interosseous', 'deep-branch-of-ulnar-nerve', { C8: 0.45, T1: 0.55 }, ucsf, ['UBERON:0001502', 'interosseous muscle of manus']),
-  'dorsal-interossei': muscle('dorsal interossei', 'deep-branch-of-ulnar-nerve', { C8: 0.45, T1: 0.55 }, mrcUpper, ['UBERON:0001502', 'interosseous muscle of manus']),
-  'palmar-interossei': muscle('palmar interossei', 'deep-branch-of-ulnar-nerve', { C8: 0.45, T1: 0.55 }, mrcUpper, ['UBERON:0001502', 'interosseous muscle of manus']),
-  'abductor-digiti-minimi': muscle('abductor digiti minimi', 'ulnar-nerve-wrist', { C8: 0.45, T1: 0.55 }, isncsci, ['UBERON:0036173', 'abductor digiti minimi of hand']),
+  'flexor-pollicis-brevis-deep': muscle('deep head of flexor pollicis brevis', 'deep-branch-of-ulnar-nerve-beyond-hypothenar', { C8: 0.4, T1: 0.6 }, mrcUpper, ['UBERON:0011012', 'flexor pollicis brevis muscle']),
+  'adductor-pollicis': muscle('adductor pollicis', 'deep-branch-of-ulnar-nerve-beyond-hypothenar', { C8: 0.45, T1: 0.55 }, mrcUpper, ['UBERON:0002962', 'adductor pollicis muscle']),
+  'first-dorsal-interosseous': muscle('first dorsal interosseous', 'deep-branch-of-ulnar-nerve-beyond-hypothenar', { C8: 0.45, T1: 0.55 }, ucsf, ['UBERON:0001502', 'interosseous muscle of manus']),
+  'dorsal-interossei': muscle('dorsal interossei', 'deep-branch-of-ulnar-nerve-beyond-hypothenar', { C8: 0.45, T1: 0.55 }, mrcUpper, ['UBERON:0001502', 'interosseous muscle of manus']),
+  'palmar-interossei': muscle('palmar interossei', 'deep-branch-of-ulnar-nerve-beyond-hypothenar', { C8: 0.45, T1: 0.55 }, mrcUpper, ['UBERON:0001502', 'interosseous muscle of manus']),
+  'abductor-digiti-minimi': muscle('abductor digiti minimi', 'deep-branch-of-ulnar-nerve', { C8: 0.45, T1: 0.55 }, isncsci, ['UBERON:0036173', 'abductor digiti minimi of hand']),
   'lumbricals-median': muscle('first and second lumbricals', 'median-nerve-wrist', { C8: 0.45, T1: 0.55 }, mrcUpper, ['UBERON:0001501', 'lumbrical muscle of manus']),
-  'lumbricals-ulnar': muscle('third and fourth lumbricals', 'deep-branch-of-ulnar-nerve', { C8: 0.45, T1: 0.55 }, mrcUpper, ['UBERON:0001501', 'lumbrical muscle of manus']),
+  'lumbricals-ulnar': muscle('third and fourth lumbricals', 'deep-branch-of-ulnar-nerve-beyond-hypothenar', { C8: 0.45, T1: 0.55 }, mrcUpper, ['UBERON:0001501', 'lumbrical muscle of manus']),
 
   // Hip
   'psoas': muscle('psoas major', 'lumbar-plexus', { L1: 0.25, L2: 0.45, L3: 0.3 }, isncsci, ['UBERON:0001298', 'psoas major muscle']),

@@ -1,0 +1,42 @@
+import type { PlaceKey } from '../../anatomy/places.ts';
+import { recalled, type Source } from '../../kernel/cite.ts';
+
+/** A lesion that takes some fascicles of a nerve or plexus part more than others, because they lie apart inside it. */
+export interface Fascicular {
+  /** Where the lesion is. */
+  readonly site: PlaceKey;
+  /** Tells it from the other extents of the site. */
+  readonly key: string;
+  /** How many of the lesions at this site are of this kind, 0 to 1. Judged. */
+  readonly share: number;
+  /** What is lost: place, fraction of motor and of sensory fibres. The places stand for the fascicles that lead there. */
+  readonly hits: readonly (readonly [PlaceKey, number, number])[];
+  readonly source: Source;
+}
+
+const book = (where: string): Source => recalled('preston-shapiro', where);
+
+// biome-ignore format: one lesion, one row
+export const fascicles: readonly Fascicular[] = [
+  // The fibular division lies outermost against the bone and has little fat between its fascicles.
+  { site: 'sciatic-nerve', key: 'fibular-severe', share: 0.25, hits: [['sciatic-nerve-fibular-division', 0.92, 0.85], ['sciatic-nerve-tibial-division', 0.35, 0.35]], source: book('sciatic neuropathy') },
+  { site: 'sciatic-nerve', key: 'fibular-severe-tibial-slight', share: 0.15, hits: [['sciatic-nerve-fibular-division', 0.9, 0.8], ['sciatic-nerve-tibial-division', 0.12, 0.12]], source: book('sciatic neuropathy') },
+  { site: 'sciatic-nerve', key: 'fibular-partial', share: 0.2, hits: [['sciatic-nerve-fibular-division', 0.55, 0.55], ['sciatic-nerve-tibial-division', 0.12, 0.12]], source: book('sciatic neuropathy') },
+  // At the fibular neck the fascicles of the deep branch lie against the bone.
+  { site: 'common-fibular-nerve', key: 'deep-worse-severe', share: 0.18, hits: [['deep-fibular-nerve', 0.9, 0.8], ['superficial-fibular-nerve', 0.4, 0.5]], source: book('fibular neuropathy') },
+  { site: 'common-fibular-nerve', key: 'deep-worse-partial', share: 0.15, hits: [['deep-fibular-nerve', 0.6, 0.5], ['superficial-fibular-nerve', 0.15, 0.3]], source: book('fibular neuropathy') },
+  // The fascicles bound for the hand lie under the skin behind the elbow, those for the forearm flexors deep.
+  { site: 'ulnar-nerve-elbow', key: 'hand-fibres-severe', share: 0.22, hits: [['ulnar-nerve-elbow', 0.1, 0.05], ['ulnar-nerve-forearm', 0.9, 0.85]], source: book('ulnar neuropathy') },
+  { site: 'ulnar-nerve-elbow', key: 'hand-fibres-partial', share: 0.25, hits: [['ulnar-nerve-elbow', 0.05, 0.05], ['ulnar-nerve-forearm', 0.5, 0.55]], source: book('ulnar neuropathy') },
+  // A band or rib under the trunk presses on its T1 fibres first, so the thumb suffers before the little finger.
+  { site: 'lower-trunk', key: 't1-worse-severe', share: 0.25, hits: [['lower-trunk-t1', 0.92, 0.85], ['lower-trunk-c8', 0.3, 0.4]], source: book('neurogenic thoracic outlet syndrome') },
+  { site: 'lower-trunk', key: 't1-worse-partial', share: 0.25, hits: [['lower-trunk-t1', 0.6, 0.6], ['lower-trunk-c8', 0.12, 0.25]], source: book('neurogenic thoracic outlet syndrome') },
+  { site: 'deep-branch-of-ulnar-nerve', key: 'beyond-hypothenar-severe', share: 0.3, hits: [['deep-branch-of-ulnar-nerve-beyond-hypothenar', 0.95, 0]], source: book('ulnar neuropathy at the wrist') },
+  { site: 'deep-branch-of-ulnar-nerve', key: 'beyond-hypothenar-partial', share: 0.3, hits: [['deep-branch-of-ulnar-nerve-beyond-hypothenar', 0.5, 0]], source: book('ulnar neuropathy at the wrist') },
+  { site: 'spinal-accessory-nerve', key: 'above-sternocleidomastoid', share: 0.15, hits: [['spinal-accessory-nerve-upper-neck', 0.85, 0]], source: recalled('brazis', 'accessory nerve') },
+];
+
+/** How many of the lesions at a place are fascicular, 0 to 1. */
+export function fascicularShare(place: PlaceKey): number {
+  return fascicles.reduce((sum, { site, share }) => (site === place ? sum + share : sum), 0);
+}
