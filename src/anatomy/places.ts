@@ -221,7 +221,7 @@ export const places = {
   'superior-gluteal-nerve': nerve('Superior gluteal nerve', 'sacral-plexus', 1, lower),
   'inferior-gluteal-nerve': nerve('Inferior gluteal nerve', 'sacral-plexus', 1, lower),
   'posterior-femoral-cutaneous-nerve': nerve('Posterior femoral cutaneous nerve', 'sacral-plexus', 1, lower),
-  'pudendal-nerve': nerve('Pudendal nerve', 'sacral-plexus', 2, lower),
+  'pudendal-nerve': nerve('Pudendal nerve', 'sacral-plexus', 3, lower),
   'sciatic-nerve': nerve('Sciatic nerve at the buttock or upper thigh', 'sacral-plexus', 14, lower),
   'sciatic-nerve-fibular-division': nerve(
     'Fibular division of the sciatic nerve in the thigh',

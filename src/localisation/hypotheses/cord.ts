@@ -183,7 +183,7 @@ const conusTops = [
   ['L5', 0.1],
   ['S1', 0.14],
   ['S2', 0.12],
-  ['S3', 0.14],
+  ['S3', 0.1],
   ['S4', 0.03],
 ] as const;
 
@@ -338,7 +338,7 @@ function lateral(): Hypothesis[] {
           lesion.cord('corticospinal', side, segmentIndex('T4'), depth);
         }
         const variant = `${depth}-${arms}-${process === noProcess ? 'tracts' : 'with-vibration'}`;
-        return hypothesis(place, variant, 0.06, lesion.build(), { process });
+        return hypothesis(place, variant, 0.045, lesion.build(), { process });
       }),
     ),
   );

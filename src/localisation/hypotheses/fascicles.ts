@@ -1,7 +1,10 @@
 import type { PlaceKey } from '../../anatomy/places.ts';
 import { recalled, type Source } from '../../kernel/cite.ts';
 
-/** A lesion that takes some fascicles of a nerve or plexus part more than others, because they lie apart inside it. */
+/**
+ * A lesion that takes some fascicles of a nerve or plexus part more than others, because they lie apart inside it, or one
+ * that takes the neighbours that lie beside it at its usual place.
+ */
 export interface Fascicular {
   /** Where the lesion is. */
   readonly site: PlaceKey;
@@ -34,6 +37,11 @@ export const fascicles: readonly Fascicular[] = [
   { site: 'deep-branch-of-ulnar-nerve', key: 'beyond-hypothenar-severe', share: 0.3, hits: [['deep-branch-of-ulnar-nerve-beyond-hypothenar', 0.95, 0]], source: book('ulnar neuropathy at the wrist') },
   { site: 'deep-branch-of-ulnar-nerve', key: 'beyond-hypothenar-partial', share: 0.3, hits: [['deep-branch-of-ulnar-nerve-beyond-hypothenar', 0.5, 0]], source: book('ulnar neuropathy at the wrist') },
   { site: 'spinal-accessory-nerve', key: 'above-sternocleidomastoid', share: 0.15, hits: [['spinal-accessory-nerve-upper-neck', 0.85, 0]], source: recalled('brazis', 'accessory nerve') },
+  // Behind the sternocleidomastoid the cutaneous nerves of the neck come up beside the accessory nerve.
+  { site: 'spinal-accessory-nerve', key: 'with-skin-of-neck', share: 0.2, hits: [['spinal-accessory-nerve', 0.9, 0], ['great-auricular-nerve', 0, 0.7], ['transverse-cervical-nerve', 0, 0.4], ['supraclavicular-nerves', 0, 0.2]], source: recalled('grays-anatomy', 'posterior triangle of the neck') },
+  // Below the piriformis the three leave the pelvis together.
+  { site: 'sciatic-nerve', key: 'with-gluteal-neighbours', share: 0.08, hits: [['sciatic-nerve', 0.7, 0.65], ['inferior-gluteal-nerve', 0.6, 0], ['posterior-femoral-cutaneous-nerve', 0, 0.6]], source: recalled('grays-anatomy', 'gluteal region') },
+  { site: 'ilioinguinal-nerve', key: 'with-iliohypogastric', share: 0.25, hits: [['ilioinguinal-nerve', 0.5, 0.8], ['iliohypogastric-nerve', 0.4, 0.7]], source: recalled('grays-anatomy', 'lumbar plexus') },
 ];
 
 /** How many of the lesions at a place are fascicular, 0 to 1. */

@@ -114,15 +114,18 @@ function everyOther(roots: readonly Segment[], first: 0 | 1, loss: number): Read
   return Object.fromEntries(roots.map((root, place) => [root, place % 2 === first ? loss : loss * 0.2]));
 }
 
+/** All limbs alike is the mark of inflammation of roots and nerves together, another process; here one side is the worse. */
+const allLimbs = 'cervical-and-lumbosacral';
+
 const stretches: readonly { readonly key: string; readonly roots: readonly Segment[]; readonly share: number }[] = [
   { key: 'lumbosacral', roots: leg, share: 0.2 },
   { key: 'low-lumbar', roots: segmentsFrom('L4', 'S1'), share: 0.16 },
   { key: 'cervical', roots: arm, share: 0.1 },
   { key: 'thoracic', roots: segmentsFrom('T6', 'T11'), share: 0.06 },
-  { key: 'cervical-and-lumbosacral', roots: [...arm, ...leg], share: 0.14 },
+  { key: allLimbs, roots: [...arm, ...leg], share: 0.14 },
 ];
 
-/** How often both sides are hit alike; when all limbs are, that is the mark of inflammation of the nerves themselves. Judged. */
+/** How often both sides are hit alike, and how often one is the worse. Judged. */
 const evenness = { even: 0.1, 'left-worse': 0.45, 'right-worse': 0.45 } as const;
 
 const oneSided: readonly (readonly [Segment, Segment])[] = [
@@ -168,14 +171,16 @@ function manyRoots(): Hypothesis[] {
     });
   };
   const both = stretches.flatMap(({ key, roots, share }) =>
-    sideSpreads.flatMap((spread) =>
-      depths.map((depth) =>
-        build('both', `${key}-${spread.key}-${depth}`, (share * evenness[spread.key]) / depths.length, {
-          left: alike(roots, depth * spread.left),
-          right: alike(roots, depth * spread.right),
-        }),
+    sideSpreads
+      .filter((spread) => spread.key !== 'even' || key !== allLimbs)
+      .flatMap((spread) =>
+        depths.map((depth) =>
+          build('both', `${key}-${spread.key}-${depth}`, (share * evenness[spread.key]) / depths.length, {
+            left: alike(roots, depth * spread.left),
+            right: alike(roots, depth * spread.right),
+          }),
+        ),
       ),
-    ),
   );
   const crossed = bodySides.flatMap((side) =>
     depths.map((depth) => {
