@@ -14,6 +14,8 @@ export interface Site {
   /** Highest and lowest segment of a site that takes several. */
   readonly span?: readonly [Segment, Segment];
   readonly kind: SiteKind;
+  /** True for a process over much of the nervous system whose kind also has places. */
+  readonly isDiffuse?: boolean;
 }
 
 /** One way in which things may stand: what is damaged, how much, and how often that is met. */

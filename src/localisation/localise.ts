@@ -127,6 +127,7 @@ function toRanked(
     level: site.level,
     levelRange: site.span ?? (level === null ? null : level.range),
     kind: site.kind,
+    ...(site.isDiffuse === true && { isDiffuse: true }),
     code: siteCoding(site),
     probability: round(probability),
     fit,

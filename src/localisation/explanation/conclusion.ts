@@ -1,5 +1,5 @@
 import type { Finding } from '../../exam/finding.ts';
-import { type Conclusion, diffuseKinds, type RankedLocalisation } from '../localisation.ts';
+import { type Conclusion, isDiffuse, type RankedLocalisation } from '../localisation.ts';
 
 /** Fewer items than this cannot say that all is well. Judged. */
 const enoughNormal = 10;
@@ -59,7 +59,7 @@ export function conclude(
   }
   if (severalProbability > 0.5) return 'multiple-sites';
   if (best.probability < faintLead && abnormal.length < fewAbnormal) return 'insufficient';
-  return diffuseKinds.has(best.kind) ? 'diffuse-process' : 'single-site';
+  return isDiffuse(best) ? 'diffuse-process' : 'single-site';
 }
 
 /** Whether a site not much less likely than the leading one accounts for the findings: then they do follow the anatomy. */

@@ -20,6 +20,12 @@ const syndromes: Readonly<Record<SiteKind, { readonly key: string; readonly labe
   brainstem: { key: 'brainstem-syndrome', label: 'Brainstem syndrome' },
   cerebellum: { key: 'cerebellar-syndrome', label: 'Cerebellar syndrome' },
   hemisphere: { key: 'hemispheric-syndrome', label: 'Hemispheric syndrome' },
+  'visual-pathway': { key: 'visual-pathway-syndrome', label: 'Lesion of the visual pathway' },
+  'cranial-nerve': { key: 'cranial-neuropathy', label: 'Cranial neuropathy' },
+  'basal-ganglia': { key: 'extrapyramidal-syndrome', label: 'Extrapyramidal syndrome' },
+  meninges: { key: 'meningeal-syndrome', label: 'Meningeal syndrome' },
+  'intracranial-pressure': { key: 'raised-intracranial-pressure', label: 'Raised intracranial pressure' },
+  encephalopathy: { key: 'encephalopathy', label: 'Encephalopathy' },
   'multiple-sites': { key: 'multiple-sites', label: 'More than one site' },
 };
 

@@ -50,7 +50,8 @@ export function sensoryDeficit(hypothesis: Hypothesis, item: SensoryItem): Senso
     const kept = sensoryThrough(hypothesis, strand) * (1 - (route.large * large + (1 - route.large) * small));
     const central =
       strand.segment === null
-        ? pathways.faceSensation(strand.side)
+        ? route.column * pathways.faceSensation(strand.side, 'position') +
+          (1 - route.column) * pathways.faceSensation(strand.side, 'pain')
         : route.column * pathways.positionFrom(strand.side, strand.segment) +
           (1 - route.column) * pathways.painFrom(strand.side, strand.segment);
     peripheral += strand.share * kept;

@@ -6,7 +6,10 @@ import { type Hypothesis, hypothesis } from '../hypothesis.ts';
 import { intact } from '../lesion.ts';
 import { brainHypotheses } from './brain.ts';
 import { cordHypotheses } from './cord.ts';
+import { cranialHypotheses } from './cranial-nerves.ts';
+import { diffuseBrainHypotheses } from './diffuse-brain.ts';
 import { motorNeuronHypotheses } from './motor-neuron.ts';
+import { movementDisorderHypotheses } from './movement-disorders.ts';
 import { muscleHypotheses } from './muscle-and-junction.ts';
 import { peripheralHypotheses } from './peripheral.ts';
 import { polyneuropathyHypotheses } from './polyneuropathy.ts';
@@ -26,6 +29,9 @@ export const hypotheses: readonly Hypothesis[] = [
   ...peripheralHypotheses(),
   ...cordHypotheses(),
   ...brainHypotheses(),
+  ...cranialHypotheses(),
+  ...movementDisorderHypotheses(),
+  ...diffuseBrainHypotheses(),
   ...polyneuropathyHypotheses(),
   ...motorNeuronHypotheses(),
   ...muscleHypotheses(),

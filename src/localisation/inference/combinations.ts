@@ -1,6 +1,6 @@
 import { type Hypothesis, hypothesis, siteId } from '../hypothesis.ts';
 import { combineDamage } from '../lesion.ts';
-import { diffuseKinds, type SiteKind } from '../localisation.ts';
+import { isDiffuse, type SiteKind } from '../localisation.ts';
 import type { FacultyChances, Process } from '../process.ts';
 import { explains, logChance, type Scored, unexplainedBy, type WeighedDatum } from './score.ts';
 
@@ -235,7 +235,7 @@ const peripheral: ReadonlySet<SiteKind> = new Set(['nerve', 'plexus', 'root']);
 /** Focal sites may stand together, also within one diffuse process; two diffuse processes would explain anything. */
 function mayStandTogether(one: Hypothesis, other: Hypothesis): boolean {
   if (one.site.kind === 'none' || other.site.kind === 'none') return false;
-  if (diffuseKinds.has(one.site.kind) && diffuseKinds.has(other.site.kind)) return false;
+  if (isDiffuse(one.site) && isDiffuse(other.site)) return false;
   return siteId(one.site) !== siteId(other.site);
 }
 

@@ -1,7 +1,9 @@
 import { movementTable } from '../../anatomy/movements.ts';
+import type { Faculty } from '../../anatomy/probe.ts';
 import { skinPlace } from '../../anatomy/skin-places.ts';
 import type { Finding } from '../../exam/finding.ts';
 import { type BodySide, bodySides, opposite } from '../../kernel/side.ts';
+import { facultyChance } from '../forward/faculty.ts';
 import { motorDeficit, motorItem } from '../forward/motor.ts';
 import { type SensoryItem, sensoryDeficit, sensoryItem } from '../forward/sensory.ts';
 import type { Hypothesis } from '../hypothesis.ts';
@@ -55,6 +57,35 @@ type Aspect = (typeof aspects)[number];
 /** Loss that a patient would complain of: the least that an examiner grades below full power, so a mild lesion counts too. Judged. */
 const noticeable = 0.3;
 
+/** Failures above the neck that people notice, or that a look at the face shows. */
+const noticedFaculties = [
+  'consciousness',
+  'attention',
+  'memory',
+  'language-expression',
+  'language-comprehension',
+  'visual-acuity',
+  'visual-field-half',
+  'visual-field-bitemporal',
+  'oculomotor',
+  'trochlear',
+  'abducens',
+  'gaze-horizontal',
+  'internuclear',
+  'eyelid-elevation',
+  'eye-movement-fatigue',
+  'trigeminal-sensation',
+  'lower-face',
+  'hearing',
+  'vestibular',
+  'nystagmus-vestibular',
+  'swallowing',
+  'voice',
+  'speech-articulation',
+  'speech-cerebellar',
+  'tongue-denervation',
+] as const satisfies readonly Faculty[];
+
 /** Parts that a hypothesis would make the patient complain of, and which aspects of each limb. */
 function complaints(hypothesis: Hypothesis): readonly Mark[] {
   const limbs = samples.flatMap(({ part, muscles, skin }): readonly Mark[] => {
@@ -66,7 +97,7 @@ function complaints(hypothesis: Hypothesis): readonly Mark[] {
     const named = aspects.filter((aspect) => lost[aspect]);
     return named.length === 0 ? [] : [part, ...named.map((aspect): Mark => `${part} ${aspect}`)];
   });
-  const head = [...hypothesis.faculties.values()].some((chance) => chance >= 0.5);
+  const head = noticedFaculties.some((faculty) => facultyChance(hypothesis, faculty, 'midline') >= 0.5);
   return head ? ['head', ...limbs] : limbs;
 }
 

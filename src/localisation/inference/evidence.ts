@@ -33,7 +33,15 @@ const temper = 0.8;
  * Correlation of data within a group: a group of n has the weight of n to the power of (1 - correlation). Judged from how
  * examinations are done: neighbouring patches of skin are hardly tested apart, muscles one by one.
  */
-const correlation = { power: 0.12, sensation: 0.4, task: 0.5, upperMotor: 0.35, summary: 0.5, other: 0.1 } as const;
+const correlation = {
+  power: 0.12,
+  faculty: 0.5,
+  sensation: 0.4,
+  task: 0.5,
+  upperMotor: 0.35,
+  summary: 0.5,
+  other: 0.1,
+} as const;
 
 /** A statement about a whole region weighs as much as a few items tested one by one. */
 const summaryBase = 0.6;
@@ -95,6 +103,9 @@ function groupOf({ item, side, abnormal }: Finding): readonly [string, number] {
       return [`coordination|${item.region}|${side}`, correlation.upperMotor];
     case 'denervation':
       return [`denervation|${item.region}|${side}`, correlation.upperMotor];
+    case 'faculty':
+      // Signs of one function say nearly the same thing; those of different ones are told apart by where they run.
+      return [`faculty|${item.probe.faculty}|${side}|${abnormal}`, correlation.faculty];
     default:
       return [`${item.section}|${side}`, correlation.other];
   }

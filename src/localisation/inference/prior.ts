@@ -22,6 +22,12 @@ const paceFactor: Readonly<Record<SiteKind, Readonly<Record<OnsetPace, number>>>
   brainstem: { hyperacute: 4, acute: 1.4, subacute: 0.8, chronic: 0.5 },
   cerebellum: { hyperacute: 2.5, acute: 1.3, subacute: 1, chronic: 0.8 },
   hemisphere: { hyperacute: 5, acute: 1.8, subacute: 0.8, chronic: 0.5 },
+  'visual-pathway': { hyperacute: 2, acute: 1.5, subacute: 1, chronic: 0.7 },
+  'cranial-nerve': { hyperacute: 1.2, acute: 1.6, subacute: 1, chronic: 0.7 },
+  'basal-ganglia': { hyperacute: 0.1, acute: 0.3, subacute: 0.7, chronic: 1.6 },
+  meninges: { hyperacute: 2, acute: 2.5, subacute: 1, chronic: 0.3 },
+  'intracranial-pressure': { hyperacute: 0.7, acute: 1.3, subacute: 1.3, chronic: 0.7 },
+  encephalopathy: { hyperacute: 0.7, acute: 1.6, subacute: 1, chronic: 1 },
   'multiple-sites': { hyperacute: 1, acute: 1, subacute: 1, chronic: 1 },
 };
 

@@ -161,12 +161,17 @@ export function sensoryDistribution(loss: number, lostInHealth: number): readonl
 
 const toneGrades: readonly string[] = scales.tone.grades.map((grade) => grade.key);
 
-/** Tone from the loss of descending control and of motor units in the limb. */
-export function toneDistribution(released: number, lowerLoss: number, context: Context): readonly number[] {
+/** Tone from the loss of descending control, of motor units in the limb, and of what the basal ganglia hold back. */
+export function toneDistribution(
+  released: number,
+  lowerLoss: number,
+  unrestrained: number,
+  context: Context,
+): readonly number[] {
   const settled = 0.3 + 0.7 * context.chronicity;
   const spastic = 0.015 + 0.75 * Math.min(1, released * 1.3) * settled * (1 - 0.7 * lowerLoss);
   const reduced = 0.03 + 0.55 * lowerLoss + 0.6 * released * (1 - settled);
-  const rigid = 0.012;
+  const rigid = 0.012 + 0.8 * unrestrained;
   const shares: Readonly<Record<string, number>> = {
     spastic,
     reduced,

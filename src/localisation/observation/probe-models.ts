@@ -164,12 +164,13 @@ function tone({ item, side }: ProbeTarget): ProbeModel | null {
     family: 'tone',
     values: toneGrades,
     normal: scales.tone.normal,
-    steps: [coarse, coarse],
+    steps: [6, 6, 7],
     fractions: (hypothesis) => [
       released(hypothesis, side, limb),
       mean(muscles.map((muscle) => motorDeficit(hypothesis, muscle).lower)),
+      facultyChance(hypothesis, 'rigidity', side),
     ],
-    distribution: ([lost = 0, lower = 0], context) => toneDistribution(lost, lower, context),
+    distribution: ([lost = 0, lower = 0, rigid = 0], context) => toneDistribution(lost, lower, rigid, context),
   });
 }
 
@@ -240,18 +241,26 @@ function weaknessOf({ item, side }: ProbeTarget, movements: readonly string[], b
   });
 }
 
-function upperMotor({ item, side }: ProbeTarget, limb: 'upper' | 'lower' | 'both'): ProbeModel {
+function upperMotor(
+  { item, side }: ProbeTarget,
+  { limb, orAlso = [] }: Extract<Probe, { kind: 'upper-motor' }>,
+): ProbeModel {
   const { sensitivity, falsePositive } = upperMotorAccuracy(item.key);
   const parts = limb === 'both' ? (['upper', 'lower'] as const) : [limb];
+  const alsoFailing = (hypothesis: Hypothesis): number =>
+    Math.max(0, ...orAlso.map((faculty) => facultyChance(hypothesis, faculty, side)));
   return signModel({
     item,
-    family: `upper-motor|${sensitivity}|${falsePositive}`,
-    steps: [coarse],
+    family: `upper-motor|${sensitivity}|${falsePositive}|${orAlso.length > 0}`,
+    steps: orAlso.length > 0 ? [coarse, coarse] : [coarse],
     fractions: (hypothesis) => [
       Math.max(...sidesOf(side).flatMap((one) => parts.map((part) => released(hypothesis, one, part)))),
+      ...(orAlso.length > 0 ? [alsoFailing(hypothesis)] : []),
     ],
-    chance: ([lost = 0], context) =>
-      falsePositive + sensitivity * Math.min(1, lost * 1.25) * (0.45 + 0.55 * context.chronicity),
+    chance: ([lost = 0, also = 0], context) =>
+      1 -
+      (1 - falsePositive - sensitivity * Math.min(1, lost * 1.25) * (0.45 + 0.55 * context.chronicity)) *
+        (1 - 0.85 * also),
   });
 }
 
@@ -289,13 +298,9 @@ function cerebellar({ item, side }: ProbeTarget, part: 'upper-limb' | 'lower-lim
     family: `coordination|${failedInHealth}`,
     steps: [coarse, 4, 4],
     fractions: (hypothesis) => {
-      const { cerebellar: halves } = hypothesis.pathways.damage;
-      const own = Math.max(...sidesOf(side).map((one) => halves[one === 'left' ? 0 : 1] ?? 0));
-      const vermis = halves[2] ?? 0;
+      const faculty = part === 'midline' ? 'trunk-coordination' : 'limb-coordination';
       return [
-        part === 'midline'
-          ? Math.max(vermis, own * 0.6)
-          : Math.max(own, part === 'lower-limb' ? vermis * 0.4 : vermis * 0.1),
+        Math.max(...sidesOf(side).map((one) => facultyChance(hypothesis, faculty, one))),
         mean(muscles.map((muscle) => motorDeficit(hypothesis, muscle).total)),
         mean(joints.map((one) => sensoryDeficit(hypothesis, one).total)),
       ];
@@ -354,7 +359,11 @@ function facultyModel({ item, side }: ProbeTarget, probe: Extract<Probe, { kind:
     item,
     family: 'faculty',
     steps: [hundredths],
-    fractions: (hypothesis) => [Math.max(...faculties.map((faculty) => facultyChance(hypothesis, faculty, side)))],
+    fractions: (hypothesis) => {
+      const failing = Math.max(...faculties.map((faculty) => facultyChance(hypothesis, faculty, side)));
+      const { butSpares } = probe;
+      return [butSpares === undefined ? failing : failing * (1 - facultyChance(hypothesis, butSpares, side))];
+    },
     chance: ([chance = 0]) => chance,
   });
 }
@@ -380,7 +389,7 @@ export function probeModel(target: ProbeTarget): ProbeModel | null {
     case 'weakness-of':
       return weaknessOf(target, probe.movements, probe.bilateral ?? false);
     case 'upper-motor':
-      return upperMotor(target, probe.limb);
+      return upperMotor(target, probe);
     case 'proprioception':
       return proprioception(target, probe.limb);
     case 'cerebellar':

@@ -1,0 +1,253 @@
+import { recalled } from '../../../kernel/cite.ts';
+import type { Territory } from '../territory.ts';
+
+const arteries = recalled('blumenfeld', 'cerebral arteries, territories and syndromes');
+const lobes = recalled('brazis', 'cerebral hemispheres');
+const lacunes = recalled('blumenfeld', 'lacunar syndromes');
+const thalamus = recalled('brazis', 'thalamus');
+
+/** Cortex by artery and lobe, the capsule and the thalamus. */
+export const hemisphereTerritories = {
+  'cortex-middle-cerebral': {
+    label: 'Cerebral cortex, whole territory of the middle cerebral artery',
+    holds: {
+      'motor-cortex-face': 0.95,
+      'motor-cortex-arm': 0.85,
+      'motor-cortex-hand': 0.95,
+      'motor-cortex-leg': 0.35,
+      'motor-cortex-foot': 0.25,
+      'sensory-cortex-face': 0.8,
+      'sensory-cortex-arm': 0.75,
+      'sensory-cortex-hand': 0.85,
+      'sensory-cortex-leg': 0.35,
+      'sensory-cortex-foot': 0.25,
+      'frontal-eye-field': 0.8,
+      'dorsolateral-frontal-cortex': 0.7,
+      'inferior-frontal-gyrus': 0.9,
+      'superior-temporal-gyrus': 0.85,
+      'inferior-parietal-lobule': 0.9,
+      'superior-parietal-lobule': 0.4,
+      'lower-optic-radiation': 0.65,
+      'upper-optic-radiation': 0.7,
+      'corona-radiata': 0.45,
+      'thalamocortical-radiation': 0.3,
+      striatum: 0.3,
+    },
+    source: arteries,
+  },
+  'cortex-middle-cerebral-upper': {
+    label: 'Cerebral cortex, upper (frontal) division of the middle cerebral artery',
+    holds: {
+      'motor-cortex-face': 0.9,
+      'motor-cortex-arm': 0.75,
+      'motor-cortex-hand': 0.9,
+      'motor-cortex-leg': 0.22,
+      'motor-cortex-foot': 0.12,
+      'sensory-cortex-face': 0.55,
+      'sensory-cortex-arm': 0.5,
+      'sensory-cortex-hand': 0.6,
+      'sensory-cortex-leg': 0.15,
+      'frontal-eye-field': 0.55,
+      'dorsolateral-frontal-cortex': 0.6,
+      'inferior-frontal-gyrus': 0.85,
+      'inferior-parietal-lobule': 0.2,
+    },
+    source: arteries,
+  },
+  'cortex-middle-cerebral-lower': {
+    label: 'Cerebral cortex, lower (temporoparietal) division of the middle cerebral artery',
+    holds: {
+      'superior-temporal-gyrus': 0.9,
+      'inferior-parietal-lobule': 0.85,
+      'superior-parietal-lobule': 0.25,
+      'lower-optic-radiation': 0.55,
+      'upper-optic-radiation': 0.6,
+      'sensory-cortex-hand': 0.3,
+      'sensory-cortex-face': 0.2,
+      'motor-cortex-face': 0.12,
+      'motor-cortex-hand': 0.1,
+    },
+    source: arteries,
+  },
+  'cortex-anterior-cerebral': {
+    label: 'Cerebral cortex, territory of the anterior cerebral artery',
+    holds: {
+      'motor-cortex-foot': 0.95,
+      'motor-cortex-leg': 0.9,
+      'motor-cortex-arm': 0.3,
+      'motor-cortex-hand': 0.08,
+      'sensory-cortex-foot': 0.7,
+      'sensory-cortex-leg': 0.6,
+      'medial-frontal-cortex': 0.85,
+      'orbitofrontal-cortex': 0.35,
+    },
+    source: arteries,
+  },
+  'cortex-posterior-cerebral': {
+    label: 'Cerebral cortex, territory of the posterior cerebral artery',
+    holds: {
+      'occipital-cortex-above-calcarine': 0.95,
+      'occipital-cortex-below-calcarine': 0.95,
+      'occipital-pole': 0.4,
+      'ventral-occipitotemporal-cortex': 0.7,
+      'medial-temporal-lobe': 0.55,
+      'ventral-posterolateral-nucleus': 0.12,
+      'ventral-posteromedial-nucleus': 0.1,
+    },
+    source: arteries,
+  },
+  'cortex-parasagittal': {
+    label: 'Parasagittal cortex of both hemispheres',
+    holds: {
+      'motor-cortex-foot': 0.85,
+      'motor-cortex-leg': 0.7,
+      'sensory-cortex-foot': 0.4,
+      'sensory-cortex-leg': 0.3,
+      'medial-frontal-cortex': 0.4,
+    },
+    across: {
+      'motor-cortex-foot': 0.7,
+      'motor-cortex-leg': 0.55,
+      'sensory-cortex-foot': 0.3,
+      'sensory-cortex-leg': 0.2,
+      'medial-frontal-cortex': 0.35,
+    },
+    source: lobes,
+  },
+  'cortex-hand-area': {
+    label: 'Cerebral cortex, hand area',
+    holds: {
+      'motor-cortex-hand': 0.95,
+      'motor-cortex-arm': 0.12,
+      'sensory-cortex-hand': 0.25,
+      'motor-cortex-face': 0.1,
+    },
+    source: lobes,
+  },
+  'cortex-frontal': {
+    label: 'Frontal lobe in front of the motor cortex',
+    holds: {
+      'dorsolateral-frontal-cortex': 0.85,
+      'medial-frontal-cortex': 0.6,
+      'orbitofrontal-cortex': 0.65,
+      'frontal-eye-field': 0.45,
+      'inferior-frontal-gyrus': 0.3,
+      'frontopontine-fibres': 0.2,
+      'motor-cortex-face': 0.1,
+      'olfactory-nerve': 0.12,
+    },
+    source: lobes,
+  },
+  'cortex-parietal': {
+    label: 'Parietal lobe',
+    holds: {
+      'inferior-parietal-lobule': 0.85,
+      'superior-parietal-lobule': 0.8,
+      'sensory-cortex-hand': 0.75,
+      'sensory-cortex-arm': 0.6,
+      'sensory-cortex-face': 0.5,
+      'sensory-cortex-leg': 0.45,
+      'sensory-cortex-foot': 0.4,
+      'upper-optic-radiation': 0.4,
+      'motor-cortex-hand': 0.1,
+    },
+    source: lobes,
+  },
+  'cortex-temporal': {
+    label: 'Temporal lobe',
+    holds: { 'superior-temporal-gyrus': 0.65, 'medial-temporal-lobe': 0.55, 'lower-optic-radiation': 0.75 },
+    source: lobes,
+  },
+  'cortex-occipital': {
+    label: 'Occipital cortex',
+    holds: {
+      'occipital-cortex-above-calcarine': 0.95,
+      'occipital-cortex-below-calcarine': 0.95,
+      'occipital-pole': 0.85,
+      'ventral-occipitotemporal-cortex': 0.2,
+    },
+    source: lobes,
+  },
+  'cortex-above-calcarine': {
+    label: 'Occipital cortex',
+    holds: { 'occipital-cortex-above-calcarine': 0.95, 'occipital-pole': 0.3 },
+    source: lobes,
+  },
+  'cortex-below-calcarine': {
+    label: 'Occipital cortex',
+    holds: {
+      'occipital-cortex-below-calcarine': 0.95,
+      'occipital-pole': 0.3,
+      'ventral-occipitotemporal-cortex': 0.5,
+    },
+    source: lobes,
+  },
+  'internal-capsule': {
+    label: 'Internal capsule or corona radiata',
+    holds: {
+      'internal-capsule-posterior-limb': 0.92,
+      'internal-capsule-genu': 0.85,
+      'thalamocortical-radiation': 0.06,
+    },
+    source: lacunes,
+  },
+  'corona-radiata': {
+    label: 'Internal capsule or corona radiata',
+    holds: { 'corona-radiata': 0.85, 'thalamocortical-radiation': 0.12, 'frontopontine-fibres': 0.15 },
+    source: lacunes,
+  },
+  'capsule-with-frontopontine-fibres': {
+    label: 'Internal capsule or corona radiata',
+    holds: { 'internal-capsule-posterior-limb': 0.55, 'frontopontine-fibres': 0.9, 'internal-capsule-genu': 0.2 },
+    source: lacunes,
+  },
+  'capsule-genu': {
+    label: 'Internal capsule or corona radiata',
+    holds: { 'internal-capsule-genu': 0.9, 'internal-capsule-posterior-limb': 0.3 },
+    source: lacunes,
+  },
+  thalamus: {
+    label: 'Thalamus',
+    holds: {
+      'ventral-posterolateral-nucleus': 0.92,
+      'ventral-posteromedial-nucleus': 0.85,
+      'ventrolateral-nucleus': 0.3,
+      'internal-capsule-posterior-limb': 0.05,
+    },
+    source: thalamus,
+  },
+  'thalamus-lateral': {
+    label: 'Thalamus',
+    holds: {
+      'ventral-posterolateral-nucleus': 0.7,
+      'ventral-posteromedial-nucleus': 0.6,
+      'ventrolateral-nucleus': 0.9,
+      'internal-capsule-posterior-limb': 0.2,
+    },
+    source: thalamus,
+  },
+  'thalamus-medial': {
+    label: 'Thalamus',
+    holds: { 'medial-thalamus': 0.9, 'vertical-gaze-centre': 0.4, 'ventral-posterolateral-nucleus': 0.12 },
+    across: { 'medial-thalamus': 0.5, 'vertical-gaze-centre': 0.3 },
+    source: thalamus,
+  },
+  'thalamus-and-capsule': {
+    label: 'Thalamus and internal capsule together',
+    holds: {
+      'ventral-posterolateral-nucleus': 0.85,
+      'ventral-posteromedial-nucleus': 0.75,
+      'internal-capsule-posterior-limb': 0.8,
+      'internal-capsule-genu': 0.55,
+      'thalamocortical-radiation': 0.5,
+      'ventrolateral-nucleus': 0.3,
+    },
+    source: lacunes,
+  },
+  'corticobulbar-both-sides': {
+    label: 'Corticobulbar fibres of both hemispheres',
+    holds: { 'internal-capsule-genu': 0.85, 'internal-capsule-posterior-limb': 0.35, 'medial-frontal-cortex': 0.2 },
+    across: { 'internal-capsule-genu': 0.85, 'internal-capsule-posterior-limb': 0.35, 'medial-frontal-cortex': 0.2 },
+    source: recalled('adams-victor', 'spastic bulbar palsy'),
+  },
+} as const satisfies Record<string, Territory>;
