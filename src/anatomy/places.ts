@@ -70,7 +70,7 @@ export const places = {
     recalled('brazis', 'accessory nerve'),
   ),
   'phrenic-nerve': nerve('Phrenic nerve', 'cervical-plexus', 1, recalled('grays-anatomy', 'phrenic nerve')),
-  'greater-occipital-nerve': nerve('Greater occipital nerve', null, 1, recalled('grays-anatomy', 'dorsal rami')),
+  'greater-occipital-nerve': nerve('Greater occipital nerve', null, 2, recalled('grays-anatomy', 'dorsal rami')),
   'great-auricular-nerve': nerve(
     'Great auricular nerve',
     'cervical-plexus',
@@ -114,7 +114,7 @@ export const places = {
   'lateral-cord': plexusPart(
     'Lateral cord of the brachial plexus',
     { C5: 'upper-trunk', C6: 'upper-trunk', C7: 'middle-trunk' },
-    2,
+    1,
     plexus,
   ),
   'posterior-cord': plexusPart(
@@ -148,7 +148,7 @@ export const places = {
   'medial-cutaneous-nerve-of-arm': nerve('Medial cutaneous nerve of the arm', 'medial-cord', 0, upper),
   'medial-cutaneous-nerve-of-forearm': nerve('Medial cutaneous nerve of the forearm', 'medial-cord', 1, upper),
   'intercostobrachial-nerve': nerve('Intercostobrachial nerve', intercostalOf('T2', 'T3'), 2, upper),
-  'musculocutaneous-nerve': nerve('Musculocutaneous nerve', 'lateral-cord', 4, upper),
+  'musculocutaneous-nerve': nerve('Musculocutaneous nerve', 'lateral-cord', 5, upper),
   'lateral-cutaneous-nerve-of-forearm': nerve(
     'Lateral cutaneous nerve of the forearm',
     'musculocutaneous-nerve',
@@ -172,8 +172,14 @@ export const places = {
     upper,
   ),
   'median-nerve-elbow': nerve('Median nerve at the elbow', 'median-nerve-upper-arm', 4, upper),
-  'anterior-interosseous-nerve': nerve('Anterior interosseous nerve', 'median-nerve-elbow', 5, upper),
-  'median-nerve-forearm': nerve('Median nerve in the forearm', 'median-nerve-elbow', 1, upper),
+  // The branch to the pronator teres leaves above the arch that presses on the nerve.
+  'median-nerve-beyond-pronator': fascicle(
+    'Median nerve below the branch to the pronator teres',
+    'median-nerve-elbow',
+    upper,
+  ),
+  'anterior-interosseous-nerve': nerve('Anterior interosseous nerve', 'median-nerve-beyond-pronator', 5, upper),
+  'median-nerve-forearm': nerve('Median nerve in the forearm', 'median-nerve-beyond-pronator', 1, upper),
   'palmar-branch-of-median-nerve': nerve('Palmar branch of the median nerve', 'median-nerve-forearm', 0, upper),
   'median-nerve-wrist': nerve('Median nerve at the wrist', 'median-nerve-forearm', 100, upper),
 

@@ -17,7 +17,7 @@ function levelFrequency(segment: number): number {
 const crossSections = {
   transverse: { percent: 5.5, depths: [0.98, 0.6, 0.35] },
   hemisection: { percent: 3.6, depths: [0.98, 0.6, 0.35] },
-  central: { percent: 1.6, depths: [0.85, 0.55] },
+  central: { percent: 1.3, depths: [0.85, 0.55] },
   anterior: { percent: 0.8, depths: [0.98, 0.6, 0.35] },
   posterior: { percent: 0.6, depths: [0.85, 0.55] },
 } as const;
@@ -70,6 +70,30 @@ function central(level: number, depth: number): LesionBuilder {
     lesion.cord('corticospinal', side, level, depth * 0.3);
   }
   return lesion;
+}
+
+/** A cavity over many segments: pain and temperature in a cape, wasted hands, the tracts late. */
+function longCavity(): Hypothesis[] {
+  const tops = segments.slice(segmentIndex('C2'), segmentIndex('T4') + 1);
+  return tops.flatMap((top) =>
+    [0.9, 0.6].map((depth) => {
+      const level = segmentIndex(top);
+      const lesion = new LesionBuilder();
+      for (const side of bodySides) {
+        for (let segment = level; segment <= level + 6; segment += 1) {
+          lesion.cord('crossing', side, segment, depth).cord('anteriorHorn', side, segment, depth * 0.55);
+        }
+        lesion.cord('corticospinal', side, level, depth * 0.3);
+      }
+      return hypothesis(
+        site('spinal-cord-central', 'central part', level, 'both'),
+        `cavity-${depth}`,
+        (0.5 * levelFrequency(level)) / (tops.length * 4),
+        lesion.build(),
+        { faculties: signsAtLevel(bodySides, level, depth, hornerSeen.both) },
+      );
+    }),
+  );
 }
 
 /** Bruising of the middle of the neck's cord: grey matter of the whole arm, tracts less, as after a fall on a narrow canal. */
@@ -269,10 +293,10 @@ const spillShare = 0.33;
  * less, or one quarter of the half escapes. How often, judged.
  */
 const halfForms = [
-  { key: 'pure', hit: tracts, spills: false, share: 0.35 },
-  { key: 'spilling', hit: tracts, spills: true, share: 0.35 },
+  { key: 'pure', hit: tracts, spills: false, share: 0.38 },
+  { key: 'spilling', hit: tracts, spills: true, share: 0.38 },
   { key: 'anterolateral', hit: ['corticospinal', 'spinothalamic'], spills: false, share: 0.2 },
-  { key: 'posterolateral', hit: ['corticospinal', 'dorsalColumn'], spills: false, share: 0.1 },
+  { key: 'posterolateral', hit: ['corticospinal', 'dorsalColumn'], spills: false, share: 0.04 },
 ] as const;
 
 function halves(): Hypothesis[] {
@@ -356,6 +380,7 @@ export function cordHypotheses(): Hypothesis[] {
   return [
     ...crossSectionHypotheses(),
     ...halves(),
+    ...longCavity(),
     ...centralInjury(),
     ...longCompression(),
     ...lumbarEnlargement(),

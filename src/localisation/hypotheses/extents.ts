@@ -20,10 +20,10 @@ export const groupFrequency = {
   plexus: 3,
   root: 20,
   adjacentRoots: 3,
-  manyRoots: 1.2,
+  manyRoots: 1.8,
   caudaEquina: 1.8,
   wholeBrachialPlexus: 0.7,
-  patchyBrachialPlexus: 0.3,
+  patchyBrachialPlexus: 0.4,
   lumbosacralPlexus: 1,
 } as const;
 

@@ -31,6 +31,8 @@ export const fascicles: readonly Fascicular[] = [
   // The fascicles bound for the hand lie under the skin behind the elbow, those for the forearm flexors deep.
   { site: 'ulnar-nerve-elbow', key: 'hand-fibres-severe', share: 0.22, hits: [['ulnar-nerve-elbow', 0.1, 0.05], ['ulnar-nerve-forearm', 0.9, 0.85]], source: book('ulnar neuropathy') },
   { site: 'ulnar-nerve-elbow', key: 'hand-fibres-partial', share: 0.25, hits: [['ulnar-nerve-elbow', 0.05, 0.05], ['ulnar-nerve-forearm', 0.5, 0.55]], source: book('ulnar neuropathy') },
+  { site: 'median-nerve-elbow', key: 'beyond-pronator-severe', share: 0.2, hits: [['median-nerve-beyond-pronator', 0.9, 0.85]], source: book('median neuropathy at the elbow') },
+  { site: 'median-nerve-elbow', key: 'beyond-pronator-partial', share: 0.3, hits: [['median-nerve-beyond-pronator', 0.5, 0.55]], source: book('median neuropathy at the elbow') },
   // A band or rib under the trunk presses on its T1 fibres first, so the thumb suffers before the little finger.
   { site: 'lower-trunk', key: 't1-worse-severe', share: 0.25, hits: [['lower-trunk-t1', 0.92, 0.85], ['lower-trunk-c8', 0.3, 0.4]], source: book('neurogenic thoracic outlet syndrome') },
   { site: 'lower-trunk', key: 't1-worse-partial', share: 0.25, hits: [['lower-trunk-t1', 0.6, 0.6], ['lower-trunk-c8', 0.12, 0.25]], source: book('neurogenic thoracic outlet syndrome') },

@@ -118,11 +118,11 @@ function everyOther(roots: readonly Segment[], first: 0 | 1, loss: number): Read
 const allLimbs = 'cervical-and-lumbosacral';
 
 const stretches: readonly { readonly key: string; readonly roots: readonly Segment[]; readonly share: number }[] = [
-  { key: 'lumbosacral', roots: leg, share: 0.2 },
-  { key: 'low-lumbar', roots: segmentsFrom('L4', 'S1'), share: 0.16 },
-  { key: 'cervical', roots: arm, share: 0.1 },
+  { key: 'lumbosacral', roots: leg, share: 0.18 },
+  { key: 'low-lumbar', roots: segmentsFrom('L4', 'S1'), share: 0.22 },
+  { key: 'cervical', roots: arm, share: 0.08 },
   { key: 'thoracic', roots: segmentsFrom('T6', 'T11'), share: 0.06 },
-  { key: allLimbs, roots: [...arm, ...leg], share: 0.14 },
+  { key: allLimbs, roots: [...arm, ...leg], share: 0.1 },
 ];
 
 /** How often both sides are hit alike, and how often one is the worse. Judged. */
@@ -188,6 +188,15 @@ function manyRoots(): Hypothesis[] {
       return build('both', `${side}-arm-other-leg-${depth}`, 0.06 / 4, losses as unknown as RootLosses);
     }),
   );
+  const crossedLegs = bodySides.flatMap((side) =>
+    depths.map((depth) => {
+      const losses = {
+        [side]: alike(segmentsFrom('L2', 'L4'), depth),
+        [opposite(side)]: alike(segmentsFrom('L5', 'S1'), depth),
+      };
+      return build('both', `${side}-upper-other-lower-${depth}`, 0.06 / 4, losses as unknown as RootLosses);
+    }),
+  );
   const patchwork = ([0, 1] as const).flatMap((first) =>
     [leg, [...arm, ...leg]].map((roots, place) =>
       build('both', `patchwork-${first}-${place === 0 ? 'legs' : 'all'}`, 0.12 / 4, {
@@ -209,7 +218,7 @@ function manyRoots(): Hypothesis[] {
       }),
     ),
   );
-  return [...both, ...crossed, ...patchwork, ...single];
+  return [...both, ...crossed, ...crossedLegs, ...patchwork, ...single];
 }
 
 /**

@@ -14,8 +14,8 @@ type Pair = (typeof pairs)[number];
 /** Parts of the body that an examiner turns to as a whole, and the two halves of the trunk and of the perineum. */
 type Part = 'head' | `${BodySide} ${Pair}`;
 
-/** A part, or one aspect of it. */
-type Mark = Part | `${Part} ${Aspect}`;
+/** A part, or one aspect of it, or the bladder and bowel, which a patient complains of without being asked. */
+type Mark = Part | `${Part} ${Aspect}` | 'sphincters';
 
 /** Parts that are gone through only when something leads there: that nothing was found says less there. */
 const seldomExamined: ReadonlySet<Pair> = new Set(['trunk', 'perineum']);
@@ -98,8 +98,12 @@ function complaints(hypothesis: Hypothesis): readonly Mark[] {
     return named.length === 0 ? [] : [part, ...named.map((aspect): Mark => `${part} ${aspect}`)];
   });
   const head = noticedFaculties.some((faculty) => facultyChance(hypothesis, faculty, 'midline') >= 0.5);
-  return head ? ['head', ...limbs] : limbs;
+  const sphincters = facultyChance(hypothesis, 'bladder-retention', 'midline') >= sphinctersFail;
+  return [...(head ? ['head' as const] : []), ...(sphincters ? ['sphincters' as const] : []), ...limbs];
 }
+
+/** Chance of retention from which a lesion is one of the sphincters. Judged. */
+const sphinctersFail = 0.4;
 
 function isSkinLost(
   hypothesis: Hypothesis,
@@ -129,7 +133,8 @@ function troubledMarks(findings: readonly Finding[]): ReadonlySet<Mark> {
     wrong.flatMap((finding): readonly Mark[] => {
       const aspect = aspectOf(finding);
       const parts = partsOf(finding);
-      return aspect === null ? parts : [...parts, ...parts.map((part): Mark => `${part} ${aspect}`)];
+      const pelvic: readonly Mark[] = parts.some((part) => part.endsWith('perineum')) ? ['sphincters'] : [];
+      return aspect === null ? [...parts, ...pelvic] : [...parts, ...parts.map((part): Mark => `${part} ${aspect}`)];
     }),
   );
 }
@@ -173,9 +178,11 @@ const allParts: readonly Part[] = [
 /** Every mark has a bit of its own: the parts, then the aspects of the limbs. */
 const limbParts = (['arms', 'legs'] as const).flatMap((pair) => bodySides.map((side): Part => `${side} ${pair}`));
 const bitOf: ReadonlyMap<Mark, number> = new Map(
-  [...allParts, ...limbParts.flatMap((part) => aspects.map((aspect): Mark => `${part} ${aspect}`))].map(
-    (mark, place) => [mark, 1 << place],
-  ),
+  [
+    ...allParts,
+    'sphincters' as const,
+    ...limbParts.flatMap((part) => aspects.map((aspect): Mark => `${part} ${aspect}`)),
+  ].map((mark, place) => [mark, 1 << place]),
 );
 
 /**
@@ -198,10 +205,14 @@ function lookedAt(troubled: ReadonlySet<Mark>): ReadonlySet<Mark> {
           .map((aspect): Mark => `${side} ${pair} ${aspect}`),
       ),
   );
-  return new Set<Mark>(['head', ...halves, ...spared]);
+  return new Set<Mark>(['head', 'sphincters', ...halves, ...spared]);
 }
 
 const partBits = (1 << allParts.length) - 1;
+const sphincterBit = bitOf.get('sphincters') ?? 0;
+
+/** Odds of a lesion that stops the bladder, where nothing about the pelvic floor was found wrong. Judged. */
+const silentSphincters = 0.45;
 
 /** Complaints of every hypothesis, worked out once, one bit for each mark. */
 export class Coverage {
@@ -219,7 +230,8 @@ export class Coverage {
       const missed = (this.complaints[index] ?? 0) & untroubled;
       if (missed === 0) continue;
       const parts = ones(missed & partBits);
-      const spared = ones(missed & ~partBits);
+      const spared = ones(missed & ~partBits & ~sphincterBit);
+      if ((missed & sphincterBit) !== 0) logWeights[index] = (logWeights[index] ?? 0) + Math.log(silentSphincters);
       logWeights[index] = (logWeights[index] ?? 0) + parts * Math.log(uncomplainedOf) + spared * Math.log(aspectSpared);
     }
   }
