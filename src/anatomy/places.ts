@@ -107,7 +107,7 @@ export const places = {
   // Brachial plexus
   'upper-trunk': plexusPart('Upper trunk of the brachial plexus', null, 6, plexus),
   'middle-trunk': plexusPart('Middle trunk of the brachial plexus', null, 1, plexus),
-  'lower-trunk': plexusPart('Lower trunk of the brachial plexus', null, 4, plexus),
+  'lower-trunk': plexusPart('Lower trunk of the brachial plexus', null, 5, plexus),
   // The T1 fibres lie lowest in the trunk, against the first rib or a band, and may be hit apart from those of C8.
   'lower-trunk-c8': fascicle('C8 fibres of the lower trunk', 'lower-trunk', plexus),
   'lower-trunk-t1': fascicle('T1 fibres of the lower trunk', 'lower-trunk', plexus),

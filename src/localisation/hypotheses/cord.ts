@@ -86,7 +86,8 @@ function longCavity(): Hypothesis[] {
         lesion.cord('corticospinal', side, level, depth * 0.3);
       }
       return hypothesis(
-        site('spinal-cord-central', 'central part', level, 'both'),
+        // Named, as the shorter ones are, by the first segment whose skin has lost pain.
+        site('spinal-cord-central', 'central part', level + 1, 'both'),
         `cavity-${depth}`,
         (0.5 * levelFrequency(level)) / (tops.length * 4),
         lesion.build(),
@@ -362,7 +363,7 @@ function lateral(): Hypothesis[] {
           lesion.cord('corticospinal', side, segmentIndex('T4'), depth);
         }
         const variant = `${depth}-${arms}-${process === noProcess ? 'tracts' : 'with-vibration'}`;
-        return hypothesis(place, variant, 0.045, lesion.build(), { process });
+        return hypothesis(place, variant, 0.07, lesion.build(), { process });
       }),
     ),
   );

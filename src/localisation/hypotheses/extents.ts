@@ -24,7 +24,7 @@ export const groupFrequency = {
   caudaEquina: 1.8,
   wholeBrachialPlexus: 0.7,
   patchyBrachialPlexus: 0.4,
-  lumbosacralPlexus: 1,
+  lumbosacralPlexus: 1.5,
 } as const;
 
 /** Both sides alike, or one worse than the other: share of the full damage that each side takes. Judged. */

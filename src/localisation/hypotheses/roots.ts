@@ -118,7 +118,7 @@ function everyOther(roots: readonly Segment[], first: 0 | 1, loss: number): Read
 const allLimbs = 'cervical-and-lumbosacral';
 
 const stretches: readonly { readonly key: string; readonly roots: readonly Segment[]; readonly share: number }[] = [
-  { key: 'lumbosacral', roots: leg, share: 0.18 },
+  { key: 'lumbosacral', roots: leg, share: 0.14 },
   { key: 'low-lumbar', roots: segmentsFrom('L4', 'S1'), share: 0.22 },
   { key: 'cervical', roots: arm, share: 0.08 },
   { key: 'thoracic', roots: segmentsFrom('T6', 'T11'), share: 0.06 },
@@ -197,13 +197,11 @@ function manyRoots(): Hypothesis[] {
       return build('both', `${side}-upper-other-lower-${depth}`, 0.06 / 4, losses as unknown as RootLosses);
     }),
   );
-  const patchwork = ([0, 1] as const).flatMap((first) =>
-    [leg, [...arm, ...leg]].map((roots, place) =>
-      build('both', `patchwork-${first}-${place === 0 ? 'legs' : 'all'}`, 0.12 / 4, {
-        left: everyOther(roots, first, 0.85),
-        right: everyOther(roots, first === 0 ? 1 : 0, 0.85),
-      }),
-    ),
+  const patchwork = ([0, 1] as const).map((first) =>
+    build('both', `patchwork-${first}`, 0.06 / 2, {
+      left: everyOther(leg, first, 0.85),
+      right: everyOther(leg, first === 0 ? 1 : 0, 0.85),
+    }),
   );
   const single = oneSided.flatMap(([top, bottom]) =>
     bodySides.flatMap((side) =>
