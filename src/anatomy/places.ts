@@ -271,9 +271,9 @@ export const places = {
   'lateral-plantar-nerve': nerve('Lateral plantar nerve', 'tibial-nerve-tarsal-tunnel', 1, lower),
 
   // Cranial nerves with a motor or sensory table row of their own
-  'ophthalmic-nerve': nerve('Ophthalmic division of the trigeminal nerve', null, 1, commonPractice),
-  'maxillary-nerve': nerve('Maxillary division of the trigeminal nerve', null, 1, commonPractice),
-  'mandibular-nerve': nerve('Mandibular division of the trigeminal nerve', null, 1, commonPractice),
+  'ophthalmic-nerve': nerve('Ophthalmic division of the trigeminal nerve', null, 5, commonPractice),
+  'maxillary-nerve': nerve('Maxillary division of the trigeminal nerve', null, 5, commonPractice),
+  'mandibular-nerve': nerve('Mandibular division of the trigeminal nerve', null, 5, commonPractice),
 } as const satisfies Record<string, Place>;
 
 export type PlaceKey = keyof typeof places;

@@ -152,7 +152,6 @@ const structures = {
   'inferior-cerebellar-peduncle': medulla('inferior cerebellar peduncle'),
   'lower-vestibular-nuclei': medulla('lower vestibular nuclei'),
   'sympathetic-fibres-in-medulla': medulla('descending sympathetic fibres in the medulla'),
-  'area-postrema': medulla('area postrema', false),
 
   // Cerebellum
   'cerebellar-hemisphere': cerebellum('cerebellar hemisphere'),

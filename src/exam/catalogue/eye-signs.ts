@@ -234,7 +234,7 @@ export const eyeSigns = sectionTable(
       label: 'Impaired convergence',
       sides: 'midline',
       hpo: equivalent('HP:0000619', 'Impaired convergence'),
-      probe: faculty('pretectal'),
+      probe: anyFaculty('pretectal', 'oculomotor'),
     },
     'convergence-retraction-nystagmus': {
       label: 'Convergence-retraction nystagmus',

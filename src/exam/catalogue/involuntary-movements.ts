@@ -180,7 +180,7 @@ export const involuntaryMovements = sectionTable(
       sides: 'paired',
       bodyPart: 'upper-limb',
       hpo: equivalent('HP:0032506', 'Alien limb phenomenon'),
-      probe: faculty('praxis'),
+      probe: faculty('limb-ownership'),
     },
     'mirror-movements': {
       label: 'Mirror movements of the hands',

@@ -34,6 +34,8 @@ const worthNaming = 0.2;
  * A clause that completes "... because ...".
  */
 export function because(hypothesis: Hypothesis, datum: Datum, isPredicted: boolean): string {
+  if (hypothesis.site.kind === 'none' && isPredicted && hypothesis.process.because !== '')
+    return hypothesis.process.because;
   if (hypothesis.site.kind === 'none')
     return datum.abnormal ? 'a healthy nervous system rarely shows it' : 'nothing is damaged';
   const { site, process } = hypothesis;

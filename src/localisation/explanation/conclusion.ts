@@ -50,6 +50,7 @@ export function conclude(
   const isWide = tested.length >= enoughNormal;
   if (abnormal.length === 0) return isWide ? 'no-abnormality' : 'insufficient';
   if (best.kind === 'none') {
+    if (abnormal.some(isEffortSign)) return 'not-anatomical';
     return isWide && isUsualInHealth && best.probability >= clearlyNormal ? 'no-abnormality' : 'insufficient';
   }
   if (isAgainstAnatomy(abnormal)) return 'not-anatomical';
@@ -68,7 +69,11 @@ function hasFittingRival(ranked: readonly RankedLocalisation[]): boolean {
   return ranked.some(({ kind, probability, fit }) => kind !== 'none' && probability >= least && fit >= poorFit);
 }
 
+function isEffortSign({ item }: Finding): boolean {
+  return item.probe.kind === 'faculty' && item.probe.faculty === 'effort';
+}
+
 function isAgainstAnatomy(abnormal: readonly Finding[]): boolean {
-  const effort = abnormal.filter(({ item }) => item.probe.kind === 'faculty' && item.probe.faculty === 'effort');
+  const effort = abnormal.filter(isEffortSign);
   return effort.length >= effortSigns && !abnormal.some(({ item }) => unwilled.has(item.probe.kind));
 }

@@ -18,14 +18,17 @@ const at = (
 
 /** Lesions of the hemispheres by artery, lobe and deep structure. Frequencies judged from what reaches a neurologist. */
 const hemisphereLesions: readonly TerritoryLesion[] = [
-  at('hemisphere', 'cortex-middle-cerebral', hemisphere['cortex-middle-cerebral'], 2.2),
+  { ...at('hemisphere', 'cortex-middle-cerebral', hemisphere['cortex-middle-cerebral'], 2), isAllOrMost: true },
+  { ...at('hemisphere', 'cortex-middle-cerebral', hemisphere['middle-cerebral-stem'], 0.7), isAllOrMost: true },
   at('hemisphere', 'cortex-middle-cerebral-upper', hemisphere['cortex-middle-cerebral-upper'], 1.8),
   at('hemisphere', 'cortex-middle-cerebral-lower', hemisphere['cortex-middle-cerebral-lower'], 1),
   at('hemisphere', 'cortex-anterior-cerebral', hemisphere['cortex-anterior-cerebral'], 0.6),
   at('hemisphere', 'cortex-posterior-cerebral', hemisphere['cortex-posterior-cerebral'], 0.7),
+  at('hemisphere', 'cortex-posterior-cerebral', hemisphere['posterior-cerebral-with-thalamus'], 0.1),
   at('hemisphere', 'cortex-parasagittal', hemisphere['cortex-parasagittal'], 0.3, 'both'),
   at('hemisphere', 'cortex-hand-area', hemisphere['cortex-hand-area'], 0.35),
-  at('hemisphere', 'cortex-frontal', hemisphere['cortex-frontal'], 0.6),
+  at('hemisphere', 'cortex-frontal', hemisphere['cortex-frontal'], 0.5),
+  at('hemisphere', 'cortex-frontal', hemisphere['cortex-frontal-with-motor-strip'], 0.3),
   at('hemisphere', 'cortex-parietal', hemisphere['cortex-parietal'], 0.5),
   at('hemisphere', 'cortex-temporal', hemisphere['cortex-temporal'], 0.4),
   at('hemisphere', 'cortex-occipital', hemisphere['cortex-occipital'], 0.5),
@@ -35,11 +38,14 @@ const hemisphereLesions: readonly TerritoryLesion[] = [
   at('hemisphere', 'internal-capsule', hemisphere['corona-radiata'], 1),
   at('hemisphere', 'internal-capsule', hemisphere['capsule-with-frontopontine-fibres'], 0.35),
   at('hemisphere', 'internal-capsule', hemisphere['capsule-genu'], 0.25),
+  at('hemisphere', 'internal-capsule', hemisphere['anterior-choroidal'], 0.2),
+  at('hemisphere', 'striatum', hemisphere.striatum, 0.3),
   at('hemisphere', 'thalamus', hemisphere.thalamus, 0.8),
   at('hemisphere', 'thalamus', hemisphere['thalamus-lateral'], 0.25),
   at('hemisphere', 'thalamus', hemisphere['thalamus-medial'], 0.15),
   at('hemisphere', 'thalamus-and-capsule', hemisphere['thalamus-and-capsule'], 0.8),
-  at('hemisphere', 'corticobulbar-both-sides', hemisphere['corticobulbar-both-sides'], 0.3, 'both'),
+  at('hemisphere', 'thalamus-and-capsule', hemisphere['thalamus-large'], 0.2),
+  at('hemisphere', 'corticobulbar-both-sides', hemisphere['corticobulbar-both-sides'], 0.45, 'both'),
 ];
 
 const brainstemLesions: readonly TerritoryLesion[] = [
@@ -50,11 +56,13 @@ const brainstemLesions: readonly TerritoryLesion[] = [
   at('brainstem', 'midbrain-dorsal', brainstem['midbrain-dorsal'], 0.25, 'midline'),
   at('brainstem', 'pons-ventral', brainstem['pons-ventral-upper'], 0.45),
   at('brainstem', 'pons-ventral', brainstem['pons-ventral-lower'], 0.25),
+  at('brainstem', 'pons-ventral', brainstem['pons-ventral-middle'], 0.12),
   at('brainstem', 'pons-ventral', brainstem['pons-ventral-with-pontine-nuclei'], 0.25),
   at('brainstem', 'pons-ventral', brainstem['pons-ventral-both'], 0.1, 'both'),
   at('brainstem', 'pons-tegmentum', brainstem['pons-tegmentum'], 0.2),
   at('brainstem', 'pons-tegmentum', brainstem['pons-tegmentum-and-base'], 0.12),
   at('brainstem', 'pons-tegmentum', brainstem['one-and-a-half'], 0.08),
+  at('brainstem', 'pons-tegmentum', brainstem['pons-tegmentum-upper'], 0.08),
   at('brainstem', 'pons-lateral', brainstem['pons-lateral-lower'], 0.25),
   at('brainstem', 'pons-lateral', brainstem['pons-lateral-middle'], 0.1),
   at('brainstem', 'pons-lateral', brainstem['pons-lateral-upper'], 0.12),
@@ -65,13 +73,14 @@ const brainstemLesions: readonly TerritoryLesion[] = [
   at('brainstem', 'medulla-half', brainstem['medulla-half'], 0.04),
   at('brainstem', 'bulbar-motor-nuclei', brainstem['bulbar-motor-nuclei'], 0.15, 'midline'),
   at('brainstem', 'brainstem-diffuse', brainstem['brainstem-diffuse'], 0.12, 'midline'),
+  at('brainstem', 'brainstem-diffuse', brainstem['grey-matter-around-ventricles'], 0.15, 'midline'),
 ];
 
 const cerebellarLesions: readonly TerritoryLesion[] = [
   at('cerebellum', 'cerebellar-hemisphere', brainstem['cerebellar-hemisphere'], 1.2),
   at('cerebellum', 'cerebellar-hemisphere', brainstem['cerebellar-hemisphere-and-vermis'], 0.4),
   at('cerebellum', 'cerebellar-vermis', brainstem['cerebellar-vermis'], 0.45, 'midline'),
-  at('cerebellum', 'flocculonodular-lobe', brainstem['flocculonodular-lobe'], 0.2, 'midline'),
+  at('cerebellum', 'flocculonodular-lobe', brainstem['flocculonodular-lobe'], 0.3, 'midline'),
 ];
 
 /** Compression where the cord becomes the brainstem: tracts of both sides, the lowest nuclei, the nodule above. */
@@ -87,7 +96,7 @@ function foramenMagnum(): Hypothesis[] {
       for (const side of bodySides) {
         const own = depth * sided[side];
         lesion.cord('corticospinal', side, segmentIndex('C1'), own);
-        lesion.cord('dorsalColumn', side, segmentIndex('C1'), own * 0.7);
+        lesion.brain(side, 'dorsal-column-nuclei', own * 0.7);
         lesion.cord('spinothalamic', side, segmentIndex('C1'), own * 0.4);
         lesion.cord('dorsalRoot', side, segmentIndex('C2'), own * 0.5);
         lesion.brain(side, 'accessory-nerve', own * 0.5).brain(side, 'hypoglossal-nucleus', own * 0.4);
@@ -100,7 +109,7 @@ function foramenMagnum(): Hypothesis[] {
       return hypothesis(
         { key: 'foramen-magnum', label: 'Foramen magnum', side: 'both', level: null, kind: 'brainstem' },
         `${sided.key}-${depth}`,
-        0.02,
+        0.04,
         lesion.build(),
       );
     }),

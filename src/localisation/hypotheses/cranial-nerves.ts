@@ -40,7 +40,7 @@ const lesions: readonly TerritoryLesion[] = [
   nerve('vestibular-nerve', cranial['vestibular-nerve'], 1),
   nerve('vestibular-nerve', cranial['labyrinth-and-cochlea'], 0.25),
   nerve('vestibular-nerve', cranial['semicircular-canal'], 0.5),
-  nerve('cochlear-nerve', cranial['cochlear-nerve'], 0.4),
+  nerve('cochlear-nerve', cranial['cochlear-nerve'], 0.6),
   nerve('cerebellopontine-angle', cranial['cerebellopontine-angle'], 0.2),
   nerve('cerebellopontine-angle', cranial['cerebellopontine-angle-large'], 0.1),
   nerve('jugular-foramen', cranial['jugular-foramen'], 0.06),

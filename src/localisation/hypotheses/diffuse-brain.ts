@@ -6,7 +6,7 @@ import { noProcess } from '../process.ts';
 import { facultiesOf, type ProcessSign } from './process-signs.ts';
 
 /** Percent of all focal and diffuse findings. Judged from what reaches a neurologist. */
-const percent = { pressure: 0.7, meninges: 0.7, basalMeninges: 0.2, encephalopathy: 1.2, dementia: 1.2 } as const;
+const percent = { pressure: 0.7, meninges: 0.7, basalMeninges: 0.1, encephalopathy: 1.2, dementia: 1.2 } as const;
 
 const whole = (key: string, label: string, kind: SiteKind): Site => ({
   key,
@@ -126,6 +126,8 @@ function encephalopathyHypotheses(): Hypothesis[] {
         ['orientation', 0.75],
         ['memory', 0.4],
         ['asterixis', 0.45],
+        ['construction', 0.4],
+        ['frontal-release', 0.25],
         ['myoclonus', 0.2],
         ['mood-behaviour', 0.3],
         ['speech-articulation', 0.2],

@@ -90,7 +90,7 @@ const akineticForms: readonly {
     alsoBoth: { 'vertical-gaze-centre': 0.9, 'medial-frontal-cortex': 0.3, 'dorsolateral-frontal-cortex': 0.4 },
     signs: [
       ['axial-bradykinesia', 0.8],
-      ['pseudobulbar', 0.4],
+      ['pseudobulbar', 0.25],
       ['swallowing', 0.4],
       ['speech-articulation', 0.4],
       ['executive', 0.4],

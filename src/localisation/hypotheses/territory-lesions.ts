@@ -18,6 +18,8 @@ export interface TerritoryLesion {
   /** Whether the site has a side; a lesion of both sides is `both`, one of the midline has none. */
   readonly side?: 'both' | 'midline';
   readonly faculties?: FacultyChances;
+  /** For territories whose parts are territories of their own: what takes only a part is one of those. */
+  readonly isAllOrMost?: boolean;
 }
 
 /**
@@ -29,6 +31,10 @@ const fillings = [
   { key: 'most', part: 0.75, share: 0.25 },
   { key: 'part', part: 0.45, share: 0.3 },
 ] as const;
+
+function fillingsOf({ isAllOrMost }: TerritoryLesion): readonly (typeof fillings)[number][] {
+  return isAllOrMost === true ? fillings.filter(({ part }) => part > 0.5) : fillings;
+}
 
 const entries = <Key extends string, Value>(record: Readonly<Partial<Record<Key, Value>>>) =>
   Object.entries(record) as [Key, Value][];
@@ -53,7 +59,7 @@ function siteOf({ site, territory, kind, side }: TerritoryLesion, own: BodySide)
 export function territoryHypotheses(lesions: readonly TerritoryLesion[]): Hypothesis[] {
   return lesions.flatMap((lesion, row) =>
     bodySides.flatMap((side) =>
-      fillings.map((filling) =>
+      fillingsOf(lesion).map((filling) =>
         hypothesis(
           siteOf(lesion, side),
           `${row}-${side}-${filling.key}`,

@@ -8,25 +8,27 @@ import { motorDeficit, motorItem } from '../forward/motor.ts';
 import { type SensoryItem, sensoryDeficit, sensoryItem } from '../forward/sensory.ts';
 import type { Hypothesis } from '../hypothesis.ts';
 
-const pairs = ['arms', 'legs', 'trunk', 'perineum'] as const;
+const pairs = ['face', 'arms', 'legs', 'trunk', 'perineum'] as const;
 type Pair = (typeof pairs)[number];
 
-/** Parts of the body that an examiner turns to as a whole, and the two halves of the trunk and of the perineum. */
+/** The head as a whole, and the two halves of every part of the body that an examiner turns to. */
 type Part = 'head' | `${BodySide} ${Pair}`;
 
 /** A part, or one aspect of it, or the bladder and bowel, which a patient complains of without being asked. */
 type Mark = Part | `${Part} ${Aspect}` | 'sphincters';
 
 /** Parts that are gone through only when something leads there: that nothing was found says less there. */
-const seldomExamined: ReadonlySet<Pair> = new Set(['trunk', 'perineum']);
+const seldomExamined: ReadonlySet<Pair> = new Set(['face', 'trunk', 'perineum']);
 
 const movementsOf: Readonly<Record<Pair, readonly string[]>> = {
+  face: [],
   arms: ['shoulder-abduction', 'elbow-extension', 'finger-extension', 'finger-abduction'],
   legs: ['hip-flexion', 'knee-extension', 'ankle-dorsiflexion', 'ankle-plantarflexion'],
   trunk: [],
   perineum: [],
 };
 const skinOf: Readonly<Record<Pair, readonly string[]>> = {
+  face: [],
   arms: ['thumb', 'little-finger'],
   legs: ['great-toe', 'front-of-thigh'],
   trunk: ['nipple', 'umbilicus', 'lower-abdomen'],
@@ -86,6 +88,22 @@ const noticedFaculties = [
   'tongue-denervation',
 ] as const satisfies readonly Faculty[];
 
+/** Those of them that are seen on one half of the face or of space. */
+const sidedFaculties = [
+  'visual-acuity',
+  'visual-field-half',
+  'oculomotor',
+  'abducens',
+  'gaze-horizontal',
+  'internuclear',
+  'eyelid-elevation',
+  'eye-movement-fatigue',
+  'trigeminal-sensation',
+  'lower-face',
+  'hearing',
+  'tongue',
+] as const satisfies readonly Faculty[];
+
 /** Parts that a hypothesis would make the patient complain of, and which aspects of each limb. */
 function complaints(hypothesis: Hypothesis): readonly Mark[] {
   const limbs = samples.flatMap(({ part, muscles, skin }): readonly Mark[] => {
@@ -98,8 +116,11 @@ function complaints(hypothesis: Hypothesis): readonly Mark[] {
     return named.length === 0 ? [] : [part, ...named.map((aspect): Mark => `${part} ${aspect}`)];
   });
   const head = noticedFaculties.some((faculty) => facultyChance(hypothesis, faculty, 'midline') >= 0.5);
+  const halves = bodySides
+    .filter((side) => sidedFaculties.some((faculty) => facultyChance(hypothesis, faculty, side) >= 0.5))
+    .map((side): Part => `${side} face`);
   const sphincters = facultyChance(hypothesis, 'bladder-retention', 'midline') >= sphinctersFail;
-  return [...(head ? ['head' as const] : []), ...(sphincters ? ['sphincters' as const] : []), ...limbs];
+  return [...(head ? ['head' as const] : []), ...(sphincters ? ['sphincters' as const] : []), ...halves, ...limbs];
 }
 
 /** Chance of retention from which a lesion is one of the sphincters. Judged. */
@@ -119,6 +140,8 @@ function isSkinLost(
  * judged. That somebody looked and found nothing must not make it likelier, so what counts is what was found wrong.
  */
 const uncomplainedOf = 0.25;
+/** The same where the other half of the part was found wrong: who describes one half has looked at both. Judged. */
+const uncomplainedOfBeside = 0.09;
 
 /**
  * The same for an aspect of a limb that is troubled in some other way, while that aspect is lost in the limb beside it: who
@@ -150,10 +173,11 @@ function aspectOf({ item, modality }: Finding): Aspect | null {
 }
 
 function partsOf({ item, side, place }: Finding): readonly Part[] {
-  if (item.section === 'higherFunction' || item.section === 'cranialNerves') return ['head'];
   const region = regionOf(item.region, place);
   const pair = pairOf(region);
-  if (pair === null) return region === 'head' ? ['head'] : [];
+  if (item.section === 'higherFunction' || item.section === 'cranialNerves' || region === 'head')
+    return side === 'midline' ? ['head', ...bodySides.map((one): Part => `${one} face`)] : ['head', `${side} face`];
+  if (pair === null) return [];
   return side === 'midline' ? bodySides.map((one): Part => `${one} ${pair}`) : [`${side} ${pair}`];
 }
 
@@ -208,6 +232,13 @@ function lookedAt(troubled: ReadonlySet<Mark>): ReadonlySet<Mark> {
   return new Set<Mark>(['head', 'sphincters', ...halves, ...spared]);
 }
 
+/** Halves whose other half was found wrong. */
+function besides(troubled: ReadonlySet<Mark>): readonly Part[] {
+  return pairs.flatMap((pair) =>
+    bodySides.filter((side) => troubled.has(`${opposite(side)} ${pair}`)).map((side): Part => `${side} ${pair}`),
+  );
+}
+
 const partBits = (1 << allParts.length) - 1;
 const sphincterBit = bitOf.get('sphincters') ?? 0;
 
@@ -226,13 +257,16 @@ export class Coverage {
   discount(logWeights: Float64Array, findings: readonly Finding[]): void {
     const troubled = troubledMarks(findings);
     const untroubled = bits(lookedAt(troubled)) & ~bits(troubled);
+    const beside = bits(besides(troubled)) & partBits;
     for (let index = 0; index < logWeights.length; index += 1) {
       const missed = (this.complaints[index] ?? 0) & untroubled;
       if (missed === 0) continue;
-      const parts = ones(missed & partBits);
-      const spared = ones(missed & ~partBits & ~sphincterBit);
-      if ((missed & sphincterBit) !== 0) logWeights[index] = (logWeights[index] ?? 0) + Math.log(silentSphincters);
-      logWeights[index] = (logWeights[index] ?? 0) + parts * Math.log(uncomplainedOf) + spared * Math.log(aspectSpared);
+      logWeights[index] =
+        (logWeights[index] ?? 0) +
+        ones(missed & beside) * Math.log(uncomplainedOfBeside) +
+        ones(missed & partBits & ~beside) * Math.log(uncomplainedOf) +
+        ones(missed & sphincterBit) * Math.log(silentSphincters) +
+        ones(missed & ~partBits & ~sphincterBit) * Math.log(aspectSpared);
     }
   }
 }

@@ -36,6 +36,7 @@ const temper = 0.8;
 const correlation = {
   power: 0.12,
   faculty: 0.5,
+  brisk: 0.4,
   sensation: 0.4,
   task: 0.5,
   upperMotor: 0.35,
@@ -49,7 +50,10 @@ const summaryBase = 0.6;
 /** What the examiner stated, one datum per place, each with its discounted weight. Untested items give none. */
 export function gatherEvidence(findings: readonly Finding[], columns: StateColumns): readonly Datum[] {
   const patches = lostPatches(findings);
-  const drafts = findings.filter((finding) => finding.value !== null).flatMap((finding) => draftsOf(finding, patches));
+  const stated = failing(findings);
+  const drafts = findings
+    .filter((finding) => finding.value !== null && !isSaidOtherwise(finding, stated))
+    .flatMap((finding) => draftsOf(finding, patches));
   const sizes = new Map<string, number>();
   for (const draft of drafts) sizes.set(draft.group, (sizes.get(draft.group) ?? 0) + draft.base);
   return drafts.flatMap((draft): Datum[] => {
@@ -67,6 +71,24 @@ export function gatherEvidence(findings: readonly Finding[], columns: StateColum
       },
     ];
   });
+}
+
+/** By faculty and side, what was stated to fail. */
+function failing(findings: readonly Finding[]): ReadonlySet<string> {
+  return new Set(findings.filter(({ abnormal }) => abnormal).flatMap(facultiesOf));
+}
+
+function facultiesOf({ item: { probe }, side }: Finding): readonly string[] {
+  if (probe.kind !== 'faculty') return [];
+  return [probe.faculty, ...(probe.orAlso ?? [])].map((faculty) => `${faculty}|${side}`);
+}
+
+/**
+ * "Otherwise normal" does not deny another name of what was stated to be wrong: who states a sixth nerve palsy and calls
+ * the rest normal has not found that the eye abducts.
+ */
+function isSaidOtherwise(finding: Finding, stated: ReadonlySet<string>): boolean {
+  return finding.origin === 'otherwise-normal' && facultiesOf(finding).some((name) => stated.has(name));
 }
 
 function draftsOf(finding: Finding, patches: LostPatches): readonly Draft[] {
@@ -89,7 +111,7 @@ function draftsOf(finding: Finding, patches: LostPatches): readonly Draft[] {
   ];
 }
 
-function groupOf({ item, side, abnormal }: Finding): readonly [string, number] {
+function groupOf({ item, side, abnormal, value }: Finding): readonly [string, number] {
   switch (item.probe.kind) {
     case 'movement':
       return [`power|${item.region}|${side}|${abnormal}`, correlation.power];
@@ -103,6 +125,11 @@ function groupOf({ item, side, abnormal }: Finding): readonly [string, number] {
       return [`coordination|${item.region}|${side}`, correlation.upperMotor];
     case 'denervation':
       return [`denervation|${item.region}|${side}`, correlation.upperMotor];
+    case 'reflex':
+      // Who has one lively reflex has several: together they say one thing, that control from above is loosened, or nothing.
+      return value === '3' || value === '4'
+        ? [`brisk|${item.scale}|${side}`, correlation.brisk]
+        : [`${item.section}|${side}`, correlation.other];
     case 'faculty':
       // Signs of one function say nearly the same thing; those of different ones are told apart by where they run.
       return [`faculty|${item.probe.faculty}|${side}|${abnormal}`, correlation.faculty];

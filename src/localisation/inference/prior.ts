@@ -1,5 +1,5 @@
 import type { Exam, OnsetPace } from '../../exam/exam.ts';
-import type { Hypothesis } from '../hypothesis.ts';
+import type { Hypothesis, Site } from '../hypothesis.ts';
 import type { SiteKind } from '../localisation.ts';
 import { historyFactor } from './history-weights.ts';
 
@@ -49,6 +49,11 @@ function paceOf(onset: Exam['onset']): OnsetPace | undefined {
   return durationDays <= day.subacute ? 'subacute' : undefined;
 }
 
+/** A wasting of the whole cerebellum or of tracts of the cord comes on as slowly as other degenerations. */
+function tempoKind({ kind, isDiffuse }: Site): SiteKind {
+  return isDiffuse === true && kind === 'cerebellum' ? 'basal-ganglia' : kind;
+}
+
 /** What the priors need of the hypotheses, worked out once. */
 export class Priors {
   private readonly hypotheses: readonly Hypothesis[];
@@ -67,7 +72,7 @@ export class Priors {
     for (let index = 0; index < weights.length; index += 1) {
       const site = this.hypotheses[index]?.site;
       if (site === undefined) continue;
-      const tempo = pace === undefined ? 0 : logPaceFactor[site.kind][pace];
+      const tempo = pace === undefined ? 0 : logPaceFactor[tempoKind(site)][pace];
       weights[index] = (weights[index] ?? 0) + tempo + (history === null ? 0 : Math.log(history(site)));
     }
     return weights;

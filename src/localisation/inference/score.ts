@@ -22,6 +22,11 @@ const wouldShow = 0.3;
  * is seldom where nobody looked. Judged.
  */
 const unlookedFor = 0.15;
+/**
+ * Weight of a hypothesis that explains nothing of what was found wrong, on top of that. It says that health shows the
+ * signs and that a lesion nobody was led to is there as well. Judged.
+ */
+const besideThePoint = 0.1;
 
 /**
  * @param logPrior      [H] natural log, not normalised
@@ -108,7 +113,8 @@ function doubtTheUnlookedFor(score: Float64Array, data: readonly WeighedDatum[],
     const shown = data.some(
       ({ table, states }, datum) => (table.abnormal[states[index] ?? 0] ?? 0) >= (thresholds[datum] ?? 1),
     );
-    if (!shown) score[index] = value + Math.log(unlookedFor);
+    if (shown) continue;
+    score[index] = value + Math.log(data.some(({ abnormal }) => abnormal) ? unlookedFor * besideThePoint : unlookedFor);
   }
 }
 

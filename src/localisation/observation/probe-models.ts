@@ -156,6 +156,16 @@ function plantar({ side }: ProbeTarget): ProbeModel {
 const legTone = new Set(['lower-limb', 'knee', 'ankle', 'hip', 'thigh', 'leg-below-knee', 'foot']);
 const armTone = new Set(['upper-limb', 'elbow', 'wrist', 'shoulder', 'forearm', 'upper-arm', 'hand']);
 
+/** How much of the tone that the comatose lose is lost with wakefulness. Judged. */
+const slackInComa = 0.5;
+
+/** Loss of tone by lost motor units, or with wakefulness. */
+function slackness(hypothesis: Hypothesis, muscles: readonly MotorItem[]): number {
+  const lower = mean(muscles.map((muscle) => motorDeficit(hypothesis, muscle).lower));
+  const asleep = facultyChance(hypothesis, 'consciousness', 'midline');
+  return 1 - (1 - lower) * (1 - slackInComa * asleep ** 3);
+}
+
 function tone({ item, side }: ProbeTarget): ProbeModel | null {
   const limb = legTone.has(item.key) ? 'lower' : armTone.has(item.key) ? 'upper' : null;
   if (limb === null || side === 'midline') return null;
@@ -164,13 +174,15 @@ function tone({ item, side }: ProbeTarget): ProbeModel | null {
     family: 'tone',
     values: toneGrades,
     normal: scales.tone.normal,
-    steps: [6, 6, 7],
+    steps: [6, 5, 4, 2],
     fractions: (hypothesis) => [
       released(hypothesis, side, limb),
-      mean(muscles.map((muscle) => motorDeficit(hypothesis, muscle).lower)),
+      slackness(hypothesis, muscles),
       facultyChance(hypothesis, 'rigidity', side),
+      facultyChance(hypothesis, 'frontal-release', 'midline'),
     ],
-    distribution: ([lost = 0, lower = 0, rigid = 0], context) => toneDistribution(lost, lower, rigid, context),
+    distribution: ([lost = 0, lower = 0, rigid = 0, frontal = 0], context) =>
+      toneDistribution({ released: lost, lowerLoss: lower, unrestrained: rigid, frontal }, context),
   });
 }
 

@@ -43,6 +43,7 @@ export const higherFunctions = {
       partly(0.25, onRight('inferior-parietal-lobule')),
       partly(0.2, onEitherSide('dorsolateral-frontal-cortex')),
       partly(0.35, onEitherSide('medial-thalamus')),
+      partly(0.75, onBothSides('medial-thalamus')),
       partly(0.3, same('intracranial-pressure')),
     ),
     source: frontal,
@@ -51,6 +52,7 @@ export const higherFunctions = {
     carries: 'orientation',
     path: series(
       partly(0.5, onBothSides('medial-temporal-lobe')),
+      partly(0.6, onBothSides('medial-thalamus')),
       partly(0.2, onEitherSide('medial-thalamus', 'medial-temporal-lobe')),
       partly(0.25, same('intracranial-pressure')),
     ),
@@ -63,6 +65,7 @@ export const higherFunctions = {
       partly(0.3, onLeft('medial-temporal-lobe')),
       partly(0.12, onRight('medial-temporal-lobe')),
       partly(0.3, onEitherSide('medial-thalamus')),
+      partly(0.6, onBothSides('medial-thalamus')),
     ),
     source: temporal,
   },
@@ -138,6 +141,11 @@ export const higherFunctions = {
       partly(0.15, onLeft('inferior-parietal-lobule')),
     ),
     source: recalled('brazis', 'parietal lobes'),
+  },
+  'limb-ownership': {
+    carries: 'the sense that the hand obeys',
+    path: series(partly(0.35, other('medial-frontal-cortex')), partly(0.2, other('superior-parietal-lobule'))),
+    source: recalled('brazis', 'disconnection syndromes'),
   },
   'cortical-sensation': {
     carries: 'recognition by touch',

@@ -45,21 +45,21 @@ export const movementFunctions = {
   chorea: {
     carries: 'the restraint of unwilled movement',
     path: series(
-      partly(0.4, other('striatum')),
-      partly(0.5, other('subthalamic-nucleus')),
+      partly(0.75, other('striatum')),
+      partly(0.6, other('subthalamic-nucleus')),
       partly(0.08, other('ventrolateral-nucleus')),
     ),
     source: basalGanglia,
   },
   ballism: {
     carries: 'the restraint of the large muscles of the limbs',
-    path: series(partly(0.9, other('subthalamic-nucleus')), partly(0.04, other('striatum'))),
+    path: series(partly(0.85, other('subthalamic-nucleus')), partly(0.2, other('striatum'))),
     source: basalGanglia,
   },
   dystonia: {
     carries: 'the balance of agonist and antagonist',
     path: series(
-      partly(0.35, other('striatum', 'globus-pallidus')),
+      partly(0.4, other('striatum', 'globus-pallidus')),
       partly(0.12, other('ventrolateral-nucleus', 'substantia-nigra')),
     ),
     source: basalGanglia,
