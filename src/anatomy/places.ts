@@ -178,7 +178,7 @@ export const places = {
     'median-nerve-elbow',
     upper,
   ),
-  'anterior-interosseous-nerve': nerve('Anterior interosseous nerve', 'median-nerve-beyond-pronator', 5, upper),
+  'anterior-interosseous-nerve': nerve('Anterior interosseous nerve', 'median-nerve-beyond-pronator', 6, upper),
   'median-nerve-forearm': nerve('Median nerve in the forearm', 'median-nerve-beyond-pronator', 1, upper),
   'palmar-branch-of-median-nerve': nerve('Palmar branch of the median nerve', 'median-nerve-forearm', 0, upper),
   'median-nerve-wrist': nerve('Median nerve at the wrist', 'median-nerve-forearm', 100, upper),

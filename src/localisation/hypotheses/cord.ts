@@ -186,24 +186,29 @@ function posterolateral(): Hypothesis[] {
     level: null,
     kind: 'cord',
   };
-  return (['C6', 'T4'] as const).flatMap((top: Segment) =>
+  return columnTops.flatMap((top) =>
     [0.85, 0.5].flatMap((depth) =>
       [noProcess, longAxons].map((process) => {
         const lesion = new LesionBuilder();
         for (const side of bodySides) {
           // The columns suffer from the neck down; the pyramidal fibres where they are longest.
           lesion.cord('dorsalColumn', side, segmentIndex(top), depth);
-          lesion.cord('corticospinal', side, segmentIndex('T4'), depth * 0.65);
+          lesion.cord('corticospinal', side, segmentIndex(top), depth * 0.3);
+          lesion.cord('corticospinal', side, segmentIndex('T8'), depth * 0.55);
         }
         const variant = `${top}-${depth}-${process === noProcess ? 'tracts' : 'tracts-and-nerves'}`;
-        return hypothesis(place, variant, 0.14, lesion.build(), { process });
+        return hypothesis(place, variant, 1.2 / (columnTops.length * 4), lesion.build(), { process });
       }),
     ),
   );
 }
 
+/** Where the columns begin to fail; no place is the usual one, so that a sharp level speaks for another lesion. */
+const columnTops = ['C3', 'C5', 'C7', 'T1', 'T3', 'T5', 'T7'] as const satisfies readonly Segment[];
+
 /** How often the conus is taken from each segment down. Judged. */
 const conusTops = [
+  ['L2', 0.05],
   ['L4', 0.14],
   ['L5', 0.1],
   ['S1', 0.14],
@@ -230,8 +235,9 @@ function conus(): Hypothesis[] {
         const lesion = new LesionBuilder();
         for (const side of bodySides) {
           for (let segment = segmentIndex(top); segment < segments.length; segment += 1) {
-            lesion.cord('anteriorHorn', side, segment, depth).cord('dorsalRoot', side, segment, depth * entering);
-            lesion.cord('crossing', side, segment, depth);
+            const own = segment < segmentIndex('L4') ? depth * 0.5 : depth;
+            lesion.cord('anteriorHorn', side, segment, own).cord('dorsalRoot', side, segment, own * entering);
+            lesion.cord('crossing', side, segment, own);
           }
           lesion.cord('corticospinal', side, segmentIndex(top), depth);
           // A lesion that reaches up to the lumbar enlargement brushes the fibres that pass it.

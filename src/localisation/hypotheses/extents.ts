@@ -22,8 +22,8 @@ export const groupFrequency = {
   adjacentRoots: 3,
   manyRoots: 1.8,
   caudaEquina: 1.8,
-  wholeBrachialPlexus: 0.7,
-  patchyBrachialPlexus: 0.4,
+  wholeBrachialPlexus: 0.5,
+  patchyBrachialPlexus: 0.34,
   lumbosacralPlexus: 1.5,
 } as const;
 

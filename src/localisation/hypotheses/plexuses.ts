@@ -127,9 +127,9 @@ function breathless(chance: number): FacultyChances {
  * comes down to the foot or over to the other side, and stays uneven. Share of the damage on the other side. Judged.
  */
 const otherSides = [
-  { key: 'one-side', other: 0, share: 0.7 },
+  { key: 'one-side', other: 0, share: 0.78 },
   { key: 'other-side-slight', other: 0.25, share: 0.15 },
-  { key: 'both-uneven', other: 0.55, share: 0.15 },
+  { key: 'both-uneven', other: 0.55, share: 0.07 },
 ] as const;
 
 const lumbosacralExtents = [extents[0], extents[1], { ...extents[3], motor: 0.75, sensory: 0.2 }] as const;

@@ -235,7 +235,7 @@ function caudaEquina(): Hypothesis[] {
   return caudaSpreads.flatMap(({ top, share, outer }) =>
     outer.flatMap((above) =>
       sideSpreads.flatMap((spread) =>
-        [0.9, 0.5].map((depth) => {
+        [0.97, 0.75, 0.45].map((depth) => {
           const lesion = new LesionBuilder();
           for (const root of segmentsFrom(top, 'S5')) {
             const own = depth * (segmentIndex(root) < segmentIndex('S2') ? above : 1);
@@ -244,7 +244,7 @@ function caudaEquina(): Hypothesis[] {
           return hypothesis(
             { key: 'cauda-equina', label: 'Cauda equina', side: 'both', level: null, kind: 'cauda-equina' },
             `from-${top}-${above}-${spread.key}-${depth}`,
-            (groupFrequency.caudaEquina * share) / (outer.length * 6),
+            (groupFrequency.caudaEquina * share) / (outer.length * 9),
             lesion.build(),
           );
         }),
