@@ -1,3 +1,4 @@
+import type { PlaceKey } from '../../anatomy/places.ts';
 import type { BodySide } from '../../kernel/side.ts';
 import { type FacultyChances, facultyKey } from '../process.ts';
 
@@ -14,6 +15,26 @@ export const extents = [
 
 export type Extent = (typeof extents)[number];
 
+/** Shares of the same extents where a nerve is squeezed in a narrow passage: its sensory fibres suffer first. Judged. */
+const squeezedShare: Readonly<Record<Extent['key'], number>> = {
+  severe: 0.28,
+  partial: 0.39,
+  'mainly-sensory': 0.28,
+  'mainly-motor': 0.05,
+};
+
+const squeezed: ReadonlySet<PlaceKey> = new Set([
+  'median-nerve-wrist',
+  'ulnar-nerve-elbow',
+  'ulnar-nerve-wrist',
+  'tibial-nerve-tarsal-tunnel',
+]);
+
+/** How often a lesion at a place is of an extent. */
+export function shareOf({ key, share }: Extent, place: PlaceKey): number {
+  return squeezed.has(place) ? squeezedShare[key] : share;
+}
+
 /** Share of all focal findings that each group of sites stands for, in percent. Judged. */
 export const groupFrequency = {
   nerve: 22,
@@ -22,8 +43,8 @@ export const groupFrequency = {
   adjacentRoots: 3,
   manyRoots: 1.8,
   caudaEquina: 1.8,
-  wholeBrachialPlexus: 0.5,
-  patchyBrachialPlexus: 0.34,
+  wholeBrachialPlexus: 0.4,
+  patchyBrachialPlexus: 0.36,
   lumbosacralPlexus: 1.5,
 } as const;
 

@@ -39,6 +39,8 @@ export const fascicles: readonly Fascicular[] = [
   { site: 'deep-branch-of-ulnar-nerve', key: 'beyond-hypothenar-severe', share: 0.3, hits: [['deep-branch-of-ulnar-nerve-beyond-hypothenar', 0.95, 0]], source: book('ulnar neuropathy at the wrist') },
   { site: 'deep-branch-of-ulnar-nerve', key: 'beyond-hypothenar-partial', share: 0.3, hits: [['deep-branch-of-ulnar-nerve-beyond-hypothenar', 0.5, 0]], source: book('ulnar neuropathy at the wrist') },
   { site: 'spinal-accessory-nerve', key: 'above-sternocleidomastoid', share: 0.15, hits: [['spinal-accessory-nerve-upper-neck', 0.85, 0]], source: recalled('brazis', 'accessory nerve') },
+  // In many feet the branch to the heel leaves inside the tunnel.
+  { site: 'tibial-nerve-tarsal-tunnel', key: 'with-heel', share: 0.35, hits: [['tibial-nerve-tarsal-tunnel', 0.5, 0.65], ['medial-calcaneal-nerve', 0, 0.6]], source: book('tarsal tunnel syndrome') },
   // Behind the sternocleidomastoid the cutaneous nerves of the neck come up beside the accessory nerve.
   { site: 'spinal-accessory-nerve', key: 'with-skin-of-neck', share: 0.2, hits: [['spinal-accessory-nerve', 0.9, 0], ['great-auricular-nerve', 0, 0.7], ['transverse-cervical-nerve', 0, 0.4], ['supraclavicular-nerves', 0, 0.2]], source: recalled('grays-anatomy', 'posterior triangle of the neck') },
   // Below the piriformis the three leave the pelvis together.

@@ -7,7 +7,7 @@ import { type BodySide, bodySides } from '../../kernel/side.ts';
 import { type Hypothesis, hypothesis, type Site } from '../hypothesis.ts';
 import { LesionBuilder } from '../lesion.ts';
 import { type FacultyChances, facultyKey } from '../process.ts';
-import { type Extent, extents, groupFrequency, hornerOf } from './extents.ts';
+import { type Extent, extents, groupFrequency, hornerOf, shareOf } from './extents.ts';
 import { fascicles, fascicularShare } from './fascicles.ts';
 import { plexusHypotheses } from './plexuses.ts';
 import { rootHypotheses } from './roots.ts';
@@ -67,14 +67,14 @@ function placeHypotheses(): Hypothesis[] {
   const keys = placeKeys.filter((key) => placeTable[key].lesionSite && !writtenOut.has(key));
   return keys.flatMap((key) => {
     const fitting = extentsOf(motor.has(key), sensory.has(key));
-    const shares = fitting.reduce((sum, extent) => sum + extent.share, 0);
+    const shares = fitting.reduce((sum, extent) => sum + shareOf(extent, key), 0);
     const evenly = 1 - fascicularShare(key);
     return bodySides.flatMap((side) =>
       fitting.map((extent) =>
         hypothesis(
           placeSite(key, side),
           extent.key,
-          (percentOf(key) * evenly * extent.share) / (shares * 2),
+          (percentOf(key) * evenly * shareOf(extent, key)) / (shares * 2),
           new LesionBuilder().place(side, key, extent.motor, extent.sensory).build(),
           { faculties: facultiesOf(key, side, extent) },
         ),
