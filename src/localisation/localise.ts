@@ -9,18 +9,19 @@ import type { Finding } from '../exam/finding.ts';
 import { joinWords } from '../kernel/words.ts';
 import { conclude } from './explanation/conclusion.ts';
 import { type Explanation, explain, round } from './explanation/explain.ts';
-import { type Contender, everyTarget, proposeNext } from './explanation/next-examination.ts';
+import { everyTarget, type OpenColumn, openColumns, proposeNext } from './explanation/next-examination.ts';
 import { describePattern } from './explanation/pattern.ts';
 import { hypotheses, noLesionIndex } from './hypotheses/hypotheses.ts';
 import type { Hypothesis, Site } from './hypothesis.ts';
-import { columnName, StateColumns } from './inference/columns.ts';
+import { type Column, StateColumns } from './inference/columns.ts';
 import { Coverage } from './inference/coverage.ts';
 import { type Datum, gatherEvidence } from './inference/evidence.ts';
 import { type Inference, infer } from './inference/infer.ts';
+import type { Contender } from './inference/information-gain.ts';
 import { Priors } from './inference/prior.ts';
 import { PosteriorWeights } from './inference/ranking.ts';
 import { scoreHypotheses, unexplainedBy } from './inference/score.ts';
-import { groupSites, type SiteGroup } from './inference/site-groups.ts';
+import { groupSites, type SiteGroups } from './inference/site-groups.ts';
 import type { Localisation, RankedLocalisation } from './localisation.ts';
 import { contextOf } from './observation/context.ts';
 import { severalNerves, siteCoding } from './sites.ts';
@@ -45,9 +46,15 @@ const contenderFrom = 0.004;
 const membersAtMost = 4;
 
 export function createLocaliser(): Localiser {
+  const columns = new StateColumns(hypotheses, noLesionIndex);
+  let open: readonly OpenColumn[] | undefined;
   const engine: Engine = {
-    columns: new StateColumns(hypotheses),
-    groups: groupSites(hypotheses),
+    columns,
+    open: () => {
+      open ??= openColumns(columns);
+      return open;
+    },
+    sites: groupSites(hypotheses),
     priors: new Priors(hypotheses),
     coverage: new Coverage(hypotheses),
   };
@@ -65,18 +72,19 @@ function* prepare({ columns }: Engine): Generator<void> {
 /** What is worked out once and used for every exam. */
 interface Engine {
   readonly columns: StateColumns;
-  readonly groups: readonly SiteGroup[];
+  readonly open: () => readonly OpenColumn[];
+  readonly sites: SiteGroups;
   readonly priors: Priors;
   readonly coverage: Coverage;
 }
 
-function localise(exam: Exam, { columns, groups, priors, coverage }: Engine): Localisation {
+function localise(exam: Exam, { columns, open, sites, priors, coverage }: Engine): Localisation {
   const context = contextOf(exam);
   const data = gatherEvidence(exam.findings, columns);
   const logPrior = priors.logWeights(exam);
   coverage.discount(logPrior, exam.findings);
   const scored = scoreHypotheses(data, columns, context, logPrior, noLesionIndex);
-  const inference = infer(hypotheses, groups, scored, logPrior);
+  const inference = infer(hypotheses, sites, scored, logPrior);
   const weights = new PosteriorWeights(inference, hypotheses);
   const ranked = rank(exam, inference, weights);
   const severalProbability = inference.combinations.reduce((sum, { probability }) => sum + probability, 0);
@@ -88,7 +96,13 @@ function localise(exam: Exam, { columns, groups, priors, coverage }: Engine): Lo
       jointFit: jointFit(inference),
       isUsualInHealth: isUsualInHealth(inference),
     }),
-    nextExamination: proposeNext(contenders(inference, weights), columns, closed(data, exam.findings), context),
+    nextExamination: proposeNext(
+      contenders(inference, weights),
+      columns,
+      open(),
+      closed(data, exam.findings, columns),
+      context,
+    ),
   };
 }
 
@@ -107,7 +121,7 @@ function rank(exam: Exam, inference: Inference, weights: PosteriorWeights): read
     const leads = members.flatMap(({ index }) => hypotheses[index] ?? []);
     const lead = leads.find(({ site }) => level === null || site.level === level.level) ?? leads[0] ?? hypotheses[0];
     if (lead === undefined) throw new RangeError('there is always a hypothesis');
-    const explanation = explain(exam, inference.scored, members, weights.outside(group), noLesionIndex, lead);
+    const explanation = explain(exam, inference.scored, members, weights.outside(group), lead);
     return toRanked(lead, probability, level, explanation);
   });
   return withSeveralNerves(inference, single);
@@ -142,7 +156,7 @@ function jointFit({ combinations, scored }: Inference): number {
   const best = combinations[0]?.combination;
   if (best === undefined) return 0;
   const wrong = scored.data.filter(({ abnormal }) => abnormal).length;
-  const left = unexplainedBy(scored, (_, place) => best.states[place] ?? 0, noLesionIndex).length;
+  const left = unexplainedBy(scored, (_, place) => best.states[place] ?? 0).length;
   return wrong === 0 ? 0 : (wrong - left) / wrong;
 }
 
@@ -152,7 +166,7 @@ const usualFrom = 0.1;
 /** Whether everything abnormal is what healthy people of this age often show. */
 function isUsualInHealth({ scored }: Inference): boolean {
   return scored.data.every(
-    ({ abnormal, table, states }) => !abnormal || (table.abnormal[states[noLesionIndex] ?? 0] ?? 0) >= usualFrom,
+    ({ abnormal, reading: { table, healthy } }) => !abnormal || (table.abnormal[healthy] ?? 0) >= usualFrom,
   );
 }
 
@@ -202,9 +216,12 @@ function contenders(inference: Inference, weights: PosteriorWeights): readonly C
 }
 
 /** What is not worth proposing: what has been tested, and what could not be. */
-function closed(data: readonly Datum[], findings: readonly Finding[]): ReadonlySet<string> {
-  const untestable = findings
-    .filter((finding) => finding.value === null && finding.notTested !== 'not-done')
-    .map((finding) => columnName(finding));
-  return new Set([...data.map(({ column }) => column.name), ...untestable]);
+function closed(data: readonly Datum[], findings: readonly Finding[], columns: StateColumns): ReadonlySet<Column> {
+  const columnsClosed = new Set(data.map(({ column }) => column));
+  for (const finding of findings) {
+    if (finding.value !== null || finding.notTested === 'not-done') continue;
+    const column = columns.column(finding);
+    if (column !== null) columnsClosed.add(column);
+  }
+  return columnsClosed;
 }

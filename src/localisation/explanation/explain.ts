@@ -4,7 +4,8 @@ import type { Hypothesis } from '../hypothesis.ts';
 import type { Datum } from '../inference/evidence.ts';
 import { historyEvidence } from '../inference/history-weights.ts';
 import type { Mixture } from '../inference/ranking.ts';
-import { chanceOf, isExplained, logChance, type Scored } from '../inference/score.ts';
+import { accountsFor } from '../inference/readings.ts';
+import { logChance, type Scored, type WeighedDatum } from '../inference/score.ts';
 import type { Evidence } from '../localisation.ts';
 import { because } from './because.ts';
 
@@ -23,11 +24,18 @@ const againstAtMost = 10;
 /** Weight, in nats, from which a piece of evidence is worth saying. */
 const worthSaying = 0.15;
 
+/** What one datum says about the site. */
 interface Statement {
-  readonly datum: Datum;
+  readonly datum: WeighedDatum;
   readonly weight: number;
   readonly explained: boolean;
   readonly importance: number;
+}
+
+/** A mixture as two arrays, for sums over many data. */
+interface Weights {
+  readonly indexes: Uint16Array;
+  readonly weights: Float64Array;
 }
 
 /**
@@ -37,36 +45,53 @@ interface Statement {
  * @param rivals      every other hypothesis, weighted by its probability
  * @param lead        the likeliest hypothesis of the site; gives the path in words
  */
-export function explain(
-  exam: Exam,
-  scored: Scored,
-  site: Mixture,
-  rivals: Mixture,
-  health: number,
-  lead: Hypothesis,
-): Explanation {
+export function explain(exam: Exam, scored: Scored, site: Mixture, rivals: Mixture, lead: Hypothesis): Explanation {
+  const own = weightsOf(site);
+  const others = weightsOf(rivals);
+  const statements: Statement[][] = [];
   const byFinding = new Map<string, Statement[]>();
   for (const datum of scored.data) {
-    const { states, table } = datum;
-    const healthState = states[health] ?? 0;
-    const here = Math.log(mixed(site, (member) => chanceOf(datum, states[member] ?? 0)));
-    const elsewhere = Math.log(mixed(rivals, (member) => chanceOf(datum, states[member] ?? 0)));
-    const healthy = logChance(datum, healthState);
-    const explained = isExplained(
-      datum,
-      mixed(site, (member) => table.abnormal[states[member] ?? 0] ?? 0),
-      healthState,
-    );
-    const gain = datum.abnormal ? here - healthy : here - elsewhere;
-    const list = byFinding.get(datum.finding.id) ?? [];
-    list.push({ datum, weight: datum.weight * gain, explained, importance: datum.weight * Math.max(0.5, -healthy) });
-    byFinding.set(datum.finding.id, list);
+    const { reading, weight, finding } = datum;
+    const { abnormal } = reading.table;
+    const here = Math.log(mixedChance(datum, own));
+    const healthy = logChance(datum, reading.healthy);
+    const gain = here - (datum.abnormal ? healthy : Math.log(mixedChance(datum, others)));
+    const explained = datum.abnormal && accountsFor(mixedAbnormal(datum, own), abnormal[reading.healthy] ?? 0);
+    let list = byFinding.get(finding.id);
+    if (list === undefined) {
+      list = [];
+      byFinding.set(finding.id, list);
+      statements.push(list);
+    }
+    list.push({ datum, weight: weight * gain, explained, importance: weight * Math.max(0.5, -healthy) });
   }
-  return assemble(exam, [...byFinding.values()], lead);
+  return assemble(exam, statements, lead);
 }
 
-function mixed(mixture: Mixture, value: (member: number) => number): number {
-  return mixture.reduce((sum, { index, weight }) => sum + weight * value(index), 0);
+function weightsOf(mixture: Mixture): Weights {
+  return {
+    indexes: Uint16Array.from(mixture, ({ index }) => index),
+    weights: Float64Array.from(mixture, ({ weight }) => weight),
+  };
+}
+
+/** Chance of what was observed under a mixture of hypotheses. */
+function mixedChance({ states, valueIndex, reading: { table } }: WeighedDatum, { indexes, weights }: Weights): number {
+  const { chance, width } = table;
+  let sum = 0;
+  for (let place = 0; place < indexes.length; place += 1) {
+    const state = states[indexes[place] ?? 0] ?? 0;
+    sum += (weights[place] ?? 0) * (chance[state * width + valueIndex] ?? 0);
+  }
+  return sum;
+}
+
+/** Chance of any abnormal result under a mixture of hypotheses. */
+function mixedAbnormal({ states, reading: { table } }: WeighedDatum, { indexes, weights }: Weights): number {
+  let sum = 0;
+  for (let place = 0; place < indexes.length; place += 1)
+    sum += (weights[place] ?? 0) * (table.abnormal[states[indexes[place] ?? 0] ?? 0] ?? 0);
+  return sum;
 }
 
 /** A statement about one site before it is put into words. */

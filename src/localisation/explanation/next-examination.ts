@@ -6,18 +6,12 @@ import { describePlace } from '../../exam/describe.ts';
 import type { FindingPlace } from '../../exam/finding.ts';
 import { bodySides, type Side } from '../../kernel/side.ts';
 import type { Column, StateColumns } from '../inference/columns.ts';
-import type { Mixture } from '../inference/ranking.ts';
+import { type Contender, InformationGain } from '../inference/information-gain.ts';
 import type { NextExamination } from '../localisation.ts';
 import type { Context } from '../observation/context.ts';
 import type { ProbeTarget } from '../observation/probe-models.ts';
 import { round } from './explain.ts';
 import { siteWords } from './site-words.ts';
-
-/** A leading site with its probability and the hypotheses that stand for it, weights summing to 1. */
-export interface Contender {
-  readonly probability: number;
-  readonly members: Mixture;
-}
 
 /** Landmarks that a bedside examination would add to the dermatomes. */
 const extraLandmarks = [
@@ -98,37 +92,51 @@ const proposals = 6;
 /** Below this much information an item is not worth the patient's time. */
 const worthwhileBits = 0.02;
 
+/** The candidates that anything can be drawn from, with their columns; the same for every exam. */
+export function openColumns(columns: StateColumns): readonly OpenColumn[] {
+  return candidates.flatMap((candidate) => {
+    const column = columns.column(candidate.target);
+    return column === null ? [] : [{ candidate, column }];
+  });
+}
+
+export interface OpenColumn {
+  readonly candidate: Candidate;
+  readonly column: Column;
+}
+
 /**
  * Untested items ranked by how much they are expected to tell the leading sites apart.
  * Method: mutual information between site and result, in bits; expectation over the leading sites only.
  * @param contenders leading sites; probabilities need not sum to 1
- * @param closed     names of columns that have been tested or could not be
+ * @param open       everything that could be examined
+ * @param closed     columns that have been tested or could not be
  */
 export function proposeNext(
   contenders: readonly Contender[],
   columns: StateColumns,
-  closed: ReadonlySet<string>,
+  open: readonly OpenColumn[],
+  closed: ReadonlySet<Column>,
   context: Context,
 ): readonly NextExamination[] {
   const total = contenders.reduce((sum, { probability }) => sum + probability, 0);
   if (contenders.length < 2 || total === 0) return [];
-  const ranked = candidates
-    .flatMap((candidate): Ranked[] => {
-      const column = columns.column(candidate.target);
-      if (column === null || closed.has(column.name)) return [];
-      const rows = predictions(column, contenders, columns, context);
-      return rows === null ? [] : [{ candidate, column, rows, bits: informationBits(rows, contenders, total) }];
+  const gain = new InformationGain(contenders, columns, context);
+  const ranked = open
+    .flatMap(({ candidate, column }): Ranked[] => {
+      if (closed.has(column)) return [];
+      const bits = gain.bits(column, worthwhileBits);
+      return bits < worthwhileBits ? [] : [{ candidate, column, bits }];
     })
-    .filter(({ bits }) => bits >= worthwhileBits)
     .sort((a, b) => b.bits - a.bits || (a.column.name < b.column.name ? -1 : 1));
   return diverse(ranked)
     .slice(0, proposals)
-    .map(({ candidate: { target, place }, column, rows, bits }) => ({
+    .map(({ candidate: { target, place }, column, bits }) => ({
       item: itemId(target.item),
       label: place === undefined ? target.item.label : `${target.item.label} ${describePlace(place, target.side)}`,
       side: target.side === 'midline' ? null : target.side,
       ...(place === undefined ? {} : { place: place.key }),
-      ...contrast(column, rows, contenders, columns),
+      ...contrast(column, gain.chances(column), contenders, columns),
       gainBits: round(bits),
     }));
 }
@@ -136,47 +144,7 @@ export function proposeNext(
 interface Ranked {
   readonly candidate: Candidate;
   readonly column: Column;
-  readonly rows: readonly (readonly number[])[];
   readonly bits: number;
-}
-
-/** Chance of each value under each leading site; null when they all predict the same. */
-function predictions(
-  column: Column,
-  contenders: readonly Contender[],
-  columns: StateColumns,
-  context: Context,
-): readonly (readonly number[])[] | null {
-  const states = contenders.map(({ members }) => members.map(({ index }) => columns.stateOf(column, index)));
-  const first = states[0]?.[0];
-  if (states.every((row) => row.every((state) => state === first))) return null;
-  const { width, chance } = columns.table(column.model, context);
-  return contenders.map(({ members }, row) =>
-    column.model.values.map((_, value) =>
-      members.reduce(
-        (sum, { weight }, member) => sum + weight * (chance[(states[row]?.[member] ?? 0) * width + value] ?? 0),
-        0,
-      ),
-    ),
-  );
-}
-
-function informationBits(
-  rows: readonly (readonly number[])[],
-  contenders: readonly Contender[],
-  total: number,
-): number {
-  const shares = contenders.map(({ probability }) => probability / total);
-  const values = rows[0]?.length ?? 0;
-  let bits = 0;
-  for (let value = 0; value < values; value += 1) {
-    const marginal = rows.reduce((sum, row, index) => sum + (shares[index] ?? 0) * (row[value] ?? 0), 0);
-    rows.forEach((row, index) => {
-      const chance = row[value] ?? 0;
-      if (chance > 0) bits += (shares[index] ?? 0) * chance * Math.log2(chance / marginal);
-    });
-  }
-  return bits;
 }
 
 /** One proposal per idea: the muscles of one group, neighbouring patches of skin, and both sides tell much the same. */

@@ -1,65 +1,83 @@
+import type { Item } from '../../exam/catalogue/item.ts';
 import type { Hypothesis } from '../hypothesis.ts';
 import type { Context } from '../observation/context.ts';
 import type { ProbeModel } from '../observation/probe-model.ts';
 import { type ProbeTarget, probeModel } from '../observation/probe-models.ts';
+import { type ChanceTable, chanceTable, type Reading, reading } from './readings.ts';
 
 /** Name of an item where and on which side it is examined. */
-export function columnName({ item, side, place }: ProbeTarget): string {
+function columnName({ item, side, place }: ProbeTarget): string {
   return `${item.section}/${item.key}${place === undefined ? '' : `@${place.kind}:${place.key}`}|${side}`;
 }
 
-/** Chances of a family of items in one context, state by state. */
-export interface ChanceTable {
-  /** Number of values; the chance of value v in state s is at s * width + v. */
-  readonly width: number;
-  readonly chance: Float64Array;
-  /** Natural log of `chance`. */
-  readonly log: Float64Array;
-  /** Chance of any abnormal value, by state. */
-  readonly abnormal: Float64Array;
-}
-
-/** An item at a place on a side, ready to be weighed. */
+/** An item at a place on a side, ready to be weighed; there is one object for each, however often it is asked for. */
 export interface Column {
   readonly name: string;
   readonly target: ProbeTarget;
   readonly model: ProbeModel;
 }
 
+/** States of every column that were worked out elsewhere, by the column's name; one byte per hypothesis. */
+export type KnownStates = ReadonlyMap<string, Uint8Array>;
+
 const unknown = 255;
+
+/** A column with what has been worked out about it so far. */
+interface Filled extends Column {
+  readonly states: Uint8Array;
+  isComplete: boolean;
+  /** By number of the context. */
+  readonly readings: (Reading | undefined)[];
+}
 
 /**
  * What has been worked out about items and hypotheses, kept for the next exam: one byte per hypothesis for every item
- * that was ever met, and one small table per family and context. An exam is then a gather and a sum. Bounded by the
- * catalogue: some 2,000 items of 1,300 bytes.
+ * that was ever met, and small tables per family and context. An exam is then a gather and a sum. Bounded by the
+ * catalogue: some 2,000 items of one byte per hypothesis.
  */
 export class StateColumns {
   readonly hypotheses: readonly Hypothesis[];
-  private readonly columns = new Map<string, Column | null>();
-  private readonly states = new Map<string, Uint8Array>();
-  private readonly complete = new Set<string>();
+  /** Index of every hypothesis, in order. */
+  readonly everyone: Uint16Array;
+  private readonly health: number;
+  private readonly known: KnownStates;
+  private readonly byItem = new Map<Item, Map<string, Filled | null>>();
+  private readonly contexts = new Map<string, number>();
   private readonly tables = new Map<string, ChanceTable>();
+  private readonly readings = new Map<string, Reading>();
+  private bytes = 0;
 
-  constructor(hypotheses: readonly Hypothesis[]) {
+  /** @param health index of the hypothesis that nothing is wrong */
+  constructor(hypotheses: readonly Hypothesis[], health: number, known: KnownStates = new Map()) {
     this.hypotheses = hypotheses;
+    this.everyone = Uint16Array.from(hypotheses, (_, index) => index);
+    this.health = health;
+    this.known = known;
   }
 
   /** The item's column; null when nothing can be drawn from it. */
   column(target: ProbeTarget): Column | null {
-    const name = columnName(target);
-    const known = this.columns.get(name);
-    if (known !== undefined) return known;
+    let places = this.byItem.get(target.item);
+    if (places === undefined) {
+      places = new Map();
+      this.byItem.set(target.item, places);
+    }
+    const { place, side } = target;
+    const where = place === undefined ? side : `${place.kind}:${place.key}|${side}`;
+    const existing = places.get(where);
+    if (existing !== undefined) return existing;
     const model = probeModel(target);
-    const column = model === null ? null : { name, target, model };
-    this.columns.set(name, column);
+    const column = model === null ? null : this.started(target, model);
+    places.set(where, column);
     return column;
   }
 
   /** States under every hypothesis. */
   statesOf(column: Column): Uint8Array {
-    const states = this.partial(column);
-    if (this.complete.has(column.name)) return states;
-    this.complete.add(column.name);
+    const filled = column as Filled;
+    const { states } = filled;
+    if (filled.isComplete) return states;
+    filled.isComplete = true;
     for (let index = 0; index < states.length; index += 1)
       if (states[index] === unknown) this.fill(column, states, index);
     return states;
@@ -67,43 +85,52 @@ export class StateColumns {
 
   /** State under one hypothesis, without working out the others. */
   stateOf(column: Column, index: number): number {
-    const states = this.partial(column);
+    const { states } = column as Filled;
     if (states[index] === unknown) this.fill(column, states, index);
     return states[index] ?? 0;
   }
 
-  table(model: ProbeModel, context: Context): ChanceTable {
-    const key = `${model.family}|${context.chronicity}|${context.from60}`;
-    const known = this.tables.get(key);
-    if (known !== undefined) return known;
-    const table = chanceTable(model, context);
-    this.tables.set(key, table);
-    return table;
+  /** Number of a context, by which `reading` is asked: there are fifteen. */
+  contextNumber({ chronicity, from60 }: Context): number {
+    const key = `${chronicity}|${from60}`;
+    const number = this.contexts.get(key) ?? this.contexts.size;
+    this.contexts.set(key, number);
+    return number;
   }
 
-  private partial(column: Column): Uint8Array {
-    const known = this.states.get(column.name);
-    if (known !== undefined) return known;
-    const states = new Uint8Array(this.hypotheses.length).fill(unknown);
-    this.states.set(column.name, states);
-    return states;
+  /** What the column's states mean in a context; `number` is that of the context. */
+  reading(column: Column, context: Context, number: number): Reading {
+    const { readings } = column as Filled;
+    return readings[number] ?? this.firstReading(column as Filled, context, number);
+  }
+
+  /** Bytes that the states take. */
+  stateBytes(): number {
+    return this.bytes;
+  }
+
+  private firstReading(column: Filled, context: Context, number: number): Reading {
+    const family = `${column.model.family}|${number}`;
+    const table = this.tables.get(family) ?? chanceTable(column.model, context);
+    this.tables.set(family, table);
+    const healthy = this.stateOf(column, this.health);
+    const key = `${family}|${healthy}`;
+    const made = this.readings.get(key) ?? reading(table, healthy);
+    this.readings.set(key, made);
+    column.readings[number] = made;
+    return made;
+  }
+
+  private started(target: ProbeTarget, model: ProbeModel): Filled {
+    const name = columnName(target);
+    const known = this.known.get(name);
+    const states = known ?? new Uint8Array(this.hypotheses.length).fill(unknown);
+    this.bytes += states.length;
+    return { name, target, model, states, isComplete: known !== undefined, readings: [] };
   }
 
   private fill(column: Column, states: Uint8Array, index: number): void {
     const hypothesis = this.hypotheses[index];
     if (hypothesis !== undefined) states[index] = column.model.state(hypothesis);
   }
-}
-
-function chanceTable(model: ProbeModel, context: Context): ChanceTable {
-  const width = model.values.length;
-  const chance = new Float64Array(model.states * width);
-  const abnormal = new Float64Array(model.states);
-  for (let state = 0; state < model.states; state += 1) {
-    model.distribution(state, context).forEach((value, index) => {
-      chance[state * width + index] = value;
-      if (model.normal[index] !== true) abnormal[state] = (abnormal[state] ?? 0) + value;
-    });
-  }
-  return { width, chance, log: chance.map(Math.log), abnormal };
 }

@@ -1,15 +1,18 @@
-import { type Hypothesis, hypothesis, siteId } from '../hypothesis.ts';
+import { type Hypothesis, hypothesis } from '../hypothesis.ts';
 import { combineDamage } from '../lesion.ts';
 import { isDiffuse, type SiteKind } from '../localisation.ts';
 import type { FacultyChances, Process } from '../process.ts';
-import { explains, logChance, type Scored, unexplainedBy, type WeighedDatum } from './score.ts';
+import { CombinationPrior } from './combination-prior.ts';
+import { addEvidence, indexesOfLargest, type Scored, unexplainedBy, type WeighedDatum } from './score.ts';
+import type { SiteGroups } from './site-groups.ts';
 
 /** Several sites at once, with their joint score on the same scale as the single ones. */
 export interface Combination {
   /** Indexes of the hypotheses, in the order in which they were found. */
   readonly members: readonly number[];
   readonly score: number;
-  readonly combined: Hypothesis;
+  /** All members in one hypothesis, made when first asked for. */
+  readonly combined: () => Hypothesis;
   /** State of every datum under all members together. */
   readonly states: Uint8Array;
 }
@@ -17,6 +20,11 @@ export interface Combination {
 /** How many promising combinations of one size are worked out exactly, and how many of those are built upon. */
 const workedOut = 10;
 const builtUpon = 3;
+/** Estimates that differ by less than this, in nats, are equally promising. */
+const asPromising = 1e-9;
+/** How many of the leading candidates are gone through to learn which estimates are out of reach, and what rounding may hide. */
+const goneThrough = 24;
+const slack = 1e-6;
 /** Most sites in one answer. */
 const sitesAtMost = 4;
 /**
@@ -26,44 +34,25 @@ const sitesAtMost = 4;
 const leftOver = { weight: 1.2, share: 0.08 } as const;
 
 /** Whether enough abnormal findings are left over to look for a further site. */
-export function isWorthAnotherSite(
-  data: readonly WeighedDatum[],
-  left: readonly WeighedDatum[],
-  health: number,
-): boolean {
+export function isWorthAnotherSite(data: readonly WeighedDatum[], left: readonly WeighedDatum[]): boolean {
   const abnormal = data.filter((datum) => datum.abnormal);
-  return weightOf(left, health) >= Math.max(leftOver.weight, leftOver.share * weightOf(abnormal, health));
+  return weightOf(left) >= Math.max(leftOver.weight, leftOver.share * weightOf(abnormal));
 }
-
-/**
- * Prior weight of a further independent lesion in one person, on top of the product of the lesions' own priors. Judged:
- * about one examination in 25 has two. Commoner than chance are the same site on both sides (both wrists, both elbows)
- * and several single nerves; and a process that has picked out two peripheral sites goes on to a third.
- */
-const anotherLesion = { unrelated: 0.08, sameSiteOtherSide: 0.5, twoNerves: 0.4, onePeripheralMore: 0.6 } as const;
-
-/**
- * A disease that picks out single nerves (vasculitis, neuralgic amyotrophy, conduction block): how often it is met, and
- * the chance that it has hit a given nerve to a given extent. Judged.
- */
-const nervePicker = 0.012;
-const pickedNerve = 0.035;
 
 /**
  * Joint explanations by two sites and more, exact for the most promising ones. A partner is promising when it explains
  * what is left over: for each datum the more abnormal of the two predictions is taken as an approximation.
  * @param starters indexes of the hypotheses to start from
- * @param health   index of the hypothesis that nothing is wrong
  * @returns best first
  */
 export function findCombinations(
   hypotheses: readonly Hypothesis[],
+  sites: SiteGroups,
   scored: Scored,
   logPrior: Float64Array,
   starters: readonly number[],
-  health: number,
 ): readonly Combination[] {
-  const search = new Search(hypotheses, scored, logPrior, health);
+  const search = new Search(hypotheses, sites, scored, logPrior);
   let beam = starters.flatMap((index) => search.alone(index));
   const found: Combination[] = [];
   for (let size = 2; size <= sitesAtMost && beam.length > 0; size += 1) {
@@ -81,12 +70,6 @@ function compare(a: readonly number[], b: readonly number[]): number {
   return first === -1 ? a.length - b.length : (a[first] ?? 0) - (b[first] ?? 0);
 }
 
-/** Natural logs of the prior of a combination: of unrelated lesions, and the greater of that and one disease of nerves. */
-interface LogPrior {
-  readonly independent: number;
-  readonly log: number;
-}
-
 /** A combination that may be worth working out, with its approximate score. */
 interface Prospect {
   readonly from: Combination;
@@ -96,28 +79,28 @@ interface Prospect {
 
 class Search {
   private readonly hypotheses: readonly Hypothesis[];
+  private readonly sites: SiteGroups;
   private readonly scored: Scored;
-  private readonly logPrior: Float64Array;
-  private readonly health: number;
-  private readonly logTotal: number;
+  private readonly prior: CombinationPrior;
+  /** By place of the datum and state under the combination. */
+  private readonly besides: Beside[][] = [];
 
-  constructor(hypotheses: readonly Hypothesis[], scored: Scored, logPrior: Float64Array, health: number) {
+  constructor(hypotheses: readonly Hypothesis[], sites: SiteGroups, scored: Scored, logPrior: Float64Array) {
     this.hypotheses = hypotheses;
+    this.sites = sites;
     this.scored = scored;
-    this.logPrior = logPrior;
-    this.health = health;
-    this.logTotal = logSum(logPrior);
+    this.prior = new CombinationPrior(hypotheses, sites, logPrior);
   }
 
   alone(index: number): readonly Combination[] {
     const combined = this.hypotheses[index];
     if (combined === undefined) return [];
     const states = Uint8Array.from(this.scored.data, (datum) => datum.states[index] ?? 0);
-    return [{ members: [index], score: this.scored.score[index] ?? 0, combined, states }];
+    return [{ members: [index], score: this.scored.score[index] ?? 0, combined: () => combined, states }];
   }
 
   leavesOver({ states }: Combination): boolean {
-    return isWorthAnotherSite(this.scored.data, this.unexplained(states), this.health);
+    return isWorthAnotherSite(this.scored.data, this.unexplained(states));
   }
 
   /** Every promising combination with one site more, worked out exactly, best first. */
@@ -134,7 +117,7 @@ class Search {
     const least = ranked[workedOut - 1]?.estimate ?? Number.NEGATIVE_INFINITY;
     // What is as promising as the last one is worked out too, or the mirror image of an exam would have another answer.
     return ranked
-      .filter(({ estimate }) => estimate >= least - 1e-9)
+      .filter(({ estimate }) => estimate >= least - asPromising)
       .flatMap((prospect) => this.workOut(prospect))
       .sort(best);
   }
@@ -142,128 +125,152 @@ class Search {
   private workOut({ from, partner }: Prospect): readonly Combination[] {
     const other = this.hypotheses[partner];
     if (other === undefined) return [];
-    const combined = combine(from.combined, other);
+    let both: Hypothesis | undefined;
+    const combined = (): Hypothesis => {
+      both ??= combine(from.combined(), other);
+      return both;
+    };
     const states = Uint8Array.from(this.scored.data, (datum, place) =>
-      jointState(datum, from.states[place] ?? 0, datum.states[partner] ?? 0, combined, this.health),
+      jointState(datum, from.states[place] ?? 0, datum.states[partner] ?? 0, combined),
     );
     const members = [...from.members, partner];
-    const present = from.members.flatMap((index) => this.hypotheses[index] ?? []);
-    let score = this.withPartner(this.independentPriorOf(from.members), present, partner).log;
-    this.scored.data.forEach((datum, place) => {
-      score += datum.weight * logChance(datum, states[place] ?? 0);
+    let score = this.prior.besides(from.members)(partner);
+    this.scored.data.forEach(({ gains }, place) => {
+      score += gains[states[place] ?? 0] ?? 0;
     });
     return [{ members, score, combined, states }];
   }
 
-  /** Prior of a combination with one site more, from that of the smaller one. */
-  private withPartner(
-    prior: { readonly independent: number },
-    present: readonly Hypothesis[],
-    index: number,
-  ): LogPrior {
-    const added = this.hypotheses[index];
-    if (added === undefined) return { independent: Number.NEGATIVE_INFINITY, log: Number.NEGATIVE_INFINITY };
-    const independent =
-      prior.independent + (this.logPrior[index] ?? 0) - this.logTotal + Math.log(additionFactor(present, added));
-    const areNerves = added.site.kind === 'nerve' && present.every(({ site }) => site.kind === 'nerve');
-    if (!areNerves) return { independent, log: independent };
-    const picked = this.logTotal + Math.log(nervePicker) + (present.length + 1) * Math.log(pickedNerve);
-    return { independent, log: Math.max(independent, picked) };
-  }
-
-  private independentPriorOf(members: readonly number[]): { readonly independent: number } {
-    const sites = members.flatMap((index) => this.hypotheses[index] ?? []);
-    return members
-      .slice(1)
-      .reduce<{ readonly independent: number }>(
-        (prior, index, place) => this.withPartner(prior, sites.slice(0, place + 1), index),
-        { independent: this.logPrior[members[0] ?? 0] ?? 0 },
-      );
-  }
-
   private unexplained(states: Uint8Array): readonly WeighedDatum[] {
-    return unexplainedBy(this.scored, (_, place) => states[place] ?? 0, this.health);
+    return unexplainedBy(this.scored, (_, place) => states[place] ?? 0);
   }
 
-  /** The best extent of each site that may stand beside a combination and explains something that it leaves over. */
+  /**
+   * The best extent of each site that may stand beside a combination and explains something that it leaves over. For each
+   * datum the more abnormal of the two predictions is taken. Those that cannot be among the most promising are left out.
+   */
   private partners(from: Combination): readonly Prospect[] {
-    const left = this.unexplained(from.states);
-    const candidates = this.candidates(from, left);
-    const present = from.members.flatMap((index) => this.hypotheses[index] ?? []);
-    const prior = this.independentPriorOf(from.members);
-    const estimates = Float64Array.from(candidates, (index) => this.withPartner(prior, present, index).log);
-    this.scored.data.forEach(({ states, table: { log, width }, weight, abnormal, valueIndex }, place) => {
-      const own = log[(from.states[place] ?? 0) * width + valueIndex] ?? 0;
-      for (let one = 0; one < estimates.length; one += 1) {
-        const theirs = log[(states[candidates[one] ?? 0] ?? 0) * width + valueIndex] ?? 0;
-        estimates[one] = (estimates[one] ?? 0) + weight * (abnormal ? Math.max(own, theirs) : Math.min(own, theirs));
-      }
-    });
-    const bySite = new Map<string, Prospect>();
-    candidates.forEach((partner, one) => {
-      const site = this.hypotheses[partner]?.site;
-      if (site === undefined) return;
-      const estimate = estimates[one] ?? 0;
-      const known = bySite.get(siteId(site));
-      if (known === undefined || estimate > known.estimate) bySite.set(siteId(site), { from, partner, estimate });
-    });
-    return [...bySite.values()];
+    const candidates = this.candidates(from);
+    const logPrior = this.prior.besides(from.members);
+    const estimates = new Float64Array(this.hypotheses.length);
+    for (const index of candidates) estimates[index] = logPrior(index);
+    addEvidence(estimates, this.beside(from, true), candidates, candidates.length);
+    // A normal result takes at least what it takes from the smaller combination, so `usual` is the most that they add.
+    const expected = this.beside(from, false);
+    const usual = expected.reduce((sum, { most }) => sum + most, 0);
+    const least = this.leastPromising(estimates, expected, candidates);
+    const promising = candidates.filter((index) => (estimates[index] ?? 0) + usual >= least);
+    addEvidence(estimates, expected, promising, promising.length);
+    return this.bestOfSites(estimates, promising).map((partner) => ({
+      from,
+      partner,
+      estimate: estimates[partner] ?? 0,
+    }));
   }
 
-  private candidates(from: Combination, left: readonly WeighedDatum[]): readonly number[] {
-    if (left.length === 0) return [];
-    const members = from.members.flatMap((index) => this.hypotheses[index] ?? []);
-    return this.hypotheses.flatMap((other, index) => {
-      const isPartner = left.some((datum) => explains(datum.states[index] ?? 0, datum, this.health));
-      return isPartner && members.every((one) => mayStandTogether(one, other)) ? [index] : [];
+  /** An estimate that enough sites reach, learnt from those that lead before the normal results count. */
+  private leastPromising(estimates: Float64Array, expected: readonly Beside[], candidates: Uint16Array): number {
+    const ranks = indexesOfLargest(
+      Float64Array.from(candidates, (index) => estimates[index] ?? 0),
+      goneThrough,
+    );
+    const leading = ranks.map((rank) => candidates[rank] ?? 0);
+    const complete = Float64Array.from(estimates);
+    addEvidence(complete, expected, leading, leading.length);
+    const reached = this.bestOfSites(complete, leading).map((index) => complete[index] ?? 0);
+    const last = reached.sort((a, b) => b - a)[workedOut - 1];
+    return last === undefined ? Number.NEGATIVE_INFINITY : last - slack;
+  }
+
+  /** The best hypothesis of each site. */
+  private bestOfSites(estimates: Float64Array, indexes: Uint16Array): readonly number[] {
+    const best = new Map<number, number>();
+    for (const index of indexes) {
+      const site = this.sites.siteOf[index] ?? 0;
+      const known = best.get(site);
+      if (known === undefined || (estimates[index] ?? 0) > (estimates[known] ?? 0)) best.set(site, index);
+    }
+    return [...best.values()];
+  }
+
+  /** What the abnormal data, or the others, add to a candidate beside a combination. */
+  private beside({ states }: Combination, abnormal: boolean): readonly Beside[] {
+    return this.scored.data.flatMap((datum, place) => {
+      if (datum.abnormal !== abnormal) return [];
+      const own = states[place] ?? 0;
+      const made = this.besides[place]?.[own] ?? besideState(datum, own);
+      const kept = this.besides[place] ?? [];
+      kept[own] = made;
+      this.besides[place] = kept;
+      return [made];
     });
   }
+
+  /** Hypotheses that may stand beside a combination and explain something that it leaves over. */
+  private candidates(from: Combination): Uint16Array {
+    const left = this.unexplained(from.states);
+    const isBarred = this.barredBy(from.members);
+    const found = new Uint16Array(this.hypotheses.length);
+    let count = 0;
+    for (let index = 0; index < found.length; index += 1) {
+      if (isBarred(index) || !explainsAny(left, index)) continue;
+      found[count] = index;
+      count += 1;
+    }
+    return found.subarray(0, count);
+  }
+
+  /** Focal sites may stand together, also within one diffuse process; two diffuse processes would explain anything. */
+  private barredBy(members: readonly number[]): (index: number) => boolean {
+    const kindOf = (index: number): SiteKind => this.hypotheses[index]?.site.kind ?? 'none';
+    const isDiffuseAt = (index: number): boolean => {
+      const site = this.hypotheses[index]?.site;
+      return site !== undefined && isDiffuse(site);
+    };
+    const { siteOf } = this.sites;
+    const isHealthAmong = members.some((member) => kindOf(member) === 'none');
+    const isProcessAmong = members.some(isDiffuseAt);
+    return (index) => {
+      const kind = kindOf(index);
+      if (isHealthAmong || kind === 'none' || (isProcessAmong && isDiffuseAt(index))) return true;
+      for (const member of members) if (siteOf[member] === siteOf[index]) return true;
+      return false;
+    };
+  }
+}
+
+function explainsAny(data: readonly WeighedDatum[], index: number): boolean {
+  for (const { reading, states } of data) if (reading.explains[states[index] ?? 0] === 1) return true;
+  return false;
+}
+
+/** What a datum adds to the estimate of a candidate, by the state in which the candidate alone would leave the item. */
+interface Beside {
+  readonly states: Uint8Array;
+  readonly gains: Float64Array;
+  /** What it adds when the candidate leaves it alone: for a normal result the most that it can add. */
+  readonly most: number;
+}
+
+function besideState({ states, gains, abnormal }: WeighedDatum, own: number): Beside {
+  const most = gains[own] ?? 0;
+  return {
+    states,
+    gains: gains.map((theirs) => (abnormal ? Math.max(most, theirs) : Math.min(most, theirs))),
+    most,
+  };
 }
 
 /** Weight of data, in nats against health. */
-function weightOf(data: readonly WeighedDatum[], health: number): number {
-  return data.reduce((sum, datum) => sum - datum.weight * logChance(datum, datum.states[health] ?? 0), 0);
-}
-
-function logSum(values: Float64Array): number {
-  const top = values.reduce((a, b) => Math.max(a, b), Number.NEGATIVE_INFINITY);
-  return top + Math.log(values.reduce((sum, value) => sum + Math.exp(value - top), 0));
-}
-
-const peripheral: ReadonlySet<SiteKind> = new Set(['nerve', 'plexus', 'root']);
-
-/** Focal sites may stand together, also within one diffuse process; two diffuse processes would explain anything. */
-function mayStandTogether(one: Hypothesis, other: Hypothesis): boolean {
-  if (one.site.kind === 'none' || other.site.kind === 'none') return false;
-  if (isDiffuse(one.site) && isDiffuse(other.site)) return false;
-  return siteId(one.site) !== siteId(other.site);
-}
-
-function additionFactor(present: readonly Hypothesis[], added: Hypothesis): number {
-  const { site } = added;
-  if (present.length > 1 && [...present, added].every((one) => peripheral.has(one.site.kind))) {
-    return anotherLesion.onePeripheralMore;
-  }
-  const isMirrored = present.some(
-    ({ site: { key, level, side } }) => key === site.key && level === site.level && side !== site.side,
-  );
-  if (isMirrored) return anotherLesion.sameSiteOtherSide;
-  return site.kind === 'nerve' && present.some((one) => one.site.kind === 'nerve')
-    ? anotherLesion.twoNerves
-    : anotherLesion.unrelated;
+function weightOf(data: readonly WeighedDatum[]): number {
+  return data.reduce((sum, { gains, reading }) => sum - (gains[reading.healthy] ?? 0), 0);
 }
 
 /** State of an item under both: where one of the two leaves it as in health, that of the other. */
-function jointState(
-  { states, column }: WeighedDatum,
-  one: number,
-  other: number,
-  combined: Hypothesis,
-  health: number,
-): number {
-  const healthy = states[health] ?? 0;
+function jointState({ reading, column }: WeighedDatum, one: number, other: number, combined: () => Hypothesis): number {
+  const { healthy } = reading;
   if (one === healthy) return other;
-  return other === healthy ? one : column.model.state(combined);
+  return other === healthy ? one : column.model.state(combined());
 }
 
 /** Both at once: structures and faculties keep what both leave over. */

@@ -257,18 +257,27 @@ export class Coverage {
   discount(logWeights: Float64Array, findings: readonly Finding[]): void {
     const troubled = troubledMarks(findings);
     const untroubled = bits(lookedAt(troubled)) & ~bits(troubled);
+    if (untroubled === 0) return;
     const beside = bits(besides(troubled)) & partBits;
+    // Few combinations of marks occur, so what each costs is worked out once.
+    const odds = new Map<number, number>();
     for (let index = 0; index < logWeights.length; index += 1) {
       const missed = (this.complaints[index] ?? 0) & untroubled;
       if (missed === 0) continue;
-      logWeights[index] =
-        (logWeights[index] ?? 0) +
-        ones(missed & beside) * Math.log(uncomplainedOfBeside) +
-        ones(missed & partBits & ~beside) * Math.log(uncomplainedOf) +
-        ones(missed & sphincterBit) * Math.log(silentSphincters) +
-        ones(missed & ~partBits & ~sphincterBit) * Math.log(aspectSpared);
+      const cost = odds.get(missed) ?? logOdds(missed, beside);
+      odds.set(missed, cost);
+      logWeights[index] = (logWeights[index] ?? 0) + cost;
     }
   }
+}
+
+function logOdds(missed: number, beside: number): number {
+  return (
+    ones(missed & beside) * Math.log(uncomplainedOfBeside) +
+    ones(missed & partBits & ~beside) * Math.log(uncomplainedOf) +
+    ones(missed & sphincterBit) * Math.log(silentSphincters) +
+    ones(missed & ~partBits & ~sphincterBit) * Math.log(aspectSpared)
+  );
 }
 
 function bits(marks: Iterable<Mark>): number {

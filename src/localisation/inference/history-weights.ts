@@ -241,14 +241,33 @@ export function historyEvidence(exam: Exam, site: Site): readonly HistoryEvidenc
   );
 }
 
-/** Odds factor of the history for any site; null when no statement has a weight. */
-export function historyFactor(exam: Exam): ((site: Site) => number) | null {
-  const active = exam.history.flatMap(({ key, present }) =>
-    (byKey.get(key) ?? []).map(({ applies, ...factor }) => ({
-      applies,
-      factor: present ? factor.present : factor.denied,
-    })),
-  );
-  if (active.length === 0) return null;
-  return (site) => active.reduce((product, { applies, factor }) => (applies(site) ? product * factor : product), 1);
+/** Odds factors of the history for a list of sites; which sites a weight applies to is worked out once. */
+export class HistoryFactors {
+  private readonly sites: readonly Site[];
+  private readonly applying = new Map<HistoryWeight, Uint16Array>();
+
+  constructor(sites: readonly Site[]) {
+    this.sites = sites;
+  }
+
+  /** Factor of each site; null when no statement has a weight. */
+  factors(exam: Exam): Float64Array | null {
+    let factors: Float64Array | null = null;
+    for (const { key, present } of exam.history) {
+      for (const weight of byKey.get(key) ?? []) {
+        factors ??= new Float64Array(this.sites.length).fill(1);
+        const factor = present ? weight.present : weight.denied;
+        for (const index of this.placesOf(weight)) factors[index] = (factors[index] ?? 1) * factor;
+      }
+    }
+    return factors;
+  }
+
+  private placesOf(weight: HistoryWeight): Uint16Array {
+    const known = this.applying.get(weight);
+    if (known !== undefined) return known;
+    const places = Uint16Array.from(this.sites.flatMap((site, index) => (weight.applies(site) ? [index] : [])));
+    this.applying.set(weight, places);
+    return places;
+  }
 }

@@ -2,7 +2,7 @@ import { noLesionIndex } from '../hypotheses/hypotheses.ts';
 import type { Hypothesis } from '../hypothesis.ts';
 import { type Combination, findCombinations, isWorthAnotherSite } from './combinations.ts';
 import { type Scored, softmax, unexplainedBy } from './score.ts';
-import type { SiteGroup } from './site-groups.ts';
+import type { SiteGroup, SiteGroups } from './site-groups.ts';
 
 /** What the evidence says about every single site, and about several at once where a single one does not suffice. */
 export interface Inference {
@@ -10,9 +10,12 @@ export interface Inference {
   /** Probability of each hypothesis as the only lesion; with `combinations` it sums to 1. */
   readonly single: Float64Array;
   readonly combinations: readonly { readonly combination: Combination; readonly probability: number }[];
-  /** Probability that a group's site is damaged, alone or with others. */
+  /** Probability that a group's site is damaged, alone or with others; likeliest first, those without any chance left out. */
   readonly groups: readonly { readonly group: SiteGroup; readonly probability: number; readonly alone: number }[];
 }
+
+/** A probability below this is 0 to four decimals. */
+const anyChance = 4e-5;
 
 /**
  * Probabilities over single sites and, when the best single ones leave abnormal findings over, over pairs of sites.
@@ -20,50 +23,82 @@ export interface Inference {
  */
 export function infer(
   hypotheses: readonly Hypothesis[],
-  groups: readonly SiteGroup[],
+  sites: SiteGroups,
   scored: Scored,
   logPrior: Float64Array,
 ): Inference {
   const alone = softmax(scored.score);
-  const order = bestOfEachGroup(groups, alone);
+  const order = bestOfLeadingGroups(sites.groups, alone);
   const isWanting = order.slice(0, 3).some((index) => (alone[index] ?? 0) > 0.1 && leavesOver(scored, index));
   const starters = isWanting ? startersOf(order, alone) : [];
-  const found = starters.length === 0 ? [] : findCombinations(hypotheses, scored, logPrior, starters, noLesionIndex);
-  const joint = softmax([...scored.score, ...found.map(({ score }) => score)]);
-  const single = joint.slice(0, hypotheses.length);
+  const found = starters.length === 0 ? [] : findCombinations(hypotheses, sites, scored, logPrior, starters);
+  const joint = found.length === 0 ? alone : softmax(withCombinations(scored.score, found));
   const combinations = found.map((combination, index) => ({
     combination,
     probability: joint[hypotheses.length + index] ?? 0,
   }));
-  const marginal = groups.map((group) => {
-    const inside = new Set(group.members);
-    const own = group.members.reduce((sum, member) => sum + (single[member] ?? 0), 0);
-    const shared = combinations.reduce(
-      (sum, { combination, probability }) =>
-        sum + (combination.members.some((member) => inside.has(member)) ? probability : 0),
-      0,
-    );
-    return { group, probability: own + shared, alone: own };
-  });
   return {
     scored,
-    single,
+    single: joint.subarray(0, hypotheses.length),
     combinations,
-    groups: marginal.sort((a, b) => b.probability - a.probability || (a.group.id < b.group.id ? -1 : 1)),
+    groups: marginal(sites, joint, combinations),
   };
 }
 
-function bestOfEachGroup(groups: readonly SiteGroup[], posterior: Float64Array): readonly number[] {
-  const at = (index: number): number => posterior[index] ?? 0;
+function withCombinations(score: Float64Array, found: readonly Combination[]): Float64Array {
+  const all = new Float64Array(score.length + found.length);
+  all.set(score);
+  found.forEach((combination, index) => {
+    all[score.length + index] = combination.score;
+  });
+  return all;
+}
+
+function marginal(
+  { groups, groupOf }: SiteGroups,
+  single: Float64Array,
+  combinations: Inference['combinations'],
+): Inference['groups'] {
+  const shared = new Float64Array(groups.length);
+  for (const { combination, probability } of combinations) {
+    for (const place of new Set(combination.members.map((member) => groupOf[member] ?? 0)))
+      shared[place] = (shared[place] ?? 0) + probability;
+  }
+  const own = Float64Array.from(groups, ({ members }) => {
+    let sum = 0;
+    for (const member of members) sum += single[member] ?? 0;
+    return sum;
+  });
   return groups
-    .map(({ members }) => members.reduce((best, member) => (at(member) > at(best) ? member : best), members[0] ?? 0))
-    .sort((a, b) => at(b) - at(a) || a - b);
+    .flatMap((group, place) => {
+      const alone = own[place] ?? 0;
+      const probability = alone + (shared[place] ?? 0);
+      return probability >= anyChance ? [{ group, probability, alone }] : [];
+    })
+    .sort((a, b) => b.probability - a.probability || (a.group.id < b.group.id ? -1 : 1));
 }
 
 /** Single sites from which a search for a second one starts: the leading ones, and at least these many. */
 const startersAtLeast = 2;
 const startersAtMost = 4;
 const starterFrom = 0.01;
+
+/** The best hypothesis of each of the leading groups, one more of them than starters are needed; best first. */
+function bestOfLeadingGroups(groups: readonly SiteGroup[], posterior: Float64Array): readonly number[] {
+  const at = (index: number): number => posterior[index] ?? 0;
+  const leading: number[] = [];
+  for (const { members } of groups) {
+    let best = members[0] ?? 0;
+    for (const member of members) if (at(member) > at(best)) best = member;
+    const isBehind = (other: number | undefined): boolean =>
+      other !== undefined && (at(other) < at(best) || (at(other) === at(best) && other > best));
+    if (leading.length > startersAtMost && !isBehind(leading.at(-1))) continue;
+    const place = leading.findIndex(isBehind);
+    leading.splice(place === -1 ? leading.length : place, 0, best);
+    leading.length = Math.min(leading.length, startersAtMost + 1);
+  }
+  return leading;
+}
 
 function startersOf(order: readonly number[], alone: Float64Array): readonly number[] {
   return order
@@ -74,6 +109,8 @@ function startersOf(order: readonly number[], alone: Float64Array): readonly num
 
 /** Whether a hypothesis leaves enough abnormal findings over to look for a second one. */
 function leavesOver(scored: Scored, hypothesis: number): boolean {
-  const left = unexplainedBy(scored, ({ states }) => states[hypothesis] ?? 0, noLesionIndex);
-  return isWorthAnotherSite(scored.data, left, noLesionIndex);
+  return isWorthAnotherSite(
+    scored.data,
+    unexplainedBy(scored, ({ states }) => states[hypothesis] ?? 0),
+  );
 }

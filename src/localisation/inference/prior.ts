@@ -1,7 +1,7 @@
 import type { Exam, OnsetPace } from '../../exam/exam.ts';
 import type { Hypothesis, Site } from '../hypothesis.ts';
 import type { SiteKind } from '../localisation.ts';
-import { historyFactor } from './history-weights.ts';
+import { HistoryFactors } from './history-weights.ts';
 
 /** How much likelier a kind of site is when the trouble began at this pace, relative to no knowledge of the pace. Judged. */
 const paceFactor: Readonly<Record<SiteKind, Readonly<Record<OnsetPace, number>>>> = {
@@ -57,24 +57,35 @@ function tempoKind({ kind, isDiffuse }: Site): SiteKind {
 /** What the priors need of the hypotheses, worked out once. */
 export class Priors {
   private readonly hypotheses: readonly Hypothesis[];
-  private readonly logFrequency: Float64Array;
+  private readonly history: HistoryFactors;
+  /** Natural logs of frequency times the factor of the pace, by pace. */
+  private readonly logWeight = new Map<OnsetPace | undefined, Float64Array>();
 
   constructor(hypotheses: readonly Hypothesis[]) {
     this.hypotheses = hypotheses;
-    this.logFrequency = Float64Array.from(hypotheses, ({ frequency }) => Math.log(frequency));
+    this.history = new HistoryFactors(hypotheses.map(({ site }) => site));
   }
 
   /** [H] Natural log of the prior weight of each hypothesis for this person and tempo; not normalised. */
   logWeights(exam: Exam): Float64Array {
-    const pace = paceOf(exam.onset);
-    const history = historyFactor(exam);
-    const weights = Float64Array.from(this.logFrequency);
+    const weights = Float64Array.from(this.atPace(paceOf(exam.onset)));
+    const factors = this.history.factors(exam);
+    if (factors === null) return weights;
     for (let index = 0; index < weights.length; index += 1) {
-      const site = this.hypotheses[index]?.site;
-      if (site === undefined) continue;
-      const tempo = pace === undefined ? 0 : logPaceFactor[tempoKind(site)][pace];
-      weights[index] = (weights[index] ?? 0) + tempo + (history === null ? 0 : Math.log(history(site)));
+      const factor = factors[index] ?? 1;
+      if (factor !== 1) weights[index] = (weights[index] ?? 0) + Math.log(factor);
     }
+    return weights;
+  }
+
+  private atPace(pace: OnsetPace | undefined): Float64Array {
+    const known = this.logWeight.get(pace);
+    if (known !== undefined) return known;
+    const weights = Float64Array.from(
+      this.hypotheses,
+      ({ frequency, site }) => Math.log(frequency) + (pace === undefined ? 0 : logPaceFactor[tempoKind(site)][pace]),
+    );
+    this.logWeight.set(pace, weights);
     return weights;
   }
 }

@@ -15,6 +15,7 @@ export class PosteriorWeights {
   private readonly weight: Float64Array;
   private readonly hypotheses: readonly Hypothesis[];
   private readonly mattering: readonly number[];
+  private readonly mixtures = new Map<SiteGroup, Mixture>();
 
   constructor(inference: Inference, hypotheses: readonly Hypothesis[]) {
     const weight = Float64Array.from(inference.single);
@@ -23,14 +24,16 @@ export class PosteriorWeights {
     }
     this.weight = weight;
     this.hypotheses = hypotheses;
-    this.mattering = hypotheses.flatMap((_, index) => ((weight[index] ?? 0) > negligible ? [index] : []));
+    const mattering: number[] = [];
+    for (let index = 0; index < weight.length; index += 1) if (this.matters(index)) mattering.push(index);
+    this.mattering = mattering;
   }
 
   /** Hypotheses of one site, heaviest first. */
-  within({ members }: SiteGroup): Mixture {
-    const heaviest = members.toSorted((a, b) => (this.weight[b] ?? 0) - (this.weight[a] ?? 0) || a - b);
-    const significant = heaviest.filter((index) => (this.weight[index] ?? 0) > negligible);
-    return this.normalised(significant.length === 0 ? heaviest.slice(0, spokesmen) : significant);
+  within(group: SiteGroup): Mixture {
+    const known = this.mixtures.get(group) ?? this.mixtureWithin(group);
+    this.mixtures.set(group, known);
+    return known;
   }
 
   /** Every other hypothesis that matters. */
@@ -42,6 +45,18 @@ export class PosteriorWeights {
 
   level(group: SiteGroup): ReturnType<typeof levelOf> {
     return levelOf(group.members, this.hypotheses, this.weight);
+  }
+
+  private mixtureWithin({ members }: SiteGroup): Mixture {
+    const heavier = (a: number, b: number): number => (this.weight[b] ?? 0) - (this.weight[a] ?? 0) || a - b;
+    const significant = members.filter((index) => this.matters(index));
+    return this.normalised(
+      significant.length === 0 ? members.toSorted(heavier).slice(0, spokesmen) : significant.sort(heavier),
+    );
+  }
+
+  private matters(index: number): boolean {
+    return (this.weight[index] ?? 0) > negligible;
   }
 
   private normalised(indexes: readonly number[]): Mixture {

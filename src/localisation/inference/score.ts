@@ -1,11 +1,14 @@
 import type { Context } from '../observation/context.ts';
-import type { ChanceTable, StateColumns } from './columns.ts';
+import type { StateColumns } from './columns.ts';
 import type { Datum } from './evidence.ts';
+import type { Reading } from './readings.ts';
 
-/** One datum against the hypotheses: their states, and the table that turns a state into chances. */
+/** One datum against the hypotheses: their states, and what a state says about it. */
 export interface WeighedDatum extends Datum {
   readonly states: Uint8Array;
-  readonly table: ChanceTable;
+  readonly reading: Reading;
+  /** By state, the natural log of the chance of what was observed, times the weight of the datum. */
+  readonly gains: Float64Array;
 }
 
 /** The evidence of one exam against every hypothesis. */
@@ -15,18 +18,22 @@ export interface Scored {
   readonly score: Float64Array;
 }
 
-/** From this chance of an abnormal result on, and when it is twice that of health, a tested item would have shown the lesion. */
-const wouldShow = 0.3;
 /**
  * Weight of a hypothesis that none of the tested items could have shown. An examination follows the complaint, so a lesion
  * is seldom where nobody looked. Judged.
  */
-const unlookedFor = 0.15;
+const logUnlookedFor = Math.log(0.15);
 /**
  * Weight of a hypothesis that explains nothing of what was found wrong, on top of that. It says that health shows the
  * signs and that a lesion nobody was led to is there as well. Judged.
  */
-const besideThePoint = 0.1;
+const logBesideThePoint = Math.log(0.1);
+
+/** Hypotheses further than this below the best, in nats, matter to no answer. */
+const outOfPlay = 20;
+
+/** How many of the leading hypotheses are gone through to the end to learn how high a score stays. */
+const goneThrough = 24;
 
 /**
  * @param logPrior      [H] natural log, not normalised
@@ -39,122 +46,170 @@ export function scoreHypotheses(
   logPrior: Float64Array,
   noLesionIndex: number,
 ): Scored {
-  const weighed = data.map(
-    ({ finding, column, valueIndex, abnormal, weight }): WeighedDatum => ({
-      finding,
-      column,
-      valueIndex,
-      abnormal,
-      weight,
-      states: columns.statesOf(column),
-      table: columns.table(column.model, context),
-    }),
-  );
+  const number = columns.contextNumber(context);
+  const weighed = data.map((datum): WeighedDatum => {
+    const { finding, column, valueIndex, abnormal, weight } = datum;
+    const states = columns.statesOf(column);
+    const reading = columns.reading(column, context, number);
+    return { finding, column, valueIndex, abnormal, weight, states, reading, gains: gainsOf(datum, reading) };
+  });
   const score = Float64Array.from(logPrior);
-  const everyone = Uint16Array.from(score, (_, index) => index);
+  const count = score.length;
   addEvidence(
     score,
     weighed.filter(({ abnormal }) => abnormal),
-    everyone,
+    columns.everyone,
+    count,
   );
   const expected = weighed.filter(({ abnormal }) => !abnormal);
   const best = bestOnceNormalsCount(score, expected);
+  const least = best - outOfPlay;
   // A normal result only ever takes from a score, so what is out of play by then stays so and need not be gone on with.
-  const inPlay = everyone.filter((index) => (score[index] ?? 0) >= best - outOfPlay);
-  addEvidence(score, expected, inPlay);
-  for (const index of everyone) if ((score[index] ?? 0) < best - outOfPlay) score[index] = best - 2 * outOfPlay;
+  const inPlay = new Uint16Array(count);
+  let playing = 0;
+  for (let index = 0; index < count; index += 1) {
+    if ((score[index] ?? 0) < least) continue;
+    inPlay[playing] = index;
+    playing += 1;
+  }
+  addEvidence(score, expected, inPlay, playing);
+  const out = best - 2 * outOfPlay;
+  for (let index = 0; index < count; index += 1) if ((score[index] ?? 0) < least) score[index] = out;
   doubtTheUnlookedFor(score, weighed, noLesionIndex);
   return { data: weighed, score };
 }
 
 /** What each state of a datum adds to the score. */
-function gainsOf({ table: { log, width, abnormal }, valueIndex, weight }: WeighedDatum): Float64Array {
+function gainsOf({ valueIndex, weight }: Datum, { table: { log, width, abnormal } }: Reading): Float64Array {
   const gains = new Float64Array(abnormal.length);
   for (let state = 0; state < gains.length; state += 1) gains[state] = weight * (log[state * width + valueIndex] ?? 0);
   return gains;
 }
 
-/** A gather and a sum, for the hypotheses named. */
-function addEvidence(score: Float64Array, data: readonly WeighedDatum[], indexes: Uint16Array): void {
-  for (const datum of data) {
-    const { states } = datum;
-    const gains = gainsOf(datum);
-    for (let place = 0; place < indexes.length; place += 1) {
-      const index = indexes[place] ?? 0;
-      score[index] = (score[index] ?? 0) + (gains[states[index] ?? 0] ?? 0);
-    }
+/**
+ * A gather and a sum for the first `count` of the hypotheses named. Four data at a time, so that a score is read and
+ * written once for four; the order of the sum is that of the data.
+ */
+export function addEvidence(
+  score: Float64Array,
+  data: readonly Pick<WeighedDatum, 'states' | 'gains'>[],
+  indexes: Uint16Array,
+  count: number,
+): void {
+  let at = 0;
+  for (; at + 4 <= data.length; at += 4) {
+    const [a, b, c, d] = [data[at], data[at + 1], data[at + 2], data[at + 3]];
+    if (a !== undefined && b !== undefined && c !== undefined && d !== undefined)
+      addFour(score, a.states, a.gains, b.states, b.gains, c.states, c.gains, d.states, d.gains, indexes, count);
+  }
+  for (; at < data.length; at += 1) {
+    const one = data[at];
+    if (one !== undefined) addOne(score, one.states, one.gains, indexes, count);
   }
 }
 
-/** How many of the leading hypotheses are gone through to the end to learn how high a score stays. */
-const goneThrough = 24;
-
-function bestOnceNormalsCount(score: Float64Array, expected: readonly WeighedDatum[]): number {
-  const leading = Uint16Array.from(score, (_, index) => index)
-    .sort((a, b) => (score[b] ?? 0) - (score[a] ?? 0) || a - b)
-    .slice(0, goneThrough);
-  const complete = Float64Array.from(score);
-  addEvidence(complete, expected, leading);
-  return leading.reduce((best, index) => Math.max(best, complete[index] ?? best), Number.NEGATIVE_INFINITY);
+function addOne(
+  score: Float64Array,
+  states: Uint8Array,
+  gains: Float64Array,
+  indexes: Uint16Array,
+  count: number,
+): void {
+  for (let place = 0; place < count; place += 1) {
+    const index = indexes[place] ?? 0;
+    score[index] = (score[index] ?? 0) + (gains[states[index] ?? 0] ?? 0);
+  }
 }
 
-/** Hypotheses further than this below the best, in nats, matter to no answer. */
-const outOfPlay = 20;
+function addFour(
+  score: Float64Array,
+  states1: Uint8Array,
+  gains1: Float64Array,
+  states2: Uint8Array,
+  gains2: Float64Array,
+  states3: Uint8Array,
+  gains3: Float64Array,
+  states4: Uint8Array,
+  gains4: Float64Array,
+  indexes: Uint16Array,
+  count: number,
+): void {
+  for (let place = 0; place < count; place += 1) {
+    const index = indexes[place] ?? 0;
+    score[index] =
+      (score[index] ?? 0) +
+      (gains1[states1[index] ?? 0] ?? 0) +
+      (gains2[states2[index] ?? 0] ?? 0) +
+      (gains3[states3[index] ?? 0] ?? 0) +
+      (gains4[states4[index] ?? 0] ?? 0);
+  }
+}
 
-/** Takes weight from hypotheses that no tested item could have shown; see `unlookedFor`. */
+function bestOnceNormalsCount(score: Float64Array, expected: readonly WeighedDatum[]): number {
+  const leading = indexesOfLargest(score, goneThrough);
+  const complete = Float64Array.from(score);
+  addEvidence(complete, expected, leading, leading.length);
+  let best = Number.NEGATIVE_INFINITY;
+  for (const index of leading) best = Math.max(best, complete[index] ?? best);
+  return best;
+}
+
+/** Indexes of the largest values, largest first; of equal values the first come first. */
+export function indexesOfLargest(values: Float64Array, most: number): Uint16Array {
+  const indexes = new Uint16Array(Math.min(most, values.length));
+  let held = 0;
+  let least = Number.NEGATIVE_INFINITY;
+  for (let index = 0; index < values.length; index += 1) {
+    const value = values[index] ?? 0;
+    if (held === indexes.length && value <= least) continue;
+    let place = held < indexes.length ? held : held - 1;
+    while (place > 0 && value > (values[indexes[place - 1] ?? 0] ?? 0)) {
+      indexes[place] = indexes[place - 1] ?? 0;
+      place -= 1;
+    }
+    indexes[place] = index;
+    if (held < indexes.length) held += 1;
+    least = values[indexes[held - 1] ?? 0] ?? 0;
+  }
+  return indexes;
+}
+
+/** Takes weight from hypotheses that no tested item could have shown; see `logUnlookedFor`. */
 function doubtTheUnlookedFor(score: Float64Array, data: readonly WeighedDatum[], noLesionIndex: number): void {
-  const best = score.reduce((top, value) => Math.max(top, value), Number.NEGATIVE_INFINITY);
-  const thresholds = data.map(({ table, states }) =>
-    Math.max(wouldShow, 2 * (table.abnormal[states[noLesionIndex] ?? 0] ?? 0)),
-  );
+  let best = Number.NEGATIVE_INFINITY;
+  for (let index = 0; index < score.length; index += 1) best = Math.max(best, score[index] ?? best);
+  const isSomethingWrong = data.some(({ abnormal }) => abnormal);
   for (let index = 0; index < score.length; index += 1) {
     const value = score[index] ?? 0;
     if (index === noLesionIndex || value < best - outOfPlay) continue;
-    const shown = data.some(
-      ({ table, states }, datum) => (table.abnormal[states[index] ?? 0] ?? 0) >= (thresholds[datum] ?? 1),
-    );
-    if (shown) continue;
-    score[index] = value + Math.log(data.some(({ abnormal }) => abnormal) ? unlookedFor * besideThePoint : unlookedFor);
+    if (!isShown(data, index)) score[index] = value + logUnlookedFor + (isSomethingWrong ? logBesideThePoint : 0);
   }
 }
 
+function isShown(data: readonly WeighedDatum[], index: number): boolean {
+  for (const { reading, states } of data) if (reading.shows[states[index] ?? 0] === 1) return true;
+  return false;
+}
+
 /** Natural log of the chance of what was observed in a state. */
-export function logChance({ table, valueIndex }: WeighedDatum, state: number): number {
+export function logChance({ reading: { table }, valueIndex }: WeighedDatum, state: number): number {
   return table.log[state * table.width + valueIndex] ?? 0;
 }
 
-export function chanceOf({ table, valueIndex }: WeighedDatum, state: number): number {
-  return table.chance[state * table.width + valueIndex] ?? 0;
-}
-
-/** A datum counts as explained when its site predicts an abnormal result at least this often, or much more often than health does. */
-const explainedChance = 0.3;
-const explainedRatio = 4;
-const leastChance = 0.1;
-
-export function isExplained({ table }: WeighedDatum, chance: number, healthyState: number): boolean {
-  return (
-    chance >= explainedChance ||
-    (chance >= leastChance && chance >= explainedRatio * (table.abnormal[healthyState] ?? 0))
-  );
-}
-
 /** Whether the state in which a lesion leaves an item explains an abnormal datum about it. */
-export function explains(state: number, datum: WeighedDatum, health: number): boolean {
-  return isExplained(datum, datum.table.abnormal[state] ?? 0, datum.states[health] ?? 0);
+export function explains(state: number, { reading }: WeighedDatum): boolean {
+  return reading.explains[state] === 1;
 }
 
 /**
  * Abnormal data that a lesion does not account for.
  * @param stateOf state of a datum, which stands at a place among the data, under the lesion
- * @param health  index of the hypothesis that nothing is wrong
  */
 export function unexplainedBy(
   { data }: Scored,
   stateOf: (datum: WeighedDatum, place: number) => number,
-  health: number,
 ): readonly WeighedDatum[] {
-  return data.filter((datum, place) => datum.abnormal && !explains(stateOf(datum, place), datum, health));
+  return data.filter((datum, place) => datum.abnormal && !explains(stateOf(datum, place), datum));
 }
 
 /**
@@ -166,8 +221,13 @@ export function softmax(scores: ArrayLike<number>): Float64Array {
   for (let index = 0; index < scores.length; index += 1) top = Math.max(top, scores[index] ?? top);
   const weights = new Float64Array(scores.length);
   let total = 0;
+  // Most scores are equal, those that are out of play; their exponential is worked out once.
+  let last = Number.NaN;
+  let weight = 0;
   for (let index = 0; index < scores.length; index += 1) {
-    const weight = Math.exp((scores[index] ?? 0) - top);
+    const score = scores[index] ?? 0;
+    if (score !== last) weight = Math.exp(score - top);
+    last = score;
     weights[index] = weight;
     total += weight;
   }

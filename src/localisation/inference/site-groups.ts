@@ -12,13 +12,42 @@ function groupId(site: Site): string {
   return site.kind === 'cord' ? siteId({ ...site, level: null }) : siteId(site);
 }
 
-export function groupSites(hypotheses: readonly Hypothesis[]): readonly SiteGroup[] {
+/** Which hypotheses belong together, each by the index of the hypothesis. */
+export interface SiteGroups {
+  readonly groups: readonly SiteGroup[];
+  /** Place of its group among the groups. */
+  readonly groupOf: Uint16Array;
+  /** Number of its site: the same for every extent at one level on one side. */
+  readonly siteOf: Uint16Array;
+  /** Number of its site whatever the side. */
+  readonly placeOf: Uint16Array;
+}
+
+export function groupSites(hypotheses: readonly Hypothesis[]): SiteGroups {
   const groups = new Map<string, number[]>();
   hypotheses.forEach(({ site }, index) => {
     const id = groupId(site);
-    groups.set(id, [...(groups.get(id) ?? []), index]);
+    const members = groups.get(id);
+    if (members === undefined) groups.set(id, [index]);
+    else members.push(index);
   });
-  return [...groups].map(([id, members]) => ({ id, members }));
+  return {
+    groups: [...groups].map(([id, members]) => ({ id, members })),
+    groupOf: numbered(hypotheses, groupId),
+    siteOf: numbered(hypotheses, siteId),
+    placeOf: numbered(hypotheses, (site) => siteId({ ...site, side: null })),
+  };
+}
+
+/** Numbers for names, by order of their first appearance. */
+function numbered(hypotheses: readonly Hypothesis[], name: (site: Site) => string): Uint16Array {
+  const numbers = new Map<string, number>();
+  return Uint16Array.from(hypotheses, ({ site }) => {
+    const id = name(site);
+    const number = numbers.get(id) ?? numbers.size;
+    numbers.set(id, number);
+    return number;
+  });
 }
 
 /** Share of a site's probability that the named range of levels holds. */

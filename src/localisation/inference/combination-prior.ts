@@ -1,0 +1,90 @@
+import type { Hypothesis } from '../hypothesis.ts';
+import type { SiteKind } from '../localisation.ts';
+import type { SiteGroups } from './site-groups.ts';
+
+/**
+ * Prior weight of a further independent lesion in one person, on top of the product of the lesions' own priors. Judged:
+ * about one examination in 25 has two. Commoner than chance are the same site on both sides (both wrists, both elbows)
+ * and several single nerves; and a process that has picked out two peripheral sites goes on to a third.
+ */
+const anotherLesion = { unrelated: 0.08, sameSiteOtherSide: 0.5, twoNerves: 0.4, onePeripheralMore: 0.6 } as const;
+
+const logAnother = {
+  unrelated: Math.log(anotherLesion.unrelated),
+  sameSiteOtherSide: Math.log(anotherLesion.sameSiteOtherSide),
+  twoNerves: Math.log(anotherLesion.twoNerves),
+  onePeripheralMore: Math.log(anotherLesion.onePeripheralMore),
+} as const;
+
+/**
+ * A disease that picks out single nerves (vasculitis, neuralgic amyotrophy, conduction block): how often it is met, and
+ * the chance that it has hit a given nerve to a given extent. Judged.
+ */
+const logNervePicker = Math.log(0.012);
+const logPickedNerve = Math.log(0.035);
+
+const peripheral: ReadonlySet<SiteKind> = new Set(['nerve', 'plexus', 'root']);
+
+/** Priors of several sites at once, from the natural logs of the priors of each alone. */
+export class CombinationPrior {
+  private readonly hypotheses: readonly Hypothesis[];
+  private readonly sites: SiteGroups;
+  private readonly logPrior: Float64Array;
+  private readonly logTotal: number;
+
+  constructor(hypotheses: readonly Hypothesis[], sites: SiteGroups, logPrior: Float64Array) {
+    this.hypotheses = hypotheses;
+    this.sites = sites;
+    this.logPrior = logPrior;
+    this.logTotal = logSum(logPrior);
+  }
+
+  /** Natural log of the prior of some sites with one more, as a function of the index of the one more. */
+  besides(members: readonly number[]): (index: number) => number {
+    const independentOfMembers = this.independentOf(members);
+    const factor = this.additionFactor(members);
+    const areNerves = members.every((member) => this.kindOf(member) === 'nerve');
+    const picked = this.logTotal + logNervePicker + (members.length + 1) * logPickedNerve;
+    return (index) => {
+      const independent = independentOfMembers + (this.logPrior[index] ?? 0) - this.logTotal + factor(index);
+      return areNerves && this.kindOf(index) === 'nerve' ? Math.max(independent, picked) : independent;
+    };
+  }
+
+  /** Natural log of the prior of sites that have nothing to do with each other, in the order in which they were found. */
+  private independentOf(members: readonly number[]): number {
+    let log = this.logPrior[members[0] ?? 0] ?? 0;
+    for (let count = 1; count < members.length; count += 1) {
+      const added = members[count] ?? 0;
+      log = log + (this.logPrior[added] ?? 0) - this.logTotal + this.additionFactor(members.slice(0, count))(added);
+    }
+    return log;
+  }
+
+  /** Natural log of how much commoner than chance a further site is. */
+  private additionFactor(present: readonly number[]): (added: number) => number {
+    const { siteOf, placeOf } = this.sites;
+    const arePeripheral = present.length > 1 && present.every((member) => peripheral.has(this.kindOf(member)));
+    const isNerveAmong = present.some((member) => this.kindOf(member) === 'nerve');
+    return (added) => {
+      const kind = this.kindOf(added);
+      if (arePeripheral && peripheral.has(kind)) return logAnother.onePeripheralMore;
+      for (const member of present) {
+        if (placeOf[member] === placeOf[added] && siteOf[member] !== siteOf[added]) return logAnother.sameSiteOtherSide;
+      }
+      return isNerveAmong && kind === 'nerve' ? logAnother.twoNerves : logAnother.unrelated;
+    };
+  }
+
+  private kindOf(index: number): SiteKind {
+    return this.hypotheses[index]?.site.kind ?? 'none';
+  }
+}
+
+function logSum(values: Float64Array): number {
+  let top = Number.NEGATIVE_INFINITY;
+  for (let index = 0; index < values.length; index += 1) top = Math.max(top, values[index] ?? top);
+  let sum = 0;
+  for (let index = 0; index < values.length; index += 1) sum += Math.exp((values[index] ?? 0) - top);
+  return top + Math.log(sum);
+}
