@@ -1,6 +1,7 @@
 import type { Coding } from '../kernel/coding.ts';
 import { systems } from '../terminology/systems.ts';
 import { hypotheses } from './hypotheses/hypotheses.ts';
+import { manyRootsSite } from './hypotheses/roots.ts';
 import { type Site, siteId } from './hypothesis.ts';
 
 /** Sites that only arise when two are found at once. */
@@ -11,6 +12,9 @@ export const severalNerves: Site = {
   level: null,
   kind: 'multiple-nerves',
 };
+
+/** Many roots, as a single process with its own hypotheses or as several roots found at once. */
+export const manyRoots: Site = manyRootsSite('both');
 
 function display({ label, side }: Site): string {
   return side === 'left' || side === 'right' ? `${label}, ${side}` : label;

@@ -152,7 +152,7 @@ const beside: FacultyChances = new Map([
   [facultyKey('bladder-retention', 'midline'), 0.08],
 ]);
 
-function manyRootsSite(side: Site['side']): Site {
+export function manyRootsSite(side: Site['side']): Site {
   return { key: 'polyradiculopathy', label: 'Many nerve roots', side, level: null, kind: 'root' };
 }
 
