@@ -3,6 +3,7 @@ import { brainFunctions, brainFunctionTable } from '../../src/anatomy/brain/func
 import { bodyAreas, longTracts } from '../../src/anatomy/brain/long-tracts.ts';
 import { type Path, structuresOf } from '../../src/anatomy/brain/path.ts';
 import { brainStructures, structureKeys } from '../../src/anatomy/brain/structures.ts';
+import { systemStructures } from '../../src/anatomy/brain/systems.ts';
 import { brainstemTerritories } from '../../src/anatomy/brain/territories/brainstem-territories.ts';
 import { cranialTerritories } from '../../src/anatomy/brain/territories/cranial-territories.ts';
 import { hemisphereTerritories } from '../../src/anatomy/brain/territories/hemisphere-territories.ts';
@@ -97,4 +98,11 @@ describe('the territories of the head', () => {
       for (const key of Object.keys(nerves)) expect(Object.hasOwn(placeTable, key)).toBe(true);
     },
   );
+});
+
+describe('the systems of the head', () => {
+  it('hold every structure once', () => {
+    const listed = Object.values(systemStructures).flat();
+    expect([...listed].sort()).toEqual([...structureKeys].sort());
+  });
 });

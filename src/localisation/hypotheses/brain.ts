@@ -67,6 +67,7 @@ const brainstemLesions: readonly TerritoryLesion[] = [
   at('brainstem', 'pons-ventral', brainstem['pons-ventral-both'], 0.1, 'both'),
   at('brainstem', 'pons-tegmentum', brainstem['pons-tegmentum'], 0.2),
   at('brainstem', 'pons-tegmentum', brainstem['pons-tegmentum-and-base'], 0.12),
+  at('brainstem', 'pons-tegmentum', brainstem['pons-tegmentum-and-upper-base'], 0.06),
   at('brainstem', 'pons-tegmentum', brainstem['one-and-a-half'], 0.08),
   at('brainstem', 'pons-tegmentum', brainstem['pons-medial-lemniscus'], 0.05),
   at('brainstem', 'pons-tegmentum', brainstem['pons-tegmentum-upper'], 0.08),

@@ -1,4 +1,5 @@
 import type { StructureKey } from '../../anatomy/brain/structures.ts';
+import { type BrainSystem, systemOf } from '../../anatomy/brain/systems.ts';
 import type { Territory } from '../../anatomy/brain/territory.ts';
 import type { PlaceKey } from '../../anatomy/places.ts';
 import { type BodySide, bodySides, opposite } from '../../kernel/side.ts';
@@ -26,25 +27,55 @@ export interface TerritoryLesion {
  * How much of a territory is taken, and how often it is so. A lesion that takes half of each structure stands for those
  * that spare some and take others, which nobody could list.
  */
-const fillings = [
-  { key: 'whole', part: 1, share: 0.45 },
-  { key: 'most', part: 0.75, share: 0.25 },
-  { key: 'part', part: 0.45, share: 0.3 },
-] as const;
+const fillings: readonly Filling[] = [
+  { key: 'whole', part: 1, share: 0.35 },
+  { key: 'most', part: 0.75, share: 0.2 },
+  { key: 'part', part: 0.45, share: 0.2 },
+];
 
-function fillingsOf({ isAllOrMost }: TerritoryLesion): readonly (typeof fillings)[number][] {
-  return isAllOrMost === true ? fillings.filter(({ part }) => part > 0.5) : fillings;
+interface Filling {
+  readonly key: string;
+  readonly part: number;
+  readonly share: number;
+  /** A system whose structures the lesion leaves alone. */
+  readonly spares?: BrainSystem;
+}
+
+/** Share of the lesions of a territory that spare one of its systems altogether, and the fewest systems that it must hold for that. */
+const sparing = { share: 0.25, part: 0.9, fromSystems: 3 } as const;
+
+function fillingsOf({ isAllOrMost, territory }: TerritoryLesion): readonly Filling[] {
+  const even = isAllOrMost === true ? fillings.filter(({ part }) => part > 0.5) : fillings;
+  const systems = systemsOf(territory);
+  if (systems.length < sparing.fromSystems) return even;
+  return [
+    ...even,
+    ...systems.map(
+      (system): Filling => ({
+        key: `without-${system}`,
+        part: sparing.part,
+        share: sparing.share / systems.length,
+        spares: system,
+      }),
+    ),
+  ];
+}
+
+function systemsOf({ holds, across = {} }: Territory): readonly BrainSystem[] {
+  const keys = [...Object.keys(holds), ...Object.keys(across)] as StructureKey[];
+  return [...new Set(keys.flatMap((key) => systemOf(key) ?? []))];
 }
 
 const entries = <Key extends string, Value>(record: Readonly<Partial<Record<Key, Value>>>) =>
   Object.entries(record) as [Key, Value][];
 
-function lesionOf(territory: Territory, side: BodySide, part: number): LesionBuilder {
+function lesionOf(territory: Territory, side: BodySide, { part, spares }: Filling): LesionBuilder {
+  const isTaken = (structure: StructureKey): boolean => spares === undefined || systemOf(structure) !== spares;
   const lesion = new LesionBuilder();
   for (const [structure, depth] of entries<StructureKey, number>(territory.holds))
-    lesion.brain(side, structure, depth * part);
+    if (isTaken(structure)) lesion.brain(side, structure, depth * part);
   for (const [structure, depth] of entries<StructureKey, number>(territory.across ?? {}))
-    lesion.brain(opposite(side), structure, depth * part);
+    if (isTaken(structure)) lesion.brain(opposite(side), structure, depth * part);
   for (const [place, [motor, sensory]] of entries<PlaceKey, readonly [number, number]>(territory.nerves ?? {}))
     lesion.place(side, place, motor * part, sensory * part);
   return lesion;
@@ -64,7 +95,7 @@ export function territoryHypotheses(lesions: readonly TerritoryLesion[]): Hypoth
           siteOf(lesion, side),
           `${row}-${side}-${filling.key}`,
           (lesion.percent * filling.share) / 2,
-          lesionOf(lesion.territory, side, filling.part).build(),
+          lesionOf(lesion.territory, side, filling).build(),
           lesion.faculties === undefined ? {} : { faculties: lesion.faculties },
         ),
       ),

@@ -50,6 +50,10 @@ const samples = pairs.flatMap((pair) =>
       const place = skinPlace('landmark', key);
       return place === undefined ? [] : modalities.map((modality) => sensoryItem(place, modality, side));
     }),
+    touch: skinOf[pair].flatMap((key) => {
+      const place = skinPlace('landmark', key);
+      return place === undefined ? [] : [sensoryItem(place, 'light-touch', side)];
+    }),
   })),
 );
 
@@ -114,16 +118,16 @@ const clumsyFaculties: Readonly<Partial<Record<Pair, readonly Faculty[]>>> = {
 
 /** Parts that a hypothesis would make the patient complain of, and which aspects of each limb. */
 function complaints(hypothesis: Hypothesis): readonly Mark[] {
-  const limbs = samples.flatMap(({ part, muscles, skin }): readonly Mark[] => {
+  const limbs = samples.flatMap(({ part, muscles, skin, touch }): readonly Mark[] => {
     const lost: Readonly<Record<Aspect, boolean>> = {
       power: muscles.some((item) => motorDeficit(hypothesis, item).total >= noticeable),
       pain: isSkinLost(hypothesis, skin, 'pinprick'),
       position: isSkinLost(hypothesis, skin, 'joint-position'),
     };
     const named = aspects.filter((aspect) => lost[aspect]);
-    return named.length === 0 && !isClumsy(hypothesis, part)
-      ? []
-      : [part, ...named.map((aspect): Mark => `${part} ${aspect}`)];
+    // Who has lost only pain and temperature seldom knows it.
+    const isFelt = lost.power || lost.position || isTouchLost(hypothesis, touch) || isClumsy(hypothesis, part);
+    return !isFelt ? [] : [part, ...named.map((aspect): Mark => `${part} ${aspect}`)];
   });
   const head = noticedFaculties.some((faculty) => facultyChance(hypothesis, faculty, 'midline') >= 0.5);
   const halves = bodySides
@@ -131,6 +135,13 @@ function complaints(hypothesis: Hypothesis): readonly Mark[] {
     .map((side): Part => `${side} face`);
   const sphincters = facultyChance(hypothesis, 'bladder-retention', 'midline') >= sphinctersFail;
   return [...(head ? ['head' as const] : []), ...(sphincters ? ['sphincters' as const] : []), ...halves, ...limbs];
+}
+
+/** Loss of touch from which numbness is complained of: more than the half that either tract alone can take. Judged. */
+const numb = 0.5;
+
+function isTouchLost(hypothesis: Hypothesis, touch: readonly SensoryItem[]): boolean {
+  return touch.some((item) => sensoryDeficit(hypothesis, item).total >= numb);
 }
 
 function isClumsy(hypothesis: Hypothesis, part: Part): boolean {

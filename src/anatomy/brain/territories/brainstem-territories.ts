@@ -188,6 +188,18 @@ export const brainstemTerritories = {
     },
     source: pons,
   },
+  'pons-tegmentum-and-upper-base': {
+    label: 'Pontine tegmentum',
+    holds: {
+      'abducens-nucleus': 0.75,
+      'horizontal-gaze-centre': 0.7,
+      'medial-longitudinal-fasciculus': 0.7,
+      'basis-pontis': 0.75,
+      'corticobulbar-fibres-in-pons': 0.65,
+      'medial-lemniscus-in-pons': 0.3,
+    },
+    source: pons,
+  },
   'one-and-a-half': {
     label: 'Pontine tegmentum',
     holds: {

@@ -306,6 +306,7 @@ export const hemisphereTerritories = {
   thalamus: {
     label: 'Thalamus',
     holds: {
+      'subthalamic-nucleus': 0.15,
       'ventral-posterolateral-nucleus': 0.92,
       'ventral-posteromedial-nucleus': 0.85,
       'ventrolateral-nucleus': 0.3,
@@ -315,6 +316,7 @@ export const hemisphereTerritories = {
   'thalamus-lateral': {
     label: 'Thalamus',
     holds: {
+      'subthalamic-nucleus': 0.15,
       'ventral-posterolateral-nucleus': 0.7,
       'ventral-posteromedial-nucleus': 0.6,
       'ventrolateral-nucleus': 0.9,
@@ -331,6 +333,7 @@ export const hemisphereTerritories = {
   'thalamus-and-capsule': {
     label: 'Thalamus and internal capsule together',
     holds: {
+      'subthalamic-nucleus': 0.15,
       'ventral-posterolateral-nucleus': 0.85,
       'ventral-posteromedial-nucleus': 0.75,
       'internal-capsule-posterior-limb': 0.8,
