@@ -16,9 +16,9 @@ function levelFrequency(segment: number): number {
 /** Share of all focal findings, in percent, and depth of damage, of each way of damaging the cord. Judged. */
 const crossSections = {
   transverse: { percent: 5.5, depths: [0.98, 0.6, 0.35] },
-  hemisection: { percent: 3.6, depths: [0.98, 0.6, 0.35] },
+  hemisection: { percent: 3.2 },
   central: { percent: 1.3, depths: [0.85, 0.55] },
-  anterior: { percent: 0.8, depths: [0.98, 0.6, 0.35] },
+  anterior: { percent: 0.8, depths: [0.98, 0.55] },
   posterior: { percent: 0.6, depths: [0.85, 0.55] },
 } as const;
 
@@ -300,17 +300,17 @@ const spillShare = 0.33;
  * less, or one quarter of the half escapes. How often, judged.
  */
 const halfForms = [
-  { key: 'pure', hit: tracts, spills: false, share: 0.38 },
-  { key: 'spilling', hit: tracts, spills: true, share: 0.38 },
-  { key: 'anterolateral', hit: ['corticospinal', 'spinothalamic'], spills: false, share: 0.2 },
-  { key: 'posterolateral', hit: ['corticospinal', 'dorsalColumn'], spills: false, share: 0.04 },
+  { key: 'pure', hit: tracts, spills: false, share: 0.38, depths: [0.98, 0.6, 0.35] },
+  { key: 'spilling', hit: tracts, spills: true, share: 0.38, depths: [0.98, 0.6, 0.35] },
+  { key: 'anterolateral', hit: ['corticospinal', 'spinothalamic'], spills: false, share: 0.2, depths: [0.85, 0.45] },
+  { key: 'posterolateral', hit: ['corticospinal', 'dorsalColumn'], spills: false, share: 0.04, depths: [0.85, 0.45] },
 ] as const;
 
 function halves(): Hypothesis[] {
-  const { percent, depths } = crossSections.hemisection;
+  const { percent } = crossSections.hemisection;
   return cordLevels.flatMap((level) =>
     bodySides.flatMap((side) =>
-      halfForms.flatMap(({ key, hit, spills, share }) =>
+      halfForms.flatMap(({ key, hit, spills, share, depths }) =>
         depths.map((depth) => {
           const lesion = halfCord(new LesionBuilder(), side, level, depth, hit);
           if (spills) {
