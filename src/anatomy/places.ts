@@ -195,7 +195,7 @@ export const places = {
   'ulnar-nerve-forearm': nerve('Ulnar nerve in the forearm', 'ulnar-nerve-elbow', 2, upper),
   'dorsal-branch-of-ulnar-nerve': nerve('Dorsal branch of the ulnar nerve', 'ulnar-nerve-forearm', 0, upper),
   'palmar-branch-of-ulnar-nerve': nerve('Palmar branch of the ulnar nerve', 'ulnar-nerve-forearm', 0, upper),
-  'ulnar-nerve-wrist': nerve("Ulnar nerve at the wrist (Guyon's canal)", 'ulnar-nerve-forearm', 5, upper),
+  'ulnar-nerve-wrist': nerve("Ulnar nerve at the wrist (Guyon's canal)", 'ulnar-nerve-forearm', 6, upper),
   'superficial-branch-of-ulnar-nerve': nerve(
     'Superficial branch of the ulnar nerve in the hand',
     'ulnar-nerve-wrist',
