@@ -73,6 +73,7 @@ const otherFaculties = [
   'gut',
   'myotonia',
   'fatigability',
+  'facilitation',
   'effort',
 ] as const;
 

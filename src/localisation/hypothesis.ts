@@ -1,4 +1,5 @@
 import type { Segment } from '../anatomy/segments.ts';
+import type { OnsetPace } from '../exam/exam.ts';
 import type { BodySide } from '../kernel/side.ts';
 import { type Damage, Pathways } from './lesion.ts';
 import type { SiteKind } from './localisation.ts';
@@ -28,7 +29,11 @@ export interface Hypothesis {
   readonly faculties: FacultyChances;
   /** Relative frequency among examinations that find something; not normalised. Judged unless its table says otherwise. */
   readonly frequency: number;
+  /** How much likelier than others of its kind it is when the trouble came on at this pace; 1 when not given. Judged. */
+  readonly paces?: PaceFactors;
 }
+
+export type PaceFactors = Readonly<Partial<Record<OnsetPace, number>>>;
 
 const noFaculties: FacultyChances = new Map();
 
@@ -37,7 +42,7 @@ export function hypothesis(
   variant: string,
   frequency: number,
   damage: Damage,
-  extra: { readonly process?: Process; readonly faculties?: FacultyChances } = {},
+  extra: { readonly process?: Process; readonly faculties?: FacultyChances; readonly paces?: PaceFactors } = {},
 ): Hypothesis {
   return {
     site,
@@ -46,6 +51,7 @@ export function hypothesis(
     process: extra.process ?? noProcess,
     faculties: extra.faculties ?? noFaculties,
     frequency,
+    ...(extra.paces && { paces: extra.paces }),
   };
 }
 

@@ -12,6 +12,7 @@ import { type Explanation, explain, round } from './explanation/explain.ts';
 import { everyTarget, type OpenColumn, openColumns, proposeNext } from './explanation/next-examination.ts';
 import { describePattern } from './explanation/pattern.ts';
 import { hypotheses, noLesionIndex } from './hypotheses/hypotheses.ts';
+import { severalNerves } from './hypotheses/process-signs.ts';
 import type { Hypothesis, Site } from './hypothesis.ts';
 import { type Column, StateColumns } from './inference/columns.ts';
 import { Coverage } from './inference/coverage.ts';
@@ -24,7 +25,7 @@ import { scoreHypotheses, unexplainedBy } from './inference/score.ts';
 import { groupSites, type SiteGroups } from './inference/site-groups.ts';
 import type { Localisation, RankedLocalisation } from './localisation.ts';
 import { contextOf } from './observation/context.ts';
-import { manyRoots, severalNerves, siteCoding } from './sites.ts';
+import { manyRoots, siteCoding } from './sites.ts';
 
 export interface Localiser {
   readonly localise: (exam: Exam) => Localisation;

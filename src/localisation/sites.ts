@@ -4,15 +4,6 @@ import { hypotheses } from './hypotheses/hypotheses.ts';
 import { manyRootsSite } from './hypotheses/roots.ts';
 import { type Site, siteId } from './hypothesis.ts';
 
-/** Sites that only arise when two are found at once. */
-export const severalNerves: Site = {
-  key: 'multiple-mononeuropathy',
-  label: 'Several single nerves',
-  side: null,
-  level: null,
-  kind: 'multiple-nerves',
-};
-
 /** Many roots, as a single process with its own hypotheses or as several roots found at once. */
 export const manyRoots: Site = manyRootsSite('both');
 
@@ -29,6 +20,5 @@ export function siteCoding(site: Site): Coding {
 export function siteCatalogue(): readonly { readonly code: string; readonly display: string; readonly site: Site }[] {
   const all = new Map<string, Site>();
   for (const { site } of hypotheses) if (!all.has(siteId(site))) all.set(siteId(site), site);
-  all.set(siteId(severalNerves), severalNerves);
   return [...all].map(([code, site]) => ({ code, display: display(site), site }));
 }

@@ -22,7 +22,7 @@ export interface SimulationModel {
 }
 
 export function simulationModel(reader: ExamReader): SimulationModel {
-  return { reader, columns: new StateColumns(hypotheses), priors: new Priors(hypotheses) };
+  return { reader, columns: new StateColumns(hypotheses, noLesionIndex), priors: new Priors(hypotheses) };
 }
 
 /** How complaints begin, and how often the report says so. Judged. */
@@ -89,7 +89,7 @@ export class SimulatedPatient {
     const { columns } = this.model;
     const column = columns.column(target);
     if (column === null) return 0;
-    const { abnormal } = columns.table(column.model, this.context);
+    const { abnormal } = columns.reading(column, this.context, columns.contextNumber(this.context)).table;
     const at = (index: number): number => abnormal[columns.stateOf(column, index)] ?? 0;
     return at(this.index) - at(noLesionIndex);
   }
@@ -99,7 +99,7 @@ export class SimulatedPatient {
     const { columns } = this.model;
     const column = columns.column(target);
     if (column === null) return null;
-    const { width, chance } = columns.table(column.model, this.context);
+    const { width, chance } = columns.reading(column, this.context, columns.contextNumber(this.context)).table;
     const state = columns.stateOf(column, this.index);
     const chances = Array.from({ length: width }, (_, value) =>
       isComplaint && column.model.normal[value] === true ? 0 : (chance[state * width + value] ?? 0),

@@ -266,7 +266,7 @@ export const specialTests = sectionTable(
       sides: 'optional',
       region: 'lower-limbs',
       bodyPart: 'lower-limb',
-      probe: faculty('fatigability'),
+      probe: faculty('facilitation'),
       source: recalled('lems-titulaer-2011', 'clinical features'),
     },
 

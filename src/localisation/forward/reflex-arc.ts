@@ -37,27 +37,28 @@ export function arcState(hypothesis: Hypothesis, item: ReflexItem): ArcState {
   const { lengthCm, dominantRoot } = item.reflex;
   let inward = 0;
   for (const strand of item.afferent) {
-    const fibre = { side: strand.side, segment: strand.segment ?? 0, lengthCm };
+    const fibre = { side: strand.side, segment: strand.segment, lengthCm };
     inward +=
       strand.share *
       sensoryThrough(hypothesis, strand) *
       throughGrey(hypothesis, strand) *
-      (1 - process.largeFibre(fibre));
+      (1 - process.largeFibre(fibre)) *
+      (1 - process.spindle(fibre));
   }
   let outward = 0;
   for (const strand of item.efferent) {
     outward +=
       strand.share *
       motorThrough(hypothesis, strand) *
-      (1 - process.motor({ side: strand.side, segment: strand.segment ?? 0, lengthCm }));
+      (1 - process.motor({ side: strand.side, segment: strand.segment, lengthCm }));
   }
   const sides: readonly BodySide[] = item.side === 'midline' ? bodySides : [item.side];
   const segment = dominantRoot === null ? null : segmentIndex(dominantRoot);
-  const extra = segment === null ? 0 : process.reflex({ side: sides[0] ?? 'left', segment, lengthCm });
+  const extra = sides.reduce((sum, side) => sum + process.reflex({ side, segment, lengthCm }) / sides.length, 0);
   let released = 0;
   for (const side of sides) {
     const command = segment === null ? hypothesis.pathways.faceMotor(side) : hypothesis.pathways.motorTo(side, segment);
-    released += (1 - command) / sides.length;
+    released += (1 - command * (1 - process.release({ side, segment }))) / sides.length;
   }
   return { arc: inward * outward * (1 - extra), released };
 }

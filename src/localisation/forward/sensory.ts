@@ -44,9 +44,9 @@ export function sensoryDeficit(hypothesis: Hypothesis, item: SensoryItem): Senso
   let through = 0;
   let centralOnly = 0;
   for (const strand of item.strands) {
-    const fibre = { side: strand.side, segment: strand.segment ?? 0, lengthCm: item.place.lengthCm };
-    const large = strand.segment === null ? 0 : process.largeFibre(fibre) * route.sensitivity;
-    const small = strand.segment === null ? 0 : process.smallFibre(fibre);
+    const fibre = { side: strand.side, segment: strand.segment, lengthCm: item.place.lengthCm };
+    const large = process.largeFibre(fibre) * route.sensitivity;
+    const small = process.smallFibre(fibre);
     const kept = sensoryThrough(hypothesis, strand) * (1 - (route.large * large + (1 - route.large) * small));
     const central =
       strand.segment === null

@@ -2,7 +2,7 @@ import { type Segment, segmentIndex, segments } from '../../anatomy/segments.ts'
 import { type BodySide, bodySides, opposite } from '../../kernel/side.ts';
 import { type Hypothesis, hypothesis, type Site } from '../hypothesis.ts';
 import { LesionBuilder } from '../lesion.ts';
-import { type FacultyChances, facultyKey, noProcess, type Process, reached } from '../process.ts';
+import { type FacultyChances, facultyKey, noProcess, type Process, processOf, reached } from '../process.ts';
 
 /** How often the cord is damaged at a segment, relative to a mid-thoracic one. Judged from where discs, tumours and inflammation sit. */
 function levelFrequency(segment: number): number {
@@ -168,14 +168,12 @@ const crossSectionLesions = [
 ] as const;
 
 /** The longest axons failing along with the tracts, as in lack of vitamin B12 or copper. */
-const longAxons: Process = {
-  motor: () => 0,
+const longAxons: Process = processOf({
   largeFibre: ({ lengthCm }) => 0.6 * reached(lengthCm, 96),
   smallFibre: ({ lengthCm }) => 0.5 * reached(lengthCm, 98),
   reflex: ({ lengthCm }) => 0.6 * reached(lengthCm, 84),
-  denervating: true,
   because: 'the longest axons fail together with the tracts',
-};
+});
 
 /** The dorsal and lateral columns together over a long stretch, as in combined degeneration; no single level. */
 function posterolateral(): Hypothesis[] {

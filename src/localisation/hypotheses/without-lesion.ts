@@ -22,11 +22,15 @@ const extents: readonly {
     {
       key: `${side}-arm`,
       share: 0.1,
-      fails: (fibre: FibreSite) => fibre.side === side && fibre.segment <= armBottom,
+      fails: (fibre: FibreSite) => fibre.side === side && fibre.segment !== null && fibre.segment <= armBottom,
     },
-    { key: `${side}-leg`, share: 0.12, fails: (fibre: FibreSite) => fibre.side === side && fibre.segment >= legTop },
+    {
+      key: `${side}-leg`,
+      share: 0.12,
+      fails: (fibre: FibreSite) => fibre.side === side && fibre.segment !== null && fibre.segment >= legTop,
+    },
   ]),
-  { key: 'both-legs', share: 0.1, fails: (fibre) => fibre.segment >= legTop },
+  { key: 'both-legs', share: 0.1, fails: ({ segment }) => segment !== null && segment >= legTop },
   { key: 'movement-only', share: 0.1, fails: () => false },
 ];
 
@@ -42,7 +46,7 @@ export function withoutLesion(site: Site): Hypothesis[] {
         motor: (unit) => (fails(unit) && unit.group !== undefined ? 0.45 : 0),
         largeFibre: (fibre) => (fails(fibre) && fibre.lengthCm > 0 ? 0.3 : 0),
         smallFibre: (fibre) => (fails(fibre) ? 0.35 : 0),
-        denervating: false,
+        wasting: 'block',
         because: 'strength and feeling that vary with effort and attention come from no damaged structure',
       },
       faculties: facultiesOf([

@@ -54,6 +54,7 @@ export function gatherEvidence(findings: readonly Finding[], columns: StateColum
   const drafts = findings
     .filter((finding) => finding.value !== null && !isSaidOtherwise(finding, stated))
     .flatMap((finding) => draftsOf(finding, patches));
+  const agedSides = agedOnBothSides(drafts);
   const sizes = new Map<string, number>();
   for (const draft of drafts) sizes.set(draft.group, (sizes.get(draft.group) ?? 0) + draft.base);
   return drafts.flatMap((draft): Datum[] => {
@@ -67,10 +68,45 @@ export function gatherEvidence(findings: readonly Finding[], columns: StateColum
         column,
         valueIndex,
         abnormal: draft.finding.abnormal && draft.value === draft.finding.value,
-        weight: temper * draft.base * size ** -draft.correlation,
+        weight: temper * draft.base * size ** -draft.correlation * (mirrored(draft, agedSides) ? oneOfTwo : 1),
       },
     ];
   });
+}
+
+/**
+ * What age takes, it takes on both sides: an ankle jerk or vibration at the feet that is lost on the left says little more
+ * when it is lost on the right too. Weight of each of the two. Judged.
+ */
+const oneOfTwo = 0.6;
+
+function agedKey({ finding: { item, place } }: Draft): string | null {
+  const { probe } = item;
+  if (probe.kind === 'reflex') return probe.reflex === 'ankle' ? 'ankle' : null;
+  if (probe.kind !== 'sensation' || probe.modality !== 'vibration' || place === undefined) return null;
+  return agedPlaces.has(place.key) ? `vibration|${place.key}` : null;
+}
+
+const agedPlaces: ReadonlySet<string> = new Set([
+  'great-toe',
+  'toes',
+  'ankle',
+  'medial-malleolus',
+  'lateral-malleolus',
+]);
+
+function agedOnBothSides(drafts: readonly Draft[]): ReadonlySet<string> {
+  const sides = new Map<string, Set<string>>();
+  for (const draft of drafts) {
+    const key = draft.finding.abnormal ? agedKey(draft) : null;
+    if (key !== null) sides.set(key, (sides.get(key) ?? new Set()).add(draft.finding.side));
+  }
+  return new Set([...sides].flatMap(([key, both]) => (both.size > 1 ? [key] : [])));
+}
+
+function mirrored(draft: Draft, aged: ReadonlySet<string>): boolean {
+  const key = agedKey(draft);
+  return key !== null && aged.has(key);
 }
 
 /** By faculty and side, what was stated to fail. */

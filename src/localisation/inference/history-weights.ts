@@ -30,6 +30,17 @@ const at =
   (site: Site): boolean =>
     site.key === key;
 
+/** Processes of which a large share runs in families. Judged. */
+const oftenInherited: ReadonlySet<string> = new Set([
+  'oculopharyngeal-myopathy',
+  'facioscapulohumeral-myopathy',
+  'myotonic-myopathy',
+  'distal-myopathy',
+  'motor-polyneuropathy',
+  'spinal-cord-lateral',
+  'cerebellar-degeneration',
+]);
+
 /** Judged, and kept small on purpose: the examination decides. */
 const weights: readonly HistoryWeight[] = [
   {
@@ -214,6 +225,22 @@ const weights: readonly HistoryWeight[] = [
     present: 2,
     denied: 0.7,
     because: 'the lowest sacral segments serve the saddle',
+    source: fromMemory,
+  },
+  {
+    key: 'similar-disorder',
+    applies: (site) => oftenInherited.has(site.key),
+    present: 4,
+    denied: 0.85,
+    because: 'a relative with the like speaks for an inherited disease',
+    source: fromMemory,
+  },
+  {
+    key: 'muscle-disease',
+    applies: (site) => site.kind === 'muscle',
+    present: 3,
+    denied: 1,
+    because: 'a relative has disease of muscle',
     source: fromMemory,
   },
 ];

@@ -83,7 +83,9 @@ export class Priors {
     if (known !== undefined) return known;
     const weights = Float64Array.from(
       this.hypotheses,
-      ({ frequency, site }) => Math.log(frequency) + (pace === undefined ? 0 : logPaceFactor[tempoKind(site)][pace]),
+      ({ frequency, site, paces }) =>
+        Math.log(frequency) +
+        (pace === undefined ? 0 : logPaceFactor[tempoKind(site)][pace] + Math.log(paces?.[pace] ?? 1)),
     );
     this.logWeight.set(pace, weights);
     return weights;

@@ -62,7 +62,24 @@ const limbSegment = { upper: 'C8', lower: 'L4' } as const;
 
 /** Loss of descending control to a limb on one side. */
 function released(hypothesis: Hypothesis, side: BodySide, limb: 'upper' | 'lower'): number {
-  return 1 - hypothesis.pathways.motorTo(side, segmentIndex(limbSegment[limb]));
+  return releasedAt(hypothesis, side, segmentIndex(limbSegment[limb]));
+}
+
+/** Descending control lost at a segment on one side, with what a process lets go of beyond the loss of strength. */
+function releasedAt({ pathways, process }: Hypothesis, side: BodySide, segment: number): number {
+  return 1 - pathways.motorTo(side, segment) * (1 - process.release({ side, segment }));
+}
+
+/** Axons from the spindles that steer a limb: those of calf and of forearm, in cm from the cord. */
+const spindleLengthCm = { upper: 55, lower: 80 } as const;
+
+/** Loss of muscle-spindle afferents of a limb. */
+function spindleLoss(hypothesis: Hypothesis, side: BodySide, limb: 'upper' | 'lower'): number {
+  return hypothesis.process.spindle({
+    side,
+    segment: segmentIndex(limbSegment[limb]),
+    lengthCm: spindleLengthCm[limb],
+  });
 }
 
 const toneMuscles = {
@@ -146,7 +163,7 @@ function plantar({ side }: ProbeTarget): ProbeModel {
     normal: scales['plantar-response'].normal,
     steps: [coarse, coarse],
     fractions: (hypothesis) => [
-      mean(sidesOf(side).map((one) => 1 - hypothesis.pathways.motorTo(one, segmentIndex('L5')))),
+      mean(sidesOf(side).map((one) => releasedAt(hypothesis, one, segmentIndex('L5')))),
       1 - mean(toes.map((item) => motorDeficit(hypothesis, item).lower)),
     ],
     distribution: ([lost = 0, toeMuscles = 1]) => plantarDistribution(lost, toeMuscles),
@@ -202,6 +219,10 @@ function clonus({ item, side }: ProbeTarget, reflexKey: string): ProbeModel | nu
   });
 }
 
+/** Bulk lost for the weakness by how the weakness comes about, as a state and as a factor; see `Process.wasting`. Judged. */
+const wastingStates = { block: 0, muscle: 0.5, denervation: 1 } as const;
+const wastingFactor = (state: number): number => (state < 0.25 ? 0.25 : state < 0.75 ? 0.75 : 1);
+
 /** Wasting takes weeks; twitching is commonest where the cell body is lost, absent in disease of muscle and junction. Judged. */
 function denervation({ item, side, place }: ProbeTarget, feature: 'wasting' | 'fasciculation'): ProbeModel | null {
   if (place === undefined) return null;
@@ -219,18 +240,17 @@ function denervation({ item, side, place }: ProbeTarget, feature: 'wasting' | 'f
         ),
       ),
     );
-    const axonal = hypothesis.site.kind === 'junction' || !hypothesis.process.denervating ? 0 : 1;
-    return [Math.max(...losses, 0) * 0.5 + mean(losses) * 0.5, horn, axonal];
+    return [Math.max(...losses, 0) * 0.5 + mean(losses) * 0.5, horn, wastingStates[hypothesis.process.wasting]];
   };
   return signModel({
     item,
     family: feature,
-    steps: [coarse, 6, 2],
+    steps: [coarse, 6, 3],
     fractions,
-    chance: ([loss = 0, horn = 0, axonal = 1], context) =>
+    chance: ([loss = 0, horn = 0, bulk = 1], context) =>
       feature === 'wasting'
-        ? 0.02 + 0.8 * loss * (0.05 + 0.95 * context.chronicity) * (axonal === 0 ? 0.35 : 1)
-        : 0.012 + (axonal === 0 ? 0.02 : 0.1) * loss + 0.75 * horn * (0.4 + 0.6 * context.chronicity),
+        ? 0.02 + 0.8 * loss * (0.05 + 0.95 * context.chronicity) * wastingFactor(bulk)
+        : 0.012 + (bulk === 1 ? 0.1 : 0.02) * loss + 0.75 * horn * (0.4 + 0.6 * context.chronicity),
   });
 }
 
@@ -285,7 +305,16 @@ function proprioception({ item, side }: ProbeTarget, limb: 'upper' | 'lower'): P
     item,
     family: 'proprioception',
     steps: [fine],
-    fractions: (hypothesis) => [Math.min(...items.map((one) => sensoryDeficit(hypothesis, one).total))],
+    fractions: (hypothesis) => [
+      Math.min(
+        ...items.map((one, index) =>
+          Math.max(
+            sensoryDeficit(hypothesis, one).total,
+            spindleLoss(hypothesis, sidesOf(side)[index] ?? 'left', limb),
+          ),
+        ),
+      ),
+    ],
     chance: ([loss = 0]) => 0.03 + 0.75 * loss ** 1.5,
   });
 }
@@ -311,8 +340,11 @@ function cerebellar({ item, side }: ProbeTarget, part: 'upper-limb' | 'lower-lim
     steps: [coarse, 4, 4],
     fractions: (hypothesis) => {
       const faculty = part === 'midline' ? 'trunk-coordination' : 'limb-coordination';
+      const spindles = sidesOf(side).map((one) =>
+        spindleLoss(hypothesis, one, part === 'upper-limb' ? 'upper' : 'lower'),
+      );
       return [
-        Math.max(...sidesOf(side).map((one) => facultyChance(hypothesis, faculty, one))),
+        Math.max(...sidesOf(side).map((one) => facultyChance(hypothesis, faculty, one)), 0.85 * Math.max(...spindles)),
         mean(muscles.map((muscle) => motorDeficit(hypothesis, muscle).total)),
         mean(joints.map((one) => sensoryDeficit(hypothesis, one).total)),
       ];
