@@ -152,7 +152,7 @@ export const places = {
   'lateral-cutaneous-nerve-of-forearm': nerve(
     'Lateral cutaneous nerve of the forearm',
     'musculocutaneous-nerve',
-    1,
+    2,
     upper,
   ),
 
@@ -162,7 +162,7 @@ export const places = {
   'radial-nerve-spiral-groove': nerve('Radial nerve at the spiral groove', 'radial-nerve-axilla', 20, upper),
   'radial-nerve-elbow': nerve('Radial nerve at the elbow', 'radial-nerve-spiral-groove', 2, upper),
   'posterior-interosseous-nerve': nerve('Posterior interosseous nerve', 'radial-nerve-elbow', 6, upper),
-  'superficial-radial-nerve': nerve('Superficial radial nerve', 'radial-nerve-elbow', 4, upper),
+  'superficial-radial-nerve': nerve('Superficial radial nerve', 'radial-nerve-elbow', 5, upper),
 
   // Median
   'median-nerve-upper-arm': nerve(
@@ -263,7 +263,7 @@ export const places = {
     3,
     lower,
   ),
-  'sural-nerve': nerve('Sural nerve', 'tibial-nerve-popliteal-fossa', 2, lower),
+  'sural-nerve': nerve('Sural nerve', 'tibial-nerve-popliteal-fossa', 3, lower),
   'tibial-nerve-calf': nerve('Tibial nerve in the calf', 'tibial-nerve-popliteal-fossa', 1, lower),
   'medial-calcaneal-nerve': nerve('Medial calcaneal nerve', 'tibial-nerve-calf', 0, lower),
   'tibial-nerve-tarsal-tunnel': nerve('Tibial nerve in the tarsal tunnel', 'tibial-nerve-calf', 6, lower),

@@ -195,7 +195,7 @@ function posterolateral(): Hypothesis[] {
           lesion.cord('corticospinal', side, segmentIndex('T8'), depth * 0.55);
         }
         const variant = `${top}-${depth}-${process === noProcess ? 'tracts' : 'tracts-and-nerves'}`;
-        return hypothesis(place, variant, 1.2 / (columnTops.length * 4), lesion.build(), { process });
+        return hypothesis(place, variant, 1.5 / (columnTops.length * 4), lesion.build(), { process });
       }),
     ),
   );
@@ -346,9 +346,15 @@ function crossSectionHypotheses(): Hypothesis[] {
   });
 }
 
+/** Share of the lost control of the lateral columns that shows as weakness; stiffness and brisk jerks show all of it. Judged. */
+const lateralStrength = 0.6;
+
+const lateralPaces = { hyperacute: 0.15, acute: 0.3, subacute: 0.8, chronic: 1.4 } as const;
+
 /**
- * Both lateral columns alone, as in hereditary spastic paraplegia: the longest corticospinal fibres fail and with them, in
- * some, the longest fibres of the dorsal columns, so that only the ankles feel less vibration. No level. Judged.
+ * Both lateral columns alone, as in hereditary spastic paraplegia: the longest corticospinal fibres fail, the legs grow
+ * stiff before they grow weak, and in some the longest fibres of the dorsal columns fail too, so that the feet feel less
+ * vibration. No level. Fractions judged.
  */
 function lateral(): Hypothesis[] {
   const place: Site = {
@@ -358,27 +364,32 @@ function lateral(): Hypothesis[] {
     level: null,
     kind: 'cord',
   };
-  return [0.85, 0.6, 0.35].flatMap((depth) =>
+  return [0.9, 0.65, 0.4].flatMap((depth) =>
     [0, 0.3].flatMap((arms) =>
-      [noProcess, longColumns].map((process) => {
+      [0, 0.55].map((vibration) => {
         const lesion = new LesionBuilder();
         for (const side of bodySides) {
-          lesion.cord('corticospinal', side, segmentIndex('C3'), arms * depth);
-          lesion.cord('corticospinal', side, segmentIndex('T4'), depth);
+          lesion.cord('corticospinal', side, segmentIndex('C3'), arms * depth * lateralStrength);
+          lesion.cord('corticospinal', side, segmentIndex('T4'), depth * lateralStrength);
         }
-        const variant = `${depth}-${arms}-${process === noProcess ? 'tracts' : 'with-vibration'}`;
-        return hypothesis(place, variant, 0.07, lesion.build(), { process });
+        const process = processOf({
+          release: ({ segment }) => lossBelow(segment, depth, arms) * 0.8,
+          // Only the feet, so that the arcs of the reflexes hardly suffer.
+          largeFibre: ({ segment, lengthCm }) => (segment === null ? 0 : vibration * reached(lengthCm, 96)),
+          because: 'the longest fibres of the cord fail from their far end',
+        });
+        const variant = `${depth}-${arms}-${vibration === 0 ? 'tracts' : 'with-vibration'}`;
+        return hypothesis(place, variant, 0.07, lesion.build(), { process, paces: lateralPaces });
       }),
     ),
   );
 }
 
-/** The far end of the longest dorsal-column fibres: the reflex arcs stay whole. */
-const longColumns: Process = {
-  ...noProcess,
-  largeFibre: ({ lengthCm }) => 0.55 * reached(lengthCm, 96),
-  because: 'the longest fibres of the dorsal columns fail together with the lateral ones',
-};
+/** Loss of control of the segments of the legs and of the arms. */
+function lossBelow(segment: number | null, legs: number, arms: number): number {
+  if (segment === null) return 0;
+  return segment > segmentIndex('T4') ? legs : segment > segmentIndex('C3') ? legs * arms : 0;
+}
 
 /** Every lesion of the cord, at every segment, whole and in part, on each side. */
 export function cordHypotheses(): Hypothesis[] {
