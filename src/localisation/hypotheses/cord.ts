@@ -1,8 +1,10 @@
-import { type Segment, segmentIndex, segments } from '../../anatomy/segments.ts';
+import { segmentIndex, segments } from '../../anatomy/segments.ts';
 import { type BodySide, bodySides, opposite } from '../../kernel/side.ts';
 import { type Hypothesis, hypothesis, type Site } from '../hypothesis.ts';
 import { LesionBuilder } from '../lesion.ts';
-import { type FacultyChances, facultyKey, noProcess, type Process, processOf, reached } from '../process.ts';
+import { type FacultyChances, facultyKey } from '../process.ts';
+import { conusHypotheses } from './conus.ts';
+import { columnHypotheses } from './cord-columns.ts';
 
 /** How often the cord is damaged at a segment, relative to a mid-thoracic one. Judged from where discs, tumours and inflammation sit. */
 function levelFrequency(segment: number): number {
@@ -67,10 +69,13 @@ function central(level: number, depth: number): LesionBuilder {
   for (const side of bodySides) {
     for (const offset of [-1, 0, 1, 2]) lesion.cord('crossing', side, level + offset, depth);
     for (const offset of [0, 1, 2]) lesion.cord('anteriorHorn', side, level + offset, depth * 0.55);
-    lesion.cord('corticospinal', side, level, depth * 0.3);
+    lesion.cord('corticospinal', side, level, depth * centralTract);
   }
   return lesion;
 }
+
+/** Share of the damage of the central cord that reaches the corticospinal tract. Judged. */
+const centralTract = 0.3;
 
 /** A cavity over many segments: pain and temperature in a cape, wasted hands, the tracts late. */
 function longCavity(): Hypothesis[] {
@@ -167,106 +172,6 @@ const crossSectionLesions = [
   { key: 'spinal-cord-posterior', part: 'dorsal columns', of: 'posterior', build: posterior },
 ] as const;
 
-/** The longest axons failing along with the tracts, as in lack of vitamin B12 or copper. */
-const longAxons: Process = processOf({
-  largeFibre: ({ lengthCm }) => 0.6 * reached(lengthCm, 96),
-  smallFibre: ({ lengthCm }) => 0.5 * reached(lengthCm, 98),
-  reflex: ({ lengthCm }) => 0.6 * reached(lengthCm, 84),
-  because: 'the longest axons fail together with the tracts',
-});
-
-/** The dorsal and lateral columns together over a long stretch, as in combined degeneration; no single level. */
-function posterolateral(): Hypothesis[] {
-  const place: Site = {
-    key: 'spinal-cord-posterolateral',
-    label: 'Dorsal and lateral columns of the spinal cord',
-    side: 'both',
-    level: null,
-    kind: 'cord',
-  };
-  return columnTops.flatMap((top) =>
-    [0.85, 0.5].flatMap((depth) =>
-      [noProcess, longAxons].map((process) => {
-        const lesion = new LesionBuilder();
-        for (const side of bodySides) {
-          // The columns suffer from the neck down; the pyramidal fibres where they are longest.
-          lesion.cord('dorsalColumn', side, segmentIndex(top), depth);
-          lesion.cord('corticospinal', side, segmentIndex(top), depth * 0.3);
-          lesion.cord('corticospinal', side, segmentIndex('T8'), depth * 0.55);
-        }
-        const variant = `${top}-${depth}-${process === noProcess ? 'tracts' : 'tracts-and-nerves'}`;
-        return hypothesis(place, variant, 1.5 / (columnTops.length * 4), lesion.build(), { process });
-      }),
-    ),
-  );
-}
-
-/** Where the columns begin to fail; no place is the usual one, so that a sharp level speaks for another lesion. */
-const columnTops = ['C3', 'C5', 'C7', 'T1', 'T3', 'T5', 'T7'] as const satisfies readonly Segment[];
-
-/** How often the conus is taken from each segment down. Judged. */
-const conusTops = [
-  ['L2', 0.05],
-  ['L4', 0.14],
-  ['L5', 0.1],
-  ['S1', 0.14],
-  ['S2', 0.12],
-  ['S3', 0.1],
-  ['S4', 0.03],
-] as const;
-
-/**
- * How the sensory loss comes about: with the entering fibres, so that all modalities go; or in the grey matter, where pain
- * and temperature cross, so that touch is spared. Share of entering fibres lost, and how often it is so. Judged.
- */
-const conusForms = [
-  { key: 'all-modalities', entering: 0.9, share: 0.65 },
-  { key: 'dissociated', entering: 0.35, share: 0.35 },
-] as const;
-
-/** The lower end of the cord: the sacral segments of both sides at once, sometimes with the lowest lumbar ones. */
-function conus(): Hypothesis[] {
-  const place: Site = { key: 'conus-medullaris', label: 'Conus medullaris', side: 'both', level: null, kind: 'cord' };
-  return conusTops.flatMap(([top, frequency]) =>
-    conusForms.flatMap(({ key, entering, share }) =>
-      [0.9, 0.55].map((depth) => {
-        const lesion = new LesionBuilder();
-        for (const side of bodySides) {
-          for (let segment = segmentIndex(top); segment < segments.length; segment += 1) {
-            const own = segment < segmentIndex('L4') ? depth * 0.5 : depth;
-            lesion.cord('anteriorHorn', side, segment, own).cord('dorsalRoot', side, segment, own * entering);
-            lesion.cord('crossing', side, segment, own);
-          }
-          lesion.cord('corticospinal', side, segmentIndex(top), depth);
-          // A lesion that reaches up to the lumbar enlargement brushes the fibres that pass it.
-          if (reachesEnlargement.has(top)) lesion.cord('corticospinal', side, segmentIndex('L2'), depth * 0.35);
-        }
-        return hypothesis(place, `${top}-${key}-${depth}`, frequency * share, lesion.build());
-      }),
-    ),
-  );
-}
-
-const reachesEnlargement: ReadonlySet<Segment> = new Set(['L4', 'L5', 'S1']);
-
-/** The whole lumbar enlargement from a segment down, as when its artery fails or a fistula congests it. */
-function lumbarEnlargement(): Hypothesis[] {
-  return (['L1', 'L2', 'L3'] as const).flatMap((top) =>
-    [0.9, 0.55].map((depth) => {
-      const level = segmentIndex(top);
-      const lesion = new LesionBuilder();
-      for (const side of bodySides) {
-        for (const tract of tracts) lesion.cord(tract, side, level, depth);
-        for (let segment = level; segment < segments.length; segment += 1) {
-          lesion.cord('anteriorHorn', side, segment, depth * 0.75).cord('dorsalRoot', side, segment, depth * 0.2);
-        }
-      }
-      const place = site('spinal-cord-transverse', 'whole cross-section', level, 'both');
-      return hypothesis(place, `enlargement-${depth}`, 0.05, lesion.build());
-    }),
-  );
-}
-
 /** Narrowing over several discs: tracts at the top, grey matter and roots for some segments below it, as in the worn neck. */
 function longCompression(): Hypothesis[] {
   return (['C3', 'C4', 'C5', 'C6'] as const).flatMap((top) =>
@@ -346,51 +251,6 @@ function crossSectionHypotheses(): Hypothesis[] {
   });
 }
 
-/** Share of the lost control of the lateral columns that shows as weakness; stiffness and brisk jerks show all of it. Judged. */
-const lateralStrength = 0.6;
-
-const lateralPaces = { hyperacute: 0.15, acute: 0.3, subacute: 0.8, chronic: 1.4 } as const;
-
-/**
- * Both lateral columns alone, as in hereditary spastic paraplegia: the longest corticospinal fibres fail, the legs grow
- * stiff before they grow weak, and in some the longest fibres of the dorsal columns fail too, so that the feet feel less
- * vibration. No level. Fractions judged.
- */
-function lateral(): Hypothesis[] {
-  const place: Site = {
-    key: 'spinal-cord-lateral',
-    label: 'Lateral columns of the spinal cord, both sides',
-    side: 'both',
-    level: null,
-    kind: 'cord',
-  };
-  return [0.9, 0.65, 0.4].flatMap((depth) =>
-    [0, 0.3].flatMap((arms) =>
-      [0, 0.55].map((vibration) => {
-        const lesion = new LesionBuilder();
-        for (const side of bodySides) {
-          lesion.cord('corticospinal', side, segmentIndex('C3'), arms * depth * lateralStrength);
-          lesion.cord('corticospinal', side, segmentIndex('T4'), depth * lateralStrength);
-        }
-        const process = processOf({
-          release: ({ segment }) => lossBelow(segment, depth, arms) * 0.8,
-          // Only the feet, so that the arcs of the reflexes hardly suffer.
-          largeFibre: ({ segment, lengthCm }) => (segment === null ? 0 : vibration * reached(lengthCm, 96)),
-          because: 'the longest fibres of the cord fail from their far end',
-        });
-        const variant = `${depth}-${arms}-${vibration === 0 ? 'tracts' : 'with-vibration'}`;
-        return hypothesis(place, variant, 0.07, lesion.build(), { process, paces: lateralPaces });
-      }),
-    ),
-  );
-}
-
-/** Loss of control of the segments of the legs and of the arms. */
-function lossBelow(segment: number | null, legs: number, arms: number): number {
-  if (segment === null) return 0;
-  return segment > segmentIndex('T4') ? legs : segment > segmentIndex('C3') ? legs * arms : 0;
-}
-
 /** Every lesion of the cord, at every segment, whole and in part, on each side. */
 export function cordHypotheses(): Hypothesis[] {
   return [
@@ -399,9 +259,7 @@ export function cordHypotheses(): Hypothesis[] {
     ...longCavity(),
     ...centralInjury(),
     ...longCompression(),
-    ...lumbarEnlargement(),
-    ...posterolateral(),
-    ...lateral(),
-    ...conus(),
+    ...columnHypotheses(),
+    ...conusHypotheses(),
   ];
 }
