@@ -219,7 +219,7 @@ export const places = {
   'obturator-nerve': nerve('Obturator nerve', 'lumbar-plexus', 3, lower),
   'femoral-nerve-pelvis': nerve('Femoral nerve above the inguinal ligament', 'lumbar-plexus', 5, lower),
   'femoral-nerve-groin': nerve('Femoral nerve below the inguinal ligament', 'femoral-nerve-pelvis', 5, lower),
-  'saphenous-nerve': nerve('Saphenous nerve', 'femoral-nerve-groin', 3, lower),
+  'saphenous-nerve': nerve('Saphenous nerve', 'femoral-nerve-groin', 4, lower),
 
   // Sacral plexus
   'lumbosacral-trunk': plexusPart('Lumbosacral trunk', null, 2, lumbosacral),

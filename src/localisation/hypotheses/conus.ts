@@ -5,7 +5,7 @@ import { LesionBuilder } from '../lesion.ts';
 
 /** How often the conus is taken from each segment down. Judged. */
 const conusTops = [
-  ['L2', 0.05],
+  ['L2', 0.03],
   ['L4', 0.14],
   ['L5', 0.1],
   ['S1', 0.14],
