@@ -39,7 +39,7 @@ const hemisphereLesions: readonly TerritoryLesion[] = [
   at('hemisphere', 'internal-capsule', hemisphere['capsule-with-frontopontine-fibres'], 0.35),
   at('hemisphere', 'internal-capsule', hemisphere['capsule-genu'], 0.25),
   at('hemisphere', 'internal-capsule', hemisphere['anterior-choroidal'], 0.2),
-  at('hemisphere', 'striatum', hemisphere.striatum, 0.3),
+  at('hemisphere', 'striatum', hemisphere.striatum, 0.25),
   at('hemisphere', 'thalamus', hemisphere.thalamus, 0.8),
   at('hemisphere', 'thalamus', hemisphere['thalamus-lateral'], 0.25),
   at('hemisphere', 'thalamus', hemisphere['thalamus-medial'], 0.15),

@@ -140,9 +140,9 @@ function isSkinLost(
  * examination follows the complaint, so a lesion that troubles a part at which nobody looked is unlikely; how unlikely is
  * judged. That somebody looked and found nothing must not make it likelier, so what counts is what was found wrong.
  */
-const uncomplainedOf = 0.25;
+const uncomplainedOf = 0.15;
 /** The same where the other half of the part was found wrong: who describes one half has looked at both. Judged. */
-const uncomplainedOfBeside = 0.09;
+const uncomplainedOfBeside = 0.05;
 
 /**
  * The same for an aspect of a limb that is troubled in some other way, while that aspect is lost in the limb beside it: who
@@ -150,9 +150,12 @@ const uncomplainedOfBeside = 0.09;
  */
 const aspectSpared = 0.35;
 
-/** Parts of the body in which at least one item was abnormal, and which aspects. */
+/** What nobody complains of: it shows a lesion to the examiner, not to the person. */
+const unfelt: ReadonlySet<Finding['item']['probe']['kind']> = new Set(['reflex', 'clonus', 'plantar'] as const);
+
+/** Parts of the body in which something was found wrong that could be complained of, and which aspects. */
 function troubledMarks(findings: readonly Finding[]): ReadonlySet<Mark> {
-  const wrong = findings.filter(({ abnormal }) => abnormal);
+  const wrong = findings.filter(({ abnormal, item }) => abnormal && !unfelt.has(item.probe.kind));
   return new Set(
     wrong.flatMap((finding): readonly Mark[] => {
       const aspect = aspectOf(finding);
