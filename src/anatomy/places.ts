@@ -80,7 +80,7 @@ export const places = {
   'transverse-cervical-nerve': nerve(
     'Transverse cervical nerve',
     'cervical-plexus',
-    0,
+    0.3,
     recalled('grays-anatomy', 'cervical plexus'),
   ),
   'supraclavicular-nerves': nerve(
@@ -132,7 +132,7 @@ export const places = {
 
   // Branches of roots, trunks and cords
   'dorsal-scapular-nerve': nerve('Dorsal scapular nerve', null, 1, upper),
-  'long-thoracic-nerve': nerve('Long thoracic nerve', null, 5, upper),
+  'long-thoracic-nerve': nerve('Long thoracic nerve', null, 6, upper),
   'suprascapular-nerve': nerve('Suprascapular nerve at the suprascapular notch', 'upper-trunk', 4, upper),
   'suprascapular-nerve-spinoglenoid': nerve(
     'Suprascapular nerve at the spinoglenoid notch',
@@ -140,12 +140,12 @@ export const places = {
     2,
     upper,
   ),
-  'lateral-pectoral-nerve': nerve('Lateral pectoral nerve', 'lateral-cord', 0, upper),
-  'medial-pectoral-nerve': nerve('Medial pectoral nerve', 'medial-cord', 0, upper),
-  'subscapular-nerves': nerve('Subscapular nerves', 'posterior-cord', 0, upper),
+  'lateral-pectoral-nerve': nerve('Lateral pectoral nerve', 'lateral-cord', 0.3, upper),
+  'medial-pectoral-nerve': nerve('Medial pectoral nerve', 'medial-cord', 0.3, upper),
+  'subscapular-nerves': nerve('Subscapular nerves', 'posterior-cord', 0.3, upper),
   'thoracodorsal-nerve': nerve('Thoracodorsal nerve', 'posterior-cord', 1, upper),
   'axillary-nerve': nerve('Axillary nerve at the quadrangular space', 'posterior-cord', 8, upper),
-  'medial-cutaneous-nerve-of-arm': nerve('Medial cutaneous nerve of the arm', 'medial-cord', 0, upper),
+  'medial-cutaneous-nerve-of-arm': nerve('Medial cutaneous nerve of the arm', 'medial-cord', 0.3, upper),
   'medial-cutaneous-nerve-of-forearm': nerve('Medial cutaneous nerve of the forearm', 'medial-cord', 1, upper),
   'intercostobrachial-nerve': nerve('Intercostobrachial nerve', intercostalOf('T2', 'T3'), 2, upper),
   'musculocutaneous-nerve': nerve('Musculocutaneous nerve', 'lateral-cord', 5, upper),
@@ -180,7 +180,7 @@ export const places = {
   ),
   'anterior-interosseous-nerve': nerve('Anterior interosseous nerve', 'median-nerve-beyond-pronator', 6, upper),
   'median-nerve-forearm': nerve('Median nerve in the forearm', 'median-nerve-beyond-pronator', 1, upper),
-  'palmar-branch-of-median-nerve': nerve('Palmar branch of the median nerve', 'median-nerve-forearm', 0, upper),
+  'palmar-branch-of-median-nerve': nerve('Palmar branch of the median nerve', 'median-nerve-forearm', 0.5, upper),
   'median-nerve-wrist': nerve('Median nerve at the wrist', 'median-nerve-forearm', 100, upper),
 
   // Ulnar
@@ -193,8 +193,8 @@ export const places = {
   ),
   'ulnar-nerve-elbow': nerve('Ulnar nerve at the elbow', 'ulnar-nerve-upper-arm', 60, upper),
   'ulnar-nerve-forearm': nerve('Ulnar nerve in the forearm', 'ulnar-nerve-elbow', 2, upper),
-  'dorsal-branch-of-ulnar-nerve': nerve('Dorsal branch of the ulnar nerve', 'ulnar-nerve-forearm', 0, upper),
-  'palmar-branch-of-ulnar-nerve': nerve('Palmar branch of the ulnar nerve', 'ulnar-nerve-forearm', 0, upper),
+  'dorsal-branch-of-ulnar-nerve': nerve('Dorsal branch of the ulnar nerve', 'ulnar-nerve-forearm', 0.8, upper),
+  'palmar-branch-of-ulnar-nerve': nerve('Palmar branch of the ulnar nerve', 'ulnar-nerve-forearm', 0.3, upper),
   'ulnar-nerve-wrist': nerve("Ulnar nerve at the wrist (Guyon's canal)", 'ulnar-nerve-forearm', 6, upper),
   'superficial-branch-of-ulnar-nerve': nerve(
     'Superficial branch of the ulnar nerve in the hand',
@@ -241,14 +241,14 @@ export const places = {
     50,
     lower,
   ),
-  'lateral-sural-cutaneous-nerve': nerve('Lateral sural cutaneous nerve', 'sciatic-nerve-fibular-division', 0, lower),
+  'lateral-sural-cutaneous-nerve': nerve('Lateral sural cutaneous nerve', 'sciatic-nerve-fibular-division', 0.4, lower),
   'deep-fibular-nerve': nerve('Deep fibular nerve in the leg', 'common-fibular-nerve', 5, lower),
   'deep-fibular-nerve-ankle': nerve('Deep fibular nerve at the ankle', 'deep-fibular-nerve', 2, lower),
   'superficial-fibular-nerve': nerve('Superficial fibular nerve', 'common-fibular-nerve', 4, lower),
   'superficial-fibular-nerve-ankle': nerve(
     'Cutaneous branches of the superficial fibular nerve',
     'superficial-fibular-nerve',
-    0,
+    0.8,
     lower,
   ),
   'sciatic-nerve-tibial-division': nerve(
@@ -265,7 +265,7 @@ export const places = {
   ),
   'sural-nerve': nerve('Sural nerve', 'tibial-nerve-popliteal-fossa', 3, lower),
   'tibial-nerve-calf': nerve('Tibial nerve in the calf', 'tibial-nerve-popliteal-fossa', 1, lower),
-  'medial-calcaneal-nerve': nerve('Medial calcaneal nerve', 'tibial-nerve-calf', 0, lower),
+  'medial-calcaneal-nerve': nerve('Medial calcaneal nerve', 'tibial-nerve-calf', 0.5, lower),
   'tibial-nerve-tarsal-tunnel': nerve('Tibial nerve in the tarsal tunnel', 'tibial-nerve-calf', 6, lower),
   'medial-plantar-nerve': nerve('Medial plantar nerve', 'tibial-nerve-tarsal-tunnel', 1, lower),
   'lateral-plantar-nerve': nerve('Lateral plantar nerve', 'tibial-nerve-tarsal-tunnel', 1, lower),
