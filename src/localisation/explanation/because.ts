@@ -111,10 +111,11 @@ function strandBreaks(
   for (const strand of strands) {
     const cells = fibres === 'motor' ? damage.motorPlace : damage.sensoryPlace;
     const cut = strand.places.findLast((place) => (cells[place] ?? 0) >= worthNaming);
-    // A lesion of some fascicles stands at the branches that they lead to; the fibres pass its own place.
-    const site = strand.places.find((place) => placeKey(place) === hypothesis.site.key) ?? cut;
-    if (cut !== undefined && site !== undefined)
-      note(`${what(strand)} through the ${placeName(site)}`, strand.share * (cells[cut] ?? 0));
+    if (cut !== undefined) {
+      // A lesion that hits the bundles of a nerve unequally is still one of that nerve.
+      const named = strand.places.find((place) => placeKeyOf(place) === hypothesis.site.key) ?? cut;
+      note(`${what(strand)} through the ${placeName(named)}`, strand.share * (cells[cut] ?? 0));
+    }
     if (strand.segment === null || strand.root === null) continue;
     const cell = cordIndex(strand.side, strand.segment);
     const root = fibres === 'motor' ? damage.ventralRoot : damage.dorsalRoot;
@@ -131,12 +132,12 @@ function strandBreaks(
     .sort((a, b) => b.share - a.share);
 }
 
-function placeKey(index: number): PlaceKey | undefined {
+function placeKeyOf(index: number): PlaceKey | undefined {
   return placeKeys[index % placeKeys.length];
 }
 
 function placeName(index: number): string {
-  const key = placeKey(index);
+  const key = placeKeyOf(index);
   const label = key === undefined ? '' : placeTable[key].label;
   return lowerFirst(label);
 }
@@ -163,6 +164,11 @@ function structureWords({ structure, side }: BrainBreak): string {
   return `the ${side === null ? '' : `${side} `}${brainStructures[structure].label}`;
 }
 
+/** Bundles and groups of nuclei are spoken of in the plural. */
+function isPlural({ structure }: BrainBreak): boolean {
+  return /\b(fibres|nuclei|canals)\b| and /.test(brainStructures[structure].label);
+}
+
 /** What a function of the head has lost on its way. */
 function functionBreaks(hypothesis: Hypothesis, faculties: readonly Faculty[], side: Side): readonly Break[] {
   const sides = side === 'midline' ? bodySides : [side];
@@ -172,7 +178,10 @@ function functionBreaks(hypothesis: Hypothesis, faculties: readonly Faculty[], s
       if (row === undefined) return [];
       return sides.flatMap((one) =>
         breaksOn(pathOf(row, one), hypothesis.pathways.damage.brain, one).map(
-          (found): Break => ({ text: `${structureWords(found)} serves ${row.carries}`, share: found.share }),
+          (found): Break => ({
+            text: `${structureWords(found)} ${isPlural(found) ? 'serve' : 'serves'} ${row.carries}`,
+            share: found.share,
+          }),
         ),
       );
     })
