@@ -80,7 +80,7 @@ export const places = {
   'transverse-cervical-nerve': nerve(
     'Transverse cervical nerve',
     'cervical-plexus',
-    0,
+    0.3,
     recalled('grays-anatomy', 'cervical plexus'),
   ),
   'supraclavicular-nerves': nerve(
@@ -132,7 +132,7 @@ export const places = {
 
   // Branches of roots, trunks and cords
   'dorsal-scapular-nerve': nerve('Dorsal scapular nerve', null, 1, upper),
-  'long-thoracic-nerve': nerve('Long thoracic nerve', null, 5, upper),
+  'long-thoracic-nerve': nerve('Long thoracic nerve', null, 6, upper),
   'suprascapular-nerve': nerve('Suprascapular nerve at the suprascapular notch', 'upper-trunk', 4, upper),
   'suprascapular-nerve-spinoglenoid': nerve(
     'Suprascapular nerve at the spinoglenoid notch',
@@ -140,19 +140,19 @@ export const places = {
     2,
     upper,
   ),
-  'lateral-pectoral-nerve': nerve('Lateral pectoral nerve', 'lateral-cord', 0, upper),
-  'medial-pectoral-nerve': nerve('Medial pectoral nerve', 'medial-cord', 0, upper),
-  'subscapular-nerves': nerve('Subscapular nerves', 'posterior-cord', 0, upper),
+  'lateral-pectoral-nerve': nerve('Lateral pectoral nerve', 'lateral-cord', 0.3, upper),
+  'medial-pectoral-nerve': nerve('Medial pectoral nerve', 'medial-cord', 0.3, upper),
+  'subscapular-nerves': nerve('Subscapular nerves', 'posterior-cord', 0.3, upper),
   'thoracodorsal-nerve': nerve('Thoracodorsal nerve', 'posterior-cord', 1, upper),
   'axillary-nerve': nerve('Axillary nerve at the quadrangular space', 'posterior-cord', 8, upper),
-  'medial-cutaneous-nerve-of-arm': nerve('Medial cutaneous nerve of the arm', 'medial-cord', 0, upper),
+  'medial-cutaneous-nerve-of-arm': nerve('Medial cutaneous nerve of the arm', 'medial-cord', 0.3, upper),
   'medial-cutaneous-nerve-of-forearm': nerve('Medial cutaneous nerve of the forearm', 'medial-cord', 1, upper),
   'intercostobrachial-nerve': nerve('Intercostobrachial nerve', intercostalOf('T2', 'T3'), 2, upper),
   'musculocutaneous-nerve': nerve('Musculocutaneous nerve', 'lateral-cord', 5, upper),
   'lateral-cutaneous-nerve-of-forearm': nerve(
     'Lateral cutaneous nerve of the forearm',
     'musculocutaneous-nerve',
-    1,
+    2,
     upper,
   ),
 
@@ -162,7 +162,7 @@ export const places = {
   'radial-nerve-spiral-groove': nerve('Radial nerve at the spiral groove', 'radial-nerve-axilla', 20, upper),
   'radial-nerve-elbow': nerve('Radial nerve at the elbow', 'radial-nerve-spiral-groove', 2, upper),
   'posterior-interosseous-nerve': nerve('Posterior interosseous nerve', 'radial-nerve-elbow', 6, upper),
-  'superficial-radial-nerve': nerve('Superficial radial nerve', 'radial-nerve-elbow', 4, upper),
+  'superficial-radial-nerve': nerve('Superficial radial nerve', 'radial-nerve-elbow', 5, upper),
 
   // Median
   'median-nerve-upper-arm': nerve(
@@ -180,7 +180,7 @@ export const places = {
   ),
   'anterior-interosseous-nerve': nerve('Anterior interosseous nerve', 'median-nerve-beyond-pronator', 6, upper),
   'median-nerve-forearm': nerve('Median nerve in the forearm', 'median-nerve-beyond-pronator', 1, upper),
-  'palmar-branch-of-median-nerve': nerve('Palmar branch of the median nerve', 'median-nerve-forearm', 0, upper),
+  'palmar-branch-of-median-nerve': nerve('Palmar branch of the median nerve', 'median-nerve-forearm', 0.5, upper),
   'median-nerve-wrist': nerve('Median nerve at the wrist', 'median-nerve-forearm', 100, upper),
 
   // Ulnar
@@ -193,9 +193,9 @@ export const places = {
   ),
   'ulnar-nerve-elbow': nerve('Ulnar nerve at the elbow', 'ulnar-nerve-upper-arm', 60, upper),
   'ulnar-nerve-forearm': nerve('Ulnar nerve in the forearm', 'ulnar-nerve-elbow', 2, upper),
-  'dorsal-branch-of-ulnar-nerve': nerve('Dorsal branch of the ulnar nerve', 'ulnar-nerve-forearm', 0, upper),
-  'palmar-branch-of-ulnar-nerve': nerve('Palmar branch of the ulnar nerve', 'ulnar-nerve-forearm', 0, upper),
-  'ulnar-nerve-wrist': nerve("Ulnar nerve at the wrist (Guyon's canal)", 'ulnar-nerve-forearm', 5, upper),
+  'dorsal-branch-of-ulnar-nerve': nerve('Dorsal branch of the ulnar nerve', 'ulnar-nerve-forearm', 0.8, upper),
+  'palmar-branch-of-ulnar-nerve': nerve('Palmar branch of the ulnar nerve', 'ulnar-nerve-forearm', 0.3, upper),
+  'ulnar-nerve-wrist': nerve("Ulnar nerve at the wrist (Guyon's canal)", 'ulnar-nerve-forearm', 6, upper),
   'superficial-branch-of-ulnar-nerve': nerve(
     'Superficial branch of the ulnar nerve in the hand',
     'ulnar-nerve-wrist',
@@ -219,7 +219,7 @@ export const places = {
   'obturator-nerve': nerve('Obturator nerve', 'lumbar-plexus', 3, lower),
   'femoral-nerve-pelvis': nerve('Femoral nerve above the inguinal ligament', 'lumbar-plexus', 5, lower),
   'femoral-nerve-groin': nerve('Femoral nerve below the inguinal ligament', 'femoral-nerve-pelvis', 5, lower),
-  'saphenous-nerve': nerve('Saphenous nerve', 'femoral-nerve-groin', 3, lower),
+  'saphenous-nerve': nerve('Saphenous nerve', 'femoral-nerve-groin', 4, lower),
 
   // Sacral plexus
   'lumbosacral-trunk': plexusPart('Lumbosacral trunk', null, 2, lumbosacral),
@@ -241,14 +241,14 @@ export const places = {
     50,
     lower,
   ),
-  'lateral-sural-cutaneous-nerve': nerve('Lateral sural cutaneous nerve', 'sciatic-nerve-fibular-division', 0, lower),
+  'lateral-sural-cutaneous-nerve': nerve('Lateral sural cutaneous nerve', 'sciatic-nerve-fibular-division', 0.4, lower),
   'deep-fibular-nerve': nerve('Deep fibular nerve in the leg', 'common-fibular-nerve', 5, lower),
   'deep-fibular-nerve-ankle': nerve('Deep fibular nerve at the ankle', 'deep-fibular-nerve', 2, lower),
   'superficial-fibular-nerve': nerve('Superficial fibular nerve', 'common-fibular-nerve', 4, lower),
   'superficial-fibular-nerve-ankle': nerve(
     'Cutaneous branches of the superficial fibular nerve',
     'superficial-fibular-nerve',
-    0,
+    0.8,
     lower,
   ),
   'sciatic-nerve-tibial-division': nerve(
@@ -263,9 +263,9 @@ export const places = {
     3,
     lower,
   ),
-  'sural-nerve': nerve('Sural nerve', 'tibial-nerve-popliteal-fossa', 2, lower),
+  'sural-nerve': nerve('Sural nerve', 'tibial-nerve-popliteal-fossa', 3, lower),
   'tibial-nerve-calf': nerve('Tibial nerve in the calf', 'tibial-nerve-popliteal-fossa', 1, lower),
-  'medial-calcaneal-nerve': nerve('Medial calcaneal nerve', 'tibial-nerve-calf', 0, lower),
+  'medial-calcaneal-nerve': nerve('Medial calcaneal nerve', 'tibial-nerve-calf', 0.5, lower),
   'tibial-nerve-tarsal-tunnel': nerve('Tibial nerve in the tarsal tunnel', 'tibial-nerve-calf', 6, lower),
   'medial-plantar-nerve': nerve('Medial plantar nerve', 'tibial-nerve-tarsal-tunnel', 1, lower),
   'lateral-plantar-nerve': nerve('Lateral plantar nerve', 'tibial-nerve-tarsal-tunnel', 1, lower),

@@ -19,8 +19,16 @@ export const bounds: Readonly<Record<string, Bounds>> = {
     conclusion: 0.95,
     sureAndWrong: 0,
   },
+  'cases/pictures-limbs-and-cord.ndjson': {
+    first: 0.93,
+    firstThree: 0.98,
+    side: 1,
+    level: 0.95,
+    conclusion: 0.95,
+    sureAndWrong: 0,
+  },
   'cases/pictures-two.ndjson': {
-    first: 0.85,
+    first: 0.9,
     firstThree: 0.95,
     side: 1,
     level: 0.95,

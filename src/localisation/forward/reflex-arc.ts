@@ -4,6 +4,7 @@ import type { BodySide, Side } from '../../kernel/side.ts';
 import { bodySides } from '../../kernel/side.ts';
 import type { Hypothesis } from '../hypothesis.ts';
 import { cordIndex } from '../lesion.ts';
+import { releasedAt } from './release.ts';
 import { motorThrough, type Strand, sensoryThrough, strandsOf } from './strands.ts';
 
 export interface ReflexItem {
@@ -57,8 +58,7 @@ export function arcState(hypothesis: Hypothesis, item: ReflexItem): ArcState {
   const extra = sides.reduce((sum, side) => sum + process.reflex({ side, segment, lengthCm }) / sides.length, 0);
   let released = 0;
   for (const side of sides) {
-    const command = segment === null ? hypothesis.pathways.faceMotor(side) : hypothesis.pathways.motorTo(side, segment);
-    released += (1 - command * (1 - process.release({ side, segment }))) / sides.length;
+    released += releasedAt(hypothesis, side, segment) / sides.length;
   }
   return { arc: inward * outward * (1 - extra), released };
 }

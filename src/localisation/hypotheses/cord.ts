@@ -1,8 +1,10 @@
-import { type Segment, segmentIndex, segments } from '../../anatomy/segments.ts';
+import { segmentIndex, segments } from '../../anatomy/segments.ts';
 import { type BodySide, bodySides, opposite } from '../../kernel/side.ts';
 import { type Hypothesis, hypothesis, type Site } from '../hypothesis.ts';
 import { LesionBuilder } from '../lesion.ts';
-import { type FacultyChances, facultyKey, noProcess, type Process, processOf, reached } from '../process.ts';
+import { type FacultyChances, facultyKey } from '../process.ts';
+import { conusHypotheses } from './conus.ts';
+import { columnHypotheses } from './cord-columns.ts';
 
 /** How often the cord is damaged at a segment, relative to a mid-thoracic one. Judged from where discs, tumours and inflammation sit. */
 function levelFrequency(segment: number): number {
@@ -16,9 +18,9 @@ function levelFrequency(segment: number): number {
 /** Share of all focal findings, in percent, and depth of damage, of each way of damaging the cord. Judged. */
 const crossSections = {
   transverse: { percent: 5.5, depths: [0.98, 0.6, 0.35] },
-  hemisection: { percent: 3.6, depths: [0.98, 0.6, 0.35] },
+  hemisection: { percent: 3.2 },
   central: { percent: 1.3, depths: [0.85, 0.55] },
-  anterior: { percent: 0.8, depths: [0.98, 0.6, 0.35] },
+  anterior: { percent: 0.8, depths: [0.98, 0.55] },
   posterior: { percent: 0.6, depths: [0.85, 0.55] },
 } as const;
 
@@ -67,10 +69,13 @@ function central(level: number, depth: number): LesionBuilder {
   for (const side of bodySides) {
     for (const offset of [-1, 0, 1, 2]) lesion.cord('crossing', side, level + offset, depth);
     for (const offset of [0, 1, 2]) lesion.cord('anteriorHorn', side, level + offset, depth * 0.55);
-    lesion.cord('corticospinal', side, level, depth * 0.3);
+    lesion.cord('corticospinal', side, level, depth * centralTract);
   }
   return lesion;
 }
+
+/** Share of the damage of the central cord that reaches the corticospinal tract. Judged. */
+const centralTract = 0.3;
 
 /** A cavity over many segments: pain and temperature in a cape, wasted hands, the tracts late. */
 function longCavity(): Hypothesis[] {
@@ -167,106 +172,6 @@ const crossSectionLesions = [
   { key: 'spinal-cord-posterior', part: 'dorsal columns', of: 'posterior', build: posterior },
 ] as const;
 
-/** The longest axons failing along with the tracts, as in lack of vitamin B12 or copper. */
-const longAxons: Process = processOf({
-  largeFibre: ({ lengthCm }) => 0.6 * reached(lengthCm, 96),
-  smallFibre: ({ lengthCm }) => 0.5 * reached(lengthCm, 98),
-  reflex: ({ lengthCm }) => 0.6 * reached(lengthCm, 84),
-  because: 'the longest axons fail together with the tracts',
-});
-
-/** The dorsal and lateral columns together over a long stretch, as in combined degeneration; no single level. */
-function posterolateral(): Hypothesis[] {
-  const place: Site = {
-    key: 'spinal-cord-posterolateral',
-    label: 'Dorsal and lateral columns of the spinal cord',
-    side: 'both',
-    level: null,
-    kind: 'cord',
-  };
-  return columnTops.flatMap((top) =>
-    [0.85, 0.5].flatMap((depth) =>
-      [noProcess, longAxons].map((process) => {
-        const lesion = new LesionBuilder();
-        for (const side of bodySides) {
-          // The columns suffer from the neck down; the pyramidal fibres where they are longest.
-          lesion.cord('dorsalColumn', side, segmentIndex(top), depth);
-          lesion.cord('corticospinal', side, segmentIndex(top), depth * 0.3);
-          lesion.cord('corticospinal', side, segmentIndex('T8'), depth * 0.55);
-        }
-        const variant = `${top}-${depth}-${process === noProcess ? 'tracts' : 'tracts-and-nerves'}`;
-        return hypothesis(place, variant, 1.2 / (columnTops.length * 4), lesion.build(), { process });
-      }),
-    ),
-  );
-}
-
-/** Where the columns begin to fail; no place is the usual one, so that a sharp level speaks for another lesion. */
-const columnTops = ['C3', 'C5', 'C7', 'T1', 'T3', 'T5', 'T7'] as const satisfies readonly Segment[];
-
-/** How often the conus is taken from each segment down. Judged. */
-const conusTops = [
-  ['L2', 0.05],
-  ['L4', 0.14],
-  ['L5', 0.1],
-  ['S1', 0.14],
-  ['S2', 0.12],
-  ['S3', 0.1],
-  ['S4', 0.03],
-] as const;
-
-/**
- * How the sensory loss comes about: with the entering fibres, so that all modalities go; or in the grey matter, where pain
- * and temperature cross, so that touch is spared. Share of entering fibres lost, and how often it is so. Judged.
- */
-const conusForms = [
-  { key: 'all-modalities', entering: 0.9, share: 0.65 },
-  { key: 'dissociated', entering: 0.35, share: 0.35 },
-] as const;
-
-/** The lower end of the cord: the sacral segments of both sides at once, sometimes with the lowest lumbar ones. */
-function conus(): Hypothesis[] {
-  const place: Site = { key: 'conus-medullaris', label: 'Conus medullaris', side: 'both', level: null, kind: 'cord' };
-  return conusTops.flatMap(([top, frequency]) =>
-    conusForms.flatMap(({ key, entering, share }) =>
-      [0.9, 0.55].map((depth) => {
-        const lesion = new LesionBuilder();
-        for (const side of bodySides) {
-          for (let segment = segmentIndex(top); segment < segments.length; segment += 1) {
-            const own = segment < segmentIndex('L4') ? depth * 0.5 : depth;
-            lesion.cord('anteriorHorn', side, segment, own).cord('dorsalRoot', side, segment, own * entering);
-            lesion.cord('crossing', side, segment, own);
-          }
-          lesion.cord('corticospinal', side, segmentIndex(top), depth);
-          // A lesion that reaches up to the lumbar enlargement brushes the fibres that pass it.
-          if (reachesEnlargement.has(top)) lesion.cord('corticospinal', side, segmentIndex('L2'), depth * 0.35);
-        }
-        return hypothesis(place, `${top}-${key}-${depth}`, frequency * share, lesion.build());
-      }),
-    ),
-  );
-}
-
-const reachesEnlargement: ReadonlySet<Segment> = new Set(['L4', 'L5', 'S1']);
-
-/** The whole lumbar enlargement from a segment down, as when its artery fails or a fistula congests it. */
-function lumbarEnlargement(): Hypothesis[] {
-  return (['L1', 'L2', 'L3'] as const).flatMap((top) =>
-    [0.9, 0.55].map((depth) => {
-      const level = segmentIndex(top);
-      const lesion = new LesionBuilder();
-      for (const side of bodySides) {
-        for (const tract of tracts) lesion.cord(tract, side, level, depth);
-        for (let segment = level; segment < segments.length; segment += 1) {
-          lesion.cord('anteriorHorn', side, segment, depth * 0.75).cord('dorsalRoot', side, segment, depth * 0.2);
-        }
-      }
-      const place = site('spinal-cord-transverse', 'whole cross-section', level, 'both');
-      return hypothesis(place, `enlargement-${depth}`, 0.05, lesion.build());
-    }),
-  );
-}
-
 /** Narrowing over several discs: tracts at the top, grey matter and roots for some segments below it, as in the worn neck. */
 function longCompression(): Hypothesis[] {
   return (['C3', 'C4', 'C5', 'C6'] as const).flatMap((top) =>
@@ -298,17 +203,17 @@ const spillShare = 0.33;
  * less, or one quarter of the half escapes. How often, judged.
  */
 const halfForms = [
-  { key: 'pure', hit: tracts, spills: false, share: 0.38 },
-  { key: 'spilling', hit: tracts, spills: true, share: 0.38 },
-  { key: 'anterolateral', hit: ['corticospinal', 'spinothalamic'], spills: false, share: 0.2 },
-  { key: 'posterolateral', hit: ['corticospinal', 'dorsalColumn'], spills: false, share: 0.04 },
+  { key: 'pure', hit: tracts, spills: false, share: 0.38, depths: [0.98, 0.6, 0.35] },
+  { key: 'spilling', hit: tracts, spills: true, share: 0.38, depths: [0.98, 0.6, 0.35] },
+  { key: 'anterolateral', hit: ['corticospinal', 'spinothalamic'], spills: false, share: 0.2, depths: [0.85, 0.45] },
+  { key: 'posterolateral', hit: ['corticospinal', 'dorsalColumn'], spills: false, share: 0.04, depths: [0.85, 0.45] },
 ] as const;
 
 function halves(): Hypothesis[] {
-  const { percent, depths } = crossSections.hemisection;
+  const { percent } = crossSections.hemisection;
   return cordLevels.flatMap((level) =>
     bodySides.flatMap((side) =>
-      halfForms.flatMap(({ key, hit, spills, share }) =>
+      halfForms.flatMap(({ key, hit, spills, share, depths }) =>
         depths.map((depth) => {
           const lesion = halfCord(new LesionBuilder(), side, level, depth, hit);
           if (spills) {
@@ -346,40 +251,6 @@ function crossSectionHypotheses(): Hypothesis[] {
   });
 }
 
-/**
- * Both lateral columns alone, as in hereditary spastic paraplegia: the longest corticospinal fibres fail and with them, in
- * some, the longest fibres of the dorsal columns, so that only the ankles feel less vibration. No level. Judged.
- */
-function lateral(): Hypothesis[] {
-  const place: Site = {
-    key: 'spinal-cord-lateral',
-    label: 'Lateral columns of the spinal cord, both sides',
-    side: 'both',
-    level: null,
-    kind: 'cord',
-  };
-  return [0.85, 0.6, 0.35].flatMap((depth) =>
-    [0, 0.3].flatMap((arms) =>
-      [noProcess, longColumns].map((process) => {
-        const lesion = new LesionBuilder();
-        for (const side of bodySides) {
-          lesion.cord('corticospinal', side, segmentIndex('C3'), arms * depth);
-          lesion.cord('corticospinal', side, segmentIndex('T4'), depth);
-        }
-        const variant = `${depth}-${arms}-${process === noProcess ? 'tracts' : 'with-vibration'}`;
-        return hypothesis(place, variant, 0.07, lesion.build(), { process });
-      }),
-    ),
-  );
-}
-
-/** The far end of the longest dorsal-column fibres: the reflex arcs stay whole. */
-const longColumns: Process = {
-  ...noProcess,
-  largeFibre: ({ lengthCm }) => 0.55 * reached(lengthCm, 96),
-  because: 'the longest fibres of the dorsal columns fail together with the lateral ones',
-};
-
 /** Every lesion of the cord, at every segment, whole and in part, on each side. */
 export function cordHypotheses(): Hypothesis[] {
   return [
@@ -388,9 +259,7 @@ export function cordHypotheses(): Hypothesis[] {
     ...longCavity(),
     ...centralInjury(),
     ...longCompression(),
-    ...lumbarEnlargement(),
-    ...posterolateral(),
-    ...lateral(),
-    ...conus(),
+    ...columnHypotheses(),
+    ...conusHypotheses(),
   ];
 }

@@ -44,7 +44,7 @@ export const groupFrequency = {
   manyRoots: 1.8,
   caudaEquina: 1.8,
   wholeBrachialPlexus: 0.4,
-  patchyBrachialPlexus: 0.36,
+  patchyBrachialPlexus: 0.4,
   lumbosacralPlexus: 1.5,
 } as const;
 

@@ -29,8 +29,8 @@ export const fascicles: readonly Fascicular[] = [
   { site: 'common-fibular-nerve', key: 'deep-worse-severe', share: 0.18, hits: [['deep-fibular-nerve', 0.9, 0.8], ['superficial-fibular-nerve', 0.4, 0.5]], source: book('fibular neuropathy') },
   { site: 'common-fibular-nerve', key: 'deep-worse-partial', share: 0.15, hits: [['deep-fibular-nerve', 0.6, 0.5], ['superficial-fibular-nerve', 0.15, 0.3]], source: book('fibular neuropathy') },
   // The fascicles bound for the hand lie under the skin behind the elbow, those for the forearm flexors deep.
-  { site: 'ulnar-nerve-elbow', key: 'hand-fibres-severe', share: 0.15, hits: [['ulnar-nerve-elbow', 0.1, 0.05], ['ulnar-nerve-forearm', 0.9, 0.85]], source: book('ulnar neuropathy') },
-  { site: 'ulnar-nerve-elbow', key: 'hand-fibres-partial', share: 0.18, hits: [['ulnar-nerve-elbow', 0.05, 0.05], ['ulnar-nerve-forearm', 0.5, 0.7]], source: book('ulnar neuropathy') },
+  { site: 'ulnar-nerve-elbow', key: 'hand-fibres-severe', share: 0.07, hits: [['ulnar-nerve-elbow', 0.1, 0.05], ['ulnar-nerve-forearm', 0.9, 0.85]], source: book('ulnar neuropathy') },
+  { site: 'ulnar-nerve-elbow', key: 'hand-fibres-partial', share: 0.13, hits: [['ulnar-nerve-elbow', 0.05, 0.05], ['ulnar-nerve-forearm', 0.5, 0.7]], source: book('ulnar neuropathy') },
   { site: 'median-nerve-elbow', key: 'beyond-pronator-severe', share: 0.2, hits: [['median-nerve-beyond-pronator', 0.9, 0.85]], source: book('median neuropathy at the elbow') },
   { site: 'median-nerve-elbow', key: 'beyond-pronator-partial', share: 0.3, hits: [['median-nerve-beyond-pronator', 0.5, 0.55]], source: book('median neuropathy at the elbow') },
   // A band or rib under the trunk presses on its T1 fibres first, so the thumb suffers before the little finger.

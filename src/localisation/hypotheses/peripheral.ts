@@ -28,12 +28,10 @@ function placesServing(supplies: readonly Supply[]): ReadonlySet<PlaceKey> {
 
 /** Extents that make a difference for a structure that may carry only one kind of fibre. */
 function extentsOf(carriesMotor: boolean, carriesSensory: boolean): readonly Extent[] {
-  const fitting = extents.filter(
-    (extent) =>
-      (carriesMotor || extent.motor < 0.5 || extent.sensory >= 0.5) &&
-      (carriesSensory || extent.sensory < 0.5 || extent.motor >= 0.5),
-  );
-  return fitting.filter((extent) => (carriesMotor && extent.motor >= 0.5) || (carriesSensory && extent.sensory >= 0.5));
+  if (carriesMotor && carriesSensory) return extents;
+  // Of sensory fibres alone the partial loss and the mainly sensory one are the same.
+  if (carriesSensory) return extents.slice(0, 2);
+  return carriesMotor ? extents.filter(({ motor }) => motor >= 0.5) : [];
 }
 
 function placeSite(key: PlaceKey, side: Site['side']): Site {

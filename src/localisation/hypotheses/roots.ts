@@ -153,7 +153,7 @@ const beside: FacultyChances = new Map([
 ]);
 
 export function manyRootsSite(side: Site['side']): Site {
-  return { key: 'polyradiculopathy', label: 'Many nerve roots', side, level: null, kind: 'root' };
+  return { key: 'polyradiculopathy', label: 'Nerve roots at many levels', side, level: null, kind: 'root' };
 }
 
 /**

@@ -16,7 +16,7 @@ type Pair = (typeof pairs)[number];
 type Part = 'head' | `${BodySide} ${Pair}`;
 
 /** A part, or one aspect of it, or the bladder and bowel, which a patient complains of without being asked. */
-type Mark = Part | `${Part} ${Aspect}` | 'sphincters';
+type Mark = Part | `${Part} ${Aspect}` | `${Part} paralysed` | 'sphincters';
 
 /** Parts that are gone through only when something leads there: that nothing was found says less there. */
 const seldomExamined: ReadonlySet<Pair> = new Set(['face', 'trunk', 'perineum']);
@@ -49,10 +49,6 @@ const samples = pairs.flatMap((pair) =>
     skin: skinOf[pair].flatMap((key) => {
       const place = skinPlace('landmark', key);
       return place === undefined ? [] : modalities.map((modality) => sensoryItem(place, modality, side));
-    }),
-    touch: skinOf[pair].flatMap((key) => {
-      const place = skinPlace('landmark', key);
-      return place === undefined ? [] : [sensoryItem(place, 'light-touch', side)];
     }),
   })),
 );
@@ -118,16 +114,21 @@ const clumsyFaculties: Readonly<Partial<Record<Pair, readonly Faculty[]>>> = {
 
 /** Parts that a hypothesis would make the patient complain of, and which aspects of each limb. */
 function complaints(hypothesis: Hypothesis): readonly Mark[] {
-  const limbs = samples.flatMap(({ part, muscles, skin, touch }): readonly Mark[] => {
+  const limbs = samples.flatMap(({ part, muscles, skin }): readonly Mark[] => {
     const lost: Readonly<Record<Aspect, boolean>> = {
       power: muscles.some((item) => motorDeficit(hypothesis, item).total >= noticeable),
       pain: isSkinLost(hypothesis, skin, 'pinprick'),
       position: isSkinLost(hypothesis, skin, 'joint-position'),
     };
     const named = aspects.filter((aspect) => lost[aspect]);
-    // Who has lost only pain and temperature seldom knows it.
-    const isFelt = lost.power || lost.position || isTouchLost(hypothesis, touch) || isClumsy(hypothesis, part);
-    return !isFelt ? [] : [part, ...named.map((aspect): Mark => `${part} ${aspect}`)];
+    if (named.length === 0 && !isClumsy(hypothesis, part)) return [];
+    const isParalysed =
+      muscles.length > 0 && muscles.every((item) => motorDeficit(hypothesis, item).total >= paralysed);
+    return [
+      part,
+      ...named.map((aspect): Mark => `${part} ${aspect}`),
+      ...(isParalysed ? [`${part} paralysed` as const] : []),
+    ];
   });
   const head = noticedFaculties.some((faculty) => facultyChance(hypothesis, faculty, 'midline') >= 0.5);
   const halves = bodySides
@@ -137,17 +138,13 @@ function complaints(hypothesis: Hypothesis): readonly Mark[] {
   return [...(head ? ['head' as const] : []), ...(sphincters ? ['sphincters' as const] : []), ...halves, ...limbs];
 }
 
-/** Loss of touch from which numbness is complained of: more than the half that either tract alone can take. Judged. */
-const numb = 0.5;
-
-function isTouchLost(hypothesis: Hypothesis, touch: readonly SensoryItem[]): boolean {
-  return touch.some((item) => sensoryDeficit(hypothesis, item).total >= numb);
-}
-
 function isClumsy(hypothesis: Hypothesis, part: Part): boolean {
   const [side, pair] = part.split(' ') as [BodySide, Pair];
   return (clumsyFaculties[pair] ?? []).some((faculty) => facultyChance(hypothesis, faculty, side) >= 0.5);
 }
+
+/** Loss of every movement of a limb from which it hangs. Judged. */
+const paralysed = 0.75;
 
 /** Chance of retention from which a lesion is one of the sphincters. Judged. */
 const sphinctersFail = 0.4;
@@ -181,14 +178,25 @@ const unfelt: ReadonlySet<Finding['item']['probe']['kind']> = new Set(['reflex',
 /** Parts of the body in which something was found wrong that could be complained of, and which aspects. */
 function troubledMarks(findings: readonly Finding[]): ReadonlySet<Mark> {
   const wrong = findings.filter(({ abnormal, item }) => abnormal && !unfelt.has(item.probe.kind));
-  return new Set(
-    wrong.flatMap((finding): readonly Mark[] => {
-      const aspect = aspectOf(finding);
-      const parts = partsOf(finding);
-      const pelvic: readonly Mark[] = parts.some((part) => part.endsWith('perineum')) ? ['sphincters'] : [];
-      return aspect === null ? [...parts, ...pelvic] : [...parts, ...parts.map((part): Mark => `${part} ${aspect}`)];
-    }),
-  );
+  const marks = new Set<Mark>();
+  const weakGroups = new Map<Part, Set<string>>();
+  for (const finding of wrong) {
+    const aspect = aspectOf(finding);
+    for (const part of partsOf(finding)) {
+      marks.add(part);
+      if (part.endsWith('perineum')) marks.add('sphincters');
+      if (aspect !== null) marks.add(`${part} ${aspect}`);
+      const group = groupOf(finding);
+      if (group !== null) weakGroups.set(part, (weakGroups.get(part) ?? new Set()).add(group));
+    }
+  }
+  for (const [part, groups] of weakGroups) if (groups.size > 1) marks.add(`${part} paralysed`);
+  return marks;
+}
+
+/** The group of muscles that a movement is made by. */
+function groupOf({ item: { probe } }: Finding): string | null {
+  return probe.kind === 'movement' ? (movementTable.get(probe.movement)?.group ?? null) : null;
 }
 
 function aspectOf({ item, modality }: Finding): Aspect | null {
@@ -236,6 +244,7 @@ const bitOf: ReadonlyMap<Mark, number> = new Map(
     ...allParts,
     'sphincters' as const,
     ...limbParts.flatMap((part) => aspects.map((aspect): Mark => `${part} ${aspect}`)),
+    ...limbParts.map((part): Mark => `${part} paralysed`),
   ].map((mark, place) => [mark, 1 << place]),
 );
 
@@ -259,7 +268,8 @@ function lookedAt(troubled: ReadonlySet<Mark>): ReadonlySet<Mark> {
           .map((aspect): Mark => `${side} ${pair} ${aspect}`),
       ),
   );
-  return new Set<Mark>(['head', 'sphincters', ...halves, ...spared]);
+  const weak = limbParts.filter((part) => troubled.has(`${part} power`)).map((part): Mark => `${part} paralysed`);
+  return new Set<Mark>(['head', 'sphincters', ...halves, ...spared, ...weak]);
 }
 
 /** Halves whose other half was found wrong. */
@@ -271,6 +281,10 @@ function besides(troubled: ReadonlySet<Mark>): readonly Part[] {
 
 const partBits = (1 << allParts.length) - 1;
 const sphincterBit = bitOf.get('sphincters') ?? 0;
+const paralysedBits = bits(limbParts.map((part): Mark => `${part} paralysed`));
+
+/** Odds of a lesion that paralyses a limb, where muscles of one group only were found weak in it. Judged. */
+const oneJointOnly = 0.3;
 
 /** Odds of a lesion that stops the bladder, where nothing about the pelvic floor was found wrong. Judged. */
 const silentSphincters = 0.45;
@@ -306,7 +320,8 @@ function logOdds(missed: number, beside: number): number {
     ones(missed & beside) * Math.log(uncomplainedOfBeside) +
     ones(missed & partBits & ~beside) * Math.log(uncomplainedOf) +
     ones(missed & sphincterBit) * Math.log(silentSphincters) +
-    ones(missed & ~partBits & ~sphincterBit) * Math.log(aspectSpared)
+    ones(missed & paralysedBits) * Math.log(oneJointOnly) +
+    ones(missed & ~partBits & ~sphincterBit & ~paralysedBits) * Math.log(aspectSpared)
   );
 }
 

@@ -12,6 +12,7 @@ import { type BodySide, bodySides, type Side } from '../../kernel/side.ts';
 import { facultyChance } from '../forward/faculty.ts';
 import { type MotorItem, motorDeficit, motorItem } from '../forward/motor.ts';
 import { arcState, reflexItem } from '../forward/reflex-arc.ts';
+import { releasedAt } from '../forward/release.ts';
 import { sensoryDeficit, sensoryItem } from '../forward/sensory.ts';
 import type { Hypothesis } from '../hypothesis.ts';
 import { cordIndex, placeIndex } from '../lesion.ts';
@@ -63,11 +64,6 @@ const limbSegment = { upper: 'C8', lower: 'L4' } as const;
 /** Loss of descending control to a limb on one side. */
 function released(hypothesis: Hypothesis, side: BodySide, limb: 'upper' | 'lower'): number {
   return releasedAt(hypothesis, side, segmentIndex(limbSegment[limb]));
-}
-
-/** Descending control lost at a segment on one side, with what a process lets go of beyond the loss of strength. */
-function releasedAt({ pathways, process }: Hypothesis, side: BodySide, segment: number): number {
-  return 1 - pathways.motorTo(side, segment) * (1 - process.release({ side, segment }));
 }
 
 /** Axons from the spindles that steer a limb: those of calf and of forearm, in cm from the cord. */

@@ -1,0 +1,94 @@
+import { type Segment, segmentIndex } from '../../anatomy/segments.ts';
+import { bodySides } from '../../kernel/side.ts';
+import { type Hypothesis, hypothesis, type Site } from '../hypothesis.ts';
+import { LesionBuilder } from '../lesion.ts';
+import { noProcess, type Process, processOf, reached } from '../process.ts';
+
+/** The longest axons failing along with the tracts, as in lack of vitamin B12 or copper. */
+const longAxons: Process = processOf({
+  largeFibre: ({ lengthCm }) => 0.6 * reached(lengthCm, 96),
+  smallFibre: ({ lengthCm }) => 0.5 * reached(lengthCm, 98),
+  reflex: ({ lengthCm }) => 0.6 * reached(lengthCm, 84),
+  because: 'the longest axons fail together with the tracts',
+});
+
+/** The dorsal and lateral columns together over a long stretch, as in combined degeneration; no single level. */
+function posterolateral(): Hypothesis[] {
+  const place: Site = {
+    key: 'spinal-cord-posterolateral',
+    label: 'Dorsal and lateral columns of the spinal cord',
+    side: 'both',
+    level: null,
+    kind: 'cord',
+  };
+  return columnTops.flatMap((top) =>
+    [0.85, 0.5].flatMap((depth) =>
+      [false, true].map((axonsToo) => {
+        const lesion = new LesionBuilder();
+        for (const side of bodySides) {
+          // The columns suffer from the neck down; the pyramidal fibres where they are longest.
+          lesion.cord('dorsalColumn', side, segmentIndex(top), depth);
+          lesion.cord('corticospinal', side, segmentIndex(top), depth * 0.3);
+          lesion.cord('corticospinal', side, segmentIndex('T8'), depth * 0.55);
+        }
+        const variant = `${top}-${depth}-${axonsToo ? 'tracts-and-nerves' : 'tracts'}`;
+        const process = axonsToo ? longAxons : noProcess;
+        return hypothesis(place, variant, 1.5 / (columnTops.length * 4), lesion.build(), { process });
+      }),
+    ),
+  );
+}
+
+/** Where the columns begin to fail; no place is the usual one, so that a sharp level speaks for another lesion. */
+const columnTops = ['C3', 'C5', 'C7', 'T1', 'T3', 'T5', 'T7'] as const satisfies readonly Segment[];
+
+/** Share of the lost control of the lateral columns that shows as weakness; stiffness and brisk jerks show all of it. Judged. */
+const lateralStrength = 0.7;
+
+const lateralPaces = { hyperacute: 0.15, acute: 0.3, subacute: 0.8, chronic: 1.4 } as const;
+
+/**
+ * Both lateral columns alone, as in hereditary spastic paraplegia: the longest corticospinal fibres fail, the legs grow
+ * stiff before they grow weak, and in some the longest fibres of the dorsal columns fail too, so that the feet feel less
+ * vibration. No level. Fractions judged.
+ */
+function lateral(): Hypothesis[] {
+  const place: Site = {
+    key: 'spinal-cord-lateral',
+    label: 'Lateral columns of the spinal cord, both sides',
+    side: 'both',
+    level: null,
+    kind: 'cord',
+  };
+  return [0.9, 0.65, 0.4].flatMap((depth) =>
+    [0, 0.3].flatMap((arms) =>
+      [0, 0.55].map((vibration) => {
+        const lesion = new LesionBuilder();
+        for (const side of bodySides) {
+          lesion.cord('corticospinal', side, segmentIndex('C3'), arms * depth * lateralStrength);
+          lesion.cord('corticospinal', side, segmentIndex('T4'), depth * lateralStrength);
+        }
+        const process = processOf({
+          release: ({ segment }) => lossBelow(segment, depth, arms) * 0.5,
+          // Only the feet, so that the arcs of the reflexes hardly suffer.
+          largeFibre: ({ segment, lengthCm }) => (segment === null ? 0 : vibration * reached(lengthCm, 96)),
+          because: 'the longest fibres of the cord fail from their far end',
+        });
+        const variant = `${depth}-${arms}-${vibration === 0 ? 'tracts' : 'with-vibration'}`;
+        const frequency = (0.7 * (vibration === 0 ? 0.7 : 0.3)) / 6;
+        return hypothesis(place, variant, frequency, lesion.build(), { process, paces: lateralPaces });
+      }),
+    ),
+  );
+}
+
+/** Loss of control of the segments of the legs and of the arms. */
+function lossBelow(segment: number | null, legs: number, arms: number): number {
+  if (segment === null) return 0;
+  return segment > segmentIndex('T4') ? legs : segment > segmentIndex('C3') ? legs * arms : 0;
+}
+
+/** Columns that fail over a long stretch, without a level. */
+export function columnHypotheses(): Hypothesis[] {
+  return [...posterolateral(), ...lateral()];
+}
