@@ -41,13 +41,16 @@ const sensoryCortex: Readonly<Record<BodyArea, StructureKey>> = {
 };
 
 const limbMotor = (area: BodyArea): Path =>
-  other(
-    motorCortex[area],
-    'corona-radiata',
-    'internal-capsule-posterior-limb',
-    'cerebral-peduncle',
-    'basis-pontis',
-    'pyramid',
+  series(
+    other(
+      motorCortex[area],
+      'corona-radiata',
+      'internal-capsule-posterior-limb',
+      'cerebral-peduncle',
+      'basis-pontis',
+      'pyramid',
+    ),
+    same('crossed-corticospinal-fibres'),
   );
 
 /** Above the thalamus pain is felt even without the cortex; vibration less so, position hardly. */

@@ -141,6 +141,7 @@ const structures = {
 
   // Medulla
   pyramid: medulla('pyramid'),
+  'crossed-corticospinal-fibres': medulla('corticospinal fibres below their crossing'),
   'medial-lemniscus-in-medulla': medulla('medial lemniscus in the medulla'),
   'dorsal-column-nuclei': medulla('dorsal column nuclei'),
   'hypoglossal-nucleus': medulla('hypoglossal nucleus'),

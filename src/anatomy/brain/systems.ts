@@ -16,6 +16,7 @@ export const systemStructures = {
     'basis-pontis',
     'corticobulbar-fibres-in-pons',
     'pyramid',
+    'crossed-corticospinal-fibres',
   ],
   'body-position': [
     'medial-lemniscus-in-midbrain',

@@ -116,12 +116,12 @@ export const eyeSigns = sectionTable(
       label: 'Tonic pupil',
       bodyPart: 'eye',
       hpo: equivalent('HP:0012074', 'Tonic pupil'),
-      probe: faculty('pupil-parasympathetic'),
+      probe: faculty('tonic-pupil'),
     },
     'light-near-dissociation': {
       label: 'Light-near dissociation of the pupils',
       sides: 'optional',
-      probe: faculty('pretectal'),
+      probe: anyFaculty('pretectal', 'tonic-pupil'),
     },
     'horner-syndrome': {
       label: 'Horner syndrome',

@@ -59,6 +59,7 @@ const inHealth: Readonly<Partial<Record<Faculty, number>>> = {
   'gaze-horizontal': 0.0008,
   internuclear: 0.0008,
   pretectal: 0.003,
+  'tonic-pupil': 0.002,
   consciousness: 0.002,
   'language-expression': 0.0015,
   'language-comprehension': 0.0015,

@@ -1,3 +1,4 @@
+import type { BrainSystem } from '../../anatomy/brain/systems.ts';
 import { brainstemTerritories as brainstem } from '../../anatomy/brain/territories/brainstem-territories.ts';
 import { hemisphereTerritories as hemisphere } from '../../anatomy/brain/territories/hemisphere-territories.ts';
 import type { Territory } from '../../anatomy/brain/territory.ts';
@@ -14,7 +15,22 @@ const at = (
   territory: Territory,
   percent: number,
   side?: TerritoryLesion['side'],
-): TerritoryLesion => ({ kind, site, territory, percent, ...(side && { side }) });
+): TerritoryLesion => ({ kind, site, territory, percent, ...(side && { side }), essential: essentials[site] ?? [] });
+
+/** Systems without which nobody would name a lesion by the territory. */
+const essentials: Readonly<Record<string, readonly BrainSystem[]>> = {
+  'internal-capsule': ['motor'],
+  thalamus: ['body-sensation'],
+  'thalamus-and-capsule': ['motor', 'body-sensation'],
+  'cortex-anterior-cerebral': ['motor'],
+  'cortex-posterior-cerebral': ['vision'],
+  'cortex-temporal': ['vision', 'language'],
+  'midbrain-ventral': ['motor', 'eye-movement'],
+  'midbrain-tegmentum': ['eye-movement'],
+  'pons-ventral': ['motor'],
+  'pons-tegmentum': ['eye-movement'],
+  'medulla-medial': ['motor'],
+};
 
 /** Lesions of the hemispheres by artery, lobe and deep structure. Frequencies judged from what reaches a neurologist. */
 const hemisphereLesions: readonly TerritoryLesion[] = [
@@ -27,7 +43,7 @@ const hemisphereLesions: readonly TerritoryLesion[] = [
   at('hemisphere', 'cortex-posterior-cerebral', hemisphere['cortex-posterior-cerebral'], 0.7),
   at('hemisphere', 'cortex-posterior-cerebral', hemisphere['posterior-cerebral-with-thalamus'], 0.1),
   at('hemisphere', 'cortex-parasagittal', hemisphere['cortex-parasagittal'], 0.3, 'both'),
-  at('hemisphere', 'cortex-hand-area', hemisphere['cortex-hand-area'], 0.35),
+  at('hemisphere', 'cortex-hand-area', hemisphere['cortex-hand-area'], 0.5),
   at('hemisphere', 'cortex-frontal', hemisphere['cortex-frontal'], 0.5),
   at('hemisphere', 'cortex-frontal', hemisphere['cortex-frontal-with-motor-strip'], 0.3),
   at('hemisphere', 'cortex-parietal', hemisphere['cortex-parietal'], 0.4),
@@ -41,7 +57,7 @@ const hemisphereLesions: readonly TerritoryLesion[] = [
   at('hemisphere', 'internal-capsule', hemisphere['internal-capsule'], 2),
   at('hemisphere', 'internal-capsule', hemisphere['corona-radiata'], 1),
   at('hemisphere', 'internal-capsule', hemisphere['capsule-with-frontopontine-fibres'], 0.35),
-  at('hemisphere', 'internal-capsule', hemisphere['capsule-genu'], 0.25),
+  at('hemisphere', 'internal-capsule', hemisphere['capsule-genu'], 0.4),
   at('hemisphere', 'internal-capsule', hemisphere['anterior-choroidal'], 0.2),
   at('hemisphere', 'striatum', hemisphere.striatum, 0.25),
   at('hemisphere', 'thalamus', hemisphere.thalamus, 0.8),
@@ -49,7 +65,7 @@ const hemisphereLesions: readonly TerritoryLesion[] = [
   at('hemisphere', 'thalamus', hemisphere['thalamus-medial'], 0.15),
   at('hemisphere', 'thalamus-and-capsule', hemisphere['thalamus-and-capsule'], 0.8),
   at('hemisphere', 'thalamus-and-capsule', hemisphere['thalamus-large'], 0.2),
-  at('hemisphere', 'corticobulbar-both-sides', hemisphere['corticobulbar-both-sides'], 0.45, 'both'),
+  at('hemisphere', 'corticobulbar-both-sides', hemisphere['corticobulbar-both-sides'], 0.4, 'both'),
 ];
 
 const brainstemLesions: readonly TerritoryLesion[] = [
@@ -75,9 +91,11 @@ const brainstemLesions: readonly TerritoryLesion[] = [
   at('brainstem', 'pons-lateral', brainstem['pons-lateral-middle'], 0.1),
   at('brainstem', 'pons-lateral', brainstem['pons-lateral-upper'], 0.12),
   at('brainstem', 'medial-longitudinal-fasciculus', brainstem['medial-longitudinal-fasciculus'], 0.4),
-  at('brainstem', 'medulla-medial', brainstem['medulla-medial'], 0.12),
+  at('brainstem', 'medial-longitudinal-fasciculus', brainstem['medial-longitudinal-fasciculus-both'], 0.15, 'both'),
+  at('brainstem', 'medulla-medial', brainstem['medulla-medial'], 0.2),
   at('brainstem', 'medulla-lateral', brainstem['medulla-lateral'], 0.6),
   at('brainstem', 'medulla-lateral', brainstem['medulla-lateral-and-cerebellum'], 0.2),
+  at('brainstem', 'medulla-lateral', brainstem['medulla-lateral-lower'], 0.06),
   at('brainstem', 'medulla-half', brainstem['medulla-half'], 0.04),
   at('brainstem', 'bulbar-motor-nuclei', brainstem['bulbar-motor-nuclei'], 0.15, 'midline'),
   at('brainstem', 'brainstem-diffuse', brainstem['brainstem-diffuse'], 0.12, 'midline'),
@@ -113,11 +131,11 @@ function foramenMagnum(): Hypothesis[] {
           .place(side, 'spinal-accessory-nerve', own * 0.4, 0);
         lesion.brain(side, 'inferior-cerebellar-peduncle', own * 0.25);
       }
-      lesion.brain('left', 'flocculonodular-lobe', depth * 0.6);
+      lesion.brain('left', 'flocculonodular-lobe', depth * 0.75);
       return hypothesis(
         { key: 'foramen-magnum', label: 'Foramen magnum', side: 'both', level: null, kind: 'brainstem' },
         `${sided.key}-${depth}`,
-        0.04,
+        0.05,
         lesion.build(),
       );
     }),

@@ -59,13 +59,13 @@ const akineticForms: readonly {
   readonly alsoWorse?: Losses;
   readonly signs: readonly ProcessSign[];
 }[] = [
-  { key: 'one-sided', share: 0.25, nigra: [0.75, 0.1], signs: [['smell', 0.4]] },
+  { key: 'one-sided', share: 0.25, nigra: [0.75, 0.1], signs: [['smell', 0.3]] },
   {
     key: 'uneven',
     share: 0.35,
     nigra: [0.9, 0.55],
     signs: [
-      ['smell', 0.5],
+      ['smell', 0.35],
       ['axial-bradykinesia', 0.35],
       ['gut', 0.3],
       ['blood-pressure', 0.15],
@@ -247,12 +247,28 @@ const longAxons: Process = {
 };
 const cerebellumOnly: Process = { ...noProcess, because: 'the whole cerebellum wastes away' };
 
+const autonomicFailure: readonly ProcessSign[] = [
+  ['blood-pressure', 0.75],
+  ['bladder-urgency', 0.6],
+  ['bladder-retention', 0.45],
+  ['sexual', 0.6],
+  ['voice', 0.25],
+];
+
 function cerebellarDegeneration(): Hypothesis[] {
   const site = widespread('cerebellar-degeneration', 'Degeneration of the whole cerebellum', 'cerebellum');
   const forms = [
     { key: 'pure', share: 0.4, hemisphere: 0.75, vermis: 0.85, pyramidal: 0, process: cerebellumOnly },
     { key: 'mild', share: 0.2, hemisphere: 0.45, vermis: 0.7, pyramidal: 0, process: cerebellumOnly },
     { key: 'with-tracts', share: 0.2, hemisphere: 0.7, vermis: 0.8, pyramidal: 0.4, process: cerebellumOnly },
+    {
+      key: 'with-autonomic-failure',
+      share: 0.2,
+      hemisphere: 0.65,
+      vermis: 0.8,
+      pyramidal: 0.2,
+      process: cerebellumOnly,
+    },
     { key: 'with-long-axons', share: 0.2, hemisphere: 0.65, vermis: 0.8, pyramidal: 0.3, process: longAxons },
   ] as const;
   return forms.map(({ key, share, hemisphere, vermis, pyramidal, process }) => {
@@ -270,6 +286,7 @@ function cerebellarDegeneration(): Hypothesis[] {
         ['nystagmus-gaze-evoked', 0.35],
         ['pursuit', 0.4],
         ['swallowing', 0.15],
+        ...(key === 'with-autonomic-failure' ? autonomicFailure : []),
       ]),
     });
   });

@@ -21,6 +21,8 @@ export interface TerritoryLesion {
   readonly faculties?: FacultyChances;
   /** For territories whose parts are territories of their own: what takes only a part is one of those. */
   readonly isAllOrMost?: boolean;
+  /** Systems that a lesion which is named by the territory never spares. */
+  readonly essential?: readonly BrainSystem[];
 }
 
 /**
@@ -44,17 +46,18 @@ interface Filling {
 /** Share of the lesions of a territory that spare one of its systems altogether, and the fewest systems that it must hold for that. */
 const sparing = { share: 0.25, part: 0.9, fromSystems: 3 } as const;
 
-function fillingsOf({ isAllOrMost, territory }: TerritoryLesion): readonly Filling[] {
+function fillingsOf({ isAllOrMost, territory, essential = [] }: TerritoryLesion): readonly Filling[] {
   const even = isAllOrMost === true ? fillings.filter(({ part }) => part > 0.5) : fillings;
   const systems = systemsOf(territory);
   if (systems.length < sparing.fromSystems) return even;
+  const spared = systems.filter((system) => !essential.includes(system));
   return [
     ...even,
-    ...systems.map(
+    ...spared.map(
       (system): Filling => ({
         key: `without-${system}`,
         part: sparing.part,
-        share: sparing.share / systems.length,
+        share: sparing.share / spared.length,
         spares: system,
       }),
     ),

@@ -103,7 +103,10 @@ const sidedFaculties = [
   'trigeminal-sensation',
   'lower-face',
   'hearing',
+  'palate',
+  'voice',
   'tongue',
+  'tongue-denervation',
 ] as const satisfies readonly Faculty[];
 
 /** Failures of movement that a limb is troubled by though it is neither weak nor numb; and those of gait, of both legs. */

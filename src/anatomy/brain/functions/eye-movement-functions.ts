@@ -56,6 +56,11 @@ export const eyeMovementFunctions = {
     ),
     source: eyes,
   },
+  'tonic-pupil': {
+    carries: 'the ciliary muscle and the sphincter of the pupil',
+    path: same('ciliary-ganglion'),
+    source: pupils,
+  },
   'gaze-horizontal': {
     carries: 'conjugate gaze to that side',
     path: series(
@@ -92,7 +97,7 @@ export const eyeMovementFunctions = {
   },
   pretectal: {
     carries: 'upgaze, convergence and the light reflex through the dorsal midbrain',
-    path: series(same('pretectum'), partly(0.12, same('intracranial-pressure'))),
+    path: series(same('pretectum'), partly(0.05, same('intracranial-pressure'))),
     source: eyes,
   },
   'nystagmus-vestibular': {

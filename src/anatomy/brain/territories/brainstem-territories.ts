@@ -286,6 +286,25 @@ export const brainstemTerritories = {
     },
     source: medulla,
   },
+  'medulla-lateral-lower': {
+    label: 'Lateral medulla',
+    holds: {
+      'nucleus-ambiguus': 0.6,
+      'spinal-trigeminal-tract-in-medulla': 0.85,
+      'spinothalamic-tract-in-medulla': 0.85,
+      'inferior-cerebellar-peduncle': 0.5,
+      'lower-vestibular-nuclei': 0.4,
+      'sympathetic-fibres-in-medulla': 0.75,
+      'crossed-corticospinal-fibres': 0.65,
+    },
+    source: medulla,
+  },
+  'medial-longitudinal-fasciculus-both': {
+    label: 'Medial longitudinal fasciculus',
+    holds: { 'medial-longitudinal-fasciculus': 0.92 },
+    across: { 'medial-longitudinal-fasciculus': 0.92 },
+    source: pons,
+  },
   'medulla-half': {
     label: 'One half of the medulla',
     holds: {

@@ -74,6 +74,36 @@ export const cranialTerritories = {
     nerves: { 'ophthalmic-nerve': [0, 0.7] },
     source: ocular,
   },
+  'trochlear-nerve-both': {
+    label: 'Trochlear nerve',
+    holds: { 'trochlear-nerve': 0.92 },
+    across: { 'trochlear-nerve': 0.92 },
+    source: ocular,
+  },
+  'abducens-nerve-both': {
+    label: 'Abducens nerve',
+    holds: { 'abducens-nerve': 0.92 },
+    across: { 'abducens-nerve': 0.92 },
+    source: ocular,
+  },
+  'facial-nerve-both': {
+    label: 'Facial nerve',
+    holds: { 'facial-nerve-in-canal': 0.92 },
+    across: { 'facial-nerve-in-canal': 0.92 },
+    source: lower,
+  },
+  'optic-nerve-both': {
+    label: 'Optic nerve',
+    holds: { 'optic-nerve': 0.85 },
+    across: { 'optic-nerve': 0.85 },
+    source: visual,
+  },
+  'vestibular-nerve-both': {
+    label: 'Vestibular nerve or labyrinth',
+    holds: { 'vestibular-nerve': 0.9 },
+    across: { 'vestibular-nerve': 0.9 },
+    source: lower,
+  },
   'trigeminal-nerve': {
     label: 'Trigeminal nerve, root or ganglion',
     holds: { 'trigeminal-root': 0.92, 'trigeminal-motor-root': 0.5 },
