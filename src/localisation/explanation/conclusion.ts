@@ -4,7 +4,9 @@ import { type Conclusion, isDiffuse, type RankedLocalisation } from '../localisa
 /** Fewer items than this cannot say that all is well. Judged. */
 const enoughNormal = 10;
 /** Below this share of the abnormal findings, by weight, a site does not account for the examination. Judged. */
-const poorFit = 0.65;
+const poorFit = 0.6;
+/** Below this one, findings that are many enough to know better follow no anatomy. Judged. */
+const noFit = 0.5;
 /** Below this probability the leading site is only one of several. Judged. */
 const faintLead = 0.25;
 const fewAbnormal = 4;
@@ -56,7 +58,9 @@ export function conclude(
   if (isAgainstAnatomy(tested)) return 'not-anatomical';
   const fit = severalProbability > 0.5 ? jointFit : best.fit;
   if (fit < poorFit) {
-    return abnormal.length >= fewAbnormal && !hasFittingRival(ranked) ? 'not-anatomical' : 'insufficient';
+    return fit < noFit && abnormal.length >= fewAbnormal && !hasFittingRival(ranked)
+      ? 'not-anatomical'
+      : 'insufficient';
   }
   if (severalProbability > 0.5 || best.kind === 'multiple-nerves') return 'multiple-sites';
   if (best.probability < faintLead && abnormal.length < fewAbnormal) return 'insufficient';

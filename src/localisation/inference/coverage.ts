@@ -52,13 +52,14 @@ const samples = pairs.flatMap((pair) =>
 /** Loss that a patient would complain of: the least that an examiner grades below full power, so a mild lesion counts too. Judged. */
 const noticeable = 0.3;
 
-/** Failures above the neck that people notice, or that a look at the face shows. */
+/**
+ * Failures above the neck that people notice, or that a look at the face shows. Those that belong to one hemisphere are
+ * left out: that nobody mentioned speech must not tell left from right.
+ */
 const noticedFaculties = [
   'consciousness',
   'attention',
   'memory',
-  'language-expression',
-  'language-comprehension',
   'visual-acuity',
   'visual-field-half',
   'visual-field-bitemporal',

@@ -53,7 +53,7 @@ export const movementFunctions = {
   },
   ballism: {
     carries: 'the restraint of the large muscles of the limbs',
-    path: series(partly(0.85, other('subthalamic-nucleus')), partly(0.2, other('striatum'))),
+    path: series(partly(0.85, other('subthalamic-nucleus')), partly(0.4, other('striatum'))),
     source: basalGanglia,
   },
   dystonia: {
