@@ -185,6 +185,7 @@ export const junctionDiseases: readonly MuscleDisease[] = [
       reflex: 0.6 + 0.28 * depth,
       because: 'too little transmitter is released, less at rest than after effort',
       paces: comesOnSlowly,
+      ages: { from: 35, outside: 0.3 },
       signs: [
         ['gut', 0.65],
         ['sexual', 0.45],

@@ -1,6 +1,6 @@
 import { read, recalled, type Source } from '../../kernel/cite.ts';
 import type { BodySide } from '../../kernel/side.ts';
-import { type Hypothesis, hypothesis } from '../hypothesis.ts';
+import { type AgeRange, type Hypothesis, hypothesis } from '../hypothesis.ts';
 import { intact } from '../lesion.ts';
 import { type FibreSite, type Process, partOf, processOf, reached } from '../process.ts';
 import { facultiesOf, type Lopsidedness, lopsided, type ProcessSign, processSite } from './process-signs.ts';
@@ -29,6 +29,7 @@ interface Form {
   /** Spindle afferents, by reach like the other fibres. */
   readonly spindle?: number;
   readonly signs: readonly ProcessSign[];
+  readonly ages?: AgeRange;
   readonly source: Source;
 }
 
@@ -107,6 +108,7 @@ const forms: readonly Form[] = [
     small: 0.3,
     spindle: 0.7,
     signs: [['postural-tremor', 0.4]],
+    ages: { from: 50, outside: 0.4 },
     source: recalled('amato-russell', 'distal demyelinating neuropathy with IgM'),
   },
   {
@@ -204,7 +206,11 @@ function formHypothesis(
     `${form.variant}-${reach.key}-${depth}${side.key}`,
     percentOfAll * form.share * reach.share * (depth === 'slight' ? reach.slight : 1 - reach.slight) * side.share,
     intact,
-    { process: lossProcess(form, reach.cm, depthFactor[depth], side.worse), faculties: facultiesOf(form.signs) },
+    {
+      process: lossProcess(form, reach.cm, depthFactor[depth], side.worse),
+      faculties: facultiesOf(form.signs),
+      ...(form.ages && { ages: form.ages }),
+    },
   );
 }
 

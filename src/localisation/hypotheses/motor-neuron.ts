@@ -41,6 +41,9 @@ function thenarLoss({ losses }: CellPattern): Process['motor'] {
   return ({ side, group }) => (group === 'hand-thenar' ? splitHand * (bySide.get(side) ?? 0) : 0);
 }
 
+/** Spreading loss of motor cells is a disease of the second half of life. Judged. */
+const middleAgeOn = { from: 40, outside: 0.25 } as const;
+
 /** Signs of lost bulbar cells. */
 const bulbarSigns = (chance: number, breathing: number): readonly ProcessSign[] => [
   ['tongue', chance * 0.3],
@@ -98,12 +101,14 @@ function spreadingHypotheses(pattern: CellPattern, share: number): Hypothesis[] 
         ...bulbarSigns(bulbar, breathing),
         ['pseudobulbar', (0.35 + 0.4 * loss.released) * bulbar],
       ]),
+      ages: middleAgeOn,
     });
   });
   const cordAlone = hypothesis(lower, key, percent.lowerSpreading * share, cellsLost(pattern).build(), {
     process: processOf({ motor, because: 'anterior horn cells are lost' }),
     faculties: facultiesOf(bulbarSigns(bulbar * 0.6, breathing)),
     paces: comesOnSlowly,
+    ages: middleAgeOn,
   });
   return [...combined, cordAlone];
 }
@@ -238,6 +243,7 @@ function upperHypotheses(): Hypothesis[] {
         ['lower-face', bulbar * 0.35],
         ['bladder-urgency', 0.25],
       ]),
+      ages: { from: 35, outside: 0.3 },
     });
   });
 }

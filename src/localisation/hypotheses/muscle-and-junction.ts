@@ -2,7 +2,7 @@ import type { MuscleGroup } from '../../anatomy/movement.ts';
 import { segmentIndex } from '../../anatomy/segments.ts';
 import { recalled, type Source } from '../../kernel/cite.ts';
 import type { BodySide } from '../../kernel/side.ts';
-import { type Hypothesis, hypothesis, type PaceFactors } from '../hypothesis.ts';
+import { type AgeRange, type Hypothesis, hypothesis, type PaceFactors } from '../hypothesis.ts';
 import { intact } from '../lesion.ts';
 import type { SiteKind } from '../localisation.ts';
 import { type FibreSite, type Process, processOf } from '../process.ts';
@@ -30,6 +30,7 @@ export interface MuscleDisease {
   readonly ownReflex: number;
   readonly because: string;
   readonly paces?: PaceFactors;
+  readonly ages?: AgeRange;
   readonly signs: readonly ProcessSign[];
 }
 
@@ -74,6 +75,7 @@ function diseaseHypothesis(disease: MuscleDisease, side: Lopsidedness): Hypothes
       process: groupProcess(disease, side.worse),
       faculties: facultiesOf(disease.signs, side.worse),
       ...(disease.paces && { paces: disease.paces }),
+      ...(disease.ages && { ages: disease.ages }),
     },
   );
 }

@@ -6,7 +6,7 @@ const percent = {
   proximal: 3,
   acute: 0.25,
   distal: 0.4,
-  fingerFlexorQuadriceps: 0.55,
+  fingerFlexorQuadriceps: 0.6,
   facioscapulohumeral: 0.3,
   oculopharyngeal: 0.45,
   myotonic: 0.4,
@@ -31,6 +31,7 @@ const distal = {
 
 const selective = {
   paces: comesOnSlowly,
+  ages: { from: 45, outside: 0.1 },
   key: 'finger-flexor-quadriceps-myopathy',
   label: 'Muscle disease of finger flexors and quadriceps',
   kind: 'muscle',
@@ -69,6 +70,7 @@ const myotonic = {
 } as const;
 
 const axial = {
+  ages: { from: 45, outside: 0.3 },
   key: 'axial-myopathy',
   label: 'Muscle disease of neck and spine',
   kind: 'muscle',
@@ -361,6 +363,7 @@ export const myopathies: readonly MuscleDisease[] = [
   {
     ...oculopharyngeal,
     variant: 'lids-and-throat',
+    ages: { from: 40, outside: 0.15 },
     percent: percent.oculopharyngeal * 0.5,
     losses: { hip: 0.35, shoulder: 0.3, 'neck-flexors': 0.25, 'knee-extensors': 0.2, 'upper-arm': 0.2 },
     signs: [
