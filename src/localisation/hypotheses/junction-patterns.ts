@@ -34,8 +34,8 @@ export const junctionDiseases: readonly MuscleDisease[] = [
     signs: [
       ['eyelid-elevation', 0.85, 0.3],
       ['eye-movement-fatigue', 0.8, 0.35],
-      ['oculomotor', 0.3, 0.2],
-      ['abducens', 0.25, 0.2],
+      ['oculomotor', 0.45, 0.25],
+      ['abducens', 0.4, 0.25],
       ['fatigability', 0.5],
       ['upper-face', 0.25, 0.2],
     ],
@@ -49,8 +49,8 @@ export const junctionDiseases: readonly MuscleDisease[] = [
     signs: [
       ['eyelid-elevation', 0.85, 0.4],
       ['eye-movement-fatigue', 0.8, 0.4],
-      ['oculomotor', 0.3, 0.2],
-      ['abducens', 0.25, 0.2],
+      ['oculomotor', 0.45, 0.25],
+      ['abducens', 0.4, 0.25],
       ['fatigability', 0.75],
       ['upper-face', 0.4],
       ['lower-face', 0.25],
@@ -75,8 +75,8 @@ export const junctionDiseases: readonly MuscleDisease[] = [
     signs: [
       ['eyelid-elevation', 0.65],
       ['eye-movement-fatigue', 0.65],
-      ['oculomotor', 0.15],
-      ['abducens', 0.15],
+      ['oculomotor', 0.3],
+      ['abducens', 0.3],
       ['fatigability', 0.75],
       ['swallowing', 0.45],
       ['speech-articulation', 0.35],
