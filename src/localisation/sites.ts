@@ -1,7 +1,11 @@
 import type { Coding } from '../kernel/coding.ts';
 import { systems } from '../terminology/systems.ts';
 import { hypotheses } from './hypotheses/hypotheses.ts';
+import { manyRootsSite } from './hypotheses/roots.ts';
 import { type Site, siteId } from './hypothesis.ts';
+
+/** Many roots, as a single process with its own hypotheses or as several roots found at once. */
+export const manyRoots: Site = manyRootsSite('both');
 
 function display({ label, side }: Site): string {
   return side === 'left' || side === 'right' ? `${label}, ${side}` : label;

@@ -115,7 +115,7 @@ function strandBreaks(
     if (strand.segment === null || strand.root === null) continue;
     const cell = cordIndex(strand.side, strand.segment);
     const root = fibres === 'motor' ? damage.ventralRoot : damage.dorsalRoot;
-    note(`${what(strand)} through the ${strand.root} root`, strand.share * (root[cell] ?? 0));
+    if (strand.throughRoot) note(`${what(strand)} through the ${strand.root} root`, strand.share * (root[cell] ?? 0));
     if (fibres === 'motor')
       note(
         `${what(strand)} from the anterior horn at ${strand.root}, in the lesion`,

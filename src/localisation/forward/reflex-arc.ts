@@ -3,6 +3,7 @@ import { segmentIndex } from '../../anatomy/segments.ts';
 import type { BodySide, Side } from '../../kernel/side.ts';
 import { bodySides } from '../../kernel/side.ts';
 import type { Hypothesis } from '../hypothesis.ts';
+import { cordIndex } from '../lesion.ts';
 import { motorThrough, type Strand, sensoryThrough, strandsOf } from './strands.ts';
 
 export interface ReflexItem {
@@ -22,6 +23,15 @@ export interface ArcState {
   readonly released: number;
 }
 
+/** How much of a volley a lesion of the middle of the cord stops on its way through the grey matter. Judged. */
+const greyShare = 0.55;
+
+/** The fibres of the arc pass beside the centre of the cord on their way to the anterior horn. */
+function throughGrey({ pathways }: Hypothesis, strand: Strand): number {
+  if (strand.segment === null) return 1;
+  return 1 - greyShare * (pathways.damage.crossing[cordIndex(strand.side, strand.segment)] ?? 0);
+}
+
 export function arcState(hypothesis: Hypothesis, item: ReflexItem): ArcState {
   const { process } = hypothesis;
   const { lengthCm, dominantRoot } = item.reflex;
@@ -31,6 +41,7 @@ export function arcState(hypothesis: Hypothesis, item: ReflexItem): ArcState {
     inward +=
       strand.share *
       sensoryThrough(hypothesis, strand) *
+      throughGrey(hypothesis, strand) *
       (1 - process.largeFibre(fibre)) *
       (1 - process.spindle(fibre));
   }

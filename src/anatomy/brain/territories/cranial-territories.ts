@@ -124,7 +124,7 @@ export const cranialTerritories = {
   'jugular-foramen': {
     label: 'Jugular foramen',
     holds: { 'glossopharyngeal-nerve': 0.9, 'vagus-nerve': 0.9, 'accessory-nerve': 0.85 },
-    nerves: { 'spinal-accessory-nerve': [0.8, 0] },
+    nerves: { 'spinal-accessory-nerve-upper-neck': [0.8, 0] },
     source: lower,
   },
   'jugular-foramen-and-hypoglossal-canal': {
@@ -136,7 +136,7 @@ export const cranialTerritories = {
       'hypoglossal-nerve': 0.9,
       'cervical-sympathetic-chain': 0.35,
     },
-    nerves: { 'spinal-accessory-nerve': [0.7, 0] },
+    nerves: { 'spinal-accessory-nerve-upper-neck': [0.7, 0] },
     source: lower,
   },
   'vagus-nerve': { label: 'Vagus nerve', holds: { 'vagus-nerve': 0.95 }, source: lower },
@@ -148,7 +148,7 @@ export const cranialTerritories = {
   'accessory-nerve': {
     label: 'Spinal accessory nerve near the skull base',
     holds: { 'accessory-nerve': 0.92 },
-    nerves: { 'spinal-accessory-nerve': [0.85, 0] },
+    nerves: { 'spinal-accessory-nerve-upper-neck': [0.85, 0] },
     source: lower,
   },
   'hypoglossal-nerve': { label: 'Hypoglossal nerve', holds: { 'hypoglossal-nerve': 0.95 }, source: lower },
