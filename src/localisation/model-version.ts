@@ -1,2 +1,2 @@
 /** Version of the clinical model: package version and a fingerprint of every table and weight. Written by `npm run generate`. */
-export const modelVersion = '0.1.0+90ea45c8fa85';
+export const modelVersion = '0.1.0+38ad37b76d40';

@@ -1,9 +1,16 @@
 import { read, recalled, type Source } from '../../kernel/cite.ts';
 import type { BodySide } from '../../kernel/side.ts';
-import { type AgeRange, type Hypothesis, hypothesis } from '../hypothesis.ts';
+import { type AgeRange, type Hypothesis, hypothesis, type PaceFactors } from '../hypothesis.ts';
 import { intact } from '../lesion.ts';
 import { type FibreSite, type Process, partOf, processOf, reached } from '../process.ts';
-import { facultiesOf, type Lopsidedness, lopsided, type ProcessSign, processSite } from './process-signs.ts';
+import {
+  comesOnSlowly,
+  facultiesOf,
+  type Lopsidedness,
+  lopsided,
+  type ProcessSign,
+  processSite,
+} from './process-signs.ts';
 
 /** Percent of all focal and diffuse findings that are polyneuropathies of the longest axons. Judged; they are the commonest process. */
 const percentOfAll = 14;
@@ -30,6 +37,7 @@ interface Form {
   readonly spindle?: number;
   readonly signs: readonly ProcessSign[];
   readonly ages?: AgeRange;
+  readonly paces?: PaceFactors;
   readonly source: Source;
 }
 
@@ -83,6 +91,7 @@ const forms: readonly Form[] = [
     small: 0.3,
     reflexEverywhere: 0.85,
     signs: [['postural-tremor', 0.25]],
+    paces: comesOnSlowly,
     source: recalled('szigeti-2009', 'demyelinating forms: general loss of jerks, distal wasting'),
   },
   {
@@ -109,6 +118,7 @@ const forms: readonly Form[] = [
     spindle: 0.7,
     signs: [['postural-tremor', 0.4]],
     ages: { from: 50, outside: 0.4 },
+    paces: comesOnSlowly,
     source: recalled('amato-russell', 'distal demyelinating neuropathy with IgM'),
   },
   {
@@ -122,6 +132,7 @@ const forms: readonly Form[] = [
     large: 0.1,
     small: 0.05,
     signs: [['voice', 0.08]],
+    paces: comesOnSlowly,
     source: recalled('amato-russell', 'distal hereditary motor neuropathy'),
   },
   {
@@ -210,6 +221,7 @@ function formHypothesis(
       process: lossProcess(form, reach.cm, depthFactor[depth], side.worse),
       faculties: facultiesOf(form.signs),
       ...(form.ages && { ages: form.ages }),
+      ...(form.paces && { paces: form.paces }),
     },
   );
 }
