@@ -45,7 +45,7 @@ export function because(hypothesis: Hypothesis, datum: Datum, isPredicted: boole
     if (isPredicted && first !== undefined) return first.text;
     if (isPredicted && process.because !== '') return process.because;
     if (isPredicted) return `it goes with ${siteWords(site)}`;
-    return isProcess(site.kind)
+    return isProcess(site)
       ? `${siteWords(site)} does not account for it`
       : `its path keeps clear of ${siteWords(site)}`;
   }
@@ -166,7 +166,7 @@ function functionBreaks(hypothesis: Hypothesis, faculties: readonly Faculty[], s
       if (row === undefined) return [];
       return sides.flatMap((one) =>
         breaksOn(pathOf(row, one), hypothesis.pathways.damage.brain, one).map(
-          (found): Break => ({ text: `${row.carries} depends on ${structureWords(found)}`, share: found.share }),
+          (found): Break => ({ text: `${structureWords(found)} serves ${row.carries}`, share: found.share }),
         ),
       );
     })

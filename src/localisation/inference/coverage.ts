@@ -140,9 +140,9 @@ function isSkinLost(
  * examination follows the complaint, so a lesion that troubles a part at which nobody looked is unlikely; how unlikely is
  * judged. That somebody looked and found nothing must not make it likelier, so what counts is what was found wrong.
  */
-const uncomplainedOf = 0.25;
+const uncomplainedOf = 0.15;
 /** The same where the other half of the part was found wrong: who describes one half has looked at both. Judged. */
-const uncomplainedOfBeside = 0.09;
+const uncomplainedOfBeside = 0.05;
 
 /**
  * The same for an aspect of a limb that is troubled in some other way, while that aspect is lost in the limb beside it: who
