@@ -114,14 +114,14 @@ export const spreadingPatterns: readonly CellPattern[] = [
   },
   {
     key: 'bulbar',
-    share: 0.12,
+    share: 0.09,
     bulbar: 0.9,
     breathing: 0.2,
     losses: both((side) => arm(side, 0.04, 0.1)),
   },
   {
     key: 'bulbar-and-arms',
-    share: 0.08,
+    share: 0.07,
     bulbar: 0.85,
     breathing: 0.25,
     losses: both((side) => [...arm(side, 0.35, 0.5), [side, 'neck', 0.3]]),

@@ -11,7 +11,7 @@ import { comesOnSlowly, facultiesOf, type ProcessSign, processSite } from './pro
 const percent = {
   motorNeuron: 2.3,
   lowerSpreading: 0.9,
-  lowerSegmental: 0.6,
+  lowerSegmental: 0.5,
   lowerProximal: 0.15,
   bulbospinal: 0.1,
   upperMotorNeuron: 0.35,
