@@ -1,4 +1,5 @@
 import type { MuscleDisease } from './muscle-and-junction.ts';
+import { reasonsOf } from './process-reasons.ts';
 import { comesOnSlowly } from './process-signs.ts';
 
 /** Percent of all focal and diffuse findings that each site stands for. Judged. */
@@ -11,6 +12,7 @@ const postsynaptic = {
   reflex: 0,
   ownReflex: 0.1,
   because: 'transmission to the muscle fails, more with use',
+  reasons: reasonsOf.postsynaptic,
 } as const;
 
 const presynaptic = {
@@ -18,6 +20,7 @@ const presynaptic = {
   label: 'Presynaptic disorder of the neuromuscular junction',
   kind: 'junction',
   ownReflex: 0.3,
+  reasons: reasonsOf.presynaptic,
 } as const;
 
 /**

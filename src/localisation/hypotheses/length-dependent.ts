@@ -3,6 +3,7 @@ import type { BodySide } from '../../kernel/side.ts';
 import { type AgeRange, type Hypothesis, hypothesis, type PaceFactors } from '../hypothesis.ts';
 import { intact } from '../lesion.ts';
 import { type FibreSite, type Process, partOf, processOf, reached } from '../process.ts';
+import { reasonsOf } from './process-reasons.ts';
 import {
   comesOnSlowly,
   facultiesOf,
@@ -192,6 +193,7 @@ function lossProcess(form: Form, reachCm: number, factor: number, worse: BodySid
     spindle: (fibre) => factor * (form.spindle ?? 0) * failed(fibre, -10),
     reflex: (fibre) => Math.max(form.reflexEverywhere ?? 0, factor * 0.55 * form.large * failed(fibre, -14)),
     because: 'the longest axons fail first',
+    reasons: form.reflexEverywhere === undefined ? reasonsOf.longAxons : reasonsOf.slowAxons,
   });
 }
 

@@ -5,6 +5,7 @@ import { type Hypothesis, hypothesis } from '../hypothesis.ts';
 import { LesionBuilder } from '../lesion.ts';
 import { type Process, partOf, processOf, reached } from '../process.ts';
 import { type CellPattern, cellRegions, segmentalPatterns, spreadingPatterns } from './motor-neuron-patterns.ts';
+import { reasonsOf } from './process-reasons.ts';
 import { comesOnSlowly, facultiesOf, type ProcessSign, processSite } from './process-signs.ts';
 
 /** Percent of all focal and diffuse findings that each process stands for. Judged. */
@@ -96,7 +97,12 @@ function spreadingHypotheses(pattern: CellPattern, share: number): Hypothesis[] 
     const release: Process['release'] = ({ side, segment }) =>
       segment === null ? face : loss.released * onSide(side) - loss.strength * onSide(side);
     return hypothesis(system, `${key}-${loss.key}`, percent.motorNeuron * share * loss.share, lesion.build(), {
-      process: processOf({ motor, release, because: 'motor cells are lost in cortex, brainstem and cord' }),
+      process: processOf({
+        motor,
+        release,
+        because: 'motor cells are lost in cortex, brainstem and cord',
+        reasons: reasonsOf.motorCells,
+      }),
       faculties: facultiesOf([
         ...bulbarSigns(bulbar, breathing),
         ['pseudobulbar', (0.35 + 0.4 * loss.released) * bulbar],
@@ -105,7 +111,7 @@ function spreadingHypotheses(pattern: CellPattern, share: number): Hypothesis[] 
     });
   });
   const cordAlone = hypothesis(lower, key, percent.lowerSpreading * share, cellsLost(pattern).build(), {
-    process: processOf({ motor, because: 'anterior horn cells are lost' }),
+    process: processOf({ motor, because: 'anterior horn cells are lost', reasons: reasonsOf.lowerMotorCells }),
     faculties: facultiesOf(bulbarSigns(bulbar * 0.6, breathing)),
     paces: comesOnSlowly,
     ages: middleAgeOn,
@@ -118,7 +124,10 @@ const staysWhereItBegan = { hyperacute: 1.5, acute: 3, subacute: 0.7, chronic: 1
 
 function segmentalHypothesis(pattern: CellPattern, share: number): Hypothesis {
   return hypothesis(lower, `segmental-${pattern.key}`, percent.lowerSegmental * share, cellsLost(pattern).build(), {
-    process: processOf({ because: 'anterior horn cells of some segments are lost' }),
+    process: processOf({
+      because: 'anterior horn cells of some segments are lost',
+      reasons: reasonsOf.lowerMotorCells,
+    }),
     faculties: facultiesOf(bulbarSigns(pattern.bulbar, 0.06)),
     paces: staysWhereItBegan,
   });
@@ -156,7 +165,12 @@ function girdleHypotheses(): Hypothesis[] {
     const reflex: Process['reflex'] = ({ segment }) =>
       segment !== null && segment >= segmentIndex('L2') && segment <= segmentIndex('L4') ? 0.7 : 0.45;
     const nearest = hypothesis(lower, `girdles-${key}`, percent.lowerProximal / 2, cellsLost(everywhere).build(), {
-      process: processOf({ motor, reflex, because: 'anterior horn cells of the limb girdles are lost' }),
+      process: processOf({
+        motor,
+        reflex,
+        because: 'anterior horn cells of the limb girdles are lost',
+        reasons: reasonsOf.lowerMotorCells,
+      }),
       faculties: facultiesOf([...bulbarSigns(0.12, 0.1), ['postural-tremor', 0.4]]),
       paces: comesOnSlowly,
     });
@@ -235,6 +249,7 @@ function upperHypotheses(): Hypothesis[] {
       process: processOf({
         release: ({ side, segment }) => lossOf(side, segment) * (segment === null ? 1 : 0.8),
         because: 'the motor cells of the cortex and their tracts fail on both sides',
+        reasons: reasonsOf.upperMotorCells,
       }),
       faculties: facultiesOf([
         ['pseudobulbar', bulbar],
