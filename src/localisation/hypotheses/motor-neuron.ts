@@ -22,8 +22,15 @@ const system = processSite('motor-neuron-system', 'Disease of upper and lower mo
 const lower = processSite('lower-motor-neuron-system', 'Anterior horn cell disease', 'anterior-horn');
 const upper = processSite('upper-motor-neuron-system', 'Disease of upper motor neurons', 'motor-neuron-system');
 
-function cellsLost({ losses }: CellPattern): LesionBuilder {
+/** Cells lost everywhere in a disease that spreads, before any weakness shows: twitching is seen beyond the weak regions. Judged. */
+const lostEverywhere = 0.1;
+
+function cellsLost({ losses }: CellPattern, everywhere = 0): LesionBuilder {
   const lesion = new LesionBuilder();
+  if (everywhere > 0)
+    for (const side of bodySides)
+      for (let segment = 0; segment <= segmentIndex('S2'); segment += 1)
+        lesion.cord('anteriorHorn', side, segment, everywhere);
   for (const [side, region, fraction] of losses) {
     const [from, to] = cellRegions[region];
     for (let segment = segmentIndex(from); segment <= segmentIndex(to); segment += 1)
@@ -87,7 +94,7 @@ function spreadingHypotheses(pattern: CellPattern, share: number): Hypothesis[] 
   const onSide = (side: BodySide): number =>
     worstLoss(pattern, side) >= worstLoss(pattern, opposite(side)) ? 1 : upperOnBetterSide;
   const combined = upperLosses.map((loss) => {
-    const lesion = cellsLost(pattern);
+    const lesion = cellsLost(pattern, lostEverywhere);
     for (const side of bodySides) {
       const strength = loss.strength * onSide(side);
       lesion.cord('corticospinal', side, 0, strength);
@@ -110,7 +117,7 @@ function spreadingHypotheses(pattern: CellPattern, share: number): Hypothesis[] 
       ages: middleAgeOn,
     });
   });
-  const cordAlone = hypothesis(lower, key, percent.lowerSpreading * share, cellsLost(pattern).build(), {
+  const cordAlone = hypothesis(lower, key, percent.lowerSpreading * share, cellsLost(pattern, lostEverywhere).build(), {
     process: processOf({ motor, because: 'anterior horn cells are lost', reasons: reasonsOf.lowerMotorCells }),
     faculties: facultiesOf(bulbarSigns(bulbar * 0.6, breathing)),
     paces: comesOnSlowly,
