@@ -199,6 +199,11 @@ function structureWords({ structure, side }: BrainBreak): string {
   return `the ${side === null ? '' : `${side} `}${brainStructures[structure].label}`;
 }
 
+/** Bundles and groups of nuclei are spoken of in the plural. */
+function isPlural({ structure }: BrainBreak): boolean {
+  return /\b(fibres|nuclei|canals)\b| and /.test(brainStructures[structure].label);
+}
+
 /** What a function of the head has lost on its way. */
 function functionBreaks(hypothesis: Hypothesis, faculties: readonly Faculty[], side: Side): readonly Break[] {
   const sides = side === 'midline' ? bodySides : [side];
@@ -208,7 +213,10 @@ function functionBreaks(hypothesis: Hypothesis, faculties: readonly Faculty[], s
       if (row === undefined) return [];
       return sides.flatMap((one) =>
         breaksOn(pathOf(row, one), hypothesis.pathways.damage.brain, one).map(
-          (found): Break => ({ text: `${structureWords(found)} serves ${row.carries}`, share: found.share }),
+          (found): Break => ({
+            text: `${structureWords(found)} ${isPlural(found) ? 'serve' : 'serves'} ${row.carries}`,
+            share: found.share,
+          }),
         ),
       );
     })

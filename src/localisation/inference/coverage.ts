@@ -150,9 +150,12 @@ const uncomplainedOfBeside = 0.05;
  */
 const aspectSpared = 0.35;
 
-/** Parts of the body in which at least one item was abnormal, and which aspects. */
+/** What nobody complains of: it shows a lesion to the examiner, not to the person. */
+const unfelt: ReadonlySet<Finding['item']['probe']['kind']> = new Set(['reflex', 'clonus', 'plantar'] as const);
+
+/** Parts of the body in which something was found wrong that could be complained of, and which aspects. */
 function troubledMarks(findings: readonly Finding[]): ReadonlySet<Mark> {
-  const wrong = findings.filter(({ abnormal }) => abnormal);
+  const wrong = findings.filter(({ abnormal, item }) => abnormal && !unfelt.has(item.probe.kind));
   return new Set(
     wrong.flatMap((finding): readonly Mark[] => {
       const aspect = aspectOf(finding);
