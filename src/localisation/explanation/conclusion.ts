@@ -10,6 +10,8 @@ const noFit = 0.5;
 /** Below this probability the leading site is only one of several. Judged. */
 const faintLead = 0.25;
 const fewAbnormal = 4;
+/** One thing found wrong, be it on both sides, names a place or process only when it leads as clearly as this. Judged. */
+const leadFromOneItem = 0.5;
 /** From this share of the leading site's probability on, another is a rival to it. Judged. */
 const rivalFrom = 0.3;
 /** From this probability on, deviations are put down to health and age. Judged. */
@@ -64,7 +66,14 @@ export function conclude(
   }
   if (severalProbability > 0.5 || best.kind === 'multiple-nerves') return 'multiple-sites';
   if (best.probability < faintLead && abnormal.length < fewAbnormal) return 'insufficient';
+  if (best.probability < leadFromOneItem && isOneItem(abnormal)) return 'insufficient';
   return isDiffuse(best) ? 'diffuse-process' : 'single-site';
+}
+
+/** Whether all that is wrong, and that anything can be drawn from, is one item: one jerk, one movement, on one side or both. */
+function isOneItem(abnormal: readonly Finding[]): boolean {
+  const telling = abnormal.filter(({ item }) => item.probe.kind !== 'recorded-only');
+  return new Set(telling.map(({ item, place }) => `${item.section}/${item.key}@${place?.key ?? ''}`)).size <= 1;
 }
 
 /** Whether a site not much less likely than the leading one accounts for the findings: then they do follow the anatomy. */
