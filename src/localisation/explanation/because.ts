@@ -3,7 +3,7 @@ import { areaOf, type BodyArea, longTracts } from '../../anatomy/brain/long-trac
 import type { Path } from '../../anatomy/brain/path.ts';
 import { brainStructures } from '../../anatomy/brain/structures.ts';
 import { movementTable } from '../../anatomy/movements.ts';
-import { type PlaceKey, placeTable } from '../../anatomy/places.ts';
+import { type PlaceKey, placeKeys, placeTable } from '../../anatomy/places.ts';
 import type { Faculty } from '../../anatomy/probe.ts';
 import { reflexTable } from '../../anatomy/reflexes.ts';
 import { type Segment, segments } from '../../anatomy/segments.ts';
@@ -153,7 +153,11 @@ function strandBreaks(
   for (const strand of strands) {
     const cells = fibres === 'motor' ? damage.motorPlace : damage.sensoryPlace;
     const cut = strand.places.findLast((place) => (cells[place] ?? 0) >= worthNaming);
-    if (cut !== undefined) note(`${what(strand)} through the ${placeName(cut)}`, strand.share * (cells[cut] ?? 0));
+    if (cut !== undefined) {
+      // A lesion that hits the bundles of a nerve unequally is still one of that nerve.
+      const named = strand.places.find((place) => placeKeyOf(place) === hypothesis.site.key) ?? cut;
+      note(`${what(strand)} through the ${placeName(named)}`, strand.share * (cells[cut] ?? 0));
+    }
     if (strand.segment === null || strand.root === null) continue;
     const cell = cordIndex(strand.side, strand.segment);
     const root = fibres === 'motor' ? damage.ventralRoot : damage.dorsalRoot;
@@ -170,9 +174,12 @@ function strandBreaks(
     .sort((a, b) => b.share - a.share);
 }
 
+function placeKeyOf(index: number): PlaceKey | undefined {
+  return placeKeys[index % placeKeys.length];
+}
+
 function placeName(index: number): string {
-  const keys = Object.keys(placeTable) as PlaceKey[];
-  const key = keys[index % keys.length];
+  const key = placeKeyOf(index);
   const label = key === undefined ? '' : placeTable[key].label;
   return lowerFirst(label);
 }

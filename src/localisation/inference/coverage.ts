@@ -1,3 +1,4 @@
+import { bodyPartTable } from '../../anatomy/body-parts.ts';
 import { movementTable } from '../../anatomy/movements.ts';
 import type { Faculty } from '../../anatomy/probe.ts';
 import { skinPlace } from '../../anatomy/skin-places.ts';
@@ -105,6 +106,12 @@ const sidedFaculties = [
   'tongue',
 ] as const satisfies readonly Faculty[];
 
+/** Failures of movement that a limb is troubled by though it is neither weak nor numb; and those of gait, of both legs. */
+const clumsyFaculties: Readonly<Partial<Record<Pair, readonly Faculty[]>>> = {
+  arms: ['rest-tremor', 'postural-tremor', 'limb-coordination', 'chorea', 'ballism'],
+  legs: ['limb-coordination', 'trunk-coordination', 'gait-initiation'],
+};
+
 /** Parts that a hypothesis would make the patient complain of, and which aspects of each limb. */
 function complaints(hypothesis: Hypothesis): readonly Mark[] {
   const limbs = samples.flatMap(({ part, muscles, skin }): readonly Mark[] => {
@@ -114,7 +121,9 @@ function complaints(hypothesis: Hypothesis): readonly Mark[] {
       position: isSkinLost(hypothesis, skin, 'joint-position'),
     };
     const named = aspects.filter((aspect) => lost[aspect]);
-    return named.length === 0 ? [] : [part, ...named.map((aspect): Mark => `${part} ${aspect}`)];
+    return named.length === 0 && !isClumsy(hypothesis, part)
+      ? []
+      : [part, ...named.map((aspect): Mark => `${part} ${aspect}`)];
   });
   const head = noticedFaculties.some((faculty) => facultyChance(hypothesis, faculty, 'midline') >= 0.5);
   const halves = bodySides
@@ -122,6 +131,11 @@ function complaints(hypothesis: Hypothesis): readonly Mark[] {
     .map((side): Part => `${side} face`);
   const sphincters = facultyChance(hypothesis, 'bladder-retention', 'midline') >= sphinctersFail;
   return [...(head ? ['head' as const] : []), ...(sphincters ? ['sphincters' as const] : []), ...halves, ...limbs];
+}
+
+function isClumsy(hypothesis: Hypothesis, part: Part): boolean {
+  const [side, pair] = part.split(' ') as [BodySide, Pair];
+  return (clumsyFaculties[pair] ?? []).some((faculty) => facultyChance(hypothesis, faculty, side) >= 0.5);
 }
 
 /** Chance of retention from which a lesion is one of the sphincters. Judged. */
@@ -188,6 +202,7 @@ function partsOf({ item, side, place }: Finding): readonly Part[] {
 function regionOf(own: string, place: Finding['place']): string {
   if (place === undefined) return own;
   const { kind, key } = place;
+  if (kind === 'body-part') return bodyPartTable.get(key)?.region ?? own;
   if (kind === 'dermatome' || kind === 'landmark' || kind === 'territory') return skinPlace(kind, key)?.region ?? own;
   // What is lost below a level was followed down to the feet.
   return kind === 'region' ? key : kind === 'level-below' ? 'lower-limbs' : own;

@@ -23,19 +23,25 @@ function spindleLoss(hypothesis: Hypothesis, side: BodySide, limb: 'upper' | 'lo
 
 /** Standing and reaching without sight need the far joints of both sides. */
 export function proprioception({ item, side }: ProbeTarget, limb: 'upper' | 'lower'): ProbeModel | null {
-  const place = skinPlace('landmark', limb === 'lower' ? 'great-toe' : 'index-finger');
-  if (place === undefined) return null;
-  const items = sidesOf(side).map((one) => sensoryItem(place, 'vibration', one));
+  // One nerve takes a few fingers; the hand loses its posture when all have lost their position.
+  const places = (limb === 'lower' ? ['great-toe'] : ['index-finger', 'little-finger']).flatMap(
+    (key) => skinPlace('landmark', key) ?? [],
+  );
+  if (places.length === 0) return null;
+  const items = sidesOf(side).map((one) => ({
+    side: one,
+    joints: places.map((place) => sensoryItem(place, 'vibration', one)),
+  }));
   return signModel({
     item,
     family: 'proprioception',
     steps: [fine],
     fractions: (hypothesis) => [
       Math.min(
-        ...items.map((one, index) =>
+        ...items.map(({ side: one, joints }) =>
           Math.max(
-            sensoryDeficit(hypothesis, one).total,
-            spindleLoss(hypothesis, sidesOf(side)[index] ?? 'left', limb),
+            Math.min(...joints.map((joint) => sensoryDeficit(hypothesis, joint).total)),
+            spindleLoss(hypothesis, one, limb),
           ),
         ),
       ),
@@ -61,7 +67,7 @@ export function cerebellar({ item, side }: ProbeTarget, part: 'upper-limb' | 'lo
   const joints = joint === undefined ? [] : sidesOf(side).map((one) => sensoryItem(joint, 'joint-position', one));
   return signModel({
     item,
-    family: `coordination|${failedInHealth}`,
+    family: `coordination|${part === 'midline'}|${failedInHealth}`,
     steps: [coarse, 4, 4],
     fractions: (hypothesis) => {
       const faculty = part === 'midline' ? 'trunk-coordination' : 'limb-coordination';
@@ -76,7 +82,11 @@ export function cerebellar({ item, side }: ProbeTarget, part: 'upper-limb' | 'lo
     },
     chance: ([ataxia = 0, weakness = 0, position = 0], { from60 }) => {
       const inHealth = 0.02 + failedInHealth * from60;
-      return inHealth + (0.98 - inHealth) * (1 - (1 - 0.92 * ataxia) * (1 - 0.45 * weakness) * (1 - 0.4 * position));
+      return (
+        inHealth +
+        (0.98 - inHealth) *
+          (1 - (1 - 0.92 * ataxia) * (1 - (part === 'midline' ? 0.25 : 0.45) * weakness) * (1 - 0.4 * position))
+      );
     },
   });
 }

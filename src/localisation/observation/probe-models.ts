@@ -223,8 +223,18 @@ function denervation({ item, side, place }: ProbeTarget, feature: 'wasting' | 'f
   });
 }
 
+/** How much of a weakness from above shows in a sign that a slack muscle makes; spastic legs neither waddle nor climb up themselves. Judged. */
+const spasticShare = 0.35;
+
 /** A task fails when the weakest of the movements that it needs is weak; tasks of the whole body load the muscles more. */
-function weaknessOf({ item, side }: ProbeTarget, movements: readonly string[], bilateral: boolean): ProbeModel {
+function weaknessOf(
+  { item, side }: ProbeTarget,
+  { movements, bilateral = false, flaccid = false }: Extract<Probe, { kind: 'weakness-of' }>,
+): ProbeModel {
+  const lossOf = (hypothesis: Hypothesis, one: MotorItem): number => {
+    const { lower, total } = motorDeficit(hypothesis, one);
+    return flaccid ? lower + (total - lower) * spasticShare : total;
+  };
   const perSide = sidesOf(side).map((one) => motorItems(movements, one));
   const loaded = item.scale === 'performance';
   return signModel({
@@ -232,7 +242,7 @@ function weaknessOf({ item, side }: ProbeTarget, movements: readonly string[], b
     family: 'task',
     steps: [fine],
     fractions: (hypothesis) => {
-      const losses = perSide.map((items) => Math.max(0, ...items.map((one) => motorDeficit(hypothesis, one).total)));
+      const losses = perSide.map((items) => Math.max(0, ...items.map((one) => lossOf(hypothesis, one))));
       return [bilateral ? Math.min(...losses) : Math.max(...losses)];
     },
     chance: ([loss = 0]) => {
@@ -340,7 +350,7 @@ export function probeModel(target: ProbeTarget): ProbeModel | null {
     case 'denervation':
       return denervation(target, probe.feature);
     case 'weakness-of':
-      return weaknessOf(target, probe.movements, probe.bilateral ?? false);
+      return weaknessOf(target, probe);
     case 'upper-motor':
       return upperMotor(target, probe);
     case 'proprioception':

@@ -55,6 +55,11 @@ export const hemisphereTerritories = {
     },
     source: arteries,
   },
+  'cortex-inferior-frontal': {
+    label: 'Cerebral cortex, upper (frontal) division of the middle cerebral artery',
+    holds: { 'inferior-frontal-gyrus': 0.9, 'motor-cortex-face': 0.45, 'dorsolateral-frontal-cortex': 0.25 },
+    source: arteries,
+  },
   'cortex-middle-cerebral-lower': {
     label: 'Cerebral cortex, lower (temporoparietal) division of the middle cerebral artery',
     holds: {
@@ -160,6 +165,16 @@ export const hemisphereTerritories = {
       'sensory-cortex-foot': 0.4,
       'upper-optic-radiation': 0.4,
     },
+    source: lobes,
+  },
+  'cortex-inferior-parietal': {
+    label: 'Parietal lobe',
+    holds: { 'inferior-parietal-lobule': 0.92, 'superior-parietal-lobule': 0.25, 'upper-optic-radiation': 0.3 },
+    source: lobes,
+  },
+  'cortex-superior-parietal': {
+    label: 'Parietal lobe',
+    holds: { 'superior-parietal-lobule': 0.92, 'sensory-cortex-hand': 0.45, 'sensory-cortex-arm': 0.25 },
     source: lobes,
   },
   'cortex-temporal': {
