@@ -31,6 +31,15 @@ export interface Hypothesis {
   readonly frequency: number;
   /** How much likelier than others of its kind it is when the trouble came on at this pace; 1 when not given. Judged. */
   readonly paces?: PaceFactors;
+  /** At what age it is met, when that is not any age. Judged. */
+  readonly ages?: AgeRange;
+}
+
+/** Years of age at which a form is met, and the odds outside them. */
+export interface AgeRange {
+  readonly from?: number;
+  readonly to?: number;
+  readonly outside: number;
 }
 
 export type PaceFactors = Readonly<Partial<Record<OnsetPace, number>>>;
@@ -42,7 +51,12 @@ export function hypothesis(
   variant: string,
   frequency: number,
   damage: Damage,
-  extra: { readonly process?: Process; readonly faculties?: FacultyChances; readonly paces?: PaceFactors } = {},
+  extra: {
+    readonly process?: Process;
+    readonly faculties?: FacultyChances;
+    readonly paces?: PaceFactors;
+    readonly ages?: AgeRange;
+  } = {},
 ): Hypothesis {
   return {
     site,
@@ -52,6 +66,7 @@ export function hypothesis(
     faculties: extra.faculties ?? noFaculties,
     frequency,
     ...(extra.paces && { paces: extra.paces }),
+    ...(extra.ages && { ages: extra.ages }),
   };
 }
 

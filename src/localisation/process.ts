@@ -46,7 +46,24 @@ export interface Process {
   readonly wasting: 'denervation' | 'muscle' | 'block';
   /** What the process does, as a clause that completes "because ...". */
   readonly because: string;
+  /** The same for one aspect of an examination, where it can be said more closely. */
+  readonly reasons?: Reasons;
 }
+
+/** What signs are about, as far as a process gives different reasons for them; `spared` is said of what is normal. */
+export type Aspect =
+  | 'strength'
+  | 'bulk'
+  | 'twitching'
+  | 'feeling'
+  | 'reflex'
+  | 'release'
+  | 'coordination'
+  | 'head'
+  | 'autonomic'
+  | 'spared';
+
+export type Reasons = Readonly<Partial<Record<Aspect, string>>>;
 
 /** Chance that a faculty is abnormal on a side, or in the midline, under a hypothesis; absent = as in health. */
 export type FacultyChances = ReadonlyMap<string, number>;

@@ -1,7 +1,13 @@
 import { describe, expect, it } from 'vitest';
 import { findItem } from '../../src/exam/catalogue/catalogue.ts';
 import { hypotheses, noLesionIndex } from '../../src/localisation/hypotheses/hypotheses.ts';
+import { createLocaliser } from '../../src/localisation/localise.ts';
+import { contextOf } from '../../src/localisation/observation/context.ts';
 import { type ProbeTarget, probeModel } from '../../src/localisation/observation/probe-models.ts';
+import { bedsideExam } from '../support/bedside.ts';
+import { examBody, plantars, power, reflexes, sensation } from './case-writing.ts';
+
+const atAge = (ageYears: number) => ({ onset: {}, person: { ageYears } });
 
 /** Chance of an abnormal result in a person without a lesion. */
 function inHealth(
@@ -54,5 +60,50 @@ describe('what age alone does, within the published intervals', () => {
 
   it('hardly ever loses an ankle jerk under 60', () => {
     expect(inHealth(target('reflexes', 'ankle'), 0, (value) => value === '0')).toBeLessThan(0.05);
+  });
+});
+
+// Mold, as reported in Am Fam Physician 2005: from 85 years on 54 % have a deficit at both feet, 86 % of those the ankle jerks.
+describe('what great age does', () => {
+  it('takes the ankle jerks of about half of the people from 85 on', () => {
+    const chance = inHealth(
+      target('reflexes', 'ankle'),
+      contextOf(atAge(88)).from60,
+      (value) => value === '0' || value === 'trace',
+    );
+    expect(chance).toBeGreaterThanOrEqual(0.3);
+    expect(chance).toBeLessThanOrEqual(0.55);
+  });
+});
+
+// The age trap: what is usual at 82 is a neuropathy at 45.
+describe('absent ankle jerks and lost vibration at the toes, and nothing else', () => {
+  const localiser = createLocaliser();
+  const answerAt = (age: number) =>
+    localiser.localise(
+      bedsideExam(
+        examBody({
+          age,
+          findings: {
+            power: power({ 'great-toe-extension': '5', 'ankle-dorsiflexion': '5', 'hip-flexion': '5' }),
+            reflexes: reflexes({ biceps: '2', knee: '2', ankle: '0' }),
+            plantars: plantars('flexor'),
+            sensation: [
+              ...sensation('vibration', { 'great-toe': 'absent', ankle: 'normal' }),
+              ...sensation('pinprick', { 'great-toe': 'normal' }),
+            ],
+          },
+        }),
+      ),
+    );
+
+  it('are put down to age at 82', () => {
+    const { localisations, conclusion } = answerAt(82);
+    expect(localisations[0]?.site).toBe('no-lesion');
+    expect(conclusion).toBe('no-abnormality');
+  });
+
+  it('are a polyneuropathy at 45', () => {
+    expect(answerAt(45).localisations[0]?.kind).toBe('polyneuropathy');
   });
 });

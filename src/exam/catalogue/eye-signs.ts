@@ -161,7 +161,7 @@ export const eyeSigns = sectionTable(
     'eye-adduction-weakness': {
       label: 'Weak adduction of the eye',
       bodyPart: 'eye',
-      probe: anyFaculty('oculomotor', 'internuclear', 'eye-movement-fatigue'),
+      probe: anyFaculty('oculomotor', 'internuclear'),
     },
     'eye-elevation-weakness': { label: 'Weak elevation of the eye', bodyPart: 'eye', probe: faculty('oculomotor') },
     'eye-depression-weakness': { label: 'Weak depression of the eye', bodyPart: 'eye', probe: faculty('oculomotor') },
@@ -180,7 +180,7 @@ export const eyeSigns = sectionTable(
     'eye-abduction-weakness': {
       label: 'Weak abduction of the eye',
       bodyPart: 'eye',
-      probe: anyFaculty('abducens', 'eye-movement-fatigue'),
+      probe: faculty('abducens'),
     },
     'sixth-nerve-palsy': {
       label: 'Sixth nerve palsy',

@@ -18,6 +18,7 @@ import type { Hypothesis } from '../hypothesis.ts';
 import type { Datum } from '../inference/evidence.ts';
 import { cordIndex } from '../lesion.ts';
 import type { SiteKind } from '../localisation.ts';
+import type { Aspect } from '../process.ts';
 import { isProcess, siteWords } from './site-words.ts';
 
 /** A stretch of the path that the hypothesis damages, in words. */
@@ -43,7 +44,7 @@ export function because(hypothesis: Hypothesis, datum: Datum, isPredicted: boole
   const first = everywhere.has(site.kind) ? undefined : breaksOf(hypothesis, datum)[0];
   if (datum.abnormal) {
     if (isPredicted && first !== undefined) return first.text;
-    if (isPredicted && process.because !== '') return process.because;
+    if (isPredicted && process.because !== '') return process.reasons?.[aspectOf(datum)] ?? process.because;
     if (isPredicted) return `it goes with ${siteWords(site)}`;
     return isProcess(site)
       ? `${siteWords(site)} does not account for it`
@@ -51,9 +52,50 @@ export function because(hypothesis: Hypothesis, datum: Datum, isPredicted: boole
   }
   if (first !== undefined)
     return isPredicted ? `only part of the path is affected: ${first.text}` : `${first.text}, so it should suffer`;
+  if (isPredicted && process.because !== '' && isProcess(site))
+    return process.reasons?.spared ?? `${siteWords(site)} spares it`;
   if (isPredicted) return `${sparedPath(datum)} keeps clear of the lesion`;
   return `${siteWords(site)} should change it`;
 }
+
+/** What an item is about, in the terms in which a process gives its reasons. */
+function aspectOf({ finding, column }: Datum): Aspect {
+  const { probe } = column.target.item;
+  switch (probe.kind) {
+    case 'denervation':
+      return probe.feature === 'wasting' ? 'bulk' : 'twitching';
+    case 'sensation':
+    case 'proprioception':
+      return 'feeling';
+    case 'reflex':
+      return finding.value === '3' || finding.value === '4' ? 'release' : 'reflex';
+    case 'plantar':
+    case 'clonus':
+    case 'upper-motor':
+      return 'release';
+    case 'tone':
+      return finding.value === 'spastic' ? 'release' : 'strength';
+    case 'cerebellar':
+      return 'coordination';
+    case 'faculty':
+      return autonomic.has(probe.faculty) ? 'autonomic' : ofStrength.has(probe.faculty) ? 'strength' : 'head';
+    default:
+      return 'strength';
+  }
+}
+
+const autonomic: ReadonlySet<Faculty> = new Set<Faculty>([
+  'blood-pressure',
+  'heart-rate',
+  'sweating',
+  'gut',
+  'sexual',
+  'bowel',
+  'bladder-retention',
+  'bladder-urgency',
+  'pupil-parasympathetic',
+]);
+const ofStrength: ReadonlySet<Faculty> = new Set<Faculty>(['fatigability', 'facilitation', 'breathing', 'myotonia']);
 
 const everywhere: ReadonlySet<SiteKind> = new Set(['anterior-horn', 'motor-neuron-system']);
 

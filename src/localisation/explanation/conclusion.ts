@@ -10,12 +10,12 @@ const noFit = 0.5;
 /** Below this probability the leading site is only one of several. Judged. */
 const faintLead = 0.25;
 const fewAbnormal = 4;
-/** One abnormal finding names a site only from this probability on. Judged. */
-const clearFromOne = 0.5;
+/** One thing found wrong, be it on both sides, names a place or process only when it leads as clearly as this. Judged. */
+const leadFromOneItem = 0.5;
 /** From this share of the leading site's probability on, another is a rival to it. Judged. */
 const rivalFrom = 0.3;
-/** From this probability on, deviations are put down to health and age. Judged. */
-const clearlyNormal = 0.33;
+/** Deviations are put down to health and age when that has this probability, or some and is so much likelier than the next. Judged. */
+const clearlyNormal = { probability: 0.33, atLeast: 0.2, aheadBy: 2 } as const;
 
 /** Positive signs that a movement can be made after all; so many, without any sign that cannot be willed, decide. Judged. */
 const effortSigns = 2;
@@ -55,7 +55,7 @@ export function conclude(
   if (abnormal.length === 0) return isWide ? 'no-abnormality' : 'insufficient';
   if (best.kind === 'none') {
     if (abnormal.some(isEffortSign)) return 'not-anatomical';
-    return isWide && isUsualInHealth && best.probability >= clearlyNormal ? 'no-abnormality' : 'insufficient';
+    return isWide && isUsualInHealth && isClearlyNormal(best, ranked[1]) ? 'no-abnormality' : 'insufficient';
   }
   if (isAgainstAnatomy(tested)) return 'not-anatomical';
   const fit = severalProbability > 0.5 ? jointFit : best.fit;
@@ -65,9 +65,20 @@ export function conclude(
       : 'insufficient';
   }
   if (severalProbability > 0.5 || best.kind === 'multiple-nerves') return 'multiple-sites';
-  const least = abnormal.length === 1 ? clearFromOne : faintLead;
-  if (best.probability < least && abnormal.length < fewAbnormal) return 'insufficient';
+  if (best.probability < faintLead && abnormal.length < fewAbnormal) return 'insufficient';
+  if (best.probability < leadFromOneItem && isOneItem(abnormal)) return 'insufficient';
   return isDiffuse(best) ? 'diffuse-process' : 'single-site';
+}
+
+function isClearlyNormal({ probability }: RankedLocalisation, next: RankedLocalisation | undefined): boolean {
+  if (probability >= clearlyNormal.probability) return true;
+  return probability >= clearlyNormal.atLeast && probability >= clearlyNormal.aheadBy * (next?.probability ?? 0);
+}
+
+/** Whether all that is wrong, and that anything can be drawn from, is one item: one jerk, one movement, on one side or both. */
+function isOneItem(abnormal: readonly Finding[]): boolean {
+  const telling = abnormal.filter(({ item }) => item.probe.kind !== 'recorded-only');
+  return new Set(telling.map(({ item, place }) => `${item.section}/${item.key}@${place?.key ?? ''}`)).size <= 1;
 }
 
 /** Whether a site not much less likely than the leading one accounts for the findings: then they do follow the anatomy. */

@@ -2,6 +2,7 @@ import type { BodySide } from '../../kernel/side.ts';
 import { type Hypothesis, hypothesis } from '../hypothesis.ts';
 import { intact } from '../lesion.ts';
 import { type BodyPart, partOf, processOf } from '../process.ts';
+import { reasonsOf } from './process-reasons.ts';
 import { facultiesOf, lopsided, processSite } from './process-signs.ts';
 
 /** Percent of all focal and diffuse findings. Judged. */
@@ -73,6 +74,7 @@ export function ganglionopathyHypotheses(): Hypothesis[] {
             spindle: ({ side, segment }) => 0.85 * lossOf(side, segment),
             reflex: ({ side, segment }) => 0.5 * lossOf(side, segment),
             because: 'sensory cell bodies are lost whatever the length of their axons',
+            reasons: reasonsOf.ganglia,
           }),
           faculties: facultiesOf(
             [

@@ -1,4 +1,5 @@
 import type { MuscleDisease } from './muscle-and-junction.ts';
+import { reasonsOf } from './process-reasons.ts';
 import { comesOnSlowly } from './process-signs.ts';
 
 /** Percent of all focal and diffuse findings that each site stands for. Judged. */
@@ -11,6 +12,7 @@ const postsynaptic = {
   reflex: 0,
   ownReflex: 0.1,
   because: 'transmission to the muscle fails, more with use',
+  reasons: reasonsOf.postsynaptic,
 } as const;
 
 const presynaptic = {
@@ -18,6 +20,7 @@ const presynaptic = {
   label: 'Presynaptic disorder of the neuromuscular junction',
   kind: 'junction',
   ownReflex: 0.3,
+  reasons: reasonsOf.presynaptic,
 } as const;
 
 /**
@@ -34,8 +37,8 @@ export const junctionDiseases: readonly MuscleDisease[] = [
     signs: [
       ['eyelid-elevation', 0.85, 0.3],
       ['eye-movement-fatigue', 0.8, 0.35],
-      ['oculomotor', 0.3, 0.2],
-      ['abducens', 0.25, 0.2],
+      ['oculomotor', 0.45, 0.25],
+      ['abducens', 0.4, 0.25],
       ['fatigability', 0.5],
       ['upper-face', 0.25, 0.2],
     ],
@@ -49,8 +52,8 @@ export const junctionDiseases: readonly MuscleDisease[] = [
     signs: [
       ['eyelid-elevation', 0.85, 0.4],
       ['eye-movement-fatigue', 0.8, 0.4],
-      ['oculomotor', 0.3, 0.2],
-      ['abducens', 0.25, 0.2],
+      ['oculomotor', 0.45, 0.25],
+      ['abducens', 0.4, 0.25],
       ['fatigability', 0.75],
       ['upper-face', 0.4],
       ['lower-face', 0.25],
@@ -75,8 +78,8 @@ export const junctionDiseases: readonly MuscleDisease[] = [
     signs: [
       ['eyelid-elevation', 0.65],
       ['eye-movement-fatigue', 0.65],
-      ['oculomotor', 0.15],
-      ['abducens', 0.15],
+      ['oculomotor', 0.3],
+      ['abducens', 0.3],
       ['fatigability', 0.75],
       ['swallowing', 0.45],
       ['speech-articulation', 0.35],
@@ -185,6 +188,7 @@ export const junctionDiseases: readonly MuscleDisease[] = [
       reflex: 0.6 + 0.28 * depth,
       because: 'too little transmitter is released, less at rest than after effort',
       paces: comesOnSlowly,
+      ages: { from: 35, outside: 0.3 },
       signs: [
         ['gut', 0.65],
         ['sexual', 0.45],

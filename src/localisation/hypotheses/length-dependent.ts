@@ -1,9 +1,17 @@
 import { read, recalled, type Source } from '../../kernel/cite.ts';
 import type { BodySide } from '../../kernel/side.ts';
-import { type Hypothesis, hypothesis } from '../hypothesis.ts';
+import { type AgeRange, type Hypothesis, hypothesis, type PaceFactors } from '../hypothesis.ts';
 import { intact } from '../lesion.ts';
 import { type FibreSite, type Process, partOf, processOf, reached } from '../process.ts';
-import { facultiesOf, type Lopsidedness, lopsided, type ProcessSign, processSite } from './process-signs.ts';
+import { reasonsOf } from './process-reasons.ts';
+import {
+  comesOnSlowly,
+  facultiesOf,
+  type Lopsidedness,
+  lopsided,
+  type ProcessSign,
+  processSite,
+} from './process-signs.ts';
 
 /** Percent of all focal and diffuse findings that are polyneuropathies of the longest axons. Judged; they are the commonest process. */
 const percentOfAll = 14;
@@ -29,6 +37,8 @@ interface Form {
   /** Spindle afferents, by reach like the other fibres. */
   readonly spindle?: number;
   readonly signs: readonly ProcessSign[];
+  readonly ages?: AgeRange;
+  readonly paces?: PaceFactors;
   readonly source: Source;
 }
 
@@ -82,6 +92,7 @@ const forms: readonly Form[] = [
     small: 0.3,
     reflexEverywhere: 0.85,
     signs: [['postural-tremor', 0.25]],
+    paces: comesOnSlowly,
     source: recalled('szigeti-2009', 'demyelinating forms: general loss of jerks, distal wasting'),
   },
   {
@@ -107,6 +118,8 @@ const forms: readonly Form[] = [
     small: 0.3,
     spindle: 0.7,
     signs: [['postural-tremor', 0.4]],
+    ages: { from: 50, outside: 0.4 },
+    paces: comesOnSlowly,
     source: recalled('amato-russell', 'distal demyelinating neuropathy with IgM'),
   },
   {
@@ -120,6 +133,7 @@ const forms: readonly Form[] = [
     large: 0.1,
     small: 0.05,
     signs: [['voice', 0.08]],
+    paces: comesOnSlowly,
     source: recalled('amato-russell', 'distal hereditary motor neuropathy'),
   },
   {
@@ -179,6 +193,7 @@ function lossProcess(form: Form, reachCm: number, factor: number, worse: BodySid
     spindle: (fibre) => factor * (form.spindle ?? 0) * failed(fibre, -10),
     reflex: (fibre) => Math.max(form.reflexEverywhere ?? 0, factor * 0.55 * form.large * failed(fibre, -14)),
     because: 'the longest axons fail first',
+    reasons: form.reflexEverywhere === undefined ? reasonsOf.longAxons : reasonsOf.slowAxons,
   });
 }
 
@@ -204,7 +219,12 @@ function formHypothesis(
     `${form.variant}-${reach.key}-${depth}${side.key}`,
     percentOfAll * form.share * reach.share * (depth === 'slight' ? reach.slight : 1 - reach.slight) * side.share,
     intact,
-    { process: lossProcess(form, reach.cm, depthFactor[depth], side.worse), faculties: facultiesOf(form.signs) },
+    {
+      process: lossProcess(form, reach.cm, depthFactor[depth], side.worse),
+      faculties: facultiesOf(form.signs),
+      ...(form.ages && { ages: form.ages }),
+      ...(form.paces && { paces: form.paces }),
+    },
   );
 }
 

@@ -6,6 +6,8 @@ export const cellRegions = {
   neck: ['C2', 'C4'],
   'upper-arm': ['C5', 'C6'],
   'forearm-and-hand': ['C7', 'T1'],
+  triceps: ['C7', 'C7'],
+  hand: ['C8', 'T1'],
   trunk: ['T2', 'T12'],
   thigh: ['L2', 'L4'],
   'leg-and-foot': ['L5', 'S2'],
@@ -112,14 +114,14 @@ export const spreadingPatterns: readonly CellPattern[] = [
   },
   {
     key: 'bulbar',
-    share: 0.12,
+    share: 0.09,
     bulbar: 0.9,
     breathing: 0.2,
     losses: both((side) => arm(side, 0.04, 0.1)),
   },
   {
     key: 'bulbar-and-arms',
-    share: 0.08,
+    share: 0.07,
     bulbar: 0.85,
     breathing: 0.25,
     losses: both((side) => [...arm(side, 0.35, 0.5), [side, 'neck', 0.3]]),
@@ -135,9 +137,10 @@ export const spreadingPatterns: readonly CellPattern[] = [
 
 /** Loss of cord cells that stays where it began: one limb or part of it, for good or within days. Shares judged. */
 export const segmentalPatterns: readonly CellPattern[] = [
-  ...eitherSide('forearm-and-hand', 0.3, 0.01, (side, far) => [
-    [side, 'forearm-and-hand', 0.6],
-    [far, 'forearm-and-hand', 0.1],
+  ...eitherSide('hand-and-forearm', 0.3, 0.01, (side, far) => [
+    [side, 'hand', 0.65],
+    [side, 'triceps', 0.3],
+    [far, 'hand', 0.1],
   ]),
   ...eitherSide('shoulder-and-upper-arm', 0.12, 0.02, (side) => [[side, 'upper-arm', 0.8]]),
   ...eitherSide('whole-arm', 0.16, 0.05, (side) => arm(side, 0.9, 0.8)),

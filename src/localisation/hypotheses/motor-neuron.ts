@@ -5,13 +5,14 @@ import { type Hypothesis, hypothesis } from '../hypothesis.ts';
 import { LesionBuilder } from '../lesion.ts';
 import { type Process, partOf, processOf, reached } from '../process.ts';
 import { type CellPattern, cellRegions, segmentalPatterns, spreadingPatterns } from './motor-neuron-patterns.ts';
+import { reasonsOf } from './process-reasons.ts';
 import { comesOnSlowly, facultiesOf, type ProcessSign, processSite } from './process-signs.ts';
 
 /** Percent of all focal and diffuse findings that each process stands for. Judged. */
 const percent = {
   motorNeuron: 2.3,
   lowerSpreading: 0.9,
-  lowerSegmental: 0.6,
+  lowerSegmental: 0.5,
   lowerProximal: 0.15,
   bulbospinal: 0.1,
   upperMotorNeuron: 0.35,
@@ -21,8 +22,15 @@ const system = processSite('motor-neuron-system', 'Disease of upper and lower mo
 const lower = processSite('lower-motor-neuron-system', 'Anterior horn cell disease', 'anterior-horn');
 const upper = processSite('upper-motor-neuron-system', 'Disease of upper motor neurons', 'motor-neuron-system');
 
-function cellsLost({ losses }: CellPattern): LesionBuilder {
+/** Cells lost everywhere in a disease that spreads, before any weakness shows: twitching is seen beyond the weak regions. Judged. */
+const lostEverywhere = 0.1;
+
+function cellsLost({ losses }: CellPattern, everywhere = 0): LesionBuilder {
   const lesion = new LesionBuilder();
+  if (everywhere > 0)
+    for (const side of bodySides)
+      for (let segment = 0; segment <= segmentIndex('S2'); segment += 1)
+        lesion.cord('anteriorHorn', side, segment, everywhere);
   for (const [side, region, fraction] of losses) {
     const [from, to] = cellRegions[region];
     for (let segment = segmentIndex(from); segment <= segmentIndex(to); segment += 1)
@@ -40,6 +48,9 @@ function thenarLoss({ losses }: CellPattern): Process['motor'] {
   for (const [side, region, fraction] of losses) if (region === 'forearm-and-hand') bySide.set(side, fraction);
   return ({ side, group }) => (group === 'hand-thenar' ? splitHand * (bySide.get(side) ?? 0) : 0);
 }
+
+/** Spreading loss of motor cells is a disease of the second half of life. Judged. */
+const middleAgeOn = { from: 40, outside: 0.25 } as const;
 
 /** Signs of lost bulbar cells. */
 const bulbarSigns = (chance: number, breathing: number): readonly ProcessSign[] => [
@@ -83,7 +94,7 @@ function spreadingHypotheses(pattern: CellPattern, share: number): Hypothesis[] 
   const onSide = (side: BodySide): number =>
     worstLoss(pattern, side) >= worstLoss(pattern, opposite(side)) ? 1 : upperOnBetterSide;
   const combined = upperLosses.map((loss) => {
-    const lesion = cellsLost(pattern);
+    const lesion = cellsLost(pattern, lostEverywhere);
     for (const side of bodySides) {
       const strength = loss.strength * onSide(side);
       lesion.cord('corticospinal', side, 0, strength);
@@ -93,27 +104,37 @@ function spreadingHypotheses(pattern: CellPattern, share: number): Hypothesis[] 
     const release: Process['release'] = ({ side, segment }) =>
       segment === null ? face : loss.released * onSide(side) - loss.strength * onSide(side);
     return hypothesis(system, `${key}-${loss.key}`, percent.motorNeuron * share * loss.share, lesion.build(), {
-      process: processOf({ motor, release, because: 'motor cells are lost in cortex, brainstem and cord' }),
+      process: processOf({
+        motor,
+        release,
+        because: 'motor cells are lost in cortex, brainstem and cord',
+        reasons: reasonsOf.motorCells,
+      }),
       faculties: facultiesOf([
         ...bulbarSigns(bulbar, breathing),
         ['pseudobulbar', (0.35 + 0.4 * loss.released) * bulbar],
       ]),
+      ages: middleAgeOn,
     });
   });
-  const cordAlone = hypothesis(lower, key, percent.lowerSpreading * share, cellsLost(pattern).build(), {
-    process: processOf({ motor, because: 'anterior horn cells are lost' }),
+  const cordAlone = hypothesis(lower, key, percent.lowerSpreading * share, cellsLost(pattern, lostEverywhere).build(), {
+    process: processOf({ motor, because: 'anterior horn cells are lost', reasons: reasonsOf.lowerMotorCells }),
     faculties: facultiesOf(bulbarSigns(bulbar * 0.6, breathing)),
     paces: comesOnSlowly,
+    ages: middleAgeOn,
   });
   return [...combined, cordAlone];
 }
 
 /** Cells die within days of an infection, or over years in one limb. Judged. */
-const staysWhereItBegan = { hyperacute: 2, acute: 4, subacute: 0.7, chronic: 1.1 } as const;
+const staysWhereItBegan = { hyperacute: 1.5, acute: 3, subacute: 0.7, chronic: 1.1 } as const;
 
 function segmentalHypothesis(pattern: CellPattern, share: number): Hypothesis {
   return hypothesis(lower, `segmental-${pattern.key}`, percent.lowerSegmental * share, cellsLost(pattern).build(), {
-    process: processOf({ because: 'anterior horn cells of some segments are lost' }),
+    process: processOf({
+      because: 'anterior horn cells of some segments are lost',
+      reasons: reasonsOf.lowerMotorCells,
+    }),
     faculties: facultiesOf(bulbarSigns(pattern.bulbar, 0.06)),
     paces: staysWhereItBegan,
   });
@@ -151,7 +172,12 @@ function girdleHypotheses(): Hypothesis[] {
     const reflex: Process['reflex'] = ({ segment }) =>
       segment !== null && segment >= segmentIndex('L2') && segment <= segmentIndex('L4') ? 0.7 : 0.45;
     const nearest = hypothesis(lower, `girdles-${key}`, percent.lowerProximal / 2, cellsLost(everywhere).build(), {
-      process: processOf({ motor, reflex, because: 'anterior horn cells of the limb girdles are lost' }),
+      process: processOf({
+        motor,
+        reflex,
+        because: 'anterior horn cells of the limb girdles are lost',
+        reasons: reasonsOf.lowerMotorCells,
+      }),
       faculties: facultiesOf([...bulbarSigns(0.12, 0.1), ['postural-tremor', 0.4]]),
       paces: comesOnSlowly,
     });
@@ -230,6 +256,7 @@ function upperHypotheses(): Hypothesis[] {
       process: processOf({
         release: ({ side, segment }) => lossOf(side, segment) * (segment === null ? 1 : 0.8),
         because: 'the motor cells of the cortex and their tracts fail on both sides',
+        reasons: reasonsOf.upperMotorCells,
       }),
       faculties: facultiesOf([
         ['pseudobulbar', bulbar],
@@ -238,6 +265,7 @@ function upperHypotheses(): Hypothesis[] {
         ['lower-face', bulbar * 0.35],
         ['bladder-urgency', 0.25],
       ]),
+      ages: { from: 35, outside: 0.3 },
     });
   });
 }

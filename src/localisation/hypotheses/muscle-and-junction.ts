@@ -2,10 +2,10 @@ import type { MuscleGroup } from '../../anatomy/movement.ts';
 import { segmentIndex } from '../../anatomy/segments.ts';
 import { recalled, type Source } from '../../kernel/cite.ts';
 import type { BodySide } from '../../kernel/side.ts';
-import { type Hypothesis, hypothesis, type PaceFactors } from '../hypothesis.ts';
+import { type AgeRange, type Hypothesis, hypothesis, type PaceFactors } from '../hypothesis.ts';
 import { intact } from '../lesion.ts';
 import type { SiteKind } from '../localisation.ts';
-import { type FibreSite, type Process, processOf } from '../process.ts';
+import { type FibreSite, type Process, processOf, type Reasons } from '../process.ts';
 import { junctionDiseases } from './junction-patterns.ts';
 import { myopathies } from './myopathy-patterns.ts';
 import { facultiesOf, type Lopsidedness, lopsided, type ProcessSign, processSite } from './process-signs.ts';
@@ -29,7 +29,9 @@ export interface MuscleDisease {
   readonly reflex: number;
   readonly ownReflex: number;
   readonly because: string;
+  readonly reasons?: Reasons;
   readonly paces?: PaceFactors;
+  readonly ages?: AgeRange;
   readonly signs: readonly ProcessSign[];
 }
 
@@ -61,6 +63,7 @@ function groupProcess(disease: MuscleDisease, worse: BodySide | null): Process {
       fibre.segment === null ? 0 : Math.max(disease.reflex, disease.ownReflex * lossOf(fibre.side, reflexGroup(fibre))),
     wasting: disease.kind === 'muscle' ? 'muscle' : 'block',
     because: disease.because,
+    ...(disease.reasons && { reasons: disease.reasons }),
   });
 }
 
@@ -74,6 +77,7 @@ function diseaseHypothesis(disease: MuscleDisease, side: Lopsidedness): Hypothes
       process: groupProcess(disease, side.worse),
       faculties: facultiesOf(disease.signs, side.worse),
       ...(disease.paces && { paces: disease.paces }),
+      ...(disease.ages && { ages: disease.ages }),
     },
   );
 }

@@ -6,7 +6,7 @@ const percent = {
   proximal: 3,
   acute: 0.25,
   distal: 0.4,
-  fingerFlexorQuadriceps: 0.55,
+  fingerFlexorQuadriceps: 0.6,
   facioscapulohumeral: 0.3,
   oculopharyngeal: 0.45,
   myotonic: 0.4,
@@ -31,6 +31,7 @@ const distal = {
 
 const selective = {
   paces: comesOnSlowly,
+  ages: { from: 45, outside: 0.1 },
   key: 'finger-flexor-quadriceps-myopathy',
   label: 'Muscle disease of finger flexors and quadriceps',
   kind: 'muscle',
@@ -69,6 +70,7 @@ const myotonic = {
 } as const;
 
 const axial = {
+  ages: { from: 45, outside: 0.3 },
   key: 'axial-myopathy',
   label: 'Muscle disease of neck and spine',
   kind: 'muscle',
@@ -216,7 +218,7 @@ export const myopathies: readonly MuscleDisease[] = [
   {
     ...selective,
     variant: 'both',
-    percent: percent.fingerFlexorQuadriceps * 0.55,
+    percent: percent.fingerFlexorQuadriceps * 0.4,
     losses: {
       'finger-flexors': 0.65,
       'forearm-flexors': 0.4,
@@ -240,8 +242,36 @@ export const myopathies: readonly MuscleDisease[] = [
   },
   {
     ...selective,
+    variant: 'late',
+    percent: percent.fingerFlexorQuadriceps * 0.2,
+    losses: {
+      'finger-flexors': 0.85,
+      'forearm-flexors': 0.55,
+      'knee-extensors': 0.85,
+      hip: 0.6,
+      'knee-flexors': 0.35,
+      'leg-anterior': 0.5,
+      'upper-arm': 0.5,
+      shoulder: 0.35,
+      scapular: 0.3,
+      'forearm-extensors': 0.3,
+      hand: 0.25,
+      'hand-thenar': 0.25,
+      'neck-flexors': 0.4,
+      trunk: 0.3,
+    },
+    lopsidedShare: 0.5,
+    betterSide: 0.7,
+    signs: [
+      ['swallowing', 0.6],
+      ['lower-face', 0.25],
+      ['upper-face', 0.3],
+    ],
+  },
+  {
+    ...selective,
     variant: 'quadriceps-first',
-    percent: percent.fingerFlexorQuadriceps * 0.25,
+    percent: percent.fingerFlexorQuadriceps * 0.22,
     losses: { 'knee-extensors': 0.7, 'finger-flexors': 0.3, 'leg-anterior': 0.25, hip: 0.2, 'forearm-flexors': 0.15 },
     lopsidedShare: 0.5,
     betterSide: 0.6,
@@ -250,7 +280,7 @@ export const myopathies: readonly MuscleDisease[] = [
   {
     ...selective,
     variant: 'fingers-first',
-    percent: percent.fingerFlexorQuadriceps * 0.2,
+    percent: percent.fingerFlexorQuadriceps * 0.18,
     losses: { 'finger-flexors': 0.7, 'forearm-flexors': 0.35, 'knee-extensors': 0.3, 'leg-anterior': 0.15, hip: 0.1 },
     lopsidedShare: 0.6,
     betterSide: 0.5,
@@ -333,6 +363,7 @@ export const myopathies: readonly MuscleDisease[] = [
   {
     ...oculopharyngeal,
     variant: 'lids-and-throat',
+    ages: { from: 40, outside: 0.15 },
     percent: percent.oculopharyngeal * 0.5,
     losses: { hip: 0.35, shoulder: 0.3, 'neck-flexors': 0.25, 'knee-extensors': 0.2, 'upper-arm': 0.2 },
     signs: [

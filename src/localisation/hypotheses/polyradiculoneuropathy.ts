@@ -3,6 +3,7 @@ import type { BodySide } from '../../kernel/side.ts';
 import { type Hypothesis, hypothesis } from '../hypothesis.ts';
 import { intact } from '../lesion.ts';
 import { type BodyPart, type FibreSite, type Process, partOf, processOf, reached } from '../process.ts';
+import { reasonsOf } from './process-reasons.ts';
 import {
   comesOnFast,
   comesOnSlowly,
@@ -436,6 +437,7 @@ function rootProcess(form: Form, worse: BodySide | null): Process {
     },
     wasting: form.tempo === 'chronic' ? 'muscle' : 'block',
     because: 'roots and nerves are affected along their whole length, near and far alike',
+    reasons: reasonsOf.rootsAndNerves,
   });
 }
 

@@ -70,6 +70,6 @@ export function lopsided(share: number): readonly Lopsidedness[] {
 }
 
 /** A form that comes on within days to a few weeks, among forms of its kind. Judged. */
-export const comesOnFast: PaceFactors = { hyperacute: 1.3, acute: 1.3, subacute: 0.5, chronic: 0.02 };
+export const comesOnFast: PaceFactors = { hyperacute: 1.3, acute: 1.3, subacute: 0.35, chronic: 0.02 };
 /** A form that comes on over months to years. Judged. */
 export const comesOnSlowly: PaceFactors = { hyperacute: 0.05, acute: 0.1, subacute: 0.7, chronic: 1.3 };

@@ -78,7 +78,7 @@ export function gatherEvidence(findings: readonly Finding[], columns: StateColum
  * What age takes, it takes on both sides: an ankle jerk or vibration at the feet that is lost on the left says little more
  * when it is lost on the right too. Weight of each of the two. Judged.
  */
-const oneOfTwo = 0.6;
+const oneOfTwo = 0.5;
 
 function agedKey({ finding: { item, place } }: Draft): string | null {
   const { probe } = item;

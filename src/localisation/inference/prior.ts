@@ -1,5 +1,5 @@
 import type { Exam, OnsetPace } from '../../exam/exam.ts';
-import type { Hypothesis, Site } from '../hypothesis.ts';
+import type { AgeRange, Hypothesis, Site } from '../hypothesis.ts';
 import type { SiteKind } from '../localisation.ts';
 import { HistoryFactors } from './history-weights.ts';
 
@@ -64,17 +64,21 @@ const sentFor = 0.85;
 export class Priors {
   private readonly hypotheses: readonly Hypothesis[];
   private readonly history: HistoryFactors;
+  private readonly ofSomeAges: readonly { readonly index: number; readonly ages: AgeRange }[];
   /** Natural logs of frequency times the factor of the pace, by pace. */
   private readonly logWeight = new Map<OnsetPace | undefined, Float64Array>();
 
   constructor(hypotheses: readonly Hypothesis[]) {
     this.hypotheses = hypotheses;
     this.history = new HistoryFactors(hypotheses.map(({ site }) => site));
+    this.ofSomeAges = hypotheses.flatMap(({ ages }, index) => (ages === undefined ? [] : [{ index, ages }]));
   }
 
   /** [H] Natural log of the prior weight of each hypothesis for this person and tempo; not normalised. */
   logWeights(exam: Exam): Float64Array {
     const weights = Float64Array.from(this.atPace(paceOf(exam.onset)));
+    const { ageYears } = exam.person;
+    if (ageYears !== undefined) this.weighAge(weights, ageYears);
     const factors = this.history.factors(exam);
     if (factors === null) return weights;
     for (let index = 0; index < weights.length; index += 1) {
@@ -82,6 +86,13 @@ export class Priors {
       if (factor !== 1) weights[index] = (weights[index] ?? 0) + Math.log(factor);
     }
     return weights;
+  }
+
+  private weighAge(weights: Float64Array, ageYears: number): void {
+    for (const { index, ages } of this.ofSomeAges) {
+      const { from = 0, to = Number.POSITIVE_INFINITY, outside } = ages;
+      if (ageYears < from || ageYears > to) weights[index] = (weights[index] ?? 0) + Math.log(outside);
+    }
   }
 
   private atPace(pace: OnsetPace | undefined): Float64Array {

@@ -6,9 +6,8 @@ import { reflexTable } from '../../anatomy/reflexes.ts';
 import { type Segment, segmentIndex } from '../../anatomy/segments.ts';
 import type { SkinPlace } from '../../anatomy/skin.ts';
 import { skinPlace } from '../../anatomy/skin-places.ts';
-import type { Item } from '../../exam/catalogue/item.ts';
 import { scales } from '../../exam/scales.ts';
-import { type BodySide, bodySides, type Side } from '../../kernel/side.ts';
+import type { BodySide } from '../../kernel/side.ts';
 import { facultyChance } from '../forward/faculty.ts';
 import { type MotorItem, motorDeficit, motorItem } from '../forward/motor.ts';
 import { arcState, reflexItem } from '../forward/reflex-arc.ts';
@@ -18,6 +17,7 @@ import type { Hypothesis } from '../hypothesis.ts';
 import { cordIndex, placeIndex } from '../lesion.ts';
 import type { SiteKind } from '../localisation.ts';
 import { signModel } from './abnormality.ts';
+import { cerebellar, proprioception } from './ataxia-models.ts';
 import type { Context } from './context.ts';
 import {
   plantarDistribution,
@@ -34,48 +34,17 @@ import {
   toneGrades,
 } from './observed.ts';
 import { coarse, fine, gradedModel, type ProbeModel } from './probe-model.ts';
+import { limbSegment, mean, motorItems, type ProbeTarget, sidesOf } from './probe-target.ts';
 import { signAccuracy, upperMotorAccuracy } from './sign-accuracy.ts';
 
-/** Where an item is examined: what a finding, or a proposal to examine, says beyond the item. */
-export interface ProbeTarget {
-  readonly item: Item;
-  readonly side: Side;
-  /** Skin table and key for sensation, or body part for signs with sites. */
-  readonly place?: { readonly kind: string; readonly key: string };
-}
-
-const sidesOf = (side: Side): readonly BodySide[] => (side === 'midline' ? bodySides : [side]);
-const mean = (values: readonly number[]): number =>
-  values.reduce((sum, value) => sum + value, 0) / Math.max(1, values.length);
-
-function motorItems(keys: readonly string[], side: BodySide): readonly MotorItem[] {
-  return keys.flatMap((key) => {
-    const movement = movementTable.get(key);
-    return movement === undefined ? [] : [motorItem(movement, movement.paired ? side : 'midline')];
-  });
-}
+export type { ProbeTarget } from './probe-target.ts';
 
 const groupMovements = (groups: readonly MuscleGroup[]): readonly string[] =>
   [...movementTable].flatMap(([key, movement]) => (groups.includes(movement.group) ? [key] : []));
 
-/** The lowest segment that counts: signs of the arm are looked for in the fingers, of the leg at knee and ankle. */
-const limbSegment = { upper: 'C8', lower: 'L4' } as const;
-
 /** Loss of descending control to a limb on one side. */
 function released(hypothesis: Hypothesis, side: BodySide, limb: 'upper' | 'lower'): number {
   return releasedAt(hypothesis, side, segmentIndex(limbSegment[limb]));
-}
-
-/** Axons from the spindles that steer a limb: those of calf and of forearm, in cm from the cord. */
-const spindleLengthCm = { upper: 55, lower: 80 } as const;
-
-/** Loss of muscle-spindle afferents of a limb. */
-function spindleLoss(hypothesis: Hypothesis, side: BodySide, limb: 'upper' | 'lower'): number {
-  return hypothesis.process.spindle({
-    side,
-    segment: segmentIndex(limbSegment[limb]),
-    lengthCm: spindleLengthCm[limb],
-  });
 }
 
 const toneMuscles = {
@@ -299,73 +268,6 @@ function upperMotor(
       1 -
       (1 - falsePositive - sensitivity * Math.min(1, lost * 1.25) * (0.45 + 0.55 * context.chronicity)) *
         (1 - 0.85 * also),
-  });
-}
-
-/** Standing and reaching without sight need the far joints of both sides. */
-function proprioception({ item, side }: ProbeTarget, limb: 'upper' | 'lower'): ProbeModel | null {
-  // One nerve takes a few fingers; the hand loses its posture when all have lost their position.
-  const places = (limb === 'lower' ? ['great-toe'] : ['index-finger', 'little-finger']).flatMap(
-    (key) => skinPlace('landmark', key) ?? [],
-  );
-  if (places.length === 0) return null;
-  const items = sidesOf(side).flatMap((one) => places.map((place) => sensoryItem(place, 'vibration', one)));
-  return signModel({
-    item,
-    family: 'proprioception',
-    steps: [fine],
-    fractions: (hypothesis) => [
-      Math.min(
-        ...items.map((one, index) =>
-          Math.max(
-            sensoryDeficit(hypothesis, one).total,
-            spindleLoss(hypothesis, sidesOf(side)[index] ?? 'left', limb),
-          ),
-        ),
-      ),
-    ],
-    chance: ([loss = 0]) => 0.03 + 0.75 * loss ** 1.5,
-  });
-}
-
-const coordinationMuscles = {
-  'upper-limb': ['shoulder-abduction', 'finger-extension'],
-  'lower-limb': ['hip-flexion', 'ankle-dorsiflexion'],
-  midline: ['hip-flexion'],
-} as const;
-
-/** Balance tasks that healthy people from 60 fail, such as walking heel to toe: a fifth, more in great age. Judged. */
-const taskFailedFrom60 = 0.2;
-
-/** Clumsiness is cerebellar, or made by weakness, or by lost position sense; the last two in part only. */
-function cerebellar({ item, side }: ProbeTarget, part: 'upper-limb' | 'lower-limb' | 'midline'): ProbeModel {
-  const muscles = sidesOf(side).flatMap((one) => motorItems(coordinationMuscles[part], one));
-  const joint = skinPlace('landmark', part === 'upper-limb' ? 'index-finger' : 'great-toe');
-  const failedInHealth = item.scale === 'performance' ? taskFailedFrom60 : 0;
-  const joints = joint === undefined ? [] : sidesOf(side).map((one) => sensoryItem(joint, 'joint-position', one));
-  return signModel({
-    item,
-    family: `coordination|${part === 'midline'}|${failedInHealth}`,
-    steps: [coarse, 4, 4],
-    fractions: (hypothesis) => {
-      const faculty = part === 'midline' ? 'trunk-coordination' : 'limb-coordination';
-      const spindles = sidesOf(side).map((one) =>
-        spindleLoss(hypothesis, one, part === 'upper-limb' ? 'upper' : 'lower'),
-      );
-      return [
-        Math.max(...sidesOf(side).map((one) => facultyChance(hypothesis, faculty, one)), 0.85 * Math.max(...spindles)),
-        mean(muscles.map((muscle) => motorDeficit(hypothesis, muscle).total)),
-        mean(joints.map((one) => sensoryDeficit(hypothesis, one).total)),
-      ];
-    },
-    chance: ([ataxia = 0, weakness = 0, position = 0], { from60 }) => {
-      const inHealth = 0.02 + failedInHealth * from60;
-      return (
-        inHealth +
-        (0.98 - inHealth) *
-          (1 - (1 - 0.92 * ataxia) * (1 - (part === 'midline' ? 0.25 : 0.45) * weakness) * (1 - 0.4 * position))
-      );
-    },
   });
 }
 

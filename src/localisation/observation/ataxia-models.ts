@@ -1,0 +1,92 @@
+import { segmentIndex } from '../../anatomy/segments.ts';
+import { skinPlace } from '../../anatomy/skin-places.ts';
+import type { BodySide } from '../../kernel/side.ts';
+import { facultyChance } from '../forward/faculty.ts';
+import { motorDeficit } from '../forward/motor.ts';
+import { sensoryDeficit, sensoryItem } from '../forward/sensory.ts';
+import type { Hypothesis } from '../hypothesis.ts';
+import { signModel } from './abnormality.ts';
+import { coarse, fine, type ProbeModel } from './probe-model.ts';
+import { limbSegment, mean, motorItems, type ProbeTarget, sidesOf } from './probe-target.ts';
+
+/** Axons from the spindles that steer a limb: those of calf and of forearm, in cm from the cord. */
+const spindleLengthCm = { upper: 55, lower: 80 } as const;
+
+/** Loss of muscle-spindle afferents of a limb. */
+function spindleLoss(hypothesis: Hypothesis, side: BodySide, limb: 'upper' | 'lower'): number {
+  return hypothesis.process.spindle({
+    side,
+    segment: segmentIndex(limbSegment[limb]),
+    lengthCm: spindleLengthCm[limb],
+  });
+}
+
+/** Standing and reaching without sight need the far joints of both sides. */
+export function proprioception({ item, side }: ProbeTarget, limb: 'upper' | 'lower'): ProbeModel | null {
+  // One nerve takes a few fingers; the hand loses its posture when all have lost their position.
+  const places = (limb === 'lower' ? ['great-toe'] : ['index-finger', 'little-finger']).flatMap(
+    (key) => skinPlace('landmark', key) ?? [],
+  );
+  if (places.length === 0) return null;
+  const items = sidesOf(side).map((one) => ({
+    side: one,
+    joints: places.map((place) => sensoryItem(place, 'vibration', one)),
+  }));
+  return signModel({
+    item,
+    family: 'proprioception',
+    steps: [fine],
+    fractions: (hypothesis) => [
+      Math.min(
+        ...items.map(({ side: one, joints }) =>
+          Math.max(
+            Math.min(...joints.map((joint) => sensoryDeficit(hypothesis, joint).total)),
+            spindleLoss(hypothesis, one, limb),
+          ),
+        ),
+      ),
+    ],
+    chance: ([loss = 0]) => 0.03 + 0.75 * loss ** 1.5,
+  });
+}
+
+const coordinationMuscles = {
+  'upper-limb': ['shoulder-abduction', 'finger-extension'],
+  'lower-limb': ['hip-flexion', 'ankle-dorsiflexion'],
+  midline: ['hip-flexion'],
+} as const;
+
+/** Balance tasks that healthy people from 60 fail, such as walking heel to toe: a fifth, more in great age. Judged. */
+const taskFailedFrom60 = 0.2;
+
+/** Clumsiness is cerebellar, or made by weakness, or by lost position sense; the last two in part only. */
+export function cerebellar({ item, side }: ProbeTarget, part: 'upper-limb' | 'lower-limb' | 'midline'): ProbeModel {
+  const muscles = sidesOf(side).flatMap((one) => motorItems(coordinationMuscles[part], one));
+  const joint = skinPlace('landmark', part === 'upper-limb' ? 'index-finger' : 'great-toe');
+  const failedInHealth = item.scale === 'performance' ? taskFailedFrom60 : 0;
+  const joints = joint === undefined ? [] : sidesOf(side).map((one) => sensoryItem(joint, 'joint-position', one));
+  return signModel({
+    item,
+    family: `coordination|${part === 'midline'}|${failedInHealth}`,
+    steps: [coarse, 4, 4],
+    fractions: (hypothesis) => {
+      const faculty = part === 'midline' ? 'trunk-coordination' : 'limb-coordination';
+      const spindles = sidesOf(side).map((one) =>
+        spindleLoss(hypothesis, one, part === 'upper-limb' ? 'upper' : 'lower'),
+      );
+      return [
+        Math.max(...sidesOf(side).map((one) => facultyChance(hypothesis, faculty, one)), 0.85 * Math.max(...spindles)),
+        mean(muscles.map((muscle) => motorDeficit(hypothesis, muscle).total)),
+        mean(joints.map((one) => sensoryDeficit(hypothesis, one).total)),
+      ];
+    },
+    chance: ([ataxia = 0, weakness = 0, position = 0], { from60 }) => {
+      const inHealth = 0.02 + failedInHealth * from60;
+      return (
+        inHealth +
+        (0.98 - inHealth) *
+          (1 - (1 - 0.92 * ataxia) * (1 - (part === 'midline' ? 0.25 : 0.45) * weakness) * (1 - 0.4 * position))
+      );
+    },
+  });
+}
