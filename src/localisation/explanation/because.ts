@@ -1,5 +1,5 @@
 import { movementTable } from '../../anatomy/movements.ts';
-import { type PlaceKey, placeTable } from '../../anatomy/places.ts';
+import { placeKeys, placeTable } from '../../anatomy/places.ts';
 import { reflexTable } from '../../anatomy/reflexes.ts';
 import { type Segment, segments } from '../../anatomy/segments.ts';
 import { skinPlace } from '../../anatomy/skin-places.ts';
@@ -112,11 +112,10 @@ function strandBreaks(
     .sort((a, b) => b.share - a.share);
 }
 
+const placeNames = placeKeys.map((key) => lowerFirst(placeTable[key].label));
+
 function placeName(index: number): string {
-  const keys = Object.keys(placeTable) as PlaceKey[];
-  const key = keys[index % keys.length];
-  const label = key === undefined ? '' : placeTable[key].label;
-  return lowerFirst(label);
+  return placeNames[index % placeNames.length] ?? '';
 }
 
 function motorBreaks(hypothesis: Hypothesis, movementKey: string, side: BodySide): readonly Break[] {

@@ -132,8 +132,8 @@ class Search {
     );
     const members = [...from.members, partner];
     let score = this.prior.besides(from.members)(partner);
-    this.scored.data.forEach(({ gains }, place) => {
-      score += gains[states[place] ?? 0] ?? 0;
+    this.scored.data.forEach(({ logs, weight }, place) => {
+      score += weight * (logs[states[place] ?? 0] ?? 0);
     });
     return [{ members, score, combined, states }];
   }
@@ -222,19 +222,19 @@ function explainsAny(data: readonly WeighedDatum[], index: number): boolean {
 }
 
 /** What a datum adds to the estimate of a candidate, by the state in which the candidate alone would leave the item. */
-function besideState({ states, affected, healthy, gains, abnormal }: WeighedDatum, state: number): Gains {
-  const own = gains[state] ?? 0;
-  const both = new Float64Array(gains.length);
+function besideState({ states, affected, healthy, logs, weight, abnormal }: WeighedDatum, state: number): Gains {
+  const own = logs[state] ?? 0;
+  const both = new Float64Array(logs.length);
   for (let other = 0; other < both.length; other += 1) {
-    const theirs = gains[other] ?? 0;
+    const theirs = logs[other] ?? 0;
     both[other] = abnormal ? Math.max(own, theirs) : Math.min(own, theirs);
   }
-  return { states, affected, healthy, gains: both };
+  return { states, affected, healthy, logs: both, weight };
 }
 
 /** Weight of data, in nats against health. */
 function weightOf(data: readonly WeighedDatum[]): number {
-  return data.reduce((sum, { gains, healthy }) => sum - (gains[healthy] ?? 0), 0);
+  return data.reduce((sum, { logs, weight, healthy }) => sum - weight * (logs[healthy] ?? 0), 0);
 }
 
 /** State of an item under both: where one of the two leaves it as in health, that of the other. */

@@ -1,7 +1,8 @@
 import type { Modality } from '../../anatomy/probe.ts';
 import { type Segment, segmentIndex } from '../../anatomy/segments.ts';
-import { type DermatomeKey, dermatomeKeys } from '../../anatomy/skin.ts';
+import { type DermatomeKey, dermatomeKeys, type SkinPlace } from '../../anatomy/skin.ts';
 import { skinPlace } from '../../anatomy/skin-places.ts';
+import type { Item } from '../../exam/catalogue/item.ts';
 import type { Finding, FindingPlace } from '../../exam/finding.ts';
 import type { ProbeTarget } from '../observation/probe-models.ts';
 import type { Column, StateColumns } from './columns.ts';
@@ -41,47 +42,80 @@ const summaryBase = 0.6;
 /** What the examiner stated, one datum per place, each with its discounted weight. Untested items give none. */
 export function gatherEvidence(findings: readonly Finding[], columns: StateColumns): readonly Datum[] {
   const patches = lostPatches(findings);
-  const drafts = findings.filter((finding) => finding.value !== null).flatMap((finding) => draftsOf(finding, patches));
+  const drafts: Draft[] = [];
+  for (const finding of findings) addDrafts(drafts, finding, patches);
   const sizes = new Map<string, number>();
-  for (const draft of drafts) sizes.set(draft.group, (sizes.get(draft.group) ?? 0) + draft.base);
-  return drafts.flatMap((draft): Datum[] => {
-    const column = columns.column(draft.target);
-    const valueIndex = column === null ? -1 : column.model.indexOf(draft.value);
-    if (column === null || valueIndex === -1) return [];
-    const size = Math.max(1, sizes.get(draft.group) ?? 1);
-    return [
-      {
-        finding: draft.finding,
-        column,
-        valueIndex,
-        abnormal: draft.finding.abnormal && draft.value === draft.finding.value,
-        weight: temper * draft.base * size ** -draft.correlation,
-      },
-    ];
+  for (const { group, base } of drafts) sizes.set(group, (sizes.get(group) ?? 0) + base);
+  const data: Datum[] = [];
+  for (const { finding, target, value, group, base, correlation: strength } of drafts) {
+    const column = columns.column(target);
+    const valueIndex = column === null ? -1 : column.model.indexOf(value);
+    if (column === null || valueIndex === -1) continue;
+    const size = Math.max(1, sizes.get(group) ?? 1);
+    data.push({
+      finding,
+      column,
+      valueIndex,
+      abnormal: finding.abnormal && value === finding.value,
+      weight: temper * base * (strength === 0 ? 1 : size ** -strength),
+    });
+  }
+  return data;
+}
+
+function addDrafts(drafts: Draft[], finding: Finding, patches: LostPatches): void {
+  const { item, side, place, value, origin } = finding;
+  if (value === null) return;
+  const { probe } = item;
+  if (probe.kind === 'sensation' && place !== undefined) {
+    drafts.push(...sensoryDrafts(finding, probe.modality, value, patches));
+    return;
+  }
+  const isSummary = origin === 'otherwise-normal';
+  const { name, strength } = groupOf(finding);
+  drafts.push({
+    finding,
+    target: place === undefined ? { item, side } : { item, side, place },
+    value,
+    group: name,
+    base: isSummary ? summaryBase : 1,
+    correlation: isSummary ? correlation.summary : strength,
   });
 }
 
-function draftsOf(finding: Finding, patches: LostPatches): readonly Draft[] {
-  const { item, side, place, value } = finding;
-  if (value === null) return [];
-  const { probe } = item;
-  if (probe.kind === 'sensation' && place !== undefined) return sensoryDrafts(finding, probe.modality, value, patches);
-  const target: ProbeTarget = place === undefined ? { item, side } : { item, side, place };
-  const [group, strength] = groupOf(finding);
-  const base = finding.origin === 'otherwise-normal' ? summaryBase : 1;
-  return [
-    {
-      finding,
-      target,
-      value,
-      group: `${finding.origin}|${group}`,
-      base,
-      correlation: finding.origin === 'otherwise-normal' ? correlation.summary : strength,
-    },
-  ];
+/** The data that a finding is correlated with, by name, and how strongly. */
+interface Group {
+  readonly name: string;
+  readonly strength: number;
 }
 
-function groupOf({ item, side, abnormal }: Finding): readonly [string, number] {
+/** Groups by item, then by what else of the finding decides; there are at most twelve of an item. */
+const groups = new Map<Item, Map<string, Group>>();
+
+function groupOf(finding: Finding): Group {
+  const { item, side, abnormal, origin } = finding;
+  let ofItem = groups.get(item);
+  if (ofItem === undefined) {
+    ofItem = new Map();
+    groups.set(item, ofItem);
+  }
+  const key = groupKeys[side][origin][abnormal ? 'abnormal' : 'normal'];
+  const known = ofItem.get(key);
+  if (known !== undefined) return known;
+  const [name, strength] = namedGroup(finding);
+  const group = { name: `${origin}|${name}`, strength };
+  ofItem.set(key, group);
+  return group;
+}
+
+const byResult = (name: string) => ({ abnormal: `${name}|abnormal`, normal: `${name}|normal` });
+const byOrigin = (name: string) => ({
+  recorded: byResult(`${name}|recorded`),
+  'otherwise-normal': byResult(`${name}|otherwise-normal`),
+});
+const groupKeys = { left: byOrigin('left'), right: byOrigin('right'), midline: byOrigin('midline') } as const;
+
+function namedGroup({ item, side, abnormal }: Finding): readonly [string, number] {
   switch (item.probe.kind) {
     case 'movement':
       return [`power|${item.region}|${side}|${abnormal}`, correlation.power];
@@ -126,7 +160,7 @@ function sensoryDrafts(
   });
   if (place.kind === 'level-below') return levelDrafts(place.key as Segment, value, at, `level|${finding.id}`);
   if (place.kind === 'region') {
-    const keys = sampled.filter((key) => skinPlace('dermatome', key)?.region === place.key);
+    const keys = sampledByRegion.get(place.key) ?? [];
     // The region was declared as a whole: together its dermatomes weigh about as much as two tested points.
     return keys.map((key) => at(key, value, Math.min(0.5, 2 / keys.length) * summaryBase, `region|${finding.id}`));
   }
@@ -165,9 +199,16 @@ function patchName({ modality, side }: Finding): string {
   return `${modality}|${side}`;
 }
 
+const segmentsByRow = new Map<SkinPlace, readonly number[]>();
+
 function segmentsNamed({ kind, key }: FindingPlace): readonly number[] {
   const row = kind === 'territory' || kind === 'dermatome' ? skinPlace(kind, key) : undefined;
-  return row?.supplies.flatMap(({ roots }) => Object.keys(roots) as Segment[]).map(segmentIndex) ?? [];
+  if (row === undefined) return [];
+  const known =
+    segmentsByRow.get(row) ??
+    row.supplies.flatMap(({ roots }) => Object.keys(roots) as Segment[]).map((root) => segmentIndex(root));
+  segmentsByRow.set(row, known);
+  return known;
 }
 
 /**
@@ -179,17 +220,20 @@ function bordersOf(place: FindingPlace, patch: readonly number[]): readonly Derm
   if (own.length === 0) return [];
   const top = Math.min(...own);
   const bottom = Math.max(...own);
-  return dermatomeKeys.filter((key) => {
-    const segment = segmentIndex(segmentOf(key));
-    if (segment >= Math.min(...patch) && segment <= Math.max(...patch)) return false;
+  const patchTop = Math.min(...patch);
+  const patchBottom = Math.max(...patch);
+  return dermatomeSegments.flatMap(([key, segment]) => {
+    if (segment >= patchTop && segment <= patchBottom) return [];
     const away = segment < top ? top - segment : segment - bottom;
-    return away >= 2 && away <= 4;
+    return away >= 2 && away <= 4 ? [key] : [];
   });
 }
 
 function segmentOf(key: DermatomeKey): Segment {
   return key === 'S4-5' ? 'S4' : key;
 }
+
+const dermatomeSegments = dermatomeKeys.map((key) => [key, segmentIndex(segmentOf(key))] as const);
 
 /** Dermatomes that stand for a region which was declared normal: enough to meet every root and tract. */
 const sampled: readonly DermatomeKey[] = [
@@ -213,6 +257,12 @@ const sampled: readonly DermatomeKey[] = [
   'S3',
   'S4-5',
 ];
+
+const sampledByRegion = new Map<string, DermatomeKey[]>();
+for (const key of sampled) {
+  const region = skinPlace('dermatome', key)?.region ?? '';
+  sampledByRegion.set(region, [...(sampledByRegion.get(region) ?? []), key]);
+}
 
 function regionOf(place: { readonly kind: string; readonly key: string }): string {
   const { kind } = place;

@@ -10,8 +10,8 @@ export interface WeighedDatum extends Datum, Gains {
   readonly reading: Reading;
   /** State of the item in health. */
   readonly healthy: number;
-  /** By state, the natural log of the chance of what was observed, times the weight of the datum. */
-  readonly gains: Float64Array;
+  /** By state, the natural log of the chance of what was observed. */
+  readonly logs: Float64Array;
 }
 
 /** The evidence of one exam against every hypothesis. */
@@ -51,8 +51,8 @@ export function scoreHypotheses(
     const reading = columns.reading(column, context, number);
     const affected = columns.affectedBy(column);
     const { healthy } = reading;
-    const gains = gainsOf(datum, reading);
-    return { finding, column, valueIndex, abnormal, weight, states, affected, reading, healthy, gains };
+    const logs = reading.table.logs[valueIndex] ?? noLogs;
+    return { finding, column, valueIndex, abnormal, weight, states, affected, reading, healthy, logs };
   });
   const wrong = weighed.filter(({ abnormal }) => abnormal);
   const expected = weighed.filter(({ abnormal }) => !abnormal);
@@ -89,20 +89,16 @@ function indexesFrom(values: Float64Array, least: number): Uint16Array {
   return indexes.subarray(0, count);
 }
 
-/** What each state of a datum adds to the score. */
-function gainsOf({ valueIndex, weight }: Datum, { table: { log, width, abnormal } }: Reading): Float64Array {
-  const gains = new Float64Array(abnormal.length);
-  for (let state = 0; state < gains.length; state += 1) gains[state] = weight * (log[state * width + valueIndex] ?? 0);
-  return gains;
-}
-
 /** What is needed to add a datum to scores. */
 export interface Gains {
   readonly states: Uint8Array;
   readonly affected: Affected;
   readonly healthy: number;
-  readonly gains: Float64Array;
+  readonly logs: Float64Array;
+  readonly weight: number;
 }
+
+const noLogs = new Float64Array(0);
 
 /** What the order of a sum may change in a score, and more. */
 export const roughness = 1e-6;
@@ -113,65 +109,34 @@ export const roughness = 1e-6;
  */
 export function addRoughly(score: Float64Array, data: readonly Gains[]): void {
   let inHealth = 0;
-  for (const { gains, healthy } of data) inHealth += gains[healthy] ?? 0;
+  for (const { logs, healthy, weight } of data) inHealth += weight * (logs[healthy] ?? 0);
   for (let index = 0; index < score.length; index += 1) score[index] = (score[index] ?? 0) + inHealth;
-  for (const { affected, gains, healthy } of data) addDifferences(score, affected, gains, gains[healthy] ?? 0);
+  for (const { affected, logs, healthy, weight } of data)
+    addDifferences(score, affected, logs, weight, logs[healthy] ?? 0);
 }
 
-function addDifferences(score: Float64Array, { indexes, states }: Affected, gains: Float64Array, usual: number): void {
-  for (let place = 0; place < indexes.length; place += 1) {
-    const index = indexes[place] ?? 0;
-    score[index] = (score[index] ?? 0) + ((gains[states[place] ?? 0] ?? 0) - usual);
-  }
-}
-
-/**
- * The sum in full, in the order of the data, for the hypotheses named. Four data at a time, so that a score is read and
- * written once for four.
- * @returns the indexes
- */
-export function addTo(score: Float64Array, data: readonly Gains[], indexes: Uint16Array): Uint16Array {
-  let at = 0;
-  for (; at + 4 <= data.length; at += 4) {
-    const [a, b, c, d] = [data[at], data[at + 1], data[at + 2], data[at + 3]];
-    if (a !== undefined && b !== undefined && c !== undefined && d !== undefined)
-      addFour(score, a.states, a.gains, b.states, b.gains, c.states, c.gains, d.states, d.gains, indexes);
-  }
-  for (; at < data.length; at += 1) {
-    const one = data[at];
-    if (one !== undefined) addOne(score, one.states, one.gains, indexes);
-  }
-  return indexes;
-}
-
-function addOne(score: Float64Array, states: Uint8Array, gains: Float64Array, indexes: Uint16Array): void {
-  for (let place = 0; place < indexes.length; place += 1) {
-    const index = indexes[place] ?? 0;
-    score[index] = (score[index] ?? 0) + (gains[states[index] ?? 0] ?? 0);
-  }
-}
-
-function addFour(
+function addDifferences(
   score: Float64Array,
-  states1: Uint8Array,
-  gains1: Float64Array,
-  states2: Uint8Array,
-  gains2: Float64Array,
-  states3: Uint8Array,
-  gains3: Float64Array,
-  states4: Uint8Array,
-  gains4: Float64Array,
-  indexes: Uint16Array,
+  { indexes, states }: Affected,
+  logs: Float64Array,
+  weight: number,
+  usual: number,
 ): void {
   for (let place = 0; place < indexes.length; place += 1) {
     const index = indexes[place] ?? 0;
-    score[index] =
-      (score[index] ?? 0) +
-      (gains1[states1[index] ?? 0] ?? 0) +
-      (gains2[states2[index] ?? 0] ?? 0) +
-      (gains3[states3[index] ?? 0] ?? 0) +
-      (gains4[states4[index] ?? 0] ?? 0);
+    score[index] = (score[index] ?? 0) + weight * ((logs[states[place] ?? 0] ?? 0) - usual);
   }
+}
+
+/** The sum in full, in the order of the data, for the hypotheses named; answers their indexes. */
+export function addTo(score: Float64Array, data: readonly Gains[], indexes: Uint16Array): Uint16Array {
+  for (const { states, logs, weight } of data) {
+    for (let place = 0; place < indexes.length; place += 1) {
+      const index = indexes[place] ?? 0;
+      score[index] = (score[index] ?? 0) + weight * (logs[states[index] ?? 0] ?? 0);
+    }
+  }
+  return indexes;
 }
 
 /** Indexes of the largest values, largest first; of equal values the first come first. */
@@ -208,11 +173,6 @@ function doubtTheUnlookedFor(score: Float64Array, data: readonly WeighedDatum[],
 function isShown(data: readonly WeighedDatum[], index: number): boolean {
   for (const { reading, states } of data) if (reading.shows[states[index] ?? 0] === 1) return true;
   return false;
-}
-
-/** Natural log of the chance of what was observed in a state. */
-export function logChance({ reading: { table }, valueIndex }: WeighedDatum, state: number): number {
-  return table.log[state * table.width + valueIndex] ?? 0;
 }
 
 /** Whether the state in which a lesion leaves an item explains an abnormal datum about it. */
