@@ -1,4 +1,4 @@
-import { readFileSync } from 'node:fs';
+import { existsSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { type Logger, pino } from 'pino';
@@ -10,6 +10,8 @@ import type { AppContext } from './http/app-context.ts';
 import { createExamRecords } from './http/exam-records.ts';
 import type { ExamSteps } from './http/exam-steps.ts';
 import { publishedFiles } from './http/published-files.ts';
+import { type CompiledModel, unpackModel } from './localisation/compiled-model.ts';
+import { createLocaliser } from './localisation/localise.ts';
 import { openSqliteExamRepository } from './store/sqlite-exam-repository.ts';
 import { createAssessor } from './summary/assess.ts';
 import { localisationAnswer } from './summary/localisation-answer.ts';
@@ -27,7 +29,7 @@ const releaseDate = '2026-11-25';
  */
 export function createContext(config: Config): AppContext {
   const exams = openSqliteExamRepository(config.databaseFile);
-  const steps = createExamSteps();
+  const steps = createExamSteps(compiledModel());
   return {
     exams,
     prepare: steps.prepare,
@@ -41,18 +43,25 @@ export function createContext(config: Config): AppContext {
   };
 }
 
+/** The file that the build writes beside this one; a run from the sources has none and works everything out when asked. */
+const compiledModelFile = new URL('compiled-model.bin', import.meta.url);
+
+function compiledModel(): CompiledModel | null {
+  return existsSync(compiledModelFile) ? unpackModel(readFileSync(compiledModelFile)) : null;
+}
+
 /** The pure steps with their tables compiled; takes a moment, so it is done once. */
-export function createExamSteps(): ExamSteps {
+export function createExamSteps(compiled: CompiledModel | null = null): ExamSteps {
   const reader = createExamReader();
-  const assessor = createAssessor();
+  const assessor = createAssessor(createLocaliser(compiled));
   return {
     readExam: (body, options) => reader.read(body, options),
     assess: (exam, options) => assessor.assess(exam, options),
     toBundle: buildBundle,
     toLocalisationAnswer: localisationAnswer,
     prepare: function* () {
-      reader.prepare();
       yield* assessor.prepare();
+      reader.prepare();
     },
   };
 }

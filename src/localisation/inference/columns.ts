@@ -52,10 +52,10 @@ export class StateColumns {
   private readonly readings = new Map<string, Reading>();
 
   /** @param health index of the hypothesis that nothing is wrong */
-  constructor(hypotheses: readonly Hypothesis[], health: number, known: KnownStates = new Map()) {
+  constructor(hypotheses: readonly Hypothesis[], health: number, known?: KnownStates) {
     this.hypotheses = hypotheses;
     this.health = health;
-    this.known = known;
+    this.known = known ?? new Map();
   }
 
   /** The item's column; null when nothing can be drawn from it. */
@@ -112,6 +112,15 @@ export class StateColumns {
   reading(column: Column, context: Context, number: number): Reading {
     const { readings } = column as Filled;
     return readings[number] ?? this.firstReading(column as Filled, context, number);
+  }
+
+  /** States of every column that has been worked out in full, by name. */
+  completeStates(): KnownStates {
+    const complete = new Map<string, Uint8Array>();
+    for (const places of this.byItem.values()) {
+      for (const column of places.values()) if (column?.isComplete === true) complete.set(column.name, column.states);
+    }
+    return complete;
   }
 
   /** Bytes that the states and the lists of the affected take. */

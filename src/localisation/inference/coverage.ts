@@ -114,10 +114,10 @@ function lookedAt(troubled: ReadonlySet<Part>): ReadonlySet<Part> {
 
 /** Complaints of every hypothesis, worked out once, one bit for each part. */
 export class Coverage {
-  private readonly complaints: Uint16Array;
+  readonly complaints: Uint16Array;
 
-  constructor(hypotheses: readonly Hypothesis[]) {
-    this.complaints = Uint16Array.from(hypotheses, (hypothesis) => bits(new Set(complaints(hypothesis))));
+  constructor(hypotheses: readonly Hypothesis[], known?: Uint16Array) {
+    this.complaints = known ?? Uint16Array.from(hypotheses, (hypothesis) => bits(new Set(complaints(hypothesis))));
   }
 
   /** Adds to [H] weights the natural log of the odds of each hypothesis, by how much of what it would trouble is troubled. */
