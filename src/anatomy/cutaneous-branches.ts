@@ -26,7 +26,7 @@ export function evenly(first: Segment, last: Segment): RootShares {
  * The places from which skin is supplied, with the usual root shares. Shares are judged from the root ranges of the
  * works named; no measurement gives them. Small branches without a place of their own go by the place they leave:
  * the lesser occipital nerve by the cervical plexus, the upper lateral cutaneous nerve of the arm by the axillary nerve,
- * the posterior and lower lateral cutaneous nerves of the arm by the radial nerve in the axilla, the anterior femoral
+ * the lower lateral cutaneous nerve of the arm by the radial nerve in the axilla, the anterior femoral
  * cutaneous nerves by the femoral nerve below the inguinal ligament, the cluneal nerves by the dorsal rami and the
  * posterior femoral cutaneous nerve, digital nerves by the nerve at the wrist or in the sole.
  */
@@ -47,6 +47,7 @@ export const branchRoots = {
 
   'axillary-nerve': { roots: { C5: 0.8, C6: 0.2 }, source: upper },
   'radial-nerve-axilla': { roots: { C5: 0.1, C6: 0.3, C7: 0.4, C8: 0.2 }, source: upper },
+  'posterior-cutaneous-nerve-of-arm': { roots: { C5: 0.1, C6: 0.25, C7: 0.4, C8: 0.25 }, source: upper },
   'radial-nerve-spiral-groove': { roots: { C5: 0.05, C6: 0.35, C7: 0.45, C8: 0.15 }, source: upper },
   'superficial-radial-nerve': { roots: { C6: 0.6, C7: 0.4 }, source: upper },
   'lateral-cutaneous-nerve-of-forearm': { roots: { C5: 0.25, C6: 0.75 }, source: upper },

@@ -75,7 +75,7 @@ export const landmarks = {
     { code: 'UBERON:0009472', display: 'axilla' },
   ),
   'back-of-arm': onArm('Back of the arm', 'upper-arm', 35, [
-    branch('radial-nerve-axilla', 0.75, { C5: 0.1, C6: 0.25, C7: 0.4, C8: 0.25 }),
+    branch('posterior-cutaneous-nerve-of-arm', 0.75),
     branch('intercostobrachial-nerve', 0.15, { T2: 1 }),
     branch('axillary-nerve', 0.1),
   ]),

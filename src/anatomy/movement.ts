@@ -13,6 +13,9 @@ export type MuscleGroup =
   | 'upper-arm'
   | 'forearm-extensors'
   | 'forearm-flexors'
+  | 'finger-flexors'
+  /** Short muscles of the thumb and the first dorsal interosseous, which motor neuron disease wastes first. */
+  | 'hand-thenar'
   | 'hand'
   | 'respiratory'
   | 'trunk'

@@ -9,7 +9,7 @@ export interface Muscle {
   readonly label: string;
   /** The most distal place whose damage cuts the branch; null = straight from the roots. */
   readonly via: PlaceKey | null;
-  /** Segments of the motor neurons. Those of the accessory nerve leave the cord apart from the roots of the same name. */
+  /** Segments of the motor neurons. Those of the accessory nerve leave the cord apart from the roots of the same name (see places). */
   readonly roots: RootShares;
   readonly uberon?: Ontology;
   readonly source: Source;
@@ -33,7 +33,7 @@ const muscle = (
 // biome-ignore format: one muscle, one row
 export const muscles = {
   // Neck
-  'sternocleidomastoid': muscle('sternocleidomastoid', null, { C1: 0.2, C2: 0.5, C3: 0.3 }, gray, ['UBERON:0001128', 'sternocleidomastoid']),
+  'sternocleidomastoid': muscle('sternocleidomastoid', 'spinal-accessory-nerve-upper-neck', { C1: 0.2, C2: 0.5, C3: 0.3 }, gray, ['UBERON:0001128', 'sternocleidomastoid']),
   'deep-neck-flexors': muscle('longus colli and capitis', null, { C2: 0.25, C3: 0.25, C4: 0.2, C5: 0.15, C6: 0.15 }, gray),
   'scalenes': muscle('scalene muscles', null, { C3: 0.1, C4: 0.2, C5: 0.25, C6: 0.25, C7: 0.1, C8: 0.1 }, gray, ['UBERON:0008611', 'scalene muscle']),
   'deep-neck-extensors': muscle('splenius, semispinalis and the cervical paraspinal muscles', 'dorsal-rami', { C2: 0.1, C3: 0.2, C4: 0.25, C5: 0.2, C6: 0.1, C7: 0.1, C8: 0.05 }, gray),
@@ -76,8 +76,8 @@ export const muscles = {
   'extensor-carpi-radialis-longus': muscle('extensor carpi radialis longus', 'radial-nerve-spiral-groove', { C5: 0.15, C6: 0.65, C7: 0.2 }, isncsci, ['UBERON:0001524', 'extensor carpi radialis longus muscle']),
   'extensor-carpi-radialis-brevis': muscle('extensor carpi radialis brevis', 'radial-nerve-elbow', { C5: 0.05, C6: 0.55, C7: 0.4 }, isncsci, ['UBERON:0001525', 'extensor carpi radialis brevis muscle']),
   'extensor-carpi-ulnaris': muscle('extensor carpi ulnaris', 'posterior-interosseous-nerve', { C7: 0.65, C8: 0.35 }, mrcUpper, ['UBERON:0001526', 'extensor carpi ulnaris muscle']),
-  'flexor-carpi-radialis': muscle('flexor carpi radialis', 'median-nerve-elbow', { C6: 0.4, C7: 0.6 }, mrcUpper, ['UBERON:0001521', 'flexor carpi radialis muscle']),
-  'palmaris-longus': muscle('palmaris longus', 'median-nerve-elbow', { C7: 0.4, C8: 0.5, T1: 0.1 }, mrcUpper, ['UBERON:0016493', 'palmaris longus muscle']),
+  'flexor-carpi-radialis': muscle('flexor carpi radialis', 'median-nerve-beyond-pronator', { C6: 0.4, C7: 0.6 }, mrcUpper, ['UBERON:0001521', 'flexor carpi radialis muscle']),
+  'palmaris-longus': muscle('palmaris longus', 'median-nerve-beyond-pronator', { C7: 0.4, C8: 0.5, T1: 0.1 }, mrcUpper, ['UBERON:0016493', 'palmaris longus muscle']),
   'flexor-carpi-ulnaris': muscle('flexor carpi ulnaris', 'ulnar-nerve-elbow', { C7: 0.2, C8: 0.6, T1: 0.2 }, mrcUpper, ['UBERON:0001522', 'flexor carpi ulnaris muscle']),
 
   // Long muscles of the fingers and thumb
@@ -87,7 +87,7 @@ export const muscles = {
   'extensor-pollicis-longus': muscle('extensor pollicis longus', 'posterior-interosseous-nerve', { C7: 0.45, C8: 0.55 }, mrcUpper, ['UBERON:0003234', 'extensor pollicis longus muscle']),
   'extensor-pollicis-brevis': muscle('extensor pollicis brevis', 'posterior-interosseous-nerve', { C7: 0.45, C8: 0.55 }, mrcUpper, ['UBERON:0017618', 'extensor pollicis brevis muscle']),
   'abductor-pollicis-longus': muscle('abductor pollicis longus', 'posterior-interosseous-nerve', { C7: 0.6, C8: 0.4 }, mrcUpper, ['UBERON:0001527', 'abductor pollicis longus']),
-  'flexor-digitorum-superficialis': muscle('flexor digitorum superficialis', 'median-nerve-elbow', { C7: 0.15, C8: 0.65, T1: 0.2 }, ucsf, ['UBERON:0003222', 'flexor digitorum superficialis']),
+  'flexor-digitorum-superficialis': muscle('flexor digitorum superficialis', 'median-nerve-beyond-pronator', { C7: 0.15, C8: 0.65, T1: 0.2 }, ucsf, ['UBERON:0003222', 'flexor digitorum superficialis']),
   'flexor-digitorum-profundus-median': muscle('flexor digitorum profundus to the index and middle fingers', 'anterior-interosseous-nerve', { C7: 0.15, C8: 0.7, T1: 0.15 }, isncsci, ['UBERON:0001523', 'flexor digitorum profundus']),
   'flexor-digitorum-profundus-ulnar': muscle('flexor digitorum profundus to the ring and little fingers', 'ulnar-nerve-elbow', { C7: 0.1, C8: 0.7, T1: 0.2 }, mrcUpper, ['UBERON:0001523', 'flexor digitorum profundus']),
   'flexor-pollicis-longus': muscle('flexor pollicis longus', 'anterior-interosseous-nerve', { C7: 0.2, C8: 0.7, T1: 0.1 }, mrcUpper, ['UBERON:0008446', 'flexor pollicis longus muscle']),
@@ -95,14 +95,14 @@ export const muscles = {
   // Hand
   'abductor-pollicis-brevis': muscle('abductor pollicis brevis', 'median-nerve-wrist', { C8: 0.4, T1: 0.6 }, mrcUpper, ['UBERON:0008465', 'abductor pollicis brevis muscle']),
   'opponens-pollicis': muscle('opponens pollicis', 'median-nerve-wrist', { C8: 0.4, T1: 0.6 }, mrcUpper),
-  'flexor-pollicis-brevis-deep': muscle('deep head of flexor pollicis brevis', 'deep-branch-of-ulnar-nerve', { C8: 0.4, T1: 0.6 }, mrcUpper, ['UBERON:0011012', 'flexor pollicis brevis muscle']),
-  'adductor-pollicis': muscle('adductor pollicis', 'deep-branch-of-ulnar-nerve', { C8: 0.45, T1: 0.55 }, mrcUpper, ['UBERON:0002962', 'adductor pollicis muscle']),
-  'first-dorsal-interosseous': muscle('first dorsal interosseous', 'deep-branch-of-ulnar-nerve', { C8: 0.45, T1: 0.55 }, ucsf, ['UBERON:0001502', 'interosseous muscle of manus']),
-  'dorsal-interossei': muscle('dorsal interossei', 'deep-branch-of-ulnar-nerve', { C8: 0.45, T1: 0.55 }, mrcUpper, ['UBERON:0001502', 'interosseous muscle of manus']),
-  'palmar-interossei': muscle('palmar interossei', 'deep-branch-of-ulnar-nerve', { C8: 0.45, T1: 0.55 }, mrcUpper, ['UBERON:0001502', 'interosseous muscle of manus']),
-  'abductor-digiti-minimi': muscle('abductor digiti minimi', 'ulnar-nerve-wrist', { C8: 0.45, T1: 0.55 }, isncsci, ['UBERON:0036173', 'abductor digiti minimi of hand']),
+  'flexor-pollicis-brevis-deep': muscle('deep head of flexor pollicis brevis', 'deep-branch-of-ulnar-nerve-beyond-hypothenar', { C8: 0.4, T1: 0.6 }, mrcUpper, ['UBERON:0011012', 'flexor pollicis brevis muscle']),
+  'adductor-pollicis': muscle('adductor pollicis', 'deep-branch-of-ulnar-nerve-beyond-hypothenar', { C8: 0.45, T1: 0.55 }, mrcUpper, ['UBERON:0002962', 'adductor pollicis muscle']),
+  'first-dorsal-interosseous': muscle('first dorsal interosseous', 'deep-branch-of-ulnar-nerve-beyond-hypothenar', { C8: 0.45, T1: 0.55 }, ucsf, ['UBERON:0001502', 'interosseous muscle of manus']),
+  'dorsal-interossei': muscle('dorsal interossei', 'deep-branch-of-ulnar-nerve-beyond-hypothenar', { C8: 0.45, T1: 0.55 }, mrcUpper, ['UBERON:0001502', 'interosseous muscle of manus']),
+  'palmar-interossei': muscle('palmar interossei', 'deep-branch-of-ulnar-nerve-beyond-hypothenar', { C8: 0.45, T1: 0.55 }, mrcUpper, ['UBERON:0001502', 'interosseous muscle of manus']),
+  'abductor-digiti-minimi': muscle('abductor digiti minimi', 'deep-branch-of-ulnar-nerve', { C8: 0.45, T1: 0.55 }, isncsci, ['UBERON:0036173', 'abductor digiti minimi of hand']),
   'lumbricals-median': muscle('first and second lumbricals', 'median-nerve-wrist', { C8: 0.45, T1: 0.55 }, mrcUpper, ['UBERON:0001501', 'lumbrical muscle of manus']),
-  'lumbricals-ulnar': muscle('third and fourth lumbricals', 'deep-branch-of-ulnar-nerve', { C8: 0.45, T1: 0.55 }, mrcUpper, ['UBERON:0001501', 'lumbrical muscle of manus']),
+  'lumbricals-ulnar': muscle('third and fourth lumbricals', 'deep-branch-of-ulnar-nerve-beyond-hypothenar', { C8: 0.45, T1: 0.55 }, mrcUpper, ['UBERON:0001501', 'lumbrical muscle of manus']),
 
   // Hip
   'psoas': muscle('psoas major', 'lumbar-plexus', { L1: 0.25, L2: 0.45, L3: 0.3 }, isncsci, ['UBERON:0001298', 'psoas major muscle']),

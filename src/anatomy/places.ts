@@ -1,5 +1,5 @@
 import { commonPractice, recalled, type Source } from '../kernel/cite.ts';
-import type { Segment } from './segments.ts';
+import { type Segment, segmentIndex, segments } from './segments.ts';
 
 /**
  * The peripheral wiring from the roots outwards: every plexus part and every stretch of a named nerve at which a focal
@@ -15,6 +15,8 @@ export interface Place {
   readonly lesionSite: boolean;
   /** How often lesions here are met, among focal peripheral lesions; 1 = rare, 100 = the commonest. Judged. */
   readonly frequency: number;
+  /** True where the fibres leave the cord by rootlets of their own, apart from the roots of the segments that they come from. */
+  readonly ownRootlets?: true;
   readonly source: Source;
 }
 
@@ -31,6 +33,10 @@ const nerve = (
   lesionSite = frequency > 0,
 ): Place => ({ label, kind: 'nerve', proximal, lesionSite, frequency, source });
 
+/** A stretch that only part of a nerve's fibres run through: a way-station, so that they can be hit apart. */
+const fascicle = (label: string, proximal: Place['proximal'], source: Source): Place =>
+  nerve(label, proximal, 0, source, false);
+
 const plexusPart = (label: string, proximal: Place['proximal'], frequency: number, source: Source): Place => ({
   label,
   kind: 'plexus',
@@ -40,17 +46,31 @@ const plexusPart = (label: string, proximal: Place['proximal'], frequency: numbe
   source,
 });
 
+const thoracicRami = recalled('grays-anatomy', 'thoracic ventral rami');
+const intercostal = (root: Segment): Place => fascicle(`${root} intercostal nerve`, null, thoracicRami);
+
+/** Each root from `first` down to `last` goes on in the intercostal nerve of its own rib space. */
+function intercostalOf(first: Segment, last: Segment): Readonly<Partial<Record<Segment, string>>> {
+  const roots = segments.slice(segmentIndex(first), segmentIndex(last) + 1);
+  return Object.fromEntries(roots.map((root) => [root, `intercostal-nerve-${root.toLowerCase()}`]));
+}
+
 export const places = {
   // Neck and trunk
   'cervical-plexus': plexusPart('Cervical plexus', null, 1, recalled('grays-anatomy', 'cervical plexus')),
+  // It climbs through the foramen magnum and comes down again, so that roots of the same segments do not carry it.
+  'spinal-accessory-nerve-upper-neck': {
+    ...fascicle('Spinal accessory nerve above the sternocleidomastoid', null, recalled('brazis', 'accessory nerve')),
+    ownRootlets: true,
+  },
   'spinal-accessory-nerve': nerve(
     'Spinal accessory nerve in the posterior triangle',
-    null,
+    'spinal-accessory-nerve-upper-neck',
     4,
     recalled('brazis', 'accessory nerve'),
   ),
   'phrenic-nerve': nerve('Phrenic nerve', 'cervical-plexus', 1, recalled('grays-anatomy', 'phrenic nerve')),
-  'greater-occipital-nerve': nerve('Greater occipital nerve', null, 1, recalled('grays-anatomy', 'dorsal rami')),
+  'greater-occipital-nerve': nerve('Greater occipital nerve', null, 2, recalled('grays-anatomy', 'dorsal rami')),
   'great-auricular-nerve': nerve(
     'Great auricular nerve',
     'cervical-plexus',
@@ -70,25 +90,45 @@ export const places = {
     recalled('grays-anatomy', 'cervical plexus'),
   ),
   'dorsal-rami': nerve('Dorsal rami', null, 0, recalled('grays-anatomy', 'dorsal rami')),
-  'intercostal-nerves': nerve('Intercostal nerves', null, 1, recalled('grays-anatomy', 'thoracic ventral rami')),
+  'intercostal-nerve-t1': intercostal('T1'),
+  'intercostal-nerve-t2': intercostal('T2'),
+  'intercostal-nerve-t3': intercostal('T3'),
+  'intercostal-nerve-t4': intercostal('T4'),
+  'intercostal-nerve-t5': intercostal('T5'),
+  'intercostal-nerve-t6': intercostal('T6'),
+  'intercostal-nerve-t7': intercostal('T7'),
+  'intercostal-nerve-t8': intercostal('T8'),
+  'intercostal-nerve-t9': intercostal('T9'),
+  'intercostal-nerve-t10': intercostal('T10'),
+  'intercostal-nerve-t11': intercostal('T11'),
+  'intercostal-nerve-t12': intercostal('T12'),
+  'intercostal-nerves': nerve('Intercostal nerves', intercostalOf('T1', 'T12'), 1, thoracicRami),
 
   // Brachial plexus
   'upper-trunk': plexusPart('Upper trunk of the brachial plexus', null, 6, plexus),
   'middle-trunk': plexusPart('Middle trunk of the brachial plexus', null, 1, plexus),
-  'lower-trunk': plexusPart('Lower trunk of the brachial plexus', null, 4, plexus),
+  'lower-trunk': plexusPart('Lower trunk of the brachial plexus', null, 5, plexus),
+  // The T1 fibres lie lowest in the trunk, against the first rib or a band, and may be hit apart from those of C8.
+  'lower-trunk-c8': fascicle('C8 fibres of the lower trunk', 'lower-trunk', plexus),
+  'lower-trunk-t1': fascicle('T1 fibres of the lower trunk', 'lower-trunk', plexus),
   'lateral-cord': plexusPart(
     'Lateral cord of the brachial plexus',
     { C5: 'upper-trunk', C6: 'upper-trunk', C7: 'middle-trunk' },
-    2,
+    1,
     plexus,
   ),
   'posterior-cord': plexusPart(
     'Posterior cord of the brachial plexus',
-    { C5: 'upper-trunk', C6: 'upper-trunk', C7: 'middle-trunk', C8: 'lower-trunk', T1: 'lower-trunk' },
+    { C5: 'upper-trunk', C6: 'upper-trunk', C7: 'middle-trunk', C8: 'lower-trunk-c8', T1: 'lower-trunk-t1' },
     2,
     plexus,
   ),
-  'medial-cord': plexusPart('Medial cord of the brachial plexus', { C8: 'lower-trunk', T1: 'lower-trunk' }, 2, plexus),
+  'medial-cord': plexusPart(
+    'Medial cord of the brachial plexus',
+    { C8: 'lower-trunk-c8', T1: 'lower-trunk-t1' },
+    2,
+    plexus,
+  ),
 
   // Branches of roots, trunks and cords
   'dorsal-scapular-nerve': nerve('Dorsal scapular nerve', null, 1, upper),
@@ -107,8 +147,8 @@ export const places = {
   'axillary-nerve': nerve('Axillary nerve at the quadrangular space', 'posterior-cord', 8, upper),
   'medial-cutaneous-nerve-of-arm': nerve('Medial cutaneous nerve of the arm', 'medial-cord', 0, upper),
   'medial-cutaneous-nerve-of-forearm': nerve('Medial cutaneous nerve of the forearm', 'medial-cord', 1, upper),
-  'intercostobrachial-nerve': nerve('Intercostobrachial nerve', null, 2, upper),
-  'musculocutaneous-nerve': nerve('Musculocutaneous nerve', 'lateral-cord', 4, upper),
+  'intercostobrachial-nerve': nerve('Intercostobrachial nerve', intercostalOf('T2', 'T3'), 2, upper),
+  'musculocutaneous-nerve': nerve('Musculocutaneous nerve', 'lateral-cord', 5, upper),
   'lateral-cutaneous-nerve-of-forearm': nerve(
     'Lateral cutaneous nerve of the forearm',
     'musculocutaneous-nerve',
@@ -118,6 +158,7 @@ export const places = {
 
   // Radial
   'radial-nerve-axilla': nerve('Radial nerve in the axilla', 'posterior-cord', 4, upper),
+  'posterior-cutaneous-nerve-of-arm': nerve('Posterior cutaneous nerve of the arm', 'radial-nerve-axilla', 0.3, upper),
   'radial-nerve-spiral-groove': nerve('Radial nerve at the spiral groove', 'radial-nerve-axilla', 20, upper),
   'radial-nerve-elbow': nerve('Radial nerve at the elbow', 'radial-nerve-spiral-groove', 2, upper),
   'posterior-interosseous-nerve': nerve('Posterior interosseous nerve', 'radial-nerve-elbow', 6, upper),
@@ -131,8 +172,14 @@ export const places = {
     upper,
   ),
   'median-nerve-elbow': nerve('Median nerve at the elbow', 'median-nerve-upper-arm', 4, upper),
-  'anterior-interosseous-nerve': nerve('Anterior interosseous nerve', 'median-nerve-elbow', 4, upper),
-  'median-nerve-forearm': nerve('Median nerve in the forearm', 'median-nerve-elbow', 1, upper),
+  // The branch to the pronator teres leaves above the arch that presses on the nerve.
+  'median-nerve-beyond-pronator': fascicle(
+    'Median nerve below the branch to the pronator teres',
+    'median-nerve-elbow',
+    upper,
+  ),
+  'anterior-interosseous-nerve': nerve('Anterior interosseous nerve', 'median-nerve-beyond-pronator', 6, upper),
+  'median-nerve-forearm': nerve('Median nerve in the forearm', 'median-nerve-beyond-pronator', 1, upper),
   'palmar-branch-of-median-nerve': nerve('Palmar branch of the median nerve', 'median-nerve-forearm', 0, upper),
   'median-nerve-wrist': nerve('Median nerve at the wrist', 'median-nerve-forearm', 100, upper),
 
@@ -148,14 +195,20 @@ export const places = {
   'ulnar-nerve-forearm': nerve('Ulnar nerve in the forearm', 'ulnar-nerve-elbow', 2, upper),
   'dorsal-branch-of-ulnar-nerve': nerve('Dorsal branch of the ulnar nerve', 'ulnar-nerve-forearm', 0, upper),
   'palmar-branch-of-ulnar-nerve': nerve('Palmar branch of the ulnar nerve', 'ulnar-nerve-forearm', 0, upper),
-  'ulnar-nerve-wrist': nerve("Ulnar nerve at the wrist (Guyon's canal)", 'ulnar-nerve-forearm', 6, upper),
+  'ulnar-nerve-wrist': nerve("Ulnar nerve at the wrist (Guyon's canal)", 'ulnar-nerve-forearm', 5, upper),
   'superficial-branch-of-ulnar-nerve': nerve(
     'Superficial branch of the ulnar nerve in the hand',
     'ulnar-nerve-wrist',
     1,
     upper,
   ),
-  'deep-branch-of-ulnar-nerve': nerve('Deep branch of the ulnar nerve in the palm', 'ulnar-nerve-wrist', 4, upper),
+  'deep-branch-of-ulnar-nerve': nerve('Deep branch of the ulnar nerve in the palm', 'ulnar-nerve-wrist', 6, upper),
+  // The branch to the little-finger muscles leaves the deep branch where it begins, beside the pisiform.
+  'deep-branch-of-ulnar-nerve-beyond-hypothenar': fascicle(
+    'Deep branch of the ulnar nerve beyond the hypothenar muscles',
+    'deep-branch-of-ulnar-nerve',
+    upper,
+  ),
 
   // Lumbar plexus
   'lumbar-plexus': plexusPart('Lumbar plexus', null, 6, lumbosacral),
@@ -174,8 +227,8 @@ export const places = {
   'superior-gluteal-nerve': nerve('Superior gluteal nerve', 'sacral-plexus', 1, lower),
   'inferior-gluteal-nerve': nerve('Inferior gluteal nerve', 'sacral-plexus', 1, lower),
   'posterior-femoral-cutaneous-nerve': nerve('Posterior femoral cutaneous nerve', 'sacral-plexus', 1, lower),
-  'pudendal-nerve': nerve('Pudendal nerve', 'sacral-plexus', 2, lower),
-  'sciatic-nerve': nerve('Sciatic nerve at the buttock or upper thigh', 'sacral-plexus', 10, lower),
+  'pudendal-nerve': nerve('Pudendal nerve', 'sacral-plexus', 3, lower),
+  'sciatic-nerve': nerve('Sciatic nerve at the buttock or upper thigh', 'sacral-plexus', 14, lower),
   'sciatic-nerve-fibular-division': nerve(
     'Fibular division of the sciatic nerve in the thigh',
     'sciatic-nerve',
@@ -191,7 +244,7 @@ export const places = {
   'lateral-sural-cutaneous-nerve': nerve('Lateral sural cutaneous nerve', 'sciatic-nerve-fibular-division', 0, lower),
   'deep-fibular-nerve': nerve('Deep fibular nerve in the leg', 'common-fibular-nerve', 5, lower),
   'deep-fibular-nerve-ankle': nerve('Deep fibular nerve at the ankle', 'deep-fibular-nerve', 2, lower),
-  'superficial-fibular-nerve': nerve('Superficial fibular nerve', 'common-fibular-nerve', 3, lower),
+  'superficial-fibular-nerve': nerve('Superficial fibular nerve', 'common-fibular-nerve', 4, lower),
   'superficial-fibular-nerve-ankle': nerve(
     'Cutaneous branches of the superficial fibular nerve',
     'superficial-fibular-nerve',
@@ -218,9 +271,9 @@ export const places = {
   'lateral-plantar-nerve': nerve('Lateral plantar nerve', 'tibial-nerve-tarsal-tunnel', 1, lower),
 
   // Cranial nerves with a motor or sensory table row of their own
-  'ophthalmic-nerve': nerve('Ophthalmic division of the trigeminal nerve', null, 1, commonPractice),
-  'maxillary-nerve': nerve('Maxillary division of the trigeminal nerve', null, 1, commonPractice),
-  'mandibular-nerve': nerve('Mandibular division of the trigeminal nerve', null, 1, commonPractice),
+  'ophthalmic-nerve': nerve('Ophthalmic division of the trigeminal nerve', null, 5, commonPractice),
+  'maxillary-nerve': nerve('Maxillary division of the trigeminal nerve', null, 5, commonPractice),
+  'mandibular-nerve': nerve('Mandibular division of the trigeminal nerve', null, 5, commonPractice),
 } as const satisfies Record<string, Place>;
 
 export type PlaceKey = keyof typeof places;

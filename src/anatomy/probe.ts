@@ -1,3 +1,4 @@
+import { brainFunctions, type WiredFunction } from './brain/functions.ts';
 import type { PlaceKey } from './places.ts';
 import type { RootShares } from './segments.ts';
 
@@ -23,7 +24,12 @@ export type Probe =
   /** A posture, gait or task that goes wrong when these movements are weak, on the same side or, for midline items, on both. */
   | { readonly kind: 'weakness-of'; readonly movements: readonly string[]; readonly bilateral?: boolean }
   /** A sign of upper-motor-neuron disturbance of the limb(s). */
-  | { readonly kind: 'upper-motor'; readonly limb: 'upper' | 'lower' | 'both' }
+  | {
+      readonly kind: 'upper-motor';
+      readonly limb: 'upper' | 'lower' | 'both';
+      /** Functions whose failure makes the same sign: taps are slow in parkinsonism too. */
+      readonly orAlso?: readonly Faculty[];
+    }
   /** A sign of lost joint position sense: Romberg, pseudoathetosis, stamping gait. */
   | { readonly kind: 'proprioception'; readonly limb: 'upper' | 'lower' }
   /** Limb coordination test: cerebellar when out of proportion to weakness. */
@@ -38,6 +44,8 @@ export type Probe =
       readonly faculty: Faculty;
       /** Faculties whose failure makes the same sign: double vision has many causes. */
       readonly orAlso?: readonly Faculty[];
+      /** A faculty that has to be kept for the sign to be called so: the forehead, in weakness of the lower face. */
+      readonly butSpares?: Faculty;
     }
   /** Kept and coded, not reasoned from. */
   | { readonly kind: 'recorded-only' };
@@ -46,77 +54,36 @@ export const modalities = ['light-touch', 'pinprick', 'temperature', 'vibration'
 export type Modality = (typeof modalities)[number];
 
 /**
- * Functions outside the limbs that signs report on. Which structures carry each is in `faculties.ts`; the side of a
- * faculty is the side on which the sign shows.
+ * Functions that the wiring of the head does not decide, because they belong to cord, roots, muscle, junction, autonomic
+ * system, or to no single place.
  */
-export const facultyKeys = [
-  'consciousness',
-  'orientation',
-  'attention',
-  'memory',
-  'executive',
-  'language-expression',
-  'language-comprehension',
-  'spatial-attention',
-  'praxis',
-  'cortical-sensation',
-  'frontal-release',
-  'mood-behaviour',
-  'smell',
-  'visual-acuity',
-  'pupil-afferent',
-  'visual-field-half',
-  'visual-field-bitemporal',
-  'optic-disc',
-  'oculomotor',
-  'pupil-parasympathetic',
-  'trochlear',
-  'abducens',
-  'eyelid-elevation',
+const otherFaculties = [
+  'asterixis',
+  'myoclonus',
+  'tics',
   'eye-movement-fatigue',
-  'gaze-horizontal',
-  'gaze-vertical',
-  'internuclear',
-  'nystagmus',
-  'sympathetic-eye',
-  'trigeminal-sensation',
-  'corneal',
-  'jaw-power',
-  'lower-face',
-  'upper-face',
-  'taste',
-  'hearing',
-  'vestibular',
-  'palate',
-  'swallowing',
-  'voice',
-  'speech-articulation',
-  'speech-cerebellar',
-  'accessory',
-  'tongue',
-  'tongue-denervation',
-  'pseudobulbar',
   'bladder-retention',
-  'bladder-urgency',
   'bowel',
   'anal-tone',
   'sexual',
+  'saddle-sensation',
   'blood-pressure',
   'heart-rate',
   'sweating',
   'gut',
-  'bradykinesia',
-  'rest-tremor',
-  'postural-tremor',
-  'hyperkinesia',
   'myotonia',
   'fatigability',
-  'breathing',
-  'meningeal',
+  'facilitation',
   'effort',
-  'saddle-sensation',
-  'visual-field-upper-quadrant',
-  'visual-field-lower-quadrant',
 ] as const;
 
-export type Faculty = (typeof facultyKeys)[number];
+/**
+ * Functions outside the limbs that signs report on; `brain/functions.ts` has the structures that carry those of the head.
+ * The side of a faculty is the side on which the sign shows.
+ */
+export type Faculty = WiredFunction | (typeof otherFaculties)[number];
+
+export const facultyKeys: readonly Faculty[] = [
+  ...(Object.keys(brainFunctions) as readonly WiredFunction[]),
+  ...otherFaculties,
+];

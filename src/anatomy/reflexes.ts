@@ -128,7 +128,7 @@ const rows = {
     kind: 'stretch',
     paired: true,
     ...arc(
-      one('median-nerve-elbow', { C7: 0.15, C8: 0.65, T1: 0.2 }, 0.6),
+      one('median-nerve-beyond-pronator', { C7: 0.15, C8: 0.65, T1: 0.2 }, 0.6),
       one('ulnar-nerve-elbow', { C7: 0.1, C8: 0.7, T1: 0.2 }, 0.4),
     ),
     dominantRoot: 'C8',

@@ -70,7 +70,7 @@ export const territories = {
     { code: 'UBERON:0001492', display: 'radial nerve' },
   ),
   'posterior-cutaneous-nerve-of-arm': onArm('Posterior cutaneous nerve of the arm', 'upper-arm', 35, [
-    branch('radial-nerve-axilla', 1, { C5: 0.1, C6: 0.25, C7: 0.4, C8: 0.25 }),
+    branch('posterior-cutaneous-nerve-of-arm', 1),
   ]),
   'inferior-lateral-cutaneous-nerve-of-arm': onArm('Inferior lateral cutaneous nerve of the arm', 'upper-arm', 35, [
     branch('radial-nerve-axilla', 1, { C5: 0.6, C6: 0.4 }),

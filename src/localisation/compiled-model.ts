@@ -7,7 +7,7 @@ export interface CompiledModel {
   /** By column name, the state of the item under every hypothesis, one byte each. */
   readonly states: ReadonlyMap<string, Uint8Array>;
   /** Parts of the body that each hypothesis makes the patient complain of, one bit for each part. */
-  readonly complaints: Uint16Array;
+  readonly complaints: Uint32Array;
 }
 
 interface Header {
@@ -18,19 +18,21 @@ interface Header {
 
 /** Bytes of the length that stands before the header. */
 const lengthBytes = 4;
+/** Bytes of the complaints of one hypothesis. */
+const maskBytes = 4;
 
 /** As bytes: length of the header, the header as JSON, the complaints with the low byte first, the columns one after the other. */
 export function packModel({ hypotheses, states, complaints }: CompiledModel): Uint8Array {
   const header: Header = { modelVersion, hypotheses, columns: [...states.keys()] };
   const json = new TextEncoder().encode(JSON.stringify(header));
-  const bytes = new Uint8Array(lengthBytes + json.length + 2 * hypotheses + states.size * hypotheses);
+  const bytes = new Uint8Array(lengthBytes + json.length + maskBytes * hypotheses + states.size * hypotheses);
   const view = new DataView(bytes.buffer);
   view.setUint32(0, json.length);
   bytes.set(json, lengthBytes);
   let at = lengthBytes + json.length;
   for (const mask of complaints) {
-    view.setUint16(at, mask, true);
-    at += 2;
+    view.setUint32(at, mask, true);
+    at += maskBytes;
   }
   for (const column of states.values()) {
     bytes.set(column, at);
@@ -47,10 +49,10 @@ export function unpackModel(bytes: Uint8Array): CompiledModel | null {
   if (headerEnd > bytes.length) return null;
   const header = JSON.parse(new TextDecoder().decode(bytes.subarray(lengthBytes, headerEnd))) as Header;
   const { hypotheses, columns } = header;
-  const statesFrom = headerEnd + 2 * hypotheses;
+  const statesFrom = headerEnd + maskBytes * hypotheses;
   if (header.modelVersion !== modelVersion || bytes.length !== statesFrom + columns.length * hypotheses) return null;
-  const complaints = Uint16Array.from({ length: hypotheses }, (_, index) =>
-    view.getUint16(headerEnd + 2 * index, true),
+  const complaints = Uint32Array.from({ length: hypotheses }, (_, index) =>
+    view.getUint32(headerEnd + maskBytes * index, true),
   );
   const states = new Map(
     columns.map((name, index) => {

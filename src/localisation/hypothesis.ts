@@ -1,4 +1,5 @@
 import type { Segment } from '../anatomy/segments.ts';
+import type { OnsetPace } from '../exam/exam.ts';
 import type { BodySide } from '../kernel/side.ts';
 import { type Damage, Pathways } from './lesion.ts';
 import type { SiteKind } from './localisation.ts';
@@ -14,6 +15,8 @@ export interface Site {
   /** Highest and lowest segment of a site that takes several. */
   readonly span?: readonly [Segment, Segment];
   readonly kind: SiteKind;
+  /** True for a process over much of the nervous system whose kind also has places. */
+  readonly isDiffuse?: boolean;
 }
 
 /** One way in which things may stand: what is damaged, how much, and how often that is met. */
@@ -26,7 +29,11 @@ export interface Hypothesis {
   readonly faculties: FacultyChances;
   /** Relative frequency among examinations that find something; not normalised. Judged unless its table says otherwise. */
   readonly frequency: number;
+  /** How much likelier than others of its kind it is when the trouble came on at this pace; 1 when not given. Judged. */
+  readonly paces?: PaceFactors;
 }
+
+export type PaceFactors = Readonly<Partial<Record<OnsetPace, number>>>;
 
 const noFaculties: FacultyChances = new Map();
 
@@ -35,7 +42,7 @@ export function hypothesis(
   variant: string,
   frequency: number,
   damage: Damage,
-  extra: { readonly process?: Process; readonly faculties?: FacultyChances } = {},
+  extra: { readonly process?: Process; readonly faculties?: FacultyChances; readonly paces?: PaceFactors } = {},
 ): Hypothesis {
   return {
     site,
@@ -44,6 +51,7 @@ export function hypothesis(
     process: extra.process ?? noProcess,
     faculties: extra.faculties ?? noFaculties,
     frequency,
+    ...(extra.paces && { paces: extra.paces }),
   };
 }
 

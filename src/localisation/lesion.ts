@@ -1,11 +1,15 @@
+import { brainFunctions, type WiredFunction } from '../anatomy/brain/functions.ts';
+import { areaOf, type BodyArea, bodyAreas, longTracts } from '../anatomy/brain/long-tracts.ts';
+import type { StructureKey } from '../anatomy/brain/structures.ts';
 import { type PlaceKey, placeKeys } from '../anatomy/places.ts';
 import { type Segment, segmentIndex, segments } from '../anatomy/segments.ts';
 import { type BodySide, bodySides, opposite } from '../kernel/side.ts';
+import { brainCells, brainIndex, lostOf, pathOf } from './brain-path.ts';
 
 /**
  * What is damaged, structure by structure, each as the fraction of fibres or cells lost, 0 to 1. A focal lesion fills a
- * few cells; a healthy nervous system is all zeros. Sides of cord tracts and horns are sides of the cord; sides of the
- * cerebrum are sides of the brain, so its left half serves the right half of the body.
+ * few cells; a healthy nervous system is all zeros. Sides of cord tracts and horns are sides of the cord; sides of
+ * structures of the brain are sides of the brain, so the left motor cortex serves the right half of the body.
  */
 export interface Damage {
   readonly motorPlace: Float64Array;
@@ -18,16 +22,9 @@ export interface Damage {
   readonly corticospinal: Float64Array;
   readonly dorsalColumn: Float64Array;
   readonly spinothalamic: Float64Array;
-  /** Above the foramen magnum, by brain side and limb: motor, joint-position-and-vibration, pain-and-temperature. */
-  readonly cerebralMotor: Float64Array;
-  readonly cerebralPosition: Float64Array;
-  readonly cerebralPain: Float64Array;
-  /** Cerebellar outflow: left half, right half (both serve their own side), midline. */
-  readonly cerebellar: Float64Array;
+  /** Everything above the foramen magnum and the cranial nerves; see `brainIndex`. */
+  readonly brain: Float64Array;
 }
-
-export const limbs = ['face', 'arm', 'leg'] as const;
-export type Limb = (typeof limbs)[number];
 
 const placeIndexes = new Map<string, number>(placeKeys.map((key, index) => [key, index]));
 const sideOffset = (side: BodySide, size: number): number => (side === 'left' ? 0 : size);
@@ -40,19 +37,9 @@ export function cordIndex(side: BodySide, segment: number): number {
   return sideOffset(side, segments.length) + segment;
 }
 
-function cerebralIndex(brainSide: BodySide, limb: Limb): number {
-  return sideOffset(brainSide, limbs.length) + limbs.indexOf(limb);
-}
-
-/** The limb whose cerebral fibres serve a segment; trunk segments go with the leg below T6 and with the arm above. */
-function limbOf(segment: number): Limb {
-  return segment <= segmentIndex('T5') ? 'arm' : 'leg';
-}
-
 const emptyPlaces = new Float64Array(placeKeys.length * 2);
 const emptyCord = new Float64Array(segments.length * 2);
-const emptyCerebral = new Float64Array(limbs.length * 2);
-const emptyCerebellar = new Float64Array(3);
+const emptyBrain = new Float64Array(brainCells);
 
 /** A nervous system without a lesion; its arrays are shared and must not be written. */
 export const intact: Damage = {
@@ -65,10 +52,7 @@ export const intact: Damage = {
   corticospinal: emptyCord,
   dorsalColumn: emptyCord,
   spinothalamic: emptyCord,
-  cerebralMotor: emptyCerebral,
-  cerebralPosition: emptyCerebral,
-  cerebralPain: emptyCerebral,
-  cerebellar: emptyCerebellar,
+  brain: emptyBrain,
 };
 
 type CordPart =
@@ -99,15 +83,9 @@ export class LesionBuilder {
     return segment < 0 || segment >= segments.length ? this : this.hit(part, cordIndex(side, segment), fraction);
   }
 
-  cerebral(brainSide: BodySide, limb: Limb, motor: number, position: number, pain: number): this {
-    const index = cerebralIndex(brainSide, limb);
-    this.hit('cerebralMotor', index, motor);
-    this.hit('cerebralPosition', index, position);
-    return this.hit('cerebralPain', index, pain);
-  }
-
-  cerebellum(part: BodySide | 'midline', fraction: number): this {
-    return this.hit('cerebellar', part === 'left' ? 0 : part === 'right' ? 1 : 2, fraction);
+  /** A structure of the brain or a cranial nerve. */
+  brain(side: BodySide, structure: StructureKey, fraction: number): this {
+    return this.hit('brain', brainIndex(side, structure), fraction);
   }
 
   build(): Damage {
@@ -165,35 +143,49 @@ export class Pathways {
   }
 
   faceMotor(side: BodySide): number {
-    return 1 - (this.damage.cerebralMotor[cerebralIndex(opposite(side), 'face')] ?? 0);
+    return 1 - this.above('motor', 'face', side);
   }
 
-  faceSensation(side: BodySide): number {
-    return 1 - (this.damage.cerebralPain[cerebralIndex(opposite(side), 'face')] ?? 0);
+  /** Sensation of the face beyond the divisions of the trigeminal nerve: pain, or touch and position. */
+  faceSensation(side: BodySide, tract: 'position' | 'pain'): number {
+    return 1 - this.above(tract, 'face', side);
+  }
+
+  /** Fraction lost of a function of the head on a side of the body. */
+  functionLost(name: WiredFunction, side: BodySide): number {
+    const { brain } = this.damage;
+    return brain === intact.brain ? 0 : lostOf(pathOf(brainFunctions[name], side), brain, side);
+  }
+
+  private above(tract: 'motor' | 'position' | 'pain', area: BodyArea, side: BodySide): number {
+    const { brain } = this.damage;
+    return brain === intact.brain ? 0 : lostOf(longTracts[tract][area], brain, side);
   }
 
   private follow(side: BodySide): void {
     const { corticospinal, dorsalColumn, spinothalamic, crossing } = this.damage;
-    const brain = opposite(side);
+    const otherSide = opposite(side);
+    const lost = (tract: 'motor' | 'position' | 'pain'): Readonly<Record<string, number>> =>
+      Object.fromEntries(bodyAreas.map((area) => [area, this.above(tract, area, side)]));
+    const [motor, position, pain] = [lost('motor'), lost('position'), lost('pain')];
     let descending = 1;
     let column = 1;
     let tract = 1;
     for (let segment = 0; segment < segments.length; segment += 1) {
       const own = cordIndex(side, segment);
-      const limb = cerebralIndex(brain, limbOf(segment));
+      const area = areaOf(segment);
       // A lesion stops the fibres bound for the segments below it; its own segment is the anterior horn's affair.
-      this.motor[own] = descending * (1 - (this.damage.cerebralMotor[limb] ?? 0));
+      this.motor[own] = descending * (1 - (motor[area] ?? 0));
       descending *= 1 - (corticospinal[own] ?? 0);
       // Fibres that enter at the level of a lesion are caught in part; those from below are all cut.
-      this.position[own] =
-        column * (1 - ownLevel * (dorsalColumn[own] ?? 0)) * (1 - (this.damage.cerebralPosition[limb] ?? 0));
+      this.position[own] = column * (1 - ownLevel * (dorsalColumn[own] ?? 0)) * (1 - (position[area] ?? 0));
       column *= 1 - (dorsalColumn[own] ?? 0);
       // Pain fibres climb through the segment above their own on the same side before they have all crossed, and are in
       // the other side's tract two segments up; so a half lesion shows its level that much below on the other side.
-      if (segment >= 2) tract *= 1 - (spinothalamic[cordIndex(brain, segment - 2)] ?? 0);
+      if (segment >= 2) tract *= 1 - (spinothalamic[cordIndex(otherSide, segment - 2)] ?? 0);
       const climb = segment === 0 ? 1 : 1 - (crossing[own - 1] ?? 0);
       const across = climb * (1 - ownLevel * (crossing[own] ?? 0));
-      this.pain[own] = tract * across * (1 - (this.damage.cerebralPain[limb] ?? 0));
+      this.pain[own] = tract * across * (1 - (pain[area] ?? 0));
     }
   }
 }

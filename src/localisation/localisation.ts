@@ -1,5 +1,6 @@
 import type { Coding } from '../kernel/coding.ts';
 import type { BodySide } from '../kernel/side.ts';
+import type { Site } from './hypothesis.ts';
 
 /** One finding as evidence about one site. */
 export interface Evidence {
@@ -28,6 +29,7 @@ export interface RankedLocalisation {
   /** Highest and lowest segment that together hold 80 % of this site's probability; null without a level. */
   readonly levelRange: readonly [string, string] | null;
   readonly kind: SiteKind;
+  readonly isDiffuse?: boolean;
   readonly code: Coding;
   /** Among the hypotheses considered, 0 to 1. */
   readonly probability: number;
@@ -57,10 +59,16 @@ export type SiteKind =
   | 'brainstem'
   | 'cerebellum'
   | 'hemisphere'
+  | 'visual-pathway'
+  | 'cranial-nerve'
+  | 'basal-ganglia'
+  | 'meninges'
+  | 'intracranial-pressure'
+  | 'encephalopathy'
   | 'multiple-sites';
 
 /** Kinds that are a process over the whole body rather than a place. */
-export const diffuseKinds: ReadonlySet<SiteKind> = new Set([
+const diffuseKinds: ReadonlySet<SiteKind> = new Set([
   'muscle',
   'junction',
   'polyneuropathy',
@@ -68,7 +76,15 @@ export const diffuseKinds: ReadonlySet<SiteKind> = new Set([
   'ganglion',
   'anterior-horn',
   'motor-neuron-system',
+  'meninges',
+  'intracranial-pressure',
+  'encephalopathy',
 ]);
+
+/** Whether a site is a process over the whole body or brain rather than a place. */
+export function isDiffuse({ kind, isDiffuse: declared }: Pick<Site, 'kind' | 'isDiffuse'>): boolean {
+  return declared === true || diffuseKinds.has(kind);
+}
 
 export interface Pattern {
   readonly key: string;

@@ -13,6 +13,7 @@ import { type Explanation, explain, round } from './explanation/explain.ts';
 import { everyTarget, type OpenColumn, openColumns, proposeNext } from './explanation/next-examination.ts';
 import { describePattern } from './explanation/pattern.ts';
 import { hypotheses, noLesionIndex } from './hypotheses/hypotheses.ts';
+import { severalNerves } from './hypotheses/process-signs.ts';
 import type { Hypothesis, Site } from './hypothesis.ts';
 import { type Column, StateColumns } from './inference/columns.ts';
 import { Coverage } from './inference/coverage.ts';
@@ -25,7 +26,7 @@ import { scoreHypotheses, unexplainedBy } from './inference/score.ts';
 import { groupSites, type SiteGroups } from './inference/site-groups.ts';
 import type { Localisation, RankedLocalisation } from './localisation.ts';
 import { contextOf } from './observation/context.ts';
-import { severalNerves, siteCoding } from './sites.ts';
+import { manyRoots, siteCoding } from './sites.ts';
 
 export interface Localiser {
   readonly localise: (exam: Exam) => Localisation;
@@ -138,7 +139,7 @@ function rank(exam: Exam, inference: Inference, weights: PosteriorWeights): read
     const explanation = explain(exam, inference.scored, members, weights.outside(group), lead);
     return toRanked(lead, probability, level, explanation);
   });
-  return withSeveralNerves(inference, single);
+  return withProcessOfSeveral(inference, single);
 }
 
 function toRanked(
@@ -155,6 +156,7 @@ function toRanked(
     level: site.level,
     levelRange: site.span ?? (level === null ? null : level.range),
     kind: site.kind,
+    ...(site.isDiffuse === true && { isDiffuse: true }),
     code: siteCoding(site),
     probability: round(probability),
     fit,
@@ -183,37 +185,69 @@ function isUsualInHealth({ scored }: Inference): boolean {
   );
 }
 
-/** When several nerves are the answer, the process that picks out single nerves is named before them. */
-function withSeveralNerves(inference: Inference, single: readonly RankedLocalisation[]): readonly RankedLocalisation[] {
-  const best = inference.combinations.filter(({ combination }) =>
-    combination.members.every((index) => hypotheses[index]?.site.kind === 'nerve'),
-  );
-  const probability = best.reduce((sum, one) => sum + one.probability, 0);
-  const leading = best[0]?.combination;
-  if (probability <= 0.5 || leading === undefined) return single;
-  const sites = leading.members.flatMap((index) => hypotheses[index]?.site ?? []);
-  const parts = single.filter((one) => sites.some(({ key, side }) => key === one.site && side === one.side));
+/** From how many roots on a process of many roots is named, and not each root by itself. */
+const manyRootsFrom = 3;
+
+/**
+ * The process that picks out single nerves, or roots, when several of them are the answer. One nerve on both sides is not
+ * several: both wrists are narrow in many people.
+ */
+function processOf(sites: readonly Site[]): Site | null {
+  if (sites.every(({ kind }) => kind === 'nerve')) {
+    return new Set(sites.map(({ key }) => key)).size > 1 ? severalNerves : null;
+  }
+  if (!sites.every(({ kind }) => kind === 'root')) return null;
+  const roots = sites.reduce((count, { span }) => count + (span === undefined ? 1 : 2), 0);
+  return roots >= manyRootsFrom ? { ...manyRoots, side: commonSide(sites) } : null;
+}
+
+function commonSide(sites: readonly Site[]): Site['side'] {
   const sides = new Set(sites.map(({ side }) => side));
+  return sides.size === 1 ? (sites[0]?.side ?? null) : 'both';
+}
+
+/** When several nerves or roots are the answer, the process that picks them out is named before them. */
+function withProcessOfSeveral(
+  inference: Inference,
+  single: readonly RankedLocalisation[],
+): readonly RankedLocalisation[] {
+  const sitesOf = (members: readonly number[]): readonly Site[] =>
+    members.flatMap((index) => hypotheses[index]?.site ?? []);
+  const processes = inference.combinations.map(({ combination, probability }) => ({
+    sites: sitesOf(combination.members),
+    process: processOf(sitesOf(combination.members)),
+    probability,
+  }));
+  const leading = processes.find(({ process }) => process !== null);
+  const process = leading?.process ?? null;
+  if (leading === undefined || process === null) return single;
+  const probability = processes.reduce(
+    (sum, one) => (one.process?.key === process.key ? sum + one.probability : sum),
+    0,
+  );
+  if (probability <= 0.5) return single;
+  const { sites } = leading;
+  const parts = single.filter((one) => sites.some(({ key, side }) => key === one.site && side === one.side));
   const supporting = new Map(parts.flatMap((one) => one.supporting).map((evidence) => [evidence.findingId, evidence]));
   const unexplained = parts[0]?.unexplained.filter(({ findingId }) =>
     parts.every((one) => one.unexplained.some((other) => other.findingId === findingId)),
   );
   return [
     {
-      site: severalNerves.key,
-      label: `${severalNerves.label}: ${joinWords(sites.map(named))}`,
-      side: sides.size === 1 ? (sites[0]?.side ?? null) : 'both',
+      site: process.key,
+      label: `${process.label}: ${joinWords(sites.map(named))}`,
+      side: commonSide(sites),
       level: null,
       levelRange: null,
-      kind: severalNerves.kind,
-      code: siteCoding(severalNerves),
+      kind: process.kind,
+      code: siteCoding(process),
       probability: round(probability),
       fit: round(jointFit(inference)),
       supporting: [...supporting.values()],
       against: [],
       unexplained: unexplained ?? [],
     },
-    ...single,
+    ...single.filter(({ site }) => site !== process.key),
   ];
 }
 

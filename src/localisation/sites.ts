@@ -1,16 +1,11 @@
 import type { Coding } from '../kernel/coding.ts';
 import { systems } from '../terminology/systems.ts';
 import { hypotheses } from './hypotheses/hypotheses.ts';
+import { manyRootsSite } from './hypotheses/roots.ts';
 import { type Site, siteId } from './hypothesis.ts';
 
-/** Sites that only arise when two are found at once. */
-export const severalNerves: Site = {
-  key: 'multiple-mononeuropathy',
-  label: 'Several single nerves',
-  side: null,
-  level: null,
-  kind: 'multiple-nerves',
-};
+/** Many roots, as a single process with its own hypotheses or as several roots found at once. */
+export const manyRoots: Site = manyRootsSite('both');
 
 function display({ label, side }: Site): string {
   return side === 'left' || side === 'right' ? `${label}, ${side}` : label;
@@ -25,6 +20,5 @@ export function siteCoding(site: Site): Coding {
 export function siteCatalogue(): readonly { readonly code: string; readonly display: string; readonly site: Site }[] {
   const all = new Map<string, Site>();
   for (const { site } of hypotheses) if (!all.has(siteId(site))) all.set(siteId(site), site);
-  all.set(siteId(severalNerves), severalNerves);
   return [...all].map(([code, site]) => ({ code, display: display(site), site }));
 }

@@ -2,6 +2,9 @@ import { describe, expect, it } from 'vitest';
 import { type MovementKey, movementKeys, movements, movementTable } from '../../src/anatomy/movements.ts';
 import type { PlaceKey } from '../../src/anatomy/places.ts';
 import type { Segment } from '../../src/anatomy/segments.ts';
+import { motorDeficit, motorItem } from '../../src/localisation/forward/motor.ts';
+import { hypothesis } from '../../src/localisation/hypothesis.ts';
+import { LesionBuilder } from '../../src/localisation/lesion.ts';
 import { greatestRoot, rootTotals, shareCutAt } from '../support/wiring.ts';
 
 // Source: International Standards for Neurological Classification of Spinal Cord Injury, revised 2019, key muscles.
@@ -184,7 +187,57 @@ const lesions: readonly Lesion[] = [
     ['wrist-flexion-ulnar', 'little-finger-distal-flexion'],
     preston,
   ],
-  ['deep-branch-of-ulnar-nerve', ['index-finger-abduction', 'thumb-adduction'], ['little-finger-abduction'], preston],
+  [
+    'deep-branch-of-ulnar-nerve',
+    ['index-finger-abduction', 'thumb-adduction', 'little-finger-abduction'],
+    ['little-finger-distal-flexion'],
+    preston,
+  ],
+  // The branch to the little-finger muscles leaves where the deep branch begins.
+  [
+    'deep-branch-of-ulnar-nerve-beyond-hypothenar',
+    ['index-finger-abduction', 'thumb-adduction', 'finger-adduction'],
+    ['little-finger-abduction'],
+    preston,
+  ],
+  [
+    'median-nerve-elbow',
+    ['forearm-pronation', 'wrist-flexion-radial', 'finger-flexion-superficial', 'thumb-flexion', 'thumb-abduction'],
+    ['little-finger-distal-flexion', 'wrist-flexion-ulnar', 'finger-abduction'],
+    preston,
+  ],
+  [
+    'median-nerve-beyond-pronator',
+    ['wrist-flexion-radial', 'finger-flexion-superficial', 'thumb-flexion', 'thumb-abduction'],
+    ['little-finger-distal-flexion', 'finger-abduction'],
+    preston,
+  ],
+  ['middle-trunk', [], ['shoulder-abduction', 'elbow-flexion', 'finger-abduction', 'thumb-abduction'], preston],
+  ['dorsal-scapular-nerve', ['scapular-retraction'], ['shoulder-abduction', 'scapular-protraction'], mrc],
+  ['thoracodorsal-nerve', ['shoulder-adduction-posterior'], ['shoulder-abduction', 'elbow-extension'], mrc],
+  ['ulnar-nerve-forearm', ['finger-abduction', 'little-finger-abduction'], ['wrist-flexion-ulnar'], preston],
+  ['femoral-nerve-pelvis', ['knee-extension'], ['hip-adduction', 'hip-abduction', 'ankle-dorsiflexion'], preston],
+  ['superior-gluteal-nerve', ['hip-abduction', 'hip-internal-rotation'], ['hip-extension', 'knee-flexion'], preston],
+  ['inferior-gluteal-nerve', ['hip-extension'], ['hip-abduction', 'knee-flexion'], preston],
+  ['lumbosacral-trunk', [], ['hip-flexion', 'knee-extension', 'ankle-plantarflexion', 'toe-abduction'], preston],
+  [
+    'sciatic-nerve-fibular-division',
+    ['ankle-dorsiflexion', 'ankle-eversion', 'great-toe-extension'],
+    ['ankle-inversion', 'ankle-plantarflexion', 'knee-flexion-medial', 'hip-abduction'],
+    preston,
+  ],
+  [
+    'sciatic-nerve-tibial-division',
+    ['ankle-plantarflexion', 'ankle-inversion', 'toe-flexion', 'knee-flexion-medial'],
+    ['ankle-dorsiflexion', 'ankle-eversion', 'hip-extension'],
+    preston,
+  ],
+  [
+    'tibial-nerve-popliteal-fossa',
+    ['ankle-plantarflexion', 'ankle-inversion', 'toe-flexion'],
+    ['knee-flexion', 'ankle-dorsiflexion'],
+    preston,
+  ],
   [
     'lumbar-plexus',
     ['hip-flexion', 'knee-extension', 'hip-adduction'],
@@ -226,6 +279,28 @@ describe('the order of branching', () => {
     const share = shareCutAt('femoral-nerve-pelvis', movements['hip-flexion'].supplies);
     expect(share).toBeGreaterThan(0.3);
     expect(share).toBeLessThan(0.6);
+  });
+
+  // Source: Preston and Shapiro, 4th ed, brachial and lumbosacral plexopathies: what the part that carries one root takes.
+  it.each<[PlaceKey, MovementKey]>([
+    ['middle-trunk', 'elbow-extension'],
+    ['middle-trunk', 'finger-extension'],
+    ['middle-trunk', 'wrist-flexion-radial'],
+    ['lumbosacral-trunk', 'great-toe-extension'],
+    ['lumbosacral-trunk', 'hip-abduction'],
+    ['lumbosacral-trunk', 'ankle-inversion'],
+  ])('a cut at the %s takes more than half of %s', (place, key) => {
+    expect(shareCutAt(place, movements[key].supplies)).toBeGreaterThan(0.5);
+  });
+
+  it('lets no cervical root paralyse the muscles of the accessory nerve, which has rootlets of its own', () => {
+    for (const root of ['C1', 'C2', 'C3', 'C4', 'C5'] as const) {
+      const lesion = new LesionBuilder().root('left', root, 1, 1).build();
+      const weak = hypothesis({ key: 'test', label: 'Test', side: 'left', level: root, kind: 'root' }, '', 1, lesion);
+      const loss = (key: MovementKey) => motorDeficit(weak, motorItem(movements[key], 'left')).lower;
+      expect(loss('neck-rotation')).toBeLessThan(0.1);
+      expect(loss('shoulder-shrug')).toBeLessThan(0.2);
+    }
   });
 
   it('weakens inversion and hip abduction with an L5 root but not with the common fibular nerve', () => {

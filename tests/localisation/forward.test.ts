@@ -61,7 +61,9 @@ describe('half of the cord', () => {
 });
 
 describe('one half of the brain', () => {
-  const left = new LesionBuilder().cerebral('left', 'leg', 0.9, 0.5, 0.5);
+  const left = new LesionBuilder()
+    .brain('left', 'internal-capsule-posterior-limb', 0.9)
+    .brain('left', 'ventral-posterolateral-nucleus', 0.5);
 
   it('serves the other half of the body in every modality', () => {
     expect(motorDeficit(of(left), motorItem(movements['ankle-dorsiflexion'], 'right')).total).toBeGreaterThan(0.8);

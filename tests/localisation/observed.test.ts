@@ -22,7 +22,9 @@ describe('chances of what is recorded', () => {
       for (let released = 0; released <= 1; released += 0.25) {
         expect(sum(reflexDistribution(1 - loss, released, 0.1, chronic))).toBeCloseTo(1, 9);
         expect(sum(plantarDistribution(released, 1 - loss))).toBeCloseTo(1, 9);
-        expect(sum(toneDistribution(released, loss, chronic))).toBeCloseTo(1, 9);
+        expect(
+          sum(toneDistribution({ released, lowerLoss: loss, unrestrained: loss, frontal: released }, chronic)),
+        ).toBeCloseTo(1, 9);
       }
     }
   });

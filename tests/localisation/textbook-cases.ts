@@ -917,7 +917,7 @@ export const textbookCases: readonly TextbookCase[] = [
   {
     name: 'capsular hemiparesis',
     source: `${blumenfeld}; Rascol 1982`,
-    expect: { site: 'cerebral-hemisphere-deep', side: 'left', conclusion: 'single-site' },
+    expect: { site: 'internal-capsule', side: 'left', conclusion: 'single-site' },
     onset: { pace: 'hyperacute', durationDays: 20 },
     findings: {
       cranialNerves: signs({ 'lower-facial-weakness': [false, true] }),
@@ -938,7 +938,7 @@ export const textbookCases: readonly TextbookCase[] = [
   {
     name: 'cortical hand and face weakness with aphasia',
     source: blumenfeld,
-    expect: { site: 'cerebral-hemisphere-cortex-arm-face', side: 'left' },
+    expect: { site: 'cortex-middle-cerebral-upper', side: 'left' },
     onset: { pace: 'hyperacute', durationDays: 1 },
     findings: {
       cranialNerves: signs({ 'lower-facial-weakness': [false, true] }),
@@ -957,7 +957,7 @@ export const textbookCases: readonly TextbookCase[] = [
   {
     name: 'lateral medullary syndrome',
     source: `${blumenfeld}; ${brazis}`,
-    expect: { site: 'lateral-medulla', side: 'left' },
+    expect: { site: 'medulla-lateral', side: 'left' },
     onset: { pace: 'hyperacute', durationDays: 1 },
     findings: {
       cranialNerves: [
@@ -1066,7 +1066,7 @@ export const textbookCases: readonly TextbookCase[] = [
   {
     name: 'leg weakness from cortex',
     source: blumenfeld,
-    expect: { site: 'cerebral-hemisphere-cortex-leg', side: 'right' },
+    expect: { site: 'cortex-anterior-cerebral', side: 'right' },
     onset: { pace: 'hyperacute', durationDays: 5 },
     findings: {
       power: power({

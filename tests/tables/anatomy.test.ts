@@ -22,19 +22,25 @@ const suppliesByItem: readonly (readonly [string, readonly Supply[]])[] = [
 const sum = (values: readonly number[]) => values.reduce((total, value) => total + value, 0);
 const repeated = (values: readonly string[]) => values.filter((value, index) => values.indexOf(value) !== index);
 
+/** Each rib space has the nerve of its own root. */
+const intercostals = Object.fromEntries(
+  segments
+    .filter((root) => root.startsWith('T'))
+    .map((root) => [`intercostal-nerve-${root.toLowerCase()}`, [root, root]]),
+) as Readonly<Partial<Record<PlaceKey, readonly [Segment, Segment]>>>;
+
 /** Roots that join the periphery at each place whose fibres come straight from the cord: first and last. */
 const entry: Readonly<Partial<Record<PlaceKey, readonly [Segment, Segment]>>> = {
   'cervical-plexus': ['C1', 'C4'],
-  'spinal-accessory-nerve': ['C1', 'C5'],
+  'spinal-accessory-nerve-upper-neck': ['C1', 'C5'],
   'greater-occipital-nerve': ['C2', 'C3'],
   'dorsal-rami': ['C1', 'S5'],
-  'intercostal-nerves': ['T1', 'T12'],
+  ...intercostals,
   'upper-trunk': ['C5', 'C6'],
   'middle-trunk': ['C7', 'C7'],
   'lower-trunk': ['C8', 'T1'],
   'dorsal-scapular-nerve': ['C4', 'C5'],
   'long-thoracic-nerve': ['C5', 'C7'],
-  'intercostobrachial-nerve': ['T2', 'T3'],
   'lumbar-plexus': ['T12', 'L4'],
   'lumbosacral-trunk': ['L4', 'L5'],
   'sacral-plexus': ['S1', 'S4'],
@@ -170,9 +176,11 @@ describe('the places', () => {
       'T1',
       [
         'lower-trunk',
+        'lower-trunk-t1',
         'medial-cord',
         'median-nerve-upper-arm',
         'median-nerve-elbow',
+        'median-nerve-beyond-pronator',
         'median-nerve-forearm',
         'median-nerve-wrist',
       ],

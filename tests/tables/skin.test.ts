@@ -22,13 +22,19 @@ const rootsBetween = (first: Segment, last: Segment) =>
 
 const trigeminal: readonly (PlaceKey | null)[] = ['ophthalmic-nerve', 'maxillary-nerve', 'mandibular-nerve'];
 
+/** Each rib space has the nerve of its own root. */
+const intercostals: Partial<Record<PlaceKey, ReadonlySet<Segment>>> = Object.fromEntries(
+  segments
+    .filter((root) => root.startsWith('T'))
+    .map((root) => [`intercostal-nerve-${root.toLowerCase()}`, new Set<Segment>([root])]),
+);
+
 /** The roots that enter the wiring at each place fed straight from the cord. Source: Gray's Anatomy 42nd ed., plexuses. */
 const entrances: Partial<Record<PlaceKey, ReadonlySet<Segment>>> = {
   'cervical-plexus': rootsBetween('C1', 'C4'),
   'greater-occipital-nerve': rootsBetween('C2', 'C3'),
   'dorsal-rami': rootsBetween('C2', 'S5'),
-  'intercostal-nerves': rootsBetween('T1', 'T12'),
-  'intercostobrachial-nerve': rootsBetween('T2', 'T3'),
+  ...intercostals,
   'upper-trunk': rootsBetween('C5', 'C6'),
   'middle-trunk': rootsBetween('C7', 'C7'),
   'lower-trunk': rootsBetween('C8', 'T1'),

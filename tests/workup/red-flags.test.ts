@@ -181,7 +181,7 @@ describe('brain', () => {
   };
 
   it('suspects stroke only when the onset was sudden', () => {
-    const brain = localised(site('cerebral-hemisphere-deep', 'hemisphere'));
+    const brain = localised(site('internal-capsule', 'hemisphere'));
     expect(
       stateOf(assessRedFlags(bedsideExam({ history: sudden, findings: hemiparesis }), brain), 'suspected-stroke'),
     ).toBe('present');

@@ -124,7 +124,7 @@ export const brainCauses: readonly Cause[] = [
     key: 'cerebral-venous-thrombosis',
     label: 'Cerebral venous thrombosis',
     mondo: mondo('MONDO:0017993', 'cerebral sinovenous thrombosis'),
-    produces: [inKind(['hemisphere'], 'uncommon'), at(['cerebral-hemisphere-cortex-leg'], 'uncommon')],
+    produces: [inKind(['hemisphere'], 'uncommon'), at(['cortex-anterior-cerebral'], 'uncommon')],
     tempo: tempos.acute,
     age: { from: 15, to: 55, outside: 0.4 },
     sex: { male: 0.5, female: 1.5 },
@@ -158,7 +158,7 @@ export const brainCauses: readonly Cause[] = [
   {
     key: 'parasagittal-lesion',
     label: 'Parasagittal meningioma',
-    produces: [at(['cerebral-hemisphere-cortex-leg'], 'common')],
+    produces: [at(['cortex-anterior-cerebral'], 'common')],
     tempo: tempos.chronic,
     courses: { progressive: 1.6 },
     history: [told(['headache', 'new-headache', 'morning-headache'], 1.5, 0.8), told('seizure', 3, 0.9)],

@@ -65,7 +65,7 @@ export const motorCauses: readonly Cause[] = [
   {
     key: 'primary-lateral-sclerosis',
     label: 'Primary lateral sclerosis',
-    produces: [inKind(['motor-neuron-system'], 'uncommon')],
+    produces: [at(['upper-motor-neuron-system'], 'very-common'), inKind(['motor-neuron-system'], 'uncommon')],
     tempo: tempos.chronic,
     age: { from: 40, to: 80, outside: 0.3 },
     signs: [shows(['inspection/fasciculation', 'inspection/wasting'], 0.2, 1.5)],
@@ -314,7 +314,11 @@ export const motorCauses: readonly Cause[] = [
     key: 'myotonic-dystrophy',
     label: 'Myotonic dystrophy',
     mondo: mondo('MONDO:0016107', 'myotonic dystrophy'),
-    produces: [at(['distal-myopathy'], 'very-common'), inKind(['muscle'], 'uncommon')],
+    produces: [
+      at(['myotonic-myopathy'], 'very-common'),
+      at(['distal-myopathy'], 'common'),
+      inKind(['muscle'], 'uncommon'),
+    ],
     tempo: tempos.lifelong,
     history: [told(['family/similar-disorder', 'family/myotonic-dystrophy'], 6, 0.6)],
     signs: [shows(['involuntary-movements/grip-myotonia', 'involuntary-movements/percussion-myotonia'], 30, 0.3)],

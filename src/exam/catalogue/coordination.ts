@@ -1,6 +1,6 @@
 import { recalled } from '../../kernel/cite.ts';
 import { equivalent, wider } from './code-links.ts';
-import { cerebellar, faculty, proprioception } from './probes.ts';
+import { cerebellar, faculty, proprioception, slowTapping } from './probes.ts';
 import { sectionTable } from './section-table.ts';
 
 /** Tests of coordination; `impaired-by-weakness` is kept apart from ataxia. */
@@ -45,14 +45,14 @@ export const coordination = sectionTable(
     'finger-tapping': {
       label: 'Finger tapping',
       bodyPart: 'hand',
-      probe: { kind: 'upper-motor', limb: 'upper' },
+      probe: slowTapping('upper'),
       source: recalled('appasamy-2018', 'finger and foot tapping in upper-motor-neuron lesions'),
     },
     'fine-finger-movements': {
       label: 'Fine finger movements',
       bodyPart: 'hand',
       hpoByValue: { impaired: wider('HP:0007010', 'Poor fine motor coordination') },
-      probe: { kind: 'upper-motor', limb: 'upper' },
+      probe: slowTapping('upper'),
     },
     rebound: { label: 'Rebound of the outstretched arm', bodyPart: 'upper-limb', probe: cerebellar('upper-limb') },
     'heel-shin': {
@@ -73,7 +73,7 @@ export const coordination = sectionTable(
       label: 'Foot tapping',
       region: 'lower-limbs',
       bodyPart: 'foot',
-      probe: { kind: 'upper-motor', limb: 'lower' },
+      probe: slowTapping('lower'),
       source: recalled('appasamy-2018', 'finger and foot tapping in upper-motor-neuron lesions'),
     },
     'sitting-balance': {

@@ -1,6 +1,6 @@
 import { commonPractice, recalled } from '../../kernel/cite.ts';
 import { equivalent, inexact, narrower, wider } from './code-links.ts';
-import { anyFaculty, cerebellar, faculty, recordedOnly } from './probes.ts';
+import { anyFaculty, faculty, failsButSpares, recordedOnly } from './probes.ts';
 import { sectionTable } from './section-table.ts';
 
 /** Cranial nerves I to IV and VI: smell, sight, pupils, lids and eye movements. */
@@ -32,19 +32,19 @@ export const eyeSigns = sectionTable(
       label: 'Reduced colour vision',
       bodyPart: 'eye',
       hpo: equivalent('HP:0000551', 'Color vision defect'),
-      probe: faculty('visual-acuity'),
+      probe: faculty('colour-vision'),
     },
     'central-scotoma': {
       label: 'Central scotoma',
       bodyPart: 'eye',
       hpo: equivalent('HP:0000603', 'Central scotoma'),
-      probe: faculty('visual-acuity'),
+      probe: faculty('central-field'),
     },
     'altitudinal-field-defect': {
       label: 'Altitudinal field defect',
       bodyPart: 'eye',
       hpo: equivalent('HP:0030531', 'Altitudinal visual field defect'),
-      probe: faculty('visual-acuity'),
+      probe: faculty('altitudinal-field'),
     },
     'homonymous-hemianopia': {
       label: 'Homonymous hemianopia, this side of space',
@@ -54,12 +54,12 @@ export const eyeSigns = sectionTable(
     'upper-quadrantanopia': {
       label: 'Homonymous upper quadrantanopia, this side of space',
       hpo: wider('HP:0001123', 'Visual field defect'),
-      probe: faculty('visual-field-upper-quadrant'),
+      probe: failsButSpares('visual-field-upper-quadrant', 'visual-field-lower-quadrant'),
     },
     'lower-quadrantanopia': {
       label: 'Homonymous lower quadrantanopia, this side of space',
       hpo: wider('HP:0001123', 'Visual field defect'),
-      probe: faculty('visual-field-lower-quadrant'),
+      probe: failsButSpares('visual-field-lower-quadrant', 'visual-field-upper-quadrant'),
     },
     'bitemporal-hemianopia': {
       label: 'Bitemporal hemianopia',
@@ -84,7 +84,7 @@ export const eyeSigns = sectionTable(
       label: 'Pale optic disc',
       bodyPart: 'eye',
       hpo: equivalent('HP:0000543', 'Optic disc pallor'),
-      probe: faculty('visual-acuity'),
+      probe: faculty('optic-atrophy'),
     },
 
     // Pupils
@@ -121,7 +121,7 @@ export const eyeSigns = sectionTable(
     'light-near-dissociation': {
       label: 'Light-near dissociation of the pupils',
       sides: 'optional',
-      probe: faculty('gaze-vertical'),
+      probe: faculty('pretectal'),
     },
     'horner-syndrome': {
       label: 'Horner syndrome',
@@ -143,18 +143,18 @@ export const eyeSigns = sectionTable(
       probe: faculty('eye-movement-fatigue'),
       source: recalled('scherer-2005', 'bedside tests'),
     },
-    'lid-retraction': { label: 'Lid retraction', bodyPart: 'eye', probe: faculty('gaze-vertical') },
+    'lid-retraction': { label: 'Lid retraction', bodyPart: 'eye', probe: faculty('pretectal') },
     'eyelid-apraxia': {
       label: 'Apraxia of eyelid opening',
       sides: 'midline',
       hpo: equivalent('HP:0000658', 'Eyelid apraxia'),
-      probe: faculty('bradykinesia'),
+      probe: faculty('axial-bradykinesia'),
     },
     'reduced-blinking': {
       label: 'Reduced blinking',
       sides: 'midline',
       hpo: equivalent('HP:0034774', 'Decreased blink rate'),
-      probe: faculty('bradykinesia'),
+      probe: faculty('axial-bradykinesia'),
     },
 
     // III, IV, VI
@@ -192,7 +192,7 @@ export const eyeSigns = sectionTable(
       label: 'Diplopia on examination',
       sides: 'midline',
       hpo: equivalent('HP:0000651', 'Diplopia'),
-      probe: anyFaculty('oculomotor', 'trochlear', 'abducens', 'internuclear', 'eye-movement-fatigue'),
+      probe: anyFaculty('oculomotor', 'trochlear', 'abducens', 'internuclear', 'skew', 'eye-movement-fatigue'),
     },
     'fatigable-diplopia': {
       label: 'Diplopia that varies or grows with fatigue',
@@ -206,7 +206,7 @@ export const eyeSigns = sectionTable(
       hpo: inexact('HP:0000544', 'External ophthalmoplegia'),
       probe: anyFaculty('oculomotor', 'abducens', 'eye-movement-fatigue'),
     },
-    'skew-deviation': { label: 'Skew deviation', sides: 'midline', probe: faculty('internuclear') },
+    'skew-deviation': { label: 'Skew deviation', sides: 'midline', probe: faculty('skew') },
 
     // Gaze and nystagmus
     'gaze-palsy': {
@@ -228,19 +228,19 @@ export const eyeSigns = sectionTable(
       label: 'Upgaze palsy',
       sides: 'midline',
       hpo: equivalent('HP:0025331', 'Upgaze palsy'),
-      probe: faculty('gaze-vertical'),
+      probe: anyFaculty('pretectal', 'gaze-vertical'),
     },
     'impaired-convergence': {
       label: 'Impaired convergence',
       sides: 'midline',
       hpo: equivalent('HP:0000619', 'Impaired convergence'),
-      probe: faculty('gaze-vertical'),
+      probe: anyFaculty('pretectal', 'oculomotor'),
     },
     'convergence-retraction-nystagmus': {
       label: 'Convergence-retraction nystagmus',
       sides: 'midline',
       hpo: equivalent('HP:0025711', 'Convergence-retraction nystagmus'),
-      probe: faculty('gaze-vertical'),
+      probe: faculty('pretectal'),
     },
     'internuclear-ophthalmoplegia': {
       label: 'Internuclear ophthalmoplegia, this eye fails to adduct',
@@ -251,42 +251,42 @@ export const eyeSigns = sectionTable(
       label: 'Horizontal nystagmus, fast phase to this side',
       sides: 'optional',
       hpo: equivalent('HP:0000666', 'Horizontal nystagmus'),
-      probe: faculty('nystagmus'),
+      probe: anyFaculty('nystagmus-vestibular', 'nystagmus-gaze-evoked'),
     },
     'gaze-evoked-nystagmus': {
       label: 'Gaze-evoked nystagmus on looking to this side',
       sides: 'optional',
       hpo: equivalent('HP:0000640', 'Gaze-evoked nystagmus'),
-      probe: faculty('nystagmus'),
+      probe: faculty('nystagmus-gaze-evoked'),
     },
     'direction-changing-nystagmus': {
       label: 'Nystagmus that changes direction with gaze',
       sides: 'midline',
-      probe: faculty('nystagmus'),
+      probe: anyFaculty('nystagmus-central', 'nystagmus-gaze-evoked'),
     },
     'vertical-nystagmus': {
       label: 'Vertical nystagmus',
       sides: 'midline',
       hpo: equivalent('HP:0010544', 'Vertical nystagmus'),
-      probe: faculty('nystagmus'),
+      probe: anyFaculty('nystagmus-central', 'downbeat'),
     },
     'downbeat-nystagmus': {
       label: 'Downbeat nystagmus',
       sides: 'midline',
       hpo: equivalent('HP:0010545', 'Downbeat nystagmus'),
-      probe: cerebellar('midline'),
+      probe: faculty('downbeat'),
     },
     'broken-pursuit': {
       label: 'Broken smooth pursuit',
       sides: 'midline',
       hpo: equivalent('HP:0001152', 'Saccadic smooth pursuit interruptions'),
-      probe: cerebellar('midline'),
+      probe: faculty('pursuit'),
     },
     'saccadic-dysmetria': {
       label: 'Over- or undershooting saccades',
       sides: 'midline',
       hpo: narrower('HP:0007338', 'Hypermetric saccades'),
-      probe: cerebellar('midline'),
+      probe: faculty('pursuit'),
     },
     'slow-saccades': {
       label: 'Slow saccades',
@@ -298,7 +298,7 @@ export const eyeSigns = sectionTable(
       label: 'Saccadic intrusions (square-wave jerks)',
       sides: 'midline',
       hpo: equivalent('HP:0025402', 'Square-wave jerks'),
-      probe: cerebellar('midline'),
+      probe: faculty('pursuit'),
     },
     opsoclonus: {
       label: 'Opsoclonus',

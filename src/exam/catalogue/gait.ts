@@ -1,6 +1,7 @@
 import { commonPractice, recalled } from '../../kernel/cite.ts';
 import { equivalent, inexact, wider } from './code-links.ts';
 import {
+  anyFaculty,
   cerebellar,
   faculty,
   proprioception,
@@ -68,18 +69,18 @@ export const gait = sectionTable(
       sides: 'paired',
       bodyPart: 'lower-limb',
       hpo: wider('HP:0002317', 'Unsteady gait'),
-      probe: faculty('vestibular'),
+      probe: faculty('balance-to-side'),
     },
     shuffling: {
       label: 'Shuffling gait',
       hpo: equivalent('HP:0002362', 'Shuffling gait'),
-      probe: faculty('bradykinesia'),
+      probe: anyFaculty('axial-bradykinesia', 'gait-initiation'),
     },
-    festinating: { label: 'Festinating gait', probe: faculty('bradykinesia') },
+    festinating: { label: 'Festinating gait', probe: anyFaculty('axial-bradykinesia', 'gait-initiation') },
     freezing: {
       label: 'Freezing of gait',
       hpo: equivalent('HP:0031825', 'Freezing of gait'),
-      probe: faculty('bradykinesia'),
+      probe: anyFaculty('axial-bradykinesia', 'gait-initiation'),
     },
     'reduced-arm-swing': {
       label: 'Reduced arm swing',
@@ -91,19 +92,19 @@ export const gait = sectionTable(
     'postural-instability': {
       label: 'Postural instability on the pull test',
       hpo: equivalent('HP:0002172', 'Postural instability'),
-      probe: faculty('bradykinesia'),
+      probe: anyFaculty('axial-bradykinesia', 'gait-initiation'),
     },
     magnetic: {
       label: 'Magnetic gait (gait apraxia)',
       hpo: equivalent('HP:0010521', 'Gait apraxia'),
-      probe: faculty('executive'),
+      probe: faculty('gait-initiation'),
     },
     dystonic: {
       label: 'Dystonic gait',
       sides: 'optional',
       bodyPart: 'lower-limb',
       hpo: equivalent('HP:0031954', 'Dystonic gait'),
-      probe: faculty('hyperkinesia'),
+      probe: faculty('dystonia'),
     },
     'knee-hyperextension': {
       label: 'Knee thrown back on walking (genu recurvatum)',
@@ -215,6 +216,10 @@ export const gait = sectionTable(
       hpo: inexact('HP:0033235', 'Difficulty descending stairs'),
       probe: weaknessOnBothSides('hip-flexion', 'knee-extension'),
     },
-    turning: { label: 'Turning while walking', scale: 'performance', probe: faculty('bradykinesia') },
+    turning: {
+      label: 'Turning while walking',
+      scale: 'performance',
+      probe: anyFaculty('axial-bradykinesia', 'gait-initiation'),
+    },
   },
 );

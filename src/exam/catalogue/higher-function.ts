@@ -57,11 +57,11 @@ export const higherFunction = sectionTable(
       hpo: wider('HP:0002381', 'Aphasia'),
       probe: faculty('language-comprehension'),
     },
-    anomia: { label: 'Anomia', hpo: inexact('HP:0030784', 'Anomic aphasia'), probe: faculty('language-expression') },
+    anomia: { label: 'Anomia', hpo: inexact('HP:0030784', 'Anomic aphasia'), probe: faculty('language-repetition') },
     'impaired-repetition': {
       label: 'Impaired repetition of speech',
       hpo: wider('HP:0002381', 'Aphasia'),
-      probe: faculty('language-expression'),
+      probe: faculty('language-repetition'),
     },
     mutism: { label: 'Mutism', hpo: equivalent('HP:0002300', 'Mutism'), probe: faculty('language-expression') },
     'speech-apraxia': {
@@ -69,22 +69,22 @@ export const higherFunction = sectionTable(
       hpo: equivalent('HP:0011098', 'Speech apraxia'),
       probe: faculty('language-expression'),
     },
-    alexia: { label: 'Alexia', hpo: equivalent('HP:0010523', 'Alexia'), probe: faculty('language-comprehension') },
+    alexia: { label: 'Alexia', hpo: equivalent('HP:0010523', 'Alexia'), probe: faculty('reading') },
     agraphia: {
       label: 'Agraphia',
       hpo: inexact('HP:0010526', 'Dysgraphia'),
-      probe: faculty('language-expression'),
+      probe: faculty('calculation'),
     },
-    acalculia: { label: 'Acalculia', hpo: inexact('HP:0002442', 'Dyscalculia'), probe: faculty('praxis') },
+    acalculia: { label: 'Acalculia', hpo: inexact('HP:0002442', 'Dyscalculia'), probe: faculty('calculation') },
     'left-right-disorientation': {
       label: 'Confusion of left and right',
       hpo: equivalent('HP:6000000', 'Left-right disorientation'),
-      probe: faculty('praxis'),
+      probe: faculty('calculation'),
     },
     'finger-agnosia': {
       label: 'Finger agnosia',
       hpo: equivalent('HP:0010525', 'Finger agnosia'),
-      probe: faculty('praxis'),
+      probe: faculty('calculation'),
     },
 
     neglect: { label: 'Neglect of this side', sides: 'paired', probe: faculty('spatial-attention') },
@@ -98,11 +98,11 @@ export const higherFunction = sectionTable(
       sides: 'paired',
       probe: faculty('spatial-attention'),
     },
-    anosognosia: { label: 'Unaware of the deficit (anosognosia)', probe: faculty('spatial-attention') },
+    anosognosia: { label: 'Unaware of the deficit (anosognosia)', probe: faculty('construction') },
     'constructional-apraxia': {
       label: 'Impaired drawing and copying',
       hpo: equivalent('HP:0010794', 'Impaired visuospatial constructive cognition'),
-      probe: faculty('spatial-attention'),
+      probe: faculty('construction'),
     },
     apraxia: {
       label: 'Limb apraxia',
@@ -113,17 +113,17 @@ export const higherFunction = sectionTable(
     'dressing-apraxia': {
       label: 'Dressing apraxia',
       hpo: wider('HP:0002186', 'Apraxia'),
-      probe: faculty('spatial-attention'),
+      probe: faculty('construction'),
     },
     'visual-agnosia': {
       label: 'Visual agnosia',
       hpo: equivalent('HP:0030222', 'Visual agnosia'),
-      probe: faculty('visual-field-half'),
+      probe: faculty('visual-recognition'),
     },
     prosopagnosia: {
       label: 'Prosopagnosia',
       hpo: equivalent('HP:0010528', 'Prosopagnosia'),
-      probe: faculty('visual-field-half'),
+      probe: faculty('visual-recognition'),
     },
     astereognosis: {
       label: 'Astereognosis',

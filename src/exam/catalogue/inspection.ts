@@ -223,7 +223,7 @@ export const inspection = sectionTable(
       sides: 'midline',
       region: 'head',
       hpo: equivalent('HP:0000338', 'Hypomimic face'),
-      probe: faculty('bradykinesia'),
+      probe: faculty('axial-bradykinesia'),
     },
     titubation: {
       label: 'Titubation of the head or trunk',

@@ -1,6 +1,6 @@
 import { recalled } from '../../kernel/cite.ts';
 import { equivalent, inexact, narrower } from './code-links.ts';
-import { cerebellar, faculty, proprioception, recordedOnly } from './probes.ts';
+import { anyFaculty, cerebellar, faculty, proprioception, recordedOnly } from './probes.ts';
 import { sectionTable } from './section-table.ts';
 
 const anySite = ['head', 'face', 'tongue', 'neck', 'trunk', 'upper-limb', 'hand', 'lower-limb', 'foot'] as const;
@@ -48,46 +48,46 @@ export const involuntaryMovements = sectionTable(
       label: 'Chorea',
       sites: anySite,
       hpo: equivalent('HP:0002072', 'Chorea'),
-      probe: faculty('hyperkinesia'),
+      probe: faculty('chorea'),
     },
     athetosis: {
       label: 'Athetosis',
       sites: anySite,
       hpo: equivalent('HP:0002305', 'Athetosis'),
-      probe: faculty('hyperkinesia'),
+      probe: anyFaculty('chorea', 'dystonia'),
     },
     hemiballism: {
       label: 'Hemiballism',
       sides: 'paired',
       bodyPart: 'upper-limb',
       hpo: equivalent('HP:0100248', 'Hemiballismus'),
-      probe: faculty('hyperkinesia'),
+      probe: faculty('ballism'),
     },
     dystonia: {
       label: 'Dystonia',
       sites: anySite,
       hpo: equivalent('HP:0001332', 'Dystonia'),
-      probe: faculty('hyperkinesia'),
+      probe: faculty('dystonia'),
     },
     blepharospasm: {
       label: 'Blepharospasm',
       region: 'head',
       hpo: equivalent('HP:0000643', 'Blepharospasm'),
-      probe: faculty('hyperkinesia'),
+      probe: faculty('dystonia'),
     },
     'orofacial-dyskinesia': {
       label: 'Orofacial dyskinesia',
       sides: 'midline',
       region: 'head',
       hpo: equivalent('HP:0002310', 'Orofacial dyskinesia'),
-      probe: faculty('hyperkinesia'),
+      probe: faculty('chorea'),
     },
-    tics: { label: 'Motor tics', sites: anySite, hpo: equivalent('HP:0100034', 'Motor tics'), probe: recordedOnly },
+    tics: { label: 'Motor tics', sites: anySite, hpo: equivalent('HP:0100034', 'Motor tics'), probe: faculty('tics') },
     myoclonus: {
       label: 'Myoclonus',
       sites: anySite,
       hpo: equivalent('HP:0001336', 'Myoclonus'),
-      probe: recordedOnly,
+      probe: faculty('myoclonus'),
     },
     polyminimyoclonus: {
       label: 'Polyminimyoclonus of the fingers',
@@ -101,7 +101,7 @@ export const involuntaryMovements = sectionTable(
       sites: ['upper-limb', 'hand'],
       region: 'upper-limbs',
       hpo: equivalent('HP:0012164', 'Asterixis'),
-      probe: faculty('consciousness'),
+      probe: faculty('asterixis'),
     },
     pseudoathetosis: {
       label: 'Pseudoathetosis of the outstretched fingers',
@@ -180,7 +180,7 @@ export const involuntaryMovements = sectionTable(
       sides: 'paired',
       bodyPart: 'upper-limb',
       hpo: equivalent('HP:0032506', 'Alien limb phenomenon'),
-      probe: faculty('praxis'),
+      probe: faculty('limb-ownership'),
     },
     'mirror-movements': {
       label: 'Mirror movements of the hands',

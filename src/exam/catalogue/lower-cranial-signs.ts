@@ -1,6 +1,6 @@
 import { recalled } from '../../kernel/cite.ts';
 import { equivalent, inexact, narrower, wider } from './code-links.ts';
-import { anyFaculty, faculty, recordedOnly, weaknessOf } from './probes.ts';
+import { anyFaculty, faculty, failsButSpares, recordedOnly, weaknessOf } from './probes.ts';
 import { sectionTable } from './section-table.ts';
 
 /** Cranial nerves V and VII to XII, with the voice, speech and swallowing. */
@@ -41,7 +41,7 @@ export const lowerCranialSigns = sectionTable(
       label: 'Weakness of the lower face with spared forehead',
       bodyPart: 'face',
       hpo: wider('HP:0030319', 'Weakness of facial musculature'),
-      probe: faculty('lower-face'),
+      probe: failsButSpares('lower-face', 'upper-face'),
     },
     'upper-facial-weakness': {
       label: 'Weakness of forehead or eye closure',
@@ -78,7 +78,7 @@ export const lowerCranialSigns = sectionTable(
       label: 'Hyperacusis',
       bodyPart: 'ear',
       hpo: equivalent('HP:0010780', 'Hyperacusis'),
-      probe: faculty('upper-face'),
+      probe: faculty('stapedius'),
     },
 
     // VIII
@@ -108,12 +108,12 @@ export const lowerCranialSigns = sectionTable(
       hpo: wider('HP:0430014', 'Abnormality of musculature of soft palate'),
       probe: faculty('palate'),
     },
-    'absent-gag-reflex': { label: 'Absent gag reflex', sides: 'optional', probe: faculty('palate') },
+    'absent-gag-reflex': { label: 'Absent gag reflex', sides: 'optional', probe: faculty('gag') },
     'brisk-gag-reflex': { label: 'Brisk gag reflex', sides: 'midline', probe: faculty('pseudobulbar') },
     'pharyngeal-sensory-loss': {
       label: 'Loss of sensation of the pharynx',
       sides: 'optional',
-      probe: faculty('swallowing'),
+      probe: faculty('gag'),
     },
     dysphagia: {
       label: 'Dysphagia on a swallowing test',
@@ -173,7 +173,7 @@ export const lowerCranialSigns = sectionTable(
       label: 'Quiet, monotonous speech',
       sides: 'midline',
       hpo: equivalent('HP:0031435', 'Monotonic speech'),
-      probe: faculty('bradykinesia'),
+      probe: faculty('axial-bradykinesia'),
     },
 
     // XI

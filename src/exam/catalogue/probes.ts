@@ -13,6 +13,13 @@ export const anyFaculty = (first: Faculty, ...others: readonly Faculty[]): Probe
   orAlso: others,
 });
 
+/** The sign shows when the first fails and the second is kept. */
+export const failsButSpares = (failing: Faculty, kept: Faculty): Probe => ({
+  kind: 'faculty',
+  faculty: failing,
+  butSpares: kept,
+});
+
 export const weaknessOf = (...movements: readonly string[]): Probe => ({ kind: 'weakness-of', movements });
 
 /** The sign needs weakness on both sides to show as described. */
@@ -23,6 +30,13 @@ export const weaknessOnBothSides = (...movements: readonly string[]): Probe => (
 });
 
 export const upperMotor = (limb: 'upper' | 'lower' | 'both'): Probe => ({ kind: 'upper-motor', limb });
+
+/** Taps and fine movements are slow and irregular with pyramidal, basal-ganglia and cerebellar disease alike. */
+export const slowTapping = (limb: 'upper' | 'lower'): Probe => ({
+  kind: 'upper-motor',
+  limb,
+  orAlso: ['bradykinesia', 'limb-coordination'],
+});
 
 export const proprioception = (limb: 'upper' | 'lower'): Probe => ({ kind: 'proprioception', limb });
 

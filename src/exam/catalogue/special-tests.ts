@@ -266,7 +266,7 @@ export const specialTests = sectionTable(
       sides: 'optional',
       region: 'lower-limbs',
       bodyPart: 'lower-limb',
-      probe: faculty('fatigability'),
+      probe: faculty('facilitation'),
       source: recalled('lems-titulaer-2011', 'clinical features'),
     },
 
@@ -285,18 +285,18 @@ export const specialTests = sectionTable(
       label: 'Dix-Hallpike manoeuvre, this ear down',
       region: 'head',
       bodyPart: 'ear',
-      probe: faculty('vestibular'),
+      probe: faculty('canal-balance'),
     },
     'supine-roll': {
       label: 'Supine roll test, this ear down',
       region: 'head',
       bodyPart: 'ear',
-      probe: faculty('vestibular'),
+      probe: faculty('canal-balance'),
     },
     fukuda: {
       label: 'Stepping on the spot with eyes closed: turns to this side',
       bodyPart: 'lower-limb',
-      probe: faculty('vestibular'),
+      probe: faculty('balance-to-side'),
     },
     hoover: {
       label: 'Hoover sign',

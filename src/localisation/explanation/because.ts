@@ -1,10 +1,16 @@
+import { brainFunctionTable } from '../../anatomy/brain/functions.ts';
+import { areaOf, type BodyArea, longTracts } from '../../anatomy/brain/long-tracts.ts';
+import type { Path } from '../../anatomy/brain/path.ts';
+import { brainStructures } from '../../anatomy/brain/structures.ts';
 import { movementTable } from '../../anatomy/movements.ts';
 import { placeKeys, placeTable } from '../../anatomy/places.ts';
+import type { Faculty } from '../../anatomy/probe.ts';
 import { reflexTable } from '../../anatomy/reflexes.ts';
 import { type Segment, segments } from '../../anatomy/segments.ts';
 import { skinPlace } from '../../anatomy/skin-places.ts';
 import { lowerFirst } from '../../exam/describe.ts';
-import { type BodySide, opposite } from '../../kernel/side.ts';
+import { type BodySide, bodySides, opposite, type Side } from '../../kernel/side.ts';
+import { type BrainBreak, breaksOn, pathOf } from '../brain-path.ts';
 import { motorDeficit, motorItem } from '../forward/motor.ts';
 import { sensoryDeficit, sensoryItem } from '../forward/sensory.ts';
 import { type Strand, strandsOf } from '../forward/strands.ts';
@@ -28,6 +34,8 @@ const worthNaming = 0.2;
  * A clause that completes "... because ...".
  */
 export function because(hypothesis: Hypothesis, datum: Datum, isPredicted: boolean): string {
+  if (hypothesis.site.kind === 'none' && isPredicted && hypothesis.process.because !== '')
+    return hypothesis.process.because;
   if (hypothesis.site.kind === 'none')
     return datum.abnormal ? 'a healthy nervous system rarely shows it' : 'nothing is damaged';
   const { site, process } = hypothesis;
@@ -75,6 +83,14 @@ function breaksOf(hypothesis: Hypothesis, datum: Datum): readonly Break[] {
       return upperBreaks(hypothesis, datum.column.target.item.region === 'upper-limbs' ? 'C8' : 'L4', side, 'the limb');
     case 'sensation':
       return sensoryBreaks(hypothesis, datum, side);
+    case 'faculty':
+      return functionBreaks(hypothesis, [probe.faculty, ...(probe.orAlso ?? [])], datum.column.target.side);
+    case 'cerebellar':
+      return functionBreaks(
+        hypothesis,
+        [probe.part === 'midline' ? 'trunk-coordination' : 'limb-coordination'],
+        datum.column.target.side,
+      );
     default:
       return [];
   }
@@ -99,7 +115,7 @@ function strandBreaks(
     if (strand.segment === null || strand.root === null) continue;
     const cell = cordIndex(strand.side, strand.segment);
     const root = fibres === 'motor' ? damage.ventralRoot : damage.dorsalRoot;
-    note(`${what(strand)} through the ${strand.root} root`, strand.share * (root[cell] ?? 0));
+    if (strand.throughRoot) note(`${what(strand)} through the ${strand.root} root`, strand.share * (root[cell] ?? 0));
     if (fibres === 'motor')
       note(
         `${what(strand)} from the anterior horn at ${strand.root}, in the lesion`,
@@ -130,6 +146,33 @@ function motorBreaks(hypothesis: Hypothesis, movementKey: string, side: BodySide
   return [...lower, ...above.map((one) => ({ ...one, share: upper }))].sort((a, b) => b.share - a.share);
 }
 
+/** The structure of the head that costs a path most, in words. */
+function brainBreak(hypothesis: Hypothesis, path: Path, side: BodySide): string {
+  const first = breaksOn(path, hypothesis.pathways.damage.brain, side)[0];
+  return first === undefined ? `the ${opposite(side)} side of the brain` : structureWords(first);
+}
+
+function structureWords({ structure, side }: BrainBreak): string {
+  return `the ${side === null ? '' : `${side} `}${brainStructures[structure].label}`;
+}
+
+/** What a function of the head has lost on its way. */
+function functionBreaks(hypothesis: Hypothesis, faculties: readonly Faculty[], side: Side): readonly Break[] {
+  const sides = side === 'midline' ? bodySides : [side];
+  return faculties
+    .flatMap((faculty) => {
+      const row = brainFunctionTable.get(faculty);
+      if (row === undefined) return [];
+      return sides.flatMap((one) =>
+        breaksOn(pathOf(row, one), hypothesis.pathways.damage.brain, one).map(
+          (found): Break => ({ text: `${row.carries} depends on ${structureWords(found)}`, share: found.share }),
+        ),
+      );
+    })
+    .filter(({ share }) => share >= 0.1)
+    .sort((a, b) => b.share - a.share);
+}
+
 /** Where the corticospinal fibres bound for a segment are interrupted. */
 function upperBreaks(hypothesis: Hypothesis, to: Segment, side: BodySide, what: string): readonly Break[] {
   const segment = segments.indexOf(to);
@@ -140,12 +183,9 @@ function upperBreaks(hypothesis: Hypothesis, to: Segment, side: BodySide, what: 
     (_, index) => index < segment && (corticospinal[cordIndex(side, index)] ?? 0) >= 0.1,
   );
   if (level === -1) {
-    const brain = opposite(side);
+    const place = brainBreak(hypothesis, longTracts.motor[areaOf(segment)], side);
     return [
-      {
-        text: `the corticospinal fibres for ${what} come down through the ${brain} side of the brain and cross in the medulla`,
-        share: lost,
-      },
+      { text: `the corticospinal fibres for ${what} come down through ${place} and cross in the medulla`, share: lost },
     ];
   }
   return [
@@ -178,15 +218,20 @@ function sensoryBreaks(hypothesis: Hypothesis, datum: Datum, side: BodySide): re
   const peripheral = strandBreaks(hypothesis, probe.strands, 'sensory', () => 'its fibres run');
   const { central } = sensoryDeficit(hypothesis, probe);
   if (central < 0.2) return peripheral;
-  return [...peripheral, { text: centralText(hypothesis, item.probe.modality, side), share: central }].sort(
+  const strand = probe.strands[0];
+  const area = strand === undefined || strand.segment === null ? 'face' : areaOf(strand.segment);
+  return [...peripheral, { text: centralText(hypothesis, item.probe.modality, area, side), share: central }].sort(
     (a, b) => b.share - a.share,
   );
 }
 
-function centralText(hypothesis: Hypothesis, modality: string, side: BodySide): string {
+function centralText(hypothesis: Hypothesis, modality: string, area: BodyArea, side: BodySide): string {
   const other = opposite(side);
-  const inCord = hypothesis.site.kind === 'cord';
-  if (!inCord) return `its fibres have crossed and go up the ${other} side of the brainstem and brain`;
+  const { brain } = hypothesis.pathways.damage;
+  const tract = modality === 'pinprick' || modality === 'temperature' ? 'pain' : 'position';
+  const path = longTracts[tract][area];
+  if (breaksOn(path, brain, side).some(({ share }) => share >= 0.1))
+    return `its fibres run through ${brainBreak(hypothesis, path, side)}`;
   if (modality === 'pinprick' || modality === 'temperature')
     return `pain and temperature cross the cord on entry and go up its ${other} side through the lesion`;
   if (modality === 'light-touch') return 'touch goes up both sides of the cord through the lesion';

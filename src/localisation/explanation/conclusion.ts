@@ -1,10 +1,12 @@
 import type { Finding } from '../../exam/finding.ts';
-import { type Conclusion, diffuseKinds, type RankedLocalisation } from '../localisation.ts';
+import { type Conclusion, isDiffuse, type RankedLocalisation } from '../localisation.ts';
 
 /** Fewer items than this cannot say that all is well. Judged. */
 const enoughNormal = 10;
 /** Below this share of the abnormal findings, by weight, a site does not account for the examination. Judged. */
-const poorFit = 0.65;
+const poorFit = 0.6;
+/** Below this one, findings that are many enough to know better follow no anatomy. Judged. */
+const noFit = 0.5;
 /** Below this probability the leading site is only one of several. Judged. */
 const faintLead = 0.25;
 const fewAbnormal = 4;
@@ -50,16 +52,19 @@ export function conclude(
   const isWide = tested.length >= enoughNormal;
   if (abnormal.length === 0) return isWide ? 'no-abnormality' : 'insufficient';
   if (best.kind === 'none') {
+    if (abnormal.some(isEffortSign)) return 'not-anatomical';
     return isWide && isUsualInHealth && best.probability >= clearlyNormal ? 'no-abnormality' : 'insufficient';
   }
-  if (isAgainstAnatomy(abnormal)) return 'not-anatomical';
+  if (isAgainstAnatomy(tested)) return 'not-anatomical';
   const fit = severalProbability > 0.5 ? jointFit : best.fit;
   if (fit < poorFit) {
-    return abnormal.length >= fewAbnormal && !hasFittingRival(ranked) ? 'not-anatomical' : 'insufficient';
+    return fit < noFit && abnormal.length >= fewAbnormal && !hasFittingRival(ranked)
+      ? 'not-anatomical'
+      : 'insufficient';
   }
-  if (severalProbability > 0.5) return 'multiple-sites';
+  if (severalProbability > 0.5 || best.kind === 'multiple-nerves') return 'multiple-sites';
   if (best.probability < faintLead && abnormal.length < fewAbnormal) return 'insufficient';
-  return diffuseKinds.has(best.kind) ? 'diffuse-process' : 'single-site';
+  return isDiffuse(best) ? 'diffuse-process' : 'single-site';
 }
 
 /** Whether a site not much less likely than the leading one accounts for the findings: then they do follow the anatomy. */
@@ -68,7 +73,31 @@ function hasFittingRival(ranked: readonly RankedLocalisation[]): boolean {
   return ranked.some(({ kind, probability, fit }) => kind !== 'none' && probability >= least && fit >= poorFit);
 }
 
-function isAgainstAnatomy(abnormal: readonly Finding[]): boolean {
-  const effort = abnormal.filter(({ item }) => item.probe.kind === 'faculty' && item.probe.faculty === 'effort');
-  return effort.length >= effortSigns && !abnormal.some(({ item }) => unwilled.has(item.probe.kind));
+function isEffortSign({ item }: Finding): boolean {
+  return item.probe.kind === 'faculty' && item.probe.faculty === 'effort';
+}
+
+/** Nothing wrong that cannot be willed, and signs that the strength is there after all. */
+function isAgainstAnatomy(tested: readonly Finding[]): boolean {
+  const abnormal = tested.filter((finding) => finding.abnormal);
+  if (abnormal.some(({ item }) => unwilled.has(item.probe.kind))) return false;
+  const effort = abnormal.filter(isEffortSign).length;
+  return effort >= effortSigns || (effort > 0 && givesWay(tested, abnormal));
+}
+
+/** Slight weakness is what is graded when a movement that could be full gives way. */
+const slight: ReadonlySet<unknown> = new Set(['4-', '4', '4+']);
+/** Normal signs that cannot be willed, from which on weakness that gives way is put down to pain or effort. Judged. */
+const enoughUnwilled = 2;
+
+/**
+ * Weakness that gives way, from pain or for want of effort, and no more: every movement moves against resistance, nothing
+ * but strength is wrong, and what cannot be willed was looked at and is normal.
+ */
+function givesWay(tested: readonly Finding[], abnormal: readonly Finding[]): boolean {
+  const onlyStrength = abnormal.every(
+    (finding) => isEffortSign(finding) || (finding.item.probe.kind === 'movement' && slight.has(finding.value)),
+  );
+  const normal = tested.filter(({ item, abnormal: isAbnormal }) => !isAbnormal && unwilled.has(item.probe.kind));
+  return onlyStrength && normal.length >= enoughUnwilled;
 }

@@ -20,8 +20,20 @@ const syndromes: Readonly<Record<SiteKind, { readonly key: string; readonly labe
   brainstem: { key: 'brainstem-syndrome', label: 'Brainstem syndrome' },
   cerebellum: { key: 'cerebellar-syndrome', label: 'Cerebellar syndrome' },
   hemisphere: { key: 'hemispheric-syndrome', label: 'Hemispheric syndrome' },
+  'visual-pathway': { key: 'visual-pathway-syndrome', label: 'Lesion of the visual pathway' },
+  'cranial-nerve': { key: 'cranial-neuropathy', label: 'Cranial neuropathy' },
+  'basal-ganglia': { key: 'extrapyramidal-syndrome', label: 'Extrapyramidal syndrome' },
+  meninges: { key: 'meningeal-syndrome', label: 'Meningeal syndrome' },
+  'intracranial-pressure': { key: 'raised-intracranial-pressure', label: 'Raised intracranial pressure' },
+  encephalopathy: { key: 'encephalopathy', label: 'Encephalopathy' },
   'multiple-sites': { key: 'multiple-sites', label: 'More than one site' },
 };
+
+/** Sites whose syndrome is narrower than that of their kind. */
+const syndromesOfSites: ReadonlyMap<string, { readonly key: string; readonly label: string }> = new Map([
+  ['upper-motor-neuron-system', { key: 'upper-motor-neuron-disease', label: 'Upper motor neuron disease' }],
+  ['autonomic-neuropathy', { key: 'autonomic-neuropathy', label: 'Autonomic neuropathy' }],
+]);
 
 /** Signs, read straight from the findings, that the upper or the lower motor neuron is affected. */
 function motorNeuron(abnormal: readonly Finding[]): Pattern['motorNeuron'] {
@@ -91,7 +103,7 @@ export function describePattern(findings: readonly Finding[], leading: RankedLoc
     ...new Set(abnormal.flatMap(({ item }) => (item.probe.kind === 'sensation' ? [item.probe.modality] : []))),
   ];
   return {
-    ...syndromes[kind],
+    ...(syndromesOfSites.get(leading?.site ?? '') ?? syndromes[kind]),
     motorNeuron: read === 'none' ? implied : read,
     symmetry: symmetry(abnormal),
     modalities,

@@ -8,6 +8,10 @@ const processLeads: ReadonlyMap<SiteKind, string> = new Map<SiteKind, string>([
   ['ganglion', ''],
   ['muscle', ''],
   ['multiple-sites', ''],
+  ['basal-ganglia', ''],
+  ['meninges', ''],
+  ['intracranial-pressure', ''],
+  ['encephalopathy', 'a '],
   ['none', ''],
   ['motor-neuron-system', ''],
   ['anterior-horn', ''],
@@ -28,13 +32,15 @@ export function siteWords({
   label,
   side,
   kind,
+  isDiffuse,
 }: {
   readonly label: string;
   readonly side: string | null;
   readonly kind: SiteKind;
+  readonly isDiffuse?: boolean;
 }): string {
   const name = /^Guyon/.test(label) ? label : lowerFirst(label);
-  const lead = processLeads.get(kind);
+  const lead = isDiffuse === true ? '' : processLeads.get(kind);
   const isSided = side === 'left' || side === 'right';
   if (lead !== undefined) return `${lead}${name}${isSided ? ` on the ${side}` : ''}`;
   if (!isSided) return `a lesion of the ${name}`;

@@ -29,7 +29,7 @@ export function motorDeficit(hypothesis: Hypothesis, item: MotorItem): MotorDefi
   for (const strand of item.strands) {
     const unit = {
       side: strand.side,
-      segment: strand.segment ?? 0,
+      segment: strand.segment,
       lengthCm: item.movement.lengthCm,
       group: item.movement.group,
     };

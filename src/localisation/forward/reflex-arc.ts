@@ -3,6 +3,7 @@ import { segmentIndex } from '../../anatomy/segments.ts';
 import type { BodySide, Side } from '../../kernel/side.ts';
 import { bodySides } from '../../kernel/side.ts';
 import type { Hypothesis } from '../hypothesis.ts';
+import { cordIndex } from '../lesion.ts';
 import { motorThrough, type Strand, sensoryThrough, strandsOf } from './strands.ts';
 
 export interface ReflexItem {
@@ -22,28 +23,42 @@ export interface ArcState {
   readonly released: number;
 }
 
+/** How much of a volley a lesion of the middle of the cord stops on its way through the grey matter. Judged. */
+const greyShare = 0.55;
+
+/** The fibres of the arc pass beside the centre of the cord on their way to the anterior horn. */
+function throughGrey({ pathways }: Hypothesis, strand: Strand): number {
+  if (strand.segment === null) return 1;
+  return 1 - greyShare * (pathways.damage.crossing[cordIndex(strand.side, strand.segment)] ?? 0);
+}
+
 export function arcState(hypothesis: Hypothesis, item: ReflexItem): ArcState {
   const { process } = hypothesis;
   const { lengthCm, dominantRoot } = item.reflex;
   let inward = 0;
   for (const strand of item.afferent) {
-    const fibre = { side: strand.side, segment: strand.segment ?? 0, lengthCm };
-    inward += strand.share * sensoryThrough(hypothesis, strand) * (1 - process.largeFibre(fibre));
+    const fibre = { side: strand.side, segment: strand.segment, lengthCm };
+    inward +=
+      strand.share *
+      sensoryThrough(hypothesis, strand) *
+      throughGrey(hypothesis, strand) *
+      (1 - process.largeFibre(fibre)) *
+      (1 - process.spindle(fibre));
   }
   let outward = 0;
   for (const strand of item.efferent) {
     outward +=
       strand.share *
       motorThrough(hypothesis, strand) *
-      (1 - process.motor({ side: strand.side, segment: strand.segment ?? 0, lengthCm }));
+      (1 - process.motor({ side: strand.side, segment: strand.segment, lengthCm }));
   }
   const sides: readonly BodySide[] = item.side === 'midline' ? bodySides : [item.side];
   const segment = dominantRoot === null ? null : segmentIndex(dominantRoot);
-  const extra = segment === null ? 0 : process.reflex({ side: sides[0] ?? 'left', segment, lengthCm });
+  const extra = sides.reduce((sum, side) => sum + process.reflex({ side, segment, lengthCm }) / sides.length, 0);
   let released = 0;
   for (const side of sides) {
     const command = segment === null ? hypothesis.pathways.faceMotor(side) : hypothesis.pathways.motorTo(side, segment);
-    released += (1 - command) / sides.length;
+    released += (1 - command * (1 - process.release({ side, segment }))) / sides.length;
   }
   return { arc: inward * outward * (1 - extra), released };
 }

@@ -44,13 +44,14 @@ export function sensoryDeficit(hypothesis: Hypothesis, item: SensoryItem): Senso
   let through = 0;
   let centralOnly = 0;
   for (const strand of item.strands) {
-    const fibre = { side: strand.side, segment: strand.segment ?? 0, lengthCm: item.place.lengthCm };
-    const large = strand.segment === null ? 0 : process.largeFibre(fibre) * route.sensitivity;
-    const small = strand.segment === null ? 0 : process.smallFibre(fibre);
+    const fibre = { side: strand.side, segment: strand.segment, lengthCm: item.place.lengthCm };
+    const large = process.largeFibre(fibre) * route.sensitivity;
+    const small = process.smallFibre(fibre);
     const kept = sensoryThrough(hypothesis, strand) * (1 - (route.large * large + (1 - route.large) * small));
     const central =
       strand.segment === null
-        ? pathways.faceSensation(strand.side)
+        ? route.column * pathways.faceSensation(strand.side, 'position') +
+          (1 - route.column) * pathways.faceSensation(strand.side, 'pain')
         : route.column * pathways.positionFrom(strand.side, strand.segment) +
           (1 - route.column) * pathways.painFrom(strand.side, strand.segment);
     peripheral += strand.share * kept;

@@ -1,4 +1,4 @@
-import { type PlaceKey, pathTo } from '../../anatomy/places.ts';
+import { type Place, type PlaceKey, pathTo, placeTable } from '../../anatomy/places.ts';
 import { type Segment, segmentIndex } from '../../anatomy/segments.ts';
 import type { Supply } from '../../anatomy/supply.ts';
 import { type BodySide, bodySides, type Side } from '../../kernel/side.ts';
@@ -16,6 +16,8 @@ export interface Strand {
   readonly places: readonly number[];
   readonly supply: Supply;
   readonly root: Segment | null;
+  /** False where the fibres leave the cord apart from the root of their segment. */
+  readonly throughRoot: boolean;
 }
 
 const known = new WeakMap<readonly Supply[], Map<Side, readonly Strand[]>>();
@@ -39,17 +41,25 @@ function followed(supplies: readonly Supply[], side: Side): readonly Strand[] {
     const roots = Object.entries(supply.roots) as [Segment, number][];
     if (roots.length === 0) {
       const places = supply.via === null ? [] : [placeIndex(side, supply.via)];
-      return [{ share: supply.weight, side, segment: null, places, supply, root: null }];
+      return [{ share: supply.weight, side, segment: null, places, supply, root: null, throughRoot: false }];
     }
-    return roots.map(([root, share]) => ({
-      share: supply.weight * share,
-      side,
-      segment: segmentIndex(root),
-      places: pathTo(supply.via, root).map((place: PlaceKey) => placeIndex(side, place)),
-      supply,
-      root,
-    }));
+    return roots.map(([root, share]) => {
+      const path = pathTo(supply.via, root);
+      return {
+        share: supply.weight * share,
+        side,
+        segment: segmentIndex(root),
+        places: path.map((place: PlaceKey) => placeIndex(side, place)),
+        supply,
+        root,
+        throughRoot: !path.some((place) => hasOwnRootlets(placeTable[place])),
+      };
+    });
   });
+}
+
+function hasOwnRootlets({ ownRootlets }: Place): boolean {
+  return ownRootlets === true;
 }
 
 function throughPlaces(cells: Float64Array, places: readonly number[]): number {
@@ -64,7 +74,8 @@ export function motorThrough(hypothesis: Hypothesis, strand: Strand): number {
   const peripheral = throughPlaces(damage.motorPlace, strand.places);
   if (strand.segment === null) return peripheral;
   const cell = cordIndex(strand.side, strand.segment);
-  return peripheral * (1 - (damage.ventralRoot[cell] ?? 0)) * (1 - (damage.anteriorHorn[cell] ?? 0));
+  const root = strand.throughRoot ? 1 - (damage.ventralRoot[cell] ?? 0) : 1;
+  return peripheral * root * (1 - (damage.anteriorHorn[cell] ?? 0));
 }
 
 /** Sensory fibres of a strand that still conduct from the skin to the cord, 0 to 1; processes not counted. */

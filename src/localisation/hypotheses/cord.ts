@@ -2,7 +2,7 @@ import { type Segment, segmentIndex, segments } from '../../anatomy/segments.ts'
 import { type BodySide, bodySides, opposite } from '../../kernel/side.ts';
 import { type Hypothesis, hypothesis, type Site } from '../hypothesis.ts';
 import { LesionBuilder } from '../lesion.ts';
-import { facultyKey, noProcess, type Process, reached } from '../process.ts';
+import { type FacultyChances, facultyKey, noProcess, type Process, processOf, reached } from '../process.ts';
 
 /** How often the cord is damaged at a segment, relative to a mid-thoracic one. Judged from where discs, tumours and inflammation sit. */
 function levelFrequency(segment: number): number {
@@ -15,11 +15,11 @@ function levelFrequency(segment: number): number {
 
 /** Share of all focal findings, in percent, and depth of damage, of each way of damaging the cord. Judged. */
 const crossSections = {
-  transverse: { percent: 6, depths: [0.98, 0.6, 0.35] },
-  hemisection: { percent: 3, depths: [0.98, 0.6, 0.35] },
-  central: { percent: 1.6, depths: [0.85] },
+  transverse: { percent: 5.5, depths: [0.98, 0.6, 0.35] },
+  hemisection: { percent: 3.6, depths: [0.98, 0.6, 0.35] },
+  central: { percent: 1.3, depths: [0.85, 0.55] },
   anterior: { percent: 0.8, depths: [0.98, 0.6, 0.35] },
-  posterior: { percent: 0.6, depths: [0.85] },
+  posterior: { percent: 0.6, depths: [0.85, 0.55] },
 } as const;
 
 const highest = segmentIndex('C1');
@@ -39,12 +39,18 @@ function ownSegment(lesion: LesionBuilder, side: BodySide, level: number, depth:
   lesion.cord('crossing', side, level, depth);
 }
 
-/** All tracts of one side with their own segment. */
-function halfCord(lesion: LesionBuilder, side: BodySide, level: number, depth: number): LesionBuilder {
-  lesion
-    .cord('corticospinal', side, level, depth)
-    .cord('dorsalColumn', side, level, depth)
-    .cord('spinothalamic', side, level, depth);
+const tracts = ['corticospinal', 'dorsalColumn', 'spinothalamic'] as const;
+type Tract = (typeof tracts)[number];
+
+/** Tracts of one side with their own segment; all of them unless some are named. */
+function halfCord(
+  lesion: LesionBuilder,
+  side: BodySide,
+  level: number,
+  depth: number,
+  hit: readonly Tract[] = tracts,
+): LesionBuilder {
+  for (const tract of hit) lesion.cord(tract, side, level, depth);
   ownSegment(lesion, side, level, depth);
   return lesion;
 }
@@ -53,10 +59,6 @@ function transverse(level: number, depth: number): LesionBuilder {
   const lesion = new LesionBuilder();
   for (const side of bodySides) halfCord(lesion, side, level, depth);
   return lesion;
-}
-
-function hemisection(side: BodySide, level: number, depth: number): LesionBuilder {
-  return halfCord(new LesionBuilder(), side, level, depth);
 }
 
 /** Crossing fibres over several segments, then the grey matter; the tracts at the rim suffer last, arm fibres before leg fibres. */
@@ -68,6 +70,31 @@ function central(level: number, depth: number): LesionBuilder {
     lesion.cord('corticospinal', side, level, depth * 0.3);
   }
   return lesion;
+}
+
+/** A cavity over many segments: pain and temperature in a cape, wasted hands, the tracts late. */
+function longCavity(): Hypothesis[] {
+  const tops = segments.slice(segmentIndex('C2'), segmentIndex('T4') + 1);
+  return tops.flatMap((top) =>
+    [0.9, 0.6].map((depth) => {
+      const level = segmentIndex(top);
+      const lesion = new LesionBuilder();
+      for (const side of bodySides) {
+        for (let segment = level; segment <= level + 6; segment += 1) {
+          lesion.cord('crossing', side, segment, depth).cord('anteriorHorn', side, segment, depth * 0.55);
+        }
+        lesion.cord('corticospinal', side, level, depth * 0.3);
+      }
+      return hypothesis(
+        // Named, as the shorter ones are, by the first segment whose skin has lost pain.
+        site('spinal-cord-central', 'central part', level + 1, 'both'),
+        `cavity-${depth}`,
+        (0.5 * levelFrequency(level)) / (tops.length * 4),
+        lesion.build(),
+        { faculties: signsAtLevel(bodySides, level, depth, hornerSeen.both) },
+      );
+    }),
+  );
 }
 
 /** Bruising of the middle of the neck's cord: grey matter of the whole arm, tracts less, as after a fall on a narrow canal. */
@@ -112,12 +139,26 @@ function posterior(level: number, depth: number): LesionBuilder {
   return lesion;
 }
 
-/** Horner's syndrome from the descending sympathetic fibres: only lesions above T2 that take one side. */
-function hornerChances(side: BodySide, level: number, depth: number): Map<string, number> {
+/**
+ * Signs above and beside the limbs that a lesion at a level brings: numbness of the face from the spinal tract of the
+ * trigeminal nerve, which comes down to C2; Horner's syndrome from the descending sympathetic fibres, which leave at T1;
+ * falls of blood pressure where the outflow below T6 is cut off on both sides. Chances judged.
+ */
+function signsAtLevel(sides: readonly BodySide[], level: number, depth: number, horner: number): FacultyChances {
   const chances = new Map<string, number>();
-  if (level <= segmentIndex('T1')) chances.set(facultyKey('sympathetic-eye', side), 0.4 * depth);
+  for (const side of sides) {
+    if (level <= segmentIndex('C2')) chances.set(facultyKey('trigeminal-sensation', side), 0.25 * depth);
+    if (level <= segmentIndex('T1')) chances.set(facultyKey('sympathetic-eye', side), horner * depth);
+  }
+  if (sides.length === 2 && level <= segmentIndex('T6')) {
+    chances.set(facultyKey('blood-pressure', 'midline'), 0.3 * depth);
+    if (level <= segmentIndex('C8')) chances.set(facultyKey('heart-rate', 'midline'), 0.15 * depth);
+  }
   return chances;
 }
+
+/** Horner's syndrome of one side is seen; of both sides seldom noticed. Judged. */
+const hornerSeen = { one: 0.4, both: 0.06 } as const;
 
 const crossSectionLesions = [
   { key: 'spinal-cord-transverse', part: 'whole cross-section', of: 'transverse', build: transverse },
@@ -127,14 +168,12 @@ const crossSectionLesions = [
 ] as const;
 
 /** The longest axons failing along with the tracts, as in lack of vitamin B12 or copper. */
-const longAxons: Process = {
-  motor: () => 0,
+const longAxons: Process = processOf({
   largeFibre: ({ lengthCm }) => 0.6 * reached(lengthCm, 96),
   smallFibre: ({ lengthCm }) => 0.5 * reached(lengthCm, 98),
   reflex: ({ lengthCm }) => 0.6 * reached(lengthCm, 84),
-  denervating: true,
   because: 'the longest axons fail together with the tracts',
-};
+});
 
 /** The dorsal and lateral columns together over a long stretch, as in combined degeneration; no single level. */
 function posterolateral(): Hypothesis[] {
@@ -145,45 +184,85 @@ function posterolateral(): Hypothesis[] {
     level: null,
     kind: 'cord',
   };
-  return (['C6', 'T4'] as const).flatMap((top: Segment) =>
+  return columnTops.flatMap((top) =>
     [0.85, 0.5].flatMap((depth) =>
       [noProcess, longAxons].map((process) => {
         const lesion = new LesionBuilder();
         for (const side of bodySides) {
           // The columns suffer from the neck down; the pyramidal fibres where they are longest.
           lesion.cord('dorsalColumn', side, segmentIndex(top), depth);
-          lesion.cord('corticospinal', side, segmentIndex('T4'), depth * 0.65);
+          lesion.cord('corticospinal', side, segmentIndex(top), depth * 0.3);
+          lesion.cord('corticospinal', side, segmentIndex('T8'), depth * 0.55);
         }
         const variant = `${top}-${depth}-${process === noProcess ? 'tracts' : 'tracts-and-nerves'}`;
-        return hypothesis(place, variant, 0.14, lesion.build(), { process });
+        return hypothesis(place, variant, 1.2 / (columnTops.length * 4), lesion.build(), { process });
       }),
     ),
   );
 }
 
-/** How often the conus is taken from each segment down. Judged; a lesion of the tip alone is rare. */
+/** Where the columns begin to fail; no place is the usual one, so that a sharp level speaks for another lesion. */
+const columnTops = ['C3', 'C5', 'C7', 'T1', 'T3', 'T5', 'T7'] as const satisfies readonly Segment[];
+
+/** How often the conus is taken from each segment down. Judged. */
 const conusTops = [
+  ['L2', 0.05],
   ['L4', 0.14],
+  ['L5', 0.1],
   ['S1', 0.14],
-  ['S2', 0.06],
-  ['S3', 0.05],
+  ['S2', 0.12],
+  ['S3', 0.1],
+  ['S4', 0.03],
+] as const;
+
+/**
+ * How the sensory loss comes about: with the entering fibres, so that all modalities go; or in the grey matter, where pain
+ * and temperature cross, so that touch is spared. Share of entering fibres lost, and how often it is so. Judged.
+ */
+const conusForms = [
+  { key: 'all-modalities', entering: 0.9, share: 0.65 },
+  { key: 'dissociated', entering: 0.35, share: 0.35 },
 ] as const;
 
 /** The lower end of the cord: the sacral segments of both sides at once, sometimes with the lowest lumbar ones. */
 function conus(): Hypothesis[] {
   const place: Site = { key: 'conus-medullaris', label: 'Conus medullaris', side: 'both', level: null, kind: 'cord' };
   return conusTops.flatMap(([top, frequency]) =>
+    conusForms.flatMap(({ key, entering, share }) =>
+      [0.9, 0.55].map((depth) => {
+        const lesion = new LesionBuilder();
+        for (const side of bodySides) {
+          for (let segment = segmentIndex(top); segment < segments.length; segment += 1) {
+            const own = segment < segmentIndex('L4') ? depth * 0.5 : depth;
+            lesion.cord('anteriorHorn', side, segment, own).cord('dorsalRoot', side, segment, own * entering);
+            lesion.cord('crossing', side, segment, own);
+          }
+          lesion.cord('corticospinal', side, segmentIndex(top), depth);
+          // A lesion that reaches up to the lumbar enlargement brushes the fibres that pass it.
+          if (reachesEnlargement.has(top)) lesion.cord('corticospinal', side, segmentIndex('L2'), depth * 0.35);
+        }
+        return hypothesis(place, `${top}-${key}-${depth}`, frequency * share, lesion.build());
+      }),
+    ),
+  );
+}
+
+const reachesEnlargement: ReadonlySet<Segment> = new Set(['L4', 'L5', 'S1']);
+
+/** The whole lumbar enlargement from a segment down, as when its artery fails or a fistula congests it. */
+function lumbarEnlargement(): Hypothesis[] {
+  return (['L1', 'L2', 'L3'] as const).flatMap((top) =>
     [0.9, 0.55].map((depth) => {
+      const level = segmentIndex(top);
       const lesion = new LesionBuilder();
       for (const side of bodySides) {
-        for (let segment = segmentIndex(top); segment < segments.length; segment += 1) {
-          lesion.cord('anteriorHorn', side, segment, depth).cord('dorsalRoot', side, segment, depth * 0.9);
+        for (const tract of tracts) lesion.cord(tract, side, level, depth);
+        for (let segment = level; segment < segments.length; segment += 1) {
+          lesion.cord('anteriorHorn', side, segment, depth * 0.75).cord('dorsalRoot', side, segment, depth * 0.2);
         }
-        lesion.cord('corticospinal', side, segmentIndex(top), depth);
-        // A lesion that reaches up to the lumbar enlargement brushes the fibres that pass it.
-        if (top === 'L4' || top === 'S1') lesion.cord('corticospinal', side, segmentIndex('L4'), depth * 0.35);
       }
-      return hypothesis(place, `${top}-${depth}`, frequency, lesion.build());
+      const place = site('spinal-cord-transverse', 'whole cross-section', level, 'both');
+      return hypothesis(place, `enlargement-${depth}`, 0.05, lesion.build());
     }),
   );
 }
@@ -214,9 +293,44 @@ function longCompression(): Hypothesis[] {
 /** Share of the damage of one half of the cord that reaches the tracts of the other, where it does. Judged. */
 const spillShare = 0.33;
 
-/** Every lesion of the cord, at every segment, whole and in part, on each side. */
-export function cordHypotheses(): Hypothesis[] {
-  const symmetrical = crossSectionLesions.flatMap(({ key, part, of, build }) => {
+/**
+ * Ways to damage one half. A pure half is the textbook case; at the bedside the other half is usually touched as well, but
+ * less, or one quarter of the half escapes. How often, judged.
+ */
+const halfForms = [
+  { key: 'pure', hit: tracts, spills: false, share: 0.38 },
+  { key: 'spilling', hit: tracts, spills: true, share: 0.38 },
+  { key: 'anterolateral', hit: ['corticospinal', 'spinothalamic'], spills: false, share: 0.2 },
+  { key: 'posterolateral', hit: ['corticospinal', 'dorsalColumn'], spills: false, share: 0.04 },
+] as const;
+
+function halves(): Hypothesis[] {
+  const { percent, depths } = crossSections.hemisection;
+  return cordLevels.flatMap((level) =>
+    bodySides.flatMap((side) =>
+      halfForms.flatMap(({ key, hit, spills, share }) =>
+        depths.map((depth) => {
+          const lesion = halfCord(new LesionBuilder(), side, level, depth, hit);
+          if (spills) {
+            lesion
+              .cord('corticospinal', opposite(side), level, spillShare * depth)
+              .cord('dorsalColumn', opposite(side), level, spillShare * depth);
+          }
+          return hypothesis(
+            site('spinal-cord-hemisection', 'one half', level, side),
+            `${depth}-${key}`,
+            (percent * levelFrequency(level) * share) / (totalFrequency * depths.length * 2),
+            lesion.build(),
+            { faculties: signsAtLevel([side], level, depth, hornerSeen.one) },
+          );
+        }),
+      ),
+    ),
+  );
+}
+
+function crossSectionHypotheses(): Hypothesis[] {
+  return crossSectionLesions.flatMap(({ key, part, of, build }) => {
     const { percent, depths } = crossSections[of];
     return cordLevels.flatMap((level) =>
       depths.map((depth) =>
@@ -225,31 +339,58 @@ export function cordHypotheses(): Hypothesis[] {
           String(depth),
           (percent * levelFrequency(level)) / (totalFrequency * depths.length),
           build(level, depth).build(),
+          { faculties: of === 'posterior' ? new Map() : signsAtLevel(bodySides, level, depth, hornerSeen.both) },
         ),
       ),
     );
   });
-  const { percent, depths } = crossSections.hemisection;
-  const halves = cordLevels.flatMap((level) =>
-    bodySides.flatMap((side) =>
-      depths.flatMap((depth) =>
-        // A pure half is the textbook case; at the bedside the other half is usually touched as well, but less.
-        [0, spillShare * depth].map((spill) => {
-          const lesion = hemisection(side, level, depth);
-          if (spill > 0)
-            lesion
-              .cord('corticospinal', opposite(side), level, spill)
-              .cord('dorsalColumn', opposite(side), level, spill);
-          return hypothesis(
-            site('spinal-cord-hemisection', 'one half', level, side),
-            `${depth}-${spill === 0 ? 'pure' : 'spilling'}`,
-            (percent * levelFrequency(level)) / (totalFrequency * depths.length * 4),
-            lesion.build(),
-            { faculties: hornerChances(side, level, depth) },
-          );
-        }),
-      ),
+}
+
+/**
+ * Both lateral columns alone, as in hereditary spastic paraplegia: the longest corticospinal fibres fail and with them, in
+ * some, the longest fibres of the dorsal columns, so that only the ankles feel less vibration. No level. Judged.
+ */
+function lateral(): Hypothesis[] {
+  const place: Site = {
+    key: 'spinal-cord-lateral',
+    label: 'Lateral columns of the spinal cord, both sides',
+    side: 'both',
+    level: null,
+    kind: 'cord',
+  };
+  return [0.85, 0.6, 0.35].flatMap((depth) =>
+    [0, 0.3].flatMap((arms) =>
+      [noProcess, longColumns].map((process) => {
+        const lesion = new LesionBuilder();
+        for (const side of bodySides) {
+          lesion.cord('corticospinal', side, segmentIndex('C3'), arms * depth);
+          lesion.cord('corticospinal', side, segmentIndex('T4'), depth);
+        }
+        const variant = `${depth}-${arms}-${process === noProcess ? 'tracts' : 'with-vibration'}`;
+        return hypothesis(place, variant, 0.07, lesion.build(), { process });
+      }),
     ),
   );
-  return [...symmetrical, ...halves, ...centralInjury(), ...longCompression(), ...posterolateral(), ...conus()];
+}
+
+/** The far end of the longest dorsal-column fibres: the reflex arcs stay whole. */
+const longColumns: Process = {
+  ...noProcess,
+  largeFibre: ({ lengthCm }) => 0.55 * reached(lengthCm, 96),
+  because: 'the longest fibres of the dorsal columns fail together with the lateral ones',
+};
+
+/** Every lesion of the cord, at every segment, whole and in part, on each side. */
+export function cordHypotheses(): Hypothesis[] {
+  return [
+    ...crossSectionHypotheses(),
+    ...halves(),
+    ...longCavity(),
+    ...centralInjury(),
+    ...longCompression(),
+    ...lumbarEnlargement(),
+    ...posterolateral(),
+    ...lateral(),
+    ...conus(),
+  ];
 }

@@ -1,162 +1,256 @@
-import { type Segment, segmentIndex } from '../../anatomy/segments.ts';
+import type { MuscleGroup } from '../../anatomy/movement.ts';
+import { segmentIndex } from '../../anatomy/segments.ts';
 import { type BodySide, bodySides, opposite } from '../../kernel/side.ts';
 import { type Hypothesis, hypothesis } from '../hypothesis.ts';
-import { type Damage, LesionBuilder } from '../lesion.ts';
-import { noProcess } from '../process.ts';
-import { facultiesOf, type ProcessSign, processSite } from './process-signs.ts';
+import { LesionBuilder } from '../lesion.ts';
+import { type Process, partOf, processOf, reached } from '../process.ts';
+import { type CellPattern, cellRegions, segmentalPatterns, spreadingPatterns } from './motor-neuron-patterns.ts';
+import { comesOnSlowly, facultiesOf, type ProcessSign, processSite } from './process-signs.ts';
 
 /** Percent of all focal and diffuse findings that each process stands for. Judged. */
-const percent = { motorNeuron: 2.5, lowerMotorNeuron: 0.8 } as const;
+const percent = {
+  motorNeuron: 2.3,
+  lowerSpreading: 0.9,
+  lowerSegmental: 0.6,
+  lowerProximal: 0.15,
+  bulbospinal: 0.1,
+  upperMotorNeuron: 0.35,
+} as const;
 
-/** Regions in which motor cells may be lost: bulbar signs go by faculty, the others by segment. */
-const motorRegions = {
-  arm: { from: 'C5', to: 'T1' },
-  leg: { from: 'L2', to: 'S2' },
-} as const satisfies Record<string, { from: Segment; to: Segment }>;
+const system = processSite('motor-neuron-system', 'Disease of upper and lower motor neurons', 'motor-neuron-system');
+const lower = processSite('lower-motor-neuron-system', 'Anterior horn cell disease', 'anterior-horn');
+const upper = processSite('upper-motor-neuron-system', 'Disease of upper motor neurons', 'motor-neuron-system');
 
-type MotorRegion = keyof typeof motorRegions;
-type Onset = readonly [BodySide, MotorRegion, number];
-
-/** Where loss of motor cells is seen at examination: region, side, fraction. Judged; onset in one limb is the rule. */
-const motorOnsets: readonly {
-  readonly key: string;
-  readonly share: number;
-  readonly onsets: readonly Onset[];
-  readonly bulbar: number;
-}[] = [
-  ...bodySides.flatMap((side) => [
-    { key: `${side}-arm`, share: 0.14, onsets: [[side, 'arm', 0.6]] as const, bulbar: 0.2 },
-    { key: `${side}-leg`, share: 0.12, onsets: [[side, 'leg', 0.6]] as const, bulbar: 0.15 },
-    {
-      key: `${side}-arm-and-leg`,
-      share: 0.06,
-      onsets: [
-        [side, 'arm', 0.6],
-        [side, 'leg', 0.45],
-      ] as const,
-      bulbar: 0.25,
-    },
-  ]),
-  {
-    key: 'both-arms',
-    share: 0.1,
-    onsets: [
-      ['left', 'arm', 0.6],
-      ['right', 'arm', 0.6],
-    ],
-    bulbar: 0.25,
-  },
-  {
-    key: 'both-legs',
-    share: 0.08,
-    onsets: [
-      ['left', 'leg', 0.6],
-      ['right', 'leg', 0.6],
-    ],
-    bulbar: 0.15,
-  },
-  {
-    key: 'all-limbs',
-    share: 0.16,
-    onsets: bodySides.flatMap(
-      (side) =>
-        [
-          [side, 'arm', 0.55],
-          [side, 'leg', 0.5],
-        ] as const,
-    ),
-    bulbar: 0.45,
-  },
-  // Uneven over several limbs, the worst one nearly paralysed.
-  ...bodySides.flatMap((side) => {
-    const far = opposite(side);
-    return [
-      {
-        key: `${side}-leg-worst`,
-        share: 0.05,
-        onsets: [
-          [side, 'leg', 0.85],
-          [far, 'leg', 0.3],
-          [far, 'arm', 0.3],
-          [side, 'arm', 0.15],
-        ] as const,
-        bulbar: 0.1,
-      },
-      {
-        key: `${side}-arm-worst`,
-        share: 0.05,
-        onsets: [
-          [side, 'arm', 0.85],
-          [far, 'arm', 0.3],
-          [side, 'leg', 0.3],
-          [far, 'leg', 0.15],
-        ] as const,
-        bulbar: 0.1,
-      },
-    ];
-  }),
-  {
-    key: 'arms-worst',
-    share: 0.06,
-    onsets: bodySides.flatMap(
-      (side) =>
-        [
-          [side, 'arm', 0.8],
-          [side, 'leg', 0.2],
-        ] as const,
-    ),
-    bulbar: 0.2,
-  },
-  { key: 'bulbar', share: 0.1, onsets: bodySides.map((side) => [side, 'arm', 0.15] as const), bulbar: 0.85 },
-];
-
-function hornLoss(onsets: readonly Onset[], upperMotor: number): Damage {
+function cellsLost({ losses }: CellPattern): LesionBuilder {
   const lesion = new LesionBuilder();
-  for (const [side, region, fraction] of onsets) {
-    const { from, to } = motorRegions[region];
+  for (const [side, region, fraction] of losses) {
+    const [from, to] = cellRegions[region];
     for (let segment = segmentIndex(from); segment <= segmentIndex(to); segment += 1)
       lesion.cord('anteriorHorn', side, segment, fraction);
   }
-  if (upperMotor > 0) for (const side of bodySides) lesion.cord('corticospinal', side, 0, upperMotor);
-  return lesion.build();
+  return lesion;
 }
 
-const bulbarSigns = (chance: number): readonly ProcessSign[] => [
-  ['tongue', chance * 0.6],
+/** How much worse the thenar side of the hand is than the rest: the split hand. Judged. */
+const splitHand = 0.4;
+
+/** Thumb side of the hand lost on top of what the segments have lost. */
+function thenarLoss({ losses }: CellPattern): Process['motor'] {
+  const bySide = new Map<BodySide, number>();
+  for (const [side, region, fraction] of losses) if (region === 'forearm-and-hand') bySide.set(side, fraction);
+  return ({ side, group }) => (group === 'hand-thenar' ? splitHand * (bySide.get(side) ?? 0) : 0);
+}
+
+/** Signs of lost bulbar cells. */
+const bulbarSigns = (chance: number, breathing: number): readonly ProcessSign[] => [
+  ['tongue', chance * 0.3],
   ['tongue-denervation', chance * 0.9],
   ['speech-articulation', chance],
-  ['swallowing', chance],
+  ['swallowing', chance * 0.9],
+  ['palate', chance * 0.5],
   ['voice', chance * 0.5],
-  ['lower-face', chance * 0.4],
-  ['pseudobulbar', chance * 0.4],
-  ['breathing', 0.12],
+  ['lower-face', chance * 0.45],
+  ['upper-face', chance * 0.2],
+  ['jaw-power', chance * 0.2],
+  ['accessory', chance * 0.25],
+  ['breathing', breathing],
 ];
 
-/** Every disease of motor cells, of the cord alone or of cord and cortex together. */
-export function motorNeuronHypotheses(): Hypothesis[] {
-  const total = motorOnsets.reduce((sum, onset) => sum + onset.share, 0);
-  return motorOnsets.flatMap(({ key, share, onsets, bulbar }) => [
-    ...[0.3, 0.65].map((upper) =>
-      hypothesis(
-        processSite('motor-neuron-system', 'Disease of upper and lower motor neurons', 'motor-neuron-system'),
-        `${key}-${upper}`,
-        (percent.motorNeuron * share) / (total * 2),
-        hornLoss(onsets, upper),
-        {
-          process: { ...noProcess, because: 'motor cells are lost in cortex, brainstem and cord' },
-          faculties: facultiesOf(bulbarSigns(bulbar)),
-        },
-      ),
-    ),
-    hypothesis(
-      processSite('lower-motor-neuron-system', 'Anterior horn cell disease', 'anterior-horn'),
+const usualBreathing = 0.1;
+
+/**
+ * Descending control lost by cortex and tract together, in slight and in marked cases: of reflexes and tone, and of
+ * strength, which follows late. Judged.
+ */
+const upperLosses = [
+  { key: 'slight', released: 0.5, strength: 0.12, share: 0.4 },
+  { key: 'marked', released: 0.75, strength: 0.35, share: 0.6 },
+] as const;
+
+/** The side with fewer motor cells lost has this much of the upper motor neuron loss. Judged. */
+const upperOnBetterSide = 0.6;
+
+/** From this chance of bulbar signs on, the disease began there, with spastic and flaccid signs mixed. */
+const bulbarOnset = 0.8;
+
+function worstLoss({ losses }: CellPattern, side: BodySide): number {
+  return losses.reduce((most, [one, , fraction]) => (one === side ? Math.max(most, fraction) : most), 0);
+}
+
+function spreadingHypotheses(pattern: CellPattern, share: number): Hypothesis[] {
+  const { key, bulbar, breathing = usualBreathing } = pattern;
+  const motor = thenarLoss(pattern);
+  const onSide = (side: BodySide): number =>
+    worstLoss(pattern, side) >= worstLoss(pattern, opposite(side)) ? 1 : upperOnBetterSide;
+  const combined = upperLosses.map((loss) => {
+    const lesion = cellsLost(pattern);
+    for (const side of bodySides) {
+      const strength = loss.strength * onSide(side);
+      lesion.cord('corticospinal', side, 0, strength);
+    }
+    // The jaw jerk goes with the bulbar region.
+    const face = bulbar >= bulbarOnset ? 0.7 : loss.released * (0.2 + 0.7 * bulbar);
+    const release: Process['release'] = ({ side, segment }) =>
+      segment === null ? face : loss.released * onSide(side) - loss.strength * onSide(side);
+    return hypothesis(system, `${key}-${loss.key}`, percent.motorNeuron * share * loss.share, lesion.build(), {
+      process: processOf({ motor, release, because: 'motor cells are lost in cortex, brainstem and cord' }),
+      faculties: facultiesOf([
+        ...bulbarSigns(bulbar, breathing),
+        ['pseudobulbar', (0.35 + 0.4 * loss.released) * bulbar],
+      ]),
+    });
+  });
+  const cordAlone = hypothesis(lower, key, percent.lowerSpreading * share, cellsLost(pattern).build(), {
+    process: processOf({ motor, because: 'anterior horn cells are lost' }),
+    faculties: facultiesOf(bulbarSigns(bulbar * 0.6, breathing)),
+    paces: comesOnSlowly,
+  });
+  return [...combined, cordAlone];
+}
+
+/** Cells die within days of an infection, or over years in one limb. Judged. */
+const staysWhereItBegan = { hyperacute: 2, acute: 4, subacute: 0.7, chronic: 1.1 } as const;
+
+function segmentalHypothesis(pattern: CellPattern, share: number): Hypothesis {
+  return hypothesis(lower, `segmental-${pattern.key}`, percent.lowerSegmental * share, cellsLost(pattern).build(), {
+    process: processOf({ because: 'anterior horn cells of some segments are lost' }),
+    faculties: facultiesOf(bulbarSigns(pattern.bulbar, 0.06)),
+    paces: staysWhereItBegan,
+  });
+}
+
+/** Girdle muscles, which some slow diseases of anterior horn cells pick out. */
+const girdle: ReadonlySet<MuscleGroup | undefined> = new Set<MuscleGroup>([
+  'hip',
+  'knee-extensors',
+  'shoulder',
+  'scapular',
+  'upper-arm',
+  'neck-flexors',
+  'trunk',
+]);
+
+/** Cells lost all over, most of them those of the girdles: the sum is what each muscle loses. */
+function girdleHypotheses(): Hypothesis[] {
+  return [
+    { key: 'slight', cells: 0.15, near: 0.3 },
+    { key: 'marked', cells: 0.3, near: 0.55 },
+  ].flatMap(({ key, cells, near }) => {
+    const everywhere: CellPattern = {
       key,
-      (percent.lowerMotorNeuron * share) / total,
-      hornLoss(onsets, 0),
+      share: 1,
+      bulbar: 0,
+      losses: bodySides.flatMap((side) =>
+        (['upper-arm', 'forearm-and-hand', 'thigh', 'leg-and-foot'] as const).map(
+          (region) => [side, region, cells] as const,
+        ),
+      ),
+    };
+    const motor: Process['motor'] = ({ group }) => (girdle.has(group) ? near : 0);
+    // The knee jerk goes first, with the quadriceps.
+    const reflex: Process['reflex'] = ({ segment }) =>
+      segment !== null && segment >= segmentIndex('L2') && segment <= segmentIndex('L4') ? 0.7 : 0.45;
+    const nearest = hypothesis(lower, `girdles-${key}`, percent.lowerProximal / 2, cellsLost(everywhere).build(), {
+      process: processOf({ motor, reflex, because: 'anterior horn cells of the limb girdles are lost' }),
+      faculties: facultiesOf([...bulbarSigns(0.12, 0.1), ['postural-tremor', 0.4]]),
+      paces: comesOnSlowly,
+    });
+    const bulbospinal = hypothesis(
+      lower,
+      `bulbospinal-${key}`,
+      percent.bulbospinal / 2,
+      cellsLost(everywhere).build(),
       {
-        process: { ...noProcess, because: 'anterior horn cells are lost' },
-        faculties: facultiesOf(bulbarSigns(bulbar * 0.5)),
+        process: processOf({
+          motor,
+          reflex: () => 0.7,
+          // Sensory cells are lost with the motor ones, with few symptoms.
+          largeFibre: ({ lengthCm }) => 0.55 * reached(lengthCm, 92),
+          because: 'motor cells of brainstem and cord are lost, and with them some sensory cells',
+        }),
+        faculties: facultiesOf([...bulbarSigns(0.75, 0.08), ['lower-face', 0.55], ['postural-tremor', 0.6]]),
+        paces: comesOnSlowly,
       },
-    ),
-  ]);
+    );
+    return [nearest, bulbospinal];
+  });
+}
+
+/**
+ * Descending control alone, by limb: the fibres bound for one side of the body, lost above the foramen magnum and in the
+ * tracts. Source: Amato and Russell, primary lateral sclerosis (recalled); fractions and shares judged.
+ */
+const upperPatterns: readonly {
+  readonly key: string;
+  readonly share: number;
+  readonly worse?: BodySide;
+  readonly leg: number;
+  readonly arm: number;
+  readonly face: number;
+  readonly bulbar: number;
+}[] = [
+  { key: 'legs-slight', share: 0.12, leg: 0.45, arm: 0.15, face: 0.08, bulbar: 0.06 },
+  { key: 'legs-marked', share: 0.15, leg: 0.75, arm: 0.3, face: 0.15, bulbar: 0.12 },
+  { key: 'limbs', share: 0.2, leg: 0.65, arm: 0.55, face: 0.3, bulbar: 0.3 },
+  { key: 'limbs-and-bulbar', share: 0.25, leg: 0.65, arm: 0.55, face: 0.7, bulbar: 0.85 },
+  { key: 'bulbar-first', share: 0.07, leg: 0.15, arm: 0.15, face: 0.75, bulbar: 0.92 },
+  ...bodySides.map((worse) => ({
+    key: `one-side-${worse}`,
+    share: 0.05,
+    worse,
+    leg: 0.7,
+    arm: 0.65,
+    face: 0.3,
+    bulbar: 0.15,
+  })),
+];
+
+/** What the better side of the body has of the loss. Judged. */
+const upperBetterSide = 0.25;
+
+/** Share of the lost control that shows as weakness; stiffness and brisk jerks show all of it. Judged. */
+const upperStrength = 0.5;
+
+function upperHypotheses(): Hypothesis[] {
+  return upperPatterns.map(({ key, share, worse, leg: legLoss, arm: armLoss, face, bulbar }) => {
+    const lossOf = (side: BodySide, segment: number | null): number => {
+      const part = partOf(segment);
+      const loss = part === 'head' ? face : part === 'arm' || part === 'neck' ? armLoss : legLoss;
+      return loss * (worse === undefined || side === worse ? 1 : upperBetterSide);
+    };
+    const lesion = new LesionBuilder();
+    for (const side of bodySides) {
+      const arm = upperStrength * lossOf(side, segmentIndex('C7'));
+      const leg = upperStrength * lossOf(side, segmentIndex('L3'));
+      // The fibres for the arms are lost above the neck, with as many of those for the legs; the rest of those below it.
+      lesion.cord('corticospinal', side, 0, arm);
+      lesion.cord('corticospinal', side, segmentIndex('T2'), 1 - (1 - leg) / (1 - arm));
+    }
+    return hypothesis(upper, key, percent.upperMotorNeuron * share, lesion.build(), {
+      process: processOf({
+        release: ({ side, segment }) => lossOf(side, segment) * (segment === null ? 1 : 0.8),
+        because: 'the motor cells of the cortex and their tracts fail on both sides',
+      }),
+      faculties: facultiesOf([
+        ['pseudobulbar', bulbar],
+        ['speech-articulation', bulbar * 0.9],
+        ['swallowing', bulbar * 0.6],
+        ['lower-face', bulbar * 0.35],
+        ['bladder-urgency', 0.25],
+      ]),
+    });
+  });
+}
+
+/** Every disease of motor cells, of the cord alone, of the cortex alone, or of both together. */
+export function motorNeuronHypotheses(): Hypothesis[] {
+  const sum = (patterns: readonly CellPattern[]): number => patterns.reduce((total, { share }) => total + share, 0);
+  const spreading = sum(spreadingPatterns);
+  const segmental = sum(segmentalPatterns);
+  return [
+    ...spreadingPatterns.flatMap((pattern) => spreadingHypotheses(pattern, pattern.share / spreading)),
+    ...segmentalPatterns.map((pattern) => segmentalHypothesis(pattern, pattern.share / segmental)),
+    ...girdleHypotheses(),
+    ...upperHypotheses(),
+  ];
 }

@@ -6,7 +6,7 @@ import { type ProbeTarget, probeModel } from '../observation/probe-models.ts';
 import { type ChanceTable, chanceTable, type Reading, reading } from './readings.ts';
 
 /** Name of an item where and on which side it is examined. */
-function columnName({ item, side, place }: ProbeTarget): string {
+export function columnName({ item, side, place }: ProbeTarget): string {
   return `${item.section}/${item.key}${place === undefined ? '' : `@${place.kind}:${place.key}`}|${side}`;
 }
 

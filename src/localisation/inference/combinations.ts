@@ -1,7 +1,7 @@
 import { type Hypothesis, hypothesis } from '../hypothesis.ts';
 import { combineDamage } from '../lesion.ts';
-import { diffuseKinds, type SiteKind } from '../localisation.ts';
-import type { FacultyChances, Process } from '../process.ts';
+import { isDiffuse, type SiteKind } from '../localisation.ts';
+import { combineProcesses, type FacultyChances } from '../process.ts';
 import { CombinationPrior } from './combination-prior.ts';
 import { addRoughly, addTo, type Gains, roughness, type Scored, unexplainedBy, type WeighedDatum } from './score.ts';
 import type { SiteGroups } from './site-groups.ts';
@@ -204,12 +204,16 @@ class Search {
   /** Focal sites may stand together, also within one diffuse process; two diffuse processes would explain anything. */
   private barredBy(members: readonly number[]): (index: number) => boolean {
     const kindOf = (index: number): SiteKind => this.hypotheses[index]?.site.kind ?? 'none';
+    const isDiffuseAt = (index: number): boolean => {
+      const site = this.hypotheses[index]?.site;
+      return site !== undefined && isDiffuse(site);
+    };
     const { siteOf } = this.sites;
     const isHealthAmong = members.some((member) => kindOf(member) === 'none');
-    const isDiffuse = members.some((member) => diffuseKinds.has(kindOf(member)));
+    const isProcessAmong = members.some(isDiffuseAt);
     return (index) => {
       const kind = kindOf(index);
-      if (isHealthAmong || kind === 'none' || (isDiffuse && diffuseKinds.has(kind))) return true;
+      if (isHealthAmong || kind === 'none' || (isProcessAmong && isDiffuseAt(index))) return true;
       for (const member of members) if (siteOf[member] === siteOf[index]) return true;
       return false;
     };
@@ -246,14 +250,7 @@ function jointState({ healthy, column }: WeighedDatum, one: number, other: numbe
 /** Both at once: structures and faculties keep what both leave over. */
 function combine(one: Hypothesis, other: Hypothesis): Hypothesis {
   const either = (a: number, b: number): number => 1 - (1 - a) * (1 - b);
-  const process: Process = {
-    motor: (unit) => either(one.process.motor(unit), other.process.motor(unit)),
-    largeFibre: (fibre) => either(one.process.largeFibre(fibre), other.process.largeFibre(fibre)),
-    smallFibre: (fibre) => either(one.process.smallFibre(fibre), other.process.smallFibre(fibre)),
-    reflex: (fibre) => either(one.process.reflex(fibre), other.process.reflex(fibre)),
-    denervating: one.process.denervating || other.process.denervating,
-    because: [one.process.because, other.process.because].filter((text) => text !== '').join('; '),
-  };
+  const process = combineProcesses(one.process, other.process);
   const keys = new Set([...one.faculties.keys(), ...other.faculties.keys()]);
   const faculties: FacultyChances = new Map(
     [...keys].map((key) => [key, either(one.faculties.get(key) ?? 0, other.faculties.get(key) ?? 0)]),

@@ -1,27 +1,34 @@
 import { movementTable } from '../../anatomy/movements.ts';
+import type { Faculty } from '../../anatomy/probe.ts';
 import { skinPlace } from '../../anatomy/skin-places.ts';
 import type { Finding } from '../../exam/finding.ts';
 import { type BodySide, bodySides, opposite } from '../../kernel/side.ts';
+import { facultyChance } from '../forward/faculty.ts';
 import { motorDeficit, motorItem } from '../forward/motor.ts';
-import { sensoryDeficit, sensoryItem } from '../forward/sensory.ts';
+import { type SensoryItem, sensoryDeficit, sensoryItem } from '../forward/sensory.ts';
 import type { Hypothesis } from '../hypothesis.ts';
 
-const pairs = ['arms', 'legs', 'trunk', 'perineum'] as const;
+const pairs = ['face', 'arms', 'legs', 'trunk', 'perineum'] as const;
 type Pair = (typeof pairs)[number];
 
-/** Parts of the body that an examiner turns to as a whole, and the two halves of the trunk and of the perineum. */
+/** The head as a whole, and the two halves of every part of the body that an examiner turns to. */
 type Part = 'head' | `${BodySide} ${Pair}`;
 
+/** A part, or one aspect of it, or the bladder and bowel, which a patient complains of without being asked. */
+type Mark = Part | `${Part} ${Aspect}` | 'sphincters';
+
 /** Parts that are gone through only when something leads there: that nothing was found says less there. */
-const seldomExamined: ReadonlySet<Pair> = new Set(['trunk', 'perineum']);
+const seldomExamined: ReadonlySet<Pair> = new Set(['face', 'trunk', 'perineum']);
 
 const movementsOf: Readonly<Record<Pair, readonly string[]>> = {
+  face: [],
   arms: ['shoulder-abduction', 'elbow-extension', 'finger-extension', 'finger-abduction'],
   legs: ['hip-flexion', 'knee-extension', 'ankle-dorsiflexion', 'ankle-plantarflexion'],
   trunk: [],
   perineum: [],
 };
 const skinOf: Readonly<Record<Pair, readonly string[]>> = {
+  face: [],
   arms: ['thumb', 'little-finger'],
   legs: ['great-toe', 'front-of-thigh'],
   trunk: ['nipple', 'umbilicus', 'lower-abdomen'],
@@ -45,20 +52,87 @@ const samples = pairs.flatMap((pair) =>
   })),
 );
 
+/** What may be lost in a part: power, feeling for pain, and feeling for position, by the ways that they take. */
+const aspects = ['power', 'pain', 'position'] as const;
+type Aspect = (typeof aspects)[number];
+
 /** Loss that a patient would complain of: the least that an examiner grades below full power, so a mild lesion counts too. Judged. */
 const noticeable = 0.3;
 
-/** Parts that a hypothesis would make the patient complain of. */
-function complaints(hypothesis: Hypothesis): readonly Part[] {
-  const limbs = samples
-    .filter(
-      ({ muscles, skin }) =>
-        muscles.some((item) => motorDeficit(hypothesis, item).total >= noticeable) ||
-        skin.some((item) => sensoryDeficit(hypothesis, item).total >= noticeable),
-    )
-    .map(({ part }) => part);
-  const head = [...hypothesis.faculties.values()].some((chance) => chance >= 0.5);
-  return head ? ['head', ...limbs] : limbs;
+/**
+ * Failures above the neck that people notice, or that a look at the face shows. Those that belong to one hemisphere are
+ * left out: that nobody mentioned speech must not tell left from right.
+ */
+const noticedFaculties = [
+  'consciousness',
+  'attention',
+  'memory',
+  'visual-acuity',
+  'visual-field-half',
+  'visual-field-bitemporal',
+  'oculomotor',
+  'trochlear',
+  'abducens',
+  'gaze-horizontal',
+  'internuclear',
+  'eyelid-elevation',
+  'eye-movement-fatigue',
+  'trigeminal-sensation',
+  'lower-face',
+  'hearing',
+  'vestibular',
+  'nystagmus-vestibular',
+  'swallowing',
+  'voice',
+  'speech-articulation',
+  'speech-cerebellar',
+  'tongue-denervation',
+] as const satisfies readonly Faculty[];
+
+/** Those of them that are seen on one half of the face or of space. */
+const sidedFaculties = [
+  'visual-acuity',
+  'visual-field-half',
+  'oculomotor',
+  'abducens',
+  'gaze-horizontal',
+  'internuclear',
+  'eyelid-elevation',
+  'eye-movement-fatigue',
+  'trigeminal-sensation',
+  'lower-face',
+  'hearing',
+  'tongue',
+] as const satisfies readonly Faculty[];
+
+/** Parts that a hypothesis would make the patient complain of, and which aspects of each limb. */
+function complaints(hypothesis: Hypothesis): readonly Mark[] {
+  const limbs = samples.flatMap(({ part, muscles, skin }): readonly Mark[] => {
+    const lost: Readonly<Record<Aspect, boolean>> = {
+      power: muscles.some((item) => motorDeficit(hypothesis, item).total >= noticeable),
+      pain: isSkinLost(hypothesis, skin, 'pinprick'),
+      position: isSkinLost(hypothesis, skin, 'joint-position'),
+    };
+    const named = aspects.filter((aspect) => lost[aspect]);
+    return named.length === 0 ? [] : [part, ...named.map((aspect): Mark => `${part} ${aspect}`)];
+  });
+  const head = noticedFaculties.some((faculty) => facultyChance(hypothesis, faculty, 'midline') >= 0.5);
+  const halves = bodySides
+    .filter((side) => sidedFaculties.some((faculty) => facultyChance(hypothesis, faculty, side) >= 0.5))
+    .map((side): Part => `${side} face`);
+  const sphincters = facultyChance(hypothesis, 'bladder-retention', 'midline') >= sphinctersFail;
+  return [...(head ? ['head' as const] : []), ...(sphincters ? ['sphincters' as const] : []), ...halves, ...limbs];
+}
+
+/** Chance of retention from which a lesion is one of the sphincters. Judged. */
+const sphinctersFail = 0.4;
+
+function isSkinLost(
+  hypothesis: Hypothesis,
+  skin: readonly SensoryItem[],
+  modality: (typeof modalities)[number],
+): boolean {
+  return skin.some((item) => item.modality === modality && sensoryDeficit(hypothesis, item).total >= noticeable);
 }
 
 /**
@@ -67,17 +141,44 @@ function complaints(hypothesis: Hypothesis): readonly Part[] {
  * judged. That somebody looked and found nothing must not make it likelier, so what counts is what was found wrong.
  */
 const uncomplainedOf = 0.25;
+/** The same where the other half of the part was found wrong: who describes one half has looked at both. Judged. */
+const uncomplainedOfBeside = 0.09;
 
-/** Parts of the body in which at least one item was abnormal. */
-function troubledParts(findings: readonly Finding[]): ReadonlySet<Part> {
-  return new Set(findings.filter(({ abnormal }) => abnormal).flatMap(partsOf));
+/**
+ * The same for an aspect of a limb that is troubled in some other way, while that aspect is lost in the limb beside it: who
+ * describes a weak left leg has looked at the right one. Judged.
+ */
+const aspectSpared = 0.35;
+
+/** Parts of the body in which at least one item was abnormal, and which aspects. */
+function troubledMarks(findings: readonly Finding[]): ReadonlySet<Mark> {
+  const wrong = findings.filter(({ abnormal }) => abnormal);
+  return new Set(
+    wrong.flatMap((finding): readonly Mark[] => {
+      const aspect = aspectOf(finding);
+      const parts = partsOf(finding);
+      const pelvic: readonly Mark[] = parts.some((part) => part.endsWith('perineum')) ? ['sphincters'] : [];
+      return aspect === null ? [...parts, ...pelvic] : [...parts, ...parts.map((part): Mark => `${part} ${aspect}`)];
+    }),
+  );
+}
+
+function aspectOf({ item, modality }: Finding): Aspect | null {
+  if (item.probe.kind === 'movement') return 'power';
+  if (modality === undefined || item.probe.kind !== 'sensation') return null;
+  return modality === 'pinprick' || modality === 'temperature'
+    ? 'pain'
+    : modality === 'light-touch'
+      ? null
+      : 'position';
 }
 
 function partsOf({ item, side, place }: Finding): readonly Part[] {
-  if (item.section === 'higherFunction' || item.section === 'cranialNerves') return ['head'];
   const region = regionOf(item.region, place);
   const pair = pairOf(region);
-  if (pair === null) return region === 'head' ? ['head'] : [];
+  if (item.section === 'higherFunction' || item.section === 'cranialNerves' || region === 'head')
+    return side === 'midline' ? ['head', ...bodySides.map((one): Part => `${one} face`)] : ['head', `${side} face`];
+  if (pair === null) return [];
   return side === 'midline' ? bodySides.map((one): Part => `${one} ${pair}`) : [`${side} ${pair}`];
 }
 
@@ -99,46 +200,95 @@ const allParts: readonly Part[] = [
   ...pairs.flatMap((pair) => bodySides.map((side): Part => `${side} ${pair}`)),
 ];
 
+/** Every mark has a bit of its own: the parts, then the aspects of the limbs. */
+const limbParts = (['arms', 'legs'] as const).flatMap((pair) => bodySides.map((side): Part => `${side} ${pair}`));
+const bitOf: ReadonlyMap<Mark, number> = new Map(
+  [
+    ...allParts,
+    'sphincters' as const,
+    ...limbParts.flatMap((part) => aspects.map((aspect): Mark => `${part} ${aspect}`)),
+  ].map((mark, place) => [mark, 1 << place]),
+);
+
 /**
- * Parts in which something should have been found if a lesion troubled them: of the parts that are seldom examined only
- * the other half of one that was found wrong, because who describes one half has looked at both.
+ * Marks that should have been found if a lesion troubled them: of the parts that are seldom examined, and of the aspects of
+ * a limb, only the other half of one that was found wrong, because who describes one half has looked at both.
  */
-function lookedAt(troubled: ReadonlySet<Part>): ReadonlySet<Part> {
+function lookedAt(troubled: ReadonlySet<Mark>): ReadonlySet<Mark> {
   const halves = pairs.flatMap((pair) =>
     bodySides
       .filter((side) => !seldomExamined.has(pair) || troubled.has(`${opposite(side)} ${pair}`))
       .map((side): Part => `${side} ${pair}`),
   );
-  return new Set(['head', ...halves]);
+  // Only in a limb that is troubled somehow; of another the whole limb counts already.
+  const spared = (['arms', 'legs'] as const).flatMap((pair) =>
+    bodySides
+      .filter((side) => troubled.has(`${side} ${pair}`))
+      .flatMap((side) =>
+        aspects
+          .filter((aspect) => troubled.has(`${opposite(side)} ${pair} ${aspect}`))
+          .map((aspect): Mark => `${side} ${pair} ${aspect}`),
+      ),
+  );
+  return new Set<Mark>(['head', 'sphincters', ...halves, ...spared]);
 }
 
-/** Complaints of every hypothesis, worked out once, one bit for each part. */
-export class Coverage {
-  readonly complaints: Uint16Array;
+/** Halves whose other half was found wrong. */
+function besides(troubled: ReadonlySet<Mark>): readonly Part[] {
+  return pairs.flatMap((pair) =>
+    bodySides.filter((side) => troubled.has(`${opposite(side)} ${pair}`)).map((side): Part => `${side} ${pair}`),
+  );
+}
 
-  constructor(hypotheses: readonly Hypothesis[], known?: Uint16Array) {
-    this.complaints = known ?? Uint16Array.from(hypotheses, (hypothesis) => bits(new Set(complaints(hypothesis))));
+const partBits = (1 << allParts.length) - 1;
+const sphincterBit = bitOf.get('sphincters') ?? 0;
+
+/** Odds of a lesion that stops the bladder, where nothing about the pelvic floor was found wrong. Judged. */
+const silentSphincters = 0.45;
+
+/** Complaints of every hypothesis, worked out once, one bit for each mark. */
+export class Coverage {
+  readonly complaints: Uint32Array;
+
+  constructor(hypotheses: readonly Hypothesis[], known?: Uint32Array) {
+    this.complaints = known ?? Uint32Array.from(hypotheses, (hypothesis) => bits(complaints(hypothesis)));
   }
 
   /** Adds to [H] weights the natural log of the odds of each hypothesis, by how much of what it would trouble is troubled. */
   discount(logWeights: Float64Array, findings: readonly Finding[]): void {
-    const troubled = troubledParts(findings);
+    const troubled = troubledMarks(findings);
     const untroubled = bits(lookedAt(troubled)) & ~bits(troubled);
     if (untroubled === 0) return;
+    const beside = bits(besides(troubled)) & partBits;
+    // Few combinations of marks occur, so what each costs is worked out once.
+    const odds = new Map<number, number>();
     for (let index = 0; index < logWeights.length; index += 1) {
       const missed = (this.complaints[index] ?? 0) & untroubled;
-      if (missed !== 0) logWeights[index] = (logWeights[index] ?? 0) + (logOdds[missed] ?? 0);
+      if (missed === 0) continue;
+      const cost = odds.get(missed) ?? logOdds(missed, beside);
+      odds.set(missed, cost);
+      logWeights[index] = (logWeights[index] ?? 0) + cost;
     }
   }
 }
 
-/** By bits of the parts, the natural log of the odds. */
-const logOdds = Float64Array.from({ length: 1 << allParts.length }, (_, mask) => Math.log(uncomplainedOf) * ones(mask));
+function logOdds(missed: number, beside: number): number {
+  return (
+    ones(missed & beside) * Math.log(uncomplainedOfBeside) +
+    ones(missed & partBits & ~beside) * Math.log(uncomplainedOf) +
+    ones(missed & sphincterBit) * Math.log(silentSphincters) +
+    ones(missed & ~partBits & ~sphincterBit) * Math.log(aspectSpared)
+  );
+}
 
-function bits(parts: ReadonlySet<Part>): number {
-  return allParts.reduce((mask, part, place) => (parts.has(part) ? mask | (1 << place) : mask), 0);
+function bits(marks: Iterable<Mark>): number {
+  let mask = 0;
+  for (const mark of marks) mask |= bitOf.get(mark) ?? 0;
+  return mask;
 }
 
 function ones(mask: number): number {
-  return allParts.reduce((count, _, place) => count + ((mask >> place) & 1), 0);
+  let count = 0;
+  for (let rest = mask; rest !== 0; rest &= rest - 1) count += 1;
+  return count;
 }

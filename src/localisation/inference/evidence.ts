@@ -2,10 +2,10 @@ import type { Modality } from '../../anatomy/probe.ts';
 import { type Segment, segmentIndex } from '../../anatomy/segments.ts';
 import { type DermatomeKey, dermatomeKeys, type SkinPlace } from '../../anatomy/skin.ts';
 import { skinPlace } from '../../anatomy/skin-places.ts';
-import type { Item } from '../../exam/catalogue/item.ts';
 import type { Finding, FindingPlace } from '../../exam/finding.ts';
 import type { ProbeTarget } from '../observation/probe-models.ts';
 import type { Column, StateColumns } from './columns.ts';
+import { correlation, groupOf } from './evidence-groups.ts';
 
 /** One value that the engine weighs: a finding, or one of the places that a summary statement stands for. */
 export interface Datum {
@@ -30,24 +30,21 @@ interface Draft {
 /** All evidence is tempered by this factor, because findings are never quite independent. Judged; calibrated on simulated examinations. */
 const temper = 0.8;
 
-/**
- * Correlation of data within a group: a group of n has the weight of n to the power of (1 - correlation). Judged from how
- * examinations are done: neighbouring patches of skin are hardly tested apart, muscles one by one.
- */
-const correlation = { power: 0.12, sensation: 0.4, task: 0.5, upperMotor: 0.35, summary: 0.5, other: 0.1 } as const;
-
 /** A statement about a whole region weighs as much as a few items tested one by one. */
 const summaryBase = 0.6;
 
 /** What the examiner stated, one datum per place, each with its discounted weight. Untested items give none. */
 export function gatherEvidence(findings: readonly Finding[], columns: StateColumns): readonly Datum[] {
   const patches = lostPatches(findings);
+  const stated = failing(findings);
   const drafts: Draft[] = [];
-  for (const finding of findings) addDrafts(drafts, finding, patches);
+  for (const finding of findings) if (!isSaidOtherwise(finding, stated)) addDrafts(drafts, finding, patches);
+  const agedSides = agedOnBothSides(drafts);
   const sizes = new Map<string, number>();
   for (const { group, base } of drafts) sizes.set(group, (sizes.get(group) ?? 0) + base);
   const data: Datum[] = [];
-  for (const { finding, target, value, group, base, correlation: strength } of drafts) {
+  for (const draft of drafts) {
+    const { finding, target, value, group, base, correlation: strength } = draft;
     const column = columns.column(target);
     const valueIndex = column === null ? -1 : column.model.indexOf(value);
     if (column === null || valueIndex === -1) continue;
@@ -57,10 +54,63 @@ export function gatherEvidence(findings: readonly Finding[], columns: StateColum
       column,
       valueIndex,
       abnormal: finding.abnormal && value === finding.value,
-      weight: temper * base * (strength === 0 ? 1 : size ** -strength),
+      weight: temper * base * (strength === 0 ? 1 : size ** -strength) * (mirrored(draft, agedSides) ? oneOfTwo : 1),
     });
   }
   return data;
+}
+
+/**
+ * What age takes, it takes on both sides: an ankle jerk or vibration at the feet that is lost on the left says little more
+ * when it is lost on the right too. Weight of each of the two. Judged.
+ */
+const oneOfTwo = 0.6;
+
+function agedKey({ finding: { item, place } }: Draft): string | null {
+  const { probe } = item;
+  if (probe.kind === 'reflex') return probe.reflex === 'ankle' ? 'ankle' : null;
+  if (probe.kind !== 'sensation' || probe.modality !== 'vibration' || place === undefined) return null;
+  return agedPlaces.has(place.key) ? `vibration|${place.key}` : null;
+}
+
+const agedPlaces: ReadonlySet<string> = new Set([
+  'great-toe',
+  'toes',
+  'ankle',
+  'medial-malleolus',
+  'lateral-malleolus',
+]);
+
+function agedOnBothSides(drafts: readonly Draft[]): ReadonlySet<string> {
+  const sides = new Map<string, Set<string>>();
+  for (const draft of drafts) {
+    const key = draft.finding.abnormal ? agedKey(draft) : null;
+    if (key !== null) sides.set(key, (sides.get(key) ?? new Set()).add(draft.finding.side));
+  }
+  return new Set([...sides].flatMap(([key, both]) => (both.size > 1 ? [key] : [])));
+}
+
+function mirrored(draft: Draft, aged: ReadonlySet<string>): boolean {
+  const key = agedKey(draft);
+  return key !== null && aged.has(key);
+}
+
+/** By faculty and side, what was stated to fail. */
+function failing(findings: readonly Finding[]): ReadonlySet<string> {
+  return new Set(findings.filter(({ abnormal }) => abnormal).flatMap(facultiesOf));
+}
+
+function facultiesOf({ item: { probe }, side }: Finding): readonly string[] {
+  if (probe.kind !== 'faculty') return [];
+  return [probe.faculty, ...(probe.orAlso ?? [])].map((faculty) => `${faculty}|${side}`);
+}
+
+/**
+ * "Otherwise normal" does not deny another name of what was stated to be wrong: who states a sixth nerve palsy and calls
+ * the rest normal has not found that the eye abducts.
+ */
+function isSaidOtherwise(finding: Finding, stated: ReadonlySet<string>): boolean {
+  return finding.origin === 'otherwise-normal' && facultiesOf(finding).some((name) => stated.has(name));
 }
 
 function addDrafts(drafts: Draft[], finding: Finding, patches: LostPatches): void {
@@ -81,57 +131,6 @@ function addDrafts(drafts: Draft[], finding: Finding, patches: LostPatches): voi
     base: isSummary ? summaryBase : 1,
     correlation: isSummary ? correlation.summary : strength,
   });
-}
-
-/** The data that a finding is correlated with, by name, and how strongly. */
-interface Group {
-  readonly name: string;
-  readonly strength: number;
-}
-
-/** Groups by item, then by what else of the finding decides; there are at most twelve of an item. */
-const groups = new Map<Item, Map<string, Group>>();
-
-function groupOf(finding: Finding): Group {
-  const { item, side, abnormal, origin } = finding;
-  let ofItem = groups.get(item);
-  if (ofItem === undefined) {
-    ofItem = new Map();
-    groups.set(item, ofItem);
-  }
-  const key = groupKeys[side][origin][abnormal ? 'abnormal' : 'normal'];
-  const known = ofItem.get(key);
-  if (known !== undefined) return known;
-  const [name, strength] = namedGroup(finding);
-  const group = { name: `${origin}|${name}`, strength };
-  ofItem.set(key, group);
-  return group;
-}
-
-const byResult = (name: string) => ({ abnormal: `${name}|abnormal`, normal: `${name}|normal` });
-const byOrigin = (name: string) => ({
-  recorded: byResult(`${name}|recorded`),
-  'otherwise-normal': byResult(`${name}|otherwise-normal`),
-});
-const groupKeys = { left: byOrigin('left'), right: byOrigin('right'), midline: byOrigin('midline') } as const;
-
-function namedGroup({ item, side, abnormal }: Finding): readonly [string, number] {
-  switch (item.probe.kind) {
-    case 'movement':
-      return [`power|${item.region}|${side}|${abnormal}`, correlation.power];
-    case 'weakness-of':
-      return [`task|${item.probe.movements.join('+')}|${side}`, correlation.task];
-    case 'upper-motor':
-    case 'clonus':
-    case 'tone':
-      return [`upper-motor|${item.region}|${side}`, correlation.upperMotor];
-    case 'cerebellar':
-      return [`coordination|${item.region}|${side}`, correlation.upperMotor];
-    case 'denervation':
-      return [`denervation|${item.region}|${side}`, correlation.upperMotor];
-    default:
-      return [`${item.section}|${side}`, correlation.other];
-  }
 }
 
 const tractOf: Readonly<Record<Modality, string>> = {

@@ -1,5 +1,5 @@
 import type { Exam, OnsetPace } from '../../exam/exam.ts';
-import type { Hypothesis } from '../hypothesis.ts';
+import type { Hypothesis, Site } from '../hypothesis.ts';
 import type { SiteKind } from '../localisation.ts';
 import { HistoryFactors } from './history-weights.ts';
 
@@ -22,6 +22,12 @@ const paceFactor: Readonly<Record<SiteKind, Readonly<Record<OnsetPace, number>>>
   brainstem: { hyperacute: 4, acute: 1.4, subacute: 0.8, chronic: 0.5 },
   cerebellum: { hyperacute: 2.5, acute: 1.3, subacute: 1, chronic: 0.8 },
   hemisphere: { hyperacute: 5, acute: 1.8, subacute: 0.8, chronic: 0.5 },
+  'visual-pathway': { hyperacute: 2, acute: 1.5, subacute: 1, chronic: 0.7 },
+  'cranial-nerve': { hyperacute: 1.2, acute: 1.6, subacute: 1, chronic: 0.7 },
+  'basal-ganglia': { hyperacute: 0.1, acute: 0.3, subacute: 0.7, chronic: 1.6 },
+  meninges: { hyperacute: 2, acute: 2.5, subacute: 1, chronic: 0.3 },
+  'intracranial-pressure': { hyperacute: 0.7, acute: 1.3, subacute: 1.3, chronic: 0.7 },
+  encephalopathy: { hyperacute: 0.7, acute: 1.6, subacute: 1, chronic: 1 },
   'multiple-sites': { hyperacute: 1, acute: 1, subacute: 1, chronic: 1 },
 };
 
@@ -41,6 +47,11 @@ function paceOf(onset: Exam['onset']): OnsetPace | undefined {
   if (durationDays <= day.hyperacute) return 'hyperacute';
   if (durationDays <= day.acute) return 'acute';
   return durationDays <= day.subacute ? 'subacute' : undefined;
+}
+
+/** A wasting of the whole cerebellum or of tracts of the cord comes on as slowly as other degenerations. */
+function tempoKind({ kind, isDiffuse }: Site): SiteKind {
+  return isDiffuse === true && kind === 'cerebellum' ? 'basal-ganglia' : kind;
 }
 
 /** What the priors need of the hypotheses, worked out once. */
@@ -72,7 +83,9 @@ export class Priors {
     if (known !== undefined) return known;
     const weights = Float64Array.from(
       this.hypotheses,
-      ({ frequency, site }) => Math.log(frequency) + (pace === undefined ? 0 : logPaceFactor[site.kind][pace]),
+      ({ frequency, site, paces }) =>
+        Math.log(frequency) +
+        (pace === undefined ? 0 : logPaceFactor[tempoKind(site)][pace] + Math.log(paces?.[pace] ?? 1)),
     );
     this.logWeight.set(pace, weights);
     return weights;

@@ -26,6 +26,11 @@ export interface Scored {
  * is seldom where nobody looked. Judged.
  */
 const logUnlookedFor = Math.log(0.15);
+/**
+ * Weight of a hypothesis that explains nothing of what was found wrong, on top of that. It says that health shows the
+ * signs and that a lesion nobody was led to is there as well. Judged.
+ */
+const logBesideThePoint = Math.log(0.1);
 
 /** Hypotheses further than this below the best, in nats, matter to no answer. */
 const outOfPlay = 20;
@@ -163,10 +168,11 @@ export function indexesOfLargest(values: Float64Array, most: number): Uint16Arra
 function doubtTheUnlookedFor(score: Float64Array, data: readonly WeighedDatum[], noLesionIndex: number): void {
   let best = Number.NEGATIVE_INFINITY;
   for (let index = 0; index < score.length; index += 1) best = Math.max(best, score[index] ?? best);
+  const isSomethingWrong = data.some(({ abnormal }) => abnormal);
   for (let index = 0; index < score.length; index += 1) {
     const value = score[index] ?? 0;
     if (index === noLesionIndex || value < best - outOfPlay) continue;
-    if (!isShown(data, index)) score[index] = value + logUnlookedFor;
+    if (!isShown(data, index)) score[index] = value + logUnlookedFor + (isSomethingWrong ? logBesideThePoint : 0);
   }
 }
 

@@ -14,7 +14,7 @@ const abnormalShares: Readonly<Record<string, Readonly<Record<string, number>>>>
 };
 
 /** Bounds of every chance of a yes-or-no sign: nothing is ever excluded or proven by one sign. */
-const floor = 0.004;
+const floor = 0.0005;
 const ceiling = 0.985;
 
 export interface SignModel {

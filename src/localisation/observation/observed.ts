@@ -161,18 +161,30 @@ export function sensoryDistribution(loss: number, lostInHealth: number): readonl
 
 const toneGrades: readonly string[] = scales.tone.grades.map((grade) => grade.key);
 
-/** Tone from the loss of descending control and of motor units in the limb. */
-export function toneDistribution(released: number, lowerLoss: number, context: Context): readonly number[] {
+/** What decides the tone of a limb: fractions lost, and the chance that frontal release signs are there; 0 to 1. */
+export interface ToneState {
+  readonly released: number;
+  readonly lowerLoss: number;
+  readonly unrestrained: number;
+  readonly frontal: number;
+}
+
+/** Tone from the loss of descending control, of motor units in the limb, and of what the basal ganglia hold back. */
+export function toneDistribution(
+  { released, lowerLoss, unrestrained, frontal }: ToneState,
+  context: Context,
+): readonly number[] {
   const settled = 0.3 + 0.7 * context.chronicity;
   const spastic = 0.015 + 0.75 * Math.min(1, released * 1.3) * settled * (1 - 0.7 * lowerLoss);
   const reduced = 0.03 + 0.55 * lowerLoss + 0.6 * released * (1 - settled);
-  const rigid = 0.012;
+  const rigid = 0.012 + 0.8 * unrestrained;
+  const paratonic = 0.01 + 0.3 * frontal;
   const shares: Readonly<Record<string, number>> = {
     spastic,
     reduced,
     rigid,
-    paratonic: 0.01,
-    normal: Math.max(0.05, 1 - spastic - reduced - rigid - 0.01),
+    paratonic,
+    normal: Math.max(0.05, 1 - spastic - reduced - rigid - paratonic),
   };
   return spread(toneGrades.map((grade) => shares[grade] ?? 0));
 }

@@ -62,7 +62,24 @@ const limbSegment = { upper: 'C8', lower: 'L4' } as const;
 
 /** Loss of descending control to a limb on one side. */
 function released(hypothesis: Hypothesis, side: BodySide, limb: 'upper' | 'lower'): number {
-  return 1 - hypothesis.pathways.motorTo(side, segmentIndex(limbSegment[limb]));
+  return releasedAt(hypothesis, side, segmentIndex(limbSegment[limb]));
+}
+
+/** Descending control lost at a segment on one side, with what a process lets go of beyond the loss of strength. */
+function releasedAt({ pathways, process }: Hypothesis, side: BodySide, segment: number): number {
+  return 1 - pathways.motorTo(side, segment) * (1 - process.release({ side, segment }));
+}
+
+/** Axons from the spindles that steer a limb: those of calf and of forearm, in cm from the cord. */
+const spindleLengthCm = { upper: 55, lower: 80 } as const;
+
+/** Loss of muscle-spindle afferents of a limb. */
+function spindleLoss(hypothesis: Hypothesis, side: BodySide, limb: 'upper' | 'lower'): number {
+  return hypothesis.process.spindle({
+    side,
+    segment: segmentIndex(limbSegment[limb]),
+    lengthCm: spindleLengthCm[limb],
+  });
 }
 
 const toneMuscles = {
@@ -146,7 +163,7 @@ function plantar({ side }: ProbeTarget): ProbeModel {
     normal: scales['plantar-response'].normal,
     steps: [coarse, coarse],
     fractions: (hypothesis) => [
-      mean(sidesOf(side).map((one) => 1 - hypothesis.pathways.motorTo(one, segmentIndex('L5')))),
+      mean(sidesOf(side).map((one) => releasedAt(hypothesis, one, segmentIndex('L5')))),
       1 - mean(toes.map((item) => motorDeficit(hypothesis, item).lower)),
     ],
     distribution: ([lost = 0, toeMuscles = 1]) => plantarDistribution(lost, toeMuscles),
@@ -156,6 +173,16 @@ function plantar({ side }: ProbeTarget): ProbeModel {
 const legTone = new Set(['lower-limb', 'knee', 'ankle', 'hip', 'thigh', 'leg-below-knee', 'foot']);
 const armTone = new Set(['upper-limb', 'elbow', 'wrist', 'shoulder', 'forearm', 'upper-arm', 'hand']);
 
+/** How much of the tone that the comatose lose is lost with wakefulness. Judged. */
+const slackInComa = 0.5;
+
+/** Loss of tone by lost motor units, or with wakefulness. */
+function slackness(hypothesis: Hypothesis, muscles: readonly MotorItem[]): number {
+  const lower = mean(muscles.map((muscle) => motorDeficit(hypothesis, muscle).lower));
+  const asleep = facultyChance(hypothesis, 'consciousness', 'midline');
+  return 1 - (1 - lower) * (1 - slackInComa * asleep ** 3);
+}
+
 function tone({ item, side }: ProbeTarget): ProbeModel | null {
   const limb = legTone.has(item.key) ? 'lower' : armTone.has(item.key) ? 'upper' : null;
   if (limb === null || side === 'midline') return null;
@@ -164,12 +191,15 @@ function tone({ item, side }: ProbeTarget): ProbeModel | null {
     family: 'tone',
     values: toneGrades,
     normal: scales.tone.normal,
-    steps: [coarse, coarse],
+    steps: [6, 5, 4, 2],
     fractions: (hypothesis) => [
       released(hypothesis, side, limb),
-      mean(muscles.map((muscle) => motorDeficit(hypothesis, muscle).lower)),
+      slackness(hypothesis, muscles),
+      facultyChance(hypothesis, 'rigidity', side),
+      facultyChance(hypothesis, 'frontal-release', 'midline'),
     ],
-    distribution: ([lost = 0, lower = 0], context) => toneDistribution(lost, lower, context),
+    distribution: ([lost = 0, lower = 0, rigid = 0, frontal = 0], context) =>
+      toneDistribution({ released: lost, lowerLoss: lower, unrestrained: rigid, frontal }, context),
   });
 }
 
@@ -189,6 +219,10 @@ function clonus({ item, side }: ProbeTarget, reflexKey: string): ProbeModel | nu
   });
 }
 
+/** Bulk lost for the weakness by how the weakness comes about, as a state and as a factor; see `Process.wasting`. Judged. */
+const wastingStates = { block: 0, muscle: 0.5, denervation: 1 } as const;
+const wastingFactor = (state: number): number => (state < 0.25 ? 0.25 : state < 0.75 ? 0.75 : 1);
+
 /** Wasting takes weeks; twitching is commonest where the cell body is lost, absent in disease of muscle and junction. Judged. */
 function denervation({ item, side, place }: ProbeTarget, feature: 'wasting' | 'fasciculation'): ProbeModel | null {
   if (place === undefined) return null;
@@ -206,18 +240,17 @@ function denervation({ item, side, place }: ProbeTarget, feature: 'wasting' | 'f
         ),
       ),
     );
-    const axonal = hypothesis.site.kind === 'junction' || !hypothesis.process.denervating ? 0 : 1;
-    return [Math.max(...losses, 0) * 0.5 + mean(losses) * 0.5, horn, axonal];
+    return [Math.max(...losses, 0) * 0.5 + mean(losses) * 0.5, horn, wastingStates[hypothesis.process.wasting]];
   };
   return signModel({
     item,
     family: feature,
-    steps: [coarse, 6, 2],
+    steps: [coarse, 6, 3],
     fractions,
-    chance: ([loss = 0, horn = 0, axonal = 1], context) =>
+    chance: ([loss = 0, horn = 0, bulk = 1], context) =>
       feature === 'wasting'
-        ? 0.02 + 0.8 * loss * (0.05 + 0.95 * context.chronicity) * (axonal === 0 ? 0.35 : 1)
-        : 0.012 + (axonal === 0 ? 0.02 : 0.1) * loss + 0.75 * horn * (0.4 + 0.6 * context.chronicity),
+        ? 0.02 + 0.8 * loss * (0.05 + 0.95 * context.chronicity) * wastingFactor(bulk)
+        : 0.012 + (bulk === 1 ? 0.1 : 0.02) * loss + 0.75 * horn * (0.4 + 0.6 * context.chronicity),
   });
 }
 
@@ -240,18 +273,26 @@ function weaknessOf({ item, side }: ProbeTarget, movements: readonly string[], b
   });
 }
 
-function upperMotor({ item, side }: ProbeTarget, limb: 'upper' | 'lower' | 'both'): ProbeModel {
+function upperMotor(
+  { item, side }: ProbeTarget,
+  { limb, orAlso = [] }: Extract<Probe, { kind: 'upper-motor' }>,
+): ProbeModel {
   const { sensitivity, falsePositive } = upperMotorAccuracy(item.key);
   const parts = limb === 'both' ? (['upper', 'lower'] as const) : [limb];
+  const alsoFailing = (hypothesis: Hypothesis): number =>
+    Math.max(0, ...orAlso.map((faculty) => facultyChance(hypothesis, faculty, side)));
   return signModel({
     item,
-    family: `upper-motor|${sensitivity}|${falsePositive}`,
-    steps: [coarse],
+    family: `upper-motor|${sensitivity}|${falsePositive}|${orAlso.length > 0}`,
+    steps: orAlso.length > 0 ? [coarse, coarse] : [coarse],
     fractions: (hypothesis) => [
       Math.max(...sidesOf(side).flatMap((one) => parts.map((part) => released(hypothesis, one, part)))),
+      ...(orAlso.length > 0 ? [alsoFailing(hypothesis)] : []),
     ],
-    chance: ([lost = 0], context) =>
-      falsePositive + sensitivity * Math.min(1, lost * 1.25) * (0.45 + 0.55 * context.chronicity),
+    chance: ([lost = 0, also = 0], context) =>
+      1 -
+      (1 - falsePositive - sensitivity * Math.min(1, lost * 1.25) * (0.45 + 0.55 * context.chronicity)) *
+        (1 - 0.85 * also),
   });
 }
 
@@ -264,7 +305,16 @@ function proprioception({ item, side }: ProbeTarget, limb: 'upper' | 'lower'): P
     item,
     family: 'proprioception',
     steps: [fine],
-    fractions: (hypothesis) => [Math.min(...items.map((one) => sensoryDeficit(hypothesis, one).total))],
+    fractions: (hypothesis) => [
+      Math.min(
+        ...items.map((one, index) =>
+          Math.max(
+            sensoryDeficit(hypothesis, one).total,
+            spindleLoss(hypothesis, sidesOf(side)[index] ?? 'left', limb),
+          ),
+        ),
+      ),
+    ],
     chance: ([loss = 0]) => 0.03 + 0.75 * loss ** 1.5,
   });
 }
@@ -289,13 +339,12 @@ function cerebellar({ item, side }: ProbeTarget, part: 'upper-limb' | 'lower-lim
     family: `coordination|${failedInHealth}`,
     steps: [coarse, 4, 4],
     fractions: (hypothesis) => {
-      const { cerebellar: halves } = hypothesis.pathways.damage;
-      const own = Math.max(...sidesOf(side).map((one) => halves[one === 'left' ? 0 : 1] ?? 0));
-      const vermis = halves[2] ?? 0;
+      const faculty = part === 'midline' ? 'trunk-coordination' : 'limb-coordination';
+      const spindles = sidesOf(side).map((one) =>
+        spindleLoss(hypothesis, one, part === 'upper-limb' ? 'upper' : 'lower'),
+      );
       return [
-        part === 'midline'
-          ? Math.max(vermis, own * 0.6)
-          : Math.max(own, part === 'lower-limb' ? vermis * 0.4 : vermis * 0.1),
+        Math.max(...sidesOf(side).map((one) => facultyChance(hypothesis, faculty, one)), 0.85 * Math.max(...spindles)),
         mean(muscles.map((muscle) => motorDeficit(hypothesis, muscle).total)),
         mean(joints.map((one) => sensoryDeficit(hypothesis, one).total)),
       ];
@@ -354,7 +403,11 @@ function facultyModel({ item, side }: ProbeTarget, probe: Extract<Probe, { kind:
     item,
     family: 'faculty',
     steps: [hundredths],
-    fractions: (hypothesis) => [Math.max(...faculties.map((faculty) => facultyChance(hypothesis, faculty, side)))],
+    fractions: (hypothesis) => {
+      const failing = Math.max(...faculties.map((faculty) => facultyChance(hypothesis, faculty, side)));
+      const { butSpares } = probe;
+      return [butSpares === undefined ? failing : failing * (1 - facultyChance(hypothesis, butSpares, side))];
+    },
     chance: ([chance = 0]) => chance,
   });
 }
@@ -380,7 +433,7 @@ export function probeModel(target: ProbeTarget): ProbeModel | null {
     case 'weakness-of':
       return weaknessOf(target, probe.movements, probe.bilateral ?? false);
     case 'upper-motor':
-      return upperMotor(target, probe.limb);
+      return upperMotor(target, probe);
     case 'proprioception':
       return proprioception(target, probe.limb);
     case 'cerebellar':

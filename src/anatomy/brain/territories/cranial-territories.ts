@@ -1,0 +1,166 @@
+import { recalled } from '../../../kernel/cite.ts';
+import type { Territory } from '../territory.ts';
+
+const visual = recalled('brazis', 'visual pathways');
+const ocular = recalled('brazis', 'ocular motor nerves');
+const lower = recalled('brazis', 'lower cranial nerves');
+const pupil = recalled('brazis', 'pupil');
+
+/** The visual pathway, the cranial nerves, and the places at the base of the skull where several run together. */
+export const cranialTerritories = {
+  'olfactory-nerve': { label: 'Olfactory nerve or bulb', holds: { 'olfactory-nerve': 0.95 }, source: visual },
+  retina: { label: 'Retina', holds: { retina: 0.95 }, source: visual },
+  'optic-nerve': { label: 'Optic nerve', holds: { 'optic-nerve': 0.92 }, source: visual },
+  'optic-nerve-head': { label: 'Optic nerve', holds: { 'optic-nerve-head': 0.95, 'optic-nerve': 0.5 }, source: visual },
+  'optic-chiasm': { label: 'Optic chiasm', holds: { 'optic-chiasm': 0.95 }, source: visual },
+  'optic-chiasm-and-nerve': {
+    label: 'Optic chiasm',
+    holds: { 'optic-chiasm': 0.8, 'optic-nerve': 0.7 },
+    source: visual,
+  },
+  'optic-tract': {
+    label: 'Optic tract or lateral geniculate body',
+    holds: { 'optic-tract': 0.95, 'cerebral-peduncle': 0.05 },
+    source: visual,
+  },
+  'lateral-geniculate-body': {
+    label: 'Optic tract or lateral geniculate body',
+    holds: { 'lateral-geniculate-body': 0.9, 'ventral-posterolateral-nucleus': 0.1 },
+    source: visual,
+  },
+  'optic-radiation-temporal': {
+    label: 'Lower optic radiation in the temporal lobe',
+    holds: { 'lower-optic-radiation': 0.95, 'superior-temporal-gyrus': 0.12, 'upper-optic-radiation': 0.1 },
+    source: visual,
+  },
+  'optic-radiation-parietal': {
+    label: 'Upper optic radiation in the parietal lobe',
+    holds: { 'upper-optic-radiation': 0.95, 'inferior-parietal-lobule': 0.15, 'lower-optic-radiation': 0.1 },
+    source: visual,
+  },
+  'oculomotor-nerve-compressed': {
+    label: 'Oculomotor nerve',
+    holds: { 'oculomotor-nerve': 0.92, 'pupil-fibres-of-oculomotor-nerve': 0.93 },
+    source: ocular,
+  },
+  'oculomotor-nerve-core': {
+    label: 'Oculomotor nerve',
+    holds: { 'oculomotor-nerve': 0.93, 'pupil-fibres-of-oculomotor-nerve': 0.06 },
+    source: ocular,
+  },
+  'trochlear-nerve': { label: 'Trochlear nerve', holds: { 'trochlear-nerve': 0.95 }, source: ocular },
+  'abducens-nerve': { label: 'Abducens nerve', holds: { 'abducens-nerve': 0.95 }, source: ocular },
+  'cavernous-sinus': {
+    label: 'Cavernous sinus or superior orbital fissure',
+    holds: {
+      'oculomotor-nerve': 0.75,
+      'pupil-fibres-of-oculomotor-nerve': 0.45,
+      'trochlear-nerve': 0.7,
+      'abducens-nerve': 0.85,
+      'carotid-sympathetic-plexus': 0.4,
+    },
+    nerves: { 'ophthalmic-nerve': [0, 0.75], 'maxillary-nerve': [0, 0.35] },
+    source: ocular,
+  },
+  'orbital-apex': {
+    label: 'Orbital apex',
+    holds: {
+      'optic-nerve': 0.85,
+      'oculomotor-nerve': 0.8,
+      'pupil-fibres-of-oculomotor-nerve': 0.6,
+      'trochlear-nerve': 0.75,
+      'abducens-nerve': 0.8,
+    },
+    nerves: { 'ophthalmic-nerve': [0, 0.7] },
+    source: ocular,
+  },
+  'trigeminal-nerve': {
+    label: 'Trigeminal nerve, root or ganglion',
+    holds: { 'trigeminal-root': 0.92, 'trigeminal-motor-root': 0.5 },
+    source: lower,
+  },
+  'facial-nerve-canal': { label: 'Facial nerve', holds: { 'facial-nerve-in-canal': 0.95 }, source: lower },
+  'facial-nerve-beyond': { label: 'Facial nerve', holds: { 'facial-nerve-beyond-canal': 0.95 }, source: lower },
+  'vestibular-nerve': { label: 'Vestibular nerve or labyrinth', holds: { 'vestibular-nerve': 0.95 }, source: lower },
+  'labyrinth-and-cochlea': {
+    label: 'Vestibular nerve or labyrinth',
+    holds: { 'vestibular-nerve': 0.9, 'cochlear-nerve': 0.85 },
+    source: lower,
+  },
+  'semicircular-canal': {
+    label: 'Vestibular nerve or labyrinth',
+    holds: { 'semicircular-canals': 0.95 },
+    source: lower,
+  },
+  'cochlear-nerve': { label: 'Cochlear nerve or cochlea', holds: { 'cochlear-nerve': 0.95 }, source: lower },
+  'cerebellopontine-angle': {
+    label: 'Cerebellopontine angle',
+    holds: {
+      'cochlear-nerve': 0.93,
+      'vestibular-nerve': 0.7,
+      'trigeminal-root': 0.55,
+      'facial-nerve-before-canal': 0.5,
+      'middle-cerebellar-peduncle': 0.45,
+      'cerebellar-hemisphere': 0.2,
+    },
+    source: lower,
+  },
+  'cerebellopontine-angle-large': {
+    label: 'Cerebellopontine angle',
+    holds: {
+      'cochlear-nerve': 0.93,
+      'vestibular-nerve': 0.8,
+      'trigeminal-root': 0.7,
+      'facial-nerve-before-canal': 0.65,
+      'middle-cerebellar-peduncle': 0.7,
+      'cerebellar-hemisphere': 0.5,
+      'abducens-nerve': 0.2,
+      'vagus-nerve': 0.3,
+      'glossopharyngeal-nerve': 0.3,
+      'intracranial-pressure': 0.2,
+    },
+    source: lower,
+  },
+  'jugular-foramen': {
+    label: 'Jugular foramen',
+    holds: { 'glossopharyngeal-nerve': 0.9, 'vagus-nerve': 0.9, 'accessory-nerve': 0.85 },
+    nerves: { 'spinal-accessory-nerve-upper-neck': [0.8, 0] },
+    source: lower,
+  },
+  'jugular-foramen-and-hypoglossal-canal': {
+    label: 'Jugular foramen',
+    holds: {
+      'glossopharyngeal-nerve': 0.85,
+      'vagus-nerve': 0.9,
+      'accessory-nerve': 0.75,
+      'hypoglossal-nerve': 0.9,
+      'cervical-sympathetic-chain': 0.35,
+    },
+    nerves: { 'spinal-accessory-nerve-upper-neck': [0.7, 0] },
+    source: lower,
+  },
+  'vagus-nerve': { label: 'Vagus nerve', holds: { 'vagus-nerve': 0.95 }, source: lower },
+  'recurrent-laryngeal-nerve': {
+    label: 'Recurrent laryngeal nerve',
+    holds: { 'recurrent-laryngeal-nerve': 0.95 },
+    source: lower,
+  },
+  'accessory-nerve': {
+    label: 'Spinal accessory nerve near the skull base',
+    holds: { 'accessory-nerve': 0.92 },
+    nerves: { 'spinal-accessory-nerve-upper-neck': [0.85, 0] },
+    source: lower,
+  },
+  'hypoglossal-nerve': { label: 'Hypoglossal nerve', holds: { 'hypoglossal-nerve': 0.95 }, source: lower },
+  'oculosympathetic-chain': {
+    label: 'Sympathetic chain in the neck',
+    holds: { 'cervical-sympathetic-chain': 0.95 },
+    source: pupil,
+  },
+  'carotid-sympathetic-plexus': {
+    label: 'Sympathetic chain in the neck',
+    holds: { 'carotid-sympathetic-plexus': 0.95 },
+    source: pupil,
+  },
+  'ciliary-ganglion': { label: 'Ciliary ganglion', holds: { 'ciliary-ganglion': 0.95 }, source: pupil },
+} as const satisfies Record<string, Territory>;

@@ -1,0 +1,61 @@
+import { writeFileSync } from 'node:fs';
+import { createExamReader } from '../exam/read-exam.ts';
+import { createLocaliser } from '../localisation/localise.ts';
+import { modelVersion } from '../localisation/model-version.ts';
+import { findCaseFiles } from './evaluate/case-files.ts';
+import { faultText } from './evaluate/evaluation-case.ts';
+import { judge } from './evaluate/judge.ts';
+import { help, readOptions } from './evaluate/options.ts';
+import { readCaseFiles } from './evaluate/read-case-file.ts';
+import { reportFigures, reportMisses } from './evaluate/report.ts';
+import { reportSequential, reportSimulation } from './evaluate/report-simulation.ts';
+import { resultsOf } from './evaluate/results.ts';
+import { examineInOrder } from './evaluate/sequential.ts';
+import { simulate } from './evaluate/simulate.ts';
+import { simulationModel } from './evaluate/simulated-patient.ts';
+
+/** `npm run evaluate -- [FOLDER] [options]`: how often the localisation is right, for a person; `--help` says more. */
+
+const width = Math.max(process.stdout.columns ?? 150, 100);
+
+function evaluate(words: readonly string[]): void {
+  const options = readOptions(words);
+  if (options.help) {
+    print(help);
+    return;
+  }
+  const reader = createExamReader();
+  const { cases, faults } = readCaseFiles(findCaseFiles(options.folder), { reader, now: new Date() });
+  if (faults.length > 0) throw new Error(faults.map(faultText).join('\n'));
+
+  const localiser = createLocaliser();
+  const judgements = cases.map((one) => judge(one, localiser.localise(one.exam)));
+  print(reportFigures(judgements, options.folder));
+  if (!options.onlyFigures && options.misses > 0) print(`\n${reportMisses(judgements, options.misses, width)}`);
+
+  const model = simulationModel(reader);
+  const simulation = options.simulate === 0 ? null : simulate(model, localiser, options.simulate, options.seed);
+  if (simulation !== null) print(`\n${reportSimulation(simulation, options.seed)}`);
+  const sequential =
+    options.sequential === 0 ? null : examineInOrder(model, localiser, options.sequential, options.seed);
+  if (sequential !== null) print(`\n${reportSequential(sequential, options.seed)}`);
+
+  if (options.json !== undefined) {
+    const results = resultsOf({ judgements, simulation, sequential }, { ...options, modelVersion });
+    writeFileSync(options.json, `${JSON.stringify(results, null, 2)}\n`);
+  }
+}
+
+function print(text: string): void {
+  process.stdout.write(`${text}\n`);
+}
+
+// Who reads only the first lines, as `| head` does, has not met a fault.
+process.stdout.on('error', (error: NodeJS.ErrnoException) => process.exit(error.code === 'EPIPE' ? 0 : 1));
+
+try {
+  evaluate(process.argv.slice(2));
+} catch (error) {
+  process.stderr.write(`${error instanceof Error ? error.message : String(error)}\n`);
+  process.exit(1);
+}

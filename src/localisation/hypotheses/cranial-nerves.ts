@@ -1,0 +1,60 @@
+import { cranialTerritories as cranial } from '../../anatomy/brain/territories/cranial-territories.ts';
+import type { Territory } from '../../anatomy/brain/territory.ts';
+import type { Hypothesis } from '../hypothesis.ts';
+import type { SiteKind } from '../localisation.ts';
+import { type TerritoryLesion, territoryHypotheses } from './territory-lesions.ts';
+
+const at =
+  (kind: SiteKind) =>
+  (site: string, territory: Territory, percent: number, side?: TerritoryLesion['side']): TerritoryLesion => ({
+    kind,
+    site,
+    territory,
+    percent,
+    ...(side && { side }),
+  });
+const sight = at('visual-pathway');
+const nerve = at('cranial-nerve');
+
+/** Lesions of the visual pathway and of the cranial nerves. Frequencies judged from what reaches a neurologist. */
+const lesions: readonly TerritoryLesion[] = [
+  sight('retina', cranial.retina, 0.3),
+  sight('optic-nerve', cranial['optic-nerve'], 0.9),
+  sight('optic-nerve', cranial['optic-nerve-head'], 0.5),
+  sight('optic-chiasm', cranial['optic-chiasm'], 0.35, 'midline'),
+  sight('optic-chiasm', cranial['optic-chiasm-and-nerve'], 0.1, 'midline'),
+  sight('optic-tract', cranial['optic-tract'], 0.12),
+  sight('optic-tract', cranial['lateral-geniculate-body'], 0.04),
+  sight('optic-radiation-temporal', cranial['optic-radiation-temporal'], 0.15),
+  sight('optic-radiation-parietal', cranial['optic-radiation-parietal'], 0.15),
+  nerve('olfactory-nerve', cranial['olfactory-nerve'], 0.15),
+  nerve('oculomotor-nerve', cranial['oculomotor-nerve-compressed'], 0.5),
+  nerve('oculomotor-nerve', cranial['oculomotor-nerve-core'], 0.5),
+  nerve('trochlear-nerve', cranial['trochlear-nerve'], 0.35),
+  nerve('abducens-nerve', cranial['abducens-nerve'], 0.8),
+  nerve('cavernous-sinus', cranial['cavernous-sinus'], 0.25),
+  nerve('orbital-apex', cranial['orbital-apex'], 0.12),
+  nerve('trigeminal-nerve', cranial['trigeminal-nerve'], 0.3),
+  nerve('facial-nerve', cranial['facial-nerve-canal'], 1.6),
+  nerve('facial-nerve', cranial['facial-nerve-beyond'], 0.6),
+  nerve('vestibular-nerve', cranial['vestibular-nerve'], 1),
+  nerve('vestibular-nerve', cranial['labyrinth-and-cochlea'], 0.25),
+  nerve('vestibular-nerve', cranial['semicircular-canal'], 0.5),
+  nerve('cochlear-nerve', cranial['cochlear-nerve'], 0.6),
+  nerve('cerebellopontine-angle', cranial['cerebellopontine-angle'], 0.2),
+  nerve('cerebellopontine-angle', cranial['cerebellopontine-angle-large'], 0.1),
+  nerve('jugular-foramen', cranial['jugular-foramen'], 0.06),
+  nerve('jugular-foramen', cranial['jugular-foramen-and-hypoglossal-canal'], 0.04),
+  nerve('vagus-nerve', cranial['vagus-nerve'], 0.08),
+  nerve('recurrent-laryngeal-nerve', cranial['recurrent-laryngeal-nerve'], 0.25),
+  nerve('spinal-accessory-nerve', cranial['accessory-nerve'], 0.06),
+  nerve('hypoglossal-nerve', cranial['hypoglossal-nerve'], 0.12),
+  nerve('oculosympathetic-chain', cranial['oculosympathetic-chain'], 0.25),
+  nerve('oculosympathetic-chain', cranial['carotid-sympathetic-plexus'], 0.15),
+  nerve('ciliary-ganglion', cranial['ciliary-ganglion'], 0.15),
+];
+
+/** Every focal lesion from the eye to the skull base. */
+export function cranialHypotheses(): Hypothesis[] {
+  return territoryHypotheses(lesions);
+}

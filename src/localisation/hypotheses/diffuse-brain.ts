@@ -1,0 +1,190 @@
+import { bodySides } from '../../kernel/side.ts';
+import { type Hypothesis, hypothesis, type Site } from '../hypothesis.ts';
+import { intact, LesionBuilder } from '../lesion.ts';
+import type { SiteKind } from '../localisation.ts';
+import { noProcess } from '../process.ts';
+import { facultiesOf, type ProcessSign } from './process-signs.ts';
+
+/** Percent of all focal and diffuse findings. Judged from what reaches a neurologist. */
+const percent = { pressure: 0.7, meninges: 0.7, basalMeninges: 0.1, encephalopathy: 1.2, dementia: 1.2 } as const;
+
+const whole = (key: string, label: string, kind: SiteKind): Site => ({
+  key,
+  label,
+  side: 'both',
+  level: null,
+  kind,
+  isDiffuse: true,
+});
+
+function pressureHypotheses(): Hypothesis[] {
+  const site = whole('raised-intracranial-pressure', 'Raised intracranial pressure', 'intracranial-pressure');
+  const process = {
+    ...noProcess,
+    because: 'pressure in the skull is passed on to optic nerves, sixth nerves and brainstem',
+  };
+  return (
+    [
+      ['awake', 0.95, 0.6, [['visual-acuity', 0.12]]],
+      [
+        'drowsy',
+        0.9,
+        0.4,
+        [
+          ['consciousness', 0.7],
+          ['attention', 0.5],
+          ['abducens', 0.15],
+          ['gaze-vertical', 0.2],
+          ['gait-initiation', 0.2],
+        ],
+      ],
+    ] as const
+  ).map(([key, depth, share, signs]) =>
+    hypothesis(
+      site,
+      key,
+      percent.pressure * share,
+      new LesionBuilder().brain('left', 'intracranial-pressure', depth).build(),
+      { process, faculties: facultiesOf(signs) },
+    ),
+  );
+}
+
+function meningealHypotheses(): Hypothesis[] {
+  const site = whole('meningeal-irritation', 'Meningeal irritation', 'meninges');
+  const process = { ...noProcess, because: 'inflamed or bloodstained meninges resist being stretched' };
+  return (
+    [
+      ['alert', 0.95, 0.5, []],
+      [
+        'confused',
+        0.9,
+        0.5,
+        [
+          ['consciousness', 0.55],
+          ['attention', 0.6],
+          ['orientation', 0.4],
+        ],
+      ],
+    ] as const
+  ).map(([key, depth, share, signs]) =>
+    hypothesis(site, key, percent.meninges * share, new LesionBuilder().brain('left', 'meninges', depth).build(), {
+      process,
+      faculties: facultiesOf(signs),
+    }),
+  );
+}
+
+/** Cranial nerves that a process of the basal meninges picks out, here and there and on both sides. */
+const basalNerves = [
+  'optic-nerve',
+  'oculomotor-nerve',
+  'pupil-fibres-of-oculomotor-nerve',
+  'trochlear-nerve',
+  'abducens-nerve',
+  'trigeminal-root',
+  'facial-nerve-before-canal',
+  'cochlear-nerve',
+  'vagus-nerve',
+  'hypoglossal-nerve',
+] as const;
+
+function basalMeningealHypotheses(): Hypothesis[] {
+  const site = whole(
+    'basal-meningeal-process',
+    'Process of the basal meninges with several cranial nerves',
+    'meninges',
+  );
+  const spreads = [
+    { key: 'even', left: 0.4, right: 0.4 },
+    { key: 'left-worse', left: 0.55, right: 0.25 },
+    { key: 'right-worse', left: 0.25, right: 0.55 },
+  ] as const;
+  return spreads.map((spread) => {
+    const lesion = new LesionBuilder().brain('left', 'meninges', 0.5).brain('left', 'intracranial-pressure', 0.2);
+    for (const side of bodySides) for (const nerve of basalNerves) lesion.brain(side, nerve, spread[side]);
+    return hypothesis(site, spread.key, percent.basalMeninges / spreads.length, lesion.build(), {
+      process: { ...noProcess, because: 'the meninges at the base catch one cranial nerve after another' },
+      faculties: facultiesOf([
+        ['consciousness', 0.2],
+        ['attention', 0.2],
+      ]),
+    });
+  });
+}
+
+/** Both hemispheres at once: clouded, as in metabolic upset, or awake but failing, as in degeneration. */
+function encephalopathyHypotheses(): Hypothesis[] {
+  const site = whole('diffuse-encephalopathy', 'Diffuse disorder of both hemispheres', 'encephalopathy');
+  const forms: readonly (readonly [string, number, readonly ProcessSign[]])[] = [
+    [
+      'clouded',
+      percent.encephalopathy * 0.6,
+      [
+        ['consciousness', 0.55],
+        ['attention', 0.9],
+        ['orientation', 0.75],
+        ['memory', 0.4],
+        ['asterixis', 0.45],
+        ['construction', 0.4],
+        ['frontal-release', 0.25],
+        ['myoclonus', 0.2],
+        ['mood-behaviour', 0.3],
+        ['speech-articulation', 0.2],
+      ],
+    ],
+    [
+      'deep',
+      percent.encephalopathy * 0.4,
+      [
+        ['consciousness', 0.95],
+        ['attention', 0.9],
+        ['orientation', 0.9],
+        ['asterixis', 0.2],
+        ['myoclonus', 0.2],
+      ],
+    ],
+    [
+      'failing-memory',
+      percent.dementia * 0.6,
+      [
+        ['memory', 0.92],
+        ['orientation', 0.6],
+        ['executive', 0.5],
+        ['construction', 0.5],
+        ['language-repetition', 0.35],
+        ['frontal-release', 0.25],
+        ['attention', 0.25],
+        ['praxis', 0.2],
+      ],
+    ],
+    [
+      'failing-conduct',
+      percent.dementia * 0.4,
+      [
+        ['executive', 0.8],
+        ['mood-behaviour', 0.8],
+        ['frontal-release', 0.5],
+        ['memory', 0.25],
+        ['language-expression', 0.25],
+        ['attention', 0.3],
+      ],
+    ],
+  ];
+  return forms.map(([key, frequency, signs]) =>
+    hypothesis(site, key, frequency, intact, {
+      process: { ...noProcess, because: 'both hemispheres are affected throughout' },
+      faculties: facultiesOf(signs),
+    }),
+  );
+}
+
+/** Processes of the whole brain, its pressure and its coverings. */
+export function diffuseBrainHypotheses(): Hypothesis[] {
+  return [
+    ...pressureHypotheses(),
+    ...meningealHypotheses(),
+    ...basalMeningealHypotheses(),
+    ...encephalopathyHypotheses(),
+  ];
+}

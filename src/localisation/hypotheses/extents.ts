@@ -1,0 +1,61 @@
+import type { PlaceKey } from '../../anatomy/places.ts';
+import type { BodySide } from '../../kernel/side.ts';
+import { type FacultyChances, facultyKey } from '../process.ts';
+
+/**
+ * How much of a nerve, plexus part or root a focal lesion takes, and how often it is so. Motor and sensory fibres are hit
+ * unequally often enough that an examination of one kind alone must not count against the site. Judged.
+ */
+export const extents = [
+  { key: 'severe', motor: 0.95, sensory: 0.9, share: 0.3 },
+  { key: 'partial', motor: 0.5, sensory: 0.55, share: 0.4 },
+  { key: 'mainly-sensory', motor: 0.06, sensory: 0.6, share: 0.15 },
+  { key: 'mainly-motor', motor: 0.6, sensory: 0.08, share: 0.15 },
+] as const;
+
+export type Extent = (typeof extents)[number];
+
+/** Shares of the same extents where a nerve is squeezed in a narrow passage: its sensory fibres suffer first. Judged. */
+const squeezedShare: Readonly<Record<Extent['key'], number>> = {
+  severe: 0.28,
+  partial: 0.39,
+  'mainly-sensory': 0.28,
+  'mainly-motor': 0.05,
+};
+
+const squeezed: ReadonlySet<PlaceKey> = new Set([
+  'median-nerve-wrist',
+  'ulnar-nerve-elbow',
+  'ulnar-nerve-wrist',
+  'tibial-nerve-tarsal-tunnel',
+]);
+
+/** How often a lesion at a place is of an extent. */
+export function shareOf({ key, share }: Extent, place: PlaceKey): number {
+  return squeezed.has(place) ? squeezedShare[key] : share;
+}
+
+/** Share of all focal findings that each group of sites stands for, in percent. Judged. */
+export const groupFrequency = {
+  nerve: 22,
+  plexus: 3,
+  root: 20,
+  adjacentRoots: 3,
+  manyRoots: 1.8,
+  caudaEquina: 1.8,
+  wholeBrachialPlexus: 0.4,
+  patchyBrachialPlexus: 0.36,
+  lumbosacralPlexus: 1.5,
+} as const;
+
+/** Both sides alike, or one worse than the other: share of the full damage that each side takes. Judged. */
+export const sideSpreads = [
+  { key: 'even', left: 1, right: 1 },
+  { key: 'left-worse', left: 1, right: 0.35 },
+  { key: 'right-worse', left: 0.35, right: 1 },
+] as const satisfies readonly ({ readonly key: string } & Readonly<Record<BodySide, number>>)[];
+
+/** Horner's syndrome where the sympathetic fibres of T1 and T2 lie close to the lesion. */
+export function hornerOf(chance: number, side: BodySide): FacultyChances {
+  return chance === 0 ? new Map() : new Map([[facultyKey('sympathetic-eye', side), chance]]);
+}

@@ -1,0 +1,288 @@
+import type { StructureKey } from '../../anatomy/brain/structures.ts';
+import { segmentIndex } from '../../anatomy/segments.ts';
+import { type BodySide, bodySides, opposite } from '../../kernel/side.ts';
+import { type Hypothesis, hypothesis, type Site } from '../hypothesis.ts';
+import { LesionBuilder } from '../lesion.ts';
+import type { SiteKind } from '../localisation.ts';
+import { noProcess, type Process, reached } from '../process.ts';
+import { facultiesOf, type ProcessSign } from './process-signs.ts';
+
+/** Percent of all focal and diffuse findings. Judged from what reaches a neurologist. */
+const percent = {
+  akineticRigid: 3.2,
+  chorea: 0.35,
+  dystonia: 0.5,
+  myoclonus: 0.15,
+  tics: 0.15,
+  ballism: 0.08,
+  tremor: 1.4,
+  frontalGait: 0.5,
+  cerebellar: 0.9,
+} as const;
+
+const widespread = (key: string, label: string, kind: SiteKind): Site => ({
+  key,
+  label,
+  side: 'both',
+  level: null,
+  kind,
+  isDiffuse: true,
+});
+
+type Losses = Readonly<Partial<Record<StructureKey, number>>>;
+
+function damageOf(left: Losses, right: Losses): LesionBuilder {
+  const lesion = new LesionBuilder();
+  for (const [side, losses] of [
+    ['left', left],
+    ['right', right],
+  ] as const) {
+    for (const [structure, loss] of Object.entries(losses) as [StructureKey, number][])
+      lesion.brain(side, structure, loss);
+  }
+  return lesion;
+}
+
+const akineticRigid = widespread(
+  'akinetic-rigid-syndrome',
+  'Akinetic-rigid disorder of the basal ganglia',
+  'basal-ganglia',
+);
+
+/** Loss of nigral cells begins on one side and stays worse there; the other degenerations are even and reach further. */
+const akineticForms: readonly {
+  readonly key: string;
+  readonly share: number;
+  /** Loss of the substantia nigra opposite to the worse half of the body, and of the other. */
+  readonly nigra: readonly [worse: number, better: number];
+  readonly alsoBoth?: Losses;
+  readonly alsoWorse?: Losses;
+  readonly signs: readonly ProcessSign[];
+}[] = [
+  { key: 'one-sided', share: 0.25, nigra: [0.75, 0.1], signs: [['smell', 0.4]] },
+  {
+    key: 'uneven',
+    share: 0.35,
+    nigra: [0.9, 0.55],
+    signs: [
+      ['smell', 0.5],
+      ['axial-bradykinesia', 0.35],
+      ['gut', 0.3],
+      ['blood-pressure', 0.15],
+    ],
+  },
+  {
+    key: 'even',
+    share: 0.15,
+    nigra: [0.85, 0.8],
+    signs: [
+      ['axial-bradykinesia', 0.5],
+      ['blood-pressure', 0.2],
+      ['gut', 0.3],
+      ['memory', 0.15],
+      ['bladder-urgency', 0.2],
+    ],
+  },
+  {
+    key: 'with-gaze-palsy',
+    share: 0.1,
+    nigra: [0.65, 0.6],
+    alsoBoth: { 'vertical-gaze-centre': 0.9, 'medial-frontal-cortex': 0.3, 'dorsolateral-frontal-cortex': 0.4 },
+    signs: [
+      ['axial-bradykinesia', 0.8],
+      ['pseudobulbar', 0.25],
+      ['swallowing', 0.4],
+      ['speech-articulation', 0.4],
+      ['executive', 0.4],
+      ['frontal-release', 0.3],
+    ],
+  },
+  {
+    key: 'with-autonomic-failure',
+    share: 0.1,
+    nigra: [0.7, 0.65],
+    alsoBoth: { 'cerebellar-hemisphere': 0.35, 'cerebellar-vermis': 0.4 },
+    signs: [
+      ['blood-pressure', 0.8],
+      ['bladder-urgency', 0.6],
+      ['bladder-retention', 0.5],
+      ['sexual', 0.6],
+      ['sweating', 0.4],
+      ['voice', 0.3],
+      ['axial-bradykinesia', 0.5],
+    ],
+  },
+  {
+    key: 'with-cortical-signs',
+    share: 0.05,
+    nigra: [0.8, 0.2],
+    alsoWorse: { 'inferior-parietal-lobule': 0.6, 'sensory-cortex-hand': 0.6, 'superior-parietal-lobule': 0.5 },
+    signs: [
+      ['dystonia', 0.4],
+      ['myoclonus', 0.4],
+      ['praxis', 0.6],
+    ],
+  },
+];
+
+function akineticHypotheses(): Hypothesis[] {
+  return akineticForms.flatMap(({ key, share, nigra: [worse, better], alsoBoth = {}, alsoWorse = {}, signs }) =>
+    bodySides.map((worseBrain) => {
+      const losses = (side: BodySide): Losses => ({
+        ...alsoBoth,
+        ...(side === worseBrain ? alsoWorse : {}),
+        'substantia-nigra': side === worseBrain ? worse : better,
+      });
+      return hypothesis(
+        akineticRigid,
+        `${key}-${opposite(worseBrain)}`,
+        (percent.akineticRigid * share) / 2,
+        damageOf(losses('left'), losses('right')).build(),
+        {
+          process: { ...noProcess, because: 'the basal ganglia fail to set speed, size and tone of movement' },
+          faculties: facultiesOf(signs),
+        },
+      );
+    }),
+  );
+}
+
+/** Movements in excess that belong to no one place. */
+function hyperkineticHypotheses(): Hypothesis[] {
+  const site = widespread('hyperkinetic-syndrome', 'Hyperkinetic disorder of the basal ganglia', 'basal-ganglia');
+  const forms: readonly (readonly [string, number, readonly ProcessSign[]])[] = [
+    [
+      'chorea',
+      percent.chorea,
+      [
+        ['chorea', 0.92],
+        ['dystonia', 0.25],
+        ['pursuit', 0.3],
+        ['executive', 0.35],
+        ['mood-behaviour', 0.4],
+        ['speech-articulation', 0.25],
+        ['trunk-coordination', 0.2],
+      ],
+    ],
+    [
+      'dystonia',
+      percent.dystonia,
+      [
+        ['dystonia', 0.93],
+        ['postural-tremor', 0.3],
+      ],
+    ],
+    [
+      'myoclonus',
+      percent.myoclonus,
+      [
+        ['myoclonus', 0.93],
+        ['limb-coordination', 0.2],
+      ],
+    ],
+    ['tics', percent.tics, [['tics', 0.95]]],
+  ];
+  return forms.map(([key, frequency, signs]) =>
+    hypothesis(site, key, frequency, damageOf({}, {}).build(), {
+      process: { ...noProcess, because: 'the basal ganglia let unwilled movements through' },
+      faculties: facultiesOf(signs),
+    }),
+  );
+}
+
+function ballismHypotheses(): Hypothesis[] {
+  return bodySides.map((side) =>
+    hypothesis(
+      { key: 'subthalamic-nucleus', label: 'Subthalamic nucleus', side, level: null, kind: 'hemisphere' },
+      'whole',
+      percent.ballism / 2,
+      new LesionBuilder().brain(side, 'subthalamic-nucleus', 0.95).build(),
+    ),
+  );
+}
+
+function tremorHypotheses(): Hypothesis[] {
+  const site = widespread('action-tremor', 'Action tremor of both arms', 'basal-ganglia');
+  return [0.95, 0.85].map((chance, place) =>
+    hypothesis(site, String(place), percent.tremor / 2, damageOf({}, {}).build(), {
+      process: { ...noProcess, because: 'the tremor is one of holding and moving, on both sides' },
+      faculties: facultiesOf([
+        ['postural-tremor', chance],
+        ['trunk-coordination', place === 0 ? 0.05 : 0.2],
+        ['limb-coordination', 0.12],
+      ]),
+    }),
+  );
+}
+
+/** Steps that do not start, with bladder and thinking, as in hydrocephalus and disease of small vessels. */
+function frontalGaitHypotheses(): Hypothesis[] {
+  const site = widespread('frontal-gait-disorder', 'Frontal disorder of gait', 'basal-ganglia');
+  return [0.9, 0.6].map((depth) =>
+    hypothesis(
+      site,
+      String(depth),
+      percent.frontalGait / 2,
+      damageOf({ 'medial-frontal-cortex': depth }, { 'medial-frontal-cortex': depth }).build(),
+      {
+        process: { ...noProcess, because: 'the medial frontal lobes no longer start and scale the steps' },
+        faculties: facultiesOf([
+          ['executive', 0.45],
+          ['attention', 0.25],
+          ['memory', 0.25],
+          ['frontal-release', 0.3],
+          ['axial-bradykinesia', 0.3],
+        ]),
+      },
+    ),
+  );
+}
+
+/** Spinocerebellar forms lose the longest sensory fibres and the tracts as well. */
+const longAxons: Process = {
+  ...noProcess,
+  largeFibre: ({ lengthCm }) => 0.8 * reached(lengthCm, 70),
+  reflex: () => 0.85,
+  because: 'cerebellum and the longest sensory fibres waste away together',
+};
+const cerebellumOnly: Process = { ...noProcess, because: 'the whole cerebellum wastes away' };
+
+function cerebellarDegeneration(): Hypothesis[] {
+  const site = widespread('cerebellar-degeneration', 'Degeneration of the whole cerebellum', 'cerebellum');
+  const forms = [
+    { key: 'pure', share: 0.4, hemisphere: 0.75, vermis: 0.85, pyramidal: 0, process: cerebellumOnly },
+    { key: 'mild', share: 0.2, hemisphere: 0.45, vermis: 0.7, pyramidal: 0, process: cerebellumOnly },
+    { key: 'with-tracts', share: 0.2, hemisphere: 0.7, vermis: 0.8, pyramidal: 0.4, process: cerebellumOnly },
+    { key: 'with-long-axons', share: 0.2, hemisphere: 0.65, vermis: 0.8, pyramidal: 0.3, process: longAxons },
+  ] as const;
+  return forms.map(({ key, share, hemisphere, vermis, pyramidal, process }) => {
+    const lesion = new LesionBuilder().brain('left', 'cerebellar-vermis', vermis);
+    lesion.brain('left', 'flocculonodular-lobe', 0.5);
+    for (const side of bodySides) {
+      lesion.brain(side, 'cerebellar-hemisphere', hemisphere);
+      lesion.cord('corticospinal', side, segmentIndex('T1'), pyramidal);
+      if (process === longAxons) lesion.cord('dorsalColumn', side, segmentIndex('C4'), 0.6);
+    }
+    return hypothesis(site, key, percent.cerebellar * share, lesion.build(), {
+      process,
+      faculties: facultiesOf([
+        ['speech-cerebellar', 0.5],
+        ['nystagmus-gaze-evoked', 0.35],
+        ['pursuit', 0.4],
+        ['swallowing', 0.15],
+      ]),
+    });
+  });
+}
+
+/** Disorders of movement that are processes of the brain. */
+export function movementDisorderHypotheses(): Hypothesis[] {
+  return [
+    ...akineticHypotheses(),
+    ...hyperkineticHypotheses(),
+    ...ballismHypotheses(),
+    ...tremorHypotheses(),
+    ...frontalGaitHypotheses(),
+    ...cerebellarDegeneration(),
+  ];
+}

@@ -1,0 +1,165 @@
+import type { PlaceKey } from '../../anatomy/places.ts';
+import { recalled } from '../../kernel/cite.ts';
+import { type BodySide, bodySides, opposite } from '../../kernel/side.ts';
+import { type Hypothesis, hypothesis, type Site } from '../hypothesis.ts';
+import { LesionBuilder } from '../lesion.ts';
+import { type FacultyChances, facultyKey } from '../process.ts';
+import { extents, groupFrequency, hornerOf } from './extents.ts';
+
+const brachialParts = ['upper-trunk', 'middle-trunk', 'lower-trunk'] as const;
+const lumbosacralParts = ['lumbar-plexus', 'lumbosacral-trunk', 'sacral-plexus'] as const;
+
+/** A plexus is seldom hit evenly: share of the full damage that its upper, middle and lower part take. Judged. */
+const spreads = [
+  { key: 'even', parts: [1, 1, 1], share: 0.4 },
+  { key: 'upper-worse', parts: [1, 0.45, 0.1], share: 0.35 },
+  { key: 'lower-worse', parts: [0.1, 0.6, 1], share: 0.25 },
+] as const;
+
+function brachial(side: BodySide): Site {
+  return { key: 'brachial-plexus', label: 'Brachial plexus, several parts', side, level: null, kind: 'plexus' };
+}
+
+function lumbosacral(side: Site['side']): Site {
+  return { key: 'lumbosacral-plexus', label: 'Lumbosacral plexus', side, level: null, kind: 'plexus' };
+}
+
+function wholeBrachial(): Hypothesis[] {
+  return bodySides.flatMap((side) =>
+    spreads.flatMap((spread) =>
+      extents.slice(0, 2).map((extent) => {
+        const lesion = new LesionBuilder();
+        brachialParts.forEach((part, place) => {
+          const depth = spread.parts[place] ?? 1;
+          lesion.place(side, part, extent.motor * depth, extent.sensory * depth);
+        });
+        return hypothesis(
+          brachial(side),
+          `${spread.key}-${extent.key}`,
+          (groupFrequency.wholeBrachialPlexus * spread.share) / 4,
+          lesion.build(),
+          { faculties: hornerOf(spread.key === 'upper-worse' ? 0 : 0.3 * extent.motor, side) },
+        );
+      }),
+    ),
+  );
+}
+
+/**
+ * Inflammation of the brachial plexus strikes it in patches: single branches and bundles, some near, some far, while their
+ * neighbours go free. Most often hit are the suprascapular, long thoracic and axillary nerves and the fibres of the anterior
+ * interosseous nerve; skin loss is slight. Fraction of motor fibres lost. Which go together is judged.
+ * Source: van Eijk 2016 (recalled), distribution of weakness.
+ */
+const patches: readonly {
+  readonly key: string;
+  readonly share: number;
+  readonly hits: Readonly<Partial<Record<PlaceKey, number>>>;
+}[] = [
+  {
+    key: 'shoulder',
+    share: 0.2,
+    hits: { 'suprascapular-nerve': 0.9, 'long-thoracic-nerve': 0.8, 'axillary-nerve': 0.35 },
+  },
+  {
+    key: 'shoulder-and-forearm',
+    share: 0.12,
+    hits: { 'suprascapular-nerve': 0.8, 'long-thoracic-nerve': 0.8, 'anterior-interosseous-nerve': 0.9 },
+  },
+  { key: 'spinati-and-deltoid', share: 0.12, hits: { 'suprascapular-nerve': 0.85, 'axillary-nerve': 0.8 } },
+  {
+    key: 'serratus-and-forearm',
+    share: 0.08,
+    hits: { 'long-thoracic-nerve': 0.85, 'anterior-interosseous-nerve': 0.85 },
+  },
+  {
+    key: 'spinati-and-forearm',
+    share: 0.08,
+    hits: { 'suprascapular-nerve': 0.85, 'anterior-interosseous-nerve': 0.85 },
+  },
+  { key: 'upper-trunk-and-serratus', share: 0.14, hits: { 'upper-trunk': 0.55, 'long-thoracic-nerve': 0.8 } },
+  {
+    key: 'spinati-deltoid-biceps',
+    share: 0.08,
+    hits: { 'suprascapular-nerve': 0.8, 'axillary-nerve': 0.6, 'musculocutaneous-nerve': 0.7 },
+  },
+  {
+    key: 'both-interossei',
+    share: 0.06,
+    hits: { 'anterior-interosseous-nerve': 0.9, 'posterior-interosseous-nerve': 0.7 },
+  },
+  { key: 'spinati-and-radial', share: 0.06, hits: { 'suprascapular-nerve': 0.75, 'radial-nerve-spiral-groove': 0.7 } },
+  { key: 'lower-and-forearm', share: 0.06, hits: { 'lower-trunk': 0.45, 'anterior-interosseous-nerve': 0.85 } },
+];
+
+export const patchesSource = recalled('neuralgic-amyotrophy-2016', 'distribution of weakness');
+
+/** Share of the skin fibres lost where the motor fibres are lost, and chance that half of the diaphragm fails too. Judged. */
+const patchySkin = 0.3;
+const diaphragmToo = 0.08;
+
+function patchyBrachial(): Hypothesis[] {
+  return bodySides.flatMap((side) =>
+    patches.flatMap(({ key, share, hits }) =>
+      [1, 0.6].map((depth) => {
+        const lesion = new LesionBuilder();
+        for (const [place, motor] of Object.entries(hits) as [PlaceKey, number][]) {
+          lesion.place(side, place, motor * depth, motor * depth * patchySkin);
+        }
+        return hypothesis(
+          brachial(side),
+          `patchy-${key}-${depth}`,
+          (groupFrequency.patchyBrachialPlexus * share) / 4,
+          lesion.build(),
+          { faculties: breathless(diaphragmToo) },
+        );
+      }),
+    ),
+  );
+}
+
+function breathless(chance: number): FacultyChances {
+  return new Map([[facultyKey('breathing', 'midline'), chance]]);
+}
+
+/**
+ * Roots, plexus and nerves of the leg in one process, as in diabetes: it begins in one thigh, weakens more than it numbs,
+ * comes down to the foot or over to the other side, and stays uneven. Share of the damage on the other side. Judged.
+ */
+const otherSides = [
+  { key: 'one-side', other: 0, share: 0.78 },
+  { key: 'other-side-slight', other: 0.25, share: 0.15 },
+  { key: 'both-uneven', other: 0.55, share: 0.07 },
+] as const;
+
+const lumbosacralExtents = [extents[0], extents[1], { ...extents[3], motor: 0.75, sensory: 0.2 }] as const;
+
+function lumbosacralPlexus(): Hypothesis[] {
+  return bodySides.flatMap((side) =>
+    spreads.flatMap((spread) =>
+      otherSides.flatMap(({ key, other, share }) =>
+        lumbosacralExtents.map((extent) => {
+          const lesion = new LesionBuilder();
+          lumbosacralParts.forEach((part, place) => {
+            const depth = spread.parts[place] ?? 1;
+            lesion.place(side, part, extent.motor * depth, extent.sensory * depth);
+            if (other > 0) {
+              lesion.place(opposite(side), part, extent.motor * depth * other, extent.sensory * depth * other);
+            }
+          });
+          return hypothesis(
+            lumbosacral(key === 'both-uneven' ? 'both' : side),
+            `${spread.key}-${extent.key}-${key}${key === 'both-uneven' ? `-${side}` : ''}`,
+            (groupFrequency.lumbosacralPlexus * spread.share * share) / (2 * lumbosacralExtents.length),
+            lesion.build(),
+          );
+        }),
+      ),
+    ),
+  );
+}
+
+/** Lesions that take more of a plexus than one of its named parts. */
+export function plexusHypotheses(): Hypothesis[] {
+  return [...wholeBrachial(), ...patchyBrachial(), ...lumbosacralPlexus()];
+}

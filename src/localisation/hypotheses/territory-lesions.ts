@@ -1,0 +1,73 @@
+import type { StructureKey } from '../../anatomy/brain/structures.ts';
+import type { Territory } from '../../anatomy/brain/territory.ts';
+import type { PlaceKey } from '../../anatomy/places.ts';
+import { type BodySide, bodySides, opposite } from '../../kernel/side.ts';
+import { type Hypothesis, hypothesis, type Site } from '../hypothesis.ts';
+import { LesionBuilder } from '../lesion.ts';
+import type { SiteKind } from '../localisation.ts';
+import type { FacultyChances } from '../process.ts';
+
+/** Lesions of one territory as hypotheses. */
+export interface TerritoryLesion {
+  /** Key of the site that the lesion is named by; several territories may be one site in different extents. */
+  readonly site: string;
+  readonly territory: Territory;
+  readonly kind: SiteKind;
+  /** Percent of all focal and diffuse findings, both sides together. Judged. */
+  readonly percent: number;
+  /** Whether the site has a side; a lesion of both sides is `both`, one of the midline has none. */
+  readonly side?: 'both' | 'midline';
+  readonly faculties?: FacultyChances;
+  /** For territories whose parts are territories of their own: what takes only a part is one of those. */
+  readonly isAllOrMost?: boolean;
+}
+
+/**
+ * How much of a territory is taken, and how often it is so. A lesion that takes half of each structure stands for those
+ * that spare some and take others, which nobody could list.
+ */
+const fillings = [
+  { key: 'whole', part: 1, share: 0.45 },
+  { key: 'most', part: 0.75, share: 0.25 },
+  { key: 'part', part: 0.45, share: 0.3 },
+] as const;
+
+function fillingsOf({ isAllOrMost }: TerritoryLesion): readonly (typeof fillings)[number][] {
+  return isAllOrMost === true ? fillings.filter(({ part }) => part > 0.5) : fillings;
+}
+
+const entries = <Key extends string, Value>(record: Readonly<Partial<Record<Key, Value>>>) =>
+  Object.entries(record) as [Key, Value][];
+
+function lesionOf(territory: Territory, side: BodySide, part: number): LesionBuilder {
+  const lesion = new LesionBuilder();
+  for (const [structure, depth] of entries<StructureKey, number>(territory.holds))
+    lesion.brain(side, structure, depth * part);
+  for (const [structure, depth] of entries<StructureKey, number>(territory.across ?? {}))
+    lesion.brain(opposite(side), structure, depth * part);
+  for (const [place, [motor, sensory]] of entries<PlaceKey, readonly [number, number]>(territory.nerves ?? {}))
+    lesion.place(side, place, motor * part, sensory * part);
+  return lesion;
+}
+
+function siteOf({ site, territory, kind, side }: TerritoryLesion, own: BodySide): Site {
+  const named = side === undefined ? own : side === 'both' ? 'both' : null;
+  return { key: site, label: territory.label, side: named, level: null, kind };
+}
+
+/** Every lesion of the territories, on each side and in each filling. */
+export function territoryHypotheses(lesions: readonly TerritoryLesion[]): Hypothesis[] {
+  return lesions.flatMap((lesion, row) =>
+    bodySides.flatMap((side) =>
+      fillingsOf(lesion).map((filling) =>
+        hypothesis(
+          siteOf(lesion, side),
+          `${row}-${side}-${filling.key}`,
+          (lesion.percent * filling.share) / 2,
+          lesionOf(lesion.territory, side, filling.part).build(),
+          lesion.faculties === undefined ? {} : { faculties: lesion.faculties },
+        ),
+      ),
+    ),
+  );
+}

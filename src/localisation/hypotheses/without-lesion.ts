@@ -1,0 +1,60 @@
+import { segmentIndex } from '../../anatomy/segments.ts';
+import type { BodySide } from '../../kernel/side.ts';
+import { type Hypothesis, hypothesis, type Site } from '../hypothesis.ts';
+import { intact } from '../lesion.ts';
+import { type FibreSite, noProcess } from '../process.ts';
+import { facultiesOf } from './process-signs.ts';
+
+/** Percent of examinations in which what is found does not come from damage of the nervous system. Judged. */
+const percent = 1.6;
+
+const armBottom = segmentIndex('T1');
+const legTop = segmentIndex('L1');
+
+/** Which limbs fail, as far as the person moves and feels them. */
+const extents: readonly {
+  readonly key: string;
+  readonly share: number;
+  readonly fails: (fibre: FibreSite) => boolean;
+}[] = [
+  ...(['left', 'right'] as const).flatMap((side: BodySide) => [
+    { key: `${side}-half`, share: 0.18, fails: (fibre: FibreSite) => fibre.side === side },
+    {
+      key: `${side}-arm`,
+      share: 0.1,
+      fails: (fibre: FibreSite) => fibre.side === side && fibre.segment !== null && fibre.segment <= armBottom,
+    },
+    {
+      key: `${side}-leg`,
+      share: 0.12,
+      fails: (fibre: FibreSite) => fibre.side === side && fibre.segment !== null && fibre.segment >= legTop,
+    },
+  ]),
+  { key: 'both-legs', share: 0.1, fails: ({ segment }) => segment !== null && segment >= legTop },
+  { key: 'movement-only', share: 0.1, fails: () => false },
+];
+
+/**
+ * Weakness and numbness of a whole limb or half of the body with every reflex in place, that come and go with effort and
+ * attention: pain, guarding, functional disorder. Source of the signs: Daum 2014 and McWhirter 2011 (recalled).
+ */
+export function withoutLesion(site: Site): Hypothesis[] {
+  return extents.map(({ key, share, fails }) =>
+    hypothesis(site, key, percent * share, intact, {
+      process: {
+        ...noProcess,
+        motor: (unit) => (fails(unit) && unit.group !== undefined ? 0.45 : 0),
+        largeFibre: (fibre) => (fails(fibre) && fibre.lengthCm > 0 ? 0.3 : 0),
+        smallFibre: (fibre) => (fails(fibre) ? 0.35 : 0),
+        wasting: 'block',
+        because: 'strength and feeling that vary with effort and attention come from no damaged structure',
+      },
+      faculties: facultiesOf([
+        ['effort', 0.7],
+        ['postural-tremor', 0.15],
+        ['dystonia', 0.05],
+        ['trunk-coordination', 0.1],
+      ]),
+    }),
+  );
+}

@@ -1,0 +1,56 @@
+import { isSegment, type Segment, segmentIndex } from '../../../anatomy/segments.ts';
+import { fromMemory, type Source } from '../../../kernel/cite.ts';
+import type { Site } from '../../hypothesis.ts';
+import type { SiteKind } from '../../localisation.ts';
+
+/** Which sites a statement speaks for or against. */
+export type Applies = (site: Site) => boolean;
+
+/** How a statement of the history shifts the odds of sites: factor when present, and when denied. */
+export interface HistoryWeight {
+  /** Key of the catalogue; of the family history, `family/...`. */
+  readonly key: string;
+  readonly applies: Applies;
+  readonly present: number;
+  readonly denied: number;
+  /** A clause that completes "... because ...". */
+  readonly because: string;
+  readonly source: Source;
+}
+
+/** All judged, and kept small on purpose: the examination decides. */
+export const weigh = (
+  keys: string | readonly string[],
+  applies: Applies,
+  present: number,
+  denied: number,
+  because: string,
+): readonly HistoryWeight[] =>
+  [keys].flat().map((key) => ({ key, applies, present, denied, because, source: fromMemory }));
+
+export const kinds = (...list: readonly SiteKind[]): Applies => {
+  const set: ReadonlySet<SiteKind> = new Set(list);
+  return ({ kind }) => set.has(kind);
+};
+
+export const sites = (...list: readonly string[]): Applies => {
+  const set: ReadonlySet<string> = new Set(list);
+  return ({ key }) => set.has(key);
+};
+
+export const anyOf =
+  (...list: readonly Applies[]): Applies =>
+  (site) =>
+    list.some((applies) => applies(site));
+
+const between = (level: Segment | null, top: Segment, bottom: Segment): boolean =>
+  level !== null &&
+  isSegment(level) &&
+  segmentIndex(level) >= segmentIndex(top) &&
+  segmentIndex(level) <= segmentIndex(bottom);
+
+export const lumbarRoots: Applies = (site) =>
+  (site.kind === 'root' && between(site.level, 'L1', 'S3')) || site.kind === 'cauda-equina';
+export const cervicalRoots: Applies = (site) => site.kind === 'root' && between(site.level, 'C3', 'T1');
+export const cervicalCord: Applies = (site) => site.kind === 'cord' && between(site.level, 'C1', 'C8');
+export const thoracicCord: Applies = (site) => site.kind === 'cord' && between(site.level, 'T1', 'L1');

@@ -1,0 +1,28 @@
+import { describe, expect, it } from 'vitest';
+import { historyRows } from '../../src/exam/catalogue/history.ts';
+import { hypotheses } from '../../src/localisation/hypotheses/hypotheses.ts';
+import { historyWeightRows } from '../../src/localisation/inference/history-weights.ts';
+
+const keys: ReadonlySet<string> = new Set(
+  historyRows.map(({ kind, key }) => (kind === 'family' ? `family/${key}` : key)),
+);
+
+describe('the weights of the history', () => {
+  it('name statements of the catalogue', () => {
+    expect(historyWeightRows.filter(({ key }) => !keys.has(key)).map(({ key }) => key)).toEqual([]);
+  });
+
+  it('apply to a site that exists, and not to every one', () => {
+    for (const { key, applies } of historyWeightRows) {
+      const count = hypotheses.filter(({ site }) => applies(site)).length;
+      expect(count, key).toBeGreaterThan(0);
+      expect(count, key).toBeLessThan(hypotheses.length);
+    }
+  });
+
+  it('stay small, so that the examination decides', () => {
+    expect(
+      historyWeightRows.filter(({ present, denied }) => present > 6 || present < 0.4 || denied < 0.4 || denied > 1.3),
+    ).toEqual([]);
+  });
+});
