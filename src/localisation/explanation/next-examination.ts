@@ -82,11 +82,17 @@ const candidates: readonly Candidate[] = items.flatMap((item): Candidate[] => {
 export function* everyTarget(): Generator<ProbeTarget> {
   for (const { target } of candidates) yield target;
   for (const item of items) {
-    for (const place of placesOf(item)) {
-      for (const side of item.sides === 'midline' ? (['midline'] as const) : bodySides) yield { item, side, place };
-    }
+    const sides = everySide[item.sides];
+    if (item.sides === 'optional') yield { item, side: 'midline' };
+    for (const place of placesOf(item)) for (const side of sides) yield { item, side, place };
   }
 }
+
+const everySide: Readonly<Record<Item['sides'], readonly Side[]>> = {
+  paired: bodySides,
+  midline: ['midline'],
+  optional: [...bodySides, 'midline'],
+};
 
 function placesOf(item: Item): readonly FindingPlace[] {
   if (item.probe.kind !== 'sensation') return (item.sites ?? []).map((key) => ({ kind: 'body-part', key }));
