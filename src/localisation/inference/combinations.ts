@@ -80,7 +80,8 @@ class Search {
   private readonly scored: Scored;
   private readonly prior: CombinationPrior;
   /** By place of the datum and state under the combination. */
-  private readonly besides: Gains[][] = [];
+  private readonly besides: Beside[][] = [];
+  private sumBesideHealth: Float64Array | undefined;
 
   constructor(hypotheses: readonly Hypothesis[], sites: SiteGroups, scored: Scored, logPrior: Float64Array) {
     this.hypotheses = hypotheses;
@@ -150,9 +151,12 @@ class Search {
     const candidates = this.candidates(from);
     const logPrior = this.prior.besides(from.members);
     const data = this.beside(from);
-    const estimates = new Float64Array(this.hypotheses.length);
-    for (const index of candidates) estimates[index] = logPrior(index);
-    addRoughly(estimates, data);
+    const estimates = Float64Array.from(this.besideHealth());
+    for (const index of candidates) estimates[index] = (estimates[index] ?? 0) + logPrior(index);
+    addRoughly(
+      estimates,
+      data.flatMap(({ fromHealth }) => fromHealth ?? []),
+    );
     const ranked = this.bestOfSites(estimates, candidates).map((index) => estimates[index] ?? 0);
     const bar = ranked.sort((a, b) => b - a)[workedOut - 1] ?? Number.NEGATIVE_INFINITY;
     const promising = candidates.filter((index) => (estimates[index] ?? 0) >= bar - roughness);
@@ -176,8 +180,20 @@ class Search {
     return [...best.values()];
   }
 
+  /** What all data add to a candidate beside health; other combinations differ from that in what they affect. */
+  private besideHealth(): Float64Array {
+    if (this.sumBesideHealth === undefined) {
+      this.sumBesideHealth = new Float64Array(this.hypotheses.length);
+      addRoughly(
+        this.sumBesideHealth,
+        this.scored.data.map((datum) => besideState(datum, datum.healthy)),
+      );
+    }
+    return this.sumBesideHealth;
+  }
+
   /** What each datum adds to a candidate beside a combination. */
-  private beside({ states }: Combination): readonly Gains[] {
+  private beside({ states }: Combination): readonly Beside[] {
     return this.scored.data.map((datum, place) => {
       const own = states[place] ?? 0;
       const kept = this.besides[place] ?? [];
@@ -194,7 +210,7 @@ class Search {
     const found = new Uint16Array(this.hypotheses.length);
     let count = 0;
     for (let index = 0; index < found.length; index += 1) {
-      if (isBarred(index) || !explainsAny(left, index)) continue;
+      if (!explainsAny(left, index) || isBarred(index)) continue;
       found[count] = index;
       count += 1;
     }
@@ -226,14 +242,29 @@ function explainsAny(data: readonly WeighedDatum[], index: number): boolean {
 }
 
 /** What a datum adds to the estimate of a candidate, by the state in which the candidate alone would leave the item. */
-function besideState({ states, affected, healthy, logs, weight, abnormal }: WeighedDatum, state: number): Gains {
+interface Beside extends Gains {
+  /** How that differs from what it adds beside health; absent where the combination leaves the item as health does. */
+  readonly fromHealth?: Gains;
+}
+
+function besideState(datum: WeighedDatum, state: number): Beside {
+  const { states, affected, healthy, weight } = datum;
+  const logs = moreAbnormal(datum, state);
+  const beside = { states, affected, healthy, weight, logs };
+  if (state === healthy) return beside;
+  const health = moreAbnormal(datum, healthy);
+  return { ...beside, fromHealth: { ...beside, logs: logs.map((log, other) => log - (health[other] ?? 0)) } };
+}
+
+/** By state of the candidate, the log of the chance that the more abnormal of its prediction and another gives. */
+function moreAbnormal({ logs, abnormal }: WeighedDatum, state: number): Float64Array {
   const own = logs[state] ?? 0;
   const both = new Float64Array(logs.length);
   for (let other = 0; other < both.length; other += 1) {
     const theirs = logs[other] ?? 0;
     both[other] = abnormal ? Math.max(own, theirs) : Math.min(own, theirs);
   }
-  return { states, affected, healthy, logs: both, weight };
+  return both;
 }
 
 /** Weight of data, in nats against health. */
