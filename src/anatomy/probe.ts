@@ -22,7 +22,13 @@ export type Probe =
   /** Wasting or fasciculation of the muscles at the site that the finding names. */
   | { readonly kind: 'denervation'; readonly feature: 'wasting' | 'fasciculation' }
   /** A posture, gait or task that goes wrong when these movements are weak, on the same side or, for midline items, on both. */
-  | { readonly kind: 'weakness-of'; readonly movements: readonly string[]; readonly bilateral?: boolean }
+  | {
+      readonly kind: 'weakness-of';
+      readonly movements: readonly string[];
+      readonly bilateral?: boolean;
+      /** Whether only slack muscles make it: disease of nerve and muscle more than of the tracts. */
+      readonly flaccid?: boolean;
+    }
   /** A sign of upper-motor-neuron disturbance of the limb(s). */
   | {
       readonly kind: 'upper-motor';

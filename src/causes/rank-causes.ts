@@ -22,21 +22,21 @@ const worthNaming = 0.005;
  *
  * A cause scores the sum, over the ranked sites, of the probability of the site times the share that the cause has among
  * the lesions there; then times its likelihood ratios (tempo, course, age, sex, history, signs, results). The scores of
- * all causes considered are normalised. The first eight are returned, after the third only those of at least half a
+ * all causes considered are normalised, with the probability of the sites of which the tables know no cause beside them. The first eight are returned, after the third only those of at least half a
  * percent, so that the probabilities returned sum to at most 1. The order of findings and of history does not matter.
  *
- * @returns an empty list when nothing is abnormal, or when no cause in the tables affects any ranked site
+ * @returns an empty list when nothing is abnormal, or when the tables know no cause of the sites that are likeliest
  */
 export function rankCauses(exam: Exam, localisation: Localisation): readonly RankedCause[] {
   if (!namesAPlace(localisation.conclusion)) return [];
-  const prior = priorOfCauses(localisation.localisations);
-  if (prior.size === 0) return [];
+  const { prior, listed, unlisted } = priorOfCauses(localisation.localisations);
+  if (prior.size === 0 || unlisted > listed) return [];
   const query = queryExam(exam);
   const scored = [...prior].map(([cause, share]) => {
     const weight = weighCause(cause, query);
     return { cause, weight, score: share * weight.ratio };
   });
-  const total = scored.reduce((sum, { score }) => sum + score, 0);
+  const total = scored.reduce((sum, { score }) => sum + score, unlisted);
   return scored
     .toSorted((a, b) => b.score - a.score || (a.cause.key < b.cause.key ? -1 : 1))
     .map((one) => ({ ...one, probability: one.score / total }))
@@ -60,17 +60,28 @@ function causeCoding(cause: Cause): Coding {
     : { system: systems.mondo, code: cause.mondo.code, display: cause.mondo.display };
 }
 
-function priorOfCauses(sites: readonly RankedLocalisation[]): ReadonlyMap<Cause, number> {
+/** What the sites make of each cause, and the probability of the sites of which the tables know causes, or none. */
+interface CausePrior {
+  readonly prior: ReadonlyMap<Cause, number>;
+  readonly listed: number;
+  readonly unlisted: number;
+}
+
+function priorOfCauses(sites: readonly RankedLocalisation[]): CausePrior {
   const prior = new Map<Cause, number>();
+  let listed = 0;
+  let unlisted = 0;
   for (const site of sites) {
     const shares = allCauses.map((cause) => [cause, shareAt(cause, site)] as const).filter(([, share]) => share > 0);
     // Shares at one site are scaled to 1: a site is not likelier because more causes of it are listed.
     const total = shares.reduce((sum, [, share]) => sum + share, 0);
+    if (total > 0) listed += site.probability;
+    else if (site.kind !== 'none') unlisted += site.probability;
     for (const [cause, share] of shares) {
       prior.set(cause, (prior.get(cause) ?? 0) + (site.probability * share) / total);
     }
   }
-  return prior;
+  return { prior, listed, unlisted };
 }
 
 /** A row that names the site outranks a row that names its kind; of equals the larger share counts. */

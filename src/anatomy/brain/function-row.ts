@@ -3,7 +3,7 @@ import type { Path } from './path.ts';
 
 /** A function that bedside signs report on, with the structures that carry it. */
 export interface FunctionRow {
-  /** What is carried, as it reads in "... runs through the left facial nerve". */
+  /** What is carried, as it reads in "the left facial nerve serves ...". */
   readonly carries: string;
   /**
    * The structures that it needs, as seen from the side on which the sign shows. Where the two sides differ, because one

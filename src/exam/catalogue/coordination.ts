@@ -81,7 +81,7 @@ export const coordination = sectionTable(
       sides: 'midline',
       region: 'trunk',
       hpoByValue: { impaired: equivalent('HP:0002078', 'Truncal ataxia') },
-      probe: cerebellar('midline'),
+      probe: faculty('trunk-coordination'),
     },
     'standing-balance': {
       label: 'Standing balance with the feet together, eyes open',

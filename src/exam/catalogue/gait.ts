@@ -6,6 +6,7 @@ import {
   faculty,
   proprioception,
   recordedOnly,
+  slackOnBothSides,
   upperMotor,
   weaknessOf,
   weaknessOnBothSides,
@@ -27,7 +28,7 @@ export const gait = sectionTable(
     waddling: {
       label: 'Waddling gait',
       hpo: equivalent('HP:0002515', 'Waddling gait'),
-      probe: weaknessOnBothSides('hip-abduction'),
+      probe: slackOnBothSides('hip-abduction'),
     },
     'trendelenburg-gait': {
       label: 'Trendelenburg gait',
@@ -149,7 +150,7 @@ export const gait = sectionTable(
     'gowers-sign': {
       label: 'Gowers sign',
       hpo: equivalent('HP:0003391', 'Gowers sign'),
-      probe: weaknessOnBothSides('hip-extension', 'knee-extension'),
+      probe: slackOnBothSides('hip-extension', 'knee-extension'),
     },
 
     'heel-walking': {

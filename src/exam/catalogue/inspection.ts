@@ -1,6 +1,6 @@
 import { commonPractice, recalled } from '../../kernel/cite.ts';
 import { equivalent, inexact, narrower, wider } from './code-links.ts';
-import { cerebellar, faculty, longStandingDeformity, recordedOnly, upperMotor, weaknessOf } from './probes.ts';
+import { faculty, longStandingDeformity, recordedOnly, upperMotor, weaknessOf } from './probes.ts';
 import { sectionTable } from './section-table.ts';
 
 const muscleSites = [
@@ -230,7 +230,7 @@ export const inspection = sectionTable(
       sides: 'midline',
       region: 'head',
       hpo: equivalent('HP:0030187', 'Titubation'),
-      probe: cerebellar('midline'),
+      probe: faculty('trunk-coordination'),
     },
 
     'foot-ulcer': {

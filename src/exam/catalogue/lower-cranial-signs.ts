@@ -26,7 +26,7 @@ export const lowerCranialSigns = sectionTable(
       sides: 'optional',
       bodyPart: 'face',
       hpo: equivalent('HP:0032520', 'Masseter muscular weakness'),
-      probe: faculty('jaw-power'),
+      probe: anyFaculty('jaw-power', 'pseudobulbar'),
     },
     'jaw-deviation': { label: 'Jaw deviates to this side on opening', bodyPart: 'face', probe: faculty('jaw-power') },
 
@@ -155,7 +155,7 @@ export const lowerCranialSigns = sectionTable(
       label: 'Nasal speech',
       sides: 'midline',
       hpo: equivalent('HP:0001611', 'Hypernasal speech'),
-      probe: faculty('palate'),
+      probe: anyFaculty('palate', 'pseudobulbar'),
     },
     'spastic-dysarthria': {
       label: 'Spastic dysarthria',

@@ -29,6 +29,14 @@ export const weaknessOnBothSides = (...movements: readonly string[]): Probe => (
   bilateral: true,
 });
 
+/** The sign is made by slack muscles on both sides. */
+export const slackOnBothSides = (...movements: readonly string[]): Probe => ({
+  kind: 'weakness-of',
+  movements,
+  bilateral: true,
+  flaccid: true,
+});
+
 export const upperMotor = (limb: 'upper' | 'lower' | 'both'): Probe => ({ kind: 'upper-motor', limb });
 
 /** Taps and fine movements are slow and irregular with pyramidal, basal-ganglia and cerebellar disease alike. */

@@ -3,7 +3,7 @@ import { areaOf, type BodyArea, longTracts } from '../../anatomy/brain/long-trac
 import type { Path } from '../../anatomy/brain/path.ts';
 import { brainStructures } from '../../anatomy/brain/structures.ts';
 import { movementTable } from '../../anatomy/movements.ts';
-import { placeKeys, placeTable } from '../../anatomy/places.ts';
+import { type PlaceKey, placeKeys, placeTable } from '../../anatomy/places.ts';
 import type { Faculty } from '../../anatomy/probe.ts';
 import { reflexTable } from '../../anatomy/reflexes.ts';
 import { type Segment, segments } from '../../anatomy/segments.ts';
@@ -45,7 +45,7 @@ export function because(hypothesis: Hypothesis, datum: Datum, isPredicted: boole
     if (isPredicted && first !== undefined) return first.text;
     if (isPredicted && process.because !== '') return process.because;
     if (isPredicted) return `it goes with ${siteWords(site)}`;
-    return isProcess(site.kind)
+    return isProcess(site)
       ? `${siteWords(site)} does not account for it`
       : `its path keeps clear of ${siteWords(site)}`;
   }
@@ -111,7 +111,11 @@ function strandBreaks(
   for (const strand of strands) {
     const cells = fibres === 'motor' ? damage.motorPlace : damage.sensoryPlace;
     const cut = strand.places.findLast((place) => (cells[place] ?? 0) >= worthNaming);
-    if (cut !== undefined) note(`${what(strand)} through the ${placeName(cut)}`, strand.share * (cells[cut] ?? 0));
+    if (cut !== undefined) {
+      // A lesion that hits the bundles of a nerve unequally is still one of that nerve.
+      const named = strand.places.find((place) => placeKeyOf(place) === hypothesis.site.key) ?? cut;
+      note(`${what(strand)} through the ${placeName(named)}`, strand.share * (cells[cut] ?? 0));
+    }
     if (strand.segment === null || strand.root === null) continue;
     const cell = cordIndex(strand.side, strand.segment);
     const root = fibres === 'motor' ? damage.ventralRoot : damage.dorsalRoot;
@@ -128,10 +132,14 @@ function strandBreaks(
     .sort((a, b) => b.share - a.share);
 }
 
-const placeNames = placeKeys.map((key) => lowerFirst(placeTable[key].label));
+function placeKeyOf(index: number): PlaceKey | undefined {
+  return placeKeys[index % placeKeys.length];
+}
 
 function placeName(index: number): string {
-  return placeNames[index % placeNames.length] ?? '';
+  const key = placeKeyOf(index);
+  const label = key === undefined ? '' : placeTable[key].label;
+  return lowerFirst(label);
 }
 
 function motorBreaks(hypothesis: Hypothesis, movementKey: string, side: BodySide): readonly Break[] {
@@ -156,6 +164,11 @@ function structureWords({ structure, side }: BrainBreak): string {
   return `the ${side === null ? '' : `${side} `}${brainStructures[structure].label}`;
 }
 
+/** Bundles and groups of nuclei are spoken of in the plural. */
+function isPlural({ structure }: BrainBreak): boolean {
+  return /\b(fibres|nuclei|canals)\b| and /.test(brainStructures[structure].label);
+}
+
 /** What a function of the head has lost on its way. */
 function functionBreaks(hypothesis: Hypothesis, faculties: readonly Faculty[], side: Side): readonly Break[] {
   const sides = side === 'midline' ? bodySides : [side];
@@ -165,7 +178,10 @@ function functionBreaks(hypothesis: Hypothesis, faculties: readonly Faculty[], s
       if (row === undefined) return [];
       return sides.flatMap((one) =>
         breaksOn(pathOf(row, one), hypothesis.pathways.damage.brain, one).map(
-          (found): Break => ({ text: `${row.carries} depends on ${structureWords(found)}`, share: found.share }),
+          (found): Break => ({
+            text: `${structureWords(found)} ${isPlural(found) ? 'serve' : 'serves'} ${row.carries}`,
+            share: found.share,
+          }),
         ),
       );
     })

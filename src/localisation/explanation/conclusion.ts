@@ -10,6 +10,8 @@ const noFit = 0.5;
 /** Below this probability the leading site is only one of several. Judged. */
 const faintLead = 0.25;
 const fewAbnormal = 4;
+/** One abnormal finding names a site only from this probability on. Judged. */
+const clearFromOne = 0.5;
 /** From this share of the leading site's probability on, another is a rival to it. Judged. */
 const rivalFrom = 0.3;
 /** From this probability on, deviations are put down to health and age. Judged. */
@@ -63,7 +65,8 @@ export function conclude(
       : 'insufficient';
   }
   if (severalProbability > 0.5 || best.kind === 'multiple-nerves') return 'multiple-sites';
-  if (best.probability < faintLead && abnormal.length < fewAbnormal) return 'insufficient';
+  const least = abnormal.length === 1 ? clearFromOne : faintLead;
+  if (best.probability < least && abnormal.length < fewAbnormal) return 'insufficient';
   return isDiffuse(best) ? 'diffuse-process' : 'single-site';
 }
 

@@ -1,4 +1,5 @@
 import { lowerFirst } from '../../exam/describe.ts';
+import type { Site } from '../hypothesis.ts';
 import type { SiteKind } from '../localisation.ts';
 
 /** What stands before the name of a process; the other kinds are places and have lesions. */
@@ -19,9 +20,9 @@ const processLeads: ReadonlyMap<SiteKind, string> = new Map<SiteKind, string>([
   ['multiple-nerves', 'lesions of '],
 ]);
 
-/** Whether a kind of site is a process and not a place. */
-export function isProcess(kind: SiteKind): boolean {
-  return processLeads.has(kind);
+/** Whether a site is a process and not a place. */
+export function isProcess({ kind, isDiffuse }: Pick<Site, 'kind' | 'isDiffuse'>): boolean {
+  return isDiffuse === true || processLeads.has(kind);
 }
 
 /**

@@ -68,6 +68,8 @@ const inHealth: Readonly<Partial<Record<Faculty, number>>> = {
   'upper-face': 0.0025,
   'tongue-denervation': 0.002,
   'pupil-afferent': 0.002,
+  'visual-recognition': 0.0015,
+  reading: 0.002,
 };
 
 const rareInHealth = 0.004;

@@ -14,7 +14,7 @@ const percent = {
   dystonia: 0.5,
   myoclonus: 0.15,
   tics: 0.15,
-  ballism: 0.08,
+  ballism: 0.12,
   tremor: 1.4,
   frontalGait: 0.5,
   cerebellar: 0.9,

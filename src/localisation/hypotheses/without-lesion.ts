@@ -6,7 +6,7 @@ import { type FibreSite, noProcess } from '../process.ts';
 import { facultiesOf } from './process-signs.ts';
 
 /** Percent of examinations in which what is found does not come from damage of the nervous system. Judged. */
-const percent = 1.6;
+const percent = 0.7;
 
 const armBottom = segmentIndex('T1');
 const legTop = segmentIndex('L1');

@@ -1,3 +1,4 @@
+import { bodyPartTable } from '../../anatomy/body-parts.ts';
 import { movementTable } from '../../anatomy/movements.ts';
 import type { Faculty } from '../../anatomy/probe.ts';
 import { skinPlace } from '../../anatomy/skin-places.ts';
@@ -105,6 +106,12 @@ const sidedFaculties = [
   'tongue',
 ] as const satisfies readonly Faculty[];
 
+/** Failures of movement that a limb is troubled by though it is neither weak nor numb; and those of gait, of both legs. */
+const clumsyFaculties: Readonly<Partial<Record<Pair, readonly Faculty[]>>> = {
+  arms: ['rest-tremor', 'postural-tremor', 'limb-coordination', 'chorea', 'ballism'],
+  legs: ['limb-coordination', 'trunk-coordination', 'gait-initiation'],
+};
+
 /** Parts that a hypothesis would make the patient complain of, and which aspects of each limb. */
 function complaints(hypothesis: Hypothesis): readonly Mark[] {
   const limbs = samples.flatMap(({ part, muscles, skin }): readonly Mark[] => {
@@ -114,7 +121,9 @@ function complaints(hypothesis: Hypothesis): readonly Mark[] {
       position: isSkinLost(hypothesis, skin, 'joint-position'),
     };
     const named = aspects.filter((aspect) => lost[aspect]);
-    return named.length === 0 ? [] : [part, ...named.map((aspect): Mark => `${part} ${aspect}`)];
+    return named.length === 0 && !isClumsy(hypothesis, part)
+      ? []
+      : [part, ...named.map((aspect): Mark => `${part} ${aspect}`)];
   });
   const head = noticedFaculties.some((faculty) => facultyChance(hypothesis, faculty, 'midline') >= 0.5);
   const halves = bodySides
@@ -122,6 +131,11 @@ function complaints(hypothesis: Hypothesis): readonly Mark[] {
     .map((side): Part => `${side} face`);
   const sphincters = facultyChance(hypothesis, 'bladder-retention', 'midline') >= sphinctersFail;
   return [...(head ? ['head' as const] : []), ...(sphincters ? ['sphincters' as const] : []), ...halves, ...limbs];
+}
+
+function isClumsy(hypothesis: Hypothesis, part: Part): boolean {
+  const [side, pair] = part.split(' ') as [BodySide, Pair];
+  return (clumsyFaculties[pair] ?? []).some((faculty) => facultyChance(hypothesis, faculty, side) >= 0.5);
 }
 
 /** Chance of retention from which a lesion is one of the sphincters. Judged. */
@@ -140,9 +154,9 @@ function isSkinLost(
  * examination follows the complaint, so a lesion that troubles a part at which nobody looked is unlikely; how unlikely is
  * judged. That somebody looked and found nothing must not make it likelier, so what counts is what was found wrong.
  */
-const uncomplainedOf = 0.25;
+const uncomplainedOf = 0.15;
 /** The same where the other half of the part was found wrong: who describes one half has looked at both. Judged. */
-const uncomplainedOfBeside = 0.09;
+const uncomplainedOfBeside = 0.05;
 
 /**
  * The same for an aspect of a limb that is troubled in some other way, while that aspect is lost in the limb beside it: who
@@ -150,9 +164,12 @@ const uncomplainedOfBeside = 0.09;
  */
 const aspectSpared = 0.35;
 
-/** Parts of the body in which at least one item was abnormal, and which aspects. */
+/** What nobody complains of: it shows a lesion to the examiner, not to the person. */
+const unfelt: ReadonlySet<Finding['item']['probe']['kind']> = new Set(['reflex', 'clonus', 'plantar'] as const);
+
+/** Parts of the body in which something was found wrong that could be complained of, and which aspects. */
 function troubledMarks(findings: readonly Finding[]): ReadonlySet<Mark> {
-  const wrong = findings.filter(({ abnormal }) => abnormal);
+  const wrong = findings.filter(({ abnormal, item }) => abnormal && !unfelt.has(item.probe.kind));
   return new Set(
     wrong.flatMap((finding): readonly Mark[] => {
       const aspect = aspectOf(finding);
@@ -185,6 +202,7 @@ function partsOf({ item, side, place }: Finding): readonly Part[] {
 function regionOf(own: string, place: Finding['place']): string {
   if (place === undefined) return own;
   const { kind, key } = place;
+  if (kind === 'body-part') return bodyPartTable.get(key)?.region ?? own;
   if (kind === 'dermatome' || kind === 'landmark' || kind === 'territory') return skinPlace(kind, key)?.region ?? own;
   // What is lost below a level was followed down to the feet.
   return kind === 'region' ? key : kind === 'level-below' ? 'lower-limbs' : own;

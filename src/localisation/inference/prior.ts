@@ -54,6 +54,12 @@ function tempoKind({ kind, isDiffuse }: Site): SiteKind {
   return isDiffuse === true && kind === 'cerebellum' ? 'basal-ganglia' : kind;
 }
 
+/**
+ * Power to which the frequency of a site is raised: who asks for help with a localisation asks more often about what is
+ * rare than it is met. Judged, and checked on the cases.
+ */
+const sentFor = 0.85;
+
 /** What the priors need of the hypotheses, worked out once. */
 export class Priors {
   private readonly hypotheses: readonly Hypothesis[];
@@ -84,7 +90,7 @@ export class Priors {
     const weights = Float64Array.from(
       this.hypotheses,
       ({ frequency, site, paces }) =>
-        Math.log(frequency) +
+        sentFor * Math.log(frequency) +
         (pace === undefined ? 0 : logPaceFactor[tempoKind(site)][pace] + Math.log(paces?.[pace] ?? 1)),
     );
     this.logWeight.set(pace, weights);

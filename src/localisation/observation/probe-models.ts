@@ -254,8 +254,18 @@ function denervation({ item, side, place }: ProbeTarget, feature: 'wasting' | 'f
   });
 }
 
+/** How much of a weakness from above shows in a sign that a slack muscle makes; spastic legs neither waddle nor climb up themselves. Judged. */
+const spasticShare = 0.35;
+
 /** A task fails when the weakest of the movements that it needs is weak; tasks of the whole body load the muscles more. */
-function weaknessOf({ item, side }: ProbeTarget, movements: readonly string[], bilateral: boolean): ProbeModel {
+function weaknessOf(
+  { item, side }: ProbeTarget,
+  { movements, bilateral = false, flaccid = false }: Extract<Probe, { kind: 'weakness-of' }>,
+): ProbeModel {
+  const lossOf = (hypothesis: Hypothesis, one: MotorItem): number => {
+    const { lower, total } = motorDeficit(hypothesis, one);
+    return flaccid ? lower + (total - lower) * spasticShare : total;
+  };
   const perSide = sidesOf(side).map((one) => motorItems(movements, one));
   const loaded = item.scale === 'performance';
   return signModel({
@@ -263,7 +273,7 @@ function weaknessOf({ item, side }: ProbeTarget, movements: readonly string[], b
     family: 'task',
     steps: [fine],
     fractions: (hypothesis) => {
-      const losses = perSide.map((items) => Math.max(0, ...items.map((one) => motorDeficit(hypothesis, one).total)));
+      const losses = perSide.map((items) => Math.max(0, ...items.map((one) => lossOf(hypothesis, one))));
       return [bilateral ? Math.min(...losses) : Math.max(...losses)];
     },
     chance: ([loss = 0]) => {
@@ -298,9 +308,12 @@ function upperMotor(
 
 /** Standing and reaching without sight need the far joints of both sides. */
 function proprioception({ item, side }: ProbeTarget, limb: 'upper' | 'lower'): ProbeModel | null {
-  const place = skinPlace('landmark', limb === 'lower' ? 'great-toe' : 'index-finger');
-  if (place === undefined) return null;
-  const items = sidesOf(side).map((one) => sensoryItem(place, 'vibration', one));
+  // One nerve takes a few fingers; the hand loses its posture when all have lost their position.
+  const places = (limb === 'lower' ? ['great-toe'] : ['index-finger', 'little-finger']).flatMap(
+    (key) => skinPlace('landmark', key) ?? [],
+  );
+  if (places.length === 0) return null;
+  const items = sidesOf(side).flatMap((one) => places.map((place) => sensoryItem(place, 'vibration', one)));
   return signModel({
     item,
     family: 'proprioception',
@@ -336,7 +349,7 @@ function cerebellar({ item, side }: ProbeTarget, part: 'upper-limb' | 'lower-lim
   const joints = joint === undefined ? [] : sidesOf(side).map((one) => sensoryItem(joint, 'joint-position', one));
   return signModel({
     item,
-    family: `coordination|${failedInHealth}`,
+    family: `coordination|${part === 'midline'}|${failedInHealth}`,
     steps: [coarse, 4, 4],
     fractions: (hypothesis) => {
       const faculty = part === 'midline' ? 'trunk-coordination' : 'limb-coordination';
@@ -351,7 +364,11 @@ function cerebellar({ item, side }: ProbeTarget, part: 'upper-limb' | 'lower-lim
     },
     chance: ([ataxia = 0, weakness = 0, position = 0], { from60 }) => {
       const inHealth = 0.02 + failedInHealth * from60;
-      return inHealth + (0.98 - inHealth) * (1 - (1 - 0.92 * ataxia) * (1 - 0.45 * weakness) * (1 - 0.4 * position));
+      return (
+        inHealth +
+        (0.98 - inHealth) *
+          (1 - (1 - 0.92 * ataxia) * (1 - (part === 'midline' ? 0.25 : 0.45) * weakness) * (1 - 0.4 * position))
+      );
     },
   });
 }
@@ -431,7 +448,7 @@ export function probeModel(target: ProbeTarget): ProbeModel | null {
     case 'denervation':
       return denervation(target, probe.feature);
     case 'weakness-of':
-      return weaknessOf(target, probe.movements, probe.bilateral ?? false);
+      return weaknessOf(target, probe);
     case 'upper-motor':
       return upperMotor(target, probe);
     case 'proprioception':

@@ -26,6 +26,7 @@ export const eyeMovementFunctions = {
     carries: 'constriction of the pupil',
     path: series(
       same('pupil-nucleus'),
+      partly(0.55, same('pretectum')),
       partly(0.75, same('oculomotor-fascicle')),
       same('pupil-fibres-of-oculomotor-nerve', 'ciliary-ganglion'),
     ),

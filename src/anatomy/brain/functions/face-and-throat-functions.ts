@@ -17,7 +17,10 @@ const facialNerve = same(
   'facial-nerve-in-canal',
   'facial-nerve-beyond-canal',
 );
-/** Forehead, jaw, palate and larynx are served from both hemispheres: one alone suffices, or nearly. */
+/**
+ * Forehead, jaw, palate and larynx are served from both hemispheres: one alone suffices, or nearly. Where both fail the
+ * loss is of both sides alike, and is a sign of its own.
+ */
 const bothHemispheres = either(corticobulbar, uncrossedCorticobulbar);
 export const faceAndThroatFunctions = {
   'trigeminal-sensation': {
@@ -43,7 +46,7 @@ export const faceAndThroatFunctions = {
   },
   'jaw-power': {
     carries: 'the muscles of the jaw',
-    path: series(same('trigeminal-motor-nucleus', 'trigeminal-motor-root'), partly(0.5, bothHemispheres)),
+    path: same('trigeminal-motor-nucleus', 'trigeminal-motor-root'),
     source: fifth,
   },
   'lower-face': {
@@ -77,11 +80,7 @@ export const faceAndThroatFunctions = {
   },
   palate: {
     carries: 'lift of the palate',
-    path: series(
-      same('nucleus-ambiguus', 'vagus-nerve'),
-      partly(0.6, bothHemispheres),
-      partly(0.3, same('glossopharyngeal-nerve')),
-    ),
+    path: series(same('nucleus-ambiguus', 'vagus-nerve'), partly(0.3, same('glossopharyngeal-nerve'))),
     source: ninthAndTenth,
   },
   gag: {

@@ -107,7 +107,7 @@ export const visionFunctions = {
   'visual-recognition': {
     carries: 'recognition of what is seen',
     path: series(
-      partly(0.35, onRight('ventral-occipitotemporal-cortex')),
+      partly(0.5, onRight('ventral-occipitotemporal-cortex')),
       onBothSides('ventral-occipitotemporal-cortex'),
     ),
     source: recalled('brazis', 'occipital lobes and visual association areas'),

@@ -20,12 +20,12 @@ export const cranialTerritories = {
   },
   'optic-tract': {
     label: 'Optic tract or lateral geniculate body',
-    holds: { 'optic-tract': 0.95, 'cerebral-peduncle': 0.05 },
+    holds: { 'optic-tract': 0.95 },
     source: visual,
   },
   'lateral-geniculate-body': {
     label: 'Optic tract or lateral geniculate body',
-    holds: { 'lateral-geniculate-body': 0.9, 'ventral-posterolateral-nucleus': 0.1 },
+    holds: { 'lateral-geniculate-body': 0.9 },
     source: visual,
   },
   'optic-radiation-temporal': {

@@ -1,0 +1,301 @@
+/**
+ * Pictures that differ in one or two signs, with the anatomical path that has to stand in the reasons. The telling signs
+ * are those of Brazis, Localization in Clinical Neurology, and of Aids to the Examination of the Peripheral Nervous System
+ * (both recalled). Invented people.
+ */
+import { describe, expect, it } from 'vitest';
+import { createExamReader } from '../../src/exam/read-exam.ts';
+import { createLocaliser } from '../../src/localisation/localise.ts';
+import {
+  coordination,
+  type ExamDraft,
+  examBody,
+  midline,
+  plantars,
+  power,
+  reflexes,
+  sensation,
+  signs,
+  tone,
+} from './case-writing.ts';
+
+interface Distinction extends ExamDraft {
+  readonly name: string;
+  readonly site: string | readonly string[];
+  readonly side?: string | null;
+  /** Words of a path that a supporting reason has to name. */
+  readonly path: RegExp;
+}
+
+const footDrop = { 'ankle-dorsiflexion': ['5', '2'], 'great-toe-extension': ['5', '2'] } as const;
+const acute = { onset: { pace: 'hyperacute', durationDays: 1 } } as const;
+
+const distinctions: readonly Distinction[] = [
+  {
+    name: 'foot drop that spares inversion and hip abduction: common fibular nerve',
+    site: 'common-fibular-nerve',
+    side: 'right',
+    path: /common fibular nerve/,
+    findings: {
+      power: power({
+        ...footDrop,
+        'ankle-eversion': ['5', '3'],
+        'ankle-inversion': '5',
+        'hip-abduction': '5',
+        'knee-flexion': '5',
+      }),
+      reflexes: reflexes({ ankle: '2' }),
+      sensation: sensation('pinprick', { 'dorsum-of-foot': ['normal', 'reduced'], sole: 'normal' }),
+    },
+  },
+  {
+    name: 'foot drop with weak inversion and hip abduction: L5 root',
+    site: 'nerve-root',
+    side: 'right',
+    path: /L5 root/,
+    findings: {
+      power: power({
+        ...footDrop,
+        'ankle-inversion': ['5', '3'],
+        'hip-abduction': ['5', '4'],
+        'ankle-plantarflexion': '5',
+      }),
+      reflexes: reflexes({ ankle: '2', knee: '2' }),
+      sensation: sensation('pinprick', {
+        'dorsum-of-foot': ['normal', 'reduced'],
+        'inner-shin': 'normal',
+        sole: 'normal',
+      }),
+    },
+  },
+  {
+    name: 'foot drop with weak knee flexion and plantarflexion and a lost ankle jerk: sciatic nerve',
+    site: 'sciatic-nerve',
+    side: 'right',
+    path: /sciatic nerve/,
+    findings: {
+      power: power({
+        ...footDrop,
+        'ankle-plantarflexion': ['5', '3'],
+        'knee-flexion': ['5', '3'],
+        'ankle-inversion': ['5', '3'],
+        'hip-abduction': '5',
+        'hip-extension': '5',
+        'knee-extension': '5',
+      }),
+      reflexes: reflexes({ ankle: ['2', '0'], knee: '2' }),
+      sensation: sensation('pinprick', {
+        'dorsum-of-foot': ['normal', 'reduced'],
+        sole: ['normal', 'reduced'],
+        'inner-shin': 'normal',
+      }),
+    },
+  },
+  {
+    name: 'foot drop with a brisk ankle jerk, an upgoing toe and a strong arm: cortex of the other side',
+    site: ['cortex-anterior-cerebral', 'cortex-parasagittal'],
+    path: /motor cortex, foot area/,
+    ...acute,
+    findings: {
+      power: power({
+        ...footDrop,
+        'ankle-plantarflexion': ['5', '3'],
+        'hip-flexion': ['5', '4'],
+        'finger-extension': '5',
+        'shoulder-abduction': '5',
+      }),
+      reflexes: reflexes({ ankle: ['2', '3'], knee: ['2', '3'] }),
+      plantars: plantars('flexor', 'extensor'),
+      higherFunction: [{ sign: 'apathy', present: true }],
+      cranialNerves: signs({ 'lower-facial-weakness': false }),
+    },
+  },
+  {
+    name: 'whole half of the face: facial nerve',
+    site: 'facial-nerve',
+    side: 'left',
+    path: /facial nerve/,
+    findings: {
+      cranialNerves: signs({
+        'facial-weakness': [true, false],
+        'eye-abduction-weakness': false,
+        'hearing-loss': false,
+      }),
+    },
+    otherwiseNormal: [{ section: 'power' }],
+  },
+  {
+    name: 'lower face with arm and leg, forehead spared: fibres above the nucleus on the other side',
+    site: ['internal-capsule', 'pons-ventral'],
+    side: 'left',
+    path: /left (genu|posterior limb) of the internal capsule|left corona radiata|in the base of the pons/,
+    ...acute,
+    findings: {
+      cranialNerves: signs({ 'lower-facial-weakness': [false, true], 'homonymous-hemianopia': false }),
+      power: power({
+        'shoulder-abduction': ['5', '3'],
+        'finger-extension': ['5', '3'],
+        'hip-flexion': ['5', '3'],
+        'ankle-dorsiflexion': ['5', '3'],
+      }),
+      plantars: plantars('flexor', 'extensor'),
+      higherFunction: [
+        { sign: 'expressive-aphasia', present: false },
+        { sign: 'neglect', side: 'right', present: false },
+      ],
+      sensation: sensation('pinprick', { 'whole-arm': 'normal', 'whole-leg': 'normal' }),
+    },
+  },
+  {
+    name: 'third nerve with the pupil, other half of the body weak: ventral midbrain',
+    site: 'midbrain-ventral',
+    side: 'left',
+    path: /left (oculomotor fascicle|cerebral peduncle)/,
+    ...acute,
+    findings: {
+      cranialNerves: signs({
+        'third-nerve-palsy': [true, false],
+        'dilated-pupil': [true, false],
+        'lower-facial-weakness': [false, true],
+      }),
+      power: power({ 'shoulder-abduction': ['5', '3'], 'finger-extension': ['5', '2'], 'hip-flexion': ['5', '3'] }),
+      plantars: plantars('flexor', 'extensor'),
+    },
+  },
+  {
+    name: 'third nerve alone: the nerve',
+    site: 'oculomotor-nerve',
+    side: 'left',
+    path: /left oculomotor nerve/,
+    findings: {
+      cranialNerves: signs({
+        'third-nerve-palsy': [true, false],
+        ptosis: [true, false],
+        'dilated-pupil': false,
+        'eye-abduction-weakness': false,
+        'facial-numbness': false,
+      }),
+    },
+    otherwiseNormal: [{ section: 'power' }, { section: 'coordination' }],
+  },
+  {
+    name: 'pain lost in the face on one side and the body on the other, with Horner syndrome: lateral medulla',
+    site: 'medulla-lateral',
+    side: 'right',
+    path: /right (spinal trigeminal tract|spinothalamic tract) in the medulla/,
+    ...acute,
+    findings: {
+      cranialNerves: [
+        ...signs({ 'horner-syndrome': [false, true], 'palatal-weakness': [false, true] }),
+        ...midline({ dysphagia: true }),
+      ],
+      sensation: sensation('pinprick', {
+        forehead: ['normal', 'reduced'],
+        'whole-arm': ['reduced', 'normal'],
+        'whole-leg': ['reduced', 'normal'],
+      }),
+      coordination: coordination({ 'finger-nose': ['normal', 'impaired'] }),
+      power: power({ 'hip-flexion': '5', 'finger-extension': '5' }),
+    },
+  },
+  {
+    name: 'half a field with sharp sight: behind the chiasm, not the eye',
+    site: ['cortex-occipital', 'cortex-posterior-cerebral', 'optic-tract'],
+    side: 'right',
+    path: /right (occipital cortex|optic tract)/,
+    ...acute,
+    findings: {
+      cranialNerves: signs({
+        'homonymous-hemianopia': [true, false],
+        'reduced-visual-acuity': false,
+        'relative-afferent-pupillary-defect': false,
+      }),
+    },
+    otherwiseNormal: [{ section: 'power' }, { section: 'sensation' }],
+  },
+  {
+    name: 'both temporal halves: chiasm',
+    site: 'optic-chiasm',
+    side: null,
+    path: /optic chiasm/,
+    findings: {
+      cranialNerves: [...midline({ 'bitemporal-hemianopia': true }), ...signs({ 'homonymous-hemianopia': false })],
+    },
+    otherwiseNormal: [{ section: 'power' }],
+  },
+  {
+    name: 'one eye with a lost light reflex: optic nerve',
+    site: 'optic-nerve',
+    side: 'left',
+    path: /left optic nerve/,
+    findings: {
+      cranialNerves: signs({
+        'reduced-visual-acuity': [true, false],
+        'reduced-colour-vision': [true, false],
+        'central-scotoma': [true, false],
+        'relative-afferent-pupillary-defect': [true, false],
+        'homonymous-hemianopia': false,
+      }),
+    },
+  },
+  {
+    name: 'clumsy limbs of one side without weakness: cerebellar hemisphere of that side',
+    site: 'cerebellar-hemisphere',
+    side: 'left',
+    path: /left cerebellar hemisphere/,
+    findings: {
+      coordination: coordination({
+        'finger-nose': ['impaired', 'normal'],
+        'heel-shin': ['impaired', 'normal'],
+        'rapid-alternating-movements': ['impaired', 'normal'],
+      }),
+      power: power({ 'finger-extension': '5', 'hip-flexion': '5' }),
+      plantars: plantars('flexor'),
+      sensation: sensation('joint-position', { 'great-toe': 'normal', 'index-finger': 'normal' }),
+    },
+  },
+  {
+    name: 'gait and trunk without the limbs: vermis',
+    site: 'cerebellar-vermis',
+    side: null,
+    path: /cerebellar vermis/,
+    findings: {
+      gait: midline({ ataxic: true, romberg: false }),
+      coordination: [
+        ...coordination({ 'finger-nose': 'normal', 'heel-shin': 'normal' }),
+        { test: 'sitting-balance', result: 'impaired' },
+      ],
+      power: power({ 'hip-flexion': '5', 'ankle-dorsiflexion': '5' }),
+      sensation: sensation('joint-position', { 'great-toe': 'normal' }),
+    },
+  },
+  {
+    name: 'slow, stiff and trembling on one side: basal ganglia',
+    site: 'akinetic-rigid-syndrome',
+    path: /substantia nigra/,
+    onset: { pace: 'chronic', durationDays: 700 },
+    findings: {
+      involuntaryMovements: [
+        { sign: 'resting-tremor', site: 'hand', side: 'right', present: true },
+        { sign: 'bradykinesia', site: 'hand', side: 'right', present: true },
+        { sign: 'bradykinesia', site: 'hand', side: 'left', present: false },
+      ],
+      tone: tone({ 'upper-limb': ['normal', 'rigid'] }),
+      power: power({ 'finger-extension': '5' }),
+      plantars: plantars('flexor'),
+    },
+  },
+];
+
+const reader = createExamReader();
+const localiser = createLocaliser();
+
+describe('hard distinctions, for the right reason', () => {
+  it.each(distinctions.map((one) => [one.name, one] as const))('%s', (_, one) => {
+    const exam = reader.read(examBody(one), { purpose: 'localise', now: new Date('2026-03-20T12:00:00Z') });
+    const [first] = localiser.localise(exam).localisations;
+    expect([one.site].flat()).toContain(first?.site);
+    if (one.side !== undefined) expect(first?.side).toBe(one.side);
+    expect(first?.supporting.map(({ because }) => because).join('; ')).toMatch(one.path);
+  });
+});
