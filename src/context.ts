@@ -1,15 +1,19 @@
-import { readFileSync } from 'node:fs';
+import { existsSync, readFileSync } from 'node:fs';
+import { createRequire } from 'node:module';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { type Logger, pino } from 'pino';
 import type { Config } from './config.ts';
 import { catalogueDocument } from './exam/catalogue/catalogue-document.ts';
 import { createExamReader } from './exam/read-exam.ts';
+import type { QuickValidators } from './exam/schema/validator.ts';
 import { buildBundle } from './fhir/bundle.ts';
 import type { AppContext } from './http/app-context.ts';
 import { createExamRecords } from './http/exam-records.ts';
 import type { ExamSteps } from './http/exam-steps.ts';
 import { publishedFiles } from './http/published-files.ts';
+import { type CompiledModel, unpackModel } from './localisation/compiled-model.ts';
+import { createLocaliser } from './localisation/localise.ts';
 import { openSqliteExamRepository } from './store/sqlite-exam-repository.ts';
 import { createAssessor } from './summary/assess.ts';
 import { localisationAnswer } from './summary/localisation-answer.ts';
@@ -27,7 +31,7 @@ const releaseDate = '2026-11-25';
  */
 export function createContext(config: Config): AppContext {
   const exams = openSqliteExamRepository(config.databaseFile);
-  const steps = createExamSteps();
+  const steps = createExamSteps(compiledFiles());
   return {
     exams,
     prepare: steps.prepare,
@@ -41,18 +45,33 @@ export function createContext(config: Config): AppContext {
   };
 }
 
+/** What the build has worked out beforehand. */
+interface Compiled {
+  readonly model: CompiledModel | null;
+  readonly validators: QuickValidators;
+}
+
+/** The files that the build writes beside this one; a run from the sources has none and works everything out itself. */
+function compiledFiles(): Compiled | null {
+  const modelFile = new URL('compiled-model.bin', import.meta.url);
+  const schemasFile = new URL('compiled-schemas.cjs', import.meta.url);
+  if (!existsSync(modelFile) || !existsSync(schemasFile)) return null;
+  const validators = createRequire(import.meta.url)(fileURLToPath(schemasFile)) as QuickValidators;
+  return { model: unpackModel(readFileSync(modelFile)), validators };
+}
+
 /** The pure steps with their tables compiled; takes a moment, so it is done once. */
-export function createExamSteps(): ExamSteps {
-  const reader = createExamReader();
-  const assessor = createAssessor();
+export function createExamSteps(compiled: Compiled | null = null): ExamSteps {
+  const reader = createExamReader(compiled?.validators);
+  const assessor = createAssessor(createLocaliser(compiled?.model));
   return {
     readExam: (body, options) => reader.read(body, options),
     assess: (exam, options) => assessor.assess(exam, options),
     toBundle: buildBundle,
     toLocalisationAnswer: localisationAnswer,
     prepare: function* () {
-      reader.prepare();
       yield* assessor.prepare();
+      reader.prepare();
     },
   };
 }

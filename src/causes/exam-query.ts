@@ -1,4 +1,4 @@
-import { itemId } from '../exam/catalogue/item.ts';
+import { type Item, itemId } from '../exam/catalogue/item.ts';
 import { lowerFirst } from '../exam/describe.ts';
 import type { Exam, HistoryStatement, InvestigationResult } from '../exam/exam.ts';
 import type { Finding } from '../exam/finding.ts';
@@ -48,10 +48,28 @@ export function powerOf(finding: Finding): number | null {
   return finding.value === null ? null : (powerOrdinals.get(String(finding.value)) ?? null);
 }
 
+const queries = new WeakMap<Exam, ExamQuery>();
+
+/** The questions to an exam; prepared once for each exam, because causes and red flags both ask. */
 export function queryExam(exam: Exam): ExamQuery {
+  const query = queries.get(exam) ?? prepared(exam);
+  queries.set(exam, query);
+  return query;
+}
+
+const ids = new Map<Item, string>();
+
+/** The item's id, put together once. */
+function idOf(item: Item): string {
+  const id = ids.get(item) ?? itemId(item);
+  ids.set(item, id);
+  return id;
+}
+
+function prepared(exam: Exam): ExamQuery {
   const byItem = new Map<string, Finding[]>();
   for (const finding of exam.findings) {
-    const id = itemId(finding.item);
+    const id = idOf(finding.item);
     const list = byItem.get(id);
     if (list === undefined) byItem.set(id, [finding]);
     else list.push(finding);

@@ -15,7 +15,7 @@ import { readHistory } from './read-history.ts';
 import type { ComaScaleEntry, ExamRequest, FindingEntry, HistoryEntry, ResultEntry } from './request.ts';
 import { readResults } from './results/read-results.ts';
 import type { ExamPurpose } from './schema/exam-schemas.ts';
-import { examValidators } from './schema/validator.ts';
+import { examValidators, type QuickValidators } from './schema/validator.ts';
 
 export interface ExamReader {
   /**
@@ -30,9 +30,12 @@ export interface ExamReader {
   prepare(): void;
 }
 
-/** Builds and compiles the schemas, once; the reader keeps nothing between calls. */
-export function createExamReader(): ExamReader {
-  const validators = examValidators();
+/**
+ * Builds and compiles the schemas, once; the reader keeps nothing between calls.
+ * @param quick the validators of the first step, when the build has compiled them already
+ */
+export function createExamReader(quick?: QuickValidators): ExamReader {
+  const validators = examValidators(quick);
   return {
     prepare: validators.prepare,
     read(body, { purpose, now }) {

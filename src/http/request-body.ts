@@ -1,8 +1,10 @@
 import type { NextFunction, Request, RequestHandler, Response } from 'express';
 import { RequestError } from '../kernel/errors.ts';
+import { takeTurn } from './turns.ts';
 
 /**
- * Reads the body of a request as bytes, after its media type was found usable, and leaves it in `req.body`.
+ * Reads the body of a request as bytes, after its media type was found usable, leaves it in `req.body`, and goes on when
+ * the request's turn has come.
  * The JSON parser of the framework is not used, because the bytes themselves are kept and because it lets through what
  * `parseStrictJson` refuses. A compressed body is refused: an exam is small, and what is not inflated cannot explode.
  * @param limitBytes largest body in bytes; a larger one is answered at once, not after it was taken in
@@ -13,20 +15,24 @@ export function requestBody(limitBytes: number): RequestHandler {
     if (Number(req.headers['content-length'] ?? 0) > limitBytes) throw tooLarge(limitBytes);
     const chunks: Buffer[] = [];
     let length = 0;
-    const settle = (error?: unknown) => {
+    const stopListening = () => {
       req.off('data', onData).off('end', onEnd).off('error', onBroken).off('close', onBroken);
+    };
+    const refuse = (error: RequestError) => {
+      stopListening();
       next(error);
     };
     const onData = (chunk: Buffer) => {
       length += chunk.length;
-      if (length > limitBytes) settle(tooLarge(limitBytes));
+      if (length > limitBytes) refuse(tooLarge(limitBytes));
       else chunks.push(chunk);
     };
     const onEnd = () => {
+      stopListening();
       req.body = Buffer.concat(chunks, length);
-      settle();
+      takeTurn(next);
     };
-    const onBroken = () => settle(new RequestError('BAD_REQUEST', 'The body ended before its stated length.'));
+    const onBroken = () => refuse(new RequestError('BAD_REQUEST', 'The body ended before its stated length.'));
     req.on('data', onData).on('end', onEnd).on('error', onBroken).on('close', onBroken);
   };
 }

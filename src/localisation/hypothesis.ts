@@ -58,10 +58,15 @@ export function hypothesis(
     readonly ages?: AgeRange;
   } = {},
 ): Hypothesis {
+  let pathways: Pathways | undefined;
   return {
     site,
     variant,
-    pathways: new Pathways(damage),
+    // Followed when first asked for: most hypotheses are never asked once their states are known.
+    get pathways() {
+      pathways ??= new Pathways(damage);
+      return pathways;
+    },
     process: extra.process ?? noProcess,
     faculties: extra.faculties ?? noFaculties,
     frequency,

@@ -7,6 +7,7 @@ import { lowerFirst } from '../exam/describe.ts';
 import type { Exam } from '../exam/exam.ts';
 import type { Finding } from '../exam/finding.ts';
 import { joinWords } from '../kernel/words.ts';
+import type { CompiledModel } from './compiled-model.ts';
 import { conclude } from './explanation/conclusion.ts';
 import { type Explanation, explain, round } from './explanation/explain.ts';
 import { everyTarget, type OpenColumn, openColumns, proposeNext } from './explanation/next-examination.ts';
@@ -46,10 +47,24 @@ const contenderFrom = 0.004;
 /** Hypotheses that stand for each of them. */
 const membersAtMost = 4;
 
-export function createLocaliser(): Localiser {
-  const columns = new StateColumns(hypotheses, noLesionIndex);
+/** @param compiled what `compileModel` worked out, if it was kept */
+export function createLocaliser(compiled?: CompiledModel | null): Localiser {
+  const engine = createEngine(compiled?.hypotheses === hypotheses.length ? compiled : null);
+  return { localise: (exam) => localise(exam, engine), prepare: () => prepare(engine) };
+}
+
+/** Works out everything that does not depend on an exam. */
+export function compileModel(): CompiledModel {
+  const engine = createEngine(null);
+  for (const _ of prepare(engine));
+  const { columns, coverage } = engine;
+  return { hypotheses: hypotheses.length, states: columns.completeStates(), complaints: coverage.complaints };
+}
+
+function createEngine(compiled: CompiledModel | null): Engine {
+  const columns = new StateColumns(hypotheses, noLesionIndex, compiled?.states);
   let open: readonly OpenColumn[] | undefined;
-  const engine: Engine = {
+  return {
     columns,
     open: () => {
       open ??= openColumns(columns);
@@ -57,15 +72,14 @@ export function createLocaliser(): Localiser {
     },
     sites: groupSites(hypotheses),
     priors: new Priors(hypotheses),
-    coverage: new Coverage(hypotheses),
+    coverage: new Coverage(hypotheses, compiled?.complaints),
   };
-  return { localise: (exam) => localise(exam, engine), prepare: () => prepare(engine) };
 }
 
 function* prepare({ columns }: Engine): Generator<void> {
   for (const target of everyTarget()) {
     const column = columns.column(target);
-    if (column !== null) columns.statesOf(column);
+    if (column !== null) columns.affectedBy(column);
     yield;
   }
 }

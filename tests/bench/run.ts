@@ -5,6 +5,7 @@ import Database from 'better-sqlite3';
 import { createExamSteps } from '../../src/context.ts';
 import { examVariants } from './exam-variants.ts';
 import { type Comparison, compare } from './http.ts';
+import { reportLocalisation } from './localisation.ts';
 import { timePipeline } from './pipeline.ts';
 import { type Server, startCandidate, startFloor } from './processes.ts';
 import { median, table } from './statistics.ts';
@@ -118,10 +119,8 @@ function checkKept(file: string, acknowledged: number): number {
   return kept;
 }
 
-try {
-  console.log(`Node ${process.versions.node}, ${cpus().length} x ${cpus()[0]?.model ?? 'unknown processor'}`);
-  console.log(`sync of 4 KB in the folder of the store: ${microseconds(syncMicroseconds())} (median)\n`);
-
+/** The pure steps, the start, and the service under load, as one table of ratios. */
+async function measureService(): Promise<void> {
   const pipeline = timePipeline(createExamSteps(), examsInProcess);
   console.log(
     `Steps in this process, ${examsInProcess.length} different exams, ${pipeline.examBytes} bytes in, ${pipeline.bundleBytes} bytes out:`,
@@ -184,6 +183,15 @@ try {
     await Promise.all([floor.stop(), candidate.stop()]);
   }
   console.log(`\n${table(rows)}`);
+}
+
+try {
+  console.log(`Node ${process.versions.node}, ${cpus().length} x ${cpus()[0]?.model ?? 'unknown processor'}`);
+  console.log(`sync of 4 KB in the folder of the store: ${microseconds(syncMicroseconds())} (median)\n`);
+
+  reportLocalisation();
+  // `npm run bench -- localisation` stops here.
+  if (!process.argv.includes('localisation')) await measureService();
 } finally {
   rmSync(dataDir, { recursive: true, force: true });
 }

@@ -15,8 +15,7 @@ export interface ExamValidators extends Readonly<Record<ExamPurpose, ExamValidat
  * Validation in two steps. The first stops at the first error and is all that a right exam goes through; only a wrong one
  * is gone over again for every error. The second step is compiled when it is first needed.
  */
-export function examValidators(): ExamValidators {
-  const quick = compile(false);
+export function examValidators(quick: QuickValidators = compile(false)): ExamValidators {
   let thorough: Readonly<Record<ExamPurpose, ValidateFunction>> | undefined;
   const validator =
     (purpose: ExamPurpose): ExamValidator =>
@@ -34,8 +33,29 @@ export function examValidators(): ExamValidators {
   return { record: validator('record'), localise: validator('localise'), prepare };
 }
 
-/** The two schemas differ only in what is required at the top, so the rest of them is compiled once. */
+/** Whether a body has the right form, by what its reading is for. */
+export type QuickValidators = Readonly<Record<ExamPurpose, (body: unknown) => boolean>>;
+
 function compile(allErrors: boolean): Readonly<Record<ExamPurpose, ValidateFunction>> {
+  const { ajv, ids } = schemaCompiler({ allErrors });
+  return { localise: validatorOf(ajv, ids.localise), record: validatorOf(ajv, ids.record) };
+}
+
+function validatorOf(ajv: Ajv2020, id: string): ValidateFunction {
+  const validate = ajv.getSchema(id);
+  if (validate === undefined) throw new RangeError(`there is no schema ${id}`);
+  return validate;
+}
+
+/**
+ * A compiler that knows both schemas, and their ids. They differ only in what is required at the top, so the rest of them
+ * is compiled once.
+ * @param options.isForFile whether the code is to be written to a file
+ */
+export function schemaCompiler({ allErrors, isForFile = false }: { allErrors: boolean; isForFile?: boolean }): {
+  readonly ajv: Ajv2020;
+  readonly ids: Readonly<Record<ExamPurpose, string>>;
+} {
   const ajv = new Ajv2020({
     strict: true,
     strictRequired: false,
@@ -46,8 +66,13 @@ function compile(allErrors: boolean): Readonly<Record<ExamPurpose, ValidateFunct
     ownProperties: true,
     verbose: allErrors,
     allErrors,
+    // Tidying the code takes longer than it ever saves at run time, unless it is done when building.
+    code: isForFile ? { source: true } : { optimize: false },
   });
   const schema = examSchema('localise');
   const { required } = examSchema('record');
-  return { localise: ajv.compile(schema), record: ajv.compile({ $ref: schema.$id, required }) };
+  const ids = { localise: String(schema.$id), record: 'record' };
+  ajv.addSchema(schema, ids.localise);
+  ajv.addSchema({ $ref: ids.localise, required }, ids.record);
+  return { ajv, ids };
 }

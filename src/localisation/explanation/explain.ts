@@ -5,7 +5,7 @@ import type { Datum } from '../inference/evidence.ts';
 import { historyEvidence } from '../inference/history-weights.ts';
 import type { Mixture } from '../inference/ranking.ts';
 import { accountsFor } from '../inference/readings.ts';
-import { logChance, type Scored, type WeighedDatum } from '../inference/score.ts';
+import type { Scored, WeighedDatum } from '../inference/score.ts';
 import type { Evidence } from '../localisation.ts';
 import { because } from './because.ts';
 
@@ -51,10 +51,10 @@ export function explain(exam: Exam, scored: Scored, site: Mixture, rivals: Mixtu
   const statements: Statement[][] = [];
   const byFinding = new Map<string, Statement[]>();
   for (const datum of scored.data) {
-    const { reading, weight, finding } = datum;
+    const { reading, weight, finding, logs } = datum;
     const { abnormal } = reading.table;
     const here = Math.log(mixedChance(datum, own));
-    const healthy = logChance(datum, reading.healthy);
+    const healthy = logs[reading.healthy] ?? 0;
     const gain = here - (datum.abnormal ? healthy : Math.log(mixedChance(datum, others)));
     const explained = datum.abnormal && accountsFor(mixedAbnormal(datum, own), abnormal[reading.healthy] ?? 0);
     let list = byFinding.get(finding.id);

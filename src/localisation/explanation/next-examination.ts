@@ -1,5 +1,6 @@
 import { movementTable } from '../../anatomy/movements.ts';
-import { dermatomeKeys } from '../../anatomy/skin.ts';
+import type { dermatomeKeys } from '../../anatomy/skin.ts';
+import { skinPlaceKeys } from '../../anatomy/skin-places.ts';
 import { items } from '../../exam/catalogue/catalogue.ts';
 import { type Item, itemId } from '../../exam/catalogue/item.ts';
 import { describePlace } from '../../exam/describe.ts';
@@ -77,16 +78,28 @@ const candidates: readonly Candidate[] = items.flatMap((item): Candidate[] => {
   return sides.map((side) => ({ target: { item, side } }));
 });
 
-/** Every item where and on which side it may be examined: what may be proposed, and every dermatome in every modality. */
+/** Everything where and on which side it may be examined: what may be proposed first, then every patch of skin and every site. */
 export function* everyTarget(): Generator<ProbeTarget> {
   for (const { target } of candidates) yield target;
   for (const item of items) {
-    if (item.probe.kind !== 'sensation') continue;
-    for (const key of dermatomeKeys) {
-      for (const side of bodySides) yield { item, side, place: { kind: 'dermatome', key } };
-    }
+    const sides = everySide[item.sides];
+    if (item.sides === 'optional') yield { item, side: 'midline' };
+    for (const place of placesOf(item)) for (const side of sides) yield { item, side, place };
   }
 }
+
+const everySide: Readonly<Record<Item['sides'], readonly Side[]>> = {
+  paired: bodySides,
+  midline: ['midline'],
+  optional: [...bodySides, 'midline'],
+};
+
+function placesOf(item: Item): readonly FindingPlace[] {
+  if (item.probe.kind !== 'sensation') return (item.sites ?? []).map((key) => ({ kind: 'body-part', key }));
+  return skinKinds.flatMap((kind) => skinPlaceKeys(kind).map((key) => ({ kind, key })));
+}
+
+const skinKinds = ['dermatome', 'landmark', 'territory'] as const;
 
 const proposals = 6;
 /** Below this much information an item is not worth the patient's time. */

@@ -20,39 +20,42 @@ export interface Column {
 /** States of every column that were worked out elsewhere, by the column's name; one byte per hypothesis. */
 export type KnownStates = ReadonlyMap<string, Uint8Array>;
 
+/** The hypotheses that leave an item otherwise than health does, and how; most lesions leave most items alone. */
+export interface Affected {
+  readonly indexes: Uint16Array;
+  readonly states: Uint8Array;
+}
+
 const unknown = 255;
 
 /** A column with what has been worked out about it so far. */
 interface Filled extends Column {
   readonly states: Uint8Array;
   isComplete: boolean;
+  affected: Affected | undefined;
   /** By number of the context. */
   readonly readings: (Reading | undefined)[];
 }
 
 /**
  * What has been worked out about items and hypotheses, kept for the next exam: one byte per hypothesis for every item
- * that was ever met, and small tables per family and context. An exam is then a gather and a sum. Bounded by the
- * catalogue: some 2,000 items of one byte per hypothesis.
+ * that was ever met, a list of the hypotheses that affect it, and small tables per family and context. An exam is then a
+ * gather and a sum. Bounded by the catalogue: some 2,000 items of about two bytes per hypothesis.
  */
 export class StateColumns {
   readonly hypotheses: readonly Hypothesis[];
-  /** Index of every hypothesis, in order. */
-  readonly everyone: Uint16Array;
   private readonly health: number;
   private readonly known: KnownStates;
   private readonly byItem = new Map<Item, Map<string, Filled | null>>();
   private readonly contexts = new Map<string, number>();
   private readonly tables = new Map<string, ChanceTable>();
   private readonly readings = new Map<string, Reading>();
-  private bytes = 0;
 
   /** @param health index of the hypothesis that nothing is wrong */
-  constructor(hypotheses: readonly Hypothesis[], health: number, known: KnownStates = new Map()) {
+  constructor(hypotheses: readonly Hypothesis[], health: number, known?: KnownStates) {
     this.hypotheses = hypotheses;
-    this.everyone = Uint16Array.from(hypotheses, (_, index) => index);
     this.health = health;
-    this.known = known;
+    this.known = known ?? new Map();
   }
 
   /** The item's column; null when nothing can be drawn from it. */
@@ -83,6 +86,13 @@ export class StateColumns {
     return states;
   }
 
+  /** The hypotheses under which the item is in another state than in health. */
+  affectedBy(column: Column): Affected {
+    const filled = column as Filled;
+    filled.affected ??= affected(this.statesOf(column), this.stateOf(column, this.health));
+    return filled.affected;
+  }
+
   /** State under one hypothesis, without working out the others. */
   stateOf(column: Column, index: number): number {
     const { states } = column as Filled;
@@ -104,9 +114,23 @@ export class StateColumns {
     return readings[number] ?? this.firstReading(column as Filled, context, number);
   }
 
-  /** Bytes that the states take. */
+  /** States of every column that has been worked out in full, by name. */
+  completeStates(): KnownStates {
+    const complete = new Map<string, Uint8Array>();
+    for (const places of this.byItem.values()) {
+      for (const column of places.values()) if (column?.isComplete === true) complete.set(column.name, column.states);
+    }
+    return complete;
+  }
+
+  /** Bytes that the states and the lists of the affected take. */
   stateBytes(): number {
-    return this.bytes;
+    let bytes = 0;
+    for (const places of this.byItem.values()) {
+      for (const column of places.values())
+        bytes += (column?.states.byteLength ?? 0) + 3 * (column?.affected?.indexes.length ?? 0);
+    }
+    return bytes;
   }
 
   private firstReading(column: Filled, context: Context, number: number): Reading {
@@ -125,12 +149,25 @@ export class StateColumns {
     const name = columnName(target);
     const known = this.known.get(name);
     const states = known ?? new Uint8Array(this.hypotheses.length).fill(unknown);
-    this.bytes += states.length;
-    return { name, target, model, states, isComplete: known !== undefined, readings: [] };
+    return { name, target, model, states, isComplete: known !== undefined, affected: undefined, readings: [] };
   }
 
   private fill(column: Column, states: Uint8Array, index: number): void {
     const hypothesis = this.hypotheses[index];
     if (hypothesis !== undefined) states[index] = column.model.state(hypothesis);
   }
+}
+
+function affected(states: Uint8Array, healthy: number): Affected {
+  let count = 0;
+  for (let index = 0; index < states.length; index += 1) if (states[index] !== healthy) count += 1;
+  const found: Affected = { indexes: new Uint16Array(count), states: new Uint8Array(count) };
+  let place = 0;
+  for (let index = 0; index < states.length; index += 1) {
+    if (states[index] === healthy) continue;
+    found.indexes[place] = index;
+    found.states[place] = states[index] ?? healthy;
+    place += 1;
+  }
+  return found;
 }

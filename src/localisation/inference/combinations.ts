@@ -3,7 +3,7 @@ import { combineDamage } from '../lesion.ts';
 import { isDiffuse, type SiteKind } from '../localisation.ts';
 import { combineProcesses, type FacultyChances } from '../process.ts';
 import { CombinationPrior } from './combination-prior.ts';
-import { addEvidence, indexesOfLargest, type Scored, unexplainedBy, type WeighedDatum } from './score.ts';
+import { addRoughly, addTo, type Gains, roughness, type Scored, unexplainedBy, type WeighedDatum } from './score.ts';
 import type { SiteGroups } from './site-groups.ts';
 
 /** Several sites at once, with their joint score on the same scale as the single ones. */
@@ -22,9 +22,6 @@ const workedOut = 10;
 const builtUpon = 3;
 /** Estimates that differ by less than this, in nats, are equally promising. */
 const asPromising = 1e-9;
-/** How many of the leading candidates are gone through to learn which estimates are out of reach, and what rounding may hide. */
-const goneThrough = 24;
-const slack = 1e-6;
 /** Most sites in one answer. */
 const sitesAtMost = 4;
 /**
@@ -84,6 +81,7 @@ class Search {
   private readonly prior: CombinationPrior;
   /** By place of the datum and state under the combination. */
   private readonly besides: Beside[][] = [];
+  private sumBesideHealth: Float64Array | undefined;
 
   constructor(hypotheses: readonly Hypothesis[], sites: SiteGroups, scored: Scored, logPrior: Float64Array) {
     this.hypotheses = hypotheses;
@@ -135,8 +133,8 @@ class Search {
     );
     const members = [...from.members, partner];
     let score = this.prior.besides(from.members)(partner);
-    this.scored.data.forEach(({ gains }, place) => {
-      score += gains[states[place] ?? 0] ?? 0;
+    this.scored.data.forEach(({ logs, weight }, place) => {
+      score += weight * (logs[states[place] ?? 0] ?? 0);
     });
     return [{ members, score, combined, states }];
   }
@@ -152,34 +150,23 @@ class Search {
   private partners(from: Combination): readonly Prospect[] {
     const candidates = this.candidates(from);
     const logPrior = this.prior.besides(from.members);
-    const estimates = new Float64Array(this.hypotheses.length);
-    for (const index of candidates) estimates[index] = logPrior(index);
-    addEvidence(estimates, this.beside(from, true), candidates, candidates.length);
-    // A normal result takes at least what it takes from the smaller combination, so `usual` is the most that they add.
-    const expected = this.beside(from, false);
-    const usual = expected.reduce((sum, { most }) => sum + most, 0);
-    const least = this.leastPromising(estimates, expected, candidates);
-    const promising = candidates.filter((index) => (estimates[index] ?? 0) + usual >= least);
-    addEvidence(estimates, expected, promising, promising.length);
+    const data = this.beside(from);
+    const estimates = Float64Array.from(this.besideHealth());
+    for (const index of candidates) estimates[index] = (estimates[index] ?? 0) + logPrior(index);
+    addRoughly(
+      estimates,
+      data.flatMap(({ fromHealth }) => fromHealth ?? []),
+    );
+    const ranked = this.bestOfSites(estimates, candidates).map((index) => estimates[index] ?? 0);
+    const bar = ranked.sort((a, b) => b - a)[workedOut - 1] ?? Number.NEGATIVE_INFINITY;
+    const promising = candidates.filter((index) => (estimates[index] ?? 0) >= bar - roughness);
+    for (const index of promising) estimates[index] = logPrior(index);
+    addTo(estimates, data, promising);
     return this.bestOfSites(estimates, promising).map((partner) => ({
       from,
       partner,
       estimate: estimates[partner] ?? 0,
     }));
-  }
-
-  /** An estimate that enough sites reach, learnt from those that lead before the normal results count. */
-  private leastPromising(estimates: Float64Array, expected: readonly Beside[], candidates: Uint16Array): number {
-    const ranks = indexesOfLargest(
-      Float64Array.from(candidates, (index) => estimates[index] ?? 0),
-      goneThrough,
-    );
-    const leading = ranks.map((rank) => candidates[rank] ?? 0);
-    const complete = Float64Array.from(estimates);
-    addEvidence(complete, expected, leading, leading.length);
-    const reached = this.bestOfSites(complete, leading).map((index) => complete[index] ?? 0);
-    const last = reached.sort((a, b) => b - a)[workedOut - 1];
-    return last === undefined ? Number.NEGATIVE_INFINITY : last - slack;
   }
 
   /** The best hypothesis of each site. */
@@ -193,16 +180,26 @@ class Search {
     return [...best.values()];
   }
 
-  /** What the abnormal data, or the others, add to a candidate beside a combination. */
-  private beside({ states }: Combination, abnormal: boolean): readonly Beside[] {
-    return this.scored.data.flatMap((datum, place) => {
-      if (datum.abnormal !== abnormal) return [];
+  /** What all data add to a candidate beside health; other combinations differ from that in what they affect. */
+  private besideHealth(): Float64Array {
+    if (this.sumBesideHealth === undefined) {
+      this.sumBesideHealth = new Float64Array(this.hypotheses.length);
+      addRoughly(
+        this.sumBesideHealth,
+        this.scored.data.map((datum) => besideState(datum, datum.healthy)),
+      );
+    }
+    return this.sumBesideHealth;
+  }
+
+  /** What each datum adds to a candidate beside a combination. */
+  private beside({ states }: Combination): readonly Beside[] {
+    return this.scored.data.map((datum, place) => {
       const own = states[place] ?? 0;
-      const made = this.besides[place]?.[own] ?? besideState(datum, own);
       const kept = this.besides[place] ?? [];
-      kept[own] = made;
       this.besides[place] = kept;
-      return [made];
+      kept[own] ??= besideState(datum, own);
+      return kept[own];
     });
   }
 
@@ -213,7 +210,7 @@ class Search {
     const found = new Uint16Array(this.hypotheses.length);
     let count = 0;
     for (let index = 0; index < found.length; index += 1) {
-      if (isBarred(index) || !explainsAny(left, index)) continue;
+      if (!explainsAny(left, index) || isBarred(index)) continue;
       found[count] = index;
       count += 1;
     }
@@ -245,30 +242,38 @@ function explainsAny(data: readonly WeighedDatum[], index: number): boolean {
 }
 
 /** What a datum adds to the estimate of a candidate, by the state in which the candidate alone would leave the item. */
-interface Beside {
-  readonly states: Uint8Array;
-  readonly gains: Float64Array;
-  /** What it adds when the candidate leaves it alone: for a normal result the most that it can add. */
-  readonly most: number;
+interface Beside extends Gains {
+  /** How that differs from what it adds beside health; absent where the combination leaves the item as health does. */
+  readonly fromHealth?: Gains;
 }
 
-function besideState({ states, gains, abnormal }: WeighedDatum, own: number): Beside {
-  const most = gains[own] ?? 0;
-  return {
-    states,
-    gains: gains.map((theirs) => (abnormal ? Math.max(most, theirs) : Math.min(most, theirs))),
-    most,
-  };
+function besideState(datum: WeighedDatum, state: number): Beside {
+  const { states, affected, healthy, weight } = datum;
+  const logs = moreAbnormal(datum, state);
+  const beside = { states, affected, healthy, weight, logs };
+  if (state === healthy) return beside;
+  const health = moreAbnormal(datum, healthy);
+  return { ...beside, fromHealth: { ...beside, logs: logs.map((log, other) => log - (health[other] ?? 0)) } };
+}
+
+/** By state of the candidate, the log of the chance that the more abnormal of its prediction and another gives. */
+function moreAbnormal({ logs, abnormal }: WeighedDatum, state: number): Float64Array {
+  const own = logs[state] ?? 0;
+  const both = new Float64Array(logs.length);
+  for (let other = 0; other < both.length; other += 1) {
+    const theirs = logs[other] ?? 0;
+    both[other] = abnormal ? Math.max(own, theirs) : Math.min(own, theirs);
+  }
+  return both;
 }
 
 /** Weight of data, in nats against health. */
 function weightOf(data: readonly WeighedDatum[]): number {
-  return data.reduce((sum, { gains, reading }) => sum - (gains[reading.healthy] ?? 0), 0);
+  return data.reduce((sum, { logs, weight, healthy }) => sum - weight * (logs[healthy] ?? 0), 0);
 }
 
 /** State of an item under both: where one of the two leaves it as in health, that of the other. */
-function jointState({ reading, column }: WeighedDatum, one: number, other: number, combined: () => Hypothesis): number {
-  const { healthy } = reading;
+function jointState({ healthy, column }: WeighedDatum, one: number, other: number, combined: () => Hypothesis): number {
   if (one === healthy) return other;
   return other === healthy ? one : column.model.state(combined());
 }

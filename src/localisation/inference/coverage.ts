@@ -294,10 +294,10 @@ const silentSphincters = 0.45;
 
 /** Complaints of every hypothesis, worked out once, one bit for each mark. */
 export class Coverage {
-  private readonly complaints: Uint32Array;
+  readonly complaints: Uint32Array;
 
-  constructor(hypotheses: readonly Hypothesis[]) {
-    this.complaints = Uint32Array.from(hypotheses, (hypothesis) => bits(complaints(hypothesis)));
+  constructor(hypotheses: readonly Hypothesis[], known?: Uint32Array) {
+    this.complaints = known ?? Uint32Array.from(hypotheses, (hypothesis) => bits(complaints(hypothesis)));
   }
 
   /** Adds to [H] weights the natural log of the odds of each hypothesis, by how much of what it would trouble is troubled. */

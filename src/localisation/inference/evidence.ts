@@ -1,10 +1,11 @@
 import type { Modality } from '../../anatomy/probe.ts';
 import { type Segment, segmentIndex } from '../../anatomy/segments.ts';
-import { type DermatomeKey, dermatomeKeys } from '../../anatomy/skin.ts';
+import { type DermatomeKey, dermatomeKeys, type SkinPlace } from '../../anatomy/skin.ts';
 import { skinPlace } from '../../anatomy/skin-places.ts';
 import type { Finding, FindingPlace } from '../../exam/finding.ts';
 import type { ProbeTarget } from '../observation/probe-models.ts';
 import type { Column, StateColumns } from './columns.ts';
+import { correlation, groupOf } from './evidence-groups.ts';
 
 /** One value that the engine weighs: a finding, or one of the places that a summary statement stands for. */
 export interface Datum {
@@ -29,21 +30,6 @@ interface Draft {
 /** All evidence is tempered by this factor, because findings are never quite independent. Judged; calibrated on simulated examinations. */
 const temper = 0.8;
 
-/**
- * Correlation of data within a group: a group of n has the weight of n to the power of (1 - correlation). Judged from how
- * examinations are done: neighbouring patches of skin are hardly tested apart, muscles one by one.
- */
-const correlation = {
-  power: 0.12,
-  faculty: 0.5,
-  brisk: 0.4,
-  sensation: 0.4,
-  task: 0.5,
-  upperMotor: 0.35,
-  summary: 0.5,
-  other: 0.1,
-} as const;
-
 /** A statement about a whole region weighs as much as a few items tested one by one. */
 const summaryBase = 0.6;
 
@@ -51,27 +37,27 @@ const summaryBase = 0.6;
 export function gatherEvidence(findings: readonly Finding[], columns: StateColumns): readonly Datum[] {
   const patches = lostPatches(findings);
   const stated = failing(findings);
-  const drafts = findings
-    .filter((finding) => finding.value !== null && !isSaidOtherwise(finding, stated))
-    .flatMap((finding) => draftsOf(finding, patches));
+  const drafts: Draft[] = [];
+  for (const finding of findings) if (!isSaidOtherwise(finding, stated)) addDrafts(drafts, finding, patches);
   const agedSides = agedOnBothSides(drafts);
   const sizes = new Map<string, number>();
-  for (const draft of drafts) sizes.set(draft.group, (sizes.get(draft.group) ?? 0) + draft.base);
-  return drafts.flatMap((draft): Datum[] => {
-    const column = columns.column(draft.target);
-    const valueIndex = column === null ? -1 : column.model.indexOf(draft.value);
-    if (column === null || valueIndex === -1) return [];
-    const size = Math.max(1, sizes.get(draft.group) ?? 1);
-    return [
-      {
-        finding: draft.finding,
-        column,
-        valueIndex,
-        abnormal: draft.finding.abnormal && draft.value === draft.finding.value,
-        weight: temper * draft.base * size ** -draft.correlation * (mirrored(draft, agedSides) ? oneOfTwo : 1),
-      },
-    ];
-  });
+  for (const { group, base } of drafts) sizes.set(group, (sizes.get(group) ?? 0) + base);
+  const data: Datum[] = [];
+  for (const draft of drafts) {
+    const { finding, target, value, group, base, correlation: strength } = draft;
+    const column = columns.column(target);
+    const valueIndex = column === null ? -1 : column.model.indexOf(value);
+    if (column === null || valueIndex === -1) continue;
+    const size = Math.max(1, sizes.get(group) ?? 1);
+    data.push({
+      finding,
+      column,
+      valueIndex,
+      abnormal: finding.abnormal && value === finding.value,
+      weight: temper * base * (strength === 0 ? 1 : size ** -strength) * (mirrored(draft, agedSides) ? oneOfTwo : 1),
+    });
+  }
+  return data;
 }
 
 /**
@@ -127,51 +113,24 @@ function isSaidOtherwise(finding: Finding, stated: ReadonlySet<string>): boolean
   return finding.origin === 'otherwise-normal' && facultiesOf(finding).some((name) => stated.has(name));
 }
 
-function draftsOf(finding: Finding, patches: LostPatches): readonly Draft[] {
-  const { item, side, place, value } = finding;
-  if (value === null) return [];
+function addDrafts(drafts: Draft[], finding: Finding, patches: LostPatches): void {
+  const { item, side, place, value, origin } = finding;
+  if (value === null) return;
   const { probe } = item;
-  if (probe.kind === 'sensation' && place !== undefined) return sensoryDrafts(finding, probe.modality, value, patches);
-  const target: ProbeTarget = place === undefined ? { item, side } : { item, side, place };
-  const [group, strength] = groupOf(finding);
-  const base = finding.origin === 'otherwise-normal' ? summaryBase : 1;
-  return [
-    {
-      finding,
-      target,
-      value,
-      group: `${finding.origin}|${group}`,
-      base,
-      correlation: finding.origin === 'otherwise-normal' ? correlation.summary : strength,
-    },
-  ];
-}
-
-function groupOf({ item, side, abnormal, value }: Finding): readonly [string, number] {
-  switch (item.probe.kind) {
-    case 'movement':
-      return [`power|${item.region}|${side}|${abnormal}`, correlation.power];
-    case 'weakness-of':
-      return [`task|${item.probe.movements.join('+')}|${side}`, correlation.task];
-    case 'upper-motor':
-    case 'clonus':
-    case 'tone':
-      return [`upper-motor|${item.region}|${side}`, correlation.upperMotor];
-    case 'cerebellar':
-      return [`coordination|${item.region}|${side}`, correlation.upperMotor];
-    case 'denervation':
-      return [`denervation|${item.region}|${side}`, correlation.upperMotor];
-    case 'reflex':
-      // Who has one lively reflex has several: together they say one thing, that control from above is loosened, or nothing.
-      return value === '3' || value === '4'
-        ? [`brisk|${item.scale}|${side}`, correlation.brisk]
-        : [`${item.section}|${side}`, correlation.other];
-    case 'faculty':
-      // Signs of one function say nearly the same thing; those of different ones are told apart by where they run.
-      return [`faculty|${item.probe.faculty}|${side}|${abnormal}`, correlation.faculty];
-    default:
-      return [`${item.section}|${side}`, correlation.other];
+  if (probe.kind === 'sensation' && place !== undefined) {
+    drafts.push(...sensoryDrafts(finding, probe.modality, value, patches));
+    return;
   }
+  const isSummary = origin === 'otherwise-normal';
+  const { name, strength } = groupOf(finding);
+  drafts.push({
+    finding,
+    target: place === undefined ? { item, side } : { item, side, place },
+    value,
+    group: name,
+    base: isSummary ? summaryBase : 1,
+    correlation: isSummary ? correlation.summary : strength,
+  });
 }
 
 const tractOf: Readonly<Record<Modality, string>> = {
@@ -200,7 +159,7 @@ function sensoryDrafts(
   });
   if (place.kind === 'level-below') return levelDrafts(place.key as Segment, value, at, `level|${finding.id}`);
   if (place.kind === 'region') {
-    const keys = sampled.filter((key) => skinPlace('dermatome', key)?.region === place.key);
+    const keys = sampledByRegion.get(place.key) ?? [];
     // The region was declared as a whole: together its dermatomes weigh about as much as two tested points.
     return keys.map((key) => at(key, value, Math.min(0.5, 2 / keys.length) * summaryBase, `region|${finding.id}`));
   }
@@ -239,9 +198,16 @@ function patchName({ modality, side }: Finding): string {
   return `${modality}|${side}`;
 }
 
+const segmentsByRow = new Map<SkinPlace, readonly number[]>();
+
 function segmentsNamed({ kind, key }: FindingPlace): readonly number[] {
   const row = kind === 'territory' || kind === 'dermatome' ? skinPlace(kind, key) : undefined;
-  return row?.supplies.flatMap(({ roots }) => Object.keys(roots) as Segment[]).map(segmentIndex) ?? [];
+  if (row === undefined) return [];
+  const known =
+    segmentsByRow.get(row) ??
+    row.supplies.flatMap(({ roots }) => Object.keys(roots) as Segment[]).map((root) => segmentIndex(root));
+  segmentsByRow.set(row, known);
+  return known;
 }
 
 /**
@@ -253,17 +219,20 @@ function bordersOf(place: FindingPlace, patch: readonly number[]): readonly Derm
   if (own.length === 0) return [];
   const top = Math.min(...own);
   const bottom = Math.max(...own);
-  return dermatomeKeys.filter((key) => {
-    const segment = segmentIndex(segmentOf(key));
-    if (segment >= Math.min(...patch) && segment <= Math.max(...patch)) return false;
+  const patchTop = Math.min(...patch);
+  const patchBottom = Math.max(...patch);
+  return dermatomeSegments.flatMap(([key, segment]) => {
+    if (segment >= patchTop && segment <= patchBottom) return [];
     const away = segment < top ? top - segment : segment - bottom;
-    return away >= 2 && away <= 4;
+    return away >= 2 && away <= 4 ? [key] : [];
   });
 }
 
 function segmentOf(key: DermatomeKey): Segment {
   return key === 'S4-5' ? 'S4' : key;
 }
+
+const dermatomeSegments = dermatomeKeys.map((key) => [key, segmentIndex(segmentOf(key))] as const);
 
 /** Dermatomes that stand for a region which was declared normal: enough to meet every root and tract. */
 const sampled: readonly DermatomeKey[] = [
@@ -287,6 +256,12 @@ const sampled: readonly DermatomeKey[] = [
   'S3',
   'S4-5',
 ];
+
+const sampledByRegion = new Map<string, DermatomeKey[]>();
+for (const key of sampled) {
+  const region = skinPlace('dermatome', key)?.region ?? '';
+  sampledByRegion.set(region, [...(sampledByRegion.get(region) ?? []), key]);
+}
 
 function regionOf(place: { readonly kind: string; readonly key: string }): string {
   const { kind } = place;

@@ -6,8 +6,8 @@ export interface ChanceTable {
   /** Number of values; the chance of value v in state s is at s * width + v. */
   readonly width: number;
   readonly chance: Float64Array;
-  /** Natural log of `chance`. */
-  readonly log: Float64Array;
+  /** By value, the natural log of its chance in each state. */
+  readonly logs: readonly Float64Array[];
   /** Chance of any abnormal value, by state. */
   readonly abnormal: Float64Array;
 }
@@ -33,7 +33,10 @@ export function chanceTable(model: ProbeModel, context: Context): ChanceTable {
       if (model.normal[index] !== true) abnormal[state] = (abnormal[state] ?? 0) + value;
     });
   }
-  return { width, chance, log: chance.map(Math.log), abnormal };
+  const logs = model.values.map((_, value) =>
+    Float64Array.from(abnormal, (_chance, state) => Math.log(chance[state * width + value] ?? 0)),
+  );
+  return { width, chance, logs, abnormal };
 }
 
 /** An item counts as explained when its site predicts an abnormal result at least this often, or much more often than health does. */

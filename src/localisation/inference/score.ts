@@ -1,14 +1,17 @@
 import type { Context } from '../observation/context.ts';
-import type { StateColumns } from './columns.ts';
+import type { Affected, StateColumns } from './columns.ts';
 import type { Datum } from './evidence.ts';
 import type { Reading } from './readings.ts';
 
 /** One datum against the hypotheses: their states, and what a state says about it. */
-export interface WeighedDatum extends Datum {
+export interface WeighedDatum extends Datum, Gains {
   readonly states: Uint8Array;
+  readonly affected: Affected;
   readonly reading: Reading;
-  /** By state, the natural log of the chance of what was observed, times the weight of the datum. */
-  readonly gains: Float64Array;
+  /** State of the item in health. */
+  readonly healthy: number;
+  /** By state, the natural log of the chance of what was observed. */
+  readonly logs: Float64Array;
 }
 
 /** The evidence of one exam against every hypothesis. */
@@ -51,107 +54,94 @@ export function scoreHypotheses(
     const { finding, column, valueIndex, abnormal, weight } = datum;
     const states = columns.statesOf(column);
     const reading = columns.reading(column, context, number);
-    return { finding, column, valueIndex, abnormal, weight, states, reading, gains: gainsOf(datum, reading) };
+    const affected = columns.affectedBy(column);
+    const { healthy } = reading;
+    const logs = reading.table.logs[valueIndex] ?? noLogs;
+    return { finding, column, valueIndex, abnormal, weight, states, affected, reading, healthy, logs };
   });
-  const score = Float64Array.from(logPrior);
-  const count = score.length;
-  addEvidence(
-    score,
-    weighed.filter(({ abnormal }) => abnormal),
-    columns.everyone,
-    count,
-  );
+  const wrong = weighed.filter(({ abnormal }) => abnormal);
   const expected = weighed.filter(({ abnormal }) => !abnormal);
-  const best = bestOnceNormalsCount(score, expected);
+  const rough = Float64Array.from(logPrior);
+  addRoughly(rough, wrong);
+  // A normal result only ever takes from a score, so what leads before they count shows how high a score stays.
+  const leading = Float64Array.from(logPrior);
+  const best = largest(addTo(leading, [...wrong, ...expected], indexesOfLargest(rough, goneThrough)), leading);
+  addRoughly(rough, expected);
   const least = best - outOfPlay;
-  // A normal result only ever takes from a score, so what is out of play by then stays so and need not be gone on with.
-  const inPlay = new Uint16Array(count);
-  let playing = 0;
-  for (let index = 0; index < count; index += 1) {
-    if ((score[index] ?? 0) < least) continue;
-    inPlay[playing] = index;
-    playing += 1;
-  }
-  addEvidence(score, expected, inPlay, playing);
-  const out = best - 2 * outOfPlay;
-  for (let index = 0; index < count; index += 1) if ((score[index] ?? 0) < least) score[index] = out;
+  const inPlay = indexesFrom(rough, least - roughness);
+  const score = new Float64Array(rough.length).fill(best - 2 * outOfPlay);
+  for (const index of inPlay) score[index] = logPrior[index] ?? 0;
+  addTo(score, [...wrong, ...expected], inPlay);
+  for (const index of inPlay) if ((score[index] ?? 0) < least) score[index] = best - 2 * outOfPlay;
   doubtTheUnlookedFor(score, weighed, noLesionIndex);
   return { data: weighed, score };
 }
 
-/** What each state of a datum adds to the score. */
-function gainsOf({ valueIndex, weight }: Datum, { table: { log, width, abnormal } }: Reading): Float64Array {
-  const gains = new Float64Array(abnormal.length);
-  for (let state = 0; state < gains.length; state += 1) gains[state] = weight * (log[state * width + valueIndex] ?? 0);
-  return gains;
+function largest(indexes: Uint16Array, values: Float64Array): number {
+  let most = Number.NEGATIVE_INFINITY;
+  for (const index of indexes) most = Math.max(most, values[index] ?? most);
+  return most;
 }
+
+function indexesFrom(values: Float64Array, least: number): Uint16Array {
+  const indexes = new Uint16Array(values.length);
+  let count = 0;
+  for (let index = 0; index < values.length; index += 1) {
+    if ((values[index] ?? 0) < least) continue;
+    indexes[count] = index;
+    count += 1;
+  }
+  return indexes.subarray(0, count);
+}
+
+/** What is needed to add a datum to scores. */
+export interface Gains {
+  readonly states: Uint8Array;
+  readonly affected: Affected;
+  readonly healthy: number;
+  readonly logs: Float64Array;
+  readonly weight: number;
+}
+
+const noLogs = new Float64Array(0);
+
+/** What the order of a sum may change in a score, and more. */
+export const roughness = 1e-6;
 
 /**
- * A gather and a sum for the first `count` of the hypotheses named. Four data at a time, so that a score is read and
- * written once for four; the order of the sum is that of the data.
+ * A gather and a sum over every hypothesis: what health gains goes to all at once, and where a hypothesis affects an item
+ * the difference. The last digits depend on how it is summed, so this only tells which hypotheses are worth a full sum.
  */
-export function addEvidence(
-  score: Float64Array,
-  data: readonly Pick<WeighedDatum, 'states' | 'gains'>[],
-  indexes: Uint16Array,
-  count: number,
-): void {
-  let at = 0;
-  for (; at + 4 <= data.length; at += 4) {
-    const [a, b, c, d] = [data[at], data[at + 1], data[at + 2], data[at + 3]];
-    if (a !== undefined && b !== undefined && c !== undefined && d !== undefined)
-      addFour(score, a.states, a.gains, b.states, b.gains, c.states, c.gains, d.states, d.gains, indexes, count);
-  }
-  for (; at < data.length; at += 1) {
-    const one = data[at];
-    if (one !== undefined) addOne(score, one.states, one.gains, indexes, count);
-  }
+export function addRoughly(score: Float64Array, data: readonly Gains[]): void {
+  let inHealth = 0;
+  for (const { logs, healthy, weight } of data) inHealth += weight * (logs[healthy] ?? 0);
+  for (let index = 0; index < score.length; index += 1) score[index] = (score[index] ?? 0) + inHealth;
+  for (const { affected, logs, healthy, weight } of data)
+    addDifferences(score, affected, logs, weight, logs[healthy] ?? 0);
 }
 
-function addOne(
+function addDifferences(
   score: Float64Array,
-  states: Uint8Array,
-  gains: Float64Array,
-  indexes: Uint16Array,
-  count: number,
+  { indexes, states }: Affected,
+  logs: Float64Array,
+  weight: number,
+  usual: number,
 ): void {
-  for (let place = 0; place < count; place += 1) {
+  for (let place = 0; place < indexes.length; place += 1) {
     const index = indexes[place] ?? 0;
-    score[index] = (score[index] ?? 0) + (gains[states[index] ?? 0] ?? 0);
+    score[index] = (score[index] ?? 0) + weight * ((logs[states[place] ?? 0] ?? 0) - usual);
   }
 }
 
-function addFour(
-  score: Float64Array,
-  states1: Uint8Array,
-  gains1: Float64Array,
-  states2: Uint8Array,
-  gains2: Float64Array,
-  states3: Uint8Array,
-  gains3: Float64Array,
-  states4: Uint8Array,
-  gains4: Float64Array,
-  indexes: Uint16Array,
-  count: number,
-): void {
-  for (let place = 0; place < count; place += 1) {
-    const index = indexes[place] ?? 0;
-    score[index] =
-      (score[index] ?? 0) +
-      (gains1[states1[index] ?? 0] ?? 0) +
-      (gains2[states2[index] ?? 0] ?? 0) +
-      (gains3[states3[index] ?? 0] ?? 0) +
-      (gains4[states4[index] ?? 0] ?? 0);
+/** The sum in full, in the order of the data, for the hypotheses named; answers their indexes. */
+export function addTo(score: Float64Array, data: readonly Gains[], indexes: Uint16Array): Uint16Array {
+  for (const { states, logs, weight } of data) {
+    for (let place = 0; place < indexes.length; place += 1) {
+      const index = indexes[place] ?? 0;
+      score[index] = (score[index] ?? 0) + weight * (logs[states[index] ?? 0] ?? 0);
+    }
   }
-}
-
-function bestOnceNormalsCount(score: Float64Array, expected: readonly WeighedDatum[]): number {
-  const leading = indexesOfLargest(score, goneThrough);
-  const complete = Float64Array.from(score);
-  addEvidence(complete, expected, leading, leading.length);
-  let best = Number.NEGATIVE_INFINITY;
-  for (const index of leading) best = Math.max(best, complete[index] ?? best);
-  return best;
+  return indexes;
 }
 
 /** Indexes of the largest values, largest first; of equal values the first come first. */
@@ -189,11 +179,6 @@ function doubtTheUnlookedFor(score: Float64Array, data: readonly WeighedDatum[],
 function isShown(data: readonly WeighedDatum[], index: number): boolean {
   for (const { reading, states } of data) if (reading.shows[states[index] ?? 0] === 1) return true;
   return false;
-}
-
-/** Natural log of the chance of what was observed in a state. */
-export function logChance({ reading: { table }, valueIndex }: WeighedDatum, state: number): number {
-  return table.log[state * table.width + valueIndex] ?? 0;
 }
 
 /** Whether the state in which a lesion leaves an item explains an abnormal datum about it. */
