@@ -24,7 +24,7 @@ import { Priors } from './inference/prior.ts';
 import { PosteriorWeights } from './inference/ranking.ts';
 import { scoreHypotheses, unexplainedBy } from './inference/score.ts';
 import { groupSites, type SiteGroups } from './inference/site-groups.ts';
-import type { Localisation, RankedLocalisation } from './localisation.ts';
+import type { Localisation, RankedLocalisation, SiteKind } from './localisation.ts';
 import { contextOf } from './observation/context.ts';
 import { manyRoots, siteCoding } from './sites.ts';
 
@@ -130,7 +130,7 @@ function rank(exam: Exam, inference: Inference, weights: PosteriorWeights): read
     const own = chance(place);
     return place === 0 || own >= least || (own > 0 && own >= third);
   });
-  const single = listed.map(({ group, probability }): RankedLocalisation => {
+  const single = consequencesLast(listed, inference).map(({ group, probability }): RankedLocalisation => {
     const members = weights.within(group);
     const level = weights.level(group);
     const leads = members.flatMap(({ index }) => hypotheses[index] ?? []);
@@ -140,6 +140,19 @@ function rank(exam: Exam, inference: Inference, weights: PosteriorWeights): read
     return toRanked(lead, probability, level, explanation);
   });
   return withProcessOfSeveral(inference, single);
+}
+
+/** Raised pressure and irritated meninges come from something: where a place is as sure as they are, it is named before them. */
+const consequences: ReadonlySet<SiteKind> = new Set(['intracranial-pressure', 'meninges']);
+const asSure = 0.5;
+
+function consequencesLast(listed: Inference['groups'], { combinations }: Inference): Inference['groups'] {
+  const kindOf = ({ group }: Inference['groups'][number]): SiteKind =>
+    hypotheses[group.members[0] ?? 0]?.site.kind ?? 'none';
+  const sure = listed.filter(({ probability }) => probability >= asSure);
+  const isCause = (one: Inference['groups'][number]): boolean => sure.includes(one) && !consequences.has(kindOf(one));
+  if (combinations.length === 0 || !sure.some(isCause)) return listed;
+  return [...listed.filter(isCause), ...listed.filter((one) => !isCause(one))];
 }
 
 function toRanked(

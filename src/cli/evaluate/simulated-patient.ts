@@ -140,7 +140,9 @@ function entryOf({ target: { item, side, place }, value }: Found): Record<string
   const { itemProperty } = sectionOf(item.section);
   return {
     ...(itemProperty === null ? {} : { [itemProperty]: item.key }),
-    ...(place === undefined ? {} : { [place.kind === 'dermatome' || place.kind === 'territory' ? place.kind : 'site']: place.key }),
+    ...(place === undefined
+      ? {}
+      : { [place.kind === 'dermatome' || place.kind === 'territory' ? place.kind : 'site']: place.key }),
     ...(side === 'midline' ? {} : { side }),
     [valueProperty(item)]: stated(item, value),
   };

@@ -205,7 +205,7 @@ export const lowerCranialSigns = sectionTable(
       sides: 'optional',
       bodyPart: 'tongue',
       hpo: equivalent('HP:0000183', 'Tongue muscle weakness'),
-      probe: anyFaculty('tongue', 'tongue-denervation'),
+      probe: { kind: 'faculty', faculty: 'tongue', orAlso: ['tongue-denervation'], isCrossed: true },
     },
     'tongue-wasting': {
       label: 'Wasting of the tongue',

@@ -15,7 +15,25 @@ const at = (
   territory: Territory,
   percent: number,
   side?: TerritoryLesion['side'],
-): TerritoryLesion => ({ kind, site, territory, percent, ...(side && { side }), essential: essentials[site] ?? [] });
+): TerritoryLesion => ({
+  kind,
+  site,
+  territory,
+  percent,
+  ...(side && { side }),
+  essential: essentials[site] ?? [],
+  mayGrow: growing.has(site),
+});
+
+const growing: ReadonlySet<string> = new Set([
+  'cortex-parasagittal',
+  'cortex-frontal',
+  'cortex-temporal',
+  'corticobulbar-both-sides',
+  'bulbar-motor-nuclei',
+  'midbrain-dorsal',
+  'brainstem-diffuse',
+]);
 
 /** Systems without which nobody would name a lesion by the territory. */
 const essentials: Readonly<Record<string, readonly BrainSystem[]>> = {

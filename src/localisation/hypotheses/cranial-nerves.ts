@@ -4,6 +4,15 @@ import type { Hypothesis } from '../hypothesis.ts';
 import type { SiteKind } from '../localisation.ts';
 import { type TerritoryLesion, territoryHypotheses } from './territory-lesions.ts';
 
+const growing: ReadonlySet<string> = new Set([
+  'optic-chiasm',
+  'optic-tract',
+  'cerebellopontine-angle',
+  'jugular-foramen',
+  'cochlear-nerve',
+  'trigeminal-nerve',
+]);
+
 const at =
   (kind: SiteKind) =>
   (site: string, territory: Territory, percent: number, side?: TerritoryLesion['side']): TerritoryLesion => ({
@@ -12,6 +21,7 @@ const at =
     territory,
     percent,
     ...(side && { side }),
+    mayGrow: growing.has(site),
   });
 const sight = at('visual-pathway');
 const nerve = at('cranial-nerve');

@@ -19,6 +19,8 @@ export interface TerritoryLesion {
   /** Whether the site has a side; a lesion of both sides is `both`, one of the midline has none. */
   readonly side?: 'both' | 'midline';
   readonly faculties?: FacultyChances;
+  /** Whether it is a growth, or a loss by steps, as often as a stroke. */
+  readonly mayGrow?: boolean;
   /** For territories whose parts are territories of their own: what takes only a part is one of those. */
   readonly isAllOrMost?: boolean;
   /** Systems that a lesion which is named by the territory never spares. */
@@ -42,6 +44,9 @@ interface Filling {
   /** A system whose structures the lesion leaves alone. */
   readonly spares?: BrainSystem;
 }
+
+/** How the pace of a growth differs from that of other lesions of its kind. Judged. */
+const paceOfGrowth = { hyperacute: 0.4, acute: 0.7, subacute: 1.3, chronic: 2 } as const;
 
 /** Share of the lesions of a territory that spare one of its systems altogether, and the fewest systems that it must hold for that. */
 const sparing = { share: 0.25, part: 0.9, fromSystems: 3 } as const;
@@ -99,7 +104,10 @@ export function territoryHypotheses(lesions: readonly TerritoryLesion[]): Hypoth
           `${row}-${side}-${filling.key}`,
           (lesion.percent * filling.share) / 2,
           lesionOf(lesion.territory, side, filling).build(),
-          lesion.faculties === undefined ? {} : { faculties: lesion.faculties },
+          {
+            ...(lesion.faculties !== undefined && { faculties: lesion.faculties }),
+            ...(lesion.mayGrow === true && { paces: paceOfGrowth }),
+          },
         ),
       ),
     ),

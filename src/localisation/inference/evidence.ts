@@ -160,8 +160,13 @@ function sensoryDrafts(
   if (place.kind === 'level-below') return levelDrafts(place.key as Segment, value, at, `level|${finding.id}`);
   if (place.kind === 'region') {
     const keys = sampledByRegion.get(place.key) ?? [];
-    // The region was declared as a whole: together its dermatomes weigh about as much as two tested points.
-    return keys.map((key) => at(key, value, Math.min(0.5, 2 / keys.length) * summaryBase, `region|${finding.id}`));
+    // The region was declared as a whole: together its dermatomes weigh about as much as two tested points. Who declares
+    // several regions normal in both modalities of a tract has not tested them all.
+    const group = `region|${tractOf[modality]}|${side}|${value === 'normal'}`;
+    return keys.map((key) => ({
+      ...at(key, value, Math.min(0.5, 2 / keys.length) * summaryBase, group),
+      correlation: correlation.regions,
+    }));
   }
   const region = regionOf(place);
   const border = finding.abnormal ? bordersOf(place, patches.get(patchName(finding)) ?? []) : [];

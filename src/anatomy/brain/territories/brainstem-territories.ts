@@ -256,7 +256,12 @@ export const brainstemTerritories = {
   },
   'medulla-medial': {
     label: 'Medial medulla',
-    holds: { pyramid: 0.92, 'medial-lemniscus-in-medulla': 0.75, 'hypoglossal-fascicle': 0.8 },
+    holds: {
+      pyramid: 0.92,
+      'medial-lemniscus-in-medulla': 0.75,
+      'hypoglossal-fascicle': 0.8,
+      'lower-vestibular-nuclei': 0.2,
+    },
     source: medulla,
   },
   'medulla-lateral': {
