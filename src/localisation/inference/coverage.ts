@@ -267,7 +267,8 @@ function lookedAt(troubled: ReadonlySet<Mark>): ReadonlySet<Mark> {
       .filter((side) => troubled.has(`${side} ${pair}`))
       .flatMap((side) =>
         aspects
-          .filter((aspect) => troubled.has(`${opposite(side)} ${pair} ${aspect}`))
+          // Weakness is told of first: who tells of a numb limb alone has a strong one.
+          .filter((aspect) => aspect === 'power' || troubled.has(`${opposite(side)} ${pair} ${aspect}`))
           .map((aspect): Mark => `${side} ${pair} ${aspect}`),
       ),
   );
