@@ -49,7 +49,7 @@ interface Filling {
 const paceOfGrowth = { hyperacute: 0.4, acute: 0.7, subacute: 1.3, chronic: 2 } as const;
 
 /** Share of the lesions of a territory that spare one of its systems altogether, and the fewest systems that it must hold for that. */
-const sparing = { share: 0.25, part: 0.9, fromSystems: 3 } as const;
+const sparing = { share: 0.3, parts: [0.9, 0.5], fromSystems: 3 } as const;
 
 function fillingsOf({ isAllOrMost, territory, essential = [] }: TerritoryLesion): readonly Filling[] {
   const even = isAllOrMost === true ? fillings.filter(({ part }) => part > 0.5) : fillings;
@@ -58,13 +58,15 @@ function fillingsOf({ isAllOrMost, territory, essential = [] }: TerritoryLesion)
   const spared = systems.filter((system) => !essential.includes(system));
   return [
     ...even,
-    ...spared.map(
-      (system): Filling => ({
-        key: `without-${system}`,
-        part: sparing.part,
-        share: sparing.share / spared.length,
-        spares: system,
-      }),
+    ...spared.flatMap((system) =>
+      sparing.parts.map(
+        (part): Filling => ({
+          key: `without-${system}-${part}`,
+          part,
+          share: sparing.share / (spared.length * sparing.parts.length),
+          spares: system,
+        }),
+      ),
     ),
   ];
 }
