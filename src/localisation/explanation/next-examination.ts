@@ -1,3 +1,4 @@
+import { bodyPartTable } from '../../anatomy/body-parts.ts';
 import { movementTable } from '../../anatomy/movements.ts';
 import type { dermatomeKeys } from '../../anatomy/skin.ts';
 import { skinPlaceKeys } from '../../anatomy/skin-places.ts';
@@ -82,9 +83,8 @@ const candidates: readonly Candidate[] = items.flatMap((item): Candidate[] => {
 export function* everyTarget(): Generator<ProbeTarget> {
   for (const { target } of candidates) yield target;
   for (const item of items) {
-    const sides = everySide[item.sides];
     if (item.sides === 'optional') yield { item, side: 'midline' };
-    for (const place of placesOf(item)) for (const side of sides) yield { item, side, place };
+    for (const place of placesOf(item)) for (const side of sidesAt(item, place)) yield { item, side, place };
   }
 }
 
@@ -93,6 +93,12 @@ const everySide: Readonly<Record<Item['sides'], readonly Side[]>> = {
   midline: ['midline'],
   optional: [...bodySides, 'midline'],
 };
+
+/** A part that is on each side of the body is named with its side. */
+function sidesAt({ sides }: Item, { kind, key }: FindingPlace): readonly Side[] {
+  const isPaired = kind === 'body-part' && bodyPartTable.get(key)?.paired === true;
+  return sides === 'optional' && isPaired ? bodySides : everySide[sides];
+}
 
 function placesOf(item: Item): readonly FindingPlace[] {
   if (item.probe.kind !== 'sensation') return (item.sites ?? []).map((key) => ({ kind: 'body-part', key }));
