@@ -6,8 +6,8 @@ import { type Answer, send, sendJson } from '../support/client.ts';
 import { type ExamBody, examNumbered } from '../support/example-exam.ts';
 import { startTestService } from '../support/service.ts';
 
-/** No single request may hold the service longer than this; generous, since the machine may be busy. */
-const slowestMs = 2_000;
+/** A request that takes this long hangs; how long one takes is for the benchmarks, since the machine may be busy. */
+const slowestMs = 10_000;
 
 describe('hostile bodies', () => {
   let service: RunningService;
