@@ -75,18 +75,21 @@ function meningealHypotheses(): Hypothesis[] {
   );
 }
 
-/** Cranial nerves that a process of the basal meninges picks out, here and there and on both sides. */
+/**
+ * Cranial nerves that a process of the basal meninges picks out, here and there and on both sides, each with how readily:
+ * the sixth and the seventh above all, the lowest seldom. Order from-memory, shares judged.
+ */
 const basalNerves = [
-  'optic-nerve',
-  'oculomotor-nerve',
-  'pupil-fibres-of-oculomotor-nerve',
-  'trochlear-nerve',
-  'abducens-nerve',
-  'trigeminal-root',
-  'facial-nerve-before-canal',
-  'cochlear-nerve',
-  'vagus-nerve',
-  'hypoglossal-nerve',
+  ['optic-nerve', 0.7],
+  ['oculomotor-nerve', 0.8],
+  ['pupil-fibres-of-oculomotor-nerve', 0.7],
+  ['trochlear-nerve', 0.5],
+  ['abducens-nerve', 1],
+  ['trigeminal-root', 0.5],
+  ['facial-nerve-before-canal', 1],
+  ['cochlear-nerve', 0.7],
+  ['vagus-nerve', 0.5],
+  ['hypoglossal-nerve', 0.35],
 ] as const;
 
 function basalMeningealHypotheses(): Hypothesis[] {
@@ -102,7 +105,7 @@ function basalMeningealHypotheses(): Hypothesis[] {
   ] as const;
   return spreads.map((spread) => {
     const lesion = new LesionBuilder().brain('left', 'meninges', 0.5).brain('left', 'intracranial-pressure', 0.2);
-    for (const side of bodySides) for (const nerve of basalNerves) lesion.brain(side, nerve, spread[side]);
+    for (const side of bodySides) for (const [nerve, share] of basalNerves) lesion.brain(side, nerve, spread[side] * share);
     return hypothesis(site, spread.key, percent.basalMeninges / spreads.length, lesion.build(), {
       process: { ...noProcess, because: 'the meninges at the base catch one cranial nerve after another' },
       faculties: facultiesOf([
