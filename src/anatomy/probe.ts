@@ -52,8 +52,8 @@ export type Probe =
       readonly orAlso?: readonly Faculty[];
       /** A faculty that has to be kept for the sign to be called so: the forehead, in weakness of the lower face. */
       readonly butSpares?: Faculty;
-      /** Whether the sign is named for the side away from what fails: a tongue is pushed into a cheek by its other half. */
-      readonly isCrossed?: boolean;
+      /** Whether the other half has to work to make the sign: it pushes the tongue over, and the jaw. */
+      readonly needsOther?: boolean;
     }
   /** Kept and coded, not reasoned from. */
   | { readonly kind: 'recorded-only' };

@@ -28,7 +28,11 @@ export const lowerCranialSigns = sectionTable(
       hpo: equivalent('HP:0032520', 'Masseter muscular weakness'),
       probe: anyFaculty('jaw-power', 'pseudobulbar'),
     },
-    'jaw-deviation': { label: 'Jaw deviates to this side on opening', bodyPart: 'face', probe: faculty('jaw-power') },
+    'jaw-deviation': {
+      label: 'Jaw deviates to this side on opening',
+      bodyPart: 'face',
+      probe: { kind: 'faculty', faculty: 'jaw-power', needsOther: true },
+    },
 
     // VII
     'facial-weakness': {
@@ -198,14 +202,14 @@ export const lowerCranialSigns = sectionTable(
       label: 'Tongue deviates to this side',
       bodyPart: 'tongue',
       hpo: wider('HP:0010826', 'Abnormality of the twelfth cranial nerve'),
-      probe: faculty('tongue'),
+      probe: { kind: 'faculty', faculty: 'tongue', needsOther: true },
     },
     'tongue-weakness': {
-      label: 'Weakness of the tongue on pushing into this cheek',
+      label: 'Weakness of this half of the tongue, which pushes into the other cheek',
       sides: 'optional',
       bodyPart: 'tongue',
       hpo: equivalent('HP:0000183', 'Tongue muscle weakness'),
-      probe: { kind: 'faculty', faculty: 'tongue', orAlso: ['tongue-denervation'], isCrossed: true },
+      probe: anyFaculty('tongue', 'tongue-denervation'),
     },
     'tongue-wasting': {
       label: 'Wasting of the tongue',

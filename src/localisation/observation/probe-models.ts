@@ -7,7 +7,7 @@ import { type Segment, segmentIndex } from '../../anatomy/segments.ts';
 import type { SkinPlace } from '../../anatomy/skin.ts';
 import { skinPlace } from '../../anatomy/skin-places.ts';
 import { scales } from '../../exam/scales.ts';
-import { type BodySide, opposite } from '../../kernel/side.ts';
+import { type BodySide, opposite, type Side } from '../../kernel/side.ts';
 import { facultyChance } from '../forward/faculty.ts';
 import { type MotorItem, motorDeficit, motorItem } from '../forward/motor.ts';
 import { arcState, reflexItem } from '../forward/reflex-arc.ts';
@@ -319,10 +319,12 @@ function facultyModel({ item, side }: ProbeTarget, probe: Extract<Probe, { kind:
     family: 'faculty',
     steps: [hundredths],
     fractions: (hypothesis) => {
-      const { butSpares, isCrossed } = probe;
-      const own = isCrossed === true && side !== 'midline' ? opposite(side) : side;
-      const failing = Math.max(...faculties.map((faculty) => facultyChance(hypothesis, faculty, own)));
-      return [butSpares === undefined ? failing : failing * (1 - facultyChance(hypothesis, butSpares, side))];
+      const { butSpares, needsOther } = probe;
+      const failingOn = (one: Side): number =>
+        Math.max(...faculties.map((faculty) => facultyChance(hypothesis, faculty, one)));
+      const failing = failingOn(side);
+      if (butSpares !== undefined) return [failing * (1 - facultyChance(hypothesis, butSpares, side))];
+      return [needsOther === true && side !== 'midline' ? failing * (1 - failingOn(opposite(side))) : failing];
     },
     chance: ([chance = 0]) => chance,
   });
