@@ -2,7 +2,7 @@ import { brainFunctionTable, type WiredFunction } from '../../anatomy/brain/func
 import type { PlaceKey } from '../../anatomy/places.ts';
 import type { Faculty } from '../../anatomy/probe.ts';
 import { segmentIndex } from '../../anatomy/segments.ts';
-import { type BodySide, bodySides, type Side } from '../../kernel/side.ts';
+import { type BodySide, bodySides, opposite, type Side } from '../../kernel/side.ts';
 import type { Hypothesis } from '../hypothesis.ts';
 import { cordIndex, placeIndex } from '../lesion.ts';
 import { facultyKey } from '../process.ts';
@@ -127,7 +127,8 @@ function wiredOutside(hypothesis: Hypothesis, faculty: Faculty, side: BodySide):
     case 'breathing':
       return Math.max(0.7 * segmentalLoss(hypothesis, phrenic).motor, 0.5 * bilateralLossTo(hypothesis, 'C4'));
     case 'sympathetic-eye':
-      return sympatheticLoss(hypothesis, side);
+      // Two small pupils and two low lids are alike, and seldom noticed.
+      return sympatheticLoss(hypothesis, side) * (1 - sympatheticLoss(hypothesis, opposite(side)));
     case 'trigeminal-sensation':
       return mean(divisions.map((division) => placeLoss(hypothesis, side, division)));
     case 'corneal':

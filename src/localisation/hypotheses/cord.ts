@@ -96,7 +96,7 @@ function longCavity(): Hypothesis[] {
         `cavity-${depth}`,
         (0.5 * levelFrequency(level)) / (tops.length * 4),
         lesion.build(),
-        { faculties: signsAtLevel(bodySides, level, depth, hornerSeen.both) },
+        { faculties: signsAtLevel(bodySides, level, depth) },
       );
     }),
   );
@@ -146,14 +146,12 @@ function posterior(level: number, depth: number): LesionBuilder {
 
 /**
  * Signs above and beside the limbs that a lesion at a level brings: numbness of the face from the spinal tract of the
- * trigeminal nerve, which comes down to C2; Horner's syndrome from the descending sympathetic fibres, which leave at T1;
- * falls of blood pressure where the outflow below T6 is cut off on both sides. Chances judged.
+ * trigeminal nerve, which comes down to C2; falls of blood pressure where the outflow below T6 is cut off on both sides. Chances judged.
  */
-function signsAtLevel(sides: readonly BodySide[], level: number, depth: number, horner: number): FacultyChances {
+function signsAtLevel(sides: readonly BodySide[], level: number, depth: number): FacultyChances {
   const chances = new Map<string, number>();
   for (const side of sides) {
     if (level <= segmentIndex('C2')) chances.set(facultyKey('trigeminal-sensation', side), 0.25 * depth);
-    if (level <= segmentIndex('T1')) chances.set(facultyKey('sympathetic-eye', side), horner * depth);
   }
   if (sides.length === 2 && level <= segmentIndex('T6')) {
     chances.set(facultyKey('blood-pressure', 'midline'), 0.3 * depth);
@@ -161,9 +159,6 @@ function signsAtLevel(sides: readonly BodySide[], level: number, depth: number, 
   }
   return chances;
 }
-
-/** Horner's syndrome of one side is seen; of both sides seldom noticed. Judged. */
-const hornerSeen = { one: 0.4, both: 0.06 } as const;
 
 const crossSectionLesions = [
   { key: 'spinal-cord-transverse', part: 'whole cross-section', of: 'transverse', build: transverse },
@@ -226,7 +221,7 @@ function halves(): Hypothesis[] {
             `${depth}-${key}`,
             (percent * levelFrequency(level) * share) / (totalFrequency * depths.length * 2),
             lesion.build(),
-            { faculties: signsAtLevel([side], level, depth, hornerSeen.one) },
+            { faculties: signsAtLevel([side], level, depth) },
           );
         }),
       ),
@@ -244,7 +239,7 @@ function crossSectionHypotheses(): Hypothesis[] {
           String(depth),
           (percent * levelFrequency(level)) / (totalFrequency * depths.length),
           build(level, depth).build(),
-          { faculties: of === 'posterior' ? new Map() : signsAtLevel(bodySides, level, depth, hornerSeen.both) },
+          { faculties: of === 'posterior' ? new Map() : signsAtLevel(bodySides, level, depth) },
         ),
       ),
     );

@@ -105,7 +105,8 @@ function basalMeningealHypotheses(): Hypothesis[] {
   ] as const;
   return spreads.map((spread) => {
     const lesion = new LesionBuilder().brain('left', 'meninges', 0.5).brain('left', 'intracranial-pressure', 0.2);
-    for (const side of bodySides) for (const [nerve, share] of basalNerves) lesion.brain(side, nerve, spread[side] * share);
+    for (const side of bodySides)
+      for (const [nerve, share] of basalNerves) lesion.brain(side, nerve, spread[side] * share);
     return hypothesis(site, spread.key, percent.basalMeninges / spreads.length, lesion.build(), {
       process: { ...noProcess, because: 'the meninges at the base catch one cranial nerve after another' },
       faculties: facultiesOf([

@@ -1,6 +1,5 @@
 import type { PlaceKey } from '../../anatomy/places.ts';
 import type { BodySide } from '../../kernel/side.ts';
-import { type FacultyChances, facultyKey } from '../process.ts';
 
 /**
  * How much of a nerve, plexus part or root a focal lesion takes, and how often it is so. Motor and sensory fibres are hit
@@ -54,8 +53,3 @@ export const sideSpreads = [
   { key: 'left-worse', left: 1, right: 0.35 },
   { key: 'right-worse', left: 0.35, right: 1 },
 ] as const satisfies readonly ({ readonly key: string } & Readonly<Record<BodySide, number>>)[];
-
-/** Horner's syndrome where the sympathetic fibres of T1 and T2 lie close to the lesion. */
-export function hornerOf(chance: number, side: BodySide): FacultyChances {
-  return chance === 0 ? new Map() : new Map([[facultyKey('sympathetic-eye', side), chance]]);
-}

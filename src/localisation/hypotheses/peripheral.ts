@@ -7,7 +7,7 @@ import { type BodySide, bodySides } from '../../kernel/side.ts';
 import { type Hypothesis, hypothesis, type Site } from '../hypothesis.ts';
 import { LesionBuilder } from '../lesion.ts';
 import { type FacultyChances, facultyKey } from '../process.ts';
-import { type Extent, extents, groupFrequency, hornerOf, shareOf } from './extents.ts';
+import { type Extent, extents, groupFrequency, shareOf } from './extents.ts';
 import { fascicles, fascicularShare } from './fascicles.ts';
 import { plexusHypotheses } from './plexuses.ts';
 import { rootHypotheses } from './roots.ts';
@@ -74,22 +74,16 @@ function placeHypotheses(): Hypothesis[] {
           extent.key,
           (percentOf(key) * evenly * shareOf(extent, key)) / (shares * 2),
           new LesionBuilder().place(side, key, extent.motor, extent.sensory).build(),
-          { faculties: facultiesOf(key, side, extent) },
+          { faculties: facultiesOf(key, side, extent.sensory) },
         ),
       ),
     );
   });
 }
 
-function facultiesOf(
-  key: PlaceKey,
-  side: BodySide,
-  { motor, sensory }: { readonly motor: number; readonly sensory: number },
-): FacultyChances {
-  if (key === 'lower-trunk') return hornerOf(0.3 * motor, side);
-  // Half of the pelvic floor and the saddle; the other half keeps the sphincters closed.
-  if (key === 'pudendal-nerve') return new Map([[facultyKey('saddle-sensation', side), 0.7 * sensory]]);
-  return new Map();
+/** Half of the pelvic floor and the saddle; the other half keeps the sphincters closed. */
+function facultiesOf(key: PlaceKey, side: BodySide, sensory: number): FacultyChances {
+  return new Map(key === 'pudendal-nerve' ? [[facultyKey('saddle-sensation', side), 0.7 * sensory]] : []);
 }
 
 function fascicularHypotheses(): Hypothesis[] {
@@ -99,7 +93,7 @@ function fascicularHypotheses(): Hypothesis[] {
       for (const [place, motor, sensory] of hits) lesion.place(side, place, motor, sensory);
       const deepest = Math.max(...hits.map(([, motor]) => motor));
       return hypothesis(placeSite(site, side), key, (percentOf(site) * share) / 2, lesion.build(), {
-        faculties: facultiesOf(site, side, { motor: deepest, sensory: deepest }),
+        faculties: facultiesOf(site, side, deepest),
       });
     }),
   );

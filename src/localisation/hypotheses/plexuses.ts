@@ -4,7 +4,7 @@ import { type BodySide, bodySides, opposite } from '../../kernel/side.ts';
 import { type Hypothesis, hypothesis, type Site } from '../hypothesis.ts';
 import { LesionBuilder } from '../lesion.ts';
 import { type FacultyChances, facultyKey } from '../process.ts';
-import { extents, groupFrequency, hornerOf } from './extents.ts';
+import { extents, groupFrequency } from './extents.ts';
 
 const brachialParts = ['upper-trunk', 'middle-trunk', 'lower-trunk'] as const;
 const lumbosacralParts = ['lumbar-plexus', 'lumbosacral-trunk', 'sacral-plexus'] as const;
@@ -38,7 +38,6 @@ function wholeBrachial(): Hypothesis[] {
           `${spread.key}-${extent.key}`,
           (groupFrequency.wholeBrachialPlexus * spread.share) / 4,
           lesion.build(),
-          { faculties: hornerOf(spread.key === 'upper-worse' ? 0 : 0.3 * extent.motor, side) },
         );
       }),
     ),

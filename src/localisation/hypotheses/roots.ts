@@ -3,7 +3,7 @@ import { type BodySide, bodySides, opposite } from '../../kernel/side.ts';
 import { type Hypothesis, hypothesis, type Site } from '../hypothesis.ts';
 import { LesionBuilder } from '../lesion.ts';
 import { type FacultyChances, facultyKey } from '../process.ts';
-import { extents, groupFrequency, hornerOf, sideSpreads } from './extents.ts';
+import { extents, groupFrequency, sideSpreads } from './extents.ts';
 
 /**
  * How often a single root is the one affected, in percent of root lesions. Judged from the dominance of L5, S1, C7 and C6.
@@ -65,7 +65,6 @@ function singleRoots(): Hypothesis[] {
           extent.key,
           (groupFrequency.root * weight * extent.share) / (total * 2),
           new LesionBuilder().root(side, segment, extent.motor, extent.sensory).build(),
-          { faculties: hornerOf(segment === 'T1' ? 0.35 : segment === 'C8' ? 0.1 : 0, side) },
         ),
       ),
     ),
@@ -92,7 +91,6 @@ function adjacentRoots(): Hypothesis[] {
             .root(side, upper, extent.motor, extent.sensory)
             .root(side, lower, extent.motor, extent.sensory)
             .build(),
-          { faculties: hornerOf(lower === 'T1' ? 0.4 : 0, side) },
         ),
       ),
     ),
