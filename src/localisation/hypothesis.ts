@@ -19,6 +19,11 @@ export interface Site {
   readonly isDiffuse?: boolean;
 }
 
+/** A process over much of the nervous system whose kind also has places, as it is named to the outside. */
+export function widespreadSite(key: string, label: string, kind: SiteKind): Site {
+  return { key, label, side: 'both', level: null, kind, isDiffuse: true };
+}
+
 /** One way in which things may stand: what is damaged, how much, and how often that is met. */
 export interface Hypothesis {
   readonly site: Site;

@@ -1,24 +1,14 @@
 import { bodySides } from '../../kernel/side.ts';
-import { type Hypothesis, hypothesis, type Site } from '../hypothesis.ts';
+import { type Hypothesis, hypothesis, widespreadSite } from '../hypothesis.ts';
 import { intact, LesionBuilder } from '../lesion.ts';
-import type { SiteKind } from '../localisation.ts';
 import { noProcess } from '../process.ts';
 import { facultiesOf, type ProcessSign } from './process-signs.ts';
 
 /** Percent of all focal and diffuse findings. Judged from what reaches a neurologist. */
 const percent = { pressure: 0.7, meninges: 0.7, basalMeninges: 0.1, encephalopathy: 1.2, dementia: 1.2 } as const;
 
-const whole = (key: string, label: string, kind: SiteKind): Site => ({
-  key,
-  label,
-  side: 'both',
-  level: null,
-  kind,
-  isDiffuse: true,
-});
-
 function pressureHypotheses(): Hypothesis[] {
-  const site = whole('raised-intracranial-pressure', 'Raised intracranial pressure', 'intracranial-pressure');
+  const site = widespreadSite('raised-intracranial-pressure', 'Raised intracranial pressure', 'intracranial-pressure');
   const process = {
     ...noProcess,
     because: 'pressure in the skull is passed on to optic nerves, sixth nerves and brainstem',
@@ -51,7 +41,7 @@ function pressureHypotheses(): Hypothesis[] {
 }
 
 function meningealHypotheses(): Hypothesis[] {
-  const site = whole('meningeal-irritation', 'Meningeal irritation', 'meninges');
+  const site = widespreadSite('meningeal-irritation', 'Meningeal irritation', 'meninges');
   const process = { ...noProcess, because: 'inflamed or bloodstained meninges resist being stretched' };
   return (
     [
@@ -93,7 +83,7 @@ const basalNerves = [
 ] as const;
 
 function basalMeningealHypotheses(): Hypothesis[] {
-  const site = whole(
+  const site = widespreadSite(
     'basal-meningeal-process',
     'Process of the basal meninges with several cranial nerves',
     'meninges',
@@ -119,7 +109,7 @@ function basalMeningealHypotheses(): Hypothesis[] {
 
 /** Both hemispheres at once: clouded, as in metabolic upset, or awake but failing, as in degeneration. */
 function encephalopathyHypotheses(): Hypothesis[] {
-  const site = whole('diffuse-encephalopathy', 'Diffuse disorder of both hemispheres', 'encephalopathy');
+  const site = widespreadSite('diffuse-encephalopathy', 'Diffuse disorder of both hemispheres', 'encephalopathy');
   const forms: readonly (readonly [string, number, readonly ProcessSign[]])[] = [
     [
       'clouded',

@@ -1,9 +1,8 @@
 import type { StructureKey } from '../../anatomy/brain/structures.ts';
 import { segmentIndex } from '../../anatomy/segments.ts';
 import { type BodySide, bodySides, opposite } from '../../kernel/side.ts';
-import { type Hypothesis, hypothesis, type Site } from '../hypothesis.ts';
+import { type Hypothesis, hypothesis, widespreadSite } from '../hypothesis.ts';
 import { LesionBuilder } from '../lesion.ts';
-import type { SiteKind } from '../localisation.ts';
 import { noProcess, type Process, reached } from '../process.ts';
 import { facultiesOf, type ProcessSign } from './process-signs.ts';
 
@@ -20,15 +19,6 @@ const percent = {
   cerebellar: 0.9,
 } as const;
 
-const widespread = (key: string, label: string, kind: SiteKind): Site => ({
-  key,
-  label,
-  side: 'both',
-  level: null,
-  kind,
-  isDiffuse: true,
-});
-
 type Losses = Readonly<Partial<Record<StructureKey, number>>>;
 
 function damageOf(left: Losses, right: Losses): LesionBuilder {
@@ -43,7 +33,7 @@ function damageOf(left: Losses, right: Losses): LesionBuilder {
   return lesion;
 }
 
-const akineticRigid = widespread(
+const akineticRigid = widespreadSite(
   'akinetic-rigid-syndrome',
   'Akinetic-rigid disorder of the basal ganglia',
   'basal-ganglia',
@@ -149,7 +139,7 @@ function akineticHypotheses(): Hypothesis[] {
 
 /** Movements in excess that belong to no one place. */
 function hyperkineticHypotheses(): Hypothesis[] {
-  const site = widespread('hyperkinetic-syndrome', 'Hyperkinetic disorder of the basal ganglia', 'basal-ganglia');
+  const site = widespreadSite('hyperkinetic-syndrome', 'Hyperkinetic disorder of the basal ganglia', 'basal-ganglia');
   const forms: readonly (readonly [string, number, readonly ProcessSign[]])[] = [
     [
       'chorea',
@@ -202,7 +192,7 @@ function ballismHypotheses(): Hypothesis[] {
 }
 
 function tremorHypotheses(): Hypothesis[] {
-  const site = widespread('action-tremor', 'Action tremor of both arms', 'basal-ganglia');
+  const site = widespreadSite('action-tremor', 'Action tremor of both arms', 'basal-ganglia');
   return [0.95, 0.85].map((chance, place) =>
     hypothesis(site, String(place), percent.tremor / 2, damageOf({}, {}).build(), {
       process: { ...noProcess, because: 'the tremor is one of holding and moving, on both sides' },
@@ -217,7 +207,7 @@ function tremorHypotheses(): Hypothesis[] {
 
 /** Steps that do not start, with bladder and thinking, as in hydrocephalus and disease of small vessels. */
 function frontalGaitHypotheses(): Hypothesis[] {
-  const site = widespread('frontal-gait-disorder', 'Frontal disorder of gait', 'basal-ganglia');
+  const site = widespreadSite('frontal-gait-disorder', 'Frontal disorder of gait', 'basal-ganglia');
   return [0.9, 0.6].map((depth) =>
     hypothesis(
       site,
@@ -256,7 +246,7 @@ const autonomicFailure: readonly ProcessSign[] = [
 ];
 
 function cerebellarDegeneration(): Hypothesis[] {
-  const site = widespread('cerebellar-degeneration', 'Degeneration of the whole cerebellum', 'cerebellum');
+  const site = widespreadSite('cerebellar-degeneration', 'Degeneration of the whole cerebellum', 'cerebellum');
   const forms = [
     { key: 'pure', share: 0.4, hemisphere: 0.75, vermis: 0.85, pyramidal: 0, process: cerebellumOnly },
     { key: 'mild', share: 0.2, hemisphere: 0.45, vermis: 0.7, pyramidal: 0, process: cerebellumOnly },

@@ -6,6 +6,20 @@ const pons = recalled('brazis', 'pons');
 const medulla = recalled('brazis', 'medulla oblongata');
 const cerebellum = recalled('brazis', 'cerebellum');
 
+/** What a process of the whole brainstem takes on either side. Judged. */
+const oneHalf = {
+  'oculomotor-nucleus': 0.5,
+  'abducens-nucleus': 0.6,
+  'facial-nucleus': 0.45,
+  'nucleus-ambiguus': 0.45,
+  'vestibular-nuclei': 0.5,
+  'superior-cerebellar-peduncle': 0.5,
+  'basis-pontis': 0.4,
+  'midbrain-reticular-formation': 0.6,
+  'pontine-reticular-formation': 0.5,
+  'medial-longitudinal-fasciculus': 0.35,
+} as const;
+
 /** Brainstem by level and by what lies in front, behind and to the side, and the cerebellum. */
 export const brainstemTerritories = {
   'midbrain-ventral': {
@@ -343,30 +357,8 @@ export const brainstemTerritories = {
   },
   'brainstem-diffuse': {
     label: 'Brainstem on both sides',
-    holds: {
-      'oculomotor-nucleus': 0.5,
-      'abducens-nucleus': 0.6,
-      'facial-nucleus': 0.45,
-      'nucleus-ambiguus': 0.45,
-      'vestibular-nuclei': 0.5,
-      'superior-cerebellar-peduncle': 0.5,
-      'basis-pontis': 0.4,
-      'midbrain-reticular-formation': 0.6,
-      'pontine-reticular-formation': 0.5,
-      'medial-longitudinal-fasciculus': 0.35,
-    },
-    across: {
-      'oculomotor-nucleus': 0.5,
-      'abducens-nucleus': 0.6,
-      'facial-nucleus': 0.45,
-      'nucleus-ambiguus': 0.45,
-      'vestibular-nuclei': 0.5,
-      'superior-cerebellar-peduncle': 0.5,
-      'basis-pontis': 0.4,
-      'midbrain-reticular-formation': 0.6,
-      'pontine-reticular-formation': 0.5,
-      'medial-longitudinal-fasciculus': 0.35,
-    },
+    holds: oneHalf,
+    across: oneHalf,
     source: recalled('adams-victor', 'brainstem encephalitis'),
   },
   'grey-matter-around-ventricles': {
