@@ -45,7 +45,7 @@ const listedAtLeast = 3;
 const contendersAtMost = 8;
 const contenderFrom = 0.004;
 /** Hypotheses that stand for each of them. */
-const membersAtMost = 4;
+const membersAtMost = 6;
 
 /** @param compiled what `compileModel` worked out, if it was kept */
 export function createLocaliser(compiled?: CompiledModel | null): Localiser {
@@ -272,7 +272,7 @@ function contenders(inference: Inference, weights: PosteriorWeights): readonly C
   return inference.groups
     .slice(0, contendersAtMost)
     .filter(({ probability }) => probability > contenderFrom)
-    .map(({ group, probability }) => ({ probability, members: weights.within(group).slice(0, membersAtMost) }));
+    .map(({ group, probability }) => ({ probability, members: weights.heaviest(group, membersAtMost) }));
 }
 
 /** What is not worth proposing: what has been tested, and what could not be. */

@@ -41,7 +41,10 @@ function personAndTempo(exam: Exam): string {
   ].join(', ');
   if (durationDays === undefined)
     return tempo === '' ? `${person}; onset and course are not stated` : `${person}, ${tempo}`;
-  const history = durationWords(durationDays).replace(/ (\w+?)s?$/, '-$1 history');
+  const history =
+    durationDays === 0
+      ? 'history of less than a day'
+      : durationWords(durationDays).replace(/ (\w+?)s?$/, '-$1 history');
   return `${person} with ${/^(?:8|11|18)-/.test(history) ? 'an' : 'a'} ${history}${tempo === '' ? '' : `: ${tempo}`}`;
 }
 
@@ -68,7 +71,7 @@ export function personWords({ ageYears, sex }: Exam['person']): string {
   return `${article} ${years}-year-old ${noun}`;
 }
 
-/** Days up to two weeks, then weeks, months, years, in whole numbers. */
+/** Hours within the first day, days up to two weeks, then weeks, months, years, in whole numbers. */
 export function durationWords(days: number): string {
   const [count, unit] =
     days < 1

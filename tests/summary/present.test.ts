@@ -92,6 +92,15 @@ describe('opening', () => {
   });
 });
 
+describe('the opening', () => {
+  it('makes no hours of a trouble that began today', () => {
+    const { onset, ...exam } = bedsideExam({ findings: {} });
+    expect(openingSentences({ ...exam, onset: { ...onset, durationDays: 0 } })[0]).toContain(
+      'with a history of less than a day',
+    );
+  });
+});
+
 describe('findings in prose', () => {
   it('merges both sides and the same grade', () => {
     const { findings } = bedsideExam({

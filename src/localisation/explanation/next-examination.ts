@@ -166,7 +166,10 @@ interface Ranked {
   readonly bits: number;
 }
 
-/** One proposal per idea: the muscles of one group, neighbouring patches of skin, and both sides tell much the same. */
+/**
+ * One proposal per idea: the muscles of one group, neighbouring patches of skin, two names of one failure, and both sides
+ * tell much the same.
+ */
 function diverse(ranked: readonly Ranked[]): readonly Ranked[] {
   const seen = new Set<string>();
   return ranked.filter(({ candidate: { target, place } }) => {
@@ -179,6 +182,7 @@ function diverse(ranked: readonly Ranked[]): readonly Ranked[] {
 
 function ideaOf({ item }: ProbeTarget, place: FindingPlace | undefined): string {
   if (item.probe.kind === 'movement') return `muscles of ${movementTable.get(item.probe.movement)?.group}`;
+  if (item.probe.kind === 'faculty' && place === undefined) return `failure of ${item.probe.faculty}`;
   return place === undefined ? itemId(item) : `${itemId(item)} ${place.kind}`;
 }
 

@@ -36,6 +36,15 @@ export class PosteriorWeights {
     return known;
   }
 
+  /** So many of the heaviest of them, among themselves. */
+  heaviest(group: SiteGroup, count: number): Mixture {
+    return this.normalised(
+      this.within(group)
+        .slice(0, count)
+        .map(({ index }) => index),
+    );
+  }
+
   /** Every other hypothesis that matters. */
   outside({ members }: SiteGroup): Mixture {
     const inside = new Set(members);

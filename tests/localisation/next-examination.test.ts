@@ -1,0 +1,31 @@
+import { describe, expect, it } from 'vitest';
+import { createLocaliser } from '../../src/localisation/localise.ts';
+import { bedsideExam } from '../support/bedside.ts';
+
+const localiser = createLocaliser();
+
+/** A third nerve palsy with its pupil: nerve, midbrain, cavernous sinus and orbital apex come into question. */
+const thirdNerve = bedsideExam({
+  findings: {
+    cranialNerves: [
+      { sign: 'third-nerve-palsy', side: 'right', present: true },
+      { sign: 'dilated-pupil', side: 'right', present: true },
+    ],
+  },
+});
+
+describe('what to examine next', () => {
+  const { nextExamination } = localiser.localise(thirdNerve);
+
+  it('names the place that holds the fibres: the optic nerve runs in the apex of the orbit (Brazis, ocular motor nerves)', () => {
+    const sight = nextExamination.filter(({ item }) => /colour-vision|relative-afferent/.test(item));
+    expect(sight.length).toBeGreaterThan(0);
+    for (const { because } of sight)
+      expect(because).toMatch(/^likely to be affected by a lesion of the right orbital apex/);
+  });
+
+  it('proposes one failure once, by whatever names it goes', () => {
+    const failures = nextExamination.filter(({ item }) => /eye-abduction-weakness|sixth-nerve-palsy/.test(item));
+    expect(failures).toHaveLength(1);
+  });
+});
