@@ -6,18 +6,20 @@ import type { BodySide } from '../../kernel/side.ts';
  * unequally often enough that an examination of one kind alone must not count against the site. Judged.
  */
 export const extents = [
-  { key: 'severe', motor: 0.95, sensory: 0.9, share: 0.3 },
-  { key: 'partial', motor: 0.5, sensory: 0.55, share: 0.4 },
+  { key: 'severe', motor: 0.95, sensory: 0.9, share: 0.25 },
+  { key: 'partial', motor: 0.5, sensory: 0.55, share: 0.3 },
   { key: 'mainly-sensory', motor: 0.06, sensory: 0.6, share: 0.15 },
   { key: 'mainly-motor', motor: 0.6, sensory: 0.08, share: 0.15 },
+  { key: 'moderate', motor: 0.75, sensory: 0.75, share: 0.15 },
 ] as const;
 
 export type Extent = (typeof extents)[number];
 
 /** Shares of the same extents where a nerve is squeezed in a narrow passage: its sensory fibres suffer first. Judged. */
 const squeezedShare: Readonly<Record<Extent['key'], number>> = {
-  severe: 0.28,
-  partial: 0.39,
+  severe: 0.23,
+  partial: 0.32,
+  moderate: 0.12,
   'mainly-sensory': 0.28,
   'mainly-motor': 0.05,
 };

@@ -36,8 +36,9 @@ export const fascicles: readonly Fascicular[] = [
   // A band or rib under the trunk presses on its T1 fibres first, so the thumb suffers before the little finger.
   { site: 'lower-trunk', key: 't1-worse-severe', share: 0.25, hits: [['lower-trunk-t1', 0.92, 0.85], ['lower-trunk-c8', 0.3, 0.4]], source: book('neurogenic thoracic outlet syndrome') },
   { site: 'lower-trunk', key: 't1-worse-partial', share: 0.25, hits: [['lower-trunk-t1', 0.6, 0.6], ['lower-trunk-c8', 0.12, 0.25]], source: book('neurogenic thoracic outlet syndrome') },
-  { site: 'deep-branch-of-ulnar-nerve', key: 'beyond-hypothenar-severe', share: 0.3, hits: [['deep-branch-of-ulnar-nerve-beyond-hypothenar', 0.95, 0]], source: book('ulnar neuropathy at the wrist') },
-  { site: 'deep-branch-of-ulnar-nerve', key: 'beyond-hypothenar-partial', share: 0.3, hits: [['deep-branch-of-ulnar-nerve-beyond-hypothenar', 0.5, 0]], source: book('ulnar neuropathy at the wrist') },
+  { site: 'deep-branch-of-ulnar-nerve', key: 'beyond-hypothenar-severe', share: 0.2, hits: [['deep-branch-of-ulnar-nerve-beyond-hypothenar', 0.95, 0]], source: book('ulnar neuropathy at the wrist') },
+  { site: 'deep-branch-of-ulnar-nerve', key: 'beyond-hypothenar-moderate', share: 0.2, hits: [['deep-branch-of-ulnar-nerve-beyond-hypothenar', 0.75, 0]], source: book('ulnar neuropathy at the wrist') },
+  { site: 'deep-branch-of-ulnar-nerve', key: 'beyond-hypothenar-partial', share: 0.2, hits: [['deep-branch-of-ulnar-nerve-beyond-hypothenar', 0.5, 0]], source: book('ulnar neuropathy at the wrist') },
   { site: 'spinal-accessory-nerve', key: 'above-sternocleidomastoid', share: 0.15, hits: [['spinal-accessory-nerve-upper-neck', 0.85, 0]], source: recalled('brazis', 'accessory nerve') },
   // In many feet the branch to the heel leaves inside the tunnel.
   { site: 'tibial-nerve-tarsal-tunnel', key: 'with-heel', share: 0.35, hits: [['tibial-nerve-tarsal-tunnel', 0.5, 0.65], ['medial-calcaneal-nerve', 0, 0.6]], source: book('tarsal tunnel syndrome') },
