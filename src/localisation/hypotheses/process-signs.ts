@@ -38,12 +38,32 @@ const pairedFaculties: ReadonlySet<Faculty> = new Set<Faculty>([
 export type ProcessSign = readonly [Faculty, number, number?];
 
 /**
+ * What a process that weakens the palate weakens with it, as a share of the chance of the palate: nerves, junctions and
+ * muscles of the throat, tongue and jaw seldom fail one without the other. Judged; a form that says otherwise is held to that.
+ */
+const withThePalate: readonly (readonly [Faculty, number])[] = [
+  ['gag', 0.7],
+  ['speech-articulation', 0.8],
+  ['voice', 0.6],
+  ['tongue', 0.45],
+  ['jaw-power', 0.3],
+];
+
+function withCompanions(list: readonly ProcessSign[]): readonly ProcessSign[] {
+  const palate = list.find(([faculty]) => faculty === 'palate');
+  if (palate === undefined) return list;
+  const named = new Set(list.map(([faculty]) => faculty));
+  const companions = withThePalate.filter(([faculty]) => !named.has(faculty));
+  return [...list, ...companions.map(([faculty, share]): ProcessSign => [faculty, share * palate[1]])];
+}
+
+/**
  * Chances of signs that a process shows on both sides.
  * @param worse the worse side of a lopsided process; null when both are alike
  */
 export function facultiesOf(list: readonly ProcessSign[], worse: BodySide | null = null): FacultyChances {
   return new Map(
-    list.flatMap(([faculty, chance, onBetterSide]) =>
+    withCompanions(list).flatMap(([faculty, chance, onBetterSide]) =>
       (pairedFaculties.has(faculty) ? bodySides : (['midline'] as const)).map(
         (side) =>
           [
