@@ -1,5 +1,5 @@
 import { recalled, type Source } from '../../kernel/cite.ts';
-import { type Segment, segmentIndex } from '../segments.ts';
+import { segmentIndex } from '../segments.ts';
 import { other, type Path, partly, same, series } from './path.ts';
 import type { StructureKey } from './structures.ts';
 
@@ -7,12 +7,11 @@ import type { StructureKey } from './structures.ts';
 export const bodyAreas = ['face', 'arm', 'hand', 'leg', 'foot'] as const;
 export type BodyArea = (typeof bodyAreas)[number];
 
-/** Which area of the cortex serves a segment: the trunk goes with the arm above T6 and with the leg below. */
+/** Which area of the cortex serves a segment: the trunk goes with the hand above T6 and with the leg below. */
 export function areaOf(segment: number): Exclude<BodyArea, 'face'> {
   if (segment <= segmentIndex('C6')) return 'arm';
   if (segment <= segmentIndex('T5')) return 'hand';
-  const lastOfLeg: Segment = 'L3';
-  return segment <= segmentIndex(lastOfLeg) ? 'leg' : 'foot';
+  return segment <= segmentIndex('L3') ? 'leg' : 'foot';
 }
 
 export interface LongTract {
@@ -81,23 +80,19 @@ const limbPain = (area: BodyArea): Path =>
     partly(corticalShare.pain, other(sensoryCortex[area])),
   );
 
-/** The corticobulbar fibres from one hemisphere as far as the facial nucleus; those to the nuclei below run on with them. */
-export const corticobulbar = other(
+const corticobulbarFibres = [
   'motor-cortex-face',
   'corona-radiata',
   'internal-capsule-genu',
   'corticobulbar-fibres-in-midbrain',
   'corticobulbar-fibres-in-pons',
-);
+] as const;
+
+/** The corticobulbar fibres from one hemisphere as far as the facial nucleus; those to the nuclei below run on with them. */
+export const corticobulbar = other(...corticobulbarFibres);
 
 /** The same fibres from the hemisphere of the side on which the sign shows. */
-export const uncrossedCorticobulbar = same(
-  'motor-cortex-face',
-  'corona-radiata',
-  'internal-capsule-genu',
-  'corticobulbar-fibres-in-midbrain',
-  'corticobulbar-fibres-in-pons',
-);
+export const uncrossedCorticobulbar = same(...corticobulbarFibres);
 
 const faceBeyondNucleus = other(
   'trigeminothalamic-fibres',

@@ -34,7 +34,7 @@ function site(key: string, part: string, level: number, side: Site['side']): Sit
   return { key, label: `Spinal cord at ${segment}, ${part}`, side, level: segment, kind: 'cord' };
 }
 
-/** Grey matter and entering root of one side at the lesion and, by a share, one segment below it. */
+/** Grey matter and entering root of one side at the lesion; of the anterior horn a share one segment below it too. */
 function ownSegment(lesion: LesionBuilder, side: BodySide, level: number, depth: number): void {
   lesion.cord('anteriorHorn', side, level, depth).cord('anteriorHorn', side, level + 1, depth * 0.25);
   lesion.cord('dorsalRoot', side, level, depth * 0.2);
@@ -88,7 +88,7 @@ function longCavity(): Hypothesis[] {
         for (let segment = level; segment <= level + 6; segment += 1) {
           lesion.cord('crossing', side, segment, depth).cord('anteriorHorn', side, segment, depth * 0.55);
         }
-        lesion.cord('corticospinal', side, level, depth * 0.3);
+        lesion.cord('corticospinal', side, level, depth * centralTract);
       }
       return hypothesis(
         // Named, as the shorter ones are, by the first segment whose skin has lost pain.

@@ -1,7 +1,7 @@
 import { bodySides } from '../../kernel/side.ts';
 import { type Hypothesis, hypothesis, widespreadSite } from '../hypothesis.ts';
 import { intact, LesionBuilder } from '../lesion.ts';
-import { noProcess } from '../process.ts';
+import { processOf } from '../process.ts';
 import { facultiesOf, type ProcessSign } from './process-signs.ts';
 
 /** Percent of all focal and diffuse findings. Judged from what reaches a neurologist. */
@@ -9,10 +9,9 @@ const percent = { pressure: 0.7, meninges: 0.7, basalMeninges: 0.1, encephalopat
 
 function pressureHypotheses(): Hypothesis[] {
   const site = widespreadSite('raised-intracranial-pressure', 'Raised intracranial pressure', 'intracranial-pressure');
-  const process = {
-    ...noProcess,
+  const process = processOf({
     because: 'pressure in the skull is passed on to optic nerves, sixth nerves and brainstem',
-  };
+  });
   return (
     [
       ['awake', 0.95, 0.6, [['visual-acuity', 0.12]]],
@@ -42,7 +41,7 @@ function pressureHypotheses(): Hypothesis[] {
 
 function meningealHypotheses(): Hypothesis[] {
   const site = widespreadSite('meningeal-irritation', 'Meningeal irritation', 'meninges');
-  const process = { ...noProcess, because: 'inflamed or bloodstained meninges resist being stretched' };
+  const process = processOf({ because: 'inflamed or bloodstained meninges resist being stretched' });
   return (
     [
       ['alert', 0.95, 0.5, []],
@@ -98,7 +97,7 @@ function basalMeningealHypotheses(): Hypothesis[] {
     for (const side of bodySides)
       for (const [nerve, share] of basalNerves) lesion.brain(side, nerve, spread[side] * share);
     return hypothesis(site, spread.key, percent.basalMeninges / spreads.length, lesion.build(), {
-      process: { ...noProcess, because: 'the meninges at the base catch one cranial nerve after another' },
+      process: processOf({ because: 'the meninges at the base catch one cranial nerve after another' }),
       faculties: facultiesOf([
         ['consciousness', 0.2],
         ['attention', 0.2],
@@ -167,7 +166,7 @@ function encephalopathyHypotheses(): Hypothesis[] {
   ];
   return forms.map(([key, frequency, signs]) =>
     hypothesis(site, key, frequency, intact, {
-      process: { ...noProcess, because: 'both hemispheres are affected throughout' },
+      process: processOf({ because: 'both hemispheres are affected throughout' }),
       faculties: facultiesOf(signs),
     }),
   );

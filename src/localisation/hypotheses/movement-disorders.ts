@@ -2,8 +2,8 @@ import type { StructureKey } from '../../anatomy/brain/structures.ts';
 import { segmentIndex } from '../../anatomy/segments.ts';
 import { type BodySide, bodySides, opposite } from '../../kernel/side.ts';
 import { type Hypothesis, hypothesis, widespreadSite } from '../hypothesis.ts';
-import { LesionBuilder } from '../lesion.ts';
-import { noProcess, type Process, reached } from '../process.ts';
+import { intact, LesionBuilder } from '../lesion.ts';
+import { processOf, reached } from '../process.ts';
 import { facultiesOf, type ProcessSign } from './process-signs.ts';
 
 /** Percent of all focal and diffuse findings. Judged from what reaches a neurologist. */
@@ -129,7 +129,7 @@ function akineticHypotheses(): Hypothesis[] {
         (percent.akineticRigid * share) / 2,
         damageOf(losses('left'), losses('right')).build(),
         {
-          process: { ...noProcess, because: 'the basal ganglia fail to set speed, size and tone of movement' },
+          process: processOf({ because: 'the basal ganglia fail to set speed, size and tone of movement' }),
           faculties: facultiesOf(signs),
         },
       );
@@ -173,8 +173,8 @@ function hyperkineticHypotheses(): Hypothesis[] {
     ['tics', percent.tics, [['tics', 0.95]]],
   ];
   return forms.map(([key, frequency, signs]) =>
-    hypothesis(site, key, frequency, damageOf({}, {}).build(), {
-      process: { ...noProcess, because: 'the basal ganglia let unwilled movements through' },
+    hypothesis(site, key, frequency, intact, {
+      process: processOf({ because: 'the basal ganglia let unwilled movements through' }),
       faculties: facultiesOf(signs),
     }),
   );
@@ -194,8 +194,8 @@ function ballismHypotheses(): Hypothesis[] {
 function tremorHypotheses(): Hypothesis[] {
   const site = widespreadSite('action-tremor', 'Action tremor of both arms', 'basal-ganglia');
   return [0.95, 0.85].map((chance, place) =>
-    hypothesis(site, String(place), percent.tremor / 2, damageOf({}, {}).build(), {
-      process: { ...noProcess, because: 'the tremor is one of holding and moving, on both sides' },
+    hypothesis(site, String(place), percent.tremor / 2, intact, {
+      process: processOf({ because: 'the tremor is one of holding and moving, on both sides' }),
       faculties: facultiesOf([
         ['postural-tremor', chance],
         ['trunk-coordination', place === 0 ? 0.05 : 0.2],
@@ -215,7 +215,7 @@ function frontalGaitHypotheses(): Hypothesis[] {
       percent.frontalGait / 2,
       damageOf({ 'medial-frontal-cortex': depth }, { 'medial-frontal-cortex': depth }).build(),
       {
-        process: { ...noProcess, because: 'the medial frontal lobes no longer start and scale the steps' },
+        process: processOf({ because: 'the medial frontal lobes no longer start and scale the steps' }),
         faculties: facultiesOf([
           ['executive', 0.45],
           ['attention', 0.25],
@@ -229,13 +229,12 @@ function frontalGaitHypotheses(): Hypothesis[] {
 }
 
 /** Spinocerebellar forms lose the longest sensory fibres and the tracts as well. */
-const longAxons: Process = {
-  ...noProcess,
+const longAxons = processOf({
   largeFibre: ({ lengthCm }) => 0.8 * reached(lengthCm, 70),
   reflex: () => 0.85,
   because: 'cerebellum and the longest sensory fibres waste away together',
-};
-const cerebellumOnly: Process = { ...noProcess, because: 'the whole cerebellum wastes away' };
+});
+const cerebellumOnly = processOf({ because: 'the whole cerebellum wastes away' });
 
 const autonomicFailure: readonly ProcessSign[] = [
   ['blood-pressure', 0.75],

@@ -1,6 +1,5 @@
 import type { MuscleGroup } from '../../anatomy/movement.ts';
 import { segmentIndex } from '../../anatomy/segments.ts';
-import { recalled, type Source } from '../../kernel/cite.ts';
 import type { BodySide } from '../../kernel/side.ts';
 import { type AgeRange, type Hypothesis, hypothesis, type PaceFactors } from '../hypothesis.ts';
 import { intact } from '../lesion.ts';
@@ -34,8 +33,6 @@ export interface MuscleDisease {
   readonly ages?: AgeRange;
   readonly signs: readonly ProcessSign[];
 }
-
-export const distributions: Source = recalled('amato-russell', 'chapters on myopathies and junction disorders');
 
 /** Groups of the muscles that answer a tendon tap, by the segment that textbooks name for the reflex. */
 const reflexGroups: readonly { readonly upTo: number; readonly group: MuscleGroup }[] = [

@@ -74,15 +74,15 @@ function placeHypotheses(): Hypothesis[] {
           extent.key,
           (percentOf(key) * evenly * shareOf(extent, key)) / (shares * 2),
           new LesionBuilder().place(side, key, extent.motor, extent.sensory).build(),
-          { faculties: facultiesOf(key, side, extent.sensory) },
+          { faculties: saddleSigns(key, side, extent.sensory) },
         ),
       ),
     );
   });
 }
 
-/** Half of the pelvic floor and the saddle; the other half keeps the sphincters closed. */
-function facultiesOf(key: PlaceKey, side: BodySide, sensory: number): FacultyChances {
+/** The pudendal nerve serves half of the pelvic floor and the saddle; the other half keeps the sphincters closed. */
+function saddleSigns(key: PlaceKey, side: BodySide, sensory: number): FacultyChances {
   return new Map(key === 'pudendal-nerve' ? [[facultyKey('saddle-sensation', side), 0.7 * sensory]] : []);
 }
 
@@ -91,10 +91,7 @@ function fascicularHypotheses(): Hypothesis[] {
     bodySides.map((side) => {
       const lesion = new LesionBuilder();
       for (const [place, motor, sensory] of hits) lesion.place(side, place, motor, sensory);
-      const deepest = Math.max(...hits.map(([, motor]) => motor));
-      return hypothesis(placeSite(site, side), key, (percentOf(site) * share) / 2, lesion.build(), {
-        faculties: facultiesOf(site, side, deepest),
-      });
+      return hypothesis(placeSite(site, side), key, (percentOf(site) * share) / 2, lesion.build());
     }),
   );
 }

@@ -1,5 +1,4 @@
 import type { PlaceKey } from '../../anatomy/places.ts';
-import { recalled } from '../../kernel/cite.ts';
 import { type BodySide, bodySides, opposite } from '../../kernel/side.ts';
 import { type Hypothesis, hypothesis, type Site } from '../hypothesis.ts';
 import { LesionBuilder } from '../lesion.ts';
@@ -90,8 +89,6 @@ const patches: readonly {
   { key: 'spinati-and-radial', share: 0.06, hits: { 'suprascapular-nerve': 0.75, 'radial-nerve-spiral-groove': 0.7 } },
   { key: 'lower-and-forearm', share: 0.06, hits: { 'lower-trunk': 0.45, 'anterior-interosseous-nerve': 0.85 } },
 ];
-
-export const patchesSource = recalled('neuralgic-amyotrophy-2016', 'distribution of weakness');
 
 /** Share of the skin fibres lost where the motor fibres are lost, and chance that half of the diaphragm fails too. Judged. */
 const patchySkin = 0.3;

@@ -69,6 +69,27 @@ function acuteSigns(face: number, breathing: number): readonly ProcessSign[] {
 const guideline = recalled('ean-pns-gbs-2023', 'clinical variants');
 const chronicGuideline = recalled('ean-pns-cidp-2021', 'typical and variant forms');
 
+/** What the throat, neck and arm form takes besides strength and reflexes, however far it has gone. */
+const throatNeckAndArms = {
+  tempo: 'acute',
+  large: 0.1,
+  nearLarge: 0.3,
+  small: 0.05,
+  spindle: 0.1,
+  signs: [
+    ['swallowing', 0.85],
+    ['palate', 0.7],
+    ['voice', 0.5],
+    ['speech-articulation', 0.5],
+    ['lower-face', 0.5],
+    ['upper-face', 0.45],
+    ['eyelid-elevation', 0.35],
+    ['abducens', 0.25],
+    ['breathing', 0.35],
+  ],
+  source: guideline,
+} as const;
+
 const forms: readonly Form[] = [
   {
     variant: 'legs-mild',
@@ -166,50 +187,18 @@ const forms: readonly Form[] = [
     source: guideline,
   },
   {
+    ...throatNeckAndArms,
     variant: 'throat-neck-and-arms',
-    tempo: 'acute',
     share: 0.03,
     motor: limbs(0.06, 0.65, 0.15, 0.65),
-    large: 0.1,
-    nearLarge: 0.3,
-    small: 0.05,
-    spindle: 0.1,
     reflex: { arm: 0.92, leg: 0.25 },
-    signs: [
-      ['swallowing', 0.85],
-      ['palate', 0.7],
-      ['voice', 0.5],
-      ['speech-articulation', 0.5],
-      ['lower-face', 0.5],
-      ['upper-face', 0.45],
-      ['eyelid-elevation', 0.35],
-      ['abducens', 0.25],
-      ['breathing', 0.35],
-    ],
-    source: guideline,
   },
   {
+    ...throatNeckAndArms,
     variant: 'throat-neck-and-arms-slight',
-    tempo: 'acute',
     share: 0.02,
     motor: limbs(0.03, 0.35, 0.08, 0.35),
-    large: 0.1,
-    nearLarge: 0.3,
-    small: 0.05,
-    spindle: 0.1,
     reflex: { arm: 0.6, leg: 0.1 },
-    signs: [
-      ['swallowing', 0.85],
-      ['palate', 0.7],
-      ['voice', 0.5],
-      ['speech-articulation', 0.5],
-      ['lower-face', 0.5],
-      ['upper-face', 0.45],
-      ['eyelid-elevation', 0.35],
-      ['abducens', 0.25],
-      ['breathing', 0.35],
-    ],
-    source: guideline,
   },
   {
     variant: 'both-halves-of-the-face',

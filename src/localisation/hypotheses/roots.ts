@@ -1,5 +1,5 @@
 import { type Segment, segmentIndex, segments } from '../../anatomy/segments.ts';
-import { type BodySide, bodySides, opposite } from '../../kernel/side.ts';
+import { type BodySide, bodySides } from '../../kernel/side.ts';
 import { type Hypothesis, hypothesis, type Site } from '../hypothesis.ts';
 import { LesionBuilder } from '../lesion.ts';
 import { type FacultyChances, facultyKey } from '../process.ts';
@@ -100,6 +100,10 @@ function adjacentRoots(): Hypothesis[] {
 /** Roots hit in one process, by side: fraction lost of each, motor and sensory alike. */
 type RootLosses = Readonly<Record<BodySide, Readonly<Partial<Record<Segment, number>>>>>;
 
+function bySide(side: BodySide, own: RootLosses[BodySide], other: RootLosses[BodySide]): RootLosses {
+  return side === 'left' ? { left: own, right: other } : { left: other, right: own };
+}
+
 const arm = segmentsFrom('C5', 'T1');
 const leg = segmentsFrom('L2', 'S1');
 
@@ -182,17 +186,14 @@ function manyRoots(): Hypothesis[] {
   );
   const crossed = bodySides.flatMap((side) =>
     depths.map((depth) => {
-      const losses = { [side]: alike(arm, depth), [opposite(side)]: alike(leg, depth) };
-      return build('both', `${side}-arm-other-leg-${depth}`, 0.06 / 4, losses as unknown as RootLosses);
+      const losses = bySide(side, alike(arm, depth), alike(leg, depth));
+      return build('both', `${side}-arm-other-leg-${depth}`, 0.06 / 4, losses);
     }),
   );
   const crossedLegs = bodySides.flatMap((side) =>
     depths.map((depth) => {
-      const losses = {
-        [side]: alike(segmentsFrom('L2', 'L4'), depth),
-        [opposite(side)]: alike(segmentsFrom('L5', 'S1'), depth),
-      };
-      return build('both', `${side}-upper-other-lower-${depth}`, 0.06 / 4, losses as unknown as RootLosses);
+      const losses = bySide(side, alike(segmentsFrom('L2', 'L4'), depth), alike(segmentsFrom('L5', 'S1'), depth));
+      return build('both', `${side}-upper-other-lower-${depth}`, 0.06 / 4, losses);
     }),
   );
   const patchwork = ([0, 1] as const).map((first) =>
@@ -204,13 +205,8 @@ function manyRoots(): Hypothesis[] {
   const single = oneSided.flatMap(([top, bottom]) =>
     bodySides.flatMap((side) =>
       depths.map((depth) => {
-        const losses = { [side]: alike(segmentsFrom(top, bottom), depth), [opposite(side)]: {} };
-        return build(
-          side,
-          `${top}-to-${bottom}-${depth}`,
-          0.16 / (oneSided.length * 4),
-          losses as unknown as RootLosses,
-        );
+        const losses = bySide(side, alike(segmentsFrom(top, bottom), depth), {});
+        return build(side, `${top}-to-${bottom}-${depth}`, 0.16 / (oneSided.length * 4), losses);
       }),
     ),
   );

@@ -1,8 +1,8 @@
 import { segmentIndex } from '../../anatomy/segments.ts';
-import type { BodySide } from '../../kernel/side.ts';
+import { bodySides } from '../../kernel/side.ts';
 import { type Hypothesis, hypothesis, type Site } from '../hypothesis.ts';
 import { intact } from '../lesion.ts';
-import { type FibreSite, noProcess } from '../process.ts';
+import { type FibreSite, processOf } from '../process.ts';
 import { facultiesOf } from './process-signs.ts';
 
 /** Percent of examinations in which what is found does not come from damage of the nervous system. Judged. */
@@ -17,7 +17,7 @@ const extents: readonly {
   readonly share: number;
   readonly fails: (fibre: FibreSite) => boolean;
 }[] = [
-  ...(['left', 'right'] as const).flatMap((side: BodySide) => [
+  ...bodySides.flatMap((side) => [
     { key: `${side}-half`, share: 0.18, fails: (fibre: FibreSite) => fibre.side === side },
     {
       key: `${side}-arm`,
@@ -41,14 +41,13 @@ const extents: readonly {
 export function withoutLesion(site: Site): Hypothesis[] {
   return extents.map(({ key, share, fails }) =>
     hypothesis(site, key, percent * share, intact, {
-      process: {
-        ...noProcess,
+      process: processOf({
         motor: (unit) => (fails(unit) && unit.group !== undefined ? 0.45 : 0),
         largeFibre: (fibre) => (fails(fibre) && fibre.lengthCm > 0 ? 0.3 : 0),
         smallFibre: (fibre) => (fails(fibre) ? 0.35 : 0),
         wasting: 'block',
         because: 'strength and feeling that vary with effort and attention come from no damaged structure',
-      },
+      }),
       faculties: facultiesOf([
         ['effort', 0.7],
         ['postural-tremor', 0.15],

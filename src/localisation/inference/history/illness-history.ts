@@ -30,21 +30,7 @@ const spread: Applies = anyOf(
 export const illnessHistory: readonly HistoryWeight[] = [
   ...weigh('diabetes-mellitus', kinds('polyneuropathy'), 1.7, 0.9, 'diabetes is the commonest cause of polyneuropathy'),
   ...weigh(
-    'preceding-infection',
-    kinds('polyradiculoneuropathy'),
-    1.8,
-    0.9,
-    'an infection in the weeks before is usual',
-  ),
-  ...weigh(
-    'preceding-gastroenteritis',
-    kinds('polyradiculoneuropathy'),
-    1.8,
-    0.9,
-    'an infection in the weeks before is usual',
-  ),
-  ...weigh(
-    'preceding-respiratory-infection',
+    ['preceding-infection', 'preceding-gastroenteritis', 'preceding-respiratory-infection'],
     kinds('polyradiculoneuropathy'),
     1.8,
     0.9,
@@ -185,7 +171,7 @@ export const illnessHistory: readonly HistoryWeight[] = [
   ),
   ...weigh(
     ['critical-illness', 'sepsis'],
-    anyOf(kinds('polyneuropathy', 'muscle')),
+    kinds('polyneuropathy', 'muscle'),
     2,
     1,
     'long intensive care harms nerves and muscles',
@@ -264,7 +250,7 @@ export const illnessHistory: readonly HistoryWeight[] = [
   ),
   ...weigh(['prolonged-immobility', 'repetitive-hand-use'], kinds('nerve'), 1.4, 1, 'nerves are pressed upon'),
   ...weigh('radiotherapy', kinds('plexus'), 2.5, 1, 'radiation harms the plexus years later'),
-  ...weigh('spinal-fracture', anyOf(kinds('cord', 'cauda-equina')), 2, 1, 'the broken spine presses on what it holds'),
+  ...weigh('spinal-fracture', kinds('cord', 'cauda-equina'), 2, 1, 'the broken spine presses on what it holds'),
   ...weigh(['thymoma', 'myasthenia-gravis'], sites('postsynaptic-junction'), 3, 1, 'it goes with myasthenia'),
   ...weigh(
     ['home-preserved-food', 'botulinum-toxin-injection', 'injecting-drug-use'],

@@ -84,13 +84,7 @@ export const limbHistory: readonly HistoryWeight[] = [
     'a tight waistband presses on the nerve at the groin',
   ),
   ...weigh('external-pressure', kinds('nerve'), 1.6, 1, 'pressure from outside hurts single nerves'),
-  ...weigh(
-    'saddle-numbness',
-    (site) => site.kind === 'cauda-equina' || site.key === 'conus-medullaris',
-    2,
-    0.7,
-    'the lowest sacral segments serve the saddle',
-  ),
+  ...weigh('saddle-numbness', sacral, 2, 0.7, 'the lowest sacral segments serve the saddle'),
   ...weigh('thoracic-back-pain', thoracicCord, 1.8, 0.9, 'pain in the thoracic spine goes with cord compression'),
   ...weigh(
     'night-spinal-pain',
