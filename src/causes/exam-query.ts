@@ -1,6 +1,6 @@
-import { type Item, itemId } from '../exam/catalogue/item.ts';
 import { lowerFirst } from '../exam/describe.ts';
 import type { Exam, HistoryStatement, InvestigationResult } from '../exam/exam.ts';
+import { idOf } from '../exam/expand.ts';
 import type { Finding } from '../exam/finding.ts';
 import { scales } from '../exam/scales.ts';
 import type { Side } from '../kernel/side.ts';
@@ -55,15 +55,6 @@ export function queryExam(exam: Exam): ExamQuery {
   const query = queries.get(exam) ?? prepared(exam);
   queries.set(exam, query);
   return query;
-}
-
-const ids = new Map<Item, string>();
-
-/** The item's id, put together once. */
-function idOf(item: Item): string {
-  const id = ids.get(item) ?? itemId(item);
-  ids.set(item, id);
-  return id;
 }
 
 function prepared(exam: Exam): ExamQuery {

@@ -37,7 +37,8 @@ function blank(item: Item, side: Side, place: FindingPlace | null, value: Findin
 
 const ids: ReadonlyMap<Item, string> = new Map(items.map((item) => [item, itemId(item)]));
 
-function idOf(item: Item): string {
+/** The id of an item of the catalogue, put together once. */
+export function idOf(item: Item): string {
   return ids.get(item) ?? itemId(item);
 }
 

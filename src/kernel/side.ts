@@ -6,6 +6,9 @@ export type Side = BodySide | 'midline';
 
 export const bodySides: readonly BodySide[] = ['left', 'right'];
 
+/** The sides that have what lies on one, or on both where it is of the midline. */
+export const sidesOf = (side: Side): readonly BodySide[] => (side === 'midline' ? bodySides : [side]);
+
 export function opposite(side: BodySide): BodySide {
   return side === 'left' ? 'right' : 'left';
 }

@@ -6,7 +6,7 @@ export interface CompiledModel {
   readonly hypotheses: number;
   /** By column name, the state of the item under every hypothesis, one byte each. */
   readonly states: ReadonlyMap<string, Uint8Array>;
-  /** Parts of the body that each hypothesis makes the patient complain of, one bit for each part. */
+  /** What each hypothesis makes the patient complain of, one bit for each mark; `coverage.ts` has the marks. */
   readonly complaints: Uint32Array;
 }
 

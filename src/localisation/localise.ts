@@ -226,11 +226,10 @@ function withProcessOfSeveral(
 ): readonly RankedLocalisation[] {
   const sitesOf = (members: readonly number[]): readonly Site[] =>
     members.flatMap((index) => hypotheses[index]?.site ?? []);
-  const processes = inference.combinations.map(({ combination, probability }) => ({
-    sites: sitesOf(combination.members),
-    process: processOf(sitesOf(combination.members)),
-    probability,
-  }));
+  const processes = inference.combinations.map(({ combination, probability }) => {
+    const sites = sitesOf(combination.members);
+    return { sites, process: processOf(sites), probability };
+  });
   const leading = processes.find(({ process }) => process !== null);
   const process = leading?.process ?? null;
   if (leading === undefined || process === null) return single;

@@ -92,9 +92,11 @@ export function processOf(parts: Partial<Process> & Pick<Process, 'because'>): P
 
 const byWasting = ['block', 'muscle', 'denervation'] as const;
 
+/** Chance that at least one of two independent things is so; or what is lost of a fibre that both take from. */
+export const either = (a: number, b: number): number => 1 - (1 - a) * (1 - b);
+
 /** Two processes at once: each fibre keeps what both leave over. */
 export function combineProcesses(one: Process, other: Process): Process {
-  const either = (a: number, b: number): number => 1 - (1 - a) * (1 - b);
   const active = [one, other].filter(({ because }) => because !== '');
   return {
     motor: (unit) => either(one.motor(unit), other.motor(unit)),

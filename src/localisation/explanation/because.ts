@@ -9,7 +9,7 @@ import { reflexTable } from '../../anatomy/reflexes.ts';
 import { type Segment, segments } from '../../anatomy/segments.ts';
 import { skinPlace } from '../../anatomy/skin-places.ts';
 import { lowerFirst } from '../../exam/describe.ts';
-import { type BodySide, bodySides, opposite, type Side } from '../../kernel/side.ts';
+import { type BodySide, opposite, type Side, sidesOf } from '../../kernel/side.ts';
 import { type BrainBreak, breaksOn, pathOf } from '../brain-path.ts';
 import { motorDeficit, motorItem } from '../forward/motor.ts';
 import { sensoryDeficit, sensoryItem } from '../forward/sensory.ts';
@@ -213,7 +213,7 @@ function isPlural({ structure }: BrainBreak): boolean {
 
 /** What a function of the head has lost on its way. */
 function functionBreaks(hypothesis: Hypothesis, faculties: readonly Faculty[], side: Side): readonly Break[] {
-  const sides = side === 'midline' ? bodySides : [side];
+  const sides = sidesOf(side);
   return faculties
     .flatMap((faculty) => {
       const row = brainFunctionTable.get(faculty);

@@ -48,7 +48,6 @@ interface Weights {
 export function explain(exam: Exam, scored: Scored, site: Mixture, rivals: Mixture, lead: Hypothesis): Explanation {
   const own = weightsOf(site);
   const others = weightsOf(rivals);
-  const statements: Statement[][] = [];
   const byFinding = new Map<string, Statement[]>();
   for (const datum of scored.data) {
     const { reading, weight, finding, logs } = datum;
@@ -61,11 +60,10 @@ export function explain(exam: Exam, scored: Scored, site: Mixture, rivals: Mixtu
     if (list === undefined) {
       list = [];
       byFinding.set(finding.id, list);
-      statements.push(list);
     }
     list.push({ datum, weight: weight * gain, explained, importance: weight * Math.max(0.5, -healthy) });
   }
-  return assemble(exam, statements, lead);
+  return assemble(exam, [...byFinding.values()], lead);
 }
 
 function weightsOf(mixture: Mixture): Weights {

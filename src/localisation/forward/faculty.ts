@@ -2,7 +2,7 @@ import { brainFunctionTable, type WiredFunction } from '../../anatomy/brain/func
 import type { PlaceKey } from '../../anatomy/places.ts';
 import type { Faculty } from '../../anatomy/probe.ts';
 import { segmentIndex } from '../../anatomy/segments.ts';
-import { type BodySide, bodySides, opposite, type Side } from '../../kernel/side.ts';
+import { type BodySide, bodySides, opposite, type Side, sidesOf } from '../../kernel/side.ts';
 import type { Hypothesis } from '../hypothesis.ts';
 import { cordIndex, placeIndex } from '../lesion.ts';
 import { facultyKey } from '../process.ts';
@@ -174,7 +174,7 @@ function sympatheticLoss({ pathways: { damage } }: Hypothesis, side: BodySide): 
 }
 
 /** Fraction of a faculty that the wiring of head, cord and roots leaves undone on a side. */
-export function wiredLoss(hypothesis: Hypothesis, faculty: Faculty, side: BodySide): number {
+function wiredLoss(hypothesis: Hypothesis, faculty: Faculty, side: BodySide): number {
   const above = isWired(faculty) ? hypothesis.pathways.functionLost(faculty, side) : 0;
   return 1 - (1 - above) * (1 - wiredOutside(hypothesis, faculty, side));
 }
@@ -193,7 +193,7 @@ export function facultyChance(hypothesis: Hypothesis, faculty: Faculty, side: Si
       ? [facultyKey(faculty, 'midline'), facultyKey(faculty, 'left'), facultyKey(faculty, 'right')]
       : [facultyKey(faculty, side), facultyKey(faculty, 'midline')];
   const specified = Math.max(0, ...named.map((key) => hypothesis.faculties.get(key) ?? 0));
-  const sides = side === 'midline' ? bodySides : [side];
+  const sides = sidesOf(side);
   const wired = Math.max(...sides.map((one) => wiredLoss(hypothesis, faculty, one)));
   const spared = (1 - (inHealth[faculty] ?? rareInHealth)) * (1 - specified) * (1 - wired);
   return 1 - spared;

@@ -1,7 +1,6 @@
 import type { Reflex } from '../../anatomy/reflex.ts';
 import { segmentIndex } from '../../anatomy/segments.ts';
-import type { BodySide, Side } from '../../kernel/side.ts';
-import { bodySides } from '../../kernel/side.ts';
+import { type Side, sidesOf } from '../../kernel/side.ts';
 import type { Hypothesis } from '../hypothesis.ts';
 import { cordIndex } from '../lesion.ts';
 import { releasedAt } from './release.ts';
@@ -53,7 +52,7 @@ export function arcState(hypothesis: Hypothesis, item: ReflexItem): ArcState {
       motorThrough(hypothesis, strand) *
       (1 - process.motor({ side: strand.side, segment: strand.segment, lengthCm }));
   }
-  const sides: readonly BodySide[] = item.side === 'midline' ? bodySides : [item.side];
+  const sides = sidesOf(item.side);
   const segment = dominantRoot === null ? null : segmentIndex(dominantRoot);
   const extra = sides.reduce((sum, side) => sum + process.reflex({ side, segment, lengthCm }) / sides.length, 0);
   let released = 0;

@@ -100,7 +100,7 @@ export class StateColumns {
     return states[index] ?? 0;
   }
 
-  /** Number of a context, by which `reading` is asked: there are fifteen. */
+  /** Number of a context, by which `reading` is asked: there are twenty-five. */
   contextNumber({ chronicity, from60 }: Context): number {
     const key = `${chronicity}|${from60}`;
     const number = this.contexts.get(key) ?? this.contexts.size;

@@ -1,7 +1,7 @@
 import { type Hypothesis, hypothesis } from '../hypothesis.ts';
 import { combineDamage } from '../lesion.ts';
 import { isDiffuse, type SiteKind } from '../localisation.ts';
-import { combineProcesses, type FacultyChances } from '../process.ts';
+import { combineProcesses, either, type FacultyChances } from '../process.ts';
 import { CombinationPrior } from './combination-prior.ts';
 import { addRoughly, addTo, type Gains, roughness, type Scored, unexplainedBy, type WeighedDatum } from './score.ts';
 import type { SiteGroups } from './site-groups.ts';
@@ -280,7 +280,6 @@ function jointState({ healthy, column }: WeighedDatum, one: number, other: numbe
 
 /** Both at once: structures and faculties keep what both leave over. */
 function combine(one: Hypothesis, other: Hypothesis): Hypothesis {
-  const either = (a: number, b: number): number => 1 - (1 - a) * (1 - b);
   const process = combineProcesses(one.process, other.process);
   const keys = new Set([...one.faculties.keys(), ...other.faculties.keys()]);
   const faculties: FacultyChances = new Map(

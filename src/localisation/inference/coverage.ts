@@ -240,8 +240,8 @@ const allParts: readonly Part[] = [
   ...pairs.flatMap((pair) => bodySides.map((side): Part => `${side} ${pair}`)),
 ];
 
-/** Every mark has a bit of its own: the parts, then the aspects of the limbs. */
 const limbParts = (['arms', 'legs'] as const).flatMap((pair) => bodySides.map((side): Part => `${side} ${pair}`));
+/** Every mark has a bit of its own: the parts, the sphincters, the aspects of each limb, and whether it is paralysed. */
 const bitOf: ReadonlyMap<Mark, number> = new Map(
   [
     ...allParts,

@@ -289,10 +289,8 @@ function levelDrafts(
   group: string,
 ): readonly Draft[] {
   const border = segmentIndex(level);
-  return dermatomeKeys.flatMap((key) => {
-    const row = skinPlace('dermatome', key);
-    if (row === undefined) return [];
-    const distance = segmentIndex(segmentOf(key)) - border;
+  return dermatomeSegments.flatMap(([key, segment]) => {
+    const distance = segment - border;
     if (distance > 0) return [at(key, value, distance <= 3 ? 0.5 : 0.15, group)];
     return distance > -normalAbove && value !== 'normal' ? [at(key, 'normal', 0.4, group)] : [];
   });

@@ -11,7 +11,7 @@ export interface Inference {
   readonly single: Float64Array;
   readonly combinations: readonly { readonly combination: Combination; readonly probability: number }[];
   /** Probability that a group's site is damaged, alone or with others; likeliest first, those without any chance left out. */
-  readonly groups: readonly { readonly group: SiteGroup; readonly probability: number; readonly alone: number }[];
+  readonly groups: readonly { readonly group: SiteGroup; readonly probability: number }[];
 }
 
 /** A probability below this is 0 to four decimals. */
@@ -71,9 +71,8 @@ function marginal(
   });
   return groups
     .flatMap((group, place) => {
-      const alone = own[place] ?? 0;
-      const probability = alone + (shared[place] ?? 0);
-      return probability >= anyChance ? [{ group, probability, alone }] : [];
+      const probability = (own[place] ?? 0) + (shared[place] ?? 0);
+      return probability >= anyChance ? [{ group, probability }] : [];
     })
     .sort((a, b) => b.probability - a.probability || (a.group.id < b.group.id ? -1 : 1));
 }

@@ -61,19 +61,20 @@ export function scoreHypotheses(
   });
   const wrong = weighed.filter(({ abnormal }) => abnormal);
   const expected = weighed.filter(({ abnormal }) => !abnormal);
+  const ordered = [...wrong, ...expected];
   const rough = Float64Array.from(logPrior);
   addRoughly(rough, wrong);
   // A normal result only ever takes from a score, so what leads before they count shows how high a score stays.
   const leading = Float64Array.from(logPrior);
-  const best = largest(addTo(leading, [...wrong, ...expected], indexesOfLargest(rough, goneThrough)), leading);
+  const best = largest(addTo(leading, ordered, indexesOfLargest(rough, goneThrough)), leading);
   addRoughly(rough, expected);
   const least = best - outOfPlay;
   const inPlay = indexesFrom(rough, least - roughness);
   const score = new Float64Array(rough.length).fill(best - 2 * outOfPlay);
   for (const index of inPlay) score[index] = logPrior[index] ?? 0;
-  addTo(score, [...wrong, ...expected], inPlay);
+  addTo(score, ordered, inPlay);
   for (const index of inPlay) if ((score[index] ?? 0) < least) score[index] = best - 2 * outOfPlay;
-  doubtTheUnlookedFor(score, weighed, noLesionIndex);
+  doubtTheUnlookedFor(score, weighed, inPlay, noLesionIndex);
   return { data: weighed, score };
 }
 
@@ -145,7 +146,7 @@ export function addTo(score: Float64Array, data: readonly Gains[], indexes: Uint
 }
 
 /** Indexes of the largest values, largest first; of equal values the first come first. */
-export function indexesOfLargest(values: Float64Array, most: number): Uint16Array {
+function indexesOfLargest(values: Float64Array, most: number): Uint16Array {
   const indexes = new Uint16Array(Math.min(most, values.length));
   let held = 0;
   let least = Number.NEGATIVE_INFINITY;
@@ -165,11 +166,15 @@ export function indexesOfLargest(values: Float64Array, most: number): Uint16Arra
 }
 
 /** Takes weight from hypotheses that no tested item could have shown; see `logUnlookedFor`. */
-function doubtTheUnlookedFor(score: Float64Array, data: readonly WeighedDatum[], noLesionIndex: number): void {
-  let best = Number.NEGATIVE_INFINITY;
-  for (let index = 0; index < score.length; index += 1) best = Math.max(best, score[index] ?? best);
+function doubtTheUnlookedFor(
+  score: Float64Array,
+  data: readonly WeighedDatum[],
+  inPlay: Uint16Array,
+  noLesionIndex: number,
+): void {
+  const best = largest(inPlay, score);
   const isSomethingWrong = data.some(({ abnormal }) => abnormal);
-  for (let index = 0; index < score.length; index += 1) {
+  for (const index of inPlay) {
     const value = score[index] ?? 0;
     if (index === noLesionIndex || value < best - outOfPlay) continue;
     if (!isShown(data, index)) score[index] = value + logUnlookedFor + (isSomethingWrong ? logBesideThePoint : 0);
@@ -181,11 +186,6 @@ function isShown(data: readonly WeighedDatum[], index: number): boolean {
   return false;
 }
 
-/** Whether the state in which a lesion leaves an item explains an abnormal datum about it. */
-export function explains(state: number, { reading }: WeighedDatum): boolean {
-  return reading.explains[state] === 1;
-}
-
 /**
  * Abnormal data that a lesion does not account for.
  * @param stateOf state of a datum, which stands at a place among the data, under the lesion
@@ -194,7 +194,7 @@ export function unexplainedBy(
   { data }: Scored,
   stateOf: (datum: WeighedDatum, place: number) => number,
 ): readonly WeighedDatum[] {
-  return data.filter((datum, place) => datum.abnormal && !explains(stateOf(datum, place), datum));
+  return data.filter((datum, place) => datum.abnormal && datum.reading.explains[stateOf(datum, place)] !== 1);
 }
 
 /**

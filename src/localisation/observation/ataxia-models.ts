@@ -1,13 +1,13 @@
 import { segmentIndex } from '../../anatomy/segments.ts';
 import { skinPlace } from '../../anatomy/skin-places.ts';
-import type { BodySide } from '../../kernel/side.ts';
+import { type BodySide, sidesOf } from '../../kernel/side.ts';
 import { facultyChance } from '../forward/faculty.ts';
 import { motorDeficit } from '../forward/motor.ts';
 import { sensoryDeficit, sensoryItem } from '../forward/sensory.ts';
 import type { Hypothesis } from '../hypothesis.ts';
 import { signModel } from './abnormality.ts';
 import { coarse, fine, type ProbeModel } from './probe-model.ts';
-import { limbSegment, mean, motorItems, type ProbeTarget, sidesOf } from './probe-target.ts';
+import { limbSegment, mean, motorItems, type ProbeTarget } from './probe-target.ts';
 
 /** Axons from the spindles that steer a limb: those of calf and of forearm, in cm from the cord. */
 const spindleLengthCm = { upper: 55, lower: 80 } as const;

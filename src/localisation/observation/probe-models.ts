@@ -7,7 +7,7 @@ import { type Segment, segmentIndex } from '../../anatomy/segments.ts';
 import type { SkinPlace } from '../../anatomy/skin.ts';
 import { skinPlace } from '../../anatomy/skin-places.ts';
 import { scales } from '../../exam/scales.ts';
-import { type BodySide, opposite, type Side } from '../../kernel/side.ts';
+import { type BodySide, opposite, type Side, sidesOf } from '../../kernel/side.ts';
 import { facultyChance } from '../forward/faculty.ts';
 import { type MotorItem, motorDeficit, motorItem } from '../forward/motor.ts';
 import { arcState, reflexItem } from '../forward/reflex-arc.ts';
@@ -34,7 +34,7 @@ import {
   toneGrades,
 } from './observed.ts';
 import { coarse, fine, gradedModel, type ProbeModel } from './probe-model.ts';
-import { limbSegment, mean, motorItems, type ProbeTarget, sidesOf } from './probe-target.ts';
+import { limbSegment, mean, motorItems, type ProbeTarget } from './probe-target.ts';
 import { signAccuracy, upperMotorAccuracy } from './sign-accuracy.ts';
 
 export type { ProbeTarget } from './probe-target.ts';

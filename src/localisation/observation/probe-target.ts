@@ -1,6 +1,6 @@
 import { movementTable } from '../../anatomy/movements.ts';
 import type { Item } from '../../exam/catalogue/item.ts';
-import { type BodySide, bodySides, type Side } from '../../kernel/side.ts';
+import type { BodySide, Side } from '../../kernel/side.ts';
 import { type MotorItem, motorItem } from '../forward/motor.ts';
 
 /** Where an item is examined: what a finding, or a proposal to examine, says beyond the item. */
@@ -11,7 +11,6 @@ export interface ProbeTarget {
   readonly place?: { readonly kind: string; readonly key: string };
 }
 
-export const sidesOf = (side: Side): readonly BodySide[] => (side === 'midline' ? bodySides : [side]);
 export const mean = (values: readonly number[]): number =>
   values.reduce((sum, value) => sum + value, 0) / Math.max(1, values.length);
 
