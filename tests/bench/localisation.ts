@@ -16,7 +16,7 @@ import { contextOf } from '../../src/localisation/observation/context.ts';
 import { examVariants } from './exam-variants.ts';
 import { median, table } from './statistics.ts';
 
-/** Varied examples beside the pictures of tests/cases: more than 500 exams together. */
+/** Varied examples beside the pictures of two files of tests/cases: more than 500 exams together. */
 const variants = 400;
 const rounds = 5;
 

@@ -67,3 +67,13 @@ export function examBody({ age = 45, onset, history, findings, otherwiseNormal }
     ...(otherwiseNormal === undefined ? {} : { otherwiseNormal }),
   };
 }
+
+/** Pain and vibration that were tested and kept. */
+export const feelingKept = [
+  ...sensation('pinprick', { thumb: 'normal', 'great-toe': 'normal' }),
+  ...sensation('vibration', { 'great-toe': 'normal' }),
+];
+
+/** Twitching seen at some places. */
+export const fasciculation = (...where: readonly (readonly [string, 'left' | 'right'])[]) =>
+  where.map(([site, side]) => ({ sign: 'fasciculation', site, side, present: true }));

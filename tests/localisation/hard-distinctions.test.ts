@@ -4,8 +4,8 @@
  * (both recalled). Invented people.
  */
 import { describe, expect, it } from 'vitest';
-import { createExamReader } from '../../src/exam/read-exam.ts';
 import { createLocaliser } from '../../src/localisation/localise.ts';
+import { bedsideExam } from '../support/bedside.ts';
 import {
   coordination,
   type ExamDraft,
@@ -287,12 +287,11 @@ const distinctions: readonly Distinction[] = [
   },
 ];
 
-const reader = createExamReader();
 const localiser = createLocaliser();
 
 describe('hard distinctions, for the right reason', () => {
   it.each(distinctions.map((one) => [one.name, one] as const))('%s', (_, one) => {
-    const exam = reader.read(examBody(one), { purpose: 'localise', now: new Date('2026-03-20T12:00:00Z') });
+    const exam = bedsideExam(examBody(one));
     const [first] = localiser.localise(exam).localisations;
     expect([one.site].flat()).toContain(first?.site);
     if (one.side !== undefined) expect(first?.side).toBe(one.side);

@@ -25,6 +25,10 @@ export function readCaseFiles(files: readonly TextFile[], reading: CaseReading):
     const own = file.file.endsWith('.json') ? readJson(file, reading) : readLines(file, reading);
     return { cases: own.cases, faults: [...own.faults, ...repeatedNames(own.cases)] };
   });
+  return together(read);
+}
+
+function together(read: readonly ReadCases[]): ReadCases {
   return { cases: read.flatMap(({ cases }) => cases), faults: read.flatMap(({ faults }) => faults) };
 }
 
@@ -39,7 +43,7 @@ function readLines({ file, text }: TextFile, reading: CaseReading): ReadCases {
         return { cases: [], faults: [{ file, line: number, pointer: '', message: parsed.message }] };
       return placed(file, parsed.value, reading, '', () => number);
     });
-  return { cases: read.flatMap(({ cases }) => cases), faults: read.flatMap(({ faults }) => faults) };
+  return together(read);
 }
 
 /** One case, or a list of cases. */
@@ -51,7 +55,7 @@ function readJson({ file, text }: TextFile, reading: CaseReading): ReadCases {
   const line = (pointer: string): number => lineOf(text, pointerSteps(pointer));
   if (!Array.isArray(parsed.value)) return placed(file, parsed.value, reading, '', line);
   const read = parsed.value.map((value, index) => placed(file, value, reading, pointerInto('', index), line));
-  return { cases: read.flatMap(({ cases }) => cases), faults: read.flatMap(({ faults }) => faults) };
+  return together(read);
 }
 
 function placed(

@@ -3,6 +3,7 @@ import type { Exam } from '../../exam/exam.ts';
 import { nearestKey } from '../../exam/faults/nearest-key.ts';
 import { pointerTo } from '../../exam/faults/pointer.ts';
 import type { ExamReader } from '../../exam/read-exam.ts';
+import { conclusionCodes } from '../../fhir/local-codes.ts';
 import { ExamInvalidError } from '../../kernel/errors.ts';
 import { joinWords } from '../../kernel/words.ts';
 import type { Conclusion } from '../../localisation/localisation.ts';
@@ -25,14 +26,7 @@ export interface Problem {
 
 const siteKeys: ReadonlySet<string> = new Set(siteCatalogue().map(({ site }) => site.key));
 const sides: readonly SiteSide[] = ['left', 'right', 'both', null];
-const conclusions: readonly Conclusion[] = [
-  'single-site',
-  'multiple-sites',
-  'diffuse-process',
-  'no-abnormality',
-  'not-anatomical',
-  'insufficient',
-];
+const conclusions = Object.keys(conclusionCodes) as readonly Conclusion[];
 const caseProperties = ['name', 'picture', 'source', 'kind', 'expect', 'exam'];
 const expectProperties = ['sites', 'side', 'level', 'levelWithin', 'conclusion'];
 const usualTolerance = 1;

@@ -1,6 +1,6 @@
 import { hypotheses } from '../../localisation/hypotheses/hypotheses.ts';
 import { table } from '../demo/layout.ts';
-import { figuresOf, groupBy, mean, type Share } from './figures.ts';
+import { figuresOf, groupBy, mean, share } from './figures.ts';
 import { type Judgement, sureFrom } from './judge.ts';
 import { reportCalibration, shareText } from './report.ts';
 import { itemsAtMost, type Sequential, type SequentialRun } from './sequential.ts';
@@ -33,7 +33,7 @@ function byKind(judgements: readonly Judgement[]): string {
     .sort(([, a], [, b]) => b.length - a.length)
     .map(([kind, own]) => {
       const { first, firstThree, sureAndWrong } = figuresOf(own);
-      const right: Share = { right: own.filter(({ isRight }) => isRight).length, of: own.length };
+      const right = share(own.map(({ isRight }) => isRight));
       return [
         kind,
         shareText(first),
@@ -52,8 +52,8 @@ export function reportSequential({ runs, sooner }: Sequential, seed: number): st
   const count = runs[0]?.items.length ?? 0;
   const rows = runs.map(({ name, items }) => [
     name,
-    shareText({ right: items.filter((one) => one !== null).length, of: items.length }),
-    medianText({ name, items }),
+    shareText(share(items.map((one) => one !== null))),
+    medianText(items),
     (mean(items.map((one) => one ?? itemsAtMost)) ?? 0).toFixed(1),
   ]);
   return [
@@ -64,7 +64,7 @@ export function reportSequential({ runs, sooner }: Sequential, seed: number): st
   ].join('\n');
 }
 
-function medianText({ items }: SequentialRun): string {
+function medianText(items: SequentialRun['items']): string {
   const sorted = items.map((one) => one ?? unlimited).sort((a, b) => a - b);
   const [low, high] = [sorted[(sorted.length - 1) >> 1], sorted[sorted.length >> 1]];
   const median = ((low ?? unlimited) + (high ?? unlimited)) / 2;

@@ -1,6 +1,7 @@
 import { skinPlace } from '../../anatomy/skin-places.ts';
 import { itemById } from '../../exam/catalogue/catalogue.ts';
 import { bodySides, type Side } from '../../kernel/side.ts';
+import { everyTarget } from '../../localisation/explanation/next-examination.ts';
 import type { ProbeTarget } from '../../localisation/observation/probe-models.ts';
 
 /**
@@ -8,7 +9,7 @@ import type { ProbeTarget } from '../../localisation/observation/probe-models.ts
  * done on the left and then on the right. `@` names the place where sensation is tested. Common practice; the choice is
  * judged.
  */
-export const routineSteps: readonly string[] = [
+const routineSteps: readonly string[] = [
   'higher-function/drowsiness',
   'higher-function/disorientation',
   'higher-function/inattention',
@@ -100,3 +101,6 @@ export function partOf({ item, side, place }: ProbeTarget): string {
   const skin = place?.kind === 'landmark' || place?.kind === 'dermatome' ? skinPlace(place.kind, place.key) : undefined;
   return `${skin?.region ?? item.region} ${side}`;
 }
+
+/** Everything that can be examined at all. */
+export const everything: readonly ProbeTarget[] = [...everyTarget()];

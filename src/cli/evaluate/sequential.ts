@@ -1,12 +1,11 @@
 import { skinPlace } from '../../anatomy/skin-places.ts';
 import { itemById } from '../../exam/catalogue/catalogue.ts';
-import { everyTarget } from '../../localisation/explanation/next-examination.ts';
 import { columnName } from '../../localisation/inference/columns.ts';
 import type { Localisation, NextExamination } from '../../localisation/localisation.ts';
 import type { Localiser } from '../../localisation/localise.ts';
 import type { ProbeTarget } from '../../localisation/observation/probe-models.ts';
 import { sureFrom } from './judge.ts';
-import { partOf, routine } from './routine.ts';
+import { everything, partOf, routine } from './routine.ts';
 import { namesSite } from './simulate.ts';
 import { type Found, SimulatedPatient, type SimulationModel } from './simulated-patient.ts';
 
@@ -63,8 +62,6 @@ const complaintSigns = 2;
 const complainedOf = 0.5;
 /** The signs are taken from so many of the most troubled. */
 const mostTroubled = 12;
-
-const everything: readonly ProbeTarget[] = [...everyTarget()];
 
 /** What the patient comes with: a few of the signs that the lesion makes worst, known to be there. */
 function complaintOf(patient: SimulatedPatient): readonly Found[] {

@@ -1,5 +1,4 @@
 import { isSegment, segmentIndex } from '../../anatomy/segments.ts';
-import { everyTarget } from '../../localisation/explanation/next-examination.ts';
 import { type Site, siteId } from '../../localisation/hypothesis.ts';
 import { columnName } from '../../localisation/inference/columns.ts';
 import type { RankedLocalisation } from '../../localisation/localisation.ts';
@@ -8,7 +7,7 @@ import type { ProbeTarget } from '../../localisation/observation/probe-models.ts
 import type { Expectation } from './evaluation-case.ts';
 import { type Share, share } from './figures.ts';
 import { type Judgement, judge } from './judge.ts';
-import { partOf, routine } from './routine.ts';
+import { everything, partOf, routine } from './routine.ts';
 import { SimulatedPatient, type SimulationModel } from './simulated-patient.ts';
 
 export interface Simulation {
@@ -72,8 +71,6 @@ const troubled = 0.4;
 /** Further items of the troubled parts, and striking signs, that are noted by the most thorough. Judged. */
 const goneInto = 24;
 const noted = 8;
-
-const everything: readonly ProbeTarget[] = [...everyTarget()];
 
 /**
  * What is examined: a part of the routine, some of what else can be examined where the trouble is, and some of the signs that

@@ -4,6 +4,8 @@ import { bedsideExam } from '../../support/bedside.ts';
 import {
   type ExamDraft,
   examBody,
+  fasciculation,
+  feelingKept,
   midline,
   plantars,
   power,
@@ -27,10 +29,6 @@ const leads = (exam: ExamDraft) => {
   };
 };
 
-const feelingKept = [
-  ...sensation('pinprick', { thumb: 'normal', 'great-toe': 'normal' }),
-  ...sensation('vibration', { 'great-toe': 'normal' }),
-];
 const girdlesWeak = power({
   'shoulder-abduction': '4',
   'elbow-flexion': '4+',
@@ -94,9 +92,7 @@ describe('the same weak girdles', () => {
       findings: {
         inspection: [
           ...wasting({ thigh: true }),
-          { sign: 'fasciculation', site: 'thigh', side: 'left', present: true },
-          { sign: 'fasciculation', site: 'thigh', side: 'right', present: true },
-          { sign: 'fasciculation', site: 'upper-arm', side: 'left', present: true },
+          ...fasciculation(['thigh', 'left'], ['thigh', 'right'], ['upper-arm', 'left']),
         ],
         power: girdlesWeak,
         reflexes: reflexes({ biceps: '1', knee: '0', ankle: '1' }),
@@ -258,11 +254,7 @@ describe('the same wasted hand', () => {
       age: 60,
       onset: slow,
       findings: {
-        inspection: [
-          ...wasting({ hand: true }),
-          { sign: 'fasciculation', site: 'upper-arm', side: 'left', present: true },
-          { sign: 'fasciculation', site: 'thigh', side: 'right', present: true },
-        ],
+        inspection: [...wasting({ hand: true }), ...fasciculation(['upper-arm', 'left'], ['thigh', 'right'])],
         cranialNerves: midline({ 'tongue-fasciculation': true }),
         power: power({ ...hand, 'hip-flexion': '4+', 'ankle-dorsiflexion': '4+' }),
         reflexes: [{ reflex: 'jaw', grade: '3' }, ...reflexes({ biceps: '3', triceps: '3', knee: '4', ankle: '3' })],
@@ -303,9 +295,7 @@ describe('the same wasted hand', () => {
       findings: {
         inspection: [
           ...wasting({ hand: true, forearm: [true, false] }),
-          { sign: 'fasciculation', site: 'forearm', side: 'left', present: true },
-          { sign: 'fasciculation', site: 'upper-arm', side: 'left', present: true },
-          { sign: 'fasciculation', site: 'upper-arm', side: 'right', present: true },
+          ...fasciculation(['forearm', 'left'], ['upper-arm', 'left'], ['upper-arm', 'right']),
         ],
         tone: tone({ 'lower-limb': 'normal' }),
         power: power({ ...hand, 'elbow-flexion': ['4', '5'], 'hip-flexion': '5', 'ankle-dorsiflexion': '5' }),

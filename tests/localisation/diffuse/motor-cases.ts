@@ -1,16 +1,21 @@
 /** Textbook pictures of motor neuron, junction and muscle, written from the works named and not from what the engine answers. */
-import { midline, plantars, power, reflexes, sensation, signs, tests, tone, wasting } from '../case-writing.ts';
+import {
+  fasciculation,
+  feelingKept,
+  midline,
+  plantars,
+  power,
+  reflexes,
+  sensation,
+  signs,
+  tests,
+  tone,
+  wasting,
+} from '../case-writing.ts';
 import type { TextbookCase } from '../textbook-cases.ts';
 
 const amato = 'Amato and Russell, Neuromuscular Disorders';
 const preston = 'Preston and Shapiro, Electromyography and Neuromuscular Disorders';
-
-const feelingKept = [
-  ...sensation('pinprick', { thumb: 'normal', 'great-toe': 'normal' }),
-  ...sensation('vibration', { 'great-toe': 'normal' }),
-];
-const fasciculation = (...where: readonly (readonly [string, 'left' | 'right'])[]) =>
-  where.map(([site, side]) => ({ sign: 'fasciculation', site, side, present: true }));
 
 export const motorCases: readonly TextbookCase[] = [
   {
