@@ -8,6 +8,7 @@ const brainChapter = recalled('adams-victor');
 export const brainCauses: readonly Cause[] = [
   {
     key: 'ischaemic-stroke',
+    group: 'vascular',
     label: 'Ischaemic stroke',
     mondo: mondo('MONDO:1060198', 'ischemic stroke'),
     produces: [inKind(['hemisphere', 'brainstem', 'cerebellum'], 'very-common'), inKind(['multiple-sites'], 'common')],
@@ -34,6 +35,7 @@ export const brainCauses: readonly Cause[] = [
   },
   {
     key: 'intracerebral-haemorrhage',
+    group: 'vascular',
     label: 'Intracerebral haemorrhage',
     mondo: mondo('MONDO:0013792', 'intracerebral hemorrhage'),
     produces: [inKind(['hemisphere', 'brainstem', 'cerebellum'], 'common')],
@@ -60,6 +62,7 @@ export const brainCauses: readonly Cause[] = [
   },
   {
     key: 'transient-ischaemic-attack',
+    group: 'vascular',
     label: 'Transient ischaemic attack',
     mondo: mondo('MONDO:0005264', 'transient ischemic attack'),
     produces: [inKind(['hemisphere', 'brainstem'], 'uncommon')],
@@ -70,6 +73,7 @@ export const brainCauses: readonly Cause[] = [
   },
   {
     key: 'brain-tumour',
+    group: 'neoplastic',
     label: 'Brain tumour',
     mondo: mondo('MONDO:0021211', 'brain neoplasm'),
     produces: [inKind(['hemisphere'], 'very-common'), inKind(['brainstem', 'cerebellum'], 'common')],
@@ -91,6 +95,7 @@ export const brainCauses: readonly Cause[] = [
   },
   {
     key: 'brain-abscess',
+    group: 'infective',
     label: 'Brain abscess',
     produces: [inKind(['hemisphere', 'cerebellum'], 'uncommon')],
     tempo: tempos.acuteOrSubacute,
@@ -103,6 +108,7 @@ export const brainCauses: readonly Cause[] = [
   },
   {
     key: 'subdural-haematoma',
+    group: 'vascular',
     label: 'Subdural haematoma',
     produces: [inKind(['hemisphere'], 'common')],
     tempo: tempos.acuteOrSubacute,
@@ -122,6 +128,7 @@ export const brainCauses: readonly Cause[] = [
   },
   {
     key: 'cerebral-venous-thrombosis',
+    group: 'vascular',
     label: 'Cerebral venous thrombosis',
     mondo: mondo('MONDO:0017993', 'cerebral sinovenous thrombosis'),
     produces: [inKind(['hemisphere'], 'uncommon'), at(['cortex-anterior-cerebral'], 'uncommon')],
@@ -138,6 +145,7 @@ export const brainCauses: readonly Cause[] = [
   },
   {
     key: 'hypoglycaemia',
+    group: 'metabolic',
     label: 'Hypoglycaemia',
     produces: [inKind(['hemisphere'], 'rare')],
     tempo: tempos.sudden,
@@ -147,6 +155,7 @@ export const brainCauses: readonly Cause[] = [
   },
   {
     key: 'migraine-aura',
+    group: 'paroxysmal',
     label: 'Migraine aura',
     produces: [inKind(['hemisphere'], 'uncommon')],
     tempo: tempos.sudden,
@@ -157,6 +166,7 @@ export const brainCauses: readonly Cause[] = [
   },
   {
     key: 'parasagittal-lesion',
+    group: 'neoplastic',
     label: 'Parasagittal meningioma',
     produces: [at(['cortex-anterior-cerebral'], 'common')],
     tempo: tempos.chronic,
@@ -166,6 +176,7 @@ export const brainCauses: readonly Cause[] = [
   },
   {
     key: 'wernicke-encephalopathy',
+    group: 'nutritional',
     label: 'Wernicke encephalopathy',
     mondo: mondo('MONDO:0007020', 'Wernicke encephalopathy'),
     produces: [inKind(['brainstem', 'multiple-sites'], 'uncommon'), at(['cerebellar-vermis'], 'common')],
@@ -181,6 +192,7 @@ export const brainCauses: readonly Cause[] = [
   },
   {
     key: 'brainstem-encephalitis',
+    group: 'immune',
     label: 'Brainstem encephalitis',
     produces: [inKind(['brainstem'], 'uncommon')],
     tempo: tempos.acute,
@@ -192,6 +204,7 @@ export const brainCauses: readonly Cause[] = [
   },
   {
     key: 'cerebellar-haemorrhage-or-infarct-with-swelling',
+    group: 'vascular',
     label: 'Cerebellar haemorrhage or swelling infarct',
     produces: [inKind(['cerebellum'], 'common')],
     tempo: tempos.sudden,
@@ -201,6 +214,7 @@ export const brainCauses: readonly Cause[] = [
   },
   {
     key: 'alcoholic-cerebellar-degeneration',
+    group: 'toxic',
     label: 'Alcoholic cerebellar degeneration',
     produces: [at(['cerebellar-vermis'], 'very-common'), inKind(['cerebellum'], 'uncommon')],
     tempo: tempos.chronic,
@@ -209,6 +223,7 @@ export const brainCauses: readonly Cause[] = [
   },
   {
     key: 'paraneoplastic-cerebellar-degeneration',
+    group: 'paraneoplastic',
     label: 'Paraneoplastic cerebellar degeneration',
     mondo: mondo('MONDO:0044877', 'paraneoplastic cerebellar degeneration'),
     produces: [inKind(['cerebellum'], 'common')],
@@ -224,6 +239,7 @@ export const brainCauses: readonly Cause[] = [
   },
   {
     key: 'multiple-system-atrophy',
+    group: 'degenerative',
     label: 'Multiple system atrophy',
     mondo: mondo('MONDO:0007803', 'multiple system atrophy'),
     produces: [inKind(['cerebellum'], 'common')],
@@ -241,6 +257,7 @@ export const brainCauses: readonly Cause[] = [
   },
   {
     key: 'dominant-cerebellar-ataxia',
+    group: 'hereditary',
     label: 'Autosomal dominant cerebellar ataxia',
     mondo: mondo('MONDO:0020380', 'autosomal dominant cerebellar ataxia'),
     produces: [inKind(['cerebellum'], 'common')],
@@ -250,6 +267,7 @@ export const brainCauses: readonly Cause[] = [
   },
   {
     key: 'friedreich-ataxia',
+    group: 'hereditary',
     label: 'Friedreich ataxia',
     mondo: mondo('MONDO:0100339', 'Friedreich ataxia'),
     produces: [
@@ -270,6 +288,7 @@ export const brainCauses: readonly Cause[] = [
   },
   {
     key: 'drug-induced-ataxia',
+    group: 'toxic',
     label: 'Ataxia from a medicine or intoxication',
     produces: [inKind(['cerebellum'], 'common')],
     tempo: tempos.any,

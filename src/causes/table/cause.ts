@@ -9,6 +9,27 @@ import type { SiteKind } from '../../localisation/localisation.ts';
 export const rateShares = { 'very-common': 0.35, common: 0.1, uncommon: 0.025, rare: 0.005 } as const;
 export type Rate = keyof typeof rateShares;
 
+/** What kind of trouble it is; an analyst counts by it. */
+export type CauseGroup =
+  | 'hereditary'
+  | 'metabolic'
+  | 'toxic'
+  | 'nutritional'
+  | 'immune'
+  | 'infective'
+  | 'paraneoplastic'
+  | 'paraprotein'
+  | 'compressive'
+  | 'traumatic'
+  | 'vascular'
+  | 'neoplastic'
+  | 'degenerative'
+  | 'critical-illness'
+  | 'paroxysmal'
+  | 'functional';
+
+export type Inheritance = 'autosomal-dominant' | 'autosomal-recessive' | 'x-linked' | 'mitochondrial';
+
 export type SpinalRegion = 'cervical' | 'thoracic' | 'lumbosacral';
 
 /** What a cause damages: named sites or whole kinds of site, where the level matters only in one region of the spine. */
@@ -61,6 +82,9 @@ export interface ValueRatio {
 export interface Cause {
   readonly key: string;
   readonly label: string;
+  readonly group: CauseGroup;
+  /** Ways in which it is passed on, the usual one first; absent where it does not run in families. */
+  readonly inheritance?: readonly Inheritance[];
   /** MONDO class that says the same, with its label byte for byte; absent where MONDO has only a wider or narrower one. */
   readonly mondo?: { readonly code: string; readonly display: string };
   readonly produces: readonly Produces[];
@@ -73,6 +97,7 @@ export interface Cause {
     readonly outside: number;
     readonly source: Source;
   };
+  /** Usual age in years at which it begins; `outside` is the likelihood ratio of a beginning before or after. */
   readonly age?: { readonly from: number; readonly to: number; readonly outside: number };
   readonly sex?: { readonly male: number; readonly female: number };
   readonly history?: readonly HistoryRatio[];

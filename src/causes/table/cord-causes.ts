@@ -8,6 +8,7 @@ const anyCord = ['cord'] as const;
 export const cordCauses: readonly Cause[] = [
   {
     key: 'degenerative-cervical-myelopathy',
+    group: 'compressive',
     label: 'Degenerative cervical myelopathy',
     produces: [inKind(anyCord, 'very-common', 'cervical'), at(['spinal-cord-posterolateral'], 'uncommon')],
     tempo: tempos.chronic,
@@ -32,6 +33,7 @@ export const cordCauses: readonly Cause[] = [
   },
   {
     key: 'metastatic-spinal-cord-compression',
+    group: 'neoplastic',
     label: 'Metastatic spinal cord compression',
     produces: [
       inKind(anyCord, 'common', 'thoracic'),
@@ -62,6 +64,7 @@ export const cordCauses: readonly Cause[] = [
   },
   {
     key: 'spinal-epidural-abscess',
+    group: 'infective',
     label: 'Spinal epidural abscess',
     produces: [inKind(anyCord, 'uncommon'), inKind(['cauda-equina'], 'uncommon')],
     tempo: tempos.acute,
@@ -83,6 +86,7 @@ export const cordCauses: readonly Cause[] = [
   },
   {
     key: 'spinal-epidural-haematoma',
+    group: 'vascular',
     label: 'Spinal epidural haematoma',
     produces: [inKind(anyCord, 'uncommon'), inKind(['cauda-equina'], 'uncommon')],
     tempo: tempos.sudden,
@@ -101,6 +105,7 @@ export const cordCauses: readonly Cause[] = [
   },
   {
     key: 'spinal-cord-injury',
+    group: 'traumatic',
     label: 'Spinal cord injury',
     mondo: mondo('MONDO:0043797', 'spinal cord injury'),
     produces: [inKind(anyCord, 'common'), at(['conus-medullaris', 'spinal-cord-central'], 'common')],
@@ -111,6 +116,7 @@ export const cordCauses: readonly Cause[] = [
   },
   {
     key: 'multiple-sclerosis',
+    group: 'immune',
     label: 'Multiple sclerosis',
     mondo: mondo('MONDO:0005301', 'multiple sclerosis'),
     produces: [
@@ -151,6 +157,7 @@ export const cordCauses: readonly Cause[] = [
   },
   {
     key: 'idiopathic-transverse-myelitis',
+    group: 'immune',
     label: 'Idiopathic transverse myelitis',
     mondo: mondo('MONDO:0015344', 'idiopathic acute transverse myelitis'),
     produces: [at(['spinal-cord-transverse', 'conus-medullaris'], 'common'), inKind(anyCord, 'uncommon')],
@@ -165,6 +172,7 @@ export const cordCauses: readonly Cause[] = [
   },
   {
     key: 'neuromyelitis-optica-spectrum-disorder',
+    group: 'immune',
     label: 'Neuromyelitis optica spectrum disorder',
     produces: [
       at(['spinal-cord-transverse'], 'common'),
@@ -189,6 +197,7 @@ export const cordCauses: readonly Cause[] = [
   },
   {
     key: 'mog-antibody-disease',
+    group: 'immune',
     label: 'Myelin oligodendrocyte glycoprotein antibody-associated disease',
     mondo: mondo('MONDO:1040024', 'myelin oligodendrocyte glycoprotein antibody-associated disease'),
     produces: [
@@ -207,6 +216,7 @@ export const cordCauses: readonly Cause[] = [
   },
   {
     key: 'spinal-cord-infarction',
+    group: 'vascular',
     label: 'Spinal cord infarction',
     produces: [
       at(['spinal-cord-anterior'], 'very-common'),
@@ -224,6 +234,7 @@ export const cordCauses: readonly Cause[] = [
   },
   {
     key: 'spinal-dural-arteriovenous-fistula',
+    group: 'vascular',
     label: 'Spinal dural arteriovenous fistula',
     produces: [
       at(['conus-medullaris'], 'common'),
@@ -238,6 +249,7 @@ export const cordCauses: readonly Cause[] = [
   },
   {
     key: 'syringomyelia',
+    group: 'compressive',
     label: 'Syringomyelia',
     mondo: mondo('MONDO:0017987', 'syringomyelia'),
     produces: [at(['spinal-cord-central'], 'very-common')],
@@ -254,6 +266,7 @@ export const cordCauses: readonly Cause[] = [
   },
   {
     key: 'intramedullary-tumour',
+    group: 'neoplastic',
     label: 'Tumour within the spinal cord',
     produces: [at(['spinal-cord-central', 'spinal-cord-hemisection'], 'common'), inKind(anyCord, 'uncommon')],
     tempo: tempos.chronic,
@@ -262,6 +275,7 @@ export const cordCauses: readonly Cause[] = [
   },
   {
     key: 'spinal-meningioma-or-nerve-sheath-tumour',
+    group: 'neoplastic',
     label: 'Spinal meningioma or nerve-sheath tumour',
     produces: [
       at(['spinal-cord-hemisection', 'spinal-cord-transverse'], 'common'),
@@ -275,6 +289,7 @@ export const cordCauses: readonly Cause[] = [
   },
   {
     key: 'thoracic-disc-herniation',
+    group: 'compressive',
     label: 'Thoracic disc herniation',
     produces: [inKind(anyCord, 'common', 'thoracic'), inKind(['root'], 'uncommon', 'thoracic')],
     tempo: tempos.subacuteOrChronic,
@@ -283,6 +298,7 @@ export const cordCauses: readonly Cause[] = [
   },
   {
     key: 'hereditary-spastic-paraplegia',
+    group: 'hereditary',
     label: 'Hereditary spastic paraplegia',
     mondo: mondo('MONDO:0019064', 'hereditary spastic paraplegia'),
     produces: [
@@ -297,6 +313,7 @@ export const cordCauses: readonly Cause[] = [
   },
   {
     key: 'htlv-1-myelopathy',
+    group: 'infective',
     label: 'Myelopathy of human T-lymphotropic virus 1',
     mondo: mondo('MONDO:0008039', 'tropical spastic paraparesis'),
     produces: [inKind(anyCord, 'rare', 'thoracic'), at(['spinal-cord-posterolateral'], 'rare')],
@@ -311,6 +328,7 @@ export const cordCauses: readonly Cause[] = [
   },
   {
     key: 'adrenomyeloneuropathy',
+    group: 'hereditary',
     label: 'Adrenomyeloneuropathy',
     mondo: mondo('MONDO:0015339', 'adrenomyeloneuropathy'),
     produces: [at(['spinal-cord-posterolateral'], 'uncommon'), inKind(anyCord, 'rare')],
@@ -321,6 +339,7 @@ export const cordCauses: readonly Cause[] = [
   },
   {
     key: 'tabes-dorsalis',
+    group: 'infective',
     label: 'Tabes dorsalis',
     mondo: mondo('MONDO:0005977', 'tabes dorsalis'),
     produces: [at(['spinal-cord-posterior'], 'uncommon'), inKind(['ganglion'], 'uncommon')],

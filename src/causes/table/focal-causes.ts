@@ -9,6 +9,7 @@ const rootChapter = recalled('preston-shapiro', 'radiculopathy');
 export const focalCauses: readonly Cause[] = [
   {
     key: 'carpal-tunnel-syndrome',
+    group: 'compressive',
     label: 'Carpal tunnel syndrome',
     mondo: mondo('MONDO:0007275', 'carpal tunnel syndrome'),
     produces: [at(['median-nerve-wrist'], 'very-common')],
@@ -26,6 +27,7 @@ export const focalCauses: readonly Cause[] = [
   },
   {
     key: 'ulnar-entrapment-at-elbow',
+    group: 'compressive',
     label: 'Ulnar nerve compression at the elbow',
     produces: [at(['ulnar-nerve-elbow'], 'very-common')],
     tempo: tempos.subacuteOrChronic,
@@ -42,6 +44,7 @@ export const focalCauses: readonly Cause[] = [
   },
   {
     key: 'fibular-compression-at-fibular-neck',
+    group: 'compressive',
     label: 'Compression of the common fibular nerve at the fibular neck',
     produces: [
       at(['common-fibular-nerve'], 'very-common'),
@@ -67,6 +70,7 @@ export const focalCauses: readonly Cause[] = [
   },
   {
     key: 'radial-compression-in-the-arm',
+    group: 'compressive',
     label: 'Radial nerve compression in the arm',
     produces: [at(['radial-nerve-spiral-groove', 'radial-nerve-axilla'], 'very-common')],
     tempo: tempos.sudden,
@@ -82,6 +86,7 @@ export const focalCauses: readonly Cause[] = [
   },
   {
     key: 'meralgia-paraesthetica',
+    group: 'compressive',
     label: 'Meralgia paraesthetica',
     mondo: mondo('MONDO:0023757', 'meralgia paresthetica'),
     produces: [at(['lateral-femoral-cutaneous-nerve'], 'very-common')],
@@ -91,6 +96,7 @@ export const focalCauses: readonly Cause[] = [
   },
   {
     key: 'tarsal-tunnel-syndrome',
+    group: 'compressive',
     label: 'Tarsal tunnel syndrome',
     mondo: mondo('MONDO:0006994', 'tarsal tunnel syndrome'),
     produces: [at(['tibial-nerve-tarsal-tunnel', 'medial-plantar-nerve', 'lateral-plantar-nerve'], 'very-common')],
@@ -105,6 +111,7 @@ export const focalCauses: readonly Cause[] = [
   },
   {
     key: 'nerve-compression',
+    group: 'compressive',
     label: 'Compression or entrapment of the nerve',
     mondo: mondo('MONDO:0003615', 'nerve compression syndrome'),
     produces: [inKind(['nerve'], 'common')],
@@ -117,6 +124,7 @@ export const focalCauses: readonly Cause[] = [
   },
   {
     key: 'traumatic-neuropathy',
+    group: 'traumatic',
     label: 'Traumatic neuropathy',
     mondo: mondo('MONDO:0100634', 'traumatic neuropathy'),
     produces: [inKind(['nerve'], 'common'), inKind(['plexus'], 'very-common'), inKind(['multiple-nerves'], 'uncommon')],
@@ -130,6 +138,7 @@ export const focalCauses: readonly Cause[] = [
   },
   {
     key: 'surgical-or-injection-nerve-injury',
+    group: 'traumatic',
     label: 'Nerve injury at operation, childbirth or injection',
     produces: [
       at(
@@ -152,6 +161,7 @@ export const focalCauses: readonly Cause[] = [
   },
   {
     key: 'nerve-tumour-or-cyst',
+    group: 'neoplastic',
     label: 'Tumour or ganglion cyst at the nerve',
     produces: [inKind(['nerve'], 'uncommon'), inKind(['plexus'], 'uncommon')],
     tempo: tempos.chronic,
@@ -160,6 +170,7 @@ export const focalCauses: readonly Cause[] = [
   },
   {
     key: 'retroperitoneal-haematoma',
+    group: 'vascular',
     label: 'Retroperitoneal haematoma',
     produces: [at(['lumbar-plexus', 'femoral-nerve-pelvis'], 'common')],
     tempo: tempos.sudden,
@@ -168,6 +179,7 @@ export const focalCauses: readonly Cause[] = [
   },
   {
     key: 'neuralgic-amyotrophy',
+    group: 'immune',
     label: 'Neuralgic amyotrophy',
     mondo: mondo('MONDO:0017362', 'neuralgic amyotrophy'),
     produces: [
@@ -188,6 +200,7 @@ export const focalCauses: readonly Cause[] = [
   },
   {
     key: 'cancer-plexopathy',
+    group: 'neoplastic',
     label: 'Plexus infiltration or compression by tumour',
     produces: [at(['lower-trunk', 'medial-cord', 'sacral-plexus'], 'common'), inKind(['plexus'], 'common')],
     tempo: tempos.subacute,
@@ -203,6 +216,7 @@ export const focalCauses: readonly Cause[] = [
   },
   {
     key: 'radiation-plexopathy',
+    group: 'toxic',
     label: 'Radiation plexopathy',
     mondo: mondo('MONDO:0033838', 'radiation-induced plexopathy'),
     produces: [inKind(['plexus'], 'common')],
@@ -213,6 +227,7 @@ export const focalCauses: readonly Cause[] = [
   },
   {
     key: 'diabetic-radiculoplexus-neuropathy',
+    group: 'metabolic',
     label: 'Diabetic lumbosacral radiculoplexus neuropathy',
     produces: [
       at(['lumbar-plexus', 'nerve-roots', 'adjacent-nerve-roots', 'femoral-nerve-pelvis'], 'common'),
@@ -230,6 +245,7 @@ export const focalCauses: readonly Cause[] = [
   },
   {
     key: 'neurogenic-thoracic-outlet-syndrome',
+    group: 'compressive',
     label: 'True neurogenic thoracic outlet syndrome',
     produces: [at(['lower-trunk', 'medial-cord'], 'common')],
     tempo: tempos.chronic,
@@ -240,6 +256,7 @@ export const focalCauses: readonly Cause[] = [
   },
   {
     key: 'lumbar-disc-herniation',
+    group: 'compressive',
     label: 'Lumbar disc herniation',
     produces: [inKind(['root'], 'very-common', 'lumbosacral'), inKind(['cauda-equina'], 'very-common')],
     tempo: tempos.acuteOrSubacute,
@@ -265,6 +282,7 @@ export const focalCauses: readonly Cause[] = [
   },
   {
     key: 'cervical-spondylotic-radiculopathy',
+    group: 'compressive',
     label: 'Cervical disc or spondylotic radiculopathy',
     produces: [inKind(['root'], 'very-common', 'cervical')],
     tempo: tempos.subacute,
@@ -285,6 +303,7 @@ export const focalCauses: readonly Cause[] = [
   },
   {
     key: 'lumbar-spinal-stenosis',
+    group: 'compressive',
     label: 'Lumbar spinal stenosis',
     produces: [
       inKind(['root'], 'common', 'lumbosacral'),
@@ -304,6 +323,7 @@ export const focalCauses: readonly Cause[] = [
   },
   {
     key: 'zoster-radiculitis',
+    group: 'infective',
     label: 'Herpes zoster radiculitis',
     produces: [inKind(['root'], 'common', 'thoracic'), inKind(['root'], 'uncommon')],
     tempo: tempos.acute,
@@ -313,6 +333,7 @@ export const focalCauses: readonly Cause[] = [
   },
   {
     key: 'root-metastasis-or-leptomeningeal-cancer',
+    group: 'neoplastic',
     label: 'Cancer of the roots or leptomeninges',
     produces: [
       at(['nerve-roots', 'adjacent-nerve-roots'], 'common'),
@@ -337,6 +358,7 @@ export const focalCauses: readonly Cause[] = [
   },
   {
     key: 'neuroborreliosis',
+    group: 'infective',
     label: 'Lyme radiculoneuritis',
     produces: [at(['nerve-roots', 'adjacent-nerve-roots'], 'common'), inKind(['root', 'multiple-sites'], 'uncommon')],
     tempo: tempos.acuteOrSubacute,
@@ -351,6 +373,7 @@ export const focalCauses: readonly Cause[] = [
   },
   {
     key: 'inflammatory-polyradiculopathy',
+    group: 'immune',
     label: 'Inflammatory or infective disease of several roots',
     produces: [at(['nerve-roots', 'adjacent-nerve-roots'], 'common')],
     tempo: tempos.acuteOrSubacute,
@@ -363,6 +386,7 @@ export const focalCauses: readonly Cause[] = [
   },
   {
     key: 'cauda-equina-tumour-or-infection',
+    group: 'neoplastic',
     label: 'Tumour, abscess or haematoma compressing the cauda equina',
     produces: [inKind(['cauda-equina'], 'common'), at(['conus-medullaris'], 'common')],
     tempo: tempos.acuteOrSubacute,

@@ -18,6 +18,7 @@ import { axonal, conduction, demyelinating } from './conduction.ts';
 export const immuneNeuropathyCauses: readonly Cause[] = [
   {
     key: 'guillain-barre-syndrome',
+    group: 'immune',
     label: 'Guillain-Barré syndrome',
     mondo: mondo('MONDO:0016218', 'Guillain-Barre syndrome'),
     produces: [
@@ -47,6 +48,7 @@ export const immuneNeuropathyCauses: readonly Cause[] = [
   },
   {
     key: 'miller-fisher-syndrome',
+    group: 'immune',
     label: 'Miller Fisher syndrome',
     mondo: mondo('MONDO:0005851', 'Miller Fisher syndrome'),
     produces: [
@@ -67,6 +69,7 @@ export const immuneNeuropathyCauses: readonly Cause[] = [
   },
   {
     key: 'chronic-inflammatory-demyelinating-polyradiculoneuropathy',
+    group: 'immune',
     label: 'Chronic inflammatory demyelinating polyradiculoneuropathy',
     mondo: mondo('MONDO:0006702', 'chronic inflammatory demyelinating polyradiculoneuropathy'),
     produces: [
@@ -90,6 +93,7 @@ export const immuneNeuropathyCauses: readonly Cause[] = [
   },
   {
     key: 'acute-porphyria',
+    group: 'metabolic',
     label: 'Acute porphyria',
     produces: [inKind(['polyradiculoneuropathy'], 'rare'), at(['motor-polyneuropathy'], 'uncommon')],
     tempo: tempos.acute,
@@ -104,6 +108,7 @@ export const immuneNeuropathyCauses: readonly Cause[] = [
   },
   {
     key: 'multifocal-motor-neuropathy',
+    group: 'immune',
     label: 'Multifocal motor neuropathy',
     mondo: mondo('MONDO:0018979', 'multifocal motor neuropathy'),
     produces: [
@@ -127,6 +132,7 @@ export const immuneNeuropathyCauses: readonly Cause[] = [
   },
   {
     key: 'vasculitic-neuropathy',
+    group: 'immune',
     label: 'Vasculitic neuropathy',
     mondo: mondo('MONDO:0100639', 'vasculitic neuropathy'),
     produces: [
@@ -158,6 +164,7 @@ export const immuneNeuropathyCauses: readonly Cause[] = [
   },
   {
     key: 'leprosy',
+    group: 'infective',
     label: 'Leprosy',
     mondo: mondo('MONDO:0005124', 'leprosy'),
     produces: [
@@ -171,6 +178,7 @@ export const immuneNeuropathyCauses: readonly Cause[] = [
   },
   {
     key: 'critical-illness-polyneuropathy',
+    group: 'critical-illness',
     label: 'Critical illness polyneuropathy',
     mondo: mondo('MONDO:0001957', 'critical illness polyneuropathy'),
     produces: [at([...lengthDependent, 'motor-polyneuropathy'], 'rare'), inKind(['polyradiculoneuropathy'], 'rare')],
@@ -180,6 +188,7 @@ export const immuneNeuropathyCauses: readonly Cause[] = [
   },
   {
     key: 'sjogren-syndrome',
+    group: 'immune',
     label: 'Sjögren syndrome',
     mondo: mondo('MONDO:0010030', 'Sjogren syndrome'),
     produces: [inKind(['ganglion'], 'common'), at(['small-fibre-polyneuropathy'], 'uncommon')],
@@ -196,6 +205,7 @@ export const immuneNeuropathyCauses: readonly Cause[] = [
   },
   {
     key: 'paraneoplastic-sensory-neuronopathy',
+    group: 'paraneoplastic',
     label: 'Paraneoplastic sensory neuronopathy',
     produces: [inKind(['ganglion'], 'common')],
     tempo: tempos.subacute,
@@ -215,6 +225,7 @@ export const immuneNeuropathyCauses: readonly Cause[] = [
   },
   {
     key: 'idiopathic-sensory-ganglionopathy',
+    group: 'immune',
     label: 'Idiopathic sensory ganglionopathy',
     produces: [inKind(['ganglion'], 'very-common')],
     tempo: tempos.subacuteOrChronic,

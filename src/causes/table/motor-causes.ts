@@ -20,6 +20,7 @@ const neuronChapter = recalled('preston-shapiro', 'motor neuron disease');
 export const motorCauses: readonly Cause[] = [
   {
     key: 'amyotrophic-lateral-sclerosis',
+    group: 'degenerative',
     label: 'Amyotrophic lateral sclerosis',
     mondo: mondo('MONDO:0004976', 'amyotrophic lateral sclerosis'),
     produces: [
@@ -53,6 +54,7 @@ export const motorCauses: readonly Cause[] = [
   },
   {
     key: 'progressive-muscular-atrophy',
+    group: 'degenerative',
     label: 'Progressive muscular atrophy',
     mondo: mondo('MONDO:0018687', 'progressive muscular atrophy'),
     produces: [at(['lower-motor-neuron-system'], 'common'), inKind(['anterior-horn'], 'common')],
@@ -64,6 +66,7 @@ export const motorCauses: readonly Cause[] = [
   },
   {
     key: 'primary-lateral-sclerosis',
+    group: 'degenerative',
     label: 'Primary lateral sclerosis',
     produces: [at(['upper-motor-neuron-system'], 'very-common'), inKind(['motor-neuron-system'], 'uncommon')],
     tempo: tempos.chronic,
@@ -73,6 +76,7 @@ export const motorCauses: readonly Cause[] = [
   },
   {
     key: 'spinal-and-bulbar-muscular-atrophy',
+    group: 'hereditary',
     label: 'Spinal and bulbar muscular atrophy (Kennedy disease)',
     mondo: mondo('MONDO:0010735', 'Kennedy disease'),
     produces: [at(['lower-motor-neuron-system'], 'uncommon')],
@@ -84,6 +88,7 @@ export const motorCauses: readonly Cause[] = [
   },
   {
     key: 'spinal-muscular-atrophy',
+    group: 'hereditary',
     label: 'Spinal muscular atrophy',
     mondo: mondo('MONDO:0001516', 'spinal muscular atrophy'),
     produces: [at(['lower-motor-neuron-system', 'proximal-myopathy'], 'uncommon')],
@@ -100,6 +105,7 @@ export const motorCauses: readonly Cause[] = [
   },
   {
     key: 'monomelic-amyotrophy',
+    group: 'degenerative',
     label: 'Monomelic amyotrophy (Hirayama disease)',
     mondo: mondo('MONDO:0011224', 'monomelic amyotrophy'),
     produces: [inKind(['anterior-horn'], 'common', 'cervical')],
@@ -110,6 +116,7 @@ export const motorCauses: readonly Cause[] = [
   },
   {
     key: 'post-polio-syndrome',
+    group: 'infective',
     label: 'Post-polio syndrome',
     mondo: mondo('MONDO:0017416', 'postpoliomyelitis syndrome'),
     produces: [inKind(['anterior-horn'], 'uncommon'), at(['lower-motor-neuron-system'], 'rare')],
@@ -120,6 +127,7 @@ export const motorCauses: readonly Cause[] = [
   },
   {
     key: 'acute-flaccid-myelitis',
+    group: 'infective',
     label: 'Acute flaccid myelitis',
     produces: [inKind(['anterior-horn'], 'common'), at(['lower-motor-neuron-system'], 'uncommon')],
     tempo: tempos.acute,
@@ -132,6 +140,7 @@ export const motorCauses: readonly Cause[] = [
   },
   {
     key: 'myasthenia-gravis',
+    group: 'immune',
     label: 'Myasthenia gravis',
     mondo: mondo('MONDO:0009688', 'myasthenia gravis'),
     produces: [at(['postsynaptic-junction'], 'very-common'), inKind(['junction'], 'common')],
@@ -154,6 +163,7 @@ export const motorCauses: readonly Cause[] = [
   },
   {
     key: 'lambert-eaton-myasthenic-syndrome',
+    group: 'paraneoplastic',
     label: 'Lambert-Eaton myasthenic syndrome',
     mondo: mondo('MONDO:0018556', 'Lambert-Eaton myasthenic syndrome'),
     produces: [at(['presynaptic-junction'], 'very-common'), inKind(['junction'], 'uncommon')],
@@ -182,6 +192,7 @@ export const motorCauses: readonly Cause[] = [
   },
   {
     key: 'botulism',
+    group: 'infective',
     label: 'Botulism',
     mondo: mondo('MONDO:0005498', 'botulism'),
     produces: [at(['presynaptic-junction'], 'common'), inKind(['junction'], 'uncommon')],
@@ -195,6 +206,7 @@ export const motorCauses: readonly Cause[] = [
   },
   {
     key: 'drug-induced-junction-failure',
+    group: 'toxic',
     label: 'Junction failure from a medicine or poison',
     produces: [inKind(['junction'], 'uncommon')],
     tempo: tempos.suddenOrAcute,
@@ -203,6 +215,7 @@ export const motorCauses: readonly Cause[] = [
   },
   {
     key: 'dermatomyositis',
+    group: 'immune',
     label: 'Dermatomyositis',
     mondo: mondo('MONDO:0016367', 'dermatomyositis'),
     produces: [at(['proximal-myopathy'], 'common')],
@@ -221,6 +234,7 @@ export const motorCauses: readonly Cause[] = [
   },
   {
     key: 'immune-mediated-necrotising-myopathy',
+    group: 'immune',
     label: 'Immune-mediated necrotising myopathy',
     mondo: mondo('MONDO:0016098', 'immune-mediated necrotizing myopathy'),
     produces: [at(['proximal-myopathy'], 'common')],
@@ -238,6 +252,7 @@ export const motorCauses: readonly Cause[] = [
   },
   {
     key: 'inclusion-body-myositis',
+    group: 'immune',
     label: 'Inclusion body myositis',
     mondo: mondo('MONDO:0007827', 'inclusion body myositis'),
     produces: [
@@ -262,6 +277,7 @@ export const motorCauses: readonly Cause[] = [
   },
   {
     key: 'drug-or-toxic-myopathy',
+    group: 'toxic',
     label: 'Myopathy from a statin, alcohol or another drug',
     produces: [at(['proximal-myopathy'], 'common')],
     tempo: tempos.subacuteOrChronic,
@@ -270,6 +286,7 @@ export const motorCauses: readonly Cause[] = [
   },
   {
     key: 'corticosteroid-myopathy',
+    group: 'toxic',
     label: 'Corticosteroid myopathy',
     mondo: mondo('MONDO:0100636', 'corticosteroid myopathy'),
     produces: [at(['proximal-myopathy'], 'common')],
@@ -280,6 +297,7 @@ export const motorCauses: readonly Cause[] = [
   },
   {
     key: 'endocrine-or-vitamin-d-myopathy',
+    group: 'metabolic',
     label: 'Thyroid, parathyroid or vitamin D myopathy',
     produces: [at(['proximal-myopathy'], 'common')],
     tempo: tempos.chronic,
@@ -289,6 +307,7 @@ export const motorCauses: readonly Cause[] = [
   },
   {
     key: 'electrolyte-paralysis',
+    group: 'metabolic',
     label: 'Weakness from a disturbance of potassium, magnesium or phosphate',
     produces: [
       inKind(['muscle'], 'uncommon'),
@@ -302,6 +321,7 @@ export const motorCauses: readonly Cause[] = [
   },
   {
     key: 'facioscapulohumeral-muscular-dystrophy',
+    group: 'hereditary',
     label: 'Facioscapulohumeral muscular dystrophy',
     mondo: mondo('MONDO:0001347', 'facioscapulohumeral muscular dystrophy'),
     produces: [at(['facioscapulohumeral-myopathy'], 'very-common'), inKind(['muscle'], 'uncommon')],
@@ -312,6 +332,7 @@ export const motorCauses: readonly Cause[] = [
   },
   {
     key: 'myotonic-dystrophy',
+    group: 'hereditary',
     label: 'Myotonic dystrophy',
     mondo: mondo('MONDO:0016107', 'myotonic dystrophy'),
     produces: [
@@ -333,6 +354,7 @@ export const motorCauses: readonly Cause[] = [
   },
   {
     key: 'limb-girdle-muscular-dystrophy',
+    group: 'hereditary',
     label: 'Limb-girdle muscular dystrophy',
     mondo: mondo('MONDO:0016971', 'limb-girdle muscular dystrophy'),
     produces: [at(['proximal-myopathy'], 'uncommon'), inKind(['muscle'], 'uncommon')],
@@ -344,6 +366,7 @@ export const motorCauses: readonly Cause[] = [
   },
   {
     key: 'critical-illness-myopathy',
+    group: 'critical-illness',
     label: 'Critical illness myopathy',
     produces: [inKind(['muscle'], 'uncommon')],
     tempo: tempos.acuteOrSubacute,

@@ -31,6 +31,7 @@ const lambda = (ratio: number) =>
 export const polyneuropathyCauses: readonly Cause[] = [
   {
     key: 'diabetic-polyneuropathy',
+    group: 'metabolic',
     label: 'Diabetic polyneuropathy',
     mondo: mondo('MONDO:0001583', 'diabetic polyneuropathy'),
     produces: [
@@ -49,6 +50,7 @@ export const polyneuropathyCauses: readonly Cause[] = [
   },
   {
     key: 'prediabetic-neuropathy',
+    group: 'metabolic',
     label: 'Neuropathy with impaired glucose tolerance or metabolic syndrome',
     produces: [
       at(['small-fibre-polyneuropathy'], 'common'),
@@ -64,6 +66,7 @@ export const polyneuropathyCauses: readonly Cause[] = [
   },
   {
     key: 'chronic-idiopathic-axonal-polyneuropathy',
+    group: 'degenerative',
     label: 'Chronic idiopathic axonal polyneuropathy',
     produces: [at(lengthDependent, 'very-common'), at(['small-fibre-polyneuropathy'], 'common')],
     tempo: tempos.chronic,
@@ -78,6 +81,7 @@ export const polyneuropathyCauses: readonly Cause[] = [
   },
   {
     key: 'alcohol-related-neuropathy',
+    group: 'toxic',
     label: 'Alcohol-related neuropathy',
     mondo: mondo('MONDO:0006645', 'alcoholic polyneuropathy'),
     produces: [at([...lengthDependent, 'small-fibre-polyneuropathy'], 'common')],
@@ -87,6 +91,7 @@ export const polyneuropathyCauses: readonly Cause[] = [
   },
   {
     key: 'vitamin-b12-deficiency',
+    group: 'nutritional',
     label: 'Vitamin B12 deficiency',
     mondo: mondo('MONDO:0020696', 'vitamin B12 deficiency'),
     produces: [
@@ -116,6 +121,7 @@ export const polyneuropathyCauses: readonly Cause[] = [
   },
   {
     key: 'nitrous-oxide-myeloneuropathy',
+    group: 'toxic',
     label: 'Nitrous oxide myeloneuropathy',
     produces: [at(['spinal-cord-posterolateral', 'spinal-cord-posterior'], 'common'), at(lengthDependent, 'uncommon')],
     tempo: tempos.subacute,
@@ -125,6 +131,7 @@ export const polyneuropathyCauses: readonly Cause[] = [
   },
   {
     key: 'copper-deficiency',
+    group: 'nutritional',
     label: 'Copper deficiency',
     produces: [at(['spinal-cord-posterolateral', 'spinal-cord-posterior'], 'uncommon'), at(lengthDependent, 'rare')],
     tempo: tempos.chronic,
@@ -133,6 +140,7 @@ export const polyneuropathyCauses: readonly Cause[] = [
   },
   {
     key: 'thiamine-deficiency-neuropathy',
+    group: 'nutritional',
     label: 'Thiamine-deficiency neuropathy',
     mondo: mondo('MONDO:0024182', 'dry beriberi'),
     produces: [at(lengthDependent, 'uncommon'), inKind(['polyradiculoneuropathy'], 'rare')],
@@ -147,6 +155,7 @@ export const polyneuropathyCauses: readonly Cause[] = [
   },
   {
     key: 'vitamin-b6-neuropathy',
+    group: 'nutritional',
     label: 'Neuropathy from lack or excess of vitamin B6',
     produces: [at(['sensory-polyneuropathy'], 'uncommon'), inKind(['ganglion'], 'uncommon')],
     tempo: tempos.subacuteOrChronic,
@@ -155,6 +164,7 @@ export const polyneuropathyCauses: readonly Cause[] = [
   },
   {
     key: 'hypothyroidism',
+    group: 'metabolic',
     label: 'Hypothyroidism',
     mondo: mondo('MONDO:0005420', 'hypothyroidism'),
     produces: [at(['length-dependent-polyneuropathy', 'proximal-myopathy', 'median-nerve-wrist'], 'uncommon')],
@@ -166,6 +176,7 @@ export const polyneuropathyCauses: readonly Cause[] = [
   },
   {
     key: 'uraemic-neuropathy',
+    group: 'metabolic',
     label: 'Uraemic neuropathy',
     mondo: mondo('MONDO:0003084', 'uremic neuropathy'),
     produces: [at(lengthDependent, 'uncommon')],
@@ -176,6 +187,7 @@ export const polyneuropathyCauses: readonly Cause[] = [
   },
   {
     key: 'paraproteinaemic-neuropathy',
+    group: 'paraprotein',
     label: 'Neuropathy with IgG or IgA paraprotein',
     produces: [at(lengthDependent, 'uncommon'), inKind(['polyradiculoneuropathy'], 'uncommon')],
     tempo: tempos.chronic,
@@ -186,6 +198,7 @@ export const polyneuropathyCauses: readonly Cause[] = [
   },
   {
     key: 'anti-mag-neuropathy',
+    group: 'paraprotein',
     label: 'IgM neuropathy with antibodies to myelin-associated glycoprotein',
     mondo: mondo('MONDO:0018977', 'polyneuropathy associated with IgM monoclonal gammapathy with anti-MAG'),
     produces: [at(['sensory-polyneuropathy'], 'uncommon'), inKind(['polyradiculoneuropathy'], 'uncommon')],
@@ -205,6 +218,7 @@ export const polyneuropathyCauses: readonly Cause[] = [
   },
   {
     key: 'poems-syndrome',
+    group: 'paraprotein',
     label: 'POEMS syndrome',
     mondo: mondo('MONDO:0017364', 'POEMS syndrome'),
     produces: [inKind(['polyradiculoneuropathy'], 'uncommon')],
@@ -215,6 +229,7 @@ export const polyneuropathyCauses: readonly Cause[] = [
   },
   {
     key: 'al-amyloidosis',
+    group: 'paraprotein',
     label: 'AL amyloidosis',
     mondo: mondo('MONDO:0019438', 'AL amyloidosis'),
     produces: [at(['small-fibre-polyneuropathy'], 'uncommon'), at(lengthDependent, 'rare')],
@@ -233,6 +248,7 @@ export const polyneuropathyCauses: readonly Cause[] = [
   },
   {
     key: 'hereditary-transthyretin-amyloidosis',
+    group: 'hereditary',
     label: 'Hereditary transthyretin amyloid neuropathy',
     produces: [at(['small-fibre-polyneuropathy'], 'uncommon'), at(lengthDependent, 'rare')],
     tempo: tempos.subacuteOrChronic,
@@ -255,6 +271,7 @@ export const polyneuropathyCauses: readonly Cause[] = [
   },
   {
     key: 'charcot-marie-tooth-disease',
+    group: 'hereditary',
     label: 'Charcot-Marie-Tooth disease',
     mondo: mondo('MONDO:0015626', 'Charcot-Marie-Tooth disease'),
     produces: [
@@ -286,6 +303,7 @@ export const polyneuropathyCauses: readonly Cause[] = [
   },
   {
     key: 'hereditary-neuropathy-with-liability-to-pressure-palsies',
+    group: 'hereditary',
     label: 'Hereditary neuropathy with liability to pressure palsies',
     mondo: mondo('MONDO:0008087', 'hereditary neuropathy with liability to pressure palsies'),
     produces: [
@@ -316,6 +334,7 @@ export const polyneuropathyCauses: readonly Cause[] = [
   },
   {
     key: 'distal-hereditary-motor-neuropathy',
+    group: 'hereditary',
     label: 'Distal hereditary motor neuropathy',
     mondo: mondo('MONDO:0018894', 'distal hereditary motor neuropathy'),
     produces: [at(['motor-polyneuropathy'], 'common'), inKind(['anterior-horn'], 'rare')],
@@ -326,6 +345,7 @@ export const polyneuropathyCauses: readonly Cause[] = [
   },
   {
     key: 'chemotherapy-neuropathy',
+    group: 'toxic',
     label: 'Chemotherapy-induced neuropathy',
     mondo: mondo('MONDO:0100641', 'chemotherapy-induced neuropathy'),
     produces: [at([...lengthDependent, 'small-fibre-polyneuropathy'], 'common'), inKind(['ganglion'], 'common')],
@@ -341,6 +361,7 @@ export const polyneuropathyCauses: readonly Cause[] = [
   },
   {
     key: 'drug-induced-polyneuropathy',
+    group: 'toxic',
     label: 'Polyneuropathy due to another medicine',
     mondo: mondo('MONDO:0001904', 'polyneuropathy due to drug'),
     produces: [at(lengthDependent, 'uncommon')],
@@ -356,6 +377,7 @@ export const polyneuropathyCauses: readonly Cause[] = [
   },
   {
     key: 'lead-neuropathy',
+    group: 'toxic',
     label: 'Neuropathy from lead or another heavy metal',
     produces: [
       at(['motor-polyneuropathy'], 'uncommon'),
@@ -369,6 +391,7 @@ export const polyneuropathyCauses: readonly Cause[] = [
   },
   {
     key: 'hiv-neuropathy',
+    group: 'infective',
     label: 'HIV-associated neuropathy',
     produces: [at([...lengthDependent, 'small-fibre-polyneuropathy'], 'uncommon')],
     tempo: tempos.chronic,
