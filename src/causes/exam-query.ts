@@ -14,6 +14,19 @@ export interface Measurement {
   readonly value: number;
   readonly label: string;
   readonly pointer: string;
+  /** The number is a bound, not the value itself. */
+  readonly comparator?: InvestigationResult['comparator'];
+}
+
+/** Whether a measurement is at a threshold or above; null when it came as a bound that leaves it open. */
+export function isFrom(
+  { value, comparator }: Pick<Measurement, 'value' | 'comparator'>,
+  threshold: number,
+): boolean | null {
+  if (comparator === undefined) return value >= threshold;
+  if (comparator.startsWith('>')) return value >= threshold ? true : null;
+  const isBelow = comparator === '<' ? value <= threshold : value < threshold;
+  return isBelow ? false : null;
 }
 
 /** Questions that causes, red flags and tests put to one exam; every answer is in catalogue order. */
@@ -104,7 +117,8 @@ function prepared(exam: Exam): ExamQuery {
     quantity: (key, unit) => {
       const result = results.get(key);
       if (result?.quantity?.unit !== unit) return undefined;
-      return { value: result.quantity.value, label: result.label, pointer: result.pointer };
+      const { label, pointer, comparator } = result;
+      return { value: result.quantity.value, label, pointer, ...(comparator === undefined ? {} : { comparator }) };
     },
   };
 }

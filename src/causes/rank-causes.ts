@@ -8,7 +8,7 @@ import { queryExam } from './exam-query.ts';
 import type { RankedCause } from './ranked-cause.ts';
 import { allCauses } from './table/all-causes.ts';
 import { type Cause, type Produces, rateShares, type SpinalRegion } from './table/cause.ts';
-import { weighCause } from './weigh-cause.ts';
+import { type CauseWeight, weighCause } from './weigh-cause.ts';
 
 /** How many causes an answer names: at most, and even when they are improbable. */
 const longestList = 8;
@@ -25,15 +25,24 @@ const worthNaming = 0.005;
  * all causes considered are normalised, with the probability of the sites of which the tables know no cause beside them. The first eight are returned, after the third only those of at least half a
  * percent, so that the probabilities returned sum to at most 1. The order of findings and of history does not matter.
  *
- * @returns an empty list when nothing is abnormal, or when the tables know no cause of the sites that are likeliest
+ * Where no place is named (nothing abnormal, too little examined) only causes are considered for which the history, a sign
+ * or a result speaks by itself. Findings that no lesion explains together have causes of their own beside those of the sites.
+ *
+ * @returns an empty list when nothing speaks for any cause, or when the tables know no cause of the sites that are likeliest
  */
 export function rankCauses(exam: Exam, localisation: Localisation): readonly RankedCause[] {
-  if (!namesAPlace(localisation.conclusion)) return [];
-  const { prior, listed, unlisted } = priorOfCauses(localisation.localisations);
-  if (prior.size === 0 || unlisted > listed) return [];
   const query = queryExam(exam);
+  const weights = new Map<Cause, CauseWeight>();
+  const weigh = (cause: Cause): CauseWeight => {
+    const weight = weights.get(cause) ?? weighCause(cause, query);
+    weights.set(cause, weight);
+    return weight;
+  };
+  const isSupported = (cause: Cause): boolean => weigh(cause).isSupported;
+  const { prior, listed, unlisted } = priorOfCauses(consideredSites(localisation), isSupported);
+  if (prior.size === 0 || unlisted > listed) return [];
   const scored = [...prior].map(([cause, share]) => {
-    const weight = weighCause(cause, query);
+    const weight = weigh(cause);
     return { cause, weight, score: share * weight.ratio };
   });
   const total = scored.reduce((sum, { score }) => sum + score, unlisted);
@@ -53,6 +62,33 @@ export function rankCauses(exam: Exam, localisation: Localisation): readonly Ran
     }));
 }
 
+/** A site as far as its causes go; `isOpen` where causes must be spoken for, because no place was named. */
+interface ConsideredSite extends Pick<RankedLocalisation, 'site' | 'kind' | 'level' | 'probability'> {
+  readonly isOpen: boolean;
+}
+
+/** Site under which the tables have the causes of findings that no lesion explains together. */
+const notAnatomical = 'not-anatomical';
+
+/** How much of the probability goes to those causes when that is the conclusion. Judged. */
+const notAnatomicalShare = 0.6;
+
+function consideredSites({ conclusion, localisations }: Localisation): readonly ConsideredSite[] {
+  const isNamed = namesAPlace(conclusion);
+  const sites = localisations.map(({ site, kind, level, probability }) => ({
+    site,
+    kind,
+    level,
+    probability,
+    isOpen: !isNamed || kind === 'none',
+  }));
+  if (conclusion !== notAnatomical) return sites;
+  return [
+    { site: notAnatomical, kind: 'none', level: null, probability: notAnatomicalShare, isOpen: false },
+    ...sites.map((one) => ({ ...one, probability: one.probability * (1 - notAnatomicalShare) })),
+  ];
+}
+
 /** MONDO where a class says the same, else the local code. */
 function causeCoding(cause: Cause): Coding {
   return cause.mondo === undefined
@@ -67,16 +103,18 @@ interface CausePrior {
   readonly unlisted: number;
 }
 
-function priorOfCauses(sites: readonly RankedLocalisation[]): CausePrior {
+function priorOfCauses(sites: readonly ConsideredSite[], isSupported: (cause: Cause) => boolean): CausePrior {
   const prior = new Map<Cause, number>();
   let listed = 0;
   let unlisted = 0;
   for (const site of sites) {
-    const shares = allCauses.map((cause) => [cause, shareAt(cause, site)] as const).filter(([, share]) => share > 0);
+    const shares = allCauses
+      .map((cause) => [cause, shareAt(cause, site)] as const)
+      .filter(([cause, share]) => share > 0 && (!site.isOpen || isSupported(cause)));
     // Shares at one site are scaled to 1: a site is not likelier because more causes of it are listed.
     const total = shares.reduce((sum, [, share]) => sum + share, 0);
     if (total > 0) listed += site.probability;
-    else if (site.kind !== 'none') unlisted += site.probability;
+    else if (!site.isOpen) unlisted += site.probability;
     for (const [cause, share] of shares) {
       prior.set(cause, (prior.get(cause) ?? 0) + (site.probability * share) / total);
     }
@@ -85,14 +123,14 @@ function priorOfCauses(sites: readonly RankedLocalisation[]): CausePrior {
 }
 
 /** A row that names the site outranks a row that names its kind; of equals the larger share counts. */
-function shareAt(cause: Cause, site: RankedLocalisation): number {
+function shareAt(cause: Cause, site: ConsideredSite): number {
   const fitting = cause.produces.filter((row) => affects(row, site));
   const named = fitting.filter((row) => row.sites !== undefined);
   const rows = named.length > 0 ? named : fitting;
   return rows.reduce((most, row) => Math.max(most, rateShares[row.rate]), 0);
 }
 
-function affects(row: Produces, site: RankedLocalisation): boolean {
+function affects(row: Produces, site: ConsideredSite): boolean {
   const placed = row.sites?.includes(site.site) ?? row.kinds?.includes(site.kind) ?? false;
   return placed && (row.region === undefined || row.region === spinalRegion(site.level));
 }

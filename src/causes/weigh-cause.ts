@@ -1,9 +1,11 @@
 import { lowerFirst } from '../exam/describe.ts';
 import type { Exam } from '../exam/exam.ts';
-import { type ExamQuery, historyReason } from './exam-query.ts';
+import { type ExamQuery, historyReason, isFrom } from './exam-query.ts';
+import { inheritanceModifiers } from './inheritance.ts';
+import { type Modifier, worthSaying } from './modifier.ts';
 import type { Reason } from './ranked-cause.ts';
 import { findingReasons } from './reasons.ts';
-import type { Cause, QuantityRatio, SignRatio, ValueRatio } from './table/cause.ts';
+import { type Cause, longStandingSigns, type QuantityRatio, type SignRatio, type ValueRatio } from './table/cause.ts';
 
 /** What the person, the history, the signs and the results say about one cause. */
 export interface CauseWeight {
@@ -11,6 +13,8 @@ export interface CauseWeight {
   readonly ratio: number;
   readonly supporting: readonly Reason[];
   readonly against: readonly Reason[];
+  /** Whether the history, a sign or a result speaks for this very cause, and not only tempo, age or sex. */
+  readonly isSupported: boolean;
 }
 
 /**
@@ -22,8 +26,8 @@ const ratioBounds = { least: 0.002, most: 500 } as const;
 /** Exponent of the product: hints that go together, such as fever and a raised C-reactive protein, count for less than both. Judged. */
 const temper = 0.75;
 
-/** A ratio nearer to 1 than this is used but not worth a line. */
-const worthSaying = 1.3;
+/** From this ratio on a statement, sign or result speaks for a cause by itself. Judged. */
+const speaksFor = 2;
 
 const paceWords = {
   hyperacute: 'seconds to hours',
@@ -32,27 +36,23 @@ const paceWords = {
   chronic: 'months to years',
 } as const;
 
-interface Modifier {
-  readonly ratio: number;
-  readonly reason: Reason;
-}
-
 /** Weighs one cause against everything but the site: tempo, course, person, history, signs and results. */
 export function weighCause(cause: Cause, query: ExamQuery): CauseWeight {
-  const modifiers = [
-    ...tempoModifiers(cause, query.exam),
-    ...personModifiers(cause, query.exam),
+  const specific = [
     ...historyModifiers(cause, query),
+    ...inheritanceModifiers(cause, query.exam),
     ...(cause.signs ?? []).flatMap((sign) => signModifier(sign, query)),
     ...(cause.quantities ?? []).flatMap((quantity) => quantityModifier(quantity, query)),
     ...(cause.values ?? []).flatMap((value) => valueModifier(value, query)),
   ];
+  const modifiers = [...tempoModifiers(cause, query.exam), ...personModifiers(cause, query), ...specific];
   const product = modifiers.reduce((ratio, modifier) => ratio * modifier.ratio, 1) ** temper;
   const strongestFirst = modifiers.toSorted((a, b) => Math.abs(Math.log(b.ratio)) - Math.abs(Math.log(a.ratio)));
   return {
     ratio: Math.min(ratioBounds.most, Math.max(ratioBounds.least, product)),
     supporting: strongestFirst.filter(({ ratio }) => ratio >= worthSaying).map(({ reason }) => reason),
     against: strongestFirst.filter(({ ratio }) => ratio <= 1 / worthSaying).map(({ reason }) => reason),
+    isSupported: specific.some(({ ratio }) => ratio >= speaksFor),
   };
 }
 
@@ -84,11 +84,16 @@ function tempoModifiers(cause: Cause, exam: Exam): readonly Modifier[] {
   return modifiers;
 }
 
-function personModifiers(cause: Cause, exam: Exam): readonly Modifier[] {
+function personModifiers(cause: Cause, query: ExamQuery): readonly Modifier[] {
   const modifiers: Modifier[] = [];
-  const { ageYears, sex } = exam.person;
-  if (ageYears !== undefined && cause.age !== undefined && (ageYears < cause.age.from || ageYears > cause.age.to)) {
-    const text = `age ${ageYears} is outside the usual ${cause.age.from} to ${cause.age.to}`;
+  const { sex } = query.exam.person;
+  const onset = ageAtOnset(query);
+  if (
+    onset !== undefined &&
+    cause.age !== undefined &&
+    (onset.latest < cause.age.from || onset.earliest > cause.age.to)
+  ) {
+    const text = `${onset.words} is outside the usual ${cause.age.from} to ${cause.age.to}`;
     modifiers.push({ ratio: cause.age.outside, reason: { pointer: '/person/ageYears', text } });
   }
   if ((sex === 'male' || sex === 'female') && cause.sex !== undefined) {
@@ -97,6 +102,23 @@ function personModifiers(cause: Cause, exam: Exam): readonly Modifier[] {
     modifiers.push({ ratio, reason: { pointer: '/person/sex', text } });
   }
   return modifiers;
+}
+
+const daysPerYear = 365.25;
+
+/**
+ * Between which ages in whole years it began. Without a duration what is chronic may have begun at any age before, and
+ * deformities that take years to grow mean that it began long before it was noticed.
+ */
+function ageAtOnset({ exam, abnormal }: ExamQuery): { earliest: number; latest: number; words: string } | undefined {
+  const { ageYears } = exam.person;
+  const { pace, durationDays } = exam.onset;
+  if (ageYears === undefined) return undefined;
+  const noticed = durationDays === undefined ? ageYears : Math.max(0, ageYears - durationDays / daysPerYear);
+  const isOlder = abnormal(longStandingSigns).length > 0 || (durationDays === undefined && pace === 'chronic');
+  const latest = Math.floor(noticed);
+  const words = latest === Math.floor(ageYears) ? `age ${ageYears}` : `onset at about ${latest}`;
+  return { earliest: isOlder ? 0 : latest, latest, words };
 }
 
 function historyModifiers(cause: Cause, query: ExamQuery): readonly Modifier[] {
@@ -117,11 +139,12 @@ function signModifier(row: SignRatio, query: ExamQuery): readonly Modifier[] {
 function quantityModifier(row: QuantityRatio, query: ExamQuery): readonly Modifier[] {
   const measured = query.quantity(row.result, row.unit);
   if (measured === undefined) return [];
-  const { value, label, pointer } = measured;
-  const atOrAbove = value >= row.threshold;
+  const { value, label, pointer, comparator = '' } = measured;
+  const atOrAbove = isFrom(measured, row.threshold);
+  if (atOrAbove === null) return [];
   const met = row.met === 'from' ? atOrAbove : !atOrAbove;
   const unit = row.unit === '%' ? ' %' : ` ${row.unit}`;
-  const text = `${lowerFirst(label)} ${value}${unit}, ${atOrAbove ? 'at or above' : 'below'} ${row.threshold}${unit}`;
+  const text = `${lowerFirst(label)} ${comparator}${value}${unit}, ${atOrAbove ? 'at or above' : 'below'} ${row.threshold}${unit}`;
   return [{ ratio: met ? row.whenMet : row.whenNot, reason: { pointer, text } }];
 }
 

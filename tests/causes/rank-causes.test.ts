@@ -130,4 +130,18 @@ describe('ranking of causes', () => {
       { numRuns: 10 },
     );
   });
+
+  // HL7 FHIR R4 Quantity.comparator: the number is a bound, not the value.
+  it.each([
+    ['<', 5, 'against'],
+    ['>', 7, 'supporting'],
+    ['<', 9, 'neither'],
+    ['>', 4, 'neither'],
+  ])('takes HbA1c %s %d %% for a bound', (comparator, value, expected) => {
+    const result = { ...hba1c(value), valueQuantity: { ...hba1c(value).valueQuantity, comparator } };
+    const causes = rankCauses(bedsideExam({ history: chronic, results: [result] }), lengthDependent);
+    const diabetic = causes.find(({ key }) => key === 'diabetic-polyneuropathy');
+    const isIn = (list: 'supporting' | 'against') => diabetic?.[list].some(({ pointer }) => pointer === '/results/0');
+    expect([isIn('supporting'), isIn('against')]).toEqual([expected === 'supporting', expected === 'against']);
+  });
 });

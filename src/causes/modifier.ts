@@ -1,0 +1,10 @@
+import type { Reason } from './ranked-cause.ts';
+
+/** One likelihood ratio of a cause with what it rests on. */
+export interface Modifier {
+  readonly ratio: number;
+  readonly reason: Reason;
+}
+
+/** A ratio nearer to 1 than this is used but not worth a line. */
+export const worthSaying = 1.3;

@@ -1,0 +1,46 @@
+import { describe, expect, it } from 'vitest';
+import { queryExam } from '../../src/causes/exam-query.ts';
+import { type Cause, tempos, told } from '../../src/causes/table/cause.ts';
+import { weighCause } from '../../src/causes/weigh-cause.ts';
+import { fromMemory } from '../../src/kernel/cite.ts';
+import { bedsideExam } from '../support/bedside.ts';
+
+const youthful: Cause = {
+  key: 'some-disease',
+  label: 'Some disease',
+  group: 'hereditary',
+  produces: [],
+  tempo: tempos.chronic,
+  age: { from: 5, to: 40, outside: 0.2 },
+  history: [told('vomiting', 5), told('headache', 1.2)],
+  source: fromMemory,
+};
+
+const weigh = (parts: Record<string, unknown>) => weighCause(youthful, queryExam(bedsideExam(parts)));
+
+describe('weight of a cause', () => {
+  // A hereditary neuropathy is often seen first late in life; the foot tells that it began in childhood (Saporta 2011).
+  it('takes the age at which it began, and a deformed foot as a sign that it began long before', () => {
+    const person = { ageYears: 65 };
+    const inspection = [{ sign: 'pes-cavus', side: 'both', present: true }];
+    const objections = (onset: unknown, findings = {}) =>
+      weigh({ person, history: { onset }, findings })
+        .against.filter(({ pointer }) => pointer === '/person/ageYears')
+        .map(({ text }) => text);
+    const noticedLastYear = { pace: 'chronic', durationDays: 365 };
+    expect(objections(noticedLastYear)).toEqual(['onset at about 64 is outside the usual 5 to 40']);
+    expect(objections({ pace: 'acute' })).toEqual(['age 65 is outside the usual 5 to 40']);
+    expect(objections({ pace: 'chronic', durationDays: 365 * 40 })).toEqual([]);
+    expect(objections({ pace: 'chronic' })).toEqual([]);
+    expect(objections(noticedLastYear, { inspection })).toEqual([]);
+  });
+
+  it('is supported by what speaks for it by itself, not by tempo, age or soft hints', () => {
+    const symptoms = (key: string, present: boolean) => ({
+      history: { onset: { pace: 'chronic' }, symptoms: [{ key, present }] },
+    });
+    expect(weigh(symptoms('vomiting', true)).isSupported).toBe(true);
+    expect(weigh(symptoms('vomiting', false)).isSupported).toBe(false);
+    expect(weigh(symptoms('headache', true)).isSupported).toBe(false);
+  });
+});
