@@ -2,12 +2,15 @@ import { writeFileSync } from 'node:fs';
 import { createExamReader } from '../exam/read-exam.ts';
 import { createLocaliser } from '../localisation/localise.ts';
 import { modelVersion } from '../localisation/model-version.ts';
+import { createAssessor } from '../summary/assess.ts';
 import { findCaseFiles } from './evaluate/case-files.ts';
 import { faultText } from './evaluate/evaluation-case.ts';
 import { judge } from './evaluate/judge.ts';
+import { expectsAdvice, judgeAdvice } from './evaluate/judge-advice.ts';
 import { help, readOptions } from './evaluate/options.ts';
 import { readCaseFiles } from './evaluate/read-case-file.ts';
 import { reportFigures, reportMisses } from './evaluate/report.ts';
+import { reportAdvice, reportAdviceMisses } from './evaluate/report-advice.ts';
 import { reportSequential, reportSimulation } from './evaluate/report-simulation.ts';
 import { resultsOf } from './evaluate/results.ts';
 import { examineInOrder } from './evaluate/sequential.ts';
@@ -29,9 +32,18 @@ function evaluate(words: readonly string[]): void {
   if (faults.length > 0) throw new Error(faults.map(faultText).join('\n'));
 
   const localiser = createLocaliser();
-  const judgements = cases.map((one) => judge(one, localiser.localise(one.exam)));
+  const assessor = createAssessor(localiser);
+  const answered = cases.map((one) => ({ one, answer: assessor.assess(one.exam) }));
+  const judgements = answered
+    .filter(({ one: { expect } }) => expect.sites.length > 0 || expect.conclusions !== undefined)
+    .map(({ one, answer }) => judge(one, answer));
+  const advice = answered.filter(({ one }) => expectsAdvice(one)).map(({ one, answer }) => judgeAdvice(one, answer));
   print(reportFigures(judgements, options.folder));
-  if (!options.onlyFigures && options.misses > 0) print(`\n${reportMisses(judgements, options.misses, width)}`);
+  if (advice.length > 0) print(`\n${reportAdvice(advice, options.folder)}`);
+  if (!options.onlyFigures && options.misses > 0) {
+    print(`\n${reportMisses(judgements, options.misses, width)}`);
+    if (advice.length > 0) print(`\n${reportAdviceMisses(advice, options.misses, width)}`);
+  }
 
   const model = simulationModel(reader);
   const simulation = options.simulate === 0 ? null : simulate(model, localiser, options.simulate, options.seed);
@@ -41,7 +53,7 @@ function evaluate(words: readonly string[]): void {
   if (sequential !== null) print(`\n${reportSequential(sequential, options.seed)}`);
 
   if (options.json !== undefined) {
-    const results = resultsOf({ judgements, simulation, sequential }, { ...options, modelVersion });
+    const results = resultsOf({ judgements, advice, simulation, sequential }, { ...options, modelVersion });
     writeFileSync(options.json, `${JSON.stringify(results, null, 2)}\n`);
   }
 }

@@ -39,6 +39,19 @@ describe('a case file', () => {
     ]);
   });
 
+  it('takes causes, red flags and tests by key, and names the nearest key for an unknown one', () => {
+    const advice = { causes: 'carpal-tunnel-syndrome', redFlags: [], tests: ['mri-brain'], notTests: ['ct-head'] };
+    const { cases, faults } = read('some.ndjson', JSON.stringify({ name: 'one', expect: advice, exam }));
+    expect(faults).toEqual([]);
+    expect(cases[0]?.expect.advice).toEqual({ ...advice, causes: ['carpal-tunnel-syndrome'] });
+    const wrong = { causes: ['carpal-tunel-syndrome'], redFlags: ['suspected-strok'], tests: ['mri-brian'] };
+    expect(faultsOf({ name: 'two', expect: wrong, exam })).toEqual([
+      'some.ndjson:1 /expect/causes/0: Unknown cause "carpal-tunel-syndrome". Did you mean carpal-tunnel-syndrome?',
+      'some.ndjson:1 /expect/redFlags/0: Unknown red flag "suspected-strok". Did you mean suspected-stroke?',
+      'some.ndjson:1 /expect/tests/0: Unknown test "mri-brian". Did you mean mri-brain?',
+    ]);
+  });
+
   it('takes lists of what is right, a side that is none, and a case that asks for the conclusion alone', () => {
     const expectations = [
       { sites: ['nerve-root', 'lower-trunk'], level: ['C8', null], levelWithin: 0, side: [null, 'both'] },
@@ -48,8 +61,8 @@ describe('a case file', () => {
     const { cases, faults } = read('some.ndjson', text);
     expect(faults).toEqual([]);
     expect(cases.map((one) => one.expect)).toEqual([
-      { sites: ['nerve-root', 'lower-trunk'], levels: ['C8'], levelWithin: 0, sides: [null, 'both'] },
-      { sites: [], levelWithin: 1, conclusions: ['insufficient', 'not-anatomical'] },
+      { sites: ['nerve-root', 'lower-trunk'], levels: ['C8'], levelWithin: 0, advice: {}, sides: [null, 'both'] },
+      { sites: [], levelWithin: 1, advice: {}, conclusions: ['insufficient', 'not-anatomical'] },
     ]);
   });
 });
@@ -90,7 +103,7 @@ describe('the faults of a case file', () => {
       'some.ndjson:1: `exam` is missing: the body of a localisation request.',
       'some.ndjson:2: A case is a JSON object.',
       'some.ndjson:3 /name: Words are needed here.',
-      'some.ndjson:3 /expect: Without `sites` there must be a `conclusion`.',
+      'some.ndjson:3 /expect: Without `sites` there must be a `conclusion`, a cause, a red flag or a test.',
     ]);
   });
 

@@ -17,6 +17,22 @@ export interface Expectation {
   /** Segments by which the answered level may miss the nearest expected one. */
   readonly levelWithin: number;
   readonly conclusions?: readonly Conclusion[];
+  readonly advice: ExpectedAdvice;
+}
+
+/** What a careful senior would say about causes, dangers and tests, by key; what is left out is not fixed. */
+export interface ExpectedAdvice {
+  /** Every cause that is right. */
+  readonly causes?: readonly string[];
+  /** Red flags that must be raised; of none, the case is not urgent. */
+  readonly redFlags?: readonly string[];
+  /** Red flags that may be raised or not. */
+  readonly mayFlag?: readonly string[];
+  /** Red flags that cannot be decided, and must be said to be so. */
+  readonly undecided?: readonly string[];
+  /** Tests that published guidance puts first, and tests that must not be proposed. */
+  readonly tests?: readonly string[];
+  readonly notTests?: readonly string[];
 }
 
 /** One examination with the answer that is expected of it. */

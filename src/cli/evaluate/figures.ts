@@ -61,11 +61,11 @@ export function ratio({ right, of }: Share): number {
 }
 
 /** The judgements under each name that they go by, in the order of first appearance. */
-export function groupBy(
-  judgements: readonly Judgement[],
-  name: (judgement: Judgement) => string | undefined,
-): ReadonlyMap<string, readonly Judgement[]> {
-  const groups = new Map<string, Judgement[]>();
+export function groupBy<T>(
+  judgements: readonly T[],
+  name: (judgement: T) => string | undefined,
+): ReadonlyMap<string, readonly T[]> {
+  const groups = new Map<string, T[]>();
   for (const judgement of judgements) {
     const key = name(judgement);
     if (key !== undefined) groups.set(key, [...(groups.get(key) ?? []), judgement]);

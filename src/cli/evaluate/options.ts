@@ -29,8 +29,8 @@ export const defaults: Options = {
 export const help = `npm run evaluate -- [FOLDER] [options]
 
 Puts every case below FOLDER (*.ndjson: one case a line; *.json: one case or a list; default ${defaults.folder}) to the
-localisation and prints how often it is right and how far its probabilities can be believed. Then it examines simulated
-patients. The format of a case is in tests/evaluation/README.md.
+service and prints how often the site is right, how far the probabilities can be believed, and how often the causes, red
+flags and first tests are right where a case fixes them. Then it examines simulated patients. The format of a case is in tests/evaluation/README.md.
 
   --misses N        explain the N worst misses (default ${defaults.misses})
   --only figures    print nothing that a case contains, for cases that are kept for measuring alone

@@ -9,6 +9,15 @@ import { joinWords } from '../../kernel/words.ts';
 import type { Conclusion } from '../../localisation/localisation.ts';
 import { siteCatalogue } from '../../localisation/sites.ts';
 import { caseKinds, type EvaluationCase, type Expectation, type SiteSide } from './evaluation-case.ts';
+import {
+  adviceProperties,
+  isObject,
+  listed,
+  type Problem,
+  readAdvice,
+  unknownKey,
+  unknownProperties,
+} from './read-advice.ts';
 
 /** What is needed to read a case: the reader of exams, and the present, which no exam may lie behind. */
 export interface CaseReading {
@@ -18,17 +27,11 @@ export interface CaseReading {
 
 type Draft = Omit<EvaluationCase, 'file' | 'line'>;
 
-/** A fault within one case. */
-export interface Problem {
-  readonly pointer: string;
-  readonly message: string;
-}
-
 const siteKeys: ReadonlySet<string> = new Set(siteCatalogue().map(({ site }) => site.key));
 const sides: readonly SiteSide[] = ['left', 'right', 'both', null];
 const conclusions = Object.keys(conclusionCodes) as readonly Conclusion[];
 const caseProperties = ['name', 'picture', 'source', 'kind', 'expect', 'exam'];
-const expectProperties = ['sites', 'side', 'level', 'levelWithin', 'conclusion'];
+const expectProperties = ['sites', 'side', 'level', 'levelWithin', 'conclusion', ...adviceProperties];
 const usualTolerance = 1;
 
 /** Reads one case; null beside its problems when there are any. */
@@ -126,8 +129,12 @@ function readExpectation(value: unknown, problems: Problem[]): Expectation | nul
     problems.push({ pointer: '/expect/levelWithin', message: 'A whole number of segments, 0 or more.' });
     return null;
   }
-  if (sites.length === 0 && value.conclusion === undefined) {
-    problems.push({ pointer: '/expect', message: 'Without `sites` there must be a `conclusion`.' });
+  const advice = readAdvice(value, problems);
+  if (sites.length === 0 && value.conclusion === undefined && Object.keys(advice).length === 0) {
+    problems.push({
+      pointer: '/expect',
+      message: 'Without `sites` there must be a `conclusion`, a cause, a red flag or a test.',
+    });
   }
   return {
     sites: sites as readonly string[],
@@ -135,31 +142,8 @@ function readExpectation(value: unknown, problems: Problem[]): Expectation | nul
     ...(side === undefined ? {} : { sides: side }),
     ...(level === undefined ? {} : { levels: level }),
     ...(conclusion === undefined ? {} : { conclusions: conclusion }),
+    advice,
   };
-}
-
-/** One value, or several that are all right. */
-function listed(value: unknown): readonly unknown[] {
-  return Array.isArray(value) ? value : [value];
-}
-
-function isObject(value: unknown): value is Readonly<Record<string, unknown>> {
-  return typeof value === 'object' && value !== null && !Array.isArray(value);
-}
-
-function unknownProperties(
-  value: Readonly<Record<string, unknown>>,
-  known: readonly string[],
-  ...steps: readonly string[]
-): Problem[] {
-  return Object.keys(value)
-    .filter((key) => !known.includes(key))
-    .map((key) => ({ pointer: pointerTo(...steps, key), message: unknownKey('property', key, known) }));
-}
-
-function unknownKey(what: string, key: unknown, known: Iterable<string>): string {
-  const near = typeof key === 'string' ? nearestKey(key, known) : undefined;
-  return `Unknown ${what} ${JSON.stringify(key)}.${near === undefined ? '' : ` Did you mean ${near}?`}`;
 }
 
 function oneOf(value: unknown, known: readonly (string | null)[]): string {

@@ -1,5 +1,6 @@
 import { type Figures, figuresOf, groupBy } from './figures.ts';
 import type { Judgement } from './judge.ts';
+import { type AdviceFigures, type AdviceJudgement, adviceFiguresOf } from './judge-advice.ts';
 import type { Sequential } from './sequential.ts';
 import type { Simulation } from './simulate.ts';
 
@@ -8,6 +9,8 @@ export interface Results {
   readonly modelVersion: string;
   readonly seed: number;
   readonly all: Figures;
+  /** Causes, red flags and tests; absent when no case fixes any. */
+  readonly advice?: AdviceFigures;
   readonly byFile: Readonly<Record<string, Figures>>;
   readonly byKind: Readonly<Record<string, Figures>>;
   /** Case by case; absent when only figures are wanted. */
@@ -43,12 +46,13 @@ interface CaseResult {
 
 export interface Measured {
   readonly judgements: readonly Judgement[];
+  readonly advice: readonly AdviceJudgement[];
   readonly simulation: Simulation | null;
   readonly sequential: Sequential | null;
 }
 
 export function resultsOf(
-  { judgements, simulation, sequential }: Measured,
+  { judgements, advice, simulation, sequential }: Measured,
   options: { readonly seed: number; readonly onlyFigures: boolean; readonly modelVersion: string },
 ): Results {
   const figures = (groups: ReadonlyMap<string, readonly Judgement[]>): Record<string, Figures> =>
@@ -57,6 +61,7 @@ export function resultsOf(
     modelVersion: options.modelVersion,
     seed: options.seed,
     all: figuresOf(judgements),
+    ...(advice.length === 0 ? {} : { advice: adviceFiguresOf(advice) }),
     byFile: figures(groupBy(judgements, ({ evaluated }) => evaluated.file)),
     byKind: figures(groupBy(judgements, ({ evaluated }) => evaluated.kind)),
     ...(options.onlyFigures ? {} : { cases: judgements.map(caseResult) }),

@@ -47,6 +47,7 @@ function expectationOf({ key, side, level, kind }: Site): Expectation {
     sites: [key],
     sides: [side],
     levelWithin: 0,
+    advice: {},
     ...(kind === 'cord' || level === null ? {} : { levels: [level] }),
   };
 }
