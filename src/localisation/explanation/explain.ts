@@ -1,10 +1,11 @@
-import { describeFinding, lowerFirst } from '../../exam/describe.ts';
+import { describeFinding } from '../../exam/describe.ts';
 import type { Exam } from '../../exam/exam.ts';
 import type { Hypothesis } from '../hypothesis.ts';
 import type { Datum } from '../inference/evidence.ts';
-import { historyEvidence } from '../inference/history-weights.ts';
+import { historyShifts } from '../inference/history-weights.ts';
 import type { Mixture } from '../inference/ranking.ts';
 import { accountsFor } from '../inference/readings.ts';
+import { resultShifts } from '../inference/result-weights.ts';
 import type { Scored, WeighedDatum } from '../inference/score.ts';
 import type { Evidence } from '../localisation.ts';
 import { because } from './because.ts';
@@ -122,17 +123,15 @@ function assemble(exam: Exam, statements: readonly (readonly Statement[])[], lea
     if (weight >= worthSaying && (!isAbnormal || isAccounted)) supporting.push(draft);
     else if (weight <= -worthSaying) against.push(draft);
   }
-  const history = historyReasons(exam, lead);
+  const others = otherReasons(exam, lead);
   const inWords = (drafts: readonly Draft[], most: number): Evidence[] =>
     drafts
       .toSorted(heaviestDraft)
       .slice(0, most)
       .map(({ datum, weight, isPredicted }) => toEvidence(datum, weight, because(lead, datum, isPredicted)));
   return {
-    supporting: [...inWords(supporting, supportingAtMost), ...history.filter(({ weight }) => weight > 0)].sort(
-      heaviest,
-    ),
-    against: [...inWords(against, againstAtMost), ...history.filter(({ weight }) => weight < 0)].sort(heaviest),
+    supporting: [...inWords(supporting, supportingAtMost), ...others.filter(({ weight }) => weight > 0)].sort(heaviest),
+    against: [...inWords(against, againstAtMost), ...others.filter(({ weight }) => weight < 0)].sort(heaviest),
     unexplained: inWords(unexplained, unexplained.length),
     fit: abnormal === 0 ? 1 : round(accounted / abnormal),
   };
@@ -144,17 +143,18 @@ const heaviestDraft = (a: Draft, b: Draft): number =>
 const heaviest = (a: Evidence, b: Evidence): number =>
   Math.abs(b.weight) - Math.abs(a.weight) || (a.findingId < b.findingId ? -1 : 1);
 
-function historyReasons(exam: Exam, { site }: Hypothesis): readonly Evidence[] {
-  return historyEvidence(exam, site)
-    .filter(({ weight }) => Math.abs(weight) >= worthSaying)
-    .map(({ statement, weight, because: reason }) => ({
-      finding: statement.pointer,
+/** What was told, and the results that are back, as evidence about a site. */
+function otherReasons(exam: Exam, { site }: Hypothesis): readonly Evidence[] {
+  return [...historyShifts(exam), ...resultShifts(exam)]
+    .filter(({ applies, factor }) => Math.abs(Math.log(factor)) >= worthSaying && applies(site))
+    .map(({ pointer, text, factor, because: reason, abnormal, id }) => ({
+      finding: pointer,
       side: 'midline',
-      text: `${statement.present ? '' : 'no '}${lowerFirst(statement.label)}`,
-      weight: round(weight),
+      text,
+      weight: round(Math.log(factor)),
       because: reason,
-      abnormal: statement.present,
-      findingId: `history/${statement.kind}/${statement.key}`,
+      abnormal,
+      findingId: id,
     }));
 }
 

@@ -1,7 +1,9 @@
 import type { Exam, OnsetPace } from '../../exam/exam.ts';
 import type { AgeRange, Hypothesis, Site } from '../hypothesis.ts';
 import type { SiteKind } from '../localisation.ts';
-import { HistoryFactors } from './history-weights.ts';
+import { historyShifts } from './history-weights.ts';
+import { resultShifts } from './result-weights.ts';
+import { SiteFactors } from './shift.ts';
 
 /** How much likelier a kind of site is when the trouble began at this pace, relative to no knowledge of the pace. Judged. */
 const paceFactor: Readonly<Record<SiteKind, Readonly<Record<OnsetPace, number>>>> = {
@@ -63,23 +65,23 @@ const sentFor = 0.85;
 /** What the priors need of the hypotheses, worked out once. */
 export class Priors {
   private readonly hypotheses: readonly Hypothesis[];
-  private readonly history: HistoryFactors;
+  private readonly sites: SiteFactors;
   private readonly ofSomeAges: readonly { readonly index: number; readonly ages: AgeRange }[];
   /** Natural logs of frequency times the factor of the pace, by pace. */
   private readonly logWeight = new Map<OnsetPace | undefined, Float64Array>();
 
   constructor(hypotheses: readonly Hypothesis[]) {
     this.hypotheses = hypotheses;
-    this.history = new HistoryFactors(hypotheses.map(({ site }) => site));
+    this.sites = new SiteFactors(hypotheses.map(({ site }) => site));
     this.ofSomeAges = hypotheses.flatMap(({ ages }, index) => (ages === undefined ? [] : [{ index, ages }]));
   }
 
-  /** [H] Natural log of the prior weight of each hypothesis for this person and tempo; not normalised. */
+  /** [H] Natural log of the prior weight of each hypothesis for this person, tempo, history and results; not normalised. */
   logWeights(exam: Exam): Float64Array {
     const weights = Float64Array.from(this.atPace(paceOf(exam.onset)));
     const { ageYears } = exam.person;
     if (ageYears !== undefined) this.weighAge(weights, ageYears);
-    const factors = this.history.factors(exam);
+    const factors = this.sites.factors([...historyShifts(exam), ...resultShifts(exam)]);
     if (factors === null) return weights;
     for (let index = 0; index < weights.length; index += 1) {
       const factor = factors[index] ?? 1;

@@ -1,10 +1,7 @@
 import { isSegment, type Segment, segmentIndex } from '../../../anatomy/segments.ts';
 import { fromMemory, type Source } from '../../../kernel/cite.ts';
-import type { Site } from '../../hypothesis.ts';
 import type { SiteKind } from '../../localisation.ts';
-
-/** Which sites a statement speaks for or against. */
-export type Applies = (site: Site) => boolean;
+import type { Applies } from '../shift.ts';
 
 /** How a statement of the history shifts the odds of sites: factor when present, and when denied. */
 export interface HistoryWeight {

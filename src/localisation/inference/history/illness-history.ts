@@ -1,5 +1,5 @@
+import type { Applies } from '../shift.ts';
 import {
-  type Applies,
   anyOf,
   cervicalCord,
   cervicalRoots,
