@@ -115,6 +115,13 @@ export const works = {
   'ngsp-ifcc': 'Hoelzel W et al. IFCC reference system for measurement of hemoglobin A1c. Clin Chem 2004;50:166-74.',
   'loinc-users-guide': "LOINC Users' Guide, appendix on the check digit. Regenstrief Institute.",
   'nice-ng240': 'NICE NG240 Meningitis (bacterial) and meningococcal disease. 2024.',
+  'nice-ng232': 'NICE NG232 Head injury: assessment and early management. 2023.',
+  'nice-ng133': 'NICE NG133 Hypertension in pregnancy: diagnosis and management. 2019, updated 2023.',
+  'vestibular-meta-2023':
+    'Tarnutzer AA et al. Bedside tests in the acute vestibular syndrome, meta-analysis. Ann Neurol 2023;94:295-308.',
+  'cvt-2017': 'Ferro JM et al. ESO guideline on cerebral venous thrombosis. Eur J Neurol 2017;24:1203-13.',
+  'pituitary-apoplexy-2011':
+    'Rajasekaran S et al. UK guidelines for the management of pituitary apoplexy. Clin Endocrinol 2011;74:9-20.',
   'nice-ng228': 'NICE NG228 Subarachnoid haemorrhage caused by a ruptured aneurysm. 2022.',
   'nice-ng217': 'NICE NG217 Epilepsies in children, young people and adults. 2022, updated 2025.',
   'bsr-gca-2020':

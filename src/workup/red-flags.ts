@@ -4,12 +4,20 @@ import type { Localisation } from '../localisation/localisation.ts';
 import type { RedFlag, Urgency } from './assessment.ts';
 import { bedsideFacts } from './bedside-facts.ts';
 import { brainFlags } from './red-flags/brain-flags.ts';
+import { headFlags } from './red-flags/head-flags.ts';
+import { muscleAndNerveFlags } from './red-flags/muscle-and-nerve-flags.ts';
 import { neuromuscularFlags } from './red-flags/neuromuscular-flags.ts';
 import type { RedFlagRule } from './red-flags/rule.ts';
 import { spinalFlags } from './red-flags/spinal-flags.ts';
 
 /** Every red flag that the service knows, in the order in which equals are listed. */
-export const redFlagRules: readonly RedFlagRule[] = [...spinalFlags, ...neuromuscularFlags, ...brainFlags];
+export const redFlagRules: readonly RedFlagRule[] = [
+  ...spinalFlags,
+  ...neuromuscularFlags,
+  ...muscleAndNerveFlags,
+  ...brainFlags,
+  ...headFlags,
+];
 
 const stateOrder: Readonly<Record<RedFlag['state'], number>> = { present: 0, 'not-assessable': 1, absent: 2 };
 const urgencyOrder: Readonly<Record<Urgency, number>> = { immediate: 0, 'same-day': 1, urgent: 2 };

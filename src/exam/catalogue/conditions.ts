@@ -58,6 +58,8 @@ export const conditions = historyTable('condition', {
   },
   'pernicious-anaemia': 'Pernicious anaemia',
   porphyria: 'Porphyria',
+  'pituitary-tumour': 'Known tumour of the pituitary',
+  thrombophilia: 'Tendency to thrombosis',
   'multiple-sclerosis': { label: 'Multiple sclerosis', ...mondo('MONDO:0005301', 'multiple sclerosis') },
   'optic-neuritis': { label: 'Past optic neuritis', ...mondo('MONDO:0005885', 'optic neuritis') },
   epilepsy: { label: 'Epilepsy', ...mondo('MONDO:0005027', 'epilepsy') },

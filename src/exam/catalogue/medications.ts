@@ -35,6 +35,7 @@ export const medications = historyTable('medication', {
   carbamazepine: 'Carbamazepine',
   lithium: 'Lithium',
   antipsychotic: 'Antipsychotic',
+  'serotonergic-medicine': 'Antidepressant or other serotonergic medicine',
   metoclopramide: 'Metoclopramide',
   levodopa: 'Levodopa',
   metformin: 'Metformin',

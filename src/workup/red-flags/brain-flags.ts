@@ -1,18 +1,19 @@
 import type { Reason } from '../../causes/ranked-cause.ts';
 import { findingReasons, missing } from '../../causes/reasons.ts';
+import type { Finding } from '../../exam/finding.ts';
 import { read, recalled } from '../../kernel/cite.ts';
 import { bodySides } from '../../kernel/side.ts';
 import type { BedsideFacts } from '../bedside-facts.ts';
 import { absent, notAssessable, present, type RedFlagRule, type Verdict } from './rule.ts';
 import { feverReasons } from './spinal-flags.ts';
 
-const headache = ['headache', 'new-headache', 'morning-headache', 'thunderclap-headache'] as const;
-const reducedConsciousness = [
+export const headache = ['headache', 'new-headache', 'morning-headache', 'thunderclap-headache'] as const;
+export const reducedConsciousness = [
   'higher-function/drowsiness',
   'higher-function/coma',
   'higher-function/fluctuating-consciousness',
 ];
-const clouded = [...reducedConsciousness, 'higher-function/confusion', 'higher-function/disorientation'];
+export const clouded = [...reducedConsciousness, 'higher-function/confusion', 'higher-function/disorientation'];
 /** Signs that place a sudden deficit in the brain by themselves. */
 const brainSigns = [
   'higher-function/expressive-aphasia',
@@ -42,8 +43,7 @@ export const brainFlags: readonly RedFlagRule[] = [
     source: read('nice-ng128'),
     check: (facts) => {
       const signs = suddenFocalSigns(facts);
-      if (signs.length === 0 || facts.told('resolved-deficit').length > 0) return null;
-      return present(signs);
+      return signs.length > 0 ? present(signs) : null;
     },
   },
   {
@@ -53,10 +53,9 @@ export const brainFlags: readonly RedFlagRule[] = [
     action: 'Specialist assessment within 24 hours; aspirin 300 mg unless it is contraindicated.',
     source: read('nice-ng128'),
     check: (facts) => {
-      const resolved = facts.told('resolved-deficit');
-      return resolved.length > 0 && facts.exam.onset.pace === 'hyperacute' && facts.beganWithin(7) === 'yes'
-        ? present(resolved)
-        : null;
+      const resolved = [...facts.told('resolved-deficit'), ...facts.told('transient-visual-loss')];
+      // What is still there is treated as a stroke.
+      return resolved.length > 0 && isSudden(facts) && suddenFocalSigns(facts).length === 0 ? present(resolved) : null;
     },
   },
   {
@@ -66,7 +65,8 @@ export const brainFlags: readonly RedFlagRule[] = [
     action: 'Give glucose (with thiamine where it may be short) and examine again.',
     source: recalled('nice-ng128', 'exclude hypoglycaemia'),
     check: (facts) => {
-      const glucose = facts.query.quantity('glucose-random', 'mmol/L');
+      const glucose =
+        facts.query.quantity('glucose-random', 'mmol/L') ?? facts.query.quantity('glucose-fasting', 'mmol/L');
       if (glucose === undefined || glucose.value >= 4 || facts.localisation.conclusion === 'no-abnormality')
         return null;
       return present([{ pointer: glucose.pointer, text: `glucose ${glucose.value} mmol/L` }]);
@@ -88,15 +88,16 @@ export const brainFlags: readonly RedFlagRule[] = [
   },
   {
     key: 'suspected-meningitis',
-    label: 'Suspected bacterial meningitis',
+    label: 'Meningism, or suspected bacterial meningitis',
     urgency: 'immediate',
-    action: 'Hospital now; antibiotics within one hour of arrival; lumbar puncture unless it is unsafe.',
+    action:
+      'Hospital now; antibiotics within one hour of arrival if infection is likely; lumbar puncture unless it is unsafe; a stiff neck without fever may be bleeding.',
     source: read('nice-ng240'),
     check: checkMeningitis,
   },
   {
     key: 'suspected-encephalitis',
-    label: 'Suspected encephalitis',
+    label: 'Suspected encephalitis or other infection of the brain',
     urgency: 'immediate',
     action: 'Aciclovir, lumbar puncture and MRI without delay.',
     source: recalled('adams-victor', 'herpes simplex encephalitis'),
@@ -106,8 +107,11 @@ export const brainFlags: readonly RedFlagRule[] = [
         ...facts.told('fever', 'seizure', 'behaviour-change'),
         ...findingReasons(facts.query.abnormal(['autonomic/fever'])),
       ];
-      return altered.length > 0 && also.length > 0 && facts.beganWithin(42) === 'yes'
-        ? present([...findingReasons(altered), ...also])
+      const fever = feverReasons(facts).filter(({ text }) => !text.startsWith('C-reactive'));
+      const focal = facts.query.abnormal(brainSigns);
+      const isFocal = focal.length > 0 && fever.length > 0 && facts.told(...headache).length > 0;
+      return ((altered.length > 0 && also.length > 0) || isFocal) && facts.beganWithin(42) === 'yes'
+        ? present([...findingReasons([...altered, ...focal], 4), ...also])
         : null;
     },
   },
@@ -122,7 +126,17 @@ export const brainFlags: readonly RedFlagRule[] = [
       const pain = facts.told(...headache);
       const sixth = facts.query.abnormal(['cranial-nerves/sixth-nerve-palsy']);
       const falling = facts.query.abnormal(reducedConsciousness);
-      if (disc.length === 0 && (pain.length === 0 || sixth.length + falling.length === 0)) return null;
+      if (disc.length === 0 && (pain.length === 0 || sixth.length + falling.length === 0)) {
+        const typical = [
+          ...facts.told('morning-headache'),
+          ...(pain.length > 0 ? facts.told('transient-visual-loss') : []),
+        ];
+        const isUnseen = facts.query.sign('cranial-nerves/optic-disc-swelling') === 'unknown';
+        if (typical.length === 0) return null;
+        return isUnseen
+          ? notAssessable([missing('the optic discs were not examined, and it matters'), ...typical])
+          : absent(findingReasons(facts.query.findings('cranial-nerves/optic-disc-swelling')));
+      }
       return present(
         [...findingReasons([...disc, ...falling, ...sixth]), ...pain],
         falling.length > 0 ? 'immediate' : 'same-day',
@@ -216,15 +230,24 @@ export const brainFlags: readonly RedFlagRule[] = [
     action: 'Urgent MRI of the brain; the same day if there is vomiting or drowsiness.',
     source: recalled('nice-ng127'),
     check: (facts) => {
-      const focal = facts.query.abnormal(brainSigns);
+      const inBrain = facts.kindProbability('hemisphere', 'cerebellum') >= 0.5;
+      const focal = inBrain ? facts.query.abnormalWhere(() => true) : facts.query.abnormal(brainSigns);
       const also = facts.told('seizure', 'new-headache', 'morning-headache', 'cognitive-change', 'vomiting');
       const slow = facts.exam.onset.pace === 'subacute' || facts.exam.onset.pace === 'chronic';
-      return focal.length > 0 && also.length > 0 && slow && facts.exam.course === 'progressive'
+      const isRecent = (facts.exam.onset.durationDays ?? 0) <= 730;
+      return focal.length > 0 && also.length > 0 && slow && isRecent && facts.exam.course === 'progressive'
         ? present([...findingReasons(focal, 4), ...also])
         : null;
     },
   },
 ];
+
+/** Within seconds to hours, in the last week; what is at most a day old and of unstated pace counts too. */
+function isSudden({ exam, beganWithin }: BedsideFacts): boolean {
+  const { pace, durationDays } = exam.onset;
+  if (pace === undefined) return durationDays !== undefined && durationDays <= 1;
+  return pace === 'hyperacute' && beganWithin(7) === 'yes';
+}
 
 /**
  * Signs of a focal deficit of the brain that began within seconds to hours, in the last week. A palsy of one limb alone
@@ -232,7 +255,7 @@ export const brainFlags: readonly RedFlagRule[] = [
  * drop found on waking is sudden too.
  */
 function suddenFocalSigns(facts: BedsideFacts): readonly Reason[] {
-  if (facts.exam.onset.pace !== 'hyperacute' || facts.beganWithin(7) !== 'yes') return [];
+  if (!isSudden(facts)) return [];
   const brain = facts.query.abnormal(brainSigns);
   const halfBody = bodySides.flatMap((side) => {
     const arm = facts.weak('upper-limbs', side);
@@ -241,11 +264,13 @@ function suddenFocalSigns(facts: BedsideFacts): readonly Reason[] {
   });
   const bothHalves = facts.bothArmsWeak && facts.bothLegsWeak;
   const central = facts.kindProbability('hemisphere', 'brainstem', 'cerebellum') >= 0.1;
+  const inBrain = facts.kindProbability('hemisphere', 'brainstem', 'cerebellum') >= 0.5;
   const ataxia = facts.query.abnormalWhere(({ item }) => item.probe.kind === 'cerebellar');
   const found = [
     ...brain,
     ...(bothHalves ? [] : halfBody),
     ...(central ? [...facts.weakLimbs.slice(0, 2), ...ataxia.slice(0, 2)] : []),
+    ...(inBrain ? facts.query.abnormalWhere(() => true).slice(0, 3) : []),
     ...facts.query.abnormal(['special-tests/pronator-drift']),
   ];
   const told = facts.told('speech-difficulty', 'continuous-vertigo');
@@ -260,6 +285,9 @@ function checkMeningitis(facts: BedsideFacts): Verdict | null {
   const rash = query.abnormal(['inspection/non-blanching-rash']);
   const stiff = query.abnormal(['special-tests/neck-stiffness', 'special-tests/kernig', 'special-tests/brudzinski']);
   const altered = query.abnormal(clouded);
+  // A stiff neck with a new headache is blood or pus until shown otherwise, with fever or without.
+  if (fever.length === 0 && pain.length > 0 && stiff.length > 0 && facts.beganWithin(42) !== 'no')
+    return present([...pain, ...findingReasons([...stiff, ...altered])]);
   if (fever.length === 0 || (pain.length === 0 && stiff.length === 0 && rash.length === 0)) return null;
   const signs = [...stiff, ...altered, ...rash];
   if (signs.length > 0) return present([...fever, ...pain, ...findingReasons(signs)]);
@@ -269,9 +297,29 @@ function checkMeningitis(facts: BedsideFacts): Verdict | null {
   return absent(findingReasons(query.findings('special-tests/neck-stiffness')));
 }
 
+/** A palsy named as such, or a drooping lid with a wide pupil or a weak muscle of the same nerve on the same side. */
+function thirdNerveSigns({ query }: BedsideFacts): readonly Finding[] {
+  const named = query.abnormal(['cranial-nerves/third-nerve-palsy']);
+  if (named.length > 0) return named;
+  const parts = [
+    'cranial-nerves/dilated-pupil',
+    'cranial-nerves/unreactive-pupil',
+    'cranial-nerves/eye-adduction-weakness',
+    'cranial-nerves/eye-elevation-weakness',
+    'cranial-nerves/eye-depression-weakness',
+  ];
+  return query.abnormal(['cranial-nerves/ptosis']).flatMap((lid) => {
+    const own = bodySides.flatMap((side) => (side === lid.side ? query.abnormal(parts, side) : []));
+    const other = bodySides.flatMap((side) =>
+      side === lid.side ? [] : query.abnormal(['cranial-nerves/ptosis', ...parts], side),
+    );
+    return own.length > 0 && other.length === 0 ? [lid, ...own] : [];
+  });
+}
+
 function checkThirdNerve(facts: BedsideFacts): Verdict | null {
   const { query, exam } = facts;
-  const palsies = query.abnormal(['cranial-nerves/third-nerve-palsy']);
+  const palsies = thirdNerveSigns(facts);
   const [palsy] = palsies;
   if (palsy === undefined || exam.onset.pace === 'chronic') return null;
   const pupilItems = ['cranial-nerves/dilated-pupil', 'cranial-nerves/unreactive-pupil'];
@@ -291,10 +339,10 @@ function checkThirdNerve(facts: BedsideFacts): Verdict | null {
   return absent(findingReasons(pupilItems.flatMap((id) => query.findings(id, palsy.side))));
 }
 
-/** Two of four: poor diet, eye signs, cerebellar signs, altered mental state; with a reason to lack thiamine. */
+/** Two of four: poor diet, eye signs, cerebellar signs, altered mental state, with a reason to lack thiamine; or the triad. */
 function checkWernicke(facts: BedsideFacts): Verdict | null {
   const risk = facts.told('alcohol-excess', 'vomiting', 'malabsorption', 'bariatric-surgery', 'malnutrition');
-  if (risk.length === 0 || facts.exam.onset.pace === 'chronic') return null;
+  if (facts.exam.onset.pace === 'chronic') return null;
   const { query } = facts;
   const diet = facts.told('malnutrition', 'vomiting', 'weight-loss', 'bariatric-surgery');
   const eyes = query.abnormal([
@@ -311,6 +359,8 @@ function checkWernicke(facts: BedsideFacts): Verdict | null {
   );
   const mental = query.abnormal([...clouded, 'higher-function/memory-impairment', 'higher-function/amnesia']);
   const brainMet = [eyes, cerebellar, mental].filter((signs) => signs.length > 0).length;
-  if (brainMet === 0 || brainMet + (diet.length > 0 ? 1 : 0) < 2) return null;
+  // The whole triad needs no reason to lack thiamine: the reason is often not told.
+  const isTriad = brainMet === 3 && facts.beganWithin(60) !== 'no';
+  if (!isTriad && (risk.length === 0 || brainMet === 0 || brainMet + (diet.length > 0 ? 1 : 0) < 2)) return null;
   return present([...risk, ...findingReasons([...eyes, ...cerebellar, ...mental], 5)]);
 }

@@ -4,7 +4,7 @@ import { fromMemory, read, recalled } from '../../kernel/cite.ts';
 import type { BedsideFacts } from '../bedside-facts.ts';
 import { absent, notAssessable, present, type RedFlagRule, type Verdict } from './rule.ts';
 
-const breathingSigns = [
+export const breathingSigns = [
   'autonomic/paradoxical-breathing',
   'autonomic/accessory-muscle-breathing',
   'autonomic/weak-cough',
@@ -31,7 +31,7 @@ export const neuromuscularFlags: readonly RedFlagRule[] = [
     action: 'Admit; measure vital capacity now and repeat it; ECG and blood pressure monitoring.',
     source: read('ean-pns-gbs-2023'),
     check: (facts) => {
-      const because = acuteSymmetricalWeakness(facts);
+      const because = [...acuteSymmetricalWeakness(facts), ...areflexicCranialPalsy(facts)];
       return because.length > 0 ? present(because) : null;
     },
   },
@@ -281,6 +281,22 @@ function acuteSymmetricalWeakness(facts: BedsideFacts): readonly Reason[] {
   // Weakness on both sides alone is common; lost reflexes or spread to arms and legs make it this picture.
   if (reflexes.length === 0 && !(facts.bothLegsWeak && facts.bothArmsWeak)) return [];
   return [...findingReasons(weak, 4), ...findingReasons(reflexes, 3)];
+}
+
+/** Cranial nerve palsies on both sides with lost reflexes within four weeks: the variants of the syndrome that spare the limbs. */
+function areflexicCranialPalsy(facts: BedsideFacts): readonly Reason[] {
+  if (facts.beganWithin(28) !== 'yes' || !facts.maybeProgressing || facts.upperMotorSigns.length > 0) return [];
+  const lost = facts.reducedReflexes;
+  const palsies = facts.query.abnormal([
+    'cranial-nerves/ophthalmoplegia',
+    'cranial-nerves/facial-weakness',
+    'cranial-nerves/sixth-nerve-palsy',
+    'cranial-nerves/eye-abduction-weakness',
+    'cranial-nerves/flaccid-dysarthria',
+    'cranial-nerves/dysphagia',
+  ]);
+  const isSymmetrical = (['left', 'right'] as const).every((side) => lost.some((finding) => finding.side === side));
+  return palsies.length > 0 && isSymmetrical && lost.length >= 4 ? findingReasons([...palsies, ...lost], 5) : [];
 }
 
 function bulbarReasons(facts: BedsideFacts): readonly Reason[] {

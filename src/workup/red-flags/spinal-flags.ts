@@ -8,6 +8,9 @@ const spinalPain = ['back-pain', 'thoracic-back-pain', 'neck-pain', 'night-spina
 const legPain = ['leg-pain', 'radicular-leg-pain', 'bilateral-leg-pain'] as const;
 const unknownOnset = missing('time of onset not stated');
 
+/** What has grown worse for more than three years, in days, needs a neurologist and not an urgent scan. Judged. */
+const slowlyProgressive = 1095;
+
 /** Flags of the cord, the cauda equina and the spine. */
 export const spinalFlags: readonly RedFlagRule[] = [
   {
@@ -40,14 +43,18 @@ export const spinalFlags: readonly RedFlagRule[] = [
   },
   {
     key: 'progressive-cord-signs',
-    label: 'Progressive signs of the spinal cord',
+    label: 'Progressive signs of the spinal cord or cauda equina',
     urgency: 'urgent',
     action:
       'Urgent MRI of the spine (cervical if the arms are affected, else the whole spine) and an opinion on surgery.',
     source: recalled('nice-ng127', 'limb weakness and gait unsteadiness'),
     check: (facts) => {
-      const signs = cordSigns(facts);
-      const slow = facts.beganWithin(28) === 'no';
+      const cauda = [...facts.saddleLoss, ...facts.sphincterFailure];
+      const legs = [...facts.weak('lower-limbs'), ...facts.legSensoryLoss];
+      const lower = cauda.length > 0 && legs.length > 0 ? [...cauda.slice(0, 3), ...findingReasons(legs, 3)] : [];
+      const found = cordSigns(facts);
+      const signs = found.length > 0 ? found : lower;
+      const slow = facts.beganWithin(28) === 'no' && (facts.exam.onset.durationDays ?? 0) <= slowlyProgressive;
       return signs.length > 0 && slow && facts.exam.course === 'progressive' ? present(signs) : null;
     },
   },
@@ -83,7 +90,10 @@ export const spinalFlags: readonly RedFlagRule[] = [
     source: read('nice-ng234'),
     check: (facts) => {
       const cancer = facts.told('cancer', 'lymphoma');
-      const pain = facts.told('thoracic-back-pain', 'night-spinal-pain', 'pain-on-straining');
+      const pain = [
+        ...facts.told('thoracic-back-pain', 'night-spinal-pain', 'pain-on-straining', 'neck-pain'),
+        ...(facts.exam.course === 'progressive' ? facts.told('back-pain') : []),
+      ];
       const deficit = facts.query.abnormalWhere(({ item }) => item.section === 'power' || item.section === 'sensation');
       return cancer.length > 0 && pain.length > 0 && deficit.length === 0 ? present([...cancer, ...pain]) : null;
     },

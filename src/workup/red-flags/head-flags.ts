@@ -1,0 +1,327 @@
+import type { Reason } from '../../causes/ranked-cause.ts';
+import { findingReasons, missing } from '../../causes/reasons.ts';
+import { fromMemory, read, recalled } from '../../kernel/cite.ts';
+import type { BedsideFacts } from '../bedside-facts.ts';
+import { clouded, headache, reducedConsciousness } from './brain-flags.ts';
+import { absent, notAssessable, present, type RedFlagRule, type Verdict } from './rule.ts';
+import { feverReasons } from './spinal-flags.ts';
+
+const focalBrainSigns = [
+  'higher-function/expressive-aphasia',
+  'higher-function/receptive-aphasia',
+  'higher-function/global-aphasia',
+  'higher-function/neglect',
+  'cranial-nerves/lower-facial-weakness',
+  'cranial-nerves/homonymous-hemianopia',
+  'cranial-nerves/dilated-pupil',
+  'cranial-nerves/unreactive-pupil',
+  'special-tests/pronator-drift',
+  'gait/hemiplegic',
+];
+const eyeMovementSigns = [
+  'cranial-nerves/ophthalmoplegia',
+  'cranial-nerves/third-nerve-palsy',
+  'cranial-nerves/fourth-nerve-palsy',
+  'cranial-nerves/sixth-nerve-palsy',
+  'cranial-nerves/eye-abduction-weakness',
+  'cranial-nerves/eye-adduction-weakness',
+  'cranial-nerves/eye-elevation-weakness',
+];
+/** Signs of a central cause in continuous vertigo, beside a head impulse without a corrective saccade. */
+const centralVestibularSigns = [
+  'cranial-nerves/direction-changing-nystagmus',
+  'cranial-nerves/vertical-nystagmus',
+  'cranial-nerves/downbeat-nystagmus',
+  'cranial-nerves/skew-deviation',
+  'cranial-nerves/hearing-loss',
+  'cranial-nerves/horner-syndrome',
+  'cranial-nerves/facial-numbness',
+  'cranial-nerves/facial-weakness',
+  'cranial-nerves/lower-facial-weakness',
+  'cranial-nerves/gaze-palsy',
+  'cranial-nerves/internuclear-ophthalmoplegia',
+  'cranial-nerves/dysphagia',
+  'cranial-nerves/dysarthria',
+  'cranial-nerves/cerebellar-dysarthria',
+  'gait/unable-to-stand',
+  'gait/unable-to-walk',
+];
+
+/** Dangers of the head that a whole story tells: dizziness, injury, pregnancy, pituitary, orbit, a falling consciousness. */
+export const headFlags: readonly RedFlagRule[] = [
+  {
+    key: 'unexplained-fall-in-consciousness',
+    label: 'Consciousness reduced or falling',
+    urgency: 'immediate',
+    action:
+      'Airway, breathing, circulation; glucose at once; CT of the head; look for infection, seizure and poisoning.',
+    source: recalled('adams-victor', 'coma and related disorders of consciousness'),
+    check: (facts) => {
+      const signs = facts.query.abnormal(reducedConsciousness);
+      const scale = facts.exam.scales.flatMap(({ total, pointer }) =>
+        total !== null && total <= 13 ? [{ pointer, text: `Glasgow coma scale ${total} of 15` }] : [],
+      );
+      return signs.length + scale.length > 0 && facts.beganWithin(28) !== 'no'
+        ? present([...findingReasons(signs), ...scale])
+        : null;
+    },
+  },
+  {
+    key: 'central-vestibular-syndrome',
+    label: 'Continuous vertigo with a sign of brainstem or cerebellum',
+    urgency: 'immediate',
+    action: 'Stroke team now; MRI with diffusion (a CT does not exclude it).',
+    source: recalled('vestibular-meta-2023', 'bedside tests in the acute vestibular syndrome'),
+    check: checkVertigo,
+  },
+  {
+    key: 'head-injury-with-deficit',
+    label: 'Head injury with a deficit, seizure, vomiting or falling consciousness',
+    urgency: 'immediate',
+    action:
+      'CT of the head within the hour; protect the neck; stop and reverse an anticoagulant with specialist advice.',
+    source: recalled('nice-ng232', 'criteria for CT of the head'),
+    check: (facts) => {
+      const injury = facts.told('head-injury');
+      if (injury.length === 0 || facts.beganWithin(56) !== 'yes') return null;
+      const signs = [
+        ...findingReasons(facts.query.abnormal([...clouded, ...focalBrainSigns]), 4),
+        ...facts.told('seizure', 'vomiting', 'anticoagulant', 'loss-of-consciousness'),
+        ...findingReasons(oneSidedWeakness(facts), 3),
+      ];
+      return signs.length > 0 ? present([...injury, ...signs]) : null;
+    },
+  },
+  {
+    key: 'suspected-cerebral-venous-thrombosis',
+    label: 'Suspected thrombosis of cerebral veins',
+    urgency: 'same-day',
+    action: 'CT or MR venography the same day; at once if consciousness falls or there was a seizure.',
+    source: recalled('cvt-2017', 'when to suspect it'),
+    check: (facts) => {
+      const pain = facts.told(...headache);
+      const risk = facts.told('pregnancy', 'hormonal-contraceptive', 'thrombophilia', 'sinus-or-ear-infection');
+      const signs = [
+        ...findingReasons(
+          facts.query.abnormal(['cranial-nerves/optic-disc-swelling', ...clouded, ...focalBrainSigns]),
+          3,
+        ),
+        ...findingReasons(oneSidedWeakness(facts), 2),
+        ...facts.told('seizure', 'transient-visual-loss'),
+      ];
+      return pain.length > 0 && risk.length > 0 && signs.length > 0 && facts.beganWithin(60) !== 'no'
+        ? present([...pain, ...risk, ...signs])
+        : null;
+    },
+  },
+  {
+    key: 'suspected-eclampsia',
+    label: 'Pregnancy with seizure, headache or loss of vision, and high blood pressure',
+    urgency: 'immediate',
+    action: 'Obstetric emergency team; magnesium sulfate and control of the blood pressure.',
+    source: recalled('nice-ng133', 'severe hypertension, pre-eclampsia and eclampsia'),
+    check: (facts) => {
+      const pregnancy = facts.told('pregnancy');
+      if (pregnancy.length === 0 || facts.beganWithin(42) === 'no') return null;
+      const seizure = facts.told('seizure', 'ongoing-seizure');
+      const warning = facts.told('new-headache', 'thunderclap-headache', 'headache', 'visual-loss');
+      const pressure = [...highPressure(facts), ...facts.told('hypertension')];
+      if (seizure.length === 0 && (warning.length === 0 || pressure.length === 0)) return null;
+      return present([...pregnancy, ...seizure, ...warning, ...pressure]);
+    },
+  },
+  {
+    key: 'suspected-pituitary-apoplexy',
+    label: 'Suspected pituitary apoplexy',
+    urgency: 'immediate',
+    action:
+      'Hydrocortisone intravenously as soon as blood for cortisol is taken; MRI of the pituitary; eye and endocrine opinion.',
+    source: recalled('pituitary-apoplexy-2011', 'assessment and emergency treatment'),
+    check: (facts) => {
+      const pain = facts.told('thunderclap-headache', 'new-headache', 'headache');
+      const { pace } = facts.exam.onset;
+      const sudden = (pace === 'hyperacute' || pace === 'acute') && facts.beganWithin(14) === 'yes';
+      const chiasm = facts.query.abnormal(['cranial-nerves/bitemporal-hemianopia']);
+      const isKnown = facts.told('pituitary-tumour');
+      const eyes = facts.query.abnormal(eyeMovementSigns);
+      const both = eyes.some(({ side }) => side === 'left') && eyes.some(({ side }) => side === 'right');
+      const enough =
+        chiasm.length > 0 || ((isKnown.length > 0 || both) && eyes.length > 0 && facts.told('visual-loss').length > 0);
+      return pain.length > 0 && sudden && enough
+        ? present([...pain, ...isKnown, ...findingReasons([...chiasm, ...eyes], 4)])
+        : null;
+    },
+  },
+  {
+    key: 'orbital-or-cavernous-sinus-infection',
+    label: 'Suspected infection of the orbit or cavernous sinus',
+    urgency: 'immediate',
+    action:
+      'Antibiotics after cultures, imaging of orbit and sinuses with venography now; think of fungus in diabetes and immunosuppression.',
+    source: recalled('adams-victor', 'septic thrombosis of the cavernous sinus'),
+    check: (facts) => {
+      const fever = feverReasons(facts);
+      const host = facts.told('diabetes-mellitus', 'immunosuppression', 'sinus-or-ear-infection', 'sepsis');
+      const eyes = facts.query.abnormal(eyeMovementSigns);
+      const orbit = [
+        ...findingReasons(facts.query.abnormal(['inspection/proptosis'])),
+        ...facts.told('red-eye', 'eye-pain', 'facial-pain'),
+      ];
+      const fits = eyes.length > 0 && orbit.length > 0 && facts.beganWithin(21) === 'yes';
+      const isInfected = fever.length > 0 && facts.query.sign('special-tests/neck-stiffness') !== 'abnormal';
+      return fits && (isInfected || facts.told('sinus-or-ear-infection').length > 0 || isFungalRisk(facts))
+        ? present([...fever, ...findingReasons(eyes, 3), ...orbit, ...host])
+        : null;
+    },
+  },
+  {
+    key: 'acute-facial-palsy',
+    label: 'Facial palsy of the lower motor neuron type in its first three days',
+    urgency: 'same-day',
+    action:
+      'Prednisolone within 72 hours of onset unless contraindicated; protect the eye; look into the ear for vesicles.',
+    source: read('bells-palsy-2013'),
+    check: (facts) => {
+      const palsy = facts.query.abnormal(['cranial-nerves/facial-weakness', 'cranial-nerves/upper-facial-weakness']);
+      const sides = new Set(palsy.map(({ side }) => side));
+      const { durationDays } = facts.exam.onset;
+      return palsy.length > 0 && sides.size === 1 && durationDays !== undefined && durationDays <= 3
+        ? present(findingReasons(palsy))
+        : null;
+    },
+  },
+  {
+    key: 'drug-induced-hyperthermia-with-rigidity',
+    label: 'Fever with rigidity or clonus on a medicine that can cause it',
+    urgency: 'immediate',
+    action: 'Stop the medicine; creatine kinase, fluids, cooling; intensive care advice.',
+    source: recalled('adams-victor', 'neuroleptic malignant syndrome and serotonin syndrome'),
+    check: (facts) => {
+      const drug = facts.told('antipsychotic', 'metoclopramide', 'serotonergic-medicine', 'levodopa');
+      const fever = feverReasons(facts).filter(({ text }) => !text.startsWith('C-reactive'));
+      const stiff = facts.query.abnormalWhere(
+        ({ item, value }) =>
+          (item.probe.kind === 'tone' && (value === 'rigid' || value === 'spastic')) || item.probe.kind === 'clonus',
+      );
+      return drug.length > 0 && fever.length > 0 && stiff.length > 0 && facts.beganWithin(28) !== 'no'
+        ? present([...drug, ...fever, ...findingReasons(stiff, 3)])
+        : null;
+    },
+  },
+  {
+    key: 'suspected-tetanus',
+    label: 'Suspected tetanus',
+    urgency: 'immediate',
+    action: 'Airway first, intensive care, tetanus immunoglobulin, wound care; the diagnosis is clinical.',
+    source: recalled('adams-victor', 'tetanus'),
+    check: (facts) => {
+      const jaw = facts.told('lockjaw');
+      const spasms = [
+        ...findingReasons(
+          facts.query.abnormal([
+            'involuntary-movements/flexor-spasms',
+            'cranial-nerves/dysphagia',
+            'special-tests/neck-stiffness',
+          ]),
+        ),
+        ...facts.told('stiffness', 'cramps', 'dysphagia'),
+      ];
+      return jaw.length > 0 && spasms.length > 0 && facts.beganWithin(28) !== 'no'
+        ? present([...jaw, ...spasms])
+        : null;
+    },
+  },
+  {
+    key: 'child-with-progressive-deficit',
+    label: 'Child with progressive weakness, unsteadiness or focal deficit',
+    urgency: 'immediate',
+    action: 'Immediate paediatric referral: tumour, polyneuropathy and cord lesions of children are treatable.',
+    source: read('nice-ng127', 'children: limb weakness, unsteadiness, head'),
+    check: (facts) => {
+      const age = facts.exam.person.ageYears;
+      if (age === undefined || age >= 16 || age < newbornYears) return null;
+      const signs = [
+        ...facts.weakLimbs,
+        ...facts.query.abnormal(focalBrainSigns),
+        ...facts.query.abnormal(['gait/ataxic', ...eyeMovementSigns, 'cranial-nerves/optic-disc-swelling']),
+        ...facts.query.abnormalWhere(({ item }) => item.probe.kind === 'cerebellar'),
+      ];
+      const worsening = facts.exam.course === 'progressive' && (facts.exam.onset.durationDays ?? 0) <= 365;
+      return signs.length > 0 && worsening
+        ? present([{ pointer: '/person/ageYears', text: `age ${age}` }, ...findingReasons(signs, 4)])
+        : null;
+    },
+  },
+  {
+    key: 'newborn-with-neurological-signs',
+    label: 'Newborn with a neurological sign',
+    urgency: 'immediate',
+    action: 'Paediatric emergency assessment; the rules for adults do not apply.',
+    source: fromMemory,
+    check: (facts) => {
+      const age = facts.exam.person.ageYears;
+      const signs = facts.query.abnormalWhere(() => true);
+      const told = facts.told('seizure', 'ongoing-seizure');
+      return age !== undefined && age < newbornYears && signs.length + told.length > 0
+        ? present([...told, ...findingReasons(signs, 4)])
+        : null;
+    },
+  },
+];
+
+/** 28 days. */
+const newbornYears = 28 / 365.25;
+
+function oneSidedWeakness(facts: BedsideFacts) {
+  const sides = (['left', 'right'] as const).filter(
+    (side) => facts.weak('upper-limbs', side).length + facts.weak('lower-limbs', side).length > 0,
+  );
+  const [only] = sides;
+  return sides.length === 1 && only !== undefined
+    ? [...facts.weak('upper-limbs', only), ...facts.weak('lower-limbs', only)]
+    : [];
+}
+
+/** 140 mmHg or more, the threshold of hypertension in pregnancy. Source: NICE NG133. */
+function highPressure(facts: BedsideFacts): readonly Reason[] {
+  const systolic = facts.query.quantity('systolic-pressure-supine', 'mm[Hg]');
+  return [
+    ...findingReasons(facts.query.abnormal(['autonomic/paroxysmal-hypertension'])),
+    ...(systolic !== undefined && systolic.value >= 140
+      ? [{ pointer: systolic.pointer, text: `systolic pressure ${systolic.value} mmHg` }]
+      : []),
+  ];
+}
+
+/** Fungus grows into the orbit of people with diabetes or without defence, often before there is fever. */
+function isFungalRisk(facts: BedsideFacts): boolean {
+  const weakDefence = facts.told('immunosuppression', 'diabetes-mellitus').length > 0;
+  return (
+    weakDefence && facts.query.hasAbnormal('inspection/proptosis') && facts.told('facial-pain', 'red-eye').length > 0
+  );
+}
+
+function checkVertigo(facts: BedsideFacts): Verdict | null {
+  const { query } = facts;
+  const vertigo = facts.told('continuous-vertigo');
+  const { pace } = facts.exam.onset;
+  if (vertigo.length === 0 || (pace !== 'hyperacute' && pace !== 'acute') || facts.beganWithin(14) !== 'yes')
+    return null;
+  const signs = query.abnormal(centralVestibularSigns);
+  const told = facts.told('hearing-loss', 'speech-difficulty', 'slurred-speech', 'diplopia', 'numbness');
+  const nystagmus = query.abnormal(['cranial-nerves/nystagmus', 'cranial-nerves/gaze-evoked-nystagmus']);
+  const impulse = query.tested(['cranial-nerves/abnormal-head-impulse']);
+  const normalImpulse = nystagmus.length > 0 && impulse.length > 0 && !impulse.some(({ abnormal }) => abnormal);
+  if (signs.length + told.length > 0 || normalImpulse)
+    return present([
+      ...vertigo,
+      ...findingReasons(signs, 4),
+      ...told,
+      ...(normalImpulse ? findingReasons(impulse, 1) : []),
+    ]);
+  const gaps: Reason[] = [];
+  if (impulse.length === 0) gaps.push(missing('the head impulse was not tested, and it matters'));
+  if (query.sign('cranial-nerves/skew-deviation') === 'unknown')
+    gaps.push(missing('skew of the eyes was not looked for'));
+  return gaps.length > 0 ? notAssessable([...gaps, ...vertigo]) : absent(findingReasons(impulse));
+}
