@@ -254,7 +254,7 @@ function isSudden({ exam, beganWithin }: BedsideFacts): boolean {
  * counts unless upper motor neuron signs are absent and the brain holds less than a tenth of the probability: a wrist
  * drop found on waking is sudden too.
  */
-function suddenFocalSigns(facts: BedsideFacts): readonly Reason[] {
+export function suddenFocalSigns(facts: BedsideFacts): readonly Reason[] {
   if (!isSudden(facts)) return [];
   const brain = facts.query.abnormal(brainSigns);
   const halfBody = bodySides.flatMap((side) => {
@@ -341,10 +341,13 @@ function checkThirdNerve(facts: BedsideFacts): Verdict | null {
 
 /** Two of four: poor diet, eye signs, cerebellar signs, altered mental state, with a reason to lack thiamine; or the triad. */
 function checkWernicke(facts: BedsideFacts): Verdict | null {
-  const risk = facts.told('alcohol-excess', 'vomiting', 'malabsorption', 'bariatric-surgery', 'malnutrition');
-  if (facts.exam.onset.pace === 'chronic') return null;
+  const { pace } = facts.exam.onset;
+  if (pace === 'chronic' || pace === 'hyperacute') return null;
+  // Vomiting that came with the illness has emptied no store of thiamine yet.
+  const vomiting = facts.beganWithin(5) === 'yes' ? [] : facts.told('vomiting');
+  const risk = [...vomiting, ...facts.told('alcohol-excess', 'malabsorption', 'bariatric-surgery', 'malnutrition')];
   const { query } = facts;
-  const diet = facts.told('malnutrition', 'vomiting', 'weight-loss', 'bariatric-surgery');
+  const diet = [...vomiting, ...facts.told('malnutrition', 'weight-loss', 'bariatric-surgery')];
   const eyes = query.abnormal([
     'cranial-nerves/ophthalmoplegia',
     'cranial-nerves/sixth-nerve-palsy',

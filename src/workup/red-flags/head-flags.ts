@@ -2,7 +2,7 @@ import type { Reason } from '../../causes/ranked-cause.ts';
 import { findingReasons, missing } from '../../causes/reasons.ts';
 import { fromMemory, read, recalled } from '../../kernel/cite.ts';
 import type { BedsideFacts } from '../bedside-facts.ts';
-import { clouded, headache, reducedConsciousness } from './brain-flags.ts';
+import { clouded, headache, reducedConsciousness, suddenFocalSigns } from './brain-flags.ts';
 import { absent, notAssessable, present, type RedFlagRule, type Verdict } from './rule.ts';
 import { feverReasons } from './spinal-flags.ts';
 
@@ -185,7 +185,9 @@ export const headFlags: readonly RedFlagRule[] = [
       const palsy = facts.query.abnormal(['cranial-nerves/facial-weakness', 'cranial-nerves/upper-facial-weakness']);
       const sides = new Set(palsy.map(({ side }) => side));
       const { durationDays } = facts.exam.onset;
-      return palsy.length > 0 && sides.size === 1 && durationDays !== undefined && durationDays <= 3
+      const isFresh = durationDays !== undefined && durationDays <= 3;
+      // With signs of the brainstem the palsy is part of a stroke.
+      return palsy.length > 0 && sides.size === 1 && isFresh && suddenFocalSigns(facts).length === 0
         ? present(findingReasons(palsy))
         : null;
     },

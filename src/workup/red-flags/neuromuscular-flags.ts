@@ -2,7 +2,7 @@ import type { Reason } from '../../causes/ranked-cause.ts';
 import { findingReasons, missing } from '../../causes/reasons.ts';
 import { fromMemory, read, recalled } from '../../kernel/cite.ts';
 import type { BedsideFacts } from '../bedside-facts.ts';
-import { absent, notAssessable, present, type RedFlagRule, type Verdict } from './rule.ts';
+import { absent, notAssessable, present, type RedFlagRule, slowlyProgressive, type Verdict } from './rule.ts';
 
 export const breathingSigns = [
   'autonomic/paradoxical-breathing',
@@ -186,10 +186,12 @@ export const neuromuscularFlags: readonly RedFlagRule[] = [
     action: 'Urgent neurology referral; swallowing assessment.',
     source: read('nice-ng127', 'limb or neck weakness with swallowing impairment'),
     check: (facts) =>
-      slowWeakness(facts, [
-        ...facts.told('dysphagia'),
-        ...findingReasons(facts.query.abnormal(['cranial-nerves/dysphagia'])),
-      ]),
+      (facts.exam.onset.durationDays ?? 0) > slowlyProgressive
+        ? null
+        : slowWeakness(facts, [
+            ...facts.told('dysphagia'),
+            ...findingReasons(facts.query.abnormal(['cranial-nerves/dysphagia'])),
+          ]),
   },
   {
     key: 'potassium-paralysis',

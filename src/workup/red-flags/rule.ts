@@ -22,3 +22,6 @@ export const present = (because: readonly Reason[], urgency?: Urgency): Verdict 
 export const absent = (because: readonly Reason[]): Verdict => ({ state: 'absent', because });
 
 export const notAssessable = (because: readonly Reason[]): Verdict => ({ state: 'not-assessable', because });
+
+/** What has grown worse for more than three years, in days, needs a neurologist and not an urgent scan. Judged. */
+export const slowlyProgressive = 1095;

@@ -2,14 +2,11 @@ import type { Reason } from '../../causes/ranked-cause.ts';
 import { findingReasons, missing } from '../../causes/reasons.ts';
 import { read, recalled } from '../../kernel/cite.ts';
 import type { BedsideFacts } from '../bedside-facts.ts';
-import { absent, notAssessable, present, type RedFlagRule, type Verdict } from './rule.ts';
+import { absent, notAssessable, present, type RedFlagRule, slowlyProgressive, type Verdict } from './rule.ts';
 
 const spinalPain = ['back-pain', 'thoracic-back-pain', 'neck-pain', 'night-spinal-pain', 'pain-on-straining'] as const;
 const legPain = ['leg-pain', 'radicular-leg-pain', 'bilateral-leg-pain'] as const;
 const unknownOnset = missing('time of onset not stated');
-
-/** What has grown worse for more than three years, in days, needs a neurologist and not an urgent scan. Judged. */
-const slowlyProgressive = 1095;
 
 /** Flags of the cord, the cauda equina and the spine. */
 export const spinalFlags: readonly RedFlagRule[] = [
