@@ -58,12 +58,17 @@ export function clinicalImpression(
         item: [localisationName, ...assessment.redFlags.map(redFlagName), rankedCausesName].map(frame.ref),
       },
     ],
-    protocol: [modelUri(modelVersion)],
+    protocol: [modelUri(modelVersion), ...guidanceOf(assessment)],
     ...(isBlank(presentation) ? {} : { summary: fhirText(presentation) }),
     finding: findings(exam, assessment, frame),
     supportingInfo: [frame.ref(rankedCausesName)],
     ...(isBlank(caution) ? {} : { note: [{ text: fhirText(caution) }] }),
   };
+}
+
+/** The published guidance that the proposed tests follow, each once. */
+function guidanceOf({ workup }: Assessment): readonly string[] {
+  return [...new Set(workup.flatMap(({ guidance }) => guidance ?? []))];
 }
 
 function findings(exam: Exam, assessment: Assessment, frame: Frame): ClinicalImpressionFinding[] {

@@ -115,6 +115,16 @@ export const works = {
   'ngsp-ifcc': 'Hoelzel W et al. IFCC reference system for measurement of hemoglobin A1c. Clin Chem 2004;50:166-74.',
   'loinc-users-guide': "LOINC Users' Guide, appendix on the check digit. Regenstrief Institute.",
   'nice-ng240': 'NICE NG240 Meningitis (bacterial) and meningococcal disease. 2024.',
+  'nice-ng97': 'NICE NG97 Dementia: assessment, management and support. 2018.',
+  'nice-ng71': "NICE NG71 Parkinson's disease in adults. 2017.",
+  'mds-parkinson-2015':
+    "Postuma RB et al. MDS clinical diagnostic criteria for Parkinson's disease. Mov Disord 2015;30:1591-601.",
+  'autoimmune-encephalitis-2016':
+    'Graus F et al. A clinical approach to diagnosis of autoimmune encephalitis. Lancet Neurol 2016;15:391-404.',
+  'functional-signs-2014':
+    'Daum C, Hubschmid M, Aybek S. Positive signs in conversion disorder. J Neurol Neurosurg Psychiatry 2014;85:180-90.',
+  'bppv-2017':
+    'Bhattacharyya N et al. Clinical practice guideline: benign paroxysmal positional vertigo. Otolaryngol Head Neck Surg 2017;156(3 Suppl):S1-47.',
   'nice-ng232': 'NICE NG232 Head injury: assessment and early management. 2023.',
   'nice-ng133': 'NICE NG133 Hypertension in pregnancy: diagnosis and management. 2019, updated 2023.',
   'vestibular-meta-2023':

@@ -17,6 +17,7 @@ export function localisationAnswer(assessment: Assessment) {
     causes: assessment.causes.map(causeAnswer),
     redFlags: assessment.redFlags.filter((flag) => flag.state !== 'absent').map(flagAnswer),
     workup: assessment.workup,
+    needless: assessment.needless,
     nextExamination: assessment.nextExamination.map((next) => ({ ...next, gainBits: round(next.gainBits) })),
     presentation: assessment.presentation,
     caution: assessment.caution,

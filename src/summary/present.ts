@@ -27,7 +27,7 @@ export function present(exam: Exam, parts: PresentedParts, options: { readonly s
     examinationSentences(exam, parts),
     siteSentences(parts),
     causeSentences(parts.causes),
-    nextSentences(parts),
+    [...nextSentences(parts), ...needlessSentences(parts)],
     [parts.caution],
   ];
   const text = paragraphs
@@ -173,6 +173,11 @@ function nextSentences({ workup, nextExamination }: PresentedParts): readonly st
       : `Suggested next. ${groups.join(' ')}`,
     ...bedside,
   ];
+}
+
+/** What guidance says need not be done; one reason is enough to be heard. */
+function needlessSentences({ needless }: PresentedParts): readonly string[] {
+  return needless.slice(0, 2).map(({ label, because }) => sentence(`not needed: ${lowerFirst(label)}, for ${because}`));
 }
 
 function testName(item: WorkupItem): string {

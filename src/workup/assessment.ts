@@ -24,6 +24,16 @@ export interface WorkupItem {
   readonly priority: 'routine' | 'urgent' | 'stat';
   readonly because: string;
   readonly source: string;
+  /** Where the guidance can be read, where it has a stable address. */
+  readonly guidance?: string;
+}
+
+/** Something that published guidance says is not needed here. */
+export interface NeedlessTest {
+  readonly key: string;
+  readonly label: string;
+  readonly because: string;
+  readonly source: string;
 }
 
 /** Everything computed from one exam. */
@@ -32,6 +42,7 @@ export interface Assessment extends Localisation {
   /** Every flag considered relevant; the HTTP answer lists the `present` ones first, then the undecidable ones. */
   readonly redFlags: readonly RedFlag[];
   readonly workup: readonly WorkupItem[];
+  readonly needless: readonly NeedlessTest[];
   readonly presentation: string;
   readonly caution: string;
   readonly modelVersion: string;

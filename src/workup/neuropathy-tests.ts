@@ -1,4 +1,5 @@
 import { read, recalled } from '../kernel/cite.ts';
+import type { BedsideFacts } from './bedside-facts.ts';
 import type { WorkupRule } from './workup-rule.ts';
 
 const dsp = read('aan-dsp-laboratory-2009', 'tests of highest yield');
@@ -9,6 +10,25 @@ const symmetricNeuropathies = [
   'sensory-polyneuropathy',
   'small-fibre-polyneuropathy',
 ];
+
+/** Motor velocity of the arm below which nerves are called demyelinated in hereditary neuropathy. */
+const slowVelocity = 38;
+
+function armVelocity({ query }: BedsideFacts): number | undefined {
+  return query.quantity('motor-conduction-velocity-arm', 'm/s')?.value;
+}
+
+function isUniformlySlow(facts: BedsideFacts): boolean {
+  const velocity = armVelocity(facts);
+  if (velocity !== undefined) return velocity < slowVelocity;
+  return facts.query.result('nerve-conduction-pattern')?.value === 'demyelinating-uniform';
+}
+
+function isAxonal(facts: BedsideFacts): boolean {
+  const velocity = armVelocity(facts);
+  if (velocity !== undefined) return velocity >= slowVelocity;
+  return facts.query.result('nerve-conduction-pattern')?.value === 'axonal';
+}
 
 /** Tests for disease of many nerves, of roots and nerves together, and of ganglia. */
 export const neuropathyTests: readonly WorkupRule[] = [
@@ -60,18 +80,6 @@ export const neuropathyTests: readonly WorkupRule[] = [
     priority: 'urgent',
     because: 'purely motor weakness calls for a search for conduction block and for motor neuron disease',
     source: read('mmn-efns-2010'),
-  },
-  {
-    tests: ['pmp22-and-neuropathy-genes'],
-    causes: [
-      'charcot-marie-tooth-disease',
-      'hereditary-neuropathy-with-liability-to-pressure-palsies',
-      'distal-hereditary-motor-neuropathy',
-    ],
-    tier: 2,
-    priority: 'routine',
-    because: 'the conduction velocity chooses the gene to test first',
-    source: read('saporta-2011'),
   },
   {
     tests: ['ttr-gene', 'free-light-chains', 'electrocardiogram', 'lying-standing-blood-pressure'],
@@ -196,5 +204,240 @@ export const neuropathyTests: readonly WorkupRule[] = [
     priority: 'urgent',
     because: 'a sensory ganglionopathy may reveal Sjögren syndrome or a cancer',
     source: emgBook,
+  },
+
+  // By cause, and by the results that are back
+  {
+    tests: ['glucose-tolerance-test'],
+    sites: ['sensory-polyneuropathy', 'length-dependent-polyneuropathy'],
+    when: ({ query }) => query.result('hba1c') !== undefined || query.result('glucose-fasting') !== undefined,
+    tier: 2,
+    priority: 'routine',
+    because: 'a normal fasting glucose does not exclude impaired tolerance in a sensory, painful neuropathy',
+    source: read('aan-dsp-laboratory-2009'),
+  },
+  {
+    tests: ['methylmalonic-acid', 'homocysteine'],
+    kinds: ['polyneuropathy'],
+    when: ({ query }) => {
+      const b12 = query.quantity('vitamin-b12', 'pmol/L');
+      return b12 !== undefined && b12.value >= 133 && b12.value < 258;
+    },
+    tier: 1,
+    priority: 'routine',
+    because: 'a vitamin B12 in the borderline range does not exclude a shortage',
+    source: recalled('nice-ng239', 'total B12 133 to 258 pmol/L'),
+  },
+  {
+    tests: ['free-light-chains', 'anti-mag-antibody'],
+    kinds: ['polyneuropathy', 'polyradiculoneuropathy'],
+    when: ({ query }) => {
+      const found = query.result('serum-immunofixation')?.value;
+      return found !== undefined && found !== 'normal';
+    },
+    tier: 2,
+    priority: 'urgent',
+    because: 'a paraprotein is there: which disease does it make',
+    source: recalled('ean-pns-cidp-2021'),
+  },
+  {
+    tests: ['pmp22-gene'],
+    causes: ['charcot-marie-tooth-disease-type-1'],
+    when: isUniformlySlow,
+    tier: 2,
+    priority: 'routine',
+    because: 'slowing below 38 m/s alike in all nerves: PMP22 first, found in 70 % of type 1',
+    source: read('saporta-2011'),
+  },
+  {
+    tests: ['pmp22-gene'],
+    causes: ['hereditary-neuropathy-with-liability-to-pressure-palsies'],
+    tier: 2,
+    priority: 'routine',
+    because: 'palsies at places of pressure that recover',
+    source: read('saporta-2011'),
+  },
+  {
+    tests: ['gjb1-gene'],
+    causes: ['charcot-marie-tooth-disease-x-linked'],
+    when: ({ query }) =>
+      query.result('nerve-conduction-pattern') !== undefined ||
+      query.quantity('motor-conduction-velocity-arm', 'm/s') !== undefined,
+    tier: 2,
+    priority: 'routine',
+    because: 'intermediate velocities, or no father who passed it to a son',
+    source: read('saporta-2011'),
+  },
+  {
+    tests: ['axonal-neuropathy-genes'],
+    causes: ['charcot-marie-tooth-disease-type-2'],
+    when: isAxonal,
+    tier: 2,
+    priority: 'routine',
+    because: 'velocities are kept: the axonal genes',
+    source: read('saporta-2011'),
+  },
+  {
+    tests: ['nerve-conduction-study'],
+    causes: [
+      'charcot-marie-tooth-disease-type-1',
+      'charcot-marie-tooth-disease-type-2',
+      'charcot-marie-tooth-disease-x-linked',
+      'hereditary-neuropathy-with-liability-to-pressure-palsies',
+      'distal-hereditary-motor-neuropathy',
+    ],
+    tier: 1,
+    priority: 'routine',
+    because: 'the conduction velocity chooses the gene to test first',
+    source: read('saporta-2011'),
+  },
+  {
+    tests: ['pmp22-and-neuropathy-genes'],
+    causes: [
+      'charcot-marie-tooth-disease-type-1',
+      'charcot-marie-tooth-disease-type-2',
+      'charcot-marie-tooth-disease-x-linked',
+      'distal-hereditary-motor-neuropathy',
+      'hereditary-sensory-autonomic-neuropathy',
+    ],
+    tier: 3,
+    priority: 'routine',
+    because: 'after the conduction study; new mutations occur without a family history',
+    source: read('saporta-2011'),
+  },
+  {
+    tests: [
+      'lying-standing-blood-pressure',
+      'glucose-or-hba1c',
+      'serum-immunofixation',
+      'free-light-chains',
+      'autonomic-tests',
+    ],
+    sites: ['autonomic-neuropathy'],
+    tier: 1,
+    priority: 'urgent',
+    because: 'autonomic failure: diabetes and amyloid first',
+    source: read('aan-dsp-autonomic-2009'),
+  },
+  {
+    tests: ['ganglionic-antibody'],
+    causes: ['autoimmune-autonomic-ganglionopathy'],
+    tier: 2,
+    priority: 'urgent',
+    because: 'an acute loss of autonomic function may be immune',
+    source: recalled('adams-victor', 'autonomic failure'),
+  },
+  {
+    tests: ['fat-biopsy', 'ttr-gene', 'echocardiogram'],
+    causes: ['al-amyloidosis', 'hereditary-transthyretin-amyloidosis'],
+    tier: 2,
+    priority: 'urgent',
+    because: 'proof and type of amyloid',
+    source: recalled('adams-victor', 'amyloid neuropathy'),
+  },
+  {
+    tests: ['vascular-endothelial-growth-factor', 'full-blood-count', 'skeletal-survey'],
+    causes: ['poems-syndrome'],
+    tier: 2,
+    priority: 'urgent',
+    because: 'raised in POEMS syndrome, with the platelets',
+    source: recalled('ean-pns-cidp-2021'),
+  },
+  {
+    tests: ['anti-ro-antibody'],
+    sites: ['small-fibre-polyneuropathy'],
+    causes: ['sjogren-syndrome'],
+    tier: 2,
+    priority: 'routine',
+    because: 'small fibres and ganglia suffer in Sjögren syndrome',
+    source: read('aan-dsp-autonomic-2009'),
+  },
+  {
+    tests: ['alpha-galactosidase'],
+    causes: ['fabry-disease'],
+    tier: 3,
+    priority: 'routine',
+    because: 'burning since boyhood',
+    source: recalled('adams-victor', 'Fabry disease'),
+  },
+  {
+    tests: ['phytanic-acid'],
+    causes: ['refsum-disease'],
+    tier: 3,
+    priority: 'routine',
+    because: 'ataxia, scaly skin and night blindness',
+    source: recalled('adams-victor', 'Refsum disease'),
+  },
+  {
+    tests: ['heavy-metals'],
+    causes: ['lead-neuropathy', 'arsenic-neuropathy', 'thallium-neuropathy'],
+    tier: 1,
+    priority: 'urgent',
+    because: 'the metal must be measured before it is gone',
+    source: recalled('adams-victor', 'neuropathies of metals'),
+  },
+  {
+    tests: ['vitamin-b6'],
+    causes: ['vitamin-b6-neuropathy'],
+    tier: 2,
+    priority: 'routine',
+    because: 'too much or too little',
+    source: recalled('preston-shapiro'),
+  },
+  {
+    tests: ['thiamine'],
+    causes: ['thiamine-deficiency-neuropathy'],
+    tier: 1,
+    priority: 'urgent',
+    because: 'beriberi is treated before the result',
+    source: recalled('caine-1997'),
+  },
+  {
+    tests: ['skin-smear'],
+    causes: ['leprosy'],
+    tier: 1,
+    priority: 'urgent',
+    because: 'leprosy is cured',
+    source: recalled('adams-victor', 'leprous neuritis'),
+  },
+  {
+    tests: ['vasculitis-urine', 'full-blood-count', 'renal-function', 'hiv-test'],
+    kinds: ['multiple-nerves'],
+    tier: 1,
+    priority: 'urgent',
+    because: 'vasculitis elsewhere: kidneys, blood, viruses',
+    source: read('vasculitic-neuropathy-2010'),
+  },
+  {
+    tests: ['hiv-test', 'hepatitis-c-antibody'],
+    causes: ['hiv-neuropathy', 'hepatitis-c-cryoglobulinaemic-neuropathy'],
+    tier: 2,
+    priority: 'routine',
+    because: 'viruses that harm nerves',
+    source: recalled('adams-victor', 'HIV infection'),
+  },
+  {
+    tests: ['cryoglobulins'],
+    causes: ['hepatitis-c-cryoglobulinaemic-neuropathy'],
+    tier: 1,
+    priority: 'urgent',
+    because: 'cryoglobulins of hepatitis C',
+    source: read('vasculitic-neuropathy-2010'),
+  },
+  {
+    tests: ['respiratory-pressures', 'blood-gas'],
+    flags: ['acute-ascending-weakness', 'neuromuscular-respiratory-failure'],
+    tier: 2,
+    priority: 'stat',
+    because: 'the strength of breathing, repeated while weakness grows',
+    source: read('ean-pns-gbs-2023'),
+  },
+  {
+    tests: ['nodal-paranodal-antibodies'],
+    causes: ['autoimmune-nodopathy'],
+    tier: 2,
+    priority: 'routine',
+    because: 'tremor, ataxia, poor response to immunoglobulin',
+    source: read('ean-pns-cidp-2021'),
   },
 ];

@@ -4,17 +4,33 @@ import type { Exam } from '../exam/exam.ts';
 import { citation } from '../kernel/citation.ts';
 import { recalled } from '../kernel/cite.ts';
 import type { Coding } from '../kernel/coding.ts';
+import { workAddresses } from '../kernel/work-addresses.ts';
+import type { WorkKey } from '../kernel/works.ts';
 import { type Localisation, namesAPlace, type RankedLocalisation } from '../localisation/localisation.ts';
 import { systems } from '../terminology/systems.ts';
-import type { RedFlag, WorkupItem } from './assessment.ts';
+import type { NeedlessTest, RedFlag, WorkupItem } from './assessment.ts';
+import { type BedsideFacts, bedsideFacts } from './bedside-facts.ts';
+import { brainTests } from './brain-tests.ts';
+import { cordAndMuscleTests } from './cord-and-muscle-tests.ts';
+import { headTests } from './head-tests.ts';
 import { type Investigation, investigations } from './investigations.ts';
+import { movementTests } from './movement-tests.ts';
 import { neuropathyTests } from './neuropathy-tests.ts';
 import { redFlagTests } from './red-flag-tests.ts';
 import { siteTests } from './site-tests.ts';
-import type { WorkupRule } from './workup-rule.ts';
+import { withheldTests } from './withheld-tests.ts';
+import type { WithholdRule, WorkupRule } from './workup-rule.ts';
 
 /** Of rules that press equally the first gives the reason. */
-export const workupRules: readonly WorkupRule[] = [...redFlagTests, ...neuropathyTests, ...siteTests];
+export const workupRules: readonly WorkupRule[] = [
+  ...redFlagTests,
+  ...neuropathyTests,
+  ...siteTests,
+  ...headTests,
+  ...brainTests,
+  ...movementTests,
+  ...cordAndMuscleTests,
+];
 
 /** A site, other than the first, below this probability asks for no test of its own. Judged. */
 const leastSiteProbability = 0.15;
@@ -24,18 +40,30 @@ const longestList = 16;
 
 const priorityOrder: Readonly<Record<WorkupItem['priority'], number>> = { stat: 0, urgent: 1, routine: 2 };
 
+/** A leading cause must be at least this likely before guidance on it keeps a test back. Judged. */
+const leadingFrom = 0.4;
+
+/** What to do next, and what guidance says is not needed. */
+export interface Workup {
+  readonly workup: readonly WorkupItem[];
+  readonly needless: readonly NeedlessTest[];
+}
+
 /**
  * The tests to consider, most pressing first: by red flag, by kind of site and by cause. A test whose result came with
- * the exam is left out. When no place or process is named only a red flag can ask for a test.
+ * the exam is left out, and so is one that guidance finds needless, unless a red flag asks for it. When no place or
+ * process is named only a red flag or a cause can ask for a test.
  */
 export function proposeWorkup(
   exam: Exam,
   localisation: Localisation,
   causes: readonly RankedCause[],
   redFlags: readonly RedFlag[],
-): readonly WorkupItem[] {
+): Workup {
   const done = new Set(exam.results.map((result) => result.key));
+  const facts = bedsideFacts(exam, localisation);
   const situation: Situation = {
+    facts,
     sites: namesAPlace(localisation.conclusion) ? consideredSites(localisation) : [],
     causes: new Map(causes.map((cause) => [cause.key, cause.probability])),
     present: new Set(redFlags.filter((flag) => flag.state === 'present').map((flag) => flag.key)),
@@ -50,10 +78,15 @@ export function proposeWorkup(
       if (known === undefined || isMorePressing(rule, known)) best.set(test, rule);
     }
   }
-  return investigations
+  const withheld = withheldTests.filter((rule) => isWithheld(rule, causes, localisation, facts));
+  const isNeedless = (test: string, { flags }: WorkupRule): boolean =>
+    !asksByFlag(flags, situation) && withheld.some(({ tests }) => tests === 'all' || tests.includes(test));
+  const workup = investigations
     .flatMap((test) => {
       const rule = best.get(test.key);
-      return rule === undefined || test.results.some((result) => done.has(result)) ? [] : [{ test, rule }];
+      const isLeftOut =
+        rule === undefined || test.results.some((result) => done.has(result)) || isNeedless(test.key, rule);
+      return isLeftOut ? [] : [{ test, rule }];
     })
     .toSorted((a, b) => priorityOrder[a.rule.priority] - priorityOrder[b.rule.priority] || a.rule.tier - b.rule.tier)
     .slice(0, longestList)
@@ -65,7 +98,37 @@ export function proposeWorkup(
       priority: rule.priority,
       because: rule.because,
       source: citation(rule.source),
+      ...guidanceOf(rule.source.work),
     }));
+  const proposed = new Set(workup.map(({ key }) => key));
+  return {
+    workup,
+    needless: withheld
+      .filter(({ tests }) => tests === 'all' || !tests.some((test) => proposed.has(test)))
+      .map(({ key, label, because, source }) => ({ key, label, because, source: citation(source) })),
+  };
+}
+
+function guidanceOf(work: WorkKey): { readonly guidance?: string } {
+  const address = workAddresses[work];
+  return address === undefined ? {} : { guidance: address };
+}
+
+function asksByFlag(flags: readonly string[] | undefined, { present, undecided }: Situation): boolean {
+  return flags?.some((flag) => present.has(flag) || undecided.has(flag)) ?? false;
+}
+
+/** By the leading cause, or by the leading site. */
+function isWithheld(
+  rule: WithholdRule,
+  [cause]: readonly RankedCause[],
+  { localisations: [site] }: Localisation,
+  facts: BedsideFacts,
+): boolean {
+  const byCause =
+    cause !== undefined && cause.probability >= leadingFrom && (rule.causes?.includes(cause.key) ?? false);
+  const bySite = site !== undefined && (rule.sites?.includes(site.site) ?? false);
+  return (byCause || bySite) && (rule.when?.(facts) ?? true);
 }
 
 /** LOINC where a code says the same, else the local code. */
@@ -76,6 +139,7 @@ function investigationCoding(test: Investigation): Coding {
 }
 
 interface Situation {
+  readonly facts: BedsideFacts;
   readonly sites: readonly RankedLocalisation[];
   /** Probability of each cause considered, by key. */
   readonly causes: ReadonlyMap<string, number>;
@@ -88,7 +152,8 @@ function consideredSites(localisation: Localisation): readonly RankedLocalisatio
 }
 
 /** The rule with the priority that it has here, or null when it does not apply. */
-function inForce(rule: WorkupRule, { sites, causes, present, undecided }: Situation): WorkupRule | null {
+function inForce(rule: WorkupRule, { facts, sites, causes, present, undecided }: Situation): WorkupRule | null {
+  if (rule.when !== undefined && !rule.when(facts)) return null;
   const applies =
     (rule.flags?.some((flag) => present.has(flag)) ?? false) ||
     (rule.causes?.some((cause) => (causes.get(cause) ?? 0) >= leastCauseProbability[rule.tier]) ?? false) ||

@@ -1,6 +1,7 @@
 import type { Source } from '../kernel/cite.ts';
 import type { SiteKind } from '../localisation/localisation.ts';
 import type { WorkupItem } from './assessment.ts';
+import type { BedsideFacts } from './bedside-facts.ts';
 
 /** When a test is proposed: for a site, a kind of site, a cause, or a red flag. */
 export interface WorkupRule {
@@ -10,10 +11,26 @@ export interface WorkupRule {
   readonly causes?: readonly string[];
   /** Red flags that are present or could not be decided. */
   readonly flags?: readonly string[];
+  /** A further condition on findings, history and results; without it the rule holds wherever site, cause or flag do. */
+  readonly when?: (facts: BedsideFacts) => boolean;
   /** Priority while the flags can only not be decided; without it `stat` becomes `urgent`. */
   readonly whenUndecided?: WorkupItem['priority'];
   readonly tier: WorkupItem['tier'];
   readonly priority: WorkupItem['priority'];
+  readonly because: string;
+  readonly source: Source;
+}
+
+/** Tests that guidance advises against, or finds needless, for a cause that leads or a site. */
+export interface WithholdRule {
+  readonly key: string;
+  /** What is not needed, in words: "imaging of the spine". */
+  readonly label: string;
+  readonly tests: readonly string[] | 'all';
+  /** The leading cause, at least as likely as `leadingFrom`. */
+  readonly causes?: readonly string[];
+  readonly sites?: readonly string[];
+  readonly when?: (facts: BedsideFacts) => boolean;
   readonly because: string;
   readonly source: Source;
 }

@@ -19,7 +19,7 @@ import {
 } from '../support/bedside.ts';
 
 function workupOf(exam: Exam, localisation: Localisation) {
-  return proposeWorkup(exam, localisation, rankCauses(exam, localisation), assessRedFlags(exam, localisation));
+  return proposeWorkup(exam, localisation, rankCauses(exam, localisation), assessRedFlags(exam, localisation)).workup;
 }
 
 const investigationKeys = new Set(investigations.map((test) => test.key));

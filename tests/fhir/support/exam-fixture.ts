@@ -286,6 +286,7 @@ export const assessment: Assessment = {
       source: 'Guideline',
     },
   ],
+  needless: [],
   workup: [
     {
       key: 'mri-lumbar-spine',

@@ -1,0 +1,127 @@
+import { commonPractice, read, recalled } from '../kernel/cite.ts';
+import type { WithholdRule } from './workup-rule.ts';
+
+const imaging = ['mri-brain', 'ct-head', 'mri-whole-spine', 'mri-cervical-spine', 'mri-lumbar-spine', 'ct-angiography'];
+const headImaging = ['mri-brain', 'ct-head', 'ct-angiography'];
+
+/** Where published guidance says that a test is not needed. A red flag that asks for the test outranks every row. */
+export const withheldTests: readonly WithholdRule[] = [
+  {
+    key: 'no-imaging-of-length-dependent-neuropathy',
+    label: 'Imaging of brain or spine',
+    tests: imaging,
+    sites: ['length-dependent-polyneuropathy', 'sensory-polyneuropathy', 'small-fibre-polyneuropathy'],
+    when: ({ upperMotorSigns }) => upperMotorSigns.length === 0,
+    because: 'a symmetrical loss from the feet upwards without brisk reflexes or extensor plantars lies in the nerves',
+    source: recalled('nice-ng127', 'sensory symptoms'),
+  },
+  {
+    key: 'no-routine-tests-of-bell-palsy',
+    label: 'Routine blood tests and imaging',
+    tests: [...headImaging, 'borrelia-serology', 'lumbar-puncture', 'nerve-conduction-study', 'electromyography'],
+    causes: ['bell-palsy'],
+    when: ({ exam }) => exam.onset.pace === 'acute' || exam.onset.pace === 'hyperacute',
+    because:
+      'typical idiopathic facial palsy is a diagnosis of the bedside; image it if it is atypical or has not improved at three months',
+    source: read('bells-palsy-2013'),
+  },
+  {
+    key: 'no-imaging-of-positional-vertigo',
+    label: 'Imaging and vestibular tests',
+    tests: [...headImaging, 'mri-inner-ear', 'audiogram'],
+    causes: ['benign-paroxysmal-positional-vertigo'],
+    because: 'the positional test is the diagnosis, and the repositioning manoeuvre the treatment',
+    source: recalled('bppv-2017'),
+  },
+  {
+    key: 'no-imaging-of-vestibular-neuritis',
+    label: 'Imaging',
+    tests: headImaging,
+    causes: ['vestibular-neuritis'],
+    when: ({ query }) => query.hasAbnormal('cranial-nerves/abnormal-head-impulse'),
+    because: 'a saccade on turning the head and no central sign place it in the labyrinth or its nerve',
+    source: recalled('vestibular-meta-2023'),
+  },
+  {
+    key: 'no-imaging-of-typical-parkinson-disease',
+    label: 'Structural or dopamine imaging',
+    tests: ['mri-brain', 'ct-head', 'dopamine-transporter-imaging'],
+    causes: ['parkinson-disease'],
+    because: 'the diagnosis is clinical; imaging serves atypical pictures',
+    source: recalled('nice-ng71'),
+  },
+  {
+    key: 'no-imaging-of-essential-tremor',
+    label: 'Imaging of the brain',
+    tests: ['mri-brain', 'ct-head'],
+    causes: ['essential-tremor', 'enhanced-physiological-tremor'],
+    because: 'a symmetrical tremor on action alone has no lesion to be seen',
+    source: recalled('nice-ng127', 'tremor in adults'),
+  },
+  {
+    key: 'no-imaging-of-migraine-aura',
+    label: 'Imaging of the brain',
+    tests: [...headImaging, 'electroencephalogram', 'lumbar-puncture'],
+    causes: ['migraine-aura', 'vestibular-migraine'],
+    when: ({ exam }) => (exam.person.ageYears ?? 99) < 50,
+    because:
+      'an aura that spreads over minutes and goes within the hour needs no image in a person who has had the like before',
+    source: recalled('nice-ng127', 'headaches and sensory symptoms'),
+  },
+  {
+    key: 'no-imaging-of-recent-radiculopathy',
+    label: 'Imaging of the spine',
+    tests: ['mri-cervical-spine', 'mri-lumbar-spine', 'mri-whole-spine', 'electromyography'],
+    causes: ['lumbar-disc-herniation', 'cervical-spondylotic-radiculopathy'],
+    when: ({ beganWithin, lowestLimbPower, exam }) =>
+      beganWithin(42) === 'yes' && lowestLimbPower >= 4 && exam.course !== 'progressive',
+    because:
+      'in the first six weeks a root without marked or growing weakness recovers by itself; imaging would not change what is done',
+    source: recalled('nice-ng59', 'imaging'),
+  },
+  {
+    key: 'no-tests-of-meralgia',
+    label: 'Imaging and conduction studies',
+    tests: [
+      'nerve-conduction-study',
+      'electromyography',
+      'mri-lumbar-spine',
+      'mri-lumbosacral-plexus',
+      'nerve-ultrasound',
+    ],
+    causes: ['meralgia-paraesthetica'],
+    because: 'a numb outer thigh without weakness or lost reflex is a diagnosis of the bedside',
+    source: recalled('preston-shapiro', 'lateral femoral cutaneous nerve'),
+  },
+  {
+    key: 'few-tests-of-functional-disorder',
+    label: 'Repeated investigation',
+    tests: ['mri-whole-spine', 'lumbar-puncture', 'electromyography', 'nerve-conduction-study'],
+    causes: [
+      'functional-motor-disorder',
+      'functional-sensory-disorder',
+      'functional-gait-disorder',
+      'functional-tremor',
+    ],
+    when: ({ upperMotorSigns, reducedReflexes }) => upperMotorSigns.length + reducedReflexes.length === 0,
+    because: 'positive signs make the diagnosis; show them, and do one round of proportionate tests at most',
+    source: recalled('functional-signs-2014'),
+  },
+  {
+    key: 'no-tests-of-age-alone',
+    label: 'Any test',
+    tests: 'all',
+    sites: ['no-lesion'],
+    when: ({ exam, query }) => (exam.person.ageYears ?? 0) >= 60 && query.abnormalWhere(() => true).length > 0,
+    because: 'ankle reflexes and vibration at the toes are lost in a quarter of healthy people over 60',
+    source: recalled('vrancken-2006'),
+  },
+  {
+    key: 'no-tests-of-tonic-pupil',
+    label: 'Imaging of the brain',
+    tests: headImaging,
+    causes: ['adie-tonic-pupil', 'pharmacological-pupil'],
+    because: 'a tonic or drugged pupil alone, without a drooping lid or double vision, is not a third nerve palsy',
+    source: commonPractice,
+  },
+];
