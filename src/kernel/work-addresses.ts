@@ -1,9 +1,6 @@
 import type { WorkKey } from './works.ts';
 
-/**
- * Stable web addresses of published guidance: the body's own page, or the DOI. Other works are found by their titles.
- * The DOIs are from memory unless a test or reader has followed them.
- */
+/** Stable web addresses of published guidance: the body's own page, or the DOI. Other works are found by their titles. */
 export const workAddresses: Readonly<Partial<Record<WorkKey, string>>> = {
   'nice-ng127': 'https://www.nice.org.uk/guidance/ng127',
   'nice-ng234': 'https://www.nice.org.uk/guidance/ng234',
@@ -18,13 +15,8 @@ export const workAddresses: Readonly<Partial<Record<WorkKey, string>>> = {
   'nice-ng97': 'https://www.nice.org.uk/guidance/ng97',
   'nice-ng71': 'https://www.nice.org.uk/guidance/ng71',
   'aan-dsp-laboratory-2009': 'https://doi.org/10.1212/01.wnl.0000336370.51010.a1',
-  'aan-dsp-autonomic-2009': 'https://doi.org/10.1212/01.wnl.0000336345.70511.0f',
   'ean-pns-gbs-2023': 'https://doi.org/10.1111/ene.16073',
-  'ean-pns-cidp-2021': 'https://doi.org/10.1111/ene.14959',
-  'saporta-2011': 'https://doi.org/10.1002/ana.22166',
-  'bells-palsy-2013': 'https://doi.org/10.1177/0194599813505967',
   'iih-consensus-2018': 'https://doi.org/10.1136/jnnp-2017-317440',
-  'bsr-gca-2020': 'https://doi.org/10.1093/rheumatology/kez672',
   'mg-consensus-2021': 'https://doi.org/10.1212/WNL.0000000000011124',
   'autoimmune-encephalitis-2016': 'https://doi.org/10.1016/S1474-4422(15)00401-9',
   'bppv-2017': 'https://doi.org/10.1177/0194599816689667',

@@ -7,7 +7,8 @@ const decimals = 4;
 
 /**
  * The assessment in the shape that callers depend on. Absent red flags are left out, present ones come before those that
- * could not be decided, and each says which it is.
+ * could not be decided, and each says which it is. Beside the contract's own properties it says which tests guidance
+ * finds needless.
  */
 export function localisationAnswer(assessment: Assessment) {
   return {
@@ -17,11 +18,11 @@ export function localisationAnswer(assessment: Assessment) {
     causes: assessment.causes.map(causeAnswer),
     redFlags: assessment.redFlags.filter((flag) => flag.state !== 'absent').map(flagAnswer),
     workup: assessment.workup,
-    needless: assessment.needless,
     nextExamination: assessment.nextExamination.map((next) => ({ ...next, gainBits: round(next.gainBits) })),
     presentation: assessment.presentation,
     caution: assessment.caution,
     modelVersion: assessment.modelVersion,
+    needless: assessment.needless,
   };
 }
 

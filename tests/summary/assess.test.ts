@@ -68,7 +68,7 @@ describe('localisation answer', () => {
   const exam = exampleRead('ascending-weakness');
   const answer = localisationAnswer(assessor.assess(exam));
 
-  it('has the properties of the contract, in its order', () => {
+  it('has the properties of the contract, in its order, and the tests that are needless after them', () => {
     expect(Object.keys(answer)).toEqual([
       'localisations',
       'pattern',
@@ -80,6 +80,7 @@ describe('localisation answer', () => {
       'presentation',
       'caution',
       'modelVersion',
+      'needless',
     ]);
     expect(answer.localisations[0]?.supporting[0]).toEqual({
       finding: expect.stringMatching(/^\/findings\//),
