@@ -1,4 +1,4 @@
-import { lowerFirst } from '../exam/describe.ts';
+import { describeResult, lowerFirst } from '../exam/describe.ts';
 import type { Exam } from '../exam/exam.ts';
 import { type ExamQuery, historyReason, isFrom } from './exam-query.ts';
 import { inheritanceModifiers } from './inheritance.ts';
@@ -152,10 +152,5 @@ function valueModifier(row: ValueRatio, query: ExamQuery): readonly Modifier[] {
   const result = query.result(row.result);
   const ratio = row.ratios.find(([value]) => value === result?.value)?.[1];
   if (result === undefined || ratio === undefined) return [];
-  return [
-    {
-      ratio,
-      reason: { pointer: result.pointer, text: `${lowerFirst(result.label)}: ${result.value?.replaceAll('-', ' ')}` },
-    },
-  ];
+  return [{ ratio, reason: { pointer: result.pointer, text: describeResult(result) } }];
 }

@@ -2,7 +2,9 @@ import { bodyPartTable } from '../anatomy/body-parts.ts';
 import { skinPlace } from '../anatomy/skin-places.ts';
 import type { Side } from '../kernel/side.ts';
 import type { Item } from './catalogue/item.ts';
+import { resultByKey } from './catalogue/results.ts';
 import { sectionOf } from './catalogue/sections.ts';
+import type { InvestigationResult } from './exam.ts';
 import type { Finding, FindingPlace, NormalStatement, NotTestedReason } from './finding.ts';
 
 /**
@@ -201,4 +203,13 @@ const properNames =
 
 export function lowerFirst(label: string): string {
   return properNames.test(label) ? label : label.charAt(0).toLowerCase() + label.slice(1);
+}
+
+/** "MRI of the brain: infarct", "creatine kinase 5200 U/L". */
+export function describeResult({ key, label, value, quantity, comparator }: InvestigationResult): string {
+  const name = lowerFirst(label);
+  if (quantity !== undefined) return `${name} ${comparator ?? ''}${quantity.value} ${quantity.unit}`;
+  const row = resultByKey.get(key);
+  const grade = row?.kind === 'coded' ? row.values.find((one) => one.key === value) : undefined;
+  return `${name}: ${lowerFirst(grade?.label ?? String(value))}`;
 }

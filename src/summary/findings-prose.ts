@@ -43,11 +43,30 @@ export function sectionClauses(section: SectionKey, findings: readonly Finding[]
         span === 'both' ? `both plantar responses ${finding.value}` : `the ${span} plantar response ${finding.value}`,
       );
     default:
-      return merged.slice(0, mostOfSection).map(({ finding, span }) => {
-        const text = describeFinding(finding);
-        return span === 'both' ? onBothSides(text, finding.side) : text;
-      });
+      return byPlaces(merged.slice(0, mostOfSection));
   }
+}
+
+/** A sign that is there at several places of one side is said once: "muscle wasting at the hand and forearm on the left". */
+function byPlaces(merged: readonly Merged[]): readonly string[] {
+  const groups = new Map<string, Merged[]>();
+  merged.forEach((one, index) => {
+    const { finding, span } = one;
+    const isSign = finding.place !== undefined && finding.abnormal && finding.item.scale === 'presence';
+    const key = isSign ? `${finding.item.key} ${finding.value} ${span}` : String(index);
+    groups.set(key, [...(groups.get(key) ?? []), one]);
+  });
+  return [...groups.values()].flatMap((group) => {
+    const [first] = group;
+    if (first === undefined) return [];
+    const { finding, span } = first;
+    if (group.length === 1) {
+      const text = describeFinding(finding);
+      return [span === 'both' ? onBothSides(text, finding.side) : text];
+    }
+    const where = span === 'midline' ? '' : span === 'both' ? ' on both sides' : ` on the ${span}`;
+    return [`${plainLabel(finding.item)} ${places(group.map((one) => one.finding))}${where}`];
+  });
 }
 
 function mergeSides(findings: readonly Finding[]): readonly Merged[] {

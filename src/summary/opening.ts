@@ -3,7 +3,7 @@ import type { Course, Exam, OnsetPace } from '../exam/exam.ts';
 import { joinWords, sentence } from '../kernel/words.ts';
 
 /** Denials that are spoken; the rest stand in the exam. */
-const mostDenied = 4;
+const mostDenied = 3;
 
 const onsetWords: Readonly<Record<OnsetPace, string>> = {
   hyperacute: 'sudden onset',
@@ -28,7 +28,8 @@ export function openingSentences(exam: Exam): readonly string[] {
     .map((statement) => historyReason(statement).text.replace(/^no (?:an? )?/, ''))
     .slice(0, mostDenied);
   const report = told.length > 0 ? `the history includes ${joinWords(told)}` : '';
-  const denial = denied.length > 0 ? `there is no ${joinWords(denied, 'or')}` : '';
+  // "No falls" and "no fever" both read well; "there is no falls" does not.
+  const denial = denied.length > 0 ? `no ${joinWords(denied, 'or')}` : '';
   return [sentence(personAndTempo(exam)), sentence([report, denial].filter((part) => part !== '').join('; '))];
 }
 

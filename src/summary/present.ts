@@ -13,7 +13,7 @@ import { type Spelling, spell } from './spelling.ts';
 export type PresentedParts = Omit<Assessment, 'presentation' | 'modelVersion'>;
 
 /** As many as a listener can hold; the answer's lists have the rest. */
-const mostNegatives = 5;
+const mostNegatives = 4;
 
 /**
  * What a clinician would say to a colleague: red flags first, then the person and the course, the
@@ -37,20 +37,28 @@ export function present(exam: Exam, parts: PresentedParts, options: { readonly s
   return spell(text, options.spelling);
 }
 
+/**
+ * Every red flag by name, the action of the most urgent one, and what was not examined although it decides. The reasons
+ * and actions of all of them stand in the answer's list.
+ */
 function flagSentences(flags: readonly RedFlag[]): readonly string[] {
-  const reasons = (flag: RedFlag) =>
-    flag.because
-      .slice(0, 2)
-      .map(({ text }) => text)
-      .join('; ');
-  const urgency = { immediate: 'immediate', 'same-day': 'same day', urgent: 'urgent' } as const;
-  const present = flags
-    .filter((flag) => flag.state === 'present')
-    .map((flag) => `Red flag, ${urgency[flag.urgency]}: ${lowerFirst(flag.label)} (${reasons(flag)}). ${flag.action}`);
-  const open = flags
+  const present = flags.filter((flag) => flag.state === 'present');
+  const [first] = present;
+  const gaps = flags
     .filter((flag) => flag.state === 'not-assessable')
-    .map((flag) => `Red flag that cannot be decided: ${lowerFirst(flag.label)} (${reasons(flag)}).`);
-  return [...present, ...open];
+    .flatMap(({ because }) =>
+      because.filter(({ pointer }) => pointer === null).map(({ text }) => text.replace(/ (?:was|were)? ?not .*$/, '')),
+    );
+  const urgency = { immediate: 'immediate', 'same-day': 'same day', urgent: 'urgent' } as const;
+  return [
+    ...(first === undefined
+      ? []
+      : [
+          `Red flag${present.length === 1 ? '' : 's'}: ${joinWords(present.map((flag) => `${lowerFirst(flag.label)} (${urgency[flag.urgency]})`))}.`,
+          first.action,
+        ]),
+    ...(gaps.length > 0 ? [sentence(`not examined, and it matters: ${joinWords([...new Set(gaps)])}`)] : []),
+  ];
 }
 
 function examinationSentences(exam: Exam, parts: PresentedParts): readonly string[] {
@@ -119,7 +127,7 @@ function neighbourhood({ item, side }: Finding): string {
 
 function otherwiseNormalSentence(exam: Exam): readonly string[] {
   const words = [...new Set(exam.otherwiseNormal.map(describeStatement))];
-  return words.length === 0 ? [] : [sentence(`the examiner found ${joinWords(words)} otherwise normal`)];
+  return words.length === 0 ? [] : [sentence(`otherwise normal: ${joinWords(words)}`)];
 }
 
 function causeSentences(causes: readonly RankedCause[]): readonly string[] {
@@ -127,17 +135,21 @@ function causeSentences(causes: readonly RankedCause[]): readonly string[] {
   if (first === undefined) return [];
   const pro = joinWords(first.supporting.slice(0, 2).map(({ text }) => text));
   const contra = joinWords(first.against.slice(0, 2).map(({ text }) => text));
-  const rest = others.filter((cause) => cause.probability >= 0.03).slice(0, 3);
+  const rest = others.filter((cause) => cause.probability >= 0.03).slice(0, 2);
   return [
     sentence(
       [
         `the likeliest cause is ${nameOf(first)} (${percent(first.probability)})`,
-        ...(pro === '' ? [] : [`for it: ${pro}`]),
-        ...(contra === '' ? [] : [`against it: ${contra}`]),
+        ...(pro === '' ? [] : [`for it ${pro}`]),
+        ...(contra === '' ? [] : [`against it ${contra}`]),
       ].join('; '),
     ),
     ...(rest.length > 0
-      ? [sentence(`next come ${joinWords(rest.map((cause) => `${nameOf(cause)} (${percent(cause.probability)})`))}`)]
+      ? [
+          sentence(
+            `next ${rest.length === 1 ? 'comes' : 'come'} ${joinWords(rest.map((cause) => `${nameOf(cause)} (${percent(cause.probability)})`))}`,
+          ),
+        ]
       : []),
   ];
 }
@@ -151,10 +163,14 @@ function nameOf(cause: RankedCause): string {
     : lowerFirst(cause.label);
 }
 
+/** Tests that a listener can hold, the most pressing first. */
+const spokenTests = 6;
+
 function nextSentences({ workup, nextExamination }: PresentedParts): readonly string[] {
   const words = { stat: 'At once', urgent: 'Urgently', routine: 'Then' } as const;
+  const spoken = workup.filter(({ tier }) => tier < 3).slice(0, spokenTests);
   const groups = (['stat', 'urgent', 'routine'] as const).flatMap((priority) => {
-    const tests = workup.filter((item) => item.priority === priority && item.tier < 3).slice(0, 5);
+    const tests = spoken.filter((item) => item.priority === priority);
     return tests.length === 0 ? [] : [`${words[priority]}: ${joinWords(tests.map(testName))}.`];
   });
   const [next] = nextExamination;
@@ -175,9 +191,11 @@ function nextSentences({ workup, nextExamination }: PresentedParts): readonly st
   ];
 }
 
-/** What guidance says need not be done; one reason is enough to be heard. */
+/** What guidance says need not be done; the reasons stand in the answer's list. */
 function needlessSentences({ needless }: PresentedParts): readonly string[] {
-  return needless.slice(0, 2).map(({ label, because }) => sentence(`not needed: ${lowerFirst(label)}, for ${because}`));
+  return needless.length === 0
+    ? []
+    : [sentence(`not needed: ${joinWords(needless.map(({ label }) => lowerFirst(label)))}`)];
 }
 
 function testName(item: WorkupItem): string {

@@ -17,19 +17,18 @@ export function siteSentences(localisation: Localisation): readonly string[] {
     default:
   }
   if (first === undefined) return ['Too little was examined to say where the lesion is.'];
+  const pattern = `the pattern is ${article(lowerFirst(localisation.pattern.label))}`;
   const verb =
     localisation.conclusion === 'multiple-sites'
-      ? 'More than one site is involved; the leading account is'
-      : 'The findings are best explained by';
-  const pattern = `the pattern is ${article(lowerFirst(localisation.pattern.label))}`;
+      ? `${pattern} of more than one site; the leading account is`
+      : `${pattern}, best explained by`;
   const reasons = bestReasons(first);
   return [
-    sentence(pattern),
     sentence(
-      `${verb} ${siteWords(first)} (${percent(first.probability)} among the sites considered)${reasons === '' ? '' : `, chiefly because of ${reasons}`}`,
+      `${verb} ${siteWords(first)} (${percent(first.probability)})${reasons === '' ? '' : `, chiefly because of ${reasons}`}`,
     ),
     ...unexplainedSentence(first),
-    ...(second !== undefined && second.probability >= 0.05
+    ...(second !== undefined && second.probability >= 0.1
       ? [sentence(`the main alternative is ${siteWords(second)} (${percent(second.probability)})`)]
       : []),
   ];
@@ -41,6 +40,9 @@ function leadingGuess(first: RankedLocalisation | undefined): readonly string[] 
     : [sentence(`the nearest fit is ${siteWords(first)} (${percent(first.probability)})`)];
 }
 
+/** Words of a path that a listener follows; longer ones stand in the answer's list of evidence. */
+const longestPath = 16;
+
 /** The two strongest reasons out of different sections of the examination; what was found wrong says more than what was not. */
 function bestReasons(site: RankedLocalisation): string {
   const chosen: Evidence[] = [];
@@ -51,7 +53,10 @@ function bestReasons(site: RankedLocalisation): string {
     if (chosen.length === 2) break;
   }
   // The path in words is given once; the answer's list of evidence has it for each finding.
-  return joinWords(chosen.map(({ text, because }, index) => (index === 0 ? `${text} (${because})` : text)));
+  const isShort = (words: string): boolean => words.split(' ').length <= longestPath;
+  return joinWords(
+    chosen.map(({ text, because }, index) => (index === 0 && isShort(because) ? `${text} (${because})` : text)),
+  );
 }
 
 /** `/findings/power/3` is of the section `power`. */

@@ -81,7 +81,7 @@ describe('opening', () => {
     });
     expect(openingSentences(exam)).toEqual([
       'A 63-year-old man with an 8-month history: onset over months to years, progressive since then.',
-      'The history includes neck pain; there is no fever or similar disorder in the family.',
+      'The history includes neck pain; no fever or similar disorder in the family.',
     ]);
   });
 
@@ -174,16 +174,37 @@ describe('presentation', () => {
     const { presentation } = saying(
       localised(site('demyelinating-polyradiculoneuropathy', 'polyradiculoneuropathy')),
     ).assess(exampleRead('ascending-weakness'));
-    expect(presentation.startsWith('Red flag, immediate: ')).toBe(true);
+    expect(presentation.startsWith('Red flag')).toBe(true);
     expect(presentation.endsWith(caution)).toBe(true);
+  });
+
+  it('names every red flag with its urgency, and what was not examined although it decides', () => {
+    const { presentation, redFlags } = saying(
+      localised(site('demyelinating-polyradiculoneuropathy', 'polyradiculoneuropathy')),
+    ).assess(exampleRead('ascending-weakness'));
+    const present = redFlags.filter(({ state }) => state === 'present');
+    expect(present.length).toBeGreaterThan(0);
+    for (const { label } of present) expect(presentation.toLowerCase()).toContain(label.toLowerCase());
+    const gaps = redFlags.filter(({ state }) => state === 'not-assessable').flatMap(({ because }) => because);
+    const isGap = gaps.some(({ pointer }) => pointer === null);
+    expect(presentation.includes('Not examined, and it matters: ')).toBe(isGap);
+  });
+
+  it('says a sign of several places once', () => {
+    const inspection = ['hand', 'forearm'].map((place) => ({
+      sign: 'wasting',
+      site: place,
+      side: 'left',
+      present: true,
+    }));
+    const { presentation } = saying(localised(fibular)).assess(bedsideExam({ findings: { inspection } }));
+    expect(presentation).toContain('muscle wasting at the forearm and hand on the left.');
   });
 
   it('names place, reason, cause and the test for the invented foot drop', () => {
     const { presentation } = saying(localised(fibular)).assess(exampleRead('foot-drop'));
     expect(presentation).toContain('A 46-year-old woman with a 12-day history');
-    expect(presentation).toContain(
-      'a lesion of the left common fibular nerve at the fibular neck (81 % among the sites considered)',
-    );
+    expect(presentation).toContain('a lesion of the left common fibular nerve at the fibular neck (81 %)');
     expect(presentation).toContain('left ankle dorsiflexion 2/5 (its fibres run in this nerve)');
     expect(presentation).toContain('compression of the common fibular nerve at the fibular neck');
     expect(presentation).toContain('nerve conduction study');

@@ -21,7 +21,7 @@ export const exposures = historyTable('exposure', {
   'leg-crossing': 'Habitual leg crossing',
   'prolonged-squatting': 'Prolonged squatting or kneeling',
   'external-pressure': 'External pressure on the nerve (cast, brace, posture)',
-  'deep-sleep-on-arm': 'Slept with the arm compressed',
+  'deep-sleep-on-arm': 'Sleep on the compressed arm',
   'prolonged-immobility': 'Prolonged immobility or operation',
   'repetitive-hand-use': 'Repetitive or vibrating hand work',
   'elbow-leaning': 'Leaning on the elbows',
@@ -67,5 +67,5 @@ export const familyHistory = historyTable('family', {
   epilepsy: 'Epilepsy',
   stroke: 'Stroke before the age of 60',
   aneurysm: 'Intracranial aneurysm',
-  consanguinity: 'Parents related to each other',
+  consanguinity: 'Relation between the parents',
 });

@@ -77,7 +77,10 @@ export const symptoms = historyTable('symptom', {
   'difficulty-walking': { label: 'Difficulty walking', ...hpo('HP:0001288', 'Gait disturbance') },
   falls: { label: 'Falls', ...hpo('HP:0002527', 'Falls') },
   unsteadiness: { label: 'Unsteadiness', ...hpo('HP:0002317', 'Unsteady gait') },
-  'worse-in-the-dark': { label: 'Unsteadier in the dark', ...hpo('HP:0006962', 'Gait instability, worse in the dark') },
+  'worse-in-the-dark': {
+    label: 'Unsteadiness that grows in the dark',
+    ...hpo('HP:0006962', 'Gait instability, worse in the dark'),
+  },
   clumsiness: { label: 'Clumsy hands', ...hpo('HP:0002312', 'Clumsiness') },
   lockjaw: { label: 'Jaw that will not open', ...hpo('HP:0000211', 'Trismus') },
   tremor: { label: 'Tremor', ...hpo('HP:0001337', 'Tremor') },
@@ -106,7 +109,7 @@ export const symptoms = historyTable('symptom', {
   'bladder-disturbance': { label: 'New disturbance of the bladder', source: recalled('girft-ces-2023', 'symptoms') },
   'bowel-disturbance': { label: 'New disturbance of the bowel', source: recalled('girft-ces-2023', 'symptoms') },
   'sexual-dysfunction': { label: 'New disturbance of sexual function', source: recalled('girft-ces-2023', 'symptoms') },
-  'light-headed-on-standing': 'Light-headed on standing',
+  'light-headed-on-standing': 'Light-headedness on standing',
   syncope: { label: 'Syncope', ...hpo('HP:0001279', 'Syncope') },
   'dry-mouth': { label: 'Dry mouth', ...hpo('HP:0000217', 'Xerostomia') },
   'dry-eyes': 'Dry eyes',
@@ -120,7 +123,7 @@ export const symptoms = historyTable('symptom', {
   'cognitive-change': { label: 'Change of memory or thinking', ...hpo('HP:0100543', 'Cognitive impairment') },
   'behaviour-change': 'Change of behaviour or personality',
   'speech-difficulty': 'Difficulty finding or understanding words',
-  'resolved-deficit': 'The deficit has gone',
+  'resolved-deficit': 'Deficit that has gone',
 
   // General
   fever: 'Fever',

@@ -1,5 +1,5 @@
 import { resultByKey } from '../../exam/catalogue/results.ts';
-import { lowerFirst } from '../../exam/describe.ts';
+import { describeResult } from '../../exam/describe.ts';
 import type { Exam, InvestigationResult } from '../../exam/exam.ts';
 import { imagingResults } from './results/imaging-results.ts';
 import { laboratoryResults } from './results/laboratory-results.ts';
@@ -26,20 +26,11 @@ export function resultShifts(exam: Exam): readonly Shift[] {
         factor,
         because,
         pointer: result.pointer,
-        text: inWords(result),
+        text: describeResult(result),
         abnormal: isDeviation(result),
         id: `results/${result.key}`,
       })),
   );
-}
-
-/** "MRI of the brain: infarct", "creatine kinase 5200 U/L". */
-function inWords({ key, label, value, quantity, comparator }: InvestigationResult): string {
-  const name = lowerFirst(label);
-  if (quantity !== undefined) return `${name} ${comparator ?? ''}${quantity.value} ${quantity.unit}`;
-  const row = resultByKey.get(key);
-  const grade = row?.kind === 'coded' ? row.values.find((one) => one.key === value) : undefined;
-  return `${name}: ${lowerFirst(grade?.label ?? String(value))}`;
 }
 
 /** A number has weights only beyond a threshold, so one that is met is a deviation. */

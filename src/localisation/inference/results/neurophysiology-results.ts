@@ -49,6 +49,14 @@ export const neurophysiologyResults: readonly ResultWeight[] = [
   ...found(conduction, 'demyelinating-uniform', largeFibre, 4, 'every nerve conducts slowly alike', book),
   ...found(
     conduction,
+    'demyelinating-uniform',
+    kinds('polyradiculoneuropathy'),
+    0.3,
+    'inflammation strikes myelin in patches, not everywhere alike',
+    book,
+  ),
+  ...found(
+    conduction,
     'motor-conduction-block',
     sites('motor-polyneuropathy', 'multiple-mononeuropathy'),
     6,
