@@ -246,7 +246,6 @@ export const visualCauses: readonly Cause[] = [
     group: 'hereditary',
     inheritance: ['mitochondrial'],
     label: 'Leber hereditary optic neuropathy',
-    mondo: mondo('MONDO:0010788', 'Leber hereditary optic neuropathy'),
     produces: [at(['optic-nerve'], 'uncommon'), at(['optic-chiasm'], 'rare')],
     tempo: { hyperacute: 0.01, acute: 0.25, subacute: 0.64, chronic: 0.1 },
     courses: { improving: 0.3, 'relapsing-remitting': 0.1 },
@@ -405,6 +404,7 @@ export const visualCauses: readonly Cause[] = [
     courses: { progressive: 2, improving: 0.1, 'relapsing-remitting': 0.1 },
     age: { from: 20, to: 85, outside: 0.3 },
     history: [
+      told('pituitary-tumour', 15, 0.95),
       told(endocrine, 4, 0.5),
       told(['headache', 'new-headache', 'morning-headache'], 1.5, 0.8),
       told('thunderclap-headache', 0.2, 1.02),
@@ -433,6 +433,7 @@ export const visualCauses: readonly Cause[] = [
     history: [
       told(['thunderclap-headache', 'new-headache', 'headache'], 8, 0.05),
       told('vomiting', 3, 0.5),
+      told('pituitary-tumour', 8, 0.95),
       told(endocrine, 2.5, 0.8),
       told(['pregnancy', 'anticoagulant'], 2, 0.98),
       told(['visual-loss', 'diplopia'], 1.6, 0.6),
