@@ -44,6 +44,7 @@ export const cranialNerveCauses: readonly Cause[] = [
       shows(['cranial-nerves/hearing-loss', 'cranial-nerves/nystagmus', 'cranial-nerves/facial-numbness'], 0.35, 1.1),
       shows(['cranial-nerves/hyperacusis', 'cranial-nerves/loss-of-taste'], 1.3, 0.95),
     ],
+    quantities: [atLeast('csf-white-cells', 5, '10*6/L', 0.15, 1.1)],
     values: [
       reads('mri-brain', [
         ['normal', 1.4],
@@ -107,7 +108,19 @@ export const cranialNerveCauses: readonly Cause[] = [
       told(['recent-surgery', 'dental-procedure', 'neck-or-chest-surgery'], 8, 0.8),
       told('loss-of-consciousness', 2, 0.9),
     ],
-    signs: [shows(['cranial-nerves/conductive-hearing-loss'], 2.5, 0.95)],
+    signs: [
+      shows(
+        [
+          'cranial-nerves/third-nerve-palsy',
+          'cranial-nerves/sixth-nerve-palsy',
+          'cranial-nerves/facial-numbness',
+          'cranial-nerves/tongue-deviation',
+        ],
+        2,
+        0.9,
+      ),
+      shows(['cranial-nerves/conductive-hearing-loss'], 2.5, 0.95),
+    ],
     source: read('cavernous-sinus-1996', 'trauma and operation 24 % of 151'),
   },
   {
@@ -180,12 +193,12 @@ export const cranialNerveCauses: readonly Cause[] = [
     courses: { 'relapsing-remitting': 2.5, fluctuating: 2, static: 0.4 },
     age: { from: 45, to: 100, outside: 0.4 },
     sex: { male: 0.8, female: 1.2 },
-    history: [told('triggered-facial-pain', 25, 0.04), told('facial-pain', 2, 0.08), told('numbness', 0.3, 1.3)],
+    history: [told('triggered-facial-pain', 25, 0.04), told('facial-pain', 1.8, 0.08), told('numbness', 0.3, 1.3)],
     signs: [
       shows(
         ['cranial-nerves/facial-numbness', 'cranial-nerves/absent-corneal-reflex', 'cranial-nerves/jaw-weakness'],
         0.25,
-        2,
+        1.5,
       ),
     ],
     values: [
@@ -259,6 +272,7 @@ export const cranialNerveCauses: readonly Cause[] = [
       told('critical-illness', 2.5, 0.95),
       told('weight-loss', 0.4, 1.05),
     ],
+    signs: [shows(['cranial-nerves/vocal-cord-paralysis', 'cranial-nerves/bovine-cough'], 2, 0.5)],
     source: read('vocal-fold-2007', 'operations were the cause in 37 % of 827'),
   },
   {
@@ -278,7 +292,10 @@ export const cranialNerveCauses: readonly Cause[] = [
       told(['neck-or-chest-surgery', 'recent-surgery'], 0.2, 1.3),
       told('breathlessness', 1.4, 0.9),
     ],
-    signs: [shows(['cranial-nerves/horner-syndrome', 'inspection/enlarged-lymph-nodes'], 4, 0.9)],
+    signs: [
+      shows(['cranial-nerves/vocal-cord-paralysis', 'cranial-nerves/bovine-cough'], 2, 0.5),
+      shows(['cranial-nerves/horner-syndrome', 'inspection/enlarged-lymph-nodes'], 4, 0.9),
+    ],
     values: [
       reads('ct-chest', [
         ['tumour', 20],
@@ -300,6 +317,7 @@ export const cranialNerveCauses: readonly Cause[] = [
       told(['neck-or-chest-surgery', 'recent-surgery'], 0.1, 1.2),
       told(['cancer', 'weight-loss', 'face-or-neck-lump'], 0.25, 1.1),
     ],
+    signs: [shows(['cranial-nerves/vocal-cord-paralysis', 'cranial-nerves/bovine-cough'], 2, 0.5)],
     values: [
       reads('ct-chest', [
         ['normal', 2],
@@ -329,7 +347,12 @@ export const cranialNerveCauses: readonly Cause[] = [
       told(['weight-loss', 'recent-weight-loss'], 2, 0.9),
       told(['neck-or-chest-surgery', 'recent-surgery', 'trauma', 'dental-procedure'], 0.3, 1.1),
     ],
-    signs: [shows(lowerCranialNerves, 1.5, 0.8), shows(['inspection/enlarged-lymph-nodes'], 3, 0.9)],
+    signs: [
+      shows(['cranial-nerves/facial-numbness'], 2, 0.95),
+      shows(lowerCranialNerves, 2, 0.8),
+      shows(['inspection/enlarged-lymph-nodes'], 3, 0.9),
+    ],
+    quantities: [atLeast('csf-white-cells', 5, '10*6/L', 0.3, 1.1)],
     values: [
       reads('mri-brain', [
         ['space-occupying', 12],
@@ -367,6 +390,7 @@ export const cranialNerveCauses: readonly Cause[] = [
       told(['head-injury', 'trauma'], 0.15, 1.1),
       told(['behaviour-change', 'seizure', 'visual-loss'], 0.3, 1.05),
     ],
+    signs: [shows(['cranial-nerves/anosmia'], 2, 0.4)],
     source: recalled('smell-loss-1991', 'about a quarter of 750'),
   },
   {
@@ -381,6 +405,7 @@ export const cranialNerveCauses: readonly Cause[] = [
       told(['head-injury', 'trauma'], 0.2, 1.1),
       told(['behaviour-change', 'seizure', 'visual-loss'], 0.3, 1.05),
     ],
+    signs: [shows(['cranial-nerves/anosmia'], 2, 0.4)],
     source: recalled('smell-loss-1991'),
   },
   {
@@ -391,6 +416,7 @@ export const cranialNerveCauses: readonly Cause[] = [
     tempo: tempos.sudden,
     courses: { progressive: 0.1 },
     history: [told(['head-injury', 'trauma'], 20, 0.04), told('loss-of-consciousness', 2, 0.7)],
+    signs: [shows(['cranial-nerves/anosmia'], 2, 0.4)],
     source: recalled('smell-loss-1991', 'nearly a fifth of 750'),
   },
   {

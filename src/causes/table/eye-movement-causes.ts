@@ -7,6 +7,11 @@ const anyHeadache = ['headache', 'new-headache', 'morning-headache', 'eye-pain',
 const vascularRisk = ['diabetes-mellitus', 'hypertension', 'hyperlipidaemia', 'ischaemic-heart-disease'];
 const largePupil = ['cranial-nerves/dilated-pupil', 'cranial-nerves/unreactive-pupil'];
 const bulgingEye = ['inspection/proptosis'];
+const eyeMusclePalsy = [
+  'cranial-nerves/third-nerve-palsy',
+  'cranial-nerves/fourth-nerve-palsy',
+  'cranial-nerves/sixth-nerve-palsy',
+];
 const injury = ['trauma', 'head-injury', 'neck-trauma'];
 
 /** Causes of disease of the nerves of the eye muscles and the pupil, the cavernous sinus and the orbit. */
@@ -36,12 +41,17 @@ export const eyeMovementCauses: readonly Cause[] = [
       told(['cancer', 'lymphoma'], 0.5, 1.05),
     ],
     signs: [
+      shows(eyeMusclePalsy, 2, 0.8),
       // Pupil involved in 17 % of the microvascular third nerve palsies and in 64 % of the compressive ones.
       shows(largePupil, 0.35, 1.6),
       shows(['cranial-nerves/facial-numbness', 'cranial-nerves/horner-syndrome', ...bulgingEye], 0.08, 1.1),
       shows(['cranial-nerves/optic-disc-swelling'], 0.1, 1.1),
     ],
-    quantities: [atLeast('hba1c', 6.5, '%', 2, 0.9), atLeast('esr', 50, 'mm/h', 0.5, 1.1)],
+    quantities: [
+      atLeast('csf-white-cells', 5, '10*6/L', 0.2, 1.1),
+      atLeast('hba1c', 6.5, '%', 2, 0.9),
+      atLeast('esr', 50, 'mm/h', 0.5, 1.1),
+    ],
     values: [
       reads('angiography-head-neck', [
         ['aneurysm', 0.05],
@@ -75,7 +85,11 @@ export const eyeMovementCauses: readonly Cause[] = [
       told('diabetes-mellitus', 0.6, 1.1),
       told(injury, 0.2, 1.05),
     ],
-    signs: [shows(largePupil, 3.8, 0.3), shows(['special-tests/neck-stiffness'], 4, 0.95)],
+    signs: [
+      shows(['cranial-nerves/third-nerve-palsy'], 2, 0.8),
+      shows(largePupil, 3.8, 0.3),
+      shows(['special-tests/neck-stiffness'], 4, 0.95),
+    ],
     values: [
       reads('angiography-head-neck', [
         ['aneurysm', 60],
@@ -93,7 +107,11 @@ export const eyeMovementCauses: readonly Cause[] = [
     tempo: { hyperacute: 0.25, acute: 0.15, subacute: 0.2, chronic: 0.4 },
     courses: { progressive: 0.5, static: 1.4, fluctuating: 1.2 },
     history: [told(injury, 6, 0.8), told(vascularRisk, 0.6, 1.3), told('fluctuating-symptoms', 1.2, 1)],
-    signs: [shows(['inspection/abnormal-posture'], 1.5, 0.9), shows(bulgingEye, 0.1, 1.1)],
+    signs: [
+      shows(['cranial-nerves/fourth-nerve-palsy'], 2, 0.6),
+      shows(['inspection/abnormal-posture'], 1.5, 0.9),
+      shows(bulgingEye, 0.1, 1.1),
+    ],
     source: read('fourth-nerve-2018', 'presumed congenital 49 %, trauma 18 % of 73 people'),
   },
   {
@@ -110,7 +128,10 @@ export const eyeMovementCauses: readonly Cause[] = [
       told('transient-visual-loss', 4, 0.7),
       told(vascularRisk, 0.8, 1.1),
     ],
-    signs: [shows(['cranial-nerves/optic-disc-swelling'], 20, 0.08)],
+    signs: [
+      shows(['cranial-nerves/sixth-nerve-palsy', 'cranial-nerves/eye-abduction-weakness'], 2, 0.6),
+      shows(['cranial-nerves/optic-disc-swelling'], 20, 0.08),
+    ],
     quantities: [atLeast('csf-opening-pressure', 25, 'cm[H2O]', 12, 0.1, recalled('iih-consensus-2018'))],
     values: [
       reads('mri-brain', [
@@ -167,7 +188,7 @@ export const eyeMovementCauses: readonly Cause[] = [
       told(['eye-pain', 'facial-pain', 'headache', 'new-headache'], 1.4, 0.8),
       told('fever', 0.15, 1.05),
     ],
-    signs: [shows(bulgingEye, 4, 0.6), shows(['autonomic/fever'], 0.1, 1.05)],
+    signs: [shows(eyeMusclePalsy, 2, 0.8), shows(bulgingEye, 4, 0.6), shows(['autonomic/fever'], 0.1, 1.05)],
     values: [
       reads('angiography-head-neck', [
         ['aneurysm', 30],
@@ -197,7 +218,10 @@ export const eyeMovementCauses: readonly Cause[] = [
       told('fever', 0.3, 1.02),
       told(injury, 0.2, 1.05),
     ],
-    signs: [shows(['cranial-nerves/facial-numbness', 'cranial-nerves/absent-corneal-reflex'], 2, 0.8)],
+    signs: [
+      shows(eyeMusclePalsy, 2, 0.8),
+      shows(['cranial-nerves/facial-numbness', 'cranial-nerves/absent-corneal-reflex'], 2, 0.8),
+    ],
     values: [
       reads('mri-brain', [
         ['space-occupying', 15],
@@ -292,7 +316,7 @@ export const eyeMovementCauses: readonly Cause[] = [
     produces: [
       at(['orbital-apex'], 'common'),
       at(['oculomotor-nerve', 'abducens-nerve', 'trochlear-nerve', 'optic-nerve', 'postsynaptic-junction'], 'uncommon'),
-      at(['cavernous-sinus', 'oculopharyngeal-myopathy'], 'uncommon'),
+      at(['cavernous-sinus', 'oculopharyngeal-myopathy', 'midbrain-dorsal'], 'uncommon'),
     ],
     tempo: tempos.subacuteOrChronic,
     courses: { 'relapsing-remitting': 0.4 },
@@ -323,7 +347,7 @@ export const eyeMovementCauses: readonly Cause[] = [
       at(['hypoglossal-nerve'], 'common'),
       at(['jugular-foramen', 'vagus-nerve', 'retina'], 'uncommon'),
     ],
-    tempo: tempos.suddenOrAcute,
+    tempo: { hyperacute: 0.45, acute: 0.35, subacute: 0.16, chronic: 0.04 },
     courses: { progressive: 0.6, 'relapsing-remitting': 0.2 },
     durationDays: { to: 45, outside: 0.4, source: fromMemory },
     age: { from: 20, to: 65, outside: 0.35 },
@@ -335,7 +359,11 @@ export const eyeMovementCauses: readonly Cause[] = [
       told('migraine', 1.5, 0.95),
       told(['cancer', 'tobacco'], 0.6, 1.05),
     ],
-    signs: [shows(['cranial-nerves/horner-syndrome'], 2, 0.6), shows(['autonomic/anhidrosis'], 0.4, 1.05)],
+    signs: [
+      shows(['cranial-nerves/tongue-deviation'], 2, 1),
+      shows(['cranial-nerves/horner-syndrome'], 2, 0.6),
+      shows(['autonomic/anhidrosis'], 0.7, 1.05),
+    ],
     values: [
       reads('angiography-head-neck', [
         ['dissection', 60],
@@ -363,7 +391,8 @@ export const eyeMovementCauses: readonly Cause[] = [
       told(['arm-pain', 'shoulder-pain', 'radicular-arm-pain'], 4, 0.3),
       told(['weight-loss', 'recent-weight-loss'], 3, 0.6),
       told('cancer', 3, 0.9),
-      told('voice-change', 2, 0.95),
+      told('voice-change', 1.8, 0.95),
+      told(['eye-pain', 'headache'], 0.5, 1.05),
       told(['neck-or-chest-surgery', 'neck-trauma'], 0.4, 1.05),
     ],
     signs: [
@@ -393,7 +422,7 @@ export const eyeMovementCauses: readonly Cause[] = [
       told(['neck-or-chest-surgery', 'recent-surgery', 'spinal-surgery'], 12, 0.35),
       told(['face-or-neck-lump', 'lymphoma'], 8, 0.7),
       told(['trauma', 'neck-trauma'], 1.6, 0.9),
-      told(['eye-pain', 'headache', 'new-headache', 'neck-pain'], 0.5, 1.3),
+      told(['eye-pain', 'headache', 'new-headache', 'neck-pain'], 0.35, 1.3),
       told('critical-illness', 3, 0.95),
     ],
     signs: [
@@ -402,6 +431,27 @@ export const eyeMovementCauses: readonly Cause[] = [
       shows(['inspection/enlarged-lymph-nodes'], 3, 0.95),
     ],
     source: recalled('horner-1980', 'operations and tumours among 270 cases of known cause'),
+  },
+  {
+    key: 'congenital-horner-syndrome',
+    group: 'traumatic',
+    label: 'Congenital Horner syndrome',
+    produces: [at(['oculosympathetic-chain'], 'uncommon')],
+    tempo: { hyperacute: 0.005, acute: 0.005, subacute: 0.01, chronic: 0.98 },
+    courses: { static: 2.5, progressive: 0.1, 'relapsing-remitting': 0.05 },
+    age: { from: 0, to: 3, outside: 0.02 },
+    history: [
+      told(['eye-pain', 'headache', 'new-headache', 'neck-pain', 'arm-pain'], 0.15, 1.5),
+      told(['neck-or-chest-surgery', 'recent-surgery', 'cancer', 'weight-loss'], 0.2, 1.2),
+    ],
+    signs: [shows(['cranial-nerves/horner-syndrome'], 2, 0.5), shows(['autonomic/anhidrosis'], 1.4, 1)],
+    values: [
+      reads('angiography-head-neck', [
+        ['normal', 1.4],
+        ['dissection', 0.03],
+      ]),
+    ],
+    source: ophthalmology,
   },
   {
     key: 'neuroblastoma-with-horner',
@@ -440,7 +490,7 @@ export const eyeMovementCauses: readonly Cause[] = [
     sex: { male: 1.5, female: 0.5 },
     history: [
       told('eye-pain-attacks', 30, 0.06),
-      told(['eye-pain', 'headache', 'facial-pain'], 2, 0.08),
+      told(['eye-pain', 'headache', 'facial-pain'], 1.6, 0.08),
       told('red-eye', 2, 0.8),
       told('tobacco', 1.4, 0.9),
       told('neck-trauma', 0.3, 1.02),

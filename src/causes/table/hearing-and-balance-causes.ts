@@ -119,7 +119,7 @@ export const hearingAndBalanceCauses: readonly Cause[] = [
       told('loud-noise', 0.6, 1.05),
       told(['head-injury', 'trauma', 'aminoglycoside', 'cisplatin'], 0.3, 1.05),
     ],
-    signs: [shows(['cranial-nerves/conductive-hearing-loss'], 0.1, 1.3)],
+    signs: [shows(earIsDeaf, 2.5, 0.3), shows(['cranial-nerves/conductive-hearing-loss'], 0.1, 1.3)],
     source: recalled('sudden-hearing-loss-2019'),
   },
   {
@@ -175,7 +175,7 @@ export const hearingAndBalanceCauses: readonly Cause[] = [
       told('vertigo', 1.4, 0.8),
       told('loud-noise', 0.5, 1.02),
     ],
-    signs: [shows(earIsDeaf, 1.5, 0.1)],
+    signs: [shows(earIsDeaf, 2.5, 0.1)],
     quantities: [atLeast('crp', 10, 'mg/L', 2, 0.7)],
     source: recalled('sudden-hearing-loss-2019', 'fluctuating or bilateral loss'),
   },
@@ -193,6 +193,7 @@ export const hearingAndBalanceCauses: readonly Cause[] = [
       told(['loud-noise', 'aminoglycoside', 'cisplatin'], 0.4, 1.05),
       told(['vertigo', 'ear-pain'], 0.4, 1.05),
     ],
+    signs: [shows(earIsDeaf, 2.5, 0.3)],
     values: [
       reads('genetic-test', [
         ['other', 20],
@@ -216,6 +217,7 @@ export const hearingAndBalanceCauses: readonly Cause[] = [
       told('family/similar-disorder', 1.5, 0.95),
     ],
     signs: [
+      shows(earIsDeaf, 2.5, 0.3),
       shows(['cranial-nerves/facial-numbness', 'cranial-nerves/absent-corneal-reflex', ...faceOrThroat], 0.05, 1.1),
     ],
     source: recalled('adams-victor', 'deafness'),
@@ -243,6 +245,7 @@ export const hearingAndBalanceCauses: readonly Cause[] = [
       shows(['cranial-nerves/facial-numbness', 'cranial-nerves/absent-corneal-reflex'], 3, 0.7),
       shows(['inspection/neurofibromas', 'inspection/cafe-au-lait-spots'], 5, 0.95),
     ],
+    quantities: [atLeast('csf-white-cells', 5, '10*6/L', 0.2, 1.1)],
     values: [
       reads('mri-brain', [
         ['space-occupying', 12],
@@ -294,6 +297,7 @@ export const hearingAndBalanceCauses: readonly Cause[] = [
       shows(['cranial-nerves/facial-numbness', 'cranial-nerves/absent-corneal-reflex'], 2, 0.7),
       shows(faceOrThroat, 1.6, 0.9),
     ],
+    quantities: [atLeast('csf-white-cells', 5, '10*6/L', 0.3, 1.1)],
     values: [
       reads('mri-brain', [
         ['space-occupying', 12],

@@ -38,7 +38,7 @@ export const meningealAndPressureCauses: readonly Cause[] = [
       told('vomiting', 1.5, 0.8),
       told(['sinus-or-ear-infection', 'sepsis', 'recent-bacteraemia'], 3.5, 0.85),
       told('rash', 3, 0.85),
-      told(['immunosuppression', 'alcohol-excess', 'head-injury', 'recent-surgery'], 2, 0.95),
+      told(['immunosuppression', 'alcohol-excess', 'head-injury', 'recent-surgery'], 1.8, 0.95),
     ],
     signs: [
       fever,
@@ -129,7 +129,7 @@ export const meningealAndPressureCauses: readonly Cause[] = [
     signs: [
       fever,
       shows(stiffNeck, 2, 0.5),
-      shows(severalCranialNerves, 2, 0.8),
+      shows(severalCranialNerves, 1.6, 0.8),
       shows(['higher-function/drowsiness', 'higher-function/confusion'], 2, 0.7),
     ],
     quantities: [
@@ -245,6 +245,7 @@ export const meningealAndPressureCauses: readonly Cause[] = [
     produces: [
       at(['basal-meningeal-process', 'ciliary-ganglion'], 'uncommon'),
       at(['optic-nerve', 'cochlear-nerve', 'vestibular-nerve', 'meningeal-irritation', 'facial-nerve'], 'rare'),
+      at(['trigeminal-nerve', 'cerebellopontine-angle', 'oculomotor-nerve'], 'rare'),
       at(['diffuse-encephalopathy', 'midbrain-dorsal'], 'rare'),
       inKind(['multiple-sites'], 'rare'),
     ],
@@ -255,6 +256,10 @@ export const meningealAndPressureCauses: readonly Cause[] = [
       told('rash', 2, 0.95),
     ],
     signs: [shows(['cranial-nerves/light-near-dissociation', 'cranial-nerves/small-pupil'], 3, 0.9)],
+    quantities: [
+      atLeast('csf-white-cells', 5, '10*6/L', 4, 0.15, recalled('neurosyphilis-2019')),
+      atLeast('csf-white-cells', 1000, '10*6/L', 0.2, 1),
+    ],
     values: [
       reads('syphilis-serology', [
         ['positive', 30],
@@ -306,7 +311,8 @@ export const meningealAndPressureCauses: readonly Cause[] = [
     mondo: mondo('MONDO:0005099', 'subarachnoid hemorrhage'),
     produces: [
       at(['meningeal-irritation'], 'very-common'),
-      at(['raised-intracranial-pressure', 'oculomotor-nerve', 'diffuse-encephalopathy', 'no-lesion'], 'uncommon'),
+      at(['raised-intracranial-pressure', 'diffuse-encephalopathy', 'no-lesion'], 'uncommon'),
+      at(['oculomotor-nerve'], 'rare'),
     ],
     tempo: { hyperacute: 0.96, acute: 0.03, subacute: 0.005, chronic: 0.005 },
     courses: { 'relapsing-remitting': 0.05, progressive: 0.6 },
@@ -315,7 +321,8 @@ export const meningealAndPressureCauses: readonly Cause[] = [
     history: [
       told('thunderclap-headache', 25, 0.06),
       told(anyHeadache, 1.2, 0.1),
-      told(['loss-of-consciousness', 'heavy-exertion'], 3, 0.8),
+      told('loss-of-consciousness', 3, 0.85),
+      told('heavy-exertion', 1.8, 0.95),
       told('vomiting', 1.8, 0.7),
       told('neck-pain', 1.8, 0.8),
       told('family/aneurysm', 4, 0.97),
@@ -326,7 +333,7 @@ export const meningealAndPressureCauses: readonly Cause[] = [
     signs: [
       shows(stiffNeck, 2, 0.6),
       shows(['autonomic/fever'], 0.2, 1.2),
-      shows(['cranial-nerves/third-nerve-palsy', 'cranial-nerves/dilated-pupil'], 4, 0.95),
+      shows(['cranial-nerves/third-nerve-palsy', 'cranial-nerves/dilated-pupil'], 1.8, 0.95),
       shows(['inspection/non-blanching-rash'], 0.02, 1.02),
     ],
     quantities: [
@@ -377,6 +384,8 @@ export const meningealAndPressureCauses: readonly Cause[] = [
       told(['tetracycline', 'retinoid'], 8, 0.95),
       told(['cancer', 'immunosuppression', 'fever', 'seizure'], 0.15, 1.05),
       told('sleep-apnoea', 1.6, 0.97),
+      // Both point to the venous sinuses instead.
+      told(['thrombophilia', 'pregnancy'], 0.4, 1),
     ],
     signs: [
       shows(discSwelling, 2, 0.1),
@@ -390,8 +399,8 @@ export const meningealAndPressureCauses: readonly Cause[] = [
     ],
     values: [
       reads('mri-brain', [
-        ['normal', 6],
-        ['incidental', 4],
+        ['normal', 4],
+        ['incidental', 3],
         ['space-occupying', 0.02],
         ['hydrocephalus', 0.02],
         ['venous-thrombosis', 0.02],

@@ -50,6 +50,7 @@ export const visualCauses: readonly Cause[] = [
       told(['trauma', 'head-injury', 'ethambutol'], 0.2, 1.02),
     ],
     signs: [
+      shows(['cranial-nerves/reduced-visual-acuity'], 2, 0.7),
       shows(['cranial-nerves/reduced-colour-vision'], 2, 0.5),
       shows(afferentDefect, 1.4, 0.4),
       shows(['cranial-nerves/central-scotoma'], 1.6, 0.9),
@@ -100,6 +101,7 @@ export const visualCauses: readonly Cause[] = [
       told('recent-surgery', 2, 1),
     ],
     signs: [
+      shows(['cranial-nerves/reduced-visual-acuity'], 2, 0.7),
       shows(discSwelling, 4, 0.12),
       shows(['cranial-nerves/altitudinal-field-defect'], 6, 0.7),
       shows(['inspection/temporal-artery-tenderness'], 0.1, 1.1),
@@ -132,13 +134,15 @@ export const visualCauses: readonly Cause[] = [
     history: [
       told('jaw-claudication', 4.9, 0.7),
       told('scalp-tenderness', 3.5, 0.7),
-      told(['headache', 'new-headache'], 2.5, 0.35),
+      told(['headache', 'new-headache'], 1.8, 0.35),
+      told('new-headache', 2, 0.9),
       told('transient-visual-loss', 2.5, 0.85),
-      told(['weight-loss', 'fever', 'night-sweats', 'fatigue'], 2, 0.7),
-      told(['muscle-pain', 'stiffness', 'shoulder-pain'], 2.5, 0.85),
+      told(['weight-loss', 'fever', 'night-sweats', 'fatigue'], 1.8, 0.7),
+      told(['muscle-pain', 'stiffness', 'shoulder-pain'], 1.9, 0.85),
       told(['diabetes-mellitus', 'hypertension'], 0.8, 1.05),
     ],
     signs: [
+      shows(['cranial-nerves/reduced-visual-acuity'], 1.8, 0.8),
       shows(['inspection/temporal-artery-tenderness'], 4.7, 0.6),
       shows(discSwelling, 1.2, 0.8),
       shows(['cranial-nerves/optic-disc-pallor'], 1, 1),
@@ -165,7 +169,11 @@ export const visualCauses: readonly Cause[] = [
       told('eye-pain', 0.15, 1.3),
       told('flashes-and-floaters', 0.2, 1.1),
     ],
-    signs: [shows(afferentDefect, 3, 0.3), shows(discSwelling, 0.4, 1.1)],
+    signs: [
+      shows(['cranial-nerves/reduced-visual-acuity'], 2, 0.7),
+      shows(afferentDefect, 3, 0.3),
+      shows(discSwelling, 0.4, 1.1),
+    ],
     values: [
       reads('angiography-head-neck', [
         ['stenosis', 4],
@@ -190,6 +198,7 @@ export const visualCauses: readonly Cause[] = [
       told(['jaw-claudication', 'scalp-tenderness'], 0.2, 1.02),
     ],
     signs: [
+      shows(['cranial-nerves/reduced-visual-acuity'], 2, 0.7),
       shows(afferentDefect, 0.5, 1.4),
       shows(['cranial-nerves/reduced-colour-vision'], 0.8, 1.1),
       shows([...discSwelling, ...discPallor], 0.3, 1.1),
@@ -217,7 +226,7 @@ export const visualCauses: readonly Cause[] = [
       told('hearing-loss', 2, 0.95),
       told('eye-pain', 0.2, 1.1),
     ],
-    signs: [shows(afferentDefect, 0.3, 1.2)],
+    signs: [shows(['cranial-nerves/reduced-visual-acuity'], 2, 0.7), shows(afferentDefect, 0.3, 1.2)],
     source: localization,
   },
   {
@@ -258,6 +267,7 @@ export const visualCauses: readonly Cause[] = [
       told('multiple-sclerosis', 0.3, 1.02),
     ],
     signs: [
+      shows(['cranial-nerves/reduced-visual-acuity'], 2, 0.7),
       shows(['cranial-nerves/central-scotoma'], 3, 0.4),
       shows(afferentDefect, 0.6, 1.5),
       shows(['cranial-nerves/altitudinal-field-defect'], 0.1, 1.05),
@@ -287,6 +297,7 @@ export const visualCauses: readonly Cause[] = [
     age: { from: 3, to: 25, outside: 0.15 },
     history: [told('family/similar-disorder', 10, 0.3), told('hearing-loss', 2, 0.95), told('eye-pain', 0.1, 1.1)],
     signs: [
+      shows(['cranial-nerves/reduced-visual-acuity'], 2, 0.7),
       shows(discPallor, 5, 0.2),
       shows(afferentDefect, 0.3, 1.4),
       shows(['cranial-nerves/reduced-colour-vision'], 1.6, 0.7),
@@ -318,6 +329,7 @@ export const visualCauses: readonly Cause[] = [
       told('burning-feet', 2, 0.95),
     ],
     signs: [
+      shows(['cranial-nerves/reduced-visual-acuity'], 2, 0.7),
       shows(['cranial-nerves/central-scotoma', 'cranial-nerves/reduced-colour-vision'], 2, 0.3),
       shows(afferentDefect, 0.25, 1.6),
       shows(['cranial-nerves/altitudinal-field-defect'], 0.15, 1.05),
@@ -340,7 +352,7 @@ export const visualCauses: readonly Cause[] = [
     tempo: tempos.lifelong,
     courses: { static: 2, progressive: 0.4, 'relapsing-remitting': 0.3 },
     history: [
-      told(['headache', 'new-headache', 'morning-headache', 'vomiting', 'diplopia'], 0.3, 2),
+      told(['headache', 'new-headache', 'morning-headache', 'vomiting', 'diplopia'], 0.3, 1.8),
       told(['visual-loss', 'pulsatile-tinnitus'], 0.4, 1.5),
       told('eye-pain', 0.3, 1.1),
     ],
@@ -371,6 +383,7 @@ export const visualCauses: readonly Cause[] = [
       told('loss-of-smell', 3, 0.98),
     ],
     signs: [
+      shows(['cranial-nerves/reduced-visual-acuity'], 2, 0.7),
       shows(discPallor, 2.5, 0.6),
       shows(afferentDefect, 1.5, 0.4),
       shows(['inspection/proptosis'], 6, 0.85),
@@ -388,6 +401,7 @@ export const visualCauses: readonly Cause[] = [
     tempo: tempos.sudden,
     courses: { progressive: 0.15, 'relapsing-remitting': 0.02 },
     history: [told(['head-injury', 'trauma'], 40, 0.02), told('recent-surgery', 3, 1)],
+    signs: [shows(['cranial-nerves/reduced-visual-acuity'], 2, 0.7)],
     source: localization,
   },
   {
@@ -424,14 +438,17 @@ export const visualCauses: readonly Cause[] = [
     label: 'Pituitary apoplexy',
     produces: [
       at(['optic-chiasm', 'cavernous-sinus'], 'common'),
-      at(['oculomotor-nerve', 'meningeal-irritation', 'raised-intracranial-pressure'], 'rare'),
+      at(
+        ['oculomotor-nerve', 'meningeal-irritation', 'raised-intracranial-pressure', 'basal-meningeal-process'],
+        'rare',
+      ),
     ],
     tempo: { hyperacute: 0.7, acute: 0.28, subacute: 0.01, chronic: 0.01 },
     courses: { progressive: 1.2, 'relapsing-remitting': 0.05 },
     age: { from: 25, to: 85, outside: 0.4 },
     sex: { male: 1.2, female: 0.8 },
     history: [
-      told(['thunderclap-headache', 'new-headache', 'headache'], 8, 0.05),
+      told(['thunderclap-headache', 'new-headache', 'headache'], 8, 0.12),
       told('vomiting', 3, 0.5),
       told('pituitary-tumour', 8, 0.95),
       told(endocrine, 2.5, 0.8),
@@ -442,7 +459,7 @@ export const visualCauses: readonly Cause[] = [
       shows(['cranial-nerves/bitemporal-hemianopia'], 4, 0.6),
       shows(
         ['cranial-nerves/ophthalmoplegia', 'cranial-nerves/third-nerve-palsy', 'cranial-nerves/sixth-nerve-palsy'],
-        2.5,
+        1.8,
         0.7,
       ),
       shows(['higher-function/drowsiness'], 2, 0.9),
