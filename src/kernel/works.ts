@@ -111,8 +111,6 @@ export const works = {
     "Peitersen E. Bell's palsy: the spontaneous course of 2,500 peripheral facial nerve palsies of different etiologies. Acta Otolaryngol Suppl 2002;549:4-30.",
   'ramsay-hunt-2001': 'Sweeney CJ, Gilden DH. Ramsay Hunt syndrome. J Neurol Neurosurg Psychiatry 2001;71:149-54.',
   'vestibular-neuritis-2015': 'Strupp M, Magnusson M. Acute unilateral vestibulopathy. Neurol Clin 2015;33:669-85.',
-  'bppv-2017':
-    'Bhattacharyya N et al. Clinical practice guideline: benign paroxysmal positional vertigo (update). Otolaryngol Head Neck Surg 2017;156(3 Suppl):S1-47.',
   'meniere-2015': 'Lopez-Escamez JA et al. Diagnostic criteria for Meniere disease. J Vestib Res 2015;25:1-7.',
   'sudden-hearing-loss-2019':
     'Chandrasekhar SS et al. Clinical practice guideline: sudden hearing loss (update). Otolaryngol Head Neck Surg 2019;161(1 Suppl):S1-45.',
@@ -151,6 +149,8 @@ export const works = {
   'vestibular-meta-2023':
     'Tarnutzer AA et al. Bedside tests in the acute vestibular syndrome, meta-analysis. Ann Neurol 2023;94:295-308.',
   'cvt-2017': 'Ferro JM et al. ESO guideline on cerebral venous thrombosis. Eur J Neurol 2017;24:1203-13.',
+  'pituitary-apoplexy-2011':
+    'Rajasekaran S et al. UK guidelines for the management of pituitary apoplexy. Clin Endocrinol 2011;74:9-20.',
   'bacterial-meningitis-2004':
     'van de Beek D et al. Clinical features and prognostic factors in adults with bacterial meningitis. N Engl J Med 2004;351:1849-59.',
   'meningitis-uk-2016':
@@ -183,8 +183,6 @@ export const works = {
   'zoster-ophthalmicus-2008': 'Liesegang TJ. Herpes zoster ophthalmicus. Ophthalmology 2008;115(2 Suppl):S3-12.',
   'thyroid-eye-2021':
     "Bartalena L et al. European Group on Graves' Orbitopathy guideline. Eur J Endocrinol 2021;185:G43-67.",
-  'pituitary-apoplexy-2011':
-    'Rajasekaran S et al. UK guidelines for the management of pituitary apoplexy. Clin Endocrinol 2011;74:9-20.',
   'ichd-3': 'International Classification of Headache Disorders, 3rd ed. Cephalalgia 2018;38:1-211.',
   'cervical-dissection-2009': 'Debette S, Leys D. Cervical-artery dissections. Lancet Neurol 2009;8:668-78.',
   'horner-1980':
