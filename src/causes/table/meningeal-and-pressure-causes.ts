@@ -170,9 +170,9 @@ export const meningealAndPressureCauses: readonly Cause[] = [
     courses: { progressive: 1.6, improving: 0.2 },
     history: [
       told(['hiv-infection', 'immunosuppression', 'corticosteroid', 'lymphoma', 'tacrolimus'], 15, 0.1),
-      told(anyHeadache, 2, 0.2),
+      told(anyHeadache, 1.6, 0.2),
       told('fever', 2, 0.5),
-      told(['visual-loss', 'transient-visual-loss'], 2, 0.9),
+      told(['visual-loss', 'transient-visual-loss'], 1.7, 0.9),
       told('travel', 1.5, 0.95),
     ],
     signs: [shows(['autonomic/fever'], 2, 0.6), shows(discSwelling, 2, 0.8), shows(stiffNeck, 1.1, 0.9)],
@@ -285,7 +285,7 @@ export const meningealAndPressureCauses: readonly Cause[] = [
     courses: { 'relapsing-remitting': 1.4 },
     age: { from: 35, to: 85, outside: 0.5 },
     history: [
-      told(['headache', 'new-headache', 'morning-headache'], 3, 0.2),
+      told(['headache', 'new-headache', 'morning-headache'], 1.9, 0.2),
       told(['vasculitis', 'rheumatoid-arthritis', 'sinus-or-ear-infection'], 4, 0.7),
       told('hearing-loss', 1.6, 0.95),
       told('fever', 0.6, 1.05),
@@ -426,7 +426,7 @@ export const meningealAndPressureCauses: readonly Cause[] = [
     tempo: { hyperacute: 0.15, acute: 0.3, subacute: 0.35, chronic: 0.2 },
     courses: { progressive: 1.8, improving: 0.2 },
     history: [
-      told(anyHeadache, 2, 0.3),
+      told(anyHeadache, 1.8, 0.3),
       told('vomiting', 3, 0.5),
       told(['unsteadiness', 'difficulty-walking', 'falls'], 2, 0.8),
       told('bladder-disturbance', 2, 0.95),

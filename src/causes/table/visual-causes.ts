@@ -448,7 +448,8 @@ export const visualCauses: readonly Cause[] = [
     age: { from: 25, to: 85, outside: 0.4 },
     sex: { male: 1.2, female: 0.8 },
     history: [
-      told(['thunderclap-headache', 'new-headache', 'headache'], 8, 0.12),
+      told('thunderclap-headache', 5, 0.9),
+      told(['thunderclap-headache', 'new-headache', 'headache'], 1.9, 0.12),
       told('vomiting', 3, 0.5),
       told('pituitary-tumour', 8, 0.95),
       told(endocrine, 2.5, 0.8),
