@@ -448,10 +448,10 @@ export const visualCauses: readonly Cause[] = [
     age: { from: 25, to: 85, outside: 0.4 },
     sex: { male: 1.2, female: 0.8 },
     history: [
-      told('thunderclap-headache', 5, 0.9),
+      told(['thunderclap-headache', 'new-headache'], 4.5, 0.9),
       told(['thunderclap-headache', 'new-headache', 'headache'], 1.9, 0.12),
       told('vomiting', 3, 0.5),
-      told('pituitary-tumour', 8, 0.95),
+      told('pituitary-tumour', 20, 0.95),
       told(endocrine, 2.5, 0.8),
       told(['pregnancy', 'anticoagulant'], 2, 0.98),
       told(['visual-loss', 'diplopia'], 1.6, 0.6),
