@@ -438,10 +438,7 @@ export const visualCauses: readonly Cause[] = [
     label: 'Pituitary apoplexy',
     produces: [
       at(['optic-chiasm', 'cavernous-sinus'], 'common'),
-      at(
-        ['oculomotor-nerve', 'meningeal-irritation', 'raised-intracranial-pressure', 'basal-meningeal-process'],
-        'rare',
-      ),
+      at(['oculomotor-nerve', 'meningeal-irritation', 'raised-intracranial-pressure'], 'rare'),
     ],
     tempo: { hyperacute: 0.7, acute: 0.28, subacute: 0.01, chronic: 0.01 },
     courses: { progressive: 1.2, 'relapsing-remitting': 0.05 },
