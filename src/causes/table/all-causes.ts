@@ -1,10 +1,15 @@
 import { brainCauses } from './brain-causes.ts';
 import type { Cause } from './cause.ts';
 import { cordCauses } from './cord-causes.ts';
+import { cranialNerveCauses } from './cranial-nerve-causes.ts';
+import { eyeMovementCauses } from './eye-movement-causes.ts';
 import { focalCauses } from './focal-causes.ts';
+import { hearingAndBalanceCauses } from './hearing-and-balance-causes.ts';
 import { immuneNeuropathyCauses } from './immune-neuropathy-causes.ts';
+import { meningealAndPressureCauses } from './meningeal-and-pressure-causes.ts';
 import { motorCauses } from './motor-causes.ts';
 import { polyneuropathyCauses } from './polyneuropathy-causes.ts';
+import { visualCauses } from './visual-causes.ts';
 
 /** Every cause that is considered, in the order of the tables. */
 export const allCauses: readonly Cause[] = [
@@ -14,4 +19,9 @@ export const allCauses: readonly Cause[] = [
   ...cordCauses,
   ...motorCauses,
   ...brainCauses,
+  ...cranialNerveCauses,
+  ...hearingAndBalanceCauses,
+  ...eyeMovementCauses,
+  ...visualCauses,
+  ...meningealAndPressureCauses,
 ];

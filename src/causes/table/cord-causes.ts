@@ -120,6 +120,19 @@ export const cordCauses: readonly Cause[] = [
     label: 'Multiple sclerosis',
     mondo: mondo('MONDO:0005301', 'multiple sclerosis'),
     produces: [
+      at(['optic-nerve'], 'common'),
+      at(
+        [
+          'trigeminal-nerve',
+          'abducens-nerve',
+          'vestibular-nerve',
+          'optic-tract',
+          'optic-radiation-temporal',
+          'optic-radiation-parietal',
+        ],
+        'uncommon',
+      ),
+      at(['facial-nerve', 'oculomotor-nerve', 'optic-chiasm'], 'rare'),
       at(['spinal-cord-posterior', 'spinal-cord-hemisection', 'spinal-cord-posterolateral'], 'very-common'),
       inKind(anyCord, 'common'),
       inKind(['brainstem'], 'common'),
@@ -175,6 +188,7 @@ export const cordCauses: readonly Cause[] = [
     group: 'immune',
     label: 'Neuromyelitis optica spectrum disorder',
     produces: [
+      at(['optic-nerve', 'optic-chiasm'], 'uncommon'),
       at(['spinal-cord-transverse'], 'common'),
       inKind(anyCord, 'uncommon'),
       inKind(['multiple-sites', 'brainstem'], 'uncommon'),
@@ -201,6 +215,8 @@ export const cordCauses: readonly Cause[] = [
     label: 'Myelin oligodendrocyte glycoprotein antibody-associated disease',
     mondo: mondo('MONDO:1040024', 'myelin oligodendrocyte glycoprotein antibody-associated disease'),
     produces: [
+      at(['raised-intracranial-pressure', 'optic-chiasm'], 'rare'),
+      at(['optic-nerve'], 'uncommon'),
       at(['spinal-cord-transverse', 'conus-medullaris'], 'uncommon'),
       inKind(['cord', 'multiple-sites'], 'uncommon'),
     ],

@@ -114,7 +114,7 @@ export const focalCauses: readonly Cause[] = [
     group: 'compressive',
     label: 'Compression or entrapment of the nerve',
     mondo: mondo('MONDO:0003615', 'nerve compression syndrome'),
-    produces: [inKind(['nerve'], 'common')],
+    produces: [at(['ophthalmic-nerve', 'maxillary-nerve', 'mandibular-nerve'], 'rare'), inKind(['nerve'], 'common')],
     tempo: tempos.any,
     history: [
       told(['external-pressure', 'deep-sleep-on-arm'], 4, 0.9),
@@ -127,7 +127,12 @@ export const focalCauses: readonly Cause[] = [
     group: 'traumatic',
     label: 'Traumatic neuropathy',
     mondo: mondo('MONDO:0100634', 'traumatic neuropathy'),
-    produces: [inKind(['nerve'], 'common'), inKind(['plexus'], 'very-common'), inKind(['multiple-nerves'], 'uncommon')],
+    produces: [
+      at(['ophthalmic-nerve', 'maxillary-nerve', 'mandibular-nerve'], 'rare'),
+      inKind(['nerve'], 'common'),
+      inKind(['plexus'], 'very-common'),
+      inKind(['multiple-nerves'], 'uncommon'),
+    ],
     tempo: tempos.sudden,
     courses: { progressive: 0.2 },
     history: [
@@ -141,6 +146,7 @@ export const focalCauses: readonly Cause[] = [
     group: 'traumatic',
     label: 'Nerve injury at operation, childbirth or injection',
     produces: [
+      at(['ophthalmic-nerve', 'maxillary-nerve', 'mandibular-nerve'], 'rare'),
       at(
         [
           'sciatic-nerve',
@@ -336,6 +342,12 @@ export const focalCauses: readonly Cause[] = [
     group: 'neoplastic',
     label: 'Cancer of the roots or leptomeninges',
     produces: [
+      at(['basal-meningeal-process'], 'very-common'),
+      at(
+        ['meningeal-irritation', 'raised-intracranial-pressure', 'cerebellopontine-angle', 'jugular-foramen'],
+        'uncommon',
+      ),
+      at(['facial-nerve', 'trigeminal-nerve', 'oculomotor-nerve', 'abducens-nerve', 'optic-nerve'], 'rare'),
       at(['nerve-roots', 'adjacent-nerve-roots'], 'common'),
       inKind(['cauda-equina'], 'common'),
       inKind(['root'], 'uncommon'),
@@ -360,7 +372,12 @@ export const focalCauses: readonly Cause[] = [
     key: 'neuroborreliosis',
     group: 'infective',
     label: 'Lyme radiculoneuritis',
-    produces: [at(['nerve-roots', 'adjacent-nerve-roots'], 'common'), inKind(['root', 'multiple-sites'], 'uncommon')],
+    produces: [
+      at(['facial-nerve', 'basal-meningeal-process', 'meningeal-irritation'], 'uncommon'),
+      at(['abducens-nerve'], 'rare'),
+      at(['nerve-roots', 'adjacent-nerve-roots'], 'common'),
+      inKind(['root', 'multiple-sites'], 'uncommon'),
+    ],
     tempo: tempos.acuteOrSubacute,
     history: [told('tick-bite', 12, 0.3), told('rash', 3, 0.8)],
     values: [

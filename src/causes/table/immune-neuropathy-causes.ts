@@ -22,6 +22,8 @@ export const immuneNeuropathyCauses: readonly Cause[] = [
     label: 'Guillain-Barré syndrome',
     mondo: mondo('MONDO:0016218', 'Guillain-Barre syndrome'),
     produces: [
+      at(['basal-meningeal-process'], 'uncommon'),
+      at(['facial-nerve'], 'rare'),
       inKind(['polyradiculoneuropathy'], 'very-common'),
       at(
         ['motor-polyneuropathy', 'length-dependent-polyneuropathy', 'nerve-roots', 'lower-motor-neuron-system'],
@@ -52,6 +54,8 @@ export const immuneNeuropathyCauses: readonly Cause[] = [
     label: 'Miller Fisher syndrome',
     mondo: mondo('MONDO:0005851', 'Miller Fisher syndrome'),
     produces: [
+      at(['basal-meningeal-process'], 'uncommon'),
+      at(['oculomotor-nerve', 'abducens-nerve', 'ciliary-ganglion'], 'rare'),
       inKind(['polyradiculoneuropathy', 'multiple-sites'], 'uncommon'),
       inKind(['ganglion', 'brainstem'], 'rare'),
     ],

@@ -24,6 +24,7 @@ export const motorCauses: readonly Cause[] = [
     label: 'Amyotrophic lateral sclerosis',
     mondo: mondo('MONDO:0004976', 'amyotrophic lateral sclerosis'),
     produces: [
+      at(['hypoglossal-nerve'], 'rare'),
       inKind(['motor-neuron-system'], 'very-common'),
       at(['lower-motor-neuron-system'], 'very-common'),
       inKind(['anterior-horn'], 'common'),
@@ -143,7 +144,11 @@ export const motorCauses: readonly Cause[] = [
     group: 'immune',
     label: 'Myasthenia gravis',
     mondo: mondo('MONDO:0009688', 'myasthenia gravis'),
-    produces: [at(['postsynaptic-junction'], 'very-common'), inKind(['junction'], 'common')],
+    produces: [
+      at(['oculomotor-nerve', 'trochlear-nerve', 'abducens-nerve'], 'uncommon'),
+      at(['postsynaptic-junction'], 'very-common'),
+      inKind(['junction'], 'common'),
+    ],
     tempo: tempos.subacuteOrChronic,
     courses: { fluctuating: 3, progressive: 0.8, static: 0.5 },
     history: [told(['fatigable-weakness', 'fluctuating-symptoms'], 3, 0.4), told('diplopia', 2, 0.8)],
