@@ -25,7 +25,7 @@ const worthNaming = 0.005;
  * all causes considered are normalised, with the probability of the sites of which the tables know no cause beside them. The first eight are returned, after the third only those of at least half a
  * percent, so that the probabilities returned sum to at most 1. The order of findings and of history does not matter.
  *
- * Where no place is named (nothing abnormal, too little examined) only causes are considered for which the history, a sign
+ * Where it is open whether anything is wrong (nothing abnormal, too little examined) only causes are considered for which the history, a sign
  * or a result speaks by itself. Findings that no lesion explains together have causes of their own beside those of the sites.
  *
  * @returns an empty list when nothing speaks for any cause, or when the tables know no cause of the sites that are likeliest
@@ -70,11 +70,15 @@ interface ConsideredSite extends Pick<RankedLocalisation, 'site' | 'kind' | 'lev
 /** Site under which the tables have the causes of findings that no lesion explains together. */
 const notAnatomical = 'not-anatomical';
 
+/** Where too little was examined to name one place, but it is as good as certain that something is wrong, causes are named all the same. Judged. */
+const mayBeNothing = 0.2;
+
 /** How much of the probability goes to those causes when that is the conclusion. Judged. */
 const notAnatomicalShare = 0.6;
 
 function consideredSites({ conclusion, localisations }: Localisation): readonly ConsideredSite[] {
-  const isNamed = namesAPlace(conclusion);
+  const nothing = localisations.find(({ kind }) => kind === 'none')?.probability ?? 0;
+  const isNamed = namesAPlace(conclusion) || (conclusion === 'insufficient' && nothing <= mayBeNothing);
   const sites = localisations.map(({ site, kind, level, probability }) => ({
     site,
     kind,
