@@ -81,7 +81,7 @@ export const siteTests: readonly WorkupRule[] = [
   },
   {
     tests: ['lumbar-puncture', 'mri-whole-spine', 'borrelia-serology', 'hiv-test', 'syphilis-serology', 'csf-cytology'],
-    sites: ['nerve-roots'],
+    sites: ['polyradiculopathy'],
     tier: 1,
     priority: 'urgent',
     because: 'several roots: infection, inflammation or cancer of the meninges',

@@ -7,6 +7,9 @@ import type { BedsideFacts } from '../bedside-facts.ts';
 import { absent, notAssessable, present, type RedFlagRule, type Verdict } from './rule.ts';
 import { feverReasons } from './spinal-flags.ts';
 
+/** Autoimmune encephalitis comes on in under three months (Graus 2016). */
+const underThreeMonths = 92;
+
 export const headache = ['headache', 'new-headache', 'morning-headache', 'thunderclap-headache'] as const;
 export const reducedConsciousness = [
   'higher-function/drowsiness',
@@ -112,7 +115,7 @@ export const brainFlags: readonly RedFlagRule[] = [
       const fever = feverReasons(facts).filter(({ text }) => !text.startsWith('C-reactive'));
       const focal = facts.query.abnormal(brainSigns);
       const isFocal = focal.length > 0 && fever.length > 0 && facts.told(...headache).length > 0;
-      return ((altered.length > 0 && also.length > 0) || isFocal) && facts.beganWithin(42) === 'yes'
+      return ((altered.length > 0 && also.length > 0) || isFocal) && facts.beganWithin(underThreeMonths) === 'yes'
         ? present([...findingReasons([...altered, ...focal], 4), ...also])
         : null;
     },

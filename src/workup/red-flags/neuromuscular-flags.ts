@@ -52,7 +52,7 @@ export const neuromuscularFlags: readonly RedFlagRule[] = [
     source: recalled('mg-crisis-2011', 'bulbar failure'),
     check: (facts) => {
       const signs = bulbarReasons(facts);
-      const isGrowing = facts.exam.course === 'progressive' && facts.beganWithin(28) === 'yes';
+      const isGrowing = facts.exam.course === 'progressive' && facts.beganWithin(42) === 'yes';
       return signs.length > 0 && (isGrowing || facts.beganWithin(14) === 'yes') ? present(signs) : null;
     },
   },
@@ -254,7 +254,9 @@ export const neuromuscularFlags: readonly RedFlagRule[] = [
       // With purpura, late asthma or eosinophils any fresh loss of nerve function may be an infarcted nerve.
       const isArterial = arteries.length > 0 && nerves.length > 0 && facts.upperMotorSigns.length === 0;
       const fits = (several && pain.length > 0 && systemic.length > 0) || isArterial;
-      return fits && facts.exam.onset.pace !== 'chronic' && facts.exam.course !== 'static'
+      return fits &&
+        (facts.exam.onset.pace !== 'chronic' || facts.beganWithin(183) === 'yes') &&
+        facts.exam.course !== 'static'
         ? present([...pain, ...systemic, ...findingReasons(nerves, 2)])
         : null;
     },

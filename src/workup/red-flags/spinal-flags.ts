@@ -15,6 +15,10 @@ const bladderFailure = [
   'sphincters/loss-of-bladder-sensation',
 ];
 
+function failingBladder(facts: BedsideFacts): readonly Reason[] {
+  return [...facts.told('bladder-disturbance'), ...findingReasons(facts.query.abnormal(bladderFailure))];
+}
+
 /** What relatives have too and has grown worse for years is a family's disease and not a mass. */
 function isKnownFamily({ exam, told }: BedsideFacts): boolean {
   const relatives = told('family/similar-disorder', 'family/spastic-paraplegia', 'family/ataxia');
@@ -28,7 +32,10 @@ function checkUnseenLegs(facts: BedsideFacts): Verdict | null {
   const legs = facts.query.testedWhere(
     ({ item }) => item.section === 'plantars' || (item.section === 'reflexes' && item.region === 'lower-limbs'),
   );
-  if (pain.length === 0 || hint.length === 0 || legs.length > 0) return null;
+  const isLeftOut = facts.exam.findings.some(
+    ({ item, notTested }) => item.section === 'plantars' && notTested !== undefined,
+  );
+  if (pain.length === 0 || legs.length > 0 || (hint.length === 0 && !isLeftOut)) return null;
   return notAssessable([
     missing('reflexes of the legs and plantar responses were not tested, and it matters'),
     ...hint,
@@ -73,8 +80,7 @@ export const spinalFlags: readonly RedFlagRule[] = [
       'Urgent MRI of the spine (cervical if the arms are affected, else the whole spine) and an opinion on surgery.',
     source: recalled('nice-ng127', 'limb weakness and gait unsteadiness'),
     check: (facts) => {
-      const bladder = [...facts.told('bladder-disturbance'), ...findingReasons(facts.query.abnormal(bladderFailure))];
-      const cauda = [...facts.saddleLoss, ...bladder];
+      const cauda = [...facts.saddleLoss, ...failingBladder(facts)];
       const legs = [...facts.weak('lower-limbs'), ...facts.legSensoryLoss];
       const lower = cauda.length > 0 && legs.length > 0 ? [...cauda.slice(0, 3), ...findingReasons(legs, 3)] : [];
       // Rigid legs and a weak bladder of a failing autonomic system are not the cord's.
@@ -189,14 +195,13 @@ export const spinalFlags: readonly RedFlagRule[] = [
 /** Lost reflexes with flexor plantars, no level and a sound bladder: the nerves, and not the cord. */
 function isNeuropathic(facts: BedsideFacts): boolean {
   const plantars = facts.query.testedWhere(({ item }) => item.section === 'plantars');
-  const bladder = facts.told('bladder-disturbance').length + facts.query.abnormal(bladderFailure).length;
   return (
     facts.reducedReflexes.length > 0 &&
     plantars.length > 0 &&
     facts.upperMotorSigns.length === 0 &&
     facts.trunkSensoryLoss.length === 0 &&
     facts.saddleLoss.length === 0 &&
-    bladder === 0
+    failingBladder(facts).length === 0
   );
 }
 
@@ -247,16 +252,17 @@ function cordSigns(facts: BedsideFacts): readonly Reason[] {
 function checkCord(facts: BedsideFacts): Verdict | null {
   const { onset, course } = facts.exam;
   // A bladder that fails while the legs grow weaker over weeks is as urgent as what is days old.
-  const isFailing = onset.pace === 'subacute' && course === 'progressive' && facts.sphincterFailure.length > 0;
+  const bladder = failingBladder(facts);
+  const isFailing = onset.pace === 'subacute' && course === 'progressive' && bladder.length > 0;
   const recent = isFailing ? 'yes' : facts.beganWithin(28);
   if (recent === 'no') return null;
   const signs = cordSigns(facts);
   // In spinal shock the reflexes are lost: a weak leg below a level of altered sensation is enough, and so are weak arms
   // and legs with a failing bladder.
-  const fourLimbs = facts.bothLegsWeak && facts.weak('upper-limbs').length > 0 && facts.sphincterFailure.length > 0;
+  const fourLimbs = facts.bothLegsWeak && facts.weak('upper-limbs').length > 0 && bladder.length > 0;
   const shock = fourLimbs || (facts.weak('lower-limbs').length > 0 && facts.trunkSensoryLoss.length > 0);
   const level = findingReasons([...facts.trunkSensoryLoss, ...facts.weak('lower-limbs')], 5);
-  const because = signs.length > 0 ? signs : shock ? [...level, ...facts.sphincterFailure.slice(0, 1)] : [];
+  const because = signs.length > 0 ? signs : shock ? [...level, ...bladder.slice(0, 1)] : [];
   if (because.length > 0) return recent === 'yes' ? present(because) : notAssessable([...because, unknownOnset]);
   if (!facts.bothLegsWeak) return null;
   const gaps: Reason[] = [];
