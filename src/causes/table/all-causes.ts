@@ -1,9 +1,12 @@
 import { brainCauses } from './brain-causes.ts';
 import type { Cause } from './cause.ts';
 import { cordCauses } from './cord-causes.ts';
+import { cordDiseaseCauses } from './cord-disease-causes.ts';
 import { focalCauses } from './focal-causes.ts';
 import { immuneNeuropathyCauses } from './immune-neuropathy-causes.ts';
 import { motorCauses } from './motor-causes.ts';
+import { nerveCauses } from './nerve-causes.ts';
+import { plexusAndRootCauses } from './plexus-and-root-causes.ts';
 import { polyneuropathyCauses } from './polyneuropathy-causes.ts';
 
 /** Every cause that is considered, in the order of the tables. */
@@ -11,7 +14,10 @@ export const allCauses: readonly Cause[] = [
   ...polyneuropathyCauses,
   ...immuneNeuropathyCauses,
   ...focalCauses,
+  ...nerveCauses,
+  ...plexusAndRootCauses,
   ...cordCauses,
+  ...cordDiseaseCauses,
   ...motorCauses,
   ...brainCauses,
 ];
