@@ -12,6 +12,8 @@ export const cordCauses: readonly Cause[] = [
     label: 'Degenerative cervical myelopathy',
     produces: [
       inKind(anyCord, 'very-common', 'cervical'),
+      at(['spinal-cord-posterior', 'spinal-cord-hemisection', 'spinal-cord-central'], 'common', 'cervical'),
+      at(['spinal-cord-anterior'], 'uncommon', 'cervical'),
       at(['spinal-cord-lateral'], 'common'),
       at(['spinal-cord-posterolateral'], 'common'),
     ],
@@ -45,7 +47,13 @@ export const cordCauses: readonly Cause[] = [
       inKind(['cauda-equina'], 'common'),
       at(['spinal-cord-transverse', 'conus-medullaris'], 'common'),
       at(
-        ['spinal-cord-posterior', 'spinal-cord-posterolateral', 'spinal-cord-central', 'spinal-cord-lateral'],
+        [
+          'spinal-cord-posterior',
+          'spinal-cord-posterolateral',
+          'spinal-cord-central',
+          'spinal-cord-hemisection',
+          'spinal-cord-lateral',
+        ],
         'uncommon',
       ),
     ],
@@ -118,7 +126,7 @@ export const cordCauses: readonly Cause[] = [
     mondo: mondo('MONDO:0043797', 'spinal cord injury'),
     produces: [
       inKind(anyCord, 'common'),
-      at(['spinal-cord-central'], 'very-common'),
+      at(['spinal-cord-central'], 'very-common', 'cervical'),
       at(['spinal-cord-posterior', 'spinal-cord-posterolateral', 'spinal-cord-lateral'], 'rare'),
     ],
     tempo: tempos.sudden,
@@ -140,7 +148,8 @@ export const cordCauses: readonly Cause[] = [
       inKind(['cerebellum', 'hemisphere'], 'uncommon'),
       inKind(['multiple-sites'], 'very-common'),
     ],
-    tempo: tempos.acuteOrSubacute,
+    // Attacks over days to weeks; a fifth or so is progressive from the start or by the time it is examined. Judged.
+    tempo: { hyperacute: 0.03, acute: 0.37, subacute: 0.38, chronic: 0.22 },
     courses: { 'relapsing-remitting': 8, progressive: 0.8 },
     age: { from: 15, to: 55, outside: 0.25 },
     sex: { male: 0.7, female: 1.3 },
@@ -372,8 +381,7 @@ export const cordCauses: readonly Cause[] = [
     inheritance: ['autosomal-dominant', 'autosomal-recessive', 'x-linked'],
     mondo: mondo('MONDO:0019064', 'hereditary spastic paraplegia'),
     produces: [
-      at(['spinal-cord-lateral'], 'very-common'),
-      at(['upper-motor-neuron-system'], 'common'),
+      at(['spinal-cord-lateral', 'upper-motor-neuron-system'], 'common'),
       inKind(anyCord, 'uncommon', 'thoracic'),
       at(['spinal-cord-posterolateral'], 'uncommon'),
       inKind(['motor-neuron-system'], 'uncommon'),
@@ -410,6 +418,7 @@ export const cordCauses: readonly Cause[] = [
     key: 'adrenomyeloneuropathy',
     group: 'hereditary',
     label: 'Adrenomyeloneuropathy',
+    inheritance: ['x-linked'],
     mondo: mondo('MONDO:0015339', 'adrenomyeloneuropathy'),
     produces: [at(['spinal-cord-posterolateral', 'spinal-cord-lateral'], 'uncommon'), inKind(anyCord, 'rare')],
     tempo: tempos.lifelong,

@@ -114,7 +114,8 @@ export const focalCauses: readonly Cause[] = [
     label: 'Compression of the common fibular nerve at the fibular neck',
     produces: [
       at(['common-fibular-nerve'], 'very-common'),
-      at(['deep-fibular-nerve', 'superficial-fibular-nerve'], 'uncommon'),
+      at(['deep-fibular-nerve'], 'very-common'),
+      at(['superficial-fibular-nerve'], 'common'),
     ],
     tempo: tempos.suddenOrAcute,
     courses: { improving: 1.5, progressive: 0.6 },
@@ -346,6 +347,7 @@ export const focalCauses: readonly Cause[] = [
     ],
     tempo: tempos.subacute,
     courses: { progressive: 1.6, improving: 0.1, static: 0.5 },
+    age: { from: 40, to: 110, outside: 0.3 },
     history: [
       told(['cancer', 'lymphoma'], 8, 0.3),
       told('tobacco', 1.5, 0.8),
@@ -414,7 +416,11 @@ export const focalCauses: readonly Cause[] = [
     key: 'lumbar-disc-herniation',
     group: 'compressive',
     label: 'Lumbar disc herniation',
-    produces: [inKind(['root'], 'very-common', 'lumbosacral'), inKind(['cauda-equina'], 'very-common')],
+    produces: [
+      inKind(['root'], 'very-common', 'lumbosacral'),
+      at(['polyradiculopathy'], 'uncommon'),
+      inKind(['cauda-equina'], 'very-common'),
+    ],
     tempo: tempos.acuteOrSubacute,
     age: { from: 20, to: 65, outside: 0.5 },
     history: [
@@ -440,7 +446,7 @@ export const focalCauses: readonly Cause[] = [
     key: 'cervical-spondylotic-radiculopathy',
     group: 'compressive',
     label: 'Cervical disc or spondylotic radiculopathy',
-    produces: [inKind(['root'], 'very-common', 'cervical')],
+    produces: [inKind(['root'], 'very-common', 'cervical'), at(['polyradiculopathy'], 'uncommon')],
     tempo: tempos.subacute,
     age: { from: 30, to: 75, outside: 0.5 },
     history: [
@@ -484,6 +490,7 @@ export const focalCauses: readonly Cause[] = [
     produces: [
       inKind(['root'], 'very-common', 'thoracic'),
       inKind(['root'], 'uncommon'),
+      at(['polyradiculopathy'], 'uncommon'),
       at(['intercostal-nerves'], 'common'),
     ],
     tempo: tempos.acute,

@@ -258,8 +258,8 @@ export const nerveCauses: readonly Cause[] = [
     group: 'vascular',
     label: 'Compartment syndrome',
     produces: [
-      at(['deep-fibular-nerve', 'tibial-nerve-calf'], 'very-common'),
-      at(['superficial-fibular-nerve', 'median-nerve-forearm'], 'common'),
+      at(['tibial-nerve-calf'], 'very-common'),
+      at(['deep-fibular-nerve', 'superficial-fibular-nerve', 'median-nerve-forearm'], 'common'),
       at(['ulnar-nerve-forearm', 'sciatic-nerve', 'common-fibular-nerve'], 'uncommon'),
     ],
     tempo: tempos.sudden,
