@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { rankCauses } from '../../src/causes/rank-causes.ts';
 import type { SiteKind } from '../../src/localisation/localisation.ts';
-import { bedsideExam, hba1c, localised, site } from '../support/bedside.ts';
+import { bedsideExam, hba1c, localised, nothingFound, site } from '../support/bedside.ts';
 
 type Place = readonly [key: string, kind: SiteKind, level?: string];
 interface Story {
@@ -398,5 +398,18 @@ describe('causes of a named nerve site without a story', () => {
     ['greater-occipital-nerve', 'occipital-neuralgia'],
   ])('begins at %s with %s', (key, expected) => {
     expect(leading(nerve(key))[0]).toBe(expected);
+  });
+});
+
+describe('causes of back pain with a normal examination', () => {
+  const withSymptoms = (...keys: readonly string[]) =>
+    bedsideExam({ history: { onset: { pace: 'chronic' }, symptoms: stated(keys) } });
+
+  // NICE NG59, Low back pain and sciatica: non-specific pain, without signs of a root.
+  it('names mechanical pain when the back hurts, and not otherwise', () => {
+    const keys = (...symptoms: readonly string[]) =>
+      rankCauses(withSymptoms(...symptoms), nothingFound).map((cause) => cause.key);
+    expect(keys('back-pain')).toContain('mechanical-back-pain');
+    expect(keys('headache')).not.toContain('mechanical-back-pain');
   });
 });

@@ -13,6 +13,7 @@ const openToCompression = [
   'superficial-fibular-nerve',
   'saphenous-nerve',
   'medial-calcaneal-nerve',
+  'posterior-femoral-cutaneous-nerve',
 ] as const;
 
 /** Nerves whose usual entrapment is a row of its own, so that the general one adds little. */
@@ -51,11 +52,10 @@ const hurtRatherThanPressedOn = [
   'ulnar-nerve-forearm',
   'dorsal-branch-of-ulnar-nerve',
   'tibial-nerve-calf',
-  'superior-gluteal-nerve',
-  'inferior-gluteal-nerve',
+  'superficial-fibular-nerve-ankle',
 ] as const;
 
-/** Nerves that the surgeon's knife, a port or a needle reaches: neck, axilla, groin and the skin of the limbs. */
+/** Nerves that the surgeon's knife, a port or a needle reaches: neck, axilla, groin, buttock and the skin of the limbs. */
 const cutAtOperation = [
   'great-auricular-nerve',
   'transverse-cervical-nerve',
@@ -69,6 +69,8 @@ const cutAtOperation = [
   'ilioinguinal-nerve',
   'genitofemoral-nerve',
   'saphenous-nerve',
+  'superior-gluteal-nerve',
+  'inferior-gluteal-nerve',
 ] as const;
 
 /** Causes of a lesion at one nerve, plexus part or root, and of the cauda equina. */
@@ -245,8 +247,6 @@ export const focalCauses: readonly Cause[] = [
           'thoracodorsal-nerve',
           'superficial-radial-nerve',
           'posterior-cutaneous-nerve-of-arm',
-          'superior-gluteal-nerve',
-          'inferior-gluteal-nerve',
           'posterior-femoral-cutaneous-nerve',
           'median-nerve-elbow',
           'intercostal-nerves',

@@ -183,7 +183,7 @@ export const nerveCauses: readonly Cause[] = [
     key: 'femoral-nerve-injury-at-operation-or-delivery',
     group: 'traumatic',
     label: 'Femoral nerve injury at operation, catheterisation or delivery',
-    produces: [at(['femoral-nerve-pelvis', 'femoral-nerve-groin'], 'very-common'), at(['saphenous-nerve'], 'uncommon')],
+    produces: [at(['femoral-nerve-pelvis', 'femoral-nerve-groin'], 'very-common')],
     tempo: tempos.sudden,
     courses: { progressive: 0.2, improving: 1.4 },
     history: [told(operation, 15, 0.3), told('pregnancy', 8, 0.95), told('diabetes-mellitus', 0.8, 1)],
@@ -219,8 +219,7 @@ export const nerveCauses: readonly Cause[] = [
     label: 'Sciatic nerve injury by hip operation, fracture, injection or pressure',
     produces: [
       at(['sciatic-nerve', 'sciatic-nerve-fibular-division'], 'very-common'),
-      at(['sciatic-nerve-tibial-division', 'posterior-femoral-cutaneous-nerve'], 'very-common'),
-      at(['superior-gluteal-nerve', 'inferior-gluteal-nerve'], 'common'),
+      at(['sciatic-nerve-tibial-division'], 'very-common'),
     ],
     tempo: tempos.sudden,
     courses: { progressive: 0.2, improving: 1.3 },
@@ -305,7 +304,7 @@ export const nerveCauses: readonly Cause[] = [
     key: 'sural-compression-or-injury',
     group: 'traumatic',
     label: 'Sural nerve injury or compression at ankle or calf',
-    produces: [at(['sural-nerve', 'superficial-fibular-nerve-ankle'], 'very-common')],
+    produces: [at(['sural-nerve'], 'very-common')],
     tempo: tempos.any,
     history: [
       told(['recent-surgery', ...injury], 5, 0.5),

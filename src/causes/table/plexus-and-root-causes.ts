@@ -188,4 +188,20 @@ export const plexusAndRootCauses: readonly Cause[] = [
     ],
     source: recalled('adams-victor', 'sacral herpes with retention'),
   },
+  {
+    key: 'mechanical-back-pain',
+    group: 'degenerative',
+    label: 'Mechanical back or neck pain without nerve involvement',
+    produces: [at(['no-lesion'], 'common'), at(['not-anatomical'], 'uncommon')],
+    tempo: tempos.any,
+    age: { from: 18, to: 110, outside: 0.5 },
+    history: [
+      told(['back-pain', 'thoracic-back-pain', 'neck-pain'], 8, 0.02),
+      told(['cancer', 'lymphoma'], 0.4, 1.1),
+      told(['fever', 'night-spinal-pain', 'weight-loss'], 0.4, 1.2),
+      told(['saddle-numbness', 'bladder-disturbance', 'bowel-disturbance'], 0.3, 1.1),
+      told(['radicular-leg-pain', 'bilateral-leg-pain', 'radicular-arm-pain'], 0.5, 1.2),
+    ],
+    source: recalled('nice-ng59', 'non-specific low back pain'),
+  },
 ];
