@@ -1,6 +1,7 @@
 import { brainCauses } from './brain-causes.ts';
 import type { Cause } from './cause.ts';
 import { cordCauses } from './cord-causes.ts';
+import { cordDiseaseCauses } from './cord-disease-causes.ts';
 import { cranialNerveCauses } from './cranial-nerve-causes.ts';
 import { eyeMovementCauses } from './eye-movement-causes.ts';
 import { focalCauses } from './focal-causes.ts';
@@ -8,6 +9,8 @@ import { hearingAndBalanceCauses } from './hearing-and-balance-causes.ts';
 import { immuneNeuropathyCauses } from './immune-neuropathy-causes.ts';
 import { meningealAndPressureCauses } from './meningeal-and-pressure-causes.ts';
 import { motorCauses } from './motor-causes.ts';
+import { nerveCauses } from './nerve-causes.ts';
+import { plexusAndRootCauses } from './plexus-and-root-causes.ts';
 import { polyneuropathyCauses } from './polyneuropathy-causes.ts';
 import { visualCauses } from './visual-causes.ts';
 
@@ -16,7 +19,10 @@ export const allCauses: readonly Cause[] = [
   ...polyneuropathyCauses,
   ...immuneNeuropathyCauses,
   ...focalCauses,
+  ...nerveCauses,
+  ...plexusAndRootCauses,
   ...cordCauses,
+  ...cordDiseaseCauses,
   ...motorCauses,
   ...brainCauses,
   ...cranialNerveCauses,

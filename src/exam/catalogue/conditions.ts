@@ -86,6 +86,7 @@ export const conditions = historyTable('condition', {
   'critical-illness': 'Critical illness with intensive care',
   sepsis: 'Recent sepsis',
   pregnancy: 'Pregnancy, or childbirth in the last weeks',
+  'perinatal-injury': 'Preterm birth or injury of the brain at birth',
   'head-injury': 'Head injury',
   'psychiatric-disorder': 'Psychiatric disorder',
   'functional-disorder': {

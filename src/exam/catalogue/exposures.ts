@@ -33,6 +33,8 @@ export const exposures = historyTable('exposure', {
   travel: 'Travel to or life in the tropics',
   'home-preserved-food': { label: 'Home-preserved food', source: recalled('botulism-2021', 'exposure') },
   'botulinum-toxin-injection': { label: 'Injection of botulinum toxin', source: recalled('botulism-2021', 'exposure') },
+  diving: 'Diving or work in compressed air just before',
+  'electric-shock': 'Electric shock or lightning strike',
   'recent-vaccination': 'Vaccination in the six weeks before',
   'recent-surgery': 'Surgery in the weeks before',
   'neck-or-chest-surgery': 'Operation on the neck or chest',
