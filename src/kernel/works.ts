@@ -41,7 +41,6 @@ export const works = {
   'nice-ng128': 'NICE NG128 Stroke and transient ischaemic attack in over 16s. 2019, updated 2022.',
   'cervical-dissection-2022':
     'Keser Z et al. Cervical artery dissections: etiopathogenesis and management. Vasc Health Risk Manag 2022;18:685-700.',
-  'young-dissection-2011': 'Emerging risk factors for cervical artery dissection, a review. 2011, PMC3026338.',
   'boston-criteria-2022':
     'Charidimou A et al. Boston criteria version 2.0 for cerebral amyloid angiopathy. Lancet Neurol 2022;21:714-25.',
   'cadasil-2009': 'Chabriat H et al. CADASIL. Lancet Neurol 2009;8:643-53.',

@@ -1,5 +1,5 @@
 import { commonPractice, recalled } from '../../kernel/cite.ts';
-import { anyHeadache, cortex, deepHemisphere, hindVisualPathway, lobes } from './brain-sites.ts';
+import { anyHeadache, arterialCortex, deepHemisphere, hindVisualPathway, lobes } from './brain-sites.ts';
 import { at, type Cause, inKind, mondo, reads, shows, tempos, told } from './cause.ts';
 
 const brainChapter = recalled('adams-victor');
@@ -12,15 +12,16 @@ export const brainCauses: readonly Cause[] = [
     label: 'Brain tumour (glioma or metastasis)',
     mondo: mondo('MONDO:0021211', 'brain neoplasm'),
     produces: [
-      at([...lobes, 'raised-intracranial-pressure', 'optic-radiation-temporal', 'midbrain-dorsal'], 'very-common'),
-      at([...cortex.filter((site) => !site.startsWith('cortex-f')), ...deepHemisphere, 'optic-tract'], 'common'),
+      at(['cortex-frontal', 'cortex-temporal', 'raised-intracranial-pressure'], 'very-common'),
+      at(['optic-radiation-temporal', 'midbrain-dorsal'], 'very-common'),
+      at([...arterialCortex, 'cortex-parietal', 'cortex-occipital', ...deepHemisphere, 'optic-tract'], 'common'),
       at(['optic-radiation-parietal', 'cortex-parasagittal', 'cerebellar-hemisphere', 'cerebellar-vermis'], 'common'),
       at(
         ['flocculonodular-lobe', 'frontal-gait-disorder', 'diffuse-encephalopathy', 'subthalamic-nucleus'],
         'uncommon',
       ),
-      at(['midbrain-tegmentum', 'midbrain-ventral', 'corticobulbar-both-sides'], 'uncommon'),
-      at(['no-lesion', 'medulla-half', 'medulla-medial', 'medulla-lateral', 'foramen-magnum'], 'rare'),
+      at(['midbrain-tegmentum', 'midbrain-ventral'], 'uncommon'),
+      at(['corticobulbar-both-sides', 'medulla-half', 'medulla-medial', 'medulla-lateral', 'foramen-magnum'], 'rare'),
       inKind(['multiple-sites'], 'uncommon'),
     ],
     tempo: tempos.subacuteOrChronic,
@@ -52,7 +53,7 @@ export const brainCauses: readonly Cause[] = [
         ['normal', 0.2],
         ['subdural-haematoma', 0.05],
       ]),
-      reads('csf-cytology', [['malignant', 4]]),
+      reads('csf-cytology', [['malignant', 1.5]]),
     ],
     source: brainChapter,
   },
@@ -196,7 +197,7 @@ export const brainCauses: readonly Cause[] = [
       at(['foramen-magnum'], 'very-common'),
       at(['flocculonodular-lobe', 'cerebellar-vermis', 'bulbar-motor-nuclei'], 'uncommon'),
       at(['spinal-cord-central'], 'uncommon', 'cervical'),
-      at(['no-lesion', 'medulla-half'], 'rare'),
+      at(['medulla-half'], 'rare'),
     ],
     tempo: tempos.chronic,
     courses: { progressive: 1.2 },
@@ -227,8 +228,8 @@ export const brainCauses: readonly Cause[] = [
     key: 'atlantoaxial-instability',
     group: 'compressive',
     label: 'Atlantoaxial instability or basilar invagination',
-    produces: [at(['foramen-magnum'], 'very-common'), at(['spinal-cord-transverse'], 'uncommon', 'cervical')],
-    tempo: tempos.any,
+    produces: [at(['foramen-magnum'], 'common'), at(['spinal-cord-transverse'], 'uncommon', 'cervical')],
+    tempo: { hyperacute: 0.07, acute: 0.13, subacute: 0.3, chronic: 0.5 },
     courses: { progressive: 1.2 },
     history: [
       told(['rheumatoid-arthritis', 'down-syndrome'], 15, 0.2),

@@ -221,6 +221,7 @@ export const brainInflammationCauses: readonly Cause[] = [
       told(['immunosuppression', 'alcohol-excess', 'pregnancy', 'diabetes-mellitus'], 1.6, 0.9),
       told('vomiting', 2, 0.9),
       told('hypertension', 0.8, 1),
+      told('oral-or-genital-ulcers', 0.4, 1),
     ],
     signs: [
       shows(['autonomic/fever'], 4, 0.5),
@@ -233,6 +234,7 @@ export const brainInflammationCauses: readonly Cause[] = [
         ['encephalitis', 12],
         ['ring-enhancing', 2],
         ['infarct', 0.1],
+        ['demyelinating-lesions', 0.3],
         ['normal', 0.4],
       ]),
       reads('csf-microbiology', [
@@ -383,7 +385,7 @@ export const brainInflammationCauses: readonly Cause[] = [
     group: 'infective',
     label: 'Neurocysticercosis',
     produces: [
-      at([...lobes, 'cortex-hand-area', 'raised-intracranial-pressure', 'no-lesion'], 'rare'),
+      at([...lobes, 'cortex-hand-area', 'raised-intracranial-pressure'], 'rare'),
       at(['midbrain-dorsal', 'basal-meningeal-process'], 'rare'),
     ],
     tempo: tempos.any,

@@ -21,7 +21,7 @@ export const cognitiveDeclineCauses: readonly Cause[] = [
     mondo: mondo('MONDO:0004975', 'Alzheimer disease'),
     produces: [
       at(['diffuse-encephalopathy'], 'very-common'),
-      at(['cortex-temporal', 'cortex-parietal'], 'uncommon'),
+      at(['cortex-temporal', 'cortex-parietal', 'no-lesion'], 'uncommon'),
       at(['cortex-frontal'], 'rare'),
     ],
     tempo: tempos.chronic,
@@ -30,8 +30,9 @@ export const cognitiveDeclineCauses: readonly Cause[] = [
     history: [
       told(['cognitive-change', 'dementia'], 4, 0.1),
       told(['family/dementia'], 1.6, 0.95),
-      told('down-syndrome', 5, 1),
+      told('down-syndrome', 1.9, 1),
       told(['fever', 'seizure', 'sepsis'], 0.4, 1),
+      told('stroke', 0.6, 1.1),
       told('behaviour-change', 0.8, 1.1),
     ],
     signs: [
@@ -56,14 +57,15 @@ export const cognitiveDeclineCauses: readonly Cause[] = [
       at(['diffuse-encephalopathy', 'corticobulbar-both-sides'], 'common'),
       at(['cortex-frontal', 'thalamus'], 'uncommon'),
       at(['cortex-temporal', 'frontal-gait-disorder'], 'uncommon'),
+      at(['no-lesion'], 'rare'),
     ],
-    tempo: tempos.steps,
+    tempo: { hyperacute: 0.04, acute: 0.14, subacute: 0.22, chronic: 0.6 },
     courses: { progressive: 1.3, improving: 0.2 },
     age: { from: 55, to: 110, outside: 0.15 },
     history: [
       told(['cognitive-change', 'dementia'], 3, 0.1),
-      told(['stroke', 'transient-ischaemic-attack'], 4, 0.5),
-      told(['hypertension', 'diabetes-mellitus', 'atrial-fibrillation', 'ischaemic-heart-disease'], 2, 0.5),
+      told(['stroke', 'transient-ischaemic-attack'], 1.9, 0.5),
+      told(['hypertension', 'diabetes-mellitus', 'atrial-fibrillation', 'ischaemic-heart-disease'], 1.9, 0.5),
       told('tobacco', 1.3, 0.95),
       told(['difficulty-walking', 'falls'], 1.5, 0.9),
     ],

@@ -35,7 +35,7 @@ export const vascularBrainCauses: readonly Cause[] = [
     produces: [
       at([...cortex, ...deepHemisphere, ...brainstemParts, ...hindVisualPathway], 'very-common'),
       at(['corticobulbar-both-sides', 'cerebellar-hemisphere'], 'very-common'),
-      at(['midbrain-dorsal', 'cortex-frontal', 'cerebellar-vermis', 'brainstem-diffuse'], 'common'),
+      at(['cerebellar-vermis', 'brainstem-diffuse'], 'common'),
       at(['subthalamic-nucleus', 'flocculonodular-lobe', 'cortex-parasagittal', 'vestibular-nerve'], 'uncommon'),
       at(['bulbar-motor-nuclei', 'diffuse-encephalopathy'], 'rare'),
       inKind(['multiple-sites'], 'common'),
@@ -61,6 +61,7 @@ export const vascularBrainCauses: readonly Cause[] = [
         ['small-vessel-disease', 1.3],
         ['space-occupying', 0.1],
         ['haemorrhage', 0.05],
+        ['microbleeds', 0.3],
         ['demyelinating-lesions', 0.2],
       ]),
       reads('ct-head', [
@@ -89,7 +90,7 @@ export const vascularBrainCauses: readonly Cause[] = [
     ],
     tempo: tempos.suddenOrAcute,
     courses: { progressive: 0.5 },
-    // About a fifth of strokes under 45 and 2 % of all.
+    // About a fifth of strokes under 45 years and 2 % of all (a review of its risk factors, PMC3026338).
     age: { from: 15, to: 60, outside: 0.15 },
     history: [
       // Headache or neck pain in 65 to 95 %.
@@ -165,8 +166,8 @@ export const vascularBrainCauses: readonly Cause[] = [
     age: { from: 55, to: 110, outside: 0.03 },
     history: [
       told('spreading-over-minutes', 3, 0.95),
-      told('similar-attacks-before', 2, 0.9),
-      told(cognitiveDecline, 2, 0.8),
+      told('similar-attacks-before', 1.8, 0.9),
+      told(cognitiveDecline, 1.8, 0.8),
       told(anyHeadache, 1.3, 0.9),
       told('anticoagulant', 1.3, 0.95),
     ],
@@ -231,11 +232,12 @@ export const vascularBrainCauses: readonly Cause[] = [
     history: [
       told('resolved-deficit', 8, 0.05),
       told(vascularRisk, 1.6, 0.7),
-      told('atrial-fibrillation', 2.5, 0.9),
+      told('atrial-fibrillation', 1.9, 0.9),
       told(['speech-difficulty', 'slurred-speech', 'weakness', 'arm-weakness', 'transient-visual-loss'], 1.8, 0.6),
       told(['loss-of-consciousness', 'seizure'], 0.2, 1.1),
       told('spreading-over-minutes', 0.3, 1.1),
       told('syncope', 0.3, 1),
+      told('cognitive-change', 0.1, 1),
     ],
     values: [
       reads('mri-brain', [
@@ -246,7 +248,7 @@ export const vascularBrainCauses: readonly Cause[] = [
         ['haemorrhage', 0.02],
         ['subdural-haematoma', 0.1],
       ]),
-      reads('angiography-head-neck', [['stenosis', 4]]),
+      reads('angiography-head-neck', [['stenosis', 1.9]]),
     ],
     source: strokeGuideline,
   },
@@ -395,7 +397,7 @@ export const vascularBrainCauses: readonly Cause[] = [
     inheritance: ['autosomal-dominant'],
     produces: [
       at(['internal-capsule', 'thalamus', 'thalamus-and-capsule', 'pons-ventral'], 'rare'),
-      at(['corticobulbar-both-sides', 'diffuse-encephalopathy', 'no-lesion', 'frontal-gait-disorder'], 'rare'),
+      at(['corticobulbar-both-sides', 'diffuse-encephalopathy', 'frontal-gait-disorder'], 'rare'),
     ],
     tempo: tempos.steps,
     age: { from: 25, to: 65, outside: 0.2 },
@@ -429,9 +431,9 @@ export const vascularBrainCauses: readonly Cause[] = [
     sex: { male: 0.6, female: 1.4 },
     history: [
       told('thunderclap-headache', 20, 0.08),
-      told('similar-attacks-before', 2, 0.8),
-      told('pregnancy', 5, 0.95),
-      told('cocaine-or-stimulants', 5, 0.9),
+      told('similar-attacks-before', 1.9, 0.8),
+      told('pregnancy', 1.9, 0.95),
+      told('cocaine-or-stimulants', 1.9, 0.9),
       told('migraine', 1.5, 0.95),
       told('fever', 0.3, 1),
     ],
@@ -450,8 +452,16 @@ export const vascularBrainCauses: readonly Cause[] = [
     group: 'vascular',
     label: 'Posterior reversible encephalopathy syndrome',
     produces: [
-      at(['cortex-occipital'], 'common'),
-      at(['diffuse-encephalopathy', 'cortex-posterior-cerebral', ...opticRadiation, 'cortex-parietal'], 'uncommon'),
+      at(
+        [
+          'cortex-occipital',
+          'diffuse-encephalopathy',
+          'cortex-posterior-cerebral',
+          ...opticRadiation,
+          'cortex-parietal',
+        ],
+        'uncommon',
+      ),
     ],
     tempo: tempos.suddenOrAcute,
     courses: { improving: 1.5, 'relapsing-remitting': 0.2 },
@@ -509,15 +519,15 @@ export const vascularBrainCauses: readonly Cause[] = [
         ['cortex-middle-cerebral', 'cortex-middle-cerebral-upper', 'cortex-anterior-cerebral', 'internal-capsule'],
         'rare',
       ),
-      at(['cortex-hand-area', 'cortex-parasagittal', 'cortex-frontal', 'no-lesion'], 'rare'),
+      at(['cortex-hand-area', 'cortex-parasagittal', 'cortex-frontal'], 'rare'),
     ],
     tempo: tempos.suddenOrAcute,
-    courses: { 'relapsing-remitting': 2 },
+    courses: { 'relapsing-remitting': 3 },
     // Two peaks of onset, about 5 and about 40 years.
     age: { from: 1, to: 55, outside: 0.1 },
     sex: { male: 0.7, female: 1.3 },
     history: [
-      told('similar-attacks-before', 4, 0.6),
+      told('similar-attacks-before', 6, 0.6),
       told(['transient-ischaemic-attack', 'stroke'], 2, 0.8),
       told(['down-syndrome', 'radiotherapy'], 6, 0.95),
       told(anyHeadache, 1.3, 0.9),
