@@ -43,9 +43,10 @@ export const works = {
     'Keser Z et al. Cervical artery dissections: etiopathogenesis and management. Vasc Health Risk Manag 2022;18:685-700.',
   'boston-criteria-2022':
     'Charidimou A et al. Boston criteria version 2.0 for cerebral amyloid angiopathy. Lancet Neurol 2022;21:714-25.',
-  'cadasil-2009': 'Chabriat H et al. CADASIL. Lancet Neurol 2009;8:643-53.',
+  'cadasil-gene-reviews': 'CADASIL. GeneReviews, University of Washington, Seattle.',
   'rcvs-2012': 'Ducros A. Reversible cerebral vasoconstriction syndrome. Lancet Neurol 2012;11:906-17.',
-  'pres-2015': 'Fugate JE, Rabinstein AA. Posterior reversible encephalopathy syndrome. Lancet Neurol 2015;14:914-25.',
+  'pres-2021':
+    'Clinical characteristics and outcomes of patients admitted for posterior reversible encephalopathy syndrome. BMC Neurol 2021, doi 10.1186/s12883-021-02143-6.',
   'cns-vasculitis-2011': 'Hajj-Ali RA et al. Primary angiitis of the CNS. Lancet Neurol 2011;10:561-72.',
   'moyamoya-2009': 'Scott RM, Smith ER. Moyamoya disease and moyamoya syndrome. N Engl J Med 2009;360:1226-37.',
   'cavernoma-2012': 'Al-Shahi Salman R et al. Cerebral cavernous malformations. Lancet Neurol 2012;11:217-24.',
@@ -80,14 +81,14 @@ export const works = {
   'adem-2013':
     'Krupp LB et al. Criteria for pediatric multiple sclerosis and immune-mediated demyelination. Mult Scler 2013;19:1261-7.',
   'pml-2013': 'Berger JR et al. PML diagnostic criteria: AAN consensus statement. Neurology 2013;80:1430-8.',
-  'neuro-behcet-2014':
-    "Kalra S et al. Diagnosis and management of neuro-Behcet's disease: consensus. J Neurol 2014;261:1662-76.",
+  'neuro-behcet-2019':
+    "Neuro-Behçet's disease by the international consensus recommendation, 110 patients. J Clin Neurol 2019, PMC6785476.",
   'autoimmune-encephalitis-2016':
     'Graus F et al. A clinical approach to diagnosis of autoimmune encephalitis. Lancet Neurol 2016;15:391-404.',
   'viral-encephalitis-2012':
     'Solomon T et al. Management of suspected viral encephalitis in adults: UK guideline. J Infect 2012;64:347-73.',
-  'brainstem-encephalitis-2011':
-    'Jubelt B et al. Rhombencephalitis and brainstem encephalitis. Curr Neurol Neurosci Rep 2011;11:543-52.',
+  'listeria-brainstem-1993':
+    'Armstrong RW, Fung PC. Brainstem encephalitis due to Listeria monocytogenes: case report and review. Clin Infect Dis 1993;16:689-702.',
   'neurocysticercosis-2017':
     'Del Brutto OH et al. Revised diagnostic criteria for neurocysticercosis. J Neurol Sci 2017;372:202-10.',
   'cns-lymphoma-2017': 'Grommes C, DeAngelis LM. Primary CNS lymphoma. J Clin Oncol 2017;35:2410-8.',

@@ -224,7 +224,7 @@ const stories: Readonly<Record<string, Story>> = {
     at: ['striatum', 'hemisphere'],
     first: ['cerebral-toxoplasmosis'],
   },
-  // Fugate and Rabinstein 2015: eclampsia, seizures, cortical blindness.
+  // BMC Neurol 2021, s12883-021-02143-6: seizures in half, a hypertensive crisis in 46 %; here in eclampsia.
   'posterior reversible encephalopathy': {
     age: 29,
     sex: 'female',
@@ -398,7 +398,7 @@ const stories: Readonly<Record<string, Story>> = {
     at: ['foramen-magnum', 'brainstem'],
     first: ['atlantoaxial-instability'],
   },
-  // Kalra 2014: ulcers of mouth and genitals in a young man with a lesion of the upper brainstem.
+  // J Clin Neurol 2019, PMC6785476: the upper brainstem, headache in 46 %; with ulcers of mouth and genitals in a young man with a lesion of the upper brainstem.
   'Behçet disease': {
     age: 31,
     sex: 'male',

@@ -1,4 +1,4 @@
-import { fromMemory, recalled } from '../../kernel/cite.ts';
+import { fromMemory, read, recalled } from '../../kernel/cite.ts';
 import { anyHeadache, brainstemParts, cognitiveDecline, deepHemisphere, lobes, opticRadiation } from './brain-sites.ts';
 import { at, atLeast, type Cause, inKind, mondo, reads, shows, tempos, told, under } from './cause.ts';
 
@@ -214,11 +214,13 @@ export const brainInflammationCauses: readonly Cause[] = [
     ],
     tempo: tempos.acute,
     courses: { progressive: 1.5 },
+    // Of listeria: fever, headache and vomiting for days before; only 8 % immunosuppressed; a stiff neck in 55 %, a
+    // positive culture of the fluid in 41 %.
     history: [
       told(['fever'], 5, 0.4),
       told(anyHeadache, 2, 0.6),
       told(recentInfection, 2, 0.8),
-      told(['immunosuppression', 'alcohol-excess', 'pregnancy', 'diabetes-mellitus'], 1.6, 0.9),
+      told(['immunosuppression', 'alcohol-excess', 'pregnancy', 'diabetes-mellitus'], 1.3, 0.95),
       told('vomiting', 2, 0.9),
       told('hypertension', 0.8, 1),
       told('oral-or-genital-ulcers', 0.4, 1),
@@ -243,7 +245,7 @@ export const brainInflammationCauses: readonly Cause[] = [
       ]),
       reads('anti-gq1b', [['positive', 0.3]]),
     ],
-    source: recalled('brainstem-encephalitis-2011'),
+    source: read('listeria-brainstem-1993', 'abstract'),
   },
   {
     key: 'acute-disseminated-encephalomyelitis',
@@ -331,10 +333,11 @@ export const brainInflammationCauses: readonly Cause[] = [
     tempo: tempos.acuteOrSubacute,
     courses: { 'relapsing-remitting': 2 },
     age: { from: 15, to: 55, outside: 0.3 },
-    sex: { male: 1.4, female: 0.6 },
+    sex: { male: 1.1, female: 0.9 },
+    // Headache in 46 %, fever in 32 %.
     history: [
       told('oral-or-genital-ulcers', 30, 0.05),
-      told(anyHeadache, 2, 0.5),
+      told(anyHeadache, 1.8, 0.7),
       told('joint-pain', 1.6, 0.9),
       told(['behaviour-change', 'cognitive-change'], 1.5, 0.9),
       told('fever', 1.4, 0.9),
@@ -346,7 +349,7 @@ export const brainInflammationCauses: readonly Cause[] = [
         ['normal', 0.3],
       ]),
     ],
-    source: recalled('neuro-behcet-2014'),
+    source: read('neuro-behcet-2019', 'abstract'),
   },
   {
     key: 'cerebral-toxoplasmosis',

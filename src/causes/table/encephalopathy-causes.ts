@@ -297,7 +297,7 @@ export const encephalopathyCauses: readonly Cause[] = [
         ['normal', 0.3],
       ]),
     ],
-    source: recalled('osmotic-demyelination-2014'),
+    source: read('osmotic-demyelination-2014', 'abstract: hyponatraemia in 78 %'),
   },
   {
     key: 'non-convulsive-status',
@@ -495,7 +495,7 @@ export const encephalopathyCauses: readonly Cause[] = [
     key: 'transient-global-amnesia',
     group: 'paroxysmal',
     label: 'Transient global amnesia',
-    produces: [at(['no-lesion'], 'uncommon'), at(['cortex-temporal', 'diffuse-encephalopathy'], 'uncommon')],
+    produces: [at(['no-lesion'], 'common'), at(['cortex-temporal', 'diffuse-encephalopathy'], 'uncommon')],
     tempo: tempos.sudden,
     durationDays: { to: 2, outside: 0.1, source: recalled('transient-amnesia-1990', 'within 24 hours') },
     courses: { improving: 3, progressive: 0.05, 'relapsing-remitting': 0.2 },

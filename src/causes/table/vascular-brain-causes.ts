@@ -419,7 +419,7 @@ export const vascularBrainCauses: readonly Cause[] = [
         ['negative', 0.03],
       ]),
     ],
-    source: recalled('cadasil-2009'),
+    source: read('cadasil-gene-reviews', 'clinical description: ischaemia in 85 %, mean age 47'),
   },
   {
     key: 'reversible-cerebral-vasoconstriction',
@@ -445,7 +445,7 @@ export const vascularBrainCauses: readonly Cause[] = [
         ['aneurysm', 0.2],
       ]),
     ],
-    source: recalled('rcvs-2012'),
+    source: read('rcvs-2012', 'abstract: more than half after childbirth or drugs'),
   },
   {
     key: 'posterior-reversible-encephalopathy',
@@ -465,15 +465,17 @@ export const vascularBrainCauses: readonly Cause[] = [
     ],
     tempo: tempos.suddenOrAcute,
     courses: { improving: 1.5, 'relapsing-remitting': 0.2 },
+    sex: { male: 0.6, female: 1.4 },
+    // Seizures in 50 %, a hypertensive crisis in 46 %, loss of vision told by 10 %.
     history: [
-      told('seizure', 5, 0.3),
+      told('seizure', 5, 0.5),
       told(anyHeadache, 2, 0.5),
-      told('visual-loss', 2, 0.7),
+      told('visual-loss', 2, 0.9),
       told('pregnancy', 6, 0.95),
       told(['tacrolimus', 'immunosuppression', 'chronic-kidney-disease', 'lupus'], 5, 0.6),
       told('hypertension', 2, 0.7),
     ],
-    quantities: [atLeast('systolic-pressure-supine', 160, 'mm[Hg]', 4, 0.4, fromMemory)],
+    quantities: [atLeast('systolic-pressure-supine', 160, 'mm[Hg]', 4, 0.5, fromMemory)],
     signs: [
       shows(['higher-function/confusion', 'higher-function/drowsiness'], 1.5, 0.6),
       shows(['autonomic/paroxysmal-hypertension', 'autonomic/blood-pressure-lability'], 2, 1),
@@ -485,7 +487,7 @@ export const vascularBrainCauses: readonly Cause[] = [
         ['infarct', 0.2],
       ]),
     ],
-    source: recalled('pres-2015'),
+    source: read('pres-2021', 'abstract'),
   },
   {
     key: 'hypertensive-encephalopathy',
