@@ -62,7 +62,7 @@ export const brainInflammationCauses: readonly Cause[] = [
     produces: [
       at(['cortex-temporal'], 'common'),
       at(['diffuse-encephalopathy', 'cortex-middle-cerebral-lower', 'cortex-frontal'], 'uncommon'),
-      at(['meningeal-irritation'], 'uncommon'),
+      at(['meningeal-irritation'], 'rare'),
     ],
     tempo: tempos.acute,
     courses: { progressive: 1.5, 'relapsing-remitting': 0.1 },
