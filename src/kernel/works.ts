@@ -39,6 +39,21 @@ export const works = {
   'nice-ng234': 'NICE NG234 Spinal metastases and metastatic spinal cord compression. 2023.',
   'girft-ces-2023': 'GIRFT National suspected cauda equina syndrome pathway. 2023.',
   'nice-ng128': 'NICE NG128 Stroke and transient ischaemic attack in over 16s. 2019, updated 2022.',
+  'cervical-dissection-2022':
+    'Keser Z et al. Cervical artery dissections: etiopathogenesis and management. Vasc Health Risk Manag 2022;18:685-700.',
+  'boston-criteria-2022':
+    'Charidimou A et al. Boston criteria version 2.0 for cerebral amyloid angiopathy. Lancet Neurol 2022;21:714-25.',
+  'cadasil-gene-reviews': 'CADASIL. GeneReviews, University of Washington, Seattle.',
+  'rcvs-2012': 'Ducros A. Reversible cerebral vasoconstriction syndrome. Lancet Neurol 2012;11:906-17.',
+  'pres-2021':
+    'Clinical characteristics and outcomes of patients admitted for posterior reversible encephalopathy syndrome. BMC Neurol 2021, doi 10.1186/s12883-021-02143-6.',
+  'cns-vasculitis-2011': 'Hajj-Ali RA et al. Primary angiitis of the CNS. Lancet Neurol 2011;10:561-72.',
+  'moyamoya-2009': 'Scott RM, Smith ER. Moyamoya disease and moyamoya syndrome. N Engl J Med 2009;360:1226-37.',
+  'cavernoma-2012': 'Al-Shahi Salman R et al. Cerebral cavernous malformations. Lancet Neurol 2012;11:217-24.',
+  'venous-thrombosis-2012':
+    'Bousser MG, Crassard I. Cerebral venous thrombosis, pregnancy and oral contraceptives. Thromb Res 2012;130 Suppl 1:S19-22.',
+  'subdural-2002':
+    'Adhiyaman V et al. Chronic subdural haematoma in the elderly. Postgrad Med J 2002;78:71-5; J R Soc Med 2002;95:290-2.',
   'nice-ng239': 'NICE NG239 Vitamin B12 deficiency in over 16s. 2024.',
   'nice-ng59': 'NICE NG59 Low back pain and sciatica in over 16s. 2016, updated 2020.',
   'ada-standards': 'American Diabetes Association. Standards of Care in Diabetes, diagnosis and classification.',
@@ -63,6 +78,20 @@ export const works = {
   'nmosd-2015': 'Wingerchuk DM et al. International consensus diagnostic criteria for NMOSD. Neurology 2015;85:177-89.',
   'cord-infarction-2019':
     'Zalewski NL et al. Characteristics of spontaneous spinal cord infarction. JAMA Neurol 2019;76:56-63.',
+  'adem-2013':
+    'Krupp LB et al. Criteria for pediatric multiple sclerosis and immune-mediated demyelination. Mult Scler 2013;19:1261-7.',
+  'pml-2013': 'Berger JR et al. PML diagnostic criteria: AAN consensus statement. Neurology 2013;80:1430-8.',
+  'neuro-behcet-2019':
+    "Neuro-Behçet's disease by the international consensus recommendation, 110 patients. J Clin Neurol 2019, PMC6785476.",
+  'autoimmune-encephalitis-2016':
+    'Graus F et al. A clinical approach to diagnosis of autoimmune encephalitis. Lancet Neurol 2016;15:391-404.',
+  'viral-encephalitis-2012':
+    'Solomon T et al. Management of suspected viral encephalitis in adults: UK guideline. J Infect 2012;64:347-73.',
+  'listeria-brainstem-1993':
+    'Armstrong RW, Fung PC. Brainstem encephalitis due to Listeria monocytogenes: case report and review. Clin Infect Dis 1993;16:689-702.',
+  'neurocysticercosis-2017':
+    'Del Brutto OH et al. Revised diagnostic criteria for neurocysticercosis. J Neurol Sci 2017;372:202-10.',
+  'cns-lymphoma-2017': 'Grommes C, DeAngelis LM. Primary CNS lymphoma. J Clin Oncol 2017;35:2410-8.',
   'transverse-myelitis-2002':
     'Transverse Myelitis Consortium Working Group. Proposed diagnostic criteria. Neurology 2002;59:499-505.',
   'cook-2010':
@@ -138,8 +167,6 @@ export const works = {
   'nice-ng71': "NICE NG71 Parkinson's disease in adults. 2017.",
   'mds-parkinson-2015':
     "Postuma RB et al. MDS clinical diagnostic criteria for Parkinson's disease. Mov Disord 2015;30:1591-601.",
-  'autoimmune-encephalitis-2016':
-    'Graus F et al. A clinical approach to diagnosis of autoimmune encephalitis. Lancet Neurol 2016;15:391-404.',
   'functional-signs-2014':
     'Daum C, Hubschmid M, Aybek S. Positive signs in conversion disorder. J Neurol Neurosurg Psychiatry 2014;85:180-90.',
   'bppv-2017':
@@ -168,6 +195,29 @@ export const works = {
   'nice-ng217': 'NICE NG217 Epilepsies in children, young people and adults. 2022, updated 2025.',
   'bsr-gca-2020':
     'Mackie SL et al. British Society for Rheumatology guideline on giant cell arteritis. Rheumatology 2020;59:e1-23.',
+  'delirium-2014': 'Inouye SK et al. Delirium in elderly people. Lancet 2014;383:911-22.',
+  'septic-encephalopathy-2012': 'Gofton TE, Young GB. Sepsis-associated encephalopathy. Nat Rev Neurol 2012;8:557-66.',
+  'hepatic-encephalopathy-2014':
+    'Vilstrup H et al. Hepatic encephalopathy in chronic liver disease: AASLD/EASL guideline. Hepatology 2014;60:715-35.',
+  'osmotic-demyelination-2014':
+    'Singh TD et al. Central pontine and extrapontine myelinolysis: a systematic review. Eur J Neurol 2014;21:1443-50.',
+  'melas-1994': 'Hirano M, Pavlakis SG. MELAS: current concepts. J Child Neurol 1994;9:4-13.',
+  'transient-amnesia-1990':
+    'Hodges JR, Warlow CP. Syndromes of transient amnesia: towards a classification. J Neurol Neurosurg Psychiatry 1990;53:834-43.',
+  'vestibular-migraine-2012': 'Lempert T et al. Vestibular migraine: diagnostic criteria. J Vestib Res 2012;22:167-72.',
+  'syncope-esc-2018': 'Brignole M et al. ESC guidelines for syncope. Eur Heart J 2018;39:1883-948.',
+  'rolak-1992':
+    "Rolak LA et al. Clinical features of Todd's post-epileptic paralysis. J Neurol Neurosurg Psychiatry 1992;55:63-4.",
+  'alzheimer-2011':
+    "McKhann GM et al. The diagnosis of dementia due to Alzheimer's disease. Alzheimers Dement 2011;7:263-9.",
+  'frontotemporal-2011':
+    'Rascovsky K et al. Criteria for the behavioural variant of frontotemporal dementia. Brain 2011;134:2456-77.',
+  'aphasia-2011': 'Gorno-Tempini ML et al. Classification of primary progressive aphasia. Neurology 2011;76:1006-14.',
+  'posterior-atrophy-2017':
+    'Crutch SJ et al. Consensus classification of posterior cortical atrophy. Alzheimers Dement 2017;13:870-84.',
+  'cjd-tests-table':
+    'Review of Creutzfeldt-Jakob disease in the Cleveland Clinic Journal of Medicine, table of sensitivity and specificity of tests.',
+  'chiari-1999': 'Milhorat TH et al. Chiari I malformation redefined: 364 patients. Neurosurgery 1999;44:1005-17.',
   'caine-1997':
     'Caine D et al. Operational criteria for the classification of chronic alcoholics: Wernicke encephalopathy. J Neurol Neurosurg Psychiatry 1997;62:51-60.',
   'third-nerve-cohort-2017':

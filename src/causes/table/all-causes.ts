@@ -1,8 +1,11 @@
 import { brainCauses } from './brain-causes.ts';
+import { brainInflammationCauses } from './brain-inflammation-causes.ts';
 import type { Cause } from './cause.ts';
+import { cognitiveDeclineCauses } from './cognitive-decline-causes.ts';
 import { cordCauses } from './cord-causes.ts';
 import { cordDiseaseCauses } from './cord-disease-causes.ts';
 import { cranialNerveCauses } from './cranial-nerve-causes.ts';
+import { encephalopathyCauses } from './encephalopathy-causes.ts';
 import { eyeMovementCauses } from './eye-movement-causes.ts';
 import { focalCauses } from './focal-causes.ts';
 import { hearingAndBalanceCauses } from './hearing-and-balance-causes.ts';
@@ -12,6 +15,7 @@ import { motorCauses } from './motor-causes.ts';
 import { nerveCauses } from './nerve-causes.ts';
 import { plexusAndRootCauses } from './plexus-and-root-causes.ts';
 import { polyneuropathyCauses } from './polyneuropathy-causes.ts';
+import { vascularBrainCauses } from './vascular-brain-causes.ts';
 import { visualCauses } from './visual-causes.ts';
 
 /** Every cause that is considered, in the order of the tables. */
@@ -30,4 +34,8 @@ export const allCauses: readonly Cause[] = [
   ...eyeMovementCauses,
   ...visualCauses,
   ...meningealAndPressureCauses,
+  ...vascularBrainCauses,
+  ...brainInflammationCauses,
+  ...encephalopathyCauses,
+  ...cognitiveDeclineCauses,
 ];

@@ -13,6 +13,7 @@ export const exposures = historyTable('exposure', {
   thallium: 'Thallium',
   'other-heavy-metal': 'Other heavy metal',
   organophosphate: 'Organophosphate',
+  'carbon-monoxide': 'Carbon monoxide',
   'organic-solvents': 'Organic solvents (hexane, acrylamide)',
   'zinc-excess': 'Excess of zinc (supplements or denture cream)',
   'pyridoxine-excess': 'High-dose vitamin B6 supplements',

@@ -142,6 +142,11 @@ export const symptoms = historyTable('symptom', {
   'behaviour-change': 'Change of behaviour or personality',
   'speech-difficulty': 'Difficulty finding or understanding words',
   'resolved-deficit': 'Deficit that has gone',
+  'spreading-over-minutes': {
+    label: 'Symptoms that spread over minutes',
+    source: recalled('nice-ng127', 'migraine with aura'),
+  },
+  'similar-attacks-before': 'Similar attacks before',
 
   // General
   fever: 'Fever',
@@ -151,6 +156,7 @@ export const symptoms = historyTable('symptom', {
   rash: 'Rash',
   'face-or-neck-lump': 'Lump in the face or neck',
   'amenorrhoea-or-galactorrhoea': 'Loss of periods or milk from the breasts',
+  'oral-or-genital-ulcers': 'Recurrent ulcers of the mouth or genitals',
   'photosensitive-rash': { label: 'Rash of sun-exposed skin', source: recalled('eular-acr-myositis-2017', 'skin') },
   'joint-pain': 'Painful or swollen joints',
   'cold-white-fingers': 'Cold, white fingers (Raynaud phenomenon)',
