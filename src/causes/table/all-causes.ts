@@ -2,8 +2,12 @@ import { brainCauses } from './brain-causes.ts';
 import type { Cause } from './cause.ts';
 import { cordCauses } from './cord-causes.ts';
 import { focalCauses } from './focal-causes.ts';
+import { hereditaryMuscleCauses } from './hereditary-muscle-causes.ts';
 import { immuneNeuropathyCauses } from './immune-neuropathy-causes.ts';
-import { motorCauses } from './motor-causes.ts';
+import { junctionCauses } from './junction-causes.ts';
+import { motorNeuronCauses } from './motor-neuron-causes.ts';
+import { muscleCauses } from './muscle-causes.ts';
+import { otherMuscleCauses } from './other-muscle-causes.ts';
 import { polyneuropathyCauses } from './polyneuropathy-causes.ts';
 
 /** Every cause that is considered, in the order of the tables. */
@@ -12,6 +16,10 @@ export const allCauses: readonly Cause[] = [
   ...immuneNeuropathyCauses,
   ...focalCauses,
   ...cordCauses,
-  ...motorCauses,
+  ...motorNeuronCauses,
+  ...junctionCauses,
+  ...muscleCauses,
+  ...otherMuscleCauses,
+  ...hereditaryMuscleCauses,
   ...brainCauses,
 ];

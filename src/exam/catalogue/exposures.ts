@@ -30,6 +30,7 @@ export const exposures = historyTable('exposure', {
   'neck-trauma': 'Neck trauma or manipulation',
   'heavy-exertion': 'Heavy exertion at onset',
   'tick-bite': 'Tick bite or stay in a tick area',
+  'venomous-bite': 'Bite or sting of a venomous animal',
   travel: 'Travel to, or life in, the tropics',
   'home-preserved-food': { label: 'Home-preserved food', source: recalled('botulism-2021', 'exposure') },
   'botulinum-toxin-injection': { label: 'Injection of botulinum toxin', source: recalled('botulism-2021', 'exposure') },
