@@ -12,7 +12,7 @@ export const hereditaryMuscleCauses: readonly Cause[] = [
     group: 'hereditary',
     label: 'Duchenne or Becker muscular dystrophy',
     inheritance: ['x-linked'],
-    produces: [at(['proximal-myopathy'], 'common'), at(['finger-flexor-quadriceps-myopathy'], 'uncommon')],
+    produces: [at(['proximal-myopathy'], 'uncommon'), at(['finger-flexor-quadriceps-myopathy'], 'rare')],
     tempo: tempos.lifelong,
     courses: { progressive: 1.3, improving: 0.05 },
     age: { from: 0, to: 30, outside: 0.05 },
