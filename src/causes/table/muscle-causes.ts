@@ -94,6 +94,7 @@ export const muscleCauses: readonly Cause[] = [
     mondo: mondo('MONDO:0100636', 'corticosteroid myopathy'),
     produces: [at(['proximal-myopathy'], 'common')],
     tempo: tempos.subacuteOrChronic,
+    age: { from: 18, to: 100, outside: 0.15 },
     history: [told('corticosteroid', 20, 0.05)],
     quantities: [atLeast('creatine-kinase', 400, 'U/L', 0.3, 1.4)],
     source: recalled('preston-shapiro', 'myopathy'),
