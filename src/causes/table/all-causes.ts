@@ -9,10 +9,14 @@ import { encephalopathyCauses } from './encephalopathy-causes.ts';
 import { eyeMovementCauses } from './eye-movement-causes.ts';
 import { focalCauses } from './focal-causes.ts';
 import { hearingAndBalanceCauses } from './hearing-and-balance-causes.ts';
+import { hereditaryMuscleCauses } from './hereditary-muscle-causes.ts';
 import { immuneNeuropathyCauses } from './immune-neuropathy-causes.ts';
+import { junctionCauses } from './junction-causes.ts';
 import { meningealAndPressureCauses } from './meningeal-and-pressure-causes.ts';
-import { motorCauses } from './motor-causes.ts';
+import { motorNeuronCauses } from './motor-neuron-causes.ts';
+import { muscleCauses } from './muscle-causes.ts';
 import { nerveCauses } from './nerve-causes.ts';
+import { otherMuscleCauses } from './other-muscle-causes.ts';
 import { plexusAndRootCauses } from './plexus-and-root-causes.ts';
 import { polyneuropathyCauses } from './polyneuropathy-causes.ts';
 import { vascularBrainCauses } from './vascular-brain-causes.ts';
@@ -27,7 +31,11 @@ export const allCauses: readonly Cause[] = [
   ...plexusAndRootCauses,
   ...cordCauses,
   ...cordDiseaseCauses,
-  ...motorCauses,
+  ...motorNeuronCauses,
+  ...junctionCauses,
+  ...muscleCauses,
+  ...otherMuscleCauses,
+  ...hereditaryMuscleCauses,
   ...brainCauses,
   ...cranialNerveCauses,
   ...hearingAndBalanceCauses,

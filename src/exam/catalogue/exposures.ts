@@ -32,6 +32,7 @@ export const exposures = historyTable('exposure', {
   'heavy-exertion': 'Heavy exertion at onset',
   'tick-bite': 'Tick bite or stay in a tick area',
   travel: 'Travel to or life in the tropics',
+  'venomous-bite': 'Bite or sting of a venomous animal',
   'home-preserved-food': { label: 'Home-preserved food', source: recalled('botulism-2021', 'exposure') },
   'botulinum-toxin-injection': { label: 'Injection of botulinum toxin', source: recalled('botulism-2021', 'exposure') },
   diving: 'Diving or work in compressed air just before',

@@ -43,6 +43,8 @@ export const symptoms = historyTable('symptom', {
   'tense-painful-limb': 'Tense limb with severe pain on stretching the muscles',
   'muscle-pain': { label: 'Muscle pain', ...hpo('HP:0003326', 'Myalgia') },
   cramps: 'Cramps',
+  'second-wind': 'Easier exercise after a short rest (second wind)',
+  'worse-in-the-cold': 'Stiffness or weakness brought on by cold',
   'exercise-cramps': { label: 'Cramps on exercise', ...hpo('HP:0003710', 'Exercise-induced muscle cramps') },
   'abdominal-pain': 'Abdominal pain',
   'neurogenic-claudication': {
