@@ -41,6 +41,7 @@ export function rankCauses(exam: Exam, localisation: Localisation): readonly Ran
   const isSupported = (cause: Cause): boolean => weigh(cause).isSupported;
   const { prior, listed, unlisted } = priorOfCauses(consideredSites(localisation), isSupported);
   if (prior.size === 0 || unlisted > listed) return [];
+  allowForDoubt(prior, allCauses.filter(isSupported));
   const scored = [...prior].map(([cause, share]) => {
     const weight = weigh(cause);
     return { cause, weight, score: share * weight.ratio };
@@ -102,7 +103,7 @@ function causeCoding(cause: Cause): Coding {
 
 /** What the sites make of each cause, and the probability of the sites of which the tables know causes, or none. */
 interface CausePrior {
-  readonly prior: ReadonlyMap<Cause, number>;
+  readonly prior: Map<Cause, number>;
   readonly listed: number;
   readonly unlisted: number;
 }
@@ -124,6 +125,17 @@ function priorOfCauses(sites: readonly ConsideredSite[], isSupported: (cause: Ca
     }
   }
   return { prior, listed, unlisted };
+}
+
+/**
+ * How much of the probability is kept for causes of places that the localisation does not name: it may be wrong. It goes in
+ * equal parts to the causes for which the history, a sign or a result speaks. Judged.
+ */
+const doubt = 0.03;
+
+function allowForDoubt(prior: Map<Cause, number>, supported: readonly Cause[]): void {
+  for (const [cause, share] of prior) prior.set(cause, share * (1 - doubt));
+  for (const cause of supported) prior.set(cause, (prior.get(cause) ?? 0) + doubt / supported.length);
 }
 
 /** A row that names the site outranks a row that names its kind; of equals the larger share counts. */

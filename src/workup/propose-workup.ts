@@ -51,7 +51,8 @@ export interface Workup {
 
 /**
  * The tests to consider, most pressing first: by red flag, by kind of site and by cause. A test whose result came with
- * the exam is left out, and so is one that guidance finds needless, unless a red flag asks for it. When no place or
+ * the exam is left out, and so is one that guidance finds needless, unless a
+ * red flag asks for it; one that is unsafe is left out whatever asks. When no place or
  * process is named only a red flag or a cause can ask for a test.
  */
 export function proposeWorkup(
@@ -80,7 +81,10 @@ export function proposeWorkup(
   }
   const withheld = withheldTests.filter((rule) => isWithheld(rule, causes, localisation, facts));
   const isNeedless = (test: string, { flags }: WorkupRule): boolean =>
-    !asksByFlag(flags, situation) && withheld.some(({ tests }) => tests === 'all' || tests.includes(test));
+    withheld.some(
+      ({ tests, outranksFlags }) =>
+        (tests === 'all' || tests.includes(test)) && (outranksFlags === true || !asksByFlag(flags, situation)),
+    );
   const workup = investigations
     .flatMap((test) => {
       const rule = best.get(test.key);
@@ -128,7 +132,8 @@ function isWithheld(
   const byCause =
     cause !== undefined && cause.probability >= leadingFrom && (rule.causes?.includes(cause.key) ?? false);
   const bySite = site !== undefined && (rule.sites?.includes(site.site) ?? false);
-  return (byCause || bySite) && (rule.when?.(facts) ?? true);
+  const byItself = rule.causes === undefined && rule.sites === undefined;
+  return (byCause || bySite || byItself) && (rule.when?.(facts) ?? true);
 }
 
 /** LOINC where a code says the same, else the local code. */

@@ -52,7 +52,7 @@ export const neuromuscularFlags: readonly RedFlagRule[] = [
     source: recalled('mg-crisis-2011', 'bulbar failure'),
     check: (facts) => {
       const signs = bulbarReasons(facts);
-      const isGrowing = facts.exam.course === 'progressive' && facts.beganWithin(42) === 'yes';
+      const isGrowing = facts.exam.course === 'progressive' && facts.beganWithin(31) === 'yes';
       return signs.length > 0 && (isGrowing || facts.beganWithin(14) === 'yes') ? present(signs) : null;
     },
   },
@@ -252,7 +252,11 @@ export const neuromuscularFlags: readonly RedFlagRule[] = [
       const nerves = [...facts.weakLimbs, ...facts.legSensoryLoss];
       const several = facts.kindProbability('multiple-nerves') >= 0.25;
       // With purpura, late asthma or eosinophils any fresh loss of nerve function may be an infarcted nerve.
-      const isArterial = arteries.length > 0 && nerves.length > 0 && facts.upperMotorSigns.length === 0;
+      const isArterial =
+        arteries.length > 0 &&
+        nerves.length > 0 &&
+        facts.upperMotorSigns.length === 0 &&
+        facts.kindProbability('muscle') < 0.5;
       const fits = (several && pain.length > 0 && systemic.length > 0) || isArterial;
       return fits &&
         (facts.exam.onset.pace !== 'chronic' || facts.beganWithin(183) === 'yes') &&
