@@ -43,6 +43,9 @@ const priorityOrder: Readonly<Record<WorkupItem['priority'], number>> = { stat: 
 /** A leading cause must be at least this likely before guidance on it keeps a test back. Judged. */
 const leadingFrom = 0.4;
 
+/** Imaging that the whole spine includes. */
+const partsOfTheSpine = ['mri-cervical-spine', 'mri-lumbar-spine'] as const;
+
 /** What to do next, and what guidance says is not needed. */
 export interface Workup {
   readonly workup: readonly WorkupItem[];
@@ -79,6 +82,7 @@ export function proposeWorkup(
       if (known === undefined || isMorePressing(rule, known)) best.set(test, rule);
     }
   }
+  if (best.has('mri-whole-spine')) for (const part of partsOfTheSpine) best.delete(part);
   const withheld = withheldTests.filter((rule) => isWithheld(rule, causes, localisation, facts));
   const isNeedless = (test: string, { flags }: WorkupRule): boolean =>
     withheld.some(
