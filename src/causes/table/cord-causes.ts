@@ -90,6 +90,11 @@ export const cordCauses: readonly Cause[] = [
       told('diabetes-mellitus', 2, 0.9),
       told('injecting-drug-use', 8, 0.9),
       told('immunosuppression', 3, 0.9),
+      told(
+        ['spinal-surgery', 'recent-surgery', 'lumbar-puncture-or-epidural', 'recent-bacteraemia', 'sepsis'],
+        5,
+        0.95,
+      ),
     ],
     quantities: [atLeast('crp', 50, 'mg/L', 5, 0.2)],
     values: [
@@ -130,8 +135,8 @@ export const cordCauses: readonly Cause[] = [
       at(['spinal-cord-posterior', 'spinal-cord-posterolateral', 'spinal-cord-lateral'], 'rare'),
     ],
     tempo: tempos.sudden,
-    courses: { progressive: 0.3 },
-    history: [told(['trauma', 'limb-fracture-or-dislocation', 'neck-trauma'], 50, 0.02)],
+    courses: { progressive: 0.3, static: 1.6, improving: 1.3 },
+    history: [told(['trauma', 'limb-fracture-or-dislocation', 'neck-trauma', 'spinal-fracture'], 50, 0.02)],
     source: commonPractice,
   },
   {

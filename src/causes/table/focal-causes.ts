@@ -423,10 +423,13 @@ export const focalCauses: readonly Cause[] = [
       inKind(['root'], 'very-common', 'lumbosacral'),
       at(['polyradiculopathy'], 'uncommon'),
       inKind(['cauda-equina'], 'very-common'),
+      // At the bedside the lowest roots and the conus are often not to be told apart.
+      at(['conus-medullaris'], 'common'),
     ],
     tempo: tempos.acuteOrSubacute,
     age: { from: 20, to: 65, outside: 0.5 },
     history: [
+      told(['disc-herniation', 'spinal-surgery'], 4, 0.95),
       told(['back-pain', 'thoracic-back-pain'], 2, 0.4),
       told(['leg-pain', 'radicular-leg-pain', 'thigh-pain', 'bilateral-leg-pain'], 2.5, 0.3),
       told(['cancer', 'lymphoma'], 0.5, 1.05),
@@ -545,13 +548,15 @@ export const focalCauses: readonly Cause[] = [
     produces: [
       at(['facial-nerve', 'basal-meningeal-process', 'meningeal-irritation'], 'uncommon'),
       at(['abducens-nerve'], 'rare'),
-      at(['nerve-roots', 'adjacent-nerve-roots'], 'common'),
       at(['polyradiculopathy', 'adjacent-nerve-roots'], 'common'),
       inKind(['root', 'multiple-sites'], 'uncommon'),
+      inKind(['polyradiculoneuropathy'], 'uncommon'),
     ],
     tempo: tempos.acuteOrSubacute,
     history: [told('tick-bite', 12, 0.3), told('rash', 3, 0.8)],
+    quantities: [atLeast('csf-white-cells', 10, '10*6/L', 5, 0.2, recalled('adams-victor', 'Lyme disease'))],
     values: [
+      reads('mri-lumbar-spine', [['root-enhancement', 3]]),
       reads('borrelia-serology', [
         ['positive', 6],
         ['negative', 0.2],

@@ -268,6 +268,8 @@ export const vascularBrainCauses: readonly Cause[] = [
       at(['cortex-frontal', 'cortex-parietal', 'cortex-temporal', 'cortex-hand-area'], 'uncommon'),
       at(['cortex-middle-cerebral-lower', 'cortex-anterior-cerebral', 'cortex-parasagittal'], 'uncommon'),
       at(['diffuse-encephalopathy', 'raised-intracranial-pressure', 'frontal-gait-disorder'], 'uncommon'),
+      // Pressed from without, the hemisphere can look like a deep lesion.
+      at(['thalamus-and-capsule', 'thalamus', 'striatum'], 'rare'),
     ],
     tempo: tempos.acuteOrSubacute,
     age: { from: 60, to: 110, outside: 0.3 },
