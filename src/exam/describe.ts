@@ -199,7 +199,7 @@ export function plainLabel(item: Item): string {
 
 /** Names of people keep their capital, and so do single letters and abbreviations (T10, HIV). */
 const properNames =
-  /^(?:Achilles|Argyll|Babinski|Beevor|Bell|Brudzinski|Chaddock|Dix|Froment|Glasgow|Gordon|Gottron|Gowers|Guyon|Hoffmann|Hoover|Horner|Kayser|Kernig|Lasegue|Lhermitte|Oppenheim|Phalen|Romberg|Spurling|Tinel|Trendelenburg|Trömner|[A-Z][A-Z0-9]|[A-Z]\b)/;
+  /^(?:Achilles|Adie|Alzheimer|Argyll|Babinski|Beevor|Becker|Behçet|Bell|Brudzinski|Chaddock|Charcot|Chiari|Creutzfeldt|Dix|Duchenne|Emery|Fabry|Friedreich|Froment|Glasgow|Gordon|Gottron|Gowers|Guillain|Guyon|Hirayama|Hoffmann|Hoover|Horner|Huntington|Kayser|Kennedy|Kernig|Lambert|Lasegue|Leber|Lhermitte|Lyme|McArdle|Ménière|Miller|Morton|Oppenheim|Parkinson|Phalen|Pompe|Ramsay|Refsum|Romberg|Sjögren|Spurling|Sydenham|Tinel|Tolosa|Tourette|Trendelenburg|Trömner|Wernicke|Wilson|[A-Z][A-Z0-9]|Ig[A-Z]|[A-Z]\b)/;
 
 export function lowerFirst(label: string): string {
   return properNames.test(label) ? label : label.charAt(0).toLowerCase() + label.slice(1);

@@ -139,7 +139,7 @@ function causeSentences(causes: readonly RankedCause[]): readonly string[] {
   return [
     sentence(
       [
-        `the likeliest cause is ${nameOf(first)} (${percent(first.probability)})`,
+        `the likeliest cause is ${lowerFirst(first.label)} (${percent(first.probability)})`,
         ...(pro === '' ? [] : [`for it ${pro}`]),
         ...(contra === '' ? [] : [`against it ${contra}`]),
       ].join('; '),
@@ -147,26 +147,17 @@ function causeSentences(causes: readonly RankedCause[]): readonly string[] {
     ...(rest.length > 0
       ? [
           sentence(
-            `next ${rest.length === 1 ? 'comes' : 'come'} ${joinWords(rest.map((cause) => `${nameOf(cause)} (${percent(cause.probability)})`))}`,
+            `next ${rest.length === 1 ? 'comes' : 'come'} ${joinWords(rest.map((cause) => `${lowerFirst(cause.label)} (${percent(cause.probability)})`))}`,
           ),
         ]
       : []),
   ];
 }
 
-/** Diseases named after people keep their capital. */
-function nameOf(cause: RankedCause): string {
-  return /^(?:Charcot|Guillain|Miller|Lambert|Lyme|Friedreich|Sjögren|Wernicke|Kennedy|POEMS|AL |HIV|IgM|Ig)/.test(
-    cause.label,
-  )
-    ? cause.label
-    : lowerFirst(cause.label);
-}
-
 /** Tests that a listener can hold, the most pressing first. */
 const spokenTests = 6;
 
-function nextSentences({ workup, nextExamination }: PresentedParts): readonly string[] {
+function nextSentences({ workup, nextExamination, conclusion }: PresentedParts): readonly string[] {
   const words = { stat: 'At once', urgent: 'Urgently', routine: 'Then' } as const;
   const spoken = workup.filter(({ tier }) => tier < 3).slice(0, spokenTests);
   const groups = (['stat', 'urgent', 'routine'] as const).flatMap((priority) => {
@@ -175,7 +166,7 @@ function nextSentences({ workup, nextExamination }: PresentedParts): readonly st
   });
   const [next] = nextExamination;
   const bedside =
-    next === undefined
+    next === undefined || conclusion === 'no-abnormality'
       ? []
       : [
           sentence(

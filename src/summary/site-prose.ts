@@ -17,11 +17,13 @@ export function siteSentences(localisation: Localisation): readonly string[] {
     default:
   }
   if (first === undefined) return ['Too little was examined to say where the lesion is.'];
-  const pattern = `the pattern is ${article(lowerFirst(localisation.pattern.label))}`;
+  const syndrome = lowerFirst(localisation.pattern.label);
+  // Where the pattern is the site itself it is named once.
+  const pattern = syndrome === siteWords(first) ? 'the findings are' : `the pattern is ${article(syndrome)},`;
   const verb =
     localisation.conclusion === 'multiple-sites'
-      ? `${pattern} of more than one site; the leading account is`
-      : `${pattern}, best explained by`;
+      ? 'more than one site is involved; the leading account is'
+      : `${pattern} best explained by`;
   const reasons = bestReasons(first);
   return [
     sentence(
@@ -84,6 +86,7 @@ export function percent(probability: number): string {
 }
 
 function article(name: string): string {
+  if (/^(?:raised|more than)/.test(name)) return name;
   if (/s$/.test(name) && !/(?:ss|is|us)$/.test(name)) return name;
   return `${/^[aeiou]/i.test(name) ? 'an' : 'a'} ${name}`;
 }

@@ -107,7 +107,7 @@ export const headTests: readonly WorkupRule[] = [
     source: recalled('pituitary-apoplexy-2011'),
   },
   {
-    tests: ['mri-orbit', 'blood-cultures', 'mr-venography', 'full-blood-count', 'glucose-or-hba1c'],
+    tests: ['mri-orbit', 'blood-cultures', 'mr-venography', 'full-blood-count', 'blood-glucose'],
     causes: ['cavernous-sinus-thrombosis', 'orbital-infection-or-mucormycosis'],
     flags: ['orbital-or-cavernous-sinus-infection'],
     tier: 1,
@@ -303,7 +303,7 @@ export const headTests: readonly WorkupRule[] = [
     source: recalled('adams-victor'),
   },
   {
-    tests: ['blood-cultures', 'lumbar-puncture', 'full-blood-count', 'c-reactive-protein', 'glucose-or-hba1c'],
+    tests: ['blood-cultures', 'lumbar-puncture', 'full-blood-count', 'c-reactive-protein', 'blood-glucose'],
     causes: ['bacterial-meningitis'],
     flags: ['suspected-meningitis'],
     tier: 1,

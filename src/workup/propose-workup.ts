@@ -40,6 +40,9 @@ const longestList = 16;
 
 const priorityOrder: Readonly<Record<WorkupItem['priority'], number>> = { stat: 0, urgent: 1, routine: 2 };
 
+/** By its reason, which no other rule gives. */
+const places: ReadonlyMap<string, number> = new Map(workupRules.map(({ because }, place) => [because, place]));
+
 /** A leading cause must be at least this likely before guidance on it keeps a test back. Judged. */
 const leadingFrom = 0.4;
 
@@ -96,7 +99,12 @@ export function proposeWorkup(
         rule === undefined || test.results.some((result) => done.has(result)) || isNeedless(test.key, rule);
       return isLeftOut ? [] : [{ test, rule }];
     })
-    .toSorted((a, b) => priorityOrder[a.rule.priority] - priorityOrder[b.rule.priority] || a.rule.tier - b.rule.tier)
+    .toSorted(
+      (a, b) =>
+        priorityOrder[a.rule.priority] - priorityOrder[b.rule.priority] ||
+        a.rule.tier - b.rule.tier ||
+        placeOf(a.rule) - placeOf(b.rule),
+    )
     .slice(0, longestList)
     .map(({ test, rule }) => ({
       key: test.key,
@@ -115,6 +123,11 @@ export function proposeWorkup(
       .filter(({ tests }) => tests === 'all' || !tests.some((test) => proposed.has(test)))
       .map(({ key, label, because, source }) => ({ key, label, because, source: citation(source) })),
   };
+}
+
+/** Place of a rule in the tables, red flags first; rules that are made for one exam come last. */
+function placeOf({ because }: WorkupRule): number {
+  return places.get(because) ?? workupRules.length;
 }
 
 function guidanceOf(work: WorkKey): { readonly guidance?: string } {

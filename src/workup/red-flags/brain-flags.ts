@@ -56,7 +56,16 @@ export const brainFlags: readonly RedFlagRule[] = [
     action: 'Specialist assessment within 24 hours; aspirin 300 mg unless it is contraindicated.',
     source: read('nice-ng128'),
     check: (facts) => {
-      const resolved = [...facts.told('resolved-deficit'), ...facts.told('transient-visual-loss')];
+      const lasting = [
+        ...facts.told('visual-loss'),
+        ...findingReasons(
+          facts.query.abnormal(['cranial-nerves/reduced-visual-acuity', 'cranial-nerves/optic-disc-swelling']),
+        ),
+      ];
+      const resolved = [
+        ...facts.told('resolved-deficit'),
+        ...(lasting.length > 0 ? [] : facts.told('transient-visual-loss')),
+      ];
       // What is still there is treated as a stroke.
       return resolved.length > 0 && isSudden(facts) && suddenFocalSigns(facts).length === 0 ? present(resolved) : null;
     },
@@ -127,7 +136,7 @@ export const brainFlags: readonly RedFlagRule[] = [
     action: 'Blood pressure, then CT or MRI of the head with venography the same day; at once if consciousness falls.',
     source: read('iih-consensus-2018'),
     check: (facts) => {
-      const disc = facts.query.abnormal(['cranial-nerves/optic-disc-swelling']);
+      const disc = swollenByPressure(facts);
       const pain = facts.told(...headache);
       const sixth = facts.query.abnormal(['cranial-nerves/sixth-nerve-palsy']);
       const falling = facts.query.abnormal(reducedConsciousness);
@@ -308,6 +317,15 @@ export function suddenFocalSigns(facts: BedsideFacts): readonly Reason[] {
   const told = facts.told('speech-difficulty', 'continuous-vertigo');
   const vertigo = told.length > 0 && (central || brain.length > 0) ? told : [];
   return [...findingReasons([...new Set(found)], 5), ...vertigo];
+}
+
+/** Swollen discs, but for one of an eye that sees badly: that is a disease of its own nerve. */
+function swollenByPressure({ query }: BedsideFacts): readonly Finding[] {
+  const discs = query.abnormal(['cranial-nerves/optic-disc-swelling']);
+  const [only] = discs;
+  if (discs.length !== 1 || only === undefined) return discs;
+  const nerve = ['cranial-nerves/reduced-visual-acuity', 'cranial-nerves/relative-afferent-pupillary-defect'];
+  return query.abnormal(nerve).some(({ side }) => side === only.side) ? [] : discs;
 }
 
 function checkMeningitis(facts: BedsideFacts): Verdict | null {
