@@ -518,6 +518,12 @@ const entries: Readonly<Record<string, QuantityEntry>> = {
     unit: 'mm[Hg]',
     plausible: [20, 350],
   },
+  'motor-conduction-velocity-arm': {
+    label: 'Motor conduction velocity in the arm',
+    unit: 'm/s',
+    plausible: [1, 100],
+    source: recalled('saporta-2011', 'motor velocity of the arm: 38 m/s parts demyelinating from axonal neuropathy'),
+  },
   'post-void-residual': { label: 'Post-void residual volume', unit: 'mL', plausible: [0, 6000] },
 
   // Antibodies that come as a number

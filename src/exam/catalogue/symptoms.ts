@@ -131,6 +131,7 @@ export const symptoms = historyTable('symptom', {
   'night-sweats': 'Night sweats',
   vomiting: 'Vomiting',
   rash: 'Rash',
+  'hair-loss': 'Loss of hair',
   'photosensitive-rash': { label: 'Rash of sun-exposed skin', source: recalled('eular-acr-myositis-2017', 'skin') },
   'joint-pain': 'Painful or swollen joints',
   'cold-white-fingers': 'Cold, white fingers (Raynaud phenomenon)',
