@@ -41,7 +41,8 @@ export const autonomicAndGanglionCauses: readonly Cause[] = [
     ],
     signs: [shows(['autonomic/orthostatic-hypotension'], 0.4, 1.1), shows(longStandingSigns, 0.5, 1)],
     quantities: [
-      atLeast('hba1c', 6.5, '%', 0.25, 1.3, recalled('ada-standards', 'diabetes: HbA1c 6.5 %')),
+      atLeast('hba1c', 5.7, '%', 0.6, 1.2, recalled('ada-standards', 'prediabetes: HbA1c 5.7 to 6.4 %')),
+      atLeast('hba1c', 6.5, '%', 0.4, 1.1, recalled('ada-standards', 'diabetes: HbA1c 6.5 %')),
       atLeast('glucose-2h', 7.8, 'mmol/L', 0.4, 1.4, recalled('ada-standards', 'impaired glucose tolerance')),
     ],
     values: [
@@ -250,7 +251,7 @@ export const autonomicAndGanglionCauses: readonly Cause[] = [
     key: 'autoimmune-autonomic-ganglionopathy',
     group: 'immune',
     label: 'Autoimmune autonomic ganglionopathy',
-    produces: [at(['autonomic-neuropathy'], 'uncommon')],
+    produces: [at(['autonomic-neuropathy'], 'common')],
     tempo: tempos.acuteOrSubacute,
     courses: { 'relapsing-remitting': 1, improving: 1 },
     sex: { male: 0.8, female: 1.2 },

@@ -18,7 +18,8 @@ const types = read('saporta-2011', 'types and genetic testing');
 
 /** Relatives who are affected, in the words in which people tell of them. */
 const kin = (present: number, absent: number) => told('family/similar-disorder', present, absent);
-const feetOfKin = told(['family/high-arched-feet', 'family/peripheral-neuropathy'], 8, 0.7);
+const kinOrTheirFeet = (present: number, absent: number) =>
+  told(['family/similar-disorder', 'family/high-arched-feet', 'family/peripheral-neuropathy'], present, absent);
 
 /** Lost fibres since childhood tingle little: numb feet that nobody complains of. */
 const fewPositiveSymptoms = told(['paraesthesiae', 'neuropathic-pain', 'burning-feet'], 0.6, 1.4);
@@ -43,7 +44,7 @@ export const hereditaryNeuropathyCauses: readonly Cause[] = [
     courses: { progressive: 1.2, static: 1.2, 'relapsing-remitting': 0.2, improving: 0.1 },
     durationDays: overYears,
     age: { from: 0, to: 40, outside: 0.3 },
-    history: [kin(15, 0.4), feetOfKin, fewPositiveSymptoms],
+    history: [kinOrTheirFeet(10, 0.4), fewPositiveSymptoms],
     signs: [
       shows(longStandingSigns, 6, 0.25),
       shows(['inspection/thickened-nerve'], 4, 0.95),
@@ -67,7 +68,7 @@ export const hereditaryNeuropathyCauses: readonly Cause[] = [
       ),
       reads(
         conduction,
-        [...demyelinating(0.5, 15), ['mixed', 0.8], ['axonal', 0.1], ['motor-conduction-block', 0.2], ['normal', 0.02]],
+        [...demyelinating(0.5, 15), ['mixed', 0.3], ['axonal', 0.1], ['motor-conduction-block', 0.2], ['normal', 0.02]],
         read('szigeti-2009', 'uniform slowing'),
       ),
       reads('nerve-ultrasound', [
@@ -91,7 +92,7 @@ export const hereditaryNeuropathyCauses: readonly Cause[] = [
     courses: { progressive: 1.3, static: 1, 'relapsing-remitting': 0.2, improving: 0.1 },
     durationDays: overYears,
     age: { from: 0, to: 65, outside: 0.5 },
-    history: [kin(15, 0.4), feetOfKin, fewPositiveSymptoms],
+    history: [kinOrTheirFeet(10, 0.4), fewPositiveSymptoms],
     signs: [
       shows(longStandingSigns, 6, 0.35),
       shows(['cranial-nerves/optic-disc-pallor'], 3, 1),
@@ -112,7 +113,7 @@ export const hereditaryNeuropathyCauses: readonly Cause[] = [
         ],
         types,
       ),
-      reads(conduction, [...demyelinating(0.1, 0.1), ['axonal', 4], ['mixed', 0.8], ['normal', 0.2]], types),
+      reads(conduction, [...demyelinating(0.1, 0.1), ['axonal', 4], ['mixed', 0.5], ['normal', 0.2]], types),
     ],
     source: read('saporta-2011', 'MFN2 is the commonest of the axonal types'),
   },
@@ -133,8 +134,7 @@ export const hereditaryNeuropathyCauses: readonly Cause[] = [
     age: { from: 0, to: 45, outside: 0.3 },
     sex: { male: 1.4, female: 0.7 },
     history: [
-      kin(15, 0.4),
-      feetOfKin,
+      kinOrTheirFeet(10, 0.4),
       fewPositiveSymptoms,
       told(['transient-ischaemic-attack', 'stroke', 'resolved-deficit'], 2, 1),
     ],
@@ -186,7 +186,8 @@ export const hereditaryNeuropathyCauses: readonly Cause[] = [
       inKind(['plexus'], 'uncommon'),
       at(['length-dependent-polyneuropathy'], 'rare'),
     ],
-    tempo: tempos.suddenOrAcute,
+    // Each palsy comes at once; the disease as a whole may be told as one of years.
+    tempo: { hyperacute: 0.4, acute: 0.3, subacute: 0.1, chronic: 0.2 },
     courses: { 'relapsing-remitting': 4, improving: 1.5, progressive: 0.5 },
     age: { from: 8, to: 50, outside: 0.4 },
     history: [
@@ -232,7 +233,7 @@ export const hereditaryNeuropathyCauses: readonly Cause[] = [
     courses: { progressive: 1.2, static: 1.2, 'relapsing-remitting': 0.2, improving: 0.1 },
     durationDays: overYears,
     age: { from: 0, to: 50, outside: 0.4 },
-    history: [kin(12, 0.5), feetOfKin, told(['numbness', 'paraesthesiae'], 0.4, 1.3)],
+    history: [kinOrTheirFeet(10, 0.5), told(['numbness', 'paraesthesiae'], 0.4, 1.3)],
     signs: [shows(longStandingSigns, 5, 0.5), shows(['cranial-nerves/vocal-cord-paralysis'], 4, 1)],
     quantities: [slowArm(0.1, 1.2)],
     values: [
@@ -247,9 +248,8 @@ export const hereditaryNeuropathyCauses: readonly Cause[] = [
     inheritance: ['autosomal-dominant'],
     mondo: mondo('MONDO:0971004', 'amyloidosis, hereditary systemic 1'),
     produces: [
-      at(['autonomic-neuropathy'], 'common'),
-      at(['small-fibre-polyneuropathy', 'length-dependent-polyneuropathy'], 'uncommon'),
-      at(['sensory-polyneuropathy'], 'rare'),
+      at(['autonomic-neuropathy', 'small-fibre-polyneuropathy'], 'uncommon'),
+      at(['length-dependent-polyneuropathy', 'sensory-polyneuropathy'], 'rare'),
       inKind(['polyradiculoneuropathy', 'multiple-nerves'], 'rare'),
     ],
     tempo: tempos.subacuteOrChronic,
@@ -259,14 +259,14 @@ export const hereditaryNeuropathyCauses: readonly Cause[] = [
     history: [
       told(['family/amyloidosis', 'family/cardiomyopathy-or-sudden-death'], 12, 0.8),
       kin(5, 0.6),
-      told(['weight-loss', 'recent-weight-loss'], 3, 0.7),
-      told('carpal-tunnel-syndrome', 6, 0.6),
-      told(['heart-failure', 'cardiomyopathy', 'amyloidosis'], 4, 0.7),
-      told(['light-headed-on-standing', 'syncope', 'early-satiety'], 4, 0.5),
-      told('sexual-dysfunction', 2, 0.8),
+      told(['weight-loss', 'recent-weight-loss'], 2.5, 0.7),
+      told('carpal-tunnel-syndrome', 5, 0.6),
+      told(['heart-failure', 'cardiomyopathy', 'amyloidosis'], 3, 0.7),
+      told(['light-headed-on-standing', 'syncope', 'early-satiety'], 3, 0.5),
+      told('sexual-dysfunction', 1.6, 0.8),
     ],
     signs: [
-      shows(['autonomic/orthostatic-hypotension'], 6, 0.5),
+      shows(['autonomic/orthostatic-hypotension'], 4, 0.5),
       shows(['autonomic/gastroparesis', 'autonomic/anhidrosis', 'sphincters/erectile-dysfunction'], 3, 0.8),
     ],
     quantities: [slowArm(0.3, 1.05)],
@@ -279,7 +279,13 @@ export const hereditaryNeuropathyCauses: readonly Cause[] = [
         ['amyloid', 20],
         ['normal', 0.4],
       ]),
-      reads('serum-immunofixation', [['normal', 1.3]]),
+      reads('serum-immunofixation', [
+        ['normal', 1.3],
+        ['light-chain', 0.2],
+        ['igg-lambda', 0.3],
+        ['iga-lambda', 0.3],
+        ['igg-kappa', 0.4],
+      ]),
       reads('ecg', [['conduction-disease', 3]]),
       axonal(1.5),
     ],

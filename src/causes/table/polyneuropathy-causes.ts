@@ -77,7 +77,7 @@ export const polyneuropathyCauses: readonly Cause[] = [
     age: { from: 40, to: 110, outside: 0.4 },
     history: [
       told('prediabetes', 6, 0.6),
-      told(['obesity', 'hyperlipidaemia', 'hypertension'], 1.6, 0.7),
+      told(['obesity', 'hyperlipidaemia', 'hypertension'], 2, 0.6),
       told('diabetes-mellitus', 0.2, 1.05),
       told(['burning-feet', 'neuropathic-pain', 'foot-pain'], 1.6, 0.6),
       notFamilial,
@@ -301,8 +301,9 @@ export const polyneuropathyCauses: readonly Cause[] = [
     label: 'IgM neuropathy with antibodies to myelin-associated glycoprotein',
     mondo: mondo('MONDO:0018977', 'polyneuropathy associated with IgM monoclonal gammapathy with anti-MAG'),
     produces: [
-      at(['sensory-polyneuropathy', 'length-dependent-polyneuropathy'], 'uncommon'),
-      inKind(['polyradiculoneuropathy', 'ganglion'], 'uncommon'),
+      at(['sensory-polyneuropathy'], 'uncommon'),
+      at(['length-dependent-polyneuropathy', 'sensory-ganglionopathy'], 'rare'),
+      inKind(['polyradiculoneuropathy'], 'uncommon'),
     ],
     tempo: tempos.chronic,
     courses: { 'relapsing-remitting': 0.3, improving: 0.3 },
@@ -372,16 +373,20 @@ export const polyneuropathyCauses: readonly Cause[] = [
     courses: { progressive: 1.5, static: 0.2, improving: 0.2 },
     age: { from: 45, to: 110, outside: 0.15 },
     history: [
-      told(['weight-loss', 'recent-weight-loss'], 3, 0.6),
-      told(['heart-failure', 'cardiomyopathy', 'amyloidosis'], 4, 0.7),
+      told(['weight-loss', 'recent-weight-loss'], 2.5, 0.6),
+      told(['heart-failure', 'cardiomyopathy', 'amyloidosis'], 3, 0.7),
       told('carpal-tunnel-syndrome', 3, 0.8),
       told('monoclonal-gammopathy', 6, 0.7),
       told(['light-headed-on-standing', 'syncope', 'early-satiety'], 3, 0.5),
       told('chronic-kidney-disease', 2, 0.95),
       told(['family/similar-disorder', 'family/amyloidosis'], 0.3, 1.1),
     ],
-    signs: [shows(['autonomic/orthostatic-hypotension'], 6, 0.5), shows(['inspection/oedema'], 2, 0.9), noOldDeformity],
-    quantities: [atLeast('monoclonal-protein', 1, 'g/L', 3, 0.6)],
+    signs: [shows(['autonomic/orthostatic-hypotension'], 4, 0.5), shows(['inspection/oedema'], 2, 0.9), noOldDeformity],
+    quantities: [
+      atLeast('monoclonal-protein', 1, 'g/L', 3, 0.6),
+      under('free-light-chain-ratio', 0.26, '{ratio}', 6, 0.7),
+      atLeast('free-light-chain-ratio', 1.66, '{ratio}', 3, 0.9),
+    ],
     values: [
       reads(immunofixation, [...lambda(8), ['igg-kappa', 4], ['iga-kappa', 4], ...igM(1.5), ['normal', 0.15]]),
       reads('nerve-biopsy', [

@@ -116,7 +116,11 @@ export const systemicNeuropathyCauses: readonly Cause[] = [
     key: 'coeliac-neuropathy',
     group: 'immune',
     label: 'Neuropathy with coeliac disease',
-    produces: [at([...lengthDependent, 'small-fibre-polyneuropathy'], 'uncommon'), inKind(['ganglion'], 'uncommon')],
+    produces: [
+      at(['small-fibre-polyneuropathy'], 'uncommon'),
+      at(lengthDependent, 'rare'),
+      inKind(['ganglion'], 'uncommon'),
+    ],
     tempo: tempos.chronic,
     history: [
       told('coeliac-disease', 15, 0.2),

@@ -446,6 +446,14 @@ const entries: Readonly<Record<string, QuantityEntry>> = {
   },
   'csf-opening-pressure': { label: 'Opening pressure of cerebrospinal fluid', unit: 'cm[H2O]', plausible: [0, 120] },
 
+  // Neurophysiology
+  'motor-conduction-velocity-arm': {
+    label: 'Motor conduction velocity in the arm',
+    unit: 'm/s',
+    plausible: [1, 100],
+    source: recalled('saporta-2011', 'motor velocity of the arm: 38 m/s parts demyelinating from axonal neuropathy'),
+  },
+
   // Bedside measurements
   'forced-vital-capacity': {
     label: 'Forced vital capacity',
@@ -517,12 +525,6 @@ const entries: Readonly<Record<string, QuantityEntry>> = {
     loinc: [loinc('8460-8', 'Systolic blood pressure--standing')],
     unit: 'mm[Hg]',
     plausible: [20, 350],
-  },
-  'motor-conduction-velocity-arm': {
-    label: 'Motor conduction velocity in the arm',
-    unit: 'm/s',
-    plausible: [1, 100],
-    source: recalled('saporta-2011', 'motor velocity of the arm: 38 m/s parts demyelinating from axonal neuropathy'),
   },
   'post-void-residual': { label: 'Post-void residual volume', unit: 'mL', plausible: [0, 6000] },
 
