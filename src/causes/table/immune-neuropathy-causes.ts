@@ -455,7 +455,7 @@ export const immuneNeuropathyCauses: readonly Cause[] = [
     mondo: mondo('MONDO:0001957', 'critical illness polyneuropathy'),
     produces: [at([...lengthDependent, 'motor-polyneuropathy'], 'rare'), inKind(['polyradiculoneuropathy'], 'rare')],
     tempo: tempos.acuteOrSubacute,
-    history: [told(['critical-illness', 'sepsis'], 60, 0.02), told('neuromuscular-blocker', 1.5, 1)],
+    history: [told(['critical-illness', 'sepsis'], 150, 0.01), told('neuromuscular-blocker', 1.5, 1)],
     signs: [shows(['cranial-nerves/facial-weakness', 'cranial-nerves/ophthalmoplegia'], 0.4, 1.1)],
     quantities: [atLeast('csf-protein', 0.45, 'g/L', 0.5, 1.3), axonalVelocity],
     values: [axonal(1.6)],

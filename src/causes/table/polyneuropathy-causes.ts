@@ -44,11 +44,13 @@ export const polyneuropathyCauses: readonly Cause[] = [
     ],
     tempo: tempos.chronic,
     courses: { improving: 0.4, 'relapsing-remitting': 0.3 },
-    age: { from: 35, to: 110, outside: 0.3 },
+    durationDays: { from: 90, outside: 0.3, source: fromMemory },
+    age: { from: 35, to: 110, outside: 0.25 },
     history: [
       told('diabetes-mellitus', 4, 0.15),
       told(['burning-feet', 'neuropathic-pain', 'foot-pain'], 1.2, 0.9),
       told('family/similar-disorder', 0.6, 1),
+      told('family/diabetes', 1.3, 0.95),
     ],
     signs: [
       shows(longStandingSigns, 0.7, 1),
@@ -74,6 +76,7 @@ export const polyneuropathyCauses: readonly Cause[] = [
       at(['length-dependent-polyneuropathy', 'sensory-polyneuropathy'], 'uncommon'),
     ],
     tempo: tempos.chronic,
+    durationDays: { from: 90, outside: 0.3, source: fromMemory },
     age: { from: 40, to: 110, outside: 0.4 },
     history: [
       told('prediabetes', 6, 0.6),
@@ -101,7 +104,7 @@ export const polyneuropathyCauses: readonly Cause[] = [
     tempo: tempos.chronic,
     courses: { progressive: 1, static: 1.3, 'relapsing-remitting': 0.2, improving: 0.3 },
     durationDays: { from: 180, outside: 0.3, source: fromMemory },
-    age: { from: 50, to: 110, outside: 0.3 },
+    age: { from: 50, to: 110, outside: 0.15 },
     history: [
       told('family/similar-disorder', 0.4, 1.1),
       told('diabetes-mellitus', 0.3, 1.2),
@@ -408,7 +411,7 @@ export const polyneuropathyCauses: readonly Cause[] = [
     ],
     tempo: tempos.subacuteOrChronic,
     history: [
-      told('hiv-infection', 20, 0.1),
+      told('hiv-infection', 40, 0.1),
       told(['unprotected-sex', 'injecting-drug-use'], 2.5, 0.8),
       told(['zidovudine', 'stavudine'], 2, 1),
       told(['burning-feet', 'neuropathic-pain', 'foot-pain'], 1.5, 0.7),

@@ -151,7 +151,7 @@ export const systemicNeuropathyCauses: readonly Cause[] = [
     courses: { progressive: 1.4, static: 0.3, improving: 0.2 },
     age: { from: 40, to: 110, outside: 0.3 },
     history: [
-      told('lymphoma', 20, 0.3),
+      told('lymphoma', 30, 0.3),
       told(['weight-loss', 'recent-weight-loss', 'night-sweats'], 3, 0.7),
       told(['neuropathic-pain', 'leg-pain', 'arm-pain', 'back-pain'], 1.8, 0.6),
       told('immunosuppression', 1.5, 1),

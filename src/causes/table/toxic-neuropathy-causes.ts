@@ -30,6 +30,7 @@ export const toxicNeuropathyCauses: readonly Cause[] = [
       at(['autonomic-neuropathy'], 'uncommon'),
     ],
     tempo: tempos.chronic,
+    durationDays: { from: 60, outside: 0.4, source: fromMemory },
     age: { from: 25, to: 110, outside: 0.2 },
     sex: { male: 1.3, female: 0.7 },
     history: [
@@ -50,8 +51,10 @@ export const toxicNeuropathyCauses: readonly Cause[] = [
     label: 'Chemotherapy-induced neuropathy',
     mondo: mondo('MONDO:0100641', 'chemotherapy-induced neuropathy'),
     produces: [
-      at([...lengthDependent, 'small-fibre-polyneuropathy'], 'common'),
+      at([...lengthDependent, 'small-fibre-polyneuropathy'], 'uncommon'),
       at(['motor-polyneuropathy', 'autonomic-neuropathy'], 'rare'),
+      // Vincristine takes strength and reflexes of arms and legs alike.
+      inKind(['polyradiculoneuropathy'], 'rare'),
     ],
     tempo: tempos.subacute,
     courses: { improving: 1.5, static: 1.2 },
@@ -97,10 +100,10 @@ export const toxicNeuropathyCauses: readonly Cause[] = [
     tempo: tempos.subacuteOrChronic,
     courses: { improving: 1.5 },
     history: [
-      told('amiodarone', 12, 0.95),
-      told('metronidazole', 12, 0.95),
+      told('amiodarone', 20, 0.95),
+      told('metronidazole', 20, 0.95),
       told('isoniazid', 8, 0.95),
-      told('nitrofurantoin', 12, 0.95),
+      told('nitrofurantoin', 20, 0.95),
       told('phenytoin', 4, 0.95),
       told(['linezolid', 'dapsone', 'leflunomide', 'disulfiram', 'colchicine', 'tacrolimus', 'ethambutol'], 8, 0.95),
       told(['zidovudine', 'stavudine', 'chloroquine', 'fluoroquinolone'], 4, 0.95),
