@@ -24,6 +24,12 @@ const kinOrTheirFeet = (present: number, absent: number) =>
 /** Lost fibres since childhood tingle little: numb feet that nobody complains of. */
 const fewPositiveSymptoms = told(['paraesthesiae', 'neuropathic-pain', 'burning-feet'], 0.6, 1.4);
 
+/** A high arch is common; with bent toes it tells of muscles weak since childhood. */
+const oldFeet = (absent: number) => [
+  shows(['inspection/pes-cavus'], 6, absent),
+  shows(['inspection/hammer-toes', 'inspection/claw-toes'], 4, 0.8),
+];
+
 /** What took less than two years is not called hereditary lightly. */
 const overYears = { from: 730, outside: 0.25, source: fromMemory };
 
@@ -36,17 +42,18 @@ export const hereditaryNeuropathyCauses: readonly Cause[] = [
     inheritance: ['autosomal-dominant'],
     mondo: mondo('MONDO:0019011', 'Charcot-Marie-Tooth disease type 1'),
     produces: [
-      at(['length-dependent-polyneuropathy', 'motor-polyneuropathy'], 'common'),
-      at(['sensory-polyneuropathy'], 'uncommon'),
+      at(['motor-polyneuropathy'], 'common'),
+      at(['length-dependent-polyneuropathy'], 'uncommon'),
+      at(['sensory-polyneuropathy'], 'rare'),
       inKind(['polyradiculoneuropathy'], 'uncommon'),
     ],
     tempo: tempos.lifelong,
     courses: { progressive: 1.2, static: 1.2, 'relapsing-remitting': 0.2, improving: 0.1 },
     durationDays: overYears,
     age: { from: 0, to: 40, outside: 0.3 },
-    history: [kinOrTheirFeet(10, 0.4), fewPositiveSymptoms],
+    history: [kinOrTheirFeet(14, 0.4), fewPositiveSymptoms],
     signs: [
-      shows(longStandingSigns, 6, 0.25),
+      ...oldFeet(0.25),
       shows(['inspection/thickened-nerve'], 4, 0.95),
       shows(['inspection/wasting'], 1.4, 0.7),
       shows(['inspection/scoliosis'], 2, 1),
@@ -86,15 +93,15 @@ export const hereditaryNeuropathyCauses: readonly Cause[] = [
     mondo: mondo('MONDO:0018993', 'Charcot-Marie-Tooth disease type 2'),
     produces: [
       at(['motor-polyneuropathy'], 'common'),
-      at(['length-dependent-polyneuropathy', 'sensory-polyneuropathy'], 'uncommon'),
+      at(['length-dependent-polyneuropathy', 'sensory-polyneuropathy'], 'rare'),
     ],
     tempo: tempos.lifelong,
     courses: { progressive: 1.3, static: 1, 'relapsing-remitting': 0.2, improving: 0.1 },
     durationDays: overYears,
     age: { from: 0, to: 65, outside: 0.5 },
-    history: [kinOrTheirFeet(10, 0.4), fewPositiveSymptoms],
+    history: [kinOrTheirFeet(14, 0.4), fewPositiveSymptoms],
     signs: [
-      shows(longStandingSigns, 6, 0.35),
+      ...oldFeet(0.35),
       shows(['cranial-nerves/optic-disc-pallor'], 3, 1),
       shows(['inspection/wasting'], 1.4, 0.7),
     ],
@@ -124,8 +131,8 @@ export const hereditaryNeuropathyCauses: readonly Cause[] = [
     inheritance: ['x-linked'],
     mondo: mondo('MONDO:0018994', 'Charcot-Marie-Tooth disease type X'),
     produces: [
-      at(['length-dependent-polyneuropathy', 'motor-polyneuropathy'], 'uncommon'),
-      at(['sensory-polyneuropathy'], 'rare'),
+      at(['motor-polyneuropathy'], 'uncommon'),
+      at(['length-dependent-polyneuropathy', 'sensory-polyneuropathy'], 'rare'),
       inKind(['polyradiculoneuropathy'], 'rare'),
     ],
     tempo: tempos.lifelong,
@@ -134,15 +141,11 @@ export const hereditaryNeuropathyCauses: readonly Cause[] = [
     age: { from: 0, to: 45, outside: 0.3 },
     sex: { male: 1.4, female: 0.7 },
     history: [
-      kinOrTheirFeet(10, 0.4),
+      kinOrTheirFeet(14, 0.4),
       fewPositiveSymptoms,
       told(['transient-ischaemic-attack', 'stroke', 'resolved-deficit'], 2, 1),
     ],
-    signs: [
-      shows(longStandingSigns, 6, 0.3),
-      shows(['inspection/wasting'], 1.4, 0.7),
-      shows(['cranial-nerves/hearing-loss'], 1.5, 1),
-    ],
+    signs: [...oldFeet(0.3), shows(['inspection/wasting'], 1.4, 0.7), shows(['cranial-nerves/hearing-loss'], 1.5, 1)],
     quantities: [
       under(armVelocity, 30, 'm/s', 0.15, 1.3, types),
       // Women with one changed gene often have normal velocities.

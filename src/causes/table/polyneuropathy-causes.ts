@@ -45,11 +45,11 @@ export const polyneuropathyCauses: readonly Cause[] = [
     tempo: tempos.chronic,
     courses: { improving: 0.4, 'relapsing-remitting': 0.3 },
     durationDays: { from: 90, outside: 0.3, source: fromMemory },
-    age: { from: 35, to: 110, outside: 0.25 },
+    age: { from: 30, to: 110, outside: 0.15 },
     history: [
       told('diabetes-mellitus', 4, 0.15),
       told(['burning-feet', 'neuropathic-pain', 'foot-pain'], 1.2, 0.9),
-      told('family/similar-disorder', 0.6, 1),
+      told('family/similar-disorder', 0.5, 1),
       told('family/diabetes', 1.3, 0.95),
     ],
     signs: [
@@ -106,12 +106,12 @@ export const polyneuropathyCauses: readonly Cause[] = [
     durationDays: { from: 180, outside: 0.3, source: fromMemory },
     age: { from: 50, to: 110, outside: 0.15 },
     history: [
-      told('family/similar-disorder', 0.4, 1.1),
+      told(['family/similar-disorder', 'family/high-arched-feet', 'family/peripheral-neuropathy'], 0.3, 1.3),
       told('diabetes-mellitus', 0.3, 1.2),
       told('alcohol-excess', 0.4, 1.1),
       told(['light-headed-on-standing', 'weight-loss', 'recent-weight-loss'], 0.5, 1.1),
     ],
-    signs: [shows(longStandingSigns, 0.35, 1.1), shows(['autonomic/orthostatic-hypotension'], 0.4, 1.05)],
+    signs: [shows(longStandingSigns, 0.2, 1.1), shows(['autonomic/orthostatic-hypotension'], 0.4, 1.05)],
     quantities: [
       atLeast('hba1c', 6.5, '%', 0.3, 1.3, glucoseThresholds),
       under('vitamin-b12', 133, 'pmol/L', 0.3, 1.2, b12Thresholds),
