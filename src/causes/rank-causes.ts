@@ -25,7 +25,7 @@ const worthNaming = 0.005;
  * all causes considered are normalised, with the probability of the sites of which the tables know no cause beside them. The first eight are returned, after the third only those of at least half a
  * percent, so that the probabilities returned sum to at most 1. The order of findings and of history does not matter.
  *
- * Where no place is named (nothing abnormal, too little examined) only causes are considered for which the history, a sign
+ * Where it is open whether anything is wrong (nothing abnormal, too little examined) only causes are considered for which the history, a sign
  * or a result speaks by itself. Findings that no lesion explains together have causes of their own beside those of the sites.
  *
  * @returns an empty list when nothing speaks for any cause, or when the tables know no cause of the sites that are likeliest
@@ -41,6 +41,7 @@ export function rankCauses(exam: Exam, localisation: Localisation): readonly Ran
   const isSupported = (cause: Cause): boolean => weigh(cause).isSupported;
   const { prior, listed, unlisted } = priorOfCauses(consideredSites(localisation), isSupported);
   if (prior.size === 0 || unlisted > listed) return [];
+  allowForDoubt(prior, allCauses.filter(isSupported));
   const scored = [...prior].map(([cause, share]) => {
     const weight = weigh(cause);
     return { cause, weight, score: share * weight.ratio };
@@ -70,11 +71,15 @@ interface ConsideredSite extends Pick<RankedLocalisation, 'site' | 'kind' | 'lev
 /** Site under which the tables have the causes of findings that no lesion explains together. */
 const notAnatomical = 'not-anatomical';
 
+/** Where too little was examined to name one place, but it is as good as certain that something is wrong, causes are named all the same. Judged. */
+const mayBeNothing = 0.2;
+
 /** How much of the probability goes to those causes when that is the conclusion. Judged. */
 const notAnatomicalShare = 0.6;
 
 function consideredSites({ conclusion, localisations }: Localisation): readonly ConsideredSite[] {
-  const isNamed = namesAPlace(conclusion);
+  const nothing = localisations.find(({ kind }) => kind === 'none')?.probability ?? 0;
+  const isNamed = namesAPlace(conclusion) || (conclusion === 'insufficient' && nothing <= mayBeNothing);
   const sites = localisations.map(({ site, kind, level, probability }) => ({
     site,
     kind,
@@ -98,7 +103,7 @@ function causeCoding(cause: Cause): Coding {
 
 /** What the sites make of each cause, and the probability of the sites of which the tables know causes, or none. */
 interface CausePrior {
-  readonly prior: ReadonlyMap<Cause, number>;
+  readonly prior: Map<Cause, number>;
   readonly listed: number;
   readonly unlisted: number;
 }
@@ -120,6 +125,17 @@ function priorOfCauses(sites: readonly ConsideredSite[], isSupported: (cause: Ca
     }
   }
   return { prior, listed, unlisted };
+}
+
+/**
+ * How much of the probability is kept for causes of places that the localisation does not name: it may be wrong. It goes in
+ * equal parts to the causes for which the history, a sign or a result speaks. Judged.
+ */
+const doubt = 0.03;
+
+function allowForDoubt(prior: Map<Cause, number>, supported: readonly Cause[]): void {
+  for (const [cause, share] of prior) prior.set(cause, share * (1 - doubt));
+  for (const cause of supported) prior.set(cause, (prior.get(cause) ?? 0) + doubt / supported.length);
 }
 
 /** A row that names the site outranks a row that names its kind; of equals the larger share counts. */

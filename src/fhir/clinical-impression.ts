@@ -4,8 +4,10 @@ import type { Assessment } from '../workup/assessment.ts';
 import { conceptOf, localConcept } from './codings.ts';
 import {
   concludedSite,
+  evidenceIds,
   localisationName,
   localisationNarrative,
+  patternConcept,
   percent,
   percentText,
   redFlagName,
@@ -26,7 +28,9 @@ export const impressionName = 'impression';
 const causesShown = 5;
 
 /**
- * The computed impression: localisation first, then the leading causes, then the abnormal findings as phenotype terms.
+ * The computed impression: pattern and localisation first, then the leading causes, each with the Observation that speaks
+ * most for it (or the localisation, where none does), then the abnormal findings as phenotype terms. What the leading
+ * causes rest on besides stands in the supporting information.
  * It stays in progress and has no assessor, because nobody has reviewed it; a clinician who adopts it completes it.
  */
 export function clinicalImpression(
@@ -61,7 +65,7 @@ export function clinicalImpression(
     protocol: [modelUri(modelVersion), ...guidanceOf(assessment)],
     ...(isBlank(presentation) ? {} : { summary: fhirText(presentation) }),
     finding: findings(exam, assessment, frame),
-    supportingInfo: [frame.ref(rankedCausesName)],
+    supportingInfo: [rankedCausesName, ...restingOn(exam, assessment, frame)].map(frame.ref),
     ...(isBlank(caution) ? {} : { note: [{ text: fhirText(caution) }] }),
   };
 }
@@ -73,11 +77,14 @@ function guidanceOf({ workup }: Assessment): readonly string[] {
 
 function findings(exam: Exam, assessment: Assessment, frame: Frame): ClinicalImpressionFinding[] {
   const { causes } = assessment;
+  const evidence = evidenceIds(exam, frame);
   const total = causes.length;
   return [
+    patternFinding(assessment, frame),
     localisationFinding(assessment, frame),
     ...causes.slice(0, causesShown).map((cause, index) => ({
       itemCodeableConcept: conceptOf(cause.code, cause.label),
+      itemReference: frame.ref(evidence(cause.supporting)[0] ?? localisationName),
       basis: [`Rank ${index + 1} of ${total}, ${percentText(cause.probability)}.`, ...reasonTexts(cause)].join(' '),
     })),
     ...exam.findings.flatMap((finding) => {
@@ -93,6 +100,16 @@ function findings(exam: Exam, assessment: Assessment, frame: Frame): ClinicalImp
           ];
     }),
   ];
+}
+
+function patternFinding(assessment: Assessment, frame: Frame): ClinicalImpressionFinding {
+  return { itemCodeableConcept: patternConcept(assessment), itemReference: frame.ref(localisationName) };
+}
+
+/** The Observations for and against the leading causes, each once. */
+function restingOn(exam: Exam, { causes }: Assessment, frame: Frame): readonly string[] {
+  const reasons = causes.slice(0, causesShown).flatMap(({ supporting, against }) => [...supporting, ...against]);
+  return evidenceIds(exam, frame)(reasons);
 }
 
 function localisationFinding(assessment: Assessment, frame: Frame): ClinicalImpressionFinding {

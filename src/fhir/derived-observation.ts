@@ -33,7 +33,7 @@ export function concludedSite({ conclusion, localisations }: Assessment): Ranked
  */
 export function localisationObservation(assessment: Assessment, evidence: EvidenceIds, frame: Frame): Observation {
   const id = frame.id(localisationName);
-  const { conclusion, localisations, pattern } = assessment;
+  const { conclusion, localisations } = assessment;
   const leading = localisations[0];
   const site = concludedSite(assessment);
   const value =
@@ -43,7 +43,7 @@ export function localisationObservation(assessment: Assessment, evidence: Eviden
   const candidates = localisations.slice(0, candidatesShown);
   const component: ObservationComponent[] = [
     { code: localConcept('localisationConclusion'), valueCodeableConcept: conclusions[conclusion] },
-    { code: localConcept('localisationPattern'), valueCodeableConcept: { text: fhirText(pattern.label) } },
+    { code: localConcept('localisationPattern'), valueCodeableConcept: patternConcept(assessment) },
     ...(leading === undefined
       ? []
       : [
@@ -63,6 +63,11 @@ export function localisationObservation(assessment: Assessment, evidence: Eviden
     ...derivedFrom(evidence(used), frame),
     component,
   };
+}
+
+/** The syndromic pattern as a code of our own. */
+export function patternConcept({ pattern }: Assessment): CodeableConcept {
+  return concept(systems.pattern, pattern.key, fhirText(pattern.label));
 }
 
 /** The leading sites in words, as said in every narrative about the localisation. */

@@ -39,6 +39,21 @@ export const works = {
   'nice-ng234': 'NICE NG234 Spinal metastases and metastatic spinal cord compression. 2023.',
   'girft-ces-2023': 'GIRFT National suspected cauda equina syndrome pathway. 2023.',
   'nice-ng128': 'NICE NG128 Stroke and transient ischaemic attack in over 16s. 2019, updated 2022.',
+  'cervical-dissection-2022':
+    'Keser Z et al. Cervical artery dissections: etiopathogenesis and management. Vasc Health Risk Manag 2022;18:685-700.',
+  'boston-criteria-2022':
+    'Charidimou A et al. Boston criteria version 2.0 for cerebral amyloid angiopathy. Lancet Neurol 2022;21:714-25.',
+  'cadasil-gene-reviews': 'CADASIL. GeneReviews, University of Washington, Seattle.',
+  'rcvs-2012': 'Ducros A. Reversible cerebral vasoconstriction syndrome. Lancet Neurol 2012;11:906-17.',
+  'pres-2021':
+    'Clinical characteristics and outcomes of patients admitted for posterior reversible encephalopathy syndrome. BMC Neurol 2021, doi 10.1186/s12883-021-02143-6.',
+  'cns-vasculitis-2011': 'Hajj-Ali RA et al. Primary angiitis of the CNS. Lancet Neurol 2011;10:561-72.',
+  'moyamoya-2009': 'Scott RM, Smith ER. Moyamoya disease and moyamoya syndrome. N Engl J Med 2009;360:1226-37.',
+  'cavernoma-2012': 'Al-Shahi Salman R et al. Cerebral cavernous malformations. Lancet Neurol 2012;11:217-24.',
+  'venous-thrombosis-2012':
+    'Bousser MG, Crassard I. Cerebral venous thrombosis, pregnancy and oral contraceptives. Thromb Res 2012;130 Suppl 1:S19-22.',
+  'subdural-2002':
+    'Adhiyaman V et al. Chronic subdural haematoma in the elderly. Postgrad Med J 2002;78:71-5; J R Soc Med 2002;95:290-2.',
   'nice-ng239': 'NICE NG239 Vitamin B12 deficiency in over 16s. 2024.',
   'nice-ng59': 'NICE NG59 Low back pain and sciatica in over 16s. 2016, updated 2020.',
   'ada-standards': 'American Diabetes Association. Standards of Care in Diabetes, diagnosis and classification.',
@@ -63,6 +78,20 @@ export const works = {
   'nmosd-2015': 'Wingerchuk DM et al. International consensus diagnostic criteria for NMOSD. Neurology 2015;85:177-89.',
   'cord-infarction-2019':
     'Zalewski NL et al. Characteristics of spontaneous spinal cord infarction. JAMA Neurol 2019;76:56-63.',
+  'adem-2013':
+    'Krupp LB et al. Criteria for pediatric multiple sclerosis and immune-mediated demyelination. Mult Scler 2013;19:1261-7.',
+  'pml-2013': 'Berger JR et al. PML diagnostic criteria: AAN consensus statement. Neurology 2013;80:1430-8.',
+  'neuro-behcet-2019':
+    "Neuro-Behçet's disease by the international consensus recommendation, 110 patients. J Clin Neurol 2019, PMC6785476.",
+  'autoimmune-encephalitis-2016':
+    'Graus F et al. A clinical approach to diagnosis of autoimmune encephalitis. Lancet Neurol 2016;15:391-404.',
+  'viral-encephalitis-2012':
+    'Solomon T et al. Management of suspected viral encephalitis in adults: UK guideline. J Infect 2012;64:347-73.',
+  'listeria-brainstem-1993':
+    'Armstrong RW, Fung PC. Brainstem encephalitis due to Listeria monocytogenes: case report and review. Clin Infect Dis 1993;16:689-702.',
+  'neurocysticercosis-2017':
+    'Del Brutto OH et al. Revised diagnostic criteria for neurocysticercosis. J Neurol Sci 2017;372:202-10.',
+  'cns-lymphoma-2017': 'Grommes C, DeAngelis LM. Primary CNS lymphoma. J Clin Oncol 2017;35:2410-8.',
   'transverse-myelitis-2002':
     'Transverse Myelitis Consortium Working Group. Proposed diagnostic criteria. Neurology 2002;59:499-505.',
   'cook-2010':
@@ -107,6 +136,25 @@ export const works = {
   'neuralgic-amyotrophy-2016': 'van Eijk JJJ et al. Neuralgic amyotrophy: an update. Muscle Nerve 2016;53:337-50.',
   'bells-palsy-2013':
     "Baugh RF et al. Clinical practice guideline: Bell's palsy. Otolaryngol Head Neck Surg 2013;149(3 Suppl):S1-27.",
+  'facial-palsy-peitersen-2002':
+    "Peitersen E. Bell's palsy: the spontaneous course of 2,500 peripheral facial nerve palsies of different etiologies. Acta Otolaryngol Suppl 2002;549:4-30.",
+  'ramsay-hunt-2001': 'Sweeney CJ, Gilden DH. Ramsay Hunt syndrome. J Neurol Neurosurg Psychiatry 2001;71:149-54.',
+  'vestibular-neuritis-2015': 'Strupp M, Magnusson M. Acute unilateral vestibulopathy. Neurol Clin 2015;33:669-85.',
+  'meniere-2015': 'Lopez-Escamez JA et al. Diagnostic criteria for Meniere disease. J Vestib Res 2015;25:1-7.',
+  'sudden-hearing-loss-2019':
+    'Chandrasekhar SS et al. Clinical practice guideline: sudden hearing loss (update). Otolaryngol Head Neck Surg 2019;161(1 Suppl):S1-45.',
+  'vestibular-schwannoma-1997':
+    'Matthies C, Samii M. Management of 1000 vestibular schwannomas: clinical presentation. Neurosurgery 1997;40:1-10.',
+  'trigeminal-neuralgia-ean-2019':
+    'Bendtsen L et al. European Academy of Neurology guideline on trigeminal neuralgia. Eur J Neurol 2019;26:831-49.',
+  'numb-chin-1992': 'Lossos A, Siegal T. Numb chin syndrome in cancer patients. Neurology 1992;42:1181-4.',
+  'trigeminal-sensory-neuropathy-1990':
+    'Hagen NA et al. Trigeminal sensory neuropathy associated with connective tissue diseases. Neurology 1990;40:891-6.',
+  'vocal-fold-2007':
+    'Rosenthal LHS et al. Vocal fold immobility: a longitudinal analysis of etiology over 20 years. Laryngoscope 2007;117:1864-70.',
+  'twelfth-nerve-1996': 'Keane JR. Twelfth-nerve palsy: analysis of 100 cases. Arch Neurol 1996;53:561-6.',
+  'smell-loss-1991':
+    'Deems DA et al. Smell and taste disorders, a study of 750 patients. Arch Otolaryngol Head Neck Surg 1991;117:519-28.',
   'mg-crisis-2011': 'Wendell LC, Levine JM. Myasthenic crisis. Neurohospitalist 2011;1:16-22.',
   'gcs-1974':
     'Teasdale G, Jennett B. Assessment of coma and impaired consciousness: a practical scale. Lancet 1974;304:81-4.',
@@ -119,8 +167,6 @@ export const works = {
   'nice-ng71': "NICE NG71 Parkinson's disease in adults. 2017.",
   'mds-parkinson-2015':
     "Postuma RB et al. MDS clinical diagnostic criteria for Parkinson's disease. Mov Disord 2015;30:1591-601.",
-  'autoimmune-encephalitis-2016':
-    'Graus F et al. A clinical approach to diagnosis of autoimmune encephalitis. Lancet Neurol 2016;15:391-404.',
   'functional-signs-2014':
     'Daum C, Hubschmid M, Aybek S. Positive signs in conversion disorder. J Neurol Neurosurg Psychiatry 2014;85:180-90.',
   'bppv-2017':
@@ -132,14 +178,78 @@ export const works = {
   'cvt-2017': 'Ferro JM et al. ESO guideline on cerebral venous thrombosis. Eur J Neurol 2017;24:1203-13.',
   'pituitary-apoplexy-2011':
     'Rajasekaran S et al. UK guidelines for the management of pituitary apoplexy. Clin Endocrinol 2011;74:9-20.',
+  'bacterial-meningitis-2004':
+    'van de Beek D et al. Clinical features and prognostic factors in adults with bacterial meningitis. N Engl J Med 2004;351:1849-59.',
+  'meningitis-uk-2016':
+    'McGill F et al. UK joint specialist societies guideline on acute meningitis in adults. J Infect 2016;72:405-38.',
+  'tuberculous-meningitis-2002':
+    'Thwaites GE et al. Diagnosis of adult tuberculous meningitis by use of clinical and laboratory features. Lancet 2002;360:1287-92.',
+  'cryptococcal-2010':
+    'Perfect JR et al. Clinical practice guidelines for the management of cryptococcal disease. Clin Infect Dis 2010;50:291-322.',
+  'neurosarcoidosis-2018':
+    'Stern BJ et al. Definition and consensus diagnostic criteria for neurosarcoidosis. JAMA Neurol 2018;75:1546-53.',
+  'neurosyphilis-2019': 'Ropper AH. Neurosyphilis. N Engl J Med 2019;381:1358-63.',
+  'pachymeningitis-2014':
+    'Yonekawa T et al. A nationwide survey of hypertrophic pachymeningitis in Japan. J Neurol Neurosurg Psychiatry 2014;85:732-9.',
   'nice-ng228': 'NICE NG228 Subarachnoid haemorrhage caused by a ruptured aneurysm. 2022.',
   'nice-ng217': 'NICE NG217 Epilepsies in children, young people and adults. 2022, updated 2025.',
   'bsr-gca-2020':
     'Mackie SL et al. British Society for Rheumatology guideline on giant cell arteritis. Rheumatology 2020;59:e1-23.',
+  'delirium-2014': 'Inouye SK et al. Delirium in elderly people. Lancet 2014;383:911-22.',
+  'septic-encephalopathy-2012': 'Gofton TE, Young GB. Sepsis-associated encephalopathy. Nat Rev Neurol 2012;8:557-66.',
+  'hepatic-encephalopathy-2014':
+    'Vilstrup H et al. Hepatic encephalopathy in chronic liver disease: AASLD/EASL guideline. Hepatology 2014;60:715-35.',
+  'osmotic-demyelination-2014':
+    'Singh TD et al. Central pontine and extrapontine myelinolysis: a systematic review. Eur J Neurol 2014;21:1443-50.',
+  'melas-1994': 'Hirano M, Pavlakis SG. MELAS: current concepts. J Child Neurol 1994;9:4-13.',
+  'transient-amnesia-1990':
+    'Hodges JR, Warlow CP. Syndromes of transient amnesia: towards a classification. J Neurol Neurosurg Psychiatry 1990;53:834-43.',
+  'vestibular-migraine-2012': 'Lempert T et al. Vestibular migraine: diagnostic criteria. J Vestib Res 2012;22:167-72.',
+  'syncope-esc-2018': 'Brignole M et al. ESC guidelines for syncope. Eur Heart J 2018;39:1883-948.',
+  'rolak-1992':
+    "Rolak LA et al. Clinical features of Todd's post-epileptic paralysis. J Neurol Neurosurg Psychiatry 1992;55:63-4.",
+  'alzheimer-2011':
+    "McKhann GM et al. The diagnosis of dementia due to Alzheimer's disease. Alzheimers Dement 2011;7:263-9.",
+  'frontotemporal-2011':
+    'Rascovsky K et al. Criteria for the behavioural variant of frontotemporal dementia. Brain 2011;134:2456-77.',
+  'aphasia-2011': 'Gorno-Tempini ML et al. Classification of primary progressive aphasia. Neurology 2011;76:1006-14.',
+  'posterior-atrophy-2017':
+    'Crutch SJ et al. Consensus classification of posterior cortical atrophy. Alzheimers Dement 2017;13:870-84.',
+  'cjd-tests-table':
+    'Review of Creutzfeldt-Jakob disease in the Cleveland Clinic Journal of Medicine, table of sensitivity and specificity of tests.',
+  'chiari-1999': 'Milhorat TH et al. Chiari I malformation redefined: 364 patients. Neurosurgery 1999;44:1005-17.',
   'caine-1997':
     'Caine D et al. Operational criteria for the classification of chronic alcoholics: Wernicke encephalopathy. J Neurol Neurosurg Psychiatry 1997;62:51-60.',
   'third-nerve-cohort-2017':
     'Fang C et al. Incidence and etiologies of acquired third nerve palsy. JAMA Ophthalmol 2017;135:23-8.',
+  'fourth-nerve-2018':
+    'Dosunmu EO et al. Incidence and etiology of presumed fourth cranial nerve palsy. Am J Ophthalmol 2018;185:110-4.',
+  'sixth-nerve-2004':
+    'Patel SV et al. Incidence, associations, and evaluation of sixth nerve palsy using a population-based method. Ophthalmology 2004;111:369-75.',
+  'cavernous-sinus-1996': 'Keane JR. Cavernous sinus syndrome: analysis of 151 cases. Arch Neurol 1996;53:967-71.',
+  'cavernous-thrombosis-1986':
+    'Southwick FS et al. Septic thrombosis of the dural venous sinuses. Medicine 1986;65:82-106.',
+  'mucormycosis-2005': 'Spellberg B et al. Novel perspectives on mucormycosis. Clin Microbiol Rev 2005;18:556-69.',
+  'zoster-ophthalmicus-2008': 'Liesegang TJ. Herpes zoster ophthalmicus. Ophthalmology 2008;115(2 Suppl):S3-12.',
+  'thyroid-eye-2021':
+    "Bartalena L et al. European Group on Graves' Orbitopathy guideline. Eur J Endocrinol 2021;185:G43-67.",
+  'ichd-3': 'International Classification of Headache Disorders, 3rd ed. Cephalalgia 2018;38:1-211.',
+  'cervical-dissection-2009': 'Debette S, Leys D. Cervical-artery dissections. Lancet Neurol 2009;8:668-78.',
+  'horner-1980':
+    "Maloney WF et al. Evaluation of the causes and accuracy of pharmacologic localization in Horner's syndrome. Am J Ophthalmol 1980;90:394-402.",
+  'adie-1977': "Thompson HS. Adie's syndrome: some new observations. Trans Am Ophthalmol Soc 1977;75:587-626.",
+  'gca-signs-2020':
+    'van der Geest KSM et al. Diagnostic accuracy of symptoms, physical signs, and laboratory tests for giant cell arteritis. JAMA Intern Med 2020;180:1295-304.',
+  'optic-neuritis-1991':
+    'Optic Neuritis Study Group. The clinical profile of optic neuritis. Arch Ophthalmol 1991;109:1673-8.',
+  'optic-neuritis-2022':
+    'Petzold A et al. Diagnosis and classification of optic neuritis. Lancet Neurol 2022;21:1120-34.',
+  'ischaemic-optic-2009': 'Hayreh SS. Ischemic optic neuropathy. Prog Retin Eye Res 2009;28:34-62.',
+  'retinal-artery-2021':
+    'Mac Grory B et al. Management of central retinal artery occlusion: American Heart Association statement. Stroke 2021;52:e282-94.',
+  'mitochondrial-optic-2009':
+    'Yu-Wai-Man P et al. Inherited mitochondrial optic neuropathies. J Med Genet 2009;46:145-58.',
+  'toxic-optic-2011': 'Sharma P, Sharma R. Toxic optic neuropathy. Indian J Ophthalmol 2011;59:137-41.',
   'iih-consensus-2018':
     'Mollan SP et al. Idiopathic intracranial hypertension: consensus guidelines on management. J Neurol Neurosurg Psychiatry 2018;89:1088-100.',
   'autonomic-dysreflexia-2005':

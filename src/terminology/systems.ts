@@ -27,6 +27,8 @@ export const systems = {
   notTestedReason: `${canonicalBase}/CodeSystem/not-tested-reason`,
   method: `${canonicalBase}/CodeSystem/exam-method`,
   conclusion: `${canonicalBase}/CodeSystem/localisation-conclusion`,
+  /** Syndromic patterns: `polyneuropathy`, `myelopathy`. */
+  pattern: `${canonicalBase}/CodeSystem/localisation-pattern`,
   /** Kinds of error and fault in an OperationOutcome. */
   fault: `${canonicalBase}/CodeSystem/fault`,
   resourceTag: `${canonicalBase}/CodeSystem/resource-tag`,

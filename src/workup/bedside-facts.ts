@@ -130,6 +130,13 @@ export function bedsideFacts(exam: Exam, localisation: Localisation): BedsideFac
   };
 }
 
+/** Cord signs of more than four weeks that lie at a cervical level, without fever or cancer: the neck is imaged, not the whole spine. */
+export function isSlowlyCervical({ localisation, beganWithin, told }: BedsideFacts): boolean {
+  const cord = localisation.localisations.find(({ kind }) => kind === 'cord');
+  const isNeck = cord?.level?.startsWith('C') ?? false;
+  return isNeck && beganWithin(28) === 'no' && told('cancer', 'lymphoma', 'fever', 'night-spinal-pain').length === 0;
+}
+
 function stated(query: ExamQuery, key: string): readonly Reason[] {
   const statement = query.history(key);
   return statement === undefined ? [] : [historyReason(statement)];

@@ -164,4 +164,28 @@ export const movementTests: readonly WorkupRule[] = [
     because: 'too much of the medicine in the blood',
     source: recalled('adams-victor', 'cerebellar effects of medicines'),
   },
+  {
+    tests: ['mri-brain', 'autonomic-tests', 'bladder-scan', 'lying-standing-blood-pressure'],
+    causes: ['multiple-system-atrophy'],
+    tier: 2,
+    priority: 'routine',
+    because: 'wasting of pons and putamen, and how far autonomic function has gone',
+    source: recalled('mds-parkinson-2015'),
+  },
+  {
+    tests: ['ct-chest', 'ct-abdomen'],
+    causes: ['paraneoplastic-cerebellar-degeneration'],
+    tier: 1,
+    priority: 'urgent',
+    because: 'a tumour of ovary, breast or lung',
+    source: recalled('adams-victor', 'paraneoplastic disorders'),
+  },
+  {
+    tests: ['thiamine'],
+    causes: ['alcoholic-cerebellar-degeneration'],
+    tier: 2,
+    priority: 'routine',
+    because: 'drink empties the stores of thiamine',
+    source: recalled('caine-1997'),
+  },
 ];

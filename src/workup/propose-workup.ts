@@ -43,6 +43,9 @@ const priorityOrder: Readonly<Record<WorkupItem['priority'], number>> = { stat: 
 /** A leading cause must be at least this likely before guidance on it keeps a test back. Judged. */
 const leadingFrom = 0.4;
 
+/** Imaging that the whole spine includes. */
+const partsOfTheSpine = ['mri-cervical-spine', 'mri-lumbar-spine'] as const;
+
 /** What to do next, and what guidance says is not needed. */
 export interface Workup {
   readonly workup: readonly WorkupItem[];
@@ -51,7 +54,8 @@ export interface Workup {
 
 /**
  * The tests to consider, most pressing first: by red flag, by kind of site and by cause. A test whose result came with
- * the exam is left out, and so is one that guidance finds needless, unless a red flag asks for it. When no place or
+ * the exam is left out, and so is one that guidance finds needless, unless a
+ * red flag asks for it; one that is unsafe is left out whatever asks. When no place or
  * process is named only a red flag or a cause can ask for a test.
  */
 export function proposeWorkup(
@@ -78,9 +82,13 @@ export function proposeWorkup(
       if (known === undefined || isMorePressing(rule, known)) best.set(test, rule);
     }
   }
+  if (best.has('mri-whole-spine')) for (const part of partsOfTheSpine) best.delete(part);
   const withheld = withheldTests.filter((rule) => isWithheld(rule, causes, localisation, facts));
   const isNeedless = (test: string, { flags }: WorkupRule): boolean =>
-    !asksByFlag(flags, situation) && withheld.some(({ tests }) => tests === 'all' || tests.includes(test));
+    withheld.some(
+      ({ tests, outranksFlags }) =>
+        (tests === 'all' || tests.includes(test)) && (outranksFlags === true || !asksByFlag(flags, situation)),
+    );
   const workup = investigations
     .flatMap((test) => {
       const rule = best.get(test.key);
@@ -128,7 +136,8 @@ function isWithheld(
   const byCause =
     cause !== undefined && cause.probability >= leadingFrom && (rule.causes?.includes(cause.key) ?? false);
   const bySite = site !== undefined && (rule.sites?.includes(site.site) ?? false);
-  return (byCause || bySite) && (rule.when?.(facts) ?? true);
+  const byItself = rule.causes === undefined && rule.sites === undefined;
+  return (byCause || bySite || byItself) && (rule.when?.(facts) ?? true);
 }
 
 /** LOINC where a code says the same, else the local code. */

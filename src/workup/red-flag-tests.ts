@@ -1,4 +1,5 @@
 import { commonPractice, read, recalled } from '../kernel/cite.ts';
+import { isSlowlyCervical } from './bedside-facts.ts';
 import type { WorkupRule } from './workup-rule.ts';
 
 const gbs = read('ean-pns-gbs-2023');
@@ -37,7 +38,7 @@ export const redFlagTests: readonly WorkupRule[] = [
   },
   {
     tests: ['mri-whole-spine'],
-    flags: ['suspected-spinal-metastases', 'progressive-cord-signs', 'nitrous-oxide-myeloneuropathy'],
+    flags: ['suspected-spinal-metastases', 'nitrous-oxide-myeloneuropathy'],
     tier: 1,
     priority: 'urgent',
     because: 'cord signs or spinal pain in cancer need imaging of the spine',
@@ -178,5 +179,23 @@ export const redFlagTests: readonly WorkupRule[] = [
     priority: 'urgent',
     because: 'weak breathing often goes with weak swallowing',
     source: read('nice-ng127', 'limb or neck weakness with swallowing impairment'),
+  },
+  {
+    tests: ['mri-cervical-spine'],
+    flags: ['progressive-cord-signs'],
+    when: isSlowlyCervical,
+    tier: 1,
+    priority: 'urgent',
+    because: 'the arms are affected too: the neck part of the cord must be seen',
+    source: read('nice-ng127', 'limb weakness and gait unsteadiness'),
+  },
+  {
+    tests: ['mri-whole-spine'],
+    flags: ['progressive-cord-signs'],
+    when: (facts) => !isSlowlyCervical(facts),
+    tier: 1,
+    priority: 'urgent',
+    because: 'cord signs that grow need imaging of the spine',
+    source: read('nice-ng127', 'limb weakness and gait unsteadiness'),
   },
 ];

@@ -1,4 +1,5 @@
 import { commonPractice, read, recalled } from '../kernel/cite.ts';
+import { isSlowlyCervical } from './bedside-facts.ts';
 import type { WorkupRule } from './workup-rule.ts';
 
 const emgBook = recalled('preston-shapiro');
@@ -81,7 +82,7 @@ export const siteTests: readonly WorkupRule[] = [
   },
   {
     tests: ['lumbar-puncture', 'mri-whole-spine', 'borrelia-serology', 'hiv-test', 'syphilis-serology', 'csf-cytology'],
-    sites: ['nerve-roots'],
+    sites: ['polyradiculopathy'],
     tier: 1,
     priority: 'urgent',
     because: 'several roots: infection, inflammation or cancer of the meninges',
@@ -98,8 +99,18 @@ export const siteTests: readonly WorkupRule[] = [
 
   // Cord
   {
+    tests: ['mri-cervical-spine'],
+    kinds: ['cord'],
+    when: isSlowlyCervical,
+    tier: 1,
+    priority: 'urgent',
+    because: 'signs of the neck part of the cord that grow slowly: most often compression by a worn spine',
+    source: read('nice-ng127', 'limb weakness and gait unsteadiness'),
+  },
+  {
     tests: ['mri-whole-spine'],
     kinds: ['cord'],
+    when: (facts) => !isSlowlyCervical(facts),
     tier: 1,
     priority: 'urgent',
     because: 'a cord syndrome needs imaging of the whole cord before anything else',

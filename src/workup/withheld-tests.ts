@@ -4,6 +4,15 @@ import type { WithholdRule } from './workup-rule.ts';
 const imaging = ['mri-brain', 'ct-head', 'mri-whole-spine', 'mri-cervical-spine', 'mri-lumbar-spine', 'ct-angiography'];
 const headImaging = ['mri-brain', 'ct-head', 'ct-angiography'];
 
+/** Findings of imaging that forbid a lumbar puncture. */
+const massResults: ReadonlySet<string> = new Set([
+  'space-occupying',
+  'ring-enhancing',
+  'hydrocephalus',
+  'subdural-haematoma',
+  'haemorrhage',
+]);
+
 /** Where published guidance says that a test is not needed. A red flag that asks for the test outranks every row. */
 export const withheldTests: readonly WithholdRule[] = [
   {
@@ -123,5 +132,23 @@ export const withheldTests: readonly WithholdRule[] = [
     causes: ['adie-tonic-pupil', 'pharmacological-pupil'],
     because: 'a tonic or drugged pupil alone, without a drooping lid or double vision, is not a third nerve palsy',
     source: commonPractice,
+  },
+  {
+    key: 'no-lumbar-puncture-below-a-mass',
+    label: 'Lumbar puncture',
+    tests: [
+      'lumbar-puncture',
+      'csf-opening-pressure',
+      'csf-viral-pcr',
+      'csf-cytology',
+      'csf-oligoclonal-bands',
+      'csf-tap-test',
+    ],
+    when: ({ query }) =>
+      ['mri-brain', 'ct-head'].some((key) => massResults.has(query.result(key)?.value ?? '')) ||
+      query.hasAbnormal('higher-function/coma'),
+    outranksFlags: true,
+    because: 'a mass has been seen, or consciousness is lost: fluid taken from below may let the brain slip',
+    source: recalled('nice-ng240', 'when lumbar puncture is unsafe'),
   },
 ];

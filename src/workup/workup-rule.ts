@@ -27,10 +27,12 @@ export interface WithholdRule {
   /** What is not needed, in words: "imaging of the spine". */
   readonly label: string;
   readonly tests: readonly string[] | 'all';
-  /** The leading cause, at least as likely as `leadingFrom`. */
+  /** The leading cause, at least as likely as `leadingFrom`; without cause and site the condition alone decides. */
   readonly causes?: readonly string[];
   readonly sites?: readonly string[];
   readonly when?: (facts: BedsideFacts) => boolean;
+  /** Whether the test is unsafe here, whatever asks for it. */
+  readonly outranksFlags?: boolean;
   readonly because: string;
   readonly source: Source;
 }

@@ -1,14 +1,30 @@
 import { autonomicAndGanglionCauses } from './autonomic-and-ganglion-causes.ts';
 import { brainCauses } from './brain-causes.ts';
+import { brainInflammationCauses } from './brain-inflammation-causes.ts';
 import type { Cause } from './cause.ts';
+import { cognitiveDeclineCauses } from './cognitive-decline-causes.ts';
 import { cordCauses } from './cord-causes.ts';
+import { cordDiseaseCauses } from './cord-disease-causes.ts';
+import { cranialNerveCauses } from './cranial-nerve-causes.ts';
+import { encephalopathyCauses } from './encephalopathy-causes.ts';
+import { eyeMovementCauses } from './eye-movement-causes.ts';
 import { focalCauses } from './focal-causes.ts';
+import { hearingAndBalanceCauses } from './hearing-and-balance-causes.ts';
+import { hereditaryMuscleCauses } from './hereditary-muscle-causes.ts';
 import { hereditaryNeuropathyCauses } from './hereditary-neuropathy-causes.ts';
 import { immuneNeuropathyCauses } from './immune-neuropathy-causes.ts';
-import { motorCauses } from './motor-causes.ts';
+import { junctionCauses } from './junction-causes.ts';
+import { meningealAndPressureCauses } from './meningeal-and-pressure-causes.ts';
+import { motorNeuronCauses } from './motor-neuron-causes.ts';
+import { muscleCauses } from './muscle-causes.ts';
+import { nerveCauses } from './nerve-causes.ts';
+import { otherMuscleCauses } from './other-muscle-causes.ts';
+import { plexusAndRootCauses } from './plexus-and-root-causes.ts';
 import { polyneuropathyCauses } from './polyneuropathy-causes.ts';
 import { systemicNeuropathyCauses } from './systemic-neuropathy-causes.ts';
 import { toxicNeuropathyCauses } from './toxic-neuropathy-causes.ts';
+import { vascularBrainCauses } from './vascular-brain-causes.ts';
+import { visualCauses } from './visual-causes.ts';
 
 /** Every cause that is considered, in the order of the tables. */
 export const allCauses: readonly Cause[] = [
@@ -19,7 +35,23 @@ export const allCauses: readonly Cause[] = [
   ...systemicNeuropathyCauses,
   ...autonomicAndGanglionCauses,
   ...focalCauses,
+  ...nerveCauses,
+  ...plexusAndRootCauses,
   ...cordCauses,
-  ...motorCauses,
+  ...cordDiseaseCauses,
+  ...motorNeuronCauses,
+  ...junctionCauses,
+  ...muscleCauses,
+  ...otherMuscleCauses,
+  ...hereditaryMuscleCauses,
   ...brainCauses,
+  ...cranialNerveCauses,
+  ...hearingAndBalanceCauses,
+  ...eyeMovementCauses,
+  ...visualCauses,
+  ...meningealAndPressureCauses,
+  ...vascularBrainCauses,
+  ...brainInflammationCauses,
+  ...encephalopathyCauses,
+  ...cognitiveDeclineCauses,
 ];

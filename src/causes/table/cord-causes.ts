@@ -10,7 +10,13 @@ export const cordCauses: readonly Cause[] = [
     key: 'degenerative-cervical-myelopathy',
     group: 'compressive',
     label: 'Degenerative cervical myelopathy',
-    produces: [inKind(anyCord, 'very-common', 'cervical'), at(['spinal-cord-posterolateral'], 'uncommon')],
+    produces: [
+      inKind(anyCord, 'very-common', 'cervical'),
+      at(['spinal-cord-posterior', 'spinal-cord-hemisection', 'spinal-cord-central'], 'common', 'cervical'),
+      at(['spinal-cord-anterior'], 'uncommon', 'cervical'),
+      at(['spinal-cord-lateral'], 'common'),
+      at(['spinal-cord-posterolateral'], 'common'),
+    ],
     tempo: tempos.chronic,
     courses: { progressive: 1.3, 'relapsing-remitting': 0.3 },
     age: { from: 45, to: 110, outside: 0.25 },
@@ -40,6 +46,16 @@ export const cordCauses: readonly Cause[] = [
       inKind(anyCord, 'uncommon'),
       inKind(['cauda-equina'], 'common'),
       at(['spinal-cord-transverse', 'conus-medullaris'], 'common'),
+      at(
+        [
+          'spinal-cord-posterior',
+          'spinal-cord-posterolateral',
+          'spinal-cord-central',
+          'spinal-cord-hemisection',
+          'spinal-cord-lateral',
+        ],
+        'uncommon',
+      ),
     ],
     tempo: tempos.acuteOrSubacute,
     courses: { progressive: 1.6, improving: 0.05, 'relapsing-remitting': 0.05 },
@@ -108,7 +124,11 @@ export const cordCauses: readonly Cause[] = [
     group: 'traumatic',
     label: 'Spinal cord injury',
     mondo: mondo('MONDO:0043797', 'spinal cord injury'),
-    produces: [inKind(anyCord, 'common'), at(['conus-medullaris', 'spinal-cord-central'], 'common')],
+    produces: [
+      inKind(anyCord, 'common'),
+      at(['spinal-cord-central'], 'very-common', 'cervical'),
+      at(['spinal-cord-posterior', 'spinal-cord-posterolateral', 'spinal-cord-lateral'], 'rare'),
+    ],
     tempo: tempos.sudden,
     courses: { progressive: 0.3 },
     history: [told(['trauma', 'limb-fracture-or-dislocation', 'neck-trauma'], 50, 0.02)],
@@ -120,13 +140,29 @@ export const cordCauses: readonly Cause[] = [
     label: 'Multiple sclerosis',
     mondo: mondo('MONDO:0005301', 'multiple sclerosis'),
     produces: [
+      at(['optic-nerve'], 'common'),
+      at(
+        [
+          'trigeminal-nerve',
+          'abducens-nerve',
+          'vestibular-nerve',
+          'optic-tract',
+          'optic-radiation-temporal',
+          'optic-radiation-parietal',
+        ],
+        'uncommon',
+      ),
+      at(['facial-nerve', 'oculomotor-nerve', 'optic-chiasm'], 'rare'),
       at(['spinal-cord-posterior', 'spinal-cord-hemisection', 'spinal-cord-posterolateral'], 'very-common'),
+      at(['spinal-cord-lateral'], 'very-common'),
+      at(['spinal-cord-central', 'spinal-cord-anterior'], 'uncommon'),
       inKind(anyCord, 'common'),
       inKind(['brainstem'], 'common'),
       inKind(['cerebellum', 'hemisphere'], 'uncommon'),
       inKind(['multiple-sites'], 'very-common'),
     ],
-    tempo: tempos.acuteOrSubacute,
+    // Attacks over days to weeks; a fifth or so is progressive from the start or by the time it is examined. Judged.
+    tempo: { hyperacute: 0.03, acute: 0.37, subacute: 0.38, chronic: 0.22 },
     courses: { 'relapsing-remitting': 8, progressive: 0.8 },
     age: { from: 15, to: 55, outside: 0.25 },
     sex: { male: 0.7, female: 1.3 },
@@ -175,6 +211,7 @@ export const cordCauses: readonly Cause[] = [
     group: 'immune',
     label: 'Neuromyelitis optica spectrum disorder',
     produces: [
+      at(['optic-nerve', 'optic-chiasm'], 'uncommon'),
       at(['spinal-cord-transverse'], 'common'),
       inKind(anyCord, 'uncommon'),
       inKind(['multiple-sites', 'brainstem'], 'uncommon'),
@@ -201,6 +238,8 @@ export const cordCauses: readonly Cause[] = [
     label: 'Myelin oligodendrocyte glycoprotein antibody-associated disease',
     mondo: mondo('MONDO:1040024', 'myelin oligodendrocyte glycoprotein antibody-associated disease'),
     produces: [
+      at(['raised-intracranial-pressure', 'optic-chiasm'], 'rare'),
+      at(['optic-nerve'], 'uncommon'),
       at(['spinal-cord-transverse', 'conus-medullaris'], 'uncommon'),
       inKind(['cord', 'multiple-sites'], 'uncommon'),
     ],
@@ -230,6 +269,15 @@ export const cordCauses: readonly Cause[] = [
       told(['hypertension', 'hyperlipidaemia', 'peripheral-arterial-disease', 'ischaemic-heart-disease'], 1.6, 0.7),
       told('aortic-disease', 12, 0.95),
     ],
+    quantities: [
+      atLeast('csf-white-cells', 5, '10*6/L', 0.2, 1.4, read('cord-infarction-2019', 'fluid without cells in 92 %')),
+    ],
+    values: (['mri-thoracic-spine', 'mri-cervical-spine', 'mri-whole-spine'] as const).map((result) =>
+      reads(result, [
+        ['cord-lesion-long', 3],
+        ['cord-compression', 0.05],
+      ]),
+    ),
     source: read('cord-infarction-2019', 'nadir within 12 hours in 77 %'),
   },
   {
@@ -245,6 +293,19 @@ export const cordCauses: readonly Cause[] = [
     courses: { progressive: 1.4 },
     age: { from: 45, to: 90, outside: 0.2 },
     sex: { male: 1.6, female: 0.4 },
+    history: [
+      told(['bladder-disturbance', 'sexual-dysfunction'], 1.5, 0.5),
+      told('neurogenic-claudication', 2, 0.95),
+      told('fever', 0.4, 1),
+    ],
+    values: (['mri-thoracic-spine', 'mri-whole-spine'] as const).map((result) =>
+      reads(result, [
+        ['cord-lesion-long', 8],
+        ['cord-lesion-short', 0.4],
+        ['cord-compression', 0.2],
+        ['normal', 0.05],
+      ]),
+    ),
     source: cordChapter,
   },
   {
@@ -255,7 +316,9 @@ export const cordCauses: readonly Cause[] = [
     produces: [at(['spinal-cord-central'], 'very-common')],
     tempo: tempos.chronic,
     age: { from: 10, to: 65, outside: 0.4 },
-    history: [told(['spinal-fracture'], 6, 0.9)],
+    courses: { progressive: 1.3 },
+    history: [told(['spinal-fracture'], 6, 0.9), told('painless-injury', 5, 0.8)],
+    signs: [shows(['inspection/scoliosis'], 3, 0.9), shows(['inspection/neuropathic-joint'], 5, 0.95)],
     values: [
       reads('mri-cervical-spine', [
         ['syrinx', 60],
@@ -271,6 +334,18 @@ export const cordCauses: readonly Cause[] = [
     produces: [at(['spinal-cord-central', 'spinal-cord-hemisection'], 'common'), inKind(anyCord, 'uncommon')],
     tempo: tempos.chronic,
     courses: { progressive: 1.6, improving: 0.1 },
+    history: [
+      told(['back-pain', 'thoracic-back-pain', 'neck-pain', 'night-spinal-pain'], 1.5, 0.7),
+      told(['cancer', 'lymphoma'], 0.6, 1.05),
+    ],
+    values: (['mri-thoracic-spine', 'mri-whole-spine'] as const).map((result) =>
+      reads(result, [
+        ['cord-lesion-long', 3],
+        ['cord-lesion-short', 1.5],
+        ['cord-compression', 0.2],
+        ['normal', 0.01],
+      ]),
+    ),
     source: cordChapter,
   },
   {
@@ -285,6 +360,18 @@ export const cordCauses: readonly Cause[] = [
     tempo: tempos.chronic,
     courses: { progressive: 1.6, improving: 0.1 },
     sex: { male: 0.7, female: 1.3 },
+    history: [
+      told(['back-pain', 'thoracic-back-pain', 'neck-pain', 'night-spinal-pain'], 1.5, 0.7),
+      told(['cancer', 'lymphoma'], 0.6, 1.05),
+    ],
+    signs: [shows(['inspection/neurofibromas', 'inspection/cafe-au-lait-spots'], 12, 0.95)],
+    values: (['mri-thoracic-spine', 'mri-whole-spine'] as const).map((result) =>
+      reads(result, [
+        ['cord-compression', 8],
+        ['root-compression', 3],
+        ['normal', 0.02],
+      ]),
+    ),
     source: cordChapter,
   },
   {
@@ -294,14 +381,23 @@ export const cordCauses: readonly Cause[] = [
     produces: [inKind(anyCord, 'common', 'thoracic'), inKind(['root'], 'uncommon', 'thoracic')],
     tempo: tempos.subacuteOrChronic,
     history: [told(['back-pain', 'thoracic-back-pain'], 1.5, 0.7)],
+    values: (['mri-thoracic-spine', 'mri-whole-spine'] as const).map((result) =>
+      reads(result, [
+        ['cord-compression', 8],
+        ['root-compression', 4],
+        ['normal', 0.03],
+      ]),
+    ),
     source: cordChapter,
   },
   {
     key: 'hereditary-spastic-paraplegia',
     group: 'hereditary',
     label: 'Hereditary spastic paraplegia',
+    inheritance: ['autosomal-dominant', 'autosomal-recessive', 'x-linked'],
     mondo: mondo('MONDO:0019064', 'hereditary spastic paraplegia'),
     produces: [
+      at(['spinal-cord-lateral', 'upper-motor-neuron-system'], 'common'),
       inKind(anyCord, 'uncommon', 'thoracic'),
       at(['spinal-cord-posterolateral'], 'uncommon'),
       inKind(['motor-neuron-system'], 'uncommon'),
@@ -316,8 +412,16 @@ export const cordCauses: readonly Cause[] = [
     group: 'infective',
     label: 'Myelopathy of human T-lymphotropic virus 1',
     mondo: mondo('MONDO:0008039', 'tropical spastic paraparesis'),
-    produces: [inKind(anyCord, 'rare', 'thoracic'), at(['spinal-cord-posterolateral'], 'rare')],
+    produces: [
+      inKind(anyCord, 'rare', 'thoracic'),
+      at(['spinal-cord-lateral'], 'uncommon'),
+      at(['spinal-cord-posterolateral'], 'rare'),
+    ],
     tempo: tempos.chronic,
+    courses: { progressive: 1.4 },
+    age: { from: 30, to: 75, outside: 0.5 },
+    sex: { male: 0.7, female: 1.3 },
+    history: [told('travel', 8, 0.3), told(['bladder-disturbance', 'back-pain'], 1.5, 0.7)],
     values: [
       reads('htlv-test', [
         ['positive', 60],
@@ -330,8 +434,9 @@ export const cordCauses: readonly Cause[] = [
     key: 'adrenomyeloneuropathy',
     group: 'hereditary',
     label: 'Adrenomyeloneuropathy',
+    inheritance: ['x-linked'],
     mondo: mondo('MONDO:0015339', 'adrenomyeloneuropathy'),
-    produces: [at(['spinal-cord-posterolateral'], 'uncommon'), inKind(anyCord, 'rare')],
+    produces: [at(['spinal-cord-posterolateral', 'spinal-cord-lateral'], 'uncommon'), inKind(anyCord, 'rare')],
     tempo: tempos.lifelong,
     sex: { male: 1.6, female: 0.4 },
     history: [told('family/similar-disorder', 5, 0.7)],

@@ -5,6 +5,74 @@ const limbNerves = recalled('preston-shapiro', 'mononeuropathies');
 const plexusChapter = recalled('preston-shapiro', 'plexopathies');
 const rootChapter = recalled('preston-shapiro', 'radiculopathy');
 
+/** Nerves that are pressed on where they lie and have no entrapment of a name of its own below. */
+const openToCompression = [
+  'dorsal-scapular-nerve',
+  'lateral-cutaneous-nerve-of-forearm',
+  'ulnar-nerve-upper-arm',
+  'superficial-fibular-nerve',
+  'saphenous-nerve',
+  'medial-calcaneal-nerve',
+  'posterior-femoral-cutaneous-nerve',
+] as const;
+
+/** Nerves whose usual entrapment is a row of its own, so that the general one adds little. */
+const withEntrapmentOfTheirOwn = [
+  'median-nerve-wrist',
+  'median-nerve-elbow',
+  'ulnar-nerve-elbow',
+  'ulnar-nerve-wrist',
+  'deep-branch-of-ulnar-nerve',
+  'superficial-branch-of-ulnar-nerve',
+  'radial-nerve-axilla',
+  'radial-nerve-spiral-groove',
+  'posterior-interosseous-nerve',
+  'anterior-interosseous-nerve',
+  'superficial-radial-nerve',
+  'suprascapular-nerve-spinoglenoid',
+  'greater-occipital-nerve',
+  'lateral-femoral-cutaneous-nerve',
+  'pudendal-nerve',
+  'common-fibular-nerve',
+  'deep-fibular-nerve-ankle',
+  'tibial-nerve-popliteal-fossa',
+  'tibial-nerve-tarsal-tunnel',
+  'medial-plantar-nerve',
+  'lateral-plantar-nerve',
+] as const;
+
+/** Nerves that lie free, so that they are cut or stretched far more often than they are pressed on. */
+const hurtRatherThanPressedOn = [
+  'lateral-pectoral-nerve',
+  'medial-pectoral-nerve',
+  'subscapular-nerves',
+  'thoracodorsal-nerve',
+  'median-nerve-upper-arm',
+  'median-nerve-forearm',
+  'ulnar-nerve-forearm',
+  'dorsal-branch-of-ulnar-nerve',
+  'tibial-nerve-calf',
+  'superficial-fibular-nerve-ankle',
+] as const;
+
+/** Nerves that the surgeon's knife, a port or a needle reaches: neck, axilla, groin, buttock and the skin of the limbs. */
+const cutAtOperation = [
+  'great-auricular-nerve',
+  'transverse-cervical-nerve',
+  'supraclavicular-nerves',
+  'intercostobrachial-nerve',
+  'medial-cutaneous-nerve-of-arm',
+  'medial-cutaneous-nerve-of-forearm',
+  'palmar-branch-of-median-nerve',
+  'palmar-branch-of-ulnar-nerve',
+  'iliohypogastric-nerve',
+  'ilioinguinal-nerve',
+  'genitofemoral-nerve',
+  'saphenous-nerve',
+  'superior-gluteal-nerve',
+  'inferior-gluteal-nerve',
+] as const;
+
 /** Causes of a lesion at one nerve, plexus part or root, and of the cauda equina. */
 export const focalCauses: readonly Cause[] = [
   {
@@ -48,7 +116,8 @@ export const focalCauses: readonly Cause[] = [
     label: 'Compression of the common fibular nerve at the fibular neck',
     produces: [
       at(['common-fibular-nerve'], 'very-common'),
-      at(['deep-fibular-nerve', 'superficial-fibular-nerve'], 'uncommon'),
+      at(['deep-fibular-nerve'], 'very-common'),
+      at(['superficial-fibular-nerve'], 'common'),
     ],
     tempo: tempos.suddenOrAcute,
     courses: { improving: 1.5, progressive: 0.6 },
@@ -71,8 +140,8 @@ export const focalCauses: readonly Cause[] = [
   {
     key: 'radial-compression-in-the-arm',
     group: 'compressive',
-    label: 'Radial nerve compression in the arm',
-    produces: [at(['radial-nerve-spiral-groove', 'radial-nerve-axilla'], 'very-common')],
+    label: 'Radial nerve compression at the spiral groove',
+    produces: [at(['radial-nerve-spiral-groove'], 'very-common')],
     tempo: tempos.sudden,
     courses: { improving: 1.5, progressive: 0.4 },
     history: [told('alcohol-excess', 3, 0.9), told(['external-pressure', 'deep-sleep-on-arm'], 6, 0.7)],
@@ -114,7 +183,13 @@ export const focalCauses: readonly Cause[] = [
     group: 'compressive',
     label: 'Compression or entrapment of the nerve',
     mondo: mondo('MONDO:0003615', 'nerve compression syndrome'),
-    produces: [inKind(['nerve'], 'common')],
+    produces: [
+      at(['ophthalmic-nerve', 'maxillary-nerve', 'mandibular-nerve'], 'rare'),
+      at(openToCompression, 'very-common'),
+      at(withEntrapmentOfTheirOwn, 'rare'),
+      at(hurtRatherThanPressedOn, 'uncommon'),
+      inKind(['nerve'], 'common'),
+    ],
     tempo: tempos.any,
     history: [
       told(['external-pressure', 'deep-sleep-on-arm'], 4, 0.9),
@@ -127,7 +202,31 @@ export const focalCauses: readonly Cause[] = [
     group: 'traumatic',
     label: 'Traumatic neuropathy',
     mondo: mondo('MONDO:0100634', 'traumatic neuropathy'),
-    produces: [inKind(['nerve'], 'common'), inKind(['plexus'], 'very-common'), inKind(['multiple-nerves'], 'uncommon')],
+    produces: [
+      at(['ophthalmic-nerve', 'maxillary-nerve', 'mandibular-nerve'], 'rare'),
+      at(['median-nerve-wrist', 'lateral-femoral-cutaneous-nerve', 'anterior-interosseous-nerve'], 'rare'),
+      at(
+        [
+          'ulnar-nerve-elbow',
+          'tibial-nerve-tarsal-tunnel',
+          'greater-occipital-nerve',
+          'pudendal-nerve',
+          'lumbar-plexus',
+          'sacral-plexus',
+          'lumbosacral-plexus',
+          'lumbosacral-trunk',
+          'brachial-plexus',
+          'upper-trunk',
+          'middle-trunk',
+          'lower-trunk',
+        ],
+        'uncommon',
+      ),
+      at(hurtRatherThanPressedOn, 'very-common'),
+      inKind(['nerve'], 'common'),
+      inKind(['plexus'], 'very-common'),
+      inKind(['multiple-nerves'], 'uncommon'),
+    ],
     tempo: tempos.sudden,
     courses: { progressive: 0.2 },
     history: [
@@ -141,16 +240,37 @@ export const focalCauses: readonly Cause[] = [
     group: 'traumatic',
     label: 'Nerve injury at operation, childbirth or injection',
     produces: [
+      at(['ophthalmic-nerve', 'maxillary-nerve', 'mandibular-nerve'], 'rare'),
+      at(cutAtOperation, 'very-common'),
       at(
         [
-          'sciatic-nerve',
-          'sciatic-nerve-fibular-division',
-          'spinal-accessory-nerve',
-          'obturator-nerve',
-          'femoral-nerve-pelvis',
-          'ilioinguinal-nerve',
+          'cervical-plexus',
+          'lower-trunk',
+          'long-thoracic-nerve',
+          'thoracodorsal-nerve',
+          'superficial-radial-nerve',
+          'posterior-cutaneous-nerve-of-arm',
+          'posterior-femoral-cutaneous-nerve',
+          'median-nerve-elbow',
+          'intercostal-nerves',
         ],
         'common',
+      ),
+      at(
+        [
+          'median-nerve-wrist',
+          'femoral-nerve-pelvis',
+          'femoral-nerve-groin',
+          'obturator-nerve',
+          'sciatic-nerve',
+          'sciatic-nerve-fibular-division',
+          'sciatic-nerve-tibial-division',
+          'spinal-accessory-nerve',
+          'phrenic-nerve',
+          'lumbosacral-trunk',
+          'lumbosacral-plexus',
+        ],
+        'rare',
       ),
       inKind(['nerve', 'plexus'], 'uncommon'),
     ],
@@ -163,16 +283,33 @@ export const focalCauses: readonly Cause[] = [
     key: 'nerve-tumour-or-cyst',
     group: 'neoplastic',
     label: 'Tumour or ganglion cyst at the nerve',
-    produces: [inKind(['nerve'], 'uncommon'), inKind(['plexus'], 'uncommon')],
+    produces: [
+      at(['tibial-nerve-tarsal-tunnel', 'ulnar-nerve-wrist', 'deep-branch-of-ulnar-nerve'], 'common'),
+      at(['posterior-interosseous-nerve', 'common-fibular-nerve'], 'common'),
+      at(['median-nerve-wrist', 'lateral-femoral-cutaneous-nerve', 'ulnar-nerve-elbow'], 'rare'),
+      inKind(['nerve', 'plexus'], 'uncommon'),
+    ],
     tempo: tempos.chronic,
     courses: { progressive: 2, improving: 0.2, static: 0.6 },
+    history: [told(['trauma', 'limb-fracture-or-dislocation', 'recent-surgery'], 0.4, 1.1)],
+    signs: [shows(['inspection/cafe-au-lait-spots', 'inspection/neurofibromas'], 15, 0.95)],
+    values: [
+      reads('nerve-ultrasound', [
+        ['mass-or-cyst', 20],
+        ['normal', 0.1],
+      ]),
+      reads('mri-brachial-plexus', [
+        ['mass', 6],
+        ['normal', 0.1],
+      ]),
+    ],
     source: limbNerves,
   },
   {
     key: 'retroperitoneal-haematoma',
     group: 'vascular',
     label: 'Retroperitoneal haematoma',
-    produces: [at(['lumbar-plexus', 'femoral-nerve-pelvis'], 'common')],
+    produces: [at(['lumbar-plexus', 'femoral-nerve-pelvis', 'lumbosacral-plexus'], 'common')],
     tempo: tempos.sudden,
     history: [told('anticoagulant', 15, 0.1), told(['back-pain', 'thoracic-back-pain'], 2, 0.7)],
     source: limbNerves,
@@ -184,6 +321,10 @@ export const focalCauses: readonly Cause[] = [
     mondo: mondo('MONDO:0017362', 'neuralgic amyotrophy'),
     produces: [
       at(['upper-trunk', 'long-thoracic-nerve', 'anterior-interosseous-nerve', 'suprascapular-nerve'], 'very-common'),
+      at(['brachial-plexus'], 'common'),
+      at(['spinal-accessory-nerve', 'dorsal-scapular-nerve', 'musculocutaneous-nerve'], 'common'),
+      at(['lateral-cord', 'posterior-cord', 'medial-cord', 'superficial-radial-nerve'], 'uncommon'),
+      at(['lateral-cutaneous-nerve-of-forearm', 'thoracodorsal-nerve', 'suprascapular-nerve-spinoglenoid'], 'uncommon'),
       at(['phrenic-nerve', 'posterior-interosseous-nerve', 'axillary-nerve', 'middle-trunk', 'lower-trunk'], 'common'),
       inKind(['multiple-nerves'], 'uncommon'),
     ],
@@ -202,9 +343,14 @@ export const focalCauses: readonly Cause[] = [
     key: 'cancer-plexopathy',
     group: 'neoplastic',
     label: 'Plexus infiltration or compression by tumour',
-    produces: [at(['lower-trunk', 'medial-cord', 'sacral-plexus'], 'common'), inKind(['plexus'], 'common')],
+    produces: [
+      at(['lower-trunk', 'medial-cord', 'sacral-plexus', 'lumbosacral-plexus'], 'very-common'),
+      at(['upper-trunk', 'lumbosacral-trunk'], 'uncommon'),
+      inKind(['plexus'], 'common'),
+    ],
     tempo: tempos.subacute,
     courses: { progressive: 1.6, improving: 0.1, static: 0.5 },
+    age: { from: 40, to: 110, outside: 0.3 },
     history: [
       told(['cancer', 'lymphoma'], 8, 0.3),
       told('tobacco', 1.5, 0.8),
@@ -212,6 +358,15 @@ export const focalCauses: readonly Cause[] = [
       told(['arm-pain', 'radicular-arm-pain', 'shoulder-pain'], 2, 0.6),
     ],
     signs: [shows(['cranial-nerves/horner-syndrome'], 5, 0.8)],
+    values: [
+      ...(['mri-brachial-plexus', 'mri-lumbosacral-plexus'] as const).map((result) =>
+        reads(result, [
+          ['mass', 15],
+          ['normal', 0.1],
+        ]),
+      ),
+      reads('needle-emg', [['myokymic-discharges', 0.3]]),
+    ],
     source: plexusChapter,
   },
   {
@@ -219,7 +374,11 @@ export const focalCauses: readonly Cause[] = [
     group: 'toxic',
     label: 'Radiation plexopathy',
     mondo: mondo('MONDO:0033838', 'radiation-induced plexopathy'),
-    produces: [inKind(['plexus'], 'common')],
+    produces: [
+      inKind(['plexus'], 'common'),
+      at(['upper-trunk', 'lumbosacral-plexus'], 'common'),
+      at(['lower-trunk', 'lumbosacral-trunk'], 'uncommon'),
+    ],
     tempo: tempos.chronic,
     history: [told('radiotherapy', 40, 0.01), told(['arm-pain', 'radicular-arm-pain', 'shoulder-pain'], 0.5, 1.3)],
     values: [reads('needle-emg', [['myokymic-discharges', 10]])],
@@ -230,7 +389,9 @@ export const focalCauses: readonly Cause[] = [
     group: 'metabolic',
     label: 'Diabetic lumbosacral radiculoplexus neuropathy',
     produces: [
-      at(['lumbar-plexus', 'nerve-roots', 'adjacent-nerve-roots', 'femoral-nerve-pelvis'], 'common'),
+      at(['lumbar-plexus', 'lumbosacral-plexus'], 'very-common'),
+      at(['polyradiculopathy', 'femoral-nerve-pelvis'], 'common'),
+      at(['adjacent-nerve-roots'], 'common', 'lumbosacral'),
       at(['sacral-plexus'], 'uncommon'),
     ],
     tempo: tempos.acuteOrSubacute,
@@ -258,7 +419,11 @@ export const focalCauses: readonly Cause[] = [
     key: 'lumbar-disc-herniation',
     group: 'compressive',
     label: 'Lumbar disc herniation',
-    produces: [inKind(['root'], 'very-common', 'lumbosacral'), inKind(['cauda-equina'], 'very-common')],
+    produces: [
+      inKind(['root'], 'very-common', 'lumbosacral'),
+      at(['polyradiculopathy'], 'uncommon'),
+      inKind(['cauda-equina'], 'very-common'),
+    ],
     tempo: tempos.acuteOrSubacute,
     age: { from: 20, to: 65, outside: 0.5 },
     history: [
@@ -284,7 +449,7 @@ export const focalCauses: readonly Cause[] = [
     key: 'cervical-spondylotic-radiculopathy',
     group: 'compressive',
     label: 'Cervical disc or spondylotic radiculopathy',
-    produces: [inKind(['root'], 'very-common', 'cervical')],
+    produces: [inKind(['root'], 'very-common', 'cervical'), at(['polyradiculopathy'], 'uncommon')],
     tempo: tempos.subacute,
     age: { from: 30, to: 75, outside: 0.5 },
     history: [
@@ -307,7 +472,7 @@ export const focalCauses: readonly Cause[] = [
     label: 'Lumbar spinal stenosis',
     produces: [
       inKind(['root'], 'common', 'lumbosacral'),
-      at(['nerve-roots', 'adjacent-nerve-roots'], 'common'),
+      at(['polyradiculopathy'], 'common'),
       inKind(['cauda-equina'], 'common'),
     ],
     tempo: tempos.chronic,
@@ -325,10 +490,20 @@ export const focalCauses: readonly Cause[] = [
     key: 'zoster-radiculitis',
     group: 'infective',
     label: 'Herpes zoster radiculitis',
-    produces: [inKind(['root'], 'common', 'thoracic'), inKind(['root'], 'uncommon')],
+    produces: [
+      inKind(['root'], 'very-common', 'thoracic'),
+      inKind(['root'], 'uncommon'),
+      at(['polyradiculopathy'], 'uncommon'),
+      at(['intercostal-nerves'], 'common'),
+    ],
     tempo: tempos.acute,
     age: { from: 50, to: 110, outside: 0.4 },
-    history: [told('rash', 20, 0.2)],
+    history: [
+      told(['rash', 'herpes-zoster'], 20, 0.2),
+      told('immunosuppression', 2.5, 0.95),
+      told('neuropathic-pain', 1.5, 0.8),
+    ],
+    signs: [shows(['inspection/vesicular-rash'], 40, 0.4)],
     source: rootChapter,
   },
   {
@@ -336,7 +511,14 @@ export const focalCauses: readonly Cause[] = [
     group: 'neoplastic',
     label: 'Cancer of the roots or leptomeninges',
     produces: [
+      at(['basal-meningeal-process'], 'very-common'),
+      at(
+        ['meningeal-irritation', 'raised-intracranial-pressure', 'cerebellopontine-angle', 'jugular-foramen'],
+        'uncommon',
+      ),
+      at(['facial-nerve', 'trigeminal-nerve', 'oculomotor-nerve', 'abducens-nerve', 'optic-nerve'], 'rare'),
       at(['nerve-roots', 'adjacent-nerve-roots'], 'common'),
+      at(['polyradiculopathy', 'adjacent-nerve-roots'], 'common'),
       inKind(['cauda-equina'], 'common'),
       inKind(['root'], 'uncommon'),
       inKind(['multiple-sites'], 'uncommon'),
@@ -360,7 +542,13 @@ export const focalCauses: readonly Cause[] = [
     key: 'neuroborreliosis',
     group: 'infective',
     label: 'Lyme radiculoneuritis',
-    produces: [at(['nerve-roots', 'adjacent-nerve-roots'], 'common'), inKind(['root', 'multiple-sites'], 'uncommon')],
+    produces: [
+      at(['facial-nerve', 'basal-meningeal-process', 'meningeal-irritation'], 'uncommon'),
+      at(['abducens-nerve'], 'rare'),
+      at(['nerve-roots', 'adjacent-nerve-roots'], 'common'),
+      at(['polyradiculopathy', 'adjacent-nerve-roots'], 'common'),
+      inKind(['root', 'multiple-sites'], 'uncommon'),
+    ],
     tempo: tempos.acuteOrSubacute,
     history: [told('tick-bite', 12, 0.3), told('rash', 3, 0.8)],
     values: [
@@ -375,7 +563,7 @@ export const focalCauses: readonly Cause[] = [
     key: 'inflammatory-polyradiculopathy',
     group: 'immune',
     label: 'Inflammatory or infective disease of several roots',
-    produces: [at(['nerve-roots', 'adjacent-nerve-roots'], 'common')],
+    produces: [at(['polyradiculopathy', 'adjacent-nerve-roots'], 'common')],
     tempo: tempos.acuteOrSubacute,
     history: [
       told(['preceding-infection', 'preceding-respiratory-infection', 'preceding-gastroenteritis'], 1.5, 0.9),
@@ -391,6 +579,15 @@ export const focalCauses: readonly Cause[] = [
     produces: [inKind(['cauda-equina'], 'common'), at(['conus-medullaris'], 'common')],
     tempo: tempos.acuteOrSubacute,
     history: [told(['cancer', 'lymphoma'], 6, 0.5), told('fever', 4, 0.8), told('anticoagulant', 3, 0.9)],
+    values: [
+      reads('mri-lumbar-spine', [
+        ['metastasis', 8],
+        ['infection-or-abscess', 10],
+        ['haematoma', 10],
+        ['cauda-equina-compression', 1.5],
+        ['normal', 0.03],
+      ]),
+    ],
     source: recalled('girft-ces-2023'),
   },
 ];

@@ -1,6 +1,7 @@
 import type { Assessment } from '../../workup/assessment.ts';
 import type { EvaluationCase } from './evaluation-case.ts';
 import { type Share, share } from './figures.ts';
+import { alternativesOf } from './read-advice.ts';
 
 /** Causes, red flags and tests of one case beside what was expected. `null` stands for what the case does not fix. */
 export interface AdviceJudgement {
@@ -50,7 +51,7 @@ export function judgeAdvice(evaluated: EvaluationCase, answer: Assessment): Advi
 }
 
 function without(keys: readonly string[], taken: readonly string[]): readonly string[] {
-  return keys.filter((key) => !taken.includes(key));
+  return keys.filter((key) => !alternativesOf(key).some((one) => taken.includes(one)));
 }
 
 /** What a set of judged cases comes to; each share says what it is of. */

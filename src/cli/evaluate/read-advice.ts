@@ -27,6 +27,11 @@ const lists = {
 
 export const adviceProperties = Object.keys(lists) as readonly (keyof ExpectedAdvice)[];
 
+/** `a|b` is met by either. */
+export function alternativesOf(key: string): readonly string[] {
+  return key.split('|');
+}
+
 /** Reads the lists of keys that a case expects beside the site; an unknown key is a problem. */
 export function readAdvice(value: Readonly<Record<string, unknown>>, problems: Problem[]): ExpectedAdvice {
   const read = adviceProperties.flatMap((property) => {
@@ -34,7 +39,7 @@ export function readAdvice(value: Readonly<Record<string, unknown>>, problems: P
     if (own === undefined) return [];
     const { what, keys } = lists[property];
     const known = listed(own).filter((key, index): key is string => {
-      if (typeof key === 'string' && keys.has(key)) return true;
+      if (typeof key === 'string' && alternativesOf(key).every((one) => keys.has(one))) return true;
       const pointer = Array.isArray(own) ? pointerTo('expect', property, index) : pointerTo('expect', property);
       problems.push({ pointer, message: unknownKey(what, key, keys) });
       return false;

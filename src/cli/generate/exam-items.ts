@@ -7,6 +7,7 @@ import { notTestedReasons } from '../../exam/finding.ts';
 import { redFlagName } from '../../fhir/derived-observation.ts';
 import { conclusionCodes, type LocalCode, localCodes, notTestedCodes } from '../../fhir/local-codes.ts';
 import { sectionName } from '../../fhir/panel-observation.ts';
+import { patterns } from '../../localisation/explanation/pattern.ts';
 import { scaleSystem, systems } from '../../terminology/systems.ts';
 import { redFlagRules } from '../../workup/red-flags.ts';
 import { type LocalConcept, localCodeSystem } from './code-systems.ts';
@@ -76,6 +77,13 @@ export function examCodeSystems(release: Release): (CodeSystem | ValueSet)[] {
       description: 'Whether the findings point to one site, several, a diffuse process, none, or cannot be decided.',
       allCodes: 'localisation-conclusions',
       concepts: Object.entries(conclusionCodes).map(([code, display]) => ({ code, display })),
+    }),
+    ...localCodeSystem(release, {
+      id: 'localisation-pattern',
+      title: 'Patterns of the findings',
+      description: 'The syndromic pattern that the abnormal findings form.',
+      allCodes: 'localisation-patterns',
+      concepts: patterns.map(({ key, label }) => ({ code: key, display: label })),
     }),
   ];
 }

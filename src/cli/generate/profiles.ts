@@ -146,7 +146,7 @@ const profiles: readonly Profile[] = [
       ['investigation', { min: 1 }],
       ['protocol', { min: 1 }],
       ['summary', { min: 1 }],
-      ['finding', { min: 1, short: 'Localisation first, then causes by rank, then abnormal findings' }],
+      ['finding', { min: 1, short: 'Pattern and localisation first, then causes by rank, then abnormal findings' }],
       ['note', { min: 1, short: 'The caution that belongs to every computed answer' }],
     ],
   },

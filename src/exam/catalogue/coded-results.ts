@@ -208,6 +208,14 @@ const entries: Readonly<Record<string, CodedEntry>> = {
       hydrocephalus: 'Hydrocephalus',
       'meningeal-enhancement': 'Enhancing meninges',
       'venous-thrombosis': 'Venous thrombosis',
+      'ring-enhancing': 'Ring-enhancing lesion',
+      'cavernous-malformation': 'Cavernous malformation',
+      microbleeds: 'Lobar microbleeds or superficial siderosis',
+      'posterior-oedema': 'Oedema of the white matter, mostly posterior',
+      'pontine-signal': 'Signal change of the central pons',
+      'cortical-ribboning': 'Restricted diffusion of cortex or striatum',
+      'white-matter-disease': 'Confluent disease of the white matter',
+      'low-tonsils': 'Cerebellar tonsils below the foramen magnum',
     }),
   },
   'ct-head': {
@@ -237,6 +245,8 @@ const entries: Readonly<Record<string, CodedEntry>> = {
       stenosis: 'Stenosis',
       dissection: 'Dissection',
       aneurysm: 'Aneurysm',
+      'multifocal-narrowing': 'Narrowing of many arteries',
+      moyamoya: 'Occlusion of the ends of the carotids with collateral vessels',
     }),
   },
   'mri-brachial-plexus': {
@@ -386,6 +396,7 @@ const entries: Readonly<Record<string, CodedEntry>> = {
     ...serology,
   },
   'paraneoplastic-antibody': { label: 'Paraneoplastic neuronal antibody', ...serology },
+  'neuronal-surface-antibody': { label: 'Antibody against the neuronal surface (NMDA receptor, LGI1)', ...serology },
   'aquaporin-4-antibody': { label: 'Aquaporin-4 antibody', ...serology },
   'mog-antibody': { label: 'MOG antibody', ...serology },
   'myositis-antibody': {
@@ -408,6 +419,7 @@ const entries: Readonly<Record<string, CodedEntry>> = {
     normal: ['normal'],
   },
   'csf-microbiology': { label: 'Culture or PCR of cerebrospinal fluid', ...serology },
+  'csf-prion-seeding': { label: 'Prion seeding assay of cerebrospinal fluid (RT-QuIC)', ...serology },
   'csf-xanthochromia': { label: 'Xanthochromia of cerebrospinal fluid', ...serology },
   'nerve-biopsy': {
     label: 'Nerve biopsy',

@@ -27,13 +27,24 @@ export const symptoms = historyTable('symptom', {
   'burning-feet': 'Burning feet',
   'neuropathic-pain': { label: 'Neuropathic pain', ...hpo('HP:6000040', 'Neuropathic pain') },
   'facial-pain': 'Facial pain',
+  'triggered-facial-pain': {
+    label: 'Electric-shock pain of the face on touch or chewing',
+    source: recalled('trigeminal-neuralgia-ean-2019', 'diagnosis'),
+  },
   'eye-pain': 'Pain in or behind the eye',
+  'eye-pain-attacks': {
+    label: 'Attacks of pain around one eye, with tearing or a blocked nostril',
+    source: recalled('ichd-3', 'cluster headache'),
+  },
+  'red-eye': 'Red or swollen eye',
   'ear-pain': 'Ear pain',
   'jaw-claudication': 'Pain in the jaw on chewing',
   'scalp-tenderness': 'Tender scalp',
   'tense-painful-limb': 'Tense limb with severe pain on stretching the muscles',
   'muscle-pain': { label: 'Muscle pain', ...hpo('HP:0003326', 'Myalgia') },
   cramps: 'Cramps',
+  'second-wind': 'Easier exercise after a short rest (second wind)',
+  'worse-in-the-cold': 'Stiffness or weakness brought on by cold',
   'exercise-cramps': { label: 'Cramps on exercise', ...hpo('HP:0003710', 'Exercise-induced muscle cramps') },
   'abdominal-pain': 'Abdominal pain',
   'neurogenic-claudication': {
@@ -49,9 +60,14 @@ export const symptoms = historyTable('symptom', {
   },
   'new-headache': 'New headache',
   'morning-headache': 'Headache on waking or lying down',
+  'orthostatic-headache': {
+    label: 'Headache on sitting up that eases on lying flat',
+    source: recalled('ichd-3', 'post-dural puncture headache'),
+  },
   photophobia: { label: 'Dislike of light', ...hpo('HP:0000613', 'Photophobia') },
   'visual-loss': { label: 'Loss of vision', ...hpo('HP:0000572', 'Visual loss') },
   'transient-visual-loss': 'Transient loss of vision',
+  'flashes-and-floaters': 'Flashes or floaters or a curtain over the sight',
   diplopia: { label: 'Double vision', ...hpo('HP:0000651', 'Diplopia') },
   oscillopsia: { label: 'Moving images (oscillopsia)', ...hpo('HP:0034773', 'Oscillopsia') },
   'drooping-eyelids': 'Drooping eyelids',
@@ -59,6 +75,10 @@ export const symptoms = historyTable('symptom', {
   'positional-vertigo': 'Vertigo on change of head position',
   'continuous-vertigo': 'Vertigo that has not stopped since it began',
   tinnitus: { label: 'Tinnitus', ...hpo('HP:0000360', 'Tinnitus') },
+  'pulsatile-tinnitus': {
+    label: 'Pulsatile tinnitus',
+    source: recalled('iih-consensus-2018', 'symptoms'),
+  },
   'hearing-loss': { label: 'Loss of hearing', ...hpo('HP:0000365', 'Hearing impairment') },
   'loss-of-smell': { label: 'Loss of smell', ...hpo('HP:0000458', 'Anosmia') },
 
@@ -124,6 +144,11 @@ export const symptoms = historyTable('symptom', {
   'behaviour-change': 'Change of behaviour or personality',
   'speech-difficulty': 'Difficulty finding or understanding words',
   'resolved-deficit': 'Deficit that has gone',
+  'spreading-over-minutes': {
+    label: 'Symptoms that spread over minutes',
+    source: recalled('nice-ng127', 'migraine with aura'),
+  },
+  'similar-attacks-before': 'Similar attacks before',
 
   // General
   fever: 'Fever',
@@ -132,6 +157,9 @@ export const symptoms = historyTable('symptom', {
   vomiting: 'Vomiting',
   rash: 'Rash',
   'hair-loss': 'Loss of hair',
+  'face-or-neck-lump': 'Lump in the face or neck',
+  'amenorrhoea-or-galactorrhoea': 'Loss of periods or milk from the breasts',
+  'oral-or-genital-ulcers': 'Recurrent ulcers of the mouth or genitals',
   'photosensitive-rash': { label: 'Rash of sun-exposed skin', source: recalled('eular-acr-myositis-2017', 'skin') },
   'joint-pain': 'Painful or swollen joints',
   'cold-white-fingers': 'Cold, white fingers (Raynaud phenomenon)',

@@ -6,14 +6,19 @@ import { spellings } from '../exam-steps.ts';
 import { oneOf, readQuery } from '../query.ts';
 import { bytesOf, requestBody } from '../request-body.ts';
 
-/** The answer to one exam, of which nothing is kept. `?spelling=us` writes the prose in American spelling. */
+/**
+ * The answer to one exam, of which nothing is kept. `?spelling=us`, or else a wish for American English in
+ * `Accept-Language`, writes the prose in American spelling.
+ */
 export function localisationRoutes(context: AppContext): Router {
   const router = newRouter();
   endpoint(router, '/localisation', {
     post: [
       requestBody(context.bodyLimitBytes),
       (req, res) => {
-        const spelling = oneOf('spelling', readQuery(req, ['spelling']).get('spelling') ?? 'uk', spellings);
+        res.vary('Accept-Language');
+        const wish = req.acceptsLanguages('en-GB', 'en-US') === 'en-US' ? 'us' : 'uk';
+        const spelling = oneOf('spelling', readQuery(req, ['spelling']).get('spelling') ?? wish, spellings);
         answerBytes(res, 200, mediaTypes.json, context.records.localise(bytesOf(req), spelling));
       },
     ],

@@ -35,6 +35,13 @@ const syndromesOfSites: ReadonlyMap<string, { readonly key: string; readonly lab
   ['autonomic-neuropathy', { key: 'autonomic-neuropathy', label: 'Autonomic neuropathy' }],
 ]);
 
+/** Every pattern that an answer can name, each once. */
+export const patterns: readonly { readonly key: string; readonly label: string }[] = [
+  ...new Map(
+    [...Object.values(syndromes), ...syndromesOfSites.values()].map((one) => [one.key, one] as const),
+  ).values(),
+];
+
 /** Signs, read straight from the findings, that the upper or the lower motor neuron is affected. */
 function motorNeuron(abnormal: readonly Finding[]): Pattern['motorNeuron'] {
   const upper = abnormal.some(({ item, value }) => {

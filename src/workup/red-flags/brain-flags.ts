@@ -7,6 +7,9 @@ import type { BedsideFacts } from '../bedside-facts.ts';
 import { absent, notAssessable, present, type RedFlagRule, type Verdict } from './rule.ts';
 import { feverReasons } from './spinal-flags.ts';
 
+/** Autoimmune encephalitis comes on in under three months (Graus 2016). */
+const underThreeMonths = 92;
+
 export const headache = ['headache', 'new-headache', 'morning-headache', 'thunderclap-headache'] as const;
 export const reducedConsciousness = [
   'higher-function/drowsiness',
@@ -102,7 +105,9 @@ export const brainFlags: readonly RedFlagRule[] = [
     action: 'Aciclovir, lumbar puncture and MRI without delay.',
     source: recalled('adams-victor', 'herpes simplex encephalitis'),
     check: (facts) => {
-      const altered = facts.query.abnormal(clouded);
+      const psychotic =
+        facts.told('seizure').length > 0 ? ['higher-function/mutism', 'higher-function/hallucinations'] : [];
+      const altered = facts.query.abnormal([...clouded, ...psychotic]);
       const also = [
         ...facts.told('fever', 'seizure', 'behaviour-change'),
         ...findingReasons(facts.query.abnormal(['autonomic/fever'])),
@@ -110,7 +115,7 @@ export const brainFlags: readonly RedFlagRule[] = [
       const fever = feverReasons(facts).filter(({ text }) => !text.startsWith('C-reactive'));
       const focal = facts.query.abnormal(brainSigns);
       const isFocal = focal.length > 0 && fever.length > 0 && facts.told(...headache).length > 0;
-      return ((altered.length > 0 && also.length > 0) || isFocal) && facts.beganWithin(42) === 'yes'
+      return ((altered.length > 0 && also.length > 0) || isFocal) && facts.beganWithin(underThreeMonths) === 'yes'
         ? present([...findingReasons([...altered, ...focal], 4), ...also])
         : null;
     },
@@ -186,7 +191,16 @@ export const brainFlags: readonly RedFlagRule[] = [
       ];
       const visual = facts.told('visual-loss', 'transient-visual-loss', 'diplopia');
       const pain = facts.told('new-headache');
-      if (arterial.length === 0 && (visual.length === 0 || pain.length === 0)) return null;
+      if (arterial.length === 0 && (visual.length === 0 || pain.length === 0)) {
+        const asked = ['jaw-claudication', 'scalp-tenderness'].some((key) => facts.query.history(key) !== undefined);
+        const measured = ['esr', 'crp'].some((key) => facts.query.result(key) !== undefined);
+        return pain.length > 0 && !asked && !measured
+          ? notAssessable([
+              missing('jaw claudication and scalp tenderness were not asked for, and it matters'),
+              ...pain,
+            ])
+          : null;
+      }
       return present([...arterial, ...visual, ...pain], visual.length > 0 ? 'immediate' : 'same-day');
     },
   },
@@ -198,8 +212,19 @@ export const brainFlags: readonly RedFlagRule[] = [
     source: recalled('adams-victor', 'dissection of the carotid artery'),
     check: (facts) => {
       const horner = facts.query.abnormal(['cranial-nerves/horner-syndrome']);
-      const pain = facts.told('neck-pain', 'facial-pain', 'eye-pain', 'neck-trauma', ...headache);
-      return horner.length > 0 && pain.length > 0 && facts.exam.onset.pace !== 'chronic'
+      const pain = facts.told(
+        'neck-pain',
+        'facial-pain',
+        'eye-pain',
+        'neck-trauma',
+        'shoulder-pain',
+        'arm-pain',
+        ...headache,
+      );
+      // A Horner syndrome of half a year with pain still has a cause that grows.
+      return horner.length > 0 &&
+        pain.length > 0 &&
+        (facts.exam.onset.pace !== 'chronic' || facts.beganWithin(183) === 'yes')
         ? present([...findingReasons(horner), ...pain])
         : null;
     },
@@ -230,22 +255,29 @@ export const brainFlags: readonly RedFlagRule[] = [
     action: 'Urgent MRI of the brain; the same day if there is vomiting or drowsiness.',
     source: recalled('nice-ng127'),
     check: (facts) => {
-      const inBrain = facts.kindProbability('hemisphere', 'cerebellum') >= 0.5;
+      const inBrain = facts.kindProbability('hemisphere', 'brainstem', 'cerebellum') >= 0.5;
       const focal = inBrain ? facts.query.abnormalWhere(() => true) : facts.query.abnormal(brainSigns);
       const also = facts.told('seizure', 'new-headache', 'morning-headache', 'cognitive-change', 'vomiting');
       const slow = facts.exam.onset.pace === 'subacute' || facts.exam.onset.pace === 'chronic';
       const isRecent = (facts.exam.onset.durationDays ?? 0) <= 730;
-      return focal.length > 0 && also.length > 0 && slow && isRecent && facts.exam.course === 'progressive'
+      // A brain lesion that grows over weeks is a mass until shown otherwise, with headache or without.
+      const isGrowing = facts.exam.onset.pace === 'subacute' && facts.kindProbability('hemisphere', 'brainstem') >= 0.5;
+      return focal.length > 0 &&
+        (also.length > 0 || isGrowing) &&
+        slow &&
+        isRecent &&
+        facts.exam.course === 'progressive'
         ? present([...findingReasons(focal, 4), ...also])
         : null;
     },
   },
 ];
 
-/** Within seconds to hours, in the last week; what is at most a day old and of unstated pace counts too. */
+/** Within seconds to hours, in the last week, or at most a day ago. */
 function isSudden({ exam, beganWithin }: BedsideFacts): boolean {
   const { pace, durationDays } = exam.onset;
-  if (pace === undefined) return durationDays !== undefined && durationDays <= 1;
+  // What is at most a day old came within hours, whatever it was called.
+  if (pace === undefined || pace === 'acute') return durationDays !== undefined && durationDays <= 1;
   return pace === 'hyperacute' && beganWithin(7) === 'yes';
 }
 
@@ -288,6 +320,9 @@ function checkMeningitis(facts: BedsideFacts): Verdict | null {
   // A stiff neck with a new headache is blood or pus until shown otherwise, with fever or without.
   if (fever.length === 0 && pain.length > 0 && stiff.length > 0 && facts.beganWithin(42) !== 'no')
     return present([...pain, ...findingReasons([...stiff, ...altered])]);
+  const sudden = facts.told('thunderclap-headache');
+  if (fever.length === 0 && sudden.length > 0 && query.sign('special-tests/neck-stiffness') === 'unknown')
+    return notAssessable([missing('neck stiffness was not examined, and it matters'), ...sudden]);
   if (fever.length === 0 || (pain.length === 0 && stiff.length === 0 && rash.length === 0)) return null;
   const signs = [...stiff, ...altered, ...rash];
   if (signs.length > 0) return present([...fever, ...pain, ...findingReasons(signs)]);
@@ -296,6 +331,12 @@ function checkMeningitis(facts: BedsideFacts): Verdict | null {
   }
   return absent(findingReasons(query.findings('special-tests/neck-stiffness')));
 }
+
+const otherEyeNerves = [
+  'cranial-nerves/fourth-nerve-palsy',
+  'cranial-nerves/sixth-nerve-palsy',
+  'cranial-nerves/eye-abduction-weakness',
+];
 
 /** A palsy named as such, or a drooping lid with a wide pupil or a weak muscle of the same nerve on the same side. */
 function thirdNerveSigns({ query }: BedsideFacts): readonly Finding[] {
@@ -326,9 +367,11 @@ function checkThirdNerve(facts: BedsideFacts): Verdict | null {
   const pupil = query.abnormal(pupilItems, palsy.side);
   const pain = facts.told('eye-pain', 'facial-pain', ...headache);
   const young = exam.person.ageYears !== undefined && exam.person.ageYears < 50;
-  if (pupil.length > 0 || pain.length > 0 || young) {
+  // Disease of small vessels takes one nerve and leaves the mind clear.
+  const beyond = query.abnormal([...otherEyeNerves, ...reducedConsciousness]);
+  if (pupil.length > 0 || pain.length > 0 || young || beyond.length > 0) {
     const age = young ? [{ pointer: '/person/ageYears', text: `age ${exam.person.ageYears}, under 50` }] : [];
-    return present([...findingReasons([...palsies, ...pupil]), ...pain, ...age]);
+    return present([...findingReasons([...palsies, ...pupil, ...beyond]), ...pain, ...age]);
   }
   const seen = pupilItems.some((id) => query.sign(id, palsy.side) === 'normal');
   if (!seen)
@@ -363,7 +406,7 @@ function checkWernicke(facts: BedsideFacts): Verdict | null {
   const mental = query.abnormal([...clouded, 'higher-function/memory-impairment', 'higher-function/amnesia']);
   const brainMet = [eyes, cerebellar, mental].filter((signs) => signs.length > 0).length;
   // The whole triad needs no reason to lack thiamine: the reason is often not told.
-  const isTriad = brainMet === 3 && facts.beganWithin(60) !== 'no';
+  const isTriad = brainMet === 3 && facts.beganWithin(28) !== 'no';
   if (!isTriad && (risk.length === 0 || brainMet === 0 || brainMet + (diet.length > 0 ? 1 : 0) < 2)) return null;
   return present([...risk, ...findingReasons([...eyes, ...cerebellar, ...mental], 5)]);
 }

@@ -100,16 +100,26 @@ export const headFlags: readonly RedFlagRule[] = [
     source: recalled('cvt-2017', 'when to suspect it'),
     check: (facts) => {
       const pain = facts.told(...headache);
-      const risk = facts.told('pregnancy', 'hormonal-contraceptive', 'thrombophilia', 'sinus-or-ear-infection');
+      const risk = facts.told(
+        'pregnancy',
+        'hormonal-contraceptive',
+        'thrombophilia',
+        'sinus-or-ear-infection',
+        'cancer',
+        'head-injury',
+        'inflammatory-bowel-disease',
+        'lumbar-puncture-or-epidural',
+      );
+      const discs = facts.query.abnormal(['cranial-nerves/optic-disc-swelling']);
       const signs = [
         ...findingReasons(
           facts.query.abnormal(['cranial-nerves/optic-disc-swelling', ...clouded, ...focalBrainSigns]),
           3,
         ),
         ...findingReasons(oneSidedWeakness(facts), 2),
-        ...facts.told('seizure', 'transient-visual-loss'),
+        ...facts.told('seizure', 'transient-visual-loss', 'visual-loss', 'diplopia'),
       ];
-      return pain.length > 0 && risk.length > 0 && signs.length > 0 && facts.beganWithin(60) !== 'no'
+      return pain.length + discs.length > 0 && risk.length > 0 && signs.length > 0 && facts.beganWithin(60) !== 'no'
         ? present([...pain, ...risk, ...signs])
         : null;
     },
@@ -217,7 +227,13 @@ export const headFlags: readonly RedFlagRule[] = [
     action: 'Airway first, intensive care, tetanus immunoglobulin, wound care; the diagnosis is clinical.',
     source: recalled('adams-victor', 'tetanus'),
     check: (facts) => {
-      const jaw = facts.told('lockjaw');
+      const rigid = facts.query.abnormalWhere(
+        ({ item, value }) =>
+          item.probe.kind === 'tone' && value === 'rigid' && (item.key === 'trunk' || item.key === 'neck'),
+      );
+      const wound = facts.told('trauma', 'injecting-drug-use', 'recent-surgery');
+      const isRigid = rigid.length > 0 && wound.length > 0 && facts.exam.onset.pace !== 'chronic';
+      const jaw = [...facts.told('lockjaw'), ...(isRigid ? [...findingReasons(rigid, 2), ...wound] : [])];
       const spasms = [
         ...findingReasons(
           facts.query.abnormal([
@@ -247,8 +263,10 @@ export const headFlags: readonly RedFlagRule[] = [
         ...facts.query.abnormal(focalBrainSigns),
         ...facts.query.abnormal(['gait/ataxic', ...eyeMovementSigns, 'cranial-nerves/optic-disc-swelling']),
         ...facts.query.abnormalWhere(({ item }) => item.probe.kind === 'cerebellar'),
+        ...facts.upperMotorSigns,
+        ...facts.query.abnormal(['cranial-nerves/reduced-visual-acuity']),
       ];
-      const worsening = facts.exam.course === 'progressive' && (facts.exam.onset.durationDays ?? 0) <= 365;
+      const worsening = facts.exam.course === 'progressive' && (facts.exam.onset.durationDays ?? 0) <= 730;
       return signs.length > 0 && worsening
         ? present([{ pointer: '/person/ageYears', text: `age ${age}` }, ...findingReasons(signs, 4)])
         : null;

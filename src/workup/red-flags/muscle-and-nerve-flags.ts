@@ -23,7 +23,7 @@ export const muscleAndNerveFlags: readonly RedFlagRule[] = [
         ...findingReasons(facts.weakLimbs, 2),
       ];
       const isRecent = facts.beganWithin(14) !== 'no';
-      if (!isRecent || muscle.length === 0 || !(high || urine.length > 0)) return null;
+      if (!isRecent || !(high || (urine.length > 0 && muscle.length > 0))) return null;
       // Dark urine with pain of the abdomen and weak nerves is porphyria's picture.
       if (!high && facts.told('abdominal-pain').length > 0) return null;
       return present([
@@ -48,8 +48,16 @@ export const muscleAndNerveFlags: readonly RedFlagRule[] = [
         ...findingReasons(facts.query.abnormal(['cranial-nerves/dysphagia', ...breathingSigns])),
         ...facts.told('dysphagia', 'breathlessness', 'orthopnoea'),
       ];
-      return skin.length > 0 && danger.length > 0 && facts.weakLimbs.length > 0
-        ? present([...skin, ...danger, ...findingReasons(facts.weakLimbs, 2)])
+      const kinase = facts.query.quantity('creatine-kinase', 'U/L');
+      const inflamed =
+        kinase !== undefined &&
+        kinase.value >= 1000 &&
+        facts.beganWithin(365) !== 'no' &&
+        facts.kindProbability('muscle') >= 0.3
+          ? [{ pointer: kinase.pointer, text: `creatine kinase ${kinase.value} U/L` }]
+          : [];
+      return skin.length + inflamed.length > 0 && danger.length > 0 && facts.weakLimbs.length > 0
+        ? present([...skin, ...inflamed, ...danger, ...findingReasons(facts.weakLimbs, 2)])
         : null;
     },
   },

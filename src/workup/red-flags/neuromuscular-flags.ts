@@ -2,7 +2,7 @@ import type { Reason } from '../../causes/ranked-cause.ts';
 import { findingReasons, missing } from '../../causes/reasons.ts';
 import { fromMemory, read, recalled } from '../../kernel/cite.ts';
 import type { BedsideFacts } from '../bedside-facts.ts';
-import { absent, notAssessable, present, type RedFlagRule, slowlyProgressive, type Verdict } from './rule.ts';
+import { absent, notAssessable, present, type RedFlagRule, type Verdict } from './rule.ts';
 
 export const breathingSigns = [
   'autonomic/paradoxical-breathing',
@@ -52,7 +52,8 @@ export const neuromuscularFlags: readonly RedFlagRule[] = [
     source: recalled('mg-crisis-2011', 'bulbar failure'),
     check: (facts) => {
       const signs = bulbarReasons(facts);
-      return signs.length > 0 && facts.beganWithin(14) === 'yes' ? present(signs) : null;
+      const isGrowing = facts.exam.course === 'progressive' && facts.beganWithin(31) === 'yes';
+      return signs.length > 0 && (isGrowing || facts.beganWithin(14) === 'yes') ? present(signs) : null;
     },
   },
   {
@@ -186,12 +187,10 @@ export const neuromuscularFlags: readonly RedFlagRule[] = [
     action: 'Urgent neurology referral; swallowing assessment.',
     source: read('nice-ng127', 'limb or neck weakness with swallowing impairment'),
     check: (facts) =>
-      (facts.exam.onset.durationDays ?? 0) > slowlyProgressive
-        ? null
-        : slowWeakness(facts, [
-            ...facts.told('dysphagia'),
-            ...findingReasons(facts.query.abnormal(['cranial-nerves/dysphagia'])),
-          ]),
+      slowWeakness(facts, [
+        ...facts.told('dysphagia'),
+        ...findingReasons(facts.query.abnormal(['cranial-nerves/dysphagia'])),
+      ]),
   },
   {
     key: 'potassium-paralysis',
@@ -238,15 +237,31 @@ export const neuromuscularFlags: readonly RedFlagRule[] = [
       'Neurology and rheumatology within days; inflammatory markers, urine, ANCA; nerve biopsy if the conduction study agrees.',
     source: read('vasculitic-neuropathy-2010'),
     check: (facts) => {
-      const systemic = facts.told('weight-loss', 'rash', 'asthma', 'fever', 'night-sweats', 'vasculitis');
+      const { query } = facts;
+      const rash = findingReasons(query.abnormal(['inspection/livedo-reticularis', 'inspection/non-blanching-rash']));
+      const eosinophils = query.quantity('eosinophils', '10*9/L');
+      const arteries = [
+        ...facts.told('asthma', 'vasculitis', 'cryoglobulinaemia'),
+        ...rash,
+        ...(eosinophils !== undefined && eosinophils.value >= 1.5
+          ? [{ pointer: eosinophils.pointer, text: `eosinophils ${eosinophils.value} x 10^9/L` }]
+          : []),
+      ];
+      const systemic = [...arteries, ...facts.told('weight-loss', 'rash', 'fever', 'night-sweats')];
       const pain = facts.told('neuropathic-pain', 'leg-pain', 'arm-pain', 'foot-pain');
-      const rash = findingReasons(
-        facts.query.abnormal(['inspection/livedo-reticularis', 'inspection/non-blanching-rash']),
-      );
+      const nerves = [...facts.weakLimbs, ...facts.legSensoryLoss];
       const several = facts.kindProbability('multiple-nerves') >= 0.25;
-      const recent = facts.exam.onset.pace !== 'chronic';
-      return several && recent && pain.length > 0 && systemic.length + rash.length > 0
-        ? present([...pain, ...systemic, ...rash])
+      // With purpura, late asthma or eosinophils any fresh loss of nerve function may be an infarcted nerve.
+      const isArterial =
+        arteries.length > 0 &&
+        nerves.length > 0 &&
+        facts.upperMotorSigns.length === 0 &&
+        facts.kindProbability('muscle') < 0.5;
+      const fits = (several && pain.length > 0 && systemic.length > 0) || isArterial;
+      return fits &&
+        (facts.exam.onset.pace !== 'chronic' || facts.beganWithin(183) === 'yes') &&
+        facts.exam.course !== 'static'
+        ? present([...pain, ...systemic, ...findingReasons(nerves, 2)])
         : null;
     },
   },

@@ -8,6 +8,40 @@ const spinalPain = ['back-pain', 'thoracic-back-pain', 'neck-pain', 'night-spina
 const legPain = ['leg-pain', 'radicular-leg-pain', 'bilateral-leg-pain'] as const;
 const unknownOnset = missing('time of onset not stated');
 
+const bladderFailure = [
+  'sphincters/urinary-retention',
+  'sphincters/palpable-bladder',
+  'sphincters/urinary-incontinence',
+  'sphincters/loss-of-bladder-sensation',
+];
+
+function failingBladder(facts: BedsideFacts): readonly Reason[] {
+  return [...facts.told('bladder-disturbance'), ...findingReasons(facts.query.abnormal(bladderFailure))];
+}
+
+/** What relatives have too and has grown worse for years is a family's disease and not a mass. */
+function isKnownFamily({ exam, told }: BedsideFacts): boolean {
+  const relatives = told('family/similar-disorder', 'family/spastic-paraplegia', 'family/ataxia');
+  return relatives.length > 0 && (exam.onset.durationDays ?? 0) > slowlyProgressive;
+}
+
+/** Pain of the neck or arm with clumsy hands or a changed gait, and nobody looked at the legs. */
+function checkUnseenLegs(facts: BedsideFacts): Verdict | null {
+  const pain = facts.told('neck-pain', 'radicular-arm-pain');
+  const hint = facts.told('clumsiness', 'difficulty-walking', 'unsteadiness', 'bladder-disturbance');
+  const legs = facts.query.testedWhere(
+    ({ item }) => item.section === 'plantars' || (item.section === 'reflexes' && item.region === 'lower-limbs'),
+  );
+  const isLeftOut = facts.exam.findings.some(
+    ({ item, notTested }) => item.section === 'plantars' && notTested !== undefined,
+  );
+  if (pain.length === 0 || legs.length > 0 || (hint.length === 0 && !isLeftOut)) return null;
+  return notAssessable([
+    missing('reflexes of the legs and plantar responses were not tested, and it matters'),
+    ...hint,
+  ]);
+}
+
 /** Flags of the cord, the cauda equina and the spine. */
 export const spinalFlags: readonly RedFlagRule[] = [
   {
@@ -46,13 +80,16 @@ export const spinalFlags: readonly RedFlagRule[] = [
       'Urgent MRI of the spine (cervical if the arms are affected, else the whole spine) and an opinion on surgery.',
     source: recalled('nice-ng127', 'limb weakness and gait unsteadiness'),
     check: (facts) => {
-      const cauda = [...facts.saddleLoss, ...facts.sphincterFailure];
+      const cauda = [...facts.saddleLoss, ...failingBladder(facts)];
       const legs = [...facts.weak('lower-limbs'), ...facts.legSensoryLoss];
       const lower = cauda.length > 0 && legs.length > 0 ? [...cauda.slice(0, 3), ...findingReasons(legs, 3)] : [];
+      // Rigid legs and a weak bladder of a failing autonomic system are not the cord's.
+      const isElsewhere = facts.kindProbability('basal-ganglia') >= 0.5 && facts.trunkSensoryLoss.length === 0;
       const found = cordSigns(facts);
       const signs = found.length > 0 ? found : lower;
-      const slow = facts.beganWithin(28) === 'no' && (facts.exam.onset.durationDays ?? 0) <= slowlyProgressive;
-      return signs.length > 0 && slow && facts.exam.course === 'progressive' ? present(signs) : null;
+      const slow = facts.beganWithin(28) === 'no' && !isKnownFamily(facts) && !isElsewhere;
+      if (signs.length > 0 && slow && facts.exam.course === 'progressive') return present(signs);
+      return checkUnseenLegs(facts);
     },
   },
   {
@@ -72,6 +109,7 @@ export const spinalFlags: readonly RedFlagRule[] = [
       ];
       const pain = facts.told(...spinalPain);
       const limbSigns = [...facts.weak('lower-limbs'), ...facts.weak('upper-limbs'), ...facts.legSensoryLoss];
+      if (isNeuropathic(facts) && pain.length === 0) return null;
       if (signs.length > 0) return present([...cancer, ...signs]);
       return pain.length > 0 && limbSigns.length > 0
         ? present([...cancer, ...pain, ...findingReasons(limbSigns, 3)])
@@ -105,9 +143,19 @@ export const spinalFlags: readonly RedFlagRule[] = [
       const pain = facts.told(...spinalPain);
       const fever = feverReasons(facts);
       if (pain.length === 0 || fever.length === 0) return null;
-      const risk = facts.told('injecting-drug-use', 'immunosuppression', 'recent-bacteraemia', 'diabetes-mellitus');
+      const risk = facts.told(
+        'injecting-drug-use',
+        'immunosuppression',
+        'recent-bacteraemia',
+        'sepsis',
+        'diabetes-mellitus',
+        'spinal-surgery',
+        'recent-surgery',
+        'lumbar-puncture-or-epidural',
+      );
+      const stiff = facts.query.abnormal(['special-tests/neck-stiffness', 'inspection/spinal-tenderness']);
       const signs = findingReasons(
-        [...facts.weak('lower-limbs'), ...facts.upperMotorSignsInLegs, ...facts.trunkSensoryLoss],
+        [...facts.weak('lower-limbs'), ...facts.upperMotorSignsInLegs, ...facts.trunkSensoryLoss, ...stiff],
         3,
       );
       return risk.length + signs.length > 0 ? present([...pain, ...fever, ...risk, ...signs]) : null;
@@ -143,6 +191,19 @@ export const spinalFlags: readonly RedFlagRule[] = [
     },
   },
 ];
+
+/** Lost reflexes with flexor plantars, no level and a sound bladder: the nerves, and not the cord. */
+function isNeuropathic(facts: BedsideFacts): boolean {
+  const plantars = facts.query.testedWhere(({ item }) => item.section === 'plantars');
+  return (
+    facts.reducedReflexes.length > 0 &&
+    plantars.length > 0 &&
+    facts.upperMotorSigns.length === 0 &&
+    facts.trunkSensoryLoss.length === 0 &&
+    facts.saddleLoss.length === 0 &&
+    failingBladder(facts).length === 0
+  );
+}
 
 function checkCaudaEquina(facts: BedsideFacts): Verdict | null {
   const pain = facts.told(...spinalPain, ...legPain);
@@ -189,17 +250,19 @@ function cordSigns(facts: BedsideFacts): readonly Reason[] {
 }
 
 function checkCord(facts: BedsideFacts): Verdict | null {
-  const recent = facts.beganWithin(28);
+  const { onset, course } = facts.exam;
+  // A bladder that fails while the legs grow weaker over weeks is as urgent as what is days old.
+  const bladder = failingBladder(facts);
+  const isFailing = onset.pace === 'subacute' && course === 'progressive' && bladder.length > 0;
+  const recent = isFailing ? 'yes' : facts.beganWithin(28);
   if (recent === 'no') return null;
   const signs = cordSigns(facts);
-  // In spinal shock the reflexes are lost: weak legs below a level of altered sensation are enough.
-  const shock = facts.bothLegsWeak && facts.trunkSensoryLoss.length > 0;
-  const because =
-    signs.length > 0
-      ? signs
-      : shock
-        ? findingReasons([...facts.trunkSensoryLoss, ...facts.weak('lower-limbs')], 5)
-        : [];
+  // In spinal shock the reflexes are lost: a weak leg below a level of altered sensation is enough, and so are weak arms
+  // and legs with a failing bladder.
+  const fourLimbs = facts.bothLegsWeak && facts.weak('upper-limbs').length > 0 && bladder.length > 0;
+  const shock = fourLimbs || (facts.weak('lower-limbs').length > 0 && facts.trunkSensoryLoss.length > 0);
+  const level = findingReasons([...facts.trunkSensoryLoss, ...facts.weak('lower-limbs')], 5);
+  const because = signs.length > 0 ? signs : shock ? [...level, ...bladder.slice(0, 1)] : [];
   if (because.length > 0) return recent === 'yes' ? present(because) : notAssessable([...because, unknownOnset]);
   if (!facts.bothLegsWeak) return null;
   const gaps: Reason[] = [];

@@ -224,7 +224,13 @@ export const assessment: Assessment = {
       unexplained: [],
     },
   ],
-  pattern: { key: 'radiculopathy', label: 'Single root', motorNeuron: 'lower', symmetry: 'one-sided', modalities: [] },
+  pattern: {
+    key: 'radiculopathy',
+    label: 'Radiculopathy',
+    motorNeuron: 'lower',
+    symmetry: 'one-sided',
+    modalities: [],
+  },
   conclusion: 'single-site',
   nextExamination: [],
   causes: [

@@ -1,0 +1,485 @@
+import { fromMemory, read, recalled } from '../../kernel/cite.ts';
+import { anyHeadache, brainstemParts, cognitiveDecline, deepHemisphere, lobes, opticRadiation } from './brain-sites.ts';
+import { at, atLeast, type Cause, inKind, mondo, reads, shows, tempos, told, under } from './cause.ts';
+
+const brainChapter = recalled('adams-victor');
+
+const recentInfection = [
+  'preceding-infection',
+  'preceding-respiratory-infection',
+  'preceding-gastroenteritis',
+  'recent-vaccination',
+] as const;
+
+const clouded = ['higher-function/confusion', 'higher-function/drowsiness', 'higher-function/coma'] as const;
+
+const limbic = ['behaviour-change', 'cognitive-change'] as const;
+
+/** Infections and immune diseases of the brain, brainstem and cerebellum. */
+export const brainInflammationCauses: readonly Cause[] = [
+  {
+    key: 'brain-abscess',
+    group: 'infective',
+    label: 'Brain abscess',
+    produces: [
+      at(['optic-radiation-temporal', 'optic-radiation-parietal', 'raised-intracranial-pressure'], 'uncommon'),
+      at(['meningeal-irritation'], 'rare'),
+      at([...lobes, ...opticRadiation, 'cerebellar-hemisphere'], 'uncommon'),
+      at(['cortex-middle-cerebral', 'cortex-middle-cerebral-upper', 'cortex-middle-cerebral-lower'], 'uncommon'),
+      at(['raised-intracranial-pressure', 'internal-capsule', 'thalamus'], 'uncommon'),
+      inKind(['brainstem'], 'rare'),
+      at(['cortex-anterior-cerebral', 'cortex-posterior-cerebral', 'cortex-hand-area', 'meningeal-irritation'], 'rare'),
+    ],
+    tempo: tempos.acuteOrSubacute,
+    courses: { progressive: 1.6, improving: 0.2, 'relapsing-remitting': 0.1 },
+    history: [
+      told('fever', 6, 0.5),
+      told(anyHeadache, 2, 0.4),
+      told(['recent-bacteraemia', 'ear-pain', 'sepsis', 'recent-surgery'], 3, 0.7),
+      told(['immunosuppression', 'diabetes-mellitus', 'injecting-drug-use'], 2, 0.9),
+      told('seizure', 2, 0.9),
+      told('vomiting', 1.5, 0.9),
+    ],
+    signs: [shows(['autonomic/fever'], 3, 0.6), shows(['cranial-nerves/optic-disc-swelling'], 2.5, 0.9)],
+    quantities: [atLeast('crp', 20, 'mg/L', 4, 0.4)],
+    values: [
+      reads('mri-brain', [
+        ['ring-enhancing', 15],
+        ['space-occupying', 3],
+        ['normal', 0.01],
+        ['infarct', 0.1],
+      ]),
+      reads('ct-head', [
+        ['space-occupying', 5],
+        ['normal', 0.05],
+      ]),
+    ],
+    source: brainChapter,
+  },
+  {
+    key: 'herpes-simplex-encephalitis',
+    group: 'infective',
+    label: 'Herpes simplex encephalitis',
+    mondo: mondo('MONDO:0012521', 'herpes simplex encephalitis'),
+    produces: [
+      at(['meningeal-irritation'], 'uncommon'),
+      at(['cortex-temporal'], 'common'),
+      at(['diffuse-encephalopathy', 'cortex-middle-cerebral-lower', 'cortex-frontal'], 'uncommon'),
+      at(['meningeal-irritation'], 'rare'),
+    ],
+    tempo: tempos.acute,
+    courses: { progressive: 1.5, 'relapsing-remitting': 0.1 },
+    history: [
+      told('fever', 6, 0.15),
+      told(anyHeadache, 2, 0.5),
+      told('seizure', 3, 0.6),
+      told(limbic, 2.5, 0.4),
+      told('speech-difficulty', 2, 0.8),
+    ],
+    signs: [
+      shows(['autonomic/fever'], 3, 0.4),
+      shows(clouded, 2, 0.4),
+      shows(
+        ['higher-function/memory-impairment', 'higher-function/amnesia', 'higher-function/receptive-aphasia'],
+        1.6,
+        0.9,
+      ),
+    ],
+    quantities: [atLeast('csf-white-cells', 5, '10*6/L', 6, 0.15, recalled('viral-encephalitis-2012'))],
+    values: [
+      reads('mri-brain', [
+        ['encephalitis', 25],
+        ['normal', 0.1],
+        ['infarct', 0.2],
+      ]),
+      reads(
+        'csf-microbiology',
+        [
+          ['positive', 30],
+          ['negative', 0.08],
+        ],
+        recalled('viral-encephalitis-2012', 'PCR'),
+      ),
+      reads('eeg', [
+        ['slowing', 1.6],
+        ['epileptiform', 2.5],
+        ['normal', 0.15],
+      ]),
+    ],
+    source: recalled('viral-encephalitis-2012'),
+  },
+  {
+    key: 'viral-encephalitis',
+    group: 'infective',
+    label: 'Viral encephalitis other than herpes simplex',
+    produces: [
+      at(['meningeal-irritation'], 'uncommon'),
+      at(['diffuse-encephalopathy', 'meningeal-irritation', 'brainstem-diffuse'], 'uncommon'),
+      at(lobes, 'rare'),
+    ],
+    tempo: tempos.acute,
+    courses: { 'relapsing-remitting': 0.2 },
+    history: [
+      told('fever', 5, 0.2),
+      told(anyHeadache, 2, 0.5),
+      told('seizure', 2, 0.8),
+      told(['travel', 'tick-bite'], 4, 0.8),
+      told(['rash', 'herpes-zoster'], 3, 0.9),
+      told(['immunosuppression', 'hiv-infection'], 2, 0.9),
+    ],
+    signs: [
+      shows(['autonomic/fever'], 3, 0.4),
+      shows(clouded, 2, 0.5),
+      shows(['inspection/vesicular-rash'], 3, 0.95),
+      shows(['involuntary-movements/resting-tremor', 'involuntary-movements/myoclonus'], 1.4, 1),
+    ],
+    quantities: [atLeast('csf-white-cells', 5, '10*6/L', 6, 0.15)],
+    values: [
+      reads('mri-brain', [['encephalitis', 10]]),
+      reads('csf-microbiology', [
+        ['positive', 15],
+        ['negative', 0.6],
+      ]),
+      reads('eeg', [
+        ['slowing', 1.6],
+        ['normal', 0.3],
+      ]),
+    ],
+    source: recalled('viral-encephalitis-2012'),
+  },
+  {
+    key: 'autoimmune-encephalitis',
+    group: 'immune',
+    label: 'Autoimmune encephalitis',
+    mondo: mondo('MONDO:0020640', 'autoimmune encephalitis'),
+    produces: [
+      at(['cortex-temporal'], 'common'),
+      at(['diffuse-encephalopathy'], 'uncommon'),
+      at(['hyperkinetic-syndrome', 'cortex-frontal'], 'rare'),
+    ],
+    tempo: tempos.subacute,
+    durationDays: { to: 180, outside: 0.4, source: recalled('autoimmune-encephalitis-2016', 'onset under 3 months') },
+    courses: { progressive: 1.5 },
+    history: [
+      told(limbic, 3, 0.2),
+      told('seizure', 4, 0.5),
+      told(['psychiatric-disorder'], 1.5, 1),
+      told(['cancer', 'thymoma'], 3, 0.9),
+      told('immune-checkpoint-inhibitor', 4, 1),
+      told('family/autoimmune-disease', 1.3, 1),
+      told('fever', 0.7, 1.1),
+    ],
+    signs: [
+      shows(['higher-function/memory-impairment', 'higher-function/hallucinations'], 2, 0.6),
+      shows(
+        [
+          'involuntary-movements/orofacial-dyskinesia',
+          'involuntary-movements/dystonia',
+          'involuntary-movements/chorea',
+        ],
+        5,
+        0.85,
+      ),
+      shows(['autonomic/blood-pressure-lability'], 2, 0.95),
+    ],
+    quantities: [under('sodium', 133, 'mmol/L', 2, 0.9), atLeast('csf-white-cells', 5, '10*6/L', 2.5, 0.6)],
+    values: [
+      reads('neuronal-surface-antibody', [
+        ['positive', 80],
+        ['negative', 0.3],
+      ]),
+      reads('paraneoplastic-antibody', [
+        ['positive', 20],
+        ['negative', 0.8],
+      ]),
+      reads('mri-brain', [
+        ['encephalitis', 8],
+        ['normal', 0.8],
+        ['infarct', 0.1],
+        ['cortical-atrophy', 0.3],
+      ]),
+      reads('csf-microbiology', [['positive', 0.1]]),
+      reads('eeg', [
+        ['epileptiform', 2],
+        ['slowing', 1.5],
+        ['normal', 0.4],
+      ]),
+    ],
+    source: recalled('autoimmune-encephalitis-2016'),
+  },
+  {
+    key: 'brainstem-encephalitis',
+    group: 'infective',
+    label: 'Brainstem encephalitis (listeria, virus, immune)',
+    produces: [
+      at(['brainstem-diffuse'], 'common'),
+      at([...brainstemParts], 'uncommon'),
+      at(['bulbar-motor-nuclei', 'basal-meningeal-process'], 'rare'),
+    ],
+    tempo: tempos.acute,
+    courses: { progressive: 1.5 },
+    // Of listeria: fever, headache and vomiting for days before; only 8 % immunosuppressed; a stiff neck in 55 %, a
+    // positive culture of the fluid in 41 %.
+    history: [
+      told(['fever'], 5, 0.4),
+      told(anyHeadache, 2, 0.6),
+      told(recentInfection, 2, 0.8),
+      told(['immunosuppression', 'alcohol-excess', 'pregnancy', 'diabetes-mellitus'], 1.3, 0.95),
+      told('vomiting', 2, 0.9),
+      told('hypertension', 0.8, 1),
+      told('oral-or-genital-ulcers', 0.4, 1),
+    ],
+    signs: [
+      shows(['autonomic/fever'], 4, 0.5),
+      shows(['special-tests/neck-stiffness'], 2.5, 0.8),
+      shows(clouded, 1.6, 0.8),
+    ],
+    quantities: [atLeast('csf-white-cells', 5, '10*6/L', 6, 0.2), atLeast('crp', 20, 'mg/L', 2, 0.7)],
+    values: [
+      reads('mri-brain', [
+        ['encephalitis', 12],
+        ['ring-enhancing', 2],
+        ['infarct', 0.1],
+        ['demyelinating-lesions', 0.3],
+        ['normal', 0.4],
+      ]),
+      reads('csf-microbiology', [
+        ['positive', 10],
+        ['negative', 0.7],
+      ]),
+      reads('anti-gq1b', [['positive', 0.3]]),
+    ],
+    source: read('listeria-brainstem-1993', 'abstract'),
+  },
+  {
+    key: 'acute-disseminated-encephalomyelitis',
+    group: 'immune',
+    label: 'Acute disseminated encephalomyelitis',
+    mondo: mondo('MONDO:0019383', 'acute disseminated encephalomyelitis'),
+    produces: [
+      inKind(['hemisphere', 'brainstem', 'cerebellum'], 'rare'),
+      at(['brainstem-diffuse', 'diffuse-encephalopathy'], 'uncommon'),
+      inKind(['multiple-sites'], 'uncommon'),
+      inKind(['cord'], 'rare'),
+    ],
+    tempo: tempos.acute,
+    durationDays: { to: 90, outside: 0.3, source: recalled('adem-2013', 'no new events after 3 months') },
+    courses: { 'relapsing-remitting': 0.3 },
+    age: { from: 1, to: 18, outside: 0.25 },
+    history: [
+      told(recentInfection, 3, 0.5),
+      told('fever', 2, 0.7),
+      told(anyHeadache, 1.6, 0.7),
+      told('seizure', 2, 0.9),
+      told('multiple-sclerosis', 0.2, 1),
+    ],
+    // Encephalopathy is required by the definition.
+    signs: [shows(clouded, 3, 0.2)],
+    quantities: [atLeast('csf-white-cells', 5, '10*6/L', 2, 0.6)],
+    values: [
+      reads('mri-brain', [
+        ['demyelinating-lesions', 6],
+        ['white-matter-disease', 4],
+        ['normal', 0.03],
+      ]),
+      reads('mog-antibody', [
+        ['positive', 6],
+        ['negative', 0.7],
+      ]),
+      reads('csf-oligoclonal-bands', [
+        ['positive', 0.4],
+        ['negative', 1.2],
+      ]),
+    ],
+    source: recalled('adem-2013'),
+  },
+  {
+    key: 'progressive-multifocal-leukoencephalopathy',
+    group: 'infective',
+    label: 'Progressive multifocal leukoencephalopathy',
+    produces: [
+      at(['optic-radiation-temporal', 'optic-radiation-parietal'], 'uncommon'),
+      at([...lobes, ...opticRadiation, 'internal-capsule', 'cerebellar-hemisphere'], 'rare'),
+      at(['cortex-hand-area', 'pons-lateral', 'diffuse-encephalopathy'], 'rare'),
+      inKind(['multiple-sites'], 'rare'),
+    ],
+    tempo: tempos.subacute,
+    courses: { progressive: 2, improving: 0.2, 'relapsing-remitting': 0.2 },
+    history: [
+      told(['hiv-infection', 'natalizumab', 'immunosuppression', 'lymphoma', 'sarcoidosis'], 15, 0.05),
+      told('natalizumab', 4, 0.95),
+      told('fever', 0.3, 1.1),
+      told(anyHeadache, 0.6, 1.1),
+      told('multiple-sclerosis', 1, 1),
+    ],
+    values: [
+      reads('mri-brain', [
+        ['white-matter-disease', 8],
+        ['ring-enhancing', 0.2],
+        ['normal', 0.02],
+      ]),
+      reads('csf-microbiology', [
+        ['positive', 15],
+        ['negative', 0.3],
+      ]),
+      reads('hiv-test', [['positive', 6]]),
+    ],
+    source: recalled('pml-2013'),
+  },
+  {
+    key: 'neuro-behcet',
+    group: 'immune',
+    label: 'Behçet disease of the nervous system',
+    produces: [
+      at(['basal-meningeal-process'], 'uncommon'),
+      at(['meningeal-irritation'], 'rare'),
+      at(['brainstem-diffuse', 'midbrain-tegmentum', 'midbrain-ventral', 'pons-ventral', 'pons-tegmentum'], 'rare'),
+      at(['internal-capsule', 'thalamus', 'basal-meningeal-process', 'diffuse-encephalopathy'], 'rare'),
+      inKind(['multiple-sites'], 'rare'),
+    ],
+    tempo: tempos.acuteOrSubacute,
+    courses: { 'relapsing-remitting': 2 },
+    age: { from: 15, to: 55, outside: 0.3 },
+    sex: { male: 1.1, female: 0.9 },
+    // Headache in 46 %, fever in 32 %.
+    history: [
+      told('oral-or-genital-ulcers', 30, 0.05),
+      told(anyHeadache, 1.8, 0.7),
+      told('joint-pain', 1.6, 0.9),
+      told(['behaviour-change', 'cognitive-change'], 1.5, 0.9),
+      told('fever', 1.4, 0.9),
+    ],
+    quantities: [atLeast('csf-white-cells', 5, '10*6/L', 3, 0.5)],
+    values: [
+      reads('mri-brain', [
+        ['encephalitis', 3],
+        ['normal', 0.3],
+      ]),
+    ],
+    source: read('neuro-behcet-2019', 'abstract'),
+  },
+  {
+    key: 'cerebral-toxoplasmosis',
+    group: 'infective',
+    label: 'Cerebral toxoplasmosis',
+    produces: [
+      at([...deepHemisphere, ...lobes, 'subthalamic-nucleus'], 'rare'),
+      at(['cortex-middle-cerebral-upper', 'cerebellar-hemisphere', 'hyperkinetic-syndrome'], 'rare'),
+      at(['diffuse-encephalopathy', 'midbrain-tegmentum'], 'rare'),
+    ],
+    tempo: tempos.subacute,
+    courses: { progressive: 1.5 },
+    history: [
+      told(['hiv-infection', 'immunosuppression'], 15, 0.05),
+      told('hiv-infection', 3, 0.7),
+      told(anyHeadache, 2, 0.5),
+      told('fever', 2, 0.7),
+      told('seizure', 2, 0.9),
+      told(['unprotected-sex', 'injecting-drug-use'], 1.6, 0.95),
+    ],
+    values: [
+      reads('mri-brain', [
+        ['ring-enhancing', 15],
+        ['space-occupying', 2],
+        ['normal', 0.02],
+      ]),
+      reads('hiv-test', [
+        ['positive', 15],
+        ['negative', 0.1],
+      ]),
+    ],
+    source: brainChapter,
+  },
+  {
+    key: 'neurocysticercosis',
+    group: 'infective',
+    label: 'Neurocysticercosis',
+    produces: [
+      at([...lobes, 'cortex-hand-area', 'raised-intracranial-pressure'], 'rare'),
+      at(['midbrain-dorsal', 'basal-meningeal-process'], 'rare'),
+    ],
+    tempo: tempos.any,
+    history: [told('travel', 12, 0.1), told('seizure', 5, 0.3), told(anyHeadache, 1.5, 0.7), told('fever', 0.4, 1.1)],
+    quantities: [atLeast('eosinophils', 0.5, '10*9/L', 2, 0.9)],
+    values: [
+      reads('mri-brain', [
+        ['ring-enhancing', 8],
+        ['hydrocephalus', 2],
+        ['normal', 0.05],
+      ]),
+      reads('ct-head', [['space-occupying', 2]]),
+    ],
+    source: recalled('neurocysticercosis-2017'),
+  },
+  {
+    key: 'melas',
+    group: 'hereditary',
+    label: 'MELAS (mitochondrial encephalopathy with stroke-like episodes)',
+    inheritance: ['mitochondrial'],
+    mondo: mondo('MONDO:0010789', 'MELAS syndrome'),
+    produces: [
+      at(['cortex-occipital', 'cortex-posterior-cerebral', 'cortex-temporal', 'cortex-parietal'], 'rare'),
+      at(['cortex-middle-cerebral-lower', ...opticRadiation, 'diffuse-encephalopathy'], 'rare'),
+    ],
+    tempo: tempos.acute,
+    courses: { 'relapsing-remitting': 3 },
+    age: { from: 2, to: 40, outside: 0.1 },
+    history: [
+      told('seizure', 4, 0.4),
+      told(['migraine', ...anyHeadache], 2, 0.5),
+      told('hearing-loss', 4, 0.7),
+      told('diabetes-mellitus', 2.5, 0.9),
+      told(['cardiomyopathy', 'fatigue'], 2, 0.9),
+      told(['family/similar-disorder', 'family/diabetes', 'family/stroke'], 2, 0.7),
+      told('vomiting', 1.5, 0.9),
+    ],
+    signs: [shows(['cranial-nerves/hearing-loss', 'cranial-nerves/ptosis'], 2.5, 0.8)],
+    quantities: [atLeast('lactate', 2.2, 'mmol/L', 4, 0.3), atLeast('csf-lactate', 2.2, 'mmol/L', 6, 0.2)],
+    values: [
+      reads('muscle-biopsy', [
+        ['mitochondrial', 20],
+        ['normal', 0.4],
+      ]),
+      reads('mri-brain', [
+        ['infarct', 2],
+        ['normal', 0.05],
+      ]),
+      reads('genetic-test', [
+        ['other', 8],
+        ['negative', 0.2],
+      ]),
+    ],
+    source: recalled('melas-1994'),
+  },
+  {
+    key: 'cerebral-adrenoleukodystrophy',
+    group: 'hereditary',
+    label: 'Cerebral adrenoleukodystrophy',
+    inheritance: ['x-linked'],
+    produces: [
+      at(
+        ['cortex-occipital', 'cortex-parietal', ...opticRadiation, 'diffuse-encephalopathy', 'internal-capsule'],
+        'rare',
+      ),
+    ],
+    tempo: tempos.subacuteOrChronic,
+    courses: { progressive: 1.8, improving: 0.05, 'relapsing-remitting': 0.05 },
+    age: { from: 3, to: 45, outside: 0.05 },
+    sex: { male: 1.9, female: 0.05 },
+    history: [
+      told(['behaviour-change', ...cognitiveDecline], 3, 0.3),
+      told('visual-loss', 2, 0.8),
+      told('hearing-loss', 2, 0.8),
+      told('family/similar-disorder', 5, 0.7),
+      told('family/spastic-paraplegia', 6, 0.95),
+    ],
+    quantities: [under('cortisol', 140, 'nmol/L', 6, 0.6, fromMemory)],
+    values: [
+      reads('mri-brain', [
+        ['white-matter-disease', 20],
+        ['normal', 0.02],
+      ]),
+    ],
+    source: brainChapter,
+  },
+];

@@ -1,0 +1,387 @@
+import { recalled } from '../../kernel/cite.ts';
+import { at, atLeast, type Cause, inKind, mondo, reads, shows, tempos, told } from './cause.ts';
+
+const cordChapter = recalled('adams-victor', 'diseases of the spinal cord');
+const anyCord = ['cord'] as const;
+const spinalPain = ['back-pain', 'thoracic-back-pain', 'neck-pain'] as const;
+const weightLoss = ['weight-loss', 'recent-weight-loss'] as const;
+
+/** A lesion that spreads within the cord: for inflammation, against what presses from outside. */
+const longLesion = (long: number, short: number, compression: number) =>
+  (['mri-cervical-spine', 'mri-thoracic-spine', 'mri-whole-spine'] as const).map((result) =>
+    reads(result, [
+      ['cord-lesion-long', long],
+      ['cord-lesion-short', short],
+      ['cord-compression', compression],
+    ]),
+  );
+
+/** Inflammation, infection, poisoning and rarer structural disease of the spinal cord. */
+export const cordDiseaseCauses: readonly Cause[] = [
+  // Inflammation
+  {
+    key: 'sarcoid-myelopathy',
+    group: 'immune',
+    label: 'Sarcoid myelopathy',
+    produces: [inKind(anyCord, 'rare'), at(['spinal-cord-transverse', 'conus-medullaris', 'cauda-equina'], 'uncommon')],
+    tempo: tempos.subacute,
+    courses: { progressive: 1.3 },
+    age: { from: 20, to: 70, outside: 0.5 },
+    history: [told('sarcoidosis', 25, 0.4), told(['fatigue', 'night-sweats'], 1.5, 0.95)],
+    quantities: [atLeast('csf-white-cells', 5, '10*6/L', 2, 0.4)],
+    values: [
+      ...longLesion(4, 0.7, 0.2),
+      reads('ct-chest', [
+        ['hilar-nodes', 15],
+        ['normal', 0.4],
+      ]),
+    ],
+    source: cordChapter,
+  },
+  {
+    key: 'lupus-or-sjogren-myelitis',
+    group: 'immune',
+    label: 'Myelitis of lupus or Sjögren syndrome',
+    produces: [inKind(anyCord, 'rare'), at(['spinal-cord-transverse', 'conus-medullaris'], 'uncommon')],
+    tempo: tempos.acute,
+    age: { from: 12, to: 60, outside: 0.5 },
+    sex: { male: 0.3, female: 1.7 },
+    history: [
+      told(['lupus', 'sjogren-syndrome'], 25, 0.4),
+      told(['joint-pain', 'photosensitive-rash', 'dry-mouth', 'dry-eyes', 'cold-white-fingers'], 3, 0.7),
+    ],
+    values: [
+      ...longLesion(3, 0.7, 0.1),
+      reads('ana', [
+        ['positive', 3],
+        ['negative', 0.15],
+      ]),
+      reads('anti-ro', [
+        ['positive', 4],
+        ['negative', 0.7],
+      ]),
+    ],
+    source: cordChapter,
+  },
+  {
+    key: 'paraneoplastic-myelopathy',
+    group: 'paraneoplastic',
+    label: 'Paraneoplastic myelopathy',
+    produces: [at(['spinal-cord-lateral', 'spinal-cord-posterolateral'], 'uncommon'), inKind(anyCord, 'rare')],
+    tempo: tempos.subacute,
+    courses: { progressive: 1.6, improving: 0.2 },
+    age: { from: 40, to: 110, outside: 0.3 },
+    history: [told(['cancer', 'lymphoma'], 5, 0.5), told('tobacco', 1.5, 0.8), told(weightLoss, 2.5, 0.7)],
+    values: [
+      ...longLesion(2, 1, 0.1),
+      reads('paraneoplastic-antibody', [
+        ['positive', 40],
+        ['negative', 0.3],
+      ]),
+    ],
+    source: cordChapter,
+  },
+
+  // Infection
+  {
+    key: 'acute-infectious-myelitis',
+    group: 'infective',
+    label: 'Acute viral or bacterial myelitis',
+    produces: [
+      at(['spinal-cord-transverse', 'conus-medullaris', 'spinal-cord-anterior'], 'uncommon'),
+      inKind(anyCord, 'rare'),
+    ],
+    tempo: tempos.acute,
+    courses: { progressive: 1 },
+    history: [
+      told('fever', 5, 0.4),
+      told(['rash', 'herpes-zoster'], 4, 0.85),
+      told(['immunosuppression', 'hiv-infection'], 3, 0.9),
+      told('headache', 1.5, 0.9),
+    ],
+    signs: [shows(['inspection/vesicular-rash'], 10, 0.8), shows(['autonomic/fever'], 3, 0.6)],
+    quantities: [atLeast('csf-white-cells', 5, '10*6/L', 4, 0.1)],
+    values: [
+      ...longLesion(3, 0.8, 0.05),
+      reads('csf-microbiology', [
+        ['positive', 60],
+        ['negative', 0.4],
+      ]),
+    ],
+    source: cordChapter,
+  },
+  {
+    key: 'spinal-tuberculosis',
+    group: 'infective',
+    label: 'Tuberculosis of the spine',
+    produces: [
+      inKind(anyCord, 'uncommon', 'thoracic'),
+      inKind(anyCord, 'rare'),
+      inKind(['cauda-equina'], 'rare'),
+      inKind(['root'], 'rare', 'thoracic'),
+    ],
+    tempo: tempos.subacuteOrChronic,
+    courses: { progressive: 1.5 },
+    history: [
+      told('tuberculosis', 15, 0.6),
+      told(spinalPain, 2, 0.15),
+      told(['night-sweats', 'fever', ...weightLoss], 4, 0.4),
+      told('travel', 3, 0.7),
+      told(['immunosuppression', 'hiv-infection'], 2.5, 0.9),
+    ],
+    signs: [shows(['inspection/kyphosis', 'inspection/spinal-tenderness'], 4, 0.5)],
+    quantities: [atLeast('esr', 30, 'mm/h', 2, 0.3)],
+    values: [
+      reads('mri-whole-spine', [
+        ['infection-or-abscess', 40],
+        ['metastasis', 0.5],
+        ['normal', 0.02],
+      ]),
+    ],
+    source: cordChapter,
+  },
+  {
+    key: 'hiv-vacuolar-myelopathy',
+    group: 'infective',
+    label: 'Vacuolar myelopathy of HIV infection',
+    produces: [
+      at(['spinal-cord-posterolateral', 'spinal-cord-lateral'], 'uncommon'),
+      inKind(anyCord, 'rare', 'thoracic'),
+    ],
+    tempo: tempos.subacuteOrChronic,
+    courses: { progressive: 1.4 },
+    history: [told('hiv-infection', 25, 0.02), told(['cognitive-change', ...weightLoss], 2, 0.8)],
+    values: [
+      reads('hiv-test', [
+        ['positive', 25],
+        ['negative', 0.02],
+      ]),
+    ],
+    source: cordChapter,
+  },
+  {
+    key: 'schistosomal-or-parasitic-myelopathy',
+    group: 'infective',
+    label: 'Myelopathy of schistosomiasis or another parasite',
+    produces: [at(['conus-medullaris', 'cauda-equina'], 'uncommon'), inKind(anyCord, 'rare')],
+    tempo: tempos.acuteOrSubacute,
+    age: { from: 5, to: 50, outside: 0.6 },
+    history: [told('travel', 15, 0.05), told(['back-pain', 'bilateral-leg-pain'], 1.5, 0.6)],
+    quantities: [atLeast('eosinophils', 0.5, '10*9/L', 5, 0.5)],
+    values: [
+      reads('mri-lumbar-spine', [
+        ['conus-lesion', 4],
+        ['cauda-equina-compression', 0.3],
+      ]),
+    ],
+    source: cordChapter,
+  },
+
+  // Radiation, poisons, deficiency, liver
+  {
+    key: 'radiation-myelopathy',
+    group: 'toxic',
+    label: 'Radiation myelopathy',
+    produces: [at(['spinal-cord-hemisection', 'spinal-cord-transverse'], 'uncommon'), inKind(anyCord, 'rare')],
+    tempo: tempos.subacuteOrChronic,
+    courses: { progressive: 1.5 },
+    history: [told('radiotherapy', 40, 0.005), told(spinalPain, 0.5, 1.3)],
+    values: [
+      ...longLesion(3, 1.2, 0.1),
+      reads('mri-whole-spine', [
+        ['metastasis', 0.1],
+        ['normal', 0.7],
+      ]),
+    ],
+    source: cordChapter,
+  },
+  {
+    key: 'hepatic-myelopathy',
+    group: 'metabolic',
+    label: 'Hepatic myelopathy',
+    produces: [at(['spinal-cord-lateral'], 'uncommon'), at(['spinal-cord-posterolateral'], 'rare')],
+    tempo: tempos.subacuteOrChronic,
+    courses: { progressive: 1.4 },
+    age: { from: 25, to: 80, outside: 0.5 },
+    history: [told('chronic-liver-disease', 30, 0.02), told(['alcohol-excess', 'hepatitis-b', 'hepatitis-c'], 2, 0.7)],
+    quantities: [atLeast('ammonia', 50, 'umol/L', 4, 0.3)],
+    source: cordChapter,
+  },
+  {
+    key: 'konzo-or-lathyrism',
+    group: 'toxic',
+    label: 'Konzo or lathyrism',
+    produces: [at(['spinal-cord-lateral', 'upper-motor-neuron-system'], 'rare')],
+    tempo: tempos.acute,
+    courses: { static: 2, progressive: 0.4 },
+    age: { from: 3, to: 45, outside: 0.5 },
+    history: [told('travel', 5, 0.1), told(['malnutrition', 'vegan-diet'], 5, 0.4)],
+    source: cordChapter,
+  },
+  {
+    key: 'decompression-sickness',
+    group: 'vascular',
+    label: 'Decompression sickness of the spinal cord',
+    produces: [
+      at(['spinal-cord-transverse', 'spinal-cord-posterior', 'spinal-cord-posterolateral'], 'rare'),
+      inKind(anyCord, 'rare', 'thoracic'),
+    ],
+    tempo: tempos.sudden,
+    courses: { progressive: 0.8, improving: 1.5 },
+    age: { from: 15, to: 65, outside: 0.4 },
+    history: [told('diving', 80, 0.02), told('joint-pain', 3, 0.8)],
+    source: cordChapter,
+  },
+  {
+    key: 'electrical-injury-of-the-cord',
+    group: 'traumatic',
+    label: 'Electrical or lightning injury of the cord',
+    produces: [inKind(anyCord, 'rare')],
+    tempo: tempos.sudden,
+    history: [told('electric-shock', 80, 0.01)],
+    source: cordChapter,
+  },
+
+  // Vessels and structure
+  {
+    key: 'spinal-arteriovenous-malformation',
+    group: 'vascular',
+    label: 'Arteriovenous malformation of the spinal cord',
+    produces: [
+      inKind(anyCord, 'rare'),
+      at(['spinal-cord-central', 'spinal-cord-hemisection', 'conus-medullaris'], 'uncommon'),
+    ],
+    tempo: tempos.suddenOrAcute,
+    courses: { 'relapsing-remitting': 1.5 },
+    age: { from: 5, to: 45, outside: 0.4 },
+    history: [told(spinalPain, 2, 0.6), told('thunderclap-headache', 2, 1)],
+    values: [
+      reads('mri-whole-spine', [
+        ['haematoma', 2],
+        ['normal', 0.05],
+      ]),
+    ],
+    source: cordChapter,
+  },
+  {
+    key: 'cord-herniation',
+    group: 'compressive',
+    label: 'Idiopathic herniation of the thoracic cord',
+    produces: [
+      inKind(anyCord, 'rare', 'thoracic'),
+      at(['spinal-cord-hemisection', 'spinal-cord-anterior'], 'uncommon', 'thoracic'),
+    ],
+    tempo: tempos.chronic,
+    courses: { progressive: 1.4 },
+    age: { from: 25, to: 75, outside: 0.5 },
+    sex: { male: 0.6, female: 1.4 },
+    values: [
+      reads('mri-thoracic-spine', [
+        ['normal', 0.3],
+        ['cord-lesion-long', 0.4],
+      ]),
+    ],
+    source: cordChapter,
+  },
+  {
+    key: 'ossification-of-posterior-longitudinal-ligament',
+    group: 'compressive',
+    label: 'Ossification of the posterior longitudinal ligament',
+    produces: [inKind(anyCord, 'uncommon', 'cervical'), inKind(anyCord, 'rare', 'thoracic')],
+    tempo: tempos.chronic,
+    courses: { progressive: 1.3 },
+    age: { from: 45, to: 100, outside: 0.3 },
+    sex: { male: 1.4, female: 0.6 },
+    history: [told(['diabetes-mellitus', 'obesity'], 1.6, 0.9), told('neck-trauma', 1.5, 1)],
+    values: [
+      reads('mri-cervical-spine', [
+        ['cord-compression', 8],
+        ['normal', 0.03],
+      ]),
+    ],
+    source: cordChapter,
+  },
+  {
+    key: 'epidural-lipomatosis',
+    group: 'compressive',
+    label: 'Spinal epidural lipomatosis',
+    produces: [
+      inKind(anyCord, 'rare', 'thoracic'),
+      inKind(['cauda-equina'], 'uncommon'),
+      inKind(['root'], 'rare', 'lumbosacral'),
+    ],
+    tempo: tempos.subacuteOrChronic,
+    history: [told('corticosteroid', 10, 0.3), told('obesity', 4, 0.3), told('neurogenic-claudication', 2, 0.8)],
+    values: [
+      reads('mri-whole-spine', [
+        ['cord-compression', 2],
+        ['metastasis', 0.1],
+        ['normal', 0.05],
+      ]),
+    ],
+    source: cordChapter,
+  },
+  {
+    key: 'conus-or-filum-tumour',
+    group: 'neoplastic',
+    label: 'Tumour of conus or filum (ependymoma)',
+    produces: [at(['conus-medullaris', 'cauda-equina'], 'common')],
+    tempo: tempos.chronic,
+    courses: { progressive: 1.6, improving: 0.1 },
+    age: { from: 10, to: 65, outside: 0.5 },
+    history: [
+      told(['back-pain', 'night-spinal-pain'], 2, 0.4),
+      told('night-spinal-pain', 2, 0.9),
+      told('bilateral-leg-pain', 1.5, 0.9),
+    ],
+    values: [
+      reads('mri-lumbar-spine', [
+        ['conus-lesion', 8],
+        ['cauda-equina-compression', 1.5],
+        ['normal', 0.02],
+      ]),
+    ],
+    source: cordChapter,
+  },
+  {
+    key: 'tethered-cord',
+    group: 'compressive',
+    label: 'Tethered cord syndrome',
+    mondo: mondo('MONDO:0006995', 'tethered spinal cord syndrome'),
+    produces: [at(['conus-medullaris'], 'common'), at(['cauda-equina', 'spinal-cord-lateral'], 'uncommon')],
+    tempo: tempos.lifelong,
+    age: { from: 0, to: 40, outside: 0.3 },
+    history: [told(['back-pain', 'leg-pain'], 1.5, 0.8), told('bladder-disturbance', 1.5, 0.7)],
+    signs: [
+      shows(['inspection/lumbosacral-skin-mark'], 12, 0.6),
+      shows(
+        ['inspection/pes-cavus', 'inspection/scoliosis', 'inspection/equinovarus', 'inspection/hammer-toes'],
+        3,
+        0.7,
+      ),
+    ],
+    values: [
+      reads('mri-lumbar-spine', [
+        ['conus-lesion', 3],
+        ['normal', 0.05],
+      ]),
+    ],
+    source: cordChapter,
+  },
+  {
+    key: 'cerebral-palsy',
+    group: 'degenerative',
+    label: 'Cerebral palsy (spastic diplegia)',
+    mondo: mondo('MONDO:0006497', 'cerebral palsy'),
+    produces: [
+      at(['spinal-cord-lateral', 'upper-motor-neuron-system', 'cortex-parasagittal'], 'uncommon'),
+      inKind(['hemisphere'], 'rare'),
+    ],
+    tempo: tempos.lifelong,
+    courses: { static: 4, progressive: 0.2 },
+    age: { from: 0, to: 2, outside: 0.05 },
+    history: [told('perinatal-injury', 20, 0.3), told('epilepsy', 2, 0.9)],
+    signs: [shows(['inspection/equinovarus', 'inspection/achilles-contracture'], 3, 0.7)],
+    source: recalled('adams-victor', 'cerebral palsy'),
+  },
+];

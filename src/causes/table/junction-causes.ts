@@ -1,0 +1,292 @@
+import { read, recalled } from '../../kernel/cite.ts';
+import { at, atLeast, type Cause, inKind, mondo, reads, shows, tempos, told } from './cause.ts';
+
+const junctionBook = recalled('amato-russell', 'disorders of the neuromuscular junction');
+
+const fatigueTold = told(['fatigable-weakness', 'fluctuating-symptoms'], 3, 0.4);
+const fatigueSeen = [
+  'cranial-nerves/fatigable-ptosis',
+  'cranial-nerves/fatigable-diplopia',
+  'special-tests/sustained-upgaze',
+  'special-tests/ice-pack',
+  'special-tests/lid-twitch',
+  'special-tests/limb-fatigability',
+  'special-tests/counting-fatigability',
+] as const;
+const pupilsSeen = ['cranial-nerves/dilated-pupil', 'cranial-nerves/unreactive-pupil'] as const;
+const dryness = ['dry-mouth', 'dry-eyes', 'sexual-dysfunction'] as const;
+
+/** Causes of failure of the neuromuscular junction. */
+export const junctionCauses: readonly Cause[] = [
+  {
+    key: 'myasthenia-gravis',
+    group: 'immune',
+    label: 'Myasthenia gravis',
+    mondo: mondo('MONDO:0009688', 'myasthenia gravis'),
+    produces: [
+      at(['oculomotor-nerve', 'trochlear-nerve', 'abducens-nerve'], 'uncommon'),
+      at(['postsynaptic-junction'], 'very-common'),
+      at(['axial-myopathy', 'oculopharyngeal-myopathy', 'bulbar-motor-nuclei'], 'common'),
+      at(['no-lesion'], 'uncommon'),
+      inKind(['junction'], 'common'),
+    ],
+    tempo: tempos.subacuteOrChronic,
+    courses: { fluctuating: 3, 'relapsing-remitting': 1.5, progressive: 0.8, static: 0.3 },
+    history: [
+      fatigueTold,
+      told(['diplopia', 'drooping-eyelids'], 2, 0.6),
+      told(['thymoma', 'hyperthyroidism', 'myasthenia-gravis'], 4, 0.95),
+      told(['numbness', 'paraesthesiae'], 0.4, 1.1),
+      told([...dryness], 0.6, 1.1),
+    ],
+    signs: [shows(fatigueSeen, 6, 0.5), shows(pupilsSeen, 0.1, 1.1)],
+    quantities: [atLeast('creatine-kinase', 1000, 'U/L', 0.2, 1.1)],
+    values: [
+      reads('achr-antibody', [
+        ['positive', 30],
+        ['negative', 0.3],
+      ]),
+      reads('repetitive-stimulation', [
+        ['decrement', 6],
+        ['normal', 0.5],
+        ['increment', 0.1],
+      ]),
+      reads('single-fibre-emg', [
+        ['increased-jitter', 5],
+        ['normal', 0.1],
+      ]),
+      reads('musk-antibody', [['positive', 0.05]]),
+      reads('vgcc-antibody', [['positive', 0.1]]),
+      reads('ct-chest', [['thymoma', 8]]),
+      reads('striated-muscle-antibody', [['positive', 5]]),
+    ],
+    source: read('scherer-2005'),
+  },
+  {
+    key: 'musk-myasthenia',
+    group: 'immune',
+    label: 'Myasthenia with antibodies to muscle-specific kinase',
+    produces: [
+      at(['postsynaptic-junction'], 'common'),
+      at(['bulbar-motor-nuclei', 'axial-myopathy', 'oculopharyngeal-myopathy'], 'uncommon'),
+    ],
+    tempo: tempos.subacute,
+    courses: { fluctuating: 2, progressive: 1.2, static: 0.3 },
+    age: { from: 15, to: 70, outside: 0.5 },
+    sex: { male: 0.4, female: 1.6 },
+    history: [
+      fatigueTold,
+      told(['dysphagia', 'slurred-speech', 'voice-change', 'breathlessness'], 2.5, 0.3),
+      told('thymoma', 0.1, 1),
+    ],
+    signs: [
+      shows(['cranial-nerves/tongue-wasting', 'inspection/dropped-head', 'cranial-nerves/facial-weakness'], 2.5, 0.7),
+      shows(['cranial-nerves/dysphagia', 'cranial-nerves/nasal-speech', 'cranial-nerves/flaccid-dysarthria'], 2, 0.5),
+      shows(fatigueSeen, 3, 0.6),
+    ],
+    values: [
+      reads('musk-antibody', [
+        ['positive', 150],
+        ['negative', 0.05],
+      ]),
+      reads('achr-antibody', [
+        ['positive', 0.03],
+        ['negative', 3],
+      ]),
+      reads('ct-chest', [['thymoma', 0.2]]),
+      reads('single-fibre-emg', [['normal', 0.3]]),
+    ],
+    source: recalled('mg-consensus-2021', 'MuSK myasthenia'),
+  },
+  {
+    key: 'congenital-myasthenic-syndrome',
+    group: 'hereditary',
+    inheritance: ['autosomal-recessive', 'autosomal-dominant'],
+    label: 'Congenital myasthenic syndrome',
+    mondo: mondo('MONDO:0018940', 'congenital myasthenic syndrome'),
+    produces: [
+      at(['postsynaptic-junction'], 'uncommon'),
+      at(['oculopharyngeal-myopathy'], 'uncommon'),
+      at(['proximal-myopathy'], 'rare'),
+    ],
+    tempo: tempos.lifelong,
+    courses: { static: 1.5, fluctuating: 1.5, improving: 0.4, 'relapsing-remitting': 0.5 },
+    age: { from: 0, to: 25, outside: 0.05 },
+    history: [told(['family/similar-disorder', 'family/muscle-disease'], 5, 0.8), fatigueTold],
+    signs: [shows(['inspection/scoliosis', 'inspection/joint-contracture'], 2, 0.9)],
+    values: [
+      reads('achr-antibody', [
+        ['positive', 0.02],
+        ['negative', 2],
+      ]),
+      reads('musk-antibody', [['positive', 0.05]]),
+      reads('repetitive-stimulation', [
+        ['decrement', 4],
+        ['normal', 0.5],
+      ]),
+      reads('genetic-test', [
+        ['other', 20],
+        ['negative', 0.3],
+      ]),
+    ],
+    source: junctionBook,
+  },
+  {
+    key: 'lambert-eaton-myasthenic-syndrome',
+    group: 'paraneoplastic',
+    label: 'Lambert-Eaton myasthenic syndrome',
+    mondo: mondo('MONDO:0018556', 'Lambert-Eaton myasthenic syndrome'),
+    produces: [at(['presynaptic-junction'], 'very-common'), inKind(['junction'], 'uncommon')],
+    tempo: tempos.subacuteOrChronic,
+    courses: { progressive: 1.2, fluctuating: 1.2, improving: 0.2 },
+    age: { from: 35, to: 85, outside: 0.4 },
+    history: [
+      told([...dryness, 'sjogren-syndrome'], 4, 0.5),
+      told('tobacco', 2, 0.7),
+      told(['cancer', 'lymphoma'], 3, 0.9),
+      told(['difficulty-with-stairs', 'leg-weakness', 'difficulty-walking'], 1.5, 0.4),
+      told('home-preserved-food', 0.2, 1.05),
+    ],
+    signs: [
+      shows(['special-tests/post-exercise-facilitation'], 12, 0.4),
+      shows(['autonomic/dry-mouth', 'autonomic/orthostatic-hypotension'], 3, 0.7),
+    ],
+    values: [
+      reads('vgcc-antibody', [
+        ['positive', 25],
+        ['negative', 0.15],
+      ]),
+      reads(
+        'repetitive-stimulation',
+        [
+          ['increment', 20],
+          ['normal', 0.1],
+        ],
+        read('lems-titulaer-2011'),
+      ),
+      reads('ct-chest', [['tumour', 4]]),
+    ],
+    source: read('lems-titulaer-2011'),
+  },
+  {
+    key: 'botulism',
+    group: 'infective',
+    label: 'Botulism',
+    mondo: mondo('MONDO:0005498', 'botulism'),
+    produces: [
+      at(['presynaptic-junction'], 'common'),
+      at(['bulbar-motor-nuclei'], 'uncommon'),
+      inKind(['junction'], 'uncommon'),
+    ],
+    tempo: tempos.suddenOrAcute,
+    courses: { progressive: 1.3, fluctuating: 0.3, 'relapsing-remitting': 0.05 },
+    durationDays: { to: 28, outside: 0.2, source: recalled('botulism-2021', 'clinical course') },
+    history: [
+      told(['home-preserved-food', 'botulinum-toxin-injection'], 15, 0.4),
+      told('descending-weakness', 5, 0.4),
+      told('injecting-drug-use', 6, 0.9),
+      told(['diplopia', 'dry-mouth', 'dysphagia'], 2, 0.3),
+      told('fever', 0.2, 1.2),
+      told(['numbness', 'paraesthesiae'], 0.3, 1.2),
+    ],
+    signs: [
+      shows(pupilsSeen, 8, 0.5),
+      shows(
+        ['autonomic/dry-mouth', 'autonomic/ileus', 'sphincters/urinary-retention', 'sphincters/constipation'],
+        3,
+        0.6,
+      ),
+      shows(['autonomic/fever'], 0.2, 1.2),
+    ],
+    values: [
+      reads('repetitive-stimulation', [
+        ['increment', 5],
+        ['normal', 0.6],
+      ]),
+      reads('vgcc-antibody', [['positive', 0.05]]),
+      reads('achr-antibody', [['positive', 0.1]]),
+    ],
+    source: read('botulism-2021'),
+  },
+  {
+    key: 'drug-induced-junction-failure',
+    group: 'toxic',
+    label: 'Junction failure from a medicine',
+    produces: [inKind(['junction'], 'uncommon')],
+    tempo: tempos.suddenOrAcute,
+    courses: { improving: 1.3, progressive: 1 },
+    durationDays: { to: 60, outside: 0.4, source: recalled('mg-consensus-2021', 'medicines to avoid') },
+    history: [
+      told(['aminoglycoside', 'neuromuscular-blocker'], 12, 0.3),
+      told(['fluoroquinolone', 'macrolide', 'beta-blocker', 'chloroquine', 'hydroxychloroquine'], 3, 0.6),
+      told(['critical-illness', 'recent-surgery'], 2, 0.9),
+    ],
+    source: recalled('mg-consensus-2021', 'medicines to avoid'),
+  },
+  {
+    key: 'hypermagnesaemia',
+    group: 'toxic',
+    label: 'Excess of magnesium',
+    produces: [at(['presynaptic-junction'], 'uncommon'), inKind(['junction', 'muscle'], 'rare')],
+    tempo: tempos.suddenOrAcute,
+    history: [told('magnesium', 25, 0.1), told(['pregnancy', 'chronic-kidney-disease'], 3, 0.6)],
+    signs: [shows(['autonomic/bradycardia'], 1.8, 0.9)],
+    quantities: [atLeast('magnesium', 2.5, 'mmol/L', 40, 0.05)],
+    source: recalled('adams-victor', 'electrolyte disorders'),
+  },
+  {
+    key: 'organophosphate-poisoning',
+    group: 'toxic',
+    label: 'Organophosphate or carbamate poisoning',
+    produces: [inKind(['junction'], 'uncommon')],
+    tempo: tempos.suddenOrAcute,
+    durationDays: { to: 28, outside: 0.2, source: recalled('adams-victor', 'organophosphate poisoning') },
+    history: [
+      told('organophosphate', 100, 0.05),
+      told(['vomiting', 'abdominal-pain', 'altered-sweating'], 2, 0.6),
+      told(['dry-mouth', 'dry-eyes'], 0.2, 1.2),
+    ],
+    signs: [
+      shows(['cranial-nerves/small-pupil', 'cranial-nerves/drooling', 'autonomic/hyperhidrosis'], 8, 0.4),
+      shows(['inspection/fasciculation'], 4, 0.6),
+      shows(['autonomic/bradycardia'], 2.5, 0.8),
+      shows(pupilsSeen, 0.2, 1.1),
+    ],
+    source: recalled('adams-victor', 'organophosphate poisoning'),
+  },
+  {
+    key: 'neurotoxic-envenomation',
+    group: 'toxic',
+    label: 'Neurotoxic bite or sting (snake, tick, spider)',
+    produces: [inKind(['junction'], 'uncommon')],
+    tempo: tempos.sudden,
+    durationDays: { to: 21, outside: 0.2, source: recalled('adams-victor', 'animal venoms') },
+    history: [
+      told('venomous-bite', 100, 0.05),
+      told('tick-bite', 3, 0.95),
+      told(['travel', 'descending-weakness'], 2, 0.8),
+    ],
+    signs: [shows(['inspection/oedema'], 2, 0.8)],
+    source: recalled('adams-victor', 'animal venoms'),
+  },
+  {
+    key: 'checkpoint-inhibitor-myositis-or-myasthenia',
+    group: 'immune',
+    label: 'Myositis or myasthenia from an immune checkpoint inhibitor',
+    produces: [
+      at(['postsynaptic-junction', 'oculopharyngeal-myopathy', 'axial-myopathy'], 'uncommon'),
+      at(['proximal-myopathy'], 'uncommon'),
+    ],
+    tempo: tempos.acuteOrSubacute,
+    courses: { progressive: 1.4, static: 0.3 },
+    age: { from: 25, to: 95, outside: 0.3 },
+    history: [
+      told('immune-checkpoint-inhibitor', 150, 0.02),
+      told('cancer', 3, 0.1),
+      told(['muscle-pain', 'breathlessness', 'diplopia', 'drooping-eyelids'], 1.8, 0.7),
+    ],
+    quantities: [atLeast('creatine-kinase', 400, 'U/L', 2.5, 0.4)],
+    values: [reads('ecg', [['conduction-disease', 3]])],
+    source: junctionBook,
+  },
+];

@@ -1,0 +1,359 @@
+import { recalled } from '../../kernel/cite.ts';
+import { at, type Cause, inKind, reads, shows, tempos, told } from './cause.ts';
+
+const limbNerves = recalled('preston-shapiro', 'mononeuropathies');
+const injury = ['trauma', 'limb-fracture-or-dislocation', 'neck-trauma'] as const;
+const operation = ['recent-surgery', 'hip-replacement'] as const;
+const armPain = ['arm-pain', 'radicular-arm-pain', 'shoulder-pain'] as const;
+
+const swollenAtOneSite = reads('nerve-ultrasound', [
+  ['focal-swelling', 3],
+  ['mass-or-cyst', 1.5],
+  ['normal', 0.6],
+]);
+const massAtTheNerve = reads('nerve-ultrasound', [
+  ['mass-or-cyst', 12],
+  ['normal', 0.2],
+]);
+
+/** Lesions of single nerves, each with the place, posture or injury that belongs to it. */
+export const nerveCauses: readonly Cause[] = [
+  // Neck and shoulder
+  {
+    key: 'accessory-nerve-injury-in-the-neck',
+    group: 'traumatic',
+    label: 'Injury of the accessory nerve in the posterior triangle',
+    produces: [at(['spinal-accessory-nerve'], 'very-common')],
+    tempo: tempos.sudden,
+    courses: { progressive: 0.3, static: 1.3 },
+    history: [told('recent-surgery', 10, 0.3), told('neck-trauma', 4, 0.9), told('radiotherapy', 3, 0.95)],
+    signs: [shows(['inspection/shoulder-droop', 'inspection/scapular-winging'], 1.5, 0.8)],
+    source: recalled('brazis', 'accessory nerve: lymph-node biopsy is the usual cause'),
+  },
+  {
+    key: 'occipital-neuralgia',
+    group: 'compressive',
+    label: 'Occipital neuralgia',
+    produces: [at(['greater-occipital-nerve'], 'very-common')],
+    tempo: tempos.subacuteOrChronic,
+    courses: { 'relapsing-remitting': 2 },
+    history: [told(['headache', 'neuropathic-pain', 'neck-pain'], 3, 0.3), told('neck-trauma', 2, 0.9)],
+    source: recalled('adams-victor', 'occipital neuralgia'),
+  },
+  {
+    key: 'suprascapular-entrapment-or-cyst',
+    group: 'compressive',
+    label: 'Suprascapular nerve entrapment or paralabral cyst',
+    produces: [at(['suprascapular-nerve-spinoglenoid'], 'very-common'), at(['suprascapular-nerve'], 'common')],
+    tempo: tempos.subacuteOrChronic,
+    courses: { progressive: 1.3 },
+    age: { from: 16, to: 60, outside: 0.6 },
+    sex: { male: 1.4, female: 0.6 },
+    history: [told('repetitive-hand-use', 1.5, 1), told('preceding-infection', 0.6, 1)],
+    values: [massAtTheNerve],
+    source: limbNerves,
+  },
+  {
+    key: 'shoulder-dislocation-or-humeral-fracture',
+    group: 'traumatic',
+    label: 'Nerve injury from shoulder dislocation or humeral fracture',
+    produces: [
+      at(['axillary-nerve', 'musculocutaneous-nerve'], 'very-common'),
+      at(
+        [
+          'radial-nerve-axilla',
+          'radial-nerve-spiral-groove',
+          'posterior-cord',
+          'median-nerve-upper-arm',
+          'brachial-plexus',
+        ],
+        'common',
+      ),
+      at(
+        ['suprascapular-nerve', 'ulnar-nerve-upper-arm', 'medial-cord', 'lateral-cord', 'median-nerve-elbow'],
+        'uncommon',
+      ),
+    ],
+    tempo: tempos.sudden,
+    courses: { progressive: 0.2, improving: 1.3 },
+    history: [told('limb-fracture-or-dislocation', 25, 0.15), told('trauma', 5, 0.2)],
+    source: limbNerves,
+  },
+  {
+    key: 'phrenic-nerve-injury',
+    group: 'traumatic',
+    label: 'Phrenic nerve injury by operation or tumour of neck or chest',
+    produces: [at(['phrenic-nerve'], 'very-common')],
+    tempo: tempos.suddenOrAcute,
+    history: [told('recent-surgery', 10, 0.4), told(['cancer', 'lymphoma'], 4, 0.8), told('neck-trauma', 3, 0.95)],
+    values: [
+      reads('ct-chest', [
+        ['tumour', 6],
+        ['normal', 0.7],
+      ]),
+    ],
+    source: recalled('amato-russell', 'phrenic neuropathy'),
+  },
+
+  // Arm
+  {
+    key: 'radial-compression-in-the-axilla',
+    group: 'compressive',
+    label: 'Radial nerve compression in the axilla',
+    produces: [at(['radial-nerve-axilla', 'posterior-cutaneous-nerve-of-arm'], 'very-common')],
+    tempo: tempos.suddenOrAcute,
+    courses: { improving: 1.5, progressive: 0.6 },
+    history: [
+      told(['external-pressure', 'deep-sleep-on-arm'], 8, 0.5),
+      told('alcohol-excess', 2, 0.95),
+      told(injury, 0.4, 1.1),
+    ],
+    source: limbNerves,
+  },
+  {
+    key: 'posterior-interosseous-entrapment',
+    group: 'compressive',
+    label: 'Posterior interosseous nerve entrapment',
+    produces: [at(['posterior-interosseous-nerve'], 'very-common'), at(['radial-nerve-elbow'], 'common')],
+    tempo: tempos.subacuteOrChronic,
+    history: [
+      told('repetitive-hand-use', 2.5, 0.8),
+      told(['rheumatoid-arthritis', 'joint-pain'], 2, 0.95),
+      told('shoulder-pain', 0.3, 1.05),
+    ],
+    signs: [shows(['inspection/finger-drop'], 1.3, 0.9)],
+    values: [swollenAtOneSite],
+    source: limbNerves,
+  },
+  {
+    key: 'superficial-radial-compression',
+    group: 'compressive',
+    label: 'Compression of the superficial radial nerve at the wrist',
+    produces: [at(['superficial-radial-nerve'], 'very-common')],
+    tempo: tempos.any,
+    history: [told('external-pressure', 8, 0.5), told('repetitive-hand-use', 1.5, 0.95)],
+    source: limbNerves,
+  },
+  {
+    key: 'median-entrapment-at-the-elbow',
+    group: 'compressive',
+    label: 'Median nerve entrapment at the elbow (pronator syndrome)',
+    produces: [
+      at(['median-nerve-elbow'], 'very-common'),
+      at(['median-nerve-forearm'], 'common'),
+      at(['anterior-interosseous-nerve'], 'common'),
+    ],
+    tempo: tempos.subacuteOrChronic,
+    history: [
+      told('repetitive-hand-use', 2.5, 0.8),
+      told('arm-pain', 2, 0.7),
+      told('nocturnal-hand-paraesthesiae', 0.4, 1.2),
+      told('shoulder-pain', 0.3, 1.05),
+    ],
+    values: [
+      reads('nerve-conduction-site', [
+        ['median-wrist', 0.2],
+        ['none', 1],
+      ]),
+    ],
+    source: limbNerves,
+  },
+  {
+    key: 'ulnar-compression-at-wrist',
+    group: 'compressive',
+    label: 'Ulnar nerve compression at the wrist',
+    produces: [
+      at(['ulnar-nerve-wrist', 'deep-branch-of-ulnar-nerve', 'superficial-branch-of-ulnar-nerve'], 'very-common'),
+    ],
+    tempo: tempos.subacuteOrChronic,
+    sex: { male: 1.3, female: 0.7 },
+    history: [told(['external-pressure', 'repetitive-hand-use'], 4, 0.6), told('elbow-leaning', 0.6, 1)],
+    values: [
+      reads('nerve-conduction-site', [
+        ['ulnar-wrist', 10],
+        ['ulnar-elbow', 0.2],
+        ['none', 0.5],
+      ]),
+    ],
+    source: limbNerves,
+  },
+
+  // Trunk, pelvis and thigh
+  {
+    key: 'femoral-nerve-injury-at-operation-or-delivery',
+    group: 'traumatic',
+    label: 'Femoral nerve injury at operation, catheterisation or delivery',
+    produces: [at(['femoral-nerve-pelvis', 'femoral-nerve-groin'], 'very-common')],
+    tempo: tempos.sudden,
+    courses: { progressive: 0.2, improving: 1.4 },
+    history: [told(operation, 15, 0.3), told('pregnancy', 8, 0.95), told('diabetes-mellitus', 0.8, 1)],
+    source: limbNerves,
+  },
+  {
+    key: 'obturator-nerve-injury',
+    group: 'traumatic',
+    label: 'Obturator nerve injury at pelvic operation, delivery or fracture',
+    produces: [at(['obturator-nerve'], 'very-common')],
+    tempo: tempos.suddenOrAcute,
+    courses: { progressive: 0.4 },
+    history: [told(operation, 8, 0.5), told('pregnancy', 6, 0.95), told(injury, 4, 0.9)],
+    source: limbNerves,
+  },
+  {
+    key: 'pudendal-neuropathy',
+    group: 'compressive',
+    label: 'Pudendal neuropathy by pressure or stretch',
+    produces: [at(['pudendal-nerve'], 'very-common')],
+    tempo: tempos.subacuteOrChronic,
+    history: [
+      told('external-pressure', 5, 0.7),
+      told('pregnancy', 4, 0.95),
+      told('hip-replacement', 3, 0.95),
+      told('saddle-numbness', 1.5, 0.6),
+    ],
+    source: limbNerves,
+  },
+  {
+    key: 'sciatic-nerve-injury',
+    group: 'traumatic',
+    label: 'Sciatic nerve injury by hip operation, fracture, injection or pressure',
+    produces: [
+      at(['sciatic-nerve', 'sciatic-nerve-fibular-division'], 'very-common'),
+      at(['sciatic-nerve-tibial-division'], 'very-common'),
+    ],
+    tempo: tempos.sudden,
+    courses: { progressive: 0.2, improving: 1.3 },
+    history: [
+      told(['hip-replacement', 'recent-surgery'], 12, 0.4),
+      told(injury, 8, 0.6),
+      told(['prolonged-immobility', 'external-pressure'], 6, 0.9),
+      told(['back-pain', 'pain-on-straining'], 0.5, 1.1),
+    ],
+    source: recalled('preston-shapiro', 'sciatic neuropathy: hip surgery is the commonest cause'),
+  },
+
+  // Leg and foot
+  {
+    key: 'popliteal-cyst-or-mass',
+    group: 'compressive',
+    label: 'Cyst, aneurysm or mass in the popliteal fossa',
+    produces: [
+      at(['tibial-nerve-popliteal-fossa'], 'very-common'),
+      at(['tibial-nerve-calf', 'lateral-sural-cutaneous-nerve', 'sural-nerve'], 'common'),
+      at(['common-fibular-nerve'], 'uncommon'),
+    ],
+    tempo: tempos.subacuteOrChronic,
+    courses: { progressive: 1.5 },
+    history: [
+      told(['joint-pain', 'rheumatoid-arthritis'], 2.5, 0.8),
+      told('peripheral-arterial-disease', 1.5, 1),
+      told(injury, 0.5, 1.1),
+    ],
+    values: [massAtTheNerve],
+    source: limbNerves,
+  },
+  {
+    key: 'compartment-syndrome',
+    group: 'vascular',
+    label: 'Compartment syndrome',
+    produces: [
+      at(['tibial-nerve-calf'], 'very-common'),
+      at(['deep-fibular-nerve', 'superficial-fibular-nerve', 'median-nerve-forearm'], 'common'),
+      at(['ulnar-nerve-forearm', 'sciatic-nerve', 'common-fibular-nerve'], 'uncommon'),
+    ],
+    tempo: tempos.sudden,
+    courses: { progressive: 2, improving: 0.3 },
+    durationDays: { to: 3, outside: 0.3, source: recalled('adams-victor', 'compartment syndromes: hours to days') },
+    history: [
+      told([...injury, 'recent-surgery', 'prolonged-immobility', 'heavy-exertion', 'external-pressure'], 8, 0.2),
+      told(['leg-pain', 'arm-pain', 'muscle-pain'], 4, 0.15),
+      told('anticoagulant', 2, 1),
+    ],
+    signs: [shows(['inspection/oedema', 'inspection/muscle-tenderness'], 6, 0.4)],
+    source: recalled('adams-victor', 'compartment syndromes'),
+  },
+  {
+    key: 'anterior-tarsal-tunnel-syndrome',
+    group: 'compressive',
+    label: 'Compression of the deep fibular nerve at the ankle',
+    produces: [at(['deep-fibular-nerve-ankle'], 'very-common')],
+    tempo: tempos.subacuteOrChronic,
+    history: [told(['external-pressure', 'prolonged-squatting'], 4, 0.7), told('foot-pain', 1.5, 0.7)],
+    source: limbNerves,
+  },
+  {
+    key: 'morton-neuroma',
+    group: 'compressive',
+    label: 'Interdigital (Morton) neuroma',
+    produces: [at(['medial-plantar-nerve', 'lateral-plantar-nerve'], 'very-common')],
+    tempo: tempos.chronic,
+    age: { from: 25, to: 75, outside: 0.6 },
+    sex: { male: 0.4, female: 1.6 },
+    history: [told('foot-pain', 3, 0.2)],
+    signs: [shows(['inspection/wasting'], 0.3, 1.1)],
+    values: [
+      massAtTheNerve,
+      reads('nerve-conduction-site', [
+        ['tarsal-tunnel', 0.2],
+        ['none', 1.5],
+      ]),
+    ],
+    source: limbNerves,
+  },
+  {
+    key: 'sural-compression-or-injury',
+    group: 'traumatic',
+    label: 'Sural nerve injury or compression at ankle or calf',
+    produces: [at(['sural-nerve'], 'very-common')],
+    tempo: tempos.any,
+    history: [
+      told(['recent-surgery', ...injury], 5, 0.5),
+      told('external-pressure', 3, 0.9),
+      told('known-neuropathy', 0.7, 1),
+    ],
+    source: limbNerves,
+  },
+  {
+    key: 'arteriovenous-access-neuropathy',
+    group: 'vascular',
+    label: 'Ischaemic neuropathy of a dialysis fistula',
+    produces: [at(['median-nerve-upper-arm', 'ulnar-nerve-forearm', 'median-nerve-forearm'], 'uncommon')],
+    tempo: tempos.sudden,
+    history: [told('chronic-kidney-disease', 10, 0.05), told('recent-surgery', 4, 0.4), told(armPain, 2, 0.5)],
+    source: limbNerves,
+  },
+  {
+    key: 'pelvic-tumour-at-the-nerve',
+    group: 'neoplastic',
+    label: 'Pelvic or retroperitoneal tumour at the nerve',
+    produces: [
+      at(['obturator-nerve'], 'common'),
+      at(
+        [
+          'femoral-nerve-pelvis',
+          'genitofemoral-nerve',
+          'pudendal-nerve',
+          'superior-gluteal-nerve',
+          'inferior-gluteal-nerve',
+          'sciatic-nerve',
+        ],
+        'uncommon',
+      ),
+      inKind(['plexus'], 'rare'),
+    ],
+    tempo: tempos.subacuteOrChronic,
+    courses: { progressive: 2, improving: 0.2 },
+    history: [
+      told(['cancer', 'lymphoma'], 8, 0.4),
+      told(['weight-loss', 'recent-weight-loss'], 2.5, 0.8),
+      told(['flank-pain', 'back-pain'], 1.5, 0.8),
+    ],
+    values: [
+      reads('mri-lumbosacral-plexus', [
+        ['mass', 12],
+        ['normal', 0.1],
+      ]),
+    ],
+    source: limbNerves,
+  },
+];

@@ -1,0 +1,207 @@
+import { recalled } from '../../kernel/cite.ts';
+import { at, atLeast, type Cause, inKind, mondo, reads, shows, tempos, told } from './cause.ts';
+
+/** Lesions of the brachial and lumbosacral plexuses and of the roots that are met beside the common ones. */
+export const plexusAndRootCauses: readonly Cause[] = [
+  {
+    key: 'obstetric-or-traction-brachial-plexus-injury',
+    group: 'traumatic',
+    label: 'Traction injury of the brachial plexus (birth or accident)',
+    mondo: mondo('MONDO:0004569', 'brachial plexus neuropathy from injury'),
+    produces: [
+      at(['upper-trunk', 'brachial-plexus', 'middle-trunk'], 'very-common'),
+      at(['lower-trunk', 'lateral-cord', 'posterior-cord', 'medial-cord'], 'common'),
+    ],
+    tempo: tempos.sudden,
+    courses: { progressive: 0.1, improving: 1.3, static: 1.3 },
+    age: { from: 0, to: 60, outside: 0.6 },
+    history: [told(['trauma', 'neck-trauma', 'limb-fracture-or-dislocation'], 20, 0.1), told('radiotherapy', 0.3, 1)],
+    values: [reads('needle-emg', [['denervation-plexus', 1.5]])],
+    source: recalled('preston-shapiro', 'plexopathies: trauma'),
+  },
+  {
+    key: 'nerve-root-avulsion',
+    group: 'traumatic',
+    label: 'Avulsion of nerve roots',
+    produces: [
+      at(['nerve-root'], 'uncommon', 'cervical'),
+      at(['adjacent-nerve-roots'], 'common', 'cervical'),
+      at(['brachial-plexus'], 'common'),
+      at(['upper-trunk', 'lower-trunk'], 'uncommon'),
+    ],
+    tempo: tempos.sudden,
+    courses: { progressive: 0.1, improving: 0.4, static: 2 },
+    age: { from: 0, to: 60, outside: 0.6 },
+    history: [told(['trauma', 'neck-trauma'], 15, 0.02), told('neuropathic-pain', 2, 0.7)],
+    signs: [shows(['cranial-nerves/horner-syndrome'], 5, 0.8)],
+    source: recalled('preston-shapiro', 'plexopathies: root avulsion'),
+  },
+  {
+    key: 'lumbosacral-plexus-injury-at-delivery-or-pelvic-surgery',
+    group: 'traumatic',
+    label: 'Lumbosacral plexus injury at delivery, pelvic operation or fracture',
+    produces: [
+      at(['lumbosacral-trunk'], 'very-common'),
+      at(['sacral-plexus', 'lumbosacral-plexus', 'lumbar-plexus'], 'common'),
+    ],
+    tempo: tempos.sudden,
+    courses: { progressive: 0.2, improving: 1.5 },
+    history: [told(['pregnancy', 'recent-surgery', 'hip-replacement', 'trauma'], 10, 0.1), told('pregnancy', 3, 0.9)],
+    source: recalled('preston-shapiro', 'postpartum lumbosacral plexopathy'),
+  },
+  {
+    key: 'diabetic-thoracic-radiculopathy',
+    group: 'metabolic',
+    label: 'Diabetic thoracic radiculopathy',
+    produces: [
+      inKind(['root'], 'common', 'thoracic'),
+      at(['intercostal-nerves'], 'very-common'),
+      at(['polyradiculopathy'], 'uncommon'),
+    ],
+    tempo: tempos.acuteOrSubacute,
+    age: { from: 45, to: 110, outside: 0.3 },
+    history: [
+      told('diabetes-mellitus', 8, 0.1),
+      told(['weight-loss', 'recent-weight-loss'], 2.5, 0.8),
+      told(['thoracic-back-pain', 'abdominal-pain', 'neuropathic-pain'], 2.5, 0.3),
+      told('rash', 0.3, 1.1),
+    ],
+    signs: [shows(['inspection/vesicular-rash'], 0.1, 1.05)],
+    quantities: [atLeast('hba1c', 6.5, '%', 5, 0.3, recalled('ada-standards', 'diabetes: HbA1c 6.5 %'))],
+    source: recalled('ada-neuropathy-2017', 'thoracic radiculopathy'),
+  },
+  {
+    key: 'spinal-metastasis-with-root-compression',
+    group: 'neoplastic',
+    label: 'Spinal metastasis compressing a root',
+    produces: [
+      inKind(['root'], 'common', 'thoracic'),
+      inKind(['root'], 'uncommon'),
+      at(['cervical-plexus'], 'uncommon'),
+    ],
+    tempo: tempos.subacute,
+    courses: { progressive: 1.6, improving: 0.1 },
+    age: { from: 40, to: 110, outside: 0.4 },
+    history: [
+      told(['cancer', 'lymphoma'], 15, 0.2),
+      told('night-spinal-pain', 3, 0.7),
+      told(['thoracic-back-pain', 'pain-on-straining'], 1.5, 0.8),
+      told(['weight-loss', 'recent-weight-loss'], 2, 0.8),
+    ],
+    signs: [shows(['inspection/spinal-tenderness'], 2, 0.8)],
+    values: [
+      reads(
+        'mri-whole-spine',
+        [
+          ['metastasis', 40],
+          ['normal', 0.02],
+        ],
+        recalled('nice-ng234'),
+      ),
+    ],
+    source: recalled('nice-ng234', 'recognition'),
+  },
+  {
+    key: 'upper-lumbar-disc-herniation',
+    group: 'compressive',
+    label: 'Upper lumbar disc herniation',
+    produces: [
+      at(['nerve-root', 'adjacent-nerve-roots'], 'uncommon', 'lumbosacral'),
+      at(['conus-medullaris'], 'common'),
+    ],
+    tempo: tempos.acuteOrSubacute,
+    age: { from: 35, to: 80, outside: 0.5 },
+    history: [
+      told('back-pain', 2, 0.4),
+      told(['thigh-pain', 'leg-pain', 'radicular-leg-pain', 'bilateral-leg-pain'], 2, 0.5),
+      told('cancer', 0.5, 1.05),
+    ],
+    values: [
+      reads('mri-lumbar-spine', [
+        ['root-compression', 8],
+        ['conus-lesion', 2],
+        ['normal', 0.05],
+      ]),
+    ],
+    source: recalled('preston-shapiro', 'radiculopathy'),
+  },
+  {
+    key: 'arachnoiditis',
+    group: 'immune',
+    label: 'Spinal arachnoiditis',
+    produces: [
+      at(['cauda-equina', 'polyradiculopathy'], 'uncommon'),
+      at(['adjacent-nerve-roots'], 'rare'),
+      inKind(['cord'], 'rare'),
+    ],
+    tempo: tempos.chronic,
+    history: [
+      told(['spinal-surgery', 'lumbar-puncture-or-epidural', 'tuberculosis'], 12, 0.15),
+      told(['back-pain', 'bilateral-leg-pain', 'leg-pain'], 1.5, 0.6),
+    ],
+    values: [
+      reads('mri-lumbar-spine', [
+        ['root-enhancement', 2],
+        ['normal', 0.2],
+      ]),
+    ],
+    source: recalled('adams-victor', 'spinal arachnoiditis'),
+  },
+  {
+    key: 'cytomegalovirus-polyradiculitis',
+    group: 'infective',
+    label: 'Cytomegalovirus polyradiculitis',
+    produces: [at(['cauda-equina', 'polyradiculopathy'], 'rare')],
+    tempo: tempos.acuteOrSubacute,
+    courses: { progressive: 1.6 },
+    history: [told(['hiv-infection', 'immunosuppression'], 30, 0.1)],
+    values: [
+      reads('hiv-test', [
+        ['positive', 20],
+        ['negative', 0.2],
+      ]),
+      reads('mri-lumbar-spine', [
+        ['root-enhancement', 4],
+        ['normal', 0.6],
+      ]),
+    ],
+    source: recalled('adams-victor', 'cytomegalovirus polyradiculitis'),
+  },
+  {
+    key: 'sacral-herpes-radiculitis',
+    group: 'infective',
+    label: 'Sacral radiculitis of genital herpes (Elsberg syndrome)',
+    produces: [at(['cauda-equina', 'polyradiculopathy'], 'uncommon'), at(['conus-medullaris'], 'uncommon')],
+    tempo: tempos.acute,
+    age: { from: 15, to: 60, outside: 0.5 },
+    history: [told(['rash', 'unprotected-sex'], 6, 0.4), told(['bladder-disturbance'], 1.5, 0.4)],
+    signs: [shows(['inspection/vesicular-rash'], 10, 0.6)],
+    values: [
+      reads('csf-microbiology', [
+        ['positive', 8],
+        ['negative', 0.5],
+      ]),
+      reads('mri-lumbar-spine', [
+        ['cauda-equina-compression', 0.05],
+        ['root-enhancement', 4],
+      ]),
+    ],
+    source: recalled('adams-victor', 'sacral herpes with retention'),
+  },
+  {
+    key: 'mechanical-back-pain',
+    group: 'degenerative',
+    label: 'Mechanical back or neck pain without nerve involvement',
+    produces: [at(['no-lesion'], 'common'), at(['not-anatomical'], 'uncommon')],
+    tempo: tempos.any,
+    age: { from: 18, to: 110, outside: 0.5 },
+    history: [
+      told(['back-pain', 'thoracic-back-pain', 'neck-pain'], 8, 0.02),
+      told(['cancer', 'lymphoma'], 0.4, 1.1),
+      told(['fever', 'night-spinal-pain', 'weight-loss'], 0.4, 1.2),
+      told(['saddle-numbness', 'bladder-disturbance', 'bowel-disturbance'], 0.3, 1.1),
+      told(['radicular-leg-pain', 'bilateral-leg-pain', 'radicular-arm-pain'], 0.5, 1.2),
+    ],
+    source: recalled('nice-ng59', 'non-specific low back pain'),
+  },
+];
