@@ -73,7 +73,7 @@ describe('ranking of causes', () => {
       },
     };
     const causes = rankCauses(bedsideExam(feet), lengthDependent);
-    expect(causes[0]?.key).toBe('charcot-marie-tooth-disease');
+    expect(causes[0]?.key).toMatch(/^charcot-marie-tooth-disease-type-/);
     expect(causes[0]?.supporting.map((reason) => reason.pointer)).toContain('/findings/inspection/0');
   });
 

@@ -1,3 +1,4 @@
+import { autonomicAndGanglionCauses } from './autonomic-and-ganglion-causes.ts';
 import { brainCauses } from './brain-causes.ts';
 import { brainInflammationCauses } from './brain-inflammation-causes.ts';
 import type { Cause } from './cause.ts';
@@ -10,6 +11,7 @@ import { eyeMovementCauses } from './eye-movement-causes.ts';
 import { focalCauses } from './focal-causes.ts';
 import { hearingAndBalanceCauses } from './hearing-and-balance-causes.ts';
 import { hereditaryMuscleCauses } from './hereditary-muscle-causes.ts';
+import { hereditaryNeuropathyCauses } from './hereditary-neuropathy-causes.ts';
 import { immuneNeuropathyCauses } from './immune-neuropathy-causes.ts';
 import { junctionCauses } from './junction-causes.ts';
 import { meningealAndPressureCauses } from './meningeal-and-pressure-causes.ts';
@@ -19,13 +21,19 @@ import { nerveCauses } from './nerve-causes.ts';
 import { otherMuscleCauses } from './other-muscle-causes.ts';
 import { plexusAndRootCauses } from './plexus-and-root-causes.ts';
 import { polyneuropathyCauses } from './polyneuropathy-causes.ts';
+import { systemicNeuropathyCauses } from './systemic-neuropathy-causes.ts';
+import { toxicNeuropathyCauses } from './toxic-neuropathy-causes.ts';
 import { vascularBrainCauses } from './vascular-brain-causes.ts';
 import { visualCauses } from './visual-causes.ts';
 
 /** Every cause that is considered, in the order of the tables. */
 export const allCauses: readonly Cause[] = [
   ...polyneuropathyCauses,
+  ...hereditaryNeuropathyCauses,
+  ...toxicNeuropathyCauses,
   ...immuneNeuropathyCauses,
+  ...systemicNeuropathyCauses,
+  ...autonomicAndGanglionCauses,
   ...focalCauses,
   ...nerveCauses,
   ...plexusAndRootCauses,

@@ -11,8 +11,13 @@ import {
   shows,
   tempos,
   told,
+  under,
 } from './cause.ts';
-import { axonal, conduction, demyelinating } from './conduction.ts';
+import { axonal, axonalVelocity, conduction, demyelinating, slowArm } from './conduction.ts';
+
+const csfProtein = (raised: number, normal: number) => atLeast('csf-protein', 0.45, 'g/L', raised, normal);
+const infectionBefore = (present: number, absent: number) =>
+  told(['preceding-infection', 'preceding-respiratory-infection', 'preceding-gastroenteritis'], present, absent);
 
 /** Immune causes of disease of many nerves, of roots and nerves and of ganglia, with what imitates them. */
 export const immuneNeuropathyCauses: readonly Cause[] = [
@@ -26,27 +31,86 @@ export const immuneNeuropathyCauses: readonly Cause[] = [
       at(['facial-nerve'], 'rare'),
       inKind(['polyradiculoneuropathy'], 'very-common'),
       at(
-        ['motor-polyneuropathy', 'length-dependent-polyneuropathy', 'nerve-roots', 'lower-motor-neuron-system'],
+        [
+          'motor-polyneuropathy',
+          'length-dependent-polyneuropathy',
+          'polyradiculopathy',
+          'nerve-roots',
+          'lower-motor-neuron-system',
+        ],
         'common',
       ),
+      at(['sensory-polyneuropathy'], 'uncommon'),
+      at(['autonomic-neuropathy'], 'rare'),
       inKind(['ganglion'], 'uncommon'),
     ],
     tempo: tempos.acute,
     courses: { progressive: 1.2, 'relapsing-remitting': 0.1, static: 0.7 },
     durationDays: { to: 28, outside: 0.05, source: read('ean-pns-gbs-2023', 'nadir within four weeks') },
     history: [
-      told(['preceding-infection', 'preceding-respiratory-infection', 'preceding-gastroenteritis'], 3, 0.7),
+      infectionBefore(3, 0.7),
+      told('ascending-weakness', 1.5, 0.9),
+      told('back-pain', 1.3, 0.95),
       told('fever', 0.4, 1.1),
+      told('abdominal-pain', 0.7, 1),
+      told('family/similar-disorder', 0.4, 1),
     ],
     signs: [
       shows(['cranial-nerves/facial-weakness'], 2, 0.9),
       shows(['sphincters/urinary-retention', 'sphincters/saddle-anaesthesia'], 0.4, 1.1),
+      shows(['autonomic/resting-tachycardia', 'autonomic/blood-pressure-lability'], 1.5, 1),
+      shows(longStandingSigns, 0.4, 1),
     ],
     quantities: [
+      // Protein is often still normal in the first week.
+      csfProtein(2, 0.6),
+      slowArm(1.5, 0.9),
       atLeast('csf-white-cells', 50, '10*6/L', 0.1, 1.2, read('ean-pns-gbs-2023', 'more than 50 cells per microlitre')),
     ],
-    values: [reads(conduction, [...demyelinating(4, 0.5), ['axonal', 1.5], ['normal', 0.7]])],
+    values: [
+      reads(conduction, [
+        ...demyelinating(4, 0.4),
+        ['motor-conduction-block', 2],
+        ['axonal', 1.2],
+        ['motor-only-axonal', 0.8],
+        ['normal', 0.7],
+      ]),
+      reads('porphobilinogen-urine', [['positive', 0.05]]),
+      reads('mri-lumbar-spine', [['root-enhancement', 2]]),
+    ],
     source: read('ean-pns-gbs-2023', 'clinical features'),
+  },
+  {
+    key: 'acute-motor-axonal-neuropathy',
+    group: 'immune',
+    label: 'Acute motor axonal neuropathy',
+    mondo: mondo('MONDO:0020349', 'acute motor axonal neuropathy'),
+    produces: [
+      at(['motor-polyneuropathy', 'lower-motor-neuron-system'], 'uncommon'),
+      inKind(['polyradiculoneuropathy'], 'uncommon'),
+    ],
+    tempo: tempos.acute,
+    courses: { progressive: 1.2, 'relapsing-remitting': 0.1, static: 0.7 },
+    durationDays: { to: 28, outside: 0.05, source: read('ean-pns-gbs-2023', 'nadir within four weeks') },
+    history: [
+      told('preceding-gastroenteritis', 5, 0.6),
+      told(['numbness', 'paraesthesiae'], 0.3, 2),
+      told('fever', 0.4, 1.1),
+    ],
+    signs: [shows(['cranial-nerves/facial-weakness'], 0.8, 1.1), shows(longStandingSigns, 0.3, 1)],
+    quantities: [
+      csfProtein(1.6, 0.7),
+      atLeast('csf-white-cells', 50, '10*6/L', 0.1, 1.2, read('ean-pns-gbs-2023', 'more than 50 cells per microlitre')),
+      slowArm(0.2, 1.2),
+    ],
+    values: [
+      reads(conduction, [...demyelinating(0.2), ['axonal', 2], ['motor-only-axonal', 10], ['normal', 0.4]]),
+      reads('anti-gm1', [
+        ['positive', 8],
+        ['negative', 0.6],
+      ]),
+    ],
+    source: read('ean-pns-gbs-2023', 'variants'),
   },
   {
     key: 'miller-fisher-syndrome',
@@ -61,8 +125,23 @@ export const immuneNeuropathyCauses: readonly Cause[] = [
     ],
     tempo: tempos.acute,
     durationDays: { to: 28, outside: 0.1, source: read('ean-pns-gbs-2023') },
-    history: [told(['preceding-infection', 'preceding-respiratory-infection', 'preceding-gastroenteritis'], 3, 0.7)],
-    signs: [shows(['cranial-nerves/ophthalmoplegia'], 12, 0.1)],
+    courses: { 'relapsing-remitting': 0.2, improving: 1.2 },
+    history: [infectionBefore(3, 0.7), told(['diplopia', 'drooping-eyelids'], 4, 0.2)],
+    signs: [
+      shows(
+        [
+          'cranial-nerves/ophthalmoplegia',
+          'cranial-nerves/eye-abduction-weakness',
+          'cranial-nerves/sixth-nerve-palsy',
+          'cranial-nerves/third-nerve-palsy',
+        ],
+        12,
+        0.1,
+      ),
+      shows(['gait/ataxic', 'gait/sensory-ataxic', 'coordination/finger-nose', 'coordination/heel-shin'], 2.5, 0.4),
+      shows(['higher-function/drowsiness'], 0.7, 1),
+    ],
+    quantities: [csfProtein(1.5, 0.8)],
     values: [
       reads('anti-gq1b', [
         ['positive', 15],
@@ -78,8 +157,9 @@ export const immuneNeuropathyCauses: readonly Cause[] = [
     mondo: mondo('MONDO:0006702', 'chronic inflammatory demyelinating polyradiculoneuropathy'),
     produces: [
       inKind(['polyradiculoneuropathy'], 'very-common'),
-      at(['nerve-roots', 'multiple-mononeuropathy'], 'uncommon'),
-      at(lengthDependent, 'uncommon'),
+      at(['nerve-roots', 'polyradiculopathy'], 'uncommon'),
+      at([...lengthDependent, 'motor-polyneuropathy'], 'uncommon'),
+      inKind(['ganglion'], 'rare'),
     ],
     tempo: tempos.subacuteOrChronic,
     courses: { 'relapsing-remitting': 2, progressive: 1.2 },
@@ -88,20 +168,150 @@ export const immuneNeuropathyCauses: readonly Cause[] = [
       outside: 0.15,
       source: read('ean-pns-cidp-2021', 'progression over at least eight weeks'),
     },
-    history: [told('family/similar-disorder', 0.3, 1.1)],
-    signs: [shows(longStandingSigns, 0.4, 1.05)],
+    age: { from: 15, to: 110, outside: 0.5 },
+    sex: { male: 1.2, female: 0.8 },
+    history: [
+      told(['family/similar-disorder', 'family/high-arched-feet', 'family/peripheral-neuropathy'], 0.3, 1.1),
+      told('tnf-inhibitor', 3, 1),
+      told(['fever', 'weight-loss', 'recent-weight-loss'], 0.5, 1.1),
+      told(['light-headed-on-standing', 'early-satiety'], 0.5, 1.05),
+      told('difficulty-with-stairs', 1.3, 0.9),
+    ],
+    signs: [
+      shows(longStandingSigns, 0.3, 1.05),
+      shows(['plantars/plantar-response'], 0.4, 1.05),
+      shows(['autonomic/orthostatic-hypotension'], 0.4, 1.05),
+    ],
+    quantities: [
+      csfProtein(2.5, 0.4),
+      atLeast('csf-white-cells', 10, '10*6/L', 0.3, 1.1),
+      slowArm(2.5, 0.6),
+      atLeast('platelets', 450, '10*9/L', 0.4, 1.05),
+    ],
     values: [
-      reads(conduction, [...demyelinating(8, 0.6), ['axonal', 0.2], ['normal', 0.1]], read('ean-pns-cidp-2021')),
+      reads(
+        conduction,
+        [...demyelinating(8, 0.4), ['motor-conduction-block', 2], ['mixed', 1.2], ['axonal', 0.2], ['normal', 0.1]],
+        read('ean-pns-cidp-2021', 'motor nerve conduction criteria'),
+      ),
+      reads('nodal-antibody', [['positive', 0.15]], read('ean-pns-cidp-2021', 'autoimmune nodopathy is not CIDP')),
+      reads('anti-mag', [['positive', 0.1]], read('ean-pns-cidp-2021', 'anti-MAG neuropathy is not CIDP')),
+      reads('nerve-ultrasound', [
+        ['diffuse-enlargement', 3],
+        ['normal', 0.6],
+      ]),
+      reads('mri-lumbar-spine', [['root-enhancement', 2]]),
+      reads('genetic-test', [
+        ['pmp22-duplication', 0.05],
+        ['gjb1-variant', 0.05],
+        ['mpz-variant', 0.05],
+        ['ttr-variant', 0.05],
+      ]),
     ],
     source: read('ean-pns-cidp-2021', 'typical CIDP'),
+  },
+  {
+    key: 'multifocal-cidp',
+    group: 'immune',
+    label: 'Multifocal CIDP (Lewis-Sumner syndrome)',
+    produces: [inKind(['multiple-nerves'], 'common'), at(['brachial-plexus', 'lumbosacral-plexus'], 'rare')],
+    tempo: tempos.subacuteOrChronic,
+    courses: { 'relapsing-remitting': 2, progressive: 1.2 },
+    durationDays: {
+      from: 56,
+      outside: 0.15,
+      source: read('ean-pns-cidp-2021', 'progression over at least eight weeks'),
+    },
+    age: { from: 20, to: 110, outside: 0.5 },
+    history: [
+      told(['numbness', 'paraesthesiae'], 1.4, 0.5),
+      told(['neuropathic-pain', 'arm-pain', 'leg-pain'], 0.8, 1.2),
+      told(['fever', 'weight-loss', 'rash'], 0.4, 1.1),
+      told(['family/similar-disorder', 'family/pressure-palsies'], 0.3, 1.05),
+    ],
+    quantities: [csfProtein(2, 0.6), atLeast('crp', 10, 'mg/L', 0.4, 1.1)],
+    values: [
+      reads(
+        conduction,
+        [
+          ['motor-conduction-block', 5],
+          ['demyelinating-non-uniform', 10],
+          ['demyelinating-uniform', 0.3],
+          ['axonal', 0.3],
+          ['multifocal-axonal', 0.15],
+          ['normal', 0.1],
+        ],
+        read('ean-pns-cidp-2021', 'multifocal CIDP'),
+      ),
+      reads('nerve-conduction-site', [['several-entrapments', 0.3]]),
+      reads('nerve-ultrasound', [['diffuse-enlargement', 2]]),
+    ],
+    source: read('ean-pns-cidp-2021', 'variants'),
+  },
+  {
+    key: 'autoimmune-nodopathy',
+    group: 'immune',
+    label: 'Autoimmune nodopathy',
+    produces: [inKind(['polyradiculoneuropathy'], 'uncommon'), inKind(['ganglion'], 'rare')],
+    tempo: tempos.subacute,
+    courses: { progressive: 1.3, 'relapsing-remitting': 0.7 },
+    history: [
+      told('tremor', 4, 0.7),
+      told(['unsteadiness', 'worse-in-the-dark'], 1.6, 0.7),
+      told('family/similar-disorder', 0.3, 1.05),
+    ],
+    signs: [
+      shows(
+        [
+          'involuntary-movements/postural-tremor',
+          'involuntary-movements/action-tremor',
+          'involuntary-movements/intention-tremor',
+        ],
+        5,
+        0.6,
+      ),
+      shows(['gait/ataxic', 'gait/sensory-ataxic', 'coordination/finger-nose'], 2, 0.7),
+      shows(['inspection/oedema'], 1.6, 1),
+      shows(longStandingSigns, 0.3, 1),
+    ],
+    // Protein is higher than in the usual disease, from the roots.
+    quantities: [atLeast('csf-protein', 1, 'g/L', 2.5, 0.6), slowArm(2, 0.6), under('albumin', 30, 'g/L', 2, 1)],
+    values: [
+      reads('nodal-antibody', [
+        ['positive', 60],
+        ['negative', 0.08],
+      ]),
+      reads(conduction, [...demyelinating(5, 1.5), ['motor-conduction-block', 1.5], ['axonal', 0.4], ['normal', 0.1]]),
+    ],
+    source: read('ean-pns-cidp-2021', 'autoimmune nodopathies'),
   },
   {
     key: 'acute-porphyria',
     group: 'metabolic',
     label: 'Acute porphyria',
-    produces: [inKind(['polyradiculoneuropathy'], 'rare'), at(['motor-polyneuropathy'], 'uncommon')],
+    inheritance: ['autosomal-dominant'],
+    produces: [
+      inKind(['polyradiculoneuropathy'], 'rare'),
+      at(['motor-polyneuropathy'], 'uncommon'),
+      at(['autonomic-neuropathy', 'lower-motor-neuron-system'], 'rare'),
+    ],
     tempo: tempos.acute,
-    history: [told('abdominal-pain', 15, 0.2), told(['porphyria', 'family/porphyria'], 20, 0.9)],
+    courses: { 'relapsing-remitting': 1.5 },
+    age: { from: 14, to: 50, outside: 0.3 },
+    sex: { male: 0.5, female: 1.5 },
+    history: [
+      told('abdominal-pain', 15, 0.15),
+      told(['porphyria', 'family/porphyria'], 20, 0.9),
+      told('dark-urine', 8, 0.8),
+      told(['seizure', 'behaviour-change'], 3, 0.9),
+      told(['hormonal-contraceptive', 'phenytoin', 'carbamazepine', 'alcohol-excess'], 1.6, 0.95),
+    ],
+    signs: [
+      shows(['autonomic/resting-tachycardia', 'autonomic/blood-pressure-lability'], 2, 0.8),
+      shows(['higher-function/confusion', 'higher-function/hallucinations'], 3, 0.9),
+      shows(['sphincters/constipation'], 1.6, 1),
+    ],
+    quantities: [under('sodium', 130, 'mmol/L', 4, 0.8)],
     values: [
       reads('porphobilinogen-urine', [
         ['positive', 60],
@@ -122,15 +332,36 @@ export const immuneNeuropathyCauses: readonly Cause[] = [
     tempo: tempos.chronic,
     age: { from: 20, to: 65, outside: 0.4 },
     sex: { male: 1.4, female: 0.6 },
+    courses: { progressive: 1.3, static: 1 },
+    durationDays: { from: 30, outside: 0.2, source: read('mmn-efns-2010', 'slow or stepwise over more than a month') },
+    history: [
+      told(['numbness', 'paraesthesiae', 'neuropathic-pain'], 0.3, 2),
+      told(['cramps', 'twitching'], 1.5, 0.9),
+      told(['dysphagia', 'slurred-speech'], 0.2, 1.05),
+      told(['fever', 'weight-loss', 'rash'], 0.3, 1.1),
+    ],
+    signs: [
+      shows(['plantars/plantar-response', 'special-tests/hoffmann'], 0.2, 1.1),
+      shows(['inspection/wrist-drop', 'inspection/finger-drop'], 2, 0.9),
+    ],
+    quantities: [atLeast('csf-protein', 1, 'g/L', 0.2, 1.1, read('mmn-efns-2010', 'protein over 1 g/L'))],
     values: [
       reads(
         conduction,
         [
           ['motor-conduction-block', 20],
+          ['motor-only-axonal', 1.5],
+          ['demyelinating-non-uniform', 0.8],
           ['axonal', 0.4],
+          ['multifocal-axonal', 0.2],
+          ['normal', 0.2],
         ],
-        read('mmn-efns-2010'),
+        read('mmn-efns-2010', 'conduction block'),
       ),
+      reads('anti-gm1', [
+        ['positive', 8],
+        ['negative', 0.7],
+      ]),
     ],
     source: read('mmn-efns-2010', 'clinical criteria'),
   },
@@ -146,23 +377,44 @@ export const immuneNeuropathyCauses: readonly Cause[] = [
     ],
     tempo: tempos.acuteOrSubacute,
     history: [
-      told(['neuropathic-pain', 'leg-pain', 'arm-pain'], 2, 0.5),
-      told(['weight-loss', 'recent-weight-loss'], 3, 0.7),
+      told(['neuropathic-pain', 'leg-pain', 'arm-pain', 'foot-pain'], 2, 0.5),
+      told(['weight-loss', 'recent-weight-loss', 'night-sweats'], 3, 0.7),
       told('fever', 3),
       told('rash', 4),
-      told('asthma', 3),
+      told('joint-pain', 2),
+      told('asthma', 5),
+      told(['vasculitis', 'rheumatoid-arthritis', 'hepatitis-b'], 6, 0.9),
+      told(['family/similar-disorder', 'family/pressure-palsies', 'previous-pressure-palsy'], 0.3, 1.05),
     ],
-    quantities: [atLeast('crp', 10, 'mg/L', 3, 0.4)],
+    age: { from: 35, to: 110, outside: 0.5 },
+    courses: { progressive: 1.3, 'relapsing-remitting': 0.7 },
+    signs: [
+      shows(['inspection/non-blanching-rash', 'inspection/livedo-reticularis'], 8, 0.8),
+      shows(longStandingSigns, 0.4, 1),
+    ],
+    quantities: [
+      atLeast('crp', 10, 'mg/L', 3, 0.4),
+      atLeast('esr', 40, 'mm/h', 2.5, 0.5),
+      atLeast('eosinophils', 1.5, '10*9/L', 6, 0.9),
+      axonalVelocity,
+    ],
     values: [
+      reads(conduction, [
+        ['multifocal-axonal', 8],
+        ['axonal', 1.4],
+        ...demyelinating(0.15),
+        ['motor-conduction-block', 0.2],
+        ['focal-entrapment', 0.2],
+        ['normal', 0.2],
+      ]),
       reads('nerve-biopsy', [
         ['vasculitis', 50],
         ['normal', 0.3],
       ]),
       reads('anca', [
-        ['positive', 6],
+        ['positive', 8],
         ['negative', 0.7],
       ]),
-      axonal(1.6),
     ],
     source: read('vasculitic-neuropathy-2010', 'clinical pattern'),
   },
@@ -173,11 +425,27 @@ export const immuneNeuropathyCauses: readonly Cause[] = [
     mondo: mondo('MONDO:0005124', 'leprosy'),
     produces: [
       inKind(['multiple-nerves'], 'uncommon'),
-      at(['ulnar-nerve-elbow', 'small-fibre-polyneuropathy'], 'rare'),
+      at(['ulnar-nerve-elbow', 'small-fibre-polyneuropathy', 'sensory-polyneuropathy'], 'rare'),
     ],
     tempo: tempos.chronic,
-    history: [told(['leprosy'], 20, 0.2)],
-    signs: [shows(['inspection/thickened-nerve'], 15, 0.6)],
+    history: [
+      told(['leprosy'], 30, 0.6),
+      told('travel', 8, 0.15),
+      told(['painless-injury', 'numbness'], 1.5, 0.8),
+      told('neuropathic-pain', 0.7, 1.1),
+    ],
+    signs: [
+      shows(['inspection/thickened-nerve'], 15, 0.5),
+      shows(['inspection/hypopigmented-patch'], 25, 0.6),
+      shows(['inspection/foot-ulcer', 'inspection/amputation'], 2.5, 0.9),
+    ],
+    values: [
+      reads('nerve-biopsy', [['granuloma', 6]]),
+      reads('nerve-ultrasound', [
+        ['focal-swelling', 2],
+        ['diffuse-enlargement', 2],
+      ]),
+    ],
     source: recalled('adams-victor', 'leprous neuritis'),
   },
   {
@@ -187,52 +455,10 @@ export const immuneNeuropathyCauses: readonly Cause[] = [
     mondo: mondo('MONDO:0001957', 'critical illness polyneuropathy'),
     produces: [at([...lengthDependent, 'motor-polyneuropathy'], 'rare'), inKind(['polyradiculoneuropathy'], 'rare')],
     tempo: tempos.acuteOrSubacute,
-    history: [told(['critical-illness', 'sepsis'], 60, 0.02)],
+    history: [told(['critical-illness', 'sepsis'], 150, 0.01), told('neuromuscular-blocker', 1.5, 1)],
+    signs: [shows(['cranial-nerves/facial-weakness', 'cranial-nerves/ophthalmoplegia'], 0.4, 1.1)],
+    quantities: [atLeast('csf-protein', 0.45, 'g/L', 0.5, 1.3), axonalVelocity],
+    values: [axonal(1.6)],
     source: recalled('preston-shapiro', 'critical illness polyneuropathy'),
-  },
-  {
-    key: 'sjogren-syndrome',
-    group: 'immune',
-    label: 'Sjögren syndrome',
-    mondo: mondo('MONDO:0010030', 'Sjogren syndrome'),
-    produces: [inKind(['ganglion'], 'common'), at(['small-fibre-polyneuropathy'], 'uncommon')],
-    tempo: tempos.subacuteOrChronic,
-    sex: { male: 0.3, female: 1.7 },
-    history: [told(['dry-eyes', 'dry-mouth', 'sjogren-syndrome'], 6, 0.4)],
-    values: [
-      reads('anti-ro', [
-        ['positive', 8],
-        ['negative', 0.5],
-      ]),
-    ],
-    source: recalled('preston-shapiro', 'sensory neuronopathy'),
-  },
-  {
-    key: 'paraneoplastic-sensory-neuronopathy',
-    group: 'paraneoplastic',
-    label: 'Paraneoplastic sensory neuronopathy',
-    produces: [inKind(['ganglion'], 'common')],
-    tempo: tempos.subacute,
-    age: { from: 45, to: 110, outside: 0.2 },
-    history: [
-      told(['cancer', 'lymphoma'], 5, 0.8),
-      told('tobacco', 2, 0.6),
-      told(['weight-loss', 'recent-weight-loss'], 3, 0.8),
-    ],
-    values: [
-      reads('paraneoplastic-antibody', [
-        ['positive', 20],
-        ['negative', 0.4],
-      ]),
-    ],
-    source: recalled('preston-shapiro', 'sensory neuronopathy'),
-  },
-  {
-    key: 'idiopathic-sensory-ganglionopathy',
-    group: 'immune',
-    label: 'Idiopathic sensory ganglionopathy',
-    produces: [inKind(['ganglion'], 'very-common')],
-    tempo: tempos.subacuteOrChronic,
-    source: recalled('preston-shapiro', 'sensory neuronopathy'),
   },
 ];

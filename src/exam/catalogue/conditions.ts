@@ -4,6 +4,7 @@ import { historyTable, hpo, mondo } from './history-row.ts';
 export const conditions = historyTable('condition', {
   'diabetes-mellitus': { label: 'Diabetes mellitus', ...mondo('MONDO:0005015', 'diabetes mellitus') },
   prediabetes: 'Prediabetes',
+  'rapid-glucose-control': 'Blood glucose brought down fast in the weeks before',
   hypothyroidism: { label: 'Hypothyroidism', ...mondo('MONDO:0005420', 'hypothyroidism') },
   hyperthyroidism: 'Hyperthyroidism',
   acromegaly: 'Acromegaly',
@@ -33,6 +34,7 @@ export const conditions = historyTable('condition', {
   'hepatitis-c': 'Hepatitis C',
   'lyme-disease': { label: 'Lyme disease', ...mondo('MONDO:0019632', 'Lyme disease') },
   syphilis: 'Syphilis',
+  diphtheria: { label: 'Diphtheria in the months before', ...mondo('MONDO:0005504', 'diphtheria') },
   leprosy: { label: 'Leprosy', ...mondo('MONDO:0005124', 'leprosy') },
   tuberculosis: 'Tuberculosis',
   poliomyelitis: { label: 'Past poliomyelitis', ...mondo('MONDO:0017373', 'poliomyelitis') },

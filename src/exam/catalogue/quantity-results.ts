@@ -446,6 +446,14 @@ const entries: Readonly<Record<string, QuantityEntry>> = {
   },
   'csf-opening-pressure': { label: 'Opening pressure of cerebrospinal fluid', unit: 'cm[H2O]', plausible: [0, 120] },
 
+  // Neurophysiology
+  'motor-conduction-velocity-arm': {
+    label: 'Motor conduction velocity in the arm',
+    unit: 'm/s',
+    plausible: [1, 100],
+    source: recalled('saporta-2011', 'motor velocity of the arm: 38 m/s parts demyelinating from axonal neuropathy'),
+  },
+
   // Bedside measurements
   'forced-vital-capacity': {
     label: 'Forced vital capacity',

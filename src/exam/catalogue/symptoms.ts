@@ -156,6 +156,7 @@ export const symptoms = historyTable('symptom', {
   'night-sweats': 'Night sweats',
   vomiting: 'Vomiting',
   rash: 'Rash',
+  'hair-loss': 'Loss of hair',
   'face-or-neck-lump': 'Lump in the face or neck',
   'amenorrhoea-or-galactorrhoea': 'Loss of periods or milk from the breasts',
   'oral-or-genital-ulcers': 'Recurrent ulcers of the mouth or genitals',

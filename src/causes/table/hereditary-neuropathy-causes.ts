@@ -1,0 +1,454 @@
+import { fromMemory, read, recalled } from '../../kernel/cite.ts';
+import {
+  at,
+  atLeast,
+  type Cause,
+  inKind,
+  longStandingSigns,
+  mondo,
+  reads,
+  shows,
+  tempos,
+  told,
+  under,
+} from './cause.ts';
+import { armVelocity, axonal, conduction, demyelinating, slowArm } from './conduction.ts';
+
+const types = read('saporta-2011', 'types and genetic testing');
+
+/** Relatives who are affected, in the words in which people tell of them. */
+const kin = (present: number, absent: number) => told('family/similar-disorder', present, absent);
+const kinOrTheirFeet = (present: number, absent: number) =>
+  told(['family/similar-disorder', 'family/high-arched-feet', 'family/peripheral-neuropathy'], present, absent);
+
+/** Lost fibres since childhood tingle little: numb feet that nobody complains of. */
+const fewPositiveSymptoms = told(['paraesthesiae', 'neuropathic-pain', 'burning-feet'], 0.6, 1.4);
+
+/** A high arch is common; with bent toes it tells of muscles weak since childhood. */
+const oldFeet = (absent: number) => [
+  shows(['inspection/pes-cavus'], 6, absent),
+  shows(['inspection/hammer-toes', 'inspection/claw-toes'], 4, 0.8),
+];
+
+/** What took less than two years is not called hereditary lightly. */
+const overYears = { from: 730, outside: 0.25, source: fromMemory };
+
+/** Hereditary diseases of many nerves. */
+export const hereditaryNeuropathyCauses: readonly Cause[] = [
+  {
+    key: 'charcot-marie-tooth-disease-type-1',
+    group: 'hereditary',
+    label: 'Charcot-Marie-Tooth disease type 1 (demyelinating)',
+    inheritance: ['autosomal-dominant'],
+    mondo: mondo('MONDO:0019011', 'Charcot-Marie-Tooth disease type 1'),
+    produces: [
+      at(['motor-polyneuropathy'], 'common'),
+      at(['length-dependent-polyneuropathy'], 'uncommon'),
+      at(['sensory-polyneuropathy'], 'rare'),
+      inKind(['polyradiculoneuropathy'], 'uncommon'),
+    ],
+    tempo: tempos.lifelong,
+    courses: { progressive: 1.2, static: 1.2, 'relapsing-remitting': 0.2, improving: 0.1 },
+    durationDays: overYears,
+    age: { from: 0, to: 40, outside: 0.3 },
+    history: [kinOrTheirFeet(14, 0.4), fewPositiveSymptoms],
+    signs: [
+      ...oldFeet(0.25),
+      shows(['inspection/thickened-nerve'], 4, 0.95),
+      shows(['inspection/wasting'], 1.4, 0.7),
+      shows(['inspection/scoliosis'], 2, 1),
+      shows(['involuntary-movements/postural-tremor'], 1.5, 1),
+    ],
+    quantities: [slowArm(8, 0.08)],
+    values: [
+      reads(
+        'genetic-test',
+        [
+          ['pmp22-duplication', 300],
+          ['mpz-variant', 60],
+          ['gjb1-variant', 0.05],
+          ['mfn2-variant', 0.05],
+          ['pmp22-deletion', 0.05],
+          ['negative', 0.25],
+        ],
+        types,
+      ),
+      reads(
+        conduction,
+        [...demyelinating(0.5, 15), ['mixed', 0.3], ['axonal', 0.1], ['motor-conduction-block', 0.2], ['normal', 0.02]],
+        read('szigeti-2009', 'uniform slowing'),
+      ),
+      reads('nerve-ultrasound', [
+        ['diffuse-enlargement', 4],
+        ['normal', 0.4],
+      ]),
+    ],
+    source: read('saporta-2011', 'PMP22 duplication is 60 % of all types that were confirmed'),
+  },
+  {
+    key: 'charcot-marie-tooth-disease-type-2',
+    group: 'hereditary',
+    label: 'Charcot-Marie-Tooth disease type 2 (axonal)',
+    inheritance: ['autosomal-dominant', 'autosomal-recessive'],
+    mondo: mondo('MONDO:0018993', 'Charcot-Marie-Tooth disease type 2'),
+    produces: [
+      at(['motor-polyneuropathy'], 'common'),
+      at(['length-dependent-polyneuropathy', 'sensory-polyneuropathy'], 'rare'),
+    ],
+    tempo: tempos.lifelong,
+    courses: { progressive: 1.3, static: 1, 'relapsing-remitting': 0.2, improving: 0.1 },
+    durationDays: overYears,
+    age: { from: 0, to: 65, outside: 0.5 },
+    history: [kinOrTheirFeet(14, 0.4), fewPositiveSymptoms],
+    signs: [
+      ...oldFeet(0.35),
+      shows(['cranial-nerves/optic-disc-pallor'], 3, 1),
+      shows(['inspection/wasting'], 1.4, 0.7),
+    ],
+    quantities: [slowArm(0.1, 2), under(armVelocity, 45, 'm/s', 0.6, 1.4, types)],
+    values: [
+      reads(
+        'genetic-test',
+        [
+          ['mfn2-variant', 300],
+          ['mpz-variant', 40],
+          ['gjb1-variant', 0.05],
+          ['pmp22-duplication', 0.02],
+          ['pmp22-deletion', 0.05],
+          ['other', 20],
+          ['negative', 0.7],
+        ],
+        types,
+      ),
+      reads(conduction, [...demyelinating(0.1, 0.1), ['axonal', 4], ['mixed', 0.5], ['normal', 0.2]], types),
+    ],
+    source: read('saporta-2011', 'MFN2 is the commonest of the axonal types'),
+  },
+  {
+    key: 'charcot-marie-tooth-disease-x-linked',
+    group: 'hereditary',
+    label: 'X-linked Charcot-Marie-Tooth disease',
+    inheritance: ['x-linked'],
+    mondo: mondo('MONDO:0018994', 'Charcot-Marie-Tooth disease type X'),
+    produces: [
+      at(['motor-polyneuropathy'], 'uncommon'),
+      at(['length-dependent-polyneuropathy', 'sensory-polyneuropathy'], 'rare'),
+      inKind(['polyradiculoneuropathy'], 'rare'),
+    ],
+    tempo: tempos.lifelong,
+    courses: { progressive: 1.2, static: 1, 'relapsing-remitting': 0.3, improving: 0.1 },
+    durationDays: overYears,
+    age: { from: 0, to: 45, outside: 0.3 },
+    sex: { male: 1.4, female: 0.7 },
+    history: [
+      kinOrTheirFeet(14, 0.4),
+      fewPositiveSymptoms,
+      told(['transient-ischaemic-attack', 'stroke', 'resolved-deficit'], 2, 1),
+    ],
+    signs: [...oldFeet(0.3), shows(['inspection/wasting'], 1.4, 0.7), shows(['cranial-nerves/hearing-loss'], 1.5, 1)],
+    quantities: [
+      under(armVelocity, 30, 'm/s', 0.15, 1.3, types),
+      // Women with one changed gene often have normal velocities.
+      atLeast(armVelocity, 45, 'm/s', 0.4, 2.5, types),
+    ],
+    values: [
+      reads(
+        'genetic-test',
+        [
+          ['gjb1-variant', 400],
+          ['pmp22-duplication', 0.02],
+          ['mfn2-variant', 0.05],
+          ['mpz-variant', 0.05],
+          ['negative', 0.15],
+        ],
+        types,
+      ),
+      reads(
+        conduction,
+        [
+          ['mixed', 8],
+          ['demyelinating-non-uniform', 2],
+          ['demyelinating-uniform', 1],
+          ['axonal', 1.2],
+          ['normal', 0.2],
+        ],
+        types,
+      ),
+    ],
+    source: read('saporta-2011', 'GJB1 is 17 % of the types that were confirmed; velocities of 30 to 45 m/s'),
+  },
+  {
+    key: 'hereditary-neuropathy-with-liability-to-pressure-palsies',
+    group: 'hereditary',
+    label: 'Hereditary neuropathy with liability to pressure palsies',
+    inheritance: ['autosomal-dominant'],
+    mondo: mondo('MONDO:0008087', 'hereditary neuropathy with liability to pressure palsies'),
+    produces: [
+      inKind(['multiple-nerves'], 'common'),
+      at(['common-fibular-nerve', 'ulnar-nerve-elbow', 'radial-nerve-spiral-groove'], 'uncommon'),
+      inKind(['plexus'], 'uncommon'),
+      at(['length-dependent-polyneuropathy'], 'rare'),
+    ],
+    // Each palsy comes at once; the disease as a whole may be told as one of years.
+    tempo: { hyperacute: 0.4, acute: 0.3, subacute: 0.1, chronic: 0.2 },
+    courses: { 'relapsing-remitting': 4, improving: 1.5, progressive: 0.5 },
+    age: { from: 8, to: 50, outside: 0.4 },
+    history: [
+      kin(15, 0.4),
+      told(['previous-pressure-palsy', 'family/pressure-palsies'], 10, 0.4),
+      told(['external-pressure', 'leg-crossing', 'deep-sleep-on-arm', 'elbow-leaning', 'prolonged-squatting'], 2, 0.8),
+      told(['neuropathic-pain', 'arm-pain', 'leg-pain'], 0.5, 1.3),
+      told(['fever', 'weight-loss', 'rash'], 0.4, 1.1),
+    ],
+    signs: [shows(longStandingSigns, 2.5, 0.9)],
+    quantities: [slowArm(0.5, 1.1), atLeast('crp', 10, 'mg/L', 0.4, 1.1)],
+    values: [
+      reads(
+        'genetic-test',
+        [
+          ['pmp22-deletion', 300],
+          ['negative', 0.1],
+        ],
+        read('szigeti-2009', 'PMP22 deletion'),
+      ),
+      reads('nerve-conduction-site', [
+        ['several-entrapments', 5],
+        ['none', 0.3],
+      ]),
+      reads(conduction, [
+        ['focal-entrapment', 3],
+        ['demyelinating-non-uniform', 2],
+        ['multifocal-axonal', 0.2],
+        ['axonal', 0.3],
+        ['normal', 0.1],
+      ]),
+    ],
+    source: read('szigeti-2009', 'PMP22 deletion'),
+  },
+  {
+    key: 'distal-hereditary-motor-neuropathy',
+    group: 'hereditary',
+    label: 'Distal hereditary motor neuropathy',
+    inheritance: ['autosomal-dominant', 'autosomal-recessive'],
+    mondo: mondo('MONDO:0018894', 'distal hereditary motor neuropathy'),
+    produces: [at(['motor-polyneuropathy'], 'common'), inKind(['anterior-horn'], 'rare')],
+    tempo: tempos.lifelong,
+    courses: { progressive: 1.2, static: 1.2, 'relapsing-remitting': 0.2, improving: 0.1 },
+    durationDays: overYears,
+    age: { from: 0, to: 50, outside: 0.4 },
+    history: [kinOrTheirFeet(10, 0.5), told(['numbness', 'paraesthesiae'], 0.4, 1.3)],
+    signs: [shows(longStandingSigns, 5, 0.5), shows(['cranial-nerves/vocal-cord-paralysis'], 4, 1)],
+    quantities: [slowArm(0.1, 1.2)],
+    values: [
+      reads(conduction, [['motor-only-axonal', 6], ['axonal', 0.4], ...demyelinating(0.1, 0.1), ['normal', 0.3]]),
+    ],
+    source: recalled('saporta-2011'),
+  },
+  {
+    key: 'hereditary-transthyretin-amyloidosis',
+    group: 'hereditary',
+    label: 'Hereditary transthyretin amyloid neuropathy',
+    inheritance: ['autosomal-dominant'],
+    mondo: mondo('MONDO:0971004', 'amyloidosis, hereditary systemic 1'),
+    produces: [
+      at(['autonomic-neuropathy', 'small-fibre-polyneuropathy'], 'uncommon'),
+      at(['length-dependent-polyneuropathy', 'sensory-polyneuropathy'], 'rare'),
+      inKind(['polyradiculoneuropathy', 'multiple-nerves'], 'rare'),
+    ],
+    tempo: tempos.subacuteOrChronic,
+    courses: { progressive: 1.5, static: 0.2, improving: 0.1, 'relapsing-remitting': 0.3 },
+    age: { from: 25, to: 110, outside: 0.15 },
+    sex: { male: 1.3, female: 0.7 },
+    history: [
+      told(['family/amyloidosis', 'family/cardiomyopathy-or-sudden-death'], 12, 0.8),
+      kin(5, 0.6),
+      told(['weight-loss', 'recent-weight-loss'], 2.5, 0.7),
+      told('carpal-tunnel-syndrome', 5, 0.6),
+      told(['heart-failure', 'cardiomyopathy', 'amyloidosis'], 3, 0.7),
+      told(['light-headed-on-standing', 'syncope', 'early-satiety'], 3, 0.5),
+      told('sexual-dysfunction', 1.6, 0.8),
+    ],
+    signs: [
+      shows(['autonomic/orthostatic-hypotension'], 4, 0.5),
+      shows(['autonomic/gastroparesis', 'autonomic/anhidrosis', 'sphincters/erectile-dysfunction'], 3, 0.8),
+    ],
+    quantities: [slowArm(0.3, 1.05)],
+    values: [
+      reads('genetic-test', [
+        ['ttr-variant', 300],
+        ['negative', 0.1],
+      ]),
+      reads('nerve-biopsy', [
+        ['amyloid', 20],
+        ['normal', 0.4],
+      ]),
+      reads('serum-immunofixation', [
+        ['normal', 1.3],
+        ['light-chain', 0.2],
+        ['igg-lambda', 0.3],
+        ['iga-lambda', 0.3],
+        ['igg-kappa', 0.4],
+      ]),
+      reads('ecg', [['conduction-disease', 3]]),
+      axonal(1.5),
+    ],
+    source: recalled('adams-victor', 'familial amyloid polyneuropathy'),
+  },
+  {
+    key: 'hereditary-sensory-autonomic-neuropathy',
+    group: 'hereditary',
+    label: 'Hereditary sensory and autonomic neuropathy',
+    inheritance: ['autosomal-dominant', 'autosomal-recessive'],
+    mondo: mondo('MONDO:0015364', 'hereditary sensory and autonomic neuropathy'),
+    produces: [
+      at(['small-fibre-polyneuropathy', 'sensory-polyneuropathy'], 'uncommon'),
+      at(['autonomic-neuropathy', 'length-dependent-polyneuropathy'], 'rare'),
+      inKind(['ganglion'], 'rare'),
+    ],
+    tempo: tempos.lifelong,
+    courses: { progressive: 1.2, static: 1.2, improving: 0.1 },
+    durationDays: overYears,
+    age: { from: 0, to: 45, outside: 0.2 },
+    history: [
+      kin(10, 0.5),
+      told('painless-injury', 10, 0.3),
+      told('family/consanguinity', 4, 1),
+      told('diabetes-mellitus', 0.2, 1.1),
+    ],
+    signs: [
+      shows(['inspection/foot-ulcer', 'inspection/amputation', 'inspection/neuropathic-joint'], 8, 0.4),
+      shows(['autonomic/anhidrosis'], 2, 0.9),
+      shows(longStandingSigns, 2, 0.9),
+    ],
+    values: [
+      reads('genetic-test', [
+        ['other', 30],
+        ['negative', 0.5],
+      ]),
+      reads(conduction, [['sensory-only', 2], ['axonal', 1.3], ...demyelinating(0.2)]),
+    ],
+    source: recalled('adams-victor', 'hereditary sensory neuropathies'),
+  },
+  {
+    key: 'fabry-disease',
+    group: 'hereditary',
+    label: 'Fabry disease',
+    inheritance: ['x-linked'],
+    mondo: mondo('MONDO:0010526', 'Fabry disease'),
+    produces: [at(['small-fibre-polyneuropathy'], 'uncommon'), at(['autonomic-neuropathy'], 'rare')],
+    tempo: tempos.lifelong,
+    age: { from: 3, to: 35, outside: 0.15 },
+    sex: { male: 1.5, female: 0.6 },
+    history: [
+      kin(5, 0.6),
+      told(['neuropathic-pain', 'burning-feet', 'foot-pain'], 2, 0.3),
+      told('altered-sweating', 5, 0.6),
+      told(['chronic-kidney-disease', 'cardiomyopathy', 'stroke'], 5, 0.7),
+      told('family/cardiomyopathy-or-sudden-death', 3, 0.9),
+    ],
+    signs: [
+      shows(['inspection/angiokeratoma'], 40, 0.4),
+      shows(['autonomic/anhidrosis'], 4, 0.8),
+      shows(['cranial-nerves/hearing-loss'], 2, 1),
+    ],
+    values: [
+      reads('genetic-test', [
+        ['other', 30],
+        ['negative', 0.1],
+      ]),
+    ],
+    source: recalled('adams-victor', 'Fabry disease'),
+  },
+  {
+    key: 'refsum-disease',
+    group: 'hereditary',
+    label: 'Refsum disease',
+    inheritance: ['autosomal-recessive'],
+    mondo: mondo('MONDO:0009958', 'adult Refsum disease'),
+    produces: [
+      at(['length-dependent-polyneuropathy', 'sensory-polyneuropathy'], 'rare'),
+      inKind(['polyradiculoneuropathy'], 'rare'),
+    ],
+    tempo: tempos.subacuteOrChronic,
+    courses: { 'relapsing-remitting': 1.5 },
+    age: { from: 3, to: 40, outside: 0.2 },
+    history: [
+      kin(5, 0.7),
+      told('visual-loss', 6, 0.4),
+      told(['loss-of-smell', 'hearing-loss'], 8, 0.5),
+      told('unsteadiness', 1.5, 0.8),
+    ],
+    signs: [
+      shows(['cranial-nerves/anosmia'], 20, 0.3),
+      shows(['cranial-nerves/hearing-loss'], 5, 0.6),
+      shows(['cranial-nerves/reduced-visual-acuity', 'cranial-nerves/optic-disc-pallor'], 4, 0.7),
+      shows(['inspection/trophic-skin-change'], 2, 1),
+    ],
+    quantities: [slowArm(4, 0.4), atLeast('csf-protein', 1, 'g/L', 3, 0.6)],
+    values: [reads(conduction, [...demyelinating(3, 4), ['axonal', 0.3], ['normal', 0.1]])],
+    source: recalled('adams-victor', 'Refsum disease'),
+  },
+  {
+    key: 'metachromatic-or-krabbe-leukodystrophy',
+    group: 'hereditary',
+    label: 'Metachromatic leukodystrophy or Krabbe disease',
+    inheritance: ['autosomal-recessive'],
+    produces: [
+      inKind(['polyradiculoneuropathy'], 'rare'),
+      at(['length-dependent-polyneuropathy', 'spinal-cord-lateral', 'multiple-sites'], 'rare'),
+    ],
+    tempo: tempos.subacuteOrChronic,
+    courses: { progressive: 1.4, improving: 0.1 },
+    age: { from: 0, to: 40, outside: 0.15 },
+    history: [
+      kin(5, 0.7),
+      told('family/consanguinity', 5, 1),
+      told(['cognitive-change', 'behaviour-change'], 6, 0.4),
+      told('seizure', 2, 1),
+    ],
+    signs: [
+      shows(['plantars/plantar-response'], 5, 0.5),
+      shows(['cranial-nerves/optic-disc-pallor', 'gait/spastic'], 3, 0.8),
+    ],
+    quantities: [slowArm(6, 0.2), atLeast('csf-protein', 0.6, 'g/L', 3, 0.5)],
+    values: [reads(conduction, [...demyelinating(2, 8), ['axonal', 0.2], ['normal', 0.1]])],
+    source: recalled('adams-victor', 'leukodystrophies with neuropathy'),
+  },
+  {
+    key: 'mitochondrial-neuropathy',
+    group: 'hereditary',
+    label: 'Mitochondrial neuropathy',
+    inheritance: ['mitochondrial', 'autosomal-recessive', 'autosomal-dominant'],
+    produces: [
+      inKind(['ganglion'], 'uncommon'),
+      at(['length-dependent-polyneuropathy', 'sensory-polyneuropathy'], 'rare'),
+      inKind(['polyradiculoneuropathy'], 'rare'),
+    ],
+    tempo: tempos.lifelong,
+    age: { from: 2, to: 60, outside: 0.4 },
+    history: [
+      kin(5, 0.7),
+      told(['hearing-loss', 'drooping-eyelids', 'diplopia'], 4, 0.5),
+      told(['seizure', 'migraine', 'epilepsy'], 2, 0.9),
+      told('early-satiety', 2, 0.9),
+      told('diabetes-mellitus', 1.3, 0.95),
+    ],
+    signs: [
+      shows(['cranial-nerves/ophthalmoplegia', 'cranial-nerves/ptosis'], 20, 0.4),
+      shows(['cranial-nerves/hearing-loss'], 4, 0.7),
+      shows(['involuntary-movements/myoclonus', 'cranial-nerves/dysarthria'], 2, 0.9),
+    ],
+    quantities: [atLeast('lactate', 2.5, 'mmol/L', 4, 0.6)],
+    values: [
+      reads('muscle-biopsy', [
+        ['mitochondrial', 20],
+        ['normal', 0.4],
+      ]),
+      reads('genetic-test', [
+        ['other', 15],
+        ['negative', 0.5],
+      ]),
+    ],
+    source: recalled('adams-victor', 'mitochondrial disorders'),
+  },
+];
