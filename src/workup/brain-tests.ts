@@ -79,7 +79,7 @@ export const brainTests: readonly WorkupRule[] = [
   },
   {
     tests: ['ct-chest', 'ct-abdomen'],
-    causes: ['brain-tumour', 'brain-metastasis'],
+    causes: ['brain-tumour'],
     tier: 2,
     priority: 'urgent',
     because: 'a primary tumour elsewhere',

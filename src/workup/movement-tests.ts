@@ -78,7 +78,7 @@ export const movementTests: readonly WorkupRule[] = [
   {
     tests: ['mri-brain'],
     sites: ['subthalamic-nucleus', 'striatum'],
-    causes: ['vascular-hemichorea', 'hyperglycaemic-hemichorea'],
+    causes: ['hyperglycaemic-hemichorea'],
     tier: 1,
     priority: 'urgent',
     because: 'a lesion of the basal ganglia on one side',

@@ -1,3 +1,4 @@
+import { ataxiaCauses } from './ataxia-causes.ts';
 import { autonomicAndGanglionCauses } from './autonomic-and-ganglion-causes.ts';
 import { brainCauses } from './brain-causes.ts';
 import { brainInflammationCauses } from './brain-inflammation-causes.ts';
@@ -9,13 +10,16 @@ import { cranialNerveCauses } from './cranial-nerve-causes.ts';
 import { encephalopathyCauses } from './encephalopathy-causes.ts';
 import { eyeMovementCauses } from './eye-movement-causes.ts';
 import { focalCauses } from './focal-causes.ts';
+import { functionalCauses } from './functional-causes.ts';
 import { hearingAndBalanceCauses } from './hearing-and-balance-causes.ts';
 import { hereditaryMuscleCauses } from './hereditary-muscle-causes.ts';
 import { hereditaryNeuropathyCauses } from './hereditary-neuropathy-causes.ts';
+import { hyperkineticCauses } from './hyperkinetic-causes.ts';
 import { immuneNeuropathyCauses } from './immune-neuropathy-causes.ts';
 import { junctionCauses } from './junction-causes.ts';
 import { meningealAndPressureCauses } from './meningeal-and-pressure-causes.ts';
 import { motorNeuronCauses } from './motor-neuron-causes.ts';
+import { movementCauses } from './movement-causes.ts';
 import { muscleCauses } from './muscle-causes.ts';
 import { nerveCauses } from './nerve-causes.ts';
 import { otherMuscleCauses } from './other-muscle-causes.ts';
@@ -54,4 +58,8 @@ export const allCauses: readonly Cause[] = [
   ...brainInflammationCauses,
   ...encephalopathyCauses,
   ...cognitiveDeclineCauses,
+  ...ataxiaCauses,
+  ...movementCauses,
+  ...hyperkineticCauses,
+  ...functionalCauses,
 ];

@@ -1,4 +1,4 @@
-import { commonPractice, recalled } from '../../kernel/cite.ts';
+import { recalled } from '../../kernel/cite.ts';
 import { anyHeadache, arterialCortex, deepHemisphere, hindVisualPathway, lobes } from './brain-sites.ts';
 import { at, type Cause, inKind, mondo, reads, shows, tempos, told } from './cause.ts';
 
@@ -282,88 +282,5 @@ export const brainCauses: readonly Cause[] = [
       ]),
     ],
     source: recalled('brazis', 'medulla oblongata'),
-  },
-  {
-    key: 'alcoholic-cerebellar-degeneration',
-    group: 'toxic',
-    label: 'Alcoholic cerebellar degeneration',
-    produces: [at(['cerebellar-vermis'], 'very-common'), inKind(['cerebellum'], 'uncommon')],
-    tempo: tempos.chronic,
-    history: [told('alcohol-excess', 10, 0.05)],
-    source: brainChapter,
-  },
-  {
-    key: 'paraneoplastic-cerebellar-degeneration',
-    group: 'paraneoplastic',
-    label: 'Paraneoplastic cerebellar degeneration',
-    mondo: mondo('MONDO:0044877', 'paraneoplastic cerebellar degeneration'),
-    produces: [inKind(['cerebellum'], 'common')],
-    tempo: tempos.subacute,
-    courses: { progressive: 1.6, 'relapsing-remitting': 0.1 },
-    age: { from: 40, to: 90, outside: 0.2 },
-    history: [
-      told(['cancer', 'lymphoma'], 4, 0.8),
-      told(['weight-loss', 'recent-weight-loss'], 2.5, 0.8),
-      told('tobacco', 1.5, 0.9),
-    ],
-    source: brainChapter,
-  },
-  {
-    key: 'multiple-system-atrophy',
-    group: 'degenerative',
-    label: 'Multiple system atrophy',
-    mondo: mondo('MONDO:0007803', 'multiple system atrophy'),
-    produces: [inKind(['cerebellum'], 'common')],
-    tempo: tempos.chronic,
-    courses: { progressive: 1.5, improving: 0.05 },
-    age: { from: 45, to: 80, outside: 0.1 },
-    signs: [
-      shows(
-        ['autonomic/orthostatic-hypotension', 'sphincters/urinary-incontinence', 'sphincters/urinary-urgency'],
-        5,
-        0.3,
-      ),
-    ],
-    source: brainChapter,
-  },
-  {
-    key: 'dominant-cerebellar-ataxia',
-    group: 'hereditary',
-    label: 'Autosomal dominant cerebellar ataxia',
-    mondo: mondo('MONDO:0020380', 'autosomal dominant cerebellar ataxia'),
-    produces: [inKind(['cerebellum'], 'common')],
-    tempo: tempos.lifelong,
-    history: [told(['family/similar-disorder', 'family/ataxia'], 15, 0.2)],
-    source: brainChapter,
-  },
-  {
-    key: 'friedreich-ataxia',
-    group: 'hereditary',
-    label: 'Friedreich ataxia',
-    mondo: mondo('MONDO:0100339', 'Friedreich ataxia'),
-    produces: [
-      inKind(['cerebellum', 'ganglion', 'multiple-sites'], 'uncommon'),
-      at(['spinal-cord-posterolateral'], 'uncommon'),
-    ],
-    tempo: tempos.lifelong,
-    age: { from: 5, to: 35, outside: 0.15 },
-    history: [told('family/similar-disorder', 4, 0.8), told(['heart-failure', 'cardiomyopathy'], 3, 0.9)],
-    signs: [shows(['inspection/pes-cavus', 'inspection/scoliosis'], 8, 0.4)],
-    values: [
-      reads('genetic-test', [
-        ['fxn-expansion', 300],
-        ['negative', 0.05],
-      ]),
-    ],
-    source: brainChapter,
-  },
-  {
-    key: 'drug-induced-ataxia',
-    group: 'toxic',
-    label: 'Ataxia from a medicine or intoxication',
-    produces: [inKind(['cerebellum'], 'common')],
-    tempo: tempos.any,
-    history: [told('phenytoin', 10, 0.8), told('lithium', 10, 0.8), told('alcohol-excess', 2, 0.8)],
-    source: commonPractice,
   },
 ];

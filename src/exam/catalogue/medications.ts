@@ -49,6 +49,7 @@ export const medications = historyTable('medication', {
   corticosteroid: 'Corticosteroid',
   anticoagulant: 'Anticoagulant',
   antiplatelet: 'Antiplatelet',
+  'beta-agonist': 'Beta-agonist inhaler',
   'beta-blocker': 'Beta-blocker',
   'alpha-blocker': 'Alpha-blocker',
   diuretic: 'Diuretic',
