@@ -204,7 +204,11 @@ export const hyperkineticCauses: readonly Cause[] = [
     age: { from: 25, to: 75, outside: 0.4 },
     sex: { male: 0.7, female: 1.3 },
     history: [told('neck-pain', 3, 0.6), told(dopamineBlockers, 0.4, 1.05)],
-    signs: [shows(['inspection/abnormal-posture'], 4, 0.4), shows(['involuntary-movements/chorea'], 0.1, 1.1)],
+    signs: [
+      shows(['inspection/abnormal-posture'], 4, 0.4),
+      shows(['involuntary-movements/chorea'], 0.1, 1.1),
+      shows(['involuntary-movements/orofacial-dyskinesia', 'involuntary-movements/tics'], 0.3, 1),
+    ],
     source: dystoniaChapter,
   },
   {
@@ -212,7 +216,7 @@ export const hyperkineticCauses: readonly Cause[] = [
     group: 'degenerative',
     label: 'Focal hand dystonia (cramp of writers and musicians)',
     mondo: mondo('MONDO:0000482', 'focal hand dystonia'),
-    produces: [at([hyperkinetic], 'common'), at(['action-tremor'], 'uncommon')],
+    produces: [at([hyperkinetic], 'uncommon'), at(['action-tremor'], 'uncommon')],
     tempo: tempos.lifelong,
     age: { from: 18, to: 65, outside: 0.4 },
     history: [told('only-in-one-task', 15, 0.15), told(['repetitive-hand-use'], 2, 0.9)],
@@ -255,7 +259,14 @@ export const hyperkineticCauses: readonly Cause[] = [
     courses: { fluctuating: 2 },
     age: { from: 3, to: 18, outside: 0.1 },
     sex: { male: 1.5, female: 0.5 },
-    signs: [shows(['involuntary-movements/tics'], 20, 0.03)],
+    signs: [
+      shows(['involuntary-movements/tics'], 20, 0.03),
+      shows(
+        ['involuntary-movements/chorea', 'involuntary-movements/dystonia', 'involuntary-movements/action-tremor'],
+        0.15,
+        1,
+      ),
+    ],
     source: dystoniaChapter,
   },
   {
