@@ -216,7 +216,7 @@ export const hyperkineticCauses: readonly Cause[] = [
     group: 'degenerative',
     label: 'Focal hand dystonia (cramp of writers and musicians)',
     mondo: mondo('MONDO:0000482', 'focal hand dystonia'),
-    produces: [at([hyperkinetic], 'uncommon'), at(['action-tremor'], 'uncommon')],
+    produces: [at([hyperkinetic], 'common'), at(['action-tremor'], 'uncommon')],
     tempo: tempos.lifelong,
     age: { from: 18, to: 65, outside: 0.4 },
     history: [told('only-in-one-task', 15, 0.15), told(['repetitive-hand-use'], 2, 0.9)],
