@@ -39,14 +39,14 @@ export function rankCauses(exam: Exam, localisation: Localisation): readonly Ran
     return weight;
   };
   const isSupported = (cause: Cause): boolean => weigh(cause).isSupported;
-  const { prior, listed, unlisted } = priorOfCauses(consideredSites(localisation), isSupported);
+  const { prior, listed, unlisted, unnamed } = priorOfCauses(consideredSites(localisation), isSupported);
   if (prior.size === 0 || unlisted > listed) return [];
   allowForDoubt(prior, allCauses.filter(isSupported));
   const scored = [...prior].map(([cause, share]) => {
     const weight = weigh(cause);
     return { cause, weight, score: share * weight.ratio };
   });
-  const total = scored.reduce((sum, { score }) => sum + score, unlisted);
+  const total = scored.reduce((sum, { score }) => sum + score, unlisted + unnamed);
   return scored
     .toSorted((a, b) => b.score - a.score || (a.cause.key < b.cause.key ? -1 : 1))
     .map((one) => ({ ...one, probability: one.score / total }))
@@ -106,25 +106,33 @@ interface CausePrior {
   readonly prior: Map<Cause, number>;
   readonly listed: number;
   readonly unlisted: number;
+  /** Probability that it is none of the causes that the story speaks for, where it is open whether anything is wrong. */
+  readonly unnamed: number;
 }
+
+/** Share of what no cause of the tables explains, or of nothing at all, where a normal examination leaves it open. Judged. */
+const unnamedShare = rateShares.common;
 
 function priorOfCauses(sites: readonly ConsideredSite[], isSupported: (cause: Cause) => boolean): CausePrior {
   const prior = new Map<Cause, number>();
   let listed = 0;
   let unlisted = 0;
+  let unnamed = 0;
   for (const site of sites) {
     const shares = allCauses
       .map((cause) => [cause, shareAt(cause, site)] as const)
       .filter(([cause, share]) => share > 0 && (!site.isOpen || isSupported(cause)));
     // Shares at one site are scaled to 1: a site is not likelier because more causes of it are listed.
-    const total = shares.reduce((sum, [, share]) => sum + share, 0);
+    const named = shares.reduce((sum, [, share]) => sum + share, 0);
+    const total = named > 0 && site.isOpen ? named + unnamedShare : named;
+    unnamed += named > 0 ? site.probability * (1 - named / total) : 0;
     if (total > 0) listed += site.probability;
     else if (!site.isOpen) unlisted += site.probability;
     for (const [cause, share] of shares) {
       prior.set(cause, (prior.get(cause) ?? 0) + (site.probability * share) / total);
     }
   }
-  return { prior, listed, unlisted };
+  return { prior, listed, unlisted, unnamed };
 }
 
 /**

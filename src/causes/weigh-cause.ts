@@ -1,4 +1,4 @@
-import { describeResult, lowerFirst } from '../exam/describe.ts';
+import { describeResult, lowerFirst, quantityWords } from '../exam/describe.ts';
 import type { Exam } from '../exam/exam.ts';
 import { type ExamQuery, historyReason, isFrom } from './exam-query.ts';
 import { inheritanceModifiers } from './inheritance.ts';
@@ -143,8 +143,8 @@ function quantityModifier(row: QuantityRatio, query: ExamQuery): readonly Modifi
   const atOrAbove = isFrom(measured, row.threshold);
   if (atOrAbove === null) return [];
   const met = row.met === 'from' ? atOrAbove : !atOrAbove;
-  const unit = row.unit === '%' ? ' %' : ` ${row.unit}`;
-  const text = `${lowerFirst(label)} ${comparator}${value}${unit}, ${atOrAbove ? 'at or above' : 'below'} ${row.threshold}${unit}`;
+  const limit = quantityWords(row.threshold, row.unit);
+  const text = `${lowerFirst(label)} ${comparator}${quantityWords(value, row.unit)}, ${atOrAbove ? 'at or above' : 'below'} ${limit}`;
   return [{ ratio: met ? row.whenMet : row.whenNot, reason: { pointer, text } }];
 }
 

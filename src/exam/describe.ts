@@ -205,10 +205,28 @@ export function lowerFirst(label: string): string {
   return properNames.test(label) ? label : label.charAt(0).toLowerCase() + label.slice(1);
 }
 
+/** UCUM units as people write them. */
+const unitNames: ReadonlyMap<string, string> = new Map([
+  ['mm[Hg]', 'mmHg'],
+  ['cm[H2O]', 'cmH2O'],
+  ['Cel', '°C'],
+  ['m[IU]/L', 'mIU/L'],
+  ['umol/L', 'µmol/L'],
+  ['ug/L', 'µg/L'],
+  ['10*9/L', 'x 10^9/L'],
+  ['10*6/L', 'x 10^6/L'],
+  ['{count}', ''],
+]);
+
+/** A number with its unit: "38.5 °C", "250 mL". */
+export function quantityWords(value: number, unit: string): string {
+  return `${value} ${unitNames.get(unit) ?? unit}`.trim();
+}
+
 /** "MRI of the brain: infarct", "creatine kinase 5200 U/L". */
 export function describeResult({ key, label, value, quantity, comparator }: InvestigationResult): string {
   const name = lowerFirst(label);
-  if (quantity !== undefined) return `${name} ${comparator ?? ''}${quantity.value} ${quantity.unit}`;
+  if (quantity !== undefined) return `${name} ${comparator ?? ''}${quantityWords(quantity.value, quantity.unit)}`;
   const row = resultByKey.get(key);
   const grade = row?.kind === 'coded' ? row.values.find((one) => one.key === value) : undefined;
   return `${name}: ${lowerFirst(grade?.label ?? String(value))}`;
