@@ -1,2 +1,2 @@
 /** Version of the clinical model: package version and a fingerprint of every table and weight. Written by `npm run generate`. */
-export const modelVersion = '0.1.0+4f595ce76a3f';
+export const modelVersion = '0.1.0+a4aa5e336e88';
