@@ -108,6 +108,7 @@ export const cordAndMuscleTests: readonly WorkupRule[] = [
       'obstetric-or-traction-brachial-plexus-injury',
       'nerve-root-avulsion',
     ],
+    when: ({ told }) => told('trauma', 'limb-fracture-or-dislocation', 'perinatal-injury').length > 0,
     tier: 1,
     priority: 'urgent',
     because: 'what was broken, and whether the nerve is whole',
