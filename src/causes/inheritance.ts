@@ -46,7 +46,12 @@ export function inheritanceModifiers(cause: Cause, exam: Exam): readonly Modifie
     if (key === 'consanguinity') {
       const isListed = own.has('family/consanguinity');
       return inheritance.includes('autosomal-recessive') && !isListed
-        ? [{ ratio: consanguinityRatio, reason: { pointer, text: 'related parents fit recessive inheritance' } }]
+        ? [
+            {
+              ratio: consanguinityRatio,
+              reason: () => ({ pointer, text: 'related parents fit recessive inheritance' }),
+            },
+          ]
         : [];
     }
     if (relation === undefined || !own.has(`family/${key}`)) return [];
@@ -54,6 +59,6 @@ export function inheritanceModifiers(cause: Cause, exam: Exam): readonly Modifie
       .map((way) => ({ way, ratio: relationRatios[way][relation] ?? 1 }))
       .reduce((a, b) => (b.ratio > a.ratio ? b : a));
     const text = `${relationWords[relation] ?? 'a relative'} affected ${best.ratio >= 1 ? 'fits' : 'is unusual for'} ${inheritanceWords[best.way]} inheritance`;
-    return [{ ratio: best.ratio, reason: { pointer, text } }];
+    return [{ ratio: best.ratio, reason: () => ({ pointer, text }) }];
   });
 }

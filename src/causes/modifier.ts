@@ -1,9 +1,9 @@
 import type { Reason } from './ranked-cause.ts';
 
-/** One likelihood ratio of a cause with what it rests on. */
+/** One likelihood ratio of a cause with what it rests on; put into words only for the causes that are named. */
 export interface Modifier {
   readonly ratio: number;
-  readonly reason: Reason;
+  readonly reason: () => Reason;
 }
 
 /** A ratio nearer to 1 than this is used but not worth a line. */

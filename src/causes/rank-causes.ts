@@ -1,4 +1,5 @@
 import { isSegment, segmentIndex } from '../anatomy/segments.ts';
+import { itemId } from '../exam/catalogue/item.ts';
 import type { Exam } from '../exam/exam.ts';
 import { citation } from '../kernel/citation.ts';
 import type { Coding } from '../kernel/coding.ts';
@@ -41,7 +42,7 @@ export function rankCauses(exam: Exam, localisation: Localisation): readonly Ran
   const isSupported = (cause: Cause): boolean => weigh(cause).isSupported;
   const { prior, listed, unlisted, unnamed } = priorOfCauses(consideredSites(localisation), isSupported);
   if (prior.size === 0 || unlisted > listed) return [];
-  allowForDoubt(prior, allCauses.filter(isSupported));
+  allowForDoubt(prior, spokenFor(exam).filter(isSupported));
   const scored = [...prior].map(([cause, share]) => {
     const weight = weigh(cause);
     return { cause, weight, score: share * weight.ratio };
@@ -57,8 +58,7 @@ export function rankCauses(exam: Exam, localisation: Localisation): readonly Ran
       label: cause.label,
       code: causeCoding(cause),
       probability,
-      supporting: weight.supporting,
-      against: weight.against,
+      ...weight.reasons(),
       source: citation(cause.source),
     }));
 }
@@ -119,9 +119,7 @@ function priorOfCauses(sites: readonly ConsideredSite[], isSupported: (cause: Ca
   let unlisted = 0;
   let unnamed = 0;
   for (const site of sites) {
-    const shares = allCauses
-      .map((cause) => [cause, shareAt(cause, site)] as const)
-      .filter(([cause, share]) => share > 0 && (!site.isOpen || isSupported(cause)));
+    const shares = causesAt(site).filter(([cause]) => !site.isOpen || isSupported(cause));
     // Shares at one site are scaled to 1: a site is not likelier because more causes of it are listed.
     const named = shares.reduce((sum, [, share]) => sum + share, 0);
     const total = named > 0 && site.isOpen ? named + unnamedShare : named;
@@ -146,15 +144,51 @@ function allowForDoubt(prior: Map<Cause, number>, supported: readonly Cause[]): 
   for (const cause of supported) prior.set(cause, (prior.get(cause) ?? 0) + doubt / supported.length);
 }
 
+const causesByClue = new Map<string, Set<Cause>>();
+for (const cause of allCauses) {
+  const clues = [
+    ...(cause.history ?? []).flatMap(({ keys }) => keys),
+    ...(cause.signs ?? []).flatMap(({ items }) => items),
+    ...[...(cause.quantities ?? []), ...(cause.values ?? [])].map(({ result }) => result),
+  ];
+  for (const clue of clues) causesByClue.set(clue, (causesByClue.get(clue) ?? new Set()).add(cause));
+}
+
+/** The causes of which the exam says anything at all: a statement that was made, an abnormal sign, a result. */
+function spokenFor({ history, findings, results }: Exam): readonly Cause[] {
+  const clues = [
+    ...history.filter(({ present }) => present).map(({ kind, key }) => (kind === 'family' ? `family/${key}` : key)),
+    ...findings.filter(({ abnormal }) => abnormal).map(({ item }) => itemId(item)),
+    ...results.map(({ key }) => key),
+  ];
+  const found = new Set([...new Set(clues)].flatMap((clue) => [...(causesByClue.get(clue) ?? [])]));
+  // In the order of the tables, so that the order of the exam does not matter.
+  return found.size === 0 ? [] : allCauses.filter((cause) => found.has(cause));
+}
+
+type Place = Pick<ConsideredSite, 'site' | 'kind' | 'level'>;
+
+const knownPlaces = new Map<string, readonly (readonly [Cause, number])[]>();
+
+/** The causes met at a site with their shares; the same for every exam, so worked out once. */
+function causesAt(place: Place): readonly (readonly [Cause, number])[] {
+  const key = `${place.site} ${place.kind} ${spinalRegion(place.level)}`;
+  const known = knownPlaces.get(key);
+  if (known !== undefined) return known;
+  const shares = allCauses.map((cause) => [cause, shareAt(cause, place)] as const).filter(([, share]) => share > 0);
+  knownPlaces.set(key, shares);
+  return shares;
+}
+
 /** A row that names the site outranks a row that names its kind; of equals the larger share counts. */
-function shareAt(cause: Cause, site: ConsideredSite): number {
+function shareAt(cause: Cause, site: Place): number {
   const fitting = cause.produces.filter((row) => affects(row, site));
   const named = fitting.filter((row) => row.sites !== undefined);
   const rows = named.length > 0 ? named : fitting;
   return rows.reduce((most, row) => Math.max(most, rateShares[row.rate]), 0);
 }
 
-function affects(row: Produces, site: ConsideredSite): boolean {
+function affects(row: Produces, site: Place): boolean {
   const placed = row.sites?.includes(site.site) ?? row.kinds?.includes(site.kind) ?? false;
   return placed && (row.region === undefined || row.region === spinalRegion(site.level));
 }

@@ -4,15 +4,14 @@ import { type ExamQuery, historyReason, isFrom } from './exam-query.ts';
 import { inheritanceModifiers } from './inheritance.ts';
 import { type Modifier, worthSaying } from './modifier.ts';
 import type { Reason } from './ranked-cause.ts';
-import { findingReasons } from './reasons.ts';
+import { findingReasons, missing } from './reasons.ts';
 import { type Cause, longStandingSigns, type QuantityRatio, type SignRatio, type ValueRatio } from './table/cause.ts';
 
 /** What the person, the history, the signs and the results say about one cause. */
 export interface CauseWeight {
   /** Tempered product of the likelihood ratios, kept within `ratioBounds`. */
   readonly ratio: number;
-  readonly supporting: readonly Reason[];
-  readonly against: readonly Reason[];
+  readonly reasons: () => { readonly supporting: readonly Reason[]; readonly against: readonly Reason[] };
   /** Whether the history, a sign or a result speaks for this very cause, and not only tempo, age or sex. */
   readonly isSupported: boolean;
 }
@@ -47,12 +46,19 @@ export function weighCause(cause: Cause, query: ExamQuery): CauseWeight {
   ];
   const modifiers = [...tempoModifiers(cause, query.exam), ...personModifiers(cause, query), ...specific];
   const product = modifiers.reduce((ratio, modifier) => ratio * modifier.ratio, 1) ** temper;
-  const strongestFirst = modifiers.toSorted((a, b) => Math.abs(Math.log(b.ratio)) - Math.abs(Math.log(a.ratio)));
   return {
     ratio: Math.min(ratioBounds.most, Math.max(ratioBounds.least, product)),
-    supporting: strongestFirst.filter(({ ratio }) => ratio >= worthSaying).map(({ reason }) => reason),
-    against: strongestFirst.filter(({ ratio }) => ratio <= 1 / worthSaying).map(({ reason }) => reason),
     isSupported: specific.some(({ ratio }) => ratio >= speaksFor),
+    reasons: () => inWords(modifiers),
+  };
+}
+
+/** The strongest first, for and against. */
+function inWords(modifiers: readonly Modifier[]): ReturnType<CauseWeight['reasons']> {
+  const strongestFirst = modifiers.toSorted((a, b) => Math.abs(Math.log(b.ratio)) - Math.abs(Math.log(a.ratio)));
+  return {
+    supporting: strongestFirst.filter(({ ratio }) => ratio >= worthSaying).map(({ reason }) => reason()),
+    against: strongestFirst.filter(({ ratio }) => ratio <= 1 / worthSaying).map(({ reason }) => reason()),
   };
 }
 
@@ -63,7 +69,8 @@ function tempoModifiers(cause: Cause, exam: Exam): readonly Modifier[] {
     // Against a cause that would begin at any of the four paces equally often.
     const ratio = cause.tempo[pace] / 0.25;
     const fit = ratio >= 1 ? 'fits' : 'is unusual';
-    modifiers.push({ ratio, reason: { pointer: '/history/onset/pace', text: `onset over ${paceWords[pace]} ${fit}` } });
+    const text = `onset over ${paceWords[pace]} ${fit}`;
+    modifiers.push({ ratio, reason: () => ({ pointer: '/history/onset/pace', text }) });
   }
   const limits = cause.durationDays;
   if (durationDays !== undefined && limits !== undefined) {
@@ -73,13 +80,13 @@ function tempoModifiers(cause: Cause, exam: Exam): readonly Modifier[] {
     if (durationDays < from || tooLong) {
       const limit = durationDays < from ? `at least ${from} days are usual` : `it seldom progresses beyond ${to} days`;
       const text = `${durationDays} days since onset, where ${limit}`;
-      modifiers.push({ ratio: outside, reason: { pointer: '/history/onset/durationDays', text } });
+      modifiers.push({ ratio: outside, reason: () => ({ pointer: '/history/onset/durationDays', text }) });
     }
   }
   const course = exam.course === undefined ? undefined : cause.courses?.[exam.course];
   if (course !== undefined) {
     const text = `${exam.course} course ${course >= 1 ? 'fits' : 'is unusual'}`;
-    modifiers.push({ ratio: course, reason: { pointer: '/history/course', text } });
+    modifiers.push({ ratio: course, reason: () => ({ pointer: '/history/course', text }) });
   }
   return modifiers;
 }
@@ -94,12 +101,12 @@ function personModifiers(cause: Cause, query: ExamQuery): readonly Modifier[] {
     (onset.latest < cause.age.from || onset.earliest > cause.age.to)
   ) {
     const text = `${onset.words} is outside the usual ${cause.age.from} to ${cause.age.to}`;
-    modifiers.push({ ratio: cause.age.outside, reason: { pointer: '/person/ageYears', text } });
+    modifiers.push({ ratio: cause.age.outside, reason: () => ({ pointer: '/person/ageYears', text }) });
   }
   if ((sex === 'male' || sex === 'female') && cause.sex !== undefined) {
     const ratio = cause.sex[sex];
     const text = `${ratio >= 1 ? 'commoner' : 'less common'} in ${sex === 'male' ? 'men' : 'women'}`;
-    modifiers.push({ ratio, reason: { pointer: '/person/sex', text } });
+    modifiers.push({ ratio, reason: () => ({ pointer: '/person/sex', text }) });
   }
   return modifiers;
 }
@@ -126,14 +133,16 @@ function historyModifiers(cause: Cause, query: ExamQuery): readonly Modifier[] {
     const statements = row.keys.map((key) => query.history(key)).filter((statement) => statement !== undefined);
     const statement = statements.find(({ present }) => present) ?? statements[0];
     if (statement === undefined) return [];
-    return [{ ratio: statement.present ? row.present : row.absent, reason: historyReason(statement) }];
+    return [{ ratio: statement.present ? row.present : row.absent, reason: () => historyReason(statement) }];
   });
 }
 
 function signModifier(row: SignRatio, query: ExamQuery): readonly Modifier[] {
   const abnormal = query.abnormal(row.items);
-  const [reason] = findingReasons(abnormal.length > 0 ? abnormal : query.tested(row.items));
-  return reason === undefined ? [] : [{ ratio: abnormal.length > 0 ? row.present : row.absent, reason }];
+  const findings = abnormal.length > 0 ? abnormal : query.tested(row.items);
+  if (findings.length === 0) return [];
+  const ratio = abnormal.length > 0 ? row.present : row.absent;
+  return [{ ratio, reason: () => findingReasons(findings)[0] ?? missing('a sign') }];
 }
 
 function quantityModifier(row: QuantityRatio, query: ExamQuery): readonly Modifier[] {
@@ -144,13 +153,14 @@ function quantityModifier(row: QuantityRatio, query: ExamQuery): readonly Modifi
   if (atOrAbove === null) return [];
   const met = row.met === 'from' ? atOrAbove : !atOrAbove;
   const limit = quantityWords(row.threshold, row.unit);
-  const text = `${lowerFirst(label)} ${comparator}${quantityWords(value, row.unit)}, ${atOrAbove ? 'at or above' : 'below'} ${limit}`;
-  return [{ ratio: met ? row.whenMet : row.whenNot, reason: { pointer, text } }];
+  const where = atOrAbove ? 'at or above' : 'below';
+  const text = `${lowerFirst(label)} ${comparator}${quantityWords(value, row.unit)}, ${where} ${limit}`;
+  return [{ ratio: met ? row.whenMet : row.whenNot, reason: () => ({ pointer, text }) }];
 }
 
 function valueModifier(row: ValueRatio, query: ExamQuery): readonly Modifier[] {
   const result = query.result(row.result);
   const ratio = row.ratios.find(([value]) => value === result?.value)?.[1];
   if (result === undefined || ratio === undefined) return [];
-  return [{ ratio, reason: { pointer: result.pointer, text: describeResult(result) } }];
+  return [{ ratio, reason: () => ({ pointer: result.pointer, text: describeResult(result) }) }];
 }

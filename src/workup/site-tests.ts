@@ -1,4 +1,5 @@
 import { commonPractice, read, recalled } from '../kernel/cite.ts';
+import { brachialPlexusSites, lumbosacralPlexusSites } from '../localisation/plexus-sites.ts';
 import { isSlowlyCervical } from './bedside-facts.ts';
 import type { WorkupRule } from './workup-rule.ts';
 
@@ -50,15 +51,7 @@ export const siteTests: readonly WorkupRule[] = [
   },
   {
     tests: ['mri-brachial-plexus', 'ct-chest'],
-    sites: [
-      'brachial-plexus',
-      'upper-trunk',
-      'middle-trunk',
-      'lower-trunk',
-      'lateral-cord',
-      'posterior-cord',
-      'medial-cord',
-    ],
+    sites: brachialPlexusSites,
     tier: 2,
     priority: 'urgent',
     because: 'a mass or inflammation of the plexus, or an apical tumour',
@@ -66,7 +59,7 @@ export const siteTests: readonly WorkupRule[] = [
   },
   {
     tests: ['mri-lumbosacral-plexus'],
-    sites: ['lumbosacral-plexus', 'lumbar-plexus', 'sacral-plexus', 'lumbosacral-trunk'],
+    sites: lumbosacralPlexusSites,
     tier: 2,
     priority: 'urgent',
     because: 'a mass, haematoma or inflammation of the plexus',

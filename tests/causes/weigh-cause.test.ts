@@ -25,6 +25,7 @@ describe('weight of a cause', () => {
     const inspection = [{ sign: 'pes-cavus', side: 'both', present: true }];
     const objections = (onset: unknown, findings = {}) =>
       weigh({ person, history: { onset }, findings })
+        .reasons()
         .against.filter(({ pointer }) => pointer === '/person/ageYears')
         .map(({ text }) => text);
     const noticedLastYear = { pace: 'chronic', durationDays: 365 };

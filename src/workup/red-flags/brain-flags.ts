@@ -18,7 +18,7 @@ export const reducedConsciousness = [
 ];
 export const clouded = [...reducedConsciousness, 'higher-function/confusion', 'higher-function/disorientation'];
 /** Signs that place a sudden deficit in the brain by themselves. */
-const brainSigns = [
+export const brainSigns = [
   'higher-function/expressive-aphasia',
   'higher-function/receptive-aphasia',
   'higher-function/global-aphasia',

@@ -2,21 +2,16 @@ import type { Reason } from '../../causes/ranked-cause.ts';
 import { findingReasons, missing } from '../../causes/reasons.ts';
 import { fromMemory, read, recalled } from '../../kernel/cite.ts';
 import type { BedsideFacts } from '../bedside-facts.ts';
-import { clouded, headache, reducedConsciousness, suddenFocalSigns } from './brain-flags.ts';
+import { brainSigns, clouded, headache, reducedConsciousness, suddenFocalSigns } from './brain-flags.ts';
 import { absent, notAssessable, present, type RedFlagRule, type Verdict } from './rule.ts';
 import { feverReasons } from './spinal-flags.ts';
 
+/** Signs that place a deficit in the brain, or that a hemisphere presses on the third nerve. */
 const focalBrainSigns = [
-  'higher-function/expressive-aphasia',
-  'higher-function/receptive-aphasia',
-  'higher-function/global-aphasia',
-  'higher-function/neglect',
-  'cranial-nerves/lower-facial-weakness',
-  'cranial-nerves/homonymous-hemianopia',
+  ...brainSigns,
   'cranial-nerves/dilated-pupil',
   'cranial-nerves/unreactive-pupil',
   'special-tests/pronator-drift',
-  'gait/hemiplegic',
 ];
 const eyeMovementSigns = [
   'cranial-nerves/ophthalmoplegia',

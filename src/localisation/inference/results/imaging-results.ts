@@ -1,4 +1,5 @@
 import { read, recalled } from '../../../kernel/cite.ts';
+import { brachialPlexusSites, lumbosacralPlexusSites } from '../../plexus-sites.ts';
 import {
   anyOf,
   cervicalCord,
@@ -18,16 +19,8 @@ const brain = kinds('hemisphere', 'brainstem', 'cerebellum');
 const central = sites('spinal-cord-central');
 const columns = sites('spinal-cord-posterior', 'spinal-cord-posterolateral');
 const pressure = kinds('intracranial-pressure');
-const brachial = sites(
-  'brachial-plexus',
-  'upper-trunk',
-  'middle-trunk',
-  'lower-trunk',
-  'lateral-cord',
-  'posterior-cord',
-  'medial-cord',
-);
-const lumbosacral = sites('lumbosacral-plexus', 'lumbar-plexus', 'sacral-plexus', 'lumbosacral-trunk');
+const brachial = sites(...brachialPlexusSites);
+const lumbosacral = sites(...lumbosacralPlexusSites);
 const manyRoots = anyOf(sites('polyradiculopathy'), kinds('polyradiculoneuropathy', 'cauda-equina'));
 
 const cordBook = recalled('adams-victor', 'diseases of the spinal cord');
