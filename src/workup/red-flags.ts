@@ -4,6 +4,7 @@ import type { Localisation } from '../localisation/localisation.ts';
 import type { RedFlag, Urgency } from './assessment.ts';
 import { bedsideFacts } from './bedside-facts.ts';
 import { brainFlags } from './red-flags/brain-flags.ts';
+import { eyeFlags } from './red-flags/eye-flags.ts';
 import { headFlags } from './red-flags/head-flags.ts';
 import { muscleAndNerveFlags } from './red-flags/muscle-and-nerve-flags.ts';
 import { neuromuscularFlags } from './red-flags/neuromuscular-flags.ts';
@@ -16,6 +17,7 @@ export const redFlagRules: readonly RedFlagRule[] = [
   ...neuromuscularFlags,
   ...muscleAndNerveFlags,
   ...brainFlags,
+  ...eyeFlags,
   ...headFlags,
 ];
 

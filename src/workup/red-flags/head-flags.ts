@@ -318,7 +318,8 @@ function isFungalRisk(facts: BedsideFacts): boolean {
 
 function checkVertigo(facts: BedsideFacts): Verdict | null {
   const { query } = facts;
-  const vertigo = facts.told('continuous-vertigo');
+  const lasting = facts.told('continuous-vertigo');
+  const vertigo = [...lasting, ...facts.told('vertigo')];
   const { pace } = facts.exam.onset;
   if (vertigo.length === 0 || (pace !== 'hyperacute' && pace !== 'acute') || facts.beganWithin(14) !== 'yes')
     return null;
@@ -334,6 +335,7 @@ function checkVertigo(facts: BedsideFacts): Verdict | null {
       ...told,
       ...(normalImpulse ? findingReasons(impulse, 1) : []),
     ]);
+  if (lasting.length === 0) return null;
   const gaps: Reason[] = [];
   if (impulse.length === 0) gaps.push(missing('the head impulse was not tested, and it matters'));
   if (query.sign('cranial-nerves/skew-deviation') === 'unknown')

@@ -1,5 +1,5 @@
 import { findingReasons } from '../../causes/reasons.ts';
-import { fromMemory, recalled } from '../../kernel/cite.ts';
+import { fromMemory, read, recalled } from '../../kernel/cite.ts';
 import { breathingSigns } from './neuromuscular-flags.ts';
 import { present, type RedFlagRule } from './rule.ts';
 
@@ -117,6 +117,83 @@ export const muscleAndNerveFlags: readonly RedFlagRule[] = [
       );
       return high && facts.upperMotorSigns.length + facts.trunkSensoryLoss.length + breathing.length > 0
         ? present([...breathing, ...findingReasons([...facts.weak('upper-limbs'), ...facts.trunkSensoryLoss], 4)])
+        : null;
+    },
+  },
+  {
+    key: 'suspected-vasculitic-neuropathy',
+    label: 'Suspected vasculitic neuropathy',
+    urgency: 'urgent',
+    action:
+      'Neurology and rheumatology within days; inflammatory markers, urine, ANCA; nerve biopsy if the conduction study agrees.',
+    source: read('vasculitic-neuropathy-2010'),
+    check: (facts) => {
+      const { query } = facts;
+      const rash = findingReasons(query.abnormal(['inspection/livedo-reticularis', 'inspection/non-blanching-rash']));
+      const eosinophils = query.quantity('eosinophils', '10*9/L');
+      const arteries = [
+        ...facts.told('asthma', 'vasculitis', 'cryoglobulinaemia'),
+        ...rash,
+        ...(eosinophils !== undefined && eosinophils.value >= 1.5
+          ? [{ pointer: eosinophils.pointer, text: `eosinophils ${eosinophils.value} x 10^9/L` }]
+          : []),
+      ];
+      const systemic = [...arteries, ...facts.told('weight-loss', 'rash', 'fever', 'night-sweats')];
+      const pain = facts.told('neuropathic-pain', 'leg-pain', 'arm-pain', 'foot-pain');
+      const nerves = [...facts.weakLimbs, ...facts.legSensoryLoss];
+      const several = facts.kindProbability('multiple-nerves') >= 0.25;
+      // With purpura, late asthma or eosinophils any fresh loss of nerve function may be an infarcted nerve.
+      const isArterial =
+        arteries.length > 0 &&
+        nerves.length > 0 &&
+        facts.upperMotorSigns.length === 0 &&
+        facts.kindProbability('muscle') < 0.5;
+      const fits = (several && pain.length > 0 && systemic.length > 0) || isArterial;
+      return fits &&
+        (facts.exam.onset.pace !== 'chronic' || facts.beganWithin(183) === 'yes') &&
+        facts.exam.course !== 'static'
+        ? present([...pain, ...systemic, ...findingReasons(nerves, 2)])
+        : null;
+    },
+  },
+  {
+    key: 'complete-nerve-injury',
+    label: 'Injury with complete loss of a movement',
+    urgency: 'same-day',
+    action: 'Same-day opinion of a peripheral nerve surgeon; an open wound over the nerve is explored, not watched.',
+    source: fromMemory,
+    check: (facts) => {
+      const injury = facts.told('trauma', 'limb-fracture-or-dislocation', 'recent-surgery');
+      const lost = facts.query.abnormalWhere(({ item, value }) => item.section === 'power' && value === '0');
+      return injury.length > 0 &&
+        lost.length > 0 &&
+        facts.beganWithin(14) === 'yes' &&
+        facts.upperMotorSigns.length === 0
+        ? present([...injury, ...findingReasons(lost, 3)])
+        : null;
+    },
+  },
+  {
+    key: 'nitrous-oxide-myeloneuropathy',
+    label: 'Suspected nitrous oxide myeloneuropathy',
+    urgency: 'same-day',
+    action:
+      'Stop nitrous oxide; homocysteine or methylmalonic acid; replace vitamin B12 before the results; urgent MRI of the cord.',
+    source: recalled('nice-ng239', 'nitrous oxide'),
+    check: (facts) => {
+      const gas = facts.told('nitrous-oxide');
+      const signs = facts.query.abnormalWhere(
+        ({ item }) =>
+          item.section === 'gait' ||
+          item.probe.kind === 'proprioception' ||
+          (item.section === 'power' && item.region === 'lower-limbs'),
+      );
+      const sensory = facts.query.abnormalWhere(
+        ({ modality }) => modality === 'vibration' || modality === 'joint-position',
+      );
+      const told = facts.told('unsteadiness', 'difficulty-walking', 'leg-weakness', 'electric-shock-on-neck-flexion');
+      return gas.length > 0 && signs.length + sensory.length + told.length > 0
+        ? present([...gas, ...findingReasons([...signs, ...sensory], 4), ...told])
         : null;
     },
   },

@@ -1,6 +1,6 @@
 import type { Reason } from '../../causes/ranked-cause.ts';
 import { findingReasons, missing } from '../../causes/reasons.ts';
-import { fromMemory, read, recalled } from '../../kernel/cite.ts';
+import { read, recalled } from '../../kernel/cite.ts';
 import type { BedsideFacts } from '../bedside-facts.ts';
 import { absent, notAssessable, present, type RedFlagRule, type Verdict } from './rule.ts';
 
@@ -32,7 +32,17 @@ export const neuromuscularFlags: readonly RedFlagRule[] = [
     source: read('ean-pns-gbs-2023'),
     check: (facts) => {
       const because = [...acuteSymmetricalWeakness(facts), ...areflexicCranialPalsy(facts)];
-      return because.length > 0 ? present(because) : null;
+      if (because.length > 0) return present(because);
+      const unseen = facts.query.testedWhere(
+        ({ item }) => item.scale === 'reflex-grade' && item.region === 'lower-limbs',
+      );
+      const isFresh = facts.bothLegsWeak && facts.beganWithin(28) === 'yes' && facts.exam.course === 'progressive';
+      return isFresh && unseen.length === 0 && facts.upperMotorSigns.length === 0
+        ? notAssessable([
+            missing('reflexes of the legs were not tested, and it matters'),
+            ...findingReasons(facts.weak('lower-limbs'), 2),
+          ])
+        : null;
     },
   },
   {
@@ -79,11 +89,21 @@ export const neuromuscularFlags: readonly RedFlagRule[] = [
       const neck = query.power('neck-flexion', 'midline');
       const dangers = [
         ...bulbarReasons(facts),
+        ...findingReasons(query.abnormal(['cranial-nerves/dysarthria'])),
+        ...facts.told('slurred-speech'),
         ...facts.told('breathlessness', 'orthopnoea'),
         ...(neck !== null && neck <= 3 ? findingReasons(query.abnormal(['power/neck-flexion'])) : []),
       ];
       const worsening = facts.exam.course === 'progressive' || facts.beganWithin(14) === 'yes';
-      const junction = facts.kindProbability('junction') >= 0.1 || query.history('myasthenia-gravis')?.present === true;
+      const tires = query.abnormal([
+        'cranial-nerves/fatigable-ptosis',
+        'cranial-nerves/fatigable-diplopia',
+        'special-tests/limb-fatigability',
+      ]);
+      const junction =
+        tires.length > 0 ||
+        facts.told('myasthenia-gravis', 'fatigable-weakness').length > 0 ||
+        facts.kindProbability('junction') >= 0.1;
       return ocular.length > 0 && dangers.length > 0 && worsening && junction ? present([...dangers, ...ocular]) : null;
     },
   },
@@ -112,7 +132,10 @@ export const neuromuscularFlags: readonly RedFlagRule[] = [
         'injecting-drug-use',
       );
       const afebrile = facts.query.history('fever')?.present !== true && !facts.query.hasAbnormal('autonomic/fever');
-      return kinds.size >= 2 && story.length > 0 && afebrile && facts.beganWithin(7) === 'yes'
+      const pupils = cranial.filter(({ item }) => item.key === 'dilated-pupil' || item.key === 'unreactive-pupil');
+      // Wide pupils on both sides with palsies of eyes and throat need no story of the food.
+      const isTypical = new Set(pupils.map(({ side }) => side)).size === 2 && kinds.size >= 3;
+      return kinds.size >= 2 && (story.length > 0 || isTypical) && afebrile && facts.beganWithin(7) === 'yes'
         ? present([...story, ...findingReasons(cranial, 4)])
         : null;
     },
@@ -206,82 +229,6 @@ export const neuromuscularFlags: readonly RedFlagRule[] = [
       return present([{ pointer, text: `potassium ${value} mmol/L` }, ...findingReasons(facts.weakLimbs, 3)]);
     },
   },
-  {
-    key: 'nitrous-oxide-myeloneuropathy',
-    label: 'Suspected nitrous oxide myeloneuropathy',
-    urgency: 'same-day',
-    action:
-      'Stop nitrous oxide; homocysteine or methylmalonic acid; replace vitamin B12 before the results; urgent MRI of the cord.',
-    source: recalled('nice-ng239', 'nitrous oxide'),
-    check: (facts) => {
-      const gas = facts.told('nitrous-oxide');
-      const signs = facts.query.abnormalWhere(
-        ({ item }) =>
-          item.section === 'gait' ||
-          item.probe.kind === 'proprioception' ||
-          (item.section === 'power' && item.region === 'lower-limbs'),
-      );
-      const sensory = facts.query.abnormalWhere(
-        ({ modality }) => modality === 'vibration' || modality === 'joint-position',
-      );
-      return gas.length > 0 && signs.length + sensory.length > 0
-        ? present([...gas, ...findingReasons([...signs, ...sensory], 4)])
-        : null;
-    },
-  },
-  {
-    key: 'suspected-vasculitic-neuropathy',
-    label: 'Suspected vasculitic neuropathy',
-    urgency: 'urgent',
-    action:
-      'Neurology and rheumatology within days; inflammatory markers, urine, ANCA; nerve biopsy if the conduction study agrees.',
-    source: read('vasculitic-neuropathy-2010'),
-    check: (facts) => {
-      const { query } = facts;
-      const rash = findingReasons(query.abnormal(['inspection/livedo-reticularis', 'inspection/non-blanching-rash']));
-      const eosinophils = query.quantity('eosinophils', '10*9/L');
-      const arteries = [
-        ...facts.told('asthma', 'vasculitis', 'cryoglobulinaemia'),
-        ...rash,
-        ...(eosinophils !== undefined && eosinophils.value >= 1.5
-          ? [{ pointer: eosinophils.pointer, text: `eosinophils ${eosinophils.value} x 10^9/L` }]
-          : []),
-      ];
-      const systemic = [...arteries, ...facts.told('weight-loss', 'rash', 'fever', 'night-sweats')];
-      const pain = facts.told('neuropathic-pain', 'leg-pain', 'arm-pain', 'foot-pain');
-      const nerves = [...facts.weakLimbs, ...facts.legSensoryLoss];
-      const several = facts.kindProbability('multiple-nerves') >= 0.25;
-      // With purpura, late asthma or eosinophils any fresh loss of nerve function may be an infarcted nerve.
-      const isArterial =
-        arteries.length > 0 &&
-        nerves.length > 0 &&
-        facts.upperMotorSigns.length === 0 &&
-        facts.kindProbability('muscle') < 0.5;
-      const fits = (several && pain.length > 0 && systemic.length > 0) || isArterial;
-      return fits &&
-        (facts.exam.onset.pace !== 'chronic' || facts.beganWithin(183) === 'yes') &&
-        facts.exam.course !== 'static'
-        ? present([...pain, ...systemic, ...findingReasons(nerves, 2)])
-        : null;
-    },
-  },
-  {
-    key: 'complete-nerve-injury',
-    label: 'Injury with complete loss of a movement',
-    urgency: 'same-day',
-    action: 'Same-day opinion of a peripheral nerve surgeon; an open wound over the nerve is explored, not watched.',
-    source: fromMemory,
-    check: (facts) => {
-      const injury = facts.told('trauma', 'limb-fracture-or-dislocation', 'recent-surgery');
-      const lost = facts.query.abnormalWhere(({ item, value }) => item.section === 'power' && value === '0');
-      return injury.length > 0 &&
-        lost.length > 0 &&
-        facts.beganWithin(14) === 'yes' &&
-        facts.upperMotorSigns.length === 0
-        ? present([...injury, ...findingReasons(lost, 3)])
-        : null;
-    },
-  },
 ];
 
 /**
@@ -325,8 +272,11 @@ function slowWeakness(facts: BedsideFacts, trouble: readonly Reason[]): Verdict 
     ...facts.weakLimbs,
     ...facts.query.abnormalWhere(({ item }) => item.section === 'power' && item.region === 'neck'),
   ];
+  const told = facts.told('weakness', 'leg-weakness', 'arm-weakness', 'difficulty-with-stairs');
   const slow = facts.beganWithin(28) === 'no' && facts.exam.course === 'progressive';
-  return slow && weak.length > 0 && trouble.length > 0 ? present([...trouble, ...findingReasons(weak, 3)]) : null;
+  return slow && weak.length + told.length > 0 && trouble.length > 0
+    ? present([...trouble, ...findingReasons(weak, 3), ...told])
+    : null;
 }
 
 interface Limit {
@@ -377,7 +327,9 @@ function checkBreathing(facts: BedsideFacts): Verdict | null {
   const low = measured.filter((measurement) => measurement.low).map(({ reason }) => reason);
   const signs = findingReasons(facts.query.abnormal(breathingSigns));
   const atRisk = weakness.length > 0 || (neuromuscular && facts.weakLimbs.length + bulbar.length > 0);
-  if (low.length > 0 && (atRisk || facts.weakLimbs.length > 0)) return present([...low, ...signs]);
+  const told = facts.told('weakness', 'leg-weakness', 'arm-weakness', 'fatigable-weakness');
+  if (low.length > 0 && (atRisk || facts.weakLimbs.length + bulbar.length + told.length > 0))
+    return present([...low, ...signs]);
   if (atRisk && signs.length > 0) return present(signs);
   const weakSwallow = bulbar.length > 0 && facts.kindProbability('junction') >= 0.3;
   if (atRisk && (acute || weakSwallow)) {

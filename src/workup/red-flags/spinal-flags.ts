@@ -60,8 +60,18 @@ export const spinalFlags: readonly RedFlagRule[] = [
     action: 'Examine saddle sensation and the bladder the same day; MRI of the lumbosacral spine.',
     source: read('girft-ces-2023'),
     check: (facts) => {
-      const pain = facts.told('bilateral-leg-pain');
-      return pain.length > 0 && facts.beganWithin(14) !== 'no' ? present(pain) : null;
+      const both = facts.told('bilateral-leg-pain');
+      const stretch = facts.query.abnormal(['special-tests/straight-leg-raise']);
+      const bothSides = (['left', 'right'] as const).every(
+        (side) => stretch.some((one) => one.side === side) || facts.legSensoryLoss.some((one) => one.side === side),
+      );
+      const pain = facts.told('back-pain', 'leg-pain', 'radicular-leg-pain');
+      const signs =
+        bothSides && pain.length > 0 ? [...pain, ...findingReasons([...stretch, ...facts.legSensoryLoss], 2)] : [];
+      const because = [...both, ...signs];
+      return because.length > 0 && facts.beganWithin(14) !== 'no' && facts.exam.onset.pace !== 'chronic'
+        ? present(because)
+        : null;
     },
   },
   {
@@ -108,9 +118,15 @@ export const spinalFlags: readonly RedFlagRule[] = [
         ...facts.sphincterFailure.slice(0, 2),
       ];
       const pain = facts.told(...spinalPain);
+      const root = facts.told('radicular-leg-pain', 'radicular-arm-pain', 'bilateral-leg-pain', 'tight-band');
+      const trouble = facts.told('leg-weakness', 'difficulty-walking', 'numbness', 'unsteadiness');
       const limbSigns = [...facts.weak('lower-limbs'), ...facts.weak('upper-limbs'), ...facts.legSensoryLoss];
       if (isNeuropathic(facts) && pain.length === 0) return null;
       if (signs.length > 0) return present([...cancer, ...signs]);
+      if (trouble.length > 0 && pain.length + root.length > 0)
+        return present([...cancer, ...pain, ...root, ...trouble]);
+      if (root.length > 0 && limbSigns.length > 0)
+        return present([...cancer, ...root, ...findingReasons(limbSigns, 3)]);
       return pain.length > 0 && limbSigns.length > 0
         ? present([...cancer, ...pain, ...findingReasons(limbSigns, 3)])
         : null;
@@ -170,7 +186,10 @@ export const spinalFlags: readonly RedFlagRule[] = [
     check: (facts) => {
       const risk = facts.told('anticoagulant', 'lumbar-puncture-or-epidural');
       const pain = facts.told(...spinalPain, 'flank-pain');
-      const signs = findingReasons([...facts.weak('lower-limbs'), ...facts.trunkSensoryLoss], 3);
+      const signs = [
+        ...findingReasons([...facts.weak('lower-limbs'), ...facts.trunkSensoryLoss], 3),
+        ...facts.told('leg-weakness'),
+      ];
       const recent = facts.beganWithin(14) !== 'no';
       return risk.length > 0 && pain.length > 0 && signs.length > 0 && recent
         ? present([...risk, ...pain, ...signs])
@@ -209,7 +228,7 @@ function checkCaudaEquina(facts: BedsideFacts): Verdict | null {
   const pain = facts.told(...spinalPain, ...legPain);
   const legSigns = [...facts.weak('lower-limbs'), ...facts.legSensoryLoss];
   const recent = facts.beganWithin(28);
-  const signs = [...facts.saddleLoss, ...facts.sphincterFailure];
+  const signs = [...facts.saddleLoss, ...facts.sphincterFailure, ...facts.told('sexual-dysfunction')];
   const suspicion = [...pain, ...findingReasons(legSigns, 3)];
   // Numbness of the saddle with a failing bladder or bowel is the syndrome itself and needs neither pain nor leg signs.
   const isSyndrome = facts.saddleLoss.length > 0 && facts.sphincterFailure.length > 0;

@@ -1,0 +1,162 @@
+import type { Reason } from '../../causes/ranked-cause.ts';
+import { findingReasons, missing } from '../../causes/reasons.ts';
+import { lowerFirst } from '../../exam/describe.ts';
+import type { Finding } from '../../exam/finding.ts';
+import { read, recalled } from '../../kernel/cite.ts';
+import { bodySides } from '../../kernel/side.ts';
+import type { BedsideFacts } from '../bedside-facts.ts';
+import { headache, reducedConsciousness } from './brain-flags.ts';
+import { absent, notAssessable, present, type RedFlagRule, type Verdict } from './rule.ts';
+
+/** Flags of sight, of the pupil and of the third nerve. */
+export const eyeFlags: readonly RedFlagRule[] = [
+  {
+    key: 'compressive-third-nerve-palsy',
+    label: 'Third nerve palsy that may be an aneurysm',
+    urgency: 'immediate',
+    action: 'CT or MR angiography now.',
+    source: read('third-nerve-cohort-2017'),
+    check: checkThirdNerve,
+  },
+  {
+    key: 'acute-visual-loss',
+    label: 'Acute loss of vision',
+    urgency: 'immediate',
+    action: 'Emergency eye and stroke assessment; C-reactive protein at once over the age of 50.',
+    source: recalled('bsr-gca-2020'),
+    check: (facts) => {
+      const loss = [
+        ...facts.told('visual-loss'),
+        ...findingReasons(
+          facts.query.abnormal(['cranial-nerves/reduced-visual-acuity', 'cranial-nerves/altitudinal-field-defect']),
+        ),
+      ];
+      const { pace } = facts.exam.onset;
+      return loss.length > 0 && (pace === 'hyperacute' || pace === 'acute') && facts.beganWithin(14) === 'yes'
+        ? present(loss)
+        : null;
+    },
+  },
+  {
+    key: 'suspected-giant-cell-arteritis',
+    label: 'Suspected giant cell arteritis',
+    urgency: 'immediate',
+    action:
+      'High-dose corticosteroid now if vision is threatened; otherwise specialist assessment the same working day where possible.',
+    source: read('bsr-gca-2020'),
+    check: (facts) => {
+      const age = facts.exam.person.ageYears;
+      if (age === undefined || age < 50) return null;
+      const arterial = [
+        ...facts.told('jaw-claudication', 'scalp-tenderness'),
+        ...findingReasons(facts.query.abnormal(['inspection/temporal-artery-tenderness'])),
+      ];
+      const visual = facts.told('visual-loss', 'transient-visual-loss', 'diplopia');
+      const pain = facts.told('new-headache');
+      const inflamed = inflammation(facts);
+      if (inflamed.length > 0 && pain.length + visual.length > 0)
+        return present([...arterial, ...visual, ...pain, ...inflamed], visual.length > 0 ? 'immediate' : 'same-day');
+      if (arterial.length === 0 && (visual.length === 0 || pain.length === 0)) {
+        const asked = ['jaw-claudication', 'scalp-tenderness'].some((key) => facts.query.history(key) !== undefined);
+        const measured = ['esr', 'crp'].some((key) => facts.query.result(key) !== undefined);
+        return pain.length > 0 && !asked && !measured
+          ? notAssessable([
+              missing('jaw claudication and scalp tenderness were not asked for, and it matters'),
+              ...pain,
+            ])
+          : null;
+      }
+      return present([...arterial, ...visual, ...pain], visual.length > 0 ? 'immediate' : 'same-day');
+    },
+  },
+  {
+    key: 'painful-horner-syndrome',
+    label: 'New Horner syndrome with pain, carotid dissection',
+    urgency: 'immediate',
+    action: 'CT or MR angiography of the neck now.',
+    source: recalled('adams-victor', 'dissection of the carotid artery'),
+    check: (facts) => {
+      const horner = facts.query.abnormal(['cranial-nerves/horner-syndrome']);
+      const pain = facts.told(
+        'neck-pain',
+        'facial-pain',
+        'eye-pain',
+        'neck-trauma',
+        'shoulder-pain',
+        'arm-pain',
+        ...headache,
+      );
+      // A Horner syndrome of half a year with pain still has a cause that grows.
+      return horner.length > 0 &&
+        pain.length > 0 &&
+        (facts.exam.onset.pace !== 'chronic' || facts.beganWithin(183) === 'yes')
+        ? present([...findingReasons(horner), ...pain])
+        : null;
+    },
+  },
+];
+
+const otherEyeNerves = [
+  'cranial-nerves/fourth-nerve-palsy',
+  'cranial-nerves/sixth-nerve-palsy',
+  'cranial-nerves/eye-abduction-weakness',
+];
+
+/** A C-reactive protein of 10 mg/L or an erythrocyte sedimentation rate of 50 mm/h and more. Source: BSR guideline 2020. */
+function inflammation({ query }: BedsideFacts): readonly Reason[] {
+  return (
+    [
+      ['crp', 'mg/L', 10],
+      ['esr', 'mm/h', 50],
+    ] as const
+  ).flatMap(([key, unit, threshold]) => {
+    const measured = query.quantity(key, unit);
+    return measured !== undefined && measured.value >= threshold
+      ? [{ pointer: measured.pointer, text: `${lowerFirst(measured.label)} ${measured.value} ${unit}` }]
+      : [];
+  });
+}
+
+/** A palsy named as such, or a drooping lid with a wide pupil or a weak muscle of the same nerve on the same side. */
+function thirdNerveSigns({ query }: BedsideFacts): readonly Finding[] {
+  const named = query.abnormal(['cranial-nerves/third-nerve-palsy']);
+  if (named.length > 0) return named;
+  const parts = [
+    'cranial-nerves/dilated-pupil',
+    'cranial-nerves/unreactive-pupil',
+    'cranial-nerves/eye-adduction-weakness',
+    'cranial-nerves/eye-elevation-weakness',
+    'cranial-nerves/eye-depression-weakness',
+  ];
+  return query.abnormal(['cranial-nerves/ptosis']).flatMap((lid) => {
+    const own = bodySides.flatMap((side) => (side === lid.side ? query.abnormal(parts, side) : []));
+    const other = bodySides.flatMap((side) =>
+      side === lid.side ? [] : query.abnormal(['cranial-nerves/ptosis', ...parts], side),
+    );
+    return own.length > 0 && other.length === 0 ? [lid, ...own] : [];
+  });
+}
+
+function checkThirdNerve(facts: BedsideFacts): Verdict | null {
+  const { query, exam } = facts;
+  const palsies = thirdNerveSigns(facts);
+  const [palsy] = palsies;
+  if (palsy === undefined || exam.onset.pace === 'chronic') return null;
+  const pupilItems = ['cranial-nerves/dilated-pupil', 'cranial-nerves/unreactive-pupil'];
+  const pupil = query.abnormal(pupilItems, palsy.side);
+  const pain = facts.told('eye-pain', 'facial-pain', ...headache);
+  const young = exam.person.ageYears !== undefined && exam.person.ageYears < 50;
+  // Disease of small vessels takes one nerve and leaves the mind clear.
+  const beyond = query.abnormal([...otherEyeNerves, ...reducedConsciousness]);
+  if (pupil.length > 0 || pain.length > 0 || young || beyond.length > 0) {
+    const age = young ? [{ pointer: '/person/ageYears', text: `age ${exam.person.ageYears}, under 50` }] : [];
+    return present([...findingReasons([...palsies, ...pupil, ...beyond]), ...pain, ...age]);
+  }
+  const seen = pupilItems.some((id) => query.sign(id, palsy.side) === 'normal');
+  if (!seen)
+    return notAssessable([
+      missing('the pupil on that side was not examined, and it matters'),
+      ...findingReasons(palsies),
+    ]);
+  return absent(findingReasons(pupilItems.flatMap((id) => query.findings(id, palsy.side))));
+}
