@@ -89,7 +89,7 @@ export const brainTests: readonly WorkupRule[] = [
     tests: ['mri-brain', 'lumbar-puncture', 'csf-oligoclonal-bands', 'mog-antibody', 'aquaporin-4-antibody'],
     kinds: [],
     causes: ['multiple-sclerosis', 'acute-disseminated-encephalomyelitis', 'brainstem-encephalitis'],
-    tier: 1,
+    tier: 2,
     priority: 'urgent',
     because: 'which inflammation of the brain it is',
     source: recalled('adams-victor', 'multiple sclerosis'),

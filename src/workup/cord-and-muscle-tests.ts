@@ -30,7 +30,7 @@ export const cordAndMuscleTests: readonly WorkupRule[] = [
       'lupus-or-sjogren-myelitis',
     ],
     when: ({ kindProbability }) => kindProbability('cord') >= 0.3,
-    tier: 1,
+    tier: 2,
     priority: 'urgent',
     because: 'inflammation of the cord, once compression is excluded',
     source: read('transverse-myelitis-2002'),

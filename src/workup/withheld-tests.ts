@@ -134,6 +134,29 @@ export const withheldTests: readonly WithholdRule[] = [
     source: commonPractice,
   },
   {
+    key: 'no-imaging-of-an-old-unchanged-lesion',
+    label: 'New imaging of the spine',
+    tests: imaging,
+    causes: ['spinal-cord-injury', 'lumbar-disc-herniation', 'cerebral-palsy', 'arachnoiditis'],
+    when: ({ exam }) => exam.course === 'static' && (exam.onset.durationDays ?? 0) > 730,
+    because: 'a lesion that is known and has not changed for years; any new loss would change this at once',
+    source: commonPractice,
+  },
+  {
+    key: 'gene-before-muscle',
+    label: 'Electromyography and muscle biopsy',
+    tests: ['electromyography', 'muscle-biopsy', 'mri-muscle'],
+    causes: [
+      'duchenne-or-becker-dystrophy',
+      'myotonic-dystrophy',
+      'facioscapulohumeral-muscular-dystrophy',
+      'oculopharyngeal-muscular-dystrophy',
+      'spinal-muscular-atrophy',
+    ],
+    because: 'the picture goes to the gene, which spares the needle',
+    source: recalled('amato-russell'),
+  },
+  {
     key: 'no-lumbar-puncture-below-a-mass',
     label: 'Lumbar puncture',
     tests: [
