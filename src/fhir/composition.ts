@@ -1,11 +1,15 @@
 import type { Composition, CompositionSection, Observation, Reference } from 'fhir/r4.js';
 import { resourceId } from '../exam/exam-id.ts';
+import { joinWords } from '../kernel/words.ts';
 import { systems } from '../terminology/systems.ts';
 import { concept, shared } from './codings.ts';
 import { fullUrlOf, type Identified } from './entry.ts';
 import { ownIdentifier } from './identity.ts';
 import { list, narrative, paragraph } from './narrative.ts';
 import type { ReportedParts } from './reported-parts.ts';
+
+/** How the paragraph of the presentation begins that the sections of the report hold in full. */
+const examined = 'On examination';
 
 /** Name of the report, for its id. */
 export const reportName = 'report';
@@ -49,12 +53,14 @@ function examSection(panel: Identified<Observation>): CompositionSection {
   };
 }
 
-function assessmentSection({ examination, computed, impression, provenance }: ReportedParts): CompositionSection {
-  const { text } = impression;
+/** What was examined stands in the sections before, so that the whole fits a page: the assessment does not say it again. */
+function assessmentSection(parts: ReportedParts): CompositionSection {
+  const { examination, computed, impression, provenance } = parts;
+  const said = (impression.summary ?? '').split(/\n\s*\n/).filter((text) => text !== '' && !text.startsWith(examined));
   return {
     title: 'Assessment',
     code: evaluation,
-    ...(text === undefined ? {} : { text }),
+    text: narrative(said.map(paragraph).join('') + unreviewed(parts)),
     entry: [examination, ...computed, provenance].map(refTo),
   };
 }
@@ -62,7 +68,13 @@ function assessmentSection({ examination, computed, impression, provenance }: Re
 function proposalSections(parts: ReportedParts): CompositionSection[] {
   const { proposals } = parts;
   if (proposals.length === 0) return [];
-  const said = proposals.map(({ code, note }) => `${code?.text}. ${note?.[0]?.text}`);
+  // Tests with one reason are said together.
+  const byReason = new Map<string, string[]>();
+  for (const { code, note } of proposals) {
+    const reason = note?.[0]?.text ?? '';
+    byReason.set(reason, [...(byReason.get(reason) ?? []), code?.text ?? '']);
+  }
+  const said = [...byReason].map(([reason, tests]) => `${joinWords(tests)}. ${reason}`);
   return [
     {
       title: 'Proposed investigations',
