@@ -1,5 +1,5 @@
 import { lowerFirst } from '../exam/describe.ts';
-import type { Exam, HistoryStatement, InvestigationResult } from '../exam/exam.ts';
+import type { Exam, FamilyRelation, HistoryStatement, InvestigationResult } from '../exam/exam.ts';
 import { idOf } from '../exam/expand.ts';
 import type { Finding } from '../exam/finding.ts';
 import { scales } from '../exam/scales.ts';
@@ -123,9 +123,20 @@ function prepared(exam: Exam): ExamQuery {
   };
 }
 
+/** Relatives as they are spoken of; the others are the family. */
+export const relationWords: Readonly<Partial<Record<FamilyRelation, string>>> = {
+  parent: 'a parent',
+  child: 'a child',
+  sibling: 'a brother or sister',
+  grandparent: 'a grandparent',
+  'aunt-or-uncle': 'an aunt or uncle',
+  cousin: 'a cousin',
+};
+
 /** A history statement as a reason. */
 export function historyReason(statement: HistoryStatement, text?: string): Reason {
-  const label = statement.kind === 'family' ? `${statement.label} in the family` : statement.label;
+  const who = statement.relation === undefined ? undefined : relationWords[statement.relation];
+  const label = statement.kind === 'family' ? `${statement.label} in ${who ?? 'the family'}` : statement.label;
   const said = text ?? lowerFirst(label.replace(/,.*$/, '')).replace(/^A /, 'a ');
   return { pointer: statement.pointer, text: statement.present ? said : `no ${said.replace(/^an? /, '')}` };
 }

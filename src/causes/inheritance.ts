@@ -1,4 +1,5 @@
 import type { Exam, FamilyRelation } from '../exam/exam.ts';
+import { relationWords } from './exam-query.ts';
 import type { Modifier } from './modifier.ts';
 import type { Cause, Inheritance } from './table/cause.ts';
 
@@ -14,15 +15,6 @@ const relationRatios: Readonly<Record<Inheritance, Ratios>> = {
   'autosomal-recessive': { parent: 0.3, child: 0.3, grandparent: 0.4, sibling: 1.7, cousin: 0.8 },
   'x-linked': { parent: 0.8, grandparent: 1.3, sibling: 1.3, 'aunt-or-uncle': 1.5, cousin: 1.2 },
   mitochondrial: { parent: 1.2, sibling: 1.3, 'aunt-or-uncle': 1.2 },
-};
-
-const relationWords: Readonly<Partial<Record<FamilyRelation, string>>> = {
-  parent: 'a parent',
-  child: 'a child',
-  sibling: 'a brother or sister',
-  grandparent: 'a grandparent',
-  'aunt-or-uncle': 'an aunt or uncle',
-  cousin: 'a cousin',
 };
 
 const inheritanceWords: Readonly<Record<Inheritance, string>> = {

@@ -24,6 +24,12 @@ function isUniformlySlow(facts: BedsideFacts): boolean {
   return facts.query.result('nerve-conduction-pattern')?.value === 'demyelinating-uniform';
 }
 
+/** A purely motor, painless loss is no vasculitis. */
+function isPainfulOrNumb({ query, told }: BedsideFacts): boolean {
+  const numb = query.abnormalWhere(({ item }) => item.section === 'sensation');
+  return numb.length > 0 || told('neuropathic-pain', 'leg-pain', 'arm-pain', 'foot-pain', 'numbness').length > 0;
+}
+
 function isAxonal(facts: BedsideFacts): boolean {
   const velocity = armVelocity(facts);
   if (velocity !== undefined) return velocity >= slowVelocity;
@@ -187,6 +193,7 @@ export const neuropathyTests: readonly WorkupRule[] = [
       'glucose-or-hba1c',
     ],
     kinds: ['multiple-nerves'],
+    when: isPainfulOrNumb,
     tier: 1,
     priority: 'urgent',
     because: 'several named nerves: vasculitis must be excluded',

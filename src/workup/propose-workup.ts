@@ -76,6 +76,7 @@ export function proposeWorkup(
     present: new Set(redFlags.filter((flag) => flag.state === 'present').map((flag) => flag.key)),
     undecided: new Set(redFlags.filter((flag) => flag.state === 'not-assessable').map((flag) => flag.key)),
   };
+  const pressing = redFlags.filter(({ state }) => state === 'present').map(({ key }) => key);
   const best = new Map<string, WorkupRule>();
   for (const written of [...workupRules, ...rootRules(situation.sites)]) {
     const rule = inForce(written, situation);
@@ -85,7 +86,11 @@ export function proposeWorkup(
       if (known === undefined || isMorePressing(rule, known)) best.set(test, rule);
     }
   }
-  if (best.has('mri-whole-spine')) for (const part of partsOfTheSpine) best.delete(part);
+  const whole = best.get('mri-whole-spine');
+  for (const part of partsOfTheSpine) {
+    const own = best.get(part);
+    if (whole !== undefined && own !== undefined && !isMorePressing(own, whole)) best.delete(part);
+  }
   const withheld = withheldTests.filter((rule) => isWithheld(rule, causes, localisation, facts));
   const isNeedless = (test: string, { flags }: WorkupRule): boolean =>
     withheld.some(
@@ -103,7 +108,7 @@ export function proposeWorkup(
       (a, b) =>
         priorityOrder[a.rule.priority] - priorityOrder[b.rule.priority] ||
         a.rule.tier - b.rule.tier ||
-        placeOf(a.rule) - placeOf(b.rule),
+        placeOf(a.rule, pressing) - placeOf(b.rule, pressing),
     )
     .slice(0, longestList)
     .map(({ test, rule }) => ({
@@ -125,9 +130,10 @@ export function proposeWorkup(
   };
 }
 
-/** Place of a rule in the tables, red flags first; rules that are made for one exam come last. */
-function placeOf({ because }: WorkupRule): number {
-  return places.get(because) ?? workupRules.length;
+/** Tests of the most pressing red flag first, then by place in the tables; rules that are made for one exam come last. */
+function placeOf({ flags = [], because }: WorkupRule, pressing: readonly string[]): number {
+  const flag = pressing.findIndex((key) => flags.includes(key));
+  return flag === -1 ? pressing.length + (places.get(because) ?? workupRules.length) : flag;
 }
 
 function guidanceOf(work: WorkKey): { readonly guidance?: string } {
@@ -176,11 +182,13 @@ function consideredSites(localisation: Localisation): readonly RankedLocalisatio
 /** The rule with the priority that it has here, or null when it does not apply. */
 function inForce(rule: WorkupRule, { facts, sites, causes, present, undecided }: Situation): WorkupRule | null {
   if (rule.when !== undefined && !rule.when(facts)) return null;
+  if (rule.flags?.some((flag) => present.has(flag)) === true) return rule;
   const applies =
-    (rule.flags?.some((flag) => present.has(flag)) ?? false) ||
     (rule.causes?.some((cause) => (causes.get(cause) ?? 0) >= leastCauseProbability[rule.tier]) ?? false) ||
     sites.some((site) => (rule.sites?.includes(site.site) ?? false) || (rule.kinds?.includes(site.kind) ?? false));
-  if (applies) return rule;
+  // What presses because of a red flag presses less where only a cause or a site asks.
+  const isCalm = rule.flags !== undefined && rule.priority === 'stat';
+  if (applies) return isCalm ? { ...rule, priority: 'urgent' } : rule;
   if (rule.flags?.some((flag) => undecided.has(flag)) !== true) return null;
   return { ...rule, priority: rule.whenUndecided ?? (rule.priority === 'stat' ? 'urgent' : rule.priority) };
 }

@@ -13,12 +13,12 @@ import { spinalFlags } from './red-flags/spinal-flags.ts';
 
 /** Every red flag that the service knows, in the order in which equals are listed. */
 export const redFlagRules: readonly RedFlagRule[] = [
-  ...spinalFlags,
-  ...neuromuscularFlags,
-  ...muscleAndNerveFlags,
   ...brainFlags,
+  ...neuromuscularFlags,
+  ...spinalFlags,
   ...eyeFlags,
   ...headFlags,
+  ...muscleAndNerveFlags,
 ];
 
 const stateOrder: Readonly<Record<RedFlag['state'], number>> = { present: 0, 'not-assessable': 1, absent: 2 };

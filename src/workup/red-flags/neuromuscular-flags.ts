@@ -37,7 +37,7 @@ export const neuromuscularFlags: readonly RedFlagRule[] = [
         ({ item }) => item.scale === 'reflex-grade' && item.region === 'lower-limbs',
       );
       const isFresh = facts.bothLegsWeak && facts.beganWithin(28) === 'yes' && facts.exam.course === 'progressive';
-      return isFresh && unseen.length === 0 && facts.upperMotorSigns.length === 0
+      return isFresh && unseen.length === 0 && facts.upperMotorSigns.length + facts.trunkSensoryLoss.length === 0
         ? notAssessable([
             missing('reflexes of the legs were not tested, and it matters'),
             ...findingReasons(facts.weak('lower-limbs'), 2),
