@@ -175,7 +175,10 @@ const stories: readonly Story[] = [
     flag: 'suspected-acute-porphyria',
     by: 'Adams and Victor: abdominal pain, dark urine, motor neuropathy',
     raised: { history: { onset: days, symptoms: has('abdominal-pain', 'dark-urine') }, findings: { power: proximal } },
-    not: { history: { onset: days, symptoms: has('abdominal-pain') }, findings: { power: proximal } },
+    not: {
+      history: { onset: days, symptoms: has('abdominal-pain', 'preceding-gastroenteritis') },
+      findings: { power: proximal },
+    },
   },
   {
     flag: 'compartment-syndrome',

@@ -260,9 +260,12 @@ function swollenByPressure({ query }: BedsideFacts): readonly Finding[] {
 }
 
 function checkMeningitis(facts: BedsideFacts): Verdict | null {
-  const fever = feverReasons(facts).filter(({ text }) => !text.startsWith('C-reactive'));
-  const pain = facts.told('headache', 'new-headache', 'thunderclap-headache');
   const { query } = facts;
+  // Old and weak people have meningitis without fever: a C-reactive protein of 50 mg/L stands for it where the mind is clouded.
+  const protein = query.quantity('crp', 'mg/L');
+  const isInflamed = protein !== undefined && protein.value >= 50 && query.abnormal(clouded).length > 0;
+  const fever = feverReasons(facts).filter(({ text }) => isInflamed || !text.startsWith('C-reactive'));
+  const pain = facts.told('headache', 'new-headache', 'thunderclap-headache');
   const rash = query.abnormal(['inspection/non-blanching-rash']);
   const stiff = query.abnormal(['special-tests/neck-stiffness', 'special-tests/kernig', 'special-tests/brudzinski']);
   const altered = query.abnormal(clouded);

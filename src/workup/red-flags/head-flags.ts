@@ -114,6 +114,11 @@ export const headFlags: readonly RedFlagRule[] = [
         ...findingReasons(oneSidedWeakness(facts), 2),
         ...facts.told('seizure', 'transient-visual-loss', 'visual-loss', 'diplopia'),
       ];
+      const isFresh = facts.told('new-headache').length > 0 && facts.exam.course === 'progressive';
+      const isSudden = facts.told('thunderclap-headache').length > 0;
+      const hormones = facts.told('pregnancy', 'hormonal-contraceptive', 'thrombophilia');
+      if (hormones.length > 0 && (isFresh || isSudden) && facts.beganWithin(60) !== 'no')
+        return present([...pain, ...hormones]);
       return pain.length + discs.length > 0 && risk.length > 0 && signs.length > 0 && facts.beganWithin(60) !== 'no'
         ? present([...pain, ...risk, ...signs])
         : null;
@@ -172,9 +177,14 @@ export const headFlags: readonly RedFlagRule[] = [
         ...findingReasons(facts.query.abnormal(['inspection/proptosis'])),
         ...facts.told('red-eye', 'eye-pain', 'facial-pain'),
       ];
-      const fits = eyes.length > 0 && orbit.length > 0 && facts.beganWithin(21) === 'yes';
-      const isInfected = fever.length > 0 && facts.query.sign('special-tests/neck-stiffness') !== 'abnormal';
-      return fits && (isInfected || facts.told('sinus-or-ear-infection').length > 0 || isFungalRisk(facts))
+      const bulging = facts.query.abnormal(['inspection/proptosis']);
+      const lids = facts.query.abnormal(['cranial-nerves/ptosis']);
+      const sinus = facts.told('sinus-or-ear-infection');
+      // A bulging eye with a drooping lid, or an eye that fails after a sinus infection, needs no further sign of the orbit.
+      const isOrbit = (eyes.length > 0 && orbit.length + sinus.length > 0) || (bulging.length > 0 && lids.length > 0);
+      const fits = isOrbit && facts.beganWithin(21) === 'yes';
+      const isInfected = fever.length > 0 && (orbit.length > 0 || sinus.length > 0);
+      return fits && (isInfected || sinus.length > 0 || isFungalRisk(facts))
         ? present([...fever, ...findingReasons(eyes, 3), ...orbit, ...host])
         : null;
     },
@@ -228,7 +238,18 @@ export const headFlags: readonly RedFlagRule[] = [
       );
       const wound = facts.told('trauma', 'injecting-drug-use', 'recent-surgery');
       const isRigid = rigid.length > 0 && wound.length > 0 && facts.exam.onset.pace !== 'chronic';
-      const jaw = [...facts.told('lockjaw'), ...(isRigid ? [...findingReasons(rigid, 2), ...wound] : [])];
+      const stiffNeck = facts.query.abnormal(['special-tests/neck-stiffness']);
+      const swallow = [
+        ...facts.told('dysphagia'),
+        ...findingReasons(facts.query.abnormal(['cranial-nerves/dysphagia'])),
+      ];
+      const isStiff =
+        stiffNeck.length > 0 && swallow.length > 0 && wound.length > 0 && feverReasons(facts).length === 0;
+      const jaw = [
+        ...facts.told('lockjaw'),
+        ...(isRigid ? [...findingReasons(rigid, 2), ...wound] : []),
+        ...(isStiff ? [...findingReasons(stiffNeck, 1), ...wound] : []),
+      ];
       const spasms = [
         ...findingReasons(
           facts.query.abnormal([
@@ -253,8 +274,10 @@ export const headFlags: readonly RedFlagRule[] = [
     check: (facts) => {
       const age = facts.exam.person.ageYears;
       if (age === undefined || age >= 16 || age < newbornYears) return null;
+      const told = facts.told('difficulty-walking', 'leg-weakness', 'weakness', 'unsteadiness');
       const signs = [
         ...facts.weakLimbs,
+        ...(told.length > 0 ? facts.reducedReflexes : []),
         ...facts.query.abnormal(focalBrainSigns),
         ...facts.query.abnormal(['gait/ataxic', ...eyeMovementSigns, 'cranial-nerves/optic-disc-swelling']),
         ...facts.query.abnormalWhere(({ item }) => item.probe.kind === 'cerebellar'),

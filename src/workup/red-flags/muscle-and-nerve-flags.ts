@@ -72,8 +72,18 @@ export const muscleAndNerveFlags: readonly RedFlagRule[] = [
       const belly = facts.told('abdominal-pain');
       const also = facts.told('dark-urine', 'seizure', 'behaviour-change', 'porphyria', 'family/porphyria');
       const weak = findingReasons(facts.weakLimbs, 3);
-      return belly.length > 0 && also.length > 0 && weak.length > 0 && facts.beganWithin(42) !== 'no'
-        ? present([...belly, ...also, ...weak])
+      const isAcute = facts.beganWithin(28) === 'yes' && facts.told('preceding-gastroenteritis').length === 0;
+      const clouded = findingReasons(
+        facts.query.abnormal([
+          'higher-function/confusion',
+          'higher-function/disorientation',
+          'higher-function/hallucinations',
+        ]),
+      );
+      const isBrain = facts.told('seizure').length > 0 && clouded.length > 0;
+      const fits = (weak.length > 0 && (also.length > 0 || isAcute)) || isBrain;
+      return belly.length > 0 && fits && facts.beganWithin(42) !== 'no'
+        ? present([...belly, ...also, ...weak, ...clouded])
         : null;
     },
   },
@@ -84,7 +94,14 @@ export const muscleAndNerveFlags: readonly RedFlagRule[] = [
     action: 'Take off what constricts; surgeon now; do not wait for the pulse to go.',
     source: fromMemory,
     check: (facts) => {
-      const tense = facts.told('tense-painful-limb');
+      const swollen = facts.query.abnormal(['inspection/oedema']);
+      const lain = facts.told('prolonged-immobility', 'external-pressure', 'limb-fracture-or-dislocation', 'trauma');
+      const lost = facts.told('leg-weakness', 'arm-weakness', 'numbness', 'leg-pain', 'arm-pain');
+      const isSwollen = swollen.length > 0 && lain.length > 0 && (lost.length > 0 || facts.weakLimbs.length > 0);
+      const tense = [
+        ...facts.told('tense-painful-limb'),
+        ...(isSwollen && facts.exam.onset.pace !== 'chronic' ? [...findingReasons(swollen, 1), ...lost] : []),
+      ];
       const cause = facts.told(
         'trauma',
         'limb-fracture-or-dislocation',
@@ -113,7 +130,8 @@ export const muscleAndNerveFlags: readonly RedFlagRule[] = [
         ...facts.told('breathlessness', 'orthopnoea'),
       ];
       const high = facts.localisation.localisations.some(
-        ({ kind, level, probability }) => kind === 'cord' && probability >= 0.2 && /^C[1-5]$/.test(level ?? ''),
+        ({ site, kind, level, probability }) =>
+          probability >= 0.2 && (site === 'foramen-magnum' || (kind === 'cord' && /^C[1-5]$/.test(level ?? ''))),
       );
       return high && facts.upperMotorSigns.length + facts.trunkSensoryLoss.length + breathing.length > 0
         ? present([...breathing, ...findingReasons([...facts.weak('upper-limbs'), ...facts.trunkSensoryLoss], 4)])

@@ -33,6 +33,14 @@ export const neuromuscularFlags: readonly RedFlagRule[] = [
     check: (facts) => {
       const because = [...acuteSymmetricalWeakness(facts), ...areflexicCranialPalsy(facts)];
       if (because.length > 0) return present(because);
+      const told = facts.told('leg-weakness', 'weakness', 'difficulty-walking', 'ascending-weakness');
+      const lost = facts.reducedReflexes;
+      const isSymmetrical = (['left', 'right'] as const).every(
+        (side) => lost.filter((one) => one.side === side).length >= 2,
+      );
+      const isPlain = facts.upperMotorSigns.length + facts.saddleLoss.length === 0;
+      if (told.length > 0 && isSymmetrical && isPlain && facts.beganWithin(28) === 'yes' && facts.maybeProgressing)
+        return present([...told, ...findingReasons(lost, 4)]);
       const unseen = facts.query.testedWhere(
         ({ item }) => item.scale === 'reflex-grade' && item.region === 'lower-limbs',
       );
@@ -134,7 +142,30 @@ export const neuromuscularFlags: readonly RedFlagRule[] = [
       const afebrile = facts.query.history('fever')?.present !== true && !facts.query.hasAbnormal('autonomic/fever');
       const pupils = cranial.filter(({ item }) => item.key === 'dilated-pupil' || item.key === 'unreactive-pupil');
       // Wide pupils on both sides with palsies of eyes and throat need no story of the food.
-      const isTypical = new Set(pupils.map(({ side }) => side)).size === 2 && kinds.size >= 3;
+      const widePupils = new Set(pupils.map(({ side }) => side)).size === 2 && kinds.size >= 3;
+      const onBoth = (key: string): boolean =>
+        (['left', 'right'] as const).every((side) =>
+          cranial.some(({ item, side: own }) => item.key === key && own === side),
+        );
+      const bulbar = bulbarReasons(facts);
+      // Lids, eyes and throat on both sides at once, with pupils that may still react; and the floppy infant who is constipated.
+      const isDescending =
+        onBoth('ptosis') && (onBoth('ophthalmoplegia') || onBoth('facial-weakness')) && bulbar.length > 0;
+      const isTypical = widePupils || isDescending;
+      const age = facts.exam.person.ageYears;
+      const gut = [
+        ...facts.told('bowel-disturbance'),
+        ...findingReasons(facts.query.abnormal(['sphincters/constipation'])),
+      ];
+      if (
+        age !== undefined &&
+        age < 1 &&
+        gut.length > 0 &&
+        bulbar.length > 0 &&
+        afebrile &&
+        facts.beganWithin(28) === 'yes'
+      )
+        return present([...gut, ...bulbar]);
       return kinds.size >= 2 && (story.length > 0 || isTypical) && afebrile && facts.beganWithin(7) === 'yes'
         ? present([...story, ...findingReasons(cranial, 4)])
         : null;
@@ -271,6 +302,11 @@ function slowWeakness(facts: BedsideFacts, trouble: readonly Reason[]): Verdict 
   const weak = [
     ...facts.weakLimbs,
     ...facts.query.abnormalWhere(({ item }) => item.section === 'power' && item.region === 'neck'),
+    ...facts.query.abnormal([
+      'cranial-nerves/tongue-wasting',
+      'cranial-nerves/tongue-fasciculation',
+      'cranial-nerves/jaw-weakness',
+    ]),
   ];
   const told = facts.told('weakness', 'leg-weakness', 'arm-weakness', 'difficulty-with-stairs');
   const slow = facts.beganWithin(28) === 'no' && facts.exam.course === 'progressive';

@@ -1,3 +1,5 @@
+import { skinPlace } from '../../anatomy/skin-places.ts';
+import { powerOf } from '../../causes/exam-query.ts';
 import type { Reason } from '../../causes/ranked-cause.ts';
 import { findingReasons, missing } from '../../causes/reasons.ts';
 import { read, recalled } from '../../kernel/cite.ts';
@@ -7,6 +9,16 @@ import { absent, notAssessable, present, type RedFlagRule, slowlyProgressive, ty
 const spinalPain = ['back-pain', 'thoracic-back-pain', 'neck-pain', 'night-spinal-pain', 'pain-on-straining'] as const;
 const legPain = ['leg-pain', 'radicular-leg-pain', 'bilateral-leg-pain'] as const;
 const unknownOnset = missing('time of onset not stated');
+
+/** What people tell of when cord or roots fail. */
+const toldDeficit = [
+  'leg-weakness',
+  'arm-weakness',
+  'weakness',
+  'numbness',
+  'difficulty-walking',
+  'bladder-disturbance',
+] as const;
 
 const bladderFailure = [
   'sphincters/urinary-retention',
@@ -174,7 +186,10 @@ export const spinalFlags: readonly RedFlagRule[] = [
         [...facts.weak('lower-limbs'), ...facts.upperMotorSignsInLegs, ...facts.trunkSensoryLoss, ...stiff],
         3,
       );
-      return risk.length + signs.length > 0 ? present([...pain, ...fever, ...risk, ...signs]) : null;
+      const told = facts.told(...toldDeficit);
+      return risk.length + signs.length + told.length > 0
+        ? present([...pain, ...fever, ...risk, ...signs, ...told])
+        : null;
     },
   },
   {
@@ -191,6 +206,11 @@ export const spinalFlags: readonly RedFlagRule[] = [
         ...facts.told('leg-weakness'),
       ];
       const recent = facts.beganWithin(14) !== 'no';
+      // Pain of the spine that strikes like a blow, with any loss of function, is blood until shown otherwise.
+      const struck =
+        facts.exam.onset.pace === 'hyperacute' && facts.told('neck-pain', 'back-pain', 'thoracic-back-pain').length > 0;
+      const deficit = [...signs, ...facts.told(...toldDeficit)];
+      if (struck && recent && deficit.length > 0) return present([...pain, ...deficit]);
       return risk.length > 0 && pain.length > 0 && signs.length > 0 && recent
         ? present([...risk, ...pain, ...signs])
         : null;
@@ -268,6 +288,29 @@ function cordSigns(facts: BedsideFacts): readonly Reason[] {
   ];
 }
 
+/**
+ * Pain or tenderness of the spine with numb or weak arms on both sides, or with a leg that hardly moves and cannot carry,
+ * or a fever: too much for one root. Where the reflexes are lost all over it is a disease of nerves.
+ */
+function isSpinalAtBothSides(facts: BedsideFacts): boolean {
+  const { query } = facts;
+  const tender = query.abnormal(['inspection/spinal-tenderness']);
+  const spine = facts.told('thoracic-back-pain', 'neck-pain', 'back-pain', 'night-spinal-pain').length + tender.length;
+  if (spine === 0 || facts.reducedReflexes.length >= 4) return false;
+  const numbArms = query.abnormalWhere(
+    ({ item, place }) =>
+      item.section === 'sensation' && place !== undefined && skinPlace('landmark', place.key)?.region === 'upper-limbs',
+  );
+  const arms = [...numbArms, ...facts.weak('upper-limbs')];
+  const isBoth = (['left', 'right'] as const).every((side) => arms.some((one) => one.side === side));
+  const leg = facts.weak('lower-limbs').some((finding) => (powerOf(finding) ?? 5) <= 2);
+  const cannotCarry = query.hasAbnormal('gait/unable-to-walk') || query.hasAbnormal('gait/unable-to-stand');
+  return (
+    (isBoth && (tender.length > 0 || facts.told('thoracic-back-pain').length > 0)) ||
+    (leg && (cannotCarry || feverReasons(facts).length > 0))
+  );
+}
+
 function checkCord(facts: BedsideFacts): Verdict | null {
   const { onset, course } = facts.exam;
   // A bladder that fails while the legs grow weaker over weeks is as urgent as what is days old.
@@ -279,9 +322,13 @@ function checkCord(facts: BedsideFacts): Verdict | null {
   // In spinal shock the reflexes are lost: a weak leg below a level of altered sensation is enough, and so are weak arms
   // and legs with a failing bladder.
   const fourLimbs = facts.bothLegsWeak && facts.weak('upper-limbs').length > 0 && bladder.length > 0;
-  const shock = fourLimbs || (facts.weak('lower-limbs').length > 0 && facts.trunkSensoryLoss.length > 0);
+  const shock =
+    fourLimbs ||
+    (facts.weak('lower-limbs').length > 0 && facts.trunkSensoryLoss.length > 0) ||
+    isSpinalAtBothSides(facts);
   const level = findingReasons([...facts.trunkSensoryLoss, ...facts.weak('lower-limbs')], 5);
-  const because = signs.length > 0 ? signs : shock ? [...level, ...bladder.slice(0, 1)] : [];
+  const spine = facts.told(...spinalPain).slice(0, 1);
+  const because = signs.length > 0 ? signs : shock ? [...spine, ...level, ...bladder.slice(0, 1)] : [];
   if (because.length > 0) return recent === 'yes' ? present(because) : notAssessable([...because, unknownOnset]);
   if (!facts.bothLegsWeak) return null;
   const gaps: Reason[] = [];
