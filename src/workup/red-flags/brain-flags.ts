@@ -212,12 +212,19 @@ export const brainFlags: readonly RedFlagRule[] = [
   },
 ];
 
-/** Within seconds to hours, in the last week, or at most a day ago. */
-function isSudden({ exam, beganWithin }: BedsideFacts): boolean {
+/** Days within which a deficit that came over hours to days, and lies in the brain, is treated as a stroke. */
+const stillAcute = 3;
+
+/**
+ * Within seconds to hours, in the last week, or at most a day ago; a deficit of days counts too when it surely lies in the
+ * brain, for a stroke may come in steps and the hour of onset is often not known.
+ */
+function isSudden({ exam, beganWithin, kindProbability }: BedsideFacts): boolean {
   const { pace, durationDays } = exam.onset;
-  // What is at most a day old came within hours, whatever it was called.
-  if (pace === undefined || pace === 'acute') return durationDays !== undefined && durationDays <= 1;
-  return pace === 'hyperacute' && beganWithin(7) === 'yes';
+  if (pace === 'hyperacute') return beganWithin(7) === 'yes';
+  if ((pace !== undefined && pace !== 'acute') || durationDays === undefined) return false;
+  const inBrain = kindProbability('hemisphere', 'brainstem', 'cerebellum') >= 0.8;
+  return durationDays <= 1 || (inBrain && durationDays <= stillAcute);
 }
 
 /**

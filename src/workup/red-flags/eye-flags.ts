@@ -28,11 +28,15 @@ export const eyeFlags: readonly RedFlagRule[] = [
       const loss = [
         ...facts.told('visual-loss'),
         ...findingReasons(
-          facts.query.abnormal(['cranial-nerves/reduced-visual-acuity', 'cranial-nerves/altitudinal-field-defect']),
+          facts.query.abnormal([
+            'cranial-nerves/reduced-visual-acuity',
+            'cranial-nerves/altitudinal-field-defect',
+            'cranial-nerves/central-scotoma',
+          ]),
         ),
       ];
       const { pace } = facts.exam.onset;
-      return loss.length > 0 && (pace === 'hyperacute' || pace === 'acute') && facts.beganWithin(14) === 'yes'
+      return loss.length > 0 && pace !== 'chronic' && pace !== 'subacute' && facts.beganWithin(14) === 'yes'
         ? present(loss)
         : null;
     },

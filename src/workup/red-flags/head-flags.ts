@@ -54,7 +54,7 @@ export const headFlags: readonly RedFlagRule[] = [
     check: (facts) => {
       const signs = facts.query.abnormal(reducedConsciousness);
       const scale = facts.exam.scales.flatMap(({ total, pointer }) =>
-        total !== null && total <= 13 ? [{ pointer, text: `Glasgow coma scale ${total} of 15` }] : [],
+        total !== null && total <= 14 ? [{ pointer, text: `Glasgow coma scale ${total} of 15` }] : [],
       );
       return signs.length + scale.length > 0 && facts.beganWithin(28) !== 'no'
         ? present([...findingReasons(signs), ...scale])

@@ -202,7 +202,7 @@ export const neuromuscularFlags: readonly RedFlagRule[] = [
         facts.saddleLoss.length > 0 ||
         facts.upperMotorSignsInLegs.length > 0;
       return facts.weakLimbs.length > 0 &&
-        facts.lowestLimbPower <= 3 &&
+        facts.lowestLimbPower <= 4 &&
         facts.beganWithin(7) === 'yes' &&
         facts.exam.course === 'progressive' &&
         !hasOwnFlag

@@ -109,7 +109,9 @@ export const spinalFlags: readonly RedFlagRule[] = [
       const isElsewhere = facts.kindProbability('basal-ganglia') >= 0.5 && facts.trunkSensoryLoss.length === 0;
       const found = cordSigns(facts);
       const signs = found.length > 0 ? found : lower;
-      const slow = facts.beganWithin(28) === 'no' && !isKnownFamily(facts) && !isElsewhere;
+      const { pace } = facts.exam.onset;
+      const isGradual = facts.beganWithin(28) === 'no' || pace === 'subacute' || pace === 'chronic';
+      const slow = isGradual && !isKnownFamily(facts) && !isElsewhere;
       if (signs.length > 0 && slow && facts.exam.course === 'progressive') return present(signs);
       return checkUnseenLegs(facts);
     },
