@@ -276,7 +276,7 @@ export const brainTests: readonly WorkupRule[] = [
     source: recalled('adams-victor', 'Chiari malformation'),
   },
   {
-    tests: ['calcium', 'creatine-kinase', 'blood-gas', 'full-blood-count'],
+    tests: ['creatine-kinase', 'renal-function', 'potassium', 'calcium', 'blood-gas', 'full-blood-count'],
     causes: ['antipsychotic-malignant-syndrome', 'serotonin-syndrome'],
     flags: ['drug-induced-hyperthermia-with-rigidity'],
     tier: 1,

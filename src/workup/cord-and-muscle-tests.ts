@@ -123,7 +123,7 @@ export const cordAndMuscleTests: readonly WorkupRule[] = [
     source: recalled('preston-shapiro'),
   },
   {
-    tests: ['compartment-pressure', 'creatine-kinase'],
+    tests: ['compartment-pressure', 'creatine-kinase', 'renal-function', 'potassium'],
     causes: ['compartment-syndrome'],
     flags: ['compartment-syndrome'],
     tier: 1,

@@ -23,6 +23,7 @@ export const headTests: readonly WorkupRule[] = [
   {
     tests: ['temporal-artery-imaging'],
     causes: ['giant-cell-arteritis'],
+    flags: ['suspected-giant-cell-arteritis'],
     tier: 1,
     priority: 'urgent',
     because: 'proof of arteritis; treatment does not wait for it',

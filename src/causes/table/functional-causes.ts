@@ -110,6 +110,7 @@ export const functionalCauses: readonly Cause[] = [
     produces: [at(['not-anatomical'], 'uncommon'), at(['no-lesion'], 'common')],
     tempo: tempos.any,
     history: [
+      told(['fever', 'leg-weakness', 'bladder-disturbance', 'saddle-numbness', 'cancer', 'weight-loss'], 0.1, 1.1),
       told(['shoulder-pain', 'arm-pain', 'leg-pain', 'back-pain', 'neck-pain', 'joint-pain'], 3, 0.2),
       told('rheumatoid-arthritis', 2, 1),
     ],

@@ -196,6 +196,7 @@ export const plexusAndRootCauses: readonly Cause[] = [
     tempo: tempos.any,
     age: { from: 18, to: 110, outside: 0.5 },
     history: [
+      told(['fever', 'leg-weakness', 'bladder-disturbance', 'saddle-numbness', 'cancer', 'weight-loss'], 0.1, 1.1),
       told(['back-pain', 'thoracic-back-pain', 'neck-pain'], 8, 0.02),
       told(['cancer', 'lymphoma'], 0.4, 1.1),
       told(['fever', 'night-spinal-pain', 'weight-loss'], 0.4, 1.2),
