@@ -14,7 +14,7 @@ import type { ExamSteps } from './http/exam-steps.ts';
 import { publishedFiles } from './http/published-files.ts';
 import { type CompiledModel, unpackModel } from './localisation/compiled-model.ts';
 import { createLocaliser } from './localisation/localise.ts';
-import { openSqliteExamRepository } from './store/sqlite-exam-repository.ts';
+import { openStores } from './store/open-stores.ts';
 import { createAssessor } from './summary/assess.ts';
 import { localisationAnswer } from './summary/localisation-answer.ts';
 import { loadConformance } from './terminology/load.ts';
@@ -29,11 +29,12 @@ const releaseDate = '2026-11-25';
  * Builds everything that the service consists of; the only place where its parts are put together.
  * @throws StoreError when the store cannot be opened
  */
-export function createContext(config: Config): AppContext {
-  const exams = openSqliteExamRepository(config.databaseFile);
+export async function createContext(config: Config): Promise<AppContext> {
+  const { exams, resources } = await openStores(config.store, searchRules);
   const steps = createExamSteps(compiledFiles());
   return {
     exams,
+    resources,
     prepare: steps.prepare,
     records: createExamRecords(steps, exams, () => new Date()),
     catalogue: Buffer.from(JSON.stringify(catalogueDocument()), 'utf8'),
@@ -44,6 +45,13 @@ export function createContext(config: Config): AppContext {
     logger: createLogger(config),
   };
 }
+
+/** Every dated resource made of an exam carries the exam's own time, which has seconds; a Measure may bear a year alone. */
+export const searchRules = {
+  namesOf: () => ['code', 'value-concept', 'code-value-concept', 'status', 'subject', 'has-member'],
+  exactDateOf: () => 'date',
+  fingerprint: '1',
+};
 
 /** What the build has worked out beforehand. */
 interface Compiled {

@@ -15,7 +15,7 @@ export interface RunningService {
  * @throws StoreError, or an Error of the operating system such as EADDRINUSE; nothing is left open then
  */
 export async function startService(config: Config): Promise<RunningService> {
-  const context = createContext(config);
+  const context = await createContext(config);
   try {
     const server = await listen((isDraining) => createApp(context, isDraining), config);
     const stopPreparing = inTheBackground(context.prepare());

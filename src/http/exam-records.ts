@@ -4,6 +4,7 @@ import { examId } from '../exam/exam-id.ts';
 import { parseStrictJson } from '../exam/strict-json.ts';
 import type { BundleOptions } from '../fhir/bundle.ts';
 import { type BundleType, bundleForms } from '../fhir/bundle-forms.ts';
+import { servedResources } from '../fhir/served.ts';
 import { ExamInvalidError, type Fault } from '../kernel/errors.ts';
 import { contentHash } from '../store/content-hash.ts';
 import { requireCurrent } from '../store/current-version.ts';
@@ -40,10 +41,12 @@ export function createExamRecords(steps: ExamSteps, exams: ExamRepository, now: 
 
   function toContent(exam: Exam, raw: Buffer, hash: string, options: BundleOptions): ExamContent {
     const assessment = steps.assess(exam);
+    const bundle = steps.toBundle(exam, assessment, options);
     return {
       raw,
       contentHash: hash,
-      bundle: jsonBytes(steps.toBundle(exam, assessment, options)),
+      bundle: jsonBytes(bundle),
+      resources: servedResources(bundle),
       modelVersion: assessment.modelVersion,
       receivedAt: now(),
     };

@@ -1,3 +1,5 @@
+import type { Identified } from '../fhir/entry.ts';
+
 /**
  * What the service keeps, in words that hold for any engine. An exam is a row of versions that are only ever added:
  * version 1 is the first post, each later one a correction. A returned promise means that the content is on disk.
@@ -11,6 +13,8 @@ export interface ExamContent {
   readonly contentHash: string;
   /** The answered transaction Bundle as UTF-8 JSON. */
   readonly bundle: Buffer;
+  /** The resources of the Bundle as they are to be read and searched, see `fhir/served.ts`. */
+  readonly resources: readonly Identified[];
   readonly modelVersion: string;
   readonly receivedAt: Date;
 }

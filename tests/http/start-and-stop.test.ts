@@ -75,7 +75,10 @@ describe('start and stop', () => {
     const other = temporaryFolder();
     expect(failedStart({ PORT: port, DATA_DIR: other }).stderr).toMatch(/the port is in use/);
     expect(failedStart({ HOST: '0.0.0.0', PORT: 'x' }).stderr).toMatch(/no access control[\s\S]*PORT must be/);
-    expect(failedStart({ DATABASE_URL: 'postgres://db/exams' }).stderr).toMatch(/not supported yet by this version/);
+    expect(failedStart({ DATABASE_URL: 'mysql://db/exams' }).stderr).toMatch(/must be sqlite: .* or postgres:/);
+    expect(failedStart({ DATABASE_URL: `postgres://127.0.0.1:${port}/exams` }).stderr).toMatch(
+      /store is not available/,
+    );
     expect(failedStart({ DATA_DIR: '/dev/null/x' }).stderr).toMatch(/store is not available \(ENOTDIR\)\. DATA_DIR/);
     expect(failedStart({ HOST: 'no.such.invalid', ALLOW_OPEN_NETWORK: 'true', DATA_DIR: other }).stderr).toMatch(
       /cannot start: HOST and PORT cannot be used \(E\w+\)\.\n$/,

@@ -3,16 +3,16 @@ import { statfs } from 'node:fs/promises';
 import { join } from 'node:path';
 import { afterEach, beforeEach, expect, it, vi } from 'vitest';
 import type { ExamRepository } from '../../src/store/exam-repository.ts';
-import { openSqliteExamRepository } from '../../src/store/sqlite-exam-repository.ts';
 import { temporaryFolder } from '../support/service.ts';
+import { openExams } from '../support/stores.ts';
 
 vi.mock('node:fs/promises', { spy: true });
 
 let folder: string;
 let exams: ExamRepository;
-beforeEach(() => {
+beforeEach(async () => {
   folder = temporaryFolder();
-  exams = openSqliteExamRepository(join(folder, 'exams.sqlite'));
+  exams = await openExams(join(folder, 'exams.sqlite'));
 });
 afterEach(async () => {
   await exams.close();

@@ -1,8 +1,9 @@
 import { mkdirSync } from 'node:fs';
 import { dirname } from 'node:path';
 import Database from 'better-sqlite3';
-import { AppError, StoreError } from '../kernel/errors.ts';
-import { migrate } from './sqlite-migrations.ts';
+import { AppError, StoreError } from '../../kernel/errors.ts';
+import { migrateSqlite } from '../schema/migrate-sqlite.ts';
+import { addFunctions } from './functions.ts';
 
 export type Connection = Database.Database;
 
@@ -13,12 +14,15 @@ const busyTimeoutMs = 2_000;
 const synchronousFull = 2;
 
 export interface OpenStore {
+  /** The one connection that writes. */
   readonly db: Connection;
+  /** Sees what was committed and nothing else. */
+  readonly reader: Connection;
   readonly release: () => void;
 }
 
 /**
- * Opens the one writing connection to an exam store, creating the folder and the file where needed.
+ * Opens an exam store, creating the folder and the file where needed.
  * The durability settings are read back, because a build of SQLite may silently choose weaker ones.
  * @param file path of the database
  * @throws StoreError STORE_UNAVAILABLE when another process has the store, or it cannot be opened or made durable
@@ -32,16 +36,18 @@ export function openSqlite(file: string): OpenStore {
       const db = new Database(file);
       try {
         prepare(db);
-        migrate(db);
+        migrateSqlite(db);
       } catch (error) {
         db.close();
         throw error;
       }
+      const reader = openReader(file);
       const release = () => {
+        reader.close();
         db.close();
         lock.close();
       };
-      return { db, release };
+      return { db, reader, release };
     } catch (error) {
       lock.close();
       throw error;
@@ -70,7 +76,15 @@ function takeLock(file: string): Connection {
   }
 }
 
+/** A second connection that can only read. */
+export function openReader(file: string): Connection {
+  const reader = new Database(file, { readonly: true, timeout: busyTimeoutMs });
+  addFunctions(reader);
+  return reader;
+}
+
 function prepare(db: Connection): void {
+  addFunctions(db);
   db.pragma(`busy_timeout = ${busyTimeoutMs}`);
   db.pragma('foreign_keys = ON');
   const journal = db.pragma('journal_mode = WAL', { simple: true });

@@ -1,10 +1,10 @@
-import type { Connection } from './sqlite-connection.ts';
+import type { Connection } from './connection.ts';
 
 /** More exams than this in one transaction gain nothing and delay the first of them. */
 const largestGroup = 16;
 
 interface Job {
-  readonly work: () => unknown;
+  readonly work: () => Promise<unknown>;
   readonly resolve: (value: never) => void;
   readonly reject: (error: unknown) => void;
 }
@@ -12,12 +12,13 @@ interface Job {
 /**
  * Groups the writes of one turn of the event loop into one transaction, because the sync at commit is the dear part.
  * Each write stands behind a savepoint, so one that fails takes no other with it; a promise settles only after COMMIT.
+ * The connection belongs to the queue alone: nobody else may see what is not yet committed.
  */
 export class CommitQueue {
   readonly #db: Connection;
   readonly #onCommitError: (error: unknown) => void;
   readonly #jobs: Job[] = [];
-  #scheduled = false;
+  #isWorking = false;
 
   constructor(db: Connection, onCommitError: (error: unknown) => void) {
     this.#db = db;
@@ -25,7 +26,7 @@ export class CommitQueue {
   }
 
   /** Runs `work` inside a transaction; resolves with its value once that is on disk. */
-  run<T>(work: () => T): Promise<T> {
+  run<T>(work: () => Promise<T>): Promise<T> {
     return new Promise<T>((resolve, reject) => {
       this.#jobs.push({ work, resolve, reject });
       this.#schedule();
@@ -33,23 +34,23 @@ export class CommitQueue {
   }
 
   #schedule(): void {
-    if (this.#scheduled) return;
-    this.#scheduled = true;
-    setImmediate(() => {
-      this.#scheduled = false;
-      this.#commit(this.#jobs.splice(0, largestGroup));
+    if (this.#isWorking) return;
+    this.#isWorking = true;
+    setImmediate(async () => {
+      await this.#commit(this.#jobs.splice(0, largestGroup));
+      this.#isWorking = false;
       if (this.#jobs.length > 0) this.#schedule();
     });
   }
 
-  #commit(group: readonly Job[]): void {
+  async #commit(group: readonly Job[]): Promise<void> {
     const settle: (() => void)[] = [];
     try {
       this.#db.exec('BEGIN IMMEDIATE');
-      for (const job of group) settle.push(this.#attempt(job));
+      for (const job of group) settle.push(await this.#attempt(job));
       this.#db.exec('COMMIT');
     } catch (error) {
-      if (this.#db.inTransaction) this.#db.exec('ROLLBACK');
+      this.#rollBack();
       this.#onCommitError(error);
       for (const job of group) job.reject(error);
       return;
@@ -57,10 +58,10 @@ export class CommitQueue {
     for (const answer of settle) answer();
   }
 
-  #attempt(job: Job): () => void {
+  async #attempt(job: Job): Promise<() => void> {
     this.#db.exec('SAVEPOINT one');
     try {
-      const value = job.work();
+      const value = await job.work();
       this.#db.exec('RELEASE one');
       return () => job.resolve(value as never);
     } catch (error) {
@@ -68,6 +69,14 @@ export class CommitQueue {
       if (!this.#db.inTransaction) throw error;
       this.#db.exec('ROLLBACK TO one; RELEASE one');
       return () => job.reject(error);
+    }
+  }
+
+  #rollBack(): void {
+    try {
+      if (this.#db.inTransaction) this.#db.exec('ROLLBACK');
+    } catch (error) {
+      this.#onCommitError(error);
     }
   }
 }

@@ -1,13 +1,15 @@
-import { readFileSync, rmSync, statSync, writeFileSync } from 'node:fs';
+import { rmSync } from 'node:fs';
 import { join } from 'node:path';
-import Database from 'better-sqlite3';
-import { afterEach, beforeEach, describe, expect, it } from 'vitest';
+import { afterAll, afterEach, beforeAll, beforeEach, describe, expect, it } from 'vitest';
 import { StoreError } from '../../src/kernel/errors.ts';
 import { contentHash } from '../../src/store/content-hash.ts';
 import type { ExamContent, ExamRepository } from '../../src/store/exam-repository.ts';
-import { openSqlite } from '../../src/store/sqlite-connection.ts';
-import { openSqliteExamRepository, SqliteExamRepository } from '../../src/store/sqlite-exam-repository.ts';
+import type { StoreTarget } from '../../src/store/open-stores.ts';
+import { startPostgres, type TestPostgres } from '../support/postgres.ts';
 import { temporaryFolder } from '../support/service.ts';
+import { openTestStores } from '../support/stores.ts';
+
+// One contract for both engines.
 
 const receivedAt = new Date('2026-03-14T09:21:00Z');
 
@@ -16,20 +18,30 @@ function content(text: string): ExamContent {
     raw: Buffer.from(`{"note": "${text}"}`),
     contentHash: contentHash({ note: text }),
     bundle: Buffer.from(`{"resourceType":"Bundle","id":"${text}"}`),
+    resources: [],
     modelVersion: '1.0.0',
     receivedAt,
   };
 }
 
-describe('the SQLite exam store', () => {
+let postgres: TestPostgres;
+beforeAll(async () => {
+  postgres = await startPostgres();
+});
+afterAll(() => postgres.stop());
+
+describe.each(['sqlite', 'postgres'] as const)('the exam store on %s', (engine) => {
   let folder: string;
-  let file: string;
+  let target: StoreTarget;
   let exams: ExamRepository;
 
-  beforeEach(() => {
+  beforeEach(async () => {
     folder = temporaryFolder();
-    file = join(folder, 'data', 'exams.sqlite');
-    exams = openSqliteExamRepository(file);
+    target =
+      engine === 'sqlite'
+        ? { engine, file: join(folder, 'exams.sqlite') }
+        : { engine, url: await postgres.newDatabase() };
+    ({ exams } = await openTestStores(target));
   });
   afterEach(async () => {
     await exams.close();
@@ -38,7 +50,7 @@ describe('the SQLite exam store', () => {
 
   async function reopen(): Promise<void> {
     await exams.close();
-    exams = openSqliteExamRepository(file);
+    ({ exams } = await openTestStores(target));
   }
 
   it('returns what was kept, byte for byte, also after a restart', async () => {
@@ -102,86 +114,7 @@ describe('the SQLite exam store', () => {
     await closed;
     await expect(exams.find('exam-0')).rejects.toMatchObject({ code: 'STORE_UNAVAILABLE' });
     await expect(exams.check()).rejects.toBeInstanceOf(StoreError);
-    exams = openSqliteExamRepository(file);
+    await reopen();
     expect((await exams.find('exam-49'))?.version).toBe(1);
   });
-
-  it('is closed to a second writer while it is open', async () => {
-    expect(() => openSqliteExamRepository(file)).toThrow(/Another process/);
-    await reopen();
-  });
-
-  it('keeps its folder to its owner', () => {
-    expect(statSync(join(folder, 'data')).mode & 0o777).toBe(0o700);
-  });
-
-  it('can be read by a backup tool while it is open', async () => {
-    await exams.insert('a', content('one'));
-    const backup = new Database(file, { readonly: true });
-    expect(backup.prepare('SELECT count(*) FROM exam_version').pluck().get()).toBe(1);
-    backup.close();
-  });
-
-  it('never lets a stored version be changed or removed', async () => {
-    await exams.insert('a', content('one'));
-    await exams.close();
-    const db = new Database(file);
-    expect(() => db.exec("UPDATE exam_version SET raw = x'00'")).toThrow(/never changes/);
-    expect(() => db.exec('DELETE FROM exam_version')).toThrow(/never removed/);
-    db.close();
-  });
-
-  it('refuses the file of another program, of a newer version, and one that is no database', async () => {
-    const refused = (path: string) => {
-      const before = readFileSync(path);
-      expect(() => openSqliteExamRepository(path)).toThrow(expect.objectContaining({ code: 'STORE_CORRUPT' }));
-      expect(readFileSync(path).equals(before)).toBe(true);
-    };
-    const foreign = join(folder, 'foreign.sqlite');
-    const other = new Database(foreign);
-    other.pragma('journal_mode = WAL');
-    other.exec('CREATE TABLE theirs (x)');
-    other.close();
-    refused(foreign);
-
-    await exams.close();
-    const newer = new Database(file);
-    newer.pragma('user_version = 99');
-    newer.close();
-    refused(file);
-
-    const text = join(folder, 'text.sqlite');
-    writeFileSync(text, 'This is not a database. '.repeat(400));
-    refused(text);
-  });
-
-  it('reports a damaged Bundle as damage and not as an answer', async () => {
-    await exams.insert('a', content('one'));
-    await exams.close();
-    const db = new Database(file);
-    db.exec("DROP TRIGGER exam_version_is_kept; UPDATE exam_version SET bundle = x'789c00'");
-    db.close();
-    exams = openSqliteExamRepository(file);
-    await expect(exams.find('a')).rejects.toMatchObject({ code: 'STORE_CORRUPT' });
-  });
-
-  it('reports a full store, keeps what was acknowledged, and goes on when there is room again', async () => {
-    await exams.insert('kept', content('kept'));
-    await exams.close();
-    const { full, db } = openWithPageLimit(file);
-    const big = { ...content('big'), raw: Buffer.alloc(400_000, 32) };
-    await expect(full.insert('big', big)).rejects.toMatchObject({ code: 'STORE_FULL' });
-    expect((await full.find('kept'))?.version).toBe(1);
-    expect(await full.find('big')).toBeUndefined();
-    db.pragma('max_page_count = 1000000');
-    expect((await full.insert('big', big)).created).toBe(true);
-    await full.close();
-  });
 });
-
-/** A store whose file may not grow, which is what a full disk looks like to SQLite. */
-function openWithPageLimit(file: string) {
-  const store = openSqlite(file);
-  store.db.pragma('max_page_count = 20');
-  return { full: new SqliteExamRepository(store), db: store.db };
-}

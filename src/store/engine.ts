@@ -1,0 +1,45 @@
+import type { Sql } from 'sql-template-tag';
+
+/**
+ * One database behind the stores: what is common to SQLite and PostgreSQL. SQL is written once, in the part of the
+ * language that both speak; where they differ, `dialect` tells which it is.
+ */
+export interface Engine {
+  readonly dialect: 'sqlite' | 'postgres';
+  /** Statements that see what was committed when each began. @throws StoreError */
+  readonly reader: Session;
+  /**
+   * Runs `work` in a transaction; resolves with its value once that is on disk. The work may be run again from the start
+   * when it met another writer, so it must leave nothing behind but what it writes through the session.
+   * @throws StoreError, and whatever `work` throws, with nothing written
+   */
+  write<T>(work: (session: Session) => Promise<T>): Promise<T>;
+  /** Rows of a long answer, a group at a time, as of one moment. @throws StoreError */
+  stream<Row>(query: Sql): AsyncIterable<readonly Row[]>;
+  /** Resolves when the engine can read, accepts writes and has room. @throws StoreError */
+  check(): Promise<void>;
+  /** Finishes what was accepted, then lets go. Safe to call twice. */
+  close(): Promise<void>;
+}
+
+export interface Session {
+  readonly dialect: Engine['dialect'];
+  all<Row>(query: Sql): Promise<Row[]>;
+  /** @returns number of rows written */
+  run(query: Sql): Promise<number>;
+  /**
+   * Inserts rows, each an array of values in the order of `columns`, by the cheapest way of the engine.
+   * @param columns name and PostgreSQL type of each column
+   * @param onConflict such as `ON CONFLICT DO NOTHING`
+   * @returns number of rows written
+   */
+  insert(
+    table: string,
+    columns: Readonly<Record<string, string>>,
+    rows: readonly (readonly unknown[])[],
+    onConflict?: string,
+  ): Promise<number>;
+}
+
+/** Groups of rows that a stream hands over at once: small enough to leave other requests their turn. */
+export const streamGroup = 200;

@@ -1,0 +1,49 @@
+import type { Engine } from './engine.ts';
+import type { ExamRepository } from './exam-repository.ts';
+import { createExamStore } from './exam-store.ts';
+import { openParameters } from './index/parameters.ts';
+import { reindex } from './index/reindex.ts';
+import type { StoredType } from './index/stored-types.ts';
+import { TokenDictionary } from './index/tokens.ts';
+import { openPostgresEngine } from './postgres/engine.ts';
+import type { ResourceRepository } from './resource-repository.ts';
+import { createResourceStore } from './resource-store.ts';
+import { openSqliteEngine } from './sqlite/engine.ts';
+
+export type StoreTarget =
+  | { readonly engine: 'sqlite' /** Absolute path. */; readonly file: string }
+  | { readonly engine: 'postgres'; readonly url: string };
+
+/** What the store has to know of the search parameters. */
+export interface SearchRules {
+  readonly namesOf: (type: string) => readonly string[];
+  readonly exactDateOf: (type: StoredType) => string | undefined;
+  /** Changes whenever the same resource would be indexed differently. */
+  readonly fingerprint: string;
+}
+
+export interface Stores {
+  readonly engine: Engine;
+  readonly exams: ExamRepository;
+  readonly resources: ResourceRepository;
+}
+
+/**
+ * Opens the exams and the resources made from them; an index of an earlier layout is made anew first.
+ * @throws StoreError
+ */
+export async function openStores(target: StoreTarget, rules: SearchRules): Promise<Stores> {
+  const engine = target.engine === 'sqlite' ? openSqliteEngine(target.file) : await openPostgresEngine(target.url);
+  try {
+    const tools = { tokens: new TokenDictionary(), parameters: await openParameters(engine, rules.namesOf) };
+    await reindex(engine, tools, rules.fingerprint);
+    return {
+      engine,
+      exams: createExamStore(engine, tools),
+      resources: createResourceStore(engine, tools, rules.exactDateOf),
+    };
+  } catch (error) {
+    await engine.close();
+    throw error;
+  }
+}

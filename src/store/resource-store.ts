@@ -1,0 +1,180 @@
+import sql, { empty, join, type Sql } from 'sql-template-tag';
+import type { Identified } from '../fhir/entry.ts';
+import { ConflictError } from '../kernel/errors.ts';
+import type { SearchQuery } from '../search/query.ts';
+import type { Engine, Session } from './engine.ts';
+import { bitsOfPart, partsOfBatch } from './index/layout.ts';
+import { lineOf, servedLine } from './index/lines.ts';
+import { isStoredType, numberOfType, type StoredType, storedTypes } from './index/stored-types.ts';
+import { type IndexTools, linesAt, writeBatch } from './index/write-batch.ts';
+import type {
+  HistoryQuery,
+  ResourceRepository,
+  SearchResult,
+  StoredResource,
+  StreamQuery,
+} from './resource-repository.ts';
+import { countMatches, matchingParts, type Position, pageByDate, pageByResource } from './search/find-matches.ts';
+import { includedKeys } from './search/includes.ts';
+import { planFilters } from './search/plan.ts';
+
+/** With more parts than this a total that nobody insists on is left out. */
+const partsOfCheapTotal = 2_000;
+
+/** Included resources of one page; more would be a download and not a page. */
+const mostIncluded = 2_000;
+
+/** A version of a resource as it lies in a table. */
+interface VersionRow {
+  readonly key: number;
+  readonly type: number;
+  readonly id: string;
+  readonly version: number;
+  readonly updated: number;
+  readonly chunk: number;
+  readonly slot: number;
+}
+
+const versionColumns = sql`type, id, version, updated, chunk, slot`;
+
+/**
+ * @param exactDateOf the parameter that asks for the clinical date of a type, where that is exact to the second or better
+ */
+export function createResourceStore(
+  engine: Engine,
+  tools: IndexTools,
+  exactDateOf: (type: StoredType) => string | undefined,
+): ResourceRepository {
+  const session = engine.reader;
+  const planTools = { session, parameters: tools.parameters, exactDateOf };
+
+  async function search(query: SearchQuery, from?: Position): Promise<SearchResult> {
+    const filters = await planFilters(planTools, query);
+    const parts = await matchingParts(session, tools.parameters, query, filters);
+    const page =
+      query.count === 0
+        ? { keys: [] }
+        : await (query.sort.by === 'date' ? pageByDate : pageByResource)(session, parts, query, from);
+    const total = await totalOf(query, parts, from);
+    const matches = await resourcesAt(session, page.keys);
+    const keys = await includedKeys(
+      { session, parameters: tools.parameters, search },
+      query,
+      page.keys,
+      matches,
+      mostIncluded,
+    );
+    return {
+      matches,
+      included: await resourcesAt(session, keys),
+      ...(total === undefined ? {} : { total }),
+      ...(page.next === undefined ? {} : { next: page.next }),
+    };
+  }
+
+  async function totalOf(query: SearchQuery, parts: Awaited<ReturnType<typeof matchingParts>>, from?: Position) {
+    if (query.total === 'none') return undefined;
+    if (query.total === 'accurate') return countMatches(session, parts);
+    return from === undefined ? countMatches(session, parts, partsOfCheapTotal) : undefined;
+  }
+
+  return {
+    search,
+
+    async read(type, id, version) {
+      if (!isStoredType(type)) return undefined;
+      const where = sql`type = ${numberOfType(type)} AND id = ${id}`;
+      const ofVersion = version === undefined ? empty : sql`AND version = ${version}`;
+      const current = await session.all<VersionRow>(
+        sql`SELECT ${versionColumns} FROM resource WHERE ${where} ${ofVersion}`,
+      );
+      if (current.length > 0 || version === undefined) return (await opened(session, current))[0];
+      const past = await session.all<VersionRow>(
+        sql`SELECT ${versionColumns} FROM past_resource WHERE ${where} ${ofVersion}`,
+      );
+      return (await opened(session, past))[0];
+    },
+
+    async history(query) {
+      return opened(session, await session.all<VersionRow>(historySql(query)));
+    },
+
+    async put(resource, now, expectedVersion) {
+      const type = resource.resourceType as StoredType;
+      const { value, remember } = await engine.write(async (writer) => {
+        const [row] = await writer.all<{ key: number; version: number }>(
+          sql`SELECT key, version FROM resource WHERE type = ${numberOfType(type)} AND id = ${resource.id}`,
+        );
+        if (expectedVersion !== undefined && row?.version !== expectedVersion) {
+          const found = row === undefined ? 'There is no such resource' : `The resource is at version ${row.version}`;
+          throw new ConflictError('VERSION_MISMATCH', `${found}; If-Match named version ${expectedVersion}.`);
+        }
+        const replaces = row === undefined ? null : Math.floor(row.key / bitsOfPart / partsOfBatch);
+        const { remember } = await writeBatch(writer, tools, { exam: null, replaces }, [resource], now.getTime());
+        const [kept] = await writer.all<VersionRow>(
+          sql`SELECT ${versionColumns} FROM resource WHERE type = ${numberOfType(type)} AND id = ${resource.id}`,
+        );
+        return { value: kept as VersionRow, remember };
+      });
+      remember();
+      const { id, version, updated } = value;
+      return { type, id, version, updated, json: servedLine(lineOf(resource), version, updated) };
+    },
+
+    async *stream(query) {
+      for await (const rows of engine.stream<VersionRow>(streamSql(query))) yield opened(session, rows);
+    },
+  };
+}
+
+function historySql({ type, id, since, count, before }: HistoryQuery): Sql {
+  const conditions = [
+    sql`type = ${numberOfType(type as StoredType)}`,
+    ...(id === undefined ? [] : [sql`id = ${id}`]),
+    ...(since === undefined ? [] : [sql`updated >= ${since}`]),
+    ...(before === undefined
+      ? []
+      : [sql`(updated, id, version) < (${before.updated}, ${before.id}, ${before.version})`]),
+  ];
+  const where = join(conditions, ' AND ');
+  return sql`SELECT ${versionColumns} FROM (
+      SELECT ${versionColumns} FROM resource WHERE ${where}
+      UNION ALL SELECT ${versionColumns} FROM past_resource WHERE ${where}
+    ) AS versions ORDER BY updated DESC, id DESC, version DESC LIMIT ${count}`;
+}
+
+function streamSql({ type, since, until }: StreamQuery): Sql {
+  const conditions = [
+    sql`type = ${numberOfType(type as StoredType)}`,
+    ...(since === undefined ? [] : [sql`updated > ${since}`]),
+    ...(until === undefined ? [] : [sql`updated <= ${until}`]),
+  ];
+  return sql`SELECT ${versionColumns} FROM resource WHERE ${join(conditions, ' AND ')} ORDER BY updated, key`;
+}
+
+/** Resources in the order of their keys as given. */
+async function resourcesAt(session: Session, keys: readonly number[]): Promise<StoredResource[]> {
+  if (keys.length === 0) return [];
+  const rows = await session.all<VersionRow>(
+    session.dialect === 'postgres'
+      ? sql`SELECT key, ${versionColumns} FROM resource WHERE key = ANY (${keys}::bigint[])`
+      : sql`SELECT key, ${versionColumns} FROM resource WHERE key IN (SELECT value FROM json_each(${JSON.stringify(keys)}))`,
+  );
+  const byKey = new Map(rows.map((row) => [row.key, row]));
+  return opened(
+    session,
+    keys.flatMap((key) => byKey.get(key) ?? []),
+  );
+}
+
+async function opened(session: Session, rows: readonly VersionRow[]): Promise<StoredResource[]> {
+  if (rows.length === 0) return [];
+  const lines = await linesAt(session, rows);
+  return rows.map(({ type, id, version, updated }, index) => ({
+    type: storedTypes[type] as string,
+    id,
+    version,
+    updated,
+    json: servedLine(lines[index] as string, version, updated),
+  }));
+}

@@ -1,0 +1,212 @@
+/** One step from a layout to the next, in both dialects. */
+export interface SchemaStep {
+  readonly sqlite: string;
+  readonly postgres: string;
+}
+
+/**
+ * Steps in order; the position is the version that the step leads to. A published step is never edited, a new one is
+ * added at the end.
+ */
+export const schemaSteps: readonly SchemaStep[] = [
+  {
+    sqlite: `
+  CREATE TABLE exam (
+    n  INTEGER PRIMARY KEY,
+    id TEXT NOT NULL UNIQUE
+  ) STRICT;
+
+  CREATE TABLE exam_version (
+    exam          INTEGER NOT NULL REFERENCES exam (n),
+    version       INTEGER NOT NULL CHECK (version >= 1),
+    received_at   TEXT NOT NULL,
+    model_version TEXT NOT NULL,
+    content_hash  TEXT NOT NULL CHECK (length(content_hash) = 64),
+    raw           BLOB NOT NULL,
+    bundle        BLOB NOT NULL,
+    PRIMARY KEY (exam, version)
+  ) STRICT;
+
+  CREATE TRIGGER exam_version_is_kept BEFORE UPDATE ON exam_version
+    BEGIN SELECT RAISE (ABORT, 'a stored version never changes'); END;
+  CREATE TRIGGER exam_version_stays BEFORE DELETE ON exam_version
+    BEGIN SELECT RAISE (ABORT, 'a stored version is never removed'); END;
+  `,
+    postgres: `
+  CREATE TABLE exam (
+    n  bigint GENERATED ALWAYS AS IDENTITY PRIMARY KEY,
+    id text NOT NULL UNIQUE
+  );
+
+  CREATE TABLE exam_version (
+    exam          bigint NOT NULL REFERENCES exam (n),
+    version       integer NOT NULL CHECK (version >= 1),
+    received_at   text NOT NULL,
+    model_version text NOT NULL,
+    content_hash  text NOT NULL CHECK (length(content_hash) = 64),
+    raw           bytea NOT NULL,
+    bundle        bytea NOT NULL,
+    PRIMARY KEY (exam, version)
+  );
+  -- Both are compressed already, or small.
+  ALTER TABLE exam_version ALTER COLUMN bundle SET STORAGE EXTERNAL;
+
+  CREATE FUNCTION refuse_change() RETURNS trigger LANGUAGE plpgsql AS
+    $$ BEGIN RAISE EXCEPTION 'a stored version never changes and is never removed'; END $$;
+  CREATE TRIGGER exam_version_is_kept BEFORE UPDATE OR DELETE ON exam_version
+    FOR EACH ROW EXECUTE FUNCTION refuse_change();
+  `,
+  },
+  {
+    sqlite: `
+  CREATE TABLE setting (name TEXT PRIMARY KEY, value TEXT NOT NULL) STRICT, WITHOUT ROWID;
+
+  CREATE TABLE batch (
+    n          INTEGER PRIMARY KEY,
+    exam       INTEGER REFERENCES exam (n),
+    version    INTEGER,
+    written_at INTEGER NOT NULL,
+    layout     BLOB
+  ) STRICT;
+  CREATE INDEX batch_of_exam ON batch (exam, version);
+
+  CREATE TABLE chunk (n INTEGER PRIMARY KEY, data BLOB NOT NULL) STRICT;
+
+  CREATE TABLE resource (
+    key     INTEGER PRIMARY KEY,
+    type    INTEGER NOT NULL,
+    id      TEXT NOT NULL,
+    version INTEGER NOT NULL,
+    updated INTEGER NOT NULL,
+    chunk   INTEGER NOT NULL,
+    slot    INTEGER NOT NULL,
+    UNIQUE (type, id)
+  ) STRICT;
+  CREATE INDEX resource_by_update ON resource (type, updated, key);
+
+  CREATE TABLE past_resource (
+    type    INTEGER NOT NULL,
+    id      TEXT NOT NULL,
+    version INTEGER NOT NULL,
+    updated INTEGER NOT NULL,
+    chunk   INTEGER NOT NULL,
+    slot    INTEGER NOT NULL,
+    PRIMARY KEY (type, id, version)
+  ) STRICT, WITHOUT ROWID;
+  CREATE INDEX past_resource_by_update ON past_resource (type, updated);
+
+  CREATE TABLE parameter (n INTEGER PRIMARY KEY, type TEXT NOT NULL, name TEXT NOT NULL, UNIQUE (type, name)) STRICT;
+
+  CREATE TABLE token (
+    n      INTEGER PRIMARY KEY,
+    kind   INTEGER NOT NULL,
+    system TEXT NOT NULL,
+    code   TEXT NOT NULL,
+    body   TEXT,
+    UNIQUE (kind, system, code)
+  ) STRICT;
+  CREATE INDEX token_by_code ON token (kind, code);
+
+  CREATE TABLE posting (
+    param  INTEGER NOT NULL,
+    token  INTEGER NOT NULL,
+    moment INTEGER NOT NULL,
+    part   INTEGER NOT NULL,
+    mask   INTEGER NOT NULL,
+    PRIMARY KEY (param, token, moment, part)
+  ) STRICT, WITHOUT ROWID;
+
+  CREATE TABLE range_posting (
+    param  INTEGER NOT NULL,
+    moment INTEGER NOT NULL,
+    part   INTEGER NOT NULL,
+    unit   INTEGER NOT NULL,
+    low    REAL NOT NULL,
+    high   REAL NOT NULL,
+    mask   INTEGER NOT NULL,
+    PRIMARY KEY (param, moment, part, unit, low, high)
+  ) STRICT, WITHOUT ROWID;
+  `,
+    postgres: `
+  CREATE TABLE setting (name text PRIMARY KEY, value text NOT NULL);
+
+  CREATE TABLE batch (
+    n          bigint GENERATED ALWAYS AS IDENTITY PRIMARY KEY,
+    exam       bigint REFERENCES exam (n),
+    version    integer,
+    written_at bigint NOT NULL,
+    layout     bytea,
+    written_by xid8 NOT NULL DEFAULT pg_current_xact_id()
+  );
+  ALTER TABLE batch ALTER COLUMN layout SET STORAGE EXTERNAL;
+  CREATE INDEX batch_of_exam ON batch (exam, version);
+  CREATE INDEX batch_by_transaction ON batch (written_by);
+
+  CREATE TABLE chunk (n bigint PRIMARY KEY, data bytea NOT NULL);
+  ALTER TABLE chunk ALTER COLUMN data SET STORAGE EXTERNAL;
+
+  CREATE TABLE resource (
+    key     bigint PRIMARY KEY,
+    type    smallint NOT NULL,
+    id      text COLLATE "C" NOT NULL,
+    version integer NOT NULL,
+    updated bigint NOT NULL,
+    chunk   bigint NOT NULL,
+    slot    smallint NOT NULL,
+    UNIQUE (type, id)
+  );
+  CREATE INDEX resource_by_update ON resource (type, updated, key);
+
+  CREATE TABLE past_resource (
+    type    smallint NOT NULL,
+    id      text COLLATE "C" NOT NULL,
+    version integer NOT NULL,
+    updated bigint NOT NULL,
+    chunk   bigint NOT NULL,
+    slot    smallint NOT NULL,
+    PRIMARY KEY (type, id, version)
+  );
+  CREATE INDEX past_resource_by_update ON past_resource (type, updated);
+
+  CREATE TABLE parameter (
+    n    integer GENERATED ALWAYS AS IDENTITY PRIMARY KEY,
+    type text NOT NULL,
+    name text NOT NULL,
+    UNIQUE (type, name)
+  );
+
+  CREATE TABLE token (
+    n      integer GENERATED ALWAYS AS IDENTITY PRIMARY KEY,
+    kind   smallint NOT NULL,
+    system text COLLATE "C" NOT NULL,
+    code   text COLLATE "C" NOT NULL,
+    body   text COLLATE "C",
+    UNIQUE (kind, system, code)
+  );
+  CREATE INDEX token_by_code ON token (kind, code);
+
+  CREATE TABLE posting (
+    param  integer NOT NULL,
+    token  integer NOT NULL,
+    moment bigint NOT NULL,
+    part   bigint NOT NULL,
+    mask   bigint NOT NULL,
+    PRIMARY KEY (param, token, moment, part) INCLUDE (mask)
+  );
+
+  CREATE TABLE range_posting (
+    param  integer NOT NULL,
+    moment bigint NOT NULL,
+    part   bigint NOT NULL,
+    unit   integer NOT NULL,
+    low    double precision NOT NULL,
+    high   double precision NOT NULL,
+    mask   bigint NOT NULL,
+    PRIMARY KEY (param, moment, part, unit, low, high)
+  );
+
+  CREATE FUNCTION popcount(mask bigint) RETURNS bigint LANGUAGE sql IMMUTABLE PARALLEL SAFE
+    RETURN bit_count(mask::bit(32));
+  `,
+  },
+];

@@ -1,0 +1,181 @@
+import sql, { empty, join, raw, type Sql } from 'sql-template-tag';
+import type { SearchQuery } from '../../search/query.ts';
+import type { Session } from '../engine.ts';
+import { bitsOfPart, type ParameterIds } from '../index/layout.ts';
+import { numberOfType, type StoredType } from '../index/stored-types.ts';
+import { present } from '../index/tokens.ts';
+import { keysIn } from './keys.ts';
+import { maskOf, type PlannedFilter } from './plan.ts';
+
+/** Where a page ended: the place of its last match in the order that was asked for. */
+export interface Position {
+  /** Clinical date, time of the last change, or id. */
+  readonly value: number | string;
+  readonly key: number;
+}
+
+export interface Page {
+  readonly keys: readonly number[];
+  /** Absent on the last page. */
+  readonly next?: Position;
+}
+
+/** A list of tokens may drive a search from this many rows downwards; above, the whole type is walked through in order. */
+const fewRows = 2_000;
+
+type MaskFilter = Exclude<PlannedFilter, { kind: 'moment' }>;
+
+/** Parts with the mask of those that pass every filter, as `(moment, part, m)`; `order` and `after` shape the page. */
+export interface MatchingParts {
+  readonly query: (after: Sql, order: Sql) => Sql;
+}
+
+/**
+ * Chooses where the search starts: at the postings of the rarest value that is asked for, or at all resources of the
+ * type. Every other filter is then a look-up by part.
+ */
+export async function matchingParts(
+  session: Session,
+  parameters: ParameterIds,
+  query: SearchQuery,
+  filters: readonly PlannedFilter[],
+): Promise<MatchingParts> {
+  const start = await startOf(session, parameters(query.type as StoredType, '_id'), filters);
+  const others = filters.filter((filter): filter is MaskFilter => filter !== start.filter && filter.kind !== 'moment');
+  const masks = [sql`d.mask`, ...others.map(maskOf)];
+  const moments = filters.flatMap((filter) => (filter.kind === 'moment' ? [filter.condition] : []));
+  const parts = others.flatMap((filter) => (filter.kind === 'masks' ? [inParts([...filter.masks.keys()])] : []));
+  const conditions = [...start.conditions, ...moments, ...parts];
+  const where = conditions.length === 0 ? sql`1 = 1` : join(conditions, ' AND ');
+  return {
+    query: (after, order) => sql`
+      SELECT moment, part, m FROM (
+        SELECT d.moment, d.part, ${join(masks, ' & ')} AS m FROM ${start.rows} AS d WHERE ${where} ${after}
+      ) AS parts WHERE m <> 0 ${order}`,
+  };
+}
+
+function inParts(parts: readonly number[]): Sql {
+  return parts.length === 0 ? sql`1 = 0` : sql`d.part IN (${join(parts)})`;
+}
+
+interface Start {
+  readonly filter: PlannedFilter | undefined;
+  /** Something with the columns moment, part and mask, each part once. */
+  readonly rows: Sql;
+  readonly conditions: readonly Sql[];
+}
+
+async function startOf(session: Session, anyParam: number, filters: readonly PlannedFilter[]): Promise<Start> {
+  const candidates = filters.filter(
+    (filter): filter is Extract<PlannedFilter, { kind: 'tokens' }> => filter.kind === 'tokens' && !filter.isNegated,
+  );
+  const nothing = candidates.find(({ ids }) => ids.length === 0);
+  const everything = postingsOf(anyParam, present);
+  if (nothing !== undefined) return { filter: undefined, ...everything, conditions: [sql`1 = 0`] };
+  const [only] = candidates;
+  if (candidates.length === 1 && only?.ids.length === 1)
+    return { filter: only, ...postingsOf(only.param, only.ids[0] as number) };
+  let best: Extract<PlannedFilter, { kind: 'tokens' }> | undefined;
+  let fewest = fewRows;
+  for (const candidate of candidates) {
+    const rows = await countUpTo(session, candidate.param, candidate.ids, fewest);
+    if (rows < fewest || (best === undefined && candidate.ids.length === 1)) {
+      best = candidate;
+      fewest = Math.min(rows, fewest);
+    }
+  }
+  if (best === undefined) return { filter: undefined, ...everything };
+  if (best.ids.length === 1) return { filter: best, ...postingsOf(best.param, best.ids[0] as number) };
+  return {
+    filter: best,
+    rows: sql`(SELECT moment, part, bit_or(mask) AS mask FROM posting WHERE param = ${best.param} AND token IN (${join(best.ids)}) GROUP BY moment, part)`,
+    conditions: [],
+  };
+}
+
+function postingsOf(param: number, token: number): Omit<Start, 'filter'> {
+  return { rows: sql`posting`, conditions: [sql`d.param = ${param} AND d.token = ${token}`] };
+}
+
+async function countUpTo(session: Session, param: number, ids: readonly number[], most: number): Promise<number> {
+  const [row] = await session.all<{ rows: number }>(
+    sql`SELECT count(*) AS rows FROM (SELECT 1 FROM posting WHERE param = ${param} AND token IN (${join(ids)}) LIMIT ${most}) AS few`,
+  );
+  return row?.rows ?? 0;
+}
+
+/** One page in the order of the clinical date; the resources of one part follow each other in the order of their exam. */
+export async function pageByDate(
+  session: Session,
+  parts: MatchingParts,
+  { sort, count }: SearchQuery,
+  from: Position | undefined,
+): Promise<Page> {
+  const isDown = sort.direction === 'descending';
+  const fromPart = from === undefined ? undefined : Math.floor(from.key / bitsOfPart);
+  const after =
+    from === undefined
+      ? empty
+      : isDown
+        ? sql`AND (d.moment, d.part) <= (${from.value}, ${fromPart})`
+        : sql`AND (d.moment, d.part) >= (${from.value}, ${fromPart})`;
+  const order = isDown ? sql`ORDER BY moment DESC, part DESC` : sql`ORDER BY moment, part`;
+  // Each row holds a match at least, but the first may hold only such as the page before has shown.
+  const rows = await session.all<{ moment: number; part: number; m: number }>(
+    sql`${parts.query(after, order)} LIMIT ${count + 2}`,
+  );
+  const found = rows.flatMap(({ moment, part, m }) =>
+    keysIn(part, m)
+      .filter((key) => part !== fromPart || key > (from?.key ?? -1))
+      .map((key) => ({ value: moment, key })),
+  );
+  const page = found.slice(0, count);
+  const last = page.at(-1);
+  return { keys: page.map(({ key }) => key), ...(found.length > count && last !== undefined ? { next: last } : {}) };
+}
+
+/** Written out, since SQLite takes a bound number for a fraction and would divide accordingly. */
+const bits = raw(String(bitsOfPart));
+
+/** One page in the order of ids or of the last change. */
+export async function pageByResource(
+  session: Session,
+  parts: MatchingParts,
+  { type, sort, count }: SearchQuery,
+  from: Position | undefined,
+): Promise<Page> {
+  const column = sort.by === '_id' ? sql`r.id` : sql`r.updated`;
+  const isDown = sort.direction === 'descending';
+  const after =
+    from === undefined
+      ? empty
+      : isDown
+        ? sql`AND (${column}, r.key) < (${from.value}, ${from.key})`
+        : sql`AND (${column}, r.key) > (${from.value}, ${from.key})`;
+  const order = isDown ? sql`ORDER BY ${column} DESC, r.key DESC` : sql`ORDER BY ${column}, r.key`;
+  const rows = await session.all<{ value: number | string; key: number }>(
+    sql`SELECT ${column} AS value, r.key AS key FROM resource AS r JOIN (${parts.query(empty, empty)}) AS p ON p.part = r.key / ${bits}
+        WHERE r.type = ${numberOfType(type as StoredType)} AND ((p.m >> (CAST(r.key % ${bits} AS integer))) & 1) = 1 ${after} ${order} LIMIT ${count + 1}`,
+  );
+  const page = rows.slice(0, count);
+  const last = page.at(-1);
+  return { keys: page.map(({ key }) => key), ...(rows.length > count && last !== undefined ? { next: last } : {}) };
+}
+
+/**
+ * Number of all matches.
+ * @param mostParts undefined when there are more parts than this to be looked at; pass none for the number at any cost
+ */
+export async function countMatches(
+  session: Session,
+  parts: MatchingParts,
+  mostParts?: number,
+): Promise<number | undefined> {
+  const limit = mostParts === undefined ? empty : sql`LIMIT ${mostParts + 1}`;
+  const [row] = await session.all<{ rows: number; matches: number | null }>(
+    sql`SELECT count(*) AS rows, sum(popcount(m)) AS matches FROM (${parts.query(empty, empty)} ${limit}) AS counted`,
+  );
+  if (row === undefined || (mostParts !== undefined && row.rows > mostParts)) return undefined;
+  return row.matches ?? 0;
+}
