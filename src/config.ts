@@ -13,6 +13,8 @@ export interface Config {
   readonly port: number;
   /** Absolute. */
   readonly dataDir: string;
+  /** Address under which others reach the service, for links in answers; undefined when not set. */
+  readonly publicUrl: string | undefined;
   /** Where exams are kept. */
   readonly store: StoreTarget;
   readonly logLevel: LogLevel;
@@ -57,6 +59,7 @@ export function readConfig(env: Readonly<Record<string, string | undefined>>): C
     host,
     port: integer('PORT', 8080, 0, 65_535),
     dataDir,
+    publicUrl: publicUrl(text('PUBLIC_URL', ''), problems),
     store: storeTarget(text('DATABASE_URL', ''), dataDir, problems),
     logLevel: logLevel ?? 'info',
     bodyLimitBytes: integer('BODY_LIMIT_BYTES', 256 * 1024, 1024, largestBodyLimitBytes),
@@ -64,6 +67,14 @@ export function readConfig(env: Readonly<Record<string, string | undefined>>): C
   };
   if (problems.length > 0) throw new ConfigError(problems);
   return Object.freeze(config);
+}
+
+function publicUrl(url: string, problems: string[]): string | undefined {
+  if (url === '') return undefined;
+  const parsed = URL.canParse(url) ? new URL(url) : undefined;
+  const isPlain = parsed !== undefined && /^https?:$/.test(parsed.protocol) && parsed.search + parsed.hash === '';
+  if (!isPlain) problems.push('PUBLIC_URL must be an http or https address without a query.');
+  return url.replace(/\/+$/, '');
 }
 
 function storeTarget(url: string, dataDir: string, problems: string[]): StoreTarget {

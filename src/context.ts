@@ -14,6 +14,7 @@ import type { ExamSteps } from './http/exam-steps.ts';
 import { publishedFiles } from './http/published-files.ts';
 import { type CompiledModel, unpackModel } from './localisation/compiled-model.ts';
 import { createLocaliser } from './localisation/localise.ts';
+import { startExportWorker } from './store/export-worker.ts';
 import { openStores } from './store/open-stores.ts';
 import { createAssessor } from './summary/assess.ts';
 import { localisationAnswer } from './summary/localisation-answer.ts';
@@ -30,19 +31,25 @@ const releaseDate = '2026-11-25';
  * @throws StoreError when the store cannot be opened
  */
 export async function createContext(config: Config): Promise<AppContext> {
-  const { exams, resources } = await openStores(config.store, searchRules);
+  const { exams, resources, exports } = await openStores(config.store, searchRules);
   const steps = createExamSteps(compiledFiles());
+  const logger = createLogger(config);
+  const now = () => new Date();
   return {
     exams,
     resources,
+    exports,
+    exportWorker: startExportWorker(exports, () => logger.error({ code: 'EXPORT_FAILED' }, 'failed')),
+    publicUrl: config.publicUrl,
+    now,
     prepare: steps.prepare,
-    records: createExamRecords(steps, exams, () => new Date()),
+    records: createExamRecords(steps, exams, now),
     catalogue: Buffer.from(JSON.stringify(catalogueDocument()), 'utf8'),
     conformance: loadConformance(rootDir),
     files: publishedFiles(rootDir),
     software: { version: packageVersion(), releaseDate },
     bodyLimitBytes: config.bodyLimitBytes,
-    logger: createLogger(config),
+    logger,
   };
 }
 

@@ -22,6 +22,7 @@ export async function startService(config: Config): Promise<RunningService> {
     const stop = async () => {
       stopPreparing();
       await server.stop();
+      await context.exportWorker.stop();
       await context.exams.close();
     };
     return { url: server.url, stop };

@@ -20,6 +20,7 @@ describe('the configuration', () => {
       host: '127.0.0.1',
       port: 8080,
       dataDir: resolve('data'),
+      publicUrl: undefined,
       store: { engine: 'sqlite', file: resolve('data/exams.sqlite') },
       logLevel: 'info',
       bodyLimitBytes: 262_144,

@@ -1,5 +1,7 @@
 import type { Logger } from 'pino';
 import type { ExamRepository } from '../store/exam-repository.ts';
+import type { ExportRepository } from '../store/export-store.ts';
+import type { ExportWorker } from '../store/export-worker.ts';
 import type { ResourceRepository } from '../store/resource-repository.ts';
 import type { ConformanceResources } from '../terminology/load.ts';
 import type { ExamRecords } from './exam-records.ts';
@@ -9,6 +11,11 @@ import type { PublishedFiles } from './published-files.ts';
 export interface AppContext {
   readonly exams: ExamRepository;
   readonly resources: ResourceRepository;
+  readonly exports: ExportRepository;
+  readonly exportWorker: ExportWorker;
+  /** Address under which others reach the service, without a slash at the end; absent when none was configured. */
+  readonly publicUrl: string | undefined;
+  readonly now: () => Date;
   readonly records: ExamRecords;
   /** Works out beforehand what the first requests would otherwise wait for, a little at a time. */
   readonly prepare: () => Iterable<unknown>;

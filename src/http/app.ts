@@ -3,6 +3,7 @@ import { NotFoundError } from '../kernel/errors.ts';
 import type { AppContext } from './app-context.ts';
 import { errorHandler } from './error-handler.ts';
 import { requestLog } from './request-log.ts';
+import { bulkExportRoutes } from './routes/bulk-export.ts';
 import { examRoutes } from './routes/exams.ts';
 import { fhirRoutes } from './routes/fhir.ts';
 import { healthRoutes } from './routes/health.ts';
@@ -24,6 +25,7 @@ export function createApp(context: AppContext, isDraining: () => boolean): Expre
     examRoutes(context),
     localisationRoutes(context),
     publishedRoutes(context),
+    bulkExportRoutes(context),
     fhirRoutes(context),
     healthRoutes(context, isDraining),
     indexRoutes(context),

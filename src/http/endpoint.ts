@@ -4,7 +4,7 @@ import { mediaTypes } from './answer.ts';
 import { MethodNotAllowedError } from './method-not-allowed-error.ts';
 import { rememberRoute } from './request-log.ts';
 
-type Method = 'get' | 'post' | 'put';
+type Method = 'get' | 'post' | 'put' | 'delete';
 
 /** A router that takes paths to the letter. */
 export function newRouter(): Router {

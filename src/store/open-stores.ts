@@ -1,6 +1,7 @@
 import type { Engine } from './engine.ts';
 import type { ExamRepository } from './exam-repository.ts';
 import { createExamStore } from './exam-store.ts';
+import { createExportStore, type ExportRepository } from './export-store.ts';
 import { openParameters } from './index/parameters.ts';
 import { reindex } from './index/reindex.ts';
 import type { StoredType } from './index/stored-types.ts';
@@ -26,6 +27,7 @@ export interface Stores {
   readonly engine: Engine;
   readonly exams: ExamRepository;
   readonly resources: ResourceRepository;
+  readonly exports: ExportRepository;
 }
 
 /**
@@ -41,6 +43,7 @@ export async function openStores(target: StoreTarget, rules: SearchRules): Promi
       engine,
       exams: createExamStore(engine, tools),
       resources: createResourceStore(engine, tools, rules.exactDateOf),
+      exports: createExportStore(engine),
     };
   } catch (error) {
     await engine.close();

@@ -1,12 +1,11 @@
 import sql, { empty, join, type Sql } from 'sql-template-tag';
-import type { Identified } from '../fhir/entry.ts';
 import { ConflictError } from '../kernel/errors.ts';
 import type { SearchQuery } from '../search/query.ts';
 import type { Engine, Session } from './engine.ts';
 import { bitsOfPart, partsOfBatch } from './index/layout.ts';
 import { lineOf, servedLine } from './index/lines.ts';
-import { isStoredType, numberOfType, type StoredType, storedTypes } from './index/stored-types.ts';
-import { type IndexTools, linesAt, writeBatch } from './index/write-batch.ts';
+import { isStoredType, numberOfType, type StoredType } from './index/stored-types.ts';
+import { type IndexTools, writeBatch } from './index/write-batch.ts';
 import type {
   HistoryQuery,
   ResourceRepository,
@@ -17,23 +16,13 @@ import type {
 import { countMatches, matchingParts, type Position, pageByDate, pageByResource } from './search/find-matches.ts';
 import { includedKeys } from './search/includes.ts';
 import { planFilters } from './search/plan.ts';
+import { openVersions, type VersionRow } from './versions.ts';
 
 /** With more parts than this a total that nobody insists on is left out. */
 const partsOfCheapTotal = 2_000;
 
 /** Included resources of one page; more would be a download and not a page. */
 const mostIncluded = 2_000;
-
-/** A version of a resource as it lies in a table. */
-interface VersionRow {
-  readonly key: number;
-  readonly type: number;
-  readonly id: string;
-  readonly version: number;
-  readonly updated: number;
-  readonly chunk: number;
-  readonly slot: number;
-}
 
 const versionColumns = sql`type, id, version, updated, chunk, slot`;
 
@@ -88,15 +77,15 @@ export function createResourceStore(
       const current = await session.all<VersionRow>(
         sql`SELECT ${versionColumns} FROM resource WHERE ${where} ${ofVersion}`,
       );
-      if (current.length > 0 || version === undefined) return (await opened(session, current))[0];
+      if (current.length > 0 || version === undefined) return (await openVersions(session, current))[0];
       const past = await session.all<VersionRow>(
         sql`SELECT ${versionColumns} FROM past_resource WHERE ${where} ${ofVersion}`,
       );
-      return (await opened(session, past))[0];
+      return (await openVersions(session, past))[0];
     },
 
     async history(query) {
-      return opened(session, await session.all<VersionRow>(historySql(query)));
+      return openVersions(session, await session.all<VersionRow>(historySql(query)));
     },
 
     async put(resource, now, expectedVersion) {
@@ -122,7 +111,7 @@ export function createResourceStore(
     },
 
     async *stream(query) {
-      for await (const rows of engine.stream<VersionRow>(streamSql(query))) yield opened(session, rows);
+      for await (const rows of engine.stream<VersionRow>(streamSql(query))) yield openVersions(session, rows);
     },
   };
 }
@@ -155,26 +144,14 @@ function streamSql({ type, since, until }: StreamQuery): Sql {
 /** Resources in the order of their keys as given. */
 async function resourcesAt(session: Session, keys: readonly number[]): Promise<StoredResource[]> {
   if (keys.length === 0) return [];
-  const rows = await session.all<VersionRow>(
+  const rows = await session.all<VersionRow & { readonly key: number }>(
     session.dialect === 'postgres'
       ? sql`SELECT key, ${versionColumns} FROM resource WHERE key = ANY (${keys}::bigint[])`
       : sql`SELECT key, ${versionColumns} FROM resource WHERE key IN (SELECT value FROM json_each(${JSON.stringify(keys)}))`,
   );
   const byKey = new Map(rows.map((row) => [row.key, row]));
-  return opened(
+  return openVersions(
     session,
     keys.flatMap((key) => byKey.get(key) ?? []),
   );
-}
-
-async function opened(session: Session, rows: readonly VersionRow[]): Promise<StoredResource[]> {
-  if (rows.length === 0) return [];
-  const lines = await linesAt(session, rows);
-  return rows.map(({ type, id, version, updated }, index) => ({
-    type: storedTypes[type] as string,
-    id,
-    version,
-    updated,
-    json: servedLine(lines[index] as string, version, updated),
-  }));
 }

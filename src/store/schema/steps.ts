@@ -126,6 +126,14 @@ export const schemaSteps: readonly SchemaStep[] = [
     mask   INTEGER NOT NULL,
     PRIMARY KEY (param, moment, part, unit, low, high)
   ) STRICT, WITHOUT ROWID;
+
+  CREATE TABLE export_job (
+    id         TEXT PRIMARY KEY,
+    request    TEXT NOT NULL,
+    snapshot   TEXT NOT NULL,
+    started_at INTEGER NOT NULL,
+    counts     TEXT NOT NULL
+  ) STRICT, WITHOUT ROWID;
   `,
     postgres: `
   CREATE TABLE setting (name text PRIMARY KEY, value text NOT NULL);
@@ -203,6 +211,14 @@ export const schemaSteps: readonly SchemaStep[] = [
     high   double precision NOT NULL,
     mask   bigint NOT NULL,
     PRIMARY KEY (param, moment, part, unit, low, high)
+  );
+
+  CREATE TABLE export_job (
+    id         text PRIMARY KEY,
+    request    text NOT NULL,
+    snapshot   text NOT NULL,
+    started_at bigint NOT NULL,
+    counts     text NOT NULL
   );
 
   CREATE FUNCTION popcount(mask bigint) RETURNS bigint LANGUAGE sql IMMUTABLE PARALLEL SAFE

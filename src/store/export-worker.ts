@@ -1,0 +1,43 @@
+import { type ExportRepository, isReady } from './export-store.ts';
+
+/** Brings exports to their end in the background, one after the other. */
+export interface ExportWorker {
+  /** Takes a job on, unless it is at work on it. */
+  wake(id: string): void;
+  /** Finishes the step at hand and takes on nothing more. */
+  stop(): Promise<void>;
+}
+
+/** @param onError is told of a step that failed; the job is taken on again when somebody asks for it */
+export function startExportWorker(exports: ExportRepository, onError: (error: unknown) => void): ExportWorker {
+  const waiting = new Set<string>();
+  let isStopped = false;
+  let working: Promise<void> | undefined;
+
+  async function work(): Promise<void> {
+    for (const id of waiting) {
+      try {
+        while (!isStopped && !isReady(await exports.advance(id)));
+      } catch (error) {
+        onError(error);
+      }
+      waiting.delete(id);
+    }
+    working = undefined;
+  }
+
+  const wake = (id: string) => {
+    if (isStopped) return;
+    waiting.add(id);
+    working ??= work();
+  };
+  // What an earlier process left unfinished.
+  exports.unfinished().then((ids) => ids.forEach(wake), onError);
+  return {
+    wake,
+    async stop() {
+      isStopped = true;
+      await working;
+    },
+  };
+}

@@ -1,0 +1,28 @@
+import type { Session } from './engine.ts';
+import { servedLine } from './index/lines.ts';
+import { storedTypes } from './index/stored-types.ts';
+import { linesAt } from './index/write-batch.ts';
+import type { StoredResource } from './resource-repository.ts';
+
+/** A version of a resource as it lies in a table. */
+export interface VersionRow {
+  readonly type: number;
+  readonly id: string;
+  readonly version: number;
+  readonly updated: number;
+  readonly chunk: number;
+  readonly slot: number;
+}
+
+/** The versions with their content, in the order given. @throws StoreError */
+export async function openVersions(session: Session, rows: readonly VersionRow[]): Promise<StoredResource[]> {
+  if (rows.length === 0) return [];
+  const lines = await linesAt(session, rows);
+  return rows.map(({ type, id, version, updated }, index) => ({
+    type: storedTypes[type] as string,
+    id,
+    version,
+    updated,
+    json: servedLine(lines[index] as string, version, updated),
+  }));
+}
