@@ -15,6 +15,7 @@ const floors: readonly (readonly string[])[] = [
   ['workup'],
   ['summary'],
   ['fhir'],
+  ['search'],
   ['store'],
   ['http', 'cli'],
   ['config.ts'],
@@ -25,7 +26,7 @@ const floors: readonly (readonly string[])[] = [
 ];
 
 /** Pure floors: no file system, network, process or randomness, and no framework. Hashing and loading a package are pure. */
-const pureFloors = ['kernel', 'anatomy', 'exam', 'localisation', 'causes', 'workup', 'summary', 'fhir'];
+const pureFloors = ['kernel', 'anatomy', 'exam', 'localisation', 'causes', 'workup', 'summary', 'fhir', 'search'];
 const pureModules = [
   'node:crypto',
   'node:module',
