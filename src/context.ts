@@ -14,6 +14,7 @@ import type { ExamSteps } from './http/exam-steps.ts';
 import { publishedFiles } from './http/published-files.ts';
 import { type CompiledModel, unpackModel } from './localisation/compiled-model.ts';
 import { createLocaliser } from './localisation/localise.ts';
+import { searchRules } from './search/search-rules.ts';
 import { startExportWorker } from './store/export-worker.ts';
 import { openStores } from './store/open-stores.ts';
 import { createAssessor } from './summary/assess.ts';
@@ -52,13 +53,6 @@ export async function createContext(config: Config): Promise<AppContext> {
     logger,
   };
 }
-
-/** Every dated resource made of an exam carries the exam's own time, which has seconds; a Measure may bear a year alone. */
-export const searchRules = {
-  namesOf: () => ['code', 'value-concept', 'code-value-concept', 'status', 'subject', 'has-member'],
-  exactDateOf: () => 'date',
-  fingerprint: '1',
-};
 
 /** What the build has worked out beforehand. */
 interface Compiled {

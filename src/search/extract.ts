@@ -1,30 +1,119 @@
-import type { FhirResource } from 'fhir/r4.js';
-import type { IndexEntries } from './index-entries.ts';
-export function indexEntriesOf(resource: FhirResource): IndexEntries {
-  const r = resource as unknown as Record<string, any>;
-  const concept = (c: any) =>
-    (c?.coding ?? []).map((x: any) => ({
-      kind: 'coding' as const,
-      system: x.system ?? '',
-      code: x.code ?? '',
-      text: x.display?.toLowerCase(),
-    }));
-  const tokens: any[] = [];
-  const pairs: any[] = [];
-  const links: any[] = [];
-  for (const t of concept(r.code)) tokens.push({ param: 'code', token: t });
-  if (r.resourceType === 'Observation') {
-    for (const t of concept(r.valueCodeableConcept)) tokens.push({ param: 'value-concept', token: t });
-    for (const a of concept(r.code))
-      for (const b of concept(r.valueCodeableConcept)) pairs.push({ param: 'code-value-concept', first: a, second: b });
-    for (const m of r.hasMember ?? []) links.push({ param: 'has-member', target: m.reference });
+import type { IndexEntries, LinkEntry, PairEntry, RangeEntry, Token, TokenEntry } from './index-entries.ts';
+import { isObject, textOf, valuesAt } from './json.ts';
+import type { Parameter, ParameterPart, Place } from './parameter.ts';
+import { dateParameterOf, linkedTypes, parametersOf } from './parameters.ts';
+import { rangeOf } from './ranges-of.ts';
+import { referenceTarget, typeInReference, uuidForm } from './reference.ts';
+import { identifierTokens, tokensOf } from './tokens-of.ts';
+
+interface Draft {
+  at: number | null;
+  readonly tokens: TokenEntry[];
+  readonly pairs: PairEntry[];
+  readonly ranges: RangeEntry[];
+  readonly links: LinkEntry[];
+}
+
+/** Kept by the store itself, because they are its own doing. */
+const ofTheStore = new Set(['_id', '_lastUpdated']);
+
+/**
+ * What the search index holds of one resource, parameter by parameter.
+ * @param resource as it is served: references to resources of the same exam are `Type/uuid`
+ * @returns no entries for a type that is not searched; a value of another shape than R4 says is passed over
+ */
+export function indexEntriesOf(resource: { readonly resourceType: string }): IndexEntries {
+  const draft: Draft = { at: null, tokens: [], pairs: [], ranges: [], links: [] };
+  const dateParameter = dateParameterOf(resource.resourceType);
+  for (const parameter of parametersOf(resource.resourceType).values()) {
+    if (ofTheStore.has(parameter.name)) continue;
+    for (const place of parameter.places) {
+      for (const value of valuesAt(resource, place.steps)) {
+        addValue(draft, parameter, place, value, parameter.name === dateParameter);
+      }
+    }
   }
-  if (r.status) tokens.push({ param: 'status', token: { kind: 'coding', system: '', code: r.status } });
-  if (r.subject?.reference)
-    tokens.push({
-      param: 'subject',
-      token: { kind: 'reference', system: 'Patient', code: r.subject.reference.split('/').pop() },
-    });
-  const at = r.effectiveDateTime ?? r.date ?? r.authoredOn ?? r.recorded;
-  return { at: at ? Date.parse(at) : null, tokens, pairs, ranges: [], links };
+  return draft;
+}
+
+function addValue(draft: Draft, parameter: Parameter, place: Place, value: unknown, isClinicalDate: boolean): void {
+  const param = parameter.name;
+  switch (parameter.type) {
+    case 'reference':
+      addReference(draft, parameter, place, value);
+      break;
+    case 'composite':
+      if (parameter.parts !== undefined) addPair(draft, param, parameter.parts, value);
+      break;
+    case 'date':
+    case 'number':
+    case 'quantity': {
+      const range = rangeOf(value, place.datatype);
+      if (range === null) break;
+      if (isClinicalDate && draft.at === null) {
+        draft.at = range.low;
+        if (isWhatAtStandsFor(range)) break;
+      }
+      draft.ranges.push({ param, ...range });
+      break;
+    }
+    default:
+      for (const token of tokensOf(value, place.datatype)) draft.tokens.push({ param, token });
+  }
+}
+
+/** Of `at`, a time of whole seconds is the whole second, any other the one millisecond. */
+function isWhatAtStandsFor({ low, high }: { readonly low: number; readonly high: number }): boolean {
+  return high - low === (low % 1000 === 0 ? 999 : 0);
+}
+
+function addReference(draft: Draft, parameter: Parameter, place: Place, value: unknown): void {
+  const param = parameter.name;
+  const add = (token: Token) => draft.tokens.push({ param, token });
+  if (place.datatype === 'canonical') {
+    const address = textOf(value);
+    if (address !== undefined) add({ kind: 'reference', system: '', code: address });
+    return;
+  }
+  if (!isObject(value)) return;
+  const text = textOf(value.reference);
+  if (parameter.isPatientOnly && !mayBePatient(text, textOf(value.type))) return;
+  if (isObject(value.identifier)) identifierTokens(value.identifier, 'reference-identifier').forEach(add);
+  if (text === undefined || text.startsWith('#')) return;
+  const target = referenceTarget(text);
+  if (target.kind === 'absolute') add({ kind: 'reference', system: '', code: target.address });
+  else if (parameter.isLink && linkedTypes.has(target.type) && uuidForm.test(target.id)) {
+    draft.links.push({ param, target: `${target.type}/${target.id}` });
+  } else add({ kind: 'reference', system: target.type, code: target.id });
+}
+
+/**
+ * Stands in for `resolve() is Patient`, as nothing is fetched: the literal reference tells the type, else
+ * `Reference.type`; one that tells neither is taken for a Patient, since the profiles let nobody else be examined.
+ */
+function mayBePatient(reference: string | undefined, type: string | undefined): boolean {
+  const told = (reference === undefined ? undefined : typeInReference(reference)) ?? type;
+  return told === undefined || told === 'Patient';
+}
+
+function addPair(draft: Draft, param: string, parts: readonly [ParameterPart, ParameterPart], value: unknown): void {
+  const [first, second] = parts;
+  const firsts = codesAt(value, first.place);
+  if (firsts.length === 0) return;
+  if (second.type === 'token') {
+    const seconds = codesAt(value, second.place);
+    for (const one of firsts) for (const other of seconds) draft.pairs.push({ param, first: one, second: other });
+    return;
+  }
+  for (const quantity of valuesAt(value, second.place.steps)) {
+    const range = rangeOf(quantity, second.place.datatype);
+    if (range !== null) for (const of of firsts) draft.ranges.push({ param, ...range, of });
+  }
+}
+
+/** Tokens with a code; a concept that has only words has no part in a pair. */
+function codesAt(value: unknown, { steps, datatype }: Place): readonly Token[] {
+  return valuesAt(value, steps)
+    .flatMap((found) => tokensOf(found, datatype))
+    .filter(({ code }) => code !== '');
 }

@@ -42,6 +42,8 @@ export interface RangeEntry {
   readonly low: number;
   readonly high: number;
   readonly unit?: Token;
+  /** Code that the value belongs to, in composites such as `code-value-quantity`. */
+  readonly of?: Token;
 }
 
 export interface LinkEntry {

@@ -31,6 +31,8 @@ export interface TokenFilter {
   readonly anyOf: readonly TokenPattern[];
   /** `:not`: resources that have none of them, also those that have no value at all. */
   readonly negated: boolean;
+  /** Resources of these ids count as having one of them: identifiers and tags that equal the id are not in the index. */
+  readonly orIds?: readonly string[];
 }
 
 /**
@@ -76,6 +78,8 @@ export interface RangePattern {
   readonly high: number;
   /** Unit of a quantity; absent when any unit will do. */
   readonly unit?: TokenPattern;
+  /** The code that the value must belong to, in composites such as `code-value-quantity`. */
+  readonly of?: TokenPattern;
 }
 
 /** Two values that stand together in one part of the resource, such as a code and its value. */

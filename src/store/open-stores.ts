@@ -1,10 +1,10 @@
+import type { SearchRules } from '../search/search-rules.ts';
 import type { Engine } from './engine.ts';
 import type { ExamRepository } from './exam-repository.ts';
 import { createExamStore } from './exam-store.ts';
 import { createExportStore, type ExportRepository } from './export-store.ts';
 import { openParameters } from './index/parameters.ts';
 import { reindex } from './index/reindex.ts';
-import type { StoredType } from './index/stored-types.ts';
 import { TokenDictionary } from './index/tokens.ts';
 import { openPostgresEngine } from './postgres/engine.ts';
 import type { ResourceRepository } from './resource-repository.ts';
@@ -14,14 +14,6 @@ import { openSqliteEngine } from './sqlite/engine.ts';
 export type StoreTarget =
   | { readonly engine: 'sqlite' /** Absolute path. */; readonly file: string }
   | { readonly engine: 'postgres'; readonly url: string };
-
-/** What the store has to know of the search parameters. */
-export interface SearchRules {
-  readonly namesOf: (type: string) => readonly string[];
-  readonly exactDateOf: (type: StoredType) => string | undefined;
-  /** Changes whenever the same resource would be indexed differently. */
-  readonly fingerprint: string;
-}
 
 export interface Stores {
   readonly engine: Engine;

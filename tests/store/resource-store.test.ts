@@ -1,12 +1,13 @@
 import fc from 'fast-check';
 import type { Bundle } from 'fhir/r4.js';
 import { beforeAll, describe, expect, it } from 'vitest';
-import { createExamSteps, searchRules } from '../../src/context.ts';
+import { createExamSteps } from '../../src/context.ts';
 import type { Identified } from '../../src/fhir/entry.ts';
 import { servedResources } from '../../src/fhir/served.ts';
 import { createExamRecords } from '../../src/http/exam-records.ts';
 import { indexEntriesOf } from '../../src/search/extract.ts';
 import type { Filter, SearchQuery, Sort } from '../../src/search/query.ts';
+import { searchRules } from '../../src/search/search-rules.ts';
 import type { Stores } from '../../src/store/open-stores.ts';
 import type { Position } from '../../src/store/search/find-matches.ts';
 import { emptyStores, engines } from '../support/engines.ts';
@@ -215,7 +216,7 @@ function randomQuery(kept: readonly Kept[], draw: fc.GeneratorValue, seed: numbe
     const entries = indexEntriesOf(resource);
     const kind = draw(fc.constantFrom, 'token', 'token', 'pair', 'range', 'link', 'missing', 'id', 'text');
     const pick = <T>(list: readonly T[]): T | undefined => list[draw(fc.nat) % Math.max(1, list.length)];
-    const token = pick(entries.tokens.filter((one) => one.token.kind === 'coding'));
+    const token = pick(entries.tokens.filter((one) => one.token.kind === 'coding' && one.token.code !== ''));
     const reference = pick(entries.tokens.filter((one) => one.token.kind === 'reference'));
     const pair = pick(entries.pairs);
     const link = pick(entries.links);
@@ -258,7 +259,11 @@ function randomQuery(kept: readonly Kept[], draw: fc.GeneratorValue, seed: numbe
       return { kind: 'reference', param: reference.param, anyOf: [draw(fc.boolean) ? code : `${system}/${code}`] };
     }
     if (token === undefined) return { kind: 'id', anyOf: [resource.id] };
-    const other = pick(indexEntriesOf((own[0] as Kept).resource).tokens.filter(({ param }) => param === token.param));
+    const other = pick(
+      indexEntriesOf((own[0] as Kept).resource).tokens.filter(
+        (one) => one.param === token.param && one.token.code !== '',
+      ),
+    );
     const { system, code } = token.token;
     return {
       kind: 'token',

@@ -2,7 +2,6 @@ import { readFileSync, rmSync, statSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import Database from 'better-sqlite3';
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
-import { StoreError } from '../../src/kernel/errors.ts';
 import { contentHash } from '../../src/store/content-hash.ts';
 import type { ExamContent, ExamRepository } from '../../src/store/exam-repository.ts';
 import { createExamStore } from '../../src/store/exam-store.ts';

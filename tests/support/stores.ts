@@ -1,4 +1,4 @@
-import { searchRules } from '../../src/context.ts';
+import { searchRules } from '../../src/search/search-rules.ts';
 import type { ExamRepository } from '../../src/store/exam-repository.ts';
 import { openStores, type Stores, type StoreTarget } from '../../src/store/open-stores.ts';
 

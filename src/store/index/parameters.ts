@@ -14,7 +14,9 @@ export async function openParameters(
   engine: Engine,
   namesOf: (type: string) => readonly string[],
 ): Promise<ParameterIds> {
-  const wanted = storedTypes.flatMap((type) => [...commonParameters, ...namesOf(type)].map((name) => [type, name]));
+  const wanted = storedTypes.flatMap((type) =>
+    [...new Set([...commonParameters, ...namesOf(type)])].map((name) => [type, name]),
+  );
   const known = await allParameters(engine);
   const missing = wanted.filter(([type, name]) => !known.has(`${type} ${name}`));
   if (missing.length > 0) {

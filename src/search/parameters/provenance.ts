@@ -1,0 +1,55 @@
+import type { ParameterRow } from '../parameter.ts';
+
+export const provenanceRows: readonly ParameterRow[] = [
+  {
+    name: 'target',
+    type: 'reference',
+    says: 'What was computed.',
+    at: ['target:Reference'],
+    isLink: true,
+    follows: ['Observation', 'ClinicalImpression', 'RiskAssessment', 'ServiceRequest'],
+  },
+  {
+    name: 'patient',
+    type: 'reference',
+    says: 'Target that is a patient.',
+    at: ['target:Reference'],
+    expression: 'Provenance.target.where(resolve() is Patient)',
+    isPatientOnly: true,
+    targets: ['Patient'],
+  },
+  { name: 'recorded', type: 'date', says: 'When it was recorded.', at: ['recorded:dateTime'] },
+  {
+    name: 'when',
+    type: 'date',
+    says: 'When it took place.',
+    at: ['occurredDateTime:dateTime'],
+    expression: '(Provenance.occurred as dateTime)',
+  },
+  {
+    name: 'agent',
+    type: 'reference',
+    says: 'Software that computed it.',
+    at: ['agent.who:Reference'],
+    targets: ['Practitioner', 'Organization', 'Device', 'Patient', 'PractitionerRole', 'RelatedPerson'],
+    follows: ['Device'],
+  },
+  { name: 'agent-type', type: 'token', says: 'Part that the agent took.', at: ['agent.type:CodeableConcept'] },
+  { name: 'agent-role', type: 'token', says: 'Role of the agent.', at: ['agent.role:CodeableConcept'] },
+  {
+    name: 'entity',
+    type: 'reference',
+    says: 'What it was computed from.',
+    at: ['entity.what:Reference'],
+    isLink: true,
+    follows: ['Observation'],
+  },
+  {
+    name: 'location',
+    type: 'reference',
+    says: 'Where it took place.',
+    at: ['location:Reference'],
+    targets: ['Location'],
+  },
+  { name: 'signature-type', type: 'token', says: 'Reason of a signature.', at: ['signature.type:Coding'] },
+];
