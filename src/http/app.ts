@@ -9,6 +9,7 @@ import { healthRoutes } from './routes/health.ts';
 import { indexRoutes } from './routes/index-page.ts';
 import { localisationRoutes } from './routes/localisation.ts';
 import { publishedRoutes } from './routes/published.ts';
+import { terminologyRoutes } from './routes/terminology.ts';
 import { securityHeaders } from './security-headers.ts';
 
 /**
@@ -24,6 +25,7 @@ export function createApp(context: AppContext, isDraining: () => boolean): Expre
     examRoutes(context),
     localisationRoutes(context),
     publishedRoutes(context),
+    terminologyRoutes(context),
     fhirRoutes(context),
     healthRoutes(context, isDraining),
     indexRoutes(context),
