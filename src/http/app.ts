@@ -10,6 +10,7 @@ import { healthRoutes } from './routes/health.ts';
 import { indexRoutes } from './routes/index-page.ts';
 import { localisationRoutes } from './routes/localisation.ts';
 import { publishedRoutes } from './routes/published.ts';
+import { terminologyRoutes } from './routes/terminology.ts';
 import { securityHeaders } from './security-headers.ts';
 
 /**
@@ -26,6 +27,7 @@ export function createApp(context: AppContext, isDraining: () => boolean): Expre
     localisationRoutes(context),
     publishedRoutes(context),
     bulkExportRoutes(context),
+    terminologyRoutes(context),
     fhirRoutes(context),
     healthRoutes(context, isDraining),
     indexRoutes(context),

@@ -1,0 +1,20 @@
+import type { Parameters } from 'fhir/r4.js';
+import { NotFoundError } from '../kernel/errors.ts';
+import type { Codes } from './hierarchy.ts';
+
+/**
+ * Answer of `CodeSystem/$subsumes`. @throws NotFoundError when the system or a code is not here
+ * Source: http://hl7.org/fhir/R4/codesystem-operation-subsumes.html
+ */
+export function subsumption(codes: Codes, system: string, codeA: string, codeB: string): Parameters {
+  const known = codes.concepts(system);
+  if (!known?.has(codeA) || !known.has(codeB)) throw new NotFoundError('The system or one of the codes is not here.');
+  const valueCode = outcome(codes, system, codeA, codeB);
+  return { resourceType: 'Parameters', parameter: [{ name: 'outcome', valueCode }] };
+}
+
+function outcome(codes: Codes, system: string, codeA: string, codeB: string): string {
+  if (codeA === codeB) return 'equivalent';
+  if (codes.subsumes(system, codeA, codeB)) return 'subsumes';
+  return codes.subsumes(system, codeB, codeA) ? 'subsumed-by' : 'not-subsumed';
+}
