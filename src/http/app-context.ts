@@ -1,5 +1,6 @@
 import type { Logger } from 'pino';
 import type { ExamRepository } from '../store/exam-repository.ts';
+import type { Terminology } from '../search/read-token.ts';
 import type { ExportRepository } from '../store/export-store.ts';
 import type { ExportWorker } from '../store/export-worker.ts';
 import type { ResourceRepository } from '../store/resource-repository.ts';
@@ -22,6 +23,8 @@ export interface AppContext {
   /** The catalogue of everything that can be examined, as JSON bytes. */
   readonly catalogue: Buffer;
   readonly conformance: ConformanceResources;
+  /** What a search asks of the published code systems and value sets. */
+  readonly terminology: Terminology;
   readonly files: PublishedFiles;
   readonly software: { readonly version: string; readonly releaseDate: string };
   readonly bodyLimitBytes: number;

@@ -5,6 +5,7 @@ import { errorHandler } from './error-handler.ts';
 import { requestLog } from './request-log.ts';
 import { bulkExportRoutes } from './routes/bulk-export.ts';
 import { examRoutes } from './routes/exams.ts';
+import { fhirResourceRoutes } from './routes/fhir-resources.ts';
 import { fhirRoutes } from './routes/fhir.ts';
 import { healthRoutes } from './routes/health.ts';
 import { indexRoutes } from './routes/index-page.ts';
@@ -28,6 +29,7 @@ export function createApp(context: AppContext, isDraining: () => boolean): Expre
     publishedRoutes(context),
     bulkExportRoutes(context),
     terminologyRoutes(context),
+    fhirResourceRoutes(context),
     fhirRoutes(context),
     healthRoutes(context, isDraining),
     indexRoutes(context),

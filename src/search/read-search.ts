@@ -153,7 +153,7 @@ function refuseRepeat(name: string, known: unknown): void {
   if (known !== undefined) throw malformed(name, 'to stand once');
 }
 
-function notUnderstood(type: string, names: readonly string[]): RequestError {
+export function notUnderstood(type: string, names: readonly string[]): RequestError {
   const known = [...parametersOf(type).keys(), ...resultParameters];
   const each = [...new Set(names)].map((name) => {
     const bare = name.split(/[:.]/)[0] ?? '';

@@ -6,6 +6,7 @@ import { answerJson, mediaTypes } from '../answer.ts';
 import type { AppContext } from '../app-context.ts';
 import { baseUrlOf } from '../base-url.ts';
 import { endpoint, newRouter } from '../endpoint.ts';
+import { prefers } from '../prefer.ts';
 import { readQuery } from '../query.ts';
 import { streamChunks } from '../stream-chunks.ts';
 
@@ -137,11 +138,6 @@ function readWish(req: Request): { types: readonly StoredType[]; since?: number 
   if (Number.isNaN(time))
     throw new RequestError('BAD_REQUEST', '_since must be an instant such as 2026-03-14T10:20:00Z.');
   return { types, since: time };
-}
-
-function prefers(req: Request, wish: string): boolean {
-  const prefer = [req.headers.prefer ?? []].flat().join(',');
-  return prefer.split(/[,;]/).some((part) => part.trim().toLowerCase() === wish);
 }
 
 function manifest({ id, request, startedAt, counts }: ExportJob, base: string) {
