@@ -1,4 +1,4 @@
-import type { CapabilityStatement } from 'fhir/r4.js';
+import type { CapabilityStatement, CapabilityStatementRestResourceOperation } from 'fhir/r4.js';
 import { canonicalBase } from '../terminology/systems.ts';
 
 /**
@@ -34,6 +34,7 @@ export function capabilityStatement(
           type: type as 'StructureDefinition',
           interaction: [{ code: 'read' as const }, { code: 'search-type' as const }],
           versioning: 'no-version' as const,
+          ...terminologyOperations(type),
           searchParam: [
             {
               // HL7 defines the parameter once for all conformance types but the Questionnaire.
@@ -46,5 +47,22 @@ export function capabilityStatement(
         })),
       },
     ],
+  };
+}
+
+const operationsOf: ReadonlyMap<string, readonly string[]> = new Map([
+  ['CodeSystem', ['lookup', 'validate-code', 'subsumes']],
+  ['ValueSet', ['expand', 'validate-code']],
+  ['ConceptMap', ['translate']],
+]);
+
+function terminologyOperations(type: string): { operation?: CapabilityStatementRestResourceOperation[] } {
+  const names = operationsOf.get(type);
+  if (names === undefined) return {};
+  return {
+    operation: names.map((name) => ({
+      name,
+      definition: `http://hl7.org/fhir/OperationDefinition/${type}-${name}`,
+    })),
   };
 }

@@ -15,6 +15,8 @@ export function subsumption(codes: Codes, system: string, codeA: string, codeB: 
 
 function outcome(codes: Codes, system: string, codeA: string, codeB: string): string {
   if (codeA === codeB) return 'equivalent';
+  // Of a hierarchy that only groups, R4 lets no relation be assumed.
+  if (codes.codeSystem(system)?.hierarchyMeaning !== 'is-a') return 'not-subsumed';
   if (codes.subsumes(system, codeA, codeB)) return 'subsumes';
   return codes.subsumes(system, codeB, codeA) ? 'subsumed-by' : 'not-subsumed';
 }

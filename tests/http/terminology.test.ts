@@ -1,5 +1,5 @@
 import fc from 'fast-check';
-import type { CodeSystem, OperationOutcome, Parameters, ValueSet } from 'fhir/r4.js';
+import type { CapabilityStatement, CodeSystem, OperationOutcome, Parameters, ValueSet } from 'fhir/r4.js';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import type { RunningService } from '../../src/service.ts';
 import { systems } from '../../src/terminology/systems.ts';
@@ -56,7 +56,7 @@ describe('the terminology operations', () => {
     expect((await ask('ValueSet/none-such/$expand', {})).status).toBe(404);
   });
 
-  it('translates by the maps and compares by the hierarchy', async () => {
+  it('translates by the maps, and takes no grouping of codes for subsumption', async () => {
     const found = await ask('ConceptMap/$translate', {
       system: systems.bodySite,
       code: 'head',
@@ -69,7 +69,7 @@ describe('the terminology operations', () => {
       codeA: 'section/higher-function',
       codeB: 'higher-function/drowsiness',
     });
-    expect(order.json<Parameters>().parameter).toEqual([{ name: 'outcome', valueCode: 'subsumes' }]);
+    expect(order.json<Parameters>().parameter).toEqual([{ name: 'outcome', valueCode: 'not-subsumed' }]);
   });
 
   it('answers with the output parameters of the definition of HL7 alone', async () => {
@@ -81,6 +81,31 @@ describe('the terminology operations', () => {
     const names = answer.parameter?.map(({ name }) => name) ?? [];
     expect(outputs.map(({ name }) => name)).toEqual(expect.arrayContaining(names));
     expect(names).toEqual(expect.arrayContaining(outputs.filter(({ min }) => min > 0).map(({ name }) => name)));
+  });
+
+  it('offers every operation that its CapabilityStatement lists', async () => {
+    const questions: Record<string, Record<string, string>> = {
+      'CodeSystem/$lookup': { system: systems.cause, code: 'diabetic-polyneuropathy' },
+      'CodeSystem/$validate-code': { url: systems.cause, code: 'diabetic-polyneuropathy' },
+      'CodeSystem/$subsumes': { system: systems.bodySite, codeA: 'head', codeB: 'hand' },
+      'ValueSet/$expand': { url: systems.cause.replace('CodeSystem/cause', 'ValueSet/causes') },
+      'ValueSet/$validate-code': {
+        url: systems.cause.replace('CodeSystem/cause', 'ValueSet/causes'),
+        system: systems.cause,
+        code: 'diabetic-polyneuropathy',
+      },
+      'ConceptMap/$translate': { system: systems.cause, code: 'diabetic-polyneuropathy' },
+    };
+    const statement = (await ask('metadata', {})).json<CapabilityStatement>();
+    const listed = (statement.rest?.[0]?.resource ?? []).flatMap(({ type, operation = [] }) =>
+      operation.map(({ name, definition }) => ({ path: `${type}/$${name}`, definition })),
+    );
+    expect(listed.map(({ path }) => path).sort()).toEqual(Object.keys(questions).sort());
+    for (const { path, definition } of listed) {
+      const [, id] = definition.split('OperationDefinition/');
+      expect(hl7Resource(`OperationDefinition-${id}.json`)).toMatchObject({ url: definition });
+      expect([path, (await ask(path, questions[path] ?? {})).status]).toEqual([path, 200]);
+    }
   });
 
   it('never fails on its own side, whatever is asked', async () => {
