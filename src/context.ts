@@ -19,6 +19,8 @@ import { startExportWorker } from './store/export-worker.ts';
 import { openStores } from './store/open-stores.ts';
 import { createAssessor } from './summary/assess.ts';
 import { localisationAnswer } from './summary/localisation-answer.ts';
+import { expandValueSet } from './terminology/expand.ts';
+import { indexCodes } from './terminology/hierarchy.ts';
 import { loadConformance } from './terminology/load.ts';
 
 /** Folder of package.json, the same number of steps up from `src` and from `dist`. */
@@ -36,6 +38,8 @@ export async function createContext(config: Config): Promise<AppContext> {
   const steps = createExamSteps(compiledFiles());
   const logger = createLogger(config);
   const now = () => new Date();
+  const conformance = loadConformance(rootDir);
+  const codes = indexCodes(conformance);
   return {
     exams,
     resources,
@@ -46,7 +50,11 @@ export async function createContext(config: Config): Promise<AppContext> {
     prepare: steps.prepare,
     records: createExamRecords(steps, exams, now),
     catalogue: Buffer.from(JSON.stringify(catalogueDocument()), 'utf8'),
-    conformance: loadConformance(rootDir),
+    conformance,
+    terminology: {
+      expandValueSet: (url) => expandValueSet(conformance, codes, url),
+      descendants: (system, code) => codes.descendants(system, code).filter((below) => below !== code),
+    },
     files: publishedFiles(rootDir),
     software: { version: packageVersion(), releaseDate },
     bodyLimitBytes: config.bodyLimitBytes,

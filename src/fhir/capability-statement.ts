@@ -1,15 +1,41 @@
-import type { CapabilityStatement, CapabilityStatementRestResourceOperation } from 'fhir/r4.js';
+import type {
+  CapabilityStatement,
+  CapabilityStatementRestResource,
+  CapabilityStatementRestResourceOperation,
+  CapabilityStatementRestResourceSearchParam,
+} from 'fhir/r4.js';
 import { canonicalBase } from '../terminology/systems.ts';
+
+/** What can be done with a type of resource that is kept. */
+export interface KeptType {
+  readonly type: string;
+  readonly searchParam: readonly CapabilityStatementRestResourceSearchParam[];
+  readonly searchInclude: readonly string[];
+  readonly searchRevInclude: readonly string[];
+  /** Beside reading, history and search. */
+  readonly interactions?: readonly ('create' | 'update')[];
+  readonly operations?: readonly { readonly name: string; readonly definition: string }[];
+}
+
+/** An operation of the whole server. */
+export interface ServerOperation {
+  readonly name: string;
+  readonly definition: string;
+}
 
 /**
  * What the FHIR side can do, and nothing more.
  * @param software.version     version of the service
  * @param software.releaseDate ISO date of that version
- * @param resourceTypes        the types that can be read by id and searched by `url`
+ * @param resourceTypes        the conformance types, which can be read by id and searched by `url`
+ * @param kept                 the types made from examinations and those that analysts add
+ * @param operations           those of the whole server
  */
 export function capabilityStatement(
   software: { readonly version: string; readonly releaseDate: string },
   resourceTypes: readonly string[],
+  kept: readonly KeptType[],
+  operations: readonly ServerOperation[],
 ): CapabilityStatement {
   return {
     resourceType: 'CapabilityStatement',
@@ -29,24 +55,43 @@ export function capabilityStatement(
       {
         mode: 'server',
         documentation:
-          'The published profiles, value sets and code systems. Examinations are posted to /exams, outside the FHIR base, and answered with a transaction Bundle.',
-        resource: [...resourceTypes].sort().map((type) => ({
-          type: type as 'StructureDefinition',
-          interaction: [{ code: 'read' as const }, { code: 'search-type' as const }],
-          versioning: 'no-version' as const,
-          ...terminologyOperations(type),
-          searchParam: [
-            {
-              // HL7 defines the parameter once for all conformance types but the Questionnaire.
-              name: 'url',
-              definition: `http://hl7.org/fhir/SearchParameter/${type === 'Questionnaire' ? type : 'conformance'}-url`,
-              type: 'uri' as const,
-              documentation: 'Canonical address, whole; a version may follow after a vertical bar.',
-            },
-          ],
-        })),
+          'Findings, impressions and proposals of examinations, and the published profiles, value sets and code systems. Examinations are posted to /exams, outside the FHIR base, and answered with a transaction Bundle.',
+        resource: [...kept.map(keptResource), ...[...resourceTypes].sort().map(conformanceResource)],
+        operation: operations.map(({ name, definition }) => ({ name, definition })),
       },
     ],
+  };
+}
+
+function conformanceResource(type: string): CapabilityStatementRestResource {
+  return {
+    type: type as 'StructureDefinition',
+    interaction: [{ code: 'read' as const }, { code: 'search-type' as const }],
+    versioning: 'no-version' as const,
+    ...terminologyOperations(type),
+    searchParam: [
+      {
+        // HL7 defines the parameter once for all conformance types but the Questionnaire.
+        name: 'url',
+        definition: `http://hl7.org/fhir/SearchParameter/${type === 'Questionnaire' ? type : 'conformance'}-url`,
+        type: 'uri' as const,
+        documentation: 'Canonical address, whole; a version may follow after a vertical bar.',
+      },
+    ],
+  };
+}
+
+function keptResource(kept: KeptType): CapabilityStatementRestResource {
+  const { type, searchParam, searchInclude, searchRevInclude, interactions = [], operations = [] } = kept;
+  const codes = ['read', 'vread', 'history-instance', 'history-type', ...interactions, 'search-type'] as const;
+  return {
+    type: type as 'Observation',
+    interaction: codes.map((code) => ({ code })),
+    versioning: interactions.includes('update') ? 'versioned-update' : 'versioned',
+    ...(searchInclude.length === 0 ? {} : { searchInclude: [...searchInclude] }),
+    ...(searchRevInclude.length === 0 ? {} : { searchRevInclude: [...searchRevInclude] }),
+    searchParam: [...searchParam],
+    ...(operations.length === 0 ? {} : { operation: operations.map((one) => ({ ...one })) }),
   };
 }
 

@@ -3,7 +3,7 @@ import { systems } from '../terminology/systems.ts';
 
 /** One thing that went wrong, in the terms of the service. */
 export interface OutcomeIssue {
-  readonly severity: 'fatal' | 'error';
+  readonly severity: 'fatal' | 'error' | 'warning';
   /** FHIR issue type. */
   readonly type: OperationOutcomeIssue['code'];
   /** The service's own stable code, upper snake case. */

@@ -1,6 +1,6 @@
 import type { Logger } from 'pino';
-import type { ExamRepository } from '../store/exam-repository.ts';
 import type { Terminology } from '../search/read-token.ts';
+import type { ExamRepository } from '../store/exam-repository.ts';
 import type { ExportRepository } from '../store/export-store.ts';
 import type { ExportWorker } from '../store/export-worker.ts';
 import type { ResourceRepository } from '../store/resource-repository.ts';

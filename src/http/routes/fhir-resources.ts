@@ -4,7 +4,7 @@ import { historySet, type ResultLink, searchset } from '../../fhir/result-set.ts
 import { type Extent, withExtent } from '../../fhir/summarised.ts';
 import { NotFoundError, RequestError } from '../../kernel/errors.ts';
 import { searchedTypes } from '../../search/parameters.ts';
-import { readSearch, type SearchRequest } from '../../search/read-search.ts';
+import { notUnderstood, readSearch, type SearchRequest } from '../../search/read-search.ts';
 import type { Presentation } from '../../search/result-parameters.ts';
 import type { HistoryQuery, StoredResource } from '../../store/resource-repository.ts';
 import type { AppContext } from '../app-context.ts';
@@ -137,7 +137,10 @@ function readPresentation(req: Request): Presentation {
   if (summary !== undefined && !['true', 'text', 'data', 'false'].includes(summary)) {
     throw new RequestError('BAD_REQUEST', '_summary of one resource must be one of: true, text, data, false.');
   }
-  const elements = query.get('_elements')?.split(',').filter((name) => name !== '');
+  const elements = query
+    .get('_elements')
+    ?.split(',')
+    .filter((name) => name !== '');
   return {
     ...(summary === undefined ? {} : { summary: summary as 'true' }),
     ...(elements === undefined ? {} : { elements }),
@@ -160,19 +163,13 @@ function instantOf(name: string, text: string): number {
 }
 
 function linkTo(address: string, parameters: readonly (readonly [string, string])[]): string {
-  const query = new URLSearchParams(parameters.map(([name, value]) => [name, value]));
+  const query = new URLSearchParams(parameters.map(([name, value]): [string, string] => [name, value]));
   return parameters.length === 0 ? address : `${address}?${query}`;
 }
 
 /** Says what did not take effect; a parameter that is quietly left out would look like a wider answer. */
-function outcomeOf({ ignored }: SearchRequest) {
+function outcomeOf({ ignored, query }: SearchRequest) {
   if (ignored.length === 0) return undefined;
-  return operationOutcome([
-    {
-      severity: 'warning',
-      type: 'not-supported',
-      code: 'BAD_REQUEST',
-      text: `${ignored.length} of the search parameters did not take effect; the self link has those that did.`,
-    },
-  ]);
+  const text = `${notUnderstood(query.type, ignored).message} The self link has the parameters that took effect.`;
+  return operationOutcome([{ severity: 'warning', type: 'not-supported', code: 'BAD_REQUEST', text }]);
 }

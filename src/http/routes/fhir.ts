@@ -5,21 +5,21 @@ import { NotFoundError } from '../../kernel/errors.ts';
 import { type ConformanceResource, conformanceTypes } from '../../terminology/load.ts';
 import { answerJson, mediaTypes } from '../answer.ts';
 import type { AppContext } from '../app-context.ts';
+import { keptTypes, serverOperations } from '../capabilities.ts';
 import { endpoint, newRouter } from '../endpoint.ts';
-import { oneOf, readQuery } from '../query.ts';
-
-const jsonFormats = ['json', 'application/json', 'application/fhir+json'] as const;
+import { checkFormat } from '../fhir-answer.ts';
+import { readQuery } from '../query.ts';
 
 /** The FHIR side: what the service says about itself, and read and search of the conformance resources. */
 export function fhirRoutes({ conformance, software }: AppContext): Router {
   const router = newRouter();
   const served = conformanceTypes.filter((type) => conformance.list().some((entry) => entry.type === type));
-  const capabilities = capabilityStatement(software, served);
+  const capabilities = capabilityStatement(software, served, keptTypes(), serverOperations);
 
   endpoint(router, '/fhir/metadata', {
     get: [
       (req, res) => {
-        checkFormat(readQuery(req, ['_format']));
+        checkFormat(readQuery(req, ['_format']).get('_format'));
         answerJson(res, 200, mediaTypes.fhir, capabilities);
       },
     ],
@@ -30,7 +30,7 @@ export function fhirRoutes({ conformance, software }: AppContext): Router {
       get: [
         (req, res) => {
           const query = readQuery(req, ['_format', 'url']);
-          checkFormat(query);
+          checkFormat(query.get('_format'));
           const url = query.get('url');
           const found = url === undefined ? conformance.ofType(type) : [conformance.byUrl(url)];
           const matches = found.filter((resource) => resource?.resourceType === type) as ConformanceResource[];
@@ -41,7 +41,7 @@ export function fhirRoutes({ conformance, software }: AppContext): Router {
     endpoint(router, `/fhir/${type}/:id`, {
       get: [
         (req, res) => {
-          checkFormat(readQuery(req, ['_format']));
+          checkFormat(readQuery(req, ['_format']).get('_format'));
           const resource = conformance.get(type, String(req.params.id));
           if (resource === undefined) throw new NotFoundError(`There is no ${type} with this id.`);
           answerJson(res, 200, mediaTypes.fhir, resource);
@@ -50,12 +50,6 @@ export function fhirRoutes({ conformance, software }: AppContext): Router {
     });
   }
   return router;
-}
-
-/** XML is not offered; `_format` may only ask for what is answered anyway. */
-function checkFormat(query: ReadonlyMap<'_format' | 'url', string>): void {
-  const format = query.get('_format');
-  if (format !== undefined) oneOf('_format', format.replaceAll(' ', '+'), jsonFormats);
 }
 
 function searchset(type: string, url: string | undefined, matches: readonly ConformanceResource[]): Bundle {

@@ -153,7 +153,9 @@ export function maskOf(filter: Exclude<PlannedFilter, { kind: 'moment' }>): Sql 
     case 'range':
       return sql`coalesce((SELECT bit_or(mask) FROM range_posting WHERE param = ${filter.param} AND moment = d.moment AND part = d.part AND (${filter.condition})), 0)`;
     case 'masks': {
-      const cases = [...filter.masks].map(([part, mask]) => sql`WHEN CAST(${part} AS bigint) THEN CAST(${mask} AS bigint)`);
+      const cases = [...filter.masks].map(
+        ([part, mask]) => sql`WHEN CAST(${part} AS bigint) THEN CAST(${mask} AS bigint)`,
+      );
       return cases.length === 0 ? sql`0` : sql`(CASE d.part ${join(cases, ' ')} ELSE 0 END)`;
     }
   }

@@ -1,0 +1,17 @@
+import type { KeptType, ServerOperation } from '../fhir/capability-statement.ts';
+import { searchIncludesFor, searchParamsFor, searchRevIncludesFor } from '../search/capability.ts';
+import { searchedTypes } from '../search/parameters.ts';
+
+/** The types that are kept and what each can be searched by. */
+export function keptTypes(): readonly KeptType[] {
+  return searchedTypes.map((type) => ({
+    type,
+    searchParam: searchParamsFor(type),
+    searchInclude: searchIncludesFor(type),
+    searchRevInclude: searchRevIncludesFor(type),
+  }));
+}
+
+export const serverOperations: readonly ServerOperation[] = [
+  { name: 'export', definition: 'http://hl7.org/fhir/uv/bulkdata/OperationDefinition/export' },
+];
