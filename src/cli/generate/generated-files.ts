@@ -17,6 +17,7 @@ import type { OpenTables } from './open-tables.ts';
 import { profileDefinitions } from './profiles.ts';
 import { examQuestionnaire } from './questionnaire.ts';
 import { gradesValueSet, scaleResources, subsetValueSets } from './scale-resources.ts';
+import { searchParameters } from './search-parameters.ts';
 
 /** Day of the last change of meaning in the published resources; changed by hand, so that output depends on no clock. */
 const publicationDate = '2026-11-25';
@@ -46,12 +47,16 @@ function conformanceResources(release: Release, tables: OpenTables): Conformance
     ...faultResources(release),
     ...openValueSets(release, tables),
     ...profileDefinitions(release, r4Definition),
+    ...searchParameters(release),
     examQuestionnaire(release),
   ];
 }
 
+/** What describes resources and requests; the rest is vocabulary. */
+const profileTypes: ReadonlySet<string> = new Set(['Questionnaire', 'SearchParameter', 'StructureDefinition']);
+
 function filePath(resource: ConformanceResource): string {
-  const isProfile = resource.resourceType === 'StructureDefinition' || resource.resourceType === 'Questionnaire';
+  const isProfile = profileTypes.has(resource.resourceType);
   return `${isProfile ? 'profiles/fhir' : 'terminology'}/${resource.resourceType}-${resource.id}.json`;
 }
 
