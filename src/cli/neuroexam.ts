@@ -1,5 +1,6 @@
 #!/usr/bin/env node
 import { extname } from 'node:path';
+import { Worker } from 'node:worker_threads';
 import { Command, CommanderError } from 'commander';
 import { AppError } from '../kernel/errors.ts';
 import { allCommands } from './commands/all-commands.ts';
@@ -24,9 +25,17 @@ const surroundings: Surroundings = {
     const compiled = compiledFiles();
     return simulationModel(createExamReader(compiled?.validators), compiled?.model?.states);
   },
-  // The same module before and after the build.
-  convertWorker: new URL(`./convert-worker${extname(import.meta.url)}`, import.meta.url),
+  startConvertWorker,
 };
+
+/** From the build, or from the sources: there, Node 20 does not hand the loader of TypeScript on to workers. */
+function startConvertWorker(): Worker {
+  const extension = extname(import.meta.url);
+  const module = new URL(`./convert-worker${extension}`, import.meta.url);
+  if (extension !== '.ts') return new Worker(module);
+  const load = `import('tsx/esm/api').then(({ register }) => { register(); return import('${module.href}'); })`;
+  return new Worker(load, { eval: true });
+}
 
 const program = new Command('neuroexam').description(
   'The neurological examination as FHIR: run the service, convert, check and invent exams.',

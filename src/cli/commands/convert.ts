@@ -35,7 +35,7 @@ interface Options {
 /** Milliseconds between two entries of the journal. */
 const journalEveryMs = 250;
 
-export function convertCommand({ convertWorker }: Surroundings): Command {
+export function convertCommand({ startConvertWorker }: Surroundings): Command {
   return new Command('convert')
     .description('Convert exams to FHIR: NDJSON in, one exam a line; NDJSON out, one Bundle a line, in the same order.')
     .argument('<input>', 'file of exams as NDJSON, or - for standard input')
@@ -61,16 +61,20 @@ again is a warning, and both exams are converted. With --type resources the soft
 While it runs OUT.journal and OUT.seen stand beside the output. Exit codes: 0 fine, 1 some lines had faults, 2 wrong use.`,
     )
     .action(async (input: string, options: Options) => {
-      process.exitCode = await convert(input, options, convertWorker);
+      process.exitCode = await convert(input, options, startConvertWorker);
     });
 }
 
-async function convert(input: string, options: Options, worker: URL): Promise<number> {
+async function convert(
+  input: string,
+  options: Options,
+  startWorker: Surroundings['startConvertWorker'],
+): Promise<number> {
   if (options.resume && (input === '-' || options.out === '-')) {
     throw new UsageError('--resume needs a file as input and --out with a file.');
   }
   const began = performance.now();
-  const pool = startWorkers(worker, options.jobs);
+  const pool = startWorkers(startWorker, options.jobs);
   const now = Date.now();
   try {
     const { progress, start } =

@@ -1,3 +1,4 @@
+import type { Worker } from 'node:worker_threads';
 import type { ExamSteps } from '../../http/exam-steps.ts';
 import type { SimulationModel } from '../simulated/simulated-patient.ts';
 
@@ -12,8 +13,8 @@ export interface Surroundings {
   readonly startService: (env: NodeJS.ProcessEnv) => Promise<{ readonly url: string; stop(): Promise<void> }>;
   readonly loadSteps: () => Promise<ExamSteps>;
   readonly loadModel: () => Promise<SimulationModel>;
-  /** Module of a worker that converts lines. */
-  readonly convertWorker: URL;
+  /** A worker that answers batches of lines. */
+  readonly startConvertWorker: () => Worker;
 }
 
 /** The command was used in a way that cannot be meant; the message says what was expected. */

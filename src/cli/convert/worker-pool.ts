@@ -1,4 +1,4 @@
-import { Worker } from 'node:worker_threads';
+import type { Worker } from 'node:worker_threads';
 import type { BatchAnswer, BatchTask } from './convert-batch.ts';
 
 interface Waiting {
@@ -13,9 +13,9 @@ export interface WorkerPool {
 }
 
 /** Workers that answer their batches in the order in which they were given. */
-export function startWorkers(module: URL, jobs: number): WorkerPool {
+export function startWorkers(start: () => Worker, jobs: number): WorkerPool {
   const workers = Array.from({ length: jobs }, () => {
-    const worker = new Worker(module);
+    const worker = start();
     const waiting: Waiting[] = [];
     worker.on('message', (answer: BatchAnswer) => waiting.shift()?.resolve(answer));
     worker.on('error', () => {

@@ -2,7 +2,7 @@ import type { Item } from '../../exam/catalogue/item.ts';
 import { sectionOf } from '../../exam/catalogue/sections.ts';
 import { valueProperty } from '../../exam/schema/section-schemas.ts';
 import { noLesionIndex } from '../../localisation/hypotheses/hypotheses.ts';
-import { columnName, type StateColumns } from '../../localisation/inference/columns.ts';
+import { type Column, columnName, type StateColumns } from '../../localisation/inference/columns.ts';
 import type { Context } from '../../localisation/observation/context.ts';
 import type { ObservedValue } from '../../localisation/observation/observed.ts';
 import type { ProbeTarget } from '../../localisation/observation/probe-models.ts';
@@ -22,6 +22,9 @@ export interface Found {
   readonly value: ObservedValue;
 }
 
+/** The column of each target, by the object: thousands are asked of every person, and their names are slow to make. */
+const known = new WeakMap<StateColumns, Map<ProbeTarget, Column | null>>();
+
 /** A lesion beside which an examiner stands: what is found is drawn from the observation model and fixed by the seed. */
 export class Bedside {
   private readonly columns: StateColumns;
@@ -29,6 +32,7 @@ export class Bedside {
   private readonly context: Context;
   private readonly number: number;
   private readonly seed: string;
+  private readonly met: Map<ProbeTarget, Column | null>;
 
   /** @param index the lesion, among the hypotheses */
   constructor(columns: StateColumns, index: number, context: Context, seed: string) {
@@ -37,12 +41,22 @@ export class Bedside {
     this.context = context;
     this.number = columns.contextNumber(context);
     this.seed = seed;
+    this.met = known.get(columns) ?? new Map();
+    known.set(columns, this.met);
+  }
+
+  private column(target: ProbeTarget): Column | null {
+    const met = this.met.get(target);
+    if (met !== undefined) return met;
+    const column = this.columns.column(target);
+    this.met.set(target, column);
+    return column;
   }
 
   /** How much oftener an item is abnormal in this person than in health; 0 where nothing can be drawn from it. */
   trouble(target: ProbeTarget): number {
     const { columns } = this;
-    const column = columns.column(target);
+    const column = this.column(target);
     if (column === null) return 0;
     const state = columns.stateOf(column, this.index);
     const healthy = columns.stateOf(column, noLesionIndex);
@@ -54,7 +68,7 @@ export class Bedside {
   /** What the examiner finds; null where the model has nothing to say. `isComplaint`: something is known to be wrong there. */
   find(target: ProbeTarget, isComplaint = false): Found | null {
     const { columns } = this;
-    const column = columns.column(target);
+    const column = this.column(target);
     if (column === null) return null;
     const { width, chance } = columns.reading(column, this.context, this.number).table;
     const state = columns.stateOf(column, this.index);

@@ -19,7 +19,7 @@ const visitShares = [0.6, 0.22, 0.12, 0.06];
 /** Least and greatest days between two visits. */
 const betweenVisits = [7, 240] as const;
 /** Share of exams that are corrected later, and of these, the share that is taken back as entered in error. Judged. */
-const correctedShare = 0.04;
+const correctedShare = 0.05;
 const takenBackShare = 0.2;
 
 export interface InventedOptions {
