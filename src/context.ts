@@ -63,18 +63,23 @@ export async function createContext(config: Config): Promise<AppContext> {
 }
 
 /** What the build has worked out beforehand. */
-interface Compiled {
+export interface Compiled {
   readonly model: CompiledModel | null;
   readonly validators: QuickValidators;
 }
 
 /** The files that the build writes beside this one; a run from the sources has none and works everything out itself. */
-function compiledFiles(): Compiled | null {
+export function compiledFiles(): Compiled | null {
   const modelFile = new URL('compiled-model.bin', import.meta.url);
   const schemasFile = new URL('compiled-schemas.cjs', import.meta.url);
   if (!existsSync(modelFile) || !existsSync(schemasFile)) return null;
   const validators = createRequire(import.meta.url)(fileURLToPath(schemasFile)) as QuickValidators;
   return { model: unpackModel(readFileSync(modelFile)), validators };
+}
+
+/** The pure steps as the service has them, for commands and their workers. */
+export function loadExamSteps(): ExamSteps {
+  return createExamSteps(compiledFiles());
 }
 
 /** The pure steps with their tables compiled; takes a moment, so it is done once. */

@@ -1,30 +1,4 @@
-import { readConfig } from './config.ts';
-import { AppError, ConfigError, StoreError } from './kernel/errors.ts';
-import { startService, stopOnSignals } from './service.ts';
+import { startFromEnvironment } from './start.ts';
 
-/** Starts the service from the environment and stops it on a signal. */
-try {
-  const config = readConfig(process.env);
-  if (config.isOpenToNetwork) {
-    process.stderr.write(
-      'WARNING: open to the network without access control; who reaches this port reads every exam.\n',
-    );
-  }
-  const service = await startService(config);
-  stopOnSignals(service);
-  process.stdout.write(`neuroexam-fhir ready at ${service.url}\n`);
-} catch (error) {
-  process.stderr.write(`neuroexam-fhir cannot start: ${reasonOf(error)}\n`);
-  process.exitCode = 1;
-}
-
-function reasonOf(error: unknown): string {
-  if (error instanceof ConfigError) return error.problems.join('\n  ');
-  if (error instanceof StoreError) return `${error.message} DATA_DIR and DATABASE_URL say where the store is.`;
-  if (error instanceof AppError) return error.message;
-  const code = error instanceof Error && 'code' in error ? String(error.code) : '';
-  if (code === 'EADDRINUSE') return 'the port is in use; set PORT to another one, or to 0 for a free one.';
-  if (/^(EACCES|EADDRNOTAVAIL|ENOTFOUND|EAI_AGAIN)$/.test(code)) return `HOST and PORT cannot be used (${code}).`;
-  // Nothing of a request can be in here: no request has been accepted yet.
-  return error instanceof Error ? (error.stack ?? error.message) : String(error);
-}
+const exitCode = await startFromEnvironment(process.env);
+if (exitCode !== undefined) process.exitCode = exitCode;

@@ -15,7 +15,7 @@ import { reportSequential, reportSimulation } from './evaluate/report-simulation
 import { resultsOf } from './evaluate/results.ts';
 import { examineInOrder } from './evaluate/sequential.ts';
 import { simulate } from './evaluate/simulate.ts';
-import { simulationModel } from './evaluate/simulated-patient.ts';
+import { simulationModel } from './simulated/simulated-patient.ts';
 
 /** `npm run evaluate -- [FOLDER] [options]`: how often the localisation is right, for a person; `--help` says more. */
 

@@ -1,10 +1,10 @@
 import { describe, expect, it } from 'vitest';
-import { Chance, chanceFrom, pick } from '../../src/cli/evaluate/random.ts';
 import { reportSequential, reportSimulation } from '../../src/cli/evaluate/report-simulation.ts';
-import { routine } from '../../src/cli/evaluate/routine.ts';
 import { examineInOrder } from '../../src/cli/evaluate/sequential.ts';
 import { simulate } from '../../src/cli/evaluate/simulate.ts';
-import { SimulatedPatient, simulationModel } from '../../src/cli/evaluate/simulated-patient.ts';
+import { Chance, chanceFrom, pick } from '../../src/cli/simulated/random.ts';
+import { routine } from '../../src/cli/simulated/routine.ts';
+import { SimulatedPatient, simulationModel } from '../../src/cli/simulated/simulated-patient.ts';
 import { columnName } from '../../src/localisation/inference/columns.ts';
 import { createLocaliser } from '../../src/localisation/localise.ts';
 import { reader } from '../exam/support/read.ts';

@@ -4,10 +4,11 @@ import { columnName } from '../../localisation/inference/columns.ts';
 import type { Localisation, NextExamination } from '../../localisation/localisation.ts';
 import type { Localiser } from '../../localisation/localise.ts';
 import type { ProbeTarget } from '../../localisation/observation/probe-models.ts';
+import type { Found } from '../simulated/bedside.ts';
+import { everything, partOf, routine } from '../simulated/routine.ts';
+import { SimulatedPatient, type SimulationModel } from '../simulated/simulated-patient.ts';
 import { sureFrom } from './judge.ts';
-import { everything, partOf, routine } from './routine.ts';
 import { namesSite } from './simulate.ts';
-import { type Found, SimulatedPatient, type SimulationModel } from './simulated-patient.ts';
 
 /** Most items that are examined beyond the complaint. */
 export const itemsAtMost = 40;

@@ -4,11 +4,11 @@ import { columnName } from '../../localisation/inference/columns.ts';
 import type { RankedLocalisation } from '../../localisation/localisation.ts';
 import type { Localiser } from '../../localisation/localise.ts';
 import type { ProbeTarget } from '../../localisation/observation/probe-models.ts';
+import { everything, partOf, routine } from '../simulated/routine.ts';
+import { SimulatedPatient, type SimulationModel } from '../simulated/simulated-patient.ts';
 import type { Expectation } from './evaluation-case.ts';
 import { type Share, share } from './figures.ts';
 import { type Judgement, judge } from './judge.ts';
-import { everything, partOf, routine } from './routine.ts';
-import { SimulatedPatient, type SimulationModel } from './simulated-patient.ts';
 
 export interface Simulation {
   readonly judgements: readonly Judgement[];

@@ -1,0 +1,14 @@
+import type { Command } from 'commander';
+import { checkCommand } from './check.ts';
+import { convertCommand } from './convert.ts';
+import { loadDemoCommand } from './load-demo.ts';
+import { serveCommand } from './serve.ts';
+import type { Surroundings } from './surroundings.ts';
+
+/** Every subcommand, in the order of the help; a further one is a file beside these and a line here. */
+export const allCommands: readonly ((surroundings: Surroundings) => Command)[] = [
+  serveCommand,
+  convertCommand,
+  checkCommand,
+  loadDemoCommand,
+];

@@ -1,0 +1,36 @@
+import { readConfig } from './config.ts';
+import { AppError, ConfigError, StoreError } from './kernel/errors.ts';
+import { startService, stopOnSignals } from './service.ts';
+
+/**
+ * Starts the service from an environment and stops it on a signal; prints one line with its address when it answers.
+ * @returns nothing once it runs; an exit code when it cannot start, for a reason that was told on the error stream
+ */
+export async function startFromEnvironment(env: NodeJS.ProcessEnv): Promise<number | undefined> {
+  try {
+    const config = readConfig(env);
+    if (config.isOpenToNetwork) {
+      process.stderr.write(
+        'WARNING: open to the network without access control; who reaches this port reads every exam.\n',
+      );
+    }
+    const service = await startService(config);
+    stopOnSignals(service);
+    process.stdout.write(`neuroexam-fhir ready at ${service.url}\n`);
+    return undefined;
+  } catch (error) {
+    process.stderr.write(`neuroexam-fhir cannot start: ${reasonOf(error)}\n`);
+    return 1;
+  }
+}
+
+function reasonOf(error: unknown): string {
+  if (error instanceof ConfigError) return error.problems.join('\n  ');
+  if (error instanceof StoreError) return `${error.message} DATA_DIR and DATABASE_URL say where the store is.`;
+  if (error instanceof AppError) return error.message;
+  const code = error instanceof Error && 'code' in error ? String(error.code) : '';
+  if (code === 'EADDRINUSE') return 'the port is in use; set PORT to another one, or to 0 for a free one.';
+  if (/^(EACCES|EADDRNOTAVAIL|ENOTFOUND|EAI_AGAIN)$/.test(code)) return `HOST and PORT cannot be used (${code}).`;
+  // Nothing of a request can be in here: no request has been accepted yet.
+  return error instanceof Error ? (error.stack ?? error.message) : String(error);
+}

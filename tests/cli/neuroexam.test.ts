@@ -1,0 +1,158 @@
+import { spawn, spawnSync } from 'node:child_process';
+import { once } from 'node:events';
+import { existsSync, readFileSync, rmSync, statSync, writeFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { setTimeout } from 'node:timers/promises';
+import { fileURLToPath } from 'node:url';
+import { afterEach, beforeEach, describe, expect, it } from 'vitest';
+import { exampleExam } from '../support/example-exam.ts';
+import { startTestService, temporaryFolder } from '../support/service.ts';
+
+const root = fileURLToPath(new URL('../..', import.meta.url));
+const command = ['--import', 'tsx', 'src/cli/neuroexam.ts'];
+
+describe('the command line', () => {
+  let folder: string;
+  beforeEach(() => {
+    folder = temporaryFolder();
+  });
+  afterEach(() => rmSync(folder, { recursive: true, force: true }));
+
+  function run(args: readonly string[], input = '') {
+    const options = { cwd: root, input, timeout: 120_000, maxBuffer: 2 ** 28 };
+    const { status, stdout, stderr } = spawnSync(process.execPath, [...command, ...args], options);
+    return { status, stdout: stdout.toString(), stderr: stderr.toString() };
+  }
+  const inFolder = (name: string) => join(folder, name);
+
+  it('explains every command, and answers wrong use with 2 and nothing on standard output', () => {
+    const { status, stdout } = run(['--help']);
+    expect(status).toBe(0);
+    for (const name of ['serve', 'convert', 'check', 'load-demo']) expect(stdout).toContain(name);
+    for (const wrong of [
+      ['convrt'],
+      ['convert'],
+      ['convert', inFolder('none')],
+      ['load-demo'],
+      ['check', '-f', 'xml', 'a'],
+    ]) {
+      const answer = run(wrong);
+      expect({ wrong, status: answer.status, stdout: answer.stdout }).toEqual({ wrong, status: 2, stdout: '' });
+      expect(answer.stderr).not.toMatch(/\n +at /);
+    }
+  });
+
+  it('converts standard input to standard output in order, tells faults apart, and says nothing of a person', () => {
+    const good = JSON.stringify(exampleExam({}, 'foot-drop'));
+    const bad = JSON.stringify(
+      exampleExam({
+        findings: { power: [{ movement: 'ankle-dorsiflexio', side: 'left', grade: '3', note: 'Secret' }] },
+      }),
+    );
+    const input = `${good}\r\n\n${bad}\n{"Secret\n${good}`;
+    const { status, stdout, stderr } = run(['convert', '-', '--jobs', '2', '--type', 'document'], input);
+    expect(status).toBe(1);
+    const bundles = stdout
+      .trimEnd()
+      .split('\n')
+      .map((line) => JSON.parse(line) as { type: string });
+    expect(bundles.map(({ type }) => type)).toEqual(['document', 'document']);
+    expect(bundles[0]).toEqual(bundles[1]);
+    const lines = stderr.trimEnd().split('\n');
+    const faults = lines.slice(0, -1).map((line) => JSON.parse(line) as Record<string, unknown>);
+    expect(faults.map(({ line, severity, code, pointer }) => [line, severity, code, pointer])).toEqual([
+      [3, 'error', 'UNKNOWN_KEY', '/findings/power/0/movement'],
+      [4, 'error', 'NOT_JSON', ''],
+      [5, 'warning', 'IDENTIFIER_IN_USE', '/identifier'],
+    ]);
+    expect(faults[0]?.suggestion).toBe('ankle-dorsiflexion');
+    expect(lines.at(-1)).toMatch(/^2 exams, 2 faults, 1 warnings, /);
+    expect(stderr).not.toContain('Secret');
+  });
+
+  it('goes on after being killed as if nothing had been, however often', async () => {
+    const input = inFolder('exams.ndjson');
+    expect(run(['load-demo', '--count', '150', '--out', input]).status).toBe(0);
+    const lines = readFileSync(input, 'utf8').split('\n');
+    lines.splice(40, 0, '{"bad": true}', '', lines[3] ?? '');
+    writeFileSync(input, lines.join('\n'));
+    const whole = inFolder('whole');
+    expect(run(['convert', input, '--out', whole, '--jobs', '1', '--type', 'resources']).status).toBe(1);
+
+    const out = inFolder('broken');
+    const args = ['convert', input, '--out', out, '--jobs', '2', '--type', 'resources', '--resume'];
+    let kills = 0;
+    let reached = 0;
+    for (;;) {
+      const child = spawn(process.execPath, [...command, ...args], { cwd: root, stdio: 'ignore' });
+      const exited = once(child, 'exit');
+      // Killed once the journal has come further than in the run before.
+      while (child.exitCode === null && child.signalCode === null) {
+        await setTimeout(5);
+        const offset = offsetIn(`${out}.journal`);
+        if (kills < 3 && offset > reached) {
+          reached = offset;
+          child.kill('SIGKILL');
+          kills += 1;
+          break;
+        }
+      }
+      const [code] = (await exited) as [number | null];
+      if (code !== null) {
+        expect(code).toBe(1);
+        break;
+      }
+      expect(statSync(out).size).toBeLessThan(statSync(whole).size);
+    }
+    expect(kills).toBe(3);
+    expect(readFileSync(out).equals(readFileSync(whole))).toBe(true);
+    expect(readFileSync(`${out}.faults.ndjson`, 'utf8')).toBe(readFileSync(`${whole}.faults.ndjson`, 'utf8'));
+    expect([existsSync(`${out}.journal`), existsSync(`${out}.seen`)]).toEqual([false, false]);
+  }, 240_000);
+
+  it('checks files for a person and for a program', () => {
+    const file = inFolder('exam.json');
+    writeFileSync(file, JSON.stringify(exampleExam({ status: 'finl' }), null, 2));
+    const text = run(['check', file]);
+    expect(text.status).toBe(1);
+    expect(text.stdout).toMatch(/exam\.json:\d+ \/status: .*final/);
+    expect(text.stderr).toMatch(/^1 exams in 1 files, 1 faults on 1 lines\n$/);
+    const line =
+      readFileSync(file, 'utf8')
+        .split('\n')
+        .findIndex((one) => one.includes('finl')) + 1;
+    const faults = JSON.parse(run(['check', '--format', 'json', file]).stdout) as { line: number; pointer: string }[];
+    expect(faults.map((fault) => [fault.line, fault.pointer])).toEqual([[line, '/status']]);
+    const fine = run(['check', '-'], JSON.stringify(exampleExam({})));
+    expect({ status: fine.status, stdout: fine.stdout }).toEqual({ status: 0, stdout: '' });
+  });
+
+  it('posts invented exams and their corrections to a running service', async () => {
+    const service = await startTestService();
+    try {
+      const load = async () => {
+        const args = [...command, 'load-demo', '--count', '12', '--seed', '2', '--to', service.url];
+        const child = spawn(process.execPath, args, { cwd: root });
+        let told = '';
+        child.stderr.on('data', (chunk: Buffer) => {
+          told += chunk.toString();
+        });
+        const [code] = (await once(child, 'exit')) as [number | null];
+        return { code, told };
+      };
+      const first = await load();
+      expect(first.told).toMatch(/^12 invented exams kept, [1-9]\d* of them corrected, 0 refused/);
+      expect(first.code).toBe(0);
+    } finally {
+      await service.stop();
+    }
+  });
+});
+
+function offsetIn(journal: string): number {
+  try {
+    return (JSON.parse(readFileSync(journal, 'utf8')) as { inputOffset: number }).inputOffset;
+  } catch {
+    return 0;
+  }
+}
