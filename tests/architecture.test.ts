@@ -15,6 +15,7 @@ const floors: readonly (readonly string[])[] = [
   ['workup'],
   ['summary'],
   ['fhir'],
+  ['views'],
   ['search'],
   ['store'],
   ['http', 'cli'],
