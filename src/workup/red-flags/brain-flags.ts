@@ -214,9 +214,18 @@ export const brainFlags: readonly RedFlagRule[] = [
       const inBrain = facts.kindProbability('hemisphere', 'brainstem', 'cerebellum') >= 0.5;
       const focal = inBrain ? facts.query.abnormalWhere(() => true) : facts.query.abnormal(brainSigns);
       const { pace } = facts.exam.onset;
-      const also = facts.told('seizure', ...(pace === 'chronic' ? [] : ['headache']), 'new-headache', 'morning-headache', 'cognitive-change', 'vomiting');
+      const isWeeks = pace !== 'chronic';
+      const also = facts.told(
+        'seizure',
+        ...(isWeeks ? ['headache'] : []),
+        'new-headache',
+        'morning-headache',
+        'cognitive-change',
+        'vomiting',
+      );
       // What has grown for more than three days is no stroke, even where its pace was called acute.
-      const slow = pace === 'subacute' || pace === 'chronic' || (pace !== 'hyperacute' && facts.beganWithin(3) === 'no');
+      const slow =
+        pace === 'subacute' || pace === 'chronic' || (pace !== 'hyperacute' && facts.beganWithin(3) === 'no');
       const isRecent = (facts.exam.onset.durationDays ?? 0) <= 730;
       // A brain lesion that grows over weeks is a mass until shown otherwise, with headache or without.
       const isGrowing = pace === 'subacute' && facts.kindProbability('hemisphere', 'brainstem') >= 0.5;
@@ -232,7 +241,7 @@ export const brainFlags: readonly RedFlagRule[] = [
 ];
 
 /** Days within which a deficit that came over hours to days, and lies in the brain, is treated as a stroke. */
-const stillAcute = 7;
+const stillAcute = 3;
 
 /** Days for which an attack that has passed still foretells a stroke. */
 const twoWeeks = 14;
@@ -255,7 +264,7 @@ export function oneSidedWeakness(facts: BedsideFacts): readonly Finding[] {
 function isSudden({ exam, beganWithin, kindProbability }: BedsideFacts): boolean {
   const { pace, durationDays } = exam.onset;
   if (pace === 'hyperacute') return beganWithin(7) === 'yes';
-  if ((pace !== undefined && pace !== 'acute') ) return false;
+  if (pace !== undefined && pace !== 'acute') return false;
   const inBrain = kindProbability('hemisphere', 'brainstem', 'cerebellum') >= 0.8;
   if (durationDays === undefined) return pace === 'acute' && inBrain;
   return durationDays <= 1 || (inBrain && durationDays <= stillAcute);
@@ -375,6 +384,7 @@ function checkWernicke(facts: BedsideFacts): Verdict | null {
   // In a drinker one sign of the three, newly come, is treated. Source: NICE CG100, recalled.
   const drinker = facts.told('alcohol-excess');
   const isPresumed = drinker.length > 0 && eyes.length + mental.length > 0 && facts.beganWithin(28) === 'yes';
-  if (!isTriad && !isPresumed && (risk.length === 0 || brainMet === 0 || brainMet + (diet.length > 0 ? 1 : 0) < 2)) return null;
+  if (!isTriad && !isPresumed && (risk.length === 0 || brainMet === 0 || brainMet + (diet.length > 0 ? 1 : 0) < 2))
+    return null;
   return present([...risk, ...findingReasons([...eyes, ...cerebellar, ...mental], 5)]);
 }

@@ -43,9 +43,7 @@ export const eyeFlags: readonly RedFlagRule[] = [
       const closed = red.length > 0 && pupil.length > 0 ? [...red, ...findingReasons(pupil, 2)] : [];
       const isRecent =
         facts.beganWithin(14) === 'yes' || (facts.exam.course === 'progressive' && facts.beganWithin(28) === 'yes');
-      return loss.length + closed.length > 0 && pace !== 'chronic' && isRecent
-        ? present([...loss, ...closed])
-        : null;
+      return loss.length + closed.length > 0 && pace !== 'chronic' && isRecent ? present([...loss, ...closed]) : null;
     },
   },
   {

@@ -2,7 +2,14 @@ import type { Reason } from '../../causes/ranked-cause.ts';
 import { findingReasons, missing } from '../../causes/reasons.ts';
 import { fromMemory, read, recalled } from '../../kernel/cite.ts';
 import type { BedsideFacts } from '../bedside-facts.ts';
-import { brainSigns, clouded, headache, oneSidedWeakness, reducedConsciousness, suddenFocalSigns } from './brain-flags.ts';
+import {
+  brainSigns,
+  clouded,
+  headache,
+  oneSidedWeakness,
+  reducedConsciousness,
+  suddenFocalSigns,
+} from './brain-flags.ts';
 import { absent, notAssessable, present, type RedFlagRule, type Verdict } from './rule.ts';
 import { feverReasons } from './spinal-flags.ts';
 
@@ -282,9 +289,7 @@ export const headFlags: readonly RedFlagRule[] = [
         ...facts.told('stiffness', 'cramps', 'dysphagia'),
       ];
       const fits = spasms.length > 0 || (facts.told('lockjaw').length > 0 && wound.length > 0);
-      return jaw.length > 0 && fits && facts.beganWithin(28) !== 'no'
-        ? present([...jaw, ...spasms])
-        : null;
+      return jaw.length > 0 && fits && facts.beganWithin(28) !== 'no' ? present([...jaw, ...spasms]) : null;
     },
   },
   {
@@ -370,9 +375,7 @@ function isFungalRisk(facts: BedsideFacts): boolean {
     facts.query.hasAbnormal('inspection/proptosis') ||
     facts.query.hasAbnormal('cranial-nerves/ophthalmoplegia') ||
     (failing && facts.query.abnormal(eyeMovementSigns).length > 0);
-  return (
-    weakDefence && orbit && facts.told('facial-pain', 'red-eye').length > 0
-  );
+  return weakDefence && orbit && facts.told('facial-pain', 'red-eye').length > 0;
 }
 
 function checkVertigo(facts: BedsideFacts): Verdict | null {
@@ -380,8 +383,7 @@ function checkVertigo(facts: BedsideFacts): Verdict | null {
   const lasting = facts.told('continuous-vertigo');
   const vertigo = [...lasting, ...facts.told('vertigo')];
   const { pace } = facts.exam.onset;
-  if (vertigo.length === 0 || pace === 'chronic' || pace === 'subacute' || facts.beganWithin(14) !== 'yes')
-    return null;
+  if (vertigo.length === 0 || pace === 'chronic' || pace === 'subacute' || facts.beganWithin(14) !== 'yes') return null;
   const signs = query.abnormal(centralVestibularSigns);
   const isKnown = facts.told('similar-attacks-before', 'positional-vertigo').length > 0;
   const told = [

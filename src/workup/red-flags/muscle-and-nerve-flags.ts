@@ -197,7 +197,9 @@ export const muscleAndNerveFlags: readonly RedFlagRule[] = [
     source: fromMemory,
     check: (facts) => {
       const injury = facts.told('trauma', 'limb-fracture-or-dislocation', 'recent-surgery');
-      const lost = facts.query.abnormalWhere(({ item, value }) => item.section === 'power' && (value === '0' || value === '1'));
+      const lost = facts.query.abnormalWhere(
+        ({ item, value }) => item.section === 'power' && (value === '0' || value === '1'),
+      );
       return injury.length > 0 &&
         lost.length > 0 &&
         facts.beganWithin(14) === 'yes' &&
@@ -224,7 +226,14 @@ export const muscleAndNerveFlags: readonly RedFlagRule[] = [
       const sensory = facts.query.abnormalWhere(
         ({ modality }) => modality === 'vibration' || modality === 'joint-position',
       );
-      const told = facts.told('unsteadiness', 'difficulty-walking', 'leg-weakness', 'electric-shock-on-neck-flexion', 'paraesthesiae', 'numbness');
+      const told = facts.told(
+        'unsteadiness',
+        'difficulty-walking',
+        'leg-weakness',
+        'electric-shock-on-neck-flexion',
+        'paraesthesiae',
+        'numbness',
+      );
       return gas.length > 0 && signs.length + sensory.length + told.length > 0
         ? present([...gas, ...findingReasons([...signs, ...sensory], 4), ...told])
         : null;

@@ -43,7 +43,12 @@ export const neuromuscularFlags: readonly RedFlagRule[] = [
       if (told.length > 0 && isSymmetrical && isPlain && facts.beganWithin(28) === 'yes' && facts.maybeProgressing)
         return present([...told, ...findingReasons(lost, 4)]);
       const lostBoth = (['left', 'right'] as const).every((side) => lost.some((one) => one.side === side));
-      const story = facts.told('paraesthesiae', 'ascending-weakness', 'preceding-infection', 'preceding-gastroenteritis');
+      const story = facts.told(
+        'paraesthesiae',
+        'ascending-weakness',
+        'preceding-infection',
+        'preceding-gastroenteritis',
+      );
       const isGrowing = facts.exam.course === 'progressive' && facts.beganWithin(28) === 'yes';
       if (told.length > 0 && lostBoth && story.length > 0 && isPlain && isGrowing)
         return present([...told, ...story, ...findingReasons(lost, 2)]);
@@ -175,7 +180,11 @@ export const neuromuscularFlags: readonly RedFlagRule[] = [
       )
         return present([...gut, ...bulbar, ...floppy, ...findingReasons(cranial, 2)]);
       // A dry mouth or a gut that stands still, beside lids and throat, is not the junction of myasthenia.
-      const dry = [...facts.told('dry-mouth'), ...findingReasons(facts.query.abnormal(['autonomic/dry-mouth'])), ...gut];
+      const dry = [
+        ...facts.told('dry-mouth'),
+        ...findingReasons(facts.query.abnormal(['autonomic/dry-mouth'])),
+        ...gut,
+      ];
       const eyes = [...findingReasons(cranial, 3), ...facts.told('diplopia', 'drooping-eyelids')];
       if (dry.length > 0 && bulbar.length > 0 && eyes.length > 0 && afebrile && facts.beganWithin(7) === 'yes')
         return present([...dry, ...bulbar, ...eyes]);
@@ -307,7 +316,9 @@ function areflexicCranialPalsy(facts: BedsideFacts): readonly Reason[] {
   const isSymmetrical = (['left', 'right'] as const).every((side) => lost.some((finding) => finding.side === side));
   const faces = palsies.filter(({ item }) => item.key === 'facial-weakness');
   const bothFaces = new Set(faces.map(({ side }) => side)).size === 2;
-  return palsies.length > 0 && isSymmetrical && (bothFaces || lost.length >= 4) ? findingReasons([...palsies, ...lost], 5) : [];
+  return palsies.length > 0 && isSymmetrical && (bothFaces || lost.length >= 4)
+    ? findingReasons([...palsies, ...lost], 5)
+    : [];
 }
 
 function bulbarReasons(facts: BedsideFacts): readonly Reason[] {
@@ -325,7 +336,7 @@ function slowWeakness(facts: BedsideFacts, trouble: readonly Reason[]): Verdict 
     ]),
   ];
   const told = facts.told('weakness', 'leg-weakness', 'arm-weakness', 'difficulty-with-stairs');
-  const slow = facts.beganWithin(28) === 'no' && facts.exam.course === 'progressive';
+  const slow = facts.beganWithin(28) === 'no' && facts.maybeProgressing;
   return slow && weak.length + told.length > 0 && trouble.length > 0
     ? present([...trouble, ...findingReasons(weak, 3), ...told])
     : null;

@@ -112,7 +112,7 @@ export const spinalFlags: readonly RedFlagRule[] = [
       const { pace } = facts.exam.onset;
       const isGradual = facts.beganWithin(28) === 'no' || pace === 'subacute' || pace === 'chronic';
       const slow = isGradual && !isKnownFamily(facts) && !isElsewhere;
-      if (signs.length > 0 && slow && facts.exam.course === 'progressive') return present(signs);
+      if (signs.length > 0 && slow && facts.maybeProgressing) return present(signs);
       return checkUnseenLegs(facts);
     },
   },
@@ -230,7 +230,9 @@ export const spinalFlags: readonly RedFlagRule[] = [
       const signs = cordSigns(facts);
       // Flushing above a level says that there is one.
       const isNamed = facts.query.hasAbnormal('autonomic/flushing-above-level');
-      return rise.length > 0 && (signs.length > 0 || isNamed) ? present([...findingReasons(rise), ...signs.slice(0, 2)]) : null;
+      return rise.length > 0 && (signs.length > 0 || isNamed)
+        ? present([...findingReasons(rise), ...signs.slice(0, 2)])
+        : null;
     },
   },
 ];
@@ -299,7 +301,9 @@ function cordSigns(facts: BedsideFacts): readonly Reason[] {
     'gait/romberg',
     'gait/unable-to-walk',
   ]);
-  const failure = facts.weakLimbs.length + failing.length + facts.legSensoryLoss.length + trouble.length;
+  // What has come over years with numb feet is a disease of nerves and tracts, and no compression.
+  const young = facts.beganWithin(730) === 'no' ? 0 : facts.legSensoryLoss.length + trouble.length;
+  const failure = facts.weakLimbs.length + failing.length + young;
   const told = facts.told('leg-weakness', 'difficulty-walking', 'numbness', 'bladder-disturbance');
   // One extensor plantar is enough where the spine hurts or a band is felt and the legs or the bladder are said to fail.
   const spine = facts.told('thoracic-back-pain', 'back-pain', 'neck-pain', 'tight-band');
