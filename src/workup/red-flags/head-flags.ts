@@ -254,45 +254,6 @@ export const headFlags: readonly RedFlagRule[] = [
     },
   },
   {
-    key: 'suspected-tetanus',
-    label: 'Suspected tetanus',
-    urgency: 'immediate',
-    action: 'Airway first, intensive care, tetanus immunoglobulin, wound care; the diagnosis is clinical.',
-    source: recalled('adams-victor', 'tetanus'),
-    check: (facts) => {
-      const rigid = facts.query.abnormalWhere(
-        ({ item, value }) =>
-          item.probe.kind === 'tone' && value === 'rigid' && (item.key === 'trunk' || item.key === 'neck'),
-      );
-      const wound = facts.told('trauma', 'injecting-drug-use', 'recent-surgery');
-      const isRigid = rigid.length > 0 && wound.length > 0 && facts.exam.onset.pace !== 'chronic';
-      const stiffNeck = facts.query.abnormal(['special-tests/neck-stiffness']);
-      const swallow = [
-        ...facts.told('dysphagia'),
-        ...findingReasons(facts.query.abnormal(['cranial-nerves/dysphagia'])),
-      ];
-      const isStiff =
-        stiffNeck.length > 0 && swallow.length > 0 && wound.length > 0 && feverReasons(facts).length === 0;
-      const jaw = [
-        ...facts.told('lockjaw'),
-        ...(isRigid ? [...findingReasons(rigid, 2), ...wound] : []),
-        ...(isStiff ? [...findingReasons(stiffNeck, 1), ...wound] : []),
-      ];
-      const spasms = [
-        ...findingReasons(
-          facts.query.abnormal([
-            'involuntary-movements/flexor-spasms',
-            'cranial-nerves/dysphagia',
-            'special-tests/neck-stiffness',
-          ]),
-        ),
-        ...facts.told('stiffness', 'cramps', 'dysphagia'),
-      ];
-      const fits = spasms.length > 0 || (facts.told('lockjaw').length > 0 && wound.length > 0);
-      return jaw.length > 0 && fits && facts.beganWithin(28) !== 'no' ? present([...jaw, ...spasms]) : null;
-    },
-  },
-  {
     key: 'child-with-progressive-deficit',
     label: 'Child with progressive weakness, unsteadiness or focal deficit',
     urgency: 'immediate',

@@ -268,21 +268,6 @@ export const neuromuscularFlags: readonly RedFlagRule[] = [
         ...findingReasons(facts.query.abnormal(['cranial-nerves/dysphagia'])),
       ]),
   },
-  {
-    key: 'potassium-paralysis',
-    label: 'Weakness with dangerous potassium',
-    urgency: 'immediate',
-    action: 'ECG and monitored correction of potassium now.',
-    source: recalled('adams-victor', 'periodic paralysis'),
-    check: (facts) => {
-      const potassium = facts.query.quantity('potassium', 'mmol/L');
-      const told = facts.told('weakness', 'leg-weakness', 'arm-weakness', 'episodic-weakness');
-      if (potassium === undefined || facts.weakLimbs.length + told.length === 0) return null;
-      const { value, pointer } = potassium;
-      if (value >= 3 && value <= 6) return null;
-      return present([{ pointer, text: `potassium ${value} mmol/L` }, ...told, ...findingReasons(facts.weakLimbs, 3)]);
-    },
-  },
 ];
 
 /**

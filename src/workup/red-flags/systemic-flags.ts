@@ -2,11 +2,12 @@ import { findingReasons } from '../../causes/reasons.ts';
 import { fromMemory, read, recalled } from '../../kernel/cite.ts';
 import { clouded } from './brain-flags.ts';
 import { present, type RedFlagRule } from './rule.ts';
+import { feverReasons } from './spinal-flags.ts';
 
 /** Limits in mmol/L at which the brain suffers: severe hyponatraemia and hypercalcaemia as laboratories report them. */
 const limits = { sodiumLow: 125, sodiumHigh: 155, calciumLow: 1.9, calciumHigh: 3 };
 
-/** Dangers that come from the blood, a poison or an artery, and a first seizure. */
+/** Dangers that come from the blood, a poison, a toxin or an artery, and a first seizure. */
 export const systemicFlags: readonly RedFlagRule[] = [
   {
     key: 'first-seizure',
@@ -86,6 +87,60 @@ export const systemicFlags: readonly RedFlagRule[] = [
       return isSudden && skin.length > 0 && pain.length + artery.length > 0 && deficit.length > 0
         ? present([...findingReasons(skin, 1), ...pain, ...artery, ...deficit])
         : null;
+    },
+  },
+  {
+    key: 'potassium-paralysis',
+    label: 'Weakness with dangerous potassium',
+    urgency: 'immediate',
+    action: 'ECG and monitored correction of potassium now.',
+    source: recalled('adams-victor', 'periodic paralysis'),
+    check: (facts) => {
+      const potassium = facts.query.quantity('potassium', 'mmol/L');
+      const told = facts.told('weakness', 'leg-weakness', 'arm-weakness', 'episodic-weakness');
+      if (potassium === undefined || facts.weakLimbs.length + told.length === 0) return null;
+      const { value, pointer } = potassium;
+      if (value >= 3 && value <= 6) return null;
+      return present([{ pointer, text: `potassium ${value} mmol/L` }, ...told, ...findingReasons(facts.weakLimbs, 3)]);
+    },
+  },
+  {
+    key: 'suspected-tetanus',
+    label: 'Suspected tetanus',
+    urgency: 'immediate',
+    action: 'Airway first, intensive care, tetanus immunoglobulin, wound care; the diagnosis is clinical.',
+    source: recalled('adams-victor', 'tetanus'),
+    check: (facts) => {
+      const rigid = facts.query.abnormalWhere(
+        ({ item, value }) =>
+          item.probe.kind === 'tone' && value === 'rigid' && (item.key === 'trunk' || item.key === 'neck'),
+      );
+      const wound = facts.told('trauma', 'injecting-drug-use', 'recent-surgery');
+      const isRigid = rigid.length > 0 && wound.length > 0 && facts.exam.onset.pace !== 'chronic';
+      const stiffNeck = facts.query.abnormal(['special-tests/neck-stiffness']);
+      const swallow = [
+        ...facts.told('dysphagia'),
+        ...findingReasons(facts.query.abnormal(['cranial-nerves/dysphagia'])),
+      ];
+      const isStiff =
+        stiffNeck.length > 0 && swallow.length > 0 && wound.length > 0 && feverReasons(facts).length === 0;
+      const jaw = [
+        ...facts.told('lockjaw'),
+        ...(isRigid ? [...findingReasons(rigid, 2), ...wound] : []),
+        ...(isStiff ? [...findingReasons(stiffNeck, 1), ...wound] : []),
+      ];
+      const spasms = [
+        ...findingReasons(
+          facts.query.abnormal([
+            'involuntary-movements/flexor-spasms',
+            'cranial-nerves/dysphagia',
+            'special-tests/neck-stiffness',
+          ]),
+        ),
+        ...facts.told('stiffness', 'cramps', 'dysphagia'),
+      ];
+      const fits = spasms.length > 0 || (facts.told('lockjaw').length > 0 && wound.length > 0);
+      return jaw.length > 0 && fits && facts.beganWithin(28) !== 'no' ? present([...jaw, ...spasms]) : null;
     },
   },
 ];
