@@ -10,6 +10,7 @@ import { muscleAndNerveFlags } from './red-flags/muscle-and-nerve-flags.ts';
 import { neuromuscularFlags } from './red-flags/neuromuscular-flags.ts';
 import type { RedFlagRule } from './red-flags/rule.ts';
 import { spinalFlags } from './red-flags/spinal-flags.ts';
+import { systemicFlags } from './red-flags/systemic-flags.ts';
 
 /** Every red flag that the service knows, in the order in which equals are listed. */
 export const redFlagRules: readonly RedFlagRule[] = [
@@ -19,6 +20,7 @@ export const redFlagRules: readonly RedFlagRule[] = [
   ...eyeFlags,
   ...headFlags,
   ...muscleAndNerveFlags,
+  ...systemicFlags,
 ];
 
 const stateOrder: Readonly<Record<RedFlag['state'], number>> = { present: 0, 'not-assessable': 1, absent: 2 };

@@ -21,6 +21,12 @@ const bounds = {
     falseAlarms: 0,
     testsProposed: 0.93,
   },
+  'evaluation/development/emergencies-two.ndjson': {
+    firstThreeCauses: 0.85,
+    flagsRaised: 0.99,
+    falseAlarms: 0,
+    testsProposed: 0.95,
+  },
 } as const;
 
 const assessor = createAssessor();

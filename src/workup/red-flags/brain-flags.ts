@@ -68,7 +68,7 @@ export const brainFlags: readonly RedFlagRule[] = [
       ];
       // What is still there is treated as a stroke.
       const { pace } = facts.exam.onset;
-      const isRecent = isSudden(facts) || (pace === undefined && facts.beganWithin(7) !== 'no');
+      const isRecent = pace !== 'chronic' && facts.beganWithin(twoWeeks) !== 'no';
       // What spreads over minutes, and has come and gone like this before, is the aura of migraine.
       const isAura = facts.told('spreading-over-minutes').length > 0 && facts.told('similar-attacks-before').length > 0;
       return resolved.length > 0 && isRecent && !isAura && suddenFocalSigns(facts).length === 0
@@ -120,6 +120,7 @@ export const brainFlags: readonly RedFlagRule[] = [
     action: 'Aciclovir, lumbar puncture and MRI without delay.',
     source: recalled('adams-victor', 'herpes simplex encephalitis'),
     check: (facts) => {
+      const feverTold = [...facts.told('fever'), ...findingReasons(facts.query.abnormal(['autonomic/fever']))];
       const psychotic =
         facts.told('seizure').length > 0 ? ['higher-function/mutism', 'higher-function/hallucinations'] : [];
       const altered = facts.query.abnormal([...clouded, ...psychotic]);
@@ -128,10 +129,21 @@ export const brainFlags: readonly RedFlagRule[] = [
         ...findingReasons(facts.query.abnormal(['autonomic/fever'])),
       ];
       const fever = feverReasons(facts).filter(({ text }) => !text.startsWith('C-reactive'));
-      const focal = facts.query.abnormal(brainSigns);
-      const isFocal = focal.length > 0 && fever.length > 0 && facts.told(...headache).length > 0;
-      return ((altered.length > 0 && also.length > 0) || isFocal) && facts.beganWithin(underThreeMonths) === 'yes'
-        ? present([...findingReasons([...altered, ...focal], 4), ...also])
+      const focal = [...facts.query.abnormal(brainSigns), ...oneSidedWeakness(facts)];
+      const pain = facts.told(...headache);
+      // Without defence an infection of the brain comes with headache and a deficit, and no fever.
+      const defenceless = facts.told('hiv-infection', 'immunosuppression');
+      const isFocal = focal.length > 0 && pain.length > 0 && fever.length + defenceless.length > 0;
+      // Relatives tell of odd behaviour, wrong words or a fit before anybody has tested the mind.
+      const changed = facts.told('behaviour-change', 'speech-difficulty', 'seizure');
+      const toldChange = fever.length > 0 ? changed : [];
+      const fit = facts.told('seizure');
+      const isOdd = fit.length > 0 && facts.told('behaviour-change').length > 0;
+      const isAltered = altered.length > 0 && also.length > 0;
+      const recent = facts.beganWithin(underThreeMonths);
+      const inTime = recent === 'yes' || (recent === 'unknown' && feverTold.length > 0);
+      return (isAltered || isFocal || isOdd || toldChange.length > 0) && inTime
+        ? present([...findingReasons([...altered, ...focal], 4), ...also, ...toldChange, ...defenceless])
         : null;
     },
   },
@@ -144,7 +156,12 @@ export const brainFlags: readonly RedFlagRule[] = [
     check: (facts) => {
       const disc = swollenByPressure(facts);
       const pain = facts.told(...headache);
-      const sixth = facts.query.abnormal(['cranial-nerves/sixth-nerve-palsy']);
+      const sixth = facts.query.abnormal([
+        'cranial-nerves/sixth-nerve-palsy',
+        'cranial-nerves/eye-abduction-weakness',
+        'cranial-nerves/upgaze-palsy',
+        'cranial-nerves/convergence-retraction-nystagmus',
+      ]);
       const falling = facts.query.abnormal(reducedConsciousness);
       if (disc.length === 0 && (pain.length === 0 || sixth.length + falling.length === 0)) {
         const typical = [
@@ -196,11 +213,22 @@ export const brainFlags: readonly RedFlagRule[] = [
     check: (facts) => {
       const inBrain = facts.kindProbability('hemisphere', 'brainstem', 'cerebellum') >= 0.5;
       const focal = inBrain ? facts.query.abnormalWhere(() => true) : facts.query.abnormal(brainSigns);
-      const also = facts.told('seizure', 'new-headache', 'morning-headache', 'cognitive-change', 'vomiting');
-      const slow = facts.exam.onset.pace === 'subacute' || facts.exam.onset.pace === 'chronic';
+      const { pace } = facts.exam.onset;
+      const isWeeks = pace !== 'chronic';
+      const also = facts.told(
+        'seizure',
+        ...(isWeeks ? ['headache'] : []),
+        'new-headache',
+        'morning-headache',
+        'cognitive-change',
+        'vomiting',
+      );
+      // What has grown for more than three days is no stroke, even where its pace was called acute.
+      const slow =
+        pace === 'subacute' || pace === 'chronic' || (pace !== 'hyperacute' && facts.beganWithin(3) === 'no');
       const isRecent = (facts.exam.onset.durationDays ?? 0) <= 730;
       // A brain lesion that grows over weeks is a mass until shown otherwise, with headache or without.
-      const isGrowing = facts.exam.onset.pace === 'subacute' && facts.kindProbability('hemisphere', 'brainstem') >= 0.5;
+      const isGrowing = pace === 'subacute' && facts.kindProbability('hemisphere', 'brainstem') >= 0.5;
       return focal.length > 0 &&
         (also.length > 0 || isGrowing) &&
         slow &&
@@ -215,6 +243,20 @@ export const brainFlags: readonly RedFlagRule[] = [
 /** Days within which a deficit that came over hours to days, and lies in the brain, is treated as a stroke. */
 const stillAcute = 3;
 
+/** Days for which an attack that has passed still foretells a stroke. */
+const twoWeeks = 14;
+
+/** Weakness of the limbs of one side alone. */
+export function oneSidedWeakness(facts: BedsideFacts): readonly Finding[] {
+  const weakSides = (['left', 'right'] as const).filter(
+    (side) => facts.weak('upper-limbs', side).length + facts.weak('lower-limbs', side).length > 0,
+  );
+  const [only] = weakSides;
+  return weakSides.length === 1 && only !== undefined
+    ? [...facts.weak('upper-limbs', only), ...facts.weak('lower-limbs', only)]
+    : [];
+}
+
 /**
  * Within seconds to hours, in the last week, or at most a day ago; a deficit of days counts too when it surely lies in the
  * brain, for a stroke may come in steps and the hour of onset is often not known.
@@ -222,8 +264,9 @@ const stillAcute = 3;
 function isSudden({ exam, beganWithin, kindProbability }: BedsideFacts): boolean {
   const { pace, durationDays } = exam.onset;
   if (pace === 'hyperacute') return beganWithin(7) === 'yes';
-  if ((pace !== undefined && pace !== 'acute') || durationDays === undefined) return false;
+  if (pace !== undefined && pace !== 'acute') return false;
   const inBrain = kindProbability('hemisphere', 'brainstem', 'cerebellum') >= 0.8;
+  if (durationDays === undefined) return pace === 'acute' && inBrain;
   return durationDays <= 1 || (inBrain && durationDays <= stillAcute);
 }
 
@@ -254,7 +297,22 @@ export function suddenFocalSigns(facts: BedsideFacts): readonly Reason[] {
   const told = facts.told('continuous-vertigo', 'slurred-speech');
   const vertigo = told.length > 0 && (central || brain.length > 0) ? told : [];
   const speech = facts.told('resolved-deficit').length > 0 ? [] : facts.told('speech-difficulty');
-  return [...findingReasons([...new Set(found)], 5), ...speech, ...vertigo];
+  // Before anybody has tested power, a limb said to have failed within seconds counts; pain of the spine or an injury speaks for the cord or a nerve.
+  const untested = facts.query.testedWhere(({ item }) => item.section === 'power').length === 0;
+  const elsewhere = facts.told(
+    'resolved-deficit',
+    'back-pain',
+    'thoracic-back-pain',
+    'neck-pain',
+    'trauma',
+    'deep-sleep-on-arm',
+    'external-pressure',
+    'hyperthyroidism',
+    'episodic-weakness',
+  );
+  const isBlow = facts.exam.onset.pace === 'hyperacute' && untested && elsewhere.length === 0;
+  const limb = isBlow ? facts.told('arm-weakness') : [];
+  return [...findingReasons([...new Set(found)], 5), ...speech, ...limb, ...vertigo];
 }
 
 /** Swollen discs, but for one of an eye that sees badly: that is a disease of its own nerve. */
@@ -279,6 +337,13 @@ function checkMeningitis(facts: BedsideFacts): Verdict | null {
   // A stiff neck with a new headache is blood or pus until shown otherwise, with fever or without.
   if (fever.length === 0 && pain.length > 0 && stiff.length > 0 && facts.beganWithin(42) !== 'no')
     return present([...pain, ...findingReasons([...stiff, ...altered])]);
+  const isFresh = facts.beganWithin(42) === 'yes';
+  // The old have neither fever nor words for their headache.
+  if (fever.length === 0 && stiff.length > 0 && altered.length > 0 && isFresh)
+    return present(findingReasons([...stiff, ...altered]));
+  const defenceless = facts.told('hiv-infection', 'immunosuppression');
+  if (defenceless.length > 0 && pain.length > 0 && altered.length > 0 && isFresh)
+    return present([...defenceless, ...pain, ...findingReasons(altered)]);
   const sudden = facts.told('thunderclap-headache');
   if (fever.length === 0 && sudden.length > 0 && query.sign('special-tests/neck-stiffness') === 'unknown')
     return notAssessable([missing('neck stiffness was not examined, and it matters'), ...sudden]);
@@ -316,6 +381,10 @@ function checkWernicke(facts: BedsideFacts): Verdict | null {
   const brainMet = [eyes, cerebellar, mental].filter((signs) => signs.length > 0).length;
   // The whole triad needs no reason to lack thiamine: the reason is often not told.
   const isTriad = brainMet === 3 && facts.beganWithin(28) !== 'no';
-  if (!isTriad && (risk.length === 0 || brainMet === 0 || brainMet + (diet.length > 0 ? 1 : 0) < 2)) return null;
+  // In a drinker one sign of the three, newly come, is treated. Source: NICE CG100, recalled.
+  const drinker = facts.told('alcohol-excess');
+  const isPresumed = drinker.length > 0 && eyes.length + mental.length > 0 && facts.beganWithin(28) === 'yes';
+  if (!isTriad && !isPresumed && (risk.length === 0 || brainMet === 0 || brainMet + (diet.length > 0 ? 1 : 0) < 2))
+    return null;
   return present([...risk, ...findingReasons([...eyes, ...cerebellar, ...mental], 5)]);
 }

@@ -32,13 +32,18 @@ export const eyeFlags: readonly RedFlagRule[] = [
             'cranial-nerves/reduced-visual-acuity',
             'cranial-nerves/altitudinal-field-defect',
             'cranial-nerves/central-scotoma',
+            'cranial-nerves/relative-afferent-pupillary-defect',
           ]),
         ),
       ];
       const { pace } = facts.exam.onset;
-      return loss.length > 0 && pace !== 'chronic' && pace !== 'subacute' && facts.beganWithin(14) === 'yes'
-        ? present(loss)
-        : null;
+      // An eye that is red and aches, with a pupil that does not move, is lost within a day.
+      const pupil = facts.query.abnormal(['cranial-nerves/unreactive-pupil', 'cranial-nerves/dilated-pupil']);
+      const red = facts.told('red-eye');
+      const closed = red.length > 0 && pupil.length > 0 ? [...red, ...findingReasons(pupil, 2)] : [];
+      const isRecent =
+        facts.beganWithin(14) === 'yes' || (facts.exam.course === 'progressive' && facts.beganWithin(28) === 'yes');
+      return loss.length + closed.length > 0 && pace !== 'chronic' && isRecent ? present([...loss, ...closed]) : null;
     },
   },
   {
@@ -80,7 +85,7 @@ export const eyeFlags: readonly RedFlagRule[] = [
     action: 'CT or MR angiography of the neck now.',
     source: recalled('adams-victor', 'dissection of the carotid artery'),
     check: (facts) => {
-      const horner = facts.query.abnormal(['cranial-nerves/horner-syndrome']);
+      const horner = hornerSigns(facts);
       const pain = facts.told(
         'neck-pain',
         'facial-pain',
@@ -99,6 +104,17 @@ export const eyeFlags: readonly RedFlagRule[] = [
     },
   },
 ];
+
+/** The syndrome named as such, or a drooping lid with a small pupil on the same side. */
+function hornerSigns({ query }: BedsideFacts): readonly Finding[] {
+  const named = query.abnormal(['cranial-nerves/horner-syndrome']);
+  if (named.length > 0) return named;
+  const pupils = query.abnormal(['cranial-nerves/small-pupil']);
+  return query.abnormal(['cranial-nerves/ptosis']).flatMap((lid) => {
+    const own = pupils.filter(({ side }) => side === lid.side);
+    return own.length > 0 && pupils.length === 1 ? [lid, ...own] : [];
+  });
+}
 
 const otherEyeNerves = [
   'cranial-nerves/fourth-nerve-palsy',
@@ -141,9 +157,20 @@ function thirdNerveSigns({ query }: BedsideFacts): readonly Finding[] {
   });
 }
 
+/** A lid that droops on one side with double vision and a fresh pain, in an eye that nobody has looked at further. */
+function painfulLid(facts: BedsideFacts): readonly Finding[] {
+  const { query } = facts;
+  if (thirdNerveSigns(facts).length > 0 || hornerSigns(facts).length > 0) return [];
+  const lids = query.abnormal(['cranial-nerves/ptosis']);
+  const pain = facts.told('new-headache', 'thunderclap-headache', 'eye-pain');
+  return lids.length === 1 && pain.length > 0 && facts.told('diplopia').length > 0 && facts.beganWithin(14) === 'yes'
+    ? lids
+    : [];
+}
+
 function checkThirdNerve(facts: BedsideFacts): Verdict | null {
   const { query, exam } = facts;
-  const palsies = thirdNerveSigns(facts);
+  const palsies = [...thirdNerveSigns(facts), ...painfulLid(facts)];
   const [palsy] = palsies;
   if (palsy === undefined || exam.onset.pace === 'chronic') return null;
   const pupilItems = ['cranial-nerves/dilated-pupil', 'cranial-nerves/unreactive-pupil'];

@@ -2,7 +2,14 @@ import type { Reason } from '../../causes/ranked-cause.ts';
 import { findingReasons, missing } from '../../causes/reasons.ts';
 import { fromMemory, read, recalled } from '../../kernel/cite.ts';
 import type { BedsideFacts } from '../bedside-facts.ts';
-import { brainSigns, clouded, headache, reducedConsciousness, suddenFocalSigns } from './brain-flags.ts';
+import {
+  brainSigns,
+  clouded,
+  headache,
+  oneSidedWeakness,
+  reducedConsciousness,
+  suddenFocalSigns,
+} from './brain-flags.ts';
 import { absent, notAssessable, present, type RedFlagRule, type Verdict } from './rule.ts';
 import { feverReasons } from './spinal-flags.ts';
 
@@ -78,7 +85,9 @@ export const headFlags: readonly RedFlagRule[] = [
     source: recalled('nice-ng232', 'criteria for CT of the head'),
     check: (facts) => {
       const injury = facts.told('head-injury');
-      if (injury.length === 0 || facts.beganWithin(56) !== 'yes') return null;
+      if (facts.beganWithin(92) !== 'yes') return null;
+      if (injury.length === 0) return checkSilentSubdural(facts);
+      if (facts.beganWithin(56) !== 'yes') return null;
       const signs = [
         ...findingReasons(facts.query.abnormal([...clouded, ...focalBrainSigns]), 4),
         ...facts.told('seizure', 'vomiting', 'anticoagulant', 'loss-of-consciousness'),
@@ -156,7 +165,11 @@ export const headFlags: readonly RedFlagRule[] = [
       const eyes = facts.query.abnormal(eyeMovementSigns);
       const both = eyes.some(({ side }) => side === 'left') && eyes.some(({ side }) => side === 'right');
       const enough =
-        chiasm.length > 0 || ((isKnown.length > 0 || both) && eyes.length > 0 && facts.told('visual-loss').length > 0);
+        chiasm.length > 0 ||
+        (facts.told('thunderclap-headache').length > 0 &&
+          eyes.length > 0 &&
+          (facts.told('visual-loss').length > 0 || facts.query.hasAbnormal('cranial-nerves/reduced-visual-acuity'))) ||
+        ((isKnown.length > 0 || both) && eyes.length > 0 && facts.told('visual-loss').length > 0);
       return pain.length > 0 && sudden && enough
         ? present([...pain, ...isKnown, ...findingReasons([...chiasm, ...eyes], 4)])
         : null;
@@ -220,48 +233,23 @@ export const headFlags: readonly RedFlagRule[] = [
         ({ item, value }) =>
           (item.probe.kind === 'tone' && (value === 'rigid' || value === 'spastic')) || item.probe.kind === 'clonus',
       );
-      return drug.length > 0 && fever.length > 0 && stiff.length > 0 && facts.beganWithin(28) !== 'no'
-        ? present([...drug, ...fever, ...findingReasons(stiff, 3)])
-        : null;
-    },
-  },
-  {
-    key: 'suspected-tetanus',
-    label: 'Suspected tetanus',
-    urgency: 'immediate',
-    action: 'Airway first, intensive care, tetanus immunoglobulin, wound care; the diagnosis is clinical.',
-    source: recalled('adams-victor', 'tetanus'),
-    check: (facts) => {
-      const rigid = facts.query.abnormalWhere(
-        ({ item, value }) =>
-          item.probe.kind === 'tone' && value === 'rigid' && (item.key === 'trunk' || item.key === 'neck'),
-      );
-      const wound = facts.told('trauma', 'injecting-drug-use', 'recent-surgery');
-      const isRigid = rigid.length > 0 && wound.length > 0 && facts.exam.onset.pace !== 'chronic';
-      const stiffNeck = facts.query.abnormal(['special-tests/neck-stiffness']);
-      const swallow = [
-        ...facts.told('dysphagia'),
-        ...findingReasons(facts.query.abnormal(['cranial-nerves/dysphagia'])),
-      ];
-      const isStiff =
-        stiffNeck.length > 0 && swallow.length > 0 && wound.length > 0 && feverReasons(facts).length === 0;
-      const jaw = [
-        ...facts.told('lockjaw'),
-        ...(isRigid ? [...findingReasons(rigid, 2), ...wound] : []),
-        ...(isStiff ? [...findingReasons(stiffNeck, 1), ...wound] : []),
-      ];
-      const spasms = [
-        ...findingReasons(
-          facts.query.abnormal([
-            'involuntary-movements/flexor-spasms',
-            'cranial-nerves/dysphagia',
-            'special-tests/neck-stiffness',
-          ]),
-        ),
-        ...facts.told('stiffness', 'cramps', 'dysphagia'),
-      ];
-      return jaw.length > 0 && spasms.length > 0 && facts.beganWithin(28) !== 'no'
-        ? present([...jaw, ...spasms])
+      // Nobody may have taken the temperature: a clouded mind, sweating or a racing heart with it stands for the heat.
+      const causing = facts.told('antipsychotic', 'metoclopramide', 'serotonergic-medicine');
+      const storm =
+        causing.length > 0 && facts.beganWithin(14) === 'yes'
+          ? findingReasons(
+              facts.query.abnormal([
+                ...clouded,
+                'higher-function/mutism',
+                'autonomic/hyperhidrosis',
+                'autonomic/resting-tachycardia',
+                'autonomic/blood-pressure-lability',
+              ]),
+              3,
+            )
+          : [];
+      return drug.length > 0 && fever.length + storm.length > 0 && stiff.length > 0 && facts.beganWithin(28) !== 'no'
+        ? present([...drug, ...fever, ...storm, ...findingReasons(stiff, 3)])
         : null;
     },
   },
@@ -284,9 +272,14 @@ export const headFlags: readonly RedFlagRule[] = [
         ...facts.upperMotorSigns,
         ...facts.query.abnormal(['cranial-nerves/reduced-visual-acuity']),
       ];
-      const worsening = facts.exam.course === 'progressive' && (facts.exam.onset.durationDays ?? 0) <= 730;
-      return signs.length > 0 && worsening
-        ? present([{ pointer: '/person/ageYears', text: `age ${age}` }, ...findingReasons(signs, 4)])
+      const { pace, durationDays } = facts.exam.onset;
+      const isAcute = (pace === 'acute' || pace === 'hyperacute') && facts.beganWithin(28) === 'yes';
+      const isGrowing = facts.exam.course === 'progressive' && (durationDays ?? 0) <= 730;
+      const worsening = isGrowing || (isAcute && facts.maybeProgressing);
+      // A child who stops walking is the sign.
+      const stopped = isGrowing && facts.beganWithin(28) === 'yes' ? told : [];
+      return signs.length + stopped.length > 0 && worsening
+        ? present([{ pointer: '/person/ageYears', text: `age ${age}` }, ...stopped, ...findingReasons(signs, 4)])
         : null;
     },
   },
@@ -310,14 +303,17 @@ export const headFlags: readonly RedFlagRule[] = [
 /** 28 days. */
 const newbornYears = 28 / 365.25;
 
-function oneSidedWeakness(facts: BedsideFacts) {
-  const sides = (['left', 'right'] as const).filter(
-    (side) => facts.weak('upper-limbs', side).length + facts.weak('lower-limbs', side).length > 0,
-  );
-  const [only] = sides;
-  return sides.length === 1 && only !== undefined
-    ? [...facts.weak('upper-limbs', only), ...facts.weak('lower-limbs', only)]
-    : [];
+/** Old people, drinkers and those on an anticoagulant bleed under the dura without an injury that anybody remembers. */
+function checkSilentSubdural(facts: BedsideFacts): Verdict | null {
+  const thin = facts.told('anticoagulant');
+  const fall = facts.told('falls');
+  const pain = facts.told('headache', 'new-headache', 'morning-headache');
+  const isOld = (facts.exam.person.ageYears ?? 0) >= 60;
+  const mind = facts.query.abnormal(clouded);
+  const risk = [...thin, ...(isOld ? [...fall, ...facts.told('alcohol-excess')] : [])];
+  return risk.length > 0 && mind.length > 0 && pain.length + fall.length > 0
+    ? present([...risk, ...pain, ...fall, ...findingReasons(mind, 2)])
+    : null;
 }
 
 /** 140 mmHg or more, the threshold of hypertension in pregnancy. Source: NICE NG133. */
@@ -334,9 +330,13 @@ function highPressure(facts: BedsideFacts): readonly Reason[] {
 /** Fungus grows into the orbit of people with diabetes or without defence, often before there is fever. */
 function isFungalRisk(facts: BedsideFacts): boolean {
   const weakDefence = facts.told('immunosuppression', 'diabetes-mellitus').length > 0;
-  return (
-    weakDefence && facts.query.hasAbnormal('inspection/proptosis') && facts.told('facial-pain', 'red-eye').length > 0
-  );
+  const failing =
+    facts.told('visual-loss').length > 0 || facts.query.hasAbnormal('cranial-nerves/reduced-visual-acuity');
+  const orbit =
+    facts.query.hasAbnormal('inspection/proptosis') ||
+    facts.query.hasAbnormal('cranial-nerves/ophthalmoplegia') ||
+    (failing && facts.query.abnormal(eyeMovementSigns).length > 0);
+  return weakDefence && orbit && facts.told('facial-pain', 'red-eye').length > 0;
 }
 
 function checkVertigo(facts: BedsideFacts): Verdict | null {
@@ -344,10 +344,15 @@ function checkVertigo(facts: BedsideFacts): Verdict | null {
   const lasting = facts.told('continuous-vertigo');
   const vertigo = [...lasting, ...facts.told('vertigo')];
   const { pace } = facts.exam.onset;
-  if (vertigo.length === 0 || (pace !== 'hyperacute' && pace !== 'acute') || facts.beganWithin(14) !== 'yes')
-    return null;
+  if (vertigo.length === 0 || pace === 'chronic' || pace === 'subacute' || facts.beganWithin(14) !== 'yes') return null;
   const signs = query.abnormal(centralVestibularSigns);
-  const told = facts.told('hearing-loss', 'speech-difficulty', 'slurred-speech', 'diplopia', 'numbness');
+  const isKnown = facts.told('similar-attacks-before', 'positional-vertigo').length > 0;
+  const told = [
+    ...facts.told('hearing-loss', 'speech-difficulty', 'slurred-speech', 'diplopia', 'numbness', 'dysphagia'),
+    ...facts.told('arm-weakness', 'leg-weakness', 'loss-of-consciousness', 'thunderclap-headache'),
+    // Pain of the head or neck with a first vertigo: bleeding or swelling in the cerebellum, or a torn artery.
+    ...(isKnown ? [] : facts.told('headache', 'new-headache', 'neck-pain')),
+  ];
   const nystagmus = query.abnormal(['cranial-nerves/nystagmus', 'cranial-nerves/gaze-evoked-nystagmus']);
   const impulse = query.tested(['cranial-nerves/abnormal-head-impulse']);
   const normalImpulse = nystagmus.length > 0 && impulse.length > 0 && !impulse.some(({ abnormal }) => abnormal);

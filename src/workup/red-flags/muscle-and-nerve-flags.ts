@@ -71,7 +71,7 @@ export const muscleAndNerveFlags: readonly RedFlagRule[] = [
     check: (facts) => {
       const belly = facts.told('abdominal-pain');
       const also = facts.told('dark-urine', 'seizure', 'behaviour-change', 'porphyria', 'family/porphyria');
-      const weak = findingReasons(facts.weakLimbs, 3);
+      const weak = [...findingReasons(facts.weakLimbs, 3), ...facts.told('weakness', 'arm-weakness', 'leg-weakness')];
       const isAcute = facts.beganWithin(28) === 'yes' && facts.told('preceding-gastroenteritis').length === 0;
       const clouded = findingReasons(
         facts.query.abnormal([
@@ -102,6 +102,14 @@ export const muscleAndNerveFlags: readonly RedFlagRule[] = [
         ...facts.told('tense-painful-limb'),
         ...(isSwollen && facts.exam.onset.pace !== 'chronic' ? [...findingReasons(swollen, 1), ...lost] : []),
       ];
+      const limbPain = facts.told('leg-pain', 'arm-pain');
+      const squeezed = facts.told('limb-fracture-or-dislocation', 'external-pressure', 'prolonged-immobility');
+      const numb = [...facts.told('numbness'), ...findingReasons(facts.weakLimbs, 2)];
+      // Pain with failing nerves in a broken or squeezed limb comes before the swelling is seen.
+      const early =
+        limbPain.length > 0 && squeezed.length > 0 && numb.length > 0 && facts.beganWithin(3) === 'yes'
+          ? [...limbPain, ...numb]
+          : [];
       const cause = facts.told(
         'trauma',
         'limb-fracture-or-dislocation',
@@ -112,8 +120,9 @@ export const muscleAndNerveFlags: readonly RedFlagRule[] = [
         'anticoagulant',
       );
       const deficit = facts.query.abnormalWhere(({ item }) => item.section === 'power' || item.section === 'sensation');
-      return tense.length > 0 && cause.length + deficit.length > 0 && facts.beganWithin(7) !== 'no'
-        ? present([...tense, ...cause, ...findingReasons(deficit, 3)])
+      const limb = [...tense, ...early];
+      return limb.length > 0 && cause.length + deficit.length > 0 && facts.beganWithin(7) !== 'no'
+        ? present([...limb, ...cause, ...findingReasons(deficit, 3)])
         : null;
     },
   },
@@ -166,7 +175,13 @@ export const muscleAndNerveFlags: readonly RedFlagRule[] = [
         nerves.length > 0 &&
         facts.upperMotorSigns.length === 0 &&
         facts.kindProbability('muscle') < 0.5;
-      const fits = (several && pain.length > 0 && systemic.length > 0) || isArterial;
+      // Two or more limbs, no pair of them alike: nerves that fail one by one.
+      const limbs = (['upper-limbs', 'lower-limbs'] as const).flatMap((limb) =>
+        (['left', 'right'] as const).filter((side) => facts.weak(limb, side).length > 0),
+      );
+      const isPatchy =
+        limbs.length >= 2 && !facts.bothArmsWeak && !facts.bothLegsWeak && facts.upperMotorSigns.length === 0;
+      const fits = ((several || isPatchy) && pain.length > 0 && systemic.length > 0) || isArterial;
       return fits &&
         (facts.exam.onset.pace !== 'chronic' || facts.beganWithin(183) === 'yes') &&
         facts.exam.course !== 'static'
@@ -182,7 +197,9 @@ export const muscleAndNerveFlags: readonly RedFlagRule[] = [
     source: fromMemory,
     check: (facts) => {
       const injury = facts.told('trauma', 'limb-fracture-or-dislocation', 'recent-surgery');
-      const lost = facts.query.abnormalWhere(({ item, value }) => item.section === 'power' && value === '0');
+      const lost = facts.query.abnormalWhere(
+        ({ item, value }) => item.section === 'power' && (value === '0' || value === '1'),
+      );
       return injury.length > 0 &&
         lost.length > 0 &&
         facts.beganWithin(14) === 'yes' &&
@@ -209,7 +226,14 @@ export const muscleAndNerveFlags: readonly RedFlagRule[] = [
       const sensory = facts.query.abnormalWhere(
         ({ modality }) => modality === 'vibration' || modality === 'joint-position',
       );
-      const told = facts.told('unsteadiness', 'difficulty-walking', 'leg-weakness', 'electric-shock-on-neck-flexion');
+      const told = facts.told(
+        'unsteadiness',
+        'difficulty-walking',
+        'leg-weakness',
+        'electric-shock-on-neck-flexion',
+        'paraesthesiae',
+        'numbness',
+      );
       return gas.length > 0 && signs.length + sensory.length + told.length > 0
         ? present([...gas, ...findingReasons([...signs, ...sensory], 4), ...told])
         : null;

@@ -19,6 +19,7 @@ const bulbarSigns = [
   'cranial-nerves/flaccid-dysarthria',
   'cranial-nerves/nasal-speech',
   'cranial-nerves/palatal-weakness',
+  'cranial-nerves/absent-gag-reflex',
   'autonomic/stridor',
 ];
 
@@ -41,6 +42,16 @@ export const neuromuscularFlags: readonly RedFlagRule[] = [
       const isPlain = facts.upperMotorSigns.length + facts.saddleLoss.length === 0;
       if (told.length > 0 && isSymmetrical && isPlain && facts.beganWithin(28) === 'yes' && facts.maybeProgressing)
         return present([...told, ...findingReasons(lost, 4)]);
+      const lostBoth = (['left', 'right'] as const).every((side) => lost.some((one) => one.side === side));
+      const story = facts.told(
+        'paraesthesiae',
+        'ascending-weakness',
+        'preceding-infection',
+        'preceding-gastroenteritis',
+      );
+      const isGrowing = facts.exam.course === 'progressive' && facts.beganWithin(28) === 'yes';
+      if (told.length > 0 && lostBoth && story.length > 0 && isPlain && isGrowing)
+        return present([...told, ...story, ...findingReasons(lost, 2)]);
       const unseen = facts.query.testedWhere(
         ({ item }) => item.scale === 'reflex-grade' && item.region === 'lower-limbs',
       );
@@ -92,7 +103,7 @@ export const neuromuscularFlags: readonly RedFlagRule[] = [
             'special-tests/limb-fatigability',
           ]),
         ),
-        ...facts.told('diplopia', 'drooping-eyelids', 'fatigable-weakness'),
+        ...facts.told('diplopia', 'drooping-eyelids', 'fatigable-weakness', 'myasthenia-gravis'),
       ];
       const neck = query.power('neck-flexion', 'midline');
       const dangers = [
@@ -100,6 +111,7 @@ export const neuromuscularFlags: readonly RedFlagRule[] = [
         ...findingReasons(query.abnormal(['cranial-nerves/dysarthria'])),
         ...facts.told('slurred-speech'),
         ...facts.told('breathlessness', 'orthopnoea'),
+        ...findingReasons(query.abnormal(breathingSigns)),
         ...(neck !== null && neck <= 3 ? findingReasons(query.abnormal(['power/neck-flexion'])) : []),
       ];
       const worsening = facts.exam.course === 'progressive' || facts.beganWithin(14) === 'yes';
@@ -157,15 +169,25 @@ export const neuromuscularFlags: readonly RedFlagRule[] = [
         ...facts.told('bowel-disturbance'),
         ...findingReasons(facts.query.abnormal(['sphincters/constipation'])),
       ];
+      const floppy = facts.told('weakness');
       if (
         age !== undefined &&
         age < 1 &&
         gut.length > 0 &&
-        bulbar.length > 0 &&
+        bulbar.length + cranial.length + floppy.length > 0 &&
         afebrile &&
         facts.beganWithin(28) === 'yes'
       )
-        return present([...gut, ...bulbar]);
+        return present([...gut, ...bulbar, ...floppy, ...findingReasons(cranial, 2)]);
+      // A dry mouth or a gut that stands still, beside lids and throat, is not the junction of myasthenia.
+      const dry = [
+        ...facts.told('dry-mouth'),
+        ...findingReasons(facts.query.abnormal(['autonomic/dry-mouth'])),
+        ...gut,
+      ];
+      const eyes = [...findingReasons(cranial, 3), ...facts.told('diplopia', 'drooping-eyelids')];
+      if (dry.length > 0 && bulbar.length > 0 && eyes.length > 0 && afebrile && facts.beganWithin(7) === 'yes')
+        return present([...dry, ...bulbar, ...eyes]);
       return kinds.size >= 2 && (story.length > 0 || isTypical) && afebrile && facts.beganWithin(7) === 'yes'
         ? present([...story, ...findingReasons(cranial, 4)])
         : null;
@@ -246,20 +268,6 @@ export const neuromuscularFlags: readonly RedFlagRule[] = [
         ...findingReasons(facts.query.abnormal(['cranial-nerves/dysphagia'])),
       ]),
   },
-  {
-    key: 'potassium-paralysis',
-    label: 'Weakness with dangerous potassium',
-    urgency: 'immediate',
-    action: 'ECG and monitored correction of potassium now.',
-    source: recalled('adams-victor', 'periodic paralysis'),
-    check: (facts) => {
-      const potassium = facts.query.quantity('potassium', 'mmol/L');
-      if (potassium === undefined || facts.weakLimbs.length === 0) return null;
-      const { value, pointer } = potassium;
-      if (value >= 3 && value <= 6) return null;
-      return present([{ pointer, text: `potassium ${value} mmol/L` }, ...findingReasons(facts.weakLimbs, 3)]);
-    },
-  },
 ];
 
 /**
@@ -291,7 +299,11 @@ function areflexicCranialPalsy(facts: BedsideFacts): readonly Reason[] {
     'cranial-nerves/dysphagia',
   ]);
   const isSymmetrical = (['left', 'right'] as const).every((side) => lost.some((finding) => finding.side === side));
-  return palsies.length > 0 && isSymmetrical && lost.length >= 4 ? findingReasons([...palsies, ...lost], 5) : [];
+  const faces = palsies.filter(({ item }) => item.key === 'facial-weakness');
+  const bothFaces = new Set(faces.map(({ side }) => side)).size === 2;
+  return palsies.length > 0 && isSymmetrical && (bothFaces || lost.length >= 4)
+    ? findingReasons([...palsies, ...lost], 5)
+    : [];
 }
 
 function bulbarReasons(facts: BedsideFacts): readonly Reason[] {
@@ -309,7 +321,7 @@ function slowWeakness(facts: BedsideFacts, trouble: readonly Reason[]): Verdict 
     ]),
   ];
   const told = facts.told('weakness', 'leg-weakness', 'arm-weakness', 'difficulty-with-stairs');
-  const slow = facts.beganWithin(28) === 'no' && facts.exam.course === 'progressive';
+  const slow = facts.beganWithin(28) === 'no' && facts.maybeProgressing;
   return slow && weak.length + told.length > 0 && trouble.length > 0
     ? present([...trouble, ...findingReasons(weak, 3), ...told])
     : null;

@@ -112,7 +112,7 @@ export const spinalFlags: readonly RedFlagRule[] = [
       const { pace } = facts.exam.onset;
       const isGradual = facts.beganWithin(28) === 'no' || pace === 'subacute' || pace === 'chronic';
       const slow = isGradual && !isKnownFamily(facts) && !isElsewhere;
-      if (signs.length > 0 && slow && facts.exam.course === 'progressive') return present(signs);
+      if (signs.length > 0 && slow && facts.maybeProgressing) return present(signs);
       return checkUnseenLegs(facts);
     },
   },
@@ -228,7 +228,11 @@ export const spinalFlags: readonly RedFlagRule[] = [
     check: (facts) => {
       const rise = facts.query.abnormal(['autonomic/paroxysmal-hypertension', 'autonomic/flushing-above-level']);
       const signs = cordSigns(facts);
-      return rise.length > 0 && signs.length > 0 ? present([...findingReasons(rise), ...signs.slice(0, 2)]) : null;
+      // Flushing above a level says that there is one.
+      const isNamed = facts.query.hasAbnormal('autonomic/flushing-above-level');
+      return rise.length > 0 && (signs.length > 0 || isNamed)
+        ? present([...findingReasons(rise), ...signs.slice(0, 2)])
+        : null;
     },
   },
 ];
@@ -250,7 +254,17 @@ function checkCaudaEquina(facts: BedsideFacts): Verdict | null {
   const pain = facts.told(...spinalPain, ...legPain);
   const legSigns = [...facts.weak('lower-limbs'), ...facts.legSensoryLoss];
   const recent = facts.beganWithin(28);
-  const signs = [...facts.saddleLoss, ...facts.sphincterFailure, ...facts.told('sexual-dysfunction')];
+  const early = facts.query.abnormal([
+    'sphincters/urinary-hesitancy',
+    'sphincters/loss-of-genital-sensation',
+    'sphincters/erectile-dysfunction',
+  ]);
+  const signs = [
+    ...facts.saddleLoss,
+    ...facts.sphincterFailure,
+    ...findingReasons(early),
+    ...facts.told('sexual-dysfunction'),
+  ];
   const suspicion = [...pain, ...findingReasons(legSigns, 3)];
   // Numbness of the saddle with a failing bladder or bowel is the syndrome itself and needs neither pain nor leg signs.
   const isSyndrome = facts.saddleLoss.length > 0 && facts.sphincterFailure.length > 0;
@@ -280,13 +294,28 @@ function cordSigns(facts: BedsideFacts): readonly Reason[] {
   if (facts.upperMotorSignsInLegs.length === 0) return [];
   // Brisk reflexes on both sides alone are met in health.
   const beyondReflexes = facts.upperMotorSignsInLegs.some(({ item }) => item.scale !== 'reflex-grade');
-  const enough = level.length > 0 || (bilateral && beyondReflexes && facts.weakLimbs.length + failing.length > 0);
+  const trouble = facts.query.abnormal([
+    'gait/spastic',
+    'gait/scissoring',
+    'gait/sensory-ataxic',
+    'gait/romberg',
+    'gait/unable-to-walk',
+  ]);
+  // What has come over years with numb feet is a disease of nerves and tracts, and no compression.
+  const young = facts.beganWithin(730) === 'no' ? 0 : facts.legSensoryLoss.length + trouble.length;
+  const failure = facts.weakLimbs.length + failing.length + young;
+  const told = facts.told('leg-weakness', 'difficulty-walking', 'numbness', 'bladder-disturbance');
+  // One extensor plantar is enough where the spine hurts or a band is felt and the legs or the bladder are said to fail.
+  const spine = facts.told('thoracic-back-pain', 'back-pain', 'neck-pain', 'tight-band');
+  const isTold = beyondReflexes && spine.length > 0 && told.length > 0;
+  const enough = level.length > 0 || (bilateral && beyondReflexes && failure > 0) || isTold;
   if (!enough) return [];
   return [
     ...findingReasons(facts.upperMotorSignsInLegs, 3),
     ...findingReasons(level, 2),
     ...findingReasons(facts.weak('lower-limbs'), 2),
     ...failing.slice(0, 1),
+    ...(isTold ? [...spine.slice(0, 1), ...told.slice(0, 2)] : []),
   ];
 }
 
@@ -313,6 +342,12 @@ function isSpinalAtBothSides(facts: BedsideFacts): boolean {
   );
 }
 
+/** Arms and legs that fail on both sides after an injury of the neck, or with a pain of the neck that struck. */
+function isBrokenNeck(facts: BedsideFacts): boolean {
+  const struck = facts.exam.onset.pace === 'hyperacute' && facts.told('neck-pain').length > 0;
+  return facts.bothArmsWeak && facts.bothLegsWeak && (struck || facts.told('neck-trauma').length > 0);
+}
+
 function checkCord(facts: BedsideFacts): Verdict | null {
   const { onset, course } = facts.exam;
   // A bladder that fails while the legs grow weaker over weeks is as urgent as what is days old.
@@ -327,10 +362,12 @@ function checkCord(facts: BedsideFacts): Verdict | null {
   const shock =
     fourLimbs ||
     (facts.weak('lower-limbs').length > 0 && facts.trunkSensoryLoss.length > 0) ||
-    isSpinalAtBothSides(facts);
+    isSpinalAtBothSides(facts) ||
+    isBrokenNeck(facts);
   const level = findingReasons([...facts.trunkSensoryLoss, ...facts.weak('lower-limbs')], 5);
   const spine = facts.told(...spinalPain).slice(0, 1);
-  const because = signs.length > 0 ? signs : shock ? [...spine, ...level, ...bladder.slice(0, 1)] : [];
+  const arms = isBrokenNeck(facts) ? findingReasons(facts.weak('upper-limbs'), 2) : [];
+  const because = signs.length > 0 ? signs : shock ? [...spine, ...arms, ...level, ...bladder.slice(0, 1)] : [];
   if (because.length > 0) return recent === 'yes' ? present(because) : notAssessable([...because, unknownOnset]);
   if (!facts.bothLegsWeak) return null;
   const gaps: Reason[] = [];

@@ -1,0 +1,146 @@
+import { findingReasons } from '../../causes/reasons.ts';
+import { fromMemory, read, recalled } from '../../kernel/cite.ts';
+import { clouded } from './brain-flags.ts';
+import { present, type RedFlagRule } from './rule.ts';
+import { feverReasons } from './spinal-flags.ts';
+
+/** Limits in mmol/L at which the brain suffers: severe hyponatraemia and hypercalcaemia as laboratories report them. */
+const limits = { sodiumLow: 125, sodiumHigh: 155, calciumLow: 1.9, calciumHigh: 3 };
+
+/** Dangers that come from the blood, a poison, a toxin or an artery, and a first seizure. */
+export const systemicFlags: readonly RedFlagRule[] = [
+  {
+    key: 'first-seizure',
+    label: 'First seizure',
+    urgency: 'urgent',
+    action: 'Epilepsy specialist within two weeks; ECG, glucose and sodium now; no driving until seen.',
+    source: read('nice-ng217'),
+    check: (facts) => {
+      const seizure = facts.told('seizure');
+      const known = facts.told('epilepsy', 'similar-attacks-before');
+      return seizure.length > 0 && known.length === 0 && facts.beganWithin(28) === 'yes' ? present(seizure) : null;
+    },
+  },
+  {
+    key: 'dangerous-sodium-or-calcium',
+    label: 'Sodium or calcium at which the brain or the nerves suffer',
+    urgency: 'immediate',
+    action: 'Monitored correction now; sodium is raised slowly, lest the pons be harmed; ECG for calcium.',
+    source: recalled('adams-victor', 'acquired metabolic disorders'),
+    check: (facts) => {
+      const sodium = facts.query.quantity('sodium', 'mmol/L');
+      const calcium = facts.query.quantity('calcium', 'mmol/L');
+      const salts = [
+        ...(sodium !== undefined && (sodium.value < limits.sodiumLow || sodium.value > limits.sodiumHigh)
+          ? [{ pointer: sodium.pointer, text: `sodium ${sodium.value} mmol/L` }]
+          : []),
+        ...(calcium !== undefined && (calcium.value < limits.calciumLow || calcium.value > limits.calciumHigh)
+          ? [{ pointer: calcium.pointer, text: `calcium ${calcium.value} mmol/L` }]
+          : []),
+      ];
+      return salts.length > 0 ? present(salts) : null;
+    },
+  },
+  {
+    key: 'suspected-poisoning',
+    label: 'Suspected poisoning of brain, nerve or muscle',
+    urgency: 'immediate',
+    action: 'Airway, breathing, circulation; call the poisons service; end the exposure; the antidote early.',
+    source: recalled('adams-victor', 'disorders of the nervous system due to drugs and toxins'),
+    check: (facts) => {
+      const poison = facts.told(
+        'organophosphate',
+        'carbon-monoxide',
+        'thallium',
+        'arsenic',
+        'lead',
+        'other-heavy-metal',
+        'venomous-bite',
+      );
+      const told = facts.told('headache', 'vomiting', 'abdominal-pain', 'breathlessness', 'hair-loss', 'seizure');
+      const signs = facts.query.abnormal([
+        ...clouded,
+        'cranial-nerves/small-pupil',
+        'cranial-nerves/ptosis',
+        'autonomic/hyperhidrosis',
+        'autonomic/bradycardia',
+      ]);
+      const effect = [...told, ...findingReasons([...signs, ...facts.weakLimbs], 4)];
+      return poison.length > 0 && effect.length > 0 && facts.beganWithin(28) === 'yes'
+        ? present([...poison, ...effect])
+        : null;
+    },
+  },
+  {
+    key: 'acute-limb-ischaemia',
+    label: 'Suspected acute ischaemia of a limb',
+    urgency: 'immediate',
+    action: 'Feel the pulses; vascular surgeon and heparin now; a limb that is numb and weak has hours.',
+    source: fromMemory,
+    check: (facts) => {
+      const skin = facts.query.abnormal(['inspection/colour-or-temperature-change']);
+      const pain = facts.told('leg-pain', 'arm-pain', 'foot-pain');
+      const artery = facts.told('atrial-fibrillation', 'peripheral-arterial-disease', 'ischaemic-heart-disease');
+      const deficit = [...findingReasons(facts.weakLimbs, 2), ...facts.told('numbness')];
+      const { pace } = facts.exam.onset;
+      const isSudden = (pace === 'hyperacute' || pace === 'acute') && facts.beganWithin(14) === 'yes';
+      return isSudden && skin.length > 0 && pain.length + artery.length > 0 && deficit.length > 0
+        ? present([...findingReasons(skin, 1), ...pain, ...artery, ...deficit])
+        : null;
+    },
+  },
+  {
+    key: 'potassium-paralysis',
+    label: 'Weakness with dangerous potassium',
+    urgency: 'immediate',
+    action: 'ECG and monitored correction of potassium now.',
+    source: recalled('adams-victor', 'periodic paralysis'),
+    check: (facts) => {
+      const potassium = facts.query.quantity('potassium', 'mmol/L');
+      const told = facts.told('weakness', 'leg-weakness', 'arm-weakness', 'episodic-weakness');
+      if (potassium === undefined || facts.weakLimbs.length + told.length === 0) return null;
+      const { value, pointer } = potassium;
+      if (value >= 3 && value <= 6) return null;
+      return present([{ pointer, text: `potassium ${value} mmol/L` }, ...told, ...findingReasons(facts.weakLimbs, 3)]);
+    },
+  },
+  {
+    key: 'suspected-tetanus',
+    label: 'Suspected tetanus',
+    urgency: 'immediate',
+    action: 'Airway first, intensive care, tetanus immunoglobulin, wound care; the diagnosis is clinical.',
+    source: recalled('adams-victor', 'tetanus'),
+    check: (facts) => {
+      const rigid = facts.query.abnormalWhere(
+        ({ item, value }) =>
+          item.probe.kind === 'tone' && value === 'rigid' && (item.key === 'trunk' || item.key === 'neck'),
+      );
+      const wound = facts.told('trauma', 'injecting-drug-use', 'recent-surgery');
+      const isRigid = rigid.length > 0 && wound.length > 0 && facts.exam.onset.pace !== 'chronic';
+      const stiffNeck = facts.query.abnormal(['special-tests/neck-stiffness']);
+      const swallow = [
+        ...facts.told('dysphagia'),
+        ...findingReasons(facts.query.abnormal(['cranial-nerves/dysphagia'])),
+      ];
+      const isStiff =
+        stiffNeck.length > 0 && swallow.length > 0 && wound.length > 0 && feverReasons(facts).length === 0;
+      const jaw = [
+        ...facts.told('lockjaw'),
+        ...(isRigid ? [...findingReasons(rigid, 2), ...wound] : []),
+        ...(isStiff ? [...findingReasons(stiffNeck, 1), ...wound] : []),
+      ];
+      const spasms = [
+        ...findingReasons(
+          facts.query.abnormal([
+            'involuntary-movements/flexor-spasms',
+            'cranial-nerves/dysphagia',
+            'special-tests/neck-stiffness',
+          ]),
+        ),
+        ...facts.told('stiffness', 'cramps', 'dysphagia'),
+      ];
+      const fits = spasms.length > 0 || (facts.told('lockjaw').length > 0 && wound.length > 0);
+      return jaw.length > 0 && fits && facts.beganWithin(28) !== 'no' ? present([...jaw, ...spasms]) : null;
+    },
+  },
+];
