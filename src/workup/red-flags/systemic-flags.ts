@@ -14,7 +14,7 @@ export const systemicFlags: readonly RedFlagRule[] = [
     label: 'First seizure',
     urgency: 'urgent',
     action: 'Epilepsy specialist within two weeks; ECG, glucose and sodium now; no driving until seen.',
-    source: read('nice-ng217'),
+    source: recalled('nice-ng217'),
     check: (facts) => {
       const seizure = facts.told('seizure');
       const known = facts.told('epilepsy', 'similar-attacks-before');
