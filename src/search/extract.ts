@@ -12,6 +12,8 @@ interface Draft {
   readonly pairs: PairEntry[];
   readonly ranges: RangeEntry[];
   readonly links: LinkEntry[];
+  /** Everything that is in already, for a reference or code may stand in a resource many times. */
+  readonly seen: Set<string>;
 }
 
 /** Kept by the store itself, because they are its own doing. */
@@ -20,10 +22,10 @@ const ofTheStore = new Set(['_id', '_lastUpdated']);
 /**
  * What the search index holds of one resource, parameter by parameter.
  * @param resource as it is served: references to resources of the same exam are `Type/uuid`
- * @returns no entries for a type that is not searched; a value of another shape than R4 says is passed over
+ * @returns each entry once; no entries for a type that is not searched; a value of another shape than R4 says is passed over
  */
 export function indexEntriesOf(resource: { readonly resourceType: string }): IndexEntries {
-  const draft: Draft = { at: null, tokens: [], pairs: [], ranges: [], links: [] };
+  const draft: Draft = { at: null, tokens: [], pairs: [], ranges: [], links: [], seen: new Set() };
   const dateParameter = dateParameterOf(resource.resourceType);
   for (const parameter of parametersOf(resource.resourceType).values()) {
     if (ofTheStore.has(parameter.name)) continue;
@@ -33,7 +35,8 @@ export function indexEntriesOf(resource: { readonly resourceType: string }): Ind
       }
     }
   }
-  return draft;
+  const { at, tokens, pairs, ranges, links } = draft;
+  return { at, tokens, pairs, ranges, links };
 }
 
 function addValue(draft: Draft, parameter: Parameter, place: Place, value: unknown, isClinicalDate: boolean): void {
@@ -43,7 +46,7 @@ function addValue(draft: Draft, parameter: Parameter, place: Place, value: unkno
       addReference(draft, parameter, place, value);
       break;
     case 'composite':
-      if (parameter.parts !== undefined) addPair(draft, param, parameter.parts, value);
+      if (parameter.parts !== undefined) addPairs(draft, param, parameter.parts, value);
       break;
     case 'date':
     case 'number':
@@ -54,11 +57,11 @@ function addValue(draft: Draft, parameter: Parameter, place: Place, value: unkno
         draft.at = range.low;
         if (isWhatAtStandsFor(range)) break;
       }
-      draft.ranges.push({ param, ...range });
+      addRange(draft, { param, ...range });
       break;
     }
     default:
-      for (const token of tokensOf(value, place.datatype)) draft.tokens.push({ param, token });
+      for (const token of tokensOf(value, place.datatype)) addToken(draft, { param, token });
   }
 }
 
@@ -69,7 +72,7 @@ function isWhatAtStandsFor({ low, high }: { readonly low: number; readonly high:
 
 function addReference(draft: Draft, parameter: Parameter, place: Place, value: unknown): void {
   const param = parameter.name;
-  const add = (token: Token) => draft.tokens.push({ param, token });
+  const add = (token: Token) => addToken(draft, { param, token });
   if (place.datatype === 'canonical') {
     const address = textOf(value);
     if (address !== undefined) add({ kind: 'reference', system: '', code: address });
@@ -83,7 +86,7 @@ function addReference(draft: Draft, parameter: Parameter, place: Place, value: u
   const target = referenceTarget(text);
   if (target.kind === 'absolute') add({ kind: 'reference', system: '', code: target.address });
   else if (parameter.isLink && linkedTypes.has(target.type) && uuidForm.test(target.id)) {
-    draft.links.push({ param, target: `${target.type}/${target.id}` });
+    addLink(draft, { param, target: `${target.type}/${target.id}` });
   } else add({ kind: 'reference', system: target.type, code: target.id });
 }
 
@@ -96,18 +99,18 @@ function mayBePatient(reference: string | undefined, type: string | undefined): 
   return told === undefined || told === 'Patient';
 }
 
-function addPair(draft: Draft, param: string, parts: readonly [ParameterPart, ParameterPart], value: unknown): void {
+function addPairs(draft: Draft, param: string, parts: readonly [ParameterPart, ParameterPart], value: unknown): void {
   const [first, second] = parts;
   const firsts = codesAt(value, first.place);
   if (firsts.length === 0) return;
   if (second.type === 'token') {
     const seconds = codesAt(value, second.place);
-    for (const one of firsts) for (const other of seconds) draft.pairs.push({ param, first: one, second: other });
+    for (const one of firsts) for (const other of seconds) addPair(draft, { param, first: one, second: other });
     return;
   }
   for (const quantity of valuesAt(value, second.place.steps)) {
     const range = rangeOf(quantity, second.place.datatype);
-    if (range !== null) for (const of of firsts) draft.ranges.push({ param, ...range, of });
+    if (range !== null) for (const of of firsts) addRange(draft, { param, ...range, of });
   }
 }
 
@@ -116,4 +119,29 @@ function codesAt(value: unknown, { steps, datatype }: Place): readonly Token[] {
   return valuesAt(value, steps)
     .flatMap((found) => tokensOf(found, datatype))
     .filter(({ code }) => code !== '');
+}
+
+function isNew({ seen }: Draft, ...parts: readonly (string | number | undefined)[]): boolean {
+  const size = seen.size;
+  // A line feed is in no code, id or address.
+  return seen.add(parts.join('\n')).size > size;
+}
+
+function addToken(draft: Draft, entry: TokenEntry): void {
+  const { kind, system, code, text } = entry.token;
+  if (isNew(draft, 'token', entry.param, kind, system, code, text)) draft.tokens.push(entry);
+}
+
+function addPair(draft: Draft, entry: PairEntry): void {
+  const { param, first, second } = entry;
+  if (isNew(draft, 'pair', param, first.system, first.code, second.system, second.code)) draft.pairs.push(entry);
+}
+
+function addRange(draft: Draft, entry: RangeEntry): void {
+  const { param, low, high, unit, of } = entry;
+  if (isNew(draft, 'range', param, low, high, unit?.system, unit?.code, of?.system, of?.code)) draft.ranges.push(entry);
+}
+
+function addLink(draft: Draft, entry: LinkEntry): void {
+  if (isNew(draft, 'link', entry.param, entry.target)) draft.links.push(entry);
 }

@@ -55,3 +55,12 @@ export function parametersOf(type: string): ReadonlyMap<string, Parameter> {
 export function dateParameterOf(type: string): string | null {
   return Object.hasOwn(table, type) ? table[type as SearchedType].date : null;
 }
+
+/**
+ * The parameter under which every resource of a type made here has a value that equals its id, so that none is without;
+ * those values are not in the index.
+ */
+export function ownParameterOf(type: string): 'identifier' | '_tag' | null {
+  if (type === 'Provenance') return '_tag'; // R4's Provenance has no identifier
+  return linkedTypes.has(type) || type === 'Device' ? 'identifier' : null;
+}

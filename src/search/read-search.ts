@@ -1,7 +1,7 @@
 import { closest, distance } from 'fastest-levenshtein';
 import { RequestError } from '../kernel/errors.ts';
 import { malformed } from './malformed.ts';
-import { parametersOf } from './parameters.ts';
+import { ownParameterOf, parametersOf } from './parameters.ts';
 import type { Filter, Include, SearchQuery, Sort } from './query.ts';
 import { isUsable, type ParameterUse, readFilter } from './read-filter.ts';
 import type { Terminology } from './read-token.ts';
@@ -104,7 +104,10 @@ function take(draft: Draft, type: string, name: string, value: string, options: 
   if (isResultParameter(name)) return takeResultParameter(draft, type, name, value);
   const use = parameterUse(type, name);
   if (use === undefined || !isUsable(use)) return false;
-  draft.filters.push(readFilter(use, value, options));
+  const filter = readFilter(use, value, options);
+  // An own identifier is in no index but never missing: all have it, or none is asked for.
+  if (filter.kind !== 'missing' || filter.param !== ownParameterOf(type)) draft.filters.push(filter);
+  else if (filter.isMissing) draft.filters.push({ kind: 'id', anyOf: [] });
   return true;
 }
 

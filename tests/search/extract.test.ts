@@ -1,36 +1,15 @@
 import { readdirSync } from 'node:fs';
 import fc from 'fast-check';
-import type { Bundle } from 'fhir/r4.js';
 import { describe, expect, it } from 'vitest';
-import { createExamSteps } from '../../src/context.ts';
-import { collectionOf } from '../../src/fhir/bundle-forms.ts';
 import { indexEntriesOf } from '../../src/search/extract.ts';
 import type { IndexEntries, Token } from '../../src/search/index-entries.ts';
 import { dateParameterOf, linkedTypes, parametersOf, searchedTypes } from '../../src/search/parameters.ts';
 import { systems } from '../../src/terminology/systems.ts';
-import { exampleExam, exampleNames } from '../support/example-exam.ts';
 import { hl7Folder, hl7Resource } from '../terminology/hl7-package.ts';
+import { emitted, type Resource } from './emitted-resources.ts';
 import { expectedLines } from './expected-entries.ts';
 import { mutatedResources } from './mutated-resources.ts';
 import { expressionFor, hl7Definition, standardParameters } from './standard-parameters.ts';
-
-type Resource = Record<string, unknown> & { resourceType: string };
-
-const steps = createExamSteps();
-const emitted = exampleNames.flatMap((name) => {
-  const exam = steps.readExam(exampleExam({}, name), { purpose: 'record', now: new Date('2030-01-01T00:00:00Z') });
-  return served(steps.toBundle(exam, steps.assess(exam), { version: 1 }));
-});
-
-/** The resources of a Bundle with references as a server gives them. */
-function served(bundle: Bundle): Resource[] {
-  const resources = (collectionOf(bundle).entry ?? []).flatMap(({ resource }) => resource ?? []);
-  const types = new Map(resources.map(({ id, resourceType }) => [id, resourceType]));
-  const text = JSON.stringify(resources).replace(/urn:uuid:([0-9a-f-]{36})/g, (whole, id) =>
-    types.has(id) ? `${types.get(id)}/${id}` : whole,
-  );
-  return JSON.parse(text);
-}
 
 const examples = (type: string) =>
   readdirSync(hl7Folder)
@@ -103,6 +82,15 @@ describe('index entries', () => {
     for (const target of targets) {
       expect(known).toContain(target);
       expect(linkedTypes).toContain(target.split('/')[0]);
+    }
+  });
+
+  it('stand once each, however often the resource says it', () => {
+    for (const resource of emitted) {
+      const { tokens, pairs, ranges, links } = indexEntriesOf(resource);
+      for (const entries of [tokens, pairs, ranges, links]) {
+        expect(new Set(entries.map((entry) => JSON.stringify(entry))).size).toBe(entries.length);
+      }
     }
   });
 

@@ -251,7 +251,8 @@ describe('the search parameters of R4', () => {
     expect(filterOf(type, name, value)).toEqual(expected);
   });
 
-  // Section "number": 100 is [99.5, 100.5), 100.00 is [99.995, 100.005).
+  // Section "number": 100 is [99.5, 100.5), 100.00 is [99.995, 100.005). Its third example gives 1e2
+  // as [95, 105), which is two figures; one figure, as it says, is half a hundred either way.
   it.each([
     ['100', 99.5, 100.5],
     ['100.00', 99.995, 100.005],
@@ -263,6 +264,16 @@ describe('the search parameters of R4', () => {
     expect(one?.low).toBe(low);
     expect(one?.high).toBeLessThan(end);
     expect(one?.high).toBeCloseTo(end, 12);
+  });
+
+  it('knows that no resource is without an identifier of its own', () => {
+    expect(search('Observation', ['identifier:missing', 'true']).query.filters).toEqual([{ kind: 'id', anyOf: [] }]);
+    expect(search('Provenance', ['_tag:missing', 'false']).query.filters).toEqual([]);
+    expect(filterOf('Measure', 'identifier:missing', 'true')).toEqual({
+      kind: 'missing',
+      param: 'identifier',
+      isMissing: true,
+    });
   });
 
   it('joins repeated parameters by and', () => {
