@@ -163,7 +163,7 @@ function constantsOf(view: ViewDefinition): Variables {
       if (!/^value(Date|DateTime|Instant|Time)$/.test(key)) return [constant.name, value];
       const literal = key === 'valueTime' ? `@T${value}` : `@${value}`;
       const options = { resolveInternalTypes: false };
-      return [constant.name, fhirpath.evaluate({}, literal, {}, r4, options as never)[0]];
+      return [constant.name, fhirpath.evaluate({}, literal, {}, r4 as never, options as never)[0]];
     }),
   );
 }

@@ -87,7 +87,7 @@ const options = { resolveInternalTypes: false, userInvocationTable: functions, p
 
 /** @throws Error of the library when the path does not parse */
 export function compilePath(path: string): ViewPath {
-  const evaluate = fhirpath.compile(path, r4, options) as unknown as (
+  const evaluate = fhirpath.compile(path, r4 as never, options) as unknown as (
     context: unknown,
     variables: Readonly<Record<string, unknown>>,
   ) => unknown[];
