@@ -1,5 +1,5 @@
 import { findingReasons } from '../../causes/reasons.ts';
-import { fromMemory, read, recalled } from '../../kernel/cite.ts';
+import { fromMemory, recalled } from '../../kernel/cite.ts';
 import { clouded } from './brain-flags.ts';
 import { present, type RedFlagRule } from './rule.ts';
 import { feverReasons } from './spinal-flags.ts';
