@@ -16,7 +16,7 @@ import {
 import { modelUri, softwareName } from './device.ts';
 import { phenotypeOf } from './finding-observation.ts';
 import type { Frame } from './frame.ts';
-import { ownIdentifier, profiled } from './identity.ts';
+import { ownIdentifier } from './identity.ts';
 import { conclusionCodes } from './local-codes.ts';
 import { fhirText, isBlank, list, narrative, paragraph, titled } from './narrative.ts';
 import { examinationName, type SectionContent, sectionName } from './panel-observation.ts';
@@ -44,7 +44,7 @@ export function clinicalImpression(
   return {
     resourceType: 'ClinicalImpression',
     id,
-    meta: profiled('neuro-exam-impression'),
+    meta: frame.meta('neuro-exam-impression'),
     text: narrative(impressionNarrative(exam, assessment, frame)),
     identifier: [ownIdentifier(id), frame.sender],
     status: frame.inError ? 'entered-in-error' : 'in-progress',

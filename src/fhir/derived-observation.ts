@@ -7,7 +7,7 @@ import type { Assessment, RedFlag } from '../workup/assessment.ts';
 import { concept, conceptOf, examCategory, localConcept, shared } from './codings.ts';
 import { gradeConcept, unknownReason } from './finding-observation.ts';
 import type { Frame } from './frame.ts';
-import { ownIdentifier, profiled } from './identity.ts';
+import { ownIdentifier } from './identity.ts';
 import { conclusionCodes } from './local-codes.ts';
 import { fhirText, list, narrative, paragraph, titled } from './narrative.ts';
 import { scaleName } from './scale-observation.ts';
@@ -167,7 +167,7 @@ function computed(id: string, said: string, code: CodeableConcept, method: Codea
   return {
     resourceType: 'Observation' as const,
     id,
-    meta: profiled('neuro-exam-derived-observation'),
+    meta: frame.meta('neuro-exam-derived-observation'),
     text: narrative(said),
     identifier: [ownIdentifier(id)],
     status: frame.computed,

@@ -7,7 +7,7 @@ import { scaleSystem, systems } from '../terminology/systems.ts';
 import { bodySiteConcept } from './body-site-codes.ts';
 import { coding, concept, interpretations, localConcept, shared } from './codings.ts';
 import type { Frame } from './frame.ts';
-import { ownIdentifier, profiled } from './identity.ts';
+import { ownIdentifier } from './identity.ts';
 import { notTestedCodes } from './local-codes.ts';
 import { fhirText, isBlank, narrative, paragraph } from './narrative.ts';
 import { remembered } from './remembered.ts';
@@ -27,7 +27,7 @@ export function findingObservation(finding: Finding, frame: Frame): Observation 
   const made: Observation = {
     resourceType: 'Observation',
     id,
-    meta: profiled('neuro-exam-finding'),
+    meta: frame.meta('neuro-exam-finding'),
     text: narrative(note === undefined ? said : said + paragraph(note)),
     identifier: [ownIdentifier(id)],
     ...frame.stated,

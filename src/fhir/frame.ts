@@ -1,11 +1,12 @@
-import type { Identifier, Observation, Reference } from 'fhir/r4.js';
+import type { Coding, Identifier, Meta, Observation, Reference } from 'fhir/r4.js';
 import { describeFinding } from '../exam/describe.ts';
 import type { Exam, ReferenceValue } from '../exam/exam.ts';
 import { examId, resourceId } from '../exam/exam-id.ts';
 import type { Finding } from '../exam/finding.ts';
 import { ExamInvalidError } from '../kernel/errors.ts';
 import { capitalised } from '../kernel/words.ts';
-import { examCategory } from './codings.ts';
+import { profileUrl, systems } from '../terminology/systems.ts';
+import { examCategory, shared } from './codings.ts';
 import { device } from './device.ts';
 import { fullUrlOf } from './entry.ts';
 import { fhirText, isBlank } from './narrative.ts';
@@ -33,6 +34,10 @@ export interface Frame {
   readonly computed: 'preliminary' | 'entered-in-error';
   /** The sender's own identifier of the exam. */
   readonly sender: Identifier;
+  /** `meta` with one profile of ours and the exam that the resource was made from; the same object for each of them. */
+  readonly meta: (profile: string) => Meta;
+  /** Tells which exam a resource was made from. */
+  readonly examTag: Coding;
   /** A finding in words with a capital, as every narrative says it; worked out once. */
   readonly say: (finding: Finding) => string;
   /** Name of the summary statement that a finding is part of; undefined for what was stated for itself. */
@@ -62,6 +67,7 @@ export function frameOf(exam: Exam, modelVersion: string, version: number): Fram
   };
   const performer = exam.performer.map(reference);
   const examinedAt = fhirDateTime(exam.examinedAt);
+  const examTag = shared({ system: systems.exam, code: key });
   const statements = new Map(exam.otherwiseNormal.map((one) => [one.pointer, statementName(one)]));
   return {
     exam: key,
@@ -80,6 +86,8 @@ export function frameOf(exam: Exam, modelVersion: string, version: number): Fram
     modelVersion,
     inError,
     computed: inError ? 'entered-in-error' : 'preliminary',
+    examTag,
+    meta: remembered((name: string) => shared({ profile: [profileUrl(name)], tag: [examTag] })),
     sender: { system: fhirText(identifier.system), value: fhirText(identifier.value) },
     say: remembered((finding: Finding) => capitalised(describeFinding(finding))),
     statementOf: ({ origin, pointer }) => (origin === 'otherwise-normal' ? statements.get(pointer) : undefined),

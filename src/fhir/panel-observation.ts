@@ -6,7 +6,7 @@ import type { Finding, NormalStatement, ScoredScale } from '../exam/finding.ts';
 import { systems } from '../terminology/systems.ts';
 import { coding, localConcept, shared } from './codings.ts';
 import type { Frame } from './frame.ts';
-import { ownIdentifier, profiled } from './identity.ts';
+import { ownIdentifier } from './identity.ts';
 import { list, narrative, paragraph, titled } from './narrative.ts';
 import { scaleName, scaleText } from './scale-observation.ts';
 import { distinctStatements, isObserved, statementName, statementText } from './summary-statement.ts';
@@ -80,7 +80,7 @@ function panel(
   return {
     resourceType: 'Observation',
     id,
-    meta: profiled('neuro-exam-panel'),
+    meta: frame.meta('neuro-exam-panel'),
     text: narrative(said),
     identifier: [ownIdentifier(id)],
     ...frame.stated,

@@ -37,7 +37,7 @@ export function provenance(targets: readonly string[], frame: Frame): Provenance
   return {
     resourceType: 'Provenance',
     id,
-    meta: { tag: [{ system: systems.resourceTag, code: id }] },
+    meta: { tag: [{ system: systems.resourceTag, code: id }, frame.examTag] },
     text: narrative(
       paragraph(
         `Assembled by ${softwareName}, model version ${frame.modelVersion}, from version ${frame.version} of the examination.`,

@@ -5,7 +5,7 @@ import type { Assessment } from '../workup/assessment.ts';
 import { concept, conceptOf, localConcept, shared } from './codings.ts';
 import { type EvidenceIds, localisationName, percent, percentText, unreviewed } from './derived-observation.ts';
 import type { Frame } from './frame.ts';
-import { ownIdentifier, profiled } from './identity.ts';
+import { ownIdentifier } from './identity.ts';
 import { fhirText, isBlank, list, narrative, paragraph } from './narrative.ts';
 
 /** Name of the ranked causes within the exam, for their id. */
@@ -22,7 +22,7 @@ export function rankedCauses(assessment: Assessment, evidence: EvidenceIds, fram
   return {
     resourceType: 'RiskAssessment',
     id,
-    meta: profiled('neuro-exam-ranked-causes'),
+    meta: frame.meta('neuro-exam-ranked-causes'),
     text: narrative(
       paragraph(causes.length === 0 ? 'No cause was ranked.' : 'Computed causes, most likely first:') +
         causeList(causes) +

@@ -6,7 +6,7 @@ import { systems } from '../terminology/systems.ts';
 import { concept, shared } from './codings.ts';
 import { absentReason, unknownReason } from './finding-observation.ts';
 import type { Frame } from './frame.ts';
-import { ownIdentifier, profiled } from './identity.ts';
+import { ownIdentifier } from './identity.ts';
 import { fhirText, isBlank, narrative, paragraph } from './narrative.ts';
 
 const link = ({ code, display }: CodeLink) => shared(concept(systems.loinc, code, display));
@@ -38,7 +38,7 @@ export function scaleObservation(scale: ScoredScale, frame: Frame): Observation 
   return {
     resourceType: 'Observation',
     id,
-    meta: profiled('neuro-exam-finding'),
+    meta: frame.meta('neuro-exam-finding'),
     text: narrative(paragraph(scaleText(scale)) + paragraph(scale.note ?? '')),
     identifier: [ownIdentifier(id)],
     ...frame.stated,

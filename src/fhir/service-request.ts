@@ -4,7 +4,7 @@ import { impressionName } from './clinical-impression.ts';
 import { conceptOf } from './codings.ts';
 import { localisationName, redFlagName, unreviewed } from './derived-observation.ts';
 import type { Frame } from './frame.ts';
-import { ownIdentifier, profiled } from './identity.ts';
+import { ownIdentifier } from './identity.ts';
 import { fhirText, narrative, paragraph } from './narrative.ts';
 import { rankedCausesName } from './risk-assessment.ts';
 
@@ -27,7 +27,7 @@ export function proposedRequest(item: WorkupItem, assessment: Assessment, frame:
   return {
     resourceType: 'ServiceRequest',
     id,
-    meta: profiled('neuro-exam-proposed-request'),
+    meta: frame.meta('neuro-exam-proposed-request'),
     text: narrative(
       paragraph(`Proposal, not an order: ${item.label} (${item.priority}).`) + paragraph(because) + unreviewed(frame),
     ),

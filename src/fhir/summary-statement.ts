@@ -7,7 +7,7 @@ import { capitalised } from '../kernel/words.ts';
 import { regionConcept } from './body-site-codes.ts';
 import { interpretations, localConcept } from './codings.ts';
 import type { Frame } from './frame.ts';
-import { ownIdentifier, profiled } from './identity.ts';
+import { ownIdentifier } from './identity.ts';
 import { narrative, paragraph } from './narrative.ts';
 
 /**
@@ -55,7 +55,7 @@ export function statementObservation(statement: NormalStatement, frame: Frame): 
   return {
     resourceType: 'Observation',
     id,
-    meta: profiled('neuro-exam-finding'),
+    meta: frame.meta('neuro-exam-finding'),
     text: narrative(paragraph(`${text}.`)),
     identifier: [ownIdentifier(id)],
     ...frame.stated,

@@ -31,6 +31,8 @@ export const systems = {
   pattern: `${canonicalBase}/CodeSystem/localisation-pattern`,
   /** Kinds of error and fault in an OperationOutcome. */
   fault: `${canonicalBase}/CodeSystem/fault`,
+  /** Tag of every resource that was made from an exam; the code is the id of the exam, as in `/exams/{id}`. */
+  exam: `${canonicalBase}/CodeSystem/exam`,
   resourceTag: `${canonicalBase}/CodeSystem/resource-tag`,
   /** Identifier system of every resource that the service makes; the value is the resource's UUID. */
   resourceIdentifier: `${canonicalBase}/NamingSystem/resource-id`,

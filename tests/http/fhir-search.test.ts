@@ -170,7 +170,7 @@ describe('search', () => {
       'status',
       'subject',
     ]);
-    expect(whole?.resource?.meta?.tag).toBeUndefined();
+    expect(whole?.resource?.meta?.tag?.map(({ system }) => system)).toEqual([systems.exam]);
     expect((await fhir('Observation?_count=1&_pretty=true')).text).toMatch(/^\{\n {2}"resourceType"/);
     expect((await fhir('Observation?_format=xml')).status).toBe(406);
   });
