@@ -12,8 +12,8 @@ interface Draft {
   readonly pairs: PairEntry[];
   readonly ranges: RangeEntry[];
   readonly links: LinkEntry[];
-  /** Everything that is in already, for a reference or code may stand in a resource many times. */
-  readonly seen: Set<string>;
+  /** Tokens of a concept, by the concept: several parameters look at the same one. */
+  readonly known: Map<unknown, readonly Token[]>;
 }
 
 /** Kept by the store itself, because they are its own doing. */
@@ -25,11 +25,13 @@ const ofTheStore = new Set(['_id', '_lastUpdated']);
  * @returns each entry once; no entries for a type that is not searched; a value of another shape than R4 says is passed over
  */
 export function indexEntriesOf(resource: { readonly resourceType: string }): IndexEntries {
-  const draft: Draft = { at: null, tokens: [], pairs: [], ranges: [], links: [], seen: new Set() };
+  const draft: Draft = { at: null, tokens: [], pairs: [], ranges: [], links: [], known: new Map() };
   const dateParameter = dateParameterOf(resource.resourceType);
   for (const parameter of parametersOf(resource.resourceType).values()) {
     if (ofTheStore.has(parameter.name)) continue;
     for (const place of parameter.places) {
+      const [first] = place.steps;
+      if (first !== undefined && !Object.hasOwn(resource, first)) continue; // most elements are absent
       for (const value of valuesAt(resource, place.steps)) {
         addValue(draft, parameter, place, value, parameter.name === dateParameter);
       }
@@ -61,7 +63,7 @@ function addValue(draft: Draft, parameter: Parameter, place: Place, value: unkno
       break;
     }
     default:
-      for (const token of tokensOf(value, place.datatype)) addToken(draft, { param, token });
+      for (const token of tokensAt(draft, value, place)) addToken(draft, { param, token });
   }
 }
 
@@ -101,10 +103,10 @@ function mayBePatient(reference: string | undefined, type: string | undefined): 
 
 function addPairs(draft: Draft, param: string, parts: readonly [ParameterPart, ParameterPart], value: unknown): void {
   const [first, second] = parts;
-  const firsts = codesAt(value, first.place);
+  const firsts = codesAt(draft, value, first.place);
   if (firsts.length === 0) return;
   if (second.type === 'token') {
-    const seconds = codesAt(value, second.place);
+    const seconds = codesAt(draft, value, second.place);
     for (const one of firsts) for (const other of seconds) addPair(draft, { param, first: one, second: other });
     return;
   }
@@ -115,33 +117,68 @@ function addPairs(draft: Draft, param: string, parts: readonly [ParameterPart, P
 }
 
 /** Tokens with a code; a concept that has only words has no part in a pair. */
-function codesAt(value: unknown, { steps, datatype }: Place): readonly Token[] {
-  return valuesAt(value, steps)
-    .flatMap((found) => tokensOf(found, datatype))
+function codesAt(draft: Draft, value: unknown, place: Place): readonly Token[] {
+  return valuesAt(value, place.steps)
+    .flatMap((found) => tokensAt(draft, found, place))
     .filter(({ code }) => code !== '');
 }
 
-function isNew({ seen }: Draft, ...parts: readonly (string | number | undefined)[]): boolean {
-  const size = seen.size;
-  // A line feed is in no code, id or address.
-  return seen.add(parts.join('\n')).size > size;
+function tokensAt({ known }: Draft, value: unknown, { datatype }: Place): readonly Token[] {
+  if (datatype !== 'CodeableConcept') return tokensOf(value, datatype);
+  const before = known.get(value);
+  if (before !== undefined) return before;
+  const tokens = tokensOf(value, datatype);
+  known.set(value, tokens);
+  return tokens;
 }
 
-function addToken(draft: Draft, entry: TokenEntry): void {
-  const { kind, system, code, text } = entry.token;
-  if (isNew(draft, 'token', entry.param, kind, system, code, text)) draft.tokens.push(entry);
+/**
+ * Adds an entry unless the same parameter has it already, for a code or reference may stand in a resource many times.
+ * The entries of one parameter stand last, and they are few.
+ */
+function addNew<E extends { readonly param: string }>(
+  entries: E[],
+  entry: E,
+  isSame: (one: E, other: E) => boolean,
+): void {
+  for (let index = entries.length - 1; index >= 0; index -= 1) {
+    const other = entries[index];
+    if (other === undefined || other.param !== entry.param) break;
+    if (isSame(entry, other)) return;
+  }
+  entries.push(entry);
 }
 
-function addPair(draft: Draft, entry: PairEntry): void {
-  const { param, first, second } = entry;
-  if (isNew(draft, 'pair', param, first.system, first.code, second.system, second.code)) draft.pairs.push(entry);
+function isSameToken(one: Token | undefined, other: Token | undefined): boolean {
+  return (
+    one === other ||
+    (one?.code === other?.code &&
+      one?.system === other?.system &&
+      one?.kind === other?.kind &&
+      one?.text === other?.text)
+  );
 }
 
-function addRange(draft: Draft, entry: RangeEntry): void {
-  const { param, low, high, unit, of } = entry;
-  if (isNew(draft, 'range', param, low, high, unit?.system, unit?.code, of?.system, of?.code)) draft.ranges.push(entry);
+function addToken({ tokens }: Draft, entry: TokenEntry): void {
+  addNew(tokens, entry, (one, other) => isSameToken(one.token, other.token));
 }
 
-function addLink(draft: Draft, entry: LinkEntry): void {
-  if (isNew(draft, 'link', entry.param, entry.target)) draft.links.push(entry);
+function addPair({ pairs }: Draft, entry: PairEntry): void {
+  addNew(pairs, entry, (one, other) => isSameToken(one.first, other.first) && isSameToken(one.second, other.second));
+}
+
+function addRange({ ranges }: Draft, entry: RangeEntry): void {
+  addNew(
+    ranges,
+    entry,
+    (one, other) =>
+      one.low === other.low &&
+      one.high === other.high &&
+      isSameToken(one.unit, other.unit) &&
+      isSameToken(one.of, other.of),
+  );
+}
+
+function addLink({ links }: Draft, entry: LinkEntry): void {
+  addNew(links, entry, (one, other) => one.target === other.target);
 }

@@ -25,7 +25,10 @@ export interface Token {
   readonly kind: 'coding' | 'reference' | 'reference-identifier' | 'string' | 'uri';
   /** System of a coding or identifier, type of a reference; empty for none. */
   readonly system: string;
-  /** Code, value, id or text; texts are folded (lower case, no accents). */
+  /**
+   * Code, value, id or text; texts are folded (lower case, no accents). A string has a second token of system `exact`
+   * with the text to the letter, which `:exact` asks for as a TokenFilter.
+   */
   readonly code: string;
   /** Display of a coding, or its concept's text, folded; for `:text`. */
   readonly text?: string;

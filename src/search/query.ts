@@ -73,7 +73,10 @@ export interface RangeFilter {
 
 export interface RangePattern {
   readonly prefix: Prefix;
-  /** Ends of the range meant, both included: ms since 1970 for dates, plain numbers otherwise. */
+  /**
+   * Ends of the range meant, both included: ms since 1970 for dates, plain numbers otherwise. That of `ap` is widened
+   * already, so any overlap with it is enough.
+   */
   readonly low: number;
   readonly high: number;
   /** Unit of a quantity; absent when any unit will do. */
@@ -89,6 +92,7 @@ export interface PairFilter {
   readonly anyOf: readonly { readonly first: TokenPattern; readonly second: TokenPattern }[];
 }
 
+/** The resource has one of these ids; an empty list is matched by none. */
 export interface IdFilter {
   readonly kind: 'id';
   readonly anyOf: readonly string[];
