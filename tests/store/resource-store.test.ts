@@ -6,6 +6,7 @@ import type { Identified } from '../../src/fhir/entry.ts';
 import { servedResources } from '../../src/fhir/served.ts';
 import { createExamRecords } from '../../src/http/exam-records.ts';
 import { indexEntriesOf } from '../../src/search/extract.ts';
+import type { Token } from '../../src/search/index-entries.ts';
 import type { Filter, SearchQuery, Sort } from '../../src/search/query.ts';
 import { searchRules } from '../../src/search/search-rules.ts';
 import type { Stores } from '../../src/store/open-stores.ts';
@@ -235,6 +236,15 @@ function randomQuery(kept: readonly Kept[], draw: fc.GeneratorValue, seed: numbe
         ],
       };
     }
+    const range = pick(entries.ranges);
+    if (kind === 'range' && range !== undefined && draw(fc.boolean)) {
+      const { param, low, high, unit, of } = range;
+      const named = (token: Token | undefined) =>
+        token === undefined ? undefined : { system: token.system, code: token.code };
+      const [ofUnit, ofCode] = [named(unit), named(of)];
+      const pattern = { prefix, low, high, ...(ofUnit && { unit: ofUnit }), ...(ofCode && { of: ofCode }) };
+      return { kind, param, anyOf: [pattern] };
+    }
     if (kind === 'range') {
       const isDate = draw(fc.boolean) && entries.at !== null && type !== 'RiskAssessment' && type !== 'Provenance';
       const middle = isDate ? (entries.at as number) : updated;
@@ -273,6 +283,7 @@ function randomQuery(kept: readonly Kept[], draw: fc.GeneratorValue, seed: numbe
         ...(other === undefined || draw(fc.boolean) ? [] : [{ code: other.token.code }]),
       ],
       negated: draw(fc.boolean),
+      ...(draw(fc.boolean) ? { orIds: [resource.id] } : {}),
     };
   });
   return {

@@ -35,7 +35,10 @@ function passes({ resource, updated }: Kept, filter: Filter): boolean {
     case 'missing':
       return isPresent(entries, filter.param) !== filter.isMissing;
     case 'token':
-      return tokens(filter.param).some((token) => filter.anyOf.some((one) => fits(token, one))) !== filter.negated;
+      return (
+        ((filter.orIds ?? []).includes(resource.id) ||
+          tokens(filter.param).some((token) => filter.anyOf.some((one) => fits(token, one)))) !== filter.negated
+      );
     case 'reference':
       return tokens(filter.param).some(({ kind, system, code }) =>
         filter.byIdentifier === undefined
@@ -77,6 +80,7 @@ interface Range {
   readonly low: number;
   readonly high: number;
   readonly unit?: Token;
+  readonly of?: Token;
 }
 
 function rangesOf(entries: IndexEntries, param: string, updated: number): readonly Range[] {
@@ -87,7 +91,8 @@ function rangesOf(entries: IndexEntries, param: string, updated: number): readon
   return isDate ? [{ low: entries.at, high: entries.at % 1000 === 0 ? entries.at + 999 : entries.at }] : [];
 }
 
-function stands(value: Range, { prefix, low, high, unit }: RangePattern): boolean {
+function stands(value: Range, { prefix, low, high, unit, of }: RangePattern): boolean {
+  if (of !== undefined && (value.of === undefined || !fits(value.of, of))) return false;
   if (unit !== undefined && (value.unit === undefined || !fits(value.unit, unit))) return false;
   const within = value.low >= low && value.high <= high;
   switch (prefix) {

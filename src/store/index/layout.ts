@@ -1,5 +1,5 @@
 import { deflateRawSync, inflateRawSync } from 'node:zlib';
-import type { IndexEntries } from '../../search/index-entries.ts';
+import type { IndexEntries, Token } from '../../search/index-entries.ts';
 import type { StoredType } from './stored-types.ts';
 import { present, type TokenIds, tokenKey } from './tokens.ts';
 
@@ -37,6 +37,8 @@ export interface RangePosting {
   readonly param: number;
   readonly moment: number;
   readonly part: number;
+  /** Code that the value belongs to, where that counts. */
+  readonly about: number;
   readonly unit: number;
   readonly low: number;
   readonly high: number;
@@ -95,10 +97,10 @@ export function layOut(
       if (row === undefined) postings.set(at, { param, token, moment, part, mask: bit });
       else row.mask = (row.mask | bit) >>> 0;
     };
-    const postRange = (param: number, unit: number, low: number, high: number) => {
-      const at = `${part} ${param} ${unit} ${low} ${high}`;
+    const postRange = (param: number, about: number, unit: number, low: number, high: number) => {
+      const at = `${part} ${param} ${about} ${unit} ${low} ${high}`;
       const row = ranges.get(at);
-      if (row === undefined) ranges.set(at, { param, moment, part, unit, low, high, mask: bit });
+      if (row === undefined) ranges.set(at, { param, moment, part, about, unit, low, high, mask: bit });
       else row.mask = (row.mask | bit) >>> 0;
     };
     const seen = (name: string): number => {
@@ -107,11 +109,12 @@ export function layOut(
       return param;
     };
     seen('_id');
-    postRange(seen('_lastUpdated'), present, updated, updated);
+    postRange(seen('_lastUpdated'), present, present, updated, updated);
     for (const { param, token } of entries.tokens) post(seen(param), tokens.id(tokenKey(token)));
     for (const { param, first, second } of entries.pairs) post(seen(param), tokens.pair(first, second));
-    for (const { param, low, high, unit } of entries.ranges) {
-      postRange(seen(param), unit === undefined ? present : tokens.id(tokenKey(unit)), low, high);
+    const numberOf = (token: Token | undefined) => (token === undefined ? present : tokens.id(tokenKey(token)));
+    for (const { param, low, high, unit, of } of entries.ranges) {
+      postRange(seen(param), numberOf(of), numberOf(unit), low, high);
     }
     for (const { param, target } of entries.links) {
       const to = keyOf.get(target);

@@ -111,7 +111,7 @@ function singleTokens({ tokens, pairs, ranges }: IndexEntries): Token[] {
   return [
     ...tokens.map(({ token }) => token),
     ...pairs.flatMap(({ first, second }) => [first, second]),
-    ...ranges.flatMap(({ unit }) => unit ?? []),
+    ...ranges.flatMap(({ unit, of }) => [unit ?? [], of ?? []].flat()),
   ];
 }
 

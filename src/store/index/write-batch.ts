@@ -129,7 +129,16 @@ export async function writeBatch(
   await session.insert(
     'range_posting',
     rangeColumns,
-    layout.ranges.map(({ param, moment, part, unit, low, high, mask }) => [param, moment, part, unit, low, high, mask]),
+    layout.ranges.map(({ param, moment, part, about, unit, low, high, mask }) => [
+      param,
+      moment,
+      part,
+      about,
+      unit,
+      low,
+      high,
+      mask,
+    ]),
   );
   await session.run(sql`UPDATE batch SET layout = ${packLayout(layout)} WHERE n = ${batch}`);
   return { remember };
@@ -149,6 +158,7 @@ const rangeColumns = {
   param: 'integer',
   moment: 'bigint',
   part: 'bigint',
+  about: 'integer',
   unit: 'integer',
   low: 'double precision',
   high: 'double precision',

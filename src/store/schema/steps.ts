@@ -120,11 +120,12 @@ export const schemaSteps: readonly SchemaStep[] = [
     param  INTEGER NOT NULL,
     moment INTEGER NOT NULL,
     part   INTEGER NOT NULL,
+    about  INTEGER NOT NULL,
     unit   INTEGER NOT NULL,
     low    REAL NOT NULL,
     high   REAL NOT NULL,
     mask   INTEGER NOT NULL,
-    PRIMARY KEY (param, moment, part, unit, low, high)
+    PRIMARY KEY (param, moment, part, about, unit, low, high)
   ) STRICT, WITHOUT ROWID;
 
   CREATE TABLE export_job (
@@ -206,11 +207,12 @@ export const schemaSteps: readonly SchemaStep[] = [
     param  integer NOT NULL,
     moment bigint NOT NULL,
     part   bigint NOT NULL,
+    about  integer NOT NULL,
     unit   integer NOT NULL,
     low    double precision NOT NULL,
     high   double precision NOT NULL,
     mask   bigint NOT NULL,
-    PRIMARY KEY (param, moment, part, unit, low, high)
+    PRIMARY KEY (param, moment, part, about, unit, low, high)
   );
 
   CREATE TABLE export_job (

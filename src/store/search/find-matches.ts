@@ -5,7 +5,7 @@ import { bitsOfPart, type ParameterIds } from '../index/layout.ts';
 import { numberOfType, type StoredType } from '../index/stored-types.ts';
 import { present } from '../index/tokens.ts';
 import { keysIn } from './keys.ts';
-import { maskOf, type PlannedFilter } from './plan.ts';
+import { type MaskFilter, maskOf, type PlannedFilter } from './plan.ts';
 
 /** Where a page ended: the place of its last match in the order that was asked for. */
 export interface Position {
@@ -22,8 +22,6 @@ export interface Page {
 
 /** A list of tokens may drive a search from this many rows downwards; above, the whole type is walked through in order. */
 const fewRows = 2_000;
-
-type MaskFilter = Exclude<PlannedFilter, { kind: 'moment' }>;
 
 /** Parts with the mask of those that pass every filter, as `(moment, part, m)`; `order` and `after` shape the page. */
 export interface MatchingParts {

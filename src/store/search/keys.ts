@@ -23,6 +23,7 @@ export function keysIn(part: number, mask: number): number[] {
 }
 
 export async function keysOfIds(session: Session, type: StoredType, ids: readonly string[]): Promise<PartMasks> {
+  if (ids.length === 0) return new Map();
   const rows = await session.all<{ key: number }>(
     sql`SELECT key FROM resource WHERE type = ${numberOfType(type)} AND id IN (${join(ids)})`,
   );

@@ -1,5 +1,6 @@
 import sql, { join, type Sql } from 'sql-template-tag';
-import type { Filter, RangePattern, SearchQuery } from '../../search/query.ts';
+import type { Filter, RangePattern, SearchQuery, TokenPattern } from '../../search/query.ts';
+import { exactSystem } from '../../search/tokens-of.ts';
 import type { Session } from '../engine.ts';
 import { noMoment, type ParameterIds } from '../index/layout.ts';
 import type { StoredType } from '../index/stored-types.ts';
@@ -17,7 +18,12 @@ export type PlannedFilter =
   | { readonly kind: 'range'; readonly param: number; readonly condition: Sql }
   /** All of a part or nothing: the clinical date is the same for the whole of it. */
   | { readonly kind: 'moment'; readonly condition: Sql }
-  | { readonly kind: 'masks'; readonly masks: PartMasks };
+  | { readonly kind: 'masks'; readonly masks: PartMasks }
+  /** Those of the tokens and those of the masks together, or all others. */
+  | { readonly kind: 'either'; readonly of: readonly MaskFilter[]; readonly isNegated: boolean };
+
+/** A filter that gives a mask. */
+export type MaskFilter = Exclude<PlannedFilter, { kind: 'moment' }>;
 
 export interface PlanTools {
   readonly session: Session;
@@ -50,7 +56,17 @@ async function planFilter(tools: PlanTools, type: StoredType, filter: Filter): P
     default: {
       const param = parameters(type, filter.param);
       const isNegated = filter.kind === 'missing' ? filter.isMissing : filter.kind === 'token' && filter.negated;
-      return { kind: 'tokens', param, ids: await idsOf(session, filter), isNegated };
+      const ids = await idsOf(session, filter);
+      if (filter.kind !== 'token' || filter.orIds === undefined) return { kind: 'tokens', param, ids, isNegated };
+      const masks = await keysOfIds(session, type, filter.orIds);
+      return {
+        kind: 'either',
+        of: [
+          { kind: 'tokens', param, ids, isNegated: false },
+          { kind: 'masks', masks },
+        ],
+        isNegated,
+      };
     }
   }
 }
@@ -62,7 +78,15 @@ async function idsOf(session: Session, filter: TokenBased): Promise<readonly num
     case 'missing':
       return [present];
     case 'token':
-      return [...(await tokensLike(session, filter.anyOf)), ...(await uris(session, filter.anyOf))];
+      return [
+        ...(await tokensLike(session, filter.anyOf)),
+        ...(await tokensLike(
+          session,
+          filter.anyOf.filter(({ system }) => system === exactSystem),
+          'string',
+        )),
+        ...(await uris(session, filter.anyOf)),
+      ];
     case 'reference':
       return referencesTo(session, filter);
     case 'text':
@@ -93,10 +117,17 @@ const momentEnds: Ends = {
 async function rangeCondition(session: Session, patterns: readonly RangePattern[]): Promise<Sql> {
   const conditions = await Promise.all(
     patterns.map(async (range) => {
-      const values = compared(range, rangeEnds, false);
-      if (range.unit === undefined) return values;
-      const units = await tokensLike(session, [range.unit]);
-      return units.length === 0 ? sql`1 = 0` : sql`(${values} AND unit IN (${join(units)}))`;
+      const isAmong = async (column: Sql, pattern: TokenPattern | undefined) => {
+        if (pattern === undefined) return [];
+        const ids = await tokensLike(session, [pattern]);
+        return [ids.length === 0 ? sql`1 = 0` : sql`${column} IN (${join(ids)})`];
+      };
+      const conditions = [
+        compared(range, rangeEnds, false),
+        ...(await isAmong(sql`unit`, range.unit)),
+        ...(await isAmong(sql`about`, range.of)),
+      ];
+      return sql`(${join(conditions, ' AND ')})`;
     }),
   );
   return join(conditions, ' OR ');
@@ -141,7 +172,7 @@ function compared({ prefix, low, high }: RangePattern, value: Ends, isMoment: bo
 }
 
 /** The mask that a filter gives for the part of row `d`. */
-export function maskOf(filter: Exclude<PlannedFilter, { kind: 'moment' }>): Sql {
+export function maskOf(filter: MaskFilter): Sql {
   switch (filter.kind) {
     case 'tokens': {
       const { param, ids, isNegated } = filter;
@@ -157,6 +188,10 @@ export function maskOf(filter: Exclude<PlannedFilter, { kind: 'moment' }>): Sql 
         ([part, mask]) => sql`WHEN CAST(${part} AS bigint) THEN CAST(${mask} AS bigint)`,
       );
       return cases.length === 0 ? sql`0` : sql`(CASE d.part ${join(cases, ' ')} ELSE 0 END)`;
+    }
+    case 'either': {
+      const mask = sql`(${join(filter.of.map(maskOf), ' | ')})`;
+      return filter.isNegated ? sql`~${mask}` : mask;
     }
   }
 }

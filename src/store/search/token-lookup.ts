@@ -33,7 +33,12 @@ export async function tokensSaying(session: Session, filter: TextFilter): Promis
   };
   const columnFits = (column: Sql) => filter.anyOf.map((text) => sql`${column} LIKE ${pattern(text)} ESCAPE '\\'`);
   const found = await Promise.all([
-    numbers(session, 'string', columnFits(sql`code`)),
+    // A string stands there twice: folded, and to the letter under a system of its own.
+    numbers(
+      session,
+      'string',
+      columnFits(sql`code`).map((fits) => sql`(system = '' AND ${fits})`),
+    ),
     numbers(session, 'coding', columnFits(sql`body`)),
     numbers(session, 'text', columnFits(sql`code`)),
   ]);
