@@ -15,6 +15,12 @@ describe('faults of a view', () => {
     ['a slip in an element', { ...view(column('a', 'id')), were: [] }, '/were', 'where'],
     ['a slip in the type', { ...view(column('a', 'id')), resource: 'Patiant' }, '/resource', 'Patient'],
     ['a name twice', view(column('a', 'id'), column('a', 'id')), '/select', undefined],
+    [
+      'a constant that is no time',
+      { ...view(column('a', 'id')), constant: [{ name: 'day', valueDate: 'T::' }] },
+      '/constant/0/valueDate',
+      undefined,
+    ],
     ['an undefined constant', view(column('a', '%nothing')), '/select/0/column/0/path', undefined],
     ['a call that prints data', view(column('a', "trace('x')")), '/select/0/column/0/path', undefined],
     ['a call that reaches outside', view(column('a', 'link.other.resolve()')), '/select/0/column/0/path', undefined],
