@@ -13,7 +13,9 @@ const viewKeys = `resourceType id meta implicitRules language text contained ext
   name title meta status experimental date publisher contact description useContext jurisdiction purpose copyright
   copyrightLabel version versionAlgorithmString versionAlgorithmCoding fhirVersion profile resource constant where
   select`.split(/\s+/);
-const knownVariables = ['rowIndex', 'context', 'resource', 'rootResource', 'ucum', 'sct', 'loinc'];
+const reservedVariables = ['rowIndex', 'context', 'resource', 'rootResource'];
+/** Code systems that FHIR names; a view may define the same name again. */
+const systemVariables = ['ucum', 'sct', 'loinc'];
 const nameForm = /^[A-Za-z][A-Za-z0-9_]*$/;
 
 type Json = Readonly<Record<string, unknown>>;
@@ -58,16 +60,23 @@ export function checkView(definition: unknown): readonly Fault[] {
     add('/resource', 'UNKNOWN_KEY', 'Expected a resource type of FHIR R4.', near);
   }
 
-  const variables = [...knownVariables];
+  const variables = [...reservedVariables];
   for (const [constant, pointer] of list(definition.constant, '/constant')) {
     const { name } = constant;
     if (typeof name !== 'string' || !nameForm.test(name)) add(`${pointer}/name`, 'FORMAT', 'Expected a name.');
+    else if (variables.includes(name)) add(`${pointer}/name`, 'CONTRADICTION', 'Expected a name not in use yet.');
     else variables.push(name);
     const values = Object.entries(constant).filter(([key]) => /^value[A-Z]/.test(key));
     if (values.length !== 1) add(pointer, 'REQUIRED', 'A constant has one value[x].');
-    const isText = values[0] !== undefined && /^value(Date|DateTime|Instant|Time)$/.test(values[0][0]);
-    if (isText && !/^[\dT:.Z+-]+$/.test(String(values[0]?.[1]))) add(pointer, 'DATE', 'Expected a date or time.');
+    const [key = '', value] = values[0] ?? [];
+    if (/^value(Date|DateTime|Instant|Time)$/.test(key)) {
+      const isTime = typeof value === 'string' && /^[\dT:.Z+-]+$/.test(value);
+      const literal = key === 'valueTime' ? `@T${value}` : `@${value}`;
+      if (!isTime || namesInPath(literal) === undefined) add(`${pointer}/${key}`, 'DATE', 'Expected a date or time.');
+    }
   }
+
+  variables.push(...systemVariables);
 
   const checkPath = (path: unknown, pointer: string) => {
     if (typeof path !== 'string') {

@@ -20,6 +20,9 @@ export interface CompiledView {
 /** Rows of one resource. Siblings multiply, so a small view can ask for very many. Judged. */
 export const maxRows = 100_000;
 
+const tooMany = `more than ${maxRows} rows for one resource`;
+
+type Fail = (path: string, problem: string) => never;
 type Variables = Readonly<Record<string, unknown>>;
 type PartialRow = Record<string, Cell>;
 type Producer = (context: FhirPathNode, variables: Variables) => PartialRow[];
@@ -33,7 +36,7 @@ export function compileView(definition: unknown): CompiledView {
   if (faults.length > 0) throw new ViewInvalidError(faults);
   const view = definition as ViewDefinition;
   const name = view.name ?? '(unnamed)';
-  const fail = (path: string, problem: string): never => {
+  const fail: Fail = (path, problem) => {
     throw new ViewFailedError(`View ${name}, path ${path}, resource ${view.resource}: ${problem}.`);
   };
   const guarded = (path: string): ViewPath => {
@@ -60,16 +63,17 @@ export function compileView(definition: unknown): CompiledView {
     resource: view.resource,
     columns,
     rowsOf(resource) {
+      const variables = { ...constants, resource, rootResource: resource };
       if ((resource as { resourceType?: unknown } | null)?.resourceType !== view.resource) return [];
-      const context = compiledContext(resource, constants);
+      const context = compiledContext(resource, variables);
       for (const { path, run } of conditions) {
-        const values = run(context, constants).map(plainValue);
+        const values = run(context, variables).map(plainValue);
         if (values.length > 1 || values.some((value) => typeof value !== 'boolean')) {
           fail(path, 'a condition gives true, false or nothing');
         }
         if (values[0] !== true) return [];
       }
-      const rows = produce(context, constants);
+      const rows = produce(context, variables);
       return rows.map((row) => Object.fromEntries(columns.map((column) => [column.name, row[column.name] ?? null])));
     },
   };
@@ -82,11 +86,7 @@ function compiledContext(resource: unknown, variables: Variables): FhirPathNode 
   return self(resource, variables)[0];
 }
 
-function producer(
-  select: SelectDefinition,
-  compile: (path: string) => ViewPath,
-  fail: (path: string, problem: string) => never,
-): Producer {
+function producer(select: SelectDefinition, compile: (path: string) => ViewPath, fail: Fail): Producer {
   const columns = (select.column ?? []).map((column) => ({ column, run: compile(column.path) }));
   const inner = allOf(
     [
@@ -96,7 +96,14 @@ function producer(
         ),
       ],
       ...(select.select ?? []).map((child) => producer(child, compile, fail)),
-      ...(select.unionAll === undefined ? [] : [concatenated(select.unionAll.map((c) => producer(c, compile, fail)))]),
+      ...(select.unionAll === undefined
+        ? []
+        : [
+            concatenated(
+              select.unionAll.map((c) => producer(c, compile, fail)),
+              fail,
+            ),
+          ]),
     ],
     fail,
   );
@@ -105,17 +112,25 @@ function producer(
   const steps = select.repeat?.map(compile);
   if (items === undefined && steps === undefined) return inner;
   return (context, variables) => {
-    const nodes = items?.(context, variables) ?? descendants(context, variables, steps ?? []);
+    const nodes = items?.(context, variables) ?? descendants(context, variables, steps ?? [], fail);
     if (nodes.length === 0 && select.forEachOrNull !== undefined) return inner([], { ...variables, rowIndex: 0 });
-    return nodes.flatMap((node, rowIndex) => inner(node, { ...variables, rowIndex }));
+    return limited(
+      nodes.map((node, rowIndex) => () => inner(node, { ...variables, rowIndex })),
+      fail,
+    );
   };
 }
 
-function descendants(context: FhirPathNode, variables: Variables, steps: readonly ViewPath[]): FhirPathNode[] {
+function descendants(
+  context: FhirPathNode,
+  variables: Variables,
+  steps: readonly ViewPath[],
+  fail: Fail,
+): FhirPathNode[] {
   const found: FhirPathNode[] = [];
   const visit = (node: FhirPathNode, depth: number) => {
     // A path such as `$this` finds its own start for ever; no resource is nested so deeply.
-    if (depth > 100 || found.length > maxRows) throw new RangeError('endless repeat');
+    if (depth > 100 || found.length > maxRows) fail('repeat', 'the paths lead on without end');
     for (const step of steps) {
       for (const child of step(node, variables)) {
         found.push(child);
@@ -127,28 +142,38 @@ function descendants(context: FhirPathNode, variables: Variables, steps: readonl
   return found;
 }
 
-function concatenated(branches: readonly Producer[]): Producer {
-  return (context, variables) => branches.flatMap((branch) => branch(context, variables));
+function concatenated(branches: readonly Producer[], fail: Fail): Producer {
+  return (context, variables) =>
+    limited(
+      branches.map((branch) => () => branch(context, variables)),
+      fail,
+    );
+}
+
+/** Rows of all parts one after another; stops at the limit rather than gather what will be refused. */
+function limited(parts: readonly (() => PartialRow[])[], fail: Fail): PartialRow[] {
+  const rows: PartialRow[] = [];
+  for (const part of parts) {
+    for (const row of part()) rows.push(row);
+    if (rows.length > maxRows) fail('select', tooMany);
+  }
+  return rows;
 }
 
 /** Rows of every part combined with rows of every other. */
-function allOf(parts: readonly Producer[], fail: (path: string, problem: string) => never): Producer {
+function allOf(parts: readonly Producer[], fail: Fail): Producer {
   return (context, variables) => {
     let rows: PartialRow[] = [{}];
     for (const part of parts) {
       const more = part(context, variables);
-      if (rows.length * more.length > maxRows) fail('select', `more than ${maxRows} rows for one resource`);
+      if (rows.length * more.length > maxRows) fail('select', tooMany);
       rows = rows.flatMap((row) => more.map((next) => ({ ...row, ...next })));
     }
     return rows;
   };
 }
 
-function cell(
-  { name, path, collection }: ColumnDefinition,
-  nodes: readonly FhirPathNode[],
-  fail: (path: string, problem: string) => never,
-): Cell {
+function cell({ name, path, collection }: ColumnDefinition, nodes: readonly FhirPathNode[], fail: Fail): Cell {
   const values = nodes.map(plainValue).filter((value) => value !== undefined) as Cell[];
   if (collection === true) return values;
   if (values.length > 1) fail(path, `several values for column ${name}, which is not a collection`);

@@ -1,5 +1,5 @@
 import fhirpath from 'fhirpath';
-import { boundary } from './boundaries.ts';
+import { boundaryOf } from './boundaries.ts';
 import { r4Model } from './r4-model.ts';
 
 /** Functions a view may call: those of the shareable and experimental lists, and others whose work is bounded by input. */
@@ -80,6 +80,8 @@ function joined(nodes: readonly unknown[], separator = ''): string {
 const functions = {
   getResourceKey: { fn: resourceKey, arity: { 0: [] }, internalStructures: true },
   getReferenceKey: { fn: referenceKey, arity: { 0: [], 1: ['TypeSpecifier'] }, internalStructures: true },
+  lowBoundary: { fn: boundaryOf('low'), arity: { 0: [], 1: ['Integer'] }, internalStructures: true },
+  highBoundary: { fn: boundaryOf('high'), arity: { 0: [], 1: ['Integer'] }, internalStructures: true },
   join: { fn: joined, arity: { 0: [], 1: ['String'] }, internalStructures: true },
 };
 
@@ -87,15 +89,10 @@ const options = { resolveInternalTypes: false, userInvocationTable: functions, p
 
 /** @throws Error of the library when the path does not parse */
 export function compilePath(path: string): ViewPath {
-  const evaluate = fhirpath.compile(path, r4Model, options) as unknown as (
+  return fhirpath.compile(path, r4Model, options) as unknown as (
     context: unknown,
     variables: Readonly<Record<string, unknown>>,
   ) => unknown[];
-  const widened = boundary(path);
-  return (context, variables) => {
-    const found = evaluate(context, variables);
-    return widened === undefined ? found : found.map(widened);
-  };
 }
 
 /** The cell of one node: numbers and strings plain, times as their text, complex values as JSON. */

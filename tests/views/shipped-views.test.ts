@@ -1,0 +1,141 @@
+import { readFileSync } from 'node:fs';
+import { fileURLToPath } from 'node:url';
+import type { FhirResource, Observation } from 'fhir/r4.js';
+import { describe, expect, it } from 'vitest';
+import { createExamSteps } from '../../src/context.ts';
+import { collectionOf } from '../../src/fhir/bundle-forms.ts';
+import { canonicalBase } from '../../src/terminology/systems.ts';
+import { viewsFrom } from '../../src/views/load-views.ts';
+import { runViewOver } from '../../src/views/run-view.ts';
+import type { Row } from '../../src/views/view-definition.ts';
+import { namesInPath } from '../../src/views/view-path.ts';
+
+const views = viewsFrom(fileURLToPath(new URL('../../profiles/views', import.meta.url)));
+const steps = createExamSteps();
+
+/** The Bundle of an example as the server gives its resources: references are `Type/id`. */
+function served(example: string): FhirResource[] {
+  const text = readFileSync(new URL(`../examples/${example}.json`, import.meta.url), 'utf8');
+  const exam = steps.readExam(JSON.parse(text), { purpose: 'record', now: new Date('2026-11-25T12:00:00Z') });
+  const { entry = [] } = collectionOf(steps.toBundle(exam, steps.assess(exam), { version: 1 }));
+  const types = new Map(entry.map(({ fullUrl, resource }) => [fullUrl, `${resource?.resourceType}/${resource?.id}`]));
+  const rewritten = JSON.stringify(entry.map(({ resource }) => resource)).replaceAll(
+    /urn:uuid:[0-9a-f-]{36}/g,
+    (url) => types.get(url) ?? url,
+  );
+  return JSON.parse(rewritten);
+}
+
+const examples = ['foot-drop', 'cervical-cord', 'ascending-weakness'].map((name) => [name, served(name)] as const);
+
+function rowsOf(name: string, resources: readonly FhirResource[]): readonly Row[] {
+  const view = views.get(name)?.compiled;
+  if (view === undefined) throw new Error(`no view ${name}`);
+  return resources.flatMap((resource) => view.rowsOf(resource));
+}
+
+const footDrop = examples[0]?.[1] ?? [];
+
+describe('the shipped views', () => {
+  it('gives the weak movement of the foot drop with its grade', () => {
+    const rows = rowsOf('power', footDrop).filter((row) => row.movement_code === 'power/ankle-dorsiflexion');
+    expect(rows.map(({ side, ordinal }) => [side, typeof ordinal])).toEqual(
+      expect.arrayContaining([['left', 'number']]),
+    );
+    const weak = rows.find(({ side }) => side === 'left');
+    expect(weak).toMatchObject({ interpretation: 'A', patient_key: 'invented-foot-drop', status: 'final' });
+  });
+
+  it('gives the first site of the foot drop as the common fibular nerve, and a first cause with its probability', () => {
+    const rows = rowsOf('impressions', footDrop);
+    expect(rows.find(({ kind }) => kind === 'site')?.code).toBe('common-fibular-nerve.left');
+    expect(rows.map(({ rank }) => rank)).toEqual(rows.map((_row, index) => index));
+    const [first, second] = rowsOf('causes', footDrop);
+    expect(first?.code).toBe('fibular-compression-at-fibular-neck');
+    expect(Number(first?.probability_percent)).toBeGreaterThan(Number(second?.probability_percent));
+  });
+
+  it.each(examples)('counts in %s as the resources do, and every key joins', (_name, resources) => {
+    const observations = resources.filter(
+      (resource): resource is Observation => resource.resourceType === 'Observation',
+    );
+    const findings = rowsOf('findings', resources);
+    const panels = observations.filter(({ hasMember }) => hasMember !== undefined);
+    const members = rowsOf('panel_members', resources);
+    expect(members).toHaveLength(panels.reduce((sum, { hasMember = [] }) => sum + hasMember.length, 0));
+    expect(rowsOf('completeness', resources).map(({ resource_key, members }) => [resource_key, members])).toEqual(
+      panels.map(({ id, hasMember = [] }) => [id, hasMember.length]),
+    );
+    const memberKeys = new Set(members.map(({ member_key }) => member_key));
+    expect(findings.length).toBeGreaterThan(50);
+    expect(findings.filter(({ resource_key }) => !memberKeys.has(resource_key ?? ''))).toEqual([]);
+    const ids = new Set(resources.map(({ id }) => id));
+    for (const { source_key } of rowsOf('impressions', resources)) expect(ids).toContain(source_key);
+    const impression = resources.find(({ resourceType }) => resourceType === 'ClinicalImpression')?.id;
+    for (const { impression_key } of rowsOf('requests', resources)) expect(impression_key).toBe(impression);
+  });
+
+  it('gives red flags where the resources have them', () => {
+    const flags = rowsOf('red_flags', examples[2]?.[1] ?? []);
+    expect(flags.map(({ flag_code, state_code }) => [flag_code, state_code])).toContainEqual([
+      'red-flag/acute-ascending-weakness',
+      'present',
+    ]);
+  });
+
+  it.each([...views.keys()])('%s gives cells of the types it states', (name) => {
+    const columns = views.get(name)?.compiled.columns ?? [];
+    const rows = examples.flatMap(([, resources]) => rowsOf(name, resources));
+    expect(rows.length).toBeGreaterThan(0);
+    for (const row of rows) {
+      expect(Object.keys(row)).toEqual(columns.map((column) => column.name));
+      for (const { name: cell, type } of columns) {
+        const wanted = type === 'integer' || type === 'decimal' ? 'number' : 'string';
+        if (row[cell] !== null) expect([cell, typeof row[cell]]).toEqual([cell, wanted]);
+      }
+    }
+  });
+});
+
+/** SQL on FHIR 2.1.0-pre, profile ShareableViewDefinition: functions that every runner has. */
+const shareable = [
+  'where',
+  'exists',
+  'empty',
+  'extension',
+  'ofType',
+  'first',
+  'getResourceKey',
+  'getReferenceKey',
+  'not',
+];
+/** Beyond them, functions of normative FHIRPath that have no shareable equal: sections by prefix, sides by suffix, sizes. */
+const beyond = ['startsWith', 'endsWith', 'iif', 'count'];
+
+describe.each([...views])('%s', (name, { definition }) => {
+  it('keeps to the shareable profile, but for the functions named here', () => {
+    expect(definition.url).toBe(`${canonicalBase}/ViewDefinition/${name.replaceAll('_', '-')}`);
+    expect(definition).toMatchObject({ fhirVersion: ['4.0.1'], status: 'active' });
+    expect(definition.name).toMatch(/^[a-z][a-z_]*$/);
+    const columns = definition.select.flatMap(({ column = [] }) => column);
+    for (const column of columns)
+      expect([column.type, column.description]).toEqual([expect.any(String), expect.any(String)]);
+    const used = columns.flatMap(({ path }) => namesInPath(path)?.functions ?? []);
+    expect(used.filter((called) => ![...shareable, ...beyond].includes(called))).toEqual([]);
+  });
+});
+
+describe('runViewOver', () => {
+  it('reports a bad line by its number, without its text, and goes on', async () => {
+    const view = views.get('requests')?.compiled;
+    if (view === undefined) throw new Error('no view');
+    const bundle = JSON.stringify({ resourceType: 'Bundle', entry: footDrop.map((resource) => ({ resource })) });
+    const items = [];
+    for await (const item of runViewOver(['{"secret', '[]', '', bundle], view)) items.push(item);
+    expect(items.slice(0, 2)).toEqual([
+      { fault: { line: 1, message: 'Expected one JSON object on the line.' } },
+      { fault: { line: 2, message: 'Expected a FHIR resource or a Bundle of resources.' } },
+    ]);
+    expect(items.slice(2).map((item) => 'row' in item && item.row)).toEqual(rowsOf('requests', footDrop));
+  });
+});
