@@ -5,7 +5,7 @@ import { join } from 'node:path';
 import { setTimeout } from 'node:timers/promises';
 import { fileURLToPath } from 'node:url';
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
-import { exampleExam } from '../support/example-exam.ts';
+import { examNumbered, exampleExam } from '../support/example-exam.ts';
 import { startTestService, temporaryFolder } from '../support/service.ts';
 
 const root = fileURLToPath(new URL('../..', import.meta.url));
@@ -72,9 +72,8 @@ describe('the command line', () => {
 
   it('goes on after being killed as if nothing had been, however often', async () => {
     const input = inFolder('exams.ndjson');
-    expect(run(['load-demo', '--count', '150', '--out', input]).status).toBe(0);
-    const lines = readFileSync(input, 'utf8').split('\n');
-    lines.splice(40, 0, '{"bad": true}', '', lines[3] ?? '');
+    const lines = Array.from({ length: 120 }, (_, place) => JSON.stringify(examNumbered(`EX-${place}`)));
+    lines.splice(30, 0, '{"bad": true}', '', lines[3] ?? '');
     writeFileSync(input, lines.join('\n'));
     const whole = inFolder('whole');
     expect(run(['convert', input, '--out', whole, '--jobs', '1', '--type', 'resources']).status).toBe(1);
