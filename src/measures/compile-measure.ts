@@ -42,35 +42,58 @@ export function compileMeasure(measure: unknown): CompiledMeasure {
   if (faults.length > 0) throw new MeasureInvalidError(faults);
   const definition = measure as Measure;
   const scoring = scorings.find((code) => hasCode(definition.scoring, scoringSystem, code)) as Scoring;
-  return { definition, scoring, groups: (definition.group ?? []).map((group) => compileGroup(group, definition)) };
+  const ask = expressionsOf(definition);
+  return { definition, scoring, groups: (definition.group ?? []).map((group) => compileGroup(group, ask)) };
 }
 
-function compileGroup(definition: MeasureGroup, measure: Measure): CompiledGroup {
+type Expressions = (expression: string | undefined, kind: CriterionKind) => Ask<readonly unknown[]>;
+
+function compileGroup(definition: MeasureGroup, expressions: Expressions): CompiledGroup {
   const meets = new Map<PopulationCode, Ask<boolean>>();
   let observation: CompiledGroup['observation'];
   for (const { code, criteria, extension } of definition.population ?? []) {
     const role = populationCodes.find((known) => hasCode(code, populationSystem, known)) as PopulationCode;
     if (role !== 'measure-observation') {
-      const ask = asked(criteria.expression, 'boolean', measure);
+      const ask = expressions(criteria.expression, 'boolean');
       meets.set(role, (impression, lists) => ask(impression, lists)[0] === true);
       continue;
     }
-    const ask = asked(criteria.expression, 'number', measure);
+    const ask = expressions(criteria.expression, 'number');
     const method = extension?.find(({ url }) => url === extensions.aggregateMethod)?.valueCode as AggregateMethod;
     observation = { observe: (impression, lists) => ask(impression, lists)[0] as number | undefined, method };
   }
   const stratifiers = (definition.stratifier ?? []).map(({ criteria }) => {
-    const ask = asked(criteria?.expression, 'value', measure);
+    const ask = expressions(criteria?.expression, 'value');
     return (impression: Impression, lists: ExamLists) => [...new Set(ask(impression, lists).map(String))];
   });
   return { definition, meets, stratifiers, ...(observation === undefined ? {} : { observation }) };
 }
 
+/** Compiles each expression once, however many groups have it, and evaluates it once for each exam. */
+function expressionsOf({ name, url }: Measure): Expressions {
+  const known = new Map<string, Ask<readonly unknown[]>>();
+  return (expression = '', kind) => {
+    const key = `${kind} ${expression}`;
+    const found = known.get(key) ?? once(asked(expression, kind, name ?? url ?? '(unnamed)'));
+    known.set(key, found);
+    return found;
+  };
+}
+
+/** Remembers the answer for the exam that was asked about last. */
+function once(ask: Ask<readonly unknown[]>): Ask<readonly unknown[]> {
+  let last: { readonly lists: ExamLists; readonly values: readonly unknown[] } | undefined;
+  return (impression, lists) => {
+    if (last?.lists !== lists) last = { lists, values: ask(impression, lists) };
+    return last.values;
+  };
+}
+
 /** An expression whose answers have the kind that its place asks for. */
-function asked(expression = '', kind: CriterionKind, { name, url }: Measure): Ask<readonly unknown[]> {
+function asked(expression: string, kind: CriterionKind, measure: string): Ask<readonly unknown[]> {
   const run = compileCriterion(expression);
   const fail = (problem: string): never => {
-    throw new MeasureFailedError(`Measure ${name ?? url ?? '(unnamed)'}, expression ${expression}: ${problem}.`);
+    throw new MeasureFailedError(`Measure ${measure}, expression ${expression}: ${problem}.`);
   };
   return (impression, lists) => {
     let values: readonly unknown[];
