@@ -29,7 +29,7 @@ export interface Stores {
 export async function openStores(target: StoreTarget, rules: SearchRules): Promise<Stores> {
   const engine = target.engine === 'sqlite' ? openSqliteEngine(target.file) : await openPostgresEngine(target.url);
   try {
-    const tools = { tokens: new TokenDictionary(), parameters: await openParameters(engine, rules.namesOf) };
+    const tools = { tokens: new TokenDictionary(), parameters: await openParameters(engine, rules) };
     await reindex(engine, tools, rules.fingerprint);
     return {
       engine,

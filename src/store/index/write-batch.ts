@@ -1,6 +1,7 @@
 import sql from 'sql-template-tag';
 import type { Identified } from '../../fhir/entry.ts';
 import { indexEntriesOf } from '../../search/extract.ts';
+import type { IndexEntries } from '../../search/index-entries.ts';
 import type { Session } from '../engine.ts';
 import {
   bitsOfPart,
@@ -95,7 +96,7 @@ export async function writeBatch(
   const packed = await packLines(fresh.map(({ line }) => line));
   const batch = await newBatch(session, exam, now);
 
-  const entries = held.map(({ resource }) => indexEntriesOf(resource));
+  const entries = held.map(({ resource }) => indexedEntries(resource, tools.parameters));
   const { ids, remember } = await tools.tokens.number(session, entries);
   const laidOut = held.map(({ resource, updated }, index) => ({
     type: resource.resourceType as StoredType,
@@ -142,6 +143,20 @@ export async function writeBatch(
   );
   await session.run(sql`UPDATE batch SET layout = ${packLayout(layout)} WHERE n = ${batch}`);
   return { remember };
+}
+
+/** Without what is indexed under other parameters already. */
+function indexedEntries(resource: Identified, parameters: ParameterIds): IndexEntries {
+  const type = resource.resourceType as StoredType;
+  const { at, tokens, pairs, ranges, links } = indexEntriesOf(resource);
+  const isIndexed = ({ param }: { readonly param: string }) => parameters.isIndexed(type, param);
+  return {
+    at,
+    tokens: tokens.filter(isIndexed),
+    pairs: pairs.filter(isIndexed),
+    ranges: ranges.filter(isIndexed),
+    links,
+  };
 }
 
 const resourceColumns = {
