@@ -1,4 +1,5 @@
 import type { Session } from './engine.ts';
+import type { ChunkCache } from './index/chunk-cache.ts';
 import { servedLine } from './index/lines.ts';
 import { storedTypes } from './index/stored-types.ts';
 import { linesAt } from './index/write-batch.ts';
@@ -15,9 +16,13 @@ export interface VersionRow {
 }
 
 /** The versions with their content, in the order given. @throws StoreError */
-export async function openVersions(session: Session, rows: readonly VersionRow[]): Promise<StoredResource[]> {
+export async function openVersions(
+  session: Session,
+  rows: readonly VersionRow[],
+  cache?: ChunkCache,
+): Promise<StoredResource[]> {
   if (rows.length === 0) return [];
-  const lines = await linesAt(session, rows);
+  const lines = await linesAt(session, rows, cache);
   return rows.map(({ type, id, version, updated }, index) => ({
     type: storedTypes[type] as string,
     id,

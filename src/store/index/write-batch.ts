@@ -3,6 +3,7 @@ import type { Identified } from '../../fhir/entry.ts';
 import { indexEntriesOf } from '../../search/extract.ts';
 import type { IndexEntries } from '../../search/index-entries.ts';
 import type { Session } from '../engine.ts';
+import { ChunkCache } from './chunk-cache.ts';
 import {
   bitsOfPart,
   chunksOfBatch,
@@ -12,7 +13,7 @@ import {
   partsOfBatch,
   unpackLayout,
 } from './layout.ts';
-import { type Line, lineOf, packLines, unpackLines } from './lines.ts';
+import { type Line, lineOf, packLines } from './lines.ts';
 import { numberOfType, type StoredType, storedTypes } from './stored-types.ts';
 import type { TokenDictionary } from './tokens.ts';
 
@@ -212,16 +213,22 @@ function firstKey(batch: number): number {
   return batch * partsOfBatch * bitsOfPart;
 }
 
-/** The lines at the places given, in their order. */
-export async function linesAt(session: Session, places: readonly Place[]): Promise<Line[]> {
+/**
+ * The lines at the places given, in their order.
+ * @param cache only with a session that sees what is committed and nothing else
+ */
+export async function linesAt(session: Session, places: readonly Place[], cache = new ChunkCache()): Promise<Line[]> {
   const numbers = [...new Set(places.map(({ chunk }) => chunk))];
-  const rows = await session.all<{ n: number; data: Buffer }>(
-    session.dialect === 'postgres'
-      ? sql`SELECT n, data FROM chunk WHERE n = ANY (${numbers}::bigint[])`
-      : sql`SELECT n, data FROM chunk WHERE n IN (SELECT value FROM json_each(${JSON.stringify(numbers)}))`,
-  );
-  const opened = await Promise.all(rows.map(async ({ n, data }) => [n, await unpackLines(data)] as const));
-  const chunks = new Map(opened);
+  const chunks = cache.find(numbers);
+  const missing = numbers.filter((n) => !chunks.has(n));
+  if (missing.length > 0) {
+    const rows = await session.all<{ n: number; data: Buffer }>(
+      session.dialect === 'postgres'
+        ? sql`SELECT n, data FROM chunk WHERE n = ANY (${missing}::bigint[])`
+        : sql`SELECT n, data FROM chunk WHERE n IN (SELECT value FROM json_each(${JSON.stringify(missing)}))`,
+    );
+    for (const { n, data } of rows) chunks.set(n, cache.open(n, data));
+  }
   return places.map(({ chunk, slot }) => chunks.get(chunk)?.[slot] as Line);
 }
 

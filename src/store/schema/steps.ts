@@ -61,8 +61,9 @@ export const schemaSteps: readonly SchemaStep[] = [
     sqlite: `
   CREATE TABLE setting (name TEXT PRIMARY KEY, value TEXT NOT NULL) STRICT, WITHOUT ROWID;
 
+  -- A number is never given twice: whoever has read a chunk of a batch may go on using it.
   CREATE TABLE batch (
-    n          INTEGER PRIMARY KEY,
+    n          INTEGER PRIMARY KEY AUTOINCREMENT,
     exam       INTEGER REFERENCES exam (n),
     version    INTEGER,
     written_at INTEGER NOT NULL,
