@@ -1,7 +1,7 @@
 import { deflateRawSync, inflateRawSync } from 'node:zlib';
 import type { IndexEntries, Token } from '../../search/index-entries.ts';
 import type { StoredType } from './stored-types.ts';
-import { present, type TokenIds, tokenKey } from './tokens.ts';
+import { present, type TokenIds } from './tokens.ts';
 
 /**
  * How the index is kept. The resources that one write brings are dealt into parts of up to 32 with the same clinical
@@ -116,9 +116,9 @@ export function layOut(
     };
     seen('_id');
     postRange(parameters.number(type, '_lastUpdated'), present, present, updated, updated);
-    for (const { param, token } of entries.tokens) post(seen(param), tokens.id(tokenKey(token)));
+    for (const { param, token } of entries.tokens) post(seen(param), tokens.id(token));
     for (const { param, first, second } of entries.pairs) post(seen(param), tokens.pair(first, second));
-    const numberOf = (token: Token | undefined) => (token === undefined ? present : tokens.id(tokenKey(token)));
+    const numberOf = (token: Token | undefined) => (token === undefined ? present : tokens.id(token));
     for (const { param, low, high, unit, of } of entries.ranges) {
       postRange(seen(param), numberOf(of), numberOf(unit), low, high);
     }

@@ -18,6 +18,9 @@ const fastest = { level: 1 };
 const chunkSize = 16_000;
 
 export function lineOf(resource: Identified): Line {
+  const [first, second, third] = Object.keys(resource);
+  const isInOrder = first === 'resourceType' && second === 'id' && (third === 'meta' || !('meta' in resource));
+  if (isInOrder) return JSON.stringify(resource);
   const { resourceType, id, meta, ...rest } = resource as Identified & { meta?: object };
   return JSON.stringify({ resourceType, id, ...(meta === undefined ? {} : { meta }), ...rest });
 }

@@ -28,7 +28,7 @@ export interface TokenRow {
 
 /** Numbers of the tokens that are in use in one write. */
 export interface TokenIds {
-  id(key: string): number;
+  id(token: Token): number;
   pair(first: Token, second: Token): number;
 }
 
@@ -44,6 +44,8 @@ const rowsOfStatement = 400;
  */
 export class TokenDictionary {
   readonly #known = new Map<string, number>();
+  /** The same by token, for tokens that come again and again as the same object. */
+  readonly #ofToken = new WeakMap<Token, number>();
 
   /**
    * Numbers for everything that the entries name.
@@ -54,7 +56,8 @@ export class TokenDictionary {
     entries: readonly IndexEntries[],
   ): Promise<{ readonly ids: TokenIds; readonly remember: () => void }> {
     const found = new Map<string, number>();
-    const id = (key: string) => {
+    const ofFound = new Map<Token, number>();
+    const byKey = (key: string) => {
       const number = found.get(key) ?? this.#known.get(key);
       if (number === undefined) throw new RangeError('A token was not numbered.');
       return number;
@@ -63,29 +66,33 @@ export class TokenDictionary {
       const missing = [...rows].filter(([key]) => !found.has(key) && !this.#known.has(key));
       for (const [key, n] of await numbersOf(session, new Map(missing))) found.set(key, n);
     };
+    const fresh = new Map<Token, string>();
     const singles = new Map<string, TokenRow>();
-    for (const token of entries.flatMap(singleTokens)) singles.set(tokenKey(token), tokenRow(token));
+    for (const token of entries.flatMap(singleTokens)) {
+      if (this.#ofToken.has(token) || fresh.has(token)) continue;
+      const row = tokenRow(token);
+      fresh.set(token, rowKey(row));
+      singles.set(rowKey(row), row);
+    }
     await number(singles);
+    for (const [token, key] of fresh) ofFound.set(token, byKey(key));
+    const id = (token: Token) => this.#ofToken.get(token) ?? ofFound.get(token) ?? byKey(rowKey(tokenRow(token)));
 
-    const pairKey = (first: Token, second: Token) => rowKey(pairRow(id(tokenKey(first)), id(tokenKey(second))));
     const pairs = new Map<string, TokenRow>();
     for (const { first, second } of entries.flatMap((one) => one.pairs)) {
-      const row = pairRow(id(tokenKey(first)), id(tokenKey(second)));
+      const row = pairRow(id(first), id(second));
       pairs.set(rowKey(row), row);
     }
     await number(pairs);
     return {
-      ids: { id, pair: (first, second) => id(pairKey(first, second)) },
+      ids: { id, pair: (first, second) => byKey(rowKey(pairRow(id(first), id(second)))) },
       remember: () => {
         if (this.#known.size + found.size > mostKnown) this.#known.clear();
         for (const [key, n] of found) this.#known.set(key, n);
+        for (const [token, n] of ofFound) this.#ofToken.set(token, n);
       },
     };
   }
-}
-
-export function tokenKey(token: Token): string {
-  return rowKey(tokenRow(token));
 }
 
 function rowKey({ kind, system, code }: TokenRow): string {
