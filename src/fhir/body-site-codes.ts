@@ -154,7 +154,7 @@ function skinStructure(kind: SkinPlaceKind, key: string): Structure | undefined 
 
 /** What lies below a segment is a part of what lies below the segment above it. */
 function belowLevel(segment: string): Structure {
-  const above = segments[segments.findIndex((one) => one === segment) - 1];
+  const above = (segments as readonly string[])[(segments as readonly string[]).indexOf(segment) - 1];
   return {
     code: `below-${segment}`,
     label: `Body below ${segment}`,

@@ -29,7 +29,7 @@ async function everyPage(path: string): Promise<FhirResource[]> {
   while (next !== undefined) {
     const bundle: Bundle = (await send(next, { headers: { Prefer: 'handling=strict' } })).json<Bundle>();
     expect(bundle.resourceType).toBe('Bundle');
-    found.push(...(bundle.entry ?? []).flatMap(({ resource }) => resource ?? []));
+    found.push(...(bundle.entry ?? []).flatMap(({ resource }) => (resource as FhirResource | undefined) ?? []));
     next = bundle.link?.find(({ relation }) => relation === 'next')?.url;
   }
   return found;
