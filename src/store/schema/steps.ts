@@ -228,4 +228,40 @@ export const schemaSteps: readonly SchemaStep[] = [
     RETURN bit_count(mask::bit(32));
   `,
   },
+  {
+    sqlite: `
+  CREATE TABLE view_table (
+    name            TEXT PRIMARY KEY,
+    definition_hash TEXT NOT NULL,
+    snapshot        TEXT,
+    target          TEXT,
+    reached         INTEGER NOT NULL
+  ) STRICT, WITHOUT ROWID;
+
+  CREATE TABLE view_refresh (
+    one     INTEGER PRIMARY KEY CHECK (one = 1),
+    holder  TEXT,
+    seen_at INTEGER NOT NULL
+  ) STRICT;
+  INSERT INTO view_refresh VALUES (1, NULL, 0);
+  `,
+    postgres: `
+  CREATE TABLE view_table (
+    name            text PRIMARY KEY,
+    definition_hash text NOT NULL,
+    snapshot        text,
+    target          text,
+    reached         bigint NOT NULL
+  );
+
+  CREATE TABLE view_refresh (
+    one     integer PRIMARY KEY CHECK (one = 1),
+    holder  text,
+    seen_at bigint NOT NULL
+  );
+  INSERT INTO view_refresh VALUES (1, NULL, 0);
+
+  CREATE SCHEMA IF NOT EXISTS views;
+  `,
+  },
 ];
