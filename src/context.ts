@@ -34,7 +34,7 @@ const releaseDate = '2026-11-25';
  * @throws StoreError when the store cannot be opened
  */
 export async function createContext(config: Config): Promise<AppContext> {
-  const { exams, resources, exports } = await openStores(config.store, searchRules);
+  const { exams, resources, exports, erasures } = await openStores(config.store, searchRules);
   const steps = createExamSteps(compiledFiles());
   const logger = createLogger(config);
   const now = () => new Date();
@@ -44,6 +44,7 @@ export async function createContext(config: Config): Promise<AppContext> {
     exams,
     resources,
     exports,
+    erasures,
     exportWorker: startExportWorker(exports, () => logger.error({ code: 'EXPORT_FAILED' }, 'failed')),
     publicUrl: config.publicUrl,
     now,

@@ -1,5 +1,6 @@
 import type { Logger } from 'pino';
 import type { Terminology } from '../search/read-token.ts';
+import type { ErasureRepository } from '../store/erasure/erasure-repository.ts';
 import type { ExamRepository } from '../store/exam-repository.ts';
 import type { ExportRepository } from '../store/export-store.ts';
 import type { ExportWorker } from '../store/export-worker.ts';
@@ -13,6 +14,7 @@ export interface AppContext {
   readonly exams: ExamRepository;
   readonly resources: ResourceRepository;
   readonly exports: ExportRepository;
+  readonly erasures: ErasureRepository;
   readonly exportWorker: ExportWorker;
   /** Address under which others reach the service, without a slash at the end; absent when none was configured. */
   readonly publicUrl: string | undefined;

@@ -145,6 +145,16 @@ export async function writeBatch(
   return { remember };
 }
 
+/** Entries of every version that lies in the chunks of a batch. */
+export async function entriesInBatch(session: Session, batch: number): Promise<IndexEntries[]> {
+  const first = batch * chunksOfBatch;
+  const chunks = await session.all<{ data: Buffer }>(
+    sql`SELECT data FROM chunk WHERE n >= ${first} AND n < ${first + chunksOfBatch}`,
+  );
+  const lines = await Promise.all(chunks.map(({ data }) => unpackLines(data)));
+  return lines.flat().map((line) => indexEntriesOf(JSON.parse(line) as Identified));
+}
+
 /** Without what is indexed under other parameters already. */
 function indexedEntries(resource: Identified, parameters: ParameterIds): IndexEntries {
   const type = resource.resourceType as StoredType;
@@ -208,12 +218,12 @@ async function resourcesOf(session: Session, batch: number): Promise<(ResourceRo
   return rows.map((row, index) => ({ ...row, line: lines[index] as Line }));
 }
 
-function firstKey(batch: number): number {
+export function firstKey(batch: number): number {
   return batch * partsOfBatch * bitsOfPart;
 }
 
-/** The lines at the places given, in their order. */
-export async function linesAt(session: Session, places: readonly Place[]): Promise<Line[]> {
+/** The lines at the places given, in their order; undefined where there is none. */
+export async function linesAt(session: Session, places: readonly Place[]): Promise<(Line | undefined)[]> {
   const numbers = [...new Set(places.map(({ chunk }) => chunk))];
   const rows = await session.all<{ n: number; data: Buffer }>(
     session.dialect === 'postgres'
@@ -222,7 +232,7 @@ export async function linesAt(session: Session, places: readonly Place[]): Promi
   );
   const opened = await Promise.all(rows.map(async ({ n, data }) => [n, await unpackLines(data)] as const));
   const chunks = new Map(opened);
-  return places.map(({ chunk, slot }) => chunks.get(chunk)?.[slot] as Line);
+  return places.map(({ chunk, slot }) => chunks.get(chunk)?.[slot]);
 }
 
 /** What the batch will hold: first what is given, then what stays of earlier batches. */
@@ -261,7 +271,7 @@ function stays({ line, version, updated, chunk, slot }: ResourceRow & { line: Li
 }
 
 /** Takes a batch out of the index; its chunks stay, since the history lies in them. */
-async function takeOut(session: Session, batch: number): Promise<void> {
+export async function takeOut(session: Session, batch: number): Promise<void> {
   const [found] = await session.all<{ layout: Buffer | null }>(sql`SELECT layout FROM batch WHERE n = ${batch}`);
   if (found?.layout == null) return;
   const { postings, ranges } = unpackLayout(found.layout);
