@@ -38,7 +38,7 @@ const releaseDate = '2026-11-25';
  * @throws StoreError when the store cannot be opened
  */
 export async function createContext(config: Config): Promise<AppContext> {
-  const { engine, exams, resources, exports } = await openStores(config.store, searchRules);
+  const { engine, exams, resources, exports, erasures } = await openStores(config.store, searchRules);
   const steps = createExamSteps(compiledFiles());
   const logger = createLogger(config);
   const now = () => new Date();
@@ -50,6 +50,7 @@ export async function createContext(config: Config): Promise<AppContext> {
     exams,
     resources,
     exports,
+    erasures,
     exportWorker: startExportWorker(exports, () => logger.error({ code: 'EXPORT_FAILED' }, 'failed')),
     views,
     viewRefresher: startViewRefresher(viewTables, config.viewTablesSeconds * 1000, (error) => {

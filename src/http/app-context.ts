@@ -1,5 +1,6 @@
 import type { Logger } from 'pino';
 import type { Terminology } from '../search/read-token.ts';
+import type { ErasureRepository } from '../store/erasure/erasure-repository.ts';
 import type { ExamRepository } from '../store/exam-repository.ts';
 import type { ExportRepository } from '../store/export-store.ts';
 import type { ExportWorker } from '../store/export-worker.ts';
@@ -15,6 +16,7 @@ export interface AppContext {
   readonly exams: ExamRepository;
   readonly resources: ResourceRepository;
   readonly exports: ExportRepository;
+  readonly erasures: ErasureRepository;
   readonly exportWorker: ExportWorker;
   /** The shipped views, by name. */
   readonly views: ReadonlyMap<string, LoadedView>;

@@ -15,7 +15,11 @@ export interface VersionRow {
   readonly slot: number;
 }
 
-/** The versions with their content, in the order given. @throws StoreError */
+/**
+ * The versions with their content, in the order given; without those of an exam that was erased between the reading of
+ * the rows and of their content.
+ * @throws StoreError
+ */
 export async function openVersions(
   session: Session,
   rows: readonly VersionRow[],
@@ -23,11 +27,9 @@ export async function openVersions(
 ): Promise<StoredResource[]> {
   if (rows.length === 0) return [];
   const lines = await linesAt(session, rows, cache);
-  return rows.map(({ type, id, version, updated }, index) => ({
-    type: storedTypes[type] as string,
-    id,
-    version,
-    updated,
-    json: servedLine(lines[index] as string, version, updated),
-  }));
+  return rows.flatMap(({ type, id, version, updated }, index) => {
+    const line = lines[index];
+    if (line === undefined) return [];
+    return [{ type: storedTypes[type] as string, id, version, updated, json: servedLine(line, version, updated) }];
+  });
 }

@@ -38,9 +38,22 @@ const mostKnown = 500_000;
 /** Rows of one statement; a database takes only so many values. */
 const rowsOfStatement = 400;
 
+/** Kinds that may name a person or quote somebody. They go with the last exam that has them. */
+const personalKinds: ReadonlySet<number> = new Set(
+  (['reference', 'reference-identifier', 'string', 'text'] as const).map(numberOfKind),
+);
+
 /**
- * Values become small numbers, each once. The dictionary only grows, and what was read from it stays true, so a process
- * may remember it; what a transaction added is remembered only after it was committed.
+ * Whether a token says something of one person or exam. Codings are identifiers too, which have no text; a code without
+ * one that is taken for an identifier is only looked up once more.
+ */
+export function isPersonal({ kind, body }: TokenRow): boolean {
+  return personalKinds.has(kind) || (kind === numberOfKind('coding') && body === null);
+}
+
+/**
+ * Values become small numbers, each once. What was read stays true but for personal tokens, which may be erased, so a
+ * process may remember the others; what a transaction added is remembered only after it was committed.
  */
 export class TokenDictionary {
   readonly #known = new Map<string, number>();
@@ -88,8 +101,11 @@ export class TokenDictionary {
       ids: { id, pair: (first, second) => byKey(rowKey(pairRow(id(first), id(second)))) },
       remember: () => {
         if (this.#known.size + found.size > mostKnown) this.#known.clear();
-        for (const [key, n] of found) this.#known.set(key, n);
-        for (const [token, n] of ofFound) this.#ofToken.set(token, n);
+        for (const [key, n] of found) {
+          const row = singles.get(key);
+          if (row === undefined || !isPersonal(row)) this.#known.set(key, n);
+        }
+        for (const [token, n] of ofFound) if (!isPersonal(tokenRow(token))) this.#ofToken.set(token, n);
       },
     };
   }
@@ -120,6 +136,26 @@ function singleTokens({ tokens, pairs, ranges }: IndexEntries): Token[] {
     ...pairs.flatMap(({ first, second }) => [first, second]),
     ...ranges.flatMap(({ unit, of }) => [unit ?? [], of ?? []].flat()),
   ];
+}
+
+/** Numbers of the personal tokens of the entries, as far as the dictionary has them. */
+export async function personalTokens(session: Session, entries: readonly IndexEntries[]): Promise<number[]> {
+  const elsewhere = new Set(
+    entries.flatMap(({ pairs, ranges }) =>
+      singleTokens({ at: null, tokens: [], links: [], pairs, ranges }).map((token) => rowKey(tokenRow(token))),
+    ),
+  );
+  const rows = new Map<string, TokenRow>();
+  for (const { token } of entries.flatMap(({ tokens }) => tokens)) {
+    const row = tokenRow(token);
+    if (isPersonal(row) && !elsewhere.has(rowKey(row))) rows.set(rowKey(row), row);
+  }
+  const found = new Map<string, number>();
+  const wanted = [...rows.values()];
+  for (let start = 0; start < wanted.length; start += rowsOfStatement) {
+    await lookUp(session, wanted.slice(start, start + rowsOfStatement), found);
+  }
+  return [...found.values()];
 }
 
 /** In one order for all writers, so that two of them never wait for each other's tokens. */

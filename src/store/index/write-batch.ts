@@ -13,7 +13,7 @@ import {
   partsOfBatch,
   unpackLayout,
 } from './layout.ts';
-import { type Line, lineOf, packLines } from './lines.ts';
+import { type Line, lineOf, packLines, unpackLines } from './lines.ts';
 import { numberOfType, type StoredType, storedTypes } from './stored-types.ts';
 import type { TokenDictionary } from './tokens.ts';
 
@@ -146,6 +146,16 @@ export async function writeBatch(
   return { remember };
 }
 
+/** Entries of every version that lies in the chunks of a batch. */
+export async function entriesInBatch(session: Session, batch: number): Promise<IndexEntries[]> {
+  const first = batch * chunksOfBatch;
+  const chunks = await session.all<{ data: Buffer }>(
+    sql`SELECT data FROM chunk WHERE n >= ${first} AND n < ${first + chunksOfBatch}`,
+  );
+  const lines = chunks.map(({ data }) => unpackLines(data));
+  return lines.flat().map((line) => indexEntriesOf(JSON.parse(line) as Identified));
+}
+
 /** Without what is indexed under other parameters already. */
 function indexedEntries(resource: Identified, parameters: ParameterIds): IndexEntries {
   const type = resource.resourceType as StoredType;
@@ -209,15 +219,19 @@ async function resourcesOf(session: Session, batch: number): Promise<(ResourceRo
   return rows.map((row, index) => ({ ...row, line: lines[index] as Line }));
 }
 
-function firstKey(batch: number): number {
+export function firstKey(batch: number): number {
   return batch * partsOfBatch * bitsOfPart;
 }
 
 /**
- * The lines at the places given, in their order.
+ * The lines at the places given, in their order; undefined where there is none.
  * @param cache only with a session that sees what is committed and nothing else
  */
-export async function linesAt(session: Session, places: readonly Place[], cache = new ChunkCache()): Promise<Line[]> {
+export async function linesAt(
+  session: Session,
+  places: readonly Place[],
+  cache = new ChunkCache(),
+): Promise<(Line | undefined)[]> {
   const numbers = [...new Set(places.map(({ chunk }) => chunk))];
   const chunks = cache.find(numbers);
   const missing = numbers.filter((n) => !chunks.has(n));
@@ -229,7 +243,7 @@ export async function linesAt(session: Session, places: readonly Place[], cache 
     );
     for (const { n, data } of rows) chunks.set(n, cache.open(n, data));
   }
-  return places.map(({ chunk, slot }) => chunks.get(chunk)?.[slot] as Line);
+  return places.map(({ chunk, slot }) => chunks.get(chunk)?.[slot]);
 }
 
 /** What the batch will hold: first what is given, then what stays of earlier batches. */
@@ -268,7 +282,7 @@ function stays({ line, version, updated, chunk, slot }: ResourceRow & { line: Li
 }
 
 /** Takes a batch out of the index; its chunks stay, since the history lies in them. */
-async function takeOut(session: Session, batch: number): Promise<void> {
+export async function takeOut(session: Session, batch: number): Promise<void> {
   const [found] = await session.all<{ layout: Buffer | null }>(sql`SELECT layout FROM batch WHERE n = ${batch}`);
   if (found?.layout == null) return;
   const { postings, ranges } = unpackLayout(found.layout);
