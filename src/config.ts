@@ -19,6 +19,8 @@ export interface Config {
   readonly store: StoreTarget;
   readonly logLevel: LogLevel;
   readonly bodyLimitBytes: number;
+  /** Pause in seconds between two refreshes of the tables for analysts; 0 for never. */
+  readonly viewTablesSeconds: number;
   /** Others than this machine can reach the service, which knows no access control. */
   readonly isOpenToNetwork: boolean;
 }
@@ -63,6 +65,7 @@ export function readConfig(env: Readonly<Record<string, string | undefined>>): C
     store: storeTarget(text('DATABASE_URL', ''), dataDir, problems),
     logLevel: logLevel ?? 'info',
     bodyLimitBytes: integer('BODY_LIMIT_BYTES', 256 * 1024, 1024, largestBodyLimitBytes),
+    viewTablesSeconds: integer('VIEW_TABLES_SECONDS', 10, 0, 86_400),
     isOpenToNetwork,
   };
   if (problems.length > 0) throw new ConfigError(problems);

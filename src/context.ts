@@ -14,6 +14,7 @@ import type { AppContext } from './http/app-context.ts';
 import { createExamRecords } from './http/exam-records.ts';
 import type { ExamSteps } from './http/exam-steps.ts';
 import { publishedFiles } from './http/published-files.ts';
+import { AppError } from './kernel/errors.ts';
 import { type CompiledModel, unpackModel } from './localisation/compiled-model.ts';
 import { createLocaliser } from './localisation/localise.ts';
 import type { CompiledMeasure } from './measures/compile-measure.ts';
@@ -22,11 +23,14 @@ import { searchRules } from './search/search-rules.ts';
 import { startExportWorker } from './store/export-worker.ts';
 import { openStores } from './store/open-stores.ts';
 import type { ResourceRepository } from './store/resource-repository.ts';
+import { startViewRefresher } from './store/view-refresher.ts';
+import { createViewTables } from './store/view-tables.ts';
 import { createAssessor } from './summary/assess.ts';
 import { localisationAnswer } from './summary/localisation-answer.ts';
 import { expandValueSet } from './terminology/expand.ts';
 import { indexCodes } from './terminology/hierarchy.ts';
 import { loadConformance } from './terminology/load.ts';
+import { viewsFrom } from './views/load-views.ts';
 
 /** Folder of package.json, the same number of steps up from `src` and from `dist`. */
 const rootDir = fileURLToPath(new URL('..', import.meta.url));
@@ -39,7 +43,7 @@ const releaseDate = '2026-11-25';
  * @throws StoreError when the store cannot be opened
  */
 export async function createContext(config: Config): Promise<AppContext> {
-  const { exams, resources, exports } = await openStores(config.store, searchRules);
+  const { engine, exams, resources, exports, erasures } = await openStores(config.store, searchRules);
   const steps = createExamSteps(compiledFiles());
   const logger = createLogger(config);
   const now = () => new Date();
@@ -52,11 +56,19 @@ export async function createContext(config: Config): Promise<AppContext> {
     await exams.close();
     throw error;
   }
+  const views = viewsFrom(join(rootDir, 'profiles', 'views'));
+  const viewTables = createViewTables(engine, views.values(), ({ code }) => logger.error({ code }, 'failed'));
   return {
     exams,
     resources,
     exports,
+    erasures,
     exportWorker: startExportWorker(exports, () => logger.error({ code: 'EXPORT_FAILED' }, 'failed')),
+    views,
+    viewRefresher: startViewRefresher(viewTables, config.viewTablesSeconds * 1000, (error) => {
+      const cause = error instanceof AppError ? error.code : 'UNEXPECTED';
+      logger.error({ code: 'VIEW_TABLES_FAILED', cause }, 'failed');
+    }),
     publicUrl: config.publicUrl,
     now,
     prepare: steps.prepare,

@@ -22,11 +22,13 @@ export async function startService(config: Config): Promise<RunningService> {
     const stop = async () => {
       stopPreparing();
       await server.stop();
+      await context.viewRefresher.stop();
       await context.exportWorker.stop();
       await context.exams.close();
     };
     return { url: server.url, stop };
   } catch (error) {
+    await context.viewRefresher.stop();
     await context.exams.close();
     throw error;
   }

@@ -24,6 +24,7 @@ describe('the configuration', () => {
       store: { engine: 'sqlite', file: resolve('data/exams.sqlite') },
       logLevel: 'info',
       bodyLimitBytes: 262_144,
+      viewTablesSeconds: 10,
       isOpenToNetwork: false,
     });
   });
@@ -53,10 +54,11 @@ describe('the configuration', () => {
       PORT: '70000',
       LOG_LEVEL: 'loud',
       BODY_LIMIT_BYTES: '1e3',
+      VIEW_TABLES_SECONDS: '-1',
       DATABASE_URL: 'postgres://user:hunter2@db',
       ALLOW_OPEN_NETWORK: 'maybe',
     });
-    expect(problems).toHaveLength(6);
+    expect(problems).toHaveLength(7);
     expect(problems.join(' ')).toMatch(/DATABASE_URL must be postgres:/);
     expect(problems.join(' ')).not.toMatch(/hunter2|70000|loud|maybe/);
   });
@@ -73,7 +75,16 @@ describe('the configuration', () => {
 
   it('answers any environment with a configuration or with named problems', () => {
     const value = fc.oneof(fc.string(), fc.constantFrom('0', '8080', '-1', 'sqlite:', 'sqlite::memory:', 'true'));
-    const names = ['HOST', 'PORT', 'DATA_DIR', 'DATABASE_URL', 'LOG_LEVEL', 'BODY_LIMIT_BYTES', 'ALLOW_OPEN_NETWORK'];
+    const names = [
+      'HOST',
+      'PORT',
+      'DATA_DIR',
+      'DATABASE_URL',
+      'LOG_LEVEL',
+      'BODY_LIMIT_BYTES',
+      'VIEW_TABLES_SECONDS',
+      'ALLOW_OPEN_NETWORK',
+    ];
     const env = fc.record(Object.fromEntries(names.map((name) => [name, value])), { requiredKeys: [] });
     fc.assert(
       fc.property(env, (variables) => {

@@ -15,6 +15,14 @@ const surroundings: Surroundings = {
     const [{ readConfig }, { startService }] = await Promise.all([import('../config.ts'), import('../service.ts')]);
     return startService(readConfig({ ...env, HOST: '127.0.0.1', PORT: '0' }));
   },
+  openStores: async (env) => {
+    const [{ readConfig }, { openStores }, { searchRules }] = await Promise.all([
+      import('../config.ts'),
+      import('../store/open-stores.ts'),
+      import('../search/search-rules.ts'),
+    ]);
+    return openStores(readConfig(env).store, searchRules);
+  },
   loadSteps: async () => (await import('../context.ts')).loadExamSteps(),
   loadModel: async () => {
     const [{ compiledFiles }, { createExamReader }, { simulationModel }] = await Promise.all([

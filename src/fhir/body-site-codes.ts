@@ -17,6 +17,8 @@ interface Structure {
   readonly label: string;
   /** Whether there is one on each side; of the others a side means that half. */
   readonly paired: boolean;
+  /** Code of the structure that it is a part of; null for a region of the body. */
+  readonly partOf: string | null;
   /** UBERON class of the structure without a side. */
   readonly uberon?: Ontology;
 }
@@ -28,6 +30,8 @@ export interface BodySite {
   readonly structure: string;
   /** `midline` for an unpaired structure, `unspecified` for a paired one of which no side was named. */
   readonly side: Side | 'unspecified';
+  /** Codes of what it is a part of: the same structure on both sides, and the larger one on its own side. */
+  readonly partOf: readonly string[];
   /** UBERON class of the structure; it says no side, so it is wider than a lateralised code. */
   readonly uberon?: Ontology;
 }
@@ -126,28 +130,45 @@ function regionStructure(region: Region): Structure | undefined {
 
 function bodyPartStructure(key: string): Structure | undefined {
   const part = bodyPartTable.get(key);
-  return part && { code: key, label: part.label, paired: part.paired, ...(part.uberon && { uberon: part.uberon }) };
+  if (part === undefined) return undefined;
+  const { label, paired, parent, uberon } = part;
+  return { code: key, label, paired, partOf: parent, ...(uberon && { uberon }) };
 }
 
+/** The muscles of a movement go by the region that moves, also where some of them lie nearer to the trunk. */
 function muscles(item: Item): Structure {
-  return { code: `${item.key}-muscles`, label: `${item.label} muscles`, paired: item.sides !== 'midline' };
+  return {
+    code: `${item.key}-muscles`,
+    label: `${item.label} muscles`,
+    paired: item.sides !== 'midline',
+    partOf: bodyPartOfRegion.get(item.region) ?? null,
+  };
 }
 
 function skinStructure(kind: SkinPlaceKind, key: string): Structure | undefined {
   const place = skinPlace(kind, key);
-  return (
-    place && { code: `${kind}-${key}`, label: place.label, paired: true, ...(place.uberon && { uberon: place.uberon }) }
-  );
+  if (place === undefined) return undefined;
+  const { label, uberon, bodyPart } = place;
+  return { code: `${kind}-${key}`, label, paired: true, partOf: bodyPart, ...(uberon && { uberon }) };
 }
 
+/** What lies below a segment is a part of what lies below the segment above it. */
 function belowLevel(segment: string): Structure {
-  return { code: `below-${segment}`, label: `Body below ${segment}`, paired: false };
+  const above = (segments as readonly string[])[(segments as readonly string[]).indexOf(segment) - 1];
+  return {
+    code: `below-${segment}`,
+    label: `Body below ${segment}`,
+    paired: false,
+    partOf: above === undefined ? null : `below-${above}`,
+  };
 }
 
 function sided(structure: Structure, side: Side): BodySite {
-  const { code, label, paired, uberon } = structure;
-  const rest = { structure: code, ...(uberon && { uberon }) };
+  const { code, label, paired, uberon, partOf: whole } = structure;
+  const ending = side === 'midline' ? '' : `.${side}`;
+  const partOf = [...(ending === '' ? [] : [code]), ...(whole === null ? [] : [`${whole}${ending}`])];
+  const rest = { structure: code, partOf, ...(uberon && { uberon }) };
   if (side === 'midline') return { code, display: label, side: paired ? 'unspecified' : 'midline', ...rest };
   const display = paired ? `${side === 'left' ? 'Left' : 'Right'} ${lowerFirst(label)}` : `${label}, ${side} side`;
-  return { code: `${code}.${side}`, display, side, ...rest };
+  return { code: `${code}${ending}`, display, side, ...rest };
 }

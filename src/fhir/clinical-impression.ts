@@ -1,7 +1,8 @@
 import type { ClinicalImpression, ClinicalImpressionFinding } from 'fhir/r4.js';
 import type { Exam } from '../exam/exam.ts';
+import { systems } from '../terminology/systems.ts';
 import type { Assessment } from '../workup/assessment.ts';
-import { conceptOf, localConcept } from './codings.ts';
+import { conceptOf, localConcept, rowConcept } from './codings.ts';
 import {
   concludedSite,
   evidenceIds,
@@ -83,7 +84,7 @@ function findings(exam: Exam, assessment: Assessment, frame: Frame): ClinicalImp
     patternFinding(assessment, frame),
     localisationFinding(assessment, frame),
     ...causes.slice(0, causesShown).map((cause, index) => ({
-      itemCodeableConcept: conceptOf(cause.code, cause.label),
+      itemCodeableConcept: rowConcept(cause, systems.cause),
       itemReference: frame.ref(evidence(cause.supporting)[0] ?? localisationName),
       basis: [`Rank ${index + 1} of ${total}, ${percentText(cause.probability)}.`, ...reasonTexts(cause)].join(' '),
     })),

@@ -27,17 +27,21 @@ export function concept(system: string, code: string, display: string, text = di
 
 /** A coding of the assessment as a concept; the text is the service's own label, which may differ from the display. */
 export function conceptOf(code: KernelCoding, text: string): CodeableConcept {
-  return {
-    coding: [
-      {
-        system: code.system,
-        ...(code.version === undefined ? {} : { version: code.version }),
-        code: code.code,
-        display: code.display,
-      },
-    ],
-    text: fhirText(text),
-  };
+  return { coding: [codingOf(code)], text: fhirText(text) };
+}
+
+/** A row of a table as a concept: the open code where it has one, and its own code always, which stands in a hierarchy. */
+export function rowConcept(
+  row: { readonly key: string; readonly label: string; readonly code: KernelCoding },
+  system: string,
+): CodeableConcept {
+  const { key, label, code } = row;
+  const own = code.system === system ? [] : [coding(system, key, label)];
+  return { coding: [codingOf(code), ...own], text: fhirText(label) };
+}
+
+function codingOf({ system, version, code, display }: KernelCoding): Coding {
+  return { system, ...(version === undefined ? {} : { version }), code, display };
 }
 
 /** A code of the local exam-item code system as a shared concept. */

@@ -1,5 +1,6 @@
+import type { CauseGroup } from '../causes/table/cause.ts';
 import type { NotTestedReason } from '../exam/finding.ts';
-import type { Conclusion } from '../localisation/localisation.ts';
+import type { Conclusion, SiteKind } from '../localisation/localisation.ts';
 import { systems } from '../terminology/systems.ts';
 
 /** One code of our own that is not a row of a clinical table. */
@@ -123,3 +124,51 @@ export const conclusionCodes = {
   'not-anatomical': 'No anatomical explanation',
   insufficient: 'Not enough findings to localise',
 } as const satisfies Record<Conclusion, string>;
+
+/** The groups of causes, as codes of `systems.cause` that causes stand below. */
+export const causeGroupNames = {
+  hereditary: 'Hereditary cause',
+  metabolic: 'Metabolic cause',
+  toxic: 'Toxic cause',
+  nutritional: 'Nutritional cause',
+  immune: 'Immune-mediated cause',
+  infective: 'Infective cause',
+  paraneoplastic: 'Paraneoplastic cause',
+  paraprotein: 'Paraprotein-associated cause',
+  compressive: 'Compressive cause',
+  traumatic: 'Traumatic cause',
+  vascular: 'Vascular cause',
+  neoplastic: 'Neoplastic cause',
+  degenerative: 'Degenerative cause',
+  'critical-illness': 'Cause in critical illness',
+  paroxysmal: 'Paroxysmal cause',
+  functional: 'Functional cause',
+} as const satisfies Record<CauseGroup, string>;
+
+/** The kinds of site, as codes of `systems.localisation` that sites stand below. */
+export const siteKindNames = {
+  none: 'No site',
+  muscle: 'Disease of muscle',
+  junction: 'Disorder of the neuromuscular junction',
+  nerve: 'Peripheral nerve',
+  'multiple-nerves': 'Several peripheral nerves',
+  polyneuropathy: 'Polyneuropathy',
+  polyradiculoneuropathy: 'Polyradiculoneuropathy',
+  ganglion: 'Dorsal root ganglia',
+  plexus: 'Nerve plexus',
+  root: 'Nerve roots',
+  'cauda-equina': 'Cauda equina',
+  'anterior-horn': 'Anterior horn',
+  'motor-neuron-system': 'Motor neuron system',
+  cord: 'Spinal cord',
+  brainstem: 'Brainstem',
+  cerebellum: 'Cerebellum',
+  hemisphere: 'Cerebral hemisphere',
+  'visual-pathway': 'Visual pathway',
+  'cranial-nerve': 'Cranial nerve',
+  'basal-ganglia': 'Basal ganglia',
+  meninges: 'Meninges',
+  'intracranial-pressure': 'Intracranial pressure',
+  encephalopathy: 'Encephalopathy',
+  'multiple-sites': 'Several sites',
+} as const satisfies Record<SiteKind, string>;

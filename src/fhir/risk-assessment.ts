@@ -2,7 +2,7 @@ import type { CodeableConcept, RiskAssessment, RiskAssessmentPrediction } from '
 import type { RankedCause, Reason } from '../causes/ranked-cause.ts';
 import { systems } from '../terminology/systems.ts';
 import type { Assessment } from '../workup/assessment.ts';
-import { concept, conceptOf, localConcept, shared } from './codings.ts';
+import { concept, localConcept, rowConcept, shared } from './codings.ts';
 import { type EvidenceIds, localisationName, percent, percentText, unreviewed } from './derived-observation.ts';
 import type { Frame } from './frame.ts';
 import { ownIdentifier } from './identity.ts';
@@ -52,7 +52,7 @@ export function causeList(causes: readonly RankedCause[]): string {
 
 function prediction(cause: RankedCause): RiskAssessmentPrediction {
   return {
-    outcome: conceptOf(cause.code, cause.label),
+    outcome: rowConcept(cause, systems.cause),
     probabilityDecimal: percent(cause.probability),
     qualitativeRisk: likelihood(cause.probability),
     rationale: [...reasonTexts(cause), `Source: ${fhirText(cause.source)}`].join(' '),

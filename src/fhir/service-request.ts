@@ -1,7 +1,8 @@
 import type { ServiceRequest } from 'fhir/r4.js';
+import { systems } from '../terminology/systems.ts';
 import type { Assessment, WorkupItem } from '../workup/assessment.ts';
 import { impressionName } from './clinical-impression.ts';
-import { conceptOf } from './codings.ts';
+import { rowConcept } from './codings.ts';
 import { localisationName, redFlagName, unreviewed } from './derived-observation.ts';
 import type { Frame } from './frame.ts';
 import { ownIdentifier } from './identity.ts';
@@ -35,7 +36,7 @@ export function proposedRequest(item: WorkupItem, assessment: Assessment, frame:
     status: frame.inError ? 'entered-in-error' : 'draft',
     intent: 'proposal',
     priority: item.priority,
-    code: conceptOf(item.code, item.label),
+    code: rowConcept(item, systems.investigation),
     ...frame.about,
     authoredOn: frame.examinedAt,
     requester: frame.device,

@@ -1,51 +1,131 @@
 import type { Request } from 'express';
 import { parseStrictJson } from '../exam/strict-json.ts';
 import { RequestError } from '../kernel/errors.ts';
-import { readQuery } from './query.ts';
+import type { InputType, OperationInputs } from './operation-inputs.ts';
 import { bytesOf } from './request-body.ts';
 
-/** What an operation was asked, each value as text and each coding by its parts. */
-export interface OperationInput {
-  readonly values: ReadonlyMap<string, string>;
-  readonly codings: readonly { readonly system?: string; readonly code: string; readonly display?: string }[];
+/** A code to work on. */
+export interface AskedCoding {
+  readonly system?: string;
+  readonly version?: string;
+  readonly code: string;
+  readonly display?: string;
 }
 
-/** Objects inside one another: a CodeableConcept in a parameter takes six. */
-const maxDepth = 12;
+/** What an operation was asked, by the name of the parameter. */
+export interface OperationInput {
+  /** Values that are there once, as text. */
+  readonly values: ReadonlyMap<string, string>;
+  readonly lists: ReadonlyMap<string, readonly string[]>;
+  readonly codings: ReadonlyMap<string, AskedCoding>;
+  /** Codings of a CodeableConcept. */
+  readonly concepts: ReadonlyMap<string, readonly AskedCoding[]>;
+  /** Resources as they were sent; nothing is known of them but that they are objects of the type. */
+  readonly resources: ReadonlyMap<string, Readonly<Record<string, unknown>>>;
+}
+
+/** Parameters that every address takes; they say how the answer looks. */
+const forms: ReadonlySet<string> = new Set(['_format', '_pretty']);
+
+/** Objects inside one another: a filter of a ValueSet in a parameter takes ten. */
+const maxDepth = 24;
+
+/** JSON types of the simple values, and what a text from a query must look like. */
+const simple: Readonly<
+  Partial<Record<InputType, { readonly json: string; readonly form?: RegExp; readonly says: string }>>
+> = {
+  boolean: { json: 'boolean', form: /^(?:true|false)$/, says: 'true or false' },
+  integer: { json: 'number', form: /^\d{1,9}$/, says: 'a whole number from 0' },
+  canonical: { json: 'string', says: 'a text' },
+  date: { json: 'string', says: 'a text' },
+  dateTime: { json: 'string', says: 'a text' },
+  code: { json: 'string', says: 'a text' },
+  string: { json: 'string', says: 'a text' },
+  uri: { json: 'string', says: 'a text' },
+};
 
 /**
  * The input of an operation, from the query of a GET or the Parameters of a POST.
- * @param known names of the simple parameters that the operation takes; any other is refused
- * @throws RequestError BAD_REQUEST
+ * @throws RequestError BAD_REQUEST for a parameter that is not taken, is there too often, or has another type
  */
-export function operationInput(req: Request, known: readonly string[]): OperationInput {
-  const values = new Map<string, string>(readQuery(req, [...known, '_format']));
-  if (req.method !== 'POST') return { values, codings: [] };
-  const body = parseStrictJson(bytesOf(req), { maxDepth }) as { resourceType?: unknown; parameter?: unknown } | null;
-  if (body?.resourceType !== 'Parameters' || !Array.isArray(body.parameter)) throw bad('The body must be Parameters.');
-  const codings: unknown[] = [];
-  for (const entry of body.parameter as ({ name?: unknown } | null)[]) {
-    const { name, ...rest } = entry ?? {};
-    const [value] = Object.values(rest);
-    if (name === 'coding') codings.push(value);
-    else if (name === 'codeableConcept') codings.push(...list((value as { coding?: unknown } | null)?.coding));
-    else if (typeof name !== 'string' || !known.includes(name)) {
-      throw bad(`There is an unknown parameter. Known here: ${known.join(', ')}, coding, codeableConcept.`);
-    } else if (values.has(name)) throw bad(`The parameter ${name} is there twice.`);
-    else if (['string', 'boolean', 'number'].includes(typeof value)) values.set(name, String(value));
-    else throw bad(`The parameter ${name} must have a simple value.`);
+export function operationInput(req: Request, inputs: OperationInputs): OperationInput {
+  const input = {
+    values: new Map<string, string>(),
+    lists: new Map<string, string[]>(),
+    codings: new Map<string, AskedCoding>(),
+    concepts: new Map<string, readonly AskedCoding[]>(),
+    resources: new Map<string, Readonly<Record<string, unknown>>>(),
+  };
+  const addSimple = (name: string, type: InputType, value: unknown, isText: boolean) => {
+    const wanted = simple[type];
+    if (wanted === undefined) throw bad(`The parameter ${name} is a ${type} and can only be sent by POST.`);
+    const fits = isText ? typeof value === 'string' : typeof value === wanted.json;
+    if (!fits || wanted.form?.test(String(value)) === false) throw bad(`The parameter ${name} must be ${wanted.says}.`);
+    if (inputs.several?.includes(name)) input.lists.set(name, [...(input.lists.get(name) ?? []), String(value)]);
+    else if (input.values.has(name)) throw bad(`The parameter ${name} is there twice.`);
+    else input.values.set(name, String(value));
+  };
+  for (const [name, value] of Object.entries(req.query)) {
+    if (forms.has(name) && typeof value === 'string') continue;
+    const type = typeOf(inputs, name);
+    for (const one of [value].flat()) addSimple(name, type, one, true);
   }
-  return { values, codings: codings.map(readCoding) };
+  if (req.method !== 'POST') return input;
+  const body = parseStrictJson(bytesOf(req), { maxDepth }) as { resourceType?: unknown; parameter?: unknown } | null;
+  if (body?.resourceType !== 'Parameters' || !Array.isArray(body.parameter ?? [])) {
+    throw bad('The body must be Parameters.');
+  }
+  for (const entry of (body.parameter ?? []) as unknown[]) {
+    const { name, ...rest } = objectOf(entry) ?? {};
+    if (typeof name !== 'string') throw bad('Every parameter must have a name.');
+    const type = typeOf(inputs, name);
+    const [[element, value] = ['', undefined]] = Object.entries(rest).filter(([key]) =>
+      /^(?:value[A-Z]|resource$)/.test(key),
+    );
+    if (simple[type] !== undefined) {
+      addSimple(name, type, value, false);
+      continue;
+    }
+    const known = [input.codings, input.concepts, input.resources];
+    if (known.some((map) => map.has(name))) throw bad(`The parameter ${name} is there twice.`);
+    const object = objectOf(value);
+    const expected = type === 'ValueSet' ? 'resource' : `value${type}`;
+    if (object === undefined || element !== expected) throw bad(`The parameter ${name} must have a ${expected}.`);
+    if (type === 'Coding') input.codings.set(name, readCoding(object));
+    else if (type === 'CodeableConcept') input.concepts.set(name, listOf(object.coding, name).map(readCoding));
+    else if (object.resourceType !== type) throw bad(`The parameter ${name} must be a ${type}.`);
+    else input.resources.set(name, object);
+  }
+  return input;
 }
 
-function readCoding(value: unknown): OperationInput['codings'][number] {
-  const { system, code, display } = (value ?? {}) as Record<string, unknown>;
+function typeOf({ takes, refuses }: OperationInputs, name: string): InputType {
+  const type = Object.hasOwn(takes, name) ? takes[name] : undefined;
+  if (type !== undefined) return type;
+  if (Object.hasOwn(refuses, name)) throw bad(`The parameter ${name} is not taken here. ${refuses[name]}`);
+  throw bad(`There is an unknown parameter. Known here: ${Object.keys(takes).join(', ')}.`);
+}
+
+function readCoding(value: unknown): AskedCoding {
+  const { system, version, code, display } = objectOf(value) ?? {};
   if (typeof code !== 'string') throw bad('A coding must have a code.');
-  return { code, ...(typeof system === 'string' && { system }), ...(typeof display === 'string' && { display }) };
+  return {
+    code,
+    ...(typeof system === 'string' && { system }),
+    ...(typeof version === 'string' && { version }),
+    ...(typeof display === 'string' && { display }),
+  };
 }
 
-function list(value: unknown): readonly unknown[] {
-  return Array.isArray(value) ? value : [];
+function objectOf(value: unknown): Readonly<Record<string, unknown>> | undefined {
+  return typeof value === 'object' && value !== null && !Array.isArray(value)
+    ? (value as Readonly<Record<string, unknown>>)
+    : undefined;
+}
+
+function listOf(value: unknown, name: string): readonly unknown[] {
+  if (!Array.isArray(value)) throw bad(`The parameter ${name} must have a list of codings.`);
+  return value;
 }
 
 function bad(message: string): RequestError {

@@ -14,6 +14,7 @@ export interface ProblemKind {
     | 'too-costly'
     | 'not-supported'
     | 'not-found'
+    | 'deleted'
     | IssueOfState;
   /** Seconds after which a repeat makes sense. */
   readonly retryAfter?: number;
@@ -28,6 +29,7 @@ export const problemKinds = {
   NOT_FOUND: { status: 404, title: errorTitles.NOT_FOUND, issue: 'not-found' },
   METHOD_NOT_ALLOWED: { status: 405, title: errorTitles.METHOD_NOT_ALLOWED, issue: 'not-supported' },
   NOT_ACCEPTABLE: { status: 406, title: errorTitles.NOT_ACCEPTABLE, issue: 'not-supported' },
+  ERASED: { status: 410, title: errorTitles.ERASED, issue: 'deleted' },
   IDENTIFIER_IN_USE: { status: 409, title: errorTitles.IDENTIFIER_IN_USE, issue: 'duplicate' },
   VERSION_MISMATCH: { status: 412, title: errorTitles.VERSION_MISMATCH, issue: 'conflict' },
   BODY_TOO_LARGE: { status: 413, title: errorTitles.BODY_TOO_LARGE, issue: 'too-long' },

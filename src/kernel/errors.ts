@@ -57,6 +57,11 @@ export class NotFoundError extends AppError {
   readonly code = 'NOT_FOUND';
 }
 
+/** What was asked for was removed for good, by an administrator. */
+export class ErasedError extends AppError {
+  readonly code = 'ERASED';
+}
+
 /** The request contradicts what is stored: same identifier with other content, or a stale `If-Match`. */
 export class ConflictError extends AppError {
   readonly code: 'IDENTIFIER_IN_USE' | 'VERSION_MISMATCH';

@@ -4,6 +4,7 @@ export const errorTitles = {
   TOO_DEEP: 'Nested too deeply',
   BAD_REQUEST: 'Bad request',
   NOT_FOUND: 'Not found',
+  ERASED: 'Erased',
   METHOD_NOT_ALLOWED: 'Method not allowed',
   NOT_ACCEPTABLE: 'Not acceptable',
   IDENTIFIER_IN_USE: 'Identifier in use',

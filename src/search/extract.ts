@@ -124,13 +124,17 @@ function codesAt(draft: Draft, value: unknown, place: Place): readonly Token[] {
 }
 
 function tokensAt({ known }: Draft, value: unknown, { datatype }: Place): readonly Token[] {
-  if (datatype !== 'CodeableConcept') return tokensOf(value, datatype);
-  const before = known.get(value);
+  if (datatype !== 'CodeableConcept' || !isObject(value)) return tokensOf(value, datatype);
+  const memory = Object.isFrozen(value) ? ofShared : known;
+  const before = memory.get(value);
   if (before !== undefined) return before;
   const tokens = tokensOf(value, datatype);
-  known.set(value, tokens);
+  memory.set(value, tokens);
   return tokens;
 }
+
+/** Concepts that the resources of all exams share are frozen; what they give is worked out once for all of them. */
+const ofShared = new WeakMap<object, readonly Token[]>();
 
 /**
  * Adds an entry unless the same parameter has it already, for a code or reference may stand in a resource many times.

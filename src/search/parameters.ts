@@ -64,3 +64,21 @@ export function ownParameterOf(type: string): 'identifier' | '_tag' | null {
   if (type === 'Provenance') return '_tag'; // R4's Provenance has no identifier
   return linkedTypes.has(type) || type === 'Device' ? 'identifier' : null;
 }
+
+/**
+ * Parameters that are by definition what two others hold together: HL7 defines `combo-code` as `code | component.code`,
+ * and so on. An index need not hold them again.
+ */
+const unions: Readonly<Record<string, readonly string[]>> = {
+  'combo-code': ['code', 'component-code'],
+  'combo-value-concept': ['value-concept', 'component-value-concept'],
+  'combo-value-quantity': ['value-quantity', 'component-value-quantity'],
+  'combo-data-absent-reason': ['data-absent-reason', 'component-data-absent-reason'],
+  'combo-code-value-concept': ['code-value-concept', 'component-code-value-concept'],
+  'combo-code-value-quantity': ['code-value-quantity', 'component-code-value-quantity'],
+};
+
+/** The parameters under which the values of one are indexed; itself unless it is the union of others. */
+export function indexedUnder(type: string, name: string): readonly string[] {
+  return (type === 'Observation' ? unions[name] : undefined) ?? [name];
+}

@@ -14,6 +14,14 @@ export interface Engine {
    * @throws StoreError, and whatever `work` throws, with nothing written
    */
   write<T>(work: (session: Session) => Promise<T>): Promise<T>;
+  /** As `write`, while no other write is under way, here or on another instance. @throws the same */
+  writeAlone<T>(work: (session: Session) => Promise<T>): Promise<T>;
+  /**
+   * Takes what was removed out of the files too, as far as the engine can: SQLite writes its file anew, PostgreSQL frees
+   * the room for what comes next.
+   * @throws StoreError
+   */
+  purge(): Promise<void>;
   /** Rows of a long answer, a group at a time, as of one moment. @throws StoreError */
   stream<Row>(query: Sql): AsyncIterable<readonly Row[]>;
   /** Resolves when the engine can read, accepts writes and has room. @throws StoreError */

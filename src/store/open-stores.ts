@@ -1,5 +1,7 @@
 import type { SearchRules } from '../search/search-rules.ts';
 import type { Engine } from './engine.ts';
+import { createErasures } from './erasure/erase-exam.ts';
+import type { ErasureRepository } from './erasure/erasure-repository.ts';
 import type { ExamRepository } from './exam-repository.ts';
 import { createExamStore } from './exam-store.ts';
 import { createExportStore, type ExportRepository } from './export-store.ts';
@@ -20,6 +22,7 @@ export interface Stores {
   readonly exams: ExamRepository;
   readonly resources: ResourceRepository;
   readonly exports: ExportRepository;
+  readonly erasures: ErasureRepository;
 }
 
 /**
@@ -29,13 +32,14 @@ export interface Stores {
 export async function openStores(target: StoreTarget, rules: SearchRules): Promise<Stores> {
   const engine = target.engine === 'sqlite' ? openSqliteEngine(target.file) : await openPostgresEngine(target.url);
   try {
-    const tools = { tokens: new TokenDictionary(), parameters: await openParameters(engine, rules.namesOf) };
+    const tools = { tokens: new TokenDictionary(), parameters: await openParameters(engine, rules) };
     await reindex(engine, tools, rules.fingerprint);
     return {
       engine,
       exams: createExamStore(engine, tools),
       resources: createResourceStore(engine, tools, rules.exactDateOf),
       exports: createExportStore(engine),
+      erasures: createErasures(engine),
     };
   } catch (error) {
     await engine.close();

@@ -2,6 +2,7 @@ import sql, { empty, join, type Sql } from 'sql-template-tag';
 import { ConflictError } from '../kernel/errors.ts';
 import type { SearchQuery } from '../search/query.ts';
 import type { Engine, Session } from './engine.ts';
+import { ChunkCache } from './index/chunk-cache.ts';
 import { bitsOfPart, partsOfBatch } from './index/layout.ts';
 import { lineOf, servedLine } from './index/lines.ts';
 import { isStoredType, numberOfType, type StoredType } from './index/stored-types.ts';
@@ -36,6 +37,8 @@ export function createResourceStore(
   exactDateOf: (type: StoredType) => string | undefined,
 ): ResourceRepository {
   const session = engine.reader;
+  const cache = new ChunkCache();
+  const opened = (rows: readonly VersionRow[]) => openVersions(session, rows, cache);
   const planTools = { session, parameters: tools.parameters, exactDateOf };
 
   async function search(query: SearchQuery, from?: Position): Promise<SearchResult> {
@@ -46,7 +49,7 @@ export function createResourceStore(
         ? { keys: [] }
         : await (query.sort.by === 'date' ? pageByDate : pageByResource)(session, parts, query, from);
     const total = await totalOf(query, parts, from);
-    const matches = await resourcesAt(session, page.keys);
+    const matches = await resourcesAt(session, page.keys, cache);
     const keys = await includedKeys(
       { session, parameters: tools.parameters, search },
       query,
@@ -56,7 +59,7 @@ export function createResourceStore(
     );
     return {
       matches,
-      included: await resourcesAt(session, keys),
+      included: await resourcesAt(session, keys, cache),
       ...(total === undefined ? {} : { total }),
       ...(page.next === undefined ? {} : { next: page.next }),
     };
@@ -78,15 +81,15 @@ export function createResourceStore(
       const current = await session.all<VersionRow>(
         sql`SELECT ${versionColumns} FROM resource WHERE ${where} ${ofVersion}`,
       );
-      if (current.length > 0 || version === undefined) return (await openVersions(session, current))[0];
+      if (current.length > 0 || version === undefined) return (await opened(current))[0];
       const past = await session.all<VersionRow>(
         sql`SELECT ${versionColumns} FROM past_resource WHERE ${where} ${ofVersion}`,
       );
-      return (await openVersions(session, past))[0];
+      return (await opened(past))[0];
     },
 
     async history(query) {
-      return openVersions(session, await session.all<VersionRow>(historySql(query)));
+      return opened(await session.all<VersionRow>(historySql(query)));
     },
 
     async put(resource, now, expectedVersion) {
@@ -145,7 +148,7 @@ function streamSql({ type, since, until }: StreamQuery): Sql {
 }
 
 /** Resources in the order of their keys as given. */
-async function resourcesAt(session: Session, keys: readonly number[]): Promise<StoredResource[]> {
+async function resourcesAt(session: Session, keys: readonly number[], cache: ChunkCache): Promise<StoredResource[]> {
   if (keys.length === 0) return [];
   const rows = await session.all<VersionRow & { readonly key: number }>(
     session.dialect === 'postgres'
@@ -156,5 +159,6 @@ async function resourcesAt(session: Session, keys: readonly number[]): Promise<S
   return openVersions(
     session,
     keys.flatMap((key) => byKey.get(key) ?? []),
+    cache,
   );
 }

@@ -18,7 +18,7 @@ export async function* streamExams(
 ): AsyncIterable<readonly Identified[]> {
   const query = sql`
     SELECT part FROM posting
-    WHERE param = ${parameters('ClinicalImpression', '_id')} AND token = ${present}
+    WHERE param = ${parameters.number('ClinicalImpression', '_id')} AND token = ${present}
       AND moment >= ${from} AND moment <= ${until}
     ORDER BY moment, part`;
   for await (const rows of engine.stream<{ part: number }>(query)) {

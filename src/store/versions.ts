@@ -1,4 +1,5 @@
 import type { Session } from './engine.ts';
+import type { ChunkCache } from './index/chunk-cache.ts';
 import { servedLine } from './index/lines.ts';
 import { storedTypes } from './index/stored-types.ts';
 import { linesAt } from './index/write-batch.ts';
@@ -14,15 +15,21 @@ export interface VersionRow {
   readonly slot: number;
 }
 
-/** The versions with their content, in the order given. @throws StoreError */
-export async function openVersions(session: Session, rows: readonly VersionRow[]): Promise<StoredResource[]> {
+/**
+ * The versions with their content, in the order given; without those of an exam that was erased between the reading of
+ * the rows and of their content.
+ * @throws StoreError
+ */
+export async function openVersions(
+  session: Session,
+  rows: readonly VersionRow[],
+  cache?: ChunkCache,
+): Promise<StoredResource[]> {
   if (rows.length === 0) return [];
-  const lines = await linesAt(session, rows);
-  return rows.map(({ type, id, version, updated }, index) => ({
-    type: storedTypes[type] as string,
-    id,
-    version,
-    updated,
-    json: servedLine(lines[index] as string, version, updated),
-  }));
+  const lines = await linesAt(session, rows, cache);
+  return rows.flatMap(({ type, id, version, updated }, index) => {
+    const line = lines[index];
+    if (line === undefined) return [];
+    return [{ type: storedTypes[type] as string, id, version, updated, json: servedLine(line, version, updated) }];
+  });
 }

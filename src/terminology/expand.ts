@@ -1,5 +1,7 @@
+import type { ValueSetExpansionContains } from 'fhir/r4.js';
 import type { Coding } from '../kernel/coding.ts';
-import type { Codes } from './hierarchy.ts';
+import { type Compose, codesOf } from './compose.ts';
+import type { Codes, KnownConcept } from './hierarchy.ts';
 import type { ConformanceResources } from './load.ts';
 
 /** All codes of a published value set, in its order and each once; undefined for an unknown address. */
@@ -10,18 +12,39 @@ export function expandValueSet(
 ): readonly Coding[] | undefined {
   const valueSet = conformance.byUrl(url);
   if (valueSet?.resourceType !== 'ValueSet') return undefined;
-  const found = new Map<string, Coding>();
-  for (const { system, concept } of valueSet.compose?.include ?? []) {
-    if (system === undefined) continue;
-    for (const { code, display } of concept ?? codes.concepts(system)?.values() ?? []) {
-      found.set(`${system}|${code}`, { system, code, display: display ?? code });
-    }
-  }
-  return [...found.values()];
+  return codesOf((valueSet.compose ?? {}) as Compose, codes, (other) => expandValueSet(conformance, codes, other));
 }
 
 /** Those whose display has every word of the filter as part of it, in any case. */
 export function matching(codings: readonly Coding[], filter: string): readonly Coding[] {
   const words = filter.toLowerCase().split(/\s+/).filter(Boolean);
   return codings.filter(({ display }) => words.every((word) => display.toLowerCase().includes(word)));
+}
+
+/** Whether the code is a heading that is never recorded itself. */
+export function isAbstract(codes: Codes, { system, code }: Pick<Coding, 'system' | 'code'>): boolean {
+  return hasTrue(codes.concepts(system)?.get(code), 'notSelectable');
+}
+
+/** Whether the code may no longer be used. */
+export function isInactive(codes: Codes, { system, code }: Pick<Coding, 'system' | 'code'>): boolean {
+  return hasTrue(codes.concepts(system)?.get(code), 'inactive');
+}
+
+/** A code as a line of an expansion. */
+export function contained(codes: Codes, coding: Coding, withDesignations: boolean): ValueSetExpansionContains {
+  const { system, code, display } = coding;
+  const designation = withDesignations ? codes.concepts(system)?.get(code)?.designation : undefined;
+  return {
+    system,
+    ...(isAbstract(codes, coding) && { abstract: true }),
+    ...(isInactive(codes, coding) && { inactive: true }),
+    code,
+    display,
+    ...(designation && { designation: [...designation] }),
+  };
+}
+
+function hasTrue(concept: KnownConcept | undefined, name: string): boolean {
+  return concept?.property?.some(({ code, valueBoolean }) => code === name && valueBoolean === true) ?? false;
 }

@@ -24,6 +24,16 @@ interface ByType {
 }
 export type ConformanceResource = ByType[ConformanceType];
 
+/** A committed list of the codes of an open vocabulary that are in use here. */
+export interface Vocabulary {
+  readonly system: string;
+  readonly name: string;
+  /** To be shown wherever the content is. */
+  readonly notice: string;
+  /** A row may name a system of its own. */
+  readonly codes: readonly { readonly system?: string; readonly code: string; readonly display: string }[];
+}
+
 /** Read-only view of the published conformance resources. A resource is read and parsed when it is first asked for, then kept. */
 export interface ConformanceResources {
   get<T extends ConformanceType>(type: T, id: string): ByType[T] | undefined;
@@ -33,6 +43,8 @@ export interface ConformanceResources {
   ofType<T extends ConformanceType>(type: T): readonly ByType[T][];
   /** Type and id of everything there is, without parsing anything. */
   list(): readonly { readonly type: ConformanceType; readonly id: string; readonly url: string }[];
+  /** The open codes in use, read anew at every call. */
+  vocabularies(): readonly Vocabulary[];
 }
 
 /** Folders below the project's root that hold conformance resources, one in each `<Type>-<id>.json`. */
@@ -72,6 +84,11 @@ export function loadConformance(rootDir: string): ConformanceResources {
     },
     ofType: (type) => listed.filter((entry) => entry.type === type).flatMap((entry) => get(type, entry.id) ?? []),
     list: () => listed,
+    vocabularies() {
+      const folder = join(rootDir, 'terminology', 'tables');
+      const files = readdirSync(folder).filter((file) => file.endsWith('.json'));
+      return files.sort().map((file): Vocabulary => JSON.parse(readFileSync(join(folder, file), 'utf8')));
+    },
   };
 }
 

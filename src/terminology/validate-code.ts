@@ -8,11 +8,13 @@ const longest = 80;
 /**
  * Answer of `$validate-code`: whether one of the codings is this code of this system, under this display if one is given.
  * @param asked.system left out to accept any system
+ * @param isHeading whether the code is one that is never recorded itself and was not asked for as such
  * Source: http://hl7.org/fhir/R4/valueset-operation-validate-code.html
  */
 export function validateCode(
   known: readonly Coding[],
   asked: { code: string; system?: string | undefined; display?: string | undefined },
+  isHeading: (coding: Coding) => boolean,
 ): Parameters {
   const ofSystem = known.filter(({ system }) => asked.system === undefined || asked.system === system);
   const found = ofSystem.find(({ code }) => code === asked.code);
@@ -30,6 +32,9 @@ export function validateCode(
         ? 'The code is not known here.'
         : `The code is not known here. The nearest known code is ${near}.`,
     );
+  }
+  if (isHeading(found)) {
+    return answer(false, 'The code is a heading and not for use; abstract=true takes it.', found.display);
   }
   if (asked.display !== undefined && asked.display.toLowerCase() !== found.display.toLowerCase()) {
     return answer(false, `The display of this code is "${found.display}".`, found.display);

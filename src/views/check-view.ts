@@ -149,7 +149,12 @@ export function checkView(definition: unknown): readonly Fault[] {
 /** Columns of a checked view: its own, then those of nested selects, then those of the union. */
 export function columnsOf(selects: readonly SelectDefinition[]): readonly ViewColumn[] {
   return selects.flatMap((select) => [
-    ...(select.column ?? []).map(({ name, type, collection }) => ({ name, type, collection: collection === true })),
+    ...(select.column ?? []).map(({ name, type, collection, description }) => ({
+      name,
+      type,
+      collection: collection === true,
+      ...(description === undefined ? {} : { description }),
+    })),
     ...columnsOf(select.select ?? []),
     ...columnsOf(select.unionAll?.slice(0, 1) ?? []),
   ]);

@@ -35,6 +35,7 @@ export interface ViewColumn {
   /** FHIR primitive type, or undefined where the view gives none. */
   readonly type: string | undefined;
   readonly collection: boolean;
+  readonly description?: string;
 }
 
 export type Cell = string | number | boolean | null | readonly unknown[] | Readonly<Record<string, unknown>>;

@@ -1,10 +1,10 @@
 import { readFileSync } from 'node:fs';
 import { validateResource } from '@medplum/core';
-import type { Bundle, CapabilityStatement, Measure, MeasureReport, OperationOutcome } from 'fhir/r4.js';
+import type { Bundle, CapabilityStatement, List, Measure, MeasureReport, OperationOutcome } from 'fhir/r4.js';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import type { RunningService } from '../../src/service.ts';
 import { send, sendJson } from '../support/client.ts';
-import { examNumbered, exampleExam } from '../support/example-exam.ts';
+import { exampleExam } from '../support/example-exam.ts';
 import { indexR4Definitions } from '../support/r4-definitions.ts';
 import { startTestService } from '../support/service.ts';
 
@@ -86,8 +86,8 @@ describe('$evaluate-measure', () => {
     const path = `${fhir}/Measure/red-flag-proposals/$evaluate-measure?${february}`;
     const listed = (await send(`${path}&reportType=subject-list`)).json<MeasureReport>();
     validateResource(listed as never);
-    const [list] = listed.contained ?? [];
-    const references = list?.resourceType === 'List' ? list.entry?.map(({ item }) => item.reference) : [];
+    const list = listed.contained?.find((contained): contained is List => contained.resourceType === 'List');
+    const references = list?.entry?.map(({ item }) => item.reference);
     expect(references).toHaveLength(2);
     for (const reference of references ?? []) expect((await send(`${fhir}/${reference}`)).status).toBe(200);
     expect(listed.group?.[0]?.population?.[0]?.subjectResults).toEqual({ reference: `#${list?.id}` });

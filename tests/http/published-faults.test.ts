@@ -5,6 +5,7 @@ import type { MethodNotAllowedError } from '../../src/http/method-not-allowed-er
 import { type ProblemCode, problemKinds } from '../../src/http/problems.ts';
 import type {
   ConflictError,
+  ErasedError,
   ExamInvalidError,
   NotFoundError,
   RequestError,
@@ -22,6 +23,7 @@ const root = fileURLToPath(new URL('../../', import.meta.url));
 type ErrorOfARequest =
   | RequestError
   | NotFoundError
+  | ErasedError
   | MethodNotAllowedError
   | ConflictError
   | StoreError
@@ -42,6 +44,7 @@ const emitted: Readonly<Record<ErrorOfARequest['code'] | FaultCode | 'UNEXPECTED
   BAD_REQUEST: true,
   PRECONDITION_REQUIRED: true,
   NOT_FOUND: true,
+  ERASED: true,
   METHOD_NOT_ALLOWED: true,
   IDENTIFIER_IN_USE: true,
   VERSION_MISMATCH: true,

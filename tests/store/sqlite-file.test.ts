@@ -2,6 +2,7 @@ import { readFileSync, rmSync, statSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import Database from 'better-sqlite3';
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
+import { searchRules } from '../../src/search/search-rules.ts';
 import { contentHash } from '../../src/store/content-hash.ts';
 import type { ExamContent, ExamRepository } from '../../src/store/exam-repository.ts';
 import { createExamStore } from '../../src/store/exam-store.ts';
@@ -122,7 +123,7 @@ describe('the SQLite exam store', () => {
 async function openWithPageLimit(file: string) {
   const store = openSqlite(file);
   const engine = new SqliteEngine(store);
-  const parameters = await openParameters(engine, () => []);
+  const parameters = await openParameters(engine, searchRules);
   store.db.pragma(`max_page_count = ${store.db.pragma('page_count', { simple: true })}`);
   return { full: createExamStore(engine, { tokens: new TokenDictionary(), parameters }), db: store.db };
 }

@@ -14,7 +14,7 @@ const system: CodeSystem = {
   hierarchyMeaning: 'is-a',
   concept: [{ code: 'limb', concept: [{ code: 'arm' }, { code: 'leg' }] }],
 };
-const conformance = { ofType: (type: string) => (type === 'CodeSystem' ? [system] : []) };
+const conformance = { ofType: (type: string) => (type === 'CodeSystem' ? [system] : []), vocabularies: () => [] };
 const codes = indexCodes(conformance as unknown as ConformanceResources);
 
 describe('an is-a hierarchy', () => {

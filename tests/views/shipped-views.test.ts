@@ -4,7 +4,7 @@ import type { FhirResource, Observation } from 'fhir/r4.js';
 import { describe, expect, it } from 'vitest';
 import { createExamSteps } from '../../src/context.ts';
 import { collectionOf } from '../../src/fhir/bundle-forms.ts';
-import { canonicalBase } from '../../src/terminology/systems.ts';
+import { canonicalBase, systems } from '../../src/terminology/systems.ts';
 import { viewsFrom } from '../../src/views/load-views.ts';
 import { runViewOver } from '../../src/views/run-view.ts';
 import type { Row } from '../../src/views/view-definition.ts';
@@ -75,6 +75,48 @@ describe('the shipped views', () => {
     for (const { impression_key } of rowsOf('requests', resources)) expect(impression_key).toBe(impression);
   });
 
+  it.each(examples)(
+    'gives every row of every table in %s the one key of its exam, as its second column',
+    (_name, resources) => {
+      const tags = new Set(
+        resources.flatMap(({ meta }) => (meta?.tag ?? []).filter(({ system }) => system === systems.exam)),
+      );
+      const keys = new Set([...tags].map(({ code }) => code));
+      expect(keys.size).toBe(1);
+      for (const [name, { compiled }] of views) {
+        expect(compiled.columns[1]).toMatchObject({ name: 'exam_key', type: 'string' });
+        for (const { exam_key } of rowsOf(name, resources)) expect(keys).toContain(exam_key);
+      }
+    },
+  );
+
+  it.each(['power', 'reflexes', 'sensation', 'findings'])('%s names a place the same on both sides', (name) => {
+    const rows = examples.flatMap(([, resources]) => rowsOf(name, resources));
+    for (const { site_code, site_structure, side } of rows) {
+      expect(side === null ? site_structure : `${site_structure}.${side}`).toBe(site_code);
+    }
+    const sided = (wanted: string) =>
+      new Set(rows.filter(({ side }) => side === wanted).map((row) => row.site_structure));
+    expect([...sided('left')].filter((place) => sided('right').has(place)).length).toBeGreaterThan(0);
+  });
+
+  it.each(examples)('tells patterns, sites, causes and findings apart in the impression of %s', (_name, resources) => {
+    const kinds: Readonly<Record<string, string>> = {
+      [systems.pattern]: 'pattern',
+      [systems.localisation]: 'site',
+      [systems.cause]: 'cause',
+      [systems.mondo]: 'cause',
+      [systems.hpo]: 'finding',
+    };
+    const rows = rowsOf('impressions', resources);
+    for (const { kind, system } of rows) expect(kind).toBe(kinds[String(system)]);
+    const ofKind = (wanted: string) => rows.filter(({ kind }) => kind === wanted);
+    expect(ofKind('finding').length).toBeGreaterThan(0);
+    const ranked = new Set(rowsOf('causes', resources).map(({ code }) => code));
+    expect(ofKind('cause').length).toBeGreaterThan(0);
+    for (const { code } of ofKind('cause')) expect(ranked).toContain(code);
+  });
+
   it('gives red flags where the resources have them', () => {
     const flags = rowsOf('red_flags', examples[2]?.[1] ?? []);
     expect(flags.map(({ flag_code, state_code }) => [flag_code, state_code])).toContainEqual([
@@ -110,7 +152,7 @@ const shareable = [
   'not',
 ];
 /** Beyond them, functions of normative FHIRPath that have no shareable equal: sections by prefix, sides by suffix, sizes. */
-const beyond = ['startsWith', 'endsWith', 'iif', 'count'];
+const beyond = ['startsWith', 'endsWith', 'iif', 'count', 'contains', 'substring', 'indexOf'];
 
 describe.each([...views])('%s', (name, { definition }) => {
   it('keeps to the shareable profile, but for the functions named here', () => {

@@ -1,6 +1,8 @@
 import type { Command } from 'commander';
 import { checkCommand } from './check.ts';
 import { convertCommand } from './convert.ts';
+import { eraseCommand } from './erase.ts';
+import { erasuresCommand } from './erasures.ts';
 import { loadDemoCommand } from './load-demo.ts';
 import { serveCommand } from './serve.ts';
 import type { Surroundings } from './surroundings.ts';
@@ -11,4 +13,6 @@ export const allCommands: readonly ((surroundings: Surroundings) => Command)[] =
   convertCommand,
   checkCommand,
   loadDemoCommand,
+  eraseCommand,
+  erasuresCommand,
 ];

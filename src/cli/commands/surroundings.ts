@@ -1,5 +1,6 @@
 import type { Worker } from 'node:worker_threads';
 import type { ExamSteps } from '../../http/exam-steps.ts';
+import type { Stores } from '../../store/open-stores.ts';
 import type { SimulationModel } from '../simulated/simulated-patient.ts';
 
 /** Exit codes of every command. */
@@ -11,6 +12,8 @@ export interface Surroundings {
   readonly serve: (env: NodeJS.ProcessEnv) => Promise<number | undefined>;
   /** A service on a free port of this machine. */
   readonly startService: (env: NodeJS.ProcessEnv) => Promise<{ readonly url: string; stop(): Promise<void> }>;
+  /** The stores of a service that an environment describes, without the service. */
+  readonly openStores: (env: NodeJS.ProcessEnv) => Promise<Stores>;
   readonly loadSteps: () => Promise<ExamSteps>;
   readonly loadModel: () => Promise<SimulationModel>;
   /** A worker that answers batches of lines. */

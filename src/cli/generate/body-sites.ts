@@ -17,18 +17,20 @@ export function bodySiteResources(release: Release, tables: OpenTables): (CodeSy
       id: 'body-site',
       title: 'Body sites of the neurological examination',
       description:
-        'Where a finding was made, with the side in the code: body parts, the muscles of a movement, dermatomes, landmarks, territories of cutaneous nerves, and the body below a segment. The code without a side is the structure as such.',
+        'Where a finding was made, with the side in the code: body parts, the muscles of a movement, dermatomes, landmarks, territories of cutaneous nerves, and the body below a segment. The code without a side is the structure as such, of a pair both. A side is a part of that, and a structure is a part of the body part that holds it on the same side; the muscles of a movement belong to the region that moves, a patch of skin to the body part that most of it lies on.',
       copyright: [tables.uberon.notice],
       allCodes: 'body-sites',
+      hierarchy: 'part-of',
       properties: {
         structure: 'Code of the same structure without a side.',
         side: 'left or right; midline for an unpaired structure; unspecified for a paired one without a side.',
         uberon: 'UBERON class of the structure, which says no side.',
       },
-      concepts: sites.map(({ code, display, structure, side, uberon }) => ({
+      concepts: sites.map(({ code, display, structure, side, uberon, partOf }) => ({
         code,
         display,
         properties: { structure, side, uberon: uberon?.code },
+        ...(partOf.length > 0 && { parents: partOf }),
       })),
     }),
     siteValueSet(

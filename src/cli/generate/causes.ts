@@ -1,10 +1,17 @@
 import type { CodeSystem, ConceptMap, ValueSet } from 'fhir/r4.js';
 import { allCauses } from '../../causes/table/all-causes.ts';
+import type { CauseGroup } from '../../causes/table/cause.ts';
+import { causeGroupNames } from '../../fhir/local-codes.ts';
 import { systems } from '../../terminology/systems.ts';
 import { localCodeSystem } from './code-systems.ts';
 import { localMap, type MapRow } from './concept-maps.ts';
 import { type Release, valueSetUrl } from './header.ts';
 import type { OpenTables } from './open-tables.ts';
+
+/** The groups that have a cause. */
+const groups = (Object.keys(causeGroupNames) as CauseGroup[]).filter((one) =>
+  allCauses.some(({ group }) => group === one),
+);
 
 /** The causes that are considered, and the MONDO term of each where one says the same. */
 export function causeResources(release: Release, tables: OpenTables): (CodeSystem | ValueSet | ConceptMap)[] {
@@ -12,9 +19,19 @@ export function causeResources(release: Release, tables: OpenTables): (CodeSyste
     id: 'cause',
     title: 'Causes of neurological lesions',
     description:
-      'The causes that the ranking considers. A cause with a MONDO term of the same meaning is coded with that term.',
+      'The causes that the ranking considers, each below the kind of trouble that it is. A cause with a MONDO term of the same meaning is coded with that term as well.',
     allCodes: 'causes',
-    concepts: allCauses.map(({ key, label }) => ({ code: key, display: label })),
+    hierarchy: 'is-a',
+    properties: { inheritance: 'A way in which the cause is passed on, the usual one first.' },
+    concepts: [
+      ...groups.map((group) => ({ code: group, display: causeGroupNames[group], isAbstract: true })),
+      ...allCauses.map(({ key, label, group, inheritance }) => ({
+        code: key,
+        display: label,
+        properties: { inheritance },
+        parents: [group],
+      })),
+    ],
   });
   const terms = new Set(allCauses.map(({ mondo }) => mondo?.code));
   const mondo = {

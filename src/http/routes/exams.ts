@@ -1,6 +1,6 @@
 import type { Request, Response, Router } from 'express';
 import { bundleTypes } from '../../fhir/bundle-forms.ts';
-import { NotFoundError } from '../../kernel/errors.ts';
+import { ErasedError, NotFoundError } from '../../kernel/errors.ts';
 import type { StoredExam } from '../../store/exam-repository.ts';
 import { answerBytes, mediaTypes } from '../answer.ts';
 import type { AppContext } from '../app-context.ts';
@@ -40,7 +40,9 @@ export function examRoutes(context: AppContext): Router {
       async (req, res) => {
         readQuery(req, []);
         const version = versionOfIfMatch(req.headers['if-match']);
-        const exam = await context.records.correct(idOf(req), version, bytesOf(req));
+        const exam = await context.records.correct(idOf(req), version, bytesOf(req)).catch(async (error: unknown) => {
+          throw error instanceof NotFoundError ? await unknown(idOf(req)) : error;
+        });
         answerExam(res, 200, exam, exam.bundle);
       },
     ],
@@ -60,8 +62,15 @@ export function examRoutes(context: AppContext): Router {
   async function stored(req: Request, version: string | undefined): Promise<StoredExam> {
     const number = version === undefined ? undefined : positiveInteger('version', version);
     const exam = await context.exams.find(idOf(req), number);
-    if (exam === undefined) throw unknownExam();
+    if (exam === undefined) throw await unknown(idOf(req));
     return exam;
+  }
+
+  /** Why there is nothing: an erased exam is told from one that never was, unless it was posted anew. */
+  async function unknown(id: string): Promise<NotFoundError | ErasedError> {
+    const erasure = await context.erasures.find(id);
+    if (erasure === undefined || (await context.exams.find(id)) !== undefined) return unknownExam();
+    return new ErasedError(`This exam was erased at ${erasure.erasedAt}. It may be posted again, as a new exam.`);
   }
 
   return router;

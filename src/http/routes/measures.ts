@@ -13,15 +13,13 @@ import { baseUrlOf } from '../base-url.ts';
 import { endpoint, newRouter } from '../endpoint.ts';
 import { etagOf, versionOfIfMatch } from '../etag.ts';
 import { answerFhirText, checkFormat } from '../fhir-answer.ts';
+import { operationInputs } from '../operation-inputs.ts';
 import { operationInput } from '../operation-parameters.ts';
 import { oneOf, readQuery } from '../query.ts';
 import { bytesOf, requestBody } from '../request-body.ts';
 
 /** Objects inside one another; an expression of a stratifier of a group takes eight. */
 const maxDepth = 20;
-
-/** Parameters of the operation. Source: HL7 FHIR R4, OperationDefinition Measure-evaluate-measure. */
-const parameters = ['periodStart', 'periodEnd', 'reportType', 'subject', '_pretty'] as const;
 
 /** Types of report as the operation names them; `summary` is what the report itself calls a population. */
 const reportTypes = {
@@ -36,24 +34,25 @@ export function measureRoutes(context: AppContext): Router {
   const router = newRouter();
   const { resources, terminology, bodyLimitBytes } = context;
 
-  const operation = (path: string, known: readonly string[], find: FindMeasure) => {
+  const operation = (path: string, find: FindMeasure) => {
     const handle = async (req: Request, res: Response): Promise<void> => {
-      const { values } = operationInput(req, known);
-      checkFormat(values.get('_format'));
+      const { values } = operationInput(req, operationInputs['Measure-evaluate-measure']);
+      checkFormat(formOf(req, '_format'));
       const asked = askedOf(values);
       const { from, until } = periodOf(asked.periodStart, asked.periodEnd);
       const measure = await find(req, values);
       const request = { ...asked, now: context.now(), id: randomUUID() };
       const report = await evaluateMeasure(measure, resources.streamExams({ from, until }), request);
-      answerFhirText(res, 200, JSON.stringify(report), values.get('_pretty') === 'true');
+      answerFhirText(res, 200, JSON.stringify(report), formOf(req, '_pretty') === 'true');
     };
     endpoint(router, path, { get: [handle], post: [requestBody(bodyLimitBytes), handle] });
   };
 
-  operation('/fhir/Measure/$evaluate-measure', [...parameters, 'measure'], (_req, values) =>
-    measureNamed(required(values, 'measure')),
-  );
-  operation('/fhir/Measure/:id/$evaluate-measure', parameters, (req) => measureWithId(String(req.params.id)));
+  operation('/fhir/Measure/$evaluate-measure', (_req, values) => measureNamed(required(values, 'measure')));
+  operation('/fhir/Measure/:id/$evaluate-measure', (req, values) => {
+    if (values.has('measure')) throw new RequestError('BAD_REQUEST', 'The measure is named by the address already.');
+    return measureWithId(String(req.params.id));
+  });
 
   async function measureWithId(id: string): Promise<CompiledMeasure> {
     const found = await resources.read('Measure', id);
@@ -149,6 +148,11 @@ function askedOf(values: ReadonlyMap<string, string>) {
     reportType,
     ...(subject === undefined ? {} : { subject }),
   };
+}
+
+function formOf(req: Request, name: '_format' | '_pretty'): string | undefined {
+  const value = req.query[name];
+  return typeof value === 'string' ? value : undefined;
 }
 
 function required(values: ReadonlyMap<string, string>, name: string): string {

@@ -1,7 +1,7 @@
 import { deflateRawSync, inflateRawSync } from 'node:zlib';
 import type { IndexEntries, Token } from '../../search/index-entries.ts';
 import type { StoredType } from './stored-types.ts';
-import { present, type TokenIds, tokenKey } from './tokens.ts';
+import { present, type TokenIds } from './tokens.ts';
 
 /**
  * How the index is kept. The resources that one write brings are dealt into parts of up to 32 with the same clinical
@@ -54,8 +54,14 @@ export interface Layout {
   readonly links: readonly (readonly [param: number, from: number, to: number])[];
 }
 
-/** Number of a search parameter of a type. */
-export type ParameterIds = (type: StoredType, name: string) => number;
+/** Numbers of the search parameters of the types. */
+export interface ParameterIds {
+  /** Where the values of a parameter are indexed: itself, or those that it is the union of. */
+  under(type: StoredType, name: string): readonly number[];
+  /** Whether values are indexed under the parameter itself. */
+  isIndexed(type: StoredType, name: string): boolean;
+  number(type: StoredType, name: string): number;
+}
 
 /**
  * Lays out the resources of one batch.
@@ -104,15 +110,15 @@ export function layOut(
       else row.mask = (row.mask | bit) >>> 0;
     };
     const seen = (name: string): number => {
-      const param = parameters(type, name);
+      const param = parameters.number(type, name);
       post(param, present);
       return param;
     };
     seen('_id');
-    postRange(seen('_lastUpdated'), present, present, updated, updated);
-    for (const { param, token } of entries.tokens) post(seen(param), tokens.id(tokenKey(token)));
+    postRange(parameters.number(type, '_lastUpdated'), present, present, updated, updated);
+    for (const { param, token } of entries.tokens) post(seen(param), tokens.id(token));
     for (const { param, first, second } of entries.pairs) post(seen(param), tokens.pair(first, second));
-    const numberOf = (token: Token | undefined) => (token === undefined ? present : tokens.id(tokenKey(token)));
+    const numberOf = (token: Token | undefined) => (token === undefined ? present : tokens.id(token));
     for (const { param, low, high, unit, of } of entries.ranges) {
       postRange(seen(param), numberOf(of), numberOf(unit), low, high);
     }

@@ -1,18 +1,16 @@
 import sql from 'sql-template-tag';
+import type { SearchRules } from '../../search/search-rules.ts';
 import type { Engine } from '../engine.ts';
 import type { ParameterIds } from './layout.ts';
-import { storedTypes } from './stored-types.ts';
+import { type StoredType, storedTypes } from './stored-types.ts';
 
 /** What every type is searched by, beside what the standard names for it. */
 export const commonParameters = ['_id', '_lastUpdated'] as const;
 
-/**
- * Numbers of the search parameters of every kept type.
- * @param namesOf names of the parameters of a type
- */
+/** Numbers of the search parameters of every kept type. */
 export async function openParameters(
   engine: Engine,
-  namesOf: (type: string) => readonly string[],
+  { namesOf, indexedUnder }: Pick<SearchRules, 'namesOf' | 'indexedUnder'>,
 ): Promise<ParameterIds> {
   const wanted = storedTypes.flatMap((type) =>
     [...new Set([...commonParameters, ...namesOf(type)])].map((name) => [type, name]),
@@ -25,10 +23,15 @@ export async function openParameters(
     );
   }
   const numbers = missing.length > 0 ? await allParameters(engine) : known;
-  return (type, name) => {
-    const number = numbers.get(`${type} ${name}`);
-    if (number === undefined) throw new RangeError(`${type} has no search parameter ${name}.`);
-    return number;
+  const number = (type: StoredType, name: string): number => {
+    const found = numbers.get(`${type} ${name}`);
+    if (found === undefined) throw new RangeError(`${type} has no search parameter ${name}.`);
+    return found;
+  };
+  return {
+    number,
+    under: (type, name) => indexedUnder(type, name).map((one) => number(type, one)),
+    isIndexed: (type, name) => indexedUnder(type, name).includes(name),
   };
 }
 

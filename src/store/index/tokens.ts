@@ -28,7 +28,7 @@ export interface TokenRow {
 
 /** Numbers of the tokens that are in use in one write. */
 export interface TokenIds {
-  id(key: string): number;
+  id(token: Token): number;
   pair(first: Token, second: Token): number;
 }
 
@@ -38,12 +38,27 @@ const mostKnown = 500_000;
 /** Rows of one statement; a database takes only so many values. */
 const rowsOfStatement = 400;
 
+/** Kinds that may name a person or quote somebody. They go with the last exam that has them. */
+const personalKinds: ReadonlySet<number> = new Set(
+  (['reference', 'reference-identifier', 'string', 'text'] as const).map(numberOfKind),
+);
+
 /**
- * Values become small numbers, each once. The dictionary only grows, and what was read from it stays true, so a process
- * may remember it; what a transaction added is remembered only after it was committed.
+ * Whether a token says something of one person or exam. Codings are identifiers too, which have no text; a code without
+ * one that is taken for an identifier is only looked up once more.
+ */
+export function isPersonal({ kind, body }: TokenRow): boolean {
+  return personalKinds.has(kind) || (kind === numberOfKind('coding') && body === null);
+}
+
+/**
+ * Values become small numbers, each once. What was read stays true but for personal tokens, which may be erased, so a
+ * process may remember the others; what a transaction added is remembered only after it was committed.
  */
 export class TokenDictionary {
   readonly #known = new Map<string, number>();
+  /** The same by token, for tokens that come again and again as the same object. */
+  readonly #ofToken = new WeakMap<Token, number>();
 
   /**
    * Numbers for everything that the entries name.
@@ -54,7 +69,8 @@ export class TokenDictionary {
     entries: readonly IndexEntries[],
   ): Promise<{ readonly ids: TokenIds; readonly remember: () => void }> {
     const found = new Map<string, number>();
-    const id = (key: string) => {
+    const ofFound = new Map<Token, number>();
+    const byKey = (key: string) => {
       const number = found.get(key) ?? this.#known.get(key);
       if (number === undefined) throw new RangeError('A token was not numbered.');
       return number;
@@ -63,29 +79,36 @@ export class TokenDictionary {
       const missing = [...rows].filter(([key]) => !found.has(key) && !this.#known.has(key));
       for (const [key, n] of await numbersOf(session, new Map(missing))) found.set(key, n);
     };
+    const fresh = new Map<Token, string>();
     const singles = new Map<string, TokenRow>();
-    for (const token of entries.flatMap(singleTokens)) singles.set(tokenKey(token), tokenRow(token));
+    for (const token of entries.flatMap(singleTokens)) {
+      if (this.#ofToken.has(token) || fresh.has(token)) continue;
+      const row = tokenRow(token);
+      fresh.set(token, rowKey(row));
+      singles.set(rowKey(row), row);
+    }
     await number(singles);
+    for (const [token, key] of fresh) ofFound.set(token, byKey(key));
+    const id = (token: Token) => this.#ofToken.get(token) ?? ofFound.get(token) ?? byKey(rowKey(tokenRow(token)));
 
-    const pairKey = (first: Token, second: Token) => rowKey(pairRow(id(tokenKey(first)), id(tokenKey(second))));
     const pairs = new Map<string, TokenRow>();
     for (const { first, second } of entries.flatMap((one) => one.pairs)) {
-      const row = pairRow(id(tokenKey(first)), id(tokenKey(second)));
+      const row = pairRow(id(first), id(second));
       pairs.set(rowKey(row), row);
     }
     await number(pairs);
     return {
-      ids: { id, pair: (first, second) => id(pairKey(first, second)) },
+      ids: { id, pair: (first, second) => byKey(rowKey(pairRow(id(first), id(second)))) },
       remember: () => {
         if (this.#known.size + found.size > mostKnown) this.#known.clear();
-        for (const [key, n] of found) this.#known.set(key, n);
+        for (const [key, n] of found) {
+          const row = singles.get(key);
+          if (row === undefined || !isPersonal(row)) this.#known.set(key, n);
+        }
+        for (const [token, n] of ofFound) if (!isPersonal(tokenRow(token))) this.#ofToken.set(token, n);
       },
     };
   }
-}
-
-export function tokenKey(token: Token): string {
-  return rowKey(tokenRow(token));
 }
 
 function rowKey({ kind, system, code }: TokenRow): string {
@@ -113,6 +136,26 @@ function singleTokens({ tokens, pairs, ranges }: IndexEntries): Token[] {
     ...pairs.flatMap(({ first, second }) => [first, second]),
     ...ranges.flatMap(({ unit, of }) => [unit ?? [], of ?? []].flat()),
   ];
+}
+
+/** Numbers of the personal tokens of the entries, as far as the dictionary has them. */
+export async function personalTokens(session: Session, entries: readonly IndexEntries[]): Promise<number[]> {
+  const elsewhere = new Set(
+    entries.flatMap(({ pairs, ranges }) =>
+      singleTokens({ at: null, tokens: [], links: [], pairs, ranges }).map((token) => rowKey(tokenRow(token))),
+    ),
+  );
+  const rows = new Map<string, TokenRow>();
+  for (const { token } of entries.flatMap(({ tokens }) => tokens)) {
+    const row = tokenRow(token);
+    if (isPersonal(row) && !elsewhere.has(rowKey(row))) rows.set(rowKey(row), row);
+  }
+  const found = new Map<string, number>();
+  const wanted = [...rows.values()];
+  for (let start = 0; start < wanted.length; start += rowsOfStatement) {
+    await lookUp(session, wanted.slice(start, start + rowsOfStatement), found);
+  }
+  return [...found.values()];
 }
 
 /** In one order for all writers, so that two of them never wait for each other's tokens. */

@@ -1,7 +1,9 @@
 import sql from 'sql-template-tag';
 import type { Identified } from '../../fhir/entry.ts';
 import { indexEntriesOf } from '../../search/extract.ts';
+import type { IndexEntries } from '../../search/index-entries.ts';
 import type { Session } from '../engine.ts';
+import { ChunkCache } from './chunk-cache.ts';
 import {
   bitsOfPart,
   chunksOfBatch,
@@ -95,7 +97,7 @@ export async function writeBatch(
   const packed = await packLines(fresh.map(({ line }) => line));
   const batch = await newBatch(session, exam, now);
 
-  const entries = held.map(({ resource }) => indexEntriesOf(resource));
+  const entries = held.map(({ resource }) => indexedEntries(resource, tools.parameters));
   const { ids, remember } = await tools.tokens.number(session, entries);
   const laidOut = held.map(({ resource, updated }, index) => ({
     type: resource.resourceType as StoredType,
@@ -142,6 +144,30 @@ export async function writeBatch(
   );
   await session.run(sql`UPDATE batch SET layout = ${packLayout(layout)} WHERE n = ${batch}`);
   return { remember };
+}
+
+/** Entries of every version that lies in the chunks of a batch. */
+export async function entriesInBatch(session: Session, batch: number): Promise<IndexEntries[]> {
+  const first = batch * chunksOfBatch;
+  const chunks = await session.all<{ data: Buffer }>(
+    sql`SELECT data FROM chunk WHERE n >= ${first} AND n < ${first + chunksOfBatch}`,
+  );
+  const lines = chunks.map(({ data }) => unpackLines(data));
+  return lines.flat().map((line) => indexEntriesOf(JSON.parse(line) as Identified));
+}
+
+/** Without what is indexed under other parameters already. */
+function indexedEntries(resource: Identified, parameters: ParameterIds): IndexEntries {
+  const type = resource.resourceType as StoredType;
+  const { at, tokens, pairs, ranges, links } = indexEntriesOf(resource);
+  const isIndexed = ({ param }: { readonly param: string }) => parameters.isIndexed(type, param);
+  return {
+    at,
+    tokens: tokens.filter(isIndexed),
+    pairs: pairs.filter(isIndexed),
+    ranges: ranges.filter(isIndexed),
+    links,
+  };
 }
 
 const resourceColumns = {
@@ -193,21 +219,31 @@ export async function resourcesOf(session: Session, batch: number): Promise<(Res
   return rows.map((row, index) => ({ ...row, line: lines[index] as Line }));
 }
 
-function firstKey(batch: number): number {
+export function firstKey(batch: number): number {
   return batch * partsOfBatch * bitsOfPart;
 }
 
-/** The lines at the places given, in their order. */
-export async function linesAt(session: Session, places: readonly Place[]): Promise<Line[]> {
+/**
+ * The lines at the places given, in their order; undefined where there is none.
+ * @param cache only with a session that sees what is committed and nothing else
+ */
+export async function linesAt(
+  session: Session,
+  places: readonly Place[],
+  cache = new ChunkCache(),
+): Promise<(Line | undefined)[]> {
   const numbers = [...new Set(places.map(({ chunk }) => chunk))];
-  const rows = await session.all<{ n: number; data: Buffer }>(
-    session.dialect === 'postgres'
-      ? sql`SELECT n, data FROM chunk WHERE n = ANY (${numbers}::bigint[])`
-      : sql`SELECT n, data FROM chunk WHERE n IN (SELECT value FROM json_each(${JSON.stringify(numbers)}))`,
-  );
-  const opened = await Promise.all(rows.map(async ({ n, data }) => [n, await unpackLines(data)] as const));
-  const chunks = new Map(opened);
-  return places.map(({ chunk, slot }) => chunks.get(chunk)?.[slot] as Line);
+  const chunks = cache.find(numbers);
+  const missing = numbers.filter((n) => !chunks.has(n));
+  if (missing.length > 0) {
+    const rows = await session.all<{ n: number; data: Buffer }>(
+      session.dialect === 'postgres'
+        ? sql`SELECT n, data FROM chunk WHERE n = ANY (${missing}::bigint[])`
+        : sql`SELECT n, data FROM chunk WHERE n IN (SELECT value FROM json_each(${JSON.stringify(missing)}))`,
+    );
+    for (const { n, data } of rows) chunks.set(n, cache.open(n, data));
+  }
+  return places.map(({ chunk, slot }) => chunks.get(chunk)?.[slot]);
 }
 
 /** What the batch will hold: first what is given, then what stays of earlier batches. */
@@ -246,7 +282,7 @@ function stays({ line, version, updated, chunk, slot }: ResourceRow & { line: Li
 }
 
 /** Takes a batch out of the index; its chunks stay, since the history lies in them. */
-async function takeOut(session: Session, batch: number): Promise<void> {
+export async function takeOut(session: Session, batch: number): Promise<void> {
   const [found] = await session.all<{ layout: Buffer | null }>(sql`SELECT layout FROM batch WHERE n = ${batch}`);
   if (found?.layout == null) return;
   const { postings, ranges } = unpackLayout(found.layout);

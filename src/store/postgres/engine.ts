@@ -70,6 +70,11 @@ async function requireDurability(client: Client): Promise<void> {
   }
 }
 
+/** Held by every write, so that one can be alone; any number, if all instances take the same ("NXFW" in ASCII). */
+const writeLock = 0x4e584657;
+const beginShared = `BEGIN; SELECT pg_advisory_xact_lock_shared(${writeLock})`;
+const beginAlone = `BEGIN; SELECT pg_advisory_xact_lock(${writeLock})`;
+
 class PostgresEngine implements Engine {
   readonly dialect = 'postgres';
   readonly reader: Session;
@@ -90,8 +95,29 @@ class PostgresEngine implements Engine {
     };
   }
 
-  async write<T>(work: (session: Session) => Promise<T>): Promise<T> {
-    const written = this.#guarded(() => this.#transaction(work));
+  write<T>(work: (session: Session) => Promise<T>): Promise<T> {
+    return this.#accept(() => this.#transaction(beginShared, work));
+  }
+
+  writeAlone<T>(work: (session: Session) => Promise<T>): Promise<T> {
+    return this.#accept(() => this.#transaction(beginAlone, work));
+  }
+
+  /** Rows that nobody can see any more give up their room; what lay there stays on the disk until it is used again. */
+  async purge(): Promise<void> {
+    await this.#guarded(async () => {
+      const client = await this.#pool.connect();
+      try {
+        await client.query('SET statement_timeout = 0');
+        await client.query('VACUUM');
+      } finally {
+        client.release(true);
+      }
+    });
+  }
+
+  async #accept<T>(work: () => Promise<T>): Promise<T> {
+    const written = this.#guarded(work);
     this.#accepted.add(written);
     try {
       return await written;
@@ -142,13 +168,13 @@ class PostgresEngine implements Engine {
     }
   }
 
-  async #transaction<T>(work: (session: Session) => Promise<T>): Promise<T> {
+  async #transaction<T>(begin: string, work: (session: Session) => Promise<T>): Promise<T> {
     const client = await this.#pool.connect();
     let isBroken = false;
     try {
       for (let attempt = 1; ; attempt += 1) {
         try {
-          await client.query('BEGIN');
+          await client.query(begin);
           const value = await work(sessionOn(client));
           await client.query('COMMIT');
           return value;

@@ -61,8 +61,9 @@ export const schemaSteps: readonly SchemaStep[] = [
     sqlite: `
   CREATE TABLE setting (name TEXT PRIMARY KEY, value TEXT NOT NULL) STRICT, WITHOUT ROWID;
 
+  -- A number is never given twice: whoever has read a chunk of a batch may go on using it.
   CREATE TABLE batch (
-    n          INTEGER PRIMARY KEY,
+    n          INTEGER PRIMARY KEY AUTOINCREMENT,
     exam       INTEGER REFERENCES exam (n),
     version    INTEGER,
     written_at INTEGER NOT NULL,
@@ -225,6 +226,133 @@ export const schemaSteps: readonly SchemaStep[] = [
 
   CREATE FUNCTION popcount(mask bigint) RETURNS bigint LANGUAGE sql IMMUTABLE PARALLEL SAFE
     RETURN bit_count(mask::bit(32));
+  `,
+  },
+  {
+    sqlite: `
+  CREATE TABLE view_table (
+    name            TEXT PRIMARY KEY,
+    definition_hash TEXT NOT NULL,
+    snapshot        TEXT,
+    target          TEXT,
+    reached         INTEGER NOT NULL
+  ) STRICT, WITHOUT ROWID;
+
+  CREATE TABLE view_refresh (
+    one     INTEGER PRIMARY KEY CHECK (one = 1),
+    holder  TEXT,
+    seen_at INTEGER NOT NULL
+  ) STRICT;
+  INSERT INTO view_refresh VALUES (1, NULL, 0);
+  `,
+    postgres: `
+  CREATE TABLE view_table (
+    name            text PRIMARY KEY,
+    definition_hash text NOT NULL,
+    snapshot        text,
+    target          text,
+    reached         bigint NOT NULL
+  );
+
+  CREATE TABLE view_refresh (
+    one     integer PRIMARY KEY CHECK (one = 1),
+    holder  text,
+    seen_at bigint NOT NULL
+  );
+  INSERT INTO view_refresh VALUES (1, NULL, 0);
+
+  CREATE SCHEMA IF NOT EXISTS views;
+  `,
+  },
+  // Removal of a whole exam. The row that records it opens the way for that exam, and the reference to a table that stays
+  // empty keeps a transaction from being committed before the way is closed again.
+  {
+    sqlite: `
+  CREATE TABLE never (n INTEGER PRIMARY KEY CHECK (0)) STRICT;
+  CREATE TABLE erasure (
+    n              INTEGER PRIMARY KEY AUTOINCREMENT,
+    exam_id        TEXT NOT NULL,
+    erased_at      TEXT NOT NULL,
+    reason         TEXT NOT NULL CHECK (reason <> ''),
+    erased_by      TEXT NOT NULL,
+    versions       INTEGER NOT NULL,
+    resources      INTEGER NOT NULL,
+    content_hashes TEXT NOT NULL,
+    open_for       INTEGER REFERENCES never (n) DEFERRABLE INITIALLY DEFERRED
+  ) STRICT;
+  CREATE INDEX erasure_of_exam ON erasure (exam_id);
+  CREATE TRIGGER erasure_is_kept BEFORE UPDATE ON erasure
+    WHEN OLD.open_for IS NULL OR NEW.open_for IS NOT NULL
+      OR (OLD.n, OLD.exam_id, OLD.erased_at, OLD.reason, OLD.erased_by, OLD.versions, OLD.resources, OLD.content_hashes)
+        IS NOT (NEW.n, NEW.exam_id, NEW.erased_at, NEW.reason, NEW.erased_by, NEW.versions, NEW.resources, NEW.content_hashes)
+    BEGIN SELECT RAISE (ABORT, 'the record of an erasure never changes'); END;
+  CREATE TRIGGER erasure_stays BEFORE DELETE ON erasure
+    BEGIN SELECT RAISE (ABORT, 'the record of an erasure is never removed'); END;
+
+  DROP TRIGGER exam_version_stays;
+  CREATE TRIGGER exam_version_stays BEFORE DELETE ON exam_version
+    WHEN NOT EXISTS (SELECT 1 FROM erasure WHERE open_for = OLD.exam)
+    BEGIN SELECT RAISE (ABORT, 'a stored version is never removed'); END;
+
+  CREATE TRIGGER past_resource_is_kept BEFORE UPDATE ON past_resource
+    BEGIN SELECT RAISE (ABORT, 'a stored version never changes'); END;
+  CREATE TRIGGER past_resource_stays BEFORE DELETE ON past_resource
+    WHEN NOT EXISTS (SELECT 1 FROM erasure JOIN batch ON batch.exam = open_for WHERE batch.n = OLD.chunk / 1024)
+    BEGIN SELECT RAISE (ABORT, 'a stored version is never removed'); END;
+  CREATE TRIGGER chunk_is_kept BEFORE UPDATE ON chunk
+    BEGIN SELECT RAISE (ABORT, 'a stored version never changes'); END;
+  CREATE TRIGGER chunk_stays BEFORE DELETE ON chunk
+    WHEN NOT EXISTS (SELECT 1 FROM erasure JOIN batch ON batch.exam = open_for WHERE batch.n = OLD.n / 1024)
+    BEGIN SELECT RAISE (ABORT, 'a stored version is never removed'); END;
+  `,
+    postgres: `
+  CREATE TABLE never (n bigint PRIMARY KEY CHECK (false));
+  CREATE TABLE erasure (
+    n              bigint GENERATED ALWAYS AS IDENTITY PRIMARY KEY,
+    exam_id        text NOT NULL,
+    erased_at      text NOT NULL,
+    reason         text NOT NULL CHECK (reason <> ''),
+    erased_by      text NOT NULL,
+    versions       integer NOT NULL,
+    resources      integer NOT NULL,
+    content_hashes text NOT NULL,
+    open_for       bigint REFERENCES never (n) DEFERRABLE INITIALLY DEFERRED
+  );
+  CREATE INDEX erasure_of_exam ON erasure (exam_id);
+
+  CREATE FUNCTION keep_erasure() RETURNS trigger LANGUAGE plpgsql AS $$
+    BEGIN
+      IF TG_OP = 'UPDATE' THEN
+        IF OLD.open_for IS NOT NULL AND NEW.open_for IS NULL
+          AND to_jsonb(OLD) - 'open_for' = to_jsonb(NEW) - 'open_for' THEN RETURN NEW; END IF;
+      END IF;
+      RAISE EXCEPTION 'the record of an erasure never changes and is never removed';
+    END $$;
+  CREATE TRIGGER erasure_is_kept BEFORE UPDATE OR DELETE ON erasure FOR EACH ROW EXECUTE FUNCTION keep_erasure();
+
+  CREATE OR REPLACE FUNCTION refuse_change() RETURNS trigger LANGUAGE plpgsql SET search_path FROM CURRENT AS $$
+    DECLARE owner bigint;
+    BEGIN
+      IF TG_OP = 'DELETE' THEN
+        owner := CASE TG_TABLE_NAME
+          WHEN 'exam_version' THEN (to_jsonb(OLD) ->> 'exam')::bigint
+          WHEN 'chunk' THEN (SELECT exam FROM batch WHERE n = (to_jsonb(OLD) ->> 'n')::bigint / 1024)
+          ELSE (SELECT exam FROM batch WHERE n = (to_jsonb(OLD) ->> 'chunk')::bigint / 1024)
+        END;
+        IF EXISTS (SELECT 1 FROM erasure WHERE open_for = owner) THEN RETURN OLD; END IF;
+      END IF;
+      RAISE EXCEPTION 'a stored version never changes and is never removed';
+    END $$;
+  CREATE TRIGGER past_resource_is_kept BEFORE UPDATE OR DELETE ON past_resource
+    FOR EACH ROW EXECUTE FUNCTION refuse_change();
+  CREATE TRIGGER chunk_is_kept BEFORE UPDATE OR DELETE ON chunk FOR EACH ROW EXECUTE FUNCTION refuse_change();
+
+  CREATE TRIGGER exam_version_is_not_emptied BEFORE TRUNCATE ON exam_version
+    FOR EACH STATEMENT EXECUTE FUNCTION refuse_change();
+  CREATE TRIGGER past_resource_is_not_emptied BEFORE TRUNCATE ON past_resource
+    FOR EACH STATEMENT EXECUTE FUNCTION refuse_change();
+  CREATE TRIGGER chunk_is_not_emptied BEFORE TRUNCATE ON chunk FOR EACH STATEMENT EXECUTE FUNCTION refuse_change();
+  CREATE TRIGGER erasure_is_not_emptied BEFORE TRUNCATE ON erasure FOR EACH STATEMENT EXECUTE FUNCTION keep_erasure();
   `,
   },
 ];

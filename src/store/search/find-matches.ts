@@ -38,7 +38,7 @@ export async function matchingParts(
   query: SearchQuery,
   filters: readonly PlannedFilter[],
 ): Promise<MatchingParts> {
-  const start = await startOf(session, parameters(query.type as StoredType, '_id'), filters);
+  const start = await startOf(session, parameters.number(query.type as StoredType, '_id'), filters);
   const others = filters.filter((filter): filter is MaskFilter => filter !== start.filter && filter.kind !== 'moment');
   const masks = [sql`d.mask`, ...others.map(maskOf)];
   const moments = filters.flatMap((filter) => (filter.kind === 'moment' ? [filter.condition] : []));
@@ -57,6 +57,8 @@ function inParts(parts: readonly number[]): Sql {
   return parts.length === 0 ? sql`1 = 0` : sql`d.part IN (${join(parts)})`;
 }
 
+type TokensFilter = Extract<PlannedFilter, { kind: 'tokens' }>;
+
 interface Start {
   readonly filter: PlannedFilter | undefined;
   /** Something with the columns moment, part and mask, each part once. */
@@ -65,40 +67,46 @@ interface Start {
 }
 
 async function startOf(session: Session, anyParam: number, filters: readonly PlannedFilter[]): Promise<Start> {
-  const candidates = filters.filter(
-    (filter): filter is Extract<PlannedFilter, { kind: 'tokens' }> => filter.kind === 'tokens' && !filter.isNegated,
-  );
+  const candidates = filters.filter((filter): filter is TokensFilter => filter.kind === 'tokens' && !filter.isNegated);
   const nothing = candidates.find(({ ids }) => ids.length === 0);
   const everything = postingsOf(anyParam, present);
   if (nothing !== undefined) return { filter: undefined, ...everything, conditions: [sql`1 = 0`] };
+  const isSingle = ({ params, ids }: TokensFilter) => params.length * ids.length === 1;
   const [only] = candidates;
-  if (candidates.length === 1 && only?.ids.length === 1)
-    return { filter: only, ...postingsOf(only.param, only.ids[0] as number) };
-  let best: Extract<PlannedFilter, { kind: 'tokens' }> | undefined;
+  if (candidates.length === 1 && only !== undefined && isSingle(only)) return { filter: only, ...postingsOfOne(only) };
+  let best: TokensFilter | undefined;
   let fewest = fewRows;
   for (const candidate of candidates) {
-    const rows = await countUpTo(session, candidate.param, candidate.ids, fewest);
-    if (rows < fewest || (best === undefined && candidate.ids.length === 1)) {
+    const rows = await countUpTo(session, candidate, fewest);
+    if (rows < fewest || (best === undefined && isSingle(candidate))) {
       best = candidate;
       fewest = Math.min(rows, fewest);
     }
   }
   if (best === undefined) return { filter: undefined, ...everything };
-  if (best.ids.length === 1) return { filter: best, ...postingsOf(best.param, best.ids[0] as number) };
+  if (isSingle(best)) return { filter: best, ...postingsOfOne(best) };
   return {
     filter: best,
-    rows: sql`(SELECT moment, part, bit_or(mask) AS mask FROM posting WHERE param = ${best.param} AND token IN (${join(best.ids)}) GROUP BY moment, part)`,
+    rows: sql`(SELECT moment, part, bit_or(mask) AS mask FROM posting WHERE ${areOf(best)} GROUP BY moment, part)`,
     conditions: [],
   };
+}
+
+function postingsOfOne({ params, ids }: TokensFilter): Omit<Start, 'filter'> {
+  return postingsOf(params[0] as number, ids[0] as number);
+}
+
+function areOf({ params, ids }: TokensFilter): Sql {
+  return sql`param IN (${join(params)}) AND token IN (${join(ids)})`;
 }
 
 function postingsOf(param: number, token: number): Omit<Start, 'filter'> {
   return { rows: sql`posting`, conditions: [sql`d.param = ${param} AND d.token = ${token}`] };
 }
 
-async function countUpTo(session: Session, param: number, ids: readonly number[], most: number): Promise<number> {
+async function countUpTo(session: Session, filter: TokensFilter, most: number): Promise<number> {
   const [row] = await session.all<{ rows: number }>(
-    sql`SELECT count(*) AS rows FROM (SELECT 1 FROM posting WHERE param = ${param} AND token IN (${join(ids)}) LIMIT ${most}) AS few`,
+    sql`SELECT count(*) AS rows FROM (SELECT 1 FROM posting WHERE ${areOf(filter)} LIMIT ${most}) AS few`,
   );
   return row?.rows ?? 0;
 }

@@ -61,7 +61,7 @@ async function targets(
 ): Promise<number[]> {
   const from = edge.filter(({ type }) => type === include.source);
   if (from.length === 0) return [];
-  const param = parameters(include.source as StoredType, include.param);
+  const param = parameters.number(include.source as StoredType, include.param);
   const keys = new Set(from.map(({ key }) => key));
   const links = await linksAround(session, [...keys], param);
   const linked = links.filter(([source]) => keys.has(source)).map(([, target]) => target);
@@ -95,7 +95,7 @@ async function sources(tools: IncludeTools, include: Include, edge: readonly Nod
   const { session, parameters } = tools;
   const to = edge.filter(({ type }) => include.targetType === undefined || type === include.targetType);
   if (to.length === 0) return [];
-  const param = parameters(include.source as StoredType, include.param);
+  const param = parameters.number(include.source as StoredType, include.param);
   const keys = new Set(to.map(({ key }) => key));
   const links = await linksAround(session, [...keys], param);
   const linked = links.filter(([, target]) => keys.has(target)).map(([source]) => source);

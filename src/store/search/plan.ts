@@ -14,8 +14,13 @@ import { pairsOf, referencesTo, tokensLike, tokensSaying, uris } from './token-l
  */
 export type PlannedFilter =
   /** Those with one of the tokens, or with none of them. */
-  | { readonly kind: 'tokens'; readonly param: number; readonly ids: readonly number[]; readonly isNegated: boolean }
-  | { readonly kind: 'range'; readonly param: number; readonly condition: Sql }
+  | {
+      readonly kind: 'tokens';
+      readonly params: readonly number[];
+      readonly ids: readonly number[];
+      readonly isNegated: boolean;
+    }
+  | { readonly kind: 'range'; readonly params: readonly number[]; readonly condition: Sql }
   /** All of a part or nothing: the clinical date is the same for the whole of it. */
   | { readonly kind: 'moment'; readonly condition: Sql }
   | { readonly kind: 'masks'; readonly masks: PartMasks }
@@ -43,26 +48,29 @@ async function planFilter(tools: PlanTools, type: StoredType, filter: Filter): P
     case 'id':
       return { kind: 'masks', masks: await keysOfIds(session, type, filter.anyOf) };
     case 'link':
-      return { kind: 'masks', masks: await keysReferringTo(session, parameters(type, filter.param), filter.anyOf) };
+      return {
+        kind: 'masks',
+        masks: await keysReferringTo(session, parameters.number(type, filter.param), filter.anyOf),
+      };
     case 'range':
       if (filter.param === exactDateOf(type)) {
         return { kind: 'moment', condition: anyOf(filter.anyOf, (range) => compared(range, momentEnds, true)) };
       }
       return {
         kind: 'range',
-        param: parameters(type, filter.param),
+        params: parameters.under(type, filter.param),
         condition: await rangeCondition(session, filter.anyOf),
       };
     default: {
-      const param = parameters(type, filter.param);
+      const params = parameters.under(type, filter.param);
       const isNegated = filter.kind === 'missing' ? filter.isMissing : filter.kind === 'token' && filter.negated;
       const ids = await idsOf(session, filter);
-      if (filter.kind !== 'token' || filter.orIds === undefined) return { kind: 'tokens', param, ids, isNegated };
+      if (filter.kind !== 'token' || filter.orIds === undefined) return { kind: 'tokens', params, ids, isNegated };
       const masks = await keysOfIds(session, type, filter.orIds);
       return {
         kind: 'either',
         of: [
-          { kind: 'tokens', param, ids, isNegated: false },
+          { kind: 'tokens', params, ids, isNegated: false },
           { kind: 'masks', masks },
         ],
         isNegated,
@@ -175,14 +183,14 @@ function compared({ prefix, low, high }: RangePattern, value: Ends, isMoment: bo
 export function maskOf(filter: MaskFilter): Sql {
   switch (filter.kind) {
     case 'tokens': {
-      const { param, ids, isNegated } = filter;
+      const { params, ids, isNegated } = filter;
       if (ids.length === 0) return isNegated ? sql`-1` : sql`0`;
-      const found = ids.length === 1 ? sql`(SELECT mask` : sql`(SELECT bit_or(mask)`;
-      const mask = sql`coalesce(${found} FROM posting WHERE param = ${param} AND token IN (${join(ids)}) AND moment = d.moment AND part = d.part), 0)`;
+      const found = ids.length * params.length === 1 ? sql`(SELECT mask` : sql`(SELECT bit_or(mask)`;
+      const mask = sql`coalesce(${found} FROM posting WHERE param IN (${join(params)}) AND token IN (${join(ids)}) AND moment = d.moment AND part = d.part), 0)`;
       return isNegated ? sql`~${mask}` : mask;
     }
     case 'range':
-      return sql`coalesce((SELECT bit_or(mask) FROM range_posting WHERE param = ${filter.param} AND moment = d.moment AND part = d.part AND (${filter.condition})), 0)`;
+      return sql`coalesce((SELECT bit_or(mask) FROM range_posting WHERE param IN (${join(filter.params)}) AND moment = d.moment AND part = d.part AND (${filter.condition})), 0)`;
     case 'masks': {
       const cases = [...filter.masks].map(
         ([part, mask]) => sql`WHEN CAST(${part} AS bigint) THEN CAST(${mask} AS bigint)`,

@@ -62,6 +62,24 @@ export class SqliteEngine implements Engine {
     }
   }
 
+  /** The one writer of the one process. Others of the same group are in the same transaction and have run or wait. */
+  writeAlone<T>(work: (session: Session) => Promise<T>): Promise<T> {
+    return this.write(work);
+  }
+
+  async purge(): Promise<void> {
+    const { db } = this.#store;
+    while (db.inTransaction) await new Promise(setImmediate);
+    if (this.#writesStopped || this.#closing !== undefined) throw stopped();
+    try {
+      db.exec('VACUUM');
+      const [log] = db.pragma('wal_checkpoint(TRUNCATE)') as { busy: number }[];
+      if (log?.busy !== 0) throw new StoreError('STORE_UNAVAILABLE', 'The log cannot be emptied while somebody reads.');
+    } catch (error) {
+      throw asStoreError(error);
+    }
+  }
+
   /** A connection of its own, since a statement that is being stepped through would hold up the others. */
   async *stream<Row>(query: Sql): AsyncIterable<readonly Row[]> {
     if (this.#closing !== undefined) throw stopped();
