@@ -42,7 +42,7 @@ export function measureRoutes(context: AppContext): Router {
       const { from, until } = periodOf(asked.periodStart, asked.periodEnd);
       const measure = await find(req, values);
       const request = { ...asked, now: context.now(), id: randomUUID() };
-      const report = await evaluateMeasure(measure, resources.streamExams({ from, until }), request);
+      const report = await evaluateMeasure(measure, untilGone(res, resources.streamExams({ from, until })), request);
       answerFhirText(res, 200, JSON.stringify(report), formOf(req, '_pretty') === 'true');
     };
     endpoint(router, path, { get: [handle], post: [requestBody(bodyLimitBytes), handle] });
@@ -79,6 +79,14 @@ export function measureRoutes(context: AppContext): Router {
   }
 
   return router;
+}
+
+/** Ends early when the caller has gone: nobody would read the report. */
+async function* untilGone<Item>(res: Response, items: AsyncIterable<Item>): AsyncIterable<Item> {
+  for await (const item of items) {
+    if (res.destroyed) return;
+    yield item;
+  }
 }
 
 type FindMeasure = (req: Request, values: ReadonlyMap<string, string>) => Promise<CompiledMeasure>;
