@@ -2,6 +2,8 @@ import { existsSync, readFileSync } from 'node:fs';
 import { createRequire } from 'node:module';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
+import { isDeepStrictEqual } from 'node:util';
+import type { Measure } from 'fhir/r4.js';
 import { type Logger, pino } from 'pino';
 import type { Config } from './config.ts';
 import { catalogueDocument } from './exam/catalogue/catalogue-document.ts';
@@ -15,9 +17,12 @@ import { publishedFiles } from './http/published-files.ts';
 import { AppError } from './kernel/errors.ts';
 import { type CompiledModel, unpackModel } from './localisation/compiled-model.ts';
 import { createLocaliser } from './localisation/localise.ts';
+import type { CompiledMeasure } from './measures/compile-measure.ts';
+import { measuresFrom } from './measures/load-measures.ts';
 import { searchRules } from './search/search-rules.ts';
 import { startExportWorker } from './store/export-worker.ts';
 import { openStores } from './store/open-stores.ts';
+import type { ResourceRepository } from './store/resource-repository.ts';
 import { startViewRefresher } from './store/view-refresher.ts';
 import { createViewTables } from './store/view-tables.ts';
 import { createAssessor } from './summary/assess.ts';
@@ -44,6 +49,13 @@ export async function createContext(config: Config): Promise<AppContext> {
   const now = () => new Date();
   const conformance = loadConformance(rootDir);
   const codes = indexCodes(conformance);
+  const measures = measuresFrom(join(rootDir, 'profiles', 'measures'));
+  try {
+    await keepMeasures(resources, measures, now());
+  } catch (error) {
+    await exams.close();
+    throw error;
+  }
   const views = viewsFrom(join(rootDir, 'profiles', 'views'));
   const viewTables = createViewTables(engine, views.values(), ({ code }) => logger.error({ code }, 'failed'));
   return {
@@ -67,11 +79,25 @@ export async function createContext(config: Config): Promise<AppContext> {
       expandValueSet: (url) => expandValueSet(conformance, codes, url),
       descendants: (system, code) => codes.descendants(system, code).filter((below) => below !== code),
     },
+    measures,
     files: publishedFiles(rootDir),
     software: { version: packageVersion(), releaseDate },
     bodyLimitBytes: config.bodyLimitBytes,
     logger,
   };
+}
+
+/** Keeps the measures that come with the service among those of its users; a version that is there already stays. */
+async function keepMeasures(
+  resources: ResourceRepository,
+  measures: ReadonlyMap<string, CompiledMeasure>,
+  now: Date,
+): Promise<void> {
+  for (const [id, { definition }] of measures) {
+    const kept = await resources.read('Measure', id);
+    const { meta: _meta, ...content } = JSON.parse(kept?.json ?? '{}') as Measure;
+    if (!isDeepStrictEqual(content, definition)) await resources.put({ ...definition, id }, now);
+  }
 }
 
 /** What the build has worked out beforehand. */

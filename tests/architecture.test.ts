@@ -16,6 +16,7 @@ const floors: readonly (readonly string[])[] = [
   ['summary'],
   ['fhir'],
   ['views'],
+  ['measures'],
   ['search'],
   ['store'],
   ['http'],

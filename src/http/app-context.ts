@@ -1,4 +1,5 @@
 import type { Logger } from 'pino';
+import type { CompiledMeasure } from '../measures/compile-measure.ts';
 import type { Terminology } from '../search/read-token.ts';
 import type { ErasureRepository } from '../store/erasure/erasure-repository.ts';
 import type { ExamRepository } from '../store/exam-repository.ts';
@@ -32,6 +33,8 @@ export interface AppContext {
   readonly conformance: ConformanceResources;
   /** What a search asks of the published code systems and value sets. */
   readonly terminology: Terminology;
+  /** The measures that come with the service, by id; they are kept among the others. */
+  readonly measures: ReadonlyMap<string, CompiledMeasure>;
   readonly files: PublishedFiles;
   readonly software: { readonly version: string; readonly releaseDate: string };
   readonly bodyLimitBytes: number;

@@ -10,6 +10,7 @@ import { fhirResourceRoutes } from './routes/fhir-resources.ts';
 import { healthRoutes } from './routes/health.ts';
 import { indexRoutes } from './routes/index-page.ts';
 import { localisationRoutes } from './routes/localisation.ts';
+import { measureRoutes } from './routes/measures.ts';
 import { publishedRoutes } from './routes/published.ts';
 import { terminologyRoutes } from './routes/terminology.ts';
 import { securityHeaders } from './security-headers.ts';
@@ -29,6 +30,7 @@ export function createApp(context: AppContext, isDraining: () => boolean): Expre
     publishedRoutes(context),
     bulkExportRoutes(context),
     terminologyRoutes(context),
+    measureRoutes(context),
     fhirResourceRoutes(context),
     fhirRoutes(context),
     healthRoutes(context, isDraining),

@@ -2,6 +2,16 @@ import type { KeptType, ServerOperation } from '../fhir/capability-statement.ts'
 import { searchIncludesFor, searchParamsFor, searchRevIncludesFor } from '../search/capability.ts';
 import { searchedTypes } from '../search/parameters.ts';
 
+/** What goes beyond reading and searching. */
+const beyond: Partial<Record<string, Pick<KeptType, 'interactions' | 'operations'>>> = {
+  Measure: {
+    interactions: ['create', 'update'],
+    operations: [
+      { name: 'evaluate-measure', definition: 'http://hl7.org/fhir/OperationDefinition/Measure-evaluate-measure' },
+    ],
+  },
+};
+
 /** The types that are kept and what each can be searched by. */
 export function keptTypes(): readonly KeptType[] {
   return searchedTypes.map((type) => ({
@@ -9,6 +19,7 @@ export function keptTypes(): readonly KeptType[] {
     searchParam: searchParamsFor(type),
     searchInclude: searchIncludesFor(type),
     searchRevInclude: searchRevIncludesFor(type),
+    ...beyond[type],
   }));
 }
 

@@ -5,6 +5,8 @@ export type InputType =
   | 'code'
   | 'Coding'
   | 'CodeableConcept'
+  | 'date'
+  | 'dateTime'
   | 'integer'
   | 'string'
   | 'uri'
@@ -24,8 +26,8 @@ const oneVersion = 'One version of each code system is here; it can be asked for
 const noContext = 'Value sets are asked for by address; no element is known by its place in a profile.';
 
 /**
- * The operations on terminology, by the id of their definition in FHIR R4.
- * Source: http://hl7.org/fhir/R4/terminology-service.html; a test compares every name and type with the definitions.
+ * The operations, by the id of their definition in FHIR R4.
+ * Source: http://hl7.org/fhir/R4/operationslist.html; a test compares every name and type with the definitions.
  */
 export const operationInputs = {
   'CodeSystem-lookup': {
@@ -120,6 +122,19 @@ export const operationInputs = {
     refuses: {
       conceptMap: 'Codes are translated by the maps that are published here.',
       dependency: 'Every match is given, whatever it depends on; the map itself states the condition.',
+    },
+  },
+  'Measure-evaluate-measure': {
+    takes: {
+      periodStart: 'date',
+      periodEnd: 'date',
+      measure: 'string',
+      reportType: 'code',
+      subject: 'string',
+    },
+    refuses: {
+      practitioner: 'Exams are counted for all examiners together.',
+      lastReceivedOn: 'Every report is worked out anew; there is no earlier one to go on from.',
     },
   },
 } as const satisfies Record<string, OperationInputs>;

@@ -24,6 +24,9 @@ export interface OperationInput {
   readonly resources: ReadonlyMap<string, Readonly<Record<string, unknown>>>;
 }
 
+/** Parameters that every address takes; they say how the answer looks. */
+const forms: ReadonlySet<string> = new Set(['_format', '_pretty']);
+
 /** Objects inside one another: a filter of a ValueSet in a parameter takes ten. */
 const maxDepth = 24;
 
@@ -34,6 +37,8 @@ const simple: Readonly<
   boolean: { json: 'boolean', form: /^(?:true|false)$/, says: 'true or false' },
   integer: { json: 'number', form: /^\d{1,9}$/, says: 'a whole number from 0' },
   canonical: { json: 'string', says: 'a text' },
+  date: { json: 'string', says: 'a text' },
+  dateTime: { json: 'string', says: 'a text' },
   code: { json: 'string', says: 'a text' },
   string: { json: 'string', says: 'a text' },
   uri: { json: 'string', says: 'a text' },
@@ -61,7 +66,7 @@ export function operationInput(req: Request, inputs: OperationInputs): Operation
     else input.values.set(name, String(value));
   };
   for (const [name, value] of Object.entries(req.query)) {
-    if (name === '_format' && typeof value === 'string') continue;
+    if (forms.has(name) && typeof value === 'string') continue;
     const type = typeOf(inputs, name);
     for (const one of [value].flat()) addSimple(name, type, one, true);
   }

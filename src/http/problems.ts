@@ -1,4 +1,4 @@
-import { AppError, ExamInvalidError, type Fault } from '../kernel/errors.ts';
+import { AppError, type Fault } from '../kernel/errors.ts';
 import { type ErrorCode, errorTitles } from '../kernel/fault-codes.ts';
 
 /** How one kind of error is told to a caller. */
@@ -35,6 +35,10 @@ export const problemKinds = {
   BODY_TOO_LARGE: { status: 413, title: errorTitles.BODY_TOO_LARGE, issue: 'too-long' },
   MEDIA_TYPE: { status: 415, title: errorTitles.MEDIA_TYPE, issue: 'not-supported' },
   EXAM_INVALID: { status: 422, title: errorTitles.EXAM_INVALID, issue: 'invalid' },
+  VIEW_INVALID: { status: 422, title: errorTitles.VIEW_INVALID, issue: 'invalid' },
+  VIEW_FAILED: { status: 422, title: errorTitles.VIEW_FAILED, issue: 'invalid' },
+  MEASURE_INVALID: { status: 422, title: errorTitles.MEASURE_INVALID, issue: 'invalid' },
+  MEASURE_FAILED: { status: 422, title: errorTitles.MEASURE_FAILED, issue: 'invalid' },
   PRECONDITION_REQUIRED: { status: 428, title: errorTitles.PRECONDITION_REQUIRED, issue: 'required' },
   UNEXPECTED: { status: 500, title: errorTitles.UNEXPECTED, issue: 'exception' },
   STORE_CORRUPT: { status: 500, title: errorTitles.STORE_CORRUPT, issue: 'exception' },
@@ -67,6 +71,9 @@ export function problemOf(error: unknown): Problem {
       faults: [],
     };
   }
-  const faults = error instanceof ExamInvalidError ? error.faults.slice(0, mostFaults) : [];
-  return { ...known, code: error.code as ProblemCode, detail: error.message, faults };
+  return { ...known, code: error.code as ProblemCode, detail: error.message, faults: faultsOf(error) };
+}
+
+function faultsOf(error: AppError): readonly Fault[] {
+  return 'faults' in error && Array.isArray(error.faults) ? (error.faults as Fault[]).slice(0, mostFaults) : [];
 }

@@ -41,6 +41,12 @@ export interface StreamQuery {
   readonly until?: number;
 }
 
+/** Which exams are to be streamed, by the clinical date of their impressions; both ends in ms since 1970 and included. */
+export interface ExamQuery {
+  readonly from: number;
+  readonly until: number;
+}
+
 /** The FHIR resources, as they stand and as they were. */
 export interface ResourceRepository {
   /** @throws StoreError */
@@ -57,4 +63,9 @@ export interface ResourceRepository {
   put(resource: Identified, now: Date, expectedVersion?: number): Promise<StoredResource>;
   /** Every current resource of a type, oldest change first, a group at a time. @throws StoreError */
   stream(query: StreamQuery): AsyncIterable<readonly StoredResource[]>;
+  /**
+   * The current resources of each exam, without version and time of their last change and without software, in the order
+   * of the clinical date; other work gets its turn between two exams. @throws StoreError
+   */
+  streamExams(query: ExamQuery): AsyncIterable<readonly Identified[]>;
 }

@@ -17,6 +17,7 @@ import type {
 import { countMatches, matchingParts, type Position, pageByDate, pageByResource } from './search/find-matches.ts';
 import { includedKeys } from './search/includes.ts';
 import { planFilters } from './search/plan.ts';
+import { streamExams } from './stream-exams.ts';
 import { openVersions, type VersionRow } from './versions.ts';
 
 /** With more parts than this a total that nobody insists on is left out. */
@@ -116,6 +117,8 @@ export function createResourceStore(
     async *stream(query) {
       for await (const rows of engine.stream<VersionRow>(streamSql(query))) yield openVersions(session, rows);
     },
+
+    streamExams: (query) => streamExams(engine, tools, query),
   };
 }
 

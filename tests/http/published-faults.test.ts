@@ -12,8 +12,10 @@ import type {
   StoreError,
 } from '../../src/kernel/errors.ts';
 import { type FaultCode, faultCodes } from '../../src/kernel/fault-codes.ts';
+import type { MeasureFailedError, MeasureInvalidError } from '../../src/measures/measure-errors.ts';
 import { loadConformance } from '../../src/terminology/load.ts';
 import { systems } from '../../src/terminology/systems.ts';
+import type { ViewFailedError, ViewInvalidError } from '../../src/views/view-errors.ts';
 
 const isProblem = (code: string): code is ProblemCode => Object.hasOwn(problemKinds, code);
 const root = fileURLToPath(new URL('../../', import.meta.url));
@@ -25,7 +27,11 @@ type ErrorOfARequest =
   | MethodNotAllowedError
   | ConflictError
   | StoreError
-  | ExamInvalidError;
+  | ExamInvalidError
+  | ViewInvalidError
+  | ViewFailedError
+  | MeasureInvalidError
+  | MeasureFailedError;
 
 /** The compiler asks for every code that an error of a request or a fault can have; `UNEXPECTED` stands for all others. */
 const emitted: Readonly<Record<ErrorOfARequest['code'] | FaultCode | 'UNEXPECTED', true>> = {
@@ -46,6 +52,10 @@ const emitted: Readonly<Record<ErrorOfARequest['code'] | FaultCode | 'UNEXPECTED
   STORE_FULL: true,
   STORE_CORRUPT: true,
   EXAM_INVALID: true,
+  VIEW_INVALID: true,
+  VIEW_FAILED: true,
+  MEASURE_INVALID: true,
+  MEASURE_FAILED: true,
   UNEXPECTED: true,
 };
 

@@ -3,27 +3,22 @@ import { fileURLToPath } from 'node:url';
 import type { FhirResource, Observation } from 'fhir/r4.js';
 import { describe, expect, it } from 'vitest';
 import { createExamSteps } from '../../src/context.ts';
-import { collectionOf } from '../../src/fhir/bundle-forms.ts';
 import { canonicalBase, systems } from '../../src/terminology/systems.ts';
 import { viewsFrom } from '../../src/views/load-views.ts';
 import { runViewOver } from '../../src/views/run-view.ts';
 import type { Row } from '../../src/views/view-definition.ts';
 import { namesInPath } from '../../src/views/view-path.ts';
+import { servedResources } from '../support/served-exam.ts';
 
 const views = viewsFrom(fileURLToPath(new URL('../../profiles/views', import.meta.url)));
 const steps = createExamSteps();
 
-/** The Bundle of an example as the server gives its resources: references are `Type/id`. */
 function served(example: string): FhirResource[] {
   const text = readFileSync(new URL(`../examples/${example}.json`, import.meta.url), 'utf8');
-  const exam = steps.readExam(JSON.parse(text), { purpose: 'record', now: new Date('2026-11-25T12:00:00Z') });
-  const { entry = [] } = collectionOf(steps.toBundle(exam, steps.assess(exam), { version: 1 }));
-  const types = new Map(entry.map(({ fullUrl, resource }) => [fullUrl, `${resource?.resourceType}/${resource?.id}`]));
-  const rewritten = JSON.stringify(entry.map(({ resource }) => resource)).replaceAll(
-    /urn:uuid:[0-9a-f-]{36}/g,
-    (url) => types.get(url) ?? url,
+  return servedResources(
+    steps,
+    steps.readExam(JSON.parse(text), { purpose: 'record', now: new Date('2026-11-25T12:00:00Z') }),
   );
-  return JSON.parse(rewritten);
 }
 
 const examples = ['foot-drop', 'cervical-cord', 'ascending-weakness'].map((name) => [name, served(name)] as const);

@@ -15,6 +15,7 @@ import { answerFhirText, answerResource, checkFormat } from '../fhir-answer.ts';
 import { formBody, parametersOf } from '../form-body.ts';
 import { prefers } from '../prefer.ts';
 import { positiveInteger, readQuery } from '../query.ts';
+import { measureWrites } from './measures.ts';
 
 /** Versions on a page of history unless told otherwise, and at most. */
 const defaultVersions = 50;
@@ -23,10 +24,11 @@ const mostVersions = 500;
 /** Ids of resources. Source: HL7 FHIR R4, datatype `id`. */
 const idForm = /^[A-Za-z0-9.-]{1,64}$/;
 
-/** Read, version read, history and search of everything that is kept. Source: HL7 FHIR R4, RESTful API and Search. */
+/** Read, version read, history and search of everything that is kept; create and update of what callers may send. Source: HL7 FHIR R4, RESTful API and Search. */
 export function fhirResourceRoutes(context: AppContext): Router {
   const router = newRouter();
   const { resources, terminology } = context;
+  const writes: Partial<Record<string, ReturnType<typeof measureWrites>>> = { Measure: measureWrites(context) };
 
   for (const type of searchedTypes) {
     const search = async (req: Request, res: Response): Promise<void> => {
@@ -50,7 +52,8 @@ export function fhirResourceRoutes(context: AppContext): Router {
       answerFhirText(res, 200, json, presentation.pretty === true);
     };
 
-    endpoint(router, `/fhir/${type}`, { get: [search] });
+    const { post, put } = writes[type] ?? {};
+    endpoint(router, `/fhir/${type}`, { get: [search], ...(post === undefined ? {} : { post }) });
     endpoint(router, `/fhir/${type}/_search`, { get: [search], post: [...formBody(context.bodyLimitBytes), search] });
 
     endpoint(router, `/fhir/${type}/_history`, { get: [(req, res) => history(req, res, { type })] });
@@ -63,6 +66,7 @@ export function fhirResourceRoutes(context: AppContext): Router {
           answerResource(req, res, found, extentOf(presentation), presentation.pretty === true);
         },
       ],
+      ...(put === undefined ? {} : { put }),
     });
     endpoint(router, `/fhir/${type}/:id/_history`, {
       get: [

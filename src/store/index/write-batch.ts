@@ -210,7 +210,7 @@ export async function batchOfExam(session: Session, exam: number): Promise<numbe
 }
 
 /** The resources of a batch as they stand, with their lines. */
-async function resourcesOf(session: Session, batch: number): Promise<(ResourceRow & { readonly line: Line })[]> {
+export async function resourcesOf(session: Session, batch: number): Promise<(ResourceRow & { readonly line: Line })[]> {
   const rows = await session.all<ResourceRow>(
     sql`SELECT key, type, id, version, updated, chunk, slot FROM resource
         WHERE key >= ${firstKey(batch)} AND key < ${firstKey(batch + 1)} ORDER BY key`,
