@@ -4,17 +4,18 @@ import { parseArgs } from 'node:util';
 import { startPostgres } from '../support/postgres.ts';
 import { reportScale } from './scale.ts';
 
-/** `npm run bench:scale -- --exams 100000 --engine sqlite|postgres`: its folder is kept, so that it can be looked at. */
+/** `npm run bench:scale -- --exams 100000 --engine sqlite|postgres --bodies`: its folder is kept, so that it can be looked at. */
 const { values } = parseArgs({
   options: {
     exams: { type: 'string', default: '10000' },
     distinct: { type: 'string', default: '2000' },
     engine: { type: 'string', default: 'sqlite' },
     folder: { type: 'string', default: 'data/scale' },
+    bodies: { type: 'boolean', default: false },
   },
 });
 const folder = resolve(values.folder);
-const options = { exams: Number(values.exams), distinct: Number(values.distinct), folder };
+const options = { exams: Number(values.exams), distinct: Number(values.distinct), folder, bodies: values.bodies };
 mkdirSync(folder, { recursive: true });
 if (values.engine === 'postgres') {
   const postgres = await startPostgres();

@@ -25,6 +25,8 @@ export interface ScaleOptions {
   readonly distinct: number;
   readonly target: StoreTarget;
   readonly folder: string;
+  /** Whether the tables by hand hold each resource as JSON too, so that a page of them answers what a page of ours does. */
+  readonly bodies: boolean;
 }
 
 interface Prepared {
@@ -104,10 +106,11 @@ function copyOf(exam: Prepared, copy: number) {
 }
 
 const handTables = (engine: Engine) => {
-  const [int, blob] = engine.dialect === 'postgres' ? ['bigint', 'bytea'] : ['INTEGER', 'BLOB'];
+  const [int, blob, text] = engine.dialect === 'postgres' ? ['bigint', 'bytea', 'text'] : ['INTEGER', 'BLOB', 'TEXT'];
   return [
     `CREATE TABLE hand_exam (n ${int} PRIMARY KEY, patient ${int}, moment ${int}, raw ${blob}, bundle ${blob})`,
-    `CREATE TABLE hand_finding (exam ${int}, code ${int}, value ${int}, absent ${int}, patient ${int}, moment ${int})`,
+    `CREATE TABLE hand_resource (n ${int} PRIMARY KEY, body ${text})`,
+    `CREATE TABLE hand_finding (n ${int}, exam ${int}, code ${int}, value ${int}, absent ${int}, patient ${int}, moment ${int})`,
     `CREATE INDEX hand_by_value ON hand_finding (code, value, moment)`,
     `CREATE INDEX hand_by_code ON hand_finding (code, moment)`,
     `CREATE INDEX hand_by_patient ON hand_finding (patient, moment)`,
@@ -128,7 +131,15 @@ function numberOf(word: string | undefined): number | null {
   return found;
 }
 
-async function writeByHand(engine: Engine, exams: readonly ReturnType<typeof copyOf>[], first: number): Promise<void> {
+/** Number of the last resource that the tables by hand hold. */
+let lastByHand = 0;
+
+async function writeByHand(
+  engine: Engine,
+  exams: readonly ReturnType<typeof copyOf>[],
+  first: number,
+  withBodies: boolean,
+): Promise<void> {
   await engine.write(async (session) => {
     const int = 'bigint';
     const rows = exams.map((exam, index) => ({
@@ -145,12 +156,16 @@ async function writeByHand(engine: Engine, exams: readonly ReturnType<typeof cop
     const findings: unknown[][] = [];
     const impressions: unknown[][] = [];
     const requests: unknown[][] = [];
+    const bodies: unknown[][] = [];
     for (const { exam, n, moment, patient } of rows) {
       for (const resource of exam.content.resources) {
         const { resourceType } = resource;
         if (resourceType === 'Observation') {
           const { code, valueCodeableConcept: value, dataAbsentReason: absent } = resource as Observation;
+          lastByHand += 1;
+          if (withBodies) bodies.push([lastByHand, JSON.stringify(resource)]);
           findings.push([
+            lastByHand,
             n,
             numberOf(code.coding?.[0]?.code),
             numberOf(value?.coding?.[0]?.code),
@@ -170,9 +185,10 @@ async function writeByHand(engine: Engine, exams: readonly ReturnType<typeof cop
     }
     await session.insert(
       'hand_finding',
-      { exam: int, code: int, value: int, absent: int, patient: int, moment: int },
+      { n: int, exam: int, code: int, value: int, absent: int, patient: int, moment: int },
       findings,
     );
+    await session.insert('hand_resource', { n: int, body: 'text' }, bodies);
     await session.insert('hand_impression', { exam: int, code: int, moment: int }, impressions);
     await session.insert('hand_request', { exam: int, code: int, priority: int, moment: int }, requests);
   });
@@ -186,13 +202,16 @@ interface Question {
 }
 
 /** Questions of an analyst; codes are those of the catalogue, `from` and `to` bound a quarter. */
-function questions(patient: string, from: string, to: string): readonly Question[] {
+function questions(patient: string, from: string, to: string, withBodies: boolean): readonly Question[] {
   const n = (word: string) => String(numberOf(word));
   const between = `moment >= ${Date.parse(from)} AND moment < ${Date.parse(to)}`;
   const dates = [
     ['date', `ge${from}`],
     ['date', `lt${to}`],
   ] as const;
+  const findings = withBodies
+    ? 'SELECT body FROM hand_finding JOIN hand_resource USING (n)'
+    : 'SELECT exam FROM hand_finding';
   const page = 'ORDER BY moment DESC LIMIT 50';
   const grades = ['0', '1', '2', '3', '4-', '4', '4+'];
   return [
@@ -200,7 +219,7 @@ function questions(patient: string, from: string, to: string): readonly Question
       says: 'newest 50: ankle dorsiflexion 4/5',
       type: 'Observation',
       ours: [['code-value-concept', 'power/ankle-dorsiflexion$4']],
-      byHand: `SELECT exam FROM hand_finding WHERE code = ${n('power/ankle-dorsiflexion')} AND value = ${n('4')} ${page}`,
+      byHand: `${findings} WHERE code = ${n('power/ankle-dorsiflexion')} AND value = ${n('4')} ${page}`,
     },
     {
       says: 'count: ankle dorsiflexion 5/5',
@@ -215,13 +234,13 @@ function questions(patient: string, from: string, to: string): readonly Question
       says: 'newest 50 of one patient',
       type: 'Observation',
       ours: [['subject', patient]],
-      byHand: `SELECT exam FROM hand_finding WHERE patient = ${n(patient)} ${page}`,
+      byHand: `${findings} WHERE patient = ${n(patient)} ${page}`,
     },
     {
       says: 'newest 50: plantar responses of a quarter',
       type: 'Observation',
       ours: [['code', 'plantars/plantar-response'], ...dates],
-      byHand: `SELECT exam FROM hand_finding WHERE code = ${n('plantars/plantar-response')} AND ${between} ${page}`,
+      byHand: `${findings} WHERE code = ${n('plantars/plantar-response')} AND ${between} ${page}`,
     },
     {
       says: 'count: polyneuropathies of a quarter',
@@ -252,13 +271,13 @@ function questions(patient: string, from: string, to: string): readonly Question
         ['code', 'power/hip-flexion'],
         ['value-concept', grades.join(',')],
       ],
-      byHand: `SELECT exam FROM hand_finding WHERE code = ${n('power/hip-flexion')} AND value IN (${grades.map(n).join(', ')}) ${page}`,
+      byHand: `${findings} WHERE code = ${n('power/hip-flexion')} AND value IN (${grades.map(n).join(', ')}) ${page}`,
     },
     {
       says: 'newest 50: cord compression flagged',
       type: 'Observation',
       ours: [['code-value-concept', 'red-flag/suspected-cord-compression$present']],
-      byHand: `SELECT exam FROM hand_finding WHERE code = ${n('red-flag/suspected-cord-compression')} AND value = ${n('present')} ${page}`,
+      byHand: `${findings} WHERE code = ${n('red-flag/suspected-cord-compression')} AND value = ${n('present')} ${page}`,
     },
     {
       says: 'count: immediate proposals of a quarter',
@@ -301,7 +320,7 @@ async function ask({ engine, resources }: Stores, question: Question): Promise<s
 }
 
 export async function reportScale(options: ScaleOptions): Promise<void> {
-  const { exams, target } = options;
+  const { exams, target, bodies } = options;
   const prepared = await prepare(options);
   const stores = await openStores(target, searchRules);
   const { engine } = stores;
@@ -322,7 +341,7 @@ export async function reportScale(options: ScaleOptions): Promise<void> {
     const a = performance.now();
     await Promise.all(batch.map(({ id, content }) => stores.exams.insert(id, content)));
     const b = performance.now();
-    await writeByHand(engine, batch, done + 1);
+    await writeByHand(engine, batch, done + 1, bodies);
     spent.ours += b - a;
     spent.hand += performance.now() - b;
     if ((done + group) % tenth === 0 || done + group >= exams) {
@@ -341,16 +360,27 @@ export async function reportScale(options: ScaleOptions): Promise<void> {
     string,
   ];
   const asked: string[][] = [['question', 'answers', 'by hand', 'store', 'ratio']];
-  for (const question of questions(sample?.patient as string, ...quarter)) asked.push(await ask(stores, question));
+  for (const question of questions(sample?.patient as string, ...quarter, bodies))
+    asked.push(await ask(stores, question));
   process.stdout.write(
-    `\nAsking (${rounds} rounds in turns, median; a page of the store brings the resources, most of them at hand since the round before; one by hand brings numbers)\n${table(asked)}\n`,
+    `\nAsking (${rounds} rounds in turns, median; a page of the store brings the resources, most of them at hand since the round before; one by hand ${bodies ? 'their JSON too' : 'numbers alone'})\n${table(asked)}\n`,
   );
   await reportSize(engine, exams, json);
   await stores.exams.close();
 }
 
 async function reportSize(engine: Engine, exams: number, json: number): Promise<void> {
-  const tables = ['exam_version', 'chunk', 'resource', 'posting', 'range_posting', 'token', 'batch', 'hand_finding'];
+  const tables = [
+    'exam_version',
+    'chunk',
+    'resource',
+    'posting',
+    'range_posting',
+    'token',
+    'batch',
+    'hand_finding',
+    'hand_resource',
+  ];
   const perExam = (bytes: number) => `${(bytes / 1024 / exams).toFixed(1)} KB`;
   const rows: string[][] = [['table with its indexes', 'rows', 'per exam']];
   for (const name of tables) {

@@ -145,6 +145,15 @@ describe('measures of callers', () => {
     expect(found.json<Bundle>().entry?.map(({ resource }) => resource?.id)).toEqual([kept.id]);
   });
 
+  it('take the example that is shown to newcomers', async () => {
+    const example = JSON.parse(readFileSync(new URL('../examples/measure.json', import.meta.url), 'utf8')) as Measure;
+    expect((await sendJson(`${fhir}/Measure`, example)).status).toBe(201);
+    const path = `${fhir}/Measure/$evaluate-measure?measure=${encodeURIComponent(example.url ?? '')}`;
+    const report = (await send(`${path}&periodStart=2026-01&periodEnd=2026-03`)).json<MeasureReport>();
+    // Of the four exams the two of a cervical cord have an extensor plantar response, and both have tone documented.
+    expect(countsOf(report)).toEqual([2, 2, 2]);
+  });
+
   it('are refused with every fault and where it is', async () => {
     const bad = own();
     const [group] = bad.group ?? [];
