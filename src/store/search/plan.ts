@@ -1,12 +1,11 @@
 import sql, { join, type Sql } from 'sql-template-tag';
 import type { Filter, RangePattern, SearchQuery, TokenPattern } from '../../search/query.ts';
-import { exactSystem } from '../../search/tokens-of.ts';
 import type { Session } from '../engine.ts';
 import { noMoment, type ParameterIds } from '../index/layout.ts';
 import type { StoredType } from '../index/stored-types.ts';
 import { present } from '../index/tokens.ts';
 import { keysOfIds, keysReferringTo, type PartMasks } from './keys.ts';
-import { pairsOf, referencesTo, tokensLike, tokensSaying, uris } from './token-lookup.ts';
+import { pairsOf, referencesTo, tokensLike, tokensMeant, tokensSaying } from './token-lookup.ts';
 
 /**
  * A filter in terms of the index. What a part contributes is a mask of the resources that pass; `d` is the row of the
@@ -86,15 +85,7 @@ async function idsOf(session: Session, filter: TokenBased): Promise<readonly num
     case 'missing':
       return [present];
     case 'token':
-      return [
-        ...(await tokensLike(session, filter.anyOf)),
-        ...(await tokensLike(
-          session,
-          filter.anyOf.filter(({ system }) => system === exactSystem),
-          'string',
-        )),
-        ...(await uris(session, filter.anyOf)),
-      ];
+      return tokensMeant(session, filter.anyOf);
     case 'reference':
       return referencesTo(session, filter);
     case 'text':

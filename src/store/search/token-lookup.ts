@@ -1,5 +1,6 @@
 import sql, { join, type Sql } from 'sql-template-tag';
 import type { ReferenceFilter, TextFilter, TokenPattern } from '../../search/query.ts';
+import { exactSystem } from '../../search/tokens-of.ts';
 import type { Session } from '../engine.ts';
 import { numberOfKind, type TokenKind } from '../index/tokens.ts';
 
@@ -10,6 +11,23 @@ export function tokensLike(
   kind: TokenKind = 'coding',
 ): Promise<number[]> {
   return numbers(session, kind, patterns.map(fits));
+}
+
+/**
+ * Numbers of what a token of a search may mean, in one question: codings, addresses where no system was named, and strings
+ * to the letter where theirs was.
+ */
+export function tokensMeant(session: Session, patterns: readonly TokenPattern[]): Promise<number[]> {
+  const exact = patterns.filter(({ system }) => system === exactSystem);
+  const addresses = patterns.flatMap(({ system, code }) => (system === undefined && code !== undefined ? [code] : []));
+  return numbersOf(session, [
+    ...ofKind('coding', patterns.map(fits)),
+    ...ofKind('string', exact.map(fits)),
+    ...ofKind(
+      'uri',
+      addresses.map((code) => sql`code = ${code}`),
+    ),
+  ]);
 }
 
 /** Numbers of references, each given with or without its type. */
@@ -45,14 +63,6 @@ export async function tokensSaying(session: Session, filter: TextFilter): Promis
   return found.flat();
 }
 
-export function uris(session: Session, patterns: readonly TokenPattern[]): Promise<number[]> {
-  return numbers(
-    session,
-    'uri',
-    patterns.map(({ code = '' }) => sql`code = ${code}`),
-  );
-}
-
 /** Numbers of pairs whose halves are among those given. */
 export async function pairsOf(
   session: Session,
@@ -73,10 +83,17 @@ function fits({ system, code }: TokenPattern): Sql {
   return parts.length === 0 ? sql`1 = 1` : sql`(${join(parts, ' AND ')})`;
 }
 
-async function numbers(session: Session, kind: TokenKind, conditions: readonly Sql[]): Promise<number[]> {
+function numbers(session: Session, kind: TokenKind, conditions: readonly Sql[]): Promise<number[]> {
+  return numbersOf(session, ofKind(kind, conditions));
+}
+
+/** Each with its kind, so that an index can be followed whatever stands beside it. */
+function ofKind(kind: TokenKind, conditions: readonly Sql[]): Sql[] {
+  return conditions.map((condition) => sql`(kind = ${numberOfKind(kind)} AND ${condition})`);
+}
+
+async function numbersOf(session: Session, conditions: readonly Sql[]): Promise<number[]> {
   if (conditions.length === 0) return [];
-  const rows = await session.all<{ n: number }>(
-    sql`SELECT n FROM token WHERE kind = ${numberOfKind(kind)} AND (${join(conditions, ' OR ')})`,
-  );
+  const rows = await session.all<{ n: number }>(sql`SELECT n FROM token WHERE ${join(conditions, ' OR ')}`);
   return rows.map(({ n }) => n);
 }
