@@ -1,0 +1,106 @@
+import type { Request, Response, Router } from 'express';
+import type { OperationOutcome } from 'fhir/r4.js';
+import { parseStrictJson } from '../../exam/strict-json.ts';
+import { RequestError } from '../../kernel/errors.ts';
+import type { ValidationIssue } from '../../validation/issue.ts';
+import { checkedTypes } from '../../validation/r4-definitions.ts';
+import { createValidator, type ValidateResource } from '../../validation/validate-resource.ts';
+import { answerJson, mediaTypes } from '../answer.ts';
+import type { AppContext } from '../app-context.ts';
+import { endpoint, newRouter } from '../endpoint.ts';
+import { readQuery } from '../query.ts';
+import { bytesOf, requestBody } from '../request-body.ts';
+
+type Json = Readonly<Record<string, unknown>>;
+
+/** Objects inside one another: a resource of R4 in a parameter stays far below. */
+const maxDepth = 64;
+
+/** Issues that are answered; a resource with more has one thing wrong many times. */
+const mostIssues = 200;
+
+const modes = ['create', 'update', 'profile'] as const;
+
+/**
+ * `[type]/$validate` for the types that the service makes. The answer is 200 whatever was found.
+ * Source: http://hl7.org/fhir/R4/resource-operation-validate.html
+ */
+export function validateRoutes({ conformance, bodyLimitBytes }: AppContext): Router {
+  const router = newRouter();
+  let building: Promise<ValidateResource> | undefined;
+  const validator = () => {
+    building ??= createValidator(conformance).catch((error) => {
+      building = undefined;
+      throw error;
+    });
+    return building;
+  };
+  for (const type of checkedTypes) {
+    const handle = async (req: Request, res: Response) => {
+      const { resource, profile } = question(req);
+      const validate = await validator();
+      answerJson(res, 200, mediaTypes.fhir, outcome(validate(type, resource, profile), type));
+    };
+    endpoint(router, `/fhir/${type}/$validate`, { post: [requestBody(bodyLimitBytes), handle] });
+  }
+  return router;
+}
+
+/** The resource itself with the rest in the query, or Parameters. @throws RequestError BAD_REQUEST */
+function question(req: Request): { readonly resource: Json; readonly profile: string | undefined } {
+  const asked = new Map<string, unknown>(readQuery(req, ['mode', 'profile', '_format']));
+  const body = object(parseStrictJson(bytesOf(req), { maxDepth }));
+  let resource: unknown = body;
+  if (body.resourceType === 'Parameters') {
+    resource = undefined;
+    for (const entry of Array.isArray(body.parameter) ? (body.parameter as unknown[]) : []) {
+      const { name, resource: sent, valueCode, valueUri } = object(entry);
+      if (name !== 'resource' && name !== 'mode' && name !== 'profile') {
+        throw bad('There is an unknown parameter. Known here: resource, mode, profile.');
+      }
+      if (name === 'resource' ? resource !== undefined : asked.has(name))
+        throw bad(`The parameter ${name} is there twice.`);
+      if (name === 'resource') resource = sent;
+      else asked.set(name, name === 'mode' ? valueCode : valueUri);
+    }
+  }
+  const mode = asked.get('mode');
+  const profile = asked.get('profile');
+  if (mode !== undefined && !modes.some((one) => one === mode)) {
+    throw bad(`mode must be one of: ${modes.join(', ')}. Nothing that the service has made can be deleted.`);
+  }
+  if (profile !== undefined && typeof profile !== 'string') throw bad('profile must be a valueUri.');
+  if (mode === 'profile' && profile === undefined) throw bad('The mode profile needs a profile.');
+  if (resource === undefined) throw bad('There is no resource to check.');
+  return { resource: object(resource), profile };
+}
+
+function object(value: unknown): Json {
+  if (typeof value !== 'object' || value === null || Array.isArray(value)) throw bad('A resource was expected.');
+  return value as Json;
+}
+
+function bad(message: string): RequestError {
+  return new RequestError('BAD_REQUEST', message);
+}
+
+function outcome(found: readonly ValidationIssue[], type: string): OperationOutcome {
+  const allOk = { severity: 'information', type: 'informational', text: 'No faults were found.' } as const;
+  const more = { severity: 'information', type: 'incomplete', text: 'There are more faults than are listed.' } as const;
+  const issues = [
+    ...(found.some(({ severity }) => severity === 'error') ? [] : [{ ...allOk, expression: type }]),
+    ...[...found].sort((a, b) => rank[a.severity] - rank[b.severity]).slice(0, mostIssues),
+    ...(found.length > mostIssues ? [{ ...more, expression: type }] : []),
+  ];
+  return {
+    resourceType: 'OperationOutcome',
+    issue: issues.map(({ severity, type: code, text, expression }) => ({
+      severity,
+      code,
+      details: { text },
+      expression: [expression],
+    })),
+  };
+}
+
+const rank = { error: 0, warning: 1, information: 2 } as const;
