@@ -20,7 +20,7 @@ const maxDepth = 64;
 /** Issues that are answered; a resource with more has one thing wrong many times. */
 const mostIssues = 200;
 
-/** A Bundle is many times the exam that it was made from; those of the examples have up to half a megabyte. */
+/** A Bundle is many times the exam that it was made from; that of a foot drop has half a megabyte. */
 const bundleLimitBytes = 2 * 1024 * 1024;
 
 const modes = ['create', 'update', 'profile'] as const;
