@@ -23,13 +23,15 @@ export function keptTypes(): readonly KeptType[] {
     searchInclude: searchIncludesFor(type),
     searchRevInclude: searchRevIncludesFor(type),
     ...beyond[type],
-    operations: [
-      ...(checkedTypes.some((one) => one === type) ? [validate] : []),
-      ...(beyond[type]?.operations ?? []),
-    ],
+    operations: [...(checkedTypes.some((one) => one === type) ? [validate] : []), ...(beyond[type]?.operations ?? [])],
   }));
 }
 
 export const serverOperations: readonly ServerOperation[] = [
   { name: 'export', definition: 'http://hl7.org/fhir/uv/bulkdata/OperationDefinition/export' },
 ];
+
+/** Types that are answered inside others and can be checked, but are not kept by themselves. */
+export const onlyChecked = checkedTypes
+  .filter((type) => !searchedTypes.some((one) => one === type))
+  .map((type) => ({ type, operations: [validate] }));

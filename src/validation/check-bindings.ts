@@ -9,21 +9,51 @@ interface Place {
   readonly value: unknown;
 }
 
+/** Definition of a datatype; undefined for one that is not gone into. */
+export type DatatypeOf = (type: string) => StructureDefinition | undefined;
+
 /**
- * Elements of the type whose code is not in the value set that the definition requires. Bindings inside datatypes are
- * left to their own definition, which `structure` is then.
+ * Elements of the type whose code is not in the value set that the definition requires; with `datatypeOf` also those of
+ * the datatypes inside, by their own definitions, and bare values where a datatype is made of elements.
  */
 export function checkBindings(
   resource: Json,
-  { type, snapshot }: StructureDefinition,
+  structure: StructureDefinition,
+  codesOfSet: CodesOfSet,
+  datatypeOf: DatatypeOf = () => undefined,
+  at = structure.type,
+): readonly ValidationIssue[] {
+  const elements = structure.snapshot?.element ?? [];
+  const inside = elements.flatMap(({ path, type: types = [] }) =>
+    types.flatMap((type) => {
+      const datatype = path.includes('.') ? datatypeOf(type.code) : undefined;
+      if (datatype === undefined && type.code !== 'BackboneElement') return [];
+      return placesOf(resource, at, path.split('.').slice(1), { path, type: [type] }).flatMap((place) => {
+        if (!isObject(place.value)) return [noObject(place)];
+        return datatype === undefined ? [] : checkBindings(place.value, datatype, codesOfSet, datatypeOf, place.path);
+      });
+    }),
+  );
+  return [...inside, ...checkOwnBindings(resource, at, elements, codesOfSet)];
+}
+
+/** The validator of structure takes a bare value for an object without elements. */
+function noObject({ path }: Place): ValidationIssue {
+  return { severity: 'error', type: 'structure', text: 'An object was expected here.', expression: path };
+}
+
+function checkOwnBindings(
+  resource: Json,
+  at: string,
+  elements: readonly ElementDefinition[],
   codesOfSet: CodesOfSet,
 ): readonly ValidationIssue[] {
-  return (snapshot?.element ?? []).flatMap((element) => {
+  return elements.flatMap((element) => {
     const { binding, path } = element;
     if (binding?.strength !== 'required' || binding.valueSet === undefined) return [];
     const allowed = codesOfSet(binding.valueSet);
     if (allowed === undefined) return [];
-    return placesOf(resource, type, path.split('.').slice(1), element)
+    return placesOf(resource, at, path.split('.').slice(1), element)
       .filter(({ value }) => !isIn(value, allowed))
       .map(
         (place): ValidationIssue => ({

@@ -1,3 +1,4 @@
+import { nearestKey } from '../exam/faults/nearest-key.ts';
 import type { Codes } from '../terminology/hierarchy.ts';
 import { canonicalBase } from '../terminology/systems.ts';
 import { isObject, itemPath, itemsOf, type Json, type ValidationIssue } from './issue.ts';
@@ -26,7 +27,9 @@ function faultOf({ system, code, display }: Json, path: string, codes: Codes): r
   if (here === undefined || typeof code !== 'string') return [];
   const known = here.get(code);
   if (known === undefined) {
-    const text = 'The code is not in its code system, which is published here.';
+    const near = nearestKey(code, here.keys());
+    const hint = near === undefined ? '' : ` The nearest known code is ${near}.`;
+    const text = `The code is not in its code system, which is published here.${hint}`;
     return [{ severity: 'error', type: 'code-invalid', text, expression: path }];
   }
   if (display === undefined || display === known.display) return [];

@@ -6,7 +6,15 @@ import type { R4Definitions } from './r4-definitions.ts';
 type Validator = typeof import('@medplum/core');
 type Finding = ReturnType<Validator['validateResource']>[number];
 
-export type CheckStructure = (resource: Json, profile?: StructureDefinition) => readonly ValidationIssue[];
+/**
+ * @param wrongTarget how grave a reference to a type is that is not expected; HL7's own examples have one to a resource
+ * that may not be there, so that it is an error only where the target is at hand
+ */
+export type CheckStructure = (
+  resource: Json,
+  profile: StructureDefinition | undefined,
+  wrongTarget: 'error' | 'warning',
+) => readonly ValidationIssue[];
 
 /**
  * The check of structure, cardinality, patterns, slices and invariants, by the validator of @medplum/core. The package is
@@ -18,20 +26,23 @@ export async function structureChecker({ structures }: R4Definitions): Promise<C
     structures.map(amended) as unknown as Parameters<Validator['indexStructureDefinitionBundle']>[0],
   );
   const known = new Set(structures.map(({ type }) => type));
-  return (resource, profile) => {
+  return (resource, profile, wrongTarget) => {
     const { checked, indexes, left } = withoutUnknown(resource, known);
     return [
       ...left,
-      ...run(validator, checked, profile && amended(profile)).map((finding) => issueOf(finding, checked, indexes)),
+      ...run(validator, checked, profile && amended(profile))
+        .filter((finding) => !isOfUnknownTarget(finding))
+        .map((finding) => issueOf(finding, checked, indexes, wrongTarget)),
     ];
   };
 }
 
 /**
- * R4 prints this invariant of RiskAssessment for a probability that is there; without one it gives neither true nor false,
- * which the validator takes for a breach. HL7's own examples hold such predictions.
+ * R4 prints these invariants, of RiskAssessment and Bundle, for a probability and a `fullUrl` that are there; without one
+ * they give neither true nor false, which the validator takes for a breach. HL7's own examples leave them out.
  */
 const amendments: Readonly<Record<string, (printed: string) => string>> = {
+  'bdl-8': (printed) => `fullUrl.empty() or (${printed})`,
   'ras-2': (printed) => `probability.empty() or (${printed})`,
 };
 
@@ -101,11 +112,20 @@ function withoutUnknown(
   return { checked: kept.length === 0 ? rest : { ...rest, contained: kept }, indexes, left };
 }
 
+const expectedTargets = /^Invalid reference: got ".*", expected (".*")$/s;
+
+/** The validator takes whatever stands before the first slash for the type, of `urn:` and `https:` as well. */
+function isOfUnknownTarget({ details }: Finding): boolean {
+  const said = details?.text ?? '';
+  return expectedTargets.test(said) && !/^Invalid reference: got "[A-Z][A-Za-z]*",/.test(said);
+}
+
 /** What the validator found, without the values that it repeats, and with its place as FHIRPath. */
 function issueOf(
   { severity, code, details, diagnostics, expression }: Finding,
   resource: Json,
   indexes: readonly number[],
+  wrongTarget: 'error' | 'warning',
 ): ValidationIssue {
   const root = String(resource.resourceType);
   const said = details?.text ?? diagnostics ?? '';
@@ -121,9 +141,10 @@ function issueOf(
     const text = `There is no element of this name here: ${echoedName(extra)}.`;
     return { ...issue, text, expression: fhirPath(path(place.slice(0, -extra.length - 1)), root) };
   }
-  const [, targets] = /^Invalid reference: got .*, expected (".*")$/s.exec(said) ?? [];
+  const [, targets] = expectedTargets.exec(said) ?? [];
   const text = targets === undefined ? said : `The reference goes to another type than expected: ${targets}.`;
-  return { ...issue, text: quoteless(text), expression: fhirPath(path(place), root) };
+  const found = { ...issue, text: quoteless(text), expression: fhirPath(path(place), root) };
+  return targets === undefined ? found : { ...found, severity: wrongTarget };
 }
 
 /** The validator's messages about conflicting choices repeat names, which may be anything. */

@@ -4,7 +4,7 @@ import { dirname, join } from 'node:path';
 import { gunzipSync } from 'node:zlib';
 import type { CodeSystem, CodeSystemConcept, ElementDefinition, StructureDefinition, ValueSet } from 'fhir/r4.js';
 
-/** The types that the service makes, and so can check. */
+/** The types that the service makes or serves, and so can check. */
 export const checkedTypes = [
   'Observation',
   'ClinicalImpression',
@@ -12,6 +12,10 @@ export const checkedTypes = [
   'ServiceRequest',
   'Provenance',
   'Device',
+  'Measure',
+  'MeasureReport',
+  'Composition',
+  'Bundle',
 ] as const;
 export type CheckedType = (typeof checkedTypes)[number];
 
@@ -19,7 +23,7 @@ export type CheckedType = (typeof checkedTypes)[number];
 export interface R4Definitions {
   /** Definitions of those types and of every datatype inside them, with what a check reads of each element. */
   readonly structures: readonly StructureDefinition[];
-  /** Codes of the value sets with a required binding, by address without version; those without a list are left out. */
+  /** Codes of the value sets with a required binding, by address without version, each bare and as `system|code`; sets without a list are left out. */
   readonly codes: Readonly<Record<string, readonly string[]>>;
 }
 
@@ -41,7 +45,9 @@ export function extractR4Definitions(): R4Definitions {
     return existsSync(file) ? JSON.parse(readFileSync(file, 'utf8')) : undefined;
   };
   const structures = new Map<string, StructureDefinition>();
-  const wanted = new Set<string>(['Resource', 'DomainResource', 'Element', 'BackboneElement', ...checkedTypes]);
+  // A rule of the Bundle asks whether its first entry is a MessageHeader, and a response in it has an OperationOutcome.
+  const inRules = ['Resource', 'DomainResource', 'Element', 'BackboneElement', 'MessageHeader', 'OperationOutcome'];
+  const wanted = new Set<string>([...inRules, ...checkedTypes]);
   // A set may grow while it is gone through.
   for (const type of wanted) {
     const definition = read<StructureDefinition>(`StructureDefinition-${type}`);
@@ -92,7 +98,7 @@ function codesOf(
   for (const { system = '', concept, filter } of valueSet?.compose?.include ?? []) {
     const listed = concept ?? systemOf(system)?.concept;
     if (listed === undefined || filter !== undefined) return undefined;
-    codes.push(...flat(listed));
+    codes.push(...flat(listed).flatMap((code) => [code, `${system}|${code}`]));
   }
   return codes.length === 0 ? undefined : codes;
 }

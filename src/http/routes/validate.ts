@@ -1,9 +1,10 @@
 import type { Request, Response, Router } from 'express';
 import type { OperationOutcome } from 'fhir/r4.js';
 import { parseStrictJson } from '../../exam/strict-json.ts';
-import { RequestError } from '../../kernel/errors.ts';
+import { NotFoundError, RequestError } from '../../kernel/errors.ts';
+import { searchedTypes } from '../../search/parameters.ts';
 import type { ValidationIssue } from '../../validation/issue.ts';
-import { checkedTypes } from '../../validation/r4-definitions.ts';
+import { type CheckedType, checkedTypes } from '../../validation/r4-definitions.ts';
 import { createValidator, type ValidateResource } from '../../validation/validate-resource.ts';
 import { answerJson, mediaTypes } from '../answer.ts';
 import type { AppContext } from '../app-context.ts';
@@ -19,13 +20,17 @@ const maxDepth = 64;
 /** Issues that are answered; a resource with more has one thing wrong many times. */
 const mostIssues = 200;
 
+/** A Bundle is many times the exam that it was made from; that of a foot drop has half a megabyte. */
+const bundleLimitBytes = 2 * 1024 * 1024;
+
 const modes = ['create', 'update', 'profile'] as const;
 
 /**
- * `[type]/$validate` for the types that the service makes. The answer is 200 whatever was found.
+ * `[type]/$validate` and `[type]/[id]/$validate` for the types that the service makes or serves. The answer is 200
+ * whatever was found. With an id, what is kept is checked where no resource is sent.
  * Source: http://hl7.org/fhir/R4/resource-operation-validate.html
  */
-export function validateRoutes({ conformance, bodyLimitBytes }: AppContext): Router {
+export function validateRoutes({ conformance, resources, bodyLimitBytes }: AppContext): Router {
   const router = newRouter();
   let building: Promise<ValidateResource> | undefined;
   const validator = () => {
@@ -37,17 +42,37 @@ export function validateRoutes({ conformance, bodyLimitBytes }: AppContext): Rou
   };
   for (const type of checkedTypes) {
     const handle = async (req: Request, res: Response) => {
-      const { resource, profile } = question(req);
+      const { resource: sent, profile } = question(req);
+      const { id } = req.params;
+      const resource = sent ?? (typeof id === 'string' ? await kept(type, id) : undefined);
+      if (resource === undefined) throw bad('A resource was expected.');
       const validate = await validator();
-      answerJson(res, 200, mediaTypes.fhir, outcome(validate(type, resource, profile), type));
+      const found = validate(type, resource, profile);
+      const isOther = sent !== undefined && id !== undefined && sent.id !== id;
+      answerJson(res, 200, mediaTypes.fhir, outcome(isOther ? [otherId(type), ...found] : found, type));
     };
-    endpoint(router, `/fhir/${type}/$validate`, { post: [requestBody(bodyLimitBytes), handle] });
+    const limitBytes = type === 'Bundle' ? Math.max(bodyLimitBytes, bundleLimitBytes) : bodyLimitBytes;
+    const post = [requestBody(limitBytes), handle];
+    endpoint(router, `/fhir/${type}/$validate`, { post });
+    endpoint(router, `/fhir/${type}/:id/$validate`, { post });
   }
+  async function kept(type: CheckedType, id: string): Promise<Json> {
+    const searched = searchedTypes.find((one) => one === type);
+    const found = searched && (await resources.read(searched, id));
+    if (found === undefined) throw new NotFoundError(`There is no ${type} with this id.`);
+    return JSON.parse(found.json);
+  }
+
   return router;
 }
 
+function otherId(type: CheckedType): ValidationIssue {
+  const text = 'The resource must have the id that the address has.';
+  return { severity: 'error', type: 'invalid', text, expression: `${type}.id` };
+}
+
 /** The resource itself with the rest in the query, or Parameters. @throws RequestError BAD_REQUEST */
-function question(req: Request): { readonly resource: Json; readonly profile: string | undefined } {
+function question(req: Request): { readonly resource: Json | undefined; readonly profile: string | undefined } {
   const asked = new Map<string, unknown>(readQuery(req, ['mode', 'profile', '_format']));
   const body = object(parseStrictJson(bytesOf(req), { maxDepth }));
   let resource: unknown = body;
@@ -71,8 +96,7 @@ function question(req: Request): { readonly resource: Json; readonly profile: st
   }
   if (profile !== undefined && typeof profile !== 'string') throw bad('profile must be a valueUri.');
   if (mode === 'profile' && profile === undefined) throw bad('The mode profile needs a profile.');
-  if (resource === undefined) throw bad('There is no resource to check.');
-  return { resource: object(resource), profile };
+  return { resource: resource === undefined ? undefined : object(resource), profile };
 }
 
 function object(value: unknown): Json {
