@@ -1,23 +1,30 @@
+import { setImmediate } from 'node:timers/promises';
 import { isObject, type Json, type ValidationIssue } from './issue.ts';
 
 /** What a resource of an entry is checked by; `inBundle` has the type of each entry by its `fullUrl`. */
-export type CheckEntry = (resource: Json, inBundle: ReadonlyMap<string, string>) => readonly ValidationIssue[];
+export type CheckEntry = (resource: Json, inBundle: ReadonlyMap<string, string>) => Promise<readonly ValidationIssue[]>;
 
-/** What the resources of the entries have wrong, each told at its place in the Bundle. */
-export function checkEntries(bundle: Json, check: CheckEntry): readonly ValidationIssue[] {
+/**
+ * What the resources of the entries have wrong, each told at its place in the Bundle. Some ten milliseconds an entry, so
+ * that others get their turn after each.
+ */
+export async function checkEntries(bundle: Json, check: CheckEntry): Promise<readonly ValidationIssue[]> {
   const entries = entriesOf(bundle);
   const inBundle = new Map<string, string>();
   for (const { fullUrl, resource } of entries) {
     if (typeof fullUrl === 'string' && isTyped(resource)) inBundle.set(fullUrl, resource.resourceType);
   }
-  return entries.flatMap(({ resource }, index) => {
-    if (!isTyped(resource)) return [];
+  const issues: ValidationIssue[] = [];
+  for (const [index, { resource }] of entries.entries()) {
+    if (!isTyped(resource)) continue;
     const { resourceType } = resource;
-    return check(resource, inBundle).map((issue) => {
+    for (const issue of await check(resource, inBundle)) {
       const rest = issue.expression.startsWith(resourceType) ? issue.expression.slice(resourceType.length) : '';
-      return { ...issue, expression: `Bundle.entry[${index}].resource${rest}` };
-    });
-  });
+      issues.push({ ...issue, expression: `Bundle.entry[${index}].resource${rest}` });
+    }
+    await setImmediate();
+  }
+  return issues;
 }
 
 /**

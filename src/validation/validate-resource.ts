@@ -4,7 +4,7 @@ import { expandValueSet } from '../terminology/expand.ts';
 import { type Codes, indexCodes } from '../terminology/hierarchy.ts';
 import type { ConformanceResources } from '../terminology/load.ts';
 import { type CodesOfSet, checkBindings } from './check-bindings.ts';
-import { bundleAlone, checkEntries, isInsideEntry, withTypedReferences } from './check-bundle.ts';
+import { bundleAlone, type CheckEntry, checkEntries, isInsideEntry, withTypedReferences } from './check-bundle.ts';
 import { checkOwnCodes } from './check-own-codes.ts';
 import { checkReferences } from './check-references.ts';
 import { structureChecker } from './check-structure.ts';
@@ -16,7 +16,7 @@ export type ValidateResource = (
   type: CheckedType,
   resource: Json,
   profile: string | undefined,
-) => readonly ValidationIssue[];
+) => Promise<readonly ValidationIssue[]>;
 
 const hl7Base = 'http://hl7.org/fhir/StructureDefinition/';
 
@@ -37,12 +37,12 @@ export async function createValidator(conformance: ConformanceResources): Promis
     const found = ofR4.get(code);
     return found?.kind === 'complex-type' && found.abstract === false ? found : undefined;
   };
-  const check = (
+  const check = async (
     type: CheckedType,
     resource: Json,
     profile?: string,
     inBundle?: ReadonlyMap<string, string>,
-  ): readonly ValidationIssue[] => {
+  ): Promise<readonly ValidationIssue[]> => {
     if (resource.resourceType !== type) {
       return [{ severity: 'error', type: 'invalid', text: `The resource is no ${type}.`, expression: type }];
     }
@@ -67,11 +67,11 @@ export async function createValidator(conformance: ConformanceResources): Promis
     ];
     return once([
       ...(type === 'Bundle' ? structural.filter((issue) => !isInsideEntry(issue)) : structural),
-      ...(type === 'Bundle' ? checkEntries(resource, checkEntry) : checkReferences(resource, inBundle)),
+      ...(type === 'Bundle' ? await checkEntries(resource, checkEntry) : checkReferences(resource, inBundle)),
       ...named.issues,
     ]);
   };
-  const checkEntry = (resource: Json, inBundle: ReadonlyMap<string, string>): readonly ValidationIssue[] => {
+  const checkEntry: CheckEntry = async (resource, inBundle) => {
     const type = checkedTypes.find((one) => one === resource.resourceType);
     if (type !== undefined) return check(type, resource, undefined, inBundle);
     const text = 'Resources of this type are not checked.';

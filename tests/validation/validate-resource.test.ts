@@ -7,6 +7,7 @@ import { createExamSteps } from '../../src/context.ts';
 import { bundleForms, bundleTypes } from '../../src/fhir/bundle-forms.ts';
 import { loadConformance } from '../../src/terminology/load.ts';
 import { systems } from '../../src/terminology/systems.ts';
+import type { ValidationIssue } from '../../src/validation/issue.ts';
 import { type CheckedType, checkedTypes } from '../../src/validation/r4-definitions.ts';
 import { createValidator, type ValidateResource } from '../../src/validation/validate-resource.ts';
 import { exampleExam, exampleNames } from '../support/example-exam.ts';
@@ -20,9 +21,11 @@ beforeAll(async () => {
   validate = await createValidator(loadConformance(root));
 });
 
-const errors = (resource: Json, profile?: string) =>
-  validate(resource.resourceType as CheckedType, resource, profile).filter(({ severity }) => severity === 'error');
-const places = (resource: Json) => errors(resource).map(({ expression }) => expression);
+async function errors(resource: Json, profile?: string): Promise<readonly ValidationIssue[]> {
+  const issues = await validate(resource.resourceType as CheckedType, resource, profile);
+  return issues.filter(({ severity }) => severity === 'error');
+}
+const places = async (resource: Json) => (await errors(resource)).map(({ expression }) => expression);
 
 // HL7's own examples of R4, in the package hl7.fhir.r4.examples.
 const exampleFiles = readdirSync(hl7Folder).filter((file) => checkedTypes.some((type) => file.startsWith(`${type}-`)));
@@ -42,28 +45,28 @@ const inForm = (bundle: Bundle, form: (typeof bundleTypes)[number]): Json =>
 describe('no fault is found', () => {
   it.each(checkedTypes)(
     'in the examples that HL7 has of %s',
-    (type) => {
+    async (type) => {
       const files = exampleFiles.filter((file) => file.startsWith(`${type}-`) && file !== brokenExample);
       expect(files.length).toBeGreaterThan(0);
-      for (const file of files) expect(errors(example(file)), file).toEqual([]);
+      for (const file of files) expect(await errors(example(file)), file).toEqual([]);
     },
     60_000,
   );
 
   it.each(bundleTypes)(
     'in the Bundles that are made, as a %s',
-    (form) => {
+    async (form) => {
       for (const bundle of made) {
-        expect(validate('Bundle', inForm(bundle, form), undefined)).toEqual([]);
+        expect(await validate('Bundle', inForm(bundle, form), undefined)).toEqual([]);
       }
     },
     60_000,
   );
 
-  it('in the Measures that are shipped', () => {
+  it('in the Measures that are shipped', async () => {
     const folder = `${root}/profiles/measures`;
     for (const file of readdirSync(folder)) {
-      expect(errors(JSON.parse(readFileSync(`${folder}/${file}`, 'utf8'))), file).toEqual([]);
+      expect(await errors(JSON.parse(readFileSync(`${folder}/${file}`, 'utf8'))), file).toEqual([]);
     }
   });
 });
@@ -78,9 +81,9 @@ describe('a changed example of HL7', () => {
     );
   const nameOf = (path: string) => path.slice(path.indexOf('.') + 1);
 
-  it('lacks an element that the definition requires', () => {
-    fc.assert(
-      fc.property(anyExample, fc.nat(), (original, pick) => {
+  it('lacks an element that the definition requires', async () => {
+    await fc.assert(
+      fc.asyncProperty(anyExample, fc.nat(), async (original, pick) => {
         const resource = structuredClone(original);
         const required = elementsOf(resource.resourceType).filter(
           ({ min = 0, path }) => min > 0 && nameOf(path) in resource,
@@ -88,15 +91,15 @@ describe('a changed example of HL7', () => {
         const element = required[pick % required.length];
         fc.pre(element !== undefined);
         delete resource[nameOf(element?.path ?? '')];
-        expect(places(resource)).toContain(element?.path);
+        expect(await places(resource)).toContain(element?.path);
       }),
       { numRuns: 60 },
     );
   }, 60_000);
 
-  it('has an element of another type', () => {
-    fc.assert(
-      fc.property(anyExample, fc.nat(), (original, pick) => {
+  it('has an element of another type', async () => {
+    await fc.assert(
+      fc.asyncProperty(anyExample, fc.nat(), async (original, pick) => {
         const resource = structuredClone(original);
         const present = elementsOf(resource.resourceType).filter(
           ({ path }) => nameOf(path) in resource && !['id', 'contained', 'extension'].includes(nameOf(path)),
@@ -107,31 +110,33 @@ describe('a changed example of HL7', () => {
         // No element at the top of these types is a number.
         resource[name] = Array.isArray(resource[name]) ? [4711] : 4711;
         const expected = [element?.path, `${element?.path}[0]`];
-        expect(places(resource).some((place) => expected.some((one) => one && place.startsWith(one)))).toBe(true);
+        expect((await places(resource)).some((place) => expected.some((one) => one && place.startsWith(one)))).toBe(
+          true,
+        );
       }),
       { numRuns: 60 },
     );
   }, 60_000);
 
-  it('has an element that its type does not know', () => {
-    fc.assert(
-      fc.property(anyExample, fc.stringMatching(/^[a-z]{3,8}$/), fc.boolean(), (resource, name, isDeep) => {
+  it('has an element that its type does not know', async () => {
+    await fc.assert(
+      fc.asyncProperty(anyExample, fc.stringMatching(/^[a-z]{3,8}$/), fc.boolean(), async (resource, name, isDeep) => {
         const key = `${name}Zz`;
         const meta = { ...(resource.meta as Json | undefined), ...(isDeep && { [key]: 'x' }) };
         const changed = isDeep ? { ...resource, meta } : { ...resource, [key]: 'x' };
-        expect(places(changed)).toContain(isDeep ? `${resource.resourceType}.meta` : resource.resourceType);
+        expect(await places(changed)).toContain(isDeep ? `${resource.resourceType}.meta` : resource.resourceType);
       }),
       { numRuns: 60 },
     );
   }, 60_000);
 
-  it('has a code that a datatype inside does not take', () => {
+  it('has a code that a datatype inside does not take', async () => {
     const resource = example('Observation-example.json');
     Object.assign(resource, {
       valueQuantity: { value: 1, comparator: '~' },
       identifier: [{ use: 'mine', value: '1' }],
     });
-    expect(places(resource)).toEqual(
+    expect(await places(resource)).toEqual(
       expect.arrayContaining(['Observation.value.comparator', 'Observation.identifier[0].use']),
     );
   });
@@ -145,46 +150,46 @@ describe('inside a Bundle', () => {
   };
   const transaction = () => inForm(made[0] as Bundle, 'transaction');
 
-  it('a fault is told at its entry', () => {
+  it('a fault is told at its entry', async () => {
     const bundle = transaction();
     const { index, resource } = entryOf(bundle, 'ServiceRequest');
     delete resource.intent;
-    expect(places(bundle)).toEqual([`Bundle.entry[${index}].resource.intent`]);
+    expect(await places(bundle)).toEqual([`Bundle.entry[${index}].resource.intent`]);
   });
 
-  it('a reference must lead to an entry', () => {
+  it('a reference must lead to an entry', async () => {
     const bundle = transaction();
     const { index, resource } = entryOf(bundle, 'RiskAssessment');
     resource.basis = [{ reference: 'urn:uuid:00000000-0000-4000-8000-000000000000' }];
-    expect(places(bundle)).toEqual([`Bundle.entry[${index}].resource.basis[0].reference`]);
+    expect(await places(bundle)).toEqual([`Bundle.entry[${index}].resource.basis[0].reference`]);
   });
 
-  it('a reference must lead to an entry of a type that is expected', () => {
+  it('a reference must lead to an entry of a type that is expected', async () => {
     const bundle = transaction();
     const { index, resource, entries } = entryOf(bundle, 'RiskAssessment');
     const device = entries.find((one) => one.resource.resourceType === 'Device');
     resource.subject = { reference: device?.fullUrl };
-    expect(places(bundle)).toContain(`Bundle.entry[${index}].resource.subject`);
+    expect(await places(bundle)).toContain(`Bundle.entry[${index}].resource.subject`);
   });
 
-  it('two entries may not have one address', () => {
-    expect(errors(example(brokenExample)).map(({ text }) => text)).toEqual([expect.stringContaining('bdl-7')]);
+  it('two entries may not have one address', async () => {
+    expect((await errors(example(brokenExample))).map(({ text }) => text)).toEqual([expect.stringContaining('bdl-7')]);
     const bundle = inForm(made[0] as Bundle, 'collection');
     const entries = bundle.entry as { fullUrl: string }[];
     Object.assign(entries[1] ?? {}, { fullUrl: entries[0]?.fullUrl });
-    expect(errors(bundle).map(({ text }) => text)).toContainEqual(expect.stringContaining('bdl-7'));
+    expect((await errors(bundle)).map(({ text }) => text)).toContainEqual(expect.stringContaining('bdl-7'));
   }, 30_000);
 });
 
-it('names the nearest code that is known', () => {
+it('names the nearest code that is known', async () => {
   const resource = example('Observation-example.json');
   resource.bodySite = { coding: [{ system: systems.bodySite, code: 'footz' }] };
-  const [fault] = errors(resource);
+  const [fault] = await errors(resource);
   expect(fault?.expression).toBe('Observation.bodySite.coding[0]');
   expect(fault?.text).toMatch(/The nearest known code is [a-z-]+\.$/);
 });
 
-it('finds a contained resource that is not there', () => {
+it('finds a contained resource that is not there', async () => {
   const resource = { ...example('Observation-example.json'), specimen: { reference: '#none' } };
-  expect(places(resource)).toEqual(['Observation.specimen.reference']);
+  expect(await places(resource)).toEqual(['Observation.specimen.reference']);
 });

@@ -47,7 +47,7 @@ export function validateRoutes({ conformance, resources, bodyLimitBytes }: AppCo
       const resource = sent ?? (typeof id === 'string' ? await kept(type, id) : undefined);
       if (resource === undefined) throw bad('A resource was expected.');
       const validate = await validator();
-      const found = validate(type, resource, profile);
+      const found = await validate(type, resource, profile);
       const isOther = sent !== undefined && id !== undefined && sent.id !== id;
       answerJson(res, 200, mediaTypes.fhir, outcome(isOther ? [otherId(type), ...found] : found, type));
     };
