@@ -30,12 +30,14 @@ export interface ServerOperation {
  * @param resourceTypes        the conformance types, which can be read by id and searched by `url`
  * @param kept                 the types made from examinations and those that analysts add
  * @param operations           those of the whole server
+ * @param checked              types that are only checked, by these operations
  */
 export function capabilityStatement(
   software: { readonly version: string; readonly releaseDate: string },
   resourceTypes: readonly string[],
   kept: readonly KeptType[],
   operations: readonly ServerOperation[],
+  checked: readonly { readonly type: string; readonly operations: readonly ServerOperation[] }[],
 ): CapabilityStatement {
   return {
     resourceType: 'CapabilityStatement',
@@ -57,7 +59,14 @@ export function capabilityStatement(
         mode: 'server',
         documentation:
           'Findings, impressions and proposals of examinations, and the published profiles, value sets and code systems. Examinations are posted to /exams, outside the FHIR base, and answered with a transaction Bundle.',
-        resource: [...kept.map(keptResource), ...[...resourceTypes].sort().map(conformanceResource)],
+        resource: [
+          ...kept.map(keptResource),
+          ...checked.map((one) => ({
+            type: one.type as 'Bundle',
+            operation: one.operations.map((each) => ({ ...each })),
+          })),
+          ...[...resourceTypes].sort().map(conformanceResource),
+        ],
         operation: operations.map(({ name, definition }) => ({ name, definition })),
       },
     ],

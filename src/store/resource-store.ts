@@ -1,20 +1,22 @@
 import sql, { empty, join, type Sql } from 'sql-template-tag';
 import { ConflictError } from '../kernel/errors.ts';
 import type { SearchQuery } from '../search/query.ts';
-import type { Engine, Session } from './engine.ts';
+import type { Engine } from './engine.ts';
 import { ChunkCache } from './index/chunk-cache.ts';
 import { bitsOfPart, partsOfBatch } from './index/layout.ts';
 import { lineOf, servedLine } from './index/lines.ts';
 import { isStoredType, numberOfType, type StoredType } from './index/stored-types.ts';
 import { type IndexTools, writeBatch } from './index/write-batch.ts';
-import type {
-  HistoryQuery,
-  ResourceRepository,
-  SearchResult,
-  StoredResource,
-  StreamQuery,
-} from './resource-repository.ts';
-import { countMatches, matchingParts, type Position, pageByDate, pageByResource } from './search/find-matches.ts';
+import type { HistoryQuery, ResourceRepository, SearchResult, StreamQuery } from './resource-repository.ts';
+import {
+  countMatches,
+  matchingParts,
+  type Page,
+  type Position,
+  pageByDate,
+  pageByResource,
+  rowsAt,
+} from './search/find-matches.ts';
 import { includedKeys } from './search/includes.ts';
 import { planFilters } from './search/plan.ts';
 import { streamExams } from './stream-exams.ts';
@@ -44,22 +46,16 @@ export function createResourceStore(
   async function search(query: SearchQuery, from?: Position): Promise<SearchResult> {
     const filters = await planFilters(planTools, query);
     const parts = await matchingParts(session, tools.parameters, query, filters);
-    const page =
+    const page: Page =
       query.count === 0
-        ? { keys: [] }
+        ? { rows: [] }
         : await (query.sort.by === 'date' ? pageByDate : pageByResource)(session, parts, query, from);
     const total = await totalOf(query, parts, from);
-    const matches = await resourcesAt(session, page.keys, cache);
-    const keys = await includedKeys(
-      { session, parameters: tools.parameters, search },
-      query,
-      page.keys,
-      matches,
-      mostIncluded,
-    );
+    const matches = await opened(page.rows);
+    const keys = await includedKeys({ session, parameters: tools.parameters, search }, query, page.rows, mostIncluded);
     return {
       matches,
-      included: await resourcesAt(session, keys, cache),
+      included: await opened(await rowsAt(session, keys)),
       ...(total === undefined ? {} : { total }),
       ...(page.next === undefined ? {} : { next: page.next }),
     };
@@ -145,20 +141,4 @@ function streamSql({ type, since, until }: StreamQuery): Sql {
     ...(until === undefined ? [] : [sql`updated <= ${until}`]),
   ];
   return sql`SELECT ${versionColumns} FROM resource WHERE ${join(conditions, ' AND ')} ORDER BY updated, key`;
-}
-
-/** Resources in the order of their keys as given. */
-async function resourcesAt(session: Session, keys: readonly number[], cache: ChunkCache): Promise<StoredResource[]> {
-  if (keys.length === 0) return [];
-  const rows = await session.all<VersionRow & { readonly key: number }>(
-    session.dialect === 'postgres'
-      ? sql`SELECT key, ${versionColumns} FROM resource WHERE key = ANY (${keys}::bigint[])`
-      : sql`SELECT key, ${versionColumns} FROM resource WHERE key IN (SELECT value FROM json_each(${JSON.stringify(keys)}))`,
-  );
-  const byKey = new Map(rows.map((row) => [row.key, row]));
-  return openVersions(
-    session,
-    keys.flatMap((key) => byKey.get(key) ?? []),
-    cache,
-  );
 }

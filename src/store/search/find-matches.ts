@@ -4,6 +4,7 @@ import type { Session } from '../engine.ts';
 import { bitsOfPart, type ParameterIds } from '../index/layout.ts';
 import { numberOfType, type StoredType } from '../index/stored-types.ts';
 import { present } from '../index/tokens.ts';
+import type { VersionRow } from '../versions.ts';
 import { keysIn } from './keys.ts';
 import { type MaskFilter, maskOf, type PlannedFilter } from './plan.ts';
 
@@ -14,8 +15,13 @@ export interface Position {
   readonly key: number;
 }
 
+/** A match with where its content lies. */
+export interface MatchRow extends VersionRow {
+  readonly key: number;
+}
+
 export interface Page {
-  readonly keys: readonly number[];
+  readonly rows: readonly MatchRow[];
   /** Absent on the last page. */
   readonly next?: Position;
 }
@@ -74,14 +80,14 @@ async function startOf(session: Session, anyParam: number, filters: readonly Pla
   const isSingle = ({ params, ids }: TokensFilter) => params.length * ids.length === 1;
   const [only] = candidates;
   if (candidates.length === 1 && only !== undefined && isSingle(only)) return { filter: only, ...postingsOfOne(only) };
+  const counts = await countUpToFew(session, candidates);
   let best: TokensFilter | undefined;
   let fewest = fewRows;
-  for (const candidate of candidates) {
-    const rows = await countUpTo(session, candidate, fewest);
-    if (rows < fewest || (best === undefined && isSingle(candidate))) {
-      best = candidate;
-      fewest = Math.min(rows, fewest);
-    }
+  for (const [index, candidate] of candidates.entries()) {
+    const rows = counts[index] ?? fewRows;
+    if (rows >= fewest && (best !== undefined || !isSingle(candidate))) continue;
+    best = candidate;
+    fewest = Math.min(rows, fewest);
   }
   if (best === undefined) return { filter: undefined, ...everything };
   if (isSingle(best)) return { filter: best, ...postingsOfOne(best) };
@@ -104,12 +110,20 @@ function postingsOf(param: number, token: number): Omit<Start, 'filter'> {
   return { rows: sql`posting`, conditions: [sql`d.param = ${param} AND d.token = ${token}`] };
 }
 
-async function countUpTo(session: Session, filter: TokensFilter, most: number): Promise<number> {
-  const [row] = await session.all<{ rows: number }>(
-    sql`SELECT count(*) AS rows FROM (SELECT 1 FROM posting WHERE ${areOf(filter)} LIMIT ${most}) AS few`,
-  );
-  return row?.rows ?? 0;
+/** Rows of each filter, counted no further than the fewest of those before it. */
+async function countUpToFew(session: Session, filters: readonly TokensFilter[]): Promise<readonly number[]> {
+  if (filters.length === 0) return [];
+  const names = filters.map((_, index) => raw(`c${index}`));
+  const counts = filters.map((filter, index) => {
+    const most = index === 0 ? sql`${fewRows}` : sql`(SELECT rows FROM ${names[index - 1] as Sql})`;
+    return sql`${names[index] as Sql} AS (SELECT count(*) AS rows FROM (SELECT 1 FROM posting WHERE ${areOf(filter)} LIMIT ${most}) AS few)`;
+  });
+  const each = names.map((name) => sql`(SELECT rows FROM ${name}) AS ${name}`);
+  const [row] = await session.all<Record<string, number>>(sql`WITH ${join(counts)} SELECT ${join(each)}`);
+  return Object.values(row ?? {});
 }
+
+const matchColumns = sql`r.key, r.type, r.id, r.version, r.updated, r.chunk, r.slot`;
 
 /** One page in the order of the clinical date; the resources of one part follow each other in the order of their exam. */
 export async function pageByDate(
@@ -128,17 +142,30 @@ export async function pageByDate(
         : sql`AND (d.moment, d.part) >= (${from.value}, ${fromPart})`;
   const order = isDown ? sql`ORDER BY moment DESC, part DESC` : sql`ORDER BY moment, part`;
   // Each row holds a match at least, but the first may hold only such as the page before has shown.
-  const rows = await session.all<{ moment: number; part: number; m: number }>(
+  const found = await session.all<{ moment: number; part: number; m: number }>(
     sql`${parts.query(after, order)} LIMIT ${count + 2}`,
   );
-  const found = rows.flatMap(({ moment, part, m }) =>
-    keysIn(part, m)
-      .filter((key) => part !== fromPart || key > (from?.key ?? -1))
-      .map((key) => ({ value: moment, key })),
+  const keys = found.flatMap(({ part, m }) =>
+    keysIn(part, m).filter((key) => part !== fromPart || key > (from?.key ?? -1)),
   );
-  const page = found.slice(0, count);
+  const moments = new Map(found.map(({ part, moment }) => [part, moment]));
+  const page = keys.slice(0, count);
   const last = page.at(-1);
-  return { keys: page.map(({ key }) => key), ...(found.length > count && last !== undefined ? { next: last } : {}) };
+  const rows = await rowsAt(session, page);
+  if (keys.length <= count || last === undefined) return { rows };
+  return { rows, next: { value: moments.get(Math.floor(last / bitsOfPart)) as number, key: last } };
+}
+
+/** The resources of these keys, in their order. */
+export async function rowsAt(session: Session, keys: readonly number[]): Promise<MatchRow[]> {
+  if (keys.length === 0) return [];
+  const rows = await session.all<MatchRow>(
+    session.dialect === 'postgres'
+      ? sql`SELECT ${matchColumns} FROM resource AS r WHERE r.key = ANY (${keys}::bigint[])`
+      : sql`SELECT ${matchColumns} FROM resource AS r WHERE r.key IN (SELECT value FROM json_each(${JSON.stringify(keys)}))`,
+  );
+  const byKey = new Map(rows.map((row) => [row.key, row]));
+  return keys.flatMap((key) => byKey.get(key) ?? []);
 }
 
 /** Written out, since SQLite takes a bound number for a fraction and would divide accordingly. */
@@ -160,13 +187,14 @@ export async function pageByResource(
         ? sql`AND (${column}, r.key) < (${from.value}, ${from.key})`
         : sql`AND (${column}, r.key) > (${from.value}, ${from.key})`;
   const order = isDown ? sql`ORDER BY ${column} DESC, r.key DESC` : sql`ORDER BY ${column}, r.key`;
-  const rows = await session.all<{ value: number | string; key: number }>(
-    sql`SELECT ${column} AS value, r.key AS key FROM resource AS r JOIN (${parts.query(empty, empty)}) AS p ON p.part = r.key / ${bits}
+  const rows = await session.all<MatchRow>(
+    sql`SELECT ${matchColumns} FROM resource AS r JOIN (${parts.query(empty, empty)}) AS p ON p.part = r.key / ${bits}
         WHERE r.type = ${numberOfType(type as StoredType)} AND ((p.m >> (CAST(r.key % ${bits} AS integer))) & 1) = 1 ${after} ${order} LIMIT ${count + 1}`,
   );
   const page = rows.slice(0, count);
   const last = page.at(-1);
-  return { keys: page.map(({ key }) => key), ...(rows.length > count && last !== undefined ? { next: last } : {}) };
+  if (rows.length <= count || last === undefined) return { rows: page };
+  return { rows: page, next: { value: sort.by === '_id' ? last.id : last.updated, key: last.key } };
 }
 
 /**

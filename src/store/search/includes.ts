@@ -4,7 +4,8 @@ import type { Session } from '../engine.ts';
 import type { ParameterIds } from '../index/layout.ts';
 import { isStoredType, numberOfType, type StoredType, storedTypes } from '../index/stored-types.ts';
 import { numberOfKind } from '../index/tokens.ts';
-import type { SearchResult, StoredResource } from '../resource-repository.ts';
+import type { SearchResult } from '../resource-repository.ts';
+import type { MatchRow } from './find-matches.ts';
 import { keysIn, linksAround } from './keys.ts';
 
 interface IncludeTools {
@@ -27,13 +28,12 @@ interface Node {
 export async function includedKeys(
   tools: IncludeTools,
   query: SearchQuery,
-  keys: readonly number[],
-  matches: readonly StoredResource[],
+  matches: readonly MatchRow[],
   most: number,
 ): Promise<readonly number[]> {
-  if (query.includes.length + query.revIncludes.length === 0 || keys.length === 0) return [];
-  const start = matches.map(({ type, id }, index) => ({ key: keys[index] as number, type, id }));
-  const seen = new Set(keys);
+  if (query.includes.length + query.revIncludes.length === 0 || matches.length === 0) return [];
+  const start = matches.map(({ key, type, id }) => ({ key, type: storedTypes[type] as string, id }));
+  const seen = new Set(matches.map(({ key }) => key));
   const found: Node[] = [];
   let edge: readonly Node[] = start;
   for (let step = 0; step < mostSteps && edge.length > 0; step += 1) {

@@ -5,6 +5,7 @@ import { noMoment, type ParameterIds } from '../index/layout.ts';
 import type { StoredType } from '../index/stored-types.ts';
 import { present } from '../index/tokens.ts';
 import { keysOfIds, keysReferringTo, type PartMasks } from './keys.ts';
+import { gatheredLookUps, type LookUp } from './look-up.ts';
 import { pairsOf, referencesTo, tokensLike, tokensMeant, tokensSaying } from './token-lookup.ts';
 
 /**
@@ -38,10 +39,11 @@ export interface PlanTools {
 
 /** @throws RangeError for a parameter that the type does not have; the caller has checked that */
 export async function planFilters(tools: PlanTools, query: SearchQuery): Promise<PlannedFilter[]> {
-  return Promise.all(query.filters.map((filter) => planFilter(tools, query.type as StoredType, filter)));
+  const lookUp = gatheredLookUps(tools.session);
+  return Promise.all(query.filters.map((filter) => planFilter(tools, lookUp, query.type as StoredType, filter)));
 }
 
-async function planFilter(tools: PlanTools, type: StoredType, filter: Filter): Promise<PlannedFilter> {
+async function planFilter(tools: PlanTools, lookUp: LookUp, type: StoredType, filter: Filter): Promise<PlannedFilter> {
   const { session, parameters, exactDateOf } = tools;
   switch (filter.kind) {
     case 'id':
@@ -58,12 +60,12 @@ async function planFilter(tools: PlanTools, type: StoredType, filter: Filter): P
       return {
         kind: 'range',
         params: parameters.under(type, filter.param),
-        condition: await rangeCondition(session, filter.anyOf),
+        condition: await rangeCondition(lookUp, filter.anyOf),
       };
     default: {
       const params = parameters.under(type, filter.param);
       const isNegated = filter.kind === 'missing' ? filter.isMissing : filter.kind === 'token' && filter.negated;
-      const ids = await idsOf(session, filter);
+      const ids = await idsOf(lookUp, params, filter);
       if (filter.kind !== 'token' || filter.orIds === undefined) return { kind: 'tokens', params, ids, isNegated };
       const masks = await keysOfIds(session, type, filter.orIds);
       return {
@@ -80,21 +82,26 @@ async function planFilter(tools: PlanTools, type: StoredType, filter: Filter): P
 
 type TokenBased = Exclude<Filter, { kind: 'id' | 'link' | 'range' }>;
 
-async function idsOf(session: Session, filter: TokenBased): Promise<readonly number[]> {
+async function idsOf(lookUp: LookUp, params: readonly number[], filter: TokenBased): Promise<readonly number[]> {
+  const lookUpUsed: LookUp = (conditions) => lookUp(conditions, params);
   switch (filter.kind) {
     case 'missing':
       return [present];
     case 'token':
-      return tokensMeant(session, filter.anyOf);
+      return tokensMeant(lookUpUsed, filter.anyOf);
     case 'reference':
-      return referencesTo(session, filter);
+      return referencesTo(lookUpUsed, filter);
     case 'text':
-      return tokensSaying(session, filter);
+      return tokensSaying(lookUpUsed, filter);
     case 'pair': {
       const found = await Promise.all(
-        filter.anyOf.map(async ({ first, second }) =>
-          pairsOf(session, await tokensLike(session, [first]), await tokensLike(session, [second])),
-        ),
+        filter.anyOf.map(async (pair) => {
+          const [first, second] = await Promise.all([
+            tokensLike(lookUp, [pair.first]),
+            tokensLike(lookUp, [pair.second]),
+          ]);
+          return pairsOf(lookUpUsed, first, second);
+        }),
       );
       return found.flat();
     }
@@ -113,12 +120,12 @@ const momentEnds: Ends = {
   high: sql`(d.moment + CASE WHEN d.moment % 1000 = 0 THEN 999 ELSE 0 END)`,
 };
 
-async function rangeCondition(session: Session, patterns: readonly RangePattern[]): Promise<Sql> {
+async function rangeCondition(lookUp: LookUp, patterns: readonly RangePattern[]): Promise<Sql> {
   const conditions = await Promise.all(
     patterns.map(async (range) => {
       const isAmong = async (column: Sql, pattern: TokenPattern | undefined) => {
         if (pattern === undefined) return [];
-        const ids = await tokensLike(session, [pattern]);
+        const ids = await tokensLike(lookUp, [pattern]);
         return [ids.length === 0 ? sql`1 = 0` : sql`${column} IN (${join(ids)})`];
       };
       const conditions = [

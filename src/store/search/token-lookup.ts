@@ -1,26 +1,26 @@
 import sql, { join, type Sql } from 'sql-template-tag';
 import type { ReferenceFilter, TextFilter, TokenPattern } from '../../search/query.ts';
 import { exactSystem } from '../../search/tokens-of.ts';
-import type { Session } from '../engine.ts';
 import { numberOfKind, type TokenKind } from '../index/tokens.ts';
+import type { LookUp } from './look-up.ts';
 
 /** Numbers of the codings, identifiers or codes that fit one of the patterns. */
 export function tokensLike(
-  session: Session,
+  lookUp: LookUp,
   patterns: readonly TokenPattern[],
   kind: TokenKind = 'coding',
-): Promise<number[]> {
-  return numbers(session, kind, patterns.map(fits));
+): Promise<readonly number[]> {
+  return numbers(lookUp, kind, patterns.map(fits));
 }
 
 /**
  * Numbers of what a token of a search may mean, in one question: codings, addresses where no system was named, and strings
  * to the letter where theirs was.
  */
-export function tokensMeant(session: Session, patterns: readonly TokenPattern[]): Promise<number[]> {
+export function tokensMeant(lookUp: LookUp, patterns: readonly TokenPattern[]): Promise<readonly number[]> {
   const exact = patterns.filter(({ system }) => system === exactSystem);
   const addresses = patterns.flatMap(({ system, code }) => (system === undefined && code !== undefined ? [code] : []));
-  return numbersOf(session, [
+  return lookUp([
     ...ofKind('coding', patterns.map(fits)),
     ...ofKind('string', exact.map(fits)),
     ...ofKind(
@@ -31,10 +31,10 @@ export function tokensMeant(session: Session, patterns: readonly TokenPattern[])
 }
 
 /** Numbers of references, each given with or without its type. */
-export function referencesTo(session: Session, { anyOf, byIdentifier }: ReferenceFilter): Promise<number[]> {
-  if (byIdentifier !== undefined) return tokensLike(session, byIdentifier, 'reference-identifier');
+export function referencesTo(lookUp: LookUp, { anyOf, byIdentifier }: ReferenceFilter): Promise<readonly number[]> {
+  if (byIdentifier !== undefined) return tokensLike(lookUp, byIdentifier, 'reference-identifier');
   return numbers(
-    session,
+    lookUp,
     'reference',
     anyOf.map((text) => {
       const relative = /^(?<type>[A-Z][A-Za-z]+)\/(?<id>[A-Za-z0-9.-]{1,64})$/.exec(text)?.groups;
@@ -44,7 +44,7 @@ export function referencesTo(session: Session, { anyOf, byIdentifier }: Referenc
 }
 
 /** Numbers of strings, or of codings by their display or text. */
-export async function tokensSaying(session: Session, filter: TextFilter): Promise<number[]> {
+export async function tokensSaying(lookUp: LookUp, filter: TextFilter): Promise<readonly number[]> {
   const pattern = (text: string) => {
     const escaped = text.replace(/[\\%_]/g, (sign) => `\\${sign}`);
     return { start: `${escaped}%`, contain: `%${escaped}%`, exact: escaped }[filter.match];
@@ -53,24 +53,24 @@ export async function tokensSaying(session: Session, filter: TextFilter): Promis
   const found = await Promise.all([
     // A string stands there twice: folded, and to the letter under a system of its own.
     numbers(
-      session,
+      lookUp,
       'string',
       columnFits(sql`code`).map((fits) => sql`(system = '' AND ${fits})`),
     ),
-    numbers(session, 'coding', columnFits(sql`body`)),
-    numbers(session, 'text', columnFits(sql`code`)),
+    numbers(lookUp, 'coding', columnFits(sql`body`)),
+    numbers(lookUp, 'text', columnFits(sql`code`)),
   ]);
   return found.flat();
 }
 
 /** Numbers of pairs whose halves are among those given. */
 export async function pairsOf(
-  session: Session,
+  lookUp: LookUp,
   first: readonly number[],
   second: readonly number[],
-): Promise<number[]> {
+): Promise<readonly number[]> {
   if (first.length === 0 || second.length === 0) return [];
-  return numbers(session, 'pair', [
+  return numbers(lookUp, 'pair', [
     sql`(system IN (${join(first.map(String))}) AND code IN (${join(second.map(String))}))`,
   ]);
 }
@@ -83,17 +83,11 @@ function fits({ system, code }: TokenPattern): Sql {
   return parts.length === 0 ? sql`1 = 1` : sql`(${join(parts, ' AND ')})`;
 }
 
-function numbers(session: Session, kind: TokenKind, conditions: readonly Sql[]): Promise<number[]> {
-  return numbersOf(session, ofKind(kind, conditions));
+function numbers(lookUp: LookUp, kind: TokenKind, conditions: readonly Sql[]): Promise<readonly number[]> {
+  return lookUp(ofKind(kind, conditions));
 }
 
 /** Each with its kind, so that an index can be followed whatever stands beside it. */
 function ofKind(kind: TokenKind, conditions: readonly Sql[]): Sql[] {
   return conditions.map((condition) => sql`(kind = ${numberOfKind(kind)} AND ${condition})`);
-}
-
-async function numbersOf(session: Session, conditions: readonly Sql[]): Promise<number[]> {
-  if (conditions.length === 0) return [];
-  const rows = await session.all<{ n: number }>(sql`SELECT n FROM token WHERE ${join(conditions, ' OR ')}`);
-  return rows.map(({ n }) => n);
 }
