@@ -245,5 +245,5 @@ describe('a bulk export that meets a kill of the service', () => {
     expect(await exported(answer.json<Manifest>())).toEqual(await inBundles(second.url, locations));
     await second.stop();
     rmSync(dataDir, { recursive: true, force: true });
-  }, 120_000);
+  }, 240_000);
 });
