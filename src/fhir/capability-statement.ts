@@ -49,6 +49,7 @@ export function capabilityStatement(
     status: 'active',
     date: software.releaseDate,
     kind: 'instance',
+    instantiates: ['http://hl7.org/fhir/uv/bulkdata/CapabilityStatement/bulk-data'],
     software: { name: 'neuroexam-fhir', version: software.version },
     implementation: { description: 'One running instance of neuroexam-fhir' },
     fhirVersion: '4.0.1',
