@@ -13,6 +13,7 @@ import { localisationRoutes } from './routes/localisation.ts';
 import { measureRoutes } from './routes/measures.ts';
 import { publishedRoutes } from './routes/published.ts';
 import { terminologyRoutes } from './routes/terminology.ts';
+import { viewRoutes } from './routes/views.ts';
 import { securityHeaders } from './security-headers.ts';
 
 /**
@@ -31,6 +32,7 @@ export function createApp(context: AppContext, isDraining: () => boolean): Expre
     bulkExportRoutes(context),
     terminologyRoutes(context),
     measureRoutes(context),
+    viewRoutes(context),
     fhirResourceRoutes(context),
     fhirRoutes(context),
     healthRoutes(context, isDraining),

@@ -25,4 +25,8 @@ export function keptTypes(): readonly KeptType[] {
 
 export const serverOperations: readonly ServerOperation[] = [
   { name: 'export', definition: 'http://hl7.org/fhir/uv/bulkdata/OperationDefinition/export' },
+  {
+    name: 'viewdefinition-run',
+    definition: 'http://sql-on-fhir.org/OperationDefinition/$viewdefinition-run',
+  },
 ];

@@ -12,13 +12,16 @@ export interface CompiledView {
   readonly columns: readonly ViewColumn[];
   /**
    * Rows of one resource, in document order; none for a resource of another type.
-   * @throws ViewFailedError when a path gives several values for one cell, or more rows than `maxRows`
+   * @throws ViewFailedError when a path gives several values for one cell, or it asks for more rows than `maxRows` or too much time
    */
   readonly rowsOf: (resource: unknown) => readonly Row[];
 }
 
 /** Rows of one resource. Siblings multiply, so a small view can ask for very many. Judged. */
 export const maxRows = 100_000;
+
+/** Time for the rows of one resource, in ms: a hundred times what any shipped view needs. Judged. */
+const longestMs = 2_000;
 
 const tooMany = `more than ${maxRows} rows for one resource`;
 
@@ -39,9 +42,11 @@ export function compileView(definition: unknown): CompiledView {
   const fail: Fail = (path, problem) => {
     throw new ViewFailedError(`View ${name}, path ${path}, resource ${view.resource}: ${problem}.`);
   };
+  let deadline = 0;
   const guarded = (path: string): ViewPath => {
     const run = compilePath(path);
     return (context, variables) => {
+      if (performance.now() > deadline) fail(path, 'the view takes too long for one resource');
       try {
         return run(context, variables);
       } catch (cause) {
@@ -63,6 +68,7 @@ export function compileView(definition: unknown): CompiledView {
     resource: view.resource,
     columns,
     rowsOf(resource) {
+      deadline = performance.now() + longestMs;
       const variables = { ...constants, resource, rootResource: resource };
       if ((resource as { resourceType?: unknown } | null)?.resourceType !== view.resource) return [];
       const context = compiledContext(resource, variables);
