@@ -21,6 +21,8 @@ export interface KeptType {
 export interface ServerOperation {
   readonly name: string;
   readonly definition: string;
+  /** What of the definition is offered. */
+  readonly documentation?: string;
 }
 
 /**
@@ -57,7 +59,7 @@ export function capabilityStatement(
         documentation:
           'Findings, impressions and proposals of examinations, and the published profiles, value sets and code systems. Examinations are posted to /exams, outside the FHIR base, and answered with a transaction Bundle.',
         resource: [...kept.map(keptResource), ...[...resourceTypes].sort().map(conformanceResource)],
-        operation: operations.map(({ name, definition }) => ({ name, definition })),
+        operation: operations.map((operation) => ({ ...operation })),
       },
     ],
   };

@@ -28,5 +28,7 @@ export const serverOperations: readonly ServerOperation[] = [
   {
     name: 'viewdefinition-run',
     definition: 'http://sql-on-fhir.org/OperationDefinition/$viewdefinition-run',
+    documentation:
+      'Formats json, ndjson and csv. A view is posted, or referred to as ViewDefinition/{id} or by canonical address: those that come with the service, listed at /views. Also below ViewDefinition and ViewDefinition/{id}. Not offered: group, source.',
   },
 ];

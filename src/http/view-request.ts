@@ -1,4 +1,5 @@
 import type { Request } from 'express';
+import { nearestKey } from '../exam/faults/nearest-key.ts';
 import { parseStrictJson } from '../exam/strict-json.ts';
 import { NotFoundError, RequestError } from '../kernel/errors.ts';
 import { type CompiledView, compileView } from '../views/compile-view.ts';
@@ -18,6 +19,8 @@ export interface ViewScope {
   readonly since: number | undefined;
   /** Most rows. */
   readonly limit: number | undefined;
+  /** JSON Pointer to the view in the body; '' when it is the body, or is not there. */
+  readonly viewPointer: string;
 }
 
 export interface ViewRequest {
@@ -41,7 +44,8 @@ const formatNames: ReadonlyMap<string, RowFormat> = new Map([
   ['application/ndjson', 'ndjson'],
   ['application/json', 'json'],
 ]);
-const acceptedTypes = ['application/json', 'text/csv', 'application/x-ndjson', 'application/ndjson'];
+/** What a table can be answered as, most preferred first. */
+export const rowTypes = ['application/json', 'text/csv', 'application/x-ndjson', 'application/ndjson'];
 
 const simpleParameters = ['_format', 'header', 'viewReference', 'patient', '_since', '_limit'] as const;
 const notOffered = ['group', 'source'] as const;
@@ -53,32 +57,44 @@ const maxDepth = 60;
 type Values = ReadonlyMap<string, string>;
 
 /**
- * Reads a request to run a view, from the query of a GET or the Parameters of a POST.
- * @param accept the Accept header; `_format` beats it
+ * Reads a request to run a view: from the address, the query, and the body of a POST, which is Parameters or the
+ * ViewDefinition itself. `_format` beats the Accept header.
  * @throws RequestError, NotFoundError for a view that is not here, ViewInvalidError for one that cannot be run
  * Source: SQL on FHIR 2.1.0-pre, operation $viewdefinition-run.
  */
 export function readViewRequest(req: Request, views: ReadonlyMap<string, LoadedView>): ViewRequest {
   const query = readQuery(req, [...simpleParameters, ...notOffered]);
-  const body = req.method === 'POST' ? readParameters(req) : { values: new Map<string, string>(), resources: [] };
+  const body: Body = req.method === 'POST' ? readBody(req) : { values: new Map(), resources: [] };
   for (const name of body.values.keys()) {
     if (query.has(name as (typeof simpleParameters)[number])) throw bad(`The parameter ${name} is there twice.`);
   }
   const values: Values = new Map([...query, ...body.values]);
   for (const name of notOffered) if (values.has(name)) throw bad(`The parameter ${name} is not offered here.`);
-  const reference = values.get('viewReference');
-  if ((reference === undefined) === (body.viewResource === undefined)) {
-    throw bad('Expected exactly one of viewReference and viewResource.');
-  }
   const format = formatOf(req, values.get('_format'));
   const { header, ...scope } = readScope(values);
-  const view = reference === undefined ? compileView(body.viewResource) : viewAt(reference, views);
+  const view = askedView(req.params.id, values.get('viewReference'), body.viewResource, views);
   const resources = body.resources.length === 0 ? undefined : body.resources;
-  return { view, format, header, scope: { ...scope, resources } };
+  const viewPointer = body.viewResource?.pointer ?? '';
+  return { view, format, header, scope: { ...scope, resources, viewPointer } };
+}
+
+function askedView(
+  id: Request['params'][string] | undefined,
+  reference: string | undefined,
+  sent: Body['viewResource'],
+  views: ReadonlyMap<string, LoadedView>,
+): CompiledView {
+  if (id !== undefined) {
+    if (reference === undefined && sent === undefined) return viewAt(`ViewDefinition/${String(id)}`, views);
+    throw bad('The view is named by the address already.');
+  }
+  if (reference !== undefined && sent === undefined) return viewAt(reference, views);
+  if (reference === undefined && sent !== undefined) return compileView(sent.definition, sent.pointer);
+  throw bad('Expected exactly one of viewReference and viewResource.');
 }
 
 /** @throws RequestError BAD_REQUEST */
-export function readScope(values: Values): Omit<ViewScope, 'resources'> & { readonly header: boolean } {
+export function readScope(values: Values): Omit<ViewScope, 'resources' | 'viewPointer'> & { readonly header: boolean } {
   const header = oneOf('header', values.get('header') ?? 'true', ['true', 'false']);
   const patient = values.get('patient');
   if (patient !== undefined && !/^(\S+\/)?Patient\/[A-Za-z0-9.-]{1,64}$/.test(patient)) {
@@ -104,8 +120,8 @@ function formatOf(req: Request, asked: string | undefined): RowFormat {
     return format;
   }
   // The body is data in any case, so a client of FHIR gets the JSON.
-  const type = req.accepts([...acceptedTypes, 'application/fhir+json']);
-  if (type === false) throw new RequestError('NOT_ACCEPTABLE', `This path answers ${acceptedTypes.join(' or ')}.`);
+  const type = req.accepts([...rowTypes, 'application/fhir+json']);
+  if (type === false) throw new RequestError('NOT_ACCEPTABLE', `This path answers ${rowTypes.join(' or ')}.`);
   return formatNames.get(type) ?? 'json';
 }
 
@@ -113,32 +129,44 @@ function viewAt(reference: string, views: ReadonlyMap<string, LoadedView>): Comp
   const address = reference.replace(/\|.*$/, '');
   const all = [...views.values()];
   const found = all.find(({ definition: { id, url } }) => address === `ViewDefinition/${id}` || address === url);
-  if (found === undefined) throw new NotFoundError('There is no view at this reference; GET /views lists them.');
+  if (found === undefined) {
+    const near = nearestKey(
+      address.replace(/^.*\//, ''),
+      all.map(({ definition: { id = '' } }) => id),
+    );
+    const hint = near === undefined ? '' : ` Did you mean ViewDefinition/${near}?`;
+    throw new NotFoundError(`There is no view at this reference; GET /views lists them.${hint}`);
+  }
   return found.compiled;
 }
 
 interface Body {
   readonly values: Values;
-  readonly viewResource?: unknown;
+  readonly viewResource?: { readonly definition: unknown; readonly pointer: string };
   readonly resources: readonly unknown[];
 }
 
-function readParameters(req: Request): Body {
+function readBody(req: Request): Body {
   const bytes = bytesOf(req);
   const body = parseStrictJson(bytes, { maxDepth }) as { resourceType?: unknown; parameter?: unknown } | null;
-  if (body?.resourceType !== 'Parameters' || !Array.isArray(body.parameter)) throw bad('The body must be Parameters.');
+  if (body?.resourceType === 'ViewDefinition') {
+    return { values: new Map(), resources: [], viewResource: { definition: body, pointer: '' } };
+  }
+  if (body?.resourceType !== 'Parameters' || !Array.isArray(body.parameter ?? [])) {
+    throw bad('The body must be Parameters or a ViewDefinition.');
+  }
   // Decimals of resources are kept as written; what says how to run is plain.
   const lossless = parseLossless(Buffer.from(bytes).toString('utf8')) as { parameter: { resource?: unknown }[] };
   const values = new Map<string, string>();
   const resources: unknown[] = [];
-  const found: { viewResource?: unknown } = {};
-  for (const [index, entry] of (body.parameter as unknown[]).entries()) {
+  const found: { viewResource?: NonNullable<Body['viewResource']> } = {};
+  for (const [index, entry] of ((body.parameter ?? []) as unknown[]).entries()) {
     const { name, resource, ...rest } = (entry ?? {}) as Record<string, unknown>;
     if (name === 'resource' || name === 'viewResource') {
       if (typeof resource !== 'object' || resource === null) throw bad(`The parameter ${name} must have a resource.`);
       if (name === 'resource') resources.push(lossless.parameter[index]?.resource);
       else if ('viewResource' in found) throw bad('The parameter viewResource is there twice.');
-      else found.viewResource = resource;
+      else found.viewResource = { definition: resource, pointer: `/parameter/${index}/resource` };
       continue;
     }
     const known = [...simpleParameters, ...notOffered].find((candidate) => candidate === name);

@@ -14,8 +14,8 @@ import type { ViewScope } from './view-request.ts';
 
 type Source = Pick<AppContext, 'resources' | 'terminology'>;
 
-/** Resources that are made into rows before other requests have their turn. */
-const resourcesOfTurn = 20;
+/** How long rows are made before other requests have their turn, in ms. */
+const turnMs = 20;
 /** Resources of one patient that are looked up at once. */
 const patientPage = '200';
 
@@ -26,10 +26,12 @@ const patientPage = '200';
  */
 export async function* viewRows(source: Source, view: CompiledView, scope: ViewScope): AsyncGenerator<Row> {
   let left = scope.limit ?? Number.POSITIVE_INFINITY;
-  let seen = 0;
+  let began = performance.now();
   for await (const resource of scope.resources === undefined ? kept(source, view, scope) : given(scope)) {
-    seen += 1;
-    if (seen % resourcesOfTurn === 0) await setImmediate();
+    if (performance.now() - began > turnMs) {
+      await setImmediate();
+      began = performance.now();
+    }
     for (const row of view.rowsOf(resource)) {
       yield row;
       left -= 1;
@@ -42,7 +44,7 @@ async function* kept(source: Source, { resource: type }: CompiledView, scope: Vi
   if (!(searchedTypes as readonly string[]).includes(type)) {
     const suggestion = nearestKey(type, searchedTypes);
     const message = `Expected a type that is kept here: ${searchedTypes.join(', ')}.`;
-    const fault = { pointer: '/resource', code: 'UNKNOWN_KEY', message } as const;
+    const fault = { pointer: `${scope.viewPointer}/resource`, code: 'UNKNOWN_KEY', message } as const;
     throw new ViewInvalidError([suggestion === undefined ? fault : { ...fault, suggestion }]);
   }
   const { patient, since } = scope;

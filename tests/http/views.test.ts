@@ -1,6 +1,12 @@
+import { once } from 'node:events';
 import { readFileSync } from 'node:fs';
+import { createServer } from 'node:http';
+import type { AddressInfo } from 'node:net';
+import { setTimeout } from 'node:timers/promises';
+import { parse } from 'csv-parse/sync';
 import type { Bundle, CapabilityStatement, OperationOutcome } from 'fhir/r4.js';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { streamChunks } from '../../src/http/stream-chunks.ts';
 import type { RunningService } from '../../src/service.ts';
 import { send, sendJson } from '../support/client.ts';
 import { exampleExam, exampleNames } from '../support/example-exam.ts';
@@ -31,16 +37,7 @@ const view = (changes: object = {}) => ({
   ...changes,
 });
 
-/** CSV by RFC 4180, without the library that wrote it. */
-function parseCsv(text: string): string[][] {
-  const cells = [...text.matchAll(/("(?:[^"]|"")*"|[^,\n]*)(,|\n)/g)];
-  const rows: string[][] = [[]];
-  for (const [, cell = '', end] of cells) {
-    rows.at(-1)?.push(cell.startsWith('"') ? cell.slice(1, -1).replaceAll('""', '"') : cell);
-    if (end === '\n') rows.push([]);
-  }
-  return rows.slice(0, -1);
-}
+const parseCsv = (text: string): string[][] => parse(text);
 
 describe('$viewdefinition-run', () => {
   it('gives as many rows as a search counts resources, in every format the same', async () => {
@@ -76,6 +73,34 @@ describe('$viewdefinition-run', () => {
     expect(parseCsv(answer.text)).toHaveLength(3);
     const refused = await run('viewReference=ViewDefinition/power', { headers: { Accept: 'application/xml' } });
     expect(refused.status).toBe(406);
+  });
+
+  it('answers HEAD as GET, without the rows', async () => {
+    const answer = await run('_format=csv&viewReference=ViewDefinition/power', { method: 'HEAD' });
+    expect([answer.status, answer.headers.get('content-type'), answer.text]).toEqual([
+      200,
+      'text/csv; charset=utf-8',
+      '',
+    ]);
+  });
+
+  it('runs a shipped view by its id, and a view that is the whole body, as servers of later versions do', async () => {
+    const base = `${service.url}/fhir/ViewDefinition`;
+    const power = await rowsOf('power');
+    const byId = `${base}/power/$viewdefinition-run`;
+    expect((await send(byId, { headers: { Accept: 'application/json' } })).json()).toEqual(power);
+    const parameters = [{ name: '_format', valueCode: 'json' }];
+    expect((await sendJson(byId, { resourceType: 'Parameters', parameter: parameters })).json()).toEqual(power);
+    expect((await send(`${base}/$viewdefinition-run?_format=json&viewReference=ViewDefinition/power`)).json()).toEqual(
+      power,
+    );
+    const whole = { resourceType: 'ViewDefinition', ...view() };
+    const bare = await sendJson(`${base}/$viewdefinition-run?_format=ndjson&_limit=2`, whole);
+    expect(bare.text.trimEnd().split('\n')).toHaveLength(2);
+    expect((await sendJson(byId, whole)).status).toBe(400);
+    const missing = await send(`${base}/powr/$viewdefinition-run`);
+    expect(missing.status).toBe(404);
+    expect(missing.text).toContain('Did you mean ViewDefinition/power?');
   });
 
   it('finds a view by its canonical address, and answers 404 for one that is not there', async () => {
@@ -168,11 +193,16 @@ describe('$viewdefinition-run', () => {
     expect(answer.status).toBe(422);
     const text = JSON.stringify(issues(answer.text));
     for (const pointer of ['/were', '/select/0/column/0/path', '/select/0/column/0/name'])
-      expect(text).toContain(pointer);
+      expect(text).toContain(`"/parameter/0/resource${pointer}"`);
     expect(issues(answer.text)).toHaveLength(3);
     const other = await runBody({ name: 'viewResource', resource: view({ resource: 'Patient' }) });
     expect(other.status).toBe(422);
-    expect(JSON.stringify(issues(other.text))).toContain('/resource');
+    expect(issues(other.text).map(({ diagnostics }) => diagnostics)).toEqual(['/parameter/0/resource/resource']);
+    const bare = await sendJson(`${service.url}/fhir/$viewdefinition-run`, {
+      resourceType: 'ViewDefinition',
+      ...view({ were: [] }),
+    });
+    expect(issues(bare.text).map(({ diagnostics }) => diagnostics)).toEqual(['/were']);
   });
 
   it('answers 422 when a view cannot be run over the first resources, without telling of them', async () => {
@@ -182,6 +212,7 @@ describe('$viewdefinition-run', () => {
     });
     expect(answer.status).toBe(422);
     expect(issues(answer.text)[0]?.details?.text).toMatch(/several values for column c/);
+    expect(issues(answer.text)[0]?.diagnostics).toBe('/parameter/0/resource/select/0/column/0/path');
   });
 
   it('bounds what hostile views cost', async () => {
@@ -198,12 +229,12 @@ describe('$viewdefinition-run', () => {
     for (const resource of hostile) {
       const began = performance.now();
       // What fails after the first rows are sent breaks the answer off.
-      const status = await runBody({ name: 'viewResource', resource }).then(
+      const some = { name: '_limit', valueInteger: 50 };
+      const status = await runBody(some, { name: 'viewResource', resource }).then(
         (answer) => answer.status,
         () => 'broken off',
       );
       expect([200, 422, 'broken off']).toContain(status);
-      console.log(status, performance.now() - began);
       expect(performance.now() - began).toBeLessThan(20_000);
     }
     expect((await send(`${service.url}/health/ready`)).status).toBe(200);
@@ -212,6 +243,40 @@ describe('$viewdefinition-run', () => {
   it('stands in the statement of capabilities', async () => {
     const { rest } = (await send(`${service.url}/fhir/metadata`)).json<CapabilityStatement>();
     expect(rest?.[0]?.operation?.map(({ name }) => name)).toContain('viewdefinition-run');
+  });
+});
+
+describe('streamChunks', () => {
+  it('makes no more than the caller takes, and stops when the caller goes', async () => {
+    let made = 0;
+    let isStopped = false;
+    async function* endless() {
+      try {
+        for (;;) {
+          made += 1;
+          yield 'x'.repeat(16_384);
+        }
+      } finally {
+        isStopped = true;
+      }
+    }
+    const server = createServer((_req, res) => void streamChunks(res as never, endless()).catch(() => {}));
+    server.listen(0, '127.0.0.1');
+    await once(server, 'listening');
+    const caller = new AbortController();
+    const { port } = server.address() as AddressInfo;
+    const response = await fetch(`http://127.0.0.1:${port}`, { signal: caller.signal });
+    await response.body?.getReader().read();
+    let before = -1;
+    for (let waits = 0; made !== before && waits < 50; waits += 1) {
+      before = made;
+      await setTimeout(100);
+    }
+    expect(made).toBe(before);
+    caller.abort();
+    for (let waits = 0; !isStopped && waits < 50; waits += 1) await setTimeout(50);
+    expect(isStopped).toBe(true);
+    server.close();
   });
 });
 
@@ -235,6 +300,10 @@ describe('/views', () => {
     const answer = await send(`${service.url}/views/${name}`);
     expect(answer.status).toBe(404);
     expect(answer.headers.get('content-type')).toMatch('problem+json');
+  });
+
+  it('names the nearest view for one that is not there', async () => {
+    expect((await send(`${service.url}/views/redflags.csv`)).text).toContain('Did you mean red_flags?');
   });
 
   it('refuses a parameter that it does not know', async () => {

@@ -1,4 +1,5 @@
-import type { NextFunction, Request, Response, Router } from 'express';
+import type { Request, Response, Router } from 'express';
+import { nearestKey } from '../../exam/faults/nearest-key.ts';
 import { NotFoundError } from '../../kernel/errors.ts';
 import type { LoadedView } from '../../views/load-views.ts';
 import { rowFormats, writeRows } from '../../views/write-rows.ts';
@@ -9,40 +10,52 @@ import { endpoint, newRouter } from '../endpoint.ts';
 import { readQuery } from '../query.ts';
 import { requestBody } from '../request-body.ts';
 import { streamChunks } from '../stream-chunks.ts';
-import { readScope, readViewRequest, rowMediaTypes, scopeParameters, type ViewRequest } from '../view-request.ts';
+import {
+  readScope,
+  readViewRequest,
+  rowMediaTypes,
+  rowTypes,
+  scopeParameters,
+  type ViewRequest,
+} from '../view-request.ts';
 import { viewRows } from '../view-rows.ts';
 
-const operationPath = '/fhir/$viewdefinition-run';
+/** R4 has no ViewDefinition, so that the first is the one to go by; servers of later versions have all three. */
+const operationPaths = [
+  '/fhir/$viewdefinition-run',
+  '/fhir/ViewDefinition/$viewdefinition-run',
+  '/fhir/ViewDefinition/:id/$viewdefinition-run',
+];
 const fileName = /^(?<name>[A-Za-z_]+)(?:\.(?<format>csv|ndjson|json))?$/;
 
 /**
  * Tables for analysts: any view over what is kept or over given resources, and the shipped views by name.
- * Source: SQL on FHIR 2.1.0-pre, operation $viewdefinition-run at system level, since R4 has no ViewDefinition.
+ * Source: SQL on FHIR 2.1.0-pre, operation $viewdefinition-run.
  */
 export function viewRoutes(context: AppContext): Router {
   const router = newRouter();
   const { views, bodyLimitBytes } = context;
 
-  const answerRows = async (res: Response, { view, format, header, scope }: ViewRequest): Promise<void> => {
+  const answerRows = async (req: Request, res: Response, request: ViewRequest): Promise<void> => {
+    const { view, format, header, scope } = request;
     const chunks = writeRows(viewRows(context, view, scope), view.columns, format, { header });
     // What is wrong from the start is then told as an error, not as an answer that breaks off.
     const first = await chunks.next();
     res.statusCode = 200;
     res.setHeader('Content-Type', rowMediaTypes[format]);
+    if (req.method === 'HEAD') {
+      await chunks.return(undefined);
+      res.end();
+      return;
+    }
     await streamChunks(res, startingWith(first, chunks));
   };
 
-  const run = async (req: Request, res: Response): Promise<void> => {
-    req.headers.accept = res.locals.accept;
-    await answerRows(res, readViewRequest(req, views));
-  };
-  // The format may stand in the body and beats Accept, so what is acceptable is decided later.
-  router.all(operationPath, (req: Request, res: Response, next: NextFunction) => {
-    res.locals.accept = req.headers.accept;
-    delete req.headers.accept;
-    next();
-  });
-  endpoint(router, operationPath, { get: [run], post: [requestBody(bodyLimitBytes), run] });
+  const run = (req: Request, res: Response): Promise<void> => answerRows(req, res, readViewRequest(req, views));
+  for (const path of operationPaths) {
+    // The format may stand in the body and beats Accept, so what is acceptable is decided later.
+    endpoint(router, path, { get: [run], post: [requestBody(bodyLimitBytes), run] }, 'later');
+  }
 
   endpoint(router, '/views', {
     get: [
@@ -54,32 +67,28 @@ export function viewRoutes(context: AppContext): Router {
     ],
   });
 
-  endpoint(
-    router,
-    '/views/:file',
-    {
-      get: [
-        async (req, res) => {
-          const { name = '', format } = fileName.exec(String(req.params.file))?.groups ?? {};
-          const found = views.get(name);
-          if (found === undefined) throw new NotFoundError('There is no view of this name; GET /views lists them.');
-          if (format === undefined) {
-            readQuery(req, []);
-            answerJson(res, 200, mediaTypes.json, found.definition);
-            return;
-          }
-          const { header, ...scope } = readScope(readQuery(req, scopeParameters));
-          await answerRows(res, {
-            view: found.compiled,
-            format: format as ViewRequest['format'],
-            header,
-            scope: { ...scope, resources: undefined },
-          });
-        },
-      ],
-    },
-    [mediaTypes.json, 'text/csv', 'application/x-ndjson', 'application/ndjson', mediaTypes.fhir],
-  );
+  const file = async (req: Request, res: Response): Promise<void> => {
+    const { name = '', format } = fileName.exec(String(req.params.file))?.groups ?? {};
+    const found = views.get(name);
+    if (found === undefined) {
+      const near = nearestKey(name, views.keys());
+      const hint = near === undefined ? '' : ` Did you mean ${near}?`;
+      throw new NotFoundError(`There is no view of this name; GET /views lists them.${hint}`);
+    }
+    if (format === undefined) {
+      readQuery(req, []);
+      answerJson(res, 200, mediaTypes.json, found.definition);
+      return;
+    }
+    const { header, ...scope } = readScope(readQuery(req, scopeParameters));
+    await answerRows(req, res, {
+      view: found.compiled,
+      format: format as ViewRequest['format'],
+      header,
+      scope: { ...scope, resources: undefined, viewPointer: '' },
+    });
+  };
+  endpoint(router, '/views/:file', { get: [file] }, [...rowTypes, mediaTypes.fhir]);
   return router;
 }
 
