@@ -21,6 +21,8 @@ export interface KeptType {
 export interface ServerOperation {
   readonly name: string;
   readonly definition: string;
+  /** What of the definition is offered. */
+  readonly documentation?: string;
 }
 
 /**
@@ -67,7 +69,7 @@ export function capabilityStatement(
           })),
           ...[...resourceTypes].sort().map(conformanceResource),
         ],
-        operation: operations.map(({ name, definition }) => ({ name, definition })),
+        operation: operations.map((operation) => ({ ...operation })),
       },
     ],
   };

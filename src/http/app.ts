@@ -14,6 +14,7 @@ import { measureRoutes } from './routes/measures.ts';
 import { publishedRoutes } from './routes/published.ts';
 import { terminologyRoutes } from './routes/terminology.ts';
 import { validateRoutes } from './routes/validate.ts';
+import { viewRoutes } from './routes/views.ts';
 import { securityHeaders } from './security-headers.ts';
 
 /**
@@ -33,6 +34,7 @@ export function createApp(context: AppContext, isDraining: () => boolean): Expre
     terminologyRoutes(context),
     validateRoutes(context),
     measureRoutes(context),
+    viewRoutes(context),
     fhirResourceRoutes(context),
     fhirRoutes(context),
     healthRoutes(context, isDraining),

@@ -29,6 +29,12 @@ export function keptTypes(): readonly KeptType[] {
 
 export const serverOperations: readonly ServerOperation[] = [
   { name: 'export', definition: 'http://hl7.org/fhir/uv/bulkdata/OperationDefinition/export' },
+  {
+    name: 'viewdefinition-run',
+    definition: 'http://sql-on-fhir.org/OperationDefinition/$viewdefinition-run',
+    documentation:
+      'Formats json, ndjson and csv. A view is posted, or referred to as ViewDefinition/{id} or by canonical address: those that come with the service, listed at /views. Also below ViewDefinition and ViewDefinition/{id}. Not offered: group, source.',
+  },
 ];
 
 /** Types that are answered inside others and can be checked, but are not kept by themselves. */

@@ -28,7 +28,7 @@ describe('the command line', () => {
   it('explains every command, and answers wrong use with 2 and nothing on standard output', () => {
     const { status, stdout } = run(['--help']);
     expect(status).toBe(0);
-    for (const name of ['serve', 'convert', 'check', 'load-demo']) expect(stdout).toContain(name);
+    for (const name of ['serve', 'convert', 'check', 'load-demo', 'view']) expect(stdout).toContain(name);
     for (const wrong of [
       ['convrt'],
       ['convert'],
