@@ -122,7 +122,7 @@ const otherEyeNerves = [
   'cranial-nerves/eye-abduction-weakness',
 ];
 
-/** A C-reactive protein of 10 mg/L or an erythrocyte sedimentation rate of 50 mm/h and more. Source: BSR guideline 2020. */
+/** A C-reactive protein of 10 mg/L or an erythrocyte sedimentation rate of 50 mm/h and more. Source: ACR/EULAR criteria 2022. */
 function inflammation({ query }: BedsideFacts): readonly Reason[] {
   return (
     [

@@ -1,11 +1,29 @@
+import type { Reason } from '../../causes/ranked-cause.ts';
 import { findingReasons } from '../../causes/reasons.ts';
 import { fromMemory, recalled } from '../../kernel/cite.ts';
+import type { BedsideFacts } from '../bedside-facts.ts';
 import { clouded } from './brain-flags.ts';
 import { present, type RedFlagRule } from './rule.ts';
 import { feverReasons } from './spinal-flags.ts';
 
-/** Limits in mmol/L at which the brain suffers: severe hyponatraemia and hypercalcaemia as laboratories report them. */
-const limits = { sodiumLow: 125, sodiumHigh: 155, calciumLow: 1.9, calciumHigh: 3 };
+/**
+ * Limits in mmol/L beyond which brain and nerves suffer. Profound hyponatraemia is under 125 (Spasovski 2014); symptoms come
+ * when adjusted calcium falls under about 1.9 (Turner 2016), and over 3.0 it is treated promptly (Walsh 2016); a sodium over
+ * 155 is judged.
+ */
+const limits = {
+  sodium: { low: 125, high: 155 },
+  calcium: { low: 1.9, high: 3 },
+} as const;
+
+/** The salt as a reason when it lies beyond its limits; empty when it does not, or was not measured. */
+export function dangerousSalt({ query }: BedsideFacts, salt: keyof typeof limits): readonly Reason[] {
+  const measured = query.quantity(salt, 'mmol/L');
+  if (measured === undefined) return [];
+  const { value, pointer } = measured;
+  const { low, high } = limits[salt];
+  return value < low || value > high ? [{ pointer, text: `${salt} ${value} mmol/L` }] : [];
+}
 
 /** Dangers that come from the blood, a poison, a toxin or an artery, and a first seizure. */
 export const systemicFlags: readonly RedFlagRule[] = [
@@ -28,16 +46,7 @@ export const systemicFlags: readonly RedFlagRule[] = [
     action: 'Monitored correction now; sodium is raised slowly, lest the pons be harmed; ECG for calcium.',
     source: recalled('adams-victor', 'acquired metabolic disorders'),
     check: (facts) => {
-      const sodium = facts.query.quantity('sodium', 'mmol/L');
-      const calcium = facts.query.quantity('calcium', 'mmol/L');
-      const salts = [
-        ...(sodium !== undefined && (sodium.value < limits.sodiumLow || sodium.value > limits.sodiumHigh)
-          ? [{ pointer: sodium.pointer, text: `sodium ${sodium.value} mmol/L` }]
-          : []),
-        ...(calcium !== undefined && (calcium.value < limits.calciumLow || calcium.value > limits.calciumHigh)
-          ? [{ pointer: calcium.pointer, text: `calcium ${calcium.value} mmol/L` }]
-          : []),
-      ];
+      const salts = [...dangerousSalt(facts, 'sodium'), ...dangerousSalt(facts, 'calcium')];
       return salts.length > 0 ? present(salts) : null;
     },
   },
