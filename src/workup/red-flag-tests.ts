@@ -208,12 +208,12 @@ export const redFlagTests: readonly WorkupRule[] = [
     source: recalled('nice-ng217', 'diagnosis: electrocardiogram'),
   },
   {
-    tests: ['blood-glucose', 'sodium', 'calcium'],
+    tests: ['blood-glucose', 'sodium'],
     flags: ['first-seizure'],
     tier: 1,
     priority: 'urgent',
-    because: 'a seizure may come from glucose, sodium or calcium',
-    source: commonPractice,
+    because: 'a seizure may come from a low glucose or sodium',
+    source: read('first-seizure-aan-2007', 'abstract: by the circumstances, sodium above all'),
   },
   {
     tests: ['electroencephalogram', 'mri-brain'],
