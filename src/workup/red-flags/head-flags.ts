@@ -10,7 +10,7 @@ import {
   reducedConsciousness,
   suddenFocalSigns,
 } from './brain-flags.ts';
-import { absent, notAssessable, present, type RedFlagRule, type Verdict } from './rule.ts';
+import { absent, newbornYears, notAssessable, present, type RedFlagRule, type Verdict } from './rule.ts';
 import { feverReasons } from './spinal-flags.ts';
 
 /** Signs that place a deficit in the brain, or that a hemisphere presses on the third nerve. */
@@ -299,9 +299,6 @@ export const headFlags: readonly RedFlagRule[] = [
     },
   },
 ];
-
-/** 28 days. */
-const newbornYears = 28 / 365.25;
 
 /** Old people, drinkers and those on an anticoagulant bleed under the dura without an injury that anybody remembers. */
 function checkSilentSubdural(facts: BedsideFacts): Verdict | null {

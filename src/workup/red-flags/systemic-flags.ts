@@ -3,7 +3,7 @@ import { findingReasons } from '../../causes/reasons.ts';
 import { fromMemory, recalled } from '../../kernel/cite.ts';
 import type { BedsideFacts } from '../bedside-facts.ts';
 import { clouded } from './brain-flags.ts';
-import { present, type RedFlagRule } from './rule.ts';
+import { newbornYears, present, type RedFlagRule } from './rule.ts';
 import { feverReasons } from './spinal-flags.ts';
 
 /**
@@ -36,7 +36,12 @@ export const systemicFlags: readonly RedFlagRule[] = [
     check: (facts) => {
       const seizure = facts.told('seizure');
       const known = facts.told('epilepsy', 'similar-attacks-before');
-      return seizure.length > 0 && known.length === 0 && facts.beganWithin(28) === 'yes' ? present(seizure) : null;
+      // A newborn who fits, and a seizure that goes on, cannot wait for a clinic and have flags of their own.
+      const age = facts.exam.person.ageYears;
+      const isEmergency = (age !== undefined && age < newbornYears) || facts.told('ongoing-seizure').length > 0;
+      return seizure.length > 0 && known.length === 0 && !isEmergency && facts.beganWithin(28) === 'yes'
+        ? present(seizure)
+        : null;
     },
   },
   {
