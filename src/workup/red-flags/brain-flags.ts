@@ -6,6 +6,7 @@ import { bodySides } from '../../kernel/side.ts';
 import type { BedsideFacts } from '../bedside-facts.ts';
 import { absent, notAssessable, present, type RedFlagRule, type Verdict } from './rule.ts';
 import { feverReasons } from './spinal-flags.ts';
+import { isAtLeast, isUnder, written } from './thresholds.ts';
 
 /** Autoimmune encephalitis comes on in under three months (Graus 2016). */
 const underThreeMonths = 92;
@@ -85,9 +86,9 @@ export const brainFlags: readonly RedFlagRule[] = [
     check: (facts) => {
       const glucose =
         facts.query.quantity('glucose-random', 'mmol/L') ?? facts.query.quantity('glucose-fasting', 'mmol/L');
-      if (glucose === undefined || glucose.value >= 4 || facts.localisation.conclusion === 'no-abnormality')
+      if (glucose === undefined || !isUnder(glucose, 4) || facts.localisation.conclusion === 'no-abnormality')
         return null;
-      return present([{ pointer: glucose.pointer, text: `glucose ${glucose.value} mmol/L` }]);
+      return present([{ pointer: glucose.pointer, text: `glucose ${written(glucose)} mmol/L` }]);
     },
   },
   {
@@ -328,7 +329,7 @@ function checkMeningitis(facts: BedsideFacts): Verdict | null {
   const { query } = facts;
   // Old and weak people have meningitis without fever: a C-reactive protein of 50 mg/L stands for it where the mind is clouded.
   const protein = query.quantity('crp', 'mg/L');
-  const isInflamed = protein !== undefined && protein.value >= 50 && query.abnormal(clouded).length > 0;
+  const isInflamed = protein !== undefined && isAtLeast(protein, 50) && query.abnormal(clouded).length > 0;
   const fever = feverReasons(facts).filter(({ text }) => isInflamed || !text.startsWith('C-reactive'));
   const pain = facts.told('headache', 'new-headache', 'thunderclap-headache');
   const rash = query.abnormal(['inspection/non-blanching-rash']);

@@ -7,6 +7,7 @@ import { bodySides } from '../../kernel/side.ts';
 import type { BedsideFacts } from '../bedside-facts.ts';
 import { headache, reducedConsciousness } from './brain-flags.ts';
 import { absent, notAssessable, present, type RedFlagRule, type Verdict } from './rule.ts';
+import { isAtLeast, written } from './thresholds.ts';
 
 /** Flags of sight, of the pupil and of the third nerve. */
 export const eyeFlags: readonly RedFlagRule[] = [
@@ -131,8 +132,8 @@ function inflammation({ query }: BedsideFacts): readonly Reason[] {
     ] as const
   ).flatMap(([key, unit, threshold]) => {
     const measured = query.quantity(key, unit);
-    return measured !== undefined && measured.value >= threshold
-      ? [{ pointer: measured.pointer, text: `${lowerFirst(measured.label)} ${measured.value} ${unit}` }]
+    return measured !== undefined && isAtLeast(measured, threshold)
+      ? [{ pointer: measured.pointer, text: `${lowerFirst(measured.label)} ${written(measured)} ${unit}` }]
       : [];
   });
 }

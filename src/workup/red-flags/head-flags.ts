@@ -12,6 +12,7 @@ import {
 } from './brain-flags.ts';
 import { absent, newbornYears, notAssessable, present, type RedFlagRule, type Verdict } from './rule.ts';
 import { feverReasons } from './spinal-flags.ts';
+import { isAtLeast, written } from './thresholds.ts';
 
 /** Signs that place a deficit in the brain, or that a hemisphere presses on the third nerve. */
 const focalBrainSigns = [
@@ -318,8 +319,8 @@ function highPressure(facts: BedsideFacts): readonly Reason[] {
   const systolic = facts.query.quantity('systolic-pressure-supine', 'mm[Hg]');
   return [
     ...findingReasons(facts.query.abnormal(['autonomic/paroxysmal-hypertension'])),
-    ...(systolic !== undefined && systolic.value >= 140
-      ? [{ pointer: systolic.pointer, text: `systolic pressure ${systolic.value} mmHg` }]
+    ...(systolic !== undefined && isAtLeast(systolic, 140)
+      ? [{ pointer: systolic.pointer, text: `systolic pressure ${written(systolic)} mmHg` }]
       : []),
   ];
 }

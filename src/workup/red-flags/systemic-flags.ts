@@ -5,6 +5,7 @@ import type { BedsideFacts } from '../bedside-facts.ts';
 import { clouded } from './brain-flags.ts';
 import { newbornYears, present, type RedFlagRule } from './rule.ts';
 import { feverReasons } from './spinal-flags.ts';
+import { isOver, isUnder, written } from './thresholds.ts';
 
 /**
  * Limits in mmol/L beyond which brain and nerves suffer. Profound hyponatraemia is under 125 (Spasovski 2014); symptoms come
@@ -20,9 +21,11 @@ const limits = {
 export function dangerousSalt({ query }: BedsideFacts, salt: keyof typeof limits): readonly Reason[] {
   const measured = query.quantity(salt, 'mmol/L');
   if (measured === undefined) return [];
-  const { value, pointer } = measured;
+  const { pointer } = measured;
   const { low, high } = limits[salt];
-  return value < low || value > high ? [{ pointer, text: `${salt} ${value} mmol/L` }] : [];
+  return isUnder(measured, low) || isOver(measured, high)
+    ? [{ pointer, text: `${salt} ${written(measured)} mmol/L` }]
+    : [];
 }
 
 /** Dangers that come from the blood, a poison, a toxin or an artery, and a first seizure. */
@@ -113,9 +116,13 @@ export const systemicFlags: readonly RedFlagRule[] = [
       const potassium = facts.query.quantity('potassium', 'mmol/L');
       const told = facts.told('weakness', 'leg-weakness', 'arm-weakness', 'episodic-weakness');
       if (potassium === undefined || facts.weakLimbs.length + told.length === 0) return null;
-      const { value, pointer } = potassium;
-      if (value >= 3 && value <= 6) return null;
-      return present([{ pointer, text: `potassium ${value} mmol/L` }, ...told, ...findingReasons(facts.weakLimbs, 3)]);
+      const { pointer } = potassium;
+      if (!isUnder(potassium, 3) && !isOver(potassium, 6)) return null;
+      return present([
+        { pointer, text: `potassium ${written(potassium)} mmol/L` },
+        ...told,
+        ...findingReasons(facts.weakLimbs, 3),
+      ]);
     },
   },
   {

@@ -24,7 +24,7 @@ export const nerveStories: readonly Story[] = [
   },
   {
     flag: 'acute-bulbar-weakness',
-    by: 'Bershad 2008 and common practice: swallowing lost within days endangers the airway',
+    by: 'Wendell 2011: swallowing lost within days endangers the airway',
     raised: { history: { onset: days }, findings: { cranialNerves: signs('dysphagia') } },
     not: { history: { onset: months }, findings: { cranialNerves: signs('dysphagia') } },
   },
