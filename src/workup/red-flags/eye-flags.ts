@@ -5,7 +5,8 @@ import type { Finding } from '../../exam/finding.ts';
 import { read, recalled } from '../../kernel/cite.ts';
 import { bodySides } from '../../kernel/side.ts';
 import type { BedsideFacts } from '../bedside-facts.ts';
-import { headache, reducedConsciousness } from './brain-flags.ts';
+import { headache } from './brain-flags.ts';
+import { reducedConsciousness } from './consciousness.ts';
 import { absent, notAssessable, present, type RedFlagRule, type Verdict } from './rule.ts';
 import { isAtLeast, written } from './thresholds.ts';
 

@@ -2,14 +2,8 @@ import type { Reason } from '../../causes/ranked-cause.ts';
 import { findingReasons, missing } from '../../causes/reasons.ts';
 import { fromMemory, read, recalled } from '../../kernel/cite.ts';
 import type { BedsideFacts } from '../bedside-facts.ts';
-import {
-  brainSigns,
-  clouded,
-  headache,
-  oneSidedWeakness,
-  reducedConsciousness,
-  suddenFocalSigns,
-} from './brain-flags.ts';
+import { brainSigns, headache, oneSidedWeakness, suddenFocalSigns } from './brain-flags.ts';
+import { clouded, reducedConsciousness } from './consciousness.ts';
 import { absent, newbornYears, notAssessable, present, type RedFlagRule, type Verdict } from './rule.ts';
 import { feverReasons } from './spinal-flags.ts';
 import { isAtLeast, written } from './thresholds.ts';

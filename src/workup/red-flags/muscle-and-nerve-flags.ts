@@ -7,6 +7,8 @@ import { isAtLeast, written } from './thresholds.ts';
 /** From this creatine kinase, in U/L, the kidneys are in danger. Judged from the usual ranges. */
 const dangerousCreatineKinase = 5000;
 
+const threeMonths = 92;
+
 /** Dangers that come from muscle, a swollen limb, porphyria, or a cord that drives the diaphragm. */
 export const muscleAndNerveFlags: readonly RedFlagRule[] = [
   {
@@ -36,7 +38,7 @@ export const muscleAndNerveFlags: readonly RedFlagRule[] = [
   },
   {
     key: 'severe-inflammatory-myopathy',
-    label: 'Inflammation of muscle with weak swallowing or breathing',
+    label: 'Severe inflammation of muscle: weak swallowing or breathing, or limbs that fail within weeks',
     urgency: 'same-day',
     action: 'Admit; swallowing assessment, vital capacity, imaging of the lungs; treatment without delay.',
     source: recalled('eular-acr-myositis-2017', 'skin and oesophagus'),
@@ -57,7 +59,16 @@ export const muscleAndNerveFlags: readonly RedFlagRule[] = [
         facts.kindProbability('muscle') >= 0.3
           ? [{ pointer: kinase.pointer, text: `creatine kinase ${written(kinase)} U/L` }]
           : [];
-      return skin.length + inflamed.length > 0 && danger.length > 0 && facts.weakLimbs.length > 0
+      // Muscle that dies over weeks until limbs hardly lift is lost if treatment waits. Source: Allenbach 2020, Nat Rev Rheumatol.
+      const isFailing =
+        inflamed.length > 0 &&
+        facts.exam.course === 'progressive' &&
+        facts.beganWithin(threeMonths) === 'yes' &&
+        facts.lowestLimbPower <= 3 &&
+        facts.bothLegsWeak &&
+        facts.bothArmsWeak;
+      const isEndangered = skin.length + inflamed.length > 0 && danger.length > 0 && facts.weakLimbs.length > 0;
+      return isEndangered || isFailing
         ? present([...skin, ...inflamed, ...danger, ...findingReasons(facts.weakLimbs, 2)])
         : null;
     },

@@ -2,7 +2,7 @@ import type { Reason } from '../../causes/ranked-cause.ts';
 import { findingReasons } from '../../causes/reasons.ts';
 import { fromMemory, recalled } from '../../kernel/cite.ts';
 import type { BedsideFacts } from '../bedside-facts.ts';
-import { clouded } from './brain-flags.ts';
+import { clouded } from './consciousness.ts';
 import { newbornYears, present, type RedFlagRule } from './rule.ts';
 import { feverReasons } from './spinal-flags.ts';
 import { isOver, isUnder, written } from './thresholds.ts';

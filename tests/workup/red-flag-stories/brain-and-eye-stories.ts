@@ -74,6 +74,21 @@ export const brainAndEyeStories: readonly Story[] = [
     },
   },
   {
+    flag: 'suspected-space-occupying-lesion',
+    by: 'NICE NG127 asks for an MRI: one that shows no mass has answered',
+    at: site('cortex-frontal', 'hemisphere'),
+    raised: {
+      history: { onset: weeks, course: 'progressive', symptoms: has('new-headache') },
+      findings: { power: power('right', '4', 'elbow-extension', 'hip-flexion') },
+      results: [{ key: 'ct-head', value: 'normal' }],
+    },
+    not: {
+      history: { onset: weeks, course: 'progressive', symptoms: has('new-headache') },
+      findings: { power: power('right', '4', 'elbow-extension', 'hip-flexion') },
+      results: [{ key: 'mri-brain', value: 'normal' }],
+    },
+  },
+  {
     flag: 'acute-visual-loss',
     by: 'BSR 2020 and common practice: sight lost within two weeks',
     raised: { history: { onset: days }, findings: { cranialNerves: on('left', 'reduced-visual-acuity') } },

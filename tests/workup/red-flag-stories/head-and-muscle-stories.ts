@@ -154,6 +154,21 @@ export const headAndMuscleStories: readonly Story[] = [
     },
   },
   {
+    flag: 'severe-inflammatory-myopathy',
+    by: 'Allenbach 2020: necrotising myopathy is rapidly progressive, and muscle is lost when treatment fails',
+    at: site('proximal-myopathy', 'muscle'),
+    raised: {
+      history: { onset: weeks, course: 'progressive' },
+      findings: { power: [...power('both', '3', 'hip-flexion'), ...power('both', '4', 'shoulder-abduction')] },
+      results: [measured('creatine-kinase', 9000, 'U/L')],
+    },
+    not: {
+      history: { onset: years, course: 'progressive' },
+      findings: { power: [...power('both', '3', 'hip-flexion'), ...power('both', '4', 'shoulder-abduction')] },
+      results: [measured('creatine-kinase', 9000, 'U/L')],
+    },
+  },
+  {
     flag: 'suspected-acute-porphyria',
     by: 'Adams and Victor: abdominal pain, dark urine, motor neuropathy',
     raised: {
