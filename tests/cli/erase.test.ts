@@ -3,7 +3,7 @@ import { rmSync } from 'node:fs';
 import { afterEach, beforeEach, expect, it } from 'vitest';
 import { readConfig } from '../../src/config.ts';
 import { type RunningService, startService } from '../../src/service.ts';
-import { built, root } from '../support/built.ts';
+import { built, compiledByBuild, root } from '../support/built.ts';
 import { send, sendJson } from '../support/client.ts';
 import { examNumbered } from '../support/example-exam.ts';
 import { temporaryFolder } from '../support/service.ts';
@@ -19,7 +19,7 @@ afterEach(async () => {
 });
 
 async function start(): Promise<string> {
-  service = await startService(readConfig({ PORT: '0', LOG_LEVEL: 'silent', DATA_DIR: dataDir }));
+  service = await startService(readConfig({ PORT: '0', LOG_LEVEL: 'silent', DATA_DIR: dataDir }), compiledByBuild());
   return service.url;
 }
 

@@ -146,7 +146,7 @@ describe('the command line', () => {
     } finally {
       await service.stop();
     }
-  });
+  }, 90_000);
 });
 
 function offsetIn(journal: string): number {
