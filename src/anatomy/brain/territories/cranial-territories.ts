@@ -9,6 +9,12 @@ const pupil = recalled('brazis', 'pupil');
 /** The visual pathway, the cranial nerves, and the places at the base of the skull where several run together. */
 export const cranialTerritories = {
   'olfactory-nerve': { label: 'Olfactory nerve or bulb', holds: { 'olfactory-nerve': 0.95 }, source: visual },
+  'olfactory-nerve-both': {
+    label: 'Olfactory nerve or bulb',
+    holds: { 'olfactory-nerve': 0.95 },
+    across: { 'olfactory-nerve': 0.95 },
+    source: visual,
+  },
   retina: { label: 'Retina', holds: { retina: 0.95 }, source: visual },
   'optic-nerve': { label: 'Optic nerve', holds: { 'optic-nerve': 0.92 }, source: visual },
   'optic-nerve-head': { label: 'Optic nerve', holds: { 'optic-nerve-head': 0.95, 'optic-nerve': 0.5 }, source: visual },
