@@ -20,7 +20,7 @@ import { Coverage } from './inference/coverage.ts';
 import { type Datum, gatherEvidence } from './inference/evidence.ts';
 import { type Inference, infer } from './inference/infer.ts';
 import type { Contender } from './inference/information-gain.ts';
-import { Priors } from './inference/prior.ts';
+import { logShiftOf, Priors } from './inference/prior.ts';
 import { PosteriorWeights } from './inference/ranking.ts';
 import { scoreHypotheses, unexplainedBy } from './inference/score.ts';
 import { groupSites, type SiteGroups } from './inference/site-groups.ts';
@@ -99,7 +99,7 @@ function localise(exam: Exam, { columns, open, sites, priors, coverage }: Engine
   const logPrior = priors.logWeights(exam);
   coverage.discount(logPrior, exam.findings);
   const scored = scoreHypotheses(data, columns, context, logPrior, noLesionIndex);
-  const inference = infer(hypotheses, sites, scored, logPrior);
+  const inference = infer(hypotheses, sites, scored, logPrior, logShiftOf(severalNerves, exam));
   const weights = new PosteriorWeights(inference, hypotheses);
   const ranked = rank(exam, inference, weights);
   const severalProbability = inference.combinations.reduce((sum, { probability }) => sum + probability, 0);

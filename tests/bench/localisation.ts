@@ -110,7 +110,7 @@ function prepared(): { readonly cases: readonly Case[]; readonly stateBytes: num
     coverage.discount(logPrior, exam.findings);
     const data = gatherEvidence(exam.findings, columns);
     const scored = scoreHypotheses(data, columns, contextOf(exam), logPrior, noLesionIndex);
-    const { combinations } = infer(hypotheses, sites, scored, logPrior);
+    const { combinations } = infer(hypotheses, sites, scored, logPrior, 0);
     const matrix = scored.data.map(({ states, logs, weight }) => ({
       states,
       gains: Float32Array.from(logs, (log) => weight * log),

@@ -80,7 +80,7 @@ export const illnessHistory: readonly HistoryWeight[] = [
     1,
     'lack of thiamine harms it',
   ),
-  ...weigh('alcohol-excess', sites('cerebellar-vermis'), 3, 0.9, 'alcohol wastes the vermis'),
+  ...weigh('alcohol-excess', sites('cerebellar-vermis'), 5, 0.9, 'alcohol wastes the vermis'),
   ...weigh(
     'multiple-sclerosis',
     sites('medial-longitudinal-fasciculus', 'optic-nerve'),
@@ -146,6 +146,8 @@ export const illnessHistory: readonly HistoryWeight[] = [
     1,
     'inflamed vessels starve single nerves',
   ),
+  ...weigh('rash', sites('multiple-mononeuropathy'), 2, 1, 'vasculitis shows on the skin as well'),
+  ...weigh('asthma', sites('multiple-mononeuropathy'), 2, 1, 'asthma goes before one of the vasculitides'),
   ...weigh(
     'diabetes-mellitus',
     sites(
@@ -169,13 +171,8 @@ export const illnessHistory: readonly HistoryWeight[] = [
     1,
     'inflammation of ganglia goes with dry eyes and mouth',
   ),
-  ...weigh(
-    ['critical-illness', 'sepsis'],
-    kinds('polyneuropathy', 'muscle'),
-    2,
-    1,
-    'long intensive care harms nerves and muscles',
-  ),
+  ...weigh('critical-illness', kinds('polyneuropathy', 'muscle'), 6, 1, 'long intensive care harms nerves and muscles'),
+  ...weigh('sepsis', kinds('polyneuropathy', 'muscle'), 1.6, 1, 'sepsis harms nerves and muscles'),
   ...weigh(
     ['disc-herniation', 'spinal-stenosis'],
     anyOf(lumbarRoots, cervicalRoots, cervicalCord),
@@ -249,7 +246,7 @@ export const illnessHistory: readonly HistoryWeight[] = [
     'it lies in the neck',
   ),
   ...weigh(['prolonged-immobility', 'repetitive-hand-use'], kinds('nerve'), 1.4, 1, 'nerves are pressed upon'),
-  ...weigh('radiotherapy', kinds('plexus'), 2.5, 1, 'radiation harms the plexus years later'),
+  ...weigh('radiotherapy', kinds('plexus'), 4, 1, 'radiation harms the plexus years later'),
   ...weigh('spinal-fracture', kinds('cord', 'cauda-equina'), 2, 1, 'the broken spine presses on what it holds'),
   ...weigh(['thymoma', 'myasthenia-gravis'], sites('postsynaptic-junction'), 3, 1, 'it goes with myasthenia'),
   ...weigh(
@@ -300,7 +297,7 @@ export const illnessHistory: readonly HistoryWeight[] = [
       'metronidazole',
     ],
     kinds('polyneuropathy'),
-    1.8,
+    3,
     1,
     'the medicine harms long axons',
   ),
