@@ -97,7 +97,7 @@ function localise(exam: Exam, { columns, open, sites, priors, coverage }: Engine
   const context = contextOf(exam);
   const data = gatherEvidence(exam.findings, columns);
   const logPrior = priors.logWeights(exam);
-  coverage.discount(logPrior, exam.findings);
+  coverage.discount(logPrior, exam);
   const scored = scoreHypotheses(data, columns, context, logPrior, noLesionIndex);
   const inference = infer(hypotheses, sites, scored, logPrior, logShiftOf(severalNerves, exam));
   const weights = new PosteriorWeights(inference, hypotheses);

@@ -2,6 +2,7 @@ import { cranialTerritories as cranial } from '../../anatomy/brain/territories/c
 import type { Territory } from '../../anatomy/brain/territory.ts';
 import type { Hypothesis } from '../hypothesis.ts';
 import type { SiteKind } from '../localisation.ts';
+import { facultiesOf } from './process-signs.ts';
 import { type TerritoryLesion, territoryHypotheses } from './territory-lesions.ts';
 
 const growing: ReadonlySet<string> = new Set([
@@ -26,6 +27,12 @@ const at =
 const sight = at('visual-pathway');
 const nerve = at('cranial-nerve');
 
+/** A bleeding pituitary gland or an infected sinus clouds the mind of one in five or so. Judged. */
+const drowsyWithIt = facultiesOf([
+  ['consciousness', 0.15],
+  ['attention', 0.1],
+]);
+
 /** Lesions of the visual pathway and of the cranial nerves. Frequencies judged from what reaches a neurologist. */
 const lesions: readonly TerritoryLesion[] = [
   sight('retina', cranial.retina, 0.3),
@@ -46,7 +53,7 @@ const lesions: readonly TerritoryLesion[] = [
   nerve('abducens-nerve', cranial['abducens-nerve'], 0.8),
   nerve('trochlear-nerve', cranial['trochlear-nerve-both'], 0.05, 'both'),
   nerve('abducens-nerve', cranial['abducens-nerve-both'], 0.08, 'both'),
-  nerve('cavernous-sinus', cranial['cavernous-sinus'], 0.25),
+  { ...nerve('cavernous-sinus', cranial['cavernous-sinus'], 0.25), faculties: drowsyWithIt },
   nerve('orbital-apex', cranial['orbital-apex'], 0.12),
   nerve('trigeminal-nerve', cranial['trigeminal-nerve'], 0.3),
   nerve('facial-nerve', cranial['facial-nerve-canal'], 1.6),

@@ -266,6 +266,7 @@ function cerebellarDegeneration(): Hypothesis[] {
     for (const side of bodySides) {
       lesion.brain(side, 'cerebellar-hemisphere', hemisphere);
       lesion.cord('corticospinal', side, segmentIndex('T1'), pyramidal);
+      if (key === 'with-autonomic-failure') lesion.brain(side, 'substantia-nigra', 0.4);
       if (process === longAxons) lesion.cord('dorsalColumn', side, segmentIndex('C4'), 0.6);
     }
     return hypothesis(site, key, percent.cerebellar * share, lesion.build(), {
