@@ -1,6 +1,6 @@
 import { commonPractice, recalled } from '../../kernel/cite.ts';
 import { equivalent, inexact, narrower, wider } from './code-links.ts';
-import { anyFaculty, failTogether, faculty, failsButSpares, recordedOnly } from './probes.ts';
+import { anyFaculty, faculty, failsButSpares, failTogether, recordedOnly } from './probes.ts';
 import { sectionTable } from './section-table.ts';
 
 /** Cranial nerves I to IV and VI: smell, sight, pupils, lids and eye movements. */

@@ -57,7 +57,7 @@ const essentials: Readonly<Record<string, readonly BrainSystem[]>> = {
  */
 const swelling = facultiesOf([
   ['consciousness', 0.4],
-  ['attention', 0.45],
+  ['attention', 0.5],
   ['orientation', 0.3],
 ]);
 
@@ -120,10 +120,10 @@ const hemisphereLesions: readonly TerritoryLesion[] = [
 
 const brainstemLesions: readonly TerritoryLesion[] = [
   at('brainstem', 'midbrain-ventral', brainstem['midbrain-ventral'], 0.2),
-  at('brainstem', 'midbrain-ventral', brainstem['midbrain-ventral-and-lemniscus'], 0.06),
+  at('brainstem', 'midbrain-ventral', brainstem['midbrain-ventral-and-lemniscus'], 0.09),
   at('brainstem', 'midbrain-ventral', brainstem['midbrain-peduncle'], 0.06),
   at('brainstem', 'midbrain-tegmentum', brainstem['midbrain-tegmentum'], 0.15),
-  at('brainstem', 'midbrain-tegmentum', brainstem['midbrain-tegmentum-and-peduncle'], 0.08),
+  at('brainstem', 'midbrain-tegmentum', brainstem['midbrain-tegmentum-and-peduncle'], 0.06),
   at('brainstem', 'midbrain-tegmentum', brainstem['midbrain-oculomotor-nucleus'], 0.06),
   at('brainstem', 'midbrain-dorsal', brainstem['midbrain-dorsal'], 0.25, 'midline'),
   at('brainstem', 'pons-ventral', brainstem['pons-ventral-upper'], 0.45),
@@ -160,7 +160,8 @@ const brainstemLesions: readonly TerritoryLesion[] = [
 const cerebellarLesions: readonly TerritoryLesion[] = [
   at('cerebellum', 'cerebellar-hemisphere', brainstem['cerebellar-hemisphere'], 1.2),
   at('cerebellum', 'cerebellar-hemisphere', brainstem['cerebellar-hemisphere-and-vermis'], 0.4),
-  at('cerebellum', 'cerebellar-hemisphere', brainstem['cerebellar-hemisphere-pressing-on-pons'], 0.25),
+  at('cerebellum', 'cerebellar-hemisphere', brainstem['cerebellar-hemisphere-pressing-on-pons'], 0.18),
+  at('cerebellum', 'cerebellar-hemisphere', brainstem['cerebellar-hemispheres-both'], 0.06, 'both'),
   at('cerebellum', 'cerebellar-vermis', brainstem['cerebellar-vermis'], 0.45, 'midline'),
   at('cerebellum', 'flocculonodular-lobe', brainstem['flocculonodular-lobe'], 0.3, 'midline'),
 ];

@@ -5,7 +5,14 @@ import { partOf, processOf } from '../process.ts';
 import { facultiesOf, type ProcessSign } from './process-signs.ts';
 
 /** Percent of all focal and diffuse findings. Judged from what reaches a neurologist. */
-const percent = { pressure: 0.7, meninges: 0.7, basalMeninges: 0.1, encephalopathy: 1.2, dementia: 1.2, whiteMatter: 0.12 } as const;
+const percent = {
+  pressure: 0.7,
+  meninges: 0.7,
+  basalMeninges: 0.1,
+  encephalopathy: 1.2,
+  dementia: 1.2,
+  whiteMatter: 0.12,
+} as const;
 
 function pressureHypotheses(): Hypothesis[] {
   const site = widespreadSite('raised-intracranial-pressure', 'Raised intracranial pressure', 'intracranial-pressure');

@@ -269,12 +269,10 @@ const aspectMarks = (some: readonly Aspect[]): readonly Mark[] =>
 
 /** Every mark has one of 32 bits: the parts, the sphincters, the aspects of each limb, and which halves of it are paralysed. */
 const bitOf: ReadonlyMap<Mark, number> = new Map(
-  [
-    ...allParts,
-    'sphincters' as const,
-    ...aspectMarks(aspects),
-    ...hangingMarks,
-  ].map((mark, place) => [mark, 1 << place]),
+  [...allParts, 'sphincters' as const, ...aspectMarks(aspects), ...hangingMarks].map((mark, place) => [
+    mark,
+    1 << place,
+  ]),
 );
 
 /**

@@ -3,6 +3,8 @@ import { type Segment, segmentIndex } from '../../anatomy/segments.ts';
 import { type DermatomeKey, dermatomeKeys, type SkinPlace } from '../../anatomy/skin.ts';
 import { skinPlace } from '../../anatomy/skin-places.ts';
 import type { Finding, FindingPlace } from '../../exam/finding.ts';
+import { scales } from '../../exam/scales.ts';
+import { opposite } from '../../kernel/side.ts';
 import type { ProbeTarget } from '../observation/probe-models.ts';
 import type { Column, StateColumns } from './columns.ts';
 import { correlation, groupOf } from './evidence-groups.ts';
@@ -39,6 +41,7 @@ export function gatherEvidence(findings: readonly Finding[], columns: StateColum
   const stated = failing(findings);
   const drafts: Draft[] = [];
   for (const finding of findings) if (!isSaidOtherwise(finding, stated)) addDrafts(drafts, finding, patches);
+  drafts.push(...otherHalves(findings));
   const agedSides = agedOnBothSides(drafts);
   const sizes = new Map<string, number>();
   for (const { group, base } of drafts) sizes.set(group, (sizes.get(group) ?? 0) + base);
@@ -58,6 +61,37 @@ export function gatherEvidence(findings: readonly Finding[], columns: StateColum
     });
   }
   return data;
+}
+
+/**
+ * Weight of the other half of the head when a sign is stated of one half alone: who tells of a droop on the right has seen
+ * the left side of the face. Judged.
+ */
+const otherHalfBase = 0.6;
+
+function otherHalves(findings: readonly Finding[]): readonly Draft[] {
+  const stated = new Set(findings.filter(({ value }) => value !== null).map(sidedName));
+  return findings.flatMap((finding): readonly Draft[] => {
+    const { item, side, place, abnormal, origin } = finding;
+    if (!abnormal || origin !== 'recorded' || side === 'midline' || item.probe.kind !== 'faculty') return [];
+    if (item.section !== 'cranialNerves' || item.scale !== 'presence') return [];
+    const other = opposite(side);
+    if (stated.has(sidedName({ ...finding, side: other }))) return [];
+    return [
+      {
+        finding,
+        target: place === undefined ? { item, side: other } : { item, side: other, place },
+        value: scales.presence.normal[0],
+        group: `other-half|${item.probe.faculty}|${other}`,
+        base: otherHalfBase,
+        correlation: correlation.faculty,
+      },
+    ];
+  });
+}
+
+function sidedName({ item, side, place }: Finding): string {
+  return `${item.section}/${item.key}@${place?.key ?? ''}|${side}`;
 }
 
 /**

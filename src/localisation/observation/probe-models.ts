@@ -313,7 +313,7 @@ function provocation({ item, side }: ProbeTarget, probe: Extract<Probe, { kind: 
 const hundredths = 101;
 
 /** How often a failure of several things is recorded when one of them fails alone. Judged. */
-const calledSoAlone = 0.4;
+const calledSoAlone = 0.25;
 
 function facultyModel({ item, side }: ProbeTarget, probe: Extract<Probe, { kind: 'faculty' }>): ProbeModel {
   const faculties = [...(probe.seldomWithout === undefined ? [probe.faculty] : []), ...(probe.orAlso ?? [])];

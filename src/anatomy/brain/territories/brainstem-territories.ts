@@ -455,6 +455,12 @@ export const brainstemTerritories = {
     holds: { 'cerebellar-hemisphere': 0.85, 'cerebellar-vermis': 0.5, 'flocculonodular-lobe': 0.2 },
     source: cerebellum,
   },
+  'cerebellar-hemispheres-both': {
+    label: 'Cerebellar hemisphere',
+    holds: { 'cerebellar-hemisphere': 0.9, 'cerebellar-vermis': 0.5 },
+    across: { 'cerebellar-hemisphere': 0.9 },
+    source: cerebellum,
+  },
   'cerebellar-hemisphere-pressing-on-pons': {
     label: 'Cerebellar hemisphere',
     holds: {

@@ -110,6 +110,13 @@ export const headHistory: readonly HistoryWeight[] = [
     'vertigo goes with the vestibular nuclei and the cerebellum',
   ),
   ...weigh(
+    ['vertigo', 'continuous-vertigo'],
+    sites('medial-longitudinal-fasciculus'),
+    0.5,
+    1,
+    'eyes that no longer move together double and blur more than they spin',
+  ),
+  ...weigh(
     'positional-vertigo',
     sites('vestibular-nerve'),
     3,

@@ -112,9 +112,9 @@ export const illnessHistory: readonly HistoryWeight[] = [
   ...weigh(['cancer', 'lymphoma'], spread, 1.8, 1, 'cancer spreads to meninges, roots, plexus and spine'),
   ...weigh(['cancer', 'tobacco'], sites('presynaptic-junction'), 1.6, 1, 'a small-cell tumour may be behind it'),
   ...weigh(
-    ['lyme-disease', 'sarcoidosis'],
+    ['lyme-disease', 'tick-bite', 'sarcoidosis'],
     sites('facial-nerve', 'polyradiculopathy', 'basal-meningeal-process'),
-    1.8,
+    2,
     1,
     'it picks out facial nerves, roots and basal meninges',
   ),
