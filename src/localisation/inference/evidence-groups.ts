@@ -9,6 +9,7 @@ export const correlation = {
   power: 0.12,
   faculty: 0.5,
   effort: 0.5,
+  otherHalf: 0.5,
   brisk: 0.4,
   regions: 0.4,
   sensation: 0.4,

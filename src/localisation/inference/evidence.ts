@@ -64,30 +64,34 @@ export function gatherEvidence(findings: readonly Finding[], columns: StateColum
 }
 
 /**
- * Weight of the other half of the head when a sign is stated of one half alone: who tells of a droop on the right has seen
- * the left side of the face. Judged.
+ * Weight of the other half of the body when a sign is stated of one half alone: who tells of a droop on the right has seen
+ * the left side of the face, and who grades a weak right leg has moved the left one. Of a limb little more than that it is
+ * not weak is meant, and its neighbours say the same. Judged.
  */
-const otherHalfBase = 0.6;
+const otherHalfBase = { head: 0.6, limb: 0.3 } as const;
 
 function otherHalves(findings: readonly Finding[]): readonly Draft[] {
   const stated = new Set(findings.filter(({ value }) => value !== null).map(sidedName));
+  const weakLimbs = new Set(findings.filter(({ abnormal }) => abnormal).map(limbName));
   return findings.flatMap((finding): readonly Draft[] => {
     const { item, side, place, abnormal, origin } = finding;
-    if (!abnormal || origin !== 'recorded' || side === 'midline' || item.probe.kind !== 'faculty') return [];
-    if (item.section !== 'cranialNerves' || item.scale !== 'presence') return [];
-    const other = opposite(side);
-    if (stated.has(sidedName({ ...finding, side: other }))) return [];
-    return [
-      {
-        finding,
-        target: place === undefined ? { item, side: other } : { item, side: other, place },
-        value: scales.presence.normal[0],
-        group: `other-half|${item.probe.faculty}|${other}`,
-        base: otherHalfBase,
-        correlation: correlation.faculty,
-      },
-    ];
+    if (!abnormal || origin !== 'recorded' || side === 'midline') return [];
+    const other = { ...finding, side: opposite(side) };
+    if (stated.has(sidedName(other))) return [];
+    const target = place === undefined ? { item, side: other.side } : { item, side: other.side, place };
+    const draft = { finding, target, correlation: correlation.otherHalf };
+    if (item.section === 'cranialNerves' && item.probe.kind === 'faculty' && item.scale === 'presence') {
+      const group = `other-half|${item.probe.faculty}|${other.side}`;
+      return [{ ...draft, value: scales.presence.normal[0], group, base: otherHalfBase.head }];
+    }
+    if (item.probe.kind !== 'movement' || weakLimbs.has(limbName(other))) return [];
+    return [{ ...draft, value: scales['mrc-power'].normal[0], group: `other-half|${limbName(other)}`, base: otherHalfBase.limb }];
   });
+}
+
+/** A limb, as far as it is weak. */
+function limbName({ item, side }: Finding): string {
+  return item.probe.kind === 'movement' ? `${item.region}|${side}` : '';
 }
 
 function sidedName({ item, side, place }: Finding): string {
