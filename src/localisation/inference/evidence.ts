@@ -72,7 +72,7 @@ const otherHalfBase = { head: 0.6, limb: 0.3 } as const;
 
 function otherHalves(findings: readonly Finding[]): readonly Draft[] {
   const stated = new Set(findings.filter(({ value }) => value !== null).map(sidedName));
-  const weakLimbs = new Set(findings.filter(({ abnormal }) => abnormal).map(limbName));
+  const troubled = new Set(findings.filter(({ abnormal }) => abnormal).flatMap(limbAspect));
   return findings.flatMap((finding): readonly Draft[] => {
     const { item, side, place, abnormal, origin } = finding;
     if (!abnormal || origin !== 'recorded' || side === 'midline') return [];
@@ -84,14 +84,21 @@ function otherHalves(findings: readonly Finding[]): readonly Draft[] {
       const group = `other-half|${item.probe.faculty}|${other.side}`;
       return [{ ...draft, value: scales.presence.normal[0], group, base: otherHalfBase.head }];
     }
-    if (item.probe.kind !== 'movement' || weakLimbs.has(limbName(other))) return [];
-    return [{ ...draft, value: scales['mrc-power'].normal[0], group: `other-half|${limbName(other)}`, base: otherHalfBase.limb }];
+    const [aspect] = limbAspect(other);
+    if (aspect === undefined || troubled.has(aspect) || item.scale === 'beats') return [];
+    return [{ ...draft, value: scales[item.scale].normal[0], group: `other-half|${aspect}`, base: otherHalfBase.limb }];
   });
 }
 
-/** A limb, as far as it is weak. */
-function limbName({ item, side }: Finding): string {
-  return item.probe.kind === 'movement' ? `${item.region}|${side}` : '';
+/** What a sign says to be wrong of which limb, where it is of those that are looked for in both: strength, feeling, coordination. */
+function limbAspect({ item: { probe, region }, side, place, modality }: Finding): readonly string[] {
+  if (probe.kind === 'movement' || probe.kind === 'cerebellar') return [`${probe.kind}|${region}|${side}`];
+  if (probe.kind !== 'sensation' || place === undefined || modality === undefined || !isPatch(place)) return [];
+  return [`${tractOf[modality]}|${regionOf(place)}|${side}`];
+}
+
+function isPatch({ kind }: FindingPlace): boolean {
+  return kind === 'dermatome' || kind === 'landmark' || kind === 'territory';
 }
 
 function sidedName({ item, side, place }: Finding): string {
