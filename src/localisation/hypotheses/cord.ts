@@ -173,7 +173,7 @@ const crossSectionLesions = [
  */
 function longCompression(): Hypothesis[] {
   return (['C3', 'C4', 'C5', 'C6'] as const).flatMap((top) =>
-    [0.6, 0.35].map((depth) => {
+    [0.6, 0.35, 0.2].map((depth) => {
       const level = segmentIndex(top);
       const lesion = new LesionBuilder();
       for (const side of bodySides) {
@@ -186,7 +186,7 @@ function longCompression(): Hypothesis[] {
       return hypothesis(
         site('spinal-cord-transverse', 'whole cross-section', level, 'both'),
         `long-${depth}`,
-        0.12,
+        0.08,
         lesion.build(),
       );
     }),

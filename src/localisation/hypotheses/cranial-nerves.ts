@@ -1,3 +1,4 @@
+import type { BrainSystem } from '../../anatomy/brain/systems.ts';
 import { cranialTerritories as cranial } from '../../anatomy/brain/territories/cranial-territories.ts';
 import type { Territory } from '../../anatomy/brain/territory.ts';
 import type { Hypothesis } from '../hypothesis.ts';
@@ -14,6 +15,14 @@ const growing: ReadonlySet<string> = new Set([
   'trigeminal-nerve',
 ]);
 
+/** Systems without which nobody would name a lesion by the place. */
+const essentials: Readonly<Record<string, readonly BrainSystem[]>> = {
+  'cavernous-sinus': ['eye-movement'],
+  'orbital-apex': ['vision', 'eye-movement'],
+  'cerebellopontine-angle': ['hearing-and-balance'],
+  'jugular-foramen': ['throat'],
+};
+
 const at =
   (kind: SiteKind) =>
   (site: string, territory: Territory, percent: number, side?: TerritoryLesion['side']): TerritoryLesion => ({
@@ -22,6 +31,7 @@ const at =
     territory,
     percent,
     ...(side && { side }),
+    essential: essentials[site] ?? [],
     mayGrow: growing.has(site),
   });
 const sight = at('visual-pathway');

@@ -251,8 +251,9 @@ function patchName({ modality, side }: Finding): string {
 const segmentsByRow = new Map<SkinPlace, readonly number[]>();
 
 function segmentsNamed({ kind, key }: FindingPlace): readonly number[] {
-  const row = kind === 'territory' || kind === 'dermatome' ? skinPlace(kind, key) : undefined;
-  if (row === undefined) return [];
+  const row = kind === 'territory' || kind === 'dermatome' || kind === 'landmark' ? skinPlace(kind, key) : undefined;
+  // Other points of skin are tried as samples of a limb; the saddle is named because it alone is numb.
+  if (row === undefined || (kind === 'landmark' && row.region !== 'perineum')) return [];
   const known =
     segmentsByRow.get(row) ??
     row.supplies.flatMap(({ roots }) => Object.keys(roots) as Segment[]).map((root) => segmentIndex(root));

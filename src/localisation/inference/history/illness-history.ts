@@ -176,7 +176,7 @@ export const illnessHistory: readonly HistoryWeight[] = [
   ...weigh(
     ['disc-herniation', 'spinal-stenosis'],
     anyOf(lumbarRoots, cervicalRoots, cervicalCord),
-    1.5,
+    2,
     1,
     'the spine is known to be narrow',
   ),
@@ -322,6 +322,7 @@ export const illnessHistory: readonly HistoryWeight[] = [
     1,
     'the medicine unleashes immunity against nerve and muscle',
   ),
+  ...weigh('family/porphyria', sites('motor-polyneuropathy'), 6, 1, 'an attack of porphyria strikes motor axons'),
   ...weigh('lead', sites('motor-polyneuropathy'), 3, 1, 'lead harms motor axons'),
   ...weigh('poliomyelitis', kinds('anterior-horn'), 3, 1, 'the horns were hurt before'),
   ...weigh('ethambutol', sites('optic-nerve'), 2.5, 1, 'the medicine harms the optic nerve'),
