@@ -106,7 +106,7 @@ const forms: readonly Form[] = [
     large: 0.7,
     small: 0.5,
     signs: slightAutonomic,
-    paces: { hyperacute: 1, acute: 2, subacute: 2, chronic: 0.3 },
+    paces: { hyperacute: 0.5, acute: 0.5, subacute: 2, chronic: 0.3 },
     source: recalled('adams-victor', 'critical illness polyneuropathy'),
   },
   {
