@@ -2,11 +2,13 @@ import type { BrainSystem } from '../../anatomy/brain/systems.ts';
 import { brainstemTerritories as brainstem } from '../../anatomy/brain/territories/brainstem-territories.ts';
 import { hemisphereTerritories as hemisphere } from '../../anatomy/brain/territories/hemisphere-territories.ts';
 import type { Territory } from '../../anatomy/brain/territory.ts';
-import { segmentIndex } from '../../anatomy/segments.ts';
-import { bodySides } from '../../kernel/side.ts';
+import type { MuscleGroup } from '../../anatomy/movement.ts';
+import { type Segment, segmentIndex } from '../../anatomy/segments.ts';
+import { bodySides, opposite } from '../../kernel/side.ts';
 import { type Hypothesis, hypothesis } from '../hypothesis.ts';
 import { LesionBuilder } from '../lesion.ts';
 import type { SiteKind } from '../localisation.ts';
+import { type Process, processOf } from '../process.ts';
 import { facultiesOf } from './process-signs.ts';
 import { type TerritoryLesion, territoryHypotheses } from './territory-lesions.ts';
 
@@ -206,10 +208,65 @@ function foramenMagnum(): Hypothesis[] {
   );
 }
 
+/**
+ * Small lesions of the hand's cortex that take some fingers only and so look like a nerve: those of the thumb side or those
+ * of the little finger. Which muscles, by group, and which root's skin lies over them. Fractions and shares judged.
+ */
+const fingersAlone: readonly {
+  readonly key: string;
+  readonly groups: readonly MuscleGroup[];
+  readonly skin: Segment;
+}[] = [
+  { key: 'thumb-side', groups: ['hand-thenar', 'forearm-extensors', 'finger-flexors'], skin: 'C6' },
+  { key: 'little-finger-side', groups: ['hand', 'finger-flexors'], skin: 'C8' },
+];
+const percentOfFingersAlone = 0.2;
+
+function handKnob(): Hypothesis[] {
+  return fingersAlone.flatMap(({ key, groups, skin }) =>
+    bodySides.flatMap((side) =>
+      [0.55, 0.3].map((depth) => {
+        const body = opposite(side);
+        const felt: Process['largeFibre'] = (fibre) =>
+          fibre.side === body && fibre.segment === segmentIndex(skin) && fibre.lengthCm > armTouchesHandCm
+            ? depth * 0.5
+            : 0;
+        return hypothesis(
+          {
+            key: 'cortex-hand-area',
+            label: hemisphere['cortex-hand-area'].label,
+            side,
+            level: null,
+            kind: 'hemisphere',
+          },
+          `${key}-${depth}`,
+          percentOfFingersAlone / 8,
+          new LesionBuilder().brain(side, 'motor-cortex-hand', 0.15).brain(side, 'sensory-cortex-hand', 0.15).build(),
+          {
+            process: processOf({
+              motor: (unit) =>
+                unit.side === body && unit.group !== undefined && groups.includes(unit.group) ? depth : 0,
+              largeFibre: felt,
+              smallFibre: felt,
+              sparesArcs: true,
+              wasting: 'block',
+              because: 'a small lesion of the cortex takes the fingers that lie side by side in it',
+            }),
+          },
+        );
+      }),
+    ),
+  );
+}
+
+/** Skin further than this from the cord, in cm, is that of the hand. */
+const armTouchesHandCm = 65;
+
 /** Every focal lesion of hemispheres, brainstem and cerebellum. */
 export function brainHypotheses(): Hypothesis[] {
   return [
     ...territoryHypotheses([...hemisphereLesions, ...brainstemLesions, ...cerebellarLesions]),
     ...foramenMagnum(),
+    ...handKnob(),
   ];
 }

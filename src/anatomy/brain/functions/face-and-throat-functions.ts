@@ -51,7 +51,8 @@ export const faceAndThroatFunctions = {
   },
   'lower-face': {
     carries: 'movement of the lower face',
-    path: series(facialNerve, corticobulbar),
+    // Some of the fibres run down to the upper medulla and turn back from there.
+    path: series(facialNerve, corticobulbar, partly(0.15, other('pyramid'))),
     source: seventh,
   },
   'upper-face': {

@@ -24,6 +24,23 @@ export const cranialTerritories = {
     holds: { 'optic-chiasm': 0.8, 'optic-nerve': 0.7 },
     source: visual,
   },
+  'optic-chiasm-and-ocular-nerves': {
+    label: 'Optic chiasm',
+    holds: {
+      'optic-chiasm': 0.85,
+      'optic-nerve': 0.5,
+      'oculomotor-nerve': 0.65,
+      'pupil-fibres-of-oculomotor-nerve': 0.4,
+      'trochlear-nerve': 0.3,
+      'abducens-nerve': 0.35,
+    },
+    source: recalled('pituitary-apoplexy-2011', 'fields and eye movements'),
+  },
+  'optic-tract-and-oculomotor-nerve': {
+    label: 'Optic tract or lateral geniculate body',
+    holds: { 'optic-tract': 0.9, 'oculomotor-nerve': 0.75, 'pupil-fibres-of-oculomotor-nerve': 0.7 },
+    source: visual,
+  },
   'optic-tract': {
     label: 'Optic tract or lateral geniculate body',
     holds: { 'optic-tract': 0.95 },
