@@ -51,8 +51,7 @@ export const faceAndThroatFunctions = {
   },
   'lower-face': {
     carries: 'movement of the lower face',
-    // Some of the fibres run down to the upper medulla and turn back from there.
-    path: series(facialNerve, corticobulbar, partly(0.15, other('pyramid'))),
+    path: series(facialNerve, corticobulbar),
     source: seventh,
   },
   'upper-face': {
