@@ -46,6 +46,8 @@ export interface BedsideFacts {
   beganWithin(days: number): Certainty;
   /** True unless the course is said to be static or improving. */
   readonly maybeProgressing: boolean;
+  /** The course was called progressive, or nothing was said of it. */
+  readonly isProgressive: boolean;
   /** Statements of the history that were made with `present: true`, as reasons. */
   told(...keys: readonly string[]): readonly Reason[];
   /** Summed probability of the sites of these kinds. */
@@ -123,6 +125,7 @@ export function bedsideFacts(exam: Exam, localisation: Localisation): BedsideFac
       return 'yes';
     },
     maybeProgressing: exam.course !== 'static' && exam.course !== 'improving',
+    isProgressive: exam.course === 'progressive' || exam.course === undefined,
     kindProbability: (...kinds) =>
       localisation.localisations
         .filter((site) => kinds.includes(site.kind))

@@ -28,6 +28,8 @@ export interface Page {
 
 /** A list of tokens may drive a search from this many rows downwards; above, the whole type is walked through in order. */
 const fewRows = 2_000;
+/** The same where every match is counted: each row of the start is looked at then, so that a rarer start soon pays. */
+const manyRows = 100_000;
 
 /** Parts with the mask of those that pass every filter, as `(moment, part, m)`; `order` and `after` shape the page. */
 export interface MatchingParts {
@@ -44,7 +46,8 @@ export async function matchingParts(
   query: SearchQuery,
   filters: readonly PlannedFilter[],
 ): Promise<MatchingParts> {
-  const start = await startOf(session, parameters.number(query.type as StoredType, '_id'), filters);
+  const isCounted = query.count === 0 || query.total === 'accurate';
+  const start = await startOf(session, parameters.number(query.type as StoredType, '_id'), filters, isCounted);
   const others = filters.filter((filter): filter is MaskFilter => filter !== start.filter && filter.kind !== 'moment');
   const masks = [sql`d.mask`, ...others.map(maskOf)];
   const moments = filters.flatMap((filter) => (filter.kind === 'moment' ? [filter.condition] : []));
@@ -72,7 +75,12 @@ interface Start {
   readonly conditions: readonly Sql[];
 }
 
-async function startOf(session: Session, anyParam: number, filters: readonly PlannedFilter[]): Promise<Start> {
+async function startOf(
+  session: Session,
+  anyParam: number,
+  filters: readonly PlannedFilter[],
+  isCounted: boolean,
+): Promise<Start> {
   const candidates = filters.filter((filter): filter is TokensFilter => filter.kind === 'tokens' && !filter.isNegated);
   const nothing = candidates.find(({ ids }) => ids.length === 0);
   const everything = postingsOf(anyParam, present);
@@ -80,15 +88,20 @@ async function startOf(session: Session, anyParam: number, filters: readonly Pla
   const isSingle = ({ params, ids }: TokensFilter) => params.length * ids.length === 1;
   const [only] = candidates;
   if (candidates.length === 1 && only !== undefined && isSingle(only)) return { filter: only, ...postingsOfOne(only) };
-  const counts = await countUpToFew(session, candidates);
-  let best: TokensFilter | undefined;
-  let fewest = fewRows;
-  for (const [index, candidate] of candidates.entries()) {
-    const rows = counts[index] ?? fewRows;
-    if (rows >= fewest && (best !== undefined || !isSingle(candidate))) continue;
-    best = candidate;
-    fewest = Math.min(rows, fewest);
-  }
+  const rarest = async (most: number) => {
+    const counts = await countUpTo(session, candidates, most);
+    let best: TokensFilter | undefined;
+    let fewest = most;
+    for (const [index, candidate] of candidates.entries()) {
+      const rows = counts[index] ?? most;
+      if (rows >= fewest && (best !== undefined || !isSingle(candidate))) continue;
+      best = candidate;
+      fewest = Math.min(rows, fewest);
+    }
+    return { best, fewest };
+  };
+  let { best, fewest } = await rarest(fewRows);
+  if (isCounted && fewest === fewRows && candidates.length > 1) ({ best, fewest } = await rarest(manyRows));
   if (best === undefined) return { filter: undefined, ...everything };
   if (isSingle(best)) return { filter: best, ...postingsOfOne(best) };
   return {
@@ -111,11 +124,15 @@ function postingsOf(param: number, token: number): Omit<Start, 'filter'> {
 }
 
 /** Rows of each filter, counted no further than the fewest of those before it. */
-async function countUpToFew(session: Session, filters: readonly TokensFilter[]): Promise<readonly number[]> {
+async function countUpTo(
+  session: Session,
+  filters: readonly TokensFilter[],
+  mostRows: number,
+): Promise<readonly number[]> {
   if (filters.length === 0) return [];
   const names = filters.map((_, index) => raw(`c${index}`));
   const counts = filters.map((filter, index) => {
-    const most = index === 0 ? sql`${fewRows}` : sql`(SELECT rows FROM ${names[index - 1] as Sql})`;
+    const most = index === 0 ? sql`${mostRows}` : sql`(SELECT rows FROM ${names[index - 1] as Sql})`;
     return sql`${names[index] as Sql} AS (SELECT count(*) AS rows FROM (SELECT 1 FROM posting WHERE ${areOf(filter)} LIMIT ${most}) AS few)`;
   });
   const each = names.map((name) => sql`(SELECT rows FROM ${name}) AS ${name}`);

@@ -225,9 +225,8 @@ export const brainFlags: readonly RedFlagRule[] = [
         pace === 'subacute' || pace === 'chronic' || (pace !== 'hyperacute' && facts.beganWithin(3) === 'no');
       const isRecent = (facts.exam.onset.durationDays ?? 0) <= 730;
       // A brain lesion that grows over weeks is a mass until shown otherwise, with headache or without.
-      const isGrowing = pace === 'subacute' && facts.kindProbability('hemisphere', 'brainstem') >= 0.5;
-      const isSuspected =
-        focal.length > 0 && (also.length > 0 || isGrowing) && slow && isRecent && facts.exam.course === 'progressive';
+      const isGrowing = pace === 'subacute' && inBrain;
+      const isSuspected = focal.length > 0 && (also.length > 0 || isGrowing) && slow && isRecent && facts.isProgressive;
       if (!isSuspected) return null;
       const image = facts.query.result('mri-brain');
       // The MRI that the flag asks for has been done and shows no mass.

@@ -62,7 +62,7 @@ export const muscleAndNerveFlags: readonly RedFlagRule[] = [
       // Muscle that dies over weeks until limbs hardly lift is lost if treatment waits. Source: Allenbach 2020, Nat Rev Rheumatol.
       const isFailing =
         inflamed.length > 0 &&
-        facts.exam.course === 'progressive' &&
+        facts.isProgressive &&
         facts.beganWithin(threeMonths) === 'yes' &&
         facts.lowestLimbPower <= 3 &&
         facts.bothLegsWeak &&

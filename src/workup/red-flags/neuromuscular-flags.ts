@@ -225,10 +225,12 @@ export const neuromuscularFlags: readonly RedFlagRule[] = [
         acuteSymmetricalWeakness(facts).length > 0 ||
         facts.saddleLoss.length > 0 ||
         facts.upperMotorSignsInLegs.length > 0;
+      // One limb that weakened within days may be a nerve that was lain on; several are not.
+      const severalLimbs = new Set(facts.weakLimbs.map(({ item, side }) => `${item.region} ${side}`)).size > 1;
       return facts.weakLimbs.length > 0 &&
         facts.lowestLimbPower <= 4 &&
         facts.beganWithin(7) === 'yes' &&
-        facts.exam.course === 'progressive' &&
+        (facts.exam.course === 'progressive' || (facts.isProgressive && severalLimbs)) &&
         !hasOwnFlag
         ? present(findingReasons(facts.weakLimbs, 4))
         : null;

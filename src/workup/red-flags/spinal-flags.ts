@@ -107,7 +107,9 @@ export const spinalFlags: readonly RedFlagRule[] = [
       const legs = [...facts.weak('lower-limbs'), ...facts.legSensoryLoss];
       const lower = cauda.length > 0 && legs.length > 0 ? [...cauda.slice(0, 3), ...findingReasons(legs, 3)] : [];
       // Rigid legs and a weak bladder of a failing autonomic system are not the cord's.
-      const isElsewhere = facts.kindProbability('basal-ganglia') >= 0.5 && facts.trunkSensoryLoss.length === 0;
+      const failing = facts.query.hasAbnormal('autonomic/orthostatic-hypotension') ? (['cerebellum'] as const) : [];
+      const isElsewhere =
+        facts.kindProbability('basal-ganglia', ...failing) >= 0.5 && facts.trunkSensoryLoss.length === 0;
       const found = cordSigns(facts);
       const signs = found.length > 0 ? found : lower;
       const { pace } = facts.exam.onset;
