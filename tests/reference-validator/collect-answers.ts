@@ -34,7 +34,7 @@ try {
   const impressions = resourcesOf(await keep('/fhir/ClinicalImpression?_count=200')) as ClinicalImpression[];
   const tags = impressions.flatMap(({ meta }) => meta?.tag ?? []);
   const exams = [...new Set(tags.flatMap(({ system, code }) => (system === systems.exam && code ? [code] : [])))];
-  for (const exam of exams.slice(0, 12)) {
+  for (const exam of exams.slice(0, 3)) {
     for (const type of ['transaction', 'collection', 'document']) await keep(`/exams/${exam}/bundle?type=${type}`);
   }
 
@@ -42,11 +42,11 @@ try {
   for (const { type, interaction = [] } of types) {
     if (!interaction.some(({ code }) => code === 'search-type')) continue;
     const isKept = interaction.some(({ code }) => code === 'history-type');
-    const [first] = resourcesOf(await keep(`/fhir/${type}${isKept ? '?_count=20&_total=accurate' : ''}`));
+    const [first] = resourcesOf(await keep(`/fhir/${type}${isKept ? '?_count=10&_total=accurate' : ''}`));
     if (first?.id !== undefined) await keep(`/fhir/${type}/${first.id}`);
     if (!isKept) continue;
     await keep(`/fhir/${type}?_summary=count`);
-    await keep(`/fhir/${type}/_history?_count=20`);
+    await keep(`/fhir/${type}/_history?_count=10`);
   }
   await keep('/fhir/Observation?status=entered-in-error&_count=5');
   await keep('/fhir/ClinicalImpression?_count=3&_include=ClinicalImpression:finding-ref&_revinclude=Provenance:target');

@@ -19,7 +19,6 @@ import java.util.Set;
 import java.util.stream.Stream;
 import org.hl7.fhir.common.hapi.validation.support.CommonCodeSystemsTerminologyService;
 import org.hl7.fhir.common.hapi.validation.support.InMemoryTerminologyServerValidationSupport;
-import org.hl7.fhir.common.hapi.validation.support.PrePopulatedValidationSupport;
 import org.hl7.fhir.common.hapi.validation.support.SnapshotGeneratingValidationSupport;
 import org.hl7.fhir.common.hapi.validation.support.UnknownCodeSystemWarningValidationSupport;
 import org.hl7.fhir.common.hapi.validation.support.ValidationSupportChain;
@@ -59,7 +58,7 @@ final class OwnDefinitions {
   }
 
   static IValidationSupport supportFor(FhirContext context, Path project) throws IOException {
-    PrePopulatedValidationSupport own = new PrePopulatedValidationSupport(context);
+    PublishedResources own = new PublishedResources(context);
     IParser parser = context.newJsonParser().setParserErrorHandler(new StrictErrorHandler());
     for (Path file : resourceFiles(project)) own.addResource(parser.parseResource(Files.readString(file)));
     for (String table : TABLES) own.addResource(fragment(project.resolve("terminology/tables").resolve(table)));
