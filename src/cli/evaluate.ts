@@ -10,7 +10,7 @@ import { expectsAdvice, judgeAdvice } from './evaluate/judge-advice.ts';
 import { help, readOptions } from './evaluate/options.ts';
 import { readCaseFiles } from './evaluate/read-case-file.ts';
 import { reportFigures, reportMisses } from './evaluate/report.ts';
-import { reportAdvice, reportAdviceMisses } from './evaluate/report-advice.ts';
+import { reportAdvice, reportAdviceMisses, reportFlags } from './evaluate/report-advice.ts';
 import { reportSequential, reportSimulation } from './evaluate/report-simulation.ts';
 import { resultsOf } from './evaluate/results.ts';
 import { examineInOrder } from './evaluate/sequential.ts';
@@ -40,6 +40,7 @@ function evaluate(words: readonly string[]): void {
   const advice = answered.filter(({ one }) => expectsAdvice(one)).map(({ one, answer }) => judgeAdvice(one, answer));
   print(reportFigures(judgements, options.folder));
   if (advice.length > 0) print(`\n${reportAdvice(advice, options.folder)}`);
+  if (advice.some(({ flags }) => flags !== null)) print(`\n${reportFlags(advice)}`);
   if (!options.onlyFigures && options.misses > 0) {
     print(`\n${reportMisses(judgements, options.misses, width)}`);
     if (advice.length > 0) print(`\n${reportAdviceMisses(advice, options.misses, width)}`);

@@ -1,5 +1,6 @@
 #!/usr/bin/env node
 import { extname } from 'node:path';
+import { fileURLToPath } from 'node:url';
 import { Worker } from 'node:worker_threads';
 import { Command, CommanderError } from 'commander';
 import { AppError } from '../kernel/errors.ts';
@@ -22,6 +23,10 @@ const surroundings: Surroundings = {
       import('../search/search-rules.ts'),
     ]);
     return openStores(readConfig(env).store, searchRules);
+  },
+  loadViews: async () => {
+    const { viewsFrom } = await import('../views/load-views.ts');
+    return viewsFrom(fileURLToPath(new URL('../../profiles/views', import.meta.url)));
   },
   loadSteps: async () => (await import('../context.ts')).loadExamSteps(),
   loadModel: async () => {

@@ -22,6 +22,8 @@ export interface KeptType {
 export interface ServerOperation {
   readonly name: string;
   readonly definition: string;
+  /** What of the definition is offered. */
+  readonly documentation?: string;
 }
 
 const title = 'Neurological examination service';
@@ -35,12 +37,14 @@ const documentation =
  * @param resourceTypes        the conformance types, which can be read by id and searched by `url`
  * @param kept                 the types made from examinations and those that analysts add
  * @param operations           those of the whole server
+ * @param checked              types that are only checked, by these operations
  */
 export function capabilityStatement(
   software: { readonly version: string; readonly releaseDate: string },
   resourceTypes: readonly string[],
   kept: readonly KeptType[],
   operations: readonly ServerOperation[],
+  checked: readonly { readonly type: string; readonly operations: readonly ServerOperation[] }[],
 ): CapabilityStatement {
   return {
     resourceType: 'CapabilityStatement',
@@ -55,6 +59,7 @@ export function capabilityStatement(
     status: 'active',
     date: software.releaseDate,
     kind: 'instance',
+    instantiates: ['http://hl7.org/fhir/uv/bulkdata/CapabilityStatement/bulk-data'],
     software: { name: 'neuroexam-fhir', version: software.version },
     implementation: { description: 'One running instance of neuroexam-fhir' },
     fhirVersion: '4.0.1',
@@ -63,8 +68,15 @@ export function capabilityStatement(
       {
         mode: 'server',
         documentation,
-        resource: [...kept.map(keptResource), ...[...resourceTypes].sort().map(conformanceResource)],
-        operation: operations.map(({ name, definition }) => ({ name, definition })),
+        resource: [
+          ...kept.map(keptResource),
+          ...checked.map((one) => ({
+            type: one.type as 'Bundle',
+            operation: one.operations.map((each) => ({ ...each })),
+          })),
+          ...[...resourceTypes].sort().map(conformanceResource),
+        ],
+        operation: operations.map((operation) => ({ ...operation })),
       },
     ],
   };

@@ -13,6 +13,8 @@ import { localisationRoutes } from './routes/localisation.ts';
 import { measureRoutes } from './routes/measures.ts';
 import { publishedRoutes } from './routes/published.ts';
 import { terminologyRoutes } from './routes/terminology.ts';
+import { validateRoutes } from './routes/validate.ts';
+import { viewRoutes } from './routes/views.ts';
 import { securityHeaders } from './security-headers.ts';
 
 /**
@@ -30,7 +32,9 @@ export function createApp(context: AppContext, isDraining: () => boolean): Expre
     publishedRoutes(context),
     bulkExportRoutes(context),
     terminologyRoutes(context),
+    validateRoutes(context),
     measureRoutes(context),
+    viewRoutes(context),
     fhirResourceRoutes(context),
     fhirRoutes(context),
     healthRoutes(context, isDraining),

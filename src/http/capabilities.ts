@@ -1,6 +1,9 @@
 import type { KeptType, ServerOperation } from '../fhir/capability-statement.ts';
 import { searchIncludesFor, searchParamsFor, searchRevIncludesFor } from '../search/capability.ts';
 import { searchedTypes } from '../search/parameters.ts';
+import { checkedTypes } from '../validation/r4-definitions.ts';
+
+const validate = { name: 'validate', definition: 'http://hl7.org/fhir/OperationDefinition/Resource-validate' } as const;
 
 /** What goes beyond reading and searching. */
 const beyond: Partial<Record<string, Pick<KeptType, 'interactions' | 'operations'>>> = {
@@ -20,9 +23,21 @@ export function keptTypes(): readonly KeptType[] {
     searchInclude: searchIncludesFor(type),
     searchRevInclude: searchRevIncludesFor(type),
     ...beyond[type],
+    operations: [...(checkedTypes.some((one) => one === type) ? [validate] : []), ...(beyond[type]?.operations ?? [])],
   }));
 }
 
 export const serverOperations: readonly ServerOperation[] = [
   { name: 'export', definition: 'http://hl7.org/fhir/uv/bulkdata/OperationDefinition/export' },
+  {
+    name: 'viewdefinition-run',
+    definition: 'http://sql-on-fhir.org/OperationDefinition/$viewdefinition-run',
+    documentation:
+      'Formats json, ndjson and csv. A view is posted, or referred to as ViewDefinition/{id} or by canonical address: those that come with the service, listed at /views. Also below ViewDefinition and ViewDefinition/{id}. Not offered: group, source.',
+  },
 ];
+
+/** Types that are answered inside others and can be checked, but are not kept by themselves. */
+export const onlyChecked = checkedTypes
+  .filter((type) => !searchedTypes.some((one) => one === type))
+  .map((type) => ({ type, operations: [validate] }));

@@ -14,13 +14,13 @@ export function newRouter(): Router {
 /**
  * Puts one path with its methods on a router. Around every handler stand the same rules: the answer must be acceptable
  * to the caller, HEAD follows GET, OPTIONS lists the methods, and any other method is refused with that list.
- * @param accepts media types that the path can answer with, most preferred first
+ * @param accepts media types that the path can answer with, most preferred first; `later` when the handler decides
  */
 export function endpoint(
   router: Router,
   path: string,
   handlers: Partial<Record<Method, readonly RequestHandler[]>>,
-  accepts: readonly string[] = [mediaTypes.fhir, mediaTypes.json],
+  accepts: readonly string[] | 'later' = [mediaTypes.fhir, mediaTypes.json],
 ): void {
   const methods = Object.keys(handlers).map((method) => method.toUpperCase());
   const allow = [...methods, ...('get' in handlers ? ['HEAD'] : []), 'OPTIONS'].join(', ');
@@ -36,7 +36,7 @@ export function endpoint(
     const known = methods.includes(req.method) || (req.method === 'HEAD' && 'get' in handlers);
     if (!known) throw new MethodNotAllowedError(allow);
     if (req.headers.accept !== undefined) req.headers.accept = withoutParameters(req.headers.accept);
-    if (req.accepts([...accepts]) === false) {
+    if (accepts !== 'later' && req.accepts([...accepts]) === false) {
       throw new RequestError('NOT_ACCEPTABLE', `This path answers ${accepts.join(' or ')}.`);
     }
     next();

@@ -51,11 +51,11 @@ function checkMediaType(req: Request): void {
   if (header === undefined && !hasBody) return;
   const [type, ...parameters] = (header ?? '').split(';').map((part) => part.trim().toLowerCase());
   if (type !== 'application/json' && type !== 'application/fhir+json') {
-    throw new RequestError('MEDIA_TYPE', 'Send the exam as application/json or application/fhir+json.');
+    throw new RequestError('MEDIA_TYPE', 'Send the body as application/json or application/fhir+json.');
   }
   const charset = parameters.find((parameter) => parameter.startsWith('charset='))?.slice('charset='.length);
   if (charset !== undefined && charset.replaceAll('"', '') !== 'utf-8') {
-    throw new RequestError('MEDIA_TYPE', 'Send the exam in UTF-8.');
+    throw new RequestError('MEDIA_TYPE', 'Send the body in UTF-8.');
   }
   if ((req.headers['content-encoding'] ?? 'identity') !== 'identity') {
     throw new RequestError('MEDIA_TYPE', 'Send the body without Content-Encoding.');

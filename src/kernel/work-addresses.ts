@@ -19,5 +19,7 @@ export const workAddresses: Readonly<Partial<Record<WorkKey, string>>> = {
   'iih-consensus-2018': 'https://doi.org/10.1136/jnnp-2017-317440',
   'mg-consensus-2021': 'https://doi.org/10.1212/WNL.0000000000011124',
   'autoimmune-encephalitis-2016': 'https://doi.org/10.1016/S1474-4422(15)00401-9',
+  'first-seizure-aan-2007': 'https://doi.org/10.1212/01.wnl.0000285084.93652.43',
+  'limb-ischaemia-esvs-2020': 'https://doi.org/10.1016/j.ejvs.2019.09.006',
   'bppv-2017': 'https://doi.org/10.1177/0194599816689667',
 };

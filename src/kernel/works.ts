@@ -254,6 +254,18 @@ export const works = {
     'Mollan SP et al. Idiopathic intracranial hypertension: consensus guidelines on management. J Neurol Neurosurg Psychiatry 2018;89:1088-100.',
   'autonomic-dysreflexia-2005':
     'Bycroft J et al. Autonomic dysreflexia: a medical emergency. Postgrad Med J 2005;81:232-5.',
+  'first-seizure-aan-2007':
+    'Krumholz A et al. Practice parameter: evaluating an apparent unprovoked first seizure in adults. Neurology 2007;69:1996-2007.',
+  'hypoglycaemia-endocrine-2009':
+    'Cryer PE et al. Evaluation and management of adult hypoglycemic disorders: Endocrine Society guideline. J Clin Endocrinol Metab 2009;94:709-28.',
+  'hyponatraemia-2014':
+    'Spasovski G et al. Clinical practice guideline on diagnosis and treatment of hyponatraemia. Eur J Endocrinol 2014;170:G1-47.',
+  'hypercalcaemia-2016':
+    'Walsh J et al. Society for Endocrinology emergency guidance: acute hypercalcaemia. Endocr Connect 2016;5:G9-11.',
+  'hypocalcaemia-2016':
+    'Turner J et al. Society for Endocrinology emergency guidance: acute hypocalcaemia. Endocr Connect 2016;5:G7-8.',
+  'limb-ischaemia-esvs-2020':
+    'Bjorck M et al. ESVS guideline on the management of acute limb ischaemia. Eur J Vasc Endovasc Surg 2020;59:173-218.',
   'fhir-r4': 'HL7 FHIR Release 4 (4.0.1).',
   'loinc-table': 'LOINC, Regenstrief Institute.',
 } as const;

@@ -14,6 +14,8 @@ export interface ExportRequest {
   readonly types: readonly StoredType[];
   /** ms since 1970; only what changed later than this. */
   readonly since?: number;
+  /** What was asked for and is left out, each in a sentence for the caller. */
+  readonly notices?: readonly string[];
 }
 
 export interface ExportJob {
@@ -89,11 +91,17 @@ export function createExportStore(engine: Engine): ExportRepository {
       const { request, counts } = job(found);
       const next = request.types.find((type) => counts[type] === undefined);
       if (next === undefined) return job(found);
-      const [counted] = await session.all<{ n: number }>(
-        sql`SELECT count(*) AS n FROM (${versions(found, next, request.since)}) AS counted`,
+      let count = 0;
+      for await (const group of engine.stream(versions(found, next, request.since))) {
+        count += group.length;
+        // SQLite reads on this thread, which has requests to answer.
+        await new Promise(setImmediate);
+      }
+      const text = JSON.stringify({ ...counts, [next]: count });
+      // Another instance may have come further with the same job.
+      await engine.write((writer) =>
+        writer.run(sql`UPDATE export_job SET counts = ${text} WHERE id = ${id} AND counts = ${found.counts}`),
       );
-      const text = JSON.stringify({ ...counts, [next]: counted?.n ?? 0 });
-      await engine.write((writer) => writer.run(sql`UPDATE export_job SET counts = ${text} WHERE id = ${id}`));
       return job(await row(id));
     },
 

@@ -1,3 +1,4 @@
+import { NotFoundError } from '../kernel/errors.ts';
 import { type ExportRepository, isReady } from './export-store.ts';
 
 /** Brings exports to their end in the background, one after the other. */
@@ -19,7 +20,8 @@ export function startExportWorker(exports: ExportRepository, onError: (error: un
       try {
         while (!isStopped && !isReady(await exports.advance(id)));
       } catch (error) {
-        onError(error);
+        // Somebody removed the job, which is no failure.
+        if (!(error instanceof NotFoundError)) onError(error);
       }
       waiting.delete(id);
     }

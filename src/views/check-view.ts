@@ -5,7 +5,7 @@ import type { SelectDefinition, ViewColumn } from './view-definition.ts';
 import { allowedFunctions, namesInPath } from './view-path.ts';
 
 /** Limits of a definition that a stranger sends. Judged: far above what a table for people needs. */
-const most = { characters: 200_000, columns: 500, depth: 10, pathLength: 2000 };
+const most = { characters: 200_000, columns: 500, depth: 10, pathLength: 2000, loops: 2 };
 
 const selectKeys = ['column', 'select', 'unionAll', 'forEach', 'forEachOrNull', 'repeat', 'id', 'extension'];
 const columnKeys = ['name', 'path', 'type', 'collection', 'description', 'tag', 'id', 'extension'];
@@ -85,6 +85,9 @@ export function checkView(definition: unknown): readonly Fault[] {
     }
     const names = path.length > most.pathLength ? undefined : namesInPath(path);
     if (names === undefined) add(pointer, 'FORMAT', `Expected a FHIRPath of at most ${most.pathLength} characters.`);
+    if ((names?.loops ?? 0) > most.loops) {
+      add(pointer, 'TOO_LARGE', `Expected at most ${most.loops} criteria of where, exists or all inside one another.`);
+    }
     for (const name of names?.functions ?? []) {
       if (allowedFunctions.has(name)) continue;
       const near = nearestKey(name, allowedFunctions);

@@ -18,6 +18,7 @@ export interface SelectDefinition {
 
 export interface ViewDefinition {
   readonly resourceType?: 'ViewDefinition';
+  readonly id?: string;
   readonly url?: string;
   readonly name?: string;
   readonly title?: string;

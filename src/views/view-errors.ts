@@ -11,7 +11,16 @@ export class ViewInvalidError extends AppError {
   }
 }
 
-/** A valid view met a resource that it cannot make rows of. Names view, path and resource type, never the data. */
+/**
+ * A valid view met a resource that it cannot make rows of. Names view, path and resource type, never the data; the fault
+ * points at the part of the ViewDefinition that could not be followed.
+ */
 export class ViewFailedError extends AppError {
   readonly code = 'VIEW_FAILED';
+  readonly faults: readonly Fault[];
+
+  constructor(message: string, { pointer, code }: Pick<Fault, 'pointer' | 'code'>) {
+    super(message);
+    this.faults = [{ pointer, code, message }];
+  }
 }

@@ -20,8 +20,18 @@ interface SyntaxNode {
   readonly children?: readonly SyntaxNode[];
 }
 
+/** Functions that run their criteria once for every item. */
+const loops = new Set(['where', 'exists', 'all']);
+
+interface PathUse {
+  readonly functions: string[];
+  readonly variables: string[];
+  /** How many loops stand inside one another: the work grows with the power of it. */
+  readonly loops: number;
+}
+
 /** What a path uses, or undefined when it does not parse. */
-export function namesInPath(path: string): { readonly functions: string[]; readonly variables: string[] } | undefined {
+export function namesInPath(path: string): PathUse | undefined {
   let root: SyntaxNode;
   try {
     root = fhirpath.parse(path) as SyntaxNode;
@@ -30,13 +40,17 @@ export function namesInPath(path: string): { readonly functions: string[]; reado
   }
   const functions: string[] = [];
   const variables: string[] = [];
-  const visit = (node: SyntaxNode) => {
-    if (node.type === 'Functn') functions.push(node.children?.[0]?.text ?? '');
+  let deepest = 0;
+  const visit = (node: SyntaxNode, depth = 0) => {
+    const name = node.type === 'Functn' ? (node.children?.[0]?.text ?? '') : undefined;
+    if (name !== undefined) functions.push(name);
+    const inside = depth + Number(name !== undefined && loops.has(name) && (node.children?.length ?? 0) > 1);
+    deepest = Math.max(deepest, inside);
     if (node.type === 'ExternalConstantTerm') variables.push((node.text ?? '').replaceAll(/^%|^[`']|[`']$/g, ''));
-    node.children?.forEach(visit);
+    for (const child of node.children ?? []) visit(child, inside);
   };
   visit(root);
-  return { functions, variables };
+  return { functions, variables, loops: deepest };
 }
 
 interface NodeLike {

@@ -1,7 +1,7 @@
 import { isSegment, segmentIndex } from '../anatomy/segments.ts';
 import { skinPlace } from '../anatomy/skin-places.ts';
 import type { ExamQuery } from '../causes/exam-query.ts';
-import { historyReason, powerOf, queryExam } from '../causes/exam-query.ts';
+import { historyReason, isFrom, powerOf, queryExam } from '../causes/exam-query.ts';
 import type { Reason } from '../causes/ranked-cause.ts';
 import { findingReasons } from '../causes/reasons.ts';
 import type { Exam } from '../exam/exam.ts';
@@ -183,6 +183,6 @@ function isOnLeg(place: Finding['place']): boolean {
 /** 200 mL or more makes cauda equina compression likelier; less does not exclude it. Source: GIRFT pathway 2023. */
 function residualReason(query: ExamQuery): readonly Reason[] {
   const volume = query.quantity('post-void-residual', 'mL');
-  if (volume === undefined || volume.value < 200) return [];
+  if (volume === undefined || isFrom(volume, 200) !== true) return [];
   return [{ pointer: volume.pointer, text: `post-void residual ${volume.value} mL` }];
 }

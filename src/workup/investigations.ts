@@ -236,6 +236,12 @@ export const investigations: readonly Investigation[] = [
     '37498-3',
     'Head vessels and Neck vessels CT angiogram W contrast IV',
   ]),
+  row(
+    'limb-angiography',
+    'CT angiography of the arteries of the limb',
+    [],
+    recalled('limb-ischaemia-esvs-2020', 'first-line imaging'),
+  ),
   row('mri-brachial-plexus', 'MRI of the brachial plexus', ['mri-brachial-plexus'], emgBook, [
     '24582-9',
     'MR Brachial plexus',
@@ -278,6 +284,18 @@ export const investigations: readonly Investigation[] = [
     '2601-3',
     'Magnesium [Moles/volume] in Serum or Plasma',
   ]),
+  row(
+    'osmolality',
+    'Osmolality of serum and urine, sodium of urine',
+    [],
+    recalled('hyponatraemia-2014', 'osmolality and sodium of a spot urine first'),
+  ),
+  row(
+    'parathyroid-hormone',
+    'Parathyroid hormone',
+    [],
+    recalled('hypercalcaemia-2016', 'tells parathyroid disease from the rest'),
+  ),
   row('liver-function', 'Liver function tests', ['alt', 'albumin'], commonPractice, [
     '24325-3',
     'Hepatic function 2000 panel - Serum or Plasma',

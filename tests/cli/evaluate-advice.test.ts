@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import type { EvaluationCase, ExpectedAdvice } from '../../src/cli/evaluate/evaluation-case.ts';
+import { flagFiguresOf } from '../../src/cli/evaluate/flag-figures.ts';
 import { adviceFiguresOf, judgeAdvice } from '../../src/cli/evaluate/judge-advice.ts';
 import type { Assessment, RedFlag } from '../../src/workup/assessment.ts';
 
@@ -23,7 +24,7 @@ describe('causes, red flags and tests beside what was expected', () => {
 
   it('tells the flags that were missed from those that nobody expected', () => {
     const { flags } = judged({ redFlags: ['danger', 'gone', 'open'], mayFlag: ['other-danger'] });
-    expect(flags).toEqual({ expected: 3, missed: ['gone', 'open'], extra: [] });
+    expect(flags).toEqual({ expected: 3, raised: ['danger'], missed: ['gone', 'open'], extra: [] });
     expect(judged({ redFlags: [] }).flags?.extra).toEqual(['danger', 'other-danger']);
     expect(judged({ undecided: ['open', 'danger', 'gone'] }).undecided).toEqual({ expected: 3, missed: ['gone'] });
   });
@@ -50,5 +51,23 @@ describe('causes, red flags and tests beside what was expected', () => {
       testsProposed: { right: 2, of: 3 },
       needlessTests: { right: 0, of: 1 },
     });
+  });
+
+  it('counts each red flag, also one that was raised beside the expected ones', () => {
+    const row = (key: string, raised: number, missed: number, falseAlarms: number, besideOthers: number) => ({
+      key,
+      expected: raised + missed,
+      raised,
+      missed,
+      falseAlarms,
+      besideOthers,
+    });
+    const figures = flagFiguresOf([
+      judged({ redFlags: ['danger', 'gone'] }),
+      judged({ redFlags: [], mayFlag: ['danger'] }),
+      judged({ redFlags: ['gone|danger'], mayFlag: ['other-danger'] }),
+      judged({ causes: ['first'] }),
+    ]);
+    expect(figures).toEqual([row('danger', 1, 0, 0, 0), row('gone', 1, 1, 0, 0), row('other-danger', 0, 0, 1, 1)]);
   });
 });

@@ -1,9 +1,9 @@
 import { describe, expect, it } from 'vitest';
 import { rankCauses } from '../../src/causes/rank-causes.ts';
 import type { Localisation } from '../../src/localisation/localisation.ts';
-import { proposeWorkup, type Workup } from '../../src/workup/propose-workup.ts';
-import { assessRedFlags } from '../../src/workup/red-flags.ts';
-import { bedsideExam, localised, site } from '../support/bedside.ts';
+import { proposeWorkup, type Workup, workupRules } from '../../src/workup/propose-workup.ts';
+import { assessRedFlags, redFlagRules } from '../../src/workup/red-flags.ts';
+import { bedsideExam, localised, nothingFound, site } from '../support/bedside.ts';
 
 type Parts = Record<string, unknown>;
 
@@ -149,5 +149,85 @@ describe('tests that guidance finds needless', () => {
     );
     expect(keysOf(abscess)).not.toContain('lumbar-puncture');
     expect(needlessIn(abscess)).toContain('no-lumbar-puncture-below-a-mass');
+  });
+});
+
+describe('red flags and their first tests', () => {
+  const today = { pace: 'hyperacute', durationDays: 0.2 };
+  const cold = {
+    inspection: [{ sign: 'colour-or-temperature-change', site: 'leg-below-knee', side: 'left', present: true }],
+  };
+  const danger: readonly (readonly [string, Parts, readonly string[]])[] = [
+    [
+      // Krumholz 2007: electroencephalogram and image, level B; NICE NG217: electrocardiogram for everybody.
+      'a first seizure',
+      { history: { onset: today, symptoms: has('seizure') } },
+      ['electroencephalogram', 'mri-brain', 'electrocardiogram', 'blood-glucose', 'sodium'],
+    ],
+    [
+      // Spasovski 2014: osmolality and sodium of a spot urine first.
+      'a sodium of 112 mmol/L',
+      { history: { onset: today }, results: [measured('sodium', 112, 'mmol/L')] },
+      ['osmolality', 'renal-function'],
+    ],
+    [
+      // Walsh 2016 and Turner 2016: electrocardiogram, parathyroid hormone, magnesium, creatinine.
+      'a calcium of 1.6 mmol/L',
+      { history: { onset: today }, results: [measured('calcium', 1.6, 'mmol/L')] },
+      ['electrocardiogram', 'parathyroid-hormone', 'magnesium', 'renal-function'],
+    ],
+    [
+      // Common practice; cholinesterase after Adams and Victor.
+      'an organophosphate',
+      { history: { onset: today, symptoms: has('vomiting'), exposures: has('organophosphate') } },
+      ['blood-gas', 'electrocardiogram', 'cholinesterase'],
+    ],
+    [
+      'a dose of thallium',
+      { history: { onset: today, symptoms: has('abdominal-pain'), exposures: has('thallium') } },
+      ['heavy-metals'],
+    ],
+    [
+      // ESVS 2020: CT angiography is the first imaging where it does not delay treatment.
+      'a cold numb leg',
+      { history: { onset: today, symptoms: has('leg-pain', 'numbness') }, findings: cold },
+      ['limb-angiography', 'electrocardiogram', 'creatine-kinase'],
+    ],
+  ];
+
+  it.each(danger)('%s asks for them', (_, parts, expected) => {
+    expect(keysOf(workupOf(parts, nothingFound))).toEqual(expect.arrayContaining([...expected]));
+  });
+
+  it('a sodium that is off asks for no parathyroid hormone, carbon monoxide for no cholinesterase', () => {
+    const salt = workupOf({ results: [measured('sodium', 112, 'mmol/L')] }, nothingFound);
+    expect(keysOf(salt)).not.toContain('parathyroid-hormone');
+    const gas = workupOf(
+      { history: { onset: today, symptoms: has('headache'), exposures: has('carbon-monoxide') } },
+      nothingFound,
+    );
+    expect(keysOf(gas)).toContain('blood-gas');
+    expect(keysOf(gas)).not.toContain('cholinesterase');
+  });
+
+  /** Dangers that are met with an act at once, and for which no test comes first. */
+  const withoutTest: ReadonlySet<string> = new Set([
+    'acute-facial-palsy', // Baugh 2013: no routine tests
+    'autonomic-dysreflexia', // Bycroft 2005: find the trigger
+    'autonomic-instability-in-neuropathy', // the tests are those of the neuropathy
+    'child-with-progressive-deficit', // NICE NG127: referral at once
+    'complete-nerve-injury', // the surgeon's opinion
+    'newborn-with-neurological-signs', // the rules for adults do not apply
+    'suspected-tetanus', // the diagnosis is clinical
+  ]);
+
+  it('each have one, but for those that need an act and no test', () => {
+    const asking = new Set(workupRules.flatMap(({ flags = [] }) => flags));
+    expect(
+      redFlagRules
+        .map(({ key }) => key)
+        .filter((key) => !asking.has(key))
+        .toSorted(),
+    ).toEqual([...withoutTest].toSorted());
   });
 });

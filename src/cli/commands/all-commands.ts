@@ -6,12 +6,14 @@ import { erasuresCommand } from './erasures.ts';
 import { loadDemoCommand } from './load-demo.ts';
 import { serveCommand } from './serve.ts';
 import type { Surroundings } from './surroundings.ts';
+import { viewCommand } from './view.ts';
 
 /** Every subcommand, in the order of the help; a further one is a file beside these and a line here. */
 export const allCommands: readonly ((surroundings: Surroundings) => Command)[] = [
   serveCommand,
   convertCommand,
   checkCommand,
+  viewCommand,
   loadDemoCommand,
   eraseCommand,
   erasuresCommand,

@@ -1,6 +1,7 @@
 import type { Worker } from 'node:worker_threads';
 import type { ExamSteps } from '../../http/exam-steps.ts';
 import type { Stores } from '../../store/open-stores.ts';
+import type { LoadedView } from '../../views/load-views.ts';
 import type { SimulationModel } from '../simulated/simulated-patient.ts';
 
 /** Exit codes of every command. */
@@ -14,6 +15,8 @@ export interface Surroundings {
   readonly startService: (env: NodeJS.ProcessEnv) => Promise<{ readonly url: string; stop(): Promise<void> }>;
   /** The stores of a service that an environment describes, without the service. */
   readonly openStores: (env: NodeJS.ProcessEnv) => Promise<Stores>;
+  /** The shipped views, by name. */
+  readonly loadViews: () => Promise<ReadonlyMap<string, LoadedView>>;
   readonly loadSteps: () => Promise<ExamSteps>;
   readonly loadModel: () => Promise<SimulationModel>;
   /** A worker that answers batches of lines. */

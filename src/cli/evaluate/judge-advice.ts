@@ -13,6 +13,8 @@ export interface AdviceJudgement {
   } | null;
   readonly flags: {
     readonly expected: number;
+    /** Expected ones that were raised, by the key that the case gives (`a|b` where either meets it). */
+    readonly raised: readonly string[];
     /** Expected ones that were not raised, and raised ones that were neither expected nor allowed. */
     readonly missed: readonly string[];
     readonly extra: readonly string[];
@@ -40,8 +42,9 @@ export function judgeAdvice(evaluated: EvaluationCase, answer: Assessment): Advi
         ? null
         : {
             expected: redFlags.length,
+            raised: redFlags.filter((key) => !without([key], raised).includes(key)),
             missed: without(redFlags, raised),
-            extra: without(raised, [...redFlags, ...mayFlag]),
+            extra: without(raised, [...redFlags, ...mayFlag].flatMap(alternativesOf)),
           },
     undecided:
       undecided === undefined ? null : { expected: undecided.length, missed: without(undecided, [...open, ...raised]) },

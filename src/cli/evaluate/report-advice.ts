@@ -1,6 +1,7 @@
 import { relative } from 'node:path';
 import { table, wrap } from '../demo/layout.ts';
 import { groupBy } from './figures.ts';
+import { flagFiguresOf } from './flag-figures.ts';
 import { type AdviceJudgement, adviceFiguresOf } from './judge-advice.ts';
 import { shareText } from './report.ts';
 
@@ -46,6 +47,27 @@ function row(name: string, judgements: readonly AdviceJudgement[]): readonly str
     ].map(shareText),
   ];
 }
+
+/** How often each red flag was expected, raised, missed and raised beyond that; the most often missed first. */
+export function reportFlags(judgements: readonly AdviceJudgement[]): string {
+  const figures = flagFiguresOf(judgements).toSorted(
+    (a, b) => b.missed - a.missed || b.falseAlarms - a.falseAlarms || b.expected - a.expected,
+  );
+  const sums = flagCounts.map((count) => figures.reduce((sum, flag) => sum + flag[count], 0));
+  return [
+    `RED FLAGS (${figures.length} that were expected, or raised beyond that)`,
+    table(
+      [
+        ['', 'expected', 'raised', 'missed', 'false alarms', 'beside others'],
+        ...figures.map((flag) => [flag.key, ...flagCounts.map((count) => String(flag[count]))]),
+        ['all', ...sums.map(String)],
+      ],
+      Number.POSITIVE_INFINITY,
+    ),
+  ].join('\n');
+}
+
+const flagCounts = ['expected', 'raised', 'missed', 'falseAlarms', 'besideOthers'] as const;
 
 /** What went wrong, case by case, most first. */
 export function reportAdviceMisses(judgements: readonly AdviceJudgement[], most: number, width: number): string {

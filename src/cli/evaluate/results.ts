@@ -1,4 +1,5 @@
 import { type Figures, figuresOf, groupBy } from './figures.ts';
+import { type FlagFigures, flagFiguresOf } from './flag-figures.ts';
 import type { Judgement } from './judge.ts';
 import { type AdviceFigures, type AdviceJudgement, adviceFiguresOf } from './judge-advice.ts';
 import type { Sequential } from './sequential.ts';
@@ -11,6 +12,8 @@ export interface Results {
   readonly all: Figures;
   /** Causes, red flags and tests; absent when no case fixes any. */
   readonly advice?: AdviceFigures;
+  /** Red flags by key; absent when no case fixes any. */
+  readonly redFlags?: readonly FlagFigures[];
   readonly byFile: Readonly<Record<string, Figures>>;
   readonly byKind: Readonly<Record<string, Figures>>;
   /** Case by case; absent when only figures are wanted. */
@@ -62,6 +65,7 @@ export function resultsOf(
     seed: options.seed,
     all: figuresOf(judgements),
     ...(advice.length === 0 ? {} : { advice: adviceFiguresOf(advice) }),
+    ...(advice.some(({ flags }) => flags !== null) ? { redFlags: flagFiguresOf(advice) } : {}),
     byFile: figures(groupBy(judgements, ({ evaluated }) => evaluated.file)),
     byKind: figures(groupBy(judgements, ({ evaluated }) => evaluated.kind)),
     ...(options.onlyFigures ? {} : { cases: judgements.map(caseResult) }),

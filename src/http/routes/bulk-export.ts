@@ -1,27 +1,17 @@
 import type { Request, Response, Router } from 'express';
+import { operationOutcome } from '../../fhir/operation-outcome.ts';
 import { NotFoundError, RequestError } from '../../kernel/errors.ts';
 import { type ExportJob, isReady } from '../../store/export-store.ts';
-import { isStoredType, type StoredType } from '../../store/index/stored-types.ts';
+import { isStoredType } from '../../store/index/stored-types.ts';
 import { answerJson, mediaTypes } from '../answer.ts';
 import type { AppContext } from '../app-context.ts';
 import { baseUrlOf } from '../base-url.ts';
 import { endpoint, newRouter } from '../endpoint.ts';
+import { ndjson, readExportWish } from '../export-wish.ts';
 import { prefers } from '../prefer.ts';
 import { readQuery } from '../query.ts';
+import { requestBody } from '../request-body.ts';
 import { streamChunks } from '../stream-chunks.ts';
-
-/** What is exported; the software is part of it, since the exams refer to it. */
-const exportedTypes: readonly StoredType[] = [
-  'Observation',
-  'ClinicalImpression',
-  'RiskAssessment',
-  'ServiceRequest',
-  'Provenance',
-  'Device',
-];
-
-const ndjson = 'application/fhir+ndjson';
-const outputFormats = [ndjson, 'application/ndjson', 'ndjson'];
 
 /** How long the files of an export can be fetched. */
 export const exportLifeMs = 24 * 60 * 60 * 1000;
@@ -35,6 +25,9 @@ const slackMs = 30_000;
 
 const uuid = /^[0-9a-f]{8}-[0-9a-f]{4}-[0-9a-f]{4}-[0-9a-f]{4}-[0-9a-f]{12}$/;
 
+/** File of what was asked for and left out. */
+const noticesFile = 'OperationOutcome.ndjson';
+
 /** Bulk export of everything. Source: HL7 FHIR Bulk Data Access 2.0.0, sections on the export request flow. */
 export function bulkExportRoutes(context: AppContext): Router {
   const router = newRouter();
@@ -44,18 +37,18 @@ export function bulkExportRoutes(context: AppContext): Router {
     if (!prefers(req, 'respond-async')) {
       throw new RequestError('BAD_REQUEST', 'An export needs the header Prefer: respond-async.');
     }
-    const { types, since } = readWish(req);
+    const wish = readExportWish(req);
     const now = context.now();
     const base = `${baseUrlOf(req, context.publicUrl)}/fhir`;
     await exports.removeBefore(new Date(now.getTime() - exportLifeMs));
     const url = `${base}${req.originalUrl.replace(/^\/fhir/, '')}`;
-    const job = await exports.start({ url, types, ...(since === undefined ? {} : { since }) }, now);
+    const job = await exports.start({ url, ...wish }, now);
     context.exportWorker.wake(job.id);
     res.statusCode = 202;
     res.setHeader('Content-Location', `${base}/export-status/${job.id}`);
     res.end();
   };
-  endpoint(router, '/fhir/$export', { get: [start], post: [start] });
+  endpoint(router, '/fhir/$export', { get: [start], post: [requestBody(context.bodyLimitBytes), start] });
 
   endpoint(router, '/fhir/export-status/:id', {
     get: [
@@ -91,9 +84,17 @@ export function bulkExportRoutes(context: AppContext): Router {
       get: [
         async (req, res) => {
           readQuery(req, []);
+          const id = idOf(req);
+          if (req.params.file === noticesFile) {
+            const { notices = [] } = (await exports.find(id)).request;
+            if (notices.length === 0) throw noSuchFile();
+            res.setHeader('Content-Type', ndjson);
+            res.end(notices.map((text) => `${JSON.stringify(noticeOutcome(text))}\n`).join(''));
+            return;
+          }
           const type = /^(?<type>[A-Za-z]+)\.ndjson$/.exec(String(req.params.file))?.groups?.type ?? '';
-          if (!isStoredType(type)) throw new NotFoundError('This export has no such file.');
-          const groups = await exports.stream(idOf(req), type);
+          if (!isStoredType(type)) throw noSuchFile();
+          const groups = await exports.stream(id, type);
           res.setHeader('Content-Type', ndjson);
           await streamChunks(res, linesOf(groups));
         },
@@ -108,47 +109,26 @@ async function* linesOf(groups: AsyncIterable<readonly { readonly json: string }
   for await (const group of groups) yield group.map(({ json }) => `${json}\n`).join('');
 }
 
-/** @throws RequestError BAD_REQUEST */
-function readWish(req: Request): { types: readonly StoredType[]; since?: number } {
-  const isStrict = prefers(req, 'handling=strict');
-  const known = ['_outputFormat', '_since', '_type'];
-  const query = Object.entries(req.query);
-  const unknown = query.filter(([name]) => !known.includes(name));
-  if (isStrict && unknown.length > 0) {
-    throw new RequestError('BAD_REQUEST', `An export takes these parameters: ${known.join(', ')}.`);
-  }
-  const value = (name: string) => {
-    const [first, ...others] = [req.query[name] ?? []].flat().map(String);
-    if (others.length > 0 && name !== '_type') throw new RequestError('BAD_REQUEST', `${name} is there twice.`);
-    return others.length > 0 ? [first, ...others].join(',') : first;
-  };
-  const format = value('_outputFormat')?.replaceAll(' ', '+');
-  if (format !== undefined && !outputFormats.includes(format)) {
-    throw new RequestError('BAD_REQUEST', `_outputFormat must be one of: ${outputFormats.join(', ')}.`);
-  }
-  const asked = value('_type')?.split(',') ?? exportedTypes;
-  const types = exportedTypes.filter((type) => asked.includes(type));
-  if (types.length < new Set(asked).size) {
-    throw new RequestError('BAD_REQUEST', `_type takes: ${exportedTypes.join(', ')}.`);
-  }
-  const since = value('_since')?.replaceAll(' ', '+');
-  if (since === undefined) return { types };
-  const instant = /^\d{4}-\d{2}-\d{2}T\d{2}:\d{2}:\d{2}(\.\d+)?(Z|[+-]\d{2}:\d{2})$/;
-  const time = instant.test(since) ? Date.parse(since) : Number.NaN;
-  if (Number.isNaN(time))
-    throw new RequestError('BAD_REQUEST', '_since must be an instant such as 2026-03-14T10:20:00Z.');
-  return { types, since: time };
+function noticeOutcome(text: string) {
+  return operationOutcome([{ severity: 'warning', type: 'not-supported', code: 'BAD_REQUEST', text }]);
 }
 
 function manifest({ id, request, startedAt, counts }: ExportJob, base: string) {
+  const { notices = [] } = request;
+  const file = (type: string, name: string, count: number) => ({
+    type,
+    url: `${base}/export-files/${id}/${name}`,
+    count,
+  });
   return {
     transactionTime: new Date(startedAt - slackMs).toISOString(),
     request: request.url,
     requiresAccessToken: false,
-    output: request.types
-      .filter((type) => (counts[type] ?? 0) > 0)
-      .map((type) => ({ type, url: `${base}/export-files/${id}/${type}.ndjson`, count: counts[type] })),
-    error: [],
+    output: request.types.flatMap((type) => {
+      const count = counts[type] ?? 0;
+      return count > 0 ? [file(type, `${type}.ndjson`, count)] : [];
+    }),
+    error: notices.length === 0 ? [] : [file('OperationOutcome', noticesFile, notices.length)],
   };
 }
 
@@ -156,4 +136,8 @@ function idOf(req: Request): string {
   const { id } = req.params;
   if (typeof id !== 'string' || !uuid.test(id)) throw new NotFoundError('There is no export with this id.');
   return id;
+}
+
+function noSuchFile(): NotFoundError {
+  return new NotFoundError('This export has no such file.');
 }

@@ -5,7 +5,7 @@ import { NotFoundError } from '../../kernel/errors.ts';
 import { type ConformanceResource, conformanceTypes } from '../../terminology/load.ts';
 import { answerJson, mediaTypes } from '../answer.ts';
 import type { AppContext } from '../app-context.ts';
-import { keptTypes, serverOperations } from '../capabilities.ts';
+import { keptTypes, onlyChecked, serverOperations } from '../capabilities.ts';
 import { endpoint, newRouter } from '../endpoint.ts';
 import { checkFormat } from '../fhir-answer.ts';
 import { readQuery } from '../query.ts';
@@ -14,7 +14,7 @@ import { readQuery } from '../query.ts';
 export function fhirRoutes({ conformance, software }: AppContext): Router {
   const router = newRouter();
   const served = conformanceTypes.filter((type) => conformance.list().some((entry) => entry.type === type));
-  const capabilities = capabilityStatement(software, served, keptTypes(), serverOperations);
+  const capabilities = capabilityStatement(software, served, keptTypes(), serverOperations, onlyChecked);
 
   endpoint(router, '/fhir/metadata', {
     get: [

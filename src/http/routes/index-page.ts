@@ -15,6 +15,8 @@ const served = [
   ['GET', '/profiles/{file}', 'Profiles, as committed'],
   ['GET', '/terminology/{file}', 'Code systems, value sets and maps, as committed'],
   ['GET', '/fhir/metadata', 'CapabilityStatement; conformance resources below /fhir/{type}'],
+  ['GET', '/views', 'Tables for analysts: the views, with their columns and addresses'],
+  ['GET', '/views/{name}.csv', 'One table; also .ndjson and .json'],
   ['GET', '/health/live', 'Whether the process answers'],
   ['GET', '/health/ready', 'Whether it can keep an exam'],
 ] as const;

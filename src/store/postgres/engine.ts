@@ -7,6 +7,15 @@ import { asStoreError, isRetryable } from './errors.ts';
 
 /** Connections of one instance; two cores are busy with four writers, the rest is for readers. */
 const mostConnections = 8;
+/**
+ * Connections of their own for long answers, so that readers who take their time keep no exam waiting; further ones are
+ * told to come again.
+ */
+const mostStreams = 4;
+
+/** A stream waits between two groups for as long as its reader takes, up to ten minutes. */
+const settingsOfStreams = ['statement_timeout=0', 'idle_in_transaction_session_timeout=600000'];
+
 /** How often a write is run again after it met another one. */
 const mostAttempts = 5;
 
@@ -37,7 +46,7 @@ const settings = [
 export async function openPostgresEngine(url: string): Promise<Engine> {
   const options = {
     connectionString: url,
-    options: settings.map((setting) => `-c ${setting}`).join(' '),
+    options: optionsOf(settings),
     connectionTimeoutMillis: 5_000,
     application_name: 'neuroexam-fhir',
   };
@@ -53,7 +62,14 @@ export async function openPostgresEngine(url: string): Promise<Engine> {
   } catch (error) {
     throw asStoreError(error);
   }
-  return new PostgresEngine(new Pool({ ...options, max: mostConnections }));
+  return new PostgresEngine(
+    new Pool({ ...options, max: mostConnections }),
+    new Pool({ ...options, options: optionsOf([...settings, ...settingsOfStreams]), max: mostStreams }),
+  );
+}
+
+function optionsOf(list: readonly string[]): string {
+  return list.map((setting) => `-c ${setting}`).join(' ');
 }
 
 async function requireDurability(client: Client): Promise<void> {
@@ -79,13 +95,19 @@ class PostgresEngine implements Engine {
   readonly dialect = 'postgres';
   readonly reader: Session;
   readonly #pool: Pool;
+  readonly #streams: Pool;
   readonly #accepted = new Set<Promise<unknown>>();
   #closing: Promise<void> | undefined;
 
-  constructor(pool: Pool) {
+  constructor(pool: Pool, streams: Pool) {
     this.#pool = pool;
-    // A connection that dies while it is idle is replaced; the next request tells whether the database is back.
-    pool.on('error', () => {});
+    this.#streams = streams;
+    for (const one of [pool, streams]) {
+      // A connection that dies while it is idle is replaced; the next request tells whether the database is back.
+      one.on('error', () => {});
+      // So does one that dies between two statements of its transaction, whose next statement fails then.
+      one.on('connect', (client) => client.on('error', () => {}));
+    }
     const session = sessionOn(pool);
     this.reader = {
       dialect: 'postgres',
@@ -127,7 +149,7 @@ class PostgresEngine implements Engine {
   }
 
   async *stream<Row>(query: Sql): AsyncIterable<readonly Row[]> {
-    const client = await this.#guarded(() => this.#pool.connect());
+    const client = await this.#guarded(() => this.#streams.connect());
     let isBroken = true;
     try {
       await client.query('BEGIN READ ONLY');
@@ -155,7 +177,9 @@ class PostgresEngine implements Engine {
   }
 
   close(): Promise<void> {
-    this.#closing ??= Promise.allSettled(this.#accepted).then(() => this.#pool.end());
+    this.#closing ??= Promise.allSettled(this.#accepted).then(async () => {
+      await Promise.all([this.#pool.end(), this.#streams.end()]);
+    });
     return this.#closing;
   }
 

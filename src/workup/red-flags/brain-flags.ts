@@ -4,19 +4,16 @@ import type { Finding } from '../../exam/finding.ts';
 import { read, recalled } from '../../kernel/cite.ts';
 import { bodySides } from '../../kernel/side.ts';
 import type { BedsideFacts } from '../bedside-facts.ts';
+import { clouded, reducedConsciousness } from './consciousness.ts';
 import { absent, notAssessable, present, type RedFlagRule, type Verdict } from './rule.ts';
 import { feverReasons } from './spinal-flags.ts';
+import { isAtLeast, isUnder, written } from './thresholds.ts';
+import { checkWernicke } from './wernicke.ts';
 
 /** Autoimmune encephalitis comes on in under three months (Graus 2016). */
 const underThreeMonths = 92;
 
 export const headache = ['headache', 'new-headache', 'morning-headache', 'thunderclap-headache'] as const;
-export const reducedConsciousness = [
-  'higher-function/drowsiness',
-  'higher-function/coma',
-  'higher-function/fluctuating-consciousness',
-];
-export const clouded = [...reducedConsciousness, 'higher-function/confusion', 'higher-function/disorientation'];
 /** Signs that place a sudden deficit in the brain by themselves. */
 export const brainSigns = [
   'higher-function/expressive-aphasia',
@@ -85,9 +82,9 @@ export const brainFlags: readonly RedFlagRule[] = [
     check: (facts) => {
       const glucose =
         facts.query.quantity('glucose-random', 'mmol/L') ?? facts.query.quantity('glucose-fasting', 'mmol/L');
-      if (glucose === undefined || glucose.value >= 4 || facts.localisation.conclusion === 'no-abnormality')
+      if (glucose === undefined || !isUnder(glucose, 4) || facts.localisation.conclusion === 'no-abnormality')
         return null;
-      return present([{ pointer: glucose.pointer, text: `glucose ${glucose.value} mmol/L` }]);
+      return present([{ pointer: glucose.pointer, text: `glucose ${written(glucose)} mmol/L` }]);
     },
   },
   {
@@ -229,16 +226,27 @@ export const brainFlags: readonly RedFlagRule[] = [
       const isRecent = (facts.exam.onset.durationDays ?? 0) <= 730;
       // A brain lesion that grows over weeks is a mass until shown otherwise, with headache or without.
       const isGrowing = pace === 'subacute' && facts.kindProbability('hemisphere', 'brainstem') >= 0.5;
-      return focal.length > 0 &&
-        (also.length > 0 || isGrowing) &&
-        slow &&
-        isRecent &&
-        facts.exam.course === 'progressive'
-        ? present([...findingReasons(focal, 4), ...also])
-        : null;
+      const isSuspected =
+        focal.length > 0 && (also.length > 0 || isGrowing) && slow && isRecent && facts.exam.course === 'progressive';
+      if (!isSuspected) return null;
+      const image = facts.query.result('mri-brain');
+      // The MRI that the flag asks for has been done and shows no mass.
+      if (image !== undefined && !massOnImage.has(String(image.value)))
+        return absent([{ pointer: image.pointer, text: 'no mass on the MRI of the brain' }]);
+      return present([...findingReasons(focal, 4), ...also]);
     },
   },
 ];
+
+/** Results of an MRI of the brain that are a mass, act as one, or may hide one. */
+const massOnImage: ReadonlySet<string> = new Set([
+  'space-occupying',
+  'ring-enhancing',
+  'haemorrhage',
+  'hydrocephalus',
+  'meningeal-enhancement',
+  'cavernous-malformation',
+]);
 
 /** Days within which a deficit that came over hours to days, and lies in the brain, is treated as a stroke. */
 const stillAcute = 3;
@@ -328,7 +336,7 @@ function checkMeningitis(facts: BedsideFacts): Verdict | null {
   const { query } = facts;
   // Old and weak people have meningitis without fever: a C-reactive protein of 50 mg/L stands for it where the mind is clouded.
   const protein = query.quantity('crp', 'mg/L');
-  const isInflamed = protein !== undefined && protein.value >= 50 && query.abnormal(clouded).length > 0;
+  const isInflamed = protein !== undefined && isAtLeast(protein, 50) && query.abnormal(clouded).length > 0;
   const fever = feverReasons(facts).filter(({ text }) => isInflamed || !text.startsWith('C-reactive'));
   const pain = facts.told('headache', 'new-headache', 'thunderclap-headache');
   const rash = query.abnormal(['inspection/non-blanching-rash']);
@@ -354,37 +362,4 @@ function checkMeningitis(facts: BedsideFacts): Verdict | null {
     return notAssessable([missing('neck stiffness was not examined, and it matters'), ...fever, ...pain]);
   }
   return absent(findingReasons(query.findings('special-tests/neck-stiffness')));
-}
-
-/** Two of four: poor diet, eye signs, cerebellar signs, altered mental state, with a reason to lack thiamine; or the triad. */
-function checkWernicke(facts: BedsideFacts): Verdict | null {
-  const { pace } = facts.exam.onset;
-  if (pace === 'chronic' || pace === 'hyperacute') return null;
-  // Vomiting that came with the illness has emptied no store of thiamine yet.
-  const vomiting = facts.beganWithin(5) === 'yes' ? [] : facts.told('vomiting');
-  const risk = [...vomiting, ...facts.told('alcohol-excess', 'malabsorption', 'bariatric-surgery', 'malnutrition')];
-  const { query } = facts;
-  const diet = [...vomiting, ...facts.told('malnutrition', 'weight-loss', 'bariatric-surgery')];
-  const eyes = query.abnormal([
-    'cranial-nerves/ophthalmoplegia',
-    'cranial-nerves/sixth-nerve-palsy',
-    'cranial-nerves/gaze-palsy',
-    'cranial-nerves/nystagmus',
-    'cranial-nerves/gaze-evoked-nystagmus',
-    'cranial-nerves/vertical-nystagmus',
-    'cranial-nerves/internuclear-ophthalmoplegia',
-  ]);
-  const cerebellar = query.abnormalWhere(
-    ({ item, value }) => item.probe.kind === 'cerebellar' && value !== 'impaired-by-weakness',
-  );
-  const mental = query.abnormal([...clouded, 'higher-function/memory-impairment', 'higher-function/amnesia']);
-  const brainMet = [eyes, cerebellar, mental].filter((signs) => signs.length > 0).length;
-  // The whole triad needs no reason to lack thiamine: the reason is often not told.
-  const isTriad = brainMet === 3 && facts.beganWithin(28) !== 'no';
-  // In a drinker one sign of the three, newly come, is treated. Source: NICE CG100, recalled.
-  const drinker = facts.told('alcohol-excess');
-  const isPresumed = drinker.length > 0 && eyes.length + mental.length > 0 && facts.beganWithin(28) === 'yes';
-  if (!isTriad && !isPresumed && (risk.length === 0 || brainMet === 0 || brainMet + (diet.length > 0 ? 1 : 0) < 2))
-    return null;
-  return present([...risk, ...findingReasons([...eyes, ...cerebellar, ...mental], 5)]);
 }

@@ -5,8 +5,10 @@ import type { Finding } from '../../exam/finding.ts';
 import { read, recalled } from '../../kernel/cite.ts';
 import { bodySides } from '../../kernel/side.ts';
 import type { BedsideFacts } from '../bedside-facts.ts';
-import { headache, reducedConsciousness } from './brain-flags.ts';
+import { headache } from './brain-flags.ts';
+import { reducedConsciousness } from './consciousness.ts';
 import { absent, notAssessable, present, type RedFlagRule, type Verdict } from './rule.ts';
+import { isAtLeast, written } from './thresholds.ts';
 
 /** Flags of sight, of the pupil and of the third nerve. */
 export const eyeFlags: readonly RedFlagRule[] = [
@@ -122,7 +124,7 @@ const otherEyeNerves = [
   'cranial-nerves/eye-abduction-weakness',
 ];
 
-/** A C-reactive protein of 10 mg/L or an erythrocyte sedimentation rate of 50 mm/h and more. Source: BSR guideline 2020. */
+/** A C-reactive protein of 10 mg/L or an erythrocyte sedimentation rate of 50 mm/h and more. Source: ACR/EULAR criteria 2022. */
 function inflammation({ query }: BedsideFacts): readonly Reason[] {
   return (
     [
@@ -131,8 +133,8 @@ function inflammation({ query }: BedsideFacts): readonly Reason[] {
     ] as const
   ).flatMap(([key, unit, threshold]) => {
     const measured = query.quantity(key, unit);
-    return measured !== undefined && measured.value >= threshold
-      ? [{ pointer: measured.pointer, text: `${lowerFirst(measured.label)} ${measured.value} ${unit}` }]
+    return measured !== undefined && isAtLeast(measured, threshold)
+      ? [{ pointer: measured.pointer, text: `${lowerFirst(measured.label)} ${written(measured)} ${unit}` }]
       : [];
   });
 }

@@ -2,16 +2,11 @@ import type { Reason } from '../../causes/ranked-cause.ts';
 import { findingReasons, missing } from '../../causes/reasons.ts';
 import { fromMemory, read, recalled } from '../../kernel/cite.ts';
 import type { BedsideFacts } from '../bedside-facts.ts';
-import {
-  brainSigns,
-  clouded,
-  headache,
-  oneSidedWeakness,
-  reducedConsciousness,
-  suddenFocalSigns,
-} from './brain-flags.ts';
-import { absent, notAssessable, present, type RedFlagRule, type Verdict } from './rule.ts';
+import { brainSigns, headache, oneSidedWeakness, suddenFocalSigns } from './brain-flags.ts';
+import { clouded, reducedConsciousness } from './consciousness.ts';
+import { absent, newbornYears, notAssessable, present, type RedFlagRule, type Verdict } from './rule.ts';
 import { feverReasons } from './spinal-flags.ts';
+import { isAtLeast, written } from './thresholds.ts';
 
 /** Signs that place a deficit in the brain, or that a hemisphere presses on the third nerve. */
 const focalBrainSigns = [
@@ -300,9 +295,6 @@ export const headFlags: readonly RedFlagRule[] = [
   },
 ];
 
-/** 28 days. */
-const newbornYears = 28 / 365.25;
-
 /** Old people, drinkers and those on an anticoagulant bleed under the dura without an injury that anybody remembers. */
 function checkSilentSubdural(facts: BedsideFacts): Verdict | null {
   const thin = facts.told('anticoagulant');
@@ -321,8 +313,8 @@ function highPressure(facts: BedsideFacts): readonly Reason[] {
   const systolic = facts.query.quantity('systolic-pressure-supine', 'mm[Hg]');
   return [
     ...findingReasons(facts.query.abnormal(['autonomic/paroxysmal-hypertension'])),
-    ...(systolic !== undefined && systolic.value >= 140
-      ? [{ pointer: systolic.pointer, text: `systolic pressure ${systolic.value} mmHg` }]
+    ...(systolic !== undefined && isAtLeast(systolic, 140)
+      ? [{ pointer: systolic.pointer, text: `systolic pressure ${written(systolic)} mmHg` }]
       : []),
   ];
 }

@@ -2,9 +2,12 @@ import { findingReasons } from '../../causes/reasons.ts';
 import { fromMemory, read, recalled } from '../../kernel/cite.ts';
 import { breathingSigns } from './neuromuscular-flags.ts';
 import { present, type RedFlagRule } from './rule.ts';
+import { isAtLeast, written } from './thresholds.ts';
 
 /** From this creatine kinase, in U/L, the kidneys are in danger. Judged from the usual ranges. */
 const dangerousCreatineKinase = 5000;
+
+const threeMonths = 92;
 
 /** Dangers that come from muscle, a swollen limb, porphyria, or a cord that drives the diaphragm. */
 export const muscleAndNerveFlags: readonly RedFlagRule[] = [
@@ -16,7 +19,7 @@ export const muscleAndNerveFlags: readonly RedFlagRule[] = [
     source: recalled('amato-russell', 'rhabdomyolysis'),
     check: (facts) => {
       const kinase = facts.query.quantity('creatine-kinase', 'U/L');
-      const high = kinase !== undefined && kinase.value >= dangerousCreatineKinase;
+      const high = kinase !== undefined && isAtLeast(kinase, dangerousCreatineKinase);
       const urine = facts.told('dark-urine');
       const muscle = [
         ...facts.told('muscle-pain', 'weakness', 'heavy-exertion', 'prolonged-immobility'),
@@ -27,7 +30,7 @@ export const muscleAndNerveFlags: readonly RedFlagRule[] = [
       // Dark urine with pain of the abdomen and weak nerves is porphyria's picture.
       if (!high && facts.told('abdominal-pain').length > 0) return null;
       return present([
-        ...(high ? [{ pointer: kinase.pointer, text: `creatine kinase ${kinase.value} U/L` }] : []),
+        ...(high ? [{ pointer: kinase.pointer, text: `creatine kinase ${written(kinase)} U/L` }] : []),
         ...urine,
         ...muscle,
       ]);
@@ -35,7 +38,7 @@ export const muscleAndNerveFlags: readonly RedFlagRule[] = [
   },
   {
     key: 'severe-inflammatory-myopathy',
-    label: 'Inflammation of muscle with weak swallowing or breathing',
+    label: 'Severe inflammation of muscle: weak swallowing or breathing, or limbs that fail within weeks',
     urgency: 'same-day',
     action: 'Admit; swallowing assessment, vital capacity, imaging of the lungs; treatment without delay.',
     source: recalled('eular-acr-myositis-2017', 'skin and oesophagus'),
@@ -51,12 +54,21 @@ export const muscleAndNerveFlags: readonly RedFlagRule[] = [
       const kinase = facts.query.quantity('creatine-kinase', 'U/L');
       const inflamed =
         kinase !== undefined &&
-        kinase.value >= 1000 &&
+        isAtLeast(kinase, 1000) &&
         facts.beganWithin(365) !== 'no' &&
         facts.kindProbability('muscle') >= 0.3
-          ? [{ pointer: kinase.pointer, text: `creatine kinase ${kinase.value} U/L` }]
+          ? [{ pointer: kinase.pointer, text: `creatine kinase ${written(kinase)} U/L` }]
           : [];
-      return skin.length + inflamed.length > 0 && danger.length > 0 && facts.weakLimbs.length > 0
+      // Muscle that dies over weeks until limbs hardly lift is lost if treatment waits. Source: Allenbach 2020, Nat Rev Rheumatol.
+      const isFailing =
+        inflamed.length > 0 &&
+        facts.exam.course === 'progressive' &&
+        facts.beganWithin(threeMonths) === 'yes' &&
+        facts.lowestLimbPower <= 3 &&
+        facts.bothLegsWeak &&
+        facts.bothArmsWeak;
+      const isEndangered = skin.length + inflamed.length > 0 && danger.length > 0 && facts.weakLimbs.length > 0;
+      return isEndangered || isFailing
         ? present([...skin, ...inflamed, ...danger, ...findingReasons(facts.weakLimbs, 2)])
         : null;
     },
@@ -161,8 +173,8 @@ export const muscleAndNerveFlags: readonly RedFlagRule[] = [
       const arteries = [
         ...facts.told('asthma', 'vasculitis', 'cryoglobulinaemia'),
         ...rash,
-        ...(eosinophils !== undefined && eosinophils.value >= 1.5
-          ? [{ pointer: eosinophils.pointer, text: `eosinophils ${eosinophils.value} x 10^9/L` }]
+        ...(eosinophils !== undefined && isAtLeast(eosinophils, 1.5)
+          ? [{ pointer: eosinophils.pointer, text: `eosinophils ${written(eosinophils)} x 10^9/L` }]
           : []),
       ];
       const systemic = [...arteries, ...facts.told('weight-loss', 'rash', 'fever', 'night-sweats')];

@@ -1,8 +1,10 @@
+import { isFrom } from '../../causes/exam-query.ts';
 import type { Reason } from '../../causes/ranked-cause.ts';
 import { findingReasons, missing } from '../../causes/reasons.ts';
 import { read, recalled } from '../../kernel/cite.ts';
 import type { BedsideFacts } from '../bedside-facts.ts';
 import { absent, notAssessable, present, type RedFlagRule, type Verdict } from './rule.ts';
+import { isUnder, written } from './thresholds.ts';
 
 export const breathingSigns = [
   'autonomic/paradoxical-breathing',
@@ -351,17 +353,18 @@ function measurements(facts: BedsideFacts): readonly Measured[] {
   const { query } = facts;
   const direct = limits.flatMap(({ result, unit, under, words }) => {
     const measured = query.quantity(result, unit);
-    if (measured === undefined) return [];
-    const { value, pointer } = measured;
+    // A bound that leaves the limit open ("> 15") has measured nothing.
+    if (measured === undefined || isFrom(measured, under) === null) return [];
+    const { pointer } = measured;
     const shown = unit === '{count}' ? '' : ` ${unit === 'cm[H2O]' ? 'cmH2O' : unit}`;
-    return [{ low: value < under, reason: { pointer, text: `${words} ${value}${shown}` } }];
+    return [{ low: isUnder(measured, under), reason: { pointer, text: `${words} ${written(measured)}${shown}` } }];
   });
   const volume = query.quantity('forced-vital-capacity', 'L');
   const weight = query.quantity('body-weight', 'kg');
   if (volume === undefined || weight === undefined) return direct;
   const perKg = (volume.value * 1000) / weight.value;
   const text = `vital capacity ${perKg.toFixed(1)} mL/kg, ${volume.value} L at ${weight.value} kg`;
-  return [...direct, { low: perKg < 20, reason: { pointer: volume.pointer, text } }];
+  return [...direct, { low: isUnder({ ...volume, value: perKg }, 20), reason: { pointer: volume.pointer, text } }];
 }
 
 function checkBreathing(facts: BedsideFacts): Verdict | null {

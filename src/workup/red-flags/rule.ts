@@ -25,3 +25,6 @@ export const notAssessable = (because: readonly Reason[]): Verdict => ({ state: 
 
 /** What has grown worse for more than three years, in days, needs a neurologist and not an urgent scan. Judged. */
 export const slowlyProgressive = 1095;
+
+/** Up to this age, 28 days, a person is a newborn, to whom rules for others do not apply. */
+export const newbornYears = 28 / 365.25;

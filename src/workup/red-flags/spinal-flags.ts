@@ -5,6 +5,7 @@ import { findingReasons, missing } from '../../causes/reasons.ts';
 import { read, recalled } from '../../kernel/cite.ts';
 import type { BedsideFacts } from '../bedside-facts.ts';
 import { absent, notAssessable, present, type RedFlagRule, slowlyProgressive, type Verdict } from './rule.ts';
+import { isAtLeast, written } from './thresholds.ts';
 
 const spinalPain = ['back-pain', 'thoracic-back-pain', 'neck-pain', 'night-spinal-pain', 'pain-on-straining'] as const;
 const legPain = ['leg-pain', 'radicular-leg-pain', 'bilateral-leg-pain'] as const;
@@ -386,11 +387,11 @@ export function feverReasons(facts: BedsideFacts): readonly Reason[] {
   return [
     ...facts.told('fever'),
     ...findingReasons(query.abnormal(['autonomic/fever'])),
-    ...(temperature !== undefined && temperature.value >= 38
-      ? [{ pointer: temperature.pointer, text: `temperature ${temperature.value} °C` }]
+    ...(temperature !== undefined && isAtLeast(temperature, 38)
+      ? [{ pointer: temperature.pointer, text: `temperature ${written(temperature)} °C` }]
       : []),
-    ...(crp !== undefined && crp.value >= 10
-      ? [{ pointer: crp.pointer, text: `C-reactive protein ${crp.value} mg/L` }]
+    ...(crp !== undefined && isAtLeast(crp, 10)
+      ? [{ pointer: crp.pointer, text: `C-reactive protein ${written(crp)} mg/L` }]
       : []),
   ];
 }

@@ -1,11 +1,32 @@
+import type { Reason } from '../../causes/ranked-cause.ts';
 import { findingReasons } from '../../causes/reasons.ts';
 import { fromMemory, recalled } from '../../kernel/cite.ts';
-import { clouded } from './brain-flags.ts';
-import { present, type RedFlagRule } from './rule.ts';
+import type { BedsideFacts } from '../bedside-facts.ts';
+import { clouded } from './consciousness.ts';
+import { newbornYears, present, type RedFlagRule } from './rule.ts';
 import { feverReasons } from './spinal-flags.ts';
+import { isOver, isUnder, written } from './thresholds.ts';
 
-/** Limits in mmol/L at which the brain suffers: severe hyponatraemia and hypercalcaemia as laboratories report them. */
-const limits = { sodiumLow: 125, sodiumHigh: 155, calciumLow: 1.9, calciumHigh: 3 };
+/**
+ * Limits in mmol/L beyond which brain and nerves suffer. Profound hyponatraemia is under 125 (Spasovski 2014); symptoms come
+ * when adjusted calcium falls under about 1.9 (Turner 2016), and over 3.0 it is treated promptly (Walsh 2016); a sodium over
+ * 155 is judged.
+ */
+const limits = {
+  sodium: { low: 125, high: 155 },
+  calcium: { low: 1.9, high: 3 },
+} as const;
+
+/** The salt as a reason when it lies beyond its limits; empty when it does not, or was not measured. */
+export function dangerousSalt({ query }: BedsideFacts, salt: keyof typeof limits): readonly Reason[] {
+  const measured = query.quantity(salt, 'mmol/L');
+  if (measured === undefined) return [];
+  const { pointer } = measured;
+  const { low, high } = limits[salt];
+  return isUnder(measured, low) || isOver(measured, high)
+    ? [{ pointer, text: `${salt} ${written(measured)} mmol/L` }]
+    : [];
+}
 
 /** Dangers that come from the blood, a poison, a toxin or an artery, and a first seizure. */
 export const systemicFlags: readonly RedFlagRule[] = [
@@ -18,7 +39,12 @@ export const systemicFlags: readonly RedFlagRule[] = [
     check: (facts) => {
       const seizure = facts.told('seizure');
       const known = facts.told('epilepsy', 'similar-attacks-before');
-      return seizure.length > 0 && known.length === 0 && facts.beganWithin(28) === 'yes' ? present(seizure) : null;
+      // A newborn who fits, and a seizure that goes on, cannot wait for a clinic and have flags of their own.
+      const age = facts.exam.person.ageYears;
+      const isEmergency = (age !== undefined && age < newbornYears) || facts.told('ongoing-seizure').length > 0;
+      return seizure.length > 0 && known.length === 0 && !isEmergency && facts.beganWithin(28) === 'yes'
+        ? present(seizure)
+        : null;
     },
   },
   {
@@ -28,16 +54,7 @@ export const systemicFlags: readonly RedFlagRule[] = [
     action: 'Monitored correction now; sodium is raised slowly, lest the pons be harmed; ECG for calcium.',
     source: recalled('adams-victor', 'acquired metabolic disorders'),
     check: (facts) => {
-      const sodium = facts.query.quantity('sodium', 'mmol/L');
-      const calcium = facts.query.quantity('calcium', 'mmol/L');
-      const salts = [
-        ...(sodium !== undefined && (sodium.value < limits.sodiumLow || sodium.value > limits.sodiumHigh)
-          ? [{ pointer: sodium.pointer, text: `sodium ${sodium.value} mmol/L` }]
-          : []),
-        ...(calcium !== undefined && (calcium.value < limits.calciumLow || calcium.value > limits.calciumHigh)
-          ? [{ pointer: calcium.pointer, text: `calcium ${calcium.value} mmol/L` }]
-          : []),
-      ];
+      const salts = [...dangerousSalt(facts, 'sodium'), ...dangerousSalt(facts, 'calcium')];
       return salts.length > 0 ? present(salts) : null;
     },
   },
@@ -99,9 +116,13 @@ export const systemicFlags: readonly RedFlagRule[] = [
       const potassium = facts.query.quantity('potassium', 'mmol/L');
       const told = facts.told('weakness', 'leg-weakness', 'arm-weakness', 'episodic-weakness');
       if (potassium === undefined || facts.weakLimbs.length + told.length === 0) return null;
-      const { value, pointer } = potassium;
-      if (value >= 3 && value <= 6) return null;
-      return present([{ pointer, text: `potassium ${value} mmol/L` }, ...told, ...findingReasons(facts.weakLimbs, 3)]);
+      const { pointer } = potassium;
+      if (!isUnder(potassium, 3) && !isOver(potassium, 6)) return null;
+      return present([
+        { pointer, text: `potassium ${written(potassium)} mmol/L` },
+        ...told,
+        ...findingReasons(facts.weakLimbs, 3),
+      ]);
     },
   },
   {

@@ -1,0 +1,37 @@
+import { findingReasons } from '../../causes/reasons.ts';
+import type { BedsideFacts } from '../bedside-facts.ts';
+import { clouded } from './consciousness.ts';
+import { present, type Verdict } from './rule.ts';
+
+/** Two of four: poor diet, eye signs, cerebellar signs, altered mental state, with a reason to lack thiamine; or the triad. */
+export function checkWernicke(facts: BedsideFacts): Verdict | null {
+  const { pace } = facts.exam.onset;
+  if (pace === 'chronic' || pace === 'hyperacute') return null;
+  // Vomiting that came with the illness has emptied no store of thiamine yet.
+  const vomiting = facts.beganWithin(5) === 'yes' ? [] : facts.told('vomiting');
+  const risk = [...vomiting, ...facts.told('alcohol-excess', 'malabsorption', 'bariatric-surgery', 'malnutrition')];
+  const { query } = facts;
+  const diet = [...vomiting, ...facts.told('malnutrition', 'weight-loss', 'bariatric-surgery')];
+  const eyes = query.abnormal([
+    'cranial-nerves/ophthalmoplegia',
+    'cranial-nerves/sixth-nerve-palsy',
+    'cranial-nerves/gaze-palsy',
+    'cranial-nerves/nystagmus',
+    'cranial-nerves/gaze-evoked-nystagmus',
+    'cranial-nerves/vertical-nystagmus',
+    'cranial-nerves/internuclear-ophthalmoplegia',
+  ]);
+  const cerebellar = query.abnormalWhere(
+    ({ item, value }) => item.probe.kind === 'cerebellar' && value !== 'impaired-by-weakness',
+  );
+  const mental = query.abnormal([...clouded, 'higher-function/memory-impairment', 'higher-function/amnesia']);
+  const brainMet = [eyes, cerebellar, mental].filter((signs) => signs.length > 0).length;
+  // The whole triad needs no reason to lack thiamine: the reason is often not told.
+  const isTriad = brainMet === 3 && facts.beganWithin(28) !== 'no';
+  // In a drinker one sign of the three, newly come, is treated. Source: NICE CG100, recalled.
+  const drinker = facts.told('alcohol-excess');
+  const isPresumed = drinker.length > 0 && eyes.length + mental.length > 0 && facts.beganWithin(28) === 'yes';
+  if (!isTriad && !isPresumed && (risk.length === 0 || brainMet === 0 || brainMet + (diet.length > 0 ? 1 : 0) < 2))
+    return null;
+  return present([...risk, ...findingReasons([...eyes, ...cerebellar, ...mental], 5)]);
+}
