@@ -57,6 +57,8 @@ final class OwnDefinitions {
     return name.endsWith(".json") && TYPES.contains(name.split("-", 2)[0]);
   }
 
+  // What says that a code system is unknown has no successor that says it as a warning.
+  @SuppressWarnings("deprecation")
   static IValidationSupport supportFor(FhirContext context, Path project) throws IOException {
     PublishedResources own = new PublishedResources(context);
     IParser parser = context.newJsonParser().setParserErrorHandler(new StrictErrorHandler());
