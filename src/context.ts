@@ -42,9 +42,9 @@ const releaseDate = '2026-11-25';
  * Builds everything that the service consists of; the only place where its parts are put together.
  * @throws StoreError when the store cannot be opened
  */
-export async function createContext(config: Config): Promise<AppContext> {
+export async function createContext(config: Config, compiled = compiledFiles()): Promise<AppContext> {
   const { engine, exams, resources, exports, erasures } = await openStores(config.store, searchRules);
-  const steps = createExamSteps(compiledFiles());
+  const steps = createExamSteps(compiled);
   const logger = createLogger(config);
   const now = () => new Date();
   const conformance = loadConformance(rootDir);
@@ -107,9 +107,9 @@ export interface Compiled {
 }
 
 /** The files that the build writes beside this one; a run from the sources has none and works everything out itself. */
-export function compiledFiles(): Compiled | null {
-  const modelFile = new URL('compiled-model.bin', import.meta.url);
-  const schemasFile = new URL('compiled-schemas.cjs', import.meta.url);
+export function compiledFiles(folder = new URL('.', import.meta.url)): Compiled | null {
+  const modelFile = new URL('compiled-model.bin', folder);
+  const schemasFile = new URL('compiled-schemas.cjs', folder);
   if (!existsSync(modelFile) || !existsSync(schemasFile)) return null;
   const validators = createRequire(import.meta.url)(fileURLToPath(schemasFile)) as QuickValidators;
   return { model: unpackModel(readFileSync(modelFile)), validators };

@@ -1,5 +1,5 @@
 import type { Config } from './config.ts';
-import { createContext } from './context.ts';
+import { compiledFiles, createContext } from './context.ts';
 import { createApp } from './http/app.ts';
 import { listen } from './http/server.ts';
 
@@ -14,8 +14,8 @@ export interface RunningService {
  * Starts the whole service in this process; resolves when it answers.
  * @throws StoreError, or an Error of the operating system such as EADDRINUSE; nothing is left open then
  */
-export async function startService(config: Config): Promise<RunningService> {
-  const context = await createContext(config);
+export async function startService(config: Config, compiled = compiledFiles()): Promise<RunningService> {
+  const context = await createContext(config, compiled);
   try {
     const server = await listen((isDraining) => createApp(context, isDraining), config);
     const stopPreparing = inTheBackground(context.prepare());

@@ -52,6 +52,8 @@ export type Probe =
       readonly orAlso?: readonly Faculty[];
       /** A faculty that has to be kept for the sign to be called so: the forehead, in weakness of the lower face. */
       readonly butSpares?: Faculty;
+      /** A faculty that mostly fails as well when the sign is called so: abduction, in an eye that moves in few directions. */
+      readonly seldomWithout?: Faculty;
       /** Whether the other half has to work to make the sign: it pushes the tongue over, and the jaw. */
       readonly needsOther?: boolean;
     }

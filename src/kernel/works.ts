@@ -217,6 +217,7 @@ export const works = {
     'Crutch SJ et al. Consensus classification of posterior cortical atrophy. Alzheimers Dement 2017;13:870-84.',
   'cjd-tests-table':
     'Review of Creutzfeldt-Jakob disease in the Cleveland Clinic Journal of Medicine, table of sensitivity and specificity of tests.',
+  'medial-medulla-2009': 'Kim JS, Han YS. Medial medullary infarction: 86 patients. Stroke 2009;40:3221-5.',
   'chiari-1999': 'Milhorat TH et al. Chiari I malformation redefined: 364 patients. Neurosurgery 1999;44:1005-17.',
   'caine-1997':
     'Caine D et al. Operational criteria for the classification of chronic alcoholics: Wernicke encephalopathy. J Neurol Neurosurg Psychiatry 1997;62:51-60.',

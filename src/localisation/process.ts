@@ -39,6 +39,8 @@ export interface Process {
   readonly release: (fibre: Omit<FibreSite, 'lengthCm'>) => number;
   /** What the stretch reflexes lose beyond what weakness and sensory loss account for (desynchronised volleys). */
   readonly reflex: (fibre: FibreSite) => number;
+  /** Whether the arcs are whole whatever is not moved or not felt, because no structure is damaged. */
+  readonly sparesArcs?: boolean;
   /**
    * How much muscle bulk goes with the weakness: all of it when motor units die, less when muscle is diseased, hardly any
    * when nerve or junction is only blocked.

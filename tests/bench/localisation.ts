@@ -107,10 +107,10 @@ function prepared(): { readonly cases: readonly Case[]; readonly stateBytes: num
   const coverage = new Coverage(hypotheses);
   const cases = allExams().map((exam): Case => {
     const logPrior = priors.logWeights(exam);
-    coverage.discount(logPrior, exam.findings);
+    coverage.discount(logPrior, exam);
     const data = gatherEvidence(exam.findings, columns);
     const scored = scoreHypotheses(data, columns, contextOf(exam), logPrior, noLesionIndex);
-    const { combinations } = infer(hypotheses, sites, scored, logPrior);
+    const { combinations } = infer(hypotheses, sites, scored, logPrior, 0);
     const matrix = scored.data.map(({ states, logs, weight }) => ({
       states,
       gains: Float32Array.from(logs, (log) => weight * log),

@@ -4,10 +4,10 @@ import { convertBatch } from '../../src/cli/convert/convert-batch.ts';
 import { convertLine } from '../../src/cli/convert/convert-line.ts';
 import { readLines } from '../../src/cli/convert/read-lines.ts';
 import { keyOf, SeenExams } from '../../src/cli/convert/seen-exams.ts';
-import { createExamSteps } from '../../src/context.ts';
+import { builtSteps } from '../support/built.ts';
 import { examNumbered, exampleExam } from '../support/example-exam.ts';
 
-const steps = createExamSteps();
+const steps = builtSteps();
 const now = new Date('2026-11-26T00:00:00Z');
 
 async function* inChunks(bytes: Buffer, size: number): AsyncGenerator<Uint8Array> {

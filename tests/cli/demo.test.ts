@@ -2,15 +2,14 @@ import { spawn, spawnSync } from 'node:child_process';
 import { once } from 'node:events';
 import { readFileSync, rmSync } from 'node:fs';
 import { join } from 'node:path';
-import { fileURLToPath } from 'node:url';
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
 import { bullets, table, wrap } from '../../src/cli/demo/layout.ts';
+import { built, root } from '../support/built.ts';
 import { exampleNames } from '../support/example-exam.ts';
 import { temporaryFolder } from '../support/service.ts';
 import { spawnService } from '../support/spawned-service.ts';
 
-const root = fileURLToPath(new URL('../..', import.meta.url));
-const command = ['--import', 'tsx', 'src/cli/demo.ts'];
+const command = built('cli/demo.js');
 
 describe('the layout of the demonstration', () => {
   it('wraps at spaces and never inside a word', () => {

@@ -1,14 +1,12 @@
 import { spawnSync } from 'node:child_process';
 import { rmSync } from 'node:fs';
-import { fileURLToPath } from 'node:url';
 import { afterEach, beforeEach, expect, it } from 'vitest';
 import { readConfig } from '../../src/config.ts';
 import { type RunningService, startService } from '../../src/service.ts';
+import { built, compiledByBuild, root } from '../support/built.ts';
 import { send, sendJson } from '../support/client.ts';
 import { examNumbered } from '../support/example-exam.ts';
 import { temporaryFolder } from '../support/service.ts';
-
-const root = fileURLToPath(new URL('../..', import.meta.url));
 
 let dataDir: string;
 let service: RunningService | undefined;
@@ -21,7 +19,7 @@ afterEach(async () => {
 });
 
 async function start(): Promise<string> {
-  service = await startService(readConfig({ PORT: '0', LOG_LEVEL: 'silent', DATA_DIR: dataDir }));
+  service = await startService(readConfig({ PORT: '0', LOG_LEVEL: 'silent', DATA_DIR: dataDir }), compiledByBuild());
   return service.url;
 }
 
@@ -31,7 +29,7 @@ async function stop(): Promise<void> {
 }
 
 function run(...args: readonly string[]) {
-  const command = ['--import', 'tsx', 'src/cli/neuroexam.ts', ...args, '--data-dir', dataDir];
+  const command = [...built('cli/neuroexam.js'), ...args, '--data-dir', dataDir];
   const { status, stdout, stderr } = spawnSync(process.execPath, command, { cwd: root, input: '', timeout: 60_000 });
   return { status, stdout: stdout.toString(), stderr: stderr.toString() };
 }

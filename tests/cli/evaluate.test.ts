@@ -1,13 +1,11 @@
 import { spawnSync } from 'node:child_process';
 import { mkdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
-import { fileURLToPath } from 'node:url';
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
 import { defaults, readOptions } from '../../src/cli/evaluate/options.ts';
 import type { Results } from '../../src/cli/evaluate/results.ts';
+import { built, root } from '../support/built.ts';
 import { temporaryFolder } from '../support/service.ts';
-
-const root = fileURLToPath(new URL('../..', import.meta.url));
 
 const power = (grades: Readonly<Record<string, string>>) =>
   Object.entries(grades).map(([movement, grade]) => ({ movement, side: 'left', grade }));
@@ -40,7 +38,7 @@ describe('the evaluation', () => {
   afterEach(() => rmSync(folder, { recursive: true, force: true }));
 
   function run(...args: readonly string[]) {
-    const command = ['--import', 'tsx', 'src/cli/evaluate.ts', ...args];
+    const command = [...built('cli/evaluate.js'), ...args];
     const { status, stdout, stderr } = spawnSync(process.execPath, command, { cwd: root, timeout: 60_000 });
     return { status, stdout: stdout.toString(), stderr: stderr.toString() };
   }

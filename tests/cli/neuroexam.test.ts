@@ -3,13 +3,12 @@ import { once } from 'node:events';
 import { existsSync, readFileSync, rmSync, statSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { setTimeout } from 'node:timers/promises';
-import { fileURLToPath } from 'node:url';
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
+import { built, root } from '../support/built.ts';
 import { examNumbered, exampleExam } from '../support/example-exam.ts';
 import { startTestService, temporaryFolder } from '../support/service.ts';
 
-const root = fileURLToPath(new URL('../..', import.meta.url));
-const command = ['--import', 'tsx', 'src/cli/neuroexam.ts'];
+const command = built('cli/neuroexam.js');
 
 describe('the command line', () => {
   let folder: string;
@@ -147,7 +146,7 @@ describe('the command line', () => {
     } finally {
       await service.stop();
     }
-  });
+  }, 90_000);
 });
 
 function offsetIn(journal: string): number {

@@ -4,16 +4,14 @@ import { createServer, type Server } from 'node:http';
 import type { AddressInfo } from 'node:net';
 import { join } from 'node:path';
 import { buffer } from 'node:stream/consumers';
-import { fileURLToPath } from 'node:url';
 import { parse } from 'csv-parse/sync';
 import type { Bundle, FhirResource } from 'fhir/r4.js';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import type { RunningService } from '../../src/service.ts';
+import { built, root } from '../support/built.ts';
 import { send, sendJson } from '../support/client.ts';
 import { exampleExam, exampleNames } from '../support/example-exam.ts';
 import { startTestService, temporaryFolder } from '../support/service.ts';
-
-const root = fileURLToPath(new URL('../..', import.meta.url));
 
 let service: RunningService;
 let folder: string;
@@ -39,7 +37,7 @@ afterAll(async () => {
 
 /** Not in the way of the service, which runs in this process. */
 async function run(args: readonly string[], input = '') {
-  const child = spawn(process.execPath, ['--import', 'tsx', 'src/cli/neuroexam.ts', 'view', ...args], { cwd: root });
+  const child = spawn(process.execPath, [...built('cli/neuroexam.js'), 'view', ...args], { cwd: root });
   const ended = new Promise<number | null>((resolve) => child.on('close', resolve));
   child.stdin.end(input);
   const [stdout, stderr] = await Promise.all([buffer(child.stdout), buffer(child.stderr)]);

@@ -3,15 +3,15 @@ import type { CodeableConcept, FhirResource, StructureDefinition } from 'fhir/r4
 import fhirpath, { type Model } from 'fhirpath';
 import r4 from 'fhirpath/fhir-context/r4/index.js';
 import { beforeAll, describe, expect, it } from 'vitest';
-import { createExamSteps } from '../../src/context.ts';
 import { canonicalBase } from '../../src/terminology/systems.ts';
+import { builtSteps } from '../support/built.ts';
 import { exampleExam, exampleNames } from '../support/example-exam.ts';
 import { indexR4Definitions } from '../support/r4-definitions.ts';
 import { isInValueSet, published, unknownCodings } from './codings.ts';
 
 type ValidatorProfile = NonNullable<NonNullable<Parameters<typeof validateResource>[1]>['profile']>;
 
-const steps = createExamSteps();
+const steps = builtSteps();
 // Later than any example, so that no example lies in the future.
 const now = new Date('2030-01-01T00:00:00Z');
 

@@ -1,6 +1,6 @@
 import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
-import { createExamSteps } from '../../src/context.ts';
+import { builtSteps } from '../support/built.ts';
 
 const readme = readFileSync(new URL('../../README.md', import.meta.url), 'utf8');
 
@@ -31,7 +31,7 @@ function holds(shown: unknown, real: unknown, path: string): void {
 describe('the example of the README', () => {
   it('answers what the README shows', () => {
     const { body, shown } = example();
-    const steps = createExamSteps();
+    const steps = builtSteps();
     const exam = steps.readExam(body, { purpose: 'localise', now: new Date('2026-12-31T00:00:00Z') });
     holds(shown, steps.toLocalisationAnswer(steps.assess(exam)), '');
   });

@@ -1,11 +1,11 @@
 import type { Composition } from 'fhir/r4.js';
 import { describe, expect, it } from 'vitest';
-import { createExamSteps } from '../../src/context.ts';
 import { documentOf } from '../../src/fhir/bundle-forms.ts';
 import { exampleRead } from '../support/bedside.ts';
+import { builtSteps } from '../support/built.ts';
 import { type ExampleName, exampleNames } from '../support/example-exam.ts';
 
-const steps = createExamSteps();
+const steps = builtSteps();
 
 function compositionOf(name: ExampleName): { composition: Composition; summary: string } {
   const exam = exampleRead(name);

@@ -1,10 +1,10 @@
 import type { Bundle, Observation } from 'fhir/r4.js';
 import { describe, expect, it } from 'vitest';
-import { createExamSteps } from '../../src/context.ts';
 import type { NormalStatement } from '../../src/exam/finding.ts';
 import { buildBundle } from '../../src/fhir/bundle.ts';
 import { frameOf } from '../../src/fhir/frame.ts';
 import { statementName, statementObservation, statementText } from '../../src/fhir/summary-statement.ts';
+import { builtSteps } from '../support/built.ts';
 import { exampleExam } from '../support/example-exam.ts';
 import { ofType } from './support/bundle-building.ts';
 import { assessment, exam } from './support/exam-fixture.ts';
@@ -83,7 +83,7 @@ describe('a statement that the rest was normal', () => {
   });
 
   it('claims no sign by name that the examiner did not name', () => {
-    const steps = createExamSteps();
+    const steps = builtSteps();
     const read = steps.readExam(exampleExam({}, 'foot-drop'), { purpose: 'record', now: new Date('2030-01-01') });
     const bundle = steps.toBundle(read, steps.assess(read), { version: 1 });
     const codes = observationsOf(bundle).map((one) => codeOf(one) ?? '');

@@ -4,6 +4,7 @@ import type { Bundle, FhirResource, OperationOutcome, Parameters } from 'fhir/r4
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { readConfig } from '../../src/config.ts';
 import { type RunningService, startService } from '../../src/service.ts';
+import { compiledByBuild } from '../support/built.ts';
 import { type Answer, send, sendJson } from '../support/client.ts';
 import { examNumbered, exampleExam } from '../support/example-exam.ts';
 import { startTestService, temporaryFolder } from '../support/service.ts';
@@ -237,7 +238,10 @@ describe('a bulk export that meets a kill of the service', () => {
     const started = await kickOff(first.url);
     // Not waited for, so that the kill meets the work.
     expect(await first.end('SIGKILL')).toBe('SIGKILL');
-    const second = await startService(readConfig({ DATA_DIR: dataDir, PORT: '0', LOG_LEVEL: 'silent' }));
+    const second = await startService(
+      readConfig({ DATA_DIR: dataDir, PORT: '0', LOG_LEVEL: 'silent' }),
+      compiledByBuild(),
+    );
     await post(second.url, examNumbered('later'));
     const path = String(started.headers.get('Content-Location')).slice(first.url.length);
     const answer = await finished(`${second.url}${path}`);

@@ -2,6 +2,7 @@ import type { Bundle, FhirResource, Resource } from 'fhir/r4.js';
 import { afterAll, beforeAll, beforeEach, describe, expect, it } from 'vitest';
 import { readConfig } from '../../src/config.ts';
 import { type RunningService, startService } from '../../src/service.ts';
+import { compiledByBuild } from '../support/built.ts';
 import { type Answer, send, sendJson } from '../support/client.ts';
 import { emptyStores, engines } from '../support/engines.ts';
 import { type ExamBody, exampleExam } from '../support/example-exam.ts';
@@ -35,7 +36,7 @@ describe.each(engines)('a correction over HTTP on %s', (engine) => {
   beforeAll(async () => {
     const target = await newStore(engine);
     const url = target.engine === 'sqlite' ? `sqlite:${target.file}` : target.url;
-    service = await startService(readConfig({ PORT: '0', LOG_LEVEL: 'silent', DATABASE_URL: url }));
+    service = await startService(readConfig({ PORT: '0', LOG_LEVEL: 'silent', DATABASE_URL: url }), compiledByBuild());
     base = `${service.url}/fhir`;
   }, 120_000);
   afterAll(() => service.stop());

@@ -1,7 +1,7 @@
 import { expect, it } from 'vitest';
-import { createExamSteps } from '../../src/context.ts';
 import { createExamRecords } from '../../src/http/exam-records.ts';
 import type { ExamContent, ExamRepository, StoredExam } from '../../src/store/exam-repository.ts';
+import { builtSteps } from '../support/built.ts';
 import { examNumbered } from '../support/example-exam.ts';
 
 it('makes collection and document from the stored transaction, whatever the service computes by now', async () => {
@@ -14,7 +14,7 @@ it('makes collection and document from the stored transaction, whatever the serv
     },
   } as unknown as ExamRepository;
   const now = () => new Date('2030-01-01T00:00:00Z');
-  const steps = createExamSteps();
+  const steps = builtSteps();
   const bytes = Buffer.from(JSON.stringify(examNumbered('upgraded')), 'utf8');
   const stored: StoredExam = (await createExamRecords(steps, exams, now).record(bytes)).exam;
 

@@ -185,7 +185,7 @@ describe('measures of callers', () => {
     const { rest } = (await send(`${fhir}/metadata`)).json<CapabilityStatement>();
     const resource = rest?.[0]?.resource?.find(({ type }) => type === 'Measure');
     expect(resource?.interaction?.map(({ code }) => code)).toEqual(expect.arrayContaining(['create', 'update']));
-    expect(resource?.operation?.map(({ name }) => name)).toEqual(['evaluate-measure']);
+    expect(resource?.operation?.map(({ name }) => name)).toContain('evaluate-measure');
     const options = await send(`${fhir}/Measure`, { method: 'OPTIONS' });
     expect(options.headers.get('allow')).toBe('GET, POST, HEAD, OPTIONS');
     const one = await send(`${fhir}/Measure/red-flag-minutes`, { method: 'DELETE' });

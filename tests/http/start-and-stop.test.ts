@@ -1,14 +1,12 @@
 import { spawnSync } from 'node:child_process';
 import { rmSync } from 'node:fs';
 import { connect } from 'node:net';
-import { fileURLToPath } from 'node:url';
 import { afterAll, afterEach, beforeAll, describe, expect, it } from 'vitest';
+import { built, root } from '../support/built.ts';
 import { send, sendJson } from '../support/client.ts';
 import { examNumbered } from '../support/example-exam.ts';
 import { temporaryFolder } from '../support/service.ts';
 import { type SpawnedService, spawnService } from '../support/spawned-service.ts';
-
-const root = fileURLToPath(new URL('../..', import.meta.url));
 
 describe('start and stop', () => {
   let dataDir: string;
@@ -30,7 +28,7 @@ describe('start and stop', () => {
   /** Runs a start that is expected to fail. */
   function failedStart(env: Record<string, string>) {
     const options = { cwd: root, env: { ...process.env, PORT: '0', DATA_DIR: dataDir, ...env }, timeout: 20_000 };
-    const run = spawnSync(process.execPath, ['--import', 'tsx', 'src/main.ts'], options);
+    const run = spawnSync(process.execPath, built('main.js'), options);
     return { status: run.status, stdout: run.stdout.toString(), stderr: run.stderr.toString() };
   }
 

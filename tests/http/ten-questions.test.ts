@@ -13,6 +13,7 @@ import { createExamReader } from '../../src/exam/read-exam.ts';
 import { type RunningService, startService } from '../../src/service.ts';
 import type { StoreTarget } from '../../src/store/open-stores.ts';
 import { systems } from '../../src/terminology/systems.ts';
+import { compiledByBuild } from '../support/built.ts';
 import { send } from '../support/client.ts';
 import { emptyStores, engines } from '../support/engines.ts';
 import { temporaryFolder } from '../support/service.ts';
@@ -259,6 +260,7 @@ describe.each(engines)('ten questions of an audit over invented exams on %s', (e
         DATABASE_URL: target.engine === 'sqlite' ? `sqlite:${target.file}` : target.url,
         VIEW_TABLES_SECONDS: '1',
       }),
+      compiledByBuild(),
     );
     const counts = await postExams(service.url, posted[Symbol.iterator](), () => {});
     expect(counts).toMatchObject({ exams: 60, refused: 0 });

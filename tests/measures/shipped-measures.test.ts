@@ -4,12 +4,12 @@ import type { MeasureReport } from 'fhir/r4.js';
 import { describe, expect, it } from 'vitest';
 import { inventExams } from '../../src/cli/simulated/invented-exams.ts';
 import { simulationModel } from '../../src/cli/simulated/simulated-patient.ts';
-import { createExamSteps } from '../../src/context.ts';
 import { sectionKeys } from '../../src/exam/catalogue/item.ts';
 import { createExamReader } from '../../src/exam/read-exam.ts';
 import { evaluateMeasure } from '../../src/measures/evaluate-measure.ts';
 import type { ServedResource } from '../../src/measures/exam-lists.ts';
 import { measuresFrom } from '../../src/measures/load-measures.ts';
+import { builtSteps } from '../support/built.ts';
 import { indexR4Definitions } from '../support/r4-definitions.ts';
 import { servedResources } from '../support/served-exam.ts';
 
@@ -22,7 +22,7 @@ interface Sent {
 }
 
 const now = new Date('2026-02-01T00:00:00Z');
-const steps = createExamSteps();
+const steps = builtSteps();
 const model = simulationModel(createExamReader());
 const invented = [...inventExams(model, { count: 60, seed: 7, until: new Date('2026-01-01T00:00:00Z') })];
 const exams = invented.map(({ exam: body }) => {

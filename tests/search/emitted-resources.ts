@@ -1,11 +1,11 @@
 import type { Bundle } from 'fhir/r4.js';
-import { createExamSteps } from '../../src/context.ts';
 import { collectionOf } from '../../src/fhir/bundle-forms.ts';
+import { builtSteps } from '../support/built.ts';
 import { exampleExam, exampleNames } from '../support/example-exam.ts';
 
 export type Resource = Record<string, unknown> & { resourceType: string };
 
-const steps = createExamSteps();
+const steps = builtSteps();
 /** Every resource of the example exams, as it is served. */
 export const emitted = exampleNames.flatMap((name) => {
   const exam = steps.readExam(exampleExam({}, name), { purpose: 'record', now: new Date('2030-01-01T00:00:00Z') });

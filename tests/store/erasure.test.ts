@@ -2,16 +2,16 @@ import { existsSync, readFileSync } from 'node:fs';
 import Database from 'better-sqlite3';
 import { Client } from 'pg';
 import { beforeAll, beforeEach, describe, expect, it } from 'vitest';
-import { createExamSteps } from '../../src/context.ts';
 import { createExamRecords } from '../../src/http/exam-records.ts';
 import type { SearchQuery } from '../../src/search/query.ts';
 import { storedTypes } from '../../src/store/index/stored-types.ts';
 import type { Stores, StoreTarget } from '../../src/store/open-stores.ts';
+import { builtSteps } from '../support/built.ts';
 import { emptyStores, engines } from '../support/engines.ts';
 import { type ExamBody, exampleExam } from '../support/example-exam.ts';
 import { openTestStores } from '../support/stores.ts';
 
-const steps = createExamSteps();
+const steps = builtSteps();
 const newStore = emptyStores();
 
 /** Stands in a note, in the identifier and in the person's reference, so that content, index and ids are all looked through. */

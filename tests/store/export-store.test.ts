@@ -1,17 +1,17 @@
 import { Client } from 'pg';
 import { beforeEach, describe, expect, it } from 'vitest';
-import { createExamSteps } from '../../src/context.ts';
 import { createExamRecords } from '../../src/http/exam-records.ts';
 import type { ExportRepository } from '../../src/store/export-store.ts';
 import { isReady } from '../../src/store/export-store.ts';
 import { startExportWorker } from '../../src/store/export-worker.ts';
 import type { StoredType } from '../../src/store/index/stored-types.ts';
 import type { Stores, StoreTarget } from '../../src/store/open-stores.ts';
+import { builtSteps } from '../support/built.ts';
 import { emptyStores, engines } from '../support/engines.ts';
 import { type ExamBody, examNumbered } from '../support/example-exam.ts';
 import { openTestStores } from '../support/stores.ts';
 
-const steps = createExamSteps();
+const steps = builtSteps();
 const newStore = emptyStores();
 const types: readonly StoredType[] = ['Observation', 'ClinicalImpression', 'Provenance', 'Device'];
 const url = 'http://127.0.0.1/fhir/$export';

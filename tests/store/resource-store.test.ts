@@ -1,7 +1,6 @@
 import fc from 'fast-check';
 import type { Bundle } from 'fhir/r4.js';
 import { beforeAll, describe, expect, it } from 'vitest';
-import { createExamSteps } from '../../src/context.ts';
 import type { Identified } from '../../src/fhir/entry.ts';
 import { servedResources } from '../../src/fhir/served.ts';
 import { createExamRecords } from '../../src/http/exam-records.ts';
@@ -11,12 +10,13 @@ import type { Filter, SearchQuery, Sort } from '../../src/search/query.ts';
 import { searchRules } from '../../src/search/search-rules.ts';
 import type { Stores } from '../../src/store/open-stores.ts';
 import type { Position } from '../../src/store/search/find-matches.ts';
+import { builtSteps } from '../support/built.ts';
 import { emptyStores, engines } from '../support/engines.ts';
 import { type ExamBody, exampleExam, exampleNames } from '../support/example-exam.ts';
 import { expectedMatches, type Kept } from '../support/search-oracle.ts';
 import { openTestStores } from '../support/stores.ts';
 
-const steps = createExamSteps();
+const steps = builtSteps();
 const newStore = emptyStores();
 
 const identifier = (value: string) => ({ system: 'https://clinic.example/exams', value });

@@ -1,7 +1,6 @@
 import { fileURLToPath } from 'node:url';
 import sql, { raw } from 'sql-template-tag';
 import { beforeAll, describe, expect, it } from 'vitest';
-import { createExamSteps } from '../../src/context.ts';
 import { createExamRecords } from '../../src/http/exam-records.ts';
 import { isStoredType } from '../../src/store/index/stored-types.ts';
 import type { Stores, StoreTarget } from '../../src/store/open-stores.ts';
@@ -11,11 +10,12 @@ import { compileView } from '../../src/views/compile-view.ts';
 import { sqlValue, viewTableName } from '../../src/views/create-table.ts';
 import { type LoadedView, viewsFrom } from '../../src/views/load-views.ts';
 import type { ViewDefinition } from '../../src/views/view-definition.ts';
+import { builtSteps } from '../support/built.ts';
 import { emptyStores, engines } from '../support/engines.ts';
 import { type ExamBody, examNumbered, exampleExam, exampleNames } from '../support/example-exam.ts';
 import { openTestStores } from '../support/stores.ts';
 
-const steps = createExamSteps();
+const steps = builtSteps();
 const newStore = emptyStores();
 const views = [...viewsFrom(fileURLToPath(new URL('../../profiles/views', import.meta.url))).values()];
 const bytes = (exam: ExamBody) => Buffer.from(JSON.stringify(exam));

@@ -3,11 +3,15 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { readConfig } from '../../src/config.ts';
 import { type RunningService, startService } from '../../src/service.ts';
+import { compiledByBuild } from './built.ts';
 
 /** The whole service on a free port, with its store in a new folder; `stop` removes that folder. */
 export async function startTestService(): Promise<RunningService> {
   const dataDir = temporaryFolder();
-  const service = await startService(readConfig({ PORT: '0', LOG_LEVEL: 'silent', DATA_DIR: dataDir }));
+  const service = await startService(
+    readConfig({ PORT: '0', LOG_LEVEL: 'silent', DATA_DIR: dataDir }),
+    compiledByBuild(),
+  );
   return {
     url: service.url,
     async stop() {

@@ -1,6 +1,6 @@
 import { type ChildProcess, spawn } from 'node:child_process';
 import { once } from 'node:events';
-import { fileURLToPath } from 'node:url';
+import { built, root } from './built.ts';
 
 export interface SpawnedService {
   readonly url: string;
@@ -11,11 +11,9 @@ export interface SpawnedService {
   end(signal: NodeJS.Signals): Promise<number | string | null>;
 }
 
-const root = fileURLToPath(new URL('../..', import.meta.url));
-
-/** Starts the service as a process of its own, from its sources; resolves when its start-up line is there. */
+/** Starts the service as a process of its own, from the build; resolves when its start-up line is there. */
 export async function spawnService(env: Readonly<Record<string, string>>): Promise<SpawnedService> {
-  const child = spawn(process.execPath, ['--import', 'tsx', 'src/main.ts'], {
+  const child = spawn(process.execPath, built('main.js'), {
     cwd: root,
     env: { ...process.env, PORT: '0', ...env },
     stdio: ['ignore', 'pipe', 'pipe'],

@@ -1,11 +1,31 @@
 import { describe, expect, it } from 'vitest';
+import { items } from '../../src/exam/catalogue/catalogue.ts';
 import { historyRows } from '../../src/exam/catalogue/history.ts';
 import { hypotheses } from '../../src/localisation/hypotheses/hypotheses.ts';
 import { historyWeightRows } from '../../src/localisation/inference/history-weights.ts';
+import { signWeightRows } from '../../src/localisation/inference/sign-weights.ts';
 
 const keys: ReadonlySet<string> = new Set(
   historyRows.map(({ kind, key }) => (kind === 'family' ? `family/${key}` : key)),
 );
+
+const itemKeys: ReadonlySet<string> = new Set(items.map(({ key }) => key));
+
+describe('the weights of recorded signs', () => {
+  it('name signs of the catalogue that no pathway decides, so that none counts twice', () => {
+    const decided = items.filter(({ probe }) => probe.kind !== 'recorded-only').map(({ key }) => key);
+    expect(signWeightRows.filter(({ key }) => !itemKeys.has(key) || decided.includes(key))).toEqual([]);
+  });
+
+  it('apply to a site that exists, and stay small', () => {
+    for (const { key, applies, present } of signWeightRows) {
+      const isHypothesis = hypotheses.some(({ site }) => applies(site));
+      expect(isHypothesis, key).toBe(true);
+      expect(present, key).toBeLessThanOrEqual(6);
+      expect(present, key).toBeGreaterThanOrEqual(0.4);
+    }
+  });
+});
 
 describe('the weights of the history', () => {
   it('name statements of the catalogue', () => {

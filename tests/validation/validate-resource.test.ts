@@ -3,13 +3,13 @@ import { fileURLToPath } from 'node:url';
 import fc from 'fast-check';
 import type { Bundle, StructureDefinition } from 'fhir/r4.js';
 import { beforeAll, describe, expect, it } from 'vitest';
-import { createExamSteps } from '../../src/context.ts';
 import { bundleForms, bundleTypes } from '../../src/fhir/bundle-forms.ts';
 import { loadConformance } from '../../src/terminology/load.ts';
 import { systems } from '../../src/terminology/systems.ts';
 import type { ValidationIssue } from '../../src/validation/issue.ts';
 import { type CheckedType, checkedTypes } from '../../src/validation/r4-definitions.ts';
 import { createValidator, type ValidateResource } from '../../src/validation/validate-resource.ts';
+import { builtSteps } from '../support/built.ts';
 import { exampleExam, exampleNames } from '../support/example-exam.ts';
 import { hl7Folder, hl7Resource } from '../terminology/hl7-package.ts';
 
@@ -34,7 +34,7 @@ const example = (file: string) => hl7Resource(file) as Json;
 // The same fullUrl stands there several times without a version, which bdl-7 forbids.
 const brokenExample = 'Bundle-dataelements.json';
 
-const steps = createExamSteps();
+const steps = builtSteps();
 const made = exampleNames.map((name) => {
   const exam = steps.readExam(exampleExam({}, name), { purpose: 'record', now: new Date('2030-01-01T00:00:00Z') });
   return steps.toBundle(exam, steps.assess(exam), { version: 1 });

@@ -2,16 +2,16 @@ import { readFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 import type { FhirResource, Observation } from 'fhir/r4.js';
 import { describe, expect, it } from 'vitest';
-import { createExamSteps } from '../../src/context.ts';
 import { canonicalBase, systems } from '../../src/terminology/systems.ts';
 import { viewsFrom } from '../../src/views/load-views.ts';
 import { runViewOver } from '../../src/views/run-view.ts';
 import type { Row } from '../../src/views/view-definition.ts';
 import { namesInPath } from '../../src/views/view-path.ts';
+import { builtSteps } from '../support/built.ts';
 import { servedResources } from '../support/served-exam.ts';
 
 const views = viewsFrom(fileURLToPath(new URL('../../profiles/views', import.meta.url)));
-const steps = createExamSteps();
+const steps = builtSteps();
 
 function served(example: string): FhirResource[] {
   const text = readFileSync(new URL(`../examples/${example}.json`, import.meta.url), 'utf8');

@@ -1,5 +1,5 @@
 import { isSegment, segmentIndex } from '../../anatomy/segments.ts';
-import { type Localisation, namesAPlace, type RankedLocalisation } from '../../localisation/localisation.ts';
+import { isDiffuse, type Localisation, namesAPlace, type RankedLocalisation } from '../../localisation/localisation.ts';
 import { brierScore } from './calibration.ts';
 import type { EvaluationCase, Expectation } from './evaluation-case.ts';
 
@@ -61,8 +61,10 @@ function fits(one: RankedLocalisation, expect: Expectation): boolean {
   return expect.sites.includes(one.site) && fitsSide(one, expect) && fitsLevel(one, expect, expect.levelWithin);
 }
 
-function fitsSide({ side }: RankedLocalisation, { sides }: Expectation): boolean {
-  return sides === undefined || sides.includes(side);
+/** A process over the whole body is named on both sides; a case that says it has no side means the same. */
+function fitsSide(one: RankedLocalisation, { sides }: Expectation): boolean {
+  if (sides === undefined || sides.includes(one.side)) return true;
+  return one.side === 'both' && isDiffuse(one) && sides.includes(null);
 }
 
 /** A right site that has no level, such as a plexus beside a root, is right at any. */

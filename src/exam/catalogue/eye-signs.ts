@@ -1,6 +1,6 @@
 import { commonPractice, recalled } from '../../kernel/cite.ts';
 import { equivalent, inexact, narrower, wider } from './code-links.ts';
-import { anyFaculty, faculty, failsButSpares, recordedOnly } from './probes.ts';
+import { anyFaculty, faculty, failsButSpares, failTogether, recordedOnly } from './probes.ts';
 import { sectionTable } from './section-table.ts';
 
 /** Cranial nerves I to IV and VI: smell, sight, pupils, lids and eye movements. */
@@ -204,7 +204,7 @@ export const eyeSigns = sectionTable(
       label: 'Ophthalmoplegia in several directions',
       sides: 'optional',
       hpo: inexact('HP:0000544', 'External ophthalmoplegia'),
-      probe: anyFaculty('oculomotor', 'abducens', 'eye-movement-fatigue'),
+      probe: failTogether('oculomotor', 'abducens', 'eye-movement-fatigue'),
     },
     'skew-deviation': { label: 'Skew deviation', sides: 'midline', probe: faculty('skew') },
 

@@ -13,6 +13,14 @@ export const anyFaculty = (first: Faculty, ...others: readonly Faculty[]): Probe
   orAlso: others,
 });
 
+/** The sign shows when the first two fail together, less often when one does, and when any of the others fails. */
+export const failTogether = (first: Faculty, second: Faculty, ...others: readonly Faculty[]): Probe => ({
+  kind: 'faculty',
+  faculty: first,
+  seldomWithout: second,
+  orAlso: others,
+});
+
 /** The sign shows when the first fails and the second is kept. */
 export const failsButSpares = (failing: Faculty, kept: Faculty): Probe => ({
   kind: 'faculty',

@@ -1,11 +1,10 @@
 import { describeFinding } from '../../exam/describe.ts';
 import type { Exam } from '../../exam/exam.ts';
 import type { Hypothesis } from '../hypothesis.ts';
+import { allShifts } from '../inference/all-shifts.ts';
 import type { Datum } from '../inference/evidence.ts';
-import { historyShifts } from '../inference/history-weights.ts';
 import type { Mixture } from '../inference/ranking.ts';
 import { accountsFor } from '../inference/readings.ts';
-import { resultShifts } from '../inference/result-weights.ts';
 import type { Scored, WeighedDatum } from '../inference/score.ts';
 import type { Evidence } from '../localisation.ts';
 import { because } from './because.ts';
@@ -145,7 +144,7 @@ const heaviest = (a: Evidence, b: Evidence): number =>
 
 /** What was told, and the results that are back, as evidence about a site. */
 function otherReasons(exam: Exam, { site }: Hypothesis): readonly Evidence[] {
-  return [...historyShifts(exam), ...resultShifts(exam)]
+  return allShifts(exam)
     .filter(({ applies, factor }) => Math.abs(Math.log(factor)) >= worthSaying && applies(site))
     .map(({ pointer, text, factor, because: reason, abnormal, id }) => ({
       finding: pointer,

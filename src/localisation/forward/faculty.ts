@@ -14,6 +14,8 @@ import { facultyKey } from '../process.ts';
 const inHealth: Readonly<Partial<Record<Faculty, number>>> = {
   'bladder-urgency': 0.08,
   sexual: 0.06,
+  // Positive signs of functional weakness are found in a few of those with a lesion: specificities from 0.9 up (Daum 2014, recalled).
+  effort: 0.02,
   bowel: 0.04,
   'visual-acuity': 0.04,
   'optic-atrophy': 0.006,

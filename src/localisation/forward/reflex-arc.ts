@@ -42,7 +42,7 @@ export function arcState(hypothesis: Hypothesis, item: ReflexItem): ArcState {
       strand.share *
       sensoryThrough(hypothesis, strand) *
       throughGrey(hypothesis, strand) *
-      (1 - process.largeFibre(fibre)) *
+      (process.sparesArcs === true ? 1 : 1 - process.largeFibre(fibre)) *
       (1 - process.spindle(fibre));
   }
   let outward = 0;

@@ -2,11 +2,14 @@ import type { BrainSystem } from '../../anatomy/brain/systems.ts';
 import { brainstemTerritories as brainstem } from '../../anatomy/brain/territories/brainstem-territories.ts';
 import { hemisphereTerritories as hemisphere } from '../../anatomy/brain/territories/hemisphere-territories.ts';
 import type { Territory } from '../../anatomy/brain/territory.ts';
-import { segmentIndex } from '../../anatomy/segments.ts';
-import { bodySides } from '../../kernel/side.ts';
+import type { MuscleGroup } from '../../anatomy/movement.ts';
+import { type Segment, segmentIndex } from '../../anatomy/segments.ts';
+import { bodySides, opposite } from '../../kernel/side.ts';
 import { type Hypothesis, hypothesis } from '../hypothesis.ts';
 import { LesionBuilder } from '../lesion.ts';
 import type { SiteKind } from '../localisation.ts';
+import { type Process, processOf } from '../process.ts';
+import { facultiesOf } from './process-signs.ts';
 import { type TerritoryLesion, territoryHypotheses } from './territory-lesions.ts';
 
 const at = (
@@ -50,29 +53,60 @@ const essentials: Readonly<Record<string, readonly BrainSystem[]>> = {
   'medulla-medial': ['motor'],
 };
 
+/**
+ * What a large or swelling lesion of one hemisphere does to wakefulness and attention, though the structures for these lie
+ * elsewhere. A third to a half of deep haemorrhages and of infarcts of the whole middle cerebral artery are drowsy. Judged.
+ */
+const swelling = facultiesOf([
+  ['consciousness', 0.4],
+  ['attention', 0.5],
+  ['orientation', 0.3],
+]);
+
+/** An inflamed or pressed temporal lobe seldom leaves the mind clear. Judged. */
+const inflamedTemporalLobe = facultiesOf([
+  ['consciousness', 0.4],
+  ['attention', 0.65],
+  ['orientation', 0.6],
+  ['memory', 0.6],
+  ['mood-behaviour', 0.5],
+]);
+
 /** Lesions of the hemispheres by artery, lobe and deep structure. Frequencies judged from what reaches a neurologist. */
 const hemisphereLesions: readonly TerritoryLesion[] = [
   { ...at('hemisphere', 'cortex-middle-cerebral', hemisphere['cortex-middle-cerebral'], 2), isAllOrMost: true },
-  { ...at('hemisphere', 'cortex-middle-cerebral', hemisphere['middle-cerebral-stem'], 0.7), isAllOrMost: true },
+  { ...at('hemisphere', 'cortex-middle-cerebral', hemisphere['middle-cerebral-stem'], 0.35), isAllOrMost: true },
+  {
+    ...at('hemisphere', 'cortex-middle-cerebral', hemisphere['middle-cerebral-stem'], 0.35),
+    isAllOrMost: true,
+    faculties: swelling,
+  },
   at('hemisphere', 'cortex-middle-cerebral-upper', hemisphere['cortex-middle-cerebral-upper'], 1.8),
   at('hemisphere', 'cortex-middle-cerebral-upper', hemisphere['cortex-inferior-frontal'], 0.4),
   at('hemisphere', 'cortex-middle-cerebral-lower', hemisphere['cortex-middle-cerebral-lower'], 1),
   at('hemisphere', 'cortex-anterior-cerebral', hemisphere['cortex-anterior-cerebral'], 0.6),
   at('hemisphere', 'cortex-posterior-cerebral', hemisphere['cortex-posterior-cerebral'], 0.7),
+  at('hemisphere', 'cortex-posterior-cerebral', hemisphere['posterior-cerebral-lower-branches'], 0.3),
   at('hemisphere', 'cortex-posterior-cerebral', hemisphere['posterior-cerebral-with-thalamus'], 0.1),
   at('hemisphere', 'cortex-parasagittal', hemisphere['cortex-parasagittal'], 0.3, 'both'),
   at('hemisphere', 'cortex-hand-area', hemisphere['cortex-hand-area'], 0.5),
   at('hemisphere', 'cortex-frontal', hemisphere['cortex-frontal'], 0.5),
-  at('hemisphere', 'cortex-frontal', hemisphere['cortex-frontal-with-motor-strip'], 0.3),
+  at('hemisphere', 'cortex-frontal', hemisphere['cortex-frontal-with-motor-strip'], 0.2),
+  {
+    ...at('hemisphere', 'cortex-frontal', hemisphere['cortex-frontal-with-motor-strip'], 0.2),
+    faculties: swelling,
+  },
   at('hemisphere', 'cortex-parietal', hemisphere['cortex-parietal'], 0.4),
   at('hemisphere', 'cortex-parietal', hemisphere['cortex-inferior-parietal'], 0.2),
   at('hemisphere', 'cortex-parietal', hemisphere['cortex-superior-parietal'], 0.12),
-  at('hemisphere', 'cortex-temporal', hemisphere['cortex-temporal'], 0.4),
+  at('hemisphere', 'cortex-temporal', hemisphere['cortex-temporal'], 0.3),
+  { ...at('hemisphere', 'cortex-temporal', hemisphere['cortex-temporal'], 0.15), faculties: inflamedTemporalLobe },
   at('hemisphere', 'cortex-occipital', hemisphere['cortex-occipital'], 0.5),
   at('hemisphere', 'cortex-occipital', hemisphere['cortex-occipital-both'], 0.12, 'both'),
   at('hemisphere', 'cortex-occipital', hemisphere['cortex-above-calcarine'], 0.12),
   at('hemisphere', 'cortex-occipital', hemisphere['cortex-below-calcarine'], 0.12),
   at('hemisphere', 'internal-capsule', hemisphere['internal-capsule'], 2),
+  { ...at('hemisphere', 'internal-capsule', hemisphere['capsule-with-swelling'], 0.4), faculties: swelling },
   at('hemisphere', 'internal-capsule', hemisphere['corona-radiata'], 1),
   at('hemisphere', 'internal-capsule', hemisphere['capsule-with-frontopontine-fibres'], 0.35),
   at('hemisphere', 'internal-capsule', hemisphere['capsule-genu'], 0.4),
@@ -88,8 +122,10 @@ const hemisphereLesions: readonly TerritoryLesion[] = [
 
 const brainstemLesions: readonly TerritoryLesion[] = [
   at('brainstem', 'midbrain-ventral', brainstem['midbrain-ventral'], 0.2),
+  at('brainstem', 'midbrain-ventral', brainstem['midbrain-ventral-and-lemniscus'], 0.09),
+  at('brainstem', 'midbrain-ventral', brainstem['midbrain-peduncle'], 0.06),
   at('brainstem', 'midbrain-tegmentum', brainstem['midbrain-tegmentum'], 0.15),
-  at('brainstem', 'midbrain-tegmentum', brainstem['midbrain-tegmentum-and-peduncle'], 0.08),
+  at('brainstem', 'midbrain-tegmentum', brainstem['midbrain-tegmentum-and-peduncle'], 0.06),
   at('brainstem', 'midbrain-tegmentum', brainstem['midbrain-oculomotor-nucleus'], 0.06),
   at('brainstem', 'midbrain-dorsal', brainstem['midbrain-dorsal'], 0.25, 'midline'),
   at('brainstem', 'pons-ventral', brainstem['pons-ventral-upper'], 0.45),
@@ -102,6 +138,7 @@ const brainstemLesions: readonly TerritoryLesion[] = [
   at('brainstem', 'pons-tegmentum', brainstem['pons-tegmentum'], 0.2),
   at('brainstem', 'pons-tegmentum', brainstem['pons-tegmentum-and-base'], 0.12),
   at('brainstem', 'pons-tegmentum', brainstem['pons-tegmentum-and-upper-base'], 0.06),
+  at('brainstem', 'pons-tegmentum', brainstem['pons-tegmentum-both'], 0.05, 'both'),
   at('brainstem', 'pons-tegmentum', brainstem['one-and-a-half'], 0.08),
   at('brainstem', 'pons-tegmentum', brainstem['pons-medial-lemniscus'], 0.05),
   at('brainstem', 'pons-tegmentum', brainstem['pons-tegmentum-upper'], 0.08),
@@ -110,22 +147,33 @@ const brainstemLesions: readonly TerritoryLesion[] = [
   at('brainstem', 'pons-lateral', brainstem['pons-lateral-upper'], 0.12),
   at('brainstem', 'medial-longitudinal-fasciculus', brainstem['medial-longitudinal-fasciculus'], 0.4),
   at('brainstem', 'medial-longitudinal-fasciculus', brainstem['medial-longitudinal-fasciculus-both'], 0.15, 'both'),
-  at('brainstem', 'medulla-medial', brainstem['medulla-medial'], 0.2),
+  at('brainstem', 'medulla-medial', brainstem['medulla-medial'], 0.1),
+  at('brainstem', 'medulla-medial', brainstem['medulla-medial-upper'], 0.15),
   at('brainstem', 'medulla-lateral', brainstem['medulla-lateral'], 0.6),
   at('brainstem', 'medulla-lateral', brainstem['medulla-lateral-and-cerebellum'], 0.2),
   at('brainstem', 'medulla-lateral', brainstem['medulla-lateral-lower'], 0.06),
   at('brainstem', 'medulla-half', brainstem['medulla-half'], 0.04),
   at('brainstem', 'bulbar-motor-nuclei', brainstem['bulbar-motor-nuclei'], 0.15, 'midline'),
   at('brainstem', 'brainstem-diffuse', brainstem['brainstem-diffuse'], 0.12, 'midline'),
+  at('brainstem', 'brainstem-diffuse', brainstem['pons-whole'], 0.12, 'midline'),
   at('brainstem', 'brainstem-diffuse', brainstem['grey-matter-around-ventricles'], 0.15, 'midline'),
 ];
 
 const cerebellarLesions: readonly TerritoryLesion[] = [
   at('cerebellum', 'cerebellar-hemisphere', brainstem['cerebellar-hemisphere'], 1.2),
   at('cerebellum', 'cerebellar-hemisphere', brainstem['cerebellar-hemisphere-and-vermis'], 0.4),
+  at('cerebellum', 'cerebellar-hemisphere', brainstem['cerebellar-hemisphere-pressing-on-pons'], 0.18),
+  at('cerebellum', 'cerebellar-hemisphere', brainstem['cerebellar-hemispheres-both'], 0.06, 'both'),
   at('cerebellum', 'cerebellar-vermis', brainstem['cerebellar-vermis'], 0.45, 'midline'),
   at('cerebellum', 'flocculonodular-lobe', brainstem['flocculonodular-lobe'], 0.3, 'midline'),
 ];
+
+/** How deep the tracts are hurt, and the nodule that hangs above them: many are seen before a limb is weak. Judged. */
+const foramenDepths = [
+  { depth: 0.75, nodule: 0.55, share: 0.05 },
+  { depth: 0.45, nodule: 0.4, share: 0.05 },
+  { depth: 0.25, nodule: 0.5, share: 0.03 },
+] as const;
 
 /** Compression where the cord becomes the brainstem: tracts of both sides, the lowest nuclei, the nodule above. */
 function foramenMagnum(): Hypothesis[] {
@@ -135,7 +183,7 @@ function foramenMagnum(): Hypothesis[] {
     { key: 'right-worse', left: 0.4, right: 1 },
   ] as const;
   return sides.flatMap((sided) =>
-    [0.75, 0.45].map((depth) => {
+    foramenDepths.map(({ depth, nodule, share }) => {
       const lesion = new LesionBuilder();
       for (const side of bodySides) {
         const own = depth * sided[side];
@@ -149,21 +197,76 @@ function foramenMagnum(): Hypothesis[] {
           .place(side, 'spinal-accessory-nerve', own * 0.4, 0);
         lesion.brain(side, 'inferior-cerebellar-peduncle', own * 0.25);
       }
-      lesion.brain('left', 'flocculonodular-lobe', depth * 0.75);
+      lesion.brain('left', 'flocculonodular-lobe', nodule);
       return hypothesis(
         { key: 'foramen-magnum', label: 'Foramen magnum', side: 'both', level: null, kind: 'brainstem' },
         `${sided.key}-${depth}`,
-        0.05,
+        share,
         lesion.build(),
       );
     }),
   );
 }
 
+/**
+ * Small lesions of the hand's cortex that take some fingers only and so look like a nerve: those of the thumb side or those
+ * of the little finger. Which muscles, by group, and which root's skin lies over them. Fractions and shares judged.
+ */
+const fingersAlone: readonly {
+  readonly key: string;
+  readonly groups: readonly MuscleGroup[];
+  readonly skin: Segment;
+}[] = [
+  { key: 'thumb-side', groups: ['hand-thenar', 'forearm-extensors', 'finger-flexors'], skin: 'C6' },
+  { key: 'little-finger-side', groups: ['hand', 'finger-flexors'], skin: 'C8' },
+];
+const percentOfFingersAlone = 0.2;
+
+function handKnob(): Hypothesis[] {
+  return fingersAlone.flatMap(({ key, groups, skin }) =>
+    bodySides.flatMap((side) =>
+      [0.55, 0.3].map((depth) => {
+        const body = opposite(side);
+        const felt: Process['largeFibre'] = (fibre) =>
+          fibre.side === body && fibre.segment === segmentIndex(skin) && fibre.lengthCm > armTouchesHandCm
+            ? depth * 0.5
+            : 0;
+        return hypothesis(
+          {
+            key: 'cortex-hand-area',
+            label: hemisphere['cortex-hand-area'].label,
+            side,
+            level: null,
+            kind: 'hemisphere',
+          },
+          `${key}-${depth}`,
+          percentOfFingersAlone / 8,
+          new LesionBuilder().brain(side, 'motor-cortex-hand', 0.15).brain(side, 'sensory-cortex-hand', 0.15).build(),
+          {
+            process: processOf({
+              motor: (unit) =>
+                unit.side === body && unit.group !== undefined && groups.includes(unit.group) ? depth : 0,
+              largeFibre: felt,
+              smallFibre: felt,
+              sparesArcs: true,
+              wasting: 'block',
+              because: 'a small lesion of the cortex takes the fingers that lie side by side in it',
+            }),
+          },
+        );
+      }),
+    ),
+  );
+}
+
+/** Skin further than this from the cord, in cm, is that of the hand. */
+const armTouchesHandCm = 65;
+
 /** Every focal lesion of hemispheres, brainstem and cerebellum. */
 export function brainHypotheses(): Hypothesis[] {
   return [
     ...territoryHypotheses([...hemisphereLesions, ...brainstemLesions, ...cerebellarLesions]),
     ...foramenMagnum(),
+    ...handKnob(),
   ];
 }

@@ -6,11 +6,11 @@ import { LesionBuilder } from '../lesion.ts';
 /** How often the conus is taken from each segment down. Judged. */
 const conusTops = [
   ['L2', 0.03],
-  ['L4', 0.14],
-  ['L5', 0.1],
-  ['S1', 0.14],
-  ['S2', 0.12],
-  ['S3', 0.1],
+  ['L4', 0.11],
+  ['L5', 0.08],
+  ['S1', 0.11],
+  ['S2', 0.09],
+  ['S3', 0.08],
   ['S4', 0.03],
 ] as const;
 

@@ -22,22 +22,30 @@ function posterolateral(): Hypothesis[] {
     kind: 'cord',
   };
   return columnTops.flatMap((top) =>
-    [0.85, 0.5].flatMap((depth) =>
+    columnForms.flatMap(({ depth, arms, share }) =>
       [false, true].map((axonsToo) => {
         const lesion = new LesionBuilder();
         for (const side of bodySides) {
           // The columns suffer from the neck down; the pyramidal fibres where they are longest.
           lesion.cord('dorsalColumn', side, segmentIndex(top), depth);
-          lesion.cord('corticospinal', side, segmentIndex(top), depth * 0.3);
+          lesion.cord('corticospinal', side, segmentIndex(top), depth * arms);
           lesion.cord('corticospinal', side, segmentIndex('T8'), depth * 0.55);
         }
-        const variant = `${top}-${depth}-${axonsToo ? 'tracts-and-nerves' : 'tracts'}`;
+        const variant = `${top}-${depth}-${arms}-${axonsToo ? 'tracts-and-nerves' : 'tracts'}`;
         const process = axonsToo ? longAxons : noProcess;
-        return hypothesis(place, variant, 1.5 / (columnTops.length * 4), lesion.build(), { process });
+        return hypothesis(place, variant, (1.5 * share) / (columnTops.length * 2), lesion.build(), { process });
       }),
     ),
   );
 }
+
+/** Depth of the loss, and the share of it that the lateral columns have at the top already, where the fibres for the arms run. Judged. */
+const columnForms = [
+  { depth: 0.85, arms: 0.3, share: 0.38 },
+  { depth: 0.85, arms: 0.6, share: 0.12 },
+  { depth: 0.5, arms: 0.3, share: 0.38 },
+  { depth: 0.5, arms: 0.7, share: 0.12 },
+] as const;
 
 /** Where the columns begin to fail; no place is the usual one, so that a sharp level speaks for another lesion. */
 const columnTops = ['C3', 'C5', 'C7', 'T1', 'T3', 'T5', 'T7'] as const satisfies readonly Segment[];

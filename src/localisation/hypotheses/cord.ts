@@ -167,10 +167,13 @@ const crossSectionLesions = [
   { key: 'spinal-cord-posterior', part: 'dorsal columns', of: 'posterior', build: posterior },
 ] as const;
 
-/** Narrowing over several discs: tracts at the top, grey matter and roots for some segments below it, as in the worn neck. */
+/**
+ * Narrowing over several discs: tracts at the top, grey matter and roots for some segments below it, as in the worn neck,
+ * the commonest disease of the cord from middle age on.
+ */
 function longCompression(): Hypothesis[] {
   return (['C3', 'C4', 'C5', 'C6'] as const).flatMap((top) =>
-    [0.6, 0.35].map((depth) => {
+    [0.6, 0.35, 0.2].map((depth) => {
       const level = segmentIndex(top);
       const lesion = new LesionBuilder();
       for (const side of bodySides) {
@@ -183,7 +186,7 @@ function longCompression(): Hypothesis[] {
       return hypothesis(
         site('spinal-cord-transverse', 'whole cross-section', level, 'both'),
         `long-${depth}`,
-        0.06,
+        0.08,
         lesion.build(),
       );
     }),

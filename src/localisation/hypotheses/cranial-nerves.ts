@@ -1,7 +1,9 @@
+import type { BrainSystem } from '../../anatomy/brain/systems.ts';
 import { cranialTerritories as cranial } from '../../anatomy/brain/territories/cranial-territories.ts';
 import type { Territory } from '../../anatomy/brain/territory.ts';
 import type { Hypothesis } from '../hypothesis.ts';
 import type { SiteKind } from '../localisation.ts';
+import { facultiesOf } from './process-signs.ts';
 import { type TerritoryLesion, territoryHypotheses } from './territory-lesions.ts';
 
 const growing: ReadonlySet<string> = new Set([
@@ -13,6 +15,14 @@ const growing: ReadonlySet<string> = new Set([
   'trigeminal-nerve',
 ]);
 
+/** Systems without which nobody would name a lesion by the place. */
+const essentials: Readonly<Record<string, readonly BrainSystem[]>> = {
+  'cavernous-sinus': ['eye-movement'],
+  'orbital-apex': ['vision', 'eye-movement'],
+  'cerebellopontine-angle': ['hearing-and-balance'],
+  'jugular-foramen': ['throat'],
+};
+
 const at =
   (kind: SiteKind) =>
   (site: string, territory: Territory, percent: number, side?: TerritoryLesion['side']): TerritoryLesion => ({
@@ -21,31 +31,44 @@ const at =
     territory,
     percent,
     ...(side && { side }),
+    essential: essentials[site] ?? [],
     mayGrow: growing.has(site),
   });
 const sight = at('visual-pathway');
 const nerve = at('cranial-nerve');
+
+/** A bleeding pituitary gland or an infected sinus clouds the mind of one in five or so. Judged. */
+const drowsyWithIt = facultiesOf([
+  ['consciousness', 0.15],
+  ['attention', 0.1],
+]);
 
 /** Lesions of the visual pathway and of the cranial nerves. Frequencies judged from what reaches a neurologist. */
 const lesions: readonly TerritoryLesion[] = [
   sight('retina', cranial.retina, 0.3),
   sight('optic-nerve', cranial['optic-nerve'], 0.9),
   sight('optic-nerve', cranial['optic-nerve-head'], 0.5),
-  sight('optic-nerve', cranial['optic-nerve-both'], 0.12, 'both'),
+  sight('optic-nerve', cranial['optic-nerve-both'], 0.22, 'both'),
   sight('optic-chiasm', cranial['optic-chiasm'], 0.35, 'midline'),
   sight('optic-chiasm', cranial['optic-chiasm-and-nerve'], 0.1, 'midline'),
+  {
+    ...sight('optic-chiasm', cranial['optic-chiasm-and-ocular-nerves'], 0.1, 'midline'),
+    faculties: drowsyWithIt,
+  },
   sight('optic-tract', cranial['optic-tract'], 0.12),
+  sight('optic-tract', cranial['optic-tract-and-oculomotor-nerve'], 0.03),
   sight('optic-tract', cranial['lateral-geniculate-body'], 0.04),
   sight('optic-radiation-temporal', cranial['optic-radiation-temporal'], 0.15),
   sight('optic-radiation-parietal', cranial['optic-radiation-parietal'], 0.15),
-  nerve('olfactory-nerve', cranial['olfactory-nerve'], 0.4),
+  nerve('olfactory-nerve', cranial['olfactory-nerve'], 0.2),
+  nerve('olfactory-nerve', cranial['olfactory-nerve-both'], 0.25, 'both'),
   nerve('oculomotor-nerve', cranial['oculomotor-nerve-compressed'], 0.5),
   nerve('oculomotor-nerve', cranial['oculomotor-nerve-core'], 0.5),
   nerve('trochlear-nerve', cranial['trochlear-nerve'], 0.35),
   nerve('abducens-nerve', cranial['abducens-nerve'], 0.8),
   nerve('trochlear-nerve', cranial['trochlear-nerve-both'], 0.05, 'both'),
   nerve('abducens-nerve', cranial['abducens-nerve-both'], 0.08, 'both'),
-  nerve('cavernous-sinus', cranial['cavernous-sinus'], 0.25),
+  { ...nerve('cavernous-sinus', cranial['cavernous-sinus'], 0.25), faculties: drowsyWithIt },
   nerve('orbital-apex', cranial['orbital-apex'], 0.12),
   nerve('trigeminal-nerve', cranial['trigeminal-nerve'], 0.3),
   nerve('facial-nerve', cranial['facial-nerve-canal'], 1.6),

@@ -1,11 +1,18 @@
 import { bodySides } from '../../kernel/side.ts';
 import { type Hypothesis, hypothesis, widespreadSite } from '../hypothesis.ts';
 import { intact, LesionBuilder } from '../lesion.ts';
-import { processOf } from '../process.ts';
+import { partOf, processOf } from '../process.ts';
 import { facultiesOf, type ProcessSign } from './process-signs.ts';
 
 /** Percent of all focal and diffuse findings. Judged from what reaches a neurologist. */
-const percent = { pressure: 0.7, meninges: 0.7, basalMeninges: 0.1, encephalopathy: 1.2, dementia: 1.2 } as const;
+const percent = {
+  pressure: 0.7,
+  meninges: 0.7,
+  basalMeninges: 0.1,
+  encephalopathy: 1.2,
+  dementia: 1.2,
+  whiteMatter: 0.12,
+} as const;
 
 function pressureHypotheses(): Hypothesis[] {
   const site = widespreadSite('raised-intracranial-pressure', 'Raised intracranial pressure', 'intracranial-pressure');
@@ -106,9 +113,14 @@ function basalMeningealHypotheses(): Hypothesis[] {
   });
 }
 
+const encephalopathySite = widespreadSite(
+  'diffuse-encephalopathy',
+  'Diffuse disorder of both hemispheres',
+  'encephalopathy',
+);
+
 /** Both hemispheres at once: clouded, as in metabolic upset, or awake but failing, as in degeneration. */
 function encephalopathyHypotheses(): Hypothesis[] {
-  const site = widespreadSite('diffuse-encephalopathy', 'Diffuse disorder of both hemispheres', 'encephalopathy');
   const forms: readonly (readonly [string, number, readonly ProcessSign[]])[] = [
     [
       'clouded',
@@ -165,11 +177,34 @@ function encephalopathyHypotheses(): Hypothesis[] {
     ],
   ];
   return forms.map(([key, frequency, signs]) =>
-    hypothesis(site, key, frequency, intact, {
+    hypothesis(encephalopathySite, key, frequency, intact, {
       process: processOf({ because: 'both hemispheres are affected throughout' }),
       faculties: facultiesOf(signs),
     }),
   );
+}
+
+/** The white matter of both hemispheres, as in leukodystrophy: conduct and thinking fail, legs stiffen, sight and hearing dull. Chances judged. */
+function whiteMatter(): Hypothesis {
+  const lesion = new LesionBuilder();
+  for (const side of bodySides) lesion.brain(side, 'corona-radiata', 0.4);
+  return hypothesis(encephalopathySite, 'white-matter', percent.whiteMatter, lesion.build(), {
+    process: processOf({
+      release: ({ segment }) => (partOf(segment) === 'leg' ? 0.4 : 0.2),
+      because: 'the white matter of both hemispheres fails',
+    }),
+    faculties: facultiesOf([
+      ['executive', 0.5],
+      ['attention', 0.55],
+      ['memory', 0.5],
+      ['mood-behaviour', 0.6],
+      ['orientation', 0.3],
+      ['visual-acuity', 0.3],
+      ['hearing', 0.25],
+      ['gait-initiation', 0.2],
+      ['trunk-coordination', 0.3],
+    ]),
+  });
 }
 
 /** Processes of the whole brain, its pressure and its coverings. */
@@ -179,5 +214,6 @@ export function diffuseBrainHypotheses(): Hypothesis[] {
     ...meningealHypotheses(),
     ...basalMeningealHypotheses(),
     ...encephalopathyHypotheses(),
+    whiteMatter(),
   ];
 }

@@ -42,11 +42,12 @@ export const groupFrequency = {
   plexus: 3,
   root: 20,
   adjacentRoots: 3,
-  manyRoots: 1.8,
+  manyRoots: 1.4,
   caudaEquina: 1.8,
   wholeBrachialPlexus: 0.4,
   patchyBrachialPlexus: 0.4,
-  lumbosacralPlexus: 1.5,
+  // Inflammation of the lumbosacral plexus: some 4 in 100,000 a year, against hundreds with one lumbar root.
+  lumbosacralPlexus: 1,
 } as const;
 
 /** Both sides alike, or one worse than the other: share of the full damage that each side takes. Judged. */

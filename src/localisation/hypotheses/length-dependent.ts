@@ -59,7 +59,7 @@ const forms: readonly Form[] = [
   {
     ...mixed,
     variant: 'sensory-first',
-    share: 0.47,
+    share: 0.46,
     lopsidedShare: 0.1,
     motorLag: 10,
     motor: 0.95,
@@ -94,6 +94,20 @@ const forms: readonly Form[] = [
     signs: [['postural-tremor', 0.25]],
     paces: comesOnSlowly,
     source: recalled('szigeti-2009', 'demyelinating forms: general loss of jerks, distal wasting'),
+  },
+  {
+    // Of intensive care, thallium and the like: motor axons near and far within weeks.
+    ...mixed,
+    variant: 'widespread',
+    share: 0.012,
+    lopsidedShare: 0,
+    motorLag: -30,
+    motor: 0.9,
+    large: 0.7,
+    small: 0.5,
+    signs: slightAutonomic,
+    paces: { hyperacute: 0.5, acute: 0.5, subacute: 2, chronic: 0.3 },
+    source: recalled('adams-victor', 'critical illness polyneuropathy'),
   },
   {
     ...sensory,

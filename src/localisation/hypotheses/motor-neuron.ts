@@ -189,9 +189,10 @@ function girdleHypotheses(): Hypothesis[] {
       {
         process: processOf({
           motor,
-          reflex: () => 0.7,
+          reflex: () => 0.8,
           // Sensory cells are lost with the motor ones, with few symptoms.
-          largeFibre: ({ lengthCm }) => 0.55 * reached(lengthCm, 92),
+          largeFibre: ({ lengthCm }) => 0.55 * reached(lengthCm, 75),
+          smallFibre: ({ lengthCm }) => 0.3 * reached(lengthCm, 75),
           because: 'motor cells of brainstem and cord are lost, and with them some sensory cells',
         }),
         faculties: facultiesOf([...bulbarSigns(0.75, 0.08), ['lower-face', 0.55], ['postural-tremor', 0.6]]),

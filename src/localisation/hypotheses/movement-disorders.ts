@@ -4,7 +4,7 @@ import { type BodySide, bodySides, opposite } from '../../kernel/side.ts';
 import { type Hypothesis, hypothesis, widespreadSite } from '../hypothesis.ts';
 import { intact, LesionBuilder } from '../lesion.ts';
 import { processOf, reached } from '../process.ts';
-import { facultiesOf, type ProcessSign } from './process-signs.ts';
+import { comesOnSlowly, facultiesOf, type ProcessSign } from './process-signs.ts';
 
 /** Percent of all focal and diffuse findings. Judged from what reaches a neurologist. */
 const percent = {
@@ -266,6 +266,7 @@ function cerebellarDegeneration(): Hypothesis[] {
     for (const side of bodySides) {
       lesion.brain(side, 'cerebellar-hemisphere', hemisphere);
       lesion.cord('corticospinal', side, segmentIndex('T1'), pyramidal);
+      if (key === 'with-autonomic-failure') lesion.brain(side, 'substantia-nigra', 0.4);
       if (process === longAxons) lesion.cord('dorsalColumn', side, segmentIndex('C4'), 0.6);
     }
     return hypothesis(site, key, percent.cerebellar * share, lesion.build(), {
@@ -281,6 +282,30 @@ function cerebellarDegeneration(): Hypothesis[] {
   });
 }
 
+/** Share of a wasting vermis that goes with a neuropathy of the legs, as in drink; percent of all findings. Judged. */
+const vermisAndNerves = 0.2;
+
+/** Vermis and the longest axons wasting together: more than half of those whom drink has made unsteady have both. */
+function vermisWithLongAxons(): Hypothesis[] {
+  return [0.85, 0.55].map((depth) =>
+    hypothesis(
+      { key: 'cerebellar-vermis', label: 'Cerebellar vermis', side: null, level: null, kind: 'cerebellum' },
+      `with-long-axons-${depth}`,
+      vermisAndNerves / 2,
+      new LesionBuilder().brain('left', 'cerebellar-vermis', depth).build(),
+      {
+        process: processOf({
+          largeFibre: ({ lengthCm }) => 0.6 * reached(lengthCm, 92),
+          smallFibre: ({ lengthCm }) => 0.4 * reached(lengthCm, 96),
+          reflex: ({ lengthCm }) => 0.7 * reached(lengthCm, 84),
+          because: 'drink and lack of vitamins harm the vermis and the longest axons together',
+        }),
+        paces: comesOnSlowly,
+      },
+    ),
+  );
+}
+
 /** Disorders of movement that are processes of the brain. */
 export function movementDisorderHypotheses(): Hypothesis[] {
   return [
@@ -290,5 +315,6 @@ export function movementDisorderHypotheses(): Hypothesis[] {
     ...tremorHypotheses(),
     ...frontalGaitHypotheses(),
     ...cerebellarDegeneration(),
+    ...vermisWithLongAxons(),
   ];
 }

@@ -43,7 +43,13 @@ interface Filling {
   readonly share: number;
   /** A system whose structures the lesion leaves alone. */
   readonly spares?: BrainSystem;
+  /** Whether it takes so much room that the pressure in the skull rises. */
+  readonly presses?: boolean;
 }
+
+/** Growths that raise the pressure in the skull before they are found: their share, and how far it rises. Judged. */
+const pressing: Filling = { key: 'pressing', part: 0.85, share: 0.15, presses: true };
+const pressureOfGrowth = 0.6;
 
 /** How the pace of a growth differs from that of other lesions of its kind. Judged. */
 const paceOfGrowth = { hyperacute: 0.4, acute: 0.7, subacute: 1.3, chronic: 2 } as const;
@@ -51,8 +57,9 @@ const paceOfGrowth = { hyperacute: 0.4, acute: 0.7, subacute: 1.3, chronic: 2 } 
 /** Share of the lesions of a territory that spare one of its systems altogether, and the fewest systems that it must hold for that. */
 const sparing = { share: 0.3, parts: [0.9, 0.5], fromSystems: 3 } as const;
 
-function fillingsOf({ isAllOrMost, territory, essential = [] }: TerritoryLesion): readonly Filling[] {
-  const even = isAllOrMost === true ? fillings.filter(({ part }) => part > 0.5) : fillings;
+function fillingsOf({ isAllOrMost, territory, mayGrow, essential = [] }: TerritoryLesion): readonly Filling[] {
+  const filled = isAllOrMost === true ? fillings.filter(({ part }) => part > 0.5) : fillings;
+  const even = mayGrow === true ? [...filled, pressing] : filled;
   const systems = systemsOf(territory);
   if (systems.length < sparing.fromSystems) return even;
   const spared = systems.filter((system) => !essential.includes(system));
@@ -79,9 +86,10 @@ function systemsOf({ holds, across = {} }: Territory): readonly BrainSystem[] {
 const entries = <Key extends string, Value>(record: Readonly<Partial<Record<Key, Value>>>) =>
   Object.entries(record) as [Key, Value][];
 
-function lesionOf(territory: Territory, side: BodySide, { part, spares }: Filling): LesionBuilder {
+function lesionOf(territory: Territory, side: BodySide, { part, spares, presses }: Filling): LesionBuilder {
   const isTaken = (structure: StructureKey): boolean => spares === undefined || systemOf(structure) !== spares;
   const lesion = new LesionBuilder();
+  if (presses === true) lesion.brain('left', 'intracranial-pressure', pressureOfGrowth);
   for (const [structure, depth] of entries<StructureKey, number>(territory.holds))
     if (isTaken(structure)) lesion.brain(side, structure, depth * part);
   for (const [structure, depth] of entries<StructureKey, number>(territory.across ?? {}))

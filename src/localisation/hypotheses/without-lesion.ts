@@ -46,6 +46,7 @@ export function withoutLesion(site: Site): Hypothesis[] {
         largeFibre: (fibre) => (fails(fibre) && fibre.lengthCm > 0 ? 0.3 : 0),
         smallFibre: (fibre) => (fails(fibre) ? 0.35 : 0),
         wasting: 'block',
+        sparesArcs: true,
         because: 'strength and feeling that vary with effort and attention come from no damaged structure',
       }),
       faculties: facultiesOf([

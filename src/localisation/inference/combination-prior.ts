@@ -31,12 +31,15 @@ export class CombinationPrior {
   private readonly sites: SiteGroups;
   private readonly logPrior: Float64Array;
   private readonly logTotal: number;
+  private readonly logPicker: number;
 
-  constructor(hypotheses: readonly Hypothesis[], sites: SiteGroups, logPrior: Float64Array) {
+  /** @param logPicker natural log of how much likelier a disease that picks out single nerves is for this person */
+  constructor(hypotheses: readonly Hypothesis[], sites: SiteGroups, logPrior: Float64Array, logPicker: number) {
     this.hypotheses = hypotheses;
     this.sites = sites;
     this.logPrior = logPrior;
     this.logTotal = logSum(logPrior);
+    this.logPicker = logNervePicker + logPicker;
   }
 
   /** Natural log of the prior of some sites with one more, as a function of the index of the one more. */
@@ -44,7 +47,7 @@ export class CombinationPrior {
     const independentOfMembers = this.independentOf(members);
     const factor = this.additionFactor(members);
     const areNerves = members.every((member) => this.kindOf(member) === 'nerve');
-    const picked = this.logTotal + logNervePicker + (members.length + 1) * logPickedNerve;
+    const picked = this.logTotal + this.logPicker + (members.length + 1) * logPickedNerve;
     return (index) => {
       const independent = independentOfMembers + (this.logPrior[index] ?? 0) - this.logTotal + factor(index);
       return areNerves && this.kindOf(index) === 'nerve' ? Math.max(independent, picked) : independent;

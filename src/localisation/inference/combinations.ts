@@ -40,6 +40,7 @@ export function isWorthAnotherSite(data: readonly WeighedDatum[], left: readonly
  * Joint explanations by two sites and more, exact for the most promising ones. A partner is promising when it explains
  * what is left over: for each datum the more abnormal of the two predictions is taken as an approximation.
  * @param starters indexes of the hypotheses to start from
+ * @param logPicker see `CombinationPrior`
  * @returns best first
  */
 export function findCombinations(
@@ -48,8 +49,9 @@ export function findCombinations(
   scored: Scored,
   logPrior: Float64Array,
   starters: readonly number[],
+  logPicker: number,
 ): readonly Combination[] {
-  const search = new Search(hypotheses, sites, scored, logPrior);
+  const search = new Search(hypotheses, sites, scored, new CombinationPrior(hypotheses, sites, logPrior, logPicker));
   let beam = starters.flatMap((index) => search.alone(index));
   const found: Combination[] = [];
   for (let size = 2; size <= sitesAtMost && beam.length > 0; size += 1) {
@@ -83,11 +85,11 @@ class Search {
   private readonly besides: Beside[][] = [];
   private sumBesideHealth: Float64Array | undefined;
 
-  constructor(hypotheses: readonly Hypothesis[], sites: SiteGroups, scored: Scored, logPrior: Float64Array) {
+  constructor(hypotheses: readonly Hypothesis[], sites: SiteGroups, scored: Scored, prior: CombinationPrior) {
     this.hypotheses = hypotheses;
     this.sites = sites;
     this.scored = scored;
-    this.prior = new CombinationPrior(hypotheses, sites, logPrior);
+    this.prior = prior;
   }
 
   alone(index: number): readonly Combination[] {

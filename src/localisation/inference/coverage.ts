@@ -1,11 +1,13 @@
 import { bodyPartTable } from '../../anatomy/body-parts.ts';
+import type { MuscleGroup } from '../../anatomy/movement.ts';
 import { movementTable } from '../../anatomy/movements.ts';
 import type { Faculty } from '../../anatomy/probe.ts';
 import { skinPlace } from '../../anatomy/skin-places.ts';
+import type { Exam } from '../../exam/exam.ts';
 import type { Finding } from '../../exam/finding.ts';
 import { type BodySide, bodySides, opposite } from '../../kernel/side.ts';
 import { facultyChance } from '../forward/faculty.ts';
-import { motorDeficit, motorItem } from '../forward/motor.ts';
+import { type MotorItem, motorDeficit, motorItem } from '../forward/motor.ts';
 import { type SensoryItem, sensoryDeficit, sensoryItem } from '../forward/sensory.ts';
 import type { Hypothesis } from '../hypothesis.ts';
 
@@ -15,18 +17,23 @@ type Pair = (typeof pairs)[number];
 /** The head as a whole, and the two halves of every part of the body that an examiner turns to. */
 type Part = 'head' | `${BodySide} ${Pair}`;
 
+/** The near half of a limb and its far half, each moved by muscles of its own. */
+const halvesOfALimb = ['near', 'far'] as const;
+type LimbHalf = (typeof halvesOfALimb)[number];
+
 /** A part, or one aspect of it, or the bladder and bowel, which a patient complains of without being asked. */
-type Mark = Part | `${Part} ${Aspect}` | `${Part} paralysed` | 'sphincters';
+type Mark = Part | `${Part} ${Aspect}` | `${Part} ${LimbHalf} paralysed` | 'sphincters';
 
 /** Parts that are gone through only when something leads there: that nothing was found says less there. */
 const seldomExamined: ReadonlySet<Pair> = new Set(['face', 'trunk', 'perineum']);
 
-const movementsOf: Readonly<Record<Pair, readonly string[]>> = {
-  face: [],
-  arms: ['shoulder-abduction', 'elbow-extension', 'finger-extension', 'finger-abduction'],
-  legs: ['hip-flexion', 'knee-extension', 'ankle-dorsiflexion', 'ankle-plantarflexion'],
-  trunk: [],
-  perineum: [],
+const noMovements = { near: [], far: [] } as const;
+const movementsOf: Readonly<Record<Pair, Readonly<Record<LimbHalf, readonly string[]>>>> = {
+  face: noMovements,
+  arms: { near: ['shoulder-abduction', 'elbow-extension'], far: ['finger-extension', 'finger-abduction'] },
+  legs: { near: ['hip-flexion', 'knee-extension'], far: ['ankle-dorsiflexion', 'ankle-plantarflexion'] },
+  trunk: noMovements,
+  perineum: noMovements,
 };
 const skinOf: Readonly<Record<Pair, readonly string[]>> = {
   face: [],
@@ -39,13 +46,17 @@ const skinOf: Readonly<Record<Pair, readonly string[]>> = {
 /** What a sample of skin is asked about: pain fibres and position fibres run apart, and the loss of either is complained of. */
 const modalities = ['pinprick', 'joint-position'] as const;
 
+function musclesOf(keys: readonly string[], side: BodySide): readonly MotorItem[] {
+  return keys.flatMap((key) => {
+    const movement = movementTable.get(key);
+    return movement === undefined ? [] : [motorItem(movement, side)];
+  });
+}
+
 const samples = pairs.flatMap((pair) =>
   bodySides.map((side) => ({
     part: `${side} ${pair}` as const,
-    muscles: movementsOf[pair].flatMap((key) => {
-      const movement = movementTable.get(key);
-      return movement === undefined ? [] : [motorItem(movement, side)];
-    }),
+    muscles: { near: musclesOf(movementsOf[pair].near, side), far: musclesOf(movementsOf[pair].far, side) },
     skin: skinOf[pair].flatMap((key) => {
       const place = skinPlace('landmark', key);
       return place === undefined ? [] : modalities.map((modality) => sensoryItem(place, modality, side));
@@ -119,18 +130,17 @@ const clumsyFaculties: Readonly<Partial<Record<Pair, readonly Faculty[]>>> = {
 function complaints(hypothesis: Hypothesis): readonly Mark[] {
   const limbs = samples.flatMap(({ part, muscles, skin }): readonly Mark[] => {
     const lost: Readonly<Record<Aspect, boolean>> = {
-      power: muscles.some((item) => motorDeficit(hypothesis, item).total >= noticeable),
+      power: [...muscles.near, ...muscles.far].some((item) => motorDeficit(hypothesis, item).total >= noticeable),
       pain: isSkinLost(hypothesis, skin, 'pinprick'),
       position: isSkinLost(hypothesis, skin, 'joint-position'),
     };
     const named = aspects.filter((aspect) => lost[aspect]);
     if (named.length === 0 && !isClumsy(hypothesis, part)) return [];
-    const isParalysed =
-      muscles.length > 0 && muscles.every((item) => motorDeficit(hypothesis, item).total >= paralysed);
+    const hanging = halvesOfALimb.filter((half) => isParalysed(hypothesis, muscles[half]));
     return [
       part,
       ...named.map((aspect): Mark => `${part} ${aspect}`),
-      ...(isParalysed ? [`${part} paralysed` as const] : []),
+      ...hanging.map((half): Mark => `${part} ${half} paralysed`),
     ];
   });
   const head = noticedFaculties.some((faculty) => facultyChance(hypothesis, faculty, 'midline') >= 0.5);
@@ -146,8 +156,12 @@ function isClumsy(hypothesis: Hypothesis, part: Part): boolean {
   return (clumsyFaculties[pair] ?? []).some((faculty) => facultyChance(hypothesis, faculty, side) >= 0.5);
 }
 
-/** Loss of every movement of a limb from which it hangs. Judged. */
+/** Loss of every movement of half a limb from which it hangs. Judged. */
 const paralysed = 0.75;
+
+function isParalysed(hypothesis: Hypothesis, muscles: readonly MotorItem[]): boolean {
+  return muscles.length > 0 && muscles.every((item) => motorDeficit(hypothesis, item).total >= paralysed);
+}
 
 /** Chance of retention from which a lesion is one of the sphincters. Judged. */
 const sphinctersFail = 0.4;
@@ -182,24 +196,32 @@ const unfelt: ReadonlySet<Finding['item']['probe']['kind']> = new Set(['reflex',
 function troubledMarks(findings: readonly Finding[]): ReadonlySet<Mark> {
   const wrong = findings.filter(({ abnormal, item }) => abnormal && !unfelt.has(item.probe.kind));
   const marks = new Set<Mark>();
-  const weakGroups = new Map<Part, Set<string>>();
   for (const finding of wrong) {
     const aspect = aspectOf(finding);
     for (const part of partsOf(finding)) {
       marks.add(part);
       if (part.endsWith('perineum')) marks.add('sphincters');
       if (aspect !== null) marks.add(`${part} ${aspect}`);
-      const group = groupOf(finding);
-      if (group !== null) weakGroups.set(part, (weakGroups.get(part) ?? new Set()).add(group));
+      const half = halfOf(finding);
+      if (half !== null) marks.add(`${part} ${half} paralysed`);
     }
   }
-  for (const [part, groups] of weakGroups) if (groups.size > 1) marks.add(`${part} paralysed`);
   return marks;
 }
 
-/** The group of muscles that a movement is made by. */
-function groupOf({ item: { probe } }: Finding): string | null {
-  return probe.kind === 'movement' ? (movementTable.get(probe.movement)?.group ?? null) : null;
+const nearGroups: ReadonlySet<MuscleGroup> = new Set<MuscleGroup>([
+  'scapular',
+  'shoulder',
+  'upper-arm',
+  'hip',
+  'knee-extensors',
+  'knee-flexors',
+]);
+
+/** The half of the limb that a weak movement is one of. */
+function halfOf({ item: { probe } }: Finding): LimbHalf | null {
+  const group = probe.kind === 'movement' ? movementTable.get(probe.movement)?.group : undefined;
+  return group === undefined ? null : nearGroups.has(group) ? 'near' : 'far';
 }
 
 function aspectOf({ item, modality }: Finding): Aspect | null {
@@ -241,14 +263,16 @@ const allParts: readonly Part[] = [
 ];
 
 const limbParts = (['arms', 'legs'] as const).flatMap((pair) => bodySides.map((side): Part => `${side} ${pair}`));
-/** Every mark has a bit of its own: the parts, the sphincters, the aspects of each limb, and whether it is paralysed. */
+const hangingMarks = limbParts.flatMap((part) => halvesOfALimb.map((half): Mark => `${part} ${half} paralysed`));
+const aspectMarks = (some: readonly Aspect[]): readonly Mark[] =>
+  limbParts.flatMap((part) => some.map((aspect): Mark => `${part} ${aspect}`));
+
+/** Every mark has one of 32 bits: the parts, the sphincters, the aspects of each limb, and which halves of it are paralysed. */
 const bitOf: ReadonlyMap<Mark, number> = new Map(
-  [
-    ...allParts,
-    'sphincters' as const,
-    ...limbParts.flatMap((part) => aspects.map((aspect): Mark => `${part} ${aspect}`)),
-    ...limbParts.map((part): Mark => `${part} paralysed`),
-  ].map((mark, place) => [mark, 1 << place]),
+  [...allParts, 'sphincters' as const, ...aspectMarks(aspects), ...hangingMarks].map((mark, place) => [
+    mark,
+    1 << place,
+  ]),
 );
 
 /**
@@ -272,7 +296,9 @@ function lookedAt(troubled: ReadonlySet<Mark>): ReadonlySet<Mark> {
           .map((aspect): Mark => `${side} ${pair} ${aspect}`),
       ),
   );
-  const weak = limbParts.filter((part) => troubled.has(`${part} power`)).map((part): Mark => `${part} paralysed`);
+  const weak = limbParts
+    .filter((part) => troubled.has(`${part} power`))
+    .flatMap((part) => halvesOfALimb.map((half): Mark => `${part} ${half} paralysed`));
   return new Set<Mark>(['head', 'sphincters', ...halves, ...spared, ...weak]);
 }
 
@@ -285,10 +311,17 @@ function besides(troubled: ReadonlySet<Mark>): readonly Part[] {
 
 const partBits = (1 << allParts.length) - 1;
 const sphincterBit = bitOf.get('sphincters') ?? 0;
-const paralysedBits = bits(limbParts.map((part): Mark => `${part} paralysed`));
+const paralysedBits = bits(hangingMarks);
+const feelingBits = bits(aspectMarks(['pain', 'position']));
 
-/** Odds of a lesion that paralyses a limb, where muscles of one group only were found weak in it. Judged. */
-const oneJointOnly = 0.3;
+/** Odds of a lesion that paralyses half a limb, where only the other half of the limb was found weak. Judged. */
+const otherHalfOnly = 0.3;
+
+/**
+ * Odds of a lesion that takes the feeling of a limb, where limbs are weak and nobody found or told of any loss of feeling:
+ * numbness and tingling are told of early. Judged.
+ */
+const numbnessUntold = 0.5;
 
 /** Odds of a lesion that stops the bladder, where nothing about the pelvic floor was found wrong. Judged. */
 const silentSphincters = 0.45;
@@ -302,9 +335,10 @@ export class Coverage {
   }
 
   /** Adds to [H] weights the natural log of the odds of each hypothesis, by how much of what it would trouble is troubled. */
-  discount(logWeights: Float64Array, findings: readonly Finding[]): void {
+  discount(logWeights: Float64Array, { findings, history }: Pick<Exam, 'findings' | 'history'>): void {
     const troubled = troubledMarks(findings);
     const untroubled = bits(lookedAt(troubled)) & ~bits(troubled);
+    if (isWeakAlone(findings, history)) this.discountNumbing(logWeights);
     if (untroubled === 0) return;
     const beside = bits(besides(troubled)) & partBits;
     // Few combinations of marks occur, so what each costs is worked out once.
@@ -317,14 +351,32 @@ export class Coverage {
       logWeights[index] = (logWeights[index] ?? 0) + cost;
     }
   }
+
+  private discountNumbing(logWeights: Float64Array): void {
+    for (let index = 0; index < logWeights.length; index += 1)
+      if (((this.complaints[index] ?? 0) & feelingBits) !== 0)
+        logWeights[index] = (logWeights[index] ?? 0) + Math.log(numbnessUntold);
+  }
 }
+
+/** Whether limbs are weak and no loss of feeling was found or told of. */
+function isWeakAlone(findings: readonly Finding[], history: Exam['history']): boolean {
+  const wrong = findings.filter(({ abnormal }) => abnormal);
+  return (
+    wrong.some(({ item }) => item.probe.kind === 'movement') &&
+    !wrong.some(({ modality }) => modality !== undefined) &&
+    !history.some(({ key, present }) => present && feelingLost.has(key))
+  );
+}
+
+const feelingLost: ReadonlySet<string> = new Set(['numbness', 'paraesthesiae', 'saddle-numbness']);
 
 function logOdds(missed: number, beside: number): number {
   return (
     ones(missed & beside) * Math.log(uncomplainedOfBeside) +
     ones(missed & partBits & ~beside) * Math.log(uncomplainedOf) +
     ones(missed & sphincterBit) * Math.log(silentSphincters) +
-    ones(missed & paralysedBits) * Math.log(oneJointOnly) +
+    ones(missed & paralysedBits) * Math.log(otherHalfOnly) +
     ones(missed & ~partBits & ~sphincterBit & ~paralysedBits) * Math.log(aspectSpared)
   );
 }

@@ -6,8 +6,10 @@ import type { Finding } from '../../exam/finding.ts';
  * examinations are done: neighbouring patches of skin are hardly tested apart, muscles one by one.
  */
 export const correlation = {
-  power: 0.12,
+  power: 0.2,
   faculty: 0.5,
+  effort: 0.5,
+  otherHalf: 0.5,
   brisk: 0.4,
   regions: 0.4,
   sensation: 0.4,
@@ -70,6 +72,8 @@ function namedGroup({ item, side, abnormal, value }: Finding): readonly [string,
         ? [`brisk|${item.scale}|${side}`, correlation.brisk]
         : [`${item.section}|${side}`, correlation.other];
     case 'faculty':
+      // Effort that varies does so for reasons that have no side.
+      if (item.probe.faculty === 'effort') return [`faculty|effort|${abnormal}`, correlation.effort];
       // Signs of one function say nearly the same thing; those of different ones are told apart by where they run.
       return [`faculty|${item.probe.faculty}|${side}|${abnormal}`, correlation.faculty];
     default:

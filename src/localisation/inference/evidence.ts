@@ -3,6 +3,8 @@ import { type Segment, segmentIndex } from '../../anatomy/segments.ts';
 import { type DermatomeKey, dermatomeKeys, type SkinPlace } from '../../anatomy/skin.ts';
 import { skinPlace } from '../../anatomy/skin-places.ts';
 import type { Finding, FindingPlace } from '../../exam/finding.ts';
+import { scales } from '../../exam/scales.ts';
+import { opposite } from '../../kernel/side.ts';
 import type { ProbeTarget } from '../observation/probe-models.ts';
 import type { Column, StateColumns } from './columns.ts';
 import { correlation, groupOf } from './evidence-groups.ts';
@@ -39,6 +41,7 @@ export function gatherEvidence(findings: readonly Finding[], columns: StateColum
   const stated = failing(findings);
   const drafts: Draft[] = [];
   for (const finding of findings) if (!isSaidOtherwise(finding, stated)) addDrafts(drafts, finding, patches);
+  drafts.push(...otherHalves(findings));
   const agedSides = agedOnBothSides(drafts);
   const sizes = new Map<string, number>();
   for (const { group, base } of drafts) sizes.set(group, (sizes.get(group) ?? 0) + base);
@@ -58,6 +61,48 @@ export function gatherEvidence(findings: readonly Finding[], columns: StateColum
     });
   }
   return data;
+}
+
+/**
+ * Weight of the other half of the body when a sign is stated of one half alone: who tells of a droop on the right has seen
+ * the left side of the face, and who grades a weak right leg has moved the left one. Of a limb little more than that it is
+ * not weak is meant, and its neighbours say the same. Judged.
+ */
+const otherHalfBase = { head: 0.6, limb: 0.3 } as const;
+
+function otherHalves(findings: readonly Finding[]): readonly Draft[] {
+  const stated = new Set(findings.filter(({ value }) => value !== null).map(sidedName));
+  const troubled = new Set(findings.filter(({ abnormal }) => abnormal).flatMap(limbAspect));
+  return findings.flatMap((finding): readonly Draft[] => {
+    const { item, side, place, abnormal, origin } = finding;
+    if (!abnormal || origin !== 'recorded' || side === 'midline') return [];
+    const other = { ...finding, side: opposite(side) };
+    if (stated.has(sidedName(other))) return [];
+    const target = place === undefined ? { item, side: other.side } : { item, side: other.side, place };
+    const draft = { finding, target, correlation: correlation.otherHalf };
+    if (item.section === 'cranialNerves' && item.probe.kind === 'faculty' && item.scale === 'presence') {
+      const group = `other-half|${item.probe.faculty}|${other.side}`;
+      return [{ ...draft, value: scales.presence.normal[0], group, base: otherHalfBase.head }];
+    }
+    const [aspect] = limbAspect(other);
+    if (aspect === undefined || troubled.has(aspect) || item.scale === 'beats') return [];
+    return [{ ...draft, value: scales[item.scale].normal[0], group: `other-half|${aspect}`, base: otherHalfBase.limb }];
+  });
+}
+
+/** What a sign says to be wrong of which limb, where it is of those that are looked for in both: strength, feeling, coordination. */
+function limbAspect({ item: { probe, region }, side, place, modality }: Finding): readonly string[] {
+  if (probe.kind === 'movement' || probe.kind === 'cerebellar') return [`${probe.kind}|${region}|${side}`];
+  if (probe.kind !== 'sensation' || place === undefined || modality === undefined || !isPatch(place)) return [];
+  return [`${tractOf[modality]}|${regionOf(place)}|${side}`];
+}
+
+function isPatch({ kind }: FindingPlace): boolean {
+  return kind === 'dermatome' || kind === 'landmark' || kind === 'territory';
+}
+
+function sidedName({ item, side, place }: Finding): string {
+  return `${item.section}/${item.key}@${place?.key ?? ''}|${side}`;
 }
 
 /**
@@ -206,8 +251,9 @@ function patchName({ modality, side }: Finding): string {
 const segmentsByRow = new Map<SkinPlace, readonly number[]>();
 
 function segmentsNamed({ kind, key }: FindingPlace): readonly number[] {
-  const row = kind === 'territory' || kind === 'dermatome' ? skinPlace(kind, key) : undefined;
-  if (row === undefined) return [];
+  const row = kind === 'territory' || kind === 'dermatome' || kind === 'landmark' ? skinPlace(kind, key) : undefined;
+  // Other points of skin are tried as samples of a limb; the saddle is named because it alone is numb.
+  if (row === undefined || (kind === 'landmark' && row.region !== 'perineum')) return [];
   const known =
     segmentsByRow.get(row) ??
     row.supplies.flatMap(({ roots }) => Object.keys(roots) as Segment[]).map((root) => segmentIndex(root));

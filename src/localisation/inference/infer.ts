@@ -20,18 +20,20 @@ const anyChance = 4e-5;
 /**
  * Probabilities over single sites and, when the best single ones leave abnormal findings over, over pairs of sites.
  * Method: tempered naive Bayes; see `evidence.ts` for the weights.
+ * @param logPicker natural log of how much likelier a disease that picks out single nerves is for this person
  */
 export function infer(
   hypotheses: readonly Hypothesis[],
   sites: SiteGroups,
   scored: Scored,
   logPrior: Float64Array,
+  logPicker: number,
 ): Inference {
   const alone = softmax(scored.score);
   const order = bestOfLeadingGroups(sites.groups, alone);
   const isWanting = order.slice(0, 3).some((index) => (alone[index] ?? 0) > 0.1 && leavesOver(scored, index));
   const starters = isWanting ? startersOf(order, alone) : [];
-  const found = starters.length === 0 ? [] : findCombinations(hypotheses, sites, scored, logPrior, starters);
+  const found = starters.length === 0 ? [] : findCombinations(hypotheses, sites, scored, logPrior, starters, logPicker);
   const joint = found.length === 0 ? alone : softmax(withCombinations(scored.score, found));
   const combinations = found.map((combination, index) => ({
     combination,

@@ -1,8 +1,7 @@
 import type { Exam, OnsetPace } from '../../exam/exam.ts';
 import type { AgeRange, Hypothesis, Site } from '../hypothesis.ts';
 import type { SiteKind } from '../localisation.ts';
-import { historyShifts } from './history-weights.ts';
-import { resultShifts } from './result-weights.ts';
+import { allShifts } from './all-shifts.ts';
 import { SiteFactors } from './shift.ts';
 
 /** How much likelier a kind of site is when the trouble began at this pace, relative to no knowledge of the pace. Judged. */
@@ -12,7 +11,7 @@ const paceFactor: Readonly<Record<SiteKind, Readonly<Record<OnsetPace, number>>>
   junction: { hyperacute: 0.2, acute: 0.8, subacute: 1.3, chronic: 1.1 },
   nerve: { hyperacute: 0.9, acute: 1.1, subacute: 1, chronic: 1 },
   'multiple-nerves': { hyperacute: 0.4, acute: 1, subacute: 1.4, chronic: 1 },
-  polyneuropathy: { hyperacute: 0.05, acute: 0.25, subacute: 0.8, chronic: 1.6 },
+  polyneuropathy: { hyperacute: 0.02, acute: 0.14, subacute: 0.8, chronic: 1.6 },
   polyradiculoneuropathy: { hyperacute: 0.2, acute: 4, subacute: 2.5, chronic: 0.7 },
   ganglion: { hyperacute: 0.1, acute: 0.5, subacute: 1.6, chronic: 1 },
   plexus: { hyperacute: 1, acute: 1.4, subacute: 1.2, chronic: 0.8 },
@@ -62,6 +61,11 @@ function tempoKind({ kind, isDiffuse }: Site): SiteKind {
  */
 const sentFor = 0.85;
 
+/** Natural log of the odds factor of a site that is no hypothesis of its own, from all that was told, seen and measured. */
+export function logShiftOf(site: Site, exam: Exam): number {
+  return allShifts(exam).reduce((sum, { applies, factor }) => (applies(site) ? sum + Math.log(factor) : sum), 0);
+}
+
 /** What the priors need of the hypotheses, worked out once. */
 export class Priors {
   private readonly hypotheses: readonly Hypothesis[];
@@ -81,7 +85,7 @@ export class Priors {
     const weights = Float64Array.from(this.atPace(paceOf(exam.onset)));
     const { ageYears } = exam.person;
     if (ageYears !== undefined) this.weighAge(weights, ageYears);
-    const factors = this.sites.factors([...historyShifts(exam), ...resultShifts(exam)]);
+    const factors = this.sites.factors(allShifts(exam));
     if (factors === null) return weights;
     for (let index = 0; index < weights.length; index += 1) {
       const factor = factors[index] ?? 1;

@@ -85,7 +85,10 @@ export function cerebellar({ item, side }: ProbeTarget, part: 'upper-limb' | 'lo
       return (
         inHealth +
         (0.98 - inHealth) *
-          (1 - (1 - 0.92 * ataxia) * (1 - (part === 'midline' ? 0.25 : 0.45) * weakness) * (1 - 0.4 * position))
+          (1 -
+            (1 - 0.92 * ataxia) *
+              (1 - (part === 'midline' ? 0.25 : 0.45) * weakness) *
+              (1 - (part === 'midline' ? 0.3 : 0.35) * position))
       );
     },
   });

@@ -147,8 +147,9 @@ export function sensoryDistribution(loss: number, lostInHealth: number): readonl
   const detected = (loss * loss) / (loss * loss + 0.07);
   const fromLesion = 0.015 + 0.955 * detected;
   const abnormal = 1 - (1 - fromLesion) * (1 - lostInHealth);
+  // Many write `reduced` of whatever is lost, so that the word tells little of how much.
   // A share of what is abnormal, so that age counts for what the lesion leaves over.
-  const absent = ((0.05 + 0.5 * loss * loss) * fromLesion + absentWithAge * (abnormal - fromLesion)) / abnormal;
+  const absent = ((0.05 + 0.38 * loss * loss) * fromLesion + absentWithAge * (abnormal - fromLesion)) / abnormal;
   const shares: Readonly<Record<string, number>> = {
     normal: 1 - abnormal,
     absent: abnormal * absent,

@@ -312,8 +312,17 @@ function provocation({ item, side }: ProbeTarget, probe: Extract<Probe, { kind: 
 
 const hundredths = 101;
 
+/** How often a failure of several things is recorded when one of them fails alone. Judged. */
+const calledSoAlone = 0.25;
+
 function facultyModel({ item, side }: ProbeTarget, probe: Extract<Probe, { kind: 'faculty' }>): ProbeModel {
-  const faculties = [probe.faculty, ...(probe.orAlso ?? [])];
+  const faculties = [...(probe.seldomWithout === undefined ? [probe.faculty] : []), ...(probe.orAlso ?? [])];
+  const together = (hypothesis: Hypothesis, one: Side): number => {
+    if (probe.seldomWithout === undefined) return 0;
+    const first = facultyChance(hypothesis, probe.faculty, one);
+    const second = facultyChance(hypothesis, probe.seldomWithout, one);
+    return Math.max(first, second) * (calledSoAlone + (1 - calledSoAlone) * Math.min(first, second));
+  };
   return signModel({
     item,
     family: 'faculty',
@@ -321,7 +330,7 @@ function facultyModel({ item, side }: ProbeTarget, probe: Extract<Probe, { kind:
     fractions: (hypothesis) => {
       const { butSpares, needsOther } = probe;
       const failingOn = (one: Side): number =>
-        Math.max(...faculties.map((faculty) => facultyChance(hypothesis, faculty, one)));
+        Math.max(together(hypothesis, one), ...faculties.map((faculty) => facultyChance(hypothesis, faculty, one)));
       const failing = failingOn(side);
       if (butSpares !== undefined) return [failing * (1 - facultyChance(hypothesis, butSpares, side))];
       return [needsOther === true && side !== 'midline' ? failing * (1 - failingOn(opposite(side))) : failing];

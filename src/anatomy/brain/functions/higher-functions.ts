@@ -62,7 +62,7 @@ export const higherFunctions = {
     carries: 'the laying down of memories',
     path: series(
       onBothSides('medial-temporal-lobe'),
-      partly(0.3, onLeft('medial-temporal-lobe')),
+      partly(0.45, onLeft('medial-temporal-lobe')),
       partly(0.12, onRight('medial-temporal-lobe')),
       partly(0.3, onEitherSide('medial-thalamus')),
       partly(0.6, onBothSides('medial-thalamus')),
@@ -115,6 +115,8 @@ export const higherFunctions = {
       partly(0.85, leading('inferior-frontal-gyrus')),
       partly(0.85, leading('superior-temporal-gyrus')),
       partly(0.5, leading('inferior-parietal-lobule')),
+      // Names fail with the basal temporal cortex; repetition does not.
+      partly(0.25, leading('ventral-occipitotemporal-cortex')),
     ),
     source: language,
   },

@@ -108,6 +108,7 @@ export const visionFunctions = {
     carries: 'recognition of what is seen',
     path: series(
       partly(0.5, onRight('ventral-occipitotemporal-cortex')),
+      partly(0.25, onLeft('ventral-occipitotemporal-cortex')),
       onBothSides('ventral-occipitotemporal-cortex'),
     ),
     source: recalled('brazis', 'occipital lobes and visual association areas'),

@@ -1,10 +1,14 @@
-import { recalled } from '../../../kernel/cite.ts';
+import { read, recalled } from '../../../kernel/cite.ts';
 import type { Territory } from '../territory.ts';
 
 const midbrain = recalled('brazis', 'midbrain');
 const pons = recalled('brazis', 'pons');
 const medulla = recalled('brazis', 'medulla oblongata');
 const cerebellum = recalled('brazis', 'cerebellum');
+const medialMedulla = read(
+  'medial-medulla-2009',
+  'motor signs in 91 %, sensory in 73 %, vertigo in 59 % of 86 patients',
+);
 
 /** What a process of the whole brainstem takes on either side. Judged. */
 const oneHalf = {
@@ -20,6 +24,31 @@ const oneHalf = {
   'medial-longitudinal-fasciculus': 0.35,
 } as const;
 
+/** The middle of the pontine tegmentum, which a lesion of the midline takes on both sides. */
+const pontineTegmentum = {
+  'abducens-nucleus': 0.85,
+  'horizontal-gaze-centre': 0.8,
+  'facial-fascicle': 0.7,
+  'medial-longitudinal-fasciculus': 0.5,
+  'medial-lemniscus-in-pons': 0.3,
+} as const;
+
+/** One half of a pons that is taken as a whole, base and tegmentum, as by a large haemorrhage. */
+const halfOfThePons = {
+  'basis-pontis': 0.85,
+  'corticobulbar-fibres-in-pons': 0.8,
+  'pontine-nuclei': 0.6,
+  'abducens-nucleus': 0.85,
+  'horizontal-gaze-centre': 0.85,
+  'facial-fascicle': 0.8,
+  'trigeminal-main-sensory-nucleus': 0.5,
+  'medial-longitudinal-fasciculus': 0.6,
+  'medial-lemniscus-in-pons': 0.6,
+  'spinothalamic-tract-in-pons': 0.5,
+  'pontine-reticular-formation': 0.9,
+  'sympathetic-fibres-in-pons': 0.8,
+} as const;
+
 /** Brainstem by level and by what lies in front, behind and to the side, and the cerebellum. */
 export const brainstemTerritories = {
   'midbrain-ventral': {
@@ -30,6 +59,22 @@ export const brainstemTerritories = {
       'oculomotor-fascicle': 0.9,
       'substantia-nigra': 0.25,
     },
+    source: midbrain,
+  },
+  'midbrain-ventral-and-lemniscus': {
+    label: 'Ventral midbrain',
+    holds: {
+      'cerebral-peduncle': 0.9,
+      'corticobulbar-fibres-in-midbrain': 0.8,
+      'oculomotor-fascicle': 0.85,
+      'medial-lemniscus-in-midbrain': 0.65,
+      'substantia-nigra': 0.3,
+    },
+    source: midbrain,
+  },
+  'midbrain-peduncle': {
+    label: 'Ventral midbrain',
+    holds: { 'cerebral-peduncle': 0.85, 'corticobulbar-fibres-in-midbrain': 0.75, 'substantia-nigra': 0.15 },
     source: midbrain,
   },
   'midbrain-tegmentum': {
@@ -214,6 +259,12 @@ export const brainstemTerritories = {
     },
     source: pons,
   },
+  'pons-tegmentum-both': {
+    label: 'Pontine tegmentum',
+    holds: pontineTegmentum,
+    across: pontineTegmentum,
+    source: pons,
+  },
   'one-and-a-half': {
     label: 'Pontine tegmentum',
     holds: {
@@ -277,6 +328,12 @@ export const brainstemTerritories = {
       'lower-vestibular-nuclei': 0.2,
     },
     source: medulla,
+  },
+  'medulla-medial-upper': {
+    // Most lie in the upper medulla and reach back to the vestibular nuclei; few touch the fibres to the tongue.
+    label: 'Medial medulla',
+    holds: { pyramid: 0.85, 'medial-lemniscus-in-medulla': 0.75, 'lower-vestibular-nuclei': 0.5 },
+    source: medialMedulla,
   },
   'medulla-lateral': {
     label: 'Lateral medulla',
@@ -361,6 +418,12 @@ export const brainstemTerritories = {
     across: oneHalf,
     source: recalled('adams-victor', 'brainstem encephalitis'),
   },
+  'pons-whole': {
+    label: 'Brainstem on both sides',
+    holds: halfOfThePons,
+    across: halfOfThePons,
+    source: recalled('adams-victor', 'pontine haemorrhage'),
+  },
   'grey-matter-around-ventricles': {
     label: 'Grey matter around the third and fourth ventricles',
     holds: {
@@ -391,6 +454,26 @@ export const brainstemTerritories = {
     label: 'Cerebellar hemisphere',
     holds: { 'cerebellar-hemisphere': 0.85, 'cerebellar-vermis': 0.5, 'flocculonodular-lobe': 0.2 },
     source: cerebellum,
+  },
+  'cerebellar-hemispheres-both': {
+    label: 'Cerebellar hemisphere',
+    holds: { 'cerebellar-hemisphere': 0.9, 'cerebellar-vermis': 0.5 },
+    across: { 'cerebellar-hemisphere': 0.9 },
+    source: cerebellum,
+  },
+  'cerebellar-hemisphere-pressing-on-pons': {
+    label: 'Cerebellar hemisphere',
+    holds: {
+      'cerebellar-hemisphere': 0.95,
+      'cerebellar-vermis': 0.6,
+      'horizontal-gaze-centre': 0.45,
+      'facial-nucleus': 0.4,
+      'pontine-reticular-formation': 0.5,
+      'basis-pontis': 0.2,
+      'intracranial-pressure': 0.35,
+    },
+    across: { 'basis-pontis': 0.2, 'pontine-reticular-formation': 0.4 },
+    source: recalled('adams-victor', 'cerebellar haemorrhage'),
   },
   'cerebellar-vermis': {
     label: 'Cerebellar vermis',

@@ -9,6 +9,12 @@ const pupil = recalled('brazis', 'pupil');
 /** The visual pathway, the cranial nerves, and the places at the base of the skull where several run together. */
 export const cranialTerritories = {
   'olfactory-nerve': { label: 'Olfactory nerve or bulb', holds: { 'olfactory-nerve': 0.95 }, source: visual },
+  'olfactory-nerve-both': {
+    label: 'Olfactory nerve or bulb',
+    holds: { 'olfactory-nerve': 0.95 },
+    across: { 'olfactory-nerve': 0.95 },
+    source: visual,
+  },
   retina: { label: 'Retina', holds: { retina: 0.95 }, source: visual },
   'optic-nerve': { label: 'Optic nerve', holds: { 'optic-nerve': 0.92 }, source: visual },
   'optic-nerve-head': { label: 'Optic nerve', holds: { 'optic-nerve-head': 0.95, 'optic-nerve': 0.5 }, source: visual },
@@ -16,6 +22,23 @@ export const cranialTerritories = {
   'optic-chiasm-and-nerve': {
     label: 'Optic chiasm',
     holds: { 'optic-chiasm': 0.8, 'optic-nerve': 0.7 },
+    source: visual,
+  },
+  'optic-chiasm-and-ocular-nerves': {
+    label: 'Optic chiasm',
+    holds: {
+      'optic-chiasm': 0.85,
+      'optic-nerve': 0.5,
+      'oculomotor-nerve': 0.65,
+      'pupil-fibres-of-oculomotor-nerve': 0.4,
+      'trochlear-nerve': 0.3,
+      'abducens-nerve': 0.35,
+    },
+    source: recalled('pituitary-apoplexy-2011', 'fields and eye movements'),
+  },
+  'optic-tract-and-oculomotor-nerve': {
+    label: 'Optic tract or lateral geniculate body',
+    holds: { 'optic-tract': 0.9, 'oculomotor-nerve': 0.75, 'pupil-fibres-of-oculomotor-nerve': 0.7 },
     source: visual,
   },
   'optic-tract': {

@@ -97,6 +97,16 @@ export const hemisphereTerritories = {
     },
     source: arteries,
   },
+  'posterior-cerebral-lower-branches': {
+    label: 'Cerebral cortex, territory of the posterior cerebral artery',
+    holds: {
+      'occipital-cortex-below-calcarine': 0.9,
+      'ventral-occipitotemporal-cortex': 0.85,
+      'medial-temporal-lobe': 0.6,
+      'occipital-pole': 0.2,
+    },
+    source: arteries,
+  },
   'cortex-parasagittal': {
     label: 'Parasagittal cortex of both hemispheres',
     holds: {
@@ -298,6 +308,17 @@ export const hemisphereTerritories = {
     holds: { 'internal-capsule-posterior-limb': 0.55, 'frontopontine-fibres': 0.9, 'internal-capsule-genu': 0.2 },
     source: lacunes,
   },
+  'capsule-with-swelling': {
+    label: 'Internal capsule or corona radiata',
+    holds: {
+      'internal-capsule-posterior-limb': 0.92,
+      'internal-capsule-genu': 0.9,
+      striatum: 0.5,
+      'thalamocortical-radiation': 0.45,
+      'intracranial-pressure': 0.1,
+    },
+    source: recalled('adams-victor', 'putaminal haemorrhage'),
+  },
   'capsule-genu': {
     label: 'Internal capsule or corona radiata',
     holds: { 'internal-capsule-genu': 0.9, 'internal-capsule-posterior-limb': 0.3 },
@@ -353,13 +374,13 @@ export const hemisphereTerritories = {
       'internal-capsule-genu': 0.55,
       'vertical-gaze-centre': 0.6,
       'midbrain-reticular-formation': 0.35,
-      hypothalamus: 0.4,
+      hypothalamus: 0.35,
     },
     across: {
       'medial-thalamus': 0.3,
       'vertical-gaze-centre': 0.4,
       'midbrain-reticular-formation': 0.25,
-      hypothalamus: 0.3,
+      hypothalamus: 0.05,
     },
     source: thalamus,
   },

@@ -2,7 +2,14 @@ import { anyOf, type HistoryWeight, kinds, sites, weigh } from './history-weight
 
 const ocularNerves = sites('oculomotor-nerve', 'trochlear-nerve', 'abducens-nerve', 'cavernous-sinus', 'orbital-apex');
 const cortex = ({ key }: { readonly key: string }): boolean => key.startsWith('cortex-');
-const labyrinthAndCentre = sites('medulla-lateral', 'pons-lateral', 'cerebellar-hemisphere', 'cerebellar-vermis');
+const labyrinthAndCentre = sites(
+  'medulla-lateral',
+  'pons-lateral',
+  'cerebellar-hemisphere',
+  'cerebellar-vermis',
+  'flocculonodular-lobe',
+);
+const behindTheEye = sites('optic-nerve', 'cavernous-sinus', 'orbital-apex');
 const pharynx = anyOf(
   sites('jugular-foramen', 'vagus-nerve', 'medulla-lateral', 'bulbar-motor-nuclei', 'corticobulbar-both-sides'),
   kinds('junction', 'motor-neuron-system'),
@@ -68,11 +75,12 @@ export const headHistory: readonly HistoryWeight[] = [
   ),
   ...weigh(
     'eye-pain',
-    sites('optic-nerve', 'cavernous-sinus', 'orbital-apex', 'oculomotor-nerve', 'oculosympathetic-chain'),
-    1.7,
+    sites('oculomotor-nerve', 'oculosympathetic-chain'),
+    1.5,
     0.9,
     'pain in or behind the eye goes with it',
   ),
+  ...weigh('eye-pain', behindTheEye, 3, 0.8, 'pain in or behind the eye is usual with it'),
   ...weigh(
     'drooping-eyelids',
     anyOf(kinds('junction'), sites('oculopharyngeal-myopathy', 'oculomotor-nerve')),
@@ -97,9 +105,16 @@ export const headHistory: readonly HistoryWeight[] = [
   ...weigh(
     ['vertigo', 'continuous-vertigo'],
     labyrinthAndCentre,
-    1.5,
+    2,
     0.85,
     'vertigo goes with the vestibular nuclei and the cerebellum',
+  ),
+  ...weigh(
+    ['vertigo', 'continuous-vertigo'],
+    sites('medial-longitudinal-fasciculus'),
+    0.5,
+    1,
+    'eyes that no longer move together double and blur more than they spin',
   ),
   ...weigh(
     'positional-vertigo',
@@ -168,7 +183,8 @@ export const headHistory: readonly HistoryWeight[] = [
     0.8,
     'tremor goes with it',
   ),
-  ...weigh('seizure', anyOf(cortex, kinds('encephalopathy', 'meninges')), 1.6, 1, 'seizures come from the cortex'),
+  ...weigh('seizure', cortex, 5, 1, 'seizures come from the cortex'),
+  ...weigh('seizure', kinds('encephalopathy', 'meninges', 'intracranial-pressure'), 2.5, 1, 'an ill brain convulses'),
   ...weigh(
     ['cognitive-change', 'behaviour-change'],
     anyOf(kinds('encephalopathy'), sites('cortex-frontal', 'frontal-gait-disorder')),

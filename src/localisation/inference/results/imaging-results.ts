@@ -130,8 +130,8 @@ export const imagingResults: readonly ResultWeight[] = [
   ...found(
     'mri-brain',
     'cerebellar-atrophy',
-    sites('cerebellar-degeneration'),
-    8,
+    sites('cerebellar-degeneration', 'cerebellar-vermis'),
+    12,
     'the cerebellum is seen to be wasted',
   ),
   ...found(

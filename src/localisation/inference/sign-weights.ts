@@ -1,0 +1,62 @@
+import { isSegment, segmentIndex } from '../../anatomy/segments.ts';
+import { describeFinding } from '../../exam/describe.ts';
+import type { Exam } from '../../exam/exam.ts';
+import { kinds } from './history/history-weight.ts';
+import type { Shift } from './shift.ts';
+import { recordedSigns } from './signs/recorded-signs.ts';
+import type { SignWeight } from './signs/sign-weight.ts';
+
+export const signWeightRows: readonly SignWeight[] = recordedSigns;
+
+const byKey = new Map<string, SignWeight[]>();
+for (const weight of signWeightRows) byKey.set(weight.key, [...(byKey.get(weight.key) ?? []), weight]);
+
+/**
+ * Who names a level on the trunk has gone up the trunk and found the skin sound above it: that is said of a cord, not of
+ * the territory of a plexus or a nerve of the leg. Odds judged.
+ */
+const levelOnTheTrunk = { top: segmentIndex('T2'), bottom: segmentIndex('T12'), limbNerves: 0.4 } as const;
+const limbNerves = kinds('nerve', 'plexus');
+
+function levelShift({ findings }: Exam): readonly Shift[] {
+  const named = findings.find(({ abnormal, place }) => {
+    if (!abnormal || place?.kind !== 'level-below' || !isSegment(place.key)) return false;
+    const level = segmentIndex(place.key);
+    return level >= levelOnTheTrunk.top && level <= levelOnTheTrunk.bottom;
+  });
+  if (named === undefined) return [];
+  return [
+    {
+      applies: limbNerves,
+      factor: levelOnTheTrunk.limbNerves,
+      because: 'a level on the trunk is not the edge of a nerve or plexus of a limb',
+      pointer: named.pointer,
+      text: describeFinding(named),
+      abnormal: true,
+      id: named.id,
+    },
+  ];
+}
+
+/** How signs that no pathway decides shift the odds of sites; one that is found in several places counts once. */
+export function signShifts(exam: Exam): readonly Shift[] {
+  return [...levelShift(exam), ...recordedShifts(exam)];
+}
+
+function recordedShifts(exam: Exam): readonly Shift[] {
+  const counted = new Set<string>();
+  return exam.findings.flatMap((finding) => {
+    const { key } = finding.item;
+    if (!finding.abnormal || counted.has(key)) return [];
+    counted.add(key);
+    return (byKey.get(key) ?? []).map(({ applies, present, because }) => ({
+      applies,
+      factor: present,
+      because,
+      pointer: finding.pointer,
+      text: describeFinding(finding),
+      abnormal: true,
+      id: finding.id,
+    }));
+  });
+}

@@ -1,0 +1,165 @@
+import { commonPractice, fromMemory, recalled } from '../../../kernel/cite.ts';
+import { anyOf, cervicalCord, kinds, lumbarRoots, sites } from '../history/history-weight.ts';
+import { type SignWeight, sign } from './sign-weight.ts';
+
+const muscle = kinds('muscle');
+const pickedNerves = anyOf(sites('multiple-mononeuropathy'), kinds('nerve'));
+const amato = recalled('amato-russell');
+
+/**
+ * Signs of skin, muscle, spine and nerve trunks that no pathway of the nervous system decides, but that say what sort of
+ * place is ill. Factors judged; they stay as small as those of the history.
+ */
+export const recordedSigns: readonly SignWeight[] = [
+  ...sign('muscle-tenderness', muscle, 2.5, 'inflamed or torn muscle is tender', amato),
+  ...sign(
+    ['heliotrope-rash', 'gottron-papules'],
+    muscle,
+    6,
+    'the rash is that of dermatomyositis',
+    recalled('eular-acr-myositis-2017'),
+  ),
+  ...sign(
+    'calf-pseudohypertrophy',
+    sites('proximal-myopathy'),
+    6,
+    'large weak calves are typical of a dystrophy of the limb girdles',
+    amato,
+  ),
+  ...sign('muscle-hypertrophy', sites('myotonic-myopathy'), 3, 'muscle that cannot let go grows', amato),
+  ...sign('muscle-rippling', muscle, 4, 'the muscle itself is irritable', amato),
+  ...sign('hyperlordosis', muscle, 2, 'weak hips tilt the pelvis', commonPractice),
+  ...sign(
+    'thickened-nerve',
+    anyOf(pickedNerves, kinds('polyneuropathy', 'polyradiculoneuropathy')),
+    5,
+    'the nerves themselves are thick',
+    recalled('adams-victor', 'leprous neuritis'),
+  ),
+  ...sign(
+    'hypopigmented-patch',
+    anyOf(pickedNerves, sites('length-dependent-polyneuropathy')),
+    5,
+    'leprosy takes skin and the nerves beneath it',
+    recalled('adams-victor', 'leprous neuritis'),
+  ),
+  ...sign(
+    ['non-blanching-rash', 'livedo-reticularis'],
+    anyOf(pickedNerves, sites('length-dependent-polyneuropathy')),
+    3,
+    'inflamed vessels starve nerves as they starve skin',
+    recalled('vasculitic-neuropathy-2010'),
+  ),
+  ...sign('non-blanching-rash', kinds('meninges'), 2, 'meningococci bring it', recalled('meningitis-uk-2016')),
+  ...sign(
+    'vesicular-rash',
+    anyOf(kinds('root'), sites('facial-nerve', 'ophthalmic-nerve', 'orbital-apex')),
+    3,
+    'zoster comes from the ganglia',
+    commonPractice,
+  ),
+  ...sign(
+    'erythema-migrans',
+    sites('facial-nerve', 'polyradiculopathy', 'basal-meningeal-process'),
+    4,
+    'borrelia picks out facial nerves, roots and basal meninges',
+    commonPractice,
+  ),
+  ...sign('mees-lines', kinds('polyneuropathy'), 4, 'arsenic and thallium mark the nails', fromMemory),
+  ...sign('angiokeratoma', sites('small-fibre-polyneuropathy'), 5, 'it goes with Fabry disease', fromMemory),
+  ...sign(
+    ['foot-ulcer', 'neuropathic-joint', 'distal-hair-loss'],
+    anyOf(kinds('polyneuropathy'), sites('spinal-cord-central')),
+    2,
+    'skin and joints that feel no pain break down',
+    commonPractice,
+  ),
+  ...sign('myokymia', anyOf(kinds('plexus'), pickedNerves), 4, 'irradiated and irritated nerves ripple', amato),
+  ...sign(
+    'facial-myokymia',
+    sites('pons-tegmentum', 'pons-ventral', 'pons-lateral', 'facial-nerve'),
+    4,
+    'the facial nucleus or fascicle is irritated',
+    recalled('brazis', 'facial nerve'),
+  ),
+  ...sign(
+    ['hemifacial-spasm', 'facial-synkinesis'],
+    sites('facial-nerve', 'cerebellopontine-angle'),
+    6,
+    'the facial nerve is irritated, or has grown back amiss',
+    recalled('brazis', 'facial nerve'),
+  ),
+  ...sign(
+    'palatal-tremor',
+    kinds('brainstem', 'cerebellum'),
+    5,
+    'the loop from red nucleus to olive and cerebellum is broken',
+    recalled('brazis', 'brainstem'),
+  ),
+  ...sign('opsoclonus', kinds('cerebellum', 'brainstem'), 4, 'the pauses between saccades are lost', fromMemory),
+  ...sign('neuromyotonia', sites('motor-polyneuropathy'), 3, 'motor axons fire by themselves', amato),
+  ...sign(
+    'conductive-hearing-loss',
+    sites('cochlear-nerve', 'cerebellopontine-angle'),
+    0.4,
+    'the middle ear explains the deafness',
+    commonPractice,
+  ),
+  ...sign(
+    'lhermitte',
+    anyOf(cervicalCord, sites('spinal-cord-posterior', 'spinal-cord-posterolateral')),
+    3,
+    'stretched dorsal columns of the neck are felt as a shock',
+    commonPractice,
+  ),
+  ...sign(
+    'neurogenic-claudication-relief',
+    anyOf(lumbarRoots, sites('polyradiculopathy')),
+    4,
+    'legs that recover on stooping point to a narrow lumbar canal',
+    recalled('cook-2010'),
+  ),
+  ...sign(
+    'spinal-tenderness',
+    anyOf(kinds('cord', 'root', 'cauda-equina'), sites('polyradiculopathy')),
+    1.7,
+    'the spine is ill where it is tender',
+    commonPractice,
+  ),
+  ...sign('scoliosis', sites('spinal-cord-central'), 2, 'a cavity of the cord bends the growing spine', commonPractice),
+  ...sign(
+    'lumbosacral-skin-mark',
+    anyOf(kinds('cauda-equina'), sites('conus-medullaris')),
+    3,
+    'the cord was tethered before birth',
+    commonPractice,
+  ),
+  ...sign(
+    'fever',
+    anyOf(kinds('meninges', 'encephalopathy'), sites('brainstem-diffuse')),
+    1.5,
+    'fever goes with infection of brain and meninges',
+    commonPractice,
+  ),
+  ...sign(
+    'proptosis',
+    sites('orbital-apex', 'cavernous-sinus'),
+    3,
+    'what pushes the eye forward lies behind it',
+    commonPractice,
+  ),
+  ...sign(
+    'flushing-above-level',
+    kinds('cord'),
+    4,
+    'vessels below the lesion no longer obey the centres above it',
+    commonPractice,
+  ),
+  ...sign(
+    'temporal-artery-tenderness',
+    sites('optic-nerve'),
+    3,
+    'arteritis closes the vessels of the nerve',
+    commonPractice,
+  ),
+];
