@@ -5,6 +5,7 @@ import type {
   CapabilityStatementRestResourceSearchParam,
 } from 'fhir/r4.js';
 import { canonicalBase } from '../terminology/systems.ts';
+import { list, narrative, paragraph, titled } from './narrative.ts';
 
 /** What can be done with a type of resource that is kept. */
 export interface KeptType {
@@ -25,6 +26,10 @@ export interface ServerOperation {
   readonly documentation?: string;
 }
 
+const title = 'Neurological examination service';
+const documentation =
+  'Findings, impressions and proposals of examinations, and the published profiles, value sets and code systems. Examinations are posted to /exams, outside the FHIR base, and answered with a transaction Bundle.';
+
 /**
  * What the FHIR side can do, and nothing more.
  * @param software.version     version of the service
@@ -44,10 +49,13 @@ export function capabilityStatement(
   return {
     resourceType: 'CapabilityStatement',
     id: 'neuroexam-fhir',
+    text: narrative(
+      titled(title, paragraph(documentation) + list([...kept.map(({ type }) => type), ...resourceTypes].sort())),
+    ),
     url: `${canonicalBase}/CapabilityStatement/neuroexam-fhir`,
     version: software.version,
     name: 'NeuroexamFhir',
-    title: 'Neurological examination service',
+    title,
     status: 'active',
     date: software.releaseDate,
     kind: 'instance',
@@ -59,8 +67,7 @@ export function capabilityStatement(
     rest: [
       {
         mode: 'server',
-        documentation:
-          'Findings, impressions and proposals of examinations, and the published profiles, value sets and code systems. Examinations are posted to /exams, outside the FHIR base, and answered with a transaction Bundle.',
+        documentation,
         resource: [
           ...kept.map(keptResource),
           ...checked.map((one) => ({

@@ -14,9 +14,18 @@ const examined = 'On examination';
 /** Name of the report, for its id. */
 export const reportName = 'report';
 
-const consultNote = shared(concept(systems.loinc, '11488-4', 'Consult note'));
-const evaluation = shared(concept(systems.loinc, '51848-0', 'Evaluation note', 'Assessment'));
-const plan = shared(concept(systems.loinc, '18776-5', 'Plan of care note', 'Proposed investigations'));
+/** LOINC codes of the report and of the sections that are not of the examination. */
+export const reportCodes = {
+  whole: { code: '11488-4', display: 'Consult note' },
+  assessment: { code: '51848-0', display: 'Evaluation note' },
+  proposals: { code: '18776-5', display: 'Plan of care note' },
+} as const;
+
+const codedAs = ({ code, display }: { readonly code: string; readonly display: string }, text?: string) =>
+  shared(concept(systems.loinc, code, display, text));
+const consultNote = codedAs(reportCodes.whole);
+const evaluation = codedAs(reportCodes.assessment, 'Assessment');
+const plan = codedAs(reportCodes.proposals, 'Proposed investigations');
 
 /**
  * The head of a document Bundle: the examination section by section, then what was computed from it. Preliminary,

@@ -1,4 +1,8 @@
 import type { OperationOutcome } from 'fhir/r4.js';
+import { uuidV5 } from '../kernel/uuid.ts';
+
+/** Namespace of names that are URLs. Source: RFC 9562, section 6.6. */
+const urlNamespace = '6ba7b811-9dad-11d1-80b4-00c04fd430c8';
 
 /** A resource of a result, as JSON text. */
 export interface ResultEntry {
@@ -30,9 +34,16 @@ export function searchset(
   const entries = [
     ...matches.map(entry('match')),
     ...included.map(entry('include')),
-    ...(outcome === undefined ? [] : [`{"resource":${JSON.stringify(outcome)},"search":{"mode":"outcome"}}`]),
+    ...(outcome === undefined ? [] : [outcomeEntry(outcome, links)]),
   ];
   return bundle('searchset', links, total, entries);
+}
+
+/** What a search has to say beside what it found. It is not kept, so its address is a name that only the page has. */
+function outcomeEntry(resource: OperationOutcome, links: readonly ResultLink[]): string {
+  const self = links.find(({ relation }) => relation === 'self')?.url ?? '';
+  const fullUrl = `urn:uuid:${uuidV5(`${self}#outcome`, urlNamespace)}`;
+  return JSON.stringify({ fullUrl, resource, search: { mode: 'outcome' } });
 }
 
 export interface HistoryEntry extends ResultEntry {

@@ -22,10 +22,16 @@ export function newTally(): Tally {
 export function count(tally: Tally, populations: readonly PopulationCode[], observed: number | undefined, id?: string) {
   for (const population of populations) {
     tally.counts.set(population, (tally.counts.get(population) ?? 0) + 1);
-    if (id === undefined) continue;
-    const members = tally.members.get(population) ?? [];
-    members.push(id);
-    tally.members.set(population, members);
+    keepMember(tally, population, id);
   }
-  if (observed !== undefined) tally.observations.push(observed);
+  if (observed === undefined) return;
+  tally.observations.push(observed);
+  keepMember(tally, 'measure-observation', id);
+}
+
+function keepMember({ members }: Tally, population: PopulationCode, id: string | undefined): void {
+  if (id === undefined) return;
+  const ids = members.get(population) ?? [];
+  ids.push(id);
+  members.set(population, ids);
 }

@@ -101,7 +101,9 @@ describe('search', () => {
   it('tells what did not take effect when it may be left out, and refuses it when that is asked for', async () => {
     const lenient = (await fhir('Observation?codee=x&status=final&_count=1')).json<Bundle>();
     expect(lenient.link?.[0]?.url).toBe(`${service.url}/fhir/Observation?status=final&_count=1`);
+    // R4, Bundle: only the entries of a batch or transaction may do without a fullUrl (HL7's reference validator).
     expect(lenient.entry?.at(-1)).toMatchObject({
+      fullUrl: expect.stringMatching(/^urn:uuid:[0-9a-f-]{36}$/),
       search: { mode: 'outcome' },
       resource: {
         issue: [{ severity: 'warning', details: { text: expect.stringMatching(/codee \(did you mean code\?\)/) } }],

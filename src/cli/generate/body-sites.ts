@@ -54,6 +54,7 @@ export function bodySiteResources(release: Release, tables: OpenTables): (CodeSy
       description: `The UBERON class of a site. UBERON has no side, so that the class of a structure is wider than a code with a side; the muscles of a movement map to the class of the first of them. UBERON ${tables.uberon.version}.`,
       copyright: [tables.uberon.notice],
       sourceValueSet: valueSetUrl('body-sites'),
+      targetValueSet: valueSetUrl('uberon-classes'),
       source: systems.bodySite,
       target: systems.uberon,
       targetVersion: tables.uberon.version,

@@ -52,6 +52,7 @@ export function causeResources(release: Release, tables: OpenTables): (CodeSyste
       description: 'The MONDO term that says the same as a cause, where there is one.',
       copyright: [tables.mondo.notice],
       sourceValueSet: valueSetUrl('causes'),
+      targetValueSet: valueSetUrl('causes'),
       source: systems.cause,
       target: systems.mondo,
       targetVersion: tables.mondo.version,

@@ -7,6 +7,7 @@ import { historyRows, items, resultRows } from '../../exam/catalogue/catalogue.t
 import { comaScale } from '../../exam/catalogue/coma-scale.ts';
 import { itemId } from '../../exam/catalogue/item.ts';
 import { sections } from '../../exam/catalogue/sections.ts';
+import { reportCodes } from '../../fhir/composition.ts';
 import { notTestedCodes } from '../../fhir/local-codes.ts';
 import { systems } from '../../terminology/systems.ts';
 import { investigations } from '../../workup/investigations.ts';
@@ -15,7 +16,14 @@ import type { CodeUse } from './code-use.ts';
 
 /** Every open code that a table of the project or a builder of resources names, with the place that names it. */
 export function codesInUse(): CodeUse[] {
-  return [...catalogueCodes(), ...anatomyCodes(), ...causeCodes(), ...investigationCodes(), ...hl7Codes()];
+  return [
+    ...catalogueCodes(),
+    ...anatomyCodes(),
+    ...causeCodes(),
+    ...investigationCodes(),
+    ...reportUses(),
+    ...hl7Codes(),
+  ];
 }
 
 const use = (table: CodeUse['table'], where: string, code: Ontology | undefined): CodeUse[] =>
@@ -52,6 +60,10 @@ function anatomyCodes(): CodeUse[] {
       skinPlaceKeys(kind).flatMap((key) => use('uberon', `${kind} ${key}`, skinPlace(kind, key)?.uberon)),
     ),
   ];
+}
+
+function reportUses(): CodeUse[] {
+  return Object.entries(reportCodes).flatMap(([part, code]) => use('loinc', `report ${part}`, code));
 }
 
 function causeCodes(): CodeUse[] {

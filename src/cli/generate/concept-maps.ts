@@ -14,6 +14,8 @@ export interface MapRow {
 export interface LocalMap extends HeaderText {
   /** ValueSet of the codes that are mapped. */
   readonly sourceValueSet: string;
+  /** ValueSet that every target code is in, by which a validator checks the targets of a vocabulary that it has in part. */
+  readonly targetValueSet: string;
   readonly source: string;
   readonly target: string;
   readonly targetVersion?: string | undefined;
@@ -48,5 +50,10 @@ export function localMap(release: Release, map: LocalMap): ConceptMap {
     ...(map.targetVersion ? { targetVersion: map.targetVersion } : {}),
     element: [...elements.values()],
   };
-  return { ...header('ConceptMap', release, map), sourceUri: map.sourceValueSet, group: [group] };
+  return {
+    ...header('ConceptMap', release, map),
+    sourceUri: map.sourceValueSet,
+    targetUri: map.targetValueSet,
+    group: [group],
+  };
 }

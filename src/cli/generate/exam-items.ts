@@ -114,6 +114,7 @@ export function examMaps(release: Release, tables: OpenTables): ConceptMap[] {
       description: `The HPO term of an item when its result is abnormal, or for one abnormal value. HPO ${tables.hpo.version}.`,
       copyright: [tables.hpo.notice],
       sourceValueSet: valueSetUrl('exam-items'),
+      targetValueSet: valueSetUrl('hpo-findings'),
       source: systems.examItem,
       target: systems.hpo,
       targetVersion: tables.hpo.version,
@@ -125,6 +126,7 @@ export function examMaps(release: Release, tables: OpenTables): ConceptMap[] {
       description: 'The LOINC code of a section or an item, where there is one, and how close it is.',
       copyright: [tables.loinc.notice],
       sourceValueSet: valueSetUrl('exam-items'),
+      targetValueSet: valueSetUrl('loinc-codes'),
       source: systems.examItem,
       target: systems.loinc,
       rows: [
@@ -141,6 +143,7 @@ export function examMaps(release: Release, tables: OpenTables): ConceptMap[] {
       title: 'Reasons for not testing to the reasons of HL7',
       description: 'The HL7 reason that stands beside ours in an Observation.',
       sourceValueSet: valueSetUrl('not-tested-reasons'),
+      targetValueSet: 'http://hl7.org/fhir/ValueSet/data-absent-reason',
       source: systems.notTestedReason,
       target: systems.dataAbsentReason,
       rows: notTestedReasons.map((code) => {
@@ -180,7 +183,7 @@ function phenotypeRows(item: Item): MapRow[] {
 }
 
 /** The open codes that findings may carry, as value sets to search with. */
-export function openValueSets(release: Release, { hpo, loinc }: OpenTables): ValueSet[] {
+export function openValueSets(release: Release, { hpo, loinc, uberon }: OpenTables): ValueSet[] {
   const phenotypes = new Set(items.flatMap((item) => phenotypeRows(item).map(({ target }) => target.code)));
   return [
     openValueSet(
@@ -199,7 +202,17 @@ export function openValueSets(release: Release, { hpo, loinc }: OpenTables): Val
       {
         id: 'loinc-codes',
         title: 'LOINC codes in use',
-        description: 'The LOINC codes of sections, items, scales, results and investigations.',
+        description: 'The LOINC codes of sections, items, scales, results, investigations and of the printed report.',
+      },
+      () => true,
+    ),
+    openValueSet(
+      release,
+      uberon,
+      {
+        id: 'uberon-classes',
+        title: 'UBERON classes in use',
+        description: 'The UBERON classes that body sites map to.',
       },
       () => true,
     ),

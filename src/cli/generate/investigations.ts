@@ -35,6 +35,7 @@ export function investigationResources(
       description: 'The LOINC code that says the same as an investigation, where there is one.',
       copyright: [loinc.notice],
       sourceValueSet: valueSetUrl('investigations'),
+      targetValueSet: valueSetUrl('investigations'),
       source: systems.investigation,
       target: systems.loinc,
       rows: investigations.flatMap(({ key, label, loinc: code }): MapRow[] =>
