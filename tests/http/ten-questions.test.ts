@@ -107,22 +107,23 @@ const questions: readonly Question[] = [
       AND status <> 'entered-in-error' AND exam_key IN (${neuropathySql(table)})`,
   },
   {
-    asks: 'In how many exams were the ankle reflexes absent on both sides?',
+    asks: 'In how many exams were the ankle reflexes less than normal on both sides?',
     bySearch: async ({ exams }) => {
-      const absent = (side: string) =>
-        exams(`Observation?code-value-concept=reflexes/ankle$0&body-site=foot.${side}&${standing}`);
-      return inBoth(await absent('left'), await absent('right'));
+      const grades = ['0', 'trace', '1'].map((grade) => `reflexes/ankle$${grade}`).join(',');
+      const lessOn = (side: string) =>
+        exams(`Observation?code-value-concept=${grades}&body-site=foot.${side}&${standing}`);
+      return inBoth(await lessOn('left'), await lessOn('right'));
     },
     byCsv: async ({ csv }) => {
       const rows = (await csv('reflexes')).filter(
-        (row) => stands(row) && row.reflex_code === 'reflexes/ankle' && row.grade_code === '0',
+        (row) => stands(row) && row.reflex_code === 'reflexes/ankle' && row.ordinal !== '' && Number(row.ordinal) < 2,
       );
       const on = (side: string) => examsOf(rows.filter((row) => row.side === side));
       return inBoth(on('left'), on('right'));
     },
     sql: (table) => `SELECT count(*) AS n FROM (SELECT exam_key FROM ${table('reflexes')}
-      WHERE reflex_code = 'reflexes/ankle' AND grade_code = '0' AND status <> 'entered-in-error'
-      GROUP BY exam_key HAVING count(DISTINCT side) = 2) AS absent`,
+      WHERE reflex_code = 'reflexes/ankle' AND ordinal < 2 AND status <> 'entered-in-error'
+      GROUP BY exam_key HAVING count(DISTINCT side) = 2) AS less`,
     among: allExams,
   },
   {
