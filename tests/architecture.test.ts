@@ -15,7 +15,7 @@ const floors: readonly (readonly string[])[] = [
   ['workup'],
   ['summary'],
   ['fhir'],
-  ['views', 'validation'],
+  ['access', 'views', 'validation'],
   ['measures'],
   ['search'],
   ['store'],
