@@ -15,7 +15,7 @@ const floors: readonly (readonly string[])[] = [
   ['workup'],
   ['summary'],
   ['fhir'],
-  ['access', 'views', 'validation'],
+  ['access', 'deidentify', 'views', 'validation'],
   ['measures'],
   ['search'],
   ['store'],

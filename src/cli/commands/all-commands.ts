@@ -1,6 +1,7 @@
 import type { Command } from 'commander';
 import { checkCommand } from './check.ts';
 import { convertCommand } from './convert.ts';
+import { deidentifyCommand } from './deidentify.ts';
 import { eraseCommand } from './erase.ts';
 import { erasuresCommand } from './erasures.ts';
 import { loadDemoCommand } from './load-demo.ts';
@@ -14,6 +15,7 @@ export const allCommands: readonly ((surroundings: Surroundings) => Command)[] =
   convertCommand,
   checkCommand,
   viewCommand,
+  deidentifyCommand,
   loadDemoCommand,
   eraseCommand,
   erasuresCommand,
