@@ -1,21 +1,22 @@
 // The package has no types of its own; these are the parts that the benchmarks use.
 declare module 'autocannon' {
-  interface Request {
+  export interface Request {
     method?: string;
     path?: string;
     headers?: Record<string, string>;
     body?: string | Buffer;
     setupRequest?: (request: Request) => Request;
   }
-  interface Options {
+  export interface Options {
     url: string;
     connections: number;
     duration: number;
+    overallRate?: number;
     requests: Request[];
   }
-  interface Result {
+  export interface Result {
     requests: { average: number; total: number };
-    latency: { p50: number; p99: number };
+    latency: { p50: number; p99: number; mean: number };
     errors: number;
     timeouts: number;
     non2xx: number;

@@ -9,12 +9,14 @@ export interface Server {
   readonly url: string;
   /** CPU time used so far, in microseconds; NaN where the system does not tell. */
   cpuMicroseconds(): number;
+  /** Resident memory now and at its highest, in bytes; NaN where the system does not tell. */
+  memory(): { readonly now: number; readonly most: number };
   stop(): Promise<void>;
 }
 
-/** The service as it is shipped: compiled, at its default settings but for port, folder and log. */
-export function startCandidate(dataDir: string): Promise<Server> {
-  return start(['dist/main.js'], { DATA_DIR: dataDir, PORT: '0', LOG_LEVEL: 'info' });
+/** The service as it is shipped: compiled, at its default settings but for port, folder, log and what is told. */
+export function startCandidate(dataDir: string, settings: Readonly<Record<string, string>> = {}): Promise<Server> {
+  return start(['dist/main.js'], { DATA_DIR: dataDir, PORT: '0', LOG_LEVEL: 'info', ...settings });
 }
 
 /** @param answerBytes size of the answer on each path */
@@ -37,7 +39,7 @@ async function start(args: readonly string[], env: Record<string, string>): Prom
     });
     child.once('exit', (code) => reject(new Error(`${args.join(' ')} ended with ${code}`)));
   });
-  return { url, cpuMicroseconds: () => cpuOf(child), stop: () => stop(child) };
+  return { url, cpuMicroseconds: () => cpuOf(child), memory: () => memoryOf(child), stop: () => stop(child) };
 }
 
 async function stop(child: ChildProcess): Promise<void> {
@@ -54,5 +56,15 @@ function cpuOf(child: ChildProcess): number {
     return (Number(fields[11]) + Number(fields[12])) * 10_000;
   } catch {
     return Number.NaN;
+  }
+}
+
+function memoryOf(child: ChildProcess): { now: number; most: number } {
+  try {
+    const text = readFileSync(`/proc/${child.pid}/status`, 'utf8');
+    const bytes = (name: string) => Number(new RegExp(`${name}:\\s+(\\d+) kB`).exec(text)?.[1]) * 1024;
+    return { now: bytes('VmRSS'), most: bytes('VmHWM') };
+  } catch {
+    return { now: Number.NaN, most: Number.NaN };
   }
 }

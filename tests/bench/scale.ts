@@ -296,7 +296,16 @@ function questions(patient: string, from: string, to: string, withBodies: boolea
 const noTerminology = { strict: true, expandValueSet: () => undefined, descendants: () => [] };
 const rounds = 60;
 
-async function ask({ engine, resources }: Stores, question: Question): Promise<string[]> {
+/** Medians in ms of one question. */
+export interface Asked {
+  readonly says: string;
+  readonly answers: string;
+  readonly isCount: boolean;
+  readonly byHand: number;
+  readonly store: number;
+}
+
+async function ask({ engine, resources }: Stores, question: Question): Promise<Asked> {
   const { query } = readSearch(
     question.type,
     [...question.ours, ...(question.ours.some(([name]) => name === '_summary') ? [] : ([['_total', 'none']] as const))],
@@ -315,11 +324,15 @@ async function ask({ engine, resources }: Stores, question: Question): Promise<s
     byHand.push(c - b);
     answers = isCount ? `${found.total} / ${rows[0]?.c}` : `${found.matches.length} / ${rows.length}`;
   }
-  const ratio = median(ours) / median(byHand);
-  return [question.says, answers, `${median(byHand).toFixed(2)} ms`, `${median(ours).toFixed(2)} ms`, ratio.toFixed(1)];
+  return { says: question.says, answers, isCount, byHand: median(byHand), store: median(ours) };
 }
 
-export async function reportScale(options: ScaleOptions): Promise<void> {
+function cellsOf({ says, answers, byHand, store }: Asked): string[] {
+  return [says, answers, `${byHand.toFixed(2)} ms`, `${store.toFixed(2)} ms`, (store / byHand).toFixed(1)];
+}
+
+/** @returns the questions as they were asked, and bytes of JSON of all Bundles */
+export async function reportScale(options: ScaleOptions): Promise<{ asked: readonly Asked[]; json: number }> {
   const { exams, target, bodies } = options;
   const prepared = await prepare(options);
   const stores = await openStores(target, searchRules);
@@ -359,14 +372,16 @@ export async function reportScale(options: ScaleOptions): Promise<void> {
     string,
     string,
   ];
-  const asked: string[][] = [['question', 'answers', 'by hand', 'store', 'ratio']];
+  const asked: Asked[] = [];
   for (const question of questions(sample?.patient as string, ...quarter, bodies))
     asked.push(await ask(stores, question));
+  const shown = [['question', 'answers', 'by hand', 'store', 'ratio'], ...asked.map(cellsOf)];
   process.stdout.write(
-    `\nAsking (${rounds} rounds in turns, median; a page of the store brings the resources, most of them at hand since the round before; one by hand ${bodies ? 'their JSON too' : 'numbers alone'})\n${table(asked)}\n`,
+    `\nAsking (${rounds} rounds in turns, median; a page of the store brings the resources, most of them at hand since the round before; one by hand ${bodies ? 'their JSON too' : 'numbers alone'})\n${table(shown)}\n`,
   );
   await reportSize(engine, exams, json);
   await stores.exams.close();
+  return { asked, json };
 }
 
 async function reportSize(engine: Engine, exams: number, json: number): Promise<void> {
