@@ -3,6 +3,7 @@ import { checkCommand } from './check.ts';
 import { convertCommand } from './convert.ts';
 import { eraseCommand } from './erase.ts';
 import { erasuresCommand } from './erasures.ts';
+import { keyCommand } from './key.ts';
 import { loadDemoCommand } from './load-demo.ts';
 import { serveCommand } from './serve.ts';
 import type { Surroundings } from './surroundings.ts';
@@ -15,6 +16,7 @@ export const allCommands: readonly ((surroundings: Surroundings) => Command)[] =
   checkCommand,
   viewCommand,
   loadDemoCommand,
+  keyCommand,
   eraseCommand,
   erasuresCommand,
 ];
