@@ -1,6 +1,9 @@
 import { AppError } from '../kernel/errors.ts';
 
-/** Why a caller is not let in. The messages are the same whatever was wrong with a token; `reason` is for the log. */
+/**
+ * Why a caller is not let in. What was wrong with a token is not told to whoever sent it: `reason` is for the log. What a
+ * valid one lacks is told.
+ */
 export class AccessError extends AppError {
   readonly code: 'UNAUTHENTICATED' | 'INVALID_TOKEN' | 'INSUFFICIENT_SCOPE' | 'ACCESS_UNAVAILABLE';
   /** Which check failed, in a word for whoever runs the service; never a part of the token. */
@@ -12,7 +15,8 @@ export class AccessError extends AppError {
     code: AccessError['code'],
     { reason, scopes = [], cause }: { reason?: string; scopes?: readonly string[]; cause?: unknown } = {},
   ) {
-    super(messages[code], cause === undefined ? {} : { cause });
+    const detail = code === 'INSUFFICIENT_SCOPE' ? sentence(reason, scopes) : messages[code];
+    super(detail, cause === undefined ? {} : { cause });
     this.code = code;
     this.reason = reason;
     this.scopes = scopes;
@@ -22,6 +26,11 @@ export class AccessError extends AppError {
 const messages = {
   UNAUTHENTICATED: 'Send an access token or a key in the header Authorization: Bearer.',
   INVALID_TOKEN: 'The access token or key is not valid here.',
-  INSUFFICIENT_SCOPE: 'The access token or key does not allow this.',
   ACCESS_UNAVAILABLE: 'Access tokens cannot be checked at the moment.',
 } as const;
+
+function sentence(reason: string | undefined, scopes: readonly string[]): string {
+  if (reason === 'subject') return 'The access token or key is limited to one subject, and this is not about it alone.';
+  const needed = scopes.length === 0 ? '' : ` Scopes that do: ${scopes.join(' ')}.`;
+  return `The access token or key does not allow this.${needed}`;
+}

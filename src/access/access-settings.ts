@@ -29,7 +29,17 @@ export interface AccessSettings {
   readonly keysFile: string | undefined;
 }
 
-const names = ['AUTH_AUDIENCE', 'AUTH_JWKS', 'AUTH_ALGORITHMS', 'AUTH_CLOCK_SKEW_SECONDS'] as const;
+const besideIssuer = [
+  'AUTH_AUDIENCE',
+  'AUTH_JWKS',
+  'AUTH_ALGORITHMS',
+  'AUTH_CLOCK_SKEW_SECONDS',
+  'AUTH_TOKEN_URL',
+  'AUTH_AUTHORIZE_URL',
+] as const;
+
+/** Every variable that says who may use the service. */
+export const accessVariables = ['API_KEYS_FILE', 'AUTH_ISSUER', ...besideIssuer] as const;
 
 /**
  * Reads who may use the service from an environment; undefined when nothing is said about it.
@@ -42,7 +52,7 @@ export function readAccessSettings(
   const text = (name: string) => env[name]?.trim() || undefined;
   const keysFile = text('API_KEYS_FILE');
   const issuer = text('AUTH_ISSUER');
-  const others = [...names, 'AUTH_TOKEN_URL', 'AUTH_AUTHORIZE_URL'].filter((name) => text(name) !== undefined);
+  const others = besideIssuer.filter((name) => text(name) !== undefined);
   if (issuer === undefined) {
     if (others.length > 0) problems.push(`${others.join(', ')} need AUTH_ISSUER beside them.`);
     else if (keysFile === undefined) return undefined;

@@ -1,9 +1,15 @@
+import { once } from 'node:events';
 import { rmSync } from 'node:fs';
+import type { AddressInfo } from 'node:net';
+import express from 'express';
+import { pino } from 'pino';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { known, open } from '../../src/access/need.ts';
 import { readConfig } from '../../src/config.ts';
 import { createContext } from '../../src/context.ts';
 import { createApp } from '../../src/http/app.ts';
-import { declaredRoutes } from '../../src/http/endpoint.ts';
+import { declaredRoutes, endpoint, newRouter } from '../../src/http/endpoint.ts';
+import { errorHandler } from '../../src/http/error-handler.ts';
 import { compiledByBuild } from '../support/built.ts';
 import { type GuardedService, roles, startGuardedService } from '../support/guarded-service.ts';
 import { temporaryFolder } from '../support/service.ts';
@@ -87,6 +93,20 @@ describe('who may use which route', () => {
     expect(routes.length).toBeGreaterThan(100);
     expect(routes.filter((route) => !rows.some(([form]) => form.test(route)))).toEqual([]);
     expect(rows.filter(([form]) => !routes.some((route) => form.test(route))).map(([form]) => form.source)).toEqual([]);
+  });
+
+  it('cannot have a route that does not say what it needs, or that stands without access control before it', async () => {
+    const handlers = { get: [], post: [] };
+    expect(() => endpoint(newRouter(), '/x', { get: open } as never, handlers)).toThrow(/POST \/x does not say/);
+    const router = newRouter();
+    endpoint(router, '/x', known, { get: [(_req, res) => void res.end('reached')] });
+    const app = express();
+    app.use(router, errorHandler(pino({ level: 'silent' })));
+    const server = app.listen(0, '127.0.0.1');
+    await once(server, 'listening');
+    const answer = await fetch(`http://127.0.0.1:${(server.address() as AddressInfo).port}/x`);
+    expect([answer.status, await answer.text()]).toEqual([401, expect.not.stringContaining('reached')]);
+    server.close();
   });
 
   it.each(everybody)('lets %s in where the table says so, and nowhere else', async (role) => {

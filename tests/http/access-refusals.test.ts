@@ -1,10 +1,12 @@
 import { request } from 'node:http';
+import { validateResource } from '@medplum/core';
 import type { CapabilityStatement } from 'fhir/r4.js';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { hashOf, newKey } from '../../src/access/api-key.ts';
 import { send, sendJson } from '../support/client.ts';
 import { exampleExam } from '../support/example-exam.ts';
 import { type GuardedService, issuer, startGuardedService, tokenOf, tokenUrl } from '../support/guarded-service.ts';
+import { indexR4Definitions } from '../support/r4-definitions.ts';
 
 let service: GuardedService;
 beforeAll(async () => {
@@ -138,8 +140,11 @@ describe('what is said of access control', () => {
     }
   });
 
-  it('stands in the statement of capabilities', async () => {
-    const { rest } = (await send(`${service.url}/fhir/metadata`)).json<CapabilityStatement>();
+  it('stands in the statement of capabilities, which stays a valid one', async () => {
+    const statement = (await send(`${service.url}/fhir/metadata`)).json<CapabilityStatement>();
+    indexR4Definitions();
+    expect(validateResource(statement as Parameters<typeof validateResource>[0])).toEqual([]);
+    const { rest } = statement;
     expect(rest?.[0]?.security).toMatchObject({
       service: [{ coding: [{ code: 'SMART-on-FHIR' }] }],
       extension: [{ extension: [{ url: 'token', valueUri: tokenUrl }] }],
