@@ -1,4 +1,6 @@
 import { setTimeout } from 'node:timers/promises';
+import { tokenVariable } from '../commands/service-token.ts';
+import { UsageError } from '../commands/surroundings.ts';
 import type { InventedExam } from '../simulated/invented-exams.ts';
 
 export interface Posted {
@@ -28,6 +30,9 @@ export async function postExams(
     for (let next = exams.next(); next.done !== true; next = exams.next()) {
       const { exam, correction } = next.value;
       const answer = await send(`${url}/exams`, 'POST', exam, authorization);
+      if (answer.status === 401 || answer.status === 403) {
+        throw new UsageError(`The service lets nobody post like this; ${tokenVariable} takes a token or key for it.`);
+      }
       if (answer.ok) posted += 1;
       else refused += 1;
       // A 200 says that the exam was there before, and then so was its correction.
