@@ -12,8 +12,9 @@ ENV NODE_ENV=production \
     HOST=0.0.0.0 \
     PORT=8080 \
     DATA_DIR=/data
-# HOST is open inside the container only. The service has no access control yet: publish the port on a loopback address
-# (-p 127.0.0.1:8080:8080) or put a proxy that authenticates in front, then set ALLOW_OPEN_NETWORK=true to start it.
+# HOST is reached from outside the container, so the service starts with access control only: AUTH_ISSUER, AUTH_AUDIENCE
+# and AUTH_JWKS, or API_KEYS_FILE mounted into the container. TLS is for a proxy in front. To try it on one machine without,
+# publish the port on a loopback address (-p 127.0.0.1:8080:8080) and set ALLOW_OPEN_NETWORK=true.
 WORKDIR /app
 RUN install -d -o node -g node -m 0700 /data
 COPY --from=build /app/node_modules ./node_modules

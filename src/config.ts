@@ -1,5 +1,6 @@
 import { isIP } from 'node:net';
 import { resolve } from 'node:path';
+import { type AccessSettings, readAccessSettings } from './access/access-settings.ts';
 import { ConfigError } from './kernel/errors.ts';
 import type { StoreTarget } from './store/open-stores.ts';
 
@@ -21,7 +22,9 @@ export interface Config {
   readonly bodyLimitBytes: number;
   /** Pause in seconds between two refreshes of the tables for analysts; 0 for never. */
   readonly viewTablesSeconds: number;
-  /** Others than this machine can reach the service, which knows no access control. */
+  /** Who may use the service; undefined when no access control is configured. */
+  readonly access: AccessSettings | undefined;
+  /** Others than this machine can reach the service, and no access control is configured. */
   readonly isOpenToNetwork: boolean;
 }
 
@@ -46,10 +49,11 @@ export function readConfig(env: Readonly<Record<string, string | undefined>>): C
   const host = text('HOST', '127.0.0.1');
   const openWish = text('ALLOW_OPEN_NETWORK', 'false');
   if (openWish !== 'true' && openWish !== 'false') problems.push('ALLOW_OPEN_NETWORK must be true or false.');
-  const isOpenToNetwork = !isLoopback(host);
+  const access = readAccessSettings(env, problems);
+  const isOpenToNetwork = !isLoopback(host) && access === undefined;
   if (isOpenToNetwork && openWish !== 'true') {
     problems.push(
-      'HOST is not a loopback address, and this version has no access control: everyone who reaches it could read every exam. Put a proxy that authenticates in front and set ALLOW_OPEN_NETWORK=true, or leave HOST at 127.0.0.1.',
+      'HOST is not a loopback address, and there is no access control: everyone who reaches it could read every exam. Set AUTH_ISSUER with AUTH_AUDIENCE and AUTH_JWKS, or API_KEYS_FILE, or leave HOST at 127.0.0.1.',
     );
   }
 
@@ -66,6 +70,7 @@ export function readConfig(env: Readonly<Record<string, string | undefined>>): C
     logLevel: logLevel ?? 'info',
     bodyLimitBytes: integer('BODY_LIMIT_BYTES', 256 * 1024, 1024, largestBodyLimitBytes),
     viewTablesSeconds: integer('VIEW_TABLES_SECONDS', 10, 0, 86_400),
+    access,
     isOpenToNetwork,
   };
   if (problems.length > 0) throw new ConfigError(problems);

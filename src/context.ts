@@ -5,6 +5,7 @@ import { fileURLToPath } from 'node:url';
 import { isDeepStrictEqual } from 'node:util';
 import type { Measure } from 'fhir/r4.js';
 import { type Logger, pino } from 'pino';
+import { createAccessControl } from './access/access-control.ts';
 import type { Config } from './config.ts';
 import { catalogueDocument } from './exam/catalogue/catalogue-document.ts';
 import { createExamReader } from './exam/read-exam.ts';
@@ -40,13 +41,20 @@ const releaseDate = '2026-11-25';
 
 /**
  * Builds everything that the service consists of; the only place where its parts are put together.
- * @throws StoreError when the store cannot be opened
+ * @throws StoreError when the store cannot be opened, ConfigError when a file of keys cannot be read
  */
 export async function createContext(config: Config, compiled = compiledFiles()): Promise<AppContext> {
-  const { engine, exams, resources, exports, erasures } = await openStores(config.store, searchRules);
-  const steps = createExamSteps(compiled);
   const logger = createLogger(config);
   const now = () => new Date();
+  const access =
+    config.access &&
+    (await createAccessControl(
+      config.access,
+      (variable) => logger.error({ code: 'ACCESS_FILE_FAILED', variable }, 'failed'),
+      now,
+    ));
+  const { engine, exams, resources, exports, erasures } = await openStores(config.store, searchRules);
+  const steps = createExamSteps(compiled);
   const conformance = loadConformance(rootDir);
   const codes = indexCodes(conformance);
   const measures = measuresFrom(join(rootDir, 'profiles', 'measures'));
@@ -59,6 +67,7 @@ export async function createContext(config: Config, compiled = compiledFiles()):
   const views = viewsFrom(join(rootDir, 'profiles', 'views'));
   const viewTables = createViewTables(engine, views.values(), ({ code }) => logger.error({ code }, 'failed'));
   return {
+    access,
     exams,
     resources,
     exports,

@@ -13,6 +13,8 @@ export async function startFromEnvironment(env: NodeJS.ProcessEnv): Promise<numb
       process.stderr.write(
         'WARNING: open to the network without access control; who reaches this port reads every exam.\n',
       );
+    } else if (config.access === undefined) {
+      process.stderr.write('No access control is configured: listening on loopback only, for this machine alone.\n');
     }
     const service = await startService(config);
     stopOnSignals(service);

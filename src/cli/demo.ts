@@ -2,6 +2,7 @@ import { createHash } from 'node:crypto';
 import { mkdirSync, readdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import type { Bundle } from 'fhir/r4.js';
+import { accessVariables } from '../access/access-settings.ts';
 import { type Config, readConfig } from '../config.ts';
 import { StoreError } from '../kernel/errors.ts';
 import { type RunningService, startService, stopOnSignals } from '../service.ts';
@@ -56,7 +57,9 @@ async function demo(args: readonly string[]): Promise<void> {
 
 /** Starts on the port and in the folder of the environment, and moves aside when another service holds one of them. */
 async function start(): Promise<{ service: RunningService; dataDir: string }> {
-  const env: NodeJS.ProcessEnv = { LOG_LEVEL: 'error', ...process.env };
+  // A demonstration for whoever sits at this machine has no token to send.
+  const unguarded = Object.fromEntries(accessVariables.map((name) => [name, '']));
+  const env: NodeJS.ProcessEnv = { LOG_LEVEL: 'error', ...process.env, ...unguarded };
   const attempt = async (config: Config) => ({ service: await startService(config), dataDir: config.dataDir });
   const onFreePort = async (config: Config) => {
     try {

@@ -3,6 +3,7 @@ import type {
   CapabilityStatementRestResource,
   CapabilityStatementRestResourceOperation,
   CapabilityStatementRestResourceSearchParam,
+  CapabilityStatementRestSecurity,
 } from 'fhir/r4.js';
 import { canonicalBase } from '../terminology/systems.ts';
 import { list, narrative, paragraph, titled } from './narrative.ts';
@@ -38,6 +39,7 @@ const documentation =
  * @param kept                 the types made from examinations and those that analysts add
  * @param operations           those of the whole server
  * @param checked              types that are only checked, by these operations
+ * @param access               how callers are let in; undefined where everybody is
  */
 export function capabilityStatement(
   software: { readonly version: string; readonly releaseDate: string },
@@ -45,6 +47,7 @@ export function capabilityStatement(
   kept: readonly KeptType[],
   operations: readonly ServerOperation[],
   checked: readonly { readonly type: string; readonly operations: readonly ServerOperation[] }[],
+  access?: AccessOffer,
 ): CapabilityStatement {
   return {
     resourceType: 'CapabilityStatement',
@@ -68,6 +71,7 @@ export function capabilityStatement(
       {
         mode: 'server',
         documentation,
+        ...(access === undefined ? {} : { security: securityOf(access) }),
         resource: [
           ...kept.map(keptResource),
           ...checked.map((one) => ({
@@ -79,6 +83,31 @@ export function capabilityStatement(
         operation: operations.map((operation) => ({ ...operation })),
       },
     ],
+  };
+}
+
+/** How callers are let in. */
+export interface AccessOffer {
+  /** Tokens of an authorisation server; undefined where only static keys are taken. */
+  readonly tokens: { readonly tokenUrl: string | undefined; readonly authorizeUrl: string | undefined } | undefined;
+}
+
+/** Source: SMART App Launch, Conformance, for the service and its extension. */
+function securityOf({ tokens }: AccessOffer): CapabilityStatementRestSecurity {
+  const description =
+    'Bearer tokens with scopes of SMART, or static keys with the same scopes, in the header Authorization.';
+  if (tokens === undefined) return { description };
+  const { tokenUrl, authorizeUrl } = tokens;
+  const addresses = [
+    ...(tokenUrl === undefined ? [] : [{ url: 'token', valueUri: tokenUrl }]),
+    ...(authorizeUrl === undefined ? [] : [{ url: 'authorize', valueUri: authorizeUrl }]),
+  ];
+  const oauth = { url: 'http://fhir-registry.smarthealthit.org/StructureDefinition/oauth-uris', extension: addresses };
+  const code = { system: 'http://terminology.hl7.org/CodeSystem/restful-security-service', code: 'SMART-on-FHIR' };
+  return {
+    ...(tokenUrl === undefined ? {} : { extension: [oauth] }),
+    service: [{ coding: [code] }],
+    description,
   };
 }
 

@@ -1,4 +1,5 @@
 import type { Logger } from 'pino';
+import type { AccessControl } from '../access/access-control.ts';
 import type { CompiledMeasure } from '../measures/compile-measure.ts';
 import type { Terminology } from '../search/read-token.ts';
 import type { ErasureRepository } from '../store/erasure/erasure-repository.ts';
@@ -14,6 +15,8 @@ import type { PublishedFiles } from './published-files.ts';
 
 /** Everything that the routes need, built once. */
 export interface AppContext {
+  /** Undefined where none is configured. */
+  readonly access: AccessControl | undefined;
   readonly exams: ExamRepository;
   readonly resources: ResourceRepository;
   readonly exports: ExportRepository;

@@ -1,5 +1,6 @@
 import express, { type Express } from 'express';
 import { NotFoundError } from '../kernel/errors.ts';
+import { readCredentials } from './admission.ts';
 import type { AppContext } from './app-context.ts';
 import { errorHandler } from './error-handler.ts';
 import { requestLog } from './request-log.ts';
@@ -12,6 +13,7 @@ import { indexRoutes } from './routes/index-page.ts';
 import { localisationRoutes } from './routes/localisation.ts';
 import { measureRoutes } from './routes/measures.ts';
 import { publishedRoutes } from './routes/published.ts';
+import { smartConfigurationRoutes } from './routes/smart-configuration.ts';
 import { terminologyRoutes } from './routes/terminology.ts';
 import { validateRoutes } from './routes/validate.ts';
 import { viewRoutes } from './routes/views.ts';
@@ -25,7 +27,7 @@ export function createApp(context: AppContext, isDraining: () => boolean): Expre
   const app = express();
   app.disable('x-powered-by');
   app.set('etag', false);
-  app.use(requestLog(context.logger), securityHeaders);
+  app.use(requestLog(context.logger), securityHeaders, readCredentials(context.access));
   app.use(
     examRoutes(context),
     localisationRoutes(context),
@@ -37,6 +39,7 @@ export function createApp(context: AppContext, isDraining: () => boolean): Expre
     viewRoutes(context),
     fhirResourceRoutes(context),
     fhirRoutes(context),
+    smartConfigurationRoutes(context),
     healthRoutes(context, isDraining),
     indexRoutes(context),
   );

@@ -1,10 +1,27 @@
 import { type NextFunction, type Request, type RequestHandler, type Response, Router } from 'express';
+import type { Need } from '../access/need.ts';
 import { RequestError } from '../kernel/errors.ts';
+import { admit } from './admission.ts';
 import { mediaTypes } from './answer.ts';
 import { MethodNotAllowedError } from './method-not-allowed-error.ts';
 import { rememberRoute } from './request-log.ts';
 
 type Method = 'get' | 'post' | 'put' | 'delete';
+type Handlers = Partial<Record<Method, readonly RequestHandler[]>>;
+
+/** A path as it was declared. */
+export interface DeclaredRoute {
+  readonly path: string;
+  /** By method in capitals, without HEAD and OPTIONS. */
+  readonly needs: ReadonlyMap<string, Need>;
+}
+
+const declared = new WeakMap<object, DeclaredRoute[]>();
+
+/** Every path of a router with what its methods need. */
+export function declaredRoutes(router: object): readonly DeclaredRoute[] {
+  return declared.get(router) ?? [];
+}
 
 /** A router that takes paths to the letter. */
 export function newRouter(): Router {
@@ -12,18 +29,29 @@ export function newRouter(): Router {
 }
 
 /**
- * Puts one path with its methods on a router. Around every handler stand the same rules: the answer must be acceptable
- * to the caller, HEAD follows GET, OPTIONS lists the methods, and any other method is refused with that list.
+ * Puts one path with its methods on a router. Around every handler stand the same rules: the caller must have what the
+ * method needs, the answer must be acceptable to it, HEAD follows GET, OPTIONS lists the methods, and any other method is
+ * refused with that list.
+ * @param needs   what a caller needs, for all methods or for each
  * @param accepts media types that the path can answer with, most preferred first; `later` when the handler decides
  */
-export function endpoint(
+export function endpoint<Given extends Handlers>(
   router: Router,
   path: string,
-  handlers: Partial<Record<Method, readonly RequestHandler[]>>,
+  needs: Need | { readonly [M in keyof Given]: Need },
+  handlers: Given,
   accepts: readonly string[] | 'later' = [mediaTypes.fhir, mediaTypes.json],
 ): void {
   const methods = Object.keys(handlers).map((method) => method.toUpperCase());
   const allow = [...methods, ...('get' in handlers ? ['HEAD'] : []), 'OPTIONS'].join(', ');
+  const needOf = (method: string): Need => {
+    const need =
+      'kind' in needs ? (needs as Need) : needs[(method === 'HEAD' ? 'get' : method.toLowerCase()) as keyof Given];
+    if (need === undefined) throw new Error(`${method} ${path} does not say what it needs.`);
+    return need;
+  };
+  const routes = declared.get(router) ?? [];
+  declared.set(router, [...routes, { path, needs: new Map(methods.map((method) => [method, needOf(method)])) }]);
   const route = router.route(path);
   route.all((req: Request, res: Response, next: NextFunction) => {
     rememberRoute(res, path);
@@ -35,6 +63,10 @@ export function endpoint(
     }
     const known = methods.includes(req.method) || (req.method === 'HEAD' && 'get' in handlers);
     if (!known) throw new MethodNotAllowedError(allow);
+    next();
+  });
+  route.all(admit(needOf));
+  route.all((req: Request, _res: Response, next: NextFunction) => {
     if (req.headers.accept !== undefined) req.headers.accept = withoutParameters(req.headers.accept);
     if (accepts !== 'later' && req.accepts([...accepts]) === false) {
       throw new RequestError('NOT_ACCEPTABLE', `This path answers ${accepts.join(' or ')}.`);

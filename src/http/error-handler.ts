@@ -1,7 +1,9 @@
 import type { NextFunction, Request, Response } from 'express';
 import type { Logger } from 'pino';
+import { AccessError } from '../access/access-error.ts';
 import { operationOutcome } from '../fhir/operation-outcome.ts';
 import { RequestError } from '../kernel/errors.ts';
+import { challengeOf } from './admission.ts';
 import { answerJson, mediaTypes } from './answer.ts';
 import { MethodNotAllowedError } from './method-not-allowed-error.ts';
 import { type Problem, problemOf } from './problems.ts';
@@ -18,6 +20,7 @@ export function errorHandler(logger: Logger) {
     const problem = problemOf(ofFramework(error));
     if (problem.status >= 500)
       logger.error({ requestId: requestIdOf(res), code: problem.code, ...placeOf(error) }, 'failed');
+    if (error instanceof AccessError) tellRefusal(logger, error, res);
     if (res.headersSent) {
       res.destroy();
       return;
@@ -27,6 +30,15 @@ export function errorHandler(logger: Logger) {
     if (/^\/(exams|fhir)(\/|$)/.test(req.path)) answerJson(res, problem.status, mediaTypes.fhir, outcomeOf(problem));
     else answerJson(res, problem.status, mediaTypes.problem, problemDetails(problem, requestIdOf(res)));
   };
+}
+
+/** Which check a token failed is for whoever runs the service to know, not for whoever sent it. */
+function tellRefusal(logger: Logger, error: AccessError, res: Response): void {
+  if (error.reason !== undefined) {
+    logger.warn({ requestId: requestIdOf(res), code: error.code, reason: error.reason }, 'refused');
+  }
+  const challenge = challengeOf(error);
+  if (challenge !== undefined && !res.headersSent) res.setHeader('WWW-Authenticate', challenge);
 }
 
 function outcomeOf(problem: Problem) {

@@ -12,7 +12,7 @@ import type { ExamContent, ExamRepository, StoredExam } from '../store/exam-repo
 import type { ExamSteps, Spelling } from './exam-steps.ts';
 
 /** Deeper than any exam, shallow enough for every recursive walk. */
-const maxDepth = 20;
+export const maxDepth = 20;
 
 /** From the bytes of a request to what is kept or answered. */
 export interface ExamRecords {

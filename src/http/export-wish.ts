@@ -7,7 +7,7 @@ import { parametersOf } from './form-body.ts';
 import { prefers } from './prefer.ts';
 
 /** What is exported; the software is part of it, since the exams refer to it. */
-const exportedTypes: readonly StoredType[] = [
+export const exportedTypes: readonly StoredType[] = [
   'Observation',
   'ClinicalImpression',
   'RiskAssessment',
@@ -28,13 +28,20 @@ const nameForm = /^[\w.:-]{1,64}$/;
 
 const instant = /^\d{4}-\d{2}-\d{2}T\d{2}:\d{2}:\d{2}(\.\d+)?(Z|[+-]\d{2}:\d{2})$/;
 
+export interface ExportWish {
+  readonly types: readonly StoredType[];
+  /** Whether the types were asked for by name. */
+  readonly isNamed: boolean;
+  readonly request: Pick<ExportRequest, 'since' | 'notices'>;
+}
+
 /**
  * What a kick-off asks for, in its query and, by POST, in Parameters. What is not supported is an error, unless the
  * caller prefers lenient handling; then it is left out and said in the manifest.
  * @throws RequestError BAD_REQUEST, NOT_JSON
  * Source: HL7 FHIR Bulk Data Access 2.0.0, Bulk Data Kick-off Request, Query Parameters.
  */
-export function readExportWish(req: Request): Omit<ExportRequest, 'url'> {
+export function readExportWish(req: Request): ExportWish {
   const isLenient = prefers(req, 'handling=lenient');
   const given = [...parametersOf(req), ...bodyParameters(req)];
   const notices: string[] = [];
@@ -59,8 +66,11 @@ export function readExportWish(req: Request): Omit<ExportRequest, 'url'> {
   if (Number.isNaN(time)) throw bad('_since must be an instant such as 2026-03-14T10:20:00Z.');
   return {
     types,
-    ...(time === undefined ? {} : { since: time }),
-    ...(notices.length === 0 ? {} : { notices: [...new Set(notices)].slice(0, mostNotices) }),
+    isNamed: asked.length > 0,
+    request: {
+      ...(time === undefined ? {} : { since: time }),
+      ...(notices.length === 0 ? {} : { notices: [...new Set(notices)].slice(0, mostNotices) }),
+    },
   };
 }
 

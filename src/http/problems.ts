@@ -15,6 +15,8 @@ export interface ProblemKind {
     | 'not-supported'
     | 'not-found'
     | 'deleted'
+    | 'login'
+    | 'forbidden'
     | IssueOfState;
   /** Seconds after which a repeat makes sense. */
   readonly retryAfter?: number;
@@ -26,6 +28,9 @@ export const problemKinds = {
   NOT_JSON: { status: 400, title: errorTitles.NOT_JSON, issue: 'structure' },
   TOO_DEEP: { status: 400, title: errorTitles.TOO_DEEP, issue: 'too-costly' },
   BAD_REQUEST: { status: 400, title: errorTitles.BAD_REQUEST, issue: 'invalid' },
+  UNAUTHENTICATED: { status: 401, title: errorTitles.UNAUTHENTICATED, issue: 'login' },
+  INVALID_TOKEN: { status: 401, title: errorTitles.INVALID_TOKEN, issue: 'login' },
+  INSUFFICIENT_SCOPE: { status: 403, title: errorTitles.INSUFFICIENT_SCOPE, issue: 'forbidden' },
   NOT_FOUND: { status: 404, title: errorTitles.NOT_FOUND, issue: 'not-found' },
   METHOD_NOT_ALLOWED: { status: 405, title: errorTitles.METHOD_NOT_ALLOWED, issue: 'not-supported' },
   NOT_ACCEPTABLE: { status: 406, title: errorTitles.NOT_ACCEPTABLE, issue: 'not-supported' },
@@ -43,6 +48,7 @@ export const problemKinds = {
   UNEXPECTED: { status: 500, title: errorTitles.UNEXPECTED, issue: 'exception' },
   STORE_CORRUPT: { status: 500, title: errorTitles.STORE_CORRUPT, issue: 'exception' },
   STORE_UNAVAILABLE: { status: 503, title: errorTitles.STORE_UNAVAILABLE, issue: 'transient', retryAfter: 2 },
+  ACCESS_UNAVAILABLE: { status: 503, title: errorTitles.ACCESS_UNAVAILABLE, issue: 'transient', retryAfter: 5 },
   STORE_FULL: { status: 507, title: errorTitles.STORE_FULL, issue: 'no-store' },
 } as const satisfies Record<ErrorCode, ProblemKind>;
 

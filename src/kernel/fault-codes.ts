@@ -3,6 +3,9 @@ export const errorTitles = {
   NOT_JSON: 'Not usable as JSON',
   TOO_DEEP: 'Nested too deeply',
   BAD_REQUEST: 'Bad request',
+  UNAUTHENTICATED: 'Access token needed',
+  INVALID_TOKEN: 'Access token not valid',
+  INSUFFICIENT_SCOPE: 'Not allowed',
   NOT_FOUND: 'Not found',
   ERASED: 'Erased',
   METHOD_NOT_ALLOWED: 'Method not allowed',
@@ -21,6 +24,7 @@ export const errorTitles = {
   STORE_CORRUPT: 'Store damaged',
   STORE_UNAVAILABLE: 'Store not available',
   STORE_FULL: 'No room left',
+  ACCESS_UNAVAILABLE: 'Access tokens cannot be checked',
 } as const satisfies Record<string, string>;
 
 export type ErrorCode = keyof typeof errorTitles;

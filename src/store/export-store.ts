@@ -12,6 +12,8 @@ export interface ExportRequest {
   /** Address that started it, as it is repeated in the manifest. */
   readonly url: string;
   readonly types: readonly StoredType[];
+  /** The program that asked for it; absent in exports of versions that did not know. */
+  readonly client?: string;
   /** ms since 1970; only what changed later than this. */
   readonly since?: number;
   /** What was asked for and is left out, each in a sentence for the caller. */

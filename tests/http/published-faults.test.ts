@@ -1,6 +1,7 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 import { describe, expect, it } from 'vitest';
+import type { AccessError } from '../../src/access/access-error.ts';
 import type { MethodNotAllowedError } from '../../src/http/method-not-allowed-error.ts';
 import { type ProblemCode, problemKinds } from '../../src/http/problems.ts';
 import type {
@@ -21,6 +22,7 @@ const isProblem = (code: string): code is ProblemCode => Object.hasOwn(problemKi
 const root = fileURLToPath(new URL('../../', import.meta.url));
 
 type ErrorOfARequest =
+  | AccessError
   | RequestError
   | NotFoundError
   | ErasedError
@@ -43,6 +45,10 @@ const emitted: Readonly<Record<ErrorOfARequest['code'] | FaultCode | 'UNEXPECTED
   NOT_ACCEPTABLE: true,
   BAD_REQUEST: true,
   PRECONDITION_REQUIRED: true,
+  UNAUTHENTICATED: true,
+  INVALID_TOKEN: true,
+  INSUFFICIENT_SCOPE: true,
+  ACCESS_UNAVAILABLE: true,
   NOT_FOUND: true,
   ERASED: true,
   METHOD_NOT_ALLOWED: true,

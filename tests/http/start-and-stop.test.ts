@@ -104,7 +104,8 @@ describe('start and stop', () => {
     await send(`${service.url}/${canary}?name=${canary}`);
     await service.end('SIGTERM');
 
-    const lines = service.log().trim().split('\n');
+    const [first, ...lines] = service.log().trim().split('\n');
+    expect(first).toMatch(/^No access control is configured: listening on loopback only/);
     expect(service.log()).not.toContain(canary);
     expect(lines).toHaveLength(6);
     const entries = lines.map((line) => JSON.parse(line) as Record<string, unknown>);

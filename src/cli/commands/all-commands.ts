@@ -4,6 +4,7 @@ import { convertCommand } from './convert.ts';
 import { deidentifyCommand } from './deidentify.ts';
 import { eraseCommand } from './erase.ts';
 import { erasuresCommand } from './erasures.ts';
+import { keyCommand } from './key.ts';
 import { loadDemoCommand } from './load-demo.ts';
 import { serveCommand } from './serve.ts';
 import type { Surroundings } from './surroundings.ts';
@@ -17,6 +18,7 @@ export const allCommands: readonly ((surroundings: Surroundings) => Command)[] =
   viewCommand,
   deidentifyCommand,
   loadDemoCommand,
+  keyCommand,
   eraseCommand,
   erasuresCommand,
 ];

@@ -5,6 +5,7 @@ import { fileSink, streamSink } from '../convert/sink.ts';
 import { postExams } from '../load-demo/post-exams.ts';
 import { type InventedExam, inventExams } from '../simulated/invented-exams.ts';
 import { wholeNumber } from './numbers.ts';
+import { authorizationFor, tokenVariable } from './service-token.ts';
 import { exitCodes, type Surroundings, UsageError } from './surroundings.ts';
 
 interface Options {
@@ -39,7 +40,7 @@ export function loadDemoCommand(surroundings: Surroundings): Command {
       `
 Name one of --to, --out and --data-dir. Some exams are corrected or taken back after they are kept; --out has the first
 version alone. The same seed and date give the same bytes. Nobody in these exams exists. Exit codes: 0 fine, 1 the
-service refused some, 2 wrong use.`,
+service refused some, 2 wrong use. ${tokenVariable} holds the token or key for a service that asks for one.`,
     )
     .action(async (options: Options) => {
       process.exitCode = await loadDemo(options, surroundings);
@@ -54,6 +55,7 @@ async function loadDemo(options: Options, { loadModel, startService }: Surroundi
   if (to !== undefined && !(URL.canParse(to) && /^https?:$/.test(new URL(to).protocol))) {
     throw new UsageError('--to takes the address of a service, such as http://127.0.0.1:8080.');
   }
+  const authorization = to === undefined ? {} : authorizationFor(to);
   const began = performance.now();
   const exams = inventExams(await loadModel(), options);
   const bar = progressBar(count, 0, 'exams');
@@ -69,7 +71,7 @@ async function loadDemo(options: Options, { loadModel, startService }: Surroundi
   }
   const service = to === undefined ? await startService({ DATA_DIR: dataDir, LOG_LEVEL: 'error' }) : undefined;
   try {
-    const posted = await postExams((to ?? service?.url ?? '').replace(/\/+$/, ''), exams, bar.update);
+    const posted = await postExams((to ?? service?.url ?? '').replace(/\/+$/, ''), exams, bar.update, authorization);
     bar.stop();
     process.stderr.write(
       `${posted.exams} invented exams kept, ${posted.corrections} of them corrected, ${posted.refused} refused, ${rate()}\n`,

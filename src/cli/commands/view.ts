@@ -10,6 +10,7 @@ import { fileSink, type Sink, streamSink } from '../convert/sink.ts';
 import { tableFromService } from '../view/table-from-service.ts';
 import { type TableRun, tableOfFile } from '../view/table-of-file.ts';
 import { wholeNumber } from './numbers.ts';
+import { authorizationFor, tokenVariable } from './service-token.ts';
 import { exitCodes, type Surroundings, UsageError } from './surroundings.ts';
 
 interface Options {
@@ -39,7 +40,7 @@ export function viewCommand({ loadViews }: Surroundings): Command {
       `
 The views that come with this program lie in profiles/views. A line that cannot be read or made rows of is told on
 standard error by its number, and the others go on. In CSV, text that a spreadsheet would run as a formula gets an
-apostrophe in front. Exit codes: 0 fine, 1 some lines or the view were faulty, 2 wrong use.`,
+apostrophe in front. ${tokenVariable} holds the token or key for a service that asks for one. Exit codes: 0 fine, 1 some lines or the view were faulty, 2 wrong use.`,
     )
     .action(async (name: string, input: string | undefined, options: Options) => {
       process.exitCode = await view(name, input, options, await loadViews());
@@ -68,7 +69,9 @@ async function view(
       ? await withSink(options.output, await inputOf(input ?? '-'), (chunks, sink) =>
           tableOfFile(compiled, chunks, { ...run, isWhole: /\.json$/i.test(input ?? '') }, sink),
         )
-      : await withSink(options.output, from, (base, sink) => tableFromService(definition, base, run, sink));
+      : await withSink(options.output, from, (base, sink) =>
+          tableFromService(definition, base, run, sink, authorizationFor(base)),
+        );
   return isFine ? exitCodes.fine : exitCodes.faults;
 }
 

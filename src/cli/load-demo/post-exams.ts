@@ -1,4 +1,6 @@
 import { setTimeout } from 'node:timers/promises';
+import { tokenVariable } from '../commands/service-token.ts';
+import { UsageError } from '../commands/surroundings.ts';
 import type { InventedExam } from '../simulated/invented-exams.ts';
 
 export interface Posted {
@@ -13,17 +15,24 @@ const atOnce = 8;
 const triesAtMost = 6;
 const pauseMs = 250;
 
-/** Posts exams to a running service, each followed by its correction. */
+/**
+ * Posts exams to a running service, each followed by its correction.
+ * @param authorization header of a service that asks for a token
+ */
 export async function postExams(
   url: string,
   exams: Iterator<InventedExam>,
   onPosted: (count: number) => void,
+  authorization: Readonly<Record<string, string>> = {},
 ): Promise<Posted> {
   let [posted, corrections, refused] = [0, 0, 0];
   const work = async (): Promise<void> => {
     for (let next = exams.next(); next.done !== true; next = exams.next()) {
       const { exam, correction } = next.value;
-      const answer = await send(`${url}/exams`, 'POST', exam);
+      const answer = await send(`${url}/exams`, 'POST', exam, authorization);
+      if (answer.status === 401 || answer.status === 403) {
+        throw new UsageError(`The service lets nobody post like this; ${tokenVariable} takes a token or key for it.`);
+      }
       if (answer.ok) posted += 1;
       else refused += 1;
       // A 200 says that the exam was there before, and then so was its correction.
@@ -31,6 +40,7 @@ export async function postExams(
         const { headers } = answer;
         const location = headers.get('location') ?? '';
         const put = await send(new URL(location, url).href, 'PUT', correction, {
+          ...authorization,
           'If-Match': headers.get('etag') ?? '',
         });
         if (put.ok) corrections += 1;

@@ -7,6 +7,7 @@ import type { TableRun } from './table-of-file.ts';
  * The table of a view over what a running service keeps, by its operation `$viewdefinition-run`. The view is sent along,
  * so that the service need not have it.
  * @param base FHIR base of the service
+ * @param authorization header of a service that asks for a token
  * @returns whether the service could run the view
  * @throws UsageError when the service cannot be reached, breaks off, or answers no table
  */
@@ -15,6 +16,7 @@ export async function tableFromService(
   base: string,
   { format, header, limit, patient, since, tell }: TableRun,
   sink: Sink,
+  authorization: Readonly<Record<string, string>> = {},
 ): Promise<boolean> {
   const parameter = [
     { name: '_format', valueCode: format },
@@ -26,7 +28,7 @@ export async function tableFromService(
   ];
   const response = await answerOf(`${base.replace(/\/+$/, '')}/$viewdefinition-run`, {
     method: 'POST',
-    headers: { 'Content-Type': 'application/fhir+json', Accept: '*/*' },
+    headers: { 'Content-Type': 'application/fhir+json', Accept: '*/*', ...authorization },
     body: JSON.stringify({ resourceType: 'Parameters', parameter }),
   });
   if (!response.ok) {

@@ -1,13 +1,17 @@
 import type { Request, Response, Router } from 'express';
+import { anyone } from '../../access/caller.ts';
+import { anyScope, isAllowed } from '../../access/need.ts';
 import { operationOutcome } from '../../fhir/operation-outcome.ts';
 import { NotFoundError, RequestError } from '../../kernel/errors.ts';
 import { type ExportJob, isReady } from '../../store/export-store.ts';
 import { isStoredType } from '../../store/index/stored-types.ts';
+import { requireScope } from '../admission.ts';
 import { answerJson, mediaTypes } from '../answer.ts';
 import type { AppContext } from '../app-context.ts';
 import { baseUrlOf } from '../base-url.ts';
+import { callerOf } from '../caller-of.ts';
 import { endpoint, newRouter } from '../endpoint.ts';
-import { ndjson, readExportWish } from '../export-wish.ts';
+import { exportedTypes, ndjson, readExportWish } from '../export-wish.ts';
 import { prefers } from '../prefer.ts';
 import { readQuery } from '../query.ts';
 import { requestBody } from '../request-body.ts';
@@ -28,36 +32,54 @@ const uuid = /^[0-9a-f]{8}-[0-9a-f]{4}-[0-9a-f]{4}-[0-9a-f]{4}-[0-9a-f]{12}$/;
 /** File of what was asked for and left out. */
 const noticesFile = 'OperationOutcome.ndjson';
 
+/** Those types are exported that the caller's scopes cover; one that is asked for by name must be among them. */
+const exporting = anyScope(...exportedTypes.map((type) => `${type}.rs` as const));
+
 /** Bulk export of everything. Source: HL7 FHIR Bulk Data Access 2.0.0, sections on the export request flow. */
 export function bulkExportRoutes(context: AppContext): Router {
   const router = newRouter();
   const { exports } = context;
 
+  /** An export belongs to the program that began it; to any other it is not there. */
+  const ownJob = async (req: Request, res: Response): Promise<ExportJob> => {
+    const job = await exports.find(idOf(req));
+    if ((job.request.client ?? anyone.client) !== callerOf(res).client) throw noSuchExport();
+    return job;
+  };
+
   const start = async (req: Request, res: Response): Promise<void> => {
     if (!prefers(req, 'respond-async')) {
       throw new RequestError('BAD_REQUEST', 'An export needs the header Prefer: respond-async.');
     }
+    const caller = callerOf(res);
     const wish = readExportWish(req);
+    if (wish.isNamed) for (const type of wish.types) requireScope(res, `${type}.rs`);
+    const types = wish.types.filter((type) => isAllowed(caller, `${type}.rs`));
     const now = context.now();
     const base = `${baseUrlOf(req, context.publicUrl)}/fhir`;
     await exports.removeBefore(new Date(now.getTime() - exportLifeMs));
     const url = `${base}${req.originalUrl.replace(/^\/fhir/, '')}`;
-    const job = await exports.start({ url, ...wish }, now);
+    const job = await exports.start({ url, ...wish.request, types, client: caller.client }, now);
     context.exportWorker.wake(job.id);
     res.statusCode = 202;
     res.setHeader('Content-Location', `${base}/export-status/${job.id}`);
     res.end();
   };
-  endpoint(router, '/fhir/$export', { get: [start], post: [requestBody(context.bodyLimitBytes), start] });
+  endpoint(router, '/fhir/$export', exporting, { get: [start], post: [requestBody(context.bodyLimitBytes), start] });
 
-  endpoint(router, '/fhir/export-status/:id', {
+  endpoint(router, '/fhir/export-status/:id', exporting, {
     get: [
       async (req, res) => {
         readQuery(req, []);
-        const job = await exports.find(idOf(req));
+        const job = await ownJob(req, res);
         if (isReady(job)) {
           res.setHeader('Expires', new Date(job.startedAt + exportLifeMs).toUTCString());
-          answerJson(res, 200, mediaTypes.json, manifest(job, `${baseUrlOf(req, context.publicUrl)}/fhir`));
+          answerJson(
+            res,
+            200,
+            mediaTypes.json,
+            manifest(job, `${baseUrlOf(req, context.publicUrl)}/fhir`, context.access !== undefined),
+          );
           return;
         }
         // Another process may have begun it and be gone.
@@ -70,7 +92,7 @@ export function bulkExportRoutes(context: AppContext): Router {
     ],
     delete: [
       async (req, res) => {
-        await exports.remove(idOf(req));
+        await exports.remove((await ownJob(req, res)).id);
         res.statusCode = 202;
         res.end();
       },
@@ -80,13 +102,14 @@ export function bulkExportRoutes(context: AppContext): Router {
   endpoint(
     router,
     '/fhir/export-files/:id/:file',
+    exporting,
     {
       get: [
         async (req, res) => {
           readQuery(req, []);
-          const id = idOf(req);
+          const { id, request } = await ownJob(req, res);
           if (req.params.file === noticesFile) {
-            const { notices = [] } = (await exports.find(id)).request;
+            const { notices = [] } = request;
             if (notices.length === 0) throw noSuchFile();
             res.setHeader('Content-Type', ndjson);
             res.end(notices.map((text) => `${JSON.stringify(noticeOutcome(text))}\n`).join(''));
@@ -94,6 +117,7 @@ export function bulkExportRoutes(context: AppContext): Router {
           }
           const type = /^(?<type>[A-Za-z]+)\.ndjson$/.exec(String(req.params.file))?.groups?.type ?? '';
           if (!isStoredType(type)) throw noSuchFile();
+          requireScope(res, `${type}.rs`);
           const groups = await exports.stream(id, type);
           res.setHeader('Content-Type', ndjson);
           await streamChunks(res, linesOf(groups));
@@ -113,7 +137,7 @@ function noticeOutcome(text: string) {
   return operationOutcome([{ severity: 'warning', type: 'not-supported', code: 'BAD_REQUEST', text }]);
 }
 
-function manifest({ id, request, startedAt, counts }: ExportJob, base: string) {
+function manifest({ id, request, startedAt, counts }: ExportJob, base: string, needsToken: boolean) {
   const { notices = [] } = request;
   const file = (type: string, name: string, count: number) => ({
     type,
@@ -123,7 +147,7 @@ function manifest({ id, request, startedAt, counts }: ExportJob, base: string) {
   return {
     transactionTime: new Date(startedAt - slackMs).toISOString(),
     request: request.url,
-    requiresAccessToken: false,
+    requiresAccessToken: needsToken,
     output: request.types.flatMap((type) => {
       const count = counts[type] ?? 0;
       return count > 0 ? [file(type, `${type}.ndjson`, count)] : [];
@@ -134,8 +158,12 @@ function manifest({ id, request, startedAt, counts }: ExportJob, base: string) {
 
 function idOf(req: Request): string {
   const { id } = req.params;
-  if (typeof id !== 'string' || !uuid.test(id)) throw new NotFoundError('There is no export with this id.');
+  if (typeof id !== 'string' || !uuid.test(id)) throw noSuchExport();
   return id;
+}
+
+function noSuchExport(): NotFoundError {
+  return new NotFoundError('There is no export with this id.');
 }
 
 function noSuchFile(): NotFoundError {

@@ -1,5 +1,6 @@
 import type { Request, Response, Router } from 'express';
-import { operationOutcome } from '../../fhir/operation-outcome.ts';
+import { type Need, narrowed, scopes } from '../../access/need.ts';
+import { type OutcomeIssue, operationOutcome } from '../../fhir/operation-outcome.ts';
 import { historySet, type ResultLink, searchset } from '../../fhir/result-set.ts';
 import { type Extent, withExtent } from '../../fhir/summarised.ts';
 import { NotFoundError, RequestError } from '../../kernel/errors.ts';
@@ -9,12 +10,14 @@ import type { Presentation } from '../../search/result-parameters.ts';
 import type { HistoryQuery, StoredResource } from '../../store/resource-repository.ts';
 import type { AppContext } from '../app-context.ts';
 import { baseUrlOf } from '../base-url.ts';
+import { callerOf } from '../caller-of.ts';
 import { cursorOf, positionOf, versionPositionOf } from '../cursor.ts';
 import { endpoint, newRouter } from '../endpoint.ts';
 import { answerFhirText, answerResource, checkFormat } from '../fhir-answer.ts';
 import { formBody, parametersOf } from '../form-body.ts';
 import { prefers } from '../prefer.ts';
 import { positiveInteger, readQuery } from '../query.ts';
+import { canBeNarrowed, leftOutTypes, visibleResources } from '../visible-resources.ts';
 import { measureWrites } from './measures.ts';
 
 /** Versions on a page of history unless told otherwise, and at most. */
@@ -27,7 +30,8 @@ const idForm = /^[A-Za-z0-9.-]{1,64}$/;
 /** Read, version read, history and search of everything that is kept; create and update of what callers may send. Source: HL7 FHIR R4, RESTful API and Search. */
 export function fhirResourceRoutes(context: AppContext): Router {
   const router = newRouter();
-  const { resources, terminology } = context;
+  const { terminology } = context;
+  const resourcesFor = (res: Response) => visibleResources(context.resources, callerOf(res));
   const writes: Partial<Record<string, ReturnType<typeof measureWrites>>> = { Measure: measureWrites(context) };
 
   for (const type of searchedTypes) {
@@ -37,7 +41,7 @@ export function fhirResourceRoutes(context: AppContext): Router {
       const { presentation, query } = request;
       checkFormat(presentation.format);
       const from = presentation.cursor === undefined ? undefined : positionOf(presentation.cursor);
-      const found = await resources.search(query, from);
+      const found = await resourcesFor(res).search(query, from);
       const base = fhirBase(req);
       const extent = extentOf(presentation);
       const self = `${base}/${type}`;
@@ -47,44 +51,64 @@ export function fhirResourceRoutes(context: AppContext): Router {
         links.push({ relation: 'next', url: linkTo(self, [...others, ['_cursor', cursorOf(found.next)]]) });
       }
       const shown = (one: StoredResource) => ({ ...one, json: withExtent(one.json, extent) });
-      const outcome = outcomeOf(request);
+      const outcome = outcomeOf(request, leftOutTypes(query, callerOf(res)));
       const json = searchset(base, links, found.total, found.matches.map(shown), found.included.map(shown), outcome);
       answerFhirText(res, 200, json, presentation.pretty === true);
     };
 
+    const ofSubject = canBeNarrowed(type) ? narrowed : (need: Need) => need;
+    const searching = ofSubject(scopes(`${type}.s`));
+    const reading = ofSubject(scopes(`${type}.r`));
+    const creating = scopes(`${type}.c`);
     const { post, put } = writes[type] ?? {};
-    endpoint(router, `/fhir/${type}`, { get: [search], ...(post === undefined ? {} : { post }) });
-    endpoint(router, `/fhir/${type}/_search`, { get: [search], post: [...formBody(context.bodyLimitBytes), search] });
-
-    endpoint(router, `/fhir/${type}/_history`, { get: [(req, res) => history(req, res, { type })] });
-    endpoint(router, `/fhir/${type}/:id`, {
-      get: [
-        async (req, res) => {
-          const presentation = readPresentation(req);
-          const found = await resources.read(type, idOf(req));
-          if (found === undefined) throw new NotFoundError(`There is no ${type} with this id.`);
-          answerResource(req, res, found, extentOf(presentation), presentation.pretty === true);
-        },
-      ],
-      ...(put === undefined ? {} : { put }),
+    endpoint(
+      router,
+      `/fhir/${type}`,
+      { get: searching, post: creating },
+      { get: [search], ...(post === undefined ? {} : { post }) },
+    );
+    endpoint(router, `/fhir/${type}/_search`, searching, {
+      get: [search],
+      post: [...formBody(context.bodyLimitBytes), search],
     });
-    endpoint(router, `/fhir/${type}/:id/_history`, {
+
+    // A page of the changes of everybody cannot be narrowed to one subject and stay a page.
+    endpoint(router, `/fhir/${type}/_history`, scopes(`${type}.s`), {
+      get: [(req, res) => history(req, res, { type })],
+    });
+    endpoint(
+      router,
+      `/fhir/${type}/:id`,
+      { get: reading, put: scopes(`${type}.u`) },
+      {
+        get: [
+          async (req, res) => {
+            const presentation = readPresentation(req);
+            const found = await resourcesFor(res).read(type, idOf(req));
+            if (found === undefined) throw new NotFoundError(`There is no ${type} with this id.`);
+            answerResource(req, res, found, extentOf(presentation), presentation.pretty === true);
+          },
+        ],
+        ...(put === undefined ? {} : { put }),
+      },
+    );
+    endpoint(router, `/fhir/${type}/:id/_history`, reading, {
       get: [
         async (req, res) => {
           const id = idOf(req);
-          if ((await resources.read(type, id)) === undefined) {
+          if ((await resourcesFor(res).read(type, id)) === undefined) {
             throw new NotFoundError(`There is no ${type} with this id.`);
           }
           await history(req, res, { type, id });
         },
       ],
     });
-    endpoint(router, `/fhir/${type}/:id/_history/:version`, {
+    endpoint(router, `/fhir/${type}/:id/_history/:version`, reading, {
       get: [
         async (req, res) => {
           const presentation = readPresentation(req);
           const version = /^[1-9]\d{0,8}$/.test(String(req.params.version)) ? Number(req.params.version) : 0;
-          const found = await resources.read(type, idOf(req), version);
+          const found = await resourcesFor(res).read(type, idOf(req), version);
           if (found === undefined) throw new NotFoundError(`There is no ${type} with this id and version.`);
           answerResource(req, res, found, extentOf(presentation), presentation.pretty === true);
         },
@@ -98,7 +122,7 @@ export function fhirResourceRoutes(context: AppContext): Router {
     const count = Math.min(positiveInteger('_count', query.get('_count') ?? String(defaultVersions)), mostVersions);
     const since = query.get('_since');
     const cursor = query.get('_cursor');
-    const versions = await resources.history({
+    const versions = await resourcesFor(res).history({
       ...about,
       count: count + 1,
       ...(since === undefined ? {} : { since: instantOf('_since', since) }),
@@ -172,8 +196,15 @@ function linkTo(address: string, parameters: readonly (readonly [string, string]
 }
 
 /** Says what did not take effect; a parameter that is quietly left out would look like a wider answer. */
-function outcomeOf({ ignored, query }: SearchRequest) {
-  if (ignored.length === 0) return undefined;
-  const text = `${notUnderstood(query.type, ignored).message} The self link has the parameters that took effect.`;
-  return operationOutcome([{ severity: 'warning', type: 'not-supported', code: 'BAD_REQUEST', text }]);
+function outcomeOf({ ignored, query }: SearchRequest, leftOut: readonly string[]) {
+  const issues: OutcomeIssue[] = [];
+  if (ignored.length > 0) {
+    const text = `${notUnderstood(query.type, ignored).message} The self link has the parameters that took effect.`;
+    issues.push({ severity: 'warning', type: 'not-supported', code: 'BAD_REQUEST', text });
+  }
+  if (leftOut.length > 0) {
+    const text = `Nothing of these types is brought along, since the access token does not allow it: ${leftOut.join(', ')}.`;
+    issues.push({ severity: 'warning', type: 'forbidden', code: 'INSUFFICIENT_SCOPE', text });
+  }
+  return issues.length === 0 ? undefined : operationOutcome(issues);
 }

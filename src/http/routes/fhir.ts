@@ -1,5 +1,6 @@
 import type { Router } from 'express';
 import type { Bundle } from 'fhir/r4.js';
+import { open } from '../../access/need.ts';
 import { capabilityStatement } from '../../fhir/capability-statement.ts';
 import { NotFoundError } from '../../kernel/errors.ts';
 import { type ConformanceResource, conformanceTypes } from '../../terminology/load.ts';
@@ -11,12 +12,12 @@ import { checkFormat } from '../fhir-answer.ts';
 import { readQuery } from '../query.ts';
 
 /** The FHIR side: what the service says about itself, and read and search of the conformance resources. */
-export function fhirRoutes({ conformance, software }: AppContext): Router {
+export function fhirRoutes({ access, conformance, software }: AppContext): Router {
   const router = newRouter();
   const served = conformanceTypes.filter((type) => conformance.list().some((entry) => entry.type === type));
-  const capabilities = capabilityStatement(software, served, keptTypes(), serverOperations, onlyChecked);
+  const capabilities = capabilityStatement(software, served, keptTypes(), serverOperations, onlyChecked, access);
 
-  endpoint(router, '/fhir/metadata', {
+  endpoint(router, '/fhir/metadata', open, {
     get: [
       (req, res) => {
         checkFormat(readQuery(req, ['_format']).get('_format'));
@@ -26,7 +27,7 @@ export function fhirRoutes({ conformance, software }: AppContext): Router {
   });
 
   for (const type of served) {
-    endpoint(router, `/fhir/${type}`, {
+    endpoint(router, `/fhir/${type}`, open, {
       get: [
         (req, res) => {
           const query = readQuery(req, ['_format', 'url']);
@@ -38,7 +39,7 @@ export function fhirRoutes({ conformance, software }: AppContext): Router {
         },
       ],
     });
-    endpoint(router, `/fhir/${type}/:id`, {
+    endpoint(router, `/fhir/${type}/:id`, open, {
       get: [
         (req, res) => {
           checkFormat(readQuery(req, ['_format']).get('_format'));

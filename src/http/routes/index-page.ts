@@ -1,4 +1,5 @@
 import type { Router } from 'express';
+import { open } from '../../access/need.ts';
 import { caution } from '../../summary/caution.ts';
 import { answerBytes, answerJson, mediaTypes } from '../answer.ts';
 import type { AppContext } from '../app-context.ts';
@@ -35,6 +36,7 @@ export function indexRoutes({ software, files }: AppContext): Router {
   endpoint(
     router,
     '/',
+    open,
     {
       get: [
         (req, res) => {

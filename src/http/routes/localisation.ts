@@ -1,4 +1,5 @@
 import type { Router } from 'express';
+import { narrowed, scopes } from '../../access/need.ts';
 import { answerBytes, mediaTypes } from '../answer.ts';
 import type { AppContext } from '../app-context.ts';
 import { endpoint, newRouter } from '../endpoint.ts';
@@ -12,7 +13,7 @@ import { bytesOf, requestBody } from '../request-body.ts';
  */
 export function localisationRoutes(context: AppContext): Router {
   const router = newRouter();
-  endpoint(router, '/localisation', {
+  endpoint(router, '/localisation', narrowed(scopes('localisation.c')), {
     post: [
       requestBody(context.bodyLimitBytes),
       (req, res) => {

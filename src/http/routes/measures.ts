@@ -1,11 +1,13 @@
 import { randomUUID } from 'node:crypto';
 import type { Request, RequestHandler, Response, Router } from 'express';
+import { scopes } from '../../access/need.ts';
 import { parseStrictJson } from '../../exam/strict-json.ts';
 import type { Identified } from '../../fhir/entry.ts';
 import { ConflictError, NotFoundError, RequestError } from '../../kernel/errors.ts';
 import { type CompiledMeasure, compileMeasure } from '../../measures/compile-measure.ts';
 import { evaluateMeasure } from '../../measures/evaluate-measure.ts';
 import { periodOf } from '../../measures/period.ts';
+import { linkedTypes } from '../../search/parameters.ts';
 import { readSearch } from '../../search/read-search.ts';
 import type { StoredResource } from '../../store/resource-repository.ts';
 import type { AppContext } from '../app-context.ts';
@@ -29,6 +31,9 @@ const reportTypes = {
   summary: 'summary',
 } as const;
 
+/** A measure of one's own may ask for anything that an exam has become. */
+const evaluation = scopes('Measure.r', ...[...linkedTypes].map((type) => `${type}.rs` as const));
+
 /** Evaluation of measures over the exams that are kept. Reports are answered and not kept. */
 export function measureRoutes(context: AppContext): Router {
   const router = newRouter();
@@ -45,7 +50,7 @@ export function measureRoutes(context: AppContext): Router {
       const report = await evaluateMeasure(measure, untilGone(res, resources.streamExams({ from, until })), request);
       answerFhirText(res, 200, JSON.stringify(report), formOf(req, '_pretty') === 'true');
     };
-    endpoint(router, path, { get: [handle], post: [requestBody(bodyLimitBytes), handle] });
+    endpoint(router, path, evaluation, { get: [handle], post: [requestBody(bodyLimitBytes), handle] });
   };
 
   operation('/fhir/Measure/$evaluate-measure', (_req, values) => measureNamed(required(values, 'measure')));

@@ -1,4 +1,5 @@
 import type { Request, Response, Router } from 'express';
+import { open } from '../../access/need.ts';
 import { NotFoundError } from '../../kernel/errors.ts';
 import { answerBytes, mediaTypes } from '../answer.ts';
 import type { AppContext } from '../app-context.ts';
@@ -9,7 +10,7 @@ import { readQuery } from '../query.ts';
 export function publishedRoutes({ catalogue, files }: AppContext): Router {
   const router = newRouter();
 
-  endpoint(router, '/catalogue', {
+  endpoint(router, '/catalogue', open, {
     get: [
       (req, res) => {
         readQuery(req, []);
@@ -29,12 +30,13 @@ export function publishedRoutes({ catalogue, files }: AppContext): Router {
     answerBytes(res, 200, isFhir ? mediaTypes.fhir : mediaTypes.json, bytes);
   };
   const schemaTypes = [mediaTypes.schema, mediaTypes.json, mediaTypes.fhir];
-  endpoint(router, '/profiles/*path', { get: [file('profiles')] }, schemaTypes);
-  endpoint(router, '/terminology/*path', { get: [file('terminology')] }, schemaTypes);
+  endpoint(router, '/profiles/*path', open, { get: [file('profiles')] }, schemaTypes);
+  endpoint(router, '/terminology/*path', open, { get: [file('terminology')] }, schemaTypes);
 
   endpoint(
     router,
     '/json-schema/:name',
+    open,
     {
       get: [
         (req, res) => {

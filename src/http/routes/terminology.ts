@@ -1,5 +1,6 @@
 import type { Request, Response, Router } from 'express';
 import type { CodeSystem, ConceptMap, FhirResource, ValueSet } from 'fhir/r4.js';
+import { known } from '../../access/need.ts';
 import { NotFoundError, RequestError } from '../../kernel/errors.ts';
 import { isAbstract } from '../../terminology/expand.ts';
 import { indexCodes } from '../../terminology/hierarchy.ts';
@@ -29,9 +30,9 @@ export function terminologyRoutes({ conformance, bodyLimitBytes }: AppContext, n
       answerJson(res, 200, mediaTypes.fhir, run(operationInput(req, operationInputs[id]), instance));
     };
     const handlers = { get: [handle], post: [requestBody(bodyLimitBytes), handle] };
-    endpoint(router, `/fhir/${type}/$${name}`, handlers);
+    endpoint(router, `/fhir/${type}/$${name}`, known, handlers);
     // Of R4's operations on terminology only this one is for the type alone.
-    if (name !== 'lookup') endpoint(router, `/fhir/${type}/:id/$${name}`, handlers);
+    if (name !== 'lookup') endpoint(router, `/fhir/${type}/:id/$${name}`, known, handlers);
   };
   const addressed = <T extends 'CodeSystem' | 'ConceptMap'>(type: T, { values }: OperationInput, id?: string) => {
     const url = id === undefined ? required(values, 'url') : conformance.get(type, id)?.url;

@@ -1,5 +1,6 @@
 import type { Request, Response, Router } from 'express';
 import type { OperationOutcome } from 'fhir/r4.js';
+import { known, scopes } from '../../access/need.ts';
 import { parseStrictJson } from '../../exam/strict-json.ts';
 import { NotFoundError, RequestError } from '../../kernel/errors.ts';
 import { searchedTypes } from '../../search/parameters.ts';
@@ -53,8 +54,9 @@ export function validateRoutes({ conformance, resources, bodyLimitBytes }: AppCo
     };
     const limitBytes = type === 'Bundle' ? Math.max(bodyLimitBytes, bundleLimitBytes) : bodyLimitBytes;
     const post = [requestBody(limitBytes), handle];
-    endpoint(router, `/fhir/${type}/$validate`, { post });
-    endpoint(router, `/fhir/${type}/:id/$validate`, { post });
+    endpoint(router, `/fhir/${type}/$validate`, known, { post });
+    // What is kept may be checked, and faults quote it.
+    endpoint(router, `/fhir/${type}/:id/$validate`, scopes(`${type}.r`), { post });
   }
   async function kept(type: CheckedType, id: string): Promise<Json> {
     const searched = searchedTypes.find((one) => one === type);

@@ -1,8 +1,11 @@
 import type { Request, Response, Router } from 'express';
+import { anyScope, known } from '../../access/need.ts';
 import { nearestKey } from '../../exam/faults/nearest-key.ts';
 import { NotFoundError } from '../../kernel/errors.ts';
+import { searchedTypes } from '../../search/parameters.ts';
 import type { LoadedView } from '../../views/load-views.ts';
 import { rowFormats, writeRows } from '../../views/write-rows.ts';
+import { requireScope } from '../admission.ts';
 import { answerJson, mediaTypes } from '../answer.ts';
 import type { AppContext } from '../app-context.ts';
 import { baseUrlOf } from '../base-url.ts';
@@ -26,6 +29,9 @@ const operationPaths = [
   '/fhir/ViewDefinition/$viewdefinition-run',
   '/fhir/ViewDefinition/:id/$viewdefinition-run',
 ];
+/** Which type it must be is known when the view is. */
+const tables = anyScope(...searchedTypes.map((type) => `${type}.rs` as const));
+
 const fileName = /^(?<name>[A-Za-z_]+)(?:\.(?<format>csv|ndjson|json))?$/;
 
 /**
@@ -38,6 +44,7 @@ export function viewRoutes(context: AppContext): Router {
 
   const answerRows = async (req: Request, res: Response, request: ViewRequest): Promise<void> => {
     const { view, format, header, scope } = request;
+    requireScope(res, `${view.resource}.rs`);
     const chunks = writeRows(viewRows(context, view, scope), view.columns, format, { header });
     // What is wrong from the start is then told as an error, not as an answer that breaks off.
     const first = await chunks.next();
@@ -54,10 +61,10 @@ export function viewRoutes(context: AppContext): Router {
   const run = (req: Request, res: Response): Promise<void> => answerRows(req, res, readViewRequest(req, views));
   for (const path of operationPaths) {
     // The format may stand in the body and beats Accept, so what is acceptable is decided later.
-    endpoint(router, path, { get: [run], post: [requestBody(bodyLimitBytes), run] }, 'later');
+    endpoint(router, path, tables, { get: [run], post: [requestBody(bodyLimitBytes), run] }, 'later');
   }
 
-  endpoint(router, '/views', {
+  endpoint(router, '/views', known, {
     get: [
       (req, res) => {
         readQuery(req, []);
@@ -88,7 +95,7 @@ export function viewRoutes(context: AppContext): Router {
       scope: { ...scope, resources: undefined, viewPointer: '' },
     });
   };
-  endpoint(router, '/views/:file', { get: [file] }, [...rowTypes, mediaTypes.fhir]);
+  endpoint(router, '/views/:file', tables, { get: [file] }, [...rowTypes, mediaTypes.fhir]);
   return router;
 }
 

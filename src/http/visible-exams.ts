@@ -1,0 +1,25 @@
+import { AccessError } from '../access/access-error.ts';
+import type { Caller } from '../access/caller.ts';
+import { parseStrictJson } from '../exam/strict-json.ts';
+import type { StoredExam } from '../store/exam-repository.ts';
+import { maxDepth } from './exam-records.ts';
+
+/** Whether a caller may see an exam: one that is limited to a subject sees those of this subject alone. */
+export function seesExam({ subject }: Caller, exam: StoredExam): boolean {
+  return subject === undefined || subjectIn(exam.raw) === subject;
+}
+
+/**
+ * Refuses an exam of somebody else from a caller that is limited to one subject.
+ * @throws AccessError INSUFFICIENT_SCOPE; RequestError for bytes that are no JSON
+ */
+export function requireOwnExam({ subject }: Caller, bytes: Buffer): void {
+  if (subject === undefined || subjectIn(bytes) === subject) return;
+  throw new AccessError('INSUFFICIENT_SCOPE', { reason: 'subject' });
+}
+
+/** Literal reference of the subject. */
+function subjectIn(bytes: Buffer): unknown {
+  const exam = parseStrictJson(bytes, { maxDepth }) as { subject?: { reference?: unknown } | null } | null;
+  return exam?.subject?.reference;
+}
