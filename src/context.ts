@@ -13,10 +13,14 @@ import { buildBundle } from './fhir/bundle.ts';
 import type { AppContext } from './http/app-context.ts';
 import { createExamRecords } from './http/exam-records.ts';
 import type { ExamSteps } from './http/exam-steps.ts';
+import { measuredExams, measuredSteps } from './http/metrics/measured-store.ts';
+import { createServiceMetrics } from './http/metrics/service-metrics.ts';
+import { createOperation } from './http/operation.ts';
 import { publishedFiles } from './http/published-files.ts';
 import { AppError } from './kernel/errors.ts';
 import { type CompiledModel, unpackModel } from './localisation/compiled-model.ts';
 import { createLocaliser } from './localisation/localise.ts';
+import { modelVersion } from './localisation/model-version.ts';
 import type { CompiledMeasure } from './measures/compile-measure.ts';
 import { measuresFrom } from './measures/load-measures.ts';
 import { searchRules } from './search/search-rules.ts';
@@ -43,8 +47,11 @@ const releaseDate = '2026-11-25';
  * @throws StoreError when the store cannot be opened
  */
 export async function createContext(config: Config, compiled = compiledFiles()): Promise<AppContext> {
-  const { engine, exams, resources, exports, erasures } = await openStores(config.store, searchRules);
-  const steps = createExamSteps(compiled);
+  const { engine, exams: plainExams, resources, exports, erasures } = await openStores(config.store, searchRules);
+  const version = packageVersion();
+  const metrics = createServiceMetrics({ version, modelVersion, store: engine.dialect });
+  const exams = measuredExams(plainExams, metrics);
+  const steps = measuredSteps(createExamSteps(compiled), metrics);
   const logger = createLogger(config);
   const now = () => new Date();
   const conformance = loadConformance(rootDir);
@@ -58,16 +65,24 @@ export async function createContext(config: Config, compiled = compiledFiles()):
   }
   const views = viewsFrom(join(rootDir, 'profiles', 'views'));
   const viewTables = createViewTables(engine, views.values(), ({ code }) => logger.error({ code }, 'failed'));
+  const exportWorker = startExportWorker(exports, () => logger.error({ code: 'EXPORT_FAILED' }, 'failed'));
+  const viewRefresher = startViewRefresher(viewTables, config.viewTablesSeconds * 1000, (error) => {
+    const cause = error instanceof AppError ? error.code : 'UNEXPECTED';
+    logger.error({ code: 'VIEW_TABLES_FAILED', cause }, 'failed');
+  });
   return {
     exams,
     resources,
     exports,
     erasures,
-    exportWorker: startExportWorker(exports, () => logger.error({ code: 'EXPORT_FAILED' }, 'failed')),
+    exportWorker,
     views,
-    viewRefresher: startViewRefresher(viewTables, config.viewTablesSeconds * 1000, (error) => {
-      const cause = error instanceof AppError ? error.code : 'UNEXPECTED';
-      logger.error({ code: 'VIEW_TABLES_FAILED', cause }, 'failed');
+    viewRefresher,
+    operation: createOperation(config, metrics, {
+      pendingWrites: () => engine.pendingWrites,
+      exports: () => exportWorker.pending,
+      viewsRefreshedAt: () => viewRefresher.refreshedAt,
+      checkStore: () => exams.check(),
     }),
     publicUrl: config.publicUrl,
     now,
@@ -81,7 +96,7 @@ export async function createContext(config: Config, compiled = compiledFiles()):
     },
     measures,
     files: publishedFiles(rootDir),
-    software: { version: packageVersion(), releaseDate },
+    software: { version, releaseDate },
     bodyLimitBytes: config.bodyLimitBytes,
     logger,
   };
@@ -138,7 +153,9 @@ export function createExamSteps(compiled: Compiled | null = null): ExamSteps {
 
 /** Logs go to the error stream, so that standard output holds the start-up line alone. */
 function createLogger({ logLevel }: Config): Logger {
-  return pino({ level: logLevel, base: null, timestamp: pino.stdTimeFunctions.isoTime }, pino.destination(2));
+  const formatters = { level: (label: string) => ({ level: label }) };
+  const options = { level: logLevel, base: null, timestamp: pino.stdTimeFunctions.isoTime, formatters };
+  return pino(options, pino.destination(2));
 }
 
 function packageVersion(): string {

@@ -10,6 +10,7 @@ import type { ViewRefresher } from '../store/view-refresher.ts';
 import type { ConformanceResources } from '../terminology/load.ts';
 import type { LoadedView } from '../views/load-views.ts';
 import type { ExamRecords } from './exam-records.ts';
+import type { Operation } from './operation.ts';
 import type { PublishedFiles } from './published-files.ts';
 
 /** Everything that the routes need, built once. */
@@ -39,4 +40,5 @@ export interface AppContext {
   readonly software: { readonly version: string; readonly releaseDate: string };
   readonly bodyLimitBytes: number;
   readonly logger: Logger;
+  readonly operation: Operation;
 }

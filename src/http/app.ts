@@ -11,6 +11,7 @@ import { healthRoutes } from './routes/health.ts';
 import { indexRoutes } from './routes/index-page.ts';
 import { localisationRoutes } from './routes/localisation.ts';
 import { measureRoutes } from './routes/measures.ts';
+import { metricsRoutes } from './routes/metrics.ts';
 import { publishedRoutes } from './routes/published.ts';
 import { terminologyRoutes } from './routes/terminology.ts';
 import { validateRoutes } from './routes/validate.ts';
@@ -25,7 +26,10 @@ export function createApp(context: AppContext, isDraining: () => boolean): Expre
   const app = express();
   app.disable('x-powered-by');
   app.set('etag', false);
-  app.use(requestLog(context.logger), securityHeaders);
+  const { operation } = context;
+  app.set('trust proxy', operation.trustProxy);
+  app.use(requestLog(context.logger), securityHeaders, ...operation.guards);
+  app.use(operation.rateLimit);
   app.use(
     examRoutes(context),
     localisationRoutes(context),
@@ -38,6 +42,7 @@ export function createApp(context: AppContext, isDraining: () => boolean): Expre
     fhirResourceRoutes(context),
     fhirRoutes(context),
     healthRoutes(context, isDraining),
+    ...(operation.servesMetrics ? [metricsRoutes(operation.metrics.registry)] : []),
     indexRoutes(context),
   );
   app.use(() => {

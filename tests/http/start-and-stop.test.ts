@@ -87,7 +87,7 @@ describe('start and stop', () => {
   it('warns when it is open to the network', async () => {
     const service = await start({ HOST: '0.0.0.0', ALLOW_OPEN_NETWORK: 'true' });
     expect(service.url).toMatch(/^http:\/\/localhost:\d+$/);
-    expect(service.log()).toMatch(/WARNING: open to the network/);
+    expect(service.log()).toMatch(/"level":"warn",.*open to the network without access control/);
   });
 
   it('logs one line for each request, without anything that a person could be known by', async () => {
@@ -104,14 +104,22 @@ describe('start and stop', () => {
     await send(`${service.url}/${canary}?name=${canary}`);
     await service.end('SIGTERM');
 
-    const lines = service.log().trim().split('\n');
     expect(service.log()).not.toContain(canary);
-    expect(lines).toHaveLength(6);
-    const entries = lines.map((line) => JSON.parse(line) as Record<string, unknown>);
-    for (const entry of entries) {
+    const all = service.log().trim().split('\n');
+    const lines = all.map((line) => JSON.parse(line) as Record<string, unknown>);
+    const entries = lines.filter(({ msg }) => msg === 'request');
+    expect(lines.filter(({ msg }) => msg !== 'request').map(({ msg }) => msg)).toEqual([
+      'started',
+      'stopping',
+      'stopped',
+    ]);
+    expect(entries).toHaveLength(6);
+    for (const { status, code, ...entry } of entries) {
+      const ids = ['requestId', 'spanId', 'traceId'];
       expect(Object.keys(entry).sort()).toEqual(
-        ['bytes', 'durationMs', 'level', 'method', 'requestId', 'route', 'status', 'time'].sort(),
+        ['bytes', 'durationMs', 'level', 'method', 'msg', 'route', 'time', ...ids].sort(),
       );
+      expect(code === undefined).toBe(Number(status) < 400);
     }
     expect(entries[0]?.requestId).toBe(headers.get('X-Request-Id'));
     expect(entries.map((entry) => entry.route)).toEqual(['/exams', '/exams', '/exams', '/exams', '/exams/:id', 'none']);

@@ -176,6 +176,10 @@ class PostgresEngine implements Engine {
     });
   }
 
+  get pendingWrites(): number {
+    return this.#accepted.size;
+  }
+
   close(): Promise<void> {
     this.#closing ??= Promise.allSettled(this.#accepted).then(async () => {
       await Promise.all([this.#pool.end(), this.#streams.end()]);
