@@ -73,7 +73,7 @@ export function readConfig(env: Readonly<Record<string, string | undefined>>): C
   if (logLevel === undefined) problems.push(`LOG_LEVEL must be one of: ${logLevels.join(', ')}.`);
 
   const dataDir = resolve(text('DATA_DIR'));
-  const metricsPort = integer('METRICS_PORT', -1);
+  const metrics = { host: text('METRICS_HOST'), port: integer('METRICS_PORT', -1) };
   const config = {
     host,
     port: integer('PORT'),
@@ -84,7 +84,7 @@ export function readConfig(env: Readonly<Record<string, string | undefined>>): C
     bodyLimitBytes: integer('BODY_LIMIT_BYTES'),
     viewTablesSeconds: integer('VIEW_TABLES_SECONDS'),
     isOpenToNetwork,
-    metrics: metricsPort < 0 ? undefined : { host: text('METRICS_HOST'), port: metricsPort },
+    metrics: metrics.port < 0 ? undefined : metrics,
     rateLimitPerMinute: integer('RATE_LIMIT_PER_MINUTE', isOpenToNetwork ? networkRateLimitPerMinute : 0),
     trustProxy: readTrustedProxies(text('TRUST_PROXY'), problems),
     loadLimits: {

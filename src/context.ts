@@ -17,6 +17,7 @@ import { measuredExams, measuredSteps } from './http/metrics/measured-store.ts';
 import { createServiceMetrics } from './http/metrics/service-metrics.ts';
 import { createOperation } from './http/operation.ts';
 import { publishedFiles } from './http/published-files.ts';
+import { createSealedText } from './http/sealed-text.ts';
 import { AppError } from './kernel/errors.ts';
 import { type CompiledModel, unpackModel } from './localisation/compiled-model.ts';
 import { createLocaliser } from './localisation/localise.ts';
@@ -25,6 +26,7 @@ import type { CompiledMeasure } from './measures/compile-measure.ts';
 import { measuresFrom } from './measures/load-measures.ts';
 import { searchRules } from './search/search-rules.ts';
 import { startExportWorker } from './store/export-worker.ts';
+import { openLinkKey } from './store/link-key.ts';
 import { openStores } from './store/open-stores.ts';
 import type { ResourceRepository } from './store/resource-repository.ts';
 import { startViewRefresher } from './store/view-refresher.ts';
@@ -57,8 +59,10 @@ export async function createContext(config: Config, compiled = compiledFiles()):
   const conformance = loadConformance(rootDir);
   const codes = indexCodes(conformance);
   const measures = measuresFrom(join(rootDir, 'profiles', 'measures'));
+  let linkKey: Buffer;
   try {
     await keepMeasures(resources, measures, now());
+    linkKey = await openLinkKey(engine);
   } catch (error) {
     await exams.close();
     throw error;
@@ -78,6 +82,7 @@ export async function createContext(config: Config, compiled = compiledFiles()):
     exportWorker,
     views,
     viewRefresher,
+    sealedText: createSealedText(linkKey),
     operation: createOperation(config, metrics, {
       pendingWrites: () => engine.pendingWrites,
       exports: () => exportWorker.pending,

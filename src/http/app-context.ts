@@ -12,6 +12,7 @@ import type { LoadedView } from '../views/load-views.ts';
 import type { ExamRecords } from './exam-records.ts';
 import type { Operation } from './operation.ts';
 import type { PublishedFiles } from './published-files.ts';
+import type { SealedText } from './sealed-text.ts';
 
 /** Everything that the routes need, built once. */
 export interface AppContext {
@@ -41,4 +42,6 @@ export interface AppContext {
   readonly bodyLimitBytes: number;
   readonly logger: Logger;
   readonly operation: Operation;
+  /** For what stands in links and must come back unread and unchanged. */
+  readonly sealedText: SealedText;
 }

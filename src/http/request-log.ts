@@ -21,7 +21,7 @@ export function requestLog(logger: Logger) {
     res.once('close', () => {
       const { traceId, spanId, parentId } = trace;
       const code = problemCodeOf(res);
-      logger.info(
+      logger[isProbe(res) ? 'debug' : 'info'](
         {
           requestId,
           traceId,
@@ -45,6 +45,11 @@ export function requestLog(logger: Logger) {
 
 export function requestIdOf(res: Response): string {
   return String(res.locals.requestId);
+}
+
+/** What asks every few seconds, and would fill a log with nothing. */
+function isProbe(res: Response): boolean {
+  return /^\/(health\/|metrics$)/.test(routeOf(res)) && res.statusCode < 400;
 }
 
 /** Where the request stands in a trace, for what it sends on its part. */

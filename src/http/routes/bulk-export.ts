@@ -7,7 +7,7 @@ import { answerJson, mediaTypes } from '../answer.ts';
 import type { AppContext } from '../app-context.ts';
 import { baseUrlOf } from '../base-url.ts';
 import { endpoint, newRouter } from '../endpoint.ts';
-import { ndjson, readExportWish } from '../export-wish.ts';
+import { knownQueryOf, ndjson, readExportWish } from '../export-wish.ts';
 import { prefers } from '../prefer.ts';
 import { readQuery } from '../query.ts';
 import { requestBody } from '../request-body.ts';
@@ -41,7 +41,7 @@ export function bulkExportRoutes(context: AppContext): Router {
     const now = context.now();
     const base = `${baseUrlOf(req, context.publicUrl)}/fhir`;
     await exports.removeBefore(new Date(now.getTime() - exportLifeMs));
-    const url = `${base}${req.originalUrl.replace(/^\/fhir/, '')}`;
+    const url = `${base}/$export${knownQueryOf(req)}`;
     const job = await exports.start({ url, ...wish }, now);
     context.exportWorker.wake(job.id);
     res.statusCode = 202;
