@@ -46,6 +46,36 @@ describe('start and stop', () => {
     for (const { value } of answered) expect([200, 201]).toContain(value.status);
   });
 
+  it('first says that it is not ready, goes on for DRAIN_SECONDS, and keeps all that it acknowledged', async () => {
+    const service = await start({ DRAIN_SECONDS: '4' });
+    const kept: string[] = [];
+    let sent = 0;
+    let isOver = false;
+    /** Posts until nothing answers any more; what was not accepted is no loss. */
+    const post = async (): Promise<void> => {
+      while (!isOver) {
+        sent += 1;
+        const answer = await sendJson(`${service.url}/exams`, examNumbered(`drain-${sent}`)).catch(() => undefined);
+        if (answer === undefined) return;
+        expect(answer.status).toBe(201);
+        kept.push(answer.headers.get('Location') ?? '');
+      }
+    };
+    const posting = [post(), post(), post()];
+    await vi.waitFor(() => expect(kept.length).toBeGreaterThan(0), { timeout: 20_000 });
+    const exit = service.end('SIGTERM');
+    await vi.waitFor(async () => expect((await send(`${service.url}/health/ready`)).status).toBe(503));
+    expect((await send(`${service.url}/health/live`)).status).toBe(200);
+    const late = await sendJson(`${service.url}/exams`, examNumbered('late'));
+    expect([late.status, late.headers.get('Connection')]).toEqual([201, 'close']);
+    kept.push(late.headers.get('Location') ?? '');
+    expect(await exit).toBe(0);
+    isOver = true;
+    await Promise.all(posting);
+    const again = await start();
+    for (const path of kept) expect((await send(again.url + path)).status).toBe(200);
+  });
+
   it('ends at once at the second signal, even with a request that never ends', async () => {
     const service = await start();
     const socket = connect(Number(new URL(service.url).port), '127.0.0.1');
