@@ -8,9 +8,9 @@ type Parameters = readonly (readonly [string, string])[];
 /** Types that are about no person, whatever is asked of them. */
 const impersonalTypes = ['Device', 'Measure'];
 
-/** How a sealed value begins: a letter that no id, code or address begins with. */
-const mark = '~';
-const sealedForm = /^~(?<sealed>[A-Za-z0-9_-]{38,})$/;
+/** How a sealed value begins: with what no id, reference or identifier does. */
+const mark = '*';
+const sealedForm = /^\*(?<sealed>[A-Za-z0-9_-]{38,})$/;
 
 /**
  * Whether values of a search parameter may say who is meant, so that they do not belong into an address: identifiers,
@@ -50,7 +50,7 @@ export function openParameters(type: string, given: Parameters, { open }: Sealed
     if (sealed === undefined) return [name, value];
     const text = open(sealed, aboutOf(type, name, client));
     if (text === undefined) {
-      throw new RequestError('BAD_REQUEST', 'A value that begins with ~ is none that a link of this search has given.');
+      throw new RequestError('BAD_REQUEST', 'A value that begins with * is none that a link of this search has given.');
     }
     return [name, text];
   });

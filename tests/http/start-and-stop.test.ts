@@ -130,8 +130,12 @@ describe('start and stop', () => {
     const { headers } = await sendJson(`${service.url}/exams?x=${canary}`, exam, {
       headers: { Authorization: `Bearer ${canary}`, Cookie: canary },
     });
-    await sendJson(`${service.url}/exams`, exam, { headers: { 'X-Canary': canary } });
-    await sendJson(`${service.url}/exams`, { [canary]: canary });
+    const trace = '0af7651916cd43dd8448eb211c80319c';
+    const own = '2f1d3a90-9c1b-4a39-8c64-0f2f5c0d1f11';
+    const traced = await sendJson(`${service.url}/exams`, exam, {
+      headers: { 'X-Canary': canary, 'X-Request-Id': own, traceparent: `00-${trace}-b7ad6b7169203331-01` },
+    });
+    await sendJson(`${service.url}/exams`, { [canary]: canary }, { headers: { 'X-Request-Id': canary } });
     await sendJson(`${service.url}/exams`, `{"${canary}`);
     await send(`${service.url}/exams/${canary}`);
     await send(`${service.url}/${canary}?name=${canary}`);
@@ -147,7 +151,9 @@ describe('start and stop', () => {
       'stopped',
     ]);
     expect(entries).toHaveLength(6);
-    for (const { status, code, ...entry } of entries) {
+    expect(traced.headers.get('X-Request-Id')).toBe(own);
+    expect(entries[1]).toMatchObject({ requestId: own, traceId: trace, parentId: 'b7ad6b7169203331' });
+    for (const { status, code, parentId: _, ...entry } of entries) {
       const ids = ['requestId', 'spanId', 'traceId'];
       expect(Object.keys(entry).sort()).toEqual(
         ['bytes', 'durationMs', 'level', 'method', 'msg', 'route', 'time', ...ids].sort(),
