@@ -1,6 +1,9 @@
 import { isIP } from 'node:net';
 import { resolve } from 'node:path';
 import { type AccessSettings, readAccessSettings } from './access/access-settings.ts';
+import { type IntegerSetting, type IntegerSettingName, settings, type TextSettingName } from './config/settings.ts';
+import { readTrustedProxies } from './config/trusted-proxies.ts';
+import type { LoadLimits } from './http/limits/load-gate.ts';
 import { ConfigError } from './kernel/errors.ts';
 import type { StoreTarget } from './store/open-stores.ts';
 
@@ -26,9 +29,19 @@ export interface Config {
   readonly access: AccessSettings | undefined;
   /** Others than this machine can reach the service, and no access control is configured. */
   readonly isOpenToNetwork: boolean;
+  /** A listener of its own for the metrics; undefined when they are served with all else. */
+  readonly metrics: { readonly host: string; readonly port: number } | undefined;
+  /** Requests of one client in a minute; 0 for no limit. */
+  readonly rateLimitPerMinute: number;
+  /** Whose `X-Forwarded-For` is believed, in the form that Express takes. */
+  readonly trustProxy: string | number | false;
+  readonly loadLimits: LoadLimits;
+  readonly requestTimeoutSeconds: number;
+  readonly drainSeconds: number;
 }
 
-const largestBodyLimitBytes = 4 * 1024 * 1024;
+/** Enough for a bulk load by one client over a network, and little enough that one that runs wild is noticed. */
+const networkRateLimitPerMinute = 6000;
 
 /**
  * Reads the configuration. An empty variable counts as not set.
@@ -37,17 +50,20 @@ const largestBodyLimitBytes = 4 * 1024 * 1024;
  */
 export function readConfig(env: Readonly<Record<string, string | undefined>>): Config {
   const problems: string[] = [];
-  const text = (name: string, fallback: string) => env[name]?.trim() || fallback;
+  const given = (name: string) => env[name]?.trim() ?? '';
+  const text = (name: TextSettingName) => given(name) || settings[name].default;
 
-  const integer = (name: string, fallback: number, least: number, most: number) => {
-    const value = text(name, String(fallback));
+  const integer = (name: IntegerSettingName, unset = 0) => {
+    const { default: fallback, least, most }: IntegerSetting = settings[name];
+    const value = given(name);
+    if (value === '') return fallback ?? unset;
     if (/^\d{1,9}$/.test(value) && Number(value) >= least && Number(value) <= most) return Number(value);
     problems.push(`${name} must be a whole number from ${least} to ${most}.`);
-    return fallback;
+    return fallback ?? unset;
   };
 
-  const host = text('HOST', '127.0.0.1');
-  const openWish = text('ALLOW_OPEN_NETWORK', 'false');
+  const host = text('HOST');
+  const openWish = text('ALLOW_OPEN_NETWORK');
   if (openWish !== 'true' && openWish !== 'false') problems.push('ALLOW_OPEN_NETWORK must be true or false.');
   const access = readAccessSettings(env, problems);
   const isOpenToNetwork = !isLoopback(host) && access === undefined;
@@ -57,22 +73,38 @@ export function readConfig(env: Readonly<Record<string, string | undefined>>): C
     );
   }
 
-  const logLevel = logLevels.find((level) => level === text('LOG_LEVEL', 'info'));
+  const logLevel = logLevels.find((level) => level === text('LOG_LEVEL'));
   if (logLevel === undefined) problems.push(`LOG_LEVEL must be one of: ${logLevels.join(', ')}.`);
 
-  const dataDir = resolve(text('DATA_DIR', './data'));
+  const dataDir = resolve(text('DATA_DIR'));
+  const metrics = { host: text('METRICS_HOST'), port: integer('METRICS_PORT', -1) };
   const config = {
     host,
-    port: integer('PORT', 8080, 0, 65_535),
+    port: integer('PORT'),
     dataDir,
-    publicUrl: publicUrl(text('PUBLIC_URL', ''), problems),
-    store: storeTarget(text('DATABASE_URL', ''), dataDir, problems),
+    publicUrl: publicUrl(text('PUBLIC_URL'), problems),
+    store: storeTarget(text('DATABASE_URL'), dataDir, problems),
     logLevel: logLevel ?? 'info',
-    bodyLimitBytes: integer('BODY_LIMIT_BYTES', 256 * 1024, 1024, largestBodyLimitBytes),
-    viewTablesSeconds: integer('VIEW_TABLES_SECONDS', 10, 0, 86_400),
     access,
+    bodyLimitBytes: integer('BODY_LIMIT_BYTES'),
+    viewTablesSeconds: integer('VIEW_TABLES_SECONDS'),
     isOpenToNetwork,
+    metrics: metrics.port < 0 ? undefined : metrics,
+    rateLimitPerMinute: integer('RATE_LIMIT_PER_MINUTE', isLoopback(host) ? 0 : networkRateLimitPerMinute),
+    trustProxy: readTrustedProxies(text('TRUST_PROXY'), problems),
+    loadLimits: {
+      requests: integer('MAX_REQUESTS'),
+      bodyBytes: integer('MAX_BODY_BYTES'),
+      pendingWrites: integer('MAX_PENDING_WRITES'),
+      delayMs: integer('MAX_DELAY_MS'),
+      memoryMb: integer('MAX_MEMORY_MB'),
+    },
+    requestTimeoutSeconds: integer('REQUEST_TIMEOUT_SECONDS'),
+    drainSeconds: integer('DRAIN_SECONDS'),
   };
+  if (config.loadLimits.bodyBytes < config.bodyLimitBytes) {
+    problems.push('MAX_BODY_BYTES must not be less than BODY_LIMIT_BYTES, or the largest body could never be taken.');
+  }
   if (problems.length > 0) throw new ConfigError(problems);
   return Object.freeze(config);
 }

@@ -14,14 +14,20 @@ import { buildBundle } from './fhir/bundle.ts';
 import type { AppContext } from './http/app-context.ts';
 import { createExamRecords } from './http/exam-records.ts';
 import type { ExamSteps } from './http/exam-steps.ts';
+import { measuredExams, measuredSteps } from './http/metrics/measured-store.ts';
+import { createServiceMetrics } from './http/metrics/service-metrics.ts';
+import { createOperation } from './http/operation.ts';
 import { publishedFiles } from './http/published-files.ts';
+import { createSealedText } from './http/sealed-text.ts';
 import { AppError } from './kernel/errors.ts';
 import { type CompiledModel, unpackModel } from './localisation/compiled-model.ts';
 import { createLocaliser } from './localisation/localise.ts';
+import { modelVersion } from './localisation/model-version.ts';
 import type { CompiledMeasure } from './measures/compile-measure.ts';
 import { measuresFrom } from './measures/load-measures.ts';
 import { searchRules } from './search/search-rules.ts';
 import { startExportWorker } from './store/export-worker.ts';
+import { openLinkKey } from './store/link-key.ts';
 import { openStores } from './store/open-stores.ts';
 import type { ResourceRepository } from './store/resource-repository.ts';
 import { startViewRefresher } from './store/view-refresher.ts';
@@ -53,30 +59,44 @@ export async function createContext(config: Config, compiled = compiledFiles()):
       (variable) => logger.error({ code: 'ACCESS_FILE_FAILED', variable }, 'failed'),
       now,
     ));
-  const { engine, exams, resources, exports, erasures } = await openStores(config.store, searchRules);
-  const steps = createExamSteps(compiled);
+  const { engine, exams: plainExams, resources, exports, erasures } = await openStores(config.store, searchRules);
+  const version = packageVersion();
+  const metrics = createServiceMetrics({ version, modelVersion, store: engine.dialect });
+  const exams = measuredExams(plainExams, metrics);
+  const steps = measuredSteps(createExamSteps(compiled), metrics);
   const conformance = loadConformance(rootDir);
   const codes = indexCodes(conformance);
   const measures = measuresFrom(join(rootDir, 'profiles', 'measures'));
+  let linkKey: Buffer;
   try {
     await keepMeasures(resources, measures, now());
+    linkKey = await openLinkKey(engine);
   } catch (error) {
     await exams.close();
     throw error;
   }
   const views = viewsFrom(join(rootDir, 'profiles', 'views'));
   const viewTables = createViewTables(engine, views.values(), ({ code }) => logger.error({ code }, 'failed'));
+  const exportWorker = startExportWorker(exports, () => logger.error({ code: 'EXPORT_FAILED' }, 'failed'));
+  const viewRefresher = startViewRefresher(viewTables, config.viewTablesSeconds * 1000, (error) => {
+    const cause = error instanceof AppError ? error.code : 'UNEXPECTED';
+    logger.error({ code: 'VIEW_TABLES_FAILED', cause }, 'failed');
+  });
   return {
     access,
     exams,
     resources,
     exports,
     erasures,
-    exportWorker: startExportWorker(exports, () => logger.error({ code: 'EXPORT_FAILED' }, 'failed')),
+    exportWorker,
     views,
-    viewRefresher: startViewRefresher(viewTables, config.viewTablesSeconds * 1000, (error) => {
-      const cause = error instanceof AppError ? error.code : 'UNEXPECTED';
-      logger.error({ code: 'VIEW_TABLES_FAILED', cause }, 'failed');
+    viewRefresher,
+    sealedText: createSealedText(linkKey),
+    operation: createOperation(config, metrics, {
+      pendingWrites: () => engine.pendingWrites,
+      exports: () => exportWorker.pending,
+      viewsRefreshedAt: () => viewRefresher.refreshedAt,
+      checkStore: () => exams.check(),
     }),
     publicUrl: config.publicUrl,
     now,
@@ -90,7 +110,7 @@ export async function createContext(config: Config, compiled = compiledFiles()):
     },
     measures,
     files: publishedFiles(rootDir),
-    software: { version: packageVersion(), releaseDate },
+    software: { version, releaseDate },
     bodyLimitBytes: config.bodyLimitBytes,
     logger,
   };
@@ -147,7 +167,9 @@ export function createExamSteps(compiled: Compiled | null = null): ExamSteps {
 
 /** Logs go to the error stream, so that standard output holds the start-up line alone. */
 function createLogger({ logLevel }: Config): Logger {
-  return pino({ level: logLevel, base: null, timestamp: pino.stdTimeFunctions.isoTime }, pino.destination(2));
+  const formatters = { level: (label: string) => ({ level: label }) };
+  const options = { level: logLevel, base: null, timestamp: pino.stdTimeFunctions.isoTime, formatters };
+  return pino(options, pino.destination(2));
 }
 
 function packageVersion(): string {

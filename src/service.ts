@@ -1,11 +1,16 @@
+import type { Logger } from 'pino';
 import type { Config } from './config.ts';
 import { compiledFiles, createContext } from './context.ts';
 import { createApp } from './http/app.ts';
-import { listen } from './http/server.ts';
+import { createMetricsApp } from './http/metrics-app.ts';
+import { type ListeningServer, listen } from './http/server.ts';
 
 export interface RunningService {
   /** Base URL without a slash at the end. */
   readonly url: string;
+  /** Base URL of the metrics, where they have a port of their own. */
+  readonly metricsUrl: string | undefined;
+  readonly logger: Logger;
   /** Lets running requests finish, keeps what was accepted, and lets go of port and files. */
   stop(): Promise<void>;
 }
@@ -16,20 +21,35 @@ export interface RunningService {
  */
 export async function startService(config: Config, compiled = compiledFiles()): Promise<RunningService> {
   const context = await createContext(config, compiled);
+  const { logger, operation } = context;
+  let metricsServer: ListeningServer | undefined;
+  const letGo = async () => {
+    await context.viewRefresher.stop();
+    await context.exportWorker.stop();
+    await context.exams.close();
+    operation.stop();
+    await metricsServer?.stop();
+  };
   try {
-    const server = await listen((isDraining) => createApp(context, isDraining), config);
+    if (config.metrics !== undefined) {
+      const { registry } = operation.metrics;
+      metricsServer = await listen(() => createMetricsApp(registry, logger), config.metrics);
+    }
+    const address = { host: config.host, port: config.port, drainMs: config.drainSeconds * 1000 };
+    const server = await listen((isDraining) => createApp(context, isDraining), address);
     const stopPreparing = inTheBackground(context.prepare());
+    logger.info({ version: context.software.version, store: config.store.engine }, 'started');
     const stop = async () => {
+      const began = performance.now();
+      logger.info('stopping');
       stopPreparing();
       await server.stop();
-      await context.viewRefresher.stop();
-      await context.exportWorker.stop();
-      await context.exams.close();
+      await letGo();
+      logger.info({ durationMs: Math.round(performance.now() - began) }, 'stopped');
     };
-    return { url: server.url, stop };
+    return { url: server.url, metricsUrl: metricsServer?.url, logger, stop };
   } catch (error) {
-    await context.viewRefresher.stop();
-    await context.exams.close();
+    await letGo();
     throw error;
   }
 }
@@ -54,7 +74,8 @@ function inTheBackground(steps: Iterable<unknown>): () => void {
 
 /**
  * Stops the service at the first SIGTERM or SIGINT and ends the process at once at the second.
- * An error that nobody caught is told by its kind and place, since its message may quote a request, then the service stops the same way, with exit code 1.
+ * An error that nobody caught is logged by its kind and place, since its message may quote a request, then the service
+ * stops the same way, with exit code 1.
  */
 export function stopOnSignals(service: RunningService): void {
   let stopping = false;
@@ -69,7 +90,7 @@ export function stopOnSignals(service: RunningService): void {
   for (const signal of ['SIGTERM', 'SIGINT'] as const) process.on(signal, () => stop(0));
   process.on('uncaughtException', (error) => {
     const frames = error.stack?.split('\n').filter((line) => /^\s+at /.test(line)) ?? [];
-    process.stderr.write(`neuroexam-fhir stops after an unexpected ${error.name}\n${frames.join('\n')}\n`);
+    service.logger.fatal({ kind: error.name, at: frames.map((frame) => frame.trim()) }, 'crashed');
     stop(1);
   });
 }

@@ -1,3 +1,4 @@
+import { misspeltSettings } from './config/misspelt.ts';
 import { readConfig } from './config.ts';
 import { AppError, ConfigError, StoreError } from './kernel/errors.ts';
 import { startService, stopOnSignals } from './service.ts';
@@ -9,16 +10,19 @@ import { startService, stopOnSignals } from './service.ts';
 export async function startFromEnvironment(env: NodeJS.ProcessEnv): Promise<number | undefined> {
   try {
     const config = readConfig(env);
-    if (config.isOpenToNetwork) {
-      process.stderr.write(
-        'WARNING: open to the network without access control; who reaches this port reads every exam.\n',
-      );
-    } else if (config.access === undefined) {
-      process.stderr.write('No access control is configured: listening on loopback only, for this machine alone.\n');
-    }
     const service = await startService(config);
+    const { logger } = service;
+    for (const [name, meant] of misspeltSettings(env)) {
+      logger.warn({ variable: name, meant }, 'unknown variable');
+    }
+    if (config.isOpenToNetwork) {
+      logger.warn('open to the network without access control; who reaches this port reads every exam');
+    } else if (config.access === undefined) {
+      logger.info('no access control is configured: listening on loopback only, for this machine alone');
+    }
     stopOnSignals(service);
     process.stdout.write(`neuroexam-fhir ready at ${service.url}\n`);
+    if (service.metricsUrl !== undefined) process.stdout.write(`metrics at ${service.metricsUrl}/metrics\n`);
     return undefined;
   } catch (error) {
     process.stderr.write(`neuroexam-fhir cannot start: ${reasonOf(error)}\n`);

@@ -21,6 +21,7 @@ const floors: readonly (readonly string[])[] = [
   ['store'],
   ['http'],
   ['cli'],
+  ['config'],
   ['config.ts'],
   ['context.ts'],
   ['service.ts'],

@@ -2,7 +2,7 @@
 const letters = 'cruds';
 
 /** What is not a FHIR resource and has a scope of its own: lower-case, so that it can be no type of FHIR. */
-export const ownResources = ['exam', 'localisation'] as const;
+export const ownResources = ['exam', 'localisation', 'metrics'] as const;
 
 /** One scope, taken apart. */
 export interface Scope {

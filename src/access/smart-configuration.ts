@@ -22,7 +22,14 @@ export function smartConfiguration(
     ...(launches ? { response_types_supported: ['code'] } : {}),
     code_challenge_methods_supported: ['S256'],
     scopes_supported: [
-      ...['system/exam.c', 'system/exam.cru', 'system/exam.r', 'system/localisation.c', 'system/*.rs'],
+      ...[
+        'system/exam.c',
+        'system/exam.cru',
+        'system/exam.r',
+        'system/localisation.c',
+        'system/metrics.r',
+        'system/*.rs',
+      ],
       ...types.map((type) => `system/${type}.rs`),
       ...['system/Measure.cu', 'patient/exam.cru', 'patient/localisation.c', 'patient/*.rs'],
     ],

@@ -13,16 +13,18 @@ type Identify = () => Promise<Caller>;
 /**
  * Stands before all routes. A token that comes in a way in which it could leak or be mistaken is refused at once; who it
  * stands for is found out where a route needs it.
- * @param access undefined where no access control is configured: then everybody is `anyone`
+ * @param access    undefined where no access control is configured: then everybody is `anyone`
+ * @param limitRate counts requests by caller; it has its turn when the caller is known, or known to be nobody
  * Source: RFC 6750, sections 2 and 3.1.
  */
-export function readCredentials(access: AccessControl | undefined): RequestHandler {
+export function readCredentials(access: AccessControl | undefined, limitRate: RequestHandler): RequestHandler {
   return (req: Request, res: Response, next: NextFunction) => {
     if (access === undefined) {
       res.locals.caller = anyone;
-      next();
+      limitRate(req, res, next);
       return;
     }
+    res.locals.limitRate = limitRate;
     if (/[?&]access_token=/i.test(req.originalUrl)) {
       throw new RequestError('BAD_REQUEST', 'A token in the address may end up in logs; send it in Authorization.');
     }
@@ -45,23 +47,44 @@ export function readCredentials(access: AccessControl | undefined): RequestHandl
 export function admit(needOf: (method: string) => Need): RequestHandler {
   return (req: Request, res: Response, next: NextFunction) => {
     const need = needOf(req.method);
-    if (need.kind === 'open' || res.locals.caller === anyone) {
+    if (res.locals.caller === anyone) {
       next();
+      return;
+    }
+    const limitRate = (res.locals.limitRate as RequestHandler | undefined) ?? passOn;
+    if (need.kind === 'open') {
+      limitRate(req, res, next);
       return;
     }
     const identify = res.locals.identify as Identify | undefined;
     if (identify === undefined) throw new AccessError('UNAUTHENTICATED');
     const settle = (caller: Caller): void => {
-      res.locals.caller = caller;
       const missing = lacking(need, caller);
       if (missing === 'subject') throw new AccessError('INSUFFICIENT_SCOPE', { reason: 'subject' });
       if (missing !== undefined) throw new AccessError('INSUFFICIENT_SCOPE', { scopes: missing });
     };
+    const counted = () =>
+      new Promise<void>((resolve, reject) => {
+        limitRate(req, res, (error?: unknown) => (error === undefined ? resolve() : reject(error)));
+      });
     identify()
-      .then(settle)
+      .then(
+        async (caller) => {
+          res.locals.caller = caller;
+          await counted();
+          settle(caller);
+        },
+        async (error: unknown) => {
+          // Who tries tokens out is counted by address.
+          await counted();
+          throw error;
+        },
+      )
       .then(() => next(), next);
   };
 }
+
+const passOn: RequestHandler = (_req, _res, next) => next();
 
 /** For what a route learns from the request itself. @throws AccessError INSUFFICIENT_SCOPE */
 export function requireScope(res: Response, permission: Permission): void {

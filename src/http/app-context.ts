@@ -11,7 +11,9 @@ import type { ViewRefresher } from '../store/view-refresher.ts';
 import type { ConformanceResources } from '../terminology/load.ts';
 import type { LoadedView } from '../views/load-views.ts';
 import type { ExamRecords } from './exam-records.ts';
+import type { Operation } from './operation.ts';
 import type { PublishedFiles } from './published-files.ts';
+import type { SealedText } from './sealed-text.ts';
 
 /** Everything that the routes need, built once. */
 export interface AppContext {
@@ -42,4 +44,7 @@ export interface AppContext {
   readonly software: { readonly version: string; readonly releaseDate: string };
   readonly bodyLimitBytes: number;
   readonly logger: Logger;
+  readonly operation: Operation;
+  /** For what stands in links and must come back unread and unchanged. */
+  readonly sealedText: SealedText;
 }

@@ -1,4 +1,5 @@
 import express, { type Express } from 'express';
+import { scopes } from '../access/need.ts';
 import { NotFoundError } from '../kernel/errors.ts';
 import { readCredentials } from './admission.ts';
 import type { AppContext } from './app-context.ts';
@@ -12,6 +13,7 @@ import { healthRoutes } from './routes/health.ts';
 import { indexRoutes } from './routes/index-page.ts';
 import { localisationRoutes } from './routes/localisation.ts';
 import { measureRoutes } from './routes/measures.ts';
+import { metricsRoutes } from './routes/metrics.ts';
 import { publishedRoutes } from './routes/published.ts';
 import { smartConfigurationRoutes } from './routes/smart-configuration.ts';
 import { terminologyRoutes } from './routes/terminology.ts';
@@ -27,7 +29,10 @@ export function createApp(context: AppContext, isDraining: () => boolean): Expre
   const app = express();
   app.disable('x-powered-by');
   app.set('etag', false);
-  app.use(requestLog(context.logger), securityHeaders, readCredentials(context.access));
+  const { operation } = context;
+  app.set('trust proxy', operation.trustProxy);
+  app.use(requestLog(context.logger), securityHeaders, ...operation.guards);
+  app.use(readCredentials(context.access, operation.rateLimit));
   app.use(
     examRoutes(context),
     localisationRoutes(context),
@@ -41,6 +46,7 @@ export function createApp(context: AppContext, isDraining: () => boolean): Expre
     fhirRoutes(context),
     smartConfigurationRoutes(context),
     healthRoutes(context, isDraining),
+    ...(operation.servesMetrics ? [metricsRoutes(operation.metrics.registry, scopes('metrics.r'))] : []),
     indexRoutes(context),
   );
   app.use(() => {

@@ -7,7 +7,7 @@ import { challengeOf } from './admission.ts';
 import { answerJson, mediaTypes } from './answer.ts';
 import { MethodNotAllowedError } from './method-not-allowed-error.ts';
 import { type Problem, problemOf } from './problems.ts';
-import { requestIdOf } from './request-log.ts';
+import { rememberProblem, requestIdOf } from './request-log.ts';
 
 /**
  * The last handler: every error leaves here, as an OperationOutcome below /exams and /fhir and as RFC 9457 problem
@@ -17,7 +17,10 @@ import { requestIdOf } from './request-log.ts';
 export function errorHandler(logger: Logger) {
   // Express knows an error handler by its four parameters.
   return (error: unknown, req: Request, res: Response, _next: NextFunction): void => {
+    // A handler that comes to its end after the time for its answer was over finds that answered.
+    if (res.writableEnded) return;
     const problem = problemOf(ofFramework(error));
+    rememberProblem(res, problem.code);
     if (problem.status >= 500)
       logger.error({ requestId: requestIdOf(res), code: problem.code, ...placeOf(error) }, 'failed');
     if (error instanceof AccessError) tellRefusal(logger, error, res);

@@ -76,6 +76,13 @@ export function readExportWish(req: Request): ExportWish {
 
 const mostNotices = 20;
 
+/** The query of a kick-off for the manifest, without parameters that were left out: they might name somebody. */
+export function knownQueryOf(req: Request): string {
+  const [, query = ''] = /\?(.*)$/.exec(req.originalUrl) ?? [];
+  const kept = query.split('&').filter((part) => (known as readonly string[]).includes(part.split('=')[0] ?? ''));
+  return kept.length === 0 ? '' : `?${kept.join('&')}`;
+}
+
 function single(given: readonly (readonly [string, string])[], name: string): string | undefined {
   const values = given.filter(([one]) => one === name);
   if (values.length > 1) throw bad(`${name} is there twice.`);

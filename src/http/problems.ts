@@ -21,7 +21,7 @@ export interface ProblemKind {
   /** Seconds after which a repeat makes sense. */
   readonly retryAfter?: number;
 }
-type IssueOfState = 'duplicate' | 'conflict' | 'transient' | 'no-store' | 'exception';
+type IssueOfState = 'duplicate' | 'conflict' | 'transient' | 'throttled' | 'timeout' | 'no-store' | 'exception';
 
 /** The whole catalogue of errors: stable code to status and title. Nothing else in the service knows a status. */
 export const problemKinds = {
@@ -45,10 +45,14 @@ export const problemKinds = {
   MEASURE_INVALID: { status: 422, title: errorTitles.MEASURE_INVALID, issue: 'invalid' },
   MEASURE_FAILED: { status: 422, title: errorTitles.MEASURE_FAILED, issue: 'invalid' },
   PRECONDITION_REQUIRED: { status: 428, title: errorTitles.PRECONDITION_REQUIRED, issue: 'required' },
+  // Its Retry-After depends on the client and is set where the limit is kept.
+  RATE_LIMITED: { status: 429, title: errorTitles.RATE_LIMITED, issue: 'throttled' },
   UNEXPECTED: { status: 500, title: errorTitles.UNEXPECTED, issue: 'exception' },
   STORE_CORRUPT: { status: 500, title: errorTitles.STORE_CORRUPT, issue: 'exception' },
   STORE_UNAVAILABLE: { status: 503, title: errorTitles.STORE_UNAVAILABLE, issue: 'transient', retryAfter: 2 },
   ACCESS_UNAVAILABLE: { status: 503, title: errorTitles.ACCESS_UNAVAILABLE, issue: 'transient', retryAfter: 5 },
+  OVERLOADED: { status: 503, title: errorTitles.OVERLOADED, issue: 'throttled', retryAfter: 1 },
+  TIMED_OUT: { status: 503, title: errorTitles.TIMED_OUT, issue: 'timeout', retryAfter: 5 },
   STORE_FULL: { status: 507, title: errorTitles.STORE_FULL, issue: 'no-store' },
 } as const satisfies Record<ErrorCode, ProblemKind>;
 

@@ -1,5 +1,6 @@
 import { createServer, type RequestListener, type ServerResponse } from 'node:http';
 import type { AddressInfo } from 'node:net';
+import { setTimeout as pause } from 'node:timers/promises';
 
 /** How long a client may take, in milliseconds. The interval is how exactly the two limits above it are kept. */
 const timeouts = {
@@ -25,11 +26,12 @@ export interface ListeningServer {
 /**
  * Listens on an address.
  * @param makeListener is given the question whether the server is draining, for the readiness answer
+ * @param address with, where wanted, how long a stop goes on accepting after it says that it drains, in ms
  * @throws Error of the operating system, such as EADDRINUSE
  */
 export async function listen(
   makeListener: (isDraining: () => boolean) => RequestListener,
-  address: { readonly host: string; readonly port: number },
+  address: { readonly host: string; readonly port: number; readonly drainMs?: number },
 ): Promise<ListeningServer> {
   let draining = false;
   const running = new Set<ServerResponse>();
@@ -53,8 +55,14 @@ export async function listen(
 
   let stopped: Promise<void> | undefined;
   const stop = () => {
-    stopped ??= new Promise<void>((resolve) => {
-      draining = true;
+    stopped ??= close();
+    return stopped;
+  };
+
+  async function close(): Promise<void> {
+    draining = true;
+    if (address.drainMs) await pause(address.drainMs);
+    await new Promise<void>((resolve) => {
       // A kept-alive socket would hold the server open until its time-out; each answer says that it is the last.
       for (const res of running) if (!res.headersSent) res.setHeader('Connection', 'close');
       const limit = setTimeout(() => server.closeAllConnections(), drainLimitMs);
@@ -64,8 +72,7 @@ export async function listen(
       });
       server.closeIdleConnections();
     });
-    return stopped;
-  };
+  }
 
   return { url: urlOf(server.address() as AddressInfo), stop };
 }

@@ -72,6 +72,16 @@ export class ConflictError extends AppError {
   }
 }
 
+/** The service cannot take the request now, and could later. */
+export class TryLaterError extends AppError {
+  readonly code: 'RATE_LIMITED' | 'OVERLOADED' | 'TIMED_OUT';
+
+  constructor(code: TryLaterError['code'], message: string) {
+    super(message);
+    this.code = code;
+  }
+}
+
 /** The store could not keep or return something. Never carries the content. */
 export class StoreError extends AppError {
   readonly code: 'STORE_UNAVAILABLE' | 'STORE_FULL' | 'STORE_CORRUPT';

@@ -20,9 +20,12 @@ export const errorTitles = {
   MEASURE_INVALID: 'Invalid measure',
   MEASURE_FAILED: 'Measure without an answer',
   PRECONDITION_REQUIRED: 'Precondition required',
+  RATE_LIMITED: 'Too many requests',
   UNEXPECTED: 'Unexpected error',
   STORE_CORRUPT: 'Store damaged',
   STORE_UNAVAILABLE: 'Store not available',
+  OVERLOADED: 'Too much to do',
+  TIMED_OUT: 'Not answered in time',
   STORE_FULL: 'No room left',
   ACCESS_UNAVAILABLE: 'Access tokens cannot be checked',
 } as const satisfies Record<string, string>;

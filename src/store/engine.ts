@@ -26,6 +26,8 @@ export interface Engine {
   stream<Row>(query: Sql): AsyncIterable<readonly Row[]>;
   /** Resolves when the engine can read, accepts writes and has room. @throws StoreError */
   check(): Promise<void>;
+  /** Writes that were accepted and are not on disk yet. */
+  readonly pendingWrites: number;
   /** Finishes what was accepted, then lets go. Safe to call twice. */
   close(): Promise<void>;
 }

@@ -5,6 +5,8 @@ import { type ExportRepository, isReady } from './export-store.ts';
 export interface ExportWorker {
   /** Takes a job on, unless it is at work on it. */
   wake(id: string): void;
+  /** Jobs that are waiting or at work. */
+  readonly pending: number;
   /** Finishes the step at hand and takes on nothing more. */
   stop(): Promise<void>;
 }
@@ -37,6 +39,9 @@ export function startExportWorker(exports: ExportRepository, onError: (error: un
   exports.unfinished().then((ids) => ids.forEach(wake), onError);
   return {
     wake,
+    get pending() {
+      return waiting.size;
+    },
     async stop() {
       isStopped = true;
       await working;

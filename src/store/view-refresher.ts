@@ -2,6 +2,8 @@ import type { ViewTables } from './view-tables.ts';
 
 /** Keeps the tables of views current in the background. */
 export interface ViewRefresher {
+  /** When a refresh last came to its end, ms since 1970; undefined for not yet. */
+  readonly refreshedAt: number | undefined;
   /** Ends the transaction at hand and starts nothing more. */
   stop(): Promise<void>;
 }
@@ -18,10 +20,12 @@ export function startViewRefresher(
   let isStopped = pauseMs === 0;
   let working: Promise<void> | undefined;
   let timer: NodeJS.Timeout | undefined;
+  let refreshedAt: number | undefined;
 
   const work = async (): Promise<void> => {
     try {
       await tables.refresh(() => isStopped);
+      refreshedAt = Date.now();
     } catch (error) {
       onError(error);
     }
@@ -36,6 +40,9 @@ export function startViewRefresher(
   }
   plan();
   return {
+    get refreshedAt() {
+      return refreshedAt;
+    },
     async stop() {
       isStopped = true;
       clearTimeout(timer);

@@ -1,7 +1,7 @@
 import { spawnSync } from 'node:child_process';
 import { rmSync } from 'node:fs';
 import { connect } from 'node:net';
-import { afterAll, afterEach, beforeAll, describe, expect, it } from 'vitest';
+import { afterAll, afterEach, beforeAll, describe, expect, it, vi } from 'vitest';
 import { built, root } from '../support/built.ts';
 import { send, sendJson } from '../support/client.ts';
 import { examNumbered } from '../support/example-exam.ts';
@@ -46,6 +46,36 @@ describe('start and stop', () => {
     for (const { value } of answered) expect([200, 201]).toContain(value.status);
   });
 
+  it('first says that it is not ready, goes on for DRAIN_SECONDS, and keeps all that it acknowledged', async () => {
+    const service = await start({ DRAIN_SECONDS: '4' });
+    const kept: string[] = [];
+    let sent = 0;
+    let isOver = false;
+    /** Posts until nothing answers any more; what was not accepted is no loss. */
+    const post = async (): Promise<void> => {
+      while (!isOver) {
+        sent += 1;
+        const answer = await sendJson(`${service.url}/exams`, examNumbered(`drain-${sent}`)).catch(() => undefined);
+        if (answer === undefined) return;
+        expect(answer.status).toBe(201);
+        kept.push(answer.headers.get('Location') ?? '');
+      }
+    };
+    const posting = [post(), post(), post()];
+    await vi.waitFor(() => expect(kept.length).toBeGreaterThan(0), { timeout: 20_000 });
+    const exit = service.end('SIGTERM');
+    await vi.waitFor(async () => expect((await send(`${service.url}/health/ready`)).status).toBe(503));
+    expect((await send(`${service.url}/health/live`)).status).toBe(200);
+    const late = await sendJson(`${service.url}/exams`, examNumbered('late'));
+    expect([late.status, late.headers.get('Connection')]).toEqual([201, 'close']);
+    kept.push(late.headers.get('Location') ?? '');
+    expect(await exit).toBe(0);
+    isOver = true;
+    await Promise.all(posting);
+    const again = await start();
+    for (const path of kept) expect((await send(again.url + path)).status).toBe(200);
+  });
+
   it('ends at once at the second signal, even with a request that never ends', async () => {
     const service = await start();
     const socket = connect(Number(new URL(service.url).port), '127.0.0.1');
@@ -87,7 +117,10 @@ describe('start and stop', () => {
   it('warns when it is open to the network', async () => {
     const service = await start({ HOST: '0.0.0.0', ALLOW_OPEN_NETWORK: 'true' });
     expect(service.url).toMatch(/^http:\/\/localhost:\d+$/);
-    expect(service.log()).toMatch(/WARNING: open to the network/);
+    // Two pipes are read in no certain order.
+    await vi.waitFor(() => {
+      expect(service.log()).toMatch(/"level":"warn",.*open to the network without access control/);
+    });
   });
 
   it('logs one line for each request, without anything that a person could be known by', async () => {
@@ -97,22 +130,36 @@ describe('start and stop', () => {
     const { headers } = await sendJson(`${service.url}/exams?x=${canary}`, exam, {
       headers: { Authorization: `Bearer ${canary}`, Cookie: canary },
     });
-    await sendJson(`${service.url}/exams`, exam, { headers: { 'X-Canary': canary } });
-    await sendJson(`${service.url}/exams`, { [canary]: canary });
+    const trace = '0af7651916cd43dd8448eb211c80319c';
+    const own = '2f1d3a90-9c1b-4a39-8c64-0f2f5c0d1f11';
+    const traced = await sendJson(`${service.url}/exams`, exam, {
+      headers: { 'X-Canary': canary, 'X-Request-Id': own, traceparent: `00-${trace}-b7ad6b7169203331-01` },
+    });
+    await sendJson(`${service.url}/exams`, { [canary]: canary }, { headers: { 'X-Request-Id': canary } });
     await sendJson(`${service.url}/exams`, `{"${canary}`);
     await send(`${service.url}/exams/${canary}`);
     await send(`${service.url}/${canary}?name=${canary}`);
     await service.end('SIGTERM');
 
-    const [first, ...lines] = service.log().trim().split('\n');
-    expect(first).toMatch(/^No access control is configured: listening on loopback only/);
     expect(service.log()).not.toContain(canary);
-    expect(lines).toHaveLength(6);
-    const entries = lines.map((line) => JSON.parse(line) as Record<string, unknown>);
-    for (const entry of entries) {
+    const all = service.log().trim().split('\n');
+    const lines = all.map((line) => JSON.parse(line) as Record<string, unknown>);
+    const entries = lines.filter(({ msg }) => msg === 'request');
+    expect(lines.filter(({ msg }) => msg !== 'request').map(({ msg }) => msg)).toEqual([
+      'started',
+      'no access control is configured: listening on loopback only, for this machine alone',
+      'stopping',
+      'stopped',
+    ]);
+    expect(entries).toHaveLength(6);
+    expect(traced.headers.get('X-Request-Id')).toBe(own);
+    expect(entries[1]).toMatchObject({ requestId: own, traceId: trace, parentId: 'b7ad6b7169203331' });
+    for (const { status, code, parentId: _, ...entry } of entries) {
+      const ids = ['requestId', 'spanId', 'traceId'];
       expect(Object.keys(entry).sort()).toEqual(
-        ['bytes', 'durationMs', 'level', 'method', 'requestId', 'route', 'status', 'time'].sort(),
+        ['bytes', 'durationMs', 'level', 'method', 'msg', 'route', 'time', ...ids].sort(),
       );
+      expect(code === undefined).toBe(Number(status) < 400);
     }
     expect(entries[0]?.requestId).toBe(headers.get('X-Request-Id'));
     expect(entries.map((entry) => entry.route)).toEqual(['/exams', '/exams', '/exams', '/exams', '/exams/:id', 'none']);

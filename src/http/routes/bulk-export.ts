@@ -11,7 +11,7 @@ import type { AppContext } from '../app-context.ts';
 import { baseUrlOf } from '../base-url.ts';
 import { callerOf } from '../caller-of.ts';
 import { endpoint, newRouter } from '../endpoint.ts';
-import { exportedTypes, ndjson, readExportWish } from '../export-wish.ts';
+import { exportedTypes, knownQueryOf, ndjson, readExportWish } from '../export-wish.ts';
 import { prefers } from '../prefer.ts';
 import { readQuery } from '../query.ts';
 import { requestBody } from '../request-body.ts';
@@ -58,7 +58,7 @@ export function bulkExportRoutes(context: AppContext): Router {
     const now = context.now();
     const base = `${baseUrlOf(req, context.publicUrl)}/fhir`;
     await exports.removeBefore(new Date(now.getTime() - exportLifeMs));
-    const url = `${base}${req.originalUrl.replace(/^\/fhir/, '')}`;
+    const url = `${base}/$export${knownQueryOf(req)}`;
     const job = await exports.start({ url, ...wish.request, types, client: caller.client }, now);
     context.exportWorker.wake(job.id);
     res.statusCode = 202;

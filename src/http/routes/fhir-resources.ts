@@ -17,6 +17,7 @@ import { answerFhirText, answerResource, checkFormat } from '../fhir-answer.ts';
 import { formBody, parametersOf } from '../form-body.ts';
 import { prefers } from '../prefer.ts';
 import { positiveInteger, readQuery } from '../query.ts';
+import { openParameters, sealParameters } from '../search-links.ts';
 import { canBeNarrowed, leftOutTypes, visibleResources } from '../visible-resources.ts';
 import { measureWrites } from './measures.ts';
 
@@ -30,25 +31,30 @@ const idForm = /^[A-Za-z0-9.-]{1,64}$/;
 /** Read, version read, history and search of everything that is kept; create and update of what callers may send. Source: HL7 FHIR R4, RESTful API and Search. */
 export function fhirResourceRoutes(context: AppContext): Router {
   const router = newRouter();
-  const { terminology } = context;
+  const { terminology, sealedText } = context;
   const resourcesFor = (res: Response) => visibleResources(context.resources, callerOf(res));
   const writes: Partial<Record<string, ReturnType<typeof measureWrites>>> = { Measure: measureWrites(context) };
 
   for (const type of searchedTypes) {
     const search = async (req: Request, res: Response): Promise<void> => {
       const isStrict = prefers(req, 'handling=strict');
-      const request = readSearch(type, parametersOf(req), { strict: isStrict, ...terminology });
+      const { client } = callerOf(res);
+      const asked = openParameters(type, parametersOf(req), sealedText, client);
+      const request = readSearch(type, asked, { strict: isStrict, ...terminology });
       const { presentation, query } = request;
       checkFormat(presentation.format);
-      const from = presentation.cursor === undefined ? undefined : positionOf(presentation.cursor);
+      const pages = `${type} ${client}`;
+      const from = presentation.cursor === undefined ? undefined : positionOf(presentation.cursor, sealedText, pages);
       const found = await resourcesFor(res).search(query, from);
       const base = fhirBase(req);
       const extent = extentOf(presentation);
       const self = `${base}/${type}`;
-      const links: ResultLink[] = [{ relation: 'self', url: linkTo(self, request.applied) }];
+      const applied = sealParameters(type, request.applied, sealedText, client);
+      const links: ResultLink[] = [{ relation: 'self', url: linkTo(self, applied) }];
       if (found.next !== undefined) {
-        const others = request.applied.filter(([name]) => name !== '_cursor');
-        links.push({ relation: 'next', url: linkTo(self, [...others, ['_cursor', cursorOf(found.next)]]) });
+        const others = applied.filter(([name]) => name !== '_cursor');
+        const cursor = cursorOf(found.next, sealedText, pages);
+        links.push({ relation: 'next', url: linkTo(self, [...others, ['_cursor', cursor]]) });
       }
       const shown = (one: StoredResource) => ({ ...one, json: withExtent(one.json, extent) });
       const outcome = outcomeOf(request, leftOutTypes(query, callerOf(res)));
@@ -122,11 +128,12 @@ export function fhirResourceRoutes(context: AppContext): Router {
     const count = Math.min(positiveInteger('_count', query.get('_count') ?? String(defaultVersions)), mostVersions);
     const since = query.get('_since');
     const cursor = query.get('_cursor');
+    const pages = `${about.type} ${about.id ?? ''} _history ${callerOf(res).client}`;
     const versions = await resourcesFor(res).history({
       ...about,
       count: count + 1,
       ...(since === undefined ? {} : { since: instantOf('_since', since) }),
-      ...(cursor === undefined ? {} : { before: versionPositionOf(cursor) }),
+      ...(cursor === undefined ? {} : { before: versionPositionOf(cursor, sealedText, pages) }),
     });
     const page = versions.slice(0, count);
     const base = fhirBase(req);
@@ -138,7 +145,7 @@ export function fhirResourceRoutes(context: AppContext): Router {
       const { updated, id, version } = last;
       links.push({
         relation: 'next',
-        url: linkTo(address, [...applied, ['_cursor', cursorOf({ updated, id, version })]]),
+        url: linkTo(address, [...applied, ['_cursor', cursorOf({ updated, id, version }, sealedText, pages)]]),
       });
     }
     answerFhirText(res, 200, historySet(base, links, page), query.get('_pretty') === 'true');

@@ -18,6 +18,7 @@ const served = [
   ['GET', '/fhir/metadata', 'CapabilityStatement; conformance resources below /fhir/{type}'],
   ['GET', '/views', 'Tables for analysts: the views, with their columns and addresses'],
   ['GET', '/views/{name}.csv', 'One table; also .ndjson and .json'],
+  ['GET', '/metrics', 'What is counted, for Prometheus'],
   ['GET', '/health/live', 'Whether the process answers'],
   ['GET', '/health/ready', 'Whether it can keep an exam'],
 ] as const;

@@ -1,4 +1,4 @@
-import { Client, Pool, type PoolClient, types } from 'pg';
+import { Client, Pool, type PoolClient, type QueryConfig, types } from 'pg';
 import type { Sql } from 'sql-template-tag';
 import { StoreError } from '../../kernel/errors.ts';
 import { type Engine, type Session, streamGroup } from '../engine.ts';
@@ -15,6 +15,14 @@ const mostStreams = 4;
 
 /** A stream waits between two groups for as long as its reader takes, up to ten minutes. */
 const settingsOfStreams = ['statement_timeout=0', 'idle_in_transaction_session_timeout=600000'];
+
+/**
+ * How long an answer of the server is waited for, in ms: a little longer than the server lets a statement run, for when
+ * nothing comes over the network any more.
+ */
+const answerTimeoutMs = 65_000;
+/** The longest time that a timer takes, in ms. */
+const longestTimeoutMs = 2 ** 31 - 1;
 
 /** How often a write is run again after it met another one. */
 const mostAttempts = 5;
@@ -49,6 +57,7 @@ export async function openPostgresEngine(url: string): Promise<Engine> {
     options: optionsOf(settings),
     connectionTimeoutMillis: 5_000,
     application_name: 'neuroexam-fhir',
+    keepAlive: true,
   };
   try {
     const client = new Client({ ...options, statement_timeout: 0 });
@@ -63,7 +72,7 @@ export async function openPostgresEngine(url: string): Promise<Engine> {
     throw asStoreError(error);
   }
   return new PostgresEngine(
-    new Pool({ ...options, max: mostConnections }),
+    new Pool({ ...options, max: mostConnections, query_timeout: answerTimeoutMs }),
     new Pool({ ...options, options: optionsOf([...settings, ...settingsOfStreams]), max: mostStreams }),
   );
 }
@@ -131,7 +140,11 @@ class PostgresEngine implements Engine {
       const client = await this.#pool.connect();
       try {
         await client.query('SET statement_timeout = 0');
-        await client.query('VACUUM');
+        const vacuum: QueryConfig & { readonly query_timeout: number } = {
+          text: 'VACUUM',
+          query_timeout: longestTimeoutMs,
+        };
+        await client.query(vacuum);
       } finally {
         client.release(true);
       }
@@ -174,6 +187,10 @@ class PostgresEngine implements Engine {
       const { rows } = await this.#pool.query<{ readOnly: boolean }>('SELECT pg_is_in_recovery() AS "readOnly"');
       if (rows[0]?.readOnly !== false) throw new StoreError('STORE_UNAVAILABLE', 'The database takes no writes.');
     });
+  }
+
+  get pendingWrites(): number {
+    return this.#accepted.size;
   }
 
   close(): Promise<void> {

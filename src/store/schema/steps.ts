@@ -355,4 +355,18 @@ export const schemaSteps: readonly SchemaStep[] = [
   CREATE TRIGGER erasure_is_not_emptied BEFORE TRUNCATE ON erasure FOR EACH STATEMENT EXECUTE FUNCTION keep_erasure();
   `,
   },
+  {
+    sqlite: `
+  CREATE TABLE service_key (
+    purpose TEXT PRIMARY KEY,
+    key     TEXT NOT NULL
+  ) STRICT;
+  `,
+    postgres: `
+  CREATE TABLE service_key (
+    purpose text PRIMARY KEY,
+    key     text NOT NULL
+  );
+  `,
+  },
 ];

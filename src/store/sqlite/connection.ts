@@ -41,6 +41,8 @@ export interface OpenStore {
 export function openSqlite(file: string): OpenStore {
   try {
     mkdirSync(dirname(file), { recursive: true, mode: 0o700 });
+    // What SQLite lays aside in files belongs beside the store: it holds data of exams, and no other place need be writable.
+    process.env.SQLITE_TMPDIR ??= dirname(file);
     const lock = takeLock(`${file}.lock`);
     try {
       const db = new Database(file);

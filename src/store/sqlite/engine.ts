@@ -113,6 +113,10 @@ export class SqliteEngine implements Engine {
     if (bavail * bsize < leastFreeBytes) throw new StoreError('STORE_FULL', 'There is no room left to keep exams.');
   }
 
+  get pendingWrites(): number {
+    return this.#accepted.size;
+  }
+
   close(): Promise<void> {
     this.#closing ??= Promise.allSettled(this.#accepted).then(() => this.#store.release());
     return this.#closing;

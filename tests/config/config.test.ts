@@ -1,8 +1,8 @@
 import { isAbsolute, resolve } from 'node:path';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { readConfig } from '../src/config.ts';
-import { ConfigError } from '../src/kernel/errors.ts';
+import { readConfig } from '../../src/config.ts';
+import { ConfigError } from '../../src/kernel/errors.ts';
 
 function problemsOf(env: Record<string, string>): readonly string[] {
   try {
@@ -26,6 +26,12 @@ describe('the configuration', () => {
       bodyLimitBytes: 262_144,
       viewTablesSeconds: 10,
       isOpenToNetwork: false,
+      metrics: undefined,
+      rateLimitPerMinute: 0,
+      trustProxy: false,
+      loadLimits: { requests: 400, bodyBytes: 33_554_432, pendingWrites: 200, delayMs: 2000, memoryMb: 0 },
+      requestTimeoutSeconds: 30,
+      drainSeconds: 0,
     });
   });
 
