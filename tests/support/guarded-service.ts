@@ -17,6 +17,7 @@ export const roles = {
   integration: 'system/exam.cru',
   analyst: 'system/*.rs system/Measure.cu',
   app: 'system/localisation.c',
+  monitoring: 'system/metrics.r',
 } as const;
 
 export type SigningKey = Awaited<ReturnType<typeof signingKey>>;
