@@ -43,7 +43,7 @@ const releaseDate = '2026-11-25';
  * @throws StoreError when the store cannot be opened
  */
 export async function createContext(config: Config, compiled = compiledFiles()): Promise<AppContext> {
-  const { engine, exams, resources, exports, erasures } = await openStores(config.store, searchRules);
+  const { engine, exams, resources, exports, erasures, audit } = await openStores(config.store, searchRules);
   const steps = createExamSteps(compiled);
   const logger = createLogger(config);
   const now = () => new Date();
@@ -63,6 +63,7 @@ export async function createContext(config: Config, compiled = compiledFiles()):
     resources,
     exports,
     erasures,
+    audit,
     exportWorker: startExportWorker(exports, () => logger.error({ code: 'EXPORT_FAILED' }, 'failed')),
     views,
     viewRefresher: startViewRefresher(viewTables, config.viewTablesSeconds * 1000, (error) => {

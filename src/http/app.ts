@@ -1,8 +1,10 @@
 import express, { type Express } from 'express';
 import { NotFoundError } from '../kernel/errors.ts';
 import type { AppContext } from './app-context.ts';
+import { auditTrail } from './audit/audit-trail.ts';
 import { errorHandler } from './error-handler.ts';
 import { requestLog } from './request-log.ts';
+import { auditEventRoutes } from './routes/audit-events.ts';
 import { bulkExportRoutes } from './routes/bulk-export.ts';
 import { examRoutes } from './routes/exams.ts';
 import { fhirRoutes } from './routes/fhir.ts';
@@ -26,6 +28,8 @@ export function createApp(context: AppContext, isDraining: () => boolean): Expre
   app.disable('x-powered-by');
   app.set('etag', false);
   app.use(requestLog(context.logger), securityHeaders);
+  // Before whatever may refuse a request, so that refusals are told too.
+  app.use(auditTrail(context));
   app.use(
     examRoutes(context),
     localisationRoutes(context),
@@ -35,6 +39,7 @@ export function createApp(context: AppContext, isDraining: () => boolean): Expre
     validateRoutes(context),
     measureRoutes(context),
     viewRoutes(context),
+    auditEventRoutes(context),
     fhirResourceRoutes(context),
     fhirRoutes(context),
     healthRoutes(context, isDraining),

@@ -6,6 +6,7 @@ import { erasuresCommand } from './erasures.ts';
 import { loadDemoCommand } from './load-demo.ts';
 import { serveCommand } from './serve.ts';
 import type { Surroundings } from './surroundings.ts';
+import { verifyAuditCommand } from './verify-audit.ts';
 import { viewCommand } from './view.ts';
 
 /** Every subcommand, in the order of the help; a further one is a file beside these and a line here. */
@@ -17,4 +18,5 @@ export const allCommands: readonly ((surroundings: Surroundings) => Command)[] =
   loadDemoCommand,
   eraseCommand,
   erasuresCommand,
+  verifyAuditCommand,
 ];

@@ -8,6 +8,7 @@ import { notUnderstood, readSearch, type SearchRequest } from '../../search/read
 import type { Presentation } from '../../search/result-parameters.ts';
 import type { HistoryQuery, StoredResource } from '../../store/resource-repository.ts';
 import type { AppContext } from '../app-context.ts';
+import { noteAccess, noteResource, patientsAskedFor } from '../audit/access-note.ts';
 import { baseUrlOf } from '../base-url.ts';
 import { cursorOf, positionOf, versionPositionOf } from '../cursor.ts';
 import { endpoint, newRouter } from '../endpoint.ts';
@@ -35,6 +36,7 @@ export function fhirResourceRoutes(context: AppContext): Router {
       const isStrict = prefers(req, 'handling=strict');
       const request = readSearch(type, parametersOf(req), { strict: isStrict, ...terminology });
       const { presentation, query } = request;
+      noteAccess(res, { patients: patientsAskedFor(request.applied) });
       checkFormat(presentation.format);
       const from = presentation.cursor === undefined ? undefined : positionOf(presentation.cursor);
       const found = await resources.search(query, from);
@@ -63,6 +65,7 @@ export function fhirResourceRoutes(context: AppContext): Router {
           const presentation = readPresentation(req);
           const found = await resources.read(type, idOf(req));
           if (found === undefined) throw new NotFoundError(`There is no ${type} with this id.`);
+          noteResource(res, found);
           answerResource(req, res, found, extentOf(presentation), presentation.pretty === true);
         },
       ],
@@ -72,9 +75,9 @@ export function fhirResourceRoutes(context: AppContext): Router {
       get: [
         async (req, res) => {
           const id = idOf(req);
-          if ((await resources.read(type, id)) === undefined) {
-            throw new NotFoundError(`There is no ${type} with this id.`);
-          }
+          const found = await resources.read(type, id);
+          if (found === undefined) throw new NotFoundError(`There is no ${type} with this id.`);
+          noteResource(res, found);
           await history(req, res, { type, id });
         },
       ],
@@ -86,6 +89,7 @@ export function fhirResourceRoutes(context: AppContext): Router {
           const version = /^[1-9]\d{0,8}$/.test(String(req.params.version)) ? Number(req.params.version) : 0;
           const found = await resources.read(type, idOf(req), version);
           if (found === undefined) throw new NotFoundError(`There is no ${type} with this id and version.`);
+          noteResource(res, found);
           answerResource(req, res, found, extentOf(presentation), presentation.pretty === true);
         },
       ],

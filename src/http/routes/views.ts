@@ -5,6 +5,7 @@ import type { LoadedView } from '../../views/load-views.ts';
 import { rowFormats, writeRows } from '../../views/write-rows.ts';
 import { answerJson, mediaTypes } from '../answer.ts';
 import type { AppContext } from '../app-context.ts';
+import { noteAccess, patientsOf } from '../audit/access-note.ts';
 import { baseUrlOf } from '../base-url.ts';
 import { endpoint, newRouter } from '../endpoint.ts';
 import { readQuery } from '../query.ts';
@@ -38,6 +39,7 @@ export function viewRoutes(context: AppContext): Router {
 
   const answerRows = async (req: Request, res: Response, request: ViewRequest): Promise<void> => {
     const { view, format, header, scope } = request;
+    noteAccess(res, { patients: patientsOf({ reference: scope.patient }) });
     const chunks = writeRows(viewRows(context, view, scope), view.columns, format, { header });
     // What is wrong from the start is then told as an error, not as an answer that breaks off.
     const first = await chunks.next();
