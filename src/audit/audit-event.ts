@@ -138,7 +138,10 @@ function withEntities(entity: AuditEventEntity[]): { entity?: AuditEventEntity[]
 function sentence(record: AuditRecord): string {
   const { exam, resource, job, operation, outcome, reason, client, user, at } = record;
   const what = exam === undefined ? (resource ?? (job === undefined ? undefined : `export ${job}`)) : `exam ${exam}`;
-  const done = [interactionOf(record.interaction).said, operation, what].filter((part) => part !== undefined);
+  // A repeat of what is there creates nothing and reads it.
+  const said =
+    record.interaction === 'create' && record.action === 'R' ? 'Sent again' : interactionOf(record.interaction).said;
+  const done = [said, operation, what].filter((part) => part !== undefined);
   const who = user === undefined ? client : `${client} for ${user}`;
   const end = reason === undefined ? outcomes[outcome] : `${outcomes[outcome]} (${reason})`;
   return `${done.join(' ')}, by ${who}, ${at}: ${end}.`;

@@ -14,7 +14,7 @@ export interface AuditedRoute {
   readonly operation?: string;
   /** What `:id` in the path is; a type of resource, or one of ours. */
   readonly about?: string;
-  /** The question is kept too. */
+  /** Path and parameters are kept also where there are no parameters. */
   readonly hasQuery?: boolean;
   /** Nothing that is stored is touched, so the answer need not wait until the trail can be written again. */
   readonly isStateless?: boolean;
@@ -29,9 +29,9 @@ const operation = (
 
 const exams: readonly AuditedRoute[] = [
   { method: 'post', path: '/exams', interaction: 'create', action: 'C' },
-  { method: 'get', path: '/exams/:id', interaction: 'read', action: 'R', about: 'exam', hasQuery: true },
+  { method: 'get', path: '/exams/:id', interaction: 'read', action: 'R', about: 'exam' },
   { method: 'put', path: '/exams/:id', interaction: 'update', action: 'U', about: 'exam' },
-  { method: 'get', path: '/exams/:id/bundle', interaction: 'read', action: 'R', about: 'exam', hasQuery: true },
+  { method: 'get', path: '/exams/:id/bundle', interaction: 'read', action: 'R', about: 'exam' },
 ];
 
 const operations: readonly AuditedRoute[] = [

@@ -63,7 +63,7 @@ function asked(req: Request, res: Response): Asked {
     action,
     ...(operation === undefined ? {} : { operation }),
     ...target(about, params?.id, params?.version),
-    ...(hasQuery === true ? { query: queryOf(req) } : {}),
+    ...(hasQuery === true || req.originalUrl.includes('?') ? { query: queryOf(req) } : {}),
   };
 }
 
