@@ -57,8 +57,10 @@ export function auditTrail(context: Pick<AppContext, 'audit' | 'logger' | 'now' 
   });
 
   for (const route of auditedRoutes) {
-    router[route.method](route.path, (req: Request, res: Response, next: NextFunction) => {
-      res.locals.audited ??= { route, params: req.params } satisfies AuditedRequest;
+    // Not by method, since a router answers OPTIONS by itself for the methods that it knows.
+    router.all(route.path, (req: Request, res: Response, next: NextFunction) => {
+      const method = req.method === 'HEAD' ? 'get' : req.method.toLowerCase();
+      if (method === route.method) res.locals.audited ??= { route, params: req.params } satisfies AuditedRequest;
       next();
     });
   }
