@@ -36,11 +36,11 @@ const exams: readonly AuditedRoute[] = [
 
 const operations: readonly AuditedRoute[] = [
   operation('post', '/localisation', '$localise', { isStateless: true }),
-  ...checkedTypes.flatMap((type) =>
-    [`/fhir/${type}/$validate`, `/fhir/${type}/:id/$validate`].map((path) =>
-      operation('post', path, '$validate', { isStateless: true }),
-    ),
-  ),
+  ...checkedTypes.flatMap((type) => [
+    operation('post', `/fhir/${type}/$validate`, '$validate', { isStateless: true }),
+    // Without a resource in the body it is the stored one that is checked.
+    operation('post', `/fhir/${type}/:id/$validate`, '$validate', { about: type }),
+  ]),
   ...(['get', 'post'] as const).flatMap((method) => [
     operation(method, '/fhir/$export', '$export', { hasQuery: true }),
     operation(method, '/fhir/Measure/$evaluate-measure', '$evaluate-measure', { hasQuery: true }),
