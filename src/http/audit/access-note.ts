@@ -1,5 +1,6 @@
 import type { Response } from 'express';
 import type { AuditRecord, PatientReference } from '../../audit/audit-record.ts';
+import { splitEscaped, unescaped } from '../../search/escaped.ts';
 import { systems } from '../../terminology/systems.ts';
 
 /** What a route knows of an access beyond its address, for the audit trail. */
@@ -44,21 +45,31 @@ export function patientsOf(subject: Partial<Referring> | undefined): readonly Pa
   return [{ identifier: { ...(system === undefined ? {} : { system }), value } }];
 }
 
-/** The persons that a search names. Values of any other form stand in the query alone. */
+/** More persons than this in one search stand in the query alone. */
+const mostPatients = 100;
+
+/** The persons that a search names. */
 export function patientsAskedFor(parameters: readonly (readonly [string, string])[]): readonly PatientReference[] {
   const found = new Map<string, PatientReference>();
   for (const [name, values] of parameters) {
     const isIdentifier = /^(patient|subject)(:identifier|(:Patient)?\.identifier)$/.test(name);
     if (!isIdentifier && !/^(patient|subject)(:Patient)?$/.test(name)) continue;
-    for (const value of values.split(/(?<!\\),/).map((text) => text.replace(/\\([,|$\\])/g, '$1'))) {
-      const [system = '', code] = value.split('|');
-      const patient = isIdentifier
-        ? patientsOf({ identifier: code === undefined ? { value } : { ...(system && { system }), value: code } })
-        : patientsOf({ reference: value.includes('/') ? value : `Patient/${value}` });
-      for (const one of patient) found.set(value, one);
+    for (const text of splitEscaped(values, ',')) {
+      const patient = isIdentifier ? identified(text) : referred(unescaped(text));
+      found.set(JSON.stringify(patient), patient);
     }
   }
-  return [...found.values()];
+  return [...found.values()].slice(0, mostPatients);
+}
+
+function identified(text: string): PatientReference {
+  const [first = '', second] = splitEscaped(text, '|').map(unescaped);
+  if (second === undefined) return { identifier: { value: first } };
+  return { identifier: { ...(first === '' ? {} : { system: first }), value: second } };
+}
+
+function referred(text: string): PatientReference {
+  return { reference: text.includes('/') ? text : `Patient/${text}` };
 }
 
 /**

@@ -56,7 +56,25 @@ export function auditTrail(context: Pick<AppContext, 'audit' | 'logger' | 'now' 
     next();
   });
 
+  const finders = routeFinders();
+  router.use((req: Request, res: Response, next: NextFunction) => {
+    const find = finders.get(beginningOf(req.path));
+    if (find === undefined) next();
+    else find(req, res, next);
+  });
+  return router;
+}
+
+/**
+ * Tells which row a request belongs to, by the same matching of paths as the routes have. One router for each beginning
+ * of a path, so that a request is not held against every row.
+ */
+function routeFinders(): ReadonlyMap<string, Router> {
+  const finders = new Map<string, Router>();
   for (const route of auditedRoutes) {
+    const beginning = beginningOf(route.path);
+    const router = finders.get(beginning) ?? newRouter();
+    finders.set(beginning, router);
     // Not by method, since a router answers OPTIONS by itself for the methods that it knows.
     router.all(route.path, (req: Request, res: Response, next: NextFunction) => {
       const method = req.method === 'HEAD' ? 'get' : req.method.toLowerCase();
@@ -64,7 +82,12 @@ export function auditTrail(context: Pick<AppContext, 'audit' | 'logger' | 'now' 
       next();
     });
   }
-  return router;
+  return finders;
+}
+
+/** `/exams`, or `/fhir/Observation`. */
+function beginningOf(path: string): string {
+  return /^\/(?:fhir\/)?[^/]*/.exec(path)?.[0] ?? path;
 }
 
 function routeOf(res: Response): AuditedRoute | undefined {
