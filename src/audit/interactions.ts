@@ -24,7 +24,7 @@ const restRow = (code: string, said: string): InteractionRow => ({
   said,
 });
 
-/** What can be done, by the code of HL7's RESTful interaction; an erasure is a command and no request. */
+/** What can be done, by the code of HL7's RESTful interaction; an erasure is a command and no request, which its type says. */
 const interactions = {
   create: restRow('create', 'Created'),
   update: restRow('update', 'Corrected'),
@@ -37,11 +37,7 @@ const interactions = {
   operation: restRow('operation', 'Ran an operation'),
   erase: {
     type: patientRecord,
-    subtype: {
-      system: 'http://terminology.hl7.org/CodeSystem/iso-21089-lifecycle',
-      code: 'destroy',
-      display: 'Destroy/Delete Record Lifecycle Event',
-    },
+    subtype: restRow('delete', '').subtype,
     said: 'Erased for good',
   },
 } as const satisfies Record<string, InteractionRow>;

@@ -105,13 +105,13 @@ const parameters: readonly AuditParameter[] = [
   {
     name: 'subtype',
     type: 'token',
-    documentation: 'The interaction, such as read, search, create, update, operation; destroy for an erasure.',
+    documentation: 'The interaction, such as read, search, create, update, delete or operation.',
     read: (alternatives) => ({ by: 'interaction', anyOf: meant(alternatives, subtypes) }),
   },
   {
     name: 'type',
     type: 'token',
-    documentation: 'rest, or 110110 for an erasure.',
+    documentation: 'rest for a request, 110110 for an exam that was erased by command.',
     read: (alternatives) => ({ by: 'interaction', anyOf: meant(alternatives, types) }),
   },
 ];

@@ -19,7 +19,6 @@ const fromHl7 = <T>(name: string): T => JSON.parse(readFileSync(hl7(name), 'utf8
 const codeSystems = [
   'audit-event-type',
   'restful-interaction',
-  'iso-21089-lifecycle',
   'audit-entity-type',
   'object-role',
   'dicom-dcim',

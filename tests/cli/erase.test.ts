@@ -88,7 +88,7 @@ it('erases an exam by command, answers 410 for it, and takes it again as a new o
   expect((await send(`${url}/exams/${none}`)).status).toBe(404);
 
   // Who had to do with it stays on record, and that it was erased.
-  const trail = await send(`${url}/fhir/AuditEvent?entity:identifier=${id}&subtype=create,destroy&_sort=date`);
+  const trail = await send(`${url}/fhir/AuditEvent?entity:identifier=${id}&subtype=create,delete&_sort=date`);
   const events = trail.json<{ entry: { resource: AuditEvent }[] }>().entry.map(({ resource }) => resource);
   expect(events.map(({ action, type }) => [action, type.code])).toEqual([
     ['C', 'rest'],
