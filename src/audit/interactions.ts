@@ -18,9 +18,10 @@ interface InteractionRow {
   readonly said: string;
 }
 
+const restCoding = (code: string): Coding => ({ system: restful, code, display: code });
 const restRow = (code: string, said: string): InteractionRow => ({
   type: rest,
-  subtype: { system: restful, code, display: code },
+  subtype: restCoding(code),
   said,
 });
 
@@ -37,7 +38,7 @@ const interactions = {
   operation: restRow('operation', 'Ran an operation'),
   erase: {
     type: patientRecord,
-    subtype: restRow('delete', '').subtype,
+    subtype: restCoding('delete'),
     said: 'Erased for good',
   },
 } as const satisfies Record<string, InteractionRow>;
