@@ -73,11 +73,13 @@ function referred(text: string): PatientReference {
 }
 
 /**
- * Writes the access into the audit trail, before the first byte of an answer that is sent piece by piece.
+ * Writes the access into the audit trail, before the first byte of an answer that is sent piece by piece; does nothing
+ * where no trail is kept.
  * @throws StoreError when it cannot be kept
  */
 export async function recordAccess(res: Response): Promise<void> {
-  await (res.locals.recordAccess as (() => Promise<void>) | undefined)?.();
+  const { recordAccess: record } = (res.locals ?? {}) as { readonly recordAccess?: () => Promise<void> };
+  await record?.();
 }
 
 /** What `recordAccess` does for this answer. */

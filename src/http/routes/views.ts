@@ -5,7 +5,7 @@ import type { LoadedView } from '../../views/load-views.ts';
 import { rowFormats, writeRows } from '../../views/write-rows.ts';
 import { answerJson, mediaTypes } from '../answer.ts';
 import type { AppContext } from '../app-context.ts';
-import { noteAccess, patientsOf } from '../audit/access-note.ts';
+import { noteAccess, patientsOf, recordAccess } from '../audit/access-note.ts';
 import { baseUrlOf } from '../base-url.ts';
 import { endpoint, newRouter } from '../endpoint.ts';
 import { readQuery } from '../query.ts';
@@ -49,6 +49,12 @@ export function viewRoutes(context: AppContext): Router {
       await chunks.return(undefined);
       res.end();
       return;
+    }
+    try {
+      await recordAccess(res);
+    } catch (error) {
+      await chunks.return(undefined);
+      throw error;
     }
     await streamChunks(res, startingWith(first, chunks));
   };
