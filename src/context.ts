@@ -59,7 +59,14 @@ export async function createContext(config: Config, compiled = compiledFiles()):
       (variable) => logger.error({ code: 'ACCESS_FILE_FAILED', variable }, 'failed'),
       now,
     ));
-  const { engine, exams: plainExams, resources, exports, erasures } = await openStores(config.store, searchRules);
+  const {
+    engine,
+    exams: plainExams,
+    resources,
+    exports,
+    erasures,
+    audit,
+  } = await openStores(config.store, searchRules);
   const version = packageVersion();
   const metrics = createServiceMetrics({ version, modelVersion, store: engine.dialect });
   const exams = measuredExams(plainExams, metrics);
@@ -88,6 +95,7 @@ export async function createContext(config: Config, compiled = compiledFiles()):
     resources,
     exports,
     erasures,
+    audit,
     exportWorker,
     views,
     viewRefresher,

@@ -32,21 +32,24 @@ export function readScope(text: string): Scope | undefined {
   return { context: context as Scope['context'], resource, actions: earlierActions[actions] ?? actions };
 }
 
+/** Types that no `*` covers: who may read everything else need not be told who read it. */
+const namedOnly: readonly string[] = ['AuditEvent'];
+
 /** Something that is to be done with one kind of resource: `Observation.rs`, a scope without its context. */
 export type Permission = `${string}.${string}`;
 
 /**
  * Whether scopes cover a permission; each of its letters may be covered by another scope.
  * `patient/` counts only beside the one subject that it speaks of. `user/` counts only for localisation, which shows
- * nothing that is kept: what a user may see is not known here. `*` stands for types of FHIR alone.
+ * nothing that is kept: what a user may see is not known here. `*` stands for types of FHIR alone, and not for those that must be named.
  * @param hasSubject whether what is seen is limited to one subject
  */
 export function covers(scopes: readonly string[], permission: Permission, hasSubject: boolean): boolean {
   const [resource = '', wanted = ''] = permission.split('.');
-  const isOwn = /^[a-z]/.test(resource);
+  const isApart = /^[a-z]/.test(resource) || namedOnly.includes(resource);
   const counting = scopes.flatMap((text) => {
     const scope = readScope(text);
-    if (scope === undefined || (scope.resource === '*' ? isOwn : scope.resource !== resource)) return [];
+    if (scope === undefined || (scope.resource === '*' ? isApart : scope.resource !== resource)) return [];
     if (resource === 'localisation' || scope.context === 'system') return [scope];
     return scope.context === 'patient' && hasSubject ? [scope] : [];
   });

@@ -28,6 +28,7 @@ export function smartConfiguration(
         'system/exam.r',
         'system/localisation.c',
         'system/metrics.r',
+        'system/AuditEvent.rs',
         'system/*.rs',
       ],
       ...types.map((type) => `system/${type}.rs`),

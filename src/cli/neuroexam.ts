@@ -24,6 +24,19 @@ const surroundings: Surroundings = {
     ]);
     return openStores(readConfig(env).store, searchRules);
   },
+  verifyAudit: async (env, anchor) => {
+    const [{ readConfig }, { openAuditReader }, { verifyAudit }] = await Promise.all([
+      import('../config.ts'),
+      import('../store/audit/open-audit-reader.ts'),
+      import('../store/audit/verify-audit.ts'),
+    ]);
+    const reader = await openAuditReader(readConfig(env).store);
+    try {
+      return await verifyAudit(reader, anchor);
+    } finally {
+      await reader.close();
+    }
+  },
   loadViews: async () => {
     const { viewsFrom } = await import('../views/load-views.ts');
     return viewsFrom(fileURLToPath(new URL('../../profiles/views', import.meta.url)));

@@ -14,6 +14,8 @@ export interface KeptType {
   readonly searchParam: readonly CapabilityStatementRestResourceSearchParam[];
   readonly searchInclude: readonly string[];
   readonly searchRevInclude: readonly string[];
+  /** The interactions where they are others than reading, history and search. */
+  readonly only?: readonly ('read' | 'search-type')[];
   /** Beside reading, history and search. */
   readonly interactions?: readonly ('create' | 'update')[];
   readonly operations?: readonly { readonly name: string; readonly definition: string }[];
@@ -131,11 +133,13 @@ function conformanceResource(type: string): CapabilityStatementRestResource {
 
 function keptResource(kept: KeptType): CapabilityStatementRestResource {
   const { type, searchParam, searchInclude, searchRevInclude, interactions = [], operations = [] } = kept;
-  const codes = ['read', 'vread', 'history-instance', 'history-type', ...interactions, 'search-type'] as const;
+  const ofVersions = ['read', 'vread', 'history-instance', 'history-type', ...interactions, 'search-type'] as const;
+  const codes = kept.only ?? ofVersions;
   return {
     type: type as 'Observation',
     interaction: codes.map((code) => ({ code })),
-    versioning: interactions.includes('update') ? 'versioned-update' : 'versioned',
+    versioning:
+      kept.only !== undefined ? 'no-version' : interactions.includes('update') ? 'versioned-update' : 'versioned',
     ...(searchInclude.length === 0 ? {} : { searchInclude: [...searchInclude] }),
     ...(searchRevInclude.length === 0 ? {} : { searchRevInclude: [...searchRevInclude] }),
     searchParam: [...searchParam],

@@ -2,6 +2,7 @@ import type { Logger } from 'pino';
 import type { AccessControl } from '../access/access-control.ts';
 import type { CompiledMeasure } from '../measures/compile-measure.ts';
 import type { Terminology } from '../search/read-token.ts';
+import type { AuditRepository } from '../store/audit/audit-store.ts';
 import type { ErasureRepository } from '../store/erasure/erasure-repository.ts';
 import type { ExamRepository } from '../store/exam-repository.ts';
 import type { ExportRepository } from '../store/export-store.ts';
@@ -23,6 +24,7 @@ export interface AppContext {
   readonly resources: ResourceRepository;
   readonly exports: ExportRepository;
   readonly erasures: ErasureRepository;
+  readonly audit: AuditRepository;
   readonly exportWorker: ExportWorker;
   /** The shipped views, by name. */
   readonly views: ReadonlyMap<string, LoadedView>;

@@ -3,8 +3,10 @@ import { scopes } from '../access/need.ts';
 import { NotFoundError } from '../kernel/errors.ts';
 import { readCredentials } from './admission.ts';
 import type { AppContext } from './app-context.ts';
+import { auditTrail } from './audit/audit-trail.ts';
 import { errorHandler } from './error-handler.ts';
 import { requestLog } from './request-log.ts';
+import { auditEventRoutes } from './routes/audit-events.ts';
 import { bulkExportRoutes } from './routes/bulk-export.ts';
 import { examRoutes } from './routes/exams.ts';
 import { fhirRoutes } from './routes/fhir.ts';
@@ -32,6 +34,8 @@ export function createApp(context: AppContext, isDraining: () => boolean): Expre
   const { operation } = context;
   app.set('trust proxy', operation.trustProxy);
   app.use(requestLog(context.logger), securityHeaders, ...operation.guards);
+  // Before whatever may refuse a caller, so that refusals are told too.
+  app.use(auditTrail(context));
   app.use(readCredentials(context.access, operation.rateLimit));
   app.use(
     examRoutes(context),
@@ -42,6 +46,7 @@ export function createApp(context: AppContext, isDraining: () => boolean): Expre
     validateRoutes(context),
     measureRoutes(context),
     viewRoutes(context),
+    auditEventRoutes(context),
     fhirResourceRoutes(context),
     fhirRoutes(context),
     smartConfigurationRoutes(context),

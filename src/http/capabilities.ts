@@ -1,4 +1,5 @@
 import type { KeptType, ServerOperation } from '../fhir/capability-statement.ts';
+import { auditSearchParams } from '../search/audit-search.ts';
 import { searchIncludesFor, searchParamsFor, searchRevIncludesFor } from '../search/capability.ts';
 import { searchedTypes } from '../search/parameters.ts';
 import { checkedTypes } from '../validation/r4-definitions.ts';
@@ -15,9 +16,18 @@ const beyond: Partial<Record<string, Pick<KeptType, 'interactions' | 'operations
   },
 };
 
+/** What happens writes it, nobody else. */
+const auditTrail: KeptType = {
+  type: 'AuditEvent',
+  searchParam: auditSearchParams,
+  searchInclude: [],
+  searchRevInclude: [],
+  only: ['read', 'search-type'],
+};
+
 /** The types that are kept and what each can be searched by. */
 export function keptTypes(): readonly KeptType[] {
-  return searchedTypes.map((type) => ({
+  const fromExams = searchedTypes.map((type) => ({
     type,
     searchParam: searchParamsFor(type),
     searchInclude: searchIncludesFor(type),
@@ -25,6 +35,7 @@ export function keptTypes(): readonly KeptType[] {
     ...beyond[type],
     operations: [...(checkedTypes.some((one) => one === type) ? [validate] : []), ...(beyond[type]?.operations ?? [])],
   }));
+  return [...fromExams, auditTrail];
 }
 
 export const serverOperations: readonly ServerOperation[] = [

@@ -1,5 +1,6 @@
 import type { Bundle } from 'fhir/r4.js';
-import type { Exam } from '../exam/exam.ts';
+import type { AuditRecord } from '../audit/audit-record.ts';
+import type { Exam, ReferenceValue } from '../exam/exam.ts';
 import { examId } from '../exam/exam-id.ts';
 import { parseStrictJson } from '../exam/strict-json.ts';
 import type { BundleOptions } from '../fhir/bundle.ts';
@@ -14,15 +15,21 @@ import type { ExamSteps, Spelling } from './exam-steps.ts';
 /** Deeper than any exam, shallow enough for every recursive walk. */
 export const maxDepth = 20;
 
+/** What the audit trail is to say when an exam with this id and subject is kept. */
+export type AuditOfExam = (id: string, subject: ReferenceValue | undefined) => AuditRecord;
+
 /** From the bytes of a request to what is kept or answered. */
 export interface ExamRecords {
-  /** @throws RequestError, ExamInvalidError, ConflictError, StoreError */
-  record(bytes: Buffer): Promise<{ readonly created: boolean; readonly exam: StoredExam }>;
+  /**
+   * @param auditOf what is written beside the exam, in the same transaction
+   * @throws RequestError, ExamInvalidError, ConflictError, StoreError
+   */
+  record(bytes: Buffer, auditOf?: AuditOfExam): Promise<{ readonly created: boolean; readonly exam: StoredExam }>;
   /**
    * Keeps a correction of version `version`; its Bundle withdraws what only earlier versions had.
    * @throws the same, and NotFoundError
    */
-  correct(id: string, version: number, bytes: Buffer): Promise<StoredExam>;
+  correct(id: string, version: number, bytes: Buffer, auditOf?: AuditOfExam): Promise<StoredExam>;
   /**
    * The Bundle of a stored version as JSON bytes: a transaction is the very Bundle that was answered, the others are made
    * from it.
@@ -39,7 +46,13 @@ export function createExamRecords(steps: ExamSteps, exams: ExamRepository, now: 
     return { exam, id: idOf(exam), hash: contentHash(body) };
   }
 
-  function toContent(exam: Exam, raw: Buffer, hash: string, options: BundleOptions): ExamContent {
+  function toContent(
+    exam: Exam,
+    raw: Buffer,
+    hash: string,
+    options: BundleOptions,
+    audit: AuditRecord | undefined,
+  ): ExamContent {
     const assessment = steps.assess(exam);
     const bundle = steps.toBundle(exam, assessment, options);
     return {
@@ -49,24 +62,27 @@ export function createExamRecords(steps: ExamSteps, exams: ExamRepository, now: 
       resources: servedResources(bundle),
       modelVersion: assessment.modelVersion,
       receivedAt: now(),
+      ...(audit === undefined ? {} : { audit }),
     };
   }
 
   return {
-    async record(bytes) {
+    async record(bytes, auditOf) {
       const { exam, id, hash } = read(bytes);
       // A repeat is answered from the store, without computing anything; the insert decides about a race.
       const current = await exams.find(id);
       if (current?.contentHash === hash) return { created: false, exam: current };
-      return exams.insert(id, toContent(exam, bytes, hash, { version: 1 }));
+      const audit = auditOf?.(id, exam.subject);
+      return exams.insert(id, toContent(exam, bytes, hash, { version: 1 }, audit));
     },
-    async correct(id, version, bytes) {
+    async correct(id, version, bytes, auditOf) {
       const { exam, id: ownId, hash } = read(bytes);
       const faults = faultsOfCorrection(exam, ownId === id);
       if (faults.length > 0) throw new ExamInvalidError(faults);
       // Versions never change, so what is read here is what the correction is about; the store decides about a race.
       const previous = bundleIn(requireCurrent(await exams.find(id), version));
-      return exams.correct(id, version, toContent(exam, bytes, hash, { version: version + 1, previous }));
+      const audit = auditOf?.(id, exam.subject);
+      return exams.correct(id, version, toContent(exam, bytes, hash, { version: version + 1, previous }, audit));
     },
     bundle(stored, type) {
       if (type === 'transaction') return stored.bundle;

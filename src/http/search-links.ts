@@ -8,6 +8,9 @@ type Parameters = readonly (readonly [string, string])[];
 /** Types that are about no person, whatever is asked of them. */
 const impersonalTypes = ['Device', 'Measure'];
 
+/** What may be asked of the audit trail without saying whose record it is about, or who asked for it. */
+const impersonalOfAudit = ['date', 'type', 'subtype', 'action', 'outcome'];
+
 /** How a sealed value begins: with what no id, reference or identifier does. */
 const mark = '*';
 const sealedForm = /^\*(?<sealed>[A-Za-z0-9_-]{38,})$/;
@@ -21,6 +24,7 @@ const sealedForm = /^\*(?<sealed>[A-Za-z0-9_-]{38,})$/;
 export function isPersonal(type: string, name: string): boolean {
   if (impersonalTypes.includes(type) || isResultParameter(name)) return false;
   const [base = '', ...more] = name.split(/[:.]/);
+  if (type === 'AuditEvent') return !impersonalOfAudit.includes(base);
   const parameter = parametersOf(type).get(base);
   if (parameter === undefined) return true;
   return parameter.type === 'reference' || parameter.type === 'string' || [base, ...more].some(isOfPerson);

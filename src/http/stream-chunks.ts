@@ -1,12 +1,14 @@
 import { Readable } from 'node:stream';
 import { pipeline } from 'node:stream/promises';
 import type { Response } from 'express';
+import { recordAccess } from './audit/access-note.ts';
 
 /**
  * Sends an answer piece by piece, no faster than the caller takes it. An error in the middle breaks the connection off,
  * so that half an answer is never taken for the whole.
  */
 export async function streamChunks(res: Response, chunks: AsyncIterable<string | Buffer>): Promise<void> {
+  await recordAccess(res);
   try {
     await pipeline(Readable.from(chunks), res);
   } catch (error) {

@@ -1,3 +1,4 @@
+import type { AuditRecord } from '../audit/audit-record.ts';
 import type { Identified } from '../fhir/entry.ts';
 
 /**
@@ -17,6 +18,8 @@ export interface ExamContent {
   readonly resources: readonly Identified[];
   readonly modelVersion: string;
   readonly receivedAt: Date;
+  /** What the audit trail says of it, kept in the same transaction; not kept for a repeat, which writes nothing. */
+  readonly audit?: AuditRecord;
 }
 
 /** One version as kept. */

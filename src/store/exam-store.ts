@@ -2,6 +2,7 @@ import { promisify } from 'node:util';
 import { deflate, inflate } from 'node:zlib';
 import sql, { raw, type Sql } from 'sql-template-tag';
 import { ConflictError, NotFoundError, StoreError } from '../kernel/errors.ts';
+import { appendAudit } from './audit/append-audit.ts';
 import { requireCurrent } from './current-version.ts';
 import type { Engine, Session } from './engine.ts';
 import type { ExamContent, ExamRepository, ExamVersion, StoredExam } from './exam-repository.ts';
@@ -85,8 +86,11 @@ export function createExamStore(engine: Engine, tools: IndexTools): ExamReposito
     },
   };
 
-  function index(session: Session, n: number, version: number, content: ExamContent): Promise<() => void> {
-    return writeExamResources(session, tools, { n, version }, content.resources, content.receivedAt.getTime());
+  async function index(session: Session, n: number, version: number, content: ExamContent): Promise<() => void> {
+    const { resources, receivedAt, audit } = content;
+    const remember = await writeExamResources(session, tools, { n, version }, resources, receivedAt.getTime());
+    if (audit !== undefined) await appendAudit(session, [audit]);
+    return remember;
   }
 }
 

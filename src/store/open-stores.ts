@@ -1,4 +1,5 @@
 import type { SearchRules } from '../search/search-rules.ts';
+import { type AuditRepository, createAuditStore } from './audit/audit-store.ts';
 import type { Engine } from './engine.ts';
 import { createErasures } from './erasure/erase-exam.ts';
 import type { ErasureRepository } from './erasure/erasure-repository.ts';
@@ -23,6 +24,7 @@ export interface Stores {
   readonly resources: ResourceRepository;
   readonly exports: ExportRepository;
   readonly erasures: ErasureRepository;
+  readonly audit: AuditRepository;
 }
 
 /**
@@ -40,6 +42,7 @@ export async function openStores(target: StoreTarget, rules: SearchRules): Promi
       resources: createResourceStore(engine, tools, rules.exactDateOf),
       exports: createExportStore(engine),
       erasures: createErasures(engine),
+      audit: createAuditStore(engine),
     };
   } catch (error) {
     await engine.close();

@@ -1,3 +1,4 @@
+import type { AuditRecord } from '../audit/audit-record.ts';
 import type { Identified } from '../fhir/entry.ts';
 import type { SearchQuery } from '../search/query.ts';
 import type { Position } from './search/find-matches.ts';
@@ -58,9 +59,14 @@ export interface ResourceRepository {
   /**
    * Keeps a resource that belongs to no exam; the same content again changes nothing.
    * @param expectedVersion the version that it replaces; undefined for whatever is there
+   * @param audit what the audit trail says of it, kept in the same transaction
    * @throws ConflictError VERSION_MISMATCH, StoreError
    */
-  put(resource: Identified, now: Date, expectedVersion?: number): Promise<StoredResource>;
+  put(
+    resource: Identified,
+    now: Date,
+    options?: { readonly expectedVersion?: number; readonly audit?: AuditRecord },
+  ): Promise<StoredResource>;
   /** Every current resource of a type, oldest change first, a group at a time. @throws StoreError */
   stream(query: StreamQuery): AsyncIterable<readonly StoredResource[]>;
   /**

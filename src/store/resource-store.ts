@@ -1,6 +1,7 @@
 import sql, { empty, join, type Sql } from 'sql-template-tag';
 import { ConflictError } from '../kernel/errors.ts';
 import type { SearchQuery } from '../search/query.ts';
+import { appendAudit } from './audit/append-audit.ts';
 import type { Engine } from './engine.ts';
 import { ChunkCache } from './index/chunk-cache.ts';
 import { bitsOfPart, partsOfBatch } from './index/layout.ts';
@@ -88,7 +89,7 @@ export function createResourceStore(
       return opened(await session.all<VersionRow>(historySql(query)));
     },
 
-    async put(resource, now, expectedVersion) {
+    async put(resource, now, { expectedVersion, audit } = {}) {
       const type = resource.resourceType as StoredType;
       const { value, remember } = await engine.write(async (writer) => {
         const [row] = await writer.all<{ key: number; version: number }>(
@@ -103,6 +104,7 @@ export function createResourceStore(
         const [kept] = await writer.all<VersionRow>(
           sql`SELECT ${versionColumns} FROM resource WHERE type = ${numberOfType(type)} AND id = ${resource.id}`,
         );
+        if (audit !== undefined) await appendAudit(writer, [audit]);
         return { value: kept as VersionRow, remember };
       });
       remember();

@@ -1,5 +1,6 @@
 import { spawnSync } from 'node:child_process';
 import { rmSync } from 'node:fs';
+import type { AuditEvent } from 'fhir/r4.js';
 import { afterEach, beforeEach, expect, it } from 'vitest';
 import { readConfig } from '../../src/config.ts';
 import { type RunningService, startService } from '../../src/service.ts';
@@ -85,6 +86,15 @@ it('erases an exam by command, answers 410 for it, and takes it again as a new o
   }
   expect((await send(`${url}/fhir/ClinicalImpression/${impression}`)).status).toBe(404);
   expect((await send(`${url}/exams/${none}`)).status).toBe(404);
+
+  // Who had to do with it stays on record, and that it was erased.
+  const trail = await send(`${url}/fhir/AuditEvent?entity:identifier=${id}&subtype=create,delete&_sort=date`);
+  const events = trail.json<{ entry: { resource: AuditEvent }[] }>().entry.map(({ resource }) => resource);
+  expect(events.map(({ action, type }) => [action, type.code])).toEqual([
+    ['C', 'rest'],
+    ['D', '110110'],
+  ]);
+  expect(run('verify-audit')).toMatchObject({ status: 0, stderr: '' });
 
   expect((await sendJson(`${url}/exams`, exam)).status).toBe(201);
   expect((await send(`${url}${path}`)).status).toBe(200);

@@ -18,7 +18,16 @@ const subject = 'Patient/invented-nobody';
 
 type Role = 'nobody' | 'known' | keyof typeof roles | 'patient';
 
-const everybody: readonly Role[] = ['nobody', 'known', 'integration', 'analyst', 'app', 'monitoring', 'patient'];
+const everybody: readonly Role[] = [
+  'nobody',
+  'known',
+  'integration',
+  'analyst',
+  'app',
+  'monitoring',
+  'auditor',
+  'patient',
+];
 const anyToken = everybody.filter((role) => role !== 'nobody');
 const conformance = 'StructureDefinition|CodeSystem|ValueSet|ConceptMap|Questionnaire|SearchParameter';
 const ofSubject = 'Observation|ClinicalImpression|RiskAssessment|ServiceRequest|Device|MeasureReport';
@@ -40,6 +49,7 @@ const rows: readonly (readonly [RegExp, readonly Role[]])[] = [
   [/^POST \/exams$/, ['integration', 'patient']],
   [/^(GET|PUT) \/exams\/:id(\/bundle)?$/, ['integration', 'patient']],
   [/^POST \/localisation$/, ['app', 'patient']],
+  [/^(GET|POST) \/fhir\/AuditEvent(\/_search|\/:id)?$/, ['auditor']],
   [/^GET \/metrics$/, ['monitoring']],
   [/^GET \/views$/, anyToken],
   [/^GET \/views\/:file$/, ['analyst']],
@@ -118,6 +128,7 @@ describe('who may use which route', () => {
       analyst: () => service.bearer(roles.analyst),
       app: () => service.bearer(roles.app),
       monitoring: () => service.bearer(roles.monitoring),
+      auditor: () => service.bearer(roles.auditor),
       patient: () =>
         service.bearer('patient/exam.cru patient/localisation.c patient/*.rs', {
           patient: subject.replace('Patient/', ''),

@@ -1,7 +1,10 @@
 import { rmSync } from 'node:fs';
 import { join } from 'node:path';
 import Database from 'better-sqlite3';
+import sql from 'sql-template-tag';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { openAuditReader } from '../../src/store/audit/open-audit-reader.ts';
+import { verifyAudit } from '../../src/store/audit/verify-audit.ts';
 import { send, sendJson } from '../support/client.ts';
 import { examNumbered } from '../support/example-exam.ts';
 import { temporaryFolder } from '../support/service.ts';
@@ -63,5 +66,17 @@ describe('a service that is killed', () => {
     const incomplete = 'SELECT count(*) FROM exam WHERE NOT EXISTS (SELECT 1 FROM exam_version WHERE exam = n)';
     expect(db.prepare(incomplete).pluck().get()).toBe(0);
     db.close();
+
+    const reader = await openAuditReader({ engine: 'sqlite', file: join(dataDir, 'exams.sqlite') });
+    const { fault } = await verifyAudit(reader);
+    const created = await reader.all<{ exam: string }>(
+      sql`SELECT value AS exam FROM audit_entry JOIN audit_event USING (n)
+          WHERE kind = 2 AND interaction = 'create' AND action = 'C' AND outcome = '0'`,
+    );
+    await reader.close();
+    expect(fault).toBeUndefined();
+    const audited = created.map(({ exam }) => `/exams/${exam}`);
+    expect(new Set(audited).size).toBe(audited.length);
+    expect([...acknowledged.keys()].filter((location) => !audited.includes(location))).toEqual([]);
   });
 });

@@ -18,6 +18,7 @@ export const roles = {
   analyst: 'system/*.rs system/Measure.cu',
   app: 'system/localisation.c',
   monitoring: 'system/metrics.r',
+  auditor: 'system/AuditEvent.rs',
 } as const;
 
 export type SigningKey = Awaited<ReturnType<typeof signingKey>>;

@@ -8,6 +8,7 @@ import { keyCommand } from './key.ts';
 import { loadDemoCommand } from './load-demo.ts';
 import { serveCommand } from './serve.ts';
 import type { Surroundings } from './surroundings.ts';
+import { verifyAuditCommand } from './verify-audit.ts';
 import { viewCommand } from './view.ts';
 
 /** Every subcommand, in the order of the help; a further one is a file beside these and a line here. */
@@ -21,4 +22,5 @@ export const allCommands: readonly ((surroundings: Surroundings) => Command)[] =
   keyCommand,
   eraseCommand,
   erasuresCommand,
+  verifyAuditCommand,
 ];

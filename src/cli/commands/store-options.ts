@@ -10,17 +10,22 @@ export interface StoreOptions {
 /** Opens the stores for one piece of work and lets go of them whatever happens. @throws ConfigError, StoreError */
 export async function withStores<T>(
   { openStores }: Surroundings,
-  { dataDir, databaseUrl }: StoreOptions,
+  where: StoreOptions,
   work: (stores: Stores) => Promise<T>,
 ): Promise<T> {
-  const own = { DATA_DIR: dataDir, DATABASE_URL: databaseUrl };
-  const given = Object.entries(own).filter(([, value]) => value !== undefined);
-  // A folder that is named outweighs a database in the environment.
-  const base = dataDir !== undefined && databaseUrl === undefined ? { DATABASE_URL: '' } : {};
-  const stores = await openStores({ ...process.env, ...base, ...Object.fromEntries(given) });
+  const stores = await openStores(environmentOf(where));
   try {
     return await work(stores);
   } finally {
     await stores.exams.close();
   }
+}
+
+/** The environment with what was said in its place. */
+export function environmentOf({ dataDir, databaseUrl }: StoreOptions): NodeJS.ProcessEnv {
+  const own = { DATA_DIR: dataDir, DATABASE_URL: databaseUrl };
+  const given = Object.entries(own).filter(([, value]) => value !== undefined);
+  // A folder that is named outweighs a database in the environment.
+  const base = dataDir !== undefined && databaseUrl === undefined ? { DATABASE_URL: '' } : {};
+  return { ...process.env, ...base, ...Object.fromEntries(given) };
 }

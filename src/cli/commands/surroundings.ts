@@ -1,5 +1,6 @@
 import type { Worker } from 'node:worker_threads';
 import type { ExamSteps } from '../../http/exam-steps.ts';
+import type { AuditCheck } from '../../store/audit/verify-audit.ts';
 import type { Stores } from '../../store/open-stores.ts';
 import type { LoadedView } from '../../views/load-views.ts';
 import type { SimulationModel } from '../simulated/simulated-patient.ts';
@@ -15,6 +16,8 @@ export interface Surroundings {
   readonly startService: (env: NodeJS.ProcessEnv) => Promise<{ readonly url: string; stop(): Promise<void> }>;
   /** The stores of a service that an environment describes, without the service. */
   readonly openStores: (env: NodeJS.ProcessEnv) => Promise<Stores>;
+  /** Walks along the audit trail of such a store, see `verifyAudit`. */
+  readonly verifyAudit: (env: NodeJS.ProcessEnv, anchor?: string) => Promise<AuditCheck>;
   /** The shipped views, by name. */
   readonly loadViews: () => Promise<ReadonlyMap<string, LoadedView>>;
   readonly loadSteps: () => Promise<ExamSteps>;

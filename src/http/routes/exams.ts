@@ -1,14 +1,18 @@
 import type { Request, Response, Router } from 'express';
 import type { Caller } from '../../access/caller.ts';
 import { narrowed, scopes } from '../../access/need.ts';
+import type { ReferenceValue } from '../../exam/exam.ts';
 import { bundleTypes } from '../../fhir/bundle-forms.ts';
 import { ErasedError, NotFoundError } from '../../kernel/errors.ts';
 import type { StoredExam } from '../../store/exam-repository.ts';
 import { answerBytes, mediaTypes } from '../answer.ts';
 import type { AppContext } from '../app-context.ts';
+import { type AccessNote, noteAccess, patientsOf } from '../audit/access-note.ts';
+import { recordOf } from '../audit/record-of.ts';
 import { callerOf } from '../caller-of.ts';
 import { endpoint, newRouter } from '../endpoint.ts';
 import { etagOf, versionOfIfMatch } from '../etag.ts';
+import type { AuditOfExam } from '../exam-records.ts';
 import { oneOf, positiveInteger, readQuery } from '../query.ts';
 import { bytesOf, requestBody } from '../request-body.ts';
 import { requireOwnExam, seesExam } from '../visible-exams.ts';
@@ -30,7 +34,9 @@ export function examRoutes(context: AppContext): Router {
       async (req, res) => {
         readQuery(req, []);
         requireOwnExam(callerOf(res), bytesOf(req));
-        const { created, exam } = await context.records.record(bytesOf(req));
+        const { created, exam } = await context.records.record(bytesOf(req), auditOf(req, res));
+        // A repeat writes nothing: what is there is read.
+        noteAccess(res, created ? { isKept: true } : { ...aboutExam(exam), action: 'R' });
         answerExam(res, created ? 201 : 200, exam, exam.bundle);
       },
     ],
@@ -43,7 +49,7 @@ export function examRoutes(context: AppContext): Router {
     {
       get: [
         async (req, res) => {
-          const exam = await stored(req, callerOf(res), readQuery(req, ['version']).get('version'));
+          const exam = await stored(req, res, readQuery(req, ['version']).get('version'));
           res.setHeader('ETag', etagOf(exam.version));
           answerBytes(res, 200, mediaTypes.json, exam.raw);
         },
@@ -54,12 +60,15 @@ export function examRoutes(context: AppContext): Router {
           readQuery(req, []);
           const version = versionOfIfMatch(req.headers['if-match']);
           if (callerOf(res).subject !== undefined) {
-            await stored(req, callerOf(res), undefined);
+            await stored(req, res, undefined);
             requireOwnExam(callerOf(res), bytesOf(req));
           }
-          const exam = await context.records.correct(idOf(req), version, bytesOf(req)).catch(async (error: unknown) => {
-            throw error instanceof NotFoundError ? await unknown(idOf(req), callerOf(res)) : error;
-          });
+          const exam = await context.records
+            .correct(idOf(req), version, bytesOf(req), auditOf(req, res))
+            .catch(async (error: unknown) => {
+              throw error instanceof NotFoundError ? await unknown(idOf(req), callerOf(res)) : error;
+            });
+          noteAccess(res, { isKept: true });
           answerExam(res, 200, exam, exam.bundle);
         },
       ],
@@ -71,17 +80,27 @@ export function examRoutes(context: AppContext): Router {
       async (req, res) => {
         const query = readQuery(req, ['type', 'version']);
         const type = oneOf('type', query.get('type') ?? 'transaction', bundleTypes);
-        const exam = await stored(req, callerOf(res), query.get('version'));
+        const exam = await stored(req, res, query.get('version'));
         answerExam(res, 200, exam, context.records.bundle(exam, type));
       },
     ],
   });
 
-  async function stored(req: Request, caller: Caller, version: string | undefined): Promise<StoredExam> {
+  /** What the trail says when the exam is kept; if it is refused after all, of what. */
+  const auditOf =
+    (req: Request, res: Response): AuditOfExam =>
+    (exam, subject) => {
+      noteAccess(res, { exam, patients: patientsOf(subject) });
+      return recordOf(context, req, res);
+    };
+
+  async function stored(req: Request, res: Response, version: string | undefined): Promise<StoredExam> {
     const number = version === undefined ? undefined : positiveInteger('version', version);
     const exam = await context.exams.find(idOf(req), number);
+    const caller = callerOf(res);
     if (exam === undefined) throw await unknown(idOf(req), caller);
     if (!seesExam(caller, exam)) throw unknownExam();
+    noteAccess(res, aboutExam(exam));
     return exam;
   }
 
@@ -95,6 +114,11 @@ export function examRoutes(context: AppContext): Router {
   }
 
   return router;
+}
+
+function aboutExam({ id, raw }: StoredExam): AccessNote {
+  const { subject } = JSON.parse(raw.toString('utf8')) as { readonly subject?: ReferenceValue };
+  return { exam: id, patients: patientsOf(subject) };
 }
 
 function answerExam(res: Response, status: number, exam: StoredExam, bundle: Buffer): void {

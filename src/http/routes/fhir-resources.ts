@@ -9,6 +9,7 @@ import { notUnderstood, readSearch, type SearchRequest } from '../../search/read
 import type { Presentation } from '../../search/result-parameters.ts';
 import type { HistoryQuery, StoredResource } from '../../store/resource-repository.ts';
 import type { AppContext } from '../app-context.ts';
+import { noteAccess, noteResource, patientsAskedFor } from '../audit/access-note.ts';
 import { baseUrlOf } from '../base-url.ts';
 import { callerOf } from '../caller-of.ts';
 import { cursorOf, positionOf, versionPositionOf } from '../cursor.ts';
@@ -42,6 +43,7 @@ export function fhirResourceRoutes(context: AppContext): Router {
       const asked = openParameters(type, parametersOf(req), sealedText, client);
       const request = readSearch(type, asked, { strict: isStrict, ...terminology });
       const { presentation, query } = request;
+      noteAccess(res, { patients: patientsAskedFor(request.applied) });
       checkFormat(presentation.format);
       const pages = `${type} ${client}`;
       const from = presentation.cursor === undefined ? undefined : positionOf(presentation.cursor, sealedText, pages);
@@ -92,6 +94,7 @@ export function fhirResourceRoutes(context: AppContext): Router {
             const presentation = readPresentation(req);
             const found = await resourcesFor(res).read(type, idOf(req));
             if (found === undefined) throw new NotFoundError(`There is no ${type} with this id.`);
+            noteResource(res, found);
             answerResource(req, res, found, extentOf(presentation), presentation.pretty === true);
           },
         ],
@@ -102,9 +105,9 @@ export function fhirResourceRoutes(context: AppContext): Router {
       get: [
         async (req, res) => {
           const id = idOf(req);
-          if ((await resourcesFor(res).read(type, id)) === undefined) {
-            throw new NotFoundError(`There is no ${type} with this id.`);
-          }
+          const found = await resourcesFor(res).read(type, id);
+          if (found === undefined) throw new NotFoundError(`There is no ${type} with this id.`);
+          noteResource(res, found);
           await history(req, res, { type, id });
         },
       ],
@@ -116,6 +119,7 @@ export function fhirResourceRoutes(context: AppContext): Router {
           const version = /^[1-9]\d{0,8}$/.test(String(req.params.version)) ? Number(req.params.version) : 0;
           const found = await resourcesFor(res).read(type, idOf(req), version);
           if (found === undefined) throw new NotFoundError(`There is no ${type} with this id and version.`);
+          noteResource(res, found);
           answerResource(req, res, found, extentOf(presentation), presentation.pretty === true);
         },
       ],

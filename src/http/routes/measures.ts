@@ -11,6 +11,8 @@ import { linkedTypes } from '../../search/parameters.ts';
 import { readSearch } from '../../search/read-search.ts';
 import type { StoredResource } from '../../store/resource-repository.ts';
 import type { AppContext } from '../app-context.ts';
+import { noteAccess, patientsOf } from '../audit/access-note.ts';
+import { recordOf } from '../audit/record-of.ts';
 import { baseUrlOf } from '../base-url.ts';
 import { endpoint, newRouter } from '../endpoint.ts';
 import { etagOf, versionOfIfMatch } from '../etag.ts';
@@ -44,6 +46,7 @@ export function measureRoutes(context: AppContext): Router {
       const { values } = operationInput(req, operationInputs['Measure-evaluate-measure']);
       checkFormat(formOf(req, '_format'));
       const asked = askedOf(values);
+      noteAccess(res, { patients: patientsOf({ reference: asked.subject }) });
       const { from, until } = periodOf(asked.periodStart, asked.periodEnd);
       const measure = await find(req, values);
       const request = { ...asked, now: context.now(), id: randomUUID() };
@@ -107,8 +110,7 @@ export function measureWrites(context: AppContext): {
   const post = async (req: Request, res: Response): Promise<void> => {
     checkFormat(readQuery(req, ['_format']).get('_format'));
     const measure = measureIn(req);
-    const kept = await resources.put({ ...measure, id: randomUUID() }, context.now());
-    answerKept(req, res, 201, kept);
+    answerKept(req, res, 201, await keep(req, res, { ...measure, id: randomUUID() }));
   };
   const put = async (req: Request, res: Response): Promise<void> => {
     checkFormat(readQuery(req, ['_format']).get('_format'));
@@ -123,8 +125,18 @@ export function measureWrites(context: AppContext): {
     const version = versionOfIfMatch(req.headers['if-match']);
     const measure = measureIn(req);
     if (measure.id !== id) throw new RequestError('BAD_REQUEST', 'The id in the body must be that of the address.');
-    answerKept(req, res, 200, await resources.put(measure, context.now(), version));
+    answerKept(req, res, 200, await keep(req, res, measure, version));
   };
+
+  /** The measure and its entry in the audit trail, together. */
+  async function keep(req: Request, res: Response, measure: Identified, expectedVersion?: number) {
+    noteAccess(res, { resource: `Measure/${measure.id}` });
+    const audit = recordOf(context, req, res);
+    const replaces = expectedVersion === undefined ? {} : { expectedVersion };
+    const kept = await resources.put(measure, context.now(), { ...replaces, audit });
+    noteAccess(res, { isKept: true });
+    return kept;
+  }
 
   function answerKept(req: Request, res: Response, status: number, kept: StoredResource): void {
     const address = `${baseUrlOf(req, context.publicUrl)}/fhir/Measure/${kept.id}/_history/${kept.version}`;

@@ -8,6 +8,7 @@ import { rowFormats, writeRows } from '../../views/write-rows.ts';
 import { requireScope } from '../admission.ts';
 import { answerJson, mediaTypes } from '../answer.ts';
 import type { AppContext } from '../app-context.ts';
+import { noteAccess, patientsOf, recordAccess } from '../audit/access-note.ts';
 import { baseUrlOf } from '../base-url.ts';
 import { endpoint, newRouter } from '../endpoint.ts';
 import { readQuery } from '../query.ts';
@@ -45,6 +46,7 @@ export function viewRoutes(context: AppContext): Router {
   const answerRows = async (req: Request, res: Response, request: ViewRequest): Promise<void> => {
     const { view, format, header, scope } = request;
     requireScope(res, `${view.resource}.rs`);
+    noteAccess(res, { patients: patientsOf({ reference: scope.patient }) });
     const chunks = writeRows(viewRows(context, view, scope), view.columns, format, { header });
     // What is wrong from the start is then told as an error, not as an answer that breaks off.
     const first = await chunks.next();
@@ -54,6 +56,12 @@ export function viewRoutes(context: AppContext): Router {
       await chunks.return(undefined);
       res.end();
       return;
+    }
+    try {
+      await recordAccess(res);
+    } catch (error) {
+      await chunks.return(undefined);
+      throw error;
     }
     await streamChunks(res, startingWith(first, chunks));
   };

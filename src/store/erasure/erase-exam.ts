@@ -1,5 +1,6 @@
 import sql, { raw } from 'sql-template-tag';
 import { NotFoundError } from '../../kernel/errors.ts';
+import { appendAudit } from '../audit/append-audit.ts';
 import type { Engine, Session } from '../engine.ts';
 import { chunksOfBatch } from '../index/layout.ts';
 import { storedTypes } from '../index/stored-types.ts';
@@ -47,6 +48,9 @@ export function createErasures(engine: Engine): ErasureRepository {
         await session.run(sql`DELETE FROM export_job`);
         await session.run(sql`UPDATE erasure SET open_for = NULL WHERE open_for = ${exam.n}`);
         await session.run(sql`DELETE FROM exam WHERE n = ${exam.n}`);
+        await appendAudit(session, [
+          { at: erasure.erasedAt, interaction: 'erase', action: 'D', outcome: '0', client: by, exam: examId },
+        ]);
         return erasure;
       }),
 

@@ -369,4 +369,93 @@ export const schemaSteps: readonly SchemaStep[] = [
   );
   `,
   },
+  // The audit trail: a chain of hashes that is only added to, its newest entry in `audit_head`, and what it is found by.
+  {
+    sqlite: `
+  CREATE TABLE audit_event (
+    n             INTEGER PRIMARY KEY CHECK (n >= 1),
+    recorded      INTEGER NOT NULL,
+    interaction   TEXT NOT NULL,
+    action        TEXT NOT NULL,
+    outcome       TEXT NOT NULL,
+    record        TEXT NOT NULL,
+    previous_hash BLOB NOT NULL CHECK (length(previous_hash) = 32),
+    hash          BLOB NOT NULL CHECK (length(hash) = 32)
+  ) STRICT;
+  CREATE INDEX audit_event_by_time ON audit_event (recorded, n);
+
+  CREATE TABLE audit_entry (
+    n     INTEGER NOT NULL,
+    kind  INTEGER NOT NULL,
+    value TEXT NOT NULL,
+    PRIMARY KEY (n, kind, value)
+  ) STRICT, WITHOUT ROWID;
+  CREATE INDEX audit_entry_by_value ON audit_entry (kind, value, n);
+
+  CREATE TABLE audit_head (
+    one  INTEGER PRIMARY KEY CHECK (one = 1),
+    n    INTEGER NOT NULL,
+    hash BLOB NOT NULL CHECK (length(hash) = 32)
+  ) STRICT;
+  INSERT INTO audit_head VALUES (1, 0, zeroblob(32));
+
+  CREATE TRIGGER audit_event_is_kept BEFORE UPDATE ON audit_event
+    BEGIN SELECT RAISE (ABORT, 'the audit trail never changes'); END;
+  CREATE TRIGGER audit_event_stays BEFORE DELETE ON audit_event
+    BEGIN SELECT RAISE (ABORT, 'the audit trail is only added to'); END;
+  CREATE TRIGGER audit_entry_is_kept BEFORE UPDATE ON audit_entry
+    BEGIN SELECT RAISE (ABORT, 'the audit trail never changes'); END;
+  CREATE TRIGGER audit_entry_stays BEFORE DELETE ON audit_entry
+    BEGIN SELECT RAISE (ABORT, 'the audit trail is only added to'); END;
+  CREATE TRIGGER audit_head_goes_on BEFORE UPDATE ON audit_head WHEN NEW.n <= OLD.n
+    BEGIN SELECT RAISE (ABORT, 'the audit trail is only added to'); END;
+  CREATE TRIGGER audit_head_stays BEFORE DELETE ON audit_head
+    BEGIN SELECT RAISE (ABORT, 'the audit trail is only added to'); END;
+  `,
+    postgres: `
+  CREATE TABLE audit_event (
+    n             bigint PRIMARY KEY CHECK (n >= 1),
+    recorded      bigint NOT NULL,
+    interaction   text NOT NULL,
+    action        text NOT NULL,
+    outcome       text NOT NULL,
+    record        text NOT NULL,
+    previous_hash bytea NOT NULL CHECK (length(previous_hash) = 32),
+    hash          bytea NOT NULL CHECK (length(hash) = 32)
+  );
+  CREATE INDEX audit_event_by_time ON audit_event (recorded, n);
+
+  CREATE TABLE audit_entry (
+    n     bigint NOT NULL,
+    kind  smallint NOT NULL,
+    value text COLLATE "C" NOT NULL,
+    PRIMARY KEY (n, kind, value)
+  );
+  CREATE INDEX audit_entry_by_value ON audit_entry (kind, value, n);
+
+  CREATE TABLE audit_head (
+    one  integer PRIMARY KEY CHECK (one = 1),
+    n    bigint NOT NULL,
+    hash bytea NOT NULL CHECK (length(hash) = 32)
+  );
+  INSERT INTO audit_head VALUES (1, 0, decode(repeat('00', 32), 'hex'));
+
+  CREATE FUNCTION keep_audit() RETURNS trigger LANGUAGE plpgsql AS $$
+    BEGIN
+      IF TG_TABLE_NAME = 'audit_head' AND TG_OP = 'UPDATE' THEN
+        IF NEW.n > OLD.n THEN RETURN NEW; END IF;
+      END IF;
+      RAISE EXCEPTION 'the audit trail is only added to';
+    END $$;
+  CREATE TRIGGER audit_event_is_kept BEFORE UPDATE OR DELETE ON audit_event FOR EACH ROW EXECUTE FUNCTION keep_audit();
+  CREATE TRIGGER audit_entry_is_kept BEFORE UPDATE OR DELETE ON audit_entry FOR EACH ROW EXECUTE FUNCTION keep_audit();
+  CREATE TRIGGER audit_head_goes_on BEFORE UPDATE OR DELETE ON audit_head FOR EACH ROW EXECUTE FUNCTION keep_audit();
+  CREATE TRIGGER audit_event_is_not_emptied BEFORE TRUNCATE ON audit_event
+    FOR EACH STATEMENT EXECUTE FUNCTION keep_audit();
+  CREATE TRIGGER audit_entry_is_not_emptied BEFORE TRUNCATE ON audit_entry
+    FOR EACH STATEMENT EXECUTE FUNCTION keep_audit();
+  CREATE TRIGGER audit_head_is_not_emptied BEFORE TRUNCATE ON audit_head
+    FOR EACH STATEMENT EXECUTE FUNCTION keep_audit();
+  `,
+  },
 ];
