@@ -1,5 +1,6 @@
 import { isIP } from 'node:net';
 import { resolve } from 'node:path';
+import { type DeliverySettings, readDeliverySettings } from './delivery/settings.ts';
 import { ConfigError } from './kernel/errors.ts';
 import type { StoreTarget } from './store/open-stores.ts';
 
@@ -23,6 +24,8 @@ export interface Config {
   readonly viewTablesSeconds: number;
   /** Others than this machine can reach the service, which knows no access control. */
   readonly isOpenToNetwork: boolean;
+  /** Where exams are sent on to, and what subscriptions may name. */
+  readonly delivery: DeliverySettings;
 }
 
 const largestBodyLimitBytes = 4 * 1024 * 1024;
@@ -67,6 +70,7 @@ export function readConfig(env: Readonly<Record<string, string | undefined>>): C
     bodyLimitBytes: integer('BODY_LIMIT_BYTES', 256 * 1024, 1024, largestBodyLimitBytes),
     viewTablesSeconds: integer('VIEW_TABLES_SECONDS', 10, 0, 86_400),
     isOpenToNetwork,
+    delivery: readDeliverySettings(text, integer, problems),
   };
   if (problems.length > 0) throw new ConfigError(problems);
   return Object.freeze(config);

@@ -6,6 +6,10 @@ import { isDeepStrictEqual } from 'node:util';
 import type { Measure } from 'fhir/r4.js';
 import { type Logger, pino } from 'pino';
 import type { Config } from './config.ts';
+import type { DeliveryWorker } from './delivery/delivery-worker.ts';
+import { readCriteria } from './delivery/read-criteria.ts';
+import { startDeliveries } from './delivery/start-deliveries.ts';
+import { createSubscriptions } from './delivery/subscriptions.ts';
 import { catalogueDocument } from './exam/catalogue/catalogue-document.ts';
 import { createExamReader } from './exam/read-exam.ts';
 import type { QuickValidators } from './exam/schema/validator.ts';
@@ -19,6 +23,7 @@ import { type CompiledModel, unpackModel } from './localisation/compiled-model.t
 import { createLocaliser } from './localisation/localise.ts';
 import type { CompiledMeasure } from './measures/compile-measure.ts';
 import { measuresFrom } from './measures/load-measures.ts';
+import type { Terminology } from './search/read-token.ts';
 import { searchRules } from './search/search-rules.ts';
 import { startExportWorker } from './store/export-worker.ts';
 import { openStores } from './store/open-stores.ts';
@@ -43,19 +48,41 @@ const releaseDate = '2026-11-25';
  * @throws StoreError when the store cannot be opened
  */
 export async function createContext(config: Config, compiled = compiledFiles()): Promise<AppContext> {
-  const { engine, exams, resources, exports, erasures } = await openStores(config.store, searchRules);
+  const conformance = loadConformance(rootDir);
+  const codes = indexCodes(conformance);
+  const terminology: Terminology = {
+    expandValueSet: (url) => expandValueSet(conformance, codes, url),
+    descendants: (system, code) => codes.descendants(system, code).filter((below) => below !== code),
+  };
+  let wakeDeliveries = () => {};
+  const stores = await openStores(config.store, searchRules, {
+    forwards: config.delivery.forward !== undefined,
+    readCriteria: (criteria) => readCriteria(criteria, terminology),
+    onEnqueued: () => wakeDeliveries(),
+  });
+  const { engine, exams, resources, exports, erasures, outbox } = stores;
   const steps = createExamSteps(compiled);
   const logger = createLogger(config);
   const now = () => new Date();
-  const conformance = loadConformance(rootDir);
-  const codes = indexCodes(conformance);
+  const subscriptions = createSubscriptions(resources, stores.channels, now);
   const measures = measuresFrom(join(rootDir, 'profiles', 'measures'));
+  let deliveryWorker: DeliveryWorker;
   try {
     await keepMeasures(resources, measures, now());
+    deliveryWorker = startDeliveries({
+      ...stores,
+      settings: config.delivery,
+      subscriptions,
+      onError: (error) => {
+        const cause = error instanceof AppError ? error.code : 'UNEXPECTED';
+        logger.error({ code: 'DELIVERY_FAILED', cause }, 'failed');
+      },
+    });
   } catch (error) {
     await exams.close();
     throw error;
   }
+  wakeDeliveries = deliveryWorker.wake;
   const views = viewsFrom(join(rootDir, 'profiles', 'views'));
   const viewTables = createViewTables(engine, views.values(), ({ code }) => logger.error({ code }, 'failed'));
   return {
@@ -63,6 +90,13 @@ export async function createContext(config: Config, compiled = compiledFiles()):
     resources,
     exports,
     erasures,
+    outbox,
+    deliveryWorker,
+    subscriptions,
+    subscriptionRules: {
+      allowedHosts: new Set(config.delivery.webhookHosts),
+      checkCriteria: (criteria) => readCriteria(criteria, terminology),
+    },
     exportWorker: startExportWorker(exports, () => logger.error({ code: 'EXPORT_FAILED' }, 'failed')),
     views,
     viewRefresher: startViewRefresher(viewTables, config.viewTablesSeconds * 1000, (error) => {
@@ -75,10 +109,7 @@ export async function createContext(config: Config, compiled = compiledFiles()):
     records: createExamRecords(steps, exams, now),
     catalogue: Buffer.from(JSON.stringify(catalogueDocument()), 'utf8'),
     conformance,
-    terminology: {
-      expandValueSet: (url) => expandValueSet(conformance, codes, url),
-      descendants: (system, code) => codes.descendants(system, code).filter((below) => below !== code),
-    },
+    terminology,
     measures,
     files: publishedFiles(rootDir),
     software: { version: packageVersion(), releaseDate },

@@ -24,11 +24,13 @@ export async function startService(config: Config, compiled = compiledFiles()): 
       await server.stop();
       await context.viewRefresher.stop();
       await context.exportWorker.stop();
+      await context.deliveryWorker.stop();
       await context.exams.close();
     };
     return { url: server.url, stop };
   } catch (error) {
     await context.viewRefresher.stop();
+    await context.deliveryWorker.stop();
     await context.exams.close();
     throw error;
   }

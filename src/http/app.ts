@@ -4,6 +4,7 @@ import type { AppContext } from './app-context.ts';
 import { errorHandler } from './error-handler.ts';
 import { requestLog } from './request-log.ts';
 import { bulkExportRoutes } from './routes/bulk-export.ts';
+import { deliveryRoutes } from './routes/deliveries.ts';
 import { examRoutes } from './routes/exams.ts';
 import { fhirRoutes } from './routes/fhir.ts';
 import { fhirResourceRoutes } from './routes/fhir-resources.ts';
@@ -28,6 +29,7 @@ export function createApp(context: AppContext, isDraining: () => boolean): Expre
   app.use(requestLog(context.logger), securityHeaders);
   app.use(
     examRoutes(context),
+    deliveryRoutes(context),
     localisationRoutes(context),
     publishedRoutes(context),
     bulkExportRoutes(context),

@@ -13,6 +13,7 @@ const beyond: Partial<Record<string, Pick<KeptType, 'interactions' | 'operations
       { name: 'evaluate-measure', definition: 'http://hl7.org/fhir/OperationDefinition/Measure-evaluate-measure' },
     ],
   },
+  Subscription: { interactions: ['create', 'update'], operations: [] },
 };
 
 /** The types that are kept and what each can be searched by. */

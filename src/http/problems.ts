@@ -39,6 +39,7 @@ export const problemKinds = {
   VIEW_FAILED: { status: 422, title: errorTitles.VIEW_FAILED, issue: 'invalid' },
   MEASURE_INVALID: { status: 422, title: errorTitles.MEASURE_INVALID, issue: 'invalid' },
   MEASURE_FAILED: { status: 422, title: errorTitles.MEASURE_FAILED, issue: 'invalid' },
+  SUBSCRIPTION_INVALID: { status: 422, title: errorTitles.SUBSCRIPTION_INVALID, issue: 'invalid' },
   PRECONDITION_REQUIRED: { status: 428, title: errorTitles.PRECONDITION_REQUIRED, issue: 'required' },
   UNEXPECTED: { status: 500, title: errorTitles.UNEXPECTED, issue: 'exception' },
   STORE_CORRUPT: { status: 500, title: errorTitles.STORE_CORRUPT, issue: 'exception' },

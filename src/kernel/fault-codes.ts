@@ -16,6 +16,7 @@ export const errorTitles = {
   VIEW_FAILED: 'View without an answer',
   MEASURE_INVALID: 'Invalid measure',
   MEASURE_FAILED: 'Measure without an answer',
+  SUBSCRIPTION_INVALID: 'Invalid subscription',
   PRECONDITION_REQUIRED: 'Precondition required',
   UNEXPECTED: 'Unexpected error',
   STORE_CORRUPT: 'Store damaged',

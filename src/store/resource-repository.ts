@@ -1,5 +1,6 @@
 import type { Identified } from '../fhir/entry.ts';
 import type { SearchQuery } from '../search/query.ts';
+import type { Session } from './engine.ts';
 import type { Position } from './search/find-matches.ts';
 
 /** One version of a resource as kept. */
@@ -58,9 +59,15 @@ export interface ResourceRepository {
   /**
    * Keeps a resource that belongs to no exam; the same content again changes nothing.
    * @param expectedVersion the version that it replaces; undefined for whatever is there
+   * @param alongside what else is written in the same transaction
    * @throws ConflictError VERSION_MISMATCH, StoreError
    */
-  put(resource: Identified, now: Date, expectedVersion?: number): Promise<StoredResource>;
+  put(
+    resource: Identified,
+    now: Date,
+    expectedVersion?: number,
+    alongside?: (session: Session) => Promise<void>,
+  ): Promise<StoredResource>;
   /** Every current resource of a type, oldest change first, a group at a time. @throws StoreError */
   stream(query: StreamQuery): AsyncIterable<readonly StoredResource[]>;
   /**

@@ -1,4 +1,4 @@
-import type { Request, Response, Router } from 'express';
+import type { Request, RequestHandler, Response, Router } from 'express';
 import { operationOutcome } from '../../fhir/operation-outcome.ts';
 import { historySet, type ResultLink, searchset } from '../../fhir/result-set.ts';
 import { type Extent, withExtent } from '../../fhir/summarised.ts';
@@ -16,6 +16,7 @@ import { formBody, parametersOf } from '../form-body.ts';
 import { prefers } from '../prefer.ts';
 import { positiveInteger, readQuery } from '../query.ts';
 import { measureWrites } from './measures.ts';
+import { subscriptionWrites } from './subscriptions.ts';
 
 /** Versions on a page of history unless told otherwise, and at most. */
 const defaultVersions = 50;
@@ -28,7 +29,10 @@ const idForm = /^[A-Za-z0-9.-]{1,64}$/;
 export function fhirResourceRoutes(context: AppContext): Router {
   const router = newRouter();
   const { resources, terminology } = context;
-  const writes: Partial<Record<string, ReturnType<typeof measureWrites>>> = { Measure: measureWrites(context) };
+  const writes: Partial<Record<string, Writes>> = {
+    Measure: measureWrites(context),
+    Subscription: subscriptionWrites(context),
+  };
 
   for (const type of searchedTypes) {
     const search = async (req: Request, res: Response): Promise<void> => {
@@ -52,7 +56,7 @@ export function fhirResourceRoutes(context: AppContext): Router {
       answerFhirText(res, 200, json, presentation.pretty === true);
     };
 
-    const { post, put } = writes[type] ?? {};
+    const { post, put, delete: remove } = writes[type] ?? {};
     endpoint(router, `/fhir/${type}`, { get: [search], ...(post === undefined ? {} : { post }) });
     endpoint(router, `/fhir/${type}/_search`, { get: [search], post: [...formBody(context.bodyLimitBytes), search] });
 
@@ -67,6 +71,7 @@ export function fhirResourceRoutes(context: AppContext): Router {
         },
       ],
       ...(put === undefined ? {} : { put }),
+      ...(remove === undefined ? {} : { delete: remove }),
     });
     endpoint(router, `/fhir/${type}/:id/_history`, {
       get: [
@@ -126,6 +131,9 @@ export function fhirResourceRoutes(context: AppContext): Router {
 
   return router;
 }
+
+/** What may be done with a type beyond reading. */
+type Writes = Partial<Record<'post' | 'put' | 'delete', readonly RequestHandler[]>>;
 
 function idOf(req: Request): string {
   const id = String(req.params.id);
