@@ -26,6 +26,7 @@ describe('the configuration', () => {
       bodyLimitBytes: 262_144,
       viewTablesSeconds: 10,
       isOpenToNetwork: false,
+      delivery: { forward: undefined, webhookHosts: [], webhookMaxAttempts: 50 },
     });
   });
 

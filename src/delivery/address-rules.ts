@@ -9,7 +9,7 @@ import ipaddr from 'ipaddr.js';
  * @param address IPv4 or IPv6 in text
  */
 export function isPublicAddress(address: string): boolean {
-  if (!ipaddr.isValid(address)) return false;
+  if (isIP(address) === 0) return false;
   const parsed = ipaddr.process(address); // an IPv6 form of an IPv4 address becomes that address
   if (parsed.range() !== 'unicast') return false;
   // Addresses of the first IPv6 internet alone; ranges for documentation and tests lie in it and have their own names.

@@ -74,7 +74,7 @@ describe.each(engines)('forwarding from %s', (engine) => {
     const forward = {
       url: new URL(receiver.url),
       credentials: { kind: 'none' },
-      timeoutMs: 400,
+      timeoutMs: 20_000,
       maxAttempts: 1000,
       ...changes,
     } as const;
@@ -147,7 +147,7 @@ describe.each(engines)('forwarding from %s', (engine) => {
   }, async () => {
     const moods: Mood[] = ['error', 'lost', 'busy', 'fine', 'reset', 'silent', 'cut', 'page', 'fine', 'unauthorised'];
     receiver = await startFhirReceiver(({ n }) => moods[(n * 7) % moods.length] ?? 'fine');
-    start();
+    start(stores, { timeoutMs: 400 });
     const ids = await keepExams(4);
     await settled();
     expect(heldAsOurs(receiver)).toEqual(await expected(ids));

@@ -1,8 +1,10 @@
 import type { Command } from 'commander';
 import { checkCommand } from './check.ts';
 import { convertCommand } from './convert.ts';
+import { deliveriesCommand } from './deliveries.ts';
 import { eraseCommand } from './erase.ts';
 import { erasuresCommand } from './erasures.ts';
+import { forwardCommand } from './forward.ts';
 import { loadDemoCommand } from './load-demo.ts';
 import { serveCommand } from './serve.ts';
 import type { Surroundings } from './surroundings.ts';
@@ -17,4 +19,6 @@ export const allCommands: readonly ((surroundings: Surroundings) => Command)[] =
   loadDemoCommand,
   eraseCommand,
   erasuresCommand,
+  forwardCommand,
+  deliveriesCommand,
 ];
