@@ -1,6 +1,9 @@
+import { rmSync, writeFileSync } from 'node:fs';
+import { join } from 'node:path';
 import type { Bundle, FhirResource, Provenance } from 'fhir/r4.js';
-import { afterEach, beforeEach, describe, expect, it } from 'vitest';
+import { afterAll, afterEach, beforeAll, beforeEach, describe, expect, it } from 'vitest';
 import type { DeliveryWorker } from '../../src/delivery/delivery-worker.ts';
+import type { ForwardSettings } from '../../src/delivery/settings.ts';
 import { type DeliveryPace, startDeliveries } from '../../src/delivery/start-deliveries.ts';
 import { createSubscriptions } from '../../src/delivery/subscriptions.ts';
 import { servedResources } from '../../src/fhir/served.ts';
@@ -11,6 +14,7 @@ import { builtSteps } from '../support/built.ts';
 import { emptyStores, engines } from '../support/engines.ts';
 import { examNumbered } from '../support/example-exam.ts';
 import { type FhirReceiver, heldAsOurs, type Mood, startFhirReceiver } from '../support/fhir-receiver.ts';
+import { temporaryFolder } from '../support/service.ts';
 
 const steps = builtSteps();
 const newStore = emptyStores();
@@ -40,12 +44,17 @@ const pace: DeliveryPace = {
 };
 
 describe.each(engines)('forwarding from %s', (engine) => {
+  let folder: string;
   let target: StoreTarget;
   let stores: Stores;
   let receiver: FhirReceiver;
   let workers: DeliveryWorker[];
   let more: Stores[];
 
+  beforeAll(() => {
+    folder = temporaryFolder();
+  });
+  afterAll(() => rmSync(folder, { recursive: true, force: true }));
   beforeEach(async () => {
     target = await newStore(engine);
     stores = await open();
@@ -69,7 +78,7 @@ describe.each(engines)('forwarding from %s', (engine) => {
       },
     });
 
-  function start(on = stores, changes: { maxAttempts?: number; timeoutMs?: number } = {}): void {
+  function start(on = stores, changes: Partial<ForwardSettings> = {}): void {
     const { resources, channels } = on;
     const forward = {
       url: new URL(receiver.url),
@@ -169,6 +178,21 @@ describe.each(engines)('forwarding from %s', (engine) => {
     expect(receiver.mostAtOnce()).toBeGreaterThan(1);
     expect(receiver.taken).toHaveLength(12);
     expect(heldAsOurs(receiver)).toEqual(await expected(ids));
+  });
+
+  it('asks for a token once more when it is not accepted, within the same attempt', { timeout: 60_000 }, async () => {
+    const file = join(folder, `token-${engine}`);
+    writeFileSync(file, 'worn-out');
+    receiver = await startFhirReceiver(({ headers }) => {
+      if (headers.authorization === 'Bearer fresh') return 'fine';
+      writeFileSync(file, 'fresh');
+      return 'unauthorised';
+    });
+    const id = (await records().record(small('e', '3'))).exam.id;
+    start(stores, { credentials: { kind: 'token-file', file } });
+    await settled();
+    expect(await stores.outbox.ofExam(id)).toMatchObject([{ state: 'delivered', attempts: 1 }]);
+    expect(receiver.requests.map(({ headers }) => headers.authorization)).toEqual(['Bearer worn-out', 'Bearer fresh']);
   });
 
   it('gives up what is refused, tells why in codes alone, and goes on with the next', { timeout: 60_000 }, async () => {
