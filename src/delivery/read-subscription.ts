@@ -130,7 +130,7 @@ function problemsOfHeaders(header: unknown): readonly (readonly [number | null, 
   return header.flatMap((line, index): [number, string][] => {
     const name = typeof line === 'string' ? headerForm.exec(line)?.groups?.name : undefined;
     if (name === undefined) return [[index, 'Expected a header such as "Authorization: Bearer TOKEN", in ASCII.']];
-    return reservedHeaders.test(name) ? [[index, 'This header is the service’s own to set.']] : [];
+    return reservedHeaders.test(name) ? [[index, "This header is the service's own to set."]] : [];
   });
 }
 
