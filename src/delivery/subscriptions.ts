@@ -4,16 +4,20 @@ import type { SubscriptionChannel, SubscriptionChannels } from '../store/outbox/
 import type { ResourceRepository, StoredResource } from '../store/resource-repository.ts';
 import { type DeliveryReason, deliveryReasons } from './delivery-error.ts';
 import { headerParts, type ReadSubscription } from './read-subscription.ts';
+import { SubscriptionInvalidError } from './subscription-error.ts';
 
 /** Stands for the value of a header: values go in and never come out. */
 export const maskedValue = '***';
+
+/** Active ones; each is looked at with every exam that is kept. */
+const mostActive = 100;
 
 /** Subscriptions with their channels, each change of both in one transaction. */
 export interface Subscriptions {
   /**
    * Keeps a new one or a change; one that was asked for becomes active. A header that comes back masked keeps its value.
    * @param expectedVersion the version that it replaces; undefined for a new one
-   * @throws ConflictError VERSION_MISMATCH, StoreError
+   * @throws SubscriptionInvalidError when there are too many, ConflictError VERSION_MISMATCH, StoreError
    */
   keep(id: string, read: ReadSubscription, expectedVersion?: number): Promise<StoredResource>;
   /** Ends it: nothing more is sent, and the values of its headers are forgotten. @throws StoreError */
@@ -56,6 +60,10 @@ export function createSubscriptions(
       const headers = header.map((line) => (isMasked(line) ? (values.get(nameOf(line)) ?? line) : line));
       const { status } = definition;
       const state = status === 'off' || status === 'error' ? status : 'active';
+      if (state === 'active' && before?.state !== 'active' && (await channels.active()) >= mostActive) {
+        const message = `There are ${mostActive} active subscriptions already; turn one off first.`;
+        throw new SubscriptionInvalidError([{ pointer: '', code: 'TOO_LARGE', message }]);
+      }
       return write(
         {
           ...definition,

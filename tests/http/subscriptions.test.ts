@@ -217,6 +217,18 @@ describe('subscriptions', () => {
     expect((await keep('{')).status).toBe(400);
   });
 
+  it('may be active a hundred at a time', { timeout: 120_000 }, async () => {
+    const ids: (string | undefined)[] = [];
+    for (;;) {
+      const answer = await keep(subscription({ criteria: 'ClinicalImpression?patient=Patient/nobody' }));
+      if (answer.status === 422) break;
+      ids.push(answer.json<Subscription>().id);
+    }
+    expect(ids).toHaveLength(100);
+    for (const id of ids) await off(id);
+    await off((await keep(subscription())).json<Subscription>().id);
+  });
+
   it('answers for an exam that nobody has, and retries nothing where nothing was given up', async () => {
     const none = `${service.url}/exams/00000000-0000-4000-8000-000000000000/deliveries`;
     expect((await send(none)).status).toBe(404);

@@ -23,7 +23,9 @@ export interface SubscriptionChannels {
   find(id: string): Promise<SubscriptionChannel | undefined>;
   /** Writes a channel anew; one that is off loses what waits for it and its headers. To be called in a transaction. */
   write(session: Session, channel: SubscriptionChannel): Promise<void>;
-  /** Active subscriptions whose end has come. @throws StoreError */
+  /** How many are active. @throws StoreError */
+  active(): Promise<number>;
+  /** Subscriptions whose end has come and that are not off yet. @throws StoreError */
   ended(now: number): Promise<readonly string[]>;
   /** Counts what was given up since the last one that arrived. @returns the count. @throws StoreError */
   count(id: string, isDelivered: boolean): Promise<number>;
@@ -54,6 +56,13 @@ export function createSubscriptionChannels(engine: Engine): SubscriptionChannels
       if (state === 'off') {
         await session.run(sql`DELETE FROM delivery WHERE target = ${`Subscription/${id}`} AND state = 0`);
       }
+    },
+
+    async active() {
+      const [row] = await engine.reader.all<{ rows: number }>(
+        sql`SELECT count(*) AS rows FROM subscription WHERE state = 'active'`,
+      );
+      return row?.rows ?? 0;
     },
 
     async ended(now) {
