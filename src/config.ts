@@ -3,6 +3,7 @@ import { resolve } from 'node:path';
 import { type AccessSettings, readAccessSettings } from './access/access-settings.ts';
 import { type IntegerSetting, type IntegerSettingName, settings, type TextSettingName } from './config/settings.ts';
 import { readTrustedProxies } from './config/trusted-proxies.ts';
+import { type DeliverySettings, readDeliverySettings } from './delivery/settings.ts';
 import type { LoadLimits } from './http/limits/load-gate.ts';
 import { ConfigError } from './kernel/errors.ts';
 import type { StoreTarget } from './store/open-stores.ts';
@@ -38,6 +39,8 @@ export interface Config {
   readonly loadLimits: LoadLimits;
   readonly requestTimeoutSeconds: number;
   readonly drainSeconds: number;
+  /** Where exams are sent on to, and what subscriptions may name. */
+  readonly delivery: DeliverySettings;
 }
 
 /** Enough for a bulk load by one client over a network, and little enough that one that runs wild is noticed. */
@@ -101,6 +104,11 @@ export function readConfig(env: Readonly<Record<string, string | undefined>>): C
     },
     requestTimeoutSeconds: integer('REQUEST_TIMEOUT_SECONDS'),
     drainSeconds: integer('DRAIN_SECONDS'),
+    delivery: readDeliverySettings(
+      (name) => text(name as TextSettingName),
+      (name) => integer(name as IntegerSettingName),
+      problems,
+    ),
   };
   if (config.loadLimits.bodyBytes < config.bodyLimitBytes) {
     problems.push('MAX_BODY_BYTES must not be less than BODY_LIMIT_BYTES, or the largest body could never be taken.');

@@ -7,6 +7,10 @@ import type { Measure } from 'fhir/r4.js';
 import { type Logger, pino } from 'pino';
 import { createAccessControl } from './access/access-control.ts';
 import type { Config } from './config.ts';
+import type { DeliveryWorker } from './delivery/delivery-worker.ts';
+import { readCriteria } from './delivery/read-criteria.ts';
+import { startDeliveries } from './delivery/start-deliveries.ts';
+import { createSubscriptions } from './delivery/subscriptions.ts';
 import { catalogueDocument } from './exam/catalogue/catalogue-document.ts';
 import { createExamReader } from './exam/read-exam.ts';
 import type { QuickValidators } from './exam/schema/validator.ts';
@@ -25,6 +29,7 @@ import { createLocaliser } from './localisation/localise.ts';
 import { modelVersion } from './localisation/model-version.ts';
 import type { CompiledMeasure } from './measures/compile-measure.ts';
 import { measuresFrom } from './measures/load-measures.ts';
+import type { Terminology } from './search/read-token.ts';
 import { searchRules } from './search/search-rules.ts';
 import { startExportWorker } from './store/export-worker.ts';
 import { openLinkKey } from './store/link-key.ts';
@@ -59,29 +64,44 @@ export async function createContext(config: Config, compiled = compiledFiles()):
       (variable) => logger.error({ code: 'ACCESS_FILE_FAILED', variable }, 'failed'),
       now,
     ));
-  const {
-    engine,
-    exams: plainExams,
-    resources,
-    exports,
-    erasures,
-    audit,
-  } = await openStores(config.store, searchRules);
-  const version = packageVersion();
-  const metrics = createServiceMetrics({ version, modelVersion, store: engine.dialect });
-  const exams = measuredExams(plainExams, metrics);
-  const steps = measuredSteps(createExamSteps(compiled), metrics);
   const conformance = loadConformance(rootDir);
   const codes = indexCodes(conformance);
+  const terminology: Terminology = {
+    expandValueSet: (url) => expandValueSet(conformance, codes, url),
+    descendants: (system, code) => codes.descendants(system, code).filter((below) => below !== code),
+  };
+  let wakeDeliveries = () => {};
+  const stores = await openStores(config.store, searchRules, {
+    forwards: config.delivery.forward !== undefined,
+    readCriteria: (criteria) => readCriteria(criteria, terminology),
+    onEnqueued: () => wakeDeliveries(),
+  });
+  const { engine, resources, exports, erasures, audit, outbox } = stores;
+  const version = packageVersion();
+  const metrics = createServiceMetrics({ version, modelVersion, store: engine.dialect });
+  const exams = measuredExams(stores.exams, metrics);
+  const steps = measuredSteps(createExamSteps(compiled), metrics);
+  const subscriptions = createSubscriptions(resources, stores.channels, now);
   const measures = measuresFrom(join(rootDir, 'profiles', 'measures'));
+  let deliveryWorker: DeliveryWorker;
   let linkKey: Buffer;
   try {
     await keepMeasures(resources, measures, now());
     linkKey = await openLinkKey(engine);
+    deliveryWorker = startDeliveries({
+      ...stores,
+      settings: config.delivery,
+      subscriptions,
+      onError: (error) => {
+        const cause = error instanceof AppError ? error.code : 'UNEXPECTED';
+        logger.error({ code: 'DELIVERY_FAILED', cause }, 'failed');
+      },
+    });
   } catch (error) {
     await exams.close();
     throw error;
   }
+  wakeDeliveries = deliveryWorker.wake;
   const views = viewsFrom(join(rootDir, 'profiles', 'views'));
   const viewTables = createViewTables(engine, views.values(), ({ code }) => logger.error({ code }, 'failed'));
   const exportWorker = startExportWorker(exports, () => logger.error({ code: 'EXPORT_FAILED' }, 'failed'));
@@ -96,6 +116,13 @@ export async function createContext(config: Config, compiled = compiledFiles()):
     exports,
     erasures,
     audit,
+    outbox,
+    deliveryWorker,
+    subscriptions,
+    subscriptionRules: {
+      allowedHosts: new Set(config.delivery.webhookHosts),
+      checkCriteria: (criteria) => readCriteria(criteria, terminology),
+    },
     exportWorker,
     views,
     viewRefresher,
@@ -112,10 +139,7 @@ export async function createContext(config: Config, compiled = compiledFiles()):
     records: createExamRecords(steps, exams, now),
     catalogue: Buffer.from(JSON.stringify(catalogueDocument()), 'utf8'),
     conformance,
-    terminology: {
-      expandValueSet: (url) => expandValueSet(conformance, codes, url),
-      descendants: (system, code) => codes.descendants(system, code).filter((below) => below !== code),
-    },
+    terminology,
     measures,
     files: publishedFiles(rootDir),
     software: { version, releaseDate },

@@ -26,6 +26,7 @@ export async function startService(config: Config, compiled = compiledFiles()): 
   const letGo = async () => {
     await context.viewRefresher.stop();
     await context.exportWorker.stop();
+    await context.deliveryWorker.stop();
     await context.exams.close();
     operation.stop();
     await metricsServer?.stop();

@@ -181,6 +181,68 @@ export const settings = {
     most: 3600,
     meaning: 'time in which an answer must begin; after it, 503',
   },
+  FORWARD_URL: {
+    kind: 'text',
+    default: '',
+    defaultSays: 'none',
+    meaning:
+      'base of the FHIR R4 server that every exam is [sent to](#delivery-to-another-server); https, or http on this machine',
+  },
+  FORWARD_ALLOW_HTTP: {
+    kind: 'text',
+    default: 'false',
+    meaning: '`true` allows http elsewhere, inside a network that encrypts by itself',
+  },
+  FORWARD_TOKEN_FILE: {
+    kind: 'text',
+    default: '',
+    defaultSays: 'none',
+    meaning: 'file with the bearer token for it, read for every request',
+  },
+  FORWARD_TOKEN_URL: {
+    kind: 'text',
+    default: '',
+    defaultSays: 'none',
+    meaning: 'instead: address where a token is asked for by SMART Backend Services, with the two below',
+  },
+  FORWARD_CLIENT_ID: {
+    kind: 'text',
+    default: '',
+    defaultSays: 'none',
+    meaning: 'name of this service there',
+  },
+  FORWARD_KEY_FILE: {
+    kind: 'text',
+    default: '',
+    defaultSays: 'none',
+    meaning: 'its private key (P-384 or RSA; JWK or PEM)',
+  },
+  FORWARD_SCOPE: {
+    kind: 'text',
+    default: 'system/*.cruds',
+    meaning: 'scope of that token',
+  },
+  FORWARD_TIMEOUT_SECONDS: { kind: 'integer', default: 30, least: 1, most: 300, meaning: 'longest time for an answer' },
+  FORWARD_MAX_ATTEMPTS: {
+    kind: 'integer',
+    default: 200,
+    least: 1,
+    most: 10000,
+    meaning: 'then a delivery is given up; about four days without an answer',
+  },
+  WEBHOOK_ALLOWED_HOSTS: {
+    kind: 'text',
+    default: '',
+    defaultSays: 'none',
+    meaning: 'hosts, separated by commas, that [subscriptions](#webhooks) may name beside public ones',
+  },
+  WEBHOOK_MAX_ATTEMPTS: {
+    kind: 'integer',
+    default: 50,
+    least: 1,
+    most: 1000,
+    meaning: 'the same for a notification; about a day',
+  },
   DRAIN_SECONDS: {
     kind: 'integer',
     default: 0,

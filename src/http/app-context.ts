@@ -1,5 +1,8 @@
 import type { Logger } from 'pino';
 import type { AccessControl } from '../access/access-control.ts';
+import type { DeliveryWorker } from '../delivery/delivery-worker.ts';
+import type { SubscriptionRules } from '../delivery/read-subscription.ts';
+import type { Subscriptions } from '../delivery/subscriptions.ts';
 import type { CompiledMeasure } from '../measures/compile-measure.ts';
 import type { Terminology } from '../search/read-token.ts';
 import type { AuditRepository } from '../store/audit/audit-store.ts';
@@ -7,6 +10,7 @@ import type { ErasureRepository } from '../store/erasure/erasure-repository.ts';
 import type { ExamRepository } from '../store/exam-repository.ts';
 import type { ExportRepository } from '../store/export-store.ts';
 import type { ExportWorker } from '../store/export-worker.ts';
+import type { Outbox } from '../store/outbox/outbox-repository.ts';
 import type { ResourceRepository } from '../store/resource-repository.ts';
 import type { ViewRefresher } from '../store/view-refresher.ts';
 import type { ConformanceResources } from '../terminology/load.ts';
@@ -26,6 +30,10 @@ export interface AppContext {
   readonly erasures: ErasureRepository;
   readonly audit: AuditRepository;
   readonly exportWorker: ExportWorker;
+  readonly outbox: Outbox;
+  readonly deliveryWorker: DeliveryWorker;
+  readonly subscriptions: Subscriptions;
+  readonly subscriptionRules: Omit<SubscriptionRules, 'now'>;
   /** The shipped views, by name. */
   readonly views: ReadonlyMap<string, LoadedView>;
   readonly viewRefresher: ViewRefresher;

@@ -8,6 +8,7 @@ import { errorHandler } from './error-handler.ts';
 import { requestLog } from './request-log.ts';
 import { auditEventRoutes } from './routes/audit-events.ts';
 import { bulkExportRoutes } from './routes/bulk-export.ts';
+import { deliveryRoutes } from './routes/deliveries.ts';
 import { examRoutes } from './routes/exams.ts';
 import { fhirRoutes } from './routes/fhir.ts';
 import { fhirResourceRoutes } from './routes/fhir-resources.ts';
@@ -39,6 +40,7 @@ export function createApp(context: AppContext, isDraining: () => boolean): Expre
   app.use(readCredentials(context.access, operation.rateLimit));
   app.use(
     examRoutes(context),
+    deliveryRoutes(context),
     localisationRoutes(context),
     publishedRoutes(context),
     bulkExportRoutes(context),

@@ -14,6 +14,7 @@ const beyond: Partial<Record<string, Pick<KeptType, 'interactions' | 'operations
       { name: 'evaluate-measure', definition: 'http://hl7.org/fhir/OperationDefinition/Measure-evaluate-measure' },
     ],
   },
+  Subscription: { interactions: ['create', 'update'], operations: [] },
 };
 
 /** What happens writes it, nobody else. */

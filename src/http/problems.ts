@@ -44,6 +44,7 @@ export const problemKinds = {
   VIEW_FAILED: { status: 422, title: errorTitles.VIEW_FAILED, issue: 'invalid' },
   MEASURE_INVALID: { status: 422, title: errorTitles.MEASURE_INVALID, issue: 'invalid' },
   MEASURE_FAILED: { status: 422, title: errorTitles.MEASURE_FAILED, issue: 'invalid' },
+  SUBSCRIPTION_INVALID: { status: 422, title: errorTitles.SUBSCRIPTION_INVALID, issue: 'invalid' },
   PRECONDITION_REQUIRED: { status: 428, title: errorTitles.PRECONDITION_REQUIRED, issue: 'required' },
   // Its Retry-After depends on the client and is set where the limit is kept.
   RATE_LIMITED: { status: 429, title: errorTitles.RATE_LIMITED, issue: 'throttled' },

@@ -19,6 +19,7 @@ export const errorTitles = {
   VIEW_FAILED: 'View without an answer',
   MEASURE_INVALID: 'Invalid measure',
   MEASURE_FAILED: 'Measure without an answer',
+  SUBSCRIPTION_INVALID: 'Invalid subscription',
   PRECONDITION_REQUIRED: 'Precondition required',
   RATE_LIMITED: 'Too many requests',
   UNEXPECTED: 'Unexpected error',

@@ -7,6 +7,7 @@ import { everyTypeRows } from './parameters/of-every-type.ts';
 import { provenanceRows } from './parameters/provenance.ts';
 import { riskAssessmentRows } from './parameters/risk-assessment.ts';
 import { serviceRequestRows } from './parameters/service-request.ts';
+import { subscriptionRows } from './parameters/subscription.ts';
 
 /** Every type that can be searched: its parameters, and which of them is its clinical date. */
 const table = {
@@ -18,6 +19,7 @@ const table = {
   Device: { rows: deviceRows, date: null },
   Measure: { rows: measureRows, date: 'date' },
   MeasureReport: { rows: measureReportRows, date: 'date' },
+  Subscription: { rows: subscriptionRows, date: null },
 } as const satisfies Record<string, { rows: readonly ParameterRow[]; date: string | null }>;
 
 export type SearchedType = keyof typeof table;

@@ -7,6 +7,7 @@ import { requireCurrent } from './current-version.ts';
 import type { Engine, Session } from './engine.ts';
 import type { ExamContent, ExamRepository, ExamVersion, StoredExam } from './exam-repository.ts';
 import { type IndexTools, writeExamResources } from './index/write-batch.ts';
+import type { Enqueue } from './outbox/enqueue.ts';
 
 /** What a transaction brought, and what to do once it is on disk. */
 interface Written<T> {
@@ -24,8 +25,17 @@ const versionColumns = raw(`exam.id, version, received_at AS "receivedAt", model
   content_hash AS "contentHash"`);
 const everything = sql`${versionColumns}, raw, bundle`;
 
-/** Exams and everything made from them, on either engine. The resources are indexed in the transaction of their exam. */
-export function createExamStore(engine: Engine, tools: IndexTools): ExamRepository {
+/**
+ * Exams and everything made from them, on either engine. The resources are indexed, and what is to be sent elsewhere is
+ * put into the outbox, in the transaction of their exam.
+ * @param onEnqueued is called after the commit of something to be sent
+ */
+export function createExamStore(
+  engine: Engine,
+  tools: IndexTools,
+  enqueue: Enqueue = async () => false,
+  onEnqueued: () => void = () => {},
+): ExamRepository {
   /** Writes that are under way, from the moment they were asked for; a close waits for them. */
   const accepted = new Set<Promise<unknown>>();
   let closing: Promise<void> | undefined;
@@ -87,10 +97,17 @@ export function createExamStore(engine: Engine, tools: IndexTools): ExamReposito
   };
 
   async function index(session: Session, n: number, version: number, content: ExamContent): Promise<() => void> {
-    const { resources, receivedAt, audit } = content;
-    const remember = await writeExamResources(session, tools, { n, version }, resources, receivedAt.getTime());
+    const { resources, audit } = content;
+    const at = content.receivedAt.getTime();
+    const remember = await writeExamResources(session, tools, { n, version }, resources, at);
+    const isEnqueued = await enqueue(session, { n, version, at });
+    // Last, since whoever holds the head of the trail keeps all others waiting.
     if (audit !== undefined) await appendAudit(session, [audit]);
-    return remember;
+    if (!isEnqueued) return remember;
+    return () => {
+      remember();
+      onEnqueued();
+    };
   }
 }
 

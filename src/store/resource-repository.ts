@@ -1,6 +1,7 @@
 import type { AuditRecord } from '../audit/audit-record.ts';
 import type { Identified } from '../fhir/entry.ts';
 import type { SearchQuery } from '../search/query.ts';
+import type { Session } from './engine.ts';
 import type { Position } from './search/find-matches.ts';
 
 /** One version of a resource as kept. */
@@ -60,12 +61,17 @@ export interface ResourceRepository {
    * Keeps a resource that belongs to no exam; the same content again changes nothing.
    * @param expectedVersion the version that it replaces; undefined for whatever is there
    * @param audit what the audit trail says of it, kept in the same transaction
+   * @param alongside what else is written in the same transaction
    * @throws ConflictError VERSION_MISMATCH, StoreError
    */
   put(
     resource: Identified,
     now: Date,
-    options?: { readonly expectedVersion?: number; readonly audit?: AuditRecord },
+    options?: {
+      readonly expectedVersion?: number;
+      readonly audit?: AuditRecord;
+      readonly alongside?: (session: Session) => Promise<void>;
+    },
   ): Promise<StoredResource>;
   /** Every current resource of a type, oldest change first, a group at a time. @throws StoreError */
   stream(query: StreamQuery): AsyncIterable<readonly StoredResource[]>;

@@ -89,7 +89,7 @@ export function createResourceStore(
       return opened(await session.all<VersionRow>(historySql(query)));
     },
 
-    async put(resource, now, { expectedVersion, audit } = {}) {
+    async put(resource, now, { expectedVersion, audit, alongside } = {}) {
       const type = resource.resourceType as StoredType;
       const { value, remember } = await engine.write(async (writer) => {
         const [row] = await writer.all<{ key: number; version: number }>(
@@ -99,6 +99,7 @@ export function createResourceStore(
           const found = row === undefined ? 'There is no such resource' : `The resource is at version ${row.version}`;
           throw new ConflictError('VERSION_MISMATCH', `${found}; If-Match named version ${expectedVersion}.`);
         }
+        await alongside?.(writer);
         const replaces = row === undefined ? null : Math.floor(row.key / bitsOfPart / partsOfBatch);
         const { remember } = await writeBatch(writer, tools, { exam: null, replaces }, [resource], now.getTime());
         const [kept] = await writer.all<VersionRow>(

@@ -50,6 +50,17 @@ const rows: readonly (readonly [RegExp, readonly Role[]])[] = [
   [/^(GET|PUT) \/exams\/:id(\/bundle)?$/, ['integration', 'patient']],
   [/^POST \/localisation$/, ['app', 'patient']],
   [/^(GET|POST) \/fhir\/AuditEvent(\/_search|\/:id)?$/, ['auditor']],
+  [/^(GET|POST) \/exams\/:id\/deliveries(\/retry)?$/, ['integration']],
+  [/^(POST|PUT|DELETE) \/fhir\/Subscription(\/:id)?$/, ['subscriber']],
+  [
+    /^(GET|POST) \/fhir\/Subscription(\/_search|\/:id|\/_history|\/:id\/_history(\/:version)?)?$/,
+    ['analyst', 'subscriber'],
+  ],
+  [
+    /^(GET|POST) \/fhir\/ClinicalImpression(\/_search|\/:id|\/:id\/_history(\/:version)?)?$/,
+    ['analyst', 'subscriber', 'patient'],
+  ],
+  [/^GET \/fhir\/ClinicalImpression\/_history$/, ['analyst', 'subscriber']],
   [/^GET \/metrics$/, ['monitoring']],
   [/^GET \/views$/, anyToken],
   [/^GET \/views\/:file$/, ['analyst']],
@@ -129,6 +140,7 @@ describe('who may use which route', () => {
       app: () => service.bearer(roles.app),
       monitoring: () => service.bearer(roles.monitoring),
       auditor: () => service.bearer(roles.auditor),
+      subscriber: () => service.bearer(roles.subscriber),
       patient: () =>
         service.bearer('patient/exam.cru patient/localisation.c patient/*.rs', {
           patient: subject.replace('Patient/', ''),

@@ -2,6 +2,7 @@ import { readdirSync, readFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 import { describe, expect, it } from 'vitest';
 import type { AccessError } from '../../src/access/access-error.ts';
+import type { SubscriptionInvalidError } from '../../src/delivery/subscription-error.ts';
 import type { MethodNotAllowedError } from '../../src/http/method-not-allowed-error.ts';
 import { type ProblemCode, problemKinds } from '../../src/http/problems.ts';
 import type {
@@ -33,7 +34,8 @@ type ErrorOfARequest =
   | ViewInvalidError
   | ViewFailedError
   | MeasureInvalidError
-  | MeasureFailedError;
+  | MeasureFailedError
+  | SubscriptionInvalidError;
 
 /** The compiler asks for every code that an error of a request or a fault can have; `UNEXPECTED` stands for all others. */
 const emitted: Readonly<Record<ErrorOfARequest['code'] | FaultCode | 'UNEXPECTED', true>> = {
@@ -62,6 +64,7 @@ const emitted: Readonly<Record<ErrorOfARequest['code'] | FaultCode | 'UNEXPECTED
   VIEW_FAILED: true,
   MEASURE_INVALID: true,
   MEASURE_FAILED: true,
+  SUBSCRIPTION_INVALID: true,
   UNEXPECTED: true,
 };
 

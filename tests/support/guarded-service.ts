@@ -19,6 +19,7 @@ export const roles = {
   app: 'system/localisation.c',
   monitoring: 'system/metrics.r',
   auditor: 'system/AuditEvent.rs',
+  subscriber: 'system/Subscription.cruds system/ClinicalImpression.rs',
 } as const;
 
 export type SigningKey = Awaited<ReturnType<typeof signingKey>>;

@@ -2,8 +2,10 @@ import type { Command } from 'commander';
 import { checkCommand } from './check.ts';
 import { convertCommand } from './convert.ts';
 import { deidentifyCommand } from './deidentify.ts';
+import { deliveriesCommand } from './deliveries.ts';
 import { eraseCommand } from './erase.ts';
 import { erasuresCommand } from './erasures.ts';
+import { forwardCommand } from './forward.ts';
 import { keyCommand } from './key.ts';
 import { loadDemoCommand } from './load-demo.ts';
 import { serveCommand } from './serve.ts';
@@ -23,4 +25,6 @@ export const allCommands: readonly ((surroundings: Surroundings) => Command)[] =
   eraseCommand,
   erasuresCommand,
   verifyAuditCommand,
+  forwardCommand,
+  deliveriesCommand,
 ];

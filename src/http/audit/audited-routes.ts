@@ -32,6 +32,8 @@ const exams: readonly AuditedRoute[] = [
   { method: 'get', path: '/exams/:id', interaction: 'read', action: 'R', about: 'exam' },
   { method: 'put', path: '/exams/:id', interaction: 'update', action: 'U', about: 'exam' },
   { method: 'get', path: '/exams/:id/bundle', interaction: 'read', action: 'R', about: 'exam' },
+  { method: 'get', path: '/exams/:id/deliveries', interaction: 'read', action: 'R', about: 'exam' },
+  { ...operation('post', '/exams/:id/deliveries/retry', 'retry-deliveries'), about: 'exam' },
 ];
 
 const operations: readonly AuditedRoute[] = [
@@ -91,4 +93,7 @@ export const auditedRoutes: readonly AuditedRoute[] = [
   ...readsOf('AuditEvent').filter(({ path }) => !path.includes('_history')),
   { method: 'post', path: '/fhir/Measure', interaction: 'create', action: 'C' },
   { method: 'put', path: '/fhir/Measure/:id', interaction: 'update', action: 'U', about: 'Measure' },
+  { method: 'post', path: '/fhir/Subscription', interaction: 'create', action: 'C' },
+  { method: 'put', path: '/fhir/Subscription/:id', interaction: 'update', action: 'U', about: 'Subscription' },
+  { method: 'delete', path: '/fhir/Subscription/:id', interaction: 'delete', action: 'D', about: 'Subscription' },
 ];

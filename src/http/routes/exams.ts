@@ -104,16 +104,24 @@ export function examRoutes(context: AppContext): Router {
     return exam;
   }
 
-  /** Why there is nothing: an erased exam is told from one that never was, unless it was posted anew. */
-  async function unknown(id: string, { subject }: Caller): Promise<NotFoundError | ErasedError> {
-    // Whose exam it was is not known any more.
-    if (subject !== undefined) return unknownExam();
-    const erasure = await context.erasures.find(id);
-    if (erasure === undefined || (await context.exams.find(id)) !== undefined) return unknownExam();
-    return new ErasedError(`This exam was erased at ${erasure.erasedAt}. It may be posted again, as a new exam.`);
-  }
-
+  const unknown = (id: string, caller: Caller) => whyUnknown(context, id, caller);
   return router;
+}
+
+/** Id of the exam that an address names. @throws NotFoundError, ErasedError */
+export async function requireExam(context: AppContext, req: Request, caller: Caller): Promise<string> {
+  const id = idOf(req);
+  if ((await context.exams.history(id)).length === 0) throw await whyUnknown(context, id, caller);
+  return id;
+}
+
+/** Why there is nothing: an erased exam is told from one that never was, unless it was posted anew. */
+async function whyUnknown(context: AppContext, id: string, { subject }: Caller): Promise<NotFoundError | ErasedError> {
+  // Whose exam it was is not known any more.
+  if (subject !== undefined) return unknownExam();
+  const erasure = await context.erasures.find(id);
+  if (erasure === undefined || (await context.exams.find(id)) !== undefined) return unknownExam();
+  return new ErasedError(`This exam was erased at ${erasure.erasedAt}. It may be posted again, as a new exam.`);
 }
 
 function aboutExam({ id, raw }: StoredExam): AccessNote {

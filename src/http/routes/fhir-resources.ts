@@ -1,4 +1,4 @@
-import type { Request, Response, Router } from 'express';
+import type { Request, RequestHandler, Response, Router } from 'express';
 import { type Need, narrowed, scopes } from '../../access/need.ts';
 import { type OutcomeIssue, operationOutcome } from '../../fhir/operation-outcome.ts';
 import { historySet, type ResultLink, searchset } from '../../fhir/result-set.ts';
@@ -21,6 +21,7 @@ import { positiveInteger, readQuery } from '../query.ts';
 import { openParameters, sealParameters } from '../search-links.ts';
 import { canBeNarrowed, leftOutTypes, visibleResources } from '../visible-resources.ts';
 import { measureWrites } from './measures.ts';
+import { subscriptionWrites } from './subscriptions.ts';
 
 /** Versions on a page of history unless told otherwise, and at most. */
 const defaultVersions = 50;
@@ -34,7 +35,10 @@ export function fhirResourceRoutes(context: AppContext): Router {
   const router = newRouter();
   const { terminology, sealedText } = context;
   const resourcesFor = (res: Response) => visibleResources(context.resources, callerOf(res));
-  const writes: Partial<Record<string, ReturnType<typeof measureWrites>>> = { Measure: measureWrites(context) };
+  const writes: Partial<Record<string, Writes>> = {
+    Measure: measureWrites(context),
+    Subscription: subscriptionWrites(context),
+  };
 
   for (const type of searchedTypes) {
     const search = async (req: Request, res: Response): Promise<void> => {
@@ -68,7 +72,7 @@ export function fhirResourceRoutes(context: AppContext): Router {
     const searching = ofSubject(scopes(`${type}.s`));
     const reading = ofSubject(scopes(`${type}.r`));
     const creating = scopes(`${type}.c`);
-    const { post, put } = writes[type] ?? {};
+    const { post, put, delete: remove } = writes[type] ?? {};
     endpoint(
       router,
       `/fhir/${type}`,
@@ -87,7 +91,7 @@ export function fhirResourceRoutes(context: AppContext): Router {
     endpoint(
       router,
       `/fhir/${type}/:id`,
-      { get: reading, put: scopes(`${type}.u`) },
+      { get: reading, put: scopes(`${type}.u`), delete: scopes(`${type}.d`) },
       {
         get: [
           async (req, res) => {
@@ -99,6 +103,7 @@ export function fhirResourceRoutes(context: AppContext): Router {
           },
         ],
         ...(put === undefined ? {} : { put }),
+        ...(remove === undefined ? {} : { delete: remove }),
       },
     );
     endpoint(router, `/fhir/${type}/:id/_history`, reading, {
@@ -161,6 +166,9 @@ export function fhirResourceRoutes(context: AppContext): Router {
 
   return router;
 }
+
+/** What may be done with a type beyond reading. */
+type Writes = Partial<Record<'post' | 'put' | 'delete', readonly RequestHandler[]>>;
 
 function idOf(req: Request): string {
   const id = String(req.params.id);

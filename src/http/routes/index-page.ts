@@ -10,6 +10,7 @@ const served = [
   ['PUT', '/exams/{id}', 'Correct an exam, with If-Match'],
   ['GET', '/exams/{id}', 'The exam as it was sent'],
   ['GET', '/exams/{id}/bundle', 'Its Bundle: ?type=transaction, collection or document'],
+  ['GET', '/exams/{id}/deliveries', 'What became of sending it to other servers; POST .../retry to try again'],
   ['POST', '/localisation', 'Where the lesion is, what it may be and what to do next; nothing is kept'],
   ['GET', '/catalogue', 'Everything that can be examined, with its keys, values and codes'],
   ['GET', '/json-schema/{name}', 'JSON Schemas of the exam'],

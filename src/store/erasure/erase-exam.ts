@@ -43,6 +43,7 @@ export function createErasures(engine: Engine): ErasureRepository {
                 ${JSON.stringify(erasure.contentHashes)}, ${exam.n})`,
         );
         await removeResources(session, batches, resources);
+        await session.run(sql`DELETE FROM delivery WHERE exam = ${exam.n}`);
         await session.run(sql`DELETE FROM exam_version WHERE exam = ${exam.n}`);
         await session.run(sql`DELETE FROM batch WHERE exam = ${exam.n}`);
         await session.run(sql`DELETE FROM export_job`);

@@ -458,4 +458,79 @@ export const schemaSteps: readonly SchemaStep[] = [
     FOR EACH STATEMENT EXECUTE FUNCTION keep_audit();
   `,
   },
+  // What is to be sent to other servers. `held_until` is a lease: whoever holds a row and falls silent loses it then.
+  {
+    sqlite: `
+  CREATE TABLE delivery (
+    n          INTEGER PRIMARY KEY AUTOINCREMENT,
+    target     TEXT NOT NULL,
+    exam       INTEGER NOT NULL REFERENCES exam (n),
+    version    INTEGER NOT NULL,
+    state      INTEGER NOT NULL DEFAULT 0,
+    attempts   INTEGER NOT NULL DEFAULT 0,
+    created_at INTEGER NOT NULL,
+    next_at    INTEGER NOT NULL,
+    settled_at INTEGER,
+    holder     TEXT,
+    held_until INTEGER NOT NULL DEFAULT 0,
+    answer     INTEGER,
+    reason     TEXT,
+    issues     TEXT,
+    software   TEXT,
+    resources  TEXT,
+    UNIQUE (target, exam, version)
+  ) STRICT;
+  CREATE INDEX delivery_of_exam ON delivery (exam, version);
+  CREATE INDEX delivery_waiting ON delivery (target, next_at) WHERE state = 0;
+  CREATE INDEX delivery_dead ON delivery (n) WHERE state = 2;
+  CREATE INDEX delivery_proven ON delivery (target, software, settled_at) WHERE state = 1;
+
+  CREATE TABLE subscription (
+    id       TEXT PRIMARY KEY,
+    state    TEXT NOT NULL,
+    criteria TEXT NOT NULL,
+    endpoint TEXT NOT NULL,
+    payload  TEXT,
+    headers  TEXT NOT NULL,
+    ends_at  INTEGER,
+    failures INTEGER NOT NULL DEFAULT 0
+  ) STRICT, WITHOUT ROWID;
+  `,
+    postgres: `
+  CREATE TABLE delivery (
+    n          bigint GENERATED ALWAYS AS IDENTITY PRIMARY KEY,
+    target     text COLLATE "C" NOT NULL,
+    exam       bigint NOT NULL REFERENCES exam (n),
+    version    integer NOT NULL,
+    state      smallint NOT NULL DEFAULT 0,
+    attempts   integer NOT NULL DEFAULT 0,
+    created_at bigint NOT NULL,
+    next_at    bigint NOT NULL,
+    settled_at bigint,
+    holder     text,
+    held_until bigint NOT NULL DEFAULT 0,
+    answer     integer,
+    reason     text,
+    issues     text,
+    software   text,
+    resources  text,
+    UNIQUE (target, exam, version)
+  );
+  CREATE INDEX delivery_of_exam ON delivery (exam, version);
+  CREATE INDEX delivery_waiting ON delivery (target, next_at) WHERE state = 0;
+  CREATE INDEX delivery_dead ON delivery (n) WHERE state = 2;
+  CREATE INDEX delivery_proven ON delivery (target, software, settled_at) WHERE state = 1;
+
+  CREATE TABLE subscription (
+    id       text PRIMARY KEY,
+    state    text NOT NULL,
+    criteria text NOT NULL,
+    endpoint text NOT NULL,
+    payload  text,
+    headers  text NOT NULL,
+    ends_at  bigint,
+    failures integer NOT NULL DEFAULT 0
+  );
+  `,
+  },
 ];
