@@ -44,6 +44,27 @@ export const illnessHistory: readonly HistoryWeight[] = [
     'nerves are at risk from an operation nearby and from lying still',
   ),
   ...weigh(
+    'recent-surgery',
+    sites('spinal-accessory-nerve'),
+    2,
+    1,
+    'operations on the side of the neck are the usual cause of its palsy',
+  ),
+  ...weigh(
+    'anticoagulant',
+    sites('femoral-nerve-pelvis', 'lumbar-plexus'),
+    2,
+    1,
+    'blood in the psoas presses on the nerves within it',
+  ),
+  ...weigh(
+    'diabetes-mellitus',
+    sites('hyperkinetic-syndrome', 'striatum'),
+    1.7,
+    1,
+    'a high blood sugar sets off chorea of one side',
+  ),
+  ...weigh(
     'limb-fracture-or-dislocation',
     kinds('nerve', 'plexus'),
     1.6,
