@@ -46,7 +46,10 @@ export const raisingResults: readonly RaisingResult[] = [
     results: headImages,
     values: ['infarct', 'haemorrhage'],
     withinDays: 7,
-    beside: (facts) => (facts.exam.onset.pace === 'hyperacute' ? anyDeficit(facts) : []),
+    beside: (facts) => {
+      const { pace } = facts.exam.onset;
+      return pace === 'hyperacute' || pace === 'acute' ? anyDeficit(facts) : [];
+    },
     source: recalled('nice-ng128', 'imaging'),
   },
   {

@@ -1,26 +1,14 @@
 import type { Reason } from '../../causes/ranked-cause.ts';
 import { findingReasons } from '../../causes/reasons.ts';
-import { read, recalled, type Source } from '../../kernel/cite.ts';
+import { read, recalled } from '../../kernel/cite.ts';
 import type { BedsideFacts } from '../bedside-facts.ts';
 import { dangerOf } from './danger-words.ts';
+import { slowRaisingStories } from './slow-stories-that-raise.ts';
 import { feverReasons } from './spinal-flags.ts';
+import { each, none, type RaisingStory } from './story.ts';
 import { isAtLeast, isUnder, written } from './thresholds.ts';
 
-/** A story that guidance acts on before anybody has looked for the signs that usually carry the flag. */
-interface RaisingStory {
-  readonly flag: string;
-  /** The reasons when the story is that one; empty when not. */
-  readonly check: (facts: BedsideFacts) => readonly Reason[];
-  readonly source: Source;
-}
-
 const { headPain, spinalPain } = dangerOf;
-const none: readonly Reason[] = [];
-
-/** All groups of reasons, when each has one. */
-const each = (...groups: readonly (readonly Reason[])[]): readonly Reason[] =>
-  groups.every((group) => group.length > 0) ? groups.flatMap((group) => group.slice(0, 3)) : none;
-
 const trueFever = (facts: BedsideFacts): readonly Reason[] =>
   feverReasons(facts).filter(({ text }) => !text.startsWith('C-reactive'));
 
@@ -93,6 +81,27 @@ export const raisingStories: readonly RaisingStory[] = [
       return each(facts.told('pituitary-tumour'), [...headPain(facts), ...facts.told('vomiting')], eyes);
     },
     source: recalled('pituitary-apoplexy-2011', 'when to suspect it'),
+  },
+  {
+    // Convulsions and a changed mind with pain of the abdomen, before any limb is weak.
+    flag: 'suspected-acute-porphyria',
+    check: (facts) =>
+      facts.beganWithin(28) === 'yes' && facts.told('pregnancy', 'preceding-gastroenteritis').length === 0
+        ? each(facts.told('abdominal-pain'), facts.told('seizure'), facts.told('behaviour-change'))
+        : none,
+    source: recalled('adams-victor', 'porphyric polyneuropathy'),
+  },
+  {
+    // One limb said to have failed at once, before anybody has tested it; pain of the spine, an injury or pressure speaks for another place.
+    flag: 'suspected-stroke',
+    check: (facts) => {
+      const { query, exam } = facts;
+      const untested = query.testedWhere(({ item }) => item.section === 'power').length === 0;
+      if (exam.onset.pace !== 'hyperacute' || facts.beganWithin(7) !== 'yes' || !untested) return none;
+      if (facts.told(...notTheBrain).length > 0) return none;
+      return facts.told('leg-weakness').filter(() => isOneSided(query.history('leg-weakness')));
+    },
+    source: recalled('nice-ng128', 'sudden onset of focal symptoms'),
   },
   {
     flag: 'acute-ascending-weakness',
@@ -179,6 +188,28 @@ export const raisingStories: readonly RaisingStory[] = [
   },
 ];
 
+const notTheBrain = [
+  'resolved-deficit',
+  'back-pain',
+  'thoracic-back-pain',
+  'neck-pain',
+  'leg-pain',
+  'radicular-leg-pain',
+  'bladder-disturbance',
+  'saddle-numbness',
+  'trauma',
+  'external-pressure',
+  'leg-crossing',
+  'prolonged-squatting',
+  'recent-surgery',
+  'hyperthyroidism',
+  'episodic-weakness',
+] as const;
+
+function isOneSided(statement: { readonly side?: string } | undefined): boolean {
+  return statement?.side === 'left' || statement?.side === 'right';
+}
+
 const eyeSigns = [
   'cranial-nerves/ophthalmoplegia',
   'cranial-nerves/third-nerve-palsy',
@@ -244,5 +275,5 @@ function conduction({ query }: BedsideFacts): readonly Reason[] {
 
 /** Reasons for which a story alone raises a flag; empty when none does. */
 export function toldBy(flag: string, facts: BedsideFacts): readonly Reason[] {
-  return raisingStories.flatMap((row) => (row.flag === flag ? row.check(facts) : none));
+  return [...raisingStories, ...slowRaisingStories].flatMap((row) => (row.flag === flag ? row.check(facts) : none));
 }

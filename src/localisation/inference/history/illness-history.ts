@@ -58,13 +58,6 @@ export const illnessHistory: readonly HistoryWeight[] = [
     'blood in the psoas presses on the nerves within it',
   ),
   ...weigh(
-    'diabetes-mellitus',
-    sites('hyperkinetic-syndrome', 'striatum'),
-    1.7,
-    1,
-    'a high blood sugar sets off chorea of one side',
-  ),
-  ...weigh(
     'limb-fracture-or-dislocation',
     kinds('nerve', 'plexus'),
     1.6,

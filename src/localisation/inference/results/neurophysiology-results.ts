@@ -73,8 +73,8 @@ export const neurophysiologyResults: readonly ResultWeight[] = [
   ),
   ...found(
     conduction,
-    ['motor-conduction-block', 'demyelinating-non-uniform', 'demyelinating-uniform'],
-    kinds('root', 'cord', 'cauda-equina'),
+    'motor-conduction-block',
+    kinds('root', 'cauda-equina'),
     0.3,
     'a lesion of roots alone leaves the nerves conducting as they should',
     book,
