@@ -26,7 +26,7 @@ export const slowRaisingStories: readonly RaisingStory[] = [
       if (exam.course !== 'progressive' || facts.beganWithin(3) !== 'no' || facts.beganWithin(twoYears) === 'no')
         return none;
       if (query.result('mri-brain') !== undefined || exam.onset.pace === 'hyperacute') return none;
-      const inBrain = facts.kindProbability('hemisphere', 'brainstem', 'cerebellum') >= 0.5;
+      const inBrain = facts.kindProbability('hemisphere', 'brainstem', 'cerebellum', 'visual-pathway') >= 0.5;
       const signs = query.abnormal([...brainSigns, ...corticalSigns]);
       const also = facts.told(
         'headache',
@@ -64,6 +64,30 @@ export const slowRaisingStories: readonly RaisingStory[] = [
     source: recalled('nice-ng128', 'sudden onset of focal symptoms'),
   },
   {
+    // Several things that fail at once are told before anybody has examined; and a plain sign of the brain of the last days.
+    flag: 'suspected-stroke',
+    check: (facts) => {
+      const { pace, durationDays } = facts.exam.onset;
+      if (!facts.maybeProgressing || facts.told(...notTheBrain).length > 0) return none;
+      const told = facts.told(
+        'slurred-speech',
+        'speech-difficulty',
+        'arm-weakness',
+        'leg-weakness',
+        'weakness',
+        'numbness',
+        'diplopia',
+        'visual-loss',
+        'dysphagia',
+      );
+      const inBrain = facts.kindProbability('hemisphere', 'brainstem', 'cerebellum') >= 0.5;
+      if (pace === 'hyperacute' && facts.beganWithin(7) === 'yes' && told.length >= 2 && inBrain) return told;
+      const isDays = pace === 'acute' && durationDays !== undefined && durationDays <= 3;
+      return isDays && inBrain ? findingReasons(facts.query.abnormal(brainSigns), 4) : none;
+    },
+    source: recalled('nice-ng128', 'sudden onset of focal symptoms'),
+  },
+  {
     flag: 'rapidly-progressive-weakness',
     check: (facts) => {
       if (facts.exam.course !== 'progressive' || facts.beganWithin(daysOfGrowing) !== 'yes') return none;
@@ -95,12 +119,14 @@ export const slowRaisingStories: readonly RaisingStory[] = [
       const { pace, durationDays } = facts.exam.onset;
       const isGradual = facts.beganWithin(28) === 'no' || pace === 'subacute' || pace === 'chronic';
       const isOld = (durationDays ?? 0) > slowlyProgressive;
-      const inCord = facts.kindProbability('cord') >= 0.5;
+      const inCord = facts.kindProbability('cord') >= 0.3;
       const family = facts.told('family/similar-disorder', 'family/spastic-paraplegia', 'family/ataxia');
       if (!isGradual || isOld || !inCord || facts.exam.course !== 'progressive' || family.length > 0) return none;
       // Brisk reflexes alone are met in health.
       const signs = [
-        ...facts.upperMotorSigns.filter(({ item }) => item.scale !== 'reflex-grade'),
+        ...facts.upperMotorSigns.filter(
+          ({ item }) => item.scale !== 'reflex-grade' && item.section !== 'involuntaryMovements',
+        ),
         ...facts.trunkSensoryLoss,
       ];
       const trouble = [
@@ -120,6 +146,18 @@ export const slowRaisingStories: readonly RaisingStory[] = [
     source: recalled('nice-ng127', 'limb weakness and gait unsteadiness'),
   },
 ];
+
+const notTheBrain = [
+  'resolved-deficit',
+  'migraine',
+  'back-pain',
+  'thoracic-back-pain',
+  'neck-pain',
+  'bladder-disturbance',
+  'trauma',
+  'myasthenia-gravis',
+  'descending-weakness',
+] as const;
 
 const corticalSigns = [
   'higher-function/anomia',
