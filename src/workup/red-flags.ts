@@ -2,14 +2,16 @@ import type { Exam } from '../exam/exam.ts';
 import { citation } from '../kernel/citation.ts';
 import type { Localisation } from '../localisation/localisation.ts';
 import type { RedFlag, Urgency } from './assessment.ts';
-import { bedsideFacts } from './bedside-facts.ts';
+import { type BedsideFacts, bedsideFacts } from './bedside-facts.ts';
 import { brainFlags } from './red-flags/brain-flags.ts';
 import { eyeFlags } from './red-flags/eye-flags.ts';
 import { headFlags } from './red-flags/head-flags.ts';
 import { muscleAndNerveFlags } from './red-flags/muscle-and-nerve-flags.ts';
 import { neuromuscularFlags } from './red-flags/neuromuscular-flags.ts';
-import type { RedFlagRule } from './red-flags/rule.ts';
+import { shownBy } from './red-flags/results-that-raise.ts';
+import { present, type RedFlagRule, type Verdict } from './red-flags/rule.ts';
 import { spinalFlags } from './red-flags/spinal-flags.ts';
+import { toldBy } from './red-flags/stories-that-raise.ts';
 import { systemicFlags } from './red-flags/systemic-flags.ts';
 
 /** Every red flag that the service knows, in the order in which equals are listed. */
@@ -34,7 +36,7 @@ const urgencyOrder: Readonly<Record<Urgency, number>> = { immediate: 0, 'same-da
 export function assessRedFlags(exam: Exam, localisation: Localisation): readonly RedFlag[] {
   const facts = bedsideFacts(exam, localisation);
   const flags = redFlagRules.flatMap((rule): readonly RedFlag[] => {
-    const verdict = rule.check(facts);
+    const verdict = verdictOf(rule, facts);
     if (verdict === null) return [];
     return [
       {
@@ -51,4 +53,12 @@ export function assessRedFlags(exam: Exam, localisation: Localisation): readonly
   return flags.toSorted(
     (a, b) => stateOrder[a.state] - stateOrder[b.state] || urgencyOrder[a.urgency] - urgencyOrder[b.urgency],
   );
+}
+
+/** What the rule finds in the usual record; where that does not raise the flag, a result or a story may that guidance acts on. */
+function verdictOf(rule: RedFlagRule, facts: BedsideFacts): Verdict | null {
+  const usual = rule.check(facts);
+  if (usual?.state === 'present') return usual;
+  const further = [...shownBy(rule.key, facts), ...toldBy(rule.key, facts)];
+  return further.length > 0 ? present(further) : usual;
 }

@@ -59,6 +59,14 @@ export const bounds: Readonly<Record<string, Bounds>> = {
     conclusion: 0.93,
     sureAndWrong: 1,
   },
+  'evaluation/development/report-like.ndjson': {
+    first: 0.85,
+    firstThree: 0.96,
+    side: 0.97,
+    level: 0.95,
+    conclusion: 0.95,
+    sureAndWrong: 2,
+  },
   'evaluation/development/published.ndjson': {
     first: 0.74,
     firstThree: 0.83,

@@ -72,6 +72,9 @@ const inflamedTemporalLobe = facultiesOf([
   ['mood-behaviour', 0.5],
 ]);
 
+/** A hand that fails from the cortex alone is an embolus in nearly all (Peters 2009, recalled); what grows there takes more than the hand. Judged. */
+const handPaces = { hyperacute: 1.2, acute: 1, subacute: 0.3, chronic: 0.2 } as const;
+
 /** Lesions of the hemispheres by artery, lobe and deep structure. Frequencies judged from what reaches a neurologist. */
 const hemisphereLesions: readonly TerritoryLesion[] = [
   { ...at('hemisphere', 'cortex-middle-cerebral', hemisphere['cortex-middle-cerebral'], 2), isAllOrMost: true },
@@ -89,7 +92,7 @@ const hemisphereLesions: readonly TerritoryLesion[] = [
   at('hemisphere', 'cortex-posterior-cerebral', hemisphere['posterior-cerebral-lower-branches'], 0.3),
   at('hemisphere', 'cortex-posterior-cerebral', hemisphere['posterior-cerebral-with-thalamus'], 0.1),
   at('hemisphere', 'cortex-parasagittal', hemisphere['cortex-parasagittal'], 0.3, 'both'),
-  at('hemisphere', 'cortex-hand-area', hemisphere['cortex-hand-area'], 0.5),
+  { ...at('hemisphere', 'cortex-hand-area', hemisphere['cortex-hand-area'], 0.5), paces: handPaces },
   at('hemisphere', 'cortex-frontal', hemisphere['cortex-frontal'], 0.5),
   at('hemisphere', 'cortex-frontal', hemisphere['cortex-frontal-with-motor-strip'], 0.2),
   {
@@ -243,6 +246,7 @@ function handKnob(): Hypothesis[] {
           percentOfFingersAlone / 8,
           new LesionBuilder().brain(side, 'motor-cortex-hand', 0.15).brain(side, 'sensory-cortex-hand', 0.15).build(),
           {
+            paces: handPaces,
             process: processOf({
               motor: (unit) =>
                 unit.side === body && unit.group !== undefined && groups.includes(unit.group) ? depth : 0,

@@ -96,11 +96,14 @@ function longCavity(): Hypothesis[] {
         `cavity-${depth}`,
         (0.5 * levelFrequency(level)) / (tops.length * 4),
         lesion.build(),
-        { faculties: signsAtLevel(bodySides, level, depth) },
+        { faculties: signsAtLevel(bodySides, level, depth), paces: cavityPaces },
       );
     }),
   );
 }
+
+/** A cavity grows over years (Mariani 1991, recalled). Judged. */
+const cavityPaces = { hyperacute: 0.1, acute: 0.3, subacute: 0.7, chronic: 1.8 } as const;
 
 /** Bruising of the middle of the neck's cord: grey matter of the whole arm, tracts less, as after a fall on a narrow canal. */
 function centralInjury(): Hypothesis[] {
@@ -136,6 +139,39 @@ function anterior(level: number, depth: number): LesionBuilder {
     lesion.cord('anteriorHorn', side, level, depth).cord('anteriorHorn', side, level + 1, depth * 0.6);
   }
   return lesion;
+}
+
+/**
+ * An artery closes at once: three of four infarcts of the cord are complete within twelve hours (Zalewski 2019, recalled).
+ * A mass in front of the cord brings the same over weeks. Judged.
+ */
+const arteryPaces = { hyperacute: 3, acute: 1, subacute: 0.5, chronic: 0.5 } as const;
+
+/** The end of the anterior spinal artery's reach in the neck: the anterior horns of both arms, the tracts hardly. Frequency judged. */
+function anteriorHornsOfArms(): Hypothesis[] {
+  return [0.95, 0.7].flatMap((depth) =>
+    [
+      ['C5', 'T1'],
+      ['C4', 'C6'],
+      ['C7', 'T1'],
+    ].map(([top = 'C5', bottom = 'T1']) => {
+      const level = segments.indexOf(top as (typeof segments)[number]);
+      const last = segments.indexOf(bottom as (typeof segments)[number]);
+      const lesion = new LesionBuilder();
+      for (const side of bodySides) {
+        for (let segment = level; segment <= last; segment += 1)
+          lesion.cord('anteriorHorn', side, segment, depth).cord('crossing', side, segment, depth * 0.15);
+        lesion.cord('corticospinal', side, level, depth * 0.1);
+      }
+      return hypothesis(
+        site('spinal-cord-anterior', 'anterior part', level, 'both'),
+        `arms-${top}-${depth}`,
+        0.01,
+        lesion.build(),
+        { paces: arteryPaces },
+      );
+    }),
+  );
 }
 
 function posterior(level: number, depth: number): LesionBuilder {
@@ -242,7 +278,10 @@ function crossSectionHypotheses(): Hypothesis[] {
           String(depth),
           (percent * levelFrequency(level)) / (totalFrequency * depths.length),
           build(level, depth).build(),
-          { faculties: of === 'posterior' ? new Map() : signsAtLevel(bodySides, level, depth) },
+          {
+            faculties: of === 'posterior' ? new Map() : signsAtLevel(bodySides, level, depth),
+            ...(of === 'anterior' && { paces: arteryPaces }),
+          },
         ),
       ),
     );
@@ -253,6 +292,7 @@ function crossSectionHypotheses(): Hypothesis[] {
 export function cordHypotheses(): Hypothesis[] {
   return [
     ...crossSectionHypotheses(),
+    ...anteriorHornsOfArms(),
     ...halves(),
     ...longCavity(),
     ...centralInjury(),

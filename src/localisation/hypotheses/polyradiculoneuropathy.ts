@@ -200,6 +200,20 @@ const forms: readonly Form[] = [
     source: guideline,
   },
   {
+    // Both arms and shoulders before the legs, throat and face spared; porphyria begins so as often as in the legs.
+    variant: 'arms-first',
+    tempo: 'acute',
+    share: 0.03,
+    motor: limbs(0.3, 0.75, 0.15, 0.2),
+    large: 0.08,
+    nearLarge: 0.3,
+    small: 0.05,
+    spindle: 0.05,
+    reflex: { arm: 0.9, leg: 0.4 },
+    signs: acuteSigns(0.15, 0.2),
+    source: recalled('amato-russell', 'regional variants; porphyric neuropathy'),
+  },
+  {
     ...throatNeckAndArms,
     variant: 'throat-neck-and-arms',
     share: 0.03,

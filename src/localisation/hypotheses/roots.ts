@@ -143,6 +143,12 @@ const oneSided: readonly (readonly [Segment, Segment])[] = [
 
 const depths = [0.8, 0.5] as const;
 
+/**
+ * Deposits and inflammation in the spinal fluid grow over days to weeks, a narrow canal over years; only blood and a burst
+ * disc strike many roots at once. Judged.
+ */
+const manyRootsPaces = { hyperacute: 0.15, acute: 0.7, subacute: 1.2, chronic: 1.1 } as const;
+
 /** What a process in the spinal fluid does beside: cranial nerves, stiff neck, bladder. Judged. */
 const beside: FacultyChances = new Map([
   ...bodySides.flatMap((side) => [
@@ -170,6 +176,7 @@ function manyRoots(): Hypothesis[] {
     }
     return hypothesis(manyRootsSite(side), variant, groupFrequency.manyRoots * share, lesion.build(), {
       faculties: beside,
+      paces: manyRootsPaces,
     });
   };
   const both = stretches.flatMap(({ key, roots, share }) =>

@@ -3,7 +3,7 @@ import { type BrainSystem, systemOf } from '../../anatomy/brain/systems.ts';
 import type { Territory } from '../../anatomy/brain/territory.ts';
 import type { PlaceKey } from '../../anatomy/places.ts';
 import { type BodySide, bodySides, opposite } from '../../kernel/side.ts';
-import { type Hypothesis, hypothesis, type Site } from '../hypothesis.ts';
+import { type Hypothesis, hypothesis, type PaceFactors, type Site } from '../hypothesis.ts';
 import { LesionBuilder } from '../lesion.ts';
 import type { SiteKind } from '../localisation.ts';
 import type { FacultyChances } from '../process.ts';
@@ -21,6 +21,8 @@ export interface TerritoryLesion {
   readonly faculties?: FacultyChances;
   /** Whether it is a growth, or a loss by steps, as often as a stroke. */
   readonly mayGrow?: boolean;
+  /** How its pace differs from that of other lesions of its kind. Judged. */
+  readonly paces?: PaceFactors;
   /** For territories whose parts are territories of their own: what takes only a part is one of those. */
   readonly isAllOrMost?: boolean;
   /** Systems that a lesion which is named by the territory never spares. */
@@ -117,6 +119,7 @@ export function territoryHypotheses(lesions: readonly TerritoryLesion[]): Hypoth
           {
             ...(lesion.faculties !== undefined && { faculties: lesion.faculties }),
             ...(lesion.mayGrow === true && { paces: paceOfGrowth }),
+            ...(lesion.paces !== undefined && { paces: lesion.paces }),
           },
         ),
       ),

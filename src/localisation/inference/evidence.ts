@@ -7,6 +7,7 @@ import { scales } from '../../exam/scales.ts';
 import { opposite } from '../../kernel/side.ts';
 import type { ProbeTarget } from '../observation/probe-models.ts';
 import type { Column, StateColumns } from './columns.ts';
+import { alsoDeniedBy } from './denials.ts';
 import { correlation, groupOf } from './evidence-groups.ts';
 
 /** One value that the engine weighs: a finding, or one of the places that a summary statement stands for. */
@@ -41,7 +42,7 @@ export function gatherEvidence(findings: readonly Finding[], columns: StateColum
   const stated = failing(findings);
   const drafts: Draft[] = [];
   for (const finding of findings) if (!isSaidOtherwise(finding, stated)) addDrafts(drafts, finding, patches);
-  drafts.push(...otherHalves(findings));
+  drafts.push(...otherHalves(findings), ...denials(findings));
   const agedSides = agedOnBothSides(drafts);
   const sizes = new Map<string, number>();
   for (const { group, base } of drafts) sizes.set(group, (sizes.get(group) ?? 0) + base);
@@ -95,6 +96,14 @@ function limbAspect({ item: { probe, region }, side, place, modality }: Finding)
   if (probe.kind === 'movement' || probe.kind === 'cerebellar') return [`${probe.kind}|${region}|${side}`];
   if (probe.kind !== 'sensation' || place === undefined || modality === undefined || !isPatch(place)) return [];
   return [`${tractOf[modality]}|${regionOf(place)}|${side}`];
+}
+
+function denials(findings: readonly Finding[]): readonly Draft[] {
+  return alsoDeniedBy(findings).map(({ finding, item }) => {
+    const { name, strength } = groupOf({ ...finding, item });
+    const value = scales.presence.normal[0];
+    return { finding, target: { item, side: finding.side }, value, group: name, base: 1, correlation: strength };
+  });
 }
 
 function isPatch({ kind }: FindingPlace): boolean {

@@ -184,6 +184,23 @@ export const headHistory: readonly HistoryWeight[] = [
     'tremor goes with it',
   ),
   ...weigh('seizure', cortex, 5, 1, 'seizures come from the cortex'),
+  ...weigh(
+    'seizure',
+    anyOf(
+      sites('internal-capsule', 'striatum', 'thalamus', 'thalamus-and-capsule', 'subthalamic-nucleus'),
+      kinds('brainstem', 'cerebellum', 'cord'),
+    ),
+    0.5,
+    1,
+    'white matter, deep nuclei and brainstem do not convulse',
+  ),
+  ...weigh(
+    ['headache', 'new-headache', 'morning-headache'],
+    sites('cortex-parasagittal', 'cortex-frontal', 'cortex-temporal', 'cortex-parietal'),
+    1.3,
+    0.95,
+    'what grows in or on a lobe presses',
+  ),
   ...weigh('seizure', kinds('encephalopathy', 'meninges', 'intracranial-pressure'), 2.5, 1, 'an ill brain convulses'),
   ...weigh(
     ['cognitive-change', 'behaviour-change'],

@@ -44,6 +44,20 @@ export const illnessHistory: readonly HistoryWeight[] = [
     'nerves are at risk from an operation nearby and from lying still',
   ),
   ...weigh(
+    'recent-surgery',
+    sites('spinal-accessory-nerve'),
+    2,
+    1,
+    'operations on the side of the neck are the usual cause of its palsy',
+  ),
+  ...weigh(
+    'anticoagulant',
+    sites('femoral-nerve-pelvis', 'lumbar-plexus'),
+    2,
+    1,
+    'blood in the psoas presses on the nerves within it',
+  ),
+  ...weigh(
     'limb-fracture-or-dislocation',
     kinds('nerve', 'plexus'),
     1.6,

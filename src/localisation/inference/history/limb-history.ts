@@ -29,6 +29,23 @@ const sacral = anyOf(kinds('cauda-equina'), sites('conus-medullaris'));
 export const limbHistory: readonly HistoryWeight[] = [
   ...weigh('back-pain', lumbarRoots, 1.6, 0.65, 'back pain is usual when lumbosacral roots are compressed'),
   ...weigh('radicular-leg-pain', lumbarRoots, 2.5, 0.6, 'pain down the leg points to a root'),
+  ...weigh('leg-pain', lumbarRoots, 1.4, 0.85, 'pain of the leg comes from its roots more often than from elsewhere'),
+  ...weigh('leg-pain', kinds('anterior-horn', 'motor-neuron-system', 'hemisphere'), 0.8, 1, 'it does not hurt'),
+  ...weigh('back-pain', sites('conus-medullaris'), 1.3, 0.9, 'back pain goes with what presses on the conus'),
+  ...weigh(
+    'trauma',
+    kinds('nerve', 'plexus'),
+    1.5,
+    1,
+    'a wound or a blow reaches nerves and plexus before it reaches the cord',
+  ),
+  ...weigh(
+    'flank-pain',
+    sites('femoral-nerve-pelvis', 'lumbar-plexus'),
+    3,
+    1,
+    'blood in the psoas hurts in the flank and presses on the nerves within it',
+  ),
   ...weigh('neck-pain', cervicalRoots, 1.6, 0.7, 'neck pain is usual when cervical roots are compressed'),
   ...weigh('radicular-arm-pain', cervicalRoots, 2.5, 0.6, 'pain down the arm points to a root'),
   ...weigh('neck-pain', cervicalCord, 1.3, 0.9, 'neck pain goes with cervical cord compression'),

@@ -63,6 +63,22 @@ export const neurophysiologyResults: readonly ResultWeight[] = [
     'conduction fails between the ends of a nerve',
     book,
   ),
+  ...found(
+    conduction,
+    'motor-conduction-block',
+    kinds('polyradiculoneuropathy'),
+    4,
+    'conduction is blocked where myelin is lost',
+    recalled('ean-pns-cidp-2021', 'electrodiagnostic criteria'),
+  ),
+  ...found(
+    conduction,
+    'motor-conduction-block',
+    kinds('root', 'cauda-equina'),
+    0.3,
+    'a lesion of roots alone leaves the nerves conducting as they should',
+    book,
+  ),
   ...found(conduction, 'motor-conduction-block', motorUnits, 0.15, 'motor neurons die without conduction block', book),
   ...found(conduction, 'focal-entrapment', kinds('nerve'), 3, 'a nerve conducts badly at one place', book),
   ...found(

@@ -1,0 +1,279 @@
+import type { Reason } from '../../causes/ranked-cause.ts';
+import { findingReasons } from '../../causes/reasons.ts';
+import { read, recalled } from '../../kernel/cite.ts';
+import type { BedsideFacts } from '../bedside-facts.ts';
+import { dangerOf } from './danger-words.ts';
+import { slowRaisingStories } from './slow-stories-that-raise.ts';
+import { feverReasons } from './spinal-flags.ts';
+import { each, none, type RaisingStory } from './story.ts';
+import { isAtLeast, isUnder, written } from './thresholds.ts';
+
+const { headPain, spinalPain } = dangerOf;
+const trueFever = (facts: BedsideFacts): readonly Reason[] =>
+  feverReasons(facts).filter(({ text }) => !text.startsWith('C-reactive'));
+
+const isFirst = (facts: BedsideFacts): boolean => facts.told('similar-attacks-before', 'migraine').length === 0;
+
+export const raisingStories: readonly RaisingStory[] = [
+  {
+    // Sudden headache with collapse or a stiff neck; an attack of the known kind, or a fever, is something else.
+    flag: 'thunderclap-headache',
+    check: (facts) =>
+      facts.exam.onset.pace === 'hyperacute' && isFirst(facts) && trueFever(facts).length === 0
+        ? each(headPain(facts), [
+            ...facts.told('loss-of-consciousness'),
+            ...findingReasons(facts.query.abnormal(['special-tests/neck-stiffness'])),
+          ])
+        : none,
+    source: recalled('nice-ng228', 'symptoms and signs'),
+  },
+  {
+    // Where nobody has tried the neck; one that was tried and is supple speaks for itself.
+    flag: 'suspected-meningitis',
+    check: (facts) =>
+      facts.beganWithin(14) === 'yes' && facts.query.sign('special-tests/neck-stiffness') === 'unknown'
+        ? each(trueFever(facts), headPain(facts), facts.told('photophobia'))
+        : none,
+    source: recalled('nice-ng240', 'symptoms and signs'),
+  },
+  {
+    flag: 'suspected-encephalitis',
+    check: (facts) =>
+      facts.beganWithin(92) === 'yes'
+        ? each(
+            findingReasons(facts.query.abnormal(['higher-function/memory-impairment', 'higher-function/amnesia'])),
+            facts.told('seizure', 'behaviour-change', 'ongoing-seizure'),
+          )
+        : none,
+    source: recalled('autoimmune-encephalitis-2016', 'possible autoimmune encephalitis'),
+  },
+  {
+    flag: 'raised-intracranial-pressure',
+    check: (facts) =>
+      facts.query.sign('cranial-nerves/optic-disc-swelling') === 'unknown' &&
+      facts.exam.course === 'progressive' &&
+      facts.beganWithin(183) !== 'no'
+        ? each(facts.told('morning-headache'), facts.told('vomiting', 'transient-visual-loss'))
+        : none,
+    source: recalled('nice-ng127', 'headaches'),
+  },
+  {
+    // A changed person who begins to fit: the frontal and temporal lobes show no other sign.
+    flag: 'suspected-space-occupying-lesion',
+    check: (facts) => {
+      const isWeeks = facts.beganWithin(14) === 'no' && facts.beganWithin(730) !== 'no';
+      if (!isWeeks || facts.exam.course !== 'progressive' || facts.query.result('mri-brain') !== undefined) return none;
+      return facts.told('epilepsy').length > 0
+        ? none
+        : each(
+            facts.told('seizure'),
+            facts.told('behaviour-change', 'cognitive-change', 'new-headache', 'headache', 'vomiting'),
+          );
+    },
+    source: recalled('nice-ng127'),
+  },
+  {
+    flag: 'suspected-pituitary-apoplexy',
+    check: (facts) => {
+      const { pace } = facts.exam.onset;
+      if ((pace !== 'hyperacute' && pace !== 'acute') || facts.beganWithin(14) !== 'yes') return none;
+      const eyes = [...findingReasons(facts.query.abnormal(eyeSigns)), ...facts.told('visual-loss', 'diplopia')];
+      return each(facts.told('pituitary-tumour'), [...headPain(facts), ...facts.told('vomiting')], eyes);
+    },
+    source: recalled('pituitary-apoplexy-2011', 'when to suspect it'),
+  },
+  {
+    // Convulsions and a changed mind with pain of the abdomen, before any limb is weak.
+    flag: 'suspected-acute-porphyria',
+    check: (facts) =>
+      facts.beganWithin(28) === 'yes' && facts.told('pregnancy', 'preceding-gastroenteritis').length === 0
+        ? each(facts.told('abdominal-pain'), facts.told('seizure'), facts.told('behaviour-change'))
+        : none,
+    source: recalled('adams-victor', 'porphyric polyneuropathy'),
+  },
+  {
+    // One limb said to have failed at once, before anybody has tested it; pain of the spine, an injury or pressure speaks for another place.
+    flag: 'suspected-stroke',
+    check: (facts) => {
+      const { query, exam } = facts;
+      const untested = query.testedWhere(({ item }) => item.section === 'power').length === 0;
+      if (exam.onset.pace !== 'hyperacute' || facts.beganWithin(7) !== 'yes' || !untested) return none;
+      if (facts.told(...notTheBrain).length > 0) return none;
+      return facts.told('leg-weakness').filter(() => isOneSided(query.history('leg-weakness')));
+    },
+    source: recalled('nice-ng128', 'sudden onset of focal symptoms'),
+  },
+  {
+    flag: 'acute-ascending-weakness',
+    check: checkPolyradiculoneuropathy,
+    source: read('ean-pns-gbs-2023'),
+  },
+  {
+    flag: 'suspected-botulism',
+    check: (facts) => {
+      const source = facts.told('home-preserved-food', 'botulinum-toxin-injection', 'injecting-drug-use');
+      const told = facts.told(
+        'diplopia',
+        'drooping-eyelids',
+        'dysphagia',
+        'slurred-speech',
+        'voice-change',
+        'dry-mouth',
+        'descending-weakness',
+      );
+      const signs = findingReasons(
+        facts.query.abnormal([
+          'cranial-nerves/ptosis',
+          'cranial-nerves/ophthalmoplegia',
+          'cranial-nerves/dysphagia',
+          'cranial-nerves/flaccid-dysarthria',
+          'cranial-nerves/nasal-speech',
+        ]),
+        3,
+      );
+      const isBulbar = told.length + (signs.length > 0 ? 1 : 0) >= 2;
+      return isBulbar && trueFever(facts).length === 0 && facts.beganWithin(14) === 'yes'
+        ? each(source, [...told, ...signs])
+        : none;
+    },
+    source: read('botulism-2021'),
+  },
+  {
+    flag: 'suspected-vasculitic-neuropathy',
+    check: (facts) => {
+      const blood = ['anca', 'cryoglobulin'].flatMap((key) => {
+        const result = facts.query.result(key);
+        return result?.value === 'positive' ? [{ pointer: result.pointer, text: `${result.label} positive` }] : [];
+      });
+      const nerves = findingReasons([...facts.weakLimbs, ...facts.legSensoryLoss], 3);
+      const isPeripheral = facts.upperMotorSigns.length === 0 && facts.kindProbability('muscle') < 0.5;
+      return isPeripheral && facts.maybeProgressing && facts.beganWithin(183) === 'yes' ? each(blood, nerves) : none;
+    },
+    source: read('vasculitic-neuropathy-2010'),
+  },
+  {
+    // Both legs weak with pain of the spine and a fever is an abscess until the MRI has been seen, brisk jerks or not.
+    flag: 'suspected-cord-compression',
+    check: (facts) =>
+      facts.bothLegsWeak && facts.beganWithin(28) === 'yes' && facts.reducedReflexes.length < 4
+        ? each(
+            spinalPain(facts),
+            [...feverReasons(facts), ...findingReasons(facts.query.abnormal(['inspection/spinal-tenderness']))],
+            findingReasons(facts.weak('lower-limbs'), 3),
+          )
+        : none,
+    source: recalled('adams-victor', 'spinal epidural abscess'),
+  },
+  {
+    // Legs, feeling and bladder said to fail together within days; nobody has examined yet.
+    flag: 'suspected-cord-compression',
+    check: (facts) =>
+      facts.beganWithin(14) === 'yes' && facts.maybeProgressing && facts.reducedReflexes.length === 0
+        ? each(facts.told('leg-weakness', 'difficulty-walking'), facts.told('numbness', 'tight-band'), [
+            ...facts.told('bladder-disturbance', 'tight-band'),
+            ...findingReasons(facts.query.abnormal(['sphincters/urinary-retention'])),
+          ])
+        : none,
+    source: recalled('nice-ng127', 'limb weakness'),
+  },
+  {
+    flag: 'first-seizure',
+    check: (facts) =>
+      facts.told('epilepsy', 'similar-attacks-before', 'ongoing-seizure').length === 0 &&
+      facts.beganWithin(92) === 'yes' &&
+      facts.exam.course === 'progressive'
+        ? facts.told('seizure')
+        : none,
+    source: recalled('nice-ng217'),
+  },
+];
+
+const notTheBrain = [
+  'resolved-deficit',
+  'back-pain',
+  'thoracic-back-pain',
+  'neck-pain',
+  'leg-pain',
+  'radicular-leg-pain',
+  'bladder-disturbance',
+  'saddle-numbness',
+  'trauma',
+  'external-pressure',
+  'leg-crossing',
+  'prolonged-squatting',
+  'recent-surgery',
+  'hyperthyroidism',
+  'episodic-weakness',
+] as const;
+
+function isOneSided(statement: { readonly side?: string } | undefined): boolean {
+  return statement?.side === 'left' || statement?.side === 'right';
+}
+
+const eyeSigns = [
+  'cranial-nerves/ophthalmoplegia',
+  'cranial-nerves/third-nerve-palsy',
+  'cranial-nerves/fourth-nerve-palsy',
+  'cranial-nerves/sixth-nerve-palsy',
+  'cranial-nerves/ptosis',
+  'cranial-nerves/bitemporal-hemianopia',
+  'cranial-nerves/reduced-visual-acuity',
+];
+
+/**
+ * Weak legs that grew weaker within four weeks, with tingling, an infection before, weakness that climbs, or the fluid or the
+ * conduction that goes with it, before the reflexes were tried. A level, a numb saddle, a bladder that fails or reflexes
+ * that are brisk or normal in the legs speak for another place.
+ */
+function checkPolyradiculoneuropathy(facts: BedsideFacts): readonly Reason[] {
+  const { query } = facts;
+  const triedAndKept = query
+    .testedWhere(({ item }) => item.scale === 'reflex-grade' && item.region === 'lower-limbs')
+    .some(({ abnormal }) => !abnormal);
+  const elsewhere =
+    [...facts.upperMotorSigns, ...facts.trunkSensoryLoss].length +
+    facts.saddleLoss.length +
+    facts.sphincterFailure.length;
+  if (triedAndKept || elsewhere > 0 || facts.beganWithin(28) !== 'yes' || facts.exam.course !== 'progressive')
+    return none;
+  if (facts.exam.onset.pace === 'hyperacute') return none;
+  const climbing = facts.told('ascending-weakness');
+  const weak = [
+    ...climbing,
+    ...facts.told('leg-weakness'),
+    ...(facts.bothLegsWeak ? findingReasons(facts.weak('lower-limbs'), 3) : none),
+  ];
+  const isBothSided = facts.bothLegsWeak || climbing.length > 0;
+  const also = [
+    ...facts.told(
+      'paraesthesiae',
+      'preceding-infection',
+      'preceding-gastroenteritis',
+      'preceding-respiratory-infection',
+    ),
+    ...(climbing.length > 0 && facts.bothLegsWeak ? climbing : none),
+    ...proteinWithoutCells(facts),
+    ...conduction(facts),
+  ];
+  return isBothSided ? each(weak, also) : none;
+}
+
+/** Protein over 0.45 g/L with fewer than 50 cells. Source: EAN/PNS guideline 2023. */
+function proteinWithoutCells({ query }: BedsideFacts): readonly Reason[] {
+  const protein = query.quantity('csf-protein', 'g/L');
+  const cells = query.quantity('csf-white-cells', '10*6/L');
+  if (protein === undefined || !isAtLeast(protein, 0.45) || (cells !== undefined && !isUnder(cells, 50))) return none;
+  return [{ pointer: protein.pointer, text: `CSF protein ${written(protein)} g/L` }];
+}
+
+function conduction({ query }: BedsideFacts): readonly Reason[] {
+  const result = query.result('nerve-conduction-pattern');
+  return result?.value === 'demyelinating-non-uniform' || result?.value === 'motor-conduction-block'
+    ? [{ pointer: result.pointer, text: 'demyelinating nerve conduction' }]
+    : none;
+}
+
+/** Reasons for which a story alone raises a flag; empty when none does. */
+export function toldBy(flag: string, facts: BedsideFacts): readonly Reason[] {
+  return [...raisingStories, ...slowRaisingStories].flatMap((row) => (row.flag === flag ? row.check(facts) : none));
+}
