@@ -12,3 +12,6 @@ export interface Caller {
 
 /** Everybody, when no access control is configured. */
 export const anyone: Caller = Object.freeze({ client: 'anonymous', scopes: undefined });
+
+/** Somebody of whom nothing is known yet, where access control is configured. */
+export const nobody: Caller = Object.freeze({ client: 'anonymous', scopes: [] });

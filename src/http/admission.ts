@@ -1,7 +1,7 @@
 import type { NextFunction, Request, RequestHandler, Response } from 'express';
 import type { AccessControl } from '../access/access-control.ts';
 import { AccessError } from '../access/access-error.ts';
-import { anyone, type Caller } from '../access/caller.ts';
+import { anyone, type Caller, nobody } from '../access/caller.ts';
 import { isAllowed, lacking, type Need } from '../access/need.ts';
 import type { Permission } from '../access/scope.ts';
 import { RequestError } from '../kernel/errors.ts';
@@ -25,6 +25,7 @@ export function readCredentials(access: AccessControl | undefined, limitRate: Re
       return;
     }
     res.locals.limitRate = limitRate;
+    res.locals.caller = nobody;
     if (/[?&]access_token=/i.test(req.originalUrl)) {
       throw new RequestError('BAD_REQUEST', 'A token in the address may end up in logs; send it in Authorization.');
     }

@@ -1,7 +1,7 @@
 import type { Response } from 'express';
-import { anyone, type Caller } from '../access/caller.ts';
+import { type Caller, nobody } from '../access/caller.ts';
 
 /** Who asks, as access control found out before the route was reached. */
 export function callerOf(res: Response): Caller {
-  return (res.locals.caller as Caller | undefined) ?? anyone;
+  return (res.locals.caller as Caller | undefined) ?? nobody;
 }

@@ -23,7 +23,7 @@ export function errorHandler(logger: Logger) {
     rememberProblem(res, problem.code);
     if (problem.status >= 500)
       logger.error({ requestId: requestIdOf(res), code: problem.code, ...placeOf(error) }, 'failed');
-    if (error instanceof AccessError) tellRefusal(logger, error, res);
+    else if (error instanceof AccessError) tellRefusal(logger, error, res);
     if (res.headersSent) {
       res.destroy();
       return;

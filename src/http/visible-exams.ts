@@ -1,3 +1,4 @@
+import type { Bundle, Reference } from 'fhir/r4.js';
 import { AccessError } from '../access/access-error.ts';
 import type { Caller } from '../access/caller.ts';
 import { parseStrictJson } from '../exam/strict-json.ts';
@@ -16,6 +17,20 @@ export function seesExam({ subject }: Caller, exam: StoredExam): boolean {
 export function requireOwnExam({ subject }: Caller, bytes: Buffer): void {
   if (subject === undefined || subjectIn(bytes) === subject) return;
   throw new AccessError('INSUFFICIENT_SCOPE', { reason: 'subject' });
+}
+
+/**
+ * A Bundle as a caller may see it. That of a correction takes back what only earlier versions had, and these may have been
+ * of somebody else: a wrong patient is what exams are corrected for.
+ */
+export function ownPart({ subject }: Caller, bundle: Buffer): Buffer {
+  if (subject === undefined) return bundle;
+  const { entry = [], ...rest } = JSON.parse(bundle.toString('utf8')) as Bundle;
+  const own = entry.filter(({ resource }) => {
+    const about = (resource as { subject?: Reference } | undefined)?.subject;
+    return about === undefined || about.reference === subject;
+  });
+  return Buffer.from(JSON.stringify({ ...rest, entry: own }), 'utf8');
 }
 
 /** Literal reference of the subject. */

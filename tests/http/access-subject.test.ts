@@ -129,6 +129,40 @@ describe('a token that is limited to one subject', () => {
   });
 });
 
+describe('an exam that was first kept under a wrong patient', () => {
+  it('shows the right one nothing of the other', async () => {
+    const right = 'Patient/invented-right';
+    const wrong = 'Patient/invented-wrong';
+    const token = await service.bearer('patient/*.rs patient/exam.cru', { patient: 'invented-right' });
+    const first = examNumbered('EX-WRONG-PATIENT', { subject: { reference: wrong } });
+    const posted = await sendJson(`${service.url}/exams`, first, { headers: all });
+    const path = String(posted.headers.get('Location'));
+    expect((await get(path, token)).status).toBe(404);
+    const findings = { power: first.findings?.power?.slice(0, 1) ?? [] };
+    const corrected = { ...first, status: 'amended', subject: { reference: right }, findings };
+    const headers = { ...all, 'If-Match': 'W/"1"' };
+    expect((await sendJson(service.url + path, corrected, { method: 'PUT', headers })).status).toBe(200);
+    expect((await get(path, token)).status).toBe(200);
+    expect((await get(`${path}?version=1`, token)).status).toBe(404);
+    expect((await get(`${path}/bundle?version=1`, token)).status).toBe(404);
+    for (const type of ['transaction', 'collection', 'document']) {
+      const answer = await get(`${path}/bundle?type=${type}`, token);
+      expect([type, answer.status, answer.text.includes(right), answer.text.includes(wrong)]).toEqual([
+        type,
+        200,
+        true,
+        false,
+      ]);
+    }
+    expect((await get(`${path}/bundle`, all)).text).toContain(wrong);
+    const [kept] = found((await get(`/fhir/RiskAssessment?subject=${right}`, token)).json<Bundle>());
+    expect((await get(`/fhir/RiskAssessment/${kept?.id}/_history/2`, token)).status).toBe(200);
+    expect((await get(`/fhir/RiskAssessment/${kept?.id}/_history/1`, token)).status).toBe(404);
+    const history = await get(`/fhir/RiskAssessment/${kept?.id}/_history`, token);
+    expect([history.status, history.text.includes(wrong)]).toEqual([200, false]);
+  });
+});
+
 describe('a token that covers some types', () => {
   it('brings along those types alone, and says which it left out', async () => {
     const some = await service.bearer('system/ClinicalImpression.rs system/Device.rs');

@@ -15,7 +15,7 @@ import { etagOf, versionOfIfMatch } from '../etag.ts';
 import type { AuditOfExam } from '../exam-records.ts';
 import { oneOf, positiveInteger, readQuery } from '../query.ts';
 import { bytesOf, requestBody } from '../request-body.ts';
-import { requireOwnExam, seesExam } from '../visible-exams.ts';
+import { ownPart, requireOwnExam, seesExam } from '../visible-exams.ts';
 
 const uuid = /^[0-9a-f]{8}-[0-9a-f]{4}-[0-9a-f]{4}-[0-9a-f]{4}-[0-9a-f]{12}$/;
 
@@ -130,9 +130,10 @@ function aboutExam({ id, raw }: StoredExam): AccessNote {
 }
 
 function answerExam(res: Response, status: number, exam: StoredExam, bundle: Buffer): void {
+  const own = ownPart(callerOf(res), bundle);
   res.setHeader('Location', `/exams/${exam.id}`);
   res.setHeader('ETag', etagOf(exam.version));
-  answerBytes(res, status, mediaTypes.fhir, bundle);
+  answerBytes(res, status, mediaTypes.fhir, own);
 }
 
 /** What is no UUID cannot be the id of an exam, so the store is not asked. */
