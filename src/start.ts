@@ -35,7 +35,8 @@ function reasonOf(error: unknown): string {
   if (error instanceof StoreError) return `${error.message} DATA_DIR and DATABASE_URL say where the store is.`;
   if (error instanceof AppError) return error.message;
   const code = error instanceof Error && 'code' in error ? String(error.code) : '';
-  if (code === 'EADDRINUSE') return 'the port is in use; set PORT to another one, or to 0 for a free one.';
+  if (code === 'EADDRINUSE')
+    return 'the port is in use; set PORT or METRICS_PORT to another one, or to 0 for a free one.';
   if (/^(EACCES|EADDRNOTAVAIL|ENOTFOUND|EAI_AGAIN)$/.test(code)) return `HOST and PORT cannot be used (${code}).`;
   // Nothing of a request can be in here: no request has been accepted yet.
   return error instanceof Error ? (error.stack ?? error.message) : String(error);

@@ -13,6 +13,9 @@ const timeouts = {
 /** More open sockets than this are refused at once instead of starving the ones that are served. */
 const maxConnections = 2_000;
 
+/** Log, metrics, limits and streams all wait for the end of an answer; Node takes more than ten for a leak and says so. */
+const mostListeners = 40;
+
 /** How long a stop waits for requests that are being answered. */
 const drainLimitMs = 10_000;
 
@@ -38,6 +41,7 @@ export async function listen(
   const listener = makeListener(() => draining);
 
   const server = createServer(timeouts, (req, res) => {
+    res.setMaxListeners(mostListeners);
     running.add(res);
     res.once('close', () => running.delete(res));
     if (draining) res.setHeader('Connection', 'close');

@@ -189,6 +189,7 @@ describe('a request that takes too long', () => {
     const port = Number(database.port);
     // Stands between service and database, and can stop to pass anything on without closing a connection.
     const sockets: Socket[] = [];
+    let isStalled = false;
     const proxy = createServer((near) => {
       const far = connect(port, '127.0.0.1');
       for (const [one, other] of [
@@ -198,6 +199,7 @@ describe('a request that takes too long', () => {
         one.pipe(other);
         one.on('error', () => other.destroy());
         one.on('close', () => other.destroy());
+        if (isStalled) one.pause();
         sockets.push(one);
       }
     });
@@ -213,6 +215,7 @@ describe('a request that takes too long', () => {
       VIEW_TABLES_SECONDS: '0',
     });
     expect((await send(`${url}/fhir/Observation`)).status).toBe(200);
+    isStalled = true;
     for (const socket of sockets) socket.pause();
     for (const path of ['/fhir/Observation', '/health/ready']) {
       const answer = await send(url + path);
@@ -220,6 +223,7 @@ describe('a request that takes too long', () => {
       expect(Number(answer.headers.get('Retry-After'))).toBeGreaterThan(0);
     }
     expect((await send(`${url}/metrics`)).text).toMatch(/^neuroexam_store_up 0$/m);
+    isStalled = false;
     for (const socket of sockets) socket.resume();
     await vi.waitFor(async () => expect((await send(`${url}/health/ready`)).status).toBe(200), { timeout: 20_000 });
     expect((await sendJson(`${url}/exams`, examNumbered('back'))).status).toBe(201);

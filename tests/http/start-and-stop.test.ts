@@ -112,7 +112,7 @@ describe('start and stop', () => {
       /cannot start: HOST and PORT cannot be used \(E\w+\)\.\n$/,
     );
     rmSync(other, { recursive: true, force: true });
-  });
+  }, 120_000); // six processes, each of which may have to wait for a busy machine
 
   it('warns when it is open to the network', async () => {
     const service = await start({ HOST: '0.0.0.0', ALLOW_OPEN_NETWORK: 'true' });

@@ -4,9 +4,9 @@ import { openPostgresEngine } from '../../src/store/postgres/engine.ts';
 import { openSqliteEngine } from '../../src/store/sqlite/engine.ts';
 import { emptyStores, engines } from '../support/engines.ts';
 
-describe.each(engines)('the key of the links in %s', (name) => {
-  const newStore = emptyStores();
+const newStore = emptyStores();
 
+describe.each(engines)('the key of the links in %s', (name) => {
   it('is made once for a store, however many ask at once, and is another in another store', async () => {
     const open = async () => {
       const target = await newStore(name);

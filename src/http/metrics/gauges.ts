@@ -13,7 +13,7 @@ export interface Levels {
 }
 
 /** How long the store may take to tell how it is. */
-const checkMs = 2_000;
+const checkMs = 1_000;
 
 export function addGauges(registry: Registry, levels: Levels): void {
   const gauge = (name: string, help: string, read: () => number | Promise<number>) =>

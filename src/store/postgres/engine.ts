@@ -1,3 +1,4 @@
+import { setTimeout as pause } from 'node:timers/promises';
 import { Client, Pool, type PoolClient, type QueryConfig, types } from 'pg';
 import type { Sql } from 'sql-template-tag';
 import { StoreError } from '../../kernel/errors.ts';
@@ -23,6 +24,9 @@ const settingsOfStreams = ['statement_timeout=0', 'idle_in_transaction_session_t
 const answerTimeoutMs = 65_000;
 /** The longest time that a timer takes, in ms. */
 const longestTimeoutMs = 2 ** 31 - 1;
+
+/** How long a close waits for a database that does not answer, in ms; nothing that is unanswered then was acknowledged. */
+const closeLimitMs = 5_000;
 
 /** How often a write is run again after it met another one. */
 const mostAttempts = 5;
@@ -194,9 +198,10 @@ class PostgresEngine implements Engine {
   }
 
   close(): Promise<void> {
-    this.#closing ??= Promise.allSettled(this.#accepted).then(async () => {
-      await Promise.all([this.#pool.end(), this.#streams.end()]);
-    });
+    this.#closing ??= Promise.race([
+      Promise.allSettled(this.#accepted).then(() => Promise.all([this.#pool.end(), this.#streams.end()])),
+      pause(closeLimitMs, undefined, { ref: false }),
+    ]).then(() => {});
     return this.#closing;
   }
 
