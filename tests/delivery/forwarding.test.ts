@@ -180,6 +180,24 @@ describe.each(engines)('forwarding from %s', (engine) => {
     expect(heldAsOurs(receiver)).toEqual(await expected(ids));
   });
 
+  it('waits for as long as the server asks, with everything', { timeout: 60_000 }, async () => {
+    receiver = await startFhirReceiver(() => 'later');
+    const ids = [
+      (await records().record(small('e1', '3'))).exam.id,
+      (await records().record(small('e2', '3'))).exam.id,
+    ];
+    start();
+    const all = async () => (await Promise.all(ids.map((id) => stores.outbox.ofExam(id)))).flat();
+    while (!(await all()).some(({ lastStatus }) => lastStatus === 429)) await pause(10);
+    workers[0]?.wake();
+    await pause(100);
+    const [asked, other] = (await all()).sort((one, next) => next.attempts - one.attempts);
+    expect(asked).toMatchObject({ state: 'waiting', attempts: 1, reason: 'BUSY', issues: ['throttled'] });
+    expect(Date.parse(String(asked?.nextAttemptAt)) - Date.now()).toBeGreaterThan(3_000_000);
+    expect(other).toMatchObject({ state: 'waiting', attempts: 0 });
+    expect(receiver.requests).toHaveLength(1);
+  });
+
   it('asks for a token once more when it is not accepted, within the same attempt', { timeout: 60_000 }, async () => {
     const file = join(folder, `token-${engine}`);
     writeFileSync(file, 'worn-out');

@@ -9,6 +9,8 @@ export type Mood =
   /** Fails before anything is taken. */
   | 'error'
   | 'busy'
+  /** Asks to come again in an hour. */
+  | 'later'
   | 'reset'
   /** Takes nothing and never answers. */
   | 'silent'
@@ -130,6 +132,8 @@ export async function startFhirReceiver(
         return reply(500, outcome('exception'));
       case 'busy':
         return reply(503, outcome('transient'), { 'Retry-After': '0' });
+      case 'later':
+        return reply(429, outcome('throttled'), { 'Retry-After': '3600' });
       case 'reset':
         req.socket.resetAndDestroy();
         return;
