@@ -72,7 +72,7 @@ export async function createContext(config: Config, compiled = compiledFiles()):
     publicUrl: config.publicUrl,
     now,
     prepare: steps.prepare,
-    records: createExamRecords(steps, exams, now),
+    records: createExamRecords(steps, exams, now, packageVersion()),
     catalogue: Buffer.from(JSON.stringify(catalogueDocument()), 'utf8'),
     conformance,
     terminology: {

@@ -5,6 +5,7 @@ import { errorHandler } from './error-handler.ts';
 import { requestLog } from './request-log.ts';
 import { bulkExportRoutes } from './routes/bulk-export.ts';
 import { examRoutes } from './routes/exams.ts';
+import { extractRoutes } from './routes/extract.ts';
 import { fhirRoutes } from './routes/fhir.ts';
 import { fhirResourceRoutes } from './routes/fhir-resources.ts';
 import { healthRoutes } from './routes/health.ts';
@@ -29,6 +30,7 @@ export function createApp(context: AppContext, isDraining: () => boolean): Expre
   app.use(
     examRoutes(context),
     localisationRoutes(context),
+    extractRoutes(context),
     publishedRoutes(context),
     bulkExportRoutes(context),
     terminologyRoutes(context),

@@ -59,6 +59,15 @@ export function examRoutes(context: AppContext): Router {
     ],
   });
 
+  endpoint(router, '/exams/:id/questionnaire-response', {
+    get: [
+      async (req, res) => {
+        const exam = await stored(req, readQuery(req, ['version']).get('version'));
+        answerExam(res, 200, exam, context.records.asForm(exam));
+      },
+    ],
+  });
+
   async function stored(req: Request, version: string | undefined): Promise<StoredExam> {
     const number = version === undefined ? undefined : positiveInteger('version', version);
     const exam = await context.exams.find(idOf(req), number);
