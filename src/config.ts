@@ -19,6 +19,8 @@ export interface Config {
   readonly store: StoreTarget;
   readonly logLevel: LogLevel;
   readonly bodyLimitBytes: number;
+  /** Origins whose pages may call the CDS Hooks services; none unless set. */
+  readonly cdsAllowedOrigins: readonly string[];
   /** Pause in seconds between two refreshes of the tables for analysts; 0 for never. */
   readonly viewTablesSeconds: number;
   /** Others than this machine can reach the service, which knows no access control. */
@@ -65,6 +67,7 @@ export function readConfig(env: Readonly<Record<string, string | undefined>>): C
     store: storeTarget(text('DATABASE_URL', ''), dataDir, problems),
     logLevel: logLevel ?? 'info',
     bodyLimitBytes: integer('BODY_LIMIT_BYTES', 256 * 1024, 1024, largestBodyLimitBytes),
+    cdsAllowedOrigins: originList('CDS_ALLOWED_ORIGINS', text('CDS_ALLOWED_ORIGINS', ''), problems),
     viewTablesSeconds: integer('VIEW_TABLES_SECONDS', 10, 0, 86_400),
     isOpenToNetwork,
   };
@@ -78,6 +81,15 @@ function publicUrl(url: string, problems: string[]): string | undefined {
   const isPlain = parsed !== undefined && /^https?:$/.test(parsed.protocol) && parsed.search + parsed.hash === '';
   if (!isPlain) problems.push('PUBLIC_URL must be an http or https address without a query.');
   return url.replace(/\/+$/, '');
+}
+
+/** Origins as a browser sends them: scheme, host and port, without a path. */
+function originList(name: string, list: string, problems: string[]): readonly string[] {
+  const origins = list.split(/[\s,]+/).filter((origin) => origin !== '');
+  const isOrigin = (origin: string) =>
+    /^https?:/.test(origin) && URL.canParse(origin) && new URL(origin).origin === origin;
+  if (!origins.every(isOrigin)) problems.push(`${name} must be origins such as https://ehr.example, parted by commas.`);
+  return origins;
 }
 
 function storeTarget(url: string, dataDir: string, problems: string[]): StoreTarget {

@@ -83,6 +83,7 @@ export async function createContext(config: Config, compiled = compiledFiles()):
     files: publishedFiles(rootDir),
     software: { version: packageVersion(), releaseDate },
     bodyLimitBytes: config.bodyLimitBytes,
+    cdsAllowedOrigins: config.cdsAllowedOrigins,
     logger,
   };
 }

@@ -38,5 +38,7 @@ export interface AppContext {
   readonly files: PublishedFiles;
   readonly software: { readonly version: string; readonly releaseDate: string };
   readonly bodyLimitBytes: number;
+  /** Origins whose pages may call the decision support services. */
+  readonly cdsAllowedOrigins: readonly string[];
   readonly logger: Logger;
 }

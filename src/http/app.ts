@@ -4,6 +4,7 @@ import type { AppContext } from './app-context.ts';
 import { errorHandler } from './error-handler.ts';
 import { requestLog } from './request-log.ts';
 import { bulkExportRoutes } from './routes/bulk-export.ts';
+import { cdsHooksRoutes } from './routes/cds-hooks.ts';
 import { examRoutes } from './routes/exams.ts';
 import { extractRoutes } from './routes/extract.ts';
 import { fhirRoutes } from './routes/fhir.ts';
@@ -31,6 +32,7 @@ export function createApp(context: AppContext, isDraining: () => boolean): Expre
     examRoutes(context),
     localisationRoutes(context),
     extractRoutes(context),
+    cdsHooksRoutes(context),
     publishedRoutes(context),
     bulkExportRoutes(context),
     terminologyRoutes(context),

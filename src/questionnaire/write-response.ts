@@ -53,6 +53,16 @@ function responseStatus({ status }: Exam): QuestionnaireResponse['status'] {
 
 function itemsOf(form: readonly FormItem[], entries: readonly ExamEntry[], head: Json): QuestionnaireResponseItem[] {
   const open = new Set(entries);
+  // By list, and by list and each property, so that an item of the form need not look at every entry.
+  const buckets = new Map<string, ExamEntry[]>();
+  for (const one of entries) {
+    const names = [bucketName(one.list), ...Object.entries(one.entry).map((pair) => bucketName(one.list, ...pair))];
+    for (const name of names) {
+      const bucket = buckets.get(name);
+      if (bucket === undefined) buckets.set(name, [one]);
+      else bucket.push(one);
+    }
+  }
   const items = level(form);
   if (open.size > 0) throw new Error(`the form has no place for ${open.size} statements of the exam`);
   return items;
@@ -71,13 +81,20 @@ function itemsOf(form: readonly FormItem[], entries: readonly ExamEntry[], head:
   }
 
   function entryItems(known: FormItem): QuestionnaireResponseItem[] {
-    return [...open].flatMap((one) => {
+    const { list, fixed } = known.entry ?? { list: [], fixed: {} };
+    const [name] = Object.keys(fixed);
+    return (buckets.get(bucketName(list, name, name && fixed[name])) ?? []).flatMap((one) => {
+      if (!open.has(one)) return [];
       const filled = filledEntry(known, one);
       if (filled === null) return [];
       open.delete(one);
       return [filled];
     });
   }
+}
+
+function bucketName(list: readonly string[], property = '', value: unknown = ''): string {
+  return [...list, property, String(value)].join('|');
 }
 
 /** A question that repeats is one item with several answers. */

@@ -71,11 +71,13 @@ function findingEntries(item: Item): readonly Entry[] {
       : scales[item.scale].grades.map(({ key }) =>
           item.scale === 'presence' ? { present: key === 'present' } : { [scales[item.scale as 'tone'].property]: key },
         );
-  const all = [
+  const all: readonly Entry[] = [
     ...values,
     ...notTestedReasons.filter((one) => one !== 'limb-absent').map((notTested) => ({ notTested })),
   ];
-  return all.map((value, index) => ({
+  // A lost part forbids values elsewhere; a test of its own says that it goes through.
+  const harmless = all.filter((value) => item.key !== 'amputation' || value.present !== true);
+  return harmless.map((value, index) => ({
     ...value,
     ...placeOf(item, index),
     ...(item.sides === 'paired' ? { side: sides[index % 3] } : {}),
