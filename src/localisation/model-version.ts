@@ -1,2 +1,2 @@
 /** Version of the clinical model: package version and a fingerprint of every table and weight. Written by `npm run generate`. */
-export const modelVersion = '0.1.0+744a5b8e40ef';
+export const modelVersion = '0.1.0+b7cf0bb35835';
