@@ -2,10 +2,12 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { inventExams } from '../../src/cli/simulated/invented-exams.ts';
 import { simulationModel } from '../../src/cli/simulated/simulated-patient.ts';
+import { createExamSteps } from '../../src/context.ts';
 import type { Exam } from '../../src/exam/exam.ts';
 import { createExamReader } from '../../src/exam/read-exam.ts';
 import { readSentExam } from '../../src/questionnaire/read-sent-exam.ts';
 import { questionnaireResponse } from '../../src/questionnaire/write-response.ts';
+import { compiledByBuild } from '../support/built.ts';
 import { exampleExam, exampleNames } from '../support/example-exam.ts';
 import { everyStatement, type Statement } from './every-statement.ts';
 
@@ -40,6 +42,17 @@ describe('an exam as a QuestionnaireResponse, and back', () => {
     for (const { exam, correction } of inventExams(simulationModel(reader), { count: 25, seed: 7, until })) {
       expectTheSame(exam);
       if (correction !== undefined) expectTheSame(correction);
+    }
+  });
+
+  it('makes the same Bundle to the byte', () => {
+    const steps = createExamSteps(compiledByBuild());
+    const bundleOf = (exam: Exam) => JSON.stringify(steps.toBundle(exam, steps.assess(exam), { version: 1 }));
+    const until = new Date('2026-01-01T00:00:00Z');
+    const invented = [...inventExams(simulationModel(reader), { count: 6, seed: 3, until })].map(({ exam }) => exam);
+    for (const body of [...exampleNames.map((name) => exampleExam({}, name)), ...invented]) {
+      const exam = read(body);
+      expect(bundleOf(throughTheForm(exam)) === bundleOf(exam)).toBe(true);
     }
   });
 
