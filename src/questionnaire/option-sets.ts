@@ -17,7 +17,8 @@ import { scaleSystem, systems } from '../terminology/systems.ts';
 import { answerCode, answerCodes } from './answer-codes.ts';
 import type { Option, OptionSet } from './form-item.ts';
 
-const sideSystem = 'http://terminology.hl7.org/CodeSystem/v2-0495';
+/** Sides as HL7 codes them. */
+export const sideSystem = 'http://terminology.hl7.org/CodeSystem/v2-0495';
 const genderSystem = 'http://hl7.org/fhir/administrative-gender';
 
 const answerTexts = new Map(answerCodes.map(({ code, display }) => [code, display]));

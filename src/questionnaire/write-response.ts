@@ -1,5 +1,6 @@
 import type { QuestionnaireResponse, QuestionnaireResponseItem, QuestionnaireResponseItemAnswer } from 'fhir/r4.js';
 import type { Exam, ReferenceValue } from '../exam/exam.ts';
+import { narrative, paragraph } from '../fhir/narrative.ts';
 import { type ExamEntry, examEntries } from './exam-entries.ts';
 import { examForm } from './exam-form.ts';
 import { questionnaireUrl } from './form-index.ts';
@@ -23,6 +24,7 @@ export function questionnaireResponse(exam: Exam, version?: string): Questionnai
   const item = itemsOf(examForm, entries, head);
   return {
     resourceType: 'QuestionnaireResponse',
+    text: narrative(paragraph(`Neurological examination of ${examinedAt}, ${exam.status}, as answers to its form.`)),
     ...(identifier && { identifier: { ...identifier } }),
     questionnaire: version === undefined ? questionnaireUrl : `${questionnaireUrl}|${version}`,
     status: responseStatus(exam),
