@@ -1,5 +1,6 @@
 import type { Questionnaire, QuestionnaireItem, ValueSet } from 'fhir/r4.js';
 import { itemById, items } from '../../exam/catalogue/catalogue.ts';
+import { uuidV5 } from '../../kernel/uuid.ts';
 import { answerCodes } from '../../questionnaire/answer-codes.ts';
 import { examForm, questionnaireId } from '../../questionnaire/exam-form.ts';
 import type { FormItem, OptionSet } from '../../questionnaire/form-item.ts';
@@ -81,12 +82,17 @@ function extensions(
   return extension.length === 0 ? {} : { extension };
 }
 
+/** A fixed random UUID. */
+const containedNamespace = '3d0a6c52-7f5e-4f0b-8a35-2f9d1f6c4b1e';
+
 /** With the expansion, which form programs read, beside the definition, which validators read. */
 function containedSet({ id, title, options }: OptionSet, release: Release): ValueSet {
   const systemsUsed = [...new Set(options.map(({ system }) => system))];
   return {
     resourceType: 'ValueSet',
     id,
+    // Validators know value sets by their address; nobody else needs one for what is contained.
+    url: `urn:uuid:${uuidV5(id, containedNamespace)}`,
     title,
     status: 'active',
     compose: {
