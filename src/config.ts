@@ -24,6 +24,8 @@ export interface Config {
   readonly store: StoreTarget;
   readonly logLevel: LogLevel;
   readonly bodyLimitBytes: number;
+  /** Origins whose pages may call the CDS Hooks services; none unless set. */
+  readonly cdsAllowedOrigins: readonly string[];
   /** Pause in seconds between two refreshes of the tables for analysts; 0 for never. */
   readonly viewTablesSeconds: number;
   /** Who may use the service; undefined when no access control is configured. */
@@ -90,6 +92,7 @@ export function readConfig(env: Readonly<Record<string, string | undefined>>): C
     logLevel: logLevel ?? 'info',
     access,
     bodyLimitBytes: integer('BODY_LIMIT_BYTES'),
+    cdsAllowedOrigins: originList('CDS_ALLOWED_ORIGINS', text('CDS_ALLOWED_ORIGINS'), problems),
     viewTablesSeconds: integer('VIEW_TABLES_SECONDS'),
     isOpenToNetwork,
     metrics: metrics.port < 0 ? undefined : metrics,
@@ -123,6 +126,15 @@ function publicUrl(url: string, problems: string[]): string | undefined {
   const isPlain = parsed !== undefined && /^https?:$/.test(parsed.protocol) && parsed.search + parsed.hash === '';
   if (!isPlain) problems.push('PUBLIC_URL must be an http or https address without a query.');
   return url.replace(/\/+$/, '');
+}
+
+/** Origins as a browser sends them: scheme, host and port, without a path. */
+function originList(name: string, list: string, problems: string[]): readonly string[] {
+  const origins = list.split(/[\s,]+/).filter((origin) => origin !== '');
+  const isOrigin = (origin: string) =>
+    /^https?:/.test(origin) && URL.canParse(origin) && new URL(origin).origin === origin;
+  if (!origins.every(isOrigin)) problems.push(`${name} must be origins such as https://ehr.example, parted by commas.`);
+  return origins;
 }
 
 function storeTarget(url: string, dataDir: string, problems: string[]): StoreTarget {

@@ -136,7 +136,7 @@ export async function createContext(config: Config, compiled = compiledFiles()):
     publicUrl: config.publicUrl,
     now,
     prepare: steps.prepare,
-    records: createExamRecords(steps, exams, now),
+    records: createExamRecords(steps, exams, now, packageVersion()),
     catalogue: Buffer.from(JSON.stringify(catalogueDocument()), 'utf8'),
     conformance,
     terminology,
@@ -144,6 +144,7 @@ export async function createContext(config: Config, compiled = compiledFiles()):
     files: publishedFiles(rootDir),
     software: { version, releaseDate },
     bodyLimitBytes: config.bodyLimitBytes,
+    cdsAllowedOrigins: config.cdsAllowedOrigins,
     logger,
   };
 }

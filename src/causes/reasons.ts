@@ -8,8 +8,9 @@ export function missing(text: string): Reason {
 }
 
 /**
- * Findings as reasons, at most `limit`. A finding sent once for both sides gives one reason that says so; statements
- * that an examiner made in passing for a whole section come after what was recorded item by item.
+ * Findings as reasons, at most `limit`. What is the same on both sides gives one reason that says so, whether it was sent
+ * once or twice, and leads to the first; statements that an examiner made in passing for a whole section come after what
+ * was recorded item by item.
  */
 export function findingReasons(findings: readonly Finding[], limit = 6): readonly Reason[] {
   const ordered = [...findings].sort((a, b) => Number(a.origin !== 'recorded') - Number(b.origin !== 'recorded'));
@@ -34,7 +35,6 @@ function isTwin(a: Finding, b: Finding): boolean {
   const sides = `${a.side} ${b.side}`;
   return (
     (sides === 'left right' || sides === 'right left') &&
-    a.pointer === b.pointer &&
     a.item === b.item &&
     a.value === b.value &&
     a.place?.key === b.place?.key

@@ -243,6 +243,12 @@ export const settings = {
     most: 1000,
     meaning: 'the same for a notification; about a day',
   },
+  CDS_ALLOWED_ORIGINS: {
+    kind: 'text',
+    default: '',
+    defaultSays: 'none',
+    meaning: 'origins whose pages may call `/cds-services`, such as `https://ehr.example`, with commas between',
+  },
   DRAIN_SECONDS: {
     kind: 'integer',
     default: 0,

@@ -53,6 +53,8 @@ export interface AppContext {
   readonly files: PublishedFiles;
   readonly software: { readonly version: string; readonly releaseDate: string };
   readonly bodyLimitBytes: number;
+  /** Origins whose pages may call the decision support services. */
+  readonly cdsAllowedOrigins: readonly string[];
   readonly logger: Logger;
   readonly operation: Operation;
   /** For what stands in links and must come back unread and unchanged. */

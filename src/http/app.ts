@@ -8,8 +8,10 @@ import { errorHandler } from './error-handler.ts';
 import { requestLog } from './request-log.ts';
 import { auditEventRoutes } from './routes/audit-events.ts';
 import { bulkExportRoutes } from './routes/bulk-export.ts';
+import { cdsHooksRoutes } from './routes/cds-hooks.ts';
 import { deliveryRoutes } from './routes/deliveries.ts';
 import { examRoutes } from './routes/exams.ts';
+import { extractRoutes } from './routes/extract.ts';
 import { fhirRoutes } from './routes/fhir.ts';
 import { fhirResourceRoutes } from './routes/fhir-resources.ts';
 import { healthRoutes } from './routes/health.ts';
@@ -42,6 +44,8 @@ export function createApp(context: AppContext, isDraining: () => boolean): Expre
     examRoutes(context),
     deliveryRoutes(context),
     localisationRoutes(context),
+    extractRoutes(context),
+    cdsHooksRoutes(context),
     publishedRoutes(context),
     bulkExportRoutes(context),
     terminologyRoutes(context),

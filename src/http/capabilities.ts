@@ -49,7 +49,20 @@ export const serverOperations: readonly ServerOperation[] = [
   },
 ];
 
-/** Types that are answered inside others and can be checked, but are not kept by themselves. */
-export const onlyChecked = checkedTypes
-  .filter((type) => !searchedTypes.some((one) => one === type))
-  .map((type) => ({ type, operations: [validate] }));
+/** Types that are not kept by themselves: answered inside others and checked, or taken in and read. */
+export const onlyChecked: readonly { readonly type: string; readonly operations: readonly ServerOperation[] }[] = [
+  ...checkedTypes
+    .filter((type) => !searchedTypes.some((one) => one === type))
+    .map((type) => ({ type, operations: [validate] })),
+  {
+    type: 'QuestionnaireResponse',
+    operations: [
+      {
+        name: 'extract',
+        definition: 'http://hl7.org/fhir/uv/sdc/OperationDefinition/QuestionnaireResponse-extract',
+        documentation:
+          'Of the type, with the response as the body or as the parameter questionnaire-response. Answers the transaction Bundle of a response to our own Questionnaire and keeps nothing; POST /exams takes the same response and keeps it.',
+      },
+    ],
+  },
+];

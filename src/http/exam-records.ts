@@ -6,10 +6,14 @@ import { parseStrictJson } from '../exam/strict-json.ts';
 import type { BundleOptions } from '../fhir/bundle.ts';
 import { type BundleType, bundleForms } from '../fhir/bundle-forms.ts';
 import { servedResources } from '../fhir/served.ts';
-import { ExamInvalidError, type Fault } from '../kernel/errors.ts';
-import { contentHash } from '../store/content-hash.ts';
+import { AppError, ExamInvalidError, type Fault } from '../kernel/errors.ts';
+import { isQuestionnaireResponse } from '../questionnaire/read-response.ts';
+import { readSentExam } from '../questionnaire/read-sent-exam.ts';
+import { questionnaireResponse } from '../questionnaire/write-response.ts';
+import { canonicalJson, contentHash } from '../store/content-hash.ts';
 import { requireCurrent } from '../store/current-version.ts';
 import type { ExamContent, ExamRepository, StoredExam } from '../store/exam-repository.ts';
+import type { Assessment } from '../workup/assessment.ts';
 import type { ExamSteps, Spelling } from './exam-steps.ts';
 
 /** Deeper than any exam, shallow enough for every recursive walk. */
@@ -18,7 +22,7 @@ export const maxDepth = 20;
 /** What the audit trail is to say when an exam with this id and subject is kept. */
 export type AuditOfExam = (id: string, subject: ReferenceValue | undefined) => AuditRecord;
 
-/** From the bytes of a request to what is kept or answered. */
+/** From the bytes of a request to what is kept or answered. An exam may come as its own JSON or as a QuestionnaireResponse. */
 export interface ExamRecords {
   /**
    * @param auditOf what is written beside the exam, in the same transaction
@@ -37,13 +41,42 @@ export interface ExamRecords {
   bundle(stored: StoredExam, type: BundleType): Buffer;
   /** @throws RequestError, ExamInvalidError */
   localise(bytes: Buffer, spelling?: Spelling): Buffer;
+  /** The Bundle of an exam of which nothing is kept. @throws ExamInvalidError */
+  extract(sent: unknown): Buffer;
+  /** A stored version as a QuestionnaireResponse, JSON bytes. */
+  asForm(stored: StoredExam): Buffer;
+  /** What is computed from an exam of which nothing is kept, or from a stored version. @throws ExamInvalidError */
+  assess(sent: unknown): { readonly exam: Exam; readonly assessment: Assessment };
 }
 
-export function createExamRecords(steps: ExamSteps, exams: ExamRepository, now: () => Date): ExamRecords {
+/** @param formVersion version of the published Questionnaire; responses to any are taken when it is left out */
+export function createExamRecords(
+  steps: ExamSteps,
+  exams: ExamRepository,
+  now: () => Date,
+  formVersion?: string,
+): ExamRecords {
+  function readSent(sent: unknown, purpose: 'record' | 'localise') {
+    return readSentExam(sent, formVersion, (body) => steps.readExam(body, { purpose, now: now() }));
+  }
+
+  /** What is kept of a QuestionnaireResponse is the exam that it means. */
   function read(bytes: Buffer) {
-    const body = parseStrictJson(bytes, { maxDepth });
-    const exam = steps.readExam(body, { purpose: 'record', now: now() });
-    return { exam, id: idOf(exam), hash: contentHash(body) };
+    const sent = parseStrictJson(bytes, { maxDepth });
+    const { exam, body } = readSent(sent, 'record');
+    const raw = isQuestionnaireResponse(sent) ? jsonBytes(body) : bytes;
+    return { exam, raw, id: idOf(exam), hash: contentHash(body) };
+  }
+
+  /** Whether an exam was kept before in other words, as when it came by form once and once as its own JSON. */
+  function saysTheSame(exam: Exam, { raw }: StoredExam): boolean {
+    try {
+      return meaningOf(readSent(JSON.parse(raw.toString('utf8')), 'record').exam) === meaningOf(exam);
+    } catch (error) {
+      // What an earlier version took may be refused by this one; then it is not the same.
+      if (error instanceof AppError) return false;
+      throw error;
+    }
   }
 
   function toContent(
@@ -68,30 +101,44 @@ export function createExamRecords(steps: ExamSteps, exams: ExamRepository, now: 
 
   return {
     async record(bytes, auditOf) {
-      const { exam, id, hash } = read(bytes);
+      const { exam, raw, id, hash } = read(bytes);
       // A repeat is answered from the store, without computing anything; the insert decides about a race.
       const current = await exams.find(id);
-      if (current?.contentHash === hash) return { created: false, exam: current };
+      if (current !== undefined && (current.contentHash === hash || saysTheSame(exam, current))) {
+        return { created: false, exam: current };
+      }
       const audit = auditOf?.(id, exam.subject);
-      return exams.insert(id, toContent(exam, bytes, hash, { version: 1 }, audit));
+      return exams.insert(id, toContent(exam, raw, hash, { version: 1 }, audit));
     },
     async correct(id, version, bytes, auditOf) {
-      const { exam, id: ownId, hash } = read(bytes);
+      const { exam, raw, id: ownId, hash } = read(bytes);
       const faults = faultsOfCorrection(exam, ownId === id);
       if (faults.length > 0) throw new ExamInvalidError(faults);
       // Versions never change, so what is read here is what the correction is about; the store decides about a race.
       const previous = bundleIn(requireCurrent(await exams.find(id), version));
       const audit = auditOf?.(id, exam.subject);
-      return exams.correct(id, version, toContent(exam, bytes, hash, { version: version + 1, previous }, audit));
+      return exams.correct(id, version, toContent(exam, raw, hash, { version: version + 1, previous }, audit));
     },
     bundle(stored, type) {
       if (type === 'transaction') return stored.bundle;
       return jsonBytes(bundleForms[type](bundleIn(stored)));
     },
     localise(bytes, spelling) {
-      const exam = steps.readExam(parseStrictJson(bytes, { maxDepth }), { purpose: 'localise', now: now() });
+      const { exam, originOf } = readSent(parseStrictJson(bytes, { maxDepth }), 'localise');
       const assessment = steps.assess(exam, spelling === undefined ? {} : { spelling });
-      return jsonBytes(steps.toLocalisationAnswer(assessment));
+      return jsonBytes(steps.toLocalisationAnswer(assessment, originOf));
+    },
+    extract(sent) {
+      const { exam } = readSent(sent, 'record');
+      return jsonBytes(steps.toBundle(exam, steps.assess(exam), { version: 1 }));
+    },
+    asForm({ raw }) {
+      const { exam } = readSent(JSON.parse(raw.toString('utf8')), 'record');
+      return jsonBytes(questionnaireResponse(exam, formVersion));
+    },
+    assess(sent) {
+      const { exam } = readSent(sent, 'localise');
+      return { exam, assessment: steps.assess(exam) };
     },
   };
 }
@@ -120,6 +167,11 @@ function faultsOfCorrection(exam: Exam, isSameExam: boolean): Fault[] {
     faults.push({ pointer: '/status', code: 'NOT_A_CORRECTION', message });
   }
   return faults;
+}
+
+/** All that an exam says, without where in the request it was said. */
+function meaningOf(exam: Exam): string {
+  return canonicalJson(JSON.parse(JSON.stringify(exam, (key, value) => (key === 'pointer' ? undefined : value))));
 }
 
 function bundleIn({ bundle }: StoredExam): Bundle {

@@ -12,7 +12,8 @@ export interface ExamSteps {
   readonly readExam: (body: unknown, options: { readonly purpose: 'record' | 'localise'; readonly now: Date }) => Exam;
   readonly assess: (exam: Exam, options?: { readonly spelling?: Spelling }) => Assessment;
   readonly toBundle: (exam: Exam, assessment: Assessment, options: BundleOptions) => Bundle;
-  readonly toLocalisationAnswer: (assessment: Assessment) => unknown;
+  /** @param originOf where in what was sent the value at a pointer into the exam stands */
+  readonly toLocalisationAnswer: (assessment: Assessment, originOf?: (pointer: string) => string) => unknown;
   /** Works out beforehand what the first requests would otherwise wait for, a little at a time. */
   readonly prepare: () => Iterable<unknown>;
 }

@@ -53,6 +53,22 @@ export class RequestError extends AppError {
   }
 }
 
+/** A request or feedback of CDS Hooks is not as the standard asks; carries every fault found. */
+export class HookInvalidError extends AppError {
+  readonly code = 'HOOK_INVALID';
+  readonly faults: readonly Fault[];
+
+  constructor(faults: readonly Fault[]) {
+    super(`The body has ${faults.length} fault${faults.length === 1 ? '' : 's'}.`);
+    this.faults = faults;
+  }
+}
+
+/** Decision support has nothing to decide on: the caller left out the prefetch, and there is no exam here. */
+export class PrefetchMissingError extends AppError {
+  readonly code = 'PREFETCH_MISSING';
+}
+
 export class NotFoundError extends AppError {
   readonly code = 'NOT_FOUND';
 }

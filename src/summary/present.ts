@@ -7,7 +7,7 @@ import { joinWords, sentence } from '../kernel/words.ts';
 import type { Assessment, RedFlag, WorkupItem } from '../workup/assessment.ts';
 import { findingClauses, notTestedClauses, sectionClauses } from './findings-prose.ts';
 import { openingSentences } from './opening.ts';
-import { percent, siteSentences } from './site-prose.ts';
+import { percent, siteSentences, withoutSide } from './site-prose.ts';
 import { type Spelling, spell } from './spelling.ts';
 
 export type PresentedParts = Omit<Assessment, 'presentation' | 'modelVersion'>;
@@ -108,16 +108,23 @@ function relevantNegatives(exam: Exam, parts: PresentedParts): readonly Finding[
   const normal = exam.findings.filter(
     (finding) => !finding.abnormal && finding.value !== null && finding.origin === 'recorded',
   );
-  // A finding sent for both sides is one negative, so its two halves are chosen or left out together.
-  const pointers = [...new Set(normal.map((finding) => finding.pointer))]
-    .map((pointer) => {
-      const halves = normal.filter((finding) => finding.pointer === pointer);
-      return { halves, score: Math.max(...halves.map(score)), pointer };
-    })
-    .sort((a, b) => b.score - a.score || (a.pointer < b.pointer ? -1 : 1))
+  // The same on both sides is one negative, so its two halves are chosen or left out together.
+  const pairs = pairsOf(normal)
+    .map((halves) => ({ halves, score: Math.max(...halves.map(score)) }))
+    .sort((a, b) => b.score - a.score)
     .slice(0, mostNegatives);
-  const chosen = new Set(pointers.flatMap(({ halves }) => halves));
+  const chosen = new Set(pairs.flatMap(({ halves }) => halves));
   return exam.findings.filter((finding) => chosen.has(finding));
+}
+
+/** Findings in their order, those together that differ in nothing but the side. */
+function pairsOf(findings: readonly Finding[]): readonly (readonly Finding[])[] {
+  const pairs = new Map<string, Finding[]>();
+  for (const finding of findings) {
+    const name = `${withoutSide(finding.id)}|${finding.value}`;
+    pairs.set(name, [...(pairs.get(name) ?? []), finding]);
+  }
+  return [...pairs.values()];
 }
 
 /** Normal findings beside abnormal ones draw the border of the deficit. */

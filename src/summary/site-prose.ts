@@ -68,7 +68,7 @@ function sectionOf({ finding }: Evidence): string {
 
 function unexplainedSentence(site: RankedLocalisation): readonly string[] {
   const texts = site.unexplained.flatMap((evidence, index) => {
-    const twin = (other: Evidence) => other.finding === evidence.finding && other.side !== evidence.side;
+    const twin = (other: Evidence) => other.side !== evidence.side && saysTheSame(other, evidence);
     if (site.unexplained.slice(0, index).some(twin)) return [];
     return [site.unexplained.some(twin) ? onBothSides(evidence.text, evidence.side) : evidence.text];
   });
@@ -76,6 +76,18 @@ function unexplainedSentence(site: RankedLocalisation): readonly string[] {
   const shown = texts.slice(0, 3);
   const more = texts.length > shown.length ? [`${texts.length - shown.length} more`] : [];
   return [sentence(`this leaves unexplained ${joinWords([...shown, ...more])}`)];
+}
+
+/** Whether two findings differ in nothing but the side, however they were sent. */
+function saysTheSame(a: Evidence, b: Evidence): boolean {
+  return (
+    withoutSide(a.findingId) === withoutSide(b.findingId) && onBothSides(a.text, a.side) === onBothSides(b.text, b.side)
+  );
+}
+
+/** `Finding.id` without its last part, which is the side. */
+export function withoutSide(findingId: string): string {
+  return findingId.slice(0, findingId.lastIndexOf('|'));
 }
 
 /** Whole per cent, never 0 or 100: an inference is neither impossible nor certain. */

@@ -29,6 +29,8 @@ export const systems = {
   conclusion: `${canonicalBase}/CodeSystem/localisation-conclusion`,
   /** Syndromic patterns: `polyneuropathy`, `myelopathy`. */
   pattern: `${canonicalBase}/CodeSystem/localisation-pattern`,
+  /** Answers of the Questionnaire that no scale has: `course/static`, `region/trunk`. */
+  examAnswer: `${canonicalBase}/CodeSystem/exam-answer`,
   /** Kinds of error and fault in an OperationOutcome. */
   fault: `${canonicalBase}/CodeSystem/fault`,
   /** Tag of every resource that was made from an exam; the code is the id of the exam, as in `/exams/{id}`. */

@@ -24,6 +24,7 @@ describe('the configuration', () => {
       store: { engine: 'sqlite', file: resolve('data/exams.sqlite') },
       logLevel: 'info',
       bodyLimitBytes: 262_144,
+      cdsAllowedOrigins: [],
       viewTablesSeconds: 10,
       isOpenToNetwork: false,
       metrics: undefined,

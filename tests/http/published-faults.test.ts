@@ -9,7 +9,9 @@ import type {
   ConflictError,
   ErasedError,
   ExamInvalidError,
+  HookInvalidError,
   NotFoundError,
+  PrefetchMissingError,
   RequestError,
   StoreError,
 } from '../../src/kernel/errors.ts';
@@ -31,6 +33,8 @@ type ErrorOfARequest =
   | ConflictError
   | StoreError
   | ExamInvalidError
+  | HookInvalidError
+  | PrefetchMissingError
   | ViewInvalidError
   | ViewFailedError
   | MeasureInvalidError
@@ -60,6 +64,8 @@ const emitted: Readonly<Record<ErrorOfARequest['code'] | FaultCode | 'UNEXPECTED
   STORE_FULL: true,
   STORE_CORRUPT: true,
   EXAM_INVALID: true,
+  HOOK_INVALID: true,
+  PREFETCH_MISSING: true,
   VIEW_INVALID: true,
   VIEW_FAILED: true,
   MEASURE_INVALID: true,

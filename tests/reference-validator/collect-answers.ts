@@ -36,6 +36,8 @@ try {
   const exams = [...new Set(tags.flatMap(({ system, code }) => (system === systems.exam && code ? [code] : [])))];
   for (const exam of exams.slice(0, 3)) {
     for (const type of ['transaction', 'collection', 'document']) await keep(`/exams/${exam}/bundle?type=${type}`);
+    const form = await keep(`/exams/${exam}/questionnaire-response`);
+    await keep('/fhir/QuestionnaireResponse/$extract', form);
   }
 
   // Summaries and chosen elements are left out: a subset does not meet the profile of the whole.

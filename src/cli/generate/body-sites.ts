@@ -2,6 +2,7 @@ import type { CodeSystem, ConceptMap, ValueSet } from 'fhir/r4.js';
 import { bodyPartTable } from '../../anatomy/body-parts.ts';
 import { movementTable } from '../../anatomy/movements.ts';
 import { allBodySites, type BodySite } from '../../fhir/body-site-codes.ts';
+import { sideSystem } from '../../questionnaire/option-sets.ts';
 import { systems } from '../../terminology/systems.ts';
 import { localCodeSystem } from './code-systems.ts';
 import { localMap, type MapRow } from './concept-maps.ts';
@@ -10,7 +11,7 @@ import type { OpenTables } from './open-tables.ts';
 
 const sites = allBodySites();
 
-/** The own body sites, each with its side in the code, and the sets that the Questionnaire asks from. */
+/** The own body sites, each with its side in the code, and sets of them to search by. */
 export function bodySiteResources(release: Release, tables: OpenTables): (CodeSystem | ValueSet | ConceptMap)[] {
   return [
     ...localCodeSystem(release, {
@@ -100,5 +101,3 @@ function sides(release: Release, tables: OpenTables): ValueSet {
     compose: { include: [{ system: sideSystem, concept: rows.map(({ code, display }) => ({ code, display })) }] },
   };
 }
-
-export const sideSystem = 'http://terminology.hl7.org/CodeSystem/v2-0495';

@@ -9,9 +9,9 @@ import { itemId } from '../../exam/catalogue/item.ts';
 import { sections } from '../../exam/catalogue/sections.ts';
 import { reportCodes } from '../../fhir/composition.ts';
 import { notTestedCodes } from '../../fhir/local-codes.ts';
+import { sideSystem } from '../../questionnaire/option-sets.ts';
 import { systems } from '../../terminology/systems.ts';
 import { investigations } from '../../workup/investigations.ts';
-import { sideSystem } from './body-sites.ts';
 import type { CodeUse } from './code-use.ts';
 
 /** Every open code that a table of the project or a builder of resources names, with the place that names it. */

@@ -15,7 +15,7 @@ import { localisationResources } from './localisations.ts';
 import { modelVersionFile } from './model-version.ts';
 import type { OpenTables } from './open-tables.ts';
 import { profileDefinitions } from './profiles.ts';
-import { examQuestionnaire } from './questionnaire.ts';
+import { answerResources, examQuestionnaire } from './questionnaire.ts';
 import { gradesValueSet, scaleResources, subsetValueSets } from './scale-resources.ts';
 import { searchParameters } from './search-parameters.ts';
 
@@ -48,6 +48,7 @@ function conformanceResources(release: Release, tables: OpenTables): Conformance
     ...openValueSets(release, tables),
     ...profileDefinitions(release, r4Definition),
     ...searchParameters(release),
+    ...answerResources(release),
     examQuestionnaire(release),
   ];
 }

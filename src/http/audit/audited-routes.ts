@@ -1,5 +1,6 @@
 import type { AuditRecord } from '../../audit/audit-record.ts';
 import type { Interaction } from '../../audit/interactions.ts';
+import { cdsServices } from '../../cds/services.ts';
 import { searchedTypes } from '../../search/parameters.ts';
 import { checkedTypes } from '../../validation/r4-definitions.ts';
 
@@ -32,12 +33,15 @@ const exams: readonly AuditedRoute[] = [
   { method: 'get', path: '/exams/:id', interaction: 'read', action: 'R', about: 'exam' },
   { method: 'put', path: '/exams/:id', interaction: 'update', action: 'U', about: 'exam' },
   { method: 'get', path: '/exams/:id/bundle', interaction: 'read', action: 'R', about: 'exam' },
+  { method: 'get', path: '/exams/:id/questionnaire-response', interaction: 'read', action: 'R', about: 'exam' },
   { method: 'get', path: '/exams/:id/deliveries', interaction: 'read', action: 'R', about: 'exam' },
   { ...operation('post', '/exams/:id/deliveries/retry', 'retry-deliveries'), about: 'exam' },
 ];
 
 const operations: readonly AuditedRoute[] = [
   operation('post', '/localisation', '$localise', { isStateless: true }),
+  operation('post', '/fhir/QuestionnaireResponse/$extract', '$extract', { isStateless: true }),
+  ...cdsServices.map(({ id }) => operation('post', `/cds-services/${id}`, 'cds-hook')),
   ...checkedTypes.flatMap((type) => [
     operation('post', `/fhir/${type}/$validate`, '$validate', { isStateless: true }),
     // Without a resource in the body it is the stored one that is checked.

@@ -86,6 +86,15 @@ export function examRoutes(context: AppContext): Router {
     ],
   });
 
+  endpoint(router, '/exams/:id/questionnaire-response', reading, {
+    get: [
+      async (req, res) => {
+        const exam = await stored(req, res, readQuery(req, ['version']).get('version'));
+        answerExam(res, 200, exam, context.records.asForm(exam));
+      },
+    ],
+  });
+
   /** What the trail says when the exam is kept; if it is refused after all, of what. */
   const auditOf =
     (req: Request, res: Response): AuditOfExam =>

@@ -23,9 +23,11 @@ import org.hl7.fhir.common.hapi.validation.support.SnapshotGeneratingValidationS
 import org.hl7.fhir.common.hapi.validation.support.UnknownCodeSystemWarningValidationSupport;
 import org.hl7.fhir.common.hapi.validation.support.ValidationSupportChain;
 import org.hl7.fhir.common.hapi.validation.support.ValidationSupportChain.CacheConfiguration;
+import org.hl7.fhir.instance.model.api.IBaseResource;
 import org.hl7.fhir.r4.model.CodeSystem;
 import org.hl7.fhir.r4.model.CodeSystem.CodeSystemContentMode;
 import org.hl7.fhir.r4.model.Enumerations.PublicationStatus;
+import org.hl7.fhir.r4.model.Questionnaire;
 
 /** What the engine knows: HL7's definitions of R4, the conformance resources of this project, and the codes that it uses. */
 final class OwnDefinitions {
@@ -62,7 +64,12 @@ final class OwnDefinitions {
   static IValidationSupport supportFor(FhirContext context, Path project) throws IOException {
     PublishedResources own = new PublishedResources(context);
     IParser parser = context.newJsonParser().setParserErrorHandler(new StrictErrorHandler());
-    for (Path file : resourceFiles(project)) own.addResource(parser.parseResource(Files.readString(file)));
+    for (Path file : resourceFiles(project)) {
+      IBaseResource resource = parser.parseResource(Files.readString(file));
+      own.addResource(resource);
+      // The chain asks for value sets by their address, also for those that a form contains.
+      if (resource instanceof Questionnaire form) form.getContained().forEach(own::addResource);
+    }
     for (String table : TABLES) own.addResource(fragment(project.resolve("terminology/tables").resolve(table)));
     UnknownCodeSystemWarningValidationSupport unknownSystems = new UnknownCodeSystemWarningValidationSupport(context);
     unknownSystems.setNonExistentCodeSystemSeverity(IssueSeverity.WARNING);
