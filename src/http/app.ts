@@ -3,6 +3,7 @@ import { NotFoundError } from '../kernel/errors.ts';
 import type { AppContext } from './app-context.ts';
 import { errorHandler } from './error-handler.ts';
 import { requestLog } from './request-log.ts';
+import { apiDescriptionRoutes } from './routes/api-description.ts';
 import { bulkExportRoutes } from './routes/bulk-export.ts';
 import { examRoutes } from './routes/exams.ts';
 import { fhirRoutes } from './routes/fhir.ts';
@@ -38,6 +39,7 @@ export function createApp(context: AppContext, isDraining: () => boolean): Expre
     fhirResourceRoutes(context),
     fhirRoutes(context),
     healthRoutes(context, isDraining),
+    apiDescriptionRoutes(context),
     indexRoutes(context),
   );
   app.use(() => {
