@@ -7,6 +7,7 @@ const src = fileURLToPath(new URL('../src', import.meta.url));
 
 /** Folders and single files of src, lowest first; what stands on one line may import each other only where noted. */
 const floors: readonly (readonly string[])[] = [
+  ['client'],
   ['kernel'],
   ['anatomy', 'terminology'],
   ['exam'],

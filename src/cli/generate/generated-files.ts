@@ -9,6 +9,7 @@ import { localisationAnswerSchema } from '../../summary/localisation-answer-sche
 import type { ConformanceResource } from '../../terminology/load.ts';
 import { bodySiteResources } from './body-sites.ts';
 import { causeResources } from './causes.ts';
+import { clientFiles } from './client-files.ts';
 import { examCodeSystems, examMaps, openValueSets } from './exam-items.ts';
 import { faultResources } from './faults.ts';
 import { type GeneratedFiles, jsonText } from './files.ts';
@@ -27,15 +28,17 @@ import { workedExample } from './worked-examples.ts';
 const publicationDate = '2026-11-25';
 
 /** All generated files. Same tables, same text, to the byte. */
-export function generatedFiles(version: string, tables: OpenTables): GeneratedFiles {
+export async function generatedFiles(version: string, tables: OpenTables): Promise<GeneratedFiles> {
   const release: Release = { version, date: publicationDate };
   const resources = conformanceResources(release, tables);
+  const description = apiDocument(version, workedExample);
   return new Map([
     modelVersionFile(version),
     ...examSchemas().map(({ name, schema }) => [`profiles/json-schema/${name}`, jsonText(schema)] as const),
     ...answerSchemas().map(({ name, schema }) => [`profiles/json-schema/${name}`, jsonText(schema)] as const),
     ...resources.map((resource) => [filePath(resource), jsonText(resource)] as const),
-    [apiDocumentPath, jsonText(apiDocument(version, workedExample))],
+    [apiDocumentPath, jsonText(description)],
+    ...(await clientFiles(description)),
   ]);
 }
 

@@ -26,6 +26,7 @@ export function describeOperation(operation: ApiOperation, shared: SharedParts, 
     summary: operation.summary,
     ...(operation.description === undefined ? {} : { description: operation.description }),
     ...(operation.family === undefined ? {} : { 'x-family': operation.family }),
+    ...(operation.isRepeatable ? { 'x-repeatable': true } : {}),
     ...(operation.isOpen ? { security: [] } : {}),
     parameters: parametersOf(operation).map((parameter) => parameterOf(parameter, calls, shared)),
     ...(body === undefined

@@ -20,6 +20,7 @@ export const examOperations: readonly ApiOperation[] = [
     id: 'postExam',
     area: 'Exams',
     summary: 'Keep an exam; answers a FHIR R4 transaction Bundle',
+    isRepeatable: true,
     description:
       "The sender's own `identifier` makes it safe to send twice: the same exam is answered again and not kept again. The same identifier with another content is refused; a correction is sent with PUT.",
     body,

@@ -263,6 +263,7 @@ const validation: readonly ApiOperation[] = checkedTypes.flatMap((type) =>
       area: 'FHIR validation',
       summary: onInstance ? 'Check a resource, or what is kept under the id' : 'Check a resource',
       description: 'The answer is 200 whatever was found; the issues say what is wrong.',
+      isRepeatable: true,
       parameters: [...(onInstance ? (['resourceId'] as const) : []), validateMode, validateProfile, 'format'],
       body: takesResource('The resource, or Parameters with `resource`, `mode` and `profile`.'),
       answers: { 200: answersResource('What was found.', 'OperationOutcome') },

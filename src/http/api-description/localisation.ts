@@ -11,6 +11,7 @@ export const localisationOperations: readonly ApiOperation[] = [
     id: 'localise',
     area: 'Localisation',
     summary: 'Where the lesion is, what it may be and what to do next; nothing is kept',
+    isRepeatable: true,
     description:
       'Decision support for trained clinicians, not a diagnosis. The answer is the same to the byte for the same exam and `modelVersion`. It may be repeated at will.',
     parameters: ['spelling', 'acceptLanguage'],

@@ -91,6 +91,8 @@ export interface ApiOperation {
   readonly calls?: readonly ApiCall[];
   /** The path with `{type}`, where the same is done for several resource types. */
   readonly family?: string;
+  /** For a POST that may be sent again without doing anything twice, so that a client may repeat it by itself. */
+  readonly isRepeatable?: boolean;
   /** For what asks nothing of the store and must answer without a token. */
   readonly isOpen?: boolean;
 }

@@ -58,6 +58,7 @@ export const apiParameters = {
   ifMatch: {
     name: 'If-Match',
     in: 'header',
+    required: true,
     description: 'ETag of the version that is corrected. Without it the answer is 428.',
     schema: { type: 'string', pattern: '^(W/)?"[1-9][0-9]{0,8}"$' },
   },
