@@ -67,14 +67,14 @@ function faultsOfProblem(problem: Problem | undefined): readonly ApiFault[] {
   }));
 }
 
-function faultsOfOutcome({ issue = [] }: OperationOutcome): readonly ApiFault[] {
-  return issue.map(({ code, details, diagnostics }) => {
+function faultsOfOutcome({ issue }: OperationOutcome): readonly ApiFault[] {
+  return (issue ?? []).map(({ code, details, diagnostics }) => {
     const message = details?.text ?? code;
     return {
       code: details?.coding?.[0]?.code ?? code,
       message,
       pointer: diagnostics,
-      suggestion: /[Dd]id you mean (?<key>[^?]+)\?/.exec(message)?.groups?.key,
+      suggestion: /[Dd]id you mean '?(?<key>[^?']+)'?\?/.exec(message)?.groups?.key,
     };
   });
 }
