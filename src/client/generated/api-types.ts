@@ -2099,6 +2099,7 @@ export interface ApiSchemas {
   Problem: Problem;
   Fault: Fault;
   Resource: Resource;
+  Unchecked: Unchecked;
   Bundle: Bundle;
   OperationOutcome: OperationOutcome;
   CapabilityStatement: CapabilityStatement;
@@ -3090,6 +3091,12 @@ export interface Fault {
 export interface Resource {
   resourceType: string;
   id?: string;
+  [k: string]: unknown;
+}
+/**
+ * What is said to be a resource. Whatever is wrong with it is the answer, and no reason to refuse it.
+ */
+export interface Unchecked {
   [k: string]: unknown;
 }
 /**

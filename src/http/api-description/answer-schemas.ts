@@ -60,6 +60,11 @@ export const answerSchemas: Readonly<Record<string, JsonSchema>> = {
   ),
   Fault: fault,
   Resource: resource,
+  Unchecked: {
+    type: 'object',
+    description: 'What is said to be a resource. Whatever is wrong with it is the answer, and no reason to refuse it.',
+    additionalProperties: true,
+  },
   Bundle: fhirType('Bundle', {
     type: { ...text, enum: ['transaction', 'collection', 'document', 'searchset', 'history'] },
     total: { type: 'integer', minimum: 0 },

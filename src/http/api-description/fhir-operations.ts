@@ -265,7 +265,7 @@ const validation: readonly ApiOperation[] = checkedTypes.flatMap((type) =>
       description: 'The answer is 200 whatever was found; the issues say what is wrong.',
       isRepeatable: true,
       parameters: [...(onInstance ? (['resourceId'] as const) : []), validateMode, validateProfile, 'format'],
-      body: takesResource('The resource, or Parameters with `resource`, `mode` and `profile`.'),
+      body: takesResource('The resource, or Parameters with `resource`, `mode` and `profile`.', 'Unchecked'),
       answers: { 200: answersResource('What was found.', 'OperationOutcome') },
       problems: [...bodyProblems, ...(onInstance ? (['NOT_FOUND'] as const) : [])],
       ...(type !== 'Observation'

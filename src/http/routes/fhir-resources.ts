@@ -11,18 +11,16 @@ import type { AppContext } from '../app-context.ts';
 import { baseUrlOf } from '../base-url.ts';
 import { cursorOf, positionOf, versionPositionOf } from '../cursor.ts';
 import { endpoint, newRouter } from '../endpoint.ts';
-import { answerFhirText, answerResource, checkFormat } from '../fhir-answer.ts';
+import { answerFhirText, answerResource, checkFormat, isPretty } from '../fhir-answer.ts';
 import { formBody, parametersOf } from '../form-body.ts';
 import { prefers } from '../prefer.ts';
 import { positiveInteger, readQuery } from '../query.ts';
+import { resourceIdOf } from '../resource-id.ts';
 import { measureWrites } from './measures.ts';
 
 /** Versions on a page of history unless told otherwise, and at most. */
 const defaultVersions = 50;
 const mostVersions = 500;
-
-/** Ids of resources. Source: HL7 FHIR R4, datatype `id`. */
-const idForm = /^[A-Za-z0-9.-]{1,64}$/;
 
 /** Read, version read, history and search of everything that is kept; create and update of what callers may send. Source: HL7 FHIR R4, RESTful API and Search. */
 export function fhirResourceRoutes(context: AppContext): Router {
@@ -61,7 +59,7 @@ export function fhirResourceRoutes(context: AppContext): Router {
       get: [
         async (req, res) => {
           const presentation = readPresentation(req);
-          const found = await resources.read(type, idOf(req));
+          const found = await resources.read(type, resourceIdOf(req));
           if (found === undefined) throw new NotFoundError(`There is no ${type} with this id.`);
           answerResource(req, res, found, extentOf(presentation), presentation.pretty === true);
         },
@@ -71,7 +69,7 @@ export function fhirResourceRoutes(context: AppContext): Router {
     endpoint(router, `/fhir/${type}/:id/_history`, {
       get: [
         async (req, res) => {
-          const id = idOf(req);
+          const id = resourceIdOf(req);
           if ((await resources.read(type, id)) === undefined) {
             throw new NotFoundError(`There is no ${type} with this id.`);
           }
@@ -84,7 +82,7 @@ export function fhirResourceRoutes(context: AppContext): Router {
         async (req, res) => {
           const presentation = readPresentation(req);
           const version = /^[1-9]\d{0,8}$/.test(String(req.params.version)) ? Number(req.params.version) : 0;
-          const found = await resources.read(type, idOf(req), version);
+          const found = await resources.read(type, resourceIdOf(req), version);
           if (found === undefined) throw new NotFoundError(`There is no ${type} with this id and version.`);
           answerResource(req, res, found, extentOf(presentation), presentation.pretty === true);
         },
@@ -95,6 +93,7 @@ export function fhirResourceRoutes(context: AppContext): Router {
   async function history(req: Request, res: Response, about: Pick<HistoryQuery, 'type' | 'id'>): Promise<void> {
     const query = readQuery(req, ['_format', '_pretty', '_count', '_since', '_cursor']);
     checkFormat(query.get('_format'));
+    const pretty = isPretty(query.get('_pretty'));
     const count = Math.min(positiveInteger('_count', query.get('_count') ?? String(defaultVersions)), mostVersions);
     const since = query.get('_since');
     const cursor = query.get('_cursor');
@@ -117,7 +116,7 @@ export function fhirResourceRoutes(context: AppContext): Router {
         url: linkTo(address, [...applied, ['_cursor', cursorOf({ updated, id, version })]]),
       });
     }
-    answerFhirText(res, 200, historySet(base, links, page), query.get('_pretty') === 'true');
+    answerFhirText(res, 200, historySet(base, links, page), pretty);
   }
 
   function fhirBase(req: Request): string {
@@ -125,12 +124,6 @@ export function fhirResourceRoutes(context: AppContext): Router {
   }
 
   return router;
-}
-
-function idOf(req: Request): string {
-  const id = String(req.params.id);
-  if (!idForm.test(id)) throw new NotFoundError('There is no resource with this id.');
-  return id;
 }
 
 /** @throws RequestError BAD_REQUEST */
@@ -148,7 +141,7 @@ function readPresentation(req: Request): Presentation {
   return {
     ...(summary === undefined ? {} : { summary: summary as 'true' }),
     ...(elements === undefined ? {} : { elements }),
-    pretty: query.get('_pretty') === 'true',
+    pretty: isPretty(query.get('_pretty')),
   };
 }
 
