@@ -134,7 +134,8 @@ describe('the floors of src', () => {
   });
 
   it('keeps logic files short enough to be read at once', () => {
-    const tooLong = files.filter((file) => textOf(file).split('\n').length > 600);
+    const written = files.filter((file) => !file.startsWith('client/generated/'));
+    const tooLong = written.filter((file) => textOf(file).split('\n').length > 600);
     expect(tooLong).toEqual([]);
   });
 });
