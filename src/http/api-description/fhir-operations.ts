@@ -267,7 +267,7 @@ const validation: readonly ApiOperation[] = checkedTypes.flatMap((type) =>
       parameters: [...(onInstance ? (['resourceId'] as const) : []), validateMode, validateProfile, 'format'],
       body: takesResource('The resource, or Parameters with `resource`, `mode` and `profile`.', 'Unchecked'),
       answers: { 200: answersResource('What was found.', 'OperationOutcome') },
-      problems: [...bodyProblems, ...(onInstance ? (['NOT_FOUND'] as const) : [])],
+      problems: [...bodyProblems, 'NOT_FOUND'],
       ...(type !== 'Observation'
         ? {}
         : { calls: [onInstance ? { ...badObservation, parameters: { id: 'invented' } } : badObservation] }),
