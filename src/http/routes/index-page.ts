@@ -8,8 +8,8 @@ import { endpoint, newRouter } from '../endpoint.ts';
 /** Each method and path once, those of several resource types together. */
 const served = [
   ...new Map(
-    apiOperations.map(({ method, path, family = path, summary }) => [
-      `${method} ${family}`,
+    apiOperations.map(({ method, path, family = path, area, summary }) => [
+      `${area} ${method} ${family}`,
       [method.toUpperCase(), family, summary] as const,
     ]),
   ).values(),
