@@ -7,6 +7,7 @@ const src = fileURLToPath(new URL('../src', import.meta.url));
 
 /** Folders and single files of src, lowest first; what stands on one line may import each other only where noted. */
 const floors: readonly (readonly string[])[] = [
+  ['client'],
   ['kernel'],
   ['anatomy', 'terminology'],
   ['exam'],
@@ -150,7 +151,8 @@ describe('the floors of src', () => {
   });
 
   it('keeps logic files short enough to be read at once', () => {
-    const tooLong = files.filter((file) => textOf(file).split('\n').length > 600);
+    const written = files.filter((file) => !file.startsWith('client/generated/'));
+    const tooLong = written.filter((file) => textOf(file).split('\n').length > 600);
     expect(tooLong).toEqual([]);
   });
 });

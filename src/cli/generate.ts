@@ -1,5 +1,6 @@
 /**
- * Writes every generated file: JSON Schemas, profiles, the Questionnaire, code systems, value sets and maps.
+ * Writes every generated file: JSON Schemas, profiles, the Questionnaire, code systems, value sets and maps, the
+ * description of the API and the client made from it.
  * `--check` writes nothing; it lists the files that are out of date and ends with status 1 if there are any.
  */
 import { readFileSync } from 'node:fs';
@@ -17,7 +18,7 @@ const tables = readOpenTables(rootDir);
 const problems = codeUseProblems(codesInUse(), tables);
 for (const problem of problems) console.error(problem);
 
-const files = generatedFiles(packageJson.version, tables);
+const files = await generatedFiles(packageJson.version, tables);
 const check = process.argv.includes('--check');
 const stale = check ? staleFiles(rootDir, files) : writeGenerated(rootDir, files);
 for (const { path, reason } of stale) console.log(check ? `${path}: ${reason}` : path);

@@ -6,6 +6,7 @@ import type { AppContext } from './app-context.ts';
 import { auditTrail } from './audit/audit-trail.ts';
 import { errorHandler } from './error-handler.ts';
 import { requestLog } from './request-log.ts';
+import { apiDescriptionRoutes } from './routes/api-description.ts';
 import { auditEventRoutes } from './routes/audit-events.ts';
 import { bulkExportRoutes } from './routes/bulk-export.ts';
 import { cdsHooksRoutes } from './routes/cds-hooks.ts';
@@ -58,6 +59,7 @@ export function createApp(context: AppContext, isDraining: () => boolean): Expre
     smartConfigurationRoutes(context),
     healthRoutes(context, isDraining),
     ...(operation.servesMetrics ? [metricsRoutes(operation.metrics.registry, scopes('metrics.r'))] : []),
+    apiDescriptionRoutes(context),
     indexRoutes(context),
   );
   app.use(() => {

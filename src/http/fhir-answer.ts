@@ -4,6 +4,7 @@ import { RequestError } from '../kernel/errors.ts';
 import type { StoredResource } from '../store/resource-repository.ts';
 import { answerBytes, mediaTypes } from './answer.ts';
 import { etagOf } from './etag.ts';
+import { oneOf } from './query.ts';
 
 const jsonFormats = ['json', 'application/json', 'application/fhir+json', 'text/json'];
 
@@ -14,6 +15,11 @@ export function checkFormat(format: string | undefined): void {
   if (asked !== undefined && !jsonFormats.includes(asked)) {
     throw new RequestError('NOT_ACCEPTABLE', `_format must be one of: ${jsonFormats.join(', ')}.`);
   }
+}
+
+/** Whether `_pretty` asks for an indented answer. @throws RequestError BAD_REQUEST for anything but true or false */
+export function isPretty(value: string | undefined): boolean {
+  return value !== undefined && oneOf('_pretty', value, ['true', 'false']) === 'true';
 }
 
 /** Sends FHIR JSON; indented for people where `_pretty=true` asks for it. */

@@ -1,6 +1,7 @@
 import type { Request } from 'express';
 import { parseStrictJson } from '../exam/strict-json.ts';
 import { RequestError } from '../kernel/errors.ts';
+import { checkFormat, isPretty } from './fhir-answer.ts';
 import type { InputType, OperationInputs } from './operation-inputs.ts';
 import { bytesOf } from './request-body.ts';
 
@@ -22,10 +23,9 @@ export interface OperationInput {
   readonly concepts: ReadonlyMap<string, readonly AskedCoding[]>;
   /** Resources as they were sent; nothing is known of them but that they are objects of the type. */
   readonly resources: ReadonlyMap<string, Readonly<Record<string, unknown>>>;
+  /** Whether the answer is to be indented. */
+  readonly pretty: boolean;
 }
-
-/** Parameters that every address takes; they say how the answer looks. */
-const forms: ReadonlySet<string> = new Set(['_format', '_pretty']);
 
 /** Objects inside one another: a filter of a ValueSet in a parameter takes ten. */
 const maxDepth = 24;
@@ -55,7 +55,9 @@ export function operationInput(req: Request, inputs: OperationInputs): Operation
     codings: new Map<string, AskedCoding>(),
     concepts: new Map<string, readonly AskedCoding[]>(),
     resources: new Map<string, Readonly<Record<string, unknown>>>(),
+    pretty: isPretty(formOf(req, '_pretty')),
   };
+  checkFormat(formOf(req, '_format'));
   const addSimple = (name: string, type: InputType, value: unknown, isText: boolean) => {
     const wanted = simple[type];
     if (wanted === undefined) throw bad(`The parameter ${name} is a ${type} and can only be sent by POST.`);
@@ -66,7 +68,7 @@ export function operationInput(req: Request, inputs: OperationInputs): Operation
     else input.values.set(name, String(value));
   };
   for (const [name, value] of Object.entries(req.query)) {
-    if (forms.has(name) && typeof value === 'string') continue;
+    if (name === '_format' || name === '_pretty') continue;
     const type = typeOf(inputs, name);
     for (const one of [value].flat()) addSimple(name, type, one, true);
   }
@@ -97,6 +99,13 @@ export function operationInput(req: Request, inputs: OperationInputs): Operation
     else input.resources.set(name, object);
   }
   return input;
+}
+
+/** How the answer is to look, which every address takes. */
+function formOf(req: Request, name: '_format' | '_pretty'): string | undefined {
+  const value = req.query[name];
+  if (value === undefined || typeof value === 'string') return value;
+  throw bad(`The query parameter ${name} is there twice.`);
 }
 
 function typeOf({ takes, refuses }: OperationInputs, name: string): InputType {

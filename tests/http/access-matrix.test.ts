@@ -61,7 +61,7 @@ const rows: readonly (readonly [RegExp, readonly Role[]])[] = [
     ['analyst', 'subscriber', 'patient'],
   ],
   [/^GET \/fhir\/ClinicalImpression\/_history$/, ['analyst', 'subscriber']],
-  [/^GET \/cds-services$/, everybody],
+  [/^GET \/(cds-services|api|openapi\.json)$/, everybody],
   [/^POST \/cds-services\/[a-z-]+(\/feedback)?$/, ['app', 'patient']],
   [/^POST \/fhir\/QuestionnaireResponse\/\$extract$/, ['app', 'patient']],
   [/^GET \/metrics$/, ['monitoring']],

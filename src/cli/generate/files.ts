@@ -12,6 +12,7 @@ export function jsonText(value: unknown): string {
 const generatedPlaces = [
   { folder: 'terminology', name: /^(CodeSystem|ValueSet|ConceptMap)-.+\.json$/ },
   { folder: 'profiles/fhir', name: /\.json$/ },
+  { folder: 'src/client/generated', name: /\.ts$/ },
   { folder: 'profiles/json-schema', name: /\.schema\.json$/ },
 ] as const;
 

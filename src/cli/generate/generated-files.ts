@@ -3,9 +3,13 @@ import { createRequire } from 'node:module';
 import { dirname, join } from 'node:path';
 import type { StructureDefinition } from 'fhir/r4.js';
 import { examSchemas } from '../../exam/schema/exam-schemas.ts';
+import { apiDocument, apiDocumentPath } from '../../http/api-description/api-document.ts';
+import { catalogueSchema } from '../../http/api-description/catalogue-schema.ts';
+import { localisationAnswerSchema } from '../../summary/localisation-answer-schema.ts';
 import type { ConformanceResource } from '../../terminology/load.ts';
 import { bodySiteResources } from './body-sites.ts';
 import { causeResources } from './causes.ts';
+import { clientFiles } from './client-files.ts';
 import { examCodeSystems, examMaps, openValueSets } from './exam-items.ts';
 import { faultResources } from './faults.ts';
 import { type GeneratedFiles, jsonText } from './files.ts';
@@ -18,19 +22,32 @@ import { profileDefinitions } from './profiles.ts';
 import { answerResources, examQuestionnaire } from './questionnaire.ts';
 import { gradesValueSet, scaleResources, subsetValueSets } from './scale-resources.ts';
 import { searchParameters } from './search-parameters.ts';
+import { workedExample } from './worked-examples.ts';
 
 /** Day of the last change of meaning in the published resources; changed by hand, so that output depends on no clock. */
 const publicationDate = '2026-11-25';
 
 /** All generated files. Same tables, same text, to the byte. */
-export function generatedFiles(version: string, tables: OpenTables): GeneratedFiles {
+export async function generatedFiles(version: string, tables: OpenTables): Promise<GeneratedFiles> {
   const release: Release = { version, date: publicationDate };
   const resources = conformanceResources(release, tables);
+  const description = apiDocument(version, workedExample);
   return new Map([
     modelVersionFile(version),
     ...examSchemas().map(({ name, schema }) => [`profiles/json-schema/${name}`, jsonText(schema)] as const),
+    ...answerSchemas().map(({ name, schema }) => [`profiles/json-schema/${name}`, jsonText(schema)] as const),
     ...resources.map((resource) => [filePath(resource), jsonText(resource)] as const),
+    [apiDocumentPath, jsonText(description)],
+    ...(await clientFiles(description)),
   ]);
+}
+
+/** What is answered, apart from FHIR. */
+function answerSchemas() {
+  return [
+    { name: 'localisation-answer.schema.json', schema: localisationAnswerSchema() },
+    { name: 'catalogue.schema.json', schema: catalogueSchema() },
+  ];
 }
 
 function conformanceResources(release: Release, tables: OpenTables): ConformanceResource[] {

@@ -14,10 +14,11 @@ import { baseUrlOf } from '../base-url.ts';
 import { callerOf } from '../caller-of.ts';
 import { cursorOf, positionOf, versionPositionOf } from '../cursor.ts';
 import { endpoint, newRouter } from '../endpoint.ts';
-import { answerFhirText, answerResource, checkFormat } from '../fhir-answer.ts';
+import { answerFhirText, answerResource, checkFormat, isPretty } from '../fhir-answer.ts';
 import { formBody, parametersOf } from '../form-body.ts';
 import { prefers } from '../prefer.ts';
 import { positiveInteger, readQuery } from '../query.ts';
+import { resourceIdOf } from '../resource-id.ts';
 import { openParameters, sealParameters } from '../search-links.ts';
 import { canBeNarrowed, leftOutTypes, visibleResources } from '../visible-resources.ts';
 import { measureWrites } from './measures.ts';
@@ -26,9 +27,6 @@ import { subscriptionWrites } from './subscriptions.ts';
 /** Versions on a page of history unless told otherwise, and at most. */
 const defaultVersions = 50;
 const mostVersions = 500;
-
-/** Ids of resources. Source: HL7 FHIR R4, datatype `id`. */
-const idForm = /^[A-Za-z0-9.-]{1,64}$/;
 
 /** Read, version read, history and search of everything that is kept; create and update of what callers may send. Source: HL7 FHIR R4, RESTful API and Search. */
 export function fhirResourceRoutes(context: AppContext): Router {
@@ -96,7 +94,7 @@ export function fhirResourceRoutes(context: AppContext): Router {
         get: [
           async (req, res) => {
             const presentation = readPresentation(req);
-            const found = await resourcesFor(res).read(type, idOf(req));
+            const found = await resourcesFor(res).read(type, resourceIdOf(req));
             if (found === undefined) throw new NotFoundError(`There is no ${type} with this id.`);
             noteResource(res, found);
             answerResource(req, res, found, extentOf(presentation), presentation.pretty === true);
@@ -109,7 +107,7 @@ export function fhirResourceRoutes(context: AppContext): Router {
     endpoint(router, `/fhir/${type}/:id/_history`, reading, {
       get: [
         async (req, res) => {
-          const id = idOf(req);
+          const id = resourceIdOf(req);
           const found = await resourcesFor(res).read(type, id);
           if (found === undefined) throw new NotFoundError(`There is no ${type} with this id.`);
           noteResource(res, found);
@@ -122,7 +120,7 @@ export function fhirResourceRoutes(context: AppContext): Router {
         async (req, res) => {
           const presentation = readPresentation(req);
           const version = /^[1-9]\d{0,8}$/.test(String(req.params.version)) ? Number(req.params.version) : 0;
-          const found = await resourcesFor(res).read(type, idOf(req), version);
+          const found = await resourcesFor(res).read(type, resourceIdOf(req), version);
           if (found === undefined) throw new NotFoundError(`There is no ${type} with this id and version.`);
           noteResource(res, found);
           answerResource(req, res, found, extentOf(presentation), presentation.pretty === true);
@@ -134,6 +132,7 @@ export function fhirResourceRoutes(context: AppContext): Router {
   async function history(req: Request, res: Response, about: Pick<HistoryQuery, 'type' | 'id'>): Promise<void> {
     const query = readQuery(req, ['_format', '_pretty', '_count', '_since', '_cursor']);
     checkFormat(query.get('_format'));
+    const pretty = isPretty(query.get('_pretty'));
     const count = Math.min(positiveInteger('_count', query.get('_count') ?? String(defaultVersions)), mostVersions);
     const since = query.get('_since');
     const cursor = query.get('_cursor');
@@ -157,7 +156,7 @@ export function fhirResourceRoutes(context: AppContext): Router {
         url: linkTo(address, [...applied, ['_cursor', cursorOf({ updated, id, version }, sealedText, pages)]]),
       });
     }
-    answerFhirText(res, 200, historySet(base, links, page), query.get('_pretty') === 'true');
+    answerFhirText(res, 200, historySet(base, links, page), pretty);
   }
 
   function fhirBase(req: Request): string {
@@ -169,12 +168,6 @@ export function fhirResourceRoutes(context: AppContext): Router {
 
 /** What may be done with a type beyond reading. */
 type Writes = Partial<Record<'post' | 'put' | 'delete', readonly RequestHandler[]>>;
-
-function idOf(req: Request): string {
-  const id = String(req.params.id);
-  if (!idForm.test(id)) throw new NotFoundError('There is no resource with this id.');
-  return id;
-}
 
 /** @throws RequestError BAD_REQUEST */
 function readPresentation(req: Request): Presentation {
@@ -191,7 +184,7 @@ function readPresentation(req: Request): Presentation {
   return {
     ...(summary === undefined ? {} : { summary: summary as 'true' }),
     ...(elements === undefined ? {} : { elements }),
-    pretty: query.get('_pretty') === 'true',
+    pretty: isPretty(query.get('_pretty')),
   };
 }
 

@@ -2,27 +2,19 @@ import type { Router } from 'express';
 import { open } from '../../access/need.ts';
 import { caution } from '../../summary/caution.ts';
 import { answerBytes, answerJson, mediaTypes } from '../answer.ts';
+import { apiOperations } from '../api-description/operations.ts';
 import type { AppContext } from '../app-context.ts';
 import { endpoint, newRouter } from '../endpoint.ts';
 
+/** Each method and path once, those of several resource types together. */
 const served = [
-  ['POST', '/exams', 'Keep an exam; answers a FHIR R4 transaction Bundle'],
-  ['PUT', '/exams/{id}', 'Correct an exam, with If-Match'],
-  ['GET', '/exams/{id}', 'The exam as it was sent'],
-  ['GET', '/exams/{id}/bundle', 'Its Bundle: ?type=transaction, collection or document'],
-  ['GET', '/exams/{id}/deliveries', 'What became of sending it to other servers; POST .../retry to try again'],
-  ['POST', '/localisation', 'Where the lesion is, what it may be and what to do next; nothing is kept'],
-  ['GET', '/catalogue', 'Everything that can be examined, with its keys, values and codes'],
-  ['GET', '/json-schema/{name}', 'JSON Schemas of the exam'],
-  ['GET', '/profiles/{file}', 'Profiles, as committed'],
-  ['GET', '/terminology/{file}', 'Code systems, value sets and maps, as committed'],
-  ['GET', '/fhir/metadata', 'CapabilityStatement; conformance resources below /fhir/{type}'],
-  ['GET', '/views', 'Tables for analysts: the views, with their columns and addresses'],
-  ['GET', '/views/{name}.csv', 'One table; also .ndjson and .json'],
-  ['GET', '/metrics', 'What is counted, for Prometheus'],
-  ['GET', '/health/live', 'Whether the process answers'],
-  ['GET', '/health/ready', 'Whether it can keep an exam'],
-] as const;
+  ...new Map(
+    apiOperations.map(({ method, path, family = path, area, summary }) => [
+      `${area} ${method} ${family}`,
+      [method.toUpperCase(), family, summary] as const,
+    ]),
+  ).values(),
+];
 
 /** What is served here, as a page for a person and as JSON for a program. */
 export function indexRoutes({ software, files }: AppContext): Router {
@@ -66,6 +58,7 @@ function html(version: string, files: readonly string[]): string {
 <body><h1>neuroexam-fhir ${version}</h1>
 <p>A structured neurological examination in; coded FHIR R4 and a computed localisation out.</p>
 <p><strong>${caution}</strong></p>
+<p><a href="/api">The interface explained</a>, with examples; as <a href="/openapi.json">OpenAPI 3.1</a>.</p>
 <table>${rows.join('\n')}</table>
 <h2>Published files</h2><ul>${links.join('\n')}</ul>
 </body></html>

@@ -43,15 +43,14 @@ export function measureRoutes(context: AppContext): Router {
 
   const operation = (path: string, find: FindMeasure) => {
     const handle = async (req: Request, res: Response): Promise<void> => {
-      const { values } = operationInput(req, operationInputs['Measure-evaluate-measure']);
-      checkFormat(formOf(req, '_format'));
+      const { values, pretty } = operationInput(req, operationInputs['Measure-evaluate-measure']);
       const asked = askedOf(values);
       noteAccess(res, { patients: patientsOf({ reference: asked.subject }) });
       const { from, until } = periodOf(asked.periodStart, asked.periodEnd);
       const measure = await find(req, values);
       const request = { ...asked, now: context.now(), id: randomUUID() };
       const report = await evaluateMeasure(measure, untilGone(res, resources.streamExams({ from, until })), request);
-      answerFhirText(res, 200, JSON.stringify(report), formOf(req, '_pretty') === 'true');
+      answerFhirText(res, 200, JSON.stringify(report), pretty);
     };
     endpoint(router, path, evaluation, { get: [handle], post: [requestBody(bodyLimitBytes), handle] });
   };
@@ -173,11 +172,6 @@ function askedOf(values: ReadonlyMap<string, string>) {
     reportType,
     ...(subject === undefined ? {} : { subject }),
   };
-}
-
-function formOf(req: Request, name: '_format' | '_pretty'): string | undefined {
-  const value = req.query[name];
-  return typeof value === 'string' ? value : undefined;
 }
 
 function required(values: ReadonlyMap<string, string>, name: string): string {

@@ -8,10 +8,10 @@ import { checkVersion, lookUp } from '../../terminology/lookup.ts';
 import { subsumption } from '../../terminology/subsumes.ts';
 import { translate } from '../../terminology/translate.ts';
 import { validateCode } from '../../terminology/validate-code.ts';
-import { answerJson, mediaTypes } from '../answer.ts';
 import type { AppContext } from '../app-context.ts';
 import { askedCodings, bestAnswer, codingOrCode, required } from '../asked-codings.ts';
 import { endpoint, newRouter } from '../endpoint.ts';
+import { answerFhirText } from '../fhir-answer.ts';
 import { type OperationId, operationInputs } from '../operation-inputs.ts';
 import { type OperationInput, operationInput } from '../operation-parameters.ts';
 import { requestBody } from '../request-body.ts';
@@ -27,7 +27,8 @@ export function terminologyRoutes({ conformance, bodyLimitBytes }: AppContext, n
     const [type, name] = [id.slice(0, id.indexOf('-')), id.slice(id.indexOf('-') + 1)];
     const handle = (req: Request, res: Response) => {
       const instance = req.params.id === undefined ? undefined : String(req.params.id);
-      answerJson(res, 200, mediaTypes.fhir, run(operationInput(req, operationInputs[id]), instance));
+      const input = operationInput(req, operationInputs[id]);
+      answerFhirText(res, 200, JSON.stringify(run(input, instance)), input.pretty);
     };
     const handlers = { get: [handle], post: [requestBody(bodyLimitBytes), handle] };
     endpoint(router, `/fhir/${type}/$${name}`, known, handlers);

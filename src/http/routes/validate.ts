@@ -10,8 +10,10 @@ import { createValidator, type ValidateResource } from '../../validation/validat
 import { answerJson, mediaTypes } from '../answer.ts';
 import type { AppContext } from '../app-context.ts';
 import { endpoint, newRouter } from '../endpoint.ts';
+import { checkFormat } from '../fhir-answer.ts';
 import { readQuery } from '../query.ts';
 import { bytesOf, requestBody } from '../request-body.ts';
+import { resourceIdOf } from '../resource-id.ts';
 
 type Json = Readonly<Record<string, unknown>>;
 
@@ -43,9 +45,9 @@ export function validateRoutes({ conformance, resources, bodyLimitBytes }: AppCo
   };
   for (const type of checkedTypes) {
     const handle = async (req: Request, res: Response) => {
+      const id = req.params.id === undefined ? undefined : resourceIdOf(req);
       const { resource: sent, profile } = question(req);
-      const { id } = req.params;
-      const resource = sent ?? (typeof id === 'string' ? await kept(type, id) : undefined);
+      const resource = sent ?? (id !== undefined ? await kept(type, id) : undefined);
       if (resource === undefined) throw bad('A resource was expected.');
       const validate = await validator();
       const found = await validate(type, resource, profile);
@@ -75,7 +77,9 @@ function otherId(type: CheckedType): ValidationIssue {
 
 /** The resource itself with the rest in the query, or Parameters. @throws RequestError BAD_REQUEST */
 function question(req: Request): { readonly resource: Json | undefined; readonly profile: string | undefined } {
-  const asked = new Map<string, unknown>(readQuery(req, ['mode', 'profile', '_format']));
+  const query = readQuery(req, ['mode', 'profile', '_format']);
+  checkFormat(query.get('_format'));
+  const asked = new Map<string, unknown>(query);
   const body = object(parseStrictJson(bytesOf(req), { maxDepth }));
   let resource: unknown = body;
   if (body.resourceType === 'Parameters') {
