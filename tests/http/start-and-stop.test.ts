@@ -47,7 +47,7 @@ describe('start and stop', () => {
   });
 
   it('first says that it is not ready, goes on for DRAIN_SECONDS, and keeps all that it acknowledged', async () => {
-    const service = await start({ DRAIN_SECONDS: '4' });
+    const service = await start({ DRAIN_SECONDS: '6' });
     const kept: string[] = [];
     let sent = 0;
     let isOver = false;
@@ -64,7 +64,9 @@ describe('start and stop', () => {
     const posting = [post(), post(), post()];
     await vi.waitFor(() => expect(kept.length).toBeGreaterThan(0), { timeout: 20_000 });
     const exit = service.end('SIGTERM');
-    await vi.waitFor(async () => expect((await send(`${service.url}/health/ready`)).status).toBe(503));
+    await vi.waitFor(async () => expect((await send(`${service.url}/health/ready`)).status).toBe(503), {
+      timeout: 6_000,
+    });
     expect((await send(`${service.url}/health/live`)).status).toBe(200);
     const late = await sendJson(`${service.url}/exams`, examNumbered('late'));
     expect([late.status, late.headers.get('Connection')]).toEqual([201, 'close']);
