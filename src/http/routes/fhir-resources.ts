@@ -36,7 +36,7 @@ export function fhirResourceRoutes(context: AppContext): Router {
       const request = readSearch(type, parametersOf(req), { strict: isStrict, ...terminology });
       const { presentation, query } = request;
       checkFormat(presentation.format);
-      const from = presentation.cursor === undefined ? undefined : positionOf(presentation.cursor);
+      const from = presentation.cursor === undefined ? undefined : positionOf(presentation.cursor, query.sort.by);
       const found = await resources.search(query, from);
       const base = fhirBase(req);
       const extent = extentOf(presentation);
