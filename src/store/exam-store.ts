@@ -5,7 +5,7 @@ import { ConflictError, NotFoundError, StoreError } from '../kernel/errors.ts';
 import { requireCurrent } from './current-version.ts';
 import type { Engine, Session } from './engine.ts';
 import type { ExamContent, ExamRepository, ExamVersion, StoredExam } from './exam-repository.ts';
-import { type IndexTools, writeExamResources } from './index/write-batch.ts';
+import { type IndexTools, timeOfWrite, writeExamResources } from './index/write-batch.ts';
 
 /** What a transaction brought, and what to do once it is on disk. */
 interface Written<T> {
@@ -85,8 +85,9 @@ export function createExamStore(engine: Engine, tools: IndexTools): ExamReposito
     },
   };
 
-  function index(session: Session, n: number, version: number, content: ExamContent): Promise<() => void> {
-    return writeExamResources(session, tools, { n, version }, content.resources, content.receivedAt.getTime());
+  async function index(session: Session, n: number, version: number, content: ExamContent): Promise<() => void> {
+    const time = await timeOfWrite(session, content.receivedAt.getTime());
+    return writeExamResources(session, tools, { n, version }, content.resources, time);
   }
 }
 
