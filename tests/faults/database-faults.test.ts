@@ -8,7 +8,7 @@ import { type FaultyLine, faultyLine, lineFaults } from './faulty-line.ts';
 import { type LastingStore, lastingStore } from './service-on.ts';
 import { isFullRun, seed, sizes, tell } from './sizes.ts';
 
-/** Versions of one exam that several clients want to correct at the same time. */
+/** Clients that correct one version at the same time. */
 const rivals = 6;
 
 describe('faults of the database and of the line to it', () => {
@@ -119,7 +119,7 @@ describe('faults of the database and of the line to it', () => {
     expect(row).toEqual({ n: 0 });
     tell(
       `${sizes.outages} times the database was gone: ${witness.acknowledged.size} exams acknowledged, 0 lost, 0 doubled; ` +
-        `without an answer ${kept} had been kept, ${lost} not`,
+        `of those refused or without an answer ${kept} had been kept, ${lost} not`,
     );
   });
 });

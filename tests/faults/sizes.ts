@@ -15,8 +15,8 @@ export const sizes = {
   lineFaults: fromEnvironment('FAULTS_LINE_FAULTS') ?? 4,
   /** Versions that several clients want to correct at the same time, on each engine. */
   races: fromEnvironment('FAULTS_RACES') ?? 2,
-  /** Times that the power fails, and exams until then. */
-  powerCuts: fromEnvironment('FAULTS_POWER_CUTS') ?? 3,
+  /** Times that the power fails. */
+  powerCuts: fromEnvironment('FAULTS_POWER_CUTS') ?? 1,
   /** Requests of clients that go away in the middle. */
   aborts: fromEnvironment('FAULTS_ABORTS') ?? 30,
 } as const;
