@@ -22,16 +22,19 @@ static void keep_copy(int fd) {
   if (getenv("SYNCED_COPIES_FORGET_LOG") != NULL && strstr(name, "-wal") != NULL) return;
   snprintf(copy, sizeof copy, "%s%s", folder, name);
   snprintf(draft, sizeof draft, "%s.%d", copy, getpid());
-  int from = open(path, O_RDONLY), to = open(draft, O_WRONLY | O_CREAT | O_TRUNC, 0600);
-  if (from >= 0 && to >= 0) {
-    static __thread char block[1 << 16];
-    ssize_t got;
-    int is_whole = 1;
-    while ((got = read(from, block, sizeof block)) > 0) is_whole &= write(to, block, (size_t)got) == got;
-    if (is_whole && got == 0) rename(draft, copy);
+  int to = open(draft, O_WRONLY | O_CREAT | O_TRUNC, 0600);
+  if (to < 0) return;
+  char block[1 << 14];
+  off_t at = 0;
+  ssize_t got;
+  int is_whole = 1;
+  /* By the descriptor that is there: closing another one of the same file would give up the locks of the process. */
+  while ((got = pread(fd, block, sizeof block, at)) > 0) {
+    is_whole &= write(to, block, (size_t)got) == got;
+    at += got;
   }
-  if (from >= 0) close(from);
-  if (to >= 0) close(to);
+  if (is_whole && got == 0) rename(draft, copy);
+  close(to);
 }
 
 int fsync(int fd) {
@@ -45,5 +48,18 @@ int fdatasync(int fd) {
   int (*real)(int) = (int (*)(int))dlsym(RTLD_NEXT, "fdatasync");
   int result = real(fd);
   if (result == 0) keep_copy(fd);
+  return result;
+}
+
+/* SQLite syncs the folder after it has removed a journal, so that the removal is as certain as a sync. */
+int unlink(const char *path) {
+  int (*real)(const char *) = (int (*)(const char *))dlsym(RTLD_NEXT, "unlink");
+  const char *folder = getenv("SYNCED_COPIES"), *name = strrchr(path, '/');
+  char copy[PATH_MAX + 64];
+  int result = real(path);
+  if (result == 0 && folder != NULL && name != NULL && strstr(name, ".sqlite") != NULL) {
+    snprintf(copy, sizeof copy, "%s%s", folder, name);
+    real(copy);
+  }
   return result;
 }
