@@ -131,6 +131,7 @@ export async function createContext(config: Config, compiled = compiledFiles()):
       pendingWrites: () => engine.pendingWrites,
       exports: () => exportWorker.pending,
       viewsRefreshedAt: () => viewRefresher.refreshedAt,
+      deliveries: () => outbox.figures(now().getTime()),
       checkStore: () => exams.check(),
     }),
     publicUrl: config.publicUrl,

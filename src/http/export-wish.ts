@@ -1,4 +1,5 @@
 import type { Request } from 'express';
+import { mayBeEchoed } from '../exam/faults/echo.ts';
 import { parseStrictJson } from '../exam/strict-json.ts';
 import { RequestError } from '../kernel/errors.ts';
 import type { ExportRequest } from '../store/export-store.ts';
@@ -22,9 +23,6 @@ const known = ['_outputFormat', '_since', '_type'] as const;
 
 /** Objects inside one another in Parameters with simple values. */
 const maxDepth = 8;
-
-/** Names that may be repeated to the caller; anything else might be more than a name. */
-const nameForm = /^[\w.:-]{1,64}$/;
 
 const instant = /^\d{4}-\d{2}-\d{2}T\d{2}:\d{2}:\d{2}(\.\d+)?(Z|[+-]\d{2}:\d{2})$/;
 
@@ -51,7 +49,7 @@ export function readExportWish(req: Request): ExportWish {
   };
   for (const [name] of given) {
     if ((known as readonly string[]).includes(name)) continue;
-    const named = nameForm.test(name) ? `The parameter ${name}` : 'A parameter';
+    const named = mayBeEchoed(name.replace(/^_/, '')) ? `The parameter ${name}` : 'A parameter';
     refuse(`${named} is not supported; an export takes: ${known.join(', ')}.`);
   }
   const format = single(given, '_outputFormat')?.replaceAll(' ', '+');

@@ -1,3 +1,4 @@
+import { echoedPointer } from '../exam/faults/echo.ts';
 import { AppError, type Fault } from '../kernel/errors.ts';
 import { type ErrorCode, errorTitles } from '../kernel/fault-codes.ts';
 
@@ -88,5 +89,7 @@ export function problemOf(error: unknown): Problem {
 }
 
 function faultsOf(error: AppError): readonly Fault[] {
-  return 'faults' in error && Array.isArray(error.faults) ? (error.faults as Fault[]).slice(0, mostFaults) : [];
+  const faults = 'faults' in error && Array.isArray(error.faults) ? (error.faults as Fault[]) : [];
+  // Some parts of the service name a place by what the caller wrote there.
+  return faults.slice(0, mostFaults).map((fault) => ({ ...fault, pointer: echoedPointer(fault.pointer) }));
 }

@@ -6,7 +6,7 @@ import { appendAudit } from './audit/append-audit.ts';
 import { requireCurrent } from './current-version.ts';
 import type { Engine, Session } from './engine.ts';
 import type { ExamContent, ExamRepository, ExamVersion, StoredExam } from './exam-repository.ts';
-import { type IndexTools, writeExamResources } from './index/write-batch.ts';
+import { type IndexTools, timeOfWrite, writeExamResources } from './index/write-batch.ts';
 import type { Enqueue } from './outbox/enqueue.ts';
 
 /** What a transaction brought, and what to do once it is on disk. */
@@ -98,7 +98,7 @@ export function createExamStore(
 
   async function index(session: Session, n: number, version: number, content: ExamContent): Promise<() => void> {
     const { resources, audit } = content;
-    const at = content.receivedAt.getTime();
+    const at = await timeOfWrite(session, content.receivedAt.getTime());
     const remember = await writeExamResources(session, tools, { n, version }, resources, at);
     const isEnqueued = await enqueue(session, { n, version, at });
     // Last, since whoever holds the head of the trail keeps all others waiting.

@@ -7,7 +7,7 @@ import { ChunkCache } from './index/chunk-cache.ts';
 import { bitsOfPart, partsOfBatch } from './index/layout.ts';
 import { lineOf, servedLine } from './index/lines.ts';
 import { isStoredType, numberOfType, type StoredType } from './index/stored-types.ts';
-import { type IndexTools, writeBatch } from './index/write-batch.ts';
+import { type IndexTools, timeOfWrite, writeBatch } from './index/write-batch.ts';
 import type { HistoryQuery, ResourceRepository, SearchResult, StreamQuery } from './resource-repository.ts';
 import {
   countMatches,
@@ -101,7 +101,13 @@ export function createResourceStore(
         }
         await alongside?.(writer);
         const replaces = row === undefined ? null : Math.floor(row.key / bitsOfPart / partsOfBatch);
-        const { remember } = await writeBatch(writer, tools, { exam: null, replaces }, [resource], now.getTime());
+        const { remember } = await writeBatch(
+          writer,
+          tools,
+          { exam: null, replaces },
+          [resource],
+          await timeOfWrite(writer, now.getTime()),
+        );
         const [kept] = await writer.all<VersionRow>(
           sql`SELECT ${versionColumns} FROM resource WHERE type = ${numberOfType(type)} AND id = ${resource.id}`,
         );

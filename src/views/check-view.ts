@@ -1,4 +1,5 @@
 import r4 from 'fhirpath/fhir-context/r4/index.js';
+import { echoedName } from '../exam/faults/echo.ts';
 import { nearestKey } from '../exam/faults/nearest-key.ts';
 import type { Fault } from '../kernel/errors.ts';
 import type { SelectDefinition, ViewColumn } from './view-definition.ts';
@@ -145,7 +146,9 @@ export function checkView(definition: unknown): readonly Fault[] {
   );
   if (names.length > most.columns) add('/select', 'TOO_LARGE', `A view has at most ${most.columns} columns.`);
   const twice = new Set(names.filter((name, index) => names.indexOf(name) !== index));
-  for (const name of twice) add('/select', 'CONTRADICTION', `Expected column names that differ; ${name} stands twice.`);
+  for (const name of twice) {
+    add('/select', 'CONTRADICTION', `Expected column names that differ; ${echoedName(name)} stands twice.`);
+  }
   return faults;
 }
 

@@ -1,4 +1,5 @@
 import fhirpath from 'fhirpath';
+import { echoedName } from '../exam/faults/echo.ts';
 import { checkView, columnsOf } from './check-view.ts';
 import { r4Model } from './r4-model.ts';
 import type { Cell, ColumnDefinition, Row, SelectDefinition, ViewColumn, ViewDefinition } from './view-definition.ts';
@@ -50,9 +51,9 @@ export function compileView(definition: unknown, base = ''): CompiledView {
     throw new ViewInvalidError(faults.map((fault) => ({ ...fault, pointer: `${base}${fault.pointer}` })));
   }
   const view = definition as ViewDefinition;
-  const name = view.name ?? '(unnamed)';
+  const name = view.name ?? 'unnamed';
   const fail: Fail = ({ path, pointer }, problem, code = 'WRONG_TYPE') => {
-    const message = `View ${name}, path ${path}, resource ${view.resource}: ${problem}.`;
+    const message = `View ${echoedName(name)}, path ${withoutTexts(path)}, resource ${view.resource}: ${problem}.`;
     throw new ViewFailedError(message, { pointer: `${base}${pointer}`, code });
   };
   let deadline = 0;
@@ -195,10 +196,15 @@ function allOf(parts: readonly Producer[], pointer: string, fail: Fail): Produce
   };
 }
 
+/** A text in an expression may be what somebody is looked up by. */
+function withoutTexts(path: string): string {
+  return path.replaceAll(/'(?:[^'\\]|\\.)*'/g, "'...'");
+}
+
 function cell({ name, collection }: ColumnDefinition, nodes: readonly FhirPathNode[], place: Place, fail: Fail): Cell {
   const values = nodes.map(plainValue).filter((value) => value !== undefined) as Cell[];
   if (collection === true) return values;
-  if (values.length > 1) fail(place, `several values for column ${name}, which is not a collection`);
+  if (values.length > 1) fail(place, `several values for column ${echoedName(name)}, which is not a collection`);
   return values[0] ?? null;
 }
 

@@ -7,6 +7,8 @@ export interface SpawnedService {
   readonly process: ChildProcess;
   /** What it wrote to its error stream so far, which is its log. */
   readonly log: () => string;
+  /** What it wrote to its standard output so far. */
+  readonly output: () => string;
   /** Sends a signal and resolves with the exit code, or the signal that ended it. */
   end(signal: NodeJS.Signals): Promise<number | string | null>;
 }
@@ -35,6 +37,7 @@ export async function spawnService(env: Readonly<Record<string, string>>): Promi
     url,
     process: child,
     log: () => log,
+    output: () => output,
     async end(signal) {
       if (child.exitCode !== null || child.signalCode !== null) return child.exitCode ?? child.signalCode;
       const exited = once(child, 'exit');

@@ -8,6 +8,15 @@ export interface Levels {
   readonly exports: () => number;
   /** When the tables for analysts were last brought up to date, ms since 1970; undefined for never. */
   readonly viewsRefreshedAt: () => number | undefined;
+  /** What is still to be sent to other servers, by target. */
+  readonly deliveries: () => Promise<
+    readonly {
+      readonly target: string;
+      readonly waiting: number;
+      readonly dead: number;
+      readonly oldestWaitingMs: number;
+    }[]
+  >;
   /** Resolves when the store reads, takes writes and has room. */
   readonly checkStore: () => Promise<unknown>;
 }
@@ -34,19 +43,48 @@ export function addGauges(registry: Registry, levels: Levels): void {
     'When this process last brought the tables for analysts up to date; 0 for not yet.',
     () => (levels.viewsRefreshedAt() ?? 0) / 1000,
   );
+  const ofTargets = (
+    name: string,
+    help: string,
+    read: (one: Awaited<ReturnType<Levels['deliveries']>>[number]) => number,
+  ) =>
+    new Gauge({
+      name,
+      help,
+      labelNames: ['target'],
+      registers: [registry],
+      async collect() {
+        // What the store cannot tell is left out; `neuroexam_store_up` says why.
+        this.reset();
+        const all = await inTime(levels.deliveries(), []);
+        for (const one of all) this.set({ target: one.target }, read(one));
+      },
+    });
+  ofTargets('neuroexam_deliveries_waiting', 'Exams and notifications that are still to be sent.', (one) => one.waiting);
+  ofTargets('neuroexam_deliveries_dead', 'Exams and notifications that were given up.', (one) => one.dead);
+  ofTargets(
+    'neuroexam_deliveries_oldest_waiting_seconds',
+    'Age of the oldest that is still to be sent; 0 for none.',
+    (one) => one.oldestWaitingMs / 1000,
+  );
   gauge('neuroexam_store_up', 'Whether the store reads, takes writes and has room: 1 or 0.', () => isUp(levels));
 }
 
-async function isUp({ checkStore }: Levels): Promise<number> {
-  let timer: NodeJS.Timeout | undefined;
-  const late = new Promise<number>((resolve) => {
-    timer = setTimeout(() => resolve(0), checkMs);
-  });
+function isUp({ checkStore }: Levels): Promise<number> {
   const asked = checkStore().then(
     () => 1,
     () => 0,
   );
-  const up = await Promise.race([asked, late]);
+  return inTime(asked, 0);
+}
+
+/** What was asked of the store, or something else when it is away or takes too long. */
+async function inTime<T>(asked: Promise<T>, otherwise: T): Promise<T> {
+  let timer: NodeJS.Timeout | undefined;
+  const late = new Promise<T>((resolve) => {
+    timer = setTimeout(() => resolve(otherwise), checkMs);
+  });
+  const answer = await Promise.race([asked.catch(() => otherwise), late]);
   clearTimeout(timer);
-  return up;
+  return answer;
 }

@@ -47,7 +47,8 @@ export function fhirResourceRoutes(context: AppContext): Router {
       const { presentation, query } = request;
       noteAccess(res, { patients: patientsAskedFor(request.applied) });
       checkFormat(presentation.format);
-      const pages = `${type} ${client}`;
+      // The place in one order is none in another.
+      const pages = `${type} ${query.sort.by} ${client}`;
       const from = presentation.cursor === undefined ? undefined : positionOf(presentation.cursor, sealedText, pages);
       const found = await resourcesFor(res).search(query, from);
       const base = fhirBase(req);

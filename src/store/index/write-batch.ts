@@ -191,6 +191,15 @@ const rangeColumns = {
   mask: 'bigint',
 };
 
+/**
+ * The time that a write is given, ms since 1970: where the clock went back, that of the write before. If a later one were
+ * said to be older, whoever asks for what changed since would never hear of it, and a history would be out of order.
+ */
+export async function timeOfWrite(session: Session, now: number): Promise<number> {
+  const [row] = await session.all<{ time: number }>(sql`SELECT written_at AS time FROM batch ORDER BY n DESC LIMIT 1`);
+  return Math.max(now, row?.time ?? 0);
+}
+
 async function newBatch(session: Session, exam: { n: number; version: number } | null, now: number): Promise<number> {
   const rows = await session.all<{ n: number }>(
     sql`INSERT INTO batch (exam, version, written_at) VALUES (${exam?.n ?? null}, ${exam?.version ?? null}, ${now}) RETURNING n`,

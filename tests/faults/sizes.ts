@@ -1,0 +1,33 @@
+/** How much of each fault a run meets; `npm test` keeps to the small numbers, `npm run faults` sets its own. */
+
+const fromEnvironment = (name: string): number | undefined => {
+  const text = process.env[name];
+  return text === undefined ? undefined : Number(text);
+};
+
+export const sizes = {
+  /** Times that the service is killed, on each engine. */
+  kills: fromEnvironment('FAULTS_KILLS') ?? 2,
+  /** Requests with a mutated, broken or random body. */
+  bodies: fromEnvironment('FAULTS_BODIES') ?? 400,
+  /** Times that the database goes away, and faults of the line to it. */
+  outages: fromEnvironment('FAULTS_OUTAGES') ?? 1,
+  lineFaults: fromEnvironment('FAULTS_LINE_FAULTS') ?? 4,
+  /** Versions that several clients want to correct at the same time, on each engine. */
+  races: fromEnvironment('FAULTS_RACES') ?? 2,
+  /** Times that the power fails. */
+  powerCuts: fromEnvironment('FAULTS_POWER_CUTS') ?? 1,
+  /** Requests of clients that go away in the middle. */
+  aborts: fromEnvironment('FAULTS_ABORTS') ?? 30,
+} as const;
+
+/** Whether the long run was asked for; only there is time judged, since the machine is then quiet. */
+export const isFullRun = process.env.FAULTS_FULL === '1';
+
+/** Another one in every run unless one was given; what is drawn from it can be drawn again. */
+export const seed = fromEnvironment('FAULTS_SEED') ?? Math.floor(Math.random() * 2 ** 31);
+
+/** One line for the person who reads the run. */
+export function tell(line: string): void {
+  process.stdout.write(`${line} [seed ${seed}]\n`);
+}
