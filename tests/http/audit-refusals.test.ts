@@ -132,6 +132,11 @@ describe('the list of audited routes', () => {
     /^\/fhir\/metadata$/,
     /^\/fhir\/(CodeSystem|ConceptMap|Questionnaire|SearchParameter|StructureDefinition|ValueSet)(\/|$)/,
     /^\/views$/,
+    /^\/(api|openapi\.json|metrics)$/,
+    /^(\/fhir)?\/\.well-known\/smart-configuration$/,
+    // Discovery, and what became of cards: counts alone.
+    /^\/cds-services$/,
+    /^\/cds-services\/[a-z-]+\/feedback$/,
   ];
   /** A view is audited when a format is asked for. */
   const partly = ['/views/:file'];

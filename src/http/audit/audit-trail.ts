@@ -97,5 +97,7 @@ function routeOf(res: Response): AuditedRoute | undefined {
 /** Refusals of access are told wherever they happen. */
 function isAudited(res: Response): boolean {
   if (accessOf(res).isKept === true) return false;
+  // Who asks too often is kept off before anything is looked at, and must not fill the trail.
+  if (res.statusCode === 429) return false;
   return routeOf(res) !== undefined || res.statusCode === 401 || res.statusCode === 403;
 }

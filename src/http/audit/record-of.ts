@@ -30,7 +30,6 @@ export function recordOf(
   const { client, user } = callerOf(res);
   const status = res.statusCode;
   const note = accessOf(res);
-  const { remoteAddress } = req.socket;
   return {
     at: now().toISOString(),
     ...asked(req, res),
@@ -39,7 +38,8 @@ export function recordOf(
     ...(status < 400 ? {} : { reason: STATUS_CODES[status] ?? String(status) }),
     client,
     ...(user === undefined ? {} : { user }),
-    ...(remoteAddress === undefined ? {} : { address: remoteAddress.replace(/^::ffff:/, '') }),
+    // Behind a trusted proxy, that of whoever asked the proxy.
+    ...(req.ip === undefined ? {} : { address: req.ip.replace(/^::ffff:/, '') }),
     ...(note.exam === undefined ? {} : { exam: note.exam }),
     ...(note.resource === undefined ? {} : { resource: note.resource }),
     ...(note.patients === undefined || note.patients.length === 0 ? {} : { patients: note.patients }),
