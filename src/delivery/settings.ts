@@ -68,6 +68,7 @@ function readForward(
     text('FORWARD_KEY_FILE'),
   ];
   const tokenFile = text('FORWARD_TOKEN_FILE');
+  const scope = text('FORWARD_SCOPE');
   const given = credentialNames.filter((name) => text(name) !== '');
   if (given.length > 0 && given.length < credentialNames.length) {
     problems.push(`${credentialNames.join(', ')} are needed together.`);
@@ -81,7 +82,6 @@ function readForward(
     return undefined;
   }
   if (url === undefined) return undefined;
-  const scope = text('FORWARD_SCOPE');
   const credentials: Credentials =
     tokenUrl !== undefined
       ? { kind: 'backend-services', tokenUrl, clientId, keyFile, scope }

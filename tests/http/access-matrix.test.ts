@@ -89,17 +89,18 @@ async function routesOf(): Promise<{ routes: string[]; undeclared: string[] }> {
   const routers = app.router.stack.map(({ handle }) => handle as unknown as Parameters<typeof declaredRoutes>[0]);
   const declared = routers.flatMap((router) => declaredRoutes(router));
   const mounted = routers.flatMap((router) =>
-    'stack' in router ? (router.stack as { route?: { path: string } }[]) : [],
+    // A layer without a path is a step on the way to a route.
+    'stack' in router ? (router.stack as { route?: { path: string } }[]).flatMap(({ route }) => route?.path ?? []) : [],
   );
   await context.viewRefresher.stop();
   await context.exportWorker.stop();
+  await context.deliveryWorker.stop();
+  context.operation.stop();
   await context.exams.close();
   rmSync(folder, { recursive: true, force: true });
   return {
     routes: declared.flatMap(({ path, needs }) => [...needs.keys()].map((method) => `${method} ${path}`)),
-    undeclared: mounted
-      .map(({ route }) => route?.path ?? 'no path')
-      .filter((path) => !declared.some((one) => one.path === path)),
+    undeclared: mounted.filter((path) => !declared.some((one) => one.path === path)),
   };
 }
 

@@ -14,6 +14,7 @@ import type {
   PrefetchMissingError,
   RequestError,
   StoreError,
+  TryLaterError,
 } from '../../src/kernel/errors.ts';
 import { type FaultCode, faultCodes } from '../../src/kernel/fault-codes.ts';
 import type { MeasureFailedError, MeasureInvalidError } from '../../src/measures/measure-errors.ts';
@@ -39,7 +40,8 @@ type ErrorOfARequest =
   | ViewFailedError
   | MeasureInvalidError
   | MeasureFailedError
-  | SubscriptionInvalidError;
+  | SubscriptionInvalidError
+  | TryLaterError;
 
 /** The compiler asks for every code that an error of a request or a fault can have; `UNEXPECTED` stands for all others. */
 const emitted: Readonly<Record<ErrorOfARequest['code'] | FaultCode | 'UNEXPECTED', true>> = {
@@ -71,6 +73,9 @@ const emitted: Readonly<Record<ErrorOfARequest['code'] | FaultCode | 'UNEXPECTED
   MEASURE_INVALID: true,
   MEASURE_FAILED: true,
   SUBSCRIPTION_INVALID: true,
+  RATE_LIMITED: true,
+  OVERLOADED: true,
+  TIMED_OUT: true,
   UNEXPECTED: true,
 };
 
