@@ -6,7 +6,15 @@ import type { SelectDefinition, ViewColumn } from './view-definition.ts';
 import { allowedFunctions, namesInPath } from './view-path.ts';
 
 /** Limits of a definition that a stranger sends. Judged: far above what a table for people needs. */
-const most = { characters: 200_000, columns: 500, depth: 10, pathLength: 2000, loops: 2 };
+const most = {
+  characters: 200_000,
+  columns: 500,
+  depth: 10,
+  pathLength: 2000,
+  allPaths: 20_000,
+  brackets: 20,
+  loops: 2,
+};
 
 const selectKeys = ['column', 'select', 'unionAll', 'forEach', 'forEachOrNull', 'repeat', 'id', 'extension'];
 const columnKeys = ['name', 'path', 'type', 'collection', 'description', 'tag', 'id', 'extension'];
@@ -79,13 +87,25 @@ export function checkView(definition: unknown): readonly Fault[] {
 
   variables.push(...systemVariables);
 
+  let pathCharacters = 0;
   const checkPath = (path: unknown, pointer: string) => {
     if (typeof path !== 'string') {
       add(pointer, path === undefined ? 'REQUIRED' : 'WRONG_TYPE', 'Expected a FHIRPath as text.');
       return;
     }
-    const names = path.length > most.pathLength ? undefined : namesInPath(path);
-    if (names === undefined) add(pointer, 'FORMAT', `Expected a FHIRPath of at most ${most.pathLength} characters.`);
+    pathCharacters += path.length;
+    if (pathCharacters > most.allPaths) {
+      // Told once: reading paths is what takes time, so that no further one is read.
+      const message = `The paths of a view have at most ${most.allPaths} characters together.`;
+      if (pathCharacters - path.length <= most.allPaths) add(pointer, 'TOO_LARGE', message);
+      return;
+    }
+    const isReadable = path.length <= most.pathLength && hasFewBrackets(path);
+    const names = isReadable ? namesInPath(path) : undefined;
+    if (names === undefined) {
+      const limits = `at most ${most.pathLength} characters and ${most.brackets} brackets inside one another`;
+      add(pointer, 'FORMAT', `Expected a FHIRPath of ${limits}.`);
+    }
     if ((names?.loops ?? 0) > most.loops) {
       add(pointer, 'TOO_LARGE', `Expected at most ${most.loops} criteria of where, exists or all inside one another.`);
     }
@@ -150,6 +170,17 @@ export function checkView(definition: unknown): readonly Fault[] {
     add('/select', 'CONTRADICTION', `Expected column names that differ; ${echoedName(name)} stands twice.`);
   }
   return faults;
+}
+
+/** Whether a path can be read in a moment: the parser tries many ways where brackets stay open. Texts may count too. */
+function hasFewBrackets(path: string): boolean {
+  let depth = 0;
+  for (const sign of path) {
+    if (sign === '(' || sign === '[') depth += 1;
+    else if (sign === ')' || sign === ']') depth -= 1;
+    if (depth > most.brackets) return false;
+  }
+  return true;
 }
 
 /** Columns of a checked view: its own, then those of nested selects, then those of the union. */
