@@ -159,6 +159,9 @@ describe.each(engines)('mutated bodies, on %s', (engine) => {
   function drawBody(path: string, chance: Chance): object | string | undefined {
     if (path.endsWith('_search')) return pickOne(bodies.forms, chance);
     if (path.startsWith('/exams') || path === '/localisation') return pickOne(bodies.exams, chance);
+    if (/\/Subscription(\/:id)?$/.test(path)) return pickOne(bodies.subscriptions, chance);
+    if (path.endsWith('/feedback')) return pickOne(bodies.feedback, chance);
+    if (path.startsWith('/cds-services/')) return pickOne(bodies.hooks, chance);
     if (/\/Measure(\/:id)?$/.test(path)) return pickOne(bodies.measures, chance);
     const operation = /\$[a-z-]+$/.exec(path)?.[0] ?? '';
     const known = bodies.parameters[operation];

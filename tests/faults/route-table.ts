@@ -28,6 +28,8 @@ export async function routeTable(): Promise<readonly TableRow[]> {
   } finally {
     await context.viewRefresher.stop();
     await context.exportWorker.stop();
+    await context.deliveryWorker.stop();
+    context.operation.stop();
     await context.exams.close();
     rmSync(dataDir, { recursive: true, force: true });
   }

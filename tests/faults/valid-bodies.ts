@@ -2,6 +2,7 @@ import { readFileSync } from 'node:fs';
 import { inventExams } from '../../src/cli/simulated/invented-exams.ts';
 import { simulationModel } from '../../src/cli/simulated/simulated-patient.ts';
 import { createExamReader } from '../../src/exam/read-exam.ts';
+import { questionnaireResponse } from '../../src/questionnaire/write-response.ts';
 import { compiledByBuild, root } from '../support/built.ts';
 
 /** Kinds of body that the service takes. */
@@ -12,6 +13,10 @@ export interface ValidBodies {
   /** What the operations take, by the end of their path. */
   readonly parameters: Readonly<Record<string, readonly object[]>>;
   readonly measures: readonly object[];
+  readonly subscriptions: readonly object[];
+  /** What a client of CDS Hooks sends when a hook fires, and what became of its cards. */
+  readonly hooks: readonly object[];
+  readonly feedback: readonly object[];
   readonly forms: readonly string[];
 }
 
@@ -27,6 +32,18 @@ export function validBodies(count: number, seed: number): ValidBodies {
   const measures = ['neuropathy-signs', 'red-flag-minutes', 'section-documentation'].map((name) =>
     json(`profiles/measures/Measure-${name}.json`),
   );
+  const reader = createExamReader(compiled?.validators);
+  const responses = made.slice(0, 8).map(({ exam }) => {
+    const options = { purpose: 'record', now: new Date('2026-01-01T00:00:00Z') } as const;
+    return questionnaireResponse(reader.read(exam, options));
+  });
+  const hookInstance = 'd1577c69-dfbe-44ad-ba6d-3e05e953b2ea';
+  const context = { userId: 'Practitioner/7', patientId: 'invented-1', encounterId: 'invented-1' };
+  const hooks = ['patient-view', 'encounter-discharge'].flatMap((hook) => [
+    { hook, hookInstance, context },
+    { hook, hookInstance, context, prefetch: { form: responses[0] } },
+    { hook, hookInstance, context, prefetch: { form: { resourceType: 'Bundle', type: 'searchset' } } },
+  ]);
   const view = json('profiles/views/ViewDefinition-power.json');
   const tone = `${local}/CodeSystem/tone`;
   const coding = { name: 'coding', valueCoding: { system: tone, code: 'spastic' } };
@@ -39,9 +56,30 @@ export function validBodies(count: number, seed: number): ValidBodies {
     valueQuantity: { value: 1.5, unit: 's', system: 'http://unitsofmeasure.org', code: 's' },
   };
   return {
-    exams: made.map(({ exam }) => exam),
+    exams: [...made.map(({ exam }) => exam), ...responses],
     measures,
+    hooks,
+    feedback: [
+      { feedback: [{ card: hookInstance, outcome: 'accepted', outcomeTimestamp: '2026-01-01T10:00:00Z' }] },
+      { feedback: [{ card: hookInstance, outcome: 'overridden', outcomeTimestamp: '2026-01-01T10:00:00+01:00' }] },
+    ],
+    subscriptions: [
+      {
+        resourceType: 'Subscription',
+        status: 'requested',
+        reason: 'worklist of the neurology ward',
+        criteria: 'ClinicalImpression?status=in-progress',
+        end: '2026-01-01T00:00:00Z',
+        channel: {
+          type: 'rest-hook',
+          endpoint: 'https://203.0.113.7/hooks/impressions',
+          payload: 'application/fhir+json',
+          header: ['Authorization: Bearer invented'],
+        },
+      },
+    ],
     parameters: {
+      $extract: [...responses, parameters({ name: 'questionnaire-response', resource: responses[0] ?? {} })],
       $lookup: [
         parameters(coding),
         parameters({ name: 'system', valueUri: tone }, { name: 'code', valueCode: 'rigid' }),
