@@ -2103,6 +2103,7 @@ export interface ApiSchemas {
   Bundle: Bundle;
   OperationOutcome: OperationOutcome;
   CapabilityStatement: CapabilityStatement;
+  QuestionnaireResponse: QuestionnaireResponse;
   Live: Live;
   Ready: Ready;
   View: View;
@@ -3016,24 +3017,34 @@ export interface Problem {
     | 'NOT_JSON'
     | 'TOO_DEEP'
     | 'BAD_REQUEST'
+    | 'UNAUTHENTICATED'
+    | 'INVALID_TOKEN'
+    | 'INSUFFICIENT_SCOPE'
     | 'NOT_FOUND'
     | 'ERASED'
     | 'METHOD_NOT_ALLOWED'
     | 'NOT_ACCEPTABLE'
     | 'IDENTIFIER_IN_USE'
     | 'VERSION_MISMATCH'
+    | 'PREFETCH_MISSING'
     | 'BODY_TOO_LARGE'
     | 'MEDIA_TYPE'
     | 'EXAM_INVALID'
+    | 'HOOK_INVALID'
     | 'VIEW_INVALID'
     | 'VIEW_FAILED'
     | 'MEASURE_INVALID'
     | 'MEASURE_FAILED'
+    | 'SUBSCRIPTION_INVALID'
     | 'PRECONDITION_REQUIRED'
+    | 'RATE_LIMITED'
     | 'UNEXPECTED'
     | 'STORE_CORRUPT'
     | 'STORE_UNAVAILABLE'
-    | 'STORE_FULL';
+    | 'OVERLOADED'
+    | 'TIMED_OUT'
+    | 'STORE_FULL'
+    | 'ACCESS_UNAVAILABLE';
   /**
    * names the request in the log
    */
@@ -3075,6 +3086,7 @@ export interface Fault {
     | 'CONTRADICTION'
     | 'LIMB_ABSENT'
     | 'NOTHING_COVERED'
+    | 'OTHER_PATIENT'
     | 'OTHER_EXAM'
     | 'NOT_A_CORRECTION'
     | 'TOO_LARGE'
@@ -3161,6 +3173,14 @@ export interface OperationOutcome {
  */
 export interface CapabilityStatement {
   resourceType: 'CapabilityStatement';
+  [k: string]: unknown;
+}
+/**
+ * A QuestionnaireResponse of FHIR R4, of which only a part is written out here.
+ */
+export interface QuestionnaireResponse {
+  resourceType: 'QuestionnaireResponse';
+  questionnaire?: string;
   [k: string]: unknown;
 }
 export interface Live {
