@@ -127,7 +127,7 @@ export const answerSchemas: Readonly<Record<string, JsonSchema>> = {
   }),
   CapabilityStatement: fhirType('CapabilityStatement'),
   Measure: fhirType('Measure'),
-  QuestionnaireResponse: fhirType('QuestionnaireResponse', { questionnaire: url }),
+  QuestionnaireResponse: fhirType('QuestionnaireResponse', { questionnaire: text }),
   Subscription: fhirType('Subscription'),
   MeasureReport: fhirType('MeasureReport'),
   ValueSet: fhirType('ValueSet'),
