@@ -117,7 +117,6 @@ export const cdsHooksOperations: readonly ApiOperation[] = [
         },
       },
     ],
-    isOpen: true,
   },
   ...cdsServices.flatMap(operationsOf),
 ];

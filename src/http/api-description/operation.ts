@@ -96,8 +96,6 @@ export interface ApiOperation {
   readonly family?: string;
   /** For a POST that may be sent again without doing anything twice, so that a client may repeat it by itself. */
   readonly isRepeatable?: boolean;
-  /** For what asks nothing of the store and must answer without a token. */
-  readonly isOpen?: boolean;
 }
 
 export function componentSchema(name: string): JsonSchema {

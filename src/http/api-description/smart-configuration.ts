@@ -34,5 +34,4 @@ export const smartConfigurationOperations: readonly ApiOperation[] = (
       },
     },
   ],
-  isOpen: true,
 }));
