@@ -2103,6 +2103,7 @@ export interface ApiSchemas {
   Bundle: Bundle;
   OperationOutcome: OperationOutcome;
   CapabilityStatement: CapabilityStatement;
+  QuestionnaireResponse: QuestionnaireResponse;
   Live: Live;
   Ready: Ready;
   View: View;
@@ -3172,6 +3173,14 @@ export interface OperationOutcome {
  */
 export interface CapabilityStatement {
   resourceType: 'CapabilityStatement';
+  [k: string]: unknown;
+}
+/**
+ * A QuestionnaireResponse of FHIR R4, of which only a part is written out here.
+ */
+export interface QuestionnaireResponse {
+  resourceType: 'QuestionnaireResponse';
+  questionnaire?: string;
   [k: string]: unknown;
 }
 export interface Live {

@@ -1,5 +1,6 @@
 import { closedObject, type JsonSchema } from '../../exam/schema/json-schema.ts';
 import { errorTitles, faultCodes } from '../../kernel/fault-codes.ts';
+import { deliveryAndHookSchemas } from './delivery-and-hook-schemas.ts';
 import { componentSchema } from './operation.ts';
 
 const text = { type: 'string' } as const;
@@ -126,6 +127,8 @@ export const answerSchemas: Readonly<Record<string, JsonSchema>> = {
   }),
   CapabilityStatement: fhirType('CapabilityStatement'),
   Measure: fhirType('Measure'),
+  QuestionnaireResponse: fhirType('QuestionnaireResponse', { questionnaire: text }),
+  Subscription: fhirType('Subscription'),
   MeasureReport: fhirType('MeasureReport'),
   ValueSet: fhirType('ValueSet'),
   Live: closedObject({ status: { const: 'live' } }, ['status']),
@@ -176,6 +179,7 @@ export const answerSchemas: Readonly<Record<string, JsonSchema>> = {
     },
     ['service', 'version', 'caution', 'endpoints', 'files'],
   ),
+  ...deliveryAndHookSchemas,
   PublishedFile: {
     type: 'object',
     description: 'A JSON file of the project, as committed.',

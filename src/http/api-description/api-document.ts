@@ -46,8 +46,6 @@ export function apiDocument(version: string, workOut: WorkOut): ApiDocument {
       license: { name: 'Apache-2.0', identifier: 'Apache-2.0' },
     },
     servers: [{ url: '/', description: 'where this description was read' }],
-    // No token is asked for unless access is configured.
-    security: [{}, { bearer: [] }, { clientCredentials: [] }],
     tags: Object.entries(apiAreas).map(([name, about]) => ({ name, description: about })),
     paths,
     components: {
@@ -59,17 +57,8 @@ export function apiDocument(version: string, workOut: WorkOut): ApiDocument {
         bearer: {
           type: 'http',
           scheme: 'bearer',
-          description: 'An API key, or an access token (JWT) with SMART scopes such as `system/Observation.rs`.',
-        },
-        clientCredentials: {
-          type: 'oauth2',
-          description: 'SMART Backend Services: an access token from your own authorisation server.',
-          flows: {
-            clientCredentials: {
-              tokenUrl: 'https://login.clinic.example/token',
-              scopes: { 'system/*.rs': 'read and search everything', 'system/*.cruds': 'also keep and correct exams' },
-            },
-          },
+          description:
+            'Asked for once access is configured: a static key, or an access token (JWT) of your own authorisation server with the SMART scopes that the operation names, or wider ones such as `system/*.rs`. Where tokens are had says `/fhir/.well-known/smart-configuration`.',
         },
       },
     },

@@ -2,6 +2,7 @@ import type { ApiHeader } from './headers.ts';
 import type { ApiAnswer, ApiCall, ApiOperation, ApiParameter, TakenFrom } from './operation.ts';
 import { apiParameters } from './parameters.ts';
 import { problemAnswers } from './problem-answers.ts';
+import { securityOf } from './scopes.ts';
 
 type Json = Readonly<Record<string, unknown>>;
 
@@ -27,7 +28,7 @@ export function describeOperation(operation: ApiOperation, shared: SharedParts, 
     ...(operation.description === undefined ? {} : { description: operation.description }),
     ...(operation.family === undefined ? {} : { 'x-family': operation.family }),
     ...(operation.isRepeatable ? { 'x-repeatable': true } : {}),
-    ...(operation.isOpen ? { security: [] } : {}),
+    security: securityOf(operation),
     parameters: parametersOf(operation).map((parameter) => parameterOf(parameter, calls, shared)),
     ...(body === undefined
       ? {}

@@ -1,14 +1,16 @@
 import { mediaTypes } from '../answer.ts';
 import { correction, footDrop, footDropId, toBeCorrected, toBeCorrectedId } from './example-exams.ts';
+import { formOfReflex } from './example-form.ts';
 import { type ApiAnswer, type ApiOperation, componentSchema } from './operation.ts';
 
 const { json, fhir } = mediaTypes;
 const bundle = { [fhir]: componentSchema('Bundle') };
 const kept = (description: string): ApiAnswer => ({ description, content: bundle, headers: ['Location', 'ETag'] });
 const body = {
-  description: 'An exam, as JSON; its media type may also be given as `application/fhir+json`.',
+  description:
+    'An exam, as JSON, or a QuestionnaireResponse to the published Questionnaire. What is sent is told by `resourceType`; either may have either media type.',
   required: true,
-  content: { [json]: componentSchema('Exam') },
+  content: { [json]: componentSchema('Exam'), [fhir]: componentSchema('QuestionnaireResponse') },
 };
 const bodyProblems = ['NOT_JSON', 'TOO_DEEP', 'BODY_TOO_LARGE', 'MEDIA_TYPE', 'EXAM_INVALID', 'STORE_FULL'] as const;
 const noSuchExam = '6f1c2c56-0f3a-4c39-9d0e-1f7f5d3b8a10';
@@ -45,6 +47,13 @@ export const examOperations: readonly ApiOperation[] = [
         name: 'to-be-corrected',
         says: 'An ankle reflex noted on the wrong side.',
         body: { type: json, value: toBeCorrected },
+        status: 201,
+        answer: { type: fhir, value: { resourceType: 'Bundle', type: 'transaction' }, isExcerpt: true },
+      },
+      {
+        name: 'as-form',
+        says: 'Another exam, as answers to its form.',
+        body: { type: fhir, value: formOfReflex },
         status: 201,
         answer: { type: fhir, value: { resourceType: 'Bundle', type: 'transaction' }, isExcerpt: true },
       },
@@ -139,6 +148,35 @@ export const examOperations: readonly ApiOperation[] = [
         answer: {
           type: fhir,
           value: { resourceType: 'Bundle', type: 'document', entry: [{ resource: { resourceType: 'Composition' } }] },
+          isExcerpt: true,
+        },
+      },
+    ],
+  },
+  {
+    method: 'get',
+    path: '/exams/{id}/questionnaire-response',
+    id: 'readExamForm',
+    area: 'Exams',
+    summary: 'The exam as answers to its form',
+    parameters: ['examId', 'version'],
+    answers: {
+      200: {
+        description: 'A QuestionnaireResponse; posted again it means the same exam.',
+        content: { [fhir]: componentSchema('QuestionnaireResponse') },
+        headers: ['Location', 'ETag'],
+      },
+    },
+    problems: ['NOT_FOUND', 'ERASED'],
+    calls: [
+      {
+        name: 'foot-drop',
+        says: 'The first example as a form.',
+        parameters: { id: footDropId },
+        status: 200,
+        answer: {
+          type: fhir,
+          value: { resourceType: 'QuestionnaireResponse', subject: { reference: 'Patient/invented-4711' } },
           isExcerpt: true,
         },
       },

@@ -12,7 +12,6 @@ export const healthOperations: readonly ApiOperation[] = [
     summary: 'Whether the process answers',
     answers: { 200: { description: 'It does.', content: { [json]: componentSchema('Live') } } },
     calls: [{ name: 'live', says: 'It does.', status: 200, answer: { type: json, value: { status: 'live' } } }],
-    isOpen: true,
   },
   {
     method: 'get',
@@ -29,6 +28,5 @@ export const healthOperations: readonly ApiOperation[] = [
     },
     problems: ['STORE_UNAVAILABLE'],
     calls: [{ name: 'ready', says: 'It can.', status: 200, answer: { type: json, value: { status: 'ready' } } }],
-    isOpen: true,
   },
 ];

@@ -1,8 +1,9 @@
 import { mediaTypes } from '../answer.ts';
 import { footDropWithoutPerson, misspelt } from './example-exams.ts';
+import { formOfReflex } from './example-form.ts';
 import { type ApiOperation, componentSchema } from './operation.ts';
 
-const { json, problem } = mediaTypes;
+const { fhir, json, problem } = mediaTypes;
 
 export const localisationOperations: readonly ApiOperation[] = [
   {
@@ -16,9 +17,10 @@ export const localisationOperations: readonly ApiOperation[] = [
       'Decision support for trained clinicians, not a diagnosis. The answer is the same to the byte for the same exam and `modelVersion`. It may be repeated at will.',
     parameters: ['spelling', 'acceptLanguage'],
     body: {
-      description: 'An exam; it needs neither an identifier nor a subject.',
+      description:
+        'An exam, or a QuestionnaireResponse to the published Questionnaire; it needs neither an identifier nor a subject.',
       required: true,
-      content: { [json]: componentSchema('LocalisationRequest') },
+      content: { [json]: componentSchema('LocalisationRequest'), [fhir]: componentSchema('QuestionnaireResponse') },
     },
     answers: {
       200: {
@@ -40,6 +42,13 @@ export const localisationOperations: readonly ApiOperation[] = [
           isExcerpt: true,
           varies: ['/modelVersion'],
         },
+      },
+      {
+        name: 'as-form',
+        says: 'An ankle reflex that is absent, as answers to the form.',
+        body: { type: fhir, value: formOfReflex },
+        status: 200,
+        answer: { type: json, value: {}, isExcerpt: true },
       },
       {
         name: 'misspelt',

@@ -15,9 +15,12 @@ export const apiAreas = {
   'FHIR terminology': 'The terminology operations over the published codes.',
   'FHIR validation': 'Whether a resource keeps the rules of R4 and of the profiles.',
   'FHIR measures': 'Measures for audit, evaluated over the exams that are kept.',
+  'FHIR subscriptions': 'Webhooks: a notice whenever something is kept that matches a search.',
+  'FHIR audit': 'Who looked at what, and who changed it.',
+  'CDS Hooks': 'Decision support as cards in the record. Source: CDS Hooks 2.0.',
   'Bulk export': 'Everything as NDJSON, in the background. Source: HL7 Bulk Data Access 2.0.0.',
   Tables: 'What was found as tables for analysts. Source: HL7 SQL on FHIR 2.1.0-pre.',
-  Service: 'Health, and this description.',
+  Service: 'Health, metrics, access, and this description.',
 } as const;
 export type ApiArea = keyof typeof apiAreas;
 
@@ -93,8 +96,6 @@ export interface ApiOperation {
   readonly family?: string;
   /** For a POST that may be sent again without doing anything twice, so that a client may repeat it by itself. */
   readonly isRepeatable?: boolean;
-  /** For what asks nothing of the store and must answer without a token. */
-  readonly isOpen?: boolean;
 }
 
 export function componentSchema(name: string): JsonSchema {

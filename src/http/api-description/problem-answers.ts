@@ -1,15 +1,21 @@
 import { mediaTypes } from '../answer.ts';
 import { type ProblemCode, problemKinds } from '../problems.ts';
 import { type ApiOperation, componentSchema } from './operation.ts';
+import { scopesOf } from './scopes.ts';
 
 type Json = Readonly<Record<string, unknown>>;
 
-/** Statuses with which access is refused or put off; any operation can be answered so once access is configured. */
-const accessStatuses: ReadonlySet<number> = new Set([401, 403, 429]);
 const codes = Object.keys(problemKinds) as ProblemCode[];
-const accessCodes = codes.filter((code) => accessStatuses.has(problemKinds[code].status));
-
 const always: readonly ProblemCode[] = ['BAD_REQUEST', 'NOT_ACCEPTABLE', 'UNEXPECTED'];
+const ofAccess: readonly ProblemCode[] = [
+  'UNAUTHENTICATED',
+  'INVALID_TOKEN',
+  'INSUFFICIENT_SCOPE',
+  'ACCESS_UNAVAILABLE',
+];
+const ofHaste: readonly ProblemCode[] = ['RATE_LIMITED', 'OVERLOADED', 'TIMED_OUT'];
+/** What watches the service is never put off. */
+const isWatching = (path: string) => /^\/(health\/|metrics$)/.test(path);
 const ofStore: readonly ProblemCode[] = ['STORE_CORRUPT', 'STORE_UNAVAILABLE'];
 
 /**
@@ -20,7 +26,8 @@ export function problemAnswers(operation: ApiOperation): { readonly refs: Json; 
   const isFhir = /^\/(exams|fhir)(\/|$)/.test(operation.path);
   const own = [
     ...always,
-    ...(operation.isOpen ? [] : accessCodes),
+    ...(scopesOf(operation) === 'open' ? [] : ofAccess),
+    ...(isWatching(operation.path) ? [] : ofHaste),
     ...(isFhir ? ofStore : []),
     ...(operation.problems ?? []),
   ];
