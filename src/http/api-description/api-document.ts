@@ -58,7 +58,7 @@ export function apiDocument(version: string, workOut: WorkOut): ApiDocument {
           type: 'http',
           scheme: 'bearer',
           description:
-            'Asked for once access is configured: a static key, or an access token (JWT) of your own authorisation server with the SMART scopes that the operation names, or wider ones such as `system/*.rs`. Where tokens are had says `/fhir/.well-known/smart-configuration`.',
+            'Asked for once access is configured: a static key, or an access token (JWT) of your own authorisation server with the SMART scopes that the operation names, or, for types of FHIR other than AuditEvent, `system/*.rs`. Where tokens are had says `/fhir/.well-known/smart-configuration`.',
         },
       },
     },
