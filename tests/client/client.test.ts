@@ -100,6 +100,12 @@ describe('the client and a running service', () => {
     ]);
   });
 
+  it('ends a call by its signal, also where there are no parameters', async () => {
+    const options = { signal: AbortSignal.abort() };
+    await expect(client.readReadiness(options)).rejects.toThrow();
+    await expect(client.postExam(exam('EX-CLIENT-3'), options)).rejects.toThrow();
+  });
+
   it('gives the catalogue, the views, health and conformance', async () => {
     expect((await client.readCatalogue()).body.sections.length).toBeGreaterThan(10);
     expect((await client.listViews()).body.map(({ name }) => name)).toContain('power');

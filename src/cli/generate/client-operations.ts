@@ -137,7 +137,7 @@ function signature(document: ReadDocument, one: ClientFunction): string {
   const { inPath, parameters, body } = argumentsOf(document, one);
   const types = one.members.map(({ path }) => literal(typeOfPath(path)));
   const isNeeded = parameters.some(({ required }) => required);
-  const given = [
+  const given: readonly string[] = [
     ...inPath.map((name) => {
       if (name !== 'type') return `${name}: string`;
       return isSearch(one) ? 'type: Type' : `type: ${types.join(' | ')}`;
@@ -145,9 +145,11 @@ function signature(document: ReadDocument, one: ClientFunction): string {
     ...(body === undefined ? [] : [`body: ${bodyType(body.content)}`]),
     isSearch(one)
       ? 'parameters?: SearchParameters[Type]'
-      : `parameters${isNeeded ? '' : '?'}: ${objectType(parameters)}`,
+      : parameters.length > 0
+        ? `parameters${isNeeded ? '' : '?'}: ${objectType(parameters)}`
+        : [],
     'options?: CallOptions',
-  ];
+  ].flat();
   const generic = isSearch(one)
     ? '<Type extends keyof SearchParameters>'
     : answersAny(one)

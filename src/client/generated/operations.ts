@@ -28,9 +28,9 @@ export interface Operations {
   /** Where the lesion is, what it may be and what to do next; nothing is kept. Decision support for trained clinicians, not a diagnosis. The answer is the same to the byte for the same exam and `modelVersion`. It may be repeated at will. */
   localise(body: LocalisationRequest | QuestionnaireResponse, parameters?: { /** Spelling of the prose; stands above `Accept-Language`. */ readonly spelling?: 'uk' | 'us' | undefined; /** `en-US` asks for American spelling; anything else gives British. */ readonly acceptLanguage?: string | undefined }, options?: CallOptions): Promise<ApiAnswer<LocalisationAnswer>>;
   /** Everything that can be examined, with its keys, values and codes. */
-  readCatalogue(parameters?: {  }, options?: CallOptions): Promise<ApiAnswer<Catalogue>>;
+  readCatalogue(options?: CallOptions): Promise<ApiAnswer<Catalogue>>;
   /** Keep an exam; answers a FHIR R4 transaction Bundle. The sender's own `identifier` makes it safe to send twice: the same exam is answered again and not kept again. The same identifier with another content is refused; a correction is sent with PUT. */
-  postExam(body: Exam | QuestionnaireResponse, parameters?: {  }, options?: CallOptions): Promise<ApiAnswer<Bundle>>;
+  postExam(body: Exam | QuestionnaireResponse, options?: CallOptions): Promise<ApiAnswer<Bundle>>;
   /** The exam as it was sent. */
   readExam(id: string, parameters?: { /** Version of the exam, from 1; the current one when absent. */ readonly version?: number | undefined }, options?: CallOptions): Promise<ApiAnswer<Exam>>;
   /** Correct an exam, with If-Match. The whole exam as it should have been, with its identifier and the status `amended` or `entered-in-error`. The Bundle updates what it contains and withdraws what only earlier versions had. */
@@ -50,13 +50,13 @@ export interface Operations {
   /** CapabilityStatement: exactly what works. */
   readCapabilities(parameters?: { /** JSON by any of its names; there is no other format. */ readonly _format?: 'json' | 'application/json' | 'application/fhir+json' | 'text/json' | undefined }, options?: CallOptions): Promise<ApiAnswer<CapabilityStatement>>;
   /** Tables for analysts: the views, with their columns and addresses. */
-  listViews(parameters?: {  }, options?: CallOptions): Promise<ApiAnswer<readonly View[]>>;
+  listViews(options?: CallOptions): Promise<ApiAnswer<readonly View[]>>;
   /** One table as .csv, .ndjson or .json; or its definition. */
   readView(file: string, parameters?: { /** Whether a CSV begins with the names of the columns. */ readonly header?: 'true' | 'false' | undefined; /** Only rows about this patient: a reference such as `Patient/4711`. */ readonly patient?: string | undefined; /** Only what changed after this instant. */ readonly _since?: string | undefined; /** Most rows. */ readonly _limit?: number | undefined }, options?: CallOptions): Promise<ApiAnswer<Rows | string>>;
   /** Whether the process answers. */
-  readLiveness(parameters?: {  }, options?: CallOptions): Promise<ApiAnswer<Live>>;
+  readLiveness(options?: CallOptions): Promise<ApiAnswer<Live>>;
   /** Whether it can keep an exam. */
-  readReadiness(parameters?: {  }, options?: CallOptions): Promise<ApiAnswer<Ready>>;
+  readReadiness(options?: CallOptions): Promise<ApiAnswer<Ready>>;
 }
 
 /** The operations over whatever sends a request. */
