@@ -4,7 +4,9 @@ export default defineConfig({
   test: {
     include: ['tests/**/*.test.ts'],
     globalSetup: ['tests/support/build-service.ts'],
-    testTimeout: 30_000,
-    hookTimeout: 60_000,
+    // Many files wait for processes and databases, so that one at a time leaves a core idle; more than two would wait for each other.
+    maxWorkers: 2,
+    testTimeout: 60_000,
+    hookTimeout: 120_000,
   },
 });

@@ -27,7 +27,7 @@ describe('start and stop', () => {
 
   /** Runs a start that is expected to fail. */
   function failedStart(env: Record<string, string>) {
-    const options = { cwd: root, env: { ...process.env, PORT: '0', DATA_DIR: dataDir, ...env }, timeout: 20_000 };
+    const options = { cwd: root, env: { ...process.env, PORT: '0', DATA_DIR: dataDir, ...env }, timeout: 60_000 };
     const run = spawnSync(process.execPath, built('main.js'), options);
     return { status: run.status, stdout: run.stdout.toString(), stderr: run.stderr.toString() };
   }
@@ -40,7 +40,7 @@ describe('start and stop', () => {
     const exit = service.end('SIGTERM');
     const answers = await Promise.allSettled(running);
     expect(await exit).toBe(0);
-    expect(performance.now() - started).toBeLessThan(5_000);
+    expect(performance.now() - started).toBeLessThan(20_000); // a kept-alive socket would hold it for 65 s
     const answered = answers.filter((answer) => answer.status === 'fulfilled');
     expect(answered.length).toBeGreaterThan(0);
     for (const { value } of answered) expect([200, 201]).toContain(value.status);
