@@ -138,6 +138,10 @@ export const summaryElements: Readonly<Record<string, StoredElements>> = {
       'guidance',
     ],
   },
+  Subscription: {
+    mandatory: ['status', 'reason', 'criteria', 'channel'],
+    summary: ['contact', 'end', 'error'],
+  },
   MeasureReport: {
     mandatory: ['status', 'type', 'measure', 'period'],
     summary: ['identifier', 'subject', 'date', 'reporter', 'improvementNotation'],

@@ -6,6 +6,9 @@ import { mediaTypes } from './answer.ts';
 import { MethodNotAllowedError } from './method-not-allowed-error.ts';
 import { rememberRoute } from './request-log.ts';
 
+/** No text of FHIR has it, and PostgreSQL keeps none. Source: HL7 FHIR R4, datatype string. */
+export const noNul = 'The character NUL has no place in a request.';
+
 type Method = 'get' | 'post' | 'put' | 'delete';
 type Handlers = Partial<Record<Method, readonly RequestHandler[]>>;
 
@@ -55,6 +58,7 @@ export function endpoint<Given extends Handlers>(
   const route = router.route(path);
   route.all((req: Request, res: Response, next: NextFunction) => {
     rememberRoute(res, path);
+    if (req.originalUrl.includes('%00')) throw new RequestError('BAD_REQUEST', noNul);
     if (req.method === 'OPTIONS') {
       res.statusCode = 204;
       res.setHeader('Allow', allow);

@@ -1,6 +1,7 @@
 import type { NextFunction, Request, RequestHandler, Response } from 'express';
 import express from 'express';
 import { RequestError } from '../kernel/errors.ts';
+import { noNul } from './endpoint.ts';
 
 const formType = 'application/x-www-form-urlencoded';
 
@@ -15,7 +16,9 @@ export function formBody(limitBytes: number): RequestHandler[] {
     },
     (req, res, next) =>
       read(req, res, (error?: unknown) => {
-        if (error === undefined) next();
+        if (error === undefined && typeof req.body === 'string' && /%00|\0/.test(req.body)) {
+          next(new RequestError('BAD_REQUEST', noNul));
+        } else if (error === undefined) next();
         else if (typeof error === 'object' && error !== null && 'status' in error && error.status === 413) {
           next(new RequestError('BODY_TOO_LARGE', `The body is larger than ${limitBytes} bytes.`));
         } else next(new RequestError('BAD_REQUEST', 'The body cannot be read as form parameters in UTF-8.'));

@@ -101,6 +101,19 @@ describe.each(engines)('mutated bodies, on %s', (engine) => {
     }
   });
 
+  it('are refused with the character NUL, wherever a caller may write', async () => {
+    const form = { 'Content-Type': 'application/x-www-form-urlencoded' };
+    for (const [path, init] of [
+      ['Observation?_id=%00', {}],
+      ['Observation/a%00b', {}],
+      ['Observation/_search', { method: 'POST', headers: form, body: 'subject=Patient/%00' }],
+      ['Observation/_search', { method: 'POST', headers: form, body: 'subject=Patient/\0' }],
+    ] as const) {
+      const { status } = await send(`${service.url}/fhir/${path}`, init);
+      expect([path, status]).toEqual([path, 400]);
+    }
+  });
+
   it('reach every endpoint that takes a body', () => {
     for (const { method, path } of rows) {
       if (method === 'GET') continue;

@@ -24,8 +24,8 @@ export const sizes = {
 /** Whether the long run was asked for; only there is time judged, since the machine is then quiet. */
 export const isFullRun = process.env.FAULTS_FULL === '1';
 
-/** Another one in every run unless one was given; what is drawn from it can be drawn again. */
-export const seed = fromEnvironment('FAULTS_SEED') ?? Math.floor(Math.random() * 2 ** 31);
+/** Always the same in `npm test`, so that it fails for a change and not by chance; `npm run faults` draws another each time. */
+export const seed = fromEnvironment('FAULTS_SEED') ?? 20_261_126;
 
 /** One line for the person who reads the run. */
 export function tell(line: string): void {

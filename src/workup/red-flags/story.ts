@@ -14,4 +14,9 @@ export const none: readonly Reason[] = [];
 
 /** Up to three of every group of reasons, when each group has one. */
 export const each = (...groups: readonly (readonly Reason[])[]): readonly Reason[] =>
-  groups.every((group) => group.length > 0) ? groups.flatMap((group) => group.slice(0, 3)) : none;
+  groups.every((group) => group.length > 0) ? distinct(groups.flatMap((group) => group.slice(0, 3))) : none;
+
+/** A finding that stands in two groups is one reason. */
+const distinct = (reasons: readonly Reason[]): readonly Reason[] => [
+  ...new Map(reasons.map((reason) => [`${reason.pointer} ${reason.text}`, reason])).values(),
+];

@@ -150,7 +150,7 @@ export const headAndMuscleStories: readonly Story[] = [
     },
     not: {
       history: { onset: weeks },
-      findings: { power: power('both', '3', 'hip-flexion'), inspection: signs('heliotrope-rash') },
+      findings: { power: power('both', '4', 'hip-flexion'), inspection: signs('heliotrope-rash') },
     },
   },
   {
