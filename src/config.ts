@@ -1,6 +1,6 @@
-import { isIP } from 'node:net';
 import { resolve } from 'node:path';
 import { type AccessSettings, readAccessSettings } from './access/access-settings.ts';
+import { isLoopback } from './access/loopback.ts';
 import { type IntegerSetting, type IntegerSettingName, settings, type TextSettingName } from './config/settings.ts';
 import { readTrustedProxies } from './config/trusted-proxies.ts';
 import { type DeliverySettings, readDeliverySettings } from './delivery/settings.ts';
@@ -152,8 +152,4 @@ function storeTarget(url: string, dataDir: string, problems: string[]): StoreTar
     return file('');
   }
   return file(resolve(path));
-}
-
-function isLoopback(host: string): boolean {
-  return host === 'localhost' || host === '::1' || (isIP(host) === 4 && host.startsWith('127.'));
 }

@@ -1,13 +1,16 @@
 import { resolve } from 'node:path';
+import { leadsToLoopback } from './loopback.ts';
 
 /** Signatures that can be asked for: asymmetric ones, so that who checks a token cannot make one. */
 const algorithms = [
   ...['RS256', 'RS384', 'RS512', 'PS256', 'PS384', 'PS512', 'ES256', 'ES384', 'ES512'],
   ...['EdDSA', 'Ed25519'],
 ];
-const defaultAlgorithms = 'RS384,ES384,RS256,ES256,PS256,PS384';
+/** What is taken where nothing else is said. */
+export const defaultAlgorithms = 'RS384,ES384,RS256,ES256,PS256,PS384';
 
-const mostSkewSeconds = 300;
+export const defaultSkewSeconds = '30';
+export const mostSkewSeconds = 300;
 
 /** How access tokens of an authorisation server are checked. */
 export interface TokenSettings {
@@ -76,7 +79,7 @@ function readTokenSettings(
   if (chosen.some((one) => !algorithms.includes(one))) {
     problems.push(`AUTH_ALGORITHMS takes, with commas between: ${algorithms.join(', ')}.`);
   }
-  const skew = text('AUTH_CLOCK_SKEW_SECONDS') ?? '30';
+  const skew = text('AUTH_CLOCK_SKEW_SECONDS') ?? defaultSkewSeconds;
   if (!/^\d{1,3}$/.test(skew) || Number(skew) > mostSkewSeconds) {
     problems.push(`AUTH_CLOCK_SKEW_SECONDS must be a whole number from 0 to ${mostSkewSeconds}.`);
   }
@@ -107,8 +110,7 @@ function keySource(value: string | undefined, problems: string[]): TokenSettings
 /** Without TLS somebody on the way could put in keys of their own; on this machine nobody is on the way. */
 function isTrustedUrl(text: string): boolean {
   if (!URL.canParse(text)) return false;
-  const { protocol, hostname, username } = new URL(text);
-  if (username !== '') return false;
-  const isLoopback = hostname === 'localhost' || hostname === '[::1]' || /^127\.\d+\.\d+\.\d+$/.test(hostname);
-  return protocol === 'https:' || (protocol === 'http:' && isLoopback);
+  const url = new URL(text);
+  if (url.username !== '') return false;
+  return url.protocol === 'https:' || (url.protocol === 'http:' && leadsToLoopback(url));
 }

@@ -1,3 +1,5 @@
+import { defaultAlgorithms, defaultSkewSeconds, mostSkewSeconds } from '../access/access-settings.ts';
+
 /** A setting that is read as a text. */
 export interface TextSetting {
   readonly kind: 'text';
@@ -74,13 +76,13 @@ export const settings = {
   },
   AUTH_ALGORITHMS: {
     kind: 'text',
-    default: 'RS384,ES384,RS256,ES256,PS256,PS384',
+    default: defaultAlgorithms,
     meaning: 'signatures that are taken; also `RS512`, `PS512`, `ES512`, `EdDSA`',
   },
   AUTH_CLOCK_SKEW_SECONDS: {
     kind: 'text',
-    default: '30',
-    meaning: 'how far its clock and ours may differ, 0 to 300',
+    default: defaultSkewSeconds,
+    meaning: `how far its clock and ours may differ, 0 to ${mostSkewSeconds}`,
   },
   AUTH_TOKEN_URL: {
     kind: 'text',

@@ -1,4 +1,5 @@
 import { isIP } from 'node:net';
+import { leadsToLoopback } from '../access/loopback.ts';
 
 /** How the server that exams are forwarded to is reached. */
 export interface ForwardSettings {
@@ -99,7 +100,7 @@ function readAddress(name: string, value: string, isHttpAllowed: boolean, proble
     problems.push(`${name} must be an https address without user, query and fragment.`);
     return undefined;
   }
-  if (url.protocol === 'http:' && !isHttpAllowed && !isLoopback(url.hostname)) {
+  if (url.protocol === 'http:' && !isHttpAllowed && !leadsToLoopback(url)) {
     problems.push(
       `${name} must be https: what is sent is personal, and so is the token. FORWARD_ALLOW_HTTP=true allows http inside a network that encrypts by itself.`,
     );
@@ -118,9 +119,4 @@ function readHosts(value: string, problems: string[]): readonly string[] {
     problems.push('WEBHOOK_ALLOWED_HOSTS must be names or addresses of hosts, without port, separated by commas.');
   }
   return hosts;
-}
-
-function isLoopback(hostname: string): boolean {
-  const host = hostname.replace(/^\[|\]$/g, '');
-  return host === 'localhost' || host === '::1' || (isIP(host) === 4 && host.startsWith('127.'));
 }

@@ -1,3 +1,4 @@
+import { leadsToLoopback } from '../../access/loopback.ts';
 import { UsageError } from './surroundings.ts';
 
 /** Variable that holds the access token or key for a service that asks for one; an argument would be seen by everybody. */
@@ -10,9 +11,8 @@ export const tokenVariable = 'NEUROEXAM_TOKEN';
 export function authorizationFor(url: string, env: NodeJS.ProcessEnv = process.env): Readonly<Record<string, string>> {
   const token = env[tokenVariable]?.trim() ?? '';
   if (token === '') return {};
-  const { protocol, hostname } = new URL(url);
-  const isLoopback = hostname === 'localhost' || hostname === '[::1]' || /^127\.\d+\.\d+\.\d+$/.test(hostname);
-  if (protocol !== 'https:' && !isLoopback) {
+  const address = new URL(url);
+  if (address.protocol !== 'https:' && !leadsToLoopback(address)) {
     throw new UsageError(`${tokenVariable} is only sent by https, or to this machine.`);
   }
   return { Authorization: `Bearer ${token}` };
