@@ -47,6 +47,12 @@ export function sealParameters(type: string, given: Parameters, { seal }: Sealed
   );
 }
 
+/** An address with parameters, or as it is without any. */
+export function linkTo(address: string, parameters: Parameters): string {
+  const query = new URLSearchParams(parameters.map(([name, value]): [string, string] => [name, value]));
+  return parameters.length === 0 ? address : `${address}?${query}`;
+}
+
 /** What `sealParameters` sealed, opened again. @throws RequestError BAD_REQUEST for what it did not make */
 export function openParameters(type: string, given: Parameters, { open }: SealedText, client: string): Parameters {
   return given.map(([name, value]) => {

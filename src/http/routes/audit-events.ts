@@ -17,7 +17,7 @@ import { answerFhirText, answerResource, checkFormat } from '../fhir-answer.ts';
 import { formBody, parametersOf } from '../form-body.ts';
 import { prefers } from '../prefer.ts';
 import { readQuery } from '../query.ts';
-import { openParameters, sealParameters } from '../search-links.ts';
+import { linkTo, openParameters, sealParameters } from '../search-links.ts';
 
 /** Read and search of the audit trail, the only ways to it: it is written by what happens and never changed. */
 export function auditEventRoutes(context: AppContext): Router {
@@ -36,11 +36,11 @@ export function auditEventRoutes(context: AppContext): Router {
     const base = `${baseUrlOf(req, context.publicUrl)}/fhir`;
     const applied = sealParameters('AuditEvent', asked.applied, sealedText, client);
     const others = applied.filter(([name]) => name !== '_cursor');
-    const links: ResultLink[] = [{ relation: 'self', url: linkTo(base, applied) }];
+    const links: ResultLink[] = [{ relation: 'self', url: linkTo(`${base}/AuditEvent`, applied) }];
     if (found.next !== undefined) {
       links.push({
         relation: 'next',
-        url: linkTo(base, [...others, ['_cursor', cursorOf(found.next, sealedText, pages)]]),
+        url: linkTo(`${base}/AuditEvent`, [...others, ['_cursor', cursorOf(found.next, sealedText, pages)]]),
       });
     }
     const outcome =
@@ -86,9 +86,4 @@ function served({ n, record }: KeptRecord): StoredResource {
     updated: Date.parse(record.at),
     json: JSON.stringify(auditEvent(n, record)),
   };
-}
-
-function linkTo(base: string, parameters: readonly (readonly [string, string])[]): string {
-  const query = new URLSearchParams(parameters.map(([name, value]): [string, string] => [name, value]));
-  return parameters.length === 0 ? `${base}/AuditEvent` : `${base}/AuditEvent?${query}`;
 }

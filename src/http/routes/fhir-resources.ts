@@ -19,7 +19,7 @@ import { formBody, parametersOf } from '../form-body.ts';
 import { prefers } from '../prefer.ts';
 import { positiveInteger, readQuery } from '../query.ts';
 import { resourceIdOf } from '../resource-id.ts';
-import { openParameters, sealParameters } from '../search-links.ts';
+import { linkTo, openParameters, sealParameters } from '../search-links.ts';
 import { canBeNarrowed, leftOutTypes, visibleResources } from '../visible-resources.ts';
 import { measureWrites } from './measures.ts';
 import { subscriptionWrites } from './subscriptions.ts';
@@ -201,11 +201,6 @@ function instantOf(name: string, text: string): number {
     throw new RequestError('BAD_REQUEST', `${name} must be an instant such as 2026-03-14T10:20:00Z.`);
   }
   return time;
-}
-
-function linkTo(address: string, parameters: readonly (readonly [string, string])[]): string {
-  const query = new URLSearchParams(parameters.map(([name, value]): [string, string] => [name, value]));
-  return parameters.length === 0 ? address : `${address}?${query}`;
 }
 
 /** Says what did not take effect; a parameter that is quietly left out would look like a wider answer. */

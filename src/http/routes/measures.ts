@@ -9,13 +9,12 @@ import { evaluateMeasure } from '../../measures/evaluate-measure.ts';
 import { periodOf } from '../../measures/period.ts';
 import { linkedTypes } from '../../search/parameters.ts';
 import { readSearch } from '../../search/read-search.ts';
-import type { StoredResource } from '../../store/resource-repository.ts';
+import { answerKept } from '../answer-kept.ts';
 import type { AppContext } from '../app-context.ts';
 import { noteAccess, patientsOf } from '../audit/access-note.ts';
 import { recordOf } from '../audit/record-of.ts';
-import { baseUrlOf } from '../base-url.ts';
 import { endpoint, newRouter } from '../endpoint.ts';
-import { etagOf, versionOfIfMatch } from '../etag.ts';
+import { versionOfIfMatch } from '../etag.ts';
 import { answerFhirText, checkFormat } from '../fhir-answer.ts';
 import { operationInputs } from '../operation-inputs.ts';
 import { operationInput } from '../operation-parameters.ts';
@@ -109,7 +108,7 @@ export function measureWrites(context: AppContext): {
   const post = async (req: Request, res: Response): Promise<void> => {
     checkFormat(readQuery(req, ['_format']).get('_format'));
     const measure = measureIn(req);
-    answerKept(req, res, 201, await keep(req, res, { ...measure, id: randomUUID() }));
+    answerKept(context, req, res, 201, await keep(req, res, { ...measure, id: randomUUID() }));
   };
   const put = async (req: Request, res: Response): Promise<void> => {
     checkFormat(readQuery(req, ['_format']).get('_format'));
@@ -124,7 +123,7 @@ export function measureWrites(context: AppContext): {
     const version = versionOfIfMatch(req.headers['if-match']);
     const measure = measureIn(req);
     if (measure.id !== id) throw new RequestError('BAD_REQUEST', 'The id in the body must be that of the address.');
-    answerKept(req, res, 200, await keep(req, res, measure, version));
+    answerKept(context, req, res, 200, await keep(req, res, measure, version));
   };
 
   /** The measure and its entry in the audit trail, together. */
@@ -135,14 +134,6 @@ export function measureWrites(context: AppContext): {
     const kept = await resources.put(measure, context.now(), { ...replaces, audit });
     noteAccess(res, { isKept: true });
     return kept;
-  }
-
-  function answerKept(req: Request, res: Response, status: number, kept: StoredResource): void {
-    const address = `${baseUrlOf(req, context.publicUrl)}/fhir/Measure/${kept.id}/_history/${kept.version}`;
-    res.setHeader('Location', address);
-    res.setHeader('ETag', etagOf(kept.version));
-    res.setHeader('Last-Modified', new Date(kept.updated).toUTCString());
-    answerFhirText(res, status, kept.json, false);
   }
 
   return { post: [body, post], put: [body, put] };

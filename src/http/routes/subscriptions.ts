@@ -3,12 +3,11 @@ import type { Request, RequestHandler, Response } from 'express';
 import { readSubscription } from '../../delivery/read-subscription.ts';
 import { parseStrictJson } from '../../exam/strict-json.ts';
 import { NotFoundError, RequestError } from '../../kernel/errors.ts';
-import type { StoredResource } from '../../store/resource-repository.ts';
 import { requireScope } from '../admission.ts';
+import { answerKept } from '../answer-kept.ts';
 import type { AppContext } from '../app-context.ts';
-import { baseUrlOf } from '../base-url.ts';
-import { etagOf, versionOfIfMatch } from '../etag.ts';
-import { answerFhirText, checkFormat } from '../fhir-answer.ts';
+import { versionOfIfMatch } from '../etag.ts';
+import { checkFormat } from '../fhir-answer.ts';
 import { readQuery } from '../query.ts';
 import { bytesOf, requestBody } from '../request-body.ts';
 
@@ -33,7 +32,7 @@ export function subscriptionWrites(context: AppContext): {
   };
 
   const post = async (req: Request, res: Response): Promise<void> => {
-    answerKept(req, res, 201, await subscriptions.keep(randomUUID(), read(req, res)));
+    answerKept(context, req, res, 201, await subscriptions.keep(randomUUID(), read(req, res)));
   };
   const put = async (req: Request, res: Response): Promise<void> => {
     const id = await knownId(req);
@@ -42,7 +41,7 @@ export function subscriptionWrites(context: AppContext): {
     if (subscription.definition.id !== id) {
       throw new RequestError('BAD_REQUEST', 'The id in the body must be that of the address.');
     }
-    answerKept(req, res, 200, await subscriptions.keep(id, subscription, version));
+    answerKept(context, req, res, 200, await subscriptions.keep(id, subscription, version));
   };
   const turnOff = async (req: Request, res: Response): Promise<void> => {
     readQuery(req, []);
@@ -57,14 +56,6 @@ export function subscriptionWrites(context: AppContext): {
       throw new NotFoundError('There is no Subscription with this id; a new one is posted.');
     }
     return id;
-  }
-
-  function answerKept(req: Request, res: Response, status: number, kept: StoredResource): void {
-    const address = `${baseUrlOf(req, context.publicUrl)}/fhir/Subscription/${kept.id}/_history/${kept.version}`;
-    res.setHeader('Location', address);
-    res.setHeader('ETag', etagOf(kept.version));
-    res.setHeader('Last-Modified', new Date(kept.updated).toUTCString());
-    answerFhirText(res, status, kept.json, false);
   }
 
   return { post: [body, post], put: [body, put], delete: [turnOff] };
