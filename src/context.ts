@@ -137,7 +137,7 @@ export async function createContext(config: Config, compiled = compiledFiles()):
     publicUrl: config.publicUrl,
     now,
     prepare: steps.prepare,
-    records: createExamRecords(steps, exams, now, packageVersion()),
+    records: createExamRecords(steps, exams, now, version),
     catalogue: Buffer.from(JSON.stringify(catalogueDocument()), 'utf8'),
     conformance,
     terminology,
@@ -148,6 +148,15 @@ export async function createContext(config: Config, compiled = compiledFiles()):
     cdsAllowedOrigins: config.cdsAllowedOrigins,
     logger,
   };
+}
+
+/** Ends the work in the background, keeps what was accepted, and lets go of files and connections. */
+export async function closeContext(context: AppContext): Promise<void> {
+  await context.viewRefresher.stop();
+  await context.exportWorker.stop();
+  await context.deliveryWorker.stop();
+  await context.exams.close();
+  context.operation.stop();
 }
 
 /** Keeps the measures that come with the service among those of its users; a version that is there already stays. */

@@ -1,6 +1,6 @@
 import type { Logger } from 'pino';
 import type { Config } from './config.ts';
-import { compiledFiles, createContext } from './context.ts';
+import { closeContext, compiledFiles, createContext } from './context.ts';
 import { createApp } from './http/app.ts';
 import { createMetricsApp } from './http/metrics-app.ts';
 import { type ListeningServer, listen } from './http/server.ts';
@@ -24,11 +24,7 @@ export async function startService(config: Config, compiled = compiledFiles()): 
   const { logger, operation } = context;
   let metricsServer: ListeningServer | undefined;
   const letGo = async () => {
-    await context.viewRefresher.stop();
-    await context.exportWorker.stop();
-    await context.deliveryWorker.stop();
-    await context.exams.close();
-    operation.stop();
+    await closeContext(context);
     await metricsServer?.stop();
   };
   try {

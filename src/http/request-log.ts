@@ -1,6 +1,6 @@
 import type { NextFunction, Request, Response } from 'express';
 import type { Logger } from 'pino';
-import { type TraceContext, traceContextOf } from './trace-context.ts';
+import { traceContextOf } from './trace-context.ts';
 
 /** An id of a caller's own is taken in this form alone: whatever else stands there might say something of a person. */
 const uuid = /^[0-9a-f]{8}(-[0-9a-f]{4}){3}-[0-9a-f]{12}$/i;
@@ -15,7 +15,6 @@ export function requestLog(logger: Logger) {
     const trace = traceContextOf(req.headers.traceparent);
     const own = req.headers['x-request-id'];
     const requestId = typeof own === 'string' && uuid.test(own) ? own.toLowerCase() : trace.traceId;
-    res.locals.trace = trace;
     res.locals.requestId = requestId;
     res.setHeader('X-Request-Id', requestId);
     res.once('close', () => {
@@ -50,11 +49,6 @@ export function requestIdOf(res: Response): string {
 /** What asks every few seconds, and would fill a log with nothing. */
 function isProbe(res: Response): boolean {
   return /^\/(health\/|metrics$)/.test(routeOf(res)) && res.statusCode < 400;
-}
-
-/** Where the request stands in a trace, for what it sends on its part. */
-export function traceOf(res: Response): TraceContext {
-  return res.locals.trace as TraceContext;
 }
 
 /** Keeps the pattern of the matched route for the log: `/exams/:id`, not the id. */

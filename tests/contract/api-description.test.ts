@@ -1,42 +1,11 @@
-import { rmSync } from 'node:fs';
 import { Validator } from '@seriousme/openapi-schema-validator';
-import type { IRouter } from 'express';
 import { describe, expect, it } from 'vitest';
-import { readConfig } from '../../src/config.ts';
-import { createContext } from '../../src/context.ts';
-import { createApp } from '../../src/http/app.ts';
 import { apiDocument, describedOperations, examplesOf, schemaValidator } from '../support/api-document.ts';
-import { compiledByBuild } from '../support/built.ts';
-import { temporaryFolder } from '../support/service.ts';
-
-/** What the framework knows of its routes. */
-interface Layer {
-  readonly route?: { readonly path: string; readonly methods: Readonly<Record<string, boolean>> };
-  readonly handle: { readonly stack?: readonly Layer[] };
-}
-
-function routesIn(stack: readonly Layer[]): readonly string[] {
-  return stack.flatMap(({ route, handle }) => {
-    if (route === undefined) return routesIn(handle.stack ?? []);
-    const path = route.path.replace(/[:*](\w+)/g, '{$1}');
-    return Object.keys(route.methods)
-      .filter((method) => method !== '_all')
-      .map((method) => `${method.toUpperCase()} ${path}`);
-  });
-}
+import { lookAtWholeApp, mountedRoutes } from '../support/whole-app.ts';
 
 async function routesOfTheService(): Promise<readonly string[]> {
-  const dataDir = temporaryFolder();
-  const context = await createContext(readConfig({ DATA_DIR: dataDir, LOG_LEVEL: 'silent' }), compiledByBuild());
-  try {
-    const app = createApp(context, () => false);
-    return routesIn((app.router as IRouter & { stack: readonly Layer[] }).stack);
-  } finally {
-    await context.viewRefresher.stop();
-    await context.exportWorker.stop();
-    await context.exams.close();
-    rmSync(dataDir, { recursive: true, force: true });
-  }
+  const routes = await lookAtWholeApp(mountedRoutes);
+  return routes.map(({ method, path }) => `${method} ${path.replace(/[:*](\w+)/g, '{$1}')}`);
 }
 
 describe('the API description', () => {

@@ -1,21 +1,12 @@
-import { rmSync } from 'node:fs';
 import { expect, it } from 'vitest';
-import { readConfig } from '../../src/config.ts';
-import { createContext } from '../../src/context.ts';
-import { createApp } from '../../src/http/app.ts';
 import { declaredRoutes } from '../../src/http/endpoint.ts';
 import { describedOperations } from '../support/api-document.ts';
-import { compiledByBuild } from '../support/built.ts';
-import { temporaryFolder } from '../support/service.ts';
+import { lookAtWholeApp } from '../support/whole-app.ts';
 
 /** What the routes themselves declare, in the words of the description. */
-async function declaredSecurity(): Promise<ReadonlyMap<string, unknown>> {
-  const folder = temporaryFolder();
-  const config = readConfig({ LOG_LEVEL: 'silent', DATA_DIR: folder, VIEW_TABLES_SECONDS: '0' });
-  const context = await createContext(config, compiledByBuild());
-  try {
-    const { stack } = createApp(context, () => false).router;
-    const routes = stack.flatMap(({ handle }) => declaredRoutes(handle));
+function declaredSecurity(): Promise<ReadonlyMap<string, unknown>> {
+  return lookAtWholeApp(({ router }) => {
+    const routes = router.stack.flatMap(({ handle }) => declaredRoutes(handle));
     return new Map(
       routes.flatMap(({ path, needs }) =>
         [...needs].map(([method, { kind, all, some, isNarrowed }]): [string, unknown] => {
@@ -30,14 +21,7 @@ async function declaredSecurity(): Promise<ReadonlyMap<string, unknown>> {
         }),
       ),
     );
-  } finally {
-    await context.viewRefresher.stop();
-    await context.exportWorker.stop();
-    await context.deliveryWorker.stop();
-    context.operation.stop();
-    await context.exams.close();
-    rmSync(folder, { recursive: true, force: true });
-  }
+  });
 }
 
 it('says of every operation which scopes its route needs', async () => {

@@ -3,7 +3,7 @@ import type { Answer } from '../support/client.ts';
 import { send } from '../support/client.ts';
 import { exampleExam } from '../support/example-exam.ts';
 import type { SpawnedService } from '../support/spawned-service.ts';
-import { routeTable, type TableRow } from './route-table.ts';
+import { lookAtWholeApp, type MountedRoute, mountedRoutes } from '../support/whole-app.ts';
 import { type LastingStore, lastingStore } from './service-on.ts';
 import { isFullRun, tell } from './sizes.ts';
 import { validBodies } from './valid-bodies.ts';
@@ -43,10 +43,10 @@ describe('marked personal data, sent through every endpoint', () => {
   let store: LastingStore;
   let service: SpawnedService;
   const asked: Asked[] = [];
-  let rows: readonly TableRow[];
+  let rows: readonly MountedRoute[];
 
   beforeAll(async () => {
-    rows = await routeTable();
+    rows = await lookAtWholeApp(mountedRoutes);
     const bodies = validBodies(2, 1);
     store = await lastingStore('sqlite');
     service = await store.start({ LOG_LEVEL: 'debug' });

@@ -3,8 +3,8 @@ import { Chance } from '../../src/cli/simulated/random.ts';
 import { type Answer, send, sendJson } from '../support/client.ts';
 import { engines } from '../support/engines.ts';
 import type { SpawnedService } from '../support/spawned-service.ts';
+import { lookAtWholeApp, type MountedRoute, mountedRoutes } from '../support/whole-app.ts';
 import { brokenBytes, forgedCursors, mutated, spoiltForm } from './mutations.ts';
-import { routeTable, type TableRow } from './route-table.ts';
 import { type LastingStore, lastingStore } from './service-on.ts';
 import { isFullRun, seed, sizes, tell } from './sizes.ts';
 import { type ValidBodies, validBodies } from './valid-bodies.ts';
@@ -19,7 +19,7 @@ const longestMs = 1_000;
 const mostGrowth = 48 * 1024 * 1024;
 
 interface Sent {
-  readonly row: TableRow;
+  readonly row: MountedRoute;
   readonly path: string;
   readonly init: RequestInit;
 }
@@ -28,11 +28,11 @@ describe.each(engines)('mutated bodies, on %s', (engine) => {
   let store: LastingStore;
   let service: SpawnedService;
   let bodies: ValidBodies;
-  let rows: readonly TableRow[];
+  let rows: readonly MountedRoute[];
   let kept: { readonly exam: string; readonly measure: string };
 
   beforeAll(async () => {
-    const table = await routeTable();
+    const table = await lookAtWholeApp(mountedRoutes);
     bodies = validBodies(40, seed);
     store = await lastingStore(engine);
     service = await store.start(watchedEnvironment(store.dataDir));
@@ -164,7 +164,7 @@ describe.each(engines)('mutated bodies, on %s', (engine) => {
   }
 
   /** Exams and views come more often than the many forms of terminology. */
-  function drawRow(chance: Chance): TableRow {
+  function drawRow(chance: Chance): MountedRoute {
     const dear = rows.filter(({ path }) => /^\/(exams|localisation)|viewdefinition|Measure$|Measure\/:id$/.test(path));
     return pickOne(chance.isSo(0.4) ? dear : rows, chance);
   }

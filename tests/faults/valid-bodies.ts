@@ -5,9 +5,6 @@ import { createExamReader } from '../../src/exam/read-exam.ts';
 import { questionnaireResponse } from '../../src/questionnaire/write-response.ts';
 import { compiledByBuild, root } from '../support/built.ts';
 
-/** Kinds of body that the service takes. */
-export type BodyKind = 'exam' | 'correction' | 'resource' | 'measure' | 'parameters' | 'view' | 'form';
-
 export interface ValidBodies {
   readonly exams: readonly object[];
   /** What the operations take, by the end of their path. */

@@ -1,18 +1,13 @@
 import { once } from 'node:events';
-import { rmSync } from 'node:fs';
 import type { AddressInfo } from 'node:net';
 import express from 'express';
 import { pino } from 'pino';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { known, open } from '../../src/access/need.ts';
-import { readConfig } from '../../src/config.ts';
-import { createContext } from '../../src/context.ts';
-import { createApp } from '../../src/http/app.ts';
 import { declaredRoutes, endpoint, newRouter } from '../../src/http/endpoint.ts';
 import { errorHandler } from '../../src/http/error-handler.ts';
-import { compiledByBuild } from '../support/built.ts';
 import { type GuardedService, roles, startGuardedService } from '../support/guarded-service.ts';
-import { temporaryFolder } from '../support/service.ts';
+import { lookAtWholeApp, mountedRoutes } from '../support/whole-app.ts';
 
 const subject = 'Patient/invented-nobody';
 
@@ -26,6 +21,7 @@ const everybody: readonly Role[] = [
   'app',
   'monitoring',
   'auditor',
+  'subscriber',
   'patient',
 ];
 const anyToken = everybody.filter((role) => role !== 'nobody');
@@ -45,6 +41,7 @@ const rows: readonly (readonly [RegExp, readonly Role[]])[] = [
   [new RegExp(`^GET /fhir/(${conformance})(/:id)?$`), everybody],
   [new RegExp(`^(GET|POST) /fhir/(${conformance})(/:id)?/\\$(?!validate$)`), anyToken],
   [/^POST \/fhir\/[A-Za-z]+\/\$validate$/, anyToken],
+  [/^POST \/fhir\/ClinicalImpression\/:id\/\$validate$/, ['analyst', 'subscriber']],
   [/^POST \/fhir\/[A-Za-z]+\/:id\/\$validate$/, ['analyst']],
   [/^POST \/exams$/, ['integration', 'patient']],
   [/^(GET|PUT) \/exams\/:id(\/bundle|\/questionnaire-response)?$/, ['integration', 'patient']],
@@ -67,9 +64,10 @@ const rows: readonly (readonly [RegExp, readonly Role[]])[] = [
   [/^GET \/metrics$/, ['monitoring']],
   [/^GET \/views$/, anyToken],
   [/^GET \/views\/:file$/, ['analyst']],
-  [/^(GET|POST) \/fhir\/(ViewDefinition\/(:id\/)?)?\$viewdefinition-run$/, ['analyst']],
-  [/^(GET|POST) \/fhir\/\$export$/, ['analyst']],
-  [/^(GET|DELETE) \/fhir\/export-(status\/:id|files\/:id\/:file)$/, ['analyst']],
+  // Whoever may read one type gets that type alone.
+  [/^(GET|POST) \/fhir\/(ViewDefinition\/(:id\/)?)?\$viewdefinition-run$/, ['analyst', 'subscriber']],
+  [/^(GET|POST) \/fhir\/\$export$/, ['analyst', 'subscriber']],
+  [/^(GET|DELETE) \/fhir\/export-(status\/:id|files\/:id\/:file)$/, ['analyst', 'subscriber']],
   [/^(GET|POST) \/fhir\/Measure\/(:id\/)?\$evaluate-measure$/, ['analyst']],
   [/^(POST|PUT) \/fhir\/Measure(\/:id)?$/, ['analyst']],
   [/^GET \/fhir\/[A-Za-z]+\/_history$/, ['analyst']],
@@ -81,27 +79,15 @@ const rows: readonly (readonly [RegExp, readonly Role[]])[] = [
 ];
 
 /** Every route that the service has, as `METHOD path`, found on the application itself. */
-async function routesOf(): Promise<{ routes: string[]; undeclared: string[] }> {
-  const folder = temporaryFolder();
-  const config = readConfig({ LOG_LEVEL: 'silent', DATA_DIR: folder, VIEW_TABLES_SECONDS: '0' });
-  const context = await createContext(config, compiledByBuild());
-  const app = createApp(context, () => false);
-  const routers = app.router.stack.map(({ handle }) => handle as unknown as Parameters<typeof declaredRoutes>[0]);
-  const declared = routers.flatMap((router) => declaredRoutes(router));
-  const mounted = routers.flatMap((router) =>
-    // A layer without a path is a step on the way to a route.
-    'stack' in router ? (router.stack as { route?: { path: string } }[]).flatMap(({ route }) => route?.path ?? []) : [],
-  );
-  await context.viewRefresher.stop();
-  await context.exportWorker.stop();
-  await context.deliveryWorker.stop();
-  context.operation.stop();
-  await context.exams.close();
-  rmSync(folder, { recursive: true, force: true });
-  return {
-    routes: declared.flatMap(({ path, needs }) => [...needs.keys()].map((method) => `${method} ${path}`)),
-    undeclared: mounted.filter((path) => !declared.some((one) => one.path === path)),
-  };
+function routesOf(): Promise<{ routes: string[]; undeclared: string[] }> {
+  return lookAtWholeApp((app) => {
+    const declared = app.router.stack.flatMap(({ handle }) => declaredRoutes(handle));
+    const paths = mountedRoutes(app).map(({ path }) => path);
+    return {
+      routes: declared.flatMap(({ path, needs }) => [...needs.keys()].map((method) => `${method} ${path}`)),
+      undeclared: paths.filter((path) => !declared.some((one) => one.path === path)),
+    };
+  });
 }
 
 let service: GuardedService;

@@ -7,8 +7,6 @@ import express from 'express';
 import { pino } from 'pino';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { readConfig } from '../../src/config.ts';
-import { createContext } from '../../src/context.ts';
-import { createApp } from '../../src/http/app.ts';
 import { auditTrail } from '../../src/http/audit/audit-trail.ts';
 import { auditedRoutes } from '../../src/http/audit/audited-routes.ts';
 import { requestLog } from '../../src/http/request-log.ts';
@@ -21,6 +19,7 @@ import { send, sendJson } from '../support/client.ts';
 import { examNumbered, exampleExam } from '../support/example-exam.ts';
 import { temporaryFolder } from '../support/service.ts';
 import { openTestStores } from '../support/stores.ts';
+import { lookAtWholeApp, mountedRoutes } from '../support/whole-app.ts';
 
 describe('refused access', () => {
   let folder: string;
@@ -142,21 +141,8 @@ describe('the list of audited routes', () => {
   const partly = ['/views/:file'];
 
   it('has every route, or there is a reason why not', async () => {
-    const dataDir = temporaryFolder();
-    const context = await createContext(readConfig({ LOG_LEVEL: 'silent', DATA_DIR: dataDir }), compiledByBuild());
-    type Layer = { route?: { path: string; methods: Record<string, boolean> }; handle: { stack?: Layer[] } };
-    const { stack } = createApp(context, () => false).router as unknown as { stack: Layer[] };
-    const routes = stack
-      .filter(({ handle }) => handle.stack?.some(({ route }) => route !== undefined))
-      .flatMap(({ handle }) => handle.stack ?? [])
-      .flatMap(({ route }) =>
-        Object.keys(route?.methods ?? {})
-          .filter((method) => /^[a-z]+$/.test(method))
-          .map((method) => `${method} ${route?.path}`),
-      );
-    await context.viewRefresher.stop();
-    await context.exams.close();
-    rmSync(dataDir, { recursive: true, force: true });
+    const mounted = await lookAtWholeApp(mountedRoutes);
+    const routes = mounted.map(({ method, path }) => `${method.toLowerCase()} ${path}`);
     const audited = new Set(auditedRoutes.map(({ method, path }) => `${method} ${path}`));
     const open = routes.filter((route) => {
       const path = route.replace(/^[a-z]+ /, '');

@@ -1,5 +1,5 @@
 import type { ApiHeader } from './headers.ts';
-import type { ApiAnswer, ApiCall, ApiOperation, ApiParameter, TakenFrom } from './operation.ts';
+import type { ApiAnswer, ApiCall, ApiOperation, ApiParameter, TakenFrom, WorkedOut } from './operation.ts';
 import { apiParameters } from './parameters.ts';
 import { problemAnswers } from './problem-answers.ts';
 import { securityOf } from './scopes.ts';
@@ -134,7 +134,7 @@ function answerExamples(calls: readonly ApiCall[], workOut: WorkOut): Json {
     calls.map(({ name, says, answer }) => {
       if (answer === undefined) return [name, { summary: says }];
       const { value, isExcerpt, varies } = answer;
-      const given = value as { workedOut?: string };
+      const given = value as Partial<WorkedOut>;
       return [
         name,
         {
