@@ -29,8 +29,9 @@ function operationsOf(service: CdsService): readonly ApiOperation[] {
       family: '/cds-services/{service}',
       id: `call${camelCase(id)}`,
       area: 'CDS Hooks',
-      summary: title,
-      description,
+      // The same for every service, since the index names them together.
+      summary: 'Cards for a hook',
+      description: `${title}. ${description}`,
       isRepeatable: true,
       body: {
         description: `A call of the hook \`${service.hook}\`.`,
