@@ -33,6 +33,19 @@ const sideNames: Readonly<Record<string, readonly CellSide[]>> = {
   bilateral: ['right', 'left'],
 };
 
+/** What else examiners call things, and the words of the catalogue for it. Common practice. */
+const tradeWords: Readonly<Record<string, readonly string[]>> = {
+  jerk: ['reflex'],
+  babinski: ['plantar'],
+  proprioception: ['joint'],
+  jps: ['joint'],
+  strength: ['power'],
+  palsy: ['weakness'],
+  rapd: ['relative'],
+  fecal: ['faecal'],
+  faecal: ['fecal'],
+};
+
 /** Everything that can be recorded, with each place where it can be, by name. */
 export function candidatesOf(index: CatalogueIndex): readonly Candidate[] {
   const { dermatomes, landmarks, territories, levels } = index.catalogue.places;
@@ -75,7 +88,12 @@ function wordsOf(text: string): readonly string[] {
  * a reason that it was not tested. Without a value it only leads to the item.
  */
 export function readEntry(line: string, candidates: readonly Candidate[], limit: number): readonly Reading[] {
-  const tokens = line.toLowerCase().replace(/^\s*\//, '').trim().split(/\s+/).filter(Boolean);
+  const tokens = line
+    .toLowerCase()
+    .replace(/^\s*\//, '')
+    .trim()
+    .split(/\s+/)
+    .filter(Boolean);
   if (tokens.length === 0) return [];
   const read = candidates.flatMap((candidate) => {
     const reading = readAs(tokens, candidate);
@@ -117,7 +135,8 @@ function readAs(
       continue;
     }
     const found = at > 0 && value === undefined ? valueNamed(item, token, isLast) : undefined;
-    const word = [...unused].find((one) => candidate.words[one]?.startsWith(token));
+    const forms = [token, ...(tradeWords[token] ?? [])];
+    const word = [...unused].find((one) => forms.some((form) => candidate.words[one]?.startsWith(form)));
     if (word !== undefined && !(found !== undefined && isLast)) {
       unused.delete(word);
       if (word < candidate.ownWords) matched += 1;
