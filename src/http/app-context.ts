@@ -45,6 +45,8 @@ export interface AppContext {
   readonly prepare: () => Iterable<unknown>;
   /** The catalogue of everything that can be examined, as JSON bytes. */
   readonly catalogue: Buffer;
+  /** The pictures on which findings are recorded and shown, as JSON bytes. */
+  readonly picture: () => Buffer;
   readonly conformance: ConformanceResources;
   /** What a search asks of the published code systems and value sets. */
   readonly terminology: Terminology;

@@ -23,7 +23,7 @@ export interface PicturePatch {
 }
 
 /** How far a border may be drawn beside where it belongs, in units. */
-export const tolerance = 0.7;
+export const tolerance = 0.6;
 
 const dermatomeFinder = regionFinder(dermatomeRegions);
 /** Label of skin without a dermatome: the face. */

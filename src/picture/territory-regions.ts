@@ -128,7 +128,7 @@ const tibial = [...lower.calcaneal, ...lower.medialPlantar, ...lower.lateralPlan
 /** The areas of skin of the named cutaneous nerves; neighbours overlap, and a parent nerve overlaps its branches. */
 export const territoryRegions: Readonly<Record<TerritoryKey, readonly TerritoryRegion[]>> = {
   // Head and neck
-  'ophthalmic-nerve': [onFace([-91, -1], [91, -1], [91, 42], [76, 52], [40, 60], [-64, 66], [-76, 82], [-91, 87])],
+  'ophthalmic-nerve': [onFace([-91, -1], [90, -1], [90, 42], [76, 52], [40, 60], [-64, 66], [-76, 82], [-91, 87])],
   'maxillary-nerve': [
     onFace([-91, 87], [-76, 82], [-64, 66], [40, 60], [72, 53], [66, 64], [40, 80], [0, 90], [-40, 98], [-91, 96]),
   ],

@@ -115,7 +115,9 @@ const soles: View = {
 
 const footCentre = 54;
 /** Where the leg stands on the foot, in millimetres from the heel, and how much of it is drawn. */
-const ankle = { u: 55, half: 31, height: 55, perUnit: 1 } as const;
+const ankle = { u: 55, inner: 26, outer: 32, height: 55, perUnit: 1 } as const;
+const ankleHalf = (ankle.inner + ankle.outer) / 2;
+const ankleCentre = footCentre + (ankle.outer - ankle.inner) / 2;
 
 const footTops: View = {
   key: 'foot-tops',
@@ -130,7 +132,7 @@ const footTops: View = {
       const spot = digitSpotAt(shapes.foot, v, u);
       return spot && { part: 'foot-top', ...spot };
     }
-    const part = (x - footCentre) / ankle.half;
+    const part = (x - ankleCentre) / ankleHalf;
     if (Math.abs(part) > 1 || u < ankle.u - ankle.height) return undefined;
     return { part: 'axis', around: part * 90, along: bodyFrame.ankle + (u - ankle.u) * ankle.perUnit };
   },
@@ -138,7 +140,7 @@ const footTops: View = {
     if (part === 'axis') {
       const y = ankle.height + 5 + (along - bodyFrame.ankle) / ankle.perUnit;
       return Math.abs(around) <= 90 && y >= 5 && along <= bodyFrame.ankle
-        ? { x: footCentre + (around / 90) * ankle.half, y }
+        ? { x: ankleCentre + (around / 90) * ankleHalf, y }
         : undefined;
     }
     if (part !== 'foot-top' || along < 0.25) return undefined;

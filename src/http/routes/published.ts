@@ -6,8 +6,9 @@ import type { AppContext } from '../app-context.ts';
 import { endpoint, newRouter } from '../endpoint.ts';
 import { readQuery } from '../query.ts';
 
-/** What a program needs to know before it sends anything: the catalogue, the schemas, the profiles and the terminology. */
-export function publishedRoutes({ catalogue, files }: AppContext): Router {
+/** What a program needs to know before it sends anything: the catalogue, the
+ * picture of the body, the schemas, the profiles and the terminology. */
+export function publishedRoutes({ catalogue, picture, files }: AppContext): Router {
   const router = newRouter();
 
   endpoint(router, '/catalogue', open, {
@@ -16,6 +17,16 @@ export function publishedRoutes({ catalogue, files }: AppContext): Router {
         readQuery(req, []);
         mayBeKept(res);
         answerBytes(res, 200, mediaTypes.json, catalogue);
+      },
+    ],
+  });
+
+  endpoint(router, '/picture', open, {
+    get: [
+      (req, res) => {
+        readQuery(req, []);
+        mayBeKept(res);
+        answerBytes(res, 200, mediaTypes.json, picture());
       },
     ],
   });
