@@ -30,6 +30,7 @@ import { createLocaliser } from './localisation/localise.ts';
 import { modelVersion } from './localisation/model-version.ts';
 import type { CompiledMeasure } from './measures/compile-measure.ts';
 import { measuresFrom } from './measures/load-measures.ts';
+import { rememberedPicture } from './picture/picture-document.ts';
 import type { Terminology } from './search/read-token.ts';
 import { searchRules } from './search/search-rules.ts';
 import { startExportWorker } from './store/export-worker.ts';
@@ -141,6 +142,7 @@ export async function createContext(config: Config, compiled = compiledFiles()):
     records: createExamRecords(steps, exams, now, version),
     catalogue: packedCatalogue(),
     page: readPageFiles(join(rootDir, 'dist', 'page')),
+    picture: rememberedPicture(),
     conformance,
     terminology,
     measures,
