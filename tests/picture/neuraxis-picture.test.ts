@@ -66,7 +66,8 @@ describe('the sites of the model in the picture', () => {
     const hit = new Map<string, number>();
     for (const one of hypotheses) {
       const damaged = damagedShapes(one);
-      if (damaged.size === 0) continue;
+      // A place on a nerve is marked there, whichever fascicles are hit; see the test below.
+      if (damaged.size === 0 || placeKeys.some((key) => key === one.site.key)) continue;
       const isHit = markedShapes(one.site).some((name) => damaged.has(name));
       all.set(one.site.key, (all.get(one.site.key) ?? 0) + one.frequency);
       hit.set(one.site.key, (hit.get(one.site.key) ?? 0) + (isHit ? one.frequency : 0));
@@ -74,6 +75,12 @@ describe('the sites of the model in the picture', () => {
     const poor = [...all].filter(([key, frequency]) => (hit.get(key) ?? 0) < 0.9 * frequency).map(([key]) => key);
     // Encephalopathy marks the whole cortex; in one of its forms the white matter suffers.
     expect(poor.filter((key) => key !== 'diffuse-encephalopathy')).toEqual([]);
+  });
+
+  it('marks a lesion of a place on a nerve or plexus at that place alone', () => {
+    const named = siteCatalogue().filter(({ site }) => placeKeys.some((key) => key === site.key));
+    expect(named.length).toBeGreaterThan(100);
+    for (const { site } of named) expect(picture.sites[site.key]).toEqual({ own: [site.key], other: [] });
   });
 
   it('marks nothing on the other side of a one-sided lesion that the lesion does not reach', () => {

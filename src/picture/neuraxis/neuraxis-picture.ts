@@ -73,8 +73,8 @@ function sideLetters(view: ViewKey): readonly PictureText[] {
   const [x = 0, y = 0, width = 0] = views[view].viewBox.split(' ').map(Number);
   const inset = width / 18;
   return [
-    { view, text: 'R', at: [x + inset, y + inset * 1.6] },
-    { view, text: 'L', at: [x + width - inset, y + inset * 1.6] },
+    { view, text: 'R', at: [Math.round(x + inset), Math.round(y + inset * 1.6)] },
+    { view, text: 'L', at: [Math.round(x + width - inset), Math.round(y + inset * 1.6)] },
   ];
 }
 

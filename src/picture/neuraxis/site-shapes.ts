@@ -1,7 +1,9 @@
+import { type PlaceKey, placeTable } from '../../anatomy/places.ts';
 import { opposite } from '../../kernel/side.ts';
 import { hypotheses } from '../../localisation/hypotheses/hypotheses.ts';
 import type { Hypothesis } from '../../localisation/hypothesis.ts';
 import { addDamage, type Shares } from './damage-shares.ts';
+import { shownAt } from './nerve-drawings.ts';
 import { addProcess } from './process-shares.ts';
 
 /**
@@ -20,6 +22,18 @@ const perLevel = /^(?:segment|root)-[cltsx]\d+$/;
 /** Share of the lesions of a site, by frequency, that must have a structure in what is marked. Judged. */
 const covered = 0.9;
 
+/**
+ * A site that is a place on a nerve or plexus is marked there, whichever fascicles a lesion takes: the places beyond, which
+ * stand for fascicles in the model, are whole themselves.
+ */
+function atItsPlace({ site: { key } }: Hypothesis, names: ReadonlyMap<string, number>): ReadonlyMap<string, number> {
+  return isPlace(key) && shownAt(key) === key ? new Map([[key, Math.max(0, ...names.values())]]) : names;
+}
+
+function isPlace(key: string): key is PlaceKey {
+  return key in placeTable;
+}
+
 /** What a hypothesis takes on the side of its site, and on the other; of a site of both sides, the worse of them. */
 interface Taken {
   readonly frequency: number;
@@ -36,7 +50,10 @@ function takenBy(hypothesis: Hypothesis): Taken {
   const isSided = side === 'left' || side === 'right';
   return {
     frequency: hypothesis.frequency,
-    own: new Map(rows.map(([name, lost]) => [name, isSided ? lost[side] : Math.max(lost.left, lost.right)])),
+    own: atItsPlace(
+      hypothesis,
+      new Map(rows.map(([name, lost]) => [name, isSided ? lost[side] : Math.max(lost.left, lost.right)])),
+    ),
     other: new Map(isSided ? rows.map(([name, lost]) => [name, lost[opposite(side)]]) : []),
   };
 }
