@@ -21,6 +21,11 @@ interface NeuraxisFigureProps {
 
 /** Enlargements take at least this share of the height of their view. */
 const leastEnlarged = 0.2;
+/** Room for one drawing, and height of its letters, in px. */
+const largest = { width: 300, height: 330 } as const;
+const smallestText = 13;
+/** From how many shapes on the lines of a site are drawn slim. */
+const manyFrom = 12;
 const bodyViews: ReadonlySet<ViewKey> = new Set(['nerves', 'muscles']);
 
 /** The views of the nervous system in which something is marked, and in words what is. */
@@ -96,7 +101,8 @@ interface DrawingProps extends ViewFigureProps {
 
 function Drawing({ view, picture, sites, box, frame, isDetail }: DrawingProps) {
   const { neuraxis } = picture;
-  const size = Math.max(box.height, box.width) / 22;
+  const scale = Math.min(largest.height / box.height, largest.width / box.width);
+  const size = smallestText / scale;
   const id = `hatch-${view.key}-${isDetail ? 'detail' : 'whole'}`;
   const base = useMemo(() => <Base view={view} picture={picture} />, [view, picture]);
   const texts = neuraxis.texts.filter((text) => text.view === view.key);
@@ -104,6 +110,8 @@ function Drawing({ view, picture, sites, box, frame, isDetail }: DrawingProps) {
     <svg
       class={isDetail ? 'detail' : 'whole'}
       viewBox={`${box.x} ${box.y} ${box.width} ${box.height}`}
+      width={Math.round(box.width * scale)}
+      height={Math.round(box.height * scale)}
       role="img"
       aria-label={viewAlternative(view.label, view.key, sites)}
       aria-hidden={isDetail}
@@ -111,7 +119,7 @@ function Drawing({ view, picture, sites, box, frame, isDetail }: DrawingProps) {
       <Patterns id={id} size={size} />
       {base}
       {[...sites].reverse().map(({ rank, shapes }) => (
-        <g key={rank} class={`mark rank-${rank}`}>
+        <g key={rank} class={`mark rank-${rank} ${shapes.length >= manyFrom ? 'many' : ''}`}>
           {shapes
             .filter(({ shape }) => shape.view === view.key)
             .map(({ shape, side }) => (
@@ -120,7 +128,7 @@ function Drawing({ view, picture, sites, box, frame, isDetail }: DrawingProps) {
                 class={shape.kind}
                 d={shape.d}
                 transform={side === 'right' ? 'scale(-1 1)' : undefined}
-                {...(shape.kind === 'area' && rank > 1 && { fill: `url(#${id}-${rank})` })}
+                {...(shape.kind === 'area' && rank > 1 && { fill: `url(#${id}-${Math.min(rank, 3)})` })}
               />
             ))}
         </g>
