@@ -58,6 +58,11 @@ describe('a typed finding', () => {
     expect(lost.map(({ id }) => id)).toEqual([]);
   });
 
+  it('takes reinforcement, and a note after a semicolon', () => {
+    const [reading] = readEntry('ankle jerk b trace reinf; with the Jendrassik manoeuvre', candidates, 5);
+    expect(reading).toMatchObject({ value: 'trace', reinforced: true, note: 'with the Jendrassik manoeuvre' });
+  });
+
   it('says nothing of what it does not know', () => {
     expect(readEntry('zzz l 3', candidates, 5)).toEqual([]);
   });

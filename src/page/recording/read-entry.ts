@@ -9,6 +9,9 @@ export interface Reading {
   readonly addresses: readonly CellAddress[];
   readonly value?: string | number;
   readonly notTested?: NotTestedReason;
+  readonly reinforced?: boolean;
+  /** What stood after a semicolon. */
+  readonly note?: string;
 }
 
 export interface Candidate {
@@ -85,10 +88,13 @@ function wordsOf(text: string): readonly string[] {
 /**
  * What a line such as "ankle dorsi left 4-", "plantar r ext" or "pin L5 both reduced" may mean, best first: beginnings of
  * words name the item and its place, `l`, `r`, `both` the side, a grade or the beginning of a value what was found, `nt` with
- * a reason that it was not tested. Without a value it only leads to the item.
+ * a reason that it was not tested, `reinf` that a reflex came with reinforcement; what follows a semicolon is a note. Without a
+ * value the line only leads to the item.
  */
 export function readEntry(line: string, candidates: readonly Candidate[], limit: number): readonly Reading[] {
-  const tokens = line
+  const semicolon = line.indexOf(';');
+  const note = semicolon < 0 ? '' : line.slice(semicolon + 1).trim();
+  const tokens = (semicolon < 0 ? line : line.slice(0, semicolon))
     .toLowerCase()
     .replace(/^\s*\//, '')
     .trim()
@@ -102,7 +108,7 @@ export function readEntry(line: string, candidates: readonly Candidate[], limit:
   return read
     .sort((one, other) => other.score - one.score)
     .slice(0, limit)
-    .map(({ reading }) => reading);
+    .map(({ reading }) => (note === '' ? reading : { ...reading, note }));
 }
 
 function readAs(
@@ -114,12 +120,17 @@ function readAs(
   let sides: readonly CellSide[] | undefined;
   let value: string | number | undefined;
   let notTested: NotTestedReason | undefined;
+  let reinforced = false;
   let matched = 0;
   let exact = 0;
   for (const [at, token] of tokens.entries()) {
     const isLast = at === tokens.length - 1;
     if (at > 0 && sides === undefined && sideNames[token] !== undefined && item.sides !== 'midline') {
       sides = sideNames[token];
+      continue;
+    }
+    if (at > 0 && item.scale === 'reflex-grade' && token.length > 4 && 'reinforced'.startsWith(token)) {
+      reinforced = true;
       continue;
     }
     if (at > 0 && token === 'nt') {
@@ -150,7 +161,12 @@ function readAs(
   const score =
     matched / candidate.ownWords + 0.3 * exact + (candidate.isRoutine ? 0.5 : 0) + (value === undefined ? 0 : 0.6);
   return {
-    reading: { item, addresses, ...(notTested === undefined ? value !== undefined && { value } : { notTested }) },
+    reading: {
+      item,
+      addresses,
+      ...(notTested === undefined ? value !== undefined && { value } : { notTested }),
+      ...(reinforced && value !== undefined && { reinforced }),
+    },
     score,
   };
 }
