@@ -12,6 +12,7 @@ import {
 const clientOperations: Readonly<Record<string, { readonly method: string; readonly path: string }>> = {
   localise: { method: 'post', path: '/localisation' },
   readCatalogue: { method: 'get', path: '/catalogue' },
+  readPicture: { method: 'get', path: '/picture' },
   postExam: { method: 'post', path: '/exams' },
   readExam: { method: 'get', path: '/exams/{id}' },
   correctExam: { method: 'put', path: '/exams/{id}' },
