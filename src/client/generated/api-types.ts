@@ -2097,6 +2097,7 @@ export interface ApiSchemas {
   Item: Item;
   HistoryEntry: HistoryEntry;
   Result: Result;
+  Picture: Picture;
   Problem: Problem;
   Fault: Fault;
   Resource: Resource;
@@ -3024,6 +3025,181 @@ export interface Place {
    * large region of the body
    */
   region: string;
+}
+/**
+ * The body with the places at which sensation is recorded, drawn from the tables of the service.
+ */
+export interface Picture {
+  body: {
+    views: {
+      /**
+       * which picture
+       */
+      key: string;
+      /**
+       * in words
+       */
+      label: string;
+      /**
+       * in whole units
+       */
+      width: number;
+      /**
+       * in whole units
+       */
+      height: number;
+      /**
+       * the side of the patient on the right of the viewer, whose half is drawn; mirror it for the other
+       */
+      drawnSide: 'left' | 'right';
+      /**
+       * SVG path data of the border
+       */
+      outline: string;
+      /**
+       * SVG path data of lines that help to find one's way
+       */
+      marks: string;
+      /**
+       * dermatomes, which tile; nerve territories, which overlap; landmarks
+       */
+      patches: {
+        /**
+         * which of the places of the catalogue
+         */
+        kind: 'dermatome' | 'landmark' | 'territory';
+        /**
+         * key of the place
+         */
+        key: string;
+        /**
+         * a point well inside
+         *
+         * @minItems 2
+         * @maxItems 2
+         */
+        at: [number, number];
+        /**
+         * SVG path data; absent for a spot to tap
+         */
+        path?: string;
+      }[];
+    }[];
+    /**
+     * for a segment of the cord, the first of the dermatomes below it, as they are ordered in the catalogue
+     */
+    firstBelow: {
+      /**
+       * key of a dermatome
+       */
+      [k: string]: string;
+    };
+  };
+  /**
+   * The nervous system with what every site takes of it, the right of the person on the left of the viewer.
+   */
+  neuraxis: {
+    /**
+     * from the cortex to the muscles
+     */
+    views: {
+      /**
+       * which view
+       */
+      key: 'cortex' | 'deep' | 'visual' | 'brainstem' | 'cord' | 'cord-section' | 'nerves' | 'muscles';
+      /**
+       * in words
+       */
+      label: string;
+      /**
+       * from where it is seen
+       */
+      seen: string;
+      /**
+       * SVG viewBox
+       */
+      viewBox: string;
+      /**
+       * SVG path data of what lies around the shapes and is never marked
+       */
+      background: string;
+    }[];
+    /**
+     * what can be marked
+     */
+    shapes: {
+      /**
+       * name of the shape
+       */
+      name: string;
+      /**
+       * which view
+       */
+      view: 'cortex' | 'deep' | 'visual' | 'brainstem' | 'cord' | 'cord-section' | 'nerves' | 'muscles';
+      /**
+       * whether there is one on each side: drawn on the left of the person, mirrored at x 0 on the right
+       */
+      paired: boolean;
+      /**
+       * in words
+       */
+      label: string;
+      /**
+       * an area is filled, a line is stroked
+       */
+      kind: 'area' | 'line';
+      /**
+       * SVG path data
+       */
+      d: string;
+      /**
+       * x from the midline, positive towards the left of the person, and y downwards
+       *
+       * @minItems 2
+       * @maxItems 2
+       */
+      at: [number, number];
+    }[];
+    /**
+     * words and letters in the views
+     */
+    texts: {
+      /**
+       * which view
+       */
+      view: 'cortex' | 'deep' | 'visual' | 'brainstem' | 'cord' | 'cord-section' | 'nerves' | 'muscles';
+      /**
+       * word or letter
+       */
+      text: string;
+      /**
+       * x from the midline, positive towards the left of the person, and y downwards
+       *
+       * @minItems 2
+       * @maxItems 2
+       */
+      at: [number, number];
+    }[];
+    /**
+     * for the key of a site, the shapes that it takes; segment-@ and root-@ stand for the segments that an answer names
+     */
+    sites: {
+      [k: string]: {
+        /**
+         * on the side of the site, the most damaged first; both sides for a site of both or of neither
+         *
+         * Items: name of a shape
+         */
+        own: string[];
+        /**
+         * on the other side
+         *
+         * Items: name of a shape
+         */
+        other: string[];
+      };
+    };
+  };
 }
 /**
  * Problem details. Source: RFC 9457.
