@@ -50,6 +50,10 @@ export function catalogueSchema(): JsonSchema {
       }),
       history: all(Object.fromEntries(historyListKeys.map((list) => [list, listOf(definition('historyEntry'))]))),
       results: listOf(definition('result'), 'results of investigations that are taken'),
+      investigations: listOf(
+        all({ key, label, codes }),
+        'investigations that may be proposed, and named in the requests of an exam',
+      ),
       places: all({ dermatomes: keyed, landmarks: keyed, territories: keyed, levels: listOf(says('segment')) }),
       notTested: listOf(says('reason why there is no value')),
       regions: listOf(says('large region of the body')),
