@@ -5,6 +5,7 @@ import { draft } from '../draft/draft-store.ts';
 import { testRows } from './chosen-tests.ts';
 import { PlaceLink } from './place-link.tsx';
 import { type Place, placeAt, placeOfWords } from './places.ts';
+import { sentence } from './sentence.ts';
 
 /** What the examiner should know of before it goes: flags that could not be decided, and what the service does not take. */
 export function OpenPoints({ index }: { readonly index: CatalogueIndex }) {
@@ -95,8 +96,4 @@ export function FaultList({ faults: listed, built, index }: FaultListProps) {
       })}
     </ul>
   );
-}
-
-function sentence(text: string): string {
-  return `${text.charAt(0).toUpperCase()}${text.slice(1)}.`;
 }

@@ -80,7 +80,7 @@ export function PrintSheet({ draft, answer, built, index, id }: PrintSheetProps)
       <section class="sheet-findings">
         <h3>Findings (◆ abnormal)</h3>
         <div class="columns-of-findings">
-          {sections.map(({ label, rows, normal }) => (
+          {sections.map(({ label, rows, others }) => (
             <div key={label} class="sheet-section">
               {rows.length > 0 && (
                 <table>
@@ -98,9 +98,14 @@ export function PrintSheet({ draft, answer, built, index, id }: PrintSheetProps)
                   </tbody>
                 </table>
               )}
-              {normal.length > 0 && (
+              {others.length > 0 && (
                 <p>
-                  <strong>{rows.length > 0 ? 'Normal' : `${label}, normal`}:</strong> {lowered(normal.join('; '))}.
+                  {rows.length === 0 && <strong>{label}. </strong>}
+                  {others.map(({ word, names }) => (
+                    <span key={word}>
+                      <em>{word}:</em> {names.join('; ')}.{' '}
+                    </span>
+                  ))}
                 </p>
               )}
             </div>
@@ -109,7 +114,11 @@ export function PrintSheet({ draft, answer, built, index, id }: PrintSheetProps)
         {coma !== undefined && <p>{coma}</p>}
         {untested.length > 0 && (
           <p>
-            <strong>Not tested</strong> {untested.map((line) => `(${line})`).join(' ')}
+            {untested.map(({ reason, names }) => (
+              <span key={reason}>
+                <strong>Not tested ({reason}):</strong> {names.join('; ')}.{' '}
+              </span>
+            ))}
           </p>
         )}
       </section>
@@ -118,7 +127,7 @@ export function PrintSheet({ draft, answer, built, index, id }: PrintSheetProps)
           <Ranks
             title="Leading sites"
             rows={answer.localisations.slice(0, places).map(({ label, side, level, probability }) => ({
-              words: [side === null ? '' : side, label, level === null ? '' : `(${level})`].filter(Boolean).join(' '),
+              words: [label, level ?? '', side ?? ''].filter(Boolean).join(', '),
               probability,
             }))}
           />
@@ -208,10 +217,6 @@ function percent(probability: number): string {
 /** The sheet lists red flags above the prose, so that the prose need not say them again. */
 function isOfFlags(paragraph: string): boolean {
   return /^(Red flags?|Not examined, and it matters)/.test(paragraph);
-}
-
-function lowered(words: string): string {
-  return /^[A-Z][a-z]/.test(words) ? `${words.charAt(0).toLowerCase()}${words.slice(1)}` : words;
 }
 
 function headOf(draft: Draft, id: string | undefined): readonly (readonly [string, string])[] {

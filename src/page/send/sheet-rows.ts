@@ -22,8 +22,8 @@ export interface SheetRow {
 export interface SheetSection {
   readonly label: string;
   readonly rows: readonly SheetRow[];
-  /** What else was tested and normal, in words. */
-  readonly normal: readonly string[];
+  /** What else was tested and had nothing abnormal, by the word for that: normal, absent, negative. */
+  readonly others: readonly { readonly word: string; readonly names: readonly string[] }[];
 }
 
 interface Group {
@@ -49,26 +49,41 @@ export function sheetSections(
       [...sides.values()].some((cell) => isAbnormal(item, cell)) ||
       (isTested(sides) && addresses.some((address) => telling.has(cellKey(address))));
     const rows = groups.filter(isShown).map(rowOf);
-    const normal = [
-      ...groups
-        .filter((group) => !isShown(group) && isTested(group.cells))
-        .map(({ name, cells: sides }) => {
-          const [only, ...others] = [...sides].filter(([, cell]) => cell.value !== undefined).map(([side]) => side);
-          return others.length === 0 && only !== undefined && only !== 'midline' ? `${name} (${only})` : name;
-        }),
-      ...otherwiseNormal
-        .filter((one) => one.section === section)
-        .map(({ region, side }) =>
-          ['the rest', region?.replaceAll('-', ' '), side === 'both' ? undefined : side].filter(Boolean).join(', '),
-        ),
-    ];
-    return rows.length === 0 && normal.length === 0 ? [] : [{ label, rows, normal }];
+    const others = new Map<string, string[]>();
+    const add = (word: string, name: string): void => {
+      others.set(word, [...(others.get(word) ?? []), name]);
+    };
+    for (const group of groups) {
+      if (!isShown(group) && isTested(group.cells)) add(normalWord(group.item), nameWithSide(group));
+    }
+    for (const { section: about, region, side } of otherwiseNormal) {
+      const words = ['the rest', region?.replaceAll('-', ' '), side === 'both' ? undefined : side];
+      if (about === section) add('normal', words.filter(Boolean).join(', '));
+    }
+    return rows.length === 0 && others.size === 0
+      ? []
+      : [{ label, rows, others: [...others].map(([word, names]) => ({ word, names })) }];
   });
 }
 
-/** What was not tested, with why, one entry for each reason. */
-export function untestedLines({ cells, comaScale }: Draft, index: CatalogueIndex): readonly string[] {
-  const byReason = new Map<string, string[]>();
+/** A sign that was looked for and is not there is absent, and a test of provocation is negative. */
+function normalWord({ normal }: Item): string {
+  return normal.find((key) => key === 'absent' || key === 'negative') ?? 'normal';
+}
+
+function nameWithSide({ name, cells }: Group): string {
+  const [only, ...others] = [...cells].filter(([, cell]) => cell.value !== undefined).map(([side]) => side);
+  return others.length === 0 && only !== undefined && only !== 'midline' ? `${name} (${only})` : name;
+}
+
+export interface UntestedLine {
+  readonly reason: string;
+  readonly names: readonly string[];
+}
+
+/** What was not tested, by why. */
+export function untestedLines({ cells, comaScale }: Draft, index: CatalogueIndex): readonly UntestedLine[] {
+  const byReason = new Map<keyof typeof reasonWords, string[]>();
   const add = (reason: keyof typeof reasonWords, name: string): void => {
     byReason.set(reason, [...(byReason.get(reason) ?? []), name]);
   };
@@ -76,9 +91,8 @@ export function untestedLines({ cells, comaScale }: Draft, index: CatalogueIndex
     for (const item of items) {
       for (const { name, cells: sides } of groupsOf(cells, section, item, index)) {
         const missing = [...sides].filter(([, cell]) => cell.notTested !== undefined);
-        const [first, second] = missing;
-        if (first?.[1].notTested === undefined) continue;
-        if (second !== undefined && second[1].notTested === first[1].notTested) add(first[1].notTested, name);
+        const reasons = new Set(missing.map(([, { notTested }]) => notTested));
+        if (missing.length > 1 && reasons.size === 1) add(missing[0]?.[1].notTested ?? 'other', name);
         else {
           for (const [side, { notTested = 'other' }] of missing) {
             add(notTested, side === 'midline' ? name : `${name} (${side})`);
@@ -92,9 +106,7 @@ export function untestedLines({ cells, comaScale }: Draft, index: CatalogueIndex
     const state = comaScale[part.key];
     if (state !== undefined && 'notTested' in state) add(state.notTested, `${label}, ${part.label.toLowerCase()}`);
   }
-  return [...byReason].map(
-    ([reason, names]) => `${reasonWords[reason as keyof typeof reasonWords]}: ${names.join('; ')}`,
-  );
+  return [...byReason].map(([reason, names]) => ({ reason: reasonWords[reason], names }));
 }
 
 /** "Glasgow coma scale: eye 4, verbal 5, motor 6, total 15"; undefined when it was not scored. */

@@ -3,6 +3,7 @@ import type { LocalisationAnswer } from '../../client/generated/api-types.ts';
 import type { CatalogueIndex } from '../catalogue.ts';
 import { change, draft } from '../draft/draft-store.ts';
 import { furtherTests, type TestRow, testRows, withTest } from './chosen-tests.ts';
+import { sentence } from './sentence.ts';
 
 const tierLabels = { 1: 'First', 2: 'Next', 3: 'Later, if those do not tell' } as const;
 export const priorityWords = { stat: 'at once', urgent: 'urgent', routine: 'routine' } as const;
@@ -61,7 +62,7 @@ export function TestList({ answer, index }: TestListProps) {
           <ul>
             {answer.needless.map(({ key, label, because, source }) => (
               <li key={key}>
-                <strong>{label}</strong>: {because} <span class="source">{source}</span>
+                <strong>{label}.</strong> {sentence(because)} <span class="source">{source}</span>
               </li>
             ))}
           </ul>
@@ -94,7 +95,7 @@ function TestItem({ row, choose }: { readonly row: TestRow; readonly choose: Cho
           'You ask for it; the service does not suggest it, or not any more. It stays until you untick it.'
         ) : (
           <>
-            {suggestion.because}. <span class="source">{suggestion.source}</span>
+            {sentence(suggestion.because)} <span class="source">{suggestion.source}</span>
           </>
         )}
       </p>
