@@ -9,8 +9,9 @@ export interface Row {
   readonly kind: RowKind;
   readonly key: string;
   readonly label: string;
-  /** Words of the label, then those of the key that the label has not. */
+  /** Words of the label and the key, each in the spelling it has and in one for both sides of the Atlantic. */
   readonly words: readonly string[];
+  readonly length: number;
   readonly initials: string;
   /** Words of its open codes, which often have the other country's spelling or the term of a textbook. */
   readonly codeWords: readonly string[];
@@ -28,12 +29,21 @@ export function rowsOf({ catalogue }: CatalogueIndex): readonly Row[] {
         kind,
         key,
         label,
-        words: [...new Set([...own, ...wordsOf(key), ...(kind === 'family' ? familyWords : [])])],
+        words: inBothSpellings([...own, ...wordsOf(key), ...(kind === 'family' ? familyWords : [])]),
+        length: own.length,
         initials: own.map(([first]) => first).join(''),
-        codeWords: [...new Set(codes.flatMap(({ display }) => wordsOf(display)))],
+        codeWords: inBothSpellings(codes.flatMap(({ display }) => wordsOf(display))),
       };
     });
   return [...historyLists, 'results' as const].flatMap(rows);
+}
+
+/** A typed word. */
+interface Token {
+  readonly typed: string;
+  readonly folded: string;
+  /** What else the trade says for it, as beginnings of words that have to be there together. */
+  readonly phrases: readonly (readonly string[])[];
 }
 
 /**
@@ -42,48 +52,43 @@ export function rowsOf({ catalogue }: CatalogueIndex): readonly Row[] {
  * spellings find the same. Only where nothing does, a word may have one wrong letter.
  */
 export function findRows(line: string, rows: readonly Row[], limit: number): readonly Row[] {
-  const tokens = wordsOf(line);
+  const tokens = wordsOf(line).map(
+    (typed): Token => ({ typed, folded: fold(typed), phrases: (tradeWords[typed] ?? []).map(wordsOf) }),
+  );
   if (tokens.length === 0) return [];
   const found = scored(rows, tokens, scoreOf);
   const all = found.length > 0 ? found : scored(rows, tokens, scoreOfMistyped);
   return all.slice(0, limit).map(({ row }) => row);
 }
 
-type Score = (token: string, row: Row) => number;
-
-function scored(rows: readonly Row[], tokens: readonly string[], score: Score) {
+function scored(rows: readonly Row[], tokens: readonly Token[], score: (token: Token, row: Row) => number) {
   return rows
     .flatMap((row) => {
-      const scores = tokens.map((token) => score(token, row));
-      if (scores.some((one) => one === 0)) return [];
+      let total = 0;
+      for (const token of tokens) {
+        const one = score(token, row);
+        if (one === 0) return [];
+        total += one / tokens.length;
+      }
       // Of two names with the same words in them the shorter one is meant, and the person rather than the family.
-      const total =
-        scores.reduce((sum, one) => sum + one, 0) / scores.length -
-        0.05 * row.words.length -
-        (row.kind === 'family' ? 0.5 : 0);
-      return [{ row, total }];
+      return [{ row, total: total - 0.05 * row.length - (row.kind === 'family' ? 0.5 : 0) }];
     })
     .sort((one, other) => other.total - one.total);
 }
 
-function scoreOf(token: string, row: Row): number {
-  const exact = row.words.some((word) => fold(word) === fold(token)) ? 1 : 0;
-  if (row.words.some((word) => begins(word, token))) return 3 + exact;
-  if ((tradeWords[token] ?? []).some((phrase) => isNamedBy(row, phrase))) return 3.8;
-  if (token.length >= 2 && token.length <= 5 && row.initials.includes(token)) {
-    return row.initials === token ? 3.5 : 1.5;
-  }
-  return row.codeWords.some((word) => begins(word, token)) ? 1 : 0;
+function scoreOf({ typed, folded, phrases }: Token, { words, initials, codeWords }: Row): number {
+  if (words.includes(typed) || words.includes(folded)) return 4;
+  const begins = (word: string): boolean => word.startsWith(typed) || word.startsWith(folded);
+  if (words.some(begins)) return 3;
+  if (phrases.some((phrase) => phrase.every((part) => words.some((word) => word.startsWith(part))))) return 3.8;
+  if (typed.length >= 2 && typed.length <= 5 && initials.includes(typed)) return initials === typed ? 3.5 : 1.5;
+  return codeWords.some(begins) ? 1 : 0;
 }
 
-function isNamedBy(row: Row, phrase: string): boolean {
-  return wordsOf(phrase).every((part) => row.words.some((word) => begins(word, part)));
-}
-
-function scoreOfMistyped(token: string, row: Row): number {
+function scoreOfMistyped(token: Token, row: Row): number {
   const sound = scoreOf(token, row);
-  if (sound > 0 || token.length < 5) return sound;
-  return row.words.some((word) => isAlmost(fold(token), fold(word))) ? 0.5 : 0;
+  if (sound > 0 || token.typed.length < 5) return sound;
+  return row.words.some((word) => isAlmost(token.folded, word)) ? 0.5 : 0;
 }
 
 /** Whether one letter less, more, another, or two exchanged make the token the beginning of the word. */
@@ -93,15 +98,16 @@ function isAlmost(token: string, word: string): boolean {
   const left = token.slice(same);
   const due = word.slice(same);
   const exchanged = `${left[1] ?? ''}${left[0] ?? ''}${left.slice(2)}`;
-  return [due.slice(1).startsWith(left.slice(1)), due.startsWith(left.slice(1)), due.slice(1).startsWith(left)].some(
-    Boolean,
-  )
-    ? true
-    : due.startsWith(exchanged);
+  return (
+    due.slice(1).startsWith(left.slice(1)) ||
+    due.startsWith(left.slice(1)) ||
+    due.slice(1).startsWith(left) ||
+    due.startsWith(exchanged)
+  );
 }
 
-function begins(word: string, token: string): boolean {
-  return word.startsWith(token) || fold(word).startsWith(fold(token));
+function inBothSpellings(words: readonly string[]): readonly string[] {
+  return [...new Set(words.flatMap((word) => [word, fold(word)]))];
 }
 
 /** One spelling for both sides of the Atlantic. */
