@@ -1,3 +1,4 @@
+import type { HistoryEntry, Keyed, Result } from '../../client/generated/api-types.ts';
 import type { CatalogueIndex } from '../catalogue.ts';
 import { type HistoryList, historyLists } from '../draft/draft.ts';
 import { tradeWords } from './trade-words.ts';
@@ -15,6 +16,14 @@ export interface Row {
   readonly initials: string;
   /** Words of its open codes, which often have the other country's spelling or the term of a textbook. */
   readonly codeWords: readonly string[];
+  /** What a result that is read, not measured, may be. */
+  readonly values?: readonly Value[];
+}
+
+export interface Value {
+  readonly key: string;
+  readonly label: string;
+  readonly words: readonly string[];
 }
 
 /** Lead to the history of the family: "fh stroke". */
@@ -23,7 +32,9 @@ const familyWords = ['family', 'fh'];
 /** Everything that the history can state, list by list, then every result. */
 export function rowsOf({ catalogue }: CatalogueIndex): readonly Row[] {
   const rows = (kind: RowKind) =>
-    (kind === 'results' ? catalogue.results : catalogue.history[kind]).map(({ key, label, codes }): Row => {
+    (kind === 'results' ? catalogue.results : catalogue.history[kind]).map((row): Row => {
+      const { key, label, codes } = row;
+      const { values } = row as Result | (HistoryEntry & { readonly values?: undefined });
       const own = wordsOf(label);
       return {
         kind,
@@ -33,9 +44,25 @@ export function rowsOf({ catalogue }: CatalogueIndex): readonly Row[] {
         length: own.length,
         initials: own.map(([first]) => first).join(''),
         codeWords: inBothSpellings(codes.flatMap(({ display }) => wordsOf(display))),
+        ...(values && { values: values.map(readValue) }),
       };
     });
   return [...historyLists, 'results' as const].flatMap(rows);
+}
+
+function readValue(value: Keyed): Value {
+  const { key, label } = value;
+  return { key, label, words: inBothSpellings([...wordsOf(label), ...wordsOf(key)]) };
+}
+
+/** The value that the words name, each by the beginning of one of its words. */
+export function findValue(line: string, values: readonly Value[]): Value | undefined {
+  const tokens = wordsOf(line);
+  if (tokens.length === 0) return undefined;
+  const named = values.filter(({ words }) =>
+    tokens.every((token) => words.some((word) => word.startsWith(token) || word.startsWith(fold(token)))),
+  );
+  return named.find(({ words }) => words.length === tokens.length) ?? named[0];
 }
 
 /** A typed word. */

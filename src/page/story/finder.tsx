@@ -131,8 +131,9 @@ export function Finder({ label, isLabelSeen = true, rows, placeholder, field, ki
   );
 }
 
-function optionWords({ row, number }: LineRead, isPresent: boolean): string {
+function optionWords({ row, number, value }: LineRead, isPresent: boolean): string {
   if (row.kind !== 'results') return isPresent ? 'Present' : 'Absent';
+  if (value !== undefined) return value.label;
   return number !== undefined && 'value' in number
     ? `${number.comparator ?? ''}${number.value} ${number.unit ?? ''}`.trim()
     : 'Enter';

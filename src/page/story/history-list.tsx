@@ -6,7 +6,15 @@ import { FaultList, hasFault } from './fault-list.tsx';
 import type { Row } from './find-rows.ts';
 import { Finder } from './finder.tsx';
 import { recordedWords, stateRow } from './record-history.ts';
-import { type Amendment, amend, listLabels, presenceWords, relationLabels, withList } from './statements.ts';
+import {
+  type Amendment,
+  amend,
+  listLabels,
+  presenceWords,
+  relationLabels,
+  withAnother,
+  withList,
+} from './statements.ts';
 
 interface HistoryListProps {
   readonly list: HistoryList;
@@ -21,7 +29,9 @@ export function HistoryListView({ list, rows, index }: HistoryListProps) {
   const label = listLabels[list];
   return (
     <section class="history-list" aria-labelledby={`list-${list}`}>
-      <h3 id={`list-${list}`}>{label}</h3>
+      <h3 id={`list-${list}`} tabIndex={-1}>
+        {label}
+      </h3>
       <Finder
         label={`Add to ${label.toLowerCase()}`}
         isLabelSeen={false}
@@ -63,6 +73,20 @@ function Statement({ list, at, entry, index }: StatementProps) {
   const pointer = `/history/${list}/${at}`;
   const set = (what: string, changes: Amendment): void =>
     change(`${label}: ${what}`, (before) => withList(before, list, amend(before.history[list], at, changes)));
+  const another = list === 'family' ? `${label} in another relative` : `${label} on the other side`;
+  const addAnother = (): void =>
+    change(another, (before) => withList(before, list, withAnother(before.history[list], at)));
+  const remove = (): void => {
+    change(`${label}: removed`, (before) =>
+      withList(
+        before,
+        list,
+        before.history[list].filter((_, place) => place !== at),
+      ),
+    );
+    // The button that had the focus goes away.
+    document.getElementById(`list-${list}`)?.focus();
+  };
   return (
     <li class={`statement ${entry.present ? 'is-present' : 'is-absent'} ${hasFault(pointer) ? 'is-faulty' : ''}`}>
       <span class="statement-name">
@@ -71,6 +95,15 @@ function Statement({ list, at, entry, index }: StatementProps) {
         </span>{' '}
         {label} <span class="soft">{presenceWords(entry.present)}</span>
       </span>
+      <button
+        type="button"
+        class="plain remove"
+        aria-label={`Remove ${label}`}
+        title="Remove: not asked"
+        onClick={remove}
+      >
+        ✕
+      </button>
       <span class="statement-tools">
         {list === 'symptoms' && (
           <label>
@@ -104,28 +137,16 @@ function Statement({ list, at, entry, index }: StatementProps) {
             </select>
           </label>
         )}
+        {(list === 'family' ? entry.relation : entry.side) !== undefined && entry.side !== 'both' && (
+          <button type="button" class="plain" aria-label={another} title={another} onClick={addAnother}>
+            +
+          </button>
+        )}
         <PresenceButtons
           label={label}
           isPresent={entry.present}
           onState={(present) => set(presenceWords(present), { present })}
         />
-        <button
-          type="button"
-          class="plain"
-          aria-label={`Remove ${label}`}
-          title="Remove: not asked"
-          onClick={() =>
-            change(`${label}: removed`, (before) =>
-              withList(
-                before,
-                list,
-                before.history[list].filter((_, place) => place !== at),
-              ),
-            )
-          }
-        >
-          Remove
-        </button>
       </span>
       <FaultList id={`faults-${list}-${at}`} pointer={pointer} />
     </li>

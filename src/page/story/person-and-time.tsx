@@ -12,7 +12,9 @@ import type { NumberRead } from './read-number.ts';
 export function PersonAndTime() {
   return (
     <section class="story-part" aria-labelledby="person-name">
-      <h2 id="person-name">Person and time</h2>
+      <h2 id="person-name" tabIndex={-1}>
+        Person and time
+      </h2>
       <div class="story-fields">
         <Age />
         <ChoiceRow
@@ -64,7 +66,9 @@ function Age() {
       label="Age in years"
       value={draft.value.person.ageYears}
       pointer="/person/ageYears"
-      read={(number) => (number.comparator ? 'Write the age itself.' : undefined)}
+      read={({ comparator, unit = 'years' }) =>
+        comparator === undefined && /^(y|a$)/i.test(unit) ? undefined : 'Write the age in years, such as 46 or 0.5.'
+      }
       onTake={(number) => edit('Age', 'person', 'ageYears', number?.value)}
     />
   );
@@ -116,7 +120,7 @@ function problemOfDuration({ comparator, unit }: Extract<NumberRead, { value: nu
   return unit !== undefined && unitNamed(unit) === undefined ? `Choose ${durationUnits.join(', ')}.` : undefined;
 }
 
-/** "3 w", "2 months": the unit that the letters begin, months before minutes that nobody means. */
+/** The unit that the letters begin, as in "3 w". */
 function unitNamed(text: string | undefined): DurationUnit | undefined {
   return text === undefined ? undefined : durationUnits.find((unit) => unit.startsWith(text.toLowerCase()));
 }

@@ -35,6 +35,8 @@ export function ResultEditor({ result, entry, pointer, isWanted, onClose }: Resu
     change(`${result.label}: ${what}`, (before) => ({ ...before, results: how(before.results) }));
   const remove = (): void => {
     onClose();
+    // The field that had the focus goes away.
+    document.getElementById('results-name')?.focus();
     if (entry !== undefined) edit('removed', (entries) => withoutResult(entries, result));
   };
   return (
@@ -98,7 +100,8 @@ function QuantityField({ result, entry, pointer, edit, onEmpty }: QuantityFieldP
   const print = printedUnit(unit);
   const take = (value: number, comparator: Comparator | undefined, inUnit: string): void => {
     const measured = { value, unit: inUnit, ...(comparator && { comparator }) };
-    edit(`${comparator ?? ''}${value} ${inUnit}`, (entries) => withQuantity(entries, result, measured));
+    const words = `${comparator ?? ''}${value} ${printedUnit(unitTyped(inUnit, units))}`;
+    edit(words.trim(), (entries) => withQuantity(entries, result, measured));
   };
   const takeUnit = (wanted: string): void => {
     setOther(false);

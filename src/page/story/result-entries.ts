@@ -25,6 +25,13 @@ export function unitsOf({ unit, units }: Result): readonly string[] {
   return units ?? (unit === undefined ? [] : [unit]);
 }
 
+/** The code of the unit that a number without one is meant in: that of what is stated, or the catalogue's. */
+export function unitInUse(result: Result, entries: readonly ResultEntry[]): string {
+  const units = unitsOf(result);
+  const quantity = entries[placeOf(result, entries)]?.valueQuantity;
+  return unitTyped(quantity?.code ?? quantity?.unit ?? units[0] ?? '1', units);
+}
+
 export interface Measured {
   readonly value: number;
   readonly comparator?: Comparator;

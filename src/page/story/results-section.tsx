@@ -1,11 +1,12 @@
 import type { CatalogueIndex } from '../catalogue.ts';
+import type { ResultEntry } from '../draft/draft.ts';
 import { change, draft } from '../draft/draft-store.ts';
 import { FaultList } from './fault-list.tsx';
 import type { Row } from './find-rows.ts';
 import { Finder } from './finder.tsx';
 import type { LineRead } from './read-line.ts';
 import { ResultEditor } from './result-editor.tsx';
-import { placeOf, resultOf, resultWords, unitsOf, withQuantity } from './result-entries.ts';
+import { placeOf, resultOf, resultWords, unitInUse, withQuantity, withValue } from './result-entries.ts';
 
 interface ResultsSectionProps {
   readonly index: CatalogueIndex;
@@ -23,7 +24,9 @@ export function ResultsSection({ index, rows, opened, onOpen, onClose }: Results
   const pending = results.filter((result) => opened.includes(result.key) && placeOf(result, entries) < 0);
   return (
     <section class="story-part" aria-labelledby="results-name">
-      <h2 id="results-name">Results</h2>
+      <h2 id="results-name" tabIndex={-1}>
+        Results
+      </h2>
       <Finder
         label="Add a result"
         rows={rows}
@@ -73,22 +76,24 @@ export function recordedResult({ kind, key }: Row, { catalogue: { results } }: C
   return resultWords(result, draft.value.results[placeOf(result, draft.value.results)]);
 }
 
-/** Records a result whose number was typed with its name, and opens any other to be filled. @returns what was done */
+/** Records a result whose number or value was typed with its name, and opens any other. @returns what was done */
 export function takeResult(
-  { row, number }: LineRead,
+  { row, number, value }: LineRead,
   { catalogue: { results } }: CatalogueIndex,
   onOpen: (key: string) => void,
 ): string {
   const result = results.find(({ key }) => key === row.key);
   if (result === undefined) return '';
-  const isSound = number !== undefined && 'value' in number && result.kind === 'quantity';
-  if (!isSound) {
-    onOpen(result.key);
-    return number !== undefined && 'problem' in number ? `Not recorded. ${number.problem}` : '';
+  const state = (after: readonly ResultEntry[]): string => {
+    const words = `${result.label}: ${resultWords(result, after[placeOf(result, after)])}`;
+    change(words, (before) => ({ ...before, results: after }));
+    return `Recorded: ${words}`;
+  };
+  const before = draft.peek().results;
+  if (value !== undefined) return state(withValue(before, result, value.key));
+  if (number !== undefined && 'value' in number) {
+    return state(withQuantity(before, result, { ...number, unit: number.unit ?? unitInUse(result, before) }));
   }
-  const measured = { ...number, unit: number.unit ?? unitsOf(result)[0] ?? '1' };
-  const after = withQuantity(draft.peek().results, result, measured);
-  const words = `${result.label}: ${resultWords(result, after[placeOf(result, after)])}`;
-  change(words, (before) => ({ ...before, results: after }));
-  return `Recorded: ${words}`;
+  onOpen(result.key);
+  return number === undefined ? '' : `Not recorded. ${number.problem}`;
 }

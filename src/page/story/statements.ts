@@ -54,6 +54,15 @@ export function amend(entries: readonly HistoryEntry[], at: number, changes: Ame
   });
 }
 
+/** Says the same once more below: of the other side, or of a relative still to be named. */
+export function withAnother(entries: readonly HistoryEntry[], at: number): readonly HistoryEntry[] {
+  const entry = entries[at];
+  if (entry === undefined) return entries;
+  const { key, present, side } = entry;
+  const other = side === 'left' ? 'right' : side === 'right' ? 'left' : undefined;
+  return entries.toSpliced(at + 1, 0, { key, present, ...(other && { side: other }) });
+}
+
 export function withList(draft: Draft, list: HistoryList, entries: readonly HistoryEntry[]): Draft {
   return { ...draft, history: { ...draft.history, [list]: entries } };
 }

@@ -1,6 +1,7 @@
 import { useEffect, useMemo, useRef, useState } from 'preact/hooks';
 import type { CatalogueIndex } from '../catalogue.ts';
 import { historyLists } from '../draft/draft.ts';
+import { hrefOf, view } from '../view.ts';
 import { type Row, type RowKind, rowsOf } from './find-rows.ts';
 import { Finder } from './finder.tsx';
 import { HistoryListView } from './history-list.tsx';
@@ -32,9 +33,25 @@ export function StoryView({ index }: { readonly index: CatalogueIndex }) {
     return () => document.removeEventListener('keydown', onSlash);
   }, []);
 
+  const wanted = view.value.detail;
+  useEffect(() => {
+    if (wanted !== undefined) showPart(wanted);
+  }, [wanted]);
+
   return (
     <div class="story">
       <LeadingCause />
+      <nav class="story-parts" aria-label="Parts of this view">
+        <ul>
+          {Object.entries(partNames).map(([key, name]) => (
+            <li key={key}>
+              <a class="plain" href={hrefOf('story', key)} onClick={() => showPart(key)}>
+                {name}
+              </a>
+            </li>
+          ))}
+        </ul>
+      </nav>
       <Finder
         label="Type anything of the history, or a result"
         rows={rows}
@@ -52,7 +69,9 @@ export function StoryView({ index }: { readonly index: CatalogueIndex }) {
       </p>
       <PersonAndTime />
       <section class="story-part" aria-labelledby="history-name">
-        <h2 id="history-name">History</h2>
+        <h2 id="history-name" tabIndex={-1}>
+          History
+        </h2>
         <div class="history-lists">
           {rowsIn.lists.map(([list, own]) => (
             <HistoryListView key={list} list={list} rows={own} index={index} />
@@ -68,6 +87,19 @@ export function StoryView({ index }: { readonly index: CatalogueIndex }) {
       />
     </div>
   );
+}
+
+/** By the detail of the address; the heading of each has the id that ends in `-name`. */
+const partNames: Readonly<Record<string, string>> = {
+  person: 'Person and time',
+  history: 'History',
+  results: 'Results',
+};
+
+function showPart(key: string): void {
+  const heading = key in partNames ? document.getElementById(`${key}-name`) : null;
+  heading?.scrollIntoView();
+  heading?.focus({ preventScroll: true });
 }
 
 function kindOf({ kind }: Row): string {
