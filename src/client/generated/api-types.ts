@@ -3341,6 +3341,12 @@ export interface Result {
    * UCUM unit that the number is converted to
    */
   unit?: string;
+  /**
+   * units in common use, that one first; others of the same kind are taken too
+   *
+   * Items: UCUM unit
+   */
+  units?: string[];
   plausible?: {
     /**
      * least possible
