@@ -1,5 +1,5 @@
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { Chance } from '../../src/cli/simulated/random.ts';
+import { Chance } from '../../src/kernel/chance.ts';
 import { type Answer, send, sendJson } from '../support/client.ts';
 import { engines } from '../support/engines.ts';
 import type { SpawnedService } from '../support/spawned-service.ts';

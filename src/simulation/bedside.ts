@@ -1,13 +1,13 @@
-import type { Item } from '../../exam/catalogue/item.ts';
-import { sectionOf } from '../../exam/catalogue/sections.ts';
-import { valueProperty } from '../../exam/schema/section-schemas.ts';
-import { noLesionIndex } from '../../localisation/hypotheses/hypotheses.ts';
-import { type Column, columnName, type StateColumns } from '../../localisation/inference/columns.ts';
-import type { Context } from '../../localisation/observation/context.ts';
-import type { ObservedValue } from '../../localisation/observation/observed.ts';
-import type { ProbeTarget } from '../../localisation/observation/probe-models.ts';
-import { chanceFrom, pick } from './random.ts';
-import { partOf } from './routine.ts';
+import type { Item } from '../exam/catalogue/item.ts';
+import { sectionOf } from '../exam/catalogue/sections.ts';
+import { valueProperty } from '../exam/schema/section-schemas.ts';
+import { chanceFrom, pick } from '../kernel/chance.ts';
+import { noLesionIndex } from '../localisation/hypotheses/hypotheses.ts';
+import { type Column, columnName, type StateColumns } from '../localisation/inference/columns.ts';
+import type { Context } from '../localisation/observation/context.ts';
+import type { ObservedValue } from '../localisation/observation/observed.ts';
+import type { ProbeTarget } from '../localisation/observation/probe-models.ts';
+import { partOf } from './body-part.ts';
 
 /**
  * Share of the findings of a section in one part of the body that fall the same way in their distributions: who grades one
