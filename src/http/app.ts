@@ -20,6 +20,7 @@ import { indexRoutes } from './routes/index-page.ts';
 import { localisationRoutes } from './routes/localisation.ts';
 import { measureRoutes } from './routes/measures.ts';
 import { metricsRoutes } from './routes/metrics.ts';
+import { practiceRoutes } from './routes/practice.ts';
 import { publishedRoutes } from './routes/published.ts';
 import { smartConfigurationRoutes } from './routes/smart-configuration.ts';
 import { terminologyRoutes } from './routes/terminology.ts';
@@ -45,6 +46,7 @@ export function createApp(context: AppContext, isDraining: () => boolean): Expre
     examRoutes(context),
     deliveryRoutes(context),
     localisationRoutes(context),
+    practiceRoutes(context),
     extractRoutes(context),
     cdsHooksRoutes(context),
     publishedRoutes(context),
