@@ -12,10 +12,10 @@ import { knownTarget } from './known-targets.ts';
 import type { PracticePatient } from './patient.ts';
 import type { PracticeModel } from './practice-model.ts';
 
-/** Probability of the leading site from which the examiner stops: twice as likely as all else together. Judged. */
-export const sureFrom = 0.67;
+/** Probability of the leading site from which the examiner stops; the evaluation takes as much for sure. Judged. */
+export const sureFrom = 0.8;
 /** Items after which the examiner gives up. Bounds the work. */
-export const itemsAtMost = 24;
+export const itemsAtMost = 20;
 
 /** One item that the efficient examiner asked for. */
 export interface EfficientStep {
