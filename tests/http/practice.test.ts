@@ -197,8 +197,7 @@ describe('practice', () => {
     );
     await fc.assert(
       fc.asyncProperty(broken, async (token) => {
-        const wellFormed = token.isWellFormed() && !token.includes('\0') ? token : 'x';
-        const { status } = await post('examinations', { patient: wellFormed, items });
+        const { status } = await post('examinations', { patient: token, items });
         expect(status).toBe(400);
       }),
       { numRuns: 60 },
