@@ -11,7 +11,6 @@ import type { DeliveryWorker } from './delivery/delivery-worker.ts';
 import { readCriteria } from './delivery/read-criteria.ts';
 import { startDeliveries } from './delivery/start-deliveries.ts';
 import { createSubscriptions } from './delivery/subscriptions.ts';
-import { catalogueDocument } from './exam/catalogue/catalogue-document.ts';
 import { createExamReader } from './exam/read-exam.ts';
 import type { QuickValidators } from './exam/schema/validator.ts';
 import { buildBundle } from './fhir/bundle.ts';
@@ -21,6 +20,8 @@ import type { ExamSteps } from './http/exam-steps.ts';
 import { measuredExams, measuredSteps } from './http/metrics/measured-store.ts';
 import { createServiceMetrics } from './http/metrics/service-metrics.ts';
 import { createOperation } from './http/operation.ts';
+import { packedCatalogue } from './http/packed-catalogue.ts';
+import { readPageFiles } from './http/page-files.ts';
 import { publishedFiles } from './http/published-files.ts';
 import { createSealedText } from './http/sealed-text.ts';
 import { AppError } from './kernel/errors.ts';
@@ -140,7 +141,8 @@ export async function createContext(config: Config, compiled = compiledFiles()):
     prepare: steps.prepare,
     practice: steps.practice,
     records: createExamRecords(steps, exams, now, version),
-    catalogue: Buffer.from(JSON.stringify(catalogueDocument()), 'utf8'),
+    catalogue: packedCatalogue(),
+    page: readPageFiles(join(rootDir, 'dist', 'page')),
     conformance,
     terminology,
     measures,

@@ -2092,6 +2092,7 @@ export interface ApiSchemas {
   NextExamination: NextExamination;
   Catalogue: Catalogue;
   Keyed: Keyed;
+  Place: Place;
   Code: Code;
   Item: Item;
   HistoryEntry: HistoryEntry;
@@ -2825,14 +2826,28 @@ export interface Catalogue {
    */
   results: Result[];
   places: {
-    dermatomes: Keyed[];
-    landmarks: Keyed[];
-    territories: Keyed[];
+    dermatomes: Place[];
+    landmarks: Place[];
+    territories: Place[];
+    bodyParts: Place[];
     /**
      * Items: segment
      */
     levels: string[];
   };
+  /**
+   * a routine examination in bedside order
+   */
+  routine: {
+    /**
+     * id of an item
+     */
+    item: string;
+    /**
+     * where sensation is tested
+     */
+    landmark?: string;
+  }[];
   /**
    * Items: reason why there is no value
    */
@@ -2995,6 +3010,20 @@ export interface Result {
    * Items: value
    */
   normal?: string[];
+}
+export interface Place {
+  /**
+   * the key to send
+   */
+  key: string;
+  /**
+   * in words
+   */
+  label: string;
+  /**
+   * large region of the body
+   */
+  region: string;
 }
 /**
  * Problem details. Source: RFC 9457.

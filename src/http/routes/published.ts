@@ -4,7 +4,9 @@ import { NotFoundError } from '../../kernel/errors.ts';
 import { answerBytes, mediaTypes } from '../answer.ts';
 import type { AppContext } from '../app-context.ts';
 import { endpoint, newRouter } from '../endpoint.ts';
-import { readQuery } from '../query.ts';
+import { spellings } from '../exam-steps.ts';
+import { answerPacked } from '../packed.ts';
+import { oneOf, readQuery } from '../query.ts';
 
 /** What a program needs to know before it sends anything: the catalogue, the schemas, the profiles and the terminology. */
 export function publishedRoutes({ catalogue, files }: AppContext): Router {
@@ -13,9 +15,9 @@ export function publishedRoutes({ catalogue, files }: AppContext): Router {
   endpoint(router, '/catalogue', open, {
     get: [
       (req, res) => {
-        readQuery(req, []);
+        const spelling = oneOf('spelling', readQuery(req, ['spelling']).get('spelling') ?? 'uk', spellings);
         mayBeKept(res);
-        answerBytes(res, 200, mediaTypes.json, catalogue);
+        answerPacked(req, res, catalogue[spelling]);
       },
     ],
   });
