@@ -31,6 +31,7 @@ import { createLocaliser } from './localisation/localise.ts';
 import { modelVersion } from './localisation/model-version.ts';
 import type { CompiledMeasure } from './measures/compile-measure.ts';
 import { measuresFrom } from './measures/load-measures.ts';
+import { createPractice } from './practice/practice.ts';
 import type { Terminology } from './search/read-token.ts';
 import { searchRules } from './search/search-rules.ts';
 import { startExportWorker } from './store/export-worker.ts';
@@ -139,6 +140,7 @@ export async function createContext(config: Config, compiled = compiledFiles()):
     publicUrl: config.publicUrl,
     now,
     prepare: steps.prepare,
+    practice: steps.practice,
     records: createExamRecords(steps, exams, now, version),
     catalogue: packedCatalogue(),
     page: readPageFiles(join(rootDir, 'dist', 'page')),
@@ -199,12 +201,14 @@ export function loadExamSteps(): ExamSteps {
 /** The pure steps with their tables compiled; takes a moment, so it is done once. */
 export function createExamSteps(compiled: Compiled | null = null): ExamSteps {
   const reader = createExamReader(compiled?.validators);
-  const assessor = createAssessor(createLocaliser(compiled?.model));
+  const localiser = createLocaliser(compiled?.model);
+  const assessor = createAssessor(localiser);
   return {
     readExam: (body, options) => reader.read(body, options),
     assess: (exam, options) => assessor.assess(exam, options),
     toBundle: buildBundle,
     toLocalisationAnswer: localisationAnswer,
+    practice: createPractice(reader, localiser),
     prepare: function* () {
       yield* assessor.prepare();
       reader.prepare();

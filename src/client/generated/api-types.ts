@@ -3589,6 +3589,7 @@ export interface Problem {
     | 'MEDIA_TYPE'
     | 'EXAM_INVALID'
     | 'HOOK_INVALID'
+    | 'PRACTICE_INVALID'
     | 'VIEW_INVALID'
     | 'VIEW_FAILED'
     | 'MEASURE_INVALID'
