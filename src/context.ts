@@ -198,6 +198,7 @@ export function createExamSteps(compiled: Compiled | null = null): ExamSteps {
   const assessor = createAssessor(createLocaliser(compiled?.model));
   return {
     readExam: (body, options) => reader.read(body, options),
+    formVersion: packageVersion(),
     assess: (exam, options) => assessor.assess(exam, options),
     toBundle: buildBundle,
     toLocalisationAnswer: localisationAnswer,
