@@ -2104,12 +2104,20 @@ export interface ApiSchemas {
   Unchecked: Unchecked;
   Bundle: Bundle;
   OperationOutcome: OperationOutcome;
+  Parameters: Parameters;
   CapabilityStatement: CapabilityStatement;
   QuestionnaireResponse: QuestionnaireResponse;
   Live: Live;
   Ready: Ready;
   View: View;
   Rows: Rows;
+  Delivery: Delivery;
+  Deliveries: Deliveries;
+  RetriedDeliveries: RetriedDeliveries;
+  CdsServices: CdsServices;
+  HookCall: HookCall;
+  Cards: Cards;
+  Feedback: Feedback;
 }
 /**
  * Every property and key is named here; others are refused. Further rules: The same item on the same side and at the same place may be given twice only with the same value. The examination is dated from 1900 on, on a day that exists, and not in the future. No value is given for a part of the body that the examination says is absent. A sign at a body part of which there is one on each side needs its side. A region that is declared normal has at least one item in that section. A total of the coma scale, where sent, is the sum of its parts. The number of a result is in a UCUM unit of the right kind and is possible. The history does not say the same thing twice with different values.
@@ -3729,6 +3737,17 @@ export interface OperationOutcome {
   [k: string]: unknown;
 }
 /**
+ * A Parameters of FHIR R4, of which only a part is written out here.
+ */
+export interface Parameters {
+  resourceType: 'Parameters';
+  parameter?: {
+    name: string;
+    [k: string]: unknown;
+  }[];
+  [k: string]: unknown;
+}
+/**
  * A CapabilityStatement of FHIR R4, of which only a part is written out here.
  */
 export interface CapabilityStatement {
@@ -3771,4 +3790,90 @@ export interface View {
     type?: string;
     description?: string;
   }[];
+}
+export interface Delivery {
+  target: string;
+  /**
+   * version of the exam
+   */
+  version: number;
+  state: 'waiting' | 'delivered' | 'dead';
+  attempts: number;
+  nextAttemptAt?: string;
+  settledAt?: string;
+  /**
+   * status that the other side answered
+   */
+  lastStatus?: number;
+  reason?: string;
+  issues?: string[];
+}
+export interface Deliveries {
+  deliveries: Delivery[];
+}
+export interface RetriedDeliveries {
+  retried: number;
+  deliveries: Delivery[];
+}
+export interface CdsServices {
+  services: {
+    id: string;
+    hook: string;
+    title?: string;
+    description: string;
+    [k: string]: unknown;
+  }[];
+}
+export interface HookCall {
+  hook: string;
+  hookInstance: string;
+  context: {
+    userId: string;
+    patientId: string;
+    encounterId?: string;
+    [k: string]: unknown;
+  };
+  prefetch?: {
+    [k: string]: unknown;
+  };
+  [k: string]: unknown;
+}
+export interface Cards {
+  cards: {
+    uuid?: string;
+    summary: string;
+    /**
+     * Markdown
+     */
+    detail?: string;
+    indicator: 'info' | 'warning' | 'critical';
+    source: {
+      label: string;
+      url?: string;
+      [k: string]: unknown;
+    };
+    suggestions?: {
+      label: string;
+      uuid?: string;
+      isRecommended?: boolean;
+      actions?: {
+        type: string;
+        description?: string;
+        resource?: Resource;
+        [k: string]: unknown;
+      }[];
+      [k: string]: unknown;
+    }[];
+    selectionBehavior?: string;
+    [k: string]: unknown;
+  }[];
+}
+export interface Feedback {
+  feedback: {
+    card: string;
+    outcome: 'accepted' | 'overridden';
+    outcomeTimestamp: string;
+    [k: string]: unknown;
+  }[];
+  [k: string]: unknown;
 }
