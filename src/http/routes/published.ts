@@ -5,7 +5,7 @@ import { answerBytes, mediaTypes } from '../answer.ts';
 import type { AppContext } from '../app-context.ts';
 import { endpoint, newRouter } from '../endpoint.ts';
 import { spellings } from '../exam-steps.ts';
-import { answerPacked, type Packed, packed } from '../packed.ts';
+import { answerPacked } from '../packed.ts';
 import { oneOf, readQuery } from '../query.ts';
 
 /** What a program needs to know before it sends anything: the catalogue, the
@@ -23,14 +23,12 @@ export function publishedRoutes({ catalogue, picture, files }: AppContext): Rout
     ],
   });
 
-  let drawn: Packed | undefined;
   endpoint(router, '/picture', open, {
     get: [
       (req, res) => {
         readQuery(req, []);
         mayBeKept(res);
-        drawn ??= packed(mediaTypes.json, picture());
-        answerPacked(req, res, drawn);
+        answerPacked(req, res, picture());
       },
     ],
   });
