@@ -43,9 +43,9 @@ export function NeuraxisFigure({ picture, answer, sites }: NeuraxisFigureProps) 
         <p class="soft">{nothingMarked(answer)}</p>
       ) : (
         <>
-          <ul class="key">
+          <ul>
             {sites.map(({ rank, name }) => (
-              <li key={rank}>
+              <li key={rank} class="neuraxis-key-row">
                 <RankSign rank={rank} isMarked /> {name}
               </li>
             ))}
@@ -135,17 +135,22 @@ function Drawing({ view, picture, sites, box, frame, isDetail }: DrawingProps) {
       ))}
       {frame && <rect class="frame-of-detail" x={frame.x} y={frame.y} width={frame.width} height={frame.height} />}
       {texts.map(({ text, at }) => (
-        <text key={`${text} ${at}`} x={at[0]} y={at[1]} font-size={size} text-anchor="middle">
+        <text key={`${text} ${at}`} class="picture-word" x={at[0]} y={at[1]} font-size={size} text-anchor="middle">
           {text}
         </text>
       ))}
       {isDetail && <DetailSides box={box} size={size} />}
       {calloutsOf(sites, view.key, box, size * 2).map(({ rank, from, to }) => (
-        <g key={rank} class={`callout rank-${rank}`}>
+        <g key={rank} class="callout">
           <path class="leader" d={`M${from[0]} ${from[1]}L${to[0]} ${to[1]}`} />
           <g transform={`translate(${from[0]} ${from[1]})`}>
             <RankShape rank={rank} size={size * 0.85} />
-            <text y={size * 0.38} font-size={size * 1.1} text-anchor="middle">
+            <text
+              class={`rank-number ${rank === 1 ? 'on-first' : ''}`}
+              y={size * 0.38}
+              font-size={size * 1.1}
+              text-anchor="middle"
+            >
               {rank}
             </text>
           </g>
@@ -162,17 +167,17 @@ function DetailSides({ box, size }: { readonly box: Box; readonly size: number }
   if (box.x < -size && box.x + box.width > size) {
     return (
       <>
-        <text x={box.x + size} y={y} font-size={size} text-anchor="middle">
+        <text class="picture-word" x={box.x + size} y={y} font-size={size} text-anchor="middle">
           R
         </text>
-        <text x={box.x + box.width - size} y={y} font-size={size} text-anchor="middle">
+        <text class="picture-word" x={box.x + box.width - size} y={y} font-size={size} text-anchor="middle">
           L
         </text>
       </>
     );
   }
   return (
-    <text x={middle} y={y} font-size={size} text-anchor="middle">
+    <text class="picture-word" x={middle} y={y} font-size={size} text-anchor="middle">
       {middle > 0 ? 'Left' : 'Right'}, enlarged
     </text>
   );
@@ -210,12 +215,12 @@ function Patterns({ id, size }: { readonly id: string; readonly size: number }) 
   return (
     <defs>
       <pattern id={`${id}-2`} width={step} height={step} patternUnits="userSpaceOnUse" patternTransform="rotate(45)">
-        <rect class="ground" width={step} height={step} />
-        <path d={`M0 0V${step}`} />
+        <rect class="hatch-ground" width={step} height={step} />
+        <path class="hatch-line" d={`M0 0V${step}`} />
       </pattern>
       <pattern id={`${id}-3`} width={step} height={step} patternUnits="userSpaceOnUse">
-        <rect class="ground" width={step} height={step} />
-        <circle cx={step / 2} cy={step / 2} r={step / 5} />
+        <rect class="hatch-ground" width={step} height={step} />
+        <circle class="hatch-dot" cx={step / 2} cy={step / 2} r={step / 5} />
       </pattern>
     </defs>
   );

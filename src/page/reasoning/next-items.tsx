@@ -28,7 +28,7 @@ export function NextItems({ items, onItem }: NextItemsProps) {
       <ol>
         {items.map(({ item, side, place, label, because, gainBits }) => {
           return (
-            <li key={`${item} ${side} ${place}`}>
+            <li key={`${item} ${side} ${place}`} class="next-item">
               <button type="button" class="plain" onClick={() => onItem(item, side, place)}>
                 {itemName(label, side)}
               </button>{' '}

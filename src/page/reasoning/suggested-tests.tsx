@@ -28,7 +28,7 @@ export function SuggestedTests({ workup, needless }: Pick<LocalisationAnswer, 'w
               </summary>
               <ul>
                 {rows.map((row) => (
-                  <TestRow key={row.key} {...row} />
+                  <TestRow key={row.key} test={row} />
                 ))}
               </ul>
             </details>
@@ -42,7 +42,7 @@ export function SuggestedTests({ workup, needless }: Pick<LocalisationAnswer, 'w
           </summary>
           <ul>
             {needless.map((row) => (
-              <TestRow key={row.key} {...row} />
+              <TestRow key={row.key} test={row} />
             ))}
           </ul>
         </details>
@@ -51,13 +51,14 @@ export function SuggestedTests({ workup, needless }: Pick<LocalisationAnswer, 'w
   );
 }
 
-type TestRowProps = Pick<Investigation, 'label' | 'because' | 'source' | 'guidance'> &
+type ShownTest = Pick<Investigation, 'label' | 'because' | 'source' | 'guidance'> &
   Partial<Pick<Investigation, 'priority'>>;
 
-function TestRow({ label, because, source, guidance, priority = 'routine' }: TestRowProps) {
+function TestRow({ test }: { readonly test: ShownTest }) {
+  const { label, because, source, guidance, priority = 'routine' } = test;
   const pressing = priorityWords[priority];
   return (
-    <li>
+    <li class="test-row">
       {label}
       {pressing !== null && <span class="priority"> {pressing}</span>}
       <span class="because">{because}</span>
