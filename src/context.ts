@@ -11,7 +11,6 @@ import type { DeliveryWorker } from './delivery/delivery-worker.ts';
 import { readCriteria } from './delivery/read-criteria.ts';
 import { startDeliveries } from './delivery/start-deliveries.ts';
 import { createSubscriptions } from './delivery/subscriptions.ts';
-import { catalogueDocument } from './exam/catalogue/catalogue-document.ts';
 import { createExamReader } from './exam/read-exam.ts';
 import type { QuickValidators } from './exam/schema/validator.ts';
 import { buildBundle } from './fhir/bundle.ts';
@@ -21,6 +20,9 @@ import type { ExamSteps } from './http/exam-steps.ts';
 import { measuredExams, measuredSteps } from './http/metrics/measured-store.ts';
 import { createServiceMetrics } from './http/metrics/service-metrics.ts';
 import { createOperation } from './http/operation.ts';
+import { packedCatalogue } from './http/packed-catalogue.ts';
+import { packedPicture } from './http/packed-picture.ts';
+import { readPageFiles } from './http/page-files.ts';
 import { publishedFiles } from './http/published-files.ts';
 import { createSealedText } from './http/sealed-text.ts';
 import { AppError } from './kernel/errors.ts';
@@ -29,7 +31,7 @@ import { createLocaliser } from './localisation/localise.ts';
 import { modelVersion } from './localisation/model-version.ts';
 import type { CompiledMeasure } from './measures/compile-measure.ts';
 import { measuresFrom } from './measures/load-measures.ts';
-import { rememberedPicture } from './picture/picture-document.ts';
+import { drawBody } from './picture/body-picture.ts';
 import type { Terminology } from './search/read-token.ts';
 import { searchRules } from './search/search-rules.ts';
 import { startExportWorker } from './store/export-worker.ts';
@@ -137,10 +139,14 @@ export async function createContext(config: Config, compiled = compiledFiles()):
     }),
     publicUrl: config.publicUrl,
     now,
-    prepare: steps.prepare,
+    prepare: function* () {
+      yield* steps.prepare();
+      yield* drawBody();
+    },
     records: createExamRecords(steps, exams, now, version),
-    catalogue: Buffer.from(JSON.stringify(catalogueDocument()), 'utf8'),
-    picture: rememberedPicture(),
+    catalogue: packedCatalogue(),
+    picture: packedPicture(),
+    page: readPageFiles(join(rootDir, 'dist', 'page')),
     conformance,
     terminology,
     measures,

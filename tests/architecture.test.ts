@@ -24,6 +24,8 @@ const floors: readonly (readonly string[])[] = [
   ['store'],
   ['delivery'],
   ['http'],
+  // Runs in browsers; what it may import is held below.
+  ['page'],
   ['cli'],
   ['config'],
   ['config.ts'],
@@ -73,7 +75,7 @@ interface Import {
 }
 
 const files = readdirSync(src, { recursive: true, encoding: 'utf8' })
-  .filter((file) => file.endsWith('.ts'))
+  .filter((file) => /\.tsx?$/.test(file))
   .sort();
 const textOf = (file: string) => readFileSync(join(src, file), 'utf8');
 
@@ -142,9 +144,21 @@ describe('the floors of src', () => {
     expect(dependent).toEqual([]);
   });
 
+  it('keeps the page apart: it speaks to the service over its interface alone, as any other program does', () => {
+    const pageImports = imports.filter(({ from }) => floorName(from) === 'page');
+    expect(pageImports.length).toBeGreaterThan(0);
+    const outside = pageImports.filter(({ to, isOurs, isTypeOnly }) =>
+      isOurs
+        ? !isTypeOnly && !['page', 'client'].includes(floorName(to))
+        : !/^(preact|@preact\/signals)(\/|$)/.test(to),
+    );
+    expect(outside).toEqual([]);
+    expect(imports.filter(({ from, to }) => floorName(from) !== 'page' && floorName(to) === 'page')).toEqual([]);
+  });
+
   it('imports nothing from an entry point, and names every import with its extension', () => {
     expect(imports.filter(({ to }) => to === 'main.ts' || /^cli\/[^/]+\.ts$/.test(to))).toEqual([]);
-    expect(imports.filter(({ isOurs, to }) => isOurs && !to.endsWith('.ts'))).toEqual([]);
+    expect(imports.filter(({ isOurs, to }) => isOurs && !/\.tsx?$/.test(to))).toEqual([]);
   });
 
   it('knows an HTTP status in http alone, and in delivery, which is answered by others', () => {

@@ -6,6 +6,9 @@ export const mediaTypes = {
   problem: 'application/problem+json',
   schema: 'application/schema+json',
   html: 'text/html',
+  script: 'text/javascript',
+  style: 'text/css',
+  svg: 'image/svg+xml',
 } as const;
 
 export type MediaType = (typeof mediaTypes)[keyof typeof mediaTypes];

@@ -13,10 +13,13 @@ import type { ExportWorker } from '../store/export-worker.ts';
 import type { Outbox } from '../store/outbox/outbox-repository.ts';
 import type { ResourceRepository } from '../store/resource-repository.ts';
 import type { ViewRefresher } from '../store/view-refresher.ts';
+import type { Spelling } from '../summary/spelling.ts';
 import type { ConformanceResources } from '../terminology/load.ts';
 import type { LoadedView } from '../views/load-views.ts';
 import type { ExamRecords } from './exam-records.ts';
 import type { Operation } from './operation.ts';
+import type { Packed } from './packed.ts';
+import type { PageFiles } from './page-files.ts';
 import type { PublishedFiles } from './published-files.ts';
 import type { SealedText } from './sealed-text.ts';
 
@@ -43,10 +46,12 @@ export interface AppContext {
   readonly records: ExamRecords;
   /** Works out beforehand what the first requests would otherwise wait for, a little at a time. */
   readonly prepare: () => Iterable<unknown>;
-  /** The catalogue of everything that can be examined, as JSON bytes. */
-  readonly catalogue: Buffer;
-  /** The pictures on which findings are recorded and shown, as JSON bytes. */
-  readonly picture: () => Buffer;
+  /** The catalogue of everything that can be examined, in British or American spelling. */
+  readonly catalogue: Readonly<Record<Spelling, Packed>>;
+  /** The pictures on which findings are recorded and shown. */
+  readonly picture: () => Packed;
+  /** Null in a run from the sources that was never built. */
+  readonly page: PageFiles | null;
   readonly conformance: ConformanceResources;
   /** What a search asks of the published code systems and value sets. */
   readonly terminology: Terminology;

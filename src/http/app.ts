@@ -20,6 +20,7 @@ import { indexRoutes } from './routes/index-page.ts';
 import { localisationRoutes } from './routes/localisation.ts';
 import { measureRoutes } from './routes/measures.ts';
 import { metricsRoutes } from './routes/metrics.ts';
+import { pageRoutes } from './routes/page.ts';
 import { publishedRoutes } from './routes/published.ts';
 import { smartConfigurationRoutes } from './routes/smart-configuration.ts';
 import { terminologyRoutes } from './routes/terminology.ts';
@@ -61,6 +62,7 @@ export function createApp(context: AppContext, isDraining: () => boolean): Expre
     ...(operation.servesMetrics ? [metricsRoutes(operation.metrics.registry, scopes('metrics.r'))] : []),
     apiDescriptionRoutes(context),
     indexRoutes(context),
+    pageRoutes(context),
   );
   app.use(() => {
     throw new NotFoundError('There is nothing at this path.');

@@ -6,12 +6,3 @@ export function pictureDocument() {
     body: bodyPicture(),
   };
 }
-
-/** The document as JSON bytes, drawn when first asked for, which takes a good part of a second, and then kept. */
-export function rememberedPicture(): () => Buffer {
-  let bytes: Buffer | undefined;
-  return () => {
-    bytes ??= Buffer.from(JSON.stringify(pictureDocument()), 'utf8');
-    return bytes;
-  };
-}

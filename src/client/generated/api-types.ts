@@ -2092,10 +2092,12 @@ export interface ApiSchemas {
   NextExamination: NextExamination;
   Catalogue: Catalogue;
   Keyed: Keyed;
+  Place: Place;
   Code: Code;
   Item: Item;
   HistoryEntry: HistoryEntry;
   Result: Result;
+  Picture: Picture;
   Problem: Problem;
   Fault: Fault;
   Resource: Resource;
@@ -2825,14 +2827,28 @@ export interface Catalogue {
    */
   results: Result[];
   places: {
-    dermatomes: Keyed[];
-    landmarks: Keyed[];
-    territories: Keyed[];
+    dermatomes: Place[];
+    landmarks: Place[];
+    territories: Place[];
+    bodyParts: Place[];
     /**
      * Items: segment
      */
     levels: string[];
   };
+  /**
+   * a routine examination in bedside order
+   */
+  routine: {
+    /**
+     * id of an item
+     */
+    item: string;
+    /**
+     * where sensation is tested
+     */
+    landmark?: string;
+  }[];
   /**
    * Items: reason why there is no value
    */
@@ -2995,6 +3011,90 @@ export interface Result {
    * Items: value
    */
   normal?: string[];
+}
+export interface Place {
+  /**
+   * the key to send
+   */
+  key: string;
+  /**
+   * in words
+   */
+  label: string;
+  /**
+   * large region of the body
+   */
+  region: string;
+}
+/**
+ * The body with the places at which sensation is recorded, drawn from the tables of the service.
+ */
+export interface Picture {
+  body: {
+    views: {
+      /**
+       * which picture
+       */
+      key: string;
+      /**
+       * in words
+       */
+      label: string;
+      /**
+       * in whole units
+       */
+      width: number;
+      /**
+       * in whole units
+       */
+      height: number;
+      /**
+       * the side of the patient on the right of the viewer, whose half is drawn; mirror it for the other
+       */
+      drawnSide: 'left' | 'right';
+      /**
+       * SVG path data of the border
+       */
+      outline: string;
+      /**
+       * SVG path data of lines that help to find one's way
+       */
+      marks: string;
+      /**
+       * dermatomes, which tile; nerve territories, which overlap; landmarks
+       */
+      patches: {
+        /**
+         * which of the places of the catalogue
+         */
+        kind: 'dermatome' | 'landmark' | 'territory';
+        /**
+         * key of the place
+         */
+        key: string;
+        /**
+         * a point well inside
+         *
+         * @minItems 2
+         * @maxItems 2
+         */
+        at: [number, number];
+        /**
+         * SVG path data; absent for a spot to tap
+         */
+        path?: string;
+      }[];
+    }[];
+    /**
+     * for a segment of the cord, the first of the dermatomes below it, as they are ordered in the catalogue
+     */
+    firstBelow: {
+      /**
+       * key of a dermatome
+       */
+      [k: string]: string;
+    };
+  };
 }
 /**
  * Problem details. Source: RFC 9457.

@@ -1,4 +1,4 @@
-import { regions } from '../../anatomy/body-parts.ts';
+import { bodyParts, type Region, regions } from '../../anatomy/body-parts.ts';
 import { dermatomes } from '../../anatomy/dermatomes.ts';
 import { landmarks } from '../../anatomy/landmarks.ts';
 import type { Ontology } from '../../anatomy/ontology.ts';
@@ -15,6 +15,7 @@ import type { HistoryRow } from './history-row.ts';
 import { type CodeLink, type Item, itemId } from './item.ts';
 import type { ResultRow } from './result-row.ts';
 import { resultRows } from './results.ts';
+import { routineSteps } from './routine.ts';
 import { sections } from './sections.ts';
 
 const coded = (system: string, link: Ontology | CodeLink, value?: string) => ({
@@ -67,8 +68,8 @@ function resultEntry(row: ResultRow) {
     : { key, label, kind, codes, values: row.values, normal: row.normal };
 }
 
-const labelled = (rows: Readonly<Record<string, { readonly label: string }>>) =>
-  Object.entries(rows).map(([key, { label }]) => ({ key, label }));
+const labelled = (rows: Readonly<Record<string, { readonly label: string; readonly region: Region }>>) =>
+  Object.entries(rows).map(([key, { label, region }]) => ({ key, label, region }));
 
 /** The whole catalogue as plain JSON: sections with their items, history, results, and the keys that say where. */
 export function catalogueDocument() {
@@ -94,11 +95,16 @@ export function catalogueDocument() {
     history: Object.fromEntries(historyListKeys.map((list) => [list, historyLists[list].map(historyEntry)])),
     results: resultRows.map(resultEntry),
     places: {
-      dermatomes: dermatomeKeys.map((key) => ({ key, label: dermatomes[key].label })),
+      dermatomes: dermatomeKeys.map((key) => ({ key, label: dermatomes[key].label, region: dermatomes[key].region })),
       landmarks: labelled(landmarks),
       territories: labelled(territories),
+      bodyParts: labelled(bodyParts),
       levels: segments,
     },
+    routine: routineSteps.map((step) => {
+      const [item = '', landmark] = step.split('@');
+      return { item, ...(landmark !== undefined && { landmark }) };
+    }),
     notTested: notTestedReasons,
     regions,
   };

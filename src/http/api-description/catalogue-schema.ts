@@ -17,6 +17,7 @@ const all = (properties: Readonly<Record<string, JsonSchema>>, optional: readonl
 const codes = listOf(definition('code'), 'open codes that say the same, or how close they are');
 const number = (description: string): JsonSchema => ({ type: 'number', description });
 const keyed = listOf(definition('keyed'));
+const places = listOf(definition('place'));
 
 /** The JSON Schema of `catalogueDocument`, draft 2020-12, closed. */
 export function catalogueSchema(): JsonSchema {
@@ -50,12 +51,23 @@ export function catalogueSchema(): JsonSchema {
       }),
       history: all(Object.fromEntries(historyListKeys.map((list) => [list, listOf(definition('historyEntry'))]))),
       results: listOf(definition('result'), 'results of investigations that are taken'),
-      places: all({ dermatomes: keyed, landmarks: keyed, territories: keyed, levels: listOf(says('segment')) }),
+      places: all({
+        dermatomes: places,
+        landmarks: places,
+        territories: places,
+        bodyParts: places,
+        levels: listOf(says('segment')),
+      }),
+      routine: listOf(
+        all({ item: says('id of an item'), landmark: says('where sensation is tested') }, ['landmark']),
+        'a routine examination in bedside order',
+      ),
       notTested: listOf(says('reason why there is no value')),
       regions: listOf(says('large region of the body')),
     }),
     $defs: {
       keyed: all({ key, label }),
+      place: all({ key, label, region: says('large region of the body') }),
       code: all(
         {
           system: says('address of the code system'),

@@ -1,10 +1,12 @@
 import type { Router } from 'express';
 import { open } from '../../access/need.ts';
 import { caution } from '../../summary/caution.ts';
-import { answerBytes, answerJson, mediaTypes } from '../answer.ts';
+import { answerJson, mediaTypes } from '../answer.ts';
 import { apiOperations } from '../api-description/operations.ts';
 import type { AppContext } from '../app-context.ts';
 import { endpoint, newRouter } from '../endpoint.ts';
+import { answerPacked, packed } from '../packed.ts';
+import { pagePolicy } from './page.ts';
 
 /** Each method and path once, those of several resource types together. */
 const served = [
@@ -16,8 +18,11 @@ const served = [
   ).values(),
 ];
 
-/** What is served here, as a page for a person and as JSON for a program. */
-export function indexRoutes({ software, files }: AppContext): Router {
+/**
+ * What stands at the root: for a person the page at the bedside, for a program a list of what is served here, which `/about`
+ * shows to a person.
+ */
+export function indexRoutes({ software, files, page }: AppContext): Router {
   const router = newRouter();
   const index = {
     service: 'neuroexam-fhir',
@@ -26,7 +31,7 @@ export function indexRoutes({ software, files }: AppContext): Router {
     endpoints: served.map(([method, path, about]) => ({ method, path, about })),
     files: files.paths.map((path) => `/${path}`),
   };
-  const page = Buffer.from(html(software.version, index.files), 'utf8');
+  const about = packed(mediaTypes.html, Buffer.from(html(software.version, index.files), 'utf8'));
   endpoint(
     router,
     '/',
@@ -37,12 +42,15 @@ export function indexRoutes({ software, files }: AppContext): Router {
           if (req.accepts([mediaTypes.json, mediaTypes.html]) !== mediaTypes.html) {
             return answerJson(res, 200, mediaTypes.json, index);
           }
-          answerBytes(res, 200, mediaTypes.html, page);
+          if (page === null) return answerPacked(req, res, about);
+          res.setHeader('Content-Security-Policy', pagePolicy);
+          answerPacked(req, res, page.html);
         },
       ],
     },
     [mediaTypes.json, mediaTypes.html],
   );
+  endpoint(router, '/about', open, { get: [(req, res) => answerPacked(req, res, about)] }, [mediaTypes.html]);
   return router;
 }
 
@@ -58,7 +66,7 @@ function html(version: string, files: readonly string[]): string {
 <body><h1>neuroexam-fhir ${version}</h1>
 <p>A structured neurological examination in; coded FHIR R4 and a computed localisation out.</p>
 <p><strong>${caution}</strong></p>
-<p><a href="/api">The interface explained</a>, with examples; as <a href="/openapi.json">OpenAPI 3.1</a>.</p>
+<p><a href="/">The page for the person who examines</a>. <a href="/api">The interface explained</a>, with examples; as <a href="/openapi.json">OpenAPI 3.1</a>.</p>
 <table>${rows.join('\n')}</table>
 <h2>Published files</h2><ul>${links.join('\n')}</ul>
 </body></html>

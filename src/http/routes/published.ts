@@ -4,19 +4,20 @@ import { NotFoundError } from '../../kernel/errors.ts';
 import { answerBytes, mediaTypes } from '../answer.ts';
 import type { AppContext } from '../app-context.ts';
 import { endpoint, newRouter } from '../endpoint.ts';
-import { readQuery } from '../query.ts';
+import { spellings } from '../exam-steps.ts';
+import { answerPacked } from '../packed.ts';
+import { oneOf, readQuery } from '../query.ts';
 
-/** What a program needs to know before it sends anything: the catalogue, the
- * picture of the body, the schemas, the profiles and the terminology. */
+/** What a program needs to know before it sends anything: the catalogue, the pictures, the schemas, profiles and terminology. */
 export function publishedRoutes({ catalogue, picture, files }: AppContext): Router {
   const router = newRouter();
 
   endpoint(router, '/catalogue', open, {
     get: [
       (req, res) => {
-        readQuery(req, []);
+        const spelling = oneOf('spelling', readQuery(req, ['spelling']).get('spelling') ?? 'uk', spellings);
         mayBeKept(res);
-        answerBytes(res, 200, mediaTypes.json, catalogue);
+        answerPacked(req, res, catalogue[spelling]);
       },
     ],
   });
@@ -26,7 +27,7 @@ export function publishedRoutes({ catalogue, picture, files }: AppContext): Rout
       (req, res) => {
         readQuery(req, []);
         mayBeKept(res);
-        answerBytes(res, 200, mediaTypes.json, picture());
+        answerPacked(req, res, picture());
       },
     ],
   });
