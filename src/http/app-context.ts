@@ -48,10 +48,10 @@ export interface AppContext {
   readonly prepare: () => Iterable<unknown>;
   /** The catalogue of everything that can be examined, in British or American spelling. */
   readonly catalogue: Readonly<Record<Spelling, Packed>>;
-  /** The pictures on which findings are recorded and shown. */
-  readonly picture: () => Packed;
   /** Null in a run from the sources that was never built. */
   readonly page: PageFiles | null;
+  /** The pictures on which findings are recorded and shown. */
+  readonly picture: () => Packed;
   readonly conformance: ConformanceResources;
   /** What a search asks of the published code systems and value sets. */
   readonly terminology: Terminology;

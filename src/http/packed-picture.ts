@@ -2,11 +2,11 @@ import { pictureDocument } from '../picture/picture-document.ts';
 import { mediaTypes } from './answer.ts';
 import { type Packed, packed } from './packed.ts';
 
-/** The pictures as JSON, drawn when first asked for unless that has been done. */
-export function packedPicture(): () => Packed {
-  let answer: Packed | undefined;
+/** The pictures, drawn when first asked for unless that was done after the start, and then kept. */
+export function rememberedPicture(): () => Packed {
+  let drawn: Packed | undefined;
   return () => {
-    answer ??= packed(mediaTypes.json, Buffer.from(JSON.stringify(pictureDocument()), 'utf8'));
-    return answer;
+    drawn ??= packed(mediaTypes.json, Buffer.from(JSON.stringify(pictureDocument()), 'utf8'));
+    return drawn;
   };
 }
