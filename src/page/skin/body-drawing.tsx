@@ -17,6 +17,8 @@ interface BodyDrawingProps {
   readonly findings: readonly SkinFinding[];
   /** Begins the ids of this drawing. */
   readonly name: string;
+  /** How much wider the fillings are drawn, on a body that is shown small. */
+  readonly coarseness?: number;
   /** Controls over the drawing, for one half. */
   readonly over?: (side: Side) => ComponentChildren;
   /** Letters over everything, which must not be mirrored. */
@@ -24,23 +26,39 @@ interface BodyDrawingProps {
 }
 
 /** One view of the body with what was found on it. The service draws one half; the other is its mirror. */
-export function BodyDrawing({ view, picture, catalogue, findings, name, over, letters }: BodyDrawingProps) {
+export function BodyDrawing({
+  view,
+  picture,
+  catalogue,
+  findings,
+  name,
+  coarseness = 1,
+  over,
+  letters,
+}: BodyDrawingProps) {
   const half = (side: Side): string | undefined =>
     side === view.drawnSide ? undefined : `translate(${view.width} 0) scale(-1 1)`;
   const [viewersLeft, viewersRight] = sidesOfView(view);
   return (
     <svg
       class="body"
-      viewBox={`-4 -16 ${view.width + 8} ${view.height + 20}`}
+      viewBox={`-4 -4 ${view.width + 8} ${view.height + 8}`}
       role={over ? 'group' : 'presentation'}
       aria-label={over && view.label}
     >
-      <PatternFills name={name} />
+      <PatternFills name={name} coarseness={coarseness} />
       {/* The sides in letters, as on a film. */}
-      <text class="side-letter" x="2" y="0">
+      <text class="side-letter" font-size={16 * coarseness} x="2" y="2" dominant-baseline="hanging">
         {viewersLeft === 'right' ? 'R' : 'L'}
       </text>
-      <text class="side-letter" x={view.width - 2} y="0" text-anchor="end">
+      <text
+        class="side-letter"
+        font-size={16 * coarseness}
+        x={view.width - 2}
+        y="2"
+        text-anchor="end"
+        dominant-baseline="hanging"
+      >
         {viewersRight === 'right' ? 'R' : 'L'}
       </text>
       {sidesOfView(view).map((side) => (
@@ -62,7 +80,13 @@ export function BodyDrawing({ view, picture, catalogue, findings, name, over, le
   );
 }
 
-function Findings({ view, picture, catalogue, findings, name }: Omit<BodyDrawingProps, 'over' | 'letters'>) {
+function Findings({
+  view,
+  picture,
+  catalogue,
+  findings,
+  name,
+}: Omit<BodyDrawingProps, 'over' | 'letters' | 'coarseness'>) {
   const drawn = findings
     .flatMap((finding) =>
       patchesOf(finding.place, view, picture, catalogue).map((patch) => ({

@@ -1,10 +1,17 @@
 import type { Pattern } from './skin-findings.ts';
 
 /** Fillings of patches, for one drawing; ids are of that drawing, since every page may have several. */
-export function PatternFills({ name }: { readonly name: string }) {
+export function PatternFills({ name, coarseness = 1 }: { readonly name: string; readonly coarseness?: number }) {
+  const scale = `scale(${coarseness})`;
   return (
     <defs>
-      <pattern id={`${name}-hatched`} width="7" height="7" patternUnits="userSpaceOnUse" patternTransform="rotate(45)">
+      <pattern
+        id={`${name}-hatched`}
+        width="7"
+        height="7"
+        patternUnits="userSpaceOnUse"
+        patternTransform={`${scale} rotate(45)`}
+      >
         <rect class="ground" width="7" height="7" />
         <path class="stroke" d="M1.5 0V7" />
       </pattern>
@@ -13,25 +20,25 @@ export function PatternFills({ name }: { readonly name: string }) {
         width="6"
         height="6"
         patternUnits="userSpaceOnUse"
-        patternTransform="rotate(45)"
+        patternTransform={`${scale} rotate(45)`}
       >
         <rect class="ground" width="6" height="6" />
         <path class="stroke" d="M1.5 0V6M0 1.5H6" />
       </pattern>
-      <pattern id={`${name}-dotted`} width="7" height="7" patternUnits="userSpaceOnUse">
+      <pattern id={`${name}-dotted`} width="7" height="7" patternUnits="userSpaceOnUse" patternTransform={scale}>
         <rect class="ground" width="7" height="7" />
         <circle class="dot" cx="2" cy="2" r="1.4" />
         <circle class="dot" cx="5.5" cy="5.5" r="1.4" />
       </pattern>
-      <pattern id={`${name}-waved`} width="10" height="6" patternUnits="userSpaceOnUse">
+      <pattern id={`${name}-waved`} width="10" height="6" patternUnits="userSpaceOnUse" patternTransform={scale}>
         <rect class="ground" width="10" height="6" />
         <path class="stroke" d="M0 4L2.5 1.5L7.5 5L10 4" />
       </pattern>
-      <pattern id={`${name}-striped`} width="6" height="6" patternUnits="userSpaceOnUse">
+      <pattern id={`${name}-striped`} width="6" height="6" patternUnits="userSpaceOnUse" patternTransform={scale}>
         <rect class="ground" width="6" height="6" />
         <path class="stroke" d="M0 2H6" />
       </pattern>
-      <pattern id={`${name}-checked`} width="8" height="8" patternUnits="userSpaceOnUse">
+      <pattern id={`${name}-checked`} width="8" height="8" patternUnits="userSpaceOnUse" patternTransform={scale}>
         <rect class="ground" width="8" height="8" />
         <path class="dot" d="M0 0H4V4H0ZM4 4H8V8H4Z" />
       </pattern>

@@ -7,6 +7,9 @@ import { ValueSwatch } from './pattern-fills.tsx';
 import { findingWords, isAbnormal, patternOf, type SkinFinding, skinFindings } from './skin-findings.ts';
 import { patchesOf } from './tap-meaning.ts';
 
+/** So much coarser than on the body that is tapped are the fillings of the tallest small one. */
+const smallCoarseness = 3.5;
+
 interface SkinFigureProps {
   readonly findings: readonly SkinFinding[];
   readonly index: CatalogueIndex;
@@ -19,6 +22,7 @@ export function SkinFigure({ findings, index, name }: SkinFigureProps) {
   useEffect(() => void fetchPicture(), []);
   const picture = bodyPicture.value;
   if (picture === undefined) return null;
+  const tallest = Math.max(...picture.views.map(({ height }) => height));
   const words = findings.map((finding) => findingWords(finding, index)).join('; ');
   return (
     <div class="skin-figure" role="img" aria-label={words === '' ? 'Nothing abnormal is recorded.' : words}>
@@ -30,6 +34,7 @@ export function SkinFigure({ findings, index, name }: SkinFigureProps) {
           catalogue={index.catalogue}
           findings={findings}
           name={`${name}-${view.key}`}
+          coarseness={(smallCoarseness * view.height) / tallest}
         />
       ))}
     </div>
