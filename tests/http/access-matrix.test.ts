@@ -46,6 +46,7 @@ const rows: readonly (readonly [RegExp, readonly Role[]])[] = [
   [/^POST \/exams$/, ['integration', 'patient']],
   [/^(GET|PUT) \/exams\/:id(\/bundle|\/questionnaire-response)?$/, ['integration', 'patient']],
   [/^POST \/localisation$/, ['app', 'patient']],
+  [/^(GET|POST) \/practice\/(sites|patients|examinations|answers)$/, ['app', 'patient']],
   [/^(GET|POST) \/fhir\/AuditEvent(\/_search|\/:id)?$/, ['auditor']],
   [/^(GET|POST) \/exams\/:id\/deliveries(\/retry)?$/, ['integration']],
   [/^(POST|PUT|DELETE) \/fhir\/Subscription(\/:id)?$/, ['subscriber']],

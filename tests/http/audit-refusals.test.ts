@@ -136,6 +136,8 @@ describe('the list of audited routes', () => {
     // Discovery, and what became of cards: counts alone.
     /^\/cds-services$/,
     /^\/cds-services\/[a-z-]+\/feedback$/,
+    // Simulated patients: nobody's data, and nothing is kept.
+    /^\/practice\//,
   ];
   /** A view is audited when a format is asked for. */
   const partly = ['/views/:file'];

@@ -1,4 +1,5 @@
 import { closedObject, type JsonSchema } from '../../exam/schema/json-schema.ts';
+import { neuraxisSchema } from './neuraxis-schema.ts';
 
 const says = (description: string): JsonSchema => ({ type: 'string', description });
 const number = (description: string): JsonSchema => ({ type: 'integer', description });
@@ -51,6 +52,7 @@ export function pictureSchema(): JsonSchema {
             'for a segment of the cord, the first of the dermatomes below it, as they are ordered in the catalogue',
         },
       }),
+      neuraxis: neuraxisSchema,
     }),
   };
 }

@@ -40,6 +40,7 @@ const needs: readonly (readonly [RegExp, Need])[] = [
   [/^put \/exams\//, () => own('exam.ru')],
   [/^get \/exams\//, () => own('exam.r')],
   [/^post (\/localisation$|\/cds-services\/|\/fhir\/QuestionnaireResponse\/\$extract$)/, () => own('localisation.c')],
+  [/^(get|post) \/practice\//, () => own('localisation.c')],
   [/^get \/metrics$/, () => whole('metrics.r')],
   [/ \/fhir\/AuditEvent(\/_search)?$/, () => whole('AuditEvent.s')],
   [/ \/fhir\/AuditEvent\//, () => whole('AuditEvent.r')],
