@@ -3,9 +3,10 @@ import type { Item } from '../../client/generated/api-types.ts';
 import { type CatalogueIndex, fullValue, isNormalValue, valuesOf } from '../catalogue.ts';
 import { addressOf } from '../draft/draft.ts';
 import { draft } from '../draft/draft-store.ts';
+import { wantPicture } from '../reasoning/picture-store.ts';
 import { wantedCell } from '../view.ts';
 import { BodyMap } from './body-map.tsx';
-import { type BodyPicture, type BodyView, bodyPicture, fetchPicture, pictureIsMissing } from './body-pictures.ts';
+import { type BodyPicture, type BodyView, bodyPicture } from './body-pictures.ts';
 import { DrawnList } from './drawn-list.tsx';
 import { ValueSwatch } from './pattern-fills.tsx';
 import { takeInstead } from './record-on-skin.ts';
@@ -32,20 +33,14 @@ interface SkinDrawingProps {
 
 /** Sensation recorded by tapping a body: first what is tested, what a tap speaks of and what was found, then where. */
 export function SkinDrawing({ items, index }: SkinDrawingProps) {
-  useEffect(() => void fetchPicture(), []);
+  useEffect(wantPicture, []);
   const picture = bodyPicture.value;
   const isWide = useIsWide();
   const item = modalityOf(items);
   useWantedCell(picture, index);
   if (item === undefined) return null;
   if (picture === undefined) {
-    return (
-      <p role="status">
-        {pictureIsMissing.value
-          ? 'The picture of the body cannot be fetched. Trying again …'
-          : 'The body is being drawn …'}
-      </p>
-    );
+    return <p role="status">The body is being fetched …</p>;
   }
   const meaning = chosenMeaning.value;
   const value = valueToRecord(item);

@@ -1,10 +1,9 @@
 import { useEffect } from 'preact/hooks';
-import { type CatalogueIndex, catalogueIndex, fullValue } from '../catalogue.ts';
-import { draft } from '../draft/draft-store.ts';
+import type { CatalogueIndex } from '../catalogue.ts';
+import { wantPicture } from '../reasoning/picture-store.ts';
 import { BodyDrawing } from './body-drawing.tsx';
-import { type BodyPicture, type BodyView, bodyPicture, fetchPicture } from './body-pictures.ts';
-import { ValueSwatch } from './pattern-fills.tsx';
-import { findingWords, isAbnormal, patternOf, type SkinFinding, skinFindings } from './skin-findings.ts';
+import { type BodyPicture, type BodyView, bodyPicture } from './body-pictures.ts';
+import { findingWords, type SkinFinding } from './skin-findings.ts';
 import { patchesOf } from './tap-meaning.ts';
 
 /** So much coarser than on the body that is tapped are the fillings of the tallest small one. */
@@ -19,7 +18,7 @@ interface SkinFigureProps {
 
 /** Findings of one modality on small bodies, to look at only: front and back, and what shows only closer by. */
 export function SkinFigure({ findings, index, name }: SkinFigureProps) {
-  useEffect(() => void fetchPicture(), []);
+  useEffect(wantPicture, []);
   const picture = bodyPicture.value;
   if (picture === undefined) return null;
   const tallest = Math.max(...picture.views.map(({ height }) => height));
@@ -58,35 +57,4 @@ function viewsFor(
     unseen = unseen.filter((finding) => !seen.includes(finding));
   }
   return shown;
-}
-
-/** The abnormal sensation of the exam as it stands, modality by modality, with the fillings in words; nothing where there is none. */
-export function SensoryFindings() {
-  const index = catalogueIndex.value;
-  if (index === undefined) return null;
-  const abnormal = skinFindings(draft.value, index).filter(isAbnormal);
-  const items = [...new Set(abnormal.map(({ item }) => item))];
-  if (items.length === 0) return null;
-  return (
-    <div class="sensory-findings">
-      {items.map((item) => {
-        const findings = abnormal.filter((finding) => finding.item === item);
-        const values = [...new Set(findings.map(({ value }) => value))];
-        return (
-          <figure key={item.key} class="small-figure">
-            <SkinFigure findings={findings} index={index} name={`shown-${item.key}`} />
-            <figcaption>
-              {item.label}
-              {values.map((value) => (
-                <span key={value} class="swatch-word">
-                  <ValueSwatch pattern={patternOf(item, value)} name={`shown-${item.key}-${value}`} />{' '}
-                  {fullValue(item, value).toLowerCase()}
-                </span>
-              ))}
-            </figcaption>
-          </figure>
-        );
-      })}
-    </div>
-  );
 }

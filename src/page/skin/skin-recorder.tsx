@@ -1,6 +1,8 @@
+import { useEffect } from 'preact/hooks';
 import type { CatalogueIndex } from '../catalogue.ts';
 import { lazy } from '../frame/lazy.tsx';
 import { partsOf } from '../recording/parts.ts';
+import { wantedCell } from '../view.ts';
 import { showsTable } from './skin-choice.ts';
 import { skinSection } from './skin-findings.ts';
 import { SkinTable } from './skin-table.tsx';
@@ -12,6 +14,11 @@ export function SkinRecorder({ index }: { readonly index: CatalogueIndex }) {
   const group = partsOf(index)
     .flatMap(({ groups }) => groups)
     .find(({ section }) => section === skinSection);
+  const wanted = wantedCell.value;
+  useEffect(() => {
+    // What is asked for is shown on the body, which has every place.
+    if (wanted?.startsWith(`${skinSection}/`)) showsTable.value = false;
+  }, [wanted]);
   if (group === undefined) return null;
   const ways = [
     [false, 'On the body'],
