@@ -21,6 +21,7 @@ import { measuredExams, measuredSteps } from './http/metrics/measured-store.ts';
 import { createServiceMetrics } from './http/metrics/service-metrics.ts';
 import { createOperation } from './http/operation.ts';
 import { packedCatalogue } from './http/packed-catalogue.ts';
+import { rememberedPicture } from './http/packed-picture.ts';
 import { readPageFiles } from './http/page-files.ts';
 import { publishedFiles } from './http/published-files.ts';
 import { createSealedText } from './http/sealed-text.ts';
@@ -143,6 +144,7 @@ export async function createContext(config: Config, compiled = compiledFiles()):
     records: createExamRecords(steps, exams, now, version),
     catalogue: packedCatalogue(),
     page: readPageFiles(join(rootDir, 'dist', 'page')),
+    picture: rememberedPicture(),
     conformance,
     terminology,
     measures,

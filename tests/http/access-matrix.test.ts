@@ -37,7 +37,7 @@ const rows: readonly (readonly [RegExp, readonly Role[]])[] = [
   [/^GET \/health\/(live|ready)$/, everybody],
   [/^GET (\/fhir)?\/\.well-known\/smart-configuration$/, everybody],
   [/^GET \/fhir\/metadata$/, everybody],
-  [/^GET \/(catalogue|json-schema\/:name|profiles\/\*path|terminology\/\*path)$/, everybody],
+  [/^GET \/(catalogue|picture|json-schema\/:name|profiles\/\*path|terminology\/\*path)$/, everybody],
   [new RegExp(`^GET /fhir/(${conformance})(/:id)?$`), everybody],
   [new RegExp(`^(GET|POST) /fhir/(${conformance})(/:id)?/\\$(?!validate$)`), anyToken],
   [/^POST \/fhir\/[A-Za-z]+\/\$validate$/, anyToken],

@@ -125,7 +125,7 @@ describe('the list of audited routes', () => {
   /** Holds nobody's data: what is published, the terminology, and how the service is. */
   const unaudited = [
     /^\/$/,
-    /^\/catalogue$/,
+    /^\/(catalogue|picture)$/,
     /^\/(json-schema|profiles|terminology)\//,
     /^\/health\//,
     /^\/fhir\/metadata$/,

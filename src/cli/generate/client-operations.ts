@@ -12,6 +12,11 @@ import {
 const clientOperations: Readonly<Record<string, { readonly method: string; readonly path: string }>> = {
   localise: { method: 'post', path: '/localisation' },
   readCatalogue: { method: 'get', path: '/catalogue' },
+  readPicture: { method: 'get', path: '/picture' },
+  listPracticeSites: { method: 'get', path: '/practice/sites' },
+  admitPracticePatient: { method: 'post', path: '/practice/patients' },
+  examinePracticePatient: { method: 'post', path: '/practice/examinations' },
+  answerPracticeCommitment: { method: 'post', path: '/practice/answers' },
   postExam: { method: 'post', path: '/exams' },
   readExam: { method: 'get', path: '/exams/{id}' },
   correctExam: { method: 'put', path: '/exams/{id}' },

@@ -2097,6 +2097,7 @@ export interface ApiSchemas {
   Item: Item;
   HistoryEntry: HistoryEntry;
   Result: Result;
+  Picture: Picture;
   Problem: Problem;
   Fault: Fault;
   Resource: Resource;
@@ -2109,6 +2110,13 @@ export interface ApiSchemas {
   Ready: Ready;
   View: View;
   Rows: Rows;
+  PracticeWish: PracticeWish;
+  PracticeExamination: PracticeExamination;
+  PracticeCommitment: PracticeCommitment;
+  PracticePatient: PracticePatient;
+  PracticeFindings: PracticeFindings;
+  PracticeSites: PracticeSites;
+  PracticeAnswer: PracticeAnswer;
 }
 /**
  * Every property and key is named here; others are refused. Further rules: The same item on the same side and at the same place may be given twice only with the same value. The examination is dated from 1900 on, on a day that exists, and not in the future. No value is given for a part of the body that the examination says is absent. A sign at a body part of which there is one on each side needs its side. A region that is declared normal has at least one item in that section. A total of the coma scale, where sent, is the sum of its parts. The number of a result is in a UCUM unit of the right kind and is possible. The history does not say the same thing twice with different values.
@@ -3026,6 +3034,181 @@ export interface Place {
   region: string;
 }
 /**
+ * The body with the places at which sensation is recorded, drawn from the tables of the service.
+ */
+export interface Picture {
+  body: {
+    views: {
+      /**
+       * which picture
+       */
+      key: string;
+      /**
+       * in words
+       */
+      label: string;
+      /**
+       * in whole units
+       */
+      width: number;
+      /**
+       * in whole units
+       */
+      height: number;
+      /**
+       * the side of the patient on the right of the viewer, whose half is drawn; mirror it for the other
+       */
+      drawnSide: 'left' | 'right';
+      /**
+       * SVG path data of the border
+       */
+      outline: string;
+      /**
+       * SVG path data of lines that help to find one's way
+       */
+      marks: string;
+      /**
+       * dermatomes, which tile; nerve territories, which overlap; landmarks
+       */
+      patches: {
+        /**
+         * which of the places of the catalogue
+         */
+        kind: 'dermatome' | 'landmark' | 'territory';
+        /**
+         * key of the place
+         */
+        key: string;
+        /**
+         * a point well inside
+         *
+         * @minItems 2
+         * @maxItems 2
+         */
+        at: [number, number];
+        /**
+         * SVG path data; absent for a spot to tap
+         */
+        path?: string;
+      }[];
+    }[];
+    /**
+     * for a segment of the cord, the first of the dermatomes below it, as they are ordered in the catalogue
+     */
+    firstBelow: {
+      /**
+       * key of a dermatome
+       */
+      [k: string]: string;
+    };
+  };
+  /**
+   * The nervous system with what every site takes of it, the right of the person on the left of the viewer.
+   */
+  neuraxis: {
+    /**
+     * from the cortex to the muscles
+     */
+    views: {
+      /**
+       * which view
+       */
+      key: 'cortex' | 'deep' | 'visual' | 'brainstem' | 'cord' | 'cord-section' | 'nerves' | 'muscles';
+      /**
+       * in words
+       */
+      label: string;
+      /**
+       * from where it is seen
+       */
+      seen: string;
+      /**
+       * SVG viewBox
+       */
+      viewBox: string;
+      /**
+       * SVG path data of what lies around the shapes and is never marked
+       */
+      background: string;
+    }[];
+    /**
+     * what can be marked
+     */
+    shapes: {
+      /**
+       * name of the shape
+       */
+      name: string;
+      /**
+       * which view
+       */
+      view: 'cortex' | 'deep' | 'visual' | 'brainstem' | 'cord' | 'cord-section' | 'nerves' | 'muscles';
+      /**
+       * whether there is one on each side: drawn on the left of the person, mirrored at x 0 on the right
+       */
+      paired: boolean;
+      /**
+       * in words
+       */
+      label: string;
+      /**
+       * an area is filled, a line is stroked
+       */
+      kind: 'area' | 'line';
+      /**
+       * SVG path data
+       */
+      d: string;
+      /**
+       * x from the midline, positive towards the left of the person, and y downwards
+       *
+       * @minItems 2
+       * @maxItems 2
+       */
+      at: [number, number];
+    }[];
+    /**
+     * words and letters in the views
+     */
+    texts: {
+      /**
+       * which view
+       */
+      view: 'cortex' | 'deep' | 'visual' | 'brainstem' | 'cord' | 'cord-section' | 'nerves' | 'muscles';
+      /**
+       * word or letter
+       */
+      text: string;
+      /**
+       * x from the midline, positive towards the left of the person, and y downwards
+       *
+       * @minItems 2
+       * @maxItems 2
+       */
+      at: [number, number];
+    }[];
+    /**
+     * for the key of a site, the shapes that it takes; segment-@ and root-@ stand for the segments that an answer names
+     */
+    sites: {
+      [k: string]: {
+        /**
+         * on the side of the site, the most damaged first; both sides for a site of both or of neither
+         *
+         * Items: name of a shape
+         */
+        own: string[];
+        /**
+         * on the other side
+         *
+         * Items: name of a shape
+         */
+        other: string[];
+      };
+    };
+  };
+}
+/**
  * Problem details. Source: RFC 9457.
  */
 export interface Problem {
@@ -3241,4 +3424,357 @@ export interface View {
     type?: string;
     description?: string;
   }[];
+}
+export interface PracticeWish {
+  /**
+   * how hard; usual where it is left out
+   */
+  difficulty?: 'easy' | 'usual' | 'hard';
+  /**
+   * part of the neuraxis; any where it is left out
+   */
+  part?:
+    | 'hemispheres'
+    | 'whole-brain'
+    | 'basal-ganglia-and-cerebellum'
+    | 'brainstem'
+    | 'cranial-nerves'
+    | 'spinal-cord'
+    | 'motor-neurons'
+    | 'roots-and-plexuses'
+    | 'nerves'
+    | 'polyneuropathies'
+    | 'muscle-and-junction';
+  /**
+   * the same seed brings the same patient; another one each time where it is left out
+   */
+  seed?: number;
+}
+export interface PracticeExamination {
+  /**
+   * the patient, as POST /practice/patients gave it
+   */
+  patient: string;
+  /**
+   * what to examine
+   */
+  items: {
+    /**
+     * id of an item of the catalogue, such as power/ankle-dorsiflexion
+     */
+    item: string;
+    /**
+     * left, right or both
+     */
+    side?: 'left' | 'right' | 'both';
+    /**
+     * part of the body or landmark
+     */
+    site?: string;
+    /**
+     * dermatome
+     */
+    dermatome?: string;
+    /**
+     * territory of a nerve
+     */
+    territory?: string;
+  }[];
+}
+export interface PracticeCommitment {
+  /**
+   * the patient, as POST /practice/patients gave it
+   */
+  patient: string;
+  /**
+   * what was examined
+   */
+  examined: {
+    /**
+     * id of an item of the catalogue, such as power/ankle-dorsiflexion
+     */
+    item: string;
+    /**
+     * left, right or both
+     */
+    side?: 'left' | 'right' | 'both';
+    /**
+     * part of the body or landmark
+     */
+    site?: string;
+    /**
+     * dermatome
+     */
+    dermatome?: string;
+    /**
+     * territory of a nerve
+     */
+    territory?: string;
+  }[];
+  commitment: {
+    /**
+     * key of a site of GET /practice/sites
+     */
+    site: string;
+    /**
+     * left, right or both
+     */
+    side?: 'left' | 'right' | 'both';
+    /**
+     * segment, such as L5
+     */
+    level?: string;
+  };
+}
+export interface PracticePatient {
+  /**
+   * names the patient to the service, which alone can read it
+   */
+  patient: string;
+  person: {
+    ageYears: number;
+    sex: 'female' | 'male';
+  };
+  /**
+   * as an exam has it
+   */
+  history: {
+    [k: string]: unknown;
+  };
+  /**
+   * what the person says, in plain words
+   */
+  vignette: string;
+  /**
+   * that the patient is simulated and invented
+   */
+  caution: string;
+}
+export interface PracticeFindings {
+  shown: {
+    /**
+     * JSON Pointer of the item that asked for it
+     */
+    pointer: string;
+    item: string;
+    section: string;
+    /**
+     * the finding in words
+     */
+    text: string;
+    /**
+     * the finding as an exam has it
+     */
+    finding: {
+      [k: string]: unknown;
+    };
+  }[];
+  unanswered: {
+    pointer: string;
+    item: string;
+    text: string;
+    /**
+     * why nothing can be said
+     */
+    because: string;
+  }[];
+  /**
+   * all that was shown, as the findings of an exam
+   */
+  findings: {
+    [k: string]: unknown;
+  };
+  /**
+   * that the patient is simulated and invented
+   */
+  caution: string;
+}
+export interface PracticeSites {
+  parts: {
+    part:
+      | 'hemispheres'
+      | 'whole-brain'
+      | 'basal-ganglia-and-cerebellum'
+      | 'brainstem'
+      | 'cranial-nerves'
+      | 'spinal-cord'
+      | 'motor-neurons'
+      | 'roots-and-plexuses'
+      | 'nerves'
+      | 'polyneuropathies'
+      | 'muscle-and-junction'
+      | 'none';
+    label: string;
+    sites: {
+      site: string;
+      label: string;
+      sides: ('left' | 'right' | 'both')[];
+      levels: {
+        level: string;
+        label: string;
+      }[];
+    }[];
+  }[];
+  count: number;
+  /**
+   * that the patient is simulated and invented
+   */
+  caution: string;
+}
+export interface PracticeAnswer {
+  lesion: {
+    /**
+     * key of the site
+     */
+    site: string;
+    label: string;
+    side: ('left' | 'right' | 'both') | null;
+    level: string | null;
+    part:
+      | 'hemispheres'
+      | 'whole-brain'
+      | 'basal-ganglia-and-cerebellum'
+      | 'brainstem'
+      | 'cranial-nerves'
+      | 'spinal-cord'
+      | 'motor-neurons'
+      | 'roots-and-plexuses'
+      | 'nerves'
+      | 'polyneuropathies'
+      | 'muscle-and-junction'
+      | 'none';
+    partLabel: string;
+    isDiffuse: boolean;
+    code: {
+      system: string;
+      code: string;
+      display: string;
+    };
+  };
+  commitment: {
+    /**
+     * key of the site
+     */
+    site: string;
+    label: string;
+    side: ('left' | 'right' | 'both') | null;
+    level: string | null;
+    part:
+      | 'hemispheres'
+      | 'whole-brain'
+      | 'basal-ganglia-and-cerebellum'
+      | 'brainstem'
+      | 'cranial-nerves'
+      | 'spinal-cord'
+      | 'motor-neurons'
+      | 'roots-and-plexuses'
+      | 'nerves'
+      | 'polyneuropathies'
+      | 'muscle-and-junction'
+      | 'none';
+    partLabel: string;
+    isDiffuse: boolean;
+  };
+  verdict: {
+    grade: 'right' | 'near' | 'wrong';
+    because: string;
+  };
+  reasons: {
+    examined: string | null;
+    /**
+     * the finding in words
+     */
+    text: string;
+    /**
+     * the lesion makes it; the lesion leaves it alone; abnormal without the lesion; not as the lesion would have it
+     */
+    stance: 'follows' | 'spared' | 'unexplained' | 'unexpected';
+    because: string;
+  }[];
+  /**
+   * what the engine makes of the findings at the moment of commitment
+   */
+  supported: {
+    conclusion: string;
+    probabilityOfLesion: number;
+    localisations: {
+      /**
+       * key of the site
+       */
+      site: string;
+      label: string;
+      side: ('left' | 'right' | 'both') | null;
+      level: string | null;
+      levelRange: string[] | null;
+      probability: number;
+    }[];
+  };
+  /**
+   * Items: an item not examined that tells the lesion from the site committed to
+   */
+  leftOut: {
+    /**
+     * id of an item of the catalogue
+     */
+    item: string;
+    side?: 'left' | 'right';
+    /**
+     * part of the body or landmark
+     */
+    site?: string;
+    dermatome?: string;
+    territory?: string;
+    label: string;
+    because: string;
+    gainBits: number;
+    /**
+     * what would have been found
+     */
+    text?: string;
+  }[];
+  items: {
+    yours: number;
+    efficient: number | null;
+  };
+  /**
+   * an examiner who always does what is expected to tell most
+   */
+  efficient: {
+    sureFrom: number;
+    itemsAtMost: number;
+    isSure: boolean;
+    ledFrom: number | null;
+    steps: {
+      asked: {
+        /**
+         * id of an item of the catalogue
+         */
+        item: string;
+        side?: 'left' | 'right';
+        /**
+         * part of the body or landmark
+         */
+        site?: string;
+        dermatome?: string;
+        territory?: string;
+      };
+      text: string;
+      because: string;
+      leading: {
+        /**
+         * key of the site
+         */
+        site: string;
+        label: string;
+        side: ('left' | 'right' | 'both') | null;
+        level: string | null;
+        probability: number;
+      };
+    }[];
+  };
+  /**
+   * that the patient is simulated and invented
+   */
+  caution: string;
+  modelVersion: string;
 }

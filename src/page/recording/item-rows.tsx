@@ -71,9 +71,9 @@ interface ItemRowProps extends ItemProps {
 /** The name of the item, which records both sides at once, and a cell for each side that it has. */
 export function ItemRow({ section, item, index, place }: ItemRowProps) {
   const at = (side: CellSide): CellAddress => ({ section, item: item.key, side, ...(place && { place }) });
-  // An item whose side may be left open is recorded without one by its name.
+  // What has no side, or one that may be left open, is recorded by the name of its row.
   const whole = item.sides === 'paired' ? [at('right'), at('left')] : [at('midline')];
-  const cells = item.sides === 'midline' ? [whole] : [[at('right')], [at('left')]];
+  const cells = item.sides === 'midline' ? [] : [[at('right')], [at('left')]];
   const row = `${section}/${item.key}|${place?.key ?? ''}`;
   const label = place === undefined ? item.label : `${item.label}: ${index.placeLabel(place.kind, place.key)}`;
   const opened = [whole, ...cells].find((addresses) => nameOfCells(addresses) === openCells.value);
@@ -84,7 +84,7 @@ export function ItemRow({ section, item, index, place }: ItemRowProps) {
         index={index}
         addresses={whole}
         label={label}
-        showsValue={item.sides === 'optional'}
+        showsValue={item.sides !== 'paired'}
         row={row}
         column="row"
       />

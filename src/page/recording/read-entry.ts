@@ -68,14 +68,27 @@ export function candidatesOf(index: CatalogueIndex): readonly Candidate[] {
         section,
         item,
         ...(place && { place }),
-        words: [...own, ...(place ? wordsOf(index.placeLabel(place.kind, place.key)) : []), ...wordsOf(label)],
-        ownWords: own.length + (place ? wordsOf(index.placeLabel(place.kind, place.key)).length : 0),
+        ...namesOf(own, place === undefined ? [] : wordsOf(index.placeLabel(place.kind, place.key)), [
+          ...wordsOf(item.key),
+          ...(place === undefined ? [] : wordsOf(place.key)),
+          ...wordsOf(label),
+        ]),
         isRoutine,
       });
       const needsPlace = itemProperty === 'modality' || item.siteRequired === true;
       return [...(needsPlace ? [] : [candidate()]), ...places.map(candidate)];
     }),
   );
+}
+
+/** Its label and that of its place, then what else it may be called: its keys and its section. */
+function namesOf(
+  own: readonly string[],
+  place: readonly string[],
+  others: readonly string[],
+): Pick<Candidate, 'words' | 'ownWords'> {
+  const named = [...own, ...place];
+  return { words: [...named, ...others.filter((word) => !named.includes(word))], ownWords: named.length };
 }
 
 function wordsOf(text: string): readonly string[] {
@@ -150,7 +163,7 @@ function readAs(
     const word = [...unused].find((one) => forms.some((form) => candidate.words[one]?.startsWith(form)));
     if (word !== undefined && !(found !== undefined && isLast)) {
       unused.delete(word);
-      if (word < candidate.ownWords) matched += 1;
+      matched += word < candidate.ownWords ? 1 : 0.5;
       if (candidate.words[word] === token) exact += 1;
     } else if (found !== undefined) value = found;
     else return undefined;
@@ -159,7 +172,11 @@ function readAs(
   const wanted: readonly CellSide[] = item.sides === 'midline' ? ['midline'] : (sides ?? defaultSides(item));
   const addresses = wanted.map((side): CellAddress => ({ section, item: item.key, side, ...(place && { place }) }));
   const score =
-    matched / candidate.ownWords + 0.3 * exact + (candidate.isRoutine ? 0.5 : 0) + (value === undefined ? 0 : 0.6);
+    matched / candidate.ownWords +
+    (matched >= candidate.ownWords ? 1 : 0) +
+    0.3 * exact +
+    (candidate.isRoutine ? 0.5 : 0) +
+    (value === undefined ? 0 : 0.6);
   return {
     reading: {
       item,

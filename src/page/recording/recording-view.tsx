@@ -130,7 +130,10 @@ function PartHeader({ part }: { readonly part: Part }) {
           )
         }
       >
-        <span class="sign">{isRestNormal ? '✓' : '○'}</span> The rest of this part was normal
+        <span class="sign" aria-hidden="true">
+          {isRestNormal ? '✓' : '○'}
+        </span>{' '}
+        The rest of this part was normal
       </button>
     </header>
   );
