@@ -3590,6 +3590,10 @@ export interface PracticeFindings {
   caution: string;
 }
 export interface PracticeSites {
+  difficulties: {
+    difficulty: 'easy' | 'usual' | 'hard';
+    label: string;
+  }[];
   parts: {
     part:
       | 'hemispheres'

@@ -50,7 +50,8 @@ export function draftOfExam(exam: Json, index: CatalogueIndex): Draft {
   };
 }
 
-function cellsOf(section: string, entry: Json, index: CatalogueIndex): Record<string, Cell> {
+/** The cells that one entry of an exam fills, by their keys. */
+export function cellsOf(section: string, entry: Json, index: CatalogueIndex): Record<string, Cell> {
   const known = index.section(section);
   if (known === undefined) return {};
   const key = known.itemProperty === null ? known.items[0]?.key : String(entry[known.itemProperty]);
