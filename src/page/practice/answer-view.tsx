@@ -100,8 +100,9 @@ export function AnswerView({ answer, found }: Answered) {
   );
 }
 
-function Comparison({ answer: { efficient, items }, found }: Answered) {
-  const { steps, sureFrom, itemsAtMost, isSure, ledFrom } = efficient;
+function Comparison({ answer, found }: Answered) {
+  const { efficient, items } = answer;
+  const { steps, sureFrom } = efficient;
   return (
     <section>
       <h4>
@@ -110,11 +111,7 @@ function Comparison({ answer: { efficient, items }, found }: Answered) {
       </h4>
       <p class="soft">
         That examiner begins with the complaint, then always does what is expected to tell most, and stops when one site
-        has {percent(sureFrom)}
-        {isSure ? '' : `; here ${countWords(itemsAtMost)} at most did not bring that`}.{' '}
-        {ledFrom === null
-          ? 'Another site led at the end: examinations mislead too.'
-          : `The lesion itself led from item ${ledFrom} on.`}
+        has {percent(sureFrom)}. {outcomeOf(answer.efficient)}
       </p>
       <div class="beside-each-other">
         <div>
@@ -134,7 +131,7 @@ function Comparison({ answer: { efficient, items }, found }: Answered) {
                 <b>{text}</b>
                 <br />
                 <span class="soft">
-                  Chosen because {because}. Then leading: {siteName(leading)}, {percent(leading.probability)}.
+                  Chosen: {because}. Then leading: {siteName(leading)}, {percent(leading.probability)}.
                 </span>
               </li>
             ))}
@@ -143,6 +140,17 @@ function Comparison({ answer: { efficient, items }, found }: Answered) {
       </div>
     </section>
   );
+}
+
+function outcomeOf({ steps, itemsAtMost, isSure, ledFrom }: PracticeAnswer['efficient']): string {
+  const end = isSure
+    ? ''
+    : steps.length < itemsAtMost
+      ? 'Here nothing more was worth doing, and no site had that. '
+      : `Here ${countWords(itemsAtMost)} did not bring that. `;
+  return ledFrom === null
+    ? `${end}Another site led at the end: examinations mislead too.`
+    : `${end}The lesion itself led from item ${ledFrom} on.`;
 }
 
 interface NamedSite {

@@ -23,6 +23,14 @@ export function CommitForm({ index }: { readonly index: CatalogueIndex }) {
     if (side !== undefined && !site.sides.includes(side)) setSide(undefined);
     if (!site.levels.some((one) => one.level === level)) setLevel('');
   };
+  const chooseSide = (one: Side): void => {
+    setSide(one);
+    setMissing(undefined);
+  };
+  const chooseLevel = (one: string): void => {
+    setLevel(one);
+    setMissing(undefined);
+  };
   const submit = (event: Event): void => {
     event.preventDefault();
     const lack = lackOf(chosen, side, level);
@@ -40,7 +48,9 @@ export function CommitForm({ index }: { readonly index: CatalogueIndex }) {
   const parts = sites.value?.parts ?? [];
   return (
     <form class="commit" aria-labelledby="commit-name" onSubmit={submit}>
-      <h3 id="commit-name">Where is the lesion?</h3>
+      <h3 id="commit-name" tabIndex={-1}>
+        Where is the lesion?
+      </h3>
       <label class="field">
         Search the sites
         <input
@@ -83,7 +93,7 @@ export function CommitForm({ index }: { readonly index: CatalogueIndex }) {
           <legend>Side of the {lowered(chosen.label)}</legend>
           {chosen.sides.map((one) => (
             <label key={one} class="check">
-              <input type="radio" name="practice-side" checked={one === side} onChange={() => setSide(one)} />
+              <input type="radio" name="practice-side" checked={one === side} onChange={() => chooseSide(one)} />
               {sideLabels[one]}
             </label>
           ))}
@@ -92,7 +102,7 @@ export function CommitForm({ index }: { readonly index: CatalogueIndex }) {
       {chosen !== undefined && chosen.levels.length > 0 && (
         <label class="field">
           Level
-          <select value={level} onChange={({ currentTarget }) => setLevel(currentTarget.value)}>
+          <select value={level} onChange={({ currentTarget }) => chooseLevel(currentTarget.value)}>
             <option value="">choose a level …</option>
             {chosen.levels.map((one) => (
               <option key={one.level} value={one.level}>

@@ -45,6 +45,7 @@ export const found = computed(() =>
 
 /** Most items that the service takes at once. */
 const atOnce = 100;
+const readOutAtMost = 6;
 
 export async function fetchSites(): Promise<void> {
   if (sites.peek() !== undefined) return;
@@ -100,13 +101,20 @@ async function examineSome(here: string, wanted: readonly CellAddress[], index: 
       if (key !== undefined) all.set(key, { because, text });
     }
     shown.value = all;
-    said.value = [...body.shown, ...body.unanswered.map(({ text }) => ({ text: `${text}: cannot be said` }))]
-      .map(({ text }) => text)
-      .join('; ');
+    said.value = spoken([
+      ...body.shown.map((one) => one.text),
+      ...body.unanswered.map((one) => `${one.text}: cannot be said`),
+    ]);
   });
   const left = new Set(asking.peek());
   for (const key of keys) left.delete(key);
   asking.value = left;
+}
+
+/** Findings as they are read out; of many at once the first few, since all of them stand in the list. */
+function spoken(texts: readonly string[]): string {
+  const more = texts.length - readOutAtMost;
+  return `${texts.slice(0, readOutAtMost).join('; ')}${more > 0 ? `; and ${more} more` : ''}`;
 }
 
 export async function commit(commitment: PracticeCommitment['commitment'], index: CatalogueIndex): Promise<void> {

@@ -27,7 +27,8 @@ export function PracticeGroup({ group, part, index }: PracticeGroupProps) {
   const inSight = [...first, ...extraRows(group, rows, index)];
   const left = inSight.flatMap(cellsOfRow).filter((address) => !shown.value.has(cellKey(address)));
   const hidden = rows.length - first.length;
-  const title = `${group.label} of ${part.toLowerCase()}`;
+  const title = `${group.label.toLowerCase()} of ${part.toLowerCase()}`;
+  const todo = left.length === 0 ? 'All examined' : `Examine all ${left.length}`;
 
   useLayoutEffect(() => {
     const element = body.current;
@@ -45,10 +46,10 @@ export function PracticeGroup({ group, part, index }: PracticeGroupProps) {
           type="button"
           class="plain"
           disabled={left.length === 0}
-          aria-label={`Examine what is in sight of ${title}: ${left.length} items`}
+          aria-label={`${todo}: ${title}`}
           onClick={() => void examine(left, index)}
         >
-          {left.length === 0 ? 'All examined' : `Examine all ${left.length}`}
+          {todo}
         </button>
       </header>
       {/* biome-ignore lint/a11y/noStaticElementInteractions: keys of the buttons inside, caught on their way up */}

@@ -19,8 +19,7 @@ export function PracticeView({ index }: { readonly index: CatalogueIndex }) {
   return (
     <div class="practice">
       <p class="invented">
-        <span aria-hidden="true">◇</span> Practice: every patient here is simulated and invented. Your own draft is kept
-        apart.
+        <span aria-hidden="true">◇</span> Practice: every patient is simulated and invented.
       </p>
       <h2>Practise</h2>
       <p role="alert" class="failure">
@@ -62,6 +61,9 @@ function Bedside({ index }: { readonly index: CatalogueIndex }) {
   return (
     <div class="bedside">
       <div class="examining">
+        <button type="button" class="plain to-commit" onClick={goToCommitment}>
+          Examined: {countWords(found.value.length)}. Say where the lesion is
+        </button>
         <FindItem index={index} />
         <nav class="parts" aria-label="Parts of the examination">
           <ul>
@@ -95,6 +97,12 @@ function Bedside({ index }: { readonly index: CatalogueIndex }) {
       </div>
     </div>
   );
+}
+
+/** The commitment stands below the examination where there is no room beside it. */
+function goToCommitment(): void {
+  document.getElementById('commit-name')?.scrollIntoView();
+  document.getElementById('commit-name')?.focus({ preventScroll: true });
 }
 
 /** What was found so far, the newest first. */
