@@ -28,13 +28,8 @@ export function PracticeCell({ row, addresses, index, label, column }: PracticeC
   const isDone = keys.every((key) => shown.value.has(key));
   const look = isName ? undefined : lookOf(row, shown.value.get(keys[0] ?? ''));
   const name = cellName(row.item, addresses, index);
-  const state = isAsking
-    ? 'being examined'
-    : isName
-      ? isDone
-        ? 'examined'
-        : 'examine'
-      : (look?.full ?? 'not examined');
+  const untested = isDone ? 'examined' : 'examine';
+  const state = isAsking ? 'being examined' : (look?.full ?? untested);
   return (
     <button
       type="button"
@@ -59,7 +54,8 @@ export function PracticeCell({ row, addresses, index, label, column }: PracticeC
 
 function lookOf({ item }: PracticeRow, one: Shown | undefined): CellLook | undefined {
   if (one === undefined) return undefined;
-  if (!('cell' in one)) return { kind: 'not-tested', sign: '∅', short: 'not modelled', full: one.because };
+  if (!('cell' in one))
+    return { kind: 'not-tested', sign: '∅', short: 'not modelled', full: `not modelled: ${one.because}` };
   const { value } = one.cell;
   if (value === undefined) return undefined;
   const isNormal = isNormalValue(item, value);
