@@ -2284,6 +2284,13 @@ export interface ApiSchemas {
   HookCall: HookCall;
   Cards: Cards;
   Feedback: Feedback;
+  PracticeWish: PracticeWish;
+  PracticeExamination: PracticeExamination;
+  PracticeCommitment: PracticeCommitment;
+  PracticePatient: PracticePatient;
+  PracticeFindings: PracticeFindings;
+  PracticeSites: PracticeSites;
+  PracticeAnswer: PracticeAnswer;
 }
 /**
  * Every property and key is named here; others are refused. Further rules: The same item on the same side and at the same place may be given twice only with the same value. The examination is dated from 1900 on, on a day that exists, and not in the future. No value is given for a part of the body that the examination says is absent. A sign at a body part of which there is one on each side needs its side. A region that is declared normal has at least one item in that section. A total of the coma scale, where sent, is the sum of its parts. The number of a result is in a UCUM unit of the right kind and is possible. The history does not say the same thing twice with different values.
@@ -3714,4 +3721,361 @@ export interface Feedback {
     [k: string]: unknown;
   }[];
   [k: string]: unknown;
+}
+export interface PracticeWish {
+  /**
+   * how hard; usual where it is left out
+   */
+  difficulty?: 'easy' | 'usual' | 'hard';
+  /**
+   * part of the neuraxis; any where it is left out
+   */
+  part?:
+    | 'hemispheres'
+    | 'whole-brain'
+    | 'basal-ganglia-and-cerebellum'
+    | 'brainstem'
+    | 'cranial-nerves'
+    | 'spinal-cord'
+    | 'motor-neurons'
+    | 'roots-and-plexuses'
+    | 'nerves'
+    | 'polyneuropathies'
+    | 'muscle-and-junction';
+  /**
+   * the same seed brings the same patient; another one each time where it is left out
+   */
+  seed?: number;
+}
+export interface PracticeExamination {
+  /**
+   * the patient, as POST /practice/patients gave it
+   */
+  patient: string;
+  /**
+   * what to examine
+   */
+  items: {
+    /**
+     * id of an item of the catalogue, such as power/ankle-dorsiflexion
+     */
+    item: string;
+    /**
+     * left, right or both
+     */
+    side?: 'left' | 'right' | 'both';
+    /**
+     * part of the body or landmark
+     */
+    site?: string;
+    /**
+     * dermatome
+     */
+    dermatome?: string;
+    /**
+     * territory of a nerve
+     */
+    territory?: string;
+  }[];
+}
+export interface PracticeCommitment {
+  /**
+   * the patient, as POST /practice/patients gave it
+   */
+  patient: string;
+  /**
+   * what was examined
+   */
+  examined: {
+    /**
+     * id of an item of the catalogue, such as power/ankle-dorsiflexion
+     */
+    item: string;
+    /**
+     * left, right or both
+     */
+    side?: 'left' | 'right' | 'both';
+    /**
+     * part of the body or landmark
+     */
+    site?: string;
+    /**
+     * dermatome
+     */
+    dermatome?: string;
+    /**
+     * territory of a nerve
+     */
+    territory?: string;
+  }[];
+  commitment: {
+    /**
+     * key of a site of GET /practice/sites
+     */
+    site: string;
+    /**
+     * left, right or both
+     */
+    side?: 'left' | 'right' | 'both';
+    /**
+     * segment, such as L5
+     */
+    level?: string;
+  };
+}
+export interface PracticePatient {
+  /**
+   * names the patient to the service, which alone can read it
+   */
+  patient: string;
+  person: {
+    ageYears: number;
+    sex: 'female' | 'male';
+  };
+  /**
+   * as an exam has it
+   */
+  history: {
+    [k: string]: unknown;
+  };
+  /**
+   * what the person says, in plain words
+   */
+  vignette: string;
+  /**
+   * that the patient is simulated and invented
+   */
+  caution: string;
+}
+export interface PracticeFindings {
+  shown: {
+    /**
+     * JSON Pointer of the item that asked for it
+     */
+    pointer: string;
+    item: string;
+    section: string;
+    /**
+     * the finding in words
+     */
+    text: string;
+    /**
+     * the finding as an exam has it
+     */
+    finding: {
+      [k: string]: unknown;
+    };
+  }[];
+  unanswered: {
+    pointer: string;
+    item: string;
+    text: string;
+    /**
+     * why nothing can be said
+     */
+    because: string;
+  }[];
+  /**
+   * all that was shown, as the findings of an exam
+   */
+  findings: {
+    [k: string]: unknown;
+  };
+  /**
+   * that the patient is simulated and invented
+   */
+  caution: string;
+}
+export interface PracticeSites {
+  difficulties: {
+    difficulty: 'easy' | 'usual' | 'hard';
+    label: string;
+  }[];
+  parts: {
+    part:
+      | 'hemispheres'
+      | 'whole-brain'
+      | 'basal-ganglia-and-cerebellum'
+      | 'brainstem'
+      | 'cranial-nerves'
+      | 'spinal-cord'
+      | 'motor-neurons'
+      | 'roots-and-plexuses'
+      | 'nerves'
+      | 'polyneuropathies'
+      | 'muscle-and-junction'
+      | 'none';
+    label: string;
+    sites: {
+      site: string;
+      label: string;
+      sides: ('left' | 'right' | 'both')[];
+      levels: {
+        level: string;
+        label: string;
+      }[];
+    }[];
+  }[];
+  count: number;
+  /**
+   * that the patient is simulated and invented
+   */
+  caution: string;
+}
+export interface PracticeAnswer {
+  lesion: {
+    /**
+     * key of the site
+     */
+    site: string;
+    label: string;
+    side: ('left' | 'right' | 'both') | null;
+    level: string | null;
+    part:
+      | 'hemispheres'
+      | 'whole-brain'
+      | 'basal-ganglia-and-cerebellum'
+      | 'brainstem'
+      | 'cranial-nerves'
+      | 'spinal-cord'
+      | 'motor-neurons'
+      | 'roots-and-plexuses'
+      | 'nerves'
+      | 'polyneuropathies'
+      | 'muscle-and-junction'
+      | 'none';
+    partLabel: string;
+    isDiffuse: boolean;
+    code: {
+      system: string;
+      code: string;
+      display: string;
+    };
+  };
+  commitment: {
+    /**
+     * key of the site
+     */
+    site: string;
+    label: string;
+    side: ('left' | 'right' | 'both') | null;
+    level: string | null;
+    part:
+      | 'hemispheres'
+      | 'whole-brain'
+      | 'basal-ganglia-and-cerebellum'
+      | 'brainstem'
+      | 'cranial-nerves'
+      | 'spinal-cord'
+      | 'motor-neurons'
+      | 'roots-and-plexuses'
+      | 'nerves'
+      | 'polyneuropathies'
+      | 'muscle-and-junction'
+      | 'none';
+    partLabel: string;
+    isDiffuse: boolean;
+  };
+  verdict: {
+    grade: 'right' | 'near' | 'wrong';
+    because: string;
+  };
+  reasons: {
+    examined: string | null;
+    /**
+     * the finding in words
+     */
+    text: string;
+    /**
+     * the lesion makes it; the lesion leaves it alone; abnormal without the lesion; not as the lesion would have it
+     */
+    stance: 'follows' | 'spared' | 'unexplained' | 'unexpected';
+    because: string;
+  }[];
+  /**
+   * what the engine makes of the findings at the moment of commitment
+   */
+  supported: {
+    conclusion: string;
+    probabilityOfLesion: number;
+    localisations: {
+      /**
+       * key of the site
+       */
+      site: string;
+      label: string;
+      side: ('left' | 'right' | 'both') | null;
+      level: string | null;
+      levelRange: string[] | null;
+      probability: number;
+    }[];
+  };
+  /**
+   * Items: an item not examined that tells the lesion from the site committed to
+   */
+  leftOut: {
+    /**
+     * id of an item of the catalogue
+     */
+    item: string;
+    side?: 'left' | 'right';
+    /**
+     * part of the body or landmark
+     */
+    site?: string;
+    dermatome?: string;
+    territory?: string;
+    label: string;
+    because: string;
+    gainBits: number;
+    /**
+     * what would have been found
+     */
+    text?: string;
+  }[];
+  items: {
+    yours: number;
+    efficient: number | null;
+  };
+  /**
+   * an examiner who always does what is expected to tell most
+   */
+  efficient: {
+    sureFrom: number;
+    itemsAtMost: number;
+    isSure: boolean;
+    ledFrom: number | null;
+    steps: {
+      asked: {
+        /**
+         * id of an item of the catalogue
+         */
+        item: string;
+        side?: 'left' | 'right';
+        /**
+         * part of the body or landmark
+         */
+        site?: string;
+        dermatome?: string;
+        territory?: string;
+      };
+      text: string;
+      because: string;
+      leading: {
+        /**
+         * key of the site
+         */
+        site: string;
+        label: string;
+        side: ('left' | 'right' | 'both') | null;
+        level: string | null;
+        probability: number;
+      };
+    }[];
+  };
+  /**
+   * that the patient is simulated and invented
+   */
+  caution: string;
+  modelVersion: string;
 }
