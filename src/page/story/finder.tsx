@@ -80,7 +80,7 @@ export function Finder({ label, isLabelSeen = true, rows, placeholder, field, ki
               setChosen((marked + step + reads.length) % Math.max(1, reads.length));
             } else if (event.key === 'Enter' && isShown && read !== undefined)
               take(read, !(event.shiftKey || read.isNegated));
-            else if (event.key === 'Escape') setLine('');
+            else if (event.key === 'Escape' && line !== '') setLine('');
             else return;
             event.preventDefault();
           }}

@@ -8,7 +8,7 @@ import { HistoryListView } from './history-list.tsx';
 import { LeadingCause } from './leading-cause.tsx';
 import { PersonAndTime } from './person-and-time.tsx';
 import { recordedWords, stateRow } from './record-history.ts';
-import { ResultsSection, recordedResult, takeResult } from './results-section.tsx';
+import { ResultsSection, recordedResult, takeResult, type WantedResult } from './results-section.tsx';
 import { listLabels } from './statements.ts';
 
 /** Time, history and results. `/` leads to the field that looks through all of them. */
@@ -20,17 +20,24 @@ export function StoryView({ index }: { readonly index: CatalogueIndex }) {
     return { lists: historyLists.map((list) => [list, only(list)] as const), results: only('results') };
   }, [rows]);
   const [opened, setOpened] = useState<readonly string[]>([]);
-  const open = (key: string): void => setOpened([...opened.filter((one) => one !== key), key]);
+  const [wantedResult, setWantedResult] = useState<WantedResult>();
+  const open = (key: string): void => {
+    setOpened([...opened.filter((one) => one !== key), key]);
+    setWantedResult({ key });
+  };
 
   useEffect(() => {
-    const onSlash = (event: KeyboardEvent): void => {
+    const onKey = (event: KeyboardEvent): void => {
+      const isInField = (event.target as HTMLElement).closest('input, textarea, select') !== null;
+      // A line that Escape has cleared keeps the focus until the next Escape.
+      if (event.key === 'Escape' && isInField && !event.defaultPrevented) (event.target as HTMLElement).blur();
       if (event.key !== '/' || event.ctrlKey || event.metaKey || event.altKey) return;
-      if ((event.target as HTMLElement).closest('input, textarea, select') !== null) return;
+      if (isInField) return;
       event.preventDefault();
       field.current?.focus();
     };
-    document.addEventListener('keydown', onSlash);
-    return () => document.removeEventListener('keydown', onSlash);
+    document.addEventListener('keydown', onKey);
+    return () => document.removeEventListener('keydown', onKey);
   }, []);
 
   const wanted = view.value.detail;
@@ -64,8 +71,8 @@ export function StoryView({ index }: { readonly index: CatalogueIndex }) {
         }
       />
       <p class="hint">
-        Enter records as present, Shift and Enter (or “no” before it) as asked and absent; <kbd>/</kbd> leads here. What
-        stands in no list was not asked.
+        Enter records as present, Shift and Enter (or “no” before it) as asked and absent; <kbd>/</kbd> leads here,
+        Escape out of a field. What stands in no list was not asked.
       </p>
       <PersonAndTime />
       <section class="story-part" aria-labelledby="history-name">
@@ -82,6 +89,7 @@ export function StoryView({ index }: { readonly index: CatalogueIndex }) {
         index={index}
         rows={rowsIn.results}
         opened={opened}
+        wanted={wantedResult}
         onOpen={open}
         onClose={(key) => setOpened(opened.filter((one) => one !== key))}
       />
