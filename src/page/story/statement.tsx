@@ -84,7 +84,7 @@ export function Statement({ list, at, entry, index }: StatementProps) {
         )}
         {(list === 'family' ? entry.relation : entry.side) !== undefined && entry.side !== 'both' && (
           <button type="button" class="plain" aria-label={another} title={another} onClick={addAnother}>
-            +
+            + {list === 'family' ? 'relative' : entry.side === 'left' ? 'right' : 'left'}
           </button>
         )}
         <PresenceButtons

@@ -1,7 +1,9 @@
 import { useEffect, useMemo, useRef, useState } from 'preact/hooks';
+import { faults } from '../assessment.ts';
 import type { CatalogueIndex } from '../catalogue.ts';
 import { historyLists } from '../draft/draft.ts';
 import { hrefOf, view } from '../view.ts';
+import { faultsWithin } from './faults-at.ts';
 import { type Row, type RowKind, rowsOf } from './find-rows.ts';
 import { Finder } from './finder.tsx';
 import { HistoryListView } from './history-list.tsx';
@@ -50,10 +52,11 @@ export function StoryView({ index }: { readonly index: CatalogueIndex }) {
       <LeadingCause />
       <nav class="story-parts" aria-label="Parts of this view">
         <ul>
-          {Object.entries(partNames).map(([key, name]) => (
+          {parts.map(({ key, name, pointers }) => (
             <li key={key}>
               <a class="plain" href={hrefOf('story', key)} onClick={() => showPart(key)}>
                 {name}
+                <FaultCount pointers={pointers} />
               </a>
             </li>
           ))}
@@ -97,15 +100,20 @@ export function StoryView({ index }: { readonly index: CatalogueIndex }) {
   );
 }
 
-/** By the detail of the address; the heading of each has the id that ends in `-name`. */
-const partNames: Readonly<Record<string, string>> = {
-  person: 'Person and time',
-  history: 'History',
-  results: 'Results',
-};
+/** The parts of the view by the detail of the address; the heading of each has the id that ends in `-name`. */
+const parts: readonly { readonly key: string; readonly name: string; readonly pointers: readonly string[] }[] = [
+  { key: 'person', name: 'Person and time', pointers: ['/person', '/examinedAt', '/history/onset', '/history/course'] },
+  { key: 'history', name: 'History', pointers: historyLists.map((list) => `/history/${list}`) },
+  { key: 'results', name: 'Results', pointers: ['/results'] },
+];
+
+function FaultCount({ pointers }: { readonly pointers: readonly string[] }) {
+  const count = pointers.flatMap((pointer) => faultsWithin(faults.value, pointer)).length;
+  return count === 0 ? null : <span class="fault-count"> ▲ {count} not accepted</span>;
+}
 
 function showPart(key: string): void {
-  const heading = key in partNames ? document.getElementById(`${key}-name`) : null;
+  const heading = parts.some((part) => part.key === key) ? document.getElementById(`${key}-name`) : null;
   heading?.scrollIntoView();
   heading?.focus({ preventScroll: true });
 }
