@@ -64,6 +64,17 @@ export class HookInvalidError extends AppError {
   }
 }
 
+/** A body of the practice mode is not as expected; carries every fault found. */
+export class PracticeInvalidError extends AppError {
+  readonly code = 'PRACTICE_INVALID';
+  readonly faults: readonly Fault[];
+
+  constructor(faults: readonly Fault[]) {
+    super(`The body has ${faults.length} fault${faults.length === 1 ? '' : 's'}.`);
+    this.faults = faults;
+  }
+}
+
 /** Decision support has nothing to decide on: the caller left out the prefetch, and there is no exam here. */
 export class PrefetchMissingError extends AppError {
   readonly code = 'PREFETCH_MISSING';
@@ -82,9 +93,13 @@ export class ErasedError extends AppError {
 export class ConflictError extends AppError {
   readonly code: 'IDENTIFIER_IN_USE' | 'VERSION_MISMATCH';
 
-  constructor(code: ConflictError['code'], message: string) {
+  /** Id of the exam that is in the way; undefined where it is none. */
+  readonly exam: string | undefined;
+
+  constructor(code: ConflictError['code'], message: string, exam?: string) {
     super(message);
     this.code = code;
+    this.exam = exam;
   }
 }
 

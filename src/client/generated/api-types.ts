@@ -2097,18 +2097,27 @@ export interface ApiSchemas {
   Item: Item;
   HistoryEntry: HistoryEntry;
   Result: Result;
+  Picture: Picture;
   Problem: Problem;
   Fault: Fault;
   Resource: Resource;
   Unchecked: Unchecked;
   Bundle: Bundle;
   OperationOutcome: OperationOutcome;
+  Parameters: Parameters;
   CapabilityStatement: CapabilityStatement;
   QuestionnaireResponse: QuestionnaireResponse;
   Live: Live;
   Ready: Ready;
   View: View;
   Rows: Rows;
+  Delivery: Delivery;
+  Deliveries: Deliveries;
+  RetriedDeliveries: RetriedDeliveries;
+  CdsServices: CdsServices;
+  HookCall: HookCall;
+  Cards: Cards;
+  Feedback: Feedback;
 }
 /**
  * Every property and key is named here; others are refused. Further rules: The same item on the same side and at the same place may be given twice only with the same value. The examination is dated from 1900 on, on a day that exists, and not in the future. No value is given for a part of the body that the examination says is absent. A sign at a body part of which there is one on each side needs its side. A region that is declared normal has at least one item in that section. A total of the coma scale, where sent, is the sum of its parts. The number of a result is in a UCUM unit of the right kind and is possible. The history does not say the same thing twice with different values.
@@ -2213,6 +2222,171 @@ export interface Exam {
     side?: Side;
   }[];
   results?: Results;
+  /**
+   * the investigations that the examiner wants proposed, whether they were suggested or not; when absent all that are suggested
+   *
+   * Items: the key of an investigation in the catalogue
+   */
+  requests?: (
+    | 'glucose-or-hba1c'
+    | 'blood-glucose'
+    | 'glucose-tolerance-test'
+    | 'vitamin-b12'
+    | 'methylmalonic-acid'
+    | 'homocysteine'
+    | 'serum-immunofixation'
+    | 'free-light-chains'
+    | 'full-blood-count'
+    | 'renal-function'
+    | 'thyroid-stimulating-hormone'
+    | 'erythrocyte-sedimentation-rate'
+    | 'c-reactive-protein'
+    | 'potassium'
+    | 'calcium'
+    | 'creatine-kinase'
+    | 'vitamin-d'
+    | 'copper-and-zinc'
+    | 'thiamine'
+    | 'tissue-transglutaminase-antibody'
+    | 'hiv-test'
+    | 'syphilis-serology'
+    | 'borrelia-serology'
+    | 'htlv-test'
+    | 'antinuclear-antibody'
+    | 'anti-ro-antibody'
+    | 'antineutrophil-cytoplasmic-antibody'
+    | 'hepatitis-c-antibody'
+    | 'cryoglobulins'
+    | 'urine-porphobilinogen'
+    | 'acetylcholine-receptor-antibody'
+    | 'musk-antibody'
+    | 'calcium-channel-antibody'
+    | 'aquaporin-4-antibody'
+    | 'mog-antibody'
+    | 'ganglioside-gm1-antibody'
+    | 'ganglioside-gq1b-antibody'
+    | 'anti-mag-antibody'
+    | 'nodal-paranodal-antibodies'
+    | 'paraneoplastic-antibodies'
+    | 'myositis-antibodies'
+    | 'hmgcr-antibody'
+    | 'blood-cultures'
+    | 'nerve-conduction-study'
+    | 'electromyography'
+    | 'repetitive-stimulation'
+    | 'single-fibre-emg'
+    | 'nerve-ultrasound'
+    | 'vital-capacity'
+    | 'respiratory-pressures'
+    | 'electrocardiogram'
+    | 'electroencephalogram'
+    | 'lumbar-puncture'
+    | 'csf-oligoclonal-bands'
+    | 'csf-cytology'
+    | 'bladder-scan'
+    | 'mri-whole-spine'
+    | 'mri-cervical-spine'
+    | 'mri-lumbar-spine'
+    | 'mri-brain'
+    | 'ct-head'
+    | 'ct-angiography'
+    | 'limb-angiography'
+    | 'mri-brachial-plexus'
+    | 'mri-lumbosacral-plexus'
+    | 'ct-chest'
+    | 'ct-abdomen'
+    | 'muscle-biopsy'
+    | 'nerve-biopsy'
+    | 'skin-biopsy'
+    | 'autonomic-tests'
+    | 'lying-standing-blood-pressure'
+    | 'pmp22-and-neuropathy-genes'
+    | 'ttr-gene'
+    | 'motor-neuron-disease-genes'
+    | 'muscle-disease-genes'
+    | 'ataxia-genes'
+    | 'sodium'
+    | 'magnesium'
+    | 'osmolality'
+    | 'parathyroid-hormone'
+    | 'liver-function'
+    | 'ammonia'
+    | 'blood-gas'
+    | 'drug-screen'
+    | 'caeruloplasmin'
+    | 'vitamin-e'
+    | 'vitamin-b6'
+    | 'heavy-metals'
+    | 'antiphospholipid-antibodies'
+    | 'thrombophilia-screen'
+    | 'pregnancy-test'
+    | 'lipids'
+    | 'cortisol'
+    | 'pituitary-hormones'
+    | 'thyroid-receptor-antibody'
+    | 'angiotensin-converting-enzyme'
+    | 'autoimmune-encephalitis-antibodies'
+    | 'ganglionic-antibody'
+    | 'vascular-endothelial-growth-factor'
+    | 'alpha-galactosidase'
+    | 'phytanic-acid'
+    | 'very-long-chain-fatty-acids'
+    | 'acid-alpha-glucosidase'
+    | 'cholinesterase'
+    | 'botulinum-toxin-assay'
+    | 'zoster-pcr'
+    | 'vasculitis-urine'
+    | 'drug-level'
+    | 'toxoplasma-serology'
+    | 'skeletal-survey'
+    | 'skin-smear'
+    | 'csf-viral-pcr'
+    | 'csf-tuberculosis-and-fungi'
+    | 'csf-opening-pressure'
+    | 'csf-xanthochromia'
+    | 'prion-assay'
+    | 'csf-tap-test'
+    | 'mr-venography'
+    | 'mri-orbit'
+    | 'mri-pituitary'
+    | 'mri-inner-ear'
+    | 'ct-temporal-bone'
+    | 'carotid-ultrasound'
+    | 'echocardiogram'
+    | 'rhythm-monitoring'
+    | 'spinal-angiography'
+    | 'catheter-angiography'
+    | 'dopamine-transporter-imaging'
+    | 'pet-ct'
+    | 'temporal-artery-imaging'
+    | 'audiogram'
+    | 'visual-fields-and-optical-coherence-tomography'
+    | 'eye-examination'
+    | 'visual-evoked-potentials'
+    | 'tilt-table'
+    | 'laryngoscopy'
+    | 'swallowing-assessment'
+    | 'chest-radiograph'
+    | 'diaphragm-ultrasound'
+    | 'compartment-pressure'
+    | 'mri-muscle'
+    | 'mri-pelvis'
+    | 'limb-radiograph'
+    | 'cognitive-assessment'
+    | 'ice-pack-test'
+    | 'forearm-exercise-test'
+    | 'fat-biopsy'
+    | 'pmp22-gene'
+    | 'gjb1-gene'
+    | 'axonal-neuropathy-genes'
+    | 'smn1-gene'
+    | 'androgen-receptor-gene'
+    | 'huntingtin-gene'
+    | 'fmr1-gene'
+    | 'spastic-paraplegia-genes'
+    | 'mitochondrial-genes'
+    | 'notch3-gene'
+  )[];
 }
 /**
  * the sender's own identifier of the exam; a repeat is the same exam
@@ -2422,6 +2596,171 @@ export interface LocalisationRequest {
     side?: Side;
   }[];
   results?: Results;
+  /**
+   * the investigations that the examiner wants proposed, whether they were suggested or not; when absent all that are suggested
+   *
+   * Items: the key of an investigation in the catalogue
+   */
+  requests?: (
+    | 'glucose-or-hba1c'
+    | 'blood-glucose'
+    | 'glucose-tolerance-test'
+    | 'vitamin-b12'
+    | 'methylmalonic-acid'
+    | 'homocysteine'
+    | 'serum-immunofixation'
+    | 'free-light-chains'
+    | 'full-blood-count'
+    | 'renal-function'
+    | 'thyroid-stimulating-hormone'
+    | 'erythrocyte-sedimentation-rate'
+    | 'c-reactive-protein'
+    | 'potassium'
+    | 'calcium'
+    | 'creatine-kinase'
+    | 'vitamin-d'
+    | 'copper-and-zinc'
+    | 'thiamine'
+    | 'tissue-transglutaminase-antibody'
+    | 'hiv-test'
+    | 'syphilis-serology'
+    | 'borrelia-serology'
+    | 'htlv-test'
+    | 'antinuclear-antibody'
+    | 'anti-ro-antibody'
+    | 'antineutrophil-cytoplasmic-antibody'
+    | 'hepatitis-c-antibody'
+    | 'cryoglobulins'
+    | 'urine-porphobilinogen'
+    | 'acetylcholine-receptor-antibody'
+    | 'musk-antibody'
+    | 'calcium-channel-antibody'
+    | 'aquaporin-4-antibody'
+    | 'mog-antibody'
+    | 'ganglioside-gm1-antibody'
+    | 'ganglioside-gq1b-antibody'
+    | 'anti-mag-antibody'
+    | 'nodal-paranodal-antibodies'
+    | 'paraneoplastic-antibodies'
+    | 'myositis-antibodies'
+    | 'hmgcr-antibody'
+    | 'blood-cultures'
+    | 'nerve-conduction-study'
+    | 'electromyography'
+    | 'repetitive-stimulation'
+    | 'single-fibre-emg'
+    | 'nerve-ultrasound'
+    | 'vital-capacity'
+    | 'respiratory-pressures'
+    | 'electrocardiogram'
+    | 'electroencephalogram'
+    | 'lumbar-puncture'
+    | 'csf-oligoclonal-bands'
+    | 'csf-cytology'
+    | 'bladder-scan'
+    | 'mri-whole-spine'
+    | 'mri-cervical-spine'
+    | 'mri-lumbar-spine'
+    | 'mri-brain'
+    | 'ct-head'
+    | 'ct-angiography'
+    | 'limb-angiography'
+    | 'mri-brachial-plexus'
+    | 'mri-lumbosacral-plexus'
+    | 'ct-chest'
+    | 'ct-abdomen'
+    | 'muscle-biopsy'
+    | 'nerve-biopsy'
+    | 'skin-biopsy'
+    | 'autonomic-tests'
+    | 'lying-standing-blood-pressure'
+    | 'pmp22-and-neuropathy-genes'
+    | 'ttr-gene'
+    | 'motor-neuron-disease-genes'
+    | 'muscle-disease-genes'
+    | 'ataxia-genes'
+    | 'sodium'
+    | 'magnesium'
+    | 'osmolality'
+    | 'parathyroid-hormone'
+    | 'liver-function'
+    | 'ammonia'
+    | 'blood-gas'
+    | 'drug-screen'
+    | 'caeruloplasmin'
+    | 'vitamin-e'
+    | 'vitamin-b6'
+    | 'heavy-metals'
+    | 'antiphospholipid-antibodies'
+    | 'thrombophilia-screen'
+    | 'pregnancy-test'
+    | 'lipids'
+    | 'cortisol'
+    | 'pituitary-hormones'
+    | 'thyroid-receptor-antibody'
+    | 'angiotensin-converting-enzyme'
+    | 'autoimmune-encephalitis-antibodies'
+    | 'ganglionic-antibody'
+    | 'vascular-endothelial-growth-factor'
+    | 'alpha-galactosidase'
+    | 'phytanic-acid'
+    | 'very-long-chain-fatty-acids'
+    | 'acid-alpha-glucosidase'
+    | 'cholinesterase'
+    | 'botulinum-toxin-assay'
+    | 'zoster-pcr'
+    | 'vasculitis-urine'
+    | 'drug-level'
+    | 'toxoplasma-serology'
+    | 'skeletal-survey'
+    | 'skin-smear'
+    | 'csf-viral-pcr'
+    | 'csf-tuberculosis-and-fungi'
+    | 'csf-opening-pressure'
+    | 'csf-xanthochromia'
+    | 'prion-assay'
+    | 'csf-tap-test'
+    | 'mr-venography'
+    | 'mri-orbit'
+    | 'mri-pituitary'
+    | 'mri-inner-ear'
+    | 'ct-temporal-bone'
+    | 'carotid-ultrasound'
+    | 'echocardiogram'
+    | 'rhythm-monitoring'
+    | 'spinal-angiography'
+    | 'catheter-angiography'
+    | 'dopamine-transporter-imaging'
+    | 'pet-ct'
+    | 'temporal-artery-imaging'
+    | 'audiogram'
+    | 'visual-fields-and-optical-coherence-tomography'
+    | 'eye-examination'
+    | 'visual-evoked-potentials'
+    | 'tilt-table'
+    | 'laryngoscopy'
+    | 'swallowing-assessment'
+    | 'chest-radiograph'
+    | 'diaphragm-ultrasound'
+    | 'compartment-pressure'
+    | 'mri-muscle'
+    | 'mri-pelvis'
+    | 'limb-radiograph'
+    | 'cognitive-assessment'
+    | 'ice-pack-test'
+    | 'forearm-exercise-test'
+    | 'fat-biopsy'
+    | 'pmp22-gene'
+    | 'gjb1-gene'
+    | 'axonal-neuropathy-genes'
+    | 'smn1-gene'
+    | 'androgen-receptor-gene'
+    | 'huntingtin-gene'
+    | 'fmr1-gene'
+    | 'spastic-paraplegia-genes'
+    | 'mitochondrial-genes'
+    | 'notch3-gene'
+  )[];
 }
 /**
  * Where the lesion is, what it may be, what must not wait and what to do next. Computed and unreviewed.
@@ -2825,6 +3164,23 @@ export interface Catalogue {
    * results of investigations that are taken
    */
   results: Result[];
+  /**
+   * investigations that may be proposed, and named in the requests of an exam
+   */
+  investigations: {
+    /**
+     * the key to send
+     */
+    key: string;
+    /**
+     * in words
+     */
+    label: string;
+    /**
+     * open codes that say the same, or how close they are
+     */
+    codes: Code[];
+  }[];
   places: {
     dermatomes: Place[];
     landmarks: Place[];
@@ -3032,6 +3388,181 @@ export interface Place {
   region: string;
 }
 /**
+ * The body with the places at which sensation is recorded, drawn from the tables of the service.
+ */
+export interface Picture {
+  body: {
+    views: {
+      /**
+       * which picture
+       */
+      key: string;
+      /**
+       * in words
+       */
+      label: string;
+      /**
+       * in whole units
+       */
+      width: number;
+      /**
+       * in whole units
+       */
+      height: number;
+      /**
+       * the side of the patient on the right of the viewer, whose half is drawn; mirror it for the other
+       */
+      drawnSide: 'left' | 'right';
+      /**
+       * SVG path data of the border
+       */
+      outline: string;
+      /**
+       * SVG path data of lines that help to find one's way
+       */
+      marks: string;
+      /**
+       * dermatomes, which tile; nerve territories, which overlap; landmarks
+       */
+      patches: {
+        /**
+         * which of the places of the catalogue
+         */
+        kind: 'dermatome' | 'landmark' | 'territory';
+        /**
+         * key of the place
+         */
+        key: string;
+        /**
+         * a point well inside
+         *
+         * @minItems 2
+         * @maxItems 2
+         */
+        at: [number, number];
+        /**
+         * SVG path data; absent for a spot to tap
+         */
+        path?: string;
+      }[];
+    }[];
+    /**
+     * for a segment of the cord, the first of the dermatomes below it, as they are ordered in the catalogue
+     */
+    firstBelow: {
+      /**
+       * key of a dermatome
+       */
+      [k: string]: string;
+    };
+  };
+  /**
+   * The nervous system with what every site takes of it, the right of the person on the left of the viewer.
+   */
+  neuraxis: {
+    /**
+     * from the cortex to the muscles
+     */
+    views: {
+      /**
+       * which view
+       */
+      key: 'cortex' | 'deep' | 'visual' | 'brainstem' | 'cord' | 'cord-section' | 'nerves' | 'muscles';
+      /**
+       * in words
+       */
+      label: string;
+      /**
+       * from where it is seen
+       */
+      seen: string;
+      /**
+       * SVG viewBox
+       */
+      viewBox: string;
+      /**
+       * SVG path data of what lies around the shapes and is never marked
+       */
+      background: string;
+    }[];
+    /**
+     * what can be marked
+     */
+    shapes: {
+      /**
+       * name of the shape
+       */
+      name: string;
+      /**
+       * which view
+       */
+      view: 'cortex' | 'deep' | 'visual' | 'brainstem' | 'cord' | 'cord-section' | 'nerves' | 'muscles';
+      /**
+       * whether there is one on each side: drawn on the left of the person, mirrored at x 0 on the right
+       */
+      paired: boolean;
+      /**
+       * in words
+       */
+      label: string;
+      /**
+       * an area is filled, a line is stroked
+       */
+      kind: 'area' | 'line';
+      /**
+       * SVG path data
+       */
+      d: string;
+      /**
+       * x from the midline, positive towards the left of the person, and y downwards
+       *
+       * @minItems 2
+       * @maxItems 2
+       */
+      at: [number, number];
+    }[];
+    /**
+     * words and letters in the views
+     */
+    texts: {
+      /**
+       * which view
+       */
+      view: 'cortex' | 'deep' | 'visual' | 'brainstem' | 'cord' | 'cord-section' | 'nerves' | 'muscles';
+      /**
+       * word or letter
+       */
+      text: string;
+      /**
+       * x from the midline, positive towards the left of the person, and y downwards
+       *
+       * @minItems 2
+       * @maxItems 2
+       */
+      at: [number, number];
+    }[];
+    /**
+     * for the key of a site, the shapes that it takes; segment-@ and root-@ stand for the segments that an answer names
+     */
+    sites: {
+      [k: string]: {
+        /**
+         * on the side of the site, the most damaged first; both sides for a site of both or of neither
+         *
+         * Items: name of a shape
+         */
+        own: string[];
+        /**
+         * on the other side
+         *
+         * Items: name of a shape
+         */
+        other: string[];
+      };
+    };
+  };
+}
+/**
  * Problem details. Source: RFC 9457.
  */
 export interface Problem {
@@ -3066,6 +3597,7 @@ export interface Problem {
     | 'MEDIA_TYPE'
     | 'EXAM_INVALID'
     | 'HOOK_INVALID'
+    | 'PRACTICE_INVALID'
     | 'VIEW_INVALID'
     | 'VIEW_FAILED'
     | 'MEASURE_INVALID'
@@ -3118,6 +3650,7 @@ export interface Fault {
     | 'ONLY_ONE'
     | 'SIDE_NOT_APPLICABLE'
     | 'SITE_NOT_APPLICABLE'
+    | 'REPEATED'
     | 'CONTRADICTION'
     | 'LIMB_ABSENT'
     | 'NOTHING_COVERED'
@@ -3204,6 +3737,17 @@ export interface OperationOutcome {
   [k: string]: unknown;
 }
 /**
+ * A Parameters of FHIR R4, of which only a part is written out here.
+ */
+export interface Parameters {
+  resourceType: 'Parameters';
+  parameter?: {
+    name: string;
+    [k: string]: unknown;
+  }[];
+  [k: string]: unknown;
+}
+/**
  * A CapabilityStatement of FHIR R4, of which only a part is written out here.
  */
 export interface CapabilityStatement {
@@ -3246,4 +3790,90 @@ export interface View {
     type?: string;
     description?: string;
   }[];
+}
+export interface Delivery {
+  target: string;
+  /**
+   * version of the exam
+   */
+  version: number;
+  state: 'waiting' | 'delivered' | 'dead';
+  attempts: number;
+  nextAttemptAt?: string;
+  settledAt?: string;
+  /**
+   * status that the other side answered
+   */
+  lastStatus?: number;
+  reason?: string;
+  issues?: string[];
+}
+export interface Deliveries {
+  deliveries: Delivery[];
+}
+export interface RetriedDeliveries {
+  retried: number;
+  deliveries: Delivery[];
+}
+export interface CdsServices {
+  services: {
+    id: string;
+    hook: string;
+    title?: string;
+    description: string;
+    [k: string]: unknown;
+  }[];
+}
+export interface HookCall {
+  hook: string;
+  hookInstance: string;
+  context: {
+    userId: string;
+    patientId: string;
+    encounterId?: string;
+    [k: string]: unknown;
+  };
+  prefetch?: {
+    [k: string]: unknown;
+  };
+  [k: string]: unknown;
+}
+export interface Cards {
+  cards: {
+    uuid?: string;
+    summary: string;
+    /**
+     * Markdown
+     */
+    detail?: string;
+    indicator: 'info' | 'warning' | 'critical';
+    source: {
+      label: string;
+      url?: string;
+      [k: string]: unknown;
+    };
+    suggestions?: {
+      label: string;
+      uuid?: string;
+      isRecommended?: boolean;
+      actions?: {
+        type: string;
+        description?: string;
+        resource?: Resource;
+        [k: string]: unknown;
+      }[];
+      [k: string]: unknown;
+    }[];
+    selectionBehavior?: string;
+    [k: string]: unknown;
+  }[];
+}
+export interface Feedback {
+  feedback: {
+    card: string;
+    outcome: 'accepted' | 'overridden';
+    outcomeTimestamp: string;
+    [k: string]: unknown;
+  }[];
+  [k: string]: unknown;
 }

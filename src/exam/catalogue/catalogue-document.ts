@@ -13,6 +13,7 @@ import { itemsOf } from './catalogue.ts';
 import { comaScale } from './coma-scale.ts';
 import { historyListKeys, historyLists } from './history.ts';
 import type { HistoryRow } from './history-row.ts';
+import { type Investigation, investigations } from './investigations.ts';
 import { type CodeLink, type Item, itemId } from './item.ts';
 import type { ResultRow } from './result-row.ts';
 import { resultRows } from './results.ts';
@@ -69,6 +70,10 @@ function resultEntry(row: ResultRow) {
   return { key, label, kind, codes, unit: row.unit, units: usualUnits(row), plausible };
 }
 
+function investigationEntry({ key, label, loinc }: Investigation) {
+  return { key, label, codes: loinc ? [{ system: systems.loinc, ...loinc }] : [] };
+}
+
 const labelled = (rows: Readonly<Record<string, { readonly label: string; readonly region: Region }>>) =>
   Object.entries(rows).map(([key, { label, region }]) => ({ key, label, region }));
 
@@ -95,6 +100,7 @@ export function catalogueDocument() {
     },
     history: Object.fromEntries(historyListKeys.map((list) => [list, historyLists[list].map(historyEntry)])),
     results: resultRows.map(resultEntry),
+    investigations: investigations.map(investigationEntry),
     places: {
       dermatomes: dermatomeKeys.map((key) => ({ key, label: dermatomes[key].label, region: dermatomes[key].region })),
       landmarks: labelled(landmarks),

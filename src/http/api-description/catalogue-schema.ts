@@ -51,6 +51,10 @@ export function catalogueSchema(): JsonSchema {
       }),
       history: all(Object.fromEntries(historyListKeys.map((list) => [list, listOf(definition('historyEntry'))]))),
       results: listOf(definition('result'), 'results of investigations that are taken'),
+      investigations: listOf(
+        all({ key, label, codes }),
+        'investigations that may be proposed, and named in the requests of an exam',
+      ),
       places: all({
         dermatomes: places,
         landmarks: places,
