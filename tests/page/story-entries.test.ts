@@ -15,6 +15,7 @@ import {
   withValue,
 } from '../../src/page/story/result-entries.ts';
 import { amend, relationLabels, stateHistory, withAnother, withList } from '../../src/page/story/statements.ts';
+import { storyDetail } from '../../src/page/story/story-place.ts';
 import { faultsOf, read } from '../exam/support/read.ts';
 import { catalogue } from './catalogue.ts';
 
@@ -125,6 +126,21 @@ describe('results', () => {
     expect(resultWords(result('nerve-conduction-pattern'), { value: 'axonal' })).toBe('Axonal');
     expect(resultWords(result('crp'), undefined)).toBe('');
   });
+});
+
+describe('a pointer of the exam', () => {
+  it.each([
+    ['/person/ageYears', 'person'],
+    ['/history/onset/pace', 'person'],
+    ['/history/course', 'person'],
+    ['/history/symptoms/2', 'symptoms.2'],
+    ['/history/family/0/relation', 'family.0'],
+    ['/history/medications', 'medications'],
+    ['/results/3/valueQuantity/code', 'results.3'],
+    ['/results', 'results'],
+    ['/findings/power/0', undefined],
+    ['', undefined],
+  ])('%s leads to %s', (pointer, detail) => expect(storyDetail(pointer)).toBe(detail));
 });
 
 describe('faults', () => {

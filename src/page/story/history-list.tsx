@@ -8,6 +8,7 @@ import { PresenceButtons } from './presence-buttons.tsx';
 import { recordedWords, stateRow } from './record-history.ts';
 import { Statement } from './statement.tsx';
 import { listLabels, presenceWords } from './statements.ts';
+import { elementIdOf } from './story-place.ts';
 
 interface HistoryListProps {
   readonly list: HistoryList;
@@ -21,8 +22,8 @@ export function HistoryListView({ list, rows, index }: HistoryListProps) {
   const entries = draft.value.history[list];
   const label = listLabels[list];
   return (
-    <section class="history-list" aria-labelledby={`list-${list}`}>
-      <h3 id={`list-${list}`} tabIndex={-1}>
+    <section class="history-list" aria-labelledby={elementIdOf(list)}>
+      <h3 id={elementIdOf(list)} tabIndex={-1}>
         {label}
       </h3>
       <Finder

@@ -3,6 +3,7 @@ import type { ResultEntry } from '../draft/draft.ts';
 import { change } from '../draft/draft-store.ts';
 import { QuantityField } from './quantity-field.tsx';
 import { withNote, withoutResult } from './result-entries.ts';
+import { elementIdOf, storyDetail } from './story-place.ts';
 import { type FieldProps, ValueField } from './value-field.tsx';
 
 interface ResultEditorProps extends Omit<FieldProps, 'edit'> {
@@ -21,11 +22,17 @@ export function ResultEditor({ result, entry, pointer, wanted, onClose }: Result
   const remove = (): void => {
     onClose();
     // The field that had the focus goes away.
-    document.getElementById('results-name')?.focus();
+    document.getElementById(elementIdOf('results'))?.focus();
     if (entry !== undefined) edit('removed', (entries) => withoutResult(entries, result));
   };
   return (
-    <li ref={box} class="result" aria-label={result.label}>
+    <li
+      ref={box}
+      {...(pointer !== undefined && { id: elementIdOf(storyDetail(pointer) ?? '') })}
+      tabIndex={-1}
+      class="result"
+      aria-label={result.label}
+    >
       <div class="result-head">
         <h3>{result.label}</h3>
         <button type="button" class="plain" aria-label={`Remove ${result.label}`} onClick={remove}>

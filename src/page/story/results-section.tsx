@@ -40,8 +40,8 @@ export function ResultsSection({ index, rows, opened, wanted, onOpen, onClose }:
     return { ...row, name };
   });
   return (
-    <section class="story-part" aria-labelledby="results-name">
-      <h2 id="results-name" tabIndex={-1}>
+    <section class="story-part" aria-labelledby="story-results">
+      <h2 id="story-results" tabIndex={-1}>
         Results
       </h2>
       <Finder

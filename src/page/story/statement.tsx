@@ -4,6 +4,7 @@ import { change } from '../draft/draft-store.ts';
 import { FaultList, hasFault } from './fault-list.tsx';
 import { PresenceButtons } from './presence-buttons.tsx';
 import { type Amendment, amend, presenceWords, relationLabels, withAnother, withList } from './statements.ts';
+import { elementIdOf } from './story-place.ts';
 
 interface StatementProps {
   readonly list: HistoryList;
@@ -30,10 +31,14 @@ export function Statement({ list, at, entry, index }: StatementProps) {
       ),
     );
     // The button that had the focus goes away.
-    document.getElementById(`list-${list}`)?.focus();
+    document.getElementById(elementIdOf(list))?.focus();
   };
   return (
-    <li class={`statement ${entry.present ? 'is-present' : 'is-absent'} ${hasFault(pointer) ? 'is-faulty' : ''}`}>
+    <li
+      id={elementIdOf(`${list}.${at}`)}
+      tabIndex={-1}
+      class={`statement ${entry.present ? 'is-present' : 'is-absent'} ${hasFault(pointer) ? 'is-faulty' : ''}`}
+    >
       <span class="statement-name">
         <span class="sign" aria-hidden="true">
           {entry.present ? '●' : '○'}

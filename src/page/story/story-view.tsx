@@ -12,6 +12,7 @@ import { PersonAndTime } from './person-and-time.tsx';
 import { recordedWords, stateRow } from './record-history.ts';
 import { ResultsSection, recordedResult, takeResult, type WantedResult } from './results-section.tsx';
 import { listLabels } from './statements.ts';
+import { showStoryPlace } from './story-place.ts';
 
 /** Time, history and results. `/` leads to the field that looks through all of them. */
 export function StoryView({ index }: { readonly index: CatalogueIndex }) {
@@ -44,7 +45,7 @@ export function StoryView({ index }: { readonly index: CatalogueIndex }) {
 
   const wanted = view.value.detail;
   useEffect(() => {
-    if (wanted !== undefined) showPart(wanted);
+    if (wanted !== undefined) showStoryPlace(wanted);
   }, [wanted]);
 
   return (
@@ -54,7 +55,7 @@ export function StoryView({ index }: { readonly index: CatalogueIndex }) {
         <ul>
           {parts.map(({ key, name, pointers }) => (
             <li key={key}>
-              <a class="plain" href={hrefOf('story', key)} onClick={() => showPart(key)}>
+              <a class="plain" href={hrefOf('story', key)} onClick={() => showStoryPlace(key)}>
                 {name}
                 <FaultCount pointers={pointers} />
               </a>
@@ -78,8 +79,8 @@ export function StoryView({ index }: { readonly index: CatalogueIndex }) {
         Escape out of a field. What stands in no list was not asked.
       </p>
       <PersonAndTime />
-      <section class="story-part" aria-labelledby="history-name">
-        <h2 id="history-name" tabIndex={-1}>
+      <section class="story-part" aria-labelledby="story-history">
+        <h2 id="story-history" tabIndex={-1}>
           History
         </h2>
         <div class="history-lists">
@@ -100,7 +101,7 @@ export function StoryView({ index }: { readonly index: CatalogueIndex }) {
   );
 }
 
-/** The parts of the view by the detail of the address; the heading of each has the id that ends in `-name`. */
+/** The parts of the view by the detail of the address; each has its heading as place. */
 const parts: readonly { readonly key: string; readonly name: string; readonly pointers: readonly string[] }[] = [
   { key: 'person', name: 'Person and time', pointers: ['/person', '/examinedAt', '/history/onset', '/history/course'] },
   { key: 'history', name: 'History', pointers: historyLists.map((list) => `/history/${list}`) },
@@ -110,12 +111,6 @@ const parts: readonly { readonly key: string; readonly name: string; readonly po
 function FaultCount({ pointers }: { readonly pointers: readonly string[] }) {
   const count = pointers.flatMap((pointer) => faultsWithin(faults.value, pointer)).length;
   return count === 0 ? null : <span class="fault-count"> ▲ {count} not accepted</span>;
-}
-
-function showPart(key: string): void {
-  const heading = parts.some((part) => part.key === key) ? document.getElementById(`${key}-name`) : null;
-  heading?.scrollIntoView();
-  heading?.focus({ preventScroll: true });
 }
 
 function kindOf({ kind }: Row): string {
