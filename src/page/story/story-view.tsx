@@ -7,6 +7,7 @@ import { faultsWithin } from './faults-at.ts';
 import { type Row, type RowKind, rowsOf } from './find-rows.ts';
 import { Finder } from './finder.tsx';
 import { HistoryListView } from './history-list.tsx';
+import { keepBelowFlags } from './keep-below-flags.ts';
 import { LeadingCause } from './leading-cause.tsx';
 import { PersonAndTime } from './person-and-time.tsx';
 import { recordedWords, stateRow } from './record-history.ts';
@@ -43,13 +44,15 @@ export function StoryView({ index }: { readonly index: CatalogueIndex }) {
     return () => document.removeEventListener('keydown', onKey);
   }, []);
 
+  const box = useRef<HTMLDivElement>(null);
+  useEffect(() => keepBelowFlags(box.current), []);
   const wanted = view.value.detail;
   useEffect(() => {
     if (wanted !== undefined) showStoryPlace(wanted);
   }, [wanted]);
 
   return (
-    <div class="story">
+    <div ref={box} class="story">
       <LeadingCause />
       <nav class="story-parts" aria-label="Parts of this view">
         <ul>
