@@ -73,7 +73,7 @@ function Kept({ exam, index }: { readonly exam: SentExam; readonly index: Catalo
           </div>
           <div>
             <dt>Made of it</dt>
-            <dd>{counts === undefined ? 'The Bundle cannot be read with this key.' : countWords(counts)}</dd>
+            <dd>{counts === undefined ? 'The Bundle cannot be read with this key.' : <Counts counts={counts} />}</dd>
           </div>
         </dl>
         {sentAs !== undefined && <p>Nothing of it is kept on this device; it shows here until you leave this view.</p>}
@@ -152,9 +152,15 @@ function Downloads({ id }: { readonly id: string }) {
   );
 }
 
-function countWords(counts: Readonly<Record<string, number>>): string {
-  return Object.entries(counts)
-    .sort(([, one], [, other]) => other - one)
-    .map(([type, count]) => `${count} ${type}`)
-    .join(', ');
+function Counts({ counts }: { readonly counts: Readonly<Record<string, number>> }) {
+  const rows = Object.entries(counts).sort(([, one], [, other]) => other - one);
+  return (
+    <ul class="counts">
+      {rows.map(([type, count]) => (
+        <li key={type}>
+          {count} {type}
+        </li>
+      ))}
+    </ul>
+  );
 }
