@@ -73,7 +73,10 @@ function Kept({ exam, index }: { readonly exam: SentExam; readonly index: Catalo
           </div>
           <div>
             <dt>Made of it</dt>
-            <dd>{counts === undefined ? 'The Bundle cannot be read with this key.' : <Counts counts={counts} />}</dd>
+            <dd>
+              {counts === null && 'The Bundle cannot be read.'}
+              {counts && <Counts counts={counts} />}
+            </dd>
           </div>
         </dl>
         {sentAs !== undefined && <p>Nothing of it is kept on this device; it shows here until you leave this view.</p>}
@@ -114,12 +117,14 @@ function Kept({ exam, index }: { readonly exam: SentExam; readonly index: Catalo
           ))}
         </section>
       )}
-      {answer === undefined ? (
-        <p class="block">What the service makes of it could not be fetched.</p>
-      ) : (
+      {answer ? (
         <Presentation answer={answer} />
+      ) : (
+        <p class="block" role="status">
+          {answer === null ? 'What the service makes of it could not be fetched.' : 'What the service makes of it …'}
+        </p>
       )}
-      <PrintSheet draft={kept} answer={answer} built={built} index={index} id={id} />
+      <PrintSheet draft={kept} answer={answer ?? undefined} built={built} index={index} id={id} />
     </div>
   );
 }
