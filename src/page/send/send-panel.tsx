@@ -23,7 +23,7 @@ export function SendPanel({ index, onTry }: SendPanelProps) {
   const isSending = kind === 'sending';
   const outcome = useRef<HTMLDivElement>(null);
   useEffect(() => {
-    if (kind !== 'idle' && kind !== 'sending') outcome.current?.scrollIntoView({ block: 'nearest' });
+    if (kind !== 'idle' && kind !== 'sending') outcome.current?.scrollIntoView({ block: 'start' });
   }, [kind]);
   const send = (): void => {
     onTry();

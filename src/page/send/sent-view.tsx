@@ -79,7 +79,9 @@ function Kept({ exam, index }: { readonly exam: SentExam; readonly index: Catalo
             </dd>
           </div>
         </dl>
-        {sentAs !== undefined && <p>Nothing of it is kept on this device; it shows here until you leave this view.</p>}
+        {sentAs !== undefined && !isChangedSince && (
+          <p>Nothing of it is kept on this device; it shows here until you leave this view.</p>
+        )}
         {isChangedSince && (
           <p>
             <strong>You have changed the record while it was being sent.</strong> The change is a correction that is not
