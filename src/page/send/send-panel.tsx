@@ -42,7 +42,7 @@ export function SendPanel({ index, onTry }: SendPanelProps) {
       <h3 id="send-title">Send</h3>
       {!hasContent.value && <p>Nothing is recorded yet, so there is nothing to send.</p>}
       <p class="buttons">
-        <button type="button" class="main" disabled={!hasContent.value || isSending} onClick={send}>
+        <button type="button" class="main" disabled={!hasContent.value} aria-busy={isSending} onClick={send}>
           {isSending ? 'Sending …' : label}
         </button>
         <button
