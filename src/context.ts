@@ -6,6 +6,7 @@ import { isDeepStrictEqual } from 'node:util';
 import type { Measure } from 'fhir/r4.js';
 import { type Logger, pino } from 'pino';
 import { createAccessControl } from './access/access-control.ts';
+import { exportEndRecord } from './audit/export-end.ts';
 import type { Config } from './config.ts';
 import type { DeliveryWorker } from './delivery/delivery-worker.ts';
 import { readCriteria } from './delivery/read-criteria.ts';
@@ -21,6 +22,7 @@ import { measuredExams, measuredSteps } from './http/metrics/measured-store.ts';
 import { createServiceMetrics } from './http/metrics/service-metrics.ts';
 import { createOperation } from './http/operation.ts';
 import { packedCatalogue } from './http/packed-catalogue.ts';
+import { rememberedPicture } from './http/packed-picture.ts';
 import { readPageFiles } from './http/page-files.ts';
 import { publishedFiles } from './http/published-files.ts';
 import { createSealedText } from './http/sealed-text.ts';
@@ -30,6 +32,7 @@ import { createLocaliser } from './localisation/localise.ts';
 import { modelVersion } from './localisation/model-version.ts';
 import type { CompiledMeasure } from './measures/compile-measure.ts';
 import { measuresFrom } from './measures/load-measures.ts';
+import { createPractice } from './practice/practice.ts';
 import type { Terminology } from './search/read-token.ts';
 import { searchRules } from './search/search-rules.ts';
 import { startExportWorker } from './store/export-worker.ts';
@@ -105,7 +108,8 @@ export async function createContext(config: Config, compiled = compiledFiles()):
   wakeDeliveries = deliveryWorker.wake;
   const views = viewsFrom(join(rootDir, 'profiles', 'views'));
   const viewTables = createViewTables(engine, views.values(), ({ code }) => logger.error({ code }, 'failed'));
-  const exportWorker = startExportWorker(exports, () => logger.error({ code: 'EXPORT_FAILED' }, 'failed'));
+  const exportTrail = { recordOf: exportEndRecord(now, version), append: audit.append };
+  const exportWorker = startExportWorker(exports, exportTrail, () => logger.error({ code: 'EXPORT_FAILED' }, 'failed'));
   const viewRefresher = startViewRefresher(viewTables, config.viewTablesSeconds * 1000, (error) => {
     const cause = error instanceof AppError ? error.code : 'UNEXPECTED';
     logger.error({ code: 'VIEW_TABLES_FAILED', cause }, 'failed');
@@ -138,9 +142,11 @@ export async function createContext(config: Config, compiled = compiledFiles()):
     publicUrl: config.publicUrl,
     now,
     prepare: steps.prepare,
+    practice: steps.practice,
     records: createExamRecords(steps, exams, now, version),
     catalogue: packedCatalogue(),
     page: readPageFiles(join(rootDir, 'dist', 'page')),
+    picture: rememberedPicture(),
     conformance,
     terminology,
     measures,
@@ -197,12 +203,15 @@ export function loadExamSteps(): ExamSteps {
 /** The pure steps with their tables compiled; takes a moment, so it is done once. */
 export function createExamSteps(compiled: Compiled | null = null): ExamSteps {
   const reader = createExamReader(compiled?.validators);
-  const assessor = createAssessor(createLocaliser(compiled?.model));
+  const localiser = createLocaliser(compiled?.model);
+  const assessor = createAssessor(localiser);
   return {
     readExam: (body, options) => reader.read(body, options),
+    formVersion: packageVersion(),
     assess: (exam, options) => assessor.assess(exam, options),
     toBundle: buildBundle,
     toLocalisationAnswer: localisationAnswer,
+    practice: createPractice(reader, localiser),
     prepare: function* () {
       yield* assessor.prepare();
       reader.prepare();

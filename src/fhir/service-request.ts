@@ -1,4 +1,5 @@
 import type { ServiceRequest } from 'fhir/r4.js';
+import { capitalised } from '../kernel/words.ts';
 import { systems } from '../terminology/systems.ts';
 import type { Assessment, ProposedTest } from '../workup/assessment.ts';
 import { impressionName } from './clinical-impression.ts';
@@ -28,7 +29,7 @@ export function proposedRequest(item: ProposedTest, assessment: Assessment, fram
   const flags =
     item.priority === 'routine' ? [] : assessment.redFlags.filter((flag) => flag.state === 'present').map(redFlagName);
   const isSuggested = item.tier !== undefined;
-  const because = `${item.tier === undefined ? 'Asked for' : tierTexts[item.tier]}: ${item.because}`;
+  const because = item.tier === undefined ? capitalised(item.because) : `${tierTexts[item.tier]}: ${item.because}`;
   // What only the examiner asks for rests on the examination, and on nothing that was computed from it.
   const reasons = isSuggested ? [localisationName, ...flags] : [examinationName];
   const notes = [

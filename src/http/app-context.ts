@@ -4,6 +4,7 @@ import type { DeliveryWorker } from '../delivery/delivery-worker.ts';
 import type { SubscriptionRules } from '../delivery/read-subscription.ts';
 import type { Subscriptions } from '../delivery/subscriptions.ts';
 import type { CompiledMeasure } from '../measures/compile-measure.ts';
+import type { Practice } from '../practice/practice.ts';
 import type { Terminology } from '../search/read-token.ts';
 import type { AuditRepository } from '../store/audit/audit-store.ts';
 import type { ErasureRepository } from '../store/erasure/erasure-repository.ts';
@@ -44,12 +45,16 @@ export interface AppContext {
   readonly publicUrl: string | undefined;
   readonly now: () => Date;
   readonly records: ExamRecords;
+  /** Examining simulated patients. */
+  readonly practice: Practice;
   /** Works out beforehand what the first requests would otherwise wait for, a little at a time. */
   readonly prepare: () => Iterable<unknown>;
   /** The catalogue of everything that can be examined, in British or American spelling. */
   readonly catalogue: Readonly<Record<Spelling, Packed>>;
   /** Null in a run from the sources that was never built. */
   readonly page: PageFiles | null;
+  /** The pictures on which findings are recorded and shown; drawn when first asked for. */
+  readonly picture: () => Packed;
   readonly conformance: ConformanceResources;
   /** What a search asks of the published code systems and value sets. */
   readonly terminology: Terminology;

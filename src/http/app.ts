@@ -21,6 +21,7 @@ import { localisationRoutes } from './routes/localisation.ts';
 import { measureRoutes } from './routes/measures.ts';
 import { metricsRoutes } from './routes/metrics.ts';
 import { pageRoutes } from './routes/page.ts';
+import { practiceRoutes } from './routes/practice.ts';
 import { publishedRoutes } from './routes/published.ts';
 import { smartConfigurationRoutes } from './routes/smart-configuration.ts';
 import { terminologyRoutes } from './routes/terminology.ts';
@@ -46,6 +47,7 @@ export function createApp(context: AppContext, isDraining: () => boolean): Expre
     examRoutes(context),
     deliveryRoutes(context),
     localisationRoutes(context),
+    practiceRoutes(context),
     extractRoutes(context),
     cdsHooksRoutes(context),
     publishedRoutes(context),

@@ -43,6 +43,7 @@ export const problemKinds = {
   MEDIA_TYPE: { status: 415, title: errorTitles.MEDIA_TYPE, issue: 'not-supported' },
   EXAM_INVALID: { status: 422, title: errorTitles.EXAM_INVALID, issue: 'invalid' },
   HOOK_INVALID: { status: 400, title: errorTitles.HOOK_INVALID, issue: 'invalid' },
+  PRACTICE_INVALID: { status: 422, title: errorTitles.PRACTICE_INVALID, issue: 'invalid' },
   VIEW_INVALID: { status: 422, title: errorTitles.VIEW_INVALID, issue: 'invalid' },
   VIEW_FAILED: { status: 422, title: errorTitles.VIEW_FAILED, issue: 'invalid' },
   MEASURE_INVALID: { status: 422, title: errorTitles.MEASURE_INVALID, issue: 'invalid' },

@@ -64,6 +64,17 @@ export class HookInvalidError extends AppError {
   }
 }
 
+/** A body of the practice mode is not as expected; carries every fault found. */
+export class PracticeInvalidError extends AppError {
+  readonly code = 'PRACTICE_INVALID';
+  readonly faults: readonly Fault[];
+
+  constructor(faults: readonly Fault[]) {
+    super(`The body has ${faults.length} fault${faults.length === 1 ? '' : 's'}.`);
+    this.faults = faults;
+  }
+}
+
 /** Decision support has nothing to decide on: the caller left out the prefetch, and there is no exam here. */
 export class PrefetchMissingError extends AppError {
   readonly code = 'PREFETCH_MISSING';

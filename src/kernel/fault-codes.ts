@@ -17,6 +17,7 @@ export const errorTitles = {
   MEDIA_TYPE: 'Unsupported media type',
   EXAM_INVALID: 'Invalid exam',
   HOOK_INVALID: 'Invalid hook request',
+  PRACTICE_INVALID: 'Invalid practice request',
   VIEW_INVALID: 'Invalid view',
   VIEW_FAILED: 'View without an answer',
   MEASURE_INVALID: 'Invalid measure',

@@ -29,6 +29,8 @@ export interface Hypothesis {
   readonly site: Site;
   /** Tells hypotheses of one site apart: extent, spread. */
   readonly variant: string;
+  readonly damage: Damage;
+  /** What the damage leaves of the long pathways. */
   readonly pathways: Pathways;
   readonly process: Process;
   readonly faculties: FacultyChances;
@@ -67,6 +69,7 @@ export function hypothesis(
   return {
     site,
     variant,
+    damage,
     // Followed when first asked for: most hypotheses are never asked once their states are known.
     get pathways() {
       pathways ??= new Pathways(damage);

@@ -5,27 +5,23 @@
 
 import { lowerFirst } from '../exam/describe.ts';
 import type { Exam } from '../exam/exam.ts';
-import type { Finding } from '../exam/finding.ts';
 import { joinWords } from '../kernel/words.ts';
 import type { CompiledModel } from './compiled-model.ts';
+import { type Confrontation, confront } from './confront.ts';
+import { createEngine, type Engine, nextOf, weigh } from './engine.ts';
 import { conclude } from './explanation/conclusion.ts';
 import { type Explanation, explain, round } from './explanation/explain.ts';
-import { everyTarget, type OpenColumn, openColumns, proposeNext } from './explanation/next-examination.ts';
+import { everyTarget } from './explanation/next-examination.ts';
 import { describePattern } from './explanation/pattern.ts';
-import { hypotheses, noLesionIndex } from './hypotheses/hypotheses.ts';
+import { type Glance, glance } from './glance.ts';
+import { hypotheses } from './hypotheses/hypotheses.ts';
 import { severalNerves } from './hypotheses/process-signs.ts';
 import type { Hypothesis, Site } from './hypothesis.ts';
-import { type Column, StateColumns } from './inference/columns.ts';
-import { Coverage } from './inference/coverage.ts';
-import { type Datum, gatherEvidence } from './inference/evidence.ts';
-import { type Inference, infer } from './inference/infer.ts';
-import type { Contender } from './inference/information-gain.ts';
-import { logShiftOf, Priors } from './inference/prior.ts';
-import { PosteriorWeights } from './inference/ranking.ts';
-import { scoreHypotheses, unexplainedBy } from './inference/score.ts';
-import { groupSites, type SiteGroups } from './inference/site-groups.ts';
+import type { StateColumns } from './inference/columns.ts';
+import type { Inference } from './inference/infer.ts';
+import type { PosteriorWeights } from './inference/ranking.ts';
+import { unexplainedBy } from './inference/score.ts';
 import type { Localisation, RankedLocalisation, SiteKind } from './localisation.ts';
-import { contextOf } from './observation/context.ts';
 import { manyRoots, siteCoding } from './sites.ts';
 
 export interface Localiser {
@@ -35,22 +31,28 @@ export interface Localiser {
    * things in between. Answers do not depend on it.
    */
   readonly prepare: () => Generator<void>;
+  /** What was worked out about items and hypotheses, for whoever turns the model round and draws from a lesion. */
+  readonly columns: StateColumns;
+  /** The leading site and what to examine next, without the reasons, for who goes on item by item. */
+  readonly glance: (exam: Exam) => Glance;
+  /** Holds an exam against a lesion that is known; see `confront`. */
+  readonly confront: (exam: Exam, lesion: number, rival?: number) => Confrontation;
 }
 
 /** Sites less likely than this are not listed, beyond the first three; sites without any chance never are. */
 const listedFrom = 0.01;
 const listedAtMost = 8;
 const listedAtLeast = 3;
-/** Leading sites that the next examination tells apart, and how likely one must be to count. */
-const contendersAtMost = 8;
-const contenderFrom = 0.004;
-/** Hypotheses that stand for each of them. */
-const membersAtMost = 6;
-
 /** @param compiled what `compileModel` worked out, if it was kept */
 export function createLocaliser(compiled?: CompiledModel | null): Localiser {
   const engine = createEngine(compiled?.hypotheses === hypotheses.length ? compiled : null);
-  return { localise: (exam) => localise(exam, engine), prepare: () => prepare(engine) };
+  return {
+    localise: (exam) => localise(exam, engine),
+    prepare: () => prepare(engine),
+    columns: engine.columns,
+    glance: (exam) => glance(exam, engine),
+    confront: (exam, lesion, rival) => confront(exam, lesion, engine, rival),
+  };
 }
 
 /** Works out everything that does not depend on an exam. */
@@ -61,21 +63,6 @@ export function compileModel(): CompiledModel {
   return { hypotheses: hypotheses.length, states: columns.completeStates(), complaints: coverage.complaints };
 }
 
-function createEngine(compiled: CompiledModel | null): Engine {
-  const columns = new StateColumns(hypotheses, noLesionIndex, compiled?.states);
-  let open: readonly OpenColumn[] | undefined;
-  return {
-    columns,
-    open: () => {
-      open ??= openColumns(columns);
-      return open;
-    },
-    sites: groupSites(hypotheses),
-    priors: new Priors(hypotheses),
-    coverage: new Coverage(hypotheses, compiled?.complaints),
-  };
-}
-
 function* prepare({ columns }: Engine): Generator<void> {
   for (const target of everyTarget()) {
     const column = columns.column(target);
@@ -84,23 +71,9 @@ function* prepare({ columns }: Engine): Generator<void> {
   }
 }
 
-/** What is worked out once and used for every exam. */
-interface Engine {
-  readonly columns: StateColumns;
-  readonly open: () => readonly OpenColumn[];
-  readonly sites: SiteGroups;
-  readonly priors: Priors;
-  readonly coverage: Coverage;
-}
-
-function localise(exam: Exam, { columns, open, sites, priors, coverage }: Engine): Localisation {
-  const context = contextOf(exam);
-  const data = gatherEvidence(exam.findings, columns);
-  const logPrior = priors.logWeights(exam);
-  coverage.discount(logPrior, exam);
-  const scored = scoreHypotheses(data, columns, context, logPrior, noLesionIndex);
-  const inference = infer(hypotheses, sites, scored, logPrior, logShiftOf(severalNerves, exam));
-  const weights = new PosteriorWeights(inference, hypotheses);
+function localise(exam: Exam, engine: Engine): Localisation {
+  const weighed = weigh(exam, engine);
+  const { inference, weights } = weighed;
   const ranked = rank(exam, inference, weights);
   const severalProbability = inference.combinations.reduce((sum, { probability }) => sum + probability, 0);
   return {
@@ -111,13 +84,7 @@ function localise(exam: Exam, { columns, open, sites, priors, coverage }: Engine
       jointFit: jointFit(inference),
       isUsualInHealth: isUsualInHealth(inference),
     }),
-    nextExamination: proposeNext(
-      contenders(inference, weights),
-      columns,
-      open(),
-      closed(data, exam.findings, columns),
-      context,
-    ),
+    nextExamination: nextOf(exam, weighed, engine),
   };
 }
 
@@ -265,22 +232,4 @@ function withProcessOfSeveral(
 
 function named({ side, label }: Site): string {
   return `${side ?? ''} ${lowerFirst(label)}`.trim();
-}
-
-function contenders(inference: Inference, weights: PosteriorWeights): readonly Contender[] {
-  return inference.groups
-    .slice(0, contendersAtMost)
-    .filter(({ probability }) => probability > contenderFrom)
-    .map(({ group, probability }) => ({ probability, members: weights.heaviest(group, membersAtMost) }));
-}
-
-/** What is not worth proposing: what has been tested, and what could not be. */
-function closed(data: readonly Datum[], findings: readonly Finding[], columns: StateColumns): ReadonlySet<Column> {
-  const columnsClosed = new Set(data.map(({ column }) => column));
-  for (const finding of findings) {
-    if (finding.value !== null || finding.notTested === 'not-done') continue;
-    const column = columns.column(finding);
-    if (column !== null) columnsClosed.add(column);
-  }
-  return columnsClosed;
 }

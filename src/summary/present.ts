@@ -185,7 +185,7 @@ function choiceSentences({ proposed, notChosen }: PresentedParts): readonly stri
   const chosen = testSentences('Asked for by the examiner', proposed);
   return [
     ...(chosen.length > 0 ? chosen : ['The examiner asked for no investigation.']),
-    ...(notChosen.length > 0 ? [`Suggested and not chosen: ${joinWords(notChosen.map(testName))}.`] : []),
+    ...(notChosen.length > 0 ? [`Suggested and not chosen: ${joinWords(notChosen.map(leftOutName))}.`] : []),
   ];
 }
 
@@ -205,6 +205,12 @@ function needlessSentences({ needless }: PresentedParts): readonly string[] {
   return needless.length === 0
     ? []
     : [sentence(`not needed: ${joinWords(needless.map(({ label }) => lowerFirst(label)))}`)];
+}
+
+/** What was left out although it presses is heard as such. */
+function leftOutName(item: WorkupItem): string {
+  const words = { stat: ' (at once)', urgent: ' (urgent)', routine: '' } as const;
+  return `${testName(item)}${words[item.priority]}`;
 }
 
 function testName(item: Pick<WorkupItem, 'label'>): string {

@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { reportSequential, reportSimulation } from '../../src/cli/evaluate/report-simulation.ts';
 import { examineInOrder } from '../../src/cli/evaluate/sequential.ts';
 import { simulate } from '../../src/cli/evaluate/simulate.ts';
-import { Chance, chanceFrom, pick } from '../../src/cli/simulated/random.ts';
+import { Chance, chanceFrom, pick } from '../../src/kernel/chance.ts';
 import { routine } from '../../src/cli/simulated/routine.ts';
 import { SimulatedPatient, simulationModel } from '../../src/cli/simulated/simulated-patient.ts';
 import { columnName } from '../../src/localisation/inference/columns.ts';

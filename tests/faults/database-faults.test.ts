@@ -1,6 +1,6 @@
 import { setTimeout as pause } from 'node:timers/promises';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { Chance } from '../../src/cli/simulated/random.ts';
+import { Chance } from '../../src/kernel/chance.ts';
 import { type Answer, send, sendJson } from '../support/client.ts';
 import { type SpawnedService, spawnService } from '../support/spawned-service.ts';
 import { numberedExam, Witness } from './exam-load.ts';

@@ -1,7 +1,7 @@
 import { setTimeout as pause } from 'node:timers/promises';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { Chance } from '../../src/cli/simulated/random.ts';
 import { readConfig } from '../../src/config.ts';
+import { Chance } from '../../src/kernel/chance.ts';
 import { openAuditReader } from '../../src/store/audit/open-audit-reader.ts';
 import { verifyAudit } from '../../src/store/audit/verify-audit.ts';
 import { engines } from '../support/engines.ts';

@@ -1,5 +1,5 @@
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { Chance } from '../../src/cli/simulated/random.ts';
+import { Chance } from '../../src/kernel/chance.ts';
 import { type Answer, send, sendJson } from '../support/client.ts';
 import { engines } from '../support/engines.ts';
 import type { SpawnedService } from '../support/spawned-service.ts';
@@ -29,7 +29,7 @@ describe.each(engines)('mutated bodies, on %s', (engine) => {
   let service: SpawnedService;
   let bodies: ValidBodies;
   let rows: readonly MountedRoute[];
-  let kept: { readonly exam: string; readonly measure: string };
+  let kept: { readonly exam: string; readonly measure: string; readonly patient: string };
 
   beforeAll(async () => {
     const table = await lookAtWholeApp(mountedRoutes);
@@ -39,7 +39,9 @@ describe.each(engines)('mutated bodies, on %s', (engine) => {
     rows = table.filter(({ method, path }) => method === 'POST' || method === 'PUT' || takesQuery(path));
     const exam = await sendJson(`${service.url}/exams`, bodies.exams[0]);
     const measure = await sendJson(`${service.url}/fhir/Measure`, { ...bodies.measures[0], id: undefined });
+    const patient = await sendJson(`${service.url}/practice/patients`, { seed: 1 });
     kept = {
+      patient: patient.json<{ patient: string }>().patient,
       exam: String(exam.headers.get('Location')).slice('/exams/'.length),
       measure: measure.json<{ id: string }>().id,
     };
@@ -176,6 +178,10 @@ describe.each(engines)('mutated bodies, on %s', (engine) => {
     if (path.endsWith('/feedback')) return pickOne(bodies.feedback, chance);
     if (path.startsWith('/cds-services/')) return pickOne(bodies.hooks, chance);
     if (/\/Measure(\/:id)?$/.test(path)) return pickOne(bodies.measures, chance);
+    if (path.startsWith('/practice/')) {
+      const body = pickOne(bodies.practice[path.slice('/practice/'.length)] ?? [], chance);
+      return 'patient' in body ? { ...body, patient: kept.patient } : body;
+    }
     const operation = /\$[a-z-]+$/.exec(path)?.[0] ?? '';
     const known = bodies.parameters[operation];
     return known && pickOne(known, chance);

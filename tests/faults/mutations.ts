@@ -1,4 +1,4 @@
-import type { Chance } from '../../src/cli/simulated/random.ts';
+import type { Chance } from '../../src/kernel/chance.ts';
 
 /** Stands in a value for text that no value of JSON gives: it is put in after the value was written out. */
 const rawMark = '@@raw@@';

@@ -3,7 +3,7 @@ import { existsSync, mkdirSync, rmSync } from 'node:fs';
 import { join } from 'node:path';
 import { setTimeout as pause } from 'node:timers/promises';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { Chance } from '../../src/cli/simulated/random.ts';
+import { Chance } from '../../src/kernel/chance.ts';
 import { temporaryFolder } from '../support/service.ts';
 import { spawnService } from '../support/spawned-service.ts';
 import { Witness } from './exam-load.ts';

@@ -2,7 +2,7 @@ import { once } from 'node:events';
 import type { Socket } from 'node:net';
 import { setTimeout as pause } from 'node:timers/promises';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { Chance } from '../../src/cli/simulated/random.ts';
+import { Chance } from '../../src/kernel/chance.ts';
 import { send, sendJson } from '../support/client.ts';
 import type { SpawnedService } from '../support/spawned-service.ts';
 import { numberedExam } from './exam-load.ts';

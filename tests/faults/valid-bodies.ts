@@ -14,12 +14,19 @@ export interface ValidBodies {
   /** What a client of CDS Hooks sends when a hook fires, and what became of its cards. */
   readonly hooks: readonly object[];
   readonly feedback: readonly object[];
+  /** By the end of the path; the patient is put in by who has one. */
+  readonly practice: Readonly<Record<string, readonly object[]>>;
   readonly forms: readonly string[];
 }
 
 const local = 'https://neuroexam-fhir.example/fhir';
 const json = (path: string) => JSON.parse(readFileSync(`${root}${path}`, 'utf8')) as Record<string, unknown>;
 const parameters = (...parameter: object[]) => ({ resourceType: 'Parameters', parameter });
+
+const examinedItems = [
+  { item: 'power/ankle-dorsiflexion', side: 'both' },
+  { item: 'sensation/pinprick', side: 'left', dermatome: 'L5' },
+];
 
 /** Bodies that are taken as they are, to be spoilt: invented exams, and what each operation asks for. */
 export function validBodies(count: number, seed: number): ValidBodies {
@@ -60,6 +67,13 @@ export function validBodies(count: number, seed: number): ValidBodies {
       { feedback: [{ card: hookInstance, outcome: 'accepted', outcomeTimestamp: '2026-01-01T10:00:00Z' }] },
       { feedback: [{ card: hookInstance, outcome: 'overridden', outcomeTimestamp: '2026-01-01T10:00:00+01:00' }] },
     ],
+    practice: {
+      patients: [{}, { difficulty: 'hard', part: 'spinal-cord', seed: 7 }],
+      examinations: [{ patient: '', items: examinedItems }],
+      answers: [
+        { patient: '', examined: examinedItems, commitment: { site: 'nerve-root', side: 'left', level: 'L5' } },
+      ],
+    },
     subscriptions: [
       {
         resourceType: 'Subscription',

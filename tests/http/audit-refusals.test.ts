@@ -125,7 +125,7 @@ describe('the list of audited routes', () => {
   /** Holds nobody's data: what is published, the terminology, and how the service is. */
   const unaudited = [
     /^\/$/,
-    /^\/catalogue$/,
+    /^\/(catalogue|picture)$/,
     /^\/(json-schema|profiles|terminology)\//,
     /^\/health\//,
     /^\/fhir\/metadata$/,
@@ -136,6 +136,8 @@ describe('the list of audited routes', () => {
     // Discovery, and what became of cards: counts alone.
     /^\/cds-services$/,
     /^\/cds-services\/[a-z-]+\/feedback$/,
+    // Simulated patients: nobody's data, and nothing is kept.
+    /^\/practice\//,
   ];
   /** A view is audited when a format is asked for. */
   const partly = ['/views/:file'];

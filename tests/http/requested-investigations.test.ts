@@ -61,7 +61,7 @@ describe('the investigations that an exam asks for', () => {
     const chosen = (await post(examNumbered('R-2', { requests }))).json<Bundle>();
     expect(inBrief(chosen)).toEqual(['mri-brain draft', 'nerve-conduction-study draft']);
     const byCode = new Map(ofType(chosen, 'ServiceRequest').map((one) => [codeOf(one), one]));
-    expect(byCode.get('mri-brain')?.note?.[0]?.text).toContain('the examiner asked for it');
+    expect(byCode.get('mri-brain')?.note?.[0]?.text).toMatch(/^The examiner asked for it; /);
     expect(byCode.get('nerve-conduction-study')?.note?.[0]?.text).toMatch(/^First line: /);
     const { note = [], summary, text } = impressionOf(chosen);
     for (const said of [note.map((one) => one.text).join(), summary, text?.div]) {

@@ -24,12 +24,15 @@ const lines: readonly (readonly [line: string, ...meant: (string | number)[]])[]
   ['ankle dorsi l 3', 'power/ankle-dorsiflexion', 'left', '3'],
   ['ankle dorsiflexion left 4-', 'power/ankle-dorsiflexion', 'left', '4-'],
   ['dorsiflexion r 4+', 'power/ankle-dorsiflexion', 'right', '4+'],
+  ['toe extension l 1', 'power/toe-extension', 'left', '1'],
+  ['great toe ext l 1', 'power/great-toe-extension', 'left', '1'],
   ['hip flex both 5', 'power/hip-flexion', 'right+left', '5'],
   ['plantar r ext', 'plantars/plantar-response', 'right', 'extensor'],
   ['plantar flexor', 'plantars/plantar-response', 'right+left', 'flexor'],
   ['ankle jerk b 0', 'reflexes/ankle', 'right+left', '0'],
   ['knee jerk l 3+', 'reflexes/knee', 'left', '3'],
   ['pin l5 left reduced', 'sensation/pinprick', 'L5', 'left', 'reduced'],
+  ['pin dorsum of foot left reduced', 'sensation/pinprick', 'dorsum-of-foot', 'left', 'reduced'],
   ['vib great toe b absent', 'sensation/vibration', 'great-toe', 'right+left', 'absent'],
   ['ptosis r pres', 'cranial-nerves/ptosis', 'right', 'present'],
   ['ankle clonus l 6', 'clonus/ankle', 'left', 6],
@@ -56,6 +59,11 @@ describe('a typed finding', () => {
       ),
     );
     expect(lost.map(({ id }) => id)).toEqual([]);
+  });
+
+  it('takes reinforcement, and a note after a semicolon', () => {
+    const [reading] = readEntry('ankle jerk b trace reinf; with the Jendrassik manoeuvre', candidates, 5);
+    expect(reading).toMatchObject({ value: 'trace', reinforced: true, note: 'with the Jendrassik manoeuvre' });
   });
 
   it('says nothing of what it does not know', () => {

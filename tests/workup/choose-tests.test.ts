@@ -77,5 +77,8 @@ describe('the presentation', () => {
     expect(presentation).toContain('The examiner asked for no investigation. Suggested and not chosen: ');
     expect(workup.length).toBeGreaterThan(0);
     expect(assess(exam).presentation).not.toContain('not chosen');
+    const pressing = withRequests(exampleRead('ascending-weakness'), []);
+    expect(pressing.workup[0]).toMatchObject({ key: 'respiratory-pressures', priority: 'stat' });
+    expect(pressing.presentation).toMatch(/Suggested and not chosen: [^,]* \(at once\), /);
   });
 });

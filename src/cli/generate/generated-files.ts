@@ -5,6 +5,7 @@ import type { StructureDefinition } from 'fhir/r4.js';
 import { examSchemas } from '../../exam/schema/exam-schemas.ts';
 import { apiDocument, apiDocumentPath } from '../../http/api-description/api-document.ts';
 import { catalogueSchema } from '../../http/api-description/catalogue-schema.ts';
+import { pictureSchema } from '../../http/api-description/picture-schema.ts';
 import { localisationAnswerSchema } from '../../summary/localisation-answer-schema.ts';
 import type { ConformanceResource } from '../../terminology/load.ts';
 import { bodySiteResources } from './body-sites.ts';
@@ -47,6 +48,7 @@ function answerSchemas() {
   return [
     { name: 'localisation-answer.schema.json', schema: localisationAnswerSchema() },
     { name: 'catalogue.schema.json', schema: catalogueSchema() },
+    { name: 'picture.schema.json', schema: pictureSchema() },
   ];
 }
 

@@ -4,7 +4,8 @@ import { items } from '../../exam/catalogue/catalogue.ts';
 import { type Item, type SectionKey, sectionKeys } from '../../exam/catalogue/item.ts';
 import { columnName } from '../../localisation/inference/columns.ts';
 import type { ProbeTarget } from '../../localisation/observation/probe-models.ts';
-import { everything, partOf, routine } from './routine.ts';
+import { partOf } from '../../simulation/body-part.ts';
+import { everything, routine } from './routine.ts';
 
 /** What is examined in one go: an item at a place, on both sides where it has two. */
 export interface Unit {

@@ -1,9 +1,9 @@
 import { sectionKeys } from '../../exam/catalogue/item.ts';
 import type { NotTestedReason } from '../../exam/finding.ts';
+import type { Chance } from '../../kernel/chance.ts';
 import type { ProbeTarget } from '../../localisation/observation/probe-models.ts';
-import { type Bedside, entryOf, whereOf } from './bedside.ts';
+import { type Bedside, entryOf, whereOf } from '../../simulation/bedside.ts';
 import { type Declarable, declarables, type Unit, units } from './bedside-routine.ts';
-import type { Chance } from './random.ts';
 
 /** Least and greatest number of findings that are stated one by one. */
 const leastFindings = 25;

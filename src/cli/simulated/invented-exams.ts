@@ -1,12 +1,12 @@
 import type { OnsetPace } from '../../exam/exam.ts';
+import { Chance, pick } from '../../kernel/chance.ts';
 import { hypotheses, noLesionIndex } from '../../localisation/hypotheses/hypotheses.ts';
 import type { Hypothesis } from '../../localisation/hypothesis.ts';
 import { softmax } from '../../localisation/inference/score.ts';
 import { contextOf } from '../../localisation/observation/context.ts';
-import { Bedside } from './bedside.ts';
+import { Bedside } from '../../simulation/bedside.ts';
+import { drawCourse, drawDuration, drawPace, drawStory } from '../../simulation/invented-story.ts';
 import { type Entry, examine } from './examine.ts';
-import { drawCourse, drawDuration, drawPace, drawStory } from './invented-story.ts';
-import { Chance, pick } from './random.ts';
 import type { SimulationModel } from './simulated-patient.ts';
 
 const dayMs = 24 * 60 * 60_000;

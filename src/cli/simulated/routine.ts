@@ -16,11 +16,5 @@ export const routine: readonly ProbeTarget[] = routineSteps.flatMap((step): read
   return sides.map((side) => ({ item, side, place: { kind: 'landmark', key: place } }));
 });
 
-/** Part of the body at which an item is examined: its region on its side. */
-export function partOf({ item, side, place }: ProbeTarget): string {
-  const skin = place?.kind === 'landmark' || place?.kind === 'dermatome' ? skinPlace(place.kind, place.key) : undefined;
-  return `${skin?.region ?? item.region} ${side}`;
-}
-
 /** Everything that can be examined at all. */
 export const everything: readonly ProbeTarget[] = [...everyTarget()];

@@ -1,6 +1,7 @@
 import { type SectionKey, sectionKeys } from '../../exam/catalogue/item.ts';
 import type { Exam, OnsetPace } from '../../exam/exam.ts';
 import type { ExamReader } from '../../exam/read-exam.ts';
+import { Chance, pick } from '../../kernel/chance.ts';
 import { hypotheses, noLesionIndex } from '../../localisation/hypotheses/hypotheses.ts';
 import type { Hypothesis } from '../../localisation/hypothesis.ts';
 import { type KnownStates, StateColumns } from '../../localisation/inference/columns.ts';
@@ -8,8 +9,7 @@ import { Priors } from '../../localisation/inference/prior.ts';
 import { softmax } from '../../localisation/inference/score.ts';
 import { contextOf } from '../../localisation/observation/context.ts';
 import type { ProbeTarget } from '../../localisation/observation/probe-models.ts';
-import { Bedside, entryOf, type Found } from './bedside.ts';
-import { Chance, pick } from './random.ts';
+import { Bedside, entryOf, type Found } from '../../simulation/bedside.ts';
 
 /** The engine's own model, turned round: it draws findings from a lesion instead of a lesion from findings. */
 export interface SimulationModel {

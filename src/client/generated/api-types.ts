@@ -2097,18 +2097,27 @@ export interface ApiSchemas {
   Item: Item;
   HistoryEntry: HistoryEntry;
   Result: Result;
+  Picture: Picture;
   Problem: Problem;
   Fault: Fault;
   Resource: Resource;
   Unchecked: Unchecked;
   Bundle: Bundle;
   OperationOutcome: OperationOutcome;
+  Parameters: Parameters;
   CapabilityStatement: CapabilityStatement;
   QuestionnaireResponse: QuestionnaireResponse;
   Live: Live;
   Ready: Ready;
   View: View;
   Rows: Rows;
+  Delivery: Delivery;
+  Deliveries: Deliveries;
+  RetriedDeliveries: RetriedDeliveries;
+  CdsServices: CdsServices;
+  HookCall: HookCall;
+  Cards: Cards;
+  Feedback: Feedback;
 }
 /**
  * Every property and key is named here; others are refused. Further rules: The same item on the same side and at the same place may be given twice only with the same value. The examination is dated from 1900 on, on a day that exists, and not in the future. No value is given for a part of the body that the examination says is absent. A sign at a body part of which there is one on each side needs its side. A region that is declared normal has at least one item in that section. A total of the coma scale, where sent, is the sum of its parts. The number of a result is in a UCUM unit of the right kind and is possible. The history does not say the same thing twice with different values.
@@ -3340,6 +3349,12 @@ export interface Result {
    * UCUM unit that the number is converted to
    */
   unit?: string;
+  /**
+   * units in common use, that one first; others of the same kind are taken too
+   *
+   * Items: UCUM unit
+   */
+  units?: string[];
   plausible?: {
     /**
      * least possible
@@ -3371,6 +3386,181 @@ export interface Place {
    * large region of the body
    */
   region: string;
+}
+/**
+ * The body with the places at which sensation is recorded, drawn from the tables of the service.
+ */
+export interface Picture {
+  body: {
+    views: {
+      /**
+       * which picture
+       */
+      key: string;
+      /**
+       * in words
+       */
+      label: string;
+      /**
+       * in whole units
+       */
+      width: number;
+      /**
+       * in whole units
+       */
+      height: number;
+      /**
+       * the side of the patient on the right of the viewer, whose half is drawn; mirror it for the other
+       */
+      drawnSide: 'left' | 'right';
+      /**
+       * SVG path data of the border
+       */
+      outline: string;
+      /**
+       * SVG path data of lines that help to find one's way
+       */
+      marks: string;
+      /**
+       * dermatomes, which tile; nerve territories, which overlap; landmarks
+       */
+      patches: {
+        /**
+         * which of the places of the catalogue
+         */
+        kind: 'dermatome' | 'landmark' | 'territory';
+        /**
+         * key of the place
+         */
+        key: string;
+        /**
+         * a point well inside
+         *
+         * @minItems 2
+         * @maxItems 2
+         */
+        at: [number, number];
+        /**
+         * SVG path data; absent for a spot to tap
+         */
+        path?: string;
+      }[];
+    }[];
+    /**
+     * for a segment of the cord, the first of the dermatomes below it, as they are ordered in the catalogue
+     */
+    firstBelow: {
+      /**
+       * key of a dermatome
+       */
+      [k: string]: string;
+    };
+  };
+  /**
+   * The nervous system with what every site takes of it, the right of the person on the left of the viewer.
+   */
+  neuraxis: {
+    /**
+     * from the cortex to the muscles
+     */
+    views: {
+      /**
+       * which view
+       */
+      key: 'cortex' | 'deep' | 'visual' | 'brainstem' | 'cord' | 'cord-section' | 'nerves' | 'muscles';
+      /**
+       * in words
+       */
+      label: string;
+      /**
+       * from where it is seen
+       */
+      seen: string;
+      /**
+       * SVG viewBox
+       */
+      viewBox: string;
+      /**
+       * SVG path data of what lies around the shapes and is never marked
+       */
+      background: string;
+    }[];
+    /**
+     * what can be marked
+     */
+    shapes: {
+      /**
+       * name of the shape
+       */
+      name: string;
+      /**
+       * which view
+       */
+      view: 'cortex' | 'deep' | 'visual' | 'brainstem' | 'cord' | 'cord-section' | 'nerves' | 'muscles';
+      /**
+       * whether there is one on each side: drawn on the left of the person, mirrored at x 0 on the right
+       */
+      paired: boolean;
+      /**
+       * in words
+       */
+      label: string;
+      /**
+       * an area is filled, a line is stroked
+       */
+      kind: 'area' | 'line';
+      /**
+       * SVG path data
+       */
+      d: string;
+      /**
+       * x from the midline, positive towards the left of the person, and y downwards
+       *
+       * @minItems 2
+       * @maxItems 2
+       */
+      at: [number, number];
+    }[];
+    /**
+     * words and letters in the views
+     */
+    texts: {
+      /**
+       * which view
+       */
+      view: 'cortex' | 'deep' | 'visual' | 'brainstem' | 'cord' | 'cord-section' | 'nerves' | 'muscles';
+      /**
+       * word or letter
+       */
+      text: string;
+      /**
+       * x from the midline, positive towards the left of the person, and y downwards
+       *
+       * @minItems 2
+       * @maxItems 2
+       */
+      at: [number, number];
+    }[];
+    /**
+     * for the key of a site, the shapes that it takes; segment-@ and root-@ stand for the segments that an answer names
+     */
+    sites: {
+      [k: string]: {
+        /**
+         * on the side of the site, the most damaged first; both sides for a site of both or of neither
+         *
+         * Items: name of a shape
+         */
+        own: string[];
+        /**
+         * on the other side
+         *
+         * Items: name of a shape
+         */
+        other: string[];
+      };
+    };
+  };
 }
 /**
  * Problem details. Source: RFC 9457.
@@ -3407,6 +3597,7 @@ export interface Problem {
     | 'MEDIA_TYPE'
     | 'EXAM_INVALID'
     | 'HOOK_INVALID'
+    | 'PRACTICE_INVALID'
     | 'VIEW_INVALID'
     | 'VIEW_FAILED'
     | 'MEASURE_INVALID'
@@ -3546,6 +3737,17 @@ export interface OperationOutcome {
   [k: string]: unknown;
 }
 /**
+ * A Parameters of FHIR R4, of which only a part is written out here.
+ */
+export interface Parameters {
+  resourceType: 'Parameters';
+  parameter?: {
+    name: string;
+    [k: string]: unknown;
+  }[];
+  [k: string]: unknown;
+}
+/**
  * A CapabilityStatement of FHIR R4, of which only a part is written out here.
  */
 export interface CapabilityStatement {
@@ -3588,4 +3790,90 @@ export interface View {
     type?: string;
     description?: string;
   }[];
+}
+export interface Delivery {
+  target: string;
+  /**
+   * version of the exam
+   */
+  version: number;
+  state: 'waiting' | 'delivered' | 'dead';
+  attempts: number;
+  nextAttemptAt?: string;
+  settledAt?: string;
+  /**
+   * status that the other side answered
+   */
+  lastStatus?: number;
+  reason?: string;
+  issues?: string[];
+}
+export interface Deliveries {
+  deliveries: Delivery[];
+}
+export interface RetriedDeliveries {
+  retried: number;
+  deliveries: Delivery[];
+}
+export interface CdsServices {
+  services: {
+    id: string;
+    hook: string;
+    title?: string;
+    description: string;
+    [k: string]: unknown;
+  }[];
+}
+export interface HookCall {
+  hook: string;
+  hookInstance: string;
+  context: {
+    userId: string;
+    patientId: string;
+    encounterId?: string;
+    [k: string]: unknown;
+  };
+  prefetch?: {
+    [k: string]: unknown;
+  };
+  [k: string]: unknown;
+}
+export interface Cards {
+  cards: {
+    uuid?: string;
+    summary: string;
+    /**
+     * Markdown
+     */
+    detail?: string;
+    indicator: 'info' | 'warning' | 'critical';
+    source: {
+      label: string;
+      url?: string;
+      [k: string]: unknown;
+    };
+    suggestions?: {
+      label: string;
+      uuid?: string;
+      isRecommended?: boolean;
+      actions?: {
+        type: string;
+        description?: string;
+        resource?: Resource;
+        [k: string]: unknown;
+      }[];
+      [k: string]: unknown;
+    }[];
+    selectionBehavior?: string;
+    [k: string]: unknown;
+  }[];
+}
+export interface Feedback {
+  feedback: {
+    card: string;
+    outcome: 'accepted' | 'overridden';
+    outcomeTimestamp: string;
+    [k: string]: unknown;
+  }[];
+  [k: string]: unknown;
 }

@@ -7,6 +7,7 @@ import { dermatomeKeys } from '../../anatomy/skin.ts';
 import { territories } from '../../anatomy/territories.ts';
 import { systems } from '../../terminology/systems.ts';
 import { notTestedReasons } from '../finding.ts';
+import { usualUnits } from '../results/usual-units.ts';
 import { scales } from '../scales.ts';
 import { itemsOf } from './catalogue.ts';
 import { comaScale } from './coma-scale.ts';
@@ -64,9 +65,9 @@ function historyEntry(row: HistoryRow) {
 function resultEntry(row: ResultRow) {
   const codes = row.loinc.map((link) => coded(systems.loinc, link));
   const { key, label, kind } = row;
-  return row.kind === 'quantity'
-    ? { key, label, kind, codes, unit: row.unit, plausible: { low: row.plausible[0], high: row.plausible[1] } }
-    : { key, label, kind, codes, values: row.values, normal: row.normal };
+  if (row.kind === 'coded') return { key, label, kind, codes, values: row.values, normal: row.normal };
+  const plausible = { low: row.plausible[0], high: row.plausible[1] };
+  return { key, label, kind, codes, unit: row.unit, units: usualUnits(row), plausible };
 }
 
 function investigationEntry({ key, label, loinc }: Investigation) {

@@ -2,6 +2,7 @@ import { closedObject, type JsonSchema } from '../../exam/schema/json-schema.ts'
 import { errorTitles, faultCodes } from '../../kernel/fault-codes.ts';
 import { deliveryAndHookSchemas } from './delivery-and-hook-schemas.ts';
 import { componentSchema } from './operation.ts';
+import { practiceApiSchemas } from './practice-schemas.ts';
 
 const text = { type: 'string' } as const;
 const says = (description: string): JsonSchema => ({ ...text, description });
@@ -180,6 +181,7 @@ export const answerSchemas: Readonly<Record<string, JsonSchema>> = {
     ['service', 'version', 'caution', 'endpoints', 'files'],
   ),
   ...deliveryAndHookSchemas,
+  ...practiceApiSchemas,
   PublishedFile: {
     type: 'object',
     description: 'A JSON file of the project, as committed.',

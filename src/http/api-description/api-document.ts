@@ -9,6 +9,7 @@ import { describeOperation, type SharedParts, type WorkOut } from './describe-op
 import { apiHeaders } from './headers.ts';
 import { apiAreas } from './operation.ts';
 import { apiOperations } from './operations.ts';
+import { pictureSchema } from './picture-schema.ts';
 
 /** Where the document is kept, from the root of the project. */
 export const apiDocumentPath = 'profiles/openapi.json';
@@ -73,6 +74,7 @@ export function apiSchemas(): Readonly<Record<string, JsonSchema>> {
       LocalisationRequest: examSchema('localise'),
       LocalisationAnswer: localisationAnswerSchema(),
       Catalogue: catalogueSchema(),
+      Picture: pictureSchema(),
     }),
     ...answerSchemas,
   };

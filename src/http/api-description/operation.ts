@@ -8,6 +8,7 @@ export type ApiMethod = 'get' | 'post' | 'put' | 'delete';
 /** Parts of the interface, in the order in which a newcomer meets them. */
 export const apiAreas = {
   Localisation: 'Where the lesion is, what it may be and what to do next. Nothing is kept.',
+  Practice: 'Simulated, invented patients to examine and to localise. Nothing is kept.',
   Exams: 'Examinations that are kept, with every version, and the FHIR Bundle made from each.',
   Catalogue: 'What can be examined, and the schemas, profiles and terminology that are published.',
   'FHIR resources': 'What was made from exams, read and searched as on any FHIR R4 server.',

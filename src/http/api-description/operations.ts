@@ -11,6 +11,7 @@ import { healthOperations } from './health.ts';
 import { localisationOperations } from './localisation.ts';
 import { metricsOperations } from './metrics.ts';
 import type { ApiOperation } from './operation.ts';
+import { practiceOperations } from './practice.ts';
 import { publishedOperations } from './published.ts';
 import { smartConfigurationOperations } from './smart-configuration.ts';
 import { subscriptionOperations } from './subscriptions.ts';
@@ -19,6 +20,7 @@ import { viewOperations } from './views.ts';
 /** Every method of every path of the service. A route without a row here fails `tests/contract/api-description.test.ts`. */
 export const apiOperations: readonly ApiOperation[] = [
   ...localisationOperations,
+  ...practiceOperations,
   ...examOperations,
   ...deliveryOperations,
   ...cdsHooksOperations,

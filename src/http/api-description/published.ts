@@ -50,6 +50,28 @@ export const publishedOperations: readonly ApiOperation[] = [
   },
   {
     method: 'get',
+    path: '/picture',
+    id: 'readPicture',
+    area: 'Catalogue',
+    summary: 'The body as it is drawn, with every place at which sensation can be recorded',
+    answers: {
+      200: {
+        description: 'The pictures.',
+        content: { [json]: componentSchema('Picture') },
+        headers: ['Cache-Control'],
+      },
+    },
+    calls: [
+      {
+        name: 'all',
+        says: 'Below which segment of the cord comes what, among much else.',
+        status: 200,
+        answer: { type: json, value: { body: { firstBelow: { T10: 'T11', S3: 'S4-5' } } }, isExcerpt: true },
+      },
+    ],
+  },
+  {
+    method: 'get',
     path: '/json-schema/{name}',
     id: 'readJsonSchema',
     area: 'Catalogue',

@@ -31,7 +31,7 @@ const conformance = conformanceTypes.join('|');
 
 /** By method and path; the first that fits counts. `tests/contract/api-security.test.ts` holds it to the routes. */
 const needs: readonly (readonly [RegExp, Need])[] = [
-  [/^get (\/|\/api|\/openapi\.json|\/catalogue|\/cds-services|\/fhir\/metadata)$/, () => 'open'],
+  [/^get (\/|\/api|\/openapi\.json|\/catalogue|\/picture|\/cds-services|\/fhir\/metadata)$/, () => 'open'],
   [/^get (\/health|\/json-schema|\/profiles|\/terminology|(\/fhir)?\/\.well-known)\//, () => 'open'],
   [new RegExp(`^get /fhir/(${conformance})(/\\{id\\})?$`), () => 'open'],
   [/^post \/exams$/, () => own('exam.c')],
@@ -40,6 +40,7 @@ const needs: readonly (readonly [RegExp, Need])[] = [
   [/^put \/exams\//, () => own('exam.ru')],
   [/^get \/exams\//, () => own('exam.r')],
   [/^post (\/localisation$|\/cds-services\/|\/fhir\/QuestionnaireResponse\/\$extract$)/, () => own('localisation.c')],
+  [/^(get|post) \/practice\//, () => own('localisation.c')],
   [/^get \/metrics$/, () => whole('metrics.r')],
   [/ \/fhir\/AuditEvent(\/_search)?$/, () => whole('AuditEvent.s')],
   [/ \/fhir\/AuditEvent\//, () => whole('AuditEvent.r')],

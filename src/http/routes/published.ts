@@ -8,8 +8,9 @@ import { spellings } from '../exam-steps.ts';
 import { answerPacked } from '../packed.ts';
 import { oneOf, readQuery } from '../query.ts';
 
-/** What a program needs to know before it sends anything: the catalogue, the schemas, the profiles and the terminology. */
-export function publishedRoutes({ catalogue, files }: AppContext): Router {
+/** What a program needs to know before it sends anything: the catalogue, the
+ * picture of the body, the schemas, the profiles and the terminology. */
+export function publishedRoutes({ catalogue, picture, files }: AppContext): Router {
   const router = newRouter();
 
   endpoint(router, '/catalogue', open, {
@@ -18,6 +19,16 @@ export function publishedRoutes({ catalogue, files }: AppContext): Router {
         const spelling = oneOf('spelling', readQuery(req, ['spelling']).get('spelling') ?? 'uk', spellings);
         mayBeKept(res);
         answerPacked(req, res, catalogue[spelling]);
+      },
+    ],
+  });
+
+  endpoint(router, '/picture', open, {
+    get: [
+      (req, res) => {
+        readQuery(req, []);
+        mayBeKept(res);
+        answerPacked(req, res, picture());
       },
     ],
   });

@@ -17,12 +17,23 @@ export interface Explanation {
   readonly fit: number;
 }
 
-/** The strongest reasons are listed; a reader takes in no more. What is unexplained is always listed in full. */
-const supportingAtMost = 16;
-const againstAtMost = 10;
+/** How much is said for and against a site. What is unexplained is always listed in full. */
+export interface ExplanationLimits {
+  readonly supportingAtMost: number;
+  readonly againstAtMost: number;
+  /** Weight, in nats, from which a piece of evidence is worth saying. */
+  readonly worthSaying: number;
+}
 
-/** Weight, in nats, from which a piece of evidence is worth saying. */
-const worthSaying = 0.15;
+/** The strongest reasons are listed; a reader takes in no more. */
+const strongestOnly: ExplanationLimits = { supportingAtMost: 16, againstAtMost: 10, worthSaying: 0.15 };
+
+/** A reason for every finding. */
+export const everyReason: ExplanationLimits = {
+  supportingAtMost: Number.POSITIVE_INFINITY,
+  againstAtMost: Number.POSITIVE_INFINITY,
+  worthSaying: 0,
+};
 
 /** What one datum says about the site. */
 interface Statement {
@@ -44,8 +55,16 @@ interface Weights {
  * @param site        the hypotheses of the site, weighted within it
  * @param rivals      every other hypothesis, weighted by its probability
  * @param lead        the likeliest hypothesis of the site; gives the path in words
+ * @param limits      how much of it is said
  */
-export function explain(exam: Exam, scored: Scored, site: Mixture, rivals: Mixture, lead: Hypothesis): Explanation {
+export function explain(
+  exam: Exam,
+  scored: Scored,
+  site: Mixture,
+  rivals: Mixture,
+  lead: Hypothesis,
+  limits = strongestOnly,
+): Explanation {
   const own = weightsOf(site);
   const others = weightsOf(rivals);
   const byFinding = new Map<string, Statement[]>();
@@ -63,7 +82,7 @@ export function explain(exam: Exam, scored: Scored, site: Mixture, rivals: Mixtu
     }
     list.push({ datum, weight: weight * gain, explained, importance: weight * Math.max(0.5, -healthy) });
   }
-  return assemble(exam, [...byFinding.values()], lead);
+  return assemble(exam, [...byFinding.values()], lead, limits);
 }
 
 function weightsOf(mixture: Mixture): Weights {
@@ -99,7 +118,12 @@ interface Draft {
   readonly isPredicted: boolean;
 }
 
-function assemble(exam: Exam, statements: readonly (readonly Statement[])[], lead: Hypothesis): Explanation {
+function assemble(
+  exam: Exam,
+  statements: readonly (readonly Statement[])[],
+  lead: Hypothesis,
+  { supportingAtMost, againstAtMost, worthSaying }: ExplanationLimits,
+): Explanation {
   const supporting: Draft[] = [];
   const against: Draft[] = [];
   const unexplained: Draft[] = [];
@@ -145,7 +169,7 @@ const heaviest = (a: Evidence, b: Evidence): number =>
 /** What was told, and the results that are back, as evidence about a site. */
 function otherReasons(exam: Exam, { site }: Hypothesis): readonly Evidence[] {
   return allShifts(exam)
-    .filter(({ applies, factor }) => Math.abs(Math.log(factor)) >= worthSaying && applies(site))
+    .filter(({ applies, factor }) => Math.abs(Math.log(factor)) >= strongestOnly.worthSaying && applies(site))
     .map(({ pointer, text, factor, because: reason, abnormal, id }) => ({
       finding: pointer,
       side: 'midline',

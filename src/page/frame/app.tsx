@@ -1,3 +1,4 @@
+import { isCurrent } from '../assessment.ts';
 import { catalogueIndex } from '../catalogue.ts';
 import { FlagStrip } from '../reasoning/flag-strip.tsx';
 import { ReasoningPanel } from '../reasoning/reasoning-panel.tsx';
@@ -28,7 +29,7 @@ export function App() {
   const index = catalogueIndex.value;
   const { key } = view.value;
   return (
-    <div class={`frame shows-${key}`}>
+    <div class={`frame shows-${key}`} data-assessment={isCurrent.value ? 'current' : 'behind'}>
       <a class="skip" href="#content">
         Skip to the content
       </a>
@@ -55,13 +56,14 @@ export function App() {
         ) : (
           <>
             {key === 'examine' && <RecordingView index={index} />}
+            {key === 'reasoning' && <ReasoningPanel index={index} />}
             {key === 'story' && <StoryView index={index} />}
             {key === 'finish' && <FinishView index={index} />}
             {key === 'practice' && <PracticeView index={index} />}
           </>
         )}
       </main>
-      {index !== undefined && key !== 'practice' && (
+      {index !== undefined && key !== 'practice' && key !== 'reasoning' && (
         <aside class="beside" aria-label="Where the lesion may be, and what it may be">
           <ReasoningPanel index={index} />
         </aside>

@@ -28,6 +28,9 @@ export function Header() {
         {!isReached.value && <span class="mark">The service is out of reach; what you record is kept here. </span>}
         {!canKeep.value && <span class="mark">This browser keeps nothing: a reload would lose the draft. </span>}
       </p>
+      <p class="unseen" role="status">
+        {lastChange.value}
+      </p>
       <div class="tools">
         <button
           type="button"
@@ -38,41 +41,46 @@ export function Header() {
         >
           Undo
         </button>
-        <button
-          type="button"
-          class="plain"
-          disabled={nextRedo.value === undefined}
-          onClick={redo}
-          title={nextRedo.value}
-        >
-          Redo
-        </button>
-        <label class="spelling">
-          <span class="label">Spelling</span>
-          <select
-            value={spelling.value}
-            onChange={({ currentTarget }) => chooseSpelling(currentTarget.value === 'us' ? 'us' : 'uk')}
-          >
-            <option value="uk">UK</option>
-            <option value="us">US</option>
-          </select>
-        </label>
-        <button
-          type="button"
-          class="plain"
-          disabled={isEmpty && draft.value.corrects === undefined}
-          onClick={() => {
-            if (
-              globalThis.confirm('Discard this examination? It is removed from this device and cannot be brought back.')
-            ) {
-              startAfresh();
-              go('examine');
-            }
-          }}
-        >
-          Discard
-        </button>
+        <details class="menu">
+          <summary>More</summary>
+          <div class="menu-body">
+            <button
+              type="button"
+              class="plain"
+              disabled={nextRedo.value === undefined}
+              onClick={redo}
+              title={nextRedo.value}
+            >
+              Redo
+            </button>
+            <label class="spelling">
+              Spelling
+              <select
+                value={spelling.value}
+                onChange={({ currentTarget }) => chooseSpelling(currentTarget.value === 'us' ? 'us' : 'uk')}
+              >
+                <option value="uk">UK</option>
+                <option value="us">US</option>
+              </select>
+            </label>
+            <button
+              type="button"
+              class="plain"
+              disabled={isEmpty && draft.value.corrects === undefined}
+              onClick={discard}
+            >
+              Discard this exam
+            </button>
+          </div>
+        </details>
       </div>
     </header>
   );
+}
+
+function discard(): void {
+  const question = 'Discard this examination? It is removed from this device and cannot be brought back.';
+  if (!globalThis.confirm(question)) return;
+  startAfresh();
+  go('examine');
 }

@@ -16,12 +16,14 @@ const signs: Readonly<Record<CellKind, string>> = {
 interface CellButtonProps extends Target {
   /** What stands on it besides the value: the name of the row, or nothing. */
   readonly label?: string | undefined;
+  /** Whether a name also shows what is recorded; a cell always does. */
+  readonly showsValue?: boolean;
   readonly row: string;
   readonly column: 'row' | CellAddress['side'];
 }
 
 /** One cell of the record, or the name of a row that stands for both of its sides. */
-export function CellButton({ label, row, column, ...target }: CellButtonProps) {
+export function CellButton({ label, showsValue = label === undefined, row, column, ...target }: CellButtonProps) {
   const { item, addresses, index } = target;
   const name = nameOfCells(addresses);
   const state = useMemo(() => watchCells(addresses, item, index), [name, item, index]).value;
@@ -29,7 +31,7 @@ export function CellButton({ label, row, column, ...target }: CellButtonProps) {
   return (
     <button
       type="button"
-      class={`cell ${state.kind}${label === undefined ? '' : ' row-name'}`}
+      class={`cell ${state.kind}${label === undefined ? '' : ' row-name'}${showsValue ? ' shows-value' : ''}`}
       data-cells={name}
       data-row={row}
       data-column={column}
@@ -38,7 +40,7 @@ export function CellButton({ label, row, column, ...target }: CellButtonProps) {
       onClick={() => tap(target)}
     >
       {label !== undefined && <span class="name">{label}</span>}
-      {label === undefined && (
+      {showsValue && (
         <span class="value">
           <span class="sign">{signs[state.kind]}</span> {state.kind === 'stated-normal' ? '' : state.short}
           {state.hasNote && <span class="note-sign"> ✎</span>}

@@ -50,7 +50,6 @@ export function GroupView({ group, index }: { readonly group: Group; readonly in
           type="button"
           class="rest-normal"
           aria-pressed={statesNormal}
-          aria-label={`${group.label}: the rest was tested and normal`}
           onClick={() =>
             stateNormal(
               `${group.label}: ${statesNormal ? 'no longer "rest normal"' : 'rest normal'}`,
@@ -59,7 +58,10 @@ export function GroupView({ group, index }: { readonly group: Group; readonly in
             )
           }
         >
-          <span class="sign">{statesNormal ? '✓' : '○'}</span> Rest normal
+          <span class="sign" aria-hidden="true">
+            {statesNormal ? '✓' : '○'}
+          </span>{' '}
+          Rest normal<span class="unseen"> in {group.label.toLowerCase()}</span>
         </button>
       </header>
       {/* biome-ignore lint/a11y/noStaticElementInteractions: keys of the buttons inside, caught on their way up */}

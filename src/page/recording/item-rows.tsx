@@ -71,17 +71,23 @@ interface ItemRowProps extends ItemProps {
 /** The name of the item, which records both sides at once, and a cell for each side that it has. */
 export function ItemRow({ section, item, index, place }: ItemRowProps) {
   const at = (side: CellSide): CellAddress => ({ section, item: item.key, side, ...(place && { place }) });
-  const isPaired = item.sides !== 'midline';
-  const both = isPaired ? [at('right'), at('left')] : [at('midline')];
+  // What has no side, or one that may be left open, is recorded by the name of its row.
+  const whole = item.sides === 'paired' ? [at('right'), at('left')] : [at('midline')];
+  const cells = item.sides === 'midline' ? [] : [[at('right')], [at('left')]];
   const row = `${section}/${item.key}|${place?.key ?? ''}`;
   const label = place === undefined ? item.label : `${item.label}: ${index.placeLabel(place.kind, place.key)}`;
-  const cells: readonly (readonly CellAddress[])[] = isPaired
-    ? [[at('right')], [at('left')], ...(item.sides === 'optional' ? [[at('midline')]] : [])]
-    : [[at('midline')]];
-  const opened = [both, ...cells].find((addresses) => nameOfCells(addresses) === openCells.value);
+  const opened = [whole, ...cells].find((addresses) => nameOfCells(addresses) === openCells.value);
   return (
     <div class={`row ${item.sides}`}>
-      <CellButton item={item} index={index} addresses={both} label={label} row={row} column="row" />
+      <CellButton
+        item={item}
+        index={index}
+        addresses={whole}
+        label={label}
+        showsValue={item.sides !== 'paired'}
+        row={row}
+        column="row"
+      />
       {cells.map((addresses) => (
         <CellButton
           key={addresses[0]?.side}

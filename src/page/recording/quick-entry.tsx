@@ -5,7 +5,7 @@ import { go, wantedCell } from '../view.ts';
 import { cellName, reasonWords } from './cell-state.ts';
 import { partsOf, partWith } from './parts.ts';
 import { candidatesOf, type Reading, readEntry } from './read-entry.ts';
-import { nameOfCells, recordNotTested, recordValue } from './record.ts';
+import { nameOfCells, recordCell } from './record.ts';
 
 /** How many readings are offered. */
 const offered = 7;
@@ -32,11 +32,11 @@ export function QuickEntry({ index }: { readonly index: CatalogueIndex }) {
   }, []);
 
   const take = (one: Reading): void => {
-    const target = { item: one.item, addresses: one.addresses, index };
-    if (one.notTested !== undefined) recordNotTested(target, one.notTested);
-    else if (one.value !== undefined) recordValue(target, one.value);
+    const { item, addresses, ...cell } = one;
+    const isRecorded = cell.value !== undefined || cell.notTested !== undefined;
+    if (isRecorded) recordCell({ item, addresses, index }, cell);
     else showCell(one, index);
-    setSaid(one.value === undefined && one.notTested === undefined ? '' : `Recorded: ${wordsOf(one, index)}`);
+    setSaid(isRecorded ? `Recorded: ${wordsOf(one, index)}` : '');
     setLine('');
     setChosen(0);
   };
@@ -98,10 +98,14 @@ export function QuickEntry({ index }: { readonly index: CatalogueIndex }) {
   );
 }
 
-function wordsOf({ item, addresses, value, notTested }: Reading, index: CatalogueIndex): string {
-  const name = cellName(item, addresses, index);
-  if (notTested !== undefined) return `${name}: not tested, ${reasonWords[notTested]}`;
-  return value === undefined ? `${name}: go there` : `${name}: ${fullValue(item, value)}`;
+function wordsOf({ item, addresses, value, notTested, reinforced, note }: Reading, index: CatalogueIndex): string {
+  const found =
+    notTested !== undefined
+      ? `not tested, ${reasonWords[notTested]}`
+      : value === undefined
+        ? 'go there'
+        : `${fullValue(item, value)}${reinforced === true ? ', with reinforcement' : ''}`;
+  return `${cellName(item, addresses, index)}: ${found}${note === undefined ? '' : `; ${note}`}`;
 }
 
 /** Opens the part of the examination that an item lies in and moves the focus there. */

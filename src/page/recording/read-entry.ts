@@ -9,6 +9,9 @@ export interface Reading {
   readonly addresses: readonly CellAddress[];
   readonly value?: string | number;
   readonly notTested?: NotTestedReason;
+  readonly reinforced?: boolean;
+  /** What stood after a semicolon. */
+  readonly note?: string;
 }
 
 export interface Candidate {
@@ -65,14 +68,27 @@ export function candidatesOf(index: CatalogueIndex): readonly Candidate[] {
         section,
         item,
         ...(place && { place }),
-        words: [...own, ...(place ? wordsOf(index.placeLabel(place.kind, place.key)) : []), ...wordsOf(label)],
-        ownWords: own.length + (place ? wordsOf(index.placeLabel(place.kind, place.key)).length : 0),
+        ...namesOf(own, place === undefined ? [] : wordsOf(index.placeLabel(place.kind, place.key)), [
+          ...wordsOf(item.key),
+          ...(place === undefined ? [] : wordsOf(place.key)),
+          ...wordsOf(label),
+        ]),
         isRoutine,
       });
       const needsPlace = itemProperty === 'modality' || item.siteRequired === true;
       return [...(needsPlace ? [] : [candidate()]), ...places.map(candidate)];
     }),
   );
+}
+
+/** Its label and that of its place, then what else it may be called: its keys and its section. */
+function namesOf(
+  own: readonly string[],
+  place: readonly string[],
+  others: readonly string[],
+): Pick<Candidate, 'words' | 'ownWords'> {
+  const named = [...own, ...place];
+  return { words: [...named, ...others.filter((word) => !named.includes(word))], ownWords: named.length };
 }
 
 function wordsOf(text: string): readonly string[] {
@@ -85,10 +101,13 @@ function wordsOf(text: string): readonly string[] {
 /**
  * What a line such as "ankle dorsi left 4-", "plantar r ext" or "pin L5 both reduced" may mean, best first: beginnings of
  * words name the item and its place, `l`, `r`, `both` the side, a grade or the beginning of a value what was found, `nt` with
- * a reason that it was not tested. Without a value it only leads to the item.
+ * a reason that it was not tested, `reinf` that a reflex came with reinforcement; what follows a semicolon is a note. Without a
+ * value the line only leads to the item.
  */
 export function readEntry(line: string, candidates: readonly Candidate[], limit: number): readonly Reading[] {
-  const tokens = line
+  const semicolon = line.indexOf(';');
+  const note = semicolon < 0 ? '' : line.slice(semicolon + 1).trim();
+  const tokens = (semicolon < 0 ? line : line.slice(0, semicolon))
     .toLowerCase()
     .replace(/^\s*\//, '')
     .trim()
@@ -102,7 +121,7 @@ export function readEntry(line: string, candidates: readonly Candidate[], limit:
   return read
     .sort((one, other) => other.score - one.score)
     .slice(0, limit)
-    .map(({ reading }) => reading);
+    .map(({ reading }) => (note === '' ? reading : { ...reading, note }));
 }
 
 function readAs(
@@ -114,12 +133,17 @@ function readAs(
   let sides: readonly CellSide[] | undefined;
   let value: string | number | undefined;
   let notTested: NotTestedReason | undefined;
+  let reinforced = false;
   let matched = 0;
   let exact = 0;
   for (const [at, token] of tokens.entries()) {
     const isLast = at === tokens.length - 1;
     if (at > 0 && sides === undefined && sideNames[token] !== undefined && item.sides !== 'midline') {
       sides = sideNames[token];
+      continue;
+    }
+    if (at > 0 && item.scale === 'reflex-grade' && token.length > 4 && 'reinforced'.startsWith(token)) {
+      reinforced = true;
       continue;
     }
     if (at > 0 && token === 'nt') {
@@ -139,7 +163,7 @@ function readAs(
     const word = [...unused].find((one) => forms.some((form) => candidate.words[one]?.startsWith(form)));
     if (word !== undefined && !(found !== undefined && isLast)) {
       unused.delete(word);
-      if (word < candidate.ownWords) matched += 1;
+      matched += word < candidate.ownWords ? 1 : 0.5;
       if (candidate.words[word] === token) exact += 1;
     } else if (found !== undefined) value = found;
     else return undefined;
@@ -148,9 +172,18 @@ function readAs(
   const wanted: readonly CellSide[] = item.sides === 'midline' ? ['midline'] : (sides ?? defaultSides(item));
   const addresses = wanted.map((side): CellAddress => ({ section, item: item.key, side, ...(place && { place }) }));
   const score =
-    matched / candidate.ownWords + 0.3 * exact + (candidate.isRoutine ? 0.5 : 0) + (value === undefined ? 0 : 0.6);
+    matched / candidate.ownWords +
+    (matched >= candidate.ownWords ? 1 : 0) +
+    0.3 * exact +
+    (candidate.isRoutine ? 0.5 : 0) +
+    (value === undefined ? 0 : 0.6);
   return {
-    reading: { item, addresses, ...(notTested === undefined ? value !== undefined && { value } : { notTested }) },
+    reading: {
+      item,
+      addresses,
+      ...(notTested === undefined ? value !== undefined && { value } : { notTested }),
+      ...(reinforced && value !== undefined && { reinforced }),
+    },
     score,
   };
 }

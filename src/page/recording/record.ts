@@ -56,6 +56,18 @@ export function recordNotTested(target: Target, reason: NotTestedReason): void {
   }));
 }
 
+/** Records a whole cell in one step: what a typed line says of it. */
+export function recordCell(target: Target, cell: Cell): void {
+  const { value, notTested } = cell;
+  const what =
+    notTested === undefined
+      ? value === undefined
+        ? 'note'
+        : fullValue(target.item, value)
+      : `not tested: ${reasonWords[notTested]}`;
+  write(target, what, ({ note }) => ({ ...(note !== undefined && { note }), ...cell }));
+}
+
 export function recordNote(target: Target, note: string): void {
   write(target, 'note', ({ note: _note, ...cell }) => (note === '' ? cell : { ...cell, note }));
 }

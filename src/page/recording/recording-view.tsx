@@ -1,10 +1,12 @@
+import { useEffect, useRef } from 'preact/hooks';
 import type { CatalogueIndex } from '../catalogue.ts';
 import { addressOf, type Draft } from '../draft/draft.ts';
 import { draft, isSameStatement, stateNormal } from '../draft/draft-store.ts';
 import { SkinRecorder } from '../skin/skin-recorder.tsx';
-import { hrefOf, view } from '../view.ts';
+import { hrefOf, view, wantedCell } from '../view.ts';
 import { ComaScale } from './coma-scale.tsx';
 import { GroupView } from './group-view.tsx';
+import { KeyHelp } from './key-help.tsx';
 import { type Part, partsOf } from './parts.ts';
 import { QuickEntry } from './quick-entry.tsx';
 
@@ -16,6 +18,15 @@ export function RecordingView({ index }: { readonly index: CatalogueIndex }) {
     parts.findIndex(({ key }) => key === view.value.detail),
   );
   const part = parts[at];
+  const shownBefore = useRef(part?.key);
+  useEffect(() => {
+    document.querySelector('.parts a[aria-current]')?.scrollIntoView({ block: 'nearest', inline: 'center' });
+    if (shownBefore.current === part?.key) return;
+    shownBefore.current = part?.key;
+    if (wantedCell.peek() !== undefined) return;
+    scrollTo({ top: 0 });
+    document.getElementById('part-name')?.focus({ preventScroll: true });
+  }, [part?.key]);
   if (part === undefined) return null;
   const next = parts[at + 1];
   return (
@@ -35,6 +46,11 @@ export function RecordingView({ index }: { readonly index: CatalogueIndex }) {
       </nav>
       <div class="part">
         <PartHeader part={part} />
+        <p class="columns" aria-hidden="true">
+          <span class="for-row">both sides</span>
+          <span>right</span>
+          <span>left</span>
+        </p>
         {part.key === 'sensation' && <SkinRecorder index={index} />}
         {part.groups.map((group) =>
           group.section === 'sensation' ? null : (
@@ -42,6 +58,7 @@ export function RecordingView({ index }: { readonly index: CatalogueIndex }) {
           ),
         )}
         {part.groups.some(({ section }) => section === 'higherFunction') && <ComaScale index={index} />}
+        <KeyHelp />
         {next !== undefined && (
           <p class="onward">
             <a class="plain" href={hrefOf('examine', next.key)}>
@@ -113,13 +130,11 @@ function PartHeader({ part }: { readonly part: Part }) {
           )
         }
       >
-        <span class="sign">{isRestNormal ? '✓' : '○'}</span> The rest of this part was normal
+        <span class="sign" aria-hidden="true">
+          {isRestNormal ? '✓' : '○'}
+        </span>{' '}
+        The rest of this part was normal
       </button>
-      <p class="columns" aria-hidden="true">
-        <span class="for-row">both sides</span>
-        <span>right</span>
-        <span>left</span>
-      </p>
     </header>
   );
 }

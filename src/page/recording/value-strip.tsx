@@ -6,6 +6,7 @@ import { cellName, reasonWords } from './cell-state.ts';
 import {
   clear,
   copyToOtherSide,
+  nameOfCells,
   openCells,
   recordNote,
   recordNotTested,
@@ -25,7 +26,12 @@ export function ValueStrip(target: Target) {
   const values = valuesOf(item);
   const isOneSide = addresses.length === 1 && address.side !== 'midline';
   return (
-    <fieldset class="strip">
+    <fieldset
+      class="strip"
+      onKeyDown={(event) => {
+        if (event.key === 'Escape') closeStrip(target);
+      }}
+    >
       <legend>{cellName(item, addresses, index)}</legend>
       <div class="choices">
         {values === null ? (
@@ -45,7 +51,10 @@ export function ValueStrip(target: Target) {
             class="choice"
             aria-pressed={cell?.notTested === reason}
             aria-label={`Not tested: ${words}`}
-            onClick={() => recordNotTested(target, reason)}
+            onClick={() => {
+              recordNotTested(target, reason);
+              closeStrip(target);
+            }}
           >
             {words}
           </button>
@@ -80,18 +89,20 @@ export function ValueStrip(target: Target) {
         <button type="button" class="plain" disabled={cell === undefined} onClick={() => clear(target)}>
           Clear
         </button>
-        <button
-          type="button"
-          class="plain"
-          onClick={() => {
-            openCells.value = undefined;
-          }}
-        >
+        <button type="button" class="plain" onClick={() => closeStrip(target)}>
           Close
         </button>
       </div>
     </fieldset>
   );
+}
+
+/** Closes the strip and gives the focus back to the cell that it belongs to. */
+function closeStrip({ addresses }: Target): void {
+  const name = nameOfCells(addresses);
+  openCells.value = undefined;
+  const cells = document.querySelectorAll<HTMLElement>('[data-cells]');
+  [...cells].find((cell) => cell.dataset.cells === name)?.focus({ preventScroll: true });
 }
 
 function Choice({ value, ...target }: Target & { readonly value: Keyed }) {
@@ -107,7 +118,10 @@ function Choice({ value, ...target }: Target & { readonly value: Keyed }) {
       aria-pressed={isChosen}
       aria-label={short === value.label ? value.label : `${short}: ${value.label}`}
       title={value.label}
-      onClick={() => recordValue(target, value.key)}
+      onClick={() => {
+        recordValue(target, value.key);
+        closeStrip(target);
+      }}
     >
       {short}
     </button>

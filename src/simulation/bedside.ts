@@ -1,13 +1,13 @@
-import type { Item } from '../../exam/catalogue/item.ts';
-import { sectionOf } from '../../exam/catalogue/sections.ts';
-import { valueProperty } from '../../exam/schema/section-schemas.ts';
-import { noLesionIndex } from '../../localisation/hypotheses/hypotheses.ts';
-import { type Column, columnName, type StateColumns } from '../../localisation/inference/columns.ts';
-import type { Context } from '../../localisation/observation/context.ts';
-import type { ObservedValue } from '../../localisation/observation/observed.ts';
-import type { ProbeTarget } from '../../localisation/observation/probe-models.ts';
-import { chanceFrom, pick } from './random.ts';
-import { partOf } from './routine.ts';
+import type { Item } from '../exam/catalogue/item.ts';
+import { sectionOf } from '../exam/catalogue/sections.ts';
+import { valueProperty } from '../exam/schema/section-schemas.ts';
+import { chanceFrom, pick } from '../kernel/chance.ts';
+import { noLesionIndex } from '../localisation/hypotheses/hypotheses.ts';
+import { type Column, columnName, type StateColumns } from '../localisation/inference/columns.ts';
+import type { Context } from '../localisation/observation/context.ts';
+import type { ObservedValue } from '../localisation/observation/observed.ts';
+import type { ProbeTarget } from '../localisation/observation/probe-models.ts';
+import { partOf } from './body-part.ts';
 
 /**
  * Share of the findings of a section in one part of the body that fall the same way in their distributions: who grades one
@@ -34,8 +34,14 @@ export class Bedside {
   private readonly seed: string;
   private readonly met: Map<ProbeTarget, Column | null>;
 
-  /** @param index the lesion, among the hypotheses */
-  constructor(columns: StateColumns, index: number, context: Context, seed: string) {
+  private readonly leastChance: number;
+
+  /**
+   * @param index       the lesion, among the hypotheses
+   * @param leastChance values that are less likely are never found; 0 leaves the distributions as they are
+   */
+  constructor(columns: StateColumns, index: number, context: Context, seed: string, leastChance = 0) {
+    this.leastChance = leastChance;
     this.columns = columns;
     this.index = index;
     this.context = context;
@@ -72,9 +78,10 @@ export class Bedside {
     if (column === null) return null;
     const { width, chance } = columns.reading(column, this.context, this.number).table;
     const state = columns.stateOf(column, this.index);
-    const chances = Array.from({ length: width }, (_, value) =>
-      isComplaint && column.model.normal[value] === true ? 0 : (chance[state * width + value] ?? 0),
-    );
+    const chances = Array.from({ length: width }, (_, value) => {
+      const own = chance[state * width + value] ?? 0;
+      return own < this.leastChance || (isComplaint && column.model.normal[value] === true) ? 0 : own;
+    });
     const value = column.model.values[pick(chances, this.luckOf(target))];
     return value === undefined ? null : { target, value };
   }

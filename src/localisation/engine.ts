@@ -1,0 +1,98 @@
+/**
+ * What is worked out once and used for every exam, and how an exam is weighed with it. Pure; the state columns it keeps are
+ * only a cache.
+ */
+
+import type { Exam } from '../exam/exam.ts';
+import type { Finding } from '../exam/finding.ts';
+import type { CompiledModel } from './compiled-model.ts';
+import { type OpenColumn, openColumns, proposeNext } from './explanation/next-examination.ts';
+import { hypotheses, noLesionIndex } from './hypotheses/hypotheses.ts';
+import { severalNerves } from './hypotheses/process-signs.ts';
+import { type Column, StateColumns } from './inference/columns.ts';
+import { Coverage } from './inference/coverage.ts';
+import { type Datum, gatherEvidence } from './inference/evidence.ts';
+import { type Inference, infer } from './inference/infer.ts';
+import type { Contender } from './inference/information-gain.ts';
+import { logShiftOf, Priors } from './inference/prior.ts';
+import { PosteriorWeights } from './inference/ranking.ts';
+import { scoreHypotheses } from './inference/score.ts';
+import { groupSites, type SiteGroups } from './inference/site-groups.ts';
+import type { NextExamination } from './localisation.ts';
+import { type Context, contextOf } from './observation/context.ts';
+
+/** What is worked out once and used for every exam. */
+export interface Engine {
+  readonly columns: StateColumns;
+  readonly open: () => readonly OpenColumn[];
+  readonly sites: SiteGroups;
+  readonly priors: Priors;
+  readonly coverage: Coverage;
+}
+
+export function createEngine(compiled: CompiledModel | null): Engine {
+  const columns = new StateColumns(hypotheses, noLesionIndex, compiled?.states);
+  let open: readonly OpenColumn[] | undefined;
+  return {
+    columns,
+    open: () => {
+      open ??= openColumns(columns);
+      return open;
+    },
+    sites: groupSites(hypotheses),
+    priors: new Priors(hypotheses),
+    coverage: new Coverage(hypotheses, compiled?.complaints),
+  };
+}
+
+/** One exam against every hypothesis. */
+export interface Weighed {
+  readonly context: Context;
+  readonly data: readonly Datum[];
+  readonly inference: Inference;
+  readonly weights: PosteriorWeights;
+}
+
+export function weigh(exam: Exam, { columns, sites, priors, coverage }: Engine): Weighed {
+  const context = contextOf(exam);
+  const data = gatherEvidence(exam.findings, columns);
+  const logPrior = priors.logWeights(exam);
+  coverage.discount(logPrior, exam);
+  const scored = scoreHypotheses(data, columns, context, logPrior, noLesionIndex);
+  const inference = infer(hypotheses, sites, scored, logPrior, logShiftOf(severalNerves, exam));
+  return { context, data, inference, weights: new PosteriorWeights(inference, hypotheses) };
+}
+
+/** Leading sites that the next examination tells apart, and how likely one must be to count. */
+const contendersAtMost = 8;
+const contenderFrom = 0.004;
+/** Hypotheses that stand for each of them. */
+const membersAtMost = 6;
+
+function contenders({ inference, weights }: Weighed): readonly Contender[] {
+  return inference.groups
+    .slice(0, contendersAtMost)
+    .filter(({ probability }) => probability > contenderFrom)
+    .map(({ group, probability }) => ({ probability, members: weights.heaviest(group, membersAtMost) }));
+}
+
+/** What is worth examining next. */
+export function nextOf(exam: Exam, weighed: Weighed, { columns, open }: Engine): readonly NextExamination[] {
+  const { data, context } = weighed;
+  return proposeNext(contenders(weighed), columns, open(), closedColumns(data, exam.findings, columns), context);
+}
+
+/** What is not worth proposing: what has been tested, and what could not be. */
+export function closedColumns(
+  data: readonly Datum[],
+  findings: readonly Finding[],
+  columns: StateColumns,
+): ReadonlySet<Column> {
+  const columnsClosed = new Set(data.map(({ column }) => column));
+  for (const finding of findings) {
+    if (finding.value !== null || finding.notTested === 'not-done') continue;
+    const column = columns.column(finding);
+    if (column !== null) columnsClosed.add(column);
+  }
+  return columnsClosed;
+}
