@@ -15,7 +15,7 @@ describe('from a fault to where it is mended', () => {
   it.each([
     ['/subject/reference', 'field', 'Person examined'],
     ['/performer/0', 'field', 'Examiner'],
-    ['/requests/2', 'field', 'Suggested tests'],
+    ['/requests/2', 'field', 'Tests to propose'],
     ['/otherwiseNormal/0', 'view', 'Cranial nerves'],
     ['/history/symptoms/1', 'view', 'History, results'],
     ['/results/0/valueQuantity', 'view', 'History, results'],

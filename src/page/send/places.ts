@@ -2,6 +2,7 @@
 import type { CatalogueIndex } from '../catalogue.ts';
 import type { CellAddress } from '../draft/draft.ts';
 import type { BuiltExam } from '../draft/exam-of-draft.ts';
+import { leadOf } from '../reasoning/lead-to-record.ts';
 import { cellName } from '../recording/cell-state.ts';
 import { partsOf, partWith } from '../recording/parts.ts';
 import { hrefOf } from '../view.ts';
@@ -20,28 +21,28 @@ export const fieldLabels: Readonly<Record<FieldName, string>> = {
   performer: 'Examiner',
   status: 'Status',
   examinedAt: 'Examined at',
-  requests: 'Suggested tests',
+  requests: 'Tests to propose',
 };
 
 /** @param pointer JSON Pointer into the exam that was sent; undefined or empty for the exam as a whole */
 export function placeAt(pointer: string | undefined, built: BuiltExam, index: CatalogueIndex): Place | undefined {
-  const [, top = '', second = '', third] = (pointer ?? '').split('/');
+  const [, top = '', second = ''] = (pointer ?? '').split('/');
   if (top in fieldLabels) {
     const field = top as FieldName;
     return { kind: 'field', field, label: fieldLabels[field] };
   }
-  if (top === 'findings') {
-    const addresses = built.cellsAt.get(`/findings/${second}/${third}`);
-    const [first] = addresses ?? [];
+  const lead = leadOf(pointer ?? '', built);
+  if (lead.kind === 'cell') {
+    const [first] = lead.addresses;
     const item = first && index.item(first.section, first.item);
-    if (addresses === undefined || item === undefined) return sectionPlace(second, index);
-    return { kind: 'cells', addresses, label: cellName(item, addresses, index) };
+    return item && { kind: 'cells', addresses: lead.addresses, label: cellName(item, lead.addresses, index) };
   }
+  if (lead.view === 'story') return { ...storyPlace, href: hrefOf('story', lead.detail) };
+  if (top === 'findings') return sectionPlace(second, index);
   if (top === 'otherwiseNormal') {
     const statements = (built.exam.otherwiseNormal ?? []) as readonly { readonly section: string }[];
     return sectionPlace(statements[Number(second)]?.section ?? '', index);
   }
-  if (['history', 'results', 'person'].includes(top)) return storyPlace;
   return undefined;
 }
 
@@ -51,7 +52,7 @@ export function fieldIn(message: string): FieldName | undefined {
   return name !== undefined && name in fieldLabels ? (name as FieldName) : undefined;
 }
 
-const storyPlace: Place = { kind: 'view', href: hrefOf('story'), label: 'History, results' };
+const storyPlace = { kind: 'view', href: hrefOf('story'), label: 'History, results' } as const;
 
 function sectionPlace(section: string, index: CatalogueIndex): Place | undefined {
   const item = index.section(section)?.items[0];

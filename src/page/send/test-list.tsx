@@ -25,7 +25,7 @@ export function TestList({ answer, index }: TestListProps) {
   return (
     <section class="block tests" aria-labelledby="tests-title">
       <h3 id="tests-title" tabIndex={-1}>
-        Suggested tests
+        Tests to propose
       </h3>
       <p class="hint" id="field-requests" tabIndex={-1}>
         Each one that is ticked is sent as a proposal, not as an order.
