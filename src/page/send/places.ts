@@ -5,6 +5,7 @@ import type { BuiltExam } from '../draft/exam-of-draft.ts';
 import { leadOf } from '../reasoning/lead-to-record.ts';
 import { cellName } from '../recording/cell-state.ts';
 import { partsOf, partWith } from '../recording/parts.ts';
+import { storyDetail } from '../story/story-place.ts';
 import { hrefOf } from '../view.ts';
 
 export type FieldName = 'subject' | 'encounter' | 'performer' | 'status' | 'examinedAt' | 'requests';
@@ -43,7 +44,8 @@ export function placeAt(pointer: string | undefined, built: BuiltExam, index: Ca
     const statements = (built.exam.otherwiseNormal ?? []) as readonly { readonly section: string }[];
     return sectionPlace(statements[Number(second)]?.section ?? '', index);
   }
-  return undefined;
+  const detail = storyDetail(pointer ?? '');
+  return detail === undefined ? undefined : storyPlace(detail);
 }
 
 /** What a REQUIRED fault of the whole exam is about stands in its words only. */
@@ -52,7 +54,9 @@ export function fieldIn(message: string): FieldName | undefined {
   return name !== undefined && name in fieldLabels ? (name as FieldName) : undefined;
 }
 
-const storyPlace = { kind: 'view', href: hrefOf('story'), label: 'History, results' } as const;
+function storyPlace(detail?: string): Place {
+  return { kind: 'view', href: hrefOf('story', detail), label: 'History, results' };
+}
 
 function sectionPlace(section: string, index: CatalogueIndex): Place | undefined {
   const item = index.section(section)?.items[0];
@@ -98,7 +102,7 @@ export function placeOfWords(text: string, index: CatalogueIndex): Place | undef
       }),
     ),
     ...sections.map(({ section, label }) => [label, () => sectionPlace(section, index)] as const),
-    ...[...results, ...history.symptoms].map(({ label }) => [label, () => storyPlace] as const),
+    ...[...results, ...history.symptoms].map(({ label }) => [label, () => storyPlace()] as const),
   ];
   let best: { readonly score: number; readonly place: Place | undefined } | undefined;
   for (const [name, place] of candidates) {
