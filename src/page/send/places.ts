@@ -5,7 +5,6 @@ import type { BuiltExam } from '../draft/exam-of-draft.ts';
 import { leadOf } from '../reasoning/lead-to-record.ts';
 import { cellName } from '../recording/cell-state.ts';
 import { partsOf, partWith } from '../recording/parts.ts';
-import { storyDetail } from '../story/story-place.ts';
 import { hrefOf } from '../view.ts';
 
 export type FieldName = 'subject' | 'encounter' | 'performer' | 'status' | 'examinedAt' | 'requests';
@@ -38,14 +37,13 @@ export function placeAt(pointer: string | undefined, built: BuiltExam, index: Ca
     const item = first && index.item(first.section, first.item);
     return item && { kind: 'cells', addresses: lead.addresses, label: cellName(item, lead.addresses, index) };
   }
-  if (lead.view === 'story') return { ...storyPlace, href: hrefOf('story', lead.detail) };
+  if (lead.view === 'story') return storyPlace(lead.detail);
   if (top === 'findings') return sectionPlace(second, index);
   if (top === 'otherwiseNormal') {
     const statements = (built.exam.otherwiseNormal ?? []) as readonly { readonly section: string }[];
     return sectionPlace(statements[Number(second)]?.section ?? '', index);
   }
-  const detail = storyDetail(pointer ?? '');
-  return detail === undefined ? undefined : storyPlace(detail);
+  return undefined;
 }
 
 /** What a REQUIRED fault of the whole exam is about stands in its words only. */
