@@ -1,5 +1,5 @@
 /** Sends the draft, and keeps it until the service has said that it has the exam. */
-import { signal } from '@preact/signals';
+import { effect, signal } from '@preact/signals';
 import type { Exam } from '../../client/generated/api-types.ts';
 import { assessed, isCurrent } from '../assessment.ts';
 import type { CatalogueIndex } from '../catalogue.ts';
@@ -7,7 +7,7 @@ import type { Draft } from '../draft/draft.ts';
 import { change, draft, freshDraft, startAfresh } from '../draft/draft-store.ts';
 import { type BuiltExam, examOfDraft } from '../draft/exam-of-draft.ts';
 import { isPassing, NeuroexamApiError, noteRefusal, service } from '../service.ts';
-import { go, view } from '../view.ts';
+import { go } from '../view.ts';
 import { type KeptExam, type Known, readKept, show } from './sent-exam.ts';
 
 export interface SendFault {
@@ -31,6 +31,19 @@ export const sendState = signal<SendState>({ kind: 'idle' });
 const waitsMs = [3000, 6000, 12_000, 25_000] as const;
 let repeated = 0;
 let timer: ReturnType<typeof setTimeout> | undefined;
+
+/** What became of one exam says nothing of the next one that is begun. */
+export function followDraftOfSending(): void {
+  let about = draft.peek().identifier.value;
+  effect(() => {
+    const { value } = draft.value.identifier;
+    if (value === about) return;
+    about = value;
+    if (sendState.peek().kind === 'sending') return;
+    clearTimeout(timer);
+    sendState.value = { kind: 'idle' };
+  });
+}
 
 export async function sendDraft(index: CatalogueIndex): Promise<void> {
   if (sendState.peek().kind === 'sending') return;
@@ -161,9 +174,4 @@ export function sendAsNew(index: CatalogueIndex): void {
 export function beginNew(): void {
   sendState.value = { kind: 'idle' };
   go('examine');
-}
-
-/** Whether the exam of the address is being looked at, rather than the draft. */
-export function showsSent(): boolean {
-  return view.value.key === 'finish' && view.value.detail !== undefined;
 }

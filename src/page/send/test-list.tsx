@@ -23,8 +23,8 @@ export function TestList({ answer, index }: TestListProps) {
   const added = rows.filter(({ isNew }) => isNew);
   const besides = rows.filter(({ suggestion }) => suggestion === undefined);
   return (
-    <section class="block tests" aria-labelledby="tests-title">
-      <h3 id="tests-title" tabIndex={-1}>
+    <section class="block propose" aria-labelledby="propose-title">
+      <h3 id="propose-title" tabIndex={-1}>
         Tests to propose
       </h3>
       <p class="hint" id="field-requests" tabIndex={-1}>
