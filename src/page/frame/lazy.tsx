@@ -5,7 +5,7 @@ import { useEffect, useState } from 'preact/hooks';
 export function lazy<Props extends object>(load: () => Promise<ComponentType<Props>>): ComponentType<Props> {
   let loaded: ComponentType<Props> | undefined;
   return function Lazy(props: Props) {
-    const [, setLoaded] = useState(loaded);
+    const [, setLoaded] = useState(() => loaded);
     const [hasFailed, setFailed] = useState(false);
     const fetchPart = (): void => {
       setFailed(false);
