@@ -56,10 +56,14 @@ function readOne(asked: AskedItem, pointer: string): readonly (AskedTarget | Fau
   if (place !== undefined && 'code' in place) return [place];
   const sides = readSides(item, asked, pointer);
   if ('code' in sides) return [sides];
-  const found = sides.flatMap((side) => {
-    const target = knownTarget(place === undefined ? { item, side } : { item, side, place });
-    return target === undefined ? [] : [{ pointer, target }];
-  });
+  const at = (some: readonly Side[]): readonly AskedTarget[] =>
+    some.flatMap((side) => {
+      const target = knownTarget(place === undefined ? { item, side } : { item, side, place });
+      return target === undefined ? [] : [{ pointer, target }];
+    });
+  // Of a part that is on each side, both are looked at where none is named.
+  const others = asked.side === undefined && item.sides === 'optional' ? at(bodySides) : [];
+  const found = at(sides).length > 0 ? at(sides) : others;
   if (found.length > 0) return found;
   const message = `\`${itemId(item)}\` is not examined there: a part in the midline takes no side, one of a pair takes one.`;
   return [{ pointer, code: 'SITE_NOT_APPLICABLE', message }];

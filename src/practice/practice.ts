@@ -3,6 +3,7 @@ import { RequestError } from '../kernel/errors.ts';
 import type { Localiser } from '../localisation/localise.ts';
 import { modelVersion } from '../localisation/model-version.ts';
 import { answerCommitment } from './answer-commitment.ts';
+import { difficulties, difficultyKeys } from './difficulty.ts';
 import { examinePatient } from './examine-patient.ts';
 import { drawPatient, type PatientSeed, type PracticePatient } from './patient.ts';
 import { readAnswer, readExamination, readPatientWish } from './practice-bodies.ts';
@@ -33,6 +34,8 @@ export interface Practice {
   readonly sites: () => unknown;
 }
 
+const offeredDifficulties = difficultyKeys.map((difficulty) => ({ difficulty, label: difficulties[difficulty].label }));
+
 export function createPractice(reader: ExamReader, localiser: Localiser): Practice {
   const model = practiceModel(reader, localiser);
   const patientOf = (token: string, { open }: PatientNames): PracticePatient =>
@@ -58,7 +61,12 @@ export function createPractice(reader: ExamReader, localiser: Localiser): Practi
       const answer = yield* answerCommitment(model, patientOf(token, names), targets, committed);
       return { ...answer, caution: practiceCaution, modelVersion };
     },
-    sites: () => ({ parts: sitesByPart(), count: practiceSites.length, caution: practiceCaution }),
+    sites: () => ({
+      difficulties: offeredDifficulties,
+      parts: sitesByPart(),
+      count: practiceSites.length,
+      caution: practiceCaution,
+    }),
   };
 }
 

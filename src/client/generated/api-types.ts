@@ -2036,6 +2036,171 @@ export type Results = {
   note?: Note;
 }[];
 /**
+ * the investigations that the examiner wants proposed, whether they were suggested or not; when absent all that are suggested
+ *
+ * Items: the key of an investigation in the catalogue
+ */
+export type Requests = (
+  | 'glucose-or-hba1c'
+  | 'blood-glucose'
+  | 'glucose-tolerance-test'
+  | 'vitamin-b12'
+  | 'methylmalonic-acid'
+  | 'homocysteine'
+  | 'serum-immunofixation'
+  | 'free-light-chains'
+  | 'full-blood-count'
+  | 'renal-function'
+  | 'thyroid-stimulating-hormone'
+  | 'erythrocyte-sedimentation-rate'
+  | 'c-reactive-protein'
+  | 'potassium'
+  | 'calcium'
+  | 'creatine-kinase'
+  | 'vitamin-d'
+  | 'copper-and-zinc'
+  | 'thiamine'
+  | 'tissue-transglutaminase-antibody'
+  | 'hiv-test'
+  | 'syphilis-serology'
+  | 'borrelia-serology'
+  | 'htlv-test'
+  | 'antinuclear-antibody'
+  | 'anti-ro-antibody'
+  | 'antineutrophil-cytoplasmic-antibody'
+  | 'hepatitis-c-antibody'
+  | 'cryoglobulins'
+  | 'urine-porphobilinogen'
+  | 'acetylcholine-receptor-antibody'
+  | 'musk-antibody'
+  | 'calcium-channel-antibody'
+  | 'aquaporin-4-antibody'
+  | 'mog-antibody'
+  | 'ganglioside-gm1-antibody'
+  | 'ganglioside-gq1b-antibody'
+  | 'anti-mag-antibody'
+  | 'nodal-paranodal-antibodies'
+  | 'paraneoplastic-antibodies'
+  | 'myositis-antibodies'
+  | 'hmgcr-antibody'
+  | 'blood-cultures'
+  | 'nerve-conduction-study'
+  | 'electromyography'
+  | 'repetitive-stimulation'
+  | 'single-fibre-emg'
+  | 'nerve-ultrasound'
+  | 'vital-capacity'
+  | 'respiratory-pressures'
+  | 'electrocardiogram'
+  | 'electroencephalogram'
+  | 'lumbar-puncture'
+  | 'csf-oligoclonal-bands'
+  | 'csf-cytology'
+  | 'bladder-scan'
+  | 'mri-whole-spine'
+  | 'mri-cervical-spine'
+  | 'mri-lumbar-spine'
+  | 'mri-brain'
+  | 'ct-head'
+  | 'ct-angiography'
+  | 'limb-angiography'
+  | 'mri-brachial-plexus'
+  | 'mri-lumbosacral-plexus'
+  | 'ct-chest'
+  | 'ct-abdomen'
+  | 'muscle-biopsy'
+  | 'nerve-biopsy'
+  | 'skin-biopsy'
+  | 'autonomic-tests'
+  | 'lying-standing-blood-pressure'
+  | 'pmp22-and-neuropathy-genes'
+  | 'ttr-gene'
+  | 'motor-neuron-disease-genes'
+  | 'muscle-disease-genes'
+  | 'ataxia-genes'
+  | 'sodium'
+  | 'magnesium'
+  | 'osmolality'
+  | 'parathyroid-hormone'
+  | 'liver-function'
+  | 'ammonia'
+  | 'blood-gas'
+  | 'drug-screen'
+  | 'caeruloplasmin'
+  | 'vitamin-e'
+  | 'vitamin-b6'
+  | 'heavy-metals'
+  | 'antiphospholipid-antibodies'
+  | 'thrombophilia-screen'
+  | 'pregnancy-test'
+  | 'lipids'
+  | 'cortisol'
+  | 'pituitary-hormones'
+  | 'thyroid-receptor-antibody'
+  | 'angiotensin-converting-enzyme'
+  | 'autoimmune-encephalitis-antibodies'
+  | 'ganglionic-antibody'
+  | 'vascular-endothelial-growth-factor'
+  | 'alpha-galactosidase'
+  | 'phytanic-acid'
+  | 'very-long-chain-fatty-acids'
+  | 'acid-alpha-glucosidase'
+  | 'cholinesterase'
+  | 'botulinum-toxin-assay'
+  | 'zoster-pcr'
+  | 'vasculitis-urine'
+  | 'drug-level'
+  | 'toxoplasma-serology'
+  | 'skeletal-survey'
+  | 'skin-smear'
+  | 'csf-viral-pcr'
+  | 'csf-tuberculosis-and-fungi'
+  | 'csf-opening-pressure'
+  | 'csf-xanthochromia'
+  | 'prion-assay'
+  | 'csf-tap-test'
+  | 'mr-venography'
+  | 'mri-orbit'
+  | 'mri-pituitary'
+  | 'mri-inner-ear'
+  | 'ct-temporal-bone'
+  | 'carotid-ultrasound'
+  | 'echocardiogram'
+  | 'rhythm-monitoring'
+  | 'spinal-angiography'
+  | 'catheter-angiography'
+  | 'dopamine-transporter-imaging'
+  | 'pet-ct'
+  | 'temporal-artery-imaging'
+  | 'audiogram'
+  | 'visual-fields-and-optical-coherence-tomography'
+  | 'eye-examination'
+  | 'visual-evoked-potentials'
+  | 'tilt-table'
+  | 'laryngoscopy'
+  | 'swallowing-assessment'
+  | 'chest-radiograph'
+  | 'diaphragm-ultrasound'
+  | 'compartment-pressure'
+  | 'mri-muscle'
+  | 'mri-pelvis'
+  | 'limb-radiograph'
+  | 'cognitive-assessment'
+  | 'ice-pack-test'
+  | 'forearm-exercise-test'
+  | 'fat-biopsy'
+  | 'pmp22-gene'
+  | 'gjb1-gene'
+  | 'axonal-neuropathy-genes'
+  | 'smn1-gene'
+  | 'androgen-receptor-gene'
+  | 'huntingtin-gene'
+  | 'fmr1-gene'
+  | 'spastic-paraplegia-genes'
+  | 'mitochondrial-genes'
+  | 'notch3-gene'
+)[];
+/**
  * One object for each row; its properties are the columns of the view.
  */
 export type Rows = {
@@ -2079,6 +2244,7 @@ export interface ApiSchemas {
   HistoryFamily: HistoryFamily;
   HistoryMedications: HistoryMedications;
   Results: Results;
+  Requests: Requests;
   LocalisationRequest: LocalisationRequest;
   LocalisationAnswer: LocalisationAnswer;
   Coding: Coding;
@@ -2118,6 +2284,13 @@ export interface ApiSchemas {
   HookCall: HookCall;
   Cards: Cards;
   Feedback: Feedback;
+  PracticeWish: PracticeWish;
+  PracticeExamination: PracticeExamination;
+  PracticeCommitment: PracticeCommitment;
+  PracticePatient: PracticePatient;
+  PracticeFindings: PracticeFindings;
+  PracticeSites: PracticeSites;
+  PracticeAnswer: PracticeAnswer;
 }
 /**
  * Every property and key is named here; others are refused. Further rules: The same item on the same side and at the same place may be given twice only with the same value. The examination is dated from 1900 on, on a day that exists, and not in the future. No value is given for a part of the body that the examination says is absent. A sign at a body part of which there is one on each side needs its side. A region that is declared normal has at least one item in that section. A total of the coma scale, where sent, is the sum of its parts. The number of a result is in a UCUM unit of the right kind and is possible. The history does not say the same thing twice with different values.
@@ -2222,171 +2395,7 @@ export interface Exam {
     side?: Side;
   }[];
   results?: Results;
-  /**
-   * the investigations that the examiner wants proposed, whether they were suggested or not; when absent all that are suggested
-   *
-   * Items: the key of an investigation in the catalogue
-   */
-  requests?: (
-    | 'glucose-or-hba1c'
-    | 'blood-glucose'
-    | 'glucose-tolerance-test'
-    | 'vitamin-b12'
-    | 'methylmalonic-acid'
-    | 'homocysteine'
-    | 'serum-immunofixation'
-    | 'free-light-chains'
-    | 'full-blood-count'
-    | 'renal-function'
-    | 'thyroid-stimulating-hormone'
-    | 'erythrocyte-sedimentation-rate'
-    | 'c-reactive-protein'
-    | 'potassium'
-    | 'calcium'
-    | 'creatine-kinase'
-    | 'vitamin-d'
-    | 'copper-and-zinc'
-    | 'thiamine'
-    | 'tissue-transglutaminase-antibody'
-    | 'hiv-test'
-    | 'syphilis-serology'
-    | 'borrelia-serology'
-    | 'htlv-test'
-    | 'antinuclear-antibody'
-    | 'anti-ro-antibody'
-    | 'antineutrophil-cytoplasmic-antibody'
-    | 'hepatitis-c-antibody'
-    | 'cryoglobulins'
-    | 'urine-porphobilinogen'
-    | 'acetylcholine-receptor-antibody'
-    | 'musk-antibody'
-    | 'calcium-channel-antibody'
-    | 'aquaporin-4-antibody'
-    | 'mog-antibody'
-    | 'ganglioside-gm1-antibody'
-    | 'ganglioside-gq1b-antibody'
-    | 'anti-mag-antibody'
-    | 'nodal-paranodal-antibodies'
-    | 'paraneoplastic-antibodies'
-    | 'myositis-antibodies'
-    | 'hmgcr-antibody'
-    | 'blood-cultures'
-    | 'nerve-conduction-study'
-    | 'electromyography'
-    | 'repetitive-stimulation'
-    | 'single-fibre-emg'
-    | 'nerve-ultrasound'
-    | 'vital-capacity'
-    | 'respiratory-pressures'
-    | 'electrocardiogram'
-    | 'electroencephalogram'
-    | 'lumbar-puncture'
-    | 'csf-oligoclonal-bands'
-    | 'csf-cytology'
-    | 'bladder-scan'
-    | 'mri-whole-spine'
-    | 'mri-cervical-spine'
-    | 'mri-lumbar-spine'
-    | 'mri-brain'
-    | 'ct-head'
-    | 'ct-angiography'
-    | 'limb-angiography'
-    | 'mri-brachial-plexus'
-    | 'mri-lumbosacral-plexus'
-    | 'ct-chest'
-    | 'ct-abdomen'
-    | 'muscle-biopsy'
-    | 'nerve-biopsy'
-    | 'skin-biopsy'
-    | 'autonomic-tests'
-    | 'lying-standing-blood-pressure'
-    | 'pmp22-and-neuropathy-genes'
-    | 'ttr-gene'
-    | 'motor-neuron-disease-genes'
-    | 'muscle-disease-genes'
-    | 'ataxia-genes'
-    | 'sodium'
-    | 'magnesium'
-    | 'osmolality'
-    | 'parathyroid-hormone'
-    | 'liver-function'
-    | 'ammonia'
-    | 'blood-gas'
-    | 'drug-screen'
-    | 'caeruloplasmin'
-    | 'vitamin-e'
-    | 'vitamin-b6'
-    | 'heavy-metals'
-    | 'antiphospholipid-antibodies'
-    | 'thrombophilia-screen'
-    | 'pregnancy-test'
-    | 'lipids'
-    | 'cortisol'
-    | 'pituitary-hormones'
-    | 'thyroid-receptor-antibody'
-    | 'angiotensin-converting-enzyme'
-    | 'autoimmune-encephalitis-antibodies'
-    | 'ganglionic-antibody'
-    | 'vascular-endothelial-growth-factor'
-    | 'alpha-galactosidase'
-    | 'phytanic-acid'
-    | 'very-long-chain-fatty-acids'
-    | 'acid-alpha-glucosidase'
-    | 'cholinesterase'
-    | 'botulinum-toxin-assay'
-    | 'zoster-pcr'
-    | 'vasculitis-urine'
-    | 'drug-level'
-    | 'toxoplasma-serology'
-    | 'skeletal-survey'
-    | 'skin-smear'
-    | 'csf-viral-pcr'
-    | 'csf-tuberculosis-and-fungi'
-    | 'csf-opening-pressure'
-    | 'csf-xanthochromia'
-    | 'prion-assay'
-    | 'csf-tap-test'
-    | 'mr-venography'
-    | 'mri-orbit'
-    | 'mri-pituitary'
-    | 'mri-inner-ear'
-    | 'ct-temporal-bone'
-    | 'carotid-ultrasound'
-    | 'echocardiogram'
-    | 'rhythm-monitoring'
-    | 'spinal-angiography'
-    | 'catheter-angiography'
-    | 'dopamine-transporter-imaging'
-    | 'pet-ct'
-    | 'temporal-artery-imaging'
-    | 'audiogram'
-    | 'visual-fields-and-optical-coherence-tomography'
-    | 'eye-examination'
-    | 'visual-evoked-potentials'
-    | 'tilt-table'
-    | 'laryngoscopy'
-    | 'swallowing-assessment'
-    | 'chest-radiograph'
-    | 'diaphragm-ultrasound'
-    | 'compartment-pressure'
-    | 'mri-muscle'
-    | 'mri-pelvis'
-    | 'limb-radiograph'
-    | 'cognitive-assessment'
-    | 'ice-pack-test'
-    | 'forearm-exercise-test'
-    | 'fat-biopsy'
-    | 'pmp22-gene'
-    | 'gjb1-gene'
-    | 'axonal-neuropathy-genes'
-    | 'smn1-gene'
-    | 'androgen-receptor-gene'
-    | 'huntingtin-gene'
-    | 'fmr1-gene'
-    | 'spastic-paraplegia-genes'
-    | 'mitochondrial-genes'
-    | 'notch3-gene'
-  )[];
+  requests?: Requests;
 }
 /**
  * the sender's own identifier of the exam; a repeat is the same exam
@@ -2596,171 +2605,7 @@ export interface LocalisationRequest {
     side?: Side;
   }[];
   results?: Results;
-  /**
-   * the investigations that the examiner wants proposed, whether they were suggested or not; when absent all that are suggested
-   *
-   * Items: the key of an investigation in the catalogue
-   */
-  requests?: (
-    | 'glucose-or-hba1c'
-    | 'blood-glucose'
-    | 'glucose-tolerance-test'
-    | 'vitamin-b12'
-    | 'methylmalonic-acid'
-    | 'homocysteine'
-    | 'serum-immunofixation'
-    | 'free-light-chains'
-    | 'full-blood-count'
-    | 'renal-function'
-    | 'thyroid-stimulating-hormone'
-    | 'erythrocyte-sedimentation-rate'
-    | 'c-reactive-protein'
-    | 'potassium'
-    | 'calcium'
-    | 'creatine-kinase'
-    | 'vitamin-d'
-    | 'copper-and-zinc'
-    | 'thiamine'
-    | 'tissue-transglutaminase-antibody'
-    | 'hiv-test'
-    | 'syphilis-serology'
-    | 'borrelia-serology'
-    | 'htlv-test'
-    | 'antinuclear-antibody'
-    | 'anti-ro-antibody'
-    | 'antineutrophil-cytoplasmic-antibody'
-    | 'hepatitis-c-antibody'
-    | 'cryoglobulins'
-    | 'urine-porphobilinogen'
-    | 'acetylcholine-receptor-antibody'
-    | 'musk-antibody'
-    | 'calcium-channel-antibody'
-    | 'aquaporin-4-antibody'
-    | 'mog-antibody'
-    | 'ganglioside-gm1-antibody'
-    | 'ganglioside-gq1b-antibody'
-    | 'anti-mag-antibody'
-    | 'nodal-paranodal-antibodies'
-    | 'paraneoplastic-antibodies'
-    | 'myositis-antibodies'
-    | 'hmgcr-antibody'
-    | 'blood-cultures'
-    | 'nerve-conduction-study'
-    | 'electromyography'
-    | 'repetitive-stimulation'
-    | 'single-fibre-emg'
-    | 'nerve-ultrasound'
-    | 'vital-capacity'
-    | 'respiratory-pressures'
-    | 'electrocardiogram'
-    | 'electroencephalogram'
-    | 'lumbar-puncture'
-    | 'csf-oligoclonal-bands'
-    | 'csf-cytology'
-    | 'bladder-scan'
-    | 'mri-whole-spine'
-    | 'mri-cervical-spine'
-    | 'mri-lumbar-spine'
-    | 'mri-brain'
-    | 'ct-head'
-    | 'ct-angiography'
-    | 'limb-angiography'
-    | 'mri-brachial-plexus'
-    | 'mri-lumbosacral-plexus'
-    | 'ct-chest'
-    | 'ct-abdomen'
-    | 'muscle-biopsy'
-    | 'nerve-biopsy'
-    | 'skin-biopsy'
-    | 'autonomic-tests'
-    | 'lying-standing-blood-pressure'
-    | 'pmp22-and-neuropathy-genes'
-    | 'ttr-gene'
-    | 'motor-neuron-disease-genes'
-    | 'muscle-disease-genes'
-    | 'ataxia-genes'
-    | 'sodium'
-    | 'magnesium'
-    | 'osmolality'
-    | 'parathyroid-hormone'
-    | 'liver-function'
-    | 'ammonia'
-    | 'blood-gas'
-    | 'drug-screen'
-    | 'caeruloplasmin'
-    | 'vitamin-e'
-    | 'vitamin-b6'
-    | 'heavy-metals'
-    | 'antiphospholipid-antibodies'
-    | 'thrombophilia-screen'
-    | 'pregnancy-test'
-    | 'lipids'
-    | 'cortisol'
-    | 'pituitary-hormones'
-    | 'thyroid-receptor-antibody'
-    | 'angiotensin-converting-enzyme'
-    | 'autoimmune-encephalitis-antibodies'
-    | 'ganglionic-antibody'
-    | 'vascular-endothelial-growth-factor'
-    | 'alpha-galactosidase'
-    | 'phytanic-acid'
-    | 'very-long-chain-fatty-acids'
-    | 'acid-alpha-glucosidase'
-    | 'cholinesterase'
-    | 'botulinum-toxin-assay'
-    | 'zoster-pcr'
-    | 'vasculitis-urine'
-    | 'drug-level'
-    | 'toxoplasma-serology'
-    | 'skeletal-survey'
-    | 'skin-smear'
-    | 'csf-viral-pcr'
-    | 'csf-tuberculosis-and-fungi'
-    | 'csf-opening-pressure'
-    | 'csf-xanthochromia'
-    | 'prion-assay'
-    | 'csf-tap-test'
-    | 'mr-venography'
-    | 'mri-orbit'
-    | 'mri-pituitary'
-    | 'mri-inner-ear'
-    | 'ct-temporal-bone'
-    | 'carotid-ultrasound'
-    | 'echocardiogram'
-    | 'rhythm-monitoring'
-    | 'spinal-angiography'
-    | 'catheter-angiography'
-    | 'dopamine-transporter-imaging'
-    | 'pet-ct'
-    | 'temporal-artery-imaging'
-    | 'audiogram'
-    | 'visual-fields-and-optical-coherence-tomography'
-    | 'eye-examination'
-    | 'visual-evoked-potentials'
-    | 'tilt-table'
-    | 'laryngoscopy'
-    | 'swallowing-assessment'
-    | 'chest-radiograph'
-    | 'diaphragm-ultrasound'
-    | 'compartment-pressure'
-    | 'mri-muscle'
-    | 'mri-pelvis'
-    | 'limb-radiograph'
-    | 'cognitive-assessment'
-    | 'ice-pack-test'
-    | 'forearm-exercise-test'
-    | 'fat-biopsy'
-    | 'pmp22-gene'
-    | 'gjb1-gene'
-    | 'axonal-neuropathy-genes'
-    | 'smn1-gene'
-    | 'androgen-receptor-gene'
-    | 'huntingtin-gene'
-    | 'fmr1-gene'
-    | 'spastic-paraplegia-genes'
-    | 'mitochondrial-genes'
-    | 'notch3-gene'
-  )[];
+  requests?: Requests;
 }
 /**
  * Where the lesion is, what it may be, what must not wait and what to do next. Computed and unreviewed.
@@ -3876,4 +3721,361 @@ export interface Feedback {
     [k: string]: unknown;
   }[];
   [k: string]: unknown;
+}
+export interface PracticeWish {
+  /**
+   * how hard; usual where it is left out
+   */
+  difficulty?: 'easy' | 'usual' | 'hard';
+  /**
+   * part of the neuraxis; any where it is left out
+   */
+  part?:
+    | 'hemispheres'
+    | 'whole-brain'
+    | 'basal-ganglia-and-cerebellum'
+    | 'brainstem'
+    | 'cranial-nerves'
+    | 'spinal-cord'
+    | 'motor-neurons'
+    | 'roots-and-plexuses'
+    | 'nerves'
+    | 'polyneuropathies'
+    | 'muscle-and-junction';
+  /**
+   * the same seed brings the same patient; another one each time where it is left out
+   */
+  seed?: number;
+}
+export interface PracticeExamination {
+  /**
+   * the patient, as POST /practice/patients gave it
+   */
+  patient: string;
+  /**
+   * what to examine
+   */
+  items: {
+    /**
+     * id of an item of the catalogue, such as power/ankle-dorsiflexion
+     */
+    item: string;
+    /**
+     * left, right or both
+     */
+    side?: 'left' | 'right' | 'both';
+    /**
+     * part of the body or landmark
+     */
+    site?: string;
+    /**
+     * dermatome
+     */
+    dermatome?: string;
+    /**
+     * territory of a nerve
+     */
+    territory?: string;
+  }[];
+}
+export interface PracticeCommitment {
+  /**
+   * the patient, as POST /practice/patients gave it
+   */
+  patient: string;
+  /**
+   * what was examined
+   */
+  examined: {
+    /**
+     * id of an item of the catalogue, such as power/ankle-dorsiflexion
+     */
+    item: string;
+    /**
+     * left, right or both
+     */
+    side?: 'left' | 'right' | 'both';
+    /**
+     * part of the body or landmark
+     */
+    site?: string;
+    /**
+     * dermatome
+     */
+    dermatome?: string;
+    /**
+     * territory of a nerve
+     */
+    territory?: string;
+  }[];
+  commitment: {
+    /**
+     * key of a site of GET /practice/sites
+     */
+    site: string;
+    /**
+     * left, right or both
+     */
+    side?: 'left' | 'right' | 'both';
+    /**
+     * segment, such as L5
+     */
+    level?: string;
+  };
+}
+export interface PracticePatient {
+  /**
+   * names the patient to the service, which alone can read it
+   */
+  patient: string;
+  person: {
+    ageYears: number;
+    sex: 'female' | 'male';
+  };
+  /**
+   * as an exam has it
+   */
+  history: {
+    [k: string]: unknown;
+  };
+  /**
+   * what the person says, in plain words
+   */
+  vignette: string;
+  /**
+   * that the patient is simulated and invented
+   */
+  caution: string;
+}
+export interface PracticeFindings {
+  shown: {
+    /**
+     * JSON Pointer of the item that asked for it
+     */
+    pointer: string;
+    item: string;
+    section: string;
+    /**
+     * the finding in words
+     */
+    text: string;
+    /**
+     * the finding as an exam has it
+     */
+    finding: {
+      [k: string]: unknown;
+    };
+  }[];
+  unanswered: {
+    pointer: string;
+    item: string;
+    text: string;
+    /**
+     * why nothing can be said
+     */
+    because: string;
+  }[];
+  /**
+   * all that was shown, as the findings of an exam
+   */
+  findings: {
+    [k: string]: unknown;
+  };
+  /**
+   * that the patient is simulated and invented
+   */
+  caution: string;
+}
+export interface PracticeSites {
+  difficulties: {
+    difficulty: 'easy' | 'usual' | 'hard';
+    label: string;
+  }[];
+  parts: {
+    part:
+      | 'hemispheres'
+      | 'whole-brain'
+      | 'basal-ganglia-and-cerebellum'
+      | 'brainstem'
+      | 'cranial-nerves'
+      | 'spinal-cord'
+      | 'motor-neurons'
+      | 'roots-and-plexuses'
+      | 'nerves'
+      | 'polyneuropathies'
+      | 'muscle-and-junction'
+      | 'none';
+    label: string;
+    sites: {
+      site: string;
+      label: string;
+      sides: ('left' | 'right' | 'both')[];
+      levels: {
+        level: string;
+        label: string;
+      }[];
+    }[];
+  }[];
+  count: number;
+  /**
+   * that the patient is simulated and invented
+   */
+  caution: string;
+}
+export interface PracticeAnswer {
+  lesion: {
+    /**
+     * key of the site
+     */
+    site: string;
+    label: string;
+    side: ('left' | 'right' | 'both') | null;
+    level: string | null;
+    part:
+      | 'hemispheres'
+      | 'whole-brain'
+      | 'basal-ganglia-and-cerebellum'
+      | 'brainstem'
+      | 'cranial-nerves'
+      | 'spinal-cord'
+      | 'motor-neurons'
+      | 'roots-and-plexuses'
+      | 'nerves'
+      | 'polyneuropathies'
+      | 'muscle-and-junction'
+      | 'none';
+    partLabel: string;
+    isDiffuse: boolean;
+    code: {
+      system: string;
+      code: string;
+      display: string;
+    };
+  };
+  commitment: {
+    /**
+     * key of the site
+     */
+    site: string;
+    label: string;
+    side: ('left' | 'right' | 'both') | null;
+    level: string | null;
+    part:
+      | 'hemispheres'
+      | 'whole-brain'
+      | 'basal-ganglia-and-cerebellum'
+      | 'brainstem'
+      | 'cranial-nerves'
+      | 'spinal-cord'
+      | 'motor-neurons'
+      | 'roots-and-plexuses'
+      | 'nerves'
+      | 'polyneuropathies'
+      | 'muscle-and-junction'
+      | 'none';
+    partLabel: string;
+    isDiffuse: boolean;
+  };
+  verdict: {
+    grade: 'right' | 'near' | 'wrong';
+    because: string;
+  };
+  reasons: {
+    examined: string | null;
+    /**
+     * the finding in words
+     */
+    text: string;
+    /**
+     * the lesion makes it; the lesion leaves it alone; abnormal without the lesion; not as the lesion would have it
+     */
+    stance: 'follows' | 'spared' | 'unexplained' | 'unexpected';
+    because: string;
+  }[];
+  /**
+   * what the engine makes of the findings at the moment of commitment
+   */
+  supported: {
+    conclusion: string;
+    probabilityOfLesion: number;
+    localisations: {
+      /**
+       * key of the site
+       */
+      site: string;
+      label: string;
+      side: ('left' | 'right' | 'both') | null;
+      level: string | null;
+      levelRange: string[] | null;
+      probability: number;
+    }[];
+  };
+  /**
+   * Items: an item not examined that tells the lesion from the site committed to
+   */
+  leftOut: {
+    /**
+     * id of an item of the catalogue
+     */
+    item: string;
+    side?: 'left' | 'right';
+    /**
+     * part of the body or landmark
+     */
+    site?: string;
+    dermatome?: string;
+    territory?: string;
+    label: string;
+    because: string;
+    gainBits: number;
+    /**
+     * what would have been found
+     */
+    text?: string;
+  }[];
+  items: {
+    yours: number;
+    efficient: number | null;
+  };
+  /**
+   * an examiner who always does what is expected to tell most
+   */
+  efficient: {
+    sureFrom: number;
+    itemsAtMost: number;
+    isSure: boolean;
+    ledFrom: number | null;
+    steps: {
+      asked: {
+        /**
+         * id of an item of the catalogue
+         */
+        item: string;
+        side?: 'left' | 'right';
+        /**
+         * part of the body or landmark
+         */
+        site?: string;
+        dermatome?: string;
+        territory?: string;
+      };
+      text: string;
+      because: string;
+      leading: {
+        /**
+         * key of the site
+         */
+        site: string;
+        label: string;
+        side: ('left' | 'right' | 'both') | null;
+        level: string | null;
+        probability: number;
+      };
+    }[];
+  };
+  /**
+   * that the patient is simulated and invented
+   */
+  caution: string;
+  modelVersion: string;
 }

@@ -1,4 +1,5 @@
 import { closedObject, type JsonSchema } from '../../exam/schema/json-schema.ts';
+import { difficultyKeys } from '../../practice/difficulty.ts';
 import { neuraxisPartKeys } from '../../practice/neuraxis-parts.ts';
 import { practiceSchemas } from '../../practice/practice-bodies.ts';
 
@@ -71,6 +72,9 @@ export const practiceApiSchemas: Readonly<Record<string, JsonSchema>> = {
   ),
   PracticeSites: closedObject(
     {
+      difficulties: list(
+        closedObject({ difficulty: { ...text, enum: [...difficultyKeys] }, label: text }, ['difficulty', 'label']),
+      ),
       parts: list(
         closedObject(
           {
@@ -94,7 +98,7 @@ export const practiceApiSchemas: Readonly<Record<string, JsonSchema>> = {
       count,
       caution,
     },
-    ['parts', 'count', 'caution'],
+    ['difficulties', 'parts', 'count', 'caution'],
   ),
   PracticeAnswer: closedObject(
     {

@@ -55,7 +55,8 @@ export function draftOfExam(exam: Json, index: CatalogueIndex): Draft {
   };
 }
 
-function cellsOf(section: string, entry: Json, index: CatalogueIndex): readonly (readonly [CellKey, Cell])[] {
+/** The cells that one entry of an exam fills, with their keys. */
+export function cellsOf(section: string, entry: Json, index: CatalogueIndex): readonly (readonly [CellKey, Cell])[] {
   const known = index.section(section);
   if (known === undefined) return [];
   const key = known.itemProperty === null ? known.items[0]?.key : String(entry[known.itemProperty]);

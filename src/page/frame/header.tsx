@@ -4,13 +4,15 @@ import { saysAnything } from '../draft/draft.ts';
 import { draft, lastChange, nextRedo, redo, startAfresh, undo } from '../draft/draft-store.ts';
 import { canKeep } from '../draft/kept-draft.ts';
 import { chooseSpelling, spelling } from '../settings.ts';
-import { go } from '../view.ts';
+import { go, view } from '../view.ts';
 
 /** Name, state of the draft, undo, spelling, and the way to throw everything away. */
 export function Header() {
   useEffect(() => {
     const onKey = (event: KeyboardEvent): void => {
       if (!(event.ctrlKey || event.metaKey) || event.key.toLowerCase() !== 'z') return;
+      // The draft is out of sight then, and practice has nothing to undo.
+      if (view.peek().key === 'practice') return;
       if ((event.target as HTMLElement).closest('input[type="text"], input[type="number"], textarea') !== null) return;
       event.preventDefault();
       if (event.shiftKey) redo();

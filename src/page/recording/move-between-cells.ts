@@ -48,7 +48,7 @@ export function cellsIn(group: HTMLElement): readonly HTMLElement[] {
   return [...group.querySelectorAll<HTMLElement>('[data-cells]')];
 }
 
-function neighbour(cell: HTMLElement, group: HTMLElement, key: string): HTMLElement | undefined {
+export function neighbour(cell: HTMLElement, group: HTMLElement, key: string): HTMLElement | undefined {
   const cells = cellsIn(group);
   const { row, column = 'row' } = cell.dataset;
   const rows = [...new Set(cells.map((one) => one.dataset.row))];

@@ -4,6 +4,7 @@ import type { CellAddress } from '../draft/draft.ts';
 import type { BuiltExam } from '../draft/exam-of-draft.ts';
 import { cellName } from '../recording/cell-state.ts';
 import { partsOf, partWith } from '../recording/parts.ts';
+import { storyDetail } from '../story/story-place.ts';
 import { hrefOf } from '../view.ts';
 
 export type FieldName = 'subject' | 'encounter' | 'performer' | 'status' | 'examinedAt' | 'requests';
@@ -41,8 +42,8 @@ export function placeAt(pointer: string | undefined, built: BuiltExam, index: Ca
     const statements = (built.exam.otherwiseNormal ?? []) as readonly { readonly section: string }[];
     return sectionPlace(statements[Number(second)]?.section ?? '', index);
   }
-  if (['history', 'results', 'person'].includes(top)) return storyPlace;
-  return undefined;
+  const detail = storyDetail(pointer ?? '');
+  return detail === undefined ? undefined : storyPlace(detail);
 }
 
 /** What a REQUIRED fault of the whole exam is about stands in its words only. */
@@ -51,7 +52,9 @@ export function fieldIn(message: string): FieldName | undefined {
   return name !== undefined && name in fieldLabels ? (name as FieldName) : undefined;
 }
 
-const storyPlace: Place = { kind: 'view', href: hrefOf('story'), label: 'History, results' };
+function storyPlace(detail?: string): Place {
+  return { kind: 'view', href: hrefOf('story', detail), label: 'History, results' };
+}
 
 function sectionPlace(section: string, index: CatalogueIndex): Place | undefined {
   const item = index.section(section)?.items[0];
@@ -97,7 +100,7 @@ export function placeOfWords(text: string, index: CatalogueIndex): Place | undef
       })),
     ),
     ...sections.map(({ section, label }) => ({ name: label, place: () => sectionPlace(section, index) })),
-    ...[...results, ...history.symptoms].map(({ label }) => ({ name: label, place: () => storyPlace })),
+    ...[...results, ...history.symptoms].map(({ label }) => ({ name: label, place: () => storyPlace() })),
   ];
   let best: { readonly score: number; readonly place: () => Place | undefined } | undefined;
   for (const { name, place } of candidates) {
