@@ -33,7 +33,7 @@ const ofSubject = 'Observation|ClinicalImpression|RiskAssessment|ServiceRequest|
  * The patient's token has patient/exam.cru, patient/localisation.c and patient/*.rs.
  */
 const rows: readonly (readonly [RegExp, readonly Role[]])[] = [
-  [/^GET \/$/, everybody],
+  [/^GET \/(about|page\/:file)?$/, everybody],
   [/^GET \/health\/(live|ready)$/, everybody],
   [/^GET (\/fhir)?\/\.well-known\/smart-configuration$/, everybody],
   [/^GET \/fhir\/metadata$/, everybody],

@@ -182,8 +182,8 @@ describe('ways back to the record', () => {
   });
 
   it('lead elsewhere for history, results, scales and statements', () => {
-    expect(leadOf('/history/symptoms/0', built)).toEqual({ kind: 'view', view: 'story' });
-    expect(leadOf('/results/0', built)).toEqual({ kind: 'view', view: 'story' });
+    expect(leadOf('/history/symptoms/0', built)).toEqual({ kind: 'view', view: 'story', detail: 'symptoms.0' });
+    expect(leadOf('/results/0', built)).toEqual({ kind: 'view', view: 'story', detail: 'results.0' });
     expect(leadOf('/findings/higherFunction/99', built)).toEqual({ kind: 'view', view: 'examine', detail: 'mind' });
     expect(leadOf('/otherwiseNormal/0', built)).toEqual({ kind: 'view', view: 'examine' });
   });

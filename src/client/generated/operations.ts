@@ -28,7 +28,7 @@ export interface Operations {
   /** Where the lesion is, what it may be and what to do next; nothing is kept. Decision support for trained clinicians, not a diagnosis. The answer is the same to the byte for the same exam and `modelVersion`. It may be repeated at will. */
   localise(body: LocalisationRequest | QuestionnaireResponse, parameters?: { /** Spelling of the prose; stands above `Accept-Language`. */ readonly spelling?: 'uk' | 'us' | undefined; /** `en-US` asks for American spelling; anything else gives British. */ readonly acceptLanguage?: string | undefined }, options?: CallOptions): Promise<ApiAnswer<LocalisationAnswer>>;
   /** Everything that can be examined, with its keys, values and codes. */
-  readCatalogue(options?: CallOptions): Promise<ApiAnswer<Catalogue>>;
+  readCatalogue(parameters?: { /** Spelling of the prose; stands above `Accept-Language`. */ readonly spelling?: 'uk' | 'us' | undefined }, options?: CallOptions): Promise<ApiAnswer<Catalogue>>;
   /** The body as it is drawn, with every place at which sensation can be recorded. */
   readPicture(options?: CallOptions): Promise<ApiAnswer<Picture>>;
   /** The sites that a learner may commit to, by part of the neuraxis. */
@@ -87,7 +87,7 @@ export interface Operations {
 export function createOperations(send: Send): Operations {
   return {
     localise: (body, parameters = {}, options) => send({ method: 'POST', template: '/localisation', accept: 'application/json', isRepeatable: true, query: { spelling: parameters.spelling }, headers: { 'Accept-Language': parameters.acceptLanguage }, body, bodyType: 'application/json' }, options),
-    readCatalogue: (options) => send({ method: 'GET', template: '/catalogue', accept: 'application/json', isRepeatable: true }, options),
+    readCatalogue: (parameters = {}, options) => send({ method: 'GET', template: '/catalogue', accept: 'application/json', isRepeatable: true, query: { spelling: parameters.spelling } }, options),
     readPicture: (options) => send({ method: 'GET', template: '/picture', accept: 'application/json', isRepeatable: true }, options),
     listPracticeSites: (options) => send({ method: 'GET', template: '/practice/sites', accept: 'application/json', isRepeatable: true }, options),
     admitPracticePatient: (body, options) => send({ method: 'POST', template: '/practice/patients', accept: 'application/json', isRepeatable: false, body, bodyType: 'application/json' }, options),

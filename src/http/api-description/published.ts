@@ -1,7 +1,7 @@
 import { mediaTypes } from '../answer.ts';
 import { type ApiAnswer, type ApiOperation, type ApiParameter, componentSchema } from './operation.ts';
 
-const { json, fhir, schema, html } = mediaTypes;
+const { json, fhir, schema, html, script, style, svg, text } = mediaTypes;
 
 const path: ApiParameter = {
   name: 'path',
@@ -28,6 +28,7 @@ export const publishedOperations: readonly ApiOperation[] = [
     id: 'readCatalogue',
     area: 'Catalogue',
     summary: 'Everything that can be examined, with its keys, values and codes',
+    parameters: ['spelling'],
     answers: {
       200: {
         description: 'The catalogue.',
@@ -179,7 +180,7 @@ export const publishedOperations: readonly ApiOperation[] = [
     path: '/',
     id: 'readIndex',
     area: 'Service',
-    summary: 'What is served here, as a page or as JSON',
+    summary: 'The page for the person who examines, or as JSON what is served here',
     answers: {
       200: {
         description: 'JSON unless `Accept` asks for HTML.',
@@ -192,6 +193,46 @@ export const publishedOperations: readonly ApiOperation[] = [
         says: 'As JSON.',
         status: 200,
         answer: { type: json, value: { service: 'neuroexam-fhir' }, isExcerpt: true },
+      },
+    ],
+  },
+  {
+    method: 'get',
+    path: '/about',
+    id: 'readAboutPage',
+    area: 'Service',
+    summary: 'What is served here, as a page for a person',
+    answers: { 200: { description: 'A page without scripts.', content: { [html]: { type: 'string' } } } },
+    calls: [{ name: 'all', says: 'The page.', status: 200 }],
+  },
+  {
+    method: 'get',
+    path: '/page/{file}',
+    id: 'readPageFile',
+    area: 'Service',
+    summary: 'Scripts, styles and notices of the page for the person who examines',
+    parameters: [
+      {
+        name: 'file',
+        in: 'path',
+        description: 'Name of the file, as the page names it.',
+        schema: { type: 'string' },
+      },
+    ],
+    answers: {
+      200: {
+        description: 'The file as built.',
+        content: Object.fromEntries([script, style, svg, text].map((type) => [type, { type: 'string' }])),
+        headers: ['Cache-Control'],
+      },
+    },
+    problems: ['NOT_FOUND'],
+    calls: [
+      {
+        name: 'notices',
+        says: 'The licences of the libraries that the page holds.',
+        parameters: { file: 'licences.txt' },
+        status: 200,
       },
     ],
   },

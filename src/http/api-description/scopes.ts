@@ -31,7 +31,10 @@ const conformance = conformanceTypes.join('|');
 
 /** By method and path; the first that fits counts. `tests/contract/api-security.test.ts` holds it to the routes. */
 const needs: readonly (readonly [RegExp, Need])[] = [
-  [/^get (\/|\/api|\/openapi\.json|\/catalogue|\/picture|\/cds-services|\/fhir\/metadata)$/, () => 'open'],
+  [
+    /^get (\/|\/about|\/page\/\{file\}|\/api|\/openapi\.json|\/catalogue|\/picture|\/cds-services|\/fhir\/metadata)$/,
+    () => 'open',
+  ],
   [/^get (\/health|\/json-schema|\/profiles|\/terminology|(\/fhir)?\/\.well-known)\//, () => 'open'],
   [new RegExp(`^get /fhir/(${conformance})(/\\{id\\})?$`), () => 'open'],
   [/^post \/exams$/, () => own('exam.c')],

@@ -1,7 +1,7 @@
 import { effect, signal } from '@preact/signals';
-import type { Catalogue } from '../../client/generated/api-types.ts';
 import { catalogueIndex, indexCatalogue } from '../catalogue.ts';
-import { spelling } from '../settings.ts';
+import { service } from '../service.ts';
+import { type Spelling, spelling } from '../settings.ts';
 
 /** Whether the catalogue could not be fetched; it is asked for again by itself. */
 export const catalogueIsMissing = signal(false);
@@ -14,11 +14,9 @@ export function followCatalogue(): void {
   });
 }
 
-async function load(wanted: string): Promise<void> {
+async function load(wanted: Spelling): Promise<void> {
   try {
-    const response = await fetch(`/catalogue?spelling=${wanted}`, { headers: { Accept: 'application/json' } });
-    if (!response.ok) throw new Error(`The service answered ${response.status}.`);
-    const catalogue = (await response.json()) as Catalogue;
+    const { body: catalogue } = await service.readCatalogue({ spelling: wanted });
     if (wanted === spelling.peek()) catalogueIndex.value = indexCatalogue(catalogue);
     catalogueIsMissing.value = false;
   } catch {

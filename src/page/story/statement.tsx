@@ -20,6 +20,7 @@ export function Statement({ list, at, entry, index }: StatementProps) {
   const set = (what: string, changes: Amendment): void =>
     change(`${label}: ${what}`, (before) => withList(before, list, amend(before.history[list], at, changes)));
   const another = list === 'family' ? `${label} in another relative` : `${label} on the other side`;
+  const anotherSign = `+ ${list === 'family' ? 'relative' : entry.side === 'left' ? 'right' : 'left'}`;
   const addAnother = (): void =>
     change(another, (before) => withList(before, list, withAnother(before.history[list], at)));
   const remove = (): void => {
@@ -88,8 +89,14 @@ export function Statement({ list, at, entry, index }: StatementProps) {
           </label>
         )}
         {(list === 'family' ? entry.relation : entry.side) !== undefined && entry.side !== 'both' && (
-          <button type="button" class="plain" aria-label={another} title={another} onClick={addAnother}>
-            + {list === 'family' ? 'relative' : entry.side === 'left' ? 'right' : 'left'}
+          <button
+            type="button"
+            class="plain"
+            aria-label={`${anotherSign}: ${label}`}
+            title={another}
+            onClick={addAnother}
+          >
+            {anotherSign}
           </button>
         )}
         <PresenceButtons
