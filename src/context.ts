@@ -6,6 +6,7 @@ import { isDeepStrictEqual } from 'node:util';
 import type { Measure } from 'fhir/r4.js';
 import { type Logger, pino } from 'pino';
 import { createAccessControl } from './access/access-control.ts';
+import { exportEndRecord } from './audit/export-end.ts';
 import type { Config } from './config.ts';
 import type { DeliveryWorker } from './delivery/delivery-worker.ts';
 import { readCriteria } from './delivery/read-criteria.ts';
@@ -107,7 +108,8 @@ export async function createContext(config: Config, compiled = compiledFiles()):
   wakeDeliveries = deliveryWorker.wake;
   const views = viewsFrom(join(rootDir, 'profiles', 'views'));
   const viewTables = createViewTables(engine, views.values(), ({ code }) => logger.error({ code }, 'failed'));
-  const exportWorker = startExportWorker(exports, () => logger.error({ code: 'EXPORT_FAILED' }, 'failed'));
+  const exportTrail = { recordOf: exportEndRecord(now, version), append: audit.append };
+  const exportWorker = startExportWorker(exports, exportTrail, () => logger.error({ code: 'EXPORT_FAILED' }, 'failed'));
   const viewRefresher = startViewRefresher(viewTables, config.viewTablesSeconds * 1000, (error) => {
     const cause = error instanceof AppError ? error.code : 'UNEXPECTED';
     logger.error({ code: 'VIEW_TABLES_FAILED', cause }, 'failed');
@@ -205,6 +207,7 @@ export function createExamSteps(compiled: Compiled | null = null): ExamSteps {
   const assessor = createAssessor(localiser);
   return {
     readExam: (body, options) => reader.read(body, options),
+    formVersion: packageVersion(),
     assess: (exam, options) => assessor.assess(exam, options),
     toBundle: buildBundle,
     toLocalisationAnswer: localisationAnswer,

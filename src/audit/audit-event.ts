@@ -56,6 +56,10 @@ export function auditEvent(n: number, record: AuditRecord): AuditEvent {
 
 function agentsOf(record: AuditRecord): AuditEventAgent[] {
   const { client, user, address, interaction } = record;
+  // Nobody asks for it then, and nobody is answered.
+  if (interaction === 'export-end') {
+    return [{ type: { coding: [sourceRole] }, who: ownSoftware(record), name: fhirText(client), requestor: true }];
+  }
   const clientReceives = interaction === 'read' || interaction === 'vread';
   return [
     {

@@ -11,6 +11,8 @@ const rest: Coding = {
 };
 const patientRecord: Coding = { system: dicom, code: '110110', display: 'Patient Record' };
 
+const dataExport: Coding = { system: dicom, code: '110106', display: 'Export' };
+
 interface InteractionRow {
   readonly type: Coding;
   readonly subtype: Coding;
@@ -25,7 +27,10 @@ const restRow = (code: string, said: string): InteractionRow => ({
   said,
 });
 
-/** What can be done, by the code of HL7's RESTful interaction; an erasure is a command and no request, which its type says. */
+/**
+ * What can be done, by the code of HL7's RESTful interaction; an erasure is a command, and the end of an export is reached by
+ * the service itself, so that neither is a request, which their types say.
+ */
 const interactions = {
   create: restRow('create', 'Created'),
   update: restRow('update', 'Corrected'),
@@ -40,6 +45,11 @@ const interactions = {
     type: patientRecord,
     subtype: restCoding('delete'),
     said: 'Erased for good',
+  },
+  'export-end': {
+    type: dataExport,
+    subtype: restCoding('operation'),
+    said: 'Ended',
   },
 } as const satisfies Record<string, InteractionRow>;
 

@@ -56,4 +56,22 @@ const html = `<!doctype html>
 </html>
 `;
 copyFileSync(join(sources, 'icon.svg'), join(folder, 'icon.svg'));
+writeFileSync(join(folder, 'licences.txt'), licences());
 writeFileSync(join(folder, 'index.html'), html);
+
+/** The notices of the libraries that are bundled, which their licences want to travel with every copy. */
+function licences(): string {
+  const bundled = [
+    ...new Set(
+      Object.keys(metafile.inputs).flatMap((path) => /node_modules\/((?:@[^/]+\/)?[^/]+)/.exec(path)?.[1] ?? []),
+    ),
+  ];
+  return bundled
+    .sort()
+    .map((name) => {
+      const at = new URL(`../../node_modules/${name}/`, import.meta.url);
+      const { version } = JSON.parse(readFileSync(new URL('package.json', at), 'utf8')) as { version: string };
+      return `${name} ${version}\n\n${readFileSync(new URL('LICENSE', at), 'utf8').trim()}\n`;
+    })
+    .join('\n\n');
+}

@@ -24,6 +24,8 @@ export class NeuroexamApiError extends Error {
   readonly requestId: string | undefined;
   /** Seconds after which a repeat makes sense. */
   readonly retryAfterSeconds: number | undefined;
+  /** Of what stands in the way, where the service names it. */
+  readonly location: string | undefined;
 
   constructor(response: Response, body: unknown) {
     const problem = isProblem(body) ? body : undefined;
@@ -38,6 +40,7 @@ export class NeuroexamApiError extends Error {
     this.outcome = outcome;
     this.requestId = response.headers.get('X-Request-Id') ?? undefined;
     this.retryAfterSeconds = retryAfterOf(response.headers, Date.now());
+    this.location = response.headers.get('Location') ?? undefined;
   }
 }
 

@@ -22,7 +22,7 @@ export function deidentifyExam(exam: Fields, pseudonyms: Pseudonyms): Fields {
   const identifier = exam.identifier as Parameters<typeof examId>[0] | undefined;
   // Without a subject nothing belongs together but the exam itself.
   const shift = pseudonyms.shiftMs(subject ?? JSON.stringify(identifier ?? exam));
-  const { person, status, history, findings, otherwiseNormal, results } = exam;
+  const { person, status, history, findings, otherwiseNormal, results, requests } = exam;
   const { ageYears, ...others } = (person ?? {}) as { ageYears?: number };
   const kept: Record<string, unknown> = {
     identifier: identifier && {
@@ -38,6 +38,7 @@ export function deidentifyExam(exam: Fields, pseudonyms: Pseudonyms): Fields {
     findings,
     otherwiseNormal,
     results,
+    requests,
   };
   return withoutFreeText(Object.fromEntries(Object.entries(kept).filter(([, value]) => value !== undefined))) as Fields;
 }

@@ -1,4 +1,5 @@
 import type { Subscription } from 'fhir/r4.js';
+import type { AuditRecord } from '../audit/audit-record.ts';
 import type { Identified } from '../fhir/entry.ts';
 import type { SubscriptionChannel, SubscriptionChannels } from '../store/outbox/subscription-channels.ts';
 import type { ResourceRepository, StoredResource } from '../store/resource-repository.ts';
@@ -12,20 +13,29 @@ export const maskedValue = '***';
 /** Active ones; each is looked at with every exam that is kept. */
 const mostActive = 100;
 
-/** Subscriptions with their channels, each change of both in one transaction. */
+/** Subscriptions with their channels, each change of both in one transaction with what the audit trail says of it. */
 export interface Subscriptions {
   /**
    * Keeps a new one or a change; one that was asked for becomes active. A header that comes back masked keeps its value.
-   * @param expectedVersion the version that it replaces; undefined for a new one
+   * @param options.expectedVersion the version that it replaces; undefined for a new one
    * @throws SubscriptionInvalidError when there are too many, ConflictError VERSION_MISMATCH, StoreError
    */
-  keep(id: string, read: ReadSubscription, expectedVersion?: number): Promise<StoredResource>;
-  /** Ends it: nothing more is sent, and the values of its headers are forgotten. @throws StoreError */
-  turnOff(id: string): Promise<void>;
+  keep(id: string, read: ReadSubscription, options?: KeepOptions): Promise<StoredResource>;
+  /**
+   * Ends it: nothing more is sent, and the values of its headers are forgotten.
+   * @returns whether it was on until then; `audit` is kept only if so
+   * @throws StoreError
+   */
+  turnOff(id: string, audit?: AuditRecord): Promise<boolean>;
   /** Nothing more is sent until its owner asks for it again. @throws StoreError */
   fail(id: string, reason: DeliveryReason): Promise<void>;
   /** Turns off those whose end has come. @throws StoreError */
   endDue(): Promise<void>;
+}
+
+export interface KeepOptions {
+  readonly expectedVersion?: number;
+  readonly audit?: AuditRecord;
 }
 
 export function createSubscriptions(
@@ -33,17 +43,21 @@ export function createSubscriptions(
   channels: SubscriptionChannels,
   now: () => Date,
 ): Subscriptions {
-  function write(subscription: Subscription, channel: SubscriptionChannel, expectedVersion?: number) {
+  function write(subscription: Subscription, channel: SubscriptionChannel, options: KeepOptions) {
     const shown = { ...subscription, id: channel.id, channel: withoutValues(subscription.channel) } as Identified;
     return resources.put(shown, now(), {
-      ...(expectedVersion === undefined ? {} : { expectedVersion }),
+      ...options,
       alongside: (session) => channels.write(session, channel),
     });
   }
 
-  async function change(id: string, state: 'off' | 'error', error?: string): Promise<void> {
+  async function change(
+    id: string,
+    state: 'off' | 'error',
+    { error, audit }: { readonly error?: string; readonly audit?: AuditRecord | undefined } = {},
+  ): Promise<boolean> {
     const [kept, channel] = await Promise.all([resources.read('Subscription', id), channels.find(id)]);
-    if (kept === undefined || channel === undefined || channel.state === 'off') return;
+    if (kept === undefined || channel === undefined || channel.state === 'off') return false;
     const { meta, error: _before, ...rest } = JSON.parse(kept.json) as Subscription;
     const { versionId: _version, lastUpdated: _time, ...ownMeta } = meta ?? {};
     const changed: Subscription = {
@@ -52,11 +66,13 @@ export function createSubscriptions(
       status: state,
       ...(error === undefined ? {} : { error }),
     };
-    await write(changed, { ...channel, state }, kept.version);
+    const told = audit === undefined ? {} : { audit };
+    await write(changed, { ...channel, state }, { expectedVersion: kept.version, ...told });
+    return true;
   }
 
   return {
-    async keep(id, { definition, endpoint, endsAt }, expectedVersion) {
+    async keep(id, { definition, endpoint, endsAt }, options = {}) {
       const before = await channels.find(id);
       const { header = [], payload, ...channel } = definition.channel;
       const values = new Map(before?.headers.map((line) => [nameOf(line), line]));
@@ -82,11 +98,13 @@ export function createSubscriptions(
           headers,
           endsAt,
         },
-        expectedVersion,
+        options,
       );
     },
-    turnOff: (id) => change(id, 'off'),
-    fail: (id, reason) => change(id, 'error', `Notifications could not be delivered: ${deliveryReasons[reason]}`),
+    turnOff: (id, audit) => change(id, 'off', { audit }),
+    async fail(id, reason) {
+      await change(id, 'error', { error: `Notifications could not be delivered: ${deliveryReasons[reason]}` });
+    },
     async endDue() {
       for (const id of await channels.ended(now().getTime())) await change(id, 'off');
     },

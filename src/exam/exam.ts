@@ -80,4 +80,9 @@ export interface Exam {
   /** The examiner's own summary statements, before expansion. */
   readonly otherwiseNormal: readonly NormalStatement[];
   readonly results: readonly InvestigationResult[];
+  /**
+   * Keys of the investigations that the examiner wants proposed, each once; without it whatever the service suggests is
+   * proposed, and none where it is empty.
+   */
+  readonly requests?: readonly string[];
 }

@@ -1,5 +1,6 @@
 import type { Fault } from '../kernel/errors.ts';
 import { itemNamed, items } from './catalogue/catalogue.ts';
+import { investigationKeys } from './catalogue/investigations.ts';
 import { type Item, sectionKeys } from './catalogue/item.ts';
 import { readComaScale } from './coma-scale-entries.ts';
 import { isLostItem, limbLossFaults, lostParts, sideFaults, withoutRepeats } from './contradictions.ts';
@@ -68,6 +69,7 @@ export function createExamReader(quick?: QuickValidators): ExamReader {
         scales,
         otherwiseNormal: statements,
         results,
+        ...requestsOf(body as ExamRequest),
       };
     },
   };
@@ -98,6 +100,10 @@ function comaScaleEntries(parts: SoundParts): readonly SoundEntry<ComaScaleEntry
   return parts
     .entries<ComaScaleEntry>('findings', 'higherFunction')
     .filter(({ entry }) => Object.hasOwn(entry, 'scale'));
+}
+
+function requestsOf({ requests }: ExamRequest): Pick<Exam, 'requests'> {
+  return requests === undefined ? {} : { requests: investigationKeys.filter((key) => requests.includes(key)) };
 }
 
 function headOf(request: ExamRequest) {

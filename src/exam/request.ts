@@ -61,4 +61,5 @@ export interface ExamRequest {
     readonly onset?: { readonly pace?: OnsetPace; readonly durationDays?: number };
     readonly course?: Course;
   };
+  readonly requests?: readonly string[];
 }

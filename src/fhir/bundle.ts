@@ -57,7 +57,7 @@ function examResources(exam: Exam, assessment: Assessment, frame: Frame): Identi
     ...assessment.redFlags.map(redFlagName),
     impressionName,
     rankedCausesName,
-    ...assessment.workup.map(requestName),
+    ...assessment.proposed.map(requestName),
   ];
   const resources = [
     device(assessment.modelVersion),
@@ -70,7 +70,7 @@ function examResources(exam: Exam, assessment: Assessment, frame: Frame): Identi
     ...assessment.redFlags.map((flag) => redFlagObservation(flag, evidence, frame)),
     rankedCauses(assessment, evidence, frame),
     clinicalImpression(exam, assessment, sections, frame),
-    ...assessment.workup.map((item) => proposedRequest(item, assessment, frame)),
+    ...assessment.proposed.map((item) => proposedRequest(item, assessment, frame)),
     provenance(computedNames, frame),
   ];
   return resources as Identified[];

@@ -1,7 +1,7 @@
 import type { ClinicalImpression, ClinicalImpressionFinding } from 'fhir/r4.js';
 import type { Exam } from '../exam/exam.ts';
 import { systems } from '../terminology/systems.ts';
-import type { Assessment } from '../workup/assessment.ts';
+import type { Assessment, WorkupItem } from '../workup/assessment.ts';
 import { conceptOf, localConcept, rowConcept } from './codings.ts';
 import {
   concludedSite,
@@ -42,6 +42,7 @@ export function clinicalImpression(
 ): ClinicalImpression {
   const id = frame.id(impressionName);
   const { presentation, caution, modelVersion } = assessment;
+  const notes = [caution, ...notChosenNote(assessment)].filter((text) => !isBlank(text));
   return {
     resourceType: 'ClinicalImpression',
     id,
@@ -67,13 +68,24 @@ export function clinicalImpression(
     ...(isBlank(presentation) ? {} : { summary: fhirText(presentation) }),
     finding: findings(exam, assessment, frame),
     supportingInfo: [rankedCausesName, ...restingOn(exam, assessment, frame)].map(frame.ref),
-    ...(isBlank(caution) ? {} : { note: [{ text: fhirText(caution) }] }),
+    ...(notes.length === 0 ? {} : { note: notes.map((text) => ({ text: fhirText(text) })) }),
   };
 }
 
 /** The published guidance that the proposed tests follow, each once. */
-function guidanceOf({ workup }: Assessment): readonly string[] {
-  return [...new Set(workup.flatMap(({ guidance }) => guidance ?? []))];
+function guidanceOf({ proposed }: Assessment): readonly string[] {
+  return [...new Set(proposed.flatMap(({ guidance }) => guidance ?? []))];
+}
+
+const leftOut = 'Suggested and not chosen';
+
+/** What the examiner did not want proposed is no request, but it is not forgotten that it was suggested, and why. */
+function notChosenNote({ notChosen }: Assessment): readonly string[] {
+  return notChosen.length === 0 ? [] : [`${leftOut}: ${notChosen.map(withReason).join('. ')}.`];
+}
+
+function withReason({ label, priority, because }: WorkupItem): string {
+  return `${label} (${priority}): ${because}`;
 }
 
 function findings(exam: Exam, assessment: Assessment, frame: Frame): ClinicalImpressionFinding[] {
@@ -126,7 +138,7 @@ function localisationFinding(assessment: Assessment, frame: Frame): ClinicalImpr
 }
 
 function impressionNarrative(exam: Exam, assessment: Assessment, frame: Frame): string {
-  const { causes, redFlags, presentation, caution } = assessment;
+  const { causes, redFlags, presentation, caution, notChosen } = assessment;
   const flagged = redFlags.filter((flag) => flag.state === 'present');
   const open = redFlags.filter((flag) => flag.state === 'not-assessable');
   const missing = exam.findings.filter((finding) => finding.value === null);
@@ -137,6 +149,7 @@ function impressionNarrative(exam: Exam, assessment: Assessment, frame: Frame): 
     localisationNarrative(assessment, frame) +
     titled('Causes considered', causeList(causes.slice(0, causesShown))) +
     titled('Not tested', list(missing.map(frame.say))) +
+    titled(leftOut, list(notChosen.map(withReason))) +
     paragraph(caution)
   );
 }

@@ -1,30 +1,42 @@
 import type { ServiceRequest } from 'fhir/r4.js';
+import { capitalised } from '../kernel/words.ts';
 import { systems } from '../terminology/systems.ts';
-import type { Assessment, WorkupItem } from '../workup/assessment.ts';
+import type { Assessment, ProposedTest } from '../workup/assessment.ts';
 import { impressionName } from './clinical-impression.ts';
 import { rowConcept } from './codings.ts';
 import { localisationName, redFlagName, unreviewed } from './derived-observation.ts';
 import type { Frame } from './frame.ts';
 import { ownIdentifier } from './identity.ts';
 import { fhirText, narrative, paragraph } from './narrative.ts';
+import { examinationName } from './panel-observation.ts';
 import { rankedCausesName } from './risk-assessment.ts';
 
-export function requestName(item: Pick<WorkupItem, 'key'>): string {
+export function requestName(item: Pick<ProposedTest, 'key'>): string {
   return `request/${item.key}`;
 }
 
 /** Order of investigations in words: first those that nearly everybody needs. */
 const tierTexts = { 1: 'First line', 2: 'Second line', 3: 'Targeted' } as const;
 
+const chosen = 'The examiner chose it among what was suggested.';
+
 /**
- * One suggested investigation, as a proposal in draft: nothing is ordered until a clinician does so. R4 allows neither
- * ClinicalImpression nor RiskAssessment as reason, so those stand in `supportingInfo`.
+ * One investigation that was suggested or asked for, as a proposal in draft: nothing is ordered until a clinician does
+ * so. R4 allows neither ClinicalImpression nor RiskAssessment as reason, so those stand in `supportingInfo`.
  */
-export function proposedRequest(item: WorkupItem, assessment: Assessment, frame: Frame): ServiceRequest {
+export function proposedRequest(item: ProposedTest, assessment: Assessment, frame: Frame): ServiceRequest {
   const id = frame.id(requestName(item));
   const flags =
     item.priority === 'routine' ? [] : assessment.redFlags.filter((flag) => flag.state === 'present').map(redFlagName);
-  const because = `${tierTexts[item.tier]}: ${item.because}`;
+  const isSuggested = item.tier !== undefined;
+  const because = item.tier === undefined ? capitalised(item.because) : `${tierTexts[item.tier]}: ${item.because}`;
+  // What only the examiner asks for rests on the examination, and on nothing that was computed from it.
+  const reasons = isSuggested ? [localisationName, ...flags] : [examinationName];
+  const notes = [
+    because,
+    ...(isSuggested && item.isChosen ? [chosen] : []),
+    ...(item.source === undefined ? [] : [`Source: ${item.source}`]),
+  ];
   return {
     resourceType: 'ServiceRequest',
     id,
@@ -40,8 +52,8 @@ export function proposedRequest(item: WorkupItem, assessment: Assessment, frame:
     ...frame.about,
     authoredOn: frame.examinedAt,
     requester: frame.device,
-    reasonReference: [localisationName, ...flags].map(frame.ref),
+    reasonReference: reasons.map(frame.ref),
     supportingInfo: [impressionName, rankedCausesName].map(frame.ref),
-    note: [{ text: fhirText(because) }, { text: fhirText(`Source: ${item.source}`) }],
+    note: notes.map((text) => ({ text: fhirText(text) })),
   };
 }

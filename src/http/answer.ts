@@ -9,6 +9,7 @@ export const mediaTypes = {
   script: 'text/javascript',
   style: 'text/css',
   svg: 'image/svg+xml',
+  text: 'text/plain',
 } as const;
 
 export type MediaType = (typeof mediaTypes)[keyof typeof mediaTypes];

@@ -2,7 +2,7 @@ import type { NextFunction, Request, Response } from 'express';
 import type { Logger } from 'pino';
 import { AccessError } from '../access/access-error.ts';
 import { operationOutcome } from '../fhir/operation-outcome.ts';
-import { RequestError } from '../kernel/errors.ts';
+import { ConflictError, RequestError } from '../kernel/errors.ts';
 import { challengeOf } from './admission.ts';
 import { answerJson, mediaTypes } from './answer.ts';
 import { MethodNotAllowedError } from './method-not-allowed-error.ts';
@@ -29,6 +29,7 @@ export function errorHandler(logger: Logger) {
       return;
     }
     if (error instanceof MethodNotAllowedError) res.setHeader('Allow', error.allow);
+    if (error instanceof ConflictError && error.exam !== undefined) res.setHeader('Location', `/exams/${error.exam}`);
     if (problem.retryAfter !== undefined) res.setHeader('Retry-After', problem.retryAfter);
     if (/^\/(exams|fhir)(\/|$)/.test(req.path)) answerJson(res, problem.status, mediaTypes.fhir, outcomeOf(problem));
     else answerJson(res, problem.status, mediaTypes.problem, problemDetails(problem, requestIdOf(res)));

@@ -11,6 +11,8 @@ export type Spelling = (typeof spellings)[number];
 export interface ExamSteps {
   /** @throws ExamInvalidError with every fault */
   readonly readExam: (body: unknown, options: { readonly purpose: 'record' | 'localise'; readonly now: Date }) => Exam;
+  /** Version of the published Questionnaire, which a QuestionnaireResponse names or leaves open. */
+  readonly formVersion: string;
   readonly assess: (exam: Exam, options?: { readonly spelling?: Spelling }) => Assessment;
   readonly toBundle: (exam: Exam, assessment: Assessment, options: BundleOptions) => Bundle;
   /** @param originOf where in what was sent the value at a pointer into the exam stands */

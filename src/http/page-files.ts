@@ -15,6 +15,7 @@ const types: Readonly<Record<string, MediaType>> = {
   '.js': mediaTypes.script,
   '.css': mediaTypes.style,
   '.svg': mediaTypes.svg,
+  '.txt': mediaTypes.text,
 };
 
 /** @returns null where the folder is missing: a run from the sources before any build */

@@ -93,9 +93,13 @@ export class ErasedError extends AppError {
 export class ConflictError extends AppError {
   readonly code: 'IDENTIFIER_IN_USE' | 'VERSION_MISMATCH';
 
-  constructor(code: ConflictError['code'], message: string) {
+  /** Id of the exam that is in the way; undefined where it is none. */
+  readonly exam: string | undefined;
+
+  constructor(code: ConflictError['code'], message: string, exam?: string) {
     super(message);
     this.code = code;
+    this.exam = exam;
   }
 }
 

@@ -57,6 +57,7 @@ export const faultCodes = {
   ONLY_ONE: 'Several properties are given of which only one may be.',
   SIDE_NOT_APPLICABLE: 'The item lies in the midline and takes no side.',
   SITE_NOT_APPLICABLE: 'The item has its own place and takes no site.',
+  REPEATED: 'A list that takes each thing once has it twice.',
   CONTRADICTION: 'Two statements of the examination cannot both be true.',
   LIMB_ABSENT: 'Something was stated of a part of the body that is absent.',
   NOTHING_COVERED: 'A statement that the rest was normal speaks of nothing that could be examined.',

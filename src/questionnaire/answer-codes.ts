@@ -19,7 +19,7 @@ const paceTexts = {
 
 const inWords = (key: string): string => capitalised(key.replaceAll('-', ' '));
 
-/** Codes of answers about history, regions and results; those about findings are in the systems of the scales. */
+/** Codes of answers about history, regions, results and requests; those about findings are in the systems of the scales. */
 export const answerCodes: readonly AnswerCode[] = [
   ...onsetPaces.map((key) => ({ code: answerCode('pace', key), display: paceTexts[key] })),
   ...courses.map((key) => ({ code: answerCode('course', key), display: inWords(key) })),
@@ -34,6 +34,7 @@ export const answerCodes: readonly AnswerCode[] = [
         }))
       : [],
   ),
+  { code: answerCode('requests', 'none'), display: 'None' },
 ];
 
 export function answerCode(...parts: readonly string[]): string {

@@ -7,7 +7,7 @@ import { valueProperty } from '../exam/schema/section-schemas.ts';
 import { systems } from '../terminology/systems.ts';
 import type { Json } from './json-object.ts';
 
-/** One entry of a list of the exam's JSON: `list` leads to the list. */
+/** One entry of a list of the exam's JSON: `list` leads to the list. An entry that is a text stands as an object here. */
 export interface ExamEntry {
   readonly list: readonly string[];
   readonly entry: Json;
@@ -21,6 +21,7 @@ export function examEntries(exam: Exam): readonly ExamEntry[] {
     ...exam.scales.map(scaleEntry),
     ...exam.otherwiseNormal.map(normalEntry),
     ...exam.results.map(resultEntry),
+    ...requestEntries(exam),
   ];
 }
 
@@ -75,6 +76,13 @@ function scaleEntry({ scale, parts, notTested, note }: ScoredScale): ExamEntry {
 
 function normalEntry({ section, region, side }: NormalStatement): ExamEntry {
   return { list: ['otherwiseNormal'], entry: { section, ...(region && { region }), ...(side && { side }) } };
+}
+
+/** As the options of the form set them. */
+function requestEntries({ requests }: Exam): readonly ExamEntry[] {
+  const list = ['requests'];
+  if (requests === undefined) return [];
+  return requests.length === 0 ? [{ list, entry: { none: true } }] : requests.map((key) => ({ list, entry: { key } }));
 }
 
 function resultEntry({ key, quantity, comparator, value, note }: InvestigationResult): ExamEntry {

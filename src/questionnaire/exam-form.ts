@@ -3,7 +3,14 @@ import { findingGroups } from './finding-questions.ts';
 import type { FormItem } from './form-item.ts';
 import { historyGroup } from './history-questions.ts';
 import { note } from './note.ts';
-import { regionOptions, resultOptions, sectionOptions, sexOptions, sideOptions } from './option-sets.ts';
+import {
+  regionOptions,
+  requestOptions,
+  resultOptions,
+  sectionOptions,
+  sexOptions,
+  sideOptions,
+} from './option-sets.ts';
 
 /** Id of the published Questionnaire. */
 export const questionnaireId = 'neuro-exam';
@@ -57,6 +64,15 @@ const results: FormItem = {
   items: resultRows.map(resultQuestion),
 };
 
+const requests: FormItem = {
+  linkId: 'requests',
+  text: 'Propose only these investigations; all that are suggested where nothing is chosen',
+  type: 'choice',
+  repeats: true,
+  options: requestOptions,
+  entry: { list: ['requests'], fixed: {}, bare: 'key' },
+};
+
 function resultQuestion(row: ResultRow): FormItem {
   const linkId = `results/${row.key}`;
   const common = {
@@ -78,4 +94,5 @@ export const examForm: readonly FormItem[] = [
   ...findingGroups,
   otherwiseNormal,
   results,
+  requests,
 ];

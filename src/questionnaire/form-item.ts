@@ -19,6 +19,8 @@ export type AnswerType = 'choice' | 'boolean' | 'integer' | 'decimal' | 'text' |
 export interface EntryOf {
   readonly list: readonly string[];
   readonly fixed: Readonly<Record<string, unknown>>;
+  /** Where entries are texts and no objects: the property of an option that is the entry. One without it means that the list is empty. */
+  readonly bare?: string;
 }
 
 /**

@@ -4,6 +4,7 @@ import { dermatomeKeys } from '../anatomy/skin.ts';
 import { dermatomesBelow, landmarkKeys, territoryKeys } from '../anatomy/skin-places.ts';
 import { items } from '../exam/catalogue/catalogue.ts';
 import type { ScalePart } from '../exam/catalogue/coma-scale.ts';
+import { investigations } from '../exam/catalogue/investigations.ts';
 import type { Item } from '../exam/catalogue/item.ts';
 import type { CodedResult } from '../exam/catalogue/results.ts';
 import { sections } from '../exam/catalogue/sections.ts';
@@ -153,6 +154,21 @@ export const sexOptions: OptionSet = {
     ['other', 'Other'],
     ['unknown', 'Unknown'],
   ].map(([code = '', display = '']) => ({ system: genderSystem, code, display, sets: { sex: code } })),
+};
+
+/** `none` says that the list is there and empty, which is not the same as no answer. */
+export const requestOptions: OptionSet = {
+  id: 'investigations-or-none',
+  title: 'Investigations to propose, or none',
+  options: [
+    ...investigations.map(({ key, label }) => ({
+      system: systems.investigation,
+      code: key,
+      display: label,
+      sets: { key },
+    })),
+    ownOption(['requests', 'none'], { none: true }),
+  ],
 };
 
 export function resultOptions(row: CodedResult): OptionSet {

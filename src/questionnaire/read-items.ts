@@ -3,7 +3,7 @@ import { nearestKey } from '../exam/faults/nearest-key.ts';
 import { pointerInto, pointerTo } from '../exam/faults/pointer.ts';
 import type { Fault } from '../kernel/errors.ts';
 import { byLinkId, linkIds, parentOf } from './form-index.ts';
-import type { FormItem } from './form-item.ts';
+import type { EntryOf, FormItem } from './form-item.ts';
 import { isObject, type Json, unknownElements } from './json-object.ts';
 import { readAnswer } from './read-answer.ts';
 
@@ -111,11 +111,19 @@ export function readItems(form: readonly FormItem[], items: unknown, origin: str
       faults.push({ pointer: pointerInto(at, 1), code: 'ONLY_ONE', message });
       return 1;
     }
-    for (const [index, answer] of item.answer.entries()) readOne(known, answer, pointerInto(at, index), pointer, place);
+    const isSeveral = item.answer.length > 1;
+    for (const [index, answer] of item.answer.entries()) {
+      readOne(known, answer, pointerInto(at, index), { pointer, place, isSeveral });
+    }
     return item.answer.length;
   }
 
-  function readOne(known: FormItem, answer: unknown, at: string, pointer: string, place: Place): void {
+  function readOne(
+    known: FormItem,
+    answer: unknown,
+    at: string,
+    { pointer, place, isSeveral }: { readonly pointer: string; readonly place: Place; readonly isSeveral: boolean },
+  ): void {
     const before = faults.length;
     const { entry, property } = known;
     const read = readAnswer(known, answer, at);
@@ -128,7 +136,8 @@ export function readItems(form: readonly FormItem[], items: unknown, origin: str
     }
     if (isObject(answer)) readLevel(known.items ?? [], answer.item, pointerInto(at, 'item'), inner);
     if (entry === undefined || faults.length > before) return;
-    if (isWhole) addEntry(entry.list, read.value, new Map(), read.pointer);
+    if (entry.bare !== undefined) addBare(entry, entry.bare, inner.draft, read.pointer, isSeveral);
+    else if (isWhole) addEntry(entry.list, read.value, new Map(), read.pointer);
     else addEntry(entry.list, inner.draft, inner.origins, pointer);
   }
 
@@ -142,16 +151,29 @@ export function readItems(form: readonly FormItem[], items: unknown, origin: str
     }
   }
 
+  /** An entry that is a text, or the answer that there is none, which cannot be one of several. */
+  function addBare({ list }: EntryOf, property: string, said: Draft, pointer: string, isSeveral: boolean): void {
+    const value = said[property];
+    if (value !== undefined) addEntry(list, value, new Map(), pointer);
+    else if (isSeveral) {
+      faults.push({ pointer, code: 'ONLY_ONE', message: 'This answer means none, so it stands alone.' });
+    } else listAt(list);
+  }
+
+  function listAt(list: readonly string[]): unknown[] {
+    const [last = '', ...above] = [...list].reverse();
+    const object = objectAt(exam.draft, above.reverse());
+    object[last] ??= [];
+    return object[last] as unknown[];
+  }
+
   function addEntry(
     list: readonly string[],
     entry: unknown,
     inner: ReadonlyMap<string, string>,
     pointer: string,
   ): void {
-    const [last = '', ...above] = [...list].reverse();
-    const object = objectAt(exam.draft, above.reverse());
-    object[last] ??= [];
-    const entries = object[last] as unknown[];
+    const entries = listAt(list);
     const at = pointerTo(...list, entries.length);
     entries.push(entry);
     exam.origins.set(at, pointer);

@@ -54,7 +54,7 @@ function isEntryProperty(known: string, rest: string): boolean {
 }
 
 /** Pointers that a message names beside its own. */
-const namedPointers = /\/(?:findings|history|otherwiseNormal|results|performer)(?:\/[A-Za-z0-9-]+)+/g;
+const namedPointers = /\/(?:findings|history|otherwiseNormal|results|requests|performer)(?:\/[A-Za-z0-9-]+)+/g;
 
 function led(fault: Fault, originOf: (pointer: string) => string): Fault {
   const message = fault.message.replaceAll(namedPointers, (pointer) => originOf(pointer));

@@ -111,7 +111,8 @@ const parameters: readonly AuditParameter[] = [
   {
     name: 'type',
     type: 'token',
-    documentation: 'rest for a request, 110110 for an exam that was erased by command.',
+    documentation:
+      'rest for a request, 110110 for an exam that was erased by command, 110106 for the end of a bulk export.',
     read: (alternatives) => ({ by: 'interaction', anyOf: meant(alternatives, types) }),
   },
 ];

@@ -118,6 +118,7 @@ async function repeated(session: Session, id: string, { contentHash }: ExamConte
   throw new ConflictError(
     'IDENTIFIER_IN_USE',
     `An exam with this identifier is stored as version ${row?.version} with other content. To correct it, PUT the new content to /exams/{id} with If-Match.`,
+    id,
   );
 }
 

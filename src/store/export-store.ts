@@ -1,6 +1,8 @@
 import { randomUUID } from 'node:crypto';
 import sql from 'sql-template-tag';
+import { type ExportEndRecord, outOfTime } from '../audit/export-end.ts';
 import { NotFoundError } from '../kernel/errors.ts';
+import { appendAudit } from './audit/append-audit.ts';
 import type { Engine } from './engine.ts';
 import { numberOfType, type StoredType } from './index/stored-types.ts';
 import type { StoredResource } from './resource-repository.ts';
@@ -38,14 +40,22 @@ export interface ExportRepository {
   start(request: ExportRequest, now: Date): Promise<ExportJob>;
   /** @throws NotFoundError for a job that is not there or was removed */
   find(id: string): Promise<ExportJob>;
-  /** Counts the next type that has not been counted; a job is ready when all of them are. @throws StoreError */
-  advance(id: string): Promise<ExportJob>;
+  /**
+   * Counts the next type that has not been counted; a job is ready when all of them are.
+   * @param recordOf what the audit trail says when this makes it ready, kept in the same transaction and once
+   * @throws NotFoundError, StoreError
+   */
+  advance(id: string, recordOf: ExportEndRecord): Promise<ExportJob>;
   /** @throws NotFoundError */
   remove(id: string): Promise<void>;
   /** Jobs that are not ready. */
   unfinished(): Promise<readonly string[]>;
-  /** Removes jobs that were started before. @returns how many */
-  removeBefore(time: Date): Promise<number>;
+  /**
+   * Removes jobs that were started before.
+   * @param recordOf what the audit trail says of each that was not ready
+   * @returns how many
+   */
+  removeBefore(time: Date, recordOf: ExportEndRecord): Promise<number>;
   /** The resources of one type, a group at a time. @throws NotFoundError, StoreError */
   stream(id: string, type: StoredType): Promise<AsyncIterable<readonly StoredResource[]>>;
 }
@@ -88,7 +98,7 @@ export function createExportStore(engine: Engine): ExportRepository {
 
     find: async (id) => job(await row(id)),
 
-    async advance(id) {
+    async advance(id, recordOf) {
       const found = await row(id);
       const { request, counts } = job(found);
       const next = request.types.find((type) => counts[type] === undefined);
@@ -99,11 +109,15 @@ export function createExportStore(engine: Engine): ExportRepository {
         // SQLite reads on this thread, which has requests to answer.
         await new Promise(setImmediate);
       }
-      const text = JSON.stringify({ ...counts, [next]: count });
-      // Another instance may have come further with the same job.
-      await engine.write((writer) =>
-        writer.run(sql`UPDATE export_job SET counts = ${text} WHERE id = ${id} AND counts = ${found.counts}`),
-      );
+      const counted = { ...counts, [next]: count };
+      const isLast = isReady({ ...job(found), counts: counted });
+      await engine.write(async (writer) => {
+        // Another instance may have come further with the same job.
+        const changed = await writer.run(
+          sql`UPDATE export_job SET counts = ${JSON.stringify(counted)} WHERE id = ${id} AND counts = ${found.counts}`,
+        );
+        if (isLast && changed > 0) await appendAudit(writer, [recordOf(id, 'ready')]);
+      });
       return job(await row(id));
     },
 
@@ -122,8 +136,19 @@ export function createExportStore(engine: Engine): ExportRepository {
         .map(({ id }) => id);
     },
 
-    removeBefore: (time) =>
-      engine.write((writer) => writer.run(sql`DELETE FROM export_job WHERE started_at < ${time.getTime()}`)),
+    removeBefore: (time, recordOf) =>
+      engine.write(async (writer) => {
+        const gone = await writer.all<JobRow>(
+          sql`DELETE FROM export_job WHERE started_at < ${time.getTime()}
+              RETURNING id, request, snapshot, started_at AS "startedAt", counts`,
+        );
+        const unready = gone.map(job).filter((one) => !isReady(one));
+        await appendAudit(
+          writer,
+          unready.map(({ id }) => recordOf(id, outOfTime)),
+        );
+        return gone.length;
+      }),
 
     async stream(id, type) {
       const found = await row(id);

@@ -1,3 +1,5 @@
+import type { AuditRecord } from '../audit/audit-record.ts';
+import { type ExportEndRecord, failureOf } from '../audit/export-end.ts';
 import { NotFoundError } from '../kernel/errors.ts';
 import { type ExportRepository, isReady } from './export-store.ts';
 
@@ -11,8 +13,19 @@ export interface ExportWorker {
   stop(): Promise<void>;
 }
 
+/** Where it is told that an export ended. */
+export interface ExportTrail {
+  readonly recordOf: ExportEndRecord;
+  /** @throws StoreError */
+  readonly append: (record: AuditRecord) => Promise<void>;
+}
+
 /** @param onError is told of a step that failed; the job is taken on again when somebody asks for it */
-export function startExportWorker(exports: ExportRepository, onError: (error: unknown) => void): ExportWorker {
+export function startExportWorker(
+  exports: ExportRepository,
+  { recordOf, append }: ExportTrail,
+  onError: (error: unknown) => void,
+): ExportWorker {
   const waiting = new Set<string>();
   let isStopped = false;
   let working: Promise<void> | undefined;
@@ -20,10 +33,14 @@ export function startExportWorker(exports: ExportRepository, onError: (error: un
   async function work(): Promise<void> {
     for (const id of waiting) {
       try {
-        while (!isStopped && !isReady(await exports.advance(id)));
+        while (!isStopped && !isReady(await exports.advance(id, recordOf)));
       } catch (error) {
         // Somebody removed the job, which is no failure.
-        if (!(error instanceof NotFoundError)) onError(error);
+        if (!(error instanceof NotFoundError)) {
+          onError(error);
+          // Where the store is what failed, the entry may fail too.
+          await append(recordOf(id, failureOf(error))).catch(onError);
+        }
       }
       waiting.delete(id);
     }

@@ -30,8 +30,8 @@ export function createAssessor(
       const localisation = localiser.localise(exam);
       const causes = rankCauses(exam, localisation);
       const redFlags = assessRedFlags(exam, localisation);
-      const { workup, needless } = proposeWorkup(exam, localisation, causes, redFlags);
-      const parts = { ...localisation, causes, redFlags, workup, needless, caution: cautionFor(exam.person.ageYears) };
+      const workup = proposeWorkup(exam, localisation, causes, redFlags);
+      const parts = { ...localisation, causes, redFlags, ...workup, caution: cautionFor(exam.person.ageYears) };
       return { ...parts, presentation: present(exam, parts, { spelling }), modelVersion };
     },
   };

@@ -27,7 +27,7 @@ export function present(exam: Exam, parts: PresentedParts, options: { readonly s
     examinationSentences(exam, parts),
     siteSentences(parts),
     causeSentences(parts.causes),
-    [...nextSentences(parts), ...needlessSentences(parts)],
+    [...nextSentences(exam, parts), ...needlessSentences(parts)],
     [parts.caution],
   ];
   const text = paragraphs
@@ -164,13 +164,8 @@ function causeSentences(causes: readonly RankedCause[]): readonly string[] {
 /** Tests that a listener can hold, the most pressing first. */
 const spokenTests = 6;
 
-function nextSentences({ workup, nextExamination, conclusion }: PresentedParts): readonly string[] {
-  const words = { stat: 'At once', urgent: 'Urgently', routine: 'Then' } as const;
-  const spoken = workup.filter(({ tier }) => tier < 3).slice(0, spokenTests);
-  const groups = (['stat', 'urgent', 'routine'] as const).flatMap((priority) => {
-    const tests = spoken.filter((item) => item.priority === priority);
-    return tests.length === 0 ? [] : [`${words[priority]}: ${joinWords(tests.map(testName))}.`];
-  });
+function nextSentences(exam: Exam, parts: PresentedParts): readonly string[] {
+  const { workup, nextExamination, conclusion } = parts;
   const [next] = nextExamination;
   const bedside =
     next === undefined || conclusion === 'no-abnormality'
@@ -180,13 +175,29 @@ function nextSentences({ workup, nextExamination, conclusion }: PresentedParts):
             `at the bedside ${lowerFirst(next.label)}${next.side === null || next.place !== undefined ? '' : ` on the ${next.side}`} would tell most${next.tellsApart ? ` (${next.because})` : ''}`,
           ),
         ];
-  if (groups.length === 0) return bedside;
+  const spoken = workup.filter(({ tier }) => tier < 3).slice(0, spokenTests);
+  const tests = exam.requests === undefined ? testSentences('Suggested next', spoken) : choiceSentences(parts);
+  return [...tests, ...bedside];
+}
+
+/** What the examiner wants, all of it, and what was suggested besides. */
+function choiceSentences({ proposed, notChosen }: PresentedParts): readonly string[] {
+  const chosen = testSentences('Asked for by the examiner', proposed);
   return [
-    groups.length === 1
-      ? (groups[0]?.replace(/^[^:]*:/, 'Suggested next:') ?? '')
-      : `Suggested next. ${groups.join(' ')}`,
-    ...bedside,
+    ...(chosen.length > 0 ? chosen : ['The examiner asked for no investigation.']),
+    ...(notChosen.length > 0 ? [`Suggested and not chosen: ${joinWords(notChosen.map(leftOutName))}.`] : []),
   ];
+}
+
+function testSentences(opening: string, tests: readonly Pick<WorkupItem, 'label' | 'priority'>[]): readonly string[] {
+  const words = { stat: 'At once', urgent: 'Urgently', routine: 'Then' } as const;
+  const groups = (['stat', 'urgent', 'routine'] as const).flatMap((priority) => {
+    const names = tests.filter((item) => item.priority === priority).map(testName);
+    return names.length === 0 ? [] : [`${words[priority]}: ${joinWords(names)}.`];
+  });
+  const [only] = groups;
+  if (only === undefined) return [];
+  return [groups.length === 1 ? only.replace(/^[^:]*:/, `${opening}:`) : `${opening}. ${groups.join(' ')}`];
 }
 
 /** What guidance says need not be done; the reasons stand in the answer's list. */
@@ -196,6 +207,12 @@ function needlessSentences({ needless }: PresentedParts): readonly string[] {
     : [sentence(`not needed: ${joinWords(needless.map(({ label }) => lowerFirst(label)))}`)];
 }
 
-function testName(item: WorkupItem): string {
+/** What was left out although it presses is heard as such. */
+function leftOutName(item: WorkupItem): string {
+  const words = { stat: ' (at once)', urgent: ' (urgent)', routine: '' } as const;
+  return `${testName(item)}${words[item.priority]}`;
+}
+
+function testName(item: Pick<WorkupItem, 'label'>): string {
   return lowerFirst(item.label.replace(/:.*$/, ''));
 }

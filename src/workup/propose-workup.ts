@@ -1,19 +1,18 @@
 import { spinalRegion } from '../causes/rank-causes.ts';
 import type { RankedCause } from '../causes/ranked-cause.ts';
+import { type Investigation, investigations } from '../exam/catalogue/investigations.ts';
 import type { Exam } from '../exam/exam.ts';
 import { citation } from '../kernel/citation.ts';
 import { recalled } from '../kernel/cite.ts';
-import type { Coding } from '../kernel/coding.ts';
 import { workAddresses } from '../kernel/work-addresses.ts';
 import type { WorkKey } from '../kernel/works.ts';
 import { type Localisation, namesAPlace, type RankedLocalisation } from '../localisation/localisation.ts';
-import { systems } from '../terminology/systems.ts';
-import type { NeedlessTest, RedFlag, WorkupItem } from './assessment.ts';
+import type { Assessment, RedFlag, WorkupItem } from './assessment.ts';
 import { type BedsideFacts, bedsideFacts } from './bedside-facts.ts';
 import { brainTests } from './brain-tests.ts';
+import { chooseTests, investigationCoding } from './choose-tests.ts';
 import { cordAndMuscleTests } from './cord-and-muscle-tests.ts';
 import { headTests } from './head-tests.ts';
-import { type Investigation, investigations } from './investigations.ts';
 import { movementTests } from './movement-tests.ts';
 import { neuropathyTests } from './neuropathy-tests.ts';
 import { redFlagTests } from './red-flag-tests.ts';
@@ -49,11 +48,8 @@ const leadingFrom = 0.4;
 /** Imaging that the whole spine includes. */
 const partsOfTheSpine = ['mri-cervical-spine', 'mri-lumbar-spine'] as const;
 
-/** What to do next, and what guidance says is not needed. */
-export interface Workup {
-  readonly workup: readonly WorkupItem[];
-  readonly needless: readonly NeedlessTest[];
-}
+/** What to do next, what of it goes out as a proposal, and what guidance says is not needed. */
+export type Workup = Pick<Assessment, 'workup' | 'proposed' | 'notChosen' | 'needless'>;
 
 /**
  * The tests to consider, most pressing first: by red flag, by kind of site and by cause. A test whose result came with
@@ -122,8 +118,13 @@ export function proposeWorkup(
       ...guidanceOf(rule.source.work),
     }));
   const proposed = new Set(workup.map(({ key }) => key));
+  const against = (test: Investigation): readonly string[] => [
+    ...(test.results.some((result) => done.has(result)) ? ['a result of it came with the examination'] : []),
+    ...withheld.filter(({ tests }) => tests === 'all' || tests.includes(test.key)).map(({ because }) => because),
+  ];
   return {
     workup,
+    ...chooseTests(exam.requests, workup, against),
     needless: withheld
       .filter(({ tests }) => tests === 'all' || !tests.some((test) => proposed.has(test)))
       .map(({ key, label, because, source }) => ({ key, label, because, source: citation(source) })),
@@ -157,13 +158,6 @@ function isWithheld(
   const bySite = site !== undefined && (rule.sites?.includes(site.site) ?? false);
   const byItself = rule.causes === undefined && rule.sites === undefined;
   return (byCause || bySite || byItself) && (rule.when?.(facts) ?? true);
-}
-
-/** LOINC where a code says the same, else the local code. */
-function investigationCoding(test: Investigation): Coding {
-  return test.loinc === undefined
-    ? { system: systems.investigation, code: test.key, display: test.label }
-    : { system: systems.loinc, code: test.loinc.code, display: test.loinc.display };
 }
 
 interface Situation {

@@ -7,6 +7,7 @@ import { describe, expect, it } from 'vitest';
 import { linkHash } from '../../src/audit/audit-chain.ts';
 import { auditEvent } from '../../src/audit/audit-event.ts';
 import { type AuditRecord, entriesOf, readRecord, recordText } from '../../src/audit/audit-record.ts';
+import { exportEndRecord } from '../../src/audit/export-end.ts';
 import { auditSearchParams } from '../../src/search/audit-search.ts';
 import { ruleProblems, structureProblems } from '../fhir/support/r4-rules.ts';
 import { auditRecords } from '../support/audit-records.ts';
@@ -88,6 +89,15 @@ describe('an AuditEvent', () => {
     const { entity = [] } = auditEvent(1, { ...read, query: 'GET /fhir/Observation?patient=1' });
     expect(entity.map(({ role, type }) => role?.code ?? type?.code)).toEqual(['4', '4', '1', '24', 'XrequestId']);
     expect(Buffer.from(entity[3]?.query ?? '', 'base64').toString()).toBe('GET /fhir/Observation?patient=1');
+  });
+
+  it('names the service alone where nobody asked: the end of an export', () => {
+    const record = exportEndRecord(() => new Date(read.at), '0.1.0')('job-1', { failure: 'Store not available' });
+    const event = auditEvent(1, record);
+    // DICOM PS3.16, CID 400: 110106 is Export.
+    expect([event.type.code, event.outcome, event.outcomeDesc]).toEqual(['110106', '8', 'Store not available']);
+    expect(event.agent.map(({ requestor, who }) => [requestor, who])).toEqual([[true, event.source.observer]]);
+    expect(event.text?.div).toContain('Ended export job-1, by neuroexam-fhir');
   });
 
   it('is searched by parameters that R4 defines, with the types that it gives them', () => {

@@ -9,6 +9,7 @@ import { examVariants } from './exam-variants.ts';
 import { keepInHistory } from './history.ts';
 import { measureHostile } from './hostile.ts';
 import { reportLocalisation } from './localisation.ts';
+import { measurePage } from './page.ts';
 import { type PipelineTimes, timePipeline } from './pipeline.ts';
 import { createReport, microseconds } from './report.ts';
 import { measureLoad, measureStart } from './service-load.ts';
@@ -20,7 +21,7 @@ import { measureStore } from './store-load.ts';
  * the same run. Only the ratios compare between machines. A figure is judged `goal`, `ok` or `below`; the run fails only
  * when it measured something else than it says: refusals, errors, lost exams. `npm run bench -- store batch` runs parts.
  */
-const parts = ['localisation', 'pipeline', 'start', 'load', 'store', 'batch', 'hostile'] as const;
+const parts = ['localisation', 'pipeline', 'start', 'load', 'store', 'batch', 'hostile', 'page'] as const;
 type Part = (typeof parts)[number];
 
 const { values, positionals } = parseArgs({
@@ -85,6 +86,7 @@ try {
   if (isWanted('store')) await measureStore(report, dataDir, exams, Number(values.exams));
   if (isWanted('batch')) measureBatch(report, dataDir);
   if (isWanted('hostile')) await measureHostile(report, join(dataDir, 'hostile'));
+  if (isWanted('page')) await measurePage(report, join(dataDir, 'page'));
   report.print();
   if (values.history) keepInHistory(report.values, modelVersion);
 } finally {

@@ -4,6 +4,7 @@ import { convertBatch } from '../../src/cli/convert/convert-batch.ts';
 import { convertLine } from '../../src/cli/convert/convert-line.ts';
 import { readLines } from '../../src/cli/convert/read-lines.ts';
 import { keyOf, SeenExams } from '../../src/cli/convert/seen-exams.ts';
+import { questionnaireResponse } from '../../src/questionnaire/write-response.ts';
 import { builtSteps } from '../support/built.ts';
 import { examNumbered, exampleExam } from '../support/example-exam.ts';
 
@@ -91,6 +92,30 @@ describe('one line', () => {
     expect(inner.length).toBeGreaterThan(10);
     expect(inner.filter(({ groups }) => !known.has(groups?.to ?? ''))).toEqual([]);
     expect(output.join('')).not.toContain('urn:uuid:');
+  });
+
+  it('may be a QuestionnaireResponse, which becomes the Bundle of the exam that it means', () => {
+    const options = { line: 1, type: 'transaction', now } as const;
+    const form = questionnaireResponse(steps.readExam(exampleExam({}), { purpose: 'record', now }), steps.formVersion);
+    const ofForm = convertLine(steps, Buffer.from(JSON.stringify(form)), options);
+    expect(ofForm).toEqual(convertLine(steps, bytes, options));
+    expect(ofForm.id).toBeDefined();
+  });
+
+  it('has the faults of a QuestionnaireResponse where they stand in it', () => {
+    const form = questionnaireResponse(steps.readExam(exampleExam({}), { purpose: 'record', now }));
+    const broken = {
+      ...form,
+      questionnaire: `${form.questionnaire}|0.0.1`,
+      item: [{ linkId: 'person', item: [{ linkId: 'person/age-years', answer: [{ valueDecimal: 300 }] }] }],
+    };
+    const line = { number: 7, bytes: Buffer.from(JSON.stringify(broken)) };
+    const { faults, exams } = convertBatch(steps, { type: 'transaction', now: now.getTime(), lines: [line] });
+    expect(exams).toEqual([]);
+    expect(faults).toMatchObject([
+      { line: 7, code: 'UNKNOWN_KEY', pointer: '/questionnaire', suggestion: steps.formVersion },
+      { line: 7, code: 'OUT_OF_RANGE', pointer: '/item/0/item/0/answer/0/valueDecimal' },
+    ]);
   });
 
   it('leaves the lines beside it alone when it is faulty or blank', () => {

@@ -127,6 +127,27 @@ describe('the command line', () => {
     expect({ status: fine.status, stdout: fine.stdout }).toEqual({ status: 0, stdout: '' });
   });
 
+  it('checks answers to the form of the exam, with the line of what is wrong in them', () => {
+    const file = inFolder('response.json');
+    const response = {
+      resourceType: 'QuestionnaireResponse',
+      identifier: { system: 'https://clinic.example/exams', value: 'EX-FORM' },
+      questionnaire: 'https://neuroexam-fhir.example/fhir/Questionnaire/neuro-exam',
+      status: 'completed',
+      subject: { reference: 'Patient/invented-1' },
+      authored: '2026-03-14T10:20:00+01:00',
+      item: [{ linkId: 'powr', item: [] }],
+    };
+    writeFileSync(file, JSON.stringify(response, null, 2));
+    const { status, stdout } = run(['check', file]);
+    const place = readFileSync(file, 'utf8')
+      .split('\n')
+      .findIndex((line) => line.includes('powr'));
+    expect(status).toBe(1);
+    expect(stdout).toContain(`response.json:${place + 1} /item/0/linkId: No such linkId 'powr'. Did you mean 'power'?`);
+    expect(run(['check', '-'], JSON.stringify({ ...response, item: [] })).status).toBe(0);
+  });
+
   it('posts invented exams and their corrections to a running service', async () => {
     const service = await startTestService();
     try {

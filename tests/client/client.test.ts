@@ -117,6 +117,60 @@ describe('the client and a running service', () => {
     expect(checked.body.issue?.[0]?.severity).toBe('error');
   });
 
+  it('takes a form for what it means, and gives the exam back as one', async () => {
+    const posted = await client.postExam(exam('EX-CLIENT-4'));
+    const id = posted.location?.replace('/exams/', '') ?? '';
+    const { body: form } = await client.readExamForm(id);
+    expect(form.resourceType).toBe('QuestionnaireResponse');
+    expect((await client.extractForm(form)).body).toEqual(posted.body);
+    const parameters = {
+      resourceType: 'Parameters' as const,
+      parameter: [{ name: 'questionnaire-response', resource: form }],
+    };
+    expect((await client.extractForm(parameters)).body).toEqual(posted.body);
+    expect((await client.postExam(form)).status).toBe(200);
+    const broken = await refusal(client.extractForm({ ...form, status: 'stopped' }));
+    expect([broken.status, broken.faults[0]?.pointer]).toEqual([422, '/status']);
+  });
+
+  it('tells what became of sending an exam, and tries again what was given up', async () => {
+    const id = (await client.postExam(exam('EX-CLIENT-5'))).location?.replace('/exams/', '') ?? '';
+    expect((await client.readDeliveries(id)).body).toEqual({ deliveries: [] });
+    expect((await client.retryDeliveries(id)).body).toEqual({ retried: 0, deliveries: [] });
+    const none = await refusal(client.readDeliveries('6f1c2c56-0f3a-4c39-9d0e-1f7f5d3b8a10'));
+    expect([none.status, none.code]).toEqual([404, 'NOT_FOUND']);
+  });
+
+  it('finds the services of CDS Hooks, gets cards and says what became of them', async () => {
+    await client.postExam({ ...exam('EX-CLIENT-6'), subject: { reference: 'Patient/client-6' } });
+    const { services } = (await client.discoverCdsServices()).body;
+    expect(services.map(({ id }) => id)).toContain('neuroexam-localisation');
+    const { cards } = (
+      await client.callCdsService('neuroexam-localisation', {
+        hook: 'patient-view',
+        hookInstance: 'd1577c69-dfbe-44ad-ba6d-3e05e953b2ea',
+        context: { userId: 'Practitioner/7', patientId: 'client-6' },
+      })
+    ).body;
+    expect(cards.map(({ summary }) => summary).join()).toContain('Localisation: ');
+    const [suggestion] = cards.flatMap(({ suggestions = [] }) => suggestions);
+    expect(suggestion?.actions?.[0]?.resource?.resourceType).toBe('ServiceRequest');
+    const feedback = cards.map(({ uuid = '' }) => ({
+      card: uuid,
+      outcome: 'overridden' as const,
+      outcomeTimestamp: '2026-03-14T10:30:00Z',
+    }));
+    expect((await client.sendCdsFeedback('neuroexam-localisation', { feedback })).body).toEqual({});
+    const elsewhere = await refusal(
+      client.callCdsService('neuroexam-localisation', {
+        hook: 'patient-view',
+        hookInstance: 'd1577c69-dfbe-44ad-ba6d-3e05e953b2ea',
+        context: { userId: 'Practitioner/7', patientId: 'nobody' },
+      }),
+    );
+    expect([elsewhere.status, elsewhere.code]).toEqual([412, 'PREFETCH_MISSING']);
+  });
+
   it('writes in the spelling that it was made with', async () => {
     const american = createClient({ baseUrl: service.url, spelling: 'us' });
     const body = copy<LocalisationRequest>(footDropWithoutPerson);

@@ -30,6 +30,7 @@ function marked(name: (typeof exampleNames)[number], at = '2026-03-14T10:20:00+0
     encounter: { reference: `Encounter/${mark}`, display: mark },
     performer: [{ reference: `Practitioner/${mark}`, display: mark }],
     examinedAt: at,
+    requests: ['mri-brain'],
     results: [
       {
         code: { system: systems.loinc, code: '4548-4', display: mark, version: mark },

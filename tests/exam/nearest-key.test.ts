@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { territoryKeys } from '../../src/anatomy/skin-places.ts';
 import { items, itemsOf } from '../../src/exam/catalogue/catalogue.ts';
+import { investigationKeys } from '../../src/exam/catalogue/investigations.ts';
 import { nearestKey } from '../../src/exam/faults/nearest-key.ts';
 import { keysBySynonym } from '../../src/exam/faults/trade-synonyms.ts';
 import { scales } from '../../src/exam/scales.ts';
@@ -11,6 +12,7 @@ const keysOf = (section: Parameters<typeof itemsOf>[0]) => itemsOf(section).map(
 const everyKey = new Set([
   ...items.map(({ key }) => key),
   ...territoryKeys,
+  ...investigationKeys,
   ...Object.values(scales).flatMap(({ grades }) => grades.map(({ key }) => key)),
 ]);
 

@@ -63,7 +63,7 @@ describe('the Bundle', () => {
     const count = (type: FhirResource['resourceType']) => ofType(bundle, type).length;
     expect(count('ClinicalImpression')).toBe(1);
     expect(count('RiskAssessment')).toBe(1);
-    expect(count('ServiceRequest')).toBe(assessment.workup.length);
+    expect(count('ServiceRequest')).toBe(assessment.proposed.length);
     expect(count('Device')).toBe(1);
     expect(count('Provenance')).toBe(1);
     const profiled = (name: string) =>

@@ -30,7 +30,8 @@ function divs(text: string): string[] {
     localisations: [about, ...sites],
     causes: assessment.causes.map((cause) => ({ ...cause, label: text })),
     redFlags: assessment.redFlags.map((flag) => ({ ...flag, label: text, action: text })),
-    workup: assessment.workup.map((item) => ({ ...item, label: text, because: text })),
+    proposed: assessment.proposed.map((item) => ({ ...item, label: text, because: text })),
+    notChosen: assessment.workup.map((item) => ({ ...item, label: text, because: text })),
     presentation: text,
     caution: text,
   };

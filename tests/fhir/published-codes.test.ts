@@ -51,7 +51,7 @@ describe('the codes of a Bundle', () => {
   it('are all published with the same display, for every item, place and side of the catalogue', () => {
     const bundle = buildBundle(
       { ...exam, findings },
-      { ...assessment, causes: [], redFlags: [], localisations: [], workup: [] },
+      { ...assessment, causes: [], redFlags: [], localisations: [], proposed: [] },
       { version: 1 },
     );
     const systemsOfOurs = new Map(published.ofType('CodeSystem').map((system) => [system.url, displaysOf(system)]));

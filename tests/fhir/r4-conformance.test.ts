@@ -21,11 +21,23 @@ const silent: Assessment = {
   causes: [],
   redFlags: [],
   workup: [],
+  proposed: [],
+};
+const [suggested, ...others] = assessment.proposed;
+const chosen: Assessment = {
+  ...assessment,
+  proposed: [suggested, others[0]].flatMap((item, index) => {
+    if (item === undefined) return [];
+    const { tier: _t, source: _s, ...asked } = item;
+    return index === 0 ? { ...item, isChosen: true } : { ...asked, isChosen: true };
+  }),
+  notChosen: assessment.workup,
 };
 const cases: readonly [string, Exam, Assessment][] = [
   ...examStatuses.map((status): [string, Exam, Assessment] => [`status ${status}`, { ...exam, status }, assessment]),
   ['findings that do not localise', exam, { ...assessment, conclusion: 'not-anatomical' }],
   ['nothing found and nothing concluded', bare, silent],
+  ['investigations that the examiner chose', exam, chosen],
 ];
 
 describe.each(cases)('a Bundle: %s', (_name, one, computed) => {

@@ -51,7 +51,7 @@ describe('the transaction on a FHIR server', () => {
       [exam, assessment],
       [
         { ...exam, status: 'amended', findings: moved },
-        { ...assessment, workup: assessment.workup.slice(1) },
+        { ...assessment, proposed: assessment.proposed.slice(1) },
       ],
       [
         { ...exam, status: 'amended', scales: [] },

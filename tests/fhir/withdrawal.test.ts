@@ -17,7 +17,7 @@ const second = without(exam, leftDrop);
 const newer = {
   ...assessment,
   redFlags: assessment.redFlags.slice(1),
-  workup: assessment.workup.slice(1),
+  proposed: assessment.proposed.slice(1),
   modelVersion: '2.0.0-test',
 };
 

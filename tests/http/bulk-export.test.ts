@@ -1,6 +1,6 @@
 import { rmSync } from 'node:fs';
 import { setTimeout as pause } from 'node:timers/promises';
-import type { Bundle, FhirResource, OperationOutcome, Parameters } from 'fhir/r4.js';
+import type { AuditEvent, Bundle, FhirResource, OperationOutcome, Parameters } from 'fhir/r4.js';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { readConfig } from '../../src/config.ts';
 import { type RunningService, startService } from '../../src/service.ts';
@@ -217,6 +217,26 @@ describe('the bulk export', () => {
       await send(`${service.url}/fhir/export-status/no-such-job`),
     ]) {
       expect([answer.status, answer.json<OperationOutcome>().resourceType]).toEqual([404, 'OperationOutcome']);
+    }
+  });
+
+  it('is in the audit trail from its beginning to its end', async () => {
+    const started = await kickOff(service.url, '?_type=Provenance');
+    const job = String(started.headers.get('Content-Location')).split('/').at(-1);
+    await manifestOf(started);
+    const { entry = [] } = (await send(`${service.url}/fhir/AuditEvent?_sort=date&subtype=operation&_count=500`)).json<
+      Bundle<AuditEvent>
+    >();
+    const own = entry.flatMap(({ resource }) =>
+      resource?.entity?.some(({ what }) => what?.identifier?.value === job) ? [resource] : [],
+    );
+    const [begun, ...later] = own.filter(({ action }) => action === 'E');
+    expect(begun?.type.code).toBe('rest');
+    expect(later.map(({ type, outcome, agent }) => [type.code, outcome, agent.length])).toEqual([['110106', '0', 1]]);
+    const ends = (await send(`${service.url}/fhir/AuditEvent?type=110106&_summary=count`)).json<Bundle>();
+    expect(ends.total).toBeGreaterThan(0);
+    for (const method of ['POST', 'PUT', 'DELETE']) {
+      expect((await send(`${service.url}/fhir/AuditEvent/${later[0]?.id}`, { method })).status).toBe(405);
     }
   });
 

@@ -67,6 +67,7 @@ describe('exams over HTTP', () => {
       code: 'duplicate',
       details: { coding: [{ code: 'IDENTIFIER_IN_USE' }] },
     });
+    expect(other.headers.get('Location')).toBe(first.headers.get('Location'));
     const bundle = await send(`${service.url}${first.headers.get('Location')}/bundle`);
     expect(bundle.text).toBe(first.text);
   });

@@ -1,5 +1,5 @@
 import { rmSync } from 'node:fs';
-import type { ClinicalImpression, OperationOutcome, Subscription } from 'fhir/r4.js';
+import type { AuditEvent, ClinicalImpression, OperationOutcome, Subscription } from 'fhir/r4.js';
 import { afterAll, beforeAll, beforeEach, describe, expect, it } from 'vitest';
 import { readConfig } from '../../src/config.ts';
 import { type RunningService, startService } from '../../src/service.ts';
@@ -179,8 +179,33 @@ describe('subscriptions', () => {
     await off(id);
   });
 
+  it('leaves one event of each change, also of one that was refused', async () => {
+    const { id } = (await keep(subscription())).json<Subscription>();
+    const change = (version: number) =>
+      sendJson(
+        `${base()}/${id}`,
+        { ...subscription({ status: 'off' }), id },
+        {
+          method: 'PUT',
+          headers: { 'If-Match': `W/"${version}"` },
+        },
+      );
+    expect((await change(3)).status).toBe(412);
+    expect((await change(1)).status).toBe(200);
+    await off(id);
+    const events = await send(`${service.url}/fhir/AuditEvent?entity=Subscription/${id}&_sort=date`);
+    const { entry } = events.json<{ entry: { resource: AuditEvent }[] }>();
+    expect(entry.map(({ resource: { action, outcome } }) => `${action} ${outcome}`)).toEqual([
+      'C 0',
+      'U 4',
+      'U 0',
+      'D 0',
+    ]);
+  });
+
   it('ends at its end', { timeout: 60_000 }, async () => {
-    const end = new Date(Date.now() + 300).toISOString();
+    // Long enough to be ahead when a busy machine reads it.
+    const end = new Date(Date.now() + 3_000).toISOString();
     const { id } = (await keep(subscription({ end }))).json<Subscription>();
     while ((await send(`${base()}/${id}`)).json<Subscription>().status !== 'off') await pause(20);
   });

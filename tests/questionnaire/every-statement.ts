@@ -2,6 +2,7 @@ import { dermatomeKeys } from '../../src/anatomy/skin.ts';
 import { landmarkKeys, territoryKeys } from '../../src/anatomy/skin-places.ts';
 import { itemsOf } from '../../src/exam/catalogue/catalogue.ts';
 import { historyListKeys, historyLists } from '../../src/exam/catalogue/history.ts';
+import { investigationKeys } from '../../src/exam/catalogue/investigations.ts';
 import type { Item } from '../../src/exam/catalogue/item.ts';
 import { resultRows } from '../../src/exam/catalogue/results.ts';
 import { sections } from '../../src/exam/catalogue/sections.ts';
@@ -11,7 +12,7 @@ import { scales } from '../../src/exam/scales.ts';
 
 export interface Statement {
   readonly list: readonly string[];
-  readonly entry: Readonly<Record<string, unknown>>;
+  readonly entry: Readonly<Record<string, unknown>> | string;
   /** What it is about: two statements of one thing may contradict each other. */
   readonly about: string;
 }
@@ -20,7 +21,7 @@ type Entry = Record<string, unknown>;
 
 /**
  * One entry of the exam's JSON for each value of each item, on the sides and at places in turn, for each statement of the
- * history, each result, and each section that can be declared normal. Reasons for not testing go round. Limb loss is left
+ * history, each result, each section that can be declared normal, and each investigation that can be wanted. Reasons for not testing go round. Limb loss is left
  * out: it forbids values elsewhere.
  */
 export function everyStatement(): readonly Statement[] {
@@ -53,6 +54,8 @@ export function everyStatement(): readonly Statement[] {
           : { value: row.values.at(-1)?.key, note: 'Invented.' };
       return { list: ['results'], entry: { key: row.key, ...entry }, about: `results/${row.key}` };
     }),
+    // Not all at once, since a response has a greatest size.
+    ...investigationKeys.map((entry, index) => ({ list: ['requests'], entry, about: `requests/${index % 15}` })),
   ];
 }
 

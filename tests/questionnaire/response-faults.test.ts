@@ -38,6 +38,33 @@ const power = (...item: unknown[]) => response({ item: [{ linkId: 'power', item 
 const dorsiflexion = 'power/ankle-dorsiflexion.left';
 
 describe('what a QuestionnaireResponse has wrong', () => {
+  it('is a wanted investigation that is unknown, there twice, or beside the answer that none is', () => {
+    const wanted = (...codes: string[]) =>
+      response({
+        item: [
+          {
+            linkId: 'requests',
+            answer: codes.map((code) =>
+              coding(code === 'requests/none' ? systems.examAnswer : systems.investigation, code),
+            ),
+          },
+        ],
+      });
+    expect(faultsOf(wanted('mri-brain', 'ct-head'))).toEqual([]);
+    expect(faultsOf(wanted('requests/none'))).toEqual([]);
+    expect(faultsOf(wanted('ct-head', 'mri-bran'))).toMatchObject([
+      { code: 'UNKNOWN_KEY', pointer: '/item/0/answer/1/valueCoding/code', suggestion: 'mri-brain' },
+    ]);
+    expect(faultsOf(wanted('ct-head', 'mri-brain', 'ct-head'))).toMatchObject([
+      {
+        code: 'REPEATED',
+        pointer: '/item/0/answer/2/valueCoding',
+        message: "'ct-head' is there before, at /item/0/answer/0/valueCoding: give each once.",
+      },
+    ]);
+    expect(inBrief(faultsOf(wanted('ct-head', 'requests/none')))).toEqual(['ONLY_ONE /item/0/answer/1/valueCoding']);
+  });
+
   it('is nothing where all is well, with or without the version of the form', () => {
     expect(faultsOf(power({ linkId: dorsiflexion, text: 'As shown.', answer: [grade('3')] }))).toEqual([]);
     const questionnaire = 'https://neuroexam-fhir.example/fhir/Questionnaire/neuro-exam';

@@ -91,6 +91,13 @@ describe('an exam as a QuestionnaireResponse, and back', () => {
     );
   });
 
+  it.each([[undefined], [[]], [['mri-brain']], [['lumbar-puncture', 'mri-brain']]])(
+    'keeps which investigations are wanted, none, or whatever is suggested: %j',
+    (requests) => {
+      expectTheSame(exampleExam(requests === undefined ? {} : { requests }));
+    },
+  );
+
   it('keeps a performer that cannot be the author, several of them, and identifiers', () => {
     const identifier = { system: 'https://clinic.example/staff', value: 'S-1' };
     for (const performer of [

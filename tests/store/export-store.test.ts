@@ -1,6 +1,8 @@
 import { Client } from 'pg';
 import { beforeEach, describe, expect, it } from 'vitest';
+import { exportEndRecord, failureOf } from '../../src/audit/export-end.ts';
 import { createExamRecords } from '../../src/http/exam-records.ts';
+import { StoreError } from '../../src/kernel/errors.ts';
 import type { ExportRepository } from '../../src/store/export-store.ts';
 import { isReady } from '../../src/store/export-store.ts';
 import { startExportWorker } from '../../src/store/export-worker.ts';
@@ -33,6 +35,19 @@ describe.each(engines)('an export on %s', (engine) => {
     return () => stores.exams.close();
   });
 
+  const recordOf = exportEndRecord(() => new Date(clock), '0.1.0');
+  const trail = () => ({ recordOf, append: stores.audit.append });
+  /** What the trail says of the ends of exports, in its order. */
+  async function ends(): Promise<readonly (string | undefined)[]> {
+    const { matches } = await stores.audit.search({
+      filters: [{ by: 'interaction', anyOf: ['export-end'] }],
+      direction: 'ascending',
+      count: 100,
+      isCounted: false,
+    });
+    return matches.map(({ record: { job, outcome, reason } }) => [job, outcome, reason].join(' ').trim());
+  }
+
   async function keep(exam: ExamBody): Promise<string> {
     clock += 1000;
     return (await records().record(Buffer.from(JSON.stringify(exam)))).exam.id;
@@ -59,7 +74,7 @@ describe.each(engines)('an export on %s', (engine) => {
 
   async function finish(id: string): Promise<Readonly<Partial<Record<StoredType, number>>>> {
     for (;;) {
-      const job = await stores.exports.advance(id);
+      const job = await stores.exports.advance(id, recordOf);
       if (isReady(job)) return job.counts;
     }
   }
@@ -127,14 +142,14 @@ describe.each(engines)('an export on %s', (engine) => {
     await keep(examNumbered('one'));
     const before = await standing();
     const { id } = await stores.exports.start({ url, types }, new Date(clock));
-    const halfway = await stores.exports.advance(id);
+    const halfway = await stores.exports.advance(id, recordOf);
     expect([Object.keys(halfway.counts).length, isReady(halfway)]).toEqual([1, false]);
     await stores.exams.close();
 
     stores = await openTestStores(target);
     await keep(examNumbered('two'));
     const failures: unknown[] = [];
-    const worker = startExportWorker(stores.exports, (error) => failures.push(error));
+    const worker = startExportWorker(stores.exports, trail(), (error) => failures.push(error));
     await expect.poll(async () => isReady(await stores.exports.find(id)), { timeout: 10_000 }).toBe(true);
     await worker.stop();
     expect(failures).toEqual([]);
@@ -145,13 +160,13 @@ describe.each(engines)('an export on %s', (engine) => {
   it('is gone when it was removed or is too old, without a failure of the worker', async () => {
     await keep(examNumbered('one'));
     const failures: unknown[] = [];
-    const worker = startExportWorker(stores.exports, (error) => failures.push(error));
+    const worker = startExportWorker(stores.exports, trail(), (error) => failures.push(error));
     const { id } = await stores.exports.start({ url, types }, new Date(clock));
     worker.wake(id);
     await stores.exports.remove(id);
     const old = await stores.exports.start({ url, types }, new Date(clock - 1));
     const young = await stores.exports.start({ url, types }, new Date(clock));
-    expect(await stores.exports.removeBefore(new Date(clock))).toBe(1);
+    expect(await stores.exports.removeBefore(new Date(clock), recordOf)).toBe(1);
     await worker.stop();
     for (const gone of [id, old.id]) {
       await expect(stores.exports.find(gone)).rejects.toMatchObject({ code: 'NOT_FOUND' });
@@ -159,6 +174,57 @@ describe.each(engines)('an export on %s', (engine) => {
     }
     await expect(stores.exports.stream(young.id, 'ServiceRequest')).rejects.toMatchObject({ code: 'NOT_FOUND' });
     expect(failures).toEqual([]);
+  });
+
+  it('is told of when it ends, once, however many are at work on it', async () => {
+    await keep(examNumbered('one'));
+    const { id } = await stores.exports.start({ url, types }, new Date(clock));
+    expect(await ends()).toEqual([]);
+    const others = engine === 'sqlite' ? [] : await Promise.all([openTestStores(target), openTestStores(target)]);
+    await Promise.all(
+      [stores, stores, ...others].map(async ({ exports }) => {
+        while (!isReady(await exports.advance(id, recordOf)));
+      }),
+    );
+    await Promise.all(others.map(({ exams }) => exams.close()));
+    await stores.exports.advance(id, recordOf);
+    expect(await ends()).toEqual([`${id} 0`]);
+  });
+
+  it('is told of when it fails, in general words, and when its time is over', async () => {
+    const { id } = await stores.exports.start({ url, types }, new Date(clock));
+    const failing: ExportRepository = {
+      ...stores.exports,
+      advance: async () => {
+        throw new StoreError('STORE_UNAVAILABLE', 'Patient/4711 is mentioned here.');
+      },
+    };
+    const failures: unknown[] = [];
+    const worker = startExportWorker(failing, trail(), (error) => failures.push(error));
+    worker.wake(id);
+    await expect.poll(() => worker.pending).toBe(0);
+    await worker.stop();
+    expect(failures).toHaveLength(1);
+    expect(await ends()).toEqual([`${id} 8 Store not available`]);
+    expect(failureOf(new Error('secret'))).toEqual({ failure: 'Unexpected error' });
+
+    const ready = await stores.exports.start({ url, types: ['Device'] }, new Date(clock));
+    await stores.exports.advance(ready.id, recordOf);
+    expect(await stores.exports.removeBefore(new Date(clock + 1), recordOf)).toBe(2);
+    expect(await ends()).toEqual([
+      `${id} 8 Store not available`,
+      `${ready.id} 0`,
+      `${id} 8 Not ready when its time was over`,
+    ]);
+  });
+
+  it('is not ready without its entry in the trail', async () => {
+    const { id } = await stores.exports.start({ url, types: ['Device'] }, new Date(clock));
+    // No time, so that it cannot be written.
+    const unwritable: typeof recordOf = (job, end) => ({ ...recordOf(job, end), at: 'never' });
+    await expect(stores.exports.advance(id, unwritable)).rejects.toThrow();
+    expect(isReady(await stores.exports.find(id))).toBe(false);
+    expect(await ends()).toEqual([]);
   });
 
   it.runIf(engine === 'postgres')('has nothing of a transaction that was open when it began', async () => {

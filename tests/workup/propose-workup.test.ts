@@ -1,11 +1,11 @@
 import { describe, expect, it } from 'vitest';
 import { rankCauses } from '../../src/causes/rank-causes.ts';
 import { allCauses } from '../../src/causes/table/all-causes.ts';
+import { investigations } from '../../src/exam/catalogue/investigations.ts';
 import { resultByKey, resultByLoinc } from '../../src/exam/catalogue/results.ts';
 import type { Exam } from '../../src/exam/exam.ts';
 import type { Localisation } from '../../src/localisation/localisation.ts';
 import { systems } from '../../src/terminology/systems.ts';
-import { investigations } from '../../src/workup/investigations.ts';
 import { proposeWorkup, workupRules } from '../../src/workup/propose-workup.ts';
 import { assessRedFlags, redFlagRules } from '../../src/workup/red-flags.ts';
 import {

@@ -1,6 +1,6 @@
-import { parseStrictJson } from '../../exam/strict-json.ts';
 import type { ExamSteps } from '../../http/exam-steps.ts';
 import { faultsOf, type LineFault, longestLineBytes } from '../convert/convert-line.ts';
+import { readExamLine } from '../convert/read-exam-line.ts';
 import { isBlank, readLines } from '../convert/read-lines.ts';
 import { lineOf } from '../evaluate/json-place.ts';
 
@@ -10,8 +10,6 @@ export interface Checked {
 }
 
 export type Purpose = 'record' | 'localise';
-
-const maxDepth = 20;
 
 /** The faults of exams, one on each line. */
 export async function checkLines(steps: ExamSteps, bytes: Uint8Array, purpose: Purpose, now: Date): Promise<Checked> {
@@ -44,7 +42,7 @@ function faultsIn(
   line: number,
 ): readonly LineFault[] {
   try {
-    steps.readExam(parseStrictJson(bytes, { maxDepth }), { purpose, now });
+    readExamLine(steps, bytes, { purpose, now });
     return [];
   } catch (error) {
     return faultsOf(error, line);

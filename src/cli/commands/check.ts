@@ -14,7 +14,9 @@ const purposes: Readonly<Record<Options['for'], Purpose>> = { exams: 'record', l
 
 export function checkCommand({ loadSteps }: Surroundings): Command {
   return new Command('check')
-    .description('Check files of exams and list every fault: where it is, what was expected, the nearest known key.')
+    .description(
+      'Check files of exams or of QuestionnaireResponses to their form and list every fault: where it is, what was expected, the nearest known key.',
+    )
     .argument('<files...>', 'files of one exam (JSON) or of one exam a line (NDJSON), or - for standard input')
     .addOption(new Option('-f, --format <format>', 'how faults are written').choices(['text', 'json']).default('text'))
     .addOption(
@@ -26,7 +28,7 @@ export function checkCommand({ loadSteps }: Surroundings): Command {
       'after',
       `
 A name that ends in .ndjson or .jsonl is read line by line, one in .json as a whole; else the first line decides. Text is
-FILE:LINE POINTER: what was expected; json is one array of {"file", "line", "code", "pointer", "message", "suggestion"}.
+FILE:LINE POINTER: what was expected, with the place in what was sent; json is one array of {"file", "line", "code", "pointer", "message", "suggestion"}.
 Faults go to standard output, the summary to standard error. Exit codes: 0 fine, 1 faults, 2 wrong use.`,
     )
     .action(async (files: readonly string[], options: Options) => {

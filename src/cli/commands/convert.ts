@@ -37,7 +37,9 @@ const journalEveryMs = 250;
 
 export function convertCommand({ startConvertWorker }: Surroundings): Command {
   return new Command('convert')
-    .description('Convert exams to FHIR: NDJSON in, one exam a line; NDJSON out, one Bundle a line, in the same order.')
+    .description(
+      'Convert exams to FHIR: NDJSON in, one exam (or QuestionnaireResponse to its form) a line; NDJSON out, one Bundle a line, in the same order.',
+    )
     .argument('<input>', 'file of exams as NDJSON, or - for standard input')
     .option('-o, --out <file>', 'file for the output, or - for standard output', '-')
     .option('--faults <file>', 'file for the faults (default: OUT.faults.ndjson; standard error when --out is -)')
@@ -55,8 +57,8 @@ export function convertCommand({ startConvertWorker }: Surroundings): Command {
     .addHelpText(
       'after',
       `
-Faults are NDJSON: {"line", "severity", "code", "pointer", "message", "suggestion"}, pointer into the exam of that line,
-nothing of its content. A faulty line never stops the others; blank lines are passed over. An identifier that comes
+Faults are NDJSON: {"line", "severity", "code", "pointer", "message", "suggestion"}, pointer into what stands on that
+line, nothing of its content. A faulty line never stops the others; blank lines are passed over. An identifier that comes
 again is a warning, and both exams are converted. With --type resources the software (Device) is written once, first.
 While it runs OUT.journal and OUT.seen stand beside the output. Exit codes: 0 fine, 1 some lines had faults, 2 wrong use.`,
     )

@@ -1,10 +1,10 @@
 import type { Bundle } from 'fhir/r4.js';
 import { examId } from '../../exam/exam-id.ts';
-import { parseStrictJson } from '../../exam/strict-json.ts';
 import { bundleForms, bundleTypes } from '../../fhir/bundle-forms.ts';
 import { servedResources } from '../../fhir/served.ts';
 import type { ExamSteps } from '../../http/exam-steps.ts';
 import { AppError, ExamInvalidError } from '../../kernel/errors.ts';
+import { readExamLine } from './read-exam-line.ts';
 
 export const outputTypes = [...bundleTypes, 'resources'] as const;
 export type OutputType = (typeof outputTypes)[number];
@@ -14,7 +14,7 @@ export interface LineFault {
   readonly line: number;
   readonly severity: 'error' | 'warning';
   readonly code: string;
-  /** JSON Pointer into the exam of the line; '' is all of it. */
+  /** JSON Pointer into what stands on the line, an exam or a QuestionnaireResponse; '' is all of it. */
   readonly pointer: string;
   readonly message: string;
   readonly suggestion?: string;
@@ -30,9 +30,6 @@ export interface ConvertedLine {
   readonly faults: readonly LineFault[];
 }
 
-/** Deeper than any exam, shallow enough for every recursive walk. */
-const maxDepth = 20;
-
 /** Largest line in bytes that is read; the same as the largest body that the service can be set to take. */
 export const longestLineBytes = 4 * 1024 * 1024;
 
@@ -43,7 +40,7 @@ export function convertLine(
   options: { readonly line: number; readonly type: OutputType; readonly now: Date },
 ): ConvertedLine {
   try {
-    const exam = steps.readExam(parseStrictJson(bytes, { maxDepth }), { purpose: 'record', now: options.now });
+    const exam = readExamLine(steps, bytes, { purpose: 'record', now: options.now });
     const bundle = steps.toBundle(exam, steps.assess(exam), { version: 1 });
     const { identifier } = exam;
     return {

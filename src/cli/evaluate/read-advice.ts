@@ -1,7 +1,7 @@
 import { allCauses } from '../../causes/table/all-causes.ts';
+import { investigations } from '../../exam/catalogue/investigations.ts';
 import { nearestKey } from '../../exam/faults/nearest-key.ts';
 import { pointerTo } from '../../exam/faults/pointer.ts';
-import { investigations } from '../../workup/investigations.ts';
 import { redFlagRules } from '../../workup/red-flags.ts';
 import type { ExpectedAdvice } from './evaluation-case.ts';
 

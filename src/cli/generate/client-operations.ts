@@ -21,6 +21,13 @@ const clientOperations: Readonly<Record<string, { readonly method: string; reado
   readExam: { method: 'get', path: '/exams/{id}' },
   correctExam: { method: 'put', path: '/exams/{id}' },
   readExamBundle: { method: 'get', path: '/exams/{id}/bundle' },
+  readExamForm: { method: 'get', path: '/exams/{id}/questionnaire-response' },
+  extractForm: { method: 'post', path: '/fhir/QuestionnaireResponse/$extract' },
+  readDeliveries: { method: 'get', path: '/exams/{id}/deliveries' },
+  retryDeliveries: { method: 'post', path: '/exams/{id}/deliveries/retry' },
+  discoverCdsServices: { method: 'get', path: '/cds-services' },
+  callCdsService: { method: 'post', path: '/cds-services/{service}' },
+  sendCdsFeedback: { method: 'post', path: '/cds-services/{service}/feedback' },
   searchResources: { method: 'get', path: '/fhir/{type}' },
   readResource: { method: 'get', path: '/fhir/{type}/{id}' },
   readResourceVersion: { method: 'get', path: '/fhir/{type}/{id}/_history/{version}' },
@@ -99,13 +106,18 @@ function functionsOf(document: ReadDocument): readonly ClientFunction[] {
   });
 }
 
+/** What stands in the path of a family for the part in which its members differ. */
+const familyNames: ReadonlySet<string> = new Set(['type', 'service']);
+
 const isFamily = ({ template }: ClientFunction) => template.includes('{type}');
 const isSearch = ({ name }: ClientFunction) => name === 'searchResources';
 const typeOfPath = (path: string) => path.split('/')[2] ?? '';
 
-function docOf({ members: [first] }: ClientFunction): string {
-  const { summary = '', description } = first?.operation ?? {};
-  return [summary, description]
+/** The description of a family is that of several members; one that a single member has tells it from the others. */
+function docOf({ members }: ClientFunction): string {
+  const [{ operation: { summary = '', description = undefined } = {} } = {}] = members;
+  const alike = members.filter(({ operation }) => operation.description === description);
+  return [summary, members.length === 1 || alike.length > 1 ? description : undefined]
     .filter((part) => part !== undefined)
     .map((part) => (/[.!?]$/.test(part) ? part : `${part}.`))
     .join(' ');
@@ -140,12 +152,12 @@ function argumentsOf(document: ReadDocument, one: ClientFunction) {
 
 function signature(document: ReadDocument, one: ClientFunction): string {
   const { inPath, parameters, body } = argumentsOf(document, one);
-  const types = one.members.map(({ path }) => literal(typeOfPath(path)));
+  const ofFamily = one.members.map(({ path }) => literal(typeOfPath(path)));
   const isNeeded = parameters.some(({ required }) => required);
   const given: readonly string[] = [
     ...inPath.map((name) => {
-      if (name !== 'type') return `${name}: string`;
-      return isSearch(one) ? 'type: Type' : `type: ${types.join(' | ')}`;
+      if (!familyNames.has(name)) return `${name}: string`;
+      return isSearch(one) ? 'type: Type' : `${name}: ${ofFamily.join(' | ')}`;
     }),
     ...(body === undefined ? [] : [`body: ${bodyType(body.content)}`]),
     isSearch(one)
@@ -228,15 +240,17 @@ function bodyType(content: ReadContent): string {
   return [...new Set(Object.values(content).map(({ schema }) => schemaType(schema)))].join(' | ');
 }
 
-function schemaType({ $ref, items, type }: ReadSchema): string {
+function schemaType({ $ref, items, type, anyOf, maxProperties }: ReadSchema): string {
   if ($ref !== undefined) return $ref.slice(componentPrefix.length);
   if (items !== undefined) return `readonly ${schemaType(items)}[]`;
+  if (anyOf !== undefined) return anyOf.map(schemaType).join(' | ');
+  if (maxProperties === 0) return 'Record<string, never>';
   return type === 'string' ? 'string' : 'unknown';
 }
 
-function namesIn({ $ref, items }: ReadSchema): readonly string[] {
+function namesIn({ $ref, items, anyOf = [] }: ReadSchema): readonly string[] {
   if ($ref !== undefined) return [$ref.slice(componentPrefix.length)];
-  return items === undefined ? [] : namesIn(items);
+  return [...(items === undefined ? [] : [items]), ...anyOf].flatMap(namesIn);
 }
 
 function camelCase(name: string): string {

@@ -5,13 +5,13 @@ import { type SkinPlaceKind, skinPlace, skinPlaceKeys } from '../../anatomy/skin
 import { allCauses } from '../../causes/table/all-causes.ts';
 import { historyRows, items, resultRows } from '../../exam/catalogue/catalogue.ts';
 import { comaScale } from '../../exam/catalogue/coma-scale.ts';
+import { investigations } from '../../exam/catalogue/investigations.ts';
 import { itemId } from '../../exam/catalogue/item.ts';
 import { sections } from '../../exam/catalogue/sections.ts';
 import { reportCodes } from '../../fhir/composition.ts';
 import { notTestedCodes } from '../../fhir/local-codes.ts';
 import { sideSystem } from '../../questionnaire/option-sets.ts';
 import { systems } from '../../terminology/systems.ts';
-import { investigations } from '../../workup/investigations.ts';
 import type { CodeUse } from './code-use.ts';
 
 /** Every open code that a table of the project or a builder of resources names, with the place that names it. */

@@ -1,6 +1,6 @@
 import type { CodeSystem, ConceptMap, ValueSet } from 'fhir/r4.js';
+import { investigations } from '../../exam/catalogue/investigations.ts';
 import { systems } from '../../terminology/systems.ts';
-import { investigations } from '../../workup/investigations.ts';
 import { localCodeSystem } from './code-systems.ts';
 import { localMap, type MapRow } from './concept-maps.ts';
 import { type Release, valueSetUrl } from './header.ts';

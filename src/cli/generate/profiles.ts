@@ -147,7 +147,10 @@ const profiles: readonly Profile[] = [
       ['protocol', { min: 1 }],
       ['summary', { min: 1 }],
       ['finding', { min: 1, short: 'Pattern and localisation first, then causes by rank, then abnormal findings' }],
-      ['note', { min: 1, short: 'The caution that belongs to every computed answer' }],
+      [
+        'note',
+        { min: 1, short: 'The caution that belongs to every computed answer; what was suggested and not chosen' },
+      ],
     ],
   },
   {
@@ -155,7 +158,7 @@ const profiles: readonly Profile[] = [
     type: 'ServiceRequest',
     title: 'Proposed investigation',
     description:
-      'An investigation that the software suggests. A proposal for a clinician to take up or leave; never an order.',
+      'An investigation that the software suggests or the examiner asks for. A proposal for a clinician to take up or leave; never an order.',
     elements: [
       ['identifier', { min: 1 }],
       ['intent', { patternCode: 'proposal' }],

@@ -31,12 +31,13 @@ export function examQuestionnaire(release: Release): Questionnaire {
   };
 }
 
-/** Own codes of the answers about history, regions and results. */
+/** Own codes of the answers about history, regions, results and requests. */
 export function answerResources(release: Release) {
   return localCodeSystem(release, {
     id: 'exam-answer',
     title: 'Answers of the examination form',
-    description: 'Answers about onset, course, family, regions, sides and results, as the Questionnaire offers them.',
+    description:
+      'Answers about onset, course, family, regions, sides, results and requests, as the Questionnaire offers them.',
     allCodes: 'exam-answers',
     concepts: answerCodes,
   });

@@ -2104,12 +2104,20 @@ export interface ApiSchemas {
   Unchecked: Unchecked;
   Bundle: Bundle;
   OperationOutcome: OperationOutcome;
+  Parameters: Parameters;
   CapabilityStatement: CapabilityStatement;
   QuestionnaireResponse: QuestionnaireResponse;
   Live: Live;
   Ready: Ready;
   View: View;
   Rows: Rows;
+  Delivery: Delivery;
+  Deliveries: Deliveries;
+  RetriedDeliveries: RetriedDeliveries;
+  CdsServices: CdsServices;
+  HookCall: HookCall;
+  Cards: Cards;
+  Feedback: Feedback;
   PracticeWish: PracticeWish;
   PracticeExamination: PracticeExamination;
   PracticeCommitment: PracticeCommitment;
@@ -2221,6 +2229,171 @@ export interface Exam {
     side?: Side;
   }[];
   results?: Results;
+  /**
+   * the investigations that the examiner wants proposed, whether they were suggested or not; when absent all that are suggested
+   *
+   * Items: the key of an investigation in the catalogue
+   */
+  requests?: (
+    | 'glucose-or-hba1c'
+    | 'blood-glucose'
+    | 'glucose-tolerance-test'
+    | 'vitamin-b12'
+    | 'methylmalonic-acid'
+    | 'homocysteine'
+    | 'serum-immunofixation'
+    | 'free-light-chains'
+    | 'full-blood-count'
+    | 'renal-function'
+    | 'thyroid-stimulating-hormone'
+    | 'erythrocyte-sedimentation-rate'
+    | 'c-reactive-protein'
+    | 'potassium'
+    | 'calcium'
+    | 'creatine-kinase'
+    | 'vitamin-d'
+    | 'copper-and-zinc'
+    | 'thiamine'
+    | 'tissue-transglutaminase-antibody'
+    | 'hiv-test'
+    | 'syphilis-serology'
+    | 'borrelia-serology'
+    | 'htlv-test'
+    | 'antinuclear-antibody'
+    | 'anti-ro-antibody'
+    | 'antineutrophil-cytoplasmic-antibody'
+    | 'hepatitis-c-antibody'
+    | 'cryoglobulins'
+    | 'urine-porphobilinogen'
+    | 'acetylcholine-receptor-antibody'
+    | 'musk-antibody'
+    | 'calcium-channel-antibody'
+    | 'aquaporin-4-antibody'
+    | 'mog-antibody'
+    | 'ganglioside-gm1-antibody'
+    | 'ganglioside-gq1b-antibody'
+    | 'anti-mag-antibody'
+    | 'nodal-paranodal-antibodies'
+    | 'paraneoplastic-antibodies'
+    | 'myositis-antibodies'
+    | 'hmgcr-antibody'
+    | 'blood-cultures'
+    | 'nerve-conduction-study'
+    | 'electromyography'
+    | 'repetitive-stimulation'
+    | 'single-fibre-emg'
+    | 'nerve-ultrasound'
+    | 'vital-capacity'
+    | 'respiratory-pressures'
+    | 'electrocardiogram'
+    | 'electroencephalogram'
+    | 'lumbar-puncture'
+    | 'csf-oligoclonal-bands'
+    | 'csf-cytology'
+    | 'bladder-scan'
+    | 'mri-whole-spine'
+    | 'mri-cervical-spine'
+    | 'mri-lumbar-spine'
+    | 'mri-brain'
+    | 'ct-head'
+    | 'ct-angiography'
+    | 'limb-angiography'
+    | 'mri-brachial-plexus'
+    | 'mri-lumbosacral-plexus'
+    | 'ct-chest'
+    | 'ct-abdomen'
+    | 'muscle-biopsy'
+    | 'nerve-biopsy'
+    | 'skin-biopsy'
+    | 'autonomic-tests'
+    | 'lying-standing-blood-pressure'
+    | 'pmp22-and-neuropathy-genes'
+    | 'ttr-gene'
+    | 'motor-neuron-disease-genes'
+    | 'muscle-disease-genes'
+    | 'ataxia-genes'
+    | 'sodium'
+    | 'magnesium'
+    | 'osmolality'
+    | 'parathyroid-hormone'
+    | 'liver-function'
+    | 'ammonia'
+    | 'blood-gas'
+    | 'drug-screen'
+    | 'caeruloplasmin'
+    | 'vitamin-e'
+    | 'vitamin-b6'
+    | 'heavy-metals'
+    | 'antiphospholipid-antibodies'
+    | 'thrombophilia-screen'
+    | 'pregnancy-test'
+    | 'lipids'
+    | 'cortisol'
+    | 'pituitary-hormones'
+    | 'thyroid-receptor-antibody'
+    | 'angiotensin-converting-enzyme'
+    | 'autoimmune-encephalitis-antibodies'
+    | 'ganglionic-antibody'
+    | 'vascular-endothelial-growth-factor'
+    | 'alpha-galactosidase'
+    | 'phytanic-acid'
+    | 'very-long-chain-fatty-acids'
+    | 'acid-alpha-glucosidase'
+    | 'cholinesterase'
+    | 'botulinum-toxin-assay'
+    | 'zoster-pcr'
+    | 'vasculitis-urine'
+    | 'drug-level'
+    | 'toxoplasma-serology'
+    | 'skeletal-survey'
+    | 'skin-smear'
+    | 'csf-viral-pcr'
+    | 'csf-tuberculosis-and-fungi'
+    | 'csf-opening-pressure'
+    | 'csf-xanthochromia'
+    | 'prion-assay'
+    | 'csf-tap-test'
+    | 'mr-venography'
+    | 'mri-orbit'
+    | 'mri-pituitary'
+    | 'mri-inner-ear'
+    | 'ct-temporal-bone'
+    | 'carotid-ultrasound'
+    | 'echocardiogram'
+    | 'rhythm-monitoring'
+    | 'spinal-angiography'
+    | 'catheter-angiography'
+    | 'dopamine-transporter-imaging'
+    | 'pet-ct'
+    | 'temporal-artery-imaging'
+    | 'audiogram'
+    | 'visual-fields-and-optical-coherence-tomography'
+    | 'eye-examination'
+    | 'visual-evoked-potentials'
+    | 'tilt-table'
+    | 'laryngoscopy'
+    | 'swallowing-assessment'
+    | 'chest-radiograph'
+    | 'diaphragm-ultrasound'
+    | 'compartment-pressure'
+    | 'mri-muscle'
+    | 'mri-pelvis'
+    | 'limb-radiograph'
+    | 'cognitive-assessment'
+    | 'ice-pack-test'
+    | 'forearm-exercise-test'
+    | 'fat-biopsy'
+    | 'pmp22-gene'
+    | 'gjb1-gene'
+    | 'axonal-neuropathy-genes'
+    | 'smn1-gene'
+    | 'androgen-receptor-gene'
+    | 'huntingtin-gene'
+    | 'fmr1-gene'
+    | 'spastic-paraplegia-genes'
+    | 'mitochondrial-genes'
+    | 'notch3-gene'
+  )[];
 }
 /**
  * the sender's own identifier of the exam; a repeat is the same exam
@@ -2430,6 +2603,171 @@ export interface LocalisationRequest {
     side?: Side;
   }[];
   results?: Results;
+  /**
+   * the investigations that the examiner wants proposed, whether they were suggested or not; when absent all that are suggested
+   *
+   * Items: the key of an investigation in the catalogue
+   */
+  requests?: (
+    | 'glucose-or-hba1c'
+    | 'blood-glucose'
+    | 'glucose-tolerance-test'
+    | 'vitamin-b12'
+    | 'methylmalonic-acid'
+    | 'homocysteine'
+    | 'serum-immunofixation'
+    | 'free-light-chains'
+    | 'full-blood-count'
+    | 'renal-function'
+    | 'thyroid-stimulating-hormone'
+    | 'erythrocyte-sedimentation-rate'
+    | 'c-reactive-protein'
+    | 'potassium'
+    | 'calcium'
+    | 'creatine-kinase'
+    | 'vitamin-d'
+    | 'copper-and-zinc'
+    | 'thiamine'
+    | 'tissue-transglutaminase-antibody'
+    | 'hiv-test'
+    | 'syphilis-serology'
+    | 'borrelia-serology'
+    | 'htlv-test'
+    | 'antinuclear-antibody'
+    | 'anti-ro-antibody'
+    | 'antineutrophil-cytoplasmic-antibody'
+    | 'hepatitis-c-antibody'
+    | 'cryoglobulins'
+    | 'urine-porphobilinogen'
+    | 'acetylcholine-receptor-antibody'
+    | 'musk-antibody'
+    | 'calcium-channel-antibody'
+    | 'aquaporin-4-antibody'
+    | 'mog-antibody'
+    | 'ganglioside-gm1-antibody'
+    | 'ganglioside-gq1b-antibody'
+    | 'anti-mag-antibody'
+    | 'nodal-paranodal-antibodies'
+    | 'paraneoplastic-antibodies'
+    | 'myositis-antibodies'
+    | 'hmgcr-antibody'
+    | 'blood-cultures'
+    | 'nerve-conduction-study'
+    | 'electromyography'
+    | 'repetitive-stimulation'
+    | 'single-fibre-emg'
+    | 'nerve-ultrasound'
+    | 'vital-capacity'
+    | 'respiratory-pressures'
+    | 'electrocardiogram'
+    | 'electroencephalogram'
+    | 'lumbar-puncture'
+    | 'csf-oligoclonal-bands'
+    | 'csf-cytology'
+    | 'bladder-scan'
+    | 'mri-whole-spine'
+    | 'mri-cervical-spine'
+    | 'mri-lumbar-spine'
+    | 'mri-brain'
+    | 'ct-head'
+    | 'ct-angiography'
+    | 'limb-angiography'
+    | 'mri-brachial-plexus'
+    | 'mri-lumbosacral-plexus'
+    | 'ct-chest'
+    | 'ct-abdomen'
+    | 'muscle-biopsy'
+    | 'nerve-biopsy'
+    | 'skin-biopsy'
+    | 'autonomic-tests'
+    | 'lying-standing-blood-pressure'
+    | 'pmp22-and-neuropathy-genes'
+    | 'ttr-gene'
+    | 'motor-neuron-disease-genes'
+    | 'muscle-disease-genes'
+    | 'ataxia-genes'
+    | 'sodium'
+    | 'magnesium'
+    | 'osmolality'
+    | 'parathyroid-hormone'
+    | 'liver-function'
+    | 'ammonia'
+    | 'blood-gas'
+    | 'drug-screen'
+    | 'caeruloplasmin'
+    | 'vitamin-e'
+    | 'vitamin-b6'
+    | 'heavy-metals'
+    | 'antiphospholipid-antibodies'
+    | 'thrombophilia-screen'
+    | 'pregnancy-test'
+    | 'lipids'
+    | 'cortisol'
+    | 'pituitary-hormones'
+    | 'thyroid-receptor-antibody'
+    | 'angiotensin-converting-enzyme'
+    | 'autoimmune-encephalitis-antibodies'
+    | 'ganglionic-antibody'
+    | 'vascular-endothelial-growth-factor'
+    | 'alpha-galactosidase'
+    | 'phytanic-acid'
+    | 'very-long-chain-fatty-acids'
+    | 'acid-alpha-glucosidase'
+    | 'cholinesterase'
+    | 'botulinum-toxin-assay'
+    | 'zoster-pcr'
+    | 'vasculitis-urine'
+    | 'drug-level'
+    | 'toxoplasma-serology'
+    | 'skeletal-survey'
+    | 'skin-smear'
+    | 'csf-viral-pcr'
+    | 'csf-tuberculosis-and-fungi'
+    | 'csf-opening-pressure'
+    | 'csf-xanthochromia'
+    | 'prion-assay'
+    | 'csf-tap-test'
+    | 'mr-venography'
+    | 'mri-orbit'
+    | 'mri-pituitary'
+    | 'mri-inner-ear'
+    | 'ct-temporal-bone'
+    | 'carotid-ultrasound'
+    | 'echocardiogram'
+    | 'rhythm-monitoring'
+    | 'spinal-angiography'
+    | 'catheter-angiography'
+    | 'dopamine-transporter-imaging'
+    | 'pet-ct'
+    | 'temporal-artery-imaging'
+    | 'audiogram'
+    | 'visual-fields-and-optical-coherence-tomography'
+    | 'eye-examination'
+    | 'visual-evoked-potentials'
+    | 'tilt-table'
+    | 'laryngoscopy'
+    | 'swallowing-assessment'
+    | 'chest-radiograph'
+    | 'diaphragm-ultrasound'
+    | 'compartment-pressure'
+    | 'mri-muscle'
+    | 'mri-pelvis'
+    | 'limb-radiograph'
+    | 'cognitive-assessment'
+    | 'ice-pack-test'
+    | 'forearm-exercise-test'
+    | 'fat-biopsy'
+    | 'pmp22-gene'
+    | 'gjb1-gene'
+    | 'axonal-neuropathy-genes'
+    | 'smn1-gene'
+    | 'androgen-receptor-gene'
+    | 'huntingtin-gene'
+    | 'fmr1-gene'
+    | 'spastic-paraplegia-genes'
+    | 'mitochondrial-genes'
+    | 'notch3-gene'
+  )[];
 }
 /**
  * Where the lesion is, what it may be, what must not wait and what to do next. Computed and unreviewed.
@@ -2833,6 +3171,23 @@ export interface Catalogue {
    * results of investigations that are taken
    */
   results: Result[];
+  /**
+   * investigations that may be proposed, and named in the requests of an exam
+   */
+  investigations: {
+    /**
+     * the key to send
+     */
+    key: string;
+    /**
+     * in words
+     */
+    label: string;
+    /**
+     * open codes that say the same, or how close they are
+     */
+    codes: Code[];
+  }[];
   places: {
     dermatomes: Place[];
     landmarks: Place[];
@@ -3001,6 +3356,12 @@ export interface Result {
    * UCUM unit that the number is converted to
    */
   unit?: string;
+  /**
+   * units in common use, that one first; others of the same kind are taken too
+   *
+   * Items: UCUM unit
+   */
+  units?: string[];
   plausible?: {
     /**
      * least possible
@@ -3296,6 +3657,7 @@ export interface Fault {
     | 'ONLY_ONE'
     | 'SIDE_NOT_APPLICABLE'
     | 'SITE_NOT_APPLICABLE'
+    | 'REPEATED'
     | 'CONTRADICTION'
     | 'LIMB_ABSENT'
     | 'NOTHING_COVERED'
@@ -3382,6 +3744,17 @@ export interface OperationOutcome {
   [k: string]: unknown;
 }
 /**
+ * A Parameters of FHIR R4, of which only a part is written out here.
+ */
+export interface Parameters {
+  resourceType: 'Parameters';
+  parameter?: {
+    name: string;
+    [k: string]: unknown;
+  }[];
+  [k: string]: unknown;
+}
+/**
  * A CapabilityStatement of FHIR R4, of which only a part is written out here.
  */
 export interface CapabilityStatement {
@@ -3424,6 +3797,92 @@ export interface View {
     type?: string;
     description?: string;
   }[];
+}
+export interface Delivery {
+  target: string;
+  /**
+   * version of the exam
+   */
+  version: number;
+  state: 'waiting' | 'delivered' | 'dead';
+  attempts: number;
+  nextAttemptAt?: string;
+  settledAt?: string;
+  /**
+   * status that the other side answered
+   */
+  lastStatus?: number;
+  reason?: string;
+  issues?: string[];
+}
+export interface Deliveries {
+  deliveries: Delivery[];
+}
+export interface RetriedDeliveries {
+  retried: number;
+  deliveries: Delivery[];
+}
+export interface CdsServices {
+  services: {
+    id: string;
+    hook: string;
+    title?: string;
+    description: string;
+    [k: string]: unknown;
+  }[];
+}
+export interface HookCall {
+  hook: string;
+  hookInstance: string;
+  context: {
+    userId: string;
+    patientId: string;
+    encounterId?: string;
+    [k: string]: unknown;
+  };
+  prefetch?: {
+    [k: string]: unknown;
+  };
+  [k: string]: unknown;
+}
+export interface Cards {
+  cards: {
+    uuid?: string;
+    summary: string;
+    /**
+     * Markdown
+     */
+    detail?: string;
+    indicator: 'info' | 'warning' | 'critical';
+    source: {
+      label: string;
+      url?: string;
+      [k: string]: unknown;
+    };
+    suggestions?: {
+      label: string;
+      uuid?: string;
+      isRecommended?: boolean;
+      actions?: {
+        type: string;
+        description?: string;
+        resource?: Resource;
+        [k: string]: unknown;
+      }[];
+      [k: string]: unknown;
+    }[];
+    selectionBehavior?: string;
+    [k: string]: unknown;
+  }[];
+}
+export interface Feedback {
+  feedback: {
+    card: string;
+    outcome: 'accepted' | 'overridden';
+    outcomeTimestamp: string;
+    [k: string]: unknown;
+  }[];
+  [k: string]: unknown;
 }
 export interface PracticeWish {
   /**

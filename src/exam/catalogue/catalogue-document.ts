@@ -7,11 +7,13 @@ import { dermatomeKeys } from '../../anatomy/skin.ts';
 import { territories } from '../../anatomy/territories.ts';
 import { systems } from '../../terminology/systems.ts';
 import { notTestedReasons } from '../finding.ts';
+import { usualUnits } from '../results/usual-units.ts';
 import { scales } from '../scales.ts';
 import { itemsOf } from './catalogue.ts';
 import { comaScale } from './coma-scale.ts';
 import { historyListKeys, historyLists } from './history.ts';
 import type { HistoryRow } from './history-row.ts';
+import { type Investigation, investigations } from './investigations.ts';
 import { type CodeLink, type Item, itemId } from './item.ts';
 import type { ResultRow } from './result-row.ts';
 import { resultRows } from './results.ts';
@@ -63,9 +65,13 @@ function historyEntry(row: HistoryRow) {
 function resultEntry(row: ResultRow) {
   const codes = row.loinc.map((link) => coded(systems.loinc, link));
   const { key, label, kind } = row;
-  return row.kind === 'quantity'
-    ? { key, label, kind, codes, unit: row.unit, plausible: { low: row.plausible[0], high: row.plausible[1] } }
-    : { key, label, kind, codes, values: row.values, normal: row.normal };
+  if (row.kind === 'coded') return { key, label, kind, codes, values: row.values, normal: row.normal };
+  const plausible = { low: row.plausible[0], high: row.plausible[1] };
+  return { key, label, kind, codes, unit: row.unit, units: usualUnits(row), plausible };
+}
+
+function investigationEntry({ key, label, loinc }: Investigation) {
+  return { key, label, codes: loinc ? [{ system: systems.loinc, ...loinc }] : [] };
 }
 
 const labelled = (rows: Readonly<Record<string, { readonly label: string; readonly region: Region }>>) =>
@@ -94,6 +100,7 @@ export function catalogueDocument() {
     },
     history: Object.fromEntries(historyListKeys.map((list) => [list, historyLists[list].map(historyEntry)])),
     results: resultRows.map(resultEntry),
+    investigations: investigations.map(investigationEntry),
     places: {
       dermatomes: dermatomeKeys.map((key) => ({ key, label: dermatomes[key].label, region: dermatomes[key].region })),
       landmarks: labelled(landmarks),

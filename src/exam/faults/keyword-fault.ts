@@ -64,7 +64,7 @@ function listFault(error: ErrorObject, keys: readonly string[]): Fault {
     return { pointer, code: 'WRONG_TYPE', message: list ?? `Expected ${describedBy(error) ?? 'text'}.` };
   }
   const suggestion = nearestKey(data, keys);
-  const name = pointerSteps(pointer).at(-1) ?? 'value';
+  const name = nameOf(pointer);
   const unknown = mayBeEchoed(data) ? unknownValue(name, data) : `Unknown \`${name}\`.`;
   const hint =
     suggestion === undefined ? (list ?? 'The catalogue lists those that there are.') : `Did you mean '${suggestion}'?`;
@@ -74,6 +74,12 @@ function listFault(error: ErrorObject, keys: readonly string[]): Fault {
     message: `${unknown} ${hint}`,
     ...(suggestion === undefined ? {} : { suggestion }),
   };
+}
+
+/** What a value is called: the property that holds it, and an entry of a list that names a thing is a key. */
+function nameOf(pointer: string): string {
+  const name = pointerSteps(pointer).at(-1) ?? 'value';
+  return /^\d+$/.test(name) ? 'key' : name;
 }
 
 /** Some properties are called as the thing that they name; others only hold one of a few values. */

@@ -4,6 +4,7 @@ import { findingContext, missingNameFaults, propertyFault, unknownItemFaults } f
 import { keywordFault } from './keyword-fault.ts';
 import { misplacedKeyFault } from './misplaced-key.ts';
 import { pointerSteps } from './pointer.ts';
+import { repeatedEntries } from './repeated-entries.ts';
 import { unknownProperty } from './unknown-property.ts';
 
 /**
@@ -53,6 +54,8 @@ function faultsOf(error: ErrorObject, body: unknown): readonly Fault[] {
         return unknownItemFaults(context, error.instancePath.slice(0, error.instancePath.lastIndexOf('/')));
       }
       return [misplacedKeyFault(error) ?? keywordFault(error)];
+    case 'uniqueItems':
+      return repeatedEntries(error.data as readonly unknown[], error.instancePath);
     default:
       return [keywordFault(error)];
   }

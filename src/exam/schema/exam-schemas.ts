@@ -1,5 +1,6 @@
 import { regions } from '../../anatomy/body-parts.ts';
 import { type HistoryList, historyListKeys, historyLists } from '../catalogue/history.ts';
+import { investigationKeys } from '../catalogue/investigations.ts';
 import { type SectionKey, sectionKeys } from '../catalogue/item.ts';
 import { courses, examStatuses, familyRelations, onsetPaces } from '../exam.ts';
 import { resultsSchema } from '../results/results-schema.ts';
@@ -103,6 +104,14 @@ const topLevel: Readonly<Record<string, JsonSchema>> = {
     "the examiner's own statement that everything else was tested and normal",
   ),
   results: definition('results'),
+  requests: {
+    ...listOf(
+      oneOfKeys(investigationKeys, 'the key of an investigation in the catalogue'),
+      investigationKeys.length,
+      'the investigations that the examiner wants proposed, whether they were suggested or not; when absent all that are suggested',
+    ),
+    uniqueItems: true,
+  },
 };
 
 function historySchema(list: HistoryList): JsonSchema {

@@ -51,6 +51,10 @@ export function catalogueSchema(): JsonSchema {
       }),
       history: all(Object.fromEntries(historyListKeys.map((list) => [list, listOf(definition('historyEntry'))]))),
       results: listOf(definition('result'), 'results of investigations that are taken'),
+      investigations: listOf(
+        all({ key, label, codes }),
+        'investigations that may be proposed, and named in the requests of an exam',
+      ),
       places: all({
         dermatomes: places,
         landmarks: places,
@@ -107,11 +111,15 @@ export function catalogueSchema(): JsonSchema {
           kind: says('quantity, or coded with values from a list'),
           codes,
           unit: says('UCUM unit that the number is converted to'),
+          units: listOf(
+            says('UCUM unit'),
+            'units in common use, that one first; others of the same kind are taken too',
+          ),
           plausible: all({ low: number('least possible'), high: number('greatest possible') }),
           values: keyed,
           normal: listOf(says('value'), 'the values that are normal'),
         },
-        ['unit', 'plausible', 'values', 'normal'],
+        ['unit', 'units', 'plausible', 'values', 'normal'],
       ),
     },
   };

@@ -14,6 +14,19 @@ const openObject = (properties: Readonly<Record<string, JsonSchema>>, required: 
 });
 const deliveries = { type: 'array', items: componentSchema('Delivery') } as const;
 
+const suggestion = openObject(
+  {
+    label: text,
+    uuid: text,
+    isRecommended: { type: 'boolean' },
+    actions: {
+      type: 'array',
+      items: openObject({ type: text, description: text, resource: componentSchema('Resource') }, ['type']),
+    },
+  },
+  ['label'],
+);
+
 /** What is answered about deliveries, and what CDS Hooks 2.0 and SMART App Launch 2.2.0 have, as far as it is used. */
 export const deliveryAndHookSchemas: Readonly<Record<string, JsonSchema>> = {
   Delivery: closedObject(
@@ -55,7 +68,15 @@ export const deliveryAndHookSchemas: Readonly<Record<string, JsonSchema>> = {
       cards: {
         type: 'array',
         items: openObject(
-          { uuid: text, summary: text, indicator: text, source: openObject({ label: text }, ['label']) },
+          {
+            uuid: text,
+            summary: text,
+            detail: { ...text, description: 'Markdown' },
+            indicator: { ...text, enum: ['info', 'warning', 'critical'] },
+            source: openObject({ label: text, url: text }, ['label']),
+            suggestions: { type: 'array', items: suggestion },
+            selectionBehavior: text,
+          },
           ['summary', 'indicator', 'source'],
         ),
       },

@@ -10,7 +10,10 @@ export const apiHeaders = {
     description: 'Version of what is answered, such as `W/"1"`; a correction sends it back as `If-Match`.',
     schema: { type: 'string', pattern: '^W/"[1-9][0-9]*"$' },
   },
-  Location: { description: 'Address of what was kept.', schema: { type: 'string', format: 'uri-reference' } },
+  Location: {
+    description: 'Address of what was kept, or of the exam that is kept in its place.',
+    schema: { type: 'string', format: 'uri-reference' },
+  },
   'Last-Modified': { description: 'When this version was kept.', schema: { type: 'string' } },
   'Content-Location': { description: 'Address at which to ask how far it is.', schema: { type: 'string' } },
   'Retry-After': { description: 'Seconds after which a repeat makes sense.', schema: { type: 'integer', minimum: 0 } },

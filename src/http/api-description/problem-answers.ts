@@ -53,6 +53,7 @@ function answer(reasons: readonly ProblemCode[], isFhir: boolean): Json {
     description: kinds.map(({ code, title }) => `${title} (\`${code}\`).`).join(' '),
     headers: {
       'X-Request-Id': { $ref: '#/components/headers/X-Request-Id' },
+      ...(reasons.includes('IDENTIFIER_IN_USE') ? { Location: { $ref: '#/components/headers/Location' } } : {}),
       ...(waits ? { 'Retry-After': { $ref: '#/components/headers/Retry-After' } } : {}),
     },
     content: isFhir

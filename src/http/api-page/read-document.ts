@@ -53,6 +53,7 @@ export interface ReadSchema {
   readonly default?: unknown;
   readonly minimum?: number;
   readonly maximum?: number;
+  readonly maxProperties?: number;
   readonly properties?: Readonly<Record<string, ReadSchema>>;
   readonly required?: readonly string[];
   readonly items?: ReadSchema;

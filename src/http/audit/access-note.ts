@@ -7,6 +7,8 @@ import { systems } from '../../terminology/systems.ts';
 export interface AccessNote {
   readonly exam?: string;
   readonly resource?: string;
+  /** Id of a bulk export that the request begins. */
+  readonly job?: string;
   readonly patients?: readonly PatientReference[];
   /** Where it is other than the route's. */
   readonly action?: AuditRecord['action'];

@@ -42,6 +42,7 @@ export function recordOf(
     ...(req.ip === undefined ? {} : { address: req.ip.replace(/^::ffff:/, '') }),
     ...(note.exam === undefined ? {} : { exam: note.exam }),
     ...(note.resource === undefined ? {} : { resource: note.resource }),
+    ...(note.job === undefined ? {} : { job: note.job }),
     ...(note.patients === undefined || note.patients.length === 0 ? {} : { patients: note.patients }),
     request: requestIdOf(res),
     software: software.version,

@@ -1,6 +1,7 @@
 import type { Request, Response, Router } from 'express';
 import { anyone } from '../../access/caller.ts';
 import { anyScope, isAllowed } from '../../access/need.ts';
+import { exportEndRecord } from '../../audit/export-end.ts';
 import { operationOutcome } from '../../fhir/operation-outcome.ts';
 import { NotFoundError, RequestError } from '../../kernel/errors.ts';
 import { type ExportJob, isReady } from '../../store/export-store.ts';
@@ -8,6 +9,7 @@ import { isStoredType } from '../../store/index/stored-types.ts';
 import { requireScope } from '../admission.ts';
 import { answerJson, mediaTypes } from '../answer.ts';
 import type { AppContext } from '../app-context.ts';
+import { noteAccess, recordAccess } from '../audit/access-note.ts';
 import { baseUrlOf } from '../base-url.ts';
 import { callerOf } from '../caller-of.ts';
 import { endpoint, newRouter } from '../endpoint.ts';
@@ -39,6 +41,7 @@ const exporting = anyScope(...exportedTypes.map((type) => `${type}.rs` as const)
 export function bulkExportRoutes(context: AppContext): Router {
   const router = newRouter();
   const { exports } = context;
+  const recordOfEnd = exportEndRecord(context.now, context.software.version);
 
   /** An export belongs to the program that began it; to any other it is not there. */
   const ownJob = async (req: Request, res: Response): Promise<ExportJob> => {
@@ -57,11 +60,14 @@ export function bulkExportRoutes(context: AppContext): Router {
     const types = wish.types.filter((type) => isAllowed(caller, `${type}.rs`));
     const now = context.now();
     const base = `${baseUrlOf(req, context.publicUrl)}/fhir`;
-    await exports.removeBefore(new Date(now.getTime() - exportLifeMs));
+    await exports.removeBefore(new Date(now.getTime() - exportLifeMs), recordOfEnd);
     const url = `${base}/$export${knownQueryOf(req)}`;
     const job = await exports.start({ url, ...wish.request, types, client: caller.client }, now);
-    context.exportWorker.wake(job.id);
+    noteAccess(res, { job: job.id });
     res.statusCode = 202;
+    // Before the work begins, so that the trail does not tell of its end first.
+    await recordAccess(res);
+    context.exportWorker.wake(job.id);
     res.setHeader('Content-Location', `${base}/export-status/${job.id}`);
     res.end();
   };

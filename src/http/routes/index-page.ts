@@ -68,6 +68,7 @@ function html(version: string, files: readonly string[]): string {
 <p><strong>${caution}</strong></p>
 <p><a href="/">The page for the person who examines</a>. <a href="/api">The interface explained</a>, with examples; as <a href="/openapi.json">OpenAPI 3.1</a>.</p>
 <table>${rows.join('\n')}</table>
+<p>The page for the person who examines holds libraries of others: <a href="/page/licences.txt">their licences</a>.</p>
 <h2>Published files</h2><ul>${links.join('\n')}</ul>
 </body></html>
 `;

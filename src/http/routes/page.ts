@@ -25,7 +25,7 @@ export function pageRoutes({ page }: AppContext): Router {
         },
       ],
     },
-    [mediaTypes.script, mediaTypes.style, mediaTypes.svg],
+    [mediaTypes.script, mediaTypes.style, mediaTypes.svg, mediaTypes.text],
   );
   return router;
 }

@@ -1,11 +1,13 @@
 import { randomUUID } from 'node:crypto';
 import type { Request, RequestHandler, Response } from 'express';
-import { readSubscription } from '../../delivery/read-subscription.ts';
+import { type ReadSubscription, readSubscription } from '../../delivery/read-subscription.ts';
 import { parseStrictJson } from '../../exam/strict-json.ts';
 import { NotFoundError, RequestError } from '../../kernel/errors.ts';
 import { requireScope } from '../admission.ts';
 import { answerKept } from '../answer-kept.ts';
 import type { AppContext } from '../app-context.ts';
+import { noteAccess } from '../audit/access-note.ts';
+import { recordOf } from '../audit/record-of.ts';
 import { versionOfIfMatch } from '../etag.ts';
 import { checkFormat } from '../fhir-answer.ts';
 import { readQuery } from '../query.ts';
@@ -32,7 +34,7 @@ export function subscriptionWrites(context: AppContext): {
   };
 
   const post = async (req: Request, res: Response): Promise<void> => {
-    answerKept(context, req, res, 201, await subscriptions.keep(randomUUID(), read(req, res)));
+    answerKept(context, req, res, 201, await keep(req, res, randomUUID(), read(req, res)));
   };
   const put = async (req: Request, res: Response): Promise<void> => {
     const id = await knownId(req);
@@ -41,14 +43,27 @@ export function subscriptionWrites(context: AppContext): {
     if (subscription.definition.id !== id) {
       throw new RequestError('BAD_REQUEST', 'The id in the body must be that of the address.');
     }
-    answerKept(context, req, res, 200, await subscriptions.keep(id, subscription, version));
+    answerKept(context, req, res, 200, await keep(req, res, id, subscription, version));
   };
   const turnOff = async (req: Request, res: Response): Promise<void> => {
     readQuery(req, []);
-    await subscriptions.turnOff(await knownId(req));
+    const isKept = await subscriptions.turnOff(await knownId(req), recordOf(context, req, res));
+    noteAccess(res, { isKept });
     res.statusCode = 204;
     res.end();
   };
+
+  /** The subscription and its entry in the audit trail, together. */
+  async function keep(req: Request, res: Response, id: string, read: ReadSubscription, expectedVersion?: number) {
+    noteAccess(res, { resource: `Subscription/${id}` });
+    const audit = recordOf(context, req, res);
+    const kept = await subscriptions.keep(id, read, {
+      ...(expectedVersion === undefined ? {} : { expectedVersion }),
+      audit,
+    });
+    noteAccess(res, { isKept: true });
+    return kept;
+  }
 
   async function knownId(req: Request): Promise<string> {
     const id = String(req.params.id);

@@ -1,6 +1,7 @@
 import type { CatalogueIndex, PlaceKind } from '../catalogue.ts';
 import {
   type Cell,
+  type CellKey,
   type CellSide,
   type ComaScore,
   cellKey,
@@ -11,6 +12,7 @@ import {
   type NormalStatement,
   type ResultEntry,
 } from './draft.ts';
+import { type ReferenceField, type ReferenceValue, typedFor } from './typed-references.ts';
 
 type Json = Readonly<Record<string, unknown>>;
 const placeKinds: readonly PlaceKind[] = ['site', 'dermatome', 'territory', 'levelBelow'];
@@ -23,11 +25,13 @@ export function draftOfExam(exam: Json, index: CatalogueIndex): Draft {
   const empty = emptyDraft(new Date(0), () => '');
   const history = (exam.history ?? {}) as Json;
   const cells: Record<string, Cell> = {};
-  let comaScale: Record<string, ComaScore> = {};
+  let comaEntry: Json | undefined;
   for (const [section, entries] of Object.entries((exam.findings ?? {}) as Record<string, readonly Json[]>)) {
     for (const entry of entries) {
-      if ('scale' in entry) comaScale = comaScoresOf(entry, index);
-      else Object.assign(cells, cellsOf(section, entry, index));
+      // Of a scale that is stated twice the first one counts, as for the service.
+      if ('scale' in entry) comaEntry ??= entry;
+      // What is stated twice is the same, but only one of them may have a note.
+      else for (const [key, cell] of cellsOf(section, entry, index)) cells[key] = { ...cell, ...cells[key] };
     }
   }
   return {
@@ -43,20 +47,21 @@ export function draftOfExam(exam: Json, index: CatalogueIndex): Draft {
       historyLists.map((list) => [list, (history[list] ?? []) as readonly HistoryEntry[]]),
     ) as unknown as Draft['history'],
     cells,
-    comaScale,
+    comaScale: comaEntry === undefined ? {} : comaScoresOf(comaEntry, index),
+    ...(comaEntry?.note !== undefined && { comaNote: String(comaEntry.note) }),
     otherwiseNormal: (exam.otherwiseNormal ?? []) as readonly NormalStatement[],
     results: (exam.results ?? []) as readonly ResultEntry[],
     ...(exam.requests !== undefined && { requests: exam.requests as readonly string[] }),
   };
 }
 
-/** The cells that one entry of an exam fills, by their keys. */
-export function cellsOf(section: string, entry: Json, index: CatalogueIndex): Record<string, Cell> {
+/** The cells that one entry of an exam fills. */
+export function cellsOf(section: string, entry: Json, index: CatalogueIndex): readonly (readonly [CellKey, Cell])[] {
   const known = index.section(section);
-  if (known === undefined) return {};
+  if (known === undefined) return [];
   const key = known.itemProperty === null ? known.items[0]?.key : String(entry[known.itemProperty]);
   const item = key === undefined ? undefined : index.item(section, key);
-  if (key === undefined || item === undefined) return {};
+  if (key === undefined || item === undefined) return [];
   // In sections whose items are named by `site`, that property is no place.
   const kind = placeKinds.find((one) => one !== known.itemProperty && entry[one] !== undefined);
   const stated = entry[item.property];
@@ -71,7 +76,7 @@ export function cellsOf(section: string, entry: Json, index: CatalogueIndex): Re
   const sides: readonly CellSide[] =
     entry.side === 'both' ? ['right', 'left'] : [(entry.side as CellSide | undefined) ?? 'midline'];
   const place = kind === undefined ? {} : { place: { kind, key: String(entry[kind]) } };
-  return Object.fromEntries(sides.map((side) => [cellKey({ section, item: key, side, ...place }), cell]));
+  return sides.map((side) => [cellKey({ section, item: key, side, ...place }), cell] as const);
 }
 
 function presence(isPresent: boolean): string {
@@ -87,29 +92,21 @@ function comaScoresOf(entry: Json, { catalogue }: CatalogueIndex): Record<string
   );
 }
 
-interface Reference {
-  readonly reference?: string;
-  readonly identifier?: { readonly system?: string; readonly value: string };
-}
-
 /** A plain reference or number goes into its field; anything richer is carried as it is, and its field stays empty. */
 function referencesOf(exam: Json): Pick<Draft, 'subject' | 'encounter' | 'performer' | 'carried'> {
   const carried: Record<string, unknown> = {};
-  const typed = (name: string, value: unknown): string => {
-    if (value === undefined) return '';
-    const { reference, identifier, ...rest } = value as Reference;
-    const isPlain = Object.keys(rest).length === 0;
-    if (isPlain && reference !== undefined && identifier === undefined) return reference;
-    if (isPlain && reference === undefined && identifier !== undefined && identifier.system === undefined) {
-      return identifier.value;
-    }
-    carried[name] = exam[name];
-    return '';
+  const typed = (field: ReferenceField, values: readonly ReferenceValue[]): string => {
+    const [first, ...others] = values;
+    if (first === undefined) return '';
+    const text = others.length === 0 ? typedFor(field, first) : undefined;
+    if (text === undefined) carried[field] = exam[field];
+    return text ?? '';
   };
-  const performers = (exam.performer ?? []) as readonly Reference[];
-  const subject = typed('subject', exam.subject);
-  const encounter = typed('encounter', exam.encounter);
-  const performer = performers.length > 1 ? '' : typed('performer', performers[0]);
-  if (performers.length > 1) carried.performer = performers;
-  return { subject, encounter, performer, ...(Object.keys(carried).length > 0 && { carried }) };
+  const one = (value: unknown) => (value === undefined ? [] : [value as ReferenceValue]);
+  const fields = {
+    subject: typed('subject', one(exam.subject)),
+    encounter: typed('encounter', one(exam.encounter)),
+    performer: typed('performer', (exam.performer ?? []) as readonly ReferenceValue[]),
+  };
+  return { ...fields, ...(Object.keys(carried).length > 0 && { carried }) };
 }

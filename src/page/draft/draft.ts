@@ -91,10 +91,13 @@ export interface Draft {
   readonly history: Readonly<Record<HistoryList, readonly HistoryEntry[]>>;
   readonly cells: Readonly<Record<CellKey, Cell>>;
   readonly comaScale: Readonly<Record<string, ComaScore>>;
+  readonly comaNote?: string;
   readonly otherwiseNormal: readonly NormalStatement[];
   readonly results: readonly ResultEntry[];
   /** Keys of the suggested tests to propose; undefined: all of them. */
   readonly requests?: readonly string[];
+  /** Keys of the tests that were on offer when they were chosen; one that comes later is new to the examiner. Not sent. */
+  readonly offeredTests?: readonly string[];
   /** The exam that this corrects, with the version that it was read at. */
   readonly corrects?: { readonly id: string; readonly etag: string };
   /** References of a corrected exam that the fields above cannot hold, as they were. */

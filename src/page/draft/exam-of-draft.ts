@@ -1,6 +1,7 @@
 import type { Item } from '../../client/generated/api-types.ts';
 import type { CatalogueIndex } from '../catalogue.ts';
 import { addressOf, type Cell, type CellAddress, type Draft, historyLists } from './draft.ts';
+import { referenceOf } from './typed-references.ts';
 
 export interface BuiltExam {
   /** Body of `POST /exams`, and of `POST /localisation`. */
@@ -37,10 +38,7 @@ export function examOfDraft(draft: Draft, index: CatalogueIndex): BuiltExam {
   const exam = {
     identifier: draft.identifier,
     status: draft.status,
-    ...referenceOf('subject', draft.subject, 'Patient'),
-    ...referenceOf('encounter', draft.encounter, 'Encounter'),
-    ...performerOf(draft.performer),
-    ...draft.carried,
+    ...referencesOf(draft),
     examinedAt: draft.examinedAt,
     ...(Object.keys(draft.person).length > 0 && { person: draft.person }),
     ...(Object.keys(history).length > 0 && { history }),
@@ -108,7 +106,7 @@ function entryOf({ address, item, cell }: Row, side: string, index: CatalogueInd
     ...(cell.notTested === undefined
       ? { [item.property]: statedValue(item, cell.value) }
       : { notTested: cell.notTested }),
-    ...(cell.reinforced !== undefined && cell.notTested === undefined && { reinforced: cell.reinforced }),
+    ...(cell.reinforced !== undefined && { reinforced: cell.reinforced }),
     ...(cell.note !== undefined && cell.note.trim() !== '' && { note: cell.note }),
   };
 }
@@ -118,13 +116,13 @@ function statedValue(item: Item, value: Cell['value']): unknown {
 }
 
 /** All three parts have to be stated; a part that was passed over was not done. */
-function comaEntry({ comaScale }: Draft, { catalogue }: CatalogueIndex): Record<string, unknown> {
+function comaEntry({ comaScale, comaNote }: Draft, { catalogue }: CatalogueIndex): Record<string, unknown> {
   const { key, parts } = catalogue.comaScale;
   const stated = parts.map((part) => {
     const state = comaScale[part.key] ?? { notTested: 'not-done' };
     return [part.key, 'score' in state ? state.score : state] as const;
   });
-  return { scale: key, ...Object.fromEntries(stated) };
+  return { scale: key, ...Object.fromEntries(stated), ...(comaNote !== undefined && { note: comaNote }) };
 }
 
 function historyOf({ onset, course, history }: Draft): Record<string, unknown> {
@@ -135,18 +133,17 @@ function historyOf({ onset, course, history }: Draft): Record<string, unknown> {
   };
 }
 
-/** `Patient/4711` is a reference; anything else is a number that the sender knows the person or stay by. */
-function referenceOf(name: string, typed: string, type: string): Record<string, unknown> {
-  const text = typed.trim();
-  if (text === '') return {};
-  const isReference =
-    new RegExp(`^(https?://\\S+/)?${type}/[A-Za-z0-9.-]{1,64}$`).test(text) || text.startsWith('urn:');
-  return { [name]: isReference ? { reference: text } : { identifier: { value: text } } };
-}
-
-function performerOf(typed: string): Record<string, unknown> {
-  const text = typed.trim();
-  if (text === '') return {};
-  const isReference = /^(https?:\/\/\S+\/)?[A-Z][A-Za-z]+\/[A-Za-z0-9.-]{1,64}$/.test(text) || text.startsWith('urn:');
-  return { performer: [isReference ? { reference: text } : { identifier: { value: text } }] };
+/** References as typed; what the fields could not hold of a corrected exam is as it was. */
+function referencesOf({ subject, encounter, performer, carried }: Draft): Record<string, unknown> {
+  const typed = {
+    subject: referenceOf('subject', subject),
+    encounter: referenceOf('encounter', encounter),
+    performer: referenceOf('performer', performer),
+  };
+  return {
+    ...(typed.subject !== undefined && { subject: typed.subject }),
+    ...(typed.encounter !== undefined && { encounter: typed.encounter }),
+    ...(typed.performer !== undefined && { performer: [typed.performer] }),
+    ...carried,
+  };
 }

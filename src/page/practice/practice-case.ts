@@ -94,7 +94,7 @@ async function examineSome(here: string, wanted: readonly CellAddress[], index: 
     if (patient.peek()?.patient !== here) return;
     const all = new Map(shown.peek());
     for (const { section, finding, text } of body.shown) {
-      for (const [key, cell] of Object.entries(cellsOf(section, finding, index))) all.set(key, { cell, text });
+      for (const [key, cell] of cellsOf(section, finding, index)) all.set(key, { cell, text });
     }
     for (const { pointer, text, because } of body.unanswered) {
       const key = keys[Number(pointer.slice('/items/'.length))];

@@ -49,6 +49,7 @@ export const footDropRequest = {
     },
     { key: 'nerve-conduction-pattern', value: 'axonal' },
   ],
+  requests: ['electromyography', 'mri-lumbar-spine'],
 } as const;
 
 /** What every kept examination needs, and these parts besides. */

@@ -5,7 +5,7 @@ import type { Finding, ScoredScale } from '../../../src/exam/finding.ts';
 import { commonPractice } from '../../../src/kernel/cite.ts';
 import type { Side } from '../../../src/kernel/side.ts';
 import { systems } from '../../../src/terminology/systems.ts';
-import type { Assessment } from '../../../src/workup/assessment.ts';
+import type { Assessment, WorkupItem } from '../../../src/workup/assessment.ts';
 
 // An invented exam and an invented assessment of it, written by hand so that the builders are tested on their own.
 
@@ -193,6 +193,27 @@ const evidence = (about: Finding, weight: number) => ({
   findingId: about.id,
 });
 
+const suggested: readonly WorkupItem[] = [
+  {
+    key: 'mri-lumbar-spine',
+    label: 'MRI of the lumbar spine',
+    code: { system: systems.loinc, code: '36514-8', display: 'MR Lumbar spine WO contrast' },
+    tier: 1,
+    priority: 'urgent',
+    because: 'shows compression of the root',
+    source: 'Guideline',
+  },
+  {
+    key: 'nerve-conduction',
+    label: 'Nerve conduction studies',
+    code: { system: systems.investigation, code: 'nerve-conduction', display: 'Nerve conduction studies' },
+    tier: 2,
+    priority: 'routine',
+    because: 'separates root from nerve',
+    source: 'Guideline',
+  },
+];
+
 export const assessment: Assessment = {
   localisations: [
     {
@@ -293,26 +314,9 @@ export const assessment: Assessment = {
     },
   ],
   needless: [],
-  workup: [
-    {
-      key: 'mri-lumbar-spine',
-      label: 'MRI of the lumbar spine',
-      code: { system: systems.loinc, code: '36514-8', display: 'MR Lumbar spine WO contrast' },
-      tier: 1,
-      priority: 'urgent',
-      because: 'shows compression of the root',
-      source: 'Guideline',
-    },
-    {
-      key: 'nerve-conduction',
-      label: 'Nerve conduction studies',
-      code: { system: systems.investigation, code: 'nerve-conduction', display: 'Nerve conduction studies' },
-      tier: 2,
-      priority: 'routine',
-      because: 'separates root from nerve',
-      source: 'Guideline',
-    },
-  ],
+  workup: suggested,
+  proposed: suggested.map((item) => ({ ...item, isChosen: false })),
+  notChosen: [],
   presentation: 'A 46-year-old woman with three days of left foot drop.',
   caution: 'Decision support for trained clinicians; not a diagnosis.',
   modelVersion: '1.2.3-test',

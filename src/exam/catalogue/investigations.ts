@@ -1,6 +1,6 @@
-import { commonPractice, read, recalled, type Source } from '../kernel/cite.ts';
+import { commonPractice, read, recalled, type Source } from '../../kernel/cite.ts';
 
-/** A test that may be proposed. */
+/** A test that may be proposed, by the service or because the examiner asks for it. */
 export interface Investigation {
   readonly key: string;
   readonly label: string;
@@ -489,3 +489,5 @@ export const investigations: readonly Investigation[] = [
   row('mitochondrial-genes', 'Mitochondrial DNA', ['genetic-test'], recalled('adams-victor', 'mitochondrial diseases')),
   row('notch3-gene', 'NOTCH3 gene', ['genetic-test'], recalled('adams-victor')),
 ];
+
+export const investigationKeys: readonly string[] = investigations.map(({ key }) => key);

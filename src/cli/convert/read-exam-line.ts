@@ -1,0 +1,20 @@
+import type { Exam } from '../../exam/exam.ts';
+import { parseStrictJson } from '../../exam/strict-json.ts';
+import type { ExamSteps } from '../../http/exam-steps.ts';
+import { readSentExam } from '../../questionnaire/read-sent-exam.ts';
+
+/** Deeper than any exam, shallow enough for every recursive walk. */
+const maxDepth = 20;
+
+/**
+ * An exam from the bytes of its own JSON or of a QuestionnaireResponse, as `POST /exams` takes both.
+ * @throws RequestError, ExamInvalidError with every fault, each with its place in what was sent
+ */
+export function readExamLine(
+  steps: ExamSteps,
+  bytes: Uint8Array,
+  options: { readonly purpose: 'record' | 'localise'; readonly now: Date },
+): Exam {
+  const sent = parseStrictJson(bytes, { maxDepth });
+  return readSentExam(sent, steps.formVersion, (body) => steps.readExam(body, options)).exam;
+}

@@ -1,0 +1,174 @@
+/** Sends the draft, and keeps it until the service has said that it has the exam. */
+import { signal } from '@preact/signals';
+import type { ApiAnswer } from '../../client/client.ts';
+import type { Bundle, Exam } from '../../client/generated/api-types.ts';
+import type { CatalogueIndex } from '../catalogue.ts';
+import type { Draft } from '../draft/draft.ts';
+import { change, draft, freshDraft, startAfresh } from '../draft/draft-store.ts';
+import { type BuiltExam, examOfDraft } from '../draft/exam-of-draft.ts';
+import { isPassing, NeuroexamApiError, noteRefusal, service } from '../service.ts';
+import { go, view } from '../view.ts';
+import { type KeptExam, readKept, seen, sentExam } from './sent-exam.ts';
+
+export interface SendFault {
+  readonly pointer: string | undefined;
+  readonly message: string;
+}
+
+export type SendState =
+  | { readonly kind: 'idle' | 'sending' }
+  /** Out of reach or too busy; nothing is known of whether it has arrived. */
+  | { readonly kind: 'away'; readonly of: Draft; readonly repeats: boolean }
+  | { readonly kind: 'refused'; readonly of: BuiltExam; readonly faults: readonly SendFault[] }
+  | { readonly kind: 'no-key' }
+  | { readonly kind: 'not-allowed' | 'failed'; readonly message: string }
+  /** Another exam, or another version of this one, is kept in its place. */
+  | { readonly kind: 'other-kept'; readonly why: 'in-use' | 'overtaken'; readonly kept: KeptExam | undefined };
+
+export const sendState = signal<SendState>({ kind: 'idle' });
+
+/** Waits before a repeat that the examiner asked for, in ms; the last one counts from then on. */
+const waitsMs = [3000, 6000, 12_000, 25_000] as const;
+let repeated = 0;
+let timer: ReturnType<typeof setTimeout> | undefined;
+
+export async function sendDraft(index: CatalogueIndex): Promise<void> {
+  if (sendState.peek().kind === 'sending') return;
+  clearTimeout(timer);
+  const before = sendState.peek();
+  const repeats = before.kind === 'away' && before.repeats;
+  const sending = draft.peek();
+  const built = examOfDraft(sending, index);
+  sendState.value = { kind: 'sending' };
+  try {
+    const { corrects } = sending;
+    const body = built.exam as unknown as Exam;
+    const answer =
+      corrects === undefined
+        ? await service.postExam(body)
+        : await service.correctExam(corrects.id, body, { ifMatch: corrects.etag });
+    const id = corrects?.id ?? answer.location?.split('/').at(-1) ?? '';
+    await acknowledge(sending, { id, etag: answer.etag ?? '', draft: sending }, answer, index);
+  } catch (error) {
+    noteRefusal(error);
+    sendState.value = await stateAfter(error, { sending, built, repeats, index });
+    if (sendState.peek().kind === 'away' && repeats) repeatLater(index);
+  }
+}
+
+/** Sends by itself when the service is back, as long as the page is open and the record stays as it is. */
+export function repeatWhenBack(isWanted: boolean, index: CatalogueIndex): void {
+  const state = sendState.peek();
+  if (state.kind !== 'away') return;
+  sendState.value = { ...state, repeats: isWanted };
+  repeated = 0;
+  clearTimeout(timer);
+  if (isWanted) repeatLater(index);
+}
+
+function repeatLater(index: CatalogueIndex): void {
+  const waitMs = waitsMs[Math.min(repeated, waitsMs.length - 1)];
+  repeated += 1;
+  timer = setTimeout(() => {
+    const state = sendState.peek();
+    if (state.kind !== 'away' || !state.repeats) return;
+    if (state.of === draft.peek()) void sendDraft(index);
+    else sendState.value = { kind: 'idle' };
+  }, waitMs);
+}
+
+/** Nothing of an exam that has arrived stays on the device; what was changed while it was under way is its correction. */
+async function acknowledge(
+  sending: Draft,
+  kept: KeptExam,
+  { status, body }: ApiAnswer<Bundle>,
+  index: CatalogueIndex,
+): Promise<void> {
+  const { offeredTests: _offered, corrects, ...own } = sending;
+  if (draft.peek() === sending) startAfresh();
+  else if (draft.peek().identifier.value === sending.identifier.value) {
+    const { id, etag } = kept;
+    change('Sent; changed since', (now) => ({ ...now, corrects: { id, etag }, status: 'amended' }));
+  }
+  const sentAs = corrects !== undefined ? 'correction' : status === 201 ? 'new' : 'repeat';
+  sentExam.value = await seen({ ...kept, draft: own }, index, sentAs, body);
+  sendState.value = { kind: 'idle' };
+  go('finish', kept.id);
+}
+
+interface Attempt {
+  readonly sending: Draft;
+  readonly built: BuiltExam;
+  readonly repeats: boolean;
+  readonly index: CatalogueIndex;
+}
+
+async function stateAfter(error: unknown, { sending, built, repeats, index }: Attempt): Promise<SendState> {
+  if (isPassing(error)) return { kind: 'away', of: sending, repeats };
+  if (!(error instanceof NeuroexamApiError)) return { kind: 'failed', message: String(error) };
+  const { status, message, faults } = error;
+  if (status === 401) return { kind: 'no-key' };
+  if (status === 403) return { kind: 'not-allowed', message };
+  if (status === 409 || status === 412) {
+    const id = sending.corrects?.id ?? error.location?.split('/').at(-1);
+    const kept = id === undefined ? undefined : await readKept(id, index).catch(() => undefined);
+    // The answer to an earlier sending was lost on its way.
+    if (kept !== undefined && isSameExam(kept.draft, sending, index)) {
+      startAfresh();
+      sentExam.value = await seen(kept, index, 'repeat');
+      go('finish', kept.id);
+      return { kind: 'idle' };
+    }
+    return { kind: 'other-kept', why: status === 409 ? 'in-use' : 'overtaken', kept };
+  }
+  if (status === 400 || status === 422 || status === 413) {
+    return { kind: 'refused', of: built, faults: faults.length > 0 ? faults : [{ pointer: undefined, message }] };
+  }
+  return { kind: 'failed', message };
+}
+
+export function isSameExam(one: Draft, other: Draft, index: CatalogueIndex): boolean {
+  return JSON.stringify(examOfDraft(one, index).exam) === JSON.stringify(examOfDraft(other, index).exam);
+}
+
+/** Opens an exam that is kept, to be changed and sent as its next version. */
+export function beginCorrection({ id, etag, draft: kept }: KeptExam, offered: readonly string[] | undefined): void {
+  sendState.value = { kind: 'idle' };
+  startAfresh({
+    ...kept,
+    status: 'amended',
+    corrects: { id, etag },
+    ...(kept.requests !== undefined && offered !== undefined && { offeredTests: offered }),
+  });
+  go('finish');
+}
+
+/** Takes the version that is kept as the one that the draft goes in place of, since the examiner has seen both. */
+export function placeOver({ id, etag }: KeptExam, index: CatalogueIndex): void {
+  change('To be sent as a correction', (before) => ({
+    ...before,
+    corrects: { id, etag },
+    status: before.status === 'entered-in-error' ? before.status : 'amended',
+  }));
+  void sendDraft(index);
+}
+
+/** The same record as another exam, under an identifier of its own. */
+export function sendAsNew(index: CatalogueIndex): void {
+  change('To be sent as a new exam', ({ corrects: _corrects, ...before }) => ({
+    ...before,
+    identifier: freshDraft().identifier,
+    status: before.status === 'preliminary' ? 'preliminary' : 'final',
+  }));
+  void sendDraft(index);
+}
+
+export function beginNew(): void {
+  sendState.value = { kind: 'idle' };
+  go('examine');
+}
+
+/** Whether the exam of the address is being looked at, rather than the draft. */
+export function showsSent(): boolean {
+  return view.value.key === 'finish' && view.value.detail !== undefined;
+}
