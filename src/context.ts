@@ -32,6 +32,7 @@ import { createLocaliser } from './localisation/localise.ts';
 import { modelVersion } from './localisation/model-version.ts';
 import type { CompiledMeasure } from './measures/compile-measure.ts';
 import { measuresFrom } from './measures/load-measures.ts';
+import { drawBody } from './picture/body-picture.ts';
 import { createPractice } from './practice/practice.ts';
 import type { Terminology } from './search/read-token.ts';
 import { searchRules } from './search/search-rules.ts';
@@ -141,7 +142,10 @@ export async function createContext(config: Config, compiled = compiledFiles()):
     }),
     publicUrl: config.publicUrl,
     now,
-    prepare: steps.prepare,
+    prepare: function* () {
+      yield* steps.prepare();
+      yield* drawBody();
+    },
     practice: steps.practice,
     records: createExamRecords(steps, exams, now, version),
     catalogue: packedCatalogue(),

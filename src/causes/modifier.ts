@@ -4,6 +4,8 @@ import type { Reason } from './ranked-cause.ts';
 export interface Modifier {
   readonly ratio: number;
   readonly reason: () => Reason;
+  /** True of a deficit that tells where the lesion lies, which the site has counted already: by itself it speaks for no cause. */
+  readonly saysOnlyWhere?: boolean;
 }
 
 /** A ratio nearer to 1 than this is used but not worth a line. */

@@ -1,3 +1,4 @@
+import type { SectionKey } from '../exam/catalogue/item.ts';
 import { describeResult, lowerFirst, quantityWords } from '../exam/describe.ts';
 import type { Exam } from '../exam/exam.ts';
 import { type ExamQuery, historyReason, isFrom } from './exam-query.ts';
@@ -48,7 +49,7 @@ export function weighCause(cause: Cause, query: ExamQuery): CauseWeight {
   const product = modifiers.reduce((ratio, modifier) => ratio * modifier.ratio, 1) ** temper;
   return {
     ratio: Math.min(ratioBounds.most, Math.max(ratioBounds.least, product)),
-    isSupported: specific.some(({ ratio }) => ratio >= speaksFor),
+    isSupported: specific.some(({ ratio, saysOnlyWhere }) => ratio >= speaksFor && saysOnlyWhere !== true),
     reasons: () => inWords(modifiers),
   };
 }
@@ -142,8 +143,20 @@ function signModifier(row: SignRatio, query: ExamQuery): readonly Modifier[] {
   const findings = abnormal.length > 0 ? abnormal : query.tested(row.items);
   if (findings.length === 0) return [];
   const ratio = abnormal.length > 0 ? row.present : row.absent;
-  return [{ ratio, reason: () => findingReasons(findings)[0] ?? missing('a sign') }];
+  const saysOnlyWhere = findings.every(({ item }) => sectionsOfDeficits.has(item.section));
+  return [{ ratio, saysOnlyWhere, reason: () => findingReasons(findings)[0] ?? missing('a sign') }];
 }
+
+/** What is lost there is lost by any lesion of the same path. */
+const sectionsOfDeficits: ReadonlySet<SectionKey> = new Set([
+  'tone',
+  'clonus',
+  'power',
+  'reflexes',
+  'plantars',
+  'sensation',
+  'coordination',
+]);
 
 function quantityModifier(row: QuantityRatio, query: ExamQuery): readonly Modifier[] {
   const measured = query.quantity(row.result, row.unit);

@@ -53,7 +53,7 @@ export interface AppContext {
   readonly catalogue: Readonly<Record<Spelling, Packed>>;
   /** Null in a run from the sources that was never built. */
   readonly page: PageFiles | null;
-  /** The pictures on which findings are recorded and shown; drawn when first asked for. */
+  /** The pictures on which findings are recorded and shown. */
   readonly picture: () => Packed;
   readonly conformance: ConformanceResources;
   /** What a search asks of the published code systems and value sets. */

@@ -38,7 +38,18 @@ export function bodyPicture(): BodyPicture {
     const first = dermatomesBelow(segment)[0];
     return first === undefined ? [] : [[segment, first] as const];
   });
-  return { views: views.map(pictureView), firstBelow: Object.fromEntries(below) };
+  return { views: [...drawBody()], firstBelow: Object.fromEntries(below) };
+}
+
+const drawn = new Map<ViewKey, PictureView>();
+
+/** Draws one view after the other and remembers them: they take a good part of a second together. */
+export function* drawBody(): Iterable<PictureView> {
+  for (const view of views) {
+    const picture = drawn.get(view.key) ?? pictureView(view);
+    drawn.set(view.key, picture);
+    yield picture;
+  }
 }
 
 function pictureView(view: View): PictureView {

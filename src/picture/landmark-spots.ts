@@ -40,11 +40,11 @@ export const landmarkSpots: Readonly<Record<SpotLandmarkKey, LandmarkRow>> = {
   chin: onAxis(-70, 117),
   'angle-of-jaw': onAxis(66, 100),
   'ear-lobe': onAxis(90, 84),
-  vertex: onAxis(245, 12),
-  occiput: onAxis(235, 72),
+  vertex: onAxis(210, 16),
+  occiput: onAxis(222, 76),
 
   // Neck and shoulder cape
-  'neck-front': onAxis(-60, 146),
+  'neck-front': onAxis(-24, 146),
   'supraclavicular-fossa': onTrunk(6, 166),
   clavicle: onAxis(-10, 181),
   'shoulder-tip': onAxis(84, 178, and('axis', 98, 180)),
@@ -77,13 +77,13 @@ export const landmarkSpots: Readonly<Record<SpotLandmarkKey, LandmarkRow>> = {
   'first-dorsal-web-space-of-hand': onHandBack(1.9, 0.34),
 
   // Trunk
-  sternum: onAxis(-84, 232),
-  chest: onAxis(-20, 240),
+  sternum: onAxis(-68, 224),
+  chest: onAxis(-14, 236),
   nipple: onTrunk(4, 267),
-  xiphisternum: onTrunk(-84, 308),
+  xiphisternum: onTrunk(-66, 308),
   'costal-margin': onAxis(10, 342),
-  epigastrium: onAxis(-80, 338),
-  umbilicus: onTrunk(-84, 400),
+  epigastrium: onAxis(-64, 340),
+  umbilicus: onTrunk(-66, 400),
   'lower-abdomen': onAxis(-50, 446),
   'anterior-superior-iliac-spine': onAxis(64, 456),
   groin: onAxis(-40, 500),
@@ -97,8 +97,8 @@ export const landmarkSpots: Readonly<Record<SpotLandmarkKey, LandmarkRow>> = {
   'inner-thigh': onAxis(-70, 600),
   'back-of-thigh': onAxis(180, 620),
   'popliteal-fossa': onAxis(182, 735),
-  knee: onAxis(44, 728),
-  patella: onAxis(-4, 722),
+  knee: onAxis(66, 726),
+  patella: onAxis(-14, 722),
 
   // Leg and ankle
   'tibial-tuberosity': onAxis(-8, 768),
@@ -106,7 +106,7 @@ export const landmarkSpots: Readonly<Record<SpotLandmarkKey, LandmarkRow>> = {
   'inner-shin': onAxis(-66, 820),
   'outer-shin': onAxis(60, 820),
   calf: onAxis(188, 815),
-  ankle: onAxis(0, 940),
+  ankle: onAxis(-4, 932),
   'medial-malleolus': onAxis(-76, 944),
   'lateral-malleolus': onAxis(78, 946, and('axis', 104, 950)),
 

@@ -1,7 +1,11 @@
 import type { LabelGrid } from './trace.ts';
 
+/** Two cells to the border at least: an area less than three cells wide is a sliver at the edge of what is seen. */
+const leastFar = 6;
+
 /**
- * The point of a label's area that lies farthest from its border undefined if no cell has the label.
+ * The point of a label's area that lies farthest from its border undefined if the area is a mere sliver, or
+ * nowhere.
  * Distances by two sweeps over the grid in steps of 3 and 4 for straight and slanted neighbours: Borgefors, Comput Vision
  * Graph 1986;34:344-71.
  */
@@ -32,5 +36,6 @@ export function middleOf(
     sweep(index, -1);
     if ((far[index] ?? 0) > (far[best] ?? 0)) best = index;
   }
+  if ((far[best] ?? 0) < leastFar) return undefined;
   return [(best % width) - 0.5 + left, Math.floor(best / width) - 0.5 + top];
 }

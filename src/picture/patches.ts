@@ -76,13 +76,21 @@ function spotsOf(view: View, half: number): readonly PicturePatch[] {
   );
 }
 
-/** Chin and jaw in units of the silhouette: what lies above is the business of the picture of the face. */
-const chinY = 130;
+/** Above the first y on the silhouette the picture of the face shows spots larger, below the second that of the foot. */
+const [chinY, ankleY] = [130, 925];
+/** Beyond this place on the arm the pictures of the hand show them too. */
+const wristAlong = 0.95;
 
 /** Spots of face, hand and foot crowd on the whole body and have pictures of their own. */
 function isShown(view: ViewKey, { part, along }: Spot): boolean {
-  if (view === 'face') return along < chinY + 20;
-  if (view === 'front') return part === 'arm' || (part === 'axis' && along > chinY);
-  if (view === 'back') return part === 'arm' || part === 'axis';
-  return part !== 'arm' && part !== 'axis';
+  switch (view) {
+    case 'face':
+      return along < chinY + 20;
+    case 'front':
+      return part === 'arm' || (part === 'axis' && along > chinY && along < ankleY);
+    case 'back':
+      return part === 'arm' || part === 'axis';
+    default:
+      return part === 'arm' ? along > wristAlong : part !== 'axis' || along > ankleY;
+  }
 }

@@ -103,6 +103,7 @@ async function showItem({ page }: OpenPage, { section, item, place }: Looked): P
   if (part === undefined || group === undefined) throw new Error(`${item.id} stands in no part`);
   const link = page.getByRole('navigation', { name: 'Parts' }).getByRole('link', { name: part.label });
   if ((await link.getAttribute('aria-current')) === null) await link.tap();
+  if (section === 'sensation') await page.getByRole('button', { name: 'In a table' }).tap();
   const row = page.getByRole('button', { name: new RegExp(`^${escaped(item.label)}(, |: )`) }).first();
   const more = page.getByRole('button', { name: new RegExp(`^\\d+ more of ${escaped(group.label)}$`, 'i') });
   const where = page.getByRole('combobox', {

@@ -23,6 +23,17 @@ describe('ranking of causes', () => {
     expect(values.reduce((sum, value) => sum + value, 0)).toBeLessThanOrEqual(1 + 1e-9);
   });
 
+  // Numb skin belongs to whatever cuts its path: it is no sign of a cavity in the medulla where the lesion lies at the knee.
+  it('takes a deficit that only says where for no sign of a cause elsewhere', () => {
+    const findings = {
+      sensation: [{ modality: 'pinprick', site: 'dorsum-of-foot', side: 'left', result: 'reduced' }],
+      power: [{ movement: 'ankle-dorsiflexion', side: 'left', grade: '3' }],
+    };
+    const causes = rankCauses(bedsideExam({ findings }), localised(site('common-fibular-nerve', 'nerve')));
+    expect(causes.length).toBeGreaterThan(2);
+    expect(causes.map(({ key }) => key)).not.toContain('syringobulbia');
+  });
+
   it('leaves out what is below half a percent, but for the first three', () => {
     const acute = { onset: { pace: 'hyperacute', durationDays: 1 } };
     const family = [{ key: 'similar-disorder', present: false }];

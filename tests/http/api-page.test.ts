@@ -55,6 +55,31 @@ describe('the page of the interface', () => {
     for (const name of Object.keys(apiDocument.components.schemas ?? {})) expect(text).toContain(`<h3>${name}</h3>`);
   });
 
+  it('names the scopes that each operation needs, of a family by its types', () => {
+    const accessOf = (heading: string) => {
+      const [, article = ''] = page.split(`<code>${heading}</code></h3>`);
+      return /<h4>Access<\/h4><p>(.*?)<\/p>/s.exec(article)?.[1]?.replaceAll(/<\/?code>/g, '');
+    };
+    expect(accessOf('/catalogue')).toBe('Open to everybody.');
+    expect(accessOf('/views')).toBe('Any valid token.');
+    expect(accessOf('/localisation')).toBe('Scope system/localisation.c or patient/localisation.c.');
+    expect(accessOf('/fhir/$export')).toMatch(/^Scope system\/Observation\.rs, .* or system\/Device\.rs\.$/);
+    expect(accessOf('/fhir/Measure/$evaluate-measure')).toMatch(
+      /^Scopes system\/Measure\.r, .* and system\/Provenance\.rs\.$/,
+    );
+    const ofFamily = accessOf('/fhir/{type}/{id}')?.split('<br>') ?? [];
+    expect(ofFamily[0]).toMatch(/^Scope system\/\{type\}\.r or patient\/\{type\}\.r\. For Observation, /);
+    expect(ofFamily).toContain('Scope system/{type}.r. For Provenance and Subscription.');
+    expect(ofFamily).toHaveLength(2);
+    const articles = page.split('class="operation"').slice(1);
+    for (const article of articles) expect(article.match(/<h4>Access<\/h4>/g)).toHaveLength(1);
+    for (const { operation } of describedOperations.filter((one) => one.operation['x-family'] === undefined)) {
+      for (const scope of operation.security.flatMap(({ bearer = [] }) => bearer)) {
+        expect(page).toContain(`<code>${scope}</code>`);
+      }
+    }
+  });
+
   it('has headings without a gap in their levels', () => {
     const levels = [...page.matchAll(/<h([1-6])/g)].map(([, level]) => Number(level));
     expect(levels.filter((level) => level === 1)).toEqual([1]);

@@ -11,9 +11,9 @@ const rows = rowsOf(indexCatalogue(catalogue));
 function first(line: string): string {
   const [read] = readLine(line, rows, 7);
   if (read === undefined) return '';
-  const { row, isNegated, side, number } = read;
+  const { row, isNegated, side, number, value } = read;
   const stated = number === undefined ? '' : 'problem' in number ? ' ?' : ` ${number.comparator ?? ''}${number.value}`;
-  return `${isNegated ? 'no ' : ''}${row.kind}/${row.key}${side === undefined ? '' : ` ${side}`}${stated}`;
+  return `${isNegated ? 'no ' : ''}${row.kind}/${row.key}${side === undefined ? '' : ` ${side}`}${stated}${value === undefined ? '' : ` ${value.key}`}`;
 }
 
 /** What a clinician would mean by these words. Common practice. */
@@ -42,6 +42,11 @@ const lines: readonly (readonly [line: string, meant: string])[] = [
   ['csf protein 1.2 g/L', 'results/csf-protein 1.2'],
   ['hba1c 5,3', 'results/hba1c ?'],
   ['mri brain', 'results/mri-brain'],
+  ['mri brain infarct', 'results/mri-brain infarct'],
+  ['mri brain nor', 'results/mri-brain normal'],
+  ['ana pos', 'results/ana positive'],
+  ['nerve conduction axonal', 'results/nerve-conduction-pattern axonal'],
+  ['emg myopathic', 'results/needle-emg myopathic'],
   ['hemoglobin', 'results/haemoglobin'],
   ['vertgio', 'symptoms/vertigo'],
 ];

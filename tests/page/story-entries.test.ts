@@ -14,7 +14,8 @@ import {
   withQuantity,
   withValue,
 } from '../../src/page/story/result-entries.ts';
-import { amend, relationLabels, stateHistory, withList } from '../../src/page/story/statements.ts';
+import { amend, relationLabels, stateHistory, withAnother, withList } from '../../src/page/story/statements.ts';
+import { storyDetail } from '../../src/page/story/story-place.ts';
 import { faultsOf, read } from '../exam/support/read.ts';
 import { catalogue } from './catalogue.ts';
 
@@ -47,6 +48,16 @@ describe('statements of the history', () => {
     const right = stateHistory(stateHistory([], 'leg-pain', true), 'leg-pain', true, 'right');
     expect(right).toEqual([{ key: 'leg-pain', present: true, side: 'right' }]);
     expect(stateHistory(right, 'leg-pain', false, 'left')).toHaveLength(2);
+  });
+
+  it('are said again of the other side, or of a relative still to be named', () => {
+    expect(withAnother([{ key: 'leg-pain', present: true, side: 'left' }], 0)[1]).toEqual({
+      key: 'leg-pain',
+      present: true,
+      side: 'right',
+    });
+    const relatives = withAnother([{ key: 'ataxia', present: true, relation: 'parent' }], 0);
+    expect(relatives[1]).toEqual({ key: 'ataxia', present: true });
   });
 
   it('name no relative without the disorder', () => {
@@ -115,6 +126,21 @@ describe('results', () => {
     expect(resultWords(result('nerve-conduction-pattern'), { value: 'axonal' })).toBe('Axonal');
     expect(resultWords(result('crp'), undefined)).toBe('');
   });
+});
+
+describe('a pointer of the exam', () => {
+  it.each([
+    ['/person/ageYears', 'person'],
+    ['/history/onset/pace', 'person'],
+    ['/history/course', 'person'],
+    ['/history/symptoms/2', 'symptoms.2'],
+    ['/history/family/0/relation', 'family.0'],
+    ['/history/medications', 'medications'],
+    ['/results/3/valueQuantity/code', 'results.3'],
+    ['/results', 'results'],
+    ['/findings/power/0', undefined],
+    ['', undefined],
+  ])('%s leads to %s', (pointer, detail) => expect(storyDetail(pointer)).toBe(detail));
 });
 
 describe('faults', () => {

@@ -36,7 +36,17 @@ describe('a typed number', () => {
     ['high', /Write a number/],
     ['<', /Write a number/],
   ])('does not guess at %j', (text, words) => {
-    expect(readNumber(text)).toEqual({ problem: expect.stringMatching(words) });
+    expect(readNumber(text)).toMatchObject({ problem: expect.stringMatching(words) });
+  });
+
+  it('offers what a single comma may mean, to be taken as it stands', () => {
+    const read = readNumber('<1,400 mg/L');
+    expect(read).toMatchObject({ meanings: ['<1.400', '<1400'] });
+    expect(['<1.400', '<1400'].map(readNumber)).toEqual([
+      { value: 1.4, comparator: '<' },
+      { value: 1400, comparator: '<' },
+    ]);
+    expect(readNumber(',5')).toMatchObject({ meanings: ['0.5'] });
   });
 
   it('comes back as it was written', () => {

@@ -48,6 +48,7 @@ export function examSchema(purpose: ExamPurpose): JsonSchema {
       ...Object.fromEntries(sectionKeys.map((section) => [sectionDefinition(section), sectionSchema(section)])),
       ...Object.fromEntries(historyListKeys.map((list) => [`history-${list}`, historySchema(list)])),
       results: resultsSchema(),
+      requests: requestsSchema(),
     },
   };
 }
@@ -104,15 +105,20 @@ const topLevel: Readonly<Record<string, JsonSchema>> = {
     "the examiner's own statement that everything else was tested and normal",
   ),
   results: definition('results'),
-  requests: {
+  requests: definition('requests'),
+};
+
+/** Keys alone: what an investigation is, how pressing and why, is the service's to say. */
+function requestsSchema(): JsonSchema {
+  return {
     ...listOf(
       oneOfKeys(investigationKeys, 'the key of an investigation in the catalogue'),
       investigationKeys.length,
       'the investigations that the examiner wants proposed, whether they were suggested or not; when absent all that are suggested',
     ),
     uniqueItems: true,
-  },
-};
+  };
+}
 
 function historySchema(list: HistoryList): JsonSchema {
   const keys = historyLists[list].map((row) => row.key);

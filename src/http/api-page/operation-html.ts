@@ -10,6 +10,7 @@ import {
   resolve,
 } from './read-document.ts';
 import { limitsHtml, typeHtml } from './schema-html.ts';
+import { scopesHtml } from './scopes-html.ts';
 import { anchorOf, escapeHtml, inlineHtml, paragraphs } from './text-to-html.ts';
 
 export function operationAnchor({ method, path }: Pick<OperationGroup, 'method' | 'path'>, area: string): string {
@@ -28,6 +29,7 @@ export function operationHtml(document: ReadDocument, group: OperationGroup): st
 <p class="lead">${inlineHtml(operation.summary)}</p>
 ${operation.description === undefined ? '' : paragraphs(operation.description)}
 ${path.includes('{type}') ? `<p>For ${types.map((type) => `<code>${escapeHtml(type)}</code>`).join(', ')}.</p>` : ''}
+${scopesHtml(group)}
 ${parametersHtml(document, members)}
 ${operation.requestBody === undefined ? '' : bodyHtml(operation.requestBody)}
 <h4>Answers</h4>

@@ -15,6 +15,8 @@ export interface ReadOperation {
   readonly parameters: readonly unknown[];
   readonly requestBody?: { readonly description: string; readonly required: boolean; readonly content: ReadContent };
   readonly responses: Readonly<Record<string, unknown>>;
+  /** Alternatives: by name of the scheme what is needed of it. */
+  readonly security: readonly { readonly bearer?: readonly string[] }[];
 }
 
 export interface ReadParameter {

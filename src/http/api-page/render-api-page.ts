@@ -1,6 +1,6 @@
 import { operationAnchor, operationHtml } from './operation-html.ts';
 import { pageStyle } from './page-style.ts';
-import { groupOperations, type OperationGroup, type ReadDocument, type ReadSchema } from './read-document.ts';
+import { groupOperations, type OperationGroup, type ReadDocument, type ReadSchema, resolve } from './read-document.ts';
 import { schemaAnchor, schemaHtml } from './schema-html.ts';
 import { anchorOf, escapeHtml, inlineHtml, paragraphs } from './text-to-html.ts';
 
@@ -16,6 +16,7 @@ export function renderApiPage(document: ReadDocument): string {
     .filter((area) => area.groups.length > 0);
   const schemas = Object.entries(document.components.schemas ?? {}) as [string, ReadSchema][];
   const { title, version, description } = document.info;
+  const access = resolve<{ description: string }>(document, { $ref: '#/components/securitySchemes/bearer' });
   return `<!doctype html>
 <html lang="en-GB">
 <head><meta charset="utf-8"><meta name="viewport" content="width=device-width, initial-scale=1">
@@ -32,6 +33,7 @@ ${areas.map(({ name, groups: own }) => contents(name, own)).join('\n')}
 <h1>${escapeHtml(title)} ${escapeHtml(version)}</h1>
 ${paragraphs(description)}
 <p>For programs: <a href="/openapi.json">OpenAPI 3.1</a>. In the examples <code>$base</code> is the address of the service, such as <code>http://127.0.0.1:8080</code>. Where access is configured, add <code>-H "Authorization: Bearer $token"</code>.</p>
+<p>Each operation names the scopes that it needs then. ${inlineHtml(access.description)}</p>
 ${areas
   .map(
     ({ name, description: about, groups: own }) =>

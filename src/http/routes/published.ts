@@ -8,8 +8,7 @@ import { spellings } from '../exam-steps.ts';
 import { answerPacked } from '../packed.ts';
 import { oneOf, readQuery } from '../query.ts';
 
-/** What a program needs to know before it sends anything: the catalogue, the
- * picture of the body, the schemas, the profiles and the terminology. */
+/** What a program needs to know before it sends anything: the catalogue, the pictures, the schemas, profiles and terminology. */
 export function publishedRoutes({ catalogue, picture, files }: AppContext): Router {
   const router = newRouter();
 

@@ -55,7 +55,7 @@ export function draftOfExam(exam: Json, index: CatalogueIndex): Draft {
   };
 }
 
-/** The cells that one entry of an exam fills. */
+/** The cells that one entry of an exam fills, with their keys. */
 export function cellsOf(section: string, entry: Json, index: CatalogueIndex): readonly (readonly [CellKey, Cell])[] {
   const known = index.section(section);
   if (known === undefined) return [];

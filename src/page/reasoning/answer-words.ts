@@ -31,7 +31,7 @@ export function levelWords({
 const bands = [
   { from: 0.95, words: 'Very likely' },
   { from: 0.75, words: 'Likely' },
-  { from: 0.4, words: 'More likely than the others' },
+  { from: 0.5, words: 'More likely than not' },
   { from: 0.15, words: 'Possible' },
   { from: 0.03, words: 'Less likely' },
   { from: 0, words: 'Unlikely' },
@@ -49,7 +49,7 @@ export function percentWords(probability: number): string {
 
 export function fitWords(fit: number): string {
   if (fit >= 0.995) return 'Accounts for every abnormal finding';
-  return `Accounts for ${Math.round(100 * fit)} % of the abnormal findings by weight`;
+  return `Accounts for ${Math.round(100 * fit)} % of the abnormal findings, weighted`;
 }
 
 /** Natural log of the likelihood ratio from which a finding speaks strongly, and moderately: ratios of about 7 and 3. Judged. */
@@ -94,7 +94,6 @@ export interface ConclusionWords {
 
 /** The conclusion in one sentence. What is not known is said to be not known. */
 export function conclusionWords(answer: LocalisationAnswer): ConclusionWords {
-  const best = answer.localisations[0];
   switch (answer.conclusion) {
     case 'no-abnormality':
       return {
@@ -119,14 +118,20 @@ export function conclusionWords(answer: LocalisationAnswer): ConclusionWords {
       return { heading: `More than one lesion is needed${together.length === 1 ? `; one of them: ${names}` : ''}.` };
     }
     case 'diffuse-process':
-      return best === undefined
-        ? { heading: 'A diffuse process.' }
-        : { heading: `Best explained by a diffuse process: ${bestWords(best)}.` };
+      return { heading: explainedBy('a diffuse process', answer) };
     case 'single-site':
-      return best === undefined
-        ? { heading: 'A single lesion.' }
-        : { heading: `Best explained by a single lesion: ${bestWords(best)}.` };
+      return { heading: explainedBy('a single lesion', answer) };
   }
+}
+
+/** From this probability on a site is likelier than all others together. */
+const settledFrom = 0.5;
+
+function explainedBy(what: string, { localisations }: LocalisationAnswer): string {
+  const [best, next] = localisations;
+  if (best === undefined) return `Best explained by ${what}.`;
+  if (best.probability >= settledFrom || next === undefined) return `Best explained by ${what}: ${bestWords(best)}.`;
+  return `Best explained by ${what}, not settled which: ${bestWords(best)}, then ${bestWords(next)}.`;
 }
 
 function bestWords(best: Localisation): string {

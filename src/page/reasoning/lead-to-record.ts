@@ -2,6 +2,7 @@
 import type { CatalogueIndex, PlaceKind } from '../catalogue.ts';
 import type { CellAddress } from '../draft/draft.ts';
 import type { BuiltExam } from '../draft/exam-of-draft.ts';
+import { storyDetail } from '../story/story-place.ts';
 
 /** Where a pointer of an answer leads: to a cell of the record, or to a view of the page. */
 export type Lead =
@@ -13,7 +14,8 @@ export function leadOf(pointer: string, { cellsAt }: Pick<BuiltExam, 'cellsAt'>)
   const [, top = '', section = '', place = ''] = pointer.split('/');
   const addresses = cellsAt.get(`/${top}/${section}/${place}`);
   if (addresses !== undefined) return { kind: 'cell', addresses };
-  if (top === 'history' || top === 'results' || top === 'person') return { kind: 'view', view: 'story' };
+  const detail = storyDetail(pointer);
+  if (detail !== undefined) return { kind: 'view', view: 'story', detail };
   // Scales are recorded with the mental state; what else has no cell is a statement about a whole part.
   return section === 'higherFunction'
     ? { kind: 'view', view: 'examine', detail: 'mind' }

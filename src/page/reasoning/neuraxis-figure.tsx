@@ -21,6 +21,11 @@ interface NeuraxisFigureProps {
 
 /** Enlargements take at least this share of the height of their view. */
 const leastEnlarged = 0.2;
+/** Room for one drawing, and height of its letters, in px. */
+const largest = { width: 300, height: 330 } as const;
+const smallestText = 13;
+/** From how many shapes on the lines of a site are drawn slim. */
+const manyFrom = 12;
 const bodyViews: ReadonlySet<ViewKey> = new Set(['nerves', 'muscles']);
 
 /** The views of the nervous system in which something is marked, and in words what is. */
@@ -38,9 +43,9 @@ export function NeuraxisFigure({ picture, answer, sites }: NeuraxisFigureProps) 
         <p class="soft">{nothingMarked(answer)}</p>
       ) : (
         <>
-          <ul class="key">
+          <ul>
             {sites.map(({ rank, name }) => (
-              <li key={rank}>
+              <li key={rank} class="neuraxis-key-row">
                 <RankSign rank={rank} isMarked /> {name}
               </li>
             ))}
@@ -96,7 +101,8 @@ interface DrawingProps extends ViewFigureProps {
 
 function Drawing({ view, picture, sites, box, frame, isDetail }: DrawingProps) {
   const { neuraxis } = picture;
-  const size = Math.max(box.height, box.width) / 22;
+  const scale = Math.min(largest.height / box.height, largest.width / box.width);
+  const size = smallestText / scale;
   const id = `hatch-${view.key}-${isDetail ? 'detail' : 'whole'}`;
   const base = useMemo(() => <Base view={view} picture={picture} />, [view, picture]);
   const texts = neuraxis.texts.filter((text) => text.view === view.key);
@@ -104,6 +110,8 @@ function Drawing({ view, picture, sites, box, frame, isDetail }: DrawingProps) {
     <svg
       class={isDetail ? 'detail' : 'whole'}
       viewBox={`${box.x} ${box.y} ${box.width} ${box.height}`}
+      width={Math.round(box.width * scale)}
+      height={Math.round(box.height * scale)}
       role="img"
       aria-label={viewAlternative(view.label, view.key, sites)}
       aria-hidden={isDetail}
@@ -111,7 +119,7 @@ function Drawing({ view, picture, sites, box, frame, isDetail }: DrawingProps) {
       <Patterns id={id} size={size} />
       {base}
       {[...sites].reverse().map(({ rank, shapes }) => (
-        <g key={rank} class={`mark rank-${rank}`}>
+        <g key={rank} class={`mark rank-${rank} ${shapes.length >= manyFrom ? 'many' : ''}`}>
           {shapes
             .filter(({ shape }) => shape.view === view.key)
             .map(({ shape, side }) => (
@@ -120,24 +128,29 @@ function Drawing({ view, picture, sites, box, frame, isDetail }: DrawingProps) {
                 class={shape.kind}
                 d={shape.d}
                 transform={side === 'right' ? 'scale(-1 1)' : undefined}
-                {...(shape.kind === 'area' && rank > 1 && { fill: `url(#${id}-${rank})` })}
+                {...(shape.kind === 'area' && rank > 1 && { fill: `url(#${id}-${Math.min(rank, 3)})` })}
               />
             ))}
         </g>
       ))}
       {frame && <rect class="frame-of-detail" x={frame.x} y={frame.y} width={frame.width} height={frame.height} />}
       {texts.map(({ text, at }) => (
-        <text key={`${text} ${at}`} x={at[0]} y={at[1]} font-size={size} text-anchor="middle">
+        <text key={`${text} ${at}`} class="picture-word" x={at[0]} y={at[1]} font-size={size} text-anchor="middle">
           {text}
         </text>
       ))}
       {isDetail && <DetailSides box={box} size={size} />}
       {calloutsOf(sites, view.key, box, size * 2).map(({ rank, from, to }) => (
-        <g key={rank} class={`callout rank-${rank}`}>
+        <g key={rank} class="callout">
           <path class="leader" d={`M${from[0]} ${from[1]}L${to[0]} ${to[1]}`} />
           <g transform={`translate(${from[0]} ${from[1]})`}>
             <RankShape rank={rank} size={size * 0.85} />
-            <text y={size * 0.38} font-size={size * 1.1} text-anchor="middle">
+            <text
+              class={`rank-number ${rank === 1 ? 'on-first' : ''}`}
+              y={size * 0.38}
+              font-size={size * 1.1}
+              text-anchor="middle"
+            >
               {rank}
             </text>
           </g>
@@ -154,17 +167,17 @@ function DetailSides({ box, size }: { readonly box: Box; readonly size: number }
   if (box.x < -size && box.x + box.width > size) {
     return (
       <>
-        <text x={box.x + size} y={y} font-size={size} text-anchor="middle">
+        <text class="picture-word" x={box.x + size} y={y} font-size={size} text-anchor="middle">
           R
         </text>
-        <text x={box.x + box.width - size} y={y} font-size={size} text-anchor="middle">
+        <text class="picture-word" x={box.x + box.width - size} y={y} font-size={size} text-anchor="middle">
           L
         </text>
       </>
     );
   }
   return (
-    <text x={middle} y={y} font-size={size} text-anchor="middle">
+    <text class="picture-word" x={middle} y={y} font-size={size} text-anchor="middle">
       {middle > 0 ? 'Left' : 'Right'}, enlarged
     </text>
   );
@@ -202,12 +215,12 @@ function Patterns({ id, size }: { readonly id: string; readonly size: number }) 
   return (
     <defs>
       <pattern id={`${id}-2`} width={step} height={step} patternUnits="userSpaceOnUse" patternTransform="rotate(45)">
-        <rect class="ground" width={step} height={step} />
-        <path d={`M0 0V${step}`} />
+        <rect class="hatch-ground" width={step} height={step} />
+        <path class="hatch-line" d={`M0 0V${step}`} />
       </pattern>
       <pattern id={`${id}-3`} width={step} height={step} patternUnits="userSpaceOnUse">
-        <rect class="ground" width={step} height={step} />
-        <circle cx={step / 2} cy={step / 2} r={step / 5} />
+        <rect class="hatch-ground" width={step} height={step} />
+        <circle class="hatch-dot" cx={step / 2} cy={step / 2} r={step / 5} />
       </pattern>
     </defs>
   );

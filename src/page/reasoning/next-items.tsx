@@ -10,8 +10,13 @@ const muchFrom = 0.4;
 const someFrom = 0.12;
 
 export function gainWords(bits: number): string {
-  if (bits >= muchFrom) return 'most telling';
-  return bits >= someFrom ? 'telling' : 'of some help';
+  if (bits >= muchFrom) return 'separates well';
+  return bits >= someFrom ? 'separates' : 'separates a little';
+}
+
+/** A label that names its place has the side in it already. */
+export function itemName(label: string, side: NextExamination['side']): string {
+  return side === null || label.includes(side) ? label : `${label}, ${side}`;
 }
 
 /** What has not been examined and would tell the leading sites apart, the most telling first. */
@@ -22,11 +27,10 @@ export function NextItems({ items, onItem }: NextItemsProps) {
       <h3 id="next-title">Examine next</h3>
       <ol>
         {items.map(({ item, side, place, label, because, gainBits }) => {
-          const name = side === null ? label : `${label}, ${side}`;
           return (
-            <li key={`${item} ${side} ${place}`}>
+            <li key={`${item} ${side} ${place}`} class="next-item">
               <button type="button" class="plain" onClick={() => onItem(item, side, place)}>
-                {name}
+                {itemName(label, side)}
               </button>{' '}
               <span class="gain">{gainWords(gainBits)}</span>
               <span class="because">{because}</span>

@@ -2,6 +2,7 @@ import { useEffect } from 'preact/hooks';
 import type { LocalisationAnswer } from '../../client/generated/api-types.ts';
 import { assessed, faults, hasContent, isCurrent, isReached } from '../assessment.ts';
 import type { CatalogueIndex } from '../catalogue.ts';
+import { SensorySection } from '../skin/sensory-section.tsx';
 import { conclusionWords } from './answer-words.ts';
 import { Causes } from './causes.tsx';
 import { followLead, showItem } from './follow-lead.ts';
@@ -46,6 +47,7 @@ export function ReasoningPanel({ index }: { readonly index: CatalogueIndex }) {
             onFinding={(pointer) => followLead(pointer, state.assessed.built, index)}
             onItem={(item, side, place) => showItem(item, side, place, index)}
           />
+          <SensorySection index={index} />
         </>
       )}
     </div>

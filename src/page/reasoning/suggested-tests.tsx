@@ -22,32 +22,27 @@ export function SuggestedTests({ workup, needless }: Pick<LocalisationAnswer, 'w
         const rows = workup.filter((one) => one.tier === tier);
         return (
           rows.length > 0 && (
-            <div key={tier}>
-              <h4>{title}</h4>
+            <details key={tier} open={tier === 1}>
+              <summary>
+                <strong>{title}</strong> <span class="soft">({rows.length})</span>
+              </summary>
               <ul>
-                {rows.map(({ key, label, priority, because, source, guidance }) => (
-                  <li key={key}>
-                    <strong>{label}</strong>
-                    {priorityWords[priority] !== null && <span class="priority"> {priorityWords[priority]}</span>}
-                    <span class="because">{because}</span>
-                    <SourceLine source={source} guidance={guidance} />
-                  </li>
+                {rows.map((row) => (
+                  <TestRow key={row.key} test={row} />
                 ))}
               </ul>
-            </div>
+            </details>
           )
         );
       })}
       {needless.length > 0 && (
         <details>
-          <summary>Not needed here ({needless.length})</summary>
+          <summary>
+            <strong>Not needed here</strong> <span class="soft">({needless.length})</span>
+          </summary>
           <ul>
-            {needless.map(({ key, label, because, source }) => (
-              <li key={key}>
-                <strong>{label}</strong>
-                <span class="because">{because}</span>
-                <SourceLine source={source} guidance={undefined} />
-              </li>
+            {needless.map((row) => (
+              <TestRow key={row.key} test={row} />
             ))}
           </ul>
         </details>
@@ -56,16 +51,26 @@ export function SuggestedTests({ workup, needless }: Pick<LocalisationAnswer, 'w
   );
 }
 
-function SourceLine({ source, guidance }: { readonly source: string; readonly guidance: string | undefined }) {
+type ShownTest = Pick<Investigation, 'label' | 'because' | 'source' | 'guidance'> &
+  Partial<Pick<Investigation, 'priority'>>;
+
+function TestRow({ test }: { readonly test: ShownTest }) {
+  const { label, because, source, guidance, priority = 'routine' } = test;
+  const pressing = priorityWords[priority];
   return (
-    <span class="source">
-      {guidance === undefined ? (
-        source
-      ) : (
-        <a href={guidance} rel="noreferrer external" target="_blank">
-          {source}
-        </a>
-      )}
-    </span>
+    <li class="test-row">
+      {label}
+      {pressing !== null && <span class="priority"> {pressing}</span>}
+      <span class="because">{because}</span>
+      <span class="source">
+        {guidance === undefined ? (
+          source
+        ) : (
+          <a href={guidance} rel="noreferrer external" target="_blank">
+            {source}
+          </a>
+        )}
+      </span>
+    </li>
   );
 }

@@ -8,13 +8,14 @@ import { OpenPoints } from './open-points.tsx';
 import { fieldIn, placeAt } from './places.ts';
 import { Presentation } from './presentation.tsx';
 import { PrintSheet } from './print-sheet.tsx';
-import { type SendState, sendState } from './send-exam.ts';
+import { followDraftOfSending, type SendState, sendState } from './send-exam.ts';
 import { SendPanel } from './send-panel.tsx';
 import { followSentExam } from './sent-exam.ts';
 import { SentView } from './sent-view.tsx';
 import { TestList } from './test-list.tsx';
 
 followSentExam();
+followDraftOfSending();
 
 /** What goes out: to read, to print, to choose and to send; or, under the id of an exam that was sent, that exam. */
 export function FinishView({ index }: { readonly index: CatalogueIndex }) {
@@ -54,14 +55,16 @@ function DraftView({ index }: { readonly index: CatalogueIndex }) {
   );
 }
 
-/** What the service said of fields of this view. */
+/** What the service said of fields of this view that are still as they were sent. */
 function fieldFaults(state: SendState, index: CatalogueIndex): FieldFaults {
   if (state.kind !== 'refused') return {};
+  const now = builtExam.value?.exam;
   return Object.fromEntries(
     state.faults.flatMap(({ pointer, message }) => {
       const place = placeAt(pointer, state.of, index);
       const field = place?.kind === 'field' ? place.field : fieldIn(message);
-      return field === undefined ? [] : [[field, message] as const];
+      const isAsSent = field !== undefined && JSON.stringify(now?.[field]) === JSON.stringify(state.of.exam[field]);
+      return isAsSent ? [[field, message] as const] : [];
     }),
   );
 }

@@ -4,7 +4,7 @@ import type { CatalogueIndex } from '../catalogue.ts';
 import { draft } from '../draft/draft-store.ts';
 import { testRows } from './chosen-tests.ts';
 import { PlaceLink } from './place-link.tsx';
-import { type Place, placeAt, placeOfWords } from './places.ts';
+import { fieldLabels, type Place, placeAt, placeOfWords } from './places.ts';
 import { sentence } from './sentence.ts';
 
 /** What the examiner should know of before it goes: flags that could not be decided, and what the service does not take. */
@@ -37,7 +37,7 @@ export function OpenPoints({ index }: { readonly index: CatalogueIndex }) {
       {newTests.length > 0 && (
         <p>
           ◆ Suggested since you chose the tests, and not ticked: {newTests.map(({ label }) => label).join(', ')}.{' '}
-          <PlaceLink place={{ kind: 'field', field: 'requests', label: 'Suggested tests' }} index={index} />
+          <PlaceLink place={{ kind: 'field', field: 'requests', label: fieldLabels.requests }} index={index} />
         </p>
       )}
     </section>

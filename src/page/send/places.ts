@@ -2,6 +2,7 @@
 import type { CatalogueIndex } from '../catalogue.ts';
 import type { CellAddress } from '../draft/draft.ts';
 import type { BuiltExam } from '../draft/exam-of-draft.ts';
+import { leadOf } from '../reasoning/lead-to-record.ts';
 import { cellName } from '../recording/cell-state.ts';
 import { partsOf, partWith } from '../recording/parts.ts';
 import { hrefOf } from '../view.ts';
@@ -20,28 +21,28 @@ export const fieldLabels: Readonly<Record<FieldName, string>> = {
   performer: 'Examiner',
   status: 'Status',
   examinedAt: 'Examined at',
-  requests: 'Suggested tests',
+  requests: 'Tests to propose',
 };
 
 /** @param pointer JSON Pointer into the exam that was sent; undefined or empty for the exam as a whole */
 export function placeAt(pointer: string | undefined, built: BuiltExam, index: CatalogueIndex): Place | undefined {
-  const [, top = '', second = '', third] = (pointer ?? '').split('/');
+  const [, top = '', second = ''] = (pointer ?? '').split('/');
   if (top in fieldLabels) {
     const field = top as FieldName;
     return { kind: 'field', field, label: fieldLabels[field] };
   }
-  if (top === 'findings') {
-    const addresses = built.cellsAt.get(`/findings/${second}/${third}`);
-    const [first] = addresses ?? [];
+  const lead = leadOf(pointer ?? '', built);
+  if (lead.kind === 'cell') {
+    const [first] = lead.addresses;
     const item = first && index.item(first.section, first.item);
-    if (addresses === undefined || item === undefined) return sectionPlace(second, index);
-    return { kind: 'cells', addresses, label: cellName(item, addresses, index) };
+    return item && { kind: 'cells', addresses: lead.addresses, label: cellName(item, lead.addresses, index) };
   }
+  if (lead.view === 'story') return storyPlace(lead.detail);
+  if (top === 'findings') return sectionPlace(second, index);
   if (top === 'otherwiseNormal') {
     const statements = (built.exam.otherwiseNormal ?? []) as readonly { readonly section: string }[];
     return sectionPlace(statements[Number(second)]?.section ?? '', index);
   }
-  if (['history', 'results', 'person'].includes(top)) return storyPlace;
   return undefined;
 }
 
@@ -51,7 +52,9 @@ export function fieldIn(message: string): FieldName | undefined {
   return name !== undefined && name in fieldLabels ? (name as FieldName) : undefined;
 }
 
-const storyPlace: Place = { kind: 'view', href: hrefOf('story'), label: 'History, results' };
+function storyPlace(detail?: string): Place {
+  return { kind: 'view', href: hrefOf('story', detail), label: 'History, results' };
+}
 
 function sectionPlace(section: string, index: CatalogueIndex): Place | undefined {
   const item = index.section(section)?.items[0];
@@ -83,31 +86,32 @@ export function placeOfWords(text: string, index: CatalogueIndex): Place | undef
   const wanted = stems(what);
   if (wanted.length === 0) return undefined;
   const { sections, results, history } = index.catalogue;
-  const candidates: { readonly name: string; readonly place: () => Place | undefined }[] = [
-    ...sections.flatMap(({ section, items }) =>
-      items.map((item) => ({
-        name: item.label,
-        place: (): Place | undefined => {
-          const part = partWith(partsOf(index), section, item.key);
+  const candidates: readonly (readonly [name: string, place: (isWhole: boolean) => Place | undefined])[] = [
+    ...sections.flatMap(({ section, label, items }) =>
+      items.flatMap((item) => {
+        const place = (isWhole: boolean): Place | undefined => {
+          // An item that needs a place has no cell of its own, and a name that says more than was meant is not the one.
+          if (!isWhole || section === 'sensation' || item.siteRequired === true) return sectionPlace(section, index);
           const side = item.sides === 'midline' ? 'midline' : 'right';
-          // An item that needs a place has no cell of its own.
-          if (section === 'sensation' || item.siteRequired === true) return sectionPlace(section, index);
-          return part && { kind: 'cells', addresses: [{ section, item: item.key, side }], label: item.label };
-        },
-      })),
+          return { kind: 'cells', addresses: [{ section, item: item.key, side }], label: item.label };
+        };
+        const names = items.length === 1 ? [item.label, label] : [item.label];
+        return names.map((name) => [name, place] as const);
+      }),
     ),
-    ...sections.map(({ section, label }) => ({ name: label, place: () => sectionPlace(section, index) })),
-    ...[...results, ...history.symptoms].map(({ label }) => ({ name: label, place: () => storyPlace })),
+    ...sections.map(({ section, label }) => [label, () => sectionPlace(section, index)] as const),
+    ...[...results, ...history.symptoms].map(({ label }) => [label, () => storyPlace()] as const),
   ];
-  let best: { readonly score: number; readonly place: () => Place | undefined } | undefined;
-  for (const { name, place } of candidates) {
+  let best: { readonly score: number; readonly place: Place | undefined } | undefined;
+  for (const [name, place] of candidates) {
     const have = stems(name);
     const shared = wanted.filter((stem) => have.includes(stem)).length;
     // Among names that share as much, the one with fewest other words is meant.
     const score = shared - have.length / 100;
-    if (shared > 0 && (best === undefined || score > best.score)) best = { score, place };
+    if (shared > 0 && (best === undefined || score > best.score))
+      best = { score, place: place(have.length === shared) };
   }
-  return best?.place();
+  return best?.place;
 }
 
 function stems(words: string): readonly string[] {

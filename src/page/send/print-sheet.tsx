@@ -20,6 +20,8 @@ interface PrintSheetProps {
 }
 
 const places = 4;
+/** More rows than these need smaller print to stay on one page. */
+const spaciousRows = 22;
 
 /** The examination on one sheet of paper. It shows in print only. */
 export function PrintSheet({ draft, answer, built, index, id }: PrintSheetProps) {
@@ -30,8 +32,10 @@ export function PrintSheet({ draft, answer, built, index, id }: PrintSheetProps)
   const sections = sheetSections(draft, answer, built ?? examOfDraft(draft, index), index);
   const untested = untestedLines(draft, index);
   const coma = comaLine(draft, index);
+  const hasReinforced = Object.values(draft.cells).some(({ reinforced }) => reinforced === true);
+  const isDense = sections.reduce((sum, { rows }) => sum + rows.length, 0) > spaciousRows;
   return (
-    <div class="sheet">
+    <div class={isDense ? 'sheet dense' : 'sheet'}>
       <header>
         <h2>Neurological examination</h2>
         <dl>
@@ -78,7 +82,7 @@ export function PrintSheet({ draft, answer, built, index, id }: PrintSheetProps)
         </section>
       )}
       <section class="sheet-findings">
-        <h3>Findings (◆ abnormal)</h3>
+        <h3>Findings (◆ abnormal{hasReinforced && ', ʀ with reinforcement'})</h3>
         <div class="columns-of-findings">
           {sections.map(({ label, rows, others }) => (
             <div key={label} class="sheet-section">
@@ -127,7 +131,7 @@ export function PrintSheet({ draft, answer, built, index, id }: PrintSheetProps)
           <Ranks
             title="Leading sites"
             rows={answer.localisations.slice(0, places).map(({ label, side, level, probability }) => ({
-              words: [label, level ?? '', side ?? ''].filter(Boolean).join(', '),
+              words: [label, level ?? '', side === 'both' ? 'both sides' : (side ?? '')].filter(Boolean).join(', '),
               probability,
             }))}
           />
@@ -170,7 +174,9 @@ function Row({ row: { name, right, left, midline, note } }: { readonly row: Shee
         {note !== '' && <em> {note}</em>}
       </th>
       {midline !== undefined && right === undefined && left === undefined ? (
-        <td colSpan={2}>{cellWords(midline)}</td>
+        <td colSpan={2} class="midline">
+          {cellWords(midline)}
+        </td>
       ) : (
         <>
           <td>{cellWords(right)}</td>
@@ -211,6 +217,7 @@ function Ranks({ title, rows }: { readonly title: string; readonly rows: readonl
 
 function percent(probability: number): string {
   const whole = Math.round(100 * probability);
+  if (whole === 100) return 'over 99 %';
   return whole === 0 ? 'under 1 %' : `${whole} %`;
 }
 

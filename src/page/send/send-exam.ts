@@ -1,14 +1,14 @@
 /** Sends the draft, and keeps it until the service has said that it has the exam. */
-import { signal } from '@preact/signals';
-import type { ApiAnswer } from '../../client/client.ts';
-import type { Bundle, Exam } from '../../client/generated/api-types.ts';
+import { effect, signal } from '@preact/signals';
+import type { Exam } from '../../client/generated/api-types.ts';
+import { assessed, isCurrent } from '../assessment.ts';
 import type { CatalogueIndex } from '../catalogue.ts';
 import type { Draft } from '../draft/draft.ts';
 import { change, draft, freshDraft, startAfresh } from '../draft/draft-store.ts';
 import { type BuiltExam, examOfDraft } from '../draft/exam-of-draft.ts';
 import { isPassing, NeuroexamApiError, noteRefusal, service } from '../service.ts';
-import { go, view } from '../view.ts';
-import { type KeptExam, readKept, seen, sentExam } from './sent-exam.ts';
+import { go } from '../view.ts';
+import { type KeptExam, type Known, readKept, show } from './sent-exam.ts';
 
 export interface SendFault {
   readonly pointer: string | undefined;
@@ -32,6 +32,19 @@ const waitsMs = [3000, 6000, 12_000, 25_000] as const;
 let repeated = 0;
 let timer: ReturnType<typeof setTimeout> | undefined;
 
+/** What became of one exam says nothing of the next one that is begun. */
+export function followDraftOfSending(): void {
+  let about = draft.peek().identifier.value;
+  effect(() => {
+    const { value } = draft.value.identifier;
+    if (value === about) return;
+    about = value;
+    if (sendState.peek().kind === 'sending') return;
+    clearTimeout(timer);
+    sendState.value = { kind: 'idle' };
+  });
+}
+
 export async function sendDraft(index: CatalogueIndex): Promise<void> {
   if (sendState.peek().kind === 'sending') return;
   clearTimeout(timer);
@@ -48,7 +61,9 @@ export async function sendDraft(index: CatalogueIndex): Promise<void> {
         ? await service.postExam(body)
         : await service.correctExam(corrects.id, body, { ifMatch: corrects.etag });
     const id = corrects?.id ?? answer.location?.split('/').at(-1) ?? '';
-    await acknowledge(sending, { id, etag: answer.etag ?? '', draft: sending }, answer, index);
+    const kept = { id, etag: answer.etag ?? '', draft: sending };
+    const sentAs = corrects !== undefined ? 'correction' : answer.status === 201 ? 'new' : 'repeat';
+    acknowledge(kept, index, { sentAs, bundle: answer.body });
   } catch (error) {
     noteRefusal(error);
     sendState.value = await stateAfter(error, { sending, built, repeats, index });
@@ -78,22 +93,17 @@ function repeatLater(index: CatalogueIndex): void {
 }
 
 /** Nothing of an exam that has arrived stays on the device; what was changed while it was under way is its correction. */
-async function acknowledge(
-  sending: Draft,
-  kept: KeptExam,
-  { status, body }: ApiAnswer<Bundle>,
-  index: CatalogueIndex,
-): Promise<void> {
-  const { offeredTests: _offered, corrects, ...own } = sending;
-  if (draft.peek() === sending) startAfresh();
-  else if (draft.peek().identifier.value === sending.identifier.value) {
-    const { id, etag } = kept;
+function acknowledge({ id, etag, draft: sent }: KeptExam, index: CatalogueIndex, known: Known): void {
+  const { offeredTests: _offered, corrects: _corrects, ...own } = sent;
+  const current = assessed.peek();
+  const answer = isCurrent.peek() && draft.peek() === sent ? current?.answer : undefined;
+  show({ id, etag, draft: own }, index, { ...known, answer });
+  sendState.value = { kind: 'idle' };
+  go('finish', id);
+  if (draft.peek() === sent) startAfresh();
+  else if (draft.peek().identifier.value === sent.identifier.value) {
     change('Sent; changed since', (now) => ({ ...now, corrects: { id, etag }, status: 'amended' }));
   }
-  const sentAs = corrects !== undefined ? 'correction' : status === 201 ? 'new' : 'repeat';
-  sentExam.value = await seen({ ...kept, draft: own }, index, sentAs, body);
-  sendState.value = { kind: 'idle' };
-  go('finish', kept.id);
 }
 
 interface Attempt {
@@ -114,9 +124,7 @@ async function stateAfter(error: unknown, { sending, built, repeats, index }: At
     const kept = id === undefined ? undefined : await readKept(id, index).catch(() => undefined);
     // The answer to an earlier sending was lost on its way.
     if (kept !== undefined && isSameExam(kept.draft, sending, index)) {
-      startAfresh();
-      sentExam.value = await seen(kept, index, 'repeat');
-      go('finish', kept.id);
+      acknowledge({ ...kept, draft: sending }, index, { sentAs: 'repeat' });
       return { kind: 'idle' };
     }
     return { kind: 'other-kept', why: status === 409 ? 'in-use' : 'overtaken', kept };
@@ -166,9 +174,4 @@ export function sendAsNew(index: CatalogueIndex): void {
 export function beginNew(): void {
   sendState.value = { kind: 'idle' };
   go('examine');
-}
-
-/** Whether the exam of the address is being looked at, rather than the draft. */
-export function showsSent(): boolean {
-  return view.value.key === 'finish' && view.value.detail !== undefined;
 }

@@ -1,3 +1,4 @@
+import { useEffect, useRef } from 'preact/hooks';
 import { builtExam, hasContent } from '../assessment.ts';
 import type { CatalogueIndex } from '../catalogue.ts';
 import { draft } from '../draft/draft-store.ts';
@@ -18,7 +19,12 @@ interface SendPanelProps {
 export function SendPanel({ index, onTry }: SendPanelProps) {
   const { status, corrects } = draft.value;
   const isWithdrawal = status === 'entered-in-error';
-  const isSending = sendState.value.kind === 'sending';
+  const { kind } = sendState.value;
+  const isSending = kind === 'sending';
+  const outcome = useRef<HTMLDivElement>(null);
+  useEffect(() => {
+    if (kind !== 'idle' && kind !== 'sending') outcome.current?.scrollIntoView({ block: 'start' });
+  }, [kind]);
   const send = (): void => {
     onTry();
     const field = fieldAtFault(draft.peek());
@@ -36,7 +42,7 @@ export function SendPanel({ index, onTry }: SendPanelProps) {
       <h3 id="send-title">Send</h3>
       {!hasContent.value && <p>Nothing is recorded yet, so there is nothing to send.</p>}
       <p class="buttons">
-        <button type="button" class="main" disabled={!hasContent.value || isSending} onClick={send}>
+        <button type="button" class="main" disabled={!hasContent.value} aria-busy={isSending} onClick={send}>
           {isSending ? 'Sending …' : label}
         </button>
         <button
@@ -51,7 +57,7 @@ export function SendPanel({ index, onTry }: SendPanelProps) {
       <p class="hint">
         The FHIR Bundle can be downloaded once the exam is sent. Nothing of it is kept on this device after that.
       </p>
-      <div role="status" class="outcome">
+      <div ref={outcome} role="status" class="outcome">
         <Outcome state={sendState.value} index={index} send={send} />
       </div>
     </section>

@@ -17,10 +17,10 @@ export interface KeptExam {
 
 export interface SentExam extends KeptExam {
   readonly built: BuiltExam;
-  /** Resources in its Bundle by type; undefined when the Bundle may not be read. */
-  readonly counts: Readonly<Record<string, number>> | undefined;
-  /** What the service makes of it; undefined when it could not be asked. */
-  readonly answer: LocalisationAnswer | undefined;
+  /** Resources in its Bundle by type; undefined while it is asked, null when the Bundle cannot be read. */
+  readonly counts: Readonly<Record<string, number>> | undefined | null;
+  /** What the service makes of it; undefined while it is asked, null when it could not be. */
+  readonly answer: LocalisationAnswer | undefined | null;
   /** How it was sent just now; undefined when it was opened by its id. */
   readonly sentAs: 'new' | 'repeat' | 'correction' | undefined;
 }
@@ -45,8 +45,8 @@ export function followSentExam(): void {
 async function open(id: string, index: CatalogueIndex): Promise<void> {
   openingProblem.value = undefined;
   try {
-    const opened = await seen(await readKept(id, index), index, undefined);
-    if (view.peek().detail === id) sentExam.value = opened;
+    const kept = await readKept(id, index);
+    if (view.peek().detail === id) show(kept, index, { sentAs: undefined });
   } catch (error) {
     noteRefusal(error);
     if (view.peek().detail === id) openingProblem.value = { id, message: wordsOf(error) };
@@ -64,33 +64,38 @@ export async function readKept(id: string, index: CatalogueIndex): Promise<KeptE
   return { id, etag, draft: draftOfExam(body as Exam & Readonly<Record<string, unknown>>, index) };
 }
 
-/** @param bundle the Bundle, when it has come already */
-export async function seen(
-  kept: KeptExam,
-  index: CatalogueIndex,
-  sentAs: SentExam['sentAs'],
-  bundle?: Bundle,
-): Promise<SentExam> {
-  const built = examOfDraft(kept.draft, index);
-  const [counts, answer] = await Promise.all([
-    bundle === undefined
-      ? service.readExamBundle(kept.id).then(
-          ({ body }) => countsOf(body),
-          () => undefined,
-        )
-      : countsOf(bundle),
-    answerTo(built),
-  ]);
-  return { ...kept, built, counts, answer, sentAs };
+/** What is known of an exam when it is shown; the rest is fetched then. */
+export interface Known {
+  readonly sentAs: SentExam['sentAs'];
+  readonly bundle?: Bundle;
+  readonly answer?: LocalisationAnswer | undefined;
 }
 
-async function answerTo({ exam }: BuiltExam): Promise<LocalisationAnswer | undefined> {
+/** Shows an exam that the service keeps, at once, and fetches what is not known of it yet. */
+export function show(kept: KeptExam, index: CatalogueIndex, { sentAs, bundle, answer }: Known): void {
+  const built = examOfDraft(kept.draft, index);
+  const exam: SentExam = { ...kept, built, counts: bundle && countsOf(bundle), answer, sentAs };
+  sentExam.value = exam;
+  const add = (more: Partial<SentExam>): void => {
+    const now = sentExam.peek();
+    if (now?.id === kept.id && now.etag === kept.etag) sentExam.value = { ...now, ...more };
+  };
+  if (answer === undefined) void answerTo(built).then((come) => add({ answer: come }));
+  if (bundle === undefined) {
+    service.readExamBundle(kept.id).then(
+      ({ body }) => add({ counts: countsOf(body) }),
+      () => add({ counts: null }),
+    );
+  }
+}
+
+async function answerTo({ exam }: BuiltExam): Promise<LocalisationAnswer | null> {
   const { identifier: _identifier, subject: _subject, encounter: _encounter, performer: _performer, ...body } = exam;
   try {
     const answer = await service.localise(body as unknown as LocalisationRequest, { spelling: spelling.peek() });
     return answer.body;
   } catch {
-    return undefined;
+    return null;
   }
 }
 

@@ -73,10 +73,15 @@ function Kept({ exam, index }: { readonly exam: SentExam; readonly index: Catalo
           </div>
           <div>
             <dt>Made of it</dt>
-            <dd>{counts === undefined ? 'The Bundle cannot be read with this key.' : countWords(counts)}</dd>
+            <dd>
+              {counts === null && 'The Bundle cannot be read.'}
+              {counts && <Counts counts={counts} />}
+            </dd>
           </div>
         </dl>
-        {sentAs !== undefined && <p>Nothing of it is kept on this device; it shows here until you leave this view.</p>}
+        {sentAs !== undefined && !isChangedSince && (
+          <p>Nothing of it is kept on this device; it shows here until you leave this view.</p>
+        )}
         {isChangedSince && (
           <p>
             <strong>You have changed the record while it was being sent.</strong> The change is a correction that is not
@@ -114,12 +119,14 @@ function Kept({ exam, index }: { readonly exam: SentExam; readonly index: Catalo
           ))}
         </section>
       )}
-      {answer === undefined ? (
-        <p class="block">What the service makes of it could not be fetched.</p>
-      ) : (
+      {answer ? (
         <Presentation answer={answer} />
+      ) : (
+        <p class="block" role="status">
+          {answer === null ? 'What the service makes of it could not be fetched.' : 'What the service makes of it …'}
+        </p>
       )}
-      <PrintSheet draft={kept} answer={answer} built={built} index={index} id={id} />
+      <PrintSheet draft={kept} answer={answer ?? undefined} built={built} index={index} id={id} />
     </div>
   );
 }
@@ -152,9 +159,15 @@ function Downloads({ id }: { readonly id: string }) {
   );
 }
 
-function countWords(counts: Readonly<Record<string, number>>): string {
-  return Object.entries(counts)
-    .sort(([, one], [, other]) => other - one)
-    .map(([type, count]) => `${count} ${type}`)
-    .join(', ');
+function Counts({ counts }: { readonly counts: Readonly<Record<string, number>> }) {
+  const rows = Object.entries(counts).sort(([, one], [, other]) => other - one);
+  return (
+    <ul class="counts">
+      {rows.map(([type, count]) => (
+        <li key={type}>
+          {count} {type}
+        </li>
+      ))}
+    </ul>
+  );
 }

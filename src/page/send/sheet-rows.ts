@@ -148,7 +148,7 @@ function rowOf({ item, name, cells }: Group): SheetRow {
     if (cell === undefined) return undefined;
     if (cell.notTested !== undefined) return { text: `not tested (${reasonWords[cell.notTested]})`, isAbnormal: false };
     const text = cell.value === undefined ? '' : shortValue(item, cell.value).toLowerCase();
-    return { text: cell.reinforced === true ? `${text} (reinforced)` : text, isAbnormal: isAbnormal(item, cell) };
+    return { text: cell.reinforced === true ? `${text} ʀ` : text, isAbnormal: isAbnormal(item, cell) };
   };
   const notes = new Set([...cells.values()].flatMap(({ note }) => (note === undefined ? [] : [note.trim()])));
   return {

@@ -20,15 +20,32 @@ export function TestList({ answer, index }: TestListProps) {
     change(`${label}: ${isChosen ? 'proposed' : 'left out'}`, (before) =>
       withTest(before, answer.workup, key, isChosen),
     );
+  const added = rows.filter(({ isNew }) => isNew);
   const besides = rows.filter(({ suggestion }) => suggestion === undefined);
   return (
-    <section class="block tests" aria-labelledby="tests-title">
-      <h3 id="tests-title" tabIndex={-1}>
-        Suggested tests
+    <section class="block propose" aria-labelledby="propose-title">
+      <h3 id="propose-title" tabIndex={-1}>
+        Tests to propose
       </h3>
       <p class="hint" id="field-requests" tabIndex={-1}>
         Each one that is ticked is sent as a proposal, not as an order.
       </p>
+      {added.length > 0 && (
+        <p class="new">
+          ◆ {added.length} suggested since you chose, and not ticked.{' '}
+          <button
+            type="button"
+            class="plain"
+            onClick={() =>
+              change('New tests: proposed', (before) =>
+                added.reduce((now, { key }) => withTest(now, answer.workup, key, true), before),
+              )
+            }
+          >
+            Tick {added.length === 1 ? 'it' : 'them all'}
+          </button>
+        </p>
+      )}
       {rows.length === 0 && <p>None is suggested as the record stands.</p>}
       {([1, 2, 3] as const).map((tier) => {
         const ofTier = rows.filter(({ suggestion }) => suggestion?.tier === tier);
@@ -101,7 +118,7 @@ function TestItem({ row, choose }: { readonly row: TestRow; readonly choose: Cho
       </p>
       {isNew && (
         <p class="new">
-          ◆ Suggested since you chose: it is not proposed unless you tick it.{' '}
+          ◆ New since you chose.{' '}
           <button type="button" class="plain" onClick={() => choose(key, label, false)}>
             Leave it out
           </button>

@@ -1,5 +1,6 @@
 import type { RefObject } from 'preact';
 import { useId, useMemo, useRef, useState } from 'preact/hooks';
+import { lastChange, nextRedo, redo, undo } from '../draft/draft-store.ts';
 import type { Row } from './find-rows.ts';
 import { type LineRead, readLine } from './read-line.ts';
 
@@ -80,8 +81,14 @@ export function Finder({ label, isLabelSeen = true, rows, placeholder, field, ki
               setChosen((marked + step + reads.length) % Math.max(1, reads.length));
             } else if (event.key === 'Enter' && isShown && read !== undefined)
               take(read, !(event.shiftKey || read.isNegated));
-            else if (event.key === 'Escape') setLine('');
-            else return;
+            else if (event.key === 'Escape' && line !== '') setLine('');
+            // The field's own undoing has nothing to undo while it is empty.
+            else if (line === '' && event.key.toLowerCase() === 'z' && (event.ctrlKey || event.metaKey)) {
+              const change = event.shiftKey ? nextRedo.value : lastChange.value;
+              if (event.shiftKey) redo();
+              else undo();
+              setSaid(change === undefined ? '' : `${event.shiftKey ? 'Redone' : 'Undone'}: ${change}`);
+            } else return;
             event.preventDefault();
           }}
         />

@@ -9,13 +9,14 @@ interface NumberFieldProps {
   readonly label: string;
   readonly isLabelSeen?: boolean;
   readonly value: number | undefined;
-  readonly comparator?: string | undefined;
   readonly pointer: string | undefined;
   /** What else is wrong with a number, in words; undefined for nothing. */
   readonly read?: (number: SoundNumber) => string | undefined;
   /** Gets undefined where the field was emptied. */
   readonly onTake: (number: SoundNumber | undefined) => void;
-  /** What stands beside the number, such as its unit. */
+  /** What stands before the number, such as whether it is above or below it. */
+  readonly before?: ComponentChildren;
+  /** What stands behind the number, such as its unit. */
   readonly children?: ComponentChildren;
 }
 
@@ -24,19 +25,21 @@ export function NumberField({
   label,
   isLabelSeen = true,
   value,
-  comparator,
   pointer,
   read,
   onTake,
+  before,
   children,
 }: NumberFieldProps) {
   const id = useId();
-  const stated = value === undefined ? '' : `${comparator ?? ''}${value}`;
+  const stated = value === undefined ? '' : String(value);
   const [typed, setTyped] = useState(stated);
   const [problem, setProblem] = useState<string>();
+  const [meanings, setMeanings] = useState<readonly string[]>([]);
   const settle = (text: string): void => {
     setTyped(text);
     setProblem(undefined);
+    setMeanings([]);
   };
   useEffect(() => settle(stated), [stated]);
   const take = (text: string): void => {
@@ -49,14 +52,16 @@ export function NumberField({
     const found = 'problem' in number ? number.problem : read?.(number);
     if (found !== undefined || 'problem' in number) {
       setProblem(stated === '' ? `Not recorded. ${found}` : `${stated} stands. ${found}`);
+      setMeanings(('meanings' in number && number.meanings) || []);
       return;
     }
-    settle(`${number.comparator ?? ''}${number.value}`);
+    settle(String(number.value));
     onTake(number);
   };
   return (
     <div class="story-field number-field">
       <div class="number-row">
+        {before}
         <label>
           <span class={isLabelSeen ? 'label' : 'unseen'}>{label}</span>
           <input
@@ -73,6 +78,15 @@ export function NumberField({
         {children}
       </div>
       <FaultList id={id} pointer={pointer} problem={problem} />
+      {meanings.length > 0 && (
+        <p class="number-row">
+          {meanings.map((meaning) => (
+            <button key={meaning} type="button" class="plain" onClick={() => take(meaning)}>
+              {meaning}
+            </button>
+          ))}
+        </p>
+      )}
     </div>
   );
 }

@@ -11,8 +11,8 @@ import type { NumberRead } from './read-number.ts';
 /** Who is examined, when, and how it began. */
 export function PersonAndTime() {
   return (
-    <section class="story-part" aria-labelledby="person-name">
-      <h2 id="person-name" tabIndex={-1}>
+    <section class="story-part" aria-labelledby="story-person">
+      <h2 id="story-person" tabIndex={-1}>
         Person and time
       </h2>
       <div class="story-fields">

@@ -2,7 +2,11 @@ export type Comparator = '<' | '<=' | '>=' | '>';
 
 export type NumberRead =
   | { readonly value: number; readonly comparator?: Comparator; readonly unit?: string }
-  | { readonly problem: string };
+  | {
+      readonly problem: string;
+      /** What it may mean, each as it would be typed. */
+      readonly meanings?: readonly string[];
+    };
 
 const comparators: Readonly<Record<string, Comparator>> = {
   '<': '<',
@@ -24,7 +28,7 @@ export function readNumber(text: string): NumberRead {
     /^\s*([<>]=?|=[<>]|[≤≥])?\s*([+-]?[\d.,]*\d\.?)\s*(.*?)\s*$/.exec(text.replace('−', '-')) ?? [];
   if (body === '') return { problem: 'Write a number, such as 5.3 or <0.5.' };
   const digits = plainDigits(body);
-  if (digits === undefined) return { problem: commaProblem(body) };
+  if (digits === undefined) return commaProblem(sign, body);
   if (/^(-|–|to\b|\.\.)\s*\d/.test(rest)) return { problem: 'Write one number; a range cannot be recorded.' };
   if (/^[\d.,]/.test(rest)) return { problem: 'Write one number, without spaces inside it.' };
   const comparator = comparators[sign];
@@ -39,12 +43,14 @@ function plainDigits(body: string): string | undefined {
   return undefined;
 }
 
-function commaProblem(body: string): string {
-  const parts = body.split(',');
-  if (parts.length !== 2 || body.includes('.')) return `${body} is not a number: write it with one point at most.`;
-  const [whole = '', fraction = ''] = parts;
-  const withPoint = `${whole === '' ? '0' : whole}.${fraction}`;
-  return fraction.length === 3 && whole !== ''
-    ? `${body} may mean ${withPoint} or ${whole}${fraction}: write it with a point or without the comma.`
-    : `${body} may mean ${withPoint} or ${whole}${fraction}: write decimals with a point.`;
+function commaProblem(sign: string, body: string): NumberRead {
+  const [whole = '', fraction = '', ...more] = body.split(',');
+  if (more.length > 0 || body.includes('.'))
+    return { problem: `${body} is not a number: write it with one point at most.` };
+  const withPoint = `${/\d/.test(whole) ? whole : `${whole}0`}.${fraction}`;
+  const meanings = /\d/.test(whole) ? [withPoint, `${whole}${fraction}`] : [withPoint];
+  return {
+    problem: `${body} may mean ${meanings.join(' or ')}: write decimals with a point and thousands without a comma.`,
+    meanings: meanings.map((meaning) => `${sign}${meaning}`),
+  };
 }

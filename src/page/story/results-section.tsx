@@ -8,23 +8,40 @@ import type { LineRead } from './read-line.ts';
 import { ResultEditor } from './result-editor.tsx';
 import { placeOf, resultOf, resultWords, unitInUse, withQuantity, withValue } from './result-entries.ts';
 
+/** The result that takes the focus; another object with the same key asks for it again. */
+export interface WantedResult {
+  readonly key: string;
+}
+
 interface ResultsSectionProps {
   readonly index: CatalogueIndex;
   readonly rows: readonly Row[];
-  /** Keys of results that were opened and state nothing yet; the last one takes the focus. */
+  /** Keys of results that were opened, whether or not they state anything yet. */
   readonly opened: readonly string[];
+  readonly wanted: WantedResult | undefined;
   readonly onOpen: (key: string) => void;
   readonly onClose: (key: string) => void;
 }
 
 /** Results that came back: a field to find one by, those recorded, and those opened. */
-export function ResultsSection({ index, rows, opened, onOpen, onClose }: ResultsSectionProps) {
+export function ResultsSection({ index, rows, opened, wanted, onOpen, onClose }: ResultsSectionProps) {
   const { results } = index.catalogue;
   const entries = draft.value.results;
   const pending = results.filter((result) => opened.includes(result.key) && placeOf(result, entries) < 0);
+  const seen = new Set<string>();
+  // One list, so that a result keeps its field and the focus when its first value makes it an entry.
+  const shown = [
+    ...entries.map((entry, at) => ({ result: resultOf(entry, results), entry, pointer: `/results/${at}` })),
+    ...pending.map((result) => ({ result, entry: undefined, pointer: undefined })),
+  ].map((row) => {
+    const key = row.result?.key ?? row.pointer ?? '';
+    const name = seen.has(key) ? `${key} ${row.pointer}` : key;
+    seen.add(key);
+    return { ...row, name };
+  });
   return (
-    <section class="story-part" aria-labelledby="results-name">
-      <h2 id="results-name" tabIndex={-1}>
+    <section class="story-part" aria-labelledby="story-results">
+      <h2 id="story-results" tabIndex={-1}>
         Results
       </h2>
       <Finder
@@ -35,35 +52,23 @@ export function ResultsSection({ index, rows, opened, onOpen, onClose }: Results
         onTake={(read) => takeResult(read, index, onOpen)}
       />
       <ul class="results">
-        {entries.map((entry, at) => {
-          const result = resultOf(entry, results);
-          const pointer = `/results/${at}`;
-          return result === undefined ? (
-            <li key={pointer} class="result">
-              <span>{entry.key ?? entry.code?.code}</span>
-              <FaultList id={`result-at-${at}`} pointer={pointer} />
+        {shown.map(({ result, entry, pointer, name }) =>
+          result === undefined ? (
+            <li key={name} class="result">
+              <span>{entry?.key ?? entry?.code?.code}</span>
+              <FaultList id={`result-${name}`} pointer={pointer} />
             </li>
           ) : (
             <ResultEditor
-              key={result.key}
+              key={name}
               result={result}
               entry={entry}
               pointer={pointer}
-              isWanted={opened.at(-1) === result.key}
+              wanted={wanted?.key === result.key ? wanted : undefined}
               onClose={() => onClose(result.key)}
             />
-          );
-        })}
-        {pending.map((result) => (
-          <ResultEditor
-            key={result.key}
-            result={result}
-            entry={undefined}
-            pointer={undefined}
-            isWanted={opened.at(-1) === result.key}
-            onClose={() => onClose(result.key)}
-          />
-        ))}
+          ),
+        )}
       </ul>
     </section>
   );

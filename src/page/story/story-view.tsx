@@ -1,15 +1,19 @@
 import { useEffect, useMemo, useRef, useState } from 'preact/hooks';
+import { faults } from '../assessment.ts';
 import type { CatalogueIndex } from '../catalogue.ts';
 import { historyLists } from '../draft/draft.ts';
 import { hrefOf, view } from '../view.ts';
+import { faultsWithin } from './faults-at.ts';
 import { type Row, type RowKind, rowsOf } from './find-rows.ts';
 import { Finder } from './finder.tsx';
 import { HistoryListView } from './history-list.tsx';
+import { keepBelowFlags } from './keep-below-flags.ts';
 import { LeadingCause } from './leading-cause.tsx';
 import { PersonAndTime } from './person-and-time.tsx';
 import { recordedWords, stateRow } from './record-history.ts';
-import { ResultsSection, recordedResult, takeResult } from './results-section.tsx';
+import { ResultsSection, recordedResult, takeResult, type WantedResult } from './results-section.tsx';
 import { listLabels } from './statements.ts';
+import { showStoryPlace } from './story-place.ts';
 
 /** Time, history and results. `/` leads to the field that looks through all of them. */
 export function StoryView({ index }: { readonly index: CatalogueIndex }) {
@@ -20,33 +24,43 @@ export function StoryView({ index }: { readonly index: CatalogueIndex }) {
     return { lists: historyLists.map((list) => [list, only(list)] as const), results: only('results') };
   }, [rows]);
   const [opened, setOpened] = useState<readonly string[]>([]);
-  const open = (key: string): void => setOpened([...opened.filter((one) => one !== key), key]);
+  const [wantedResult, setWantedResult] = useState<WantedResult>();
+  const open = (key: string): void => {
+    setOpened([...opened.filter((one) => one !== key), key]);
+    setWantedResult({ key });
+  };
 
   useEffect(() => {
-    const onSlash = (event: KeyboardEvent): void => {
+    const onKey = (event: KeyboardEvent): void => {
+      const isInField = (event.target as HTMLElement).closest('input, textarea, select') !== null;
+      // A line that Escape has cleared keeps the focus until the next Escape.
+      if (event.key === 'Escape' && isInField && !event.defaultPrevented) (event.target as HTMLElement).blur();
       if (event.key !== '/' || event.ctrlKey || event.metaKey || event.altKey) return;
-      if ((event.target as HTMLElement).closest('input, textarea, select') !== null) return;
+      if (isInField) return;
       event.preventDefault();
       field.current?.focus();
     };
-    document.addEventListener('keydown', onSlash);
-    return () => document.removeEventListener('keydown', onSlash);
+    document.addEventListener('keydown', onKey);
+    return () => document.removeEventListener('keydown', onKey);
   }, []);
 
+  const box = useRef<HTMLDivElement>(null);
+  useEffect(() => keepBelowFlags(box.current), []);
   const wanted = view.value.detail;
   useEffect(() => {
-    if (wanted !== undefined) showPart(wanted);
+    if (wanted !== undefined) showStoryPlace(wanted);
   }, [wanted]);
 
   return (
-    <div class="story">
+    <div ref={box} class="story">
       <LeadingCause />
       <nav class="story-parts" aria-label="Parts of this view">
         <ul>
-          {Object.entries(partNames).map(([key, name]) => (
+          {parts.map(({ key, name, pointers }) => (
             <li key={key}>
-              <a class="plain" href={hrefOf('story', key)} onClick={() => showPart(key)}>
+              <a class="plain" href={hrefOf('story', key)} onClick={() => showStoryPlace(key)}>
                 {name}
+                <FaultCount pointers={pointers} />
               </a>
             </li>
           ))}
@@ -64,12 +78,12 @@ export function StoryView({ index }: { readonly index: CatalogueIndex }) {
         }
       />
       <p class="hint">
-        Enter records as present, Shift and Enter (or “no” before it) as asked and absent; <kbd>/</kbd> leads here. What
-        stands in no list was not asked.
+        Enter records as present, Shift and Enter (or “no” before it) as asked and absent; <kbd>/</kbd> leads here,
+        Escape out of a field. What stands in no list was not asked.
       </p>
       <PersonAndTime />
-      <section class="story-part" aria-labelledby="history-name">
-        <h2 id="history-name" tabIndex={-1}>
+      <section class="story-part" aria-labelledby="story-history">
+        <h2 id="story-history" tabIndex={-1}>
           History
         </h2>
         <div class="history-lists">
@@ -82,6 +96,7 @@ export function StoryView({ index }: { readonly index: CatalogueIndex }) {
         index={index}
         rows={rowsIn.results}
         opened={opened}
+        wanted={wantedResult}
         onOpen={open}
         onClose={(key) => setOpened(opened.filter((one) => one !== key))}
       />
@@ -89,17 +104,16 @@ export function StoryView({ index }: { readonly index: CatalogueIndex }) {
   );
 }
 
-/** By the detail of the address; the heading of each has the id that ends in `-name`. */
-const partNames: Readonly<Record<string, string>> = {
-  person: 'Person and time',
-  history: 'History',
-  results: 'Results',
-};
+/** The parts of the view by the detail of the address; each has its heading as place. */
+const parts: readonly { readonly key: string; readonly name: string; readonly pointers: readonly string[] }[] = [
+  { key: 'person', name: 'Person and time', pointers: ['/person', '/examinedAt', '/history/onset', '/history/course'] },
+  { key: 'history', name: 'History', pointers: historyLists.map((list) => `/history/${list}`) },
+  { key: 'results', name: 'Results', pointers: ['/results'] },
+];
 
-function showPart(key: string): void {
-  const heading = key in partNames ? document.getElementById(`${key}-name`) : null;
-  heading?.scrollIntoView();
-  heading?.focus({ preventScroll: true });
+function FaultCount({ pointers }: { readonly pointers: readonly string[] }) {
+  const count = pointers.flatMap((pointer) => faultsWithin(faults.value, pointer)).length;
+  return count === 0 ? null : <span class="fault-count"> ▲ {count} not accepted</span>;
 }
 
 function kindOf({ kind }: Row): string {

@@ -36,7 +36,7 @@ export interface NeuraxisPicture {
 const views: Readonly<Record<ViewKey, Omit<PictureView, 'key' | 'background'>>> = {
   cortex: {
     label: 'Cerebral cortex',
-    seen: 'both hemispheres from above, unrolled: the medial surface at the midline, the underside outermost, front upwards',
+    seen: 'from above, unrolled: medial surface at the midline, underside outermost',
     viewBox: '-112 -146 224 276',
   },
   deep: {
@@ -52,9 +52,9 @@ const views: Readonly<Record<ViewKey, Omit<PictureView, 'key' | 'background'>>> 
   brainstem: {
     label: 'Brainstem, cerebellum and cranial nerves',
     seen: 'sections of midbrain, pons and medulla, front upwards',
-    viewBox: '-116 -174 232 304',
+    viewBox: '-116 -184 232 314',
   },
-  cord: { label: 'Spinal cord and roots', seen: 'from the front', viewBox: '-62 -8 124 342' },
+  cord: { label: 'Spinal cord and roots', seen: 'from the front', viewBox: '-62 -22 124 356' },
   'cord-section': { label: 'Cross-section of the cord', seen: 'front upwards', viewBox: '-60 -48 120 96' },
   nerves: { label: 'Plexuses and nerves', seen: 'from the front, palms forward', viewBox: '-235 0 470 1030' },
   muscles: { label: 'Muscles', seen: 'from the front, extensors drawn outside flexors', viewBox: '-235 0 470 1030' },
@@ -78,7 +78,9 @@ function sideLetters(view: ViewKey): readonly PictureText[] {
   ];
 }
 
-const regionTops = segments.filter((segment) => /^[CTLS](?:1|5|8|12)$/.test(segment));
+/** Segments that are named in the picture: where a region begins, and some between. */
+const labelled: ReadonlySet<string> = new Set(['C1', 'C5', 'T1', 'T6', 'L1', 'S1', 'S5']);
+const regionTops = segments.filter((segment) => labelled.has(segment));
 
 function words(shapes: readonly PictureShape[]): readonly PictureText[] {
   const sections: readonly (readonly [string, Point])[] = [
