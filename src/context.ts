@@ -33,6 +33,7 @@ import { modelVersion } from './localisation/model-version.ts';
 import type { CompiledMeasure } from './measures/compile-measure.ts';
 import { measuresFrom } from './measures/load-measures.ts';
 import { drawBody } from './picture/body-picture.ts';
+import { drawNeuraxis } from './picture/neuraxis/neuraxis-picture.ts';
 import { createPractice } from './practice/practice.ts';
 import type { Terminology } from './search/read-token.ts';
 import { searchRules } from './search/search-rules.ts';
@@ -145,6 +146,7 @@ export async function createContext(config: Config, compiled = compiledFiles()):
     prepare: function* () {
       yield* steps.prepare();
       yield* drawBody();
+      yield* drawNeuraxis();
     },
     practice: steps.practice,
     records: createExamRecords(steps, exams, now, version),

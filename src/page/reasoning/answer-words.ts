@@ -107,7 +107,7 @@ export function conclusionWords(answer: LocalisationAnswer): ConclusionWords {
       };
     case 'insufficient':
       return {
-        heading: 'Insufficient to localise.',
+        heading: 'Insufficient findings to name a site.',
         advice: 'The sites below are ranked by what is recorded so far; none of them can be concluded yet.',
       };
     case 'multiple-sites': {

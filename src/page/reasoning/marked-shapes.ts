@@ -125,7 +125,7 @@ export function calloutsOf(sites: readonly MarkedSite[], view: ViewKey, box: Box
   const taken = { left: Number.NEGATIVE_INFINITY, right: Number.NEGATIVE_INFINITY };
   return targets.map(({ rank, to }) => {
     const edge = to[0] < middle ? 'left' : 'right';
-    const y = Math.max(to[1], taken[edge] + apart, box.y + apart);
+    const y = Math.max(to[1], taken[edge] + apart, box.y + 1.4 * apart);
     taken[edge] = y;
     const x = edge === 'left' ? box.x + apart * 0.6 : box.x + box.width - apart * 0.6;
     return { rank, from: [x, Math.min(y, box.y + box.height - apart * 0.6)] as Point, to };

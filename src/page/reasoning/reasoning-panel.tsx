@@ -28,11 +28,11 @@ export function ReasoningPanel({ index }: { readonly index: CatalogueIndex }) {
     <div class="reasoning">
       <h2 class="unseen">Where the lesion may be, and what it may be</h2>
       {state.kind === 'nothing-recorded' && (
-        <p class="empty">Nothing is recorded yet. The localisation follows from the first finding on.</p>
+        <p class="empty">Nothing is recorded yet. Where the lesion may be follows from the first finding on.</p>
       )}
       {state.kind === 'waiting' && <p class="empty">The record is being assessed …</p>}
       {state.kind === 'unreachable' && (
-        <p class="empty">No connection to the service: there is no localisation yet. What you record is kept.</p>
+        <p class="empty">No connection to the service: nothing can be said of the site yet. What you record is kept.</p>
       )}
       {faults.value.length > 0 && <Faults />}
       {state.kind === 'answer' && (

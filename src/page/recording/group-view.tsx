@@ -18,8 +18,11 @@ export function GroupView({ group, index }: { readonly group: Group; readonly in
     }),
   );
   const wanted = wantedCell.value;
+  // What was asked for once stays, or its row would go as soon as it has the focus.
+  const asked = useRef(new Set<string>()).current;
+  for (const { key } of group.items) if (wanted?.startsWith(`${group.section}/${key}|`)) asked.add(key);
   const isFirst = ({ id, key }: Group['items'][number]): boolean =>
-    index.isRoutine(id) || recorded.has(key) || (wanted?.startsWith(`${group.section}/${key}|`) ?? false);
+    index.isRoutine(id) || recorded.has(key) || asked.has(key);
   const hasRoutine = group.items.some(({ id }) => index.isRoutine(id));
   const shown = isWhole || !hasRoutine ? group.items : group.items.filter(isFirst);
   const hidden = group.items.length - shown.length;
@@ -28,10 +31,10 @@ export function GroupView({ group, index }: { readonly group: Group; readonly in
     const element = body.current;
     if (element === null) return;
     const cells = cellsIn(element);
-    const asked = wanted === undefined ? undefined : cells.find((cell) => cell.dataset.cells === wanted);
-    if (asked !== undefined) {
-      focusCell(asked, element);
-      asked.scrollIntoView({ block: 'center' });
+    const sought = wanted === undefined ? undefined : cells.find((cell) => cell.dataset.cells === wanted);
+    if (sought !== undefined) {
+      focusCell(sought, element);
+      sought.scrollIntoView({ block: 'center' });
       wantedCell.value = undefined;
       return;
     }

@@ -69,6 +69,12 @@ export function lengthCmTo(place: PlaceKey): number {
   return lengthTo(place) * cmPerUnit;
 }
 
+/** Length of the way from the cord to the middle of a stretch of nerve, in cm along the drawing. */
+export function lengthCmToMiddle(place: PlaceKey): number {
+  const [start] = startsOf(place);
+  return ((lengthTo(place) + (start?.length ?? 0)) / 2) * cmPerUnit;
+}
+
 /** Each intercostal nerve along its rib, downwards and forwards. */
 const ribs = segments.slice(segmentIndex('T2'), segmentIndex('T12') + 1).map((segment: Segment): Outline => {
   const [x, y] = rootExit(segment);

@@ -98,7 +98,7 @@ function words(shapes: readonly PictureShape[]): readonly PictureText[] {
   return [...sections.map(([text, at]) => ({ view: 'brainstem' as const, text, at })), ...levels];
 }
 
-function build(): NeuraxisPicture {
+function* build(): Generator<void, NeuraxisPicture> {
   const shapes = viewKeys.flatMap((view) => drawings[view].map((drawing) => shapeOf(view, drawing)));
   return {
     views: viewKeys.map((key) => ({
@@ -108,17 +108,29 @@ function build(): NeuraxisPicture {
     })),
     shapes,
     texts: [...viewKeys.flatMap(sideLetters), ...words(shapes)],
-    sites: siteShapes(),
+    sites: yield* siteShapes(),
   };
 }
 
 let picture: NeuraxisPicture | undefined;
+
+/** Draws the neuraxis a site at a time, so that a caller can go on with other things in between. */
+export function* drawNeuraxis(): Generator<void> {
+  picture ??= yield* build();
+}
 
 /**
  * The neuraxis as a schematic drawing, from the cortex to the muscles, and what every site that an answer can name takes
  * of it. Geometry is our own and shows order and side, not size. Units of a view are those of its viewBox.
  */
 export function neuraxisPicture(): NeuraxisPicture {
-  picture ??= build();
-  return picture;
+  if (picture !== undefined) return picture;
+  const steps = build();
+  for (;;) {
+    const { done, value } = steps.next();
+    if (done) {
+      picture = value;
+      return value;
+    }
+  }
 }

@@ -12,7 +12,7 @@ import { allBrainDrawings, brainDrawings } from './brain-drawings.ts';
 import { cordParts, ganglionName, rootName } from './cord-drawings.ts';
 import { addShare, type Shares } from './damage-shares.ts';
 import { endPlateName, headMuscles, type MuscleRegion, muscleName } from './muscle-drawings.ts';
-import { lengthCmTo, shownAt } from './nerve-drawings.ts';
+import { lengthCmTo, lengthCmToMiddle, shownAt } from './nerve-drawings.ts';
 
 /** Segments whose fibres of one kind run through each stretch of nerve. */
 function servedBy(supplies: readonly Supply[]): ReadonlyMap<PlaceKey, ReadonlySet<number>> {
@@ -35,16 +35,18 @@ function mean(segments: ReadonlySet<number> | undefined, lossOf: (segment: numbe
   return [...segments].reduce((sum, segment) => sum + lossOf(segment), 0) / segments.size;
 }
 
-/** Length of the way from the cord to the end of each stretch of nerve, in cm. */
+/** Length of the way from the cord to the middle and to the end of each stretch of nerve, in cm. */
 const lengths = new Map(
-  placeKeys.filter((place) => shownAt(place) === place).map((place) => [place, lengthCmTo(place)]),
+  placeKeys
+    .filter((place) => shownAt(place) === place)
+    .map((place) => [place, { middle: lengthCmToMiddle(place), end: lengthCmTo(place) }]),
 );
 
 type Add = (shares: Shares, hypothesis: Hypothesis, side: BodySide) => void;
 
-/** Stretches of nerve, each as a fibre that ends there. */
+/** Stretches of nerve, each as a fibre that ends in the middle of it. */
 const addNerves: Add = (shares, { process }, side) => {
-  for (const [place, lengthCm] of lengths) {
+  for (const [place, { middle: lengthCm }] of lengths) {
     const weak = mean(motor.get(place), (segment) => process.motor({ side, segment, lengthCm }));
     const numb = mean(sensory.get(place), (segment) => feelingLoss(process, { side, segment, lengthCm }));
     addShare(shares, place, side, Math.max(weak, numb));
@@ -62,8 +64,8 @@ const addAutonomic: Add = (shares, { faculties }, side) => {
 const longestCm = segments.map((_, segment) =>
   Math.max(
     5,
-    ...[...lengths].flatMap(([place, cm]) =>
-      motor.get(place)?.has(segment) || sensory.get(place)?.has(segment) ? [cm] : [],
+    ...[...lengths].flatMap(([place, { end }]) =>
+      motor.get(place)?.has(segment) || sensory.get(place)?.has(segment) ? [end] : [],
     ),
   ),
 );

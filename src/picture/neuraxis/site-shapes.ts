@@ -89,9 +89,18 @@ function shapesOfSite(members: readonly Hypothesis[]): SiteShapes {
   return { own: [...level, ...cover(taken, partOf(own))], other: partOf(other) };
 }
 
-/** What every site takes of the picture, by its key; empty for no lesion. */
-export function siteShapes(): Readonly<Record<string, SiteShapes>> {
+/** What every site takes of the picture, by its key, worked out one site at a time; empty for no lesion. */
+export function* siteShapes(): Generator<void, Readonly<Record<string, SiteShapes>>> {
   const bySite = new Map<string, Hypothesis[]>();
-  for (const one of hypotheses) bySite.set(one.site.key, [...(bySite.get(one.site.key) ?? []), one]);
-  return Object.fromEntries([...bySite].map(([key, members]) => [key, shapesOfSite(members)]));
+  for (const one of hypotheses) {
+    const members = bySite.get(one.site.key);
+    if (members === undefined) bySite.set(one.site.key, [one]);
+    else members.push(one);
+  }
+  const sites: Record<string, SiteShapes> = {};
+  for (const [key, members] of bySite) {
+    sites[key] = shapesOfSite(members);
+    yield;
+  }
+  return sites;
 }
