@@ -1,5 +1,4 @@
-import type { BodySide } from '../kernel/side.ts';
-import { type Profile, valueAt } from './profile.ts';
+import type { Profile } from './profile.ts';
 
 /**
  * The silhouette of a standing adult with the palms forward, our own drawing: tables of half widths. One unit is a
@@ -98,38 +97,8 @@ export interface Point {
 
 const upperArm = between(armAxis.shoulder, armAxis.elbow);
 const forearm = between(armAxis.elbow, armAxis.wrist);
-const hand = between(armAxis.wrist, armAxis.fingertip);
 /** Axial position of the elbow on the arm. */
 export const elbowAt = upperArm / (upperArm + forearm);
-
-export type Limb = 'upper-limb' | 'lower-limb';
-
-/** Axial positions on a whole limb, root 0 and tip 1, of the joints that others want to place things by. */
-export const limbJoints = {
-  'upper-limb': {
-    shoulder: 0,
-    elbow: upperArm / (upperArm + forearm + hand),
-    wrist: (upperArm + forearm) / (upperArm + forearm + hand),
-  },
-  'lower-limb': { hip: 0, knee: 0.5, ankle: (bodyFrame.ankle - 470) / (1015 - 470) },
-} as const;
-
-/**
- * Where a point of a limb lies in the front view, whose viewer has the patient's right on the left.
- * @param axial 0 at the shoulder or hip joint, 1 at the tip of the middle finger or of the toes
- * @param across -1 at the inner (little-finger, great-toe) edge, 0 on the axis, 1 at the outer edge
- */
-export function limbPoint(side: BodySide, limb: Limb, axial: number, across: number): Point {
-  const { x, y } = limb === 'upper-limb' ? armPoint(axial, across) : legPoint(axial, across);
-  return { x: bodyFrame.width / 2 + (side === 'left' ? x : -x), y };
-}
-
-function armPoint(axial: number, across: number): Point {
-  const along = axial / limbJoints['upper-limb'].wrist;
-  if (along <= 1) return onArm(along, across * valueAt(armHalfWidth, along));
-  const part = (axial - limbJoints['upper-limb'].wrist) / (1 - limbJoints['upper-limb'].wrist);
-  return beside(armAxis.wrist, armAxis.fingertip, part, across * (13 + 8 * Math.min(1, part * 2)));
-}
 
 /** A point of the arm, `outwards` units to the outer side of the axis; `along` is 0 at the shoulder and 1 at the wrist. */
 export function onArm(along: number, outwards: number): Point {
@@ -142,12 +111,4 @@ function beside(from: Point, to: Point, part: number, outwards: number): Point {
   const length = between(from, to);
   const [dx, dy] = [(to.x - from.x) / length, (to.y - from.y) / length];
   return { x: from.x + dx * length * part + dy * outwards, y: from.y + dy * length * part - dx * outwards };
-}
-
-function legPoint(axial: number, across: number): Point {
-  const y = 470 + axial * (1015 - 470);
-  // The hip joint lies well out from the midline, to which the tables reach above the crotch.
-  const inner = y < bodyFrame.crotch ? 22 : valueAt(medialEdge, y);
-  const outer = valueAt(lateralEdge, y);
-  return { x: (inner + outer) / 2 + (across * (outer - inner)) / 2, y };
 }

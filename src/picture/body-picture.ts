@@ -62,7 +62,7 @@ function pictureView(view: View): PictureView {
     width,
     height,
     drawnSide,
-    outline: outlineOf(view, dermatomes),
+    outline: outlineOf(view, seen),
     marks: (marks[key] ?? []).map((line) => openPathData(line, width / 2)).join(''),
     patches: patchesOf(view, seen, dermatomes),
   };

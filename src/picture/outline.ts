@@ -1,11 +1,14 @@
 import { tolerance } from './patches.ts';
 import { openPathData, pathData } from './path-data.ts';
-import { type LabelGrid, type Ring, traceRings } from './trace.ts';
+import { labelled, type SeenSpots } from './seen-spots.ts';
+import { type Ring, traceRings } from './trace.ts';
 import type { View } from './views.ts';
 
 /** The border of the drawn half as path data, left open at the middle of the picture where both halves meet. */
-export function outlineOf(view: View, dermatomes: LabelGrid): string {
-  const rings = traceRings(dermatomes, (label) => label !== 0, tolerance);
+export function outlineOf(view: View, seen: SeenSpots): string {
+  // Of the body as one, so that it runs smoothly past the ends of the borders between patches.
+  const body = labelled(seen, () => 1);
+  const rings = traceRings(body, (label) => label === 1, tolerance);
   const half = view.width / 2;
   if (!view.isJoined) return pathData(rings, half);
   return rings.map((ring) => openPathData(openedAtMiddle(ring), half)).join('');

@@ -89,7 +89,7 @@ function cornerRings(grid: LabelGrid, isIn: (label: number) => boolean): readonl
   return rings;
 }
 
-/** Whether three borders or more meet at a corner. */
+/** Whether three borders or more meet at a corner, or a border meets the middle of the picture, where the other half begins. */
 function isJunction(grid: LabelGrid, [column, row]: Corner): boolean {
   const around = [
     cell(grid, column, row),
@@ -97,7 +97,8 @@ function isJunction(grid: LabelGrid, [column, row]: Corner): boolean {
     cell(grid, column - 1, row - 1),
     cell(grid, column, row - 1),
   ];
-  return around.filter((label, index) => label !== around[(index + 1) % 4]).length > 2;
+  const isAtMiddle = grid.left === 0 && column === 0 && around[0] !== around[3];
+  return isAtMiddle || around.filter((label, index) => label !== around[(index + 1) % 4]).length > 2;
 }
 
 function tidied(grid: LabelGrid, corners: readonly Corner[], tolerance: number): Ring {
@@ -142,7 +143,7 @@ function smoothed(chain: readonly Corner[], tolerance: number): Ring {
 }
 
 /** Takes the stairs out of a chain of grid corners: each point moves to the mean of itself and its neighbours. */
-function relaxed(chain: Ring, rounds = 3): Ring {
+function relaxed(chain: Ring, rounds = 5): Ring {
   let points: Ring = chain;
   for (let round = 0; round < rounds; round++) {
     const from = points;

@@ -8,6 +8,7 @@ import { contextOf } from '../localisation/observation/context.ts';
 import type { ProbeTarget } from '../localisation/observation/probe-models.ts';
 import { Bedside, entryOf, type Found } from '../simulation/bedside.ts';
 import { drawCourse, drawDuration, drawPace, drawStory, type StoryLists } from '../simulation/invented-story.ts';
+import { complaintSymptoms } from './complaint-symptoms.ts';
 import { complaintWords } from './complaint-words.ts';
 import { difficulties } from './difficulty.ts';
 import { drawLesion, drawPart, type LesionWish } from './draw-lesion.ts';
@@ -94,11 +95,13 @@ export function drawPatient(model: PracticeModel, { seed, ...wish }: PatientSeed
   const isUnfounded = site.kind === 'none' && own.length === 0;
   const complaints = isUnfounded ? drawComplaints(beside(drawnElsewhere(drawn, chance)), chance) : own;
   const known = new Set(isUnfounded ? [] : complaints.map(({ target }) => columnName(target)));
-  const story = drawStory(site, chance);
   const history: PatientHistory = {
     onset: { pace, durationDays },
     course: drawCourse(pace, site, chance),
-    ...(tellsHistory ? story : {}),
+    ...historyWith(
+      complaints.flatMap(({ target }) => complaintSymptoms(target)),
+      tellsHistory ? drawStory(site, chance) : {},
+    ),
   };
   return {
     lesion,
@@ -132,6 +135,13 @@ function isFit({ kind }: Site, bedside: Bedside, strikingAtLeast: number): boole
     if (count >= strikingAtLeast) return true;
   }
   return false;
+}
+
+/** What is told, with what is complained of in the place of whatever the story would say of it. */
+function historyWith(complained: readonly string[], story: StoryLists): StoryLists {
+  const others = (story.symptoms ?? []).filter(({ key }) => !complained.includes(key));
+  const own = [...new Set(complained)].map((key) => ({ key, present: true }));
+  return own.length + others.length === 0 ? story : { ...story, symptoms: [...own, ...others] };
 }
 
 interface Complaint {

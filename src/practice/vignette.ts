@@ -2,6 +2,7 @@ import { findHistoryRow } from '../exam/catalogue/history.ts';
 import { lowerFirst } from '../exam/describe.ts';
 import type { Course, OnsetPace } from '../exam/exam.ts';
 import { joinWords, sentence } from '../kernel/words.ts';
+import { complaintSymptoms } from './complaint-symptoms.ts';
 import type { PatientHistory, PracticePatient } from './patient.ts';
 
 const paceWords: Readonly<Record<OnsetPace, string>> = {
@@ -21,7 +22,7 @@ const courseWords: Readonly<Record<Course, string>> = {
 };
 
 /** What the person says, in a few plain sentences. Says nothing of the lesion that the history does not. */
-export function vignette({ person, history, complaints }: PracticePatient): string {
+export function vignette({ person, history, complaints, complainedOf }: PracticePatient): string {
   const { ageYears, sex } = person;
   const who = sex === 'female' ? 'woman' : 'man';
   const they = sex === 'female' ? 'She' : 'He';
@@ -32,7 +33,7 @@ export function vignette({ person, history, complaints }: PracticePatient): stri
   return [
     what,
     `It ${paceWords[history.onset.pace]}, ${durationWords(history.onset.durationDays)} ago; ${courseWords[history.course]}.`,
-    ...toldWords(they, history),
+    ...toldWords(they, history, complainedOf.flatMap(complaintSymptoms)),
   ].join(' ');
 }
 
@@ -48,9 +49,14 @@ function wordsOf(list: (typeof lists)[number], label: string): string {
   return list === 'family' ? `${label.charAt(0).toLowerCase()}${label.slice(1)} in the family` : lowerFirst(label);
 }
 
-function toldWords(they: string, history: PatientHistory): readonly string[] {
+function isNew(list: (typeof lists)[number], said: readonly string[]): (one: { readonly key: string }) => boolean {
+  return ({ key }) => list !== 'symptoms' || !said.includes(key);
+}
+
+/** What else is told; what is complained of has been said. */
+function toldWords(they: string, history: PatientHistory, said: readonly string[]): readonly string[] {
   const told = lists.flatMap((list) =>
-    (history[list] ?? []).map(({ key, present }) => ({
+    (history[list] ?? []).filter(isNew(list, said)).map(({ key, present }) => ({
       words: wordsOf(list, findHistoryRow(list, key)?.label ?? key),
       present,
     })),

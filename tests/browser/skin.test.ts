@@ -26,7 +26,7 @@ describe.skipIf(chromiumPath === undefined)('sensation on the body, in a browser
     await page.keyboard.press('End');
     await page.keyboard.press('ArrowUp');
     await page.keyboard.press('ArrowRight');
-    const focused = () => page.evaluate(() => document.activeElement?.getAttribute('aria-label'));
+    const focused = () => page.evaluate(() => document.activeElement?.getAttribute('aria-label') ?? '');
     expect(await focused()).toMatch(/^S1 dermatome, left: pinprick not recorded$/);
     await page.keyboard.press('Enter');
     expect(await focused()).toBe('S1 dermatome, left: pinprick reduced');

@@ -1,9 +1,13 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { routine } from '../../src/cli/simulated/routine.ts';
+import { itemById } from '../../src/exam/catalogue/catalogue.ts';
+import { symptoms } from '../../src/exam/catalogue/symptoms.ts';
 import { hypotheses } from '../../src/localisation/hypotheses/hypotheses.ts';
 import { columnName } from '../../src/localisation/inference/columns.ts';
 import { contextOf } from '../../src/localisation/observation/context.ts';
+import { complaintSymptoms, symptomsOfItem } from '../../src/practice/complaint-symptoms.ts';
+import { itemsInOwnWords } from '../../src/practice/complaint-words.ts';
 import { difficultyKeys } from '../../src/practice/difficulty.ts';
 import { knownTarget, knownTargets } from '../../src/practice/known-targets.ts';
 import { neuraxisPartKeys, partOfKind } from '../../src/practice/neuraxis-parts.ts';
@@ -65,6 +69,21 @@ describe('a practice patient', () => {
       expect(text).not.toContain(patient.site.key);
       expect(text).not.toContain(patient.site.label);
       expect(text).toMatch(/^A (woman|man) of \d\d (complains|is sent)/);
+    }
+  });
+
+  it('denies nothing that it complains of', () => {
+    const known = new Set(symptoms.map(({ key }) => key));
+    for (const [item, keys] of Object.entries(symptomsOfItem)) {
+      expect([item, itemById.has(item), keys.filter((key) => !known.has(key))]).toEqual([item, true, []]);
+    }
+    expect(itemsInOwnWords.filter((item) => !itemById.has(item))).toEqual([]);
+    for (let number = 0; number < 60; number += 1) {
+      const { complainedOf, history } = drawPatient(model, { seed: `denied ${number}`, difficulty: 'usual' });
+      const complained = complainedOf.flatMap(complaintSymptoms);
+      for (const { key, present } of history.symptoms ?? []) {
+        if (complained.includes(key)) expect([key, present]).toEqual([key, true]);
+      }
     }
   });
 

@@ -24,7 +24,7 @@ const stanceKeys = Object.keys(stances) as readonly Stance[];
 export function AnswerView({ answer, found }: Answered) {
   const heading = useRef<HTMLHeadingElement>(null);
   useEffect(() => {
-    scrollTo({ top: 0 });
+    heading.current?.scrollIntoView();
     heading.current?.focus({ preventScroll: true });
   }, []);
   const { verdict, lesion, commitment, reasons, supported, leftOut } = answer;

@@ -46,7 +46,8 @@ export function TapPatches({ side, places, item, value, index, reached, onReach 
             role="button"
             class="tap"
             data-tap={name}
-            tabIndex={name === reached ? 0 : -1}
+            // In SVG the name of an attribute is taken as it is written.
+            tabindex={name === reached ? 0 : -1}
             aria-pressed={current === value}
             aria-label={patchName(place, side, item, current, index)}
             onFocus={() => onReach(name)}

@@ -1,4 +1,5 @@
 import { type Segment, segmentIndex } from '../../anatomy/segments.ts';
+import { armAxis } from '../body-outline.ts';
 import type { Point } from './shape.ts';
 
 /** Centimetres to a unit of the views of the body, in a person 170 cm tall drawn 1000 units high. */
@@ -6,12 +7,7 @@ export const cmPerUnit = 0.17;
 
 /** Axes of the limbs on the person's left: shoulder, elbow, wrist, fingertip; hip, knee, ankle, toes. */
 const axes = {
-  arm: [
-    [98, 197],
-    [136, 367],
-    [168, 506],
-    [190, 608],
-  ],
+  arm: [armAxis.shoulder, armAxis.elbow, armAxis.wrist, armAxis.fingertip].map(({ x, y }): Point => [x, y]),
   leg: [
     [57, 470],
     [50, 742],
