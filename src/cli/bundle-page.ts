@@ -51,7 +51,10 @@ const html = `<!doctype html>
 <script type="module" src="/page/${nameOf('.js')}"></script>
 </head>
 <body>
-<div id="page"><p class="opening">The examination is opening. It needs JavaScript.</p></div>
+<div id="page">
+<p>The examination is opening. It needs JavaScript.</p>
+<p>Decision support for trained clinicians, not a diagnosis.</p>
+</div>
 </body>
 </html>
 `;

@@ -99,9 +99,12 @@ describe('what the service publishes about itself', () => {
   });
 
   it('says at its root what there is, as a page for a person and as JSON for a program, with the caution', async () => {
-    const page = await get('/', { Accept: 'text/html,application/xhtml+xml,*/*;q=0.8' });
-    expect(page.headers.get('Content-Type')).toBe('text/html; charset=utf-8');
-    expect(page.text).toMatch(/not a diagnosis/);
+    const browser = { Accept: 'text/html,application/xhtml+xml,*/*;q=0.8' };
+    for (const path of ['/', '/about']) {
+      const page = await get(path, browser);
+      expect(page.headers.get('Content-Type')).toBe('text/html; charset=utf-8');
+      expect(page.text).toMatch(/not a diagnosis/);
+    }
     const index = (await get('/')).json<{ endpoints: { method: string; path: string }[]; files: string[] }>();
     expect([...index.files].sort()).toEqual([...committed].sort());
     for (const { method, path } of index.endpoints.filter((endpoint) => !endpoint.path.includes('{'))) {

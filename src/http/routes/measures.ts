@@ -114,6 +114,7 @@ export function measureWrites(context: AppContext): {
     checkFormat(readQuery(req, ['_format']).get('_format'));
     const id = String(req.params.id);
     if (measures.has(id)) {
+      res.setHeader('Location', `/fhir/Measure/${id}`);
       const advice = 'This Measure comes with the service; post one of your own instead.';
       throw new ConflictError('IDENTIFIER_IN_USE', advice);
     }
