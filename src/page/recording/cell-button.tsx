@@ -42,7 +42,10 @@ export function CellButton({ label, showsValue = label === undefined, row, colum
       {label !== undefined && <span class="name">{label}</span>}
       {showsValue && (
         <span class="value">
-          <span class="sign">{signs[state.kind]}</span> {state.kind === 'stated-normal' ? '' : state.short}
+          <span class="sign" aria-hidden="true">
+            {signs[state.kind]}
+          </span>{' '}
+          {state.kind === 'stated-normal' ? '' : state.short}
           {state.hasNote && <span class="note-sign"> ✎</span>}
         </span>
       )}

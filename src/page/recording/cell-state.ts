@@ -44,7 +44,8 @@ export function stateOf(item: Item, cell: Cell | undefined, isStatedNormal: bool
   const hasNote = cell?.note !== undefined && cell.note.trim() !== '';
   if (cell?.notTested !== undefined) {
     const reason = reasonWords[cell.notTested];
-    return { kind: 'not-tested', short: reason, full: `not tested: ${reason}`, hasNote };
+    // What is seen comes first, so that who speaks to the page finds it by that (WCAG 2.2, 2.5.3).
+    return { kind: 'not-tested', short: reason, full: `${reason}, not tested`, hasNote };
   }
   if (cell?.value !== undefined) {
     const isNormal = isNormalValue(item, cell.value);
