@@ -42,6 +42,7 @@ describe('from a fault to where it is mended', () => {
 /** As red flags put what they lack. */
 describe('from what was not examined to where it is recorded', () => {
   it.each([
+    ['Time of onset not stated.', 'view', 'History, results'],
     ['plantar responses were not tested', 'cells', 'Plantar response'],
     ['saddle sensation was not examined, and it matters', 'view', 'Sensation'],
     ['vital capacity was not measured, and it matters', 'view', 'History, results'],

@@ -101,6 +101,7 @@ export function placeOfWords(text: string, index: CatalogueIndex): Place | undef
     ),
     ...sections.map(({ section, label }) => [label, () => sectionPlace(section, index)] as const),
     ...[...results, ...history.symptoms].map(({ label }) => [label, () => storyPlace()] as const),
+    ...personWords.map((words) => [words, () => storyPlace('person')] as const),
   ];
   let best: { readonly score: number; readonly place: Place | undefined } | undefined;
   for (const [name, place] of candidates) {
@@ -113,6 +114,9 @@ export function placeOfWords(text: string, index: CatalogueIndex): Place | undef
   }
   return best?.place;
 }
+
+/** What the history asks of the person and of time, in the words of those who miss it. */
+const personWords = ['time of onset', 'pace of onset', 'onset', 'course', 'age', 'sex'];
 
 function stems(words: string): readonly string[] {
   return words
