@@ -11,6 +11,7 @@ import type {
   ExamInvalidError,
   HookInvalidError,
   NotFoundError,
+  PracticeInvalidError,
   PrefetchMissingError,
   RequestError,
   StoreError,
@@ -29,6 +30,7 @@ type ErrorOfARequest =
   | AccessError
   | RequestError
   | NotFoundError
+  | PracticeInvalidError
   | ErasedError
   | MethodNotAllowedError
   | ConflictError
@@ -67,6 +69,7 @@ const emitted: Readonly<Record<ErrorOfARequest['code'] | FaultCode | 'UNEXPECTED
   STORE_CORRUPT: true,
   EXAM_INVALID: true,
   HOOK_INVALID: true,
+  PRACTICE_INVALID: true,
   PREFETCH_MISSING: true,
   VIEW_INVALID: true,
   VIEW_FAILED: true,
