@@ -1,8 +1,9 @@
-import type { Exam, OnsetPace } from '../exam/exam.ts';
+import type { OnsetPace } from '../exam/exam.ts';
 import { type Chance, pick } from '../kernel/chance.ts';
 import { hypotheses } from '../localisation/hypotheses/hypotheses.ts';
 import { siteId } from '../localisation/hypothesis.ts';
 import { softmax } from '../localisation/inference/score.ts';
+import { unexamined } from '../simulation/unexamined.ts';
 import { type Difficulty, difficulties } from './difficulty.ts';
 import { type NeuraxisPart, neuraxisPartKeys, neuraxisParts, partOfKind } from './neuraxis-parts.ts';
 import type { PracticeModel } from './practice-model.ts';
@@ -48,27 +49,11 @@ export function drawLesion(
   person: { readonly ageYears: number; readonly pace: OnsetPace },
   chance: Chance,
 ): number {
-  const weights = softmax(priors.logWeights(onlyKnown(person)));
+  const weights = softmax(priors.logWeights(unexamined(person)));
   const sites = sitesOfPart.get(part) ?? [];
   const { evenness } = difficulties[difficulty];
   const ofSite = sites.map((members) => members.reduce((sum, index) => sum + (weights[index] ?? 0), 0) ** evenness);
   const members = sites[pick(ofSite, chance.next())] ?? [];
   const own = members.map((index) => weights[index] ?? 0);
   return members[pick(own, chance.next())] ?? 0;
-}
-
-/** An exam in which nothing is known but age and pace. */
-function onlyKnown({ ageYears, pace }: { readonly ageYears: number; readonly pace: OnsetPace }): Exam {
-  return {
-    status: 'final',
-    performer: [],
-    examinedAt: '',
-    person: { ageYears },
-    onset: { pace },
-    history: [],
-    findings: [],
-    scales: [],
-    otherwiseNormal: [],
-    results: [],
-  };
 }

@@ -6,6 +6,7 @@ import { softmax } from '../../localisation/inference/score.ts';
 import { contextOf } from '../../localisation/observation/context.ts';
 import { Bedside } from '../../simulation/bedside.ts';
 import { drawCourse, drawDuration, drawPace, drawStory } from '../../simulation/invented-story.ts';
+import { unexamined } from '../../simulation/unexamined.ts';
 import { type Entry, examine } from './examine.ts';
 import type { SimulationModel } from './simulated-patient.ts';
 
@@ -95,19 +96,7 @@ function* visitsOf(model: SimulationModel, { seed, until }: InventedOptions, per
 }
 
 function drawLesion({ priors }: SimulationModel, pace: OnsetPace, ageYears: number, chance: Chance): number {
-  const known = {
-    status: 'final',
-    performer: [],
-    examinedAt: '',
-    person: { ageYears },
-    onset: { pace },
-    history: [],
-    findings: [],
-    scales: [],
-    otherwiseNormal: [],
-    results: [],
-  } as const;
-  return pick(softmax(priors.logWeights(known)), chance.next());
+  return pick(softmax(priors.logWeights(unexamined({ ageYears, pace }))), chance.next());
 }
 
 /** A moment of the working day, in UTC so that it is the same everywhere. */
