@@ -104,7 +104,9 @@ export function bedsideFacts(exam: Exam, localisation: Localisation): BedsideFac
     ),
     trunkSensoryLoss: query.abnormalWhere(isTrunkSensation),
     trunkSensationTests: query.testedWhere(isTrunkSensation),
-    legSensoryLoss: query.abnormalWhere(({ item, place }) => item.section === 'sensation' && isOnLeg(place)),
+    legSensoryLoss: query.abnormalWhere(
+      ({ item, place }) => item.section === 'sensation' && isOnLimb(place, 'lower-limbs'),
+    ),
     sphincterFailure: [
       ...findingReasons(query.abnormal(failures)),
       ...told('bladder-disturbance', 'bowel-disturbance'),
@@ -176,11 +178,12 @@ function isTrunkSensation({ item, place }: Finding): boolean {
   return place.kind === 'landmark' && skinPlace('landmark', place.key)?.region === 'trunk';
 }
 
-function isOnLeg(place: Finding['place']): boolean {
+/** Whether a place of the skin lies on the arms or legs. */
+export function isOnLimb(place: Finding['place'], limb: Limb): boolean {
   if (place === undefined) return false;
-  if (place.kind === 'region') return place.key === 'lower-limbs';
+  if (place.kind === 'region') return place.key === limb;
   if (place.kind === 'level-below' || place.kind === 'body-part') return false;
-  return skinPlace(place.kind, place.key)?.region === 'lower-limbs';
+  return skinPlace(place.kind, place.key)?.region === limb;
 }
 
 /** 200 mL or more makes cauda equina compression likelier; less does not exclude it. Source: GIRFT pathway 2023. */

@@ -35,6 +35,8 @@ export const workupRules: readonly WorkupRule[] = [
 const leastSiteProbability = 0.15;
 /** Likewise a cause, by the tier of the test: what hurts or costs much is for causes that are likely. Judged. */
 const leastCauseProbability: Readonly<Record<WorkupItem['tier'], number>> = { 1: 0.05, 2: 0.08, 3: 0.25 };
+/** The same where a cause has neither a place nor a story to rest on: history and examination come first. Judged. */
+const leastCauseOfAGuess = 0.25;
 const longestList = 16;
 
 const priorityOrder: Readonly<Record<WorkupItem['priority'], number>> = { stat: 0, urgent: 1, routine: 2 };
@@ -67,6 +69,7 @@ export function proposeWorkup(
   const facts = bedsideFacts(exam, localisation);
   const situation: Situation = {
     facts,
+    isGuess: localisation.conclusion === 'insufficient' && !hasStory(exam),
     sites: namesAPlace(localisation.conclusion) ? consideredSites(localisation) : [],
     causes: new Map(causes.map((cause) => [cause.key, cause.probability])),
     present: new Set(redFlags.filter((flag) => flag.state === 'present').map((flag) => flag.key)),
@@ -146,22 +149,24 @@ function asksByFlag(flags: readonly string[] | undefined, { present, undecided }
   return flags?.some((flag) => present.has(flag) || undecided.has(flag)) ?? false;
 }
 
-/** By the leading cause, or by the leading site. */
+/** By the leading cause, or by the leading site where a place is named. */
 function isWithheld(
   rule: WithholdRule,
   [cause]: readonly RankedCause[],
-  { localisations: [site] }: Localisation,
+  { conclusion, localisations: [site] }: Localisation,
   facts: BedsideFacts,
 ): boolean {
   const byCause =
     cause !== undefined && cause.probability >= leadingFrom && (rule.causes?.includes(cause.key) ?? false);
-  const bySite = site !== undefined && (rule.sites?.includes(site.site) ?? false);
+  const bySite = site !== undefined && namesAPlace(conclusion) && (rule.sites?.includes(site.site) ?? false);
   const byItself = rule.causes === undefined && rule.sites === undefined;
   return (byCause || bySite || byItself) && (rule.when?.(facts) ?? true);
 }
 
 interface Situation {
   readonly facts: BedsideFacts;
+  /** Whether too little was examined to name a place, and no story was told. */
+  readonly isGuess: boolean;
   readonly sites: readonly RankedLocalisation[];
   /** Probability of each cause considered, by key. */
   readonly causes: ReadonlyMap<string, number>;
@@ -169,16 +174,22 @@ interface Situation {
   readonly undecided: ReadonlySet<string>;
 }
 
+function hasStory({ onset, course, history }: Exam): boolean {
+  return onset.pace !== undefined || course !== undefined || history.some(({ present }) => present);
+}
+
 function consideredSites(localisation: Localisation): readonly RankedLocalisation[] {
   return localisation.localisations.filter((site, index) => index === 0 || site.probability >= leastSiteProbability);
 }
 
 /** The rule with the priority that it has here, or null when it does not apply. */
-function inForce(rule: WorkupRule, { facts, sites, causes, present, undecided }: Situation): WorkupRule | null {
+function inForce(rule: WorkupRule, situation: Situation): WorkupRule | null {
+  const { facts, isGuess, sites, causes, present, undecided } = situation;
+  const least = isGuess ? leastCauseOfAGuess : leastCauseProbability[rule.tier];
   if (rule.when !== undefined && !rule.when(facts)) return null;
   if (rule.flags?.some((flag) => present.has(flag)) === true) return rule;
   const applies =
-    (rule.causes?.some((cause) => (causes.get(cause) ?? 0) >= leastCauseProbability[rule.tier]) ?? false) ||
+    (rule.causes?.some((cause) => (causes.get(cause) ?? 0) >= least) ?? false) ||
     sites.some((site) => (rule.sites?.includes(site.site) ?? false) || (rule.kinds?.includes(site.kind) ?? false));
   // What presses because of a red flag presses less where only a cause or a site asks.
   const isCalm = rule.flags !== undefined && rule.priority === 'stat';

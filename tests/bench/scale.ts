@@ -2,9 +2,11 @@ import { spawnSync } from 'node:child_process';
 import { createReadStream, mkdirSync, statSync } from 'node:fs';
 import { join } from 'node:path';
 import { createInterface } from 'node:readline';
+import { setTimeout as pause } from 'node:timers/promises';
 import type { Bundle, ClinicalImpression, Observation, ServiceRequest } from 'fhir/r4.js';
 import sql, { raw } from 'sql-template-tag';
 import { servedResources } from '../../src/fhir/served.ts';
+import { StoreError } from '../../src/kernel/errors.ts';
 import { readSearch } from '../../src/search/read-search.ts';
 import { searchRules } from '../../src/search/search-rules.ts';
 import { contentHash } from '../../src/store/content-hash.ts';
@@ -293,6 +295,20 @@ function questions(patient: string, from: string, to: string, withBodies: boolea
   ];
 }
 
+/** As a client does that is told to come again, so that a disk which is slow for a moment does not end an hour of loading. */
+async function untilKept<T>(work: () => Promise<T>): Promise<T> {
+  for (let attempt = 1; ; attempt += 1) {
+    try {
+      return await work();
+    } catch (error) {
+      if (!(error instanceof StoreError) || error.code !== 'STORE_UNAVAILABLE' || attempt === mostAttempts) throw error;
+      process.stdout.write(`tried again after: ${error.message}\n`);
+      await pause(attempt * 1000);
+    }
+  }
+}
+
+const mostAttempts = 10;
 const noTerminology = { strict: true, expandValueSet: () => undefined, descendants: () => [] };
 const rounds = 60;
 
@@ -352,9 +368,9 @@ export async function reportScale(options: ScaleOptions): Promise<{ asked: reado
     sample = batch[0];
     json += batch.reduce((sum, { content }) => sum + content.bundle.length, 0);
     const a = performance.now();
-    await Promise.all(batch.map(({ id, content }) => stores.exams.insert(id, content)));
+    await Promise.all(batch.map(({ id, content }) => untilKept(() => stores.exams.insert(id, content))));
     const b = performance.now();
-    await writeByHand(engine, batch, done + 1, bodies);
+    await untilKept(() => writeByHand(engine, batch, done + 1, bodies));
     spent.ours += b - a;
     spent.hand += performance.now() - b;
     if ((done + group) % tenth === 0 || done + group >= exams) {

@@ -162,6 +162,16 @@ describe('place and certainty in prose', () => {
     expect(
       siteWords({ ...fibular, side: null, label: 'Length-dependent polyneuropathy', kind: 'polyneuropathy' }),
     ).toBe('length-dependent polyneuropathy');
+    const medulla = { ...fibular, side: 'left', label: 'Half of the medulla', kind: 'brainstem' } as const;
+    expect(siteWords(medulla)).toBe('a lesion of the left half of the medulla');
+  });
+
+  it('says that a paired place is hurt on both sides, and a single one only that it is', () => {
+    const optic = { ...fibular, side: 'both', label: 'Optic nerve', kind: 'cranial-nerve' } as const;
+    expect(siteWords(optic)).toBe('a lesion of the optic nerve on both sides');
+    expect(siteWords({ ...optic, label: 'Cauda equina', kind: 'cauda-equina' })).toBe('a lesion of the cauda equina');
+    const parasagittal = { ...optic, label: 'Parasagittal cortex of both hemispheres', kind: 'hemisphere' } as const;
+    expect(siteWords(parasagittal)).toBe('a lesion of the parasagittal cortex of both hemispheres');
   });
 
   it('never claims certainty', () => {

@@ -5,6 +5,7 @@ import { investigations } from '../../src/exam/catalogue/investigations.ts';
 import { resultByKey, resultByLoinc } from '../../src/exam/catalogue/results.ts';
 import type { Exam } from '../../src/exam/exam.ts';
 import type { Localisation } from '../../src/localisation/localisation.ts';
+import { createAssessor } from '../../src/summary/assess.ts';
 import { systems } from '../../src/terminology/systems.ts';
 import { proposeWorkup, workupRules } from '../../src/workup/propose-workup.ts';
 import { assessRedFlags, redFlagRules } from '../../src/workup/red-flags.ts';
@@ -99,6 +100,12 @@ describe('proposed investigations', () => {
     const items = workupOf(exampleRead('foot-drop'), localised(site('common-fibular-nerve', 'nerve')));
     expect(items.slice(0, 2).map((item) => item.code.system)).toEqual([systems.loinc, systems.loinc]);
     expect(items.slice(0, 2).map((item) => item.key)).toEqual(['nerve-conduction-study', 'electromyography']);
+  });
+
+  it('wait for history and examination where neither a place nor a story is known', () => {
+    const oneReflex = bedsideExam({ findings: { reflexes: [{ reflex: 'ankle', side: 'left', grade: '0' }] } });
+    const { workup, needless } = createAssessor().assess(oneReflex);
+    expect({ workup, needless }).toEqual({ workup: [], needless: [] });
   });
 
   it('image a root at its own level', () => {

@@ -20,6 +20,16 @@ const processLeads: ReadonlyMap<SiteKind, string> = new Map<SiteKind, string>([
   ['multiple-nerves', 'lesions of '],
 ]);
 
+/** Kinds of places of which there are two, so that a lesion of both says more than one of the midline would. */
+const pairedKinds: ReadonlySet<SiteKind> = new Set<SiteKind>([
+  'nerve',
+  'plexus',
+  'cranial-nerve',
+  'hemisphere',
+  'brainstem',
+  'cerebellum',
+]);
+
 /** Whether a site is a process and not a place. */
 export function isProcess({ kind, isDiffuse }: Pick<Site, 'kind' | 'isDiffuse'>): boolean {
   return isDiffuse === true || processLeads.has(kind);
@@ -44,6 +54,9 @@ export function siteWords({
   const lead = isDiffuse === true ? '' : processLeads.get(kind);
   const isSided = side === 'left' || side === 'right';
   if (lead !== undefined) return `${lead}${name}${isSided ? ` on the ${side}` : ''}`;
-  if (!isSided) return `a lesion of the ${name}`;
+  if (!isSided) {
+    const isOnBoth = side === 'both' && pairedKinds.has(kind) && !/\bboth\b|^foramen/.test(name);
+    return `a lesion of the ${name}${isOnBoth ? ' on both sides' : ''}`;
+  }
   return /,| in the cord/.test(name) ? `a lesion of the ${name}, on the ${side}` : `a lesion of the ${side} ${name}`;
 }

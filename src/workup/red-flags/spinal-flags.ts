@@ -1,9 +1,8 @@
-import { skinPlace } from '../../anatomy/skin-places.ts';
 import { powerOf } from '../../causes/exam-query.ts';
 import type { Reason } from '../../causes/ranked-cause.ts';
 import { findingReasons, missing } from '../../causes/reasons.ts';
 import { read, recalled } from '../../kernel/cite.ts';
-import type { BedsideFacts } from '../bedside-facts.ts';
+import { type BedsideFacts, isOnLimb } from '../bedside-facts.ts';
 import { absent, notAssessable, present, type RedFlagRule, slowlyProgressive, type Verdict } from './rule.ts';
 import { isAtLeast, written } from './thresholds.ts';
 
@@ -55,6 +54,19 @@ function checkUnseenLegs(facts: BedsideFacts): Verdict | null {
   ]);
 }
 
+/**
+ * Whether something was found that roots of the legs cannot do: the arms are affected too, or upper motor neurons. With
+ * these, numb legs and a painful back are no sign of the cauda equina, and other flags speak.
+ */
+function isMoreThanLumbarRoots({ query, upperMotorSigns }: BedsideFacts): boolean {
+  const elsewhere = query.abnormalWhere(
+    ({ item, place }) =>
+      (item.region === 'upper-limbs' && ['power', 'reflexes', 'tone'].includes(item.section)) ||
+      (item.section === 'sensation' && isOnLimb(place, 'upper-limbs')),
+  );
+  return elsewhere.length > 0 || upperMotorSigns.length > 0;
+}
+
 /** Flags of the cord, the cauda equina and the spine. */
 export const spinalFlags: readonly RedFlagRule[] = [
   {
@@ -80,7 +92,9 @@ export const spinalFlags: readonly RedFlagRule[] = [
       );
       const pain = facts.told('back-pain', 'leg-pain', 'radicular-leg-pain');
       const signs =
-        bothSides && pain.length > 0 ? [...pain, ...findingReasons([...stretch, ...facts.legSensoryLoss], 2)] : [];
+        bothSides && pain.length > 0 && !isMoreThanLumbarRoots(facts)
+          ? [...pain, ...findingReasons([...stretch, ...facts.legSensoryLoss], 2)]
+          : [];
       const because = [...both, ...signs];
       return because.length > 0 && facts.beganWithin(14) !== 'no' && facts.exam.onset.pace !== 'chronic'
         ? present(because)
@@ -332,8 +346,7 @@ function isSpinalAtBothSides(facts: BedsideFacts): boolean {
   const spine = facts.told('thoracic-back-pain', 'neck-pain', 'back-pain', 'night-spinal-pain').length + tender.length;
   if (spine === 0 || facts.reducedReflexes.length >= 4) return false;
   const numbArms = query.abnormalWhere(
-    ({ item, place }) =>
-      item.section === 'sensation' && place !== undefined && skinPlace('landmark', place.key)?.region === 'upper-limbs',
+    ({ item, place }) => item.section === 'sensation' && isOnLimb(place, 'upper-limbs'),
   );
   const arms = [...numbArms, ...facts.weak('upper-limbs')];
   const isBoth = (['left', 'right'] as const).every((side) => arms.some((one) => one.side === side));

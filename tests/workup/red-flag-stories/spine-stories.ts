@@ -3,6 +3,7 @@ import { days, has, months, type Story, signs, weeks, years } from './story.ts';
 
 const extensorBoth = [{ side: 'both', response: 'extensor' }];
 const flexorBoth = [{ side: 'both', response: 'flexor' }];
+const numbFeet = [{ modality: 'pinprick', site: 'dorsum-of-foot', side: 'both', result: 'reduced' }];
 const levelAt = (segment: string) => [{ modality: 'pinprick', levelBelow: segment, side: 'both', result: 'reduced' }];
 
 export const spineStories: readonly Story[] = [
@@ -22,6 +23,19 @@ export const spineStories: readonly Story[] = [
     by: 'GIRFT 2023: pain in both legs warns of it',
     raised: { history: { onset: days, symptoms: has('back-pain', 'bilateral-leg-pain') } },
     not: { history: { onset: days, symptoms: has('back-pain', 'radicular-leg-pain') } },
+  },
+  {
+    flag: 'threatened-cauda-equina',
+    by: 'roots of the legs do not weaken hands: a painful back with numb feet and hands is a neuropathy or a cord',
+    raised: { history: { onset: days, symptoms: has('back-pain') }, findings: { sensation: numbFeet } },
+    not: {
+      history: { onset: days, symptoms: has('back-pain') },
+      findings: {
+        sensation: numbFeet,
+        power: [{ movement: 'finger-extension', side: 'both', grade: '4' }],
+        reflexes: [{ reflex: 'biceps', side: 'both', grade: '0' }],
+      },
+    },
   },
   {
     flag: 'suspected-cord-compression',

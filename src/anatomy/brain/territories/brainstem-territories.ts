@@ -382,7 +382,7 @@ export const brainstemTerritories = {
     source: pons,
   },
   'medulla-half': {
-    label: 'One half of the medulla',
+    label: 'Half of the medulla',
     holds: {
       pyramid: 0.85,
       'medial-lemniscus-in-medulla': 0.7,
