@@ -77,26 +77,36 @@ function central(level: number, depth: number): LesionBuilder {
 /** Share of the damage of the central cord that reaches the corticospinal tract. Judged. */
 const centralTract = 0.3;
 
+/**
+ * How far a cavity has grown: the crossing fibres beside the canal go first, then the grey matter, the tracts late. In the
+ * early form power and reflexes are still kept.
+ */
+const cavityStages = [
+  { key: '0.9', crossing: 0.9, horn: 0.5, tract: 0.27 },
+  { key: '0.6', crossing: 0.6, horn: 0.33, tract: 0.18 },
+  { key: 'early', crossing: 0.9, horn: 0.12, tract: 0.04 },
+] as const;
+
 /** A cavity over many segments: pain and temperature in a cape, wasted hands, the tracts late. */
 function longCavity(): Hypothesis[] {
   const tops = segments.slice(segmentIndex('C2'), segmentIndex('T4') + 1);
   return tops.flatMap((top) =>
-    [0.9, 0.6].map((depth) => {
+    cavityStages.map(({ key, crossing, horn, tract }) => {
       const level = segmentIndex(top);
       const lesion = new LesionBuilder();
       for (const side of bodySides) {
         for (let segment = level; segment <= level + 6; segment += 1) {
-          lesion.cord('crossing', side, segment, depth).cord('anteriorHorn', side, segment, depth * 0.55);
+          lesion.cord('crossing', side, segment, crossing).cord('anteriorHorn', side, segment, horn);
         }
-        lesion.cord('corticospinal', side, level, depth * centralTract);
+        lesion.cord('corticospinal', side, level, tract);
       }
       return hypothesis(
         // Named, as the shorter ones are, by the first segment whose skin has lost pain.
         site('spinal-cord-central', 'central part', level + 1, 'both'),
-        `cavity-${depth}`,
+        `cavity-${key}`,
         (0.5 * levelFrequency(level)) / (tops.length * 4),
         lesion.build(),
-        { faculties: signsAtLevel(bodySides, level, depth), paces: cavityPaces },
+        { faculties: signsAtLevel(bodySides, level, crossing), paces: cavityPaces },
       );
     }),
   );
@@ -147,6 +157,9 @@ function anterior(level: number, depth: number): LesionBuilder {
  */
 const arteryPaces = { hyperacute: 3, acute: 1, subacute: 0.5, chronic: 0.5 } as const;
 
+/** A mass in front of the cord does not pick out the horns and leave the tracts. */
+const endOfArteryPaces = { ...arteryPaces, subacute: 0.2, chronic: 0.2 } as const;
+
 /** The end of the anterior spinal artery's reach in the neck: the anterior horns of both arms, the tracts hardly. Frequency judged. */
 function anteriorHornsOfArms(): Hypothesis[] {
   return [0.95, 0.7].flatMap((depth) =>
@@ -168,7 +181,7 @@ function anteriorHornsOfArms(): Hypothesis[] {
         `arms-${top}-${depth}`,
         0.01,
         lesion.build(),
-        { paces: arteryPaces },
+        { paces: endOfArteryPaces },
       );
     }),
   );

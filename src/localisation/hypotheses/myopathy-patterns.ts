@@ -104,10 +104,17 @@ const proximalForms: readonly {
   readonly throat: number;
 }[] = [
   { variant: 'slight', share: 0.25, losses: girdles(0.35, 0.28, 0.22), throat: 0.1 },
-  { variant: 'moderate', share: 0.22, losses: girdles(0.6, 0.5, 0.45), throat: 0.2 },
+  { variant: 'moderate', share: 0.16, losses: girdles(0.6, 0.5, 0.45), throat: 0.2 },
   { variant: 'severe', share: 0.13, losses: girdles(0.85, 0.75, 0.6), throat: 0.3 },
   { variant: 'hips-first', share: 0.2, losses: girdles(0.6, 0.15, 0.1), throat: 0.05 },
   { variant: 'shoulders-first', share: 0.1, losses: girdles(0.15, 0.6, 0.3), throat: 0.1 },
+  // Limb-girdle and congenital forms take the front of the shin with the hips.
+  {
+    variant: 'hips-and-shins',
+    share: 0.06,
+    losses: { ...girdles(0.55, 0.28, 0.25), 'leg-anterior': 0.55 },
+    throat: 0.05,
+  },
   { variant: 'hips-and-neck', share: 0.1, losses: girdles(0.45, 0.35, 0.6), throat: 0.4 },
 ];
 

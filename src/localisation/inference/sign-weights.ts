@@ -38,9 +38,41 @@ function levelShift({ findings }: Exam): readonly Shift[] {
   ];
 }
 
+/**
+ * A stocking or a glove has an edge that was looked for and runs round the limb. Loss that fades towards the trunk at the same
+ * distance on both sides is of the longest fibres; cord and roots lose feeling in segments or below a level. Odds judged.
+ */
+const stockings: ReadonlySet<string> = new Set([
+  'stocking-to-ankle',
+  'stocking-to-mid-calf',
+  'stocking-to-knee',
+  'stocking-to-thigh',
+  'glove-to-wrist',
+  'glove-to-elbow',
+]);
+const edgeRoundTheLimb = 0.3;
+const segmental = kinds('cord', 'root', 'cauda-equina', 'plexus', 'brainstem', 'hemisphere');
+
+function stockingShift({ findings }: Exam): readonly Shift[] {
+  const lost = findings.filter(({ abnormal, place }) => abnormal && place !== undefined && stockings.has(place.key));
+  const [named] = lost;
+  if (named === undefined || new Set(lost.map(({ side }) => side)).size < 2) return [];
+  return [
+    {
+      applies: segmental,
+      factor: edgeRoundTheLimb,
+      because: 'loss with an edge round both limbs follows the length of the fibres and not segments',
+      pointer: named.pointer,
+      text: describeFinding(named),
+      abnormal: true,
+      id: named.id,
+    },
+  ];
+}
+
 /** How signs that no pathway decides shift the odds of sites; one that is found in several places counts once. */
 export function signShifts(exam: Exam): readonly Shift[] {
-  return [...levelShift(exam), ...recordedShifts(exam)];
+  return [...levelShift(exam), ...stockingShift(exam), ...recordedShifts(exam)];
 }
 
 function recordedShifts(exam: Exam): readonly Shift[] {

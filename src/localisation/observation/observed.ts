@@ -78,7 +78,8 @@ export function reflexDistribution(
   const healthy = reflexGrades.map(
     (grade) => absentInHealth * (hardToFind[grade] ?? 0) + (1 - absentInHealth) * (healthyReflex[grade] ?? 0),
   );
-  const lowered = bell(reflexGrades.length, (index) => reflexPositions[index] ?? 0, broken, 0.5);
+  // One examiner's absent is another's reduced: their agreement was never better than fair, Manschot 1998 (from memory).
+  const lowered = bell(reflexGrades.length, (index) => reflexPositions[index] ?? 0, broken, 0.7);
   // Brisk once the tone has set in; in the first days as often flat as brisk.
   const settled = bell(
     reflexGrades.length,

@@ -71,6 +71,7 @@ export const illnessHistory: readonly HistoryWeight[] = [
     0.85,
     'a relative with the like speaks for an inherited disease',
   ),
+  ...weigh('family/similar-disorder', sites('proximal-myopathy'), 2, 1, 'many diseases of the girdles are inherited'),
   ...weigh('family/muscle-disease', kinds('muscle'), 3, 1, 'a relative has disease of muscle'),
   ...weigh(
     ['vitamin-b12-deficiency', 'pernicious-anaemia', 'gastrectomy', 'zinc-excess'],
@@ -161,6 +162,7 @@ export const illnessHistory: readonly HistoryWeight[] = [
     'inflamed vessels starve single nerves',
   ),
   ...weigh('rash', sites('multiple-mononeuropathy'), 2, 1, 'vasculitis shows on the skin as well'),
+  ...weigh('rash', sites('proximal-myopathy'), 2, 1, 'one inflammation of muscle shows on the skin as well'),
   ...weigh('asthma', sites('multiple-mononeuropathy'), 2, 1, 'asthma goes before one of the vasculitides'),
   ...weigh(
     'diabetes-mellitus',
