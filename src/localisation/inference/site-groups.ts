@@ -53,7 +53,10 @@ function numbered(hypotheses: readonly Hypothesis[], name: (site: Site) => strin
 /** Share of a site's probability that the named range of levels holds. */
 const rangeShare = 0.8;
 
-/** The likeliest level of a site and the shortest run of levels around it that holds most of its probability. */
+/**
+ * The level of a site that lies in the middle of its probability, which misses the true one by the fewest segments when many
+ * are as likely, and the shortest run of levels around it that holds most of that probability.
+ */
 export function levelOf(
   members: readonly number[],
   hypotheses: readonly Hypothesis[],
@@ -69,13 +72,10 @@ export function levelOf(
     total += probability;
   }
   if (total === 0) return null;
-  let best = 0;
-  byLevel.forEach((probability, level) => {
-    if (probability > (byLevel[best] ?? 0)) best = level;
-  });
-  let top = best;
-  let bottom = best;
-  let held = byLevel[best] ?? 0;
+  const middle = medianOf(byLevel, total);
+  let top = middle;
+  let bottom = middle;
+  let held = byLevel[middle] ?? 0;
   while (held < rangeShare * total) {
     const above = top > 0 ? (byLevel[top - 1] ?? 0) : -1;
     const below = bottom < segments.length - 1 ? (byLevel[bottom + 1] ?? 0) : -1;
@@ -87,5 +87,14 @@ export function levelOf(
       held += below;
     }
   }
-  return { level: segments[best] ?? 'C1', range: [segments[top] ?? 'C1', segments[bottom] ?? 'S5'] };
+  return { level: segments[middle] ?? 'C1', range: [segments[top] ?? 'C1', segments[bottom] ?? 'S5'] };
+}
+
+/** The first level up to which half of the probability lies. */
+function medianOf(byLevel: Float64Array, total: number): number {
+  let held = 0;
+  return byLevel.findIndex((probability) => {
+    held += probability;
+    return held >= total / 2;
+  });
 }
