@@ -4,9 +4,15 @@ import { headHistory } from './history/head-history.ts';
 import type { HistoryWeight } from './history/history-weight.ts';
 import { illnessHistory } from './history/illness-history.ts';
 import { limbHistory } from './history/limb-history.ts';
+import { settingHistory } from './history/setting-history.ts';
 import type { Shift } from './shift.ts';
 
-export const historyWeightRows: readonly HistoryWeight[] = [...limbHistory, ...headHistory, ...illnessHistory];
+export const historyWeightRows: readonly HistoryWeight[] = [
+  ...limbHistory,
+  ...headHistory,
+  ...illnessHistory,
+  ...settingHistory,
+];
 
 const byKey = new Map<string, HistoryWeight[]>();
 for (const weight of historyWeightRows) byKey.set(weight.key, [...(byKey.get(weight.key) ?? []), weight]);
