@@ -1,5 +1,6 @@
 import { closest, distance } from 'fastest-levenshtein';
 import { RequestError } from '../kernel/errors.ts';
+import { joined } from './join-filters.ts';
 import { malformed } from './malformed.ts';
 import { ownParameterOf, parametersOf } from './parameters.ts';
 import type { Filter, Include, SearchQuery, Sort } from './query.ts';
@@ -89,7 +90,7 @@ function finished(type: string, draft: Draft): SearchQuery {
   const isCountOnly = draft.presentation.summary === 'count' || draft.count === 0;
   return {
     type,
-    filters: draft.filters,
+    filters: joined(type, draft.filters),
     sort: draft.sort ?? defaultSort(type),
     count: isCountOnly ? 0 : (draft.count ?? defaultCount),
     total: isCountOnly ? 'accurate' : (draft.total ?? 'cheap'),

@@ -282,6 +282,48 @@ describe('the search parameters of R4', () => {
   });
 });
 
+describe('a code and its value', () => {
+  const filters = (...parameters: (readonly [string, string])[]) => search('Observation', ...parameters).query.filters;
+
+  it('are asked for as the pair that they are, whatever stands between them', () => {
+    expect(
+      filters(['value-concept', '3,4'], ['status', 'final'], ['code', 'https://cs.example|a'], ['code', 'b']),
+    ).toEqual([
+      token('status', { code: 'final' }),
+      token('code', { code: 'b' }),
+      {
+        kind: 'pair',
+        param: 'code-value-concept',
+        anyOf: ['3', '4'].map((code) => ({ first: coding('a'), second: { code } })),
+      },
+    ]);
+    expect(filters(['code', 'b'], ['data-absent-reason', 'not-done'])).toEqual([
+      {
+        kind: 'pair',
+        param: 'code-data-absent-reason',
+        anyOf: [{ first: { code: 'b' }, second: { code: 'not-done' } }],
+      },
+    ]);
+  });
+
+  it('stay apart where a pair would ask for something else', () => {
+    for (const parameters of [
+      [['code:not', 'b'] as const, ['value-concept', '3'] as const],
+      [['code', 'https://cs.example|'] as const, ['value-concept', '3'] as const],
+      [['code', 'b'] as const, ['combo-value-concept', '3'] as const],
+      [['code', 'b'] as const, ['data-absent-reason:missing', 'true'] as const],
+    ]) {
+      expect(filters(...parameters).map(({ kind }) => kind)).not.toContain('pair');
+    }
+  });
+
+  it('stay apart where the pairs would be too many', () => {
+    const many = (count: number) => Array.from({ length: count }, (_, index) => `c${index}`).join(',');
+    expect(filters(['code', many(8)], ['value-concept', many(8)])).toHaveLength(1);
+    expect(filters(['code', many(9)], ['value-concept', many(8)])).toHaveLength(2);
+  });
+});
+
 describe('the result parameters', () => {
   it('have defaults: newest clinical date first, fifty to a page', () => {
     expect(search('ServiceRequest').query).toEqual({

@@ -1,3 +1,5 @@
+import { readFileSync } from 'node:fs';
+import { join } from 'node:path';
 import type { SearchParameter } from 'fhir/r4.js';
 import fhirpath, { type Model } from 'fhirpath';
 import r4 from 'fhirpath/fhir-context/r4/index.js';
@@ -27,6 +29,12 @@ export function hl7Definition({ definition }: Parameter): SearchParameter | unde
   return id === undefined ? undefined : (hl7Resource(`SearchParameter-${id}.json`) as SearchParameter);
 }
 
+/** The project's own published definition of a parameter that HL7 lacks. */
+function ownDefinition({ definition }: Parameter): SearchParameter {
+  const file = join(import.meta.dirname, '../../profiles/fhir', `SearchParameter-${definition.split('/').at(-1)}.json`);
+  return JSON.parse(readFileSync(file, 'utf8')) as SearchParameter;
+}
+
 /** The part of HL7's expression that is about one type. */
 export function expressionFor(type: string, definition: SearchParameter): string {
   const parts = (definition.expression ?? '').split(' | ');
@@ -46,7 +54,7 @@ export function standardParameters(type: string): readonly StandardParameter[] {
         isPatientOnly: expression.includes('resolve() is Patient'),
         targets: definition?.target ?? [],
         find: finder(expression),
-        parts: (definition?.component ?? []).map((part) =>
+        parts: ((definition ?? ownDefinition(parameter)).component ?? []).map((part) =>
           // A component's expression starts from the element that the composite's expression found.
           finder(part.expression, definition?.expression === 'Observation.component' ? 'Observation.component' : type),
         ),

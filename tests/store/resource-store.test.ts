@@ -1,12 +1,13 @@
 import fc from 'fast-check';
-import type { Bundle } from 'fhir/r4.js';
+import type { Bundle, CodeableConcept, Observation } from 'fhir/r4.js';
 import { beforeAll, describe, expect, it } from 'vitest';
 import type { Identified } from '../../src/fhir/entry.ts';
 import { servedResources } from '../../src/fhir/served.ts';
 import { createExamRecords } from '../../src/http/exam-records.ts';
 import { indexEntriesOf } from '../../src/search/extract.ts';
 import type { Token } from '../../src/search/index-entries.ts';
-import type { Filter, SearchQuery, Sort } from '../../src/search/query.ts';
+import { joined } from '../../src/search/join-filters.ts';
+import type { Filter, SearchQuery, Sort, TokenFilter } from '../../src/search/query.ts';
 import { searchRules } from '../../src/search/search-rules.ts';
 import type { Stores } from '../../src/store/open-stores.ts';
 import type { Position } from '../../src/store/search/find-matches.ts';
@@ -115,6 +116,38 @@ describe.each(engines)('search on %s', (engine) => {
       { numRuns: 300 },
     );
   }, 120_000);
+
+  it('finds by a pair what code and value find each by itself', async () => {
+    const coded = (param: string, codes: readonly string[]): TokenFilter => ({
+      kind: 'token',
+      param,
+      anyOf: codes.map((code) => ({ code })),
+      negated: false,
+    });
+    const codesOf = (concept?: CodeableConcept) => concept?.coding?.flatMap(({ code }) => code ?? []) ?? [];
+    const findings = kept.flatMap(({ resource }) =>
+      resource.resourceType === 'Observation' ? [resource as Observation] : [],
+    );
+    const [values, reasons] = [
+      findings.flatMap(({ valueCodeableConcept }) => codesOf(valueCodeableConcept)),
+      findings.flatMap(({ dataAbsentReason }) => codesOf(dataAbsentReason)),
+    ].map((codes) => [...new Set(codes)].sort());
+    let met = 0;
+    for (const code of [...new Set(findings.flatMap((one) => codesOf(one.code)))].sort().slice(0, 40)) {
+      for (const other of [
+        coded('value-concept', values?.slice(0, 20) ?? []),
+        coded('data-absent-reason', reasons ?? []),
+      ]) {
+        const apart = query('Observation', [coded('code', [code]), other]);
+        const together = { ...apart, filters: joined('Observation', apart.filters), count: 1000 };
+        expect(together.filters.map(({ kind }) => kind)).toEqual(['pair']);
+        const found = (await stores.resources.search(together)).matches.map(({ id }) => id);
+        expect(found.sort()).toEqual(expectedMatches(kept, apart));
+        met += found.length;
+      }
+    }
+    expect(met).toBeGreaterThan(20);
+  });
 
   it.each<Sort>([
     { by: 'date', direction: 'descending' },

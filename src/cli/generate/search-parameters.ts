@@ -1,5 +1,5 @@
-import type { SearchParameter } from 'fhir/r4.js';
-import type { Parameter } from '../../search/parameter.ts';
+import type { SearchParameter, SearchParameterComponent } from 'fhir/r4.js';
+import type { Parameter, ParameterPart } from '../../search/parameter.ts';
 import { parametersOf, type SearchedType, searchedTypes } from '../../search/parameters.ts';
 import { canonicalBase } from '../../terminology/systems.ts';
 import { header, type Release } from './header.ts';
@@ -27,8 +27,25 @@ function searchParameter(release: Release, type: SearchedType, parameter: Parame
     type: parameter.type,
     expression: parameter.expression,
     xpathUsage: 'normal',
-    ...(parameter.type === 'token'
-      ? { modifier: ['missing', 'text', 'not', 'in', 'not-in', 'below'] }
-      : { comparator: ['eq', 'ne', 'gt', 'lt', 'ge', 'le', 'sa', 'eb', 'ap'], modifier: ['missing'] }),
+    ...useOf(parameter, type),
   };
+}
+
+function useOf({ type, parts }: Parameter, base: SearchedType): Partial<SearchParameter> {
+  if (parts !== undefined) {
+    return { modifier: ['missing'], component: parts.map((part) => componentOf(base, part)) };
+  }
+  return type === 'token'
+    ? { modifier: ['missing', 'text', 'not', 'in', 'not-in', 'below'] }
+    : { comparator: ['eq', 'ne', 'gt', 'lt', 'ge', 'le', 'sa', 'eb', 'ap'], modifier: ['missing'] };
+}
+
+/** The half of a composite, by the parameter that asks for it alone. */
+function componentOf(base: SearchedType, { place }: ParameterPart): SearchParameterComponent {
+  const [expression = ''] = place.steps;
+  const alone = [...parametersOf(base).values()].find(({ places }) =>
+    places.some(({ steps }) => steps.length === 1 && steps[0] === expression),
+  );
+  if (alone === undefined) throw new RangeError(`no parameter of ${base} asks for ${expression} alone`);
+  return { definition: alone.definition, expression };
 }

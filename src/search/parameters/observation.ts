@@ -104,6 +104,10 @@ const codeAndConcept: ParameterRow['parts'] = [
   { type: 'token', at: 'code:CodeableConcept' },
   { type: 'token', at: 'valueCodeableConcept:CodeableConcept' },
 ];
+const codeAndAbsence: ParameterRow['parts'] = [
+  { type: 'token', at: 'code:CodeableConcept' },
+  { type: 'token', at: 'dataAbsentReason:CodeableConcept' },
+];
 const codeAndQuantity: ParameterRow['parts'] = [
   { type: 'token', at: 'code:CodeableConcept' },
   { type: 'quantity', at: 'valueQuantity:Quantity' },
@@ -117,6 +121,15 @@ const composites: readonly ParameterRow[] = [
     at: [':Element'],
     expression: 'Observation',
     parts: codeAndConcept,
+  },
+  {
+    name: 'code-data-absent-reason',
+    type: 'composite',
+    says: 'Code and the reason why there is no value together, as code$reason: what was not tested, and why.',
+    at: [':Element'],
+    expression: 'Observation',
+    definition: own('code-data-absent-reason'),
+    parts: codeAndAbsence,
   },
   {
     name: 'code-value-quantity',
