@@ -44,11 +44,11 @@ export function confront(exam: Exam, lesion: number, engine: Engine, rival?: num
     explanation: explain(exam, scored, alone, weights.outside(group), truth, everyReason),
     tellingApart: proposeNext(
       [
-        { probability: total, members: alone },
-        ...rivals.map((one) => ({
-          probability: one.probability,
-          members: weights.heaviest(one.group, membersAtMost),
-        })),
+        { probability: total, site: truth.site, members: alone },
+        ...rivals.flatMap(({ group: other, probability }) => {
+          const site = weights.spokesman(other)?.site;
+          return site === undefined ? [] : [{ probability, site, members: weights.heaviest(other, membersAtMost) }];
+        }),
       ],
       columns,
       open(),

@@ -73,7 +73,10 @@ function contenders({ inference, weights }: Weighed): readonly Contender[] {
   return inference.groups
     .slice(0, contendersAtMost)
     .filter(({ probability }) => probability > contenderFrom)
-    .map(({ group, probability }) => ({ probability, members: weights.heaviest(group, membersAtMost) }));
+    .flatMap(({ group, probability }) => {
+      const site = weights.spokesman(group)?.site;
+      return site === undefined ? [] : [{ probability, site, members: weights.heaviest(group, membersAtMost) }];
+    });
 }
 
 /** What is worth examining next. */

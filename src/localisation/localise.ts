@@ -100,8 +100,7 @@ function rank(exam: Exam, inference: Inference, weights: PosteriorWeights): read
   const single = consequencesLast(listed, inference).map(({ group, probability }): RankedLocalisation => {
     const members = weights.within(group);
     const level = weights.level(group);
-    const leads = members.flatMap(({ index }) => hypotheses[index] ?? []);
-    const lead = leads.find(({ site }) => level === null || site.level === level.level) ?? leads[0] ?? hypotheses[0];
+    const lead = weights.spokesman(group) ?? hypotheses[0];
     if (lead === undefined) throw new RangeError('there is always a hypothesis');
     const explanation = explain(exam, inference.scored, members, weights.outside(group), lead);
     return toRanked(lead, probability, level, explanation);

@@ -155,7 +155,7 @@ export function proposeNext(
       label: place === undefined ? target.item.label : `${target.item.label} ${describePlace(place, target.side)}`,
       side: target.side === 'midline' ? null : target.side,
       ...(place === undefined ? {} : { place: place.key }),
-      ...contrast(column, gain.chances(column), contenders, columns),
+      ...contrast(column, gain.chances(column), contenders),
       gainBits: round(bits),
     }));
 }
@@ -191,7 +191,6 @@ function contrast(
   { model }: Column,
   rows: readonly (readonly number[])[],
   contenders: readonly Contender[],
-  columns: StateColumns,
 ): { readonly tellsApart: boolean; readonly because: string } {
   const considered = rows
     .map((row, index) => ({
@@ -211,8 +210,8 @@ function contrast(
     return { tellsApart: false, because: 'its result would shift the weight between the leading sites' };
   }
   const name = (index: number): string => {
-    const lead = columns.hypotheses[contenders[index]?.members[0]?.index ?? 0];
-    return lead === undefined ? '' : siteWords(lead.site);
+    const site = contenders[index]?.site;
+    return site === undefined ? '' : siteWords(site);
   };
   return { tellsApart: true, because: `likely to be affected by ${name(affected)}, spared by ${name(spared)}` };
 }

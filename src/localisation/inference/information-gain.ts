@@ -1,3 +1,4 @@
+import type { Site } from '../hypothesis.ts';
 import type { Context } from '../observation/context.ts';
 import type { Column, StateColumns } from './columns.ts';
 import type { Mixture } from './ranking.ts';
@@ -5,6 +6,8 @@ import type { Mixture } from './ranking.ts';
 /** A leading site with its probability and the hypotheses that stand for it, weights summing to 1. */
 export interface Contender {
   readonly probability: number;
+  /** As it is named. */
+  readonly site: Site;
   readonly members: Mixture;
 }
 

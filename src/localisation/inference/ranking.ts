@@ -56,6 +56,13 @@ export class PosteriorWeights {
     return levelOf(group.members, this.hypotheses, this.weight);
   }
 
+  /** The heaviest hypothesis of a site at the level that is named for it, else the heaviest. */
+  spokesman(group: SiteGroup): Hypothesis | undefined {
+    const level = this.level(group)?.level;
+    const members = this.within(group).flatMap(({ index }) => this.hypotheses[index] ?? []);
+    return members.find(({ site }) => level === undefined || site.level === level) ?? members[0];
+  }
+
   private mixtureWithin({ members }: SiteGroup): Mixture {
     const heavier = (a: number, b: number): number => (this.weight[b] ?? 0) - (this.weight[a] ?? 0) || a - b;
     const significant = members.filter((index) => this.matters(index));
