@@ -55,10 +55,30 @@ function bestReasons(site: RankedLocalisation): string {
     if (chosen.length === 2) break;
   }
   // The path in words is given once; the answer's list of evidence has it for each finding.
-  const isShort = (words: string): boolean => words.split(' ').length <= longestPath;
   return joinWords(
-    chosen.map(({ text, because }, index) => (index === 0 && isShort(because) ? `${text} (${because})` : text)),
+    chosen.map((evidence, index) => {
+      const { text, because } = bothSidesAtOnce(evidence, wrong);
+      return index === 0 && because !== null && isShort(because) ? `${text} (${because})` : text;
+    }),
   );
+}
+
+function isShort(words: string): boolean {
+  return words.split(' ').length <= longestPath;
+}
+
+interface Said {
+  readonly text: string;
+  /** null when the path is of one side and the finding is on both. */
+  readonly because: string | null;
+}
+
+/** A finding that speaks for the site on both sides alike is said once, of both. */
+function bothSidesAtOnce(evidence: Evidence, all: readonly Evidence[]): Said {
+  const { text, because, side } = evidence;
+  if (!all.some((other) => other.side !== side && saysTheSame(other, evidence))) return { text, because };
+  const path = because.replace(/\bthe (?:left|right) side of\b/, 'both sides of');
+  return { text: onBothSides(text, side), because: /\b(?:left|right)\b/.test(path) ? null : path };
 }
 
 /** `/findings/power/3` is of the section `power`. */

@@ -211,6 +211,27 @@ describe('presentation', () => {
     expect(presentation).toContain('muscle wasting at the forearm and hand on the left.');
   });
 
+  it('says a reason that stands on both sides once, with the path on both', () => {
+    const reason = (side: 'left' | 'right', because: string) => ({
+      finding: `/findings/power/${side === 'left' ? 0 : 1}`,
+      findingId: `power/hip-flexion|${side}`,
+      side,
+      text: `${side} hip flexion 2/5`,
+      weight: 3,
+      because,
+      abnormal: true,
+    });
+    const said = (path: (side: string) => string) => {
+      const supporting = (['left', 'right'] as const).map((side) => reason(side, path(side)));
+      return saying(localised({ ...site('spinal-cord-transverse', 'cord', 0.9), supporting })).assess(bedsideExam())
+        .presentation;
+    };
+    expect(said((side) => `its fibres run down the ${side} side of the cord`)).toContain(
+      'because of hip flexion 2/5 on both sides (its fibres run down both sides of the cord).',
+    );
+    expect(said((side) => `its fibres cross to the ${side}`)).toContain('because of hip flexion 2/5 on both sides.');
+  });
+
   it('names place, reason, cause and the test for the invented foot drop', () => {
     const { presentation } = saying(localised(fibular)).assess(exampleRead('foot-drop'));
     expect(presentation).toContain('A 46-year-old woman with a 12-day history');
