@@ -60,7 +60,7 @@ export const cerebellar = (part: 'upper-limb' | 'lower-limb' | 'midline'): Probe
 
 export const provokesRoots = (roots: RootShares): Probe => ({ kind: 'provocation', roots });
 
-export const provokesNerve = (place: PlaceKey): Probe => ({ kind: 'provocation', place });
+export const provokesNerve = (...places: readonly PlaceKey[]): Probe => ({ kind: 'provocation', places });
 
 export const longStandingDeformity: Probe = { kind: 'long-standing-deformity' };
 
