@@ -61,6 +61,8 @@ export function multifocalMotorHypotheses(): Hypothesis[] {
             {
               process: processOf({
                 because: 'motor fibres are blocked in several nerves',
+                // A blocked fibre is not a dead one: such arms are weaker than they are thin.
+                wasting: 'muscle',
               }),
             },
           ),
