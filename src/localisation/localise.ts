@@ -174,7 +174,9 @@ const manyRootsFrom = 3;
  */
 function processOf(sites: readonly Site[]): Site | null {
   if (sites.every(({ kind }) => kind === 'nerve')) {
-    return new Set(sites.map(({ key }) => key)).size > 1 ? severalNerves : null;
+    if (new Set(sites.map(({ key }) => key)).size === 1) return null;
+    const side = commonSide(sites);
+    return { ...severalNerves, side: side === 'both' ? severalNerves.side : side };
   }
   if (!sites.every(({ kind }) => kind === 'root')) return null;
   const roots = sites.reduce((count, { span }) => count + (span === undefined ? 1 : 2), 0);
@@ -215,7 +217,7 @@ function withProcessOfSeveral(
     {
       site: process.key,
       label: `${process.label}: ${joinWords(sites.map(named))}`,
-      side: commonSide(sites),
+      side: process.side,
       level: null,
       levelRange: null,
       kind: process.kind,

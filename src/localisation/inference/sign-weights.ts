@@ -49,8 +49,8 @@ function recordedShifts(exam: Exam): readonly Shift[] {
     const { key } = finding.item;
     if (!finding.abnormal || counted.has(key)) return [];
     counted.add(key);
-    return (byKey.get(key) ?? []).map(({ applies, present, because }) => ({
-      applies,
+    return (byKey.get(key) ?? []).map(({ applies, present, because, onSide }) => ({
+      applies: (finding.side === 'midline' ? undefined : onSide?.[finding.side]) ?? applies,
       factor: present,
       because,
       pointer: finding.pointer,

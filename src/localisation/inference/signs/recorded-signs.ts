@@ -1,9 +1,12 @@
-import { commonPractice, fromMemory, recalled } from '../../../kernel/cite.ts';
+import { commonPractice, fromMemory, read, recalled } from '../../../kernel/cite.ts';
 import { anyOf, cervicalCord, kinds, lumbarRoots, sites } from '../history/history-weight.ts';
-import { type SignWeight, sign } from './sign-weight.ts';
+import { type SignWeight, sign, signOnSide } from './sign-weight.ts';
 
 const muscle = kinds('muscle');
 const pickedNerves = anyOf(sites('multiple-mononeuropathy'), kinds('nerve'));
+/** Zoster lives in one ganglion or two neighbours. */
+const fewRoots = sites('nerve-root', 'adjacent-nerve-roots');
+const zoster = read('zoster-limb-paresis-2014', 'radiculopathy 37 %, plexopathy 41 %, both 8 % of 49');
 const amato = recalled('amato-russell');
 
 /**
@@ -51,9 +54,11 @@ export const recordedSigns: readonly SignWeight[] = [
     recalled('vasculitic-neuropathy-2010'),
   ),
   ...sign('non-blanching-rash', kinds('meninges'), 2, 'meningococci bring it', recalled('meningitis-uk-2016')),
-  ...sign(
+  ...signOnSide('vesicular-rash', fewRoots, 8, 'zoster comes from the ganglia', zoster),
+  ...signOnSide('vesicular-rash', kinds('plexus'), 4, 'zoster goes on from the ganglia into the plexus', zoster),
+  ...signOnSide(
     'vesicular-rash',
-    anyOf(kinds('root'), sites('facial-nerve', 'ophthalmic-nerve', 'orbital-apex')),
+    sites('polyradiculopathy', 'facial-nerve', 'ophthalmic-nerve', 'orbital-apex'),
     3,
     'zoster comes from the ganglia',
     commonPractice,
