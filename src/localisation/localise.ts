@@ -173,7 +173,7 @@ const manyRootsFrom = 3;
  * several: both wrists are narrow in many people.
  */
 function processOf(sites: readonly Site[]): Site | null {
-  if (sites.every(({ kind }) => kind === 'nerve')) {
+  if (sites.every(({ kind }) => kind === 'nerve' || kind === severalNerves.kind)) {
     if (new Set(sites.map(({ key }) => key)).size === 1) return null;
     const side = commonSide(sites);
     return { ...severalNerves, side: side === 'both' ? severalNerves.side : side };
