@@ -25,6 +25,8 @@ const purelyMotor = kinds('muscle', 'junction', 'anterior-horn', 'motor-neuron-s
 /** Places and processes that take feeling and leave strength. */
 const feelingAlone = sites(
   'thalamus',
+  'cortex-parietal',
+  'medulla-lateral',
   'sensory-polyneuropathy',
   'small-fibre-polyneuropathy',
   'sensory-ganglionopathy',
@@ -223,6 +225,13 @@ export const limbHistory: readonly HistoryWeight[] = [
     'weakness that descends from the head is typical of a blocked release of transmitter',
   ),
   ...weigh('difficulty-with-stairs', kinds('muscle'), 1.5, 0.8, 'stairs need the hip girdle'),
+  ...weigh(
+    'difficulty-with-stairs',
+    sites('femoral-nerve-pelvis', 'femoral-nerve-groin', 'lumbar-plexus', 'lumbosacral-plexus'),
+    1.5,
+    1,
+    'a knee without its quadriceps gives way on stairs',
+  ),
   ...weigh('muscle-pain', kinds('muscle'), 1.4, 1, 'inflamed muscle may hurt'),
   ...weigh(
     'fever',
@@ -230,6 +239,13 @@ export const limbHistory: readonly HistoryWeight[] = [
     3,
     1,
     'an infection that kills motor cells of the cord begins with fever',
+  ),
+  ...weigh(
+    'fever',
+    kinds('polyradiculoneuropathy'),
+    0.5,
+    1,
+    'the infection before it is over when it begins, and fever with the weakness makes it doubtful',
   ),
   ...weigh(
     ['twitching', 'cramps'],

@@ -1,11 +1,14 @@
 import { commonPractice, fromMemory, read, recalled } from '../../../kernel/cite.ts';
 import { anyOf, cervicalCord, kinds, lumbarRoots, sites } from '../history/history-weight.ts';
+import type { Applies } from '../shift.ts';
 import { type SignWeight, sign, signOnSide } from './sign-weight.ts';
 
 const muscle = kinds('muscle');
 const pickedNerves = anyOf(sites('multiple-mononeuropathy'), kinds('nerve'));
 /** Zoster lives in one ganglion or two neighbours. */
 const fewRoots = sites('nerve-root', 'adjacent-nerve-roots');
+const wholePlexus = sites('brachial-plexus', 'lumbosacral-plexus');
+const plexusPart: Applies = (site) => site.kind === 'plexus' && !wholePlexus(site);
 const zoster = read('zoster-limb-paresis-2014', 'radiculopathy 37 %, plexopathy 41 %, both 8 % of 49');
 const amato = recalled('amato-russell');
 
@@ -55,7 +58,14 @@ export const recordedSigns: readonly SignWeight[] = [
   ),
   ...sign('non-blanching-rash', kinds('meninges'), 2, 'meningococci bring it', recalled('meningitis-uk-2016')),
   ...signOnSide('vesicular-rash', fewRoots, 8, 'zoster comes from the ganglia', zoster),
-  ...signOnSide('vesicular-rash', kinds('plexus'), 4, 'zoster goes on from the ganglia into the plexus', zoster),
+  ...signOnSide('vesicular-rash', plexusPart, 4, 'zoster goes on from the ganglia into the plexus', zoster),
+  ...signOnSide(
+    'vesicular-rash',
+    wholePlexus,
+    2.5,
+    'zoster goes on from the ganglia into the plexus, though seldom into all of it',
+    zoster,
+  ),
   ...signOnSide(
     'vesicular-rash',
     sites('polyradiculopathy', 'facial-nerve', 'ophthalmic-nerve', 'orbital-apex'),
