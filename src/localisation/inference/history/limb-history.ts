@@ -53,7 +53,7 @@ export const limbHistory: readonly HistoryWeight[] = [
     1,
     'a limb that fails from above seldom hurts when it begins',
   ),
-  ...weigh(['arm-weakness', 'leg-weakness', 'weakness'], feelingAlone, 0.5, 1, 'it holds no motor fibres'),
+  ...weigh(['arm-weakness', 'leg-weakness', 'weakness'], feelingAlone, 0.4, 1, 'it holds no motor fibres'),
   ...weigh('back-pain', sites('conus-medullaris'), 1.3, 0.9, 'back pain goes with what presses on the conus'),
   ...weigh(
     'trauma',
@@ -262,6 +262,27 @@ export const limbHistory: readonly HistoryWeight[] = [
     'stiffness points to spasticity, rigidity or myotonia',
   ),
   ...weigh(['numbness', 'paraesthesiae'], purelyMotor, 0.5, 1.2, 'the disease leaves sensation alone'),
+  ...weigh(
+    'painless-injury',
+    sites(
+      'spinal-cord-central',
+      'small-fibre-polyneuropathy',
+      'sensory-polyneuropathy',
+      'sensory-ganglionopathy',
+      'length-dependent-polyneuropathy',
+      'multiple-mononeuropathy',
+    ),
+    2,
+    1,
+    'burns and cuts that do not hurt come with a loss of pain fibres that is deep and wide',
+  ),
+  ...weigh(
+    'painless-injury',
+    kinds('root', 'plexus', 'polyradiculoneuropathy'),
+    0.4,
+    1,
+    'roots overlap, and skin that has lost one still feels pain',
+  ),
   ...weigh('worse-in-the-dark', dorsalColumns, 2, 1, 'sight stands in for lost position sense'),
   ...weigh(
     'unsteadiness',
