@@ -37,6 +37,9 @@ export const weaknessOnBothSides = (...movements: readonly string[]): Probe => (
   bilateral: true,
 });
 
+/** The sign is made by slack muscles; a limb that is stiff from above does not take the posture. */
+export const slack = (...movements: readonly string[]): Probe => ({ kind: 'weakness-of', movements, flaccid: true });
+
 /** The sign is made by slack muscles on both sides. */
 export const slackOnBothSides = (...movements: readonly string[]): Probe => ({
   kind: 'weakness-of',
