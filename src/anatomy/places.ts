@@ -144,7 +144,7 @@ export const places = {
   'medial-pectoral-nerve': nerve('Medial pectoral nerve', 'medial-cord', 0.3, upper),
   'subscapular-nerves': nerve('Subscapular nerves', 'posterior-cord', 0.3, upper),
   'thoracodorsal-nerve': nerve('Thoracodorsal nerve', 'posterior-cord', 1, upper),
-  'axillary-nerve': nerve('Axillary nerve at the quadrangular space', 'posterior-cord', 8, upper),
+  'axillary-nerve': nerve('Axillary nerve at the quadrangular space', 'posterior-cord', 10, upper),
   'medial-cutaneous-nerve-of-arm': nerve('Medial cutaneous nerve of the arm', 'medial-cord', 0.3, upper),
   'medial-cutaneous-nerve-of-forearm': nerve('Medial cutaneous nerve of the forearm', 'medial-cord', 1, upper),
   'intercostobrachial-nerve': nerve('Intercostobrachial nerve', intercostalOf('T2', 'T3'), 2, upper),
@@ -223,7 +223,7 @@ export const places = {
 
   // Sacral plexus
   'lumbosacral-trunk': plexusPart('Lumbosacral trunk', null, 2, lumbosacral),
-  'sacral-plexus': plexusPart('Sacral plexus', { L4: 'lumbosacral-trunk', L5: 'lumbosacral-trunk' }, 4, lumbosacral),
+  'sacral-plexus': plexusPart('Sacral plexus', { L4: 'lumbosacral-trunk', L5: 'lumbosacral-trunk' }, 2.5, lumbosacral),
   'superior-gluteal-nerve': nerve('Superior gluteal nerve', 'sacral-plexus', 1, lower),
   'inferior-gluteal-nerve': nerve('Inferior gluteal nerve', 'sacral-plexus', 1, lower),
   'posterior-femoral-cutaneous-nerve': nerve('Posterior femoral cutaneous nerve', 'sacral-plexus', 1, lower),

@@ -43,7 +43,7 @@ export type Probe =
   /** A deformity that takes years of distal muscle imbalance. */
   | { readonly kind: 'long-standing-deformity' }
   /** Pain or tingling provoked by stretching or tapping these roots or this nerve. */
-  | { readonly kind: 'provocation'; readonly roots?: RootShares; readonly place?: PlaceKey }
+  | { readonly kind: 'provocation'; readonly roots?: RootShares; readonly places?: readonly PlaceKey[] }
   /** A function of the brain, a cranial nerve, the autonomic system or the pelvic floor. */
   | {
       readonly kind: 'faculty';

@@ -172,8 +172,10 @@ const manyRootsFrom = 3;
  * several: both wrists are narrow in many people.
  */
 function processOf(sites: readonly Site[]): Site | null {
-  if (sites.every(({ kind }) => kind === 'nerve')) {
-    return new Set(sites.map(({ key }) => key)).size > 1 ? severalNerves : null;
+  if (sites.every(({ kind }) => kind === 'nerve' || kind === severalNerves.kind)) {
+    if (new Set(sites.map(({ key }) => key)).size === 1) return null;
+    const side = commonSide(sites);
+    return { ...severalNerves, side: side === 'both' ? severalNerves.side : side };
   }
   if (!sites.every(({ kind }) => kind === 'root')) return null;
   const roots = sites.reduce((count, { span }) => count + (span === undefined ? 1 : 2), 0);
@@ -214,7 +216,7 @@ function withProcessOfSeveral(
     {
       site: process.key,
       label: `${process.label}: ${joinWords(sites.map(named))}`,
-      side: commonSide(sites),
+      side: process.side,
       level: null,
       levelRange: null,
       kind: process.kind,

@@ -39,7 +39,7 @@ function unresolved({ probe }: Item): readonly string[] {
       return [probe.faculty, ...(probe.orAlso ?? [])].filter((key) => !faculties.has(key));
     case 'provocation': {
       const roots = Object.keys(probe.roots ?? {});
-      const places = probe.place === undefined ? [] : [probe.place];
+      const places = probe.places ?? [];
       if (roots.length + places.length === 0) return ['nothing provoked'];
       return [
         ...roots.filter((root) => !isSegment(root)),

@@ -1,6 +1,6 @@
 import { commonPractice, recalled } from '../../kernel/cite.ts';
 import { equivalent, inexact, narrower, wider } from './code-links.ts';
-import { faculty, longStandingDeformity, recordedOnly, upperMotor, weaknessOf } from './probes.ts';
+import { faculty, longStandingDeformity, recordedOnly, slack, upperMotor, weaknessOf } from './probes.ts';
 import { sectionTable } from './section-table.ts';
 
 const muscleSites = [
@@ -165,7 +165,7 @@ export const inspection = sectionTable(
       region: 'upper-limbs',
       bodyPart: 'hand',
       hpo: equivalent('HP:0001178', 'Ulnar claw'),
-      probe: weaknessOf('finger-abduction'),
+      probe: slack('finger-abduction'),
     },
     'hand-of-benediction': {
       label: 'Hand of benediction on making a fist',

@@ -37,6 +37,9 @@ export const weaknessOnBothSides = (...movements: readonly string[]): Probe => (
   bilateral: true,
 });
 
+/** The sign is made by slack muscles; a limb that is stiff from above does not take the posture. */
+export const slack = (...movements: readonly string[]): Probe => ({ kind: 'weakness-of', movements, flaccid: true });
+
 /** The sign is made by slack muscles on both sides. */
 export const slackOnBothSides = (...movements: readonly string[]): Probe => ({
   kind: 'weakness-of',
@@ -60,7 +63,7 @@ export const cerebellar = (part: 'upper-limb' | 'lower-limb' | 'midline'): Probe
 
 export const provokesRoots = (roots: RootShares): Probe => ({ kind: 'provocation', roots });
 
-export const provokesNerve = (place: PlaceKey): Probe => ({ kind: 'provocation', place });
+export const provokesNerve = (...places: readonly PlaceKey[]): Probe => ({ kind: 'provocation', places });
 
 export const longStandingDeformity: Probe = { kind: 'long-standing-deformity' };
 

@@ -113,7 +113,8 @@ export const specialTests = sectionTable(
       label: 'Tinel sign above the clavicle',
       region: 'neck',
       bodyPart: 'shoulder',
-      probe: provokesNerve('upper-trunk'),
+      // All three trunks lie under the finger, and the fibres of each run apart in it.
+      probe: provokesNerve('upper-trunk', 'middle-trunk', 'lower-trunk', 'lower-trunk-c8', 'lower-trunk-t1'),
     },
     'tinel-fibular-neck': {
       label: 'Tinel sign at the fibular neck',

@@ -22,9 +22,10 @@ const book = (where: string): Source => recalled('preston-shapiro', where);
 // biome-ignore format: one lesion, one row
 export const fascicles: readonly Fascicular[] = [
   // The fibular division lies outermost against the bone and has little fat between its fascicles.
-  { site: 'sciatic-nerve', key: 'fibular-severe', share: 0.25, hits: [['sciatic-nerve-fibular-division', 0.92, 0.85], ['sciatic-nerve-tibial-division', 0.35, 0.35]], source: book('sciatic neuropathy') },
-  { site: 'sciatic-nerve', key: 'fibular-severe-tibial-slight', share: 0.15, hits: [['sciatic-nerve-fibular-division', 0.9, 0.8], ['sciatic-nerve-tibial-division', 0.12, 0.12]], source: book('sciatic neuropathy') },
-  { site: 'sciatic-nerve', key: 'fibular-partial', share: 0.2, hits: [['sciatic-nerve-fibular-division', 0.55, 0.55], ['sciatic-nerve-tibial-division', 0.12, 0.12]], source: book('sciatic neuropathy') },
+  { site: 'sciatic-nerve', key: 'both-divisions-severe', share: 0.12, hits: [['sciatic-nerve-fibular-division', 0.95, 0.9], ['sciatic-nerve-tibial-division', 0.8, 0.75]], source: book('sciatic neuropathy') },
+  { site: 'sciatic-nerve', key: 'fibular-severe', share: 0.2, hits: [['sciatic-nerve-fibular-division', 0.92, 0.85], ['sciatic-nerve-tibial-division', 0.35, 0.35]], source: book('sciatic neuropathy') },
+  { site: 'sciatic-nerve', key: 'fibular-severe-tibial-slight', share: 0.13, hits: [['sciatic-nerve-fibular-division', 0.9, 0.8], ['sciatic-nerve-tibial-division', 0.12, 0.12]], source: book('sciatic neuropathy') },
+  { site: 'sciatic-nerve', key: 'fibular-partial', share: 0.17, hits: [['sciatic-nerve-fibular-division', 0.55, 0.55], ['sciatic-nerve-tibial-division', 0.12, 0.12]], source: book('sciatic neuropathy') },
   // At the fibular neck the fascicles of the deep branch lie against the bone.
   { site: 'common-fibular-nerve', key: 'deep-worse-severe', share: 0.18, hits: [['deep-fibular-nerve', 0.9, 0.8], ['superficial-fibular-nerve', 0.4, 0.5]], source: book('fibular neuropathy') },
   { site: 'common-fibular-nerve', key: 'deep-worse-partial', share: 0.15, hits: [['deep-fibular-nerve', 0.6, 0.5], ['superficial-fibular-nerve', 0.15, 0.3]], source: book('fibular neuropathy') },

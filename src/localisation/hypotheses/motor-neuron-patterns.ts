@@ -142,9 +142,21 @@ export const segmentalPatterns: readonly CellPattern[] = [
     [side, 'triceps', 0.3],
     [far, 'hand', 0.1],
   ]),
+  {
+    // The second hand follows the first in about one in ten, and then stops as well.
+    key: 'both-hands-and-forearms',
+    share: 0.05,
+    bulbar: 0.01,
+    losses: both((side) => [
+      [side, 'hand', 0.6],
+      [side, 'triceps', 0.3],
+    ]),
+  },
   ...eitherSide('shoulder-and-upper-arm', 0.12, 0.02, (side) => [[side, 'upper-arm', 0.8]]),
   ...eitherSide('whole-arm', 0.16, 0.05, (side) => arm(side, 0.9, 0.8)),
   ...eitherSide('whole-leg', 0.22, 0.03, (side) => leg(side, 0.85, 0.85)),
+  // An infection of the cord spares some cells of each segment as often as it takes nearly all.
+  ...eitherSide('leg-in-part', 0.12, 0.02, (side) => leg(side, 0.45, 0.35)),
   ...eitherSide('leg-and-less-of-other', 0.1, 0.05, (side, far) => [...leg(side, 0.85, 0.8), ...leg(far, 0.35, 0.35)]),
   ...eitherSide('arm-and-less-of-other', 0.06, 0.1, (side, far) => [...arm(side, 0.85, 0.6), ...arm(far, 0.4, 0.15)]),
   ...eitherSide('leg-and-other-arm', 0.1, 0.05, (side, far) => [

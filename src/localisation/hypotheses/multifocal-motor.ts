@@ -18,6 +18,12 @@ const armBlocks: readonly { readonly places: readonly PlaceKey[]; readonly share
   { places: ['radial-nerve-elbow', 'ulnar-nerve-elbow'], share: 0.25 },
   { places: ['ulnar-nerve-elbow', 'median-nerve-elbow'], share: 0.15 },
   { places: ['radial-nerve-elbow', 'ulnar-nerve-elbow', 'median-nerve-elbow'], share: 0.15 },
+  { places: ['median-nerve-elbow'], share: 0.08 },
+  // In about a third some block lies near the plexus, and the upper arm fails with the hand.
+  {
+    places: ['axillary-nerve', 'musculocutaneous-nerve', 'radial-nerve-axilla', 'median-nerve-upper-arm'],
+    share: 0.12,
+  },
 ];
 
 /** What else is blocked, and less: nothing, nerves of the other arm, one of a leg, or both. */
@@ -30,6 +36,8 @@ const elsewhere: readonly {
   { key: 'one-arm', share: 0.1, same: [], other: [] },
   { key: 'other-radial', share: 0.25, same: [], other: ['radial-nerve-elbow'] },
   { key: 'other-ulnar', share: 0.25, same: [], other: ['ulnar-nerve-elbow'] },
+  { key: 'other-median', share: 0.08, same: [], other: ['median-nerve-elbow'] },
+  { key: 'other-median-and-ulnar', share: 0.1, same: [], other: ['median-nerve-elbow', 'ulnar-nerve-elbow'] },
   { key: 'fibular', share: 0.1, same: ['common-fibular-nerve'], other: [] },
   { key: 'other-fibular', share: 0.1, same: [], other: ['common-fibular-nerve'] },
   { key: 'other-ulnar-and-fibular', share: 0.1, same: [], other: ['ulnar-nerve-elbow', 'common-fibular-nerve'] },
@@ -46,6 +54,9 @@ function blocks(side: BodySide, arm: (typeof armBlocks)[number], other: (typeof 
   return lesion;
 }
 
+const total =
+  armBlocks.reduce((sum, { share }) => sum + share, 0) * elsewhere.reduce((sum, { share }) => sum + share, 0);
+
 /** Motor fibres blocked in several nerves, feeling kept. */
 export function multifocalMotorHypotheses(): Hypothesis[] {
   return bodySides.flatMap((side) =>
@@ -56,11 +67,13 @@ export function multifocalMotorHypotheses(): Hypothesis[] {
           hypothesis(
             severalNerves,
             `motor-${side}-${arm.places.join('+')}-${other.key}`,
-            (percentOfAll * arm.share * other.share) / 2,
+            (percentOfAll * arm.share * other.share) / (2 * total),
             blocks(side, arm, other).build(),
             {
               process: processOf({
                 because: 'motor fibres are blocked in several nerves',
+                // A blocked fibre is not a dead one: such arms are weaker than they are thin.
+                wasting: 'muscle',
               }),
             },
           ),

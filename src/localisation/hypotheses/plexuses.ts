@@ -128,6 +128,9 @@ const otherSides = [
   { key: 'both-uneven', other: 0.55, share: 0.07 },
 ] as const;
 
+/** It comes on over days to weeks, not at a stroke. Judged. */
+const overWeeks = { hyperacute: 0.3, acute: 0.8, subacute: 1.3, chronic: 1 } as const;
+
 const lumbosacralExtents = [extents[0], extents[1], { ...extents[3], motor: 0.75, sensory: 0.2 }] as const;
 
 function lumbosacralPlexus(): Hypothesis[] {
@@ -148,6 +151,7 @@ function lumbosacralPlexus(): Hypothesis[] {
             `${spread.key}-${extent.key}-${key}${key === 'both-uneven' ? `-${side}` : ''}`,
             (groupFrequency.lumbosacralPlexus * spread.share * share) / (2 * lumbosacralExtents.length),
             lesion.build(),
+            { paces: overWeeks },
           );
         }),
       ),

@@ -194,7 +194,7 @@ function manyRoots(): Hypothesis[] {
   const crossed = bodySides.flatMap((side) =>
     depths.map((depth) => {
       const losses = bySide(side, alike(arm, depth), alike(leg, depth));
-      return build('both', `${side}-arm-other-leg-${depth}`, 0.03 / 4, losses);
+      return build('both', `${side}-arm-other-leg-${depth}`, 0.015 / 4, losses);
     }),
   );
   const crossedLegs = bodySides.flatMap((side) =>

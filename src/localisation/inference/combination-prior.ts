@@ -23,7 +23,7 @@ const logAnother = {
 const logNervePicker = Math.log(0.012);
 const logPickedNerve = Math.log(0.035);
 
-const peripheral: ReadonlySet<SiteKind> = new Set(['nerve', 'plexus', 'root']);
+const peripheral: ReadonlySet<SiteKind> = new Set(['nerve', 'plexus', 'root', 'multiple-nerves']);
 
 /** Priors of several sites at once, from the natural logs of the priors of each alone. */
 export class CombinationPrior {
@@ -67,7 +67,8 @@ export class CombinationPrior {
   /** Natural log of how much commoner than chance a further site is. */
   private additionFactor(present: readonly number[]): (added: number) => number {
     const { siteOf, placeOf } = this.sites;
-    const arePeripheral = present.length > 1 && present.every((member) => peripheral.has(this.kindOf(member)));
+    const isPicking = present.length > 1 || present.some((member) => this.kindOf(member) === 'multiple-nerves');
+    const arePeripheral = isPicking && present.every((member) => peripheral.has(this.kindOf(member)));
     const isNerveAmong = present.some((member) => this.kindOf(member) === 'nerve');
     return (added) => {
       const kind = this.kindOf(added);

@@ -37,7 +37,7 @@ const movementsOf: Readonly<Record<Pair, Readonly<Record<LimbHalf, readonly stri
 };
 const skinOf: Readonly<Record<Pair, readonly string[]>> = {
   face: [],
-  arms: ['thumb', 'little-finger'],
+  arms: ['outer-upper-arm', 'thumb', 'little-finger'],
   legs: ['great-toe', 'front-of-thigh'],
   trunk: ['nipple', 'umbilicus', 'lower-abdomen'],
   perineum: ['saddle', 'perianal-skin'],
@@ -322,6 +322,8 @@ const otherHalfOnly = 0.3;
  * numbness and tingling are told of early. Judged.
  */
 const numbnessUntold = 0.5;
+/** The same where the patient was asked about numbness or tingling and has none. Judged. */
+const numbnessDenied = 0.15;
 
 /** Odds of a lesion that stops the bladder, where nothing about the pelvic floor was found wrong. Judged. */
 const silentSphincters = 0.45;
@@ -338,7 +340,8 @@ export class Coverage {
   discount(logWeights: Float64Array, { findings, history }: Pick<Exam, 'findings' | 'history'>): void {
     const troubled = troubledMarks(findings);
     const untroubled = bits(lookedAt(troubled)) & ~bits(troubled);
-    if (isWeakAlone(findings, history)) this.discountNumbing(logWeights);
+    if (isWeakAlone(findings, history))
+      this.discountNumbing(logWeights, isNumbnessDenied(history) ? numbnessDenied : numbnessUntold);
     if (untroubled === 0) return;
     const beside = bits(besides(troubled)) & partBits;
     // Few combinations of marks occur, so what each costs is worked out once.
@@ -352,10 +355,10 @@ export class Coverage {
     }
   }
 
-  private discountNumbing(logWeights: Float64Array): void {
+  private discountNumbing(logWeights: Float64Array, odds: number): void {
     for (let index = 0; index < logWeights.length; index += 1)
       if (((this.complaints[index] ?? 0) & feelingBits) !== 0)
-        logWeights[index] = (logWeights[index] ?? 0) + Math.log(numbnessUntold);
+        logWeights[index] = (logWeights[index] ?? 0) + Math.log(odds);
   }
 }
 
@@ -367,6 +370,10 @@ function isWeakAlone(findings: readonly Finding[], history: Exam['history']): bo
     !wrong.some(({ modality }) => modality !== undefined) &&
     !history.some(({ key, present }) => present && feelingLost.has(key))
   );
+}
+
+function isNumbnessDenied(history: Exam['history']): boolean {
+  return history.some(({ key, present }) => !present && feelingLost.has(key) && key !== 'saddle-numbness');
 }
 
 const feelingLost: ReadonlySet<string> = new Set(['numbness', 'paraesthesiae', 'saddle-numbness']);

@@ -69,7 +69,7 @@ export function gatherEvidence(findings: readonly Finding[], columns: StateColum
  * the left side of the face, and who grades a weak right leg has moved the left one. Of a limb little more than that it is
  * not weak is meant, and its neighbours say the same. Judged.
  */
-const otherHalfBase = { head: 0.6, limb: 0.3 } as const;
+const otherHalfBase = { head: 0.6, limb: 0.45, reflex: 0.2 } as const;
 
 function otherHalves(findings: readonly Finding[]): readonly Draft[] {
   const stated = new Set(findings.filter(({ value }) => value !== null).map(sidedName));
@@ -87,13 +87,15 @@ function otherHalves(findings: readonly Finding[]): readonly Draft[] {
     }
     const [aspect] = limbAspect(other);
     if (aspect === undefined || troubled.has(aspect) || item.scale === 'beats') return [];
-    return [{ ...draft, value: scales[item.scale].normal[0], group: `other-half|${aspect}`, base: otherHalfBase.limb }];
+    const base = item.probe.kind === 'reflex' ? otherHalfBase.reflex : otherHalfBase.limb;
+    return [{ ...draft, value: scales[item.scale].normal[0], group: `other-half|${aspect}`, base }];
   });
 }
 
-/** What a sign says to be wrong of which limb, where it is of those that are looked for in both: strength, feeling, coordination. */
+/** What a sign says to be wrong of which limb, where it is of those that are looked for in both: strength, reflexes, feeling, coordination. */
 function limbAspect({ item: { probe, region }, side, place, modality }: Finding): readonly string[] {
-  if (probe.kind === 'movement' || probe.kind === 'cerebellar') return [`${probe.kind}|${region}|${side}`];
+  if (probe.kind === 'movement' || probe.kind === 'cerebellar' || probe.kind === 'reflex')
+    return [`${probe.kind}|${region}|${side}`];
   if (probe.kind !== 'sensation' || place === undefined || modality === undefined || !isPatch(place)) return [];
   return [`${tractOf[modality]}|${regionOf(place)}|${side}`];
 }

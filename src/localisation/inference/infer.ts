@@ -31,8 +31,14 @@ export function infer(
 ): Inference {
   const alone = softmax(scored.score);
   const order = bestOfLeadingGroups(sites.groups, alone);
+  const isPickedApart = logPicker >= logPickerLikely;
   const isWanting = order.slice(0, 3).some((index) => (alone[index] ?? 0) > 0.1 && leavesOver(scored, index));
-  const starters = isWanting ? startersOf(order, alone) : [];
+  const starters = [
+    ...new Set([
+      ...(isWanting ? startersOf(order, alone) : []),
+      ...(isPickedApart ? leadingNerves(hypotheses, sites.groups, alone) : []),
+    ]),
+  ];
   const found = starters.length === 0 ? [] : findCombinations(hypotheses, sites, scored, logPrior, starters, logPicker);
   const joint = found.length === 0 ? alone : softmax(withCombinations(scored.score, found));
   const combinations = found.map((combination, index) => ({
@@ -77,6 +83,22 @@ function marginal(
       return probability >= anyChance ? [{ group, probability }] : [];
     })
     .sort((a, b) => b.probability - a.probability || (a.group.id < b.group.id ? -1 : 1));
+}
+
+/**
+ * Odds from which a disease that picks out single nerves is so likely in this person that several nerves are looked for
+ * though one place would explain everything. Judged.
+ */
+const logPickerLikely = Math.log(4);
+
+/** The likeliest single nerves. */
+function leadingNerves(
+  hypotheses: readonly Hypothesis[],
+  groups: readonly SiteGroup[],
+  alone: Float64Array,
+): readonly number[] {
+  const nerves = groups.filter(({ members }) => hypotheses[members[0] ?? 0]?.site.kind === 'nerve');
+  return bestOfLeadingGroups(nerves, alone).slice(0, startersAtLeast);
 }
 
 /** Single sites from which a search for a second one starts: the leading ones, and at least these many. */

@@ -1,6 +1,8 @@
 import { isSegment, segmentIndex } from '../../anatomy/segments.ts';
 import { describeFinding } from '../../exam/describe.ts';
 import type { Exam } from '../../exam/exam.ts';
+import type { Finding } from '../../exam/finding.ts';
+import type { BodySide } from '../../kernel/side.ts';
 import { kinds } from './history/history-weight.ts';
 import type { Shift } from './shift.ts';
 import { recordedSigns } from './signs/recorded-signs.ts';
@@ -76,13 +78,15 @@ export function signShifts(exam: Exam): readonly Shift[] {
 }
 
 function recordedShifts(exam: Exam): readonly Shift[] {
+  const signs = exam.findings.filter(({ abnormal, item }) => abnormal && byKey.has(item.key));
   const counted = new Set<string>();
-  return exam.findings.flatMap((finding) => {
+  return signs.flatMap((finding) => {
     const { key } = finding.item;
-    if (!finding.abnormal || counted.has(key)) return [];
+    if (counted.has(key)) return [];
     counted.add(key);
-    return (byKey.get(key) ?? []).map(({ applies, present, because }) => ({
-      applies,
+    const side = sideOf(signs.filter(({ item }) => item.key === key));
+    return (byKey.get(key) ?? []).map(({ applies, present, because, onSide }) => ({
+      applies: (side === null ? undefined : onSide?.[side]) ?? applies,
       factor: present,
       because,
       pointer: finding.pointer,
@@ -91,4 +95,10 @@ function recordedShifts(exam: Exam): readonly Shift[] {
       id: finding.id,
     }));
   });
+}
+
+/** The one side on which a sign was found; null when it is in the midline or on both. */
+function sideOf(findings: readonly Finding[]): BodySide | null {
+  const [first, ...others] = new Set(findings.map(({ side }) => side));
+  return first === undefined || first === 'midline' || others.length > 0 ? null : first;
 }

@@ -188,12 +188,26 @@ function clonus({ item, side }: ProbeTarget, reflexKey: string): ProbeModel | nu
 const wastingStates = { block: 0, muscle: 0.5, denervation: 1 } as const;
 const wastingFactor = (state: number): number => (state < 0.25 ? 0.25 : state < 0.75 ? 0.75 : 1);
 
+/**
+ * The muscle that makes the bulk where a movement is seen. Others may lend it strength, as the supraspinatus does to a
+ * shoulder whose deltoid is gone, but do not fill the hollow.
+ */
+function mainMuscles(keys: readonly string[], side: BodySide): readonly MotorItem[] {
+  return motorItems(keys, side).map((item) => {
+    const [main] = item.movement.supplies;
+    return main === undefined ? item : motorItem({ ...item.movement, supplies: [{ ...main, weight: 1 }] }, item.side);
+  });
+}
+
+/** A muscle that keeps half of its motor units grows the rest and looks nearly full: power to which the loss is raised. Judged. */
+const seenFrom = 1.4;
+
 /** Wasting takes weeks; twitching is commonest where the cell body is lost, absent in disease of muscle and junction. Judged. */
 function denervation({ item, side, place }: ProbeTarget, feature: 'wasting' | 'fasciculation'): ProbeModel | null {
   if (place === undefined) return null;
   const keys = [...movementTable].flatMap(([key, movement]) => (isWithin(movement.bulkAt, place.key) ? [key] : []));
   if (keys.length === 0) return null;
-  const items = sidesOf(side).flatMap((one) => motorItems(keys, one));
+  const items = sidesOf(side).flatMap((one) => mainMuscles(keys, one));
   const fractions = (hypothesis: Hypothesis): number[] => {
     const losses = items.map((one) => motorDeficit(hypothesis, one).lower);
     const horn = mean(
@@ -214,7 +228,7 @@ function denervation({ item, side, place }: ProbeTarget, feature: 'wasting' | 'f
     fractions,
     chance: ([loss = 0, horn = 0, bulk = 1], context) =>
       feature === 'wasting'
-        ? 0.02 + 0.8 * loss * (0.05 + 0.95 * context.chronicity) * wastingFactor(bulk)
+        ? 0.02 + 0.8 * loss ** seenFrom * (0.05 + 0.95 * context.chronicity) * wastingFactor(bulk)
         : 0.012 + (bulk === 1 ? 0.1 : 0.02) * loss + 0.75 * horn * (0.4 + 0.6 * context.chronicity),
   });
 }
@@ -288,6 +302,7 @@ const provocable: ReadonlySet<SiteKind> = new Set(['root', 'nerve', 'cauda-equin
 function provocation({ item, side }: ProbeTarget, probe: Extract<Probe, { kind: 'provocation' }>): ProbeModel {
   const { sensitivity, falsePositive } = signAccuracy(item.key);
   const roots = Object.keys(probe.roots ?? {}) as Segment[];
+  const places = probe.places ?? [];
   return signModel({
     item,
     family: `provocation|${sensitivity}|${falsePositive}`,
@@ -300,9 +315,10 @@ function provocation({ item, side }: ProbeTarget, probe: Extract<Probe, { kind: 
           const cell = cordIndex(one, segmentIndex(root));
           return Math.max(dorsalRoot[cell] ?? 0, ventralRoot[cell] ?? 0);
         }),
-        ...(probe.place === undefined ? [] : [placeIndex(one, probe.place)]).map((cell) =>
-          Math.max(sensoryPlace[cell] ?? 0, motorPlace[cell] ?? 0),
-        ),
+        ...places.map((place) => {
+          const cell = placeIndex(one, place);
+          return Math.max(sensoryPlace[cell] ?? 0, motorPlace[cell] ?? 0);
+        }),
       ]);
       return [Math.max(0, ...hits)];
     },

@@ -149,17 +149,20 @@ export const illnessHistory: readonly HistoryWeight[] = [
   ),
   ...weigh(
     'herpes-zoster',
-    anyOf(sites('ophthalmic-nerve', 'facial-nerve', 'orbital-apex'), kinds('root')),
+    sites('ophthalmic-nerve', 'facial-nerve', 'orbital-apex', 'polyradiculopathy'),
     1.8,
     1,
     'zoster comes from the ganglia',
   ),
+  ...weigh('herpes-zoster', sites('nerve-root', 'adjacent-nerve-roots'), 3, 1, 'zoster comes from the ganglia'),
+  ...weigh('herpes-zoster', kinds('plexus'), 1.5, 1, 'zoster goes on from the ganglia into the plexus'),
+  ...weigh(['vasculitis', 'cryoglobulinaemia'], kinds('nerve'), 1.6, 1, 'inflamed vessels starve single nerves'),
   ...weigh(
     ['vasculitis', 'cryoglobulinaemia'],
-    anyOf(sites('multiple-mononeuropathy'), kinds('nerve')),
-    1.6,
+    sites('multiple-mononeuropathy'),
+    25,
     1,
-    'inflamed vessels starve single nerves',
+    'inflamed vessels starve single nerves, one after the other',
   ),
   ...weigh('rash', sites('multiple-mononeuropathy'), 2, 1, 'vasculitis shows on the skin as well'),
   ...weigh('rash', sites('proximal-myopathy'), 2, 1, 'one inflammation of muscle shows on the skin as well'),
@@ -249,7 +252,7 @@ export const illnessHistory: readonly HistoryWeight[] = [
     1,
     'a blow to the head tears or bruises it',
   ),
-  ...weigh('trauma', kinds('nerve', 'plexus', 'root', 'cranial-nerve'), 1.5, 1, 'nerves are torn or crushed by injury'),
+  ...weigh('trauma', kinds('nerve', 'plexus', 'cranial-nerve'), 1.5, 1, 'nerves are torn or crushed by injury'),
   ...weigh(
     'neck-trauma',
     anyOf(

@@ -22,6 +22,21 @@ const shoulderNerves = sites(
 );
 /** Diseases that leave sensation alone. */
 const purelyMotor = kinds('muscle', 'junction', 'anterior-horn', 'motor-neuron-system', 'basal-ganglia');
+/** Places and processes that take feeling and leave strength. */
+const feelingAlone = sites(
+  'thalamus',
+  'cortex-parietal',
+  'medulla-lateral',
+  'sensory-polyneuropathy',
+  'small-fibre-polyneuropathy',
+  'sensory-ganglionopathy',
+  'lateral-femoral-cutaneous-nerve',
+  'saphenous-nerve',
+  'sural-nerve',
+  'superficial-radial-nerve',
+  'medial-cutaneous-nerve-of-forearm',
+  'lateral-cutaneous-nerve-of-forearm',
+);
 const dorsalColumns = sites('spinal-cord-posterior', 'spinal-cord-posterolateral', 'sensory-ganglionopathy');
 const sacral = anyOf(kinds('cauda-equina'), sites('conus-medullaris'));
 
@@ -30,7 +45,15 @@ export const limbHistory: readonly HistoryWeight[] = [
   ...weigh('back-pain', lumbarRoots, 1.6, 0.65, 'back pain is usual when lumbosacral roots are compressed'),
   ...weigh('radicular-leg-pain', lumbarRoots, 2.5, 0.6, 'pain down the leg points to a root'),
   ...weigh('leg-pain', lumbarRoots, 1.4, 0.85, 'pain of the leg comes from its roots more often than from elsewhere'),
-  ...weigh('leg-pain', kinds('anterior-horn', 'motor-neuron-system', 'hemisphere'), 0.8, 1, 'it does not hurt'),
+  ...weigh('leg-pain', kinds('anterior-horn', 'motor-neuron-system'), 0.8, 1, 'it does not hurt'),
+  ...weigh(
+    ['arm-pain', 'leg-pain'],
+    kinds('hemisphere', 'brainstem'),
+    0.5,
+    1,
+    'a limb that fails from above seldom hurts when it begins',
+  ),
+  ...weigh(['arm-weakness', 'leg-weakness', 'weakness'], feelingAlone, 0.4, 1, 'it holds no motor fibres'),
   ...weigh('back-pain', sites('conus-medullaris'), 1.3, 0.9, 'back pain goes with what presses on the conus'),
   ...weigh(
     'trauma',
@@ -101,6 +124,13 @@ export const limbHistory: readonly HistoryWeight[] = [
     'a tight waistband presses on the nerve at the groin',
   ),
   ...weigh('external-pressure', kinds('nerve'), 1.6, 1, 'pressure from outside hurts single nerves'),
+  ...weigh(
+    'external-pressure',
+    sites('deep-branch-of-ulnar-nerve', 'ulnar-nerve-wrist', 'common-fibular-nerve', 'radial-nerve-spiral-groove'),
+    1.5,
+    1,
+    'what presses from outside, a grip, a plaster or a hard edge, meets the nerve there between skin and bone',
+  ),
   ...weigh('saddle-numbness', sacral, 2, 0.7, 'the lowest sacral segments serve the saddle'),
   ...weigh('thoracic-back-pain', thoracicCord, 1.8, 0.9, 'pain in the thoracic spine goes with cord compression'),
   ...weigh(
@@ -195,7 +225,28 @@ export const limbHistory: readonly HistoryWeight[] = [
     'weakness that descends from the head is typical of a blocked release of transmitter',
   ),
   ...weigh('difficulty-with-stairs', kinds('muscle'), 1.5, 0.8, 'stairs need the hip girdle'),
+  ...weigh(
+    'difficulty-with-stairs',
+    sites('femoral-nerve-pelvis', 'femoral-nerve-groin', 'lumbar-plexus', 'lumbosacral-plexus'),
+    1.5,
+    1,
+    'a knee without its quadriceps gives way on stairs',
+  ),
   ...weigh('muscle-pain', kinds('muscle'), 1.4, 1, 'inflamed muscle may hurt'),
+  ...weigh(
+    'fever',
+    anyOf(kinds('anterior-horn'), sites('spinal-cord-anterior')),
+    3,
+    1,
+    'an infection that kills motor cells of the cord begins with fever',
+  ),
+  ...weigh(
+    'fever',
+    kinds('polyradiculoneuropathy'),
+    0.5,
+    1,
+    'the infection before it is over when it begins, and fever with the weakness makes it doubtful',
+  ),
   ...weigh(
     ['twitching', 'cramps'],
     kinds('anterior-horn', 'motor-neuron-system'),
@@ -211,6 +262,27 @@ export const limbHistory: readonly HistoryWeight[] = [
     'stiffness points to spasticity, rigidity or myotonia',
   ),
   ...weigh(['numbness', 'paraesthesiae'], purelyMotor, 0.5, 1.2, 'the disease leaves sensation alone'),
+  ...weigh(
+    'painless-injury',
+    sites(
+      'spinal-cord-central',
+      'small-fibre-polyneuropathy',
+      'sensory-polyneuropathy',
+      'sensory-ganglionopathy',
+      'length-dependent-polyneuropathy',
+      'multiple-mononeuropathy',
+    ),
+    2,
+    1,
+    'burns and cuts that do not hurt come with a loss of pain fibres that is deep and wide',
+  ),
+  ...weigh(
+    'painless-injury',
+    kinds('root', 'plexus', 'polyradiculoneuropathy'),
+    0.4,
+    1,
+    'roots overlap, and skin that has lost one still feels pain',
+  ),
   ...weigh('worse-in-the-dark', dorsalColumns, 2, 1, 'sight stands in for lost position sense'),
   ...weigh(
     'unsteadiness',

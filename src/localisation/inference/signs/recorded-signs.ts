@@ -1,9 +1,17 @@
-import { commonPractice, fromMemory, recalled } from '../../../kernel/cite.ts';
+import { commonPractice, fromMemory, read, recalled } from '../../../kernel/cite.ts';
 import { anyOf, cervicalCord, kinds, lumbarRoots, sites } from '../history/history-weight.ts';
-import { type SignWeight, sign } from './sign-weight.ts';
+import type { Applies } from '../shift.ts';
+import { type SignWeight, sign, signOnSide } from './sign-weight.ts';
 
 const muscle = kinds('muscle');
 const pickedNerves = anyOf(sites('multiple-mononeuropathy'), kinds('nerve'));
+/** Zoster lives in one ganglion or two neighbours. */
+const fewRoots = sites('nerve-root', 'adjacent-nerve-roots');
+const wholePlexus = sites('brachial-plexus', 'lumbosacral-plexus');
+const plexusPart: Applies = (site) => site.kind === 'plexus' && !wholePlexus(site);
+const zoster = read('zoster-limb-paresis-2014', 'radiculopathy 37 %, plexopathy 41 %, both 8 % of 49');
+const highUlnar = sites('ulnar-nerve-upper-arm', 'ulnar-nerve-elbow');
+const lowUlnar = sites('ulnar-nerve-forearm', 'ulnar-nerve-wrist', 'deep-branch-of-ulnar-nerve');
 const amato = recalled('amato-russell');
 
 /**
@@ -51,9 +59,18 @@ export const recordedSigns: readonly SignWeight[] = [
     recalled('vasculitic-neuropathy-2010'),
   ),
   ...sign('non-blanching-rash', kinds('meninges'), 2, 'meningococci bring it', recalled('meningitis-uk-2016')),
-  ...sign(
+  ...signOnSide('vesicular-rash', fewRoots, 8, 'zoster comes from the ganglia', zoster),
+  ...signOnSide('vesicular-rash', plexusPart, 4, 'zoster goes on from the ganglia into the plexus', zoster),
+  ...signOnSide(
     'vesicular-rash',
-    anyOf(kinds('root'), sites('facial-nerve', 'ophthalmic-nerve', 'orbital-apex')),
+    wholePlexus,
+    2.5,
+    'zoster goes on from the ganglia into the plexus, though seldom into all of it',
+    zoster,
+  ),
+  ...signOnSide(
+    'vesicular-rash',
+    sites('polyradiculopathy', 'facial-nerve', 'ophthalmic-nerve', 'orbital-apex'),
     3,
     'zoster comes from the ganglia',
     commonPractice,
@@ -63,6 +80,27 @@ export const recordedSigns: readonly SignWeight[] = [
     sites('facial-nerve', 'polyradiculopathy', 'basal-meningeal-process'),
     4,
     'borrelia picks out facial nerves, roots and basal meninges',
+    commonPractice,
+  ),
+  ...signOnSide(
+    'ulnar-claw',
+    highUlnar,
+    2,
+    'ring and little finger claw alone where the lumbricals of the other two still hold',
+    recalled('mrc-aids', 'ulnar nerve'),
+  ),
+  ...signOnSide(
+    'ulnar-claw',
+    lowUlnar,
+    4,
+    'ring and little finger claw most where their long flexors still pull',
+    recalled('mrc-aids', 'ulnar nerve'),
+  ),
+  ...sign(
+    ['scapular-winging', 'shoulder-droop', 'ulnar-claw'],
+    kinds('none'),
+    0.2,
+    'a slack muscle shows at rest, whatever the effort',
     commonPractice,
   ),
   ...sign('mees-lines', kinds('polyneuropathy'), 4, 'arsenic and thallium mark the nails', fromMemory),

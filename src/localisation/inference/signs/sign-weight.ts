@@ -1,4 +1,5 @@
 import type { Source } from '../../../kernel/cite.ts';
+import { type BodySide, opposite } from '../../../kernel/side.ts';
 import type { Applies } from '../shift.ts';
 
 /** How a sign that no pathway decides shifts the odds of sites when it is there. That it is absent says too little. */
@@ -11,6 +12,8 @@ export interface SignWeight {
   /** A clause that completes "... because ...". */
   readonly because: string;
   readonly source: Source;
+  /** The sites on each side, where the sign speaks for its own side alone. */
+  readonly onSide?: Readonly<Record<BodySide, Applies>>;
 }
 
 export const sign = (
@@ -20,3 +23,13 @@ export const sign = (
   because: string,
   source: Source,
 ): readonly SignWeight[] => [keys].flat().map((key) => ({ key, applies, present, because, source }));
+
+/** A sign on the skin of one half of the body, which speaks for sites of that half; of sites without a side, for all. */
+export const signOnSide = (...[keys, applies, ...rest]: Parameters<typeof sign>): readonly SignWeight[] => {
+  const on =
+    (side: BodySide): Applies =>
+    (site) =>
+      site.side !== opposite(side) && applies(site);
+  const onSide = { left: on('left'), right: on('right') };
+  return sign(keys, applies, ...rest).map((row) => ({ ...row, onSide }));
+};
