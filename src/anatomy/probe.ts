@@ -68,7 +68,6 @@ export type Modality = (typeof modalities)[number];
  * system, or to no single place.
  */
 const otherFaculties = [
-  'asterixis',
   'myoclonus',
   'tics',
   'eye-movement-fatigue',

@@ -221,6 +221,10 @@ export const works = {
     'Crutch SJ et al. Consensus classification of posterior cortical atrophy. Alzheimers Dement 2017;13:870-84.',
   'cjd-tests-table':
     'Review of Creutzfeldt-Jakob disease in the Cleveland Clinic Journal of Medicine, table of sensitivity and specificity of tests.',
+  'anterior-inferior-cerebellar-2009':
+    'Lee H et al. Infarction in the territory of the anterior inferior cerebellar artery: 82 patients. Stroke 2009;40:3745-51.',
+  'percheron-2022': 'Zhang B et al. Acute infarction of the artery of Percheron: 23 patients. BMC Neurol 2022.',
+  'one-sided-asterixis-1981': 'Unilateral asterixis (letter). Arch Neurol 1981;38:601-2.',
   'medial-medulla-2009': 'Kim JS, Han YS. Medial medullary infarction: 86 patients. Stroke 2009;40:3221-5.',
   'chiari-1999': 'Milhorat TH et al. Chiari I malformation redefined: 364 patients. Neurosurgery 1999;44:1005-17.',
   'caine-1997':

@@ -133,6 +133,20 @@ describe('field loss follows the visual pathway', () => {
     expect(fails(right('upper-optic-radiation'), 'visual-field-lower-quadrant', 'left')).toBeGreaterThan(0.9);
   });
 
+  it('a closed artery of the retina takes the light reflex, other disease of the retina mostly leaves it', () => {
+    expect(fails(right('inner-retina'), 'pupil-afferent', 'right')).toBeGreaterThan(0.8);
+    expect(fails(right('retina'), 'pupil-afferent', 'right')).toBeLessThan(0.4);
+  });
+
+  it('who is blind from both occipital lobes may not know it, who is blind from one or from the eyes does', () => {
+    const both = new LesionBuilder()
+      .brain('left', 'occipital-cortex-above-calcarine', 1)
+      .brain('right', 'occipital-cortex-above-calcarine', 1);
+    expect(fails(hypothesis(site, 'test', 1, both.build()), 'awareness-of-sight', 'midline')).toBeGreaterThan(0.2);
+    expect(fails(right('occipital-cortex-above-calcarine'), 'awareness-of-sight', 'midline')).toBeLessThan(0.02);
+    expect(fails(right('optic-nerve'), 'awareness-of-sight', 'midline')).toBeLessThan(0.02);
+  });
+
   it('in the optic nerve it is of one eye, with the light reflex', () => {
     const nerve = right('optic-nerve');
     expect(fails(nerve, 'visual-acuity', 'right')).toBeGreaterThan(0.9);
@@ -152,6 +166,12 @@ describe('cranial nerves', () => {
   it('the core of the third nerve moves the eye and its surface the pupil', () => {
     expect(fails(right('oculomotor-nerve'), 'pupil-parasympathetic', 'right')).toBeLessThan(0.05);
     expect(fails(right('pupil-fibres-of-oculomotor-nerve'), 'oculomotor', 'right')).toBeLessThan(0.05);
+  });
+
+  it('the third nucleus serves the superior rectus of the other eye as well, the nerve does not', () => {
+    expect(fails(right('oculomotor-nucleus'), 'superior-rectus', 'left')).toBeGreaterThan(0.7);
+    expect(fails(right('oculomotor-nucleus'), 'oculomotor', 'left')).toBeLessThan(0.05);
+    expect(fails(right('oculomotor-nerve'), 'superior-rectus', 'left')).toBeLessThan(0.05);
   });
 
   it('the fourth nucleus serves the other eye', () => {
@@ -189,6 +209,23 @@ describe('hemispheres, basal ganglia and cerebellum', () => {
     expect(fails(right('cerebellar-hemisphere'), 'limb-coordination', 'left')).toBeLessThan(0.05);
     expect(fails(right('substantia-nigra'), 'bradykinesia', 'left')).toBeGreaterThan(0.8);
     expect(fails(right('subthalamic-nucleus'), 'ballism', 'left')).toBeGreaterThan(0.7);
+  });
+
+  it('the vermis sets the size of saccades', () => {
+    const vermis = new LesionBuilder().brain('left', 'cerebellar-vermis', 1).build();
+    expect(fails(hypothesis(site, 'test', 1, vermis), 'saccade-accuracy', 'midline')).toBeGreaterThan(0.6);
+  });
+
+  // Arch Neurol 1981;38:601 (read); Adams and Victor, asterixis (recalled).
+  it('one hand flaps from the thalamus of the other side, both from a failing liver', () => {
+    expect(fails(right('ventrolateral-nucleus'), 'asterixis', 'left')).toBeGreaterThan(0.3);
+    expect(fails(right('ventrolateral-nucleus'), 'asterixis', 'right')).toBeLessThan(0.01);
+    const clouded = hypotheses.find(
+      ({ site: { key }, variant }) => `${key} ${variant}` === 'diffuse-encephalopathy clouded',
+    );
+    if (clouded === undefined) throw new RangeError('clouded');
+    expect(fails(clouded, 'asterixis', 'midline')).toBeGreaterThan(0.4);
+    expect(fails(clouded, 'asterixis', 'left')).toBeLessThan(0.05);
   });
 
   it('the middle of the motor cortex moves the foot, its side the hand', () => {

@@ -94,6 +94,7 @@ const structures = {
 
   // Visual pathway
   retina: visual('retina'),
+  'inner-retina': visual('inner layers of the retina'),
   'optic-nerve-head': visual('optic nerve head'),
   'optic-nerve': visual('optic nerve'),
   'optic-chiasm': visual('optic chiasm', false),

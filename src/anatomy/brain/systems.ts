@@ -110,6 +110,7 @@ export const systemStructures = {
   ],
   vision: [
     'retina',
+    'inner-retina',
     'optic-nerve-head',
     'optic-nerve',
     'optic-chiasm',

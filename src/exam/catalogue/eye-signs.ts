@@ -163,7 +163,11 @@ export const eyeSigns = sectionTable(
       bodyPart: 'eye',
       probe: anyFaculty('oculomotor', 'internuclear'),
     },
-    'eye-elevation-weakness': { label: 'Weak elevation of the eye', bodyPart: 'eye', probe: faculty('oculomotor') },
+    'eye-elevation-weakness': {
+      label: 'Weak elevation of the eye',
+      bodyPart: 'eye',
+      probe: anyFaculty('oculomotor', 'superior-rectus'),
+    },
     'eye-depression-weakness': { label: 'Weak depression of the eye', bodyPart: 'eye', probe: faculty('oculomotor') },
     'third-nerve-palsy': {
       label: 'Third nerve palsy',
@@ -286,7 +290,7 @@ export const eyeSigns = sectionTable(
       label: 'Over- or undershooting saccades',
       sides: 'midline',
       hpo: narrower('HP:0007338', 'Hypermetric saccades'),
-      probe: faculty('pursuit'),
+      probe: faculty('saccade-accuracy'),
     },
     'slow-saccades': {
       label: 'Slow saccades',

@@ -1,6 +1,6 @@
 import { recalled } from '../../kernel/cite.ts';
 import { equivalent, inexact, wider } from './code-links.ts';
-import { faculty } from './probes.ts';
+import { anyFaculty, faculty } from './probes.ts';
 import { sectionTable } from './section-table.ts';
 
 /** Consciousness, cognition, language, perception and behaviour. The coma scale is scored by its parts, in `coma-scale.ts`. */
@@ -98,7 +98,10 @@ export const higherFunction = sectionTable(
       sides: 'paired',
       probe: faculty('spatial-attention'),
     },
-    anosognosia: { label: 'Unaware of the deficit (anosognosia)', probe: faculty('construction') },
+    anosognosia: {
+      label: 'Unaware of the deficit (anosognosia)',
+      probe: anyFaculty('construction', 'awareness-of-sight'),
+    },
     'constructional-apraxia': {
       label: 'Impaired drawing and copying',
       hpo: equivalent('HP:0010794', 'Impaired visuospatial constructive cognition'),

@@ -37,6 +37,7 @@ const inHealth: Readonly<Partial<Record<Faculty, number>>> = {
   'nystagmus-gaze-evoked': 0.015,
   'nystagmus-vestibular': 0.005,
   pursuit: 0.04,
+  'saccade-accuracy': 0.01,
   'balance-to-side': 0.015,
   'axial-bradykinesia': 0.015,
   bradykinesia: 0.01,
@@ -60,6 +61,7 @@ const inHealth: Readonly<Partial<Record<Faculty, number>>> = {
   'visual-field-lower-quadrant': 0.0015,
   'visual-field-bitemporal': 0.0007,
   oculomotor: 0.0012,
+  'superior-rectus': 0.0012,
   abducens: 0.0015,
   'gaze-horizontal': 0.0008,
   internuclear: 0.0008,
@@ -186,6 +188,12 @@ function isWired(faculty: Faculty): faculty is WiredFunction {
 }
 
 /**
+ * What a process of the whole brain shows on both sides: how often it shows on one side alone, as a share. A flap of one
+ * hand comes from a place, that of both hands from a failing liver, kidney or lung. Judged.
+ */
+export const ofBothSides: Readonly<Partial<Record<Faculty, number>>> = { asterixis: 0.08 };
+
+/**
  * Chance that a sign of a faculty is present on a side under a hypothesis, 0 to 1. Signs given without a side are present
  * when either side is.
  */
@@ -194,7 +202,8 @@ export function facultyChance(hypothesis: Hypothesis, faculty: Faculty, side: Si
     side === 'midline'
       ? [facultyKey(faculty, 'midline'), facultyKey(faculty, 'left'), facultyKey(faculty, 'right')]
       : [facultyKey(faculty, side), facultyKey(faculty, 'midline')];
-  const specified = Math.max(0, ...named.map((key) => hypothesis.faculties.get(key) ?? 0));
+  const share = side === 'midline' ? 1 : (ofBothSides[faculty] ?? 1);
+  const specified = share * Math.max(0, ...named.map((key) => hypothesis.faculties.get(key) ?? 0));
   const sides = sidesOf(side);
   const wired = Math.max(...sides.map((one) => wiredLoss(hypothesis, faculty, one)));
   const spared = (1 - (inHealth[faculty] ?? rareInHealth)) * (1 - specified) * (1 - wired);

@@ -25,6 +25,7 @@ const at = (
   percent,
   ...(side && { side }),
   essential: essentials[site] ?? [],
+  hardlySpared: hardlySpared[site] ?? [],
   mayGrow: growing.has(site),
 });
 
@@ -53,6 +54,9 @@ const essentials: Readonly<Record<string, readonly BrainSystem[]>> = {
   'medulla-medial': ['motor'],
 };
 
+/** Systems that a lesion of the territory spares in few. */
+const hardlySpared: Readonly<Record<string, readonly BrainSystem[]>> = { 'cortex-middle-cerebral': ['motor'] };
+
 /**
  * What a large or swelling lesion of one hemisphere does to wakefulness and attention, though the structures for these lie
  * elsewhere. A third to a half of deep haemorrhages and of infarcts of the whole middle cerebral artery are drowsy. Judged.
@@ -75,6 +79,25 @@ const inflamedTemporalLobe = facultiesOf([
 /** A hand that fails from the cortex alone is an embolus in nearly all (Peters 2009, recalled); what grows there takes more than the hand. Judged. */
 const handPaces = { hyperacute: 1.2, acute: 1, subacute: 0.3, chronic: 0.2 } as const;
 
+/**
+ * Both medial temporal lobes fail within minutes in transient amnesia, 3 to 8 in 100,000 a year, and within weeks when they
+ * are inflamed. Judged.
+ */
+const amnesiaPaces = { hyperacute: 0.6, acute: 0.7, subacute: 1, chronic: 0.3 } as const;
+
+/**
+ * An old lesion of the other hemisphere, long made up for, is felt again when the second one leaves throat and speech
+ * without either. Judged.
+ */
+const afterAnOldOne = facultiesOf([
+  ['pseudobulbar', 0.8],
+  ['speech-articulation', 0.85],
+  ['swallowing', 0.75],
+]);
+
+/** Hardly anything grows in the capsule: what fails over months to years fails elsewhere. Judged. */
+const capsulePaces = { hyperacute: 1, acute: 1, subacute: 0.7, chronic: 0.3 } as const;
+
 /** Lesions of the hemispheres by artery, lobe and deep structure. Frequencies judged from what reaches a neurologist. */
 const hemisphereLesions: readonly TerritoryLesion[] = [
   { ...at('hemisphere', 'cortex-middle-cerebral', hemisphere['cortex-middle-cerebral'], 2), isAllOrMost: true },
@@ -90,7 +113,7 @@ const hemisphereLesions: readonly TerritoryLesion[] = [
   at('hemisphere', 'cortex-anterior-cerebral', hemisphere['cortex-anterior-cerebral'], 0.6),
   at('hemisphere', 'cortex-posterior-cerebral', hemisphere['cortex-posterior-cerebral'], 0.7),
   at('hemisphere', 'cortex-posterior-cerebral', hemisphere['posterior-cerebral-lower-branches'], 0.3),
-  at('hemisphere', 'cortex-posterior-cerebral', hemisphere['posterior-cerebral-with-thalamus'], 0.1),
+  at('hemisphere', 'cortex-posterior-cerebral', hemisphere['posterior-cerebral-with-thalamus'], 0.35),
   at('hemisphere', 'cortex-parasagittal', hemisphere['cortex-parasagittal'], 0.3, 'both'),
   { ...at('hemisphere', 'cortex-hand-area', hemisphere['cortex-hand-area'], 0.5), paces: handPaces },
   at('hemisphere', 'cortex-frontal', hemisphere['cortex-frontal'], 0.5),
@@ -100,28 +123,56 @@ const hemisphereLesions: readonly TerritoryLesion[] = [
     faculties: swelling,
   },
   at('hemisphere', 'cortex-parietal', hemisphere['cortex-parietal'], 0.4),
+  at('hemisphere', 'cortex-parietal', hemisphere['cortex-parietal-with-motor-strip'], 0.15),
   at('hemisphere', 'cortex-parietal', hemisphere['cortex-inferior-parietal'], 0.2),
   at('hemisphere', 'cortex-parietal', hemisphere['cortex-superior-parietal'], 0.12),
   at('hemisphere', 'cortex-temporal', hemisphere['cortex-temporal'], 0.3),
   { ...at('hemisphere', 'cortex-temporal', hemisphere['cortex-temporal'], 0.15), faculties: inflamedTemporalLobe },
+  at('hemisphere', 'cortex-temporal', hemisphere['medial-temporal-lobe'], 0.08),
+  {
+    ...at('hemisphere', 'cortex-temporal', hemisphere['medial-temporal-lobes-both'], 0.2, 'both'),
+    paces: amnesiaPaces,
+  },
   at('hemisphere', 'cortex-occipital', hemisphere['cortex-occipital'], 0.5),
   at('hemisphere', 'cortex-occipital', hemisphere['cortex-occipital-both'], 0.12, 'both'),
   at('hemisphere', 'cortex-occipital', hemisphere['cortex-above-calcarine'], 0.12),
   at('hemisphere', 'cortex-occipital', hemisphere['cortex-below-calcarine'], 0.12),
-  at('hemisphere', 'internal-capsule', hemisphere['internal-capsule'], 2),
+  { ...at('hemisphere', 'internal-capsule', hemisphere['internal-capsule'], 2), paces: capsulePaces },
   { ...at('hemisphere', 'internal-capsule', hemisphere['capsule-with-swelling'], 0.4), faculties: swelling },
-  at('hemisphere', 'internal-capsule', hemisphere['corona-radiata'], 1),
-  at('hemisphere', 'internal-capsule', hemisphere['capsule-with-frontopontine-fibres'], 0.35),
-  at('hemisphere', 'internal-capsule', hemisphere['capsule-genu'], 0.4),
-  at('hemisphere', 'internal-capsule', hemisphere['anterior-choroidal'], 0.2),
+  { ...at('hemisphere', 'internal-capsule', hemisphere['corona-radiata'], 1), paces: capsulePaces },
+  {
+    ...at('hemisphere', 'internal-capsule', hemisphere['capsule-with-frontopontine-fibres'], 0.35),
+    paces: capsulePaces,
+  },
+  { ...at('hemisphere', 'internal-capsule', hemisphere['capsule-genu'], 0.4), paces: capsulePaces },
+  {
+    ...at('hemisphere', 'internal-capsule', hemisphere['capsule-slight'], 0.25),
+    paces: capsulePaces,
+    isAllOrMost: true,
+  },
+  { ...at('hemisphere', 'internal-capsule', hemisphere['anterior-choroidal'], 0.2), paces: capsulePaces },
   at('hemisphere', 'striatum', hemisphere.striatum, 0.25),
   at('hemisphere', 'thalamus', hemisphere.thalamus, 0.8),
   at('hemisphere', 'thalamus', hemisphere['thalamus-lateral'], 0.25),
+  at('hemisphere', 'thalamus', hemisphere['thalamus-ventrolateral'], 0.05),
   at('hemisphere', 'thalamus', hemisphere['thalamus-medial'], 0.15),
+  at('hemisphere', 'thalamus', hemisphere['thalamus-medial-both'], 0.06, 'both'),
+  at('hemisphere', 'thalamus', hemisphere['thalamus-medial-both-and-midbrain'], 0.04, 'both'),
   at('hemisphere', 'thalamus-and-capsule', hemisphere['thalamus-and-capsule'], 0.8),
   at('hemisphere', 'thalamus-and-capsule', hemisphere['thalamus-large'], 0.2),
-  at('hemisphere', 'corticobulbar-both-sides', hemisphere['corticobulbar-both-sides'], 0.4, 'both'),
+  at('hemisphere', 'corticobulbar-both-sides', hemisphere['corticobulbar-both-sides'], 0.3, 'both'),
+  { ...at('hemisphere', 'corticobulbar-both-sides', hemisphere['opercula-both'], 0.03, 'both'), isAllOrMost: true },
+  {
+    ...at('hemisphere', 'corticobulbar-both-sides', hemisphere['second-of-two-hemispheres'], 0.08, 'both'),
+    isAllOrMost: true,
+    faculties: afterAnOldOne,
+  },
 ];
+
+/** The territory of an artery, beside lesions of the brainstem of any kind. Judged. */
+const arteryPaces = { hyperacute: 1.2, acute: 1.2, subacute: 0.3, chronic: 0.1 } as const;
+/** Inflammation of the brainstem takes days to weeks. Judged. */
+const inflamedPaces = { hyperacute: 0.1, acute: 1.5, subacute: 1.5, chronic: 0.3 } as const;
 
 const brainstemLesions: readonly TerritoryLesion[] = [
   at('brainstem', 'midbrain-ventral', brainstem['midbrain-ventral'], 0.2),
@@ -130,6 +181,8 @@ const brainstemLesions: readonly TerritoryLesion[] = [
   at('brainstem', 'midbrain-tegmentum', brainstem['midbrain-tegmentum'], 0.15),
   at('brainstem', 'midbrain-tegmentum', brainstem['midbrain-tegmentum-and-peduncle'], 0.06),
   at('brainstem', 'midbrain-tegmentum', brainstem['midbrain-oculomotor-nucleus'], 0.06),
+  at('brainstem', 'midbrain-tegmentum', brainstem['midbrain-paramedian'], 0.05),
+  at('brainstem', 'midbrain-tegmentum', brainstem['midbrain-paramedian-lower'], 0.05, 'midline'),
   at('brainstem', 'midbrain-dorsal', brainstem['midbrain-dorsal'], 0.25, 'midline'),
   at('brainstem', 'pons-ventral', brainstem['pons-ventral-upper'], 0.45),
   at('brainstem', 'pons-ventral', brainstem['pons-ventral-lower'], 0.25),
@@ -145,7 +198,9 @@ const brainstemLesions: readonly TerritoryLesion[] = [
   at('brainstem', 'pons-tegmentum', brainstem['one-and-a-half'], 0.08),
   at('brainstem', 'pons-tegmentum', brainstem['pons-medial-lemniscus'], 0.05),
   at('brainstem', 'pons-tegmentum', brainstem['pons-tegmentum-upper'], 0.08),
+  at('brainstem', 'pons-tegmentum', brainstem['pons-tegmentum-and-fascicle'], 0.06),
   at('brainstem', 'pons-lateral', brainstem['pons-lateral-lower'], 0.25),
+  { ...at('brainstem', 'pons-lateral', brainstem['anterior-inferior-cerebellar'], 0.15), paces: arteryPaces },
   at('brainstem', 'pons-lateral', brainstem['pons-lateral-middle'], 0.1),
   at('brainstem', 'pons-lateral', brainstem['pons-lateral-upper'], 0.12),
   at('brainstem', 'medial-longitudinal-fasciculus', brainstem['medial-longitudinal-fasciculus'], 0.4),
@@ -158,6 +213,10 @@ const brainstemLesions: readonly TerritoryLesion[] = [
   at('brainstem', 'medulla-half', brainstem['medulla-half'], 0.04),
   at('brainstem', 'bulbar-motor-nuclei', brainstem['bulbar-motor-nuclei'], 0.15, 'midline'),
   at('brainstem', 'brainstem-diffuse', brainstem['brainstem-diffuse'], 0.12, 'midline'),
+  {
+    ...at('brainstem', 'brainstem-diffuse', brainstem['brainstem-one-side-more'], 0.1, 'midline'),
+    paces: inflamedPaces,
+  },
   at('brainstem', 'brainstem-diffuse', brainstem['pons-whole'], 0.12, 'midline'),
   at('brainstem', 'brainstem-diffuse', brainstem['grey-matter-around-ventricles'], 0.15, 'midline'),
 ];

@@ -221,15 +221,10 @@ const upperPatterns: readonly {
   { key: 'limbs', share: 0.2, leg: 0.65, arm: 0.55, face: 0.3, bulbar: 0.3 },
   { key: 'limbs-and-bulbar', share: 0.25, leg: 0.65, arm: 0.55, face: 0.7, bulbar: 0.85 },
   { key: 'bulbar-first', share: 0.07, leg: 0.15, arm: 0.15, face: 0.75, bulbar: 0.92 },
-  ...bodySides.map((worse) => ({
-    key: `one-side-${worse}`,
-    share: 0.05,
-    worse,
-    leg: 0.7,
-    arm: 0.65,
-    face: 0.3,
-    bulbar: 0.15,
-  })),
+  ...bodySides.flatMap((worse) => [
+    { key: `one-side-${worse}`, share: 0.05, worse, leg: 0.7, arm: 0.65, face: 0.3, bulbar: 0.15 },
+    { key: `one-side-and-bulbar-${worse}`, share: 0.03, worse, leg: 0.65, arm: 0.65, face: 0.7, bulbar: 0.85 },
+  ]),
 ];
 
 /** What the better side of the body has of the loss. Judged. */

@@ -3,7 +3,7 @@ import { type BrainSystem, systemOf } from '../../anatomy/brain/systems.ts';
 import type { Territory } from '../../anatomy/brain/territory.ts';
 import type { PlaceKey } from '../../anatomy/places.ts';
 import { type BodySide, bodySides, opposite } from '../../kernel/side.ts';
-import { type Hypothesis, hypothesis, type PaceFactors, type Site } from '../hypothesis.ts';
+import { type AgeRange, type Hypothesis, hypothesis, type PaceFactors, type Site } from '../hypothesis.ts';
 import { LesionBuilder } from '../lesion.ts';
 import type { SiteKind } from '../localisation.ts';
 import type { FacultyChances } from '../process.ts';
@@ -23,10 +23,14 @@ export interface TerritoryLesion {
   readonly mayGrow?: boolean;
   /** How its pace differs from that of other lesions of its kind. Judged. */
   readonly paces?: PaceFactors;
+  /** At what age it is met, when that is not any age. Judged. */
+  readonly ages?: AgeRange;
   /** For territories whose parts are territories of their own: what takes only a part is one of those. */
   readonly isAllOrMost?: boolean;
   /** Systems that a lesion which is named by the territory never spares. */
   readonly essential?: readonly BrainSystem[];
+  /** Systems that it seldom spares. */
+  readonly hardlySpared?: readonly BrainSystem[];
 }
 
 /**
@@ -58,8 +62,16 @@ const paceOfGrowth = { hyperacute: 0.4, acute: 0.7, subacute: 1.3, chronic: 2 } 
 
 /** Share of the lesions of a territory that spare one of its systems altogether, and the fewest systems that it must hold for that. */
 const sparing = { share: 0.3, parts: [0.9, 0.5], fromSystems: 3 } as const;
+/** How much rarer it is that a system is spared which such a lesion nearly always takes. Judged. */
+const hardly = 0.25;
 
-function fillingsOf({ isAllOrMost, territory, mayGrow, essential = [] }: TerritoryLesion): readonly Filling[] {
+function fillingsOf({
+  isAllOrMost,
+  territory,
+  mayGrow,
+  essential = [],
+  hardlySpared = [],
+}: TerritoryLesion): readonly Filling[] {
   const filled = isAllOrMost === true ? fillings.filter(({ part }) => part > 0.5) : fillings;
   const even = mayGrow === true ? [...filled, pressing] : filled;
   const systems = systemsOf(territory);
@@ -72,7 +84,8 @@ function fillingsOf({ isAllOrMost, territory, mayGrow, essential = [] }: Territo
         (part): Filling => ({
           key: `without-${system}-${part}`,
           part,
-          share: sparing.share / (spared.length * sparing.parts.length),
+          share:
+            (sparing.share / (spared.length * sparing.parts.length)) * (hardlySpared.includes(system) ? hardly : 1),
           spares: system,
         }),
       ),
@@ -120,6 +133,7 @@ export function territoryHypotheses(lesions: readonly TerritoryLesion[]): Hypoth
             ...(lesion.faculties !== undefined && { faculties: lesion.faculties }),
             ...(lesion.mayGrow === true && { paces: paceOfGrowth }),
             ...(lesion.paces !== undefined && { paces: lesion.paces }),
+            ...(lesion.ages !== undefined && { ages: lesion.ages }),
           },
         ),
       ),

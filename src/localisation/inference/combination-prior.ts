@@ -1,19 +1,27 @@
-import type { Hypothesis } from '../hypothesis.ts';
+import type { Hypothesis, Site } from '../hypothesis.ts';
 import type { SiteKind } from '../localisation.ts';
 import type { SiteGroups } from './site-groups.ts';
 
 /**
  * Prior weight of a further independent lesion in one person, on top of the product of the lesions' own priors. Judged:
  * about one examination in 25 has two. Commoner than chance are the same site on both sides (both wrists, both elbows)
- * and several single nerves; and a process that has picked out two peripheral sites goes on to a third.
+ * and several single nerves; and a process that has picked out two peripheral sites goes on to a third. A torn carotid
+ * artery takes nerves beside it, and eye and hemisphere beyond it.
  */
-const anotherLesion = { unrelated: 0.08, sameSiteOtherSide: 0.5, twoNerves: 0.4, onePeripheralMore: 0.6 } as const;
+const anotherLesion = {
+  unrelated: 0.08,
+  sameSiteOtherSide: 0.5,
+  twoNerves: 0.4,
+  onePeripheralMore: 0.6,
+  besideAndBeyondCarotid: 2,
+} as const;
 
 const logAnother = {
   unrelated: Math.log(anotherLesion.unrelated),
   sameSiteOtherSide: Math.log(anotherLesion.sameSiteOtherSide),
   twoNerves: Math.log(anotherLesion.twoNerves),
   onePeripheralMore: Math.log(anotherLesion.onePeripheralMore),
+  besideAndBeyondCarotid: Math.log(anotherLesion.besideAndBeyondCarotid),
 } as const;
 
 /**
@@ -24,6 +32,32 @@ const logNervePicker = Math.log(0.012);
 const logPickedNerve = Math.log(0.035);
 
 const peripheral: ReadonlySet<SiteKind> = new Set(['nerve', 'plexus', 'root', 'multiple-nerves']);
+
+/** What lies beside the carotid artery below the skull or is fed by its branch to the eye, and what it feeds of the brain. */
+const besideCarotid: ReadonlySet<string> = new Set([
+  'jugular-foramen',
+  'hypoglossal-nerve',
+  'vagus-nerve',
+  'oculosympathetic-chain',
+  'retina',
+  'optic-nerve',
+]);
+const beyondCarotid: ReadonlySet<string> = new Set([
+  'cortex-middle-cerebral',
+  'cortex-middle-cerebral-upper',
+  'cortex-middle-cerebral-lower',
+  'cortex-anterior-cerebral',
+  'internal-capsule',
+  'striatum',
+]);
+
+function areOfOneCarotid(one: Site | undefined, other: Site | undefined): boolean {
+  if (one === undefined || other === undefined || one.side !== other.side) return false;
+  return (
+    (besideCarotid.has(one.key) && beyondCarotid.has(other.key)) ||
+    (besideCarotid.has(other.key) && beyondCarotid.has(one.key))
+  );
+}
 
 /** Priors of several sites at once, from the natural logs of the priors of each alone. */
 export class CombinationPrior {
@@ -72,6 +106,9 @@ export class CombinationPrior {
     const isNerveAmong = present.some((member) => this.kindOf(member) === 'nerve');
     return (added) => {
       const kind = this.kindOf(added);
+      const site = this.hypotheses[added]?.site;
+      if (present.some((member) => areOfOneCarotid(this.hypotheses[member]?.site, site)))
+        return logAnother.besideAndBeyondCarotid;
       if (arePeripheral && peripheral.has(kind)) return logAnother.onePeripheralMore;
       for (const member of present) {
         if (placeOf[member] === placeOf[added] && siteOf[member] !== siteOf[added]) return logAnother.sameSiteOtherSide;

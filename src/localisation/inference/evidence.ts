@@ -5,6 +5,7 @@ import { skinPlace } from '../../anatomy/skin-places.ts';
 import type { Finding, FindingPlace } from '../../exam/finding.ts';
 import { scales } from '../../exam/scales.ts';
 import { opposite } from '../../kernel/side.ts';
+import { ofBothSides } from '../forward/faculty.ts';
 import type { ProbeTarget } from '../observation/probe-models.ts';
 import type { Column, StateColumns } from './columns.ts';
 import { alsoDeniedBy } from './denials.ts';
@@ -41,7 +42,8 @@ export function gatherEvidence(findings: readonly Finding[], columns: StateColum
   const patches = lostPatches(findings);
   const stated = failing(findings);
   const drafts: Draft[] = [];
-  for (const finding of findings) if (!isSaidOtherwise(finding, stated)) addDrafts(drafts, finding, patches);
+  for (const finding of onBothSidesAtOnce(findings))
+    if (!isSaidOtherwise(finding, stated)) addDrafts(drafts, finding, patches);
   drafts.push(...otherHalves(findings), ...denials(findings));
   const agedSides = agedOnBothSides(drafts);
   const sizes = new Map<string, number>();
@@ -92,10 +94,12 @@ function otherHalves(findings: readonly Finding[]): readonly Draft[] {
   });
 }
 
-/** What a sign says to be wrong of which limb, where it is of those that are looked for in both: strength, reflexes, feeling, coordination. */
+/** Of both limbs alike are looked for strength, tone, reflexes, feeling and coordination. */
+const lookedForInBoth: ReadonlySet<string> = new Set(['movement', 'cerebellar', 'reflex', 'tone']);
+
+/** What a sign says to be wrong of which limb, where it is of those that are looked for in both. */
 function limbAspect({ item: { probe, region }, side, place, modality }: Finding): readonly string[] {
-  if (probe.kind === 'movement' || probe.kind === 'cerebellar' || probe.kind === 'reflex')
-    return [`${probe.kind}|${region}|${side}`];
+  if (lookedForInBoth.has(probe.kind)) return [`${probe.kind}|${region}|${side}`];
   if (probe.kind !== 'sensation' || place === undefined || modality === undefined || !isPatch(place)) return [];
   return [`${tractOf[modality]}|${regionOf(place)}|${side}`];
 }
@@ -149,6 +153,19 @@ function agedOnBothSides(drafts: readonly Draft[]): ReadonlySet<string> {
 function mirrored(draft: Draft, aged: ReadonlySet<string>): boolean {
   const key = agedKey(draft);
   return key !== null && aged.has(key);
+}
+
+/** Signs that say something else on both sides than on one: found on both they are one finding, without a side. */
+function onBothSidesAtOnce(findings: readonly Finding[]): readonly Finding[] {
+  const found = findings.filter(({ item: { probe }, abnormal, side }) => {
+    return abnormal && side !== 'midline' && probe.kind === 'faculty' && ofBothSides[probe.faculty] !== undefined;
+  });
+  const sides = new Set(found.map(({ side }) => side));
+  if (sides.size < 2) return findings;
+  const [first] = found;
+  return findings.flatMap((finding) =>
+    finding === first ? [{ ...finding, side: 'midline' as const }] : found.includes(finding) ? [] : [finding],
+  );
 }
 
 /** By faculty and side, what was stated to fail. */

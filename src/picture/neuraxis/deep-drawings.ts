@@ -51,10 +51,13 @@ export function deepDrawings(): readonly BrainDrawing[] {
 /** The visual pathway from the eyes to the visual cortex, seen from below the brain turned to the same side. */
 export function visualDrawings(): readonly BrainDrawing[] {
   return [
-    structure(
-      'retina',
-      polygon([22, -78], [34, -92], [50, -92], [62, -78], [58, -74], [48, -84], [36, -84], [26, -74]),
-    ),
+    {
+      ...structure(
+        'retina',
+        polygon([22, -78], [34, -92], [50, -92], [62, -78], [58, -74], [48, -84], [36, -84], [26, -74]),
+      ),
+      holds: ['retina', 'inner-retina'],
+    },
     structure('optic-nerve-head', ellipse(40, -66, 5, 4)),
     structure('optic-nerve', line([39, -61], [30, -44], [8, -30])),
     structure('optic-chiasm', polygon([-9, -30], [9, -30], [9, -16], [-9, -16])),

@@ -12,6 +12,11 @@ export const eyeMovementFunctions = {
     path: same('oculomotor-nucleus', 'oculomotor-fascicle', 'oculomotor-nerve'),
     source: eyes,
   },
+  'superior-rectus': {
+    carries: 'the superior rectus, whose fibres come from the nucleus of the other side',
+    path: partly(0.85, other('oculomotor-nucleus')),
+    source: eyes,
+  },
   'eyelid-elevation': {
     carries: 'the levator of the lid',
     // One midline nucleus serves both lids, so a lesion of one half weakens both, but less.
@@ -141,7 +146,7 @@ export const eyeMovementFunctions = {
     source: vestibular,
   },
   pursuit: {
-    carries: 'smooth pursuit and accurate saccades',
+    carries: 'smooth pursuit',
     path: series(
       partly(0.7, same('flocculonodular-lobe')),
       partly(0.6, same('cerebellar-vermis')),
@@ -149,6 +154,18 @@ export const eyeMovementFunctions = {
       partly(0.2, onEitherSide('middle-cerebellar-peduncle')),
     ),
     source: vestibular,
+  },
+  'saccade-accuracy': {
+    carries: 'the aim of saccades',
+    // The dorsal vermis and the fastigial nuclei set their size.
+    path: series(
+      partly(0.65, same('cerebellar-vermis')),
+      partly(0.35, onEitherSide('cerebellar-hemisphere')),
+      partly(0.3, same('flocculonodular-lobe')),
+      partly(0.3, onEitherSide('inferior-cerebellar-peduncle')),
+      partly(0.2, onEitherSide('superior-cerebellar-peduncle', 'middle-cerebellar-peduncle')),
+    ),
+    source: eyes,
   },
   vestibular: {
     carries: 'the vestibulo-ocular reflex',

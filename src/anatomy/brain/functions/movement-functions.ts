@@ -1,4 +1,4 @@
-import { recalled } from '../../../kernel/cite.ts';
+import { read, recalled } from '../../../kernel/cite.ts';
 import type { FunctionRow } from '../function-row.ts';
 import { onBothSides, onEitherSide, other, partly, same, series } from '../path.ts';
 
@@ -63,6 +63,19 @@ export const movementFunctions = {
       partly(0.12, other('ventrolateral-nucleus', 'substantia-nigra')),
     ),
     source: basalGanglia,
+  },
+  asterixis: {
+    carries: 'the upholding of a posture',
+    // Of one side it comes from many places above the medulla, the ventrolateral thalamus before all.
+    path: series(
+      partly(0.35, other('ventrolateral-nucleus')),
+      partly(0.15, other('ventral-posterolateral-nucleus')),
+      partly(0.2, other('internal-capsule-posterior-limb', 'internal-capsule-genu')),
+      partly(0.12, other('medial-frontal-cortex', 'superior-parietal-lobule')),
+      partly(0.1, other('red-nucleus')),
+      partly(0.05, other('basis-pontis')),
+    ),
+    source: read('one-sided-asterixis-1981', 'midbrain, thalamus, parietal lobe, genu of the capsule; shares judged'),
   },
   'gait-initiation': {
     carries: 'the start and scale of steps',

@@ -26,6 +26,7 @@ export const visionFunctions = {
     carries: 'sharp sight',
     path: series(
       partly(0.75, same('retina')),
+      same('inner-retina'),
       partly(0.25, same('optic-nerve-head')),
       same('optic-nerve'),
       partly(0.35, same('optic-chiasm')),
@@ -37,6 +38,7 @@ export const visionFunctions = {
     carries: 'colour vision',
     path: series(
       partly(0.3, same('retina')),
+      partly(0.6, same('inner-retina')),
       partly(0.3, same('optic-nerve-head')),
       same('optic-nerve'),
       partly(0.3, same('optic-chiasm')),
@@ -45,13 +47,14 @@ export const visionFunctions = {
   },
   'central-field': {
     carries: 'the centre of the field',
-    path: series(partly(0.5, same('retina')), partly(0.6, same('optic-nerve'))),
+    path: series(partly(0.5, same('retina', 'inner-retina')), partly(0.6, same('optic-nerve'))),
     source: visual,
   },
   'altitudinal-field': {
     carries: 'the upper or lower half of the field of one eye',
     path: series(
       partly(0.45, same('retina')),
+      partly(0.12, same('inner-retina')),
       partly(0.6, same('optic-nerve-head')),
       partly(0.12, same('optic-nerve')),
     ),
@@ -73,7 +76,7 @@ export const visionFunctions = {
       partly(0.3, same('optic-nerve-head')),
       partly(0.4, same('optic-chiasm')),
       partly(0.3, other('optic-tract')),
-      partly(0.2, same('retina')),
+      partly(0.2, same('retina', 'inner-retina')),
     ),
     source: visual,
   },
@@ -81,6 +84,7 @@ export const visionFunctions = {
     carries: 'the afferent limb of the light reflex',
     path: series(
       partly(0.3, same('retina')),
+      partly(0.9, same('inner-retina')),
       partly(0.5, same('optic-nerve-head')),
       same('optic-nerve'),
       partly(0.2, same('optic-chiasm')),
@@ -102,6 +106,12 @@ export const visionFunctions = {
     carries: 'sight of that half of space',
     path: either(upperQuarter, lowerQuarter),
     source: visual,
+  },
+  'awareness-of-sight': {
+    carries: 'knowing that one does not see',
+    // Few of the cortically blind deny it; hardly anybody whose eyes are blind does.
+    path: partly(0.25, onBothSides('occipital-cortex-above-calcarine')),
+    source: recalled('brazis', 'cortical blindness'),
   },
   'visual-field-bitemporal': { carries: 'sight of both temporal halves', path: same('optic-chiasm'), source: visual },
   'visual-recognition': {

@@ -112,6 +112,42 @@ export const brainstemTerritories = {
     across: { 'vertical-gaze-centre': 0.3, 'oculomotor-nucleus': 0.15 },
     source: midbrain,
   },
+  'midbrain-paramedian': {
+    // Beside the midline the cerebellar fibres cross, so that both sides are ataxic.
+    label: 'Midbrain tegmentum',
+    holds: {
+      'oculomotor-nucleus': 0.85,
+      'oculomotor-fascicle': 0.4,
+      'pupil-nucleus': 0.5,
+      'red-nucleus': 0.6,
+      'superior-cerebellar-peduncle': 0.6,
+      'vertical-gaze-centre': 0.25,
+      'midbrain-reticular-formation': 0.5,
+      'cerebral-peduncle': 0.35,
+    },
+    across: {
+      'superior-cerebellar-peduncle': 0.55,
+      'midbrain-reticular-formation': 0.35,
+      'vertical-gaze-centre': 0.15,
+    },
+    source: midbrain,
+  },
+  'midbrain-paramedian-lower': {
+    // Where the superior cerebellar peduncles cross, below the nucleus of the third nerve.
+    label: 'Midbrain tegmentum',
+    holds: {
+      'superior-cerebellar-peduncle': 0.85,
+      'medial-longitudinal-fasciculus': 0.55,
+      'trochlear-nucleus': 0.15,
+      'midbrain-reticular-formation': 0.2,
+    },
+    across: {
+      'superior-cerebellar-peduncle': 0.85,
+      'medial-longitudinal-fasciculus': 0.3,
+      'midbrain-reticular-formation': 0.2,
+    },
+    source: midbrain,
+  },
   'midbrain-dorsal': {
     label: 'Dorsal midbrain',
     holds: {
@@ -234,6 +270,22 @@ export const brainstemTerritories = {
     },
     source: pons,
   },
+  'pons-tegmentum-and-fascicle': {
+    // The sixth nerve is caught on its way through the pons, its nucleus and the gaze of the other eye are not.
+    label: 'Pontine tegmentum',
+    holds: {
+      'abducens-fascicle': 0.85,
+      'medial-longitudinal-fasciculus': 0.7,
+      'facial-fascicle': 0.75,
+      'spinal-trigeminal-tract-in-pons': 0.6,
+      'trigeminal-main-sensory-nucleus': 0.4,
+      'medial-lemniscus-in-pons': 0.65,
+      'spinothalamic-tract-in-pons': 0.45,
+      'sympathetic-fibres-in-pons': 0.5,
+      'basis-pontis': 0.5,
+    },
+    source: pons,
+  },
   'pons-tegmentum-upper': {
     label: 'Pontine tegmentum',
     holds: {
@@ -289,6 +341,22 @@ export const brainstemTerritories = {
       'cerebellar-hemisphere': 0.25,
     },
     source: pons,
+  },
+  'anterior-inferior-cerebellar': {
+    // The artery feeds the inner ear as well as the lateral pons and the peduncle.
+    label: 'Lateral pons',
+    holds: {
+      'cochlear-nerve': 0.8,
+      'vestibular-nerve': 0.85,
+      'vestibular-nuclei': 0.5,
+      'middle-cerebellar-peduncle': 0.8,
+      'facial-fascicle': 0.55,
+      'spinal-trigeminal-tract-in-pons': 0.45,
+      'spinothalamic-tract-in-pons': 0.3,
+      'sympathetic-fibres-in-pons': 0.3,
+      'cerebellar-hemisphere': 0.4,
+    },
+    source: read('anterior-inferior-cerebellar-2009', 'hearing and labyrinth lost together in 60 % of 82'),
   },
   'pons-lateral-middle': {
     label: 'Lateral pons',
@@ -416,6 +484,29 @@ export const brainstemTerritories = {
     label: 'Brainstem on both sides',
     holds: oneHalf,
     across: oneHalf,
+    source: recalled('adams-victor', 'brainstem encephalitis'),
+  },
+  'brainstem-one-side-more': {
+    // An infection that spreads along the cranial nerves, most in the pons and medulla of one side.
+    label: 'Brainstem on both sides',
+    holds: {
+      'facial-nucleus': 0.65,
+      'spinal-trigeminal-tract-in-pons': 0.65,
+      'trigeminal-main-sensory-nucleus': 0.4,
+      'nucleus-ambiguus': 0.6,
+      'vestibular-nuclei': 0.6,
+      'abducens-nucleus': 0.45,
+      'inferior-cerebellar-peduncle': 0.5,
+      'middle-cerebellar-peduncle': 0.3,
+      'basis-pontis': 0.3,
+      'pontine-reticular-formation': 0.3,
+    },
+    across: {
+      'vestibular-nuclei': 0.2,
+      'nucleus-ambiguus': 0.2,
+      'basis-pontis': 0.15,
+      'pontine-reticular-formation': 0.3,
+    },
     source: recalled('adams-victor', 'brainstem encephalitis'),
   },
   'pons-whole': {

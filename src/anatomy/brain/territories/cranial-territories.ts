@@ -16,6 +16,12 @@ export const cranialTerritories = {
     source: visual,
   },
   retina: { label: 'Retina', holds: { retina: 0.95 }, source: visual },
+  'retinal-artery': {
+    // The artery feeds the inner layers, where the fibres of the optic nerve begin.
+    label: 'Retina',
+    holds: { 'inner-retina': 0.95, retina: 0.3 },
+    source: visual,
+  },
   'optic-nerve': { label: 'Optic nerve', holds: { 'optic-nerve': 0.92 }, source: visual },
   'optic-nerve-head': { label: 'Optic nerve', holds: { 'optic-nerve-head': 0.95, 'optic-nerve': 0.5 }, source: visual },
   'optic-chiasm': { label: 'Optic chiasm', holds: { 'optic-chiasm': 0.95 }, source: visual },
@@ -85,6 +91,23 @@ export const cranialTerritories = {
     nerves: { 'ophthalmic-nerve': [0, 0.75], 'maxillary-nerve': [0, 0.35] },
     source: ocular,
   },
+  'cavernous-sinus-third-nerve': {
+    // What fills or presses the sinus may show in one nerve before it shows in the others.
+    label: 'Cavernous sinus or superior orbital fissure',
+    holds: {
+      'oculomotor-nerve': 0.85,
+      'pupil-fibres-of-oculomotor-nerve': 0.6,
+      'trochlear-nerve': 0.25,
+      'abducens-nerve': 0.1,
+    },
+    source: ocular,
+  },
+  'cavernous-sinus-sixth-nerve': {
+    label: 'Cavernous sinus or superior orbital fissure',
+    holds: { 'abducens-nerve': 0.92, 'oculomotor-nerve': 0.1, 'carotid-sympathetic-plexus': 0.35 },
+    nerves: { 'ophthalmic-nerve': [0, 0.2] },
+    source: ocular,
+  },
   'orbital-apex': {
     label: 'Orbital apex',
     holds: {
@@ -133,6 +156,11 @@ export const cranialTerritories = {
     source: lower,
   },
   'facial-nerve-canal': { label: 'Facial nerve', holds: { 'facial-nerve-in-canal': 0.95 }, source: lower },
+  'facial-and-eighth-nerves': {
+    label: 'Facial nerve',
+    holds: { 'facial-nerve-in-canal': 0.92, 'vestibular-nerve': 0.75, 'cochlear-nerve': 0.65 },
+    source: recalled('adams-victor', 'Ramsay Hunt syndrome'),
+  },
   'facial-nerve-beyond': { label: 'Facial nerve', holds: { 'facial-nerve-beyond-canal': 0.95 }, source: lower },
   'vestibular-nerve': { label: 'Vestibular nerve or labyrinth', holds: { 'vestibular-nerve': 0.95 }, source: lower },
   'labyrinth-and-cochlea': {
@@ -205,6 +233,12 @@ export const cranialTerritories = {
     source: lower,
   },
   'hypoglossal-nerve': { label: 'Hypoglossal nerve', holds: { 'hypoglossal-nerve': 0.95 }, source: lower },
+  'hypoglossal-nerve-beside-the-vagus': {
+    // In the neck the tongue's nerve crosses the vagus below the branches for the palate.
+    label: 'Hypoglossal nerve',
+    holds: { 'hypoglossal-nerve': 0.9, 'recurrent-laryngeal-nerve': 0.85 },
+    source: lower,
+  },
   'oculosympathetic-chain': {
     label: 'Sympathetic chain in the neck',
     holds: { 'cervical-sympathetic-chain': 0.95 },

@@ -1,10 +1,25 @@
-import { recalled } from '../../../kernel/cite.ts';
+import { read, recalled } from '../../../kernel/cite.ts';
 import type { Territory } from '../territory.ts';
 
 const arteries = recalled('blumenfeld', 'cerebral arteries, territories and syndromes');
 const lobes = recalled('brazis', 'cerebral hemispheres');
 const lacunes = recalled('blumenfeld', 'lacunar syndromes');
 const thalamus = recalled('brazis', 'thalamus');
+/** One artery may feed the middle of both thalami, and with them the top of the midbrain in about a third. */
+const percheron = read('percheron-2022', 'wakefulness, memory and vertical gaze; with the rostral midbrain in 30 %');
+
+/** The middle of one thalamus, where the pupil is small because the hypothalamus beside it fails. */
+const paramedianThalamus = { 'medial-thalamus': 0.9, 'vertical-gaze-centre': 0.6, hypothalamus: 0.45 } as const;
+const paramedianThalamusAndMidbrain = {
+  'medial-thalamus': 0.85,
+  'vertical-gaze-centre': 0.8,
+  'midbrain-reticular-formation': 0.6,
+  hypothalamus: 0.3,
+  'oculomotor-fascicle': 0.35,
+} as const;
+
+/** The foot of the motor strip of one hemisphere, for face, jaw, tongue and throat. */
+const operculum = { 'motor-cortex-face': 0.92, 'inferior-frontal-gyrus': 0.3 } as const;
 
 /** Cortex by artery and lobe, the capsule and the thalamus. */
 export const hemisphereTerritories = {
@@ -177,6 +192,25 @@ export const hemisphereTerritories = {
     },
     source: lobes,
   },
+  'cortex-parietal-with-motor-strip': {
+    label: 'Parietal lobe',
+    holds: {
+      'inferior-parietal-lobule': 0.85,
+      'superior-parietal-lobule': 0.75,
+      'sensory-cortex-hand': 0.5,
+      'sensory-cortex-arm': 0.45,
+      'sensory-cortex-face': 0.35,
+      'sensory-cortex-leg': 0.3,
+      'sensory-cortex-foot': 0.3,
+      'motor-cortex-face': 0.25,
+      'motor-cortex-arm': 0.4,
+      'motor-cortex-hand': 0.45,
+      'motor-cortex-leg': 0.25,
+      'motor-cortex-foot': 0.2,
+      'upper-optic-radiation': 0.3,
+    },
+    source: lobes,
+  },
   'cortex-inferior-parietal': {
     label: 'Parietal lobe',
     holds: { 'inferior-parietal-lobule': 0.92, 'superior-parietal-lobule': 0.25, 'upper-optic-radiation': 0.3 },
@@ -191,6 +225,17 @@ export const hemisphereTerritories = {
     label: 'Temporal lobe',
     holds: { 'superior-temporal-gyrus': 0.65, 'medial-temporal-lobe': 0.55, 'lower-optic-radiation': 0.75 },
     source: lobes,
+  },
+  'medial-temporal-lobe': {
+    label: 'Temporal lobe',
+    holds: { 'medial-temporal-lobe': 0.92 },
+    source: recalled('brazis', 'memory'),
+  },
+  'medial-temporal-lobes-both': {
+    label: 'Temporal lobe',
+    holds: { 'medial-temporal-lobe': 0.92 },
+    across: { 'medial-temporal-lobe': 0.92 },
+    source: recalled('transient-amnesia-1990', 'memory alone fails'),
   },
   'cortex-occipital': {
     label: 'Occipital cortex',
@@ -303,6 +348,12 @@ export const hemisphereTerritories = {
     holds: { 'corona-radiata': 0.85, 'frontopontine-fibres': 0.15 },
     source: lacunes,
   },
+  'capsule-slight': {
+    // Enough for clumsy fingers and a toe that goes up, too little to be graded as weakness.
+    label: 'Internal capsule or corona radiata',
+    holds: { 'internal-capsule-posterior-limb': 0.25, 'internal-capsule-genu': 0.2, 'frontopontine-fibres': 0.2 },
+    source: lacunes,
+  },
   'capsule-with-frontopontine-fibres': {
     label: 'Internal capsule or corona radiata',
     holds: { 'internal-capsule-posterior-limb': 0.55, 'frontopontine-fibres': 0.9, 'internal-capsule-genu': 0.2 },
@@ -345,11 +396,29 @@ export const hemisphereTerritories = {
     },
     source: thalamus,
   },
+  'thalamus-ventrolateral': {
+    // What comes up from the cerebellum ends in front of what is felt.
+    label: 'Thalamus',
+    holds: { 'ventrolateral-nucleus': 0.92, 'internal-capsule-posterior-limb': 0.15 },
+    source: thalamus,
+  },
   'thalamus-medial': {
     label: 'Thalamus',
     holds: { 'medial-thalamus': 0.9, 'vertical-gaze-centre': 0.4 },
     across: { 'medial-thalamus': 0.5, 'vertical-gaze-centre': 0.3 },
     source: thalamus,
+  },
+  'thalamus-medial-both': {
+    label: 'Thalamus',
+    holds: paramedianThalamus,
+    across: paramedianThalamus,
+    source: percheron,
+  },
+  'thalamus-medial-both-and-midbrain': {
+    label: 'Thalamus',
+    holds: paramedianThalamusAndMidbrain,
+    across: paramedianThalamusAndMidbrain,
+    source: percheron,
   },
   'thalamus-and-capsule': {
     label: 'Thalamus and internal capsule together',
@@ -388,6 +457,18 @@ export const hemisphereTerritories = {
     label: 'Corticobulbar fibres of both hemispheres',
     holds: { 'internal-capsule-genu': 0.85, 'internal-capsule-posterior-limb': 0.35, 'medial-frontal-cortex': 0.2 },
     across: { 'internal-capsule-genu': 0.85, 'internal-capsule-posterior-limb': 0.35, 'medial-frontal-cortex': 0.2 },
+    source: recalled('adams-victor', 'spastic bulbar palsy'),
+  },
+  'opercula-both': {
+    label: 'Corticobulbar fibres of both hemispheres',
+    holds: operculum,
+    across: operculum,
+    source: recalled('brazis', 'bilateral anterior opercular syndrome'),
+  },
+  'second-of-two-hemispheres': {
+    // What it does to throat and speech, which the old lesion of the other side had left, is said with the hypothesis.
+    label: 'Corticobulbar fibres of both hemispheres',
+    holds: { 'internal-capsule-genu': 0.9, 'internal-capsule-posterior-limb': 0.92 },
     source: recalled('adams-victor', 'spastic bulbar palsy'),
   },
 } as const satisfies Record<string, Territory>;

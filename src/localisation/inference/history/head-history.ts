@@ -67,6 +67,13 @@ export const headHistory: readonly HistoryWeight[] = [
     'loss of sight is what a lesion of the visual pathway is noticed by',
   ),
   ...weigh(
+    'transient-visual-loss',
+    sites('retina'),
+    1.8,
+    1,
+    'darkness for seconds to minutes goes before the closing of an artery of the eye',
+  ),
+  ...weigh(
     'visual-loss',
     sites('cortex-posterior-cerebral', 'cortex-occipital', 'orbital-apex', 'raised-intracranial-pressure'),
     1.5,

@@ -51,6 +51,13 @@ export const illnessHistory: readonly HistoryWeight[] = [
     'operations on the side of the neck are the usual cause of its palsy',
   ),
   ...weigh(
+    'recent-surgery',
+    sites('hypoglossal-nerve', 'vagus-nerve', 'recurrent-laryngeal-nerve'),
+    2.5,
+    1,
+    'the tube, the blade or the position of the neck presses on it',
+  ),
+  ...weigh(
     'anticoagulant',
     sites('femoral-nerve-pelvis', 'lumbar-plexus'),
     2,

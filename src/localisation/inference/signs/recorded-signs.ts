@@ -182,8 +182,15 @@ export const recordedSigns: readonly SignWeight[] = [
   ...sign(
     'proptosis',
     sites('orbital-apex', 'cavernous-sinus'),
-    3,
+    6,
     'what pushes the eye forward lies behind it',
+    commonPractice,
+  ),
+  ...sign(
+    'proptosis',
+    anyOf(sites('oculomotor-nerve', 'trochlear-nerve', 'abducens-nerve'), kinds('junction')),
+    0.4,
+    'a palsied nerve does not push the eye forward',
     commonPractice,
   ),
   ...sign(

@@ -1,0 +1,175 @@
+/**
+ * Pictures of hemispheres, brainstem and cranial nerves that a textbook names in a sentence, and what pace and skull tell of
+ * them. Invented people.
+ */
+import { describe, expect, it } from 'vitest';
+import { createLocaliser } from '../../src/localisation/localise.ts';
+import { bedsideExam } from '../support/bedside.ts';
+import { coordination, type ExamDraft, examBody, midline, power, sensation, signs } from './case-writing.ts';
+
+const localiser = createLocaliser();
+const answer = (draft: ExamDraft) => localiser.localise(bedsideExam(examBody(draft)));
+const sudden = { pace: 'hyperacute', durationDays: 1 } as const;
+
+function chanceOf(draft: ExamDraft, ...keys: readonly string[]): number {
+  const { localisations } = answer(draft);
+  return localisations.filter(({ site }) => keys.includes(site)).reduce((sum, one) => sum + one.probability, 0);
+}
+
+interface Picture extends ExamDraft {
+  readonly name: string;
+  readonly site: string;
+  readonly side?: string | null;
+}
+
+// Works beside each are recalled unless marked as read.
+const pictures: readonly Picture[] = [
+  {
+    name: 'drowsy, forgetful and without vertical gaze: the middle of both thalami (Zhang 2022, read)',
+    site: 'thalamus',
+    side: 'both',
+    onset: sudden,
+    findings: {
+      higherFunction: midline({ drowsiness: true, amnesia: true }),
+      cranialNerves: midline({ 'vertical-gaze-palsy': true }),
+    },
+  },
+  {
+    name: 'memory alone fails within minutes: both medial temporal lobes (Hodges 1990)',
+    site: 'cortex-temporal',
+    side: 'both',
+    onset: sudden,
+    findings: { higherFunction: midline({ amnesia: true }) },
+    otherwiseNormal: [{ section: 'higherFunction' }],
+  },
+  {
+    name: 'third nerve of one eye, the other does not rise, both sides ataxic: beside the midline of the midbrain (Brazis)',
+    site: 'midbrain-tegmentum',
+    side: 'right',
+    onset: sudden,
+    findings: {
+      cranialNerves: signs({ 'third-nerve-palsy': [false, true], 'eye-elevation-weakness': [true, null] }),
+      coordination: coordination({ 'finger-nose': 'impaired', 'heel-shin': 'impaired' }),
+    },
+  },
+  {
+    name: 'both sides ataxic with an eye that fails to adduct: where the cerebellar peduncles cross (Brazis)',
+    site: 'midbrain-tegmentum',
+    onset: sudden,
+    findings: {
+      cranialNerves: [
+        ...signs({ 'internuclear-ophthalmoplegia': [true, null] }),
+        ...midline({ 'cerebellar-dysarthria': true }),
+      ],
+      coordination: coordination({ 'finger-nose': 'impaired', 'heel-shin': 'impaired' }),
+      gait: midline({ ataxic: true }),
+    },
+  },
+  {
+    name: 'speech and swallowing gone with a second hemiplegia: both hemispheres (Adams and Victor)',
+    site: 'corticobulbar-both-sides',
+    side: 'both',
+    onset: sudden,
+    findings: {
+      cranialNerves: midline({ 'spastic-dysarthria': true, dysphagia: true }),
+      power: power({
+        'shoulder-abduction': ['1', '5'],
+        'finger-abduction': ['0', '5'],
+        'hip-flexion': ['2', '5'],
+        'ankle-dorsiflexion': ['1', '5'],
+      }),
+    },
+  },
+  {
+    name: 'half of the field and half of feeling gone with full power: posterior cerebral artery with the thalamus (Blumenfeld)',
+    site: 'cortex-posterior-cerebral',
+    side: 'right',
+    onset: sudden,
+    findings: {
+      cranialNerves: signs({ 'homonymous-hemianopia': [true, false], 'gaze-palsy': false }),
+      sensation: sensation('pinprick', { 'whole-arm': ['reduced', 'normal'], 'whole-leg': ['reduced', 'normal'] }),
+    },
+    otherwiseNormal: [{ section: 'power' }],
+  },
+  {
+    name: 'an eye dark within seconds after seconds of darkness: artery of the retina (Brazis)',
+    site: 'retina',
+    side: 'right',
+    onset: sudden,
+    history: {
+      symptoms: [
+        { key: 'transient-visual-loss', present: true },
+        { key: 'eye-pain', present: false },
+      ],
+    },
+    age: 70,
+    findings: {
+      cranialNerves: signs({
+        'reduced-visual-acuity': [false, true],
+        'relative-afferent-pupillary-defect': [false, true],
+      }),
+    },
+  },
+  {
+    name: 'hoarse with the tongue to one side after an operation: hypoglossal nerve beside the vagus (Brazis)',
+    site: 'hypoglossal-nerve',
+    side: 'right',
+    onset: { pace: 'acute' },
+    history: { exposures: [{ key: 'recent-surgery', present: true }] },
+    findings: { cranialNerves: signs({ 'vocal-cord-paralysis': [false, true], 'tongue-deviation': [false, true] }) },
+  },
+];
+
+describe('pictures of the head', () => {
+  it.each(pictures.map((one) => [one.name, one] as const))('%s', (_, one) => {
+    const [first] = answer(one).localisations;
+    expect(first?.site).toBe(one.site);
+    if (one.side !== undefined) expect(first?.side).toBe(one.side);
+  });
+});
+
+describe('what else is known', () => {
+  const deafAndWry = {
+    cranialNerves: signs({
+      'hearing-loss': [false, true],
+      'facial-weakness': [false, true],
+      'facial-numbness': [false, true],
+    }),
+  };
+
+  // Tumours of the angle had given signs for 3.7 years on average (recalled).
+  it('what strikes at once does not lie in the cerebellopontine angle, what grew for years does', () => {
+    expect(chanceOf({ onset: sudden, findings: deafAndWry }, 'cerebellopontine-angle')).toBeLessThan(0.3);
+    const slow = { pace: 'chronic', durationDays: 900 } as const;
+    expect(answer({ onset: slow, findings: deafAndWry }).localisations[0]?.site).toBe('cerebellopontine-angle');
+  });
+
+  it('an eye that is pushed forward is not palsied by its third nerve alone', () => {
+    const palsied = { cranialNerves: signs({ 'third-nerve-palsy': [false, true], 'sixth-nerve-palsy': false }) };
+    const behind = ['cavernous-sinus', 'orbital-apex'] as const;
+    const pushed = { ...palsied, inspection: signs({ proptosis: [false, true] }) };
+    expect(chanceOf({ findings: palsied }, ...behind)).toBeLessThan(0.2);
+    expect(chanceOf({ findings: pushed }, ...behind)).toBeGreaterThan(0.5);
+  });
+
+  it('a torn carotid artery takes the tongue of its side and the limbs of the other', () => {
+    const { conclusion, localisations } = answer({
+      onset: sudden,
+      findings: {
+        cranialNerves: [
+          ...signs({
+            'tongue-wasting': [false, true],
+            'horner-syndrome': [false, true],
+            'lower-facial-weakness': [true, false],
+          }),
+          ...midline({ dysarthria: true }),
+        ],
+        higherFunction: signs({ neglect: [true, false] }),
+        power: power({ 'finger-abduction': ['1', '5'], 'shoulder-abduction': ['2', '5'], 'hip-flexion': ['4', '5'] }),
+      },
+    });
+    const places = localisations.filter(({ side, probability }) => side === 'right' && probability > 0.5);
+    expect(places.map(({ site }) => site).sort()).toEqual(['cortex-middle-cerebral', 'jugular-foramen']);
+    expect(conclusion).toBe('multiple-sites');
+  });
+});
