@@ -38,12 +38,14 @@ export const vascularBrainCauses: readonly Cause[] = [
       at(['oculomotor-nerve', 'abducens-nerve', 'oculosympathetic-chain', 'raised-intracranial-pressure'], 'rare'),
       at([...cortex, ...deepHemisphere, ...brainstemParts, ...hindVisualPathway], 'very-common'),
       at(['corticobulbar-both-sides', 'cerebellar-hemisphere'], 'very-common'),
-      at(['cerebellar-vermis', 'brainstem-diffuse'], 'common'),
+      at(['brainstem-diffuse'], 'very-common'),
+      at(['cerebellar-vermis'], 'common'),
       at(['subthalamic-nucleus', 'flocculonodular-lobe', 'cortex-parasagittal', 'vestibular-nerve'], 'uncommon'),
       at(['bulbar-motor-nuclei', 'diffuse-encephalopathy'], 'rare'),
       inKind(['multiple-sites'], 'common'),
     ],
-    tempo: tempos.sudden,
+    // Of one in five the hour is not known, for they woke with it; others come in steps.
+    tempo: { hyperacute: 0.74, acute: 0.21, subacute: 0.04, chronic: 0.01 },
     courses: { progressive: 0.4, 'relapsing-remitting': 0.5 },
     age: { from: 45, to: 110, outside: 0.35 },
     history: [
@@ -305,7 +307,8 @@ export const vascularBrainCauses: readonly Cause[] = [
     mondo: mondo('MONDO:0017993', 'cerebral sinovenous thrombosis'),
     produces: [
       at(['raised-intracranial-pressure'], 'common'),
-      at(['meningeal-irritation', 'abducens-nerve'], 'rare'),
+      // Some have a headache and no sign at all.
+      at(['meningeal-irritation', 'abducens-nerve', 'no-lesion'], 'rare'),
       at(['cortex-parasagittal', 'raised-intracranial-pressure'], 'common'),
       at([...cortex, 'thalamus', 'diffuse-encephalopathy'], 'uncommon'),
     ],
@@ -350,8 +353,8 @@ export const vascularBrainCauses: readonly Cause[] = [
     age: { from: 45, to: 110, outside: 0.4 },
     history: [
       told(anyHeadache, 2.5, 0.5),
-      told('vomiting', 3, 0.4),
-      told(['vertigo', 'continuous-vertigo'], 1.5, 0.8),
+      told('vomiting', 2.5, 0.5),
+      told(['vertigo', 'continuous-vertigo'], 1.3, 0.9),
       told('anticoagulant', 2, 0.95),
       told('hypertension', 1.4, 0.9),
     ],
