@@ -174,7 +174,7 @@ export const brainInflammationCauses: readonly Cause[] = [
       told(anyHeadache, 1.5, 0.9),
     ],
     signs: [
-      shows(['higher-function/memory-impairment', 'higher-function/hallucinations'], 2, 0.6),
+      shows(['higher-function/memory-impairment', 'higher-function/hallucinations'], 2.5, 0.6),
       shows(
         [
           'involuntary-movements/orofacial-dyskinesia',

@@ -17,6 +17,7 @@ export const encephalopathyCauses: readonly Cause[] = [
     produces: [at(['diffuse-encephalopathy'], 'very-common'), at(['hyperkinetic-syndrome'], 'rare')],
     tempo: tempos.acuteOrSubacute,
     history: [
+      told('fever', 0.5, 1.05),
       told(['chronic-kidney-disease', 'diabetes-mellitus', 'hypothyroidism', 'heart-failure'], 2, 0.8),
       told(['diuretic', 'vomiting', 'corticosteroid'], 1.8, 0.9),
       told(['breathlessness', 'cancer'], 1.4, 0.95),

@@ -451,6 +451,8 @@ export const focalCauses: readonly Cause[] = [
       shows(['special-tests/straight-leg-raise'], 1.3, 0.3),
       shows(['special-tests/crossed-straight-leg-raise'], 2.8, 0.8),
     ],
+    // A disc does not inflame the blood.
+    quantities: [atLeast('crp', 50, 'mg/L', 0.2, 1.1), atLeast('esr', 50, 'mm/h', 0.4, 1.05)],
     values: [
       reads('mri-lumbar-spine', [
         ['root-compression', 10],

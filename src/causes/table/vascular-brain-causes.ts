@@ -58,7 +58,7 @@ export const vascularBrainCauses: readonly Cause[] = [
       told('spreading-over-minutes', 0.4, 1),
       told('resolved-deficit', 0.3, 1),
     ],
-    signs: [shows(['autonomic/arrhythmia'], 2, 0.95)],
+    signs: [shows(['involuntary-movements/palatal-tremor'], 4, 1), shows(['autonomic/arrhythmia'], 2, 0.95)],
     values: [
       reads('mri-brain', [
         ['infarct', 15],
@@ -143,7 +143,10 @@ export const vascularBrainCauses: readonly Cause[] = [
       told('alcohol-excess', 1.5, 0.95),
       told('resolved-deficit', 0.15, 1),
     ],
-    signs: [shows(['higher-function/coma', 'higher-function/drowsiness'], 2, 0.8)],
+    signs: [
+      shows(['involuntary-movements/palatal-tremor'], 4, 1),
+      shows(['higher-function/coma', 'higher-function/drowsiness'], 2, 0.8),
+    ],
     values: [
       reads(
         'ct-head',
@@ -214,6 +217,7 @@ export const vascularBrainCauses: readonly Cause[] = [
       told(['family/similar-disorder', 'family/epilepsy', 'family/stroke'], 2, 0.95),
       told('radiotherapy', 2, 1),
     ],
+    signs: [shows(['involuntary-movements/palatal-tremor'], 4, 1)],
     values: [
       reads('mri-brain', [
         ['cavernous-malformation', 80],
@@ -246,6 +250,25 @@ export const vascularBrainCauses: readonly Cause[] = [
       told('spreading-over-minutes', 0.3, 1.1),
       told('syncope', 0.3, 1),
       told('cognitive-change', 0.1, 1),
+    ],
+    signs: [
+      // What is still found has not gone.
+      shows(
+        [
+          'cranial-nerves/lower-facial-weakness',
+          'higher-function/expressive-aphasia',
+          'higher-function/receptive-aphasia',
+          'higher-function/global-aphasia',
+          'higher-function/neglect',
+          'cranial-nerves/homonymous-hemianopia',
+          'power/finger-abduction',
+          'power/elbow-extension',
+          'power/hip-flexion',
+          'power/ankle-dorsiflexion',
+        ],
+        0.2,
+        1.2,
+      ),
     ],
     values: [
       reads('mri-brain', [
@@ -323,7 +346,7 @@ export const vascularBrainCauses: readonly Cause[] = [
       told('hormonal-contraceptive', 6, 0.8),
       told('pregnancy', 8, 0.9),
       told(['cancer', 'lupus', 'inflammatory-bowel-disease', 'recent-bacteraemia'], 2, 0.95),
-      told('fever', 0.8, 1),
+      told('fever', 0.6, 1),
     ],
     signs: [
       shows(['cranial-nerves/optic-disc-swelling'], 6, 0.7),
