@@ -568,7 +568,13 @@ export const focalCauses: readonly Cause[] = [
       inKind(['polyradiculoneuropathy'], 'uncommon'),
     ],
     tempo: tempos.acuteOrSubacute,
-    history: [told('tick-bite', 12, 0.3), told('rash', 3, 0.8)],
+    history: [
+      told('tick-bite', 12, 0.3),
+      told('rash', 3, 0.8),
+      // Pains of roots that keep people awake, and a face that fails, often on both sides.
+      told(['neuropathic-pain', 'radicular-leg-pain', 'radicular-arm-pain', 'thoracic-back-pain'], 1.8, 0.7),
+    ],
+    signs: [shows(['cranial-nerves/facial-weakness'], 2.5, 0.9)],
     quantities: [atLeast('csf-white-cells', 10, '10*6/L', 5, 0.2, recalled('adams-victor', 'Lyme disease'))],
     values: [
       reads('mri-lumbar-spine', [['root-enhancement', 3]]),
