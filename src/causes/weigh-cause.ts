@@ -1,12 +1,20 @@
+import { historyRows } from '../exam/catalogue/history.ts';
 import type { SectionKey } from '../exam/catalogue/item.ts';
 import { describeResult, lowerFirst, quantityWords } from '../exam/describe.ts';
-import type { Exam } from '../exam/exam.ts';
+import type { Exam, OnsetPace } from '../exam/exam.ts';
 import { type ExamQuery, historyReason, isFrom } from './exam-query.ts';
 import { inheritanceModifiers } from './inheritance.ts';
 import { type Modifier, worthSaying } from './modifier.ts';
 import type { Reason } from './ranked-cause.ts';
 import { findingReasons, missing } from './reasons.ts';
-import { type Cause, longStandingSigns, type QuantityRatio, type SignRatio, type ValueRatio } from './table/cause.ts';
+import {
+  type Cause,
+  type HistoryRatio,
+  longStandingSigns,
+  type QuantityRatio,
+  type SignRatio,
+  type ValueRatio,
+} from './table/cause.ts';
 
 /** What the person, the history, the signs and the results say about one cause. */
 export interface CauseWeight {
@@ -68,7 +76,7 @@ function tempoModifiers(cause: Cause, exam: Exam): readonly Modifier[] {
   const { pace, durationDays } = exam.onset;
   if (pace !== undefined) {
     // Against a cause that would begin at any of the four paces equally often.
-    const ratio = cause.tempo[pace] / 0.25;
+    const ratio = shareOfPace(cause, pace, durationDays) / 0.25;
     const fit = ratio >= 1 ? 'fits' : 'is unusual';
     const text = `onset over ${paceWords[pace]} ${fit}`;
     modifiers.push({ ratio, reason: () => ({ pointer: '/history/onset/pace', text }) });
@@ -90,6 +98,12 @@ function tempoModifiers(cause: Cause, exam: Exam): readonly Modifier[] {
     modifiers.push({ ratio: course, reason: () => ({ pointer: '/history/course', text }) });
   }
   return modifiers;
+}
+
+/** What began today is called acute and came within hours: it counts half as the one and half as the other. */
+function shareOfPace({ tempo }: Cause, pace: OnsetPace, durationDays: number | undefined): number {
+  const isToday = pace === 'acute' && durationDays !== undefined && durationDays < 1;
+  return isToday ? (tempo.hyperacute + tempo.acute) / 2 : tempo[pace];
 }
 
 function personModifiers(cause: Cause, query: ExamQuery): readonly Modifier[] {
@@ -133,9 +147,32 @@ function historyModifiers(cause: Cause, query: ExamQuery): readonly Modifier[] {
   return (cause.history ?? []).flatMap((row) => {
     const statements = row.keys.map((key) => query.history(key)).filter((statement) => statement !== undefined);
     const statement = statements.find(({ present }) => present) ?? statements[0];
-    if (statement === undefined) return [];
+    if (statement === undefined) return silenceModifier(row, query);
     return [{ ratio: statement.present ? row.present : row.absent, reason: () => historyReason(statement) }];
   });
+}
+
+/** From this ratio of a denial down the row is about what makes the cause or hardly ever fails in it: an injury, a medicine, a pain. Judged. */
+const makesTheCause = 0.15;
+
+/** How much of a denial, as an exponent, it is when nobody has spoken of it at all. Judged. */
+const shareOfDenial = 0.5;
+
+/** What people often do not know that they have, or do not say. */
+const oftenUnsaid: ReadonlySet<string> = new Set(['hiv-infection', 'obesity']);
+
+const labels = new Map(historyRows.map(({ key, label }) => [key, label]));
+
+/**
+ * A story was told, and not a word in it of what makes this cause: no injury, no radiotherapy, no vertigo. That is not a
+ * denial, but it is not nothing either. Of relatives and of infections that nobody has looked for silence says nothing.
+ */
+function silenceModifier({ keys, absent }: HistoryRatio, { exam }: ExamQuery): readonly Modifier[] {
+  const isUnknowable = keys.every((key) => key.startsWith('family/') || oftenUnsaid.has(key));
+  const [first = ''] = keys;
+  if (absent > makesTheCause || isUnknowable || exam.history.length === 0) return [];
+  const what = lowerFirst(labels.get(first) ?? first).replace(/,.*$/, '');
+  return [{ ratio: absent ** shareOfDenial, reason: () => missing(`nothing was told of ${what}`) }];
 }
 
 function signModifier(row: SignRatio, query: ExamQuery): readonly Modifier[] {

@@ -275,6 +275,12 @@ export const works = {
     'Turner J et al. Society for Endocrinology emergency guidance: acute hypocalcaemia. Endocr Connect 2016;5:G7-8.',
   'limb-ischaemia-esvs-2020':
     'Bjorck M et al. ESVS guideline on the management of acute limb ischaemia. Eur J Vasc Endovasc Surg 2020;59:173-218.',
+  'cervical-disc-2016':
+    'Harel R, Knoller N. Acute cervical disk herniation resulting in sudden and severe neurologic deterioration. Surg J 2016;2:e96-101.',
+  'skull-base-necrosis-2006':
+    'Huang XM et al. Diagnosis and management of skull base osteoradionecrosis after radiotherapy for nasopharyngeal carcinoma. Laryngoscope 2006;116:1626-31.',
+  'cefepime-2017': 'Payne LE et al. Cefepime-induced neurotoxicity: a systematic review. Crit Care 2017;21:276.',
+  'fosmn-2016': 'Zheng Q et al. Facial onset sensory and motor neuronopathy. Neurol Sci 2016;37:1905-9.',
   'fhir-r4': 'HL7 FHIR Release 4 (4.0.1).',
   'loinc-table': 'LOINC, Regenstrief Institute.',
 } as const;

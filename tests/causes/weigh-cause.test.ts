@@ -44,4 +44,24 @@ describe('weight of a cause', () => {
     expect(weigh(symptoms('vomiting', false)).isSupported).toBe(false);
     expect(weigh(symptoms('headache', true)).isSupported).toBe(false);
   });
+
+  // A stroke whose onset is called acute and lies within the day came within hours; a patient with a plexus that was
+  // irradiated tells of the radiotherapy, and one who is not known to carry a virus cannot tell of it.
+  it('counts what began today half as sudden, and silence about what makes a cause as half a denial', () => {
+    const sudden: Cause = { ...youthful, tempo: tempos.sudden, history: [told('radiotherapy', 40, 0.01)] };
+    const ratio = (cause: Cause, history: Record<string, unknown>) =>
+      weighCause(cause, queryExam(bedsideExam({ history }))).ratio;
+    const today = ratio(sudden, { onset: { pace: 'acute', durationDays: 0 } });
+    expect(today).toBeGreaterThan(ratio(sudden, { onset: { pace: 'acute', durationDays: 3 } }));
+    expect(today).toBeLessThan(ratio(sudden, { onset: { pace: 'hyperacute', durationDays: 0 } }));
+
+    const nothingTold = ratio(sudden, {});
+    const silent = ratio(sudden, { symptoms: [{ key: 'arm-pain', present: true }] });
+    const denied = ratio(sudden, { exposures: [{ key: 'radiotherapy', present: false }] });
+    expect(nothingTold).toBe(1);
+    expect(silent).toBeLessThan(nothingTold);
+    expect(silent).toBeGreaterThan(denied);
+    const hidden: Cause = { ...sudden, history: [told('hiv-infection', 25, 0.02)] };
+    expect(ratio(hidden, { symptoms: [{ key: 'arm-pain', present: true }] })).toBe(1);
+  });
 });

@@ -7,8 +7,16 @@ import { nerveStories } from './red-flag-stories/nerve-stories.ts';
 import { spineStories } from './red-flag-stories/spine-stories.ts';
 import type { Parts } from './red-flag-stories/story.ts';
 import { systemicStories } from './red-flag-stories/systemic-stories.ts';
+import { undatedAndOneSidedStories } from './red-flag-stories/undated-and-one-sided-stories.ts';
 
-const stories = [...brainAndEyeStories, ...headAndMuscleStories, ...nerveStories, ...spineStories, ...systemicStories];
+const stories = [
+  ...brainAndEyeStories,
+  ...headAndMuscleStories,
+  ...nerveStories,
+  ...spineStories,
+  ...systemicStories,
+  ...undatedAndOneSidedStories,
+];
 
 describe('further red flags', () => {
   it('number at least fifty in all, each with an action and a source', () => {

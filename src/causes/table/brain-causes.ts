@@ -1,4 +1,4 @@
-import { recalled } from '../../kernel/cite.ts';
+import { fromMemory, recalled } from '../../kernel/cite.ts';
 import { anyHeadache, arterialCortex, deepHemisphere, hindVisualPathway, lobes } from './brain-sites.ts';
 import { at, type Cause, inKind, mondo, reads, shows, tempos, told } from './cause.ts';
 
@@ -34,7 +34,7 @@ export const brainCauses: readonly Cause[] = [
       told('seizure', 3, 0.85),
       told(['cancer', 'lymphoma'], 4, 0.85),
       told(['behaviour-change', 'cognitive-change'], 1.3, 0.95),
-      told('fever', 0.4, 1.1),
+      told('fever', 0.3, 1.1),
       told('resolved-deficit', 0.1, 1),
       told('radiotherapy', 2, 1),
     ],
@@ -142,6 +142,7 @@ export const brainCauses: readonly Cause[] = [
       at(['medulla-lateral', 'midbrain-ventral', 'foramen-magnum', 'medial-longitudinal-fasciculus'], 'rare'),
     ],
     tempo: tempos.subacuteOrChronic,
+    durationDays: { from: 14, outside: 0.3, source: fromMemory },
     courses: { progressive: 2, improving: 0.1, 'relapsing-remitting': 0.1 },
     // Diffuse midline glioma of childhood; in adults gliomas are rarer and metastases take their place.
     age: { from: 3, to: 20, outside: 0.4 },

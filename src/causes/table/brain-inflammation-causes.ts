@@ -69,6 +69,8 @@ export const brainInflammationCauses: readonly Cause[] = [
     ],
     tempo: tempos.acute,
     courses: { progressive: 1.5, 'relapsing-remitting': 0.1 },
+    // Within days; in a month without treatment it kills or leaves what it leaves.
+    durationDays: { to: 21, outside: 0.3, source: recalled('viral-encephalitis-2012') },
     history: [
       told('fever', 6, 0.15),
       told(anyHeadache, 2, 0.5),
@@ -167,10 +169,12 @@ export const brainInflammationCauses: readonly Cause[] = [
       told(['cancer', 'thymoma'], 3, 0.9),
       told('immune-checkpoint-inhibitor', 4, 1),
       told('family/autoimmune-disease', 1.3, 1),
-      told('fever', 0.7, 1.1),
+      told('fever', 0.9, 1.05),
+      // A headache or a fever of the weeks before is told by most.
+      told(anyHeadache, 1.5, 0.9),
     ],
     signs: [
-      shows(['higher-function/memory-impairment', 'higher-function/hallucinations'], 2, 0.6),
+      shows(['higher-function/memory-impairment', 'higher-function/hallucinations'], 2.5, 0.6),
       shows(
         [
           'involuntary-movements/orofacial-dyskinesia',
@@ -216,7 +220,7 @@ export const brainInflammationCauses: readonly Cause[] = [
       at([...brainstemParts], 'uncommon'),
       at(['bulbar-motor-nuclei', 'basal-meningeal-process'], 'rare'),
     ],
-    tempo: tempos.acute,
+    tempo: tempos.acuteOrSubacute,
     courses: { progressive: 1.5 },
     // Of listeria: fever, headache and vomiting for days before; only 8 % immunosuppressed; a stiff neck in 55 %, a
     // positive culture of the fluid in 41 %.

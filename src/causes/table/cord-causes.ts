@@ -86,9 +86,10 @@ export const cordCauses: readonly Cause[] = [
     tempo: tempos.acute,
     history: [
       told('fever', 10, 0.3),
-      told(['back-pain', 'thoracic-back-pain'], 2, 0.2),
+      told(['back-pain', 'thoracic-back-pain', 'neck-pain'], 2, 0.2),
       told('diabetes-mellitus', 2, 0.9),
       told('injecting-drug-use', 8, 0.9),
+      told(['hepatitis-c', 'hiv-infection'], 2.5, 1),
       told('immunosuppression', 3, 0.9),
       told(
         ['spinal-surgery', 'recent-surgery', 'lumbar-puncture-or-epidural', 'recent-bacteraemia', 'sepsis'],
@@ -96,6 +97,7 @@ export const cordCauses: readonly Cause[] = [
         0.95,
       ),
     ],
+    signs: [shows(['inspection/spinal-tenderness'], 4, 0.7)],
     quantities: [atLeast('crp', 50, 'mg/L', 5, 0.2)],
     values: [
       reads('mri-whole-spine', [
@@ -163,6 +165,8 @@ export const cordCauses: readonly Cause[] = [
       at(['spinal-cord-central', 'spinal-cord-anterior'], 'uncommon'),
       inKind(anyCord, 'common'),
       inKind(['brainstem'], 'common'),
+      // Half of the medulla is hardly ever anything but an infarct.
+      at(['medulla-lateral', 'medulla-half'], 'uncommon'),
       inKind(['cerebellum', 'hemisphere'], 'uncommon'),
       inKind(['multiple-sites'], 'very-common'),
     ],
@@ -224,7 +228,11 @@ export const cordCauses: readonly Cause[] = [
     tempo: tempos.acute,
     courses: { 'relapsing-remitting': 3 },
     sex: { male: 0.3, female: 1.7 },
-    history: [told('optic-neuritis', 4, 0.9)],
+    history: [
+      // The area postrema makes people vomit for days before.
+      told('vomiting', 2, 1),
+      told('optic-neuritis', 4, 0.9),
+    ],
     values: [
       reads(
         'aquaporin-4-antibody',
@@ -300,7 +308,7 @@ export const cordCauses: readonly Cause[] = [
     sex: { male: 1.6, female: 0.4 },
     history: [
       told(['bladder-disturbance', 'sexual-dysfunction'], 1.5, 0.5),
-      told('neurogenic-claudication', 2, 0.95),
+      told('neurogenic-claudication', 3, 0.95),
       told('fever', 0.4, 1),
     ],
     values: (['mri-thoracic-spine', 'mri-whole-spine'] as const).map((result) =>
@@ -340,6 +348,8 @@ export const cordCauses: readonly Cause[] = [
     tempo: tempos.chronic,
     courses: { progressive: 1.6, improving: 0.1 },
     history: [
+      // It grows again years after it was removed.
+      told(['spinal-surgery', 'radiotherapy'], 1.5, 1),
       told(['back-pain', 'thoracic-back-pain', 'neck-pain', 'night-spinal-pain'], 1.5, 0.7),
       told(['cancer', 'lymphoma'], 0.6, 1.05),
     ],
@@ -426,7 +436,12 @@ export const cordCauses: readonly Cause[] = [
     courses: { progressive: 1.4 },
     age: { from: 30, to: 75, outside: 0.5 },
     sex: { male: 0.7, female: 1.3 },
-    history: [told('travel', 8, 0.3), told(['bladder-disturbance', 'back-pain'], 1.5, 0.7)],
+    history: [
+      told('travel', 8, 0.3),
+      told('bladder-disturbance', 1.6, 0.6),
+      told('back-pain', 1.6, 0.9),
+      told('bowel-disturbance', 1.5, 0.9),
+    ],
     values: [
       reads('htlv-test', [
         ['positive', 60],

@@ -1,4 +1,4 @@
-import { recalled } from '../../kernel/cite.ts';
+import { read, recalled } from '../../kernel/cite.ts';
 import { at, atLeast, type Cause, inKind, mondo, reads, shows, tempos, told } from './cause.ts';
 
 const cordChapter = recalled('adams-victor', 'diseases of the spinal cord');
@@ -150,7 +150,11 @@ export const cordDiseaseCauses: readonly Cause[] = [
     ],
     tempo: tempos.subacuteOrChronic,
     courses: { progressive: 1.4 },
-    history: [told('hiv-infection', 25, 0.02), told(['cognitive-change', ...weightLoss], 2, 0.8)],
+    history: [
+      told(['bladder-disturbance', 'sexual-dysfunction'], 1.6, 0.8),
+      told('hiv-infection', 25, 0.02),
+      told(['cognitive-change', ...weightLoss], 2, 0.8),
+    ],
     values: [
       reads('hiv-test', [
         ['positive', 25],
@@ -251,10 +255,11 @@ export const cordDiseaseCauses: readonly Cause[] = [
       inKind(anyCord, 'rare'),
       at(['spinal-cord-central', 'spinal-cord-hemisection', 'conus-medullaris'], 'uncommon'),
     ],
-    tempo: tempos.suddenOrAcute,
+    // It bleeds at once, or steals blood for years.
+    tempo: tempos.any,
     courses: { 'relapsing-remitting': 1.5 },
     age: { from: 5, to: 45, outside: 0.4 },
-    history: [told(spinalPain, 2, 0.6), told('thunderclap-headache', 2, 1)],
+    history: [told('neurogenic-claudication', 2, 1), told(spinalPain, 2, 0.6), told('thunderclap-headache', 2, 1)],
     values: [
       reads('mri-whole-spine', [
         ['haematoma', 2],
@@ -383,5 +388,33 @@ export const cordDiseaseCauses: readonly Cause[] = [
     history: [told('perinatal-injury', 20, 0.3), told('epilepsy', 2, 0.9)],
     signs: [shows(['inspection/equinovarus', 'inspection/achilles-contracture'], 3, 0.7)],
     source: recalled('adams-victor', 'cerebral palsy'),
+  },
+  {
+    // Four people of 39 years on average, without an injury: a pain of the neck, then legs, half a cord or all four limbs
+    // within hours to days.
+    key: 'cervical-disc-herniation-with-cord-compression',
+    group: 'compressive',
+    label: 'Cervical disc herniation that compresses the cord',
+    produces: [
+      inKind(['cord'], 'uncommon', 'cervical'),
+      at(['spinal-cord-posterior', 'spinal-cord-posterolateral'], 'rare', 'cervical'),
+    ],
+    tempo: { hyperacute: 0.2, acute: 0.35, subacute: 0.3, chronic: 0.15 },
+    courses: { progressive: 1.5, 'relapsing-remitting': 0.2 },
+    age: { from: 25, to: 70, outside: 0.3 },
+    history: [
+      told(['neck-pain', 'radicular-arm-pain'], 3, 0.4),
+      told(['heavy-exertion', 'pain-on-straining'], 2, 1),
+      told('fever', 0.3, 1),
+    ],
+    signs: [shows(['special-tests/spurling', 'special-tests/lhermitte'], 1.6, 0.9)],
+    values: (['mri-cervical-spine', 'mri-whole-spine'] as const).map((result) =>
+      reads(result, [
+        ['cord-compression', 8],
+        ['root-compression', 2],
+        ['normal', 0.02],
+      ]),
+    ),
+    source: read('cervical-disc-2016', 'abstract'),
   },
 ];

@@ -1,4 +1,5 @@
 import { fromMemory, read, recalled } from '../../kernel/cite.ts';
+import { anyHeadache } from './brain-sites.ts';
 import { at, atLeast, type Cause, mondo, reads, shows, tempos, told } from './cause.ts';
 
 const brazis = recalled('brazis');
@@ -451,5 +452,23 @@ export const cranialNerveCauses: readonly Cause[] = [
       ]),
     ],
     source: brazis,
+  },
+  {
+    // In 1 % of those irradiated for cancer of the nasopharynx, four years later on average: headache, bleeding from the nose, dead bone.
+    key: 'skull-base-radiation-necrosis',
+    group: 'toxic',
+    label: 'Late radiation damage of the bone of the skull base or upper neck',
+    produces: [
+      at(['jugular-foramen', 'hypoglossal-nerve'], 'rare'),
+      at(['foramen-magnum', 'basal-meningeal-process', 'cavernous-sinus'], 'rare'),
+    ],
+    tempo: tempos.subacuteOrChronic,
+    courses: { progressive: 1.6, improving: 0.1 },
+    history: [
+      told('radiotherapy', 40, 0.02),
+      told('cancer', 2, 0.5),
+      told([...anyHeadache, 'neck-pain', 'facial-pain'], 2, 0.4),
+    ],
+    source: read('skull-base-necrosis-2006', 'abstract'),
   },
 ];

@@ -17,6 +17,7 @@ export const encephalopathyCauses: readonly Cause[] = [
     produces: [at(['diffuse-encephalopathy'], 'very-common'), at(['hyperkinetic-syndrome'], 'rare')],
     tempo: tempos.acuteOrSubacute,
     history: [
+      told('fever', 0.5, 1.05),
       told(['chronic-kidney-disease', 'diabetes-mellitus', 'hypothyroidism', 'heart-failure'], 2, 0.8),
       told(['diuretic', 'vomiting', 'corticosteroid'], 1.8, 0.9),
       told(['breathlessness', 'cancer'], 1.4, 0.95),
@@ -102,7 +103,8 @@ export const encephalopathyCauses: readonly Cause[] = [
       at(['brainstem-diffuse'], 'uncommon'),
       at(['cerebellar-vermis', 'akinetic-rigid-syndrome'], 'rare'),
     ],
-    tempo: tempos.suddenOrAcute,
+    // What accumulates takes weeks.
+    tempo: { hyperacute: 0.35, acute: 0.4, subacute: 0.2, chronic: 0.05 },
     courses: { improving: 1.4 },
     history: [
       told(
@@ -455,6 +457,7 @@ export const encephalopathyCauses: readonly Cause[] = [
     age: { from: 8, to: 55, outside: 0.3 },
     sex: { male: 0.7, female: 1.3 },
     history: [
+      told('new-headache', 0.5, 1),
       told('spreading-over-minutes', 10, 0.25),
       told('migraine', 5, 0.4),
       told('similar-attacks-before', 1.9, 0.5),
@@ -488,6 +491,7 @@ export const encephalopathyCauses: readonly Cause[] = [
     age: { from: 10, to: 65, outside: 0.5 },
     sex: { male: 0.6, female: 1.4 },
     history: [
+      told('new-headache', 0.5, 1),
       told(['vertigo', 'positional-vertigo'], 5, 0.1),
       told('migraine', 1.9, 0.2),
       told('similar-attacks-before', 1.9, 0.3),
@@ -561,5 +565,25 @@ export const encephalopathyCauses: readonly Cause[] = [
       reads('autonomic-tests', [['orthostatic-hypotension', 4]]),
     ],
     source: recalled('syncope-esc-2018'),
+  },
+  {
+    // Of 135 people 80 % had failing kidneys; consciousness falls in 47 %, myoclonus in 42 %, non-convulsive status in 25 %.
+    key: 'beta-lactam-encephalopathy',
+    group: 'toxic',
+    label: 'Encephalopathy from cefepime or another beta-lactam',
+    produces: [at(['diffuse-encephalopathy'], 'uncommon'), at(['cortex-middle-cerebral-lower'], 'rare')],
+    tempo: tempos.acute,
+    age: { from: 40, to: 110, outside: 0.4 },
+    history: [told('beta-lactam', 25, 0.02), told('chronic-kidney-disease', 5, 0.3)],
+    signs: [shows(['involuntary-movements/myoclonus', ...flap], 2.5, 0.7)],
+    values: [
+      reads('eeg', [
+        ['status-epilepticus', 3],
+        ['epileptiform', 2],
+        ['slowing', 1.5],
+        ['normal', 0.02],
+      ]),
+    ],
+    source: read('cefepime-2017', 'abstract'),
   },
 ];

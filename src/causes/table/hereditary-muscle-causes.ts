@@ -290,7 +290,10 @@ export const hereditaryMuscleCauses: readonly Cause[] = [
     courses: { static: 2, progressive: 0.7 },
     age: { from: 0, to: 18, outside: 0.05 },
     history: [told(kin, 4, 0.85)],
-    signs: [shows(['inspection/scoliosis', 'cranial-nerves/facial-weakness'], 2.5, 0.7)],
+    signs: [
+      shows(['inspection/pes-cavus', 'inspection/achilles-contracture'], 2, 0.95),
+      shows(['inspection/scoliosis', 'cranial-nerves/facial-weakness'], 2.5, 0.7),
+    ],
     quantities: [atLeast('creatine-kinase', 400, 'U/L', 0.4, 1.4)],
     values: [
       reads('genetic-test', [

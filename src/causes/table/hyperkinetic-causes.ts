@@ -25,7 +25,8 @@ export const hyperkineticCauses: readonly Cause[] = [
     courses: { progressive: 1.6, improving: 0.05, 'relapsing-remitting': 0.1 },
     age: { from: 20, to: 65, outside: 0.3 },
     history: [
-      told(['family/chorea', 'family/dementia', 'family/similar-disorder'], 8, 0.2),
+      told(['family/chorea', 'family/similar-disorder'], 8, 0.2),
+      told('family/dementia', 2, 1),
       told(['behaviour-change', 'cognitive-change', 'psychiatric-disorder'], 2.5, 0.5),
       told(dopamineBlockers, 0.5, 1.1),
       told(['pregnancy', 'hormonal-contraceptive'], 0.4, 1),
@@ -219,7 +220,7 @@ export const hyperkineticCauses: readonly Cause[] = [
     produces: [at([hyperkinetic], 'common'), at(['action-tremor'], 'uncommon')],
     tempo: tempos.lifelong,
     age: { from: 18, to: 65, outside: 0.4 },
-    history: [told('only-in-one-task', 15, 0.15), told(['repetitive-hand-use'], 2, 0.9)],
+    history: [told('only-in-one-task', 15, 0.2), told(['repetitive-hand-use'], 2, 0.9)],
     signs: [shows(dystonia, 3, 0.3), shows(['involuntary-movements/chorea'], 0.1, 1.1)],
     source: dystoniaChapter,
   },

@@ -372,7 +372,10 @@ export const immuneNeuropathyCauses: readonly Cause[] = [
     mondo: mondo('MONDO:0100639', 'vasculitic neuropathy'),
     produces: [
       inKind(['multiple-nerves'], 'very-common'),
-      inKind(['nerve', 'plexus', 'multiple-sites'], 'uncommon'),
+      inKind(['plexus', 'multiple-sites'], 'uncommon'),
+      // Of the lesions of one nerve alone it is hardly one in a hundred; it is the nerves of the leg that it takes first.
+      at(['common-fibular-nerve', 'sciatic-nerve', 'tibial-nerve', 'sural-nerve'], 'uncommon'),
+      inKind(['nerve'], 'rare'),
       at(lengthDependent, 'uncommon'),
     ],
     tempo: tempos.acuteOrSubacute,
@@ -430,7 +433,7 @@ export const immuneNeuropathyCauses: readonly Cause[] = [
     tempo: tempos.chronic,
     history: [
       told(['leprosy'], 30, 0.6),
-      told('travel', 8, 0.15),
+      told('travel', 8, 0.3),
       told(['painless-injury', 'numbness'], 1.5, 0.8),
       told('neuropathic-pain', 0.7, 1.1),
     ],

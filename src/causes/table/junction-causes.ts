@@ -76,12 +76,12 @@ export const junctionCauses: readonly Cause[] = [
     sex: { male: 0.4, female: 1.6 },
     history: [
       fatigueTold,
-      told(['dysphagia', 'slurred-speech', 'voice-change', 'breathlessness'], 2.5, 0.3),
+      told(['dysphagia', 'slurred-speech', 'voice-change', 'breathlessness'], 1.8, 0.4),
       told('thymoma', 0.1, 1),
     ],
     signs: [
       shows(['cranial-nerves/tongue-wasting', 'inspection/dropped-head', 'cranial-nerves/facial-weakness'], 2.5, 0.7),
-      shows(['cranial-nerves/dysphagia', 'cranial-nerves/nasal-speech', 'cranial-nerves/flaccid-dysarthria'], 2, 0.5),
+      shows(['cranial-nerves/dysphagia', 'cranial-nerves/nasal-speech', 'cranial-nerves/flaccid-dysarthria'], 1.4, 0.6),
       shows(fatigueSeen, 3, 0.6),
     ],
     values: [

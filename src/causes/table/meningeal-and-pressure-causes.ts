@@ -169,9 +169,9 @@ export const meningealAndPressureCauses: readonly Cause[] = [
     tempo: tempos.subacute,
     courses: { progressive: 1.6, improving: 0.2 },
     history: [
-      told(['hiv-infection', 'immunosuppression', 'corticosteroid', 'lymphoma', 'tacrolimus'], 15, 0.1),
+      told(['hiv-infection', 'immunosuppression', 'corticosteroid', 'lymphoma', 'tacrolimus'], 15, 0.15),
       told(anyHeadache, 1.6, 0.2),
-      told('fever', 2, 0.5),
+      told('fever', 3, 0.5),
       told(['visual-loss', 'transient-visual-loss'], 1.7, 0.9),
       told('travel', 1.5, 0.95),
     ],

@@ -358,4 +358,24 @@ export const motorNeuronCauses: readonly Cause[] = [
     ],
     source: recalled('preston-shapiro', 'neuromyotonia'),
   },
+  {
+    // Numbness of the face, then throat, neck and arms; a corneal reflex that is weak or lost marks it.
+    key: 'facial-onset-sensory-and-motor-neuronopathy',
+    group: 'degenerative',
+    label: 'Facial onset sensory and motor neuronopathy',
+    produces: [
+      at(['trigeminal-nerve', 'bulbar-motor-nuclei', 'lower-motor-neuron-system', 'motor-neuron-system'], 'rare'),
+      inKind(['multiple-sites'], 'rare'),
+    ],
+    tempo: tempos.chronic,
+    courses: { progressive: 1.6, improving: 0.1 },
+    age: { from: 35, to: 80, outside: 0.3 },
+    history: [told(bulbarSymptoms, 1.6, 0.8), told('triggered-facial-pain', 0.2, 1)],
+    signs: [
+      shows(['cranial-nerves/facial-numbness'], 8, 0.1),
+      shows(['cranial-nerves/absent-corneal-reflex'], 5, 0.3),
+      shows(tongueSigns, 2, 0.8),
+    ],
+    source: read('fosmn-2016', 'abstract'),
+  },
 ];

@@ -18,7 +18,12 @@ const autonomicFailure = [
 ];
 const cerebellarSigns = ['coordination/heel-shin', 'coordination/finger-nose', 'gait/ataxic'];
 const dopamineBlockers = ['antipsychotic', 'metoclopramide', 'valproate'];
-const cortical = ['higher-function/apraxia', 'higher-function/astereognosis', 'involuntary-movements/alien-limb'];
+const cortical = [
+  'higher-function/apraxia',
+  'higher-function/astereognosis',
+  'higher-function/sensory-extinction',
+  'involuntary-movements/alien-limb',
+];
 
 /** Causes of parkinsonism, of tremor, and of gaits that fail in the frontal lobes. */
 export const movementCauses: readonly Cause[] = [
@@ -91,7 +96,7 @@ export const movementCauses: readonly Cause[] = [
     ],
     tempo: tempos.chronic,
     courses: { progressive: 1.5, improving: 0.05, static: 0.2 },
-    age: { from: 55, to: 85, outside: 0.1 },
+    age: { from: 45, to: 85, outside: 0.1 },
     history: [
       told('falls', 4, 0.3),
       told(['dysphagia', 'slurred-speech'], 1.8, 0.8),

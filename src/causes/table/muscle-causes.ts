@@ -95,7 +95,11 @@ export const muscleCauses: readonly Cause[] = [
     produces: [at(['proximal-myopathy'], 'common')],
     tempo: tempos.subacuteOrChronic,
     age: { from: 18, to: 100, outside: 0.15 },
-    history: [told('corticosteroid', 20, 0.05)],
+    history: [
+      told(['family/similar-disorder', 'family/muscle-disease'], 0.4, 1),
+      told(['orthopnoea', 'breathlessness'], 0.6, 1),
+      told('corticosteroid', 20, 0.05),
+    ],
     quantities: [atLeast('creatine-kinase', 400, 'U/L', 0.3, 1.4)],
     source: recalled('preston-shapiro', 'myopathy'),
   },

@@ -49,7 +49,12 @@ export const nerveCauses: readonly Cause[] = [
     courses: { progressive: 1.3 },
     age: { from: 16, to: 60, outside: 0.6 },
     sex: { male: 1.4, female: 0.6 },
-    history: [told('repetitive-hand-use', 1.5, 1), told('preceding-infection', 0.6, 1)],
+    history: [
+      told('shoulder-pain', 1.5, 0.8),
+      told('heavy-exertion', 3, 0.95),
+      told('repetitive-hand-use', 1.5, 1),
+      told('preceding-infection', 0.6, 1),
+    ],
     values: [massAtTheNerve],
     source: limbNerves,
   },

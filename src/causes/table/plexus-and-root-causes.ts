@@ -205,4 +205,23 @@ export const plexusAndRootCauses: readonly Cause[] = [
     ],
     source: recalled('nice-ng59', 'non-specific low back pain'),
   },
+  {
+    key: 'cauda-equina-tumour-or-infection',
+    group: 'neoplastic',
+    label: 'Tumour, abscess or haematoma compressing the cauda equina',
+    produces: [inKind(['cauda-equina'], 'common'), at(['conus-medullaris'], 'common')],
+    tempo: tempos.acuteOrSubacute,
+    history: [told(['cancer', 'lymphoma'], 6, 0.5), told('fever', 4, 0.8), told('anticoagulant', 3, 0.9)],
+    quantities: [atLeast('crp', 50, 'mg/L', 3, 0.7), atLeast('ldh', 500, 'U/L', 4, 0.8)],
+    values: [
+      reads('mri-lumbar-spine', [
+        ['metastasis', 8],
+        ['infection-or-abscess', 10],
+        ['haematoma', 10],
+        ['cauda-equina-compression', 1.5],
+        ['normal', 0.03],
+      ]),
+    ],
+    source: recalled('girft-ces-2023'),
+  },
 ];

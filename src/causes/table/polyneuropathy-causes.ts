@@ -356,7 +356,7 @@ export const polyneuropathyCauses: readonly Cause[] = [
     ],
     quantities: [atLeast('platelets', 450, '10*9/L', 6, 0.5), atLeast('csf-protein', 0.45, 'g/L', 1.4, 0.4)],
     values: [
-      reads(immunofixation, [...lambda(10), ['igg-kappa', 0.3], ['iga-kappa', 0.3], ...igM(0.2), ['normal', 0.2]]),
+      reads(immunofixation, [...lambda(25), ['igg-kappa', 0.3], ['iga-kappa', 0.3], ...igM(0.2), ['normal', 0.2]]),
       reads(conduction, [...demyelinating(2, 4), ['mixed', 3], ['axonal', 0.4], ['normal', 0.1]]),
     ],
     source: recalled('ean-pns-cidp-2021', 'differential diagnosis: POEMS'),
@@ -367,7 +367,7 @@ export const polyneuropathyCauses: readonly Cause[] = [
     label: 'AL amyloidosis',
     mondo: mondo('MONDO:0019438', 'AL amyloidosis'),
     produces: [
-      at(['autonomic-neuropathy'], 'common'),
+      at(['autonomic-neuropathy'], 'uncommon'),
       at(['small-fibre-polyneuropathy'], 'uncommon'),
       at(lengthDependent, 'rare'),
       inKind(['multiple-nerves', 'polyradiculoneuropathy'], 'rare'),

@@ -38,12 +38,14 @@ export const vascularBrainCauses: readonly Cause[] = [
       at(['oculomotor-nerve', 'abducens-nerve', 'oculosympathetic-chain', 'raised-intracranial-pressure'], 'rare'),
       at([...cortex, ...deepHemisphere, ...brainstemParts, ...hindVisualPathway], 'very-common'),
       at(['corticobulbar-both-sides', 'cerebellar-hemisphere'], 'very-common'),
-      at(['cerebellar-vermis', 'brainstem-diffuse'], 'common'),
+      at(['brainstem-diffuse'], 'very-common'),
+      at(['cerebellar-vermis'], 'common'),
       at(['subthalamic-nucleus', 'flocculonodular-lobe', 'cortex-parasagittal', 'vestibular-nerve'], 'uncommon'),
       at(['bulbar-motor-nuclei', 'diffuse-encephalopathy'], 'rare'),
       inKind(['multiple-sites'], 'common'),
     ],
-    tempo: tempos.sudden,
+    // Of one in five the hour is not known, for they woke with it; others come in steps.
+    tempo: { hyperacute: 0.74, acute: 0.21, subacute: 0.04, chronic: 0.01 },
     courses: { progressive: 0.4, 'relapsing-remitting': 0.5 },
     age: { from: 45, to: 110, outside: 0.35 },
     history: [
@@ -56,7 +58,7 @@ export const vascularBrainCauses: readonly Cause[] = [
       told('spreading-over-minutes', 0.4, 1),
       told('resolved-deficit', 0.3, 1),
     ],
-    signs: [shows(['autonomic/arrhythmia'], 2, 0.95)],
+    signs: [shows(['involuntary-movements/palatal-tremor'], 4, 1), shows(['autonomic/arrhythmia'], 2, 0.95)],
     values: [
       reads('mri-brain', [
         ['infarct', 15],
@@ -141,7 +143,10 @@ export const vascularBrainCauses: readonly Cause[] = [
       told('alcohol-excess', 1.5, 0.95),
       told('resolved-deficit', 0.15, 1),
     ],
-    signs: [shows(['higher-function/coma', 'higher-function/drowsiness'], 2, 0.8)],
+    signs: [
+      shows(['involuntary-movements/palatal-tremor'], 4, 1),
+      shows(['higher-function/coma', 'higher-function/drowsiness'], 2, 0.8),
+    ],
     values: [
       reads(
         'ct-head',
@@ -212,6 +217,7 @@ export const vascularBrainCauses: readonly Cause[] = [
       told(['family/similar-disorder', 'family/epilepsy', 'family/stroke'], 2, 0.95),
       told('radiotherapy', 2, 1),
     ],
+    signs: [shows(['involuntary-movements/palatal-tremor'], 4, 1)],
     values: [
       reads('mri-brain', [
         ['cavernous-malformation', 80],
@@ -244,6 +250,25 @@ export const vascularBrainCauses: readonly Cause[] = [
       told('spreading-over-minutes', 0.3, 1.1),
       told('syncope', 0.3, 1),
       told('cognitive-change', 0.1, 1),
+    ],
+    signs: [
+      // What is still found has not gone.
+      shows(
+        [
+          'cranial-nerves/lower-facial-weakness',
+          'higher-function/expressive-aphasia',
+          'higher-function/receptive-aphasia',
+          'higher-function/global-aphasia',
+          'higher-function/neglect',
+          'cranial-nerves/homonymous-hemianopia',
+          'power/finger-abduction',
+          'power/elbow-extension',
+          'power/hip-flexion',
+          'power/ankle-dorsiflexion',
+        ],
+        0.2,
+        1.2,
+      ),
     ],
     values: [
       reads('mri-brain', [
@@ -305,7 +330,8 @@ export const vascularBrainCauses: readonly Cause[] = [
     mondo: mondo('MONDO:0017993', 'cerebral sinovenous thrombosis'),
     produces: [
       at(['raised-intracranial-pressure'], 'common'),
-      at(['meningeal-irritation', 'abducens-nerve'], 'rare'),
+      // Some have a headache and no sign at all.
+      at(['meningeal-irritation', 'abducens-nerve', 'no-lesion'], 'rare'),
       at(['cortex-parasagittal', 'raised-intracranial-pressure'], 'common'),
       at([...cortex, 'thalamus', 'diffuse-encephalopathy'], 'uncommon'),
     ],
@@ -320,7 +346,7 @@ export const vascularBrainCauses: readonly Cause[] = [
       told('hormonal-contraceptive', 6, 0.8),
       told('pregnancy', 8, 0.9),
       told(['cancer', 'lupus', 'inflammatory-bowel-disease', 'recent-bacteraemia'], 2, 0.95),
-      told('fever', 0.8, 1),
+      told('fever', 0.6, 1),
     ],
     signs: [
       shows(['cranial-nerves/optic-disc-swelling'], 6, 0.7),
@@ -350,8 +376,8 @@ export const vascularBrainCauses: readonly Cause[] = [
     age: { from: 45, to: 110, outside: 0.4 },
     history: [
       told(anyHeadache, 2.5, 0.5),
-      told('vomiting', 3, 0.4),
-      told(['vertigo', 'continuous-vertigo'], 1.5, 0.8),
+      told('vomiting', 2.5, 0.5),
+      told(['vertigo', 'continuous-vertigo'], 1.3, 0.9),
       told('anticoagulant', 2, 0.95),
       told('hypertension', 1.4, 0.9),
     ],

@@ -43,7 +43,7 @@ export const visualCauses: readonly Cause[] = [
     history: [
       told('eye-pain', 5, 0.3),
       told(['multiple-sclerosis', 'optic-neuritis', 'family/multiple-sclerosis'], 5, 0.95),
-      told(['paraesthesiae', 'numbness', 'electric-shock-on-neck-flexion', 'bladder-disturbance'], 2, 0.95),
+      told(['paraesthesiae', 'numbness', 'electric-shock-on-neck-flexion', 'bladder-disturbance'], 1.8, 0.95),
       told(vascularRisk, 0.5, 1.2),
       told(['jaw-claudication', 'scalp-tenderness'], 0.1, 1.05),
       told('cancer', 0.4, 1.02),

@@ -30,6 +30,7 @@ export const medications = historyTable('medication', {
   macrolide: 'Macrolide',
   tetracycline: 'Tetracycline',
   aminoglycoside: 'Aminoglycoside',
+  'beta-lactam': 'Cefepime or another beta-lactam antibiotic',
   zidovudine: 'Zidovudine',
   stavudine: 'Stavudine',
   phenytoin: 'Phenytoin',

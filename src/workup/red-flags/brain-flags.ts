@@ -5,8 +5,8 @@ import { read, recalled } from '../../kernel/cite.ts';
 import { bodySides } from '../../kernel/side.ts';
 import type { BedsideFacts } from '../bedside-facts.ts';
 import { clouded, reducedConsciousness } from './consciousness.ts';
+import { feverReasons } from './fever.ts';
 import { absent, notAssessable, present, type RedFlagRule, type Verdict } from './rule.ts';
-import { feverReasons } from './spinal-flags.ts';
 import { isAtLeast, isUnder, written } from './thresholds.ts';
 import { checkWernicke } from './wernicke.ts';
 
@@ -32,6 +32,9 @@ export const brainSigns = [
   'cranial-nerves/vertical-nystagmus',
   'gait/hemiplegic',
 ];
+
+/** The same for what came at once; in a slow disease these say little of where it lies. */
+const suddenBrainSigns = [...brainSigns, 'cranial-nerves/saccadic-dysmetria', 'involuntary-movements/hemiballism'];
 
 /** Flags of the brain, the meninges and the cranial nerves. */
 export const brainFlags: readonly RedFlagRule[] = [
@@ -226,7 +229,9 @@ export const brainFlags: readonly RedFlagRule[] = [
       const isRecent = (facts.exam.onset.durationDays ?? 0) <= 730;
       // A brain lesion that grows over weeks is a mass until shown otherwise, with headache or without.
       const isGrowing = pace === 'subacute' && inBrain;
-      const isSuspected = focal.length > 0 && (also.length > 0 || isGrowing) && slow && isRecent && facts.isProgressive;
+      // Of what is called chronic it must be said that it grows: guidance asks for a loss of function that progresses.
+      const grows = isWeeks ? facts.isProgressive : facts.exam.course === 'progressive';
+      const isSuspected = focal.length > 0 && (also.length > 0 || isGrowing) && slow && isRecent && grows;
       if (!isSuspected) return null;
       const image = facts.query.result('mri-brain');
       // The MRI that the flag asks for has been done and shows no mass.
@@ -265,15 +270,15 @@ export function oneSidedWeakness(facts: BedsideFacts): readonly Finding[] {
 }
 
 /**
- * Within seconds to hours, in the last week, or at most a day ago; a deficit of days counts too when it surely lies in the
- * brain, for a stroke may come in steps and the hour of onset is often not known.
+ * Within seconds to hours, in the last week, or in the last four where it still grows; or at most a day ago. A deficit of days
+ * counts too when it surely lies in the brain, for a stroke may come in steps and the hour of onset is often not known.
  */
-function isSudden({ exam, beganWithin, kindProbability }: BedsideFacts): boolean {
+function isSudden({ exam, query, beganWithin, kindProbability }: BedsideFacts): boolean {
   const { pace, durationDays } = exam.onset;
-  if (pace === 'hyperacute') return beganWithin(7) === 'yes';
+  if (pace === 'hyperacute') return beganWithin(exam.course === 'progressive' ? 28 : 7) === 'yes';
   if (pace !== undefined && pace !== 'acute') return false;
   const inBrain = kindProbability('hemisphere', 'brainstem', 'cerebellum') >= 0.8;
-  if (durationDays === undefined) return pace === 'acute' && inBrain;
+  if (durationDays === undefined) return pace === 'acute' && (inBrain || query.abnormal(suddenBrainSigns).length > 0);
   return durationDays <= 1 || (inBrain && durationDays <= stillAcute);
 }
 
@@ -284,7 +289,7 @@ function isSudden({ exam, beganWithin, kindProbability }: BedsideFacts): boolean
  */
 export function suddenFocalSigns(facts: BedsideFacts): readonly Reason[] {
   if (!isSudden(facts)) return [];
-  const brain = facts.query.abnormal(brainSigns);
+  const brain = [...facts.query.abnormal(suddenBrainSigns), ...oneSidedFlap(facts)];
   const halfBody = bodySides.flatMap((side) => {
     const arm = facts.weak('upper-limbs', side);
     const leg = facts.weak('lower-limbs', side);
@@ -297,7 +302,7 @@ export function suddenFocalSigns(facts: BedsideFacts): readonly Reason[] {
   const found = [
     ...brain,
     ...(bothHalves ? [] : halfBody),
-    ...(central ? [...facts.weakLimbs.slice(0, 2), ...ataxia.slice(0, 2)] : []),
+    ...(central ? [...facts.weakLimbs.slice(0, 2), ...ataxia.slice(0, 2), ...oneSidedTract(facts)] : []),
     ...(inBrain ? facts.query.abnormalWhere(() => true).slice(0, 3) : []),
     ...facts.query.abnormal(['special-tests/pronator-drift']),
   ];
@@ -318,9 +323,37 @@ export function suddenFocalSigns(facts: BedsideFacts): readonly Reason[] {
     'episodic-weakness',
   );
   const isBlow = facts.exam.onset.pace === 'hyperacute' && untested && elsewhere.length === 0;
-  const limb = isBlow ? facts.told('arm-weakness') : [];
+  const side = facts.query.history('leg-weakness')?.side;
+  const isLeg = (side === 'left' || side === 'right') && facts.told(...notForTheLeg).length === 0;
+  const limb = isBlow ? facts.told('arm-weakness', ...(isLeg ? ['leg-weakness'] : [])) : [];
   return [...findingReasons([...new Set(found)], 5), ...speech, ...limb, ...vertigo];
 }
+
+/** A flap of one side alone is a lesion of the other half of the brain; that of a failing metabolism is on both. */
+function oneSidedFlap({ query }: BedsideFacts): readonly Finding[] {
+  return onOneSide(query.abnormal(['involuntary-movements/asterixis']));
+}
+
+/** Extensor plantar, clonus or spastic tone of one side alone. Brisk reflexes alone are met in health. */
+function oneSidedTract({ upperMotorSigns }: BedsideFacts): readonly Finding[] {
+  return onOneSide(upperMotorSigns.filter(({ item }) => item.scale !== 'reflex-grade')).slice(0, 2);
+}
+
+function onOneSide(found: readonly Finding[]): readonly Finding[] {
+  const sides = new Set(found.map(({ side }) => side));
+  return sides.size === 1 && (sides.has('left') || sides.has('right')) ? found : [];
+}
+
+/** What makes a leg fail at once without a lesion of the brain. */
+const notForTheLeg = [
+  'leg-pain',
+  'radicular-leg-pain',
+  'bladder-disturbance',
+  'saddle-numbness',
+  'leg-crossing',
+  'prolonged-squatting',
+  'recent-surgery',
+] as const;
 
 /** Swollen discs, but for one of an eye that sees badly: that is a disease of its own nerve. */
 function swollenByPressure({ query }: BedsideFacts): readonly Finding[] {

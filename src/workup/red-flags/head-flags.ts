@@ -4,8 +4,9 @@ import { fromMemory, read, recalled } from '../../kernel/cite.ts';
 import type { BedsideFacts } from '../bedside-facts.ts';
 import { brainSigns, headache, oneSidedWeakness, suddenFocalSigns } from './brain-flags.ts';
 import { clouded, reducedConsciousness } from './consciousness.ts';
+import { feverReasons } from './fever.ts';
+import { breathingSigns } from './neuromuscular-flags.ts';
 import { absent, newbornYears, notAssessable, present, type RedFlagRule, type Verdict } from './rule.ts';
-import { feverReasons } from './spinal-flags.ts';
 import { isAtLeast, written } from './thresholds.ts';
 
 /** Signs that place a deficit in the brain, or that a hemisphere presses on the third nerve. */
@@ -118,7 +119,9 @@ export const headFlags: readonly RedFlagRule[] = [
         ...findingReasons(oneSidedWeakness(facts), 2),
         ...facts.told('seizure', 'transient-visual-loss', 'visual-loss', 'diplopia'),
       ];
-      const isFresh = facts.told('new-headache').length > 0 && facts.exam.course === 'progressive';
+      // Most come to be known within the month; later, with nothing found, it must be said that the headache grows.
+      const inTime = facts.exam.course === 'progressive' || (facts.maybeProgressing && facts.beganWithin(28) === 'yes');
+      const isFresh = facts.told('new-headache').length > 0 && inTime;
       const isSudden = facts.told('thunderclap-headache').length > 0;
       const hormones = facts.told('pregnancy', 'hormonal-contraceptive', 'thrombophilia');
       if (hormones.length > 0 && (isFresh || isSudden) && facts.beganWithin(60) !== 'no')
@@ -271,6 +274,8 @@ export const headFlags: readonly RedFlagRule[] = [
       const isAcute = (pace === 'acute' || pace === 'hyperacute') && facts.beganWithin(28) === 'yes';
       const isGrowing = facts.exam.course === 'progressive' && (durationDays ?? 0) <= 730;
       const worsening = isGrowing || (isAcute && facts.maybeProgressing);
+      const floppy = age < 1 && facts.maybeProgressing ? weakAndFloppy(facts) : [];
+      if (floppy.length > 0) return present([{ pointer: '/person/ageYears', text: `age ${age}` }, ...floppy]);
       // A child who stops walking is the sign.
       const stopped = isGrowing && facts.beganWithin(28) === 'yes' ? told : [];
       return signs.length + stopped.length > 0 && worsening
@@ -294,6 +299,19 @@ export const headFlags: readonly RedFlagRule[] = [
     },
   },
 ];
+
+/** NICE NG127: a baby who has been floppy for weeks or months and is weak, as in feeding or breathing, is referred urgently. */
+function weakAndFloppy(facts: BedsideFacts): readonly Reason[] {
+  const floppy = facts.query.abnormalWhere(({ item, value }) => item.probe.kind === 'tone' && value === 'reduced');
+  const weak = [
+    ...facts.told('dysphagia', 'breathlessness', 'weakness'),
+    ...findingReasons(
+      [...facts.weakLimbs, ...facts.query.abnormal(['cranial-nerves/dysphagia', ...breathingSigns])],
+      3,
+    ),
+  ];
+  return floppy.length > 0 && weak.length > 0 ? [...weak, ...findingReasons(floppy, 2)] : [];
+}
 
 /** Old people, drinkers and those on an anticoagulant bleed under the dura without an injury that anybody remembers. */
 function checkSilentSubdural(facts: BedsideFacts): Verdict | null {

@@ -3,7 +3,7 @@ import type { Reason } from '../../causes/ranked-cause.ts';
 import { findingReasons, missing } from '../../causes/reasons.ts';
 import { read, recalled } from '../../kernel/cite.ts';
 import type { BedsideFacts } from '../bedside-facts.ts';
-import { absent, notAssessable, present, type RedFlagRule, type Verdict } from './rule.ts';
+import { absent, notAssessable, present, type RedFlagRule, slowlyProgressive, type Verdict } from './rule.ts';
 import { isUnder, written } from './thresholds.ts';
 
 export const breathingSigns = [
@@ -122,10 +122,12 @@ export const neuromuscularFlags: readonly RedFlagRule[] = [
         'cranial-nerves/fatigable-diplopia',
         'special-tests/limb-fatigability',
       ]);
+      // Lids and swallowing that have grown worse for years without tiring, in nobody known to be myasthenic, are no crisis.
+      const isOld = (facts.exam.onset.durationDays ?? 0) > slowlyProgressive;
       const junction =
         tires.length > 0 ||
         facts.told('myasthenia-gravis', 'fatigable-weakness').length > 0 ||
-        facts.kindProbability('junction') >= 0.1;
+        (facts.kindProbability('junction') >= 0.1 && !isOld);
       return ocular.length > 0 && dangers.length > 0 && worsening && junction ? present([...dangers, ...ocular]) : null;
     },
   },
@@ -324,7 +326,11 @@ function slowWeakness(facts: BedsideFacts, trouble: readonly Reason[]): Verdict 
       'cranial-nerves/jaw-weakness',
     ]),
   ];
-  const told = facts.told('weakness', 'leg-weakness', 'arm-weakness', 'difficulty-with-stairs');
+  // A limb that is called weak and was found slow or rigid, and not weak, is that of parkinsonism.
+  const stiff = facts.query.abnormalWhere(
+    ({ item, value }) => item.key === 'bradykinesia' || (item.probe.kind === 'tone' && value === 'rigid'),
+  );
+  const told = stiff.length > 0 ? [] : facts.told('weakness', 'leg-weakness', 'arm-weakness', 'difficulty-with-stairs');
   const slow = facts.beganWithin(28) === 'no' && facts.maybeProgressing;
   return slow && weak.length + told.length > 0 && trouble.length > 0
     ? present([...trouble, ...findingReasons(weak, 3), ...told])

@@ -1,14 +1,13 @@
-import { powerOf } from '../../causes/exam-query.ts';
 import type { Reason } from '../../causes/ranked-cause.ts';
 import { findingReasons, missing } from '../../causes/reasons.ts';
 import { read, recalled } from '../../kernel/cite.ts';
 import { type BedsideFacts, isOnLimb } from '../bedside-facts.ts';
+import { checkCord, cordSigns, failingBladder, spinalPain, unknownOnset } from './cord.ts';
+import { feverReasons } from './fever.ts';
 import { absent, notAssessable, present, type RedFlagRule, slowlyProgressive, type Verdict } from './rule.ts';
-import { isAtLeast, written } from './thresholds.ts';
 
-const spinalPain = ['back-pain', 'thoracic-back-pain', 'neck-pain', 'night-spinal-pain', 'pain-on-straining'] as const;
 const legPain = ['leg-pain', 'radicular-leg-pain', 'bilateral-leg-pain'] as const;
-const unknownOnset = missing('time of onset not stated');
+const halfYear = 183;
 
 /** What people tell of when cord or roots fail. */
 const toldDeficit = [
@@ -19,17 +18,6 @@ const toldDeficit = [
   'difficulty-walking',
   'bladder-disturbance',
 ] as const;
-
-const bladderFailure = [
-  'sphincters/urinary-retention',
-  'sphincters/palpable-bladder',
-  'sphincters/urinary-incontinence',
-  'sphincters/loss-of-bladder-sensation',
-];
-
-function failingBladder(facts: BedsideFacts): readonly Reason[] {
-  return [...facts.told('bladder-disturbance'), ...findingReasons(facts.query.abnormal(bladderFailure))];
-}
 
 /** What relatives have too and has grown worse for years is a family's disease and not a mass. */
 function isKnownFamily({ exam, told }: BedsideFacts): boolean {
@@ -127,7 +115,9 @@ export const spinalFlags: readonly RedFlagRule[] = [
       const found = cordSigns(facts);
       const signs = found.length > 0 ? found : lower;
       const { pace } = facts.exam.onset;
-      const isGradual = facts.beganWithin(28) === 'no' || pace === 'subacute' || pace === 'chronic';
+      // What is said to grow counts as gradual where nobody has said since when.
+      const isUndated = facts.beganWithin(28) === 'unknown' && facts.exam.course === 'progressive';
+      const isGradual = facts.beganWithin(28) === 'no' || pace === 'subacute' || pace === 'chronic' || isUndated;
       const slow = isGradual && !isKnownFamily(facts) && !isElsewhere;
       if (signs.length > 0 && slow && facts.maybeProgressing) return present(signs);
       return checkUnseenLegs(facts);
@@ -152,7 +142,7 @@ export const spinalFlags: readonly RedFlagRule[] = [
       const root = facts.told('radicular-leg-pain', 'radicular-arm-pain', 'bilateral-leg-pain', 'tight-band');
       const trouble = facts.told('leg-weakness', 'difficulty-walking', 'numbness', 'unsteadiness');
       const limbSigns = [...facts.weak('lower-limbs'), ...facts.weak('upper-limbs'), ...facts.legSensoryLoss];
-      if (isNeuropathic(facts) && pain.length === 0) return null;
+      if ((isNeuropathic(facts) || isOldWeakness(facts)) && pain.length === 0) return null;
       if (signs.length > 0) return present([...cancer, ...signs]);
       if (trouble.length > 0 && pain.length + root.length > 0)
         return present([...cancer, ...pain, ...root, ...trouble]);
@@ -219,7 +209,8 @@ export const spinalFlags: readonly RedFlagRule[] = [
     source: recalled('adams-victor', 'spinal haematoma'),
     check: (facts) => {
       const risk = facts.told('anticoagulant', 'lumbar-puncture-or-epidural');
-      const pain = facts.told(...spinalPain, 'flank-pain');
+      // Blood in the iliacus or psoas hurts in the groin, the thigh or the belly and takes the femoral nerve or the lumbar plexus.
+      const pain = facts.told(...spinalPain, 'flank-pain', 'leg-pain', 'radicular-leg-pain', 'abdominal-pain');
       const signs = [
         ...findingReasons([...facts.weak('lower-limbs'), ...facts.trunkSensoryLoss], 3),
         ...facts.told('leg-weakness'),
@@ -267,10 +258,28 @@ function isNeuropathic(facts: BedsideFacts): boolean {
   );
 }
 
+/** Weak limbs of more than three years, with no tract, level or bladder beside them: a tumour would have taken the cord long ago. */
+function isOldWeakness(facts: BedsideFacts): boolean {
+  return (
+    (facts.exam.onset.durationDays ?? 0) > slowlyProgressive &&
+    facts.upperMotorSigns.length === 0 &&
+    facts.trunkSensoryLoss.length === 0 &&
+    facts.saddleLoss.length === 0 &&
+    facts.sphincterFailure.length === 0
+  );
+}
+
 function checkCaudaEquina(facts: BedsideFacts): Verdict | null {
   const pain = facts.told(...spinalPain, ...legPain);
   const legSigns = [...facts.weak('lower-limbs'), ...facts.legSensoryLoss];
-  const recent = facts.beganWithin(28);
+  // The days are often counted from the first pain: a saddle and a bladder that fail in a course of weeks that grows are fresh.
+  const isWorse =
+    facts.saddleLoss.length > 0 &&
+    facts.sphincterFailure.length > 0 &&
+    facts.exam.course === 'progressive' &&
+    facts.exam.onset.pace !== 'chronic' &&
+    facts.beganWithin(halfYear) === 'yes';
+  const recent = isWorse ? 'yes' : facts.beganWithin(28);
   const early = facts.query.abnormal([
     'sphincters/urinary-hesitancy',
     'sphincters/loss-of-genital-sensation',
@@ -298,115 +307,4 @@ function checkCaudaEquina(facts: BedsideFacts): Verdict | null {
     gaps.push(missing('bladder function was not examined or asked for, and it matters'));
   if (gaps.length > 0) return notAssessable([...gaps, ...suspicion.slice(0, 3)]);
   return absent([...facts.saddleChecks, ...facts.bladderChecks]);
-}
-
-/** Upper motor neuron signs with something that only the cord explains on both sides or below a level. */
-function cordSigns(facts: BedsideFacts): readonly Reason[] {
-  const sides = new Set(
-    facts.upperMotorSignsInLegs.map((finding) => finding.side).filter((side) => side !== 'midline'),
-  );
-  const bilateral = sides.size === 2;
-  const level = facts.trunkSensoryLoss;
-  const failing = facts.sphincterFailure;
-  if (facts.upperMotorSignsInLegs.length === 0) return [];
-  // Brisk reflexes on both sides alone are met in health.
-  const beyondReflexes = facts.upperMotorSignsInLegs.some(({ item }) => item.scale !== 'reflex-grade');
-  const trouble = facts.query.abnormal([
-    'gait/spastic',
-    'gait/scissoring',
-    'gait/sensory-ataxic',
-    'gait/romberg',
-    'gait/unable-to-walk',
-  ]);
-  // What has come over years with numb feet is a disease of nerves and tracts, and no compression.
-  const young = facts.beganWithin(730) === 'no' ? 0 : facts.legSensoryLoss.length + trouble.length;
-  const failure = facts.weakLimbs.length + failing.length + young;
-  const told = facts.told('leg-weakness', 'difficulty-walking', 'numbness', 'bladder-disturbance');
-  // One extensor plantar is enough where the spine hurts or a band is felt and the legs or the bladder are said to fail.
-  const spine = facts.told('thoracic-back-pain', 'back-pain', 'neck-pain', 'tight-band');
-  const isTold = beyondReflexes && spine.length > 0 && told.length > 0;
-  const enough = level.length > 0 || (bilateral && beyondReflexes && failure > 0) || isTold;
-  if (!enough) return [];
-  return [
-    ...findingReasons(facts.upperMotorSignsInLegs, 3),
-    ...findingReasons(level, 2),
-    ...findingReasons(facts.weak('lower-limbs'), 2),
-    ...failing.slice(0, 1),
-    ...(isTold ? [...spine.slice(0, 1), ...told.slice(0, 2)] : []),
-  ];
-}
-
-/**
- * Pain or tenderness of the spine with numb or weak arms on both sides, or with a leg that hardly moves and cannot carry,
- * or a fever: too much for one root. Where the reflexes are lost all over it is a disease of nerves.
- */
-function isSpinalAtBothSides(facts: BedsideFacts): boolean {
-  const { query } = facts;
-  const tender = query.abnormal(['inspection/spinal-tenderness']);
-  const spine = facts.told('thoracic-back-pain', 'neck-pain', 'back-pain', 'night-spinal-pain').length + tender.length;
-  if (spine === 0 || facts.reducedReflexes.length >= 4) return false;
-  const numbArms = query.abnormalWhere(
-    ({ item, place }) => item.section === 'sensation' && isOnLimb(place, 'upper-limbs'),
-  );
-  const arms = [...numbArms, ...facts.weak('upper-limbs')];
-  const isBoth = (['left', 'right'] as const).every((side) => arms.some((one) => one.side === side));
-  const leg = facts.weak('lower-limbs').some((finding) => (powerOf(finding) ?? 5) <= 2);
-  const cannotCarry = query.hasAbnormal('gait/unable-to-walk') || query.hasAbnormal('gait/unable-to-stand');
-  return (
-    (isBoth && (tender.length > 0 || facts.told('thoracic-back-pain').length > 0)) ||
-    (leg && (cannotCarry || feverReasons(facts).length > 0))
-  );
-}
-
-/** Arms and legs that fail on both sides after an injury of the neck, or with a pain of the neck that struck. */
-function isBrokenNeck(facts: BedsideFacts): boolean {
-  const struck = facts.exam.onset.pace === 'hyperacute' && facts.told('neck-pain').length > 0;
-  return facts.bothArmsWeak && facts.bothLegsWeak && (struck || facts.told('neck-trauma').length > 0);
-}
-
-function checkCord(facts: BedsideFacts): Verdict | null {
-  const { onset, course } = facts.exam;
-  // A bladder that fails while the legs grow weaker over weeks is as urgent as what is days old.
-  const bladder = failingBladder(facts);
-  const isFailing = onset.pace === 'subacute' && course === 'progressive' && bladder.length > 0;
-  const recent = isFailing ? 'yes' : facts.beganWithin(28);
-  if (recent === 'no') return null;
-  const signs = cordSigns(facts);
-  // In spinal shock the reflexes are lost: a weak leg below a level of altered sensation is enough, and so are weak arms
-  // and legs with a failing bladder.
-  const fourLimbs = facts.bothLegsWeak && facts.weak('upper-limbs').length > 0 && bladder.length > 0;
-  const shock =
-    fourLimbs ||
-    (facts.weak('lower-limbs').length > 0 && facts.trunkSensoryLoss.length > 0) ||
-    isSpinalAtBothSides(facts) ||
-    isBrokenNeck(facts);
-  const level = findingReasons([...facts.trunkSensoryLoss, ...facts.weak('lower-limbs')], 5);
-  const spine = facts.told(...spinalPain).slice(0, 1);
-  const arms = isBrokenNeck(facts) ? findingReasons(facts.weak('upper-limbs'), 2) : [];
-  const because = signs.length > 0 ? signs : shock ? [...spine, ...arms, ...level, ...bladder.slice(0, 1)] : [];
-  if (because.length > 0) return recent === 'yes' ? present(because) : notAssessable([...because, unknownOnset]);
-  if (!facts.bothLegsWeak) return null;
-  const gaps: Reason[] = [];
-  const plantars = facts.query.testedWhere(({ item }) => item.section === 'plantars');
-  if (plantars.length === 0) gaps.push(missing('plantar responses were not tested'));
-  if (facts.trunkSensationTests.length === 0) gaps.push(missing('sensation on the trunk was not tested for a level'));
-  if (gaps.length > 0) return notAssessable(gaps);
-  return absent([...findingReasons(plantars, 2), ...findingReasons(facts.trunkSensationTests, 3)]);
-}
-
-/** Fever by history or by sign, or a raised C-reactive protein (10 mg/L or more). */
-export function feverReasons(facts: BedsideFacts): readonly Reason[] {
-  const { query } = facts;
-  const crp = query.quantity('crp', 'mg/L');
-  const temperature = query.quantity('body-temperature', 'Cel');
-  return [
-    ...facts.told('fever'),
-    ...findingReasons(query.abnormal(['autonomic/fever'])),
-    ...(temperature !== undefined && isAtLeast(temperature, 38)
-      ? [{ pointer: temperature.pointer, text: `temperature ${written(temperature)} °C` }]
-      : []),
-    ...(crp !== undefined && isAtLeast(crp, 10)
-      ? [{ pointer: crp.pointer, text: `C-reactive protein ${written(crp)} mg/L` }]
-      : []),
-  ];
 }

@@ -3,8 +3,8 @@ import { findingReasons } from '../../causes/reasons.ts';
 import { read, recalled } from '../../kernel/cite.ts';
 import type { BedsideFacts } from '../bedside-facts.ts';
 import { dangerOf } from './danger-words.ts';
+import { feverReasons } from './fever.ts';
 import { slowRaisingStories } from './slow-stories-that-raise.ts';
-import { feverReasons } from './spinal-flags.ts';
 import { each, none, type RaisingStory } from './story.ts';
 import { isAtLeast, isUnder, written } from './thresholds.ts';
 
@@ -92,18 +92,6 @@ export const raisingStories: readonly RaisingStory[] = [
     source: recalled('adams-victor', 'porphyric polyneuropathy'),
   },
   {
-    // One limb said to have failed at once, before anybody has tested it; pain of the spine, an injury or pressure speaks for another place.
-    flag: 'suspected-stroke',
-    check: (facts) => {
-      const { query, exam } = facts;
-      const untested = query.testedWhere(({ item }) => item.section === 'power').length === 0;
-      if (exam.onset.pace !== 'hyperacute' || facts.beganWithin(7) !== 'yes' || !untested) return none;
-      if (facts.told(...notTheBrain).length > 0) return none;
-      return facts.told('leg-weakness').filter(() => isOneSided(query.history('leg-weakness')));
-    },
-    source: recalled('nice-ng128', 'sudden onset of focal symptoms'),
-  },
-  {
     flag: 'acute-ascending-weakness',
     check: checkPolyradiculoneuropathy,
     source: read('ean-pns-gbs-2023'),
@@ -187,28 +175,6 @@ export const raisingStories: readonly RaisingStory[] = [
     source: recalled('nice-ng217'),
   },
 ];
-
-const notTheBrain = [
-  'resolved-deficit',
-  'back-pain',
-  'thoracic-back-pain',
-  'neck-pain',
-  'leg-pain',
-  'radicular-leg-pain',
-  'bladder-disturbance',
-  'saddle-numbness',
-  'trauma',
-  'external-pressure',
-  'leg-crossing',
-  'prolonged-squatting',
-  'recent-surgery',
-  'hyperthyroidism',
-  'episodic-weakness',
-] as const;
-
-function isOneSided(statement: { readonly side?: string } | undefined): boolean {
-  return statement?.side === 'left' || statement?.side === 'right';
-}
 
 const eyeSigns = [
   'cranial-nerves/ophthalmoplegia',

@@ -3,8 +3,8 @@ import { findingReasons } from '../../causes/reasons.ts';
 import { fromMemory, recalled } from '../../kernel/cite.ts';
 import type { BedsideFacts } from '../bedside-facts.ts';
 import { clouded } from './consciousness.ts';
+import { feverReasons } from './fever.ts';
 import { newbornYears, present, type RedFlagRule } from './rule.ts';
-import { feverReasons } from './spinal-flags.ts';
 import { isOver, isUnder, written } from './thresholds.ts';
 
 /**

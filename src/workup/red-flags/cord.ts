@@ -1,0 +1,133 @@
+import { powerOf } from '../../causes/exam-query.ts';
+import type { Reason } from '../../causes/ranked-cause.ts';
+import { findingReasons, missing } from '../../causes/reasons.ts';
+import { type BedsideFacts, isOnLimb } from '../bedside-facts.ts';
+import { feverReasons } from './fever.ts';
+import { absent, notAssessable, present, type Verdict } from './rule.ts';
+
+export const spinalPain = [
+  'back-pain',
+  'thoracic-back-pain',
+  'neck-pain',
+  'night-spinal-pain',
+  'pain-on-straining',
+] as const;
+export const unknownOnset = missing('time of onset not stated');
+
+const bladderFailure = [
+  'sphincters/urinary-retention',
+  'sphincters/palpable-bladder',
+  'sphincters/urinary-incontinence',
+  'sphincters/loss-of-bladder-sensation',
+];
+
+/** A bladder that fails, told or found. */
+export function failingBladder(facts: BedsideFacts): readonly Reason[] {
+  return [...facts.told('bladder-disturbance'), ...findingReasons(facts.query.abnormal(bladderFailure))];
+}
+
+/** Upper motor neuron signs with something that only the cord explains on both sides or below a level. */
+export function cordSigns(facts: BedsideFacts): readonly Reason[] {
+  const sides = new Set(
+    facts.upperMotorSignsInLegs.map((finding) => finding.side).filter((side) => side !== 'midline'),
+  );
+  const bilateral = sides.size === 2;
+  const level = facts.trunkSensoryLoss;
+  const failing = facts.sphincterFailure;
+  if (facts.upperMotorSignsInLegs.length === 0) return [];
+  // Brisk reflexes on both sides alone are met in health.
+  const beyondReflexes = facts.upperMotorSignsInLegs.some(({ item }) => item.scale !== 'reflex-grade');
+  const trouble = facts.query.abnormal([
+    'gait/spastic',
+    'gait/scissoring',
+    'gait/sensory-ataxic',
+    'gait/romberg',
+    'gait/unable-to-walk',
+  ]);
+  // What has come over years with numb feet is a disease of nerves and tracts, and no compression.
+  const young = facts.beganWithin(730) === 'no' ? 0 : facts.legSensoryLoss.length + trouble.length;
+  const failure = facts.weakLimbs.length + failing.length + young;
+  const told = facts.told('leg-weakness', 'difficulty-walking', 'numbness', 'bladder-disturbance');
+  // One extensor plantar is enough where the spine hurts or a band is felt and the legs or the bladder are said to fail.
+  const spine = facts.told('thoracic-back-pain', 'back-pain', 'neck-pain', 'tight-band');
+  const isTold = beyondReflexes && spine.length > 0 && told.length > 0;
+  const enough = level.length > 0 || (bilateral && beyondReflexes && failure > 0) || isTold;
+  if (!enough) return [];
+  return [
+    ...findingReasons(facts.upperMotorSignsInLegs, 3),
+    ...findingReasons(level, 2),
+    ...findingReasons(facts.weak('lower-limbs'), 2),
+    ...failing.slice(0, 1),
+    ...(isTold ? [...spine.slice(0, 1), ...told.slice(0, 2)] : []),
+  ];
+}
+
+/**
+ * Pain or tenderness of the spine with numb or weak arms on both sides, or with a leg that hardly moves and cannot carry,
+ * or a fever: too much for one root. Where the reflexes are lost all over it is a disease of nerves.
+ */
+function isSpinalAtBothSides(facts: BedsideFacts): boolean {
+  const { query } = facts;
+  const tender = query.abnormal(['inspection/spinal-tenderness']);
+  const spine = facts.told('thoracic-back-pain', 'neck-pain', 'back-pain', 'night-spinal-pain').length + tender.length;
+  if (spine === 0 || isAreflexicAllOver(facts)) return false;
+  const numbArms = query.abnormalWhere(
+    ({ item, place }) => item.section === 'sensation' && isOnLimb(place, 'upper-limbs'),
+  );
+  const arms = [...numbArms, ...facts.weak('upper-limbs')];
+  const isBoth = (['left', 'right'] as const).every((side) => arms.some((one) => one.side === side));
+  const leg = facts.weak('lower-limbs').some((finding) => (powerOf(finding) ?? 5) <= 2);
+  const cannotCarry = query.hasAbnormal('gait/unable-to-walk') || query.hasAbnormal('gait/unable-to-stand');
+  return (
+    (isBoth && (tender.length > 0 || facts.told('thoracic-back-pain').length > 0)) ||
+    (leg && (cannotCarry || feverReasons(facts).length > 0))
+  );
+}
+
+/** Lost reflexes of the legs below kept ones of the arms are spinal shock, and no disease of nerves. */
+function isAreflexicAllOver({ query, reducedReflexes }: BedsideFacts): boolean {
+  const arms = query.testedWhere(({ item }) => item.scale === 'reflex-grade' && item.region === 'upper-limbs');
+  const isKept = arms.length >= 4 && arms.every((finding) => !reducedReflexes.includes(finding));
+  return reducedReflexes.length >= 4 && !isKept;
+}
+
+/** Arms and legs that fail on both sides after an injury of the neck, or with a pain of the neck that struck. */
+function isBrokenNeck(facts: BedsideFacts): boolean {
+  const struck = facts.exam.onset.pace === 'hyperacute' && facts.told('neck-pain').length > 0;
+  return facts.bothArmsWeak && facts.bothLegsWeak && (struck || facts.told('neck-trauma').length > 0);
+}
+
+/** Whether the cord fails, and since when. */
+export function checkCord(facts: BedsideFacts): Verdict | null {
+  const { onset, course } = facts.exam;
+  // A bladder that fails while the legs grow weaker over weeks is as urgent as what is days old.
+  const bladder = failingBladder(facts);
+  const isFailing = onset.pace === 'subacute' && course === 'progressive' && bladder.length > 0;
+  const recent = isFailing ? 'yes' : facts.beganWithin(28);
+  if (recent === 'no') return null;
+  const signs = cordSigns(facts);
+  // In spinal shock the reflexes are lost: a weak leg below a level of altered sensation is enough, and so are weak arms
+  // and legs with a failing bladder, or with a numb saddle or a slack anus.
+  const below = [...bladder, ...facts.saddleLoss, ...facts.sphincterFailure];
+  const fourLimbs = facts.bothLegsWeak && facts.weak('upper-limbs').length > 0 && below.length > 0;
+  const shock =
+    fourLimbs ||
+    (facts.weak('lower-limbs').length > 0 && facts.trunkSensoryLoss.length > 0) ||
+    isSpinalAtBothSides(facts) ||
+    isBrokenNeck(facts);
+  const level = findingReasons([...facts.trunkSensoryLoss, ...facts.weak('lower-limbs')], 5);
+  const spine = facts.told(...spinalPain).slice(0, 1);
+  const arms = isBrokenNeck(facts) ? findingReasons(facts.weak('upper-limbs'), 2) : [];
+  const because = signs.length > 0 ? signs : shock ? [...spine, ...arms, ...level, ...below.slice(0, 1)] : [];
+  // An injury dates what nobody has dated.
+  const injury = recent === 'unknown' ? facts.told('trauma', 'neck-trauma', 'falls') : [];
+  if (because.length > 0 && injury.length > 0 && facts.weakLimbs.length > 0) return present([...injury, ...because]);
+  if (because.length > 0) return recent === 'yes' ? present(because) : notAssessable([...because, unknownOnset]);
+  if (!facts.bothLegsWeak) return null;
+  const gaps: Reason[] = [];
+  const plantars = facts.query.testedWhere(({ item }) => item.section === 'plantars');
+  if (plantars.length === 0) gaps.push(missing('plantar responses were not tested'));
+  if (facts.trunkSensationTests.length === 0) gaps.push(missing('sensation on the trunk was not tested for a level'));
+  if (gaps.length > 0) return notAssessable(gaps);
+  return absent([...findingReasons(plantars, 2), ...findingReasons(facts.trunkSensationTests, 3)]);
+}

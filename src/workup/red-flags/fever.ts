@@ -1,0 +1,21 @@
+import type { Reason } from '../../causes/ranked-cause.ts';
+import { findingReasons } from '../../causes/reasons.ts';
+import type { BedsideFacts } from '../bedside-facts.ts';
+import { isAtLeast, written } from './thresholds.ts';
+
+/** Fever by history or by sign, or a raised C-reactive protein (10 mg/L or more). */
+export function feverReasons(facts: BedsideFacts): readonly Reason[] {
+  const { query } = facts;
+  const crp = query.quantity('crp', 'mg/L');
+  const temperature = query.quantity('body-temperature', 'Cel');
+  return [
+    ...facts.told('fever'),
+    ...findingReasons(query.abnormal(['autonomic/fever'])),
+    ...(temperature !== undefined && isAtLeast(temperature, 38)
+      ? [{ pointer: temperature.pointer, text: `temperature ${written(temperature)} °C` }]
+      : []),
+    ...(crp !== undefined && isAtLeast(crp, 10)
+      ? [{ pointer: crp.pointer, text: `C-reactive protein ${written(crp)} mg/L` }]
+      : []),
+  ];
+}

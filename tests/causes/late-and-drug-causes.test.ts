@@ -1,0 +1,101 @@
+import { describe, expect, it } from 'vitest';
+import { rankCauses } from '../../src/causes/rank-causes.ts';
+import type { SiteKind } from '../../src/localisation/localisation.ts';
+import { bedsideExam, localised, site } from '../support/bedside.ts';
+
+interface Story {
+  readonly cause: string;
+  /** Work, and what it says. */
+  readonly by: string;
+  readonly at: readonly [site: string, kind: SiteKind, level?: string];
+  readonly person: readonly [ageYears: number, sex: 'male' | 'female'];
+  readonly onset: readonly [pace: string, durationDays: number];
+  readonly told: Readonly<Record<string, readonly string[]>>;
+  readonly findings?: Readonly<Record<string, readonly unknown[]>>;
+  /** What of the story speaks for the cause: without it the cause is less probable. */
+  readonly without: string;
+}
+
+const stories: readonly Story[] = [
+  {
+    cause: 'beta-lactam-encephalopathy',
+    by: 'Payne 2017: failing kidneys in 80 %, myoclonus in 42 %',
+    at: ['diffuse-encephalopathy', 'encephalopathy'],
+    person: [69, 'female'],
+    onset: ['acute', 2],
+    told: { medications: ['beta-lactam'], conditions: ['chronic-kidney-disease'], symptoms: ['cognitive-change'] },
+    findings: {
+      higherFunction: [{ sign: 'confusion', present: true }],
+      involuntaryMovements: [{ sign: 'myoclonus', site: 'upper-limb', side: 'both', present: true }],
+    },
+    without: 'beta-lactam',
+  },
+  {
+    cause: 'facial-onset-sensory-and-motor-neuronopathy',
+    by: 'Zheng 2016: numbness of the face, a lost corneal reflex, then lower motor neurons',
+    at: ['bulbar-motor-nuclei', 'brainstem'],
+    person: [57, 'male'],
+    onset: ['chronic', 1500],
+    told: { symptoms: ['dysphagia', 'numbness'] },
+    findings: {
+      cranialNerves: [
+        { sign: 'absent-corneal-reflex', side: 'both', present: true },
+        { sign: 'facial-numbness', side: 'both', present: true },
+        { sign: 'tongue-wasting', side: 'both', present: true },
+      ],
+    },
+    without: 'absent-corneal-reflex',
+  },
+  {
+    cause: 'skull-base-radiation-necrosis',
+    by: 'Huang 2006: headache years after radiotherapy of the nasopharynx',
+    at: ['foramen-magnum', 'brainstem'],
+    person: [58, 'male'],
+    onset: ['subacute', 60],
+    told: { exposures: ['radiotherapy'], conditions: ['cancer'], symptoms: ['neck-pain', 'headache'] },
+    without: 'radiotherapy',
+  },
+  {
+    cause: 'cervical-disc-herniation-with-cord-compression',
+    by: 'Harel 2016: a pain of the neck, then half a cord within days, at 39 years on average',
+    at: ['spinal-cord-hemisection', 'cord', 'C6'],
+    person: [39, 'male'],
+    onset: ['acute', 3],
+    told: { symptoms: ['neck-pain', 'pain-on-straining'] },
+    without: 'neck-pain',
+  },
+];
+
+/** Place among the causes from 0, and probability; infinite and 0 where it is not named. */
+function named({ at, person, onset, told, findings, cause }: Story, without?: string) {
+  const [key, kind, level = null] = at;
+  const kept = (keys: readonly string[]) =>
+    keys.filter((one) => one !== without).map((one) => ({ key: one, present: true }));
+  const history = Object.fromEntries(Object.entries(told).map(([list, keys]) => [list, kept(keys)]));
+  const exam = bedsideExam({
+    person: { ageYears: person[0], sex: person[1] },
+    history: { onset: { pace: onset[0], durationDays: onset[1] }, course: 'progressive', ...history },
+    findings: Object.fromEntries(
+      Object.entries(findings ?? {}).map(([section, rows]) => [
+        section,
+        rows.map((row) => {
+          const one = row as { readonly sign: string };
+          return one.sign === without ? { ...one, present: false } : one;
+        }),
+      ]),
+    ),
+  });
+  const causes = rankCauses(exam, localised(site(key, kind, 1, level)));
+  const place = causes.findIndex((one) => one.key === cause);
+  return { place: place < 0 ? Number.POSITIVE_INFINITY : place, probability: causes[place]?.probability ?? 0 };
+}
+
+describe('causes that treatment, a disc or a rare disease brings', () => {
+  it.each(stories)('$cause is among the first three ($by)', (story) => {
+    expect(named(story).place).toBeLessThan(3);
+  });
+
+  it.each(stories)('$cause is less probable without $without', (story) => {
+    expect(named(story, story.without).probability).toBeLessThan(named(story).probability);
+  });
+});
