@@ -39,7 +39,7 @@ export interface Hypothesis {
   /** How much likelier than others of its kind it is when the trouble came on at this pace; 1 when not given. Judged. */
   readonly paces?: PaceFactors;
   /** At what age it is met, when that is not any age. Judged. */
-  readonly ages?: AgeRange;
+  readonly ages?: Ages;
 }
 
 /** Years of age at which a form is met, and the odds outside them. */
@@ -48,6 +48,9 @@ export interface AgeRange {
   readonly to?: number;
   readonly outside: number;
 }
+
+/** One range, or several of which each counts. */
+export type Ages = AgeRange | readonly AgeRange[];
 
 export type PaceFactors = Readonly<Partial<Record<OnsetPace, number>>>;
 
@@ -62,7 +65,7 @@ export function hypothesis(
     readonly process?: Process;
     readonly faculties?: FacultyChances;
     readonly paces?: PaceFactors;
-    readonly ages?: AgeRange;
+    readonly ages?: Ages;
   } = {},
 ): Hypothesis {
   let pathways: Pathways | undefined;

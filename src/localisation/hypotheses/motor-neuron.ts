@@ -52,6 +52,9 @@ function thenarLoss({ losses }: CellPattern): Process['motor'] {
 /** Spreading loss of motor cells is a disease of the second half of life. Judged. */
 const middleAgeOn = { from: 40, outside: 0.25 } as const;
 
+/** Of upper and lower motor cells together hardly ever in the first two decades; a child's anterior horn cells are lost alone. Judged. */
+const adultsOnly = [middleAgeOn, { from: 20, outside: 0.1 }] as const;
+
 /** Signs of lost bulbar cells. */
 const bulbarSigns = (chance: number, breathing: number): readonly ProcessSign[] => [
   ['tongue', chance * 0.3],
@@ -114,7 +117,7 @@ function spreadingHypotheses(pattern: CellPattern, share: number): Hypothesis[] 
         ...bulbarSigns(bulbar, breathing),
         ['pseudobulbar', (0.35 + 0.4 * loss.released) * bulbar],
       ]),
-      ages: middleAgeOn,
+      ages: adultsOnly,
     });
   });
   const cordAlone = hypothesis(lower, key, percent.lowerSpreading * share, cellsLost(pattern, lostEverywhere).build(), {

@@ -77,7 +77,9 @@ export class Priors {
   constructor(hypotheses: readonly Hypothesis[]) {
     this.hypotheses = hypotheses;
     this.sites = new SiteFactors(hypotheses.map(({ site }) => site));
-    this.ofSomeAges = hypotheses.flatMap(({ ages }, index) => (ages === undefined ? [] : [{ index, ages }]));
+    this.ofSomeAges = hypotheses.flatMap(({ ages }, index) =>
+      [ages ?? []].flat().map((range) => ({ index, ages: range })),
+    );
   }
 
   /** [H] Natural log of the prior weight of each hypothesis for this person, tempo, history and results; not normalised. */

@@ -133,7 +133,7 @@ export const settingHistory: readonly HistoryWeight[] = [
   ...weigh(
     ['rheumatoid-arthritis', 'hepatitis-b'],
     sites('multiple-mononeuropathy'),
-    2.5,
+    1.6,
     1,
     'it goes with vasculitis of nerves',
   ),
