@@ -116,7 +116,10 @@ function personModifiers(cause: Cause, query: ExamQuery): readonly Modifier[] {
     (onset.latest < cause.age.from || onset.earliest > cause.age.to)
   ) {
     const text = `${onset.words} is outside the usual ${cause.age.from} to ${cause.age.to}`;
-    modifiers.push({ ratio: cause.age.outside, reason: () => ({ pointer: '/person/ageYears', text }) });
+    // What begins in grown people is hardly ever met in a child: under half of the age the objection counts twice.
+    const isFarBelow = onset.latest < cause.age.from / 2;
+    const ratio = isFarBelow ? cause.age.outside ** 2 : cause.age.outside;
+    modifiers.push({ ratio, reason: () => ({ pointer: '/person/ageYears', text }) });
   }
   if ((sex === 'male' || sex === 'female') && cause.sex !== undefined) {
     const ratio = cause.sex[sex];

@@ -1,4 +1,6 @@
 import { commonPractice, read, recalled } from '../kernel/cite.ts';
+import { brainSigns } from './red-flags/brain-flags.ts';
+import { feverReasons } from './red-flags/fever.ts';
 import type { WithholdRule } from './workup-rule.ts';
 
 const imaging = ['mri-brain', 'ct-head', 'mri-whole-spine', 'mri-cervical-spine', 'mri-lumbar-spine', 'ct-angiography'];
@@ -155,6 +157,28 @@ export const withheldTests: readonly WithholdRule[] = [
     ],
     because: 'the picture goes to the gene, which spares the needle',
     source: recalled('amato-russell'),
+  },
+  {
+    key: 'no-lumbar-puncture-before-an-image',
+    label: 'Lumbar puncture before an image of the head',
+    tests: ['lumbar-puncture', 'csf-cytology', 'csf-oligoclonal-bands', 'csf-tap-test'],
+    when: (facts) => {
+      const { query } = facts;
+      const pressure = [
+        ...facts.told('morning-headache'),
+        ...query.abnormal(['cranial-nerves/optic-disc-swelling', 'higher-function/drowsiness']),
+      ];
+      const focal = [
+        ...facts.upperMotorSigns,
+        ...query.abnormal(brainSigns),
+        ...query.abnormalWhere(({ item }) => item.probe.kind === 'cerebellar'),
+      ];
+      const isSeen = ['mri-brain', 'ct-head'].some((key) => query.result(key) !== undefined);
+      return !isSeen && pressure.length > 0 && focal.length > 0 && feverReasons(facts).length === 0;
+    },
+    because:
+      'pressure in the head with a focal deficit is imaged first: fluid taken below a mass may let the brain slip',
+    source: recalled('nice-ng240', 'when lumbar puncture is unsafe'),
   },
   {
     key: 'no-lumbar-puncture-below-a-mass',

@@ -36,6 +36,15 @@ describe('weight of a cause', () => {
     expect(objections(noticedLastYear, { inspection })).toEqual([]);
   });
 
+  // Amyotrophic lateral sclerosis is not met in an infant, and hardly in a girl of fifteen (juvenile forms are hereditary).
+  it('counts a beginning under half of the usual age twice', () => {
+    const grown: Cause = { ...youthful, age: { from: 30, to: 90, outside: 0.1 } };
+    const ratio = (ageYears: number) => weighCause(grown, queryExam(bedsideExam({ person: { ageYears } }))).ratio;
+    expect(ratio(40)).toBe(1);
+    expect(ratio(20)).toBeCloseTo(0.1 ** 0.75, 6);
+    expect(ratio(6)).toBeCloseTo(0.1 ** 1.5, 6);
+  });
+
   it('is supported by what speaks for it by itself, not by tempo, age or soft hints', () => {
     const symptoms = (key: string, present: boolean) => ({
       history: { onset: { pace: 'chronic' }, symptoms: [{ key, present }] },

@@ -150,6 +150,26 @@ describe('tests that guidance finds needless', () => {
     expect(keysOf(abscess)).not.toContain('lumbar-puncture');
     expect(needlessIn(abscess)).toContain('no-lumbar-puncture-below-a-mass');
   });
+
+  // The same: signs of raised pressure with a focal deficit are imaged first; a fever makes it a meningitis.
+  it.each([
+    [[], true],
+    [['fever'], false],
+  ] as const)('a lumbar puncture waits for the image in pressure with a focal deficit, with %j: %s', (also, waits) => {
+    const pressed = workupOf(
+      {
+        person: { ageYears: 7 },
+        history: {
+          onset: { pace: 'subacute', durationDays: 42 },
+          course: 'progressive',
+          symptoms: has('morning-headache', ...also),
+        },
+        findings: { plantars: [{ side: 'right', response: 'extensor' }] },
+      },
+      localised(site('brainstem-diffuse', 'brainstem')),
+    );
+    expect(needlessIn(pressed).includes('no-lumbar-puncture-before-an-image')).toBe(waits);
+  });
 });
 
 describe('red flags and their first tests', () => {

@@ -224,4 +224,66 @@ export const plexusAndRootCauses: readonly Cause[] = [
     ],
     source: recalled('girft-ces-2023'),
   },
+  {
+    key: 'neuroborreliosis',
+    group: 'infective',
+    label: 'Lyme radiculoneuritis',
+    produces: [
+      at(['facial-nerve', 'basal-meningeal-process', 'meningeal-irritation'], 'uncommon'),
+      at(['abducens-nerve'], 'rare'),
+      at(['polyradiculopathy', 'adjacent-nerve-roots'], 'common'),
+      inKind(['root', 'multiple-sites'], 'uncommon'),
+      inKind(['polyradiculoneuropathy'], 'uncommon'),
+    ],
+    tempo: tempos.acuteOrSubacute,
+    history: [
+      told('tick-bite', 12, 0.3),
+      told('rash', 3, 0.8),
+      // Pains of roots that keep people awake, and a face that fails, often on both sides.
+      told(['neuropathic-pain', 'radicular-leg-pain', 'radicular-arm-pain', 'thoracic-back-pain'], 1.8, 0.7),
+    ],
+    signs: [shows(['cranial-nerves/facial-weakness'], 2.5, 0.9)],
+    quantities: [atLeast('csf-white-cells', 10, '10*6/L', 5, 0.2, recalled('adams-victor', 'Lyme disease'))],
+    values: [
+      reads('mri-lumbar-spine', [['root-enhancement', 3]]),
+      reads('borrelia-serology', [
+        ['positive', 6],
+        ['negative', 0.2],
+      ]),
+    ],
+    source: recalled('adams-victor', 'Lyme disease'),
+  },
+  {
+    key: 'root-metastasis-or-leptomeningeal-cancer',
+    group: 'neoplastic',
+    label: 'Cancer of the roots or leptomeninges',
+    produces: [
+      at(['basal-meningeal-process'], 'very-common'),
+      at(
+        ['meningeal-irritation', 'raised-intracranial-pressure', 'cerebellopontine-angle', 'jugular-foramen'],
+        'uncommon',
+      ),
+      at(['facial-nerve', 'trigeminal-nerve', 'oculomotor-nerve', 'abducens-nerve', 'optic-nerve'], 'rare'),
+      at(['nerve-roots', 'adjacent-nerve-roots'], 'common'),
+      at(['polyradiculopathy', 'adjacent-nerve-roots'], 'common'),
+      inKind(['cauda-equina'], 'common'),
+      inKind(['root'], 'uncommon'),
+      inKind(['multiple-sites'], 'uncommon'),
+    ],
+    tempo: tempos.subacute,
+    courses: { progressive: 1.6, improving: 0.1 },
+    history: [
+      told(['cancer', 'lymphoma'], 15, 0.2),
+      told(['weight-loss', 'recent-weight-loss'], 2.5, 0.8),
+      told(['headache', 'new-headache', 'morning-headache'], 1.5, 0.9),
+    ],
+    quantities: [atLeast('ldh', 500, 'U/L', 3, 0.9)],
+    values: [
+      reads('csf-cytology', [
+        ['malignant', 100],
+        ['normal', 0.5],
+      ]),
+    ],
+    source: recalled('adams-victor', 'leptomeningeal carcinomatosis'),
+  },
 ];

@@ -3,7 +3,8 @@ import type { Reason } from '../../causes/ranked-cause.ts';
 import { findingReasons, missing } from '../../causes/reasons.ts';
 import { type BedsideFacts, isOnLimb } from '../bedside-facts.ts';
 import { feverReasons } from './fever.ts';
-import { absent, notAssessable, present, type Verdict } from './rule.ts';
+import { absent, notAssessable, orTold, present, type Verdict } from './rule.ts';
+import { each, none } from './story.ts';
 
 export const spinalPain = [
   'back-pain',
@@ -97,8 +98,32 @@ function isBrokenNeck(facts: BedsideFacts): boolean {
   return facts.bothArmsWeak && facts.bothLegsWeak && (struck || facts.told('neck-trauma').length > 0);
 }
 
-/** Whether the cord fails, and since when. */
+/** Whether the cord fails, and since when; by what was found or by what was told. */
 export function checkCord(facts: BedsideFacts): Verdict | null {
+  return orTold(checkCordSigns(facts), [...abscessReasons(facts), ...failingTogether(facts)]);
+}
+
+/** Both legs weak with pain of the spine and a fever is an abscess until the MRI has been seen, brisk jerks or not. */
+function abscessReasons(facts: BedsideFacts): readonly Reason[] {
+  if (!facts.bothLegsWeak || facts.beganWithin(28) !== 'yes' || facts.reducedReflexes.length >= 4) return none;
+  const tender = findingReasons(facts.query.abnormal(['inspection/spinal-tenderness']));
+  return each(
+    facts.told(...spinalPain),
+    [...feverReasons(facts), ...tender],
+    findingReasons(facts.weak('lower-limbs'), 3),
+  );
+}
+
+/** Legs, feeling and bladder said to fail together within days; nobody has examined yet. */
+function failingTogether(facts: BedsideFacts): readonly Reason[] {
+  if (facts.beganWithin(14) !== 'yes' || !facts.maybeProgressing || facts.reducedReflexes.length > 0) return none;
+  return each(facts.told('leg-weakness', 'difficulty-walking'), facts.told('numbness', 'tight-band'), [
+    ...facts.told('bladder-disturbance', 'tight-band'),
+    ...findingReasons(facts.query.abnormal(['sphincters/urinary-retention'])),
+  ]);
+}
+
+function checkCordSigns(facts: BedsideFacts): Verdict | null {
   const { onset, course } = facts.exam;
   // A bladder that fails while the legs grow weaker over weeks is as urgent as what is days old.
   const bladder = failingBladder(facts);

@@ -6,7 +6,8 @@ import { brainSigns, headache, oneSidedWeakness, suddenFocalSigns } from './brai
 import { clouded, reducedConsciousness } from './consciousness.ts';
 import { feverReasons } from './fever.ts';
 import { breathingSigns } from './neuromuscular-flags.ts';
-import { absent, newbornYears, notAssessable, present, type RedFlagRule, type Verdict } from './rule.ts';
+import { absent, newbornYears, notAssessable, orTold, present, type RedFlagRule, type Verdict } from './rule.ts';
+import { each } from './story.ts';
 import { isAtLeast, written } from './thresholds.ts';
 
 /** Signs that place a deficit in the brain, or that a hemisphere presses on the third nerve. */
@@ -168,9 +169,16 @@ export const headFlags: readonly RedFlagRule[] = [
           eyes.length > 0 &&
           (facts.told('visual-loss').length > 0 || facts.query.hasAbnormal('cranial-nerves/reduced-visual-acuity'))) ||
         ((isKnown.length > 0 || both) && eyes.length > 0 && facts.told('visual-loss').length > 0);
-      return pain.length > 0 && sudden && enough
-        ? present([...pain, ...isKnown, ...findingReasons([...chiasm, ...eyes], 4)])
-        : null;
+      if (pain.length > 0 && sudden && enough)
+        return present([...pain, ...isKnown, ...findingReasons([...chiasm, ...eyes], 4)]);
+      // Of a known tumour a headache or vomiting with anything of the eyes is enough.
+      const anyEye = facts.query.abnormal([
+        ...eyeMovementSigns,
+        'cranial-nerves/ptosis',
+        'cranial-nerves/reduced-visual-acuity',
+      ]);
+      const told = [...findingReasons([...chiasm, ...anyEye]), ...facts.told('visual-loss', 'diplopia')];
+      return sudden ? orTold(null, each(isKnown, [...facts.told(...headache), ...facts.told('vomiting')], told)) : null;
     },
   },
   {

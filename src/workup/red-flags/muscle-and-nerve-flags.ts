@@ -1,7 +1,11 @@
+import { powerOf } from '../../causes/exam-query.ts';
+import type { Reason } from '../../causes/ranked-cause.ts';
 import { findingReasons } from '../../causes/reasons.ts';
 import { fromMemory, read, recalled } from '../../kernel/cite.ts';
+import type { BedsideFacts } from '../bedside-facts.ts';
 import { breathingSigns } from './neuromuscular-flags.ts';
-import { present, type RedFlagRule } from './rule.ts';
+import { orTold, present, type RedFlagRule, type Verdict } from './rule.ts';
+import { each, none } from './story.ts';
 import { isAtLeast, written } from './thresholds.ts';
 
 /** From this creatine kinase, in U/L, the kidneys are in danger. Judged from the usual ranges. */
@@ -42,36 +46,7 @@ export const muscleAndNerveFlags: readonly RedFlagRule[] = [
     urgency: 'same-day',
     action: 'Admit; swallowing assessment, vital capacity, imaging of the lungs; treatment without delay.',
     source: recalled('eular-acr-myositis-2017', 'skin and oesophagus'),
-    check: (facts) => {
-      const skin = [
-        ...findingReasons(facts.query.abnormal(['inspection/heliotrope-rash', 'inspection/gottron-papules'])),
-        ...facts.told('photosensitive-rash'),
-      ];
-      const danger = [
-        ...findingReasons(facts.query.abnormal(['cranial-nerves/dysphagia', ...breathingSigns])),
-        ...facts.told('dysphagia', 'breathlessness', 'orthopnoea'),
-      ];
-      const kinase = facts.query.quantity('creatine-kinase', 'U/L');
-      const inflamed =
-        kinase !== undefined &&
-        isAtLeast(kinase, 1000) &&
-        facts.beganWithin(365) !== 'no' &&
-        facts.kindProbability('muscle') >= 0.3
-          ? [{ pointer: kinase.pointer, text: `creatine kinase ${written(kinase)} U/L` }]
-          : [];
-      // Muscle that dies over weeks until limbs hardly lift is lost if treatment waits. Source: Allenbach 2020, Nat Rev Rheumatol.
-      const isFailing =
-        inflamed.length > 0 &&
-        facts.isProgressive &&
-        facts.beganWithin(threeMonths) === 'yes' &&
-        facts.lowestLimbPower <= 3 &&
-        facts.bothLegsWeak &&
-        facts.bothArmsWeak;
-      const isEndangered = skin.length + inflamed.length > 0 && danger.length > 0 && facts.weakLimbs.length > 0;
-      return isEndangered || isFailing
-        ? present([...skin, ...inflamed, ...danger, ...findingReasons(facts.weakLimbs, 2)])
-        : null;
-    },
+    check: (facts) => orTold(failingInflamedMuscle(facts), checkMyositis(facts)),
   },
   {
     key: 'suspected-acute-porphyria',
@@ -93,7 +68,10 @@ export const muscleAndNerveFlags: readonly RedFlagRule[] = [
         ]),
       );
       const isBrain = facts.told('seizure').length > 0 && clouded.length > 0;
-      const fits = (weak.length > 0 && (also.length > 0 || isAcute)) || isBrain;
+      // Convulsions and a changed mind with pain of the abdomen come before any limb is weak.
+      const isTold = facts.told('seizure').length > 0 && facts.told('behaviour-change').length > 0;
+      const isBrainTold = isTold && isAcute && facts.told('pregnancy').length === 0;
+      const fits = (weak.length > 0 && (also.length > 0 || isAcute)) || isBrain || isBrainTold;
       return belly.length > 0 && fits && facts.beganWithin(42) !== 'no'
         ? present([...belly, ...also, ...weak, ...clouded])
         : null;
@@ -194,6 +172,15 @@ export const muscleAndNerveFlags: readonly RedFlagRule[] = [
       const isPatchy =
         limbs.length >= 2 && !facts.bothArmsWeak && !facts.bothLegsWeak && facts.upperMotorSigns.length === 0;
       const fits = ((several || isPatchy) && pain.length > 0 && systemic.length > 0) || isArterial;
+      // Antibodies of the vessels, with any fresh loss of the nerves.
+      const blood = ['anca', 'cryoglobulin'].flatMap((key) => {
+        const result = query.result(key);
+        return result?.value === 'positive' ? [{ pointer: result.pointer, text: `${result.label} positive` }] : [];
+      });
+      const isNerve = facts.upperMotorSigns.length === 0 && facts.kindProbability('muscle') < 0.5;
+      const isFresh = facts.maybeProgressing && facts.beganWithin(183) === 'yes';
+      if (isNerve && isFresh && blood.length > 0 && nerves.length > 0)
+        return present([...blood, ...findingReasons(nerves, 3)]);
       return fits &&
         (facts.exam.onset.pace !== 'chronic' || facts.beganWithin(183) === 'yes') &&
         facts.exam.course !== 'static'
@@ -252,3 +239,70 @@ export const muscleAndNerveFlags: readonly RedFlagRule[] = [
     },
   },
 ];
+
+function failingInflamedMuscle(facts: BedsideFacts): Verdict | null {
+  const skin = [
+    ...findingReasons(facts.query.abnormal(['inspection/heliotrope-rash', 'inspection/gottron-papules'])),
+    ...facts.told('photosensitive-rash'),
+  ];
+  const danger = [
+    ...findingReasons(facts.query.abnormal(['cranial-nerves/dysphagia', ...breathingSigns])),
+    ...facts.told('dysphagia', 'breathlessness', 'orthopnoea'),
+  ];
+  const kinase = facts.query.quantity('creatine-kinase', 'U/L');
+  const inflamed =
+    kinase !== undefined &&
+    isAtLeast(kinase, 1000) &&
+    facts.beganWithin(365) !== 'no' &&
+    facts.kindProbability('muscle') >= 0.3
+      ? [{ pointer: kinase.pointer, text: `creatine kinase ${written(kinase)} U/L` }]
+      : [];
+  // Muscle that dies over weeks until limbs hardly lift is lost if treatment waits. Source: Allenbach 2020, Nat Rev Rheumatol.
+  const isFailing =
+    inflamed.length > 0 &&
+    facts.isProgressive &&
+    facts.beganWithin(threeMonths) === 'yes' &&
+    facts.lowestLimbPower <= 3 &&
+    facts.bothLegsWeak &&
+    facts.bothArmsWeak;
+  const isEndangered = skin.length + inflamed.length > 0 && danger.length > 0 && facts.weakLimbs.length > 0;
+  return isEndangered || isFailing
+    ? present([...skin, ...inflamed, ...danger, ...findingReasons(facts.weakLimbs, 2)])
+    : null;
+}
+
+/** Muscle known to be inflamed by skin, enzyme, antibody, needle or biopsy, with a swallow or a breath that fails or limbs that hardly lift. */
+function checkMyositis(facts: BedsideFacts): readonly Reason[] {
+  const { query } = facts;
+  if (!facts.maybeProgressing || facts.beganWithin(365) === 'no') return none;
+  const kinase = query.quantity('creatine-kinase', 'U/L');
+  const isMuscle = facts.kindProbability('muscle') >= 0.3;
+  const inflamed = [
+    ...findingReasons(query.abnormal(['inspection/heliotrope-rash', 'inspection/gottron-papules'])),
+    ...(kinase !== undefined && isAtLeast(kinase, 1000) && isMuscle
+      ? [{ pointer: kinase.pointer, text: `creatine kinase ${kinase.value} U/L` }]
+      : none),
+    ...(
+      [
+        ['muscle-biopsy', ['inflammatory', 'necrotising']],
+        ['myositis-antibody', ['positive']],
+        ['hmgcr-antibody', ['positive']],
+      ] as const
+    ).flatMap(([key, values]) => {
+      const result = query.result(key);
+      return result !== undefined && (values as readonly string[]).includes(String(result.value))
+        ? [{ pointer: result.pointer, text: `${result.label}: ${result.value}` }]
+        : [];
+    }),
+  ];
+  const danger = [
+    ...facts.told('dysphagia', 'breathlessness', 'orthopnoea', 'interstitial-lung-disease'),
+    ...findingReasons(query.abnormal(['cranial-nerves/dysphagia', 'autonomic/breathlessness-at-rest'])),
+  ];
+  const hardlyLift = facts.beganWithin(183) === 'yes' ? facts.weakLimbs.filter((one) => (powerOf(one) ?? 5) <= 3) : [];
+  const weak = [
+    ...findingReasons(facts.weakLimbs, 2),
+    ...facts.told('weakness', 'leg-weakness', 'arm-weakness', 'difficulty-with-stairs'),
+  ];
+  return each(inflamed, weak, [...danger, ...findingReasons(hardlyLift, 2)]);
+}

@@ -28,3 +28,7 @@ export const slowlyProgressive = 1095;
 
 /** Up to this age, 28 days, a person is a newborn, to whom rules for others do not apply. */
 export const newbornYears = 28 / 365.25;
+
+/** The usual verdict, but for a story told that raises the flag though what is usually looked for was not found. */
+export const orTold = (usual: Verdict | null, told: readonly Reason[]): Verdict | null =>
+  usual?.state !== 'present' && told.length > 0 ? present(told) : usual;

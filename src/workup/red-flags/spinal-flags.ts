@@ -4,7 +4,8 @@ import { read, recalled } from '../../kernel/cite.ts';
 import { type BedsideFacts, isOnLimb } from '../bedside-facts.ts';
 import { checkCord, cordSigns, failingBladder, spinalPain, unknownOnset } from './cord.ts';
 import { feverReasons } from './fever.ts';
-import { absent, notAssessable, present, type RedFlagRule, slowlyProgressive, type Verdict } from './rule.ts';
+import { absent, notAssessable, orTold, present, type RedFlagRule, slowlyProgressive, type Verdict } from './rule.ts';
+import { each, none } from './story.ts';
 
 const legPain = ['leg-pain', 'radicular-leg-pain', 'bilateral-leg-pain'] as const;
 const halfYear = 183;
@@ -120,7 +121,7 @@ export const spinalFlags: readonly RedFlagRule[] = [
       const isGradual = facts.beganWithin(28) === 'no' || pace === 'subacute' || pace === 'chronic' || isUndated;
       const slow = isGradual && !isKnownFamily(facts) && !isElsewhere;
       if (signs.length > 0 && slow && facts.maybeProgressing) return present(signs);
-      return checkUnseenLegs(facts);
+      return orTold(checkUnseenLegs(facts), growingInTheCord(facts));
     },
   },
   {
@@ -167,7 +168,12 @@ export const spinalFlags: readonly RedFlagRule[] = [
         ...(facts.exam.course === 'progressive' ? facts.told('back-pain') : []),
       ];
       const deficit = facts.query.abnormalWhere(({ item }) => item.section === 'power' || item.section === 'sensation');
-      return cancer.length > 0 && pain.length > 0 && deficit.length === 0 ? present([...cancer, ...pain]) : null;
+      if (cancer.length > 0 && pain.length > 0 && deficit.length === 0) return present([...cancer, ...pain]);
+      // Any pain of the spine in the first year, where no cord speaks: the legs have a flag of their own.
+      const isCord = facts.bothLegsWeak || facts.upperMotorSignsInLegs.length > 0 || facts.trunkSensoryLoss.length > 0;
+      if (isCord || !facts.maybeProgressing || facts.beganWithin(365) === 'no') return null;
+      const tender = findingReasons(facts.query.abnormal(['inspection/spinal-tenderness']));
+      return orTold(null, each(cancer, [...facts.told(...spinalPain), ...tender]));
     },
   },
   {
@@ -244,6 +250,29 @@ export const spinalFlags: readonly RedFlagRule[] = [
     },
   },
 ];
+
+/** One sign of the tracts or a level is enough where the cord is a likely place and limbs, walk or bladder are said to grow worse. */
+function growingInTheCord(facts: BedsideFacts): readonly Reason[] {
+  const { pace, durationDays } = facts.exam.onset;
+  const isGradual = facts.beganWithin(28) === 'no' || pace === 'subacute' || pace === 'chronic';
+  const isOld = (durationDays ?? 0) > slowlyProgressive;
+  const inCord = facts.kindProbability('cord') >= 0.3;
+  const family = facts.told('family/similar-disorder', 'family/spastic-paraplegia', 'family/ataxia');
+  if (!isGradual || isOld || !inCord || facts.exam.course !== 'progressive' || family.length > 0) return none;
+  // Brisk reflexes alone are met in health.
+  const signs = [
+    ...facts.upperMotorSigns.filter(
+      ({ item }) => item.scale !== 'reflex-grade' && item.section !== 'involuntaryMovements',
+    ),
+    ...facts.trunkSensoryLoss,
+  ];
+  const trouble = [
+    ...findingReasons([...facts.weakLimbs, ...facts.legSensoryLoss], 3),
+    ...facts.told(...toldDeficit.filter((key) => key !== 'arm-weakness' && key !== 'weakness')),
+    ...facts.told('clumsiness', 'unsteadiness', 'falls'),
+  ];
+  return each(findingReasons(signs, 3), trouble);
+}
 
 /** Lost reflexes with flexor plantars, no level and a sound bladder: the nerves, and not the cord. */
 function isNeuropathic(facts: BedsideFacts): boolean {

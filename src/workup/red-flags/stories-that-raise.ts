@@ -8,7 +8,7 @@ import { slowRaisingStories } from './slow-stories-that-raise.ts';
 import { each, none, type RaisingStory } from './story.ts';
 import { isAtLeast, isUnder, written } from './thresholds.ts';
 
-const { headPain, spinalPain } = dangerOf;
+const { headPain } = dangerOf;
 const trueFever = (facts: BedsideFacts): readonly Reason[] =>
   feverReasons(facts).filter(({ text }) => !text.startsWith('C-reactive'));
 
@@ -73,25 +73,6 @@ export const raisingStories: readonly RaisingStory[] = [
     source: recalled('nice-ng127'),
   },
   {
-    flag: 'suspected-pituitary-apoplexy',
-    check: (facts) => {
-      const { pace } = facts.exam.onset;
-      if ((pace !== 'hyperacute' && pace !== 'acute') || facts.beganWithin(14) !== 'yes') return none;
-      const eyes = [...findingReasons(facts.query.abnormal(eyeSigns)), ...facts.told('visual-loss', 'diplopia')];
-      return each(facts.told('pituitary-tumour'), [...headPain(facts), ...facts.told('vomiting')], eyes);
-    },
-    source: recalled('pituitary-apoplexy-2011', 'when to suspect it'),
-  },
-  {
-    // Convulsions and a changed mind with pain of the abdomen, before any limb is weak.
-    flag: 'suspected-acute-porphyria',
-    check: (facts) =>
-      facts.beganWithin(28) === 'yes' && facts.told('pregnancy', 'preceding-gastroenteritis').length === 0
-        ? each(facts.told('abdominal-pain'), facts.told('seizure'), facts.told('behaviour-change'))
-        : none,
-    source: recalled('adams-victor', 'porphyric polyneuropathy'),
-  },
-  {
     flag: 'acute-ascending-weakness',
     check: checkPolyradiculoneuropathy,
     source: read('ean-pns-gbs-2023'),
@@ -126,64 +107,6 @@ export const raisingStories: readonly RaisingStory[] = [
     },
     source: read('botulism-2021'),
   },
-  {
-    flag: 'suspected-vasculitic-neuropathy',
-    check: (facts) => {
-      const blood = ['anca', 'cryoglobulin'].flatMap((key) => {
-        const result = facts.query.result(key);
-        return result?.value === 'positive' ? [{ pointer: result.pointer, text: `${result.label} positive` }] : [];
-      });
-      const nerves = findingReasons([...facts.weakLimbs, ...facts.legSensoryLoss], 3);
-      const isPeripheral = facts.upperMotorSigns.length === 0 && facts.kindProbability('muscle') < 0.5;
-      return isPeripheral && facts.maybeProgressing && facts.beganWithin(183) === 'yes' ? each(blood, nerves) : none;
-    },
-    source: read('vasculitic-neuropathy-2010'),
-  },
-  {
-    // Both legs weak with pain of the spine and a fever is an abscess until the MRI has been seen, brisk jerks or not.
-    flag: 'suspected-cord-compression',
-    check: (facts) =>
-      facts.bothLegsWeak && facts.beganWithin(28) === 'yes' && facts.reducedReflexes.length < 4
-        ? each(
-            spinalPain(facts),
-            [...feverReasons(facts), ...findingReasons(facts.query.abnormal(['inspection/spinal-tenderness']))],
-            findingReasons(facts.weak('lower-limbs'), 3),
-          )
-        : none,
-    source: recalled('adams-victor', 'spinal epidural abscess'),
-  },
-  {
-    // Legs, feeling and bladder said to fail together within days; nobody has examined yet.
-    flag: 'suspected-cord-compression',
-    check: (facts) =>
-      facts.beganWithin(14) === 'yes' && facts.maybeProgressing && facts.reducedReflexes.length === 0
-        ? each(facts.told('leg-weakness', 'difficulty-walking'), facts.told('numbness', 'tight-band'), [
-            ...facts.told('bladder-disturbance', 'tight-band'),
-            ...findingReasons(facts.query.abnormal(['sphincters/urinary-retention'])),
-          ])
-        : none,
-    source: recalled('nice-ng127', 'limb weakness'),
-  },
-  {
-    flag: 'first-seizure',
-    check: (facts) =>
-      facts.told('epilepsy', 'similar-attacks-before', 'ongoing-seizure').length === 0 &&
-      facts.beganWithin(92) === 'yes' &&
-      facts.exam.course === 'progressive'
-        ? facts.told('seizure')
-        : none,
-    source: recalled('nice-ng217'),
-  },
-];
-
-const eyeSigns = [
-  'cranial-nerves/ophthalmoplegia',
-  'cranial-nerves/third-nerve-palsy',
-  'cranial-nerves/fourth-nerve-palsy',
-  'cranial-nerves/sixth-nerve-palsy',
-  'cranial-nerves/ptosis',
-  'cranial-nerves/bitemporal-hemianopia',
-  'cranial-nerves/reduced-visual-acuity',
 ];
 
 /**

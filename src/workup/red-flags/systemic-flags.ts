@@ -42,9 +42,9 @@ export const systemicFlags: readonly RedFlagRule[] = [
       // A newborn who fits, and a seizure that goes on, cannot wait for a clinic and have flags of their own.
       const age = facts.exam.person.ageYears;
       const isEmergency = (age !== undefined && age < newbornYears) || facts.told('ongoing-seizure').length > 0;
-      return seizure.length > 0 && known.length === 0 && !isEmergency && facts.beganWithin(28) === 'yes'
-        ? present(seizure)
-        : null;
+      // What grows may have begun to fit late.
+      const inTime = facts.beganWithin(facts.exam.course === 'progressive' ? 92 : 28) === 'yes';
+      return seizure.length > 0 && known.length === 0 && !isEmergency && inTime ? present(seizure) : null;
     },
   },
   {
