@@ -165,6 +165,15 @@ describe('what else is known', () => {
     expect(answer({ onset: slow, findings: deafAndWry }).localisations[0]?.site).toBe('cerebellopontine-angle');
   });
 
+  it('the foramen magnum is pressed on slowly', () => {
+    const findings = {
+      cranialNerves: midline({ 'downbeat-nystagmus': true }),
+      reflexes: reflexes({ biceps: '3', knee: '3', ankle: '3' }),
+    };
+    const at = (onset: ExamDraft['onset']) => chanceOf({ ...(onset && { onset }), findings }, 'foramen-magnum');
+    expect(at({ pace: 'chronic', durationDays: 900 })).toBeGreaterThan(at(sudden));
+  });
+
   it('an eye that is pushed forward is not palsied by its third nerve alone', () => {
     const palsied = { cranialNerves: signs({ 'third-nerve-palsy': [false, true], 'sixth-nerve-palsy': false }) };
     const behind = ['cavernous-sinus', 'orbital-apex'] as const;

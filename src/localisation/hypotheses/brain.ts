@@ -254,6 +254,9 @@ const foramenDepths = [
   { depth: 0.25, nodule: 0.5, share: 0.03 },
 ] as const;
 
+/** Tonsils, meningiomas and a worn joint press slowly; an injury seldom does. Judged. */
+const foramenPaces = { hyperacute: 0.2, acute: 0.5, subacute: 1, chronic: 2 } as const;
+
 /** Compression where the cord becomes the brainstem: tracts of both sides, the lowest nuclei, the nodule above. */
 function foramenMagnum(): Hypothesis[] {
   const sides = [
@@ -282,6 +285,7 @@ function foramenMagnum(): Hypothesis[] {
         `${sided.key}-${depth}`,
         share,
         lesion.build(),
+        { paces: foramenPaces },
       );
     }),
   );
