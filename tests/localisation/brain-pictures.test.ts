@@ -5,7 +5,7 @@
 import { describe, expect, it } from 'vitest';
 import { createLocaliser } from '../../src/localisation/localise.ts';
 import { bedsideExam } from '../support/bedside.ts';
-import { coordination, type ExamDraft, examBody, midline, power, sensation, signs } from './case-writing.ts';
+import { coordination, type ExamDraft, examBody, midline, power, reflexes, sensation, signs } from './case-writing.ts';
 
 const localiser = createLocaliser();
 const answer = (draft: ExamDraft) => localiser.localise(bedsideExam(examBody(draft)));
@@ -63,6 +63,27 @@ const pictures: readonly Picture[] = [
       ],
       coordination: coordination({ 'finger-nose': 'impaired', 'heel-shin': 'impaired' }),
       gait: midline({ ataxic: true }),
+    },
+  },
+  {
+    name: 'apathy, grasping and brisk jerks on both sides over months: both frontal lobes (Brazis)',
+    site: 'cortex-frontal',
+    side: 'both',
+    onset: { pace: 'subacute', durationDays: 150 },
+    findings: {
+      higherFunction: midline({ apathy: true, 'frontal-release-signs': true, 'executive-dysfunction': true }),
+      reflexes: reflexes({ biceps: '3', knee: '3', ankle: '3' }),
+    },
+  },
+  {
+    name: 'a weak leg, less of the arm, a fit and swollen discs: beside the falx of one side (Adams and Victor)',
+    site: 'cortex-anterior-cerebral',
+    side: 'left',
+    onset: { pace: 'subacute', durationDays: 40 },
+    history: { symptoms: [{ key: 'seizure', present: true }] },
+    findings: {
+      cranialNerves: signs({ 'optic-disc-swelling': true }),
+      power: power({ 'hip-flexion': ['5', '3'], 'ankle-dorsiflexion': ['5', '3'], 'finger-abduction': ['5', '4'] }),
     },
   },
   {
@@ -142,6 +163,15 @@ describe('what else is known', () => {
     expect(chanceOf({ onset: sudden, findings: deafAndWry }, 'cerebellopontine-angle')).toBeLessThan(0.3);
     const slow = { pace: 'chronic', durationDays: 900 } as const;
     expect(answer({ onset: slow, findings: deafAndWry }).localisations[0]?.site).toBe('cerebellopontine-angle');
+  });
+
+  it('the foramen magnum is pressed on slowly', () => {
+    const findings = {
+      cranialNerves: midline({ 'downbeat-nystagmus': true }),
+      reflexes: reflexes({ biceps: '3', knee: '3', ankle: '3' }),
+    };
+    const at = (onset: ExamDraft['onset']) => chanceOf({ ...(onset && { onset }), findings }, 'foramen-magnum');
+    expect(at({ pace: 'chronic', durationDays: 900 })).toBeGreaterThan(at(sudden));
   });
 
   it('an eye that is pushed forward is not palsied by its third nerve alone', () => {

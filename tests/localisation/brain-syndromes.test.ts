@@ -196,6 +196,14 @@ describe('hemispheres, basal ganglia and cerebellum', () => {
     expect(fails(right('inferior-parietal-lobule'), 'spatial-attention', 'right')).toBeLessThan(0.1);
   });
 
+  it('who has lost the inner face of both frontal lobes is silent, who has lost one speaks', () => {
+    const both = new LesionBuilder()
+      .brain('left', 'medial-frontal-cortex', 1)
+      .brain('right', 'medial-frontal-cortex', 1);
+    expect(fails(hypothesis(site, 'test', 1, both.build()), 'speech-initiation', 'midline')).toBeGreaterThan(0.7);
+    expect(fails(right('medial-frontal-cortex'), 'speech-initiation', 'midline')).toBeLessThan(0.05);
+  });
+
   it('one hemisphere leaves the palate, both lose it', () => {
     const both = new LesionBuilder()
       .brain('left', 'internal-capsule-genu', 1)

@@ -63,7 +63,11 @@ export const higherFunction = sectionTable(
       hpo: wider('HP:0002381', 'Aphasia'),
       probe: faculty('language-repetition'),
     },
-    mutism: { label: 'Mutism', hpo: equivalent('HP:0002300', 'Mutism'), probe: faculty('language-expression') },
+    mutism: {
+      label: 'Mutism',
+      hpo: equivalent('HP:0002300', 'Mutism'),
+      probe: anyFaculty('language-expression', 'speech-initiation'),
+    },
     'speech-apraxia': {
       label: 'Apraxia of speech',
       hpo: equivalent('HP:0011098', 'Speech apraxia'),

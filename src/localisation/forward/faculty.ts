@@ -70,6 +70,7 @@ const inHealth: Readonly<Partial<Record<Faculty, number>>> = {
   consciousness: 0.002,
   'language-expression': 0.0015,
   'language-comprehension': 0.0015,
+  'speech-initiation': 0.001,
   'spatial-attention': 0.002,
   ballism: 0.0005,
   chorea: 0.002,

@@ -33,7 +33,6 @@ const growing: ReadonlySet<string> = new Set([
   'cortex-parasagittal',
   'cortex-frontal',
   'cortex-temporal',
-  'corticobulbar-both-sides',
   'bulbar-motor-nuclei',
   'midbrain-dorsal',
   'brainstem-diffuse',
@@ -95,6 +94,12 @@ const afterAnOldOne = facultiesOf([
   ['swallowing', 0.75],
 ]);
 
+/** The territory of an artery, beside lesions of any kind in the same part. Judged. */
+const arteryPaces = { hyperacute: 1.2, acute: 1.2, subacute: 0.3, chronic: 0.1 } as const;
+
+/** One small infarct after another. Judged. */
+const bySteps = { hyperacute: 0.3, acute: 0.5, subacute: 1.3, chronic: 3 } as const;
+
 /** Hardly anything grows in the capsule: what fails over months to years fails elsewhere. Judged. */
 const capsulePaces = { hyperacute: 1, acute: 1, subacute: 0.7, chronic: 0.3 } as const;
 
@@ -111,12 +116,18 @@ const hemisphereLesions: readonly TerritoryLesion[] = [
   at('hemisphere', 'cortex-middle-cerebral-upper', hemisphere['cortex-inferior-frontal'], 0.4),
   at('hemisphere', 'cortex-middle-cerebral-lower', hemisphere['cortex-middle-cerebral-lower'], 1),
   at('hemisphere', 'cortex-anterior-cerebral', hemisphere['cortex-anterior-cerebral'], 0.6),
+  { ...at('hemisphere', 'cortex-anterior-cerebral', hemisphere['parasagittal-of-one-side'], 0.12), mayGrow: true },
   at('hemisphere', 'cortex-posterior-cerebral', hemisphere['cortex-posterior-cerebral'], 0.7),
   at('hemisphere', 'cortex-posterior-cerebral', hemisphere['posterior-cerebral-lower-branches'], 0.3),
   at('hemisphere', 'cortex-posterior-cerebral', hemisphere['posterior-cerebral-with-thalamus'], 0.35),
-  at('hemisphere', 'cortex-parasagittal', hemisphere['cortex-parasagittal'], 0.3, 'both'),
+  at('hemisphere', 'cortex-parasagittal', hemisphere['cortex-parasagittal'], 0.26, 'both'),
+  {
+    ...at('hemisphere', 'cortex-parasagittal', hemisphere['anterior-cerebral-both'], 0.04, 'both'),
+    paces: arteryPaces,
+  },
   { ...at('hemisphere', 'cortex-hand-area', hemisphere['cortex-hand-area'], 0.5), paces: handPaces },
   at('hemisphere', 'cortex-frontal', hemisphere['cortex-frontal'], 0.5),
+  at('hemisphere', 'cortex-frontal', hemisphere['cortex-frontal-both'], 0.06, 'both'),
   at('hemisphere', 'cortex-frontal', hemisphere['cortex-frontal-with-motor-strip'], 0.2),
   {
     ...at('hemisphere', 'cortex-frontal', hemisphere['cortex-frontal-with-motor-strip'], 0.2),
@@ -160,17 +171,23 @@ const hemisphereLesions: readonly TerritoryLesion[] = [
   at('hemisphere', 'thalamus', hemisphere['thalamus-medial-both-and-midbrain'], 0.04, 'both'),
   at('hemisphere', 'thalamus-and-capsule', hemisphere['thalamus-and-capsule'], 0.8),
   at('hemisphere', 'thalamus-and-capsule', hemisphere['thalamus-large'], 0.2),
-  at('hemisphere', 'corticobulbar-both-sides', hemisphere['corticobulbar-both-sides'], 0.3, 'both'),
-  { ...at('hemisphere', 'corticobulbar-both-sides', hemisphere['opercula-both'], 0.03, 'both'), isAllOrMost: true },
+  {
+    ...at('hemisphere', 'corticobulbar-both-sides', hemisphere['corticobulbar-both-sides'], 0.5, 'both'),
+    paces: bySteps,
+  },
+  {
+    ...at('hemisphere', 'corticobulbar-both-sides', hemisphere['opercula-both'], 0.02, 'both'),
+    isAllOrMost: true,
+    paces: capsulePaces,
+  },
   {
     ...at('hemisphere', 'corticobulbar-both-sides', hemisphere['second-of-two-hemispheres'], 0.08, 'both'),
     isAllOrMost: true,
     faculties: afterAnOldOne,
+    paces: capsulePaces,
   },
 ];
 
-/** The territory of an artery, beside lesions of the brainstem of any kind. Judged. */
-const arteryPaces = { hyperacute: 1.2, acute: 1.2, subacute: 0.3, chronic: 0.1 } as const;
 /** Inflammation of the brainstem takes days to weeks. Judged. */
 const inflamedPaces = { hyperacute: 0.1, acute: 1.5, subacute: 1.5, chronic: 0.3 } as const;
 
@@ -237,6 +254,9 @@ const foramenDepths = [
   { depth: 0.25, nodule: 0.5, share: 0.03 },
 ] as const;
 
+/** Tonsils, meningiomas and a worn joint press slowly; an injury seldom does. Judged. */
+const foramenPaces = { hyperacute: 0.2, acute: 0.5, subacute: 1, chronic: 2 } as const;
+
 /** Compression where the cord becomes the brainstem: tracts of both sides, the lowest nuclei, the nodule above. */
 function foramenMagnum(): Hypothesis[] {
   const sides = [
@@ -265,6 +285,7 @@ function foramenMagnum(): Hypothesis[] {
         `${sided.key}-${depth}`,
         share,
         lesion.build(),
+        { paces: foramenPaces },
       );
     }),
   );

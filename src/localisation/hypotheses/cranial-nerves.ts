@@ -47,6 +47,9 @@ const drowsyWithIt = facultiesOf([
 const closedArtery = { hyperacute: 2, acute: 0.8, subacute: 0.1, chronic: 0.05 } as const;
 const inflamedNerve = { hyperacute: 0.4, acute: 1.1, subacute: 1.2, chronic: 1.1 } as const;
 
+/** One labyrinth is lost within hours, and its nystagmus is gone within weeks. Judged. */
+const oneLabyrinth = { hyperacute: 1.1, acute: 1.2, subacute: 0.5, chronic: 0.4 } as const;
+
 /** Zoster of the geniculate ganglion breaks out within days. Judged. */
 const inflamedGanglion = { hyperacute: 0.6, acute: 1.3, subacute: 0.7, chronic: 0.1 } as const;
 
@@ -92,13 +95,22 @@ const lesions: readonly TerritoryLesion[] = [
   nerve('facial-nerve', cranial['facial-nerve-beyond'], 0.6),
   nerve('facial-nerve', cranial['facial-nerve-both'], 0.12, 'both'),
   { ...nerve('facial-nerve', cranial['facial-and-eighth-nerves'], 0.08), paces: inflamedGanglion },
-  nerve('vestibular-nerve', cranial['vestibular-nerve'], 1),
+  { ...nerve('vestibular-nerve', cranial['vestibular-nerve'], 1), paces: oneLabyrinth },
   nerve('vestibular-nerve', cranial['vestibular-nerve-both'], 0.08, 'both'),
   nerve('vestibular-nerve', cranial['labyrinth-and-cochlea'], 0.25),
   nerve('vestibular-nerve', cranial['semicircular-canal'], 0.5),
   nerve('cochlear-nerve', cranial['cochlear-nerve'], 0.6),
-  { ...nerve('cerebellopontine-angle', cranial['cerebellopontine-angle'], 0.2), paces: paceOfTheAngle },
-  { ...nerve('cerebellopontine-angle', cranial['cerebellopontine-angle-large'], 0.1), paces: paceOfTheAngle },
+  // Hearing is lost in over nine in ten (recalled), so that what takes only a part of everything is rare.
+  {
+    ...nerve('cerebellopontine-angle', cranial['cerebellopontine-angle'], 0.2),
+    paces: paceOfTheAngle,
+    isAllOrMost: true,
+  },
+  {
+    ...nerve('cerebellopontine-angle', cranial['cerebellopontine-angle-large'], 0.1),
+    paces: paceOfTheAngle,
+    isAllOrMost: true,
+  },
   nerve('jugular-foramen', cranial['jugular-foramen'], 0.06),
   nerve('jugular-foramen', cranial['jugular-foramen-and-hypoglossal-canal'], 0.04),
   nerve('vagus-nerve', cranial['vagus-nerve'], 0.12),

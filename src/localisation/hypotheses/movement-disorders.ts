@@ -83,8 +83,12 @@ const akineticForms: readonly {
       ['pseudobulbar', 0.25],
       ['swallowing', 0.4],
       ['speech-articulation', 0.4],
-      ['executive', 0.4],
+      ['executive', 0.6],
+      ['mood-behaviour', 0.5],
       ['frontal-release', 0.3],
+      // Convergence and pursuit fail with the vertical saccades.
+      ['pretectal', 0.35],
+      ['pursuit', 0.4],
     ],
   },
   {

@@ -134,7 +134,9 @@ export const eyeMovementFunctions = {
     path: series(
       partly(0.55, same('flocculonodular-lobe')),
       partly(0.3, same('cerebellar-vermis')),
-      partly(0.25, onEitherSide('vestibular-nuclei', 'lower-vestibular-nuclei')),
+      partly(0.25, onEitherSide('vestibular-nuclei')),
+      // The nuclei beside the hypoglossal one hold vertical gaze.
+      partly(0.4, onEitherSide('lower-vestibular-nuclei')),
       partly(0.3, onEitherSide('medial-longitudinal-fasciculus')),
       partly(0.12, onEitherSide('cerebellar-hemisphere')),
     ),

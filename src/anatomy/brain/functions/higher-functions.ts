@@ -104,6 +104,16 @@ export const higherFunctions = {
     ),
     source: language,
   },
+  'speech-initiation': {
+    carries: 'the drive to speak and move',
+    // Without the inner face of both frontal lobes, or the middle of both thalami, people are awake and silent.
+    path: series(
+      partly(0.75, onBothSides('medial-frontal-cortex')),
+      partly(0.3, onBothSides('medial-thalamus')),
+      partly(0.1, onLeft('medial-frontal-cortex')),
+    ),
+    source: recalled('brazis', 'akinetic mutism'),
+  },
   'language-comprehension': {
     carries: 'the understanding of language',
     path: partly(0.9, leading('superior-temporal-gyrus')),

@@ -400,7 +400,7 @@ export const brainstemTerritories = {
   'medulla-medial-upper': {
     // Most lie in the upper medulla and reach back to the vestibular nuclei; few touch the fibres to the tongue.
     label: 'Medial medulla',
-    holds: { pyramid: 0.85, 'medial-lemniscus-in-medulla': 0.75, 'lower-vestibular-nuclei': 0.5 },
+    holds: { pyramid: 0.85, 'medial-lemniscus-in-medulla': 0.75, 'lower-vestibular-nuclei': 0.6 },
     source: medialMedulla,
   },
   'medulla-lateral': {

@@ -183,6 +183,8 @@ export const cranialTerritories = {
       'facial-nerve-before-canal': 0.5,
       'middle-cerebellar-peduncle': 0.45,
       'cerebellar-hemisphere': 0.2,
+      // The flocculus lies in the angle itself.
+      'flocculonodular-lobe': 0.2,
     },
     source: lower,
   },
@@ -195,6 +197,7 @@ export const cranialTerritories = {
       'facial-nerve-before-canal': 0.65,
       'middle-cerebellar-peduncle': 0.7,
       'cerebellar-hemisphere': 0.5,
+      'flocculonodular-lobe': 0.35,
       'abducens-nerve': 0.2,
       'vagus-nerve': 0.3,
       'glossopharyngeal-nerve': 0.3,

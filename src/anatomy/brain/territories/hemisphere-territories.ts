@@ -18,6 +18,27 @@ const paramedianThalamusAndMidbrain = {
   'oculomotor-fascicle': 0.35,
 } as const;
 
+/** Both frontal lobes, as what grows between or beneath them takes them. */
+const frontalLobe = {
+  'dorsolateral-frontal-cortex': 0.65,
+  'medial-frontal-cortex': 0.8,
+  'orbitofrontal-cortex': 0.8,
+  'frontopontine-fibres': 0.3,
+  'olfactory-nerve': 0.4,
+  'corona-radiata': 0.3,
+} as const;
+
+/** The inner face of one hemisphere. */
+const innerFace = {
+  'motor-cortex-foot': 0.95,
+  'motor-cortex-leg': 0.9,
+  'motor-cortex-arm': 0.35,
+  'sensory-cortex-foot': 0.6,
+  'sensory-cortex-leg': 0.5,
+  'medial-frontal-cortex': 0.92,
+  'orbitofrontal-cortex': 0.3,
+} as const;
+
 /** The foot of the motor strip of one hemisphere, for face, jaw, tongue and throat. */
 const operculum = { 'motor-cortex-face': 0.92, 'inferior-frontal-gyrus': 0.3 } as const;
 
@@ -140,6 +161,28 @@ export const hemisphereTerritories = {
     },
     source: lobes,
   },
+  'parasagittal-of-one-side': {
+    // What grows beside the falx, or a vein that closes there: leg before arm.
+    label: 'Cerebral cortex, territory of the anterior cerebral artery',
+    holds: {
+      'motor-cortex-foot': 0.9,
+      'motor-cortex-leg': 0.8,
+      'motor-cortex-arm': 0.5,
+      'motor-cortex-hand': 0.4,
+      'sensory-cortex-foot': 0.4,
+      'sensory-cortex-leg': 0.35,
+      'sensory-cortex-arm': 0.15,
+      'medial-frontal-cortex': 0.4,
+    },
+    source: lobes,
+  },
+  'anterior-cerebral-both': {
+    // One trunk may feed both anterior cerebral arteries.
+    label: 'Parasagittal cortex of both hemispheres',
+    holds: innerFace,
+    across: innerFace,
+    source: arteries,
+  },
   'cortex-hand-area': {
     label: 'Cerebral cortex, hand area',
     holds: {
@@ -159,6 +202,12 @@ export const hemisphereTerritories = {
       'frontopontine-fibres': 0.2,
       'olfactory-nerve': 0.12,
     },
+    source: lobes,
+  },
+  'cortex-frontal-both': {
+    label: 'Frontal lobe in front of the motor cortex',
+    holds: frontalLobe,
+    across: frontalLobe,
     source: lobes,
   },
   'cortex-frontal-with-motor-strip': {

@@ -90,7 +90,7 @@ export const headHistory: readonly HistoryWeight[] = [
   ...weigh('eye-pain', behindTheEye, 3, 0.8, 'pain in or behind the eye is usual with it'),
   ...weigh(
     'drooping-eyelids',
-    anyOf(kinds('junction'), sites('oculopharyngeal-myopathy', 'oculomotor-nerve')),
+    anyOf(kinds('junction'), sites('oculopharyngeal-myopathy', 'oculomotor-nerve', 'cavernous-sinus', 'orbital-apex')),
     1.5,
     0.9,
     'a drooping lid is what it is noticed by',
