@@ -28,6 +28,8 @@ export type Probe =
       readonly bilateral?: boolean;
       /** Whether only slack muscles make it: disease of nerve and muscle more than of the tracts. */
       readonly flaccid?: boolean;
+      /** Movements that have to be kept for the posture: a claw needs extensors that pull. */
+      readonly butKept?: readonly string[];
     }
   /** A sign of upper-motor-neuron disturbance of the limb(s). */
   | {

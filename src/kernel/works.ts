@@ -121,8 +121,6 @@ export const works = {
     'Dabbagh A et al. Diagnostic accuracy of provocative manoeuvres for carpal tunnel syndrome, systematic review. 2023, PMC10294560.',
   'kuhlman-1997':
     'Kuhlman KA, Hennessey WJ. Sensitivity and specificity of carpal tunnel syndrome signs. Am J Phys Med Rehabil 1997;76:451-7.',
-  'supraspinatus-1986':
-    'Howell SM et al. Clarification of the role of the supraspinatus muscle in shoulder function. J Bone Joint Surg Am 1986;68:398-404.',
   'zoster-limb-paresis-2014':
     'Jones LK et al. Clinical, electrophysiologic, and imaging features of zoster-associated limb paresis. Muscle Nerve 2014;50:177-85.',
   'jeon-2013': 'Jeon CH et al. Hip abductor power in foot drop. Spine 2013;38:257-63.',

@@ -16,7 +16,9 @@ import {
   reflexes,
   sensation,
   signs,
+  tests,
   tone,
+  wasting,
 } from './case-writing.ts';
 
 interface Distinction extends ExamDraft {
@@ -285,6 +287,65 @@ const distinctions: readonly Distinction[] = [
       plantars: plantars('flexor'),
     },
   },
+  {
+    // Both bellies of the shoulder have the root; only the deltoid and its patch of skin have the nerve.
+    name: 'wasted deltoid and a numb patch over it after a blow: axillary nerve before C5',
+    site: 'axillary-nerve',
+    side: 'left',
+    path: /axillary nerve/,
+    onset: { pace: 'acute', durationDays: 150 },
+    history: { exposures: [{ key: 'trauma', present: true }] },
+    findings: {
+      inspection: wasting({ shoulder: [true, null] }),
+      power: power({ 'shoulder-abduction': ['4-', '5'], 'shoulder-external-rotation': '5', 'elbow-flexion': '5' }),
+      sensation: sensation('light-touch', { 'outer-upper-arm': ['reduced', 'normal'] }),
+    },
+  },
+  {
+    name: 'a weak pinch whose owner denies any numbness: deep branch of the ulnar nerve',
+    site: 'deep-branch-of-ulnar-nerve',
+    side: 'left',
+    path: /deep branch of the ulnar nerve/,
+    history: {
+      symptoms: [
+        { key: 'numbness', present: false },
+        { key: 'paraesthesiae', present: false },
+      ],
+      exposures: [{ key: 'external-pressure', present: true }],
+    },
+    findings: {
+      power: power({
+        'thumb-adduction': ['3', null],
+        'finger-adduction': ['3', null],
+        'finger-abduction': ['3', null],
+      }),
+    },
+  },
+  {
+    name: 'numb inner forearm and Tinel above the clavicle: lower trunk before C8',
+    site: 'lower-trunk',
+    side: 'right',
+    path: /lower trunk/,
+    onset: { pace: 'chronic', durationDays: 900 },
+    findings: {
+      power: power({ 'thumb-abduction': [null, '4'], 'finger-abduction': [null, '4'] }),
+      sensation: sensation('light-touch', { 'inner-forearm': [null, 'reduced'], 'little-finger': [null, 'reduced'] }),
+      specialTests: tests({ 'tinel-supraclavicular': [null, 'positive'] }),
+    },
+  },
+  {
+    name: 'a thigh that gives way after shingles of that leg: roots of that side',
+    site: ['nerve-root', 'adjacent-nerve-roots'],
+    side: 'left',
+    path: /root/,
+    onset: { pace: 'acute', durationDays: 14 },
+    history: { conditions: [{ key: 'herpes-zoster', present: true }] },
+    findings: {
+      inspection: signs({ 'vesicular-rash': [true, null] }),
+      power: power({ 'knee-extension': ['1', null] }),
+      reflexes: reflexes({ knee: ['0', null] }),
+    },
+  },
 ];
 
 const localiser = createLocaliser();
@@ -296,5 +357,37 @@ describe('hard distinctions, for the right reason', () => {
     expect([one.site].flat()).toContain(first?.site);
     if (one.side !== undefined) expect(first?.side).toBe(one.side);
     expect(first?.supporting.map(({ because }) => because).join('; ')).toMatch(one.path);
+  });
+});
+
+describe('a report of one leg alone', () => {
+  const oneLeg: ExamDraft = {
+    onset: { pace: 'acute', durationDays: 6 },
+    history: { symptoms: [{ key: 'fever', present: true }] },
+    findings: {
+      power: power({ 'hip-flexion': ['3', null], 'knee-extension': ['2', null], 'ankle-dorsiflexion': ['4', null] }),
+      reflexes: reflexes({ knee: ['0', null] }),
+    },
+    otherwiseNormal: [{ section: 'sensation' }],
+  };
+  const chanceOf = (draft: ExamDraft, key: string): number =>
+    localiser.localise(bedsideExam(examBody(draft))).localisations.find(({ site }) => site === key)?.probability ?? 0;
+
+  // Poliomyelitis and its like begin with fever and stay uneven; with fever polyneuritis is doubtful. Adams and Victor (recalled).
+  it('speaks for the anterior horn before a polyneuritis of both sides', () => {
+    expect(chanceOf(oneLeg, 'lower-motor-neuron-system')).toBeGreaterThan(
+      chanceOf(oneLeg, 'demyelinating-polyradiculoneuropathy'),
+    );
+  });
+
+  // Who tells of a lost jerk on one side has tapped the other.
+  it('takes the jerk of the other leg for kept', () => {
+    const told = {
+      ...oneLeg,
+      findings: { ...oneLeg.findings, reflexes: reflexes({ knee: ['0', '0'] }) },
+    };
+    expect(chanceOf(oneLeg, 'demyelinating-polyradiculoneuropathy')).toBeLessThan(
+      chanceOf(told, 'demyelinating-polyradiculoneuropathy'),
+    );
   });
 });

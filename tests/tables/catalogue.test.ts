@@ -34,7 +34,7 @@ function unresolved({ probe }: Item): readonly string[] {
     case 'clonus':
       return [probe.reflex].filter((key) => !reflexTable.has(key));
     case 'weakness-of':
-      return probe.movements.filter((key) => !movementTable.has(key));
+      return [...probe.movements, ...(probe.butKept ?? [])].filter((key) => !movementTable.has(key));
     case 'faculty':
       return [probe.faculty, ...(probe.orAlso ?? [])].filter((key) => !faculties.has(key));
     case 'provocation': {

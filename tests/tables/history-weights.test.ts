@@ -2,8 +2,10 @@ import { describe, expect, it } from 'vitest';
 import { items } from '../../src/exam/catalogue/catalogue.ts';
 import { historyRows } from '../../src/exam/catalogue/history.ts';
 import { hypotheses } from '../../src/localisation/hypotheses/hypotheses.ts';
+import type { Site } from '../../src/localisation/hypothesis.ts';
 import { historyWeightRows } from '../../src/localisation/inference/history-weights.ts';
-import { signWeightRows } from '../../src/localisation/inference/sign-weights.ts';
+import { signShifts, signWeightRows } from '../../src/localisation/inference/sign-weights.ts';
+import { bedsideExam } from '../support/bedside.ts';
 
 const keys: ReadonlySet<string> = new Set(
   historyRows.map(({ kind, key }) => (kind === 'family' ? `family/${key}` : key)),
@@ -24,6 +26,24 @@ describe('the weights of recorded signs', () => {
       expect(present, key).toBeLessThanOrEqual(6);
       expect(present, key).toBeGreaterThanOrEqual(0.4);
     }
+  });
+});
+
+describe('a sign on the skin of one half', () => {
+  const shingles = (...sides: readonly string[]) =>
+    signShifts(
+      bedsideExam({
+        findings: { inspection: sides.map((side) => ({ sign: 'vesicular-rash', side, present: true })) },
+      }),
+    );
+  const root = (side: 'left' | 'right'): Site => ({ key: 'nerve-root', label: '', side, level: 'L3', kind: 'root' });
+
+  // Zoster lives in the ganglia of the side of its rash; Jones 2014 (read).
+  it('speaks for sites of its half, and on both halves for either', () => {
+    const factors = (site: Site, ...sides: readonly string[]) =>
+      shingles(...sides).filter(({ applies }) => applies(site)).length;
+    expect([factors(root('right'), 'right'), factors(root('left'), 'right')]).toEqual([1, 0]);
+    expect([factors(root('right'), 'left', 'right'), factors(root('left'), 'left', 'right')]).toEqual([1, 1]);
   });
 });
 

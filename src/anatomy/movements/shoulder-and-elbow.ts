@@ -26,14 +26,13 @@ export const shoulderAndElbowMovements = {
     bulkAt: 'shoulder',
     paired: true,
     group: 'shoulder',
-    muscles: { deltoid: 0.52, supraspinatus: 0.36, trapezius: 0.12 },
+    muscles: { deltoid: 0.7, supraspinatus: 0.22, trapezius: 0.08 },
     dominantRoot: 'C5',
     lengthCm: 25,
     pyramidalWeight: 0.8,
     hpo: partOf('HP:0008997'),
     test: 'Arm out at a right angle, keep it up against downward pressure.',
-    // The two make about the same torque; at a right angle somewhat less than half is the supraspinatus's.
-    source: recalled('supraspinatus-1986', 'torque of abduction after block of either nerve'),
+    source: read('ucsf-root-table'),
   },
   'shoulder-adduction': {
     label: 'Shoulder adduction',

@@ -1,6 +1,6 @@
 import { commonPractice, recalled } from '../../kernel/cite.ts';
 import { equivalent, inexact, narrower, wider } from './code-links.ts';
-import { faculty, longStandingDeformity, recordedOnly, slack, upperMotor, weaknessOf } from './probes.ts';
+import { faculty, longStandingDeformity, recordedOnly, slackBeside, upperMotor, weaknessOf } from './probes.ts';
 import { sectionTable } from './section-table.ts';
 
 const muscleSites = [
@@ -165,7 +165,8 @@ export const inspection = sectionTable(
       region: 'upper-limbs',
       bodyPart: 'hand',
       hpo: equivalent('HP:0001178', 'Ulnar claw'),
-      probe: slack('finger-abduction'),
+      // Where the median lumbricals fail as well, all fingers claw and the thumb lies flat.
+      probe: slackBeside(['finger-abduction'], ['thumb-abduction', 'finger-extension']),
     },
     'hand-of-benediction': {
       label: 'Hand of benediction on making a fist',
@@ -184,7 +185,7 @@ export const inspection = sectionTable(
       region: 'upper-limbs',
       bodyPart: 'scapular-region',
       hpo: equivalent('HP:0003691', 'Scapular winging'),
-      probe: weaknessOf('scapular-protraction', 'shoulder-shrug'),
+      probe: slackBeside(['scapular-protraction', 'shoulder-shrug']),
     },
     'shoulder-droop': {
       label: 'Drooping shoulder',

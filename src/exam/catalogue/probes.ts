@@ -37,8 +37,13 @@ export const weaknessOnBothSides = (...movements: readonly string[]): Probe => (
   bilateral: true,
 });
 
-/** The sign is made by slack muscles; a limb that is stiff from above does not take the posture. */
-export const slack = (...movements: readonly string[]): Probe => ({ kind: 'weakness-of', movements, flaccid: true });
+/** The posture is that of slack muscles whose opponents still pull; a limb that is stiff or held does not take it. */
+export const slackBeside = (movements: readonly string[], butKept: readonly string[] = []): Probe => ({
+  kind: 'weakness-of',
+  movements,
+  flaccid: true,
+  butKept,
+});
 
 /** The sign is made by slack muscles on both sides. */
 export const slackOnBothSides = (...movements: readonly string[]): Probe => ({

@@ -44,7 +44,7 @@ export const groupFrequency = {
   adjacentRoots: 3,
   manyRoots: 1.4,
   caudaEquina: 1.8,
-  wholeBrachialPlexus: 0.4,
+  wholeBrachialPlexus: 0.35,
   patchyBrachialPlexus: 0.4,
   // Inflammation of the lumbosacral plexus: some 4 in 100,000 a year, against hundreds with one lumbar root.
   lumbosacralPlexus: 1,

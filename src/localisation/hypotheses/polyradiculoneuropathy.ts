@@ -472,7 +472,7 @@ function rootProcess(form: Form, worse: BodySide | null): Process {
     reflex: ({ side, segment }) => {
       const part = partOf(segment);
       if (part === 'head') return 0;
-      return (side === worse || worse === null ? 1 : 0.5) * (part === 'leg' ? form.reflex.leg : form.reflex.arm);
+      return onSide(side) * (part === 'leg' ? form.reflex.leg : form.reflex.arm);
     },
     wasting: form.tempo === 'chronic' ? 'muscle' : 'block',
     because: 'roots and nerves are affected along their whole length, near and far alike',

@@ -71,7 +71,7 @@ export function gatherEvidence(findings: readonly Finding[], columns: StateColum
  * the left side of the face, and who grades a weak right leg has moved the left one. Of a limb little more than that it is
  * not weak is meant, and its neighbours say the same. Judged.
  */
-const otherHalfBase = { head: 0.6, limb: 0.45, reflex: 0.2 } as const;
+const otherHalfBase = { head: 0.6, limb: 0.45, reflex: 0.15 } as const;
 
 function otherHalves(findings: readonly Finding[]): readonly Draft[] {
   const stated = new Set(findings.filter(({ value }) => value !== null).map(sidedName));

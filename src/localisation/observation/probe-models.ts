@@ -236,23 +236,33 @@ function denervation({ item, side, place }: ProbeTarget, feature: 'wasting' | 'f
 /** How much of a weakness from above shows in a sign that a slack muscle makes; spastic legs neither waddle nor climb up themselves. Judged. */
 const spasticShare = 0.35;
 
+/** How much of a weakness that comes and goes with effort shows in the posture of a limb at rest. Judged. */
+const heldShare = 0.4;
+
 /** A task fails when the weakest of the movements that it needs is weak; tasks of the whole body load the muscles more. */
 function weaknessOf(
   { item, side }: ProbeTarget,
-  { movements, bilateral = false, flaccid = false }: Extract<Probe, { kind: 'weakness-of' }>,
+  { movements, bilateral = false, flaccid = false, butKept = [] }: Extract<Probe, { kind: 'weakness-of' }>,
 ): ProbeModel {
   const lossOf = (hypothesis: Hypothesis, one: MotorItem): number => {
     const { lower, total } = motorDeficit(hypothesis, one);
+    if (flaccid && hypothesis.process.sparesArcs === true) return total * heldShare;
     return flaccid ? lower + (total - lower) * spasticShare : total;
   };
   const perSide = sidesOf(side).map((one) => motorItems(movements, one));
+  const opponents = sidesOf(side).map((one) => motorItems(butKept, one));
+  const kept = (hypothesis: Hypothesis, items: readonly MotorItem[]): number =>
+    items.reduce((product, one) => product * (1 - motorDeficit(hypothesis, one).total), 1);
   const loaded = item.scale === 'performance';
   return signModel({
     item,
     family: 'task',
     steps: [fine],
     fractions: (hypothesis) => {
-      const losses = perSide.map((items) => Math.max(0, ...items.map((one) => lossOf(hypothesis, one))));
+      const losses = perSide.map(
+        (items, place) =>
+          Math.max(0, ...items.map((one) => lossOf(hypothesis, one))) * kept(hypothesis, opponents[place] ?? []),
+      );
       return [bilateral ? Math.min(...losses) : Math.max(...losses)];
     },
     chance: ([loss = 0]) => {

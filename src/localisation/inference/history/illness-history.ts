@@ -167,7 +167,7 @@ export const illnessHistory: readonly HistoryWeight[] = [
   ...weigh(
     ['vasculitis', 'cryoglobulinaemia'],
     sites('multiple-mononeuropathy'),
-    25,
+    6,
     1,
     'inflamed vessels starve single nerves, one after the other',
   ),

@@ -10,8 +10,6 @@ const fewRoots = sites('nerve-root', 'adjacent-nerve-roots');
 const wholePlexus = sites('brachial-plexus', 'lumbosacral-plexus');
 const plexusPart: Applies = (site) => site.kind === 'plexus' && !wholePlexus(site);
 const zoster = read('zoster-limb-paresis-2014', 'radiculopathy 37 %, plexopathy 41 %, both 8 % of 49');
-const highUlnar = sites('ulnar-nerve-upper-arm', 'ulnar-nerve-elbow');
-const lowUlnar = sites('ulnar-nerve-forearm', 'ulnar-nerve-wrist', 'deep-branch-of-ulnar-nerve');
 const amato = recalled('amato-russell');
 
 /**
@@ -59,12 +57,12 @@ export const recordedSigns: readonly SignWeight[] = [
     recalled('vasculitic-neuropathy-2010'),
   ),
   ...sign('non-blanching-rash', kinds('meninges'), 2, 'meningococci bring it', recalled('meningitis-uk-2016')),
-  ...signOnSide('vesicular-rash', fewRoots, 8, 'zoster comes from the ganglia', zoster),
-  ...signOnSide('vesicular-rash', plexusPart, 4, 'zoster goes on from the ganglia into the plexus', zoster),
+  ...signOnSide('vesicular-rash', fewRoots, 6, 'zoster comes from the ganglia', zoster),
+  ...signOnSide('vesicular-rash', plexusPart, 3, 'zoster goes on from the ganglia into the plexus', zoster),
   ...signOnSide(
     'vesicular-rash',
     wholePlexus,
-    2.5,
+    2,
     'zoster goes on from the ganglia into the plexus, though seldom into all of it',
     zoster,
   ),
@@ -80,27 +78,6 @@ export const recordedSigns: readonly SignWeight[] = [
     sites('facial-nerve', 'polyradiculopathy', 'basal-meningeal-process'),
     4,
     'borrelia picks out facial nerves, roots and basal meninges',
-    commonPractice,
-  ),
-  ...signOnSide(
-    'ulnar-claw',
-    highUlnar,
-    2,
-    'ring and little finger claw alone where the lumbricals of the other two still hold',
-    recalled('mrc-aids', 'ulnar nerve'),
-  ),
-  ...signOnSide(
-    'ulnar-claw',
-    lowUlnar,
-    4,
-    'ring and little finger claw most where their long flexors still pull',
-    recalled('mrc-aids', 'ulnar nerve'),
-  ),
-  ...sign(
-    ['scapular-winging', 'shoulder-droop', 'ulnar-claw'],
-    kinds('none'),
-    0.2,
-    'a slack muscle shows at rest, whatever the effort',
     commonPractice,
   ),
   ...sign('mees-lines', kinds('polyneuropathy'), 4, 'arsenic and thallium mark the nails', fromMemory),
