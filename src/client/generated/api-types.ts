@@ -348,6 +348,7 @@ export type HistoryMedications = {
     | 'macrolide'
     | 'tetracycline'
     | 'aminoglycoside'
+    | 'beta-lactam'
     | 'zidovudine'
     | 'stavudine'
     | 'phenytoin'
