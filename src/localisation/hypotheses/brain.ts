@@ -199,7 +199,7 @@ const brainstemLesions: readonly TerritoryLesion[] = [
   at('brainstem', 'midbrain-tegmentum', brainstem['midbrain-tegmentum-and-peduncle'], 0.06),
   at('brainstem', 'midbrain-tegmentum', brainstem['midbrain-oculomotor-nucleus'], 0.06),
   at('brainstem', 'midbrain-tegmentum', brainstem['midbrain-paramedian'], 0.05),
-  at('brainstem', 'midbrain-tegmentum', brainstem['midbrain-paramedian-lower'], 0.05, 'midline'),
+  at('brainstem', 'midbrain-tegmentum', brainstem['midbrain-paramedian-lower'], 0.05, 'both'),
   at('brainstem', 'midbrain-dorsal', brainstem['midbrain-dorsal'], 0.25, 'midline'),
   at('brainstem', 'pons-ventral', brainstem['pons-ventral-upper'], 0.45),
   at('brainstem', 'pons-ventral', brainstem['pons-ventral-lower'], 0.25),
