@@ -349,6 +349,13 @@ export const illnessHistory: readonly HistoryWeight[] = [
     'the medicine unleashes immunity against nerve and muscle',
   ),
   ...weigh('family/porphyria', sites('motor-polyneuropathy'), 6, 1, 'an attack of porphyria strikes motor axons'),
+  ...weigh(
+    'abdominal-pain',
+    anyOf(sites('motor-polyneuropathy', 'multiple-mononeuropathy'), kinds('polyradiculoneuropathy')),
+    1.5,
+    1,
+    'an attack of porphyria opens in the belly, and inflamed vessels starve bowel and nerves alike',
+  ),
   ...weigh('lead', sites('motor-polyneuropathy'), 3, 1, 'lead harms motor axons'),
   ...weigh('poliomyelitis', kinds('anterior-horn'), 3, 1, 'the horns were hurt before'),
   ...weigh('ethambutol', sites('optic-nerve'), 2.5, 1, 'the medicine harms the optic nerve'),
