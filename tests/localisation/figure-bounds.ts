@@ -83,4 +83,12 @@ export const bounds: Readonly<Record<string, Bounds>> = {
     conclusion: 0.92,
     sureAndWrong: 4,
   },
+  'evaluation/development/published-three.ndjson': {
+    first: 0.74,
+    firstThree: 0.86,
+    side: 0.97,
+    level: 0.85,
+    conclusion: 0,
+    sureAndWrong: 8,
+  },
 };

@@ -27,6 +27,12 @@ const bounds = {
     falseAlarms: 0,
     testsProposed: 0.95,
   },
+  'evaluation/development/published-three.ndjson': {
+    firstThreeCauses: 0.72,
+    flagsRaised: 0.97,
+    falseAlarms: 0.03,
+    testsProposed: 0,
+  },
 } as const;
 
 const assessor = createAssessor();

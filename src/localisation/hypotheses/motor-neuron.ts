@@ -10,7 +10,7 @@ import { comesOnSlowly, facultiesOf, type ProcessSign, processSite } from './pro
 
 /** Percent of all focal and diffuse findings that each process stands for. Judged. */
 const percent = {
-  motorNeuron: 2.3,
+  motorNeuron: 1.2,
   lowerSpreading: 0.9,
   lowerSegmental: 0.5,
   lowerProximal: 0.15,
