@@ -375,7 +375,11 @@ export function autonomicHypotheses(): Hypothesis[] {
           because: 'autonomic fibres, which are the thinnest, fail',
         }),
         faculties: facultiesOf(signs),
+        paces: autonomicPaces,
       },
     ),
   );
 }
+
+/** Unlike other neuropathies it often begins within days or weeks, when antibodies turn on the ganglia. Judged. */
+const autonomicPaces = { hyperacute: 1, acute: 4, subacute: 1.5, chronic: 0.8 } as const;

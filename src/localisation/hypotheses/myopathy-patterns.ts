@@ -118,25 +118,32 @@ const proximalForms: readonly {
   { variant: 'hips-and-neck', share: 0.1, losses: girdles(0.45, 0.35, 0.6), throat: 0.4 },
 ];
 
-const acute = (depth: number): GroupLoss => ({
-  hip: depth,
-  'knee-extensors': depth,
-  'knee-flexors': depth * 0.9,
-  shoulder: depth * 0.9,
-  'upper-arm': depth * 0.85,
-  scapular: depth * 0.6,
-  trunk: depth * 0.7,
-  'neck-flexors': depth * 0.6,
-  'neck-extensors': depth * 0.4,
-  'forearm-extensors': depth * 0.6,
-  'forearm-flexors': depth * 0.6,
-  'finger-flexors': depth * 0.6,
-  hand: depth * 0.5,
-  'hand-thenar': depth * 0.5,
-  'leg-anterior': depth * 0.7,
-  'leg-posterior': depth * 0.65,
-  foot: depth * 0.6,
+/** Legs go before arms, and what is near before what is far. */
+const acute = (legs: number, arms: number): GroupLoss => ({
+  hip: legs,
+  'knee-extensors': legs,
+  'knee-flexors': legs * 0.95,
+  'leg-anterior': legs * 0.85,
+  'leg-posterior': legs * 0.8,
+  foot: legs * 0.8,
+  shoulder: arms,
+  'upper-arm': arms * 0.95,
+  scapular: arms * 0.7,
+  'forearm-extensors': arms * 0.75,
+  'forearm-flexors': arms * 0.75,
+  'finger-flexors': arms * 0.75,
+  hand: arms * 0.65,
+  'hand-thenar': arms * 0.65,
+  trunk: legs * 0.7,
+  'neck-flexors': arms * 0.6,
+  'neck-extensors': arms * 0.4,
 });
+
+const attacks = [
+  { key: 'moderate', legs: 0.5, arms: 0.45, reflex: 0.4 },
+  { key: 'severe', legs: 0.8, arms: 0.75, reflex: 0.6 },
+  { key: 'legs-gone', legs: 0.98, arms: 0.65, reflex: 0.65 },
+] as const;
 
 /** Diseases of muscle by distribution. Source: Amato and Russell, Neuromuscular Disorders (recalled); fractions judged. */
 export const myopathies: readonly MuscleDisease[] = [
@@ -159,13 +166,13 @@ export const myopathies: readonly MuscleDisease[] = [
     }),
   ),
   // The jerks go in the attack because the muscle no longer answers; face, eyes and breathing are spared.
-  ...[0.5, 0.8].map(
-    (depth): MuscleDisease => ({
+  ...attacks.map(
+    ({ key, legs, arms, reflex }): MuscleDisease => ({
       ...proximal,
-      variant: `all-limbs-acute-${depth}`,
-      percent: percent.acute / 2,
-      losses: acute(depth),
-      reflex: depth * 0.75,
+      variant: `all-limbs-acute-${key}`,
+      percent: percent.acute / attacks.length,
+      losses: acute(legs, arms),
+      reflex,
       ownReflex: 0.5,
       because: 'the muscles of all limbs fail together and those of face and eyes do not',
       paces: { hyperacute: 8, acute: 3, subacute: 0.2, chronic: 0.05 },
@@ -355,7 +362,7 @@ export const myopathies: readonly MuscleDisease[] = [
   {
     ...oculopharyngeal,
     variant: 'lids-and-eyes',
-    percent: percent.oculopharyngeal * 0.5,
+    percent: percent.oculopharyngeal * 0.4,
     losses: { hip: 0.15, shoulder: 0.15, 'neck-flexors': 0.15 },
     signs: [
       ['eyelid-elevation', 0.92],
@@ -369,9 +376,53 @@ export const myopathies: readonly MuscleDisease[] = [
   },
   {
     ...oculopharyngeal,
+    variant: 'lids-eyes-and-throat',
+    percent: percent.oculopharyngeal * 0.1,
+    losses: { hip: 0.2, shoulder: 0.25, 'neck-flexors': 0.5, 'neck-extensors': 0.3 },
+    signs: [
+      ['eyelid-elevation', 0.93],
+      ['oculomotor', 0.8],
+      ['abducens', 0.75],
+      ['trochlear', 0.3],
+      ['swallowing', 0.6],
+      ['voice', 0.45],
+      ['palate', 0.3],
+      ['upper-face', 0.6],
+      ['lower-face', 0.6],
+    ],
+  },
+  // Oculopharyngodistal forms, and a late stage of the others, waste hands and shins.
+  {
+    ...oculopharyngeal,
+    variant: 'lids-throat-and-far-muscles',
+    percent: percent.oculopharyngeal * 0.1,
+    losses: {
+      'leg-anterior': 0.5,
+      'leg-posterior': 0.3,
+      foot: 0.3,
+      'forearm-flexors': 0.35,
+      'forearm-extensors': 0.3,
+      'finger-flexors': 0.4,
+      hand: 0.4,
+      'hand-thenar': 0.4,
+      'neck-flexors': 0.3,
+    },
+    signs: [
+      ['eyelid-elevation', 0.9],
+      ['oculomotor', 0.6],
+      ['abducens', 0.55],
+      ['swallowing', 0.7],
+      ['voice', 0.45],
+      ['palate', 0.3],
+      ['upper-face', 0.45],
+      ['lower-face', 0.5],
+    ],
+  },
+  {
+    ...oculopharyngeal,
     variant: 'lids-and-throat',
     ages: { from: 40, outside: 0.15 },
-    percent: percent.oculopharyngeal * 0.5,
+    percent: percent.oculopharyngeal * 0.4,
     losses: { hip: 0.35, shoulder: 0.3, 'neck-flexors': 0.25, 'knee-extensors': 0.2, 'upper-arm': 0.2 },
     signs: [
       ['eyelid-elevation', 0.93],

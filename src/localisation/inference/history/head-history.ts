@@ -227,7 +227,7 @@ export const headHistory: readonly HistoryWeight[] = [
     'fluctuating-symptoms',
     kinds('junction'),
     1.7,
-    1,
+    0.6,
     'weakness that comes and goes points to the neuromuscular junction',
   ),
   ...weigh(

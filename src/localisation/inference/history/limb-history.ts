@@ -84,7 +84,7 @@ export const limbHistory: readonly HistoryWeight[] = [
     'fatigable-weakness',
     kinds('junction'),
     2,
-    0.8,
+    0.5,
     'weakness that grows with use points to the neuromuscular junction',
   ),
   ...weigh(

@@ -199,6 +199,14 @@ export const laboratoryResults: readonly ResultWeight[] = [
     recalled('mg-consensus-2021'),
   ),
   ...found(
+    'achr-antibody',
+    'negative',
+    sites('postsynaptic-junction'),
+    0.4,
+    'four of five people with generalised myasthenia have the antibody, of those with the eyes alone half',
+    recalled('mg-consensus-2021'),
+  ),
+  ...found(
     'vgcc-antibody',
     'positive',
     sites('presynaptic-junction'),
