@@ -91,4 +91,12 @@ export const bounds: Readonly<Record<string, Bounds>> = {
     conclusion: 0,
     sureAndWrong: 8,
   },
+  'evaluation/development/published-four.ndjson': {
+    first: 0.67,
+    firstThree: 0.79,
+    side: 0.9,
+    level: 0,
+    conclusion: 0,
+    sureAndWrong: 3,
+  },
 };
