@@ -26,8 +26,7 @@ export const shoulderAndElbowMovements = {
     bulkAt: 'shoulder',
     paired: true,
     group: 'shoulder',
-    // Both spinati blocked cost three quarters of the strength, since the head is no longer held: Gerber 2007 (from memory).
-    muscles: { deltoid: 0.6, supraspinatus: 0.22, infraspinatus: 0.1, trapezius: 0.08 },
+    muscles: { deltoid: 0.7, supraspinatus: 0.22, trapezius: 0.08 },
     dominantRoot: 'C5',
     lengthCm: 25,
     pyramidalWeight: 0.8,
