@@ -5,7 +5,6 @@ import { bitsOfPart, type ParameterIds } from '../index/layout.ts';
 import { numberOfType, type StoredType } from '../index/stored-types.ts';
 import { present } from '../index/tokens.ts';
 import type { VersionRow } from '../versions.ts';
-import { keysIn } from './keys.ts';
 import { type MaskFilter, maskOf, type PlannedFilter } from './plan.ts';
 
 /** Where a page ended: the place of its last match in the order that was asked for. */
@@ -142,7 +141,10 @@ async function countUpTo(
 
 const matchColumns = sql`r.key, r.type, r.id, r.version, r.updated, r.chunk, r.slot`;
 
-/** One page in the order of the clinical date; the resources of one part follow each other in the order of their exam. */
+/**
+ * One page in the order of the clinical date; the resources of one part follow each other in the order of their exam. Parts
+ * and resources come with one statement, since a round trip is most of what a small page costs.
+ */
 export async function pageByDate(
   session: Session,
   parts: MatchingParts,
@@ -157,21 +159,28 @@ export async function pageByDate(
       : isDown
         ? sql`AND (d.moment, d.part) <= (${from.value}, ${fromPart})`
         : sql`AND (d.moment, d.part) >= (${from.value}, ${fromPart})`;
+  const shown = from === undefined ? empty : sql`AND (p.part <> ${fromPart} OR r.key > ${from.key})`;
   const order = isDown ? sql`ORDER BY moment DESC, part DESC` : sql`ORDER BY moment, part`;
-  // Each row holds a match at least, but the first may hold only such as the page before has shown.
-  const found = await session.all<{ moment: number; part: number; m: number }>(
-    sql`${parts.query(after, order)} LIMIT ${count + 2}`,
+  // Each part holds a match at least, but the first may hold only such as the page before has shown.
+  const few = sql`${parts.query(after, order)} LIMIT ${raw(String(count + 2))}`;
+  const found = await session.all<MatchRow & { readonly moment: number }>(
+    sql`SELECT ${matchColumns}, p.moment FROM (${few}) AS p CROSS JOIN ${everyBit(session)} JOIN resource AS r ON r.key = p.part * ${bits} + b.n
+        WHERE ((p.m >> b.n) & 1) = 1 ${shown} ${order}, r.key LIMIT ${raw(String(count + 1))}`,
   );
-  const keys = found.flatMap(({ part, m }) =>
-    keysIn(part, m).filter((key) => part !== fromPart || key > (from?.key ?? -1)),
-  );
-  const moments = new Map(found.map(({ part, moment }) => [part, moment]));
-  const page = keys.slice(0, count);
-  const last = page.at(-1);
-  const rows = await rowsAt(session, page);
-  if (keys.length <= count || last === undefined) return { rows };
-  return { rows, next: { value: moments.get(Math.floor(last / bitsOfPart)) as number, key: last } };
+  const rows = found.slice(0, count);
+  const last = rows.at(-1);
+  if (found.length <= count || last === undefined) return { rows };
+  return { rows, next: { value: last.moment, key: last.key } };
 }
+
+/** The bits of a part as rows `b.n`. */
+function everyBit({ dialect }: Session): Sql {
+  return dialect === 'postgres'
+    ? sql`generate_series(0, ${raw(String(bitsOfPart - 1))}) AS b(n)`
+    : sql`(SELECT value AS n FROM json_each(${allBits})) AS b`;
+}
+
+const allBits = JSON.stringify(Array.from({ length: bitsOfPart }, (_, bit) => bit));
 
 /** The resources of these keys, in their order. */
 export async function rowsAt(session: Session, keys: readonly number[]): Promise<MatchRow[]> {
