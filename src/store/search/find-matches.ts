@@ -5,6 +5,7 @@ import { bitsOfPart, type ParameterIds } from '../index/layout.ts';
 import { numberOfType, type StoredType } from '../index/stored-types.ts';
 import { present } from '../index/tokens.ts';
 import type { VersionRow } from '../versions.ts';
+import { keysIn } from './keys.ts';
 import { type MaskFilter, maskOf, type PlannedFilter } from './plan.ts';
 
 /** Where a page ended: the place of its last match in the order that was asked for. */
@@ -141,10 +142,7 @@ async function countUpTo(
 
 const matchColumns = sql`r.key, r.type, r.id, r.version, r.updated, r.chunk, r.slot`;
 
-/**
- * One page in the order of the clinical date; the resources of one part follow each other in the order of their exam. Parts
- * and resources come with one statement, since a round trip is most of what a small page costs.
- */
+/** One page in the order of the clinical date; the resources of one part follow each other in the order of their exam. */
 export async function pageByDate(
   session: Session,
   parts: MatchingParts,
@@ -159,28 +157,53 @@ export async function pageByDate(
       : isDown
         ? sql`AND (d.moment, d.part) <= (${from.value}, ${fromPart})`
         : sql`AND (d.moment, d.part) >= (${from.value}, ${fromPart})`;
-  const shown = from === undefined ? empty : sql`AND (p.part <> ${fromPart} OR r.key > ${from.key})`;
   const order = isDown ? sql`ORDER BY moment DESC, part DESC` : sql`ORDER BY moment, part`;
   // Each part holds a match at least, but the first may hold only such as the page before has shown.
   const few = sql`${parts.query(after, order)} LIMIT ${raw(String(count + 2))}`;
-  const found = await session.all<MatchRow & { readonly moment: number }>(
-    sql`SELECT ${matchColumns}, p.moment FROM (${few}) AS p CROSS JOIN ${everyBit(session)} JOIN resource AS r ON r.key = p.part * ${bits} + b.n
-        WHERE ((p.m >> b.n) & 1) = 1 ${shown} ${order}, r.key LIMIT ${raw(String(count + 1))}`,
-  );
+  const isNew = (key: number): boolean => Math.floor(key / bitsOfPart) !== fromPart || key > (from?.key ?? -1);
+  const found = await (session.dialect === 'postgres'
+    ? rowsOfParts(session, few, order, count + 1, from)
+    : rowsOfPartsInTurn(session, few, count + 1, isNew));
   const rows = found.slice(0, count);
   const last = rows.at(-1);
   if (found.length <= count || last === undefined) return { rows };
   return { rows, next: { value: last.moment, key: last.key } };
 }
 
-/** The bits of a part as rows `b.n`. */
-function everyBit({ dialect }: Session): Sql {
-  return dialect === 'postgres'
-    ? sql`generate_series(0, ${raw(String(bitsOfPart - 1))}) AS b(n)`
-    : sql`(SELECT value AS n FROM json_each(${allBits})) AS b`;
+interface DatedRow extends MatchRow {
+  readonly moment: number;
 }
 
-const allBits = JSON.stringify(Array.from({ length: bitsOfPart }, (_, bit) => bit));
+/** Parts and their resources with one statement, since a round trip is most of what a small page costs. */
+function rowsOfParts(
+  session: Session,
+  parts: Sql,
+  order: Sql,
+  most: number,
+  from: Position | undefined,
+): Promise<DatedRow[]> {
+  const shown =
+    from === undefined ? empty : sql`AND (p.part <> ${Math.floor(from.key / bitsOfPart)} OR r.key > ${from.key})`;
+  return session.all<DatedRow>(
+    sql`SELECT ${matchColumns}, p.moment FROM (${parts}) AS p CROSS JOIN generate_series(0, ${raw(String(bitsOfPart - 1))}) AS b(n)
+        JOIN resource AS r ON r.key = p.part * ${bits} + b.n
+        WHERE ((p.m >> b.n) & 1) = 1 ${shown} ${order}, r.key LIMIT ${raw(String(most))}`,
+  );
+}
+
+/** The same where a statement costs little and a join over every bit more. */
+async function rowsOfPartsInTurn(
+  session: Session,
+  parts: Sql,
+  most: number,
+  isNew: (key: number) => boolean,
+): Promise<DatedRow[]> {
+  const found = await session.all<{ moment: number; part: number; m: number }>(parts);
+  const moments = new Map(found.map(({ part, moment }) => [part, moment]));
+  const keys = found.flatMap(({ part, m }) => keysIn(part, m).filter(isNew));
+  const rows = await rowsAt(session, keys.slice(0, most));
+  return rows.map((row) => ({ ...row, moment: moments.get(Math.floor(row.key / bitsOfPart)) as number }));
+}
 
 /** The resources of these keys, in their order. */
 export async function rowsAt(session: Session, keys: readonly number[]): Promise<MatchRow[]> {
