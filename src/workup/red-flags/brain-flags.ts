@@ -211,7 +211,7 @@ export const brainFlags: readonly RedFlagRule[] = [
     action: 'Urgent MRI of the brain; the same day if there is vomiting or drowsiness.',
     source: recalled('nice-ng127'),
     check: (facts) => {
-      const inBrain = facts.kindProbability('hemisphere', 'brainstem', 'cerebellum') >= 0.5;
+      const inBrain = facts.kindProbability('hemisphere', 'brainstem', 'cerebellum') + chiasmProbability(facts) >= 0.5;
       const focal = inBrain ? facts.query.abnormalWhere(() => true) : facts.query.abnormal(brainSigns);
       const { pace } = facts.exam.onset;
       const isWeeks = pace !== 'chronic';
@@ -227,8 +227,11 @@ export const brainFlags: readonly RedFlagRule[] = [
       const slow =
         pace === 'subacute' || pace === 'chronic' || (pace !== 'hyperacute' && facts.beganWithin(3) === 'no');
       const isRecent = (facts.exam.onset.durationDays ?? 0) <= 730;
-      // A brain lesion that grows over weeks is a mass until shown otherwise, with headache or without.
-      const isGrowing = pace === 'subacute' && inBrain;
+      // A brain lesion that grows over weeks or months is a mass until shown otherwise, with headache or without.
+      const isMonths = (facts.exam.onset.durationDays ?? Number.POSITIVE_INFINITY) <= 365;
+      // Over months the cerebellum and the brainstem mostly degenerate, and a hemisphere or the chiasm mostly is pressed on.
+      const overMonths = isMonths && facts.kindProbability('hemisphere') + chiasmProbability(facts) >= 0.5;
+      const isGrowing = inBrain && (pace === 'subacute' || overMonths);
       // Of what is called chronic it must be said that it grows: guidance asks for a loss of function that progresses.
       const grows = isWeeks ? facts.isProgressive : facts.exam.course === 'progressive';
       const isSuspected = focal.length > 0 && (also.length > 0 || isGrowing) && slow && isRecent && grows;
@@ -241,6 +244,13 @@ export const brainFlags: readonly RedFlagRule[] = [
     },
   },
 ];
+
+/** What presses on the chiasm or the tract is mostly a mass, though neither is of the brain's own kinds. */
+function chiasmProbability({ localisation }: BedsideFacts): number {
+  return localisation.localisations
+    .filter(({ site }) => site === 'optic-chiasm' || site === 'optic-tract')
+    .reduce((sum, { probability }) => sum + probability, 0);
+}
 
 /** Results of an MRI of the brain that are a mass, act as one, or may hide one. */
 const massOnImage: ReadonlySet<string> = new Set([

@@ -80,6 +80,32 @@ export const undatedAndOneSidedStories: readonly Story[] = [
     },
   },
   {
+    flag: 'suspected-space-occupying-lesion',
+    by: 'a hemisphere that fails over months is pressed on, with headache or without; over years it is a scar or a degeneration',
+    at: site('cortex-frontal', 'hemisphere'),
+    raised: {
+      history: { onset: { ...months, durationDays: 240 }, course: 'progressive' },
+      findings: { power: [{ movement: 'elbow-extension', side: 'right', grade: '4' }] },
+    },
+    not: {
+      history: { onset: { ...months, durationDays: 2400 }, course: 'progressive' },
+      findings: { power: [{ movement: 'elbow-extension', side: 'right', grade: '4' }] },
+    },
+  },
+  {
+    flag: 'suspected-space-occupying-lesion',
+    by: 'what takes both outer fields over weeks presses on the chiasm',
+    at: site('optic-chiasm', 'visual-pathway'),
+    raised: {
+      history: { onset: weeks, course: 'progressive' },
+      findings: { cranialNerves: [{ sign: 'bitemporal-hemianopia', present: true }] },
+    },
+    not: {
+      history: { onset: weeks, course: 'improving' },
+      findings: { cranialNerves: [{ sign: 'bitemporal-hemianopia', present: true }] },
+    },
+  },
+  {
     flag: 'suspected-cerebral-venous-thrombosis',
     by: 'ESO 2017: a headache of a new kind on an oestrogen, without any sign; one that mends is not',
     raised: {
