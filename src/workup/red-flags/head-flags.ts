@@ -87,6 +87,11 @@ export const headFlags: readonly RedFlagRule[] = [
       if (facts.beganWithin(56) !== 'yes') return null;
       const signs = [
         ...findingReasons(facts.query.abnormal([...clouded, ...focalBrainSigns]), 4),
+        // A cranial nerve that fails after a blow is a focal deficit, and may be a broken base of the skull.
+        ...findingReasons(
+          facts.query.abnormalWhere(({ item }) => item.section === 'cranialNerves'),
+          3,
+        ),
         ...facts.told('seizure', 'vomiting', 'anticoagulant', 'loss-of-consciousness'),
         ...findingReasons(oneSidedWeakness(facts), 3),
       ];

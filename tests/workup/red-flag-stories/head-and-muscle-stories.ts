@@ -32,6 +32,15 @@ export const headAndMuscleStories: readonly Story[] = [
     not: { history: { onset: years, conditions: has('head-injury'), symptoms: has('vomiting') } },
   },
   {
+    flag: 'head-injury-with-deficit',
+    by: 'NICE NG232: a focal deficit is one of a cranial nerve too',
+    raised: {
+      history: { onset: days, conditions: has('head-injury') },
+      findings: { cranialNerves: on('right', 'tongue-deviation') },
+    },
+    not: { history: { onset: days, conditions: has('head-injury') } },
+  },
+  {
     flag: 'suspected-cerebral-venous-thrombosis',
     by: 'Ferro 2017: headache with swollen discs or a deficit, and a reason to clot',
     raised: {
