@@ -173,13 +173,18 @@ const manyRootsFrom = 3;
  */
 function processOf(sites: readonly Site[]): Site | null {
   if (sites.every(({ kind }) => kind === 'nerve' || kind === severalNerves.kind)) {
-    if (new Set(sites.map(({ key }) => key)).size === 1) return null;
-    const side = commonSide(sites);
-    return { ...severalNerves, side: side === 'both' ? severalNerves.side : side };
+    return new Set(sites.map(({ key }) => key)).size === 1 ? null : severalNerves;
   }
   if (!sites.every(({ kind }) => kind === 'root')) return null;
   const roots = sites.reduce((count, { span }) => count + (span === undefined ? 1 : 2), 0);
   return roots >= manyRootsFrom ? { ...manyRoots, side: commonSide(sites) } : null;
+}
+
+/** Several nerves have the side that they share and none where they lie on both; their code has no side. */
+function sideOf(process: Site, sites: readonly Site[]): Site['side'] {
+  if (process.key !== severalNerves.key) return process.side;
+  const side = commonSide(sites);
+  return side === 'both' ? severalNerves.side : side;
 }
 
 function commonSide(sites: readonly Site[]): Site['side'] {
@@ -216,7 +221,7 @@ function withProcessOfSeveral(
     {
       site: process.key,
       label: `${process.label}: ${joinWords(sites.map(named))}`,
-      side: process.side,
+      side: sideOf(process, sites),
       level: null,
       levelRange: null,
       kind: process.kind,

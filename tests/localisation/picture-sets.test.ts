@@ -1,7 +1,10 @@
 import { describe, expect, it } from 'vitest';
 import { ratio } from '../../src/cli/evaluate/figures.ts';
+import { siteCatalogue } from '../../src/localisation/sites.ts';
 import { evaluate } from '../support/evaluation.ts';
 import { bounds } from './figure-bounds.ts';
+
+const published = new Set(siteCatalogue().map(({ code }) => code));
 
 describe.each(Object.entries(bounds))('%s', (path, least) => {
   const { figures, judgements } = evaluate(path);
@@ -15,6 +18,11 @@ describe.each(Object.entries(bounds))('%s', (path, least) => {
     expect(ratio(figures.side)).toBeGreaterThanOrEqual(least.side);
     expect(ratio(figures.level)).toBeGreaterThanOrEqual(least.level);
     expect(ratio(figures.conclusion)).toBeGreaterThanOrEqual(least.conclusion);
+  });
+
+  it('answers in codes that are published', () => {
+    const answered = judgements.flatMap(({ answer }) => answer.localisations.map(({ code }) => code.code ?? ''));
+    expect(answered.filter((code) => !published.has(code))).toEqual([]);
   });
 
   it('is not sure of a wrong site', () => {
