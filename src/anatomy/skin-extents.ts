@@ -82,11 +82,8 @@ function blend(one: Supply, other: Supply): Supply {
   return { via: one.via, roots, weight };
 }
 
-/**
- * Large patches: the stockings and gloves of length-dependent loss, and the whole regions that a summary statement names.
- * Their shares stand for area at the bedside, the foot and the hand counting for more than their size (judged).
- */
-export const skinExtents = {
+/** The stockings and gloves of length-dependent loss. */
+const endsOfLimbs = {
   'stocking-to-ankle': upToEdge('Foot up to the ankle', 'lower-limbs', 'foot', 88, foot),
   'stocking-to-mid-calf': upToEdge(
     'Foot and leg up to the middle of the calf',
@@ -117,7 +114,17 @@ export const skinExtents = {
     46,
     together(part(0.6, hand), part(0.4, forearm)),
   ),
+} as const satisfies Readonly<Record<string, SkinPlace>>;
 
+/** Keys of the patches that have an edge round the limb. */
+export const stockingsAndGloves: ReadonlySet<string> = new Set(Object.keys(endsOfLimbs));
+
+/**
+ * Large patches: the stockings and gloves of length-dependent loss, and the whole regions that a summary statement names.
+ * Their shares stand for area at the bedside, the foot and the hand counting for more than their size (judged).
+ */
+export const skinExtents = {
+  ...endsOfLimbs,
   'whole-foot': upToEdge('Whole foot', 'lower-limbs', 'foot', 88, foot, {
     code: 'UBERON:0001513',
     display: 'skin of pes',

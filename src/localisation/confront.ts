@@ -1,5 +1,5 @@
 import type { Exam } from '../exam/exam.ts';
-import { closedColumns, type Engine, weigh } from './engine.ts';
+import { closedColumns, contenderOf, type Engine, weigh } from './engine.ts';
 import { type Explanation, everyReason, explain, round } from './explanation/explain.ts';
 import { proposeNext } from './explanation/next-examination.ts';
 import { hypotheses } from './hypotheses/hypotheses.ts';
@@ -16,8 +16,7 @@ export interface Confrontation {
   readonly tellingApart: readonly NextExamination[];
 }
 
-/** Hypotheses that stand for a rival, and leading sites that stand for all rivals where none is named. */
-const membersAtMost = 6;
+/** Leading sites that stand for all rivals where none is named. */
 const rivalsAtMost = 4;
 
 /**
@@ -45,10 +44,7 @@ export function confront(exam: Exam, lesion: number, engine: Engine, rival?: num
     tellingApart: proposeNext(
       [
         { probability: total, site: truth.site, members: alone },
-        ...rivals.flatMap(({ group: other, probability }) => {
-          const site = weights.spokesman(other)?.site;
-          return site === undefined ? [] : [{ probability, site, members: weights.heaviest(other, membersAtMost) }];
-        }),
+        ...rivals.flatMap(({ group: other, probability }) => contenderOf(other, probability, weights)),
       ],
       columns,
       open(),

@@ -17,7 +17,7 @@ import type { Contender } from './inference/information-gain.ts';
 import { logShiftOf, Priors } from './inference/prior.ts';
 import { PosteriorWeights } from './inference/ranking.ts';
 import { scoreHypotheses } from './inference/score.ts';
-import { groupSites, type SiteGroups } from './inference/site-groups.ts';
+import { groupSites, type SiteGroup, type SiteGroups } from './inference/site-groups.ts';
 import type { NextExamination } from './localisation.ts';
 import { type Context, contextOf } from './observation/context.ts';
 
@@ -73,10 +73,13 @@ function contenders({ inference, weights }: Weighed): readonly Contender[] {
   return inference.groups
     .slice(0, contendersAtMost)
     .filter(({ probability }) => probability > contenderFrom)
-    .flatMap(({ group, probability }) => {
-      const site = weights.spokesman(group)?.site;
-      return site === undefined ? [] : [{ probability, site, members: weights.heaviest(group, membersAtMost) }];
-    });
+    .flatMap(({ group, probability }) => contenderOf(group, probability, weights));
+}
+
+/** A site as one of those to be told apart; none where nothing stands for it. */
+export function contenderOf(group: SiteGroup, probability: number, weights: PosteriorWeights): readonly Contender[] {
+  const site = weights.spokesman(group)?.site;
+  return site === undefined ? [] : [{ probability, site, members: weights.heaviest(group, membersAtMost) }];
 }
 
 /** What is worth examining next. */

@@ -103,6 +103,11 @@ const bySteps = { hyperacute: 0.3, acute: 0.5, subacute: 1.3, chronic: 3 } as co
 /** Hardly anything grows in the capsule: what fails over months to years fails elsewhere. Judged. */
 const capsulePaces = { hyperacute: 1, acute: 1, subacute: 0.7, chronic: 0.3 } as const;
 
+const inCapsule = (territory: Territory, percent: number): TerritoryLesion => ({
+  ...at('hemisphere', 'internal-capsule', territory, percent),
+  paces: capsulePaces,
+});
+
 /** Lesions of the hemispheres by artery, lobe and deep structure. Frequencies judged from what reaches a neurologist. */
 const hemisphereLesions: readonly TerritoryLesion[] = [
   { ...at('hemisphere', 'cortex-middle-cerebral', hemisphere['cortex-middle-cerebral'], 2), isAllOrMost: true },
@@ -148,20 +153,13 @@ const hemisphereLesions: readonly TerritoryLesion[] = [
   at('hemisphere', 'cortex-occipital', hemisphere['cortex-occipital-both'], 0.12, 'both'),
   at('hemisphere', 'cortex-occipital', hemisphere['cortex-above-calcarine'], 0.12),
   at('hemisphere', 'cortex-occipital', hemisphere['cortex-below-calcarine'], 0.12),
-  { ...at('hemisphere', 'internal-capsule', hemisphere['internal-capsule'], 2), paces: capsulePaces },
+  inCapsule(hemisphere['internal-capsule'], 2),
   { ...at('hemisphere', 'internal-capsule', hemisphere['capsule-with-swelling'], 0.4), faculties: swelling },
-  { ...at('hemisphere', 'internal-capsule', hemisphere['corona-radiata'], 1), paces: capsulePaces },
-  {
-    ...at('hemisphere', 'internal-capsule', hemisphere['capsule-with-frontopontine-fibres'], 0.35),
-    paces: capsulePaces,
-  },
-  { ...at('hemisphere', 'internal-capsule', hemisphere['capsule-genu'], 0.4), paces: capsulePaces },
-  {
-    ...at('hemisphere', 'internal-capsule', hemisphere['capsule-slight'], 0.25),
-    paces: capsulePaces,
-    isAllOrMost: true,
-  },
-  { ...at('hemisphere', 'internal-capsule', hemisphere['anterior-choroidal'], 0.2), paces: capsulePaces },
+  inCapsule(hemisphere['corona-radiata'], 1),
+  inCapsule(hemisphere['capsule-with-frontopontine-fibres'], 0.35),
+  inCapsule(hemisphere['capsule-genu'], 0.4),
+  { ...inCapsule(hemisphere['capsule-slight'], 0.25), isAllOrMost: true },
+  inCapsule(hemisphere['anterior-choroidal'], 0.2),
   at('hemisphere', 'striatum', hemisphere.striatum, 0.25),
   at('hemisphere', 'thalamus', hemisphere.thalamus, 0.8),
   at('hemisphere', 'thalamus', hemisphere['thalamus-lateral'], 0.25),

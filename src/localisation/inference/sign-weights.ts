@@ -1,4 +1,5 @@
 import { isSegment, segmentIndex } from '../../anatomy/segments.ts';
+import { stockingsAndGloves } from '../../anatomy/skin-extents.ts';
 import { describeFinding } from '../../exam/describe.ts';
 import type { Exam } from '../../exam/exam.ts';
 import type { Finding } from '../../exam/finding.ts';
@@ -28,47 +29,38 @@ function levelShift({ findings }: Exam): readonly Shift[] {
   });
   if (named === undefined) return [];
   return [
-    {
+    shiftBy(named, {
       applies: limbNerves,
       factor: levelOnTheTrunk.limbNerves,
       because: 'a level on the trunk is not the edge of a nerve or plexus of a limb',
-      pointer: named.pointer,
-      text: describeFinding(named),
-      abnormal: true,
-      id: named.id,
-    },
+    }),
   ];
+}
+
+/** What a finding says, with the finding that says it. */
+function shiftBy(finding: Finding, says: Pick<Shift, 'applies' | 'factor' | 'because'>): Shift {
+  return { ...says, pointer: finding.pointer, text: describeFinding(finding), abnormal: true, id: finding.id };
 }
 
 /**
  * A stocking or a glove has an edge that was looked for and runs round the limb. Loss that fades towards the trunk at the same
  * distance on both sides is of the longest fibres; cord and roots lose feeling in segments or below a level. Odds judged.
  */
-const stockings: ReadonlySet<string> = new Set([
-  'stocking-to-ankle',
-  'stocking-to-mid-calf',
-  'stocking-to-knee',
-  'stocking-to-thigh',
-  'glove-to-wrist',
-  'glove-to-elbow',
-]);
 const edgeRoundTheLimb = 0.3;
 const segmental = kinds('cord', 'root', 'cauda-equina', 'plexus', 'brainstem', 'hemisphere');
 
 function stockingShift({ findings }: Exam): readonly Shift[] {
-  const lost = findings.filter(({ abnormal, place }) => abnormal && place !== undefined && stockings.has(place.key));
+  const lost = findings.filter(
+    ({ abnormal, place }) => abnormal && place !== undefined && stockingsAndGloves.has(place.key),
+  );
   const [named] = lost;
   if (named === undefined || new Set(lost.map(({ side }) => side)).size < 2) return [];
   return [
-    {
+    shiftBy(named, {
       applies: segmental,
       factor: edgeRoundTheLimb,
       because: 'loss with an edge round both limbs follows the length of the fibres and not segments',
-      pointer: named.pointer,
-      text: describeFinding(named),
-      abnormal: true,
-      id: named.id,
-    },
+    }),
   ];
 }
 
@@ -85,15 +77,9 @@ function recordedShifts(exam: Exam): readonly Shift[] {
     if (counted.has(key)) return [];
     counted.add(key);
     const side = sideOf(signs.filter(({ item }) => item.key === key));
-    return (byKey.get(key) ?? []).map(({ applies, present, because, onSide }) => ({
-      applies: (side === null ? undefined : onSide?.[side]) ?? applies,
-      factor: present,
-      because,
-      pointer: finding.pointer,
-      text: describeFinding(finding),
-      abnormal: true,
-      id: finding.id,
-    }));
+    return (byKey.get(key) ?? []).map(({ applies, present, because, onSide }) =>
+      shiftBy(finding, { applies: (side === null ? undefined : onSide?.[side]) ?? applies, factor: present, because }),
+    );
   });
 }
 

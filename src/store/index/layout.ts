@@ -10,6 +10,11 @@ import { present, type TokenIds } from './tokens.ts';
  * bits, so that AND, OR and NOT are arithmetic on integers.
  */
 export const bitsOfPart = 32;
+
+/** The part that a resource lies in, by its key. */
+export function partOf(key: number): number {
+  return Math.floor(key / bitsOfPart);
+}
 /** Numbers of parts and chunks that are kept free for one batch. */
 export const partsOfBatch = 128;
 export const chunksOfBatch = 1024;
@@ -94,7 +99,7 @@ export function layOut(
 
   for (const [index, { type, entries, updated }] of resources.entries()) {
     const key = keys[index] as number;
-    const part = Math.floor(key / bitsOfPart);
+    const part = partOf(key);
     const bit = (1 << (key % bitsOfPart)) >>> 0;
     const moment = entries.at ?? noMoment;
     const post = (param: number, token: number) => {

@@ -1,7 +1,7 @@
 import sql, { empty, join, raw, type Sql } from 'sql-template-tag';
 import type { SearchQuery } from '../../search/query.ts';
 import type { Session } from '../engine.ts';
-import { bitsOfPart, type ParameterIds } from '../index/layout.ts';
+import { bitsOfPart, type ParameterIds, partOf } from '../index/layout.ts';
 import { numberOfType, type StoredType } from '../index/stored-types.ts';
 import { present } from '../index/tokens.ts';
 import type { VersionRow } from '../versions.ts';
@@ -150,7 +150,7 @@ export async function pageByDate(
   from: Position | undefined,
 ): Promise<Page> {
   const isDown = sort.direction === 'descending';
-  const fromPart = from === undefined ? undefined : Math.floor(from.key / bitsOfPart);
+  const fromPart = from === undefined ? undefined : partOf(from.key);
   const after =
     from === undefined
       ? empty
@@ -160,10 +160,9 @@ export async function pageByDate(
   const order = isDown ? sql`ORDER BY moment DESC, part DESC` : sql`ORDER BY moment, part`;
   // Each part holds a match at least, but the first may hold only such as the page before has shown.
   const few = sql`${parts.query(after, order)} LIMIT ${raw(String(count + 2))}`;
-  const isNew = (key: number): boolean => Math.floor(key / bitsOfPart) !== fromPart || key > (from?.key ?? -1);
   const found = await (session.dialect === 'postgres'
     ? rowsOfParts(session, few, order, count + 1, from)
-    : rowsOfPartsInTurn(session, few, count + 1, isNew));
+    : rowsOfPartsInTurn(session, few, count + 1, from));
   const rows = found.slice(0, count);
   const last = rows.at(-1);
   if (found.length <= count || last === undefined) return { rows };
@@ -182,8 +181,7 @@ function rowsOfParts(
   most: number,
   from: Position | undefined,
 ): Promise<DatedRow[]> {
-  const shown =
-    from === undefined ? empty : sql`AND (p.part <> ${Math.floor(from.key / bitsOfPart)} OR r.key > ${from.key})`;
+  const shown = from === undefined ? empty : sql`AND (p.part <> ${partOf(from.key)} OR r.key > ${from.key})`;
   return session.all<DatedRow>(
     sql`SELECT ${matchColumns}, p.moment FROM (${parts}) AS p CROSS JOIN generate_series(0, ${raw(String(bitsOfPart - 1))}) AS b(n)
         JOIN resource AS r ON r.key = p.part * ${bits} + b.n
@@ -196,13 +194,15 @@ async function rowsOfPartsInTurn(
   session: Session,
   parts: Sql,
   most: number,
-  isNew: (key: number) => boolean,
+  from: Position | undefined,
 ): Promise<DatedRow[]> {
+  const fromPart = from === undefined ? undefined : partOf(from.key);
+  const isNew = (key: number): boolean => partOf(key) !== fromPart || key > (from?.key ?? -1);
   const found = await session.all<{ moment: number; part: number; m: number }>(parts);
   const moments = new Map(found.map(({ part, moment }) => [part, moment]));
   const keys = found.flatMap(({ part, m }) => keysIn(part, m).filter(isNew));
   const rows = await rowsAt(session, keys.slice(0, most));
-  return rows.map((row) => ({ ...row, moment: moments.get(Math.floor(row.key / bitsOfPart)) as number }));
+  return rows.map((row) => ({ ...row, moment: moments.get(partOf(row.key)) as number }));
 }
 
 /** The resources of these keys, in their order. */

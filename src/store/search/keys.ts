@@ -1,6 +1,6 @@
 import sql, { join } from 'sql-template-tag';
 import type { Session } from '../engine.ts';
-import { bitsOfPart, partsOfBatch, unpackLayout } from '../index/layout.ts';
+import { bitsOfPart, partOf, partsOfBatch, unpackLayout } from '../index/layout.ts';
 import { numberOfType, type StoredType } from '../index/stored-types.ts';
 
 /** Part to the mask of the resources meant in it. */
@@ -9,7 +9,7 @@ export type PartMasks = ReadonlyMap<number, number>;
 export function masksOf(keys: Iterable<number>): PartMasks {
   const masks = new Map<number, number>();
   for (const key of keys) {
-    const part = Math.floor(key / bitsOfPart);
+    const part = partOf(key);
     masks.set(part, ((masks.get(part) ?? 0) | (1 << (key % bitsOfPart))) >>> 0);
   }
   return masks;

@@ -3,12 +3,12 @@ import { findingReasons } from '../../causes/reasons.ts';
 import type { BedsideFacts } from '../bedside-facts.ts';
 import { headache } from './brain-flags.ts';
 import { clouded } from './consciousness.ts';
+import { spinalPain } from './cord.ts';
 
 /** Groups of complaints and signs that several flags ask for beside something else; each gives the reasons that were met. */
 export const dangerOf = {
   headPain: (facts: BedsideFacts): readonly Reason[] => facts.told(...headache),
-  spinalPain: (facts: BedsideFacts): readonly Reason[] =>
-    facts.told('back-pain', 'thoracic-back-pain', 'neck-pain', 'night-spinal-pain', 'pain-on-straining'),
+  spinalPain: (facts: BedsideFacts): readonly Reason[] => facts.told(...spinalPain),
   /** An ill brain or irritated meninges. */
   mindOrMeninges: (facts: BedsideFacts): readonly Reason[] => [
     ...facts.told(...headache, 'fever', 'photophobia'),

@@ -240,23 +240,26 @@ export const muscleAndNerveFlags: readonly RedFlagRule[] = [
   },
 ];
 
+function skinOfMyositis({ query }: BedsideFacts): readonly Reason[] {
+  return findingReasons(query.abnormal(['inspection/heliotrope-rash', 'inspection/gottron-papules']));
+}
+
+/** A creatine kinase of at least 1000 U/L in the first year, where muscle is a likely place. */
+function leakingMuscle(facts: BedsideFacts): readonly Reason[] {
+  const kinase = facts.query.quantity('creatine-kinase', 'U/L');
+  const isMuscle = facts.beganWithin(365) !== 'no' && facts.kindProbability('muscle') >= 0.3;
+  return kinase !== undefined && isAtLeast(kinase, 1000) && isMuscle
+    ? [{ pointer: kinase.pointer, text: `creatine kinase ${written(kinase)} U/L` }]
+    : none;
+}
+
 function failingInflamedMuscle(facts: BedsideFacts): Verdict | null {
-  const skin = [
-    ...findingReasons(facts.query.abnormal(['inspection/heliotrope-rash', 'inspection/gottron-papules'])),
-    ...facts.told('photosensitive-rash'),
-  ];
+  const skin = [...skinOfMyositis(facts), ...facts.told('photosensitive-rash')];
   const danger = [
     ...findingReasons(facts.query.abnormal(['cranial-nerves/dysphagia', ...breathingSigns])),
     ...facts.told('dysphagia', 'breathlessness', 'orthopnoea'),
   ];
-  const kinase = facts.query.quantity('creatine-kinase', 'U/L');
-  const inflamed =
-    kinase !== undefined &&
-    isAtLeast(kinase, 1000) &&
-    facts.beganWithin(365) !== 'no' &&
-    facts.kindProbability('muscle') >= 0.3
-      ? [{ pointer: kinase.pointer, text: `creatine kinase ${written(kinase)} U/L` }]
-      : [];
+  const inflamed = leakingMuscle(facts);
   // Muscle that dies over weeks until limbs hardly lift is lost if treatment waits. Source: Allenbach 2020, Nat Rev Rheumatol.
   const isFailing =
     inflamed.length > 0 &&
@@ -275,13 +278,9 @@ function failingInflamedMuscle(facts: BedsideFacts): Verdict | null {
 function checkMyositis(facts: BedsideFacts): readonly Reason[] {
   const { query } = facts;
   if (!facts.maybeProgressing || facts.beganWithin(365) === 'no') return none;
-  const kinase = query.quantity('creatine-kinase', 'U/L');
-  const isMuscle = facts.kindProbability('muscle') >= 0.3;
   const inflamed = [
-    ...findingReasons(query.abnormal(['inspection/heliotrope-rash', 'inspection/gottron-papules'])),
-    ...(kinase !== undefined && isAtLeast(kinase, 1000) && isMuscle
-      ? [{ pointer: kinase.pointer, text: `creatine kinase ${kinase.value} U/L` }]
-      : none),
+    ...skinOfMyositis(facts),
+    ...leakingMuscle(facts),
     ...(
       [
         ['muscle-biopsy', ['inflammatory', 'necrotising']],

@@ -21,9 +21,21 @@ const toldDeficit = [
 ] as const;
 
 /** What relatives have too and has grown worse for years is a family's disease and not a mass. */
-function isKnownFamily({ exam, told }: BedsideFacts): boolean {
-  const relatives = told('family/similar-disorder', 'family/spastic-paraplegia', 'family/ataxia');
-  return relatives.length > 0 && (exam.onset.durationDays ?? 0) > slowlyProgressive;
+function isKnownFamily(facts: BedsideFacts): boolean {
+  return hasRelatives(facts) && isOld(facts);
+}
+
+function hasRelatives({ told }: BedsideFacts): boolean {
+  return told('family/similar-disorder', 'family/spastic-paraplegia', 'family/ataxia').length > 0;
+}
+
+function isOld({ exam }: BedsideFacts): boolean {
+  return (exam.onset.durationDays ?? 0) > slowlyProgressive;
+}
+
+/** Not within the month, or called so. */
+function isGradual({ exam: { onset }, beganWithin }: BedsideFacts): boolean {
+  return beganWithin(28) === 'no' || onset.pace === 'subacute' || onset.pace === 'chronic';
 }
 
 /** Pain of the neck or arm with clumsy hands or a changed gait, and nobody looked at the legs. */
@@ -115,11 +127,9 @@ export const spinalFlags: readonly RedFlagRule[] = [
         facts.kindProbability('basal-ganglia', ...failing) >= 0.5 && facts.trunkSensoryLoss.length === 0;
       const found = cordSigns(facts);
       const signs = found.length > 0 ? found : lower;
-      const { pace } = facts.exam.onset;
       // What is said to grow counts as gradual where nobody has said since when.
       const isUndated = facts.beganWithin(28) === 'unknown' && facts.exam.course === 'progressive';
-      const isGradual = facts.beganWithin(28) === 'no' || pace === 'subacute' || pace === 'chronic' || isUndated;
-      const slow = isGradual && !isKnownFamily(facts) && !isElsewhere;
+      const slow = (isGradual(facts) || isUndated) && !isKnownFamily(facts) && !isElsewhere;
       if (signs.length > 0 && slow && facts.maybeProgressing) return present(signs);
       return orTold(checkUnseenLegs(facts), growingInTheCord(facts));
     },
@@ -253,12 +263,9 @@ export const spinalFlags: readonly RedFlagRule[] = [
 
 /** One sign of the tracts or a level is enough where the cord is a likely place and limbs, walk or bladder are said to grow worse. */
 function growingInTheCord(facts: BedsideFacts): readonly Reason[] {
-  const { pace, durationDays } = facts.exam.onset;
-  const isGradual = facts.beganWithin(28) === 'no' || pace === 'subacute' || pace === 'chronic';
-  const isOld = (durationDays ?? 0) > slowlyProgressive;
   const inCord = facts.kindProbability('cord') >= 0.3;
-  const family = facts.told('family/similar-disorder', 'family/spastic-paraplegia', 'family/ataxia');
-  if (!isGradual || isOld || !inCord || facts.exam.course !== 'progressive' || family.length > 0) return none;
+  const grows = isGradual(facts) && facts.exam.course === 'progressive';
+  if (!grows || !inCord || isOld(facts) || hasRelatives(facts)) return none;
   // Brisk reflexes alone are met in health.
   const signs = [
     ...facts.upperMotorSigns.filter(
@@ -290,7 +297,7 @@ function isNeuropathic(facts: BedsideFacts): boolean {
 /** Weak limbs of more than three years, with no tract, level or bladder beside them: a tumour would have taken the cord long ago. */
 function isOldWeakness(facts: BedsideFacts): boolean {
   return (
-    (facts.exam.onset.durationDays ?? 0) > slowlyProgressive &&
+    isOld(facts) &&
     facts.upperMotorSigns.length === 0 &&
     facts.trunkSensoryLoss.length === 0 &&
     facts.saddleLoss.length === 0 &&

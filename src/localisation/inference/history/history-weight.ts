@@ -49,5 +49,6 @@ const between = (level: Segment | null, top: Segment, bottom: Segment): boolean 
 export const lumbarRoots: Applies = (site) =>
   (site.kind === 'root' && between(site.level, 'L1', 'S3')) || site.kind === 'cauda-equina';
 export const cervicalRoots: Applies = (site) => site.kind === 'root' && between(site.level, 'C3', 'T1');
+export const thoracicRoots: Applies = (site) => site.kind === 'root' && between(site.level, 'T2', 'T12');
 export const cervicalCord: Applies = (site) => site.kind === 'cord' && between(site.level, 'C1', 'C8');
 export const thoracicCord: Applies = (site) => site.kind === 'cord' && between(site.level, 'T1', 'L1');

@@ -1,12 +1,4 @@
-import { segmentIndex } from '../../../anatomy/segments.ts';
-import type { Applies } from '../shift.ts';
-import { anyOf, type HistoryWeight, kinds, sites, weigh } from './history-weight.ts';
-
-const thoracicRoots: Applies = ({ kind, level }) =>
-  kind === 'root' &&
-  level !== null &&
-  segmentIndex(level) >= segmentIndex('T2') &&
-  segmentIndex(level) <= segmentIndex('T12');
+import { anyOf, type HistoryWeight, kinds, sites, thoracicRoots, weigh } from './history-weight.ts';
 
 const trunksAndCords = sites(
   'upper-trunk',
