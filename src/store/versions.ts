@@ -27,9 +27,11 @@ export async function openVersions(
 ): Promise<StoredResource[]> {
   if (rows.length === 0) return [];
   const lines = await linesAt(session, rows, cache);
-  return rows.flatMap(({ type, id, version, updated }, index) => {
+  const opened: StoredResource[] = [];
+  for (const [index, { type, id, version, updated }] of rows.entries()) {
     const line = lines[index];
-    if (line === undefined) return [];
-    return [{ type: storedTypes[type] as string, id, version, updated, json: servedLine(line, version, updated) }];
-  });
+    if (line === undefined) continue;
+    opened.push({ type: storedTypes[type] as string, id, version, updated, json: servedLine(line, version, updated) });
+  }
+  return opened;
 }

@@ -25,9 +25,24 @@ export function lineOf(resource: Identified): Line {
   return JSON.stringify({ resourceType, id, ...(meta === undefined ? {} : { meta }), ...rest });
 }
 
+/** Times that were written out last; a page asks for few, and for the same ones again. */
+const instants = new Map<number, string>();
+const mostInstants = 10_000;
+
+/** @param time ms since 1970 */
+function instantOf(time: number): string {
+  let instant = instants.get(time);
+  if (instant === undefined) {
+    if (instants.size >= mostInstants) instants.clear();
+    instant = new Date(time).toISOString();
+    instants.set(time, instant);
+  }
+  return instant;
+}
+
 /** The line as answered. @param updated ms since 1970 */
 export function servedLine(line: Line, version: number, updated: number): string {
-  const own = `"versionId":"${version}","lastUpdated":"${new Date(updated).toISOString()}"`;
+  const own = `"versionId":"${version}","lastUpdated":"${instantOf(updated)}"`;
   const start = line.indexOf('"', line.indexOf('"id":"') + 6) + 1;
   const meta = ',"meta":{';
   return line.startsWith(meta, start)

@@ -1,4 +1,4 @@
-import sql, { empty, join } from 'sql-template-tag';
+import sql, { join } from 'sql-template-tag';
 import type { SearchQuery } from '../../search/query.ts';
 import type { Session } from '../engine.ts';
 import { chunksOfBatch, partsOfBatch, unpackLayout } from '../index/layout.ts';
@@ -22,7 +22,7 @@ export async function matchesInBatch(
   const parts = await matchingParts(session, parameters, query, await planFilters(tools, query));
   const first = batch * partsOfBatch;
   const inBatch = sql`AND d.moment IN (${join(moments)}) AND d.part >= ${first} AND d.part < ${first + partsOfBatch}`;
-  const found = await session.all<{ part: number; m: number }>(parts.query(inBatch, empty));
+  const found = await session.all<{ part: number; m: number }>(parts.query({ after: inBatch }));
   const rows = await rowsAt(
     session,
     found.flatMap(({ part, m }) => keysIn(part, m)),

@@ -31,9 +31,16 @@ const fewRows = 2_000;
 /** The same where every match is counted: each row of the start is looked at then, so that a rarer start soon pays. */
 const manyRows = 100_000;
 
-/** Parts with the mask of those that pass every filter, as `(moment, part, m)`; `order` and `after` shape the page. */
+/** Which of the matching parts are wanted: those after a place, in an order, and no more than a number. */
+interface Wanted {
+  readonly after?: Sql;
+  readonly order?: Sql;
+  readonly atMost?: number;
+}
+
+/** Parts with the mask of those that pass every filter, as `(moment, part, m)`, each part once. */
 export interface MatchingParts {
-  readonly query: (after: Sql, order: Sql) => Sql;
+  readonly query: (wanted?: Wanted) => Sql;
 }
 
 /**
@@ -52,13 +59,19 @@ export async function matchingParts(
   const masks = [sql`d.mask`, ...others.map(maskOf)];
   const moments = filters.flatMap((filter) => (filter.kind === 'moment' ? [filter.condition] : []));
   const parts = others.flatMap((filter) => (filter.kind === 'masks' ? [inParts([...filter.masks.keys()])] : []));
-  const conditions = [...start.conditions, ...moments, ...parts];
-  const where = conditions.length === 0 ? sql`1 = 1` : join(conditions, ' AND ');
+  const where = join([...start.conditions, ...moments, ...parts], ' AND ');
   return {
-    query: (after, order) => sql`
-      SELECT moment, part, m FROM (
-        SELECT d.moment, d.part, ${join(masks, ' & ')} AS m FROM ${start.rows} AS d WHERE ${where} ${after}
-      ) AS parts WHERE m <> 0 ${order}`,
+    query({ after = empty, order = empty, atMost } = {}) {
+      const first = (count: number) => (atMost === undefined ? empty : sql`LIMIT ${raw(String(atMost * count))}`);
+      // So many rows hold the first parts whole, and no more of them need be joined.
+      const rows = sql`
+        SELECT moment, part, m FROM (
+          SELECT d.moment, d.part, ${join(masks, ' & ')} AS m FROM posting AS d WHERE ${where} ${after}
+        ) AS found WHERE m <> 0 ${order} ${first(start.rowsOfPart)}`;
+      if (start.rowsOfPart === 1) return rows;
+      return sql`
+        SELECT moment, part, bit_or(m) AS m FROM (${rows}) AS rows GROUP BY moment, part ${order} ${first(1)}`;
+    },
   };
 }
 
@@ -70,9 +83,10 @@ type TokensFilter = Extract<PlannedFilter, { kind: 'tokens' }>;
 
 interface Start {
   readonly filter: PlannedFilter | undefined;
-  /** Something with the columns moment, part and mask, each part once. */
-  readonly rows: Sql;
+  /** Which rows of `posting` it walks through. */
   readonly conditions: readonly Sql[];
+  /** The most of them that a part can have. */
+  readonly rowsOfPart: number;
 }
 
 async function startOf(
@@ -84,7 +98,7 @@ async function startOf(
   const candidates = filters.filter((filter): filter is TokensFilter => filter.kind === 'tokens' && !filter.isNegated);
   const nothing = candidates.find(({ ids }) => ids.length === 0);
   const everything = postingsOf(anyParam, present);
-  if (nothing !== undefined) return { filter: undefined, ...everything, conditions: [sql`1 = 0`] };
+  if (nothing !== undefined) return { filter: undefined, conditions: [sql`1 = 0`], rowsOfPart: 1 };
   const isSingle = ({ params, ids }: TokensFilter) => params.length * ids.length === 1;
   const [only] = candidates;
   if (candidates.length === 1 && only !== undefined && isSingle(only)) return { filter: only, ...postingsOfOne(only) };
@@ -104,11 +118,7 @@ async function startOf(
   if (isCounted && fewest === fewRows && candidates.length > 1) ({ best, fewest } = await rarest(manyRows));
   if (best === undefined) return { filter: undefined, ...everything };
   if (isSingle(best)) return { filter: best, ...postingsOfOne(best) };
-  return {
-    filter: best,
-    rows: sql`(SELECT moment, part, bit_or(mask) AS mask FROM posting WHERE ${areOf(best)} GROUP BY moment, part)`,
-    conditions: [],
-  };
+  return { filter: best, conditions: [areOf(best)], rowsOfPart: best.params.length * best.ids.length };
 }
 
 function postingsOfOne({ params, ids }: TokensFilter): Omit<Start, 'filter'> {
@@ -120,7 +130,7 @@ function areOf({ params, ids }: TokensFilter): Sql {
 }
 
 function postingsOf(param: number, token: number): Omit<Start, 'filter'> {
-  return { rows: sql`posting`, conditions: [sql`d.param = ${param} AND d.token = ${token}`] };
+  return { conditions: [sql`d.param = ${param} AND d.token = ${token}`], rowsOfPart: 1 };
 }
 
 /** Rows of each filter, counted no further than the fewest of those before it. */
@@ -159,34 +169,37 @@ export async function pageByDate(
         : sql`AND (d.moment, d.part) >= (${from.value}, ${fromPart})`;
   const order = isDown ? sql`ORDER BY moment DESC, part DESC` : sql`ORDER BY moment, part`;
   // Each part holds a match at least, but the first may hold only such as the page before has shown.
-  const few = sql`${parts.query(after, order)} LIMIT ${raw(String(count + 2))}`;
-  const found = await (session.dialect === 'postgres'
+  const few = parts.query({ after, order, atMost: count + 2 });
+  const { rows: found, momentOf } = await (session.dialect === 'postgres'
     ? rowsOfParts(session, few, order, count + 1, from)
     : rowsOfPartsInTurn(session, few, count + 1, from));
   const rows = found.slice(0, count);
   const last = rows.at(-1);
   if (found.length <= count || last === undefined) return { rows };
-  return { rows, next: { value: last.moment, key: last.key } };
+  return { rows, next: { value: momentOf(last), key: last.key } };
 }
 
-interface DatedRow extends MatchRow {
-  readonly moment: number;
+interface DatedRows<Row extends MatchRow = MatchRow> {
+  readonly rows: readonly Row[];
+  readonly momentOf: (row: Row) => number;
 }
 
 /** Parts and their resources with one statement, since a round trip is most of what a small page costs. */
-function rowsOfParts(
+async function rowsOfParts(
   session: Session,
   parts: Sql,
   order: Sql,
   most: number,
   from: Position | undefined,
-): Promise<DatedRow[]> {
+): Promise<DatedRows> {
   const shown = from === undefined ? empty : sql`AND (p.part <> ${partOf(from.key)} OR r.key > ${from.key})`;
-  return session.all<DatedRow>(
+  const rows = await session.all<MatchRow & { moment: number }>(
     sql`SELECT ${matchColumns}, p.moment FROM (${parts}) AS p CROSS JOIN generate_series(0, ${raw(String(bitsOfPart - 1))}) AS b(n)
         JOIN resource AS r ON r.key = p.part * ${bits} + b.n
         WHERE ((p.m >> b.n) & 1) = 1 ${shown} ${order}, r.key LIMIT ${raw(String(most))}`,
   );
+  const moments = new Map(rows.map(({ key, moment }) => [key, moment]));
+  return { rows, momentOf: ({ key }) => moments.get(key) as number };
 }
 
 /** The same where a statement costs little and a join over every bit more. */
@@ -195,23 +208,28 @@ async function rowsOfPartsInTurn(
   parts: Sql,
   most: number,
   from: Position | undefined,
-): Promise<DatedRow[]> {
+): Promise<DatedRows> {
   const fromPart = from === undefined ? undefined : partOf(from.key);
   const isNew = (key: number): boolean => partOf(key) !== fromPart || key > (from?.key ?? -1);
   const found = await session.all<{ moment: number; part: number; m: number }>(parts);
-  const moments = new Map(found.map(({ part, moment }) => [part, moment]));
   const keys = found.flatMap(({ part, m }) => keysIn(part, m).filter(isNew));
-  const rows = await rowsAt(session, keys.slice(0, most));
-  return rows.map((row) => ({ ...row, moment: moments.get(partOf(row.key)) as number }));
+  return {
+    rows: await rowsAt(session, keys.slice(0, most)),
+    momentOf: ({ key }) => found.find(({ part }) => part === partOf(key))?.moment as number,
+  };
 }
 
 /** The resources of these keys, in their order. */
 export async function rowsAt(session: Session, keys: readonly number[]): Promise<MatchRow[]> {
   if (keys.length === 0) return [];
+  if (session.dialect === 'sqlite') {
+    // Goes through the list in its order.
+    return session.all<MatchRow>(
+      sql`SELECT ${matchColumns} FROM json_each(${JSON.stringify(keys)}) AS k CROSS JOIN resource AS r ON r.key = k.value`,
+    );
+  }
   const rows = await session.all<MatchRow>(
-    session.dialect === 'postgres'
-      ? sql`SELECT ${matchColumns} FROM resource AS r WHERE r.key = ANY (${keys}::bigint[])`
-      : sql`SELECT ${matchColumns} FROM resource AS r WHERE r.key IN (SELECT value FROM json_each(${JSON.stringify(keys)}))`,
+    sql`SELECT ${matchColumns} FROM resource AS r WHERE r.key = ANY (${keys}::bigint[])`,
   );
   const byKey = new Map(rows.map((row) => [row.key, row]));
   return keys.flatMap((key) => byKey.get(key) ?? []);
@@ -237,7 +255,7 @@ export async function pageByResource(
         : sql`AND (${column}, r.key) > (${from.value}, ${from.key})`;
   const order = isDown ? sql`ORDER BY ${column} DESC, r.key DESC` : sql`ORDER BY ${column}, r.key`;
   const rows = await session.all<MatchRow>(
-    sql`SELECT ${matchColumns} FROM resource AS r JOIN (${parts.query(empty, empty)}) AS p ON p.part = r.key / ${bits}
+    sql`SELECT ${matchColumns} FROM resource AS r JOIN (${parts.query()}) AS p ON p.part = r.key / ${bits}
         WHERE r.type = ${numberOfType(type as StoredType)} AND ((p.m >> (CAST(r.key % ${bits} AS integer))) & 1) = 1 ${after} ${order} LIMIT ${count + 1}`,
   );
   const page = rows.slice(0, count);
@@ -255,9 +273,9 @@ export async function countMatches(
   parts: MatchingParts,
   mostParts?: number,
 ): Promise<number | undefined> {
-  const limit = mostParts === undefined ? empty : sql`LIMIT ${mostParts + 1}`;
+  const few = parts.query(mostParts === undefined ? {} : { atMost: mostParts + 1 });
   const [row] = await session.all<{ rows: number; matches: number | null }>(
-    sql`SELECT count(*) AS rows, sum(popcount(m)) AS matches FROM (${parts.query(empty, empty)} ${limit}) AS counted`,
+    sql`SELECT count(*) AS rows, sum(popcount(m)) AS matches FROM (${few}) AS counted`,
   );
   if (row === undefined || (mostParts !== undefined && row.rows > mostParts)) return undefined;
   return row.matches ?? 0;

@@ -123,17 +123,18 @@ export class SqliteEngine implements Engine {
   }
 }
 
+/** A statement that gives rows, with the names of their columns. */
+interface Reading {
+  readonly statement: Statement<unknown[], unknown[]>;
+  readonly names: readonly string[];
+}
+
 function sessionOn(db: Connection, told: (error: unknown) => unknown): Session {
-  const statements = new Map<string, Statement>();
-  const prepared = (text: string) => {
-    let statement = statements.get(text);
-    if (statement === undefined) {
-      if (statements.size >= mostStatements) statements.clear();
-      statement = db.prepare(text);
-      statements.set(text, statement);
-    }
-    return statement;
-  };
+  const prepared = remembered((text) => db.prepare(text));
+  const read = remembered((text): Reading => {
+    const statement = db.prepare<unknown[], unknown[]>(text).raw();
+    return { statement, names: statement.columns().map(({ name }) => name) };
+  });
   const attempt = <T>(work: () => T): T => {
     if (!db.open) throw stopped();
     try {
@@ -144,7 +145,7 @@ function sessionOn(db: Connection, told: (error: unknown) => unknown): Session {
   };
   return {
     dialect: 'sqlite',
-    all: async <Row>(query: Sql) => attempt(() => prepared(query.sql).all(...query.values) as Row[]),
+    all: async <Row>(query: Sql) => attempt(() => rowsOf(read(query.sql), query.values) as Row[]),
     run: async (query) => attempt(() => prepared(query.sql).run(...query.values).changes),
     // In one process a prepared statement run for each row costs less than a long one.
     insert: async (table, columns, rows, onConflict = '') =>
@@ -155,6 +156,28 @@ function sessionOn(db: Connection, told: (error: unknown) => unknown): Session {
         return rows.reduce((written, row) => written + insert.run(...row).changes, 0);
       }),
   };
+}
+
+function remembered<T>(prepare: (text: string) => T): (text: string) => T {
+  const statements = new Map<string, T>();
+  return (text) => {
+    let statement = statements.get(text);
+    if (statement === undefined) {
+      if (statements.size >= mostStatements) statements.clear();
+      statement = prepare(text);
+      statements.set(text, statement);
+    }
+    return statement;
+  };
+}
+
+/** The driver hands over lists in half the time of objects; written this way, all rows get the same shape. */
+function rowsOf({ statement, names }: Reading, values: readonly unknown[]): object[] {
+  return statement.all(...values).map((cells) => {
+    const row: Record<string, unknown> = {};
+    for (let index = 0; index < names.length; index += 1) row[names[index] as string] = cells[index];
+    return row;
+  });
 }
 
 function stopped(): StoreError {
