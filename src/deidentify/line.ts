@@ -1,7 +1,11 @@
 import { AppError, ExamInvalidError } from '../kernel/errors.ts';
+import { isQuestionnaireResponse } from '../questionnaire/read-response.ts';
+import type { SentExam } from '../questionnaire/read-sent-exam.ts';
 import { deidentifyExam } from './exam.ts';
 import type { Pseudonyms } from './pseudonyms.ts';
 import { deidentifyResource, UnknownTypeError } from './resource.ts';
+
+type Fields = Readonly<Record<string, unknown>>;
 
 /** What became of one line. */
 export type LineResult =
@@ -10,11 +14,17 @@ export type LineResult =
   | { readonly fault: string };
 
 /**
- * One line of NDJSON: an exam as it was sent, a resource, or a Bundle, whose resources become a line each.
- * @param text    JSON of one object
- * @param isSound throws ExamInvalidError for an exam that is not sound: only of a sound one it is known where text can stand
+ * One line of NDJSON: an exam as it was sent, in its own JSON or as a QuestionnaireResponse, of which the exam is left; a
+ * resource; or a Bundle, whose resources become a line each.
+ * @param text JSON of one object
+ * @param read reads what was sent as an exam and throws ExamInvalidError for one that is not sound: only of a sound one
+ *             it is known where text can stand
  */
-export function deidentifyLine(text: string, pseudonyms: Pseudonyms, isSound: (exam: unknown) => void): LineResult {
+export function deidentifyLine(
+  text: string,
+  pseudonyms: Pseudonyms,
+  read: (sent: unknown) => Pick<SentExam, 'body'>,
+): LineResult {
   let parsed: unknown;
   try {
     parsed = JSON.parse(text);
@@ -24,11 +34,11 @@ export function deidentifyLine(text: string, pseudonyms: Pseudonyms, isSound: (e
   if (typeof parsed !== 'object' || parsed === null || Array.isArray(parsed)) {
     return { fault: 'An exam, a resource or a Bundle was expected.' };
   }
-  const line = parsed as Readonly<Record<string, unknown>>;
+  const line: Fields = parsed as Fields;
   try {
-    if (line.resourceType === undefined) {
-      isSound(line);
-      return { lines: [JSON.stringify(deidentifyExam(line, pseudonyms))], omitted: 0 };
+    if (line.resourceType === undefined || isQuestionnaireResponse(parsed)) {
+      const { body } = read(parsed);
+      return { lines: [JSON.stringify(deidentifyExam(body as Fields, pseudonyms))], omitted: 0 };
     }
     const resources = line.resourceType === 'Bundle' ? resourcesIn(line.entry) : [line];
     const kept = resources.flatMap((resource) => deidentifyResource(resource, pseudonyms) ?? []);
@@ -45,10 +55,10 @@ export function deidentifyLine(text: string, pseudonyms: Pseudonyms, isSound: (e
   }
 }
 
-function resourcesIn(entries: unknown): readonly Readonly<Record<string, unknown>>[] {
+function resourcesIn(entries: unknown): readonly Fields[] {
   if (!Array.isArray(entries)) return [];
   return entries.flatMap((entry: { resource?: unknown } | null) => {
     const resource = entry?.resource;
-    return typeof resource === 'object' && resource !== null ? [resource as Record<string, unknown>] : [];
+    return typeof resource === 'object' && resource !== null ? [resource as Fields] : [];
   });
 }

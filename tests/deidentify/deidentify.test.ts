@@ -7,6 +7,8 @@ import { afterAll, describe, expect, it } from 'vitest';
 import { createExamSteps } from '../../src/context.ts';
 import { deidentifyLine } from '../../src/deidentify/line.ts';
 import { createPseudonyms } from '../../src/deidentify/pseudonyms.ts';
+import { readSentExam } from '../../src/questionnaire/read-sent-exam.ts';
+import { questionnaireResponse } from '../../src/questionnaire/write-response.ts';
 import { systems } from '../../src/terminology/systems.ts';
 import { structureProblems } from '../fhir/support/r4-rules.ts';
 import { built, root } from '../support/built.ts';
@@ -15,7 +17,8 @@ import { temporaryFolder } from '../support/service.ts';
 
 const steps = createExamSteps();
 const now = new Date('2026-06-01T00:00:00Z');
-const isSound = (exam: unknown) => void steps.readExam(exam, { purpose: 'record', now });
+const read = (sent: unknown) =>
+  readSentExam(sent, steps.formVersion, (exam) => steps.readExam(exam, { purpose: 'record', now }));
 const pseudonyms = createPseudonyms(Buffer.alloc(32, 7));
 
 /** Stands in every place of an exam where a sender may write what they like. */
@@ -45,9 +48,13 @@ function bundleOf(body: ExamBody): Bundle {
   return steps.toBundle(exam, steps.assess(exam), { version: 1 });
 }
 function linesOf(text: string, by = pseudonyms): Record<string, unknown>[] {
-  const result = deidentifyLine(text, by, isSound);
+  const result = deidentifyLine(text, by, read);
   if ('fault' in result) throw new Error(result.fault);
   return result.lines.map((line) => JSON.parse(line) as Record<string, unknown>);
+}
+function sites(exam: unknown) {
+  const { localisations } = steps.assess(steps.readExam(exam, { purpose: 'record', now }));
+  return localisations.map(({ site, side, probability }) => [site, side, probability]);
 }
 const observationsIn = (lines: readonly Record<string, unknown>[]) =>
   lines.filter(({ resourceType }) => resourceType === 'Observation') as unknown as Observation[];
@@ -98,11 +105,16 @@ describe.each(exampleNames)('%s, with marks in every free text and name', (name)
     expect(observationsIn(resources)[0]?.subject).toEqual(exam?.subject);
   });
 
+  it('leaves the same exam of the form that says the same', () => {
+    const form = questionnaireResponse(steps.readExam(body, { purpose: 'record', now }), steps.formVersion);
+    expect(JSON.stringify(form).toLowerCase()).toContain(mark.toLowerCase());
+    const [fromForm] = linesOf(JSON.stringify(form));
+    expect(sites(fromForm)).toEqual(sites(exam));
+    expect([fromForm?.identifier, fromForm?.subject]).toEqual([exam?.identifier, exam?.subject]);
+    expect(JSON.stringify(fromForm).toLowerCase()).not.toContain(mark.toLowerCase());
+  });
+
   it('still is an exam with the same localisation', () => {
-    const sites = (one: unknown) => {
-      const read = steps.readExam(one, { purpose: 'record', now });
-      return steps.assess(read).localisations.map(({ site, side, probability }) => [site, side, probability]);
-    };
     expect(sites(exam)).toEqual(sites(body));
   });
 });
@@ -141,7 +153,7 @@ describe('lines that are not understood', () => {
     ['a type that is not made here', JSON.stringify({ resourceType: 'Patient', id: mark })],
     ['an exam with a field that nobody knows', JSON.stringify({ ...marked('foot-drop'), [mark]: mark })],
   ])('are left out and told without their content: %s', (_name, text) => {
-    const result = deidentifyLine(text, pseudonyms, isSound);
+    const result = deidentifyLine(text, pseudonyms, read);
     expect(result).toHaveProperty('fault');
   });
 });

@@ -4,6 +4,7 @@ import { open, readFile, writeFile } from 'node:fs/promises';
 import { Command } from 'commander';
 import { deidentifyLine } from '../../deidentify/line.ts';
 import { createPseudonyms, leastKeyBytes, type Pseudonyms } from '../../deidentify/pseudonyms.ts';
+import { readSentExam } from '../../questionnaire/read-sent-exam.ts';
 import { isBlank, readLines } from '../convert/read-lines.ts';
 import { fileSink, type Sink, streamSink } from '../convert/sink.ts';
 import { exitCodes, type Surroundings, UsageError } from './surroundings.ts';
@@ -22,7 +23,10 @@ export function deidentifyCommand({ loadSteps }: Surroundings): Command {
     .description(
       'Take out of exams or resources what names a person, for research: pseudonyms, moved dates, no free text.',
     )
-    .argument('[input]', 'exams, resources or Bundles, one a line (NDJSON), or - for standard input')
+    .argument(
+      '[input]',
+      'exams (as QuestionnaireResponses too), resources or Bundles, one a line (NDJSON), or - for standard input',
+    )
     .option('-k, --key <file>', 'the key of the pseudonyms; the same key always gives the same ones')
     .option('--new-key <file>', 'make a key, in a file that must not be there yet, and do nothing else')
     .option('-o, --out <file>', 'file for the output, or - for standard output', '-')
@@ -42,11 +46,12 @@ findings can point to a person even so. Exit codes: 0 fine, 1 some lines had fau
       const pseudonyms = createPseudonyms(await readKey(options.key));
       const steps = await loadSteps();
       const now = new Date();
-      const isSound = (exam: unknown) => void steps.readExam(exam, { purpose: 'record', now });
+      const read = (sent: unknown) =>
+        readSentExam(sent, steps.formVersion, (exam) => steps.readExam(exam, { purpose: 'record', now }));
       const chunks = input === '-' ? process.stdin : createReadStream('', { fd: await opened(input, 'r') });
       const sink = options.out === '-' ? streamSink(process.stdout) : fileSink(await opened(options.out, 'w'), 0);
       try {
-        process.exitCode = await deidentify(chunks, pseudonyms, isSound, sink);
+        process.exitCode = await deidentify(chunks, pseudonyms, read, sink);
       } finally {
         await sink.close();
       }
@@ -56,14 +61,14 @@ findings can point to a person even so. Exit codes: 0 fine, 1 some lines had fau
 async function deidentify(
   chunks: AsyncIterable<Uint8Array>,
   pseudonyms: Pseudonyms,
-  isSound: (exam: unknown) => void,
+  read: Parameters<typeof deidentifyLine>[2],
   sink: Sink,
 ): Promise<number> {
   const counts = { written: 0, omitted: 0, faults: 0 };
   for await (const { number, bytes } of readLines(chunks, longestLineBytes)) {
     if (bytes === null) throw new UsageError(`Line ${number} is longer than ${longestLineBytes} bytes.`);
     if (isBlank(bytes)) continue;
-    const result = deidentifyLine(Buffer.from(bytes).toString('utf8'), pseudonyms, isSound);
+    const result = deidentifyLine(Buffer.from(bytes).toString('utf8'), pseudonyms, read);
     if ('fault' in result) {
       counts.faults += 1;
       process.stderr.write(`line ${number}: ${result.fault} It is left out.\n`);
