@@ -30,8 +30,12 @@ final class Findings {
     }
   }
 
-  /** @return whether there is nothing but allowed warnings */
-  boolean report(long resources, AllowedWarnings allowed, PrintStream out) {
+  /**
+   * @param resources  how many were looked at
+   * @param likeOthers how many were not, since they are like one that was
+   * @return whether there is nothing but allowed warnings
+   */
+  boolean report(long resources, long likeOthers, AllowedWarnings allowed, PrintStream out) {
     long errors = 0;
     long warnings = 0;
     long allowedWarnings = 0;
@@ -49,7 +53,9 @@ final class Findings {
       out.printf("  at %s, first in %s%n", finding.path(), where.place);
     }
     for (String unused : allowed.unused()) out.printf("allowed, but not met: %s%n", unused);
-    out.printf("%d resources, %d errors, %d warnings; %d allowed%n", resources, errors, warnings, allowedWarnings);
+    out.printf(
+        "%d resources and %d that differ from them in ids, times and persons alone: %d errors, %d warnings; %d allowed%n",
+        resources, likeOthers, errors, warnings, allowedWarnings);
     return errors == 0 && warnings == 0;
   }
 
