@@ -1,4 +1,5 @@
 import type { FhirResource } from 'fhir/r4.js';
+import { plainText } from '../kernel/plain-text.ts';
 import { systems } from '../terminology/systems.ts';
 import type { Pseudonyms } from './pseudonyms.ts';
 import { movedTime, nameIn, pseudonymousReference } from './subject.ts';
@@ -101,7 +102,7 @@ export class UnknownTypeError extends Error {}
  * @throws UnknownTypeError
  */
 export function deidentifyResource(resource: Fields, pseudonyms: Pseudonyms): FhirResource | undefined {
-  const type = String(resource.resourceType);
+  const type = plainText(resource.resourceType);
   if (omittedTypes.has(type)) return undefined;
   if (!Object.hasOwn(keptElements, type)) throw new UnknownTypeError();
   const subject = nameIn(resource.subject);
@@ -112,7 +113,7 @@ export function deidentifyResource(resource: Fields, pseudonyms: Pseudonyms): Fh
   });
   return {
     resourceType: type,
-    id: pseudonyms.of('id', String(resource.id)),
+    id: pseudonyms.of('id', plainText(resource.id)),
     meta: { security: [pseudonymised], ...tagOf(resource, pseudonyms) },
     ...Object.fromEntries(entries),
   } as unknown as FhirResource;
@@ -123,7 +124,7 @@ function tagOf({ meta }: Fields, pseudonyms: Pseudonyms) {
   const { tag = [] } = (meta ?? {}) as { tag?: readonly { system?: string; code?: string }[] };
   const exams = tag.filter(({ system }) => system === systems.exam);
   if (exams.length === 0) return {};
-  return { tag: exams.map(({ code }) => ({ system: systems.exam, code: pseudonyms.of('id', String(code)) })) };
+  return { tag: exams.map(({ code }) => ({ system: systems.exam, code: pseudonyms.of('id', plainText(code)) })) };
 }
 
 function keptValue(name: string, value: unknown, pseudonyms: Pseudonyms, shift: number): unknown {
@@ -132,7 +133,7 @@ function keptValue(name: string, value: unknown, pseudonyms: Pseudonyms, shift: 
     const type = name === 'subject' ? 'Patient' : 'Encounter';
     return target === undefined ? undefined : pseudonymousReference(type, target, pseudonyms);
   }
-  if (/^(date|authoredOn|.*DateTime)$/.test(name)) return movedTime(String(value), shift);
+  if (/^(date|authoredOn|.*DateTime)$/.test(name)) return movedTime(plainText(value), shift);
   return inside(value, pseudonyms);
 }
 
@@ -154,7 +155,7 @@ function inside(value: unknown, pseudonyms: Pseudonyms): unknown {
 /** `urn:uuid:ID` and `Type/ID` with the pseudonym of the id; anything else names somebody else's resource and is left out. */
 function mappedReference(reference: unknown, pseudonyms: Pseudonyms): string | undefined {
   const found = /^(?<prefix>urn:uuid:|[A-Z][A-Za-z]+\/)(?<id>[A-Za-z0-9.-]{1,64})(?:\/_history\/\w+)?$/.exec(
-    String(reference),
+    plainText(reference),
   );
   const { prefix = '', id = '' } = found?.groups ?? {};
   return found === null ? undefined : `${prefix}${pseudonyms.of('id', id)}`;

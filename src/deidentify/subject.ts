@@ -1,3 +1,4 @@
+import { plainText } from '../kernel/plain-text.ts';
 import type { Pseudonyms } from './pseudonyms.ts';
 
 /** The text by which a FHIR Reference names its target: the reference itself, or else the identifier. */
@@ -6,7 +7,7 @@ export function nameIn(reference: unknown): string | undefined {
   const { reference: literal, identifier } = reference as { reference?: unknown; identifier?: unknown };
   if (typeof literal === 'string') return literal;
   const { system = '', value } = (identifier ?? {}) as { system?: unknown; value?: unknown };
-  return typeof value === 'string' ? `${String(system)}|${value}` : undefined;
+  return typeof value === 'string' ? `${plainText(system)}|${value}` : undefined;
 }
 
 /** A reference of the same type to nobody who can be looked up. */

@@ -1,3 +1,4 @@
+import { plainText } from '../kernel/plain-text.ts';
 import type { DeliveryReason } from './delivery-error.ts';
 import type { ReceivedAnswer } from './send-request.ts';
 
@@ -52,7 +53,7 @@ export function judgeTransaction(answer: ReceivedAnswer, entries: number): Verdi
     ? bundle.entry.map((entry) => (isRecord(entry) ? entry.response : null))
     : [];
   if (responses.length !== entries) return { kind: 'again', reason: 'ANSWER_UNUSABLE', status };
-  const failed = responses.filter((one) => !isRecord(one) || !/^2\d\d/.test(String(one.status)));
+  const failed = responses.filter((one) => !isRecord(one) || !/^2\d\d/.test(plainText(one.status)));
   if (failed.length === 0) return verdict;
   const issues = [...new Set(failed.flatMap((one) => (isRecord(one) ? issueCodes(one.outcome) : [])))].slice(
     0,

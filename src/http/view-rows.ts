@@ -1,6 +1,7 @@
 import { setImmediate } from 'node:timers/promises';
 import { nearestKey } from '../exam/faults/nearest-key.ts';
 import { RequestError } from '../kernel/errors.ts';
+import { plainText } from '../kernel/plain-text.ts';
 import { parametersOf, searchedTypes } from '../search/parameters.ts';
 import { readSearch } from '../search/read-search.ts';
 import type { StoredResource } from '../store/resource-repository.ts';
@@ -95,7 +96,7 @@ function* given({ resources = [], patient, since }: ViewScope): Generator<unknow
     const about = [resource.subject, resource.patient].map((reference) => reference?.reference);
     const isPatient = resource.resourceType === 'Patient' && patient?.endsWith(`Patient/${resource.id}`);
     if (patient !== undefined && !isPatient && !about.includes(patient)) continue;
-    const updated = Date.parse(String(resource.meta?.lastUpdated ?? ''));
+    const updated = Date.parse(plainText(resource.meta?.lastUpdated ?? ''));
     if (since !== undefined && updated <= since) continue;
     yield resource;
   }

@@ -1,5 +1,6 @@
 import { nearestKey } from '../exam/faults/nearest-key.ts';
 import type { Fault } from '../kernel/errors.ts';
+import { plainText } from '../kernel/plain-text.ts';
 import { type CriterionKind, checkCriterion } from './check-criterion.ts';
 import { checkShape, isObject, type Json, measureElements } from './measure-shape.ts';
 import {
@@ -110,7 +111,7 @@ function aggregateIn({ extension }: Json, place: string, add: AddFault): void {
   const method = extensionIn(extension, extensions.aggregateMethod)?.valueCode;
   if (aggregateMethods.some((known) => known === method)) return;
   const message = `Expected the extension ${extensions.aggregateMethod} with one of: ${aggregateMethods.join(', ')}.`;
-  const near = method === undefined ? undefined : nearestKey(String(method), aggregateMethods);
+  const near = method === undefined ? undefined : nearestKey(plainText(method), aggregateMethods);
   add(`${place}/extension`, method === undefined ? 'REQUIRED' : 'UNKNOWN_KEY', message, near);
 }
 
@@ -123,7 +124,7 @@ function codeIn<Code extends string>(
   add: AddFault,
 ): Code | undefined {
   const codings = isObject(concept) && Array.isArray(concept.coding) ? concept.coding.filter(isObject) : [];
-  const codes = codings.filter((coding) => coding.system === system).map(({ code }) => String(code));
+  const codes = codings.filter((coding) => coding.system === system).map(({ code }) => plainText(code));
   const found = known.find((code) => codes.includes(code));
   if (found !== undefined) return found;
   const message = `Expected a code of ${system}, one of: ${known.join(', ')}.`;

@@ -1,4 +1,5 @@
 import type { Fault } from '../kernel/errors.ts';
+import { plainText } from '../kernel/plain-text.ts';
 
 /** JSON forms of the elements of a Measure beside its groups. Source: HL7 FHIR R4, StructureDefinition Measure. */
 type Form = 'text' | 'list' | 'texts' | 'object' | 'boolean';
@@ -48,7 +49,7 @@ export function checkShape(
     const form = formOf.get(name);
     if (form !== undefined && !hasForm(value, form)) add(`/${name}`, 'WRONG_TYPE', expected[form]);
   }
-  if (!statuses.includes(String(measure.status))) {
+  if (!statuses.includes(plainText(measure.status))) {
     const code = measure.status === undefined ? 'REQUIRED' : 'UNKNOWN_KEY';
     add('/status', code, `Expected one of: ${statuses.join(', ')}.`);
   }

@@ -1,4 +1,5 @@
 import type { ElementDefinition, StructureDefinition } from 'fhir/r4.js';
+import { plainText } from '../kernel/plain-text.ts';
 import { isObject, itemPath, itemsOf, type Json, type ValidationIssue } from './issue.ts';
 
 /** Codes of a value set, as `system|code` and, for elements that say no system, as the bare code; undefined if unknown. */
@@ -100,5 +101,7 @@ function isIn(value: unknown, allowed: ReadonlySet<string>): boolean {
   if (!isObject(value)) return true;
   const codings = Array.isArray(value.coding) ? (value.coding as unknown[]) : 'code' in value ? [value] : [];
   // A concept with a text alone is found by no list of codes; FHIR wants one code of the set in it.
-  return codings.some((coding) => isObject(coding) && allowed.has(`${String(coding.system)}|${String(coding.code)}`));
+  return codings.some(
+    (coding) => isObject(coding) && allowed.has(`${plainText(coding.system)}|${plainText(coding.code)}`),
+  );
 }

@@ -1,4 +1,5 @@
 import { nearestKey } from '../exam/faults/nearest-key.ts';
+import { plainText } from '../kernel/plain-text.ts';
 import type { Codes } from '../terminology/hierarchy.ts';
 import { canonicalBase } from '../terminology/systems.ts';
 import { isObject, itemPath, itemsOf, type Json, type ValidationIssue } from './issue.ts';
@@ -17,7 +18,7 @@ export function checkOwnCodes(resource: Json, codes: Codes): readonly Validation
       });
     }
   };
-  visit(resource, String(resource.resourceType));
+  visit(resource, plainText(resource.resourceType));
   return found;
 }
 

@@ -1,3 +1,4 @@
+import { plainText } from '../kernel/plain-text.ts';
 import { isObject, itemPath, itemsOf, type Json, type ValidationIssue } from './issue.ts';
 
 const nameForm = /^[A-Za-z][A-Za-z0-9]*$/;
@@ -28,6 +29,6 @@ export function checkReferences(resource: Json, inBundle?: ReadonlyMap<string, s
       });
     }
   };
-  visit(resource, String(resource.resourceType));
+  visit(resource, plainText(resource.resourceType));
   return found;
 }

@@ -1,5 +1,6 @@
 import type { StructureDefinition } from 'fhir/r4.js';
 import { echoedName } from '../exam/faults/echo.ts';
+import { plainText } from '../kernel/plain-text.ts';
 import { isObject, type Json, type ValidationIssue } from './issue.ts';
 import type { R4Definitions } from './r4-definitions.ts';
 
@@ -97,7 +98,7 @@ function withoutUnknown(
   if (indexes.length === contained.length) return { checked: resource, indexes, left: [] };
   const left = contained.flatMap((one, index): ValidationIssue[] => {
     if (isKnown(one)) return [];
-    const expression = `${String(resource.resourceType)}.contained[${index}]`;
+    const expression = `${plainText(resource.resourceType)}.contained[${index}]`;
     return [
       {
         severity: 'warning',
@@ -127,7 +128,7 @@ function issueOf(
   indexes: readonly number[],
   wrongTarget: 'error' | 'warning',
 ): ValidationIssue {
-  const root = String(resource.resourceType);
+  const root = plainText(resource.resourceType);
   const said = details?.text ?? diagnostics ?? '';
   const [place = root] = expression ?? [];
   const isWarning = severity === 'warning' || severity === 'information';

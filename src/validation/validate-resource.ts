@@ -1,5 +1,6 @@
 import type { StructureDefinition } from 'fhir/r4.js';
 import { NotFoundError, RequestError } from '../kernel/errors.ts';
+import { plainText } from '../kernel/plain-text.ts';
 import { expandValueSet } from '../terminology/expand.ts';
 import { type Codes, indexCodes } from '../terminology/hierarchy.ts';
 import type { ConformanceResources } from '../terminology/load.ts';
@@ -75,7 +76,7 @@ export async function createValidator(conformance: ConformanceResources): Promis
     const type = checkedTypes.find((one) => one === resource.resourceType);
     if (type !== undefined) return check(type, resource, undefined, inBundle);
     const text = 'Resources of this type are not checked.';
-    return [{ severity: 'warning', type: 'not-supported', text, expression: String(resource.resourceType) }];
+    return [{ severity: 'warning', type: 'not-supported', text, expression: plainText(resource.resourceType) }];
   };
   return (type, resource, profile) => check(type, resource, profile);
 }

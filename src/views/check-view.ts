@@ -2,6 +2,7 @@ import r4 from 'fhirpath/fhir-context/r4/index.js';
 import { echoedName } from '../exam/faults/echo.ts';
 import { nearestKey } from '../exam/faults/nearest-key.ts';
 import type { Fault } from '../kernel/errors.ts';
+import { plainText } from '../kernel/plain-text.ts';
 import type { SelectDefinition, ViewColumn } from './view-definition.ts';
 import { allowedFunctions, namesInPath } from './view-path.ts';
 
@@ -65,7 +66,7 @@ export function checkView(definition: unknown): readonly Fault[] {
   const types = [...(r4 as unknown as { availableTypes: Iterable<string> }).availableTypes];
   if (definition.resource === undefined) add('/resource', 'REQUIRED', 'Expected the type of resource to make rows of.');
   else if (typeof definition.resource !== 'string' || !types.includes(definition.resource)) {
-    const near = nearestKey(String(definition.resource), types);
+    const near = nearestKey(plainText(definition.resource), types);
     add('/resource', 'UNKNOWN_KEY', 'Expected a resource type of FHIR R4.', near);
   }
 
@@ -147,7 +148,7 @@ export function checkView(definition: unknown): readonly Fault[] {
       if (typeof column.name !== 'string' || !nameForm.test(column.name)) {
         add(`${place}/name`, 'FORMAT', 'Expected a letter, then letters, digits and underscores.');
       }
-      return String(column.name);
+      return plainText(column.name);
     });
     for (const [child, place] of list(select.select, `${pointer}/select`))
       names.push(...checkSelect(child, place, depth + 1));

@@ -1,6 +1,7 @@
 import { connect } from 'node:net';
 import fc from 'fast-check';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { scoringSystem } from '../../src/measures/published-codes.ts';
 import type { RunningService } from '../../src/service.ts';
 import { type Answer, send, sendJson } from '../support/client.ts';
 import { type ExamBody, examNumbered } from '../support/example-exam.ts';
@@ -61,6 +62,25 @@ describe('hostile bodies', () => {
     }
     expect(({} as Record<string, unknown>).polluted).toBeUndefined();
     expect(Object.keys(Object.prototype)).toEqual([]);
+  });
+
+  const noText = { toString: 1 };
+  const scored = (code: unknown, system: unknown = scoringSystem) => ({ coding: [{ system, code }] });
+  const notation = 'http://terminology.hl7.org/CodeSystem/measure-improvement-notation';
+  it.each([
+    ['POST Measure', { resourceType: 'Measure', status: 'active', scoring: scored(noText) }],
+    ['POST Measure', { resourceType: 'Measure', status: noText, scoring: scored('cohort', noText) }],
+    [
+      'POST Measure/$validate',
+      { resourceType: 'Measure', status: 'active', improvementNotation: scored(noText, notation) },
+    ],
+    [
+      'POST $viewdefinition-run',
+      { resourceType: 'ViewDefinition', resource: noText, select: [{ column: [{ name: noText, path: 'id' }] }] },
+    ],
+  ])('takes for no text what cannot be made one: %s', async (route, body) => {
+    const answer = await sendJson(`${service.url}/fhir/${route.replace('POST ', '')}`, body);
+    expect([200, 400, 422]).toContain(answer.status);
   });
 
   it('names at most a hundred of thousands of faults, and soon', async () => {
