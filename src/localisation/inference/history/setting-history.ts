@@ -1,6 +1,7 @@
 import { anyOf, type HistoryWeight, kinds, sites, thoracicRoots, weigh } from './history-weight.ts';
 
-const trunksAndCords = sites(
+const plexusOfTheArm = sites(
+  'brachial-plexus',
   'upper-trunk',
   'middle-trunk',
   'lower-trunk',
@@ -87,7 +88,7 @@ export const settingHistory: readonly HistoryWeight[] = [
   ),
   ...weigh(
     ['trauma', 'limb-fracture-or-dislocation', 'neck-trauma'],
-    trunksAndCords,
+    plexusOfTheArm,
     2,
     1,
     'a pull on the arm tears the plexus',
