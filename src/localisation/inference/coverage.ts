@@ -37,8 +37,8 @@ const movementsOf: Readonly<Record<Pair, Readonly<Record<LimbHalf, readonly stri
 };
 const skinOf: Readonly<Record<Pair, readonly string[]>> = {
   face: [],
-  arms: ['outer-upper-arm', 'thumb', 'little-finger'],
-  legs: ['great-toe', 'front-of-thigh'],
+  arms: ['outer-upper-arm', 'thumb', 'middle-finger', 'little-finger'],
+  legs: ['great-toe', 'front-of-thigh', 'outer-border-of-foot'],
   trunk: ['nipple', 'umbilicus', 'lower-abdomen'],
   perineum: ['saddle', 'perianal-skin'],
 };
