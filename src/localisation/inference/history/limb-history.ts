@@ -71,8 +71,8 @@ export const limbHistory: readonly HistoryWeight[] = [
   ),
   ...weigh('neck-pain', cervicalRoots, 1.6, 0.7, 'neck pain is usual when cervical roots are compressed'),
   ...weigh('radicular-arm-pain', cervicalRoots, 2.5, 0.6, 'pain down the arm points to a root'),
-  ...weigh('neck-pain', cervicalCord, 2, 0.9, 'neck pain goes with what presses on the cervical cord'),
-  ...weigh('neck-pain', kinds('hemisphere'), 0.5, 1, 'what strikes the hemisphere seldom hurts in the neck'),
+  ...weigh('neck-pain', cervicalCord, 1.7, 0.9, 'neck pain goes with what presses on the cervical cord'),
+  ...weigh('neck-pain', kinds('hemisphere'), 0.4, 1, 'what strikes the hemisphere seldom hurts in the neck'),
   ...weigh('back-pain', thoracicCord, 1.3, 0.9, 'back pain goes with cord compression'),
   ...weigh(
     'nocturnal-hand-paraesthesiae',
