@@ -26,8 +26,7 @@ export const shoulderAndElbowMovements = {
     bulkAt: 'shoulder',
     paired: true,
     group: 'shoulder',
-    // With both spinati blocked a shoulder keeps a quarter to a half of its abduction (Gerber 2007, recalled).
-    muscles: { deltoid: 0.58, supraspinatus: 0.25, infraspinatus: 0.12, trapezius: 0.05 },
+    muscles: { deltoid: 0.7, supraspinatus: 0.22, trapezius: 0.08 },
     dominantRoot: 'C5',
     lengthCm: 25,
     pyramidalWeight: 0.8,
