@@ -64,7 +64,7 @@ export const illnessHistory: readonly HistoryWeight[] = [
     'nerves are at risk from an operation nearby and from lying still',
   ),
   ...weigh('recent-surgery', oftenHurtInOperations, 2.5, 1, 'most of its lesions come from an operation beside it'),
-  ...weigh('recent-surgery', sites('lumbar-plexus'), 1.8, 1, 'operations behind the peritoneum pass through it'),
+  ...weigh('recent-surgery', sites('lumbar-plexus'), 2, 1, 'operations behind the peritoneum pass through it'),
   ...weigh(
     'recent-surgery',
     sites('spinal-accessory-nerve'),

@@ -1,7 +1,6 @@
 import { anyOf, type HistoryWeight, kinds, sites, thoracicRoots, weigh } from './history-weight.ts';
 
-const plexusOfTheArm = sites(
-  'brachial-plexus',
+const trunksAndCords = sites(
   'upper-trunk',
   'middle-trunk',
   'lower-trunk',
@@ -88,10 +87,17 @@ export const settingHistory: readonly HistoryWeight[] = [
   ),
   ...weigh(
     ['trauma', 'limb-fracture-or-dislocation', 'neck-trauma'],
-    plexusOfTheArm,
+    trunksAndCords,
     2,
     1,
     'a pull on the arm tears the plexus',
+  ),
+  ...weigh(
+    ['trauma', 'neck-trauma'],
+    sites('brachial-plexus'),
+    1.5,
+    1,
+    'a blow that parts neck and shoulder tears the plexus',
   ),
   ...weigh(
     ['trauma', 'limb-fracture-or-dislocation'],
