@@ -193,7 +193,7 @@ export const illnessHistory: readonly HistoryWeight[] = [
     1,
     'inflamed vessels starve single nerves, one after the other',
   ),
-  ...weigh('rash', sites('multiple-mononeuropathy'), 2, 1, 'vasculitis shows on the skin as well'),
+  ...weigh('rash', sites('multiple-mononeuropathy'), 3, 1, 'vasculitis shows on the skin as well'),
   ...weigh('rash', sites('proximal-myopathy'), 2, 1, 'one inflammation of muscle shows on the skin as well'),
   ...weigh('asthma', sites('multiple-mononeuropathy'), 2, 1, 'asthma goes before one of the vasculitides'),
   ...weigh(
