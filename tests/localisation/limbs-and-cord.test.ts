@@ -207,7 +207,7 @@ describe('the cross-section of the cord', () => {
     expect(numbness(front, 'vibration', 'L4', 'right')).toBeCloseTo(0, 10);
   });
 
-  // Half a body weak without any loss of feeling: cervical haematoma that is taken for a stroke (Fukuyama 2016, read).
+  // Half a body weak without any loss of feeling: cervical haematoma that is taken for a stroke (case report PMC4831268, read).
   it('may weaken one side and leave all feeling', () => {
     const tract = find('spinal-cord-hemisection', 'left', '0.95-lateral', 'C4');
     expect(weakness(tract, 'ankle-dorsiflexion', 'left').upper).toBeGreaterThan(0.8);
