@@ -75,18 +75,18 @@ export const muscles = {
   // Wrist
   'extensor-carpi-radialis-longus': muscle('extensor carpi radialis longus', 'radial-nerve-spiral-groove', { C5: 0.15, C6: 0.65, C7: 0.2 }, isncsci, ['UBERON:0001524', 'extensor carpi radialis longus muscle']),
   'extensor-carpi-radialis-brevis': muscle('extensor carpi radialis brevis', 'radial-nerve-elbow', { C5: 0.05, C6: 0.55, C7: 0.4 }, isncsci, ['UBERON:0001525', 'extensor carpi radialis brevis muscle']),
-  'extensor-carpi-ulnaris': muscle('extensor carpi ulnaris', 'posterior-interosseous-nerve', { C7: 0.65, C8: 0.35 }, mrcUpper, ['UBERON:0001526', 'extensor carpi ulnaris muscle']),
+  'extensor-carpi-ulnaris': muscle('extensor carpi ulnaris', 'posterior-interosseous-nerve-recurrent-branch', { C7: 0.65, C8: 0.35 }, mrcUpper, ['UBERON:0001526', 'extensor carpi ulnaris muscle']),
   'flexor-carpi-radialis': muscle('flexor carpi radialis', 'median-nerve-beyond-pronator', { C6: 0.4, C7: 0.6 }, mrcUpper, ['UBERON:0001521', 'flexor carpi radialis muscle']),
   'palmaris-longus': muscle('palmaris longus', 'median-nerve-beyond-pronator', { C7: 0.4, C8: 0.5, T1: 0.1 }, mrcUpper, ['UBERON:0016493', 'palmaris longus muscle']),
   'flexor-carpi-ulnaris': muscle('flexor carpi ulnaris', 'ulnar-nerve-elbow', { C7: 0.2, C8: 0.6, T1: 0.2 }, mrcUpper, ['UBERON:0001522', 'flexor carpi ulnaris muscle']),
 
   // Long muscles of the fingers and thumb
-  'extensor-digitorum': muscle('extensor digitorum', 'posterior-interosseous-nerve', { C7: 0.65, C8: 0.35 }, ucsf, ['UBERON:0007612', 'extensor digitorum communis']),
-  'extensor-indicis': muscle('extensor indicis', 'posterior-interosseous-nerve', { C7: 0.4, C8: 0.6 }, mrcUpper),
-  'extensor-digiti-minimi': muscle('extensor digiti minimi', 'posterior-interosseous-nerve', { C7: 0.6, C8: 0.4 }, mrcUpper, ['UBERON:0007614', 'extensor digiti minimi muscle']),
-  'extensor-pollicis-longus': muscle('extensor pollicis longus', 'posterior-interosseous-nerve', { C7: 0.45, C8: 0.55 }, mrcUpper, ['UBERON:0003234', 'extensor pollicis longus muscle']),
-  'extensor-pollicis-brevis': muscle('extensor pollicis brevis', 'posterior-interosseous-nerve', { C7: 0.45, C8: 0.55 }, mrcUpper, ['UBERON:0017618', 'extensor pollicis brevis muscle']),
-  'abductor-pollicis-longus': muscle('abductor pollicis longus', 'posterior-interosseous-nerve', { C7: 0.6, C8: 0.4 }, mrcUpper, ['UBERON:0001527', 'abductor pollicis longus']),
+  'extensor-digitorum': muscle('extensor digitorum', 'posterior-interosseous-nerve-recurrent-branch', { C7: 0.65, C8: 0.35 }, ucsf, ['UBERON:0007612', 'extensor digitorum communis']),
+  'extensor-indicis': muscle('extensor indicis', 'posterior-interosseous-nerve-descending-branch', { C7: 0.4, C8: 0.6 }, mrcUpper),
+  'extensor-digiti-minimi': muscle('extensor digiti minimi', 'posterior-interosseous-nerve-recurrent-branch', { C7: 0.6, C8: 0.4 }, mrcUpper, ['UBERON:0007614', 'extensor digiti minimi muscle']),
+  'extensor-pollicis-longus': muscle('extensor pollicis longus', 'posterior-interosseous-nerve-descending-branch', { C7: 0.45, C8: 0.55 }, mrcUpper, ['UBERON:0003234', 'extensor pollicis longus muscle']),
+  'extensor-pollicis-brevis': muscle('extensor pollicis brevis', 'posterior-interosseous-nerve-descending-branch', { C7: 0.45, C8: 0.55 }, mrcUpper, ['UBERON:0017618', 'extensor pollicis brevis muscle']),
+  'abductor-pollicis-longus': muscle('abductor pollicis longus', 'posterior-interosseous-nerve-descending-branch', { C7: 0.6, C8: 0.4 }, mrcUpper, ['UBERON:0001527', 'abductor pollicis longus']),
   'flexor-digitorum-superficialis': muscle('flexor digitorum superficialis', 'median-nerve-beyond-pronator', { C7: 0.15, C8: 0.65, T1: 0.2 }, ucsf, ['UBERON:0003222', 'flexor digitorum superficialis']),
   'flexor-digitorum-profundus-median': muscle('flexor digitorum profundus to the index and middle fingers', 'anterior-interosseous-nerve', { C7: 0.15, C8: 0.7, T1: 0.15 }, isncsci, ['UBERON:0001523', 'flexor digitorum profundus']),
   'flexor-digitorum-profundus-ulnar': muscle('flexor digitorum profundus to the ring and little fingers', 'ulnar-nerve-elbow', { C7: 0.1, C8: 0.7, T1: 0.2 }, mrcUpper, ['UBERON:0001523', 'flexor digitorum profundus']),
@@ -105,7 +105,7 @@ export const muscles = {
   'lumbricals-ulnar': muscle('third and fourth lumbricals', 'deep-branch-of-ulnar-nerve-beyond-hypothenar', { C8: 0.45, T1: 0.55 }, mrcUpper, ['UBERON:0001501', 'lumbrical muscle of manus']),
 
   // Hip
-  'psoas': muscle('psoas major', 'lumbar-plexus', { L1: 0.25, L2: 0.45, L3: 0.3 }, isncsci, ['UBERON:0001298', 'psoas major muscle']),
+  'psoas': muscle('psoas major', 'branches-to-psoas', { L1: 0.25, L2: 0.45, L3: 0.3 }, isncsci, ['UBERON:0001298', 'psoas major muscle']),
   'iliacus': muscle('iliacus', 'femoral-nerve-pelvis', { L2: 0.55, L3: 0.45 }, isncsci, ['UBERON:0001369', 'iliacus muscle']),
   'sartorius': muscle('sartorius', 'femoral-nerve-groin', { L2: 0.6, L3: 0.4 }, mrcLower, ['UBERON:0001373', 'sartorius muscle']),
   'pectineus': muscle('pectineus', 'femoral-nerve-pelvis', { L2: 0.6, L3: 0.4 }, mrcLower),

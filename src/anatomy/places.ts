@@ -162,6 +162,17 @@ export const places = {
   'radial-nerve-spiral-groove': nerve('Radial nerve at the spiral groove', 'radial-nerve-axilla', 20, upper),
   'radial-nerve-elbow': nerve('Radial nerve at the elbow', 'radial-nerve-spiral-groove', 2, upper),
   'posterior-interosseous-nerve': nerve('Posterior interosseous nerve', 'radial-nerve-elbow', 6, upper),
+  // Below the supinator it divides: a branch for the long extensors of the fingers and one for those of thumb and index.
+  'posterior-interosseous-nerve-recurrent-branch': fascicle(
+    'Recurrent branch of the posterior interosseous nerve',
+    'posterior-interosseous-nerve',
+    upper,
+  ),
+  'posterior-interosseous-nerve-descending-branch': fascicle(
+    'Descending branch of the posterior interosseous nerve',
+    'posterior-interosseous-nerve',
+    upper,
+  ),
   'superficial-radial-nerve': nerve('Superficial radial nerve', 'radial-nerve-elbow', 5, upper),
 
   // Median
@@ -211,13 +222,15 @@ export const places = {
   ),
 
   // Lumbar plexus
-  'lumbar-plexus': plexusPart('Lumbar plexus', null, 6, lumbosacral),
+  'lumbar-plexus': plexusPart('Lumbar plexus', null, 4, lumbosacral),
+  // The branches to the psoas leave inside it, beside the femoral nerve.
+  'branches-to-psoas': fascicle('Branches of the lumbar plexus to the psoas', 'lumbar-plexus', lumbosacral),
   'iliohypogastric-nerve': nerve('Iliohypogastric nerve', 'lumbar-plexus', 1, lower),
   'ilioinguinal-nerve': nerve('Ilioinguinal nerve', 'lumbar-plexus', 2, lower),
   'genitofemoral-nerve': nerve('Genitofemoral nerve', 'lumbar-plexus', 1, lower),
   'lateral-femoral-cutaneous-nerve': nerve('Lateral femoral cutaneous nerve', 'lumbar-plexus', 20, lower),
   'obturator-nerve': nerve('Obturator nerve', 'lumbar-plexus', 3, lower),
-  'femoral-nerve-pelvis': nerve('Femoral nerve above the inguinal ligament', 'lumbar-plexus', 5, lower),
+  'femoral-nerve-pelvis': nerve('Femoral nerve above the inguinal ligament', 'lumbar-plexus', 7, lower),
   'femoral-nerve-groin': nerve('Femoral nerve below the inguinal ligament', 'femoral-nerve-pelvis', 5, lower),
   'saphenous-nerve': nerve('Saphenous nerve', 'femoral-nerve-groin', 4, lower),
 

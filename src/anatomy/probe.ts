@@ -41,7 +41,12 @@ export type Probe =
   /** A sign of lost joint position sense: Romberg, pseudoathetosis, stamping gait. */
   | { readonly kind: 'proprioception'; readonly limb: 'upper' | 'lower' }
   /** Limb coordination test: cerebellar when out of proportion to weakness. */
-  | { readonly kind: 'cerebellar'; readonly part: 'upper-limb' | 'lower-limb' | 'midline' }
+  | {
+      readonly kind: 'cerebellar';
+      readonly part: 'upper-limb' | 'lower-limb' | 'midline';
+      /** True where legs that are weak fail as surely as legs that are unsteady. */
+      readonly bearsWeight?: true;
+    }
   /** A deformity that takes years of distal muscle imbalance. */
   | { readonly kind: 'long-standing-deformity' }
   /** Pain or tingling provoked by stretching or tapping these roots or this nerve. */

@@ -346,6 +346,45 @@ const distinctions: readonly Distinction[] = [
       reflexes: reflexes({ knee: ['0', null] }),
     },
   },
+  {
+    name: 'a knee that does not straighten after an operation at the hip: femoral nerve before the plexus',
+    site: ['femoral-nerve-pelvis', 'femoral-nerve-groin'],
+    side: 'right',
+    path: /femoral nerve/,
+    onset: { pace: 'hyperacute', durationDays: 20 },
+    history: {
+      conditions: [{ key: 'hip-replacement', present: true }],
+      exposures: [{ key: 'recent-surgery', present: true }],
+    },
+    findings: {
+      power: power({ 'hip-flexion': [null, '3'], 'knee-extension': [null, '1'] }),
+      sensation: sensation('light-touch', { 'territory:femoral-nerve': [null, 'reduced'] }),
+    },
+  },
+  {
+    name: 'knees that give way the day after a birth: femoral nerves before the cord',
+    site: ['femoral-nerve-groin', 'femoral-nerve-pelvis'],
+    side: 'both',
+    path: /femoral nerve/,
+    onset: { pace: 'acute', durationDays: 1 },
+    history: { conditions: [{ key: 'pregnancy', present: true }] },
+    findings: {
+      power: power({ 'knee-extension': ['2', '3'] }),
+      reflexes: reflexes({ knee: ['0', '1'], ankle: '2' }),
+      sensation: sensation('pinprick', { 'front-of-thigh': 'reduced' }),
+      gait: midline({ 'unable-to-stand': true }),
+    },
+  },
+  {
+    name: 'a shoulder blade that stands out and power called normal: long thoracic nerve',
+    site: 'long-thoracic-nerve',
+    side: 'left',
+    path: /long thoracic nerve/,
+    onset: { pace: 'acute', durationDays: 60 },
+    history: { symptoms: [{ key: 'shoulder-pain', present: true }] },
+    findings: { inspection: signs({ 'scapular-winging': [true, null] }) },
+    otherwiseNormal: [{ section: 'power' }, { section: 'sensation' }],
+  },
 ];
 
 const localiser = createLocaliser();
@@ -389,5 +428,33 @@ describe('a report of one leg alone', () => {
     expect(chanceOf(oneLeg, 'demyelinating-polyradiculoneuropathy')).toBeLessThan(
       chanceOf(told, 'demyelinating-polyradiculoneuropathy'),
     );
+  });
+});
+
+// Neck pain and a face that is spared are the clues to the neck's cord in a sudden weak half: Zhou 2022 (read).
+describe('a half of the body that grows weak at once', () => {
+  const weakHalf = (...symptoms: readonly string[]): ExamDraft => ({
+    onset: { pace: 'hyperacute', durationDays: 1 },
+    history: { symptoms: symptoms.map((key) => ({ key, present: true })) },
+    findings: {
+      power: power({
+        'shoulder-abduction': [null, '2'],
+        'elbow-extension': [null, '2'],
+        'finger-abduction': [null, '2'],
+        'hip-flexion': [null, '2'],
+        'ankle-dorsiflexion': [null, '2'],
+      }),
+    },
+    otherwiseNormal: [{ section: 'cranialNerves' }, { section: 'sensation' }],
+  });
+  const halfCord = (draft: ExamDraft): number =>
+    localiser
+      .localise(bedsideExam(examBody(draft)))
+      .localisations.find(({ site, side }) => site === 'spinal-cord-hemisection' && side === 'right')?.probability ?? 0;
+
+  it('makes the cord of the neck a rival of the brain when the neck hurts', () => {
+    const hurting = halfCord(weakHalf('neck-pain'));
+    expect(hurting).toBeGreaterThan(2 * halfCord(weakHalf()));
+    expect(hurting).toBeGreaterThan(0.1);
   });
 });

@@ -121,6 +121,59 @@ describe('a lesion of some fascicles', () => {
   });
 });
 
+describe('a branch or a neighbour at the place of a nerve', () => {
+  // Source: Preston and Shapiro, 4th ed, posterior interosseous and femoral neuropathy (recalled).
+  it('drops the fingers without the thumb when the recurrent branch of the posterior interosseous nerve is the worse', () => {
+    const branch = find('posterior-interosseous-nerve', 'right', 'recurrent-branch-worse');
+    expect(weakness(branch, 'little-finger-extension', 'right').lower).toBeGreaterThan(0.8);
+    expect(weakness(branch, 'thumb-extension', 'right').lower).toBeLessThan(0.5);
+    expect(weakness(branch, 'wrist-extension-radial', 'right').lower).toBeLessThan(0.1);
+  });
+
+  it('takes hip flexion with the femoral nerve when the psoas bleeds, and leaves the adductors', () => {
+    const psoas = find('femoral-nerve-pelvis', 'left', 'with-psoas');
+    expect(weakness(psoas, 'hip-flexion', 'left').lower).toBeGreaterThan(0.7);
+    expect(weakness(psoas, 'hip-adduction', 'left').lower).toBeLessThan(0.1);
+  });
+
+  // Source: Aids to the Examination of the Peripheral Nervous System, 5th ed, branches of the brachial plexus (recalled).
+  it('lets the shoulder blade stand out when the plexus is torn above its trunks', () => {
+    const torn = find('brachial-plexus', 'left', 'above-the-trunks-severe');
+    for (const movement of [
+      'elbow-flexion',
+      'shoulder-abduction',
+      'scapular-protraction',
+      'scapular-retraction',
+    ] as const)
+      expect(weakness(torn, movement, 'left').lower, movement).toBeGreaterThan(0.7);
+    expect(weakness(torn, 'finger-abduction', 'left').lower).toBeCloseTo(0, 10);
+  });
+});
+
+// Source: Pham 1995, femoral neuropathy on both sides after childbirth (read).
+describe('the same nerve on both sides', () => {
+  it('takes both knee jerks with both femoral nerves and leaves the ankle jerks', () => {
+    const both = find('femoral-nerve-groin', 'both', 'severe-even');
+    for (const side of ['left', 'right'] as const) {
+      expect(weakness(both, 'knee-extension', side).lower).toBeGreaterThan(0.9);
+      expect(arc(both, 'knee', side).arc).toBeLessThan(0.2);
+      expect(arc(both, 'ankle', side).arc).toBe(1);
+    }
+  });
+
+  it('may be worse on one of them', () => {
+    const uneven = find('common-fibular-nerve', 'both', 'severe-left-worse');
+    expect(weakness(uneven, 'ankle-dorsiflexion', 'right').lower).toBeLessThan(
+      weakness(uneven, 'ankle-dorsiflexion', 'left').lower,
+    );
+  });
+
+  it('numbs the outer thighs alone where the nerve holds no motor fibres', () => {
+    const thighs = find('lateral-femoral-cutaneous-nerve', 'both', 'severe-even');
+    expect(weakness(thighs, 'hip-flexion', 'left').lower).toBeCloseTo(0, 10);
+  });
+});
+
 // Source: Blumenfeld, 3rd ed, spinal cord syndromes; DeJong, 8th ed, conus and cauda equina (recalled).
 describe('the cross-section of the cord', () => {
   it('loses both lateral columns without any sense but the vibration of the feet', () => {
@@ -152,6 +205,21 @@ describe('the cross-section of the cord', () => {
     expect(weakness(front, 'ankle-dorsiflexion', 'right').upper).toBeGreaterThan(0.8);
     expect(numbness(front, 'pinprick', 'L4', 'left')).toBeGreaterThan(0.8);
     expect(numbness(front, 'vibration', 'L4', 'right')).toBeCloseTo(0, 10);
+  });
+
+  // Half a body weak without any loss of feeling: cervical haematoma that is taken for a stroke (case report PMC4831268, read).
+  it('may weaken one side and leave all feeling', () => {
+    const tract = find('spinal-cord-hemisection', 'left', '0.95-lateral', 'C4');
+    expect(weakness(tract, 'ankle-dorsiflexion', 'left').upper).toBeGreaterThan(0.8);
+    expect(weakness(tract, 'ankle-dorsiflexion', 'right').total).toBeCloseTo(0, 10);
+    expect(numbness(tract, 'pinprick', 'L4', 'right')).toBeCloseTo(0, 10);
+    expect(numbness(tract, 'vibration', 'L4', 'left')).toBeCloseTo(0, 10);
+  });
+
+  it('paralyses extensors with flexors in the last stage of the lateral columns', () => {
+    const late = find('spinal-cord-lateral', 'both', '0.97-0-tracts');
+    expect(weakness(late, 'knee-extension', 'left').upper).toBeGreaterThan(0.7);
+    expect(numbness(late, 'pinprick', 'L4', 'left')).toBeCloseTo(0, 10);
   });
 
   it('ends in a conus whose lowest segments serve saddle and sphincters and no leg', () => {

@@ -7,6 +7,7 @@ import {
   proprioception,
   recordedOnly,
   slackOnBothSides,
+  standing,
   upperMotor,
   weaknessOf,
   weaknessOnBothSides,
@@ -139,7 +140,7 @@ export const gait = sectionTable(
     },
     'unable-to-stand': {
       label: 'Unable to stand without support',
-      probe: cerebellar('midline'),
+      probe: standing,
       source: commonPractice,
     },
     romberg: {

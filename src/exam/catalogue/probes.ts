@@ -66,6 +66,9 @@ export const proprioception = (limb: 'upper' | 'lower'): Probe => ({ kind: 'prop
 
 export const cerebellar = (part: 'upper-limb' | 'lower-limb' | 'midline'): Probe => ({ kind: 'cerebellar', part });
 
+/** Balance with the weight of the body on both legs: unsteady legs fail, and legs that do not hold the knee. */
+export const standing: Probe = { kind: 'cerebellar', part: 'midline', bearsWeight: true };
+
 export const provokesRoots = (roots: RootShares): Probe => ({ kind: 'provocation', roots });
 
 export const provokesNerve = (...places: readonly PlaceKey[]): Probe => ({ kind: 'provocation', places });

@@ -50,8 +50,16 @@ const columnForms = [
 /** Where the columns begin to fail; no place is the usual one, so that a sharp level speaks for another lesion. */
 const columnTops = ['C3', 'C5', 'C7', 'T1', 'T3', 'T5', 'T7'] as const satisfies readonly Segment[];
 
-/** Share of the lost control of the lateral columns that shows as weakness; stiffness and brisk jerks show all of it. Judged. */
-const lateralStrength = 0.7;
+/**
+ * How far the lateral columns have failed, and the share of the lost control that shows as weakness; stiffness and brisk
+ * jerks show all of it. In the end, after years, the legs hardly move. Judged.
+ */
+const lateralStages = [
+  { depth: 0.97, strength: 0.97, share: 0.12 },
+  { depth: 0.9, strength: 0.7, share: 0.28 },
+  { depth: 0.65, strength: 0.7, share: 0.3 },
+  { depth: 0.4, strength: 0.7, share: 0.3 },
+] as const;
 
 const lateralPaces = { hyperacute: 0.15, acute: 0.3, subacute: 0.8, chronic: 1.4 } as const;
 
@@ -68,13 +76,13 @@ function lateral(): Hypothesis[] {
     level: null,
     kind: 'cord',
   };
-  return [0.9, 0.65, 0.4].flatMap((depth) =>
+  return lateralStages.flatMap(({ depth, strength, share }) =>
     [0, 0.3].flatMap((arms) =>
       [0, 0.55].map((vibration) => {
         const lesion = new LesionBuilder();
         for (const side of bodySides) {
-          lesion.cord('corticospinal', side, segmentIndex('C3'), arms * depth * lateralStrength);
-          lesion.cord('corticospinal', side, segmentIndex('T4'), depth * lateralStrength);
+          lesion.cord('corticospinal', side, segmentIndex('C3'), arms * depth * strength);
+          lesion.cord('corticospinal', side, segmentIndex('T4'), depth * strength);
         }
         const process = processOf({
           release: ({ segment }) => lossBelow(segment, depth, arms) * 0.5,
@@ -83,7 +91,7 @@ function lateral(): Hypothesis[] {
           because: 'the longest fibres of the cord fail from their far end',
         });
         const variant = `${depth}-${arms}-${vibration === 0 ? 'tracts' : 'with-vibration'}`;
-        const frequency = (0.7 * (vibration === 0 ? 0.7 : 0.3)) / 6;
+        const frequency = (0.7 * share * (vibration === 0 ? 0.7 : 0.3)) / 2;
         return hypothesis(place, variant, frequency, lesion.build(), { process, paces: lateralPaces });
       }),
     ),

@@ -250,10 +250,12 @@ const spillShare = 0.33;
  * less, or one quarter of the half escapes. How often, judged.
  */
 const halfForms = [
-  { key: 'pure', hit: tracts, spills: false, share: 0.38, depths: [0.98, 0.6, 0.35] },
-  { key: 'spilling', hit: tracts, spills: true, share: 0.38, depths: [0.98, 0.6, 0.35] },
+  { key: 'pure', hit: tracts, spills: false, share: 0.35, depths: [0.98, 0.6, 0.35] },
+  { key: 'spilling', hit: tracts, spills: true, share: 0.35, depths: [0.98, 0.6, 0.35] },
   { key: 'anterolateral', hit: ['corticospinal', 'spinothalamic'], spills: false, share: 0.2, depths: [0.85, 0.45] },
   { key: 'posterolateral', hit: ['corticospinal', 'dorsalColumn'], spills: false, share: 0.04, depths: [0.85, 0.45] },
+  // Weakness alone, as in some haematomas behind the neck's cord that are taken for a stroke.
+  { key: 'lateral', hit: ['corticospinal'], spills: false, share: 0.06, depths: [0.95, 0.6] },
 ] as const;
 
 function halves(): Hypothesis[] {

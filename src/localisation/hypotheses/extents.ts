@@ -39,7 +39,7 @@ export function shareOf({ key, share }: Extent, place: PlaceKey): number {
 /** Share of all focal findings that each group of sites stands for, in percent. Judged. */
 export const groupFrequency = {
   nerve: 22,
-  plexus: 2.6,
+  plexus: 2.4,
   root: 20,
   adjacentRoots: 3,
   manyRoots: 1.4,

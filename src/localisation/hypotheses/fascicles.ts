@@ -34,6 +34,11 @@ export const fascicles: readonly Fascicular[] = [
   { site: 'ulnar-nerve-elbow', key: 'hand-fibres-partial', share: 0.13, hits: [['ulnar-nerve-elbow', 0.05, 0.05], ['ulnar-nerve-forearm', 0.5, 0.7]], source: book('ulnar neuropathy') },
   { site: 'median-nerve-elbow', key: 'beyond-pronator-severe', share: 0.2, hits: [['median-nerve-beyond-pronator', 0.9, 0.85]], source: book('median neuropathy at the elbow') },
   { site: 'median-nerve-elbow', key: 'beyond-pronator-partial', share: 0.3, hits: [['median-nerve-beyond-pronator', 0.5, 0.55]], source: book('median neuropathy at the elbow') },
+  // Each of the two branches may be pressed on more than the other, so that the fingers drop one after another.
+  { site: 'posterior-interosseous-nerve', key: 'recurrent-branch-worse', share: 0.12, hits: [['posterior-interosseous-nerve-recurrent-branch', 0.92, 0], ['posterior-interosseous-nerve-descending-branch', 0.4, 0]], source: book('posterior interosseous neuropathy') },
+  { site: 'posterior-interosseous-nerve', key: 'descending-branch-worse', share: 0.12, hits: [['posterior-interosseous-nerve-descending-branch', 0.92, 0], ['posterior-interosseous-nerve-recurrent-branch', 0.3, 0]], source: book('posterior interosseous neuropathy') },
+  // Blood or a retractor in the psoas takes its own branches with the nerve.
+  { site: 'femoral-nerve-pelvis', key: 'with-psoas', share: 0.15, hits: [['femoral-nerve-pelvis', 0.92, 0.85], ['branches-to-psoas', 0.75, 0]], source: book('femoral neuropathy') },
   // A band or rib under the trunk presses on its T1 fibres first, so the thumb suffers before the little finger.
   { site: 'lower-trunk', key: 't1-worse-severe', share: 0.25, hits: [['lower-trunk-t1', 0.92, 0.85], ['lower-trunk-c8', 0.3, 0.4]], source: book('neurogenic thoracic outlet syndrome') },
   { site: 'lower-trunk', key: 't1-worse-partial', share: 0.25, hits: [['lower-trunk-t1', 0.6, 0.6], ['lower-trunk-c8', 0.12, 0.25]], source: book('neurogenic thoracic outlet syndrome') },

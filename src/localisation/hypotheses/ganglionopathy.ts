@@ -56,6 +56,9 @@ const betterSide = 0.5;
 /** Small cells suffer less often than large ones. Judged. */
 const smallCells = 0.65;
 
+/** With tumours and Sjögren's disease it belongs to later life (Camdessanché 2009, recalled). Judged. */
+const ages = { from: 35, outside: 0.4 } as const;
+
 /** Loss of sensory cells without any loss of strength. */
 export function ganglionopathyHypotheses(): Hypothesis[] {
   return patterns.flatMap(({ variant, share, lopsidedShare, lost }) =>
@@ -84,6 +87,7 @@ export function ganglionopathyHypotheses(): Hypothesis[] {
             ],
             worse,
           ),
+          ages,
         },
       );
     }),

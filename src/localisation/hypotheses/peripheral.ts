@@ -7,7 +7,7 @@ import { type BodySide, bodySides } from '../../kernel/side.ts';
 import { type Hypothesis, hypothesis, type Site } from '../hypothesis.ts';
 import { LesionBuilder } from '../lesion.ts';
 import { type FacultyChances, facultyKey } from '../process.ts';
-import { type Extent, extents, groupFrequency, shareOf } from './extents.ts';
+import { type Extent, extents, groupFrequency, shareOf, sideSpreads } from './extents.ts';
 import { fascicles, fascicularShare } from './fascicles.ts';
 import { plexusHypotheses } from './plexuses.ts';
 import { rootHypotheses } from './roots.ts';
@@ -144,6 +144,37 @@ function bothPudendal(): Hypothesis {
   });
 }
 
+/**
+ * Share of the lesions at a place that strike it on both sides at once: thighs bent for hours in labour or at an operation,
+ * blood behind the peritoneum, a waistband, legs that lay or squatted. Judged.
+ */
+const onBothSides: Readonly<Partial<Record<PlaceKey, number>>> = {
+  'femoral-nerve-pelvis': 0.1,
+  'femoral-nerve-groin': 0.15,
+  'lateral-femoral-cutaneous-nerve': 0.08,
+  'common-fibular-nerve': 0.05,
+  'sciatic-nerve': 0.04,
+};
+
+/** The same nerve on both sides by one cause, which is much commoner than two lesions by chance. */
+function sameNerveOnBothSides(): Hypothesis[] {
+  const motor = placesServing(motorSupplies);
+  return (Object.entries(onBothSides) as [PlaceKey, number][]).flatMap(([key, share]) =>
+    sideSpreads.flatMap((spread) => {
+      const fitting = extents.slice(0, 2);
+      return fitting.map((extent) => {
+        const lesion = new LesionBuilder();
+        for (const side of bodySides) {
+          const depth = spread[side];
+          lesion.place(side, key, motor.has(key) ? extent.motor * depth : 0, extent.sensory * depth);
+        }
+        const frequency = (percentOf(key) * share) / (sideSpreads.length * fitting.length);
+        return hypothesis(placeSite(key, 'both'), `${extent.key}-${spread.key}`, frequency, lesion.build());
+      });
+    }),
+  );
+}
+
 /** Every focal lesion outside the cord and brain. */
 export function peripheralHypotheses(): Hypothesis[] {
   return [
@@ -152,6 +183,7 @@ export function peripheralHypotheses(): Hypothesis[] {
     ...intercostalHypotheses(),
     ...phrenicHypotheses(),
     bothPudendal(),
+    ...sameNerveOnBothSides(),
     ...plexusHypotheses(),
     ...rootHypotheses(),
   ];

@@ -1,5 +1,5 @@
 import type { PlaceKey } from '../../anatomy/places.ts';
-import { type BodySide, bodySides, opposite } from '../../kernel/side.ts';
+import { bodySides, opposite } from '../../kernel/side.ts';
 import { type Hypothesis, hypothesis, type Site } from '../hypothesis.ts';
 import { LesionBuilder } from '../lesion.ts';
 import { type FacultyChances, facultyKey } from '../process.ts';
@@ -15,7 +15,7 @@ const spreads = [
   { key: 'lower-worse', parts: [0.1, 0.6, 1], share: 0.25 },
 ] as const;
 
-function brachial(side: BodySide): Site {
+function brachial(side: Site['side']): Site {
   return { key: 'brachial-plexus', label: 'Brachial plexus, several parts', side, level: null, kind: 'plexus' };
 }
 
@@ -40,6 +40,56 @@ function wholeBrachial(): Hypothesis[] {
         );
       }),
     ),
+  );
+}
+
+/** Both plexuses at once, as years after radiation of the neck or chest; share of the lesions of a whole plexus. Judged. */
+const bothBrachial = { share: 0.02, paces: { hyperacute: 0.2, acute: 0.5, subacute: 0.8, chronic: 1.5 } } as const;
+
+/** Rays reach both sides nearly alike. Judged. */
+const slightlyUneven = [
+  { key: 'even', left: 1, right: 1 },
+  { key: 'left-worse', left: 1, right: 0.65 },
+  { key: 'right-worse', left: 0.65, right: 1 },
+] as const;
+
+function bothBrachialPlexuses(): Hypothesis[] {
+  return spreads.flatMap((spread) =>
+    slightlyUneven.flatMap((sides) =>
+      extents.slice(0, 2).map((extent) => {
+        const lesion = new LesionBuilder();
+        brachialParts.forEach((part, place) => {
+          for (const side of bodySides) {
+            const depth = (spread.parts[place] ?? 1) * sides[side];
+            lesion.place(side, part, extent.motor * depth, extent.sensory * depth);
+          }
+        });
+        const frequency = (groupFrequency.wholeBrachialPlexus * bothBrachial.share * spread.share) / 6;
+        return hypothesis(brachial('both'), `${spread.key}-${extent.key}-${sides.key}`, frequency, lesion.build(), {
+          paces: bothBrachial.paces,
+        });
+      }),
+    ),
+  );
+}
+
+/**
+ * A blow or pull that parts shoulder and neck may tear the upper roots where they join, with the nerves that leave there
+ * for serratus and rhomboids, so that the shoulder blade stands out. Share of the lesions of a whole plexus, judged.
+ */
+const aboveTheTrunks = 0.12;
+
+function upperRootsInTheNeck(): Hypothesis[] {
+  return bodySides.flatMap((side) =>
+    extents.slice(0, 2).map(({ key, motor, sensory }) => {
+      const lesion = new LesionBuilder()
+        .place(side, 'upper-trunk', motor, sensory)
+        .place(side, 'middle-trunk', motor * 0.4, sensory * 0.4);
+      for (const branch of ['long-thoracic-nerve', 'dorsal-scapular-nerve'] as const)
+        lesion.place(side, branch, motor, 0);
+      const frequency = (groupFrequency.wholeBrachialPlexus * aboveTheTrunks) / 4;
+      return hypothesis(brachial(side), `above-the-trunks-${key}`, frequency, lesion.build());
+    }),
   );
 }
 
@@ -161,5 +211,11 @@ function lumbosacralPlexus(): Hypothesis[] {
 
 /** Lesions that take more of a plexus than one of its named parts. */
 export function plexusHypotheses(): Hypothesis[] {
-  return [...wholeBrachial(), ...patchyBrachial(), ...lumbosacralPlexus()];
+  return [
+    ...wholeBrachial(),
+    ...bothBrachialPlexuses(),
+    ...upperRootsInTheNeck(),
+    ...patchyBrachial(),
+    ...lumbosacralPlexus(),
+  ];
 }

@@ -80,11 +80,11 @@ export class CombinationPrior {
   besides(members: readonly number[]): (index: number) => number {
     const independentOfMembers = this.independentOf(members);
     const factor = this.additionFactor(members);
-    const areNerves = members.every((member) => this.kindOf(member) === 'nerve');
+    const areNerves = members.every((member) => this.isOneNerve(member));
     const picked = this.logTotal + this.logPicker + (members.length + 1) * logPickedNerve;
     return (index) => {
       const independent = independentOfMembers + (this.logPrior[index] ?? 0) - this.logTotal + factor(index);
-      return areNerves && this.kindOf(index) === 'nerve' ? Math.max(independent, picked) : independent;
+      return areNerves && this.isOneNerve(index) ? Math.max(independent, picked) : independent;
     };
   }
 
@@ -115,6 +115,12 @@ export class CombinationPrior {
       }
       return isNerveAmong && kind === 'nerve' ? logAnother.twoNerves : logAnother.unrelated;
     };
+  }
+
+  /** A nerve of one side; what takes it on both sides at once does not pick out single nerves. */
+  private isOneNerve(index: number): boolean {
+    const site = this.hypotheses[index]?.site;
+    return site?.kind === 'nerve' && site.side !== 'both';
   }
 
   private kindOf(index: number): SiteKind {

@@ -37,8 +37,8 @@ const movementsOf: Readonly<Record<Pair, Readonly<Record<LimbHalf, readonly stri
 };
 const skinOf: Readonly<Record<Pair, readonly string[]>> = {
   face: [],
-  arms: ['outer-upper-arm', 'thumb', 'little-finger'],
-  legs: ['great-toe', 'front-of-thigh'],
+  arms: ['outer-upper-arm', 'thumb', 'middle-finger', 'little-finger'],
+  legs: ['great-toe', 'front-of-thigh', 'outer-border-of-foot'],
   trunk: ['nipple', 'umbilicus', 'lower-abdomen'],
   perineum: ['saddle', 'perianal-skin'],
 };
@@ -157,10 +157,11 @@ function isClumsy(hypothesis: Hypothesis, part: Part): boolean {
 }
 
 /** Loss of every movement of half a limb from which it hangs. Judged. */
-const paralysed = 0.75;
+const paralysed = 0.65;
 
 function isParalysed(hypothesis: Hypothesis, muscles: readonly MotorItem[]): boolean {
-  return muscles.length > 0 && muscles.every((item) => motorDeficit(hypothesis, item).total >= paralysed);
+  if (muscles.length === 0) return false;
+  return muscles.reduce((sum, item) => sum + motorDeficit(hypothesis, item).total, 0) >= paralysed * muscles.length;
 }
 
 /** Chance of retention from which a lesion is one of the sphincters. Judged. */

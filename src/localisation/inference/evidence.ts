@@ -173,7 +173,11 @@ function failing(findings: readonly Finding[]): ReadonlySet<string> {
   return new Set(findings.filter(({ abnormal }) => abnormal).flatMap(facultiesOf));
 }
 
-function facultiesOf({ item: { probe }, side }: Finding): readonly string[] {
+function facultiesOf({ item: { probe, section }, side }: Finding): readonly string[] {
+  if (probe.kind === 'movement') return [`${probe.movement}|${side}`];
+  // A posture that is seen names the movement that fails: winging the serratus, a wrist that drops its extensors.
+  if (probe.kind === 'weakness-of' && section === 'inspection')
+    return probe.movements.map((movement) => `${movement}|${side}`);
   if (probe.kind !== 'faculty') return [];
   return [probe.faculty, ...(probe.orAlso ?? [])].map((faculty) => `${faculty}|${side}`);
 }

@@ -1,8 +1,9 @@
+import type { Probe } from '../../anatomy/probe.ts';
 import { segmentIndex } from '../../anatomy/segments.ts';
 import { skinPlace } from '../../anatomy/skin-places.ts';
 import { type BodySide, sidesOf } from '../../kernel/side.ts';
 import { facultyChance } from '../forward/faculty.ts';
-import { motorDeficit } from '../forward/motor.ts';
+import { type MotorItem, motorDeficit } from '../forward/motor.ts';
 import { sensoryDeficit, sensoryItem } from '../forward/sensory.ts';
 import type { Hypothesis } from '../hypothesis.ts';
 import { signModel } from './abnormality.ts';
@@ -56,18 +57,34 @@ const coordinationMuscles = {
   midline: ['hip-flexion'],
 } as const;
 
+/** What holds a standing body up; the weakest of them decides. */
+const antigravity = ['hip-extension', 'knee-extension'] as const;
+
+/** How much of the weakness of a limb, of the legs in a balance task, and of the legs in standing shows as failure. Judged. */
+const failsByWeakness = { limb: 0.45, midline: 0.25, standing: 0.9 } as const;
+
 /** Balance tasks that healthy people from 60 fail, such as walking heel to toe: a fifth, more in great age. Judged. */
 const taskFailedFrom60 = 0.2;
 
+/** Loss of a movement that one side may stand in for. */
+function lossOf(hypothesis: Hypothesis, both: readonly MotorItem[]): number {
+  return Math.min(...both.map((item) => motorDeficit(hypothesis, item).total));
+}
+
 /** Clumsiness is cerebellar, or made by weakness, or by lost position sense; the last two in part only. */
-export function cerebellar({ item, side }: ProbeTarget, part: 'upper-limb' | 'lower-limb' | 'midline'): ProbeModel {
+export function cerebellar(
+  { item, side }: ProbeTarget,
+  { part, bearsWeight }: Extract<Probe, { kind: 'cerebellar' }>,
+): ProbeModel {
+  const byWeakness = failsByWeakness[bearsWeight ? 'standing' : part === 'midline' ? 'midline' : 'limb'];
+  const holding = antigravity.map((movement) => sidesOf(side).flatMap((one) => motorItems([movement], one)));
   const muscles = sidesOf(side).flatMap((one) => motorItems(coordinationMuscles[part], one));
   const joint = skinPlace('landmark', part === 'upper-limb' ? 'index-finger' : 'great-toe');
   const failedInHealth = item.scale === 'performance' ? taskFailedFrom60 : 0;
   const joints = joint === undefined ? [] : sidesOf(side).map((one) => sensoryItem(joint, 'joint-position', one));
   return signModel({
     item,
-    family: `coordination|${part === 'midline'}|${failedInHealth}`,
+    family: `coordination|${part === 'midline'}|${byWeakness}|${failedInHealth}`,
     steps: [coarse, 4, 4],
     fractions: (hypothesis) => {
       const faculty = part === 'midline' ? 'trunk-coordination' : 'limb-coordination';
@@ -76,7 +93,9 @@ export function cerebellar({ item, side }: ProbeTarget, part: 'upper-limb' | 'lo
       );
       return [
         Math.max(...sidesOf(side).map((one) => facultyChance(hypothesis, faculty, one)), 0.85 * Math.max(...spindles)),
-        mean(muscles.map((muscle) => motorDeficit(hypothesis, muscle).total)),
+        bearsWeight
+          ? Math.max(...holding.map((both) => lossOf(hypothesis, both)))
+          : mean(muscles.map((muscle) => motorDeficit(hypothesis, muscle).total)),
         mean(joints.map((one) => sensoryDeficit(hypothesis, one).total)),
       ];
     },
@@ -85,10 +104,7 @@ export function cerebellar({ item, side }: ProbeTarget, part: 'upper-limb' | 'lo
       return (
         inHealth +
         (0.98 - inHealth) *
-          (1 -
-            (1 - 0.92 * ataxia) *
-              (1 - (part === 'midline' ? 0.25 : 0.45) * weakness) *
-              (1 - (part === 'midline' ? 0.3 : 0.35) * position))
+          (1 - (1 - 0.92 * ataxia) * (1 - byWeakness * weakness) * (1 - (part === 'midline' ? 0.3 : 0.35) * position))
       );
     },
   });

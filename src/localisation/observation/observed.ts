@@ -128,7 +128,8 @@ const plantarResponses: readonly string[] = scales['plantar-response'].grades.ma
 export function plantarDistribution(released: number, toeMuscles: number): readonly number[] {
   const extensor = (0.01 + 0.72 * Math.min(1, released * 1.3)) * (0.15 + 0.85 * toeMuscles);
   const mute = 0.03 + 0.1 * released + 0.45 * (1 - toeMuscles);
-  const equivocal = 0.03 + 0.06 * released;
+  // Toes that hardly move answer doubtfully.
+  const equivocal = 0.03 + 0.06 * released + 0.07 * (1 - toeMuscles);
   const shares: Readonly<Record<string, number>> = {
     extensor,
     mute,

@@ -390,7 +390,7 @@ export function probeModel(target: ProbeTarget): ProbeModel | null {
     case 'proprioception':
       return proprioception(target, probe.limb);
     case 'cerebellar':
-      return cerebellar(target, probe.part);
+      return cerebellar(target, probe);
     case 'long-standing-deformity':
       return deformity(target);
     case 'provocation':

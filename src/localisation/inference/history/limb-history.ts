@@ -71,7 +71,8 @@ export const limbHistory: readonly HistoryWeight[] = [
   ),
   ...weigh('neck-pain', cervicalRoots, 1.6, 0.7, 'neck pain is usual when cervical roots are compressed'),
   ...weigh('radicular-arm-pain', cervicalRoots, 2.5, 0.6, 'pain down the arm points to a root'),
-  ...weigh('neck-pain', cervicalCord, 1.3, 0.9, 'neck pain goes with cervical cord compression'),
+  ...weigh('neck-pain', cervicalCord, 1.7, 0.9, 'neck pain goes with what presses on the cervical cord'),
+  ...weigh('neck-pain', kinds('hemisphere'), 0.4, 1, 'what strikes the hemisphere seldom hurts in the neck'),
   ...weigh('back-pain', thoracicCord, 1.3, 0.9, 'back pain goes with cord compression'),
   ...weigh(
     'nocturnal-hand-paraesthesiae',
@@ -233,6 +234,7 @@ export const limbHistory: readonly HistoryWeight[] = [
     'a knee without its quadriceps gives way on stairs',
   ),
   ...weigh('muscle-pain', kinds('muscle'), 1.4, 1, 'inflamed muscle may hurt'),
+  ...weigh('dark-urine', kinds('muscle'), 4, 1, 'the pigment of broken muscle darkens the urine'),
   ...weigh(
     'fever',
     anyOf(kinds('anterior-horn'), sites('spinal-cord-anterior')),

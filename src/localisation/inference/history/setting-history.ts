@@ -93,6 +93,13 @@ export const settingHistory: readonly HistoryWeight[] = [
     'a pull on the arm tears the plexus',
   ),
   ...weigh(
+    ['trauma', 'neck-trauma'],
+    sites('brachial-plexus'),
+    1.5,
+    1,
+    'a blow that parts neck and shoulder tears the plexus',
+  ),
+  ...weigh(
     ['trauma', 'limb-fracture-or-dislocation'],
     nervesAtShoulderAndArm,
     1.8,
