@@ -24,6 +24,19 @@ const oneHalf = {
   'medial-longitudinal-fasciculus': 0.35,
 } as const;
 
+/** The flank and base of one half of the pons, where lesions of both sides take tracts and peduncles. */
+const tractsOfOneHalf = {
+  'basis-pontis': 0.3,
+  'corticobulbar-fibres-in-pons': 0.55,
+  'pontine-nuclei': 0.4,
+  'middle-cerebellar-peduncle': 0.6,
+  'spinothalamic-tract-in-pons': 0.6,
+  'medial-lemniscus-in-pons': 0.3,
+  'spinal-trigeminal-tract-in-pons': 0.6,
+  'trigeminothalamic-fibres': 0.3,
+  'vestibular-nuclei': 0.25,
+} as const;
+
 /** The middle of the pontine tegmentum, which a lesion of the midline takes on both sides. */
 const pontineTegmentum = {
   'abducens-nucleus': 0.85,
@@ -145,6 +158,18 @@ export const brainstemTerritories = {
       'superior-cerebellar-peduncle': 0.85,
       'medial-longitudinal-fasciculus': 0.3,
       'midbrain-reticular-formation': 0.2,
+    },
+    source: midbrain,
+  },
+  'midbrain-dorsolateral': {
+    // The fourth nerve crosses behind the aqueduct, the sympathetic fibres beside it run down uncrossed.
+    label: 'Midbrain tegmentum',
+    holds: {
+      'trochlear-nucleus': 0.9,
+      'sympathetic-fibres-in-midbrain': 0.7,
+      'spinothalamic-tract-in-midbrain': 0.3,
+      'superior-cerebellar-peduncle': 0.3,
+      'medial-longitudinal-fasciculus': 0.25,
     },
     source: midbrain,
   },
@@ -284,6 +309,24 @@ export const brainstemTerritories = {
       'sympathetic-fibres-in-pons': 0.5,
       'basis-pontis': 0.5,
     },
+    source: pons,
+  },
+  'pons-tegmentum-paramedian': {
+    // A small lesion beside the midline, of the gaze of one eye both ways and of what keeps the eyes level and still.
+    label: 'Pontine tegmentum',
+    holds: {
+      'medial-longitudinal-fasciculus': 0.9,
+      'abducens-fascicle': 0.8,
+      'vestibular-nuclei': 0.4,
+      'superior-cerebellar-peduncle': 0.25,
+    },
+    source: pons,
+  },
+  'pons-tegmentum-fascicles-of-both-sides': {
+    // The sixth fascicles of both sides with one longitudinal fasciculus between them.
+    label: 'Pontine tegmentum',
+    holds: { 'medial-longitudinal-fasciculus': 0.85, 'abducens-fascicle': 0.8, 'vestibular-nuclei': 0.3 },
+    across: { 'abducens-fascicle': 0.8 },
     source: pons,
   },
   'pons-tegmentum-upper': {
@@ -464,6 +507,21 @@ export const brainstemTerritories = {
     },
     source: medulla,
   },
+  'medulla-half-below-the-crossing': {
+    // Below the crossing of the pyramids the limbs fail on the side of the lesion, with the columns for their position.
+    label: 'Half of the medulla',
+    holds: {
+      'crossed-corticospinal-fibres': 0.9,
+      'dorsal-column-nuclei': 0.7,
+      'spinothalamic-tract-in-medulla': 0.85,
+      'spinal-trigeminal-tract-in-medulla': 0.8,
+      'nucleus-ambiguus': 0.5,
+      'sympathetic-fibres-in-medulla': 0.75,
+      'accessory-nerve': 0.35,
+      'inferior-cerebellar-peduncle': 0.3,
+    },
+    source: medulla,
+  },
   'bulbar-motor-nuclei': {
     label: 'Motor nuclei of the medulla',
     holds: {
@@ -508,6 +566,13 @@ export const brainstemTerritories = {
       'pontine-reticular-formation': 0.3,
     },
     source: recalled('adams-victor', 'brainstem encephalitis'),
+  },
+  'brainstem-long-tracts': {
+    // Patches on either side, in front and at the flanks, that spare the nuclei of the eyes.
+    label: 'Brainstem on both sides',
+    holds: tractsOfOneHalf,
+    across: tractsOfOneHalf,
+    source: pons,
   },
   'pons-whole': {
     label: 'Brainstem on both sides',
@@ -564,6 +629,17 @@ export const brainstemTerritories = {
       'intracranial-pressure': 0.35,
     },
     across: { 'basis-pontis': 0.2, 'pontine-reticular-formation': 0.4 },
+    source: recalled('adams-victor', 'cerebellar haemorrhage'),
+  },
+  'cerebellar-hemisphere-swollen': {
+    // A bleeding or a swollen infarct that fills the posterior fossa before it presses on the pons.
+    label: 'Cerebellar hemisphere',
+    holds: {
+      'cerebellar-hemisphere': 0.9,
+      'cerebellar-vermis': 0.75,
+      'flocculonodular-lobe': 0.2,
+      'intracranial-pressure': 0.5,
+    },
     source: recalled('adams-victor', 'cerebellar haemorrhage'),
   },
   'cerebellar-vermis': {
