@@ -139,6 +139,67 @@ const pictures: readonly Picture[] = [
     history: { exposures: [{ key: 'recent-surgery', present: true }] },
     findings: { cranialNerves: signs({ 'vocal-cord-paralysis': [false, true], 'tongue-deviation': [false, true] }) },
   },
+  {
+    name: 'fourth nerve of one eye, small pupil of the other: flank of the caudal midbrain (Brazis)',
+    site: 'midbrain-tegmentum',
+    side: 'right',
+    onset: sudden,
+    findings: { cranialNerves: signs({ 'fourth-nerve-palsy': [true, false], 'horner-syndrome': [false, true] }) },
+  },
+  {
+    name: 'both eyes dim, no pupil worse than the other: both optic nerves (Brazis)',
+    site: 'optic-nerve',
+    side: 'both',
+    onset: { pace: 'subacute', durationDays: 50 },
+    history: { symptoms: [{ key: 'visual-loss', present: true }] },
+    findings: {
+      cranialNerves: signs({
+        'reduced-visual-acuity': true,
+        'reduced-colour-vision': true,
+        'relative-afferent-pupillary-defect': false,
+      }),
+    },
+  },
+  {
+    name: 'things are seen and the scene is not, after the heart stopped: border zone of both sides (Brazis, Balint)',
+    site: 'cortex-parietal',
+    side: 'both',
+    onset: { pace: 'acute' },
+    history: { conditions: [{ key: 'cardiac-arrest', present: true }] },
+    findings: {
+      higherFunction: midline({ 'visual-agnosia': true, 'constructional-apraxia': true }),
+      cranialNerves: [...signs({ 'homonymous-hemianopia': false }), ...signs({ 'reduced-visual-acuity': false })],
+    },
+  },
+  {
+    name: 'manners, dates and smell lost: both frontal lobes from below (Adams and Victor)',
+    site: 'cortex-frontal',
+    side: 'both',
+    onset: { pace: 'chronic', durationDays: 300 },
+    findings: {
+      higherFunction: midline({ apathy: true, disinhibition: true, disorientation: true }),
+      cranialNerves: signs({ anosmia: true }),
+    },
+  },
+  {
+    name: 'both third nerves and a sixth, with a tumour of the gland: both cavernous sinuses (Brazis)',
+    site: 'cavernous-sinus',
+    side: 'both',
+    onset: sudden,
+    history: { conditions: [{ key: 'pituitary-tumour', present: true }] },
+    findings: { cranialNerves: signs({ 'third-nerve-palsy': true, 'sixth-nerve-palsy': [false, true] }) },
+  },
+  {
+    name: 'mind, mood and gait fail within months, with jerks: the whole brain (Cooper 2006, read)',
+    site: 'diffuse-encephalopathy',
+    onset: { pace: 'subacute', durationDays: 90 },
+    age: 62,
+    findings: {
+      higherFunction: midline({ 'memory-impairment': true, inattention: true }),
+      involuntaryMovements: midline({ myoclonus: true }),
+      gait: midline({ ataxic: true }),
+    },
+  },
 ];
 
 describe('pictures of the head', () => {
