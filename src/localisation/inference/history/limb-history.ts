@@ -56,7 +56,7 @@ export const limbHistory: readonly HistoryWeight[] = [
   ...weigh(
     ['arm-weakness', 'leg-weakness', 'weakness'],
     sites('medulla-lateral'),
-    0.7,
+    0.8,
     1,
     'it holds motor fibres only where it reaches down to their crossing',
   ),

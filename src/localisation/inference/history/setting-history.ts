@@ -160,6 +160,7 @@ export const settingHistory: readonly HistoryWeight[] = [
     1,
     'infection of sinus or ear goes through the bone to what lies behind',
   ),
+  ...weigh('head-injury', sites('cavernous-sinus'), 1.8, 1, 'a blow tears the carotid artery in the sinus'),
   ...weigh(
     'head-injury',
     sites('frontal-gait-disorder'),
