@@ -243,6 +243,18 @@ describe('what else is known', () => {
     expect(chanceOf({ findings: pushed }, ...behind)).toBeGreaterThan(0.5);
   });
 
+  it('an eye that alone does not come in is not told of one whose lid and upgaze fail with it', () => {
+    const told = { cranialNerves: signs({ 'eye-adduction-weakness': [false, true] }) };
+    const withMore = {
+      cranialNerves: signs({ 'eye-adduction-weakness': [false, true], 'eye-elevation-weakness': [null, true] }),
+    };
+    const inTheTract = 'medial-longitudinal-fasciculus';
+    expect(chanceOf({ findings: told }, inTheTract)).toBeGreaterThan(chanceOf({ findings: told }, 'oculomotor-nerve'));
+    expect(chanceOf({ findings: withMore }, inTheTract)).toBeLessThan(
+      chanceOf({ findings: withMore }, 'oculomotor-nerve'),
+    );
+  });
+
   it('a torn carotid artery takes the tongue of its side and the limbs of the other', () => {
     const { conclusion, localisations } = answer({
       onset: sudden,

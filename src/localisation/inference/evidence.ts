@@ -115,7 +115,7 @@ const directions = [
 const severalDirections: ReadonlySet<string> = new Set(['ophthalmoplegia', 'third-nerve-palsy']);
 
 /** Weight of the other directions where one was found weak: who tells of an eye that does not come in has had it look up. Judged. */
-const otherDirectionBase = 0.3;
+const otherDirectionBase = 0.45;
 
 function otherDirections(findings: readonly Finding[]): readonly Draft[] {
   const stated = new Set(findings.filter(({ value }) => value !== null).map(sidedName));
