@@ -243,6 +243,26 @@ describe('what else is known', () => {
     expect(chanceOf({ findings: pushed }, ...behind)).toBeGreaterThan(0.5);
   });
 
+  // The last four nerves lie beside the artery below the skull, its branches feed the hemisphere. Brazis (recalled).
+  it('what beside and beyond the carotid artery shares the signs is found, though half a medulla explains most of them', () => {
+    const { localisations } = answer({
+      onset: sudden,
+      findings: {
+        cranialNerves: signs({
+          'palatal-weakness': [false, true],
+          'vocal-cord-paralysis': [false, true],
+          'sternocleidomastoid-weakness': [false, true],
+          'trapezius-weakness': [false, true],
+          'tongue-deviation': [false, true],
+        }),
+        power: power({ 'finger-abduction': ['4', '5'], 'elbow-extension': ['4', '5'], 'hip-flexion': ['4', '5'] }),
+      },
+    });
+    expect(localisations[0]?.site).toBe('jugular-foramen');
+    expect(localisations[1]?.side).toBe('right');
+    expect(localisations[1]?.probability).toBeGreaterThan(0.4);
+  });
+
   it('an eye that alone does not come in is not told of one whose lid and upgaze fail with it', () => {
     const told = { cranialNerves: signs({ 'eye-adduction-weakness': [false, true] }) };
     const withMore = {

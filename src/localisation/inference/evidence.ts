@@ -2,14 +2,13 @@ import type { Modality } from '../../anatomy/probe.ts';
 import { type Segment, segmentIndex } from '../../anatomy/segments.ts';
 import { type DermatomeKey, dermatomeKeys, type SkinPlace } from '../../anatomy/skin.ts';
 import { skinPlace } from '../../anatomy/skin-places.ts';
-import { itemById } from '../../exam/catalogue/catalogue.ts';
 import type { Finding, FindingPlace } from '../../exam/finding.ts';
 import { scales } from '../../exam/scales.ts';
-import { bodySides, opposite } from '../../kernel/side.ts';
+import { opposite } from '../../kernel/side.ts';
 import { ofBothSides } from '../forward/faculty.ts';
 import type { ProbeTarget } from '../observation/probe-models.ts';
 import type { Column, StateColumns } from './columns.ts';
-import { alsoDeniedBy } from './denials.ts';
+import { alsoDeniedBy, alsoTried } from './denials.ts';
 import { correlation, groupOf } from './evidence-groups.ts';
 
 /** One value that the engine weighs: a finding, or one of the places that a summary statement stands for. */
@@ -105,36 +104,18 @@ function limbAspect({ item: { probe, region }, side, place, modality }: Finding)
   return [`${tractOf[modality]}|${regionOf(place)}|${side}`];
 }
 
-/** Directions in which an eye is moved one after the other, and names that take in several of them. */
-const directions = [
-  'eye-adduction-weakness',
-  'eye-abduction-weakness',
-  'eye-elevation-weakness',
-  'eye-depression-weakness',
-];
-const severalDirections: ReadonlySet<string> = new Set(['ophthalmoplegia', 'third-nerve-palsy']);
-
 /** Weight of the other directions where one was found weak: who tells of an eye that does not come in has had it look up. Judged. */
 const otherDirectionBase = 0.45;
 
 function otherDirections(findings: readonly Finding[]): readonly Draft[] {
-  const stated = new Set(findings.filter(({ value }) => value !== null).map(sidedName));
-  const named = findings.filter(({ abnormal, item }) => abnormal && item.section === 'cranialNerves');
-  const isNamedAsAWhole = (side: Finding['side']): boolean =>
-    named.some((one) => severalDirections.has(one.item.key) && (one.side === side || one.side === 'midline'));
-  return bodySides.flatMap((side) => {
-    const finding = named.find((one) => one.side === side && directions.includes(one.item.key));
-    if (finding === undefined || isNamedAsAWhole(side)) return [];
-    return directions.flatMap((key): readonly Draft[] => {
-      const item = itemById.get(`cranial-nerves/${key}`);
-      if (item === undefined || stated.has(sidedName({ ...finding, item }))) return [];
-      const value = scales.presence.normal[0];
-      const group = `directions|${side}`;
-      return [
-        { finding, target: { item, side }, value, group, base: otherDirectionBase, correlation: correlation.faculty },
-      ];
-    });
-  });
+  return alsoTried(findings).map(({ finding, item }) => ({
+    finding,
+    target: { item, side: finding.side },
+    value: scales.presence.normal[0],
+    group: `directions|${finding.side}`,
+    base: otherDirectionBase,
+    correlation: correlation.faculty,
+  }));
 }
 
 function denials(findings: readonly Finding[]): readonly Draft[] {
