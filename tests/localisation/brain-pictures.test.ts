@@ -182,6 +182,20 @@ const pictures: readonly Picture[] = [
     },
   },
   {
+    name: 'no smell, a pale disc and the other one swollen: base of one frontal lobe (Brazis, Foster Kennedy)',
+    site: 'cortex-frontal',
+    side: 'right',
+    onset: { pace: 'chronic', durationDays: 400 },
+    history: { symptoms: [{ key: 'behaviour-change', present: true }] },
+    findings: {
+      cranialNerves: signs({
+        anosmia: [null, true],
+        'optic-disc-pallor': [null, true],
+        'optic-disc-swelling': [true, null],
+      }),
+    },
+  },
+  {
     name: 'both third nerves and a sixth, with a tumour of the gland: both cavernous sinuses (Brazis)',
     site: 'cavernous-sinus',
     side: 'both',

@@ -109,6 +109,9 @@ const arteryPaces = { hyperacute: 1.2, acute: 1.2, subacute: 0.3, chronic: 0.1 }
 /** All that the middle cerebral artery feeds, face to foot and all of language, fails in a stroke; what grows takes a lobe first. Judged. */
 const wholeArteryPaces = { hyperacute: 1, acute: 1, subacute: 0.5, chronic: 0.3 } as const;
 
+/** The small arteries of deep nuclei close in the second half of life. Judged. */
+const smallVesselAges = { from: 45, outside: 0.3 } as const;
+
 /** One small infarct after another. Judged. */
 const bySteps = { hyperacute: 0.3, acute: 0.5, subacute: 1.3, chronic: 3 } as const;
 
@@ -135,7 +138,10 @@ const hemisphereLesions: readonly TerritoryLesion[] = [
   },
   at('hemisphere', 'cortex-middle-cerebral-upper', hemisphere['cortex-middle-cerebral-upper'], 1.8),
   at('hemisphere', 'cortex-middle-cerebral-upper', hemisphere['cortex-inferior-frontal'], 0.4),
-  at('hemisphere', 'cortex-middle-cerebral-lower', hemisphere['cortex-middle-cerebral-lower'], 1),
+  {
+    ...at('hemisphere', 'cortex-middle-cerebral-lower', hemisphere['cortex-middle-cerebral-lower'], 1),
+    isAllOrMost: true,
+  },
   at('hemisphere', 'cortex-anterior-cerebral', hemisphere['cortex-anterior-cerebral'], 0.6),
   { ...at('hemisphere', 'cortex-anterior-cerebral', hemisphere['parasagittal-of-one-side'], 0.12), mayGrow: true },
   at('hemisphere', 'cortex-posterior-cerebral', hemisphere['cortex-posterior-cerebral'], 0.7),
@@ -149,6 +155,7 @@ const hemisphereLesions: readonly TerritoryLesion[] = [
   { ...at('hemisphere', 'cortex-hand-area', hemisphere['cortex-hand-area'], 0.5), paces: handPaces },
   { ...at('hemisphere', 'cortex-hand-area', hemisphere['cortex-hand-and-arm'], 0.2), paces: handPaces },
   at('hemisphere', 'cortex-frontal', hemisphere['cortex-frontal'], 0.5),
+  { ...at('hemisphere', 'cortex-frontal', hemisphere['frontal-base-of-one-side'], 0.05), isAllOrMost: true },
   at('hemisphere', 'cortex-frontal', hemisphere['cortex-frontal-both'], 0.06, 'both'),
   {
     ...at('hemisphere', 'cortex-frontal', hemisphere['cortex-frontal-both'], 0.06, 'both'),
@@ -161,7 +168,7 @@ const hemisphereLesions: readonly TerritoryLesion[] = [
   },
   at('hemisphere', 'cortex-parietal', hemisphere['cortex-parietal'], 0.4),
   at('hemisphere', 'cortex-parietal', hemisphere['cortex-parietal-with-motor-strip'], 0.15),
-  at('hemisphere', 'cortex-parietal', hemisphere['cortex-inferior-parietal'], 0.2),
+  at('hemisphere', 'cortex-parietal', hemisphere['cortex-inferior-parietal'], 0.35),
   at('hemisphere', 'cortex-parietal', hemisphere['cortex-superior-parietal'], 0.2),
   at('hemisphere', 'cortex-parietal', hemisphere['cortex-postcentral'], 0.2),
   at('hemisphere', 'cortex-parietal', hemisphere['parieto-occipital-both'], 0.08, 'both'),
@@ -185,7 +192,10 @@ const hemisphereLesions: readonly TerritoryLesion[] = [
   inCapsule(hemisphere['anterior-choroidal'], 0.2),
   at('hemisphere', 'striatum', hemisphere.striatum, 0.25),
   at('hemisphere', 'thalamus', hemisphere.thalamus, 0.8),
-  at('hemisphere', 'thalamus', hemisphere['thalamus-ventral-posteromedial'], 0.15),
+  {
+    ...at('hemisphere', 'thalamus', hemisphere['thalamus-ventral-posteromedial'], 0.15),
+    ages: smallVesselAges,
+  },
   at('hemisphere', 'thalamus', hemisphere['thalamus-lateral'], 0.25),
   at('hemisphere', 'thalamus', hemisphere['thalamus-ventrolateral'], 0.05),
   at('hemisphere', 'thalamus', hemisphere['thalamus-medial'], 0.15),
@@ -234,6 +244,7 @@ const brainstemLesions: readonly TerritoryLesion[] = [
   { ...at('brainstem', 'pons-ventral', brainstem['pons-ventral-lower'], 0.25), paces: basePaces },
   { ...at('brainstem', 'pons-ventral', brainstem['pons-ventral-middle'], 0.12), paces: basePaces },
   at('brainstem', 'pons-ventral', brainstem['pons-ventrolateral'], 0.08),
+  at('brainstem', 'pons-ventral', brainstem['pons-ventral-with-lemniscus'], 0.05),
   { ...at('brainstem', 'pons-ventral', brainstem['pons-half'], 0.08), paces: basePaces },
   { ...at('brainstem', 'pons-ventral', brainstem['pons-ventral-with-pontine-nuclei'], 0.25), paces: basePaces },
   at('brainstem', 'pons-ventral', brainstem['pons-ventral-both'], 0.1, 'both'),
@@ -245,6 +256,7 @@ const brainstemLesions: readonly TerritoryLesion[] = [
   at('brainstem', 'pons-tegmentum', brainstem['pons-tegmentum-paramedian'], 0.05),
   at('brainstem', 'pons-tegmentum', brainstem['pons-tegmentum-fascicles-of-both-sides'], 0.04, 'both'),
   at('brainstem', 'pons-tegmentum', brainstem['pons-medial-lemniscus'], 0.05),
+  at('brainstem', 'pons-tegmentum', brainstem['pons-lemnisci-of-the-midline'], 0.05),
   at('brainstem', 'pons-tegmentum', brainstem['pons-tegmentum-upper'], 0.08),
   at('brainstem', 'pons-tegmentum', brainstem['pons-tegmentum-and-fascicle'], 0.06),
   at('brainstem', 'pons-lateral', brainstem['pons-lateral-lower'], 0.25),

@@ -244,6 +244,19 @@ export const brainstemTerritories = {
     holds: { 'medial-lemniscus-in-pons': 0.9, 'trigeminothalamic-fibres': 0.5, 'spinothalamic-tract-in-pons': 0.2 },
     source: pons,
   },
+  'pons-lemnisci-of-the-midline': {
+    // Beside the midline the fibres from both sides of the mouth lie together, with those of one hand.
+    label: 'Pontine tegmentum',
+    holds: { 'medial-lemniscus-in-pons': 0.7, 'trigeminothalamic-fibres': 0.65 },
+    across: { 'trigeminothalamic-fibres': 0.65 },
+    source: read('cheiro-oral-2009', 'both sides of the mouth point to the pons, where 28 % of 76 had their lesion'),
+  },
+  'pons-ventral-with-lemniscus': {
+    // The fibres to the cerebellum and the lemniscus behind them, with most of the motor tract spared.
+    label: 'Ventral pons',
+    holds: { 'pontine-nuclei': 0.95, 'medial-lemniscus-in-pons': 0.7, 'basis-pontis': 0.15 },
+    source: pons,
+  },
   'pons-ventral-with-pontine-nuclei': {
     label: 'Ventral pons',
     holds: { 'basis-pontis': 0.5, 'pontine-nuclei': 0.95, 'corticobulbar-fibres-in-pons': 0.35 },

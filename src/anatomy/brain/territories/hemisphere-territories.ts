@@ -217,6 +217,19 @@ export const hemisphereTerritories = {
     },
     source: lobes,
   },
+  'frontal-base-of-one-side': {
+    // What grows under one frontal lobe wastes the optic nerve beside it, and its pressure swells the other disc.
+    label: 'Frontal lobe in front of the motor cortex',
+    holds: {
+      'orbitofrontal-cortex': 0.8,
+      'medial-frontal-cortex': 0.4,
+      'dorsolateral-frontal-cortex': 0.3,
+      'olfactory-nerve': 0.8,
+      'optic-nerve': 0.7,
+      'intracranial-pressure': 0.5,
+    },
+    source: recalled('brazis', 'Foster Kennedy syndrome'),
+  },
   'cortex-frontal-both': {
     label: 'Frontal lobe in front of the motor cortex',
     holds: frontalLobe,
