@@ -1,6 +1,8 @@
 import type { BrainSystem } from '../../anatomy/brain/systems.ts';
 import { brainstemTerritories as brainstem } from '../../anatomy/brain/territories/brainstem-territories.ts';
+import { cerebellarTerritories as cerebellum } from '../../anatomy/brain/territories/cerebellar-territories.ts';
 import { hemisphereTerritories as hemisphere } from '../../anatomy/brain/territories/hemisphere-territories.ts';
+import { medullaryTerritories as medulla } from '../../anatomy/brain/territories/medullary-territories.ts';
 import type { Territory } from '../../anatomy/brain/territory.ts';
 import type { MuscleGroup } from '../../anatomy/movement.ts';
 import { type Segment, segmentIndex } from '../../anatomy/segments.ts';
@@ -265,14 +267,14 @@ const brainstemLesions: readonly TerritoryLesion[] = [
   at('brainstem', 'pons-lateral', brainstem['pons-lateral-upper'], 0.12),
   at('brainstem', 'medial-longitudinal-fasciculus', brainstem['medial-longitudinal-fasciculus'], 0.4),
   at('brainstem', 'medial-longitudinal-fasciculus', brainstem['medial-longitudinal-fasciculus-both'], 0.15, 'both'),
-  at('brainstem', 'medulla-medial', brainstem['medulla-medial'], 0.1),
-  at('brainstem', 'medulla-medial', brainstem['medulla-medial-upper'], 0.15),
-  at('brainstem', 'medulla-lateral', brainstem['medulla-lateral'], 0.6),
-  at('brainstem', 'medulla-lateral', brainstem['medulla-lateral-and-cerebellum'], 0.2),
-  at('brainstem', 'medulla-lateral', brainstem['medulla-lateral-lower'], 0.09),
-  at('brainstem', 'medulla-half', brainstem['medulla-half'], 0.04),
-  at('brainstem', 'medulla-half', brainstem['medulla-half-below-the-crossing'], 0.03),
-  at('brainstem', 'bulbar-motor-nuclei', brainstem['bulbar-motor-nuclei'], 0.15, 'midline'),
+  at('brainstem', 'medulla-medial', medulla['medulla-medial'], 0.1),
+  at('brainstem', 'medulla-medial', medulla['medulla-medial-upper'], 0.15),
+  at('brainstem', 'medulla-lateral', medulla['medulla-lateral'], 0.6),
+  at('brainstem', 'medulla-lateral', medulla['medulla-lateral-and-cerebellum'], 0.2),
+  at('brainstem', 'medulla-lateral', medulla['medulla-lateral-lower'], 0.09),
+  at('brainstem', 'medulla-half', medulla['medulla-half'], 0.04),
+  at('brainstem', 'medulla-half', medulla['medulla-half-below-the-crossing'], 0.03),
+  at('brainstem', 'bulbar-motor-nuclei', medulla['bulbar-motor-nuclei'], 0.15, 'midline'),
   { ...at('brainstem', 'brainstem-diffuse', brainstem['brainstem-diffuse'], 0.12, 'midline'), paces: spreadingPaces },
   {
     ...at('brainstem', 'brainstem-diffuse', brainstem['brainstem-one-side-more'], 0.1, 'midline'),
@@ -284,18 +286,18 @@ const brainstemLesions: readonly TerritoryLesion[] = [
 ];
 
 const cerebellarLesions: readonly TerritoryLesion[] = [
-  at('cerebellum', 'cerebellar-hemisphere', brainstem['cerebellar-hemisphere'], 1.2),
-  at('cerebellum', 'cerebellar-hemisphere', brainstem['cerebellar-hemisphere-and-vermis'], 0.4),
-  at('cerebellum', 'cerebellar-hemisphere', brainstem['cerebellar-hemisphere-pressing-on-pons'], 0.18),
+  at('cerebellum', 'cerebellar-hemisphere', cerebellum['cerebellar-hemisphere'], 1.2),
+  at('cerebellum', 'cerebellar-hemisphere', cerebellum['cerebellar-hemisphere-and-vermis'], 0.4),
+  at('cerebellum', 'cerebellar-hemisphere', cerebellum['cerebellar-hemisphere-pressing-on-pons'], 0.18),
   {
-    ...at('cerebellum', 'cerebellar-hemisphere', brainstem['cerebellar-hemisphere-swollen'], 0.25),
+    ...at('cerebellum', 'cerebellar-hemisphere', cerebellum['cerebellar-hemisphere-swollen'], 0.25),
     isAllOrMost: true,
     faculties: swelling,
     paces: arteryPaces,
   },
-  at('cerebellum', 'cerebellar-hemisphere', brainstem['cerebellar-hemispheres-both'], 0.06, 'both'),
-  at('cerebellum', 'cerebellar-vermis', brainstem['cerebellar-vermis'], 0.45, 'midline'),
-  at('cerebellum', 'flocculonodular-lobe', brainstem['flocculonodular-lobe'], 0.3, 'midline'),
+  at('cerebellum', 'cerebellar-hemisphere', cerebellum['cerebellar-hemispheres-both'], 0.06, 'both'),
+  at('cerebellum', 'cerebellar-vermis', cerebellum['cerebellar-vermis'], 0.45, 'midline'),
+  at('cerebellum', 'flocculonodular-lobe', cerebellum['flocculonodular-lobe'], 0.3, 'midline'),
 ];
 
 /** How deep the tracts are hurt, and the nodule that hangs above them: many are seen before a limb is weak. Judged. */

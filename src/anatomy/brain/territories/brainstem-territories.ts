@@ -3,12 +3,6 @@ import type { Territory } from '../territory.ts';
 
 const midbrain = recalled('brazis', 'midbrain');
 const pons = recalled('brazis', 'pons');
-const medulla = recalled('brazis', 'medulla oblongata');
-const cerebellum = recalled('brazis', 'cerebellum');
-const medialMedulla = read(
-  'medial-medulla-2009',
-  'motor signs in 91 %, sensory in 73 %, vertigo in 59 % of 86 patients',
-);
 
 /** What a process of the whole brainstem takes on either side. Judged. */
 const oneHalf = {
@@ -62,7 +56,7 @@ const halfOfThePons = {
   'sympathetic-fibres-in-pons': 0.8,
 } as const;
 
-/** Brainstem by level and by what lies in front, behind and to the side, and the cerebellum. */
+/** Midbrain, pons and the brainstem as a whole, by level and by what lies in front, behind and to the side. */
 export const brainstemTerritories = {
   'midbrain-ventral': {
     label: 'Ventral midbrain',
@@ -443,113 +437,11 @@ export const brainstemTerritories = {
     holds: { 'medial-longitudinal-fasciculus': 0.95 },
     source: pons,
   },
-  'medulla-medial': {
-    label: 'Medial medulla',
-    holds: {
-      pyramid: 0.92,
-      'medial-lemniscus-in-medulla': 0.75,
-      'hypoglossal-fascicle': 0.8,
-      'lower-vestibular-nuclei': 0.2,
-    },
-    source: medulla,
-  },
-  'medulla-medial-upper': {
-    // Most lie in the upper medulla and reach back to the vestibular nuclei; few touch the fibres to the tongue.
-    label: 'Medial medulla',
-    holds: { pyramid: 0.85, 'medial-lemniscus-in-medulla': 0.75, 'lower-vestibular-nuclei': 0.6 },
-    source: medialMedulla,
-  },
-  'medulla-lateral': {
-    label: 'Lateral medulla',
-    holds: {
-      'nucleus-ambiguus': 0.8,
-      'spinal-trigeminal-tract-in-medulla': 0.9,
-      'spinothalamic-tract-in-medulla': 0.92,
-      'inferior-cerebellar-peduncle': 0.85,
-      'lower-vestibular-nuclei': 0.8,
-      'sympathetic-fibres-in-medulla': 0.85,
-      'solitary-nucleus': 0.4,
-    },
-    source: medulla,
-  },
-  'medulla-lateral-and-cerebellum': {
-    label: 'Lateral medulla',
-    holds: {
-      'nucleus-ambiguus': 0.75,
-      'spinal-trigeminal-tract-in-medulla': 0.85,
-      'spinothalamic-tract-in-medulla': 0.85,
-      'inferior-cerebellar-peduncle': 0.85,
-      'lower-vestibular-nuclei': 0.85,
-      'sympathetic-fibres-in-medulla': 0.75,
-      'cerebellar-hemisphere': 0.6,
-      'facial-nucleus': 0.2,
-    },
-    source: medulla,
-  },
-  'medulla-lateral-lower': {
-    label: 'Lateral medulla',
-    holds: {
-      'nucleus-ambiguus': 0.6,
-      'spinal-trigeminal-tract-in-medulla': 0.85,
-      'spinothalamic-tract-in-medulla': 0.85,
-      'inferior-cerebellar-peduncle': 0.5,
-      'lower-vestibular-nuclei': 0.4,
-      'sympathetic-fibres-in-medulla': 0.75,
-      'crossed-corticospinal-fibres': 0.65,
-    },
-    source: medulla,
-  },
   'medial-longitudinal-fasciculus-both': {
     label: 'Medial longitudinal fasciculus',
     holds: { 'medial-longitudinal-fasciculus': 0.92 },
     across: { 'medial-longitudinal-fasciculus': 0.92 },
     source: pons,
-  },
-  'medulla-half': {
-    label: 'Half of the medulla',
-    holds: {
-      pyramid: 0.85,
-      'medial-lemniscus-in-medulla': 0.7,
-      'hypoglossal-fascicle': 0.75,
-      'nucleus-ambiguus': 0.8,
-      'spinal-trigeminal-tract-in-medulla': 0.85,
-      'spinothalamic-tract-in-medulla': 0.85,
-      'inferior-cerebellar-peduncle': 0.75,
-      'lower-vestibular-nuclei': 0.7,
-      'sympathetic-fibres-in-medulla': 0.75,
-    },
-    source: medulla,
-  },
-  'medulla-half-below-the-crossing': {
-    // Below the crossing of the pyramids the limbs fail on the side of the lesion, with the columns for their position.
-    label: 'Half of the medulla',
-    holds: {
-      'crossed-corticospinal-fibres': 0.9,
-      'dorsal-column-nuclei': 0.7,
-      'spinothalamic-tract-in-medulla': 0.85,
-      'spinal-trigeminal-tract-in-medulla': 0.8,
-      'nucleus-ambiguus': 0.5,
-      'sympathetic-fibres-in-medulla': 0.75,
-      'accessory-nerve': 0.35,
-      'inferior-cerebellar-peduncle': 0.3,
-    },
-    source: medulla,
-  },
-  'bulbar-motor-nuclei': {
-    label: 'Motor nuclei of the medulla',
-    holds: {
-      'nucleus-ambiguus': 0.85,
-      'hypoglossal-nucleus': 0.9,
-      'facial-nucleus': 0.2,
-      'trigeminal-motor-nucleus': 0.1,
-    },
-    across: {
-      'nucleus-ambiguus': 0.85,
-      'hypoglossal-nucleus': 0.9,
-      'facial-nucleus': 0.2,
-      'trigeminal-motor-nucleus': 0.1,
-    },
-    source: recalled('adams-victor', 'bulbar palsy'),
   },
   'brainstem-diffuse': {
     label: 'Brainstem on both sides',
@@ -613,56 +505,5 @@ export const brainstemTerritories = {
       'oculomotor-nucleus': 0.2,
     },
     source: recalled('adams-victor', 'Wernicke disease'),
-  },
-  'cerebellar-hemisphere': {
-    label: 'Cerebellar hemisphere',
-    holds: { 'cerebellar-hemisphere': 0.95, 'cerebellar-vermis': 0.12 },
-    source: cerebellum,
-  },
-  'cerebellar-hemisphere-and-vermis': {
-    label: 'Cerebellar hemisphere',
-    holds: { 'cerebellar-hemisphere': 0.85, 'cerebellar-vermis': 0.5, 'flocculonodular-lobe': 0.2 },
-    source: cerebellum,
-  },
-  'cerebellar-hemispheres-both': {
-    label: 'Cerebellar hemisphere',
-    holds: { 'cerebellar-hemisphere': 0.9, 'cerebellar-vermis': 0.5 },
-    across: { 'cerebellar-hemisphere': 0.9 },
-    source: cerebellum,
-  },
-  'cerebellar-hemisphere-pressing-on-pons': {
-    label: 'Cerebellar hemisphere',
-    holds: {
-      'cerebellar-hemisphere': 0.95,
-      'cerebellar-vermis': 0.6,
-      'horizontal-gaze-centre': 0.45,
-      'facial-nucleus': 0.4,
-      'pontine-reticular-formation': 0.5,
-      'basis-pontis': 0.2,
-      'intracranial-pressure': 0.35,
-    },
-    across: { 'basis-pontis': 0.2, 'pontine-reticular-formation': 0.4 },
-    source: recalled('adams-victor', 'cerebellar haemorrhage'),
-  },
-  'cerebellar-hemisphere-swollen': {
-    // A bleeding or a swollen infarct that fills the posterior fossa before it presses on the pons.
-    label: 'Cerebellar hemisphere',
-    holds: {
-      'cerebellar-hemisphere': 0.9,
-      'cerebellar-vermis': 0.75,
-      'flocculonodular-lobe': 0.2,
-      'intracranial-pressure': 0.5,
-    },
-    source: recalled('adams-victor', 'cerebellar haemorrhage'),
-  },
-  'cerebellar-vermis': {
-    label: 'Cerebellar vermis',
-    holds: { 'cerebellar-vermis': 0.95, 'flocculonodular-lobe': 0.15 },
-    source: cerebellum,
-  },
-  'flocculonodular-lobe': {
-    label: 'Flocculonodular lobe of the cerebellum',
-    holds: { 'flocculonodular-lobe': 0.95, 'cerebellar-vermis': 0.2 },
-    source: cerebellum,
   },
 } as const satisfies Record<string, Territory>;
