@@ -221,6 +221,9 @@ export const works = {
     'Review of Creutzfeldt-Jakob disease in the Cleveland Clinic Journal of Medicine, table of sensitivity and specificity of tests.',
   'anterior-inferior-cerebellar-2009':
     'Lee H et al. Infarction in the territory of the anterior inferior cerebellar artery: 82 patients. Stroke 2009;40:3745-51.',
+  'cheiro-oral-2009': 'Chen WH. Cheiro-oral syndrome: 76 patients. Yonsei Med J 2009;50:777-83.',
+  'hemiballism-1994':
+    'Vidakovic A et al. Hemiballism: report of 25 cases. J Neurol Neurosurg Psychiatry 1994;57:945-9.',
   'percheron-2022': 'Zhang B et al. Acute infarction of the artery of Percheron: 23 patients. BMC Neurol 2022.',
   'one-sided-asterixis-1981': 'Unilateral asterixis (letter). Arch Neurol 1981;38:601-2.',
   'medial-medulla-2009': 'Kim JS, Han YS. Medial medullary infarction: 86 patients. Stroke 2009;40:3221-5.',

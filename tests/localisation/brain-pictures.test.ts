@@ -139,6 +139,81 @@ const pictures: readonly Picture[] = [
     history: { exposures: [{ key: 'recent-surgery', present: true }] },
     findings: { cranialNerves: signs({ 'vocal-cord-paralysis': [false, true], 'tongue-deviation': [false, true] }) },
   },
+  {
+    name: 'fourth nerve of one eye, small pupil of the other: flank of the caudal midbrain (Brazis)',
+    site: 'midbrain-tegmentum',
+    side: 'right',
+    onset: sudden,
+    findings: { cranialNerves: signs({ 'fourth-nerve-palsy': [true, false], 'horner-syndrome': [false, true] }) },
+  },
+  {
+    name: 'both eyes dim, no pupil worse than the other: both optic nerves (Brazis)',
+    site: 'optic-nerve',
+    side: 'both',
+    onset: { pace: 'subacute', durationDays: 50 },
+    history: { symptoms: [{ key: 'visual-loss', present: true }] },
+    findings: {
+      cranialNerves: signs({
+        'reduced-visual-acuity': true,
+        'reduced-colour-vision': true,
+        'relative-afferent-pupillary-defect': false,
+      }),
+    },
+  },
+  {
+    name: 'things are seen and the scene is not, after the heart stopped: border zone of both sides (Brazis, Balint)',
+    site: 'cortex-parietal',
+    side: 'both',
+    onset: { pace: 'acute' },
+    history: { conditions: [{ key: 'cardiac-arrest', present: true }] },
+    findings: {
+      higherFunction: midline({ 'visual-agnosia': true, 'constructional-apraxia': true }),
+      cranialNerves: [...signs({ 'homonymous-hemianopia': false }), ...signs({ 'reduced-visual-acuity': false })],
+    },
+  },
+  {
+    name: 'manners, dates and smell lost: both frontal lobes from below (Adams and Victor)',
+    site: 'cortex-frontal',
+    side: 'both',
+    onset: { pace: 'chronic', durationDays: 300 },
+    findings: {
+      higherFunction: midline({ apathy: true, disinhibition: true, disorientation: true }),
+      cranialNerves: signs({ anosmia: true }),
+    },
+  },
+  {
+    name: 'no smell, a pale disc and the other one swollen: base of one frontal lobe (Brazis, Foster Kennedy)',
+    site: 'cortex-frontal',
+    side: 'right',
+    onset: { pace: 'chronic', durationDays: 400 },
+    history: { symptoms: [{ key: 'behaviour-change', present: true }] },
+    findings: {
+      cranialNerves: signs({
+        anosmia: [null, true],
+        'optic-disc-pallor': [null, true],
+        'optic-disc-swelling': [true, null],
+      }),
+    },
+  },
+  {
+    name: 'both third nerves and a sixth, with a tumour of the gland: both cavernous sinuses (Brazis)',
+    site: 'cavernous-sinus',
+    side: 'both',
+    onset: sudden,
+    history: { conditions: [{ key: 'pituitary-tumour', present: true }] },
+    findings: { cranialNerves: signs({ 'third-nerve-palsy': true, 'sixth-nerve-palsy': [false, true] }) },
+  },
+  {
+    name: 'mind, mood and gait fail within months, with jerks: the whole brain (Cooper 2006, read)',
+    site: 'diffuse-encephalopathy',
+    onset: { pace: 'subacute', durationDays: 90 },
+    age: 62,
+    findings: {
+      higherFunction: midline({ 'memory-impairment': true, inattention: true }),
+      involuntaryMovements: midline({ myoclonus: true }),
+      gait: midline({ ataxic: true }),
+    },
+  },
 ];
 
 describe('pictures of the head', () => {
@@ -180,6 +255,38 @@ describe('what else is known', () => {
     const pushed = { ...palsied, inspection: signs({ proptosis: [false, true] }) };
     expect(chanceOf({ findings: palsied }, ...behind)).toBeLessThan(0.2);
     expect(chanceOf({ findings: pushed }, ...behind)).toBeGreaterThan(0.5);
+  });
+
+  // The last four nerves lie beside the artery below the skull, its branches feed the hemisphere. Brazis (recalled).
+  it('what beside and beyond the carotid artery shares the signs is found, though half a medulla explains most of them', () => {
+    const { localisations } = answer({
+      onset: sudden,
+      findings: {
+        cranialNerves: signs({
+          'palatal-weakness': [false, true],
+          'vocal-cord-paralysis': [false, true],
+          'sternocleidomastoid-weakness': [false, true],
+          'trapezius-weakness': [false, true],
+          'tongue-deviation': [false, true],
+        }),
+        power: power({ 'finger-abduction': ['4', '5'], 'elbow-extension': ['4', '5'], 'hip-flexion': ['4', '5'] }),
+      },
+    });
+    expect(localisations[0]?.site).toBe('jugular-foramen');
+    expect(localisations[1]?.side).toBe('right');
+    expect(localisations[1]?.probability).toBeGreaterThan(0.4);
+  });
+
+  it('an eye that alone does not come in is not told of one whose lid and upgaze fail with it', () => {
+    const told = { cranialNerves: signs({ 'eye-adduction-weakness': [false, true] }) };
+    const withMore = {
+      cranialNerves: signs({ 'eye-adduction-weakness': [false, true], 'eye-elevation-weakness': [null, true] }),
+    };
+    const inTheTract = 'medial-longitudinal-fasciculus';
+    expect(chanceOf({ findings: told }, inTheTract)).toBeGreaterThan(chanceOf({ findings: told }, 'oculomotor-nerve'));
+    expect(chanceOf({ findings: withMore }, inTheTract)).toBeLessThan(
+      chanceOf({ findings: withMore }, 'oculomotor-nerve'),
+    );
   });
 
   it('a torn carotid artery takes the tongue of its side and the limbs of the other', () => {

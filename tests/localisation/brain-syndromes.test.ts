@@ -77,6 +77,21 @@ describe('crossed syndromes come out of the wiring', () => {
     expect(fails(lesion, 'gaze-horizontal', 'right')).toBeLessThan(0.05);
   });
 
+  it('flank of the caudal midbrain: fourth nerve of the other side, small pupil on its own', () => {
+    const lesion = right('trochlear-nucleus', 'sympathetic-fibres-in-midbrain');
+    expect(fails(lesion, 'trochlear', 'left')).toBeGreaterThan(0.9);
+    expect(fails(lesion, 'trochlear', 'right')).toBeLessThan(0.05);
+    expect(fails(lesion, 'sympathetic-eye', 'right')).toBeGreaterThan(0.9);
+  });
+
+  it('half of the medulla below the crossing: limbs and position on its side, pain on the other', () => {
+    const lesion = right('crossed-corticospinal-fibres', 'dorsal-column-nuclei', 'spinothalamic-tract-in-medulla');
+    expect(weak(lesion, 'hip-flexion', 'right')).toBeGreaterThan(0.7);
+    expect(weak(lesion, 'hip-flexion', 'left')).toBeLessThan(0.05);
+    expect(numb(lesion, 'joint-position', 'dermatome', 'L5', 'right')).toBeGreaterThan(0.6);
+    expect(numb(lesion, 'pinprick', 'dermatome', 'L5', 'left')).toBeGreaterThan(0.8);
+  });
+
   it('nucleus of the sixth nerve: gaze to its side fails, not the one eye alone', () => {
     const lesion = right('abducens-nucleus');
     expect(fails(lesion, 'gaze-horizontal', 'right')).toBeGreaterThan(0.9);
@@ -136,6 +151,19 @@ describe('field loss follows the visual pathway', () => {
   it('a closed artery of the retina takes the light reflex, other disease of the retina mostly leaves it', () => {
     expect(fails(right('inner-retina'), 'pupil-afferent', 'right')).toBeGreaterThan(0.8);
     expect(fails(right('retina'), 'pupil-afferent', 'right')).toBeLessThan(0.4);
+  });
+
+  it('a blind eye may have no reaction to light, and of two dim eyes neither has the worse pupil', () => {
+    expect(fails(right('optic-nerve'), 'light-perception', 'right')).toBeGreaterThan(0.1);
+    expect(fails(right('oculomotor-nerve'), 'light-perception', 'right')).toBeLessThan(0.02);
+  });
+
+  it('the whole of a scene is lost with both upper parietal lobes, hardly with one', () => {
+    const both = new LesionBuilder()
+      .brain('left', 'superior-parietal-lobule', 1)
+      .brain('right', 'superior-parietal-lobule', 1);
+    expect(fails(hypothesis(site, 'test', 1, both.build()), 'visual-recognition', 'midline')).toBeGreaterThan(0.5);
+    expect(fails(right('superior-parietal-lobule'), 'visual-recognition', 'midline')).toBeLessThan(0.05);
   });
 
   it('who is blind from both occipital lobes may not know it, who is blind from one or from the eyes does', () => {

@@ -5,8 +5,10 @@ import { type Path, structuresOf } from '../../src/anatomy/brain/path.ts';
 import { brainStructures, structureKeys } from '../../src/anatomy/brain/structures.ts';
 import { systemStructures } from '../../src/anatomy/brain/systems.ts';
 import { brainstemTerritories } from '../../src/anatomy/brain/territories/brainstem-territories.ts';
+import { cerebellarTerritories } from '../../src/anatomy/brain/territories/cerebellar-territories.ts';
 import { cranialTerritories } from '../../src/anatomy/brain/territories/cranial-territories.ts';
 import { hemisphereTerritories } from '../../src/anatomy/brain/territories/hemisphere-territories.ts';
+import { medullaryTerritories } from '../../src/anatomy/brain/territories/medullary-territories.ts';
 import type { Territory } from '../../src/anatomy/brain/territory.ts';
 import { placeTable } from '../../src/anatomy/places.ts';
 import { items } from '../../src/exam/catalogue/catalogue.ts';
@@ -16,6 +18,8 @@ import { hypotheses } from '../../src/localisation/hypotheses/hypotheses.ts';
 const territories: readonly (readonly [string, Territory])[] = Object.entries({
   ...hemisphereTerritories,
   ...brainstemTerritories,
+  ...cerebellarTerritories,
+  ...medullaryTerritories,
   ...cranialTerritories,
 });
 const pathsOf = ({ path }: { readonly path: Path | { readonly left: Path; readonly right: Path } }): readonly Path[] =>

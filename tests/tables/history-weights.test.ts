@@ -3,7 +3,7 @@ import { items } from '../../src/exam/catalogue/catalogue.ts';
 import { historyRows } from '../../src/exam/catalogue/history.ts';
 import { hypotheses } from '../../src/localisation/hypotheses/hypotheses.ts';
 import type { Site } from '../../src/localisation/hypothesis.ts';
-import { historyWeightRows } from '../../src/localisation/inference/history-weights.ts';
+import { historyShifts, historyWeightRows } from '../../src/localisation/inference/history-weights.ts';
 import { signShifts, signWeightRows } from '../../src/localisation/inference/sign-weights.ts';
 import { bedsideExam } from '../support/bedside.ts';
 
@@ -58,6 +58,13 @@ describe('the weights of the history', () => {
       expect(count, key).toBeGreaterThan(0);
       expect(count, key).toBeLessThan(hypotheses.length);
     }
+  });
+
+  it('count what is told under two names once', () => {
+    const told = (...names: readonly string[]) =>
+      historyShifts(bedsideExam({ history: { symptoms: names.map((key) => ({ key, present: true })) } })).length;
+    expect(told('headache', 'new-headache')).toBe(told('headache'));
+    expect(told('headache', 'eye-pain')).toBe(told('headache') + told('eye-pain'));
   });
 
   it('stay small, so that the examination decides', () => {

@@ -115,6 +115,7 @@ const structures = {
   'vertical-gaze-centre': midbrain('vertical gaze centre'),
   'medial-lemniscus-in-midbrain': midbrain('medial lemniscus in the midbrain'),
   'spinothalamic-tract-in-midbrain': midbrain('spinothalamic tract in the midbrain'),
+  'sympathetic-fibres-in-midbrain': midbrain('descending sympathetic fibres in the midbrain'),
   'midbrain-reticular-formation': midbrain('midbrain reticular formation'),
 
   // Pons

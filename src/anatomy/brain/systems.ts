@@ -75,6 +75,7 @@ export const systemStructures = {
     'pupil-fibres-of-oculomotor-nerve',
     'ciliary-ganglion',
     'hypothalamus',
+    'sympathetic-fibres-in-midbrain',
     'sympathetic-fibres-in-pons',
     'sympathetic-fibres-in-medulla',
     'cervical-sympathetic-chain',

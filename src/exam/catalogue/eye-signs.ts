@@ -72,7 +72,8 @@ export const eyeSigns = sectionTable(
       bodyPart: 'eye',
       hpo: equivalent('HP:0200057', 'Marcus Gunn pupil'),
       loinc: inexact('106805-5', 'Eye Pupillary response Swinging light test'),
-      probe: faculty('pupil-afferent'),
+      // Where both eyes are dimmed alike neither pupil is the worse one.
+      probe: { kind: 'faculty', faculty: 'pupil-afferent', needsOther: true },
     },
     'optic-disc-swelling': {
       label: 'Swollen optic disc',
@@ -104,7 +105,7 @@ export const eyeSigns = sectionTable(
       label: 'Pupil unreactive to light',
       bodyPart: 'eye',
       hpo: wider('HP:0007695', 'Abnormal pupillary light reflex'),
-      probe: faculty('pupil-parasympathetic'),
+      probe: anyFaculty('pupil-parasympathetic', 'light-perception'),
     },
     'small-pupil': {
       label: 'Small pupil (miosis)',

@@ -1,6 +1,8 @@
 import type { BrainSystem } from '../../anatomy/brain/systems.ts';
 import { brainstemTerritories as brainstem } from '../../anatomy/brain/territories/brainstem-territories.ts';
+import { cerebellarTerritories as cerebellum } from '../../anatomy/brain/territories/cerebellar-territories.ts';
 import { hemisphereTerritories as hemisphere } from '../../anatomy/brain/territories/hemisphere-territories.ts';
+import { medullaryTerritories as medulla } from '../../anatomy/brain/territories/medullary-territories.ts';
 import type { Territory } from '../../anatomy/brain/territory.ts';
 import type { MuscleGroup } from '../../anatomy/movement.ts';
 import { type Segment, segmentIndex } from '../../anatomy/segments.ts';
@@ -75,6 +77,15 @@ const inflamedTemporalLobe = facultiesOf([
   ['mood-behaviour', 0.5],
 ]);
 
+/** Who has lost both frontal lobes is adrift in time, forgets to remember and knows of nothing wrong: it is taken for dementia. Judged. */
+const bothFrontalLobes = facultiesOf([
+  ['orientation', 0.5],
+  ['attention', 0.5],
+  ['memory', 0.35],
+  ['construction', 0.2],
+  ['language-repetition', 0.2],
+]);
+
 /** A hand that fails from the cortex alone is an embolus in nearly all (Peters 2009, recalled); what grows there takes more than the hand. Judged. */
 const handPaces = { hyperacute: 1.2, acute: 1, subacute: 0.3, chronic: 0.2 } as const;
 
@@ -97,6 +108,12 @@ const afterAnOldOne = facultiesOf([
 /** The territory of an artery, beside lesions of any kind in the same part. Judged. */
 const arteryPaces = { hyperacute: 1.2, acute: 1.2, subacute: 0.3, chronic: 0.1 } as const;
 
+/** All that the middle cerebral artery feeds, face to foot and all of language, fails in a stroke; what grows takes a lobe first. Judged. */
+const wholeArteryPaces = { hyperacute: 1, acute: 1, subacute: 0.5, chronic: 0.3 } as const;
+
+/** The small arteries of deep nuclei close in the second half of life. Judged. */
+const smallVesselAges = { from: 45, outside: 0.3 } as const;
+
 /** One small infarct after another. Judged. */
 const bySteps = { hyperacute: 0.3, acute: 0.5, subacute: 1.3, chronic: 3 } as const;
 
@@ -110,7 +127,11 @@ const inCapsule = (territory: Territory, percent: number): TerritoryLesion => ({
 
 /** Lesions of the hemispheres by artery, lobe and deep structure. Frequencies judged from what reaches a neurologist. */
 const hemisphereLesions: readonly TerritoryLesion[] = [
-  { ...at('hemisphere', 'cortex-middle-cerebral', hemisphere['cortex-middle-cerebral'], 2), isAllOrMost: true },
+  {
+    ...at('hemisphere', 'cortex-middle-cerebral', hemisphere['cortex-middle-cerebral'], 2),
+    isAllOrMost: true,
+    paces: wholeArteryPaces,
+  },
   { ...at('hemisphere', 'cortex-middle-cerebral', hemisphere['middle-cerebral-stem'], 0.35), isAllOrMost: true },
   {
     ...at('hemisphere', 'cortex-middle-cerebral', hemisphere['middle-cerebral-stem'], 0.35),
@@ -119,7 +140,10 @@ const hemisphereLesions: readonly TerritoryLesion[] = [
   },
   at('hemisphere', 'cortex-middle-cerebral-upper', hemisphere['cortex-middle-cerebral-upper'], 1.8),
   at('hemisphere', 'cortex-middle-cerebral-upper', hemisphere['cortex-inferior-frontal'], 0.4),
-  at('hemisphere', 'cortex-middle-cerebral-lower', hemisphere['cortex-middle-cerebral-lower'], 1),
+  {
+    ...at('hemisphere', 'cortex-middle-cerebral-lower', hemisphere['cortex-middle-cerebral-lower'], 1),
+    isAllOrMost: true,
+  },
   at('hemisphere', 'cortex-anterior-cerebral', hemisphere['cortex-anterior-cerebral'], 0.6),
   { ...at('hemisphere', 'cortex-anterior-cerebral', hemisphere['parasagittal-of-one-side'], 0.12), mayGrow: true },
   at('hemisphere', 'cortex-posterior-cerebral', hemisphere['cortex-posterior-cerebral'], 0.7),
@@ -131,8 +155,14 @@ const hemisphereLesions: readonly TerritoryLesion[] = [
     paces: arteryPaces,
   },
   { ...at('hemisphere', 'cortex-hand-area', hemisphere['cortex-hand-area'], 0.5), paces: handPaces },
+  { ...at('hemisphere', 'cortex-hand-area', hemisphere['cortex-hand-and-arm'], 0.2), paces: handPaces },
   at('hemisphere', 'cortex-frontal', hemisphere['cortex-frontal'], 0.5),
+  { ...at('hemisphere', 'cortex-frontal', hemisphere['frontal-base-of-one-side'], 0.05), isAllOrMost: true },
   at('hemisphere', 'cortex-frontal', hemisphere['cortex-frontal-both'], 0.06, 'both'),
+  {
+    ...at('hemisphere', 'cortex-frontal', hemisphere['cortex-frontal-both'], 0.06, 'both'),
+    faculties: bothFrontalLobes,
+  },
   at('hemisphere', 'cortex-frontal', hemisphere['cortex-frontal-with-motor-strip'], 0.2),
   {
     ...at('hemisphere', 'cortex-frontal', hemisphere['cortex-frontal-with-motor-strip'], 0.2),
@@ -140,8 +170,10 @@ const hemisphereLesions: readonly TerritoryLesion[] = [
   },
   at('hemisphere', 'cortex-parietal', hemisphere['cortex-parietal'], 0.4),
   at('hemisphere', 'cortex-parietal', hemisphere['cortex-parietal-with-motor-strip'], 0.15),
-  at('hemisphere', 'cortex-parietal', hemisphere['cortex-inferior-parietal'], 0.2),
-  at('hemisphere', 'cortex-parietal', hemisphere['cortex-superior-parietal'], 0.12),
+  at('hemisphere', 'cortex-parietal', hemisphere['cortex-inferior-parietal'], 0.35),
+  at('hemisphere', 'cortex-parietal', hemisphere['cortex-superior-parietal'], 0.2),
+  at('hemisphere', 'cortex-parietal', hemisphere['cortex-postcentral'], 0.2),
+  at('hemisphere', 'cortex-parietal', hemisphere['parieto-occipital-both'], 0.08, 'both'),
   at('hemisphere', 'cortex-temporal', hemisphere['cortex-temporal'], 0.3),
   { ...at('hemisphere', 'cortex-temporal', hemisphere['cortex-temporal'], 0.15), faculties: inflamedTemporalLobe },
   at('hemisphere', 'cortex-temporal', hemisphere['medial-temporal-lobe'], 0.08),
@@ -162,12 +194,16 @@ const hemisphereLesions: readonly TerritoryLesion[] = [
   inCapsule(hemisphere['anterior-choroidal'], 0.2),
   at('hemisphere', 'striatum', hemisphere.striatum, 0.25),
   at('hemisphere', 'thalamus', hemisphere.thalamus, 0.8),
+  {
+    ...at('hemisphere', 'thalamus', hemisphere['thalamus-ventral-posteromedial'], 0.15),
+    ages: smallVesselAges,
+  },
   at('hemisphere', 'thalamus', hemisphere['thalamus-lateral'], 0.25),
   at('hemisphere', 'thalamus', hemisphere['thalamus-ventrolateral'], 0.05),
   at('hemisphere', 'thalamus', hemisphere['thalamus-medial'], 0.15),
   at('hemisphere', 'thalamus', hemisphere['thalamus-medial-both'], 0.06, 'both'),
   at('hemisphere', 'thalamus', hemisphere['thalamus-medial-both-and-midbrain'], 0.04, 'both'),
-  at('hemisphere', 'thalamus-and-capsule', hemisphere['thalamus-and-capsule'], 0.8),
+  { ...at('hemisphere', 'thalamus-and-capsule', hemisphere['thalamus-and-capsule'], 0.8), paces: capsulePaces },
   at('hemisphere', 'thalamus-and-capsule', hemisphere['thalamus-large'], 0.2),
   {
     ...at('hemisphere', 'corticobulbar-both-sides', hemisphere['corticobulbar-both-sides'], 0.5, 'both'),
@@ -186,32 +222,43 @@ const hemisphereLesions: readonly TerritoryLesion[] = [
   },
 ];
 
+/** What takes the whole brainstem by halves spreads or swells; a closed basilar artery strikes at once. Judged. */
+const spreadingPaces = { hyperacute: 0.35, acute: 1.2, subacute: 1.4, chronic: 1 } as const;
+
 /** Inflammation of the brainstem takes days to weeks. Judged. */
 const inflamedPaces = { hyperacute: 0.1, acute: 1.5, subacute: 1.5, chronic: 0.3 } as const;
 
+/** The motor tracts in the base of the brainstem fail by a closed small artery in most. Judged. */
+const basePaces = { hyperacute: 1.1, acute: 1.1, subacute: 0.6, chronic: 0.6 } as const;
+
 const brainstemLesions: readonly TerritoryLesion[] = [
-  at('brainstem', 'midbrain-ventral', brainstem['midbrain-ventral'], 0.2),
-  at('brainstem', 'midbrain-ventral', brainstem['midbrain-ventral-and-lemniscus'], 0.09),
-  at('brainstem', 'midbrain-ventral', brainstem['midbrain-peduncle'], 0.06),
+  { ...at('brainstem', 'midbrain-ventral', brainstem['midbrain-ventral'], 0.2), paces: basePaces },
+  { ...at('brainstem', 'midbrain-ventral', brainstem['midbrain-ventral-and-lemniscus'], 0.09), paces: basePaces },
+  { ...at('brainstem', 'midbrain-ventral', brainstem['midbrain-peduncle'], 0.06), paces: basePaces },
   at('brainstem', 'midbrain-tegmentum', brainstem['midbrain-tegmentum'], 0.15),
   at('brainstem', 'midbrain-tegmentum', brainstem['midbrain-tegmentum-and-peduncle'], 0.06),
   at('brainstem', 'midbrain-tegmentum', brainstem['midbrain-oculomotor-nucleus'], 0.06),
   at('brainstem', 'midbrain-tegmentum', brainstem['midbrain-paramedian'], 0.05),
   at('brainstem', 'midbrain-tegmentum', brainstem['midbrain-paramedian-lower'], 0.05, 'both'),
+  at('brainstem', 'midbrain-tegmentum', brainstem['midbrain-dorsolateral'], 0.06),
   at('brainstem', 'midbrain-dorsal', brainstem['midbrain-dorsal'], 0.25, 'midline'),
-  at('brainstem', 'pons-ventral', brainstem['pons-ventral-upper'], 0.45),
-  at('brainstem', 'pons-ventral', brainstem['pons-ventral-lower'], 0.25),
-  at('brainstem', 'pons-ventral', brainstem['pons-ventral-middle'], 0.12),
+  { ...at('brainstem', 'pons-ventral', brainstem['pons-ventral-upper'], 0.45), paces: basePaces },
+  { ...at('brainstem', 'pons-ventral', brainstem['pons-ventral-lower'], 0.25), paces: basePaces },
+  { ...at('brainstem', 'pons-ventral', brainstem['pons-ventral-middle'], 0.12), paces: basePaces },
   at('brainstem', 'pons-ventral', brainstem['pons-ventrolateral'], 0.08),
-  at('brainstem', 'pons-ventral', brainstem['pons-half'], 0.08),
-  at('brainstem', 'pons-ventral', brainstem['pons-ventral-with-pontine-nuclei'], 0.25),
+  at('brainstem', 'pons-ventral', brainstem['pons-ventral-with-lemniscus'], 0.05),
+  { ...at('brainstem', 'pons-ventral', brainstem['pons-half'], 0.08), paces: basePaces },
+  { ...at('brainstem', 'pons-ventral', brainstem['pons-ventral-with-pontine-nuclei'], 0.25), paces: basePaces },
   at('brainstem', 'pons-ventral', brainstem['pons-ventral-both'], 0.1, 'both'),
   at('brainstem', 'pons-tegmentum', brainstem['pons-tegmentum'], 0.2),
   at('brainstem', 'pons-tegmentum', brainstem['pons-tegmentum-and-base'], 0.12),
   at('brainstem', 'pons-tegmentum', brainstem['pons-tegmentum-and-upper-base'], 0.06),
   at('brainstem', 'pons-tegmentum', brainstem['pons-tegmentum-both'], 0.05, 'both'),
   at('brainstem', 'pons-tegmentum', brainstem['one-and-a-half'], 0.08),
+  at('brainstem', 'pons-tegmentum', brainstem['pons-tegmentum-paramedian'], 0.05),
+  at('brainstem', 'pons-tegmentum', brainstem['pons-tegmentum-fascicles-of-both-sides'], 0.04, 'both'),
   at('brainstem', 'pons-tegmentum', brainstem['pons-medial-lemniscus'], 0.05),
+  at('brainstem', 'pons-tegmentum', brainstem['pons-lemnisci-of-the-midline'], 0.05),
   at('brainstem', 'pons-tegmentum', brainstem['pons-tegmentum-upper'], 0.08),
   at('brainstem', 'pons-tegmentum', brainstem['pons-tegmentum-and-fascicle'], 0.06),
   at('brainstem', 'pons-lateral', brainstem['pons-lateral-lower'], 0.25),
@@ -220,29 +267,37 @@ const brainstemLesions: readonly TerritoryLesion[] = [
   at('brainstem', 'pons-lateral', brainstem['pons-lateral-upper'], 0.12),
   at('brainstem', 'medial-longitudinal-fasciculus', brainstem['medial-longitudinal-fasciculus'], 0.4),
   at('brainstem', 'medial-longitudinal-fasciculus', brainstem['medial-longitudinal-fasciculus-both'], 0.15, 'both'),
-  at('brainstem', 'medulla-medial', brainstem['medulla-medial'], 0.1),
-  at('brainstem', 'medulla-medial', brainstem['medulla-medial-upper'], 0.15),
-  at('brainstem', 'medulla-lateral', brainstem['medulla-lateral'], 0.6),
-  at('brainstem', 'medulla-lateral', brainstem['medulla-lateral-and-cerebellum'], 0.2),
-  at('brainstem', 'medulla-lateral', brainstem['medulla-lateral-lower'], 0.06),
-  at('brainstem', 'medulla-half', brainstem['medulla-half'], 0.04),
-  at('brainstem', 'bulbar-motor-nuclei', brainstem['bulbar-motor-nuclei'], 0.15, 'midline'),
-  at('brainstem', 'brainstem-diffuse', brainstem['brainstem-diffuse'], 0.12, 'midline'),
+  at('brainstem', 'medulla-medial', medulla['medulla-medial'], 0.1),
+  at('brainstem', 'medulla-medial', medulla['medulla-medial-upper'], 0.15),
+  at('brainstem', 'medulla-lateral', medulla['medulla-lateral'], 0.6),
+  at('brainstem', 'medulla-lateral', medulla['medulla-lateral-and-cerebellum'], 0.2),
+  at('brainstem', 'medulla-lateral', medulla['medulla-lateral-lower'], 0.09),
+  at('brainstem', 'medulla-half', medulla['medulla-half'], 0.04),
+  at('brainstem', 'medulla-half', medulla['medulla-half-below-the-crossing'], 0.03),
+  at('brainstem', 'bulbar-motor-nuclei', medulla['bulbar-motor-nuclei'], 0.15, 'midline'),
+  { ...at('brainstem', 'brainstem-diffuse', brainstem['brainstem-diffuse'], 0.12, 'midline'), paces: spreadingPaces },
   {
     ...at('brainstem', 'brainstem-diffuse', brainstem['brainstem-one-side-more'], 0.1, 'midline'),
     paces: inflamedPaces,
   },
+  at('brainstem', 'brainstem-diffuse', brainstem['brainstem-long-tracts'], 0.05, 'midline'),
   at('brainstem', 'brainstem-diffuse', brainstem['pons-whole'], 0.12, 'midline'),
   at('brainstem', 'brainstem-diffuse', brainstem['grey-matter-around-ventricles'], 0.15, 'midline'),
 ];
 
 const cerebellarLesions: readonly TerritoryLesion[] = [
-  at('cerebellum', 'cerebellar-hemisphere', brainstem['cerebellar-hemisphere'], 1.2),
-  at('cerebellum', 'cerebellar-hemisphere', brainstem['cerebellar-hemisphere-and-vermis'], 0.4),
-  at('cerebellum', 'cerebellar-hemisphere', brainstem['cerebellar-hemisphere-pressing-on-pons'], 0.18),
-  at('cerebellum', 'cerebellar-hemisphere', brainstem['cerebellar-hemispheres-both'], 0.06, 'both'),
-  at('cerebellum', 'cerebellar-vermis', brainstem['cerebellar-vermis'], 0.45, 'midline'),
-  at('cerebellum', 'flocculonodular-lobe', brainstem['flocculonodular-lobe'], 0.3, 'midline'),
+  at('cerebellum', 'cerebellar-hemisphere', cerebellum['cerebellar-hemisphere'], 1.2),
+  at('cerebellum', 'cerebellar-hemisphere', cerebellum['cerebellar-hemisphere-and-vermis'], 0.4),
+  at('cerebellum', 'cerebellar-hemisphere', cerebellum['cerebellar-hemisphere-pressing-on-pons'], 0.18),
+  {
+    ...at('cerebellum', 'cerebellar-hemisphere', cerebellum['cerebellar-hemisphere-swollen'], 0.25),
+    isAllOrMost: true,
+    faculties: swelling,
+    paces: arteryPaces,
+  },
+  at('cerebellum', 'cerebellar-hemisphere', cerebellum['cerebellar-hemispheres-both'], 0.06, 'both'),
+  at('cerebellum', 'cerebellar-vermis', cerebellum['cerebellar-vermis'], 0.45, 'midline'),
+  at('cerebellum', 'flocculonodular-lobe', cerebellum['flocculonodular-lobe'], 0.3, 'midline'),
 ];
 
 /** How deep the tracts are hurt, and the nodule that hangs above them: many are seen before a limb is weak. Judged. */

@@ -53,6 +53,9 @@ const oneLabyrinth = { hyperacute: 1.1, acute: 1.2, subacute: 0.5, chronic: 0.4 
 /** Zoster of the geniculate ganglion breaks out within days. Judged. */
 const inflamedGanglion = { hyperacute: 0.6, acute: 1.3, subacute: 0.7, chronic: 0.1 } as const;
 
+/** A fifth nerve is inflamed, pressed or invaded over weeks; what numbs a face within minutes lies further in. Judged. */
+const paceOfTheFifth = { hyperacute: 0.15, acute: 0.45, subacute: 1.3, chronic: 1.6 } as const;
+
 /**
  * In the cerebellopontine angle lie schwannomas and meningiomas, whose signs are 3.7 years old on average when they are
  * found (recalled); hardly anything strikes there within days. Judged.
@@ -89,8 +92,10 @@ const lesions: readonly TerritoryLesion[] = [
   // A tenth of the palsies of one ocular nerve come from what grows or fills here (Fang 2017, recalled).
   nerve('cavernous-sinus', cranial['cavernous-sinus-third-nerve'], 0.08),
   nerve('cavernous-sinus', cranial['cavernous-sinus-sixth-nerve'], 0.06),
+  nerve('cavernous-sinus', cranial['cavernous-sinus-arterialised'], 0.05),
+  { ...nerve('cavernous-sinus', cranial['cavernous-sinus-both'], 0.03, 'both'), faculties: drowsyWithIt },
   nerve('orbital-apex', cranial['orbital-apex'], 0.12),
-  nerve('trigeminal-nerve', cranial['trigeminal-nerve'], 0.3),
+  { ...nerve('trigeminal-nerve', cranial['trigeminal-nerve'], 0.3), paces: paceOfTheFifth },
   nerve('facial-nerve', cranial['facial-nerve-canal'], 1.6),
   nerve('facial-nerve', cranial['facial-nerve-beyond'], 0.6),
   nerve('facial-nerve', cranial['facial-nerve-both'], 0.12, 'both'),

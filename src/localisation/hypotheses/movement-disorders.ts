@@ -39,6 +39,12 @@ const akineticRigid = widespreadSite(
   'basal-ganglia',
 );
 
+/** Cells of the basal ganglia die over years; what stiffens and slows within weeks is a medicine, or lies elsewhere. Judged. */
+const losingCells = { hyperacute: 0.6, acute: 0.6, subacute: 0.6, chronic: 1 } as const;
+
+/** Water in the ventricles and blood on both hemispheres tell within weeks. Judged. */
+const pressingOnBoth = { hyperacute: 0.7, acute: 1, subacute: 1.4, chronic: 1 } as const;
+
 /** Loss of nigral cells begins on one side and stays worse there; the other degenerations are even and reach further. */
 const akineticForms: readonly {
   readonly key: string;
@@ -134,6 +140,7 @@ function akineticHypotheses(): Hypothesis[] {
         damageOf(losses('left'), losses('right')).build(),
         {
           process: processOf({ because: 'the basal ganglia fail to set speed, size and tone of movement' }),
+          paces: losingCells,
           faculties: facultiesOf(signs),
         },
       );
@@ -220,6 +227,7 @@ function frontalGaitHypotheses(): Hypothesis[] {
       percent.frontalGait / 2,
       damageOf({ 'medial-frontal-cortex': depth }, { 'medial-frontal-cortex': depth }).build(),
       {
+        paces: pressingOnBoth,
         process: processOf({ because: 'the medial frontal lobes no longer start and scale the steps' }),
         faculties: facultiesOf([
           ['executive', 0.45],

@@ -66,6 +66,9 @@ function acuteSigns(face: number, breathing: number): readonly ProcessSign[] {
   ];
 }
 
+/** The discs swell in a few in whom the protein of the spinal fluid is high, and in more where a plasma cell is behind it. Judged. */
+const swollenDiscs = ['optic-disc', 0.05] as const;
+
 const guideline = recalled('ean-pns-gbs-2023', 'clinical variants');
 const chronicGuideline = recalled('ean-pns-cidp-2021', 'typical and variant forms');
 
@@ -490,7 +493,11 @@ function formHypothesis(form: Form, side: Lopsidedness): Hypothesis {
     `${form.variant}${side.key}`,
     percent[form.tempo] * form.share * side.share,
     intact,
-    { process: rootProcess(form, side.worse), faculties: facultiesOf(form.signs), paces: paces[form.tempo] },
+    {
+      process: rootProcess(form, side.worse),
+      faculties: facultiesOf([...form.signs, swollenDiscs]),
+      paces: paces[form.tempo],
+    },
   );
 }
 

@@ -55,7 +55,7 @@ export function findCombinations(
   let beam = starters.flatMap((index) => search.alone(index));
   const found: Combination[] = [];
   for (let size = 2; size <= sitesAtMost && beam.length > 0; size += 1) {
-    const larger = search.extend(beam);
+    const larger = size === 2 ? search.pairs(beam) : search.extend(beam);
     found.push(...larger);
     beam = larger.slice(0, builtUpon).filter((one) => search.leavesOver(one));
   }
@@ -68,6 +68,8 @@ function compare(a: readonly number[], b: readonly number[]): number {
   const first = a.findIndex((value, place) => value !== b[place]);
   return first === -1 ? a.length - b.length : (a[first] ?? 0) - (b[first] ?? 0);
 }
+
+const keyOf = ({ members }: Pick<Combination, 'members'>): string => [...members].sort((a, b) => a - b).join('+');
 
 /** A combination that may be worth working out, with its approximate score. */
 interface Prospect {
@@ -103,12 +105,33 @@ class Search {
     return isWorthAnotherSite(this.scored.data, this.unexplained(states));
   }
 
+  /**
+   * Pairs from the starters, and from what was found beside the leading one: two sites that share the findings between them
+   * may each alone be far behind one that explains most of them. What is widespread leads by itself where it is there.
+   */
+  pairs(starters: readonly Combination[]): Combination[] {
+    const found = this.extend(starters);
+    const known = new Set(starters.flatMap(({ members }) => members));
+    // What is as good as the last one counts too, or the mirror image of an exam would have another answer.
+    const least = (found[builtUpon - 1]?.score ?? Number.NEGATIVE_INFINITY) - asPromising;
+    const leading = found.filter(({ score }) => score >= least);
+    const seconds = [...new Set(leading.flatMap(({ members }) => members))].filter(
+      (member) => !known.has(member) && !this.isWide(member),
+    );
+    const fromSeconds = this.extend(seconds.flatMap((second) => this.alone(second)));
+    const keys = new Set(found.map(keyOf));
+    const others = fromSeconds.filter(
+      (one) => !keys.has(keyOf(one)) && !one.members.some((member) => this.isWide(member)),
+    );
+    return [...found, ...others].sort(best);
+  }
+
   /** Every promising combination with one site more, worked out exactly, best first. */
   extend(beam: readonly Combination[]): Combination[] {
     const prospects = new Map<string, Prospect>();
     for (const from of beam) {
       for (const prospect of this.partners(from)) {
-        const key = [...from.members, prospect.partner].sort((a, b) => a - b).join('+');
+        const key = keyOf({ members: [...from.members, prospect.partner] });
         const known = prospects.get(key);
         if (known === undefined || prospect.estimate > known.estimate) prospects.set(key, prospect);
       }
@@ -219,19 +242,20 @@ class Search {
     return found.subarray(0, count);
   }
 
+  private isWide(index: number): boolean {
+    const site = this.hypotheses[index]?.site;
+    return site !== undefined && isDiffuse(site);
+  }
+
   /** Focal sites may stand together, also within one diffuse process; two diffuse processes would explain anything. */
   private barredBy(members: readonly number[]): (index: number) => boolean {
     const kindOf = (index: number): SiteKind => this.hypotheses[index]?.site.kind ?? 'none';
-    const isDiffuseAt = (index: number): boolean => {
-      const site = this.hypotheses[index]?.site;
-      return site !== undefined && isDiffuse(site);
-    };
     const { siteOf } = this.sites;
     const isHealthAmong = members.some((member) => kindOf(member) === 'none');
-    const isProcessAmong = members.some(isDiffuseAt);
+    const isProcessAmong = members.some((member) => this.isWide(member));
     return (index) => {
       const kind = kindOf(index);
-      if (isHealthAmong || kind === 'none' || (isProcessAmong && isDiffuseAt(index))) return true;
+      if (isHealthAmong || kind === 'none' || (isProcessAmong && this.isWide(index))) return true;
       for (const member of members) if (siteOf[member] === siteOf[index]) return true;
       return false;
     };

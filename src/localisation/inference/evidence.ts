@@ -8,7 +8,7 @@ import { opposite } from '../../kernel/side.ts';
 import { ofBothSides } from '../forward/faculty.ts';
 import type { ProbeTarget } from '../observation/probe-models.ts';
 import type { Column, StateColumns } from './columns.ts';
-import { alsoDeniedBy } from './denials.ts';
+import { alsoDeniedBy, alsoTried } from './denials.ts';
 import { correlation, groupOf } from './evidence-groups.ts';
 
 /** One value that the engine weighs: a finding, or one of the places that a summary statement stands for. */
@@ -44,7 +44,7 @@ export function gatherEvidence(findings: readonly Finding[], columns: StateColum
   const drafts: Draft[] = [];
   for (const finding of onBothSidesAtOnce(findings))
     if (!isSaidOtherwise(finding, stated)) addDrafts(drafts, finding, patches);
-  drafts.push(...otherHalves(findings), ...denials(findings));
+  drafts.push(...otherHalves(findings), ...otherDirections(findings), ...denials(findings));
   const agedSides = agedOnBothSides(drafts);
   const sizes = new Map<string, number>();
   for (const { group, base } of drafts) sizes.set(group, (sizes.get(group) ?? 0) + base);
@@ -102,6 +102,20 @@ function limbAspect({ item: { probe, region }, side, place, modality }: Finding)
   if (lookedForInBoth.has(probe.kind)) return [`${probe.kind}|${region}|${side}`];
   if (probe.kind !== 'sensation' || place === undefined || modality === undefined || !isPatch(place)) return [];
   return [`${tractOf[modality]}|${regionOf(place)}|${side}`];
+}
+
+/** Weight of the other directions where one was found weak: who tells of an eye that does not come in has had it look up. Judged. */
+const otherDirectionBase = 0.45;
+
+function otherDirections(findings: readonly Finding[]): readonly Draft[] {
+  return alsoTried(findings).map(({ finding, item }) => ({
+    finding,
+    target: { item, side: finding.side },
+    value: scales.presence.normal[0],
+    group: `directions|${finding.side}`,
+    base: otherDirectionBase,
+    correlation: correlation.faculty,
+  }));
 }
 
 function denials(findings: readonly Finding[]): readonly Draft[] {

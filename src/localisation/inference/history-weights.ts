@@ -5,7 +5,7 @@ import type { HistoryWeight } from './history/history-weight.ts';
 import { illnessHistory } from './history/illness-history.ts';
 import { limbHistory } from './history/limb-history.ts';
 import { settingHistory } from './history/setting-history.ts';
-import type { Shift } from './shift.ts';
+import type { Applies, Shift } from './shift.ts';
 
 export const historyWeightRows: readonly HistoryWeight[] = [
   ...limbHistory,
@@ -22,17 +22,34 @@ function keyOf({ kind, key }: HistoryStatement): string {
   return kind === 'family' ? `family/${key}` : key;
 }
 
-/** How the history shifts the odds of sites. */
+/** Names of one complaint, of which a history often states two: a new headache is a headache. */
+const sameComplaint: ReadonlyMap<string, string> = new Map([
+  ['new-headache', 'headache'],
+  ['morning-headache', 'headache'],
+  ['continuous-vertigo', 'vertigo'],
+]);
+
+/** How the history shifts the odds of sites. What is said under several names counts once for the same reason. */
 export function historyShifts(exam: Exam): readonly Shift[] {
+  const counted = new Map<Applies, Set<string>>();
   return exam.history.flatMap((statement) =>
-    (byKey.get(keyOf(statement)) ?? []).map(({ applies, present, denied, because }) => ({
-      applies,
-      factor: statement.present ? present : denied,
-      because,
-      pointer: statement.pointer,
-      text: `${statement.present ? '' : 'no '}${lowerFirst(statement.label)}`,
-      abnormal: statement.present,
-      id: `history/${statement.kind}/${statement.key}`,
-    })),
+    (byKey.get(keyOf(statement)) ?? []).flatMap(({ applies, present, denied, because }): readonly Shift[] => {
+      const said = counted.get(applies) ?? new Set<string>();
+      counted.set(applies, said);
+      const reason = `${statement.present}|${statement.kind === 'family' ? statement.pointer : (sameComplaint.get(statement.key) ?? statement.key)}|${because}`;
+      if (said.has(reason)) return [];
+      said.add(reason);
+      return [
+        {
+          applies,
+          factor: statement.present ? present : denied,
+          because,
+          pointer: statement.pointer,
+          text: `${statement.present ? '' : 'no '}${lowerFirst(statement.label)}`,
+          abnormal: statement.present,
+          id: `history/${statement.kind}/${statement.key}`,
+        },
+      ];
+    }),
   );
 }

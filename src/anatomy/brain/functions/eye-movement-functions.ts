@@ -41,6 +41,7 @@ export const eyeMovementFunctions = {
     carries: 'the sympathetic supply of pupil and lid',
     path: same(
       'hypothalamus',
+      'sympathetic-fibres-in-midbrain',
       'sympathetic-fibres-in-pons',
       'sympathetic-fibres-in-medulla',
       'cervical-sympathetic-chain',

@@ -17,6 +17,8 @@ const facialNerve = same(
   'facial-nerve-in-canal',
   'facial-nerve-beyond-canal',
 );
+/** Raised pressure alone palsies the sixth nerve often and the seventh seldom (Chen 2021, read; share judged). */
+const pressedFacialNerve = partly(0.03, same('intracranial-pressure'));
 /**
  * Forehead, jaw, palate and larynx are served from both hemispheres: one alone suffices, or nearly. Where both fail the
  * loss is of both sides alike, and is a sign of its own.
@@ -51,12 +53,12 @@ export const faceAndThroatFunctions = {
   },
   'lower-face': {
     carries: 'movement of the lower face',
-    path: series(facialNerve, corticobulbar),
+    path: series(facialNerve, corticobulbar, pressedFacialNerve),
     source: seventh,
   },
   'upper-face': {
     carries: 'movement of forehead and eyelids',
-    path: series(facialNerve, partly(0.7, bothHemispheres), partly(0.08, corticobulbar)),
+    path: series(facialNerve, partly(0.7, bothHemispheres), partly(0.08, corticobulbar), pressedFacialNerve),
     source: seventh,
   },
   taste: {

@@ -53,8 +53,16 @@ export const movementFunctions = {
   },
   ballism: {
     carries: 'the restraint of the large muscles of the limbs',
-    path: series(partly(0.85, other('subthalamic-nucleus')), partly(0.4, other('striatum'))),
-    source: basalGanglia,
+    path: series(
+      partly(0.85, other('subthalamic-nucleus')),
+      partly(0.4, other('striatum')),
+      partly(0.05, other('ventrolateral-nucleus')),
+      partly(0.02, other('internal-capsule-posterior-limb', 'superior-parietal-lobule')),
+    ),
+    source: read(
+      'hemiballism-1994',
+      'the subthalamic nucleus in only 6 of 25, else other deep structures; shares judged',
+    ),
   },
   dystonia: {
     carries: 'the balance of agonist and antagonist',

@@ -92,6 +92,12 @@ export const visionFunctions = {
     ),
     source: pupil,
   },
+  'light-perception': {
+    carries: 'any light at all from the eye',
+    // An eye that is blind has no direct reaction to light; most lesions leave some sight.
+    path: series(partly(0.2, same('optic-nerve', 'inner-retina')), partly(0.2, same('optic-chiasm'))),
+    source: pupil,
+  },
   'visual-field-upper-quadrant': {
     carries: 'sight of the upper quarter of that side',
     path: upperQuarter,
@@ -120,6 +126,9 @@ export const visionFunctions = {
       partly(0.5, onRight('ventral-occipitotemporal-cortex')),
       partly(0.25, onLeft('ventral-occipitotemporal-cortex')),
       onBothSides('ventral-occipitotemporal-cortex'),
+      // The whole of a scene is lost with the upper parietal lobes of both sides, the odd view of a thing with the right one.
+      partly(0.6, onBothSides('superior-parietal-lobule')),
+      partly(0.06, onRight('inferior-parietal-lobule')),
     ),
     source: recalled('brazis', 'occipital lobes and visual association areas'),
   },

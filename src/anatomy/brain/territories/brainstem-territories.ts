@@ -3,12 +3,6 @@ import type { Territory } from '../territory.ts';
 
 const midbrain = recalled('brazis', 'midbrain');
 const pons = recalled('brazis', 'pons');
-const medulla = recalled('brazis', 'medulla oblongata');
-const cerebellum = recalled('brazis', 'cerebellum');
-const medialMedulla = read(
-  'medial-medulla-2009',
-  'motor signs in 91 %, sensory in 73 %, vertigo in 59 % of 86 patients',
-);
 
 /** What a process of the whole brainstem takes on either side. Judged. */
 const oneHalf = {
@@ -22,6 +16,19 @@ const oneHalf = {
   'midbrain-reticular-formation': 0.6,
   'pontine-reticular-formation': 0.5,
   'medial-longitudinal-fasciculus': 0.35,
+} as const;
+
+/** The flank and base of one half of the pons, where lesions of both sides take tracts and peduncles. */
+const tractsOfOneHalf = {
+  'basis-pontis': 0.3,
+  'corticobulbar-fibres-in-pons': 0.55,
+  'pontine-nuclei': 0.4,
+  'middle-cerebellar-peduncle': 0.6,
+  'spinothalamic-tract-in-pons': 0.6,
+  'medial-lemniscus-in-pons': 0.3,
+  'spinal-trigeminal-tract-in-pons': 0.6,
+  'trigeminothalamic-fibres': 0.3,
+  'vestibular-nuclei': 0.25,
 } as const;
 
 /** The middle of the pontine tegmentum, which a lesion of the midline takes on both sides. */
@@ -49,7 +56,7 @@ const halfOfThePons = {
   'sympathetic-fibres-in-pons': 0.8,
 } as const;
 
-/** Brainstem by level and by what lies in front, behind and to the side, and the cerebellum. */
+/** Midbrain, pons and the brainstem as a whole, by level and by what lies in front, behind and to the side. */
 export const brainstemTerritories = {
   'midbrain-ventral': {
     label: 'Ventral midbrain',
@@ -148,6 +155,18 @@ export const brainstemTerritories = {
     },
     source: midbrain,
   },
+  'midbrain-dorsolateral': {
+    // The fourth nerve crosses behind the aqueduct, the sympathetic fibres beside it run down uncrossed.
+    label: 'Midbrain tegmentum',
+    holds: {
+      'trochlear-nucleus': 0.9,
+      'sympathetic-fibres-in-midbrain': 0.7,
+      'spinothalamic-tract-in-midbrain': 0.3,
+      'superior-cerebellar-peduncle': 0.3,
+      'medial-longitudinal-fasciculus': 0.25,
+    },
+    source: midbrain,
+  },
   'midbrain-dorsal': {
     label: 'Dorsal midbrain',
     holds: {
@@ -219,6 +238,19 @@ export const brainstemTerritories = {
     holds: { 'medial-lemniscus-in-pons': 0.9, 'trigeminothalamic-fibres': 0.5, 'spinothalamic-tract-in-pons': 0.2 },
     source: pons,
   },
+  'pons-lemnisci-of-the-midline': {
+    // Beside the midline the fibres from both sides of the mouth lie together, with those of one hand.
+    label: 'Pontine tegmentum',
+    holds: { 'medial-lemniscus-in-pons': 0.7, 'trigeminothalamic-fibres': 0.65 },
+    across: { 'trigeminothalamic-fibres': 0.65 },
+    source: read('cheiro-oral-2009', 'both sides of the mouth point to the pons, where 28 % of 76 had their lesion'),
+  },
+  'pons-ventral-with-lemniscus': {
+    // The fibres to the cerebellum and the lemniscus behind them, with most of the motor tract spared.
+    label: 'Ventral pons',
+    holds: { 'pontine-nuclei': 0.95, 'medial-lemniscus-in-pons': 0.7, 'basis-pontis': 0.15 },
+    source: pons,
+  },
   'pons-ventral-with-pontine-nuclei': {
     label: 'Ventral pons',
     holds: { 'basis-pontis': 0.5, 'pontine-nuclei': 0.95, 'corticobulbar-fibres-in-pons': 0.35 },
@@ -284,6 +316,24 @@ export const brainstemTerritories = {
       'sympathetic-fibres-in-pons': 0.5,
       'basis-pontis': 0.5,
     },
+    source: pons,
+  },
+  'pons-tegmentum-paramedian': {
+    // A small lesion beside the midline, of the gaze of one eye both ways and of what keeps the eyes level and still.
+    label: 'Pontine tegmentum',
+    holds: {
+      'medial-longitudinal-fasciculus': 0.9,
+      'abducens-fascicle': 0.8,
+      'vestibular-nuclei': 0.4,
+      'superior-cerebellar-peduncle': 0.25,
+    },
+    source: pons,
+  },
+  'pons-tegmentum-fascicles-of-both-sides': {
+    // The sixth fascicles of both sides with one longitudinal fasciculus between them.
+    label: 'Pontine tegmentum',
+    holds: { 'medial-longitudinal-fasciculus': 0.85, 'abducens-fascicle': 0.8, 'vestibular-nuclei': 0.3 },
+    across: { 'abducens-fascicle': 0.8 },
     source: pons,
   },
   'pons-tegmentum-upper': {
@@ -387,98 +437,11 @@ export const brainstemTerritories = {
     holds: { 'medial-longitudinal-fasciculus': 0.95 },
     source: pons,
   },
-  'medulla-medial': {
-    label: 'Medial medulla',
-    holds: {
-      pyramid: 0.92,
-      'medial-lemniscus-in-medulla': 0.75,
-      'hypoglossal-fascicle': 0.8,
-      'lower-vestibular-nuclei': 0.2,
-    },
-    source: medulla,
-  },
-  'medulla-medial-upper': {
-    // Most lie in the upper medulla and reach back to the vestibular nuclei; few touch the fibres to the tongue.
-    label: 'Medial medulla',
-    holds: { pyramid: 0.85, 'medial-lemniscus-in-medulla': 0.75, 'lower-vestibular-nuclei': 0.6 },
-    source: medialMedulla,
-  },
-  'medulla-lateral': {
-    label: 'Lateral medulla',
-    holds: {
-      'nucleus-ambiguus': 0.8,
-      'spinal-trigeminal-tract-in-medulla': 0.9,
-      'spinothalamic-tract-in-medulla': 0.92,
-      'inferior-cerebellar-peduncle': 0.85,
-      'lower-vestibular-nuclei': 0.8,
-      'sympathetic-fibres-in-medulla': 0.85,
-      'solitary-nucleus': 0.4,
-    },
-    source: medulla,
-  },
-  'medulla-lateral-and-cerebellum': {
-    label: 'Lateral medulla',
-    holds: {
-      'nucleus-ambiguus': 0.75,
-      'spinal-trigeminal-tract-in-medulla': 0.85,
-      'spinothalamic-tract-in-medulla': 0.85,
-      'inferior-cerebellar-peduncle': 0.85,
-      'lower-vestibular-nuclei': 0.85,
-      'sympathetic-fibres-in-medulla': 0.75,
-      'cerebellar-hemisphere': 0.6,
-      'facial-nucleus': 0.2,
-    },
-    source: medulla,
-  },
-  'medulla-lateral-lower': {
-    label: 'Lateral medulla',
-    holds: {
-      'nucleus-ambiguus': 0.6,
-      'spinal-trigeminal-tract-in-medulla': 0.85,
-      'spinothalamic-tract-in-medulla': 0.85,
-      'inferior-cerebellar-peduncle': 0.5,
-      'lower-vestibular-nuclei': 0.4,
-      'sympathetic-fibres-in-medulla': 0.75,
-      'crossed-corticospinal-fibres': 0.65,
-    },
-    source: medulla,
-  },
   'medial-longitudinal-fasciculus-both': {
     label: 'Medial longitudinal fasciculus',
     holds: { 'medial-longitudinal-fasciculus': 0.92 },
     across: { 'medial-longitudinal-fasciculus': 0.92 },
     source: pons,
-  },
-  'medulla-half': {
-    label: 'Half of the medulla',
-    holds: {
-      pyramid: 0.85,
-      'medial-lemniscus-in-medulla': 0.7,
-      'hypoglossal-fascicle': 0.75,
-      'nucleus-ambiguus': 0.8,
-      'spinal-trigeminal-tract-in-medulla': 0.85,
-      'spinothalamic-tract-in-medulla': 0.85,
-      'inferior-cerebellar-peduncle': 0.75,
-      'lower-vestibular-nuclei': 0.7,
-      'sympathetic-fibres-in-medulla': 0.75,
-    },
-    source: medulla,
-  },
-  'bulbar-motor-nuclei': {
-    label: 'Motor nuclei of the medulla',
-    holds: {
-      'nucleus-ambiguus': 0.85,
-      'hypoglossal-nucleus': 0.9,
-      'facial-nucleus': 0.2,
-      'trigeminal-motor-nucleus': 0.1,
-    },
-    across: {
-      'nucleus-ambiguus': 0.85,
-      'hypoglossal-nucleus': 0.9,
-      'facial-nucleus': 0.2,
-      'trigeminal-motor-nucleus': 0.1,
-    },
-    source: recalled('adams-victor', 'bulbar palsy'),
   },
   'brainstem-diffuse': {
     label: 'Brainstem on both sides',
@@ -509,6 +472,13 @@ export const brainstemTerritories = {
     },
     source: recalled('adams-victor', 'brainstem encephalitis'),
   },
+  'brainstem-long-tracts': {
+    // Patches on either side, in front and at the flanks, that spare the nuclei of the eyes.
+    label: 'Brainstem on both sides',
+    holds: tractsOfOneHalf,
+    across: tractsOfOneHalf,
+    source: pons,
+  },
   'pons-whole': {
     label: 'Brainstem on both sides',
     holds: halfOfThePons,
@@ -535,45 +505,5 @@ export const brainstemTerritories = {
       'oculomotor-nucleus': 0.2,
     },
     source: recalled('adams-victor', 'Wernicke disease'),
-  },
-  'cerebellar-hemisphere': {
-    label: 'Cerebellar hemisphere',
-    holds: { 'cerebellar-hemisphere': 0.95, 'cerebellar-vermis': 0.12 },
-    source: cerebellum,
-  },
-  'cerebellar-hemisphere-and-vermis': {
-    label: 'Cerebellar hemisphere',
-    holds: { 'cerebellar-hemisphere': 0.85, 'cerebellar-vermis': 0.5, 'flocculonodular-lobe': 0.2 },
-    source: cerebellum,
-  },
-  'cerebellar-hemispheres-both': {
-    label: 'Cerebellar hemisphere',
-    holds: { 'cerebellar-hemisphere': 0.9, 'cerebellar-vermis': 0.5 },
-    across: { 'cerebellar-hemisphere': 0.9 },
-    source: cerebellum,
-  },
-  'cerebellar-hemisphere-pressing-on-pons': {
-    label: 'Cerebellar hemisphere',
-    holds: {
-      'cerebellar-hemisphere': 0.95,
-      'cerebellar-vermis': 0.6,
-      'horizontal-gaze-centre': 0.45,
-      'facial-nucleus': 0.4,
-      'pontine-reticular-formation': 0.5,
-      'basis-pontis': 0.2,
-      'intracranial-pressure': 0.35,
-    },
-    across: { 'basis-pontis': 0.2, 'pontine-reticular-formation': 0.4 },
-    source: recalled('adams-victor', 'cerebellar haemorrhage'),
-  },
-  'cerebellar-vermis': {
-    label: 'Cerebellar vermis',
-    holds: { 'cerebellar-vermis': 0.95, 'flocculonodular-lobe': 0.15 },
-    source: cerebellum,
-  },
-  'flocculonodular-lobe': {
-    label: 'Flocculonodular lobe of the cerebellum',
-    holds: { 'flocculonodular-lobe': 0.95, 'cerebellar-vermis': 0.2 },
-    source: cerebellum,
   },
 } as const satisfies Record<string, Territory>;

@@ -6,6 +6,14 @@ const ocular = recalled('brazis', 'ocular motor nerves');
 const lower = recalled('brazis', 'lower cranial nerves');
 const pupil = recalled('brazis', 'pupil');
 
+/** What runs through one cavernous sinus and is taken when both are. */
+const cavernousNerves = {
+  'oculomotor-nerve': 0.7,
+  'pupil-fibres-of-oculomotor-nerve': 0.5,
+  'trochlear-nerve': 0.5,
+  'abducens-nerve': 0.7,
+} as const;
+
 /** The visual pathway, the cranial nerves, and the places at the base of the skull where several run together. */
 export const cranialTerritories = {
   'olfactory-nerve': { label: 'Olfactory nerve or bulb', holds: { 'olfactory-nerve': 0.95 }, source: visual },
@@ -90,6 +98,27 @@ export const cranialTerritories = {
     },
     nerves: { 'ophthalmic-nerve': [0, 0.75], 'maxillary-nerve': [0, 0.35] },
     source: ocular,
+  },
+  'cavernous-sinus-both': {
+    // The two sinuses are joined round the gland: clot, tumour and blood of the gland go across.
+    label: 'Cavernous sinus or superior orbital fissure',
+    holds: cavernousNerves,
+    across: cavernousNerves,
+    nerves: { 'ophthalmic-nerve': [0, 0.3] },
+    source: ocular,
+  },
+  'cavernous-sinus-arterialised': {
+    // Blood of the artery backs up into the orbit: the muscles swell and the retina starves.
+    label: 'Cavernous sinus or superior orbital fissure',
+    holds: {
+      'oculomotor-nerve': 0.7,
+      'pupil-fibres-of-oculomotor-nerve': 0.25,
+      'trochlear-nerve': 0.5,
+      'abducens-nerve': 0.8,
+      'inner-retina': 0.3,
+    },
+    nerves: { 'ophthalmic-nerve': [0, 0.2] },
+    source: recalled('brazis', 'carotid-cavernous fistula'),
   },
   'cavernous-sinus-third-nerve': {
     // What fills or presses the sinus may show in one nerve before it shows in the others.

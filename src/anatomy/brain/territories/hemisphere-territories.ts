@@ -39,6 +39,13 @@ const innerFace = {
   'orbitofrontal-cortex': 0.3,
 } as const;
 
+/** The border of the parietal and occipital lobes of one hemisphere. */
+const behindBothHemispheres = {
+  'superior-parietal-lobule': 0.85,
+  'inferior-parietal-lobule': 0.5,
+  'occipital-cortex-above-calcarine': 0.2,
+} as const;
+
 /** The foot of the motor strip of one hemisphere, for face, jaw, tongue and throat. */
 const operculum = { 'motor-cortex-face': 0.92, 'inferior-frontal-gyrus': 0.3 } as const;
 
@@ -183,6 +190,12 @@ export const hemisphereTerritories = {
     across: innerFace,
     source: arteries,
   },
+  'cortex-hand-and-arm': {
+    // The hand's part of the motor strip with the lower edge of the arm's beside it.
+    label: 'Cerebral cortex, hand area',
+    holds: { 'motor-cortex-hand': 0.9, 'motor-cortex-arm': 0.4, 'sensory-cortex-hand': 0.2 },
+    source: lobes,
+  },
   'cortex-hand-area': {
     label: 'Cerebral cortex, hand area',
     holds: {
@@ -203,6 +216,19 @@ export const hemisphereTerritories = {
       'olfactory-nerve': 0.12,
     },
     source: lobes,
+  },
+  'frontal-base-of-one-side': {
+    // What grows under one frontal lobe wastes the optic nerve beside it, and its pressure swells the other disc.
+    label: 'Frontal lobe in front of the motor cortex',
+    holds: {
+      'orbitofrontal-cortex': 0.8,
+      'medial-frontal-cortex': 0.4,
+      'dorsolateral-frontal-cortex': 0.3,
+      'olfactory-nerve': 0.8,
+      'optic-nerve': 0.7,
+      'intracranial-pressure': 0.5,
+    },
+    source: recalled('brazis', 'Foster Kennedy syndrome'),
   },
   'cortex-frontal-both': {
     label: 'Frontal lobe in front of the motor cortex',
@@ -264,6 +290,19 @@ export const hemisphereTerritories = {
     label: 'Parietal lobe',
     holds: { 'inferior-parietal-lobule': 0.92, 'superior-parietal-lobule': 0.25, 'upper-optic-radiation': 0.3 },
     source: lobes,
+  },
+  'cortex-postcentral': {
+    // Touch is felt and what is touched is not known.
+    label: 'Parietal lobe',
+    holds: { 'sensory-cortex-hand': 0.8, 'sensory-cortex-arm': 0.4, 'superior-parietal-lobule': 0.4 },
+    source: lobes,
+  },
+  'parieto-occipital-both': {
+    // Where the last branches of three arteries meet on either side, and where posterior atrophy begins.
+    label: 'Parietal lobe',
+    holds: behindBothHemispheres,
+    across: behindBothHemispheres,
+    source: recalled('brazis', 'Balint syndrome'),
   },
   'cortex-superior-parietal': {
     label: 'Parietal lobe',
@@ -432,6 +471,11 @@ export const hemisphereTerritories = {
       'ventral-posteromedial-nucleus': 0.85,
       'ventrolateral-nucleus': 0.3,
     },
+    source: thalamus,
+  },
+  'thalamus-ventral-posteromedial': {
+    label: 'Thalamus',
+    holds: { 'ventral-posteromedial-nucleus': 0.85, 'ventral-posterolateral-nucleus': 0.2 },
     source: thalamus,
   },
   'thalamus-lateral': {

@@ -119,7 +119,7 @@ export const headHistory: readonly HistoryWeight[] = [
   ...weigh(
     ['vertigo', 'continuous-vertigo'],
     sites('medial-longitudinal-fasciculus'),
-    0.5,
+    0.7,
     1,
     'eyes that no longer move together double and blur more than they spin',
   ),
@@ -239,7 +239,7 @@ export const headHistory: readonly HistoryWeight[] = [
   ),
   ...weigh(
     ['dry-mouth', 'dry-eyes'],
-    sites('presynaptic-junction', 'autonomic-neuropathy', 'sensory-ganglionopathy'),
+    sites('presynaptic-junction', 'autonomic-neuropathy', 'sensory-ganglionopathy', 'trigeminal-nerve'),
     1.6,
     0.9,
     'glands dry up with it',

@@ -57,6 +57,13 @@ export const illnessHistory: readonly HistoryWeight[] = [
     'an infection in the weeks before is usual',
   ),
   ...weigh(
+    ['preceding-infection', 'preceding-gastroenteritis', 'preceding-respiratory-infection'],
+    anyOf(sites('brainstem-diffuse'), kinds('cerebellum')),
+    1.8,
+    1,
+    'brainstem and cerebellum are inflamed in the wake of an infection',
+  ),
+  ...weigh(
     'recent-surgery',
     kinds('nerve', 'plexus'),
     1.5,

@@ -26,7 +26,6 @@ const purelyMotor = kinds('muscle', 'junction', 'anterior-horn', 'motor-neuron-s
 const feelingAlone = sites(
   'thalamus',
   'cortex-parietal',
-  'medulla-lateral',
   'sensory-polyneuropathy',
   'small-fibre-polyneuropathy',
   'sensory-ganglionopathy',
@@ -54,6 +53,13 @@ export const limbHistory: readonly HistoryWeight[] = [
     'a limb that fails from above seldom hurts when it begins',
   ),
   ...weigh(['arm-weakness', 'leg-weakness', 'weakness'], feelingAlone, 0.4, 1, 'it holds no motor fibres'),
+  ...weigh(
+    ['arm-weakness', 'leg-weakness', 'weakness'],
+    sites('medulla-lateral'),
+    0.8,
+    1,
+    'it holds motor fibres only where it reaches down to their crossing',
+  ),
   ...weigh('back-pain', sites('conus-medullaris'), 1.3, 0.9, 'back pain goes with what presses on the conus'),
   ...weigh(
     'trauma',
@@ -293,6 +299,7 @@ export const limbHistory: readonly HistoryWeight[] = [
     0.85,
     'balance depends on dorsal columns and cerebellum',
   ),
+  ...weigh('unsteadiness', kinds('brainstem'), 1.3, 0.9, 'balance is lost with the paths of the cerebellum'),
   ...weigh(
     'clumsiness',
     anyOf(cervicalCord, kinds('cerebellum')),

@@ -1,3 +1,4 @@
+import type { Applies } from '../shift.ts';
 import { anyOf, type HistoryWeight, kinds, sites, thoracicRoots, weigh } from './history-weight.ts';
 
 const trunksAndCords = sites(
@@ -17,6 +18,8 @@ const nervesAtShoulderAndArm = sites(
 );
 const lowerCranialNerves = sites('jugular-foramen', 'vagus-nerve', 'hypoglossal-nerve');
 const sympatheticAndRecurrent = sites('recurrent-laryngeal-nerve', 'oculosympathetic-chain');
+const borderZones: Applies = ({ key, side }) =>
+  side === 'both' && (key === 'cortex-parietal' || key === 'cortex-occipital');
 const wastingCerebellum = sites('cerebellar-degeneration', 'flocculonodular-lobe');
 
 /**
@@ -152,6 +155,28 @@ export const settingHistory: readonly HistoryWeight[] = [
     'touch fires a compressed trigeminal root',
   ),
   ...weigh('pulsatile-tinnitus', lowerCranialNerves, 3, 1, 'a vascular tumour at the jugular bulb is heard'),
+  ...weigh('pulsatile-tinnitus', sites('cavernous-sinus'), 6, 1, 'a fistula of the carotid artery is heard'),
+  ...weigh('red-eye', sites('cavernous-sinus'), 2.5, 1, 'the veins of the orbit drain through it'),
+  ...weigh('red-eye', sites('orbital-apex'), 2, 1, 'what swells in the orbit shows at the front of the eye'),
+  ...weigh('diabetes-mellitus', sites('striatum'), 1.3, 1, 'very high sugar sets one striatum into unwilled movement'),
+  ...weigh('pituitary-tumour', sites('cavernous-sinus'), 3, 1, 'the gland lies between the two sinuses'),
+  ...weigh(
+    'sinus-or-ear-infection',
+    sites('cavernous-sinus', 'orbital-apex', 'abducens-nerve', 'facial-nerve', 'meningeal-irritation'),
+    2,
+    1,
+    'infection of sinus or ear goes through the bone to what lies behind',
+  ),
+  ...weigh('head-injury', sites('cavernous-sinus'), 1.8, 1, 'a blow tears the carotid artery in the sinus'),
+  ...weigh(
+    'head-injury',
+    sites('frontal-gait-disorder'),
+    2.5,
+    1,
+    'blood beneath the dura and water in the ventricles follow a blow by weeks',
+  ),
+  ...weigh('cardiac-arrest', borderZones, 4, 1, 'where the last branches of the arteries meet the brain starves first'),
+  ...weigh('cardiac-arrest', kinds('encephalopathy'), 3, 1, 'both hemispheres went without oxygen'),
   ...weigh(
     ['family/peripheral-neuropathy', 'family/high-arched-feet'],
     sites('motor-polyneuropathy'),

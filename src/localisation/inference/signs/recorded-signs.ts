@@ -111,6 +111,13 @@ export const recordedSigns: readonly SignWeight[] = [
     'the loop from red nucleus to olive and cerebellum is broken',
     recalled('brazis', 'brainstem'),
   ),
+  ...sign(
+    'exaggerated-startle',
+    kinds('encephalopathy'),
+    3,
+    'an irritable cortex and brainstem start at a sound',
+    fromMemory,
+  ),
   ...sign('opsoclonus', kinds('cerebellum', 'brainstem'), 4, 'the pauses between saccades are lost', fromMemory),
   ...sign('neuromyotonia', sites('motor-polyneuropathy'), 3, 'motor axons fire by themselves', amato),
   ...sign(
@@ -156,11 +163,12 @@ export const recordedSigns: readonly SignWeight[] = [
     'fever goes with infection of brain and meninges',
     commonPractice,
   ),
+  ...sign('proptosis', sites('orbital-apex'), 6, 'what pushes the eye forward lies behind it', commonPractice),
   ...sign(
     'proptosis',
-    sites('orbital-apex', 'cavernous-sinus'),
-    6,
-    'what pushes the eye forward lies behind it',
+    sites('cavernous-sinus'),
+    3,
+    'a closed or arterialised sinus no longer drains the orbit',
     commonPractice,
   ),
   ...sign(
