@@ -2,12 +2,13 @@ import type { Reason } from '../../causes/ranked-cause.ts';
 import { findingReasons, missing } from '../../causes/reasons.ts';
 import { fromMemory, read, recalled } from '../../kernel/cite.ts';
 import type { BedsideFacts } from '../bedside-facts.ts';
-import { brainSigns, headache, oneSidedWeakness, suddenFocalSigns } from './brain-flags.ts';
+import { headache } from './brain-flags.ts';
 import { clouded, reducedConsciousness } from './consciousness.ts';
 import { feverReasons } from './fever.ts';
 import { breathingSigns } from './neuromuscular-flags.ts';
 import { absent, newbornYears, notAssessable, orTold, present, type RedFlagRule, type Verdict } from './rule.ts';
 import { each } from './story.ts';
+import { brainSigns, oneSidedWeakness, suddenFocalSigns } from './sudden-deficit.ts';
 import { isAtLeast, written } from './thresholds.ts';
 
 /** Signs that place a deficit in the brain, or that a hemisphere presses on the third nerve. */

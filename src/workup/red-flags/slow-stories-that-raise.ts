@@ -1,9 +1,7 @@
-import type { Reason } from '../../causes/ranked-cause.ts';
 import { findingReasons } from '../../causes/reasons.ts';
 import { read, recalled } from '../../kernel/cite.ts';
-import type { BedsideFacts } from '../bedside-facts.ts';
-import { brainSigns, suddenFocalSigns } from './brain-flags.ts';
 import { each, none, type RaisingStory } from './story.ts';
+import { brainSigns } from './sudden-deficit.ts';
 
 /** Days of "within hours to days" where the weakness is said to go on growing. Judged. */
 const daysOfGrowing = 14;
@@ -44,44 +42,6 @@ export const slowRaisingStories: readonly RaisingStory[] = [
     source: recalled('nice-ng127'),
   },
   {
-    // A deficit of days, in somebody whose arteries are at risk, where the brain is the likeliest place.
-    flag: 'suspected-stroke',
-    check: (facts) => {
-      const { pace, durationDays } = facts.exam.onset;
-      const inTime =
-        pace === 'hyperacute' ? facts.beganWithin(14) === 'yes' : pace === 'acute' && (durationDays ?? 0) <= 7;
-      if (!inTime || facts.exam.course === 'progressive' || !facts.maybeProgressing) return none;
-      const inBrain = facts.kindProbability('hemisphere', 'brainstem', 'cerebellum') >= 0.5;
-      const signs = findingReasons(facts.query.abnormal(brainSigns), 4);
-      return inBrain && suddenFocalSigns(facts).length === 0 ? each(signs, atRisk(facts)) : none;
-    },
-    source: recalled('nice-ng128', 'sudden onset of focal symptoms'),
-  },
-  {
-    // Several things that fail at once are told before anybody has examined; and a plain sign of the brain of the last days.
-    flag: 'suspected-stroke',
-    check: (facts) => {
-      const { pace, durationDays } = facts.exam.onset;
-      if (!facts.maybeProgressing || facts.told(...notTheBrain).length > 0) return none;
-      const told = facts.told(
-        'slurred-speech',
-        'speech-difficulty',
-        'arm-weakness',
-        'leg-weakness',
-        'weakness',
-        'numbness',
-        'diplopia',
-        'visual-loss',
-        'dysphagia',
-      );
-      const inBrain = facts.kindProbability('hemisphere', 'brainstem', 'cerebellum') >= 0.5;
-      if (pace === 'hyperacute' && facts.beganWithin(7) === 'yes' && told.length >= 2 && inBrain) return told;
-      const isDays = pace === 'acute' && durationDays !== undefined && durationDays <= 3;
-      return isDays && inBrain ? findingReasons(facts.query.abnormal(brainSigns), 4) : none;
-    },
-    source: recalled('nice-ng128', 'sudden onset of focal symptoms'),
-  },
-  {
     flag: 'rapidly-progressive-weakness',
     check: (facts) => {
       if (facts.exam.course !== 'progressive' || facts.beganWithin(daysOfGrowing) !== 'yes') return none;
@@ -94,18 +54,6 @@ export const slowRaisingStories: readonly RaisingStory[] = [
   },
 ];
 
-const notTheBrain = [
-  'resolved-deficit',
-  'migraine',
-  'back-pain',
-  'thoracic-back-pain',
-  'neck-pain',
-  'bladder-disturbance',
-  'trauma',
-  'myasthenia-gravis',
-  'descending-weakness',
-] as const;
-
 const corticalSigns = [
   'higher-function/anomia',
   'higher-function/alexia',
@@ -115,20 +63,3 @@ const corticalSigns = [
   'higher-function/sensory-extinction',
   'special-tests/pronator-drift',
 ];
-
-const atRisk = (facts: BedsideFacts): readonly Reason[] => {
-  const age = facts.exam.person.ageYears;
-  return [
-    ...facts.told(
-      'hypertension',
-      'diabetes-mellitus',
-      'atrial-fibrillation',
-      'stroke',
-      'transient-ischaemic-attack',
-      'ischaemic-heart-disease',
-      'hyperlipidaemia',
-      'tobacco',
-    ),
-    ...(age !== undefined && age >= 60 ? [{ pointer: '/person/ageYears', text: `age ${age}` }] : []),
-  ];
-};

@@ -6,6 +6,7 @@ import { dangerOf } from './danger-words.ts';
 import { feverReasons } from './fever.ts';
 import { slowRaisingStories } from './slow-stories-that-raise.ts';
 import { each, none, type RaisingStory } from './story.ts';
+import { strokeStories } from './stroke-stories-that-raise.ts';
 import { isAtLeast, isUnder, written } from './thresholds.ts';
 
 const { headPain } = dangerOf;
@@ -164,5 +165,7 @@ function conduction({ query }: BedsideFacts): readonly Reason[] {
 
 /** Reasons for which a story alone raises a flag; empty when none does. */
 export function toldBy(flag: string, facts: BedsideFacts): readonly Reason[] {
-  return [...raisingStories, ...slowRaisingStories].flatMap((row) => (row.flag === flag ? row.check(facts) : none));
+  return [...raisingStories, ...strokeStories, ...slowRaisingStories].flatMap((row) =>
+    row.flag === flag ? row.check(facts) : none,
+  );
 }
