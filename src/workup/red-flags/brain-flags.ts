@@ -201,13 +201,18 @@ export const brainFlags: readonly RedFlagRule[] = [
         'vomiting',
       );
       // What has grown for more than three days is no stroke, even where its pace was called acute.
+      const isUndated = pace === undefined && facts.beganWithin(3) === 'unknown' && facts.exam.course === 'progressive';
       const slow =
-        pace === 'subacute' || pace === 'chronic' || (pace !== 'hyperacute' && facts.beganWithin(3) === 'no');
+        isUndated ||
+        pace === 'subacute' ||
+        pace === 'chronic' ||
+        (pace !== 'hyperacute' && facts.beganWithin(3) === 'no');
       const isRecent = (facts.exam.onset.durationDays ?? 0) <= 730;
       // A brain lesion that grows over weeks or months is a mass until shown otherwise, with headache or without.
       const isMonths = (facts.exam.onset.durationDays ?? Number.POSITIVE_INFINITY) <= 365;
       // Over months the cerebellum and the brainstem mostly degenerate, and a hemisphere or the chiasm mostly is pressed on.
-      const overMonths = isMonths && facts.kindProbability('hemisphere') + chiasmProbability(facts) >= 0.5;
+      const overMonths =
+        (isMonths || isUndated) && facts.kindProbability('hemisphere') + chiasmProbability(facts) >= 0.5;
       const isGrowing = inBrain && (pace === 'subacute' || overMonths);
       // Of what is called chronic it must be said that it grows: guidance asks for a loss of function that progresses.
       const grows = isWeeks ? facts.isProgressive : facts.exam.course === 'progressive';

@@ -4,6 +4,7 @@ import { read, recalled } from '../../kernel/cite.ts';
 import type { BedsideFacts } from '../bedside-facts.ts';
 import { dangerOf } from './danger-words.ts';
 import { feverReasons } from './fever.ts';
+import { massStories } from './mass-stories-that-raise.ts';
 import { slowRaisingStories } from './slow-stories-that-raise.ts';
 import { each, none, type RaisingStory } from './story.ts';
 import { strokeStories } from './stroke-stories-that-raise.ts';
@@ -57,21 +58,6 @@ export const raisingStories: readonly RaisingStory[] = [
         ? each(facts.told('morning-headache'), facts.told('vomiting', 'transient-visual-loss'))
         : none,
     source: recalled('nice-ng127', 'headaches'),
-  },
-  {
-    // A changed person who begins to fit: the frontal and temporal lobes show no other sign.
-    flag: 'suspected-space-occupying-lesion',
-    check: (facts) => {
-      const isWeeks = facts.beganWithin(14) === 'no' && facts.beganWithin(730) !== 'no';
-      if (!isWeeks || facts.exam.course !== 'progressive' || facts.query.result('mri-brain') !== undefined) return none;
-      return facts.told('epilepsy').length > 0
-        ? none
-        : each(
-            facts.told('seizure'),
-            facts.told('behaviour-change', 'cognitive-change', 'new-headache', 'headache', 'vomiting'),
-          );
-    },
-    source: recalled('nice-ng127'),
   },
   {
     flag: 'acute-ascending-weakness',
@@ -165,7 +151,7 @@ function conduction({ query }: BedsideFacts): readonly Reason[] {
 
 /** Reasons for which a story alone raises a flag; empty when none does. */
 export function toldBy(flag: string, facts: BedsideFacts): readonly Reason[] {
-  return [...raisingStories, ...strokeStories, ...slowRaisingStories].flatMap((row) =>
+  return [...raisingStories, ...strokeStories, ...massStories, ...slowRaisingStories].flatMap((row) =>
     row.flag === flag ? row.check(facts) : none,
   );
 }

@@ -1,5 +1,7 @@
 import { site } from '../../support/bedside.ts';
-import { days, has, hours, on, power, type Story, signs } from './story.ts';
+import { days, has, hours, months, on, power, type Story, signs, weeks } from './story.ts';
+
+const numbFeet = [{ modality: 'joint-position', site: 'great-toe', side: 'both', result: 'absent' }];
 
 /** Strokes whose moment nobody saw or that show one sign, masses without headache, and what resembles them. */
 export const strokeAndMassStories: readonly Story[] = [
@@ -79,6 +81,142 @@ export const strokeAndMassStories: readonly Story[] = [
     not: {
       history: { onset: hours, exposures: has('recent-surgery') },
       findings: { power: power('left', '2', 'hip-abduction', 'hip-internal-rotation') },
+    },
+  },
+  {
+    flag: 'suspected-space-occupying-lesion',
+    by: 'two nerves of one corner of the skull base, undated (Brazis); a palsy that came at once is another matter',
+    at: site('cerebellopontine-angle', 'cranial-nerve', 0.5),
+    raised: { findings: { cranialNerves: on('left', 'facial-numbness', 'hearing-loss') } },
+    not: { history: { onset: hours }, findings: { cranialNerves: on('left', 'facial-numbness', 'hearing-loss') } },
+  },
+  {
+    flag: 'suspected-space-occupying-lesion',
+    by: 'known cancer and a nerve of the eye (NICE NG127: spread); the same without cancer',
+    at: site('abducens-nerve', 'cranial-nerve'),
+    raised: {
+      history: { onset: weeks, conditions: has('cancer') },
+      findings: { cranialNerves: on('right', 'eye-abduction-weakness') },
+    },
+    not: { history: { onset: weeks }, findings: { cranialNerves: on('right', 'eye-abduction-weakness') } },
+  },
+  {
+    flag: 'suspected-space-occupying-lesion',
+    by: 'sight that fades over weeks with an eye that does not move is pressed upon (Adams and Victor); what rests is not',
+    at: site('optic-nerve', 'visual-pathway', 0.2),
+    raised: {
+      history: { onset: weeks, course: 'progressive' },
+      findings: { cranialNerves: [...on('both', 'reduced-visual-acuity'), ...on('left', 'eye-abduction-weakness')] },
+    },
+    not: {
+      history: { onset: weeks, course: 'static' },
+      findings: { cranialNerves: [...on('both', 'reduced-visual-acuity'), ...on('left', 'eye-abduction-weakness')] },
+    },
+  },
+  {
+    flag: 'suspected-space-occupying-lesion',
+    by: 'HIV and chorea of one side (Adams and Victor, toxoplasmosis); of both sides it may be anything',
+    raised: {
+      history: { onset: months, conditions: has('hiv-infection') },
+      findings: { involuntaryMovements: on('left', 'chorea') },
+    },
+    not: {
+      history: { onset: months, conditions: has('hiv-infection') },
+      findings: { involuntaryMovements: on('both', 'chorea') },
+    },
+  },
+  {
+    flag: 'head-injury-with-deficit',
+    by: 'feet that freeze and grow worse after a knock are a subdural haematoma (NICE NG232); what is better is not',
+    raised: {
+      history: { onset: { pace: 'subacute', durationDays: 42 }, course: 'progressive', conditions: has('head-injury') },
+      findings: { gait: signs('freezing') },
+    },
+    not: {
+      history: { onset: { pace: 'subacute', durationDays: 42 }, course: 'improving', conditions: has('head-injury') },
+      findings: { gait: signs('freezing') },
+    },
+  },
+  {
+    flag: 'child-with-progressive-deficit',
+    by: 'NICE NG127: weeks of a palsy of gaze in a child, of which nobody has said that it rests',
+    raised: {
+      person: { ageYears: 5 },
+      history: { onset: weeks },
+      findings: { cranialNerves: on('both', 'gaze-palsy') },
+    },
+    not: {
+      person: { ageYears: 5 },
+      history: { onset: weeks, course: 'static' },
+      findings: { cranialNerves: on('both', 'gaze-palsy') },
+    },
+  },
+  {
+    flag: 'orbital-or-cavernous-sinus-infection',
+    by: 'an eye pushed out, painful and still, undated (Adams and Victor); with an overactive thyroid it is that',
+    raised: {
+      history: { symptoms: has('eye-pain') },
+      findings: { cranialNerves: on('left', 'ptosis', 'ophthalmoplegia'), inspection: on('left', 'proptosis') },
+    },
+    not: {
+      history: { symptoms: has('eye-pain'), conditions: has('hyperthyroidism') },
+      findings: {
+        cranialNerves: on('left', 'ophthalmoplegia', 'unreactive-pupil'),
+        inspection: on('left', 'proptosis'),
+      },
+    },
+  },
+  {
+    flag: 'painful-horner-syndrome',
+    by: 'pain between the shoulder blades with a drooping lid and a small pupil: first thoracic root or tip of the lung',
+    raised: {
+      history: { onset: days, symptoms: has('thoracic-back-pain') },
+      findings: { cranialNerves: on('left', 'ptosis', 'small-pupil') },
+    },
+    not: {
+      history: { onset: days, symptoms: has('back-pain') },
+      findings: { cranialNerves: on('left', 'ptosis', 'small-pupil') },
+    },
+  },
+  {
+    flag: 'neuromuscular-respiratory-failure',
+    by: 'short breath with lids and eyes that fail within days (Lawn 2001: do not wait); with strong eyes it is the lung',
+    at: site('presynaptic-junction', 'junction'),
+    raised: {
+      history: { onset: hours, symptoms: has('breathlessness') },
+      findings: { cranialNerves: on('both', 'ptosis', 'ophthalmoplegia') },
+    },
+    not: { history: { onset: hours, symptoms: has('breathlessness') } },
+  },
+  {
+    flag: 'suspected-spinal-infection',
+    by: 'a tender spine after an operation there and legs that fail, without fever; the same without the operation',
+    raised: {
+      history: { onset: days, symptoms: has('back-pain', 'leg-weakness'), conditions: has('spinal-surgery') },
+      findings: { inspection: signs('spinal-tenderness') },
+    },
+    not: {
+      history: { onset: days, symptoms: has('back-pain', 'leg-weakness') },
+      findings: { inspection: signs('spinal-tenderness') },
+    },
+  },
+  {
+    flag: 'suspected-cord-compression',
+    by: 'lost feeling of days, where the cord is much the likeliest place (NICE NG234); what has rested for months is not new',
+    at: site('spinal-cord-posterior', 'cord', 0.8),
+    raised: { history: { onset: days }, findings: { sensation: numbFeet } },
+    not: { history: { onset: months, course: 'static' }, findings: { sensation: numbFeet } },
+  },
+  {
+    flag: 'suspected-cauda-equina-syndrome',
+    by: 'a numb saddle and a full bladder for years that nobody has imaged (GIRFT); what has come to rest is known',
+    raised: {
+      history: { onset: { durationDays: 2500 } },
+      findings: { sphincters: signs('saddle-anaesthesia', 'palpable-bladder') },
+    },
+    not: {
+      history: { onset: { durationDays: 2500 }, course: 'static' },
+      findings: { sphincters: signs('saddle-anaesthesia', 'palpable-bladder') },
     },
   },
 ];
