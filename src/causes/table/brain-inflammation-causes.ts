@@ -347,13 +347,13 @@ export const brainInflammationCauses: readonly Cause[] = [
     sex: { male: 1.1, female: 0.9 },
     // Headache in 46 %, fever in 32 %.
     history: [
-      told('oral-or-genital-ulcers', 30, 0.05),
+      told('oral-or-genital-ulcers', 40, 0.05),
       told(anyHeadache, 1.8, 0.7),
       told('joint-pain', 1.6, 0.9),
       told(['behaviour-change', 'cognitive-change'], 1.5, 0.9),
       told('fever', 1.4, 0.9),
     ],
-    quantities: [atLeast('csf-white-cells', 5, '10*6/L', 3, 0.5)],
+    quantities: [atLeast('csf-white-cells', 5, '10*6/L', 3, 0.5), atLeast('crp', 10, 'mg/L', 2, 0.7)],
     values: [
       reads('mri-brain', [
         ['encephalitis', 3],
@@ -369,7 +369,7 @@ export const brainInflammationCauses: readonly Cause[] = [
     produces: [
       at([...deepHemisphere, ...lobes, 'subthalamic-nucleus'], 'rare'),
       at(['cortex-middle-cerebral-upper', 'cerebellar-hemisphere', 'hyperkinetic-syndrome'], 'rare'),
-      at(['diffuse-encephalopathy', 'midbrain-tegmentum'], 'rare'),
+      at(['diffuse-encephalopathy', 'midbrain-tegmentum', 'akinetic-rigid-syndrome'], 'rare'),
     ],
     tempo: tempos.subacute,
     courses: { progressive: 1.5 },
