@@ -43,7 +43,9 @@ export const ataxiaCauses: readonly Cause[] = [
     label: 'Paraneoplastic cerebellar degeneration',
     mondo: mondo('MONDO:0044877', 'paraneoplastic cerebellar degeneration'),
     produces: [at([degeneration], 'common'), at(parts, 'uncommon')],
-    tempo: { hyperacute: 0.01, acute: 0.14, subacute: 0.75, chronic: 0.1 },
+    tempo: { hyperacute: 0.01, acute: 0.14, subacute: 0.7, chronic: 0.15 },
+    // It grows for weeks to half a year and then stands still.
+    durationDays: { to: 365, outside: 0.2, source: fromMemory },
     courses: { progressive: 1.6, 'relapsing-remitting': 0.1, static: 0.6 },
     age: { from: 40, to: 90, outside: 0.2 },
     sex: { male: 0.7, female: 1.3 },
@@ -110,6 +112,7 @@ export const ataxiaCauses: readonly Cause[] = [
     mondo: mondo('MONDO:0020380', 'autosomal dominant cerebellar ataxia'),
     produces: [at([degeneration], 'common'), at(parts, 'uncommon')],
     tempo: tempos.lifelong,
+    durationDays: { from: 365, outside: 0.35, source: fromMemory },
     courses: { progressive: 1.5, improving: 0.05, static: 0.3 },
     age: { from: 15, to: 65, outside: 0.4 },
     history: [told(relatives, 15, 0.15), told('alcohol-excess', 0.4, 1.1), told('cancer', 0.5, 1.05)],

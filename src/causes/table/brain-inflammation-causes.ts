@@ -221,6 +221,8 @@ export const brainInflammationCauses: readonly Cause[] = [
       at(['bulbar-motor-nuclei', 'basal-meningeal-process'], 'rare'),
     ],
     tempo: tempos.acuteOrSubacute,
+    // Like other encephalitis it comes on within three months.
+    durationDays: { to: 92, outside: 0.3, source: recalled('autoimmune-encephalitis-2016') },
     courses: { progressive: 1.5 },
     // Of listeria: fever, headache and vomiting for days before; only 8 % immunosuppressed; a stiff neck in 55 %, a
     // positive culture of the fluid in 41 %.
@@ -375,7 +377,8 @@ export const brainInflammationCauses: readonly Cause[] = [
     courses: { progressive: 1.5 },
     history: [
       told(['hiv-infection', 'immunosuppression'], 15, 0.05),
-      told('hiv-infection', 3, 0.7),
+      // Nine in ten have HIV, of the population two in a thousand.
+      told('hiv-infection', 8, 0.7),
       told(anyHeadache, 2, 0.5),
       told('fever', 2, 0.7),
       told('seizure', 2, 0.9),

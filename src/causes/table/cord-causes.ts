@@ -282,6 +282,8 @@ export const cordCauses: readonly Cause[] = [
     history: [
       told(['hypertension', 'hyperlipidaemia', 'peripheral-arterial-disease', 'ischaemic-heart-disease'], 1.6, 0.7),
       told('aortic-disease', 12, 0.95),
+      // Most feel a sudden pain of the spine at the level.
+      told(['neck-pain', 'back-pain', 'thoracic-back-pain'], 1.5, 0.8),
     ],
     quantities: [
       atLeast('csf-white-cells', 5, '10*6/L', 0.2, 1.4, read('cord-infarction-2019', 'fluid without cells in 92 %')),

@@ -174,8 +174,10 @@ export const cranialNerveCauses: readonly Cause[] = [
     tempo: tempos.acuteOrSubacute,
     courses: { progressive: 1.5, 'relapsing-remitting': 0.2 },
     history: [
-      told('sinus-or-ear-infection', 12, 0.3),
+      told('sinus-or-ear-infection', 18, 0.3),
       told('ear-pain', 4, 0.35),
+      // The tip of the petrous bone hurts behind the eye.
+      told(['eye-pain', 'facial-pain', 'headache', 'new-headache'], 1.8, 0.8),
       told('fever', 3, 0.7),
       told(['diabetes-mellitus', 'immunosuppression'], 3, 0.7),
       told('hearing-loss', 1.6, 0.85),

@@ -96,6 +96,7 @@ export const movementCauses: readonly Cause[] = [
       at(['frontal-gait-disorder', 'corticobulbar-both-sides'], 'uncommon'),
     ],
     tempo: tempos.chronic,
+    durationDays: { from: 180, outside: 0.35, source: fromMemory },
     courses: { progressive: 1.5, improving: 0.05, static: 0.2 },
     age: { from: 45, to: 85, outside: 0.1 },
     history: [
@@ -170,6 +171,7 @@ export const movementCauses: readonly Cause[] = [
     mondo: mondo('MONDO:0022308', 'corticobasal degeneration disorder'),
     produces: [at([akineticRigid], 'rare'), at(['cortex-parietal'], 'rare'), at(['hyperkinetic-syndrome'], 'rare')],
     tempo: tempos.chronic,
+    durationDays: { from: 180, outside: 0.35, source: fromMemory },
     courses: { progressive: 1.5, improving: 0.05 },
     age: { from: 50, to: 85, outside: 0.1 },
     signs: [

@@ -210,7 +210,7 @@ export const vascularBrainCauses: readonly Cause[] = [
     ],
     // Small bleeds add up: steps of days, or a deficit that grows for months.
     tempo: { hyperacute: 0.12, acute: 0.33, subacute: 0.3, chronic: 0.25 },
-    courses: { 'relapsing-remitting': 2, progressive: 0.8 },
+    courses: { 'relapsing-remitting': 2, progressive: 1 },
     age: { from: 10, to: 65, outside: 0.4 },
     history: [
       told('seizure', 3, 0.85),
