@@ -119,8 +119,7 @@ function abscessReasons(facts: BedsideFacts): readonly Reason[] {
 
 /** Feeling or power lost over hours to days where the cord is much the likeliest place, though no tract sign or level was found yet. */
 function newInTheCord(facts: BedsideFacts): readonly Reason[] {
-  const { pace } = facts.exam.onset;
-  const isDays = (pace === 'hyperacute' || pace === 'acute') && facts.beganWithin(28) === 'yes';
+  const isDays = facts.cameWithin(28);
   const inCord = facts.kindProbability('cord') >= mostlyCord;
   if (!isDays || !inCord || isAreflexicAllOver(facts)) return none;
   return findingReasons(

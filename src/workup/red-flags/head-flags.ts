@@ -141,8 +141,7 @@ export const headFlags: readonly RedFlagRule[] = [
     source: recalled('pituitary-apoplexy-2011', 'assessment and emergency treatment'),
     check: (facts) => {
       const pain = facts.told('thunderclap-headache', 'new-headache', 'headache');
-      const { pace } = facts.exam.onset;
-      const sudden = (pace === 'hyperacute' || pace === 'acute') && facts.beganWithin(14) === 'yes';
+      const sudden = facts.cameWithin(14);
       const chiasm = facts.query.abnormal(['cranial-nerves/bitemporal-hemianopia']);
       const isKnown = facts.told('pituitary-tumour');
       const eyes = facts.query.abnormal(eyeMovementSigns);

@@ -28,7 +28,7 @@ export function checkHeadInjury(facts: BedsideFacts): Verdict | null {
     ),
     ...facts.told('seizure', 'vomiting', 'anticoagulant', 'loss-of-consciousness'),
     ...findingReasons(oneSidedWeakness(facts), 3),
-    ...(facts.exam.course === 'progressive' ? growingAfterInjury(facts) : []),
+    ...(facts.isProgressive && facts.exam.onset.pace !== 'hyperacute' ? growingAfterInjury(facts) : []),
   ];
   return signs.length > 0 ? present([...injury, ...signs]) : null;
 }

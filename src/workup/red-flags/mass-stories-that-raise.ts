@@ -18,8 +18,10 @@ export const massStories: readonly RaisingStory[] = [
       if (exam.course !== 'progressive' || !mayBeGrowing(facts)) return none;
       const inBrain = facts.kindProbability('hemisphere', 'brainstem', 'cerebellum', 'visual-pathway') >= 0.5;
       const signs = query.abnormal([...brainSigns, ...corticalSigns]);
-      const isDated = exam.onset.pace !== undefined || exam.onset.durationDays !== undefined;
-      if (inBrain && isDated && exam.onset.pace !== 'chronic') return anySign(facts);
+      // Over years the cerebellum mostly degenerates.
+      const { pace } = exam.onset;
+      const isWeeks = pace === undefined ? facts.beganWithin(183) === 'yes' : pace !== 'chronic';
+      if (inBrain && isWeeks) return anySign(facts);
       return each(findingReasons(signs, 4), [
         ...facts.told('headache', 'new-headache', 'morning-headache', 'vomiting', 'seizure', 'behaviour-change'),
         ...malignancy(facts),

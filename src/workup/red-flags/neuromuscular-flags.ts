@@ -31,7 +31,7 @@ export const neuromuscularFlags: readonly RedFlagRule[] = [
         'preceding-infection',
         'preceding-gastroenteritis',
       );
-      const isGrowing = facts.exam.course === 'progressive' && facts.beganWithin(28) === 'yes';
+      const isGrowing = facts.isProgressive && facts.beganWithin(28) === 'yes';
       if (told.length > 0 && lostBoth && story.length > 0 && isPlain && isGrowing)
         return present([...told, ...story, ...findingReasons(lost, 2)]);
       const unseen = facts.query.testedWhere(
@@ -63,7 +63,7 @@ export const neuromuscularFlags: readonly RedFlagRule[] = [
     source: recalled('mg-crisis-2011', 'bulbar failure'),
     check: (facts) => {
       const signs = bulbarReasons(facts);
-      const isGrowing = facts.exam.course === 'progressive' && facts.beganWithin(31) === 'yes';
+      const isGrowing = facts.isProgressive && facts.beganWithin(31) === 'yes';
       return signs.length > 0 && (isGrowing || facts.beganWithin(14) === 'yes') ? present(signs) : null;
     },
   },
@@ -96,7 +96,8 @@ export const neuromuscularFlags: readonly RedFlagRule[] = [
         ...findingReasons(query.abnormal(breathingSigns)),
         ...(neck !== null && neck <= 3 ? findingReasons(query.abnormal(['power/neck-flexion'])) : []),
       ];
-      const worsening = facts.exam.course === 'progressive' || facts.beganWithin(14) === 'yes';
+      const worsening =
+        facts.exam.course === 'progressive' || facts.beganWithin(facts.isProgressive ? 31 : 14) === 'yes';
       const tires = query.abnormal([
         'cranial-nerves/fatigable-ptosis',
         'cranial-nerves/fatigable-diplopia',

@@ -110,8 +110,7 @@ function checkPolyradiculoneuropathy(facts: BedsideFacts): readonly Reason[] {
     [...facts.upperMotorSigns, ...facts.trunkSensoryLoss].length +
     facts.saddleLoss.length +
     facts.sphincterFailure.length;
-  if (triedAndKept || elsewhere > 0 || facts.beganWithin(28) !== 'yes' || facts.exam.course !== 'progressive')
-    return none;
+  if (triedAndKept || elsewhere > 0 || facts.beganWithin(28) !== 'yes' || !facts.isProgressive) return none;
   if (facts.exam.onset.pace === 'hyperacute') return none;
   const climbing = facts.told('ascending-weakness');
   const weak = [

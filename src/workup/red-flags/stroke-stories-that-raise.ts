@@ -12,8 +12,7 @@ export const strokeStories: readonly RaisingStory[] = [
     // A deficit of days, in somebody whose arteries are at risk, where the brain is the likeliest place.
     flag: 'suspected-stroke',
     check: (facts) => {
-      const { pace } = facts.exam.onset;
-      const isDays = (pace === 'hyperacute' || pace === 'acute') && facts.beganWithin(14) === 'yes';
+      const isDays = facts.cameWithin(14);
       const inBrain = facts.kindProbability('hemisphere', 'brainstem', 'cerebellum') >= 0.5;
       if (!isDays || !inBrain || suddenFocalSigns(facts).length > 0) return none;
       const signs = findingReasons(
@@ -48,8 +47,7 @@ export const strokeStories: readonly RaisingStory[] = [
     // A face that has gone numb on one side.
     flag: 'suspected-stroke',
     check: (facts) => {
-      const { pace } = facts.exam.onset;
-      const isDays = (pace === 'hyperacute' || pace === 'acute') && facts.beganWithin(7) === 'yes';
+      const isDays = facts.cameWithin(7);
       const numb = facts.query.abnormal(['cranial-nerves/facial-numbness']);
       const sides = new Set(numb.map(({ side }) => side));
       return isDays &&
@@ -64,7 +62,6 @@ export const strokeStories: readonly RaisingStory[] = [
     // Several things that fail at once are told before anybody has examined; and a plain sign of the brain of the last days.
     flag: 'suspected-stroke',
     check: (facts) => {
-      const { pace } = facts.exam.onset;
       if (facts.told(...notTheBrain).length + feverReasons(facts).length > 0) return none;
       const told = facts.told(
         'slurred-speech',
@@ -78,7 +75,7 @@ export const strokeStories: readonly RaisingStory[] = [
         'dysphagia',
       );
       const inBrain = facts.kindProbability('hemisphere', 'brainstem', 'cerebellum') >= 0.5;
-      const isDays = (pace === 'hyperacute' || pace === 'acute') && facts.beganWithin(7) === 'yes';
+      const isDays = facts.cameWithin(7);
       if (!isDays) return none;
       // Speech and a limb at once: the arm and the face may not have been looked at.
       const faceArmSpeech = each(

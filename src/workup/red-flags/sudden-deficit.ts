@@ -72,7 +72,7 @@ function isSudden({ exam, query, beganWithin, kindProbability }: BedsideFacts): 
     return beganWithin(days) === 'yes';
   }
   if (pace !== undefined && pace !== 'acute') return false;
-  const inBrain = surely || (pace === 'acute' && hasSign);
+  const inBrain = surely || hasSign;
   if (durationDays === undefined) return pace === 'acute' && inBrain;
   return durationDays <= 1 || (inBrain && durationDays <= stillAcute);
 }
