@@ -3,6 +3,7 @@ import type { Finding } from '../../exam/finding.ts';
 import { read, recalled } from '../../kernel/cite.ts';
 import type { BedsideFacts } from '../bedside-facts.ts';
 import { clouded, reducedConsciousness } from './consciousness.ts';
+import { unknownOnset } from './cord.ts';
 import { feverReasons } from './fever.ts';
 import { absent, notAssessable, present, type RedFlagRule, type Verdict } from './rule.ts';
 import { centralSigns, oneSidedWeakness, suddenFocalSigns } from './sudden-deficit.ts';
@@ -23,7 +24,12 @@ export const brainFlags: readonly RedFlagRule[] = [
     source: read('nice-ng128'),
     check: (facts) => {
       const signs = suddenFocalSigns(facts);
-      return signs.length > 0 ? present(signs) : null;
+      if (signs.length > 0) return present(signs);
+      // A plain sign of the brain of which nobody has said since when, nor how it goes on, may have come this morning.
+      const { pace, durationDays } = facts.exam.onset;
+      const isUndated = pace === undefined && durationDays === undefined && facts.exam.course === undefined;
+      const plain = isUndated ? centralSigns(facts.query) : [];
+      return plain.length > 0 ? notAssessable([unknownOnset, ...findingReasons(plain, 3)]) : null;
     },
   },
   {

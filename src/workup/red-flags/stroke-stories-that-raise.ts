@@ -34,10 +34,10 @@ export const strokeStories: readonly RaisingStory[] = [
       const least = pace === 'subacute' ? 3 : 2;
       const inTime = pace !== 'chronic' && facts.beganWithin(14) === 'yes';
       const isElsewhere =
-        facts.told(...ofOnePlace).length > 0 ||
+        facts.told(...ofOnePlace, ...ofTheJunction).length > 0 ||
         facts.query.hasAbnormal('inspection/proptosis') ||
         facts.reducedReflexes.length > 0 ||
-        facts.kindProbability('junction') >= 0.3 ||
+        facts.query.abnormal(['cranial-nerves/fatigable-ptosis', 'cranial-nerves/fatigable-diplopia']).length > 0 ||
         feverReasons(facts).length > 0;
       return inTime && !isElsewhere && signs.length >= least ? each(signs.flat(), atRisk(facts)) : none;
     },
@@ -91,6 +91,12 @@ export const strokeStories: readonly RaisingStory[] = [
 
 /** A pain of the eye, the face or the ear, or zoster, speaks for the cavernous sinus, the orbit or the temporal bone, where several nerves run together. */
 const ofOnePlace = ['eye-pain', 'red-eye', 'facial-pain', 'ear-pain', 'herpes-zoster'] as const;
+const ofTheJunction = [
+  'myasthenia-gravis',
+  'fatigable-weakness',
+  'descending-weakness',
+  'home-preserved-food',
+] as const;
 
 /** Nuclei and tracts of the brainstem, each by its signs. */
 const brainstemSigns = [
