@@ -172,7 +172,7 @@ const knownPlaces = new Map<string, readonly (readonly [Cause, number])[]>();
 
 /** The causes met at a site with their shares; the same for every exam, so worked out once. */
 function causesAt(place: Place): readonly (readonly [Cause, number])[] {
-  const key = `${place.site} ${place.kind} ${spinalRegion(place.level)}`;
+  const key = `${place.site} ${place.kind} ${place.level}`;
   const known = knownPlaces.get(key);
   if (known !== undefined) return known;
   const shares = allCauses.map((cause) => [cause, shareAt(cause, place)] as const).filter(([, share]) => share > 0);
@@ -180,17 +180,22 @@ function causesAt(place: Place): readonly (readonly [Cause, number])[] {
   return shares;
 }
 
-/** A row that names the site outranks a row that names its kind; of equals the larger share counts. */
+/** A row that names the segment outranks one that names the site, and that a row that names its kind; of equals the larger share counts. */
 function shareAt(cause: Cause, site: Place): number {
   const fitting = cause.produces.filter((row) => affects(row, site));
+  const exact = fitting.filter((row) => row.level !== undefined);
   const named = fitting.filter((row) => row.sites !== undefined);
-  const rows = named.length > 0 ? named : fitting;
+  const rows = exact.length > 0 ? exact : named.length > 0 ? named : fitting;
   return rows.reduce((most, row) => Math.max(most, rateShares[row.rate]), 0);
 }
 
 function affects(row: Produces, site: Place): boolean {
   const placed = row.sites?.includes(site.site) ?? row.kinds?.includes(site.kind) ?? false;
-  return placed && (row.region === undefined || row.region === spinalRegion(site.level));
+  return (
+    placed &&
+    (row.level ?? site.level) === site.level &&
+    (row.region ?? spinalRegion(site.level)) === spinalRegion(site.level)
+  );
 }
 
 /** Region of a segment: C1 to T1 cervical (the spine's neck supplies the arm), T2 to T12 thoracic, below that lumbosacral. */

@@ -76,6 +76,9 @@ export const works = {
   'gold-coast-2020':
     'Shefner JM et al. A proposal for new diagnostic criteria for ALS (Gold Coast). Clin Neurophysiol 2020;131:1975-8.',
   'nmosd-2015': 'Wingerchuk DM et al. International consensus diagnostic criteria for NMOSD. Neurology 2015;85:177-89.',
+  'copper-deficiency-2010': 'Jaiser SR, Winston GP. Copper deficiency myelopathy. J Neurol 2010;257:869-81.',
+  'gad-ataxia-2015':
+    'Ariño H et al. Cerebellar ataxia and glutamic acid decarboxylase antibodies. JAMA Neurol 2015;72:1009-16.',
   'cord-infarction-2019':
     'Zalewski NL et al. Characteristics of spontaneous spinal cord infarction. JAMA Neurol 2019;76:56-63.',
   'adem-2013':

@@ -44,6 +44,8 @@ export interface BedsideFacts {
   readonly bladderChecks: readonly Reason[];
   /** Whether it began at most this many days ago. */
   beganWithin(days: number): Certainty;
+  /** Whether it came over seconds to days, at most this many days ago; of a pace that nobody has named the date is enough. */
+  cameWithin(days: number): boolean;
   /** True unless the course is said to be static or improving. */
   readonly maybeProgressing: boolean;
   /** The course was called progressive, or nothing was said of it. */
@@ -86,6 +88,13 @@ export function bedsideFacts(exam: Exam, localisation: Localisation): BedsideFac
   const saddleSigns = query.abnormalWhere(isSaddleSensation);
   const residual = query.result('post-void-residual');
   const { pace, durationDays } = exam.onset;
+  const beganWithin = (days: number): Certainty => {
+    if (durationDays !== undefined) return durationDays <= days ? 'yes' : 'no';
+    if (pace === undefined) return 'unknown';
+    if (pace === 'chronic') return 'no';
+    if (pace === 'subacute') return days >= 28 ? 'yes' : 'unknown';
+    return 'yes';
+  };
   return {
     exam,
     query,
@@ -119,13 +128,8 @@ export function bedsideFacts(exam: Exam, localisation: Localisation): BedsideFac
       ...stated(query, 'bladder-disturbance'),
       ...(residual === undefined ? [] : [{ pointer: residual.pointer, text: residual.label }]),
     ],
-    beganWithin: (days) => {
-      if (durationDays !== undefined) return durationDays <= days ? 'yes' : 'no';
-      if (pace === undefined) return 'unknown';
-      if (pace === 'chronic') return 'no';
-      if (pace === 'subacute') return days >= 28 ? 'yes' : 'unknown';
-      return 'yes';
-    },
+    beganWithin,
+    cameWithin: (days) => pace !== 'subacute' && pace !== 'chronic' && beganWithin(days) === 'yes',
     maybeProgressing: exam.course !== 'static' && exam.course !== 'improving',
     isProgressive: exam.course === 'progressive' || exam.course === undefined,
     kindProbability: (...kinds) =>

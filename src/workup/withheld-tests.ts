@@ -1,6 +1,6 @@
 import { commonPractice, read, recalled } from '../kernel/cite.ts';
-import { brainSigns } from './red-flags/brain-flags.ts';
 import { feverReasons } from './red-flags/fever.ts';
+import { brainSigns } from './red-flags/sudden-deficit.ts';
 import type { WithholdRule } from './workup-rule.ts';
 
 const imaging = ['mri-brain', 'ct-head', 'mri-whole-spine', 'mri-cervical-spine', 'mri-lumbar-spine', 'ct-angiography'];

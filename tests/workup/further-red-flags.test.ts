@@ -6,6 +6,7 @@ import { headAndMuscleStories } from './red-flag-stories/head-and-muscle-stories
 import { nerveStories } from './red-flag-stories/nerve-stories.ts';
 import { spineStories } from './red-flag-stories/spine-stories.ts';
 import type { Parts } from './red-flag-stories/story.ts';
+import { strokeAndMassStories } from './red-flag-stories/stroke-and-mass-stories.ts';
 import { systemicStories } from './red-flag-stories/systemic-stories.ts';
 import { undatedAndOneSidedStories } from './red-flag-stories/undated-and-one-sided-stories.ts';
 
@@ -14,6 +15,7 @@ const stories = [
   ...headAndMuscleStories,
   ...nerveStories,
   ...spineStories,
+  ...strokeAndMassStories,
   ...systemicStories,
   ...undatedAndOneSidedStories,
 ];

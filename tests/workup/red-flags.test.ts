@@ -30,6 +30,14 @@ describe('red flags', () => {
     expect(assessRedFlags(exam, anywhere)).toEqual([]);
   });
 
+  it('asks since when, where a sign of the brain is undated: it may have come today', () => {
+    const findings = { higherFunction: [{ sign: 'expressive-aphasia', present: true }] };
+    const stroke = (history: object) =>
+      stateOf(assessRedFlags(bedsideExam({ history, findings }), anywhere), 'suspected-stroke');
+    expect(stroke({})).toBe('not-assessable');
+    expect(stroke({ course: 'static' })).toBeUndefined();
+  });
+
   it('raises none for the invented foot drop of twelve days', () => {
     expect(assessRedFlags(exampleRead('foot-drop'), anywhere)).toEqual([]);
   });

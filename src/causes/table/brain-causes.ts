@@ -145,7 +145,7 @@ export const brainCauses: readonly Cause[] = [
     durationDays: { from: 14, outside: 0.3, source: fromMemory },
     courses: { progressive: 2, improving: 0.1, 'relapsing-remitting': 0.1 },
     // Diffuse midline glioma of childhood; in adults gliomas are rarer and metastases take their place.
-    age: { from: 3, to: 20, outside: 0.4 },
+    age: { from: 3, to: 20, outside: 0.3 },
     history: [
       told(anyHeadache, 1.4, 0.9),
       told(['morning-headache', 'vomiting'], 1.6, 0.9),

@@ -221,6 +221,8 @@ export const brainInflammationCauses: readonly Cause[] = [
       at(['bulbar-motor-nuclei', 'basal-meningeal-process'], 'rare'),
     ],
     tempo: tempos.acuteOrSubacute,
+    // Like other encephalitis it comes on within three months.
+    durationDays: { to: 92, outside: 0.3, source: recalled('autoimmune-encephalitis-2016') },
     courses: { progressive: 1.5 },
     // Of listeria: fever, headache and vomiting for days before; only 8 % immunosuppressed; a stiff neck in 55 %, a
     // positive culture of the fluid in 41 %.
@@ -347,13 +349,13 @@ export const brainInflammationCauses: readonly Cause[] = [
     sex: { male: 1.1, female: 0.9 },
     // Headache in 46 %, fever in 32 %.
     history: [
-      told('oral-or-genital-ulcers', 30, 0.05),
+      told('oral-or-genital-ulcers', 40, 0.05),
       told(anyHeadache, 1.8, 0.7),
       told('joint-pain', 1.6, 0.9),
       told(['behaviour-change', 'cognitive-change'], 1.5, 0.9),
       told('fever', 1.4, 0.9),
     ],
-    quantities: [atLeast('csf-white-cells', 5, '10*6/L', 3, 0.5)],
+    quantities: [atLeast('csf-white-cells', 5, '10*6/L', 3, 0.5), atLeast('crp', 10, 'mg/L', 2, 0.7)],
     values: [
       reads('mri-brain', [
         ['encephalitis', 3],
@@ -369,13 +371,14 @@ export const brainInflammationCauses: readonly Cause[] = [
     produces: [
       at([...deepHemisphere, ...lobes, 'subthalamic-nucleus'], 'rare'),
       at(['cortex-middle-cerebral-upper', 'cerebellar-hemisphere', 'hyperkinetic-syndrome'], 'rare'),
-      at(['diffuse-encephalopathy', 'midbrain-tegmentum'], 'rare'),
+      at(['diffuse-encephalopathy', 'midbrain-tegmentum', 'akinetic-rigid-syndrome'], 'rare'),
     ],
     tempo: tempos.subacute,
     courses: { progressive: 1.5 },
     history: [
       told(['hiv-infection', 'immunosuppression'], 15, 0.05),
-      told('hiv-infection', 3, 0.7),
+      // Nine in ten have HIV, of the population two in a thousand.
+      told('hiv-infection', 8, 0.7),
       told(anyHeadache, 2, 0.5),
       told('fever', 2, 0.7),
       told('seizure', 2, 0.9),

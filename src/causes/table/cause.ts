@@ -37,6 +37,8 @@ export interface Produces {
   readonly sites?: readonly string[];
   readonly kinds?: readonly SiteKind[];
   readonly region?: SpinalRegion;
+  /** One segment, for which the row outranks those of its region. */
+  readonly level?: string;
   readonly rate: Rate;
 }
 
@@ -133,6 +135,9 @@ export const at = (sites: readonly string[], rate: Rate, region?: SpinalRegion):
 
 export const inKind = (kinds: readonly SiteKind[], rate: Rate, region?: SpinalRegion): Produces =>
   region === undefined ? { kinds, rate } : { kinds, rate, region };
+
+/** At the root of one segment. */
+export const atRoot = (level: string, rate: Rate): Produces => ({ kinds: ['root'], level, rate });
 
 /** A history ratio; without the second number a denial says little. */
 export const told = (keys: string | readonly string[], present: number, absent = 0.85): HistoryRatio => ({

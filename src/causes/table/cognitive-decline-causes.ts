@@ -1,4 +1,4 @@
-import { recalled } from '../../kernel/cite.ts';
+import { fromMemory, recalled } from '../../kernel/cite.ts';
 import { at, type Cause, mondo, reads, shows, tempos, told } from './cause.ts';
 
 const memoryLoss = ['higher-function/memory-impairment', 'higher-function/disorientation'] as const;
@@ -26,6 +26,7 @@ export const cognitiveDeclineCauses: readonly Cause[] = [
       at(['cortex-frontal'], 'rare'),
     ],
     tempo: tempos.chronic,
+    durationDays: { from: 180, outside: 0.35, source: fromMemory },
     courses: { progressive: 1.6, improving: 0.05, 'relapsing-remitting': 0.1 },
     age: { from: 60, to: 110, outside: 0.15 },
     history: [

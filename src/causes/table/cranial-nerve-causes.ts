@@ -154,6 +154,7 @@ export const cranialNerveCauses: readonly Cause[] = [
     sex: { male: 0.7, female: 1.3 },
     history: [told('twitching', 15, 0.08)],
     signs: [
+      shows(['involuntary-movements/hemifacial-spasm'], 60, 0.1),
       shows(['cranial-nerves/facial-myokymia', 'cranial-nerves/facial-synkinesis'], 5, 0.7),
       shows(['cranial-nerves/facial-weakness', 'cranial-nerves/upper-facial-weakness'], 0.2, 1.5),
     ],
@@ -165,13 +166,18 @@ export const cranialNerveCauses: readonly Cause[] = [
     label: 'Infection of the middle ear, petrous bone or skull base',
     produces: [
       at(['facial-nerve', 'jugular-foramen', 'hypoglossal-nerve', 'abducens-nerve'], 'uncommon'),
-      at(['vestibular-nerve', 'cochlear-nerve', 'trigeminal-nerve'], 'uncommon'),
+      at(['vestibular-nerve', 'cochlear-nerve', 'trigeminal-nerve', 'cerebellopontine-angle'], 'uncommon'),
+      // From the tip of the petrous bone to the sinus beside it, and along the base of the skull.
+      at(['cavernous-sinus', 'basal-meningeal-process'], 'uncommon'),
+      at(['raised-intracranial-pressure', 'orbital-apex'], 'rare'),
     ],
     tempo: tempos.acuteOrSubacute,
     courses: { progressive: 1.5, 'relapsing-remitting': 0.2 },
     history: [
-      told('sinus-or-ear-infection', 12, 0.3),
+      told('sinus-or-ear-infection', 18, 0.3),
       told('ear-pain', 4, 0.35),
+      // The tip of the petrous bone hurts behind the eye.
+      told(['eye-pain', 'facial-pain', 'headache', 'new-headache'], 1.8, 0.8),
       told('fever', 3, 0.7),
       told(['diabetes-mellitus', 'immunosuppression'], 3, 0.7),
       told('hearing-loss', 1.6, 0.85),
@@ -424,8 +430,11 @@ export const cranialNerveCauses: readonly Cause[] = [
     key: 'olfactory-groove-meningioma',
     group: 'neoplastic',
     label: 'Meningioma of the olfactory groove',
-    produces: [at(['olfactory-nerve'], 'uncommon'), at(['cortex-frontal', 'optic-nerve'], 'rare')],
-    tempo: tempos.chronic,
+    produces: [
+      at(['olfactory-nerve'], 'uncommon'),
+      at(['cortex-frontal', 'optic-nerve', 'diffuse-encephalopathy'], 'rare'),
+    ],
+    tempo: tempos.subacuteOrChronic,
     courses: { progressive: 2, improving: 0.05 },
     age: { from: 35, to: 85, outside: 0.4 },
     sex: { male: 0.6, female: 1.4 },
@@ -437,7 +446,7 @@ export const cranialNerveCauses: readonly Cause[] = [
       told(['preceding-infection', 'preceding-respiratory-infection', 'head-injury'], 0.3, 1.2),
     ],
     signs: [
-      shows(['cranial-nerves/anosmia'], 3, 0.3),
+      shows(['cranial-nerves/anosmia'], 4, 0.3),
       shows(['cranial-nerves/optic-disc-swelling', 'cranial-nerves/optic-disc-pallor'], 8, 0.7),
       shows(['higher-function/apathy', 'higher-function/disinhibition', 'higher-function/grasp-reflex'], 5, 0.7),
     ],

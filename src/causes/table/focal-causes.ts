@@ -1,5 +1,5 @@
 import { commonPractice, read, recalled } from '../../kernel/cite.ts';
-import { at, atLeast, type Cause, inKind, mondo, reads, shows, tempos, told } from './cause.ts';
+import { at, atLeast, atRoot, type Cause, inKind, mondo, reads, shows, tempos, told } from './cause.ts';
 
 const limbNerves = recalled('preston-shapiro', 'mononeuropathies');
 const plexusChapter = recalled('preston-shapiro', 'plexopathies');
@@ -311,11 +311,16 @@ export const focalCauses: readonly Cause[] = [
     key: 'retroperitoneal-haematoma',
     group: 'vascular',
     label: 'Retroperitoneal haematoma',
-    produces: [at(['lumbar-plexus', 'femoral-nerve-pelvis', 'lumbosacral-plexus'], 'common')],
+    produces: [
+      at(['lumbar-plexus', 'femoral-nerve-pelvis', 'lumbosacral-plexus'], 'common'),
+      at(['femoral-nerve-groin'], 'uncommon'),
+    ],
     tempo: tempos.suddenOrAcute,
     history: [
       told(['abdominal-pain', 'flank-pain', 'leg-pain'], 2.5, 0.6),
-      told('anticoagulant', 15, 0.1),
+      told('anticoagulant', 15, 0.2),
+      // The iliacus tears and bleeds in young people who fall or strain.
+      told(['trauma', 'heavy-exertion'], 4, 0.9),
       told(['back-pain', 'thoracic-back-pain'], 2, 0.7),
     ],
     source: limbNerves,
@@ -327,7 +332,7 @@ export const focalCauses: readonly Cause[] = [
     mondo: mondo('MONDO:0017362', 'neuralgic amyotrophy'),
     produces: [
       at(['upper-trunk', 'long-thoracic-nerve', 'anterior-interosseous-nerve', 'suprascapular-nerve'], 'very-common'),
-      at(['brachial-plexus'], 'common'),
+      at(['brachial-plexus'], 'very-common'),
       at(['spinal-accessory-nerve', 'dorsal-scapular-nerve', 'musculocutaneous-nerve'], 'common'),
       at(['lateral-cord', 'posterior-cord', 'medial-cord', 'superficial-radial-nerve'], 'uncommon'),
       at(['lateral-cutaneous-nerve-of-forearm', 'thoracodorsal-nerve', 'suprascapular-nerve-spinoglenoid'], 'uncommon'),
@@ -386,6 +391,8 @@ export const focalCauses: readonly Cause[] = [
       inKind(['plexus'], 'common'),
       at(['upper-trunk', 'lumbosacral-plexus'], 'common'),
       at(['lower-trunk', 'lumbosacral-trunk'], 'uncommon'),
+      // Plexus and roots of both sides in one field look like roots or like anterior horns.
+      at(['polyradiculopathy', 'adjacent-nerve-roots', 'lower-motor-neuron-system'], 'rare'),
     ],
     tempo: tempos.chronic,
     history: [told('radiotherapy', 40, 0.01), told(['arm-pain', 'radicular-arm-pain', 'shoulder-pain'], 0.5, 1.3)],
@@ -466,7 +473,12 @@ export const focalCauses: readonly Cause[] = [
     key: 'cervical-spondylotic-radiculopathy',
     group: 'compressive',
     label: 'Cervical disc or spondylotic radiculopathy',
-    produces: [inKind(['root'], 'very-common', 'cervical'), at(['polyradiculopathy'], 'uncommon')],
+    // The joints of the neck that wear lie above the first thoracic root.
+    produces: [
+      inKind(['root'], 'very-common', 'cervical'),
+      atRoot('T1', 'common'),
+      at(['polyradiculopathy'], 'uncommon'),
+    ],
     tempo: tempos.subacute,
     age: { from: 30, to: 75, outside: 0.5 },
     history: [

@@ -293,7 +293,7 @@ export const immuneNeuropathyCauses: readonly Cause[] = [
     produces: [
       inKind(['polyradiculoneuropathy'], 'rare'),
       at(['motor-polyneuropathy'], 'uncommon'),
-      at(['autonomic-neuropathy', 'lower-motor-neuron-system'], 'rare'),
+      at(['autonomic-neuropathy', 'lower-motor-neuron-system', 'diffuse-encephalopathy'], 'rare'),
     ],
     tempo: tempos.acute,
     courses: { 'relapsing-remitting': 1.5 },

@@ -178,7 +178,8 @@ export const junctionCauses: readonly Cause[] = [
       at(['bulbar-motor-nuclei'], 'uncommon'),
       inKind(['junction'], 'uncommon'),
     ],
-    tempo: tempos.suddenOrAcute,
+    // It descends over one to three days.
+    tempo: { hyperacute: 0.3, acute: 0.6, subacute: 0.08, chronic: 0.02 },
     courses: { progressive: 1.3, fluctuating: 0.3, 'relapsing-remitting': 0.05 },
     durationDays: { to: 28, outside: 0.2, source: recalled('botulism-2021', 'clinical course') },
     history: [
@@ -262,11 +263,13 @@ export const junctionCauses: readonly Cause[] = [
     tempo: tempos.sudden,
     durationDays: { to: 21, outside: 0.2, source: recalled('adams-victor', 'animal venoms') },
     history: [
-      told('venomous-bite', 100, 0.05),
+      // Kraits bite sleepers, without pain and often without a mark; most wake with colic.
+      told('venomous-bite', 100, 0.2),
+      told('abdominal-pain', 2, 0.9),
       told('tick-bite', 3, 0.95),
       told(['travel', 'descending-weakness'], 2, 0.8),
     ],
-    signs: [shows(['inspection/oedema'], 2, 0.8)],
+    signs: [shows(['inspection/oedema'], 2, 0.8), shows(['cranial-nerves/ptosis'], 1.3, 0.4)],
     source: recalled('adams-victor', 'animal venoms'),
   },
   {

@@ -1,4 +1,4 @@
-import { commonPractice, recalled } from '../../kernel/cite.ts';
+import { commonPractice, fromMemory, recalled } from '../../kernel/cite.ts';
 import { at, type Cause, mondo, reads, shows, tempos, told, under } from './cause.ts';
 
 const akineticRigid = 'akinetic-rigid-syndrome';
@@ -38,6 +38,7 @@ export const movementCauses: readonly Cause[] = [
       at(['action-tremor', 'autonomic-neuropathy', 'frontal-gait-disorder'], 'uncommon'),
     ],
     tempo: tempos.chronic,
+    durationDays: { from: 120, outside: 0.35, source: fromMemory },
     courses: { progressive: 1.3, improving: 0.1, static: 0.4 },
     age: { from: 45, to: 90, outside: 0.3 },
     sex: { male: 1.2, female: 0.8 },
@@ -95,6 +96,7 @@ export const movementCauses: readonly Cause[] = [
       at(['frontal-gait-disorder', 'corticobulbar-both-sides'], 'uncommon'),
     ],
     tempo: tempos.chronic,
+    durationDays: { from: 180, outside: 0.35, source: fromMemory },
     courses: { progressive: 1.5, improving: 0.05, static: 0.2 },
     age: { from: 45, to: 85, outside: 0.1 },
     history: [
@@ -132,6 +134,8 @@ export const movementCauses: readonly Cause[] = [
       at(['cerebellar-vermis', 'cerebellar-hemisphere'], 'uncommon'),
     ],
     tempo: tempos.chronic,
+    // Within half a year it is not called so; half have died after nine or ten years.
+    durationDays: { from: 180, to: 3285, outside: 0.35, source: fromMemory },
     courses: { progressive: 1.5, improving: 0.05, static: 0.1 },
     age: { from: 40, to: 78, outside: 0.1 },
     history: [
@@ -167,6 +171,7 @@ export const movementCauses: readonly Cause[] = [
     mondo: mondo('MONDO:0022308', 'corticobasal degeneration disorder'),
     produces: [at([akineticRigid], 'rare'), at(['cortex-parietal'], 'rare'), at(['hyperkinetic-syndrome'], 'rare')],
     tempo: tempos.chronic,
+    durationDays: { from: 180, outside: 0.35, source: fromMemory },
     courses: { progressive: 1.5, improving: 0.05 },
     age: { from: 50, to: 85, outside: 0.1 },
     signs: [

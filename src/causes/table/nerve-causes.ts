@@ -188,7 +188,11 @@ export const nerveCauses: readonly Cause[] = [
     key: 'femoral-nerve-injury-at-operation-or-delivery',
     group: 'traumatic',
     label: 'Femoral nerve injury at operation, catheterisation or delivery',
-    produces: [at(['femoral-nerve-pelvis', 'femoral-nerve-groin'], 'very-common')],
+    // After a lithotomy or a labour it may be on both sides; then it looks like several nerves or the lumbar plexus.
+    produces: [
+      at(['femoral-nerve-pelvis', 'femoral-nerve-groin'], 'very-common'),
+      at(['multiple-mononeuropathy', 'lumbar-plexus'], 'rare'),
+    ],
     tempo: tempos.sudden,
     courses: { progressive: 0.2, improving: 1.4 },
     history: [told(operation, 15, 0.3), told('pregnancy', 8, 0.95), told('diabetes-mellitus', 0.8, 1)],

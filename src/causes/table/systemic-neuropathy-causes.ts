@@ -223,7 +223,8 @@ export const systemicNeuropathyCauses: readonly Cause[] = [
     tempo: tempos.acute,
     durationDays: { to: 10, outside: 0.05, source: fromMemory },
     age: { from: 0, to: 16, outside: 0.3 },
-    history: [told('tick-bite', 25, 0.1), told(['numbness', 'paraesthesiae'], 0.5, 1.2)],
+    // The tick sits in the hair and is mostly found after the weakness.
+    history: [told('tick-bite', 25, 0.4), told(['numbness', 'paraesthesiae'], 0.5, 1.2)],
     signs: [
       shows(['gait/ataxic'], 1.5, 1),
       shows(['cranial-nerves/ophthalmoplegia', 'cranial-nerves/unreactive-pupil'], 1.5, 1),

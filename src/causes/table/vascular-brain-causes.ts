@@ -208,8 +208,9 @@ export const vascularBrainCauses: readonly Cause[] = [
       at([...lobes, ...deepHemisphere, 'cerebellar-hemisphere', 'cerebellar-vermis'], 'uncommon'),
       at([...arterialCortex, 'bulbar-motor-nuclei'], 'rare'),
     ],
-    tempo: tempos.acuteOrSubacute,
-    courses: { 'relapsing-remitting': 2, progressive: 0.8 },
+    // Small bleeds add up: steps of days, or a deficit that grows for months.
+    tempo: { hyperacute: 0.12, acute: 0.33, subacute: 0.3, chronic: 0.25 },
+    courses: { 'relapsing-remitting': 2, progressive: 1 },
     age: { from: 10, to: 65, outside: 0.4 },
     history: [
       told('seizure', 3, 0.85),
@@ -294,13 +295,14 @@ export const vascularBrainCauses: readonly Cause[] = [
       at(['cortex-middle-cerebral-lower', 'cortex-anterior-cerebral', 'cortex-parasagittal'], 'uncommon'),
       at(['diffuse-encephalopathy', 'raised-intracranial-pressure', 'frontal-gait-disorder'], 'uncommon'),
       // Pressed from without, the hemisphere can look like a deep lesion.
-      at(['thalamus-and-capsule', 'thalamus', 'striatum'], 'rare'),
+      at(['thalamus-and-capsule', 'thalamus', 'striatum', 'akinetic-rigid-syndrome', 'oculomotor-nerve'], 'rare'),
     ],
     tempo: tempos.acuteOrSubacute,
     age: { from: 60, to: 110, outside: 0.3 },
     history: [
       // A fall in 57 %, antithrombotic treatment in a third; no injury remembered in 30 to 50 %.
-      told(['head-injury', 'trauma', 'falls'], 5, 0.4),
+      told('head-injury', 9, 0.6),
+      told(['trauma', 'falls'], 4, 0.6),
       told(['anticoagulant', 'antiplatelet'], 3, 0.8),
       told(anyHeadache, 1.8, 0.7),
       told('alcohol-excess', 2.5, 0.9),

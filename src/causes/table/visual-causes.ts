@@ -233,14 +233,19 @@ export const visualCauses: readonly Cause[] = [
     key: 'glaucoma',
     group: 'degenerative',
     label: 'Glaucoma',
-    produces: [at(['optic-nerve'], 'common'), at(['retina'], 'uncommon')],
+    // The closed angle is met as a fixed wide pupil in an eye that hurts.
+    produces: [
+      at(['optic-nerve'], 'common'),
+      at(['retina'], 'uncommon'),
+      at(['oculomotor-nerve', 'ciliary-ganglion'], 'rare'),
+    ],
     tempo: { hyperacute: 0.08, acute: 0.07, subacute: 0.1, chronic: 0.75 },
     courses: { progressive: 1.5, improving: 0.1, 'relapsing-remitting': 0.3 },
     age: { from: 40, to: 105, outside: 0.2 },
     history: [
       told('glaucoma', 25, 0.5),
       told('family/similar-disorder', 2, 0.95),
-      told('red-eye', 1.6, 0.98),
+      told('red-eye', 5, 0.98),
       told(['headache', 'new-headache', 'jaw-claudication'], 0.6, 1.05),
     ],
     signs: [
@@ -255,7 +260,7 @@ export const visualCauses: readonly Cause[] = [
     group: 'hereditary',
     inheritance: ['mitochondrial'],
     label: 'Leber hereditary optic neuropathy',
-    produces: [at(['optic-nerve'], 'uncommon'), at(['optic-chiasm'], 'rare')],
+    produces: [at(['optic-nerve'], 'uncommon'), at(['optic-chiasm'], 'uncommon')],
     tempo: { hyperacute: 0.01, acute: 0.25, subacute: 0.64, chronic: 0.1 },
     courses: { improving: 0.3, 'relapsing-remitting': 0.1 },
     age: { from: 10, to: 45, outside: 0.25 },
@@ -270,6 +275,8 @@ export const visualCauses: readonly Cause[] = [
       shows(['cranial-nerves/reduced-visual-acuity'], 2, 0.7),
       shows(['cranial-nerves/central-scotoma'], 3, 0.4),
       shows(afferentDefect, 0.6, 1.5),
+      // The fibres to the pupil are spared: it goes on reacting in an eye that hardly sees.
+      shows(['cranial-nerves/unreactive-pupil'], 0.3, 1.6),
       shows(['cranial-nerves/altitudinal-field-defect'], 0.1, 1.05),
     ],
     values: [

@@ -1,12 +1,12 @@
-import type { Reason } from '../../causes/ranked-cause.ts';
 import { findingReasons, missing } from '../../causes/reasons.ts';
 import type { Finding } from '../../exam/finding.ts';
 import { read, recalled } from '../../kernel/cite.ts';
-import { bodySides } from '../../kernel/side.ts';
 import type { BedsideFacts } from '../bedside-facts.ts';
 import { clouded, reducedConsciousness } from './consciousness.ts';
+import { unknownOnset } from './cord.ts';
 import { feverReasons } from './fever.ts';
 import { absent, notAssessable, present, type RedFlagRule, type Verdict } from './rule.ts';
+import { centralSigns, oneSidedWeakness, suddenFocalSigns } from './sudden-deficit.ts';
 import { isAtLeast, isUnder, written } from './thresholds.ts';
 import { checkWernicke } from './wernicke.ts';
 
@@ -14,28 +14,6 @@ import { checkWernicke } from './wernicke.ts';
 const underThreeMonths = 92;
 
 export const headache = ['headache', 'new-headache', 'morning-headache', 'thunderclap-headache'] as const;
-/** Signs that place a sudden deficit in the brain by themselves. */
-export const brainSigns = [
-  'higher-function/expressive-aphasia',
-  'higher-function/receptive-aphasia',
-  'higher-function/global-aphasia',
-  'higher-function/neglect',
-  'cranial-nerves/lower-facial-weakness',
-  'cranial-nerves/homonymous-hemianopia',
-  'cranial-nerves/upper-quadrantanopia',
-  'cranial-nerves/lower-quadrantanopia',
-  'cranial-nerves/gaze-palsy',
-  'cranial-nerves/forced-gaze-deviation',
-  'cranial-nerves/internuclear-ophthalmoplegia',
-  'cranial-nerves/skew-deviation',
-  'cranial-nerves/direction-changing-nystagmus',
-  'cranial-nerves/vertical-nystagmus',
-  'gait/hemiplegic',
-];
-
-/** The same for what came at once; in a slow disease these say little of where it lies. */
-const suddenBrainSigns = [...brainSigns, 'cranial-nerves/saccadic-dysmetria', 'involuntary-movements/hemiballism'];
-
 /** Flags of the brain, the meninges and the cranial nerves. */
 export const brainFlags: readonly RedFlagRule[] = [
   {
@@ -46,7 +24,12 @@ export const brainFlags: readonly RedFlagRule[] = [
     source: read('nice-ng128'),
     check: (facts) => {
       const signs = suddenFocalSigns(facts);
-      return signs.length > 0 ? present(signs) : null;
+      if (signs.length > 0) return present(signs);
+      // A plain sign of the brain of which nobody has said since when, nor how it goes on, may have come this morning.
+      const { pace, durationDays } = facts.exam.onset;
+      const isUndated = pace === undefined && durationDays === undefined && facts.exam.course === undefined;
+      const plain = isUndated ? centralSigns(facts.query) : [];
+      return plain.length > 0 ? notAssessable([unknownOnset, ...findingReasons(plain, 3)]) : null;
     },
   },
   {
@@ -129,7 +112,7 @@ export const brainFlags: readonly RedFlagRule[] = [
         ...findingReasons(facts.query.abnormal(['autonomic/fever'])),
       ];
       const fever = feverReasons(facts).filter(({ text }) => !text.startsWith('C-reactive'));
-      const focal = [...facts.query.abnormal(brainSigns), ...oneSidedWeakness(facts)];
+      const focal = [...centralSigns(facts.query), ...oneSidedWeakness(facts)];
       const pain = facts.told(...headache);
       // Without defence an infection of the brain comes with headache and a deficit, and no fever.
       const defenceless = facts.told('hiv-infection', 'immunosuppression');
@@ -212,7 +195,7 @@ export const brainFlags: readonly RedFlagRule[] = [
     source: recalled('nice-ng127'),
     check: (facts) => {
       const inBrain = facts.kindProbability('hemisphere', 'brainstem', 'cerebellum') + chiasmProbability(facts) >= 0.5;
-      const focal = inBrain ? facts.query.abnormalWhere(() => true) : facts.query.abnormal(brainSigns);
+      const focal = inBrain ? facts.query.abnormalWhere(() => true) : centralSigns(facts.query);
       const { pace } = facts.exam.onset;
       const isWeeks = pace !== 'chronic';
       const also = facts.told(
@@ -224,13 +207,18 @@ export const brainFlags: readonly RedFlagRule[] = [
         'vomiting',
       );
       // What has grown for more than three days is no stroke, even where its pace was called acute.
+      const isUndated = pace === undefined && facts.beganWithin(3) === 'unknown' && facts.exam.course === 'progressive';
       const slow =
-        pace === 'subacute' || pace === 'chronic' || (pace !== 'hyperacute' && facts.beganWithin(3) === 'no');
+        isUndated ||
+        pace === 'subacute' ||
+        pace === 'chronic' ||
+        (pace !== 'hyperacute' && facts.beganWithin(3) === 'no');
       const isRecent = (facts.exam.onset.durationDays ?? 0) <= 730;
       // A brain lesion that grows over weeks or months is a mass until shown otherwise, with headache or without.
       const isMonths = (facts.exam.onset.durationDays ?? Number.POSITIVE_INFINITY) <= 365;
       // Over months the cerebellum and the brainstem mostly degenerate, and a hemisphere or the chiasm mostly is pressed on.
-      const overMonths = isMonths && facts.kindProbability('hemisphere') + chiasmProbability(facts) >= 0.5;
+      const overMonths =
+        (isMonths || isUndated) && facts.kindProbability('hemisphere') + chiasmProbability(facts) >= 0.5;
       const isGrowing = inBrain && (pace === 'subacute' || overMonths);
       // Of what is called chronic it must be said that it grows: guidance asks for a loss of function that progresses.
       const grows = isWeeks ? facts.isProgressive : facts.exam.course === 'progressive';
@@ -262,108 +250,8 @@ const massOnImage: ReadonlySet<string> = new Set([
   'cavernous-malformation',
 ]);
 
-/** Days within which a deficit that came over hours to days, and lies in the brain, is treated as a stroke. */
-const stillAcute = 3;
-
 /** Days for which an attack that has passed still foretells a stroke. */
 const twoWeeks = 14;
-
-/** Weakness of the limbs of one side alone. */
-export function oneSidedWeakness(facts: BedsideFacts): readonly Finding[] {
-  const weakSides = (['left', 'right'] as const).filter(
-    (side) => facts.weak('upper-limbs', side).length + facts.weak('lower-limbs', side).length > 0,
-  );
-  const [only] = weakSides;
-  return weakSides.length === 1 && only !== undefined
-    ? [...facts.weak('upper-limbs', only), ...facts.weak('lower-limbs', only)]
-    : [];
-}
-
-/**
- * Within seconds to hours, in the last week, or in the last four where it still grows; or at most a day ago. A deficit of days
- * counts too when it surely lies in the brain, for a stroke may come in steps and the hour of onset is often not known.
- */
-function isSudden({ exam, query, beganWithin, kindProbability }: BedsideFacts): boolean {
-  const { pace, durationDays } = exam.onset;
-  if (pace === 'hyperacute') return beganWithin(exam.course === 'progressive' ? 28 : 7) === 'yes';
-  if (pace !== undefined && pace !== 'acute') return false;
-  const inBrain = kindProbability('hemisphere', 'brainstem', 'cerebellum') >= 0.8;
-  if (durationDays === undefined) return pace === 'acute' && (inBrain || query.abnormal(suddenBrainSigns).length > 0);
-  return durationDays <= 1 || (inBrain && durationDays <= stillAcute);
-}
-
-/**
- * Signs of a focal deficit of the brain that began within seconds to hours, in the last week. A palsy of one limb alone
- * counts unless upper motor neuron signs are absent and the brain holds less than a tenth of the probability: a wrist
- * drop found on waking is sudden too.
- */
-export function suddenFocalSigns(facts: BedsideFacts): readonly Reason[] {
-  if (!isSudden(facts)) return [];
-  const brain = [...facts.query.abnormal(suddenBrainSigns), ...oneSidedFlap(facts)];
-  const halfBody = bodySides.flatMap((side) => {
-    const arm = facts.weak('upper-limbs', side);
-    const leg = facts.weak('lower-limbs', side);
-    return arm.length > 0 && leg.length > 0 ? [...arm.slice(0, 2), ...leg.slice(0, 2)] : [];
-  });
-  const bothHalves = facts.bothArmsWeak && facts.bothLegsWeak;
-  const central = facts.kindProbability('hemisphere', 'brainstem', 'cerebellum') >= 0.1;
-  const inBrain = facts.kindProbability('hemisphere', 'brainstem', 'cerebellum') >= 0.5;
-  const ataxia = facts.query.abnormalWhere(({ item }) => item.probe.kind === 'cerebellar');
-  const found = [
-    ...brain,
-    ...(bothHalves ? [] : halfBody),
-    ...(central ? [...facts.weakLimbs.slice(0, 2), ...ataxia.slice(0, 2), ...oneSidedTract(facts)] : []),
-    ...(inBrain ? facts.query.abnormalWhere(() => true).slice(0, 3) : []),
-    ...facts.query.abnormal(['special-tests/pronator-drift']),
-  ];
-  const told = facts.told('continuous-vertigo', 'slurred-speech');
-  const vertigo = told.length > 0 && (central || brain.length > 0) ? told : [];
-  const speech = facts.told('resolved-deficit').length > 0 ? [] : facts.told('speech-difficulty');
-  // Before anybody has tested power, a limb said to have failed within seconds counts; pain of the spine or an injury speaks for the cord or a nerve.
-  const untested = facts.query.testedWhere(({ item }) => item.section === 'power').length === 0;
-  const elsewhere = facts.told(
-    'resolved-deficit',
-    'back-pain',
-    'thoracic-back-pain',
-    'neck-pain',
-    'trauma',
-    'deep-sleep-on-arm',
-    'external-pressure',
-    'hyperthyroidism',
-    'episodic-weakness',
-  );
-  const isBlow = facts.exam.onset.pace === 'hyperacute' && untested && elsewhere.length === 0;
-  const side = facts.query.history('leg-weakness')?.side;
-  const isLeg = (side === 'left' || side === 'right') && facts.told(...notForTheLeg).length === 0;
-  const limb = isBlow ? facts.told('arm-weakness', ...(isLeg ? ['leg-weakness'] : [])) : [];
-  return [...findingReasons([...new Set(found)], 5), ...speech, ...limb, ...vertigo];
-}
-
-/** A flap of one side alone is a lesion of the other half of the brain; that of a failing metabolism is on both. */
-function oneSidedFlap({ query }: BedsideFacts): readonly Finding[] {
-  return onOneSide(query.abnormal(['involuntary-movements/asterixis']));
-}
-
-/** Extensor plantar, clonus or spastic tone of one side alone. Brisk reflexes alone are met in health. */
-function oneSidedTract({ upperMotorSigns }: BedsideFacts): readonly Finding[] {
-  return onOneSide(upperMotorSigns.filter(({ item }) => item.scale !== 'reflex-grade')).slice(0, 2);
-}
-
-function onOneSide(found: readonly Finding[]): readonly Finding[] {
-  const sides = new Set(found.map(({ side }) => side));
-  return sides.size === 1 && (sides.has('left') || sides.has('right')) ? found : [];
-}
-
-/** What makes a leg fail at once without a lesion of the brain. */
-const notForTheLeg = [
-  'leg-pain',
-  'radicular-leg-pain',
-  'bladder-disturbance',
-  'saddle-numbness',
-  'leg-crossing',
-  'prolonged-squatting',
-  'recent-surgery',
-] as const;
 
 /** Swollen discs, but for one of an eye that sees badly: that is a disease of its own nerve. */
 function swollenByPressure({ query }: BedsideFacts): readonly Finding[] {

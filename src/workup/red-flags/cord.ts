@@ -15,6 +15,9 @@ export const spinalPain = [
 ] as const;
 export const unknownOnset = missing('time of onset not stated');
 
+/** Probability from which one lost function is taken for a lesion of the cord. Judged. */
+const mostlyCord = 0.7;
+
 const bladderFailure = [
   'sphincters/urinary-retention',
   'sphincters/palpable-bladder',
@@ -100,7 +103,7 @@ function isBrokenNeck(facts: BedsideFacts): boolean {
 
 /** Whether the cord fails, and since when; by what was found or by what was told. */
 export function checkCord(facts: BedsideFacts): Verdict | null {
-  return orTold(checkCordSigns(facts), [...abscessReasons(facts), ...failingTogether(facts)]);
+  return orTold(checkCordSigns(facts), [...abscessReasons(facts), ...failingTogether(facts), ...newInTheCord(facts)]);
 }
 
 /** Both legs weak with pain of the spine and a fever is an abscess until the MRI has been seen, brisk jerks or not. */
@@ -111,6 +114,17 @@ function abscessReasons(facts: BedsideFacts): readonly Reason[] {
     facts.told(...spinalPain),
     [...feverReasons(facts), ...tender],
     findingReasons(facts.weak('lower-limbs'), 3),
+  );
+}
+
+/** Feeling or power lost over hours to days where the cord is much the likeliest place, though no tract sign or level was found yet. */
+function newInTheCord(facts: BedsideFacts): readonly Reason[] {
+  const isDays = facts.cameWithin(28);
+  const inCord = facts.kindProbability('cord') >= mostlyCord;
+  if (!isDays || !inCord || isAreflexicAllOver(facts)) return none;
+  return findingReasons(
+    facts.query.abnormalWhere(({ item }) => item.section === 'power' || item.section === 'sensation'),
+    4,
   );
 }
 

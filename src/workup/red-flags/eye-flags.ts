@@ -95,6 +95,9 @@ export const eyeFlags: readonly RedFlagRule[] = [
         'neck-trauma',
         'shoulder-pain',
         'arm-pain',
+        // The first thoracic root and the tip of the lung hurt between the shoulder blades and down the arm.
+        'radicular-arm-pain',
+        'thoracic-back-pain',
         ...headache,
       );
       // A Horner syndrome of half a year with pain still has a cause that grows.

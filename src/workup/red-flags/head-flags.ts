@@ -2,21 +2,16 @@ import type { Reason } from '../../causes/ranked-cause.ts';
 import { findingReasons, missing } from '../../causes/reasons.ts';
 import { fromMemory, read, recalled } from '../../kernel/cite.ts';
 import type { BedsideFacts } from '../bedside-facts.ts';
-import { brainSigns, headache, oneSidedWeakness, suddenFocalSigns } from './brain-flags.ts';
+import { headache } from './brain-flags.ts';
+import { breathingSigns } from './breathing.ts';
 import { clouded, reducedConsciousness } from './consciousness.ts';
 import { feverReasons } from './fever.ts';
-import { breathingSigns } from './neuromuscular-flags.ts';
+import { checkHeadInjury, focalBrainSigns } from './head-injury.ts';
 import { absent, newbornYears, notAssessable, orTold, present, type RedFlagRule, type Verdict } from './rule.ts';
 import { each } from './story.ts';
+import { oneSidedWeakness, suddenFocalSigns } from './sudden-deficit.ts';
 import { isAtLeast, written } from './thresholds.ts';
 
-/** Signs that place a deficit in the brain, or that a hemisphere presses on the third nerve. */
-const focalBrainSigns = [
-  ...brainSigns,
-  'cranial-nerves/dilated-pupil',
-  'cranial-nerves/unreactive-pupil',
-  'special-tests/pronator-drift',
-];
 const eyeMovementSigns = [
   'cranial-nerves/ophthalmoplegia',
   'cranial-nerves/third-nerve-palsy',
@@ -80,23 +75,7 @@ export const headFlags: readonly RedFlagRule[] = [
     action:
       'CT of the head within the hour; protect the neck; stop and reverse an anticoagulant with specialist advice.',
     source: recalled('nice-ng232', 'criteria for CT of the head'),
-    check: (facts) => {
-      const injury = facts.told('head-injury');
-      if (facts.beganWithin(92) !== 'yes') return null;
-      if (injury.length === 0) return checkSilentSubdural(facts);
-      if (facts.beganWithin(56) !== 'yes') return null;
-      const signs = [
-        ...findingReasons(facts.query.abnormal([...clouded, ...focalBrainSigns]), 4),
-        // A cranial nerve that fails after a blow is a focal deficit, and may be a broken base of the skull.
-        ...findingReasons(
-          facts.query.abnormalWhere(({ item }) => item.section === 'cranialNerves'),
-          3,
-        ),
-        ...facts.told('seizure', 'vomiting', 'anticoagulant', 'loss-of-consciousness'),
-        ...findingReasons(oneSidedWeakness(facts), 3),
-      ];
-      return signs.length > 0 ? present([...injury, ...signs]) : null;
-    },
+    check: checkHeadInjury,
   },
   {
     key: 'suspected-cerebral-venous-thrombosis',
@@ -162,8 +141,7 @@ export const headFlags: readonly RedFlagRule[] = [
     source: recalled('pituitary-apoplexy-2011', 'assessment and emergency treatment'),
     check: (facts) => {
       const pain = facts.told('thunderclap-headache', 'new-headache', 'headache');
-      const { pace } = facts.exam.onset;
-      const sudden = (pace === 'hyperacute' || pace === 'acute') && facts.beganWithin(14) === 'yes';
+      const sudden = facts.cameWithin(14);
       const chiasm = facts.query.abnormal(['cranial-nerves/bitemporal-hemianopia']);
       const isKnown = facts.told('pituitary-tumour');
       const eyes = facts.query.abnormal(eyeMovementSigns);
@@ -204,11 +182,19 @@ export const headFlags: readonly RedFlagRule[] = [
       const bulging = facts.query.abnormal(['inspection/proptosis']);
       const lids = facts.query.abnormal(['cranial-nerves/ptosis']);
       const sinus = facts.told('sinus-or-ear-infection');
+      // Nobody has said since when; an eye that is pushed out, hurts and has stopped moving is not left for that.
+      const isFrozenAndPushedOut =
+        facts.beganWithin(21) === 'unknown' &&
+        bulging.length > 0 &&
+        lids.length + facts.query.abnormal(['cranial-nerves/unreactive-pupil']).length > 0 &&
+        eyes.length > 0 &&
+        facts.told('eye-pain', 'facial-pain').length > 0 &&
+        facts.told('hyperthyroidism').length === 0;
       // A bulging eye with a drooping lid, or an eye that fails after a sinus infection, needs no further sign of the orbit.
       const isOrbit = (eyes.length > 0 && orbit.length + sinus.length > 0) || (bulging.length > 0 && lids.length > 0);
-      const fits = isOrbit && facts.beganWithin(21) === 'yes';
+      const fits = isOrbit && (facts.beganWithin(21) === 'yes' || isFrozenAndPushedOut);
       const isInfected = fever.length > 0 && (orbit.length > 0 || sinus.length > 0);
-      return fits && (isInfected || sinus.length > 0 || isFungalRisk(facts))
+      return fits && (isInfected || sinus.length > 0 || isFungalRisk(facts) || isFrozenAndPushedOut)
         ? present([...fever, ...findingReasons(eyes, 3), ...orbit, ...host])
         : null;
     },
@@ -285,7 +271,8 @@ export const headFlags: readonly RedFlagRule[] = [
       ];
       const { pace, durationDays } = facts.exam.onset;
       const isAcute = (pace === 'acute' || pace === 'hyperacute') && facts.beganWithin(28) === 'yes';
-      const isGrowing = facts.exam.course === 'progressive' && (durationDays ?? 0) <= 730;
+      const grows = facts.exam.course === 'progressive' || (facts.exam.course === undefined && pace === 'subacute');
+      const isGrowing = grows && (durationDays ?? 0) <= 730;
       const worsening = isGrowing || (isAcute && facts.maybeProgressing);
       const floppy = age < 1 && facts.maybeProgressing ? weakAndFloppy(facts) : [];
       if (floppy.length > 0) return present([{ pointer: '/person/ageYears', text: `age ${age}` }, ...floppy]);
@@ -324,19 +311,6 @@ function weakAndFloppy(facts: BedsideFacts): readonly Reason[] {
     ),
   ];
   return floppy.length > 0 && weak.length > 0 ? [...weak, ...findingReasons(floppy, 2)] : [];
-}
-
-/** Old people, drinkers and those on an anticoagulant bleed under the dura without an injury that anybody remembers. */
-function checkSilentSubdural(facts: BedsideFacts): Verdict | null {
-  const thin = facts.told('anticoagulant');
-  const fall = facts.told('falls');
-  const pain = facts.told('headache', 'new-headache', 'morning-headache');
-  const isOld = (facts.exam.person.ageYears ?? 0) >= 60;
-  const mind = facts.query.abnormal(clouded);
-  const risk = [...thin, ...(isOld ? [...fall, ...facts.told('alcohol-excess')] : [])];
-  return risk.length > 0 && mind.length > 0 && pain.length + fall.length > 0
-    ? present([...risk, ...pain, ...fall, ...findingReasons(mind, 2)])
-    : null;
 }
 
 /** 140 mmHg or more, the threshold of hypertension in pregnancy. Source: NICE NG133. */

@@ -3,7 +3,7 @@ import type { Reason } from '../../causes/ranked-cause.ts';
 import { findingReasons } from '../../causes/reasons.ts';
 import { fromMemory, read, recalled } from '../../kernel/cite.ts';
 import type { BedsideFacts } from '../bedside-facts.ts';
-import { breathingSigns } from './neuromuscular-flags.ts';
+import { breathingSigns } from './breathing.ts';
 import { orTold, present, type RedFlagRule, type Verdict } from './rule.ts';
 import { each, none } from './story.ts';
 import { isAtLeast, written } from './thresholds.ts';

@@ -1,29 +1,9 @@
-import { isFrom } from '../../causes/exam-query.ts';
 import type { Reason } from '../../causes/ranked-cause.ts';
 import { findingReasons, missing } from '../../causes/reasons.ts';
 import { read, recalled } from '../../kernel/cite.ts';
 import type { BedsideFacts } from '../bedside-facts.ts';
-import { absent, notAssessable, present, type RedFlagRule, slowlyProgressive, type Verdict } from './rule.ts';
-import { isUnder, written } from './thresholds.ts';
-
-export const breathingSigns = [
-  'autonomic/paradoxical-breathing',
-  'autonomic/accessory-muscle-breathing',
-  'autonomic/weak-cough',
-  'autonomic/breathlessness-at-rest',
-  'autonomic/breathlessness-lying-flat',
-  'special-tests/single-breath-count',
-];
-const bulbarSigns = [
-  'cranial-nerves/dysphagia',
-  'cranial-nerves/drooling',
-  'cranial-nerves/dysphonia',
-  'cranial-nerves/flaccid-dysarthria',
-  'cranial-nerves/nasal-speech',
-  'cranial-nerves/palatal-weakness',
-  'cranial-nerves/absent-gag-reflex',
-  'autonomic/stridor',
-];
+import { acuteSymmetricalWeakness, breathingSigns, bulbarReasons, checkBreathing } from './breathing.ts';
+import { notAssessable, present, type RedFlagRule, slowlyProgressive, type Verdict } from './rule.ts';
 
 /** Flags of nerve, root, junction and muscle, and of the breathing that depends on them. */
 export const neuromuscularFlags: readonly RedFlagRule[] = [
@@ -51,7 +31,7 @@ export const neuromuscularFlags: readonly RedFlagRule[] = [
         'preceding-infection',
         'preceding-gastroenteritis',
       );
-      const isGrowing = facts.exam.course === 'progressive' && facts.beganWithin(28) === 'yes';
+      const isGrowing = facts.isProgressive && facts.beganWithin(28) === 'yes';
       if (told.length > 0 && lostBoth && story.length > 0 && isPlain && isGrowing)
         return present([...told, ...story, ...findingReasons(lost, 2)]);
       const unseen = facts.query.testedWhere(
@@ -83,7 +63,7 @@ export const neuromuscularFlags: readonly RedFlagRule[] = [
     source: recalled('mg-crisis-2011', 'bulbar failure'),
     check: (facts) => {
       const signs = bulbarReasons(facts);
-      const isGrowing = facts.exam.course === 'progressive' && facts.beganWithin(31) === 'yes';
+      const isGrowing = facts.isProgressive && facts.beganWithin(31) === 'yes';
       return signs.length > 0 && (isGrowing || facts.beganWithin(14) === 'yes') ? present(signs) : null;
     },
   },
@@ -116,7 +96,8 @@ export const neuromuscularFlags: readonly RedFlagRule[] = [
         ...findingReasons(query.abnormal(breathingSigns)),
         ...(neck !== null && neck <= 3 ? findingReasons(query.abnormal(['power/neck-flexion'])) : []),
       ];
-      const worsening = facts.exam.course === 'progressive' || facts.beganWithin(14) === 'yes';
+      const worsening =
+        facts.exam.course === 'progressive' || facts.beganWithin(facts.isProgressive ? 31 : 14) === 'yes';
       const tires = query.abnormal([
         'cranial-nerves/fatigable-ptosis',
         'cranial-nerves/fatigable-diplopia',
@@ -276,22 +257,6 @@ export const neuromuscularFlags: readonly RedFlagRule[] = [
   },
 ];
 
-/**
- * Symmetrical limb weakness that began at most four weeks ago without upper motor neuron signs. Empty when the exam is
- * not of that sort; the four weeks are those of the guideline on Guillain-Barré syndrome.
- */
-function acuteSymmetricalWeakness(facts: BedsideFacts): readonly Reason[] {
-  if (!facts.bothLegsWeak && !facts.bothArmsWeak) return [];
-  if (facts.beganWithin(28) !== 'yes' || !facts.maybeProgressing || facts.upperMotorSigns.length > 0) return [];
-  const weak = facts.bothLegsWeak ? facts.weak('lower-limbs') : facts.weak('upper-limbs');
-  const reflexes = facts.reducedReflexes;
-  // Weak legs with a numb saddle and strong arms are the cauda equina's picture, which has a flag of its own.
-  if (!facts.bothArmsWeak && facts.saddleLoss.length > 0) return [];
-  // Weakness on both sides alone is common; lost reflexes or spread to arms and legs make it this picture.
-  if (reflexes.length === 0 && !(facts.bothLegsWeak && facts.bothArmsWeak)) return [];
-  return [...findingReasons(weak, 4), ...findingReasons(reflexes, 3)];
-}
-
 /** Cranial nerve palsies on both sides with lost reflexes within four weeks: the variants of the syndrome that spare the limbs. */
 function areflexicCranialPalsy(facts: BedsideFacts): readonly Reason[] {
   if (facts.beganWithin(28) !== 'yes' || !facts.maybeProgressing || facts.upperMotorSigns.length > 0) return [];
@@ -310,10 +275,6 @@ function areflexicCranialPalsy(facts: BedsideFacts): readonly Reason[] {
   return palsies.length > 0 && isSymmetrical && (bothFaces || lost.length >= 4)
     ? findingReasons([...palsies, ...lost], 5)
     : [];
-}
-
-function bulbarReasons(facts: BedsideFacts): readonly Reason[] {
-  return [...findingReasons(facts.query.abnormal(bulbarSigns)), ...facts.told('dysphagia', 'voice-change')];
 }
 
 function slowWeakness(facts: BedsideFacts, trouble: readonly Reason[]): Verdict | null {
@@ -335,66 +296,4 @@ function slowWeakness(facts: BedsideFacts, trouble: readonly Reason[]): Verdict 
   return slow && weak.length + told.length > 0 && trouble.length > 0
     ? present([...trouble, ...findingReasons(weak, 3), ...told])
     : null;
-}
-
-interface Limit {
-  readonly result: string;
-  readonly unit: string;
-  readonly under: number;
-  readonly words: string;
-}
-
-const limits: readonly Limit[] = [
-  { result: 'vital-capacity-per-kg', unit: 'mL/kg', under: 20, words: 'vital capacity' },
-  { result: 'max-inspiratory-pressure', unit: 'cm[H2O]', under: 30, words: 'inspiratory pressure' },
-  { result: 'max-expiratory-pressure', unit: 'cm[H2O]', under: 40, words: 'expiratory pressure' },
-  { result: 'single-breath-count', unit: '{count}', under: 20, words: 'single-breath count' },
-];
-
-interface Measured {
-  readonly low: boolean;
-  readonly reason: Reason;
-}
-
-/** Breathing measurements against the 20/30/40 rule; a volume in litres is divided by the body weight where both are given. */
-function measurements(facts: BedsideFacts): readonly Measured[] {
-  const { query } = facts;
-  const direct = limits.flatMap(({ result, unit, under, words }) => {
-    const measured = query.quantity(result, unit);
-    // A bound that leaves the limit open ("> 15") has measured nothing.
-    if (measured === undefined || isFrom(measured, under) === null) return [];
-    const { pointer } = measured;
-    const shown = unit === '{count}' ? '' : ` ${unit === 'cm[H2O]' ? 'cmH2O' : unit}`;
-    return [{ low: isUnder(measured, under), reason: { pointer, text: `${words} ${written(measured)}${shown}` } }];
-  });
-  const volume = query.quantity('forced-vital-capacity', 'L');
-  const weight = query.quantity('body-weight', 'kg');
-  if (volume === undefined || weight === undefined) return direct;
-  const perKg = (volume.value * 1000) / weight.value;
-  const text = `vital capacity ${perKg.toFixed(1)} mL/kg, ${volume.value} L at ${weight.value} kg`;
-  return [...direct, { low: isUnder({ ...volume, value: perKg }, 20), reason: { pointer: volume.pointer, text } }];
-}
-
-function checkBreathing(facts: BedsideFacts): Verdict | null {
-  const weakness = acuteSymmetricalWeakness(facts);
-  const bulbar = bulbarReasons(facts);
-  const neuromuscular =
-    facts.kindProbability('junction', 'polyradiculoneuropathy', 'motor-neuron-system', 'anterior-horn', 'muscle') >=
-    0.3;
-  const acute = facts.beganWithin(28) !== 'no';
-  const measured = measurements(facts);
-  const low = measured.filter((measurement) => measurement.low).map(({ reason }) => reason);
-  const signs = findingReasons(facts.query.abnormal(breathingSigns));
-  const atRisk = weakness.length > 0 || (neuromuscular && facts.weakLimbs.length + bulbar.length > 0);
-  const told = facts.told('weakness', 'leg-weakness', 'arm-weakness', 'fatigable-weakness');
-  if (low.length > 0 && (atRisk || facts.weakLimbs.length + bulbar.length + told.length > 0))
-    return present([...low, ...signs]);
-  if (atRisk && signs.length > 0) return present(signs);
-  const weakSwallow = bulbar.length > 0 && facts.kindProbability('junction') >= 0.3;
-  if (atRisk && (acute || weakSwallow)) {
-    if (measured.length === 0)
-      return notAssessable([missing('vital capacity was not measured, and it matters'), ...weakness.slice(0, 2)]);
-    return absent(measured.map(({ reason }) => reason));
-  }
-  return null;
 }

@@ -127,8 +127,8 @@ export const spinalFlags: readonly RedFlagRule[] = [
         facts.kindProbability('basal-ganglia', ...failing) >= 0.5 && facts.trunkSensoryLoss.length === 0;
       const found = cordSigns(facts);
       const signs = found.length > 0 ? found : lower;
-      // What is said to grow counts as gradual where nobody has said since when.
-      const isUndated = facts.beganWithin(28) === 'unknown' && facts.exam.course === 'progressive';
+      // What is said to grow, or of which nothing is said, counts as gradual where nobody has said since when.
+      const isUndated = facts.beganWithin(28) === 'unknown';
       const slow = (isGradual(facts) || isUndated) && !isKnownFamily(facts) && !isElsewhere;
       if (signs.length > 0 && slow && facts.maybeProgressing) return present(signs);
       return orTold(checkUnseenLegs(facts), growingInTheCord(facts));
@@ -195,7 +195,8 @@ export const spinalFlags: readonly RedFlagRule[] = [
     check: (facts) => {
       const pain = facts.told(...spinalPain);
       const fever = feverReasons(facts);
-      if (pain.length === 0 || fever.length === 0) return null;
+      if (pain.length === 0) return null;
+      if (fever.length === 0) return orTold(null, infectionWithoutFever(facts));
       const risk = facts.told(
         'injecting-drug-use',
         'immunosuppression',
@@ -260,6 +261,29 @@ export const spinalFlags: readonly RedFlagRule[] = [
     },
   },
 ];
+
+/**
+ * A third and more of spinal abscesses have no fever. A racing heart or a tender spine stands for it in somebody through
+ * whose skin or blood germs have come, once legs or bladder fail.
+ */
+function infectionWithoutFever(facts: BedsideFacts): readonly Reason[] {
+  if (facts.beganWithin(92) === 'no' || !facts.maybeProgressing) return none;
+  const ill = findingReasons(facts.query.abnormal(['autonomic/resting-tachycardia', 'inspection/spinal-tenderness']));
+  const entry = facts.told(
+    'injecting-drug-use',
+    'recent-bacteraemia',
+    'sepsis',
+    'immunosuppression',
+    'spinal-surgery',
+    'lumbar-puncture-or-epidural',
+  );
+  const failing = [
+    ...findingReasons(facts.weak('lower-limbs'), 2),
+    ...failingBladder(facts),
+    ...facts.told(...toldDeficit),
+  ];
+  return each(facts.told(...spinalPain), ill, entry, failing);
+}
 
 /** One sign of the tracts or a level is enough where the cord is a likely place and limbs, walk or bladder are said to grow worse. */
 function growingInTheCord(facts: BedsideFacts): readonly Reason[] {
@@ -331,7 +355,13 @@ function checkCaudaEquina(facts: BedsideFacts): Verdict | null {
   // Numbness of the saddle with a failing bladder or bowel is the syndrome itself and needs neither pain nor leg signs.
   const isSyndrome = facts.saddleLoss.length > 0 && facts.sphincterFailure.length > 0;
   const isFreshNumbness = facts.saddleLoss.length > 0 && recent === 'yes';
-  if (signs.length > 0 && recent !== 'no' && (suspicion.length > 0 || isSyndrome || isFreshNumbness)) {
+  // A numb saddle with a bladder that stays full is imaged however long it has lasted, unless that has been done or it has come to rest.
+  const isUnseen =
+    isSyndrome &&
+    facts.maybeProgressing &&
+    facts.query.abnormal(['sphincters/urinary-retention', 'sphincters/palpable-bladder']).length > 0 &&
+    facts.query.result('mri-lumbar-spine') === undefined;
+  if (signs.length > 0 && (recent !== 'no' || isUnseen) && (suspicion.length > 0 || isSyndrome || isFreshNumbness)) {
     const because = [...signs.slice(0, 4), ...suspicion.slice(0, 3)];
     return recent === 'yes' || isSyndrome ? present(because) : notAssessable([...because, unknownOnset]);
   }

@@ -4,8 +4,10 @@ import { read, recalled } from '../../kernel/cite.ts';
 import type { BedsideFacts } from '../bedside-facts.ts';
 import { dangerOf } from './danger-words.ts';
 import { feverReasons } from './fever.ts';
+import { massStories } from './mass-stories-that-raise.ts';
 import { slowRaisingStories } from './slow-stories-that-raise.ts';
 import { each, none, type RaisingStory } from './story.ts';
+import { strokeStories } from './stroke-stories-that-raise.ts';
 import { isAtLeast, isUnder, written } from './thresholds.ts';
 
 const { headPain } = dangerOf;
@@ -58,21 +60,6 @@ export const raisingStories: readonly RaisingStory[] = [
     source: recalled('nice-ng127', 'headaches'),
   },
   {
-    // A changed person who begins to fit: the frontal and temporal lobes show no other sign.
-    flag: 'suspected-space-occupying-lesion',
-    check: (facts) => {
-      const isWeeks = facts.beganWithin(14) === 'no' && facts.beganWithin(730) !== 'no';
-      if (!isWeeks || facts.exam.course !== 'progressive' || facts.query.result('mri-brain') !== undefined) return none;
-      return facts.told('epilepsy').length > 0
-        ? none
-        : each(
-            facts.told('seizure'),
-            facts.told('behaviour-change', 'cognitive-change', 'new-headache', 'headache', 'vomiting'),
-          );
-    },
-    source: recalled('nice-ng127'),
-  },
-  {
     flag: 'acute-ascending-weakness',
     check: checkPolyradiculoneuropathy,
     source: read('ean-pns-gbs-2023'),
@@ -123,8 +110,7 @@ function checkPolyradiculoneuropathy(facts: BedsideFacts): readonly Reason[] {
     [...facts.upperMotorSigns, ...facts.trunkSensoryLoss].length +
     facts.saddleLoss.length +
     facts.sphincterFailure.length;
-  if (triedAndKept || elsewhere > 0 || facts.beganWithin(28) !== 'yes' || facts.exam.course !== 'progressive')
-    return none;
+  if (triedAndKept || elsewhere > 0 || facts.beganWithin(28) !== 'yes' || !facts.isProgressive) return none;
   if (facts.exam.onset.pace === 'hyperacute') return none;
   const climbing = facts.told('ascending-weakness');
   const weak = [
@@ -164,5 +150,7 @@ function conduction({ query }: BedsideFacts): readonly Reason[] {
 
 /** Reasons for which a story alone raises a flag; empty when none does. */
 export function toldBy(flag: string, facts: BedsideFacts): readonly Reason[] {
-  return [...raisingStories, ...slowRaisingStories].flatMap((row) => (row.flag === flag ? row.check(facts) : none));
+  return [...raisingStories, ...strokeStories, ...massStories, ...slowRaisingStories].flatMap((row) =>
+    row.flag === flag ? row.check(facts) : none,
+  );
 }

@@ -99,8 +99,7 @@ export const systemicFlags: readonly RedFlagRule[] = [
       const pain = facts.told('leg-pain', 'arm-pain', 'foot-pain');
       const artery = facts.told('atrial-fibrillation', 'peripheral-arterial-disease', 'ischaemic-heart-disease');
       const deficit = [...findingReasons(facts.weakLimbs, 2), ...facts.told('numbness')];
-      const { pace } = facts.exam.onset;
-      const isSudden = (pace === 'hyperacute' || pace === 'acute') && facts.beganWithin(14) === 'yes';
+      const isSudden = facts.cameWithin(14);
       return isSudden && skin.length > 0 && pain.length + artery.length > 0 && deficit.length > 0
         ? present([...findingReasons(skin, 1), ...pain, ...artery, ...deficit])
         : null;

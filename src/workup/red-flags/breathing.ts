@@ -1,0 +1,120 @@
+import { isFrom } from '../../causes/exam-query.ts';
+import type { Reason } from '../../causes/ranked-cause.ts';
+import { findingReasons, missing } from '../../causes/reasons.ts';
+import type { BedsideFacts } from '../bedside-facts.ts';
+import { absent, notAssessable, present, type Verdict } from './rule.ts';
+import { isUnder, written } from './thresholds.ts';
+
+export const breathingSigns = [
+  'autonomic/paradoxical-breathing',
+  'autonomic/accessory-muscle-breathing',
+  'autonomic/weak-cough',
+  'autonomic/breathlessness-at-rest',
+  'autonomic/breathlessness-lying-flat',
+  'special-tests/single-breath-count',
+];
+const bulbarSigns = [
+  'cranial-nerves/dysphagia',
+  'cranial-nerves/drooling',
+  'cranial-nerves/dysphonia',
+  'cranial-nerves/flaccid-dysarthria',
+  'cranial-nerves/nasal-speech',
+  'cranial-nerves/palatal-weakness',
+  'cranial-nerves/absent-gag-reflex',
+  'autonomic/stridor',
+];
+
+const weakFaceAndEyes = [
+  'cranial-nerves/ptosis',
+  'cranial-nerves/ophthalmoplegia',
+  'cranial-nerves/facial-weakness',
+  'power/neck-flexion',
+];
+
+/**
+ * Symmetrical limb weakness that began at most four weeks ago without upper motor neuron signs. Empty when the exam is
+ * not of that sort; the four weeks are those of the guideline on Guillain-Barré syndrome.
+ */
+export function acuteSymmetricalWeakness(facts: BedsideFacts): readonly Reason[] {
+  if (!facts.bothLegsWeak && !facts.bothArmsWeak) return [];
+  if (facts.beganWithin(28) !== 'yes' || !facts.maybeProgressing || facts.upperMotorSigns.length > 0) return [];
+  const weak = facts.bothLegsWeak ? facts.weak('lower-limbs') : facts.weak('upper-limbs');
+  const reflexes = facts.reducedReflexes;
+  // Weak legs with a numb saddle and strong arms are the cauda equina's picture, which has a flag of its own.
+  if (!facts.bothArmsWeak && facts.saddleLoss.length > 0) return [];
+  // Weakness on both sides alone is common; lost reflexes or spread to arms and legs make it this picture.
+  if (reflexes.length === 0 && !(facts.bothLegsWeak && facts.bothArmsWeak)) return [];
+  return [...findingReasons(weak, 4), ...findingReasons(reflexes, 3)];
+}
+
+export function bulbarReasons(facts: BedsideFacts): readonly Reason[] {
+  return [...findingReasons(facts.query.abnormal(bulbarSigns)), ...facts.told('dysphagia', 'voice-change')];
+}
+
+interface Limit {
+  readonly result: string;
+  readonly unit: string;
+  readonly under: number;
+  readonly words: string;
+}
+
+const limits: readonly Limit[] = [
+  { result: 'vital-capacity-per-kg', unit: 'mL/kg', under: 20, words: 'vital capacity' },
+  { result: 'max-inspiratory-pressure', unit: 'cm[H2O]', under: 30, words: 'inspiratory pressure' },
+  { result: 'max-expiratory-pressure', unit: 'cm[H2O]', under: 40, words: 'expiratory pressure' },
+  { result: 'single-breath-count', unit: '{count}', under: 20, words: 'single-breath count' },
+];
+
+interface Measured {
+  readonly low: boolean;
+  readonly reason: Reason;
+}
+
+/** Breathing measurements against the 20/30/40 rule; a volume in litres is divided by the body weight where both are given. */
+function measurements(facts: BedsideFacts): readonly Measured[] {
+  const { query } = facts;
+  const direct = limits.flatMap(({ result, unit, under, words }) => {
+    const measured = query.quantity(result, unit);
+    // A bound that leaves the limit open ("> 15") has measured nothing.
+    if (measured === undefined || isFrom(measured, under) === null) return [];
+    const { pointer } = measured;
+    const shown = unit === '{count}' ? '' : ` ${unit === 'cm[H2O]' ? 'cmH2O' : unit}`;
+    return [{ low: isUnder(measured, under), reason: { pointer, text: `${words} ${written(measured)}${shown}` } }];
+  });
+  const volume = query.quantity('forced-vital-capacity', 'L');
+  const weight = query.quantity('body-weight', 'kg');
+  if (volume === undefined || weight === undefined) return direct;
+  const perKg = (volume.value * 1000) / weight.value;
+  const text = `vital capacity ${perKg.toFixed(1)} mL/kg, ${volume.value} L at ${weight.value} kg`;
+  return [...direct, { low: isUnder({ ...volume, value: perKg }, 20), reason: { pointer: volume.pointer, text } }];
+}
+
+export function checkBreathing(facts: BedsideFacts): Verdict | null {
+  const weakness = acuteSymmetricalWeakness(facts);
+  const bulbar = bulbarReasons(facts);
+  const neuromuscular =
+    facts.kindProbability('junction', 'polyradiculoneuropathy', 'motor-neuron-system', 'anterior-horn', 'muscle') >=
+    0.3;
+  const acute = facts.beganWithin(28) !== 'no';
+  const measured = measurements(facts);
+  const low = measured.filter((measurement) => measurement.low).map(({ reason }) => reason);
+  const signs = findingReasons(facts.query.abnormal(breathingSigns));
+  const atRisk = weakness.length > 0 || (neuromuscular && facts.weakLimbs.length + bulbar.length > 0);
+  const told = facts.told('weakness', 'leg-weakness', 'arm-weakness', 'fatigable-weakness');
+  if (low.length > 0 && (atRisk || facts.weakLimbs.length + bulbar.length + told.length > 0))
+    return present([...low, ...signs]);
+  if (atRisk && signs.length > 0) return present(signs);
+  // Breath that grows short in a weakness of days is the diaphragm's; weak lids and eyes alone are enough of a weakness.
+  const breathless = facts.told('breathlessness', 'orthopnoea');
+  const cranial = findingReasons(facts.query.abnormal(weakFaceAndEyes), 3);
+  const isAcute = facts.beganWithin(28) === 'yes' && facts.maybeProgressing;
+  if (isAcute && breathless.length > 0 && neuromuscular && (atRisk || cranial.length > 0))
+    return present([...breathless, ...weakness.slice(0, 2), ...cranial]);
+  const weakSwallow = bulbar.length > 0 && facts.kindProbability('junction') >= 0.3;
+  if (atRisk && (acute || weakSwallow)) {
+    if (measured.length === 0)
+      return notAssessable([missing('vital capacity was not measured, and it matters'), ...weakness.slice(0, 2)]);
+    return absent(measured.map(({ reason }) => reason));
+  }
+  return null;
+}

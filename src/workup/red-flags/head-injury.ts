@@ -1,0 +1,59 @@
+import type { Reason } from '../../causes/ranked-cause.ts';
+import { findingReasons } from '../../causes/reasons.ts';
+import type { BedsideFacts } from '../bedside-facts.ts';
+import { clouded } from './consciousness.ts';
+import { present, type Verdict } from './rule.ts';
+import { brainSigns, oneSidedWeakness } from './sudden-deficit.ts';
+
+/** Signs that place a deficit in the brain, or that a hemisphere presses on the third nerve. */
+export const focalBrainSigns = [
+  ...brainSigns,
+  'cranial-nerves/dilated-pupil',
+  'cranial-nerves/unreactive-pupil',
+  'special-tests/pronator-drift',
+];
+
+/** A knock on the head within eight weeks, or within three months where something grows, with anything that bleeding brings. */
+export function checkHeadInjury(facts: BedsideFacts): Verdict | null {
+  const injury = facts.told('head-injury');
+  if (facts.beganWithin(92) !== 'yes') return null;
+  if (injury.length === 0) return checkSilentSubdural(facts);
+  if (facts.beganWithin(56) !== 'yes' && facts.exam.course !== 'progressive') return null;
+  const signs = [
+    ...findingReasons(facts.query.abnormal([...clouded, ...focalBrainSigns]), 4),
+    // A cranial nerve that fails after a blow is a focal deficit, and may be a broken base of the skull.
+    ...findingReasons(
+      facts.query.abnormalWhere(({ item }) => item.section === 'cranialNerves'),
+      3,
+    ),
+    ...facts.told('seizure', 'vomiting', 'anticoagulant', 'loss-of-consciousness'),
+    ...findingReasons(oneSidedWeakness(facts), 3),
+    ...(facts.isProgressive && facts.exam.onset.pace !== 'hyperacute' ? growingAfterInjury(facts) : []),
+  ];
+  return signs.length > 0 ? present([...injury, ...signs]) : null;
+}
+
+/** A walk, a mind or a speech that fails little by little after a knock is a subdural haematoma: half have no headache. */
+function growingAfterInjury(facts: BedsideFacts): readonly Reason[] {
+  return [
+    ...findingReasons(
+      facts.query.abnormalWhere(({ item }) => ['gait', 'higherFunction', 'coordination'].includes(item.section)),
+      3,
+    ),
+    ...facts.told('headache', 'morning-headache', 'cognitive-change', 'behaviour-change', 'slurred-speech'),
+    ...facts.told('speech-difficulty', 'difficulty-walking', 'unsteadiness', 'falls'),
+  ];
+}
+
+/** Old people, drinkers and those on an anticoagulant bleed under the dura without an injury that anybody remembers. */
+function checkSilentSubdural(facts: BedsideFacts): Verdict | null {
+  const thin = facts.told('anticoagulant');
+  const fall = facts.told('falls');
+  const pain = facts.told('headache', 'new-headache', 'morning-headache');
+  const isOld = (facts.exam.person.ageYears ?? 0) >= 60;
+  const mind = facts.query.abnormal(clouded);
+  const risk = [...thin, ...(isOld ? [...fall, ...facts.told('alcohol-excess')] : [])];
+  return risk.length > 0 && mind.length > 0 && pain.length + fall.length > 0
+    ? present([...risk, ...pain, ...fall, ...findingReasons(mind, 2)])
+    : null;
+}

@@ -1,0 +1,159 @@
+import type { Reason } from '../../causes/ranked-cause.ts';
+import { findingReasons } from '../../causes/reasons.ts';
+import { recalled } from '../../kernel/cite.ts';
+import type { BedsideFacts } from '../bedside-facts.ts';
+import { each, none, type RaisingStory } from './story.ts';
+import { brainSigns, centralSigns } from './sudden-deficit.ts';
+
+const flag = 'suspected-space-occupying-lesion';
+const twoYears = 730;
+
+/** Masses of the brain, of the base of the skull and of the chiasm, as guidance and their own stories tell of them. */
+export const massStories: readonly RaisingStory[] = [
+  {
+    // Loss of function of the brain that grows over days to two years, with headache or without.
+    flag,
+    check: (facts) => {
+      const { exam, query } = facts;
+      if (exam.course !== 'progressive' || !mayBeGrowing(facts)) return none;
+      const inBrain = facts.kindProbability('hemisphere', 'brainstem', 'cerebellum', 'visual-pathway') >= 0.5;
+      const signs = query.abnormal([...brainSigns, ...corticalSigns]);
+      // Over years the cerebellum mostly degenerates.
+      const { pace } = exam.onset;
+      const isWeeks = pace === undefined ? facts.beganWithin(183) === 'yes' : pace !== 'chronic';
+      if (inBrain && isWeeks) return anySign(facts);
+      return each(findingReasons(signs, 4), [
+        ...facts.told('headache', 'new-headache', 'morning-headache', 'vomiting', 'seizure', 'behaviour-change'),
+        ...malignancy(facts),
+        ...facts.told('immunosuppression', 'hiv-infection'),
+      ]);
+    },
+    source: recalled('nice-ng127'),
+  },
+  {
+    // A changed person who begins to fit: the frontal and temporal lobes show no other sign.
+    flag,
+    check: (facts) => {
+      if (facts.beganWithin(14) !== 'no' || facts.exam.course !== 'progressive' || !mayBeGrowing(facts)) return none;
+      return facts.told('epilepsy').length > 0
+        ? none
+        : each(
+            facts.told('seizure'),
+            facts.told('behaviour-change', 'cognitive-change', 'new-headache', 'headache', 'vomiting'),
+          );
+    },
+    source: recalled('nice-ng127'),
+  },
+  {
+    // Known cancer and a sign of the brain or of a cranial nerve: it has spread to the brain or the base of the skull until shown otherwise.
+    flag,
+    check: (facts) => {
+      const cranial = facts.query.abnormalWhere(({ item }) => item.section === 'cranialNerves');
+      const signs = [...centralSigns(facts.query), ...cranial];
+      return facts.maybeProgressing && mayBeGrowing(facts) ? each(malignancy(facts), findingReasons(signs, 3)) : none;
+    },
+    source: recalled('nice-ng127'),
+  },
+  {
+    // Without defence a movement disorder of one side is an abscess or a lymphoma of the basal ganglia.
+    flag,
+    check: (facts) => {
+      const defenceless = facts.told('hiv-infection', 'immunosuppression');
+      const moves = facts.query
+        .abnormal([
+          'involuntary-movements/chorea',
+          'involuntary-movements/dystonia',
+          'involuntary-movements/hemiballism',
+        ])
+        .filter(({ side }) => side === 'left' || side === 'right');
+      const isOneSided = new Set(moves.map(({ side }) => side)).size === 1;
+      return isOneSided && facts.maybeProgressing && mayBeGrowing(facts)
+        ? each(defenceless, findingReasons(moves, 2))
+        : none;
+    },
+    source: recalled('adams-victor', 'toxoplasmosis in human immunodeficiency virus infection'),
+  },
+  {
+    // Nerves that run together at the base of the skull fail one after the other.
+    flag,
+    check: (facts) => {
+      if (!facts.maybeProgressing || !mayBeGrowing(facts)) return none;
+      // An infection of the orbit or the cavernous sinus, and zoster there, have a flag of their own.
+      const isInfected = facts.told('fever', 'herpes-zoster', 'sinus-or-ear-infection').length > 0;
+      const places = isInfected ? basalPlaces.filter((place) => !orbital.has(place)) : basalPlaces;
+      const share = facts.localisation.localisations
+        .filter(({ site }) => places.includes(site))
+        .reduce((sum, { probability }) => sum + probability, 0);
+      const signs = facts.query.abnormalWhere(({ item }) => item.section === 'cranialNerves');
+      const kinds = new Set(signs.map(({ item }) => item.key));
+      return share >= 0.4 && kinds.size >= 2 ? findingReasons(signs, 4) : none;
+    },
+    source: recalled('brazis', 'cavernous sinus, cerebellopontine angle, chiasm'),
+  },
+  {
+    // Sight that is lost over weeks to months on both sides, or with an eye that does not move, is pressed upon.
+    flag,
+    check: (facts) => {
+      const { query } = facts;
+      if (facts.exam.course !== 'progressive' || facts.beganWithin(14) !== 'no' || !mayBeGrowing(facts)) return none;
+      const sight = query.abnormal([
+        'cranial-nerves/reduced-visual-acuity',
+        'cranial-nerves/optic-disc-pallor',
+        'cranial-nerves/relative-afferent-pupillary-defect',
+      ]);
+      const eyes = query.abnormal(ocularPalsies);
+      const fields = query.abnormal(['cranial-nerves/bitemporal-hemianopia']);
+      return fields.length > 0 || (sight.length > 0 && eyes.length > 0)
+        ? findingReasons([...fields, ...sight, ...eyes], 4)
+        : none;
+    },
+    source: recalled('adams-victor', 'tumours about the chiasm'),
+  },
+];
+
+/** Not sudden, not of the last three days, not of more than two years, and no MRI has been made yet. What nobody has dated may be. */
+function mayBeGrowing({ exam, query, beganWithin }: BedsideFacts): boolean {
+  const { pace, durationDays } = exam.onset;
+  if (pace === 'hyperacute' || query.result('mri-brain') !== undefined) return false;
+  if (durationDays === undefined) return pace !== 'acute';
+  return beganWithin(3) === 'no' && beganWithin(twoYears) === 'yes';
+}
+
+const malignancy = (facts: BedsideFacts): readonly Reason[] => facts.told('cancer', 'lymphoma');
+
+const anySign = ({ query }: BedsideFacts): readonly Reason[] =>
+  findingReasons(
+    query.abnormalWhere(() => true),
+    4,
+  );
+
+/** Places at the base of the skull where nerves lie together and masses grow. */
+const basalPlaces: readonly string[] = [
+  'cavernous-sinus',
+  'orbital-apex',
+  'cerebellopontine-angle',
+  'jugular-foramen',
+  'basal-meningeal-process',
+  'optic-chiasm',
+];
+
+const orbital: ReadonlySet<string> = new Set(['cavernous-sinus', 'orbital-apex']);
+
+const ocularPalsies = [
+  'cranial-nerves/ophthalmoplegia',
+  'cranial-nerves/third-nerve-palsy',
+  'cranial-nerves/fourth-nerve-palsy',
+  'cranial-nerves/sixth-nerve-palsy',
+  'cranial-nerves/eye-abduction-weakness',
+  'cranial-nerves/eye-adduction-weakness',
+];
+
+const corticalSigns = [
+  'higher-function/anomia',
+  'higher-function/alexia',
+  'higher-function/agraphia',
+  'higher-function/apraxia',
+  'higher-function/astereognosis',
+  'higher-function/sensory-extinction',
+  'special-tests/pronator-drift',
+];

@@ -1,0 +1,167 @@
+import type { ExamQuery } from '../../causes/exam-query.ts';
+import type { Reason } from '../../causes/ranked-cause.ts';
+import { findingReasons } from '../../causes/reasons.ts';
+import type { Finding } from '../../exam/finding.ts';
+import { bodySides } from '../../kernel/side.ts';
+import type { BedsideFacts } from '../bedside-facts.ts';
+
+/** Signs that place a sudden deficit in the brain by themselves. */
+export const brainSigns = [
+  'higher-function/expressive-aphasia',
+  'higher-function/receptive-aphasia',
+  'higher-function/global-aphasia',
+  'higher-function/neglect',
+  'cranial-nerves/lower-facial-weakness',
+  'cranial-nerves/homonymous-hemianopia',
+  'cranial-nerves/upper-quadrantanopia',
+  'cranial-nerves/lower-quadrantanopia',
+  'cranial-nerves/gaze-palsy',
+  'cranial-nerves/forced-gaze-deviation',
+  'cranial-nerves/internuclear-ophthalmoplegia',
+  'cranial-nerves/skew-deviation',
+  'cranial-nerves/direction-changing-nystagmus',
+  'cranial-nerves/vertical-nystagmus',
+  'gait/hemiplegic',
+];
+
+/** The same for what came at once; in a slow disease these say little of where it lies. */
+const suddenBrainSigns = [
+  ...brainSigns,
+  'cranial-nerves/saccadic-dysmetria',
+  'cranial-nerves/vertical-gaze-palsy',
+  'involuntary-movements/hemiballism',
+];
+
+/** Days within which a deficit that came over hours to days, and lies in the brain, is treated as a stroke. */
+const stillAcute = 3;
+
+/** Weakness of the limbs of one side alone. */
+export function oneSidedWeakness(facts: BedsideFacts): readonly Finding[] {
+  const weakSides = (['left', 'right'] as const).filter(
+    (side) => facts.weak('upper-limbs', side).length + facts.weak('lower-limbs', side).length > 0,
+  );
+  const [only] = weakSides;
+  return weakSides.length === 1 && only !== undefined
+    ? [...facts.weak('upper-limbs', only), ...facts.weak('lower-limbs', only)]
+    : [];
+}
+
+/** Signs of the brain among these; a face that is weak below and above is that of its nerve. */
+export function centralSigns(query: ExamQuery, items: readonly string[] = brainSigns): readonly Finding[] {
+  return query
+    .abnormal(items)
+    .filter(
+      ({ item, side }) =>
+        item.key !== 'lower-facial-weakness' ||
+        query.abnormal(['cranial-nerves/upper-facial-weakness'], side).length === 0,
+    );
+}
+
+/**
+ * Within seconds to hours, in the last week, in the last two where it surely lies in the brain, or in the last four where it
+ * still grows; or at most a day ago. A deficit
+ * of days counts too when it surely lies in the brain, by its signs or by its place, for a stroke may come in steps and the
+ * hour of onset is often not known.
+ */
+function isSudden({ exam, query, beganWithin, kindProbability }: BedsideFacts): boolean {
+  const { pace, durationDays } = exam.onset;
+  const surely = kindProbability('hemisphere', 'brainstem', 'cerebellum') >= 0.8;
+  const hasSign = centralSigns(query, suddenBrainSigns).length > 0;
+  if (pace === 'hyperacute') {
+    const days = exam.course === 'progressive' ? 28 : surely || hasSign ? 14 : 7;
+    return beganWithin(days) === 'yes';
+  }
+  if (pace !== undefined && pace !== 'acute') return false;
+  const inBrain = surely || hasSign;
+  if (durationDays === undefined) return pace === 'acute' && inBrain;
+  return durationDays <= 1 || (inBrain && durationDays <= stillAcute);
+}
+
+/**
+ * Signs of a focal deficit of the brain that began suddenly. A palsy of one limb alone
+ * counts unless upper motor neuron signs are absent and the brain holds less than a tenth of the probability: a wrist
+ * drop found on waking is sudden too.
+ */
+export function suddenFocalSigns(facts: BedsideFacts): readonly Reason[] {
+  if (!isSudden(facts) || isOneJointInjured(facts)) return [];
+  const brain = [...centralSigns(facts.query, suddenBrainSigns), ...oneSidedFlap(facts)];
+  const halfBody = bodySides.flatMap((side) => {
+    const arm = facts.weak('upper-limbs', side);
+    const leg = facts.weak('lower-limbs', side);
+    return arm.length > 0 && leg.length > 0 ? [...arm.slice(0, 2), ...leg.slice(0, 2)] : [];
+  });
+  const bothHalves = facts.bothArmsWeak && facts.bothLegsWeak;
+  const central = facts.kindProbability('hemisphere', 'brainstem', 'cerebellum') >= 0.1;
+  const inBrain = facts.kindProbability('hemisphere', 'brainstem', 'cerebellum') >= 0.5;
+  const ataxia = facts.query.abnormalWhere(({ item }) => item.probe.kind === 'cerebellar');
+  const found = [
+    ...brain,
+    ...(bothHalves ? [] : halfBody),
+    ...(central ? [...facts.weakLimbs.slice(0, 2), ...ataxia.slice(0, 2), ...oneSidedTract(facts)] : []),
+    ...(inBrain ? facts.query.abnormalWhere(() => true).slice(0, 3) : []),
+    ...facts.query.abnormal(['special-tests/pronator-drift']),
+  ];
+  const told = facts.told('continuous-vertigo', 'slurred-speech');
+  const vertigo = told.length > 0 && (central || brain.length > 0) ? told : [];
+  const speech = facts.told('resolved-deficit').length > 0 ? [] : facts.told('speech-difficulty');
+  // Before anybody has tested power, a limb said to have failed within seconds counts; pain of the spine or an injury speaks for the cord or a nerve.
+  const untested = facts.query.testedWhere(({ item }) => item.section === 'power').length === 0;
+  const elsewhere = facts.told(
+    'resolved-deficit',
+    'back-pain',
+    'thoracic-back-pain',
+    'neck-pain',
+    'trauma',
+    'deep-sleep-on-arm',
+    'external-pressure',
+    'hyperthyroidism',
+    'episodic-weakness',
+  );
+  const isBlow = facts.exam.onset.pace === 'hyperacute' && untested && elsewhere.length === 0;
+  const side = facts.query.history('leg-weakness')?.side;
+  const isLeg = (side === 'left' || side === 'right') && facts.told(...notForTheLeg).length === 0;
+  const limb = isBlow ? facts.told('arm-weakness', ...(isLeg ? ['leg-weakness'] : [])) : [];
+  return [...findingReasons([...new Set(found)], 5), ...speech, ...limb, ...vertigo];
+}
+
+/** Weakness about one joint alone, after what harms the nerves there, is that of a nerve; the hand is left to the brain. */
+function isOneJointInjured(facts: BedsideFacts): boolean {
+  const weak = facts.weakLimbs;
+  const joints = new Set(weak.map(({ item, side }) => `${item.key.split('-')[0]} ${side}`));
+  const [joint = ''] = joints;
+  const isProximal = joints.size === 1 && /^(shoulder|hip|knee|ankle) /.test(joint);
+  const beyond = facts.query.abnormalWhere(
+    ({ item }) => item.section === 'cranialNerves' || item.section === 'higherFunction',
+  );
+  return (
+    isProximal &&
+    beyond.length + facts.upperMotorSigns.length === 0 &&
+    facts.told('recent-surgery', 'neck-or-chest-surgery', 'hip-replacement', 'trauma', 'external-pressure').length > 0
+  );
+}
+
+/** A flap of one side alone is a lesion of the other half of the brain; that of a failing metabolism is on both. */
+function oneSidedFlap({ query }: BedsideFacts): readonly Finding[] {
+  return onOneSide(query.abnormal(['involuntary-movements/asterixis']));
+}
+
+/** Extensor plantar, clonus or spastic tone of one side alone. Brisk reflexes alone are met in health. */
+function oneSidedTract({ upperMotorSigns }: BedsideFacts): readonly Finding[] {
+  return onOneSide(upperMotorSigns.filter(({ item }) => item.scale !== 'reflex-grade')).slice(0, 2);
+}
+
+function onOneSide(found: readonly Finding[]): readonly Finding[] {
+  const sides = new Set(found.map(({ side }) => side));
+  return sides.size === 1 && (sides.has('left') || sides.has('right')) ? found : [];
+}
+
+/** What makes a leg fail at once without a lesion of the brain. */
+const notForTheLeg = [
+  'leg-pain',
+  'radicular-leg-pain',
+  'bladder-disturbance',
+  'saddle-numbness',
+  'leg-crossing',
+  'prolonged-squatting',
+  'recent-surgery',
+] as const;
