@@ -315,7 +315,7 @@ export const illnessHistory: readonly HistoryWeight[] = [
   ...weigh(
     ['home-preserved-food', 'botulinum-toxin-injection', 'injecting-drug-use'],
     sites('presynaptic-junction'),
-    3,
+    6,
     1,
     'botulinum toxin blocks the release of transmitter',
   ),
