@@ -506,7 +506,11 @@ export const focalCauses: readonly Cause[] = [
     ],
     tempo: tempos.chronic,
     age: { from: 55, to: 110, outside: 0.2 },
-    history: [told('neurogenic-claudication', 6, 0.2), told(['back-pain', 'thoracic-back-pain'], 1.4, 0.6)],
+    history: [
+      told('neurogenic-claudication', 6, 0.2),
+      told('spinal-stenosis', 8, 1),
+      told(['back-pain', 'thoracic-back-pain'], 1.4, 0.6),
+    ],
     values: [
       reads('mri-lumbar-spine', [
         ['canal-stenosis', 12],
