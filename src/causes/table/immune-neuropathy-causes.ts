@@ -396,6 +396,7 @@ export const immuneNeuropathyCauses: readonly Cause[] = [
     courses: { progressive: 1.3, 'relapsing-remitting': 0.7 },
     signs: [
       shows(['inspection/non-blanching-rash', 'inspection/livedo-reticularis'], 8, 0.8),
+      shows(['inspection/foot-ulcer'], 2, 1),
       shows(longStandingSigns, 0.4, 1),
     ],
     quantities: [
