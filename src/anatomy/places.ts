@@ -241,7 +241,7 @@ export const places = {
   'inferior-gluteal-nerve': nerve('Inferior gluteal nerve', 'sacral-plexus', 1, lower),
   'posterior-femoral-cutaneous-nerve': nerve('Posterior femoral cutaneous nerve', 'sacral-plexus', 1, lower),
   'pudendal-nerve': nerve('Pudendal nerve', 'sacral-plexus', 3, lower),
-  'sciatic-nerve': nerve('Sciatic nerve at the buttock or upper thigh', 'sacral-plexus', 14, lower),
+  'sciatic-nerve': nerve('Sciatic nerve at the buttock or upper thigh', 'sacral-plexus', 20, lower),
   'sciatic-nerve-fibular-division': nerve(
     'Fibular division of the sciatic nerve in the thigh',
     'sciatic-nerve',

@@ -230,6 +230,8 @@ export const works = {
   'percheron-2022': 'Zhang B et al. Acute infarction of the artery of Percheron: 23 patients. BMC Neurol 2022.',
   'one-sided-asterixis-1981': 'Unilateral asterixis (letter). Arch Neurol 1981;38:601-2.',
   'medial-medulla-2009': 'Kim JS, Han YS. Medial medullary infarction: 86 patients. Stroke 2009;40:3221-5.',
+  'throat-neck-and-arms-2007':
+    'Nagashima T et al. Continuous spectrum of pharyngeal-cervical-brachial variant of Guillain-Barré syndrome: 100 patients. Arch Neurol 2007;64:1519-23.',
   'chiari-1999': 'Milhorat TH et al. Chiari I malformation redefined: 364 patients. Neurosurgery 1999;44:1005-17.',
   'caine-1997':
     'Caine D et al. Operational criteria for the classification of chronic alcoholics: Wernicke encephalopathy. J Neurol Neurosurg Psychiatry 1997;62:51-60.',

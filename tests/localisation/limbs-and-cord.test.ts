@@ -425,3 +425,26 @@ describe('the level of a cord lesion', () => {
     expect(levels).toContain(leading?.level);
   });
 });
+
+describe('the lumbosacral plexus', () => {
+  it('loses no more of the fibres of L4 and L5, which run through two of its parts, than of S1', () => {
+    const whole = find('lumbosacral-plexus', 'left', 'even-severe-one-side');
+    const loss = (key: MovementKey) => weakness(whole, key, 'left').total;
+    expect(loss('ankle-dorsiflexion')).toBeCloseTo(loss('ankle-plantarflexion'), 2);
+  });
+});
+
+describe('loss that keeps to the territory of a nerve', () => {
+  // Aids to the examination of the peripheral nervous system, axillary nerve (recalled).
+  it('is of the nerve rather than of the trunk through which its fibres run', () => {
+    const draft: ExamDraft = {
+      history: { exposures: [{ key: 'trauma', present: true }] },
+      findings: {
+        power: power({ 'shoulder-abduction': [null, '2'] }),
+        sensation: sensation('light-touch', { 'territory:axillary-nerve': [null, 'reduced'] }),
+      },
+    };
+    const [leading] = localiser.localise(bedsideExam(examBody(draft))).localisations;
+    expect([leading?.site, leading?.side]).toEqual(['axillary-nerve', 'right']);
+  });
+});

@@ -176,7 +176,7 @@ export const cordCauses: readonly Cause[] = [
     age: { from: 15, to: 55, outside: 0.25 },
     sex: { male: 0.7, female: 1.3 },
     history: [
-      told('multiple-sclerosis', 6, 0.6),
+      told('multiple-sclerosis', 12, 0.6),
       told('optic-neuritis', 4, 0.9),
       told('family/similar-disorder', 2, 1),
     ],

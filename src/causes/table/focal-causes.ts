@@ -194,7 +194,11 @@ export const focalCauses: readonly Cause[] = [
     ],
     tempo: tempos.any,
     history: [
-      told(['external-pressure', 'deep-sleep-on-arm'], 4, 0.9),
+      told(
+        ['external-pressure', 'deep-sleep-on-arm', 'prolonged-immobility', 'leg-crossing', 'prolonged-squatting'],
+        4,
+        0.9,
+      ),
       told(['trauma', 'limb-fracture-or-dislocation', 'neck-trauma'], 0.5, 1.1),
     ],
     source: limbNerves,
@@ -365,7 +369,8 @@ export const focalCauses: readonly Cause[] = [
     history: [
       // Of 78 with a tumour in the plexus 34 had been irradiated (Kori 1981, abstract).
       told('radiotherapy', 3, 1),
-      told(['cancer', 'lymphoma'], 8, 0.3),
+      // It is the first sign of the tumour in about one in seven (Jaeckle 1985, recalled).
+      told(['cancer', 'lymphoma'], 8, 0.15),
       told('tobacco', 1.5, 0.8),
       told(['weight-loss', 'recent-weight-loss'], 2.5, 0.8),
       told(['arm-pain', 'radicular-arm-pain', 'shoulder-pain'], 2, 0.6),
@@ -506,7 +511,11 @@ export const focalCauses: readonly Cause[] = [
     ],
     tempo: tempos.chronic,
     age: { from: 55, to: 110, outside: 0.2 },
-    history: [told('neurogenic-claudication', 6, 0.2), told(['back-pain', 'thoracic-back-pain'], 1.4, 0.6)],
+    history: [
+      told('neurogenic-claudication', 6, 0.2),
+      told('spinal-stenosis', 8, 1),
+      told(['back-pain', 'thoracic-back-pain'], 1.4, 0.6),
+    ],
     values: [
       reads('mri-lumbar-spine', [
         ['canal-stenosis', 12],

@@ -301,7 +301,9 @@ export const immuneNeuropathyCauses: readonly Cause[] = [
     sex: { male: 0.5, female: 1.5 },
     history: [
       told('abdominal-pain', 15, 0.15),
-      told(['porphyria', 'family/porphyria'], 20, 0.9),
+      // Who has it and grows weak within days has an attack until it is excluded.
+      told('porphyria', 400, 0.9),
+      told('family/porphyria', 20, 0.9),
       told('dark-urine', 8, 0.8),
       told(['seizure', 'behaviour-change'], 3, 0.9),
       told(['hormonal-contraceptive', 'phenytoin', 'carbamazepine', 'alcohol-excess'], 1.6, 0.95),
@@ -386,13 +388,15 @@ export const immuneNeuropathyCauses: readonly Cause[] = [
       told('rash', 4),
       told('joint-pain', 2),
       told('asthma', 5),
-      told(['vasculitis', 'rheumatoid-arthritis', 'hepatitis-b'], 6, 0.9),
+      told('vasculitis', 15, 0.95),
+      told(['rheumatoid-arthritis', 'hepatitis-b'], 6, 0.9),
       told(['family/similar-disorder', 'family/pressure-palsies', 'previous-pressure-palsy'], 0.3, 1.05),
     ],
     age: { from: 35, to: 110, outside: 0.5 },
     courses: { progressive: 1.3, 'relapsing-remitting': 0.7 },
     signs: [
       shows(['inspection/non-blanching-rash', 'inspection/livedo-reticularis'], 8, 0.8),
+      shows(['inspection/foot-ulcer'], 2, 1),
       shows(longStandingSigns, 0.4, 1),
     ],
     quantities: [

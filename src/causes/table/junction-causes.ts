@@ -35,7 +35,8 @@ export const junctionCauses: readonly Cause[] = [
     history: [
       fatigueTold,
       told(['diplopia', 'drooping-eyelids'], 2, 0.6),
-      told(['thymoma', 'hyperthyroidism', 'myasthenia-gravis'], 4, 0.95),
+      told('myasthenia-gravis', 20, 1),
+      told(['thymoma', 'hyperthyroidism'], 4, 0.95),
       told(['numbness', 'paraesthesiae'], 0.4, 1.1),
       told([...dryness], 0.6, 1.1),
     ],

@@ -235,7 +235,7 @@ export const nerveCauses: readonly Cause[] = [
     history: [
       told(['hip-replacement', 'recent-surgery'], 12, 0.4),
       told(injury, 8, 0.6),
-      told(['prolonged-immobility', 'external-pressure'], 6, 0.9),
+      told(['prolonged-immobility', 'external-pressure', 'leg-crossing', 'prolonged-squatting'], 6, 0.9),
       told(['back-pain', 'pain-on-straining'], 0.5, 1.1),
     ],
     source: recalled('preston-shapiro', 'sciatic neuropathy: hip surgery is the commonest cause'),

@@ -238,6 +238,7 @@ export const plexusAndRootCauses: readonly Cause[] = [
     tempo: tempos.acuteOrSubacute,
     history: [
       told('tick-bite', 12, 0.3),
+      told('lyme-disease', 20, 1),
       told('rash', 3, 0.8),
       // Pains of roots that keep people awake, and a face that fails, often on both sides.
       told(['neuropathic-pain', 'radicular-leg-pain', 'radicular-arm-pain', 'thoracic-back-pain'], 1.8, 0.7),

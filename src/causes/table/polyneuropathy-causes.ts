@@ -139,7 +139,7 @@ export const polyneuropathyCauses: readonly Cause[] = [
       told(['malabsorption', 'inflammatory-bowel-disease', 'coeliac-disease'], 2, 0.95),
       told('metformin', 2, 0.95),
       told('proton-pump-inhibitor', 1.5, 0.95),
-      told(['pernicious-anaemia', 'vitamin-b12-deficiency'], 8, 0.9),
+      told(['pernicious-anaemia', 'vitamin-b12-deficiency'], 15, 0.9),
       told('family/autoimmune-disease', 1.5, 1),
       told(['cognitive-change', 'electric-shock-on-neck-flexion'], 1.6, 1),
       notFamilial,

@@ -269,6 +269,7 @@ const brainstemLesions: readonly TerritoryLesion[] = [
   at('brainstem', 'medial-longitudinal-fasciculus', brainstem['medial-longitudinal-fasciculus-both'], 0.15, 'both'),
   at('brainstem', 'medulla-medial', medulla['medulla-medial'], 0.1),
   at('brainstem', 'medulla-medial', medulla['medulla-medial-upper'], 0.15),
+  at('brainstem', 'medulla-medial', medulla['medulla-medial-both'], 0.03, 'both'),
   at('brainstem', 'medulla-lateral', medulla['medulla-lateral'], 0.6),
   at('brainstem', 'medulla-lateral', medulla['medulla-lateral-and-cerebellum'], 0.2),
   at('brainstem', 'medulla-lateral', medulla['medulla-lateral-lower'], 0.09),

@@ -247,7 +247,7 @@ export const junctionDiseases: readonly MuscleDisease[] = [
         ['voice', 0.6],
         ['lower-face', 0.7],
         ['upper-face', 0.7],
-        ['tongue', 0.3],
+        ['tongue', 0.55],
         ['jaw-power', 0.4],
         ['gut', 0.85],
         ['bowel', 0.6],

@@ -178,6 +178,14 @@ const otherSides = [
   { key: 'both-uneven', other: 0.55, share: 0.07 },
 ] as const;
 
+/**
+ * Damage to the lumbosacral trunk beyond what the sacral plexus adds: the fibres of L4 and L5 run through both and are to be
+ * lost once, not twice.
+ */
+function onlyInTheTrunk(part: (typeof lumbosacralParts)[number], depth: number, sacral: number): number {
+  return part === 'lumbosacral-trunk' ? Math.max(0, (depth - sacral) / (1 - Math.min(sacral, 0.99))) : depth;
+}
+
 /** It comes on over days to weeks, not at a stroke. Judged. */
 const overWeeks = { hyperacute: 0.3, acute: 0.8, subacute: 1.3, chronic: 1 } as const;
 
@@ -190,7 +198,7 @@ function lumbosacralPlexus(): Hypothesis[] {
         lumbosacralExtents.map((extent) => {
           const lesion = new LesionBuilder();
           lumbosacralParts.forEach((part, place) => {
-            const depth = spread.parts[place] ?? 1;
+            const depth = onlyInTheTrunk(part, spread.parts[place] ?? 1, spread.parts[2]);
             lesion.place(side, part, extent.motor * depth, extent.sensory * depth);
             if (other > 0) {
               lesion.place(opposite(side), part, extent.motor * depth * other, extent.sensory * depth * other);

@@ -1,4 +1,4 @@
-import { recalled, type Source } from '../../kernel/cite.ts';
+import { read, recalled, type Source } from '../../kernel/cite.ts';
 import type { BodySide } from '../../kernel/side.ts';
 import { type Hypothesis, hypothesis } from '../hypothesis.ts';
 import { intact } from '../lesion.ts';
@@ -229,6 +229,17 @@ const forms: readonly Form[] = [
     share: 0.02,
     motor: limbs(0.03, 0.35, 0.08, 0.35),
     reflex: { arm: 0.6, leg: 0.1 },
+  },
+  {
+    // Often the legs follow, weak but less so than the arms; the tongue fails with the throat.
+    ...throatNeckAndArms,
+    variant: 'throat-neck-and-arms-then-legs',
+    share: 0.03,
+    motor: limbs(0.3, 0.6, 0.25, 0.6),
+    arcs: 0.4,
+    signs: [...throatNeckAndArms.signs, ['tongue', 0.35]],
+    reflex: { arm: 0.75, leg: 0.1 },
+    source: read('throat-neck-and-arms-2007', 'limbs failed as in the usual form in 48 of 100'),
   },
   {
     variant: 'both-halves-of-the-face',

@@ -219,8 +219,12 @@ const nearGroups: ReadonlySet<MuscleGroup> = new Set<MuscleGroup>([
   'knee-flexors',
 ]);
 
+/** Movements of the buttock and the back of the thigh: sacral, so that their weakness says nothing of the front of the thigh. */
+const behindTheHip: ReadonlySet<string> = new Set(['hip-abduction', 'hip-extension', 'knee-flexion']);
+
 /** The half of the limb that a weak movement is one of. */
 function halfOf({ item: { probe } }: Finding): LimbHalf | null {
+  if (probe.kind === 'movement' && behindTheHip.has(probe.movement)) return null;
   const group = probe.kind === 'movement' ? movementTable.get(probe.movement)?.group : undefined;
   return group === undefined ? null : nearGroups.has(group) ? 'near' : 'far';
 }

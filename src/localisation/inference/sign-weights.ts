@@ -1,11 +1,13 @@
-import { isSegment, segmentIndex } from '../../anatomy/segments.ts';
+import { pathTo } from '../../anatomy/places.ts';
+import { isSegment, type Segment, segmentIndex } from '../../anatomy/segments.ts';
 import { stockingsAndGloves } from '../../anatomy/skin-extents.ts';
+import { skinPlace, territoryKeys } from '../../anatomy/skin-places.ts';
 import { describeFinding } from '../../exam/describe.ts';
 import type { Exam } from '../../exam/exam.ts';
 import type { Finding } from '../../exam/finding.ts';
-import type { BodySide } from '../../kernel/side.ts';
-import { kinds } from './history/history-weight.ts';
-import type { Shift } from './shift.ts';
+import { type BodySide, bodySides } from '../../kernel/side.ts';
+import { kinds, sites } from './history/history-weight.ts';
+import type { Applies, Shift } from './shift.ts';
 import { recordedSigns } from './signs/recorded-signs.ts';
 import type { SignWeight } from './signs/sign-weight.ts';
 
@@ -47,7 +49,10 @@ function shiftBy(finding: Finding, says: Pick<Shift, 'applies' | 'factor' | 'bec
  * distance on both sides is of the longest fibres; cord and roots lose feeling in segments or below a level. Odds judged.
  */
 const edgeRoundTheLimb = 0.3;
-const segmental = kinds('cord', 'root', 'cauda-equina', 'plexus', 'brainstem', 'hemisphere');
+const segments = kinds('cord', 'root', 'cauda-equina', 'plexus', 'brainstem', 'hemisphere');
+/** Lack of vitamin B12 or copper harms the longest fibres of the dorsal columns from their far end, as it does those of nerves. */
+const columnsFromTheirEnd = sites('spinal-cord-posterior', 'spinal-cord-posterolateral');
+const segmental: Applies = (site) => segments(site) && !columnsFromTheirEnd(site);
 
 function stockingShift({ findings }: Exam): readonly Shift[] {
   const lost = findings.filter(
@@ -64,9 +69,43 @@ function stockingShift({ findings }: Exam): readonly Shift[] {
   ];
 }
 
+/**
+ * Who names the territory of a nerve found the edge of the loss where the territory ends; loss from a root, trunk or plexus
+ * runs over it. Odds of the nerve, at any place where its fibres for that skin run. Judged.
+ */
+const edgeOfTheTerritory = 3;
+
+function territoryShift({ findings }: Exam): readonly Shift[] {
+  const lost = findings.filter(
+    ({ abnormal, modality, place }) => abnormal && modality !== undefined && place !== undefined,
+  );
+  const [named] = lost;
+  const where = new Set(lost.map(({ place, side }) => `${place?.kind} ${place?.key} ${side}`));
+  if (named?.place?.kind !== 'territory' || where.size > 1) return [];
+  const applies = nervesTo.get(`${named.place.key} ${named.side}`);
+  if (applies === undefined) return [];
+  const because = 'loss that ends where the territory of the nerve ends is of that nerve';
+  return [shiftBy(named, { applies, factor: edgeOfTheTerritory, because })];
+}
+
+/** Nerves through which the fibres of each territory run, by territory and side. */
+const nervesTo: ReadonlyMap<string, Applies> = new Map(
+  territoryKeys.flatMap((key) => {
+    const nerves = new Set<string>(
+      (skinPlace('territory', key)?.supplies ?? []).flatMap(({ via, roots }) =>
+        (Object.keys(roots) as Segment[]).flatMap((root) => pathTo(via, root)),
+      ),
+    );
+    return bodySides.map((side): [string, Applies] => [
+      `${key} ${side}`,
+      (site) => site.kind === 'nerve' && site.side === side && nerves.has(site.key),
+    ]);
+  }),
+);
+
 /** How signs that no pathway decides shift the odds of sites; one that is found in several places counts once. */
 export function signShifts(exam: Exam): readonly Shift[] {
-  return [...levelShift(exam), ...stockingShift(exam), ...recordedShifts(exam)];
+  return [...levelShift(exam), ...stockingShift(exam), ...territoryShift(exam), ...recordedShifts(exam)];
 }
 
 function recordedShifts(exam: Exam): readonly Shift[] {

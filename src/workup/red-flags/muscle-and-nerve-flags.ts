@@ -148,15 +148,21 @@ export const muscleAndNerveFlags: readonly RedFlagRule[] = [
       const { query } = facts;
       const rash = findingReasons(query.abnormal(['inspection/livedo-reticularis', 'inspection/non-blanching-rash']));
       const eosinophils = query.quantity('eosinophils', '10*9/L');
+      const pain = facts.told('neuropathic-pain', 'leg-pain', 'arm-pain', 'foot-pain');
+      // Skin that breaks down with a painful nerve within weeks has lost its vessels, where neither sugar nor a closed artery explains it.
+      const hasOtherUlcer =
+        facts.told('diabetes-mellitus', 'peripheral-arterial-disease', 'known-neuropathy').length > 0;
+      const isFreshAndPainful = facts.beganWithin(92) === 'yes' && pain.length > 0 && !hasOtherUlcer;
+      const ulcer = isFreshAndPainful ? findingReasons(query.abnormal(['inspection/foot-ulcer'])) : [];
       const arteries = [
         ...facts.told('asthma', 'vasculitis', 'cryoglobulinaemia'),
         ...rash,
+        ...ulcer,
         ...(eosinophils !== undefined && isAtLeast(eosinophils, 1.5)
           ? [{ pointer: eosinophils.pointer, text: `eosinophils ${written(eosinophils)} x 10^9/L` }]
           : []),
       ];
       const systemic = [...arteries, ...facts.told('weight-loss', 'rash', 'fever', 'night-sweats')];
-      const pain = facts.told('neuropathic-pain', 'leg-pain', 'arm-pain', 'foot-pain');
       const nerves = [...facts.weakLimbs, ...facts.legSensoryLoss];
       const several = facts.kindProbability('multiple-nerves') >= 0.25;
       // With purpura, late asthma or eosinophils any fresh loss of nerve function may be an infarcted nerve.

@@ -406,3 +406,23 @@ describe('weakness that gives way', () => {
     expect(conclusion).toBe('not-anatomical');
   });
 });
+
+// Nagashima 2007 (read): in 48 of 100 the limbs failed as in the usual form of Guillain-Barré syndrome.
+describe('throat, neck and arms that fail within days, and the legs less', () => {
+  it('are the roots and nerves when the jerks of the arms go and those of the legs stay', () => {
+    const { site } = leads({
+      onset: { pace: 'acute', durationDays: 6 },
+      findings: {
+        cranialNerves: signs({ 'palatal-weakness': true, ophthalmoplegia: false }),
+        power: power({
+          'shoulder-abduction': '2',
+          'finger-abduction': '3',
+          'hip-flexion': '4',
+          'ankle-dorsiflexion': '4',
+        }),
+        reflexes: reflexes({ biceps: '0', triceps: '0', knee: '2', ankle: '2' }),
+      },
+    });
+    expect(site).toBe('demyelinating-polyradiculoneuropathy');
+  });
+});

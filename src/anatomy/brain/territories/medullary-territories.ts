@@ -25,6 +25,25 @@ export const medullaryTerritories = {
     holds: { pyramid: 0.85, 'medial-lemniscus-in-medulla': 0.75, 'lower-vestibular-nuclei': 0.6 },
     source: medialMedulla,
   },
+  'medulla-medial-both': {
+    // One vessel may feed both pyramids and what lies behind them: all limbs fail at a stroke, with tongue, throat and breath.
+    label: 'Medial medulla',
+    holds: {
+      pyramid: 0.97,
+      'medial-lemniscus-in-medulla': 0.65,
+      'hypoglossal-fascicle': 0.6,
+      'nucleus-ambiguus': 0.35,
+      'lower-vestibular-nuclei': 0.3,
+    },
+    across: {
+      pyramid: 0.97,
+      'medial-lemniscus-in-medulla': 0.65,
+      'hypoglossal-fascicle': 0.6,
+      'nucleus-ambiguus': 0.35,
+      'lower-vestibular-nuclei': 0.3,
+    },
+    source: medialMedulla,
+  },
   'medulla-lateral': {
     label: 'Lateral medulla',
     holds: {

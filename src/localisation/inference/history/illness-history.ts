@@ -108,7 +108,7 @@ export const illnessHistory: readonly HistoryWeight[] = [
     'a relative with the like speaks for an inherited disease',
   ),
   ...weigh('family/similar-disorder', sites('proximal-myopathy'), 2, 1, 'many diseases of the girdles are inherited'),
-  ...weigh('family/muscle-disease', kinds('muscle'), 3, 1, 'a relative has disease of muscle'),
+  ...weigh('family/muscle-disease', kinds('muscle'), 6, 1, 'a relative has disease of muscle'),
   ...weigh(
     ['vitamin-b12-deficiency', 'pernicious-anaemia', 'gastrectomy', 'zinc-excess'],
     columns,
@@ -315,7 +315,7 @@ export const illnessHistory: readonly HistoryWeight[] = [
   ...weigh(
     ['home-preserved-food', 'botulinum-toxin-injection', 'injecting-drug-use'],
     sites('presynaptic-junction'),
-    3,
+    6,
     1,
     'botulinum toxin blocks the release of transmitter',
   ),

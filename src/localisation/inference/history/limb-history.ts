@@ -109,6 +109,20 @@ export const limbHistory: readonly HistoryWeight[] = [
     'squatting presses on the nerve at the fibular neck',
   ),
   ...weigh(
+    ['leg-crossing', 'prolonged-squatting'],
+    sites('sciatic-nerve', 'sciatic-nerve-fibular-division'),
+    2,
+    1,
+    'who sits for hours on folded or crossed legs stretches and presses the nerve in buttock and thigh',
+  ),
+  ...weigh(
+    'tense-painful-limb',
+    kinds('nerve'),
+    2,
+    1,
+    'swollen muscle in a tight compartment presses on the nerve within it',
+  ),
+  ...weigh(
     'recent-weight-loss',
     sites('common-fibular-nerve'),
     1.6,

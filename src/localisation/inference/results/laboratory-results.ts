@@ -1,4 +1,4 @@
-import { fromMemory, read, recalled } from '../../../kernel/cite.ts';
+import { commonPractice, fromMemory, read, recalled } from '../../../kernel/cite.ts';
 import { anyOf, kinds, sites } from '../history/history-weight.ts';
 import { found, measured, type ResultWeight } from './result-weight.ts';
 
@@ -82,6 +82,7 @@ export const laboratoryResults: readonly ResultWeight[] = [
   ),
   measured('vitamin-b12', 'below', 133, 'pmol/L', columns, 5, 'dorsal and lateral columns need vitamin B12', b12),
   measured('vitamin-b12', 'below', 133, 'pmol/L', kinds('polyneuropathy'), 1.5, 'nerves need vitamin B12', b12),
+  measured('mcv', 'from', 100, 'fL', columns, 2, 'large red cells go with lack of vitamin B12', commonPractice),
   measured('methylmalonic-acid', 'from', 0.4, 'umol/L', columns, 4, 'cells lack vitamin B12', b12),
   measured(
     'copper',
