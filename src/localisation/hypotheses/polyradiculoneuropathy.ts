@@ -231,9 +231,10 @@ const forms: readonly Form[] = [
     reflex: { arm: 0.6, leg: 0.1 },
   },
   {
+    // Of 43 with both halves of the face weak 5 had the syndrome: Keane, Neurology 1994;44:1198 (recalled). Few had the face alone.
     variant: 'both-halves-of-the-face',
     tempo: 'acute',
-    share: 0.04,
+    share: 0.012,
     motor: limbs(0.05, 0.04, 0.02, 0.03),
     large: 0.35,
     nearLarge: 0.15,
