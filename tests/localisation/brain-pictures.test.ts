@@ -297,6 +297,17 @@ describe('what else is known', () => {
     expect(localisations[0]?.site).toBe('akinetic-rigid-syndrome');
   });
 
+  // Wernicke disease shows over days to weeks. Adams and Victor (recalled).
+  it('what starves the grey matter around the ventricles takes days', () => {
+    const findings = {
+      cranialNerves: signs({ 'gaze-evoked-nystagmus': true, 'sixth-nerve-palsy': true }),
+      gait: midline({ ataxic: true }),
+      higherFunction: midline({ drowsiness: true }),
+    };
+    const at = (pace: string) => chanceOf({ onset: { pace }, findings }, 'brainstem-diffuse');
+    expect(at('subacute')).toBeGreaterThan(at('hyperacute'));
+  });
+
   it('an eye that is pushed forward is not palsied by its third nerve alone', () => {
     const palsied = { cranialNerves: signs({ 'third-nerve-palsy': [false, true], 'sixth-nerve-palsy': false }) };
     const behind = ['cavernous-sinus', 'orbital-apex'] as const;
