@@ -254,6 +254,20 @@ const stories: readonly Story[] = [
     exam: { person: person(35, 'male'), history: { onset: days, medications: has('phenytoin') } },
   },
   {
+    cause: 'corticobasal-degeneration',
+    by: 'Armstrong 2013: one twisted arm, neglect, a plantar that turns up',
+    at: rigid,
+    exam: {
+      person: person(70, 'female'),
+      history: { onset: years, course: 'progressive', symptoms: has('falls') },
+      findings: {
+        involuntaryMovements: [{ sign: 'dystonia', site: 'upper-limb', side: 'left', present: true }],
+        plantars: [{ side: 'left', response: 'extensor' }],
+        higherFunction: [{ sign: 'neglect', side: 'left', present: true }],
+      },
+    },
+  },
+  {
     cause: 'functional-motor-disorder',
     by: 'McWhirter 2011: Hoover sign',
     at: notAnatomical,

@@ -22,6 +22,7 @@ const cortical = [
   'higher-function/apraxia',
   'higher-function/astereognosis',
   'higher-function/sensory-extinction',
+  'higher-function/neglect',
   'involuntary-movements/alien-limb',
 ];
 
@@ -176,6 +177,9 @@ export const movementCauses: readonly Cause[] = [
     age: { from: 50, to: 85, outside: 0.1 },
     signs: [
       shows(cortical, 15, 0.15),
+      // The parietal lobe opposite the worse limb, and with it the motor strip: Armstrong 2013 (recalled).
+      shows(['higher-function/constructional-apraxia'], 1.5, 0.9),
+      shows(['plantars/plantar-response'], 2, 0.9),
       shows(['involuntary-movements/myoclonus', 'involuntary-movements/dystonia'], 4, 0.5),
       shows(restTremor, 0.3, 1.1),
     ],

@@ -507,6 +507,8 @@ export const visualCauses: readonly Cause[] = [
     ],
     signs: [
       shows(['cranial-nerves/bitemporal-hemianopia'], 3, 0.6),
+      // What does not grow from the sella itself lies to one side, and so on one nerve.
+      shows(['cranial-nerves/relative-afferent-pupillary-defect', 'cranial-nerves/central-scotoma'], 2, 0.8),
       shows(discSwelling, 2.5, 0.9),
       shows(discPallor, 1.6, 0.8),
     ],

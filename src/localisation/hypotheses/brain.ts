@@ -228,6 +228,9 @@ const spreadingPaces = { hyperacute: 0.35, acute: 1.2, subacute: 1.4, chronic: 1
 /** Inflammation of the brainstem takes days to weeks. Judged. */
 const inflamedPaces = { hyperacute: 0.1, acute: 1.5, subacute: 1.5, chronic: 0.3 } as const;
 
+/** Want of thiamine shows over days to weeks, and no artery closes. Adams and Victor, Wernicke disease (recalled); figures judged. */
+const starvedPaces = { hyperacute: 0.15, acute: 0.8, subacute: 1.4, chronic: 0.7 } as const;
+
 /** The motor tracts in the base of the brainstem fail by a closed small artery in most. Judged. */
 const basePaces = { hyperacute: 1.1, acute: 1.1, subacute: 0.6, chronic: 0.6 } as const;
 
@@ -283,7 +286,10 @@ const brainstemLesions: readonly TerritoryLesion[] = [
   },
   at('brainstem', 'brainstem-diffuse', brainstem['brainstem-long-tracts'], 0.05, 'midline'),
   at('brainstem', 'brainstem-diffuse', brainstem['pons-whole'], 0.12, 'midline'),
-  at('brainstem', 'brainstem-diffuse', brainstem['grey-matter-around-ventricles'], 0.15, 'midline'),
+  {
+    ...at('brainstem', 'brainstem-diffuse', brainstem['grey-matter-around-ventricles'], 0.15, 'midline'),
+    paces: starvedPaces,
+  },
 ];
 
 const cerebellarLesions: readonly TerritoryLesion[] = [

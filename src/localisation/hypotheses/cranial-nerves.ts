@@ -98,7 +98,7 @@ const lesions: readonly TerritoryLesion[] = [
   { ...nerve('trigeminal-nerve', cranial['trigeminal-nerve'], 0.3), paces: paceOfTheFifth },
   nerve('facial-nerve', cranial['facial-nerve-canal'], 1.6),
   nerve('facial-nerve', cranial['facial-nerve-beyond'], 0.6),
-  nerve('facial-nerve', cranial['facial-nerve-both'], 0.12, 'both'),
+  nerve('facial-nerve', cranial['facial-nerve-both'], 0.16, 'both'),
   { ...nerve('facial-nerve', cranial['facial-and-eighth-nerves'], 0.08), paces: inflamedGanglion },
   { ...nerve('vestibular-nerve', cranial['vestibular-nerve'], 1), paces: oneLabyrinth },
   nerve('vestibular-nerve', cranial['vestibular-nerve-both'], 0.08, 'both'),

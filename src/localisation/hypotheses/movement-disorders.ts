@@ -45,6 +45,20 @@ const losingCells = { hyperacute: 0.6, acute: 0.6, subacute: 0.6, chronic: 1 } a
 /** Water in the ventricles and blood on both hemispheres tell within weeks. Judged. */
 const pressingOnBoth = { hyperacute: 0.7, acute: 1, subacute: 1.4, chronic: 1 } as const;
 
+/**
+ * In corticobasal degeneration one in two has troubled speech, lively reflexes or a mind that plans badly, one in three a
+ * fixed or jerking limb, and most fall: Armstrong, Neurology 2013;80:496 (recalled).
+ */
+const corticobasal: readonly ProcessSign[] = [
+  ['dystonia', 0.4],
+  ['myoclonus', 0.4],
+  ['praxis', 0.6],
+  ['executive', 0.45],
+  ['speech-articulation', 0.4],
+  ['axial-bradykinesia', 0.6],
+  ['frontal-release', 0.2],
+];
+
 /** Loss of nigral cells begins on one side and stays worse there; the other degenerations are even and reach further. */
 const akineticForms: readonly {
   readonly key: string;
@@ -114,14 +128,25 @@ const akineticForms: readonly {
   },
   {
     key: 'with-cortical-signs',
-    share: 0.05,
+    share: 0.03,
     nigra: [0.8, 0.2],
     alsoWorse: { 'inferior-parietal-lobule': 0.6, 'sensory-cortex-hand': 0.6, 'superior-parietal-lobule': 0.5 },
-    signs: [
-      ['dystonia', 0.4],
-      ['myoclonus', 0.4],
-      ['praxis', 0.6],
-    ],
+    signs: corticobasal,
+  },
+  {
+    key: 'with-cortical-and-pyramidal-signs',
+    share: 0.02,
+    nigra: [0.8, 0.2],
+    alsoWorse: {
+      'inferior-parietal-lobule': 0.6,
+      'sensory-cortex-hand': 0.4,
+      'superior-parietal-lobule': 0.5,
+      'motor-cortex-hand': 0.25,
+      'motor-cortex-arm': 0.25,
+      'motor-cortex-leg': 0.25,
+      'motor-cortex-foot': 0.25,
+    },
+    signs: corticobasal,
   },
 ];
 

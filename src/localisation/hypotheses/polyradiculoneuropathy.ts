@@ -242,9 +242,10 @@ const forms: readonly Form[] = [
     source: read('throat-neck-and-arms-2007', 'limbs failed as in the usual form in 48 of 100'),
   },
   {
+    // Of 43 with both halves of the face weak 5 had the syndrome: Keane, Neurology 1994;44:1198 (recalled). Few had the face alone.
     variant: 'both-halves-of-the-face',
     tempo: 'acute',
-    share: 0.04,
+    share: 0.012,
     motor: limbs(0.05, 0.04, 0.02, 0.03),
     large: 0.35,
     nearLarge: 0.15,

@@ -120,11 +120,14 @@ const sidedFaculties = [
   'tongue-denervation',
 ] as const satisfies readonly Faculty[];
 
-/** Failures of movement that a limb is troubled by though it is neither weak nor numb; and those of gait, of both legs. */
+/** Failures of movement that a limb is troubled by though it is neither weak nor numb. */
 const clumsyFaculties: Readonly<Partial<Record<Pair, readonly Faculty[]>>> = {
   arms: ['rest-tremor', 'postural-tremor', 'limb-coordination', 'chorea', 'ballism'],
-  legs: ['limb-coordination', 'trunk-coordination', 'gait-initiation'],
+  legs: ['limb-coordination'],
 };
+
+/** Failures of gait, which are told of both legs unless one alone is clumsy: a gait that leans to the clumsy leg does not accuse the other. */
+const gaitFaculties = ['trunk-coordination', 'gait-initiation'] as const satisfies readonly Faculty[];
 
 /** Parts that a hypothesis would make the patient complain of, and which aspects of each limb. */
 function complaints(hypothesis: Hypothesis): readonly Mark[] {
@@ -153,6 +156,12 @@ function complaints(hypothesis: Hypothesis): readonly Mark[] {
 
 function isClumsy(hypothesis: Hypothesis, part: Part): boolean {
   const [side, pair] = part.split(' ') as [BodySide, Pair];
+  if (isClumsyItself(hypothesis, pair, side)) return true;
+  if (pair !== 'legs' || isClumsyItself(hypothesis, pair, opposite(side))) return false;
+  return gaitFaculties.some((faculty) => facultyChance(hypothesis, faculty, side) >= 0.5);
+}
+
+function isClumsyItself(hypothesis: Hypothesis, pair: Pair, side: BodySide): boolean {
   return (clumsyFaculties[pair] ?? []).some((faculty) => facultyChance(hypothesis, faculty, side) >= 0.5);
 }
 
