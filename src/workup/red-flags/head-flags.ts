@@ -5,6 +5,7 @@ import type { BedsideFacts } from '../bedside-facts.ts';
 import { headache } from './brain-flags.ts';
 import { breathingSigns } from './breathing.ts';
 import { clouded, reducedConsciousness } from './consciousness.ts';
+import { eyeMovementSigns } from './eye-movement-signs.ts';
 import { feverReasons } from './fever.ts';
 import { checkHeadInjury, focalBrainSigns } from './head-injury.ts';
 import { absent, newbornYears, notAssessable, orTold, present, type RedFlagRule, type Verdict } from './rule.ts';
@@ -12,15 +13,6 @@ import { each } from './story.ts';
 import { oneSidedWeakness, suddenFocalSigns } from './sudden-deficit.ts';
 import { isAtLeast, written } from './thresholds.ts';
 
-const eyeMovementSigns = [
-  'cranial-nerves/ophthalmoplegia',
-  'cranial-nerves/third-nerve-palsy',
-  'cranial-nerves/fourth-nerve-palsy',
-  'cranial-nerves/sixth-nerve-palsy',
-  'cranial-nerves/eye-abduction-weakness',
-  'cranial-nerves/eye-adduction-weakness',
-  'cranial-nerves/eye-elevation-weakness',
-];
 /** Signs of a central cause in continuous vertigo, beside a head impulse without a corrective saccade. */
 const centralVestibularSigns = [
   'cranial-nerves/direction-changing-nystagmus',

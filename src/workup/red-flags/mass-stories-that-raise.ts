@@ -2,6 +2,7 @@ import type { Reason } from '../../causes/ranked-cause.ts';
 import { findingReasons } from '../../causes/reasons.ts';
 import { recalled } from '../../kernel/cite.ts';
 import type { BedsideFacts } from '../bedside-facts.ts';
+import { eyeMovementSigns } from './eye-movement-signs.ts';
 import { each, none, type RaisingStory } from './story.ts';
 import { brainSigns, centralSigns } from './sudden-deficit.ts';
 
@@ -101,7 +102,7 @@ export const massStories: readonly RaisingStory[] = [
         'cranial-nerves/optic-disc-pallor',
         'cranial-nerves/relative-afferent-pupillary-defect',
       ]);
-      const eyes = query.abnormal(ocularPalsies);
+      const eyes = query.abnormal(eyeMovementSigns);
       const fields = query.abnormal(['cranial-nerves/bitemporal-hemianopia']);
       return fields.length > 0 || (sight.length > 0 && eyes.length > 0)
         ? findingReasons([...fields, ...sight, ...eyes], 4)
@@ -138,15 +139,6 @@ const basalPlaces: readonly string[] = [
 ];
 
 const orbital: ReadonlySet<string> = new Set(['cavernous-sinus', 'orbital-apex']);
-
-const ocularPalsies = [
-  'cranial-nerves/ophthalmoplegia',
-  'cranial-nerves/third-nerve-palsy',
-  'cranial-nerves/fourth-nerve-palsy',
-  'cranial-nerves/sixth-nerve-palsy',
-  'cranial-nerves/eye-abduction-weakness',
-  'cranial-nerves/eye-adduction-weakness',
-];
 
 const corticalSigns = [
   'higher-function/anomia',
