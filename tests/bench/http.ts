@@ -59,6 +59,7 @@ export async function load(
       `${request.path}: ${result.non2xx} refusals, ${result.errors} errors, ${result.timeouts} time-outs`,
     );
   }
+  if (result['2xx'] === 0) throw new Error(`${request.path}: nothing was answered in ${seconds} s`);
   return {
     acknowledged: result['2xx'],
     perSecond: result['2xx'] / result.duration,

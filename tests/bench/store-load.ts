@@ -1,3 +1,4 @@
+import { spawn } from 'node:child_process';
 import { statSync } from 'node:fs';
 import { join } from 'node:path';
 import Database from 'better-sqlite3';
@@ -73,13 +74,9 @@ async function measureExport(report: Report, file: string, candidate: Server, ex
 
   const pace = { connections: 4 };
   const calm = await load(candidate, posts('/exams', exams), 5, pace);
-  let isReading = true;
-  const reading = (async () => {
-    while (isReading) await download(address);
-  })();
+  const reader = spawn(process.execPath, ['--input-type=module', '--eval', readAgainAndAgain, address]);
   const busy = await load(candidate, posts('/exams', exams), 5, pace);
-  isReading = false;
-  await reading;
+  reader.kill();
   report.add(
     'postDuringExport',
     'POST /exams while an export is read, p99',
@@ -105,6 +102,14 @@ async function exported(candidate: Server): Promise<string> {
     await new Promise((resolve) => setTimeout(resolve, 50));
   }
 }
+
+/** In a process of its own, since this one could not send and count requests beside so many bytes. */
+const readAgainAndAgain = `
+  for (;;) {
+    const { body } = await fetch(process.argv[1]);
+    for await (const chunk of body) chunk;
+  }
+`;
 
 async function download(url: string): Promise<number> {
   const { body } = await fetch(url);
