@@ -7,6 +7,12 @@ import { deidentifyResource, UnknownTypeError } from './resource.ts';
 
 type Fields = Readonly<Record<string, unknown>>;
 
+/**
+ * Reads what was sent as an exam, in its own JSON or as a QuestionnaireResponse.
+ * @throws ExamInvalidError for one that is not sound: only of a sound one it is known where text can stand
+ */
+export type ReadSent = (sent: unknown) => Pick<SentExam, 'body'>;
+
 /** What became of one line. */
 export type LineResult =
   | { readonly lines: readonly string[]; readonly omitted: number }
@@ -17,14 +23,8 @@ export type LineResult =
  * One line of NDJSON: an exam as it was sent, in its own JSON or as a QuestionnaireResponse, of which the exam is left; a
  * resource; or a Bundle, whose resources become a line each.
  * @param text JSON of one object
- * @param read reads what was sent as an exam and throws ExamInvalidError for one that is not sound: only of a sound one
- *             it is known where text can stand
  */
-export function deidentifyLine(
-  text: string,
-  pseudonyms: Pseudonyms,
-  read: (sent: unknown) => Pick<SentExam, 'body'>,
-): LineResult {
+export function deidentifyLine(text: string, pseudonyms: Pseudonyms, read: ReadSent): LineResult {
   let parsed: unknown;
   try {
     parsed = JSON.parse(text);
@@ -34,7 +34,7 @@ export function deidentifyLine(
   if (typeof parsed !== 'object' || parsed === null || Array.isArray(parsed)) {
     return { fault: 'An exam, a resource or a Bundle was expected.' };
   }
-  const line: Fields = parsed as Fields;
+  const line = parsed as Fields;
   try {
     if (line.resourceType === undefined || isQuestionnaireResponse(parsed)) {
       const { body } = read(parsed);

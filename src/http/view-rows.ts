@@ -96,7 +96,7 @@ function* given({ resources = [], patient, since }: ViewScope): Generator<unknow
     const about = [resource.subject, resource.patient].map((reference) => reference?.reference);
     const isPatient = resource.resourceType === 'Patient' && patient?.endsWith(`Patient/${resource.id}`);
     if (patient !== undefined && !isPatient && !about.includes(patient)) continue;
-    const updated = Date.parse(plainText(resource.meta?.lastUpdated ?? ''));
+    const updated = Date.parse(plainText(resource.meta?.lastUpdated));
     if (since !== undefined && updated <= since) continue;
     yield resource;
   }

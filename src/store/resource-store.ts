@@ -4,7 +4,7 @@ import type { SearchQuery } from '../search/query.ts';
 import { appendAudit } from './audit/append-audit.ts';
 import type { Engine } from './engine.ts';
 import { ChunkCache } from './index/chunk-cache.ts';
-import { bitsOfPart, partsOfBatch } from './index/layout.ts';
+import { batchOf } from './index/layout.ts';
 import { lineOf, servedLine } from './index/lines.ts';
 import { isStoredType, numberOfType, type StoredType } from './index/stored-types.ts';
 import { type IndexTools, timeOfWrite, writeBatch } from './index/write-batch.ts';
@@ -100,7 +100,7 @@ export function createResourceStore(
           throw new ConflictError('VERSION_MISMATCH', `${found}; If-Match named version ${expectedVersion}.`);
         }
         await alongside?.(writer);
-        const replaces = row === undefined ? null : Math.floor(row.key / bitsOfPart / partsOfBatch);
+        const replaces = row === undefined ? null : batchOf(row.key);
         const { remember } = await writeBatch(
           writer,
           tools,

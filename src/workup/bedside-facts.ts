@@ -17,6 +17,10 @@ export interface BedsideFacts {
   readonly exam: Exam;
   readonly query: ExamQuery;
   readonly localisation: Localisation;
+  /** Everything that was found abnormal. */
+  readonly abnormalFindings: readonly Finding[];
+  /** What of it is of the cranial nerves. */
+  readonly cranialNerveSigns: readonly Finding[];
   /** Weak movements of the arms or legs, on one side or both. */
   weak(limb: Limb, side?: BodySide): readonly Finding[];
   /** Weak movements of all limbs, the arms first. */
@@ -54,6 +58,8 @@ export interface BedsideFacts {
   told(...keys: readonly string[]): readonly Reason[];
   /** Summed probability of the sites of these kinds. */
   kindProbability(...kinds: readonly SiteKind[]): number;
+  /** Probability that the lesion is in a hemisphere, the brainstem or the cerebellum. */
+  readonly brainProbability: number;
 }
 
 const failures = [
@@ -79,6 +85,10 @@ export function bedsideFacts(exam: Exam, localisation: Localisation): BedsideFac
         (side === undefined || finding.side === side),
     );
   const weakLimbs = [...weak('upper-limbs'), ...weak('lower-limbs')];
+  const kindProbability = (...kinds: readonly SiteKind[]) =>
+    localisation.localisations
+      .filter((site) => kinds.includes(site.kind))
+      .reduce((sum, site) => sum + site.probability, 0);
   const told = (...keys: readonly string[]): readonly Reason[] =>
     keys.flatMap((key) => {
       const statement = query.history(key);
@@ -100,6 +110,8 @@ export function bedsideFacts(exam: Exam, localisation: Localisation): BedsideFac
     query,
     localisation,
     weak,
+    abnormalFindings: query.abnormalWhere(() => true),
+    cranialNerveSigns: query.abnormalWhere(({ item }) => item.section === 'cranialNerves'),
     weakLimbs,
     told,
     bothLegsWeak: weak('lower-limbs', 'left').length > 0 && weak('lower-limbs', 'right').length > 0,
@@ -132,10 +144,8 @@ export function bedsideFacts(exam: Exam, localisation: Localisation): BedsideFac
     cameWithin: (days) => pace !== 'subacute' && pace !== 'chronic' && beganWithin(days) === 'yes',
     maybeProgressing: exam.course !== 'static' && exam.course !== 'improving',
     isProgressive: exam.course === 'progressive' || exam.course === undefined,
-    kindProbability: (...kinds) =>
-      localisation.localisations
-        .filter((site) => kinds.includes(site.kind))
-        .reduce((sum, site) => sum + site.probability, 0),
+    kindProbability,
+    brainProbability: kindProbability('hemisphere', 'brainstem', 'cerebellum'),
   };
 }
 

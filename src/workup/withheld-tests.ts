@@ -123,7 +123,7 @@ export const withheldTests: readonly WithholdRule[] = [
     label: 'Any test',
     tests: 'all',
     sites: ['no-lesion'],
-    when: ({ exam, query }) => (exam.person.ageYears ?? 0) >= 60 && query.abnormalWhere(() => true).length > 0,
+    when: ({ exam, abnormalFindings }) => (exam.person.ageYears ?? 0) >= 60 && abnormalFindings.length > 0,
     because: 'ankle reflexes and vibration at the toes are lost in a quarter of healthy people over 60',
     source: recalled('vrancken-2006'),
   },

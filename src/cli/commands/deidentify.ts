@@ -2,9 +2,9 @@ import { randomBytes } from 'node:crypto';
 import { createReadStream } from 'node:fs';
 import { open, readFile, writeFile } from 'node:fs/promises';
 import { Command } from 'commander';
-import { deidentifyLine } from '../../deidentify/line.ts';
+import { deidentifyLine, type ReadSent } from '../../deidentify/line.ts';
 import { createPseudonyms, leastKeyBytes, type Pseudonyms } from '../../deidentify/pseudonyms.ts';
-import { readSentExam } from '../../questionnaire/read-sent-exam.ts';
+import { readSent } from '../convert/read-exam-line.ts';
 import { isBlank, readLines } from '../convert/read-lines.ts';
 import { fileSink, type Sink, streamSink } from '../convert/sink.ts';
 import { exitCodes, type Surroundings, UsageError } from './surroundings.ts';
@@ -46,8 +46,7 @@ findings can point to a person even so. Exit codes: 0 fine, 1 some lines had fau
       const pseudonyms = createPseudonyms(await readKey(options.key));
       const steps = await loadSteps();
       const now = new Date();
-      const read = (sent: unknown) =>
-        readSentExam(sent, steps.formVersion, (exam) => steps.readExam(exam, { purpose: 'record', now }));
+      const read = (sent: unknown) => readSent(steps, sent, { purpose: 'record', now });
       const chunks = input === '-' ? process.stdin : createReadStream('', { fd: await opened(input, 'r') });
       const sink = options.out === '-' ? streamSink(process.stdout) : fileSink(await opened(options.out, 'w'), 0);
       try {
@@ -61,7 +60,7 @@ findings can point to a person even so. Exit codes: 0 fine, 1 some lines had fau
 async function deidentify(
   chunks: AsyncIterable<Uint8Array>,
   pseudonyms: Pseudonyms,
-  read: Parameters<typeof deidentifyLine>[2],
+  read: ReadSent,
   sink: Sink,
 ): Promise<number> {
   const counts = { written: 0, omitted: 0, faults: 0 };

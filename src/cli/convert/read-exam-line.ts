@@ -1,7 +1,7 @@
 import type { Exam } from '../../exam/exam.ts';
 import { parseStrictJson } from '../../exam/strict-json.ts';
 import type { ExamSteps } from '../../http/exam-steps.ts';
-import { readSentExam } from '../../questionnaire/read-sent-exam.ts';
+import { readSentExam, type SentExam } from '../../questionnaire/read-sent-exam.ts';
 
 /** Deeper than any exam, shallow enough for every recursive walk. */
 const maxDepth = 20;
@@ -15,6 +15,14 @@ export function readExamLine(
   bytes: Uint8Array,
   options: { readonly purpose: 'record' | 'localise'; readonly now: Date },
 ): Exam {
-  const sent = parseStrictJson(bytes, { maxDepth });
-  return readSentExam(sent, steps.formVersion, (body) => steps.readExam(body, options)).exam;
+  return readSent(steps, parseStrictJson(bytes, { maxDepth }), options).exam;
+}
+
+/** The same from JSON that was parsed. @throws ExamInvalidError */
+export function readSent(
+  steps: ExamSteps,
+  sent: unknown,
+  options: { readonly purpose: 'record' | 'localise'; readonly now: Date },
+): SentExam {
+  return readSentExam(sent, steps.formVersion, (body) => steps.readExam(body, options));
 }

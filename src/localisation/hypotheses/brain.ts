@@ -234,10 +234,15 @@ const starvedPaces = { hyperacute: 0.15, acute: 0.8, subacute: 1.4, chronic: 0.7
 /** The motor tracts in the base of the brainstem fail by a closed small artery in most. Judged. */
 const basePaces = { hyperacute: 1.1, acute: 1.1, subacute: 0.6, chronic: 0.6 } as const;
 
+const inBase = (key: 'midbrain-ventral' | 'pons-ventral', territory: Territory, percent: number): TerritoryLesion => ({
+  ...at('brainstem', key, territory, percent),
+  paces: basePaces,
+});
+
 const brainstemLesions: readonly TerritoryLesion[] = [
-  { ...at('brainstem', 'midbrain-ventral', brainstem['midbrain-ventral'], 0.2), paces: basePaces },
-  { ...at('brainstem', 'midbrain-ventral', brainstem['midbrain-ventral-and-lemniscus'], 0.09), paces: basePaces },
-  { ...at('brainstem', 'midbrain-ventral', brainstem['midbrain-peduncle'], 0.06), paces: basePaces },
+  inBase('midbrain-ventral', brainstem['midbrain-ventral'], 0.2),
+  inBase('midbrain-ventral', brainstem['midbrain-ventral-and-lemniscus'], 0.09),
+  inBase('midbrain-ventral', brainstem['midbrain-peduncle'], 0.06),
   at('brainstem', 'midbrain-tegmentum', brainstem['midbrain-tegmentum'], 0.15),
   at('brainstem', 'midbrain-tegmentum', brainstem['midbrain-tegmentum-and-peduncle'], 0.06),
   at('brainstem', 'midbrain-tegmentum', brainstem['midbrain-oculomotor-nucleus'], 0.06),
@@ -245,13 +250,13 @@ const brainstemLesions: readonly TerritoryLesion[] = [
   at('brainstem', 'midbrain-tegmentum', brainstem['midbrain-paramedian-lower'], 0.05, 'both'),
   at('brainstem', 'midbrain-tegmentum', brainstem['midbrain-dorsolateral'], 0.06),
   at('brainstem', 'midbrain-dorsal', brainstem['midbrain-dorsal'], 0.25, 'midline'),
-  { ...at('brainstem', 'pons-ventral', brainstem['pons-ventral-upper'], 0.45), paces: basePaces },
-  { ...at('brainstem', 'pons-ventral', brainstem['pons-ventral-lower'], 0.25), paces: basePaces },
-  { ...at('brainstem', 'pons-ventral', brainstem['pons-ventral-middle'], 0.12), paces: basePaces },
+  inBase('pons-ventral', brainstem['pons-ventral-upper'], 0.45),
+  inBase('pons-ventral', brainstem['pons-ventral-lower'], 0.25),
+  inBase('pons-ventral', brainstem['pons-ventral-middle'], 0.12),
   at('brainstem', 'pons-ventral', brainstem['pons-ventrolateral'], 0.08),
   at('brainstem', 'pons-ventral', brainstem['pons-ventral-with-lemniscus'], 0.05),
-  { ...at('brainstem', 'pons-ventral', brainstem['pons-half'], 0.08), paces: basePaces },
-  { ...at('brainstem', 'pons-ventral', brainstem['pons-ventral-with-pontine-nuclei'], 0.25), paces: basePaces },
+  inBase('pons-ventral', brainstem['pons-half'], 0.08),
+  inBase('pons-ventral', brainstem['pons-ventral-with-pontine-nuclei'], 0.25),
   at('brainstem', 'pons-ventral', brainstem['pons-ventral-both'], 0.1, 'both'),
   at('brainstem', 'pons-tegmentum', brainstem['pons-tegmentum'], 0.2),
   at('brainstem', 'pons-tegmentum', brainstem['pons-tegmentum-and-base'], 0.12),

@@ -15,6 +15,9 @@ export const extents = [
 
 export type Extent = (typeof extents)[number];
 
+/** Those that take motor and sensory fibres alike, the severe and the partial one. */
+export const mixedExtents: readonly Extent[] = extents.slice(0, 2);
+
 /** Shares of the same extents where a nerve is squeezed in a narrow passage: its sensory fibres suffer first. Judged. */
 const squeezedShare: Readonly<Record<Extent['key'], number>> = {
   severe: 0.23,

@@ -7,7 +7,7 @@ import { type BodySide, bodySides } from '../../kernel/side.ts';
 import { type Hypothesis, hypothesis, type Site } from '../hypothesis.ts';
 import { LesionBuilder } from '../lesion.ts';
 import { type FacultyChances, facultyKey } from '../process.ts';
-import { type Extent, extents, groupFrequency, shareOf, sideSpreads } from './extents.ts';
+import { type Extent, extents, groupFrequency, mixedExtents, shareOf, sideSpreads } from './extents.ts';
 import { fascicles, fascicularShare } from './fascicles.ts';
 import { plexusHypotheses } from './plexuses.ts';
 import { rootHypotheses } from './roots.ts';
@@ -30,7 +30,7 @@ function placesServing(supplies: readonly Supply[]): ReadonlySet<PlaceKey> {
 function extentsOf(carriesMotor: boolean, carriesSensory: boolean): readonly Extent[] {
   if (carriesMotor && carriesSensory) return extents;
   // Of sensory fibres alone the partial loss and the mainly sensory one are the same.
-  if (carriesSensory) return extents.slice(0, 2);
+  if (carriesSensory) return mixedExtents;
   return carriesMotor ? extents.filter(({ motor }) => motor >= 0.5) : [];
 }
 
@@ -160,18 +160,17 @@ const onBothSides: Readonly<Partial<Record<PlaceKey, number>>> = {
 function sameNerveOnBothSides(): Hypothesis[] {
   const motor = placesServing(motorSupplies);
   return (Object.entries(onBothSides) as [PlaceKey, number][]).flatMap(([key, share]) =>
-    sideSpreads.flatMap((spread) => {
-      const fitting = extents.slice(0, 2);
-      return fitting.map((extent) => {
+    sideSpreads.flatMap((spread) =>
+      mixedExtents.map((extent) => {
         const lesion = new LesionBuilder();
         for (const side of bodySides) {
           const depth = spread[side];
           lesion.place(side, key, motor.has(key) ? extent.motor * depth : 0, extent.sensory * depth);
         }
-        const frequency = (percentOf(key) * share) / (sideSpreads.length * fitting.length);
+        const frequency = (percentOf(key) * share) / (sideSpreads.length * mixedExtents.length);
         return hypothesis(placeSite(key, 'both'), `${extent.key}-${spread.key}`, frequency, lesion.build());
-      });
-    }),
+      }),
+    ),
   );
 }
 

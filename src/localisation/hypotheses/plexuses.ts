@@ -1,9 +1,9 @@
 import type { PlaceKey } from '../../anatomy/places.ts';
-import { bodySides, opposite } from '../../kernel/side.ts';
+import { type BodySide, bodySides, opposite } from '../../kernel/side.ts';
 import { type Hypothesis, hypothesis, type Site } from '../hypothesis.ts';
 import { LesionBuilder } from '../lesion.ts';
 import { type FacultyChances, facultyKey } from '../process.ts';
-import { extents, groupFrequency } from './extents.ts';
+import { type Extent, extents, groupFrequency, mixedExtents } from './extents.ts';
 
 const brachialParts = ['upper-trunk', 'middle-trunk', 'lower-trunk'] as const;
 const lumbosacralParts = ['lumbar-plexus', 'lumbosacral-trunk', 'sacral-plexus'] as const;
@@ -23,21 +23,29 @@ function lumbosacral(side: Site['side']): Site {
   return { key: 'lumbosacral-plexus', label: 'Lumbosacral plexus', side, level: null, kind: 'plexus' };
 }
 
+/** @param share of the depth that this side takes */
+function hitBrachial(
+  lesion: LesionBuilder,
+  side: BodySide,
+  { parts }: (typeof spreads)[number],
+  { motor, sensory }: Extent,
+  share = 1,
+): void {
+  for (const [place, part] of brachialParts.entries()) {
+    const depth = (parts[place] ?? 1) * share;
+    lesion.place(side, part, motor * depth, sensory * depth);
+  }
+}
+
 function wholeBrachial(): Hypothesis[] {
   return bodySides.flatMap((side) =>
     spreads.flatMap((spread) =>
-      extents.slice(0, 2).map((extent) => {
+      mixedExtents.map((extent) => {
         const lesion = new LesionBuilder();
-        brachialParts.forEach((part, place) => {
-          const depth = spread.parts[place] ?? 1;
-          lesion.place(side, part, extent.motor * depth, extent.sensory * depth);
-        });
-        return hypothesis(
-          brachial(side),
-          `${spread.key}-${extent.key}`,
-          (groupFrequency.wholeBrachialPlexus * spread.share) / 4,
-          lesion.build(),
-        );
+        hitBrachial(lesion, side, spread, extent);
+        const frequency =
+          (groupFrequency.wholeBrachialPlexus * spread.share) / (bodySides.length * mixedExtents.length);
+        return hypothesis(brachial(side), `${spread.key}-${extent.key}`, frequency, lesion.build());
       }),
     ),
   );
@@ -56,15 +64,11 @@ const slightlyUneven = [
 function bothBrachialPlexuses(): Hypothesis[] {
   return spreads.flatMap((spread) =>
     slightlyUneven.flatMap((sides) =>
-      extents.slice(0, 2).map((extent) => {
+      mixedExtents.map((extent) => {
         const lesion = new LesionBuilder();
-        brachialParts.forEach((part, place) => {
-          for (const side of bodySides) {
-            const depth = (spread.parts[place] ?? 1) * sides[side];
-            lesion.place(side, part, extent.motor * depth, extent.sensory * depth);
-          }
-        });
-        const frequency = (groupFrequency.wholeBrachialPlexus * bothBrachial.share * spread.share) / 6;
+        for (const side of bodySides) hitBrachial(lesion, side, spread, extent, sides[side]);
+        const ways = slightlyUneven.length * mixedExtents.length;
+        const frequency = (groupFrequency.wholeBrachialPlexus * bothBrachial.share * spread.share) / ways;
         return hypothesis(brachial('both'), `${spread.key}-${extent.key}-${sides.key}`, frequency, lesion.build(), {
           paces: bothBrachial.paces,
         });
@@ -81,13 +85,14 @@ const aboveTheTrunks = 0.12;
 
 function upperRootsInTheNeck(): Hypothesis[] {
   return bodySides.flatMap((side) =>
-    extents.slice(0, 2).map(({ key, motor, sensory }) => {
+    mixedExtents.map(({ key, motor, sensory }) => {
       const lesion = new LesionBuilder()
         .place(side, 'upper-trunk', motor, sensory)
         .place(side, 'middle-trunk', motor * 0.4, sensory * 0.4);
       for (const branch of ['long-thoracic-nerve', 'dorsal-scapular-nerve'] as const)
         lesion.place(side, branch, motor, 0);
-      const frequency = (groupFrequency.wholeBrachialPlexus * aboveTheTrunks) / 4;
+      const ways = bodySides.length * mixedExtents.length;
+      const frequency = (groupFrequency.wholeBrachialPlexus * aboveTheTrunks) / ways;
       return hypothesis(brachial(side), `above-the-trunks-${key}`, frequency, lesion.build());
     }),
   );

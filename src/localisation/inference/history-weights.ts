@@ -32,24 +32,30 @@ const sameComplaint: ReadonlyMap<string, string> = new Map([
 /** How the history shifts the odds of sites. What is said under several names counts once for the same reason. */
 export function historyShifts(exam: Exam): readonly Shift[] {
   const counted = new Map<Applies, Set<string>>();
+  const isFirst = ({ applies, because }: HistoryWeight, statement: HistoryStatement): boolean => {
+    const said = counted.get(applies) ?? new Set<string>();
+    counted.set(applies, said);
+    const reason = `${statement.present}|${complaintOf(statement)}|${because}`;
+    const isNew = !said.has(reason);
+    said.add(reason);
+    return isNew;
+  };
   return exam.history.flatMap((statement) =>
-    (byKey.get(keyOf(statement)) ?? []).flatMap(({ applies, present, denied, because }): readonly Shift[] => {
-      const said = counted.get(applies) ?? new Set<string>();
-      counted.set(applies, said);
-      const reason = `${statement.present}|${statement.kind === 'family' ? statement.pointer : (sameComplaint.get(statement.key) ?? statement.key)}|${because}`;
-      if (said.has(reason)) return [];
-      said.add(reason);
-      return [
-        {
-          applies,
-          factor: statement.present ? present : denied,
-          because,
-          pointer: statement.pointer,
-          text: `${statement.present ? '' : 'no '}${lowerFirst(statement.label)}`,
-          abnormal: statement.present,
-          id: `history/${statement.kind}/${statement.key}`,
-        },
-      ];
-    }),
+    (byKey.get(keyOf(statement)) ?? [])
+      .filter((weight) => isFirst(weight, statement))
+      .map(({ applies, present, denied, because }) => ({
+        applies,
+        factor: statement.present ? present : denied,
+        because,
+        pointer: statement.pointer,
+        text: `${statement.present ? '' : 'no '}${lowerFirst(statement.label)}`,
+        abnormal: statement.present,
+        id: `history/${statement.kind}/${statement.key}`,
+      })),
   );
+}
+
+/** Each relative is told of for themselves. */
+function complaintOf({ kind, key, pointer }: HistoryStatement): string {
+  return kind === 'family' ? pointer : (sameComplaint.get(key) ?? key);
 }

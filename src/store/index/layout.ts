@@ -15,9 +15,15 @@ export const bitsOfPart = 32;
 export function partOf(key: number): number {
   return Math.floor(key / bitsOfPart);
 }
+
 /** Numbers of parts and chunks that are kept free for one batch. */
 export const partsOfBatch = 128;
 export const chunksOfBatch = 1024;
+
+/** The batch that brought a resource, by its key. */
+export function batchOf(key: number): number {
+  return Math.floor(partOf(key) / partsOfBatch);
+}
 
 /** Clinical date of what has none; below every date. */
 export const noMoment = -8_640_000_000_000_001;

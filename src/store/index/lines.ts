@@ -1,6 +1,7 @@
 import { promisify } from 'node:util';
 import { deflateRaw, inflateRawSync } from 'node:zlib';
 import type { Identified } from '../../fhir/entry.ts';
+import { remembered } from '../../kernel/remembered.ts';
 
 /**
  * A kept resource is one line of JSON that begins with type, id and `meta`; version and time of its last change stand in
@@ -26,19 +27,8 @@ export function lineOf(resource: Identified): Line {
 }
 
 /** Times that were written out last; a page asks for few, and for the same ones again. */
-const instants = new Map<number, string>();
 const mostInstants = 10_000;
-
-/** @param time ms since 1970 */
-function instantOf(time: number): string {
-  let instant = instants.get(time);
-  if (instant === undefined) {
-    if (instants.size >= mostInstants) instants.clear();
-    instant = new Date(time).toISOString();
-    instants.set(time, instant);
-  }
-  return instant;
-}
+const instantOf = remembered(mostInstants, (ms: number) => new Date(ms).toISOString());
 
 /** The line as answered. @param updated ms since 1970 */
 export function servedLine(line: Line, version: number, updated: number): string {

@@ -179,9 +179,9 @@ export async function pageByDate(
   return { rows, next: { value: momentOf(last), key: last.key } };
 }
 
-interface DatedRows<Row extends MatchRow = MatchRow> {
-  readonly rows: readonly Row[];
-  readonly momentOf: (row: Row) => number;
+interface DatedRows {
+  readonly rows: readonly MatchRow[];
+  readonly momentOf: (row: MatchRow) => number;
 }
 
 /** Parts and their resources with one statement, since a round trip is most of what a small page costs. */
@@ -198,8 +198,7 @@ async function rowsOfParts(
         JOIN resource AS r ON r.key = p.part * ${bits} + b.n
         WHERE ((p.m >> b.n) & 1) = 1 ${shown} ${order}, r.key LIMIT ${raw(String(most))}`,
   );
-  const moments = new Map(rows.map(({ key, moment }) => [key, moment]));
-  return { rows, momentOf: ({ key }) => moments.get(key) as number };
+  return { rows, momentOf: ({ key }) => rows.find((row) => row.key === key)?.moment as number };
 }
 
 /** The same where a statement costs little and a join over every bit more. */

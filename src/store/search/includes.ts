@@ -1,7 +1,7 @@
 import sql, { join } from 'sql-template-tag';
 import type { Include, SearchQuery } from '../../search/query.ts';
 import type { Session } from '../engine.ts';
-import type { ParameterIds } from '../index/layout.ts';
+import { type ParameterIds, partOf } from '../index/layout.ts';
 import { isStoredType, numberOfType, type StoredType, storedTypes } from '../index/stored-types.ts';
 import { numberOfKind } from '../index/tokens.ts';
 import type { SearchResult } from '../resource-repository.ts';
@@ -71,7 +71,7 @@ async function targets(
 
 /** Resources of no exam, such as the software, are referred to by a token. */
 async function sharedTargets(session: Session, param: number, keys: readonly number[]): Promise<number[]> {
-  const parts = [...new Set(keys.map((key) => Math.floor(key / 32)))];
+  const parts = [...new Set(keys.map(partOf))];
   const rows = await session.all<{ part: number; mask: number; system: string; code: string }>(
     sql`SELECT p.part, p.mask, t.system, t.code FROM posting AS p JOIN token AS t ON t.n = p.token
         WHERE p.param = ${param} AND p.part IN (${join(parts)}) AND t.kind = ${numberOfKind('reference')}`,

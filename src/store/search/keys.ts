@@ -1,6 +1,6 @@
 import sql, { join } from 'sql-template-tag';
 import type { Session } from '../engine.ts';
-import { bitsOfPart, partOf, partsOfBatch, unpackLayout } from '../index/layout.ts';
+import { batchOf, bitsOfPart, partOf, unpackLayout } from '../index/layout.ts';
 import { numberOfType, type StoredType } from '../index/stored-types.ts';
 
 /** Part to the mask of the resources meant in it. */
@@ -49,7 +49,7 @@ export async function linksAround(
   keys: readonly number[],
   param: number,
 ): Promise<(readonly [number, number])[]> {
-  const batches = [...new Set(keys.map((key) => Math.floor(key / bitsOfPart / partsOfBatch)))];
+  const batches = [...new Set(keys.map(batchOf))];
   if (batches.length === 0) return [];
   const rows = await session.all<{ layout: Buffer | null }>(
     sql`SELECT layout FROM batch WHERE n IN (${join(batches)})`,

@@ -3,6 +3,7 @@ import { dirname } from 'node:path';
 import type { Statement } from 'better-sqlite3';
 import type { Sql } from 'sql-template-tag';
 import { StoreError } from '../../kernel/errors.ts';
+import { remembered } from '../../kernel/remembered.ts';
 import { type Engine, type Session, streamGroup } from '../engine.ts';
 import { CommitQueue } from './commit-queue.ts';
 import {
@@ -130,8 +131,8 @@ interface Reading {
 }
 
 function sessionOn(db: Connection, told: (error: unknown) => unknown): Session {
-  const prepared = remembered((text) => db.prepare(text));
-  const read = remembered((text): Reading => {
+  const prepared = remembered(mostStatements, (text: string) => db.prepare(text));
+  const read = remembered(mostStatements, (text: string): Reading => {
     const statement = db.prepare<unknown[], unknown[]>(text).raw();
     return { statement, names: statement.columns().map(({ name }) => name) };
   });
@@ -155,19 +156,6 @@ function sessionOn(db: Connection, told: (error: unknown) => unknown): Session {
         const insert = prepared(`INSERT INTO ${table} (${names.join(', ')}) VALUES (${holes}) ${onConflict}`);
         return rows.reduce((written, row) => written + insert.run(...row).changes, 0);
       }),
-  };
-}
-
-function remembered<T>(prepare: (text: string) => T): (text: string) => T {
-  const statements = new Map<string, T>();
-  return (text) => {
-    let statement = statements.get(text);
-    if (statement === undefined) {
-      if (statements.size >= mostStatements) statements.clear();
-      statement = prepare(text);
-      statements.set(text, statement);
-    }
-    return statement;
   };
 }
 

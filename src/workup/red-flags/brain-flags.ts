@@ -194,8 +194,8 @@ export const brainFlags: readonly RedFlagRule[] = [
     action: 'Urgent MRI of the brain; the same day if there is vomiting or drowsiness.',
     source: recalled('nice-ng127'),
     check: (facts) => {
-      const inBrain = facts.kindProbability('hemisphere', 'brainstem', 'cerebellum') + chiasmProbability(facts) >= 0.5;
-      const focal = inBrain ? facts.query.abnormalWhere(() => true) : centralSigns(facts.query);
+      const inBrain = facts.brainProbability + chiasmProbability(facts) >= 0.5;
+      const focal = inBrain ? facts.abnormalFindings : centralSigns(facts.query);
       const { pace } = facts.exam.onset;
       const isWeeks = pace !== 'chronic';
       const also = facts.told(

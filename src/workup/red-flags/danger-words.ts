@@ -36,10 +36,7 @@ export const dangerOf = {
     ),
   ],
   anyDeficit: (facts: BedsideFacts): readonly Reason[] => [
-    ...findingReasons(
-      facts.query.abnormalWhere(() => true),
-      3,
-    ),
+    ...findingReasons(facts.abnormalFindings, 3),
     ...facts.told(
       'weakness',
       'arm-weakness',

@@ -283,7 +283,7 @@ export const headFlags: readonly RedFlagRule[] = [
     source: fromMemory,
     check: (facts) => {
       const age = facts.exam.person.ageYears;
-      const signs = facts.query.abnormalWhere(() => true);
+      const signs = facts.abnormalFindings;
       const told = facts.told('seizure', 'ongoing-seizure');
       return age !== undefined && age < newbornYears && signs.length + told.length > 0
         ? present([...told, ...findingReasons(signs, 4)])

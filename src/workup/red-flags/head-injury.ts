@@ -22,10 +22,7 @@ export function checkHeadInjury(facts: BedsideFacts): Verdict | null {
   const signs = [
     ...findingReasons(facts.query.abnormal([...clouded, ...focalBrainSigns]), 4),
     // A cranial nerve that fails after a blow is a focal deficit, and may be a broken base of the skull.
-    ...findingReasons(
-      facts.query.abnormalWhere(({ item }) => item.section === 'cranialNerves'),
-      3,
-    ),
+    ...findingReasons(facts.cranialNerveSigns, 3),
     ...facts.told('seizure', 'vomiting', 'anticoagulant', 'loss-of-consciousness'),
     ...findingReasons(oneSidedWeakness(facts), 3),
     ...(facts.isProgressive && facts.exam.onset.pace !== 'hyperacute' ? growingAfterInjury(facts) : []),

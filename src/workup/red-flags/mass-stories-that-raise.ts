@@ -4,7 +4,7 @@ import { recalled } from '../../kernel/cite.ts';
 import type { BedsideFacts } from '../bedside-facts.ts';
 import { eyeMovementSigns } from './eye-movement-signs.ts';
 import { each, none, type RaisingStory } from './story.ts';
-import { brainSigns, centralSigns } from './sudden-deficit.ts';
+import { brainSigns, centralSigns, onOneSide } from './sudden-deficit.ts';
 
 const flag = 'suspected-space-occupying-lesion';
 const twoYears = 730;
@@ -22,7 +22,7 @@ export const massStories: readonly RaisingStory[] = [
       // Over years the cerebellum mostly degenerates.
       const { pace } = exam.onset;
       const isWeeks = pace === undefined ? facts.beganWithin(183) === 'yes' : pace !== 'chronic';
-      if (inBrain && isWeeks) return anySign(facts);
+      if (inBrain && isWeeks) return findingReasons(facts.abnormalFindings, 4);
       return each(findingReasons(signs, 4), [
         ...facts.told('headache', 'new-headache', 'morning-headache', 'vomiting', 'seizure', 'behaviour-change'),
         ...malignancy(facts),
@@ -49,8 +49,7 @@ export const massStories: readonly RaisingStory[] = [
     // Known cancer and a sign of the brain or of a cranial nerve: it has spread to the brain or the base of the skull until shown otherwise.
     flag,
     check: (facts) => {
-      const cranial = facts.query.abnormalWhere(({ item }) => item.section === 'cranialNerves');
-      const signs = [...centralSigns(facts.query), ...cranial];
+      const signs = [...centralSigns(facts.query), ...facts.cranialNerveSigns];
       return facts.maybeProgressing && mayBeGrowing(facts) ? each(malignancy(facts), findingReasons(signs, 3)) : none;
     },
     source: recalled('nice-ng127'),
@@ -67,9 +66,8 @@ export const massStories: readonly RaisingStory[] = [
           'involuntary-movements/hemiballism',
         ])
         .filter(({ side }) => side === 'left' || side === 'right');
-      const isOneSided = new Set(moves.map(({ side }) => side)).size === 1;
-      return isOneSided && facts.maybeProgressing && mayBeGrowing(facts)
-        ? each(defenceless, findingReasons(moves, 2))
+      return facts.maybeProgressing && mayBeGrowing(facts)
+        ? each(defenceless, findingReasons(onOneSide(moves), 2))
         : none;
     },
     source: recalled('adams-victor', 'toxoplasmosis in human immunodeficiency virus infection'),
@@ -85,7 +83,7 @@ export const massStories: readonly RaisingStory[] = [
       const share = facts.localisation.localisations
         .filter(({ site }) => places.includes(site))
         .reduce((sum, { probability }) => sum + probability, 0);
-      const signs = facts.query.abnormalWhere(({ item }) => item.section === 'cranialNerves');
+      const signs = facts.cranialNerveSigns;
       const kinds = new Set(signs.map(({ item }) => item.key));
       return share >= 0.4 && kinds.size >= 2 ? findingReasons(signs, 4) : none;
     },
@@ -121,12 +119,6 @@ function mayBeGrowing({ exam, query, beganWithin }: BedsideFacts): boolean {
 }
 
 const malignancy = (facts: BedsideFacts): readonly Reason[] => facts.told('cancer', 'lymphoma');
-
-const anySign = ({ query }: BedsideFacts): readonly Reason[] =>
-  findingReasons(
-    query.abnormalWhere(() => true),
-    4,
-  );
 
 /** Places at the base of the skull where nerves lie together and masses grow. */
 const basalPlaces: readonly string[] = [

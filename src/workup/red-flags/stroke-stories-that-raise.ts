@@ -4,7 +4,7 @@ import { recalled } from '../../kernel/cite.ts';
 import type { BedsideFacts } from '../bedside-facts.ts';
 import { feverReasons } from './fever.ts';
 import { each, none, type RaisingStory } from './story.ts';
-import { centralSigns, suddenFocalSigns } from './sudden-deficit.ts';
+import { centralSigns, onOneSide, suddenFocalSigns } from './sudden-deficit.ts';
 
 /** Deficits of days that may be a stroke, where the moment at which they came was not seen or nobody has examined yet. */
 export const strokeStories: readonly RaisingStory[] = [
@@ -13,13 +13,8 @@ export const strokeStories: readonly RaisingStory[] = [
     flag: 'suspected-stroke',
     check: (facts) => {
       const isDays = facts.cameWithin(14);
-      const inBrain = facts.kindProbability('hemisphere', 'brainstem', 'cerebellum') >= 0.5;
-      if (!isDays || !inBrain || suddenFocalSigns(facts).length > 0) return none;
-      const signs = findingReasons(
-        facts.query.abnormalWhere(() => true),
-        4,
-      );
-      return each(signs, atRisk(facts));
+      if (!isDays || facts.brainProbability < 0.5 || suddenFocalSigns(facts).length > 0) return none;
+      return each(findingReasons(facts.abnormalFindings, 4), atRisk(facts));
     },
     source: recalled('nice-ng128', 'sudden onset of focal symptoms'),
   },
@@ -47,11 +42,9 @@ export const strokeStories: readonly RaisingStory[] = [
     // A face that has gone numb on one side.
     flag: 'suspected-stroke',
     check: (facts) => {
-      const isDays = facts.cameWithin(7);
-      const numb = facts.query.abnormal(['cranial-nerves/facial-numbness']);
-      const sides = new Set(numb.map(({ side }) => side));
-      return isDays &&
-        sides.size === 1 &&
+      const numb = onOneSide(facts.query.abnormal(['cranial-nerves/facial-numbness']));
+      return facts.cameWithin(7) &&
+        numb.length > 0 &&
         facts.told('facial-pain', 'trauma', 'head-injury', 'dental-procedure').length === 0
         ? each(findingReasons(numb), atRisk(facts))
         : none;
@@ -62,7 +55,7 @@ export const strokeStories: readonly RaisingStory[] = [
     // Several things that fail at once are told before anybody has examined; and a plain sign of the brain of the last days.
     flag: 'suspected-stroke',
     check: (facts) => {
-      if (facts.told(...notTheBrain).length + feverReasons(facts).length > 0) return none;
+      if (facts.told(...notTheBrain).length + feverReasons(facts).length > 0 || !facts.cameWithin(7)) return none;
       const told = facts.told(
         'slurred-speech',
         'speech-difficulty',
@@ -74,15 +67,12 @@ export const strokeStories: readonly RaisingStory[] = [
         'visual-loss',
         'dysphagia',
       );
-      const inBrain = facts.kindProbability('hemisphere', 'brainstem', 'cerebellum') >= 0.5;
-      const isDays = facts.cameWithin(7);
-      if (!isDays) return none;
       // Speech and a limb at once: the arm and the face may not have been looked at.
       const faceArmSpeech = each(
         facts.told('slurred-speech', 'speech-difficulty'),
         facts.told('arm-weakness', 'leg-weakness', 'numbness'),
       );
-      if (!inBrain) return facts.exam.findings.some(({ abnormal }) => abnormal) ? none : faceArmSpeech;
+      if (facts.brainProbability < 0.5) return facts.abnormalFindings.length > 0 ? none : faceArmSpeech;
       return told.length >= 2 ? told : findingReasons(centralSigns(facts.query), 4);
     },
     source: recalled('nice-ng128', 'sudden onset of focal symptoms'),

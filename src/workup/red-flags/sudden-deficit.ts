@@ -37,13 +37,7 @@ const stillAcute = 3;
 
 /** Weakness of the limbs of one side alone. */
 export function oneSidedWeakness(facts: BedsideFacts): readonly Finding[] {
-  const weakSides = (['left', 'right'] as const).filter(
-    (side) => facts.weak('upper-limbs', side).length + facts.weak('lower-limbs', side).length > 0,
-  );
-  const [only] = weakSides;
-  return weakSides.length === 1 && only !== undefined
-    ? [...facts.weak('upper-limbs', only), ...facts.weak('lower-limbs', only)]
-    : [];
+  return onOneSide(facts.weakLimbs);
 }
 
 /** Signs of the brain among these; a face that is weak below and above is that of its nerve. */
@@ -59,28 +53,24 @@ export function centralSigns(query: ExamQuery, items: readonly string[] = brainS
 
 /**
  * Within seconds to hours, in the last week, in the last two where it surely lies in the brain, or in the last four where it
- * still grows; or at most a day ago. A deficit
- * of days counts too when it surely lies in the brain, by its signs or by its place, for a stroke may come in steps and the
- * hour of onset is often not known.
+ * still grows; or at most a day ago. A deficit of days counts too when it surely lies in the brain, by its signs or by its
+ * place, for a stroke may come in steps and the hour of onset is often not known.
  */
-function isSudden({ exam, query, beganWithin, kindProbability }: BedsideFacts): boolean {
+function isSudden({ exam, query, beganWithin, brainProbability }: BedsideFacts): boolean {
   const { pace, durationDays } = exam.onset;
-  const surely = kindProbability('hemisphere', 'brainstem', 'cerebellum') >= 0.8;
-  const hasSign = centralSigns(query, suddenBrainSigns).length > 0;
+  const inBrain = brainProbability >= 0.8 || centralSigns(query, suddenBrainSigns).length > 0;
   if (pace === 'hyperacute') {
-    const days = exam.course === 'progressive' ? 28 : surely || hasSign ? 14 : 7;
+    const days = exam.course === 'progressive' ? 28 : inBrain ? 14 : 7;
     return beganWithin(days) === 'yes';
   }
   if (pace !== undefined && pace !== 'acute') return false;
-  const inBrain = surely || hasSign;
   if (durationDays === undefined) return pace === 'acute' && inBrain;
   return durationDays <= 1 || (inBrain && durationDays <= stillAcute);
 }
 
 /**
- * Signs of a focal deficit of the brain that began suddenly. A palsy of one limb alone
- * counts unless upper motor neuron signs are absent and the brain holds less than a tenth of the probability: a wrist
- * drop found on waking is sudden too.
+ * Signs of a focal deficit of the brain that began suddenly. A palsy of one limb alone counts unless upper motor neuron
+ * signs are absent and the brain holds less than a tenth of the probability: a wrist drop found on waking is sudden too.
  */
 export function suddenFocalSigns(facts: BedsideFacts): readonly Reason[] {
   if (!isSudden(facts) || isOneJointInjured(facts)) return [];
@@ -91,14 +81,14 @@ export function suddenFocalSigns(facts: BedsideFacts): readonly Reason[] {
     return arm.length > 0 && leg.length > 0 ? [...arm.slice(0, 2), ...leg.slice(0, 2)] : [];
   });
   const bothHalves = facts.bothArmsWeak && facts.bothLegsWeak;
-  const central = facts.kindProbability('hemisphere', 'brainstem', 'cerebellum') >= 0.1;
-  const inBrain = facts.kindProbability('hemisphere', 'brainstem', 'cerebellum') >= 0.5;
+  const central = facts.brainProbability >= 0.1;
+  const inBrain = facts.brainProbability >= 0.5;
   const ataxia = facts.query.abnormalWhere(({ item }) => item.probe.kind === 'cerebellar');
   const found = [
     ...brain,
     ...(bothHalves ? [] : halfBody),
     ...(central ? [...facts.weakLimbs.slice(0, 2), ...ataxia.slice(0, 2), ...oneSidedTract(facts)] : []),
-    ...(inBrain ? facts.query.abnormalWhere(() => true).slice(0, 3) : []),
+    ...(inBrain ? facts.abnormalFindings.slice(0, 3) : []),
     ...facts.query.abnormal(['special-tests/pronator-drift']),
   ];
   const told = facts.told('continuous-vertigo', 'slurred-speech');
@@ -130,12 +120,10 @@ function isOneJointInjured(facts: BedsideFacts): boolean {
   const joints = new Set(weak.map(({ item, side }) => `${item.key.split('-')[0]} ${side}`));
   const [joint = ''] = joints;
   const isProximal = joints.size === 1 && /^(shoulder|hip|knee|ankle) /.test(joint);
-  const beyond = facts.query.abnormalWhere(
-    ({ item }) => item.section === 'cranialNerves' || item.section === 'higherFunction',
-  );
+  const higher = facts.query.abnormalWhere(({ item }) => item.section === 'higherFunction');
   return (
     isProximal &&
-    beyond.length + facts.upperMotorSigns.length === 0 &&
+    facts.cranialNerveSigns.length + higher.length + facts.upperMotorSigns.length === 0 &&
     facts.told('recent-surgery', 'neck-or-chest-surgery', 'hip-replacement', 'trauma', 'external-pressure').length > 0
   );
 }
@@ -150,7 +138,8 @@ function oneSidedTract({ upperMotorSigns }: BedsideFacts): readonly Finding[] {
   return onOneSide(upperMotorSigns.filter(({ item }) => item.scale !== 'reflex-grade')).slice(0, 2);
 }
 
-function onOneSide(found: readonly Finding[]): readonly Finding[] {
+/** These where all of them lie on one side of the body. */
+export function onOneSide(found: readonly Finding[]): readonly Finding[] {
   const sides = new Set(found.map(({ side }) => side));
   return sides.size === 1 && (sides.has('left') || sides.has('right')) ? found : [];
 }
