@@ -35,6 +35,11 @@ export interface Engine {
 export interface Session {
   readonly dialect: Engine['dialect'];
   all<Row>(query: Sql): Promise<Row[]>;
+  /**
+   * A number that changes with every commit, so that what was read may be used again while it stays the same; absent where
+   * asking for it costs as much as reading does.
+   */
+  readonly revision?: () => number;
   /** @returns number of rows written */
   run(query: Sql): Promise<number>;
   /**

@@ -11,6 +11,7 @@ import { type IndexTools, timeOfWrite, writeBatch } from './index/write-batch.ts
 import type { HistoryQuery, ResourceRepository, SearchResult, StreamQuery } from './resource-repository.ts';
 import {
   countMatches,
+  type KnownRows,
   matchingParts,
   type Page,
   type Position,
@@ -19,6 +20,7 @@ import {
   rowsAt,
 } from './search/find-matches.ts';
 import { includedKeys } from './search/includes.ts';
+import { KnownAnswers } from './search/look-up.ts';
 import { planFilters } from './search/plan.ts';
 import { streamExams } from './stream-exams.ts';
 import { openVersions, type VersionRow } from './versions.ts';
@@ -41,22 +43,23 @@ export function createResourceStore(
 ): ResourceRepository {
   const session = engine.reader;
   const cache = new ChunkCache();
+  const rows: KnownRows = new Map();
   const opened = (rows: readonly VersionRow[]) => openVersions(session, rows, cache);
-  const planTools = { session, parameters: tools.parameters, exactDateOf };
+  const planTools = { session, parameters: tools.parameters, exactDateOf, known: new KnownAnswers() };
 
   async function search(query: SearchQuery, from?: Position): Promise<SearchResult> {
     const filters = await planFilters(planTools, query);
-    const parts = await matchingParts(session, tools.parameters, query, filters);
+    const parts = await matchingParts(session, tools.parameters, query, filters, planTools.known);
     const page: Page =
       query.count === 0
         ? { rows: [] }
-        : await (query.sort.by === 'date' ? pageByDate : pageByResource)(session, parts, query, from);
+        : await (query.sort.by === 'date' ? pageByDate : pageByResource)(session, parts, query, from, rows);
     const total = await totalOf(query, parts, from);
     const matches = await opened(page.rows);
     const keys = await includedKeys({ session, parameters: tools.parameters, search }, query, page.rows, mostIncluded);
     return {
       matches,
-      included: await opened(await rowsAt(session, keys)),
+      included: await opened(await rowsAt(session, keys, rows)),
       ...(total === undefined ? {} : { total }),
       ...(page.next === undefined ? {} : { next: page.next }),
     };

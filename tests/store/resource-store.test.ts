@@ -217,6 +217,28 @@ describe.each(engines)('search on %s', (engine) => {
     expect(back.included.map(({ id }) => id)).toEqual(owners.map(({ resource }) => resource.id));
   });
 
+  it('answers as of the last write, whatever it answered before', async () => {
+    const own = await openTestStores(await newStore(engine));
+    const records = createExamRecords(steps, own.exams, () => new Date('2026-11-01T00:00:00Z'));
+    const graded = (code: string): Promise<string[]> => {
+      const pair: Filter = {
+        kind: 'pair',
+        param: 'code-value-concept',
+        anyOf: [{ first: { code: 'power/ankle-dorsiflexion' }, second: { code } }],
+      };
+      const asked = query('Observation', [pair], { total: 'none' });
+      return own.resources.search(asked).then(({ matches }) => matches.map(({ version }) => `version ${version}`));
+    };
+    expect(await graded('2')).toEqual([]);
+    const { exam } = await records.record(bytes(exams[0] as ExamBody));
+    expect(await graded('2')).toEqual(['version 1']);
+    expect(await graded('4')).toEqual([]);
+    await records.correct(exam.id, 1, bytes(corrected));
+    expect(await graded('2')).toEqual([]);
+    expect(await graded('4')).toEqual(['version 2']);
+    await own.exams.close();
+  });
+
   it('makes its index anew when the rules have changed, with the same answers', async () => {
     const target = await newStore(engine);
     const own = await openTestStores(target);

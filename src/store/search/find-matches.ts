@@ -6,6 +6,7 @@ import { numberOfType, type StoredType } from '../index/stored-types.ts';
 import { present } from '../index/tokens.ts';
 import type { VersionRow } from '../versions.ts';
 import { keysIn } from './keys.ts';
+import { type KnownAnswers, textOf } from './look-up.ts';
 import { type MaskFilter, maskOf, type PlannedFilter } from './plan.ts';
 
 /** Where a page ended: the place of its last match in the order that was asked for. */
@@ -52,9 +53,11 @@ export async function matchingParts(
   parameters: ParameterIds,
   query: SearchQuery,
   filters: readonly PlannedFilter[],
+  known?: KnownAnswers,
 ): Promise<MatchingParts> {
   const isCounted = query.count === 0 || query.total === 'accurate';
-  const start = await startOf(session, parameters.number(query.type as StoredType, '_id'), filters, isCounted);
+  const any = parameters.number(query.type as StoredType, '_id');
+  const start = await startOf(any, filters, isCounted, (few, most) => countUpTo(session, few, most, known));
   const others = filters.filter((filter): filter is MaskFilter => filter !== start.filter && filter.kind !== 'moment');
   const masks = [sql`d.mask`, ...others.map(maskOf)];
   const moments = filters.flatMap((filter) => (filter.kind === 'moment' ? [filter.condition] : []));
@@ -90,10 +93,10 @@ interface Start {
 }
 
 async function startOf(
-  session: Session,
   anyParam: number,
   filters: readonly PlannedFilter[],
   isCounted: boolean,
+  countsOf: (filters: readonly TokensFilter[], most: number) => Promise<readonly number[]>,
 ): Promise<Start> {
   const candidates = filters.filter((filter): filter is TokensFilter => filter.kind === 'tokens' && !filter.isNegated);
   const nothing = candidates.find(({ ids }) => ids.length === 0);
@@ -103,7 +106,7 @@ async function startOf(
   const [only] = candidates;
   if (candidates.length === 1 && only !== undefined && isSingle(only)) return { filter: only, ...postingsOfOne(only) };
   const rarest = async (most: number) => {
-    const counts = await countUpTo(session, candidates, most);
+    const counts = await countsOf(candidates, most);
     let best: TokensFilter | undefined;
     let fewest = most;
     for (const [index, candidate] of candidates.entries()) {
@@ -138,6 +141,7 @@ async function countUpTo(
   session: Session,
   filters: readonly TokensFilter[],
   mostRows: number,
+  known?: KnownAnswers,
 ): Promise<readonly number[]> {
   if (filters.length === 0) return [];
   const names = filters.map((_, index) => raw(`c${index}`));
@@ -146,8 +150,14 @@ async function countUpTo(
     return sql`${names[index] as Sql} AS (SELECT count(*) AS rows FROM (SELECT 1 FROM posting WHERE ${areOf(filter)} LIMIT ${most}) AS few)`;
   });
   const each = names.map((name) => sql`(SELECT rows FROM ${name}) AS ${name}`);
-  const [row] = await session.all<Record<string, number>>(sql`WITH ${join(counts)} SELECT ${join(each)}`);
-  return Object.values(row ?? {});
+  const question = sql`WITH ${join(counts)} SELECT ${join(each)}`;
+  const answers = known?.asOf(session);
+  const answered = answers?.get(textOf(question));
+  if (answered !== undefined) return answered;
+  const [row] = await session.all<Record<string, number>>(question);
+  const found = Object.values(row ?? {});
+  answers?.set(textOf(question), found);
+  return found;
 }
 
 const matchColumns = sql`r.key, r.type, r.id, r.version, r.updated, r.chunk, r.slot`;
@@ -158,6 +168,7 @@ export async function pageByDate(
   parts: MatchingParts,
   { sort, count }: SearchQuery,
   from: Position | undefined,
+  known?: KnownRows,
 ): Promise<Page> {
   const isDown = sort.direction === 'descending';
   const fromPart = from === undefined ? undefined : partOf(from.key);
@@ -172,7 +183,7 @@ export async function pageByDate(
   const few = parts.query({ after, order, atMost: count + 2 });
   const { rows: found, momentOf } = await (session.dialect === 'postgres'
     ? rowsOfParts(session, few, order, count + 1, from)
-    : rowsOfPartsInTurn(session, few, count + 1, from));
+    : rowsOfPartsInTurn(session, few, count + 1, from, known));
   const rows = found.slice(0, count);
   const last = rows.at(-1);
   if (found.length <= count || last === undefined) return { rows };
@@ -207,19 +218,47 @@ async function rowsOfPartsInTurn(
   parts: Sql,
   most: number,
   from: Position | undefined,
+  known: KnownRows | undefined,
 ): Promise<DatedRows> {
   const fromPart = from === undefined ? undefined : partOf(from.key);
   const isNew = (key: number): boolean => partOf(key) !== fromPart || key > (from?.key ?? -1);
   const found = await session.all<{ moment: number; part: number; m: number }>(parts);
   const keys = found.flatMap(({ part, m }) => keysIn(part, m).filter(isNew));
   return {
-    rows: await rowsAt(session, keys.slice(0, most)),
+    rows: await rowsAt(session, keys.slice(0, most), known),
     momentOf: ({ key }) => found.find(({ part }) => part === partOf(key))?.moment as number,
   };
 }
 
-/** The resources of these keys, in their order. */
-export async function rowsAt(session: Session, keys: readonly number[]): Promise<MatchRow[]> {
+/** Rows kept from one page to the next: some 20 MB. */
+const mostRows = 100_000;
+
+/**
+ * Rows that pages have shown, by key. A row never changes and its key is never given to another; a correction or an
+ * erasure takes the key out of the index, so that nobody comes to ask for it.
+ */
+export type KnownRows = Map<number, MatchRow>;
+
+/**
+ * The resources of these keys, in their order.
+ * @param known rows that need not be read again; only with a session that sees what is committed and nothing else
+ */
+export async function rowsAt(session: Session, keys: readonly number[], known?: KnownRows): Promise<MatchRow[]> {
+  if (known === undefined) return readRowsAt(session, keys);
+  const missing = keys.filter((key) => !known.has(key));
+  if (missing.length > 0) {
+    const read = await readRowsAt(session, missing);
+    if (known.size > 0 && known.size + read.length > mostRows) {
+      known.clear();
+      return rowsAt(session, keys, known);
+    }
+    for (const row of read) known.set(row.key, row);
+  }
+  return keys.flatMap((key) => known.get(key) ?? []);
+}
+
+/** The same, out of the tables. */
+async function readRowsAt(session: Session, keys: readonly number[]): Promise<MatchRow[]> {
   if (keys.length === 0) return [];
   if (session.dialect === 'sqlite') {
     // Goes through the list in its order.

@@ -13,8 +13,34 @@ interface Asked {
   readonly reject: (error: unknown) => void;
 }
 
+/** Answers kept from one search to the next; people ask for the same few hundred codes. */
+const mostAnswers = 5_000;
+
+/**
+ * Numbers that the index answered to a question, for as long as nothing is committed: only where finding that out costs next to nothing;
+ * elsewhere every search asks anew.
+ */
+export class KnownAnswers {
+  #answers = new Map<string, readonly number[]>();
+  #revision: number | undefined;
+
+  /** Those that are true now. What is put there later, when they are so no more, is not found again. */
+  asOf({ revision }: Session): Map<string, readonly number[]> | undefined {
+    if (revision === undefined) return undefined;
+    const now = revision();
+    if (now !== this.#revision || this.#answers.size > mostAnswers) this.#answers = new Map();
+    this.#revision = now;
+    return this.#answers;
+  }
+}
+
+/** A question to the letter, by which its answer is found again. */
+export function textOf(question: Sql): string {
+  return `${question.sql}${JSON.stringify(question.values)}`;
+}
+
 /** Looks up what is asked for in the same turn of the event loop with one statement. */
-export function gatheredLookUps(session: Session): LookUp {
+export function gatheredLookUps(session: Session, known = new KnownAnswers()): LookUp {
   let waiting: Asked[] = [];
 
   async function answer(asked: readonly Asked[]): Promise<void> {
@@ -38,7 +64,11 @@ export function gatheredLookUps(session: Session): LookUp {
       params === undefined
         ? fits
         : sql`${fits} AND EXISTS (SELECT 1 FROM posting WHERE param IN (${join(params)}) AND token = n)`;
-    return new Promise((resolve, reject) => {
+    const answers = known.asOf(session);
+    const question = textOf(condition);
+    const answered = answers?.get(question);
+    if (answered !== undefined) return Promise.resolve(answered);
+    return new Promise<readonly number[]>((resolve, reject) => {
       if (waiting.length === 0) {
         queueMicrotask(() => {
           const asked = waiting;
@@ -46,7 +76,14 @@ export function gatheredLookUps(session: Session): LookUp {
           void answer(asked);
         });
       }
-      waiting.push({ condition, resolve, reject });
+      waiting.push({
+        condition,
+        resolve(numbers) {
+          answers?.set(question, numbers);
+          resolve(numbers);
+        },
+        reject,
+      });
     });
   };
 }

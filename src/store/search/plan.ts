@@ -5,7 +5,7 @@ import { noMoment, type ParameterIds } from '../index/layout.ts';
 import type { StoredType } from '../index/stored-types.ts';
 import { present } from '../index/tokens.ts';
 import { keysOfIds, keysReferringTo, type PartMasks } from './keys.ts';
-import { gatheredLookUps, type LookUp } from './look-up.ts';
+import { gatheredLookUps, type KnownAnswers, type LookUp } from './look-up.ts';
 import { pairsOf, referencesTo, tokensLike, tokensMeant, tokensSaying } from './token-lookup.ts';
 
 /**
@@ -35,11 +35,13 @@ export interface PlanTools {
   readonly parameters: ParameterIds;
   /** The parameter that asks for the clinical date of a type, where that is always exact to the second or better. */
   readonly exactDateOf: (type: StoredType) => string | undefined;
+  /** What earlier searches of the session looked up. */
+  readonly known?: KnownAnswers;
 }
 
 /** @throws RangeError for a parameter that the type does not have; the caller has checked that */
 export async function planFilters(tools: PlanTools, query: SearchQuery): Promise<PlannedFilter[]> {
-  const lookUp = gatheredLookUps(tools.session);
+  const lookUp = gatheredLookUps(tools.session, tools.known);
   return Promise.all(query.filters.map((filter) => planFilter(tools, lookUp, query.type as StoredType, filter)));
 }
 

@@ -136,6 +136,8 @@ function sessionOn(db: Connection, told: (error: unknown) => unknown): Session {
     const statement = db.prepare<unknown[], unknown[]>(text).raw();
     return { statement, names: statement.columns().map(({ name }) => name) };
   });
+  // Tells of commits of other connections, and the one that reads makes none itself.
+  const revision = db.prepare('PRAGMA data_version').pluck();
   const attempt = <T>(work: () => T): T => {
     if (!db.open) throw stopped();
     try {
@@ -146,6 +148,7 @@ function sessionOn(db: Connection, told: (error: unknown) => unknown): Session {
   };
   return {
     dialect: 'sqlite',
+    revision: () => attempt(() => revision.get() as number),
     all: async <Row>(query: Sql) => attempt(() => rowsOf(read(query.sql), query.values) as Row[]),
     run: async (query) => attempt(() => prepared(query.sql).run(...query.values).changes),
     // In one process a prepared statement run for each row costs less than a long one.
