@@ -32,6 +32,9 @@ const fewRows = 2_000;
 /** The same where every match is counted: each row of the start is looked at then, so that a rarer start soon pays. */
 const manyRows = 100_000;
 
+/** So many lists of postings are merged for a page; of more the rows are counted first. */
+const mostLists = 32;
+
 /** Which of the matching parts are wanted: those after a place, in an order, and no more than a number. */
 interface Wanted {
   readonly after?: Sql;
@@ -56,24 +59,36 @@ export async function matchingParts(
   known?: KnownAnswers,
 ): Promise<MatchingParts> {
   const isCounted = query.count === 0 || query.total === 'accurate';
+  const isPaged = !isCounted && query.sort.by === 'date';
   const any = parameters.number(query.type as StoredType, '_id');
-  const start = await startOf(any, filters, isCounted, (few, most) => countUpTo(session, few, most, known));
+  const start = await startOf(any, filters, { isCounted, isPaged }, (few, most) =>
+    countUpTo(session, few, most, known),
+  );
   const others = filters.filter((filter): filter is MaskFilter => filter !== start.filter && filter.kind !== 'moment');
   const masks = [sql`d.mask`, ...others.map(maskOf)];
   const moments = filters.flatMap((filter) => (filter.kind === 'moment' ? [filter.condition] : []));
   const parts = others.flatMap((filter) => (filter.kind === 'masks' ? [inParts([...filter.masks.keys()])] : []));
-  const where = join([...start.conditions, ...moments, ...parts], ' AND ');
   return {
-    query({ after = empty, order = empty, atMost } = {}) {
+    query({ after = empty, order, atMost } = {}) {
       const first = (count: number) => (atMost === undefined ? empty : sql`LIMIT ${raw(String(atMost * count))}`);
-      // So many rows hold the first parts whole, and no more of them need be joined.
-      const rows = sql`
+      const rowsOf = (conditions: readonly Sql[], count: number) => sql`
         SELECT moment, part, m FROM (
-          SELECT d.moment, d.part, ${join(masks, ' & ')} AS m FROM posting AS d WHERE ${where} ${after}
-        ) AS found WHERE m <> 0 ${order} ${first(start.rowsOfPart)}`;
+          SELECT d.moment, d.part, ${join(masks, ' & ')} AS m FROM posting AS d
+          WHERE ${join([...conditions, ...moments, ...parts], ' AND ')} ${after}
+        ) AS found WHERE m <> 0 ${order ?? empty} ${first(count)}`;
+      // The first parts of all lists together are among the first of each.
+      const merged = order === undefined || atMost === undefined ? undefined : start.lists;
+      const rows =
+        merged === undefined
+          ? // So many rows hold the first parts whole, and no more of them need be joined.
+            rowsOf(start.conditions, start.rowsOfPart)
+          : join(
+              merged.map((list) => sql`SELECT * FROM (${rowsOf([list], 1)}) AS one`),
+              ' UNION ALL ',
+            );
       if (start.rowsOfPart === 1) return rows;
       return sql`
-        SELECT moment, part, bit_or(m) AS m FROM (${rows}) AS rows GROUP BY moment, part ${order} ${first(1)}`;
+        SELECT moment, part, bit_or(m) AS m FROM (${rows}) AS rows GROUP BY moment, part ${order ?? empty} ${first(1)}`;
     },
   };
 }
@@ -90,21 +105,24 @@ interface Start {
   readonly conditions: readonly Sql[];
   /** The most of them that a part can have. */
   readonly rowsOfPart: number;
+  /** The same rows as lists, each of which the index has in order. */
+  readonly lists?: readonly Sql[];
 }
 
 async function startOf(
   anyParam: number,
   filters: readonly PlannedFilter[],
-  isCounted: boolean,
+  { isCounted, isPaged }: { readonly isCounted: boolean; readonly isPaged: boolean },
   countsOf: (filters: readonly TokensFilter[], most: number) => Promise<readonly number[]>,
 ): Promise<Start> {
   const candidates = filters.filter((filter): filter is TokensFilter => filter.kind === 'tokens' && !filter.isNegated);
   const nothing = candidates.find(({ ids }) => ids.length === 0);
   const everything = postingsOf(anyParam, present);
   if (nothing !== undefined) return { filter: undefined, conditions: [sql`1 = 0`], rowsOfPart: 1 };
-  const isSingle = ({ params, ids }: TokensFilter) => params.length * ids.length === 1;
+  const isSingle = (filter: TokensFilter) => rowsOfPart(filter) === 1;
   const [only] = candidates;
   if (candidates.length === 1 && only !== undefined && isSingle(only)) return { filter: only, ...postingsOfOne(only) };
+  if (isPaged && candidates.length === 1 && only !== undefined && rowsOfPart(only) <= mostLists) return startAt(only);
   const rarest = async (most: number) => {
     const counts = await countsOf(candidates, most);
     let best: TokensFilter | undefined;
@@ -121,7 +139,22 @@ async function startOf(
   if (isCounted && fewest === fewRows && candidates.length > 1) ({ best, fewest } = await rarest(manyRows));
   if (best === undefined) return { filter: undefined, ...everything };
   if (isSingle(best)) return { filter: best, ...postingsOfOne(best) };
-  return { filter: best, conditions: [areOf(best)], rowsOfPart: best.params.length * best.ids.length };
+  return startAt(best);
+}
+
+function rowsOfPart({ params, ids }: TokensFilter): number {
+  return params.length * ids.length;
+}
+
+function startAt(filter: TokensFilter): Start {
+  const rows = rowsOfPart(filter);
+  const lists = filter.params.flatMap((param) => filter.ids.map((id) => sql`d.param = ${param} AND d.token = ${id}`));
+  return {
+    filter,
+    conditions: [areOf(filter)],
+    rowsOfPart: rows,
+    ...(rows <= mostLists && { lists }),
+  };
 }
 
 function postingsOfOne({ params, ids }: TokensFilter): Omit<Start, 'filter'> {
