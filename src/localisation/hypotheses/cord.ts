@@ -2,7 +2,7 @@ import { segmentIndex, segments } from '../../anatomy/segments.ts';
 import { type BodySide, bodySides, opposite } from '../../kernel/side.ts';
 import { type Hypothesis, hypothesis, type Site } from '../hypothesis.ts';
 import { LesionBuilder } from '../lesion.ts';
-import { type FacultyChances, facultyKey } from '../process.ts';
+import { type FacultyChances, facultyKey, processOf } from '../process.ts';
 import { conusHypotheses } from './conus.ts';
 import { columnHypotheses } from './cord-columns.ts';
 
@@ -242,6 +242,42 @@ function longCompression(): Hypothesis[] {
   );
 }
 
+/** How deep a slow narrowing has bitten while strength is still kept, and how common that stage is, in percent. Judged. */
+const stiffStage = { percent: 0.5, release: 0.5, weakness: 0.06, columns: 0.5 };
+
+/** What presses slowly makes legs stiff, unsteady and numb before it makes them weak; in hours there is no such stage. Judged. */
+const stiffPaces = { hyperacute: 0.05, acute: 0.3, subacute: 1.2, chronic: 1 } as const;
+
+/** Worn discs, masses and the canal's narrowing belong to adults; legs that stiffen slowly in a child are mostly inherited. Judged. */
+const stiffAges = { from: 16, outside: 0.4 } as const;
+
+/** The early stage of pressure on the whole cord: jerks and plantar responses of the tracts, sensation, and power that is kept. */
+function stiffBeforeWeak(): Hypothesis[] {
+  const { percent, release, weakness, columns } = stiffStage;
+  return cordLevels.map((level) => {
+    const lesion = new LesionBuilder();
+    for (const side of bodySides) {
+      lesion.cord('corticospinal', side, level, weakness).cord('dorsalColumn', side, level, columns);
+      lesion.cord('spinothalamic', side, level, columns * 0.6);
+    }
+    return hypothesis(
+      site('spinal-cord-transverse', 'whole cross-section', level, 'both'),
+      'stiff-before-weak',
+      (percent * levelFrequency(level)) / totalFrequency,
+      lesion.build(),
+      {
+        faculties: signsAtLevel(bodySides, level, columns),
+        paces: stiffPaces,
+        ages: stiffAges,
+        process: processOf({
+          release: ({ segment }) => (segment !== null && segment > level ? release : 0),
+          because: 'descending fibres that hold the reflexes back fail before strength does',
+        }),
+      },
+    );
+  });
+}
+
 /** Share of the damage of one half of the cord that reaches the tracts of the other, where it does. Judged. */
 const spillShare = 0.33;
 
@@ -312,6 +348,7 @@ export function cordHypotheses(): Hypothesis[] {
     ...longCavity(),
     ...centralInjury(),
     ...longCompression(),
+    ...stiffBeforeWeak(),
     ...columnHypotheses(),
     ...conusHypotheses(),
   ];

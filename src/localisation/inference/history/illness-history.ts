@@ -107,6 +107,7 @@ export const illnessHistory: readonly HistoryWeight[] = [
     0.85,
     'a relative with the like speaks for an inherited disease',
   ),
+  ...weigh('family/consanguinity', oftenInherited, 2, 1, 'parents who are related make a recessive disease likelier'),
   ...weigh('family/similar-disorder', sites('proximal-myopathy'), 2, 1, 'many diseases of the girdles are inherited'),
   ...weigh('family/muscle-disease', kinds('muscle'), 6, 1, 'a relative has disease of muscle'),
   ...weigh(
