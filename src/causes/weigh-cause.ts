@@ -1,7 +1,7 @@
 import { historyRows } from '../exam/catalogue/history.ts';
 import type { SectionKey } from '../exam/catalogue/item.ts';
 import { describeResult, lowerFirst, quantityWords } from '../exam/describe.ts';
-import type { Exam, OnsetPace } from '../exam/exam.ts';
+import type { Exam, HistoryStatement, OnsetPace } from '../exam/exam.ts';
 import { type ExamQuery, historyReason, isFrom } from './exam-query.ts';
 import { inheritanceModifiers } from './inheritance.ts';
 import { type Modifier, worthSaying } from './modifier.ts';
@@ -44,22 +44,48 @@ const paceWords = {
   chronic: 'months to years',
 } as const;
 
+/**
+ * Weighs one cause against what the examination had no part in: person, history, relatives, results; not the tempo, by
+ * which places are weighed for themselves.
+ */
+export function weighStory(cause: Cause, query: ExamQuery): Pick<CauseWeight, 'ratio' | 'reasons'> {
+  const modifiers = [...personModifiers(cause, query), ...toldAndMeasured(cause, query)];
+  return { ratio: tempered(modifiers), reasons: () => inWords(modifiers) };
+}
+
 /** Weighs one cause against everything but the site: tempo, course, person, history, signs and results. */
 export function weighCause(cause: Cause, query: ExamQuery): CauseWeight {
   const specific = [
-    ...historyModifiers(cause, query),
-    ...inheritanceModifiers(cause, query.exam),
+    ...toldAndMeasured(cause, query),
     ...(cause.signs ?? []).flatMap((sign) => signModifier(sign, query)),
-    ...(cause.quantities ?? []).flatMap((quantity) => quantityModifier(quantity, query)),
-    ...(cause.values ?? []).flatMap((value) => valueModifier(value, query)),
   ];
   const modifiers = [...tempoModifiers(cause, query.exam), ...personModifiers(cause, query), ...specific];
-  const product = modifiers.reduce((ratio, modifier) => ratio * modifier.ratio, 1) ** temper;
   return {
-    ratio: Math.min(ratioBounds.most, Math.max(ratioBounds.least, product)),
+    ratio: tempered(modifiers),
     isSupported: specific.some(({ ratio, saysOnlyWhere }) => ratio >= speaksFor && saysOnlyWhere !== true),
     reasons: () => inWords(modifiers),
   };
+}
+
+function toldAndMeasured(cause: Cause, query: ExamQuery): readonly Modifier[] {
+  return [
+    ...historyModifiers(cause, query),
+    ...inheritanceModifiers(cause, query.exam),
+    ...resultModifiers(cause, query),
+  ];
+}
+
+function tempered(modifiers: readonly Modifier[]): number {
+  const product = modifiers.reduce((ratio, modifier) => ratio * modifier.ratio, 1) ** temper;
+  return Math.min(ratioBounds.most, Math.max(ratioBounds.least, product));
+}
+
+function resultModifiers(cause: Cause, query: ExamQuery): readonly Modifier[] {
+  if (query.exam.results.length === 0) return [];
+  return [
+    ...(cause.quantities ?? []).flatMap((quantity) => quantityModifier(quantity, query)),
+    ...(cause.values ?? []).flatMap((value) => valueModifier(value, query)),
+  ];
 }
 
 /** The strongest first, for and against. */
@@ -115,16 +141,17 @@ function personModifiers(cause: Cause, query: ExamQuery): readonly Modifier[] {
     cause.age !== undefined &&
     (onset.latest < cause.age.from || onset.earliest > cause.age.to)
   ) {
-    const text = `${onset.words} is outside the usual ${cause.age.from} to ${cause.age.to}`;
+    const { from, to } = cause.age;
+    const text = () => `${onset.words} is outside the usual ${from} to ${to}`;
     // What begins in grown people is hardly ever met in a child: under half of the age the objection counts twice.
     const isFarBelow = onset.latest < cause.age.from / 2;
     const ratio = isFarBelow ? cause.age.outside ** 2 : cause.age.outside;
-    modifiers.push({ ratio, reason: () => ({ pointer: '/person/ageYears', text }) });
+    modifiers.push({ ratio, reason: () => ({ pointer: '/person/ageYears', text: text() }) });
   }
   if ((sex === 'male' || sex === 'female') && cause.sex !== undefined) {
     const ratio = cause.sex[sex];
-    const text = `${ratio >= 1 ? 'commoner' : 'less common'} in ${sex === 'male' ? 'men' : 'women'}`;
-    modifiers.push({ ratio, reason: () => ({ pointer: '/person/sex', text }) });
+    const text = () => `${ratio >= 1 ? 'commoner' : 'less common'} in ${sex === 'male' ? 'men' : 'women'}`;
+    modifiers.push({ ratio, reason: () => ({ pointer: '/person/sex', text: text() }) });
   }
   return modifiers;
 }
@@ -135,7 +162,23 @@ const daysPerYear = 365.25;
  * Between which ages in whole years it began. Without a duration what is chronic may have begun at any age before, and
  * deformities that take years to grow mean that it began long before it was noticed.
  */
-function ageAtOnset({ exam, abnormal }: ExamQuery): { earliest: number; latest: number; words: string } | undefined {
+function ageAtOnset(query: ExamQuery): AgeAtOnset | undefined {
+  const known = agesAtOnset.get(query);
+  if (known !== undefined) return known;
+  const age = readAgeAtOnset(query);
+  if (age !== undefined) agesAtOnset.set(query, age);
+  return age;
+}
+
+interface AgeAtOnset {
+  readonly earliest: number;
+  readonly latest: number;
+  readonly words: string;
+}
+
+const agesAtOnset = new WeakMap<ExamQuery, AgeAtOnset>();
+
+function readAgeAtOnset({ exam, abnormal }: ExamQuery): AgeAtOnset | undefined {
   const { ageYears } = exam.person;
   const { pace, durationDays } = exam.onset;
   if (ageYears === undefined) return undefined;
@@ -147,12 +190,25 @@ function ageAtOnset({ exam, abnormal }: ExamQuery): { earliest: number; latest: 
 }
 
 function historyModifiers(cause: Cause, query: ExamQuery): readonly Modifier[] {
-  return (cause.history ?? []).flatMap((row) => {
-    const statements = row.keys.map((key) => query.history(key)).filter((statement) => statement !== undefined);
-    const statement = statements.find(({ present }) => present) ?? statements[0];
-    if (statement === undefined) return silenceModifier(row, query);
-    return [{ ratio: statement.present ? row.present : row.absent, reason: () => historyReason(statement) }];
-  });
+  const modifiers: Modifier[] = [];
+  for (const row of cause.history ?? []) {
+    const statement = statementOf(row, query);
+    if (statement === undefined) modifiers.push(...silenceModifier(row, query));
+    else
+      modifiers.push({ ratio: statement.present ? row.present : row.absent, reason: () => historyReason(statement) });
+  }
+  return modifiers;
+}
+
+/** What is told of any of the keys: that one is there, before that another is not. */
+function statementOf({ keys }: HistoryRatio, query: ExamQuery): HistoryStatement | undefined {
+  let denied: HistoryStatement | undefined;
+  for (const key of keys) {
+    const statement = query.history(key);
+    if (statement?.present === true) return statement;
+    denied ??= statement;
+  }
+  return denied;
 }
 
 /** From this ratio of a denial down the row is about what makes the cause or hardly ever fails in it: an injury, a medicine, a pain. Judged. */
@@ -171,11 +227,12 @@ const labels = new Map(historyRows.map(({ key, label }) => [key, label]));
  * denial, but it is not nothing either. Of relatives and of infections that nobody has looked for silence says nothing.
  */
 function silenceModifier({ keys, absent }: HistoryRatio, { exam }: ExamQuery): readonly Modifier[] {
+  if (absent > makesTheCause || exam.history.length === 0) return [];
   const isUnknowable = keys.every((key) => key.startsWith('family/') || oftenUnsaid.has(key));
+  if (isUnknowable) return [];
   const [first = ''] = keys;
-  if (absent > makesTheCause || isUnknowable || exam.history.length === 0) return [];
-  const what = lowerFirst(labels.get(first) ?? first).replace(/,.*$/, '');
-  return [{ ratio: absent ** shareOfDenial, reason: () => missing(`nothing was told of ${what}`) }];
+  const reason = () => missing(`nothing was told of ${lowerFirst(labels.get(first) ?? first).replace(/,.*$/, '')}`);
+  return [{ ratio: absent ** shareOfDenial, reason }];
 }
 
 function signModifier(row: SignRatio, query: ExamQuery): readonly Modifier[] {

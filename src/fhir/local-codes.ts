@@ -1,6 +1,7 @@
 import type { CauseGroup } from '../causes/table/cause.ts';
 import type { NotTestedReason } from '../exam/finding.ts';
-import type { Conclusion, SiteKind } from '../localisation/localisation.ts';
+import type { SiteKind } from '../anatomy/site-kind.ts';
+import type { Conclusion } from '../localisation/localisation.ts';
 import { systems } from '../terminology/systems.ts';
 
 /** One code of our own that is not a row of a clinical table. */

@@ -1,8 +1,8 @@
 import type { Segment } from '../anatomy/segments.ts';
+import type { SiteKind } from '../anatomy/site-kind.ts';
 import type { OnsetPace } from '../exam/exam.ts';
 import type { BodySide } from '../kernel/side.ts';
 import { type Damage, Pathways } from './lesion.ts';
-import type { SiteKind } from './localisation.ts';
 import type { FacultyChances, Process } from './process.ts';
 import { noProcess } from './process.ts';
 

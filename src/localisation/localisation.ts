@@ -1,3 +1,4 @@
+import type { SiteKind } from '../anatomy/site-kind.ts';
 import type { Coding } from '../kernel/coding.ts';
 import type { BodySide } from '../kernel/side.ts';
 import type { Site } from './hypothesis.ts';
@@ -39,33 +40,6 @@ export interface RankedLocalisation {
   readonly against: readonly Evidence[];
   readonly unexplained: readonly Evidence[];
 }
-
-/** What sort of place or process a site is; causes and tests are chosen by it. */
-export type SiteKind =
-  | 'none'
-  | 'muscle'
-  | 'junction'
-  | 'nerve'
-  | 'multiple-nerves'
-  | 'polyneuropathy'
-  | 'polyradiculoneuropathy'
-  | 'ganglion'
-  | 'plexus'
-  | 'root'
-  | 'cauda-equina'
-  | 'anterior-horn'
-  | 'motor-neuron-system'
-  | 'cord'
-  | 'brainstem'
-  | 'cerebellum'
-  | 'hemisphere'
-  | 'visual-pathway'
-  | 'cranial-nerve'
-  | 'basal-ganglia'
-  | 'meninges'
-  | 'intracranial-pressure'
-  | 'encephalopathy'
-  | 'multiple-sites';
 
 /** Kinds that are a process over the whole body rather than a place. */
 const diffuseKinds: ReadonlySet<SiteKind> = new Set([

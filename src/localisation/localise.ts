@@ -3,6 +3,7 @@
  * state columns it keeps are only a cache.
  */
 
+import type { SiteKind } from '../anatomy/site-kind.ts';
 import { lowerFirst } from '../exam/describe.ts';
 import type { Exam } from '../exam/exam.ts';
 import { joinWords } from '../kernel/words.ts';
@@ -21,7 +22,7 @@ import type { StateColumns } from './inference/columns.ts';
 import type { Inference } from './inference/infer.ts';
 import type { PosteriorWeights } from './inference/ranking.ts';
 import { unexplainedBy } from './inference/score.ts';
-import type { Localisation, RankedLocalisation, SiteKind } from './localisation.ts';
+import type { Localisation, RankedLocalisation } from './localisation.ts';
 import { manyRoots, siteCoding } from './sites.ts';
 
 export interface Localiser {

@@ -1,4 +1,4 @@
-import type { SiteKind } from '../localisation/localisation.ts';
+import type { SiteKind } from '../anatomy/site-kind.ts';
 
 /**
  * Parts of the neuraxis from above downwards, as a learner chooses among them. `share` is how many of a hundred practice

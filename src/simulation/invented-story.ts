@@ -4,7 +4,7 @@ import { type Course, courses, type OnsetPace } from '../exam/exam.ts';
 import { type Chance, pick } from '../kernel/chance.ts';
 import type { Site } from '../localisation/hypothesis.ts';
 import { historyWeightRows } from '../localisation/inference/history-weights.ts';
-import type { SiteKind } from '../localisation/localisation.ts';
+import type { SiteKind } from '../anatomy/site-kind.ts';
 
 /** Share of complaints that begin at each pace. Judged. */
 export const paceShares: Readonly<Record<OnsetPace, number>> = {

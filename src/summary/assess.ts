@@ -1,4 +1,4 @@
-import { rankCauses } from '../causes/rank-causes.ts';
+import { rankCauses } from '../differential/rank-causes.ts';
 import type { Exam } from '../exam/exam.ts';
 import type { Localisation } from '../localisation/localisation.ts';
 import { createLocaliser } from '../localisation/localise.ts';

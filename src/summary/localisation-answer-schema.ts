@@ -1,5 +1,6 @@
 import { closedObject, definition, type JsonSchema, listOf, oneOfKeys } from '../exam/schema/json-schema.ts';
-import type { Conclusion, Pattern, SiteKind } from '../localisation/localisation.ts';
+import type { SiteKind } from '../anatomy/site-kind.ts';
+import type { Conclusion, Pattern } from '../localisation/localisation.ts';
 import type { RedFlag, Urgency, WorkupItem } from '../workup/assessment.ts';
 
 /** Every value of a union as a key, so that the compiler knows of one that is missing here. */

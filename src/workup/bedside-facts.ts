@@ -7,7 +7,8 @@ import { findingReasons } from '../causes/reasons.ts';
 import type { Exam } from '../exam/exam.ts';
 import type { Finding } from '../exam/finding.ts';
 import type { BodySide } from '../kernel/side.ts';
-import type { Localisation, SiteKind } from '../localisation/localisation.ts';
+import type { SiteKind } from '../anatomy/site-kind.ts';
+import type { Localisation } from '../localisation/localisation.ts';
 
 export type Limb = 'upper-limbs' | 'lower-limbs';
 export type Certainty = 'yes' | 'no' | 'unknown';

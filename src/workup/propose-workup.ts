@@ -1,4 +1,4 @@
-import { spinalRegion } from '../causes/rank-causes.ts';
+import { spinalRegion } from '../causes/causes-at.ts';
 import type { RankedCause } from '../causes/ranked-cause.ts';
 import { type Investigation, investigations } from '../exam/catalogue/investigations.ts';
 import type { Exam } from '../exam/exam.ts';

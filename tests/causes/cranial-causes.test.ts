@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
-import { rankCauses } from '../../src/causes/rank-causes.ts';
+import type { SiteKind } from '../../src/anatomy/site-kind.ts';
 import type { RankedCause } from '../../src/causes/ranked-cause.ts';
-import type { SiteKind } from '../../src/localisation/localisation.ts';
+import { rankCauses } from '../../src/differential/rank-causes.ts';
 import { bedsideExam, localised, site } from '../support/bedside.ts';
 
 /** A person at the bedside whose lesion is placed; a leading minus denies a statement of the history. */

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { rankCauses } from '../../src/causes/rank-causes.ts';
+import { rankCauses } from '../../src/differential/rank-causes.ts';
 import type { Localisation } from '../../src/localisation/localisation.ts';
 import { bedsideExam, hba1c, localised, nothingFound, site } from '../support/bedside.ts';
 

@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { rankCauses } from '../../src/causes/rank-causes.ts';
 import type { RankedCause } from '../../src/causes/ranked-cause.ts';
+import { rankCauses } from '../../src/differential/rank-causes.ts';
 import { bedsideExam, hba1c, localised, nothingFound, site } from '../support/bedside.ts';
 
 const lengthDependent = localised(site('length-dependent-polyneuropathy', 'polyneuropathy'));

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { rankCauses } from '../../src/causes/rank-causes.ts';
+import { rankCauses } from '../../src/differential/rank-causes.ts';
 import type { Localisation } from '../../src/localisation/localisation.ts';
 import { proposeWorkup, type Workup, workupRules } from '../../src/workup/propose-workup.ts';
 import { assessRedFlags, redFlagRules } from '../../src/workup/red-flags.ts';

@@ -1,6 +1,7 @@
 import type { Exam } from '../../src/exam/exam.ts';
 import { createExamReader } from '../../src/exam/read-exam.ts';
-import type { Localisation, RankedLocalisation, SiteKind } from '../../src/localisation/localisation.ts';
+import type { SiteKind } from '../../src/anatomy/site-kind.ts';
+import type { Localisation, RankedLocalisation } from '../../src/localisation/localisation.ts';
 import { systems } from '../../src/terminology/systems.ts';
 import { type ExampleName, exampleExam } from './example-exam.ts';
 

@@ -1,6 +1,6 @@
+import type { SiteKind } from '../../anatomy/site-kind.ts';
 import type { Course, OnsetPace } from '../../exam/exam.ts';
 import { fromMemory, type Source } from '../../kernel/cite.ts';
-import type { SiteKind } from '../../localisation/localisation.ts';
 
 /**
  * How large a share of the lesions at one place a cause makes up: over 20 %, 5 to 20 %, 1 to 5 %, under 1 %.

@@ -7,6 +7,7 @@ import { type PlaceKey, placeKeys, placeTable } from '../../anatomy/places.ts';
 import type { Faculty } from '../../anatomy/probe.ts';
 import { reflexTable } from '../../anatomy/reflexes.ts';
 import { type Segment, segments } from '../../anatomy/segments.ts';
+import type { SiteKind } from '../../anatomy/site-kind.ts';
 import { skinPlace } from '../../anatomy/skin-places.ts';
 import { lowerFirst } from '../../exam/describe.ts';
 import { type BodySide, opposite, type Side, sidesOf } from '../../kernel/side.ts';
@@ -17,7 +18,6 @@ import { type Strand, strandsOf } from '../forward/strands.ts';
 import type { Hypothesis } from '../hypothesis.ts';
 import type { Datum } from '../inference/evidence.ts';
 import { cordIndex } from '../lesion.ts';
-import type { SiteKind } from '../localisation.ts';
 import type { Aspect } from '../process.ts';
 import { isProcess, siteWords } from './site-words.ts';
 

@@ -1,5 +1,6 @@
+import type { SiteKind } from '../../anatomy/site-kind.ts';
 import type { Finding } from '../../exam/finding.ts';
-import type { Pattern, RankedLocalisation, SiteKind } from '../localisation.ts';
+import type { Pattern, RankedLocalisation } from '../localisation.ts';
 
 /** Name of the syndrome that a kind of site makes. */
 const syndromes: Readonly<Record<SiteKind, { readonly key: string; readonly label: string }>> = {

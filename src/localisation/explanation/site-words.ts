@@ -1,6 +1,6 @@
+import type { SiteKind } from '../../anatomy/site-kind.ts';
 import { lowerFirst } from '../../exam/describe.ts';
 import type { Site } from '../hypothesis.ts';
-import type { SiteKind } from '../localisation.ts';
 
 /** What stands before the name of a process; the other kinds are places and have lesions. */
 const processLeads: ReadonlyMap<SiteKind, string> = new Map<SiteKind, string>([

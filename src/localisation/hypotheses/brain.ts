@@ -6,10 +6,10 @@ import { medullaryTerritories as medulla } from '../../anatomy/brain/territories
 import type { Territory } from '../../anatomy/brain/territory.ts';
 import type { MuscleGroup } from '../../anatomy/movement.ts';
 import { type Segment, segmentIndex } from '../../anatomy/segments.ts';
+import type { SiteKind } from '../../anatomy/site-kind.ts';
 import { bodySides, opposite } from '../../kernel/side.ts';
 import { type Hypothesis, hypothesis } from '../hypothesis.ts';
 import { LesionBuilder } from '../lesion.ts';
-import type { SiteKind } from '../localisation.ts';
 import { type Process, processOf } from '../process.ts';
 import { facultiesOf } from './process-signs.ts';
 import { type TerritoryLesion, territoryHypotheses } from './territory-lesions.ts';

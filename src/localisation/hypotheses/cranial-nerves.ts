@@ -1,8 +1,8 @@
 import type { BrainSystem } from '../../anatomy/brain/systems.ts';
 import { cranialTerritories as cranial } from '../../anatomy/brain/territories/cranial-territories.ts';
 import type { Territory } from '../../anatomy/brain/territory.ts';
+import type { SiteKind } from '../../anatomy/site-kind.ts';
 import type { Hypothesis } from '../hypothesis.ts';
-import type { SiteKind } from '../localisation.ts';
 import { facultiesOf } from './process-signs.ts';
 import { type TerritoryLesion, territoryHypotheses } from './territory-lesions.ts';
 

@@ -1,9 +1,9 @@
 import type { MuscleGroup } from '../../anatomy/movement.ts';
 import { segmentIndex } from '../../anatomy/segments.ts';
+import type { SiteKind } from '../../anatomy/site-kind.ts';
 import type { BodySide } from '../../kernel/side.ts';
 import { type AgeRange, type Hypothesis, hypothesis, type PaceFactors } from '../hypothesis.ts';
 import { intact } from '../lesion.ts';
-import type { SiteKind } from '../localisation.ts';
 import { type FibreSite, type Process, processOf, type Reasons } from '../process.ts';
 import { junctionDiseases } from './junction-patterns.ts';
 import { myopathies } from './myopathy-patterns.ts';

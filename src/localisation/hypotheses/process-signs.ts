@@ -1,7 +1,7 @@
 import type { Faculty } from '../../anatomy/probe.ts';
+import type { SiteKind } from '../../anatomy/site-kind.ts';
 import { type BodySide, bodySides } from '../../kernel/side.ts';
 import type { PaceFactors, Site } from '../hypothesis.ts';
-import type { SiteKind } from '../localisation.ts';
 import { type FacultyChances, facultyKey } from '../process.ts';
 
 /** The site of a process: everywhere, on both sides, at no level. */

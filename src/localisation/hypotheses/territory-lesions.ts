@@ -2,10 +2,10 @@ import type { StructureKey } from '../../anatomy/brain/structures.ts';
 import { type BrainSystem, systemOf } from '../../anatomy/brain/systems.ts';
 import type { Territory } from '../../anatomy/brain/territory.ts';
 import type { PlaceKey } from '../../anatomy/places.ts';
+import type { SiteKind } from '../../anatomy/site-kind.ts';
 import { type BodySide, bodySides, opposite } from '../../kernel/side.ts';
 import { type AgeRange, type Hypothesis, hypothesis, type PaceFactors, type Site } from '../hypothesis.ts';
 import { LesionBuilder } from '../lesion.ts';
-import type { SiteKind } from '../localisation.ts';
 import type { FacultyChances } from '../process.ts';
 
 /** Lesions of one territory as hypotheses. */

@@ -1,5 +1,5 @@
+import type { SiteKind } from '../../anatomy/site-kind.ts';
 import type { Hypothesis, Site } from '../hypothesis.ts';
-import type { SiteKind } from '../localisation.ts';
 import type { SiteGroups } from './site-groups.ts';
 
 /**

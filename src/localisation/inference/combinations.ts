@@ -1,6 +1,7 @@
+import type { SiteKind } from '../../anatomy/site-kind.ts';
 import { type Hypothesis, hypothesis } from '../hypothesis.ts';
 import { combineDamage } from '../lesion.ts';
-import { isDiffuse, type SiteKind } from '../localisation.ts';
+import { isDiffuse } from '../localisation.ts';
 import { combineProcesses, either, type FacultyChances } from '../process.ts';
 import { CombinationPrior } from './combination-prior.ts';
 import { addRoughly, addTo, type Gains, roughness, type Scored, unexplainedBy, type WeighedDatum } from './score.ts';

@@ -1,6 +1,6 @@
+import type { SiteKind } from '../../anatomy/site-kind.ts';
 import type { Exam, OnsetPace } from '../../exam/exam.ts';
 import type { AgeRange, Hypothesis, Site } from '../hypothesis.ts';
-import type { SiteKind } from '../localisation.ts';
 import { allShifts } from './all-shifts.ts';
 import { SiteFactors } from './shift.ts';
 

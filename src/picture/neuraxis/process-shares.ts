@@ -6,7 +6,7 @@ import { allSkinPlaces } from '../../anatomy/skin-places.ts';
 import type { Supply } from '../../anatomy/supply.ts';
 import { type BodySide, bodySides } from '../../kernel/side.ts';
 import type { Hypothesis } from '../../localisation/hypothesis.ts';
-import type { SiteKind } from '../../localisation/localisation.ts';
+import type { SiteKind } from '../../anatomy/site-kind.ts';
 import { type FibreSite, facultyKey, type Process } from '../../localisation/process.ts';
 import { allBrainDrawings, brainDrawings } from './brain-drawings.ts';
 import { cordParts, ganglionName, rootName } from './cord-drawings.ts';

@@ -1,6 +1,6 @@
 import { isSegment, type Segment, segmentIndex } from '../../../anatomy/segments.ts';
+import type { SiteKind } from '../../../anatomy/site-kind.ts';
 import { fromMemory, type Source } from '../../../kernel/cite.ts';
-import type { SiteKind } from '../../localisation.ts';
 import type { Applies } from '../shift.ts';
 
 /** How a statement of the history shifts the odds of sites: factor when present, and when denied. */

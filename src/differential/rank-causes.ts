@@ -1,15 +1,15 @@
-import { isSegment, segmentIndex } from '../anatomy/segments.ts';
+import { causesAt } from '../causes/causes-at.ts';
+import { queryExam } from '../causes/exam-query.ts';
+import type { RankedCause } from '../causes/ranked-cause.ts';
+import { allCauses } from '../causes/table/all-causes.ts';
+import { type Cause, rateShares } from '../causes/table/cause.ts';
+import { type CauseWeight, weighCause } from '../causes/weigh-cause.ts';
 import { itemId } from '../exam/catalogue/item.ts';
 import type { Exam } from '../exam/exam.ts';
 import { citation } from '../kernel/citation.ts';
 import type { Coding } from '../kernel/coding.ts';
 import { type Localisation, namesAPlace, type RankedLocalisation } from '../localisation/localisation.ts';
 import { systems } from '../terminology/systems.ts';
-import { queryExam } from './exam-query.ts';
-import type { RankedCause } from './ranked-cause.ts';
-import { allCauses } from './table/all-causes.ts';
-import { type Cause, type Produces, rateShares, type SpinalRegion } from './table/cause.ts';
-import { type CauseWeight, weighCause } from './weigh-cause.ts';
 
 /** How many causes an answer names: at most, and even when they are improbable. */
 const longestList = 8;
@@ -164,44 +164,4 @@ function spokenFor({ history, findings, results }: Exam): readonly Cause[] {
   const found = new Set([...new Set(clues)].flatMap((clue) => [...(causesByClue.get(clue) ?? [])]));
   // In the order of the tables, so that the order of the exam does not matter.
   return found.size === 0 ? [] : allCauses.filter((cause) => found.has(cause));
-}
-
-type Place = Pick<ConsideredSite, 'site' | 'kind' | 'level'>;
-
-const knownPlaces = new Map<string, readonly (readonly [Cause, number])[]>();
-
-/** The causes met at a site with their shares; the same for every exam, so worked out once. */
-function causesAt(place: Place): readonly (readonly [Cause, number])[] {
-  const key = `${place.site} ${place.kind} ${place.level}`;
-  const known = knownPlaces.get(key);
-  if (known !== undefined) return known;
-  const shares = allCauses.map((cause) => [cause, shareAt(cause, place)] as const).filter(([, share]) => share > 0);
-  knownPlaces.set(key, shares);
-  return shares;
-}
-
-/** A row that names the segment outranks one that names the site, and that a row that names its kind; of equals the larger share counts. */
-function shareAt(cause: Cause, site: Place): number {
-  const fitting = cause.produces.filter((row) => affects(row, site));
-  const exact = fitting.filter((row) => row.level !== undefined);
-  const named = fitting.filter((row) => row.sites !== undefined);
-  const rows = exact.length > 0 ? exact : named.length > 0 ? named : fitting;
-  return rows.reduce((most, row) => Math.max(most, rateShares[row.rate]), 0);
-}
-
-function affects(row: Produces, site: Place): boolean {
-  const placed = row.sites?.includes(site.site) ?? row.kinds?.includes(site.kind) ?? false;
-  return (
-    placed &&
-    (row.level ?? site.level) === site.level &&
-    (row.region ?? spinalRegion(site.level)) === spinalRegion(site.level)
-  );
-}
-
-/** Region of a segment: C1 to T1 cervical (the spine's neck supplies the arm), T2 to T12 thoracic, below that lumbosacral. */
-export function spinalRegion(level: string | null): SpinalRegion | null {
-  if (level === null || !isSegment(level)) return null;
-  const index = segmentIndex(level);
-  if (index <= segmentIndex('T1')) return 'cervical';
-  return index <= segmentIndex('T12') ? 'thoracic' : 'lumbosacral';
 }
