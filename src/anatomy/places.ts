@@ -137,7 +137,7 @@ export const places = {
   'suprascapular-nerve-spinoglenoid': nerve(
     'Suprascapular nerve at the spinoglenoid notch',
     'suprascapular-nerve',
-    2,
+    3.5,
     upper,
   ),
   'lateral-pectoral-nerve': nerve('Lateral pectoral nerve', 'lateral-cord', 0.3, upper),
@@ -148,11 +148,11 @@ export const places = {
   'medial-cutaneous-nerve-of-arm': nerve('Medial cutaneous nerve of the arm', 'medial-cord', 0.3, upper),
   'medial-cutaneous-nerve-of-forearm': nerve('Medial cutaneous nerve of the forearm', 'medial-cord', 1, upper),
   'intercostobrachial-nerve': nerve('Intercostobrachial nerve', intercostalOf('T2', 'T3'), 2, upper),
-  'musculocutaneous-nerve': nerve('Musculocutaneous nerve', 'lateral-cord', 5, upper),
+  'musculocutaneous-nerve': nerve('Musculocutaneous nerve', 'lateral-cord', 3, upper),
   'lateral-cutaneous-nerve-of-forearm': nerve(
     'Lateral cutaneous nerve of the forearm',
     'musculocutaneous-nerve',
-    2,
+    3,
     upper,
   ),
 

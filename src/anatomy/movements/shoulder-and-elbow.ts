@@ -26,7 +26,7 @@ export const shoulderAndElbowMovements = {
     bulkAt: 'shoulder',
     paired: true,
     group: 'shoulder',
-    muscles: { deltoid: 0.7, supraspinatus: 0.22, trapezius: 0.08 },
+    muscles: { deltoid: 0.66, supraspinatus: 0.2, trapezius: 0.14 },
     dominantRoot: 'C5',
     lengthCm: 25,
     pyramidalWeight: 0.8,

@@ -158,7 +158,8 @@ export const inspection = sectionTable(
       region: 'upper-limbs',
       bodyPart: 'hand',
       hpo: equivalent('HP:0034337', 'Claw hand deformity'),
-      probe: weaknessOf('finger-abduction', 'thumb-abduction'),
+      // Fingers claw when their small muscles fail and the long extensors pull on; without thenar muscles alone they do not.
+      probe: slackBeside(['finger-abduction'], ['finger-extension']),
     },
     'ulnar-claw': {
       label: 'Ulnar claw hand',

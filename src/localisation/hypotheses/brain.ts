@@ -108,6 +108,9 @@ const afterAnOldOne = facultiesOf([
 /** The territory of an artery, beside lesions of any kind in the same part. Judged. */
 const arteryPaces = { hyperacute: 1.2, acute: 1.2, subacute: 0.3, chronic: 0.1 } as const;
 
+/** What takes both leg areas is a tumour of the falx in most; a clotted sinus does it over hours to days. Judged. */
+const parasagittalPaces = { hyperacute: 0.2, acute: 0.6, subacute: 1, chronic: 1.2 } as const;
+
 /** All that the middle cerebral artery feeds, face to foot and all of language, fails in a stroke; what grows takes a lobe first. Judged. */
 const wholeArteryPaces = { hyperacute: 1, acute: 1, subacute: 0.5, chronic: 0.3 } as const;
 
@@ -149,7 +152,10 @@ const hemisphereLesions: readonly TerritoryLesion[] = [
   at('hemisphere', 'cortex-posterior-cerebral', hemisphere['cortex-posterior-cerebral'], 0.7),
   at('hemisphere', 'cortex-posterior-cerebral', hemisphere['posterior-cerebral-lower-branches'], 0.3),
   at('hemisphere', 'cortex-posterior-cerebral', hemisphere['posterior-cerebral-with-thalamus'], 0.35),
-  at('hemisphere', 'cortex-parasagittal', hemisphere['cortex-parasagittal'], 0.26, 'both'),
+  {
+    ...at('hemisphere', 'cortex-parasagittal', hemisphere['cortex-parasagittal'], 0.26, 'both'),
+    paces: parasagittalPaces,
+  },
   {
     ...at('hemisphere', 'cortex-parasagittal', hemisphere['anterior-cerebral-both'], 0.04, 'both'),
     paces: arteryPaces,
