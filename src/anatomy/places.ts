@@ -144,11 +144,11 @@ export const places = {
   'medial-pectoral-nerve': nerve('Medial pectoral nerve', 'medial-cord', 0.3, upper),
   'subscapular-nerves': nerve('Subscapular nerves', 'posterior-cord', 0.3, upper),
   'thoracodorsal-nerve': nerve('Thoracodorsal nerve', 'posterior-cord', 1, upper),
-  'axillary-nerve': nerve('Axillary nerve at the quadrangular space', 'posterior-cord', 12, upper),
+  'axillary-nerve': nerve('Axillary nerve at the quadrangular space', 'posterior-cord', 14, upper),
   'medial-cutaneous-nerve-of-arm': nerve('Medial cutaneous nerve of the arm', 'medial-cord', 0.3, upper),
   'medial-cutaneous-nerve-of-forearm': nerve('Medial cutaneous nerve of the forearm', 'medial-cord', 1, upper),
   'intercostobrachial-nerve': nerve('Intercostobrachial nerve', intercostalOf('T2', 'T3'), 2, upper),
-  'musculocutaneous-nerve': nerve('Musculocutaneous nerve', 'lateral-cord', 3, upper),
+  'musculocutaneous-nerve': nerve('Musculocutaneous nerve', 'lateral-cord', 5, upper),
   'lateral-cutaneous-nerve-of-forearm': nerve(
     'Lateral cutaneous nerve of the forearm',
     'musculocutaneous-nerve',

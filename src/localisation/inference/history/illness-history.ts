@@ -309,6 +309,13 @@ export const illnessHistory: readonly HistoryWeight[] = [
     'it lies in the neck',
   ),
   ...weigh(['prolonged-immobility', 'repetitive-hand-use'], kinds('nerve'), 1.4, 1, 'nerves are pressed upon'),
+  ...weigh(
+    'radiotherapy',
+    ({ key, side }) => key === 'brachial-plexus' && side === 'both',
+    5,
+    1,
+    'hardly anything else than rays reaches both plexuses at once',
+  ),
   ...weigh('radiotherapy', kinds('plexus'), 4, 1, 'radiation harms the plexus years later'),
   ...weigh('spinal-fracture', kinds('cord', 'cauda-equina'), 2, 1, 'the broken spine presses on what it holds'),
   ...weigh(['thymoma', 'myasthenia-gravis'], sites('postsynaptic-junction'), 3, 1, 'it goes with myasthenia'),

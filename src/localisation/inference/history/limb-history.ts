@@ -266,6 +266,20 @@ export const limbHistory: readonly HistoryWeight[] = [
     'severe pain of the shoulder opens inflammation of the brachial plexus',
   ),
   ...weigh(
+    'shoulder-pain',
+    sites('suprascapular-nerve-spinoglenoid'),
+    2,
+    1,
+    'a cyst of the joint at the notch aches in the shoulder',
+  ),
+  ...weigh(
+    'neurogenic-claudication',
+    kinds('polyneuropathy'),
+    0.4,
+    1,
+    'a polyneuropathy does not come with walking and go with stooping',
+  ),
+  ...weigh(
     'thigh-pain',
     sites('lumbosacral-plexus', 'lumbar-plexus', 'femoral-nerve-pelvis', 'polyradiculopathy'),
     2,

@@ -42,6 +42,7 @@ export const recordedSigns: readonly SignWeight[] = [
     'the nerves themselves are thick',
     recalled('adams-victor', 'leprous neuritis'),
   ),
+  ...sign('thickened-nerve', kinds('none'), 0.3, 'a nerve that is thick is not sound', commonPractice),
   ...sign(
     'hypopigmented-patch',
     anyOf(pickedNerves, sites('length-dependent-polyneuropathy')),
