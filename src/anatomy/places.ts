@@ -133,11 +133,11 @@ export const places = {
   // Branches of roots, trunks and cords
   'dorsal-scapular-nerve': nerve('Dorsal scapular nerve', null, 1, upper),
   'long-thoracic-nerve': nerve('Long thoracic nerve', null, 6, upper),
-  'suprascapular-nerve': nerve('Suprascapular nerve at the suprascapular notch', 'upper-trunk', 4, upper),
+  'suprascapular-nerve': nerve('Suprascapular nerve at the suprascapular notch', 'upper-trunk', 6, upper),
   'suprascapular-nerve-spinoglenoid': nerve(
     'Suprascapular nerve at the spinoglenoid notch',
     'suprascapular-nerve',
-    3.5,
+    5,
     upper,
   ),
   'lateral-pectoral-nerve': nerve('Lateral pectoral nerve', 'lateral-cord', 0.3, upper),

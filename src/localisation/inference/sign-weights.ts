@@ -70,8 +70,9 @@ function stockingShift({ findings }: Exam): readonly Shift[] {
  */
 const edgeOfTheTerritory = 3;
 
-/** Odds of the nerve of that skin itself, when nothing else is lost that a lesion further up would take with it. Judged. */
+/** Odds of the nerve of that skin itself, when nothing else is lost that a lesion further up would take with it, or something. Judged. */
 const nothingBeside = 2.5;
+const somethingBeside = 1.6;
 
 function territoryShift({ findings }: Exam): readonly Shift[] {
   const lost = findings.filter(
@@ -85,8 +86,14 @@ function territoryShift({ findings }: Exam): readonly Shift[] {
   const because = 'loss that ends where the territory of the nerve ends is of that nerve';
   const edge = shiftBy(named, { applies, factor: edgeOfTheTerritory, because });
   const own = ownNerveOf.get(`${named.place.key} ${named.side}`);
-  if (own === undefined || findings.some(({ abnormal, modality }) => abnormal && modality === undefined)) return [edge];
-  return [edge, shiftBy(named, { applies: own, factor: nothingBeside, because: 'all that is lost is what it serves' })];
+  if (own === undefined) return [edge];
+  const alone = findings.every(({ abnormal, modality }) => !abnormal || modality !== undefined);
+  return [
+    edge,
+    alone
+      ? shiftBy(named, { applies: own, factor: nothingBeside, because: 'all that is lost is what it serves' })
+      : shiftBy(named, { applies: own, factor: somethingBeside, because: 'the skin that is lost is its own' }),
+  ];
 }
 
 /** Nerves through which the fibres of each territory run, by territory and side. */

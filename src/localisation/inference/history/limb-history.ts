@@ -92,6 +92,7 @@ export const limbHistory: readonly HistoryWeight[] = [
     'it holds no motor fibres',
   ),
   ...weigh('weakness', cutaneousNerves, 1, 2, 'it holds no motor fibres, and strength is kept'),
+  ...weigh('weakness', kinds('plexus', 'cauda-equina'), 1, 0.6, 'it weakens as well as it numbs'),
   ...weigh('foot-pain', nervesOfTheFoot, 2, 1, 'it ends in the foot, which hurts'),
   ...weigh(
     ['foot-pain', 'radicular-leg-pain', 'arm-pain', 'shoulder-pain', 'neck-pain'],
@@ -275,7 +276,7 @@ export const limbHistory: readonly HistoryWeight[] = [
   ...weigh(
     'neurogenic-claudication',
     kinds('polyneuropathy'),
-    0.4,
+    0.3,
     1,
     'a polyneuropathy does not come with walking and go with stooping',
   ),

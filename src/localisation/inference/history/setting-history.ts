@@ -1,5 +1,5 @@
 import type { Applies } from '../shift.ts';
-import { anyOf, type HistoryWeight, kinds, sites, thoracicRoots, weigh } from './history-weight.ts';
+import { anyOf, type HistoryWeight, kinds, lumbarRoots, sites, thoracicRoots, weigh } from './history-weight.ts';
 
 const trunksAndCords = sites(
   'upper-trunk',
@@ -92,7 +92,7 @@ export const settingHistory: readonly HistoryWeight[] = [
   ...weigh(
     'neck-or-chest-surgery',
     sites('spinal-accessory-nerve', 'phrenic-nerve', 'great-auricular-nerve'),
-    4,
+    6,
     1,
     'it crosses the field of operations on neck and chest',
   ),
@@ -102,6 +102,63 @@ export const settingHistory: readonly HistoryWeight[] = [
     2,
     1,
     'a breastbone spread apart or an arm held up stretches it, and the knife passes beside it',
+  ),
+  ...weigh(
+    'leprosy',
+    sites('multiple-mononeuropathy', 'ulnar-nerve-elbow', 'common-fibular-nerve', 'great-auricular-nerve'),
+    5,
+    1,
+    'leprosy thickens the nerves where they lie cool under the skin',
+  ),
+  ...weigh(
+    'leprosy',
+    sites('median-nerve-wrist', 'superficial-radial-nerve', 'tibial-nerve-tarsal-tunnel', 'facial-nerve'),
+    3,
+    1,
+    'leprosy thickens the nerves where they lie cool under the skin',
+  ),
+  ...weigh('leprosy', kinds('cord', 'hemisphere', 'brainstem'), 0.4, 1, 'leprosy stays outside brain and cord'),
+  ...weigh(
+    ['obesity', 'diabetes-mellitus'],
+    sites('lateral-femoral-cutaneous-nerve'),
+    1.6,
+    1,
+    'it is pressed beneath a heavy belly, and diabetes makes it tender to pressure',
+  ),
+  ...weigh(
+    ['chronic-kidney-disease', 'amyloidosis', 'obesity'],
+    sites('median-nerve-wrist'),
+    1.6,
+    1,
+    'deposits and swelling narrow the tunnel',
+  ),
+  ...weigh(
+    ['recent-vaccination', 'preceding-infection', 'preceding-respiratory-infection', 'recent-surgery'],
+    sites('brachial-plexus', 'long-thoracic-nerve', 'suprascapular-nerve', 'anterior-interosseous-nerve'),
+    1.4,
+    1,
+    'inflammation of the brachial plexus follows infection, vaccine or operation in half',
+  ),
+  ...weigh(
+    'anticoagulant',
+    sites('lumbosacral-plexus'),
+    1.6,
+    1,
+    'blood behind the peritoneum may reach down to all of the plexus',
+  ),
+  ...weigh(
+    ['lumbar-puncture-or-epidural', 'spinal-surgery'],
+    anyOf(lumbarRoots, sites('conus-medullaris')),
+    1.6,
+    1,
+    'the needle or the knife works beside the roots, and blood collects there',
+  ),
+  ...weigh(
+    'pregnancy',
+    sites('common-fibular-nerve', 'lumbosacral-plexus', 'pudendal-nerve'),
+    1.4,
+    1,
+    'the head in the pelvis, the stirrup and the squat of labour press on it',
   ),
   ...weigh(
     'prolonged-immobility',

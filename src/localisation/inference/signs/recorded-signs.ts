@@ -143,6 +143,13 @@ export const recordedSigns: readonly SignWeight[] = [
     recalled('cook-2010'),
   ),
   ...sign(
+    'neurogenic-claudication-relief',
+    kinds('polyneuropathy'),
+    0.5,
+    'a polyneuropathy does not come with walking and go with stooping',
+    recalled('cook-2010'),
+  ),
+  ...sign(
     'spinal-tenderness',
     anyOf(kinds('cord', 'root', 'cauda-equina'), sites('polyradiculopathy')),
     1.7,
