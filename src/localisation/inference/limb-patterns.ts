@@ -72,10 +72,19 @@ const signsOfOneNerve = new Set(['pinch-sign', 'froment', 'ulnar-claw', 'claw-ha
 const signOfOneNerveFromAbove = 0.4;
 
 function oneNerveShift({ findings }: Exam): readonly Shift[] {
-  const named = findings.find(({ abnormal, item }) => abnormal && signsOfOneNerve.has(item.key));
+  const named = findings.find(({ abnormal, item }) => abnormal && signsOfOneNerve.has(item.key)) ?? roundO(findings);
   if (named === undefined) return [];
   const because = 'the sign is that of muscles of one nerve that fail beside others that pull';
   return [shiftBy(named, { applies: kinds('hemisphere', 'brainstem'), factor: signOfOneNerveFromAbove, because })];
+}
+
+/** The tips of thumb and index finger alone are weak: the same as the sign of the round O. */
+function roundO(findings: readonly Finding[]): Finding | undefined {
+  const weak = findings.filter(({ abnormal, item }) => abnormal && item.probe.kind === 'movement');
+  const tips = new Set(['thumb-flexion', 'index-distal-flexion']);
+  return new Set(weak.map(({ item }) => item.key)).size === tips.size && weak.every(({ item }) => tips.has(item.key))
+    ? weak[0]
+    : undefined;
 }
 
 /**

@@ -71,7 +71,7 @@ function stockingShift({ findings }: Exam): readonly Shift[] {
 const edgeOfTheTerritory = 3;
 
 /** Odds of the nerve of that skin itself, when nothing else is lost that a lesion further up would take with it, or something. Judged. */
-const nothingBeside = 2.5;
+const nothingBeside = 5;
 const somethingBeside = 1.6;
 
 function territoryShift({ findings }: Exam): readonly Shift[] {

@@ -91,7 +91,7 @@ export const limbHistory: readonly HistoryWeight[] = [
     1,
     'it holds no motor fibres',
   ),
-  ...weigh('weakness', cutaneousNerves, 1, 2, 'it holds no motor fibres, and strength is kept'),
+  ...weigh('weakness', cutaneousNerves, 1, 2.5, 'it holds no motor fibres, and strength is kept'),
   ...weigh('weakness', kinds('plexus', 'cauda-equina'), 1, 0.6, 'it weakens as well as it numbs'),
   ...weigh('foot-pain', nervesOfTheFoot, 2, 1, 'it ends in the foot, which hurts'),
   ...weigh(
@@ -320,6 +320,7 @@ export const limbHistory: readonly HistoryWeight[] = [
     1,
     'weakness that climbs is typical of acute polyradiculoneuropathy',
   ),
+  ...weigh('ascending-weakness', kinds('muscle'), 0.5, 1, 'diseased muscle fails at the girdles and does not climb'),
   ...weigh(
     'descending-weakness',
     sites('presynaptic-junction'),

@@ -1,14 +1,9 @@
 import type { Applies } from '../shift.ts';
 import { anyOf, type HistoryWeight, kinds, lumbarRoots, sites, thoracicRoots, weigh } from './history-weight.ts';
 
-const trunksAndCords = sites(
-  'upper-trunk',
-  'middle-trunk',
-  'lower-trunk',
-  'lateral-cord',
-  'posterior-cord',
-  'medial-cord',
-);
+const trunks = sites('upper-trunk', 'middle-trunk', 'lower-trunk');
+/** They lie behind the collar-bone, against the head of the humerus. */
+const cords = sites('lateral-cord', 'posterior-cord', 'medial-cord');
 const nervesAtShoulderAndArm = sites(
   'axillary-nerve',
   'musculocutaneous-nerve',
@@ -216,12 +211,14 @@ export const settingHistory: readonly HistoryWeight[] = [
     1,
     'the swollen lining of joint and tendon narrows the tunnel',
   ),
+  ...weigh(['trauma', 'neck-trauma'], anyOf(trunks, cords), 2, 1, 'a pull on the arm tears the plexus'),
+  ...weigh('limb-fracture-or-dislocation', cords, 2, 1, 'the head of the humerus is driven against it'),
   ...weigh(
-    ['trauma', 'limb-fracture-or-dislocation', 'neck-trauma'],
-    trunksAndCords,
+    'limb-fracture-or-dislocation',
+    sites('axillary-nerve'),
     2,
     1,
-    'a pull on the arm tears the plexus',
+    'of the nerves hurt with a dislocated shoulder it is the first in frequency',
   ),
   ...weigh(
     ['trauma', 'neck-trauma'],

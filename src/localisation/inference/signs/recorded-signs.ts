@@ -34,6 +34,13 @@ export const recordedSigns: readonly SignWeight[] = [
   ),
   ...sign('muscle-hypertrophy', sites('myotonic-myopathy'), 3, 'muscle that cannot let go grows', amato),
   ...sign('muscle-rippling', muscle, 4, 'the muscle itself is irritable', amato),
+  ...sign(
+    'scapular-winging',
+    kinds('root'),
+    0.5,
+    'three roots share the serratus',
+    recalled('brazis', 'long thoracic nerve'),
+  ),
   ...sign('hyperlordosis', muscle, 2, 'weak hips tilt the pelvis', commonPractice),
   ...sign(
     'thickened-nerve',
