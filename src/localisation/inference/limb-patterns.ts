@@ -78,6 +78,17 @@ function oneNerveShift({ findings }: Exam): readonly Shift[] {
   return [shiftBy(named, { applies: kinds('hemisphere', 'brainstem'), factor: signOfOneNerveFromAbove, because })];
 }
 
+/** Odds of a root where the shoulder blade wings: three share the serratus. Source: Brazis, long thoracic nerve (recalled). Judged. */
+const wingingFromARoot = 0.5;
+
+function wingingShift({ findings }: Exam): readonly Shift[] {
+  const winging = findings.find(({ abnormal, item }) => abnormal && item.key === 'scapular-winging');
+  if (winging === undefined) return [];
+  return [
+    shiftBy(winging, { applies: kinds('root'), factor: wingingFromARoot, because: 'three roots share the serratus' }),
+  ];
+}
+
 /** The tips of thumb and index finger alone are weak: the same as the sign of the round O. */
 function roundO(findings: readonly Finding[]): Finding | undefined {
   const weak = findings.filter(({ abnormal, item }) => abnormal && item.probe.kind === 'movement');
@@ -139,6 +150,7 @@ export function limbPatternShifts(exam: Exam): readonly Shift[] {
     ...thickNerveShifts(exam),
     ...oneMovementShift(exam),
     ...oneNerveShift(exam),
+    ...wingingShift(exam),
     ...painAloneShifts(exam),
     ...newbornShifts(exam),
   ];

@@ -34,13 +34,6 @@ export const recordedSigns: readonly SignWeight[] = [
   ),
   ...sign('muscle-hypertrophy', sites('myotonic-myopathy'), 3, 'muscle that cannot let go grows', amato),
   ...sign('muscle-rippling', muscle, 4, 'the muscle itself is irritable', amato),
-  ...sign(
-    'scapular-winging',
-    kinds('root'),
-    0.5,
-    'three roots share the serratus',
-    recalled('brazis', 'long thoracic nerve'),
-  ),
   ...sign('hyperlordosis', muscle, 2, 'weak hips tilt the pelvis', commonPractice),
   ...sign(
     'thickened-nerve',
@@ -49,7 +42,7 @@ export const recordedSigns: readonly SignWeight[] = [
     'the nerves themselves are thick',
     recalled('adams-victor', 'leprous neuritis'),
   ),
-  ...sign('thickened-nerve', kinds('none'), 0.3, 'a nerve that is thick is not sound', commonPractice),
+  ...sign('thickened-nerve', kinds('none'), 0.4, 'a nerve that is thick is not sound', commonPractice),
   ...sign(
     'hypopigmented-patch',
     anyOf(pickedNerves, sites('length-dependent-polyneuropathy')),
