@@ -66,7 +66,7 @@ export const places = {
   'spinal-accessory-nerve': nerve(
     'Spinal accessory nerve in the posterior triangle',
     'spinal-accessory-nerve-upper-neck',
-    4,
+    5,
     recalled('brazis', 'accessory nerve'),
   ),
   'phrenic-nerve': nerve('Phrenic nerve', 'cervical-plexus', 1, recalled('grays-anatomy', 'phrenic nerve')),
@@ -132,19 +132,19 @@ export const places = {
 
   // Branches of roots, trunks and cords
   'dorsal-scapular-nerve': nerve('Dorsal scapular nerve', null, 1, upper),
-  'long-thoracic-nerve': nerve('Long thoracic nerve', null, 6, upper),
-  'suprascapular-nerve': nerve('Suprascapular nerve at the suprascapular notch', 'upper-trunk', 4, upper),
+  'long-thoracic-nerve': nerve('Long thoracic nerve', null, 8, upper),
+  'suprascapular-nerve': nerve('Suprascapular nerve at the suprascapular notch', 'upper-trunk', 6, upper),
   'suprascapular-nerve-spinoglenoid': nerve(
     'Suprascapular nerve at the spinoglenoid notch',
     'suprascapular-nerve',
-    2,
+    5,
     upper,
   ),
   'lateral-pectoral-nerve': nerve('Lateral pectoral nerve', 'lateral-cord', 0.3, upper),
   'medial-pectoral-nerve': nerve('Medial pectoral nerve', 'medial-cord', 0.3, upper),
   'subscapular-nerves': nerve('Subscapular nerves', 'posterior-cord', 0.3, upper),
   'thoracodorsal-nerve': nerve('Thoracodorsal nerve', 'posterior-cord', 1, upper),
-  'axillary-nerve': nerve('Axillary nerve at the quadrangular space', 'posterior-cord', 12, upper),
+  'axillary-nerve': nerve('Axillary nerve at the quadrangular space', 'posterior-cord', 14, upper),
   'medial-cutaneous-nerve-of-arm': nerve('Medial cutaneous nerve of the arm', 'medial-cord', 0.3, upper),
   'medial-cutaneous-nerve-of-forearm': nerve('Medial cutaneous nerve of the forearm', 'medial-cord', 1, upper),
   'intercostobrachial-nerve': nerve('Intercostobrachial nerve', intercostalOf('T2', 'T3'), 2, upper),
@@ -152,7 +152,7 @@ export const places = {
   'lateral-cutaneous-nerve-of-forearm': nerve(
     'Lateral cutaneous nerve of the forearm',
     'musculocutaneous-nerve',
-    2,
+    3,
     upper,
   ),
 
@@ -229,7 +229,7 @@ export const places = {
   'ilioinguinal-nerve': nerve('Ilioinguinal nerve', 'lumbar-plexus', 2, lower),
   'genitofemoral-nerve': nerve('Genitofemoral nerve', 'lumbar-plexus', 1, lower),
   'lateral-femoral-cutaneous-nerve': nerve('Lateral femoral cutaneous nerve', 'lumbar-plexus', 20, lower),
-  'obturator-nerve': nerve('Obturator nerve', 'lumbar-plexus', 3, lower),
+  'obturator-nerve': nerve('Obturator nerve', 'lumbar-plexus', 4, lower),
   'femoral-nerve-pelvis': nerve('Femoral nerve above the inguinal ligament', 'lumbar-plexus', 7, lower),
   'femoral-nerve-groin': nerve('Femoral nerve below the inguinal ligament', 'femoral-nerve-pelvis', 5, lower),
   'saphenous-nerve': nerve('Saphenous nerve', 'femoral-nerve-groin', 4, lower),
@@ -237,9 +237,9 @@ export const places = {
   // Sacral plexus
   'lumbosacral-trunk': plexusPart('Lumbosacral trunk', null, 2, lumbosacral),
   'sacral-plexus': plexusPart('Sacral plexus', { L4: 'lumbosacral-trunk', L5: 'lumbosacral-trunk' }, 2.5, lumbosacral),
-  'superior-gluteal-nerve': nerve('Superior gluteal nerve', 'sacral-plexus', 1, lower),
+  'superior-gluteal-nerve': nerve('Superior gluteal nerve', 'sacral-plexus', 1.5, lower),
   'inferior-gluteal-nerve': nerve('Inferior gluteal nerve', 'sacral-plexus', 1, lower),
-  'posterior-femoral-cutaneous-nerve': nerve('Posterior femoral cutaneous nerve', 'sacral-plexus', 1, lower),
+  'posterior-femoral-cutaneous-nerve': nerve('Posterior femoral cutaneous nerve', 'sacral-plexus', 1.5, lower),
   'pudendal-nerve': nerve('Pudendal nerve', 'sacral-plexus', 3, lower),
   'sciatic-nerve': nerve('Sciatic nerve at the buttock or upper thigh', 'sacral-plexus', 20, lower),
   'sciatic-nerve-fibular-division': nerve(

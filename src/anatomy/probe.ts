@@ -30,6 +30,8 @@ export type Probe =
       readonly flaccid?: boolean;
       /** Movements that have to be kept for the posture: a claw needs extensors that pull. */
       readonly butKept?: readonly string[];
+      /** How many of those whose movement is gone show the sign, 0 to 1; nearly all where it is not given. */
+      readonly shownBy?: number;
     }
   /** A sign of upper-motor-neuron disturbance of the limb(s). */
   | {

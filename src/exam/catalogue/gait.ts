@@ -6,6 +6,7 @@ import {
   faculty,
   proprioception,
   recordedOnly,
+  slackBeside,
   slackOnBothSides,
   standing,
   upperMotor,
@@ -35,7 +36,7 @@ export const gait = sectionTable(
       label: 'Trendelenburg gait',
       sides: 'paired',
       bodyPart: 'hip',
-      probe: weaknessOf('hip-abduction'),
+      probe: slackBeside(['hip-abduction']),
     },
     hemiplegic: {
       label: 'Hemiplegic (circumducting) gait',

@@ -1,6 +1,14 @@
 import { commonPractice, recalled } from '../../kernel/cite.ts';
 import { equivalent, inexact, narrower, wider } from './code-links.ts';
-import { faculty, longStandingDeformity, recordedOnly, slackBeside, upperMotor, weaknessOf } from './probes.ts';
+import {
+  faculty,
+  longStandingDeformity,
+  oftenShown,
+  recordedOnly,
+  slackBeside,
+  upperMotor,
+  weaknessOf,
+} from './probes.ts';
 import { sectionTable } from './section-table.ts';
 
 const muscleSites = [
@@ -158,7 +166,8 @@ export const inspection = sectionTable(
       region: 'upper-limbs',
       bodyPart: 'hand',
       hpo: equivalent('HP:0034337', 'Claw hand deformity'),
-      probe: weaknessOf('finger-abduction', 'thumb-abduction'),
+      // Fingers claw when their small muscles fail and the long extensors pull on; without thenar muscles alone they do not.
+      probe: oftenShown(slackBeside(['finger-abduction'], ['finger-extension']), 0.75),
     },
     'ulnar-claw': {
       label: 'Ulnar claw hand',
@@ -166,19 +175,20 @@ export const inspection = sectionTable(
       bodyPart: 'hand',
       hpo: equivalent('HP:0001178', 'Ulnar claw'),
       // Where the median lumbricals fail as well, all fingers claw and the thumb lies flat.
-      probe: slackBeside(['finger-abduction'], ['thumb-abduction', 'finger-extension']),
+      probe: oftenShown(slackBeside(['finger-abduction'], ['thumb-abduction', 'finger-extension']), 0.7),
     },
     'hand-of-benediction': {
       label: 'Hand of benediction on making a fist',
       region: 'upper-limbs',
       bodyPart: 'hand',
-      probe: weaknessOf('index-distal-flexion', 'thumb-flexion'),
+      probe: oftenShown(weaknessOf('index-distal-flexion', 'thumb-flexion'), 0.7),
     },
     'finger-escape-posture': {
       label: 'Little finger held abducted',
       region: 'upper-limbs',
       bodyPart: 'hand',
-      probe: weaknessOf('finger-adduction'),
+      // Under half with an ulnar palsy show it: Goldman 2009 (recalled).
+      probe: oftenShown(weaknessOf('finger-adduction'), 0.5),
     },
     'scapular-winging': {
       label: 'Scapular winging',
@@ -191,7 +201,7 @@ export const inspection = sectionTable(
       label: 'Drooping shoulder',
       region: 'upper-limbs',
       bodyPart: 'shoulder',
-      probe: weaknessOf('shoulder-shrug'),
+      probe: oftenShown(slackBeside(['shoulder-shrug']), 0.75),
     },
     'dropped-head': {
       label: 'Dropped head',

@@ -30,6 +30,10 @@ export const failsButSpares = (failing: Faculty, kept: Faculty): Probe => ({
 
 export const weaknessOf = (...movements: readonly string[]): Probe => ({ kind: 'weakness-of', movements });
 
+/** The sign is missing in many, though the movement is weak: other muscles make up for it. */
+export const oftenShown = (probe: Probe, shownBy: number): Probe =>
+  probe.kind === 'weakness-of' ? { ...probe, shownBy } : probe;
+
 /** The sign needs weakness on both sides to show as described. */
 export const weaknessOnBothSides = (...movements: readonly string[]): Probe => ({
   kind: 'weakness-of',

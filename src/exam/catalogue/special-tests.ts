@@ -1,6 +1,15 @@
 import { commonPractice, recalled } from '../../kernel/cite.ts';
 import { equivalent } from './code-links.ts';
-import { faculty, provokesNerve, provokesRoots, recordedOnly, upperMotor, weaknessOf } from './probes.ts';
+import {
+  faculty,
+  oftenShown,
+  provokesNerve,
+  provokesRoots,
+  recordedOnly,
+  slackBeside,
+  upperMotor,
+  weaknessOf,
+} from './probes.ts';
 import { sectionTable } from './section-table.ts';
 
 /** Manoeuvres with a name, answered positive or negative. */
@@ -135,7 +144,8 @@ export const specialTests = sectionTable(
       label: 'Froment sign',
       region: 'upper-limbs',
       bodyPart: 'hand',
-      probe: weaknessOf('thumb-adduction'),
+      // Missing in a third with an ulnar palsy: Goldman 2009 (recalled).
+      probe: oftenShown(weaknessOf('thumb-adduction'), 0.65),
     },
     'pinch-sign': {
       label: 'Failure to make a round O with thumb and index finger',
@@ -146,7 +156,7 @@ export const specialTests = sectionTable(
     'trendelenburg-test': {
       label: 'Trendelenburg test, standing on this leg',
       bodyPart: 'hip',
-      probe: weaknessOf('hip-abduction'),
+      probe: slackBeside(['hip-abduction']),
     },
     'beevor-sign': {
       label: 'Beevor sign',

@@ -52,6 +52,8 @@ export const fascicles: readonly Fascicular[] = [
   { site: 'spinal-accessory-nerve', key: 'with-skin-of-neck', share: 0.2, hits: [['spinal-accessory-nerve', 0.9, 0], ['great-auricular-nerve', 0, 0.7], ['transverse-cervical-nerve', 0, 0.4], ['supraclavicular-nerves', 0, 0.2]], source: recalled('grays-anatomy', 'posterior triangle of the neck') },
   // Below the piriformis the three leave the pelvis together.
   { site: 'sciatic-nerve', key: 'with-gluteal-neighbours', share: 0.08, hits: [['sciatic-nerve', 0.7, 0.65], ['inferior-gluteal-nerve', 0.6, 0], ['posterior-femoral-cutaneous-nerve', 0, 0.6]], source: recalled('grays-anatomy', 'gluteal region') },
+  // Swollen muscles of the buttock press on all that comes out on either side of the piriformis.
+  { site: 'sciatic-nerve', key: 'in-a-swollen-buttock', share: 0.04, hits: [['sciatic-nerve', 0.93, 0.85], ['superior-gluteal-nerve', 0.8, 0], ['inferior-gluteal-nerve', 0.8, 0], ['posterior-femoral-cutaneous-nerve', 0, 0.5]], source: recalled('grays-anatomy', 'gluteal region') },
   { site: 'ilioinguinal-nerve', key: 'with-iliohypogastric', share: 0.25, hits: [['ilioinguinal-nerve', 0.5, 0.8], ['iliohypogastric-nerve', 0.4, 0.7]], source: recalled('grays-anatomy', 'lumbar plexus') },
 ];
 

@@ -130,7 +130,7 @@ function spreadingHypotheses(pattern: CellPattern, share: number): Hypothesis[] 
 }
 
 /** Cells die within days of an infection, or over years in one limb. Judged. */
-const staysWhereItBegan = { hyperacute: 1.5, acute: 3, subacute: 0.7, chronic: 1.1 } as const;
+const staysWhereItBegan = { hyperacute: 1, acute: 1.8, subacute: 0.7, chronic: 1.1 } as const;
 
 function segmentalHypothesis(pattern: CellPattern, share: number): Hypothesis {
   return hypothesis(lower, `segmental-${pattern.key}`, percent.lowerSegmental * share, cellsLost(pattern).build(), {

@@ -146,10 +146,13 @@ function bothPudendal(): Hypothesis {
 
 /**
  * Share of the lesions at a place that strike it on both sides at once: thighs bent for hours in labour or at an operation,
- * blood behind the peritoneum, a waistband, legs that lay or squatted. Judged.
+ * blood behind the peritoneum, a waistband, legs that lay or squatted, hands on handlebars. Judged.
  */
 const onBothSides: Readonly<Partial<Record<PlaceKey, number>>> = {
-  'femoral-nerve-pelvis': 0.1,
+  'ulnar-nerve-elbow': 0.04,
+  'ulnar-nerve-wrist': 0.08,
+  'deep-branch-of-ulnar-nerve': 0.05,
+  'femoral-nerve-pelvis': 0.2,
   'femoral-nerve-groin': 0.15,
   'lateral-femoral-cutaneous-nerve': 0.08,
   'common-fibular-nerve': 0.05,

@@ -145,6 +145,9 @@ const patches: readonly {
   { key: 'lower-and-forearm', share: 0.06, hits: { 'lower-trunk': 0.45, 'anterior-interosseous-nerve': 0.85 } },
 ];
 
+/** It strikes within hours to days and does not creep. van Eijk 2016 (recalled). */
+const inflamedPaces = { hyperacute: 1, acute: 1.2, subacute: 1, chronic: 0.4 } as const;
+
 /** Share of the skin fibres lost where the motor fibres are lost, and chance that half of the diaphragm fails too. Judged. */
 const patchySkin = 0.3;
 const diaphragmToo = 0.08;
@@ -162,7 +165,7 @@ function patchyBrachial(): Hypothesis[] {
           `patchy-${key}-${depth}`,
           (groupFrequency.patchyBrachialPlexus * share) / 4,
           lesion.build(),
-          { faculties: breathless(diaphragmToo) },
+          { faculties: breathless(diaphragmToo), paces: inflamedPaces },
         );
       }),
     ),

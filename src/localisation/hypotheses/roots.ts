@@ -225,11 +225,12 @@ function manyRoots(): Hypothesis[] {
  * in the middle and suffer first. Judged.
  */
 const caudaSpreads = [
-  { top: 'L2', share: 0.13, outer: [1] },
-  { top: 'L4', share: 0.22, outer: [1, 0.5] },
-  { top: 'L5', share: 0.27, outer: [1, 0.5] },
-  { top: 'S1', share: 0.28, outer: [1, 0.5] },
-  { top: 'S2', share: 0.1, outer: [1] },
+  { top: 'L2', share: 0.12, outer: [1] },
+  { top: 'L4', share: 0.2, outer: [1, 0.5] },
+  { top: 'L5', share: 0.24, outer: [1, 0.5] },
+  { top: 'S1', share: 0.25, outer: [1, 0.5] },
+  { top: 'S2', share: 0.14, outer: [1] },
+  { top: 'S3', share: 0.05, outer: [1] },
 ] as const;
 
 function caudaEquina(): Hypothesis[] {

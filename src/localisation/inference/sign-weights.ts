@@ -2,11 +2,11 @@ import { pathTo } from '../../anatomy/places.ts';
 import { isSegment, type Segment, segmentIndex } from '../../anatomy/segments.ts';
 import { stockingsAndGloves } from '../../anatomy/skin-extents.ts';
 import { skinPlace, territoryKeys } from '../../anatomy/skin-places.ts';
-import { describeFinding } from '../../exam/describe.ts';
 import type { Exam } from '../../exam/exam.ts';
 import type { Finding } from '../../exam/finding.ts';
 import { type BodySide, bodySides } from '../../kernel/side.ts';
 import { kinds, sites } from './history/history-weight.ts';
+import { limbPatternShifts, shiftBy } from './limb-patterns.ts';
 import type { Applies, Shift } from './shift.ts';
 import { recordedSigns } from './signs/recorded-signs.ts';
 import type { SignWeight } from './signs/sign-weight.ts';
@@ -37,11 +37,6 @@ function levelShift({ findings }: Exam): readonly Shift[] {
       because: 'a level on the trunk is not the edge of a nerve or plexus of a limb',
     }),
   ];
-}
-
-/** What a finding says, with the finding that says it. */
-function shiftBy(finding: Finding, says: Pick<Shift, 'applies' | 'factor' | 'because'>): Shift {
-  return { ...says, pointer: finding.pointer, text: describeFinding(finding), abnormal: true, id: finding.id };
 }
 
 /**
@@ -75,6 +70,10 @@ function stockingShift({ findings }: Exam): readonly Shift[] {
  */
 const edgeOfTheTerritory = 3;
 
+/** Odds of the nerve of that skin itself, when nothing else is lost that a lesion further up would take with it, or something. Judged. */
+const nothingBeside = 5;
+const somethingBeside = 1.6;
+
 function territoryShift({ findings }: Exam): readonly Shift[] {
   const lost = findings.filter(
     ({ abnormal, modality, place }) => abnormal && modality !== undefined && place !== undefined,
@@ -85,7 +84,16 @@ function territoryShift({ findings }: Exam): readonly Shift[] {
   const applies = nervesTo.get(`${named.place.key} ${named.side}`);
   if (applies === undefined) return [];
   const because = 'loss that ends where the territory of the nerve ends is of that nerve';
-  return [shiftBy(named, { applies, factor: edgeOfTheTerritory, because })];
+  const edge = shiftBy(named, { applies, factor: edgeOfTheTerritory, because });
+  const own = ownNerveOf.get(`${named.place.key} ${named.side}`);
+  if (own === undefined) return [edge];
+  const alone = findings.every(({ abnormal, modality }) => !abnormal || modality !== undefined);
+  return [
+    edge,
+    alone
+      ? shiftBy(named, { applies: own, factor: nothingBeside, because: 'all that is lost is what it serves' })
+      : shiftBy(named, { applies: own, factor: somethingBeside, because: 'the skin that is lost is its own' }),
+  ];
 }
 
 /** Nerves through which the fibres of each territory run, by territory and side. */
@@ -103,9 +111,30 @@ const nervesTo: ReadonlyMap<string, Applies> = new Map(
   }),
 );
 
+/** The nerve that a territory is named for, by territory and side; none where it is no site of its own. */
+const ownNerveOf: ReadonlyMap<string, Applies> = new Map(
+  territoryKeys.flatMap((key) => {
+    const nerves = new Set(
+      (skinPlace('territory', key)?.supplies ?? []).flatMap(({ via }) => (via === null ? [] : [via])),
+    );
+    const [only] = nerves;
+    if (only === undefined || nerves.size > 1) return [];
+    return bodySides.map((side): [string, Applies] => [
+      `${key} ${side}`,
+      (site) => site.side === side && site.key === only,
+    ]);
+  }),
+);
+
 /** How signs that no pathway decides shift the odds of sites; one that is found in several places counts once. */
 export function signShifts(exam: Exam): readonly Shift[] {
-  return [...levelShift(exam), ...stockingShift(exam), ...territoryShift(exam), ...recordedShifts(exam)];
+  return [
+    ...levelShift(exam),
+    ...stockingShift(exam),
+    ...territoryShift(exam),
+    ...recordedShifts(exam),
+    ...limbPatternShifts(exam),
+  ];
 }
 
 function recordedShifts(exam: Exam): readonly Shift[] {

@@ -242,7 +242,7 @@ const heldShare = 0.4;
 /** A task fails when the weakest of the movements that it needs is weak; tasks of the whole body load the muscles more. */
 function weaknessOf(
   { item, side }: ProbeTarget,
-  { movements, bilateral = false, flaccid = false, butKept = [] }: Extract<Probe, { kind: 'weakness-of' }>,
+  { movements, bilateral = false, flaccid = false, butKept = [], shownBy = 1 }: Extract<Probe, { kind: 'weakness-of' }>,
 ): ProbeModel {
   const lossOf = (hypothesis: Hypothesis, one: MotorItem): number => {
     const { lower, total } = motorDeficit(hypothesis, one);
@@ -256,7 +256,7 @@ function weaknessOf(
   const loaded = item.scale === 'performance';
   return signModel({
     item,
-    family: 'task',
+    family: `task|${shownBy}`,
     steps: [fine],
     fractions: (hypothesis) => {
       const losses = perSide.map(
@@ -267,7 +267,7 @@ function weaknessOf(
     },
     chance: ([loss = 0]) => {
       const threshold = loaded ? 0.22 : 0.38;
-      return 0.02 + 0.94 / (1 + Math.exp((threshold - loss) / 0.07));
+      return 0.02 + (0.94 * shownBy) / (1 + Math.exp((threshold - loss) / 0.07));
     },
   });
 }

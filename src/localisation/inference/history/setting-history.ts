@@ -1,18 +1,14 @@
 import type { Applies } from '../shift.ts';
-import { anyOf, type HistoryWeight, kinds, sites, thoracicRoots, weigh } from './history-weight.ts';
+import { anyOf, type HistoryWeight, kinds, lumbarRoots, sites, thoracicRoots, weigh } from './history-weight.ts';
 
-const trunksAndCords = sites(
-  'upper-trunk',
-  'middle-trunk',
-  'lower-trunk',
-  'lateral-cord',
-  'posterior-cord',
-  'medial-cord',
-);
+const trunks = sites('upper-trunk', 'middle-trunk', 'lower-trunk');
+/** They lie behind the collar-bone, against the head of the humerus. */
+const cords = sites('lateral-cord', 'posterior-cord', 'medial-cord');
 const nervesAtShoulderAndArm = sites(
   'axillary-nerve',
   'musculocutaneous-nerve',
   'suprascapular-nerve',
+  'suprascapular-nerve-spinoglenoid',
   'radial-nerve-elbow',
   'median-nerve-upper-arm',
 );
@@ -89,11 +85,140 @@ export const settingHistory: readonly HistoryWeight[] = [
     'it crosses the field of operations on neck and chest',
   ),
   ...weigh(
-    ['trauma', 'limb-fracture-or-dislocation', 'neck-trauma'],
-    trunksAndCords,
+    'neck-or-chest-surgery',
+    sites('spinal-accessory-nerve', 'phrenic-nerve', 'great-auricular-nerve'),
+    6,
+    1,
+    'it crosses the field of operations on neck and chest',
+  ),
+  ...weigh(
+    'neck-or-chest-surgery',
+    sites('brachial-plexus', 'lower-trunk', 'long-thoracic-nerve', 'intercostobrachial-nerve', 'intercostal-nerves'),
     2,
     1,
-    'a pull on the arm tears the plexus',
+    'a breastbone spread apart or an arm held up stretches it, and the knife passes beside it',
+  ),
+  ...weigh(
+    'leprosy',
+    sites('multiple-mononeuropathy', 'ulnar-nerve-elbow', 'common-fibular-nerve', 'great-auricular-nerve'),
+    5,
+    1,
+    'leprosy thickens the nerves where they lie cool under the skin',
+  ),
+  ...weigh(
+    'leprosy',
+    sites('median-nerve-wrist', 'superficial-radial-nerve', 'tibial-nerve-tarsal-tunnel', 'facial-nerve'),
+    3,
+    1,
+    'leprosy thickens the nerves where they lie cool under the skin',
+  ),
+  ...weigh('leprosy', kinds('cord', 'hemisphere', 'brainstem'), 0.4, 1, 'leprosy stays outside brain and cord'),
+  ...weigh(
+    ['obesity', 'diabetes-mellitus'],
+    sites('lateral-femoral-cutaneous-nerve'),
+    1.6,
+    1,
+    'it is pressed beneath a heavy belly, and diabetes makes it tender to pressure',
+  ),
+  ...weigh(
+    ['chronic-kidney-disease', 'amyloidosis', 'obesity'],
+    sites('median-nerve-wrist'),
+    1.6,
+    1,
+    'deposits and swelling narrow the tunnel',
+  ),
+  ...weigh(
+    ['recent-vaccination', 'preceding-infection', 'preceding-respiratory-infection', 'recent-surgery'],
+    sites('brachial-plexus', 'long-thoracic-nerve', 'suprascapular-nerve', 'anterior-interosseous-nerve'),
+    1.4,
+    1,
+    'inflammation of the brachial plexus follows infection, vaccine or operation in half',
+  ),
+  ...weigh(
+    'anticoagulant',
+    sites('lumbosacral-plexus'),
+    1.6,
+    1,
+    'blood behind the peritoneum may reach down to all of the plexus',
+  ),
+  ...weigh(
+    ['lumbar-puncture-or-epidural', 'spinal-surgery'],
+    anyOf(lumbarRoots, sites('conus-medullaris')),
+    1.6,
+    1,
+    'the needle or the knife works beside the roots, and blood collects there',
+  ),
+  ...weigh(
+    'pregnancy',
+    sites('common-fibular-nerve', 'lumbosacral-plexus', 'pudendal-nerve'),
+    1.4,
+    1,
+    'the head in the pelvis, the stirrup and the squat of labour press on it',
+  ),
+  ...weigh(
+    'prolonged-immobility',
+    sites('brachial-plexus'),
+    2,
+    1,
+    'an arm that is held out or a shoulder that is braced for hours stretches it',
+  ),
+  ...weigh(
+    'ischaemic-heart-disease',
+    sites('saphenous-nerve'),
+    2,
+    1,
+    'the vein beside it is taken to bypass the arteries of the heart',
+  ),
+  ...weigh(
+    'lymphoma',
+    anyOf(sites('polyradiculopathy', 'multiple-mononeuropathy'), kinds('plexus')),
+    1.8,
+    1,
+    'lymphoma grows along roots, plexus and nerves',
+  ),
+  ...weigh(
+    ['tense-painful-limb', 'prolonged-immobility'],
+    sites('sacral-plexus'),
+    1.6,
+    1,
+    'the muscles of the buttock swell where it leaves the pelvis',
+  ),
+  ...weigh(
+    'aortic-disease',
+    sites('lumbosacral-plexus', 'conus-medullaris'),
+    2,
+    1,
+    'its arteries come from the lower aorta and the iliac arteries',
+  ),
+  ...weigh(
+    ['hip-replacement', 'recent-surgery'],
+    sites('superior-gluteal-nerve'),
+    2,
+    1,
+    'the approach to the hip from the side splits the muscle in which it runs',
+  ),
+  ...weigh(
+    'rheumatoid-arthritis',
+    sites('posterior-interosseous-nerve', 'tibial-nerve-popliteal-fossa'),
+    4,
+    1,
+    'the swollen lining of elbow and knee presses on the nerve beside the joint',
+  ),
+  ...weigh(
+    'rheumatoid-arthritis',
+    sites('median-nerve-wrist', 'ulnar-nerve-elbow', 'tibial-nerve-tarsal-tunnel'),
+    1.6,
+    1,
+    'the swollen lining of joint and tendon narrows the tunnel',
+  ),
+  ...weigh(['trauma', 'neck-trauma'], anyOf(trunks, cords), 2, 1, 'a pull on the arm tears the plexus'),
+  ...weigh('limb-fracture-or-dislocation', cords, 2, 1, 'the head of the humerus is driven against it'),
+  ...weigh(
+    'limb-fracture-or-dislocation',
+    sites('axillary-nerve'),
+    2,
+    1,
+    'of the nerves hurt with a dislocated shoulder it is the first in frequency',
   ),
   ...weigh(
     ['trauma', 'neck-trauma'],

@@ -42,6 +42,7 @@ export const recordedSigns: readonly SignWeight[] = [
     'the nerves themselves are thick',
     recalled('adams-victor', 'leprous neuritis'),
   ),
+  ...sign('thickened-nerve', kinds('none'), 0.4, 'a nerve that is thick is not sound', commonPractice),
   ...sign(
     'hypopigmented-patch',
     anyOf(pickedNerves, sites('length-dependent-polyneuropathy')),
@@ -139,6 +140,13 @@ export const recordedSigns: readonly SignWeight[] = [
     anyOf(lumbarRoots, sites('polyradiculopathy')),
     4,
     'legs that recover on stooping point to a narrow lumbar canal',
+    recalled('cook-2010'),
+  ),
+  ...sign(
+    'neurogenic-claudication-relief',
+    kinds('polyneuropathy'),
+    0.5,
+    'a polyneuropathy does not come with walking and go with stooping',
     recalled('cook-2010'),
   ),
   ...sign(

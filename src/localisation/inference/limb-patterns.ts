@@ -1,0 +1,157 @@
+import { movementTable } from '../../anatomy/movements.ts';
+import { describeFinding } from '../../exam/describe.ts';
+import type { Exam } from '../../exam/exam.ts';
+import type { Finding } from '../../exam/finding.ts';
+import type { BodySide } from '../../kernel/side.ts';
+import { anyOf, cervicalRoots, kinds, lumbarRoots, sites } from './history/history-weight.ts';
+import type { Applies, Shift } from './shift.ts';
+
+/** What a finding says, with the finding that says it. */
+export function shiftBy(finding: Finding, says: Pick<Shift, 'applies' | 'factor' | 'because'>): Shift {
+  return { ...says, pointer: finding.pointer, text: describeFinding(finding), abnormal: true, id: finding.id };
+}
+
+/** Nerves that can be felt where they run under the skin, by the part of the body. Source: Adams and Victor, leprous neuritis (recalled). */
+const nervesFeltAt: Readonly<Record<string, readonly string[]>> = {
+  neck: ['great-auricular-nerve', 'supraclavicular-nerves'],
+  elbow: ['ulnar-nerve-elbow', 'ulnar-nerve-upper-arm'],
+  wrist: ['median-nerve-wrist', 'ulnar-nerve-wrist', 'superficial-radial-nerve'],
+  knee: ['common-fibular-nerve', 'tibial-nerve-popliteal-fossa', 'saphenous-nerve'],
+  ankle: ['tibial-nerve-tarsal-tunnel', 'sural-nerve', 'saphenous-nerve', 'superficial-fibular-nerve-ankle'],
+};
+
+/** Odds of a nerve that runs where one was felt to be thick, on the same side. Judged. */
+const feltThere = 4;
+
+function thickNerveShifts({ findings }: Exam): readonly Shift[] {
+  const thick = findings.filter(({ abnormal, item, place }) => abnormal && item.key === 'thickened-nerve' && place);
+  const [named] = thick;
+  if (named === undefined) return [];
+  const felt = new Set(thick.flatMap(({ place, side }) => (nervesFeltAt[place?.key ?? ''] ?? []).map(on(side))));
+  const applies: Applies = ({ key, side }) => felt.has(on(side)(key));
+  return [shiftBy(named, { applies, factor: feltThere, because: 'the thick nerve was felt there' })];
+}
+
+const on =
+  (side: string | null) =>
+  (key: string): string =>
+    `${key} ${side}`;
+
+/** Movements of shoulder, elbow, hip and knee, whose muscles have no stretch of cortex or tract to themselves as hand and foot do. */
+const nearJoints = new Set(['shoulder', 'elbow', 'hip', 'knee']);
+const above = kinds('hemisphere', 'brainstem', 'cord');
+
+/** How many neighbours in the limb must have been found strong, and the odds of what lies in brain and cord then. Judged. */
+const strongNeighbours = 3;
+const oneMovementFromAbove = 0.25;
+
+/**
+ * One weak movement near the trunk among strong neighbours is of a muscle and its nerve: brain and cord weaken a limb by
+ * groups of movements, its far end first. Source: Brazis, monoparesis (recalled).
+ */
+function oneMovementShift({ findings }: Exam): readonly Shift[] {
+  const tested = findings.flatMap((finding) => {
+    const movement =
+      finding.item.probe.kind === 'movement' ? movementTable.get(finding.item.probe.movement) : undefined;
+    return movement === undefined || finding.value === null ? [] : [{ finding, movement }];
+  });
+  const weak = tested.filter(({ finding }) => finding.abnormal);
+  const [one] = weak;
+  if (one === undefined || weak.length > 1 || !nearJoints.has(one.movement.bodyPart)) return [];
+  const { side } = one.finding;
+  const strong = tested.filter(
+    ({ finding, movement }) => !finding.abnormal && finding.side === side && movement.region === one.movement.region,
+  );
+  if (strong.length < strongNeighbours) return [];
+  const because = 'brain and cord weaken a limb by groups of movements, not one among strong neighbours';
+  return [shiftBy(one.finding, { applies: above, factor: oneMovementFromAbove, because })];
+}
+
+/** Signs that name a nerve: who looks for them has found the muscles of that nerve alone to fail. */
+const signsOfOneNerve = new Set(['pinch-sign', 'froment', 'ulnar-claw', 'claw-hand', 'hand-of-benediction']);
+const signOfOneNerveFromAbove = 0.4;
+
+function oneNerveShift({ findings }: Exam): readonly Shift[] {
+  const named = findings.find(({ abnormal, item }) => abnormal && signsOfOneNerve.has(item.key)) ?? roundO(findings);
+  if (named === undefined) return [];
+  const because = 'the sign is that of muscles of one nerve that fail beside others that pull';
+  return [shiftBy(named, { applies: kinds('hemisphere', 'brainstem'), factor: signOfOneNerveFromAbove, because })];
+}
+
+/** Odds of a root where the shoulder blade wings: three share the serratus. Source: Brazis, long thoracic nerve (recalled). Judged. */
+const wingingFromARoot = 0.5;
+
+function wingingShift({ findings }: Exam): readonly Shift[] {
+  const winging = findings.find(({ abnormal, item }) => abnormal && item.key === 'scapular-winging');
+  if (winging === undefined) return [];
+  return [
+    shiftBy(winging, { applies: kinds('root'), factor: wingingFromARoot, because: 'three roots share the serratus' }),
+  ];
+}
+
+/** The tips of thumb and index finger alone are weak: the same as the sign of the round O. */
+function roundO(findings: readonly Finding[]): Finding | undefined {
+  const weak = findings.filter(({ abnormal, item }) => abnormal && item.probe.kind === 'movement');
+  const tips = new Set(['thumb-flexion', 'index-distal-flexion']);
+  return new Set(weak.map(({ item }) => item.key)).size === tips.size && weak.every(({ item }) => tips.has(item.key))
+    ? weak[0]
+    : undefined;
+}
+
+/**
+ * Pain that runs from the spine into a limb comes from a root though nothing is found: a third or more of those with a disc on
+ * a root have full strength, feeling and reflexes. Source: Vroomen 2002 (recalled). Odds judged.
+ */
+const painAlone = { root: 4, noLesion: 0.4 } as const;
+
+function painAloneShifts({ findings, history }: Exam): readonly Shift[] {
+  if (findings.some(({ abnormal }) => abnormal)) return [];
+  return history
+    .filter(({ present, key }) => present && (key === 'radicular-leg-pain' || key === 'radicular-arm-pain'))
+    .flatMap(({ key, pointer, label, kind }) => {
+      const says = { pointer, text: label, abnormal: true, id: `history/${kind}/${key}`, because: rootsHurtFirst };
+      const roots = key === 'radicular-leg-pain' ? lowRoots : cervicalRoots;
+      return [
+        { ...says, applies: roots, factor: painAlone.root },
+        { ...says, applies: kinds('none'), factor: painAlone.noLesion },
+      ];
+    });
+}
+
+const rootsHurtFirst = 'an irritated root hurts before it fails';
+const lowRoots: Applies = (site) =>
+  lumbarRoots(site) && site.kind === 'root' && site.level !== 'S2' && site.level !== 'S3';
+
+/**
+ * An arm that does not move from birth was pulled in most: 1 to 2 plexuses in 1,000 births, against 0.2 to 0.4 strokes of
+ * the newborn, which seldom show as a weak limb before months have passed. Source: Foad 2008 (recalled). Odds judged.
+ */
+const pulledAtBirth = 5;
+const upperRoots: Applies = ({ key, level }) => key === 'adjacent-nerve-roots' && level === 'C5';
+const plexusOfTheArm = anyOf(sites('brachial-plexus', 'upper-trunk', 'lower-trunk'), upperRoots);
+
+function newbornShifts({ findings, person }: Exam): readonly Shift[] {
+  if (person.ageYears === undefined || person.ageYears >= 1) return [];
+  const weak = findings.filter(({ abnormal, item }) => abnormal && item.probe.kind === 'movement');
+  const [first] = weak;
+  const arm = ({ item }: Finding): boolean =>
+    item.probe.kind === 'movement' && movementTable.get(item.probe.movement)?.region === 'upper-limbs';
+  if (first === undefined || !weak.every(arm) || sidesOf(weak).size > 1) return [];
+  const because = 'an arm that does not move from birth was mostly pulled';
+  return [shiftBy(first, { applies: plexusOfTheArm, factor: pulledAtBirth, because })];
+}
+
+const sidesOf = (findings: readonly Finding[]): ReadonlySet<string> =>
+  new Set(findings.map(({ side }): BodySide | 'midline' => side));
+
+/** How patterns of the limbs that no single finding makes shift the odds of sites. */
+export function limbPatternShifts(exam: Exam): readonly Shift[] {
+  return [
+    ...thickNerveShifts(exam),
+    ...oneMovementShift(exam),
+    ...oneNerveShift(exam),
+    ...wingingShift(exam),
+    ...painAloneShifts(exam),
+    ...newbornShifts(exam),
+  ];
+}

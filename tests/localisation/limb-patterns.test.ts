@@ -1,0 +1,78 @@
+import { describe, expect, it } from 'vitest';
+import { createLocaliser } from '../../src/localisation/localise.ts';
+import { bedsideExam } from '../support/bedside.ts';
+import { power, reflexes, sensation } from './case-writing.ts';
+
+const { localise } = createLocaliser();
+const first = (draft: Parameters<typeof bedsideExam>[0]) => localise(bedsideExam(draft)).localisations[0];
+const claims = (...keys: readonly string[]) => keys.map((key) => ({ key, present: true }));
+
+describe('patterns of the limbs that no single finding makes', () => {
+  it('a claw beside a nerve that is thick at the elbow is ulnar, not median', () => {
+    const inspection = [
+      { sign: 'claw-hand', side: 'left', present: true },
+      { sign: 'thickened-nerve', site: 'elbow', side: 'left', present: true },
+    ];
+    const found = first({ history: { onset: { pace: 'chronic' } }, findings: { inspection } });
+    expect([found?.site, found?.side]).toEqual(['ulnar-nerve-elbow', 'left']);
+  });
+
+  it('one weak movement of the shoulder among strong ones is of a nerve', () => {
+    const found = first({
+      history: { onset: { pace: 'acute' } },
+      findings: {
+        power: power({
+          'shoulder-external-rotation': [null, '4'],
+          'shoulder-abduction': [null, '5'],
+          'shoulder-flexion': [null, '5'],
+          'shoulder-internal-rotation': [null, '5'],
+        }),
+      },
+    });
+    expect(found?.site).toMatch(/^suprascapular-nerve/);
+  });
+
+  it('pain down the leg is of a root though nothing is found', () => {
+    const found = first({
+      person: { ageYears: 50 },
+      history: { symptoms: claims('radicular-leg-pain') },
+      findings: {
+        power: power({ 'ankle-dorsiflexion': '5', 'ankle-plantarflexion': '5', 'knee-extension': '5' }),
+        reflexes: reflexes({ knee: '2', ankle: '2' }),
+      },
+    });
+    expect(found?.site).toBe('nerve-root');
+  });
+
+  it('an arm that hangs from birth has its plexus or upper roots torn', () => {
+    const findings = {
+      power: power({ 'shoulder-abduction': [null, '1'], 'elbow-flexion': [null, '1'] }),
+      reflexes: reflexes({ biceps: [null, '0'] }),
+    };
+    const found = first({ person: { ageYears: 0 }, history: { onset: { pace: 'hyperacute' } }, findings });
+    expect(['upper-trunk', 'brachial-plexus', 'adjacent-nerve-roots']).toContain(found?.site);
+  });
+
+  it('a territory that is lost alone is of its own nerve', () => {
+    const found = first({
+      history: { symptoms: claims('numbness') },
+      findings: {
+        sensation: [
+          { modality: 'light-touch', territory: 'lateral-cutaneous-nerve-of-forearm', side: 'left', result: 'absent' },
+        ],
+      },
+    });
+    expect(found?.site).toBe('lateral-cutaneous-nerve-of-forearm');
+  });
+
+  it('both thighs that fail in front at once are of both femoral nerves', () => {
+    const found = first({
+      history: { onset: { pace: 'acute' }, conditions: [], exposures: claims('trauma') },
+      findings: {
+        power: power({ 'knee-extension': '1' }),
+        sensation: sensation('light-touch', { 'front-of-thigh': 'reduced', 'inner-shin': 'reduced' }),
+      },
+    });
+    expect(found?.site).toMatch(/^femoral-nerve/);
+  });
+});
