@@ -272,7 +272,8 @@ function longCompression(): Hypothesis[] {
 const pressureForms = [
   { key: 'strength-first', depth: 0.85, feeling: 0.12, below: 4, percent: 0.08 },
   { key: 'strength-first', depth: 0.5, feeling: 0.1, below: 4, percent: 0.08 },
-  { key: 'low-level', depth: 0.7, feeling: 0.6, below: 4, percent: 0.06 },
+  { key: 'low-level', depth: 0.85, feeling: 0.65, below: 4, percent: 0.03 },
+  { key: 'low-level', depth: 0.5, feeling: 0.55, below: 4, percent: 0.03 },
 ] as const;
 
 /** What strikes at once spares no tract, and over years pressure leaves none alone. Judged. */
