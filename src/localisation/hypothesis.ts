@@ -40,6 +40,13 @@ export interface Hypothesis {
   readonly paces?: PaceFactors;
   /** At what age it is met, when that is not any age. Judged. */
   readonly ages?: Ages;
+  readonly lasting?: Lasting;
+}
+
+/** Odds of a form when the trouble has lasted longer than so many years. Judged. */
+export interface Lasting {
+  readonly years: number;
+  readonly beyond: number;
 }
 
 /** Years of age at which a form is met, and the odds outside them. */
@@ -66,6 +73,7 @@ export function hypothesis(
     readonly faculties?: FacultyChances;
     readonly paces?: PaceFactors;
     readonly ages?: Ages;
+    readonly lasting?: Lasting;
   } = {},
 ): Hypothesis {
   let pathways: Pathways | undefined;
@@ -83,6 +91,7 @@ export function hypothesis(
     frequency,
     ...(extra.paces && { paces: extra.paces }),
     ...(extra.ages && { ages: extra.ages }),
+    ...(extra.lasting && { lasting: extra.lasting }),
   };
 }
 

@@ -458,3 +458,85 @@ describe('a half of the body that grows weak at once', () => {
     expect(hurting).toBeGreaterThan(0.1);
   });
 });
+
+const chancesOf = (draft: ExamDraft): ReadonlyMap<string, number> =>
+  new Map(
+    localiser
+      .localise(bedsideExam(examBody(draft)))
+      .localisations.map(({ site, probability }): [string, number] => [site, probability]),
+  );
+
+describe('how long it has lasted', () => {
+  const fallingLids = (years: number): ExamDraft => ({
+    age: 30,
+    onset: { pace: 'chronic', durationDays: years * 365 + 10 },
+    findings: { cranialNerves: signs({ ptosis: true, ophthalmoplegia: true }) },
+  });
+
+  // Lids and eyes that fail evenly over years point to muscle, not to the junction: Amato and Russell (recalled).
+  it('speaks for muscle where lids and eyes have failed for years', () => {
+    const [early, late] = [1, 6].map((years) => chancesOf(fallingLids(years)).get('oculopharyngeal-myopathy') ?? 0);
+    expect(late).toBeGreaterThan(1.5 * (early ?? 0));
+  });
+
+  // A fifth live longer than five years with amyotrophic lateral sclerosis (from memory).
+  it('speaks against a disease of upper and lower motor neurons after many years', () => {
+    const [early, late] = [2, 9].map(
+      (years) =>
+        chancesOf({
+          age: 70,
+          onset: { pace: 'chronic', durationDays: years * 365 },
+          findings: { power: power({ 'finger-flexion': ['2', '4'], 'ankle-dorsiflexion': ['4', '4'] }) },
+        }).get('motor-neuron-system') ?? 0,
+    );
+    expect(late).toBeLessThan(0.7 * (early ?? 0));
+  });
+});
+
+describe('pressure on the whole cord within days', () => {
+  // The corticospinal fibres suffer before the sensory ones (from memory).
+  it('may leave feeling alone, and is not taken for a slow disease of the lateral columns', () => {
+    const chances = chancesOf({
+      onset: { pace: 'acute', durationDays: 2 },
+      history: { symptoms: [{ key: 'back-pain', present: true }] },
+      findings: {
+        power: power({ 'hip-flexion': '4', 'knee-flexion': '4', 'ankle-dorsiflexion': '4' }),
+        reflexes: reflexes({ knee: '4', ankle: '4' }),
+        plantars: plantars('extensor'),
+      },
+      otherwiseNormal: [{ section: 'sensation' }, { section: 'cranialNerves' }],
+    });
+    expect(chances.get('spinal-cord-transverse') ?? 0).toBeGreaterThan(chances.get('spinal-cord-lateral') ?? 0);
+  });
+});
+
+describe('fingers that wander with the eyes shut', () => {
+  // One nerve leaves some fingers their position sense; pseudoathetosis comes from columns, ganglia and cortex: DeJong (recalled).
+  it('are not of one nerve', () => {
+    const chances = chancesOf({
+      onset: { pace: 'subacute', durationDays: 30 },
+      findings: {
+        involuntaryMovements: signs({ pseudoathetosis: [true, false] }),
+        sensation: sensation('joint-position', { fingertips: ['reduced', null] }),
+      },
+    });
+    expect(chances.get('median-nerve-wrist') ?? 0).toBeLessThan(chances.get('cortex-parietal') ?? 0);
+  });
+});
+
+describe('brisk jerks in arms and legs with an ataxia of the family', () => {
+  // Pyramidal signs are common in the dominant ataxias: Klockgether and others, Nat Rev Dis Primers 2019 (from memory).
+  it('belong to the degeneration of the cerebellum', () => {
+    const chances = chancesOf({
+      age: 50,
+      onset: { pace: 'chronic', durationDays: 2000 },
+      history: { family: [{ key: 'ataxia', present: true }] },
+      findings: {
+        reflexes: reflexes({ biceps: '3', knee: '3' }),
+        coordination: coordination({ 'finger-nose': 'impaired', 'heel-shin': 'impaired' }),
+        gait: midline({ ataxic: true }),
+      },
+    });
+    expect([...chances.keys()][0]).toBe('cerebellar-degeneration');
+  });
+});

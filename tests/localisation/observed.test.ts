@@ -63,6 +63,15 @@ describe('chances of what is recorded', () => {
     expect(brisk(1)).toBeGreaterThan(0.7);
     expect(brisk(0)).toBeLessThan(brisk(1) - 0.2);
   });
+
+  // Shock is that of a cord cut through; partial lesions seldom lose their jerks: Ditunno 2004 (from memory).
+  it('lets jerks sink in the first days with the depth of the break', () => {
+    const sunk = (released: number) => {
+      const [absent = 0, trace = 0] = reflexDistribution(1, released, 0.01, { chronicity: 0, from60: 0 });
+      return absent + trace;
+    };
+    expect(sunk(0.95)).toBeGreaterThan(3 * sunk(0.5));
+  });
 });
 
 describe('probabilities from logs', () => {

@@ -12,6 +12,12 @@ const longAxons: Process = processOf({
   because: 'the longest axons fail together with the tracts',
 });
 
+/** Whether the axons fail with the tracts. Shares judged. */
+const axonForms = [
+  { key: 'tracts', share: 0.45, process: noProcess },
+  { key: 'tracts-and-nerves', share: 0.55, process: longAxons },
+] as const;
+
 /** The dorsal and lateral columns together over a long stretch, as in combined degeneration; no single level. */
 function posterolateral(): Hypothesis[] {
   const place: Site = {
@@ -23,7 +29,7 @@ function posterolateral(): Hypothesis[] {
   };
   return columnTops.flatMap((top) =>
     columnForms.flatMap(({ depth, arms, share }) =>
-      [false, true].map((axonsToo) => {
+      axonForms.map(({ key, share: shareOfAxons, process }) => {
         const lesion = new LesionBuilder();
         for (const side of bodySides) {
           // The columns suffer from the neck down; the pyramidal fibres where they are longest.
@@ -31,9 +37,8 @@ function posterolateral(): Hypothesis[] {
           lesion.cord('corticospinal', side, segmentIndex(top), depth * arms);
           lesion.cord('corticospinal', side, segmentIndex('T8'), depth * 0.55);
         }
-        const variant = `${top}-${depth}-${arms}-${axonsToo ? 'tracts-and-nerves' : 'tracts'}`;
-        const process = axonsToo ? longAxons : noProcess;
-        return hypothesis(place, variant, (1.5 * share) / (columnTops.length * 2), lesion.build(), { process });
+        const frequency = (1.5 * share * shareOfAxons) / columnTops.length;
+        return hypothesis(place, `${top}-${depth}-${arms}-${key}`, frequency, lesion.build(), { process });
       }),
     ),
   );
@@ -61,7 +66,7 @@ const lateralStages = [
   { depth: 0.4, strength: 0.7, share: 0.3 },
 ] as const;
 
-const lateralPaces = { hyperacute: 0.15, acute: 0.3, subacute: 0.8, chronic: 1.4 } as const;
+const lateralPaces = { hyperacute: 0.04, acute: 0.06, subacute: 0.7, chronic: 1.4 } as const;
 
 /**
  * Both lateral columns alone, as in hereditary spastic paraplegia: the longest corticospinal fibres fail, the legs grow
@@ -92,10 +97,43 @@ function lateral(): Hypothesis[] {
         });
         const variant = `${depth}-${arms}-${vibration === 0 ? 'tracts' : 'with-vibration'}`;
         const frequency = (0.7 * share * (vibration === 0 ? 0.7 : 0.3)) / 2;
-        return hypothesis(place, variant, frequency, lesion.build(), { process, paces: lateralPaces });
+        return hypothesis(place, variant, frequency, lesion.build(), {
+          process,
+          paces: lateralPaces,
+          lasting: { years: 3, beyond: 1.5 },
+        });
       }),
     ),
   );
+}
+
+/**
+ * A plaque of the neck that tingles and lets go of the jerks, and at the bedside takes neither feeling nor strength: sensory
+ * complaints open a third of multiple sclerosis (from-memory). Frequency judged.
+ */
+function tinglingPlaque(): Hypothesis[] {
+  return (['C3', 'C5'] as const).map((top) => {
+    const lesion = new LesionBuilder();
+    for (const side of bodySides) lesion.cord('dorsalColumn', side, segmentIndex(top), 0.15);
+    const below: Process['release'] = ({ segment }) => (segment !== null && segment >= segmentIndex(top) ? 0.45 : 0);
+    return hypothesis(
+      {
+        key: 'spinal-cord-posterolateral',
+        label: 'Dorsal and lateral columns of the spinal cord',
+        side: 'both',
+        level: null,
+        kind: 'cord',
+      },
+      `plaque-${top}`,
+      0.15,
+      lesion.build(),
+      {
+        process: processOf({ release: below, because: 'inflamed columns tingle before they fail' }),
+        paces: { hyperacute: 0.3, acute: 1.5, subacute: 1.2, chronic: 0.3 },
+        ages: { from: 12, to: 60, outside: 0.3 },
+      },
+    );
+  });
 }
 
 /** Loss of control of the segments of the legs and of the arms. */
@@ -106,5 +144,5 @@ function lossBelow(segment: number | null, legs: number, arms: number): number {
 
 /** Columns that fail over a long stretch, without a level. */
 export function columnHypotheses(): Hypothesis[] {
-  return [...posterolateral(), ...lateral()];
+  return [...posterolateral(), ...lateral(), ...tinglingPlaque()];
 }

@@ -2,7 +2,7 @@ import { segmentIndex, segments } from '../../anatomy/segments.ts';
 import { type BodySide, bodySides, opposite } from '../../kernel/side.ts';
 import { type Hypothesis, hypothesis, type Site } from '../hypothesis.ts';
 import { LesionBuilder } from '../lesion.ts';
-import { type FacultyChances, facultyKey, processOf } from '../process.ts';
+import { type FacultyChances, type FibreSite, facultyKey, processOf } from '../process.ts';
 import { conusHypotheses } from './conus.ts';
 import { columnHypotheses } from './cord-columns.ts';
 
@@ -42,17 +42,10 @@ function ownSegment(lesion: LesionBuilder, side: BodySide, level: number, depth:
 }
 
 const tracts = ['corticospinal', 'dorsalColumn', 'spinothalamic'] as const;
-type Tract = (typeof tracts)[number];
 
-/** Tracts of one side with their own segment; all of them unless some are named. */
-function halfCord(
-  lesion: LesionBuilder,
-  side: BodySide,
-  level: number,
-  depth: number,
-  hit: readonly Tract[] = tracts,
-): LesionBuilder {
-  for (const tract of hit) lesion.cord(tract, side, level, depth);
+/** Tracts of one side with their own segment. */
+function halfCord(lesion: LesionBuilder, side: BodySide, level: number, depth: number): LesionBuilder {
+  for (const tract of tracts) lesion.cord(tract, side, level, depth);
   ownSegment(lesion, side, level, depth);
   return lesion;
 }
@@ -133,6 +126,34 @@ function centralInjury(): Hypothesis[] {
         `arms-${depth}`,
         0.12,
         lesion.build(),
+      );
+    }),
+  );
+}
+
+/**
+ * The grey matter of neck and chest when its artery fails: both arms hang while the legs walk, with pain lost in a cape that
+ * may reach down to the ribs (from-memory). Frequency judged.
+ */
+function capeInfarct(): Hypothesis[] {
+  return (['C4', 'C5'] as const).flatMap((top) =>
+    [0.8, 0.6].map((depth) => {
+      const level = segmentIndex(top);
+      const lesion = new LesionBuilder();
+      for (const side of bodySides) {
+        for (let segment = level; segment <= segmentIndex('T8'); segment += 1)
+          lesion.cord('crossing', side, segment, depth);
+        for (let segment = level; segment <= segmentIndex('T1'); segment += 1) {
+          lesion.cord('anteriorHorn', side, segment, depth).cord('dorsalRoot', side, segment, depth * 0.3);
+        }
+        lesion.cord('corticospinal', side, level, depth * 0.15);
+      }
+      return hypothesis(
+        site('spinal-cord-central', 'central part', level, 'both'),
+        `cape-${depth}`,
+        0.008,
+        lesion.build(),
+        { paces: endOfArteryPaces },
       );
     }),
   );
@@ -278,6 +299,51 @@ function stiffBeforeWeak(): Hypothesis[] {
   });
 }
 
+/**
+ * Pressure from outside on the whole cord: the corticospinal fibres suffer before the sensory ones, and of these the
+ * outermost, which come from far below, before those that entered near the lesion, so that the level of the skin may lie
+ * some segments below the lesion (from-memory). Share of the loss that the sensory tracts have, where the skin begins to
+ * show it, and percent of all findings. Judged.
+ */
+const pressureForms = [
+  { key: 'strength-first', depth: 0.85, feeling: 0.12, below: 4, percent: 0.08 },
+  { key: 'strength-first', depth: 0.5, feeling: 0.1, below: 4, percent: 0.08 },
+  { key: 'low-level', depth: 0.85, feeling: 0.65, below: 4, percent: 0.03 },
+  { key: 'low-level', depth: 0.5, feeling: 0.55, below: 4, percent: 0.03 },
+] as const;
+
+/** What strikes at once spares no tract, and over years pressure leaves none alone. Judged. */
+const pressurePaces = { hyperacute: 0.03, acute: 1.3, subacute: 1.2, chronic: 0.4 } as const;
+
+function pressedFromOutside(): Hypothesis[] {
+  const levels = cordLevels.filter((level) => level >= segmentIndex('C3') && level <= segmentIndex('T12'));
+  const total = levels.reduce((sum, level) => sum + levelFrequency(level), 0);
+  return levels.flatMap((level) =>
+    pressureForms.map(({ key, depth, feeling, below, percent }) => {
+      const lesion = new LesionBuilder();
+      for (const side of bodySides) lesion.cord('corticospinal', side, level, depth);
+      const lost = ({ segment }: FibreSite): number =>
+        segment === null || segment < level + below ? 0 : depth * feeling;
+      return hypothesis(
+        site('spinal-cord-transverse', 'whole cross-section', level, 'both'),
+        `${key}-${depth}`,
+        (percent * levelFrequency(level)) / total,
+        lesion.build(),
+        {
+          process: processOf({
+            largeFibre: lost,
+            smallFibre: lost,
+            sparesArcs: true,
+            because: 'pressure from outside reaches the fibres from far below first',
+          }),
+          faculties: signsAtLevel(bodySides, level, depth),
+          paces: pressurePaces,
+        },
+      );
+    }),
+  );
+}
+
 /** Share of the damage of one half of the cord that reaches the tracts of the other, where it does. Judged. */
 const spillShare = 0.33;
 
@@ -286,21 +352,39 @@ const spillShare = 0.33;
  * less, or one quarter of the half escapes. How often, judged.
  */
 const halfForms = [
-  { key: 'pure', hit: tracts, spills: false, share: 0.35, depths: [0.98, 0.6, 0.35] },
-  { key: 'spilling', hit: tracts, spills: true, share: 0.35, depths: [0.98, 0.6, 0.35] },
-  { key: 'anterolateral', hit: ['corticospinal', 'spinothalamic'], spills: false, share: 0.2, depths: [0.85, 0.45] },
-  { key: 'posterolateral', hit: ['corticospinal', 'dorsalColumn'], spills: false, share: 0.04, depths: [0.85, 0.45] },
+  { key: 'pure', hit: tracts, grey: true, spills: false, share: 0.33, depths: [0.98, 0.6, 0.35] },
+  { key: 'spilling', hit: tracts, grey: true, spills: true, share: 0.33, depths: [0.98, 0.6, 0.35] },
+  {
+    key: 'anterolateral',
+    hit: ['corticospinal', 'spinothalamic'],
+    grey: true,
+    spills: false,
+    share: 0.19,
+    depths: [0.85, 0.45],
+  },
+  {
+    key: 'posterolateral',
+    hit: ['corticospinal', 'dorsalColumn'],
+    grey: true,
+    spills: false,
+    share: 0.04,
+    depths: [0.85, 0.45],
+  },
   // Weakness alone, as in some haematomas behind the neck's cord that are taken for a stroke.
-  { key: 'lateral', hit: ['corticospinal'], spills: false, share: 0.06, depths: [0.95, 0.6] },
+  { key: 'lateral', hit: ['corticospinal'], grey: true, spills: false, share: 0.09, depths: [0.95, 0.6] },
+  // One dorsal column, as when a plaque makes one hand useless though it is strong (Oppenheim, from memory).
+  { key: 'posterior', hit: ['dorsalColumn'], grey: false, spills: false, share: 0.02, depths: [0.75] },
 ] as const;
 
 function halves(): Hypothesis[] {
   const { percent } = crossSections.hemisection;
   return cordLevels.flatMap((level) =>
     bodySides.flatMap((side) =>
-      halfForms.flatMap(({ key, hit, spills, share, depths }) =>
+      halfForms.flatMap(({ key, hit, grey, spills, share, depths }) =>
         depths.map((depth) => {
-          const lesion = halfCord(new LesionBuilder(), side, level, depth, hit);
+          const lesion = new LesionBuilder();
+          for (const tract of hit) lesion.cord(tract, side, level, depth);
+          if (grey) ownSegment(lesion, side, level, depth);
           if (spills) {
             lesion
               .cord('corticospinal', opposite(side), level, spillShare * depth)
@@ -347,8 +431,10 @@ export function cordHypotheses(): Hypothesis[] {
     ...halves(),
     ...longCavity(),
     ...centralInjury(),
+    ...capeInfarct(),
     ...longCompression(),
     ...stiffBeforeWeak(),
+    ...pressedFromOutside(),
     ...columnHypotheses(),
     ...conusHypotheses(),
   ];

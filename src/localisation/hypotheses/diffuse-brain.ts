@@ -9,6 +9,7 @@ const percent = {
   pressure: 0.7,
   meninges: 0.7,
   basalMeninges: 0.1,
+  siderosis: 0.05,
   encephalopathy: 1.2,
   dementia: 1.2,
   whiteMatter: 0.12,
@@ -111,6 +112,35 @@ function basalMeningealHypotheses(): Hypothesis[] {
         ['attention', 0.2],
       ]),
     });
+  });
+}
+
+/**
+ * Iron from blood that has leaked for years coats the cochlear nerves, the cerebellum and the cord: deafness in 95 of 100,
+ * ataxia in 88, pyramidal signs in 76, and the nose in some (Fearnley 1995, from memory). Other chances judged.
+ */
+function siderosis(): Hypothesis {
+  const site = widespreadSite(
+    'basal-meningeal-process',
+    'Process of the basal meninges with several cranial nerves',
+    'meninges',
+  );
+  return hypothesis(site, 'siderosis', percent.siderosis, intact, {
+    process: processOf({
+      release: ({ segment }) => (segment === null ? 0.1 : 0.55),
+      because: 'blood pigment coats the cochlear nerves, the cerebellum and the cord',
+    }),
+    paces: { hyperacute: 0.02, acute: 0.05, subacute: 0.4, chronic: 3 },
+    faculties: facultiesOf([
+      ['hearing', 0.95],
+      ['trunk-coordination', 0.8],
+      ['limb-coordination', 0.45],
+      ['speech-cerebellar', 0.3],
+      ['vestibular', 0.4],
+      ['smell', 0.35],
+      ['bladder-urgency', 0.25],
+      ['memory', 0.2],
+    ]),
   });
 }
 
@@ -248,6 +278,7 @@ export function diffuseBrainHypotheses(): Hypothesis[] {
     ...pressureHypotheses(),
     ...meningealHypotheses(),
     ...basalMeningealHypotheses(),
+    siderosis(),
     ...encephalopathyHypotheses(),
     whiteMatter(),
     rapidDementia(),

@@ -11,6 +11,8 @@ const postsynaptic = {
   kind: 'junction',
   reflex: 0,
   ownReflex: 0.1,
+  // For years it has its ups and downs, and seldom grows steadily.
+  lasting: { years: 5, beyond: 0.5 },
   because: 'transmission to the muscle fails, more with use',
   reasons: reasonsOf.postsynaptic,
 } as const;

@@ -53,7 +53,7 @@ function thenarLoss({ losses }: CellPattern): Process['motor'] {
 const middleAgeOn = { from: 40, outside: 0.25 } as const;
 
 /** Of upper and lower motor cells together hardly ever in the first two decades; a child's anterior horn cells are lost alone. Judged. */
-const adultsOnly = [middleAgeOn, { from: 20, outside: 0.1 }] as const;
+const adultsOnly = [middleAgeOn, { from: 25, outside: 0.15 }, { from: 20, outside: 0.6 }] as const;
 
 /** Signs of lost bulbar cells. */
 const bulbarSigns = (chance: number, breathing: number): readonly ProcessSign[] => [
@@ -118,6 +118,8 @@ function spreadingHypotheses(pattern: CellPattern, share: number): Hypothesis[] 
         ['pseudobulbar', (0.35 + 0.4 * loss.released) * bulbar],
       ]),
       ages: adultsOnly,
+      // A fifth live longer than five years with it (from-memory).
+      lasting: { years: 5, beyond: 0.4 },
     });
   });
   const cordAlone = hypothesis(lower, key, percent.lowerSpreading * share, cellsLost(pattern, lostEverywhere).build(), {

@@ -274,6 +274,12 @@ const longAxons = processOf({
 });
 const cerebellumOnly = processOf({ because: 'the whole cerebellum wastes away' });
 
+/** Most of the dominant ataxias let go of the jerks of arms and legs long before anything is weak (from-memory). Judged. */
+const briskAndUnsteady = processOf({
+  release: ({ segment }) => (segment === null ? 0 : 0.5),
+  because: 'the whole cerebellum wastes away, and descending tracts with it',
+});
+
 const autonomicFailure: readonly ProcessSign[] = [
   ['blood-pressure', 0.75],
   ['bladder-urgency', 0.6],
@@ -296,6 +302,7 @@ function cerebellarDegeneration(): Hypothesis[] {
       pyramidal: 0.2,
       process: cerebellumOnly,
     },
+    { key: 'with-brisk-jerks', share: 0.015, hemisphere: 0.7, vermis: 0.8, pyramidal: 0.05, process: briskAndUnsteady },
     { key: 'with-long-axons', share: 0.2, hemisphere: 0.65, vermis: 0.8, pyramidal: 0.3, process: longAxons },
   ] as const;
   return forms.map(({ key, share, hemisphere, vermis, pyramidal, process }) => {
@@ -317,6 +324,7 @@ function cerebellarDegeneration(): Hypothesis[] {
         ['swallowing', 0.15],
         ...(key === 'with-autonomic-failure' ? autonomicFailure : []),
       ]),
+      lasting: { years: 3, beyond: 1.5 },
     });
   });
 }

@@ -2,7 +2,7 @@ import type { MuscleGroup } from '../../anatomy/movement.ts';
 import { segmentIndex } from '../../anatomy/segments.ts';
 import type { SiteKind } from '../../anatomy/site-kind.ts';
 import type { BodySide } from '../../kernel/side.ts';
-import { type AgeRange, type Hypothesis, hypothesis, type PaceFactors } from '../hypothesis.ts';
+import { type AgeRange, type Hypothesis, hypothesis, type Lasting, type PaceFactors } from '../hypothesis.ts';
 import { intact } from '../lesion.ts';
 import { type FibreSite, type Process, processOf, type Reasons } from '../process.ts';
 import { junctionDiseases } from './junction-patterns.ts';
@@ -31,6 +31,7 @@ export interface MuscleDisease {
   readonly reasons?: Reasons;
   readonly paces?: PaceFactors;
   readonly ages?: AgeRange;
+  readonly lasting?: Lasting;
   readonly signs: readonly ProcessSign[];
 }
 
@@ -75,6 +76,7 @@ function diseaseHypothesis(disease: MuscleDisease, side: Lopsidedness): Hypothes
       faculties: facultiesOf(disease.signs, side.worse),
       ...(disease.paces && { paces: disease.paces }),
       ...(disease.ages && { ages: disease.ages }),
+      ...(disease.lasting && { lasting: disease.lasting }),
     },
   );
 }

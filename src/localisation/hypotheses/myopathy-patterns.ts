@@ -22,6 +22,7 @@ const proximal = {
 
 const distal = {
   paces: comesOnSlowly,
+  lasting: { years: 3, beyond: 1.5 },
   key: 'distal-myopathy',
   label: 'Distal muscle disease',
   kind: 'muscle',
@@ -31,6 +32,7 @@ const distal = {
 
 const selective = {
   paces: comesOnSlowly,
+  lasting: { years: 3, beyond: 1.5 },
   ages: { from: 45, outside: 0.1 },
   key: 'finger-flexor-quadriceps-myopathy',
   label: 'Muscle disease of finger flexors and quadriceps',
@@ -42,6 +44,7 @@ const selective = {
 
 const facioscapulohumeral = {
   paces: comesOnSlowly,
+  lasting: { years: 3, beyond: 1.5 },
   key: 'facioscapulohumeral-myopathy',
   label: 'Muscle disease of face, shoulder blade and upper arm',
   kind: 'muscle',
@@ -52,6 +55,7 @@ const facioscapulohumeral = {
 
 const oculopharyngeal = {
   paces: comesOnSlowly,
+  lasting: { years: 2, beyond: 2 },
   key: 'oculopharyngeal-myopathy',
   label: 'Muscle disease of eyelids, eye muscles and throat',
   kind: 'muscle',
@@ -115,6 +119,15 @@ const proximalForms: readonly {
     losses: { ...girdles(0.55, 0.28, 0.25), 'leg-anterior': 0.55 },
     throat: 0.05,
   },
+  // Hip flexors, adductors and glutei alone, the knees still strong, as at first in necrotising and storage myopathies.
+  {
+    variant: 'hips-alone',
+    share: 0.08,
+    losses: { hip: 0.5, trunk: 0.25, 'knee-extensors': 0.1, 'knee-flexors': 0.1, shoulder: 0.08, 'neck-flexors': 0.1 },
+    throat: 0.05,
+  },
+  // In some inflammatory myopathies the throat fails first, while the girdles have hardly begun to.
+  { variant: 'throat-first', share: 0.03, losses: girdles(0.3, 0.28, 0.4), throat: 0.9 },
   { variant: 'hips-and-neck', share: 0.1, losses: girdles(0.45, 0.35, 0.6), throat: 0.4 },
 ];
 
@@ -159,9 +172,41 @@ export const myopathies: readonly MuscleDisease[] = [
       ownReflex: 0.25,
       signs: [
         ['swallowing', throat],
+        ['palate', throat * 0.5],
         ['breathing', 0.12],
         ['lower-face', 0.04],
         ['upper-face', 0.04],
+      ],
+    }),
+  ),
+  // Left to go on, necrotising and inflammatory myopathy take the far muscles too, and jerks are lost with the muscle.
+  ...[0.6, 0.8].map(
+    (depth): MuscleDisease => ({
+      ...proximal,
+      variant: `all-limbs-${depth}`,
+      percent: percent.proximal * 0.05,
+      losses: {
+        ...girdles(Math.min(0.95, depth + 0.1), depth, depth),
+        'upper-arm': depth,
+        'forearm-extensors': depth * 0.75,
+        'forearm-flexors': depth * 0.75,
+        'finger-flexors': depth * 0.75,
+        hand: depth * 0.5,
+        'hand-thenar': depth * 0.5,
+        'leg-anterior': depth * 0.75,
+        'leg-posterior': depth * 0.6,
+        foot: depth * 0.5,
+      },
+      reflex: 0.7,
+      ownReflex: 0.97,
+      because: 'the muscles of all limbs are affected, near more than far',
+      paces: { hyperacute: 0.3, acute: 0.6, subacute: 1.5, chronic: 0.8 },
+      signs: [
+        ['swallowing', 0.5],
+        ['voice', 0.2],
+        ['breathing', 0.25],
+        ['lower-face', 0.05],
+        ['upper-face', 0.05],
       ],
     }),
   ),
@@ -372,7 +417,7 @@ export const myopathies: readonly MuscleDisease[] = [
   {
     ...oculopharyngeal,
     variant: 'lids-and-eyes',
-    percent: percent.oculopharyngeal * 0.4,
+    percent: percent.oculopharyngeal * 0.36,
     losses: { hip: 0.15, shoulder: 0.15, 'neck-flexors': 0.15 },
     signs: [
       ['eyelid-elevation', 0.92],
@@ -387,7 +432,7 @@ export const myopathies: readonly MuscleDisease[] = [
   {
     ...oculopharyngeal,
     variant: 'lids-eyes-and-throat',
-    percent: percent.oculopharyngeal * 0.1,
+    percent: percent.oculopharyngeal * 0.14,
     losses: { hip: 0.2, shoulder: 0.25, 'neck-flexors': 0.5, 'neck-extensors': 0.3 },
     signs: [
       ['eyelid-elevation', 0.93],

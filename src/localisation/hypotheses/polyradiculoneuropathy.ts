@@ -174,6 +174,21 @@ const forms: readonly Form[] = [
     source: guideline,
   },
   {
+    // In the first days jerks are often faint still, not gone; in the axonal form they may stay so.
+    variant: 'all-limbs-with-faint-jerks',
+    tempo: 'acute',
+    share: 0.05,
+    motor: limbs(0.6, 0.55, 0.2, 0.2),
+    arcs: 0.3,
+    large: 0.2,
+    nearLarge: 0.3,
+    small: 0.12,
+    spindle: 0.1,
+    reflex: { arm: 0.4, leg: 0.5 },
+    signs: acuteSigns(0.3, 0.2),
+    source: recalled('ean-pns-gbs-2023', 'reflexes reduced at first'),
+  },
+  {
     // Jerks may be kept when conduction is blocked far out or fails without slowing: about one in ten.
     variant: 'pure-motor-with-jerks',
     tempo: 'acute',

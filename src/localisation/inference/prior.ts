@@ -1,6 +1,6 @@
 import type { SiteKind } from '../../anatomy/site-kind.ts';
 import type { Exam, OnsetPace } from '../../exam/exam.ts';
-import type { AgeRange, Hypothesis, Site } from '../hypothesis.ts';
+import type { AgeRange, Hypothesis, Lasting, Site } from '../hypothesis.ts';
 import { allShifts } from './all-shifts.ts';
 import { SiteFactors } from './shift.ts';
 
@@ -39,6 +39,8 @@ const logPaceFactor = Object.fromEntries(
   ]),
 ) as typeof paceFactor;
 
+const daysOfYear = 365.25;
+
 const day = { hyperacute: 1, acute: 14, subacute: 84 } as const;
 
 /** Pace as stated, else guessed from how long it has lasted: what is days old began within days. */
@@ -71,6 +73,7 @@ export class Priors {
   private readonly hypotheses: readonly Hypothesis[];
   private readonly sites: SiteFactors;
   private readonly ofSomeAges: readonly { readonly index: number; readonly ages: AgeRange }[];
+  private readonly ofSomeDuration: readonly { readonly index: number; readonly lasting: Lasting }[];
   /** Natural logs of frequency times the factor of the pace, by pace. */
   private readonly logWeight = new Map<OnsetPace | undefined, Float64Array>();
 
@@ -80,6 +83,9 @@ export class Priors {
     this.ofSomeAges = hypotheses.flatMap(({ ages }, index) =>
       [ages ?? []].flat().map((range) => ({ index, ages: range })),
     );
+    this.ofSomeDuration = hypotheses.flatMap(({ lasting }, index) =>
+      lasting === undefined ? [] : [{ index, lasting }],
+    );
   }
 
   /** [H] Natural log of the prior weight of each hypothesis for this person, tempo, history and results; not normalised. */
@@ -87,6 +93,7 @@ export class Priors {
     const weights = Float64Array.from(this.atPace(paceOf(exam.onset)));
     const { ageYears } = exam.person;
     if (ageYears !== undefined) this.weighAge(weights, ageYears);
+    this.weighDuration(weights, exam.onset.durationDays ?? 0);
     const factors = this.sites.factors(allShifts(exam));
     if (factors === null) return weights;
     for (let index = 0; index < weights.length; index += 1) {
@@ -101,6 +108,11 @@ export class Priors {
       const { from = 0, to = Number.POSITIVE_INFINITY, outside } = ages;
       if (ageYears < from || ageYears > to) weights[index] = (weights[index] ?? 0) + Math.log(outside);
     }
+  }
+
+  private weighDuration(weights: Float64Array, days: number): void {
+    for (const { index, lasting } of this.ofSomeDuration)
+      if (days > lasting.years * daysOfYear) weights[index] = (weights[index] ?? 0) + Math.log(lasting.beyond);
   }
 
   private atPace(pace: OnsetPace | undefined): Float64Array {

@@ -22,6 +22,9 @@ function spindleLoss(hypothesis: Hypothesis, side: BodySide, limb: 'upper' | 'lo
   });
 }
 
+/** Many sway with closed eyes who have lost nothing; fingers hardly ever wander. Judged. */
+const inHealth = { lower: 0.03, upper: 0.005 } as const;
+
 /** Standing and reaching without sight need the far joints of both sides. */
 export function proprioception({ item, side }: ProbeTarget, limb: 'upper' | 'lower'): ProbeModel | null {
   // One nerve takes a few fingers; the hand loses its posture when all have lost their position.
@@ -47,7 +50,7 @@ export function proprioception({ item, side }: ProbeTarget, limb: 'upper' | 'low
         ),
       ),
     ],
-    chance: ([loss = 0]) => 0.03 + 0.75 * loss ** 1.5,
+    chance: ([loss = 0]) => inHealth[limb] + 0.75 * loss ** 1.5,
   });
 }
 

@@ -80,7 +80,8 @@ export function reflexDistribution(
   );
   // One examiner's absent is another's reduced: their agreement was never better than fair, Manschot 1998 (from memory).
   const lowered = bell(reflexGrades.length, (index) => reflexPositions[index] ?? 0, broken, 0.7);
-  // Brisk once the tone has set in; in the first days as often flat as brisk.
+  // Brisk once the tone has set in; in the first days as often flat as brisk, if the break is near complete: shock goes with
+  // its depth (Ditunno 2004, from memory).
   const settled = bell(
     reflexGrades.length,
     (index) => reflexPositions[index] ?? 0,
@@ -94,7 +95,7 @@ export function reflexDistribution(
     0.7,
   );
   const release = Math.min(1, released * 1.4);
-  const acute = (1 - context.chronicity) * 0.5;
+  const acute = (1 - context.chronicity) * 0.5 * Math.min(1, released * 1.2);
   const intactArc = Math.max(0, (arc - 0.55) / 0.45);
   const parts = [
     [spread(healthy), intactArc * (1 - release)],

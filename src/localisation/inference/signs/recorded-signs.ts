@@ -156,6 +156,13 @@ export const recordedSigns: readonly SignWeight[] = [
     'the spine is ill where it is tender',
     commonPractice,
   ),
+  ...sign(
+    'scoliosis',
+    anyOf(muscle, sites('cerebellar-degeneration')),
+    1.5,
+    'a spine whose muscles are weak or ill steered from childhood bends as it grows',
+    amato,
+  ),
   ...sign('scoliosis', sites('spinal-cord-central'), 2, 'a cavity of the cord bends the growing spine', commonPractice),
   ...sign(
     'lumbosacral-skin-mark',
