@@ -8,6 +8,7 @@ import { massStories } from './mass-stories-that-raise.ts';
 import { slowRaisingStories } from './slow-stories-that-raise.ts';
 import { each, none, type RaisingStory } from './story.ts';
 import { strokeStories } from './stroke-stories-that-raise.ts';
+import { onOneSide } from './sudden-deficit.ts';
 import { isAtLeast, isUnder, written } from './thresholds.ts';
 
 const { headPain } = dangerOf;
@@ -63,6 +64,30 @@ export const raisingStories: readonly RaisingStory[] = [
     flag: 'acute-ascending-weakness',
     check: checkPolyradiculoneuropathy,
     source: read('ean-pns-gbs-2023'),
+  },
+  {
+    // Eyes and balance that fail within days after an infection or with tingling, before anybody has tried the reflexes.
+    flag: 'acute-ascending-weakness',
+    check: (facts) => {
+      const { query } = facts;
+      const isTried = query.testedWhere(({ item }) => item.scale === 'reflex-grade').length > 0;
+      const isElsewhere =
+        facts.upperMotorSigns.length > 0 ||
+        query.abnormalWhere(({ item }) => item.section === 'higherFunction').length > 0 ||
+        facts.brainProbability >= 0.5;
+      if (isTried || isElsewhere || facts.beganWithin(28) !== 'yes' || !facts.maybeProgressing) return none;
+      const eyes = query.abnormal(['cranial-nerves/ophthalmoplegia', 'cranial-nerves/sixth-nerve-palsy']);
+      const isBoth = eyes.length > 0 && onOneSide(eyes).length === 0;
+      const balance = query.abnormal(['gait/ataxic', 'coordination/heel-shin', 'gait/unable-to-stand']);
+      const before = facts.told(
+        'preceding-infection',
+        'preceding-gastroenteritis',
+        'preceding-respiratory-infection',
+        'paraesthesiae',
+      );
+      return isBoth ? each(findingReasons(eyes, 2), findingReasons(balance, 1), before) : none;
+    },
+    source: recalled('ean-pns-gbs-2023', 'variants'),
   },
   {
     flag: 'suspected-botulism',
