@@ -4,7 +4,8 @@ import { fromMemory, recalled } from '../../kernel/cite.ts';
 import type { BedsideFacts } from '../bedside-facts.ts';
 import { clouded } from './consciousness.ts';
 import { feverReasons } from './fever.ts';
-import { newbornYears, present, type RedFlagRule } from './rule.ts';
+import { newbornYears, orTold, present, type RedFlagRule } from './rule.ts';
+import { each, none } from './story.ts';
 import { isOver, isUnder, written } from './thresholds.ts';
 
 /**
@@ -73,6 +74,7 @@ export const systemicFlags: readonly RedFlagRule[] = [
         'lead',
         'other-heavy-metal',
         'venomous-bite',
+        'organic-solvents',
       );
       const told = facts.told('headache', 'vomiting', 'abdominal-pain', 'breathlessness', 'hair-loss', 'seizure');
       const signs = facts.query.abnormal([
@@ -83,9 +85,9 @@ export const systemicFlags: readonly RedFlagRule[] = [
         'autonomic/bradycardia',
       ]);
       const effect = [...told, ...findingReasons([...signs, ...facts.weakLimbs], 4)];
-      return poison.length > 0 && effect.length > 0 && facts.beganWithin(28) === 'yes'
-        ? present([...poison, ...effect])
-        : null;
+      if (poison.length > 0 && effect.length > 0 && facts.beganWithin(28) === 'yes')
+        return present([...poison, ...effect]);
+      return orTold(null, [...slowlyPoisoned(facts), ...toxidrome(facts)]);
     },
   },
   {
@@ -164,3 +166,46 @@ export const systemicFlags: readonly RedFlagRule[] = [
     },
   },
 ];
+
+/** Metals are taken in over months; hair that falls out with painful feet or belly is thallium's or arsenic's, whoever gave it. */
+function slowlyPoisoned(facts: BedsideFacts): readonly Reason[] {
+  if (facts.beganWithin(183) !== 'yes' || !facts.maybeProgressing) return none;
+  const metal = facts.told('thallium', 'arsenic', 'lead', 'other-heavy-metal');
+  const nerves = [
+    ...findingReasons([...facts.weakLimbs, ...facts.legSensoryLoss], 3),
+    ...facts.told('seizure', 'behaviour-change', 'cognitive-change'),
+  ];
+  const hair = facts.beganWithin(60) === 'yes' ? facts.told('hair-loss') : none;
+  const pain = facts.told('burning-feet', 'neuropathic-pain', 'foot-pain', 'abdominal-pain', 'vomiting');
+  return [...each(metal, nerves), ...each(hair, pain, nerves)];
+}
+
+/** Poisons that tell of themselves, though nobody knows what was taken: too much acetylcholine, or too little. */
+function toxidrome(facts: BedsideFacts): readonly Reason[] {
+  if (!facts.cameWithin(7)) return none;
+  const { query } = facts;
+  const on = (...ids: readonly string[]) => findingReasons(query.abnormal(ids), 2);
+  const pupils = query.abnormal(['cranial-nerves/small-pupil']);
+  const isPinpoint = new Set(pupils.map(({ side }) => side)).size === 2;
+  const twitching = query.abnormalWhere(({ item }) => item.key === 'fasciculation');
+  const wet = [
+    on('cranial-nerves/drooling'),
+    on('autonomic/hyperhidrosis'),
+    on('autonomic/bradycardia'),
+    [...facts.told('breathlessness'), ...on('autonomic/breathlessness-at-rest')],
+    facts.told('vomiting', 'abdominal-pain'),
+    [...facts.told('bowel-disturbance'), ...on('sphincters/faecal-incontinence')],
+    [...facts.told('bladder-disturbance'), ...on('sphincters/urinary-incontinence')],
+    [...facts.told('cramps', 'twitching'), ...findingReasons(twitching, 1)],
+  ].filter(({ length }) => length > 0);
+  if (isPinpoint && wet.length >= 3) return [...findingReasons(pupils, 2), ...wet.flat()];
+  const dry = [
+    on('cranial-nerves/dilated-pupil'),
+    [...on('autonomic/dry-mouth'), ...facts.told('dry-mouth')],
+    on('autonomic/resting-tachycardia'),
+    on('sphincters/urinary-retention'),
+    on('autonomic/ileus'),
+  ].filter(({ length }) => length > 0);
+  const mind = on(...clouded, 'higher-function/hallucinations');
+  return dry.length >= 2 ? each(facts.told('anticholinergic'), mind, dry.flat()) : none;
+}
