@@ -15,6 +15,15 @@ const { headPain } = dangerOf;
 const trueFever = (facts: BedsideFacts): readonly Reason[] =>
   feverReasons(facts).filter(({ text }) => !text.startsWith('C-reactive'));
 
+const movementsOfEncephalitis: ReadonlySet<string> = new Set([
+  'orofacial-dyskinesia',
+  'dystonia',
+  'chorea',
+  'myoclonus',
+  'opsoclonus',
+  'posturing',
+]);
+
 const isFirst = (facts: BedsideFacts): boolean => facts.told('similar-attacks-before', 'migraine').length === 0;
 
 export const raisingStories: readonly RaisingStory[] = [
@@ -38,6 +47,38 @@ export const raisingStories: readonly RaisingStory[] = [
         ? each(trueFever(facts), headPain(facts), facts.told('photophobia'))
         : none,
     source: recalled('nice-ng240', 'symptoms and signs'),
+  },
+  {
+    // Without defence a headache of weeks with vomiting, failing sight or a cranial nerve is cryptococcus or tuberculosis.
+    flag: 'suspected-meningitis',
+    check: (facts) =>
+      facts.beganWithin(60) === 'yes' && facts.maybeProgressing && isFirst(facts)
+        ? each(facts.told('hiv-infection', 'immunosuppression'), headPain(facts), [
+            ...facts.told('vomiting', 'visual-loss', 'diplopia', 'neck-pain', 'hearing-loss', 'photophobia'),
+            ...findingReasons(facts.cranialNerveSigns, 2),
+          ])
+        : none,
+    source: recalled('adams-victor', 'cryptococcal meningitis'),
+  },
+  {
+    // A mind that changes within three months with movements, fits, silence or a storm that no disorder of mood brings.
+    flag: 'suspected-encephalitis',
+    check: (facts) => {
+      if (facts.beganWithin(92) !== 'yes' || facts.told('antipsychotic', 'metoclopramide').length > 0) return none;
+      const movement = facts.query.abnormalWhere(({ item }) => movementsOfEncephalitis.has(item.key));
+      const storm = facts.query.abnormal([
+        'autonomic/blood-pressure-lability',
+        'autonomic/resting-tachycardia',
+        'autonomic/hyperhidrosis',
+        'autonomic/fever',
+      ]);
+      const mind = [
+        ...facts.told('behaviour-change'),
+        ...findingReasons(facts.query.abnormal(['higher-function/hallucinations', 'higher-function/mutism'])),
+      ];
+      return each(mind, [...findingReasons([...movement, ...storm], 3), ...facts.told('seizure', 'ongoing-seizure')]);
+    },
+    source: recalled('autoimmune-encephalitis-2016', 'probable anti-NMDA receptor encephalitis'),
   },
   {
     flag: 'suspected-encephalitis',

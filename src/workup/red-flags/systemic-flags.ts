@@ -44,7 +44,7 @@ export const systemicFlags: readonly RedFlagRule[] = [
       const age = facts.exam.person.ageYears;
       const isEmergency = (age !== undefined && age < newbornYears) || facts.told('ongoing-seizure').length > 0;
       // What grows may have begun to fit late.
-      const inTime = facts.beganWithin(facts.exam.course === 'progressive' ? 92 : 28) === 'yes';
+      const inTime = facts.beganWithin(facts.exam.course === 'progressive' ? 92 : 28) !== 'no';
       return seizure.length > 0 && known.length === 0 && !isEmergency && inTime ? present(seizure) : null;
     },
   },
