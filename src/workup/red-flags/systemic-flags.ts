@@ -96,16 +96,7 @@ export const systemicFlags: readonly RedFlagRule[] = [
     urgency: 'immediate',
     action: 'Feel the pulses; vascular surgeon and heparin now; a limb that is numb and weak has hours.',
     source: fromMemory,
-    check: (facts) => {
-      const skin = facts.query.abnormal(['inspection/colour-or-temperature-change']);
-      const pain = facts.told('leg-pain', 'arm-pain', 'foot-pain');
-      const artery = facts.told('atrial-fibrillation', 'peripheral-arterial-disease', 'ischaemic-heart-disease');
-      const deficit = [...findingReasons(facts.weakLimbs, 2), ...facts.told('numbness')];
-      const isSudden = facts.cameWithin(14);
-      return isSudden && skin.length > 0 && pain.length + artery.length > 0 && deficit.length > 0
-        ? present([...findingReasons(skin, 1), ...pain, ...artery, ...deficit])
-        : null;
-    },
+    check: (facts) => orTold(null, ischaemicLimb(facts)),
   },
   {
     key: 'potassium-paralysis',
@@ -166,6 +157,25 @@ export const systemicFlags: readonly RedFlagRule[] = [
     },
   },
 ];
+
+/** A limb that is newly cold or pale with pain or a diseased artery, and that is weak or numb. */
+export function ischaemicLimb(facts: BedsideFacts): readonly Reason[] {
+  if (!facts.cameWithin(14)) return none;
+  const skin = facts.query.abnormal(['inspection/colour-or-temperature-change']);
+  const deficit = [
+    ...findingReasons(facts.weakLimbs, 2),
+    ...facts.told('numbness'),
+    ...findingReasons(
+      facts.query.abnormalWhere(({ item }) => item.section === 'sensation'),
+      2,
+    ),
+  ];
+  const artery = [
+    ...facts.told('leg-pain', 'arm-pain', 'foot-pain', 'thigh-pain'),
+    ...facts.told('atrial-fibrillation', 'peripheral-arterial-disease', 'ischaemic-heart-disease', 'aortic-disease'),
+  ];
+  return each(findingReasons(skin, 1), artery, deficit);
+}
 
 /** Metals are taken in over months; hair that falls out with painful feet or belly is thallium's or arsenic's, whoever gave it. */
 function slowlyPoisoned(facts: BedsideFacts): readonly Reason[] {
