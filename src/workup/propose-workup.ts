@@ -37,6 +37,8 @@ const leastSiteProbability = 0.15;
 const leastCauseProbability: Readonly<Record<WorkupItem['tier'], number>> = { 1: 0.05, 2: 0.08, 3: 0.25 };
 /** The same where a cause has neither a place nor a story to rest on: history and examination come first. Judged. */
 const leastCauseOfAGuess = 0.25;
+/** Where no place is named, a site from this probability asks for its tests, once something was found. Judged. */
+const leastUnnamedProbability = 0.3;
 const longestList = 16;
 
 const priorityOrder: Readonly<Record<WorkupItem['priority'], number>> = { stat: 0, urgent: 1, routine: 2 };
@@ -70,7 +72,7 @@ export function proposeWorkup(
   const situation: Situation = {
     facts,
     isGuess: localisation.conclusion === 'insufficient' && !hasStory(exam),
-    sites: namesAPlace(localisation.conclusion) ? consideredSites(localisation) : [],
+    sites: namesAPlace(localisation.conclusion) ? consideredSites(localisation) : unnamedSites(facts),
     causes: new Map(causes.map((cause) => [cause.key, cause.probability])),
     present: new Set(redFlags.filter((flag) => flag.state === 'present').map((flag) => flag.key)),
     undecided: new Set(redFlags.filter((flag) => flag.state === 'not-assessable').map((flag) => flag.key)),
@@ -180,6 +182,13 @@ function hasStory({ onset, course, history }: Exam): boolean {
 
 function consideredSites(localisation: Localisation): readonly RankedLocalisation[] {
   return localisation.localisations.filter((site, index) => index === 0 || site.probability >= leastSiteProbability);
+}
+
+/** With a story and something found, the likeliest place is looked into though it cannot be named yet. */
+function unnamedSites({ exam, localisation, abnormalFindings }: BedsideFacts): readonly RankedLocalisation[] {
+  return hasStory(exam) && localisation.conclusion === 'insufficient' && abnormalFindings.length > 0
+    ? localisation.localisations.filter(({ probability }) => probability >= leastUnnamedProbability)
+    : [];
 }
 
 /** The rule with the priority that it has here, or null when it does not apply. */

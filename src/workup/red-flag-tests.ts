@@ -182,6 +182,136 @@ export const redFlagTests: readonly WorkupRule[] = [
     source: read('nice-ng127', 'limb or neck weakness with swallowing impairment'),
   },
   {
+    tests: ['creatine-kinase', 'nerve-conduction-study', 'electromyography'],
+    flags: ['slow-weakness-with-swallowing-trouble', 'slow-weakness-with-breathlessness'],
+    tier: 1,
+    priority: 'urgent',
+    because:
+      'muscle enzyme, conduction and needle part muscle, junction, nerve and motor neuron where limbs and throat fail',
+    source: commonPractice,
+  },
+  {
+    tests: ['creatine-kinase', 'electrocardiogram', 'acetylcholine-receptor-antibody'],
+    flags: [
+      'threatened-myasthenic-crisis',
+      'neuromuscular-respiratory-failure',
+      'acute-bulbar-weakness',
+      'rapidly-progressive-weakness',
+      'slow-weakness-with-swallowing-trouble',
+      'slow-weakness-with-breathlessness',
+    ],
+    causes: ['checkpoint-inhibitor-myositis-or-myasthenia'],
+    when: ({ told }) => told('immune-checkpoint-inhibitor').length > 0,
+    tier: 1,
+    priority: 'urgent',
+    because: 'under a checkpoint inhibitor muscle, heart and junction are inflamed together',
+    source: commonPractice,
+  },
+  {
+    tests: ['mri-brain'],
+    flags: ['child-with-progressive-deficit'],
+    when: ({ cranialNerveSigns, told, brainProbability }) =>
+      brainProbability >= 0.3 ||
+      cranialNerveSigns.length > 0 ||
+      told('headache', 'morning-headache', 'new-headache', 'vomiting', 'unsteadiness', 'seizure', 'speech-difficulty')
+        .length > 0,
+    tier: 1,
+    priority: 'urgent',
+    because: 'a tumour or hydrocephalus of a child must be seen or excluded',
+    source: read('nice-ng127', 'children: limb weakness, unsteadiness, head'),
+  },
+  {
+    tests: ['mri-whole-spine'],
+    flags: ['child-with-progressive-deficit'],
+    when: ({ bothLegsWeak, sphincterFailure, upperMotorSignsInLegs, told, cranialNerveSigns }) =>
+      cranialNerveSigns.length === 0 &&
+      (sphincterFailure.length > 0 ||
+        ((bothLegsWeak || upperMotorSignsInLegs.length > 0) && told('back-pain', 'night-spinal-pain').length > 0)),
+    tier: 1,
+    priority: 'urgent',
+    because: 'a cord that is pressed or tethered must be seen or excluded',
+    source: read('nice-ng127', 'children: limb weakness, unsteadiness, head'),
+  },
+  {
+    tests: ['blood-glucose', 'calcium', 'blood-cultures', 'c-reactive-protein'],
+    flags: ['newborn-with-neurological-signs'],
+    tier: 1,
+    priority: 'stat',
+    because: 'low glucose, low calcium and infection are what harms a newborn most and is treated first',
+    source: commonPractice,
+  },
+  {
+    tests: ['limb-radiograph'],
+    flags: ['newborn-with-neurological-signs'],
+    when: ({ weakLimbs }) => new Set(weakLimbs.map(({ side, item }) => `${item.region} ${side}`)).size === 1,
+    tier: 1,
+    priority: 'urgent',
+    because: 'a newborn does not move a limb whose bone is broken or infected',
+    source: commonPractice,
+  },
+  {
+    tests: ['mri-whole-spine'],
+    flags: ['high-cord-lesion-with-breathing-at-risk'],
+    tier: 1,
+    priority: 'stat',
+    because: 'compression of the upper cord must be seen or excluded first',
+    source: commonPractice,
+  },
+  {
+    tests: ['electrocardiogram'],
+    flags: ['autonomic-instability-in-neuropathy'],
+    tier: 1,
+    priority: 'stat',
+    because: 'the heart rhythm may fail',
+    source: gbs,
+  },
+  {
+    tests: ['bladder-scan'],
+    flags: ['autonomic-dysreflexia'],
+    tier: 1,
+    priority: 'stat',
+    because: 'a full bladder is the commonest trigger',
+    source: read('autonomic-dysreflexia-2005'),
+  },
+  {
+    tests: ['blood-glucose', 'electrocardiogram', 'carotid-ultrasound'],
+    flags: ['suspected-transient-ischaemic-attack'],
+    tier: 1,
+    priority: 'urgent',
+    because: 'a low glucose imitates it, and an artery or a heart rhythm that can be treated causes it',
+    source: recalled('nice-ng128', 'transient ischaemic attack: carotid imaging'),
+  },
+  {
+    tests: ['autoimmune-encephalitis-antibodies'],
+    flags: ['suspected-encephalitis'],
+    when: ({ told, query }) =>
+      told('behaviour-change').length > 0 ||
+      query.abnormal(['higher-function/hallucinations', 'higher-function/mutism', 'higher-function/amnesia']).length >
+        0,
+    tier: 1,
+    priority: 'urgent',
+    because: 'behaviour, silence or memory that lead speak for antibodies',
+    source: recalled('autoimmune-encephalitis-2016'),
+  },
+  {
+    tests: ['hiv-test'],
+    flags: ['suspected-encephalitis', 'suspected-meningitis'],
+    when: ({ told }) => told('hiv-infection').length === 0,
+    tier: 1,
+    priority: 'urgent',
+    because: 'who has an inflamed brain or meninges is tested for HIV, whatever the risk',
+    source: commonPractice,
+  },
+  {
+    tests: ['toxoplasma-serology'],
+    flags: ['suspected-encephalitis', 'suspected-space-occupying-lesion'],
+    when: ({ told }) => told('hiv-infection').length > 0,
+    tier: 1,
+    priority: 'urgent',
+    because: 'toxoplasmosis is the commonest mass of the brain without defence and is treated first',
+    source: recalled('adams-victor', 'toxoplasmosis in human immunodeficiency virus infection'),
+  },
+  {
     tests: ['mri-cervical-spine'],
     flags: ['progressive-cord-signs'],
     when: isSlowlyCervical,
@@ -269,7 +399,7 @@ export const redFlagTests: readonly WorkupRule[] = [
   {
     tests: ['cholinesterase'],
     flags: ['suspected-poisoning'],
-    when: ({ told }) => told('organophosphate').length > 0,
+    when: ({ told, query }) => told('organophosphate').length > 0 || query.hasAbnormal('cranial-nerves/small-pupil'),
     tier: 1,
     priority: 'urgent',
     because: 'low cholinesterase confirms an organophosphate; atropine does not wait for it',
@@ -278,7 +408,7 @@ export const redFlagTests: readonly WorkupRule[] = [
   {
     tests: ['heavy-metals'],
     flags: ['suspected-poisoning'],
-    when: ({ told }) => told('lead', 'arsenic', 'thallium', 'other-heavy-metal').length > 0,
+    when: ({ told }) => told('lead', 'arsenic', 'thallium', 'other-heavy-metal', 'hair-loss').length > 0,
     tier: 1,
     priority: 'urgent',
     because: 'a metal is found in blood or urine before it is treated by chelation',

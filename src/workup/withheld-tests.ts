@@ -1,6 +1,7 @@
 import { commonPractice, read, recalled } from '../kernel/cite.ts';
 import { feverReasons } from './red-flags/fever.ts';
 import { brainSigns } from './red-flags/sudden-deficit.ts';
+import { ischaemicLimb } from './red-flags/systemic-flags.ts';
 import type { WithholdRule } from './workup-rule.ts';
 
 const imaging = ['mri-brain', 'ct-head', 'mri-whole-spine', 'mri-cervical-spine', 'mri-lumbar-spine', 'ct-angiography'];
@@ -159,18 +160,31 @@ export const withheldTests: readonly WithholdRule[] = [
     source: recalled('amato-russell'),
   },
   {
+    key: 'no-conduction-study-of-a-limb-without-blood',
+    label: 'Conduction studies',
+    tests: ['nerve-conduction-study', 'electromyography', 'nerve-ultrasound'],
+    when: (facts) => ischaemicLimb(facts).length > 0,
+    because: 'a cold or pale limb that has newly failed needs its artery, and has hours',
+    source: commonPractice,
+  },
+  {
     key: 'no-lumbar-puncture-before-an-image',
     label: 'Lumbar puncture before an image of the head',
     tests: ['lumbar-puncture', 'csf-cytology', 'csf-oligoclonal-bands', 'csf-tap-test'],
     when: (facts) => {
       const { query } = facts;
       const pressure = [
-        ...facts.told('morning-headache'),
+        ...facts.told('morning-headache', 'new-headache', 'headache'),
         ...query.abnormal(['cranial-nerves/optic-disc-swelling', 'higher-function/drowsiness']),
       ];
       const focal = [
         ...facts.upperMotorSigns,
-        ...query.abnormal(brainSigns),
+        ...query.abnormal([
+          ...brainSigns,
+          'higher-function/alexia',
+          'higher-function/anomia',
+          'higher-function/agraphia',
+        ]),
         ...query.abnormalWhere(({ item }) => item.probe.kind === 'cerebellar'),
       ];
       const isSeen = ['mri-brain', 'ct-head'].some((key) => query.result(key) !== undefined);

@@ -4,6 +4,7 @@ import { bedsideExam, localised, site } from '../support/bedside.ts';
 import { brainAndEyeStories } from './red-flag-stories/brain-and-eye-stories.ts';
 import { headAndMuscleStories } from './red-flag-stories/head-and-muscle-stories.ts';
 import { nerveStories } from './red-flag-stories/nerve-stories.ts';
+import { sparseAndSlowStories } from './red-flag-stories/sparse-and-slow-stories.ts';
 import { spineStories } from './red-flag-stories/spine-stories.ts';
 import type { Parts } from './red-flag-stories/story.ts';
 import { strokeAndMassStories } from './red-flag-stories/stroke-and-mass-stories.ts';
@@ -14,6 +15,7 @@ const stories = [
   ...brainAndEyeStories,
   ...headAndMuscleStories,
   ...nerveStories,
+  ...sparseAndSlowStories,
   ...spineStories,
   ...strokeAndMassStories,
   ...systemicStories,

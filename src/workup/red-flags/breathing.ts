@@ -48,7 +48,13 @@ export function acuteSymmetricalWeakness(facts: BedsideFacts): readonly Reason[]
 }
 
 export function bulbarReasons(facts: BedsideFacts): readonly Reason[] {
-  return [...findingReasons(facts.query.abnormal(bulbarSigns)), ...facts.told('dysphagia', 'voice-change')];
+  const { query } = facts;
+  const told = facts.told('dysphagia', 'voice-change');
+  const signs = query.abnormal(bulbarSigns);
+  // A mouth that does not close lets saliva out: from one weak half of a face drooling says nothing of the throat.
+  const face = query.abnormal(['cranial-nerves/facial-weakness', 'cranial-nerves/lower-facial-weakness']);
+  const isOfTheFace = face.length > 0 && told.length === 0 && signs.every(({ item }) => item.key === 'drooling');
+  return [...(isOfTheFace ? [] : findingReasons(signs)), ...told];
 }
 
 interface Limit {

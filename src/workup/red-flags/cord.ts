@@ -1,6 +1,8 @@
 import { powerOf } from '../../causes/exam-query.ts';
 import type { Reason } from '../../causes/ranked-cause.ts';
 import { findingReasons, missing } from '../../causes/reasons.ts';
+import type { Finding } from '../../exam/finding.ts';
+import { bodySides } from '../../kernel/side.ts';
 import { type BedsideFacts, isOnLimb } from '../bedside-facts.ts';
 import { feverReasons } from './fever.ts';
 import { absent, notAssessable, orTold, present, type Verdict } from './rule.ts';
@@ -39,8 +41,10 @@ export function cordSigns(facts: BedsideFacts): readonly Reason[] {
   const level = facts.trunkSensoryLoss;
   const failing = facts.sphincterFailure;
   if (facts.upperMotorSignsInLegs.length === 0) return [];
-  // Brisk reflexes on both sides alone are met in health.
-  const beyondReflexes = facts.upperMotorSignsInLegs.some(({ item }) => item.scale !== 'reflex-grade');
+  // Brisk reflexes on both sides alone are met in health; with the finger-flexor signs of both hands they are the neck's.
+  const beyondReflexes =
+    facts.upperMotorSignsInLegs.some(({ item }) => item.scale !== 'reflex-grade') ||
+    isOnBothSides(fingerFlexors(facts));
   const trouble = facts.query.abnormal([
     'gait/spastic',
     'gait/scissoring',
@@ -64,6 +68,14 @@ export function cordSigns(facts: BedsideFacts): readonly Reason[] {
     ...failing.slice(0, 1),
     ...(isTold ? [...spine.slice(0, 1), ...told.slice(0, 2)] : []),
   ];
+}
+
+function fingerFlexors({ upperMotorSigns }: BedsideFacts): readonly Finding[] {
+  return upperMotorSigns.filter(({ item }) => item.probe.kind === 'upper-motor' && item.region !== 'lower-limbs');
+}
+
+export function isOnBothSides(found: readonly Finding[]): boolean {
+  return bodySides.every((side) => found.some((one) => one.side === side));
 }
 
 /**
@@ -95,15 +107,90 @@ function isAreflexicAllOver({ query, reducedReflexes }: BedsideFacts): boolean {
   return reducedReflexes.length >= 4 && !isKept;
 }
 
-/** Arms and legs that fail on both sides after an injury of the neck, or with a pain of the neck that struck. */
+/** Both arms, with the legs or without, that fail after an injury of the neck or with a pain of the neck that struck. */
 function isBrokenNeck(facts: BedsideFacts): boolean {
   const struck = facts.exam.onset.pace === 'hyperacute' && facts.told('neck-pain').length > 0;
-  return facts.bothArmsWeak && facts.bothLegsWeak && (struck || facts.told('neck-trauma').length > 0);
+  return facts.bothArmsWeak && (struck || (facts.bothLegsWeak && facts.told('neck-trauma').length > 0));
 }
+
+/**
+ * Both legs lost within seconds to hours under sound arms: a neuropathy takes days, so that lost reflexes are spinal shock.
+ * Potassium and a pressed nerve tell of themselves.
+ */
+function areLegsStruck(facts: BedsideFacts): boolean {
+  return (
+    facts.exam.onset.pace === 'hyperacute' &&
+    facts.bothLegsWeak &&
+    facts.weak('upper-limbs').length === 0 &&
+    facts.lowestLimbPower <= 3 &&
+    facts.told('episodic-weakness', 'similar-attacks-before', ...pressOnNerves).length === 0 &&
+    facts.query.quantity('potassium', 'mmol/L') === undefined
+  );
+}
+
+/** Weak legs with brisk jerks on both sides under a painful spine; a new weakness that leaves them brisk is no neuropathy. */
+function areWeakAndBrisk(facts: BedsideFacts): boolean {
+  return (
+    facts.bothLegsWeak &&
+    isOnBothSides(facts.upperMotorSignsInLegs) &&
+    facts.told(...spinalPain, 'tight-band', 'numbness').length > 0 &&
+    facts.cranialNerveSigns.length === 0
+  );
+}
+
+/** Numb over the upper lumbar dermatomes on both sides: no length-dependent nerve begins there. */
+function isNumbAboveTheKnees(facts: BedsideFacts): boolean {
+  const upper = facts.legSensoryLoss.filter(
+    ({ place }) => place?.kind === 'dermatome' && ['L1', 'L2', 'L3'].includes(place.key),
+  );
+  return facts.bothLegsWeak && facts.cameWithin(14) && isOnBothSides(upper) && !isAreflexicAllOver(facts);
+}
+
+/**
+ * Weeks in which the legs fail on both sides, or months that end in legs that can no longer be lifted: the walk that is still
+ * there can be saved, and the hours count.
+ */
+function areLegsFailing(facts: BedsideFacts): boolean {
+  const { onset, course } = facts.exam;
+  if (course !== 'progressive' || !facts.bothLegsWeak) return false;
+  if (facts.told('family/similar-disorder', 'family/spastic-paraplegia').length > 0) return false;
+  const spine = facts.told(...spinalPain).length + facts.trunkSensoryLoss.length;
+  const isWeeks = onset.pace !== 'chronic' && facts.beganWithin(92) === 'yes';
+  const isLosingWalk =
+    facts.beganWithin(730) === 'yes' &&
+    spine > 0 &&
+    (facts.weak('lower-limbs').some((one) => (powerOf(one) ?? 5) <= 2) ||
+      facts.query.hasAbnormal('gait/unable-to-walk'));
+  return (isWeeks && facts.trunkSensoryLoss.length + facts.upperMotorSignsInLegs.length > 0) || isLosingWalk;
+}
+
+/** What presses on nerves of both legs at once. */
+const pressOnNerves = ['prolonged-squatting', 'leg-crossing', 'external-pressure'] as const;
+
+/** Feet that hang on both sides after squatting: fibular nerves, whatever else has not been examined. */
+export function areFeetPressed(facts: BedsideFacts): boolean {
+  return (
+    facts.told('prolonged-squatting', 'leg-crossing').length > 0 &&
+    facts.weakLimbs.every(({ item }) => distalToTheKnee.has(item.key)) &&
+    facts.upperMotorSigns.length + facts.trunkSensoryLoss.length + facts.sphincterFailure.length === 0
+  );
+}
+
+const distalToTheKnee: ReadonlySet<string> = new Set([
+  'ankle-dorsiflexion',
+  'ankle-eversion',
+  'great-toe-extension',
+  'toe-extension',
+]);
 
 /** Whether the cord fails, and since when; by what was found or by what was told. */
 export function checkCord(facts: BedsideFacts): Verdict | null {
-  return orTold(checkCordSigns(facts), [...abscessReasons(facts), ...failingTogether(facts), ...newInTheCord(facts)]);
+  return orTold(checkCordSigns(facts), [
+    ...abscessReasons(facts),
+    ...failingTogether(facts),
+    ...newInTheCord(facts),
+    ...fullAndNumb(facts),
+  ]);
 }
 
 /** Both legs weak with pain of the spine and a fever is an abscess until the MRI has been seen, brisk jerks or not. */
@@ -121,16 +208,29 @@ function abscessReasons(facts: BedsideFacts): readonly Reason[] {
 function newInTheCord(facts: BedsideFacts): readonly Reason[] {
   const isDays = facts.cameWithin(28);
   const inCord = facts.kindProbability('cord') >= mostlyCord;
-  if (!isDays || !inCord || isAreflexicAllOver(facts)) return none;
+  if (!isDays || !inCord || isAreflexicAllOver(facts) || areFeetPressed(facts)) return none;
   return findingReasons(
     facts.query.abnormalWhere(({ item }) => item.section === 'power' || item.section === 'sensation'),
     4,
   );
 }
 
-/** Legs, feeling and bladder said to fail together within days; nobody has examined yet. */
+/** A bladder that stays full within days, with numbness or tingling, in nobody whose medicine holds it back. */
+function fullAndNumb(facts: BedsideFacts): readonly Reason[] {
+  const spared = facts.told('anticholinergic', 'opioid', 'recent-surgery').length > 0;
+  const place = facts.kindProbability('cord', 'cauda-equina', 'root');
+  if (!facts.cameWithin(28) || spared || place < 0.5 || isAreflexicAllOver(facts)) return none;
+  return each(findingReasons(facts.query.abnormal(['sphincters/urinary-retention', 'sphincters/palpable-bladder'])), [
+    ...facts.told('numbness', 'paraesthesiae', 'leg-weakness', 'difficulty-walking'),
+    ...findingReasons(facts.upperMotorSignsInLegs, 2),
+  ]);
+}
+
+/** Legs, feeling and bladder said to fail together within days, or to go on failing within months; nobody has examined yet. */
 function failingTogether(facts: BedsideFacts): readonly Reason[] {
-  if (facts.beganWithin(14) !== 'yes' || !facts.maybeProgressing || facts.reducedReflexes.length > 0) return none;
+  const isGrowing = facts.exam.course === 'progressive' && facts.exam.onset.pace !== 'chronic';
+  const inTime = facts.beganWithin(isGrowing ? 92 : 14) === 'yes';
+  if (!inTime || !facts.maybeProgressing || facts.reducedReflexes.length > 0) return none;
   return each(facts.told('leg-weakness', 'difficulty-walking'), facts.told('numbness', 'tight-band'), [
     ...facts.told('bladder-disturbance', 'tight-band'),
     ...findingReasons(facts.query.abnormal(['sphincters/urinary-retention'])),
@@ -141,7 +241,8 @@ function checkCordSigns(facts: BedsideFacts): Verdict | null {
   const { onset, course } = facts.exam;
   // A bladder that fails while the legs grow weaker over weeks is as urgent as what is days old.
   const bladder = failingBladder(facts);
-  const isFailing = onset.pace === 'subacute' && course === 'progressive' && bladder.length > 0;
+  const isFailing =
+    (onset.pace === 'subacute' && course === 'progressive' && bladder.length > 0) || areLegsFailing(facts);
   const recent = isFailing ? 'yes' : facts.beganWithin(28);
   if (recent === 'no') return null;
   const signs = cordSigns(facts);
@@ -153,8 +254,14 @@ function checkCordSigns(facts: BedsideFacts): Verdict | null {
     fourLimbs ||
     (facts.weak('lower-limbs').length > 0 && facts.trunkSensoryLoss.length > 0) ||
     isSpinalAtBothSides(facts) ||
-    isBrokenNeck(facts);
-  const level = findingReasons([...facts.trunkSensoryLoss, ...facts.weak('lower-limbs')], 5);
+    isBrokenNeck(facts) ||
+    areLegsStruck(facts) ||
+    areWeakAndBrisk(facts) ||
+    isNumbAboveTheKnees(facts);
+  const level = findingReasons(
+    [...facts.trunkSensoryLoss, ...facts.weak('lower-limbs'), ...facts.upperMotorSignsInLegs],
+    5,
+  );
   const spine = facts.told(...spinalPain).slice(0, 1);
   const arms = isBrokenNeck(facts) ? findingReasons(facts.weak('upper-limbs'), 2) : [];
   const because = signs.length > 0 ? signs : shock ? [...spine, ...arms, ...level, ...below.slice(0, 1)] : [];

@@ -32,6 +32,7 @@ export const eyeFlags: readonly RedFlagRule[] = [
         ...findingReasons(
           facts.query.abnormal([
             'cranial-nerves/reduced-visual-acuity',
+            'cranial-nerves/reduced-colour-vision',
             'cranial-nerves/altitudinal-field-defect',
             'cranial-nerves/central-scotoma',
             'cranial-nerves/relative-afferent-pupillary-defect',
@@ -63,7 +64,10 @@ export const eyeFlags: readonly RedFlagRule[] = [
         ...findingReasons(facts.query.abnormal(['inspection/temporal-artery-tenderness'])),
       ];
       const visual = facts.told('visual-loss', 'transient-visual-loss', 'diplopia');
-      const pain = facts.told('new-headache');
+      // A headache that came with the loss of sight in old age counts as new, though nobody called it so.
+      const isFresh = age >= 60 && facts.beganWithin(28) === 'yes' && facts.told('migraine').length === 0;
+      const withSight = isFresh && facts.told('visual-loss', 'transient-visual-loss').length > 0;
+      const pain = facts.told('new-headache', ...(withSight ? ['headache'] : []));
       const inflamed = inflammation(facts);
       if (inflamed.length > 0 && pain.length + visual.length > 0)
         return present([...arterial, ...visual, ...pain, ...inflamed], visual.length > 0 ? 'immediate' : 'same-day');

@@ -5,6 +5,7 @@ import type { BedsideFacts } from '../bedside-facts.ts';
 import { headache } from './brain-flags.ts';
 import { breathingSigns } from './breathing.ts';
 import { clouded, reducedConsciousness } from './consciousness.ts';
+import { failingBladder } from './cord.ts';
 import { eyeMovementSigns } from './eye-movement-signs.ts';
 import { feverReasons } from './fever.ts';
 import { checkHeadInjury, focalBrainSigns } from './head-injury.ts';
@@ -237,8 +238,16 @@ export const headFlags: readonly RedFlagRule[] = [
               3,
             )
           : [];
-      return drug.length > 0 && fever.length + storm.length > 0 && stiff.length > 0 && facts.beganWithin(28) !== 'no'
-        ? present([...drug, ...fever, ...storm, ...findingReasons(stiff, 3)])
+      // Stiffness that is told, or jerks brisk in arms and legs with a storm of the autonomic nerves, stands for the tone that nobody tried.
+      const jerks = facts.upperMotorSigns.filter(({ item }) => item.scale === 'reflex-grade');
+      const isBrisk = jerks.length >= 4 && fever.length > 0 && storm.length > 0;
+      const other =
+        causing.length > 0 ? [...facts.told('stiffness'), ...(isBrisk ? findingReasons(jerks, 2) : [])] : [];
+      return drug.length > 0 &&
+        fever.length + storm.length > 0 &&
+        stiff.length + other.length > 0 &&
+        facts.beganWithin(28) !== 'no'
+        ? present([...drug, ...fever, ...storm, ...findingReasons(stiff, 3), ...other])
         : null;
     },
   },
@@ -270,8 +279,15 @@ export const headFlags: readonly RedFlagRule[] = [
       if (floppy.length > 0) return present([{ pointer: '/person/ageYears', text: `age ${age}` }, ...floppy]);
       // A child who stops walking is the sign.
       const stopped = isGrowing && facts.beganWithin(28) === 'yes' ? told : [];
-      return signs.length + stopped.length > 0 && worsening
-        ? present([{ pointer: '/person/ageYears', text: `age ${age}` }, ...stopped, ...findingReasons(signs, 4)])
+      const said = new Set(stopped.map(({ text }) => text));
+      const lost = isGrowing ? lostByAChild(facts).filter(({ text }) => !said.has(text)) : [];
+      return signs.length + stopped.length + lost.length > 0 && worsening
+        ? present([
+            { pointer: '/person/ageYears', text: `age ${age}` },
+            ...stopped,
+            ...lost,
+            ...findingReasons(signs, 4),
+          ])
         : null;
     },
   },
@@ -291,6 +307,24 @@ export const headFlags: readonly RedFlagRule[] = [
     },
   },
 ];
+
+/**
+ * What a child could do and loses, before anybody has found a sign: walk and bladder or a mark over the spine; balance with
+ * headache or vomiting; speech, sight or thought with each other or with seizures. Sources: NICE NG127; HeadSmart 2017, recalled.
+ */
+function lostByAChild(facts: BedsideFacts): readonly Reason[] {
+  const walk = facts.told('difficulty-walking', 'leg-weakness', 'falls', 'unsteadiness', 'clumsiness');
+  const spine = [
+    ...failingBladder(facts),
+    ...facts.told('bowel-disturbance', 'back-pain', 'thoracic-back-pain', 'night-spinal-pain'),
+    ...findingReasons(facts.query.abnormal(['inspection/lumbosacral-skin-mark', 'inspection/scoliosis'])),
+  ];
+  const head = facts.told(...headache, 'vomiting', 'diplopia', 'visual-loss');
+  const lost = facts.told('speech-difficulty', 'cognitive-change', 'visual-loss', 'hearing-loss', 'behaviour-change');
+  const isRegress = lost.length >= 2 || (lost.length > 0 && [...walk, ...facts.told('seizure')].length > 0);
+  const toes = findingReasons(facts.query.abnormal(['gait/spastic', 'gait/scissoring', 'gait/waddling']), 1);
+  return [...each(walk, [...spine, ...head, ...toes]), ...(isRegress ? lost : [])];
+}
 
 /** NICE NG127: a baby who has been floppy for weeks or months and is weak, as in feeding or breathing, is referred urgently. */
 function weakAndFloppy(facts: BedsideFacts): readonly Reason[] {

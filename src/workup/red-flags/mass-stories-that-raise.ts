@@ -21,7 +21,9 @@ export const massStories: readonly RaisingStory[] = [
       const signs = query.abnormal([...brainSigns, ...corticalSigns]);
       // Over years the cerebellum mostly degenerates.
       const { pace } = exam.onset;
-      const isWeeks = pace === undefined ? facts.beganWithin(183) === 'yes' : pace !== 'chronic';
+      // Arm and leg of one side that weaken together are no degeneration, however slowly they do.
+      const isHalfBody = new Set(onOneSide(facts.weakLimbs).map(({ item }) => item.region)).size === 2;
+      const isWeeks = isHalfBody || (pace === undefined ? facts.beganWithin(183) === 'yes' : pace !== 'chronic');
       if (inBrain && isWeeks) return findingReasons(facts.abnormalFindings, 4);
       return each(findingReasons(signs, 4), [
         ...facts.told('headache', 'new-headache', 'morning-headache', 'vomiting', 'seizure', 'behaviour-change'),
@@ -30,6 +32,31 @@ export const massStories: readonly RaisingStory[] = [
       ]);
     },
     source: recalled('nice-ng127'),
+  },
+  {
+    // A person who changes, or who loses words or thought, over weeks, with anything found that belongs to the hemispheres.
+    flag,
+    check: (facts) => {
+      const { exam, query } = facts;
+      const isWeeks = exam.onset.pace !== 'chronic' && facts.beganWithin(183) === 'yes';
+      if (exam.course !== 'progressive' || !isWeeks || !mayBeGrowing(facts)) return none;
+      const signs = query.abnormalWhere(({ item }) => item.section === 'higherFunction');
+      const gait = query.abnormal(['gait/magnetic', 'gait/shuffling', 'gait/ataxic']);
+      return each(
+        facts.told('behaviour-change', 'cognitive-change', 'speech-difficulty'),
+        findingReasons([...signs, ...gait], 3),
+      );
+    },
+    source: recalled('nice-ng127', 'progressive subacute loss of central neurological function'),
+  },
+  {
+    // The halves of both fields are lost at the chiasm alone, and what lies there is mostly a mass.
+    flag,
+    check: (facts) =>
+      facts.maybeProgressing && facts.exam.onset.pace !== 'hyperacute' && facts.query.result('mri-brain') === undefined
+        ? findingReasons(facts.query.abnormal(['cranial-nerves/bitemporal-hemianopia']))
+        : none,
+    source: recalled('adams-victor', 'tumours about the chiasm'),
   },
   {
     // A changed person who begins to fit: the frontal and temporal lobes show no other sign.
@@ -140,4 +167,5 @@ const corticalSigns = [
   'higher-function/astereognosis',
   'higher-function/sensory-extinction',
   'special-tests/pronator-drift',
+  'cranial-nerves/anosmia',
 ];

@@ -6,6 +6,7 @@ import type { BedsideFacts } from '../bedside-facts.ts';
 import { breathingSigns } from './breathing.ts';
 import { orTold, present, type RedFlagRule, type Verdict } from './rule.ts';
 import { each, none } from './story.ts';
+import { onOneSide } from './sudden-deficit.ts';
 import { isAtLeast, written } from './thresholds.ts';
 
 /** From this creatine kinase, in U/L, the kidneys are in danger. Judged from the usual ranges. */
@@ -86,14 +87,23 @@ export const muscleAndNerveFlags: readonly RedFlagRule[] = [
     check: (facts) => {
       const swollen = facts.query.abnormal(['inspection/oedema']);
       const lain = facts.told('prolonged-immobility', 'external-pressure', 'limb-fracture-or-dislocation', 'trauma');
-      const lost = facts.told('leg-weakness', 'arm-weakness', 'numbness', 'leg-pain', 'arm-pain');
-      const isSwollen = swollen.length > 0 && lain.length > 0 && (lost.length > 0 || facts.weakLimbs.length > 0);
+      const lost = facts.told('leg-weakness', 'arm-weakness', 'numbness', ...limbPains);
+      // A limb that swells, hurts and grows weak within days needs no known reason.
+      const isPlain =
+        facts.cameWithin(3) && facts.told(...limbPains).length > 0 && onOneSide(facts.weakLimbs).length > 0;
+      const isSwollen =
+        swollen.length > 0 && (lain.length > 0 || isPlain) && (lost.length > 0 || facts.weakLimbs.length > 0);
       const tense = [
         ...facts.told('tense-painful-limb'),
         ...(isSwollen && facts.exam.onset.pace !== 'chronic' ? [...findingReasons(swollen, 1), ...lost] : []),
       ];
-      const limbPain = facts.told('leg-pain', 'arm-pain');
-      const squeezed = facts.told('limb-fracture-or-dislocation', 'external-pressure', 'prolonged-immobility');
+      const limbPain = facts.told(...limbPains);
+      const squeezed = facts.told(
+        'limb-fracture-or-dislocation',
+        'external-pressure',
+        'prolonged-immobility',
+        'heavy-exertion',
+      );
       const numb = [...facts.told('numbness'), ...findingReasons(facts.weakLimbs, 2)];
       // Pain with failing nerves in a broken or squeezed limb comes before the swelling is seen.
       const early =
@@ -110,7 +120,7 @@ export const muscleAndNerveFlags: readonly RedFlagRule[] = [
         'anticoagulant',
       );
       const deficit = facts.query.abnormalWhere(({ item }) => item.section === 'power' || item.section === 'sensation');
-      const limb = [...tense, ...early];
+      const limb = [...tense, ...early, ...lainUpon(facts)];
       return limb.length > 0 && cause.length + deficit.length > 0 && facts.beganWithin(7) !== 'no'
         ? present([...limb, ...cause, ...findingReasons(deficit, 3)])
         : null;
@@ -245,6 +255,38 @@ export const muscleAndNerveFlags: readonly RedFlagRule[] = [
     },
   },
 ];
+
+const limbPains = ['leg-pain', 'arm-pain', 'thigh-pain', 'foot-pain'] as const;
+
+/**
+ * A limb that is dead and numb after hours in which nobody moved: the crush hurts little once the nerves are gone. One nerve
+ * that was lain on does not take several joints.
+ */
+function lainUpon(facts: BedsideFacts): readonly Reason[] {
+  if (!facts.cameWithin(3)) return none;
+  const lain = facts.told('prolonged-immobility', 'injecting-drug-use', 'opioid', 'loss-of-consciousness');
+  const dead = onOneSide(facts.weakLimbs.filter((one) => (powerOf(one) ?? 5) <= 1));
+  const regions = new Set(facts.weakLimbs.map(({ item }) => item.region));
+  const movements = new Set(dead.map(({ item }) => item.key));
+  const head =
+    facts.cranialNerveSigns.length +
+    facts.query.abnormalWhere(({ item }) => item.section === 'higherFunction').length +
+    facts.upperMotorSigns.length;
+  const kinase = facts.query.quantity('creatine-kinase', 'U/L');
+  const leaks =
+    kinase !== undefined && isAtLeast(kinase, 1000)
+      ? [{ pointer: kinase.pointer, text: `creatine kinase ${written(kinase)} U/L` }]
+      : [];
+  const isLimb = regions.size === 1 && head === 0 && (movements.size >= 3 || leaks.length > 0);
+  const numb = [
+    ...findingReasons(
+      facts.query.abnormalWhere(({ item }) => item.section === 'sensation'),
+      2,
+    ),
+    ...facts.told('numbness'),
+  ];
+  return isLimb ? each(lain, findingReasons(dead, 3), [...numb, ...leaks]) : none;
+}
 
 function skinOfMyositis({ query }: BedsideFacts): readonly Reason[] {
   return findingReasons(query.abnormal(['inspection/heliotrope-rash', 'inspection/gottron-papules']));

@@ -3,7 +3,9 @@ import { findingReasons, missing } from '../../causes/reasons.ts';
 import { read, recalled } from '../../kernel/cite.ts';
 import type { BedsideFacts } from '../bedside-facts.ts';
 import { acuteSymmetricalWeakness, breathingSigns, bulbarReasons, checkBreathing } from './breathing.ts';
+import { areFeetPressed } from './cord.ts';
 import { notAssessable, present, type RedFlagRule, slowlyProgressive, type Verdict } from './rule.ts';
+import { oneSidedWeakness, suddenFocalSigns } from './sudden-deficit.ts';
 
 /** Flags of nerve, root, junction and muscle, and of the breathing that depends on them. */
 export const neuromuscularFlags: readonly RedFlagRule[] = [
@@ -21,7 +23,9 @@ export const neuromuscularFlags: readonly RedFlagRule[] = [
       const isSymmetrical = (['left', 'right'] as const).every(
         (side) => lost.filter((one) => one.side === side).length >= 2,
       );
-      const isPlain = facts.upperMotorSigns.length + facts.saddleLoss.length === 0;
+      // Jerks that are low all over say nothing where only one limb was found weak.
+      const isOfOneSide = oneSidedWeakness(facts).length > 0;
+      const isPlain = facts.upperMotorSigns.length + facts.saddleLoss.length === 0 && !isOfOneSide;
       if (told.length > 0 && isSymmetrical && isPlain && facts.beganWithin(28) === 'yes' && facts.maybeProgressing)
         return present([...told, ...findingReasons(lost, 4)]);
       const lostBoth = (['left', 'right'] as const).every((side) => lost.some((one) => one.side === side));
@@ -204,8 +208,12 @@ export const neuromuscularFlags: readonly RedFlagRule[] = [
     source: read('nice-ng127', 'limb weakness that progresses within hours to days'),
     check: (facts) => {
       // A more telling flag speaks for these.
+      const oneSided = oneSidedWeakness(facts);
+      const isHemiparesis = new Set(oneSided.map(({ item }) => item.region)).size === 2;
       const hasOwnFlag =
+        (isHemiparesis && suddenFocalSigns(facts).length > 0) ||
         acuteSymmetricalWeakness(facts).length > 0 ||
+        areFeetPressed(facts) ||
         facts.saddleLoss.length > 0 ||
         facts.upperMotorSignsInLegs.length > 0;
       // One limb that weakened within days may be a nerve that was lain on; several are not.

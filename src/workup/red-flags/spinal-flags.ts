@@ -2,12 +2,12 @@ import type { Reason } from '../../causes/ranked-cause.ts';
 import { findingReasons, missing } from '../../causes/reasons.ts';
 import { read, recalled } from '../../kernel/cite.ts';
 import { type BedsideFacts, isOnLimb } from '../bedside-facts.ts';
-import { checkCord, cordSigns, failingBladder, spinalPain, unknownOnset } from './cord.ts';
+import { checkCord, cordSigns, failingBladder, isOnBothSides, spinalPain, unknownOnset } from './cord.ts';
 import { feverReasons } from './fever.ts';
 import { absent, notAssessable, orTold, present, type RedFlagRule, slowlyProgressive, type Verdict } from './rule.ts';
 import { each, none } from './story.ts';
 
-const legPain = ['leg-pain', 'radicular-leg-pain', 'bilateral-leg-pain'] as const;
+const legPain = ['leg-pain', 'thigh-pain', 'radicular-leg-pain', 'bilateral-leg-pain'] as const;
 const halfYear = 183;
 
 /** What people tell of when cord or roots fail. */
@@ -120,7 +120,10 @@ export const spinalFlags: readonly RedFlagRule[] = [
     check: (facts) => {
       const cauda = [...facts.saddleLoss, ...failingBladder(facts)];
       const legs = [...facts.weak('lower-limbs'), ...facts.legSensoryLoss];
-      const lower = cauda.length > 0 && legs.length > 0 ? [...cauda.slice(0, 3), ...findingReasons(legs, 3)] : [];
+      // Numb feet of a neuropathy may come with a bladder of the same neuropathy.
+      const isOfNerves = facts.weak('lower-limbs').length === 0 && isOfPolyneuropathy(facts);
+      const isLower = cauda.length > 0 && legs.length > 0 && !isOfNerves;
+      const lower = isLower ? [...cauda.slice(0, 3), ...findingReasons(legs, 3)] : [];
       // Rigid legs and a weak bladder of a failing autonomic system are not the cord's.
       const failing = facts.query.hasAbnormal('autonomic/orthostatic-hypotension') ? (['cerebellum'] as const) : [];
       const isElsewhere =
@@ -131,7 +134,7 @@ export const spinalFlags: readonly RedFlagRule[] = [
       const isUndated = facts.beganWithin(28) === 'unknown';
       const slow = (isGradual(facts) || isUndated) && !isKnownFamily(facts) && !isElsewhere;
       if (signs.length > 0 && slow && facts.maybeProgressing) return present(signs);
-      return orTold(checkUnseenLegs(facts), growingInTheCord(facts));
+      return orTold(checkUnseenLegs(facts), [...growingInTheCord(facts), ...clumsyAndUnsteady(facts)]);
     },
   },
   {
@@ -151,7 +154,7 @@ export const spinalFlags: readonly RedFlagRule[] = [
       ];
       const pain = facts.told(...spinalPain);
       const root = facts.told('radicular-leg-pain', 'radicular-arm-pain', 'bilateral-leg-pain', 'tight-band');
-      const trouble = facts.told('leg-weakness', 'difficulty-walking', 'numbness', 'unsteadiness');
+      const trouble = facts.told('leg-weakness', 'difficulty-walking', 'numbness', 'unsteadiness', 'falls');
       const limbSigns = [...facts.weak('lower-limbs'), ...facts.weak('upper-limbs'), ...facts.legSensoryLoss];
       if ((isNeuropathic(facts) || isOldWeakness(facts)) && pain.length === 0) return null;
       if (signs.length > 0) return present([...cancer, ...signs]);
@@ -174,7 +177,7 @@ export const spinalFlags: readonly RedFlagRule[] = [
     check: (facts) => {
       const cancer = facts.told('cancer', 'lymphoma');
       const pain = [
-        ...facts.told('thoracic-back-pain', 'night-spinal-pain', 'pain-on-straining', 'neck-pain'),
+        ...facts.told('thoracic-back-pain', 'night-spinal-pain', 'pain-on-straining', 'neck-pain', 'tight-band'),
         ...(facts.exam.course === 'progressive' ? facts.told('back-pain') : []),
       ];
       const deficit = facts.query.abnormalWhere(({ item }) => item.section === 'power' || item.section === 'sensation');
@@ -206,6 +209,7 @@ export const spinalFlags: readonly RedFlagRule[] = [
         'spinal-surgery',
         'recent-surgery',
         'lumbar-puncture-or-epidural',
+        'chronic-kidney-disease',
       );
       const stiff = facts.query.abnormal(['special-tests/neck-stiffness', 'inspection/spinal-tenderness']);
       const signs = findingReasons(
@@ -213,7 +217,11 @@ export const spinalFlags: readonly RedFlagRule[] = [
         3,
       );
       const told = facts.told(...toldDeficit);
-      return risk.length + signs.length + told.length > 0
+      // New pain of the back with a true fever is spondylodiscitis until shown otherwise. Source: IDSA guideline 2015, recalled.
+      const isNew = facts.beganWithin(92) === 'yes' && facts.maybeProgressing;
+      const isFebrile = fever.some(({ text }) => !text.startsWith('C-reactive'));
+      const back = isNew && isFebrile ? facts.told('back-pain', 'thoracic-back-pain', 'night-spinal-pain') : [];
+      return risk.length + signs.length + told.length + back.length > 0
         ? present([...pain, ...fever, ...risk, ...signs, ...told])
         : null;
     },
@@ -227,7 +235,7 @@ export const spinalFlags: readonly RedFlagRule[] = [
     check: (facts) => {
       const risk = facts.told('anticoagulant', 'lumbar-puncture-or-epidural');
       // Blood in the iliacus or psoas hurts in the groin, the thigh or the belly and takes the femoral nerve or the lumbar plexus.
-      const pain = facts.told(...spinalPain, 'flank-pain', 'leg-pain', 'radicular-leg-pain', 'abdominal-pain');
+      const pain = facts.told(...spinalPain, ...legPain, 'flank-pain', 'abdominal-pain');
       const signs = [
         ...findingReasons([...facts.weak('lower-limbs'), ...facts.trunkSensoryLoss], 3),
         ...facts.told('leg-weakness'),
@@ -238,6 +246,11 @@ export const spinalFlags: readonly RedFlagRule[] = [
         facts.exam.onset.pace === 'hyperacute' && facts.told('neck-pain', 'back-pain', 'thoracic-back-pain').length > 0;
       const deficit = [...signs, ...facts.told(...toldDeficit)];
       if (struck && recent && deficit.length > 0) return present([...pain, ...deficit]);
+      // A thigh that no longer lifts and a knee that no longer straightens, newly, need no pain in somebody who bleeds.
+      const thigh = facts.query.abnormal(['power/hip-flexion', 'power/knee-extension']);
+      const isPlexus = thigh.length >= 2 && facts.kindProbability('plexus', 'nerve', 'root', 'cord') >= 0.5;
+      if (isPlexus && facts.told('anticoagulant').length > 0 && facts.cameWithin(14))
+        return present([...facts.told('anticoagulant'), ...pain, ...findingReasons(thigh, 3)]);
       return risk.length > 0 && pain.length > 0 && signs.length > 0 && recent
         ? present([...risk, ...pain, ...signs])
         : null;
@@ -287,13 +300,16 @@ function infectionWithoutFever(facts: BedsideFacts): readonly Reason[] {
 
 /** One sign of the tracts or a level is enough where the cord is a likely place and limbs, walk or bladder are said to grow worse. */
 function growingInTheCord(facts: BedsideFacts): readonly Reason[] {
-  const inCord = facts.kindProbability('cord') >= 0.3;
+  const inCord = facts.kindProbability('cord');
   const grows = isGradual(facts) && facts.exam.course === 'progressive';
-  if (!grows || !inCord || isOld(facts) || hasRelatives(facts)) return none;
-  // Brisk reflexes alone are met in health.
+  // A level is met in no degeneration of tracts, however long it has been there.
+  const tooOld = isOld(facts) && facts.trunkSensoryLoss.length === 0;
+  if (!grows || inCord < 0.3 || tooOld || hasRelatives(facts)) return none;
+  // Brisk reflexes alone are met in health, unless limbs are weak with them and the cord is the likeliest place.
+  const isWeak = facts.weakLimbs.length > 0 && isOnBothSides(facts.upperMotorSignsInLegs) && inCord >= 0.5;
   const signs = [
     ...facts.upperMotorSigns.filter(
-      ({ item }) => item.scale !== 'reflex-grade' && item.section !== 'involuntaryMovements',
+      ({ item }) => (isWeak || item.scale !== 'reflex-grade') && item.section !== 'involuntaryMovements',
     ),
     ...facts.trunkSensoryLoss,
   ];
@@ -303,6 +319,46 @@ function growingInTheCord(facts: BedsideFacts): readonly Reason[] {
     ...facts.told('clumsiness', 'unsteadiness', 'falls'),
   ];
   return each(findingReasons(signs, 3), trouble);
+}
+
+/**
+ * Numb or clumsy hands with a walk that fails little by little and brisk reflexes, where no sign of the head speaks for the
+ * brain: the commonest cord disease of adults is told like this. A shock down the back on bending the neck counts as much.
+ */
+function clumsyAndUnsteady(facts: BedsideFacts): readonly Reason[] {
+  const { query } = facts;
+  const grows = isGradual(facts) && facts.exam.course === 'progressive';
+  const head = query.abnormalWhere(
+    ({ item }) => item.section === 'cranialNerves' || item.section === 'higherFunction' || item.section === 'autonomic',
+  );
+  const slow = query.abnormal(['involuntary-movements/bradykinesia']);
+  if (!grows || isOld(facts) || hasRelatives(facts) || head.length + slow.length > 0) return none;
+  if (facts.told('multiple-sclerosis', 'speech-difficulty', 'cognitive-change').length > 0) return none;
+  const place = facts.kindProbability('cord') + siteProbability(facts, 'foramen-magnum');
+  const shock = facts.told('electric-shock-on-neck-flexion');
+  const hands = [
+    ...facts.told('clumsiness', 'arm-weakness', 'numbness'),
+    ...findingReasons(facts.weak('upper-limbs'), 2),
+  ];
+  const walk = [...facts.told('difficulty-walking', 'unsteadiness', 'falls', 'leg-weakness'), ...shock];
+  return place >= 0.15 ? each(findingReasons(facts.upperMotorSigns, 3), hands, walk) : none;
+}
+
+function siteProbability({ localisation }: BedsideFacts, site: string): number {
+  return localisation.localisations
+    .filter((one) => one.site === site)
+    .reduce((sum, { probability }) => sum + probability, 0);
+}
+
+/** Numb feet where a polyneuropathy is much likelier than the cord or the cauda equina. */
+function isOfPolyneuropathy(facts: BedsideFacts): boolean {
+  const nerves = facts.kindProbability('polyneuropathy', 'ganglion', 'polyradiculoneuropathy');
+  return (
+    facts.saddleLoss.length === 0 &&
+    facts.told(...spinalPain).length === 0 &&
+    nerves >= 0.5 &&
+    facts.beganWithin(halfYear) === 'no'
+  );
 }
 
 /** Lost reflexes with flexor plantars, no level and a sound bladder: the nerves, and not the cord. */
@@ -332,13 +388,16 @@ function isOldWeakness(facts: BedsideFacts): boolean {
 function checkCaudaEquina(facts: BedsideFacts): Verdict | null {
   const pain = facts.told(...spinalPain, ...legPain);
   const legSigns = [...facts.weak('lower-limbs'), ...facts.legSensoryLoss];
-  // The days are often counted from the first pain: a saddle and a bladder that fail in a course of weeks that grows are fresh.
+  const isSyndrome = facts.saddleLoss.length > 0 && facts.sphincterFailure.length > 0;
+  // A bladder or bowel that fails beside legs that fail: told or found, with the pain of roots or without.
+  const isLumbar = !isMoreThanLumbarRoots(facts) && facts.trunkSensoryLoss.length === 0;
+  const withLegs = facts.sphincterFailure.length > 0 && legSigns.length > 0 && isLumbar;
+  // The days are often counted from the first pain: what fails in a course of weeks or months that grows is fresh.
+  const { course } = facts.exam;
   const isWorse =
-    facts.saddleLoss.length > 0 &&
-    facts.sphincterFailure.length > 0 &&
-    facts.exam.course === 'progressive' &&
-    facts.exam.onset.pace !== 'chronic' &&
-    facts.beganWithin(halfYear) === 'yes';
+    course === 'progressive' &&
+    (isSyndrome || (withLegs && facts.exam.onset.pace !== 'chronic')) &&
+    facts.beganWithin(isSyndrome ? 365 : halfYear) === 'yes';
   const recent = isWorse ? 'yes' : facts.beganWithin(28);
   const early = facts.query.abnormal([
     'sphincters/urinary-hesitancy',
@@ -352,18 +411,24 @@ function checkCaudaEquina(facts: BedsideFacts): Verdict | null {
     ...facts.told('sexual-dysfunction'),
   ];
   const suspicion = [...pain, ...findingReasons(legSigns, 3)];
-  // Numbness of the saddle with a failing bladder or bowel is the syndrome itself and needs neither pain nor leg signs.
-  const isSyndrome = facts.saddleLoss.length > 0 && facts.sphincterFailure.length > 0;
   const isFreshNumbness = facts.saddleLoss.length > 0 && recent === 'yes';
+  // Numbness of the saddle with a failing bladder or bowel is the syndrome itself and needs neither pain nor leg signs.
   // A numb saddle with a bladder that stays full is imaged however long it has lasted, unless that has been done or it has come to rest.
+  const isFull = facts.query.abnormal(['sphincters/urinary-retention', 'sphincters/palpable-bladder']).length > 0;
+  // The same of a back that hurts, a bladder that leaks and a leg that is weak.
+  const isLeaking =
+    withLegs &&
+    facts.weak('lower-limbs').length > 0 &&
+    facts.told(...spinalPain).length > 0 &&
+    !isOfPolyneuropathy(facts) &&
+    (facts.exam.onset.durationDays ?? 0) <= 730;
   const isUnseen =
-    isSyndrome &&
+    ((isSyndrome && isFull) || isLeaking) &&
     facts.maybeProgressing &&
-    facts.query.abnormal(['sphincters/urinary-retention', 'sphincters/palpable-bladder']).length > 0 &&
     facts.query.result('mri-lumbar-spine') === undefined;
   if (signs.length > 0 && (recent !== 'no' || isUnseen) && (suspicion.length > 0 || isSyndrome || isFreshNumbness)) {
     const because = [...signs.slice(0, 4), ...suspicion.slice(0, 3)];
-    return recent === 'yes' || isSyndrome ? present(because) : notAssessable([...because, unknownOnset]);
+    return recent === 'yes' || isSyndrome || isUnseen ? present(because) : notAssessable([...because, unknownOnset]);
   }
   const relevant = recent !== 'no' && (facts.bothLegsWeak || (pain.length > 0 && legSigns.length > 0));
   if (!relevant) return null;

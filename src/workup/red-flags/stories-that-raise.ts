@@ -8,11 +8,21 @@ import { massStories } from './mass-stories-that-raise.ts';
 import { slowRaisingStories } from './slow-stories-that-raise.ts';
 import { each, none, type RaisingStory } from './story.ts';
 import { strokeStories } from './stroke-stories-that-raise.ts';
+import { onOneSide } from './sudden-deficit.ts';
 import { isAtLeast, isUnder, written } from './thresholds.ts';
 
 const { headPain } = dangerOf;
 const trueFever = (facts: BedsideFacts): readonly Reason[] =>
   feverReasons(facts).filter(({ text }) => !text.startsWith('C-reactive'));
+
+const movementsOfEncephalitis: ReadonlySet<string> = new Set([
+  'orofacial-dyskinesia',
+  'dystonia',
+  'chorea',
+  'myoclonus',
+  'opsoclonus',
+  'posturing',
+]);
 
 const isFirst = (facts: BedsideFacts): boolean => facts.told('similar-attacks-before', 'migraine').length === 0;
 
@@ -39,6 +49,38 @@ export const raisingStories: readonly RaisingStory[] = [
     source: recalled('nice-ng240', 'symptoms and signs'),
   },
   {
+    // Without defence a headache of weeks with vomiting, failing sight or a cranial nerve is cryptococcus or tuberculosis.
+    flag: 'suspected-meningitis',
+    check: (facts) =>
+      facts.beganWithin(60) === 'yes' && facts.maybeProgressing && isFirst(facts)
+        ? each(facts.told('hiv-infection', 'immunosuppression'), headPain(facts), [
+            ...facts.told('vomiting', 'visual-loss', 'diplopia', 'neck-pain', 'hearing-loss', 'photophobia'),
+            ...findingReasons(facts.cranialNerveSigns, 2),
+          ])
+        : none,
+    source: recalled('adams-victor', 'cryptococcal meningitis'),
+  },
+  {
+    // A mind that changes within three months with movements, fits, silence or a storm that no disorder of mood brings.
+    flag: 'suspected-encephalitis',
+    check: (facts) => {
+      if (facts.beganWithin(92) !== 'yes' || facts.told('antipsychotic', 'metoclopramide').length > 0) return none;
+      const movement = facts.query.abnormalWhere(({ item }) => movementsOfEncephalitis.has(item.key));
+      const storm = facts.query.abnormal([
+        'autonomic/blood-pressure-lability',
+        'autonomic/resting-tachycardia',
+        'autonomic/hyperhidrosis',
+        'autonomic/fever',
+      ]);
+      const mind = [
+        ...facts.told('behaviour-change'),
+        ...findingReasons(facts.query.abnormal(['higher-function/hallucinations', 'higher-function/mutism'])),
+      ];
+      return each(mind, [...findingReasons([...movement, ...storm], 3), ...facts.told('seizure', 'ongoing-seizure')]);
+    },
+    source: recalled('autoimmune-encephalitis-2016', 'probable anti-NMDA receptor encephalitis'),
+  },
+  {
     flag: 'suspected-encephalitis',
     check: (facts) =>
       facts.beganWithin(92) === 'yes'
@@ -63,6 +105,30 @@ export const raisingStories: readonly RaisingStory[] = [
     flag: 'acute-ascending-weakness',
     check: checkPolyradiculoneuropathy,
     source: read('ean-pns-gbs-2023'),
+  },
+  {
+    // Eyes and balance that fail within days after an infection or with tingling, before anybody has tried the reflexes.
+    flag: 'acute-ascending-weakness',
+    check: (facts) => {
+      const { query } = facts;
+      const isTried = query.testedWhere(({ item }) => item.scale === 'reflex-grade').length > 0;
+      const isElsewhere =
+        facts.upperMotorSigns.length > 0 ||
+        query.abnormalWhere(({ item }) => item.section === 'higherFunction').length > 0 ||
+        facts.brainProbability >= 0.5;
+      if (isTried || isElsewhere || facts.beganWithin(28) !== 'yes' || !facts.maybeProgressing) return none;
+      const eyes = query.abnormal(['cranial-nerves/ophthalmoplegia', 'cranial-nerves/sixth-nerve-palsy']);
+      const isBoth = eyes.length > 0 && onOneSide(eyes).length === 0;
+      const balance = query.abnormal(['gait/ataxic', 'coordination/heel-shin', 'gait/unable-to-stand']);
+      const before = facts.told(
+        'preceding-infection',
+        'preceding-gastroenteritis',
+        'preceding-respiratory-infection',
+        'paraesthesiae',
+      );
+      return isBoth ? each(findingReasons(eyes, 2), findingReasons(balance, 1), before) : none;
+    },
+    source: recalled('ean-pns-gbs-2023', 'variants'),
   },
   {
     flag: 'suspected-botulism',

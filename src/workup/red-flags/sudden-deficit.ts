@@ -4,6 +4,8 @@ import { findingReasons } from '../../causes/reasons.ts';
 import type { Finding } from '../../exam/finding.ts';
 import { bodySides } from '../../kernel/side.ts';
 import type { BedsideFacts } from '../bedside-facts.ts';
+import { eyeMovementSigns } from './eye-movement-signs.ts';
+import { feverReasons } from './fever.ts';
 
 /** Signs that place a sudden deficit in the brain by themselves. */
 export const brainSigns = [
@@ -35,6 +37,9 @@ const suddenBrainSigns = [
 /** Days within which a deficit that came over hours to days, and lies in the brain, is treated as a stroke. */
 const stillAcute = 3;
 
+/** Days within which a stroke is still told as one that came over hours to days, where nothing else accounts for it. Judged. */
+const aWeek = 7;
+
 /** Weakness of the limbs of one side alone. */
 export function oneSidedWeakness(facts: BedsideFacts): readonly Finding[] {
   return onOneSide(facts.weakLimbs);
@@ -56,7 +61,8 @@ export function centralSigns(query: ExamQuery, items: readonly string[] = brainS
  * still grows; or at most a day ago. A deficit of days counts too when it surely lies in the brain, by its signs or by its
  * place, for a stroke may come in steps and the hour of onset is often not known.
  */
-function isSudden({ exam, query, beganWithin, brainProbability }: BedsideFacts): boolean {
+function isSudden(facts: BedsideFacts): boolean {
+  const { exam, query, beganWithin, brainProbability } = facts;
   const { pace, durationDays } = exam.onset;
   const inBrain = brainProbability >= 0.8 || centralSigns(query, suddenBrainSigns).length > 0;
   if (pace === 'hyperacute') {
@@ -65,7 +71,32 @@ function isSudden({ exam, query, beganWithin, brainProbability }: BedsideFacts):
   }
   if (pace !== undefined && pace !== 'acute') return false;
   if (durationDays === undefined) return pace === 'acute' && inBrain;
-  return durationDays <= 1 || (inBrain && durationDays <= stillAcute);
+  const days = pace === 'acute' && isVascular(facts) ? aWeek : stillAcute;
+  return durationDays <= 1 || (inBrain && durationDays <= days);
+}
+
+/**
+ * Whether a deficit of days that no longer grows is a stroke's rather than that of inflammation: half a body or the language
+ * lost at any age, any sign from the age of fifty, and with a pain of the neck or head that came with it.
+ */
+function isVascular(facts: BedsideFacts): boolean {
+  const { exam, query } = facts;
+  if (exam.course === 'progressive' || facts.told('multiple-sclerosis').length > 0 || feverReasons(facts).length > 0)
+    return false;
+  const halfBody = bodySides.some(
+    (side) => facts.weak('upper-limbs', side).length > 0 && facts.weak('lower-limbs', side).length > 0,
+  );
+  const language = query.abnormal([
+    'higher-function/expressive-aphasia',
+    'higher-function/receptive-aphasia',
+    'higher-function/global-aphasia',
+  ]);
+  const pain = facts.told('neck-pain', 'new-headache', 'thunderclap-headache');
+  return (
+    (halfBody && oneSidedWeakness(facts).length > 0) ||
+    language.length + pain.length > 0 ||
+    (exam.person.ageYears ?? 0) >= 50
+  );
 }
 
 /**
@@ -88,6 +119,7 @@ export function suddenFocalSigns(facts: BedsideFacts): readonly Reason[] {
     ...brain,
     ...(bothHalves ? [] : halfBody),
     ...(central ? [...facts.weakLimbs.slice(0, 2), ...ataxia.slice(0, 2), ...oneSidedTract(facts)] : []),
+    ...struckEyes(facts),
     ...(inBrain ? facts.abnormalFindings.slice(0, 3) : []),
     ...facts.query.abnormal(['special-tests/pronator-drift']),
   ];
@@ -112,6 +144,19 @@ export function suddenFocalSigns(facts: BedsideFacts): readonly Reason[] {
   const isLeg = (side === 'left' || side === 'right') && facts.told(...notForTheLeg).length === 0;
   const limb = isBlow ? facts.told('arm-weakness', ...(isLeg ? ['leg-weakness'] : [])) : [];
   return [...findingReasons([...new Set(found)], 5), ...speech, ...limb, ...vertigo];
+}
+
+/**
+ * Eyes that ceased to move together at once, where the brainstem is a likely place: part of a nerve, or more than one. Pain,
+ * fatigue, an injury and the sugar of small vessels speak for the nerve, the junction or the orbit.
+ */
+function struckEyes(facts: BedsideFacts): readonly Finding[] {
+  if (facts.exam.onset.pace !== 'hyperacute' || facts.brainProbability < 0.25) return [];
+  const other = facts.told(
+    ...['eye-pain', 'headache', 'new-headache', 'trauma', 'head-injury', 'fatigable-weakness', 'myasthenia-gravis'],
+    ...['diabetes-mellitus', 'similar-attacks-before'],
+  );
+  return other.length > 0 ? [] : facts.query.abnormal(eyeMovementSigns).slice(0, 3);
 }
 
 /** Weakness about one joint alone, after what harms the nerves there, is that of a nerve; the hand is left to the brain. */

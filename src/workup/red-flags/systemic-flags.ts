@@ -4,7 +4,8 @@ import { fromMemory, recalled } from '../../kernel/cite.ts';
 import type { BedsideFacts } from '../bedside-facts.ts';
 import { clouded } from './consciousness.ts';
 import { feverReasons } from './fever.ts';
-import { newbornYears, present, type RedFlagRule } from './rule.ts';
+import { newbornYears, orTold, present, type RedFlagRule } from './rule.ts';
+import { each, none } from './story.ts';
 import { isOver, isUnder, written } from './thresholds.ts';
 
 /**
@@ -43,7 +44,7 @@ export const systemicFlags: readonly RedFlagRule[] = [
       const age = facts.exam.person.ageYears;
       const isEmergency = (age !== undefined && age < newbornYears) || facts.told('ongoing-seizure').length > 0;
       // What grows may have begun to fit late.
-      const inTime = facts.beganWithin(facts.exam.course === 'progressive' ? 92 : 28) === 'yes';
+      const inTime = facts.beganWithin(facts.exam.course === 'progressive' ? 92 : 28) !== 'no';
       return seizure.length > 0 && known.length === 0 && !isEmergency && inTime ? present(seizure) : null;
     },
   },
@@ -73,6 +74,7 @@ export const systemicFlags: readonly RedFlagRule[] = [
         'lead',
         'other-heavy-metal',
         'venomous-bite',
+        'organic-solvents',
       );
       const told = facts.told('headache', 'vomiting', 'abdominal-pain', 'breathlessness', 'hair-loss', 'seizure');
       const signs = facts.query.abnormal([
@@ -83,9 +85,9 @@ export const systemicFlags: readonly RedFlagRule[] = [
         'autonomic/bradycardia',
       ]);
       const effect = [...told, ...findingReasons([...signs, ...facts.weakLimbs], 4)];
-      return poison.length > 0 && effect.length > 0 && facts.beganWithin(28) === 'yes'
-        ? present([...poison, ...effect])
-        : null;
+      if (poison.length > 0 && effect.length > 0 && facts.beganWithin(28) === 'yes')
+        return present([...poison, ...effect]);
+      return orTold(null, [...slowlyPoisoned(facts), ...toxidrome(facts)]);
     },
   },
   {
@@ -94,16 +96,7 @@ export const systemicFlags: readonly RedFlagRule[] = [
     urgency: 'immediate',
     action: 'Feel the pulses; vascular surgeon and heparin now; a limb that is numb and weak has hours.',
     source: fromMemory,
-    check: (facts) => {
-      const skin = facts.query.abnormal(['inspection/colour-or-temperature-change']);
-      const pain = facts.told('leg-pain', 'arm-pain', 'foot-pain');
-      const artery = facts.told('atrial-fibrillation', 'peripheral-arterial-disease', 'ischaemic-heart-disease');
-      const deficit = [...findingReasons(facts.weakLimbs, 2), ...facts.told('numbness')];
-      const isSudden = facts.cameWithin(14);
-      return isSudden && skin.length > 0 && pain.length + artery.length > 0 && deficit.length > 0
-        ? present([...findingReasons(skin, 1), ...pain, ...artery, ...deficit])
-        : null;
-    },
+    check: (facts) => orTold(null, ischaemicLimb(facts)),
   },
   {
     key: 'potassium-paralysis',
@@ -164,3 +157,65 @@ export const systemicFlags: readonly RedFlagRule[] = [
     },
   },
 ];
+
+/** A limb that is newly cold or pale with pain or a diseased artery, and that is weak or numb. */
+export function ischaemicLimb(facts: BedsideFacts): readonly Reason[] {
+  if (!facts.cameWithin(14)) return none;
+  const skin = facts.query.abnormal(['inspection/colour-or-temperature-change']);
+  const deficit = [
+    ...findingReasons(facts.weakLimbs, 2),
+    ...facts.told('numbness'),
+    ...findingReasons(
+      facts.query.abnormalWhere(({ item }) => item.section === 'sensation'),
+      2,
+    ),
+  ];
+  const artery = [
+    ...facts.told('leg-pain', 'arm-pain', 'foot-pain', 'thigh-pain'),
+    ...facts.told('atrial-fibrillation', 'peripheral-arterial-disease', 'ischaemic-heart-disease', 'aortic-disease'),
+  ];
+  return each(findingReasons(skin, 1), artery, deficit);
+}
+
+/** Metals are taken in over months; hair that falls out with painful feet or belly is thallium's or arsenic's, whoever gave it. */
+function slowlyPoisoned(facts: BedsideFacts): readonly Reason[] {
+  if (facts.beganWithin(183) !== 'yes' || !facts.maybeProgressing) return none;
+  const metal = facts.told('thallium', 'arsenic', 'lead', 'other-heavy-metal');
+  const nerves = [
+    ...findingReasons([...facts.weakLimbs, ...facts.legSensoryLoss], 3),
+    ...facts.told('seizure', 'behaviour-change', 'cognitive-change'),
+  ];
+  const hair = facts.beganWithin(60) === 'yes' ? facts.told('hair-loss') : none;
+  const pain = facts.told('burning-feet', 'neuropathic-pain', 'foot-pain', 'abdominal-pain', 'vomiting');
+  return [...each(metal, nerves), ...each(hair, pain, nerves)];
+}
+
+/** Poisons that tell of themselves, though nobody knows what was taken: too much acetylcholine, or too little. */
+function toxidrome(facts: BedsideFacts): readonly Reason[] {
+  if (!facts.cameWithin(7)) return none;
+  const { query } = facts;
+  const on = (...ids: readonly string[]) => findingReasons(query.abnormal(ids), 2);
+  const pupils = query.abnormal(['cranial-nerves/small-pupil']);
+  const isPinpoint = new Set(pupils.map(({ side }) => side)).size === 2;
+  const twitching = query.abnormalWhere(({ item }) => item.key === 'fasciculation');
+  const wet = [
+    on('cranial-nerves/drooling'),
+    on('autonomic/hyperhidrosis'),
+    on('autonomic/bradycardia'),
+    [...facts.told('breathlessness'), ...on('autonomic/breathlessness-at-rest')],
+    facts.told('vomiting', 'abdominal-pain'),
+    [...facts.told('bowel-disturbance'), ...on('sphincters/faecal-incontinence')],
+    [...facts.told('bladder-disturbance'), ...on('sphincters/urinary-incontinence')],
+    [...facts.told('cramps', 'twitching'), ...findingReasons(twitching, 1)],
+  ].filter(({ length }) => length > 0);
+  if (isPinpoint && wet.length >= 3) return [...findingReasons(pupils, 2), ...wet.flat()];
+  const dry = [
+    on('cranial-nerves/dilated-pupil'),
+    [...on('autonomic/dry-mouth'), ...facts.told('dry-mouth')],
+    on('autonomic/resting-tachycardia'),
+    on('sphincters/urinary-retention'),
+    on('autonomic/ileus'),
+  ].filter(({ length }) => length > 0);
+  const mind = on(...clouded, 'higher-function/hallucinations');
+  return dry.length >= 2 ? each(facts.told('anticholinergic'), mind, dry.flat()) : none;
+}
