@@ -111,6 +111,9 @@ const arteryPaces = { hyperacute: 1.2, acute: 1.2, subacute: 0.3, chronic: 0.1 }
 /** All that the middle cerebral artery feeds, face to foot and all of language, fails in a stroke; what grows takes a lobe first. Judged. */
 const wholeArteryPaces = { hyperacute: 1, acute: 1, subacute: 0.5, chronic: 0.3 } as const;
 
+/** A wasting takes years. Judged. */
+const wastingPaces = { hyperacute: 0.01, acute: 0.03, subacute: 0.5, chronic: 3 } as const;
+
 /** The small arteries of deep nuclei close in the second half of life. Judged. */
 const smallVesselAges = { from: 45, outside: 0.3 } as const;
 
@@ -123,6 +126,12 @@ const capsulePaces = { hyperacute: 1, acute: 1, subacute: 0.7, chronic: 0.3 } as
 const inCapsule = (territory: Territory, percent: number): TerritoryLesion => ({
   ...at('hemisphere', 'internal-capsule', territory, percent),
   paces: capsulePaces,
+});
+
+/** Behind, what comes on over months grows in a lobe or wastes both. */
+const inPosteriorArtery = (territory: Territory, percent: number): TerritoryLesion => ({
+  ...at('hemisphere', 'cortex-posterior-cerebral', territory, percent),
+  paces: wholeArteryPaces,
 });
 
 /** Lesions of the hemispheres by artery, lobe and deep structure. Frequencies judged from what reaches a neurologist. */
@@ -146,12 +155,16 @@ const hemisphereLesions: readonly TerritoryLesion[] = [
   },
   at('hemisphere', 'cortex-anterior-cerebral', hemisphere['cortex-anterior-cerebral'], 0.6),
   { ...at('hemisphere', 'cortex-anterior-cerebral', hemisphere['parasagittal-of-one-side'], 0.12), mayGrow: true },
-  at('hemisphere', 'cortex-posterior-cerebral', hemisphere['cortex-posterior-cerebral'], 0.7),
-  at('hemisphere', 'cortex-posterior-cerebral', hemisphere['posterior-cerebral-lower-branches'], 0.3),
-  at('hemisphere', 'cortex-posterior-cerebral', hemisphere['posterior-cerebral-with-thalamus'], 0.35),
+  inPosteriorArtery(hemisphere['cortex-posterior-cerebral'], 0.7),
+  inPosteriorArtery(hemisphere['posterior-cerebral-lower-branches'], 0.3),
+  inPosteriorArtery(hemisphere['posterior-cerebral-with-thalamus'], 0.35),
   at('hemisphere', 'cortex-parasagittal', hemisphere['cortex-parasagittal'], 0.26, 'both'),
   {
     ...at('hemisphere', 'cortex-parasagittal', hemisphere['anterior-cerebral-both'], 0.04, 'both'),
+    paces: arteryPaces,
+  },
+  {
+    ...at('hemisphere', 'cortex-parasagittal', hemisphere['arms-of-both-border-zones'], 0.03, 'both'),
     paces: arteryPaces,
   },
   { ...at('hemisphere', 'cortex-hand-area', hemisphere['cortex-hand-area'], 0.5), paces: handPaces },
@@ -174,6 +187,11 @@ const hemisphereLesions: readonly TerritoryLesion[] = [
   at('hemisphere', 'cortex-parietal', hemisphere['cortex-superior-parietal'], 0.2),
   at('hemisphere', 'cortex-parietal', hemisphere['cortex-postcentral'], 0.2),
   at('hemisphere', 'cortex-parietal', hemisphere['parieto-occipital-both'], 0.08, 'both'),
+  {
+    ...at('hemisphere', 'cortex-parietal', hemisphere['posterior-atrophy-of-one-side-more'], 0.06, 'both'),
+    paces: wastingPaces,
+    ages: { from: 45, outside: 0.1 },
+  },
   at('hemisphere', 'cortex-temporal', hemisphere['cortex-temporal'], 0.3),
   { ...at('hemisphere', 'cortex-temporal', hemisphere['cortex-temporal'], 0.15), faculties: inflamedTemporalLobe },
   at('hemisphere', 'cortex-temporal', hemisphere['medial-temporal-lobe'], 0.08),
@@ -225,6 +243,9 @@ const hemisphereLesions: readonly TerritoryLesion[] = [
 /** What takes the whole brainstem by halves spreads or swells; a closed basilar artery strikes at once. Judged. */
 const spreadingPaces = { hyperacute: 0.35, acute: 1.2, subacute: 1.4, chronic: 1 } as const;
 
+/** A basilar artery closes within minutes, or by steps over days. Judged. */
+const basilarPaces = { hyperacute: 1, acute: 1.2, subacute: 0.3, chronic: 0.02 } as const;
+
 /** Inflammation of the brainstem takes days to weeks. Judged. */
 const inflamedPaces = { hyperacute: 0.1, acute: 1.5, subacute: 1.5, chronic: 0.3 } as const;
 
@@ -275,8 +296,8 @@ const brainstemLesions: readonly TerritoryLesion[] = [
   at('brainstem', 'pons-lateral', brainstem['pons-lateral-upper'], 0.12),
   at('brainstem', 'medial-longitudinal-fasciculus', brainstem['medial-longitudinal-fasciculus'], 0.4),
   at('brainstem', 'medial-longitudinal-fasciculus', brainstem['medial-longitudinal-fasciculus-both'], 0.15, 'both'),
-  at('brainstem', 'medulla-medial', medulla['medulla-medial'], 0.1),
-  at('brainstem', 'medulla-medial', medulla['medulla-medial-upper'], 0.15),
+  { ...at('brainstem', 'medulla-medial', medulla['medulla-medial'], 0.1), ages: smallVesselAges },
+  { ...at('brainstem', 'medulla-medial', medulla['medulla-medial-upper'], 0.15), ages: smallVesselAges },
   at('brainstem', 'medulla-medial', medulla['medulla-medial-both'], 0.03, 'both'),
   at('brainstem', 'medulla-lateral', medulla['medulla-lateral'], 0.6),
   at('brainstem', 'medulla-lateral', medulla['medulla-lateral-and-cerebellum'], 0.2),
@@ -288,6 +309,10 @@ const brainstemLesions: readonly TerritoryLesion[] = [
   {
     ...at('brainstem', 'brainstem-diffuse', brainstem['brainstem-one-side-more'], 0.1, 'midline'),
     paces: inflamedPaces,
+  },
+  {
+    ...at('brainstem', 'brainstem-diffuse', brainstem['basilar-artery-one-side-more'], 0.1, 'midline'),
+    paces: basilarPaces,
   },
   at('brainstem', 'brainstem-diffuse', brainstem['brainstem-long-tracts'], 0.05, 'midline'),
   at('brainstem', 'brainstem-diffuse', brainstem['pons-whole'], 0.12, 'midline'),

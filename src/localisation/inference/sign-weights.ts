@@ -6,7 +6,7 @@ import { describeFinding } from '../../exam/describe.ts';
 import type { Exam } from '../../exam/exam.ts';
 import type { Finding } from '../../exam/finding.ts';
 import { type BodySide, bodySides } from '../../kernel/side.ts';
-import { kinds, sites } from './history/history-weight.ts';
+import { anyOf, kinds, sites } from './history/history-weight.ts';
 import type { Applies, Shift } from './shift.ts';
 import { recordedSigns } from './signs/recorded-signs.ts';
 import type { SignWeight } from './signs/sign-weight.ts';
@@ -103,9 +103,45 @@ const nervesTo: ReadonlyMap<string, Applies> = new Map(
   }),
 );
 
+/**
+ * Signs of one nerve of face, tongue and larynx that are found on one half alone. A process of junctions, muscles or motor
+ * cells takes both halves there in nearly all, even if one is worse. Odds for each such nerve, for two at most. Judged.
+ */
+const ofOneHalf: ReadonlyMap<string, string> = new Map([
+  ['tongue-weakness', 'tongue'],
+  ['tongue-wasting', 'tongue'],
+  ['vocal-cord-paralysis', 'larynx'],
+  ['palatal-weakness', 'palate'],
+  ['facial-weakness', 'face'],
+]);
+const oneHalf = { junctionAndMuscle: 0.3, motorCells: 0.5, atMost: 2 } as const;
+const junctionAndMuscle = kinds('junction', 'muscle');
+const motorCells = anyOf(kinds('motor-neuron-system'), sites('bulbar-motor-nuclei'));
+
+function oneHalfShifts({ findings }: Exam): readonly Shift[] {
+  const signs = findings.filter(({ abnormal, item }) => abnormal && ofOneHalf.has(item.key));
+  const nerves = new Map<string, Finding[]>();
+  for (const finding of signs) {
+    const nerve = ofOneHalf.get(finding.item.key) ?? '';
+    nerves.set(nerve, [...(nerves.get(nerve) ?? []), finding]);
+  }
+  const because = 'a process of junctions, muscles or motor cells takes both halves of face and throat';
+  return [...nerves.values()]
+    .filter((found) => sideOf(found) !== null)
+    .slice(0, oneHalf.atMost)
+    .flatMap(([finding]) =>
+      finding === undefined
+        ? []
+        : [
+            shiftBy(finding, { applies: junctionAndMuscle, factor: oneHalf.junctionAndMuscle, because }),
+            shiftBy(finding, { applies: motorCells, factor: oneHalf.motorCells, because }),
+          ],
+    );
+}
+
 /** How signs that no pathway decides shift the odds of sites; one that is found in several places counts once. */
 export function signShifts(exam: Exam): readonly Shift[] {
-  return [...levelShift(exam), ...stockingShift(exam), ...territoryShift(exam), ...recordedShifts(exam)];
+  return [...levelShift(exam), ...stockingShift(exam), ...territoryShift(exam), ...oneHalfShifts(exam), ...recordedShifts(exam)];
 }
 
 function recordedShifts(exam: Exam): readonly Shift[] {

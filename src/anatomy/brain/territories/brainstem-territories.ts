@@ -485,6 +485,31 @@ export const brainstemTerritories = {
     across: halfOfThePons,
     source: recalled('adams-victor', 'pontine haemorrhage'),
   },
+  'basilar-artery-one-side-more': {
+    // A closing basilar artery: one half of the body fails first, with balance, speech and wakefulness.
+    label: 'Brainstem on both sides',
+    holds: {
+      'basis-pontis': 0.85,
+      'corticobulbar-fibres-in-pons': 0.8,
+      'pontine-nuclei': 0.4,
+      'vestibular-nuclei': 0.5,
+      'cochlear-nucleus': 0.2,
+      'abducens-nucleus': 0.3,
+      'horizontal-gaze-centre': 0.3,
+      'oculomotor-fascicle': 0.15,
+      'medial-longitudinal-fasciculus': 0.25,
+      'middle-cerebellar-peduncle': 0.4,
+      'pontine-reticular-formation': 0.75,
+    },
+    across: {
+      'basis-pontis': 0.12,
+      'corticobulbar-fibres-in-pons': 0.25,
+      'vestibular-nuclei': 0.4,
+      'middle-cerebellar-peduncle': 0.3,
+      'pontine-reticular-formation': 0.75,
+    },
+    source: recalled('adams-victor', 'basilar artery occlusion'),
+  },
   'grey-matter-around-ventricles': {
     label: 'Grey matter around the third and fourth ventricles',
     holds: {

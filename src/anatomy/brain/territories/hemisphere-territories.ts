@@ -46,6 +46,14 @@ const behindBothHemispheres = {
   'occipital-cortex-above-calcarine': 0.2,
 } as const;
 
+/** Between the fields of the anterior and the middle cerebral artery, where flow fails first when blood pressure falls. */
+const armsOfTheBorderZone = {
+  'motor-cortex-arm': 0.9,
+  'motor-cortex-hand': 0.25,
+  'motor-cortex-leg': 0.08,
+  'dorsolateral-frontal-cortex': 0.2,
+} as const;
+
 /** The foot of the motor strip of one hemisphere, for face, jaw, tongue and throat. */
 const operculum = { 'motor-cortex-face': 0.92, 'inferior-frontal-gyrus': 0.3 } as const;
 
@@ -190,6 +198,13 @@ export const hemisphereTerritories = {
     across: innerFace,
     source: arteries,
   },
+  'arms-of-both-border-zones': {
+    // Where anterior and middle cerebral arteries meet lies the motor strip of shoulder and upper arm.
+    label: 'Parasagittal cortex of both hemispheres',
+    holds: armsOfTheBorderZone,
+    across: armsOfTheBorderZone,
+    source: recalled('adams-victor', 'watershed infarction'),
+  },
   'cortex-hand-and-arm': {
     // The hand's part of the motor strip with the lower edge of the arm's beside it.
     label: 'Cerebral cortex, hand area',
@@ -303,6 +318,24 @@ export const hemisphereTerritories = {
     holds: behindBothHemispheres,
     across: behindBothHemispheres,
     source: recalled('brazis', 'Balint syndrome'),
+  },
+  'posterior-atrophy-of-one-side-more': {
+    // A wasting that begins behind, deeper on one side: what is seen is not known, and half of space is lost.
+    label: 'Parietal lobe',
+    holds: {
+      'superior-parietal-lobule': 0.85,
+      'inferior-parietal-lobule': 0.7,
+      'ventral-occipitotemporal-cortex': 0.5,
+      'occipital-cortex-above-calcarine': 0.5,
+      'occipital-cortex-below-calcarine': 0.35,
+    },
+    across: {
+      'superior-parietal-lobule': 0.7,
+      'inferior-parietal-lobule': 0.35,
+      'ventral-occipitotemporal-cortex': 0.3,
+      'occipital-cortex-above-calcarine': 0.1,
+    },
+    source: recalled('adams-victor', 'posterior cortical atrophy'),
   },
   'cortex-superior-parietal': {
     label: 'Parietal lobe',

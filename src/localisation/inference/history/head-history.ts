@@ -118,6 +118,28 @@ export const headHistory: readonly HistoryWeight[] = [
   ),
   ...weigh(
     ['vertigo', 'continuous-vertigo'],
+    sites(
+      'pons-ventral',
+      'pons-tegmentum',
+      'midbrain-tegmentum',
+      'medulla-half',
+      'medulla-medial',
+      'brainstem-diffuse',
+      'foramen-magnum',
+    ),
+    1.5,
+    0.95,
+    'vertigo goes with the brainstem',
+  ),
+  ...weigh(
+    ['vertigo', 'continuous-vertigo', 'diplopia'],
+    kinds('hemisphere'),
+    0.4,
+    1,
+    'neither spinning nor double sight comes from one hemisphere in many',
+  ),
+  ...weigh(
+    ['vertigo', 'continuous-vertigo'],
     sites('medial-longitudinal-fasciculus'),
     0.7,
     1,
@@ -136,6 +158,13 @@ export const headHistory: readonly HistoryWeight[] = [
     1.8,
     0.6,
     'loss of hearing is what it is noticed by',
+  ),
+  ...weigh(
+    'hearing-loss',
+    sites('brainstem-diffuse', 'basal-meningeal-process'),
+    1.5,
+    1,
+    'loss of hearing goes with a closing basilar artery and with the meninges at the base',
   ),
   ...weigh(
     'tinnitus',
@@ -192,6 +221,13 @@ export const headHistory: readonly HistoryWeight[] = [
     2,
     0.6,
     'loss of smell is what it is noticed by',
+  ),
+  ...weigh(
+    ['neck-pain', 'headache', 'new-headache'],
+    sites('hypoglossal-nerve', 'jugular-foramen', 'oculosympathetic-chain'),
+    1.7,
+    0.9,
+    'a torn carotid artery and a growth of the base of the skull hurt beside the nerves that they press',
   ),
   ...weigh(['dysphagia', 'voice-change'], pharynx, 1.4, 0.85, 'throat and voice depend on it'),
   ...weigh(

@@ -97,9 +97,23 @@ export const recordedSigns: readonly SignWeight[] = [
     'the facial nucleus or fascicle is irritated',
     recalled('brazis', 'facial nerve'),
   ),
-  ...sign(
+  ...signOnSide(
+    'hemifacial-spasm',
+    sites('facial-nerve'),
+    60,
+    'a facial nerve that is irritated makes half of the face twitch, and hardly anything else does',
+    recalled('brazis', 'hemifacial spasm'),
+  ),
+  ...signOnSide(
+    'facial-synkinesis',
+    sites('facial-nerve'),
+    5,
+    'the facial nerve has grown back amiss',
+    recalled('brazis', 'facial nerve'),
+  ),
+  ...signOnSide(
     ['hemifacial-spasm', 'facial-synkinesis'],
-    sites('facial-nerve', 'cerebellopontine-angle'),
+    sites('cerebellopontine-angle'),
     6,
     'the facial nerve is irritated, or has grown back amiss',
     recalled('brazis', 'facial nerve'),
