@@ -164,7 +164,8 @@ const hemisphereLesions: readonly TerritoryLesion[] = [
     paces: arteryPaces,
   },
   {
-    ...at('hemisphere', 'cortex-parasagittal', hemisphere['arms-of-both-border-zones'], 0.03, 'both'),
+    ...at('hemisphere', 'cortex-parasagittal', hemisphere['arms-of-both-border-zones'], 0.05, 'both'),
+    isAllOrMost: true,
     paces: arteryPaces,
   },
   { ...at('hemisphere', 'cortex-hand-area', hemisphere['cortex-hand-area'], 0.5), paces: handPaces },
@@ -181,6 +182,7 @@ const hemisphereLesions: readonly TerritoryLesion[] = [
     ...at('hemisphere', 'cortex-frontal', hemisphere['cortex-frontal-with-motor-strip'], 0.2),
     faculties: swelling,
   },
+  at('hemisphere', 'cortex-frontal', hemisphere['upper-frontal-with-leg-area'], 0.08),
   at('hemisphere', 'cortex-parietal', hemisphere['cortex-parietal'], 0.4),
   at('hemisphere', 'cortex-parietal', hemisphere['cortex-parietal-with-motor-strip'], 0.15),
   at('hemisphere', 'cortex-parietal', hemisphere['cortex-inferior-parietal'], 0.35),
@@ -311,7 +313,8 @@ const brainstemLesions: readonly TerritoryLesion[] = [
     paces: inflamedPaces,
   },
   {
-    ...at('brainstem', 'brainstem-diffuse', brainstem['basilar-artery-one-side-more'], 0.1, 'midline'),
+    ...at('brainstem', 'brainstem-diffuse', brainstem['basilar-artery-one-side-more'], 0.12, 'midline'),
+    essential: ['motor'],
     paces: basilarPaces,
   },
   at('brainstem', 'brainstem-diffuse', brainstem['brainstem-long-tracts'], 0.05, 'midline'),

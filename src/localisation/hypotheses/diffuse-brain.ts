@@ -159,15 +159,15 @@ function encephalopathyHypotheses(): Hypothesis[] {
     [
       // Inflamed on both sides: conduct, memory and wakefulness together, and movements that nobody wills.
       'inflamed',
-      percent.inflamed,
+      percent.inflamed * 0.75,
       [
         ['mood-behaviour', 0.7],
         ['attention', 0.65],
         ['orientation', 0.55],
         ['memory', 0.5],
         ['consciousness', 0.4],
-        ['chorea', 0.3],
-        ['dystonia', 0.25],
+        ['chorea', 0.1],
+        ['dystonia', 0.1],
         ['rigidity', 0.15],
         ['myoclonus', 0.15],
         ['speech-initiation', 0.25],
@@ -176,6 +176,23 @@ function encephalopathyHypotheses(): Hypothesis[] {
         ['speech-articulation', 0.2],
         ['blood-pressure', 0.15],
         ['trunk-coordination', 0.15],
+      ],
+    ],
+    [
+      // The same with movements that nobody wills, which are not met without a change of mind.
+      'inflamed-with-movements',
+      percent.inflamed * 0.25,
+      [
+        ['mood-behaviour', 0.85],
+        ['attention', 0.8],
+        ['orientation', 0.75],
+        ['memory', 0.6],
+        ['consciousness', 0.6],
+        ['chorea', 0.6],
+        ['dystonia', 0.5],
+        ['rigidity', 0.3],
+        ['speech-initiation', 0.4],
+        ['blood-pressure', 0.3],
       ],
     ],
     [
@@ -208,14 +225,16 @@ function encephalopathyHypotheses(): Hypothesis[] {
   return forms.map(([key, frequency, signs]) =>
     hypothesis(encephalopathySite, key, frequency, intact, {
       process: processOf({
-        ...(key === 'inflamed' && { release: () => 0.3 }),
+        ...(isInflamed(key) && { release: () => 0.3 }),
         because: 'both hemispheres are affected throughout',
       }),
       faculties: facultiesOf(signs),
-      ...(key === 'inflamed' && { paces: inflamedPaces }),
+      ...(isInflamed(key) && { paces: inflamedPaces }),
     }),
   );
 }
+
+const isInflamed = (form: string): boolean => form.startsWith('inflamed');
 
 /** Inflammation of the brain is noticed within days to weeks. Judged. */
 const inflamedPaces = { hyperacute: 0.2, acute: 1.3, subacute: 1.6, chronic: 0.3 } as const;

@@ -180,6 +180,12 @@ export const cranialTerritories = {
     across: { 'facial-nerve-in-canal': 0.92 },
     source: lower,
   },
+  'petrous-apex': {
+    // The sixth nerve bends over the tip of the petrous bone, on which the trigeminal ganglion lies.
+    label: 'Abducens nerve',
+    holds: { 'abducens-nerve': 0.9, 'trigeminal-root': 0.75, 'facial-nerve-before-canal': 0.1 },
+    source: recalled('brazis', 'petrous apex syndrome'),
+  },
   'facial-nerve-irritated': {
     // A vessel beats on the root of the nerve: it fires, and the face keeps its strength.
     label: 'Facial nerve',

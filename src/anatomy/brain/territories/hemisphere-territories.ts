@@ -49,8 +49,8 @@ const behindBothHemispheres = {
 /** Between the fields of the anterior and the middle cerebral artery, where flow fails first when blood pressure falls. */
 const armsOfTheBorderZone = {
   'motor-cortex-arm': 0.9,
-  'motor-cortex-hand': 0.25,
-  'motor-cortex-leg': 0.08,
+  'motor-cortex-hand': 0.15,
+  'motor-cortex-leg': 0.05,
   'dorsolateral-frontal-cortex': 0.2,
 } as const;
 
@@ -265,6 +265,21 @@ export const hemisphereTerritories = {
       'motor-cortex-hand': 0.35,
       'motor-cortex-leg': 0.25,
       'motor-cortex-foot': 0.25,
+    },
+    source: lobes,
+  },
+  'upper-frontal-with-leg-area': {
+    // What grows in the upper frontal lobe: the leg before the arm, with drive and bladder.
+    label: 'Frontal lobe in front of the motor cortex',
+    holds: {
+      'dorsolateral-frontal-cortex': 0.75,
+      'medial-frontal-cortex': 0.8,
+      'frontopontine-fibres': 0.2,
+      'motor-cortex-arm': 0.5,
+      'motor-cortex-hand': 0.45,
+      'motor-cortex-leg': 0.7,
+      'motor-cortex-foot': 0.7,
+      'motor-cortex-face': 0.1,
     },
     source: lobes,
   },
