@@ -121,7 +121,7 @@ const smallVesselAges = { from: 45, outside: 0.3 } as const;
 const bySteps = { hyperacute: 0.3, acute: 0.5, subacute: 1.3, chronic: 3 } as const;
 
 /** Hardly anything grows in the capsule: what fails over months to years fails elsewhere. Judged. */
-const capsulePaces = { hyperacute: 1, acute: 1, subacute: 0.7, chronic: 0.3 } as const;
+const capsulePaces = { hyperacute: 1, acute: 1, subacute: 0.45, chronic: 0.25 } as const;
 
 const inCapsule = (territory: Territory, percent: number): TerritoryLesion => ({
   ...at('hemisphere', 'internal-capsule', territory, percent),
@@ -252,7 +252,7 @@ const basilarPaces = { hyperacute: 1, acute: 1.2, subacute: 0.3, chronic: 0.02 }
 const inflamedPaces = { hyperacute: 0.1, acute: 1.5, subacute: 1.5, chronic: 0.3 } as const;
 
 /** Want of thiamine shows over days to weeks, and no artery closes. Adams and Victor, Wernicke disease (recalled); figures judged. */
-const starvedPaces = { hyperacute: 0.15, acute: 0.8, subacute: 1.4, chronic: 0.7 } as const;
+const starvedPaces = { hyperacute: 0.05, acute: 0.8, subacute: 1.4, chronic: 0.7 } as const;
 
 /** The motor tracts in the base of the brainstem fail by a closed small artery in most. Judged. */
 const basePaces = { hyperacute: 1.1, acute: 1.1, subacute: 0.6, chronic: 0.6 } as const;
@@ -313,7 +313,7 @@ const brainstemLesions: readonly TerritoryLesion[] = [
     paces: inflamedPaces,
   },
   {
-    ...at('brainstem', 'brainstem-diffuse', brainstem['basilar-artery-one-side-more'], 0.12, 'midline'),
+    ...at('brainstem', 'brainstem-diffuse', brainstem['basilar-artery-one-side-more'], 0.15, 'midline'),
     essential: ['motor'],
     paces: basilarPaces,
   },

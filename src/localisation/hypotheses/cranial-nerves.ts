@@ -89,7 +89,7 @@ const lesions: readonly TerritoryLesion[] = [
   nerve('oculomotor-nerve', cranial['oculomotor-nerve-both'], 0.02, 'both'),
   nerve('trochlear-nerve', cranial['trochlear-nerve'], 0.35),
   nerve('abducens-nerve', cranial['abducens-nerve'], 0.8),
-  nerve('abducens-nerve', cranial['petrous-apex'], 0.03),
+  nerve('abducens-nerve', cranial['petrous-apex'], 0.05),
   nerve('trochlear-nerve', cranial['trochlear-nerve-both'], 0.05, 'both'),
   nerve('abducens-nerve', cranial['abducens-nerve-both'], 0.08, 'both'),
   { ...nerve('cavernous-sinus', cranial['cavernous-sinus'], 0.25), faculties: drowsyWithIt },

@@ -99,18 +99,18 @@ function basalMeningealHypotheses(): Hypothesis[] {
     'meninges',
   );
   const spreads = [
-    { key: 'even', left: 0.4, right: 0.4 },
-    { key: 'left-worse', left: 0.55, right: 0.25 },
-    { key: 'right-worse', left: 0.25, right: 0.55 },
+    { key: 'even', left: 0.4, right: 0.4, share: 0.3 },
+    { key: 'left-worse', left: 0.55, right: 0.25, share: 0.3 },
+    { key: 'right-worse', left: 0.25, right: 0.55, share: 0.3 },
     // Growth and infection along the base of the skull may keep to one half of it.
-    { key: 'left-alone', left: 0.6, right: 0.03 },
-    { key: 'right-alone', left: 0.03, right: 0.6 },
+    { key: 'left-alone', left: 0.6, right: 0.03, share: 0.06 },
+    { key: 'right-alone', left: 0.03, right: 0.6, share: 0.06 },
   ] as const;
   return spreads.map((spread) => {
     const lesion = new LesionBuilder().brain('left', 'meninges', 0.5).brain('left', 'intracranial-pressure', 0.2);
     for (const side of bodySides)
       for (const [nerve, share] of basalNerves) lesion.brain(side, nerve, spread[side] * share);
-    return hypothesis(site, spread.key, percent.basalMeninges / spreads.length, lesion.build(), {
+    return hypothesis(site, spread.key, percent.basalMeninges * spread.share, lesion.build(), {
       process: processOf({ because: 'the meninges at the base catch one cranial nerve after another' }),
       faculties: facultiesOf([
         ['consciousness', 0.2],
@@ -159,7 +159,7 @@ function encephalopathyHypotheses(): Hypothesis[] {
     [
       // Inflamed on both sides: conduct, memory and wakefulness together, and movements that nobody wills.
       'inflamed',
-      percent.inflamed * 0.75,
+      percent.inflamed * 0.7,
       [
         ['mood-behaviour', 0.7],
         ['attention', 0.65],
@@ -181,7 +181,7 @@ function encephalopathyHypotheses(): Hypothesis[] {
     [
       // The same with movements that nobody wills, which are not met without a change of mind.
       'inflamed-with-movements',
-      percent.inflamed * 0.25,
+      percent.inflamed * 0.3,
       [
         ['mood-behaviour', 0.85],
         ['attention', 0.8],

@@ -496,7 +496,6 @@ export const brainstemTerritories = {
       'cochlear-nucleus': 0.2,
       'abducens-nucleus': 0.3,
       'horizontal-gaze-centre': 0.3,
-      'oculomotor-fascicle': 0.15,
       'medial-longitudinal-fasciculus': 0.25,
       'middle-cerebellar-peduncle': 0.4,
       'pontine-reticular-formation': 0.75,

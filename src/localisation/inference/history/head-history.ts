@@ -53,7 +53,7 @@ export const headHistory: readonly HistoryWeight[] = [
     'vomiting',
     anyOf(
       kinds('intracranial-pressure', 'meninges', 'cerebellum'),
-      sites('vestibular-nerve', 'medulla-lateral', 'pons-lateral'),
+      sites('vestibular-nerve', 'medulla-lateral', 'pons-lateral', 'brainstem-diffuse'),
     ),
     1.5,
     0.9,
@@ -126,7 +126,7 @@ export const headHistory: readonly HistoryWeight[] = [
   ...weigh(
     ['vertigo', 'continuous-vertigo'],
     kinds('hemisphere'),
-    0.3,
+    0.25,
     1,
     'few lesions of a hemisphere make the world spin',
   ),

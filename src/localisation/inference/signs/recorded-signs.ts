@@ -119,6 +119,13 @@ export const recordedSigns: readonly SignWeight[] = [
     recalled('brazis', 'facial nerve'),
   ),
   ...sign(
+    'orofacial-dyskinesia',
+    kinds('encephalopathy', 'basal-ganglia'),
+    3,
+    'mouth and tongue move by themselves in disease of both halves of the brain',
+    fromMemory,
+  ),
+  ...sign(
     'palatal-tremor',
     kinds('brainstem', 'cerebellum'),
     5,
