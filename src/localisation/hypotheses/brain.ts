@@ -158,6 +158,7 @@ const hemisphereLesions: readonly TerritoryLesion[] = [
   inPosteriorArtery(hemisphere['cortex-posterior-cerebral'], 0.7),
   inPosteriorArtery(hemisphere['posterior-cerebral-lower-branches'], 0.3),
   inPosteriorArtery(hemisphere['posterior-cerebral-with-thalamus'], 0.35),
+  inPosteriorArtery(hemisphere['posterior-cerebral-stem'], 0.06),
   at('hemisphere', 'cortex-parasagittal', hemisphere['cortex-parasagittal'], 0.26, 'both'),
   {
     ...at('hemisphere', 'cortex-parasagittal', hemisphere['anterior-cerebral-both'], 0.04, 'both'),
@@ -207,6 +208,7 @@ const hemisphereLesions: readonly TerritoryLesion[] = [
   at('hemisphere', 'cortex-occipital', hemisphere['cortex-below-calcarine'], 0.12),
   inCapsule(hemisphere['internal-capsule'], 2),
   { ...at('hemisphere', 'internal-capsule', hemisphere['capsule-with-swelling'], 0.4), faculties: swelling },
+  inCapsule(hemisphere.striatocapsular, 0.25),
   inCapsule(hemisphere['corona-radiata'], 1),
   inCapsule(hemisphere['capsule-with-frontopontine-fibres'], 0.35),
   inCapsule(hemisphere['capsule-genu'], 0.4),

@@ -62,6 +62,9 @@ const paceOfTheFifth = { hyperacute: 0.15, acute: 0.45, subacute: 1.3, chronic: 
  */
 const paceOfTheAngle = { hyperacute: 0.05, acute: 0.12, subacute: 0.6, chronic: 2 } as const;
 
+/** What takes the like nerve on both sides of the base of the skull grows or spreads there. Judged. */
+const alongTheBase = { hyperacute: 0.15, acute: 0.3, subacute: 1, chronic: 1.5 } as const;
+
 /** Lesions of the visual pathway and of the cranial nerves. Frequencies judged from what reaches a neurologist. */
 const lesions: readonly TerritoryLesion[] = [
   sight('retina', cranial.retina, 0.3),
@@ -132,7 +135,7 @@ const lesions: readonly TerritoryLesion[] = [
   nerve('spinal-accessory-nerve', cranial['accessory-nerve'], 0.06),
   nerve('hypoglossal-nerve', cranial['hypoglossal-nerve'], 0.12),
   nerve('hypoglossal-nerve', cranial['hypoglossal-nerve-beside-the-vagus'], 0.03),
-  nerve('hypoglossal-nerve', cranial['hypoglossal-nerve-both'], 0.015, 'both'),
+  { ...nerve('hypoglossal-nerve', cranial['hypoglossal-nerve-both'], 0.01, 'both'), paces: alongTheBase },
   nerve('oculosympathetic-chain', cranial['oculosympathetic-chain'], 0.25),
   nerve('oculosympathetic-chain', cranial['carotid-sympathetic-plexus'], 0.15),
   nerve('ciliary-ganglion', cranial['ciliary-ganglion'], 0.15),

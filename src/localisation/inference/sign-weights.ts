@@ -5,7 +5,7 @@ import { skinPlace, territoryKeys } from '../../anatomy/skin-places.ts';
 import { describeFinding } from '../../exam/describe.ts';
 import type { Exam } from '../../exam/exam.ts';
 import type { Finding } from '../../exam/finding.ts';
-import { type BodySide, bodySides } from '../../kernel/side.ts';
+import { type BodySide, bodySides, opposite } from '../../kernel/side.ts';
 import { anyOf, kinds, sites } from './history/history-weight.ts';
 import type { Applies, Shift } from './shift.ts';
 import { recordedSigns } from './signs/recorded-signs.ts';
@@ -139,9 +139,48 @@ function oneHalfShifts({ findings }: Exam): readonly Shift[] {
     );
 }
 
+/**
+ * A cranial nerve of one side with limbs of the other side is the rule of the brainstem, where the nerves have left and the
+ * long tracts have not crossed yet. Odds judged; the wiring says the same of what each finding needs by itself.
+ */
+const crossed = 2.5;
+const nervesOfOneSide: ReadonlySet<string> = new Set([
+  'facial-weakness',
+  'third-nerve-palsy',
+  'sixth-nerve-palsy',
+  'eye-abduction-weakness',
+  'facial-numbness',
+  'jaw-weakness',
+  'palatal-weakness',
+  'vocal-cord-paralysis',
+  'tongue-weakness',
+]);
+const limbKinds: ReadonlySet<Finding['item']['probe']['kind']> = new Set(['movement', 'sensation', 'plantar']);
+const brainstem = kinds('brainstem');
+
+function crossedShift({ findings }: Exam): readonly Shift[] {
+  const wrong = findings.filter(({ abnormal }) => abnormal);
+  const nerves = wrong.filter(({ item }) => nervesOfOneSide.has(item.key));
+  const limbs = wrong.filter(
+    ({ item, place }) => limbKinds.has(item.probe.kind) && item.region !== 'head' && place?.key !== 'half-face',
+  );
+  const [nerve] = nerves;
+  const side = sideOf(nerves);
+  if (nerve === undefined || side === null || sideOf(limbs) !== opposite(side)) return [];
+  const because = 'a nerve of one side with limbs of the other is the rule of the brainstem';
+  return [shiftBy(nerve, { applies: brainstem, factor: crossed, because })];
+}
+
 /** How signs that no pathway decides shift the odds of sites; one that is found in several places counts once. */
 export function signShifts(exam: Exam): readonly Shift[] {
-  return [...levelShift(exam), ...stockingShift(exam), ...territoryShift(exam), ...oneHalfShifts(exam), ...recordedShifts(exam)];
+  return [
+    ...levelShift(exam),
+    ...stockingShift(exam),
+    ...territoryShift(exam),
+    ...oneHalfShifts(exam),
+    ...crossedShift(exam),
+    ...recordedShifts(exam),
+  ];
 }
 
 function recordedShifts(exam: Exam): readonly Shift[] {

@@ -453,6 +453,23 @@ export const hemisphereTerritories = {
     },
     source: arteries,
   },
+  'posterior-cerebral-stem': {
+    // Closed at its origin the artery starves peduncle, thalamus and occipital lobe, and looks like the middle cerebral.
+    label: 'Cerebral cortex, territory of the posterior cerebral artery',
+    holds: {
+      'occipital-cortex-above-calcarine': 0.9,
+      'occipital-cortex-below-calcarine': 0.9,
+      'occipital-pole': 0.4,
+      'ventral-occipitotemporal-cortex': 0.5,
+      'medial-temporal-lobe': 0.5,
+      'ventral-posterolateral-nucleus': 0.85,
+      'ventral-posteromedial-nucleus': 0.75,
+      'medial-thalamus': 0.5,
+      'cerebral-peduncle': 0.75,
+      'corticobulbar-fibres-in-midbrain': 0.6,
+    },
+    source: arteries,
+  },
   'anterior-choroidal': {
     label: 'Internal capsule or corona radiata',
     holds: {
@@ -505,6 +522,19 @@ export const hemisphereTerritories = {
       'intracranial-pressure': 0.1,
     },
     source: recalled('adams-victor', 'putaminal haemorrhage'),
+  },
+  striatocapsular: {
+    // The deep branches of the middle cerebral artery together, behind a clot in its stem.
+    label: 'Internal capsule or corona radiata',
+    holds: {
+      'internal-capsule-posterior-limb': 0.85,
+      'internal-capsule-genu': 0.9,
+      striatum: 0.9,
+      'globus-pallidus': 0.4,
+      'corona-radiata': 0.3,
+      'thalamocortical-radiation': 0.3,
+    },
+    source: recalled('adams-victor', 'striatocapsular infarction'),
   },
   'capsule-genu': {
     label: 'Internal capsule or corona radiata',

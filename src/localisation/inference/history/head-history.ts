@@ -141,7 +141,7 @@ export const headHistory: readonly HistoryWeight[] = [
   ...weigh(
     ['vertigo', 'continuous-vertigo'],
     sites('medial-longitudinal-fasciculus'),
-    0.8,
+    0.7,
     1,
     'eyes that no longer move together double and blur more than they spin',
   ),
