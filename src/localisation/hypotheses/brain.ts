@@ -169,6 +169,11 @@ const hemisphereLesions: readonly TerritoryLesion[] = [
     isAllOrMost: true,
     paces: arteryPaces,
   },
+  {
+    ...at('hemisphere', 'cortex-parasagittal', hemisphere['arms-and-hands-of-both-border-zones'], 0.04, 'both'),
+    isAllOrMost: true,
+    paces: arteryPaces,
+  },
   { ...at('hemisphere', 'cortex-hand-area', hemisphere['cortex-hand-area'], 0.5), paces: handPaces },
   { ...at('hemisphere', 'cortex-hand-area', hemisphere['cortex-hand-and-arm'], 0.2), paces: handPaces },
   at('hemisphere', 'cortex-frontal', hemisphere['cortex-frontal'], 0.5),
@@ -321,6 +326,7 @@ const brainstemLesions: readonly TerritoryLesion[] = [
   },
   at('brainstem', 'brainstem-diffuse', brainstem['brainstem-long-tracts'], 0.05, 'midline'),
   at('brainstem', 'brainstem-diffuse', brainstem['pons-whole'], 0.12, 'midline'),
+  { ...at('brainstem', 'brainstem-diffuse', brainstem['pons-destroyed'], 0.04, 'midline'), isAllOrMost: true },
   {
     ...at('brainstem', 'brainstem-diffuse', brainstem['grey-matter-around-ventricles'], 0.15, 'midline'),
     paces: starvedPaces,

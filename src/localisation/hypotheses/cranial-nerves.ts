@@ -128,7 +128,7 @@ const lesions: readonly TerritoryLesion[] = [
     isAllOrMost: true,
   },
   nerve('jugular-foramen', cranial['jugular-foramen'], 0.06),
-  nerve('jugular-foramen', cranial['jugular-foramen-and-hypoglossal-canal'], 0.06),
+  nerve('jugular-foramen', cranial['jugular-foramen-and-hypoglossal-canal'], 0.045),
   nerve('vagus-nerve', cranial['vagus-nerve'], 0.12),
   nerve('recurrent-laryngeal-nerve', cranial['recurrent-laryngeal-nerve'], 0.25),
   nerve('recurrent-laryngeal-nerve', cranial['recurrent-laryngeal-nerve-both'], 0.02, 'both'),

@@ -237,7 +237,7 @@ function encephalopathyHypotheses(): Hypothesis[] {
 const isInflamed = (form: string): boolean => form.startsWith('inflamed');
 
 /** Inflammation of the brain is noticed within days to weeks. Judged. */
-const inflamedPaces = { hyperacute: 0.2, acute: 1.3, subacute: 1.6, chronic: 0.3 } as const;
+const inflamedPaces = { hyperacute: 0.05, acute: 1.3, subacute: 1.6, chronic: 0.3 } as const;
 /** A poison, or a drug that is taken or withdrawn, shows within hours to days. Judged. */
 const poisonedPaces = { hyperacute: 1, acute: 1.5, subacute: 0.2, chronic: 0.05 } as const;
 

@@ -114,20 +114,23 @@ const ofOneHalf: ReadonlyMap<string, string> = new Map([
   ['palatal-weakness', 'palate'],
   ['facial-weakness', 'face'],
 ]);
+/** Nerves of the eye muscles, which a junction imitates one at a time: they count beside one of the others. */
+const ofOneEye: ReadonlyMap<string, string> = new Map([
+  ['sixth-nerve-palsy', 'sixth'],
+  ['third-nerve-palsy', 'third'],
+  ['fourth-nerve-palsy', 'fourth'],
+  ['ophthalmoplegia', 'several'],
+]);
 const oneHalf = { junctionAndMuscle: 0.3, motorCells: 0.5, atMost: 2 } as const;
 const junctionAndMuscle = kinds('junction', 'muscle');
 const motorCells = anyOf(kinds('motor-neuron-system'), sites('bulbar-motor-nuclei'));
 
 function oneHalfShifts({ findings }: Exam): readonly Shift[] {
-  const signs = findings.filter(({ abnormal, item }) => abnormal && ofOneHalf.has(item.key));
-  const nerves = new Map<string, Finding[]>();
-  for (const finding of signs) {
-    const nerve = ofOneHalf.get(finding.item.key) ?? '';
-    nerves.set(nerve, [...(nerves.get(nerve) ?? []), finding]);
-  }
+  const wrong = findings.filter(({ abnormal }) => abnormal);
+  const ofFaceAndThroat = onOneHalf(wrong, ofOneHalf);
+  const nerves = ofFaceAndThroat.length > 0 ? [...ofFaceAndThroat, ...onOneHalf(wrong, ofOneEye)] : [];
   const because = 'a process of junctions, muscles or motor cells takes both halves of face and throat';
-  return [...nerves.values()]
-    .filter((found) => sideOf(found) !== null)
+  return nerves
     .slice(0, oneHalf.atMost)
     .flatMap(([finding]) =>
       finding === undefined
@@ -137,6 +140,16 @@ function oneHalfShifts({ findings }: Exam): readonly Shift[] {
             shiftBy(finding, { applies: motorCells, factor: oneHalf.motorCells, because }),
           ],
     );
+}
+
+/** The findings of each nerve that is wrong on one half alone. */
+function onOneHalf(wrong: readonly Finding[], nerveOf: ReadonlyMap<string, string>): readonly (readonly Finding[])[] {
+  const byNerve = new Map<string, Finding[]>();
+  for (const finding of wrong) {
+    const nerve = nerveOf.get(finding.item.key);
+    if (nerve !== undefined) byNerve.set(nerve, [...(byNerve.get(nerve) ?? []), finding]);
+  }
+  return [...byNerve.values()].filter((found) => sideOf(found) !== null);
 }
 
 /**

@@ -205,6 +205,12 @@ export const hemisphereTerritories = {
     across: armsOfTheBorderZone,
     source: recalled('adams-victor', 'watershed infarction'),
   },
+  'arms-and-hands-of-both-border-zones': {
+    label: 'Parasagittal cortex of both hemispheres',
+    holds: { ...armsOfTheBorderZone, 'motor-cortex-arm': 0.97, 'motor-cortex-hand': 0.85 },
+    across: { ...armsOfTheBorderZone, 'motor-cortex-arm': 0.97, 'motor-cortex-hand': 0.85 },
+    source: recalled('adams-victor', 'watershed infarction'),
+  },
   'cortex-hand-and-arm': {
     // The hand's part of the motor strip with the lower edge of the arm's beside it.
     label: 'Cerebral cortex, hand area',

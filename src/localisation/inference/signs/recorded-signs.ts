@@ -119,6 +119,13 @@ export const recordedSigns: readonly SignWeight[] = [
     recalled('brazis', 'facial nerve'),
   ),
   ...sign(
+    'coma',
+    kinds('cord', 'root', 'cauda-equina', 'plexus', 'nerve', 'polyneuropathy', 'polyradiculoneuropathy', 'muscle'),
+    0.1,
+    'nothing below the brainstem takes away consciousness',
+    commonPractice,
+  ),
+  ...sign(
     'orofacial-dyskinesia',
     kinds('encephalopathy', 'basal-ganglia'),
     3,
