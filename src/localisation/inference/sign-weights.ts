@@ -184,6 +184,30 @@ function crossedShift({ findings }: Exam): readonly Shift[] {
   return [shiftBy(nerve, { applies: brainstem, factor: crossed, because })];
 }
 
+/** A spasm of half the face comes from its irritated nerve and from hardly anything else. Odds judged. */
+const spasmOfHalfTheFace = 60;
+
+function spasmShift({ findings }: Exam): readonly Shift[] {
+  const spasms = findings.filter(({ abnormal, item }) => abnormal && item.key === 'hemifacial-spasm');
+  const [spasm] = spasms;
+  if (spasm === undefined) return [];
+  const side = sideOf(spasms);
+  const applies: Applies = (site) => site.key === 'facial-nerve' && (side === null || site.side === side);
+  const because = 'a facial nerve that is irritated makes half of the face twitch, and hardly anything else does';
+  return [shiftBy(spasm, { applies, factor: spasmOfHalfTheFace, because })];
+}
+
+/** Odds of a lesion below the brain in coma, which comes from there only when breathing fails. Judged. */
+const comaFromBelow = 0.1;
+const belowTheBrain = kinds('cord', 'root', 'cauda-equina', 'plexus', 'nerve', 'polyneuropathy', 'muscle');
+
+function comaShift({ findings }: Exam): readonly Shift[] {
+  const coma = findings.find(({ abnormal, item }) => abnormal && item.key === 'coma');
+  if (coma === undefined) return [];
+  const because = 'nothing below the brainstem takes away consciousness';
+  return [shiftBy(coma, { applies: belowTheBrain, factor: comaFromBelow, because })];
+}
+
 /** How signs that no pathway decides shift the odds of sites; one that is found in several places counts once. */
 export function signShifts(exam: Exam): readonly Shift[] {
   return [
@@ -192,6 +216,8 @@ export function signShifts(exam: Exam): readonly Shift[] {
     ...territoryShift(exam),
     ...oneHalfShifts(exam),
     ...crossedShift(exam),
+    ...spasmShift(exam),
+    ...comaShift(exam),
     ...recordedShifts(exam),
   ];
 }

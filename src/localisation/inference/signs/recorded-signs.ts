@@ -98,13 +98,6 @@ export const recordedSigns: readonly SignWeight[] = [
     recalled('brazis', 'facial nerve'),
   ),
   ...signOnSide(
-    'hemifacial-spasm',
-    sites('facial-nerve'),
-    60,
-    'a facial nerve that is irritated makes half of the face twitch, and hardly anything else does',
-    recalled('brazis', 'hemifacial spasm'),
-  ),
-  ...signOnSide(
     'facial-synkinesis',
     sites('facial-nerve'),
     5,
@@ -117,20 +110,6 @@ export const recordedSigns: readonly SignWeight[] = [
     6,
     'the facial nerve is irritated, or has grown back amiss',
     recalled('brazis', 'facial nerve'),
-  ),
-  ...sign(
-    'coma',
-    kinds('cord', 'root', 'cauda-equina', 'plexus', 'nerve', 'polyneuropathy', 'polyradiculoneuropathy', 'muscle'),
-    0.1,
-    'nothing below the brainstem takes away consciousness',
-    commonPractice,
-  ),
-  ...sign(
-    'orofacial-dyskinesia',
-    kinds('encephalopathy', 'basal-ganglia'),
-    3,
-    'mouth and tongue move by themselves in disease of both halves of the brain',
-    fromMemory,
   ),
   ...sign(
     'palatal-tremor',
