@@ -117,6 +117,9 @@ const parasagittalPaces = { hyperacute: 0.2, acute: 0.6, subacute: 1, chronic: 1
 /** All that the middle cerebral artery feeds, face to foot and all of language, fails in a stroke; what grows takes a lobe first. Judged. */
 const wholeArteryPaces = { hyperacute: 1, acute: 1, subacute: 0.5, chronic: 0.3 } as const;
 
+/** A wasting takes years. Judged. */
+const wastingPaces = { hyperacute: 0.01, acute: 0.03, subacute: 0.5, chronic: 3 } as const;
+
 /** The small arteries of deep nuclei close in the second half of life. Judged. */
 const smallVesselAges = { from: 45, outside: 0.3 } as const;
 
@@ -124,11 +127,17 @@ const smallVesselAges = { from: 45, outside: 0.3 } as const;
 const bySteps = { hyperacute: 0.3, acute: 0.5, subacute: 1.3, chronic: 3 } as const;
 
 /** Hardly anything grows in the capsule: what fails over months to years fails elsewhere. Judged. */
-const capsulePaces = { hyperacute: 1, acute: 1, subacute: 0.7, chronic: 0.3 } as const;
+const capsulePaces = { hyperacute: 1, acute: 1, subacute: 0.45, chronic: 0.25 } as const;
 
 const inCapsule = (territory: Territory, percent: number): TerritoryLesion => ({
   ...at('hemisphere', 'internal-capsule', territory, percent),
   paces: capsulePaces,
+});
+
+/** Behind, what comes on over months grows in a lobe or wastes both. */
+const inPosteriorArtery = (territory: Territory, percent: number): TerritoryLesion => ({
+  ...at('hemisphere', 'cortex-posterior-cerebral', territory, percent),
+  paces: wholeArteryPaces,
 });
 
 /** Lesions of the hemispheres by artery, lobe and deep structure. Frequencies judged from what reaches a neurologist. */
@@ -155,15 +164,26 @@ const hemisphereLesions: readonly TerritoryLesion[] = [
     paces: anteriorCerebralPaces,
   },
   { ...at('hemisphere', 'cortex-anterior-cerebral', hemisphere['parasagittal-of-one-side'], 0.12), mayGrow: true },
-  at('hemisphere', 'cortex-posterior-cerebral', hemisphere['cortex-posterior-cerebral'], 0.7),
-  at('hemisphere', 'cortex-posterior-cerebral', hemisphere['posterior-cerebral-lower-branches'], 0.3),
-  at('hemisphere', 'cortex-posterior-cerebral', hemisphere['posterior-cerebral-with-thalamus'], 0.35),
+  inPosteriorArtery(hemisphere['cortex-posterior-cerebral'], 0.7),
+  inPosteriorArtery(hemisphere['posterior-cerebral-lower-branches'], 0.3),
+  inPosteriorArtery(hemisphere['posterior-cerebral-with-thalamus'], 0.35),
+  inPosteriorArtery(hemisphere['posterior-cerebral-stem'], 0.06),
   {
     ...at('hemisphere', 'cortex-parasagittal', hemisphere['cortex-parasagittal'], 0.26, 'both'),
     paces: parasagittalPaces,
   },
   {
     ...at('hemisphere', 'cortex-parasagittal', hemisphere['anterior-cerebral-both'], 0.04, 'both'),
+    paces: arteryPaces,
+  },
+  {
+    ...at('hemisphere', 'cortex-parasagittal', hemisphere['arms-of-both-border-zones'], 0.05, 'both'),
+    isAllOrMost: true,
+    paces: arteryPaces,
+  },
+  {
+    ...at('hemisphere', 'cortex-parasagittal', hemisphere['arms-and-hands-of-both-border-zones'], 0.04, 'both'),
+    isAllOrMost: true,
     paces: arteryPaces,
   },
   { ...at('hemisphere', 'cortex-hand-area', hemisphere['cortex-hand-area'], 0.5), paces: handPaces },
@@ -180,12 +200,18 @@ const hemisphereLesions: readonly TerritoryLesion[] = [
     ...at('hemisphere', 'cortex-frontal', hemisphere['cortex-frontal-with-motor-strip'], 0.2),
     faculties: swelling,
   },
+  at('hemisphere', 'cortex-frontal', hemisphere['upper-frontal-with-leg-area'], 0.08),
   at('hemisphere', 'cortex-parietal', hemisphere['cortex-parietal'], 0.4),
   at('hemisphere', 'cortex-parietal', hemisphere['cortex-parietal-with-motor-strip'], 0.15),
   at('hemisphere', 'cortex-parietal', hemisphere['cortex-inferior-parietal'], 0.35),
   at('hemisphere', 'cortex-parietal', hemisphere['cortex-superior-parietal'], 0.2),
   at('hemisphere', 'cortex-parietal', hemisphere['cortex-postcentral'], 0.2),
   at('hemisphere', 'cortex-parietal', hemisphere['parieto-occipital-both'], 0.08, 'both'),
+  {
+    ...at('hemisphere', 'cortex-parietal', hemisphere['posterior-atrophy-of-one-side-more'], 0.06, 'both'),
+    paces: wastingPaces,
+    ages: { from: 45, outside: 0.1 },
+  },
   at('hemisphere', 'cortex-temporal', hemisphere['cortex-temporal'], 0.3),
   { ...at('hemisphere', 'cortex-temporal', hemisphere['cortex-temporal'], 0.15), faculties: inflamedTemporalLobe },
   at('hemisphere', 'cortex-temporal', hemisphere['medial-temporal-lobe'], 0.08),
@@ -199,6 +225,7 @@ const hemisphereLesions: readonly TerritoryLesion[] = [
   at('hemisphere', 'cortex-occipital', hemisphere['cortex-below-calcarine'], 0.12),
   inCapsule(hemisphere['internal-capsule'], 2),
   { ...at('hemisphere', 'internal-capsule', hemisphere['capsule-with-swelling'], 0.4), faculties: swelling },
+  inCapsule(hemisphere.striatocapsular, 0.25),
   inCapsule(hemisphere['corona-radiata'], 1),
   inCapsule(hemisphere['capsule-with-frontopontine-fibres'], 0.35),
   inCapsule(hemisphere['capsule-genu'], 0.4),
@@ -237,11 +264,14 @@ const hemisphereLesions: readonly TerritoryLesion[] = [
 /** What takes the whole brainstem by halves spreads or swells; a closed basilar artery strikes at once. Judged. */
 const spreadingPaces = { hyperacute: 0.35, acute: 1.2, subacute: 1.4, chronic: 1 } as const;
 
+/** A basilar artery closes within minutes, or by steps over days. Judged. */
+const basilarPaces = { hyperacute: 1, acute: 1.2, subacute: 0.3, chronic: 0.02 } as const;
+
 /** Inflammation of the brainstem takes days to weeks. Judged. */
 const inflamedPaces = { hyperacute: 0.1, acute: 1.5, subacute: 1.5, chronic: 0.3 } as const;
 
 /** Want of thiamine shows over days to weeks, and no artery closes. Adams and Victor, Wernicke disease (recalled); figures judged. */
-const starvedPaces = { hyperacute: 0.15, acute: 0.8, subacute: 1.4, chronic: 0.7 } as const;
+const starvedPaces = { hyperacute: 0.05, acute: 0.8, subacute: 1.4, chronic: 0.7 } as const;
 
 /** The motor tracts in the base of the brainstem fail by a closed small artery in most. Judged. */
 const basePaces = { hyperacute: 1.1, acute: 1.1, subacute: 0.6, chronic: 0.6 } as const;
@@ -287,8 +317,8 @@ const brainstemLesions: readonly TerritoryLesion[] = [
   at('brainstem', 'pons-lateral', brainstem['pons-lateral-upper'], 0.12),
   at('brainstem', 'medial-longitudinal-fasciculus', brainstem['medial-longitudinal-fasciculus'], 0.4),
   at('brainstem', 'medial-longitudinal-fasciculus', brainstem['medial-longitudinal-fasciculus-both'], 0.15, 'both'),
-  at('brainstem', 'medulla-medial', medulla['medulla-medial'], 0.1),
-  at('brainstem', 'medulla-medial', medulla['medulla-medial-upper'], 0.15),
+  { ...at('brainstem', 'medulla-medial', medulla['medulla-medial'], 0.1), ages: smallVesselAges },
+  { ...at('brainstem', 'medulla-medial', medulla['medulla-medial-upper'], 0.15), ages: smallVesselAges },
   at('brainstem', 'medulla-medial', medulla['medulla-medial-both'], 0.03, 'both'),
   at('brainstem', 'medulla-lateral', medulla['medulla-lateral'], 0.6),
   at('brainstem', 'medulla-lateral', medulla['medulla-lateral-and-cerebellum'], 0.2),
@@ -301,8 +331,14 @@ const brainstemLesions: readonly TerritoryLesion[] = [
     ...at('brainstem', 'brainstem-diffuse', brainstem['brainstem-one-side-more'], 0.1, 'midline'),
     paces: inflamedPaces,
   },
+  {
+    ...at('brainstem', 'brainstem-diffuse', brainstem['basilar-artery-one-side-more'], 0.15, 'midline'),
+    essential: ['motor'],
+    paces: basilarPaces,
+  },
   at('brainstem', 'brainstem-diffuse', brainstem['brainstem-long-tracts'], 0.05, 'midline'),
   at('brainstem', 'brainstem-diffuse', brainstem['pons-whole'], 0.12, 'midline'),
+  { ...at('brainstem', 'brainstem-diffuse', brainstem['pons-destroyed'], 0.04, 'midline'), isAllOrMost: true },
   {
     ...at('brainstem', 'brainstem-diffuse', brainstem['grey-matter-around-ventricles'], 0.15, 'midline'),
     paces: starvedPaces,

@@ -3,7 +3,7 @@ import { cranialTerritories as cranial } from '../../anatomy/brain/territories/c
 import type { Territory } from '../../anatomy/brain/territory.ts';
 import type { SiteKind } from '../../anatomy/site-kind.ts';
 import type { Hypothesis } from '../hypothesis.ts';
-import { facultiesOf } from './process-signs.ts';
+import { comesOnSlowly, facultiesOf } from './process-signs.ts';
 import { type TerritoryLesion, territoryHypotheses } from './territory-lesions.ts';
 
 const growing: ReadonlySet<string> = new Set([
@@ -62,6 +62,9 @@ const paceOfTheFifth = { hyperacute: 0.15, acute: 0.45, subacute: 1.3, chronic: 
  */
 const paceOfTheAngle = { hyperacute: 0.05, acute: 0.12, subacute: 0.6, chronic: 2 } as const;
 
+/** What takes the like nerve on both sides of the base of the skull grows or spreads there. Judged. */
+const alongTheBase = { hyperacute: 0.15, acute: 0.3, subacute: 1, chronic: 1.5 } as const;
+
 /** Lesions of the visual pathway and of the cranial nerves. Frequencies judged from what reaches a neurologist. */
 const lesions: readonly TerritoryLesion[] = [
   sight('retina', cranial.retina, 0.3),
@@ -69,6 +72,8 @@ const lesions: readonly TerritoryLesion[] = [
   { ...sight('optic-nerve', cranial['optic-nerve'], 0.9), paces: inflamedNerve },
   sight('optic-nerve', cranial['optic-nerve-head'], 0.5),
   { ...sight('optic-nerve', cranial['optic-nerve-both'], 0.22, 'both'), paces: inflamedNerve },
+  sight('retina', cranial['retina-both'], 0.07, 'both'),
+  sight('optic-nerve', cranial['optic-nerve-head-both'], 0.07, 'both'),
   sight('optic-chiasm', cranial['optic-chiasm'], 0.35, 'midline'),
   sight('optic-chiasm', cranial['optic-chiasm-and-nerve'], 0.1, 'midline'),
   {
@@ -84,8 +89,10 @@ const lesions: readonly TerritoryLesion[] = [
   nerve('olfactory-nerve', cranial['olfactory-nerve-both'], 0.25, 'both'),
   nerve('oculomotor-nerve', cranial['oculomotor-nerve-compressed'], 0.5),
   nerve('oculomotor-nerve', cranial['oculomotor-nerve-core'], 0.5),
+  nerve('oculomotor-nerve', cranial['oculomotor-nerve-both'], 0.02, 'both'),
   nerve('trochlear-nerve', cranial['trochlear-nerve'], 0.35),
   nerve('abducens-nerve', cranial['abducens-nerve'], 0.8),
+  nerve('abducens-nerve', cranial['petrous-apex'], 0.05),
   nerve('trochlear-nerve', cranial['trochlear-nerve-both'], 0.05, 'both'),
   nerve('abducens-nerve', cranial['abducens-nerve-both'], 0.08, 'both'),
   { ...nerve('cavernous-sinus', cranial['cavernous-sinus'], 0.25), faculties: drowsyWithIt },
@@ -94,8 +101,11 @@ const lesions: readonly TerritoryLesion[] = [
   nerve('cavernous-sinus', cranial['cavernous-sinus-sixth-nerve'], 0.06),
   nerve('cavernous-sinus', cranial['cavernous-sinus-arterialised'], 0.05),
   { ...nerve('cavernous-sinus', cranial['cavernous-sinus-both'], 0.03, 'both'), faculties: drowsyWithIt },
+  { ...nerve('cavernous-sinus', cranial['cavernous-sinus-with-ganglion'], 0.05), paces: comesOnSlowly },
   nerve('orbital-apex', cranial['orbital-apex'], 0.12),
   { ...nerve('trigeminal-nerve', cranial['trigeminal-nerve'], 0.3), paces: paceOfTheFifth },
+  { ...nerve('trigeminal-nerve', cranial['trigeminal-nerve-both'], 0.04, 'both'), paces: paceOfTheFifth },
+  nerve('facial-nerve', cranial['facial-nerve-irritated'], 0.05),
   nerve('facial-nerve', cranial['facial-nerve-canal'], 1.6),
   nerve('facial-nerve', cranial['facial-nerve-beyond'], 0.6),
   nerve('facial-nerve', cranial['facial-nerve-both'], 0.16, 'both'),
@@ -105,6 +115,7 @@ const lesions: readonly TerritoryLesion[] = [
   nerve('vestibular-nerve', cranial['labyrinth-and-cochlea'], 0.25),
   nerve('vestibular-nerve', cranial['semicircular-canal'], 0.5),
   nerve('cochlear-nerve', cranial['cochlear-nerve'], 0.6),
+  nerve('cochlear-nerve', cranial['cochlear-nerve-both'], 0.1, 'both'),
   // Hearing is lost in over nine in ten (recalled), so that what takes only a part of everything is rare.
   {
     ...nerve('cerebellopontine-angle', cranial['cerebellopontine-angle'], 0.2),
@@ -117,12 +128,14 @@ const lesions: readonly TerritoryLesion[] = [
     isAllOrMost: true,
   },
   nerve('jugular-foramen', cranial['jugular-foramen'], 0.06),
-  nerve('jugular-foramen', cranial['jugular-foramen-and-hypoglossal-canal'], 0.04),
+  nerve('jugular-foramen', cranial['jugular-foramen-and-hypoglossal-canal'], 0.045),
   nerve('vagus-nerve', cranial['vagus-nerve'], 0.12),
   nerve('recurrent-laryngeal-nerve', cranial['recurrent-laryngeal-nerve'], 0.25),
+  nerve('recurrent-laryngeal-nerve', cranial['recurrent-laryngeal-nerve-both'], 0.02, 'both'),
   nerve('spinal-accessory-nerve', cranial['accessory-nerve'], 0.06),
   nerve('hypoglossal-nerve', cranial['hypoglossal-nerve'], 0.12),
-  nerve('hypoglossal-nerve', cranial['hypoglossal-nerve-beside-the-vagus'], 0.02),
+  nerve('hypoglossal-nerve', cranial['hypoglossal-nerve-beside-the-vagus'], 0.03),
+  { ...nerve('hypoglossal-nerve', cranial['hypoglossal-nerve-both'], 0.01, 'both'), paces: alongTheBase },
   nerve('oculosympathetic-chain', cranial['oculosympathetic-chain'], 0.25),
   nerve('oculosympathetic-chain', cranial['carotid-sympathetic-plexus'], 0.15),
   nerve('ciliary-ganglion', cranial['ciliary-ganglion'], 0.15),

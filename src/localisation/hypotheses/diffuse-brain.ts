@@ -14,6 +14,9 @@ const percent = {
   dementia: 1.2,
   whiteMatter: 0.12,
   rapidDementia: 0.08,
+  inflamed: 0.25,
+  excited: 0.12,
+  leaking: 0.06,
 } as const;
 
 function pressureHypotheses(): Hypothesis[] {
@@ -97,15 +100,18 @@ function basalMeningealHypotheses(): Hypothesis[] {
     'meninges',
   );
   const spreads = [
-    { key: 'even', left: 0.4, right: 0.4 },
-    { key: 'left-worse', left: 0.55, right: 0.25 },
-    { key: 'right-worse', left: 0.25, right: 0.55 },
+    { key: 'even', left: 0.4, right: 0.4, share: 0.3 },
+    { key: 'left-worse', left: 0.55, right: 0.25, share: 0.3 },
+    { key: 'right-worse', left: 0.25, right: 0.55, share: 0.3 },
+    // Growth and infection along the base of the skull may keep to one half of it.
+    { key: 'left-alone', left: 0.6, right: 0.03, share: 0.06 },
+    { key: 'right-alone', left: 0.03, right: 0.6, share: 0.06 },
   ] as const;
   return spreads.map((spread) => {
     const lesion = new LesionBuilder().brain('left', 'meninges', 0.5).brain('left', 'intracranial-pressure', 0.2);
     for (const side of bodySides)
       for (const [nerve, share] of basalNerves) lesion.brain(side, nerve, spread[side] * share);
-    return hypothesis(site, spread.key, percent.basalMeninges / spreads.length, lesion.build(), {
+    return hypothesis(site, spread.key, percent.basalMeninges * spread.share, lesion.build(), {
       process: processOf({ because: 'the meninges at the base catch one cranial nerve after another' }),
       faculties: facultiesOf([
         ['consciousness', 0.2],
@@ -181,6 +187,45 @@ function encephalopathyHypotheses(): Hypothesis[] {
       ],
     ],
     [
+      // Inflamed on both sides: conduct, memory and wakefulness together, and movements that nobody wills.
+      'inflamed',
+      percent.inflamed * 0.7,
+      [
+        ['mood-behaviour', 0.7],
+        ['attention', 0.65],
+        ['orientation', 0.55],
+        ['memory', 0.5],
+        ['consciousness', 0.4],
+        ['chorea', 0.1],
+        ['dystonia', 0.1],
+        ['rigidity', 0.15],
+        ['myoclonus', 0.15],
+        ['speech-initiation', 0.25],
+        ['language-expression', 0.2],
+        ['executive', 0.3],
+        ['speech-articulation', 0.2],
+        ['blood-pressure', 0.15],
+        ['trunk-coordination', 0.15],
+      ],
+    ],
+    [
+      // The same with movements that nobody wills, which are not met without a change of mind.
+      'inflamed-with-movements',
+      percent.inflamed * 0.3,
+      [
+        ['mood-behaviour', 0.85],
+        ['attention', 0.8],
+        ['orientation', 0.75],
+        ['memory', 0.6],
+        ['consciousness', 0.6],
+        ['chorea', 0.6],
+        ['dystonia', 0.5],
+        ['rigidity', 0.3],
+        ['speech-initiation', 0.4],
+        ['blood-pressure', 0.3],
+      ],
+    ],
+    [
       'failing-memory',
       percent.dementia * 0.6,
       [
@@ -209,10 +254,83 @@ function encephalopathyHypotheses(): Hypothesis[] {
   ];
   return forms.map(([key, frequency, signs]) =>
     hypothesis(encephalopathySite, key, frequency, intact, {
-      process: processOf({ because: 'both hemispheres are affected throughout' }),
+      process: processOf({
+        ...(isInflamed(key) && { release: () => 0.3 }),
+        because: 'both hemispheres are affected throughout',
+      }),
       faculties: facultiesOf(signs),
+      ...(isInflamed(key) && { paces: inflamedPaces }),
     }),
   );
+}
+
+const isInflamed = (form: string): boolean => form.startsWith('inflamed');
+
+/** Inflammation of the brain is noticed within days to weeks. Judged. */
+const inflamedPaces = { hyperacute: 0.05, acute: 1.3, subacute: 1.6, chronic: 0.3 } as const;
+/** A poison, or a drug that is taken or withdrawn, shows within hours to days. Judged. */
+const poisonedPaces = { hyperacute: 1, acute: 1.5, subacute: 0.2, chronic: 0.05 } as const;
+
+/**
+ * An excited brain, as by serotonin, by loss of dopamine or by withdrawal: stiff, brisk, jerking and sweating, with unsteady
+ * pulse and pressure. Signs of serotonin toxicity: Dunkley 2003 (recalled); chances judged.
+ */
+function excitedBrain(): Hypothesis[] {
+  return [
+    { key: 'excited', release: 0.6, rigidity: 0.35 },
+    { key: 'excited-and-rigid', release: 0.25, rigidity: 0.85 },
+  ].map(({ key, release, rigidity }) =>
+    hypothesis(encephalopathySite, key, percent.excited / 2, intact, {
+      process: processOf({
+        release: ({ segment }) => (partOf(segment) === 'leg' ? release : release * 0.7),
+        because: 'the whole brain and its autonomic centres are overexcited',
+      }),
+      paces: poisonedPaces,
+      faculties: facultiesOf([
+        ['attention', 0.6],
+        ['consciousness', 0.45],
+        ['orientation', 0.5],
+        ['mood-behaviour', 0.4],
+        ['rigidity', rigidity],
+        ['postural-tremor', 0.5],
+        ['myoclonus', 0.4],
+        ['sweating', 0.6],
+        ['blood-pressure', 0.45],
+        ['heart-rate', 0.5],
+      ]),
+    }),
+  );
+}
+
+/**
+ * Vessels that leak under high pressure, behind before elsewhere, as in eclampsia: sight fails on both sides, or the mind, and
+ * reflexes are brisk. Disturbed sight in 20 to 39 %, clouding in 28 to 94 %: Fugate 2015 (recalled); other chances judged.
+ */
+function leakingVessels(): Hypothesis[] {
+  const occipital = widespreadSite('cortex-occipital', 'Occipital cortex', 'hemisphere');
+  return [
+    { key: 'leaking-behind', site: occipital, sight: 0.85, mind: 0.3, share: 0.6 },
+    { key: 'leaking', site: encephalopathySite, sight: 0.3, mind: 0.8, share: 0.4 },
+  ].map(({ key, site, sight, mind, share }) => {
+    const lesion = new LesionBuilder();
+    for (const side of bodySides)
+      lesion
+        .brain(side, 'occipital-cortex-above-calcarine', sight * 0.8)
+        .brain(side, 'occipital-cortex-below-calcarine', sight * 0.8)
+        .brain(side, 'occipital-pole', sight);
+    return hypothesis(site, key, percent.leaking * share, lesion.build(), {
+      process: processOf({
+        release: ({ segment }) => (partOf(segment) === 'leg' ? 0.5 : 0.4),
+        because: 'vessels leak under high pressure on both sides',
+      }),
+      paces: poisonedPaces,
+      faculties: facultiesOf([
+        ['consciousness', mind * 0.6],
+        ['attention', mind],
+        ['orientation', mind * 0.7],
+      ]),
+    });
+  });
 }
 
 /** The white matter of both hemispheres, as in leukodystrophy: conduct and thinking fail, legs stiffen, sight and hearing dull. Chances judged. */
@@ -280,6 +398,8 @@ export function diffuseBrainHypotheses(): Hypothesis[] {
     ...basalMeningealHypotheses(),
     siderosis(),
     ...encephalopathyHypotheses(),
+    ...excitedBrain(),
+    ...leakingVessels(),
     whiteMatter(),
     rapidDementia(),
   ];

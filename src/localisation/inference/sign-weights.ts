@@ -4,8 +4,8 @@ import { stockingsAndGloves } from '../../anatomy/skin-extents.ts';
 import { skinPlace, territoryKeys } from '../../anatomy/skin-places.ts';
 import type { Exam } from '../../exam/exam.ts';
 import type { Finding } from '../../exam/finding.ts';
-import { type BodySide, bodySides } from '../../kernel/side.ts';
-import { kinds, sites } from './history/history-weight.ts';
+import { type BodySide, bodySides, opposite } from '../../kernel/side.ts';
+import { anyOf, kinds, sites } from './history/history-weight.ts';
 import { limbPatternShifts, shiftBy } from './limb-patterns.ts';
 import type { Applies, Shift } from './shift.ts';
 import { recordedSigns } from './signs/recorded-signs.ts';
@@ -126,6 +126,111 @@ const ownNerveOf: ReadonlyMap<string, Applies> = new Map(
   }),
 );
 
+/**
+ * Signs of one nerve of face, tongue and larynx that are found on one half alone. A process of junctions, muscles or motor
+ * cells takes both halves there in nearly all, even if one is worse. Odds for each such nerve, for two at most. Judged.
+ */
+const ofOneHalf: ReadonlyMap<string, string> = new Map([
+  ['tongue-weakness', 'tongue'],
+  ['tongue-wasting', 'tongue'],
+  ['vocal-cord-paralysis', 'larynx'],
+  ['palatal-weakness', 'palate'],
+  ['facial-weakness', 'face'],
+]);
+/** Nerves of the eye muscles, which a junction imitates one at a time: they count beside one of the others. */
+const ofOneEye: ReadonlyMap<string, string> = new Map([
+  ['sixth-nerve-palsy', 'sixth'],
+  ['third-nerve-palsy', 'third'],
+  ['fourth-nerve-palsy', 'fourth'],
+  ['ophthalmoplegia', 'several'],
+]);
+const oneHalf = { junctionAndMuscle: 0.3, motorCells: 0.5, atMost: 2 } as const;
+const junctionAndMuscle = kinds('junction', 'muscle');
+const motorCells = anyOf(kinds('motor-neuron-system'), sites('bulbar-motor-nuclei'));
+
+function oneHalfShifts({ findings }: Exam): readonly Shift[] {
+  const wrong = findings.filter(({ abnormal }) => abnormal);
+  const ofFaceAndThroat = onOneHalf(wrong, ofOneHalf);
+  const nerves = ofFaceAndThroat.length > 0 ? [...ofFaceAndThroat, ...onOneHalf(wrong, ofOneEye)] : [];
+  const because = 'a process of junctions, muscles or motor cells takes both halves of face and throat';
+  return nerves
+    .slice(0, oneHalf.atMost)
+    .flatMap(([finding]) =>
+      finding === undefined
+        ? []
+        : [
+            shiftBy(finding, { applies: junctionAndMuscle, factor: oneHalf.junctionAndMuscle, because }),
+            shiftBy(finding, { applies: motorCells, factor: oneHalf.motorCells, because }),
+          ],
+    );
+}
+
+/** The findings of each nerve that is wrong on one half alone. */
+function onOneHalf(wrong: readonly Finding[], nerveOf: ReadonlyMap<string, string>): readonly (readonly Finding[])[] {
+  const byNerve = new Map<string, Finding[]>();
+  for (const finding of wrong) {
+    const nerve = nerveOf.get(finding.item.key);
+    if (nerve !== undefined) byNerve.set(nerve, [...(byNerve.get(nerve) ?? []), finding]);
+  }
+  return [...byNerve.values()].filter((found) => sideOf(found) !== null);
+}
+
+/**
+ * A cranial nerve of one side with limbs of the other side is the rule of the brainstem, where the nerves have left and the
+ * long tracts have not crossed yet. Odds judged; the wiring says the same of what each finding needs by itself.
+ */
+const crossed = 2.5;
+const nervesOfOneSide: ReadonlySet<string> = new Set([
+  'facial-weakness',
+  'third-nerve-palsy',
+  'sixth-nerve-palsy',
+  'eye-abduction-weakness',
+  'facial-numbness',
+  'jaw-weakness',
+  'palatal-weakness',
+  'vocal-cord-paralysis',
+  'tongue-weakness',
+]);
+const limbKinds: ReadonlySet<Finding['item']['probe']['kind']> = new Set(['movement', 'sensation', 'plantar']);
+const brainstem = kinds('brainstem');
+
+function crossedShift({ findings }: Exam): readonly Shift[] {
+  const wrong = findings.filter(({ abnormal }) => abnormal);
+  const nerves = wrong.filter(({ item }) => nervesOfOneSide.has(item.key));
+  const limbs = wrong.filter(
+    ({ item, place }) => limbKinds.has(item.probe.kind) && item.region !== 'head' && place?.key !== 'half-face',
+  );
+  const [nerve] = nerves;
+  const side = sideOf(nerves);
+  if (nerve === undefined || side === null || sideOf(limbs) !== opposite(side)) return [];
+  const because = 'a nerve of one side with limbs of the other is the rule of the brainstem';
+  return [shiftBy(nerve, { applies: brainstem, factor: crossed, because })];
+}
+
+/** A spasm of half the face comes from its irritated nerve and from hardly anything else. Odds judged. */
+const spasmOfHalfTheFace = 60;
+
+function spasmShift({ findings }: Exam): readonly Shift[] {
+  const spasms = findings.filter(({ abnormal, item }) => abnormal && item.key === 'hemifacial-spasm');
+  const [spasm] = spasms;
+  if (spasm === undefined) return [];
+  const side = sideOf(spasms);
+  const applies: Applies = (site) => site.key === 'facial-nerve' && (side === null || site.side === side);
+  const because = 'a facial nerve that is irritated makes half of the face twitch, and hardly anything else does';
+  return [shiftBy(spasm, { applies, factor: spasmOfHalfTheFace, because })];
+}
+
+/** Odds of a lesion below the brain in coma, which comes from there only when breathing fails. Judged. */
+const comaFromBelow = 0.1;
+const belowTheBrain = kinds('cord', 'root', 'cauda-equina', 'plexus', 'nerve', 'polyneuropathy', 'muscle');
+
+function comaShift({ findings }: Exam): readonly Shift[] {
+  const coma = findings.find(({ abnormal, item }) => abnormal && item.key === 'coma');
+  if (coma === undefined) return [];
+  const because = 'nothing below the brainstem takes away consciousness';
+  return [shiftBy(coma, { applies: belowTheBrain, factor: comaFromBelow, because })];
+}
+
 /** How signs that no pathway decides shift the odds of sites; one that is found in several places counts once. */
 export function signShifts(exam: Exam): readonly Shift[] {
   return [
@@ -134,6 +239,10 @@ export function signShifts(exam: Exam): readonly Shift[] {
     ...territoryShift(exam),
     ...recordedShifts(exam),
     ...limbPatternShifts(exam),
+    ...oneHalfShifts(exam),
+    ...crossedShift(exam),
+    ...spasmShift(exam),
+    ...comaShift(exam),
   ];
 }
 

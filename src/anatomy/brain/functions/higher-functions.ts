@@ -101,6 +101,8 @@ export const higherFunctions = {
       partly(0.2, leading('dorsolateral-frontal-cortex')),
       partly(0.2, leading('medial-frontal-cortex')),
       partly(0.12, leading('medial-thalamus')),
+      // Deep lesions of the leading half starve or cut off the cortex above them.
+      partly(0.3, leading('striatum')),
     ),
     source: language,
   },

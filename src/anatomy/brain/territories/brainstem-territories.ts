@@ -56,6 +56,14 @@ const halfOfThePons = {
   'sympathetic-fibres-in-pons': 0.8,
 } as const;
 
+/** The same where nothing gets through any more. */
+const halfOfADestroyedPons = {
+  ...halfOfThePons,
+  'basis-pontis': 0.98,
+  'corticobulbar-fibres-in-pons': 0.95,
+  'pontine-reticular-formation': 0.95,
+} as const;
+
 /** Midbrain, pons and the brainstem as a whole, by level and by what lies in front, behind and to the side. */
 export const brainstemTerritories = {
   'midbrain-ventral': {
@@ -259,16 +267,16 @@ export const brainstemTerritories = {
   'pons-ventral-both': {
     label: 'Ventral pons',
     holds: {
-      'basis-pontis': 0.95,
-      'corticobulbar-fibres-in-pons': 0.95,
+      'basis-pontis': 0.98,
+      'corticobulbar-fibres-in-pons': 0.97,
       'pontine-nuclei': 0.8,
       'abducens-fascicle': 0.7,
       'horizontal-gaze-centre': 0.6,
       'facial-fascicle': 0.6,
     },
     across: {
-      'basis-pontis': 0.95,
-      'corticobulbar-fibres-in-pons': 0.95,
+      'basis-pontis': 0.98,
+      'corticobulbar-fibres-in-pons': 0.97,
       'pontine-nuclei': 0.8,
       'abducens-fascicle': 0.7,
       'horizontal-gaze-centre': 0.6,
@@ -484,6 +492,36 @@ export const brainstemTerritories = {
     holds: halfOfThePons,
     across: halfOfThePons,
     source: recalled('adams-victor', 'pontine haemorrhage'),
+  },
+  'pons-destroyed': {
+    label: 'Brainstem on both sides',
+    holds: halfOfADestroyedPons,
+    across: halfOfADestroyedPons,
+    source: recalled('adams-victor', 'pontine haemorrhage'),
+  },
+  'basilar-artery-one-side-more': {
+    // A closing basilar artery: one half of the body fails first, with balance, speech and wakefulness.
+    label: 'Brainstem on both sides',
+    holds: {
+      'basis-pontis': 0.85,
+      'corticobulbar-fibres-in-pons': 0.8,
+      'pontine-nuclei': 0.4,
+      'vestibular-nuclei': 0.5,
+      'cochlear-nucleus': 0.2,
+      'abducens-nucleus': 0.3,
+      'horizontal-gaze-centre': 0.3,
+      'medial-longitudinal-fasciculus': 0.25,
+      'middle-cerebellar-peduncle': 0.4,
+      'pontine-reticular-formation': 0.75,
+    },
+    across: {
+      'basis-pontis': 0.12,
+      'corticobulbar-fibres-in-pons': 0.25,
+      'vestibular-nuclei': 0.4,
+      'middle-cerebellar-peduncle': 0.3,
+      'pontine-reticular-formation': 0.75,
+    },
+    source: recalled('adams-victor', 'basilar artery occlusion'),
   },
   'grey-matter-around-ventricles': {
     label: 'Grey matter around the third and fourth ventricles',

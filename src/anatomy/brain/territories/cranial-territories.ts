@@ -137,6 +137,19 @@ export const cranialTerritories = {
     nerves: { 'ophthalmic-nerve': [0, 0.2] },
     source: ocular,
   },
+  'cavernous-sinus-with-ganglion': {
+    // What grows in the sinus goes back into the cave of the trigeminal ganglion and up to the optic nerve.
+    label: 'Cavernous sinus or superior orbital fissure',
+    holds: {
+      'abducens-nerve': 0.8,
+      'trigeminal-root': 0.65,
+      'oculomotor-nerve': 0.5,
+      'pupil-fibres-of-oculomotor-nerve': 0.3,
+      'trochlear-nerve': 0.4,
+      'optic-nerve': 0.25,
+    },
+    source: ocular,
+  },
   'orbital-apex': {
     label: 'Orbital apex',
     holds: {
@@ -166,6 +179,56 @@ export const cranialTerritories = {
     holds: { 'facial-nerve-in-canal': 0.92 },
     across: { 'facial-nerve-in-canal': 0.92 },
     source: lower,
+  },
+  'petrous-apex': {
+    // The sixth nerve bends over the tip of the petrous bone, on which the trigeminal ganglion lies.
+    label: 'Abducens nerve',
+    holds: { 'abducens-nerve': 0.9, 'trigeminal-root': 0.75, 'facial-nerve-before-canal': 0.1 },
+    source: recalled('brazis', 'petrous apex syndrome'),
+  },
+  'facial-nerve-irritated': {
+    // A vessel beats on the root of the nerve: it fires, and the face keeps its strength.
+    label: 'Facial nerve',
+    holds: { 'facial-nerve-before-canal': 0.04 },
+    source: recalled('brazis', 'hemifacial spasm'),
+  },
+  'trigeminal-nerve-both': {
+    // The ganglia have no barrier between blood and nerve, so that what inflames connective tissue numbs both halves of the face.
+    label: 'Trigeminal nerve, root or ganglion',
+    holds: { 'trigeminal-root': 0.85 },
+    across: { 'trigeminal-root': 0.75 },
+    source: recalled('brazis', 'trigeminal sensory neuropathy'),
+  },
+  'oculomotor-nerve-both': {
+    label: 'Oculomotor nerve',
+    holds: { 'oculomotor-nerve': 0.85, 'pupil-fibres-of-oculomotor-nerve': 0.5 },
+    across: { 'oculomotor-nerve': 0.85, 'pupil-fibres-of-oculomotor-nerve': 0.5 },
+    source: ocular,
+  },
+  'cochlear-nerve-both': {
+    label: 'Cochlear nerve or cochlea',
+    holds: { 'cochlear-nerve': 0.92 },
+    across: { 'cochlear-nerve': 0.92 },
+    source: lower,
+  },
+  'recurrent-laryngeal-nerve-both': {
+    label: 'Recurrent laryngeal nerve',
+    holds: { 'recurrent-laryngeal-nerve': 0.9 },
+    across: { 'recurrent-laryngeal-nerve': 0.9 },
+    source: lower,
+  },
+  'hypoglossal-nerve-both': {
+    label: 'Hypoglossal nerve',
+    holds: { 'hypoglossal-nerve': 0.9 },
+    across: { 'hypoglossal-nerve': 0.9 },
+    source: lower,
+  },
+  'retina-both': { label: 'Retina', holds: { retina: 0.9 }, across: { retina: 0.9 }, source: visual },
+  'optic-nerve-head-both': {
+    label: 'Optic nerve',
+    holds: { 'optic-nerve-head': 0.9, 'optic-nerve': 0.5 },
+    across: { 'optic-nerve-head': 0.8, 'optic-nerve': 0.4 },
+    source: visual,
   },
   'optic-nerve-both': {
     label: 'Optic nerve',

@@ -46,6 +46,14 @@ const behindBothHemispheres = {
   'occipital-cortex-above-calcarine': 0.2,
 } as const;
 
+/** Between the fields of the anterior and the middle cerebral artery, where flow fails first when blood pressure falls. */
+const armsOfTheBorderZone = {
+  'motor-cortex-arm': 0.9,
+  'motor-cortex-hand': 0.15,
+  'motor-cortex-leg': 0.05,
+  'dorsolateral-frontal-cortex': 0.2,
+} as const;
+
 /** The foot of the motor strip of one hemisphere, for face, jaw, tongue and throat. */
 const operculum = { 'motor-cortex-face': 0.92, 'inferior-frontal-gyrus': 0.3 } as const;
 
@@ -190,6 +198,19 @@ export const hemisphereTerritories = {
     across: innerFace,
     source: arteries,
   },
+  'arms-of-both-border-zones': {
+    // Where anterior and middle cerebral arteries meet lies the motor strip of shoulder and upper arm.
+    label: 'Parasagittal cortex of both hemispheres',
+    holds: armsOfTheBorderZone,
+    across: armsOfTheBorderZone,
+    source: recalled('adams-victor', 'watershed infarction'),
+  },
+  'arms-and-hands-of-both-border-zones': {
+    label: 'Parasagittal cortex of both hemispheres',
+    holds: { ...armsOfTheBorderZone, 'motor-cortex-arm': 0.97, 'motor-cortex-hand': 0.85 },
+    across: { ...armsOfTheBorderZone, 'motor-cortex-arm': 0.97, 'motor-cortex-hand': 0.85 },
+    source: recalled('adams-victor', 'watershed infarction'),
+  },
   'cortex-hand-and-arm': {
     // The hand's part of the motor strip with the lower edge of the arm's beside it.
     label: 'Cerebral cortex, hand area',
@@ -253,6 +274,21 @@ export const hemisphereTerritories = {
     },
     source: lobes,
   },
+  'upper-frontal-with-leg-area': {
+    // What grows in the upper frontal lobe: the leg before the arm, with drive and bladder.
+    label: 'Frontal lobe in front of the motor cortex',
+    holds: {
+      'dorsolateral-frontal-cortex': 0.75,
+      'medial-frontal-cortex': 0.8,
+      'frontopontine-fibres': 0.2,
+      'motor-cortex-arm': 0.5,
+      'motor-cortex-hand': 0.45,
+      'motor-cortex-leg': 0.7,
+      'motor-cortex-foot': 0.7,
+      'motor-cortex-face': 0.1,
+    },
+    source: lobes,
+  },
   'cortex-parietal': {
     label: 'Parietal lobe',
     holds: {
@@ -303,6 +339,24 @@ export const hemisphereTerritories = {
     holds: behindBothHemispheres,
     across: behindBothHemispheres,
     source: recalled('brazis', 'Balint syndrome'),
+  },
+  'posterior-atrophy-of-one-side-more': {
+    // A wasting that begins behind, deeper on one side: what is seen is not known, and half of space is lost.
+    label: 'Parietal lobe',
+    holds: {
+      'superior-parietal-lobule': 0.85,
+      'inferior-parietal-lobule': 0.7,
+      'ventral-occipitotemporal-cortex': 0.5,
+      'occipital-cortex-above-calcarine': 0.5,
+      'occipital-cortex-below-calcarine': 0.35,
+    },
+    across: {
+      'superior-parietal-lobule': 0.7,
+      'inferior-parietal-lobule': 0.35,
+      'ventral-occipitotemporal-cortex': 0.3,
+      'occipital-cortex-above-calcarine': 0.1,
+    },
+    source: recalled('adams-victor', 'posterior cortical atrophy'),
   },
   'cortex-superior-parietal': {
     label: 'Parietal lobe',
@@ -405,6 +459,23 @@ export const hemisphereTerritories = {
     },
     source: arteries,
   },
+  'posterior-cerebral-stem': {
+    // Closed at its origin the artery starves peduncle, thalamus and occipital lobe, and looks like the middle cerebral.
+    label: 'Cerebral cortex, territory of the posterior cerebral artery',
+    holds: {
+      'occipital-cortex-above-calcarine': 0.9,
+      'occipital-cortex-below-calcarine': 0.9,
+      'occipital-pole': 0.4,
+      'ventral-occipitotemporal-cortex': 0.5,
+      'medial-temporal-lobe': 0.5,
+      'ventral-posterolateral-nucleus': 0.85,
+      'ventral-posteromedial-nucleus': 0.75,
+      'medial-thalamus': 0.5,
+      'cerebral-peduncle': 0.75,
+      'corticobulbar-fibres-in-midbrain': 0.6,
+    },
+    source: arteries,
+  },
   'anterior-choroidal': {
     label: 'Internal capsule or corona radiata',
     holds: {
@@ -457,6 +528,19 @@ export const hemisphereTerritories = {
       'intracranial-pressure': 0.1,
     },
     source: recalled('adams-victor', 'putaminal haemorrhage'),
+  },
+  striatocapsular: {
+    // The deep branches of the middle cerebral artery together, behind a clot in its stem.
+    label: 'Internal capsule or corona radiata',
+    holds: {
+      'internal-capsule-posterior-limb': 0.85,
+      'internal-capsule-genu': 0.9,
+      striatum: 0.9,
+      'globus-pallidus': 0.4,
+      'corona-radiata': 0.3,
+      'thalamocortical-radiation': 0.3,
+    },
+    source: recalled('adams-victor', 'striatocapsular infarction'),
   },
   'capsule-genu': {
     label: 'Internal capsule or corona radiata',

@@ -53,7 +53,7 @@ export const headHistory: readonly HistoryWeight[] = [
     'vomiting',
     anyOf(
       kinds('intracranial-pressure', 'meninges', 'cerebellum'),
-      sites('vestibular-nerve', 'medulla-lateral', 'pons-lateral'),
+      sites('vestibular-nerve', 'medulla-lateral', 'pons-lateral', 'brainstem-diffuse'),
     ),
     1.5,
     0.9,
@@ -118,6 +118,28 @@ export const headHistory: readonly HistoryWeight[] = [
   ),
   ...weigh(
     ['vertigo', 'continuous-vertigo'],
+    sites('pons-ventral', 'midbrain-tegmentum', 'medulla-half', 'brainstem-diffuse', 'foramen-magnum'),
+    1.7,
+    0.95,
+    'vertigo goes with the brainstem',
+  ),
+  ...weigh(
+    ['vertigo', 'continuous-vertigo'],
+    kinds('hemisphere'),
+    0.25,
+    1,
+    'few lesions of a hemisphere make the world spin',
+  ),
+  ...weigh(
+    'diplopia',
+    ({ key, kind }) => kind === 'hemisphere' && key !== 'thalamus',
+    0.35,
+    1,
+    'a lesion of a hemisphere leaves the eyes in line',
+  ),
+  ...weigh('diplopia', kinds('cerebellum'), 0.7, 1, 'double vision is more of the brainstem than of the cerebellum'),
+  ...weigh(
+    ['vertigo', 'continuous-vertigo'],
     sites('medial-longitudinal-fasciculus'),
     0.7,
     1,
@@ -136,6 +158,13 @@ export const headHistory: readonly HistoryWeight[] = [
     1.8,
     0.6,
     'loss of hearing is what it is noticed by',
+  ),
+  ...weigh(
+    'hearing-loss',
+    sites('brainstem-diffuse', 'basal-meningeal-process'),
+    1.5,
+    1,
+    'loss of hearing goes with a closing basilar artery and with the meninges at the base',
   ),
   ...weigh(
     'tinnitus',
@@ -193,6 +222,13 @@ export const headHistory: readonly HistoryWeight[] = [
     0.6,
     'loss of smell is what it is noticed by',
   ),
+  ...weigh(
+    ['neck-pain', 'headache', 'new-headache'],
+    sites('hypoglossal-nerve', 'jugular-foramen', 'oculosympathetic-chain'),
+    1.7,
+    0.9,
+    'a torn carotid artery and a growth of the base of the skull hurt beside the nerves that they press',
+  ),
   ...weigh(['dysphagia', 'voice-change'], pharynx, 1.4, 0.85, 'throat and voice depend on it'),
   ...weigh(
     'voice-change',
@@ -205,7 +241,7 @@ export const headHistory: readonly HistoryWeight[] = [
     'slurred-speech',
     anyOf(
       kinds('junction', 'motor-neuron-system', 'cerebellum'),
-      sites('internal-capsule', 'pons-ventral', 'corticobulbar-both-sides'),
+      sites('internal-capsule', 'pons-ventral', 'brainstem-diffuse', 'corticobulbar-both-sides'),
     ),
     1.3,
     0.9,

@@ -447,6 +447,13 @@ export const limbHistory: readonly HistoryWeight[] = [
     0.85,
     'balance depends on dorsal columns and cerebellum',
   ),
+  ...weigh(
+    ['weakness', 'numbness', 'paraesthesiae'],
+    kinds('cerebellum'),
+    0.65,
+    1,
+    'the cerebellum alone neither weakens nor numbs',
+  ),
   ...weigh('unsteadiness', kinds('brainstem'), 1.3, 0.9, 'balance is lost with the paths of the cerebellum'),
   ...weigh(
     'clumsiness',

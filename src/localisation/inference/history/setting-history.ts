@@ -15,7 +15,8 @@ const nervesAtShoulderAndArm = sites(
 const lowerCranialNerves = sites('jugular-foramen', 'vagus-nerve', 'hypoglossal-nerve');
 const sympatheticAndRecurrent = sites('recurrent-laryngeal-nerve', 'oculosympathetic-chain');
 const borderZones: Applies = ({ key, side }) =>
-  side === 'both' && (key === 'cortex-parietal' || key === 'cortex-occipital');
+  side === 'both' && (key === 'cortex-parietal' || key === 'cortex-occipital' || key === 'cortex-parasagittal');
+const bothOccipitalLobes: Applies = ({ key, side }) => key === 'cortex-occipital' && side === 'both';
 const wastingCerebellum = sites('cerebellar-degeneration', 'flocculonodular-lobe');
 
 /**
@@ -287,10 +288,26 @@ export const settingHistory: readonly HistoryWeight[] = [
   ...weigh('pituitary-tumour', sites('cavernous-sinus'), 3, 1, 'the gland lies between the two sinuses'),
   ...weigh(
     'sinus-or-ear-infection',
-    sites('cavernous-sinus', 'orbital-apex', 'abducens-nerve', 'facial-nerve', 'meningeal-irritation'),
-    2,
+    sites(
+      'cavernous-sinus',
+      'orbital-apex',
+      'abducens-nerve',
+      'facial-nerve',
+      'meningeal-irritation',
+      'jugular-foramen',
+      'hypoglossal-nerve',
+      'trigeminal-nerve',
+    ),
+    3,
     1,
     'infection of sinus or ear goes through the bone to what lies behind',
+  ),
+  ...weigh(
+    'sinus-or-ear-infection',
+    sites('basal-meningeal-process'),
+    2,
+    1,
+    'infection of sinus or ear goes along the base of the skull',
   ),
   ...weigh('head-injury', sites('cavernous-sinus'), 1.8, 1, 'a blow tears the carotid artery in the sinus'),
   ...weigh(
@@ -299,6 +316,20 @@ export const settingHistory: readonly HistoryWeight[] = [
     2.5,
     1,
     'blood beneath the dura and water in the ventricles follow a blow by weeks',
+  ),
+  ...weigh(
+    'pregnancy',
+    anyOf(bothOccipitalLobes, kinds('encephalopathy')),
+    2,
+    1,
+    'the vessels of the brain leak in eclampsia, behind before elsewhere',
+  ),
+  ...weigh(
+    ['serotonergic-medicine', 'antipsychotic'],
+    kinds('encephalopathy'),
+    1.6,
+    1,
+    'the medicine may poison the brain as a whole',
   ),
   ...weigh('cardiac-arrest', borderZones, 4, 1, 'where the last branches of the arteries meet the brain starves first'),
   ...weigh('cardiac-arrest', kinds('encephalopathy'), 3, 1, 'both hemispheres went without oxygen'),

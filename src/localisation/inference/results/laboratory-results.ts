@@ -31,6 +31,16 @@ export const laboratoryResults: readonly ResultWeight[] = [
     recalled('amato-russell', 'creatine kinase'),
   ),
   measured(
+    'systolic-pressure-supine',
+    'from',
+    180,
+    'mm[Hg]',
+    anyOf(kinds('encephalopathy'), ({ key, side }) => key === 'cortex-occipital' && side === 'both'),
+    2,
+    'beyond what the vessels of the brain can hold they leak on both sides',
+    recalled('adams-victor', 'hypertensive encephalopathy'),
+  ),
+  measured(
     'potassium',
     'below',
     3,

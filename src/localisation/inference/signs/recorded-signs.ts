@@ -98,9 +98,16 @@ export const recordedSigns: readonly SignWeight[] = [
     'the facial nucleus or fascicle is irritated',
     recalled('brazis', 'facial nerve'),
   ),
-  ...sign(
+  ...signOnSide(
+    'facial-synkinesis',
+    sites('facial-nerve'),
+    5,
+    'the facial nerve has grown back amiss',
+    recalled('brazis', 'facial nerve'),
+  ),
+  ...signOnSide(
     ['hemifacial-spasm', 'facial-synkinesis'],
-    sites('facial-nerve', 'cerebellopontine-angle'),
+    sites('cerebellopontine-angle'),
     6,
     'the facial nerve is irritated, or has grown back amiss',
     recalled('brazis', 'facial nerve'),
