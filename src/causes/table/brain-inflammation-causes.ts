@@ -155,7 +155,6 @@ export const brainInflammationCauses: readonly Cause[] = [
     label: 'Autoimmune encephalitis',
     mondo: mondo('MONDO:0020640', 'autoimmune encephalitis'),
     produces: [
-      at(['diffuse-encephalopathy'], 'common'),
       at(['hyperkinetic-syndrome', 'cortex-frontal'], 'uncommon'),
       at(['striatum', 'cortex-middle-cerebral', 'brainstem-diffuse'], 'rare'),
       at(['cortex-temporal'], 'common'),
@@ -166,9 +165,8 @@ export const brainInflammationCauses: readonly Cause[] = [
     durationDays: { to: 180, outside: 0.4, source: recalled('autoimmune-encephalitis-2016', 'onset under 3 months') },
     courses: { progressive: 1.5 },
     history: [
-      told('ongoing-seizure', 2, 1),
       told(limbic, 3, 0.2),
-      told('seizure', 4, 0.5),
+      told(['seizure', 'ongoing-seizure'], 4, 0.5),
       told(['psychiatric-disorder'], 1.5, 1),
       told(['cancer', 'thymoma'], 3, 0.9),
       told('immune-checkpoint-inhibitor', 4, 1),

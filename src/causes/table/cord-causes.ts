@@ -87,7 +87,7 @@ export const cordCauses: readonly Cause[] = [
     produces: [inKind(anyCord, 'uncommon'), inKind(['cauda-equina'], 'uncommon')],
     tempo: tempos.acute,
     history: [
-      told('fever', 10, 0.3),
+      told('fever', 10, 0.45),
       told(['back-pain', 'thoracic-back-pain', 'neck-pain'], 2, 0.2),
       told('diabetes-mellitus', 2, 0.9),
       told('injecting-drug-use', 8, 0.9),
@@ -417,6 +417,7 @@ export const cordCauses: readonly Cause[] = [
       inKind(['root'], 'uncommon', 'thoracic'),
       atRoot('T1', 'very-common'),
     ],
+    age: { from: 20, to: 90, outside: 0.3 },
     tempo: tempos.subacuteOrChronic,
     durationDays: { to: 2190, outside: 0.4, source: fromMemory },
     history: [

@@ -284,7 +284,21 @@ export const focalCauses: readonly Cause[] = [
     ],
     tempo: tempos.sudden,
     courses: { progressive: 0.2 },
-    history: [told('recent-surgery', 25, 0.1), told('pregnancy', 10, 1)],
+    history: [
+      told(
+        [
+          'recent-surgery',
+          'neck-or-chest-surgery',
+          'dental-procedure',
+          'lumbar-puncture-or-epidural',
+          'hip-replacement',
+          'spinal-surgery',
+        ],
+        25,
+        0.1,
+      ),
+      told('pregnancy', 10, 1),
+    ],
     source: limbNerves,
   },
   {
