@@ -8,6 +8,10 @@ const clouded = ['higher-function/confusion', 'higher-function/inattention', 'hi
 
 const flap = ['involuntary-movements/asterixis', 'involuntary-movements/myoclonus'] as const;
 
+const lobesOfFits = ['cortex-frontal', 'cortex-temporal', 'cortex-parietal', 'cortex-occipital'] as const;
+const middle = ['cortex-middle-cerebral', 'cortex-middle-cerebral-upper', 'cortex-middle-cerebral-lower'] as const;
+const epilepticCortex = [...lobesOfFits, ...middle] as const;
+
 /** Failure of the whole brain from metabolism, poison, want of oxygen or injury, and the disorders that such failure leaves. */
 export const encephalopathyCauses: readonly Cause[] = [
   {
@@ -310,12 +314,7 @@ export const encephalopathyCauses: readonly Cause[] = [
     key: 'non-convulsive-status',
     group: 'paroxysmal',
     label: 'Non-convulsive status epilepticus',
-    produces: [
-      at(['cortex-middle-cerebral', 'cortex-middle-cerebral-upper', 'cortex-middle-cerebral-lower'], 'uncommon'),
-      at(['cortex-frontal', 'cortex-temporal', 'cortex-parietal', 'cortex-occipital'], 'uncommon'),
-      at(['diffuse-encephalopathy'], 'uncommon'),
-      at(['cortex-frontal', 'cortex-temporal'], 'rare'),
-    ],
+    produces: [at(['diffuse-encephalopathy', ...epilepticCortex], 'uncommon')],
     tempo: tempos.suddenOrAcute,
     history: [
       told(['similar-attacks-before'], 1.5, 1),
