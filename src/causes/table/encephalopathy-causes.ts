@@ -2,15 +2,8 @@ import { commonPractice, read, recalled } from '../../kernel/cite.ts';
 import { anyHeadache, arterialCortex, brainstemParts, cortex, deepHemisphere } from './brain-sites.ts';
 import { at, atLeast, type Cause, inKind, mondo, reads, shows, tempos, told, under } from './cause.ts';
 
-const _metabolicChapter = recalled('adams-victor', 'acquired metabolic disorders');
-
 const clouded = ['higher-function/confusion', 'higher-function/inattention', 'higher-function/drowsiness'] as const;
-
 const flap = ['involuntary-movements/asterixis', 'involuntary-movements/myoclonus'] as const;
-
-const lobesOfFits = ['cortex-frontal', 'cortex-temporal', 'cortex-parietal', 'cortex-occipital'] as const;
-const middle = ['cortex-middle-cerebral', 'cortex-middle-cerebral-upper', 'cortex-middle-cerebral-lower'] as const;
-const epilepticCortex = [...lobesOfFits, ...middle] as const;
 
 /** Failure of the whole brain from metabolism, poison, want of oxygen or injury, and the disorders that such failure leaves. */
 export const encephalopathyCauses: readonly Cause[] = [
@@ -314,11 +307,9 @@ export const encephalopathyCauses: readonly Cause[] = [
     key: 'non-convulsive-status',
     group: 'paroxysmal',
     label: 'Non-convulsive status epilepticus',
-    produces: [at(['diffuse-encephalopathy', ...epilepticCortex], 'uncommon')],
+    produces: [at(['diffuse-encephalopathy', ...cortex], 'uncommon')],
     tempo: tempos.suddenOrAcute,
     history: [
-      told(['similar-attacks-before'], 1.5, 1),
-      told(['beta-lactam', 'benzodiazepine', 'lithium'], 1.3, 1),
       told(['seizure', 'ongoing-seizure'], 5, 0.4),
       told('epilepsy', 4, 0.6),
       told(['stroke', 'cancer', 'head-injury'], 1.5, 0.95),
