@@ -10,6 +10,7 @@ import { citation } from '../kernel/citation.ts';
 import type { Coding } from '../kernel/coding.ts';
 import { type Localisation, namesAPlace, type RankedLocalisation } from '../localisation/localisation.ts';
 import { systems } from '../terminology/systems.ts';
+import { allowForDoubt } from './doubt.ts';
 
 /** How many causes an answer names: at most, and even when they are improbable. */
 const longestList = 8;
@@ -42,7 +43,7 @@ export function rankCauses(exam: Exam, localisation: Localisation): readonly Ran
   const isSupported = (cause: Cause): boolean => weigh(cause).isSupported;
   const { prior, listed, unlisted, unnamed } = priorOfCauses(consideredSites(localisation), isSupported);
   if (prior.size === 0 || unlisted > listed) return [];
-  allowForDoubt(prior, spokenFor(exam).filter(isSupported));
+  allowForDoubt(prior, spokenFor(exam).filter(isSupported), localisation.localisations);
   const scored = [...prior].map(([cause, share]) => {
     const weight = weigh(cause);
     return { cause, weight, score: share * weight.ratio };
@@ -131,17 +132,6 @@ function priorOfCauses(sites: readonly ConsideredSite[], isSupported: (cause: Ca
     }
   }
   return { prior, listed, unlisted, unnamed };
-}
-
-/**
- * How much of the probability is kept for causes of places that the localisation does not name: it may be wrong. It goes in
- * equal parts to the causes for which the history, a sign or a result speaks. Judged.
- */
-const doubt = 0.03;
-
-function allowForDoubt(prior: Map<Cause, number>, supported: readonly Cause[]): void {
-  for (const [cause, share] of prior) prior.set(cause, share * (1 - doubt));
-  for (const cause of supported) prior.set(cause, (prior.get(cause) ?? 0) + doubt / supported.length);
 }
 
 const causesByClue = new Map<string, Set<Cause>>();

@@ -1,6 +1,6 @@
+import type { SiteKind } from '../anatomy/site-kind.ts';
 import type { CauseGroup } from '../causes/table/cause.ts';
 import type { NotTestedReason } from '../exam/finding.ts';
-import type { SiteKind } from '../anatomy/site-kind.ts';
 import type { Conclusion } from '../localisation/localisation.ts';
 import { systems } from '../terminology/systems.ts';
 

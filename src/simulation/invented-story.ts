@@ -1,10 +1,10 @@
+import type { SiteKind } from '../anatomy/site-kind.ts';
 import { conditions } from '../exam/catalogue/conditions.ts';
 import { symptoms } from '../exam/catalogue/symptoms.ts';
 import { type Course, courses, type OnsetPace } from '../exam/exam.ts';
 import { type Chance, pick } from '../kernel/chance.ts';
 import type { Site } from '../localisation/hypothesis.ts';
 import { historyWeightRows } from '../localisation/inference/history-weights.ts';
-import type { SiteKind } from '../anatomy/site-kind.ts';
 
 /** Share of complaints that begin at each pace. Judged. */
 export const paceShares: Readonly<Record<OnsetPace, number>> = {

@@ -1,5 +1,5 @@
-import { closedObject, definition, type JsonSchema, listOf, oneOfKeys } from '../exam/schema/json-schema.ts';
 import type { SiteKind } from '../anatomy/site-kind.ts';
+import { closedObject, definition, type JsonSchema, listOf, oneOfKeys } from '../exam/schema/json-schema.ts';
 import type { Conclusion, Pattern } from '../localisation/localisation.ts';
 import type { RedFlag, Urgency, WorkupItem } from '../workup/assessment.ts';
 

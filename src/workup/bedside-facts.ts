@@ -1,4 +1,5 @@
 import { isSegment, segmentIndex } from '../anatomy/segments.ts';
+import type { SiteKind } from '../anatomy/site-kind.ts';
 import { skinPlace } from '../anatomy/skin-places.ts';
 import type { ExamQuery } from '../causes/exam-query.ts';
 import { historyReason, isFrom, powerOf, queryExam } from '../causes/exam-query.ts';
@@ -7,7 +8,6 @@ import { findingReasons } from '../causes/reasons.ts';
 import type { Exam } from '../exam/exam.ts';
 import type { Finding } from '../exam/finding.ts';
 import type { BodySide } from '../kernel/side.ts';
-import type { SiteKind } from '../anatomy/site-kind.ts';
 import type { Localisation } from '../localisation/localisation.ts';
 
 export type Limb = 'upper-limbs' | 'lower-limbs';

@@ -1,5 +1,5 @@
-import type { Source } from '../kernel/cite.ts';
 import type { SiteKind } from '../anatomy/site-kind.ts';
+import type { Source } from '../kernel/cite.ts';
 import type { WorkupItem } from './assessment.ts';
 import type { BedsideFacts } from './bedside-facts.ts';
 

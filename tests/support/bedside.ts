@@ -1,6 +1,6 @@
+import type { SiteKind } from '../../src/anatomy/site-kind.ts';
 import type { Exam } from '../../src/exam/exam.ts';
 import { createExamReader } from '../../src/exam/read-exam.ts';
-import type { SiteKind } from '../../src/anatomy/site-kind.ts';
 import type { Localisation, RankedLocalisation } from '../../src/localisation/localisation.ts';
 import { systems } from '../../src/terminology/systems.ts';
 import { type ExampleName, exampleExam } from './example-exam.ts';

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { rankCauses } from '../../src/differential/rank-causes.ts';
 import { allCauses } from '../../src/causes/table/all-causes.ts';
+import { rankCauses } from '../../src/differential/rank-causes.ts';
 import { investigations } from '../../src/exam/catalogue/investigations.ts';
 import { resultByKey, resultByLoinc } from '../../src/exam/catalogue/results.ts';
 import type { Exam } from '../../src/exam/exam.ts';

@@ -25,6 +25,7 @@ import { nerveCauses } from './nerve-causes.ts';
 import { otherMuscleCauses } from './other-muscle-causes.ts';
 import { plexusAndRootCauses } from './plexus-and-root-causes.ts';
 import { polyneuropathyCauses } from './polyneuropathy-causes.ts';
+import { rarerCauses } from './rarer-causes.ts';
 import { systemicNeuropathyCauses } from './systemic-neuropathy-causes.ts';
 import { toxicNeuropathyCauses } from './toxic-neuropathy-causes.ts';
 import { vascularBrainCauses } from './vascular-brain-causes.ts';
@@ -61,5 +62,6 @@ export const allCauses: readonly Cause[] = [
   ...ataxiaCauses,
   ...movementCauses,
   ...hyperkineticCauses,
+  ...rarerCauses,
   ...functionalCauses,
 ];

@@ -231,11 +231,21 @@ export const brainCauses: readonly Cause[] = [
     key: 'atlantoaxial-instability',
     group: 'compressive',
     label: 'Atlantoaxial instability or basilar invagination',
-    produces: [at(['foramen-magnum'], 'common'), at(['spinal-cord-transverse'], 'uncommon', 'cervical')],
+    produces: [
+      inKind(['cord'], 'uncommon', 'cervical'),
+      at(
+        ['spinal-cord-transverse', 'spinal-cord-posterolateral', 'spinal-cord-lateral', 'spinal-cord-central'],
+        'uncommon',
+      ),
+      at(['upper-motor-neuron-system', 'motor-neuron-system', 'spinal-cord-posterior', 'medulla-half'], 'rare'),
+      at(['foramen-magnum'], 'common'),
+      at(['spinal-cord-transverse'], 'uncommon', 'cervical'),
+    ],
     tempo: { hyperacute: 0.07, acute: 0.13, subacute: 0.3, chronic: 0.5 },
     courses: { progressive: 1.2 },
     history: [
-      told(['rheumatoid-arthritis', 'down-syndrome'], 15, 0.2),
+      told('similar-attacks-before', 1.5, 1),
+      told(['rheumatoid-arthritis', 'down-syndrome'], 15, 0.4),
       told(['neck-trauma', 'trauma'], 3, 0.9),
       told('neck-pain', 2, 0.5),
       told('electric-shock-on-neck-flexion', 2, 0.9),

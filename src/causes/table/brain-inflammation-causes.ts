@@ -155,16 +155,18 @@ export const brainInflammationCauses: readonly Cause[] = [
     label: 'Autoimmune encephalitis',
     mondo: mondo('MONDO:0020640', 'autoimmune encephalitis'),
     produces: [
+      at(['hyperkinetic-syndrome', 'cortex-frontal'], 'uncommon'),
+      at(['striatum', 'cortex-middle-cerebral', 'brainstem-diffuse'], 'rare'),
       at(['cortex-temporal'], 'common'),
       at(['diffuse-encephalopathy'], 'uncommon'),
       at(['hyperkinetic-syndrome', 'cortex-frontal'], 'rare'),
     ],
-    tempo: tempos.subacute,
+    tempo: { hyperacute: 0.02, acute: 0.28, subacute: 0.53, chronic: 0.17 },
     durationDays: { to: 180, outside: 0.4, source: recalled('autoimmune-encephalitis-2016', 'onset under 3 months') },
     courses: { progressive: 1.5 },
     history: [
       told(limbic, 3, 0.2),
-      told('seizure', 4, 0.5),
+      told(['seizure', 'ongoing-seizure'], 4, 0.5),
       told(['psychiatric-disorder'], 1.5, 1),
       told(['cancer', 'thymoma'], 3, 0.9),
       told('immune-checkpoint-inhibitor', 4, 1),
@@ -216,6 +218,7 @@ export const brainInflammationCauses: readonly Cause[] = [
     group: 'infective',
     label: 'Brainstem encephalitis (listeria, virus, immune)',
     produces: [
+      at(['cerebellar-vermis', 'cerebellar-hemisphere', 'flocculonodular-lobe'], 'rare'),
       at(['brainstem-diffuse'], 'common'),
       at([...brainstemParts], 'uncommon'),
       at(['bulbar-motor-nuclei', 'basal-meningeal-process'], 'rare'),
@@ -263,6 +266,7 @@ export const brainInflammationCauses: readonly Cause[] = [
     label: 'Acute disseminated encephalomyelitis',
     mondo: mondo('MONDO:0019383', 'acute disseminated encephalomyelitis'),
     produces: [
+      inKind(['hemisphere'], 'uncommon'),
       inKind(['hemisphere', 'brainstem', 'cerebellum'], 'rare'),
       at(['brainstem-diffuse', 'diffuse-encephalopathy'], 'uncommon'),
       inKind(['multiple-sites'], 'uncommon'),

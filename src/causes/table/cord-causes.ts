@@ -11,6 +11,8 @@ export const cordCauses: readonly Cause[] = [
     group: 'compressive',
     label: 'Degenerative cervical myelopathy',
     produces: [
+      inKind(anyCord, 'uncommon', 'thoracic'),
+      at(['foramen-magnum', 'upper-motor-neuron-system', 'motor-neuron-system', 'adjacent-nerve-roots'], 'rare'),
       inKind(anyCord, 'very-common', 'cervical'),
       at(['spinal-cord-posterior', 'spinal-cord-hemisection', 'spinal-cord-central'], 'common', 'cervical'),
       at(['spinal-cord-anterior'], 'uncommon', 'cervical'),
@@ -59,9 +61,9 @@ export const cordCauses: readonly Cause[] = [
     ],
     tempo: tempos.acuteOrSubacute,
     courses: { progressive: 1.6, improving: 0.05, 'relapsing-remitting': 0.05 },
-    age: { from: 40, to: 110, outside: 0.3 },
+    age: { from: 40, to: 110, outside: 0.35 },
     history: [
-      told(['cancer', 'lymphoma'], 20, 0.15),
+      told(['cancer', 'lymphoma'], 20, 0.25),
       told(['back-pain', 'thoracic-back-pain'], 2, 0.3),
       told(['weight-loss', 'recent-weight-loss'], 2, 0.8),
       told('night-spinal-pain', 2.5, 0.8),
@@ -85,7 +87,7 @@ export const cordCauses: readonly Cause[] = [
     produces: [inKind(anyCord, 'uncommon'), inKind(['cauda-equina'], 'uncommon')],
     tempo: tempos.acute,
     history: [
-      told('fever', 10, 0.3),
+      told('fever', 10, 0.45),
       told(['back-pain', 'thoracic-back-pain', 'neck-pain'], 2, 0.2),
       told('diabetes-mellitus', 2, 0.9),
       told('injecting-drug-use', 8, 0.9),
@@ -111,11 +113,17 @@ export const cordCauses: readonly Cause[] = [
     key: 'spinal-epidural-haematoma',
     group: 'vascular',
     label: 'Spinal epidural haematoma',
-    produces: [inKind(anyCord, 'uncommon'), inKind(['cauda-equina'], 'uncommon')],
-    tempo: tempos.sudden,
+    produces: [
+      inKind(anyCord, 'uncommon'),
+      at(['spinal-cord-transverse', 'spinal-cord-hemisection'], 'uncommon'),
+      at(['internal-capsule', 'foramen-magnum'], 'rare'),
+      inKind(['cauda-equina'], 'uncommon'),
+    ],
+    tempo: { hyperacute: 0.66, acute: 0.28, subacute: 0.04, chronic: 0.02 },
     history: [
-      told('anticoagulant', 12, 0.3),
-      told(['back-pain', 'thoracic-back-pain'], 2, 0.3),
+      told(['anticoagulant', 'thrombophilia'], 12, 0.5),
+      told('antiplatelet', 1.5, 1),
+      told(['back-pain', 'thoracic-back-pain', 'neck-pain'], 3, 0.3),
       told('lumbar-puncture-or-epidural', 10, 0.9),
     ],
     values: [
@@ -271,6 +279,9 @@ export const cordCauses: readonly Cause[] = [
     group: 'vascular',
     label: 'Spinal cord infarction',
     produces: [
+      at(['spinal-cord-central', 'spinal-cord-hemisection'], 'common'),
+      at(['cauda-equina', 'lower-motor-neuron-system'], 'rare'),
+      at(['spinal-cord-posterior', 'spinal-cord-posterolateral'], 'uncommon'),
       at(['spinal-cord-anterior'], 'very-common'),
       at(['conus-medullaris', 'spinal-cord-transverse'], 'common'),
       inKind(anyCord, 'uncommon'),
@@ -278,7 +289,7 @@ export const cordCauses: readonly Cause[] = [
     // The worst within 12 hours in 77 %, a stuttering decline in 23 %.
     tempo: { hyperacute: 0.74, acute: 0.22, subacute: 0.03, chronic: 0.01 },
     courses: { progressive: 0.3, monophasic: 1.5 },
-    age: { from: 45, to: 110, outside: 0.4 },
+    age: { from: 40, to: 110, outside: 0.5 },
     history: [
       told(['hypertension', 'hyperlipidaemia', 'peripheral-arterial-disease', 'ischaemic-heart-disease'], 1.6, 0.7),
       told('aortic-disease', 12, 0.95),
@@ -399,10 +410,14 @@ export const cordCauses: readonly Cause[] = [
     group: 'compressive',
     label: 'Thoracic disc herniation',
     produces: [
+      inKind(['cord'], 'uncommon', 'lumbosacral'),
+      at(['spinal-cord-hemisection', 'spinal-cord-transverse'], 'common', 'thoracic'),
+      at(['conus-medullaris', 'spinal-cord-lateral'], 'uncommon'),
       inKind(anyCord, 'common', 'thoracic'),
       inKind(['root'], 'uncommon', 'thoracic'),
       atRoot('T1', 'very-common'),
     ],
+    age: { from: 20, to: 90, outside: 0.3 },
     tempo: tempos.subacuteOrChronic,
     durationDays: { to: 2190, outside: 0.4, source: fromMemory },
     history: [
@@ -442,6 +457,8 @@ export const cordCauses: readonly Cause[] = [
     label: 'Myelopathy of human T-lymphotropic virus 1',
     mondo: mondo('MONDO:0008039', 'tropical spastic paraparesis'),
     produces: [
+      at(['spinal-cord-transverse'], 'uncommon'),
+      at(['cerebellar-degeneration', 'upper-motor-neuron-system', 'spinal-cord-posterior'], 'rare'),
       inKind(anyCord, 'rare', 'thoracic'),
       at(['spinal-cord-lateral'], 'uncommon'),
       at(['spinal-cord-posterolateral'], 'rare'),

@@ -23,7 +23,11 @@ export const cordDiseaseCauses: readonly Cause[] = [
     key: 'sarcoid-myelopathy',
     group: 'immune',
     label: 'Sarcoid myelopathy',
-    produces: [inKind(anyCord, 'rare'), at(['spinal-cord-transverse', 'conus-medullaris', 'cauda-equina'], 'uncommon')],
+    produces: [
+      at(['spinal-cord-hemisection', 'spinal-cord-posterior', 'spinal-cord-central'], 'uncommon'),
+      inKind(anyCord, 'rare'),
+      at(['spinal-cord-transverse', 'conus-medullaris', 'cauda-equina'], 'uncommon'),
+    ],
     tempo: tempos.subacute,
     courses: { progressive: 1.3 },
     age: { from: 20, to: 70, outside: 0.5 },
@@ -311,7 +315,9 @@ export const cordDiseaseCauses: readonly Cause[] = [
     group: 'compressive',
     label: 'Spinal epidural lipomatosis',
     produces: [
-      inKind(anyCord, 'rare', 'thoracic'),
+      inKind(anyCord, 'uncommon', 'thoracic'),
+      inKind(anyCord, 'rare', 'lumbosacral'),
+      at(['spinal-cord-lateral', 'conus-medullaris'], 'rare'),
       inKind(['cauda-equina'], 'uncommon'),
       inKind(['root'], 'rare', 'lumbosacral'),
     ],

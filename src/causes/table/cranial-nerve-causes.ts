@@ -338,6 +338,7 @@ export const cranialNerveCauses: readonly Cause[] = [
     group: 'neoplastic',
     label: 'Tumour of the skull base (glomus tumour, meningioma, schwannoma, metastasis, nasopharyngeal cancer)',
     produces: [
+      at(['orbital-apex', 'oculomotor-nerve'], 'uncommon'),
       at(['jugular-foramen', 'hypoglossal-nerve', 'vagus-nerve'], 'very-common'),
       at(['trigeminal-nerve', 'maxillary-nerve', 'mandibular-nerve', 'basal-meningeal-process'], 'common'),
       at(['abducens-nerve', 'cavernous-sinus', 'ophthalmic-nerve'], 'uncommon'),

@@ -2,10 +2,7 @@ import { commonPractice, read, recalled } from '../../kernel/cite.ts';
 import { anyHeadache, arterialCortex, brainstemParts, cortex, deepHemisphere } from './brain-sites.ts';
 import { at, atLeast, type Cause, inKind, mondo, reads, shows, tempos, told, under } from './cause.ts';
 
-const _metabolicChapter = recalled('adams-victor', 'acquired metabolic disorders');
-
 const clouded = ['higher-function/confusion', 'higher-function/inattention', 'higher-function/drowsiness'] as const;
-
 const flap = ['involuntary-movements/asterixis', 'involuntary-movements/myoclonus'] as const;
 
 /** Failure of the whole brain from metabolism, poison, want of oxygen or injury, and the disorders that such failure leaves. */
@@ -99,6 +96,8 @@ export const encephalopathyCauses: readonly Cause[] = [
     group: 'toxic',
     label: 'Encephalopathy from a medicine, drug, alcohol or its withdrawal',
     produces: [
+      at(['frontal-gait-disorder', 'striatum', 'akinetic-rigid-syndrome'], 'uncommon'),
+      at(['cortex-middle-cerebral-lower', 'cortex-temporal', 'cortex-frontal'], 'rare'),
       at(['diffuse-encephalopathy'], 'very-common'),
       at(['brainstem-diffuse'], 'uncommon'),
       at(['cerebellar-vermis', 'akinetic-rigid-syndrome'], 'rare'),
@@ -233,10 +232,11 @@ export const encephalopathyCauses: readonly Cause[] = [
     group: 'vascular',
     label: 'Hypoxic-ischaemic brain injury',
     produces: [
+      at(['akinetic-rigid-syndrome', 'frontal-gait-disorder', 'hyperkinetic-syndrome'], 'rare'),
       at(['diffuse-encephalopathy'], 'uncommon'),
       at(['cortex-occipital', 'cortex-parasagittal', 'striatum'], 'rare'),
     ],
-    tempo: tempos.sudden,
+    tempo: { hyperacute: 0.75, acute: 0.13, subacute: 0.1, chronic: 0.02 },
     courses: { progressive: 0.3, 'relapsing-remitting': 0.1 },
     history: [told('cardiac-arrest', 60, 0.05), told(['carbon-monoxide', 'opioid'], 2, 0.95), told('seizure', 1.5, 1)],
     signs: [
@@ -307,7 +307,7 @@ export const encephalopathyCauses: readonly Cause[] = [
     key: 'non-convulsive-status',
     group: 'paroxysmal',
     label: 'Non-convulsive status epilepticus',
-    produces: [at(['diffuse-encephalopathy'], 'uncommon'), at(['cortex-frontal', 'cortex-temporal'], 'rare')],
+    produces: [at(['diffuse-encephalopathy', ...cortex], 'uncommon')],
     tempo: tempos.suddenOrAcute,
     history: [
       told(['seizure', 'ongoing-seizure'], 5, 0.4),
@@ -388,6 +388,16 @@ export const encephalopathyCauses: readonly Cause[] = [
     label: 'Epileptic seizure',
     mondo: mondo('MONDO:0005027', 'epilepsy'),
     produces: [
+      at(
+        [
+          'cortex-middle-cerebral',
+          'cortex-middle-cerebral-upper',
+          'cortex-middle-cerebral-lower',
+          'cortex-hand-area',
+          'cortex-parasagittal',
+        ],
+        'rare',
+      ),
       at(['no-lesion'], 'common'),
       at(['cortex-temporal', 'cortex-frontal'], 'uncommon'),
       at(['cortex-occipital', 'cortex-parietal', 'diffuse-encephalopathy'], 'rare'),

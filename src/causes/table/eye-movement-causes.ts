@@ -343,9 +343,11 @@ export const eyeMovementCauses: readonly Cause[] = [
     group: 'vascular',
     label: 'Dissection of the internal carotid artery',
     produces: [
+      at(['jugular-foramen', 'vagus-nerve'], 'common'),
+      at(['optic-nerve'], 'rare'),
       at(['oculosympathetic-chain'], 'very-common'),
       at(['hypoglossal-nerve'], 'common'),
-      at(['jugular-foramen', 'vagus-nerve', 'retina'], 'uncommon'),
+      at(['retina'], 'uncommon'),
     ],
     tempo: { hyperacute: 0.45, acute: 0.35, subacute: 0.16, chronic: 0.04 },
     courses: { progressive: 0.6, 'relapsing-remitting': 0.2 },

@@ -184,6 +184,7 @@ export const focalCauses: readonly Cause[] = [
     label: 'Compression or entrapment of the nerve',
     mondo: mondo('MONDO:0003615', 'nerve compression syndrome'),
     produces: [
+      at(['lumbosacral-plexus', 'sacral-plexus'], 'uncommon'),
       at(['ophthalmic-nerve', 'maxillary-nerve', 'mandibular-nerve'], 'rare'),
       at(openToCompression, 'very-common'),
       at(withEntrapmentOfTheirOwn, 'rare'),
@@ -209,6 +210,7 @@ export const focalCauses: readonly Cause[] = [
     label: 'Traumatic neuropathy',
     mondo: mondo('MONDO:0100634', 'traumatic neuropathy'),
     produces: [
+      at(['musculocutaneous-nerve', 'axillary-nerve', 'spinal-accessory-nerve'], 'very-common'),
       at(['ophthalmic-nerve', 'maxillary-nerve', 'mandibular-nerve'], 'rare'),
       at(['median-nerve-wrist', 'lateral-femoral-cutaneous-nerve', 'anterior-interosseous-nerve'], 'rare'),
       at(
@@ -282,7 +284,21 @@ export const focalCauses: readonly Cause[] = [
     ],
     tempo: tempos.sudden,
     courses: { progressive: 0.2 },
-    history: [told('recent-surgery', 25, 0.1), told('pregnancy', 10, 1)],
+    history: [
+      told(
+        [
+          'recent-surgery',
+          'neck-or-chest-surgery',
+          'dental-procedure',
+          'lumbar-puncture-or-epidural',
+          'hip-replacement',
+          'spinal-surgery',
+        ],
+        25,
+        0.1,
+      ),
+      told('pregnancy', 10, 1),
+    ],
     source: limbNerves,
   },
   {
@@ -295,7 +311,7 @@ export const focalCauses: readonly Cause[] = [
       at(['median-nerve-wrist', 'lateral-femoral-cutaneous-nerve', 'ulnar-nerve-elbow'], 'rare'),
       inKind(['nerve', 'plexus'], 'uncommon'),
     ],
-    tempo: tempos.chronic,
+    tempo: { hyperacute: 0.02, acute: 0.06, subacute: 0.22, chronic: 0.7 },
     courses: { progressive: 2, improving: 0.2, static: 0.6 },
     history: [told(['trauma', 'limb-fracture-or-dislocation', 'recent-surgery'], 0.4, 1.1)],
     signs: [shows(['inspection/cafe-au-lait-spots', 'inspection/neurofibromas'], 15, 0.95)],
@@ -316,6 +332,7 @@ export const focalCauses: readonly Cause[] = [
     group: 'vascular',
     label: 'Retroperitoneal haematoma',
     produces: [
+      at(['lumbosacral-trunk', 'adjacent-nerve-roots', 'obturator-nerve', 'lateral-femoral-cutaneous-nerve'], 'rare'),
       at(['lumbar-plexus', 'femoral-nerve-pelvis', 'lumbosacral-plexus'], 'common'),
       at(['femoral-nerve-groin'], 'uncommon'),
     ],
@@ -548,7 +565,10 @@ export const focalCauses: readonly Cause[] = [
     key: 'inflammatory-polyradiculopathy',
     group: 'immune',
     label: 'Inflammatory or infective disease of several roots',
-    produces: [at(['polyradiculopathy', 'adjacent-nerve-roots'], 'common')],
+    produces: [
+      at(['cauda-equina', 'conus-medullaris'], 'uncommon'),
+      at(['polyradiculopathy', 'adjacent-nerve-roots'], 'common'),
+    ],
     tempo: tempos.acuteOrSubacute,
     history: [
       told(['preceding-infection', 'preceding-respiratory-infection', 'preceding-gastroenteritis'], 1.5, 0.9),

@@ -255,8 +255,13 @@ export const hereditaryMuscleCauses: readonly Cause[] = [
     label: 'Distal myopathy',
     inheritance: ['autosomal-dominant', 'autosomal-recessive'],
     mondo: mondo('MONDO:0018949', 'distal myopathy'),
-    produces: [at(['distal-myopathy'], 'very-common'), at(['finger-flexor-quadriceps-myopathy'], 'uncommon')],
-    tempo: tempos.lifelong,
+    produces: [
+      at(['motor-polyneuropathy', 'length-dependent-polyneuropathy'], 'uncommon'),
+      at(['proximal-myopathy'], 'uncommon'),
+      at(['distal-myopathy'], 'very-common'),
+      at(['finger-flexor-quadriceps-myopathy'], 'uncommon'),
+    ],
+    tempo: tempos.chronic,
     history: [told(kin, 5, 0.6)],
     signs: [
       shows(
@@ -280,6 +285,7 @@ export const hereditaryMuscleCauses: readonly Cause[] = [
     inheritance: ['autosomal-dominant', 'autosomal-recessive'],
     mondo: mondo('MONDO:0019952', 'congenital myopathy'),
     produces: [
+      at(['motor-polyneuropathy', 'length-dependent-polyneuropathy', 'lower-motor-neuron-system'], 'rare'),
       at(
         ['proximal-myopathy', 'distal-myopathy', 'oculopharyngeal-myopathy', 'facioscapulohumeral-myopathy'],
         'uncommon',

@@ -105,7 +105,12 @@ export const hereditaryNeuropathyCauses: readonly Cause[] = [
       shows(['cranial-nerves/optic-disc-pallor'], 3, 1),
       shows(['inspection/wasting'], 1.4, 0.7),
     ],
-    quantities: [slowArm(0.1, 2), under(armVelocity, 45, 'm/s', 0.6, 1.4, types)],
+    quantities: [
+      // Between 38 and 45 m/s it is seldom the second type.
+      atLeast(armVelocity, 45, 'm/s', 1.1, 0.6, types),
+      slowArm(0.1, 2),
+      under(armVelocity, 45, 'm/s', 0.6, 1.4, types),
+    ],
     values: [
       reads(
         'genetic-test',

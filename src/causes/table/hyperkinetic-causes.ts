@@ -17,6 +17,7 @@ export const hyperkineticCauses: readonly Cause[] = [
     label: 'Huntington disease',
     mondo: mondo('MONDO:0007739', 'Huntington disease'),
     produces: [
+      at(['cerebellar-degeneration'], 'rare'),
       at([hyperkinetic], 'common'),
       at(['akinetic-rigid-syndrome', 'diffuse-encephalopathy'], 'rare'),
       at(['striatum'], 'rare'),
@@ -59,6 +60,7 @@ export const hyperkineticCauses: readonly Cause[] = [
     label: 'Wilson disease',
     mondo: mondo('MONDO:0010200', 'Wilson disease'),
     produces: [
+      at(['striatum', 'corticobulbar-both-sides'], 'rare'),
       at([hyperkinetic, 'action-tremor'], 'uncommon'),
       at(['akinetic-rigid-syndrome', 'cerebellar-degeneration'], 'rare'),
       at(['diffuse-encephalopathy'], 'rare'),
@@ -85,8 +87,8 @@ export const hyperkineticCauses: readonly Cause[] = [
     group: 'immune',
     label: 'Sydenham chorea',
     mondo: mondo('MONDO:0017648', 'Sydenham chorea'),
-    produces: [at([hyperkinetic], 'uncommon')],
-    tempo: tempos.subacute,
+    produces: [at(['striatum', 'subthalamic-nucleus'], 'uncommon'), at([hyperkinetic], 'uncommon')],
+    tempo: { hyperacute: 0.02, acute: 0.3, subacute: 0.53, chronic: 0.15 },
     age: { from: 5, to: 16, outside: 0.03 },
     sex: { male: 0.6, female: 1.4 },
     history: [
@@ -138,7 +140,7 @@ export const hyperkineticCauses: readonly Cause[] = [
     label: 'Hemichorea of hyperglycaemia',
     produces: [at(['subthalamic-nucleus', 'striatum'], 'common'), at([hyperkinetic], 'uncommon')],
     tempo: { hyperacute: 0.3, acute: 0.5, subacute: 0.18, chronic: 0.02 },
-    age: { from: 45, to: 100, outside: 0.4 },
+    age: { from: 45, to: 100, outside: 0.15 },
     sex: { male: 0.7, female: 1.3 },
     history: [told('diabetes-mellitus', 4, 0.4)],
     signs: [shows(chorea, 6, 0.05)],

@@ -27,6 +27,8 @@ export const immuneNeuropathyCauses: readonly Cause[] = [
     label: 'Guillain-Barré syndrome',
     mondo: mondo('MONDO:0016218', 'Guillain-Barre syndrome'),
     produces: [
+      at(['spinal-cord-transverse', 'spinal-cord-anterior', 'cauda-equina'], 'rare'),
+      at(['proximal-myopathy', 'postsynaptic-junction', 'presynaptic-junction', 'bulbar-motor-nuclei'], 'rare'),
       at(['basal-meningeal-process'], 'uncommon'),
       at(['facial-nerve'], 'rare'),
       inKind(['polyradiculoneuropathy'], 'very-common'),
@@ -291,6 +293,7 @@ export const immuneNeuropathyCauses: readonly Cause[] = [
     label: 'Acute porphyria',
     inheritance: ['autosomal-dominant'],
     produces: [
+      at(['motor-neuron-system'], 'rare'),
       inKind(['polyradiculoneuropathy'], 'rare'),
       at(['motor-polyneuropathy'], 'uncommon'),
       at(['autonomic-neuropathy', 'lower-motor-neuron-system', 'diffuse-encephalopathy'], 'rare'),
@@ -328,6 +331,18 @@ export const immuneNeuropathyCauses: readonly Cause[] = [
     label: 'Multifocal motor neuropathy',
     mondo: mondo('MONDO:0018979', 'multifocal motor neuropathy'),
     produces: [
+      at(['motor-polyneuropathy'], 'uncommon'),
+      at(
+        [
+          'lower-trunk',
+          'brachial-plexus',
+          'radial-nerve-spiral-groove',
+          'ulnar-nerve-forearm',
+          'ulnar-nerve-upper-arm',
+          'median-nerve-forearm',
+        ],
+        'rare',
+      ),
       inKind(['multiple-nerves'], 'common'),
       at(['posterior-interosseous-nerve', 'lower-motor-neuron-system', 'anterior-horn'], 'uncommon'),
     ],
@@ -431,6 +446,19 @@ export const immuneNeuropathyCauses: readonly Cause[] = [
     label: 'Leprosy',
     mondo: mondo('MONDO:0005124', 'leprosy'),
     produces: [
+      at(
+        [
+          'common-fibular-nerve',
+          'ulnar-nerve-wrist',
+          'length-dependent-polyneuropathy',
+          'facial-nerve',
+          'trigeminal-nerve',
+          'great-auricular-nerve',
+          'superficial-radial-nerve',
+          'tibial-nerve-tarsal-tunnel',
+        ],
+        'rare',
+      ),
       inKind(['multiple-nerves'], 'uncommon'),
       at(['ulnar-nerve-elbow', 'small-fibre-polyneuropathy', 'sensory-polyneuropathy'], 'rare'),
     ],

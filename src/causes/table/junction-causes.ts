@@ -240,7 +240,7 @@ export const junctionCauses: readonly Cause[] = [
     key: 'organophosphate-poisoning',
     group: 'toxic',
     label: 'Organophosphate or carbamate poisoning',
-    produces: [inKind(['junction'], 'uncommon')],
+    produces: [at(['brainstem-diffuse', 'diffuse-encephalopathy'], 'rare'), inKind(['junction'], 'uncommon')],
     tempo: tempos.suddenOrAcute,
     durationDays: { to: 28, outside: 0.2, source: recalled('adams-victor', 'organophosphate poisoning') },
     history: [

@@ -198,6 +198,7 @@ export const meningealAndPressureCauses: readonly Cause[] = [
     group: 'immune',
     label: 'Neurosarcoidosis',
     produces: [
+      inKind(['polyradiculoneuropathy', 'root', 'cauda-equina', 'cord'], 'rare'),
       at(['basal-meningeal-process'], 'common'),
       at(['facial-nerve', 'optic-nerve', 'optic-chiasm', 'cavernous-sinus', 'orbital-apex'], 'uncommon'),
       at(['meningeal-irritation', 'raised-intracranial-pressure', 'vestibular-nerve', 'cochlear-nerve'], 'rare'),
@@ -243,6 +244,8 @@ export const meningealAndPressureCauses: readonly Cause[] = [
     label: 'Neurosyphilis',
     mondo: mondo('MONDO:0004944', 'neurosyphilis'),
     produces: [
+      inKind(['cord'], 'rare'),
+      at(['polyradiculopathy', 'frontal-gait-disorder'], 'rare'),
       at(['basal-meningeal-process', 'ciliary-ganglion'], 'uncommon'),
       at(['optic-nerve', 'cochlear-nerve', 'vestibular-nerve', 'meningeal-irritation', 'facial-nerve'], 'rare'),
       at(['trigeminal-nerve', 'cerebellopontine-angle', 'oculomotor-nerve'], 'rare'),

@@ -217,6 +217,17 @@ export const motorNeuronCauses: readonly Cause[] = [
     label: 'Monomelic amyotrophy (Hirayama disease)',
     mondo: mondo('MONDO:0011224', 'monomelic amyotrophy'),
     produces: [
+      at(
+        [
+          'spinal-cord-central',
+          'lower-trunk',
+          'adjacent-nerve-roots',
+          'upper-trunk',
+          'brachial-plexus',
+          'multiple-mononeuropathy',
+        ],
+        'rare',
+      ),
       at(['lower-motor-neuron-system'], 'uncommon'),
       at(['spinal-cord-anterior'], 'uncommon', 'cervical'),
       inKind(['anterior-horn'], 'common', 'cervical'),

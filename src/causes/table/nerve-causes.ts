@@ -26,7 +26,12 @@ export const nerveCauses: readonly Cause[] = [
     produces: [at(['spinal-accessory-nerve'], 'very-common')],
     tempo: tempos.sudden,
     courses: { progressive: 0.3, static: 1.3 },
-    history: [told('recent-surgery', 10, 0.3), told('neck-trauma', 4, 0.9), told('radiotherapy', 3, 0.95)],
+    history: [
+      told('neck-or-chest-surgery', 12, 0.7),
+      told('recent-surgery', 10, 0.3),
+      told('neck-trauma', 4, 0.9),
+      told('radiotherapy', 3, 0.95),
+    ],
     signs: [shows(['inspection/shoulder-droop', 'inspection/scapular-winging'], 1.5, 0.8)],
     source: recalled('brazis', 'accessory nerve: lymph-node biopsy is the usual cause'),
   },
@@ -45,7 +50,7 @@ export const nerveCauses: readonly Cause[] = [
     group: 'compressive',
     label: 'Suprascapular nerve entrapment or paralabral cyst',
     produces: [at(['suprascapular-nerve-spinoglenoid'], 'very-common'), at(['suprascapular-nerve'], 'common')],
-    tempo: tempos.subacuteOrChronic,
+    tempo: { hyperacute: 0.1, acute: 0.15, subacute: 0.3, chronic: 0.45 },
     courses: { progressive: 1.3 },
     age: { from: 16, to: 60, outside: 0.6 },
     sex: { male: 1.4, female: 0.6 },
@@ -227,6 +232,8 @@ export const nerveCauses: readonly Cause[] = [
     group: 'traumatic',
     label: 'Sciatic nerve injury by hip operation, fracture, injection or pressure',
     produces: [
+      at(['lumbosacral-plexus', 'sacral-plexus', 'lumbosacral-trunk'], 'rare'),
+      at(['superior-gluteal-nerve', 'inferior-gluteal-nerve'], 'uncommon'),
       at(['sciatic-nerve', 'sciatic-nerve-fibular-division'], 'very-common'),
       at(['sciatic-nerve-tibial-division'], 'very-common'),
     ],
@@ -235,7 +242,18 @@ export const nerveCauses: readonly Cause[] = [
     history: [
       told(['hip-replacement', 'recent-surgery'], 12, 0.4),
       told(injury, 8, 0.6),
-      told(['prolonged-immobility', 'external-pressure', 'leg-crossing', 'prolonged-squatting'], 6, 0.9),
+      told(
+        [
+          'prolonged-immobility',
+          'injecting-drug-use',
+          'loss-of-consciousness',
+          'external-pressure',
+          'leg-crossing',
+          'prolonged-squatting',
+        ],
+        6,
+        0.9,
+      ),
       told(['back-pain', 'pain-on-straining'], 0.5, 1.1),
     ],
     source: recalled('preston-shapiro', 'sciatic neuropathy: hip surgery is the commonest cause'),
@@ -266,6 +284,7 @@ export const nerveCauses: readonly Cause[] = [
     group: 'vascular',
     label: 'Compartment syndrome',
     produces: [
+      at(['lumbosacral-plexus', 'sacral-plexus'], 'rare'),
       at(['tibial-nerve-calf'], 'very-common'),
       at(['deep-fibular-nerve', 'superficial-fibular-nerve', 'median-nerve-forearm'], 'common'),
       at(['ulnar-nerve-forearm', 'sciatic-nerve', 'common-fibular-nerve'], 'uncommon'),
@@ -274,7 +293,19 @@ export const nerveCauses: readonly Cause[] = [
     courses: { progressive: 2, improving: 0.3 },
     durationDays: { to: 3, outside: 0.3, source: recalled('adams-victor', 'compartment syndromes: hours to days') },
     history: [
-      told([...injury, 'recent-surgery', 'prolonged-immobility', 'heavy-exertion', 'external-pressure'], 8, 0.2),
+      told(
+        [
+          ...injury,
+          'recent-surgery',
+          'prolonged-immobility',
+          'injecting-drug-use',
+          'loss-of-consciousness',
+          'heavy-exertion',
+          'external-pressure',
+        ],
+        8,
+        0.2,
+      ),
       told(['leg-pain', 'arm-pain', 'muscle-pain'], 4, 0.15),
       told('anticoagulant', 2, 1),
     ],
@@ -353,6 +384,7 @@ export const nerveCauses: readonly Cause[] = [
     tempo: tempos.subacuteOrChronic,
     courses: { progressive: 2, improving: 0.2 },
     history: [
+      told('hip-replacement', 2.5, 1),
       told(['cancer', 'lymphoma'], 8, 0.4),
       told(['weight-loss', 'recent-weight-loss'], 2.5, 0.8),
       told(['flank-pain', 'back-pain'], 1.5, 0.8),

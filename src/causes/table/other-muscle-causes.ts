@@ -96,7 +96,12 @@ export const otherMuscleCauses: readonly Cause[] = [
     key: 'rhabdomyolysis',
     group: 'toxic',
     label: 'Rhabdomyolysis',
-    produces: [at(['proximal-myopathy'], 'uncommon'), at(['axial-myopathy'], 'rare')],
+    produces: [
+      at(['brachial-plexus', 'lumbosacral-plexus', 'sacral-plexus', 'sciatic-nerve'], 'rare'),
+      at(['distal-myopathy'], 'rare'),
+      at(['proximal-myopathy'], 'uncommon'),
+      at(['axial-myopathy'], 'rare'),
+    ],
     tempo: tempos.suddenOrAcute,
     durationDays: { to: 21, outside: 0.1, source: fromMemory },
     history: [

@@ -174,7 +174,11 @@ export const plexusAndRootCauses: readonly Cause[] = [
     produces: [at(['cauda-equina', 'polyradiculopathy'], 'uncommon'), at(['conus-medullaris'], 'uncommon')],
     tempo: tempos.acute,
     age: { from: 15, to: 60, outside: 0.5 },
-    history: [told(['rash', 'unprotected-sex'], 6, 0.4), told(['bladder-disturbance'], 1.5, 0.4)],
+    history: [
+      told(['rash', 'unprotected-sex'], 6, 0.55),
+      told(['bladder-disturbance'], 2.5, 0.4),
+      told(['saddle-numbness'], 1.5, 0.9),
+    ],
     signs: [shows(['inspection/vesicular-rash'], 10, 0.6)],
     values: [
       reads('csf-microbiology', [

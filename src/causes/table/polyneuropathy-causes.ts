@@ -126,6 +126,8 @@ export const polyneuropathyCauses: readonly Cause[] = [
     label: 'Vitamin B12 deficiency',
     mondo: mondo('MONDO:0020696', 'vitamin B12 deficiency'),
     produces: [
+      at(['spinal-cord-lateral', 'spinal-cord-transverse'], 'uncommon'),
+      at(['optic-nerve'], 'rare'),
       at(['spinal-cord-posterolateral', 'spinal-cord-posterior'], 'very-common'),
       at([...lengthDependent, 'combined'], 'common'),
       at(['small-fibre-polyneuropathy'], 'uncommon'),

@@ -217,12 +217,13 @@ export const systemicNeuropathyCauses: readonly Cause[] = [
     group: 'toxic',
     label: 'Tick paralysis',
     produces: [
-      inKind(['polyradiculoneuropathy'], 'rare'),
+      at(['cerebellar-vermis', 'cerebellar-degeneration', 'proximal-myopathy'], 'rare'),
+      inKind(['polyradiculoneuropathy'], 'uncommon'),
       at(['motor-polyneuropathy', 'lower-motor-neuron-system', 'presynaptic-junction'], 'rare'),
     ],
     tempo: tempos.acute,
     durationDays: { to: 10, outside: 0.05, source: fromMemory },
-    age: { from: 0, to: 16, outside: 0.3 },
+    age: { from: 0, to: 10, outside: 0.15 },
     // The tick sits in the hair and is mostly found after the weakness.
     history: [told('tick-bite', 25, 0.4), told(['numbness', 'paraesthesiae'], 0.5, 1.2)],
     signs: [

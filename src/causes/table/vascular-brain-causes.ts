@@ -88,6 +88,8 @@ export const vascularBrainCauses: readonly Cause[] = [
     group: 'vascular',
     label: 'Stroke from dissection of a carotid or vertebral artery',
     produces: [
+      at(['cerebellar-hemisphere'], 'common'),
+      at(['brainstem-diffuse', 'internal-capsule', 'spinal-cord-anterior', 'cerebellar-vermis'], 'rare'),
       at(medulla, 'common'),
       at(['cerebellar-hemisphere', 'pons-lateral', 'cortex-middle-cerebral', 'cortex-posterior-cerebral'], 'uncommon'),
       at(['cortex-middle-cerebral-upper', 'cortex-middle-cerebral-lower', 'cortex-anterior-cerebral'], 'uncommon'),
@@ -204,6 +206,9 @@ export const vascularBrainCauses: readonly Cause[] = [
     group: 'vascular',
     label: 'Cavernous malformation',
     produces: [
+      inKind(['cord'], 'rare'),
+      at(['conus-medullaris', 'spinal-cord-central', 'spinal-cord-hemisection'], 'uncommon'),
+      at(['abducens-nerve', 'facial-nerve', 'trigeminal-nerve', 'cerebellopontine-angle', 'oculomotor-nerve'], 'rare'),
       at([...brainstemParts, 'brainstem-diffuse'], 'uncommon'),
       at([...lobes, ...deepHemisphere, 'cerebellar-hemisphere', 'cerebellar-vermis'], 'uncommon'),
       at([...arterialCortex, 'bulbar-motor-nuclei'], 'rare'),

@@ -444,6 +444,7 @@ export const visualCauses: readonly Cause[] = [
     group: 'vascular',
     label: 'Pituitary apoplexy',
     produces: [
+      at(['optic-nerve', 'abducens-nerve', 'orbital-apex'], 'rare'),
       at(['optic-chiasm', 'cavernous-sinus'], 'common'),
       at(['oculomotor-nerve', 'meningeal-irritation', 'raised-intracranial-pressure'], 'rare'),
     ],

@@ -1,8 +1,8 @@
 import type { CodeSystem, ValueSet } from 'fhir/r4.js';
+import type { SiteKind } from '../../anatomy/site-kind.ts';
 import { siteKindNames } from '../../fhir/local-codes.ts';
 import { capitalised } from '../../kernel/words.ts';
 import { type Site, siteId } from '../../localisation/hypothesis.ts';
-import type { SiteKind } from '../../anatomy/site-kind.ts';
 import { siteCatalogue } from '../../localisation/sites.ts';
 import { type LocalConcept, localCodeSystem } from './code-systems.ts';
 import type { Release } from './header.ts';

@@ -88,13 +88,7 @@ class CauseShift implements Shift {
   readonly #ratios: Ratios;
   readonly #query: ExamQuery;
 
-  constructor(
-    applies: Applies,
-    factor: number,
-    causes: ReturnType<typeof causesAt>,
-    ratios: Ratios,
-    query: ExamQuery,
-  ) {
+  constructor(applies: Applies, factor: number, causes: ReturnType<typeof causesAt>, ratios: Ratios, query: ExamQuery) {
     this.applies = applies;
     this.factor = factor;
     this.abnormal = factor >= 1;

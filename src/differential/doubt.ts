@@ -1,0 +1,97 @@
+import type { SiteKind } from '../anatomy/site-kind.ts';
+import { type Cause, rateShares } from '../causes/table/cause.ts';
+import type { RankedLocalisation } from '../localisation/localisation.ts';
+import { siteCatalogue } from '../localisation/sites.ts';
+
+/**
+ * How much of the probability is kept for causes of places that the localisation does not name, because it may be wrong:
+ * where one site is certain, and as much more as that site lacks of certainty. Judged.
+ */
+const doubt = { always: 0.05, ofTheRest: 0.1 } as const;
+
+/** How much likelier a cause of the same kind of site is than one of a place far off; of a neighbouring kind half as much. Judged. */
+const nearness = { sameKind: 8, neighbour: 4, elsewhere: 1 } as const;
+
+/** Kinds of site that lie together or are mistaken for each other. */
+const neighbourhoods: readonly (readonly SiteKind[])[] = [
+  ['nerve', 'plexus', 'root', 'multiple-nerves'],
+  ['root', 'cauda-equina', 'cord'],
+  ['cord', 'brainstem'],
+  [
+    'junction',
+    'muscle',
+    'polyneuropathy',
+    'polyradiculoneuropathy',
+    'anterior-horn',
+    'motor-neuron-system',
+    'ganglion',
+  ],
+  ['multiple-nerves', 'polyneuropathy'],
+  [
+    'hemisphere',
+    'brainstem',
+    'cerebellum',
+    'basal-ganglia',
+    'encephalopathy',
+    'intracranial-pressure',
+    'meninges',
+    'visual-pathway',
+  ],
+  ['brainstem', 'cranial-nerve', 'visual-pathway', 'meninges', 'intracranial-pressure'],
+  ['cranial-nerve', 'junction'],
+];
+
+type Ranked = Pick<RankedLocalisation, 'kind' | 'probability'>;
+
+/** Takes what is kept for doubt from all causes, and gives it to those for which the story speaks: most to the common ones near the ranked sites. */
+export function allowForDoubt(
+  prior: Map<Cause, number>,
+  supported: readonly Cause[],
+  localisations: readonly Ranked[],
+): void {
+  const kept = doubt.always + doubt.ofTheRest * (1 - Math.min(1, localisations[0]?.probability ?? 0));
+  for (const [cause, share] of prior) prior.set(cause, share * (1 - kept));
+  const claims = supported.map((cause) => [cause, claimOf(cause, localisations)] as const);
+  const total = claims.reduce((sum, [, claim]) => sum + claim, 0);
+  for (const [cause, claim] of claims) prior.set(cause, (prior.get(cause) ?? 0) + (kept * claim) / total);
+}
+
+/** The square root, since the rate of a cause at its own place says only half of how common it is elsewhere. Judged. */
+function claimOf(cause: Cause, localisations: readonly Ranked[]): number {
+  const { kinds, rate } = reachOf(cause);
+  const near = localisations.reduce((sum, { kind, probability }) => sum + probability * nearnessOf(kind, kinds), 0);
+  return near * Math.sqrt(rate);
+}
+
+function nearnessOf(kind: SiteKind, kinds: ReadonlySet<SiteKind>): number {
+  if (kinds.has(kind)) return nearness.sameKind;
+  const isNeighbour = neighbourhoods.some((hood) => hood.includes(kind) && hood.some((one) => kinds.has(one)));
+  return isNeighbour ? nearness.neighbour : nearness.elsewhere;
+}
+
+interface Reach {
+  readonly kinds: ReadonlySet<SiteKind>;
+  /** The largest share that it has anywhere. */
+  readonly rate: number;
+}
+
+const reaches = new Map<Cause, Reach>();
+let kindsOfSites: ReadonlyMap<string, SiteKind> | undefined;
+
+/** The same for every exam, so worked out once. */
+function reachOf(cause: Cause): Reach {
+  const known = reaches.get(cause);
+  if (known !== undefined) return known;
+  kindsOfSites ??= new Map(siteCatalogue().map(({ site }) => [site.key, site.kind]));
+  const sites = kindsOfSites;
+  const kinds = cause.produces.flatMap(({ kinds: named = [], sites: keys = [] }) => [
+    ...named,
+    ...keys.map((key) => sites.get(key)).filter((kind) => kind !== undefined),
+  ]);
+  const reach = {
+    kinds: new Set(kinds),
+    rate: Math.max(...cause.produces.map((row) => rateShares[row.rate])),
+  };
+  reaches.set(cause, reach);
+  return reach;
+}

@@ -1,0 +1,168 @@
+import { describe, expect, it } from 'vitest';
+import { rankCauses } from '../../src/causes/rank-causes.ts';
+import type { SiteKind } from '../../src/localisation/localisation.ts';
+import { bedsideExam, localised, site } from '../support/bedside.ts';
+
+interface Story {
+  readonly cause: string;
+  readonly at: readonly [site: string, kind: SiteKind, level?: string];
+  readonly person: readonly [ageYears: number, sex: 'male' | 'female'];
+  readonly onset: readonly [pace: string, durationDays: number];
+  readonly told: Readonly<Record<string, readonly string[]>>;
+  readonly signs?: readonly unknown[];
+  readonly results?: readonly unknown[];
+}
+
+const compressed = { key: 'mri-thoracic-spine', value: 'cord-compression' };
+
+const stories: readonly Story[] = [
+  {
+    cause: 'spinal-arachnoid-cyst',
+    at: ['spinal-cord-posterior', 'cord', 'T6'],
+    person: [30, 'male'],
+    onset: ['chronic', 500],
+    told: { symptoms: ['fluctuating-symptoms', 'thoracic-back-pain'], exposures: ['lumbar-puncture-or-epidural'] },
+    results: [compressed],
+  },
+  {
+    cause: 'ossification-of-ligamentum-flavum',
+    at: ['spinal-cord-posterolateral', 'cord', 'T10'],
+    person: [66, 'male'],
+    onset: ['chronic', 700],
+    told: { conditions: ['obesity'], symptoms: ['difficulty-walking'] },
+    results: [compressed],
+  },
+  {
+    cause: 'primary-extradural-tumour',
+    at: ['spinal-cord-transverse', 'cord', 'T8'],
+    person: [44, 'male'],
+    onset: ['subacute', 40],
+    told: { conditions: ['lymphoma'], symptoms: ['thoracic-back-pain', 'night-sweats'] },
+  },
+  {
+    cause: 'spinal-subdural-haematoma',
+    at: ['cauda-equina', 'cauda-equina'],
+    person: [72, 'female'],
+    onset: ['hyperacute', 1],
+    told: { medications: ['anticoagulant'], exposures: ['lumbar-puncture-or-epidural'], symptoms: ['back-pain'] },
+  },
+  {
+    cause: 'synovial-or-perineural-cyst',
+    at: ['nerve-root', 'root', 'S2'],
+    person: [68, 'female'],
+    onset: ['chronic', 900],
+    told: { symptoms: ['saddle-numbness', 'back-pain'] },
+  },
+  {
+    cause: 'superficial-siderosis',
+    at: ['cerebellar-degeneration', 'cerebellum'],
+    person: [58, 'male'],
+    onset: ['chronic', 3000],
+    told: { symptoms: ['hearing-loss', 'unsteadiness', 'loss-of-smell'], conditions: ['head-injury'] },
+  },
+  {
+    cause: 'aortic-dissection-or-occlusion',
+    at: ['spinal-cord-transverse', 'cord', 'T10'],
+    person: [67, 'male'],
+    onset: ['hyperacute', 0.2],
+    told: { conditions: ['aortic-disease', 'hypertension'], symptoms: ['thoracic-back-pain', 'bilateral-leg-pain'] },
+  },
+  {
+    cause: 'ischaemic-plexopathy-or-neuropathy',
+    at: ['lumbosacral-plexus', 'plexus'],
+    person: [69, 'male'],
+    onset: ['hyperacute', 2],
+    told: { conditions: ['peripheral-arterial-disease'], exposures: ['recent-surgery', 'tobacco'] },
+  },
+  {
+    cause: 'endometriosis-of-a-nerve',
+    at: ['sciatic-nerve', 'nerve'],
+    person: [33, 'female'],
+    onset: ['chronic', 700],
+    told: { symptoms: ['similar-attacks-before', 'leg-pain'] },
+  },
+  {
+    cause: 'psoas-abscess',
+    at: ['femoral-nerve-pelvis', 'nerve'],
+    person: [52, 'male'],
+    onset: ['subacute', 20],
+    told: { symptoms: ['fever', 'flank-pain'], conditions: ['diabetes-mellitus'] },
+  },
+  {
+    cause: 'opsoclonus-myoclonus-syndrome',
+    at: ['cerebellar-vermis', 'cerebellum'],
+    person: [2, 'female'],
+    onset: ['acute', 10],
+    told: { symptoms: ['behaviour-change', 'unsteadiness'] },
+    signs: [{ sign: 'opsoclonus', present: true }],
+  },
+  {
+    cause: 'tuberculoma',
+    at: ['cortex-frontal', 'hemisphere'],
+    person: [34, 'male'],
+    onset: ['chronic', 120],
+    told: { conditions: ['tuberculosis', 'hiv-infection'], symptoms: ['seizure', 'night-sweats'] },
+  },
+  {
+    cause: 'manganese-or-toxic-parkinsonism',
+    at: ['akinetic-rigid-syndrome', 'basal-ganglia'],
+    person: [45, 'male'],
+    onset: ['subacute', 120],
+    told: { exposures: ['other-heavy-metal'], symptoms: ['falls', 'behaviour-change'] },
+  },
+  {
+    cause: 'restless-legs-syndrome',
+    at: ['no-lesion', 'none'],
+    person: [55, 'female'],
+    onset: ['chronic', 2000],
+    told: { symptoms: ['restless-legs'] },
+  },
+  {
+    cause: 'idiopathic-hypoglossal-palsy',
+    at: ['hypoglossal-nerve', 'cranial-nerve'],
+    person: [30, 'female'],
+    onset: ['acute', 10],
+    told: { symptoms: ['preceding-respiratory-infection'] },
+  },
+  {
+    cause: 'idiopathic-ocular-motor-palsy',
+    at: ['abducens-nerve', 'cranial-nerve'],
+    person: [9, 'male'],
+    onset: ['acute', 6],
+    told: { symptoms: ['diplopia', 'preceding-respiratory-infection'] },
+  },
+  {
+    cause: 'vagal-zoster',
+    at: ['vagus-nerve', 'cranial-nerve'],
+    person: [63, 'female'],
+    onset: ['acute', 5],
+    told: { symptoms: ['rash', 'ear-pain', 'dysphagia', 'voice-change'] },
+  },
+  {
+    cause: 'cardiovocal-syndrome',
+    at: ['recurrent-laryngeal-nerve', 'cranial-nerve'],
+    person: [71, 'male'],
+    onset: ['subacute', 30],
+    told: { conditions: ['aortic-disease', 'hypertension'], symptoms: ['voice-change'] },
+  },
+];
+
+function keysOf({ at, person, onset, told, signs = [], results = [] }: Story): readonly string[] {
+  const [key, kind, level = null] = at;
+  const history = Object.fromEntries(
+    Object.entries(told).map(([list, keys]) => [list, keys.map((one) => ({ key: one, present: true }))]),
+  );
+  const exam = bedsideExam({
+    person: { ageYears: person[0], sex: person[1] },
+    history: { onset: { pace: onset[0], durationDays: onset[1] }, ...history },
+    findings: { cranialNerves: signs },
+    results,
+  });
+  return rankCauses(exam, localised(site(key, kind, 1, level))).map((cause) => cause.key);
+}
+
+describe('causes that are thought of because of the story', () => {
+  it.each(stories)('$cause is among the first three', (story) => {
+    expect(keysOf(story).slice(0, 3)).toContain(story.cause);
+  });
+});
