@@ -32,7 +32,7 @@ export interface CauseWeight {
 const ratioBounds = { least: 0.002, most: 500 } as const;
 
 /** Exponent of the product: hints that go together, such as fever and a raised C-reactive protein, count for less than both. Judged. */
-const temper = 0.75;
+const temper = 0.9;
 
 /** From this ratio on a statement, sign or result speaks for a cause by itself. Judged. */
 const speaksFor = 2;
@@ -215,7 +215,7 @@ function statementOf({ keys }: HistoryRatio, query: ExamQuery): HistoryStatement
 const makesTheCause = 0.15;
 
 /** How much of a denial, as an exponent, it is when nobody has spoken of it at all. Judged. */
-const shareOfDenial = 0.5;
+const shareOfDenial = 0.7;
 
 /** What people often do not know that they have, or do not say. */
 const oftenUnsaid: ReadonlySet<string> = new Set(['hiv-infection', 'obesity']);

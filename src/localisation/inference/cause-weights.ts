@@ -12,14 +12,10 @@ import type { Site } from '../hypothesis.ts';
 import type { Applies, Shift } from './shift.ts';
 
 /**
- * A place is as likely as the diseases that strike there are likely in this person: mean of the ratios that the person, the
- * history and the results give them, by how often each is met there. Raised to a power below 1, since the tables of the
- * history speak of some of it too. The power was chosen by cases on which nothing else had been mended. Judged.
+ * A place is as likely as the diseases that strike there are likely in this person: the mean of the ratios that person,
+ * history and results give them, by how often each is met there. No story decides alone. Judged.
  */
-const power = 0.75;
-
-/** No story decides alone. Judged. */
-const most = 30;
+const most = 100;
 
 /** A shift nearer to 1 than this is left out. */
 const leastLog = 0.02;
@@ -71,7 +67,7 @@ export function causeShifts(exam: Exam): readonly Shift[] {
       total += share;
       fitting += share * (ratios.get(cause) ?? 1);
     }
-    const factor = Math.min(most, Math.max(1 / most, (fitting / total) ** power));
+    const factor = Math.min(most, Math.max(1 / most, fitting / total));
     if (Math.abs(Math.log(factor)) < leastLog) return [];
     return [new CauseShift(applies, factor, causes, ratios, query)];
   });

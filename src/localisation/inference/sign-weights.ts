@@ -4,7 +4,7 @@ import { stockingsAndGloves } from '../../anatomy/skin-extents.ts';
 import { skinPlace, territoryKeys } from '../../anatomy/skin-places.ts';
 import type { Exam } from '../../exam/exam.ts';
 import type { Finding } from '../../exam/finding.ts';
-import { type BodySide, bodySides, opposite } from '../../kernel/side.ts';
+import { type BodySide, bodySides } from '../../kernel/side.ts';
 import { anyOf, kinds, sites } from './history/history-weight.ts';
 import { limbPatternShifts, shiftBy } from './limb-patterns.ts';
 import type { Applies, Shift } from './shift.ts';
@@ -175,38 +175,6 @@ function onOneHalf(wrong: readonly Finding[], nerveOf: ReadonlyMap<string, strin
   return [...byNerve.values()].filter((found) => sideOf(found) !== null);
 }
 
-/**
- * A cranial nerve of one side with limbs of the other side is the rule of the brainstem, where the nerves have left and the
- * long tracts have not crossed yet. Odds judged; the wiring says the same of what each finding needs by itself.
- */
-const crossed = 2.5;
-const nervesOfOneSide: ReadonlySet<string> = new Set([
-  'facial-weakness',
-  'third-nerve-palsy',
-  'sixth-nerve-palsy',
-  'eye-abduction-weakness',
-  'facial-numbness',
-  'jaw-weakness',
-  'palatal-weakness',
-  'vocal-cord-paralysis',
-  'tongue-weakness',
-]);
-const limbKinds: ReadonlySet<Finding['item']['probe']['kind']> = new Set(['movement', 'sensation', 'plantar']);
-const brainstem = kinds('brainstem');
-
-function crossedShift({ findings }: Exam): readonly Shift[] {
-  const wrong = findings.filter(({ abnormal }) => abnormal);
-  const nerves = wrong.filter(({ item }) => nervesOfOneSide.has(item.key));
-  const limbs = wrong.filter(
-    ({ item, place }) => limbKinds.has(item.probe.kind) && item.region !== 'head' && place?.key !== 'half-face',
-  );
-  const [nerve] = nerves;
-  const side = sideOf(nerves);
-  if (nerve === undefined || side === null || sideOf(limbs) !== opposite(side)) return [];
-  const because = 'a nerve of one side with limbs of the other is the rule of the brainstem';
-  return [shiftBy(nerve, { applies: brainstem, factor: crossed, because })];
-}
-
 /** A spasm of half the face comes from its irritated nerve and from hardly anything else. Odds judged. */
 const spasmOfHalfTheFace = 60;
 
@@ -240,7 +208,6 @@ export function signShifts(exam: Exam): readonly Shift[] {
     ...recordedShifts(exam),
     ...limbPatternShifts(exam),
     ...oneHalfShifts(exam),
-    ...crossedShift(exam),
     ...spasmShift(exam),
     ...comaShift(exam),
   ];
