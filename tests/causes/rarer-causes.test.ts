@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { rankCauses } from '../../src/differential/rank-causes.ts';
 import type { SiteKind } from '../../src/anatomy/site-kind.ts';
+import { rankCauses } from '../../src/differential/rank-causes.ts';
 import { bedsideExam, localised, site } from '../support/bedside.ts';
 
 interface Story {

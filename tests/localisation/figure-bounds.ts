@@ -115,4 +115,20 @@ export const bounds: Readonly<Record<string, Bounds>> = {
     conclusion: 0,
     sureAndWrong: 2,
   },
+  'evaluation/development/published-seven.ndjson': {
+    first: 0.84,
+    firstThree: 0.93,
+    side: 0.93,
+    level: 0.9,
+    conclusion: 0,
+    sureAndWrong: 7,
+  },
+  'evaluation/development/published-eight.ndjson': {
+    first: 0.64,
+    firstThree: 0.79,
+    side: 0.95,
+    level: 0.7,
+    conclusion: 0,
+    sureAndWrong: 12,
+  },
 };
