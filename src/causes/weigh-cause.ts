@@ -32,7 +32,10 @@ export interface CauseWeight {
 const ratioBounds = { least: 0.002, most: 500 } as const;
 
 /** Exponent of the product: hints that go together, such as fever and a raised C-reactive protein, count for less than both. Judged. */
-const temper = 0.9;
+const temper = 0.75;
+
+/** The same where signs and tempo, which go together with what was told, are left out. Judged. */
+const temperOfStories = 0.9;
 
 /** From this ratio on a statement, sign or result speaks for a cause by itself. Judged. */
 const speaksFor = 2;
@@ -50,7 +53,7 @@ const paceWords = {
  */
 export function weighStory(cause: Cause, query: ExamQuery): Pick<CauseWeight, 'ratio' | 'reasons'> {
   const modifiers = [...personModifiers(cause, query), ...toldAndMeasured(cause, query)];
-  return { ratio: tempered(modifiers), reasons: () => inWords(modifiers) };
+  return { ratio: tempered(modifiers, temperOfStories), reasons: () => inWords(modifiers) };
 }
 
 /** Weighs one cause against everything but the site: tempo, course, person, history, signs and results. */
@@ -75,8 +78,8 @@ function toldAndMeasured(cause: Cause, query: ExamQuery): readonly Modifier[] {
   ];
 }
 
-function tempered(modifiers: readonly Modifier[]): number {
-  const product = modifiers.reduce((ratio, modifier) => ratio * modifier.ratio, 1) ** temper;
+function tempered(modifiers: readonly Modifier[], power = temper): number {
+  const product = modifiers.reduce((ratio, modifier) => ratio * modifier.ratio, 1) ** power;
   return Math.min(ratioBounds.most, Math.max(ratioBounds.least, product));
 }
 

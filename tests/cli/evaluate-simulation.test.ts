@@ -79,8 +79,8 @@ describe('simulated examinations', () => {
 
 describe('an examination item by item', () => {
   it('is led to the right site sooner by the proposals than from head to toe', () => {
-    const { runs, sooner } = examineInOrder(model, localiser, 4, 1);
-    expect(runs.map(({ items }) => items.length)).toEqual([4, 4, 4]);
+    const { runs, sooner } = examineInOrder(model, localiser, 8, 1);
+    expect(runs.map(({ items }) => items.length)).toEqual([8, 8, 8]);
     expect(sooner.proposals).toBeGreaterThan(sooner.routine);
   }, 60_000);
 

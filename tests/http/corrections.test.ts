@@ -100,6 +100,11 @@ describe.each(engines)('a correction over HTTP on %s', (engine) => {
       expect(later, key).toBeDefined();
       if (earlier.resourceType === 'Provenance') continue;
       const { status, version } = kept(later);
+      if (version === '1') {
+        // A proposal that follows from the amended exam word for word stays as it was.
+        expect([earlier.resourceType, later]).toEqual(['ServiceRequest', earlier]);
+        continue;
+      }
       expect([key, version]).toEqual([key, '2']);
       expect([key, afterCorrection[earlier.resourceType as keyof typeof afterCorrection]]).toEqual([
         key,

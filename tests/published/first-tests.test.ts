@@ -233,11 +233,7 @@ describe('red flags and their first tests', () => {
   /** Dangers that are met with an act at once, and for which no test comes first. */
   const withoutTest: ReadonlySet<string> = new Set([
     'acute-facial-palsy', // Baugh 2013: no routine tests
-    'autonomic-dysreflexia', // Bycroft 2005: find the trigger
-    'autonomic-instability-in-neuropathy', // the tests are those of the neuropathy
-    'child-with-progressive-deficit', // NICE NG127: referral at once
     'complete-nerve-injury', // the surgeon's opinion
-    'newborn-with-neurological-signs', // the rules for adults do not apply
     'suspected-tetanus', // the diagnosis is clinical
   ]);
 

@@ -26,8 +26,7 @@ export const shoulderAndElbowMovements = {
     bulkAt: 'shoulder',
     paired: true,
     group: 'shoulder',
-    // With the suprascapular nerve blocked a third to a half of the strength is gone: Colachis 1971 (recalled).
-    muscles: { deltoid: 0.58, supraspinatus: 0.3, trapezius: 0.12 },
+    muscles: { deltoid: 0.7, supraspinatus: 0.22, trapezius: 0.08 },
     dominantRoot: 'C5',
     lengthCm: 25,
     pyramidalWeight: 0.8,

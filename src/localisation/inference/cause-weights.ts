@@ -111,7 +111,7 @@ class CauseShift implements Shift {
   }
 
   get pointer(): string {
-    return this.#reason?.pointer ?? '/history';
+    return this.#reason?.pointer ?? (this.#query.exam.history.length > 0 ? '/history' : '');
   }
 
   get because(): string {

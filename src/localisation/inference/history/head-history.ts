@@ -126,14 +126,14 @@ export const headHistory: readonly HistoryWeight[] = [
   ...weigh(
     ['vertigo', 'continuous-vertigo'],
     kinds('hemisphere'),
-    0.25,
+    0.4,
     1,
     'few lesions of a hemisphere make the world spin',
   ),
   ...weigh(
     'diplopia',
     ({ key, kind }) => kind === 'hemisphere' && key !== 'thalamus',
-    0.35,
+    0.4,
     1,
     'a lesion of a hemisphere leaves the eyes in line',
   ),
