@@ -96,7 +96,8 @@ function isSpinalAtBothSides(facts: BedsideFacts): boolean {
   const cannotCarry = query.hasAbnormal('gait/unable-to-walk') || query.hasAbnormal('gait/unable-to-stand');
   return (
     (isBoth && (tender.length > 0 || facts.told('thoracic-back-pain').length > 0)) ||
-    (leg && (cannotCarry || feverReasons(facts).length > 0))
+    (leg && (cannotCarry || feverReasons(facts).length > 0)) ||
+    (facts.bothLegsWeak && cannotCarry && facts.lowestLimbPower <= 3 && facts.reducedReflexes.length === 0)
   );
 }
 
@@ -111,6 +112,18 @@ function isAreflexicAllOver({ query, reducedReflexes }: BedsideFacts): boolean {
 function isBrokenNeck(facts: BedsideFacts): boolean {
   const struck = facts.exam.onset.pace === 'hyperacute' && facts.told('neck-pain').length > 0;
   return facts.bothArmsWeak && (struck || (facts.bothLegsWeak && facts.told('neck-trauma').length > 0));
+}
+
+/** Legs that are dead and numb with a bladder that does not empty, all within days: shock of the cord, though the jerks are lost. */
+function areLegsAndBladderLost(facts: BedsideFacts): boolean {
+  return (
+    facts.bothLegsWeak &&
+    facts.lowestLimbPower <= 1 &&
+    facts.weak('upper-limbs').length === 0 &&
+    facts.beganWithin(3) === 'yes' &&
+    isOnBothSides(facts.legSensoryLoss) &&
+    facts.sphincterFailure.length > 0
+  );
 }
 
 /**
@@ -128,12 +141,19 @@ function areLegsStruck(facts: BedsideFacts): boolean {
   );
 }
 
-/** Weak legs with brisk jerks on both sides under a painful spine; a new weakness that leaves them brisk is no neuropathy. */
+/** Legs that within weeks can hardly be lifted, under arms that were found strong. */
+function isLosingLegs(facts: BedsideFacts): boolean {
+  const arms = facts.query.testedWhere(({ item }) => item.probe.kind === 'movement' && item.region === 'upper-limbs');
+  const areStrong = arms.length > 0 && facts.weak('upper-limbs').length === 0;
+  return areStrong && facts.lowestLimbPower <= 3 && facts.beganWithin(28) === 'yes';
+}
+
+/** Weak legs with brisk jerks on both sides under a painful spine, or lost within weeks under strong arms; a new weakness that leaves them brisk is no neuropathy. */
 function areWeakAndBrisk(facts: BedsideFacts): boolean {
   return (
     facts.bothLegsWeak &&
     isOnBothSides(facts.upperMotorSignsInLegs) &&
-    facts.told(...spinalPain, 'tight-band', 'numbness').length > 0 &&
+    (facts.told(...spinalPain, 'tight-band', 'numbness').length > 0 || isLosingLegs(facts)) &&
     facts.cranialNerveSigns.length === 0
   );
 }
@@ -256,6 +276,7 @@ function checkCordSigns(facts: BedsideFacts): Verdict | null {
     isSpinalAtBothSides(facts) ||
     isBrokenNeck(facts) ||
     areLegsStruck(facts) ||
+    areLegsAndBladderLost(facts) ||
     areWeakAndBrisk(facts) ||
     isNumbAboveTheKnees(facts);
   const level = findingReasons(

@@ -11,7 +11,7 @@ import { feverReasons } from './fever.ts';
 import { checkHeadInjury, focalBrainSigns } from './head-injury.ts';
 import { absent, newbornYears, notAssessable, orTold, present, type RedFlagRule, type Verdict } from './rule.ts';
 import { each } from './story.ts';
-import { oneSidedWeakness, suddenFocalSigns } from './sudden-deficit.ts';
+import { brainSigns, oneSidedWeakness, suddenFocalSigns } from './sudden-deficit.ts';
 import { isAtLeast, written } from './thresholds.ts';
 
 /** Signs of a central cause in continuous vertigo, beside a head impulse without a corrective saccade. */
@@ -264,7 +264,8 @@ export const headFlags: readonly RedFlagRule[] = [
       const signs = [
         ...facts.weakLimbs,
         ...(told.length > 0 ? facts.reducedReflexes : []),
-        ...facts.query.abnormal(focalBrainSigns),
+        // A wide pupil by itself has a flag of its own, and is mostly a drug's.
+        ...facts.query.abnormal([...brainSigns, 'special-tests/pronator-drift']),
         ...facts.query.abnormal(['gait/ataxic', ...eyeMovementSigns, 'cranial-nerves/optic-disc-swelling']),
         ...facts.query.abnormalWhere(({ item }) => item.probe.kind === 'cerebellar'),
         ...facts.upperMotorSigns,

@@ -1,9 +1,11 @@
 import type { Reason } from '../../causes/ranked-cause.ts';
 import { findingReasons, missing } from '../../causes/reasons.ts';
 import { read, recalled } from '../../kernel/cite.ts';
+import { bodySides } from '../../kernel/side.ts';
 import type { BedsideFacts } from '../bedside-facts.ts';
 import { acuteSymmetricalWeakness, breathingSigns, bulbarReasons, checkBreathing } from './breathing.ts';
 import { areFeetPressed } from './cord.ts';
+import { isOneMuscleOrTwo, limbsOf } from './few-muscles.ts';
 import { notAssessable, present, type RedFlagRule, slowlyProgressive, type Verdict } from './rule.ts';
 import { oneSidedWeakness, suddenFocalSigns } from './sudden-deficit.ts';
 
@@ -66,7 +68,7 @@ export const neuromuscularFlags: readonly RedFlagRule[] = [
     action: 'Nil by mouth; assess airway and vital capacity; swallowing assessment before anything by mouth.',
     source: recalled('mg-crisis-2011', 'bulbar failure'),
     check: (facts) => {
-      const signs = bulbarReasons(facts);
+      const signs = [...bulbarReasons(facts), ...speechFromAbove(facts)];
       const isGrowing = facts.isProgressive && facts.beganWithin(31) === 'yes';
       return signs.length > 0 && (isGrowing || facts.beganWithin(14) === 'yes') ? present(signs) : null;
     },
@@ -217,7 +219,8 @@ export const neuromuscularFlags: readonly RedFlagRule[] = [
         facts.saddleLoss.length > 0 ||
         facts.upperMotorSignsInLegs.length > 0;
       // One limb that weakened within days may be a nerve that was lain on; several are not.
-      const severalLimbs = new Set(facts.weakLimbs.map(({ item, side }) => `${item.region} ${side}`)).size > 1;
+      const severalLimbs = limbsOf(facts.weakLimbs).size > 1;
+      if (isOneMuscleOrTwo(facts)) return null;
       return facts.weakLimbs.length > 0 &&
         facts.lowestLimbPower <= 4 &&
         facts.beganWithin(7) === 'yes' &&
@@ -304,4 +307,13 @@ function slowWeakness(facts: BedsideFacts, trouble: readonly Reason[]): Verdict 
   return slow && weak.length + told.length > 0 && trouble.length > 0
     ? present([...trouble, ...findingReasons(weak, 3), ...told])
     : null;
+}
+
+/** Speech that fails with the lids of both eyes, or at the head of a weakness that comes down: the throat is next. */
+function speechFromAbove(facts: BedsideFacts): readonly Reason[] {
+  const { query } = facts;
+  const lids = bodySides.every((side) => query.hasAbnormal('cranial-nerves/ptosis', side));
+  const isFromAbove = lids || facts.told('descending-weakness').length > 0;
+  if (!isFromAbove || facts.weakLimbs.length === 0) return [];
+  return [...findingReasons(query.abnormal(['cranial-nerves/dysarthria'])), ...facts.told('slurred-speech')];
 }

@@ -1,5 +1,6 @@
 import { findingReasons } from '../../causes/reasons.ts';
 import { read } from '../../kernel/cite.ts';
+import { isOneMuscleOrTwo } from './few-muscles.ts';
 import { none, type RaisingStory } from './story.ts';
 
 /** Days of "within hours to days" where the weakness is said to go on growing. Judged. */
@@ -11,6 +12,7 @@ export const slowRaisingStories: readonly RaisingStory[] = [
     flag: 'rapidly-progressive-weakness',
     check: (facts) => {
       if (facts.exam.course !== 'progressive' || facts.beganWithin(daysOfGrowing) !== 'yes') return none;
+      if (isOneMuscleOrTwo(facts)) return none;
       const found = findingReasons(facts.weakLimbs, 4);
       const told = facts.told('arm-weakness', 'leg-weakness', 'weakness', 'ascending-weakness');
       const pains = facts.told('radicular-leg-pain', 'radicular-arm-pain');

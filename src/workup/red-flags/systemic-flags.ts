@@ -3,6 +3,7 @@ import { findingReasons } from '../../causes/reasons.ts';
 import { fromMemory, recalled } from '../../kernel/cite.ts';
 import type { BedsideFacts } from '../bedside-facts.ts';
 import { clouded } from './consciousness.ts';
+import { isOnBothSides } from './cord.ts';
 import { feverReasons } from './fever.ts';
 import { newbornYears, orTold, present, type RedFlagRule } from './rule.ts';
 import { each, none } from './story.ts';
@@ -74,7 +75,6 @@ export const systemicFlags: readonly RedFlagRule[] = [
         'lead',
         'other-heavy-metal',
         'venomous-bite',
-        'organic-solvents',
       );
       const told = facts.told('headache', 'vomiting', 'abdominal-pain', 'breathlessness', 'hair-loss', 'seizure');
       const signs = facts.query.abnormal([
@@ -173,21 +173,28 @@ export function ischaemicLimb(facts: BedsideFacts): readonly Reason[] {
   const artery = [
     ...facts.told('leg-pain', 'arm-pain', 'foot-pain', 'thigh-pain'),
     ...facts.told('atrial-fibrillation', 'peripheral-arterial-disease', 'ischaemic-heart-disease', 'aortic-disease'),
+    // A limb that is dead at once and has changed its colour needs no known disease of its artery.
+    ...(facts.exam.onset.pace === 'hyperacute' && facts.lowestLimbPower <= 2 ? findingReasons(facts.weakLimbs, 1) : []),
   ];
   return each(findingReasons(skin, 1), artery, deficit);
 }
 
 /** Metals are taken in over months; hair that falls out with painful feet or belly is thallium's or arsenic's, whoever gave it. */
 function slowlyPoisoned(facts: BedsideFacts): readonly Reason[] {
-  if (facts.beganWithin(183) !== 'yes' || !facts.maybeProgressing) return none;
-  const metal = facts.told('thallium', 'arsenic', 'lead', 'other-heavy-metal');
-  const nerves = [
-    ...findingReasons([...facts.weakLimbs, ...facts.legSensoryLoss], 3),
-    ...facts.told('seizure', 'behaviour-change', 'cognitive-change'),
-  ];
+  if (facts.beganWithin(92) !== 'yes' || !facts.maybeProgressing) return none;
+  const deadly = facts.told('thallium', 'arsenic');
+  const mind = facts.told('seizure', 'behaviour-change', 'cognitive-change');
+  const nerves = [...findingReasons([...facts.weakLimbs, ...facts.legSensoryLoss], 3), ...mind];
   const hair = facts.beganWithin(60) === 'yes' ? facts.told('hair-loss') : none;
   const pain = facts.told('burning-feet', 'neuropathic-pain', 'foot-pain', 'abdominal-pain', 'vomiting');
-  return [...each(metal, nerves), ...each(hair, pain, nerves)];
+  // Lead and its like harm nerves over years; the danger is the brain, and colic or wrists that drop on both sides go before it.
+  const colic = facts.told('abdominal-pain', 'vomiting');
+  const both = isOnBothSides(facts.weakLimbs) ? findingReasons(facts.weakLimbs, 3) : none;
+  return [
+    ...each(deadly, nerves),
+    ...each(facts.told('lead', 'other-heavy-metal'), [...mind, ...colic, ...both]),
+    ...each(hair, pain, nerves),
+  ];
 }
 
 /** Poisons that tell of themselves, though nobody knows what was taken: too much acetylcholine, or too little. */

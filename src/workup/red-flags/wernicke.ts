@@ -1,6 +1,7 @@
 import { findingReasons } from '../../causes/reasons.ts';
 import type { BedsideFacts } from '../bedside-facts.ts';
 import { clouded } from './consciousness.ts';
+import { eyeMovementSigns } from './eye-movement-signs.ts';
 import { present, type Verdict } from './rule.ts';
 
 /** Two of four: poor diet, eye signs, cerebellar signs, altered mental state, with a reason to lack thiamine; or the triad. */
@@ -13,17 +14,18 @@ export function checkWernicke(facts: BedsideFacts): Verdict | null {
   const { query } = facts;
   const diet = [...vomiting, ...facts.told('malnutrition', 'weight-loss', 'bariatric-surgery')];
   const eyes = query.abnormal([
-    'cranial-nerves/ophthalmoplegia',
-    'cranial-nerves/sixth-nerve-palsy',
+    ...eyeMovementSigns,
+    'cranial-nerves/eye-depression-weakness',
     'cranial-nerves/gaze-palsy',
     'cranial-nerves/nystagmus',
     'cranial-nerves/gaze-evoked-nystagmus',
     'cranial-nerves/vertical-nystagmus',
     'cranial-nerves/internuclear-ophthalmoplegia',
   ]);
-  const cerebellar = query.abnormalWhere(
-    ({ item, value }) => item.probe.kind === 'cerebellar' && value !== 'impaired-by-weakness',
-  );
+  const cerebellar = [
+    ...query.abnormalWhere(({ item, value }) => item.probe.kind === 'cerebellar' && value !== 'impaired-by-weakness'),
+    ...query.abnormal(['gait/ataxic']),
+  ];
   const mental = query.abnormal([...clouded, 'higher-function/memory-impairment', 'higher-function/amnesia']);
   const brainMet = [eyes, cerebellar, mental].filter((signs) => signs.length > 0).length;
   // The whole triad needs no reason to lack thiamine: the reason is often not told.

@@ -4,6 +4,12 @@ import { days, has, hours, months, on, power, reflexes, type Story, signs, weeks
 const weakLegs = power('both', '3', 'hip-flexion', 'knee-extension');
 const cord = site('spinal-cord-transverse', 'cord', 1, 'T8');
 const growing = { course: 'progressive' };
+const inShock = {
+  power: power('both', '0', 'hip-flexion', 'knee-extension', 'ankle-dorsiflexion'),
+  reflexes: reflexes('0', 'knee', 'ankle'),
+  sensation: [{ modality: 'light-touch', site: 'whole-leg', side: 'both', result: 'absent' }],
+  sphincters: signs('urinary-retention'),
+};
 
 /** What is told sparsely, has come slowly, or was not examined. */
 export const sparseAndSlowStories: readonly Story[] = [
@@ -233,6 +239,117 @@ export const sparseAndSlowStories: readonly Story[] = [
     not: {
       history: { onset: weeks, symptoms: has('behaviour-change'), medications: has('antipsychotic') },
       findings: { involuntaryMovements: signs('orofacial-dyskinesia') },
+    },
+  },
+  {
+    flag: 'suspected-cord-compression',
+    by: 'NICE NG234: legs that in two weeks can hardly be lifted, brisk, under strong arms; over years it is no compression of now',
+    at: cord,
+    raised: {
+      history: { onset: { pace: 'subacute', durationDays: 14 } },
+      findings: {
+        power: [...power('both', '2', 'hip-flexion', 'knee-extension'), ...power('both', '5', 'elbow-flexion')],
+        reflexes: reflexes('3', 'knee', 'ankle'),
+      },
+    },
+    not: {
+      history: { onset: years },
+      findings: {
+        power: [...power('both', '2', 'hip-flexion', 'knee-extension'), ...power('both', '5', 'elbow-flexion')],
+        reflexes: reflexes('3', 'knee', 'ankle'),
+      },
+    },
+  },
+  {
+    flag: 'suspected-cord-compression',
+    by: 'dead, numb legs with a full bladder in a day are a cord in shock; legs that are merely weak and jerkless are nerves',
+    at: site('cauda-equina', 'cauda-equina'),
+    raised: { history: { onset: { pace: 'acute', durationDays: 1 } }, findings: inShock },
+    not: {
+      history: { onset: { pace: 'acute', durationDays: 1 } },
+      findings: { power: inShock.power, reflexes: inShock.reflexes },
+    },
+  },
+  {
+    flag: 'suspected-wernicke-encephalopathy',
+    by: 'NICE CG100: a drinker whose eyes do not turn out and who sways, within weeks; over years it is another disease',
+    raised: {
+      history: { onset: days, exposures: has('alcohol-excess') },
+      findings: { cranialNerves: on('both', 'eye-abduction-weakness'), gait: signs('ataxic') },
+    },
+    not: {
+      history: { onset: years, exposures: has('alcohol-excess') },
+      findings: { cranialNerves: on('both', 'eye-abduction-weakness'), gait: signs('ataxic') },
+    },
+  },
+  {
+    flag: 'acute-limb-ischaemia',
+    by: 'a leg that is dead at once and has changed its colour; one of its own colour may be a stroke',
+    raised: {
+      history: { onset: hours },
+      findings: {
+        power: power('left', '0', 'hip-flexion', 'ankle-dorsiflexion'),
+        inspection: [{ sign: 'colour-or-temperature-change', site: 'leg-below-knee', side: 'left', present: true }],
+      },
+    },
+    not: {
+      history: { onset: hours },
+      findings: { power: power('left', '0', 'hip-flexion', 'ankle-dorsiflexion') },
+    },
+  },
+  {
+    flag: 'acute-bulbar-weakness',
+    by: 'lids of both eyes, thick speech and limbs within hours: the throat is next; thick speech of a stroke has lids that open',
+    at: site('presynaptic-junction', 'junction'),
+    raised: {
+      history: { onset: hours },
+      findings: {
+        power: power('both', '3', 'shoulder-abduction'),
+        cranialNerves: [...on('both', 'ptosis'), ...signs('dysarthria')],
+      },
+    },
+    not: {
+      history: { onset: hours },
+      findings: { power: power('both', '3', 'shoulder-abduction'), cranialNerves: signs('dysarthria') },
+    },
+  },
+  {
+    flag: 'child-with-progressive-deficit',
+    by: 'NICE NG127: an eye that no longer turns out; a wide pupil alone has a flag of its own and is mostly a drop',
+    raised: {
+      person: { ageYears: 6 },
+      history: { onset: days },
+      findings: { cranialNerves: on('left', 'eye-abduction-weakness') },
+    },
+    not: {
+      person: { ageYears: 6 },
+      history: { onset: days },
+      findings: { cranialNerves: on('left', 'dilated-pupil') },
+    },
+  },
+  {
+    flag: 'rapidly-progressive-weakness',
+    by: 'NICE NG127: a limb that fails within days; two movements among strong ones are a nerve',
+    raised: {
+      history: { onset: days, ...growing },
+      findings: { power: power('left', '2', 'thumb-flexion', 'index-distal-flexion') },
+    },
+    not: {
+      history: { onset: days, ...growing },
+      findings: {
+        power: [
+          ...power('left', '2', 'thumb-flexion', 'index-distal-flexion'),
+          ...power(
+            'left',
+            '5',
+            'elbow-flexion',
+            'elbow-extension',
+            'wrist-extension',
+            'finger-extension',
+            'finger-abduction',
+          ),
+        ],
+      },
     },
   },
 ];
