@@ -3,6 +3,7 @@ import type { Exam, FamilyRelation, HistoryStatement, InvestigationResult } from
 import { idOf } from '../exam/expand.ts';
 import type { Finding } from '../exam/finding.ts';
 import { scales } from '../exam/scales.ts';
+import { rememberedWith } from '../kernel/remembered.ts';
 import type { Side } from '../kernel/side.ts';
 import type { Reason } from './ranked-cause.ts';
 
@@ -61,14 +62,8 @@ export function powerOf(finding: Finding): number | null {
   return finding.value === null ? null : (powerOrdinals.get(String(finding.value)) ?? null);
 }
 
-const queries = new WeakMap<Exam, ExamQuery>();
-
 /** The questions to an exam; prepared once for each exam, because causes and red flags both ask. */
-export function queryExam(exam: Exam): ExamQuery {
-  const query = queries.get(exam) ?? prepared(exam);
-  queries.set(exam, query);
-  return query;
-}
+export const queryExam: (exam: Exam) => ExamQuery = rememberedWith(prepared);
 
 function prepared(exam: Exam): ExamQuery {
   const byItem = new Map<string, Finding[]>();

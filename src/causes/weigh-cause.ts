@@ -2,6 +2,7 @@ import { historyRows } from '../exam/catalogue/history.ts';
 import type { SectionKey } from '../exam/catalogue/item.ts';
 import { describeResult, lowerFirst, quantityWords } from '../exam/describe.ts';
 import type { Exam, HistoryStatement, OnsetPace } from '../exam/exam.ts';
+import { rememberedWith } from '../kernel/remembered.ts';
 import { type ExamQuery, historyReason, isFrom } from './exam-query.ts';
 import { inheritanceModifiers } from './inheritance.ts';
 import { type Modifier, worthSaying } from './modifier.ts';
@@ -161,27 +162,17 @@ function personModifiers(cause: Cause, query: ExamQuery): readonly Modifier[] {
 
 const daysPerYear = 365.25;
 
-/**
- * Between which ages in whole years it began. Without a duration what is chronic may have begun at any age before, and
- * deformities that take years to grow mean that it began long before it was noticed.
- */
-function ageAtOnset(query: ExamQuery): AgeAtOnset | undefined {
-  const known = agesAtOnset.get(query);
-  if (known !== undefined) return known;
-  const age = readAgeAtOnset(query);
-  if (age !== undefined) agesAtOnset.set(query, age);
-  return age;
-}
-
 interface AgeAtOnset {
   readonly earliest: number;
   readonly latest: number;
   readonly words: string;
 }
 
-const agesAtOnset = new WeakMap<ExamQuery, AgeAtOnset>();
-
-function readAgeAtOnset({ exam, abnormal }: ExamQuery): AgeAtOnset | undefined {
+/**
+ * Between which ages in whole years it began. Without a duration what is chronic may have begun at any age before, and
+ * deformities that take years to grow mean that it began long before it was noticed.
+ */
+const ageAtOnset = rememberedWith(({ exam, abnormal }: ExamQuery): AgeAtOnset | undefined => {
   const { ageYears } = exam.person;
   const { pace, durationDays } = exam.onset;
   if (ageYears === undefined) return undefined;
@@ -190,7 +181,7 @@ function readAgeAtOnset({ exam, abnormal }: ExamQuery): AgeAtOnset | undefined {
   const latest = Math.floor(noticed);
   const words = latest === Math.floor(ageYears) ? `age ${ageYears}` : `onset at about ${latest}`;
   return { earliest: isOlder ? 0 : latest, latest, words };
-}
+});
 
 function historyModifiers(cause: Cause, query: ExamQuery): readonly Modifier[] {
   const modifiers: Modifier[] = [];

@@ -1,5 +1,6 @@
 import type { SiteKind } from '../anatomy/site-kind.ts';
 import { type Cause, rateShares } from '../causes/table/cause.ts';
+import { rememberedWith } from '../kernel/remembered.ts';
 import type { RankedLocalisation } from '../localisation/localisation.ts';
 import { siteCatalogue } from '../localisation/sites.ts';
 
@@ -75,23 +76,14 @@ interface Reach {
   readonly rate: number;
 }
 
-const reaches = new Map<Cause, Reach>();
 let kindsOfSites: ReadonlyMap<string, SiteKind> | undefined;
 
-/** The same for every exam, so worked out once. */
-function reachOf(cause: Cause): Reach {
-  const known = reaches.get(cause);
-  if (known !== undefined) return known;
+const reachOf = rememberedWith((cause: Cause): Reach => {
   kindsOfSites ??= new Map(siteCatalogue().map(({ site }) => [site.key, site.kind]));
   const sites = kindsOfSites;
   const kinds = cause.produces.flatMap(({ kinds: named = [], sites: keys = [] }) => [
     ...named,
     ...keys.map((key) => sites.get(key)).filter((kind) => kind !== undefined),
   ]);
-  const reach = {
-    kinds: new Set(kinds),
-    rate: Math.max(...cause.produces.map((row) => rateShares[row.rate])),
-  };
-  reaches.set(cause, reach);
-  return reach;
-}
+  return { kinds: new Set(kinds), rate: Math.max(...cause.produces.map((row) => rateShares[row.rate])) };
+});

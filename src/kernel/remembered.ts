@@ -13,3 +13,16 @@ export function remembered<Key, Value>(most: number, make: (key: Key) => Value):
     return made;
   };
 }
+
+/**
+ * The same for objects that never change: an answer is kept as long as its object is.
+ * @param make what depends on nothing but the object
+ */
+export function rememberedWith<Key extends object, Value>(make: (key: Key) => Value): (key: Key) => Value {
+  const kept = new WeakMap<Key, { readonly value: Value }>();
+  return (key) => {
+    const found = kept.get(key) ?? { value: make(key) };
+    kept.set(key, found);
+    return found.value;
+  };
+}

@@ -1,4 +1,5 @@
 import type { Exam } from '../../exam/exam.ts';
+import { rememberedWith } from '../../kernel/remembered.ts';
 import { causeShifts } from './cause-weights.ts';
 import { historyShifts } from './history-weights.ts';
 import { resultShifts } from './result-weights.ts';
@@ -7,8 +8,11 @@ import { signShifts } from './sign-weights.ts';
 
 /**
  * Everything beside the findings of the nervous system that shifts the odds of sites: what was told, seen on the body,
- * measured, and how well the diseases of each place fit it.
+ * measured, and how well the diseases of each place fit it. Worked out once for each exam, since priors and reasons both ask.
  */
-export function allShifts(exam: Exam): readonly Shift[] {
-  return [...historyShifts(exam), ...signShifts(exam), ...resultShifts(exam), ...causeShifts(exam)];
-}
+export const allShifts: (exam: Exam) => readonly Shift[] = rememberedWith((exam) => [
+  ...historyShifts(exam),
+  ...signShifts(exam),
+  ...resultShifts(exam),
+  ...causeShifts(exam),
+]);

@@ -11,10 +11,7 @@ import { severalNerves } from '../hypotheses/process-signs.ts';
 import type { Site } from '../hypothesis.ts';
 import type { Applies, Shift } from './shift.ts';
 
-/**
- * A place is as likely as the diseases that strike there are likely in this person: the mean of the ratios that person,
- * history and results give them, by how often each is met there. No story decides alone. Judged.
- */
+/** No story decides alone: the odds of a place become so many times larger or smaller at most. Judged. */
 const most = 100;
 
 /** A shift nearer to 1 than this is left out. */
@@ -25,25 +22,16 @@ interface KnownPlace {
   readonly applies: Applies;
 }
 
-const names = new WeakMap<Site, string>();
-
-/** The same for all sides and extents of a place. */
-function nameOf(site: Site): string {
-  const name = names.get(site) ?? `${site.key} ${site.kind} ${site.level}`;
-  names.set(site, name);
-  return name;
-}
-
 let known: readonly KnownPlace[] | undefined;
 
 /** Every place that a hypothesis has and of which the tables know causes. */
 function knownPlaces(): readonly KnownPlace[] {
   if (known !== undefined) return known;
-  const sites = new Map([severalNerves, ...hypotheses.map(({ site }) => site)].map((site) => [nameOf(site), site]));
-  known = [...sites]
-    .map(([name, { key, kind, level }]) => ({
+  const sites = [severalNerves, ...hypotheses.map(({ site }) => site)];
+  known = [...new Map(sites.map((site) => [`${site.key} ${site.kind} ${site.level}`, site])).values()]
+    .map(({ key, kind, level }) => ({
       place: { site: key, kind, level },
-      applies: (site: Site) => nameOf(site) === name,
+      applies: (site: Site) => site.key === key && site.kind === kind && site.level === level,
     }))
     .filter(({ place }) => causesAt(place).length > 0);
   return known;
@@ -51,15 +39,14 @@ function knownPlaces(): readonly KnownPlace[] {
 
 type Ratios = ReadonlyMap<Cause, number>;
 
-const shiftsOfExams = new WeakMap<Exam, readonly Shift[]>();
-
-/** How the diseases that are met at each place shift its odds, by the story. */
+/**
+ * A place is as likely as the diseases that strike there are likely in this person: its odds shift by the mean of the ratios
+ * that person, history and results give them, by how often each is met there.
+ */
 export function causeShifts(exam: Exam): readonly Shift[] {
-  const found = shiftsOfExams.get(exam);
-  if (found !== undefined) return found;
   const query = queryExam(exam);
   const ratios: Ratios = new Map(allCauses.map((cause) => [cause, weighStory(cause, query).ratio]));
-  const shifts = knownPlaces().flatMap(({ place, applies }): readonly Shift[] => {
+  return knownPlaces().flatMap(({ place, applies }): readonly Shift[] => {
     const causes = causesAt(place);
     let total = 0;
     let fitting = 0;
@@ -71,8 +58,6 @@ export function causeShifts(exam: Exam): readonly Shift[] {
     if (Math.abs(Math.log(factor)) < leastLog) return [];
     return [new CauseShift(applies, factor, causes, ratios, query)];
   });
-  shiftsOfExams.set(exam, shifts);
-  return shifts;
 }
 
 /** The cause that counts most at the place speaks for it, with its strongest reason; put into words only where it is said. */

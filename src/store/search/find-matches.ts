@@ -278,16 +278,18 @@ export type KnownRows = Map<number, MatchRow>;
  */
 export async function rowsAt(session: Session, keys: readonly number[], known?: KnownRows): Promise<MatchRow[]> {
   if (known === undefined) return readRowsAt(session, keys);
-  const missing = keys.filter((key) => !known.has(key));
-  if (missing.length > 0) {
-    const read = await readRowsAt(session, missing);
-    if (known.size > 0 && known.size + read.length > mostRows) {
-      known.clear();
-      return rowsAt(session, keys, known);
-    }
-    for (const row of read) known.set(row.key, row);
+  // Held here, for another page may empty what is known meanwhile.
+  const rows = new Map(keys.flatMap((key) => known.get(key) ?? []).map((row) => [row.key, row]));
+  const read = await readRowsAt(
+    session,
+    keys.filter((key) => !rows.has(key)),
+  );
+  if (known.size + read.length > mostRows) known.clear();
+  for (const row of read) {
+    known.set(row.key, row);
+    rows.set(row.key, row);
   }
-  return keys.flatMap((key) => known.get(key) ?? []);
+  return keys.flatMap((key) => rows.get(key) ?? []);
 }
 
 /** The same, out of the tables. */

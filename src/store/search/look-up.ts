@@ -17,8 +17,8 @@ interface Asked {
 const mostAnswers = 5_000;
 
 /**
- * Numbers that the index answered to a question, for as long as nothing is committed: only where finding that out costs next to nothing;
- * elsewhere every search asks anew.
+ * Numbers that the index answered to a question, for as long as nothing is committed: only where finding that out costs
+ * next to nothing; elsewhere every search asks anew.
  */
 export class KnownAnswers {
   #answers = new Map<string, readonly number[]>();

@@ -1,10 +1,9 @@
 import type { Reason } from '../../causes/ranked-cause.ts';
 import { findingReasons, missing } from '../../causes/reasons.ts';
 import { read, recalled } from '../../kernel/cite.ts';
-import { bodySides } from '../../kernel/side.ts';
 import type { BedsideFacts } from '../bedside-facts.ts';
 import { acuteSymmetricalWeakness, breathingSigns, bulbarReasons, checkBreathing } from './breathing.ts';
-import { areFeetPressed } from './cord.ts';
+import { areFeetPressed, isOnBothSides } from './cord.ts';
 import { isOneMuscleOrTwo, limbsOf } from './few-muscles.ts';
 import { notAssessable, present, type RedFlagRule, slowlyProgressive, type Verdict } from './rule.ts';
 import { oneSidedWeakness, suddenFocalSigns } from './sudden-deficit.ts';
@@ -312,7 +311,7 @@ function slowWeakness(facts: BedsideFacts, trouble: readonly Reason[]): Verdict 
 /** Speech that fails with the lids of both eyes, or at the head of a weakness that comes down: the throat is next. */
 function speechFromAbove(facts: BedsideFacts): readonly Reason[] {
   const { query } = facts;
-  const lids = bodySides.every((side) => query.hasAbnormal('cranial-nerves/ptosis', side));
+  const lids = isOnBothSides(query.abnormal(['cranial-nerves/ptosis']));
   const isFromAbove = lids || facts.told('descending-weakness').length > 0;
   if (!isFromAbove || facts.weakLimbs.length === 0) return [];
   return [...findingReasons(query.abnormal(['cranial-nerves/dysarthria'])), ...facts.told('slurred-speech')];

@@ -203,7 +203,7 @@ function toxidrome(facts: BedsideFacts): readonly Reason[] {
   const { query } = facts;
   const on = (...ids: readonly string[]) => findingReasons(query.abnormal(ids), 2);
   const pupils = query.abnormal(['cranial-nerves/small-pupil']);
-  const isPinpoint = new Set(pupils.map(({ side }) => side)).size === 2;
+  const isPinpoint = isOnBothSides(pupils);
   const twitching = query.abnormalWhere(({ item }) => item.key === 'fasciculation');
   const wet = [
     on('cranial-nerves/drooling'),
