@@ -279,17 +279,12 @@ export type KnownRows = Map<number, MatchRow>;
 export async function rowsAt(session: Session, keys: readonly number[], known?: KnownRows): Promise<MatchRow[]> {
   if (known === undefined) return readRowsAt(session, keys);
   // Held here, for another page may empty what is known meanwhile.
-  const rows = new Map(keys.flatMap((key) => known.get(key) ?? []).map((row) => [row.key, row]));
-  const read = await readRowsAt(
-    session,
-    keys.filter((key) => !rows.has(key)),
-  );
-  if (known.size + read.length > mostRows) known.clear();
-  for (const row of read) {
-    known.set(row.key, row);
-    rows.set(row.key, row);
-  }
-  return keys.flatMap((key) => rows.get(key) ?? []);
+  const rows = keys.map((key) => known.get(key));
+  const missing = keys.filter((_, index) => rows[index] === undefined);
+  const read = new Map((await readRowsAt(session, missing)).map((row) => [row.key, row]));
+  if (known.size + read.size > mostRows) known.clear();
+  for (const [key, row] of read) known.set(key, row);
+  return keys.flatMap((key, index) => rows[index] ?? read.get(key) ?? []);
 }
 
 /** The same, out of the tables. */
