@@ -10,6 +10,7 @@ import type { ProbeTarget } from '../observation/probe-models.ts';
 import type { Column, StateColumns } from './columns.ts';
 import { alsoDeniedBy, alsoTried } from './denials.ts';
 import { correlation, groupOf } from './evidence-groups.ts';
+import { type RestMeant, restMeant } from './rest-meant.ts';
 
 /** One value that the engine weighs: a finding, or one of the places that a summary statement stands for. */
 export interface Datum {
@@ -41,9 +42,10 @@ const summaryBase = 0.6;
 export function gatherEvidence(findings: readonly Finding[], columns: StateColumns): readonly Datum[] {
   const patches = lostPatches(findings);
   const stated = failing(findings);
+  const rest = restMeant(findings);
   const drafts: Draft[] = [];
   for (const finding of onBothSidesAtOnce(findings))
-    if (!isSaidOtherwise(finding, stated)) addDrafts(drafts, finding, patches);
+    if (!isSaidOtherwise(finding, stated)) addDrafts(drafts, finding, patches, rest);
   drafts.push(...otherHalves(findings), ...otherDirections(findings), ...denials(findings));
   const agedSides = agedOnBothSides(drafts);
   const sizes = new Map<string, number>();
@@ -105,7 +107,7 @@ function limbAspect({ item: { probe, region }, side, place, modality }: Finding)
 }
 
 /** Weight of the other directions where one was found weak: who tells of an eye that does not come in has had it look up. Judged. */
-const otherDirectionBase = 0.45;
+const otherDirectionBase = 0.7;
 
 function otherDirections(findings: readonly Finding[]): readonly Draft[] {
   return alsoTried(findings).map(({ finding, item }) => ({
@@ -204,12 +206,12 @@ function isSaidOtherwise(finding: Finding, stated: ReadonlySet<string>): boolean
   return finding.origin === 'otherwise-normal' && facultiesOf(finding).some((name) => stated.has(name));
 }
 
-function addDrafts(drafts: Draft[], finding: Finding, patches: LostPatches): void {
+function addDrafts(drafts: Draft[], finding: Finding, patches: LostPatches, rest: RestMeant): void {
   const { item, side, place, value, origin } = finding;
-  if (value === null) return;
+  if (value === null || (origin === 'otherwise-normal' && !rest.includes(finding))) return;
   const { probe } = item;
   if (probe.kind === 'sensation' && place !== undefined) {
-    drafts.push(...sensoryDrafts(finding, probe.modality, value, patches));
+    drafts.push(...sensoryDrafts(finding, probe.modality, value, patches, rest));
     return;
   }
   const isSummary = origin === 'otherwise-normal';
@@ -237,6 +239,7 @@ function sensoryDrafts(
   modality: Modality,
   value: string | number,
   patches: LostPatches,
+  rest: RestMeant,
 ): readonly Draft[] {
   const { item, side, place } = finding;
   if (place === undefined) return [];
@@ -254,7 +257,8 @@ function sensoryDrafts(
     // The region was declared as a whole: together its dermatomes weigh about as much as two tested points. Who declares
     // several regions normal in both modalities of a tract has not tested them all.
     const group = `region|${tractOf[modality]}|${side}|${value === 'normal'}`;
-    return keys.map((key) => ({
+    const meant = keys.filter((key) => rest.includesSkin(key, modality, side));
+    return meant.map((key) => ({
       ...at(key, value, Math.min(0.5, 2 / keys.length) * summaryBase, group),
       correlation: correlation.regions,
     }));

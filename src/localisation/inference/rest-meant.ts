@@ -1,0 +1,126 @@
+import type { Modality } from '../../anatomy/probe.ts';
+import { type Segment, segmentIndex } from '../../anatomy/segments.ts';
+import { type DermatomeKey, dermatomeKeys, type SkinPlace } from '../../anatomy/skin.ts';
+import { dermatomesBelow, skinPlace } from '../../anatomy/skin-places.ts';
+import type { Finding } from '../../exam/finding.ts';
+import type { Side } from '../../kernel/side.ts';
+
+/**
+ * What "otherwise normal" means to whoever writes it. It speaks of what lies beyond the trouble: who found every muscle that
+ * was tried in a leg paralysed, from hip to ankle, does not call the toes of that leg normal by it, nor the skin of a numb
+ * patch for what was not tried there, nor the lesser reflexes of a limb whose reflexes are gone.
+ */
+export interface RestMeant {
+  /** Whether a finding that was declared normal in a summary was meant. */
+  readonly includes: (finding: Finding) => boolean;
+  /** Whether the skin of a dermatome was meant where the sensation of its region was declared normal. */
+  readonly includesSkin: (key: DermatomeKey, modality: Modality, side: Side) => boolean;
+}
+
+export function restMeant(findings: readonly Finding[]): RestMeant {
+  const recorded = findings.filter(({ origin, value }) => origin === 'recorded' && value !== null);
+  const weak = limbsAllWeak(recorded);
+  const changed = limbsAllChanged(recorded);
+  const numb = numbSkin(recorded);
+  return {
+    includes: ({ item: { probe, region }, side }) =>
+      !(probe.kind === 'movement' && weak.has(`${region}|${side}`)) &&
+      !(probe.kind === 'reflex' && changed.has(`${region}|${side}`)),
+    includesSkin: (key, modality, side) => numb.get(skinName(modality, side))?.has(key) !== true,
+  };
+}
+
+/** Parts of a limb from which its weakness must be told to be one of the whole limb. */
+const nearParts: ReadonlySet<string> = new Set(['shoulder', 'elbow', 'hip']);
+const farParts: ReadonlySet<string> = new Set([
+  'fingers',
+  'index-finger',
+  'middle-finger',
+  'little-finger',
+  'thumb',
+  'foot',
+  'great-toe',
+  'toes',
+]);
+
+/** Limbs, by region and side, in which every movement that was tried is weak, near the trunk and far from it. */
+function limbsAllWeak(recorded: readonly Finding[]): ReadonlySet<string> {
+  const limbs = byLimb(recorded.filter(({ item }) => item.probe.kind === 'movement'));
+  return namesWhere(limbs, (tried) => {
+    const isOf = (parts: ReadonlySet<string>) => tried.some(({ item }) => parts.has(item.bodyPart ?? ''));
+    return tried.every(({ abnormal }) => abnormal) && isOf(nearParts) && isOf(farParts);
+  });
+}
+
+/** From so many on, reflexes that are all changed say that those of the limb are. */
+const severalReflexes = 2;
+
+function limbsAllChanged(recorded: readonly Finding[]): ReadonlySet<string> {
+  const limbs = byLimb(recorded.filter(({ item }) => item.probe.kind === 'reflex'));
+  return namesWhere(limbs, (tried) => tried.length >= severalReflexes && tried.every(({ abnormal }) => abnormal));
+}
+
+function byLimb(findings: readonly Finding[]): ReadonlyMap<string, readonly Finding[]> {
+  const limbs = new Map<string, Finding[]>();
+  for (const finding of findings) {
+    const name = `${finding.item.region}|${finding.side}`;
+    limbs.set(name, [...(limbs.get(name) ?? []), finding]);
+  }
+  return limbs;
+}
+
+function namesWhere(
+  limbs: ReadonlyMap<string, readonly Finding[]>,
+  holds: (tried: readonly Finding[]) => boolean,
+): ReadonlySet<string> {
+  return new Set([...limbs].flatMap(([name, tried]) => (holds(tried) ? [name] : [])));
+}
+
+/** What a loss leaves in doubt at the same place: touch is lost with either of the other two. */
+const alsoInDoubt: Readonly<Record<Modality, readonly Modality[]>> = {
+  pinprick: ['pinprick', 'temperature', 'light-touch'],
+  temperature: ['pinprick', 'temperature', 'light-touch'],
+  vibration: ['vibration', 'joint-position', 'light-touch'],
+  'joint-position': ['vibration', 'joint-position', 'light-touch'],
+  'light-touch': ['pinprick', 'temperature', 'vibration', 'joint-position', 'light-touch'],
+};
+
+/** By modality and side, the dermatomes in which a loss was found. */
+function numbSkin(recorded: readonly Finding[]): ReadonlyMap<string, ReadonlySet<DermatomeKey>> {
+  const numb = new Map<string, Set<DermatomeKey>>();
+  for (const finding of recorded) {
+    if (!finding.abnormal || finding.modality === undefined) continue;
+    const keys = dermatomesOf(finding);
+    for (const modality of alsoInDoubt[finding.modality]) {
+      const name = skinName(modality, finding.side);
+      const known = numb.get(name) ?? new Set<DermatomeKey>();
+      numb.set(name, known);
+      for (const key of keys) known.add(key);
+    }
+  }
+  return numb;
+}
+
+function skinName(modality: Modality, side: Side): string {
+  return `${modality}|${side}`;
+}
+
+function dermatomesOf({ place }: Finding): readonly DermatomeKey[] {
+  if (place === undefined) return [];
+  const { kind, key } = place;
+  if (kind === 'level-below') return dermatomesBelow(key as Segment);
+  const row = kind === 'dermatome' || kind === 'landmark' || kind === 'territory' ? skinPlace(kind, key) : undefined;
+  return row === undefined ? [] : dermatomesOfSkin(row);
+}
+
+const keyOf = new Map(dermatomeKeys.map((key) => [segmentIndex(key === 'S4-5' ? 'S4' : key), key]));
+const knownSkin = new Map<SkinPlace, readonly DermatomeKey[]>();
+
+function dermatomesOfSkin(row: SkinPlace): readonly DermatomeKey[] {
+  const known = knownSkin.get(row);
+  if (known !== undefined) return known;
+  const roots = row.supplies.flatMap(({ roots }) => Object.keys(roots) as Segment[]);
+  const keys = [...new Set(roots)].flatMap((root) => keyOf.get(segmentIndex(root)) ?? []);
+  knownSkin.set(row, keys);
+  return keys;
+}

@@ -1,0 +1,47 @@
+import { describe, expect, it } from 'vitest';
+import { createLocaliser } from '../../src/localisation/localise.ts';
+import { bedsideExam } from '../support/bedside.ts';
+import { type ExamDraft, examBody, power, reflexes, sensation } from './case-writing.ts';
+
+const localiser = createLocaliser();
+const chanceOf = (draft: ExamDraft, site: string): number =>
+  localiser
+    .localise(bedsideExam(examBody(draft)))
+    .localisations.filter((one) => one.site === site)
+    .reduce((sum, { probability }) => sum + probability, 0);
+
+const wholeLeg = {
+  'hip-flexion': [null, '1'],
+  'hip-abduction': [null, '1'],
+  'knee-extension': [null, '0'],
+  'ankle-dorsiflexion': [null, '0'],
+} as const;
+
+describe('what "otherwise normal" means', () => {
+  // A limb lost to the anterior horn within days: Adams and Victor, poliomyelitis (recalled).
+  it('is not the untried muscles of a leg that is paralysed from hip to ankle', () => {
+    const draft = {
+      onset: { pace: 'acute', durationDays: 3 },
+      findings: { power: power(wholeLeg), reflexes: reflexes({ knee: [null, '0'], ankle: [null, '0'] }) },
+    };
+    const site = 'lower-motor-neuron-system';
+    const alone = chanceOf({ ...draft, otherwiseNormal: [{ section: 'sensation' }] }, site);
+    const said = chanceOf({ ...draft, otherwiseNormal: [{ section: 'sensation' }, { section: 'power' }] }, site);
+    expect(said).toBeGreaterThan(0.5 * alone);
+    expect(said).toBeGreaterThan(0.3);
+  });
+
+  // Eversion kept beside a dropped foot: Stewart, Focal Peripheral Neuropathies (recalled).
+  it('is the other muscles of a leg of which one joint alone is weak', () => {
+    const draft = { findings: { power: power({ 'ankle-dorsiflexion': [null, '2'] }) } };
+    const said = { ...draft, otherwiseNormal: [{ section: 'power' }] };
+    expect(chanceOf(said, 'deep-fibular-nerve')).toBeGreaterThan(chanceOf(draft, 'deep-fibular-nerve'));
+    expect(chanceOf(said, 'sciatic-nerve')).toBeLessThan(chanceOf(draft, 'sciatic-nerve'));
+  });
+
+  it('is not the numb skin itself', () => {
+    const draft = { findings: { sensation: sensation('light-touch', { 'territory:sural-nerve': [null, 'absent'] }) } };
+    const said = { ...draft, otherwiseNormal: [{ section: 'sensation' }] };
+    expect(chanceOf(said, 'sural-nerve')).toBeGreaterThanOrEqual(chanceOf(draft, 'sural-nerve') - 0.02);
+  });
+});
