@@ -208,6 +208,7 @@ export const junctionDiseases: readonly MuscleDisease[] = [
   ),
   ...(
     [
+      { variant: 'descending-to-the-feet', share: 0.08, arm: 0.7, leg: 0.6, reflex: 0.6 },
       { variant: 'descending', share: 0.15, arm: 0.6, leg: 0.25, reflex: 0.35 },
       { variant: 'descending-early', share: 0.1, arm: 0.15, leg: 0.05, reflex: 0.05 },
     ] as const

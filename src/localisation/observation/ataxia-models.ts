@@ -23,7 +23,7 @@ function spindleLoss(hypothesis: Hypothesis, side: BodySide, limb: 'upper' | 'lo
 }
 
 /** Many sway with closed eyes who have lost nothing; fingers hardly ever wander. Judged. */
-const inHealth = { lower: 0.03, upper: 0.005 } as const;
+const inHealth = { lower: 0.03, upper: 0.002 } as const;
 
 /** Standing and reaching without sight need the far joints of both sides. */
 export function proprioception({ item, side }: ProbeTarget, limb: 'upper' | 'lower'): ProbeModel | null {

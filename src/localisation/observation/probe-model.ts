@@ -38,17 +38,25 @@ export interface GradedModel {
   readonly family: string;
   readonly values: readonly ObservedValue[];
   readonly normal: readonly ObservedValue[];
-  /** Steps of each quantised fraction; their product is the number of states. */
+  /** Steps of each quantised fraction; their product is the number of states, at most `mostStates`. */
   readonly steps: readonly number[];
   readonly fractions: (hypothesis: Hypothesis) => readonly number[];
   readonly distribution: (fractions: readonly number[], context: Context) => readonly number[];
 }
 
-/** A model over listed values whose state is one or more quantised fractions. */
+/** A state of every hypothesis is kept in a byte. */
+const mostStates = 256;
+
+/**
+ * A model over listed values whose state is one or more quantised fractions.
+ * @throws RangeError when there are more states than a byte can tell apart
+ */
 export function gradedModel({ family, values, normal, steps, fractions, distribution }: GradedModel): ProbeModel {
+  const states = steps.reduce((product, count) => product * count, 1);
+  if (states > mostStates) throw new RangeError(`'${family}' has ${states} states; a byte tells ${mostStates} apart`);
   return {
     family,
-    states: steps.reduce((product, count) => product * count, 1),
+    states,
     values,
     normal: values.map((value) => normal.includes(value)),
     state: (hypothesis) => {

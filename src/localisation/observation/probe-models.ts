@@ -141,11 +141,15 @@ const armTone = new Set(['upper-limb', 'elbow', 'wrist', 'shoulder', 'forearm', 
 /** How much of the tone that the comatose lose is lost with wakefulness. Judged. */
 const slackInComa = 0.5;
 
-/** Loss of tone by lost motor units, or with wakefulness. */
-function slackness(hypothesis: Hypothesis, muscles: readonly MotorItem[]): number {
+/** How much of its tone a limb loses that a lesion of the cerebellum makes ataxic: Holmes 1917 (from memory), share judged. */
+const slackWithAtaxia = 0.3;
+
+/** Loss of tone by lost motor units, with wakefulness, or with the hold of the cerebellum. */
+function slackness(hypothesis: Hypothesis, muscles: readonly MotorItem[], side: BodySide): number {
   const lower = mean(muscles.map((muscle) => motorDeficit(hypothesis, muscle).lower));
   const asleep = facultyChance(hypothesis, 'consciousness', 'midline');
-  return 1 - (1 - lower) * (1 - slackInComa * asleep ** 3);
+  const ataxic = facultyChance(hypothesis, 'limb-coordination', side);
+  return 1 - (1 - lower) * (1 - slackInComa * asleep ** 3) * (1 - slackWithAtaxia * ataxic);
 }
 
 function tone({ item, side }: ProbeTarget): ProbeModel | null {
@@ -159,7 +163,7 @@ function tone({ item, side }: ProbeTarget): ProbeModel | null {
     steps: [6, 5, 4, 2],
     fractions: (hypothesis) => [
       released(hypothesis, side, limb),
-      slackness(hypothesis, muscles),
+      slackness(hypothesis, muscles, side),
       facultyChance(hypothesis, 'rigidity', side),
       facultyChance(hypothesis, 'frontal-release', 'midline'),
     ],
