@@ -410,7 +410,7 @@ export const cordDiseaseCauses: readonly Cause[] = [
     age: { from: 25, to: 70, outside: 0.3 },
     history: [
       told(['neck-pain', 'radicular-arm-pain'], 3, 0.4),
-      told(['heavy-exertion', 'pain-on-straining'], 2, 1),
+      told(['heavy-exertion', 'pain-on-straining'], 3, 1),
       told('fever', 0.3, 1),
     ],
     signs: [shows(['special-tests/spurling', 'special-tests/lhermitte'], 1.6, 0.9)],

@@ -210,11 +210,12 @@ export const focalCauses: readonly Cause[] = [
     label: 'Traumatic neuropathy',
     mondo: mondo('MONDO:0100634', 'traumatic neuropathy'),
     produces: [
-      at(['musculocutaneous-nerve', 'axillary-nerve', 'spinal-accessory-nerve'], 'very-common'),
+      at(['spinal-accessory-nerve'], 'very-common'),
       at(['ophthalmic-nerve', 'maxillary-nerve', 'mandibular-nerve'], 'rare'),
-      at(['median-nerve-wrist', 'lateral-femoral-cutaneous-nerve', 'anterior-interosseous-nerve'], 'rare'),
+      at(['median-nerve-wrist', 'lateral-femoral-cutaneous-nerve'], 'rare'),
       at(
         [
+          'anterior-interosseous-nerve',
           'ulnar-nerve-elbow',
           'tibial-nerve-tarsal-tunnel',
           'greater-occipital-nerve',

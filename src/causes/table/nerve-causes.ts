@@ -69,18 +69,18 @@ export const nerveCauses: readonly Cause[] = [
     label: 'Nerve injury from shoulder dislocation or humeral fracture',
     produces: [
       at(['axillary-nerve', 'musculocutaneous-nerve'], 'very-common'),
+      at(['radial-nerve-axilla', 'radial-nerve-spiral-groove', 'posterior-cord', 'brachial-plexus'], 'common'),
       at(
         [
-          'radial-nerve-axilla',
-          'radial-nerve-spiral-groove',
-          'posterior-cord',
+          'suprascapular-nerve',
+          'ulnar-nerve-upper-arm',
+          'medial-cord',
+          'lateral-cord',
           'median-nerve-upper-arm',
-          'brachial-plexus',
+          'median-nerve-elbow',
+          // A break of the humerus above the elbow in a child bruises this branch oftener than the trunk of the nerve.
+          'anterior-interosseous-nerve',
         ],
-        'common',
-      ),
-      at(
-        ['suprascapular-nerve', 'ulnar-nerve-upper-arm', 'medial-cord', 'lateral-cord', 'median-nerve-elbow'],
         'uncommon',
       ),
     ],

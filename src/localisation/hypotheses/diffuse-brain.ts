@@ -227,7 +227,7 @@ function encephalopathyHypotheses(): Hypothesis[] {
     ],
     [
       'failing-memory',
-      percent.dementia * 0.6,
+      percent.dementia * 0.8,
       [
         ['memory', 0.92],
         ['orientation', 0.6],
@@ -241,11 +241,11 @@ function encephalopathyHypotheses(): Hypothesis[] {
     ],
     [
       'failing-conduct',
-      percent.dementia * 0.4,
+      percent.dementia * 0.2,
       [
         ['executive', 0.8],
         ['mood-behaviour', 0.8],
-        ['frontal-release', 0.5],
+        ['frontal-release', 0.35],
         ['memory', 0.25],
         ['language-expression', 0.25],
         ['attention', 0.3],

@@ -1,5 +1,6 @@
 import type { Segment } from '../../anatomy/segments.ts';
 import { type BodySide, bodySides, opposite } from '../../kernel/side.ts';
+import type { AgeRange } from '../hypothesis.ts';
 
 /** Regions in which motor cells of the cord are lost together; bulbar cells go by faculty. */
 export const cellRegions = {
@@ -27,6 +28,8 @@ export interface CellPattern {
   /** Chance of bulbar signs. */
   readonly bulbar: number;
   readonly breathing?: number;
+  /** Ages at which the pattern is met, where those are not any. */
+  readonly ages?: AgeRange;
 }
 
 const arm = (side: BodySide, upper: number, far: number): readonly CellLoss[] => [
@@ -135,18 +138,22 @@ export const spreadingPatterns: readonly CellPattern[] = [
   },
 ];
 
+/** A hand that thins while its owner grows, and then stays: onset between 15 and 25 years in most, Hirayama 2000 (recalled). Odds judged. */
+const ofTheYoung = { from: 11, to: 40, outside: 0.12 } as const;
+
 /** Loss of cord cells that stays where it began: one limb or part of it, for good or within days. Shares judged. */
 export const segmentalPatterns: readonly CellPattern[] = [
   ...eitherSide('hand-and-forearm', 0.3, 0.01, (side, far) => [
     [side, 'hand', 0.65],
     [side, 'triceps', 0.3],
     [far, 'hand', 0.1],
-  ]),
+  ]).map((pattern) => ({ ...pattern, ages: ofTheYoung })),
   {
     // The second hand follows the first in about one in ten, and then stops as well.
     key: 'both-hands-and-forearms',
     share: 0.05,
     bulbar: 0.01,
+    ages: ofTheYoung,
     losses: both((side) => [
       [side, 'hand', 0.6],
       [side, 'triceps', 0.3],

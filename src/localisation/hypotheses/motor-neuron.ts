@@ -11,7 +11,7 @@ import { comesOnSlowly, facultiesOf, type ProcessSign, processSite } from './pro
 /** Percent of all focal and diffuse findings that each process stands for. Judged. */
 const percent = {
   motorNeuron: 1.2,
-  lowerSpreading: 0.9,
+  lowerSpreading: 0.45,
   lowerSegmental: 0.5,
   lowerProximal: 0.15,
   bulbospinal: 0.1,
@@ -142,6 +142,7 @@ function segmentalHypothesis(pattern: CellPattern, share: number): Hypothesis {
     }),
     faculties: facultiesOf(bulbarSigns(pattern.bulbar, 0.06)),
     paces: staysWhereItBegan,
+    ...(pattern.ages && { ages: pattern.ages }),
   });
 }
 

@@ -330,7 +330,7 @@ function cerebellarDegeneration(): Hypothesis[] {
 }
 
 /** Share of a wasting vermis that goes with a neuropathy of the legs, as in drink; percent of all findings. Judged. */
-const vermisAndNerves = 0.2;
+const vermisAndNerves = 0.05;
 
 /** Vermis and the longest axons wasting together: more than half of those whom drink has made unsteady have both. */
 function vermisWithLongAxons(): Hypothesis[] {
