@@ -3,6 +3,7 @@ import { queryExam } from '../causes/exam-query.ts';
 import type { RankedCause } from '../causes/ranked-cause.ts';
 import { allCauses } from '../causes/table/all-causes.ts';
 import { type Cause, rateShares } from '../causes/table/cause.ts';
+import { fittedCauseOdds } from '../causes/table/fitted-cause-odds.ts';
 import { type CauseWeight, weighCause } from '../causes/weigh-cause.ts';
 import { itemId } from '../exam/catalogue/item.ts';
 import type { Exam } from '../exam/exam.ts';
@@ -23,8 +24,8 @@ const worthNaming = 0.005;
  * The causes of the ranked sites, likeliest first.
  *
  * A cause scores the sum, over the ranked sites, of the probability of the site times the share that the cause has among
- * the lesions there; then times its likelihood ratios (tempo, course, age, sex, history, signs, results). The scores of
- * all causes considered are normalised, with the probability of the sites of which the tables know no cause beside them. The first eight are returned, after the third only those of at least half a
+ * the lesions there; then times its likelihood ratios (tempo, course, age, sex, history, signs, results) and the odds
+ * fitted for it. The scores of all causes considered are normalised, with the probability of the sites of which the tables know no cause beside them. The first eight are returned, after the third only those of at least half a
  * percent, so that the probabilities returned sum to at most 1. The order of findings and of history does not matter.
  *
  * Where it is open whether anything is wrong (nothing abnormal, too little examined) only causes are considered for which the history, a sign
@@ -33,23 +34,9 @@ const worthNaming = 0.005;
  * @returns an empty list when nothing speaks for any cause, or when the tables know no cause of the sites that are likeliest
  */
 export function rankCauses(exam: Exam, localisation: Localisation): readonly RankedCause[] {
-  const query = queryExam(exam);
-  const weights = new Map<Cause, CauseWeight>();
-  const weigh = (cause: Cause): CauseWeight => {
-    const weight = weights.get(cause) ?? weighCause(cause, query);
-    weights.set(cause, weight);
-    return weight;
-  };
-  const isSupported = (cause: Cause): boolean => weigh(cause).isSupported;
-  const { prior, listed, unlisted, unnamed } = priorOfCauses(consideredSites(localisation), isSupported);
-  if (prior.size === 0 || unlisted > listed) return [];
-  allowForDoubt(prior, spokenFor(exam).filter(isSupported), localisation.localisations);
-  const scored = [...prior].map(([cause, share]) => {
-    const weight = weigh(cause);
-    return { cause, weight, score: share * weight.ratio };
-  });
-  const total = scored.reduce((sum, { score }) => sum + score, unlisted + unnamed);
-  return scored
+  const { scores, unnamed } = scoreCauses(exam, localisation);
+  const total = scores.reduce((sum, { score }) => sum + score, unnamed);
+  return scores
     .toSorted((a, b) => b.score - a.score || (a.cause.key < b.cause.key ? -1 : 1))
     .map((one) => ({ ...one, probability: one.score / total }))
     .filter(({ probability }, rank) => rank < shortestList || probability >= worthNaming)
@@ -62,6 +49,32 @@ export function rankCauses(exam: Exam, localisation: Localisation): readonly Ran
       ...weight.reasons(),
       source: citation(cause.source),
     }));
+}
+
+/** What every cause considered scores, in no order, and what is left for causes that the tables do not name. */
+export interface ScoredCauses {
+  readonly scores: readonly { readonly cause: Cause; readonly weight: CauseWeight; readonly score: number }[];
+  readonly unnamed: number;
+}
+
+/** The scores of `rankCauses` before they are normalised; none where it names no cause. */
+export function scoreCauses(exam: Exam, localisation: Localisation): ScoredCauses {
+  const query = queryExam(exam);
+  const weights = new Map<Cause, CauseWeight>();
+  const weigh = (cause: Cause): CauseWeight => {
+    const weight = weights.get(cause) ?? weighCause(cause, query);
+    weights.set(cause, weight);
+    return weight;
+  };
+  const isSupported = (cause: Cause): boolean => weigh(cause).isSupported;
+  const { prior, listed, unlisted, unnamed } = priorOfCauses(consideredSites(localisation), isSupported);
+  if (prior.size === 0 || unlisted > listed) return { scores: [], unnamed: 0 };
+  allowForDoubt(prior, spokenFor(exam).filter(isSupported), localisation.localisations);
+  const scores = [...prior].map(([cause, share]) => {
+    const weight = weigh(cause);
+    return { cause, weight, score: share * weight.ratio * (fittedCauseOdds[cause.key] ?? 1) };
+  });
+  return { scores, unnamed: unlisted + unnamed };
 }
 
 /** A site as far as its causes go; `isOpen` where causes must be spoken for, because no place was named. */

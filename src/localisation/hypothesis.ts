@@ -2,6 +2,7 @@ import type { Segment } from '../anatomy/segments.ts';
 import type { SiteKind } from '../anatomy/site-kind.ts';
 import type { OnsetPace } from '../exam/exam.ts';
 import type { BodySide } from '../kernel/side.ts';
+import { fittedSiteOdds } from './hypotheses/fitted-site-odds.ts';
 import { type Damage, Pathways } from './lesion.ts';
 import type { FacultyChances, Process } from './process.ts';
 import { noProcess } from './process.ts';
@@ -34,7 +35,10 @@ export interface Hypothesis {
   readonly pathways: Pathways;
   readonly process: Process;
   readonly faculties: FacultyChances;
-  /** Relative frequency among examinations that find something; not normalised. Judged unless its table says otherwise. */
+  /**
+   * Relative frequency among examinations that find something; not normalised. Judged unless its table says otherwise, then
+   * corrected by the odds that were fitted for the site; see `fittedSiteOdds`.
+   */
   readonly frequency: number;
   /** How much likelier than others of its kind it is when the trouble came on at this pace; 1 when not given. Judged. */
   readonly paces?: PaceFactors;
@@ -88,7 +92,7 @@ export function hypothesis(
     },
     process: extra.process ?? noProcess,
     faculties: extra.faculties ?? noFaculties,
-    frequency,
+    frequency: frequency * (fittedSiteOdds[site.key] ?? 1),
     ...(extra.paces && { paces: extra.paces }),
     ...(extra.ages && { ages: extra.ages }),
     ...(extra.lasting && { lasting: extra.lasting }),

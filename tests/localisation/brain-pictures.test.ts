@@ -337,7 +337,7 @@ describe('what else is known', () => {
   });
 
   it('an eye that alone does not come in is not told of one whose lid and upgaze fail with it', () => {
-    const told = { cranialNerves: signs({ 'eye-adduction-weakness': [false, true] }) };
+    const told = { cranialNerves: signs({ 'eye-adduction-weakness': [false, true], ptosis: [null, false] }) };
     const withMore = {
       cranialNerves: signs({ 'eye-adduction-weakness': [false, true], 'eye-elevation-weakness': [null, true] }),
     };

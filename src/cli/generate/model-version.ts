@@ -6,7 +6,7 @@ const sourceDir = join(import.meta.dirname, '..', '..');
 const versionFile = 'localisation/model-version.ts';
 
 /** Folders whose tables, weights and rules decide what an assessment says. */
-const modelFolders = ['anatomy', 'exam', 'localisation', 'causes', 'workup'] as const;
+const modelFolders = ['anatomy', 'exam', 'localisation', 'causes', 'differential', 'workup'] as const;
 
 /**
  * The file that carries the model's version: the package version and a fingerprint of every source file of the model, so

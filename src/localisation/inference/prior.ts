@@ -61,7 +61,7 @@ function tempoKind({ kind, isDiffuse }: Site): SiteKind {
  * Power to which the frequency of a site is raised: who asks for help with a localisation asks more often about what is
  * rare than it is met. Judged, and checked on the cases.
  */
-const sentFor = 0.85;
+export const sentFor = 0.85;
 
 /** Natural log of the odds factor of a site that is no hypothesis of its own, from all that was told, seen and measured. */
 export function logShiftOf(site: Site, exam: Exam): number {
