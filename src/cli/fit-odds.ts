@@ -22,8 +22,8 @@ const developmentCases = 'tests/evaluation/development';
 /** Precision of the shifts before any case is seen: of those of sites and kinds of site, and of causes. Chosen on cases that were not fitted. */
 const shrinkage = { sites: 4, causes: 3 } as const;
 
-/** Kinds whose odds stay as they are: reports tell of patients in whom something was found, and several nerves are weighed together. */
-const unfitted: ReadonlySet<SiteKind> = new Set(['none', 'multiple-nerves', 'multiple-sites']);
+/** Kinds whose odds stay as they are, since several nerves or places are weighed together. */
+const unfitted: ReadonlySet<SiteKind> = new Set(['multiple-nerves', 'multiple-sites']);
 
 function fitSites(cases: readonly EvaluationCase[]): void {
   const kinds = new Map(hypotheses.map(({ site: { key, kind } }) => [key, kind]));
@@ -32,9 +32,11 @@ function fitSites(cases: readonly EvaluationCase[]): void {
     return kind === undefined || unfitted.has(kind) ? [] : [key, `kind ${kind}`];
   };
   const shifts = fitLogOdds(siteCases(cases), sharesOf, shrinkage.sites);
-  const odds = [...kinds.keys()].map((key): readonly [string, number] => {
+  // Reports tell of patients in whom something was found: how seldom nothing was is learnt, so that it burdens no site, and left out.
+  const odds = [...kinds].flatMap(([key, kind]): readonly (readonly [string, number])[] => {
+    if (kind === 'none') return [];
     const shift = sharesOf(key).reduce((sum, name) => sum + (shifts.get(name) ?? 0), 0);
-    return [key, Math.exp(shift / sentFor)];
+    return [[key, Math.exp(shift / sentFor)]];
   });
   write('src/localisation/hypotheses/fitted-site-odds.ts', oddsFile('site', odds));
 }

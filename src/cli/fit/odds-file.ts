@@ -14,6 +14,9 @@ const tables = {
   },
 } as const;
 
+/** Reports are written of what is rare, so no odds are corrected further than this, up or down. Judged. */
+const mostOdds = 3;
+
 /** Odds nearer to 1 than this are left out. */
 const leastOdds = 1.02;
 
@@ -21,14 +24,16 @@ const leastOdds = 1.02;
 export function oddsFile(of: keyof typeof tables, odds: readonly (readonly [key: string, odds: number])[]): string {
   const { name, what, how } = tables[of];
   const rows = odds
+    .map(([key, value]) => [key, Math.min(mostOdds, Math.max(1 / mostOdds, value))] as const)
     .filter(([, value]) => Math.max(value, 1 / value) >= leastOdds)
     .toSorted(([a], [b]) => compareText(a, b))
     .map(([key, value]) => `  ${/^[a-z]+$/.test(key) ? key : `'${key}'`}: ${Number(value.toPrecision(2))},`);
   return [
     '/**',
-    ` * ${what},`,
-    ` * fitted to the development half of the evaluation cases, which name their sources: ${how},`,
-    ' * held back toward 0; see `fitLogOdds`. 1 when not listed. Written by `npm run fit-odds`.',
+    ` * ${what}:`,
+    ` * ${how}, fitted to the development half of the evaluation cases, which name`,
+    ' * their sources, and held back toward 0 and to three times at most; see `fitLogOdds`. 1 when not listed.',
+    ' * Written by `npm run fit-odds`.',
     ' */',
     `export const ${name}: Readonly<Partial<Record<string, number>>> = {`,
     ...rows,

@@ -66,8 +66,8 @@ const antigravity = ['hip-extension', 'knee-extension'] as const;
 /** How much of the weakness of a limb, of the legs in a balance task, and of the legs in standing shows as failure. Judged. */
 const failsByWeakness = { limb: 0.45, midline: 0.25, standing: 0.9 } as const;
 
-/** Balance tasks that healthy people from 60 fail, such as walking heel to toe: a fifth, more in great age. Judged. */
-const taskFailedFrom60 = 0.2;
+/** Balance tasks that healthy people from 60 fail, such as walking heel to toe: nearly a third, more in great age. Judged. */
+const taskFailedFrom60 = 0.3;
 
 /** Loss of a movement that one side may stand in for. */
 function lossOf(hypothesis: Hypothesis, both: readonly MotorItem[]): number {
