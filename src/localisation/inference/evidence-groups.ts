@@ -6,7 +6,7 @@ import type { Finding } from '../../exam/finding.ts';
  * examinations are done: neighbouring patches of skin are hardly tested apart, muscles one by one.
  */
 export const correlation = {
-  power: 0.2,
+  power: 0.3,
   faculty: 0.5,
   effort: 0.5,
   otherHalf: 0.5,

@@ -59,7 +59,14 @@ export function cordSigns(facts: BedsideFacts): readonly Reason[] {
   // One extensor plantar is enough where the spine hurts or a band is felt and the legs or the bladder are said to fail.
   const spine = facts.told('thoracic-back-pain', 'back-pain', 'neck-pain', 'tight-band');
   const isTold = beyondReflexes && spine.length > 0 && told.length > 0;
-  const enough = level.length > 0 || (bilateral && beyondReflexes && failure > 0) || isTold;
+  const walk = facts.told('difficulty-walking', 'leg-weakness', 'unsteadiness', 'falls');
+  // A walk that has gone wrong under toes that go up on both sides, with nothing of the head to explain it.
+  const isStiffWalk =
+    isOnBothSides(extensorPlantars(facts)) &&
+    walk.length > 0 &&
+    facts.cranialNerveSigns.length === 0 &&
+    facts.beganWithin(730) !== 'no';
+  const enough = level.length > 0 || (bilateral && beyondReflexes && failure > 0) || isTold || isStiffWalk;
   if (!enough) return [];
   return [
     ...findingReasons(facts.upperMotorSignsInLegs, 3),
@@ -67,7 +74,25 @@ export function cordSigns(facts: BedsideFacts): readonly Reason[] {
     ...findingReasons(facts.weak('lower-limbs'), 2),
     ...failing.slice(0, 1),
     ...(isTold ? [...spine.slice(0, 1), ...told.slice(0, 2)] : []),
+    ...(isStiffWalk ? walk.slice(0, 2) : []),
   ];
+}
+
+function extensorPlantars({ upperMotorSignsInLegs }: BedsideFacts): readonly Finding[] {
+  return upperMotorSignsInLegs.filter(({ item }) => item.section === 'plantars');
+}
+
+/** Legs that are weak below a level of lost feeling on the trunk: the cord, though nobody tried a reflex. */
+export function weakBelowALevel(facts: BedsideFacts): readonly Reason[] {
+  const legs = facts.weak('lower-limbs');
+  if (legs.length === 0 || facts.trunkSensoryLoss.length === 0) return [];
+  return [...findingReasons(facts.trunkSensoryLoss, 2), ...findingReasons(legs, 3)];
+}
+
+/** Arms and legs that grow weak where the joint of the upper neck is known to slip: Down syndrome, rheumatoid arthritis. */
+export function weakUnderASlippingNeck(facts: BedsideFacts): readonly Reason[] {
+  if (!facts.bothLegsWeak || !facts.bothArmsWeak || isAreflexicAllOver(facts)) return [];
+  return each(facts.told('down-syndrome', 'rheumatoid-arthritis'), findingReasons(facts.weakLimbs, 4));
 }
 
 function fingerFlexors({ upperMotorSigns }: BedsideFacts): readonly Finding[] {

@@ -2,7 +2,16 @@ import type { Reason } from '../../causes/ranked-cause.ts';
 import { findingReasons, missing } from '../../causes/reasons.ts';
 import { read, recalled } from '../../kernel/cite.ts';
 import { type BedsideFacts, isOnLimb } from '../bedside-facts.ts';
-import { checkCord, cordSigns, failingBladder, isOnBothSides, spinalPain, unknownOnset } from './cord.ts';
+import {
+  checkCord,
+  cordSigns,
+  failingBladder,
+  isOnBothSides,
+  spinalPain,
+  unknownOnset,
+  weakBelowALevel,
+  weakUnderASlippingNeck,
+} from './cord.ts';
 import { feverReasons } from './fever.ts';
 import { absent, notAssessable, orTold, present, type RedFlagRule, slowlyProgressive, type Verdict } from './rule.ts';
 import { each, none } from './story.ts';
@@ -134,7 +143,12 @@ export const spinalFlags: readonly RedFlagRule[] = [
       const isUndated = facts.beganWithin(28) === 'unknown';
       const slow = (isGradual(facts) || isUndated) && !isKnownFamily(facts) && !isElsewhere;
       if (signs.length > 0 && slow && facts.maybeProgressing) return present(signs);
-      return orTold(checkUnseenLegs(facts), [...growingInTheCord(facts), ...clumsyAndUnsteady(facts)]);
+      return orTold(checkUnseenLegs(facts), [
+        ...growingInTheCord(facts),
+        ...clumsyAndUnsteady(facts),
+        ...(isUndated && facts.maybeProgressing ? weakBelowALevel(facts) : []),
+        ...(isOld(facts) ? [] : weakUnderASlippingNeck(facts)),
+      ]);
     },
   },
   {
