@@ -216,7 +216,7 @@ const questions: readonly Question[] = [
 
 const newStore = emptyStores();
 const invented = [
-  ...inventExams(simulationModel(createExamReader()), { count: 60, seed: 12, until: new Date('2026-01-01T00:00:00Z') }),
+  ...inventExams(simulationModel(createExamReader()), { count: 60, seed: 7, until: new Date('2026-01-01T00:00:00Z') }),
 ];
 /** The first exam has a red flag and urgent proposals; taken back, it counts nowhere. */
 const posted: readonly InventedExam[] = invented.map((one, index) =>
