@@ -147,4 +147,20 @@ export const bounds: Readonly<Record<string, Bounds>> = {
     conclusion: 0,
     sureAndWrong: 2,
   },
+  'evaluation/development/published-eleven.ndjson': {
+    first: 0.66,
+    firstThree: 0.8,
+    side: 0,
+    level: 0.8,
+    conclusion: 0,
+    sureAndWrong: 3,
+  },
+  'evaluation/held-back/published-twelve.ndjson': {
+    first: 0.74,
+    firstThree: 0.87,
+    side: 0.94,
+    level: 0.8,
+    conclusion: 0,
+    sureAndWrong: 4,
+  },
 };
