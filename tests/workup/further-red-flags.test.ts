@@ -9,6 +9,7 @@ import { spineStories } from './red-flag-stories/spine-stories.ts';
 import type { Parts } from './red-flag-stories/story.ts';
 import { strokeAndMassStories } from './red-flag-stories/stroke-and-mass-stories.ts';
 import { systemicStories } from './red-flag-stories/systemic-stories.ts';
+import { toldInFewWordsStories } from './red-flag-stories/told-in-few-words-stories.ts';
 import { undatedAndOneSidedStories } from './red-flag-stories/undated-and-one-sided-stories.ts';
 
 const stories = [
@@ -19,6 +20,7 @@ const stories = [
   ...spineStories,
   ...strokeAndMassStories,
   ...systemicStories,
+  ...toldInFewWordsStories,
   ...undatedAndOneSidedStories,
 ];
 

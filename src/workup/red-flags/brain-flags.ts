@@ -121,7 +121,9 @@ export const brainFlags: readonly RedFlagRule[] = [
       const changed = facts.told('behaviour-change', 'speech-difficulty', 'seizure');
       const toldChange = fever.length > 0 ? changed : [];
       const fit = facts.told('seizure');
-      const isOdd = fit.length > 0 && facts.told('behaviour-change').length > 0;
+      // Odd behaviour of a known disorder of the mind under its medicine, which also lowers the threshold for a fit, is not new.
+      const isKnown = facts.told('psychiatric-disorder').length > 0 && facts.told('antipsychotic').length > 0;
+      const isOdd = fit.length > 0 && facts.told('behaviour-change').length > 0 && !isKnown;
       const isAltered = altered.length > 0 && also.length > 0;
       const recent = facts.beganWithin(underThreeMonths);
       const inTime = recent === 'yes' || (recent === 'unknown' && feverTold.length > 0);

@@ -17,3 +17,21 @@ export function isOneMuscleOrTwo({ query, weakLimbs }: BedsideFacts): boolean {
   );
   return strong.length >= strongAtLeast;
 }
+
+/** One or two movements, of one side or both, in somebody whose nerves were pressed upon or give way to pressure, and which do not grow weaker. */
+export function isOfPressedNerves(facts: BedsideFacts): boolean {
+  const { weakLimbs, exam } = facts;
+  const pressed = facts.told(
+    ...['external-pressure', 'elbow-leaning', 'deep-sleep-on-arm', 'leg-crossing', 'prolonged-squatting'],
+    ...['previous-pressure-palsy', 'family/pressure-palsies'],
+  );
+  const movements = new Set(weakLimbs.map(({ item }) => item.key));
+  const regions = new Set(weakLimbs.map(({ item }) => item.region));
+  return (
+    pressed.length > 0 &&
+    movements.size <= 2 &&
+    regions.size === 1 &&
+    exam.course !== 'progressive' &&
+    facts.upperMotorSigns.length + facts.trunkSensoryLoss.length + facts.sphincterFailure.length === 0
+  );
+}

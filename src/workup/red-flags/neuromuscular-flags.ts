@@ -4,9 +4,11 @@ import { read, recalled } from '../../kernel/cite.ts';
 import type { BedsideFacts } from '../bedside-facts.ts';
 import { acuteSymmetricalWeakness, breathingSigns, bulbarReasons, checkBreathing } from './breathing.ts';
 import { areFeetPressed, isOnBothSides } from './cord.ts';
-import { isOneMuscleOrTwo, limbsOf } from './few-muscles.ts';
+import { isOfPressedNerves, isOneMuscleOrTwo, limbsOf } from './few-muscles.ts';
 import { notAssessable, present, type RedFlagRule, slowlyProgressive, type Verdict } from './rule.ts';
 import { oneSidedWeakness, suddenFocalSigns } from './sudden-deficit.ts';
+
+const twoYears = 730;
 
 /** Flags of nerve, root, junction and muscle, and of the breathing that depends on them. */
 export const neuromuscularFlags: readonly RedFlagRule[] = [
@@ -159,16 +161,10 @@ export const neuromuscularFlags: readonly RedFlagRule[] = [
         ...facts.told('bowel-disturbance'),
         ...findingReasons(facts.query.abnormal(['sphincters/constipation'])),
       ];
-      const floppy = facts.told('weakness');
-      if (
-        age !== undefined &&
-        age < 1 &&
-        gut.length > 0 &&
-        bulbar.length + cranial.length + floppy.length > 0 &&
-        afebrile &&
-        facts.beganWithin(28) === 'yes'
-      )
-        return present([...gut, ...bulbar, ...floppy, ...findingReasons(cranial, 2)]);
+      if (age !== undefined && age < 1 && afebrile) {
+        const infant = poisonedInfant(facts, gut, [...bulbar, ...findingReasons(cranial, 2)]);
+        if (infant.length > 0) return present(infant);
+      }
       // A dry mouth or a gut that stands still, beside lids and throat, is not the junction of myasthenia.
       const dry = [
         ...facts.told('dry-mouth'),
@@ -215,6 +211,7 @@ export const neuromuscularFlags: readonly RedFlagRule[] = [
         (isHemiparesis && suddenFocalSigns(facts).length > 0) ||
         acuteSymmetricalWeakness(facts).length > 0 ||
         areFeetPressed(facts) ||
+        isOfPressedNerves(facts) ||
         facts.saddleLoss.length > 0 ||
         facts.upperMotorSignsInLegs.length > 0;
       // One limb that weakened within days may be a nerve that was lain on; several are not.
@@ -235,11 +232,7 @@ export const neuromuscularFlags: readonly RedFlagRule[] = [
     urgency: 'same-day',
     action: 'Same-day neurology; lumbar puncture; Borrelia and HIV tests.',
     source: recalled('gbs-ten-steps-2019', 'variants'),
-    check: (facts) => {
-      const ids = ['cranial-nerves/facial-weakness', 'cranial-nerves/upper-facial-weakness'];
-      const both = ids.some((id) => facts.query.hasAbnormal(id, 'left') && facts.query.hasAbnormal(id, 'right'));
-      return both && facts.beganWithin(28) !== 'no' ? present(findingReasons(facts.query.abnormal(ids), 4)) : null;
-    },
+    check: checkBothFaces,
   },
   {
     key: 'slow-weakness-with-breathlessness',
@@ -266,6 +259,50 @@ export const neuromuscularFlags: readonly RedFlagRule[] = [
       ]),
   },
 ];
+
+/**
+ * Spores that grow in the gut of an infant: it stands still, then lids, face and suck fail, then head and limbs; over days to
+ * several weeks. Without the gut, lids or pupils with a weak suck and a floppy body are enough.
+ */
+function poisonedInfant(facts: BedsideFacts, gut: readonly Reason[], head: readonly Reason[]): readonly Reason[] {
+  const slack = facts.query.abnormalWhere(({ item, value }) => item.probe.kind === 'tone' && value === 'reduced');
+  const floppy = [
+    ...facts.told('weakness', 'descending-weakness'),
+    ...findingReasons([...slack, ...facts.query.abnormal(['power/neck-flexion', 'power/neck-extension'])], 2),
+  ];
+  const lids = [
+    ...facts.told('drooping-eyelids'),
+    ...findingReasons(
+      facts.query.abnormal(['cranial-nerves/ptosis', 'cranial-nerves/ophthalmoplegia', 'cranial-nerves/dilated-pupil']),
+      2,
+    ),
+  ];
+  if (facts.exam.onset.pace === 'chronic' || facts.beganWithin(60) === 'no' || !facts.maybeProgressing) return [];
+  if (gut.length > 0 && head.length + floppy.length + lids.length > 0) return [...gut, ...head, ...floppy];
+  const suck = bulbarReasons(facts);
+  return lids.length > 0 && suck.length > 0 && floppy.length > 0 ? [...lids, ...suck, ...floppy] : [];
+}
+
+/**
+ * Both facial nerves weak, each shown by its whole half of the face or by its upper part. Beyond the month, up to two years, it
+ * is still sarcoid, Borrelia, HIV or growth in the meninges where nothing else is weak and no muscle or junction speaks.
+ */
+function checkBothFaces(facts: BedsideFacts): Verdict | null {
+  const faces = facts.query.abnormal(['cranial-nerves/facial-weakness', 'cranial-nerves/upper-facial-weakness']);
+  if (!isOnBothSides(faces)) return null;
+  if (facts.beganWithin(28) !== 'no') return present(findingReasons(faces, 4));
+  const elsewhere = facts.query.abnormal(['cranial-nerves/ptosis', 'cranial-nerves/tongue-wasting', 'reflexes/jaw']);
+  const inherited = facts.told(
+    ...['family/muscle-disease', 'family/myotonic-dystrophy', 'family/similar-disorder', 'myasthenia-gravis'],
+    ...['fatigable-weakness', 'muscle-thinning', 'difficulty-with-stairs'],
+  );
+  const isOther =
+    facts.weakLimbs.length + elsewhere.length + inherited.length > 0 ||
+    facts.kindProbability('muscle', 'junction', 'motor-neuron-system') >= 0.3;
+  return facts.maybeProgressing && facts.beganWithin(twoYears) === 'yes' && !isOther
+    ? present(findingReasons(faces, 4), 'urgent')
+    : null;
+}
 
 /** Cranial nerve palsies on both sides with lost reflexes within four weeks: the variants of the syndrome that spare the limbs. */
 function areflexicCranialPalsy(facts: BedsideFacts): readonly Reason[] {

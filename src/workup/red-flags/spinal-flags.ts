@@ -161,8 +161,10 @@ export const spinalFlags: readonly RedFlagRule[] = [
     check: (facts) => {
       const cancer = facts.told('cancer', 'lymphoma');
       if (cancer.length === 0) return null;
+      // Brisk jerks of both legs above flexor plantars are met in health, where the spine does not hurt.
+      const tracts = isBriskAlone(facts) && facts.told(...spinalPain).length === 0 ? [] : facts.upperMotorSignsInLegs;
       const signs = [
-        ...findingReasons([...facts.upperMotorSignsInLegs, ...facts.trunkSensoryLoss], 3),
+        ...findingReasons([...tracts, ...facts.trunkSensoryLoss], 3),
         ...(facts.bothLegsWeak ? findingReasons(facts.weak('lower-limbs'), 2) : []),
         ...facts.sphincterFailure.slice(0, 2),
       ];
@@ -385,6 +387,19 @@ function isNeuropathic(facts: BedsideFacts): boolean {
     facts.trunkSensoryLoss.length === 0 &&
     facts.saddleLoss.length === 0 &&
     failingBladder(facts).length === 0
+  );
+}
+
+/** Brisk jerks in arms and legs alike over flexor plantars, with no further sign of the tracts. */
+function isBriskAlone({ query, upperMotorSigns, upperMotorSignsInLegs }: BedsideFacts): boolean {
+  const plantars = query.testedWhere(({ item }) => item.section === 'plantars');
+  const arms = upperMotorSigns.filter(({ item }) => item.region === 'upper-limbs');
+  return (
+    plantars.length > 0 &&
+    plantars.every(({ abnormal }) => !abnormal) &&
+    arms.length > 0 &&
+    isOnBothSides(upperMotorSignsInLegs) &&
+    upperMotorSigns.every(({ item, value }) => item.scale === 'reflex-grade' && value === '3')
   );
 }
 

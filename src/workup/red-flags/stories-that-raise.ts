@@ -5,7 +5,10 @@ import type { BedsideFacts } from '../bedside-facts.ts';
 import { dangerOf } from './danger-words.ts';
 import { feverReasons } from './fever.ts';
 import { massStories } from './mass-stories-that-raise.ts';
+import { medicineStories } from './medicine-stories-that-raise.ts';
+import { orbitAndPressureStories } from './orbit-and-pressure-stories-that-raise.ts';
 import { slowRaisingStories } from './slow-stories-that-raise.ts';
+import { spineStories } from './spine-stories-that-raise.ts';
 import { each, none, type RaisingStory } from './story.ts';
 import { strokeStories } from './stroke-stories-that-raise.ts';
 import { onOneSide } from './sudden-deficit.ts';
@@ -214,9 +217,17 @@ function conduction({ query }: BedsideFacts): readonly Reason[] {
     : none;
 }
 
+const everyStory: readonly RaisingStory[] = [
+  ...raisingStories,
+  ...strokeStories,
+  ...massStories,
+  ...slowRaisingStories,
+  ...orbitAndPressureStories,
+  ...spineStories,
+  ...medicineStories,
+];
+
 /** Reasons for which a story alone raises a flag; empty when none does. */
 export function toldBy(flag: string, facts: BedsideFacts): readonly Reason[] {
-  return [...raisingStories, ...strokeStories, ...massStories, ...slowRaisingStories].flatMap((row) =>
-    row.flag === flag ? row.check(facts) : none,
-  );
+  return everyStory.flatMap((row) => (row.flag === flag ? row.check(facts) : none));
 }

@@ -77,6 +77,60 @@ export const strokeStories: readonly RaisingStory[] = [
     },
     source: recalled('nice-ng128', 'sudden onset of focal symptoms'),
   },
+  {
+    // Speech that went within two days in somebody who has had such an attack, or whose arteries are bad: whatever else was found.
+    flag: 'suspected-stroke',
+    check: (facts) => {
+      const isOther =
+        facts.told(...notTheBrain, ...ofTheJunction).length + feverReasons(facts).length > 0 ||
+        facts.query.abnormal(['cranial-nerves/facial-weakness', 'cranial-nerves/upper-facial-weakness']).length > 0;
+      const speech = [
+        ...facts.told('slurred-speech', 'speech-difficulty'),
+        ...findingReasons(facts.query.abnormal(speechSigns), 1),
+      ];
+      return facts.cameWithin(2) && !isOther ? each(speech, badArteries(facts)) : none;
+    },
+    source: recalled('nice-ng128', 'sudden onset of focal symptoms'),
+  },
+  {
+    // A tongue or a palate that fails on one side at once, or with slurred speech in the old of whom nobody has said since when.
+    flag: 'suspected-stroke',
+    check: (facts) => {
+      const { onset, course } = facts.exam;
+      const { query } = facts;
+      const half = query.abnormal([
+        'cranial-nerves/tongue-deviation',
+        'cranial-nerves/tongue-weakness',
+        'cranial-nerves/palatal-weakness',
+      ]);
+      const withers = query.abnormal(['cranial-nerves/tongue-wasting', 'cranial-nerves/tongue-fasciculation']);
+      const isOfTheNerve =
+        facts.told(...ofTheJunction, 'neck-or-chest-surgery', 'dental-procedure', 'recent-surgery', 'neck-trauma')
+          .length > 0 ||
+        facts.told('radiotherapy', 'cancer', 'botulinum-toxin-injection', 'face-or-neck-lump').length > 0 ||
+        withers.length + facts.weakLimbs.length > 0;
+      if (isOfTheNerve) return none;
+      const speech = [
+        ...facts.told('slurred-speech', 'speech-difficulty', 'dysphagia'),
+        ...findingReasons(query.abnormal(speechSigns), 1),
+      ];
+      const isSudden = onset.pace === 'hyperacute' && facts.beganWithin(14) === 'yes';
+      const isUndated = onset.pace === undefined && onset.durationDays === undefined && course === undefined;
+      const age = facts.exam.person.ageYears ?? 0;
+      if (isSudden) return each(findingReasons(half, 2), speech);
+      return isUndated && age >= 55 ? each(findingReasons(half, 2), facts.told('slurred-speech')) : none;
+    },
+    source: recalled('nice-ng128', 'sudden onset of focal symptoms'),
+  },
+];
+
+const speechSigns = [
+  'cranial-nerves/dysarthria',
+  'cranial-nerves/spastic-dysarthria',
+  'cranial-nerves/cerebellar-dysarthria',
+  'higher-function/expressive-aphasia',
+  'higher-function/receptive-aphasia',
+  'higher-function/global-aphasia',
 ];
 
 /** A pain of the eye, the face or the ear, or zoster, speaks for the cavernous sinus, the orbit or the temporal bone, where several nerves run together. */
@@ -104,6 +158,7 @@ const brainstemSigns = [
   ['cranial-nerves/nystagmus', 'cranial-nerves/gaze-evoked-nystagmus'],
   ['cranial-nerves/dysarthria', 'cranial-nerves/cerebellar-dysarthria', 'cranial-nerves/spastic-dysarthria'],
   ['cranial-nerves/dysphagia', 'cranial-nerves/palatal-weakness'],
+  ['cranial-nerves/tongue-deviation', 'cranial-nerves/tongue-weakness'],
   ['gait/ataxic', 'coordination/finger-nose', 'coordination/heel-shin'],
 ];
 
@@ -140,3 +195,10 @@ const atRisk = (facts: BedsideFacts): readonly Reason[] => {
     ...(age !== undefined && age >= 55 ? [{ pointer: '/person/ageYears', text: `age ${age}` }] : []),
   ];
 };
+
+/** An attack before, a fibrillating heart, or two and more things that harm arteries. */
+function badArteries(facts: BedsideFacts): readonly Reason[] {
+  const risk = atRisk(facts);
+  const plain = facts.told('transient-ischaemic-attack', 'stroke', 'atrial-fibrillation');
+  return plain.length > 0 || risk.length >= 2 ? [...plain, ...risk] : none;
+}

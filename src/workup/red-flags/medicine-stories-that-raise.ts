@@ -1,0 +1,117 @@
+import { findingReasons } from '../../causes/reasons.ts';
+import { recalled } from '../../kernel/cite.ts';
+import type { BedsideFacts } from '../bedside-facts.ts';
+import { clouded, reducedConsciousness } from './consciousness.ts';
+import { isOnBothSides } from './cord.ts';
+import { each, none, type RaisingStory } from './story.ts';
+import { centralSigns, oneSidedWeakness } from './sudden-deficit.ts';
+
+const flag = 'suspected-poisoning';
+const source = recalled('adams-victor', 'disorders of the nervous system due to drugs and toxins');
+
+/** Medicines that poison at little more than their usual dose, or once the kidneys or the liver fail. */
+const narrow = [
+  'lithium',
+  'phenytoin',
+  'carbamazepine',
+  'valproate',
+  'beta-lactam',
+  'metronidazole',
+  'isoniazid',
+  'tacrolimus',
+] as const;
+
+/** Poisoning by what somebody takes or was given. */
+export const medicineStories: readonly RaisingStory[] = [
+  {
+    // A clouded mind, or two of mind, balance, speech, tremor, jerks and eyes, newly in one who takes such a medicine: at a usual level too.
+    flag,
+    check: (facts) => {
+      if (!isNew(facts) || isOfOneHalf(facts)) return none;
+      const on = (...ids: readonly string[]) => findingReasons(facts.query.abnormal(ids), 1);
+      const mind = [
+        ...findingReasons(facts.query.abnormal(clouded), 2),
+        ...facts.told('cognitive-change', 'behaviour-change').slice(0, 1),
+      ];
+      const isClouded = facts.query.abnormal(clouded).length > 0;
+      const signs = [
+        mind,
+        [...on('gait/ataxic', 'coordination/finger-nose', 'coordination/heel-shin'), ...facts.told('unsteadiness')],
+        [...on('cranial-nerves/dysarthria', 'cranial-nerves/cerebellar-dysarthria'), ...facts.told('slurred-speech')],
+        [
+          ...on(
+            'involuntary-movements/postural-tremor',
+            'involuntary-movements/action-tremor',
+            'involuntary-movements/intention-tremor',
+          ),
+          ...facts.told('tremor'),
+        ],
+        on('involuntary-movements/myoclonus', 'involuntary-movements/asterixis'),
+        on(
+          'cranial-nerves/nystagmus',
+          'cranial-nerves/gaze-evoked-nystagmus',
+          'cranial-nerves/downbeat-nystagmus',
+          'cranial-nerves/ophthalmoplegia',
+        ),
+        facts.told('vomiting'),
+      ].filter(({ length }) => length > 0);
+      return isClouded || signs.length >= 2 ? each(facts.told(...narrow), signs.flat()) : none;
+    },
+    source,
+  },
+  {
+    // What puts people to sleep or stops their breath, in one who can no longer be woken fully.
+    flag,
+    check: (facts) => {
+      if (!facts.cameWithin(3) || isOfOneHalf(facts)) return none;
+      const asleep = findingReasons(facts.query.abnormal(reducedConsciousness), 2);
+      const pupils = facts.query.abnormal(['cranial-nerves/small-pupil']);
+      const slow = facts.query.abnormal(['autonomic/breathlessness-at-rest', 'autonomic/bradycardia']);
+      const narcotic = each(facts.told('opioid', 'injecting-drug-use'), asleep, [
+        ...(isOnBothSides(pupils) ? findingReasons(pupils, 2) : none),
+        ...findingReasons(slow, 1),
+      ]);
+      return [...narcotic, ...each(facts.told('benzodiazepine'), asleep)];
+    },
+    source,
+  },
+  {
+    // Magnesium from the drip blocks the junction: lost jerks go before the breath.
+    flag,
+    check: (facts) =>
+      facts.cameWithin(7)
+        ? each(facts.told('magnesium'), [
+            ...findingReasons([...facts.weakLimbs, ...facts.reducedReflexes], 3),
+            ...findingReasons(facts.query.abnormal([...reducedConsciousness, 'cranial-nerves/ptosis']), 2),
+            ...facts.told('weakness', 'breathlessness'),
+          ])
+        : none,
+    source,
+  },
+  {
+    // Methanol: both eyes go blind within days of drinking, with vomiting or a clouded mind.
+    flag,
+    check: (facts) => {
+      const eyes = facts.query.abnormal(['cranial-nerves/reduced-visual-acuity', 'cranial-nerves/central-scotoma']);
+      const isBoth = isOnBothSides(eyes);
+      return facts.cameWithin(5) && isBoth
+        ? each(facts.told('alcohol-excess', 'organic-solvents'), findingReasons(eyes, 2), [
+            ...facts.told('vomiting', 'abdominal-pain', 'breathlessness'),
+            ...findingReasons(facts.query.abnormal(clouded), 2),
+          ])
+        : none;
+    },
+    source: recalled('adams-victor', 'methanol'),
+  },
+];
+
+/** Days or weeks old, or undated, and not at rest. */
+function isNew(facts: BedsideFacts): boolean {
+  const { pace } = facts.exam.onset;
+  return pace !== 'chronic' && pace !== 'hyperacute' && facts.beganWithin(28) !== 'no' && facts.maybeProgressing;
+}
+
+/** A deficit of one side is that of a lesion. */
+function isOfOneHalf(facts: BedsideFacts): boolean {
+  return oneSidedWeakness(facts).length + centralSigns(facts.query).length > 0;
+}
