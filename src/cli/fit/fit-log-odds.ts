@@ -1,3 +1,5 @@
+import { softmax } from '../../localisation/inference/score.ts';
+
 /** One case to learn from: the answers that compete in it. */
 export type FittedCase = readonly FittedAnswer[];
 
@@ -40,7 +42,7 @@ export function fitLogOdds(
     const expected = new Map<string, number>();
     let overlap = 1;
     for (const answers of inPlay) {
-      const all = probabilities(answers.map(({ key, log }) => log + shiftOf(key)));
+      const all = softmax(answers.map(({ key, log }) => log + shiftOf(key)));
       const right = answers.reduce((sum, { isRight }, place) => sum + (isRight ? (all[place] ?? 0) : 0), 0);
       answers.forEach(({ key, isRight }, place) => {
         const probability = all[place] ?? 0;
@@ -68,13 +70,6 @@ function withinReach(answers: FittedCase): readonly FittedCase[] {
   const best = Math.max(...answers.map(({ log }) => log));
   const near = answers.filter(({ log }) => log > best - outOfPlay);
   return near.some(({ isRight }) => isRight) ? [near] : [];
-}
-
-function probabilities(logs: readonly number[]): readonly number[] {
-  const best = Math.max(...logs);
-  const weights = logs.map((log) => Math.exp(log - best));
-  const total = weights.reduce((sum, weight) => sum + weight, 0);
-  return weights.map((weight) => weight / total);
 }
 
 function add(sums: Map<string, number>, name: string, value: number): void {
