@@ -54,7 +54,7 @@ export const orbitAndPressureStories: readonly RaisingStory[] = [
     // Nobody has said since when: an eye that bulges, hurts or is red while it loses its sight is not left for that.
     flag: 'acute-visual-loss',
     check: (facts) => {
-      const isUndated = facts.beganWithin(14) === 'unknown' && facts.exam.onset.pace === undefined;
+      const isUndated = facts.beganWithin(14) === 'unknown';
       return isUndated && facts.maybeProgressing
         ? each(sightLost(facts), [
             ...findingReasons(facts.query.abnormal(['inspection/proptosis'])),

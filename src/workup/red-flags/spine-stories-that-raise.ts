@@ -56,14 +56,16 @@ export const spineStories: readonly RaisingStory[] = [
     flag: 'threatened-cauda-equina',
     check: (facts) => {
       const grows = facts.exam.course === 'progressive' && facts.exam.onset.pace !== 'chronic';
-      if (facts.beganWithin(grows ? 92 : afterwards) !== 'yes' || !facts.maybeProgressing) return none;
+      const isUndated = facts.exam.onset.pace === undefined && facts.exam.onset.durationDays === undefined;
+      const inTime = isUndated || facts.beganWithin(grows ? 92 : afterwards) === 'yes';
+      if (!inTime || !facts.maybeProgressing) return none;
       const arms = facts.query.abnormalWhere(
         ({ item }) => item.region === 'upper-limbs' && ['power', 'reflexes'].includes(item.section),
       );
       const isElsewhere = arms.length + facts.upperMotorSigns.length + facts.trunkSensoryLoss.length > 0;
       const legs = [...facts.weak('lower-limbs'), ...facts.legSensoryLoss];
-      const nerves = facts.kindProbability('polyneuropathy', 'polyradiculoneuropathy', 'ganglion');
-      return !isElsewhere && isOnBothSides(legs) && nerves < 0.5
+      const beyondRoots = facts.kindProbability('polyneuropathy', 'polyradiculoneuropathy', 'ganglion', 'muscle');
+      return !isElsewhere && isOnBothSides(legs) && beyondRoots < 0.5
         ? each(facts.told('back-pain', 'radicular-leg-pain', 'bilateral-leg-pain'), findingReasons(legs, 4))
         : none;
     },

@@ -4,6 +4,8 @@ import { read, recalled } from '../../kernel/cite.ts';
 import type { BedsideFacts } from '../bedside-facts.ts';
 import { dangerOf } from './danger-words.ts';
 import { feverReasons } from './fever.ts';
+import { headComplaints } from './head-complaints-that-raise.ts';
+import { limbComplaints } from './limb-complaints-that-raise.ts';
 import { massStories } from './mass-stories-that-raise.ts';
 import { medicineStories } from './medicine-stories-that-raise.ts';
 import { orbitAndPressureStories } from './orbit-and-pressure-stories-that-raise.ts';
@@ -225,6 +227,8 @@ const everyStory: readonly RaisingStory[] = [
   ...orbitAndPressureStories,
   ...spineStories,
   ...medicineStories,
+  ...headComplaints,
+  ...limbComplaints,
 ];
 
 /** Reasons for which a story alone raises a flag; empty when none does. */

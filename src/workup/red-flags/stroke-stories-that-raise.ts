@@ -34,7 +34,9 @@ export const strokeStories: readonly RaisingStory[] = [
         facts.reducedReflexes.length > 0 ||
         facts.query.abnormal(['cranial-nerves/fatigable-ptosis', 'cranial-nerves/fatigable-diplopia']).length > 0 ||
         feverReasons(facts).length > 0;
-      return inTime && !isElsewhere && signs.length >= least ? each(signs.flat(), atRisk(facts)) : none;
+      return inTime && !isElsewhere && signs.length >= least
+        ? each(signs.flat(), [...atRisk(facts), ...facts.told('neck-pain', 'neck-trauma')])
+        : none;
     },
     source: recalled('nice-ng128', 'sudden onset of focal symptoms'),
   },
@@ -115,8 +117,11 @@ export const strokeStories: readonly RaisingStory[] = [
         ...findingReasons(query.abnormal(speechSigns), 1),
       ];
       const isSudden = onset.pace === 'hyperacute' && facts.beganWithin(14) === 'yes';
+      const isAcute = onset.pace === 'acute' && facts.beganWithin(7) === 'yes' && course !== 'progressive';
+      const isBoth = facts.query.abnormal(['cranial-nerves/tongue-weakness']).length === 2;
       const isUndated = onset.pace === undefined && onset.durationDays === undefined && course === undefined;
       const age = facts.exam.person.ageYears ?? 0;
+      if (isAcute && (isBoth || badArteries(facts).length > 0)) return each(findingReasons(half, 2), speech);
       if (isSudden) return each(findingReasons(half, 2), speech);
       return isUndated && age >= 55 ? each(findingReasons(half, 2), facts.told('slurred-speech')) : none;
     },
@@ -197,7 +202,7 @@ const atRisk = (facts: BedsideFacts): readonly Reason[] => {
 };
 
 /** An attack before, a fibrillating heart, or two and more things that harm arteries. */
-function badArteries(facts: BedsideFacts): readonly Reason[] {
+export function badArteries(facts: BedsideFacts): readonly Reason[] {
   const risk = atRisk(facts);
   const plain = facts.told('transient-ischaemic-attack', 'stroke', 'atrial-fibrillation');
   return plain.length > 0 || risk.length >= 2 ? [...plain, ...risk] : none;

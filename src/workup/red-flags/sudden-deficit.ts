@@ -156,7 +156,7 @@ export function suddenFocalSigns(facts: BedsideFacts): readonly Reason[] {
  * fatigue, an injury and the sugar of small vessels speak for the nerve, the junction or the orbit.
  */
 function struckEyes(facts: BedsideFacts): readonly Finding[] {
-  if (facts.exam.onset.pace !== 'hyperacute' || facts.brainProbability < 0.25) return [];
+  if (facts.exam.onset.pace !== 'hyperacute' || facts.brainProbability < 0.15) return [];
   const other = facts.told(
     ...['eye-pain', 'headache', 'new-headache', 'trauma', 'head-injury', 'fatigable-weakness', 'myasthenia-gravis'],
     ...['diabetes-mellitus', 'similar-attacks-before'],

@@ -181,7 +181,10 @@ export function ischaemicLimb(facts: BedsideFacts): readonly Reason[] {
 
 /** Metals are taken in over months; hair that falls out with painful feet or belly is thallium's or arsenic's, whoever gave it. */
 function slowlyPoisoned(facts: BedsideFacts): readonly Reason[] {
-  if (facts.beganWithin(92) !== 'yes' || !facts.maybeProgressing) return none;
+  if (!facts.maybeProgressing) return none;
+  const isWeeks = facts.beganWithin(92) === 'yes';
+  const isGrowing = facts.exam.course === 'progressive' && facts.beganWithin(365) === 'yes';
+  if (!isWeeks && !isGrowing) return none;
   const deadly = facts.told('thallium', 'arsenic');
   const mind = facts.told('seizure', 'behaviour-change', 'cognitive-change');
   const nerves = [...findingReasons([...facts.weakLimbs, ...facts.legSensoryLoss], 3), ...mind];
@@ -192,8 +195,8 @@ function slowlyPoisoned(facts: BedsideFacts): readonly Reason[] {
   const both = isOnBothSides(facts.weakLimbs) ? findingReasons(facts.weakLimbs, 3) : none;
   return [
     ...each(deadly, nerves),
-    ...each(facts.told('lead', 'other-heavy-metal'), [...mind, ...colic, ...both]),
-    ...each(hair, pain, nerves),
+    ...each(facts.told('lead', 'other-heavy-metal'), isWeeks ? [...mind, ...colic, ...both] : mind),
+    ...(isWeeks ? each(hair, pain, nerves) : none),
   ];
 }
 

@@ -1,0 +1,144 @@
+import { findingReasons } from '../../causes/reasons.ts';
+import { read, recalled } from '../../kernel/cite.ts';
+import type { BedsideFacts } from '../bedside-facts.ts';
+import { isOnBothSides, spinalPain } from './cord.ts';
+import { each, none, type RaisingStory } from './story.ts';
+
+/** Complaints of limbs, bladder and throat that raise a flag before anybody has examined, or though nobody has said since when. */
+export const limbComplaints: readonly RaisingStory[] = [
+  {
+    // Legs that fail within days with the bladder, a band or a pain between the shoulder blades.
+    flag: 'suspected-cord-compression',
+    check: (facts) => {
+      const isFresh = facts.cameWithin(14) && facts.maybeProgressing;
+      if (!isFresh || hasPower(facts) || facts.reducedReflexes.length > 0) return none;
+      return [
+        ...each(facts.told('leg-weakness'), facts.told('bladder-disturbance', 'tight-band')),
+        ...each(facts.told('leg-weakness', 'difficulty-walking'), facts.told('thoracic-back-pain')),
+      ];
+    },
+    source: recalled('nice-ng234', 'recognition and imaging'),
+  },
+  {
+    // Known cancer and legs that are said to fail; of a nerve poison it would be numbness first.
+    flag: 'suspected-metastatic-cord-compression',
+    check: (facts) => {
+      const poison = facts.told(
+        ...['vincristine', 'cisplatin', 'carboplatin', 'oxaliplatin', 'paclitaxel', 'docetaxel', 'bortezomib'],
+        ...['thalidomide', 'brentuximab-vedotin'],
+      );
+      const isFresh = facts.exam.onset.pace !== 'chronic' && facts.beganWithin(92) !== 'no' && facts.maybeProgressing;
+      if (!isFresh || poison.length > 0 || hasPower(facts) || facts.cranialNerveSigns.length > 0) return none;
+      return each(
+        facts.told('cancer', 'lymphoma'),
+        facts.told('leg-weakness'),
+        facts.told('numbness', 'bladder-disturbance', 'difficulty-walking', 'tight-band', ...spinalPain),
+      );
+    },
+    source: read('nice-ng234'),
+  },
+  {
+    // Clumsy or numb hands and a failing walk in a neck known to be narrow, or with shocks down the back.
+    flag: 'progressive-cord-signs',
+    check: (facts) => {
+      const grows = facts.exam.course === 'progressive' && facts.beganWithin(730) !== 'no';
+      return grows && !hasPower(facts)
+        ? each(
+            facts.told('clumsiness', 'arm-weakness', 'numbness'),
+            facts.told('difficulty-walking', 'unsteadiness', 'leg-weakness', 'falls'),
+            facts.told('spinal-stenosis', 'electric-shock-on-neck-flexion', 'bladder-disturbance'),
+          )
+        : none;
+    },
+    source: recalled('nice-ng127', 'limb weakness and gait unsteadiness'),
+  },
+  {
+    // Arms and legs that grow weak together below a sound head, all their jerks brisk: the neck is imaged before any other name.
+    flag: 'progressive-cord-signs',
+    check: (facts) => {
+      const arms = facts.upperMotorSigns.filter(({ item }) => item.region === 'upper-limbs');
+      const head = facts.query.abnormalWhere(({ item }) => ['cranialNerves', 'higherFunction'].includes(item.section));
+      const denervated = facts.query.abnormalWhere(({ item }) => item.key === 'fasciculation');
+      const isFour = facts.bothArmsWeak && facts.bothLegsWeak;
+      const isBrisk = isOnBothSides(arms) && isOnBothSides(facts.upperMotorSignsInLegs);
+      const grows =
+        facts.exam.course === 'progressive' && facts.beganWithin(28) !== 'yes' && facts.beganWithin(730) === 'yes';
+      return isFour && isBrisk && grows && head.length + denervated.length === 0
+        ? findingReasons([...facts.weakLimbs.slice(0, 2), ...facts.upperMotorSigns.slice(0, 3)])
+        : none;
+    },
+    source: recalled('nice-ng127', 'limb weakness and gait unsteadiness'),
+  },
+  {
+    // A numb saddle with the pain of the back or the leg is imaged, whenever it began, unless it rests.
+    flag: 'suspected-cauda-equina-syndrome',
+    check: (facts) => {
+      const { onset } = facts.exam;
+      const isUndated = onset.pace === undefined && onset.durationDays === undefined;
+      return isUndated && facts.maybeProgressing && facts.query.result('mri-lumbar-spine') === undefined
+        ? each(facts.told('saddle-numbness'), facts.told(...spinalPain, 'radicular-leg-pain', 'bilateral-leg-pain'))
+        : none;
+    },
+    source: read('girft-ces-2023'),
+  },
+  {
+    // Tingling and legs that fail within weeks of an infection; lost jerks with an unsteady, tingling walk; or an infection that dates what nobody has dated.
+    flag: 'acute-ascending-weakness',
+    check: (facts) => {
+      const { onset, course } = facts.exam;
+      const isElsewhere =
+        [...facts.upperMotorSigns, ...facts.trunkSensoryLoss].length +
+          facts.saddleLoss.length +
+          facts.sphincterFailure.length >
+        0;
+      const isKept = facts.query
+        .testedWhere(({ item }) => item.scale === 'reflex-grade' && item.region === 'lower-limbs')
+        .some(({ abnormal }) => !abnormal);
+      if (isElsewhere || isKept || !facts.maybeProgressing || onset.pace === 'hyperacute') return none;
+      const before = facts.told('preceding-infection', 'preceding-gastroenteritis', 'preceding-respiratory-infection');
+      const tingling = facts.told('paraesthesiae', 'numbness');
+      const walk = facts.told('difficulty-walking', 'leg-weakness', 'unsteadiness', 'ascending-weakness');
+      const lost = facts.reducedReflexes;
+      const isLost = isOnBothSides(lost) && lost.length >= 4;
+      const isFresh = facts.beganWithin(28) === 'yes' && course === 'progressive';
+      const isUndated = onset.pace === undefined && onset.durationDays === undefined;
+      return [
+        ...(isFresh ? each(before, facts.told('paraesthesiae'), walk) : none),
+        ...(isFresh && isLost ? each(findingReasons(lost, 3), tingling, walk) : none),
+        ...(isUndated && isLost && facts.bothLegsWeak
+          ? each(before, findingReasons(facts.weak('lower-limbs'), 2), findingReasons(lost, 2))
+          : none),
+      ];
+    },
+    source: read('ean-pns-gbs-2023'),
+  },
+  {
+    // Lids or double vision with a failing throat that grow worse over weeks, before anybody has looked whether they tire.
+    flag: 'threatened-myasthenic-crisis',
+    check: (facts) => {
+      const isWeeks = facts.exam.course === 'progressive' && facts.beganWithin(92) === 'yes';
+      const throat = facts.told('dysphagia', 'slurred-speech', 'voice-change', 'breathlessness');
+      return isWeeks && facts.exam.onset.pace !== 'hyperacute' && facts.abnormalFindings.length === 0
+        ? each(facts.told('drooping-eyelids', 'diplopia'), throat, facts.told('dysphagia', 'breathlessness'))
+        : none;
+    },
+    source: read('mg-consensus-2021'),
+  },
+  {
+    // Germs known to be in the blood, a painful spine and legs or a bladder that fail: no fever is needed.
+    flag: 'suspected-spinal-infection',
+    check: (facts) =>
+      facts.beganWithin(60) !== 'no' && facts.maybeProgressing
+        ? each(facts.told('recent-bacteraemia', 'sepsis', 'injecting-drug-use'), facts.told(...spinalPain), [
+            ...facts.told('leg-weakness', 'arm-weakness', 'difficulty-walking', 'bladder-disturbance'),
+            ...findingReasons(facts.weakLimbs, 2),
+          ])
+        : none,
+    source: recalled('adams-victor', 'spinal epidural abscess'),
+  },
+];
+
+/** Somebody has tried the power of the legs. */
+function hasPower({ query }: BedsideFacts): boolean {
+  return query.testedWhere(({ item }) => item.section === 'power' && item.region === 'lower-limbs').length > 0;
+}
