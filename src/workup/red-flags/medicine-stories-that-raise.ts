@@ -24,6 +24,18 @@ const narrow = [
 /** Poisoning by what somebody takes or was given. */
 export const medicineStories: readonly RaisingStory[] = [
   {
+    // A bite or a sting, and within a day or two any sign of nerves or muscles.
+    flag,
+    check: (facts) =>
+      facts.beganWithin(2) === 'yes'
+        ? each(facts.told('venomous-bite'), [
+            ...findingReasons(facts.abnormalFindings, 3),
+            ...facts.told('weakness', 'twitching', 'drooping-eyelids', 'dysphagia', 'slurred-speech', 'numbness'),
+          ])
+        : none,
+    source: recalled('adams-victor', 'venoms, bites and stings'),
+  },
+  {
     // A clouded mind, or two of mind, balance, speech, tremor, jerks and eyes, newly in one who takes such a medicine: at a usual level too.
     flag,
     check: (facts) => {

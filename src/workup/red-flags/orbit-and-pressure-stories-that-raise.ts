@@ -13,8 +13,22 @@ import { each, none, type RaisingStory } from './story.ts';
 const sixWeeks = 42;
 const halfYear = 183;
 
+/** Years of age from which the guidance for children no longer speaks. */
+const adult = 16;
+
 /** An orbit or a head under pressure, told in few words: without fever, without a date, or without a sign. */
 export const orbitAndPressureStories: readonly RaisingStory[] = [
+  {
+    // In a child a headache on waking that goes on for two weeks is looked into, though nothing is found.
+    flag: 'raised-intracranial-pressure',
+    check: (facts) => {
+      const { ageYears = adult } = facts.exam.person;
+      const lasts = facts.beganWithin(13) === 'no' && facts.beganWithin(365) !== 'no';
+      const isKnown = facts.told('migraine', 'similar-attacks-before').length > 0;
+      return ageYears < adult && lasts && !isKnown ? each(facts.told('morning-headache')) : none;
+    },
+    source: recalled('nice-ng127', 'headaches in children under 16'),
+  },
   {
     // Fungus and septic thrombosis take two of sight, movement and room in the orbit at once; in people without defence fever is missing.
     flag: 'orbital-or-cavernous-sinus-infection',

@@ -10,6 +10,50 @@ const undatedOrbit = {
 /** Emergencies of which only a few words were told, each beside the harmless picture nearest to it. */
 export const toldInFewWordsStories: readonly Story[] = [
   {
+    flag: 'suspected-poisoning',
+    by: 'a sting, and eyes that beat within hours (Adams and Victor, venoms); years after the bite it is none',
+    raised: {
+      history: { onset: hours, exposures: has('venomous-bite') },
+      findings: { cranialNerves: [{ sign: 'nystagmus', present: true }] },
+    },
+    not: {
+      history: { onset: years, exposures: has('venomous-bite') },
+      findings: { cranialNerves: [{ sign: 'nystagmus', present: true }] },
+    },
+  },
+  {
+    flag: 'raised-intracranial-pressure',
+    by: 'two weeks of headache on waking in a small child (NICE NG127, headaches in children); two days of it are not yet that',
+    raised: {
+      person: { ageYears: 5 },
+      history: { onset: { durationDays: 16 }, symptoms: has('morning-headache') },
+    },
+    not: { person: { ageYears: 5 }, history: { onset: { durationDays: 2 }, symptoms: has('morning-headache') } },
+  },
+  {
+    flag: 'progressive-cord-signs',
+    by: 'legs that go on failing under a painful back with numbness (NICE NG127, limb weakness); when they mend it can wait',
+    raised: {
+      history: {
+        onset: weeks,
+        course: 'progressive',
+        symptoms: has('back-pain', 'numbness', 'leg-weakness'),
+        conditions: has('spinal-surgery'),
+      },
+      findings: { power: weakLegsBothSides },
+    },
+    not: {
+      history: {
+        onset: weeks,
+        course: 'improving',
+        symptoms: has('back-pain', 'numbness', 'leg-weakness'),
+        conditions: has('spinal-surgery'),
+      },
+      findings: { power: weakLegsBothSides },
+    },
+    at: site('spinal-cord-transverse', 'cord'),
+  },
+  {
     flag: 'orbital-or-cavernous-sinus-infection',
     by: 'fungus of the orbit without fever or date (Adams and Victor, mucormycosis); with an overactive thyroid it is that disease',
     raised: { history: { conditions: has('immunosuppression') }, findings: undatedOrbit },
