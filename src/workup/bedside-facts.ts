@@ -51,6 +51,8 @@ export interface BedsideFacts {
   beganWithin(days: number): Certainty;
   /** Whether it came over seconds to days, at most this many days ago; of a pace that nobody has named the date is enough. */
   cameWithin(days: number): boolean;
+  /** Nobody has said since when, nor how fast it came. */
+  readonly isUndated: boolean;
   /** True unless the course is said to be static or improving. */
   readonly maybeProgressing: boolean;
   /** The course was called progressive, or nothing was said of it. */
@@ -143,6 +145,7 @@ export function bedsideFacts(exam: Exam, localisation: Localisation): BedsideFac
     ],
     beganWithin,
     cameWithin: (days) => pace !== 'subacute' && pace !== 'chronic' && beganWithin(days) === 'yes',
+    isUndated: pace === undefined && durationDays === undefined,
     maybeProgressing: exam.course !== 'static' && exam.course !== 'improving',
     isProgressive: exam.course === 'progressive' || exam.course === undefined,
     kindProbability,
@@ -155,6 +158,12 @@ export function isSlowlyCervical({ localisation, beganWithin, told }: BedsideFac
   const cord = localisation.localisations.find(({ kind }) => kind === 'cord');
   const isNeck = cord?.level?.startsWith('C') ?? false;
   return isNeck && beganWithin(28) === 'no' && told('cancer', 'lymphoma', 'fever', 'night-spinal-pain').length === 0;
+}
+
+/** The age as a reason, from so many years on; none when it is not known. */
+export function agedFrom(years: number, { exam }: BedsideFacts): readonly Reason[] {
+  const { ageYears } = exam.person;
+  return ageYears !== undefined && ageYears >= years ? [{ pointer: '/person/ageYears', text: `age ${ageYears}` }] : [];
 }
 
 function stated(query: ExamQuery, key: string): readonly Reason[] {

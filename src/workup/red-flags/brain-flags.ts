@@ -26,8 +26,7 @@ export const brainFlags: readonly RedFlagRule[] = [
       const signs = suddenFocalSigns(facts);
       if (signs.length > 0) return present(signs);
       // A plain sign of the brain of which nobody has said since when, nor how it goes on, may have come this morning.
-      const { pace, durationDays } = facts.exam.onset;
-      const isUndated = pace === undefined && durationDays === undefined && facts.exam.course === undefined;
+      const isUndated = facts.isUndated && facts.exam.course === undefined;
       const plain = isUndated ? centralSigns(facts.query) : [];
       return plain.length > 0 ? notAssessable([unknownOnset, ...findingReasons(plain, 3)]) : null;
     },

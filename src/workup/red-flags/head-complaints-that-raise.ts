@@ -1,5 +1,6 @@
 import { findingReasons } from '../../causes/reasons.ts';
 import { read, recalled } from '../../kernel/cite.ts';
+import { agedFrom } from '../bedside-facts.ts';
 import { headache } from './brain-flags.ts';
 import { feverReasons } from './fever.ts';
 import { each, none, type RaisingStory } from './story.ts';
@@ -39,10 +40,9 @@ export const headComplaints: readonly RaisingStory[] = [
     // Nobody has said since when: half a body or the words lost in the old or the sick of artery is treated as new.
     flag: 'suspected-stroke',
     check: (facts) => {
-      const { onset, course, person } = facts.exam;
-      const isUndated = onset.pace === undefined && onset.durationDays === undefined && course === undefined;
-      const isKnown = facts.told('multiple-sclerosis', 'cancer', 'resolved-deficit', 'dementia', 'head-injury').length;
-      if (!isUndated || isKnown > 0 || feverReasons(facts).length > 0) return none;
+      const isUndated = facts.isUndated && facts.exam.course === undefined;
+      const known = facts.told('multiple-sclerosis', 'cancer', 'resolved-deficit', 'dementia', 'head-injury');
+      if (!isUndated || known.length + feverReasons(facts).length > 0) return none;
       const half = oneSidedWeakness(facts);
       const isHalf = new Set(half.map(({ item }) => item.region)).size === 2 && facts.brainProbability >= 0.5;
       const central = centralSigns(facts.query);
@@ -53,10 +53,8 @@ export const headComplaints: readonly RaisingStory[] = [
       const told = isUntold ? facts.told('speech-difficulty', 'slurred-speech') : none;
       const limb = facts.told('arm-weakness', 'leg-weakness', 'weakness');
       const risk = badArteries(facts);
-      const age = person.ageYears ?? 0;
-      const old = age >= 60 ? [{ pointer: '/person/ageYears', text: `age ${age}` }] : none;
       return [
-        ...(isPlain ? each(findingReasons(signs, 4), [...risk, ...old]) : none),
+        ...(isPlain ? each(findingReasons(signs, 4), [...risk, ...agedFrom(60, facts)]) : none),
         ...(told.length > 0 ? each(told, limb, risk) : none),
         ...(central.length > 0 && risk.length > 0 ? each(findingReasons(signs, 3), risk) : none),
       ];
@@ -120,13 +118,11 @@ export const headComplaints: readonly RaisingStory[] = [
     flag: 'suspected-giant-cell-arteritis',
     check: (facts) => {
       if ((facts.exam.person.ageYears ?? 0) < 60 || facts.told('migraine', 'cancer').length > 0) return none;
-      const { onset } = facts.exam;
-      const isUndated = onset.pace === undefined && onset.durationDays === undefined;
       const pain = facts.told('headache', 'new-headache', 'facial-pain');
       const sight = facts.told('visual-loss', 'transient-visual-loss');
       const ill = facts.told('fatigue', 'weight-loss', 'fever', 'night-sweats', 'muscle-pain', 'joint-pain');
       return [
-        ...(isUndated ? each(sight, pain) : none),
+        ...(facts.isUndated ? each(sight, pain) : none),
         ...(facts.beganWithin(28) !== 'no' ? each([...sight, ...facts.told('diplopia')], pain, ill) : none),
       ];
     },

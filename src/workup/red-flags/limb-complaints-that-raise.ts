@@ -72,13 +72,10 @@ export const limbComplaints: readonly RaisingStory[] = [
   {
     // A numb saddle with the pain of the back or the leg is imaged, whenever it began, unless it rests.
     flag: 'suspected-cauda-equina-syndrome',
-    check: (facts) => {
-      const { onset } = facts.exam;
-      const isUndated = onset.pace === undefined && onset.durationDays === undefined;
-      return isUndated && facts.maybeProgressing && facts.query.result('mri-lumbar-spine') === undefined
+    check: (facts) =>
+      facts.isUndated && facts.maybeProgressing && facts.query.result('mri-lumbar-spine') === undefined
         ? each(facts.told('saddle-numbness'), facts.told(...spinalPain, 'radicular-leg-pain', 'bilateral-leg-pain'))
-        : none;
-    },
+        : none,
     source: read('girft-ces-2023'),
   },
   {
@@ -101,11 +98,10 @@ export const limbComplaints: readonly RaisingStory[] = [
       const lost = facts.reducedReflexes;
       const isLost = isOnBothSides(lost) && lost.length >= 4;
       const isFresh = facts.beganWithin(28) === 'yes' && course === 'progressive';
-      const isUndated = onset.pace === undefined && onset.durationDays === undefined;
       return [
         ...(isFresh ? each(before, facts.told('paraesthesiae'), walk) : none),
         ...(isFresh && isLost ? each(findingReasons(lost, 3), tingling, walk) : none),
-        ...(isUndated && isLost && facts.bothLegsWeak
+        ...(facts.isUndated && isLost && facts.bothLegsWeak
           ? each(before, findingReasons(facts.weak('lower-limbs'), 2), findingReasons(lost, 2))
           : none),
       ];

@@ -1,7 +1,7 @@
 import type { Reason } from '../../causes/ranked-cause.ts';
 import { findingReasons } from '../../causes/reasons.ts';
 import { recalled } from '../../kernel/cite.ts';
-import type { BedsideFacts } from '../bedside-facts.ts';
+import { agedFrom, type BedsideFacts } from '../bedside-facts.ts';
 import { headache } from './brain-flags.ts';
 import { clouded } from './consciousness.ts';
 import { isOnBothSides } from './cord.ts';
@@ -25,7 +25,7 @@ export const orbitAndPressureStories: readonly RaisingStory[] = [
       const { ageYears = adult } = facts.exam.person;
       const lasts = facts.beganWithin(13) === 'no' && facts.beganWithin(365) !== 'no';
       const isKnown = facts.told('migraine', 'similar-attacks-before').length > 0;
-      return ageYears < adult && lasts && !isKnown ? each(facts.told('morning-headache')) : none;
+      return ageYears < adult && lasts && !isKnown ? facts.told('morning-headache') : none;
     },
     source: recalled('nice-ng127', 'headaches in children under 16'),
   },
@@ -85,14 +85,13 @@ export const orbitAndPressureStories: readonly RaisingStory[] = [
       const { exam } = facts;
       const isFirst = facts.told('migraine', 'similar-attacks-before', 'orthostatic-headache').length === 0;
       if (!isFirst || !facts.maybeProgressing || facts.beganWithin(halfYear) === 'no') return none;
-      const age = exam.person.ageYears ?? 0;
       const morning = facts.told('morning-headache');
       const fresh = [...morning, ...facts.told('new-headache')];
       const vomiting = facts.told('vomiting');
       const beyondDays = facts.beganWithin(3) !== 'yes' && exam.onset.pace !== 'hyperacute';
       const grows = exam.course === 'progressive' && beyondDays ? facts.told(...headache) : none;
       const risk = [
-        ...(age >= 50 ? [{ pointer: '/person/ageYears', text: `age ${age}` }] : none),
+        ...agedFrom(50, facts),
         ...facts.told('cancer', 'lymphoma', 'immunosuppression', 'hiv-infection', 'anticoagulant', 'head-injury'),
       ];
       const failing = [

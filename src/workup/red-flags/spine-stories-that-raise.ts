@@ -73,8 +73,7 @@ export const spineStories: readonly RaisingStory[] = [
     flag: 'threatened-cauda-equina',
     check: (facts) => {
       const grows = facts.exam.course === 'progressive' && facts.exam.onset.pace !== 'chronic';
-      const isUndated = facts.exam.onset.pace === undefined && facts.exam.onset.durationDays === undefined;
-      const inTime = isUndated || facts.beganWithin(grows ? 92 : afterwards) === 'yes';
+      const inTime = facts.isUndated || facts.beganWithin(grows ? 92 : afterwards) === 'yes';
       if (!inTime || !facts.maybeProgressing) return none;
       const arms = facts.query.abnormalWhere(
         ({ item }) => item.region === 'upper-limbs' && ['power', 'reflexes'].includes(item.section),
@@ -93,7 +92,7 @@ export const spineStories: readonly RaisingStory[] = [
 const thigh: ReadonlySet<string> = new Set(['front-of-thigh', 'inner-thigh', 'L2', 'L3', 'femoral-nerve-pelvis']);
 
 function isAfterwards(facts: BedsideFacts): boolean {
-  return facts.cameWithin(afterwards) && facts.exam.course !== 'improving' && facts.exam.course !== 'static';
+  return facts.cameWithin(afterwards) && facts.maybeProgressing;
 }
 
 /** An operation on the spine of the last weeks. */

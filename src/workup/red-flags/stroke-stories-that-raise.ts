@@ -1,7 +1,8 @@
 import type { Reason } from '../../causes/ranked-cause.ts';
 import { findingReasons } from '../../causes/reasons.ts';
 import { recalled } from '../../kernel/cite.ts';
-import type { BedsideFacts } from '../bedside-facts.ts';
+import { agedFrom, type BedsideFacts } from '../bedside-facts.ts';
+import { isOnBothSides } from './cord.ts';
 import { feverReasons } from './fever.ts';
 import { each, none, type RaisingStory } from './story.ts';
 import { centralSigns, onOneSide, suddenFocalSigns } from './sudden-deficit.ts';
@@ -118,12 +119,11 @@ export const strokeStories: readonly RaisingStory[] = [
       ];
       const isSudden = onset.pace === 'hyperacute' && facts.beganWithin(14) === 'yes';
       const isAcute = onset.pace === 'acute' && facts.beganWithin(7) === 'yes' && course !== 'progressive';
-      const isBoth = facts.query.abnormal(['cranial-nerves/tongue-weakness']).length === 2;
-      const isUndated = onset.pace === undefined && onset.durationDays === undefined && course === undefined;
-      const age = facts.exam.person.ageYears ?? 0;
+      const isBoth = isOnBothSides(query.abnormal(['cranial-nerves/tongue-weakness']));
+      const isOld = facts.isUndated && course === undefined && agedFrom(55, facts).length > 0;
       if (isAcute && (isBoth || badArteries(facts).length > 0)) return each(findingReasons(half, 2), speech);
       if (isSudden) return each(findingReasons(half, 2), speech);
-      return isUndated && age >= 55 ? each(findingReasons(half, 2), facts.told('slurred-speech')) : none;
+      return isOld ? each(findingReasons(half, 2), facts.told('slurred-speech')) : none;
     },
     source: recalled('nice-ng128', 'sudden onset of focal symptoms'),
   },
@@ -179,27 +179,24 @@ const notTheBrain = [
   'descending-weakness',
 ] as const;
 
-const atRisk = (facts: BedsideFacts): readonly Reason[] => {
-  const age = facts.exam.person.ageYears;
-  return [
-    ...facts.told(
-      'hypertension',
-      'diabetes-mellitus',
-      'atrial-fibrillation',
-      'stroke',
-      'transient-ischaemic-attack',
-      'ischaemic-heart-disease',
-      'heart-failure',
-      'peripheral-arterial-disease',
-      'hyperlipidaemia',
-      'tobacco',
-      'thrombophilia',
-      'hormonal-contraceptive',
-      'cocaine-or-stimulants',
-    ),
-    ...(age !== undefined && age >= 55 ? [{ pointer: '/person/ageYears', text: `age ${age}` }] : []),
-  ];
-};
+const atRisk = (facts: BedsideFacts): readonly Reason[] => [
+  ...facts.told(
+    'hypertension',
+    'diabetes-mellitus',
+    'atrial-fibrillation',
+    'stroke',
+    'transient-ischaemic-attack',
+    'ischaemic-heart-disease',
+    'heart-failure',
+    'peripheral-arterial-disease',
+    'hyperlipidaemia',
+    'tobacco',
+    'thrombophilia',
+    'hormonal-contraceptive',
+    'cocaine-or-stimulants',
+  ),
+  ...agedFrom(55, facts),
+];
 
 /** An attack before, a fibrillating heart, or two and more things that harm arteries. */
 export function badArteries(facts: BedsideFacts): readonly Reason[] {
