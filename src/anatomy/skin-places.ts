@@ -1,3 +1,4 @@
+import { rememberedWith } from '../kernel/remembered.ts';
 import { dermatomes } from './dermatomes.ts';
 import { type LandmarkKey, landmarks } from './landmarks.ts';
 import { type Segment, segmentIndex } from './segments.ts';
@@ -28,6 +29,11 @@ export function skinPlace(kind: SkinPlaceKind, key: string): SkinPlace | undefin
 export function skinPlaceKeys(kind: SkinPlaceKind): readonly string[] {
   return [...tables[kind].keys()];
 }
+
+/** Indexes of the segments whose roots bring the feeling of a patch, each as often as a branch does. */
+export const segmentsServing: (place: SkinPlace) => readonly number[] = rememberedWith(({ supplies }) =>
+  supplies.flatMap(({ roots }) => Object.keys(roots) as Segment[]).map((root) => segmentIndex(root)),
+);
 
 /**
  * The dermatomes that lie wholly below a segment, from above downwards; those lost with a sensory level at `segment`.

@@ -3,12 +3,10 @@ import { createExamReader } from '../exam/read-exam.ts';
 import { createLocaliser } from '../localisation/localise.ts';
 import { modelVersion } from '../localisation/model-version.ts';
 import { createAssessor } from '../summary/assess.ts';
-import { findCaseFiles } from './evaluate/case-files.ts';
-import { faultText } from './evaluate/evaluation-case.ts';
+import { casesBelow } from './evaluate/case-files.ts';
 import { judge } from './evaluate/judge.ts';
 import { expectsAdvice, judgeAdvice } from './evaluate/judge-advice.ts';
 import { help, readOptions } from './evaluate/options.ts';
-import { readCaseFiles } from './evaluate/read-case-file.ts';
 import { reportFigures, reportMisses } from './evaluate/report.ts';
 import { reportAdvice, reportAdviceMisses, reportFlags } from './evaluate/report-advice.ts';
 import { reportSequential, reportSimulation } from './evaluate/report-simulation.ts';
@@ -28,8 +26,7 @@ function evaluate(words: readonly string[]): void {
     return;
   }
   const reader = createExamReader();
-  const { cases, faults } = readCaseFiles(findCaseFiles(options.folder), { reader, now: new Date() });
-  if (faults.length > 0) throw new Error(faults.map(faultText).join('\n'));
+  const cases = casesBelow(options.folder, reader);
 
   const localiser = createLocaliser();
   const assessor = createAssessor(localiser);

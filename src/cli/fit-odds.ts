@@ -9,9 +9,8 @@ import { createExamReader } from '../exam/read-exam.ts';
 import { hypotheses } from '../localisation/hypotheses/hypotheses.ts';
 import { sentFor } from '../localisation/inference/prior.ts';
 import { createLocaliser } from '../localisation/localise.ts';
-import { findCaseFiles } from './evaluate/case-files.ts';
-import { type EvaluationCase, faultText } from './evaluate/evaluation-case.ts';
-import { readCaseFiles } from './evaluate/read-case-file.ts';
+import { casesBelow } from './evaluate/case-files.ts';
+import type { EvaluationCase } from './evaluate/evaluation-case.ts';
 import { fitLogOdds, type SharesOf } from './fit/fit-log-odds.ts';
 import { causeCases, siteCases } from './fit/fitted-cases.ts';
 import { oddsFile } from './fit/odds-file.ts';
@@ -52,16 +51,10 @@ function write(path: string, text: string): void {
   process.stdout.write(`${path}\n`);
 }
 
-function casesOf(folder: string): readonly EvaluationCase[] {
-  const { cases, faults } = readCaseFiles(findCaseFiles(folder), { reader: createExamReader(), now: new Date() });
-  if (faults.length > 0) throw new Error(faults.map(faultText).join('\n'));
-  return cases;
-}
-
 const [what, folder = join(rootDir, developmentCases)] = process.argv.slice(2);
 try {
-  if (what === 'sites') fitSites(casesOf(folder));
-  else if (what === 'causes') fitCauses(casesOf(folder));
+  if (what === 'sites') fitSites(casesBelow(folder, createExamReader()));
+  else if (what === 'causes') fitCauses(casesBelow(folder, createExamReader()));
   else throw new Error('Say what to fit: npm run fit-odds -- sites|causes [FOLDER]');
 } catch (error) {
   process.stderr.write(`${error instanceof Error ? error.message : String(error)}\n`);

@@ -1,7 +1,8 @@
+import { dermatomes } from '../../anatomy/dermatomes.ts';
 import type { Modality } from '../../anatomy/probe.ts';
 import { type Segment, segmentIndex } from '../../anatomy/segments.ts';
-import { type DermatomeKey, dermatomeKeys, type SkinPlace } from '../../anatomy/skin.ts';
-import { skinPlace } from '../../anatomy/skin-places.ts';
+import { type DermatomeKey, dermatomeKeys } from '../../anatomy/skin.ts';
+import { segmentsServing, skinPlace } from '../../anatomy/skin-places.ts';
 import type { Finding, FindingPlace } from '../../exam/finding.ts';
 import { scales } from '../../exam/scales.ts';
 import { opposite } from '../../kernel/side.ts';
@@ -41,11 +42,10 @@ const summaryBase = 0.6;
 /** What the examiner stated, one datum per place, each with its discounted weight. Untested items give none. */
 export function gatherEvidence(findings: readonly Finding[], columns: StateColumns): readonly Datum[] {
   const patches = lostPatches(findings);
-  const stated = failing(findings);
   const rest = restMeant(findings);
   const drafts: Draft[] = [];
   for (const finding of onBothSidesAtOnce(findings))
-    if (!isSaidOtherwise(finding, stated)) addDrafts(drafts, finding, patches, rest);
+    if (finding.origin === 'recorded' || rest.includes(finding)) addDrafts(drafts, finding, patches, rest);
   drafts.push(...otherHalves(findings), ...otherDirections(findings), ...denials(findings));
   const agedSides = agedOnBothSides(drafts);
   const sizes = new Map<string, number>();
@@ -184,31 +184,9 @@ function onBothSidesAtOnce(findings: readonly Finding[]): readonly Finding[] {
   );
 }
 
-/** By faculty and side, what was stated to fail. */
-function failing(findings: readonly Finding[]): ReadonlySet<string> {
-  return new Set(findings.filter(({ abnormal }) => abnormal).flatMap(facultiesOf));
-}
-
-function facultiesOf({ item: { probe, section }, side }: Finding): readonly string[] {
-  if (probe.kind === 'movement') return [`${probe.movement}|${side}`];
-  // A posture that is seen names the movement that fails: winging the serratus, a wrist that drops its extensors.
-  if (probe.kind === 'weakness-of' && section === 'inspection')
-    return probe.movements.map((movement) => `${movement}|${side}`);
-  if (probe.kind !== 'faculty') return [];
-  return [probe.faculty, ...(probe.orAlso ?? [])].map((faculty) => `${faculty}|${side}`);
-}
-
-/**
- * "Otherwise normal" does not deny another name of what was stated to be wrong: who states a sixth nerve palsy and calls
- * the rest normal has not found that the eye abducts.
- */
-function isSaidOtherwise(finding: Finding, stated: ReadonlySet<string>): boolean {
-  return finding.origin === 'otherwise-normal' && facultiesOf(finding).some((name) => stated.has(name));
-}
-
 function addDrafts(drafts: Draft[], finding: Finding, patches: LostPatches, rest: RestMeant): void {
   const { item, side, place, value, origin } = finding;
-  if (value === null || (origin === 'otherwise-normal' && !rest.includes(finding))) return;
+  if (value === null) return;
   const { probe } = item;
   if (probe.kind === 'sensation' && place !== undefined) {
     drafts.push(...sensoryDrafts(finding, probe.modality, value, patches, rest));
@@ -298,17 +276,11 @@ function patchName({ modality, side }: Finding): string {
   return `${modality}|${side}`;
 }
 
-const segmentsByRow = new Map<SkinPlace, readonly number[]>();
-
 function segmentsNamed({ kind, key }: FindingPlace): readonly number[] {
   const row = kind === 'territory' || kind === 'dermatome' || kind === 'landmark' ? skinPlace(kind, key) : undefined;
   // Other points of skin are tried as samples of a limb; the saddle is named because it alone is numb.
   if (row === undefined || (kind === 'landmark' && row.region !== 'perineum')) return [];
-  const known =
-    segmentsByRow.get(row) ??
-    row.supplies.flatMap(({ roots }) => Object.keys(roots) as Segment[]).map((root) => segmentIndex(root));
-  segmentsByRow.set(row, known);
-  return known;
+  return segmentsServing(row);
 }
 
 /**
@@ -329,11 +301,7 @@ function bordersOf(place: FindingPlace, patch: readonly number[]): readonly Derm
   });
 }
 
-function segmentOf(key: DermatomeKey): Segment {
-  return key === 'S4-5' ? 'S4' : key;
-}
-
-const dermatomeSegments = dermatomeKeys.map((key) => [key, segmentIndex(segmentOf(key))] as const);
+const dermatomeSegments = dermatomeKeys.map((key) => [key, segmentIndex(dermatomes[key].segment)] as const);
 
 /** Dermatomes that stand for a region which was declared normal: enough to meet every root and tract. */
 const sampled: readonly DermatomeKey[] = [

@@ -1,14 +1,16 @@
+import { dermatomes } from '../../anatomy/dermatomes.ts';
 import type { Modality } from '../../anatomy/probe.ts';
-import { type Segment, segmentIndex } from '../../anatomy/segments.ts';
-import { type DermatomeKey, dermatomeKeys, type SkinPlace } from '../../anatomy/skin.ts';
-import { dermatomesBelow, skinPlace } from '../../anatomy/skin-places.ts';
+import { type Segment, segmentIndex, segments } from '../../anatomy/segments.ts';
+import type { DermatomeKey } from '../../anatomy/skin.ts';
+import { segmentsServing, skinPlace } from '../../anatomy/skin-places.ts';
 import type { Finding } from '../../exam/finding.ts';
 import type { Side } from '../../kernel/side.ts';
 
 /**
  * What "otherwise normal" means to whoever writes it. It speaks of what lies beyond the trouble: who found every muscle that
  * was tried in a leg paralysed, from hip to ankle, does not call the toes of that leg normal by it, nor the skin of a numb
- * patch for what was not tried there, nor the lesser reflexes of a limb whose reflexes are gone.
+ * patch for what was not tried there, nor the lesser reflexes of a limb whose reflexes are gone. Nor does it deny another name
+ * of what was stated to be wrong: who states a sixth nerve palsy has not found that the eye abducts.
  */
 export interface RestMeant {
   /** Whether a finding that was declared normal in a summary was meant. */
@@ -22,11 +24,19 @@ export function restMeant(findings: readonly Finding[]): RestMeant {
   const weak = limbsAllWeak(recorded);
   const changed = limbsAllChanged(recorded);
   const numb = numbSkin(recorded);
+  const stated = failing(findings);
   return {
-    includes: ({ item: { probe, region }, side }) =>
-      !(probe.kind === 'movement' && weak.has(`${region}|${side}`)) &&
-      !(probe.kind === 'reflex' && changed.has(`${region}|${side}`)),
-    includesSkin: (key, modality, side) => numb.get(skinName(modality, side))?.has(key) !== true,
+    includes: (finding) => {
+      const { probe, region } = finding.item;
+      const limb = `${region}|${finding.side}`;
+      return !(
+        (probe.kind === 'movement' && weak.has(limb)) ||
+        (probe.kind === 'reflex' && changed.has(limb)) ||
+        facultiesOf(finding).some((name) => stated.has(name))
+      );
+    },
+    includesSkin: (key, modality, side) =>
+      numb.get(skinName(modality, side))?.has(segmentIndex(dermatomes[key].segment)) !== true,
   };
 }
 
@@ -85,17 +95,17 @@ const alsoInDoubt: Readonly<Record<Modality, readonly Modality[]>> = {
   'light-touch': ['pinprick', 'temperature', 'vibration', 'joint-position', 'light-touch'],
 };
 
-/** By modality and side, the dermatomes in which a loss was found. */
-function numbSkin(recorded: readonly Finding[]): ReadonlyMap<string, ReadonlySet<DermatomeKey>> {
-  const numb = new Map<string, Set<DermatomeKey>>();
+/** By modality and side, the segments in whose skin a loss was found. */
+function numbSkin(recorded: readonly Finding[]): ReadonlyMap<string, ReadonlySet<number>> {
+  const numb = new Map<string, Set<number>>();
   for (const finding of recorded) {
     if (!finding.abnormal || finding.modality === undefined) continue;
-    const keys = dermatomesOf(finding);
+    const found = segmentsOf(finding);
     for (const modality of alsoInDoubt[finding.modality]) {
       const name = skinName(modality, finding.side);
-      const known = numb.get(name) ?? new Set<DermatomeKey>();
+      const known = numb.get(name) ?? new Set<number>();
       numb.set(name, known);
-      for (const key of keys) known.add(key);
+      for (const segment of found) known.add(segment);
     }
   }
   return numb;
@@ -105,22 +115,25 @@ function skinName(modality: Modality, side: Side): string {
   return `${modality}|${side}`;
 }
 
-function dermatomesOf({ place }: Finding): readonly DermatomeKey[] {
+function segmentsOf({ place }: Finding): readonly number[] {
   if (place === undefined) return [];
   const { kind, key } = place;
-  if (kind === 'level-below') return dermatomesBelow(key as Segment);
+  if (kind === 'level-below')
+    return segments.flatMap((_, index) => (index > segmentIndex(key as Segment) ? [index] : []));
   const row = kind === 'dermatome' || kind === 'landmark' || kind === 'territory' ? skinPlace(kind, key) : undefined;
-  return row === undefined ? [] : dermatomesOfSkin(row);
+  return row === undefined ? [] : segmentsServing(row);
 }
 
-const keyOf = new Map(dermatomeKeys.map((key) => [segmentIndex(key === 'S4-5' ? 'S4' : key), key]));
-const knownSkin = new Map<SkinPlace, readonly DermatomeKey[]>();
+/** By faculty and side, what was stated to fail. */
+function failing(findings: readonly Finding[]): ReadonlySet<string> {
+  return new Set(findings.filter(({ abnormal }) => abnormal).flatMap(facultiesOf));
+}
 
-function dermatomesOfSkin(row: SkinPlace): readonly DermatomeKey[] {
-  const known = knownSkin.get(row);
-  if (known !== undefined) return known;
-  const roots = row.supplies.flatMap(({ roots }) => Object.keys(roots) as Segment[]);
-  const keys = [...new Set(roots)].flatMap((root) => keyOf.get(segmentIndex(root)) ?? []);
-  knownSkin.set(row, keys);
-  return keys;
+function facultiesOf({ item: { probe, section }, side }: Finding): readonly string[] {
+  if (probe.kind === 'movement') return [`${probe.movement}|${side}`];
+  // A posture that is seen names the movement that fails: winging the serratus, a wrist that drops its extensors.
+  if (probe.kind === 'weakness-of' && section === 'inspection')
+    return probe.movements.map((movement) => `${movement}|${side}`);
+  if (probe.kind !== 'faculty') return [];
+  return [probe.faculty, ...(probe.orAlso ?? [])].map((faculty) => `${faculty}|${side}`);
 }
