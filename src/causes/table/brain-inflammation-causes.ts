@@ -177,6 +177,7 @@ export const brainInflammationCauses: readonly Cause[] = [
     ],
     signs: [
       shows(['higher-function/memory-impairment', 'higher-function/hallucinations'], 2.5, 0.6),
+      shows(['higher-function/catatonia'], 4, 1),
       shows(
         [
           'involuntary-movements/orofacial-dyskinesia',

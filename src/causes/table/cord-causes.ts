@@ -121,7 +121,7 @@ export const cordCauses: readonly Cause[] = [
     ],
     tempo: { hyperacute: 0.66, acute: 0.28, subacute: 0.04, chronic: 0.02 },
     history: [
-      told(['anticoagulant', 'thrombophilia'], 12, 0.5),
+      told(['anticoagulant', 'bleeding-disorder', 'thrombophilia'], 12, 0.5),
       told('antiplatelet', 1.5, 1),
       told(['back-pain', 'thoracic-back-pain', 'neck-pain'], 3, 0.3),
       told('lumbar-puncture-or-epidural', 10, 0.9),
@@ -239,6 +239,7 @@ export const cordCauses: readonly Cause[] = [
     history: [
       // The area postrema makes people vomit for days before.
       told('vomiting', 2, 1),
+      told('hiccups', 8, 0.98),
       told('optic-neuritis', 4, 0.9),
     ],
     values: [

@@ -174,7 +174,11 @@ export const cordDiseaseCauses: readonly Cause[] = [
     produces: [at(['conus-medullaris', 'cauda-equina'], 'uncommon'), inKind(anyCord, 'rare')],
     tempo: tempos.acuteOrSubacute,
     age: { from: 5, to: 50, outside: 0.6 },
-    history: [told('travel', 15, 0.05), told(['back-pain', 'bilateral-leg-pain'], 1.5, 0.6)],
+    history: [
+      told('travel', 15, 0.05),
+      told('freshwater-contact', 8, 0.4),
+      told(['back-pain', 'bilateral-leg-pain'], 1.5, 0.6),
+    ],
     quantities: [atLeast('eosinophils', 0.5, '10*9/L', 5, 0.5)],
     values: [
       reads('mri-lumbar-spine', [

@@ -294,6 +294,7 @@ export const focalCauses: readonly Cause[] = [
           'lumbar-puncture-or-epidural',
           'hip-replacement',
           'spinal-surgery',
+          'needle-near-nerve',
         ],
         25,
         0.1,
@@ -340,7 +341,7 @@ export const focalCauses: readonly Cause[] = [
     tempo: tempos.suddenOrAcute,
     history: [
       told(['abdominal-pain', 'flank-pain', 'leg-pain'], 2.5, 0.6),
-      told('anticoagulant', 15, 0.2),
+      told(['anticoagulant', 'bleeding-disorder'], 15, 0.2),
       // The iliacus tears and bleeds in young people who fall or strain.
       told(['trauma', 'heavy-exertion'], 4, 0.9),
       told(['back-pain', 'thoracic-back-pain'], 2, 0.7),

@@ -240,7 +240,7 @@ export const nerveCauses: readonly Cause[] = [
     tempo: tempos.sudden,
     courses: { progressive: 0.2, improving: 1.3 },
     history: [
-      told(['hip-replacement', 'recent-surgery'], 12, 0.4),
+      told(['hip-replacement', 'recent-surgery', 'needle-near-nerve'], 12, 0.4),
       told(injury, 8, 0.6),
       told(
         [

@@ -83,7 +83,7 @@ export const rarerCauses: readonly Cause[] = [
     produces: [inKind(['cord', 'cauda-equina'], 'rare'), at(['polyradiculopathy'], 'rare')],
     tempo: tempos.suddenOrAcute,
     history: [
-      told(['anticoagulant', 'antiplatelet', 'thrombophilia'], 8, 0.4),
+      told(['anticoagulant', 'bleeding-disorder', 'antiplatelet', 'thrombophilia'], 8, 0.4),
       told([...spinalPain, 'radicular-leg-pain', 'bilateral-leg-pain'], 2, 0.3),
       told(['lumbar-puncture-or-epidural', 'head-injury', 'trauma', 'heavy-exertion'], 4, 0.8),
       told(['headache', 'thunderclap-headache'], 1.5, 1),
@@ -161,6 +161,7 @@ export const rarerCauses: readonly Cause[] = [
       told(['peripheral-arterial-disease', 'atrial-fibrillation', 'hypertension', 'tobacco'], 1.8, 0.8),
       told(['syncope', 'recent-surgery'], 1.5, 1),
     ],
+    signs: [shows(['inspection/absent-limb-pulse'], 20, 0.3)],
     source: recalled('limb-ischaemia-esvs-2020'),
   },
   {
@@ -179,6 +180,7 @@ export const rarerCauses: readonly Cause[] = [
       told(['diabetes-mellitus', 'tobacco', 'hypertension'], 1.4, 0.9),
       told('trauma', 0.4, 1),
     ],
+    signs: [shows(['inspection/absent-limb-pulse'], 10, 0.5)],
     source: plexusChapter,
   },
   {
@@ -274,7 +276,14 @@ export const rarerCauses: readonly Cause[] = [
     courses: { progressive: 1.1 },
     history: [
       told(
-        ['other-heavy-metal', 'carbon-monoxide', 'organic-solvents', 'organophosphate', 'injecting-drug-use'],
+        [
+          'manganese',
+          'other-heavy-metal',
+          'carbon-monoxide',
+          'organic-solvents',
+          'organophosphate',
+          'injecting-drug-use',
+        ],
         25,
         0.03,
       ),

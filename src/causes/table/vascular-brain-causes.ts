@@ -138,7 +138,7 @@ export const vascularBrainCauses: readonly Cause[] = [
     age: { from: 45, to: 110, outside: 0.4 },
     history: [
       told(anyHeadache, 2.5, 0.6),
-      told('anticoagulant', 3, 0.9),
+      told(['anticoagulant', 'bleeding-disorder'], 3, 0.9),
       told('hypertension', 1.6, 0.8),
       told('vomiting', 2.5, 0.8),
       told('cocaine-or-stimulants', 3, 0.95),
@@ -308,7 +308,7 @@ export const vascularBrainCauses: readonly Cause[] = [
       // A fall in 57 %, antithrombotic treatment in a third; no injury remembered in 30 to 50 %.
       told('head-injury', 9, 0.6),
       told(['trauma', 'falls'], 4, 0.6),
-      told(['anticoagulant', 'antiplatelet'], 3, 0.8),
+      told(['anticoagulant', 'bleeding-disorder', 'antiplatelet'], 3, 0.8),
       told(anyHeadache, 1.8, 0.7),
       told('alcohol-excess', 2.5, 0.9),
       told(['fluctuating-symptoms', 'cognitive-change'], 1.6, 0.9),
@@ -385,7 +385,7 @@ export const vascularBrainCauses: readonly Cause[] = [
       told(anyHeadache, 2.5, 0.5),
       told('vomiting', 2.5, 0.5),
       told(['vertigo', 'continuous-vertigo'], 1.3, 0.9),
-      told('anticoagulant', 2, 0.95),
+      told(['anticoagulant', 'bleeding-disorder'], 2, 0.95),
       told('hypertension', 1.4, 0.9),
     ],
     signs: [

@@ -74,6 +74,8 @@ export type HistorySymptoms = {
     | 'unsteadiness'
     | 'worse-in-the-dark'
     | 'clumsiness'
+    | 'hiccups'
+    | 'nasal-regurgitation'
     | 'lockjaw'
     | 'tremor'
     | 'dream-enactment'
@@ -177,6 +179,7 @@ export type HistoryConditions = {
     | 'recent-bacteraemia'
     | 'immunosuppression'
     | 'rheumatoid-arthritis'
+    | 'ankylosing-spondylitis'
     | 'lupus'
     | 'sjogren-syndrome'
     | 'sarcoidosis'
@@ -197,6 +200,7 @@ export type HistoryConditions = {
     | 'porphyria'
     | 'pituitary-tumour'
     | 'thrombophilia'
+    | 'bleeding-disorder'
     | 'multiple-sclerosis'
     | 'optic-neuritis'
     | 'glaucoma'
@@ -245,6 +249,7 @@ export type HistoryExposures = {
     | 'other-heavy-metal'
     | 'organophosphate'
     | 'carbon-monoxide'
+    | 'manganese'
     | 'organic-solvents'
     | 'zinc-excess'
     | 'pyridoxine-excess'
@@ -263,6 +268,7 @@ export type HistoryExposures = {
     | 'heavy-exertion'
     | 'tick-bite'
     | 'travel'
+    | 'freshwater-contact'
     | 'venomous-bite'
     | 'home-preserved-food'
     | 'botulinum-toxin-injection'
@@ -274,6 +280,7 @@ export type HistoryExposures = {
     | 'dental-procedure'
     | 'loud-noise'
     | 'lumbar-puncture-or-epidural'
+    | 'needle-near-nerve'
     | 'radiotherapy'
     | 'unprotected-sex';
   /**
@@ -469,6 +476,7 @@ export type FindingsHigherFunction = (
             | 'pseudobulbar-affect'
             | 'apathy'
             | 'disinhibition'
+            | 'catatonia'
             | 'hallucinations'
             | 'low-mood';
           /**
@@ -539,6 +547,7 @@ export type FindingsCranialNerves = (
         | 'reduced-colour-vision'
         | 'central-scotoma'
         | 'altitudinal-field-defect'
+        | 'monocular-field-defect'
         | 'homonymous-hemianopia'
         | 'upper-quadrantanopia'
         | 'lower-quadrantanopia'
@@ -559,6 +568,7 @@ export type FindingsCranialNerves = (
         | 'eye-depression-weakness'
         | 'third-nerve-palsy'
         | 'fourth-nerve-palsy'
+        | 'hypertropia'
         | 'eye-abduction-weakness'
         | 'sixth-nerve-palsy'
         | 'gaze-palsy'
@@ -747,6 +757,9 @@ export type FindingsInspection = (
         | 'scapular-winging'
         | 'shoulder-droop'
         | 'foot-ulcer'
+        | 'head-tilt'
+        | 'abdominal-bulge'
+        | 'chemosis'
         | 'proptosis'
         | 'temporal-artery-tenderness';
       side: Side;
@@ -858,6 +871,20 @@ export type FindingsInspection = (
   | {
       sign: 'hypopigmented-patch' | 'vesicular-rash' | 'erythema-migrans' | 'enlarged-lymph-nodes';
       side?: Side;
+      /**
+       * true when the sign is there, false when it was looked for and is not
+       */
+      present?: boolean;
+      notTested?: NotTested;
+      note?: Note;
+    }
+  | {
+      sign: 'absent-limb-pulse';
+      /**
+       * the body part at which the sign is
+       */
+      site: 'upper-limb' | 'lower-limb';
+      side: Side;
       /**
        * true when the sign is there, false when it was looked for and is not
        */
@@ -1768,6 +1795,7 @@ export type Results = {
     | 'white-cells'
     | 'eosinophils'
     | 'platelets'
+    | 'inr'
     | 'ferritin'
     | 'esr'
     | 'crp'
@@ -1931,6 +1959,7 @@ export type Results = {
       | '6690-2'
       | '711-2'
       | '777-3'
+      | '6301-6'
       | '2276-4'
       | '30341-2'
       | '4537-7'

@@ -14,6 +14,7 @@ export const exposures = historyTable('exposure', {
   'other-heavy-metal': 'Other heavy metal',
   organophosphate: 'Organophosphate',
   'carbon-monoxide': 'Carbon monoxide',
+  manganese: 'Manganese (welding, mining, home-made stimulants)',
   'organic-solvents': 'Organic solvents (hexane, acrylamide)',
   'zinc-excess': 'Excess of zinc (supplements or denture cream)',
   'pyridoxine-excess': 'High-dose vitamin B6 supplements',
@@ -32,6 +33,7 @@ export const exposures = historyTable('exposure', {
   'heavy-exertion': 'Heavy exertion at onset',
   'tick-bite': 'Tick bite or stay in a tick area',
   travel: 'Travel to or life in the tropics',
+  'freshwater-contact': 'Wading or swimming in fresh water',
   'venomous-bite': 'Bite or sting of a venomous animal',
   'home-preserved-food': { label: 'Home-preserved food', source: recalled('botulism-2021', 'exposure') },
   'botulinum-toxin-injection': { label: 'Injection of botulinum toxin', source: recalled('botulism-2021', 'exposure') },
@@ -43,6 +45,7 @@ export const exposures = historyTable('exposure', {
   'dental-procedure': 'Dental operation or injection',
   'loud-noise': 'Long exposure to loud noise',
   'lumbar-puncture-or-epidural': 'Recent lumbar puncture or epidural injection',
+  'needle-near-nerve': 'Needle near the nerve (block, injection, venepuncture)',
   radiotherapy: 'Past radiotherapy over the region',
   'unprotected-sex': 'Risk of sexually transmitted infection',
 });

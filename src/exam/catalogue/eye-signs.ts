@@ -46,6 +46,12 @@ export const eyeSigns = sectionTable(
       hpo: equivalent('HP:0030531', 'Altitudinal visual field defect'),
       probe: faculty('altitudinal-field'),
     },
+    'monocular-field-defect': {
+      label: 'Field defect of this eye alone, of another form',
+      bodyPart: 'eye',
+      hpo: wider('HP:0001123', 'Visual field defect'),
+      probe: anyFaculty('altitudinal-field', 'central-field'),
+    },
     'homonymous-hemianopia': {
       label: 'Homonymous hemianopia, this side of space',
       hpo: equivalent('HP:0030516', 'Homonymous hemianopia'),
@@ -181,6 +187,11 @@ export const eyeSigns = sectionTable(
       bodyPart: 'eye',
       hpo: equivalent('HP:0007011', 'Fourth cranial nerve palsy'),
       probe: faculty('trochlear'),
+    },
+    hypertropia: {
+      label: 'This eye stands higher than the other',
+      bodyPart: 'eye',
+      probe: anyFaculty('trochlear', 'skew'),
     },
     'eye-abduction-weakness': {
       label: 'Weak abduction of the eye',

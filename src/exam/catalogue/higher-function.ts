@@ -1,6 +1,6 @@
 import { recalled } from '../../kernel/cite.ts';
 import { equivalent, inexact, wider } from './code-links.ts';
-import { anyFaculty, faculty } from './probes.ts';
+import { anyFaculty, faculty, recordedOnly } from './probes.ts';
 import { sectionTable } from './section-table.ts';
 
 /** Consciousness, cognition, language, perception and behaviour. The coma scale is scored by its parts, in `coma-scale.ts`. */
@@ -192,6 +192,10 @@ export const higherFunction = sectionTable(
       label: 'Disinhibition',
       hpo: equivalent('HP:0000734', 'Disinhibition'),
       probe: faculty('mood-behaviour'),
+    },
+    catatonia: {
+      label: 'Catatonia: mute, unmoving, holding postures',
+      probe: recordedOnly,
     },
     hallucinations: {
       label: 'Hallucinations',

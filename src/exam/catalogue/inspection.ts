@@ -344,6 +344,29 @@ export const inspection = sectionTable(
       probe: recordedOnly,
       source: commonPractice,
     },
+    'head-tilt': {
+      label: 'Head held tilted or turned to this side',
+      region: 'neck',
+      hpo: inexact('HP:0000473', 'Torticollis'),
+      probe: recordedOnly,
+    },
+    'absent-limb-pulse': {
+      label: 'Pulse of the limb absent or much weaker than that of the other',
+      sites: ['upper-limb', 'lower-limb'],
+      siteRequired: true,
+      probe: recordedOnly,
+      source: commonPractice,
+    },
+    'abdominal-bulge': {
+      label: 'One half of the belly bulges on straining',
+      probe: recordedOnly,
+    },
+    chemosis: {
+      label: 'Swollen or congested conjunctiva',
+      region: 'head',
+      bodyPart: 'eye',
+      probe: recordedOnly,
+    },
     proptosis: {
       label: 'Proptosis',
       region: 'head',

@@ -329,6 +329,12 @@ const entries: Readonly<Record<string, QuantityEntry>> = {
     unit: '10*9/L',
     plausible: [0, 5000],
   },
+  inr: {
+    label: 'International normalised ratio of the prothrombin time',
+    loinc: [loinc('6301-6', 'INR in Platelet poor plasma by Coagulation assay')],
+    unit: '{INR}',
+    plausible: [0.5, 20],
+  },
   ferritin: {
     label: 'Ferritin',
     loinc: [loinc('2276-4', 'Ferritin [Mass/volume] in Serum or Plasma')],

@@ -102,6 +102,8 @@ export const symptoms = historyTable('symptom', {
     ...hpo('HP:0006962', 'Gait instability, worse in the dark'),
   },
   clumsiness: { label: 'Clumsy hands', ...hpo('HP:0002312', 'Clumsiness') },
+  hiccups: 'Hiccups that do not stop',
+  'nasal-regurgitation': 'Drink that comes back through the nose',
   lockjaw: { label: 'Jaw that will not open', ...hpo('HP:0000211', 'Trismus') },
   tremor: { label: 'Tremor', ...hpo('HP:0001337', 'Tremor') },
   'dream-enactment': 'Acting out of dreams in sleep',

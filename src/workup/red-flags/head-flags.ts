@@ -169,7 +169,7 @@ export const headFlags: readonly RedFlagRule[] = [
       const host = facts.told('diabetes-mellitus', 'immunosuppression', 'sinus-or-ear-infection', 'sepsis');
       const eyes = facts.query.abnormal(eyeMovementSigns);
       const orbit = [
-        ...findingReasons(facts.query.abnormal(['inspection/proptosis'])),
+        ...findingReasons(facts.query.abnormal(['inspection/proptosis', 'inspection/chemosis'])),
         ...facts.told('red-eye', 'eye-pain', 'facial-pain'),
       ];
       const bulging = facts.query.abnormal(['inspection/proptosis']);

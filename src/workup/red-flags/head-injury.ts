@@ -23,7 +23,7 @@ export function checkHeadInjury(facts: BedsideFacts): Verdict | null {
     ...findingReasons(facts.query.abnormal([...clouded, ...focalBrainSigns]), 4),
     // A cranial nerve that fails after a blow is a focal deficit, and may be a broken base of the skull.
     ...findingReasons(facts.cranialNerveSigns, 3),
-    ...facts.told('seizure', 'vomiting', 'anticoagulant', 'loss-of-consciousness'),
+    ...facts.told('seizure', 'vomiting', 'anticoagulant', 'bleeding-disorder', 'loss-of-consciousness'),
     ...findingReasons(oneSidedWeakness(facts), 3),
     ...(facts.isProgressive && facts.exam.onset.pace !== 'hyperacute' ? growingAfterInjury(facts) : []),
   ];
@@ -42,9 +42,9 @@ function growingAfterInjury(facts: BedsideFacts): readonly Reason[] {
   ];
 }
 
-/** Old people, drinkers and those on an anticoagulant bleed under the dura without an injury that anybody remembers. */
+/** Old people, drinkers and those whose blood does not clot bleed under the dura without an injury that anybody remembers. */
 function checkSilentSubdural(facts: BedsideFacts): Verdict | null {
-  const thin = facts.told('anticoagulant');
+  const thin = facts.told('anticoagulant', 'bleeding-disorder');
   const fall = facts.told('falls');
   const pain = facts.told('headache', 'new-headache', 'morning-headache');
   const isOld = (facts.exam.person.ageYears ?? 0) >= 60;

@@ -71,7 +71,7 @@ export const orbitAndPressureStories: readonly RaisingStory[] = [
       const isUndated = facts.beganWithin(14) === 'unknown';
       return isUndated && facts.maybeProgressing
         ? each(sightLost(facts), [
-            ...findingReasons(facts.query.abnormal(['inspection/proptosis'])),
+            ...findingReasons(facts.query.abnormal(['inspection/proptosis', 'inspection/chemosis'])),
             ...facts.told('eye-pain', 'red-eye'),
           ])
         : none;

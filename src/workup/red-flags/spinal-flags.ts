@@ -15,6 +15,7 @@ import {
 import { feverReasons } from './fever.ts';
 import { absent, notAssessable, orTold, present, type RedFlagRule, slowlyProgressive, type Verdict } from './rule.ts';
 import { each, none } from './story.ts';
+import { isOver, isUnder, written } from './thresholds.ts';
 
 const legPain = ['leg-pain', 'thigh-pain', 'radicular-leg-pain', 'bilateral-leg-pain'] as const;
 const halfYear = 183;
@@ -249,7 +250,8 @@ export const spinalFlags: readonly RedFlagRule[] = [
     action: 'MRI of the spine or CT of the abdomen now; reverse the anticoagulant with specialist advice.',
     source: recalled('adams-victor', 'spinal haematoma'),
     check: (facts) => {
-      const risk = facts.told('anticoagulant', 'lumbar-puncture-or-epidural');
+      const thin = thinBlood(facts);
+      const risk = [...thin, ...facts.told('lumbar-puncture-or-epidural')];
       // Blood in the iliacus or psoas hurts in the groin, the thigh or the belly and takes the femoral nerve or the lumbar plexus.
       const pain = facts.told(...spinalPain, ...legPain, 'flank-pain', 'abdominal-pain');
       const signs = [
@@ -265,8 +267,8 @@ export const spinalFlags: readonly RedFlagRule[] = [
       // A thigh that no longer lifts and a knee that no longer straightens, newly, need no pain in somebody who bleeds.
       const thigh = facts.query.abnormal(['power/hip-flexion', 'power/knee-extension']);
       const isPlexus = thigh.length >= 2 && facts.kindProbability('plexus', 'nerve', 'root', 'cord') >= 0.5;
-      if (isPlexus && facts.told('anticoagulant').length > 0 && facts.cameWithin(14))
-        return present([...facts.told('anticoagulant'), ...pain, ...findingReasons(thigh, 3)]);
+      if (isPlexus && thin.length > 0 && facts.cameWithin(14))
+        return present([...thin, ...pain, ...findingReasons(thigh, 3)]);
       return risk.length > 0 && pain.length > 0 && signs.length > 0 && recent
         ? present([...risk, ...pain, ...signs])
         : null;
@@ -290,6 +292,22 @@ export const spinalFlags: readonly RedFlagRule[] = [
     },
   },
 ];
+
+/**
+ * What keeps blood from clotting: told, or measured. A catheter is not put beside the dura above an INR of 1.4 or below
+ * 75 to 80 platelets; it bleeds by itself well beyond that. Source: ASRA guideline 2018 on neuraxial anaesthesia, recalled.
+ */
+function thinBlood(facts: BedsideFacts): readonly Reason[] {
+  const inr = facts.query.quantity('inr', '{INR}');
+  const platelets = facts.query.quantity('platelets', '10*9/L');
+  return [
+    ...facts.told('anticoagulant', 'bleeding-disorder'),
+    ...(inr !== undefined && isOver(inr, 1.5) ? [{ pointer: inr.pointer, text: `INR ${written(inr)}` }] : []),
+    ...(platelets !== undefined && isUnder(platelets, 50)
+      ? [{ pointer: platelets.pointer, text: `platelets ${written(platelets)} × 10⁹/L` }]
+      : []),
+  ];
+}
 
 /**
  * A third and more of spinal abscesses have no fever. A racing heart or a tender spine stands for it in somebody through

@@ -176,6 +176,9 @@ export function ischaemicLimb(facts: BedsideFacts): readonly Reason[] {
     // A limb that is dead at once and has changed its colour needs no known disease of its artery.
     ...(facts.exam.onset.pace === 'hyperacute' && facts.lowestLimbPower <= 2 ? findingReasons(facts.weakLimbs, 1) : []),
   ];
+  // A pulse that is not there is the artery itself.
+  const pulse = findingReasons(facts.query.abnormal(['inspection/absent-limb-pulse']), 1);
+  if (pulse.length > 0 && deficit.length > 0) return [...pulse, ...findingReasons(skin, 1), ...artery, ...deficit];
   return each(findingReasons(skin, 1), artery, deficit);
 }
 

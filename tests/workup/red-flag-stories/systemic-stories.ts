@@ -1,6 +1,7 @@
 import { days, has, hours, measured, power, type Story, years } from './story.ts';
 
 const coldLeg = [{ sign: 'colour-or-temperature-change', site: 'leg-below-knee', side: 'left', present: true }];
+const pulselessLeg = (present: boolean) => [{ sign: 'absent-limb-pulse', site: 'lower-limb', side: 'left', present }];
 
 export const systemicStories: readonly Story[] = [
   {
@@ -32,6 +33,40 @@ export const systemicStories: readonly Story[] = [
     by: 'Björck 2020: within two weeks a cold, painful limb that grows numb or weak',
     raised: { history: { onset: hours, symptoms: has('leg-pain', 'numbness') }, findings: { inspection: coldLeg } },
     not: { history: { onset: years, symptoms: has('leg-pain', 'numbness') }, findings: { inspection: coldLeg } },
+  },
+  {
+    flag: 'acute-limb-ischaemia',
+    by: 'Björck 2020: a limb without a pulse that is suddenly weak, told or not to be cold',
+    raised: {
+      history: { onset: hours },
+      findings: { inspection: pulselessLeg(true), power: power('left', '2', 'ankle-dorsiflexion') },
+    },
+    not: {
+      history: { onset: hours },
+      findings: { inspection: pulselessLeg(false), power: power('left', '2', 'ankle-dorsiflexion') },
+    },
+  },
+  {
+    flag: 'suspected-spinal-haematoma',
+    by: 'Adams and Victor: haemophilia bleeds into the spinal canal as anticoagulants do',
+    raised: {
+      history: { onset: hours, symptoms: has('back-pain', 'leg-weakness'), conditions: has('bleeding-disorder') },
+    },
+    not: {
+      history: { onset: years, symptoms: has('back-pain', 'leg-weakness'), conditions: has('bleeding-disorder') },
+    },
+  },
+  {
+    flag: 'suspected-spinal-haematoma',
+    by: 'ASRA 2018: an INR well above 1.4 is blood that does not clot',
+    raised: {
+      history: { onset: days, symptoms: has('thigh-pain', 'leg-weakness') },
+      results: [measured('inr', 4.2, '{INR}')],
+    },
+    not: {
+      history: { onset: days, symptoms: has('thigh-pain', 'leg-weakness') },
+      results: [measured('inr', 1.1, '{INR}')],
+    },
   },
   {
     flag: 'potassium-paralysis',

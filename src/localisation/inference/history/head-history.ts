@@ -230,6 +230,14 @@ export const headHistory: readonly HistoryWeight[] = [
     'a torn carotid artery and a growth of the base of the skull hurt beside the nerves that they press',
   ),
   ...weigh(['dysphagia', 'voice-change'], pharynx, 1.4, 0.85, 'throat and voice depend on it'),
+  ...weigh('nasal-regurgitation', pharynx, 1.6, 0.95, 'a palate that does not close depends on it'),
+  ...weigh(
+    'hiccups',
+    sites('medulla-lateral', 'medulla-half', 'medulla-medial', 'brainstem-diffuse'),
+    2.5,
+    1,
+    'the centre of hiccups lies in the back of the medulla',
+  ),
   ...weigh(
     'voice-change',
     sites('recurrent-laryngeal-nerve', 'vagus-nerve'),

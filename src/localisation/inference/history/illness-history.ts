@@ -87,13 +87,19 @@ export const illnessHistory: readonly HistoryWeight[] = [
     'the tube, the blade or the position of the neck presses on it',
   ),
   ...weigh(
-    'anticoagulant',
+    ['anticoagulant', 'bleeding-disorder'],
     sites('femoral-nerve-pelvis', 'lumbar-plexus'),
     2,
     1,
     'blood in the psoas presses on the nerves within it',
   ),
-  ...weigh('anticoagulant', kinds('cord', 'cauda-equina'), 1.4, 1, 'blood outside the dura presses on cord and roots'),
+  ...weigh(
+    ['anticoagulant', 'bleeding-disorder'],
+    kinds('cord', 'cauda-equina'),
+    1.4,
+    1,
+    'blood outside the dura presses on cord and roots',
+  ),
   ...weigh(
     'limb-fracture-or-dislocation',
     kinds('nerve', 'plexus'),

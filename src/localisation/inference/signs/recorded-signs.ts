@@ -1,5 +1,5 @@
 import { commonPractice, fromMemory, read, recalled } from '../../../kernel/cite.ts';
-import { anyOf, cervicalCord, kinds, lumbarRoots, sites } from '../history/history-weight.ts';
+import { anyOf, cervicalCord, kinds, lumbarRoots, sites, thoracicRoots } from '../history/history-weight.ts';
 import type { Applies } from '../shift.ts';
 import { type SignWeight, sign, signOnSide } from './sign-weight.ts';
 
@@ -57,6 +57,29 @@ export const recordedSigns: readonly SignWeight[] = [
     'inflamed vessels starve nerves as they starve skin',
     recalled('vasculitic-neuropathy-2010'),
   ),
+  ...sign(
+    'head-tilt',
+    sites('trochlear-nerve', 'midbrain-tegmentum', 'cerebellar-vermis', 'foramen-magnum', 'hyperkinetic-syndrome'),
+    1.8,
+    'the head is held so that two images meet, or as a full posterior fossa or the muscles of the neck force it',
+    recalled('brazis', 'ocular motility'),
+  ),
+  ...sign(
+    'chemosis',
+    sites('cavernous-sinus', 'orbital-apex'),
+    3,
+    'the veins of the orbit drain through it',
+    commonPractice,
+  ),
+  ...signOnSide('abdominal-bulge', thoracicRoots, 6, 'its roots hold the wall of the belly', commonPractice),
+  ...sign(
+    'absent-limb-pulse',
+    anyOf(pickedNerves, kinds('plexus'), sites('spinal-cord-anterior', 'spinal-cord-transverse', 'conus-medullaris')),
+    1.6,
+    'an artery that is shut starves nerves, and the aorta feeds the cord',
+    recalled('adams-victor', 'ischaemic neuropathy'),
+  ),
+  ...sign('catatonia', kinds('encephalopathy'), 2.5, 'it is met with illness of the whole brain', commonPractice),
   ...sign('non-blanching-rash', kinds('meninges'), 2, 'meningococci bring it', recalled('meningitis-uk-2016')),
   ...signOnSide('vesicular-rash', fewRoots, 6, 'zoster comes from the ganglia', zoster),
   ...signOnSide('vesicular-rash', plexusPart, 3, 'zoster goes on from the ganglia into the plexus', zoster),
