@@ -37,6 +37,11 @@ export interface Process {
    * motor cells makes limbs stiff and jerks brisk long before it weakens.
    */
   readonly release: (fibre: Omit<FibreSite, 'lengthCm'>) => number;
+  /**
+   * How far a fresh lesion has silenced the cord below it: jerks are flat and limbs slack, though descending control is gone
+   * and the arcs are whole (spinal shock).
+   */
+  readonly shock: (fibre: Omit<FibreSite, 'lengthCm'>) => number;
   /** What the stretch reflexes lose beyond what weakness and sensory loss account for (desynchronised volleys). */
   readonly reflex: (fibre: FibreSite) => number;
   /** Whether the arcs are whole whatever is not moved or not felt, because no structure is damaged. */
@@ -83,6 +88,7 @@ export const noProcess: Process = {
   spindle: none,
   reflex: none,
   release: none,
+  shock: none,
   wasting: 'denervation',
   because: '',
 };
@@ -107,6 +113,7 @@ export function combineProcesses(one: Process, other: Process): Process {
     spindle: (fibre) => either(one.spindle(fibre), other.spindle(fibre)),
     reflex: (fibre) => either(one.reflex(fibre), other.reflex(fibre)),
     release: (fibre) => either(one.release(fibre), other.release(fibre)),
+    shock: (fibre) => either(one.shock(fibre), other.shock(fibre)),
     wasting: byWasting.findLast((kind) => one.wasting === kind || other.wasting === kind) ?? 'denervation',
     because: active.map(({ because }) => because).join('; '),
   };

@@ -56,8 +56,10 @@ export function arcState(hypothesis: Hypothesis, item: ReflexItem): ArcState {
   const segment = dominantRoot === null ? null : segmentIndex(dominantRoot);
   const extra = sides.reduce((sum, side) => sum + process.reflex({ side, segment, lengthCm }) / sides.length, 0);
   let released = 0;
+  let shock = 0;
   for (const side of sides) {
     released += releasedAt(hypothesis, side, segment) / sides.length;
+    shock += process.shock({ side, segment }) / sides.length;
   }
-  return { arc: inward * outward * (1 - extra), released };
+  return { arc: inward * outward * (1 - extra) * (1 - shock), released: released * (1 - shock) };
 }

@@ -1,6 +1,6 @@
 import { segmentIndex, segments } from '../../anatomy/segments.ts';
 import { type BodySide, bodySides, opposite } from '../../kernel/side.ts';
-import { type Hypothesis, hypothesis, type Site } from '../hypothesis.ts';
+import { type Hypothesis, hypothesis, type PaceFactors, type Site } from '../hypothesis.ts';
 import { LesionBuilder } from '../lesion.ts';
 import { type FacultyChances, type FibreSite, facultyKey, processOf } from '../process.ts';
 import { conusHypotheses } from './conus.ts';
@@ -423,10 +423,64 @@ function crossSectionHypotheses(): Hypothesis[] {
   });
 }
 
+/**
+ * The first days after a sudden lesion that takes most of the cord: limbs below it are slack and their jerks flat, as one
+ * event and not reflex by reflex. It passes within days to weeks (Ditunno 2004, from memory). How often it is there among
+ * lesions of that depth, by pace, judged; the share is that of all paces together.
+ */
+const shockForms = [
+  {
+    key: 'spinal-cord-transverse',
+    part: 'whole cross-section',
+    of: 'transverse',
+    build: transverse,
+    depths: [0.98, 0.6],
+  },
+  { key: 'spinal-cord-anterior', part: 'anterior part', of: 'anterior', build: anterior, depths: [0.98] },
+] as const;
+const shockShare = 0.06;
+const shockPaces = { hyperacute: 10, acute: 6, subacute: 0.3, chronic: 0.01 } as const;
+const shockLasts = { years: 0.12, beyond: 0.01 } as const;
+
+function inShock(): Hypothesis[] {
+  return shockForms.flatMap(({ key, part, of, build, depths }) =>
+    cordLevels.flatMap((level) =>
+      depths.map((depth) => {
+        const { percent, depths: all } = crossSections[of];
+        return hypothesis(
+          site(key, part, level, 'both'),
+          `${depth}-in-shock`,
+          (shockShare * percent * levelFrequency(level)) / (totalFrequency * all.length),
+          build(level, depth).build(),
+          {
+            faculties: signsAtLevel(bodySides, level, depth),
+            paces: of === 'anterior' ? combinedPaces(shockPaces, arteryPaces) : shockPaces,
+            lasting: shockLasts,
+            process: processOf({
+              shock: ({ segment }) => (segment !== null && segment > level ? 0.9 : 0),
+              because: 'a fresh lesion silences the cord below it',
+            }),
+          },
+        );
+      }),
+    ),
+  );
+}
+
+function combinedPaces(one: Required<PaceFactors>, other: Required<PaceFactors>): PaceFactors {
+  return {
+    hyperacute: one.hyperacute * other.hyperacute,
+    acute: one.acute * other.acute,
+    subacute: one.subacute * other.subacute,
+    chronic: one.chronic * other.chronic,
+  };
+}
+
 /** Every lesion of the cord, at every segment, whole and in part, on each side. */
 export function cordHypotheses(): Hypothesis[] {
   return [
     ...crossSectionHypotheses(),
+    ...inShock(),
     ...anteriorHornsOfArms(),
     ...halves(),
     ...longCavity(),

@@ -16,6 +16,7 @@ import { releasedAt } from '../forward/release.ts';
 import { sensoryDeficit, sensoryItem } from '../forward/sensory.ts';
 import type { Hypothesis } from '../hypothesis.ts';
 import { cordIndex, placeIndex } from '../lesion.ts';
+import { either } from '../process.ts';
 import { signModel } from './abnormality.ts';
 import { cerebellar, proprioception } from './ataxia-models.ts';
 import type { Context } from './context.ts';
@@ -152,6 +153,15 @@ function slackness(hypothesis: Hypothesis, muscles: readonly MotorItem[], side: 
   return 1 - (1 - lower) * (1 - slackInComa * asleep ** 3) * (1 - slackWithAtaxia * ataxic);
 }
 
+/** Descending control lost as far as the tone can show it, and slackness, both with spinal shock. */
+function toneOf(hypothesis: Hypothesis, muscles: readonly MotorItem[], side: BodySide, limb: 'upper' | 'lower') {
+  const shock = hypothesis.process.shock({ side, segment: segmentIndex(limbSegment[limb]) });
+  return {
+    lost: released(hypothesis, side, limb) * (1 - shock),
+    slack: either(slackness(hypothesis, muscles, side), shock),
+  };
+}
+
 function tone({ item, side }: ProbeTarget): ProbeModel | null {
   const limb = legTone.has(item.key) ? 'lower' : armTone.has(item.key) ? 'upper' : null;
   if (limb === null || side === 'midline') return null;
@@ -161,12 +171,15 @@ function tone({ item, side }: ProbeTarget): ProbeModel | null {
     values: toneGrades,
     normal: scales.tone.normal,
     steps: [6, 5, 4, 2],
-    fractions: (hypothesis) => [
-      released(hypothesis, side, limb),
-      slackness(hypothesis, muscles, side),
-      facultyChance(hypothesis, 'rigidity', side),
-      facultyChance(hypothesis, 'frontal-release', 'midline'),
-    ],
+    fractions: (hypothesis) => {
+      const { lost, slack } = toneOf(hypothesis, muscles, side, limb);
+      return [
+        lost,
+        slack,
+        facultyChance(hypothesis, 'rigidity', side),
+        facultyChance(hypothesis, 'frontal-release', 'midline'),
+      ];
+    },
     distribution: ([lost = 0, lower = 0, rigid = 0, frontal = 0], context) =>
       toneDistribution({ released: lost, lowerLoss: lower, unrestrained: rigid, frontal }, context),
   });
