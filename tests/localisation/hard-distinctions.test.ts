@@ -385,6 +385,19 @@ const distinctions: readonly Distinction[] = [
     findings: { inspection: signs({ 'scapular-winging': [true, null] }) },
     otherwiseNormal: [{ section: 'power' }, { section: 'sensation' }],
   },
+  // Ditunno 2004, Spinal shock revisited (from memory): jerks flat and limbs slack in the first days.
+  {
+    name: 'slack legs without jerks a day after back pain: the cord in shock before the cauda equina',
+    site: 'spinal-cord-transverse',
+    path: /a fresh lesion silences the cord below it/,
+    onset: { pace: 'acute', durationDays: 1 },
+    history: { symptoms: [{ key: 'back-pain', present: true }] },
+    findings: {
+      power: power({ 'hip-flexion': '0', 'knee-extension': '0', 'ankle-dorsiflexion': '0' }),
+      reflexes: reflexes({ knee: '0', ankle: '0' }),
+      tone: tone({ 'lower-limb': 'reduced' }),
+    },
+  },
 ];
 
 const localiser = createLocaliser();
@@ -396,6 +409,29 @@ describe('hard distinctions, for the right reason', () => {
     expect([one.site].flat()).toContain(first?.site);
     if (one.side !== undefined) expect(first?.side).toBe(one.side);
     expect(first?.supporting.map(({ because }) => because).join('; ')).toMatch(one.path);
+  });
+});
+
+describe('legs that are slack and have no jerks', () => {
+  const slack = (onset: NonNullable<ExamDraft['onset']>): ExamDraft => ({
+    onset,
+    findings: {
+      power: power({ 'hip-flexion': '1', 'knee-extension': '1', 'ankle-dorsiflexion': '1' }),
+      reflexes: reflexes({ knee: '0', ankle: '0' }),
+      sensation: sensation('pinprick', { 'inner-shin': 'absent' }),
+    },
+  });
+  const cord = (onset: NonNullable<ExamDraft['onset']>): number =>
+    localiser
+      .localise(bedsideExam(examBody(slack(onset))))
+      .localisations.filter(({ site }) => site.startsWith('spinal-cord'))
+      .reduce((sum, { probability }) => sum + probability, 0);
+
+  // Shock passes within weeks. Ditunno 2004 (from memory).
+  it('speak for the cord when it happened yesterday, and little after half a year', () => {
+    expect(cord({ pace: 'hyperacute', durationDays: 1 })).toBeGreaterThan(
+      2 * cord({ pace: 'chronic', durationDays: 180 }),
+    );
   });
 });
 

@@ -43,7 +43,8 @@ export function because(hypothesis: Hypothesis, datum: Datum, isPredicted: boole
   // A process that takes cells wherever they are is the reason itself; a path through one of them would be a chance example.
   const first = everywhere.has(site.kind) ? undefined : breaksOf(hypothesis, datum)[0];
   if (datum.abnormal) {
-    if (isPredicted && first !== undefined) return first.text;
+    if (isPredicted && first !== undefined)
+      return isSilenced(hypothesis, datum) ? `${first.text}, and ${process.because}` : first.text;
     if (isPredicted && process.because !== '') return process.reasons?.[aspectOf(datum)] ?? process.because;
     if (isPredicted) return `it goes with ${siteWords(site)}`;
     return isProcess(site)
@@ -57,6 +58,18 @@ export function because(hypothesis: Hypothesis, datum: Datum, isPredicted: boole
   if (isPredicted) return `${sparedPath(datum)} keeps clear of the lesion`;
   return `${siteWords(site)} should change it`;
 }
+
+/** A jerk that is flat or a limb that is slack because the lesion above it is fresh: its fibres alone would not tell why. */
+function isSilenced({ process }: Hypothesis, { finding, column }: Datum): boolean {
+  const { item, side } = column.target;
+  const { probe } = item;
+  const root = probe.kind === 'reflex' ? reflexTable.get(probe.reflex)?.dominantRoot : toneSegment(item.region);
+  const isFlat = probe.kind === 'reflex' ? finding.value !== '3' && finding.value !== '4' : finding.value === 'reduced';
+  if (!isFlat || root == null || (probe.kind !== 'reflex' && probe.kind !== 'tone')) return false;
+  return process.shock({ side: side === 'right' ? 'right' : 'left', segment: segments.indexOf(root) }) > 0.5;
+}
+
+const toneSegment = (region: string): Segment => (region === 'upper-limbs' ? 'C8' : 'L4');
 
 /** What an item is about, in the terms in which a process gives its reasons. */
 function aspectOf({ finding, column }: Datum): Aspect {
@@ -122,7 +135,7 @@ function breaksOf(hypothesis: Hypothesis, datum: Datum): readonly Break[] {
         probe.limb === 'upper' ? 'the arm' : 'the leg',
       );
     case 'tone':
-      return upperBreaks(hypothesis, datum.column.target.item.region === 'upper-limbs' ? 'C8' : 'L4', side, 'the limb');
+      return upperBreaks(hypothesis, toneSegment(datum.column.target.item.region), side, 'the limb');
     case 'sensation':
       return sensoryBreaks(hypothesis, datum, side);
     case 'faculty':
