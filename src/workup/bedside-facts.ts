@@ -160,6 +160,12 @@ export function isSlowlyCervical({ localisation, beganWithin, told }: BedsideFac
   return isNeck && beganWithin(28) === 'no' && told('cancer', 'lymphoma', 'fever', 'night-spinal-pain').length === 0;
 }
 
+/** Whether a pregnancy that nobody has told of is possible: not in a man, nor before or long after the fertile years. */
+export function mayBePregnant({ exam, told }: BedsideFacts): boolean {
+  const { ageYears = 30, sex } = exam.person;
+  return sex !== 'male' && ageYears >= 11 && ageYears <= 55 && told('pregnancy').length === 0;
+}
+
 /** The age as a reason, from so many years on; none when it is not known. */
 export function agedFrom(years: number, { exam }: BedsideFacts): readonly Reason[] {
   const { ageYears } = exam.person;

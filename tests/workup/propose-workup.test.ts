@@ -71,6 +71,20 @@ describe('proposed investigations', () => {
     expect(first[0]?.source).toContain('Neurology 2009;72:185-92');
   });
 
+  // Adams and Victor (recalled): pregnancy and antibodies are looked for in chorea, and not in dystonia.
+  it.each([
+    ['a woman of 24 with chorea', { ageYears: 24, sex: 'female' }, 'chorea', true, true],
+    ['a man of 24 with chorea', { ageYears: 24, sex: 'male' }, 'chorea', true, false],
+    ['a woman of 69 with chorea', { ageYears: 69, sex: 'female' }, 'chorea', true, false],
+    ['a woman of 24 with dystonia', { ageYears: 24, sex: 'female' }, 'dystonia', false, false],
+  ])('ask for antibodies and a pregnancy test where they can help: %s', (_, person, sign, antibodies, pregnancy) => {
+    const involuntaryMovements = [{ sign, site: 'neck', present: true }];
+    const exam = bedsideExam({ person, history: chronic, findings: { involuntaryMovements } });
+    const keys = workupOf(exam, localised(site('hyperkinetic-syndrome', 'basal-ganglia'))).map((item) => item.key);
+    expect(keys.includes('antiphospholipid-antibodies')).toBe(antibodies);
+    expect(keys.includes('pregnancy-test')).toBe(pregnancy);
+  });
+
   it('leave out what is already known', () => {
     const results = [hba1c(5.3)];
     expect(workupOf(bedsideExam({ history: chronic, results }), distal).map((item) => item.key)).not.toContain(

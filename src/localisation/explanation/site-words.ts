@@ -51,6 +51,7 @@ export function siteWords({
   readonly isDiffuse?: boolean;
 }): string {
   const name = /^Guyon/.test(label) ? label : lowerFirst(label);
+  if (isDiffuse === true && kind === 'hemisphere') return `a disorder of the ${name} on both sides`;
   const lead = isDiffuse === true ? '' : processLeads.get(kind);
   const isSided = side === 'left' || side === 'right';
   if (lead !== undefined) return `${lead}${name}${isSided ? ` on the ${side}` : ''}`;
