@@ -160,6 +160,27 @@ export function isSlowlyCervical({ localisation, beganWithin, told }: BedsideFac
   return isNeck && beganWithin(28) === 'no' && told('cancer', 'lymphoma', 'fever', 'night-spinal-pain').length === 0;
 }
 
+/** Signs of the head on one side and nothing of limbs, breathing or swallowing, found or told: a Bell palsy and its like. */
+export function isOneCranialNerveAlone({ abnormalFindings, cranialNerveSigns, told }: BedsideFacts): boolean {
+  const sides = new Set(cranialNerveSigns.map(({ side }) => side));
+  const isOneSided = sides.size === 1 && !sides.has('midline');
+  return isOneSided && cranialNerveSigns.length === abnormalFindings.length && told(...ofTheWholeBody).length === 0;
+}
+
+const ofTheWholeBody = [
+  'weakness',
+  'leg-weakness',
+  'arm-weakness',
+  'difficulty-walking',
+  'unsteadiness',
+  'numbness',
+  'paraesthesiae',
+  'breathlessness',
+  'dysphagia',
+  'voice-change',
+  'back-pain',
+] as const;
+
 /** Whether a pregnancy that nobody has told of is possible: not in a man, nor before or long after the fertile years. */
 export function mayBePregnant({ exam, told }: BedsideFacts): boolean {
   const { ageYears = 30, sex } = exam.person;

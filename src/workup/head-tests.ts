@@ -265,6 +265,8 @@ export const headTests: readonly WorkupRule[] = [
   {
     tests: ['zoster-pcr'],
     causes: ['ramsay-hunt-syndrome', 'zoster-ophthalmicus', 'zoster-radiculitis'],
+    when: ({ query, told }) =>
+      query.hasAbnormal('inspection/vesicular-rash') || told('herpes-zoster', 'ear-pain', 'hearing-loss').length > 0,
     tier: 1,
     priority: 'urgent',
     because: 'vesicles of the ear or skin: antiviral treatment',

@@ -1,5 +1,5 @@
 import { read, recalled } from '../kernel/cite.ts';
-import type { BedsideFacts } from './bedside-facts.ts';
+import { type BedsideFacts, isOneCranialNerveAlone } from './bedside-facts.ts';
 import type { WorkupRule } from './workup-rule.ts';
 
 const dsp = read('aan-dsp-laboratory-2009', 'tests of highest yield');
@@ -140,6 +140,7 @@ export const neuropathyTests: readonly WorkupRule[] = [
   {
     tests: ['vital-capacity', 'electrocardiogram'],
     causes: ['guillain-barre-syndrome'],
+    when: (facts) => !isOneCranialNerveAlone(facts),
     tier: 1,
     priority: 'urgent',
     because: 'breathing and heart rhythm may fail',
