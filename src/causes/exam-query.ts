@@ -132,6 +132,8 @@ export const relationWords: Readonly<Partial<Record<FamilyRelation, string>>> = 
 export function historyReason(statement: HistoryStatement, text?: string): Reason {
   const who = statement.relation === undefined ? undefined : relationWords[statement.relation];
   const label = statement.kind === 'family' ? `${statement.label} in ${who ?? 'the family'}` : statement.label;
-  const said = text ?? lowerFirst(label.replace(/,.*$/, '')).replace(/^A /, 'a ');
+  // Examples in brackets are for who picks the row, not for who is told of it.
+  const short = label.replace(/ \([^)]*,[^)]*\)/, '');
+  const said = text ?? lowerFirst(short).replace(/^A /, 'a ');
   return { pointer: statement.pointer, text: statement.present ? said : `no ${said.replace(/^an? /, '')}` };
 }

@@ -161,6 +161,9 @@ function causeSentences(causes: readonly RankedCause[]): readonly string[] {
   ];
 }
 
+/** Information, in bits, below which an item of the examination is listed but not said. Judged. */
+const worthSaying = 0.08;
+
 /** Tests that a listener can hold, the most pressing first. */
 const spokenTests = 6;
 
@@ -168,7 +171,7 @@ function nextSentences(exam: Exam, parts: PresentedParts): readonly string[] {
   const { workup, nextExamination, conclusion } = parts;
   const [next] = nextExamination;
   const bedside =
-    next === undefined || conclusion === 'no-abnormality'
+    next === undefined || conclusion === 'no-abnormality' || next.gainBits < worthSaying
       ? []
       : [
           sentence(

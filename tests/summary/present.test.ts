@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { historyListKeys, historyLists } from '../../src/exam/catalogue/history.ts';
 import { joinWords, sentence } from '../../src/kernel/words.ts';
 import { siteWords } from '../../src/localisation/explanation/site-words.ts';
 import type { Localisation, RankedLocalisation } from '../../src/localisation/localisation.ts';
@@ -44,6 +45,15 @@ describe('joining words', () => {
 });
 
 describe('opening', () => {
+  it('says every statement of the history whole, with no comma that a list would tear apart', () => {
+    for (const list of historyListKeys) {
+      for (const { key } of historyLists[list]) {
+        const said = openingSentences(bedsideExam({ history: { [list]: [{ key, present: true }] } })).join(' ');
+        expect(said).toMatch(/The history includes [^,()]+(?: \([^,()]+\))?\.$/);
+      }
+    }
+  });
+
   it.each([
     [{ ageYears: 46, sex: 'female' }, 'A 46-year-old woman'],
     [{ ageYears: 81, sex: 'male' }, 'An 81-year-old man'],

@@ -33,7 +33,7 @@ export const symptoms = historyTable('symptom', {
   },
   'eye-pain': 'Pain in or behind the eye',
   'eye-pain-attacks': {
-    label: 'Attacks of pain around one eye, with tearing or a blocked nostril',
+    label: 'Attacks of pain around one eye with tearing or a blocked nostril',
     source: recalled('ichd-3', 'cluster headache'),
   },
   'red-eye': 'Red or swollen eye',
@@ -48,7 +48,7 @@ export const symptoms = historyTable('symptom', {
   'exercise-cramps': { label: 'Cramps on exercise', ...hpo('HP:0003710', 'Exercise-induced muscle cramps') },
   'abdominal-pain': 'Abdominal pain',
   'neurogenic-claudication': {
-    label: 'Leg symptoms on walking, eased by sitting or stooping',
+    label: 'Leg symptoms on walking that sitting or stooping eases',
     ...hpo('HP:0031952', 'Neurogenic claudication'),
   },
 
@@ -108,7 +108,7 @@ export const symptoms = historyTable('symptom', {
   tremor: { label: 'Tremor', ...hpo('HP:0001337', 'Tremor') },
   'dream-enactment': 'Acting out of dreams in sleep',
   'better-with-alcohol': 'Tremor that eases with alcohol',
-  'only-in-one-task': 'Trouble in one task alone, such as writing',
+  'only-in-one-task': 'Trouble in one task alone (writing, playing)',
   'chronic-cough': 'Long-standing dry cough',
   stiffness: { label: 'Stiffness', ...hpo('HP:0003552', 'Muscle stiffness') },
   twitching: 'Twitching muscles',
@@ -140,11 +140,11 @@ export const symptoms = historyTable('symptom', {
   'dry-mouth': { label: 'Dry mouth', ...hpo('HP:0000217', 'Xerostomia') },
   'dry-eyes': 'Dry eyes',
   'altered-sweating': 'Altered sweating',
-  'early-satiety': 'Early fullness, vomiting or alternating bowel habit',
+  'early-satiety': 'Early fullness or vomiting or alternating bowel habit',
 
   // Brain
   seizure: { label: 'Seizure', ...hpo('HP:0001250', 'Seizure') },
-  'ongoing-seizure': 'Seizure of 5 minutes or more, or repeated without recovery',
+  'ongoing-seizure': 'Seizure of 5 minutes or more or repeated without recovery',
   'loss-of-consciousness': { label: 'Loss of consciousness', ...hpo('HP:0007185', 'Loss of consciousness') },
   'cognitive-change': { label: 'Change of memory or thinking', ...hpo('HP:0100543', 'Cognitive impairment') },
   'behaviour-change': 'Change of behaviour or personality',
@@ -168,7 +168,7 @@ export const symptoms = historyTable('symptom', {
   'oral-or-genital-ulcers': 'Recurrent ulcers of the mouth or genitals',
   'photosensitive-rash': { label: 'Rash of sun-exposed skin', source: recalled('eular-acr-myositis-2017', 'skin') },
   'joint-pain': 'Painful or swollen joints',
-  'cold-white-fingers': 'Cold, white fingers (Raynaud phenomenon)',
+  'cold-white-fingers': 'Cold white fingers (Raynaud phenomenon)',
   'dark-urine': 'Dark urine',
   fatigue: 'Fatigue',
   'fluctuating-symptoms': 'Symptoms that vary through the day',
