@@ -128,12 +128,15 @@ export const relationWords: Readonly<Partial<Record<FamilyRelation, string>>> = 
   cousin: 'a cousin',
 };
 
+/** A label of the history without the examples in brackets, which are for who picks the row. */
+export function withoutExamples(label: string): string {
+  return label.replace(/ \([^)]*,[^)]*\)/, '');
+}
+
 /** A history statement as a reason. */
 export function historyReason(statement: HistoryStatement, text?: string): Reason {
   const who = statement.relation === undefined ? undefined : relationWords[statement.relation];
   const label = statement.kind === 'family' ? `${statement.label} in ${who ?? 'the family'}` : statement.label;
-  // Examples in brackets are for who picks the row, not for who is told of it.
-  const short = label.replace(/ \([^)]*,[^)]*\)/, '');
-  const said = text ?? lowerFirst(short).replace(/^A /, 'a ');
+  const said = text ?? lowerFirst(withoutExamples(label)).replace(/^A /, 'a ');
   return { pointer: statement.pointer, text: statement.present ? said : `no ${said.replace(/^an? /, '')}` };
 }

@@ -1,9 +1,11 @@
+import { itemById } from '../exam/catalogue/catalogue.ts';
 import { historyRows } from '../exam/catalogue/history.ts';
 import type { SectionKey } from '../exam/catalogue/item.ts';
 import { describeResult, lowerFirst, quantityWords } from '../exam/describe.ts';
 import type { Exam, HistoryStatement, OnsetPace } from '../exam/exam.ts';
+import type { Finding } from '../exam/finding.ts';
 import { rememberedWith } from '../kernel/remembered.ts';
-import { type ExamQuery, historyReason, isFrom } from './exam-query.ts';
+import { type ExamQuery, historyReason, isFrom, withoutExamples } from './exam-query.ts';
 import { inheritanceModifiers } from './inheritance.ts';
 import { type Modifier, worthSaying } from './modifier.ts';
 import type { Reason } from './ranked-cause.ts';
@@ -225,17 +227,33 @@ function silenceModifier({ keys, absent }: HistoryRatio, { exam }: ExamQuery): r
   const isUnknowable = keys.every((key) => key.startsWith('family/') || oftenUnsaid.has(key));
   if (isUnknowable) return [];
   const [first = ''] = keys;
-  const reason = () => missing(`nothing was told of ${lowerFirst(labels.get(first) ?? first).replace(/,.*$/, '')}`);
+  const reason = () => missing(`nothing was told of ${lowerFirst(withoutExamples(labels.get(first) ?? first))}`);
   return [{ ratio: absent ** shareOfDenial, reason }];
 }
 
 function signModifier(row: SignRatio, query: ExamQuery): readonly Modifier[] {
-  const abnormal = query.abnormal(row.items);
+  const abnormal = query.abnormal(row.items).filter((finding) => isAt(row, finding));
   const findings = abnormal.length > 0 ? abnormal : query.tested(row.items);
-  if (findings.length === 0) return [];
+  if (findings.length === 0) return unmentionedMovement(row, query);
   const ratio = abnormal.length > 0 ? row.present : row.absent;
   const saysOnlyWhere = findings.every(({ item }) => sectionsOfDeficits.has(item.section));
   return [{ ratio, saysOnlyWhere, reason: () => findingReasons(findings)[0] ?? missing('a sign') }];
+}
+
+function isAt({ at }: SignRatio, { place }: Finding): boolean {
+  return at === undefined || (place !== undefined && at.includes(place.key));
+}
+
+/**
+ * Who describes one unwilled movement has looked at them all: a chorea that is not named beside a dystonia was not seen.
+ * Less than a plain no.
+ */
+function unmentionedMovement({ items, absent }: SignRatio, { abnormalWhere }: ExamQuery): readonly Modifier[] {
+  if (absent >= 1 || !items.every((item) => item.startsWith('involuntary-movements/'))) return [];
+  if (abnormalWhere(({ item }) => item.section === 'involuntaryMovements').length === 0) return [];
+  const [first = ''] = items;
+  const label = itemById.get(first)?.label ?? first;
+  return [{ ratio: absent ** shareOfDenial, reason: () => missing(`${lowerFirst(label)} was not described`) }];
 }
 
 /** What is lost there is lost by any lesion of the same path. */

@@ -31,6 +31,16 @@ const person = (ageYears: number, sex: string) => ({ ageYears, sex });
 
 const stories: readonly Story[] = [
   {
+    cause: 'cervical-dystonia',
+    by: 'Adams and Victor: a neck that twists for years, whoever in the family has something like it; no chorea, no Huntington disease',
+    at: hyperkinetic,
+    exam: {
+      person: person(58, 'female'),
+      history: { onset: years, family: has('similar-disorder') },
+      findings: { involuntaryMovements: [{ sign: 'dystonia', site: 'neck', present: true }] },
+    },
+  },
+  {
     cause: 'parkinson-disease',
     by: 'Postuma 2015: loss of smell, rest tremor, no exclusion',
     at: rigid,

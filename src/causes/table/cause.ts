@@ -60,6 +60,8 @@ export interface SignRatio {
   readonly items: readonly string[];
   readonly present: number;
   readonly absent: number;
+  /** Parts of the body at which alone the sign speaks for the cause; anywhere when not given. */
+  readonly at?: readonly string[];
 }
 
 /** Likelihood ratio of a number against a published threshold, in one UCUM unit. */
@@ -148,6 +150,19 @@ export const told = (keys: string | readonly string[], present: number, absent =
 
 export const shows = (items: readonly string[], present: number, absent = 0.9): SignRatio => ({
   items,
+  present,
+  absent,
+});
+
+/** A sign that speaks for the cause at these parts of the body, and against it at others. */
+export const showsAt = (
+  items: readonly string[],
+  at: readonly string[],
+  present: number,
+  absent: number,
+): SignRatio => ({
+  items,
+  at,
   present,
   absent,
 });

@@ -1,5 +1,5 @@
 import { recalled } from '../../kernel/cite.ts';
-import { at, atLeast, type Cause, mondo, reads, shows, tempos, told, under } from './cause.ts';
+import { at, atLeast, type Cause, mondo, reads, shows, showsAt, tempos, told, under } from './cause.ts';
 
 const hyperkinetic = 'hyperkinetic-syndrome';
 const movementChapter = recalled('adams-victor', 'disorders of movement and posture');
@@ -208,7 +208,8 @@ export const hyperkineticCauses: readonly Cause[] = [
     sex: { male: 0.7, female: 1.3 },
     history: [told('neck-pain', 3, 0.6), told(dopamineBlockers, 0.4, 1.05)],
     signs: [
-      shows(['inspection/abnormal-posture'], 4, 0.4),
+      shows(['inspection/abnormal-posture', 'inspection/head-tilt'], 4, 0.4),
+      showsAt(['involuntary-movements/dystonia'], ['neck', 'head'], 8, 0.2),
       shows(['involuntary-movements/chorea'], 0.1, 1.1),
       shows(['involuntary-movements/orofacial-dyskinesia', 'involuntary-movements/tics'], 0.3, 1),
     ],
@@ -223,7 +224,10 @@ export const hyperkineticCauses: readonly Cause[] = [
     tempo: tempos.lifelong,
     age: { from: 18, to: 65, outside: 0.4 },
     history: [told('only-in-one-task', 15, 0.2), told(['repetitive-hand-use'], 2, 0.9)],
-    signs: [shows(dystonia, 3, 0.3), shows(['involuntary-movements/chorea'], 0.1, 1.1)],
+    signs: [
+      showsAt(['involuntary-movements/dystonia'], ['hand', 'upper-limb'], 4, 0.1),
+      shows(['involuntary-movements/chorea'], 0.1, 1.1),
+    ],
     source: dystoniaChapter,
   },
   {
