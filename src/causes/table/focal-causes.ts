@@ -360,12 +360,14 @@ export const focalCauses: readonly Cause[] = [
       at(['lateral-cord', 'posterior-cord', 'medial-cord', 'superficial-radial-nerve'], 'uncommon'),
       at(['lateral-cutaneous-nerve-of-forearm', 'thoracodorsal-nerve', 'suprascapular-nerve-spinoglenoid'], 'uncommon'),
       at(['phrenic-nerve', 'posterior-interosseous-nerve', 'axillary-nerve', 'middle-trunk', 'lower-trunk'], 'common'),
+      // The same attack on the lumbosacral plexus, without diabetes.
+      at(['lumbosacral-plexus', 'lumbar-plexus', 'sacral-plexus'], 'uncommon'),
       inKind(['multiple-nerves'], 'uncommon'),
     ],
     tempo: tempos.acute,
     courses: { improving: 1.4, progressive: 0.6 },
     history: [
-      told(['arm-pain', 'radicular-arm-pain', 'shoulder-pain'], 5, 0.1),
+      told(['arm-pain', 'radicular-arm-pain', 'shoulder-pain', 'thigh-pain', 'leg-pain', 'radicular-leg-pain'], 5, 0.1),
       told(['preceding-infection', 'preceding-respiratory-infection', 'preceding-gastroenteritis'], 2, 0.9),
       told('recent-vaccination', 2, 0.95),
       told('recent-surgery', 1.5, 0.95),
