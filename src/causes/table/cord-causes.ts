@@ -68,6 +68,7 @@ export const cordCauses: readonly Cause[] = [
       told(['weight-loss', 'recent-weight-loss'], 2, 0.8),
       told('night-spinal-pain', 2.5, 0.8),
     ],
+    signs: [shows(['inspection/enlarged-lymph-nodes', 'inspection/spinal-tenderness'], 1.8, 0.9)],
     values: [
       reads(
         'mri-whole-spine',
@@ -421,7 +422,8 @@ export const cordCauses: readonly Cause[] = [
       atRoot('T1', 'very-common'),
     ],
     age: { from: 20, to: 90, outside: 0.3 },
-    tempo: tempos.subacuteOrChronic,
+    // Of those who come to operation a fifth grew weak within days to weeks.
+    tempo: { hyperacute: 0.04, acute: 0.12, subacute: 0.34, chronic: 0.5 },
     durationDays: { to: 2190, outside: 0.4, source: fromMemory },
     history: [
       told(['back-pain', 'thoracic-back-pain'], 1.5, 0.7),

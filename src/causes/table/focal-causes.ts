@@ -73,6 +73,22 @@ const cutAtOperation = [
   'inferior-gluteal-nerve',
 ] as const;
 
+/** What arms and face show; a narrow place in the loins does nothing to them. */
+const aboveTheLoins = shows(
+  [
+    'power/shoulder-abduction',
+    'power/elbow-flexion',
+    'power/elbow-extension',
+    'power/finger-abduction',
+    'reflexes/biceps',
+    'reflexes/triceps',
+    'cranial-nerves/facial-weakness',
+    'cranial-nerves/eye-abduction-weakness',
+  ],
+  0.15,
+  1,
+);
+
 /** Causes of a lesion at one nerve, plexus part or root, and of the cauda equina. */
 export const focalCauses: readonly Cause[] = [
   {
@@ -483,6 +499,7 @@ export const focalCauses: readonly Cause[] = [
     signs: [
       shows(['special-tests/straight-leg-raise'], 1.3, 0.3),
       shows(['special-tests/crossed-straight-leg-raise'], 2.8, 0.8),
+      aboveTheLoins,
     ],
     // A disc does not inflame the blood.
     quantities: [atLeast('crp', 50, 'mg/L', 0.2, 1.1), atLeast('esr', 50, 'mm/h', 0.4, 1.05)],
@@ -537,6 +554,7 @@ export const focalCauses: readonly Cause[] = [
       told('spinal-stenosis', 8, 1),
       told(['back-pain', 'thoracic-back-pain'], 1.4, 0.6),
     ],
+    signs: [aboveTheLoins],
     values: [
       reads('mri-lumbar-spine', [
         ['canal-stenosis', 12],

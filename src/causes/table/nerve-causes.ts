@@ -309,7 +309,9 @@ export const nerveCauses: readonly Cause[] = [
       told(['leg-pain', 'arm-pain', 'muscle-pain'], 4, 0.15),
       told('anticoagulant', 2, 1),
     ],
-    signs: [shows(['inspection/oedema', 'inspection/muscle-tenderness'], 6, 0.4)],
+    signs: [
+      shows(['inspection/oedema', 'inspection/muscle-tenderness', 'inspection/colour-or-temperature-change'], 6, 0.4),
+    ],
     source: recalled('adams-victor', 'compartment syndromes'),
   },
   {

@@ -5,7 +5,7 @@ import { comesOnSlowly } from './process-signs.ts';
 /** Percent of all focal and diffuse findings that each site stands for. Judged. */
 const percent = { postsynaptic: 2.2, presynaptic: 0.5 } as const;
 
-/** A weak medial rectus with jerks of the other eye looks like an internuclear ophthalmoplegia. Chance judged; half of it where eyes are spared more often. */
+/** A weak medial rectus with jerks of the other eye looks like an internuclear ophthalmoplegia. Chance judged, and less where single eye muscles fail. */
 const weakMedialRectus = 0.06;
 
 const postsynaptic = {
@@ -44,7 +44,7 @@ export const junctionDiseases: readonly MuscleDisease[] = [
       ['eye-movement-fatigue', 0.8, 0.35],
       ['oculomotor', 0.45, 0.25],
       ['abducens', 0.4, 0.25],
-      ['internuclear', weakMedialRectus / 2],
+      ['internuclear', weakMedialRectus / 4],
       ['fatigability', 0.5],
       ['upper-face', 0.25, 0.2],
     ],
@@ -74,7 +74,7 @@ export const junctionDiseases: readonly MuscleDisease[] = [
       ['eye-movement-fatigue', 0.8, 0.4],
       ['oculomotor', 0.45, 0.25],
       ['abducens', 0.4, 0.25],
-      ['internuclear', weakMedialRectus / 2],
+      ['internuclear', weakMedialRectus / 4],
       ['fatigability', 0.75],
       ['upper-face', 0.4],
       ['lower-face', 0.25],
@@ -101,7 +101,7 @@ export const junctionDiseases: readonly MuscleDisease[] = [
       ['eye-movement-fatigue', 0.65],
       ['oculomotor', 0.3],
       ['abducens', 0.3],
-      ['internuclear', weakMedialRectus / 2],
+      ['internuclear', weakMedialRectus / 4],
       ['fatigability', 0.75],
       ['swallowing', 0.45],
       ['speech-articulation', 0.35],

@@ -436,6 +436,21 @@ export const myopathies: readonly MuscleDisease[] = [
     ],
   },
   {
+    // Lids alone, for years; a chin held up is all that is seen beside them.
+    ...oculopharyngeal,
+    variant: 'lids',
+    percent: percent.oculopharyngeal * 0.12,
+    losses: { hip: 0.12, shoulder: 0.15, 'neck-flexors': 0.25 },
+    signs: [
+      ['eyelid-elevation', 0.95],
+      ['oculomotor', 0.12],
+      ['abducens', 0.08],
+      ['swallowing', 0.3],
+      ['upper-face', 0.3],
+      ['fatigability', 0.08],
+    ],
+  },
+  {
     ...oculopharyngeal,
     variant: 'lids-eyes-and-throat',
     percent: percent.oculopharyngeal * 0.14,
