@@ -73,22 +73,6 @@ const cutAtOperation = [
   'inferior-gluteal-nerve',
 ] as const;
 
-/** What arms and face show; a narrow place in the loins does nothing to them. */
-const aboveTheLoins = shows(
-  [
-    'power/shoulder-abduction',
-    'power/elbow-flexion',
-    'power/elbow-extension',
-    'power/finger-abduction',
-    'reflexes/biceps',
-    'reflexes/triceps',
-    'cranial-nerves/facial-weakness',
-    'cranial-nerves/eye-abduction-weakness',
-  ],
-  0.15,
-  1,
-);
-
 /** Causes of a lesion at one nerve, plexus part or root, and of the cauda equina. */
 export const focalCauses: readonly Cause[] = [
   {
@@ -477,42 +461,6 @@ export const focalCauses: readonly Cause[] = [
     source: plexusChapter,
   },
   {
-    key: 'lumbar-disc-herniation',
-    group: 'compressive',
-    label: 'Lumbar disc herniation',
-    produces: [
-      inKind(['root'], 'very-common', 'lumbosacral'),
-      at(['polyradiculopathy'], 'uncommon'),
-      inKind(['cauda-equina'], 'very-common'),
-      // At the bedside the lowest roots and the conus are often not to be told apart.
-      at(['conus-medullaris'], 'common'),
-    ],
-    tempo: tempos.acuteOrSubacute,
-    age: { from: 20, to: 65, outside: 0.5 },
-    history: [
-      told(['disc-herniation', 'spinal-surgery'], 4, 0.95),
-      told(['back-pain', 'thoracic-back-pain'], 2, 0.4),
-      told(['leg-pain', 'radicular-leg-pain', 'thigh-pain', 'bilateral-leg-pain'], 2.5, 0.3),
-      told(['cancer', 'lymphoma'], 0.5, 1.05),
-      told('fever', 0.3, 1.05),
-    ],
-    signs: [
-      shows(['special-tests/straight-leg-raise'], 1.3, 0.3),
-      shows(['special-tests/crossed-straight-leg-raise'], 2.8, 0.8),
-      aboveTheLoins,
-    ],
-    // A disc does not inflame the blood.
-    quantities: [atLeast('crp', 50, 'mg/L', 0.2, 1.1), atLeast('esr', 50, 'mm/h', 0.4, 1.05)],
-    values: [
-      reads('mri-lumbar-spine', [
-        ['root-compression', 10],
-        ['cauda-equina-compression', 8],
-        ['normal', 0.05],
-      ]),
-    ],
-    source: read('cochrane-lumbar-2010', 'straight leg raise and crossed straight leg raise'),
-  },
-  {
     key: 'cervical-spondylotic-radiculopathy',
     group: 'compressive',
     label: 'Cervical disc or spondylotic radiculopathy',
@@ -537,31 +485,6 @@ export const focalCauses: readonly Cause[] = [
       ]),
     ],
     source: read('wainner-2003', 'test-item cluster'),
-  },
-  {
-    key: 'lumbar-spinal-stenosis',
-    group: 'compressive',
-    label: 'Lumbar spinal stenosis',
-    produces: [
-      inKind(['root'], 'common', 'lumbosacral'),
-      at(['polyradiculopathy'], 'common'),
-      inKind(['cauda-equina'], 'common'),
-    ],
-    tempo: tempos.chronic,
-    age: { from: 55, to: 110, outside: 0.2 },
-    history: [
-      told('neurogenic-claudication', 6, 0.2),
-      told('spinal-stenosis', 8, 1),
-      told(['back-pain', 'thoracic-back-pain'], 1.4, 0.6),
-    ],
-    signs: [aboveTheLoins],
-    values: [
-      reads('mri-lumbar-spine', [
-        ['canal-stenosis', 12],
-        ['normal', 0.03],
-      ]),
-    ],
-    source: recalled('nice-ng59'),
   },
   {
     key: 'zoster-radiculitis',
