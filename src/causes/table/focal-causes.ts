@@ -212,10 +212,11 @@ export const focalCauses: readonly Cause[] = [
     produces: [
       at(['spinal-accessory-nerve'], 'very-common'),
       at(['ophthalmic-nerve', 'maxillary-nerve', 'mandibular-nerve'], 'rare'),
-      at(['median-nerve-wrist', 'lateral-femoral-cutaneous-nerve'], 'rare'),
+      at(['lateral-femoral-cutaneous-nerve'], 'rare'),
+      // A broken wrist or a cut above it, a child's elbow that breaks.
+      at(['median-nerve-wrist'], 'uncommon'),
       at(
         [
-          'anterior-interosseous-nerve',
           'ulnar-nerve-elbow',
           'tibial-nerve-tarsal-tunnel',
           'greater-occipital-nerve',

@@ -272,9 +272,9 @@ export const motorNeuronCauses: readonly Cause[] = [
       inKind(['anterior-horn'], 'common'),
       at(['lower-motor-neuron-system'], 'uncommon'),
       at(['spinal-cord-anterior'], 'common'),
-      // All limbs limp without jerks, it is taken for an inflammation of the roots, and a limb for one of its plexus.
+      // All limbs limp without jerks: it is taken for an inflammation of the roots.
       inKind(['polyradiculoneuropathy'], 'rare'),
-      at(['upper-trunk', 'brachial-plexus', 'spinal-cord-transverse', 'bulbar-motor-nuclei'], 'rare'),
+      at(['spinal-cord-transverse', 'bulbar-motor-nuclei'], 'rare'),
     ],
     // The limb is found limp on waking, or weakens over hours to a few days.
     tempo: { hyperacute: 0.3, acute: 0.6, subacute: 0.08, chronic: 0.02 },

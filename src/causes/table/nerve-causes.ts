@@ -78,11 +78,11 @@ export const nerveCauses: readonly Cause[] = [
           'lateral-cord',
           'median-nerve-upper-arm',
           'median-nerve-elbow',
-          // A break of the humerus above the elbow in a child bruises this branch oftener than the trunk of the nerve.
-          'anterior-interosseous-nerve',
         ],
         'uncommon',
       ),
+      // A break of the humerus above the elbow in a child bruises this branch oftener than the trunk of the nerve.
+      at(['anterior-interosseous-nerve'], 'common'),
     ],
     tempo: tempos.sudden,
     courses: { progressive: 0.2, improving: 1.3 },

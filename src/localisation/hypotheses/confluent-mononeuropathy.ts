@@ -33,17 +33,20 @@ function chosen(bits: number): readonly { readonly side: BodySide; readonly plac
   return stems.filter((_, index) => ((bits >> index) & 1) === 1);
 }
 
-/** Whether the two halves of the body differ; one that is hit alike on both sides is no patchwork. */
-function isUneven(bits: number): boolean {
+/** Whether the two halves of the body differ, or both hands are hit and no leg; feet and hands alike are no patchwork. */
+function isPatchwork(bits: number): boolean {
   const half = starved.length;
-  return bits >> half !== (bits & ((1 << half) - 1));
+  const isUneven = bits >> half !== (bits & ((1 << half) - 1));
+  return isUneven || chosen(bits).every(({ place }) => isOfArm(place));
 }
+
+const isOfArm = (place: PlaceKey): boolean => place === 'ulnar-nerve-elbow' || place === 'median-nerve-elbow';
 
 /** Nerves of arms and legs hit one after the other until the patches run together: mononeuritis multiplex, late. */
 export function confluentMononeuropathyHypotheses(): Hypothesis[] {
   const sets = Array.from({ length: 2 ** stems.length }, (_, bits) => bits).filter((bits) => {
     const { length } = chosen(bits);
-    return length >= hit.least && length <= hit.most && isUneven(bits);
+    return length >= hit.least && length <= hit.most && isPatchwork(bits);
   });
   return sets.flatMap((bits) =>
     depths.map(({ key, motor, sensory, share }) => {
