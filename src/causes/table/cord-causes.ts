@@ -68,6 +68,7 @@ export const cordCauses: readonly Cause[] = [
       told(['weight-loss', 'recent-weight-loss'], 2, 0.8),
       told('night-spinal-pain', 2.5, 0.8),
     ],
+    signs: [shows(['inspection/enlarged-lymph-nodes', 'inspection/spinal-tenderness'], 1.8, 0.9)],
     values: [
       reads(
         'mri-whole-spine',
@@ -214,7 +215,8 @@ export const cordCauses: readonly Cause[] = [
     label: 'Idiopathic transverse myelitis',
     mondo: mondo('MONDO:0015344', 'idiopathic acute transverse myelitis'),
     produces: [at(['spinal-cord-transverse', 'conus-medullaris'], 'common'), inKind(anyCord, 'uncommon')],
-    tempo: tempos.acute,
+    // The worst is reached between four hours and three weeks.
+    tempo: { hyperacute: 0.1, acute: 0.58, subacute: 0.28, chronic: 0.04 },
     durationDays: { to: 60, outside: 0.3, source: read('transverse-myelitis-2002', 'nadir 4 hours to 21 days') },
     history: [
       told(['preceding-infection', 'preceding-respiratory-infection', 'preceding-gastroenteritis'], 2.5, 0.9),
@@ -233,7 +235,7 @@ export const cordCauses: readonly Cause[] = [
       inKind(anyCord, 'uncommon'),
       inKind(['multiple-sites', 'brainstem'], 'uncommon'),
     ],
-    tempo: tempos.acute,
+    tempo: { hyperacute: 0.06, acute: 0.6, subacute: 0.28, chronic: 0.06 },
     courses: { 'relapsing-remitting': 3 },
     sex: { male: 0.3, female: 1.7 },
     history: [
@@ -265,7 +267,7 @@ export const cordCauses: readonly Cause[] = [
       at(['spinal-cord-transverse', 'conus-medullaris'], 'uncommon'),
       inKind(['cord', 'multiple-sites'], 'uncommon'),
     ],
-    tempo: tempos.acute,
+    tempo: { hyperacute: 0.06, acute: 0.62, subacute: 0.27, chronic: 0.05 },
     age: { from: 0, to: 50, outside: 0.4 },
     values: [
       reads('mog-antibody', [
@@ -317,13 +319,14 @@ export const cordCauses: readonly Cause[] = [
       inKind(anyCord, 'uncommon', 'thoracic'),
       at(['spinal-cord-transverse'], 'uncommon'),
     ],
-    tempo: tempos.subacuteOrChronic,
-    courses: { progressive: 1.4 },
+    // It grows worse by steps, on effort or on standing, and may mend for hours; some begin within days.
+    tempo: { hyperacute: 0.05, acute: 0.1, subacute: 0.35, chronic: 0.5 },
+    courses: { progressive: 1.4, fluctuating: 2 },
     age: { from: 45, to: 90, outside: 0.2 },
     sex: { male: 1.6, female: 0.4 },
     history: [
       told(['bladder-disturbance', 'sexual-dysfunction'], 1.5, 0.5),
-      told('neurogenic-claudication', 3, 0.95),
+      told(['neurogenic-claudication', 'fluctuating-symptoms'], 3, 0.95),
       told('fever', 0.4, 1),
     ],
     values: (['mri-thoracic-spine', 'mri-whole-spine'] as const).map((result) =>
@@ -419,7 +422,8 @@ export const cordCauses: readonly Cause[] = [
       atRoot('T1', 'very-common'),
     ],
     age: { from: 20, to: 90, outside: 0.3 },
-    tempo: tempos.subacuteOrChronic,
+    // Of those who come to operation a fifth grew weak within days to weeks.
+    tempo: { hyperacute: 0.04, acute: 0.12, subacute: 0.34, chronic: 0.5 },
     durationDays: { to: 2190, outside: 0.4, source: fromMemory },
     history: [
       told(['back-pain', 'thoracic-back-pain'], 1.5, 0.7),
@@ -501,7 +505,16 @@ export const cordCauses: readonly Cause[] = [
     mondo: mondo('MONDO:0005977', 'tabes dorsalis'),
     produces: [at(['spinal-cord-posterior'], 'uncommon'), inKind(['ganglion'], 'uncommon')],
     tempo: tempos.chronic,
-    history: [told('syphilis', 30, 0.5)],
+    history: [
+      told('syphilis', 30, 0.5),
+      // Lightning pains of the legs and crises of the belly.
+      told(['neuropathic-pain', 'leg-pain', 'bilateral-leg-pain', 'abdominal-pain'], 2.5, 0.6),
+      told(['unprotected-sex', 'hiv-infection'], 2, 1),
+    ],
+    signs: [
+      shows(['cranial-nerves/light-near-dissociation'], 15, 0.6),
+      shows(['inspection/neuropathic-joint'], 5, 0.95),
+    ],
     values: [
       reads('syphilis-serology', [
         ['positive', 30],

@@ -98,7 +98,14 @@ export const cranialNerveCauses: readonly Cause[] = [
       at(['facial-nerve', 'oculomotor-nerve', 'abducens-nerve', 'trigeminal-nerve', 'hypoglossal-nerve'], 'common'),
       at(['ophthalmic-nerve', 'orbital-apex', 'ciliary-ganglion'], 'common'),
       at(
-        ['vestibular-nerve', 'cochlear-nerve', 'cerebellopontine-angle', 'jugular-foramen', 'vagus-nerve'],
+        [
+          'vestibular-nerve',
+          'cochlear-nerve',
+          'cerebellopontine-angle',
+          'jugular-foramen',
+          'vagus-nerve',
+          'spinal-accessory-nerve',
+        ],
         'uncommon',
       ),
     ],

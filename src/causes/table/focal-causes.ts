@@ -212,10 +212,11 @@ export const focalCauses: readonly Cause[] = [
     produces: [
       at(['spinal-accessory-nerve'], 'very-common'),
       at(['ophthalmic-nerve', 'maxillary-nerve', 'mandibular-nerve'], 'rare'),
-      at(['median-nerve-wrist', 'lateral-femoral-cutaneous-nerve'], 'rare'),
+      at(['lateral-femoral-cutaneous-nerve'], 'rare'),
+      // A broken wrist or a cut above it, a child's elbow that breaks.
+      at(['median-nerve-wrist'], 'uncommon'),
       at(
         [
-          'anterior-interosseous-nerve',
           'ulnar-nerve-elbow',
           'tibial-nerve-tarsal-tunnel',
           'greater-occipital-nerve',
@@ -360,12 +361,14 @@ export const focalCauses: readonly Cause[] = [
       at(['lateral-cord', 'posterior-cord', 'medial-cord', 'superficial-radial-nerve'], 'uncommon'),
       at(['lateral-cutaneous-nerve-of-forearm', 'thoracodorsal-nerve', 'suprascapular-nerve-spinoglenoid'], 'uncommon'),
       at(['phrenic-nerve', 'posterior-interosseous-nerve', 'axillary-nerve', 'middle-trunk', 'lower-trunk'], 'common'),
+      // The same attack on the lumbosacral plexus, without diabetes.
+      at(['lumbosacral-plexus', 'lumbar-plexus', 'sacral-plexus'], 'uncommon'),
       inKind(['multiple-nerves'], 'uncommon'),
     ],
     tempo: tempos.acute,
     courses: { improving: 1.4, progressive: 0.6 },
     history: [
-      told(['arm-pain', 'radicular-arm-pain', 'shoulder-pain'], 5, 0.1),
+      told(['arm-pain', 'radicular-arm-pain', 'shoulder-pain', 'thigh-pain', 'leg-pain', 'radicular-leg-pain'], 5, 0.1),
       told(['preceding-infection', 'preceding-respiratory-infection', 'preceding-gastroenteritis'], 2, 0.9),
       told('recent-vaccination', 2, 0.95),
       told('recent-surgery', 1.5, 0.95),
@@ -459,41 +462,6 @@ export const focalCauses: readonly Cause[] = [
     source: plexusChapter,
   },
   {
-    key: 'lumbar-disc-herniation',
-    group: 'compressive',
-    label: 'Lumbar disc herniation',
-    produces: [
-      inKind(['root'], 'very-common', 'lumbosacral'),
-      at(['polyradiculopathy'], 'uncommon'),
-      inKind(['cauda-equina'], 'very-common'),
-      // At the bedside the lowest roots and the conus are often not to be told apart.
-      at(['conus-medullaris'], 'common'),
-    ],
-    tempo: tempos.acuteOrSubacute,
-    age: { from: 20, to: 65, outside: 0.5 },
-    history: [
-      told(['disc-herniation', 'spinal-surgery'], 4, 0.95),
-      told(['back-pain', 'thoracic-back-pain'], 2, 0.4),
-      told(['leg-pain', 'radicular-leg-pain', 'thigh-pain', 'bilateral-leg-pain'], 2.5, 0.3),
-      told(['cancer', 'lymphoma'], 0.5, 1.05),
-      told('fever', 0.3, 1.05),
-    ],
-    signs: [
-      shows(['special-tests/straight-leg-raise'], 1.3, 0.3),
-      shows(['special-tests/crossed-straight-leg-raise'], 2.8, 0.8),
-    ],
-    // A disc does not inflame the blood.
-    quantities: [atLeast('crp', 50, 'mg/L', 0.2, 1.1), atLeast('esr', 50, 'mm/h', 0.4, 1.05)],
-    values: [
-      reads('mri-lumbar-spine', [
-        ['root-compression', 10],
-        ['cauda-equina-compression', 8],
-        ['normal', 0.05],
-      ]),
-    ],
-    source: read('cochrane-lumbar-2010', 'straight leg raise and crossed straight leg raise'),
-  },
-  {
     key: 'cervical-spondylotic-radiculopathy',
     group: 'compressive',
     label: 'Cervical disc or spondylotic radiculopathy',
@@ -518,30 +486,6 @@ export const focalCauses: readonly Cause[] = [
       ]),
     ],
     source: read('wainner-2003', 'test-item cluster'),
-  },
-  {
-    key: 'lumbar-spinal-stenosis',
-    group: 'compressive',
-    label: 'Lumbar spinal stenosis',
-    produces: [
-      inKind(['root'], 'common', 'lumbosacral'),
-      at(['polyradiculopathy'], 'common'),
-      inKind(['cauda-equina'], 'common'),
-    ],
-    tempo: tempos.chronic,
-    age: { from: 55, to: 110, outside: 0.2 },
-    history: [
-      told('neurogenic-claudication', 6, 0.2),
-      told('spinal-stenosis', 8, 1),
-      told(['back-pain', 'thoracic-back-pain'], 1.4, 0.6),
-    ],
-    values: [
-      reads('mri-lumbar-spine', [
-        ['canal-stenosis', 12],
-        ['normal', 0.03],
-      ]),
-    ],
-    source: recalled('nice-ng59'),
   },
   {
     key: 'zoster-radiculitis',

@@ -231,8 +231,13 @@ export const hereditaryMuscleCauses: readonly Cause[] = [
     group: 'hereditary',
     label: 'Hereditary periodic paralysis',
     inheritance: ['autosomal-dominant'],
-    produces: [at(['proximal-myopathy', 'myotonic-myopathy'], 'uncommon'), at(['no-lesion'], 'rare')],
-    tempo: tempos.sudden,
+    produces: [
+      at(['proximal-myopathy', 'myotonic-myopathy'], 'uncommon'),
+      at(['no-lesion'], 'rare'),
+      at(['demyelinating-polyradiculoneuropathy'], 'rare'),
+    ],
+    // It is there on waking, or grows over hours and lasts up to three days.
+    tempo: { hyperacute: 0.68, acute: 0.28, subacute: 0.02, chronic: 0.02 },
     courses: { 'relapsing-remitting': 4, progressive: 0.4 },
     age: { from: 2, to: 35, outside: 0.15 },
     history: [

@@ -192,6 +192,7 @@ export const hereditaryNeuropathyCauses: readonly Cause[] = [
       inKind(['multiple-nerves'], 'common'),
       at(['common-fibular-nerve', 'ulnar-nerve-elbow', 'radial-nerve-spiral-groove'], 'uncommon'),
       inKind(['plexus'], 'uncommon'),
+      at(['sciatic-nerve', 'sciatic-nerve-fibular-division', 'axillary-nerve', 'median-nerve-wrist'], 'rare'),
       at(['length-dependent-polyneuropathy'], 'rare'),
     ],
     // Each palsy comes at once; the disease as a whole may be told as one of years.
@@ -200,7 +201,8 @@ export const hereditaryNeuropathyCauses: readonly Cause[] = [
     age: { from: 8, to: 50, outside: 0.4 },
     history: [
       kin(15, 0.4),
-      told(['previous-pressure-palsy', 'family/pressure-palsies'], 10, 0.4),
+      told('previous-pressure-palsy', 8, 0.5),
+      told('family/pressure-palsies', 8, 0.8),
       told(['external-pressure', 'leg-crossing', 'deep-sleep-on-arm', 'elbow-leaning', 'prolonged-squatting'], 2, 0.8),
       told(['neuropathic-pain', 'arm-pain', 'leg-pain'], 0.5, 1.3),
       told(['fever', 'weight-loss', 'rash'], 0.4, 1.1),

@@ -461,18 +461,20 @@ export const immuneNeuropathyCauses: readonly Cause[] = [
       ),
       inKind(['multiple-nerves'], 'uncommon'),
       at(['ulnar-nerve-elbow', 'small-fibre-polyneuropathy', 'sensory-polyneuropathy'], 'rare'),
+      at(['sensory-ganglionopathy', 'ophthalmic-nerve', 'median-nerve-forearm'], 'rare'),
     ],
     tempo: tempos.chronic,
     history: [
       told(['leprosy'], 30, 0.6),
       told('travel', 8, 0.3),
-      told(['painless-injury', 'numbness'], 1.5, 0.8),
+      told('painless-injury', 4, 0.9),
+      told('numbness', 1.3, 0.8),
       told('neuropathic-pain', 0.7, 1.1),
     ],
     signs: [
       shows(['inspection/thickened-nerve'], 15, 0.5),
       shows(['inspection/hypopigmented-patch'], 25, 0.6),
-      shows(['inspection/foot-ulcer', 'inspection/amputation'], 2.5, 0.9),
+      shows(['inspection/foot-ulcer', 'inspection/amputation', 'inspection/trophic-skin-change'], 2.5, 0.9),
     ],
     values: [
       reads('nerve-biopsy', [['granuloma', 6]]),

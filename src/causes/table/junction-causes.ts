@@ -106,15 +106,20 @@ export const junctionCauses: readonly Cause[] = [
     label: 'Congenital myasthenic syndrome',
     mondo: mondo('MONDO:0018940', 'congenital myasthenic syndrome'),
     produces: [
-      at(['postsynaptic-junction'], 'uncommon'),
-      at(['oculopharyngeal-myopathy'], 'uncommon'),
-      at(['proximal-myopathy'], 'rare'),
+      at(['postsynaptic-junction', 'oculopharyngeal-myopathy'], 'uncommon'),
+      // Limb-girdle forms look like a disease of muscle.
+      at(['proximal-myopathy'], 'uncommon'),
+      at(['axial-myopathy'], 'rare'),
     ],
     tempo: tempos.lifelong,
     courses: { static: 1.5, fluctuating: 1.5, improving: 0.4, 'relapsing-remitting': 0.5 },
     age: { from: 0, to: 25, outside: 0.05 },
     history: [told(['family/similar-disorder', 'family/muscle-disease'], 5, 0.8), fatigueTold],
-    signs: [shows(['inspection/scoliosis', 'inspection/joint-contracture'], 2, 0.9)],
+    signs: [
+      shows(['inspection/scoliosis', 'inspection/joint-contracture', 'inspection/hyperlordosis'], 2, 0.9),
+      shows(['cranial-nerves/ptosis', 'cranial-nerves/ophthalmoplegia', 'cranial-nerves/facial-weakness'], 2.5, 0.5),
+      shows(fatigueSeen, 3, 0.6),
+    ],
     values: [
       reads('achr-antibody', [
         ['positive', 0.02],
@@ -140,7 +145,7 @@ export const junctionCauses: readonly Cause[] = [
     produces: [at(['presynaptic-junction'], 'very-common'), inKind(['junction'], 'uncommon')],
     tempo: tempos.subacuteOrChronic,
     courses: { progressive: 1.2, fluctuating: 1.2, improving: 0.2 },
-    age: { from: 35, to: 85, outside: 0.4 },
+    age: { from: 30, to: 85, outside: 0.4 },
     history: [
       told([...dryness, 'sjogren-syndrome'], 4, 0.5),
       told('tobacco', 2, 0.7),
@@ -177,6 +182,9 @@ export const junctionCauses: readonly Cause[] = [
     produces: [
       at(['presynaptic-junction'], 'common'),
       at(['bulbar-motor-nuclei'], 'uncommon'),
+      // Eyes and throat that fail together look like a lesion of the brainstem.
+      at(['brainstem-diffuse', 'basal-meningeal-process'], 'rare'),
+      inKind(['polyradiculoneuropathy'], 'rare'),
       inKind(['junction'], 'uncommon'),
     ],
     // It descends over one to three days.

@@ -205,7 +205,8 @@ export const meningealAndPressureCauses: readonly Cause[] = [
       at(['trigeminal-nerve', 'cerebellopontine-angle', 'abducens-nerve', 'oculomotor-nerve'], 'rare'),
       inKind(['multiple-sites'], 'uncommon'),
     ],
-    tempo: tempos.subacute,
+    // A nerve of the head, the facial above all, often fails within days.
+    tempo: { hyperacute: 0.02, acute: 0.25, subacute: 0.48, chronic: 0.25 },
     courses: { 'relapsing-remitting': 1.5 },
     age: { from: 20, to: 65, outside: 0.5 },
     history: [
@@ -252,7 +253,8 @@ export const meningealAndPressureCauses: readonly Cause[] = [
       at(['diffuse-encephalopathy', 'midbrain-dorsal'], 'rare'),
       inKind(['multiple-sites'], 'rare'),
     ],
-    tempo: tempos.subacuteOrChronic,
+    // Early meningitis takes nerves of the head, and vessels, within days.
+    tempo: { hyperacute: 0.05, acute: 0.15, subacute: 0.37, chronic: 0.43 },
     history: [
       told(['syphilis', 'unprotected-sex', 'hiv-infection'], 10, 0.3),
       told(['cognitive-change', 'behaviour-change'], 1.5, 0.95),

@@ -230,6 +230,8 @@ export const motorNeuronCauses: readonly Cause[] = [
       ),
       at(['lower-motor-neuron-system'], 'uncommon'),
       at(['spinal-cord-anterior'], 'uncommon', 'cervical'),
+      // Brisk legs go with it where the cord is pressed flat as the neck bends.
+      at(['spinal-cord-hemisection', 'motor-neuron-system'], 'rare'),
       inKind(['anterior-horn'], 'common', 'cervical'),
     ],
     tempo: tempos.chronic,
@@ -270,11 +272,15 @@ export const motorNeuronCauses: readonly Cause[] = [
       inKind(['anterior-horn'], 'common'),
       at(['lower-motor-neuron-system'], 'uncommon'),
       at(['spinal-cord-anterior'], 'common'),
+      // All limbs limp without jerks: it is taken for an inflammation of the roots.
+      inKind(['polyradiculoneuropathy'], 'rare'),
+      at(['spinal-cord-transverse', 'bulbar-motor-nuclei'], 'rare'),
     ],
-    tempo: tempos.acute,
+    // The limb is found limp on waking, or weakens over hours to a few days.
+    tempo: { hyperacute: 0.3, acute: 0.6, subacute: 0.08, chronic: 0.02 },
     courses: { progressive: 1, static: 1.2, improving: 0.9, fluctuating: 0.1, 'relapsing-remitting': 0.05 },
     durationDays: { to: 28, outside: 0.2, source: fromMemory },
-    age: { from: 0, to: 20, outside: 0.1 },
+    age: { from: 0, to: 21, outside: 0.2 },
     history: [
       told('fever', 4, 0.4),
       told(['preceding-infection', 'preceding-respiratory-infection', 'preceding-gastroenteritis'], 3, 0.4),
@@ -297,8 +303,10 @@ export const motorNeuronCauses: readonly Cause[] = [
       inKind(['anterior-horn'], 'common'),
       at(['lower-motor-neuron-system'], 'uncommon'),
       at(['spinal-cord-anterior', 'bulbar-motor-nuclei'], 'uncommon'),
+      inKind(['polyradiculoneuropathy'], 'rare'),
+      at(['motor-polyneuropathy', 'spinal-cord-transverse'], 'rare'),
     ],
-    tempo: tempos.acute,
+    tempo: { hyperacute: 0.15, acute: 0.7, subacute: 0.12, chronic: 0.03 },
     courses: { progressive: 1, static: 1.2, improving: 1, fluctuating: 0.1, 'relapsing-remitting': 0.05 },
     durationDays: { to: 28, outside: 0.2, source: fromMemory },
     history: [
@@ -344,11 +352,17 @@ export const motorNeuronCauses: readonly Cause[] = [
     key: 'neuromyotonia',
     group: 'immune',
     label: 'Acquired neuromyotonia (Isaacs syndrome)',
-    produces: [at(['myotonic-myopathy'], 'uncommon'), at(['no-lesion', 'lower-motor-neuron-system'], 'rare')],
+    produces: [
+      at(['myotonic-myopathy'], 'uncommon'),
+      at(
+        ['no-lesion', 'lower-motor-neuron-system', 'small-fibre-polyneuropathy', 'length-dependent-polyneuropathy'],
+        'rare',
+      ),
+    ],
     tempo: tempos.subacuteOrChronic,
     courses: { fluctuating: 1.3, progressive: 1 },
     history: [
-      told(['twitching', 'stiffness'], 4, 0.15),
+      told(['twitching', 'stiffness'], 4, 0.3),
       told('altered-sweating', 3, 0.7),
       told(['cramps', 'exercise-cramps'], 2, 0.5),
       told(['thymoma', 'myasthenia-gravis', 'cancer'], 4, 0.9),

@@ -128,11 +128,17 @@ export const muscleCauses: readonly Cause[] = [
     label: 'Weakness from a disturbance of potassium, magnesium or phosphate',
     produces: [
       inKind(['muscle'], 'uncommon'),
-      inKind(['polyradiculoneuropathy'], 'rare'),
-      at(['motor-polyneuropathy', 'lower-motor-neuron-system'], 'rare'),
+      // Limbs that go limp within a day, jerks lost: the usual mistake is an inflammation of the roots.
+      inKind(['polyradiculoneuropathy'], 'uncommon'),
+      at(['motor-polyneuropathy'], 'uncommon'),
+      at(['lower-motor-neuron-system', 'spinal-cord-transverse', 'spinal-cord-anterior'], 'rare'),
     ],
     tempo: tempos.suddenOrAcute,
-    history: [told('diuretic', 3, 0.9), told('preceding-gastroenteritis', 2, 0.9)],
+    history: [
+      told(['diuretic', 'chronic-kidney-disease'], 3, 0.9),
+      told(['preceding-gastroenteritis', 'vomiting', 'malnutrition', 'alcohol-excess'], 2, 0.9),
+      told(['episodic-weakness', 'similar-attacks-before'], 2, 1),
+    ],
     quantities: [under('potassium', 3, 'mmol/L', 40, 0.2), atLeast('potassium', 6, 'mmol/L', 40, 0.9)],
     source: recalled('adams-victor', 'periodic and electrolyte paralysis'),
   },

@@ -78,11 +78,11 @@ export const nerveCauses: readonly Cause[] = [
           'lateral-cord',
           'median-nerve-upper-arm',
           'median-nerve-elbow',
-          // A break of the humerus above the elbow in a child bruises this branch oftener than the trunk of the nerve.
-          'anterior-interosseous-nerve',
         ],
         'uncommon',
       ),
+      // A break of the humerus above the elbow in a child bruises this branch oftener than the trunk of the nerve.
+      at(['anterior-interosseous-nerve'], 'common'),
     ],
     tempo: tempos.sudden,
     courses: { progressive: 0.2, improving: 1.3 },
@@ -289,7 +289,7 @@ export const nerveCauses: readonly Cause[] = [
       at(['deep-fibular-nerve', 'superficial-fibular-nerve', 'median-nerve-forearm'], 'common'),
       at(['ulnar-nerve-forearm', 'sciatic-nerve', 'common-fibular-nerve'], 'uncommon'),
     ],
-    tempo: tempos.sudden,
+    tempo: { hyperacute: 0.6, acute: 0.34, subacute: 0.04, chronic: 0.02 },
     courses: { progressive: 2, improving: 0.3 },
     durationDays: { to: 3, outside: 0.3, source: recalled('adams-victor', 'compartment syndromes: hours to days') },
     history: [
@@ -309,7 +309,9 @@ export const nerveCauses: readonly Cause[] = [
       told(['leg-pain', 'arm-pain', 'muscle-pain'], 4, 0.15),
       told('anticoagulant', 2, 1),
     ],
-    signs: [shows(['inspection/oedema', 'inspection/muscle-tenderness'], 6, 0.4)],
+    signs: [
+      shows(['inspection/oedema', 'inspection/muscle-tenderness', 'inspection/colour-or-temperature-change'], 6, 0.4),
+    ],
     source: recalled('adams-victor', 'compartment syndromes'),
   },
   {
@@ -357,7 +359,11 @@ export const nerveCauses: readonly Cause[] = [
     key: 'arteriovenous-access-neuropathy',
     group: 'vascular',
     label: 'Ischaemic neuropathy of a dialysis fistula',
-    produces: [at(['median-nerve-upper-arm', 'ulnar-nerve-forearm', 'median-nerve-forearm'], 'uncommon')],
+    produces: [
+      at(['median-nerve-upper-arm', 'ulnar-nerve-forearm', 'median-nerve-forearm'], 'uncommon'),
+      // Every nerve of forearm and hand at once, which looks like the plexus.
+      at(['multiple-mononeuropathy', 'median-nerve-elbow', 'lower-trunk', 'medial-cord', 'brachial-plexus'], 'rare'),
+    ],
     tempo: tempos.sudden,
     history: [told('chronic-kidney-disease', 10, 0.05), told('recent-surgery', 4, 0.4), told(armPain, 2, 0.5)],
     source: limbNerves,

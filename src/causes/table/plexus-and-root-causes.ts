@@ -1,5 +1,21 @@
-import { recalled } from '../../kernel/cite.ts';
+import { read, recalled } from '../../kernel/cite.ts';
 import { at, atLeast, type Cause, inKind, mondo, reads, shows, tempos, told } from './cause.ts';
+
+/** What arms and face show; a narrow place in the loins does nothing to them. */
+const aboveTheLoins = shows(
+  [
+    'power/shoulder-abduction',
+    'power/elbow-flexion',
+    'power/elbow-extension',
+    'power/finger-abduction',
+    'reflexes/biceps',
+    'reflexes/triceps',
+    'cranial-nerves/facial-weakness',
+    'cranial-nerves/eye-abduction-weakness',
+  ],
+  0.15,
+  1,
+);
 
 /** Lesions of the brachial and lumbosacral plexuses and of the roots that are met beside the common ones. */
 export const plexusAndRootCauses: readonly Cause[] = [
@@ -58,17 +74,79 @@ export const plexusAndRootCauses: readonly Cause[] = [
       at(['intercostal-nerves'], 'very-common'),
       at(['polyradiculopathy'], 'uncommon'),
     ],
-    tempo: tempos.acuteOrSubacute,
+    tempo: { hyperacute: 0.02, acute: 0.25, subacute: 0.45, chronic: 0.28 },
     age: { from: 45, to: 110, outside: 0.3 },
     history: [
-      told('diabetes-mellitus', 8, 0.1),
+      // In some it is what the diabetes is found by.
+      told(['diabetes-mellitus', 'prediabetes'], 8, 0.25),
       told(['weight-loss', 'recent-weight-loss'], 2.5, 0.8),
       told(['thoracic-back-pain', 'abdominal-pain', 'neuropathic-pain'], 2.5, 0.3),
       told('rash', 0.3, 1.1),
     ],
-    signs: [shows(['inspection/vesicular-rash'], 0.1, 1.05)],
+    signs: [shows(['inspection/vesicular-rash'], 0.1, 1.05), shows(['inspection/abdominal-bulge'], 4, 0.95)],
     quantities: [atLeast('hba1c', 6.5, '%', 5, 0.3, recalled('ada-standards', 'diabetes: HbA1c 6.5 %'))],
     source: recalled('ada-neuropathy-2017', 'thoracic radiculopathy'),
+  },
+  {
+    key: 'lumbar-disc-herniation',
+    group: 'compressive',
+    label: 'Lumbar disc herniation',
+    produces: [
+      inKind(['root'], 'very-common', 'lumbosacral'),
+      at(['polyradiculopathy'], 'uncommon'),
+      inKind(['cauda-equina'], 'very-common'),
+      // At the bedside the lowest roots and the conus are often not to be told apart.
+      at(['conus-medullaris'], 'common'),
+    ],
+    tempo: tempos.acuteOrSubacute,
+    age: { from: 20, to: 65, outside: 0.5 },
+    history: [
+      told(['disc-herniation', 'spinal-surgery'], 4, 0.95),
+      told(['back-pain', 'thoracic-back-pain'], 2, 0.4),
+      told(['leg-pain', 'radicular-leg-pain', 'thigh-pain', 'bilateral-leg-pain'], 2.5, 0.3),
+      told(['cancer', 'lymphoma'], 0.5, 1.05),
+      told('fever', 0.3, 1.05),
+    ],
+    signs: [
+      shows(['special-tests/straight-leg-raise'], 1.3, 0.3),
+      shows(['special-tests/crossed-straight-leg-raise'], 2.8, 0.8),
+      aboveTheLoins,
+    ],
+    // A disc does not inflame the blood.
+    quantities: [atLeast('crp', 50, 'mg/L', 0.2, 1.1), atLeast('esr', 50, 'mm/h', 0.4, 1.05)],
+    values: [
+      reads('mri-lumbar-spine', [
+        ['root-compression', 10],
+        ['cauda-equina-compression', 8],
+        ['normal', 0.05],
+      ]),
+    ],
+    source: read('cochrane-lumbar-2010', 'straight leg raise and crossed straight leg raise'),
+  },
+  {
+    key: 'lumbar-spinal-stenosis',
+    group: 'compressive',
+    label: 'Lumbar spinal stenosis',
+    produces: [
+      inKind(['root'], 'common', 'lumbosacral'),
+      at(['polyradiculopathy'], 'common'),
+      inKind(['cauda-equina'], 'common'),
+    ],
+    tempo: tempos.chronic,
+    age: { from: 55, to: 110, outside: 0.2 },
+    history: [
+      told('neurogenic-claudication', 6, 0.2),
+      told('spinal-stenosis', 8, 1),
+      told(['back-pain', 'thoracic-back-pain'], 1.4, 0.6),
+    ],
+    signs: [aboveTheLoins],
+    values: [
+      reads('mri-lumbar-spine', [
+        ['canal-stenosis', 12],
+        ['normal', 0.03],
+      ]),
+    ],
+    source: recalled('nice-ng59'),
   },
   {
     key: 'spinal-metastasis-with-root-compression',
@@ -172,12 +250,12 @@ export const plexusAndRootCauses: readonly Cause[] = [
     group: 'infective',
     label: 'Sacral radiculitis of genital herpes (Elsberg syndrome)',
     produces: [at(['cauda-equina', 'polyradiculopathy'], 'uncommon'), at(['conus-medullaris'], 'uncommon')],
-    tempo: tempos.acute,
+    tempo: tempos.acuteOrSubacute,
     age: { from: 15, to: 60, outside: 0.5 },
     history: [
-      told(['rash', 'unprotected-sex'], 6, 0.55),
+      told(['rash', 'unprotected-sex', 'herpes-zoster'], 6, 0.55),
       told(['bladder-disturbance'], 2.5, 0.4),
-      told(['saddle-numbness'], 1.5, 0.9),
+      told(['saddle-numbness', 'neuropathic-pain', 'fever'], 1.5, 0.9),
     ],
     signs: [shows(['inspection/vesicular-rash'], 10, 0.6)],
     values: [

@@ -72,7 +72,7 @@ export const rarerCauses: readonly Cause[] = [
       told([...weightLoss, 'night-sweats'], 2, 0.9),
       told(['hiv-infection', 'immunosuppression'], 1.5, 1),
     ],
-    signs: [shows(['inspection/spinal-tenderness'], 1.5, 0.95)],
+    signs: [shows(['inspection/enlarged-lymph-nodes'], 3, 0.95), shows(['inspection/spinal-tenderness'], 1.5, 0.95)],
     values: compression(5, 0.02),
     source: cordChapter,
   },

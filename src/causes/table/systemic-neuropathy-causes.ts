@@ -145,7 +145,23 @@ export const systemicNeuropathyCauses: readonly Cause[] = [
     produces: [
       inKind(['multiple-nerves'], 'uncommon'),
       at(['polyradiculopathy'], 'uncommon'),
-      inKind(['plexus', 'polyradiculoneuropathy'], 'rare'),
+      inKind(['plexus', 'polyradiculoneuropathy', 'cauda-equina'], 'rare'),
+      // Cranial nerves are reached in nearly half, single large nerves in some. Grisariu 2010 (recalled).
+      at(['basal-meningeal-process'], 'uncommon'),
+      at(
+        [
+          'facial-nerve',
+          'oculomotor-nerve',
+          'abducens-nerve',
+          'trigeminal-nerve',
+          'vagus-nerve',
+          'hypoglossal-nerve',
+          'cerebellopontine-angle',
+          'sciatic-nerve',
+          'adjacent-nerve-roots',
+        ],
+        'rare',
+      ),
     ],
     tempo: tempos.subacute,
     courses: { progressive: 1.4, static: 0.3, improving: 0.2 },

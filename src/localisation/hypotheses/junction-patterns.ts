@@ -5,6 +5,9 @@ import { comesOnSlowly } from './process-signs.ts';
 /** Percent of all focal and diffuse findings that each site stands for. Judged. */
 const percent = { postsynaptic: 2.2, presynaptic: 0.5 } as const;
 
+/** A weak medial rectus with jerks of the other eye looks like an internuclear ophthalmoplegia. Chance judged, and less where single eye muscles fail. */
+const weakMedialRectus = 0.06;
+
 const postsynaptic = {
   key: 'postsynaptic-junction',
   label: 'Postsynaptic disorder of the neuromuscular junction',
@@ -41,7 +44,22 @@ export const junctionDiseases: readonly MuscleDisease[] = [
       ['eye-movement-fatigue', 0.8, 0.35],
       ['oculomotor', 0.45, 0.25],
       ['abducens', 0.4, 0.25],
+      ['internuclear', weakMedialRectus / 4],
       ['fatigability', 0.5],
+      ['upper-face', 0.25, 0.2],
+    ],
+  },
+  {
+    // Lids alone are what it begins with in about a quarter.
+    ...postsynaptic,
+    variant: 'lids',
+    percent: percent.postsynaptic * 0.06,
+    losses: {},
+    lopsidedShare: 0.5,
+    signs: [
+      ['eyelid-elevation', 0.95, 0.25],
+      ['eye-movement-fatigue', 0.1, 0.05],
+      ['fatigability', 0.55],
       ['upper-face', 0.25, 0.2],
     ],
   },
@@ -56,6 +74,7 @@ export const junctionDiseases: readonly MuscleDisease[] = [
       ['eye-movement-fatigue', 0.8, 0.4],
       ['oculomotor', 0.45, 0.25],
       ['abducens', 0.4, 0.25],
+      ['internuclear', weakMedialRectus / 4],
       ['fatigability', 0.75],
       ['upper-face', 0.4],
       ['lower-face', 0.25],
@@ -82,6 +101,7 @@ export const junctionDiseases: readonly MuscleDisease[] = [
       ['eye-movement-fatigue', 0.65],
       ['oculomotor', 0.3],
       ['abducens', 0.3],
+      ['internuclear', weakMedialRectus / 4],
       ['fatigability', 0.75],
       ['swallowing', 0.45],
       ['speech-articulation', 0.35],
@@ -117,6 +137,7 @@ export const junctionDiseases: readonly MuscleDisease[] = [
       ['eye-movement-fatigue', 0.65],
       ['oculomotor', 0.3],
       ['abducens', 0.3],
+      ['internuclear', weakMedialRectus],
       ['fatigability', 0.75],
       ['swallowing', 0.75],
       ['speech-articulation', 0.6],
@@ -243,6 +264,7 @@ export const junctionDiseases: readonly MuscleDisease[] = [
         ['eyelid-elevation', 0.85],
         ['oculomotor', 0.7],
         ['abducens', 0.7],
+        ['internuclear', weakMedialRectus],
         ['trochlear', 0.4],
         ['swallowing', 0.9],
         ['palate', 0.75],

@@ -1,6 +1,7 @@
 import type { Segment } from '../../anatomy/segments.ts';
 import { type BodySide, bodySides, opposite } from '../../kernel/side.ts';
-import type { AgeRange } from '../hypothesis.ts';
+import type { AgeRange, PaceFactors } from '../hypothesis.ts';
+import { comesOnSlowly } from './process-signs.ts';
 
 /** Regions in which motor cells of the cord are lost together; bulbar cells go by faculty. */
 export const cellRegions = {
@@ -30,6 +31,8 @@ export interface CellPattern {
   readonly breathing?: number;
   /** Ages at which the pattern is met, where those are not any. */
   readonly ages?: AgeRange;
+  /** How fast it comes on, where it is not as fast as others of its kind. */
+  readonly paces?: PaceFactors;
 }
 
 const arm = (side: BodySide, upper: number, far: number): readonly CellLoss[] => [
@@ -63,6 +66,9 @@ function eitherSide(
  */
 export const spreadingPatterns: readonly CellPattern[] = [
   ...eitherSide('hand', 0.17, 0.12, (side) => arm(side, 0.25, 0.65)),
+  // Seen early: the one limb, and little of that.
+  ...eitherSide('hand-early', 0.06, 0.08, (side) => arm(side, 0.06, 0.35)),
+  ...eitherSide('foot-early', 0.06, 0.08, (side) => leg(side, 0.06, 0.35)),
   ...eitherSide('hand-then-other', 0.1, 0.15, (side, far) => [...arm(side, 0.4, 0.75), ...arm(far, 0.1, 0.35)]),
   ...eitherSide('shoulder', 0.05, 0.12, (side) => arm(side, 0.7, 0.35)),
   ...eitherSide('foot', 0.15, 0.1, (side) => leg(side, 0.25, 0.65)),
@@ -147,13 +153,14 @@ export const segmentalPatterns: readonly CellPattern[] = [
     [side, 'hand', 0.65],
     [side, 'triceps', 0.3],
     [far, 'hand', 0.1],
-  ]).map((pattern) => ({ ...pattern, ages: ofTheYoung })),
+  ]).map((pattern) => ({ ...pattern, ages: ofTheYoung, paces: comesOnSlowly })),
   {
     // The second hand follows the first in about one in ten, and then stops as well.
     key: 'both-hands-and-forearms',
     share: 0.05,
     bulbar: 0.01,
     ages: ofTheYoung,
+    paces: comesOnSlowly,
     losses: both((side) => [
       [side, 'hand', 0.6],
       [side, 'triceps', 0.3],

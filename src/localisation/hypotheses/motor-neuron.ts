@@ -77,9 +77,20 @@ const usualBreathing = 0.1;
  * strength, which follows late. Judged.
  */
 const upperLosses = [
-  { key: 'slight', released: 0.5, strength: 0.12, share: 0.4 },
-  { key: 'marked', released: 0.75, strength: 0.35, share: 0.6 },
-] as const;
+  { key: 'slight', released: 0.5, strength: 0.12, share: 0.35 },
+  { key: 'marked', released: 0.75, strength: 0.35, share: 0.5 },
+  // Brisk jerks and rising toes all over, while only the limb in which motor cells die is weak.
+  { key: 'reflexes-alone', released: 0.7, strength: 0.02, share: 0.15, jaw: 0.4 },
+] as const satisfies readonly UpperLoss[];
+
+interface UpperLoss {
+  readonly key: string;
+  readonly released: number;
+  readonly strength: number;
+  readonly share: number;
+  /** Least loss of control over the jaw, where it does not go with the bulbar signs. */
+  readonly jaw?: number;
+}
 
 /** The side with fewer motor cells lost has this much of the upper motor neuron loss. Judged. */
 const upperOnBetterSide = 0.6;
@@ -96,14 +107,14 @@ function spreadingHypotheses(pattern: CellPattern, share: number): Hypothesis[] 
   const motor = thenarLoss(pattern);
   const onSide = (side: BodySide): number =>
     worstLoss(pattern, side) >= worstLoss(pattern, opposite(side)) ? 1 : upperOnBetterSide;
-  const combined = upperLosses.map((loss) => {
+  const combined = upperLosses.map((loss: UpperLoss) => {
     const lesion = cellsLost(pattern, lostEverywhere);
     for (const side of bodySides) {
       const strength = loss.strength * onSide(side);
       lesion.cord('corticospinal', side, 0, strength);
     }
     // The jaw jerk goes with the bulbar region.
-    const face = bulbar >= bulbarOnset ? 0.7 : loss.released * (0.2 + 0.7 * bulbar);
+    const face = bulbar >= bulbarOnset ? 0.7 : Math.max(loss.jaw ?? 0, loss.released * (0.2 + 0.7 * bulbar));
     const release: Process['release'] = ({ side, segment }) =>
       segment === null ? face : loss.released * onSide(side) - loss.strength * onSide(side);
     return hypothesis(system, `${key}-${loss.key}`, percent.motorNeuron * share * loss.share, lesion.build(), {
@@ -131,8 +142,8 @@ function spreadingHypotheses(pattern: CellPattern, share: number): Hypothesis[] 
   return [...combined, cordAlone];
 }
 
-/** Cells die within days of an infection, or over years in one limb. Judged. */
-const staysWhereItBegan = { hyperacute: 1, acute: 1.8, subacute: 0.7, chronic: 1.1 } as const;
+/** Cells die within hours to days of an infection, or over years in one limb. Judged. */
+const staysWhereItBegan = { hyperacute: 3, acute: 2.5, subacute: 0.7, chronic: 1.1 } as const;
 
 function segmentalHypothesis(pattern: CellPattern, share: number): Hypothesis {
   return hypothesis(lower, `segmental-${pattern.key}`, percent.lowerSegmental * share, cellsLost(pattern).build(), {
@@ -141,7 +152,7 @@ function segmentalHypothesis(pattern: CellPattern, share: number): Hypothesis {
       reasons: reasonsOf.lowerMotorCells,
     }),
     faculties: facultiesOf(bulbarSigns(pattern.bulbar, 0.06)),
-    paces: staysWhereItBegan,
+    paces: pattern.paces ?? staysWhereItBegan,
     ...(pattern.ages && { ages: pattern.ages }),
   });
 }

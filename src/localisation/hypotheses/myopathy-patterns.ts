@@ -4,7 +4,7 @@ import { comesOnSlowly } from './process-signs.ts';
 /** Percent of all focal and diffuse findings that each site stands for. Judged. */
 const percent = {
   proximal: 3,
-  acute: 0.25,
+  acute: 0.35,
   distal: 0.4,
   fingerFlexorQuadriceps: 0.6,
   facioscapulohumeral: 0.3,
@@ -106,6 +106,8 @@ const proximalForms: readonly {
   readonly share: number;
   readonly losses: GroupLoss;
   readonly throat: number;
+  /** Chance of a weak face. */
+  readonly face?: number;
 }[] = [
   { variant: 'slight', share: 0.25, losses: girdles(0.35, 0.28, 0.22), throat: 0.1 },
   { variant: 'moderate', share: 0.16, losses: girdles(0.6, 0.5, 0.45), throat: 0.2 },
@@ -126,6 +128,8 @@ const proximalForms: readonly {
     losses: { hip: 0.5, trunk: 0.25, 'knee-extensors': 0.1, 'knee-flexors': 0.1, shoulder: 0.08, 'neck-flexors': 0.1 },
     throat: 0.05,
   },
+  // Mitochondrial and congenital forms, and some of the limb girdles, weaken the face with them.
+  { variant: 'with-face', share: 0.05, losses: girdles(0.5, 0.45, 0.5), throat: 0.25, face: 0.7 },
   // In some inflammatory myopathies the throat fails first, while the girdles have hardly begun to.
   { variant: 'throat-first', share: 0.03, losses: girdles(0.3, 0.28, 0.4), throat: 0.9 },
   { variant: 'hips-and-neck', share: 0.1, losses: girdles(0.45, 0.35, 0.6), throat: 0.4 },
@@ -156,12 +160,14 @@ const attacks = [
   { key: 'moderate', legs: 0.5, arms: 0.45, reflex: 0.4 },
   { key: 'severe', legs: 0.8, arms: 0.75, reflex: 0.6 },
   { key: 'legs-gone', legs: 0.98, arms: 0.65, reflex: 0.65 },
+  { key: 'all-gone', legs: 0.98, arms: 0.97, reflex: 0.65 },
+  { key: 'legs-alone', legs: 0.7, arms: 0.1, reflex: 0.45 },
 ] as const;
 
 /** Diseases of muscle by distribution. Source: Amato and Russell, Neuromuscular Disorders (recalled); fractions judged. */
 export const myopathies: readonly MuscleDisease[] = [
   ...proximalForms.map(
-    ({ variant, share, losses, throat }): MuscleDisease => ({
+    ({ variant, share, losses, throat, face = 0.04 }): MuscleDisease => ({
       ...proximal,
       variant,
       percent: percent.proximal * share,
@@ -174,8 +180,8 @@ export const myopathies: readonly MuscleDisease[] = [
         ['swallowing', throat],
         ['palate', throat * 0.5],
         ['breathing', 0.12],
-        ['lower-face', 0.04],
-        ['upper-face', 0.04],
+        ['lower-face', face],
+        ['upper-face', face],
       ],
     }),
   ),
@@ -220,7 +226,7 @@ export const myopathies: readonly MuscleDisease[] = [
       reflex,
       ownReflex: 0.5,
       because: 'the muscles of all limbs fail together and those of face and eyes do not',
-      paces: { hyperacute: 8, acute: 3, subacute: 0.2, chronic: 0.05 },
+      paces: { hyperacute: 8, acute: 3, subacute: 0.05, chronic: 0.03 },
       signs: [
         ['breathing', 0.1],
         ['heart-rate', 0.2],
@@ -320,8 +326,10 @@ export const myopathies: readonly MuscleDisease[] = [
       hip: 0.6,
       'knee-flexors': 0.35,
       'leg-anterior': 0.5,
+      'leg-posterior': 0.25,
+      foot: 0.2,
       'upper-arm': 0.5,
-      shoulder: 0.35,
+      shoulder: 0.42,
       scapular: 0.3,
       'forearm-extensors': 0.3,
       hand: 0.25,
@@ -427,6 +435,21 @@ export const myopathies: readonly MuscleDisease[] = [
       ['swallowing', 0.2],
       ['upper-face', 0.3],
       ['fatigability', 0.1],
+    ],
+  },
+  {
+    // Lids alone, for years; a chin held up is all that is seen beside them.
+    ...oculopharyngeal,
+    variant: 'lids',
+    percent: percent.oculopharyngeal * 0.12,
+    losses: { hip: 0.12, shoulder: 0.15, 'neck-flexors': 0.25 },
+    signs: [
+      ['eyelid-elevation', 0.95],
+      ['oculomotor', 0.12],
+      ['abducens', 0.08],
+      ['swallowing', 0.3],
+      ['upper-face', 0.3],
+      ['fatigability', 0.08],
     ],
   },
   {

@@ -51,8 +51,11 @@ function wholeBrachial(): Hypothesis[] {
   );
 }
 
-/** Both plexuses at once, as years after radiation of the neck or chest; share of the lesions of a whole plexus. Judged. */
-const bothBrachial = { share: 0.02, paces: { hyperacute: 0.2, acute: 0.5, subacute: 0.8, chronic: 1.5 } } as const;
+/**
+ * Both plexuses at once, as years after radiation of the neck or chest, or in one of four attacks of neuralgic amyotrophy;
+ * share of the lesions of a whole plexus. Judged.
+ */
+const bothBrachial = { share: 0.04, paces: { hyperacute: 0.2, acute: 0.8, subacute: 0.9, chronic: 1.3 } } as const;
 
 /** Rays reach both sides nearly alike. Judged. */
 const slightlyUneven = [

@@ -1,4 +1,5 @@
 import type { Hypothesis } from '../hypothesis.ts';
+import { confluentMononeuropathyHypotheses } from './confluent-mononeuropathy.ts';
 import { ganglionopathyHypotheses } from './ganglionopathy.ts';
 import {
   armFirstMotorHypotheses,
@@ -18,6 +19,7 @@ export function polyneuropathyHypotheses(): Hypothesis[] {
     ...autonomicHypotheses(),
     ...polyradiculoneuropathyHypotheses(),
     ...multifocalMotorHypotheses(),
+    ...confluentMononeuropathyHypotheses(),
     ...ganglionopathyHypotheses(),
   ];
 }

@@ -174,6 +174,20 @@ const forms: readonly Form[] = [
     source: guideline,
   },
   {
+    variant: 'pure-motor-severe',
+    tempo: 'acute',
+    share: 0.04,
+    motor: limbs(0.92, 0.9, 0.4, 0.4),
+    farMotor: 0.1,
+    large: 0.03,
+    nearLarge: 0.3,
+    small: 0.02,
+    spindle: 0,
+    reflex: { arm: 0.9, leg: 0.95 },
+    signs: acuteSigns(0.35, 0.4),
+    source: guideline,
+  },
+  {
     // In the first days jerks are often faint still, not gone; in the axonal form they may stay so.
     variant: 'all-limbs-with-faint-jerks',
     tempo: 'acute',

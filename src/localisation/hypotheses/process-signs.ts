@@ -27,6 +27,7 @@ const pairedFaculties: ReadonlySet<Faculty> = new Set<Faculty>([
   'abducens',
   'oculomotor',
   'trochlear',
+  'internuclear',
   'pupil-parasympathetic',
   'trigeminal-sensation',
   'palate',

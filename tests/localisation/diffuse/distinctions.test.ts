@@ -426,3 +426,71 @@ describe('throat, neck and arms that fail within days, and the legs less', () =>
     expect(site).toBe('demyelinating-polyradiculoneuropathy');
   });
 });
+
+// Adams and Victor, periodic paralysis (recalled): limbs limp within hours, face, eyes and feeling spared.
+it('puts limbs that all go limp within hours, feeling and face kept, into the muscle', () => {
+  const gone = power({
+    'shoulder-abduction': '0',
+    'elbow-flexion': '0',
+    'elbow-extension': '0',
+    'wrist-extension': '0',
+    'hip-flexion': '0',
+    'knee-extension': '0',
+    'ankle-dorsiflexion': '0',
+  });
+  const answer = leads({
+    onset: { pace: 'hyperacute', durationDays: 1 },
+    findings: {
+      power: gone,
+      reflexes: reflexes({ biceps: '1', triceps: '1', knee: '1', ankle: '1' }),
+      plantars: plantars('flexor'),
+      sensation: feelingKept,
+      cranialNerves: signs({ 'facial-weakness': false, ophthalmoplegia: false }),
+    },
+  });
+  expect(answer.site).toBe('proximal-myopathy');
+});
+
+// Lids alone are the first sign of one in four with myasthenia. Grob 2008 (recalled).
+it('puts lids that droop alone, eyes and pupils well, into the postsynaptic junction', () => {
+  const answer = leads({
+    onset: { pace: 'subacute', durationDays: 40 },
+    findings: { cranialNerves: signs({ ptosis: true, ophthalmoplegia: false, 'unreactive-pupil': false }) },
+  });
+  expect(answer.site).toBe('postsynaptic-junction');
+});
+
+// Guideline on vasculitic neuropathy (recalled): nerve after nerve, until the patches nearly run together.
+it('tells many nerves hit unevenly from a neuropathy of the longest axons', () => {
+  const nerve = (key: string, side: string) => ({
+    modality: 'pinprick',
+    territory: key,
+    side,
+    result: 'reduced',
+  });
+  const { localisations } = localiser.localise(
+    bedsideExam(
+      examBody({
+        onset: { pace: 'subacute', durationDays: 40 },
+        findings: {
+          power: [
+            { movement: 'ankle-dorsiflexion', side: 'left', grade: '2' },
+            { movement: 'ankle-plantarflexion', side: 'left', grade: '5' },
+            { movement: 'ankle-dorsiflexion', side: 'right', grade: '5' },
+            { movement: 'finger-abduction', side: 'left', grade: '3' },
+            { movement: 'finger-abduction', side: 'right', grade: '3' },
+            { movement: 'thumb-abduction', side: 'right', grade: '3' },
+            { movement: 'thumb-abduction', side: 'left', grade: '5' },
+          ],
+          sensation: [
+            nerve('common-fibular-nerve', 'left'),
+            nerve('ulnar-nerve', 'left'),
+            nerve('ulnar-nerve', 'right'),
+            nerve('median-nerve', 'right'),
+          ],
+        },
+      }),
+    ),
+  );
+  expect(localisations[0]?.site).toBe('multiple-mononeuropathy');
+});

@@ -343,6 +343,7 @@ export const limbHistory: readonly HistoryWeight[] = [
   ),
   ...weigh('bowel-disturbance', sacral, 2.2, 0.8, 'the bowel fails early with conus and cauda'),
   ...weigh('bowel-disturbance', kinds('cord'), 1.5, 0.85, 'the bowel suffers with the cord'),
+  ...weigh('bowel-disturbance', sites('autonomic-neuropathy'), 1.5, 1, 'the bowel is served by autonomic fibres'),
   ...weigh(
     'sexual-dysfunction',
     anyOf(sacral, sites('autonomic-neuropathy')),
