@@ -10,12 +10,6 @@ import { siteCatalogue } from '../localisation/sites.ts';
  */
 const doubt = { always: 0.05, ofTheRest: 0.1 } as const;
 
-/**
- * Claim of the causes of which nothing was told, as large as that of one cause that is very common at the same kind of site
- * or two: where the story speaks for one far-off cause alone, not all that is kept for doubt is its own. Judged.
- */
-const unspokenClaim = 8;
-
 /** How much likelier a cause of the same kind of site is than one of a place far off; of a neighbouring kind half as much. Judged. */
 const nearness = { sameKind: 8, neighbour: 4, elsewhere: 1 } as const;
 
@@ -56,11 +50,10 @@ export function allowForDoubt(
   supported: readonly Cause[],
   localisations: readonly Ranked[],
 ): void {
+  const kept = doubt.always + doubt.ofTheRest * (1 - Math.min(1, localisations[0]?.probability ?? 0));
+  for (const [cause, share] of prior) prior.set(cause, share * (1 - kept));
   const claims = supported.map((cause) => [cause, claimOf(cause, localisations)] as const);
   const total = claims.reduce((sum, [, claim]) => sum + claim, 0);
-  const lackOfCertainty = 1 - Math.min(1, localisations[0]?.probability ?? 0);
-  const kept = ((doubt.always + doubt.ofTheRest * lackOfCertainty) * total) / (total + unspokenClaim);
-  for (const [cause, share] of prior) prior.set(cause, share * (1 - kept));
   for (const [cause, claim] of claims) prior.set(cause, (prior.get(cause) ?? 0) + (kept * claim) / total);
 }
 
