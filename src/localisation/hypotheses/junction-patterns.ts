@@ -25,6 +25,9 @@ const presynaptic = {
   reasons: reasonsOf.presynaptic,
 } as const;
 
+/** A medial rectus that fails before the others looks like an internuclear palsy (Glaser 1966, recalled). Judged. */
+const pseudoInternuclear = 0.1;
+
 /**
  * Junction disorders by what they weaken. Eyes and lids first in most of the postsynaptic ones, hips first in the
  * presynaptic ones: Wirtz 2002, as quoted in reviews (recalled). Chances of signs judged.
@@ -33,7 +36,7 @@ export const junctionDiseases: readonly MuscleDisease[] = [
   {
     ...postsynaptic,
     variant: 'ocular',
-    percent: percent.postsynaptic * 0.3,
+    percent: percent.postsynaptic * 0.25,
     losses: {},
     lopsidedShare: 0.6,
     signs: [
@@ -41,8 +44,23 @@ export const junctionDiseases: readonly MuscleDisease[] = [
       ['eye-movement-fatigue', 0.8, 0.35],
       ['oculomotor', 0.45, 0.25],
       ['abducens', 0.4, 0.25],
+      ['internuclear', pseudoInternuclear],
       ['fatigability', 0.5],
       ['upper-face', 0.25, 0.2],
+    ],
+  },
+  {
+    // The lids alone, in a tenth or so at first: Grob 2008, as quoted in reviews (recalled).
+    ...postsynaptic,
+    variant: 'lids-alone',
+    percent: percent.postsynaptic * 0.06,
+    losses: {},
+    lopsidedShare: 0.5,
+    signs: [
+      ['eyelid-elevation', 0.92, 0.25],
+      ['eye-movement-fatigue', 0.1],
+      ['fatigability', 0.5],
+      ['upper-face', 0.2, 0.15],
     ],
   },
   {
@@ -56,6 +74,7 @@ export const junctionDiseases: readonly MuscleDisease[] = [
       ['eye-movement-fatigue', 0.8, 0.4],
       ['oculomotor', 0.45, 0.25],
       ['abducens', 0.4, 0.25],
+      ['internuclear', pseudoInternuclear],
       ['fatigability', 0.75],
       ['upper-face', 0.4],
       ['lower-face', 0.25],
@@ -244,6 +263,7 @@ export const junctionDiseases: readonly MuscleDisease[] = [
         ['oculomotor', 0.7],
         ['abducens', 0.7],
         ['trochlear', 0.4],
+        ['internuclear', pseudoInternuclear],
         ['swallowing', 0.9],
         ['palate', 0.75],
         ['speech-articulation', 0.8],

@@ -172,7 +172,12 @@ export const eyeMovementFunctions = {
   },
   vestibular: {
     carries: 'the vestibulo-ocular reflex',
-    path: series(same('vestibular-nerve'), partly(0.35, same('vestibular-nuclei'))),
+    // The head turned to one side takes the eyes to the other, by the abducens nucleus there.
+    path: series(
+      same('vestibular-nerve'),
+      partly(0.35, same('vestibular-nuclei')),
+      partly(0.5, other('abducens-nucleus')),
+    ),
     source: vestibular,
   },
   'canal-balance': {
