@@ -250,7 +250,7 @@ export const eyeSigns = sectionTable(
       label: 'Impaired convergence',
       sides: 'midline',
       hpo: equivalent('HP:0000619', 'Impaired convergence'),
-      probe: anyFaculty('pretectal', 'oculomotor'),
+      probe: anyFaculty('pretectal', 'oculomotor', 'convergence'),
     },
     'convergence-retraction-nystagmus': {
       label: 'Convergence-retraction nystagmus',

@@ -26,7 +26,7 @@ const presynaptic = {
 } as const;
 
 /** A medial rectus that fails before the others looks like an internuclear palsy (Glaser 1966, recalled). Judged. */
-const pseudoInternuclear = 0.1;
+const pseudoInternuclear = 0.06;
 
 /**
  * Junction disorders by what they weaken. Eyes and lids first in most of the postsynaptic ones, hips first in the
@@ -54,6 +54,8 @@ export const junctionDiseases: readonly MuscleDisease[] = [
     ...postsynaptic,
     variant: 'lids-alone',
     percent: percent.postsynaptic * 0.06,
+    // Within two years the eye muscles follow in most.
+    lasting: { years: 2, beyond: 0.4 },
     losses: {},
     lopsidedShare: 0.5,
     signs: [

@@ -81,6 +81,11 @@ export const eyeMovementFunctions = {
     path: same('medial-longitudinal-fasciculus'),
     source: eyes,
   },
+  convergence: {
+    carries: 'convergence, which may fail with both longitudinal fascicles',
+    path: partly(0.4, onBothSides('medial-longitudinal-fasciculus')),
+    source: eyes,
+  },
   skew: {
     carries: 'vertical alignment of the eyes',
     path: series(
