@@ -222,7 +222,9 @@ export const brainInflammationCauses: readonly Cause[] = [
       at(['cerebellar-vermis', 'cerebellar-hemisphere', 'flocculonodular-lobe'], 'rare'),
       at(['brainstem-diffuse'], 'common'),
       at([...brainstemParts], 'uncommon'),
-      at(['bulbar-motor-nuclei', 'basal-meningeal-process'], 'rare'),
+      at(['bulbar-motor-nuclei'], 'rare'),
+      at(['basal-meningeal-process'], 'uncommon'),
+      at(['meningeal-irritation', 'diffuse-encephalopathy'], 'rare'),
     ],
     tempo: tempos.acuteOrSubacute,
     // Like other encephalitis it comes on within three months.

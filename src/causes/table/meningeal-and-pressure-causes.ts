@@ -169,7 +169,7 @@ export const meningealAndPressureCauses: readonly Cause[] = [
     tempo: tempos.subacute,
     courses: { progressive: 1.6, improving: 0.2 },
     history: [
-      told(['hiv-infection', 'immunosuppression', 'corticosteroid', 'lymphoma', 'tacrolimus'], 15, 0.15),
+      told(['hiv-infection', 'immunosuppression', 'corticosteroid', 'lymphoma', 'tacrolimus'], 12, 0.25),
       told(anyHeadache, 1.6, 0.2),
       told('fever', 3, 0.5),
       told(['visual-loss', 'transient-visual-loss'], 1.7, 0.9),
@@ -205,7 +205,7 @@ export const meningealAndPressureCauses: readonly Cause[] = [
       at(['trigeminal-nerve', 'cerebellopontine-angle', 'abducens-nerve', 'oculomotor-nerve'], 'rare'),
       inKind(['multiple-sites'], 'uncommon'),
     ],
-    tempo: tempos.subacute,
+    tempo: { hyperacute: 0.02, acute: 0.2, subacute: 0.54, chronic: 0.24 },
     courses: { 'relapsing-remitting': 1.5 },
     age: { from: 20, to: 65, outside: 0.5 },
     history: [
@@ -251,6 +251,7 @@ export const meningealAndPressureCauses: readonly Cause[] = [
       at(['trigeminal-nerve', 'cerebellopontine-angle', 'oculomotor-nerve'], 'rare'),
       at(['diffuse-encephalopathy', 'midbrain-dorsal'], 'rare'),
       inKind(['multiple-sites'], 'rare'),
+      at(['abducens-nerve', 'retina', 'optic-chiasm', 'hyperkinetic-syndrome'], 'rare'),
     ],
     tempo: tempos.subacuteOrChronic,
     history: [
@@ -315,7 +316,7 @@ export const meningealAndPressureCauses: readonly Cause[] = [
     produces: [
       at(['meningeal-irritation'], 'very-common'),
       at(['raised-intracranial-pressure', 'diffuse-encephalopathy', 'no-lesion'], 'uncommon'),
-      at(['oculomotor-nerve'], 'rare'),
+      at(['oculomotor-nerve'], 'uncommon'),
     ],
     tempo: { hyperacute: 0.96, acute: 0.03, subacute: 0.005, chronic: 0.005 },
     courses: { 'relapsing-remitting': 0.05, progressive: 0.6 },
@@ -425,6 +426,8 @@ export const meningealAndPressureCauses: readonly Cause[] = [
       at(['raised-intracranial-pressure', 'midbrain-dorsal'], 'common'),
       at(['diffuse-encephalopathy', 'frontal-gait-disorder', 'abducens-nerve'], 'uncommon'),
       at(['optic-chiasm'], 'rare'),
+      at(['no-lesion', 'upper-motor-neuron-system'], 'rare'),
+      at(['cortex-parasagittal', 'akinetic-rigid-syndrome'], 'rare'),
     ],
     tempo: { hyperacute: 0.15, acute: 0.3, subacute: 0.35, chronic: 0.2 },
     courses: { progressive: 1.8, improving: 0.2 },

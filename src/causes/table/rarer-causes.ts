@@ -323,7 +323,7 @@ export const rarerCauses: readonly Cause[] = [
     key: 'idiopathic-ocular-motor-palsy',
     group: 'immune',
     label: 'Idiopathic or post-infectious palsy of an ocular motor nerve',
-    produces: [at(['trochlear-nerve', 'abducens-nerve'], 'uncommon'), at(['oculomotor-nerve'], 'rare')],
+    produces: [at(['abducens-nerve'], 'common'), at(['trochlear-nerve'], 'uncommon'), at(['oculomotor-nerve'], 'rare')],
     tempo: tempos.acute,
     courses: { progressive: 0.3, improving: 1.8 },
     age: { from: 0, to: 50, outside: 0.4 },
