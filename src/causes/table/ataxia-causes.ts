@@ -330,6 +330,7 @@ export const ataxiaCauses: readonly Cause[] = [
         6,
         0.3,
       ),
+      told(['herpes-zoster', 'rash'], 2, 0.97),
     ],
     quantities: [atLeast('csf-white-cells', 5, '10*6/L', 2.5, 0.6)],
     source: recalled('adams-victor', 'acute cerebellitis'),

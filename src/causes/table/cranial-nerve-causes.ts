@@ -288,7 +288,9 @@ export const cranialNerveCauses: readonly Cause[] = [
     tempo: tempos.sudden,
     courses: { progressive: 0.1, 'relapsing-remitting': 0.05 },
     history: [
-      told(['neck-or-chest-surgery', 'recent-surgery', 'spinal-surgery'], 15, 0.08),
+      // Most operations on the spine are done on the back.
+      told(['neck-or-chest-surgery', 'recent-surgery', 'spinal-surgery'], 6, 0.08),
+      told(['neck-or-chest-surgery', 'recent-surgery'], 2.5, 1),
       told('critical-illness', 2.5, 0.95),
       told('weight-loss', 0.4, 1.05),
     ],
@@ -357,7 +359,7 @@ export const cranialNerveCauses: readonly Cause[] = [
       at(['abducens-nerve', 'cavernous-sinus', 'ophthalmic-nerve'], 'uncommon'),
       at(['cerebellopontine-angle', 'facial-nerve', 'cochlear-nerve', 'oculosympathetic-chain'], 'uncommon'),
     ],
-    tempo: tempos.subacuteOrChronic,
+    tempo: { hyperacute: 0.03, acute: 0.09, subacute: 0.42, chronic: 0.46 },
     courses: { progressive: 2, improving: 0.1, 'relapsing-remitting': 0.1 },
     age: { from: 35, to: 90, outside: 0.5 },
     history: [

@@ -356,6 +356,7 @@ export const encephalopathyCauses: readonly Cause[] = [
       at(['diffuse-encephalopathy', 'cerebellar-degeneration', 'cortex-occipital'], 'rare'),
       at(['cerebellar-vermis', 'cortex-parietal', 'akinetic-rigid-syndrome'], 'rare'),
       inKind(['multiple-sites'], 'rare'),
+      at(['cortex-frontal', 'cortex-temporal', 'hyperkinetic-syndrome'], 'rare'),
     ],
     tempo: tempos.subacute,
     durationDays: { to: 730, outside: 0.1, source: read('cjd-tests-table', 'criteria: under 2 years') },

@@ -443,6 +443,7 @@ export const meningealAndPressureCauses: readonly Cause[] = [
       shows(['cranial-nerves/upgaze-palsy', 'cranial-nerves/convergence-retraction-nystagmus'], 6, 0.8),
       shows(['higher-function/drowsiness'], 3, 0.7),
       shows(['gait/ataxic', 'gait/magnetic'], 2, 0.9),
+      shows(['cranial-nerves/optic-disc-swelling'], 2.5, 0.9),
     ],
     values: [
       reads('ct-head', [

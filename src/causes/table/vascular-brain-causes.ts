@@ -68,6 +68,7 @@ export const vascularBrainCauses: readonly Cause[] = [
       told('fever', 0.5, 1),
       told('spreading-over-minutes', 0.4, 1),
       told('resolved-deficit', 0.3, 1),
+      told(['thrombophilia', 'cocaine-or-stimulants', 'lupus', 'vasculitis', 'hormonal-contraceptive'], 1.5, 1),
     ],
     signs: [shows(['involuntary-movements/palatal-tremor'], 4, 1), shows(['autonomic/arrhythmia'], 2, 0.95)],
     values: [
@@ -224,7 +225,6 @@ export const vascularBrainCauses: readonly Cause[] = [
       at([...brainstemParts, 'brainstem-diffuse'], 'uncommon'),
       at([...lobes, ...deepHemisphere, 'cerebellar-hemisphere', 'cerebellar-vermis'], 'uncommon'),
       at([...arterialCortex, 'bulbar-motor-nuclei'], 'rare'),
-      at(['upper-motor-neuron-system', 'raised-intracranial-pressure'], 'rare'),
     ],
     // Small bleeds add up: steps of days, or a deficit that grows for months.
     tempo: { hyperacute: 0.12, acute: 0.33, subacute: 0.3, chronic: 0.25 },
@@ -326,6 +326,7 @@ export const vascularBrainCauses: readonly Cause[] = [
       told(anyHeadache, 1.8, 0.7),
       told('alcohol-excess', 2.5, 0.9),
       told(['fluctuating-symptoms', 'cognitive-change'], 1.6, 0.9),
+      told(['lumbar-puncture-or-epidural', 'orthostatic-headache'], 2, 1),
     ],
     signs: [
       shows(
@@ -366,8 +367,20 @@ export const vascularBrainCauses: readonly Cause[] = [
       told('seizure', 4, 0.8),
       told('hormonal-contraceptive', 6, 0.8),
       told('pregnancy', 8, 0.9),
-      told(['cancer', 'lupus', 'inflammatory-bowel-disease', 'recent-bacteraemia'], 2, 0.95),
+      told(
+        [
+          'cancer',
+          'lupus',
+          'inflammatory-bowel-disease',
+          'recent-bacteraemia',
+          'sinus-or-ear-infection',
+          'head-injury',
+        ],
+        2,
+        0.95,
+      ),
       told('fever', 0.6, 1),
+      told('thrombophilia', 2.5, 0.97),
     ],
     signs: [
       shows(['cranial-nerves/optic-disc-swelling'], 6, 0.7),

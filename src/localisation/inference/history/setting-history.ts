@@ -86,7 +86,13 @@ export const settingHistory: readonly HistoryWeight[] = [
     'it crosses the field of operations on neck and chest',
   ),
   // Most operations on the spine are done on the back.
-  ...weigh('spinal-surgery', sympatheticAndRecurrent, 1.5, 1, 'it crosses the field of operations on the spine of the neck'),
+  ...weigh(
+    'spinal-surgery',
+    sympatheticAndRecurrent,
+    1.5,
+    1,
+    'it crosses the field of operations on the spine of the neck',
+  ),
   ...weigh(
     'neck-or-chest-surgery',
     sites('spinal-accessory-nerve', 'phrenic-nerve', 'great-auricular-nerve'),
