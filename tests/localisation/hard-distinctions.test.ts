@@ -576,3 +576,42 @@ describe('brisk jerks in arms and legs with an ataxia of the family', () => {
     expect([...chances.keys()][0]).toBe('cerebellar-degeneration');
   });
 });
+
+describe('eye signs that are taken for those of another place', () => {
+  const leading = (draft: ExamDraft): string | undefined => [...chancesOf(draft).keys()][0];
+
+  // Eyes that see no light at all have wide pupils: Brazis (recalled).
+  it('finds the optic nerves where both eyes are blind and both pupils wide', () => {
+    const cranialNerves = signs({ 'reduced-visual-acuity': true, 'dilated-pupil': true, 'unreactive-pupil': true });
+    expect(
+      leading({
+        age: 49,
+        onset: { pace: 'acute', durationDays: 1 },
+        history: { symptoms: [{ key: 'visual-loss', present: true }] },
+        findings: { cranialNerves },
+        otherwiseNormal: [{ section: 'higherFunction' }, { section: 'power' }],
+      }),
+    ).toBe('optic-nerve');
+  });
+
+  // A weak medial rectus mimics an internuclear palsy: Glaser 1966 (recalled).
+  it('finds the junction where eyes that do not adduct go with drooping lids and choking', () => {
+    const eyes = signs({ ptosis: true, 'internuclear-ophthalmoplegia': true });
+    expect(
+      leading({
+        age: 31,
+        onset: { pace: 'acute', durationDays: 2 },
+        history: { symptoms: ['diplopia', 'dysphagia', 'drooping-eyelids'].map((key) => ({ key, present: true })) },
+        findings: { cranialNerves: [...eyes, ...midline({ diplopia: true, dysphagia: true })] },
+      }),
+    ).toMatch(/synaptic-junction$/);
+  });
+
+  // The abducens nucleus turns the eyes in gaze and in the vestibulo-ocular reflex alike (recalled).
+  it('finds the pontine tegmentum where gaze to both sides and both head impulses fail', () => {
+    const eyes = signs({ 'gaze-palsy': true, 'abnormal-head-impulse': true });
+    expect(leading({ age: 60, onset: { pace: 'hyperacute' }, findings: { cranialNerves: eyes } })).toBe(
+      'pons-tegmentum',
+    );
+  });
+});

@@ -80,7 +80,7 @@ export const ataxiaCauses: readonly Cause[] = [
     key: 'autoimmune-cerebellar-ataxia',
     group: 'immune',
     label: 'Autoimmune cerebellar ataxia without a tumour',
-    produces: [at([degeneration], 'uncommon'), at(parts, 'uncommon')],
+    produces: [at([degeneration], 'common'), at(parts, 'uncommon')],
     // With antibodies to glutamic acid decarboxylase over weeks in 38 %, in the rest over months to years; 82 % were women, 85 % had
     // diabetes or another autoimmune disease, and a quarter had vertigo before.
     tempo: { hyperacute: 0.01, acute: 0.06, subacute: 0.38, chronic: 0.55 },
@@ -244,13 +244,15 @@ export const ataxiaCauses: readonly Cause[] = [
     key: 'gluten-ataxia',
     group: 'immune',
     label: 'Gluten ataxia',
-    produces: [at([degeneration], 'uncommon'), at(['cerebellar-vermis'], 'uncommon')],
-    tempo: tempos.chronic,
+    produces: [at([degeneration], 'common'), at(['cerebellar-vermis'], 'uncommon')],
+    tempo: { hyperacute: 0.01, acute: 0.04, subacute: 0.25, chronic: 0.7 },
     age: { from: 30, to: 80, outside: 0.5 },
     history: [
       told(['coeliac-disease', 'malabsorption'], 10, 0.8),
       told('family/autoimmune-disease', 1.5, 0.95),
       told(relatives, 0.4, 1.05),
+      told(['weight-loss', 'recent-weight-loss'], 1.5, 0.95),
+      told('alcohol-excess', 0.4, 1.05),
     ],
     values: [
       reads('tissue-transglutaminase-antibody', [
@@ -308,7 +310,11 @@ export const ataxiaCauses: readonly Cause[] = [
     key: 'post-infectious-cerebellitis',
     group: 'immune',
     label: 'Post-infectious cerebellitis',
-    produces: [at([degeneration], 'uncommon'), at(parts, 'uncommon')],
+    produces: [
+      at([degeneration], 'uncommon'),
+      at(parts, 'uncommon'),
+      at(['brainstem-diffuse', 'raised-intracranial-pressure'], 'rare'),
+    ],
     tempo: tempos.acute,
     courses: { improving: 2, monophasic: 2 },
     age: { from: 1, to: 35, outside: 0.3 },
@@ -324,6 +330,7 @@ export const ataxiaCauses: readonly Cause[] = [
         6,
         0.3,
       ),
+      told(['herpes-zoster', 'rash'], 2, 0.97),
     ],
     quantities: [atLeast('csf-white-cells', 5, '10*6/L', 2.5, 0.6)],
     source: recalled('adams-victor', 'acute cerebellitis'),

@@ -14,10 +14,10 @@ export const brainCauses: readonly Cause[] = [
     produces: [
       at(['optic-radiation-temporal', 'optic-radiation-parietal', 'raised-intracranial-pressure'], 'very-common'),
       at(['optic-tract'], 'common'),
-      at(['cortex-frontal', 'cortex-temporal', 'raised-intracranial-pressure'], 'very-common'),
-      at(['optic-radiation-temporal', 'midbrain-dorsal'], 'very-common'),
-      at([...arterialCortex, 'cortex-parietal', 'cortex-occipital', ...deepHemisphere, 'optic-tract'], 'common'),
-      at(['optic-radiation-parietal', 'cortex-parasagittal', 'cerebellar-hemisphere', 'cerebellar-vermis'], 'common'),
+      at(['cortex-frontal', 'cortex-temporal'], 'very-common'),
+      at(['midbrain-dorsal'], 'very-common'),
+      at([...arterialCortex, 'cortex-parietal', 'cortex-occipital', ...deepHemisphere], 'common'),
+      at(['cortex-parasagittal', 'cerebellar-hemisphere', 'cerebellar-vermis'], 'common'),
       at(
         ['flocculonodular-lobe', 'frontal-gait-disorder', 'diffuse-encephalopathy', 'subthalamic-nucleus'],
         'uncommon',
@@ -25,8 +25,10 @@ export const brainCauses: readonly Cause[] = [
       at(['midbrain-tegmentum', 'midbrain-ventral'], 'uncommon'),
       at(['corticobulbar-both-sides', 'medulla-half', 'medulla-medial', 'medulla-lateral', 'foramen-magnum'], 'rare'),
       inKind(['multiple-sites'], 'uncommon'),
+      at(['no-lesion'], 'rare'),
+      at(['pons-ventral', 'pons-tegmentum', 'pons-lateral', 'brainstem-diffuse', 'meningeal-irritation'], 'rare'),
     ],
-    tempo: tempos.subacuteOrChronic,
+    tempo: { hyperacute: 0.02, acute: 0.08, subacute: 0.42, chronic: 0.48 },
     courses: { progressive: 1.8, improving: 0.1, 'relapsing-remitting': 0.1 },
     history: [
       told(anyHeadache, 1.5, 0.8),

@@ -188,6 +188,8 @@ export const cordCauses: readonly Cause[] = [
       told('multiple-sclerosis', 12, 0.6),
       told('optic-neuritis', 4, 0.9),
       told('family/similar-disorder', 2, 1),
+      told(['paraesthesiae', 'numbness', 'electric-shock-on-neck-flexion'], 1.3, 0.95),
+      told(['hypertension', 'atrial-fibrillation', 'ischaemic-heart-disease'], 0.6, 1.02),
     ],
     signs: [
       shows(['special-tests/lhermitte'], 2, 0.95),

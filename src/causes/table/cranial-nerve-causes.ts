@@ -108,11 +108,12 @@ export const cranialNerveCauses: readonly Cause[] = [
         ],
         'uncommon',
       ),
+      at(['spinal-accessory-nerve', 'recurrent-laryngeal-nerve', 'trochlear-nerve'], 'uncommon'),
     ],
     tempo: tempos.sudden,
     courses: { progressive: 0.15, 'relapsing-remitting': 0.05, improving: 1.3 },
     history: [
-      told([...trauma, 'limb-fracture-or-dislocation'], 15, 0.12),
+      told([...trauma, 'limb-fracture-or-dislocation'], 15, 0.06),
       told(['recent-surgery', 'dental-procedure', 'neck-or-chest-surgery'], 8, 0.8),
       told('loss-of-consciousness', 2, 0.9),
     ],
@@ -136,7 +137,7 @@ export const cranialNerveCauses: readonly Cause[] = [
     group: 'neoplastic',
     label: 'Tumour of the parotid gland or along the facial nerve',
     produces: [at(['facial-nerve'], 'uncommon')],
-    tempo: tempos.subacuteOrChronic,
+    tempo: { hyperacute: 0.02, acute: 0.08, subacute: 0.4, chronic: 0.5 },
     courses: { progressive: 2.5, improving: 0.05, 'relapsing-remitting': 0.3 },
     durationDays: { from: 14, outside: 0.3, source: bellGuideline },
     age: { from: 35, to: 95, outside: 0.4 },
@@ -145,6 +146,7 @@ export const cranialNerveCauses: readonly Cause[] = [
       told(['cancer', 'lymphoma'], 3, 0.9),
       told('facial-pain', 1.5, 0.9),
       told('twitching', 1.5, 0.95),
+      told('hearing-loss', 0.8, 1),
     ],
     signs: [shows(['inspection/enlarged-lymph-nodes'], 4, 0.9)],
     source: recalled('bells-palsy-2013', 'a slow palsy is a tumour until shown otherwise'),
@@ -177,6 +179,17 @@ export const cranialNerveCauses: readonly Cause[] = [
       // From the tip of the petrous bone to the sinus beside it, and along the base of the skull.
       at(['cavernous-sinus', 'basal-meningeal-process'], 'uncommon'),
       at(['raised-intracranial-pressure', 'orbital-apex'], 'rare'),
+      at(['vagus-nerve'], 'uncommon'),
+      at(
+        [
+          'bulbar-motor-nuclei',
+          'recurrent-laryngeal-nerve',
+          'spinal-accessory-nerve',
+          'oculomotor-nerve',
+          'meningeal-irritation',
+        ],
+        'rare',
+      ),
     ],
     tempo: tempos.acuteOrSubacute,
     courses: { progressive: 1.5, 'relapsing-remitting': 0.2 },
@@ -282,7 +295,9 @@ export const cranialNerveCauses: readonly Cause[] = [
     tempo: tempos.sudden,
     courses: { progressive: 0.1, 'relapsing-remitting': 0.05 },
     history: [
-      told(['neck-or-chest-surgery', 'recent-surgery', 'spinal-surgery'], 15, 0.08),
+      // Most operations on the spine are done on the back.
+      told(['neck-or-chest-surgery', 'recent-surgery', 'spinal-surgery'], 6, 0.08),
+      told(['neck-or-chest-surgery', 'recent-surgery'], 2.5, 1),
       told('critical-illness', 2.5, 0.95),
       told('weight-loss', 0.4, 1.05),
     ],
@@ -351,7 +366,7 @@ export const cranialNerveCauses: readonly Cause[] = [
       at(['abducens-nerve', 'cavernous-sinus', 'ophthalmic-nerve'], 'uncommon'),
       at(['cerebellopontine-angle', 'facial-nerve', 'cochlear-nerve', 'oculosympathetic-chain'], 'uncommon'),
     ],
-    tempo: tempos.subacuteOrChronic,
+    tempo: { hyperacute: 0.03, acute: 0.09, subacute: 0.42, chronic: 0.46 },
     courses: { progressive: 2, improving: 0.1, 'relapsing-remitting': 0.1 },
     age: { from: 35, to: 90, outside: 0.5 },
     history: [

@@ -170,12 +170,16 @@ export const encephalopathyCauses: readonly Cause[] = [
       at(['midbrain-tegmentum', 'midbrain-dorsal', 'pons-tegmentum', 'flocculonodular-lobe'], 'uncommon'),
       at(['diffuse-encephalopathy', 'medial-longitudinal-fasciculus'], 'uncommon'),
       inKind(['multiple-sites'], 'uncommon'),
+      at(['thalamus', 'cerebellar-hemisphere', 'cerebellar-degeneration', 'raised-intracranial-pressure'], 'rare'),
     ],
-    tempo: tempos.acute,
+    // Days in drinkers, weeks where vomiting or hunger empties the stores.
+    tempo: { hyperacute: 0.06, acute: 0.54, subacute: 0.35, chronic: 0.05 },
     courses: { 'relapsing-remitting': 0.3 },
     history: [
       told('alcohol-excess', 8, 0.4),
       told('vomiting', 3, 0.8),
+      // Vomiting of pregnancy.
+      told('pregnancy', 3, 1),
       told(['gastrectomy', 'bariatric-surgery', 'malabsorption'], 6, 0.9),
       told(['malnutrition', 'weight-loss', 'recent-weight-loss'], 5, 0.5),
       told('fever', 0.5, 1),
@@ -190,6 +194,9 @@ export const encephalopathyCauses: readonly Cause[] = [
           'cranial-nerves/gaze-palsy',
           'cranial-nerves/gaze-evoked-nystagmus',
           'cranial-nerves/nystagmus',
+          'cranial-nerves/vertical-nystagmus',
+          'cranial-nerves/downbeat-nystagmus',
+          'cranial-nerves/opsoclonus',
         ],
         3,
         0.4,
@@ -284,6 +291,17 @@ export const encephalopathyCauses: readonly Cause[] = [
     produces: [
       at(['pons-ventral', 'brainstem-diffuse', 'corticobulbar-both-sides'], 'uncommon'),
       at(['diffuse-encephalopathy'], 'rare'),
+      at(
+        [
+          'thalamus',
+          'striatum',
+          'akinetic-rigid-syndrome',
+          'hyperkinetic-syndrome',
+          'internal-capsule',
+          'cerebellar-hemisphere',
+        ],
+        'rare',
+      ),
     ],
     tempo: tempos.acute,
     courses: { 'relapsing-remitting': 0.1 },
@@ -338,6 +356,7 @@ export const encephalopathyCauses: readonly Cause[] = [
       at(['diffuse-encephalopathy', 'cerebellar-degeneration', 'cortex-occipital'], 'rare'),
       at(['cerebellar-vermis', 'cortex-parietal', 'akinetic-rigid-syndrome'], 'rare'),
       inKind(['multiple-sites'], 'rare'),
+      at(['cortex-frontal', 'cortex-temporal', 'hyperkinetic-syndrome'], 'rare'),
     ],
     tempo: tempos.subacute,
     durationDays: { to: 730, outside: 0.1, source: read('cjd-tests-table', 'criteria: under 2 years') },

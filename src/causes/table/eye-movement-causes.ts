@@ -207,7 +207,7 @@ export const eyeMovementCauses: readonly Cause[] = [
       at(['oculomotor-nerve', 'orbital-apex'], 'common'),
       at(['abducens-nerve', 'trochlear-nerve', 'ophthalmic-nerve', 'trigeminal-nerve'], 'uncommon'),
     ],
-    tempo: tempos.subacuteOrChronic,
+    tempo: { hyperacute: 0.03, acute: 0.09, subacute: 0.42, chronic: 0.46 },
     courses: { progressive: 2, improving: 0.15, 'relapsing-remitting': 0.2 },
     age: { from: 30, to: 90, outside: 0.5 },
     history: [

@@ -164,7 +164,7 @@ export const hearingAndBalanceCauses: readonly Cause[] = [
     key: 'autoimmune-inner-ear-disease',
     group: 'immune',
     label: 'Immune disease of the inner ear (Cogan syndrome)',
-    produces: [at(['cochlear-nerve'], 'uncommon'), at(['vestibular-nerve'], 'rare')],
+    produces: [at(['cochlear-nerve'], 'uncommon'), at(['vestibular-nerve'], 'uncommon')],
     tempo: tempos.subacute,
     courses: { fluctuating: 1.8, progressive: 1.5, 'relapsing-remitting': 1.2 },
     age: { from: 18, to: 65, outside: 0.5 },

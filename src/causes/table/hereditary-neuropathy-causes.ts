@@ -403,6 +403,16 @@ export const hereditaryNeuropathyCauses: readonly Cause[] = [
     produces: [
       inKind(['polyradiculoneuropathy'], 'rare'),
       at(['length-dependent-polyneuropathy', 'spinal-cord-lateral', 'multiple-sites'], 'rare'),
+      at(
+        [
+          'diffuse-encephalopathy',
+          'cortex-frontal',
+          'hyperkinetic-syndrome',
+          'upper-motor-neuron-system',
+          'frontal-gait-disorder',
+        ],
+        'rare',
+      ),
     ],
     tempo: tempos.subacuteOrChronic,
     courses: { progressive: 1.4, improving: 0.1 },

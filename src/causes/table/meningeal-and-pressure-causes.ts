@@ -169,7 +169,7 @@ export const meningealAndPressureCauses: readonly Cause[] = [
     tempo: tempos.subacute,
     courses: { progressive: 1.6, improving: 0.2 },
     history: [
-      told(['hiv-infection', 'immunosuppression', 'corticosteroid', 'lymphoma', 'tacrolimus'], 15, 0.15),
+      told(['hiv-infection', 'immunosuppression', 'corticosteroid', 'lymphoma', 'tacrolimus'], 12, 0.25),
       told(anyHeadache, 1.6, 0.2),
       told('fever', 3, 0.5),
       told(['visual-loss', 'transient-visual-loss'], 1.7, 0.9),
@@ -252,6 +252,7 @@ export const meningealAndPressureCauses: readonly Cause[] = [
       at(['trigeminal-nerve', 'cerebellopontine-angle', 'oculomotor-nerve'], 'rare'),
       at(['diffuse-encephalopathy', 'midbrain-dorsal'], 'rare'),
       inKind(['multiple-sites'], 'rare'),
+      at(['abducens-nerve', 'retina', 'optic-chiasm', 'hyperkinetic-syndrome'], 'rare'),
     ],
     // Early meningitis takes nerves of the head, and vessels, within days.
     tempo: { hyperacute: 0.05, acute: 0.15, subacute: 0.37, chronic: 0.43 },
@@ -317,7 +318,7 @@ export const meningealAndPressureCauses: readonly Cause[] = [
     produces: [
       at(['meningeal-irritation'], 'very-common'),
       at(['raised-intracranial-pressure', 'diffuse-encephalopathy', 'no-lesion'], 'uncommon'),
-      at(['oculomotor-nerve'], 'rare'),
+      at(['oculomotor-nerve'], 'uncommon'),
     ],
     tempo: { hyperacute: 0.96, acute: 0.03, subacute: 0.005, chronic: 0.005 },
     courses: { 'relapsing-remitting': 0.05, progressive: 0.6 },
@@ -427,6 +428,8 @@ export const meningealAndPressureCauses: readonly Cause[] = [
       at(['raised-intracranial-pressure', 'midbrain-dorsal'], 'common'),
       at(['diffuse-encephalopathy', 'frontal-gait-disorder', 'abducens-nerve'], 'uncommon'),
       at(['optic-chiasm'], 'rare'),
+      at(['no-lesion', 'upper-motor-neuron-system'], 'rare'),
+      at(['cortex-parasagittal', 'akinetic-rigid-syndrome'], 'rare'),
     ],
     tempo: { hyperacute: 0.15, acute: 0.3, subacute: 0.35, chronic: 0.2 },
     courses: { progressive: 1.8, improving: 0.2 },
@@ -442,6 +445,7 @@ export const meningealAndPressureCauses: readonly Cause[] = [
       shows(['cranial-nerves/upgaze-palsy', 'cranial-nerves/convergence-retraction-nystagmus'], 6, 0.8),
       shows(['higher-function/drowsiness'], 3, 0.7),
       shows(['gait/ataxic', 'gait/magnetic'], 2, 0.9),
+      shows(['cranial-nerves/optic-disc-swelling'], 2.5, 0.9),
     ],
     values: [
       reads('ct-head', [

@@ -356,17 +356,22 @@ export const movementCauses: readonly Cause[] = [
     label: 'Primary orthostatic tremor',
     mondo: mondo('MONDO:0016546', 'primary orthostatic tremor'),
     produces: [
-      at(['action-tremor', 'no-lesion'], 'uncommon'),
-      at(['hyperkinetic-syndrome', 'sensory-polyneuropathy'], 'rare'),
+      at(['no-lesion'], 'rare'),
+      at(['action-tremor'], 'uncommon'),
+      at(['hyperkinetic-syndrome', 'frontal-gait-disorder', 'sensory-polyneuropathy'], 'rare'),
     ],
     tempo: tempos.chronic,
     age: { from: 45, to: 90, outside: 0.2 },
     history: [
       told('unsteadiness', 3, 0.2),
-      told('tremor', 2, 0.6),
       told(['leg-weakness', 'difficulty-walking'], 1.2, 0.8),
+      told('tremor', 2, 0.5),
+      told('family/tremor', 0.5, 1.05),
     ],
-    signs: [shows(['gait/unable-to-stand', 'coordination/standing-balance'], 4, 0.4)],
+    signs: [
+      shows(['gait/unable-to-stand', 'coordination/standing-balance'], 4, 0.4),
+      shows(['involuntary-movements/resting-tremor', 'involuntary-movements/bradykinesia'], 0.2, 1.2),
+    ],
     source: tremorChapter,
   },
 ];

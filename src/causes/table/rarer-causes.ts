@@ -1,4 +1,5 @@
 import { fromMemory, recalled } from '../../kernel/cite.ts';
+import { anyHeadache } from './brain-sites.ts';
 import { at, atRoot, type Cause, inKind, reads, shows, tempos, told } from './cause.ts';
 
 const cordChapter = recalled('adams-victor', 'diseases of the spinal cord');
@@ -320,10 +321,88 @@ export const rarerCauses: readonly Cause[] = [
     source: recalled('twelfth-nerve-1996', 'no cause found in a few'),
   },
   {
+    key: 'rickettsial-encephalitis',
+    group: 'infective',
+    label: 'Scrub typhus or other rickettsial infection of brain and meninges',
+    produces: [
+      at(['diffuse-encephalopathy', 'meningeal-irritation'], 'uncommon'),
+      at(['basal-meningeal-process', 'brainstem-diffuse', 'raised-intracranial-pressure'], 'rare'),
+      at(['abducens-nerve', 'facial-nerve', 'cochlear-nerve', 'cerebellar-vermis'], 'rare'),
+    ],
+    // A week of fever comes before the head.
+    tempo: { hyperacute: 0.02, acute: 0.6, subacute: 0.36, chronic: 0.02 },
+    courses: { 'relapsing-remitting': 0.1 },
+    history: [
+      told('fever', 5, 0.05),
+      told(['travel', 'tick-bite'], 6, 0.3),
+      told('rash', 3, 0.8),
+      told(anyHeadache, 1.6, 0.5),
+      told(['hearing-loss', 'muscle-pain', 'breathlessness'], 1.5, 0.95),
+    ],
+    signs: [
+      shows(['autonomic/fever'], 3, 0.3),
+      shows(['higher-function/confusion', 'higher-function/drowsiness', 'higher-function/coma'], 2, 0.6),
+      shows(['inspection/enlarged-lymph-nodes'], 2, 0.95),
+    ],
+    source: fromMemory,
+  },
+  {
+    key: 'adult-onset-alexander-disease',
+    group: 'hereditary',
+    inheritance: ['autosomal-dominant'],
+    label: 'Alexander disease of later onset',
+    produces: [
+      at(['bulbar-motor-nuclei', 'brainstem-diffuse', 'corticobulbar-both-sides'], 'rare'),
+      at(['spinal-cord-lateral', 'upper-motor-neuron-system', 'cerebellar-degeneration'], 'rare'),
+    ],
+    tempo: tempos.lifelong,
+    courses: { progressive: 1.5, improving: 0.05, 'relapsing-remitting': 0.2 },
+    age: { from: 12, to: 65, outside: 0.3 },
+    history: [
+      told(['dysphagia', 'slurred-speech', 'voice-change'], 2, 0.6),
+      told(['unsteadiness', 'difficulty-walking', 'bladder-disturbance'], 1.5, 0.8),
+      told('family/similar-disorder', 4, 0.7),
+    ],
+    signs: [
+      shows(['involuntary-movements/palatal-tremor'], 15, 0.8),
+      shows(['plantars/plantar-response', 'clonus/ankle', 'gait/spastic'], 2, 0.7),
+    ],
+    values: [
+      reads('mri-brain', [
+        ['white-matter-disease', 3],
+        ['infarct', 0.05],
+      ]),
+      reads('genetic-test', [
+        ['other', 30],
+        ['negative', 0.1],
+      ]),
+    ],
+    source: fromMemory,
+  },
+  {
+    key: 'hypertrophic-olivary-degeneration',
+    group: 'degenerative',
+    label: 'Degeneration of the inferior olive after a lesion of brainstem or cerebellum',
+    produces: [
+      at(['pons-tegmentum', 'midbrain-tegmentum', 'brainstem-diffuse', 'cerebellar-hemisphere'], 'rare'),
+      at(['medulla-half', 'medial-longitudinal-fasciculus', 'action-tremor', 'hyperkinetic-syndrome'], 'rare'),
+    ],
+    // Weeks to a year after the lesion.
+    tempo: tempos.subacuteOrChronic,
+    courses: { progressive: 1.2, improving: 0.2 },
+    history: [
+      told(['stroke', 'head-injury', 'recent-surgery'], 6, 0.3),
+      told(['oscillopsia', 'tremor'], 2, 0.8),
+      told('fever', 0.3, 1),
+    ],
+    signs: [shows(['involuntary-movements/palatal-tremor'], 30, 0.1)],
+    source: fromMemory,
+  },
+  {
     key: 'idiopathic-ocular-motor-palsy',
     group: 'immune',
     label: 'Idiopathic or post-infectious palsy of an ocular motor nerve',
-    produces: [at(['trochlear-nerve', 'abducens-nerve'], 'uncommon'), at(['oculomotor-nerve'], 'rare')],
+    produces: [at(['abducens-nerve'], 'common'), at(['trochlear-nerve'], 'uncommon'), at(['oculomotor-nerve'], 'rare')],
     tempo: tempos.acute,
     courses: { progressive: 0.3, improving: 1.8 },
     age: { from: 0, to: 50, outside: 0.4 },
@@ -344,7 +423,7 @@ export const rarerCauses: readonly Cause[] = [
     ],
     tempo: tempos.acute,
     history: [
-      told(['rash', 'herpes-zoster'], 10, 0.5),
+      told(['rash', 'herpes-zoster'], 20, 0.5),
       told(['ear-pain', 'facial-pain', 'headache', 'neck-pain'], 2, 0.5),
       told(['dysphagia', 'voice-change'], 1.6, 0.5),
       told(['immunosuppression', 'diabetes-mellitus'], 1.5, 0.95),

@@ -155,6 +155,8 @@ export const systemicNeuropathyCauses: readonly Cause[] = [
           'abducens-nerve',
           'trigeminal-nerve',
           'vagus-nerve',
+          'recurrent-laryngeal-nerve',
+          'cavernous-sinus',
           'hypoglossal-nerve',
           'cerebellopontine-angle',
           'sciatic-nerve',

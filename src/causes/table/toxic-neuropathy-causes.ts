@@ -55,6 +55,7 @@ export const toxicNeuropathyCauses: readonly Cause[] = [
       at(['motor-polyneuropathy', 'autonomic-neuropathy'], 'rare'),
       // Vincristine takes strength and reflexes of arms and legs alike.
       inKind(['polyradiculoneuropathy'], 'rare'),
+      at(['oculomotor-nerve', 'recurrent-laryngeal-nerve', 'trigeminal-nerve', 'facial-nerve', 'optic-nerve'], 'rare'),
     ],
     tempo: tempos.subacute,
     courses: { improving: 1.5, static: 1.2 },

@@ -40,9 +40,20 @@ export const vascularBrainCauses: readonly Cause[] = [
       at(['corticobulbar-both-sides', 'cerebellar-hemisphere'], 'very-common'),
       at(['brainstem-diffuse'], 'very-common'),
       at(['cerebellar-vermis'], 'common'),
-      at(['subthalamic-nucleus', 'flocculonodular-lobe', 'cortex-parasagittal', 'vestibular-nerve'], 'uncommon'),
+      at(['subthalamic-nucleus', 'flocculonodular-lobe', 'cortex-parasagittal'], 'uncommon'),
       at(['bulbar-motor-nuclei', 'diffuse-encephalopathy'], 'rare'),
       inKind(['multiple-sites'], 'common'),
+      at(
+        [
+          'cerebellopontine-angle',
+          'cochlear-nerve',
+          'facial-nerve',
+          'no-lesion',
+          'hyperkinetic-syndrome',
+          'frontal-gait-disorder',
+        ],
+        'rare',
+      ),
     ],
     // Of one in five the hour is not known, for they woke with it; others come in steps.
     tempo: { hyperacute: 0.74, acute: 0.21, subacute: 0.04, chronic: 0.01 },
@@ -57,6 +68,7 @@ export const vascularBrainCauses: readonly Cause[] = [
       told('fever', 0.5, 1),
       told('spreading-over-minutes', 0.4, 1),
       told('resolved-deficit', 0.3, 1),
+      told(['thrombophilia', 'cocaine-or-stimulants', 'lupus', 'vasculitis', 'hormonal-contraceptive'], 1.5, 1),
     ],
     signs: [shows(['involuntary-movements/palatal-tremor'], 4, 1), shows(['autonomic/arrhythmia'], 2, 0.95)],
     values: [
@@ -130,8 +142,9 @@ export const vascularBrainCauses: readonly Cause[] = [
       at([...deepHemisphere, 'cerebellar-hemisphere', 'pons-ventral', 'pons-tegmentum'], 'common'),
       at([...cortex, ...opticRadiation, 'cerebellar-vermis', 'brainstem-diffuse'], 'common'),
       at(['midbrain-tegmentum', 'midbrain-ventral', 'midbrain-dorsal', 'pons-lateral'], 'uncommon'),
-      at(['raised-intracranial-pressure', 'subthalamic-nucleus', 'optic-tract', 'meningeal-irritation'], 'uncommon'),
+      at(['subthalamic-nucleus', 'meningeal-irritation'], 'uncommon'),
       at(['corticobulbar-both-sides', ...medulla, 'medial-longitudinal-fasciculus', 'diffuse-encephalopathy'], 'rare'),
+      at(['no-lesion'], 'rare'),
     ],
     tempo: tempos.sudden,
     courses: { 'relapsing-remitting': 0.2 },
@@ -298,9 +311,10 @@ export const vascularBrainCauses: readonly Cause[] = [
       at(['cortex-middle-cerebral', 'cortex-middle-cerebral-upper', 'internal-capsule'], 'uncommon'),
       at(['cortex-frontal', 'cortex-parietal', 'cortex-temporal', 'cortex-hand-area'], 'uncommon'),
       at(['cortex-middle-cerebral-lower', 'cortex-anterior-cerebral', 'cortex-parasagittal'], 'uncommon'),
-      at(['diffuse-encephalopathy', 'raised-intracranial-pressure', 'frontal-gait-disorder'], 'uncommon'),
+      at(['diffuse-encephalopathy', 'frontal-gait-disorder'], 'uncommon'),
       // Pressed from without, the hemisphere can look like a deep lesion.
       at(['thalamus-and-capsule', 'thalamus', 'striatum', 'akinetic-rigid-syndrome', 'oculomotor-nerve'], 'rare'),
+      at(['no-lesion', 'subthalamic-nucleus', 'hyperkinetic-syndrome', 'meningeal-irritation'], 'rare'),
     ],
     tempo: tempos.acuteOrSubacute,
     age: { from: 60, to: 110, outside: 0.3 },
@@ -312,6 +326,7 @@ export const vascularBrainCauses: readonly Cause[] = [
       told(anyHeadache, 1.8, 0.7),
       told('alcohol-excess', 2.5, 0.9),
       told(['fluctuating-symptoms', 'cognitive-change'], 1.6, 0.9),
+      told(['lumbar-puncture-or-epidural', 'orthostatic-headache'], 2, 1),
     ],
     signs: [
       shows(
@@ -352,8 +367,20 @@ export const vascularBrainCauses: readonly Cause[] = [
       told('seizure', 4, 0.8),
       told('hormonal-contraceptive', 6, 0.8),
       told('pregnancy', 8, 0.9),
-      told(['cancer', 'lupus', 'inflammatory-bowel-disease', 'recent-bacteraemia'], 2, 0.95),
+      told(
+        [
+          'cancer',
+          'lupus',
+          'inflammatory-bowel-disease',
+          'recent-bacteraemia',
+          'sinus-or-ear-infection',
+          'head-injury',
+        ],
+        2,
+        0.95,
+      ),
       told('fever', 0.6, 1),
+      told('thrombophilia', 2.5, 0.97),
     ],
     signs: [
       shows(['cranial-nerves/optic-disc-swelling'], 6, 0.7),
@@ -377,6 +404,7 @@ export const vascularBrainCauses: readonly Cause[] = [
     produces: [
       at(['cerebellar-hemisphere', 'cerebellar-vermis'], 'common'),
       at(['flocculonodular-lobe', 'raised-intracranial-pressure', 'brainstem-diffuse'], 'uncommon'),
+      at(['vestibular-nerve'], 'rare'),
     ],
     tempo: tempos.sudden,
     courses: { progressive: 1.5, 'relapsing-remitting': 0.1 },

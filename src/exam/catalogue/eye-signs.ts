@@ -105,7 +105,7 @@ export const eyeSigns = sectionTable(
       label: 'Dilated pupil',
       bodyPart: 'eye',
       hpo: equivalent('HP:0011499', 'Mydriasis'),
-      probe: faculty('pupil-parasympathetic'),
+      probe: anyFaculty('pupil-parasympathetic', 'light-perception-of-both-eyes'),
     },
     'unreactive-pupil': {
       label: 'Pupil unreactive to light',
@@ -250,7 +250,7 @@ export const eyeSigns = sectionTable(
       label: 'Impaired convergence',
       sides: 'midline',
       hpo: equivalent('HP:0000619', 'Impaired convergence'),
-      probe: anyFaculty('pretectal', 'oculomotor'),
+      probe: anyFaculty('pretectal', 'oculomotor', 'convergence'),
     },
     'convergence-retraction-nystagmus': {
       label: 'Convergence-retraction nystagmus',

@@ -51,12 +51,15 @@ function pressureHypotheses(): Hypothesis[] {
   );
 }
 
+/** Blood and pus in the meninges raise the pressure, and one sixth nerve or both give way in a few of a hundred. Judged. */
+const sixthNerve = 0.03;
+
 function meningealHypotheses(): Hypothesis[] {
   const site = widespreadSite('meningeal-irritation', 'Meningeal irritation', 'meninges');
   const process = processOf({ because: 'inflamed or bloodstained meninges resist being stretched' });
   return (
     [
-      ['alert', 0.95, 0.5, []],
+      ['alert', 0.95, 0.5, [['abducens', sixthNerve]]],
       [
         'confused',
         0.9,
@@ -65,6 +68,7 @@ function meningealHypotheses(): Hypothesis[] {
           ['consciousness', 0.55],
           ['attention', 0.6],
           ['orientation', 0.4],
+          ['abducens', sixthNerve * 2],
         ],
       ],
     ] as const

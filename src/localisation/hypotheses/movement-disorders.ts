@@ -292,7 +292,8 @@ function cerebellarDegeneration(): Hypothesis[] {
   const site = widespreadSite('cerebellar-degeneration', 'Degeneration of the whole cerebellum', 'cerebellum');
   const forms = [
     { key: 'pure', share: 0.4, hemisphere: 0.75, vermis: 0.85, pyramidal: 0, process: cerebellumOnly },
-    { key: 'mild', share: 0.2, hemisphere: 0.45, vermis: 0.7, pyramidal: 0, process: cerebellumOnly },
+    // Gait fails before speech and eyes do.
+    { key: 'mild', share: 0.2, hemisphere: 0.45, vermis: 0.7, pyramidal: 0, speech: 0.3, process: cerebellumOnly },
     { key: 'with-tracts', share: 0.2, hemisphere: 0.7, vermis: 0.8, pyramidal: 0.4, process: cerebellumOnly },
     {
       key: 'with-autonomic-failure',
@@ -305,7 +306,7 @@ function cerebellarDegeneration(): Hypothesis[] {
     { key: 'with-brisk-jerks', share: 0.015, hemisphere: 0.7, vermis: 0.8, pyramidal: 0.05, process: briskAndUnsteady },
     { key: 'with-long-axons', share: 0.2, hemisphere: 0.65, vermis: 0.8, pyramidal: 0.3, process: longAxons },
   ] as const;
-  return forms.map(({ key, share, hemisphere, vermis, pyramidal, process }) => {
+  return forms.map(({ key, share, hemisphere, vermis, pyramidal, process, ...form }) => {
     const lesion = new LesionBuilder().brain('left', 'cerebellar-vermis', vermis);
     lesion.brain('left', 'flocculonodular-lobe', 0.5);
     for (const side of bodySides) {
@@ -317,7 +318,7 @@ function cerebellarDegeneration(): Hypothesis[] {
     return hypothesis(site, key, percent.cerebellar * share, lesion.build(), {
       process,
       faculties: facultiesOf([
-        ['speech-cerebellar', 0.5],
+        ['speech-cerebellar', 'speech' in form ? form.speech : 0.5],
         ['nystagmus-gaze-evoked', 0.35],
         ['pursuit', 0.4],
         ['saccade-accuracy', 0.4],

@@ -303,6 +303,8 @@ const forms: readonly Form[] = [
       ['oculomotor', 0.75],
       ['abducens', 0.85],
       ['trochlear', 0.2],
+      // A weak medial rectus looks like an internuclear palsy. Judged.
+      ['internuclear', 0.06],
       ['eyelid-elevation', 0.5],
       ['pupil-parasympathetic', 0.3],
       ['lower-face', 0.3],

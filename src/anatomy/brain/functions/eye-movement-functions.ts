@@ -81,6 +81,11 @@ export const eyeMovementFunctions = {
     path: same('medial-longitudinal-fasciculus'),
     source: eyes,
   },
+  convergence: {
+    carries: 'convergence, which may fail with both longitudinal fascicles',
+    path: partly(0.4, onBothSides('medial-longitudinal-fasciculus')),
+    source: eyes,
+  },
   skew: {
     carries: 'vertical alignment of the eyes',
     path: series(
@@ -172,7 +177,12 @@ export const eyeMovementFunctions = {
   },
   vestibular: {
     carries: 'the vestibulo-ocular reflex',
-    path: series(same('vestibular-nerve'), partly(0.35, same('vestibular-nuclei'))),
+    // The head turned to one side takes the eyes to the other, by the abducens nucleus there.
+    path: series(
+      same('vestibular-nerve'),
+      partly(0.35, same('vestibular-nuclei')),
+      partly(0.5, other('abducens-nucleus')),
+    ),
     source: vestibular,
   },
   'canal-balance': {

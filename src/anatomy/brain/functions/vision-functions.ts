@@ -98,6 +98,11 @@ export const visionFunctions = {
     path: series(partly(0.2, same('optic-nerve', 'inner-retina')), partly(0.2, same('optic-chiasm'))),
     source: pupil,
   },
+  'light-perception-of-both-eyes': {
+    carries: 'any light at all from either eye, without which both pupils are wide',
+    path: series(partly(0.25, onBothSides('optic-nerve')), partly(0.1, same('optic-chiasm'))),
+    source: pupil,
+  },
   'visual-field-upper-quadrant': {
     carries: 'sight of the upper quarter of that side',
     path: upperQuarter,

@@ -17,7 +17,7 @@ const sympatheticAndRecurrent = sites('recurrent-laryngeal-nerve', 'oculosympath
 const borderZones: Applies = ({ key, side }) =>
   side === 'both' && (key === 'cortex-parietal' || key === 'cortex-occipital' || key === 'cortex-parasagittal');
 const bothOccipitalLobes: Applies = ({ key, side }) => key === 'cortex-occipital' && side === 'both';
-const wastingCerebellum = sites('cerebellar-degeneration', 'flocculonodular-lobe');
+const wastingCerebellum = sites('cerebellar-degeneration', 'cerebellar-vermis', 'flocculonodular-lobe');
 
 /**
  * What a person has, takes or went through that the causes of one place need and others hardly do. The factors follow the
@@ -79,11 +79,19 @@ export const settingHistory: readonly HistoryWeight[] = [
     'the operation works beside it',
   ),
   ...weigh(
-    ['neck-or-chest-surgery', 'spinal-surgery'],
+    'neck-or-chest-surgery',
     sympatheticAndRecurrent,
     3,
     1,
     'it crosses the field of operations on neck and chest',
+  ),
+  // Most operations on the spine are done on the back.
+  ...weigh(
+    'spinal-surgery',
+    sympatheticAndRecurrent,
+    1.5,
+    1,
+    'it crosses the field of operations on the spine of the neck',
   ),
   ...weigh(
     'neck-or-chest-surgery',
