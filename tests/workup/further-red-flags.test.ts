@@ -3,6 +3,7 @@ import { assessRedFlags, redFlagRules } from '../../src/workup/red-flags.ts';
 import { bedsideExam, localised, site } from '../support/bedside.ts';
 import { brainAndEyeStories } from './red-flag-stories/brain-and-eye-stories.ts';
 import { complaintsAloneStories } from './red-flag-stories/complaints-alone-stories.ts';
+import { fewSignStories } from './red-flag-stories/few-sign-stories.ts';
 import { headAndMuscleStories } from './red-flag-stories/head-and-muscle-stories.ts';
 import { nerveStories } from './red-flag-stories/nerve-stories.ts';
 import { sparseAndSlowStories } from './red-flag-stories/sparse-and-slow-stories.ts';
@@ -16,6 +17,7 @@ import { undatedAndOneSidedStories } from './red-flag-stories/undated-and-one-si
 const stories = [
   ...brainAndEyeStories,
   ...complaintsAloneStories,
+  ...fewSignStories,
   ...headAndMuscleStories,
   ...nerveStories,
   ...sparseAndSlowStories,

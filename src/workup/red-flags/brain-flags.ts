@@ -50,7 +50,7 @@ export const brainFlags: readonly RedFlagRule[] = [
       ];
       // What is still there is treated as a stroke.
       const { pace } = facts.exam.onset;
-      const isRecent = pace !== 'chronic' && facts.beganWithin(twoWeeks) !== 'no';
+      const isRecent = pace !== 'chronic' && (facts.beganWithin(twoWeeks) !== 'no' || attacksGoOn(facts));
       // What spreads over minutes, and has come and gone like this before, is the aura of migraine.
       const isAura = facts.told('spreading-over-minutes').length > 0 && facts.told('similar-attacks-before').length > 0;
       return resolved.length > 0 && isRecent && !isAura && suddenFocalSigns(facts).length === 0
@@ -250,6 +250,14 @@ const massOnImage: ReadonlySet<string> = new Set([
   'meningeal-enhancement',
   'cavernous-malformation',
 ]);
+
+/** Attacks that began weeks ago and still come at once and pass: the last may be of today, and of its age nothing was said. */
+function attacksGoOn(facts: BedsideFacts): boolean {
+  const { onset, course } = facts.exam;
+  const comesAgain = course === 'fluctuating' || facts.told('similar-attacks-before').length > 0;
+  const isOther = facts.told('migraine', 'epilepsy', 'seizure', 'multiple-sclerosis', 'positional-vertigo').length > 0;
+  return onset.pace === 'hyperacute' && facts.beganWithin(92) === 'yes' && comesAgain && !isOther;
+}
 
 /** Days for which an attack that has passed still foretells a stroke. */
 const twoWeeks = 14;

@@ -37,7 +37,7 @@ const weakFaceAndEyes = [
  */
 export function acuteSymmetricalWeakness(facts: BedsideFacts): readonly Reason[] {
   if (!facts.bothLegsWeak && !facts.bothArmsWeak) return [];
-  if (facts.beganWithin(28) !== 'yes' || !facts.maybeProgressing || facts.upperMotorSigns.length > 0) return [];
+  if (facts.beganWithin(28) !== 'yes' || !facts.maybeProgressing || isOfTracts(facts)) return [];
   const weak = facts.bothLegsWeak ? facts.weak('lower-limbs') : facts.weak('upper-limbs');
   const reflexes = facts.reducedReflexes;
   // Weak legs with a numb saddle and strong arms are the cauda equina's picture, which has a flag of its own.
@@ -45,6 +45,15 @@ export function acuteSymmetricalWeakness(facts: BedsideFacts): readonly Reason[]
   // Weakness on both sides alone is common; lost reflexes or spread to arms and legs make it this picture.
   if (reflexes.length === 0 && !(facts.bothLegsWeak && facts.bothArmsWeak)) return [];
   return [...findingReasons(weak, 4), ...findingReasons(reflexes, 3)];
+}
+
+/** Signs of upper motor neurons; one brisk jerk among many lost ones is met in neuropathies too, where these are the likeliest place. */
+function isOfTracts({ upperMotorSigns, reducedReflexes, kindProbability }: BedsideFacts): boolean {
+  const areMostLost = reducedReflexes.length >= 2 * upperMotorSigns.length && reducedReflexes.length >= 4;
+  const isJerkAlone = upperMotorSigns.every(({ item }) => item.scale === 'reflex-grade');
+  return (
+    upperMotorSigns.length > 0 && !(areMostLost && isJerkAlone && kindProbability('polyradiculoneuropathy') >= 0.5)
+  );
 }
 
 export function bulbarReasons(facts: BedsideFacts): readonly Reason[] {
@@ -95,6 +104,28 @@ function measurements(facts: BedsideFacts): readonly Measured[] {
   return [...direct, { low: isUnder({ ...volume, value: perKg }, 20), reason: { pointer: volume.pointer, text } }];
 }
 
+/** What blocks the junction between nerve and muscle, with anything weak: the diaphragm is next. Source: WHO guideline on snakebite 2016, recalled. */
+function stoppedByPoison(
+  facts: BedsideFacts,
+  bulbar: readonly Reason[],
+  cranial: readonly Reason[],
+): readonly Reason[] {
+  const poison = facts.told(
+    'organophosphate',
+    'venomous-bite',
+    'home-preserved-food',
+    'botulinum-toxin-injection',
+    'magnesium',
+  );
+  const weak = [
+    ...findingReasons(facts.weakLimbs, 3),
+    ...bulbar,
+    ...cranial,
+    ...facts.told('weakness', 'leg-weakness', 'arm-weakness', 'drooping-eyelids'),
+  ];
+  return poison.length > 0 && weak.length > 0 ? [...poison, ...weak.slice(0, 4)] : [];
+}
+
 export function checkBreathing(facts: BedsideFacts): Verdict | null {
   const weakness = acuteSymmetricalWeakness(facts);
   const bulbar = bulbarReasons(facts);
@@ -116,6 +147,13 @@ export function checkBreathing(facts: BedsideFacts): Verdict | null {
   const isAcute = facts.beganWithin(28) === 'yes' && facts.maybeProgressing;
   if (isAcute && breathless.length > 0 && neuromuscular && (atRisk || cranial.length > 0))
     return present([...breathless, ...weakness.slice(0, 2), ...cranial]);
+  if (isAcute && signs.length + breathless.length > 0) {
+    const because = stoppedByPoison(facts, bulbar, cranial);
+    if (because.length > 0) return present([...breathless, ...signs, ...because]);
+  }
+  // Limbs weak on both sides and a breath seen to fail within days need no further name.
+  if (isAcute && signs.length > 0 && facts.upperMotorSigns.length === 0 && (facts.bothLegsWeak || facts.bothArmsWeak))
+    return present([...signs, ...findingReasons(facts.weakLimbs, 3)]);
   const weakSwallow = bulbar.length > 0 && facts.kindProbability('junction') >= 0.3;
   if (atRisk && (acute || weakSwallow)) {
     if (measured.length === 0)

@@ -133,6 +133,42 @@ function isAreflexicAllOver({ query, reducedReflexes }: BedsideFacts): boolean {
   return reducedReflexes.length >= 4 && !isKept;
 }
 
+function areArmJerksLost({ reducedReflexes }: BedsideFacts): boolean {
+  return isOnBothSides(reducedReflexes.filter(({ item }) => item.region === 'upper-limbs'));
+}
+
+/**
+ * Both legs that within three days hardly move under arms not known to be weak: a neuropathy seldom goes so far so soon and
+ * spares the arms, and shock of the cord takes the jerks too.
+ */
+function areLegsLostInDays(facts: BedsideFacts): boolean {
+  const isLost = bodySides.every((side) => facts.weak('lower-limbs', side).some((one) => (powerOf(one) ?? 5) <= 2));
+  const isOther =
+    facts.weak('upper-limbs').length + facts.cranialNerveSigns.length > 0 ||
+    areArmJerksLost(facts) ||
+    facts.query.quantity('potassium', 'mmol/L') !== undefined ||
+    facts.told('episodic-weakness', 'similar-attacks-before', 'hyperthyroidism', ...pressOnNerves).length > 0 ||
+    facts.kindProbability('muscle', 'junction') >= 0.5;
+  return isLost && facts.beganWithin(3) === 'yes' && facts.maybeProgressing && !isOther;
+}
+
+/** One side weak and the other numb to pin or heat on leg or trunk, below a head without signs: half a cord, whatever the jerks. */
+export function crossedLoss(facts: BedsideFacts): readonly Reason[] {
+  const head = facts.query.abnormalWhere(({ item }) => ['cranialNerves', 'higherFunction'].includes(item.section));
+  if (head.length > 0 || facts.kindProbability('cord') < 0.5) return none;
+  const numb = [...facts.legSensoryLoss, ...facts.trunkSensoryLoss].filter(
+    ({ modality }) => modality === 'pinprick' || modality === 'temperature',
+  );
+  for (const side of bodySides) {
+    const weak = facts.weak('lower-limbs', side);
+    const crossed = numb.filter((one) => one.side !== side);
+    const isOneSided = weak.length > 0 && weak.length === facts.weak('lower-limbs').length;
+    if (isOneSided && crossed.length > 0 && crossed.length === numb.length)
+      return findingReasons([...weak.slice(0, 3), ...crossed.slice(0, 2)]);
+  }
+  return none;
+}
+
 /** Both arms, with the legs or without, that fail after an injury of the neck or with a pain of the neck that struck. */
 function isBrokenNeck(facts: BedsideFacts): boolean {
   const struck = facts.exam.onset.pace === 'hyperacute' && facts.told('neck-pain').length > 0;
@@ -249,11 +285,16 @@ function abscessReasons(facts: BedsideFacts): readonly Reason[] {
   );
 }
 
-/** Feeling or power lost over hours to days where the cord is much the likeliest place, though no tract sign or level was found yet. */
+/**
+ * Feeling or power lost over hours to days, or power over weeks, where the cord is much the likeliest place, though no tract
+ * sign or level was found yet. Lost jerks of the legs are weighed in that place; those of the arms speak for nerves.
+ */
 function newInTheCord(facts: BedsideFacts): readonly Reason[] {
-  const isDays = facts.cameWithin(28);
+  const { pace } = facts.exam.onset;
+  const isWeeks = pace === 'subacute' && facts.beganWithin(28) === 'yes' && facts.maybeProgressing;
+  const isNew = facts.cameWithin(28) || (isWeeks && facts.weakLimbs.length > 0);
   const inCord = facts.kindProbability('cord') >= mostlyCord;
-  if (!isDays || !inCord || isAreflexicAllOver(facts) || areFeetPressed(facts)) return none;
+  if (!isNew || !inCord || areArmJerksLost(facts) || areFeetPressed(facts)) return none;
   return findingReasons(
     facts.query.abnormalWhere(({ item }) => item.section === 'power' || item.section === 'sensation'),
     4,
@@ -301,6 +342,7 @@ function checkCordSigns(facts: BedsideFacts): Verdict | null {
     isSpinalAtBothSides(facts) ||
     isBrokenNeck(facts) ||
     areLegsStruck(facts) ||
+    areLegsLostInDays(facts) ||
     areLegsAndBladderLost(facts) ||
     areWeakAndBrisk(facts) ||
     isNumbAboveTheKnees(facts);

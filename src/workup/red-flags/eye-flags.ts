@@ -157,6 +157,8 @@ function thirdNerveSigns({ query }: BedsideFacts): readonly Finding[] {
     'cranial-nerves/eye-elevation-weakness',
     'cranial-nerves/eye-depression-weakness',
   ];
+  const wide = wideAndUnmoving(query);
+  if (wide.length > 0) return wide;
   return query.abnormal(['cranial-nerves/ptosis']).flatMap((lid) => {
     const own = bodySides.flatMap((side) => (side === lid.side ? query.abnormal(parts, side) : []));
     const other = bodySides.flatMap((side) =>
@@ -164,6 +166,20 @@ function thirdNerveSigns({ query }: BedsideFacts): readonly Finding[] {
     );
     return own.length > 0 && other.length === 0 ? [lid, ...own] : [];
   });
+}
+
+/** A wide pupil in an eye that does not move, of one side alone and not pushed out, though nobody has named the nerve or the lid. */
+function wideAndUnmoving(query: BedsideFacts['query']): readonly Finding[] {
+  const pupils = query.abnormal(['cranial-nerves/dilated-pupil', 'cranial-nerves/unreactive-pupil']);
+  const moves = query.abnormal([
+    'cranial-nerves/ophthalmoplegia',
+    'cranial-nerves/eye-adduction-weakness',
+    'cranial-nerves/eye-elevation-weakness',
+  ]);
+  const found = [...pupils, ...moves];
+  const isOneEye = new Set(found.map(({ side }) => side)).size === 1;
+  const pushedOut = query.abnormal(['inspection/proptosis', 'inspection/chemosis']);
+  return pupils.length > 0 && moves.length > 0 && isOneEye && pushedOut.length === 0 ? found : [];
 }
 
 /** A lid that droops on one side with double vision and a fresh pain, in an eye that nobody has looked at further. */

@@ -27,10 +27,12 @@ export function isOfPressedNerves(facts: BedsideFacts): boolean {
   );
   const movements = new Set(weakLimbs.map(({ item }) => item.key));
   const regions = new Set(weakLimbs.map(({ item }) => item.region));
+  // Where nerves are known to give way to pressure, two of them may do so in the same week.
+  const givesWay = facts.told('previous-pressure-palsy', 'family/pressure-palsies').length > 0;
   return (
     pressed.length > 0 &&
     movements.size <= 2 &&
-    regions.size === 1 &&
+    (regions.size === 1 || givesWay) &&
     exam.course !== 'progressive' &&
     facts.upperMotorSigns.length + facts.trunkSensoryLoss.length + facts.sphincterFailure.length === 0
   );

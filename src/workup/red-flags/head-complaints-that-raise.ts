@@ -42,7 +42,9 @@ export const headComplaints: readonly RaisingStory[] = [
     check: (facts) => {
       const isUndated = facts.isUndated && facts.exam.course === undefined;
       const known = facts.told('multiple-sclerosis', 'cancer', 'resolved-deficit', 'dementia', 'head-injury');
-      if (!isUndated || known.length + feverReasons(facts).length > 0) return none;
+      // A disc takes weeks to grow pale: what goes with it is old.
+      const pale = facts.query.abnormal(['cranial-nerves/optic-disc-pallor']);
+      if (!isUndated || known.length + feverReasons(facts).length + pale.length > 0) return none;
       const half = oneSidedWeakness(facts);
       const isHalf = new Set(half.map(({ item }) => item.region)).size === 2 && facts.brainProbability >= 0.5;
       const central = centralSigns(facts.query);
@@ -57,6 +59,7 @@ export const headComplaints: readonly RaisingStory[] = [
         ...(isPlain ? each(findingReasons(signs, 4), [...risk, ...agedFrom(60, facts)]) : none),
         ...(told.length > 0 ? each(told, limb, risk) : none),
         ...(central.length > 0 && risk.length > 0 ? each(findingReasons(signs, 3), risk) : none),
+        ...each(findingReasons(facts.query.abnormal(plainOfAHemisphere), 2), agedFrom(60, facts)),
       ];
     },
     source: stroke,
@@ -109,6 +112,7 @@ export const headComplaints: readonly RaisingStory[] = [
       return [
         ...each(facts.told('headache', 'new-headache'), facts.told('syncope', 'loss-of-consciousness')),
         ...(isForty ? each(facts.told('new-headache'), facts.told('vomiting', 'neck-pain')) : none),
+        ...(isForty ? each(facts.told('headache'), facts.told('vomiting'), facts.told('neck-pain')) : none),
       ];
     },
     source: recalled('nice-ng228', 'symptoms and signs'),
@@ -141,6 +145,15 @@ export const headComplaints: readonly RaisingStory[] = [
         : none,
     source: recalled('cvt-2017', 'when to suspect it'),
   },
+];
+
+/** Signs of a hemisphere that nobody carries about for long without being known for it. */
+const plainOfAHemisphere = [
+  'higher-function/global-aphasia',
+  'higher-function/expressive-aphasia',
+  'higher-function/receptive-aphasia',
+  'higher-function/neglect',
+  'cranial-nerves/forced-gaze-deviation',
 ];
 
 /** What speaks for a nerve, a joint, the junction, or an attack that has passed. */

@@ -5,6 +5,7 @@ import { type BedsideFacts, isOnLimb } from '../bedside-facts.ts';
 import {
   checkCord,
   cordSigns,
+  crossedLoss,
   failingBladder,
   isOnBothSides,
   spinalPain,
@@ -143,6 +144,7 @@ export const spinalFlags: readonly RedFlagRule[] = [
       // What is said to grow, or of which nothing is said, counts as gradual where nobody has said since when.
       const isUndated = facts.beganWithin(28) === 'unknown';
       const slow = (isGradual(facts) || isUndated) && !isKnownFamily(facts) && !isElsewhere;
+      if (isOfMotorNeurons(facts)) return null;
       if (signs.length > 0 && slow && facts.maybeProgressing) return present(signs);
       return orTold(checkUnseenLegs(facts), [
         ...growingInTheCord(facts),
@@ -335,7 +337,8 @@ function infectionWithoutFever(facts: BedsideFacts): readonly Reason[] {
 /** One sign of the tracts or a level is enough where the cord is a likely place and limbs, walk or bladder are said to grow worse. */
 function growingInTheCord(facts: BedsideFacts): readonly Reason[] {
   const inCord = facts.kindProbability('cord');
-  const grows = isGradual(facts) && facts.exam.course === 'progressive';
+  const isUndated = facts.beganWithin(28) === 'unknown';
+  const grows = (isGradual(facts) || isUndated) && facts.exam.course === 'progressive';
   // A level is met in no degeneration of tracts, however long it has been there.
   const tooOld = isOld(facts) && facts.trunkSensoryLoss.length === 0;
   if (!grows || inCord < 0.3 || tooOld || hasRelatives(facts)) return none;
@@ -352,7 +355,7 @@ function growingInTheCord(facts: BedsideFacts): readonly Reason[] {
     ...facts.told(...toldDeficit.filter((key) => key !== 'arm-weakness' && key !== 'weakness')),
     ...facts.told('clumsiness', 'unsteadiness', 'falls'),
   ];
-  return each(findingReasons(signs, 3), trouble);
+  return each([...findingReasons(signs, 3), ...crossedLoss(facts)], trouble);
 }
 
 /**
@@ -382,6 +385,29 @@ function siteProbability({ localisation }: BedsideFacts, site: string): number {
   return localisation.localisations
     .filter((one) => one.site === site)
     .reduce((sum, { probability }) => sum + probability, 0);
+}
+
+/**
+ * Muscles that twitch in arms and legs, with a jaw or a tongue that shares in it, and nothing lost of feeling or bladder, nor a
+ * pain of the spine: motor neurons above and below, and no compression.
+ */
+function isOfMotorNeurons(facts: BedsideFacts): boolean {
+  const twitching = facts.query.abnormalWhere(({ item }) => item.key === 'fasciculation');
+  const regions = new Set(
+    twitching.map(({ item, place }) => (place !== undefined && 'key' in place ? place.key : item.region)),
+  );
+  const bulbar = facts.query.abnormal([
+    'cranial-nerves/tongue-fasciculation',
+    'cranial-nerves/tongue-wasting',
+    'reflexes/jaw',
+  ]);
+  const sensory = facts.query.abnormalWhere(({ item }) => item.section === 'sensation');
+  return (
+    regions.size >= 2 &&
+    bulbar.length > 0 &&
+    sensory.length + facts.sphincterFailure.length + facts.saddleLoss.length === 0 &&
+    facts.told(...spinalPain, 'numbness', 'tight-band').length === 0
+  );
 }
 
 /** Numb feet where a polyneuropathy is much likelier than the cord or the cauda equina. */

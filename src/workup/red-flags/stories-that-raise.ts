@@ -4,6 +4,7 @@ import { read, recalled } from '../../kernel/cite.ts';
 import type { BedsideFacts } from '../bedside-facts.ts';
 import { dangerOf } from './danger-words.ts';
 import { feverReasons } from './fever.ts';
+import { fewSignStories } from './few-signs-that-raise.ts';
 import { headComplaints } from './head-complaints-that-raise.ts';
 import { limbComplaints } from './limb-complaints-that-raise.ts';
 import { massStories } from './mass-stories-that-raise.ts';
@@ -229,6 +230,7 @@ const everyStory: readonly RaisingStory[] = [
   ...medicineStories,
   ...headComplaints,
   ...limbComplaints,
+  ...fewSignStories,
 ];
 
 /** Reasons for which a story alone raises a flag; empty when none does. */

@@ -1,5 +1,6 @@
 import type { Reason } from '../../causes/ranked-cause.ts';
 import { findingReasons } from '../../causes/reasons.ts';
+import type { Finding } from '../../exam/finding.ts';
 import { recalled } from '../../kernel/cite.ts';
 import { agedFrom, type BedsideFacts } from '../bedside-facts.ts';
 import { isOnBothSides } from './cord.ts';
@@ -25,7 +26,7 @@ export const strokeStories: readonly RaisingStory[] = [
     check: (facts) => {
       const { pace } = facts.exam.onset;
       const signs = brainstemSigns
-        .map((items) => findingReasons(facts.query.abnormal(items), 1))
+        .map((items) => findingReasons(facts.query.abnormal(items).filter(notOfOldEars(facts)), 1))
         .filter(({ length }) => length > 0);
       const least = pace === 'subacute' ? 3 : 2;
       const inTime = pace !== 'chronic' && facts.beganWithin(14) === 'yes';
@@ -128,6 +129,12 @@ export const strokeStories: readonly RaisingStory[] = [
     source: recalled('nice-ng128', 'sudden onset of focal symptoms'),
   },
 ];
+
+/** Hearing lost in both ears alike is that of age or noise, and no sign of the brainstem. */
+function notOfOldEars({ query }: BedsideFacts): (finding: Finding) => boolean {
+  const isBoth = isOnBothSides(query.abnormal(['cranial-nerves/hearing-loss']));
+  return ({ item }) => item.key !== 'hearing-loss' || !isBoth;
+}
 
 const speechSigns = [
   'cranial-nerves/dysarthria',

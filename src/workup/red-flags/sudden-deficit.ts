@@ -104,7 +104,7 @@ function isVascular(facts: BedsideFacts): boolean {
  * signs are absent and the brain holds less than a tenth of the probability: a wrist drop found on waking is sudden too.
  */
 export function suddenFocalSigns(facts: BedsideFacts): readonly Reason[] {
-  if (!isSudden(facts) || isOneJointInjured(facts)) return [];
+  if (!isSudden(facts) || isOneJointInjured(facts) || isOneLimbHurt(facts)) return [];
   const brain = [...centralSigns(facts.query, suddenBrainSigns), ...oneSidedFlap(facts)];
   const halfBody = bodySides.flatMap((side) => {
     const arm = facts.weak('upper-limbs', side);
@@ -175,6 +175,31 @@ function isOneJointInjured(facts: BedsideFacts): boolean {
     isProximal &&
     facts.cranialNerveSigns.length + higher.length + facts.upperMotorSigns.length === 0 &&
     facts.told('recent-surgery', 'neck-or-chest-surgery', 'hip-replacement', 'trauma', 'external-pressure').length > 0
+  );
+}
+
+/**
+ * One limb alone that is weak after it was pulled, struck or lain upon, below a sound head, where its nerves are much the
+ * likeliest place: a palsy found on waking is sudden too.
+ */
+function isOneLimbHurt(facts: BedsideFacts): boolean {
+  const weak = onOneSide(facts.weakLimbs);
+  const regions = new Set(weak.map(({ item }) => item.region));
+  const higher = facts.query.abnormalWhere(({ item }) => item.section === 'higherFunction');
+  const elsewhere = [...facts.cranialNerveSigns, ...higher, ...facts.upperMotorSigns, ...facts.trunkSensoryLoss];
+  const hurt = facts.told(
+    ...['trauma', 'limb-fracture-or-dislocation', 'recent-surgery', 'external-pressure', 'deep-sleep-on-arm'],
+    ...['elbow-leaning', 'leg-crossing', 'prolonged-squatting'],
+  );
+  const inNerves = facts.kindProbability('nerve', 'multiple-nerves', 'plexus', 'root');
+  const isInjuredAbove = facts.told('head-injury', 'neck-trauma', 'speech-difficulty', 'slurred-speech').length > 0;
+  return (
+    weak.length > 0 &&
+    regions.size === 1 &&
+    elsewhere.length === 0 &&
+    hurt.length > 0 &&
+    !isInjuredAbove &&
+    inNerves >= 0.6
   );
 }
 

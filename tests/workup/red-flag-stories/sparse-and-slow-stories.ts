@@ -267,7 +267,7 @@ export const sparseAndSlowStories: readonly Story[] = [
     raised: { history: { onset: { pace: 'acute', durationDays: 1 } }, findings: inShock },
     not: {
       history: { onset: { pace: 'acute', durationDays: 1 } },
-      findings: { power: inShock.power, reflexes: inShock.reflexes },
+      findings: { power: weakLegs, reflexes: inShock.reflexes },
     },
   },
   {

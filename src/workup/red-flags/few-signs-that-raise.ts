@@ -1,0 +1,213 @@
+import type { Reason } from '../../causes/ranked-cause.ts';
+import { findingReasons } from '../../causes/reasons.ts';
+import type { Finding } from '../../exam/finding.ts';
+import { read, recalled } from '../../kernel/cite.ts';
+import { bodySides } from '../../kernel/side.ts';
+import { type BedsideFacts, isOnLimb } from '../bedside-facts.ts';
+import { bulbarReasons } from './breathing.ts';
+import { clouded } from './consciousness.ts';
+import { failingBladder, isOnBothSides, spinalPain } from './cord.ts';
+import { eyeMovementSigns } from './eye-movement-signs.ts';
+import { feverReasons } from './fever.ts';
+import { each, none, type RaisingStory } from './story.ts';
+import { onOneSide } from './sudden-deficit.ts';
+
+const halfYear = 183;
+
+/** Emergencies that show one or two signs of the many they are known by. */
+export const fewSignStories: readonly RaisingStory[] = [
+  {
+    // A fever, and memory, thought, speech or the senses that fail within the month.
+    flag: 'suspected-encephalitis',
+    check: (facts) => {
+      const isFresh = facts.exam.onset.pace !== 'chronic' && facts.beganWithin(28) === 'yes' && facts.maybeProgressing;
+      const known = facts.told('dementia', 'alcohol-excess');
+      if (!isFresh || known.length > 0) return none;
+      const mind = [...findingReasons(facts.query.abnormal(failingMind), 3), ...facts.told('cognitive-change')];
+      return each(trueFever(facts), mind);
+    },
+    source: recalled('adams-victor', 'herpes simplex encephalitis'),
+  },
+  {
+    // Memory with a clouded mind, both failing over weeks: inflammation of the limbic system needs no fever and no fit.
+    flag: 'suspected-encephalitis',
+    check: (facts) => {
+      const memory = facts.query.abnormal(['higher-function/memory-impairment', 'higher-function/amnesia']);
+      const isWeeks = facts.exam.onset.pace === 'subacute' && facts.beganWithin(92) === 'yes';
+      const other = facts.told('dementia', 'alcohol-excess', 'head-injury', 'malnutrition', 'cancer');
+      return isWeeks && facts.exam.course === 'progressive' && other.length === 0
+        ? each(findingReasons(memory), findingReasons(facts.query.abnormal(clouded)))
+        : none;
+    },
+    source: recalled('autoimmune-encephalitis-2016', 'possible autoimmune encephalitis'),
+  },
+  {
+    // One narrow pupil, or one low lid with a painful neck, and a fresh pain on that side of the head: the lid and the pupil of Horner differ by little and one of them is missed.
+    flag: 'painful-horner-syndrome',
+    check: (facts) => {
+      const { query } = facts;
+      const isFresh = facts.exam.onset.pace !== 'chronic' && facts.beganWithin(28) === 'yes' && facts.maybeProgressing;
+      if (!isFresh || facts.told('red-eye', 'similar-attacks-before', 'opioid').length > 0) return none;
+      const narrow = query.abnormal(['cranial-nerves/small-pupil']);
+      const lids = query.abnormal(['cranial-nerves/ptosis']);
+      const other = [
+        ...query.abnormal([...eyeMovementSigns, 'cranial-nerves/dilated-pupil', 'cranial-nerves/fatigable-ptosis']),
+        ...facts.told('diplopia', 'fatigable-weakness', 'myasthenia-gravis'),
+      ];
+      const neck = facts.told('neck-pain', 'neck-trauma');
+      const pain = [...neck, ...facts.told('facial-pain', 'eye-pain', 'new-headache', 'headache', 'shoulder-pain')];
+      return [
+        ...(narrow.length === 1 && lids.length === 0 ? each(findingReasons(narrow), pain) : none),
+        ...(lids.length === 1 && narrow.length === 0 && other.length === 0 ? each(findingReasons(lids), neck) : none),
+      ];
+    },
+    source: recalled('adams-victor', 'dissection of the carotid artery'),
+  },
+  {
+    // A bladder that stays full or an anus that is slack, with a painful back or legs that fail, whatever its date and whatever the arms do.
+    flag: 'suspected-cauda-equina-syndrome',
+    check: (facts) => {
+      const { query } = facts;
+      if (!facts.maybeProgressing || query.result('mri-lumbar-spine') !== undefined) return none;
+      if (facts.upperMotorSigns.length + facts.trunkSensoryLoss.length > 0) return none;
+      const slack = findingReasons(
+        query.abnormal(['sphincters/reduced-anal-tone', 'sphincters/absent-voluntary-anal-contraction']),
+      );
+      const full = findingReasons(query.abnormal(['sphincters/urinary-retention', 'sphincters/palpable-bladder']));
+      const pain = facts.told(...spinalPain, 'radicular-leg-pain', 'bilateral-leg-pain');
+      const isGrowing = facts.exam.course === 'progressive' && facts.beganWithin(92) === 'yes';
+      const both = facts.bothLegsWeak ? findingReasons(facts.weak('lower-limbs'), 3) : none;
+      return [
+        ...(facts.isUndated ? each(slack, [...full, ...failingBladder(facts)], pain) : none),
+        ...(isGrowing || facts.beganWithin(28) === 'yes' ? each(slack, failingBladder(facts), both) : none),
+      ];
+    },
+    source: read('girft-ces-2023'),
+  },
+  {
+    // Nerves that fail one by one with pain: another one in each leg, and one of an arm.
+    flag: 'suspected-vasculitic-neuropathy',
+    check: (facts) => {
+      const inTime = facts.isUndated ? facts.exam.course === 'progressive' : facts.beganWithin(halfYear) === 'yes';
+      const isElsewhere =
+        facts.upperMotorSigns.length + facts.trunkSensoryLoss.length + facts.sphincterFailure.length > 0;
+      if (!inTime || !facts.maybeProgressing || isElsewhere) return none;
+      const numb = facts.query.abnormalWhere(
+        ({ item, place }) => item.section === 'sensation' && place?.kind === 'territory',
+      );
+      const legs = bodySides.map((side) =>
+        numb.filter((one) => one.side === side && isOnLimb(one.place, 'lower-limbs')),
+      );
+      const [left, right] = legs.map((found) => new Set(found.map(nerveOf)));
+      const isInBoth = left !== undefined && right !== undefined && left.size > 0 && right.size > 0;
+      const areUnlike = isInBoth && [...left].every((nerve) => !right.has(nerve));
+      const arm = numb.filter(({ place }) => isOnLimb(place, 'upper-limbs'));
+      return areUnlike && arm.length > 0
+        ? each(
+            facts.told('neuropathic-pain', 'leg-pain', 'arm-pain', 'foot-pain', 'muscle-pain'),
+            findingReasons(numb, 4),
+          )
+        : none;
+    },
+    source: read('vasculitic-neuropathy-2010'),
+  },
+  {
+    // Both lids, the eyes and the throat within a week in nobody known to tire: who ate what is seldom known on the first day.
+    flag: 'suspected-botulism',
+    check: (facts) => {
+      const { query } = facts;
+      const tires = query.abnormal(['cranial-nerves/fatigable-ptosis', 'cranial-nerves/fatigable-diplopia']);
+      const isOther =
+        tires.length > 0 ||
+        facts.told('myasthenia-gravis', 'fatigable-weakness').length > 0 ||
+        facts.reducedReflexes.length + facts.upperMotorSigns.length > 0 ||
+        trueFever(facts).length > 0;
+      if (isOther || facts.exam.onset.pace === 'chronic' || facts.beganWithin(7) !== 'yes') return none;
+      const lids = query.abnormal(['cranial-nerves/ptosis']);
+      const still = query.abnormal([...eyeMovementSigns, 'cranial-nerves/internuclear-ophthalmoplegia']);
+      const eyes = [
+        ...(isOnBothSides(still) ? findingReasons(still, 2) : none),
+        ...facts.told('diplopia'),
+        ...findingReasons(query.abnormal(['cranial-nerves/diplopia'])),
+      ];
+      const throat = [...bulbarReasons(facts), ...facts.told('slurred-speech')];
+      return isOnBothSides(lids) ? each(findingReasons(lids), eyes, throat) : none;
+    },
+    source: read('botulism-2021'),
+  },
+  {
+    // A headache with sight that goes for seconds and a beat in the ear, or double: the discs are swollen until somebody has looked.
+    flag: 'raised-intracranial-pressure',
+    check: (facts) => {
+      const isUnseen = facts.query.sign('cranial-nerves/optic-disc-swelling') === 'unknown';
+      const isKnown = facts.told('migraine', 'similar-attacks-before', 'jaw-claudication', 'scalp-tenderness');
+      const inTime = facts.beganWithin(365) !== 'no' && facts.exam.onset.pace !== 'hyperacute';
+      return isUnseen && inTime && facts.maybeProgressing && isKnown.length === 0
+        ? each(
+            facts.told('headache', 'new-headache', 'morning-headache'),
+            facts.told('transient-visual-loss'),
+            facts.told('pulsatile-tinnitus', 'diplopia', 'vomiting'),
+          )
+        : none;
+    },
+    source: read('iih-consensus-2018'),
+  },
+  {
+    // Double vision, balance and thought told of, two of them, in somebody who has kept down no food, or taken up none.
+    flag: 'suspected-wernicke-encephalopathy',
+    check: (facts) => {
+      const { pace } = facts.exam.onset;
+      const isFresh = pace !== 'chronic' && pace !== 'hyperacute' && facts.beganWithin(60) !== 'no';
+      const kept = facts.told('vomiting');
+      const starved = [
+        ...facts.told('bariatric-surgery', 'malnutrition', 'malabsorption', 'alcohol-excess'),
+        ...(kept.length > 0 ? each(facts.told('pregnancy'), kept) : none),
+      ];
+      const parts = [
+        facts.told('diplopia'),
+        facts.told('unsteadiness'),
+        facts.told('cognitive-change', 'behaviour-change'),
+      ].filter(({ length }) => length > 0);
+      return isFresh && facts.maybeProgressing && parts.length >= 2 ? each(starved, parts.flat()) : none;
+    },
+    source: read('caine-1997', 'two of diet, eye signs, cerebellar signs and altered mental state'),
+  },
+  {
+    // Face and ear of one side: feeling, movement or hearing that fail together and did not come at once are pressed on in the angle.
+    flag: 'suspected-space-occupying-lesion',
+    check: (facts) => {
+      const { pace } = facts.exam.onset;
+      const isSlow =
+        pace === 'subacute' || pace === 'chronic' || (facts.isUndated && facts.exam.course !== 'monophasic');
+      const infected = facts.told('herpes-zoster', 'sinus-or-ear-infection', 'fever', 'head-injury', 'ear-pain');
+      const isSeen = facts.query.result('mri-brain') !== undefined || facts.weakLimbs.length > 0;
+      if (!isSlow || !facts.maybeProgressing || infected.length > 0 || isSeen) return none;
+      const hearing = facts.query.abnormal(['cranial-nerves/hearing-loss']);
+      const face = facts.query.abnormal([
+        'cranial-nerves/facial-numbness',
+        'cranial-nerves/absent-corneal-reflex',
+        'cranial-nerves/facial-weakness',
+      ]);
+      return onOneSide([...hearing, ...face]).length > 0
+        ? each(findingReasons(hearing), findingReasons(face, 2))
+        : none;
+    },
+    source: recalled('brazis', 'cerebellopontine angle'),
+  },
+];
+
+function trueFever(facts: BedsideFacts): readonly Reason[] {
+  return feverReasons(facts).filter(({ text }) => !text.startsWith('C-reactive'));
+}
+
+const failingMind = [
+  'higher-function/memory-impairment',
+  'higher-function/amnesia',
+  'higher-function/hallucinations',
+  'higher-function/mutism',
+  'higher-function/expressive-aphasia',
+  'higher-function/receptive-aphasia',
+  'higher-function/global-aphasia',
+];
+
+const nerveOf = ({ place }: Finding): string => (place !== undefined && 'key' in place ? place.key : '');
