@@ -34,15 +34,6 @@ describe('ranking of causes', () => {
     expect(causes.map(({ key }) => key)).not.toContain('syringobulbia');
   });
 
-  it('gives a far-off cause that alone is spoken for no more than its part of the doubt', () => {
-    const history = {
-      onset: { pace: 'chronic', durationDays: 365 },
-      symptoms: [{ key: 'difficulty-walking', present: true }],
-    };
-    const causes = rankCauses(bedsideExam({ history }), localised(site('common-fibular-nerve', 'nerve')));
-    expect(probability(causes, 'obstructive-hydrocephalus')).toBeLessThan(0.06);
-  });
-
   it('leaves out what is below half a percent, but for the first three', () => {
     const acute = { onset: { pace: 'hyperacute', durationDays: 1 } };
     const family = [{ key: 'similar-disorder', present: false }];

@@ -313,7 +313,7 @@ const pressureForms = [
 ] as const;
 
 /** What strikes at once spares no tract, and over years pressure leaves none alone. Judged. */
-const pressurePaces = { hyperacute: 0.03, acute: 1.3, subacute: 1.2, chronic: 0.4 } as const;
+const pressurePaces = { hyperacute: 0.03, acute: 1.6, subacute: 1.2, chronic: 0.4 } as const;
 
 function pressedFromOutside(): Hypothesis[] {
   const levels = cordLevels.filter((level) => level >= segmentIndex('C3') && level <= segmentIndex('T12'));
