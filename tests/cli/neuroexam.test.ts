@@ -152,7 +152,7 @@ describe('the command line', () => {
     const service = await startTestService();
     try {
       const load = async () => {
-        const args = [...command, 'load-demo', '--count', '12', '--seed', '12', '--to', service.url];
+        const args = [...command, 'load-demo', '--count', '12', '--seed', '5', '--to', service.url];
         const child = spawn(process.execPath, args, { cwd: root });
         let told = '';
         child.stderr.on('data', (chunk: Buffer) => {

@@ -595,24 +595,4 @@ export const encephalopathyCauses: readonly Cause[] = [
     ],
     source: recalled('syncope-esc-2018'),
   },
-  {
-    // Of 135 people 80 % had failing kidneys; consciousness falls in 47 %, myoclonus in 42 %, non-convulsive status in 25 %.
-    key: 'beta-lactam-encephalopathy',
-    group: 'toxic',
-    label: 'Encephalopathy from cefepime or another beta-lactam',
-    produces: [at(['diffuse-encephalopathy'], 'uncommon'), at(['cortex-middle-cerebral-lower'], 'rare')],
-    tempo: tempos.acute,
-    age: { from: 40, to: 110, outside: 0.4 },
-    history: [told('beta-lactam', 25, 0.02), told('chronic-kidney-disease', 5, 0.3)],
-    signs: [shows(['involuntary-movements/myoclonus', ...flap], 2.5, 0.7)],
-    values: [
-      reads('eeg', [
-        ['status-epilepticus', 3],
-        ['epileptiform', 2],
-        ['slowing', 1.5],
-        ['normal', 0.02],
-      ]),
-    ],
-    source: read('cefepime-2017', 'abstract'),
-  },
 ];

@@ -1,4 +1,4 @@
-import { fromMemory, recalled } from '../../kernel/cite.ts';
+import { fromMemory, read, recalled } from '../../kernel/cite.ts';
 import { anyHeadache } from './brain-sites.ts';
 import { at, atRoot, type Cause, inKind, reads, shows, tempos, told } from './cause.ts';
 
@@ -445,5 +445,58 @@ export const rarerCauses: readonly Cause[] = [
       told(['cancer', 'neck-or-chest-surgery'], 0.5, 1),
     ],
     source: fromMemory,
+  },
+  {
+    // Of 135 people 80 % had failing kidneys; consciousness falls in 47 %, myoclonus in 42 %, non-convulsive status in 25 %.
+    key: 'beta-lactam-encephalopathy',
+    group: 'toxic',
+    label: 'Encephalopathy from cefepime or another beta-lactam',
+    produces: [at(['diffuse-encephalopathy'], 'uncommon'), at(['cortex-middle-cerebral-lower'], 'rare')],
+    tempo: tempos.acute,
+    age: { from: 40, to: 110, outside: 0.4 },
+    history: [told('beta-lactam', 25, 0.02), told('chronic-kidney-disease', 5, 0.3)],
+    signs: [shows(['involuntary-movements/asterixis', 'involuntary-movements/myoclonus'], 2.5, 0.7)],
+    values: [
+      reads('eeg', [
+        ['status-epilepticus', 3],
+        ['epileptiform', 2],
+        ['slowing', 1.5],
+        ['normal', 0.02],
+      ]),
+    ],
+    source: read('cefepime-2017', 'abstract'),
+  },
+  {
+    key: 'moyamoya',
+    group: 'vascular',
+    label: 'Moyamoya disease or syndrome',
+    produces: [
+      at(
+        ['cortex-middle-cerebral', 'cortex-middle-cerebral-upper', 'cortex-anterior-cerebral', 'internal-capsule'],
+        'rare',
+      ),
+      at(['cortex-hand-area', 'cortex-parasagittal', 'cortex-frontal'], 'rare'),
+    ],
+    tempo: tempos.suddenOrAcute,
+    courses: { 'relapsing-remitting': 3 },
+    // Two peaks of onset, about 5 and about 40 years.
+    age: { from: 1, to: 55, outside: 0.1 },
+    sex: { male: 0.7, female: 1.3 },
+    history: [
+      told('similar-attacks-before', 6, 0.6),
+      told(['transient-ischaemic-attack', 'stroke'], 2, 0.8),
+      told(['down-syndrome', 'radiotherapy'], 6, 0.95),
+      told(anyHeadache, 1.3, 0.9),
+      told(['family/similar-disorder', 'family/stroke'], 2, 0.95),
+    ],
+    signs: [shows(['inspection/cafe-au-lait-spots', 'inspection/neurofibromas'], 4, 0.95)],
+    values: [
+      reads('angiography-head-neck', [
+        ['moyamoya', 100],
+        ['occlusion', 2],
+        ['normal', 0.02],
+      ]),
+    ],
+    source: recalled('moyamoya-2009'),
   },
 ];

@@ -586,37 +586,4 @@ export const vascularBrainCauses: readonly Cause[] = [
     values: [reads('mri-brain', [['posterior-oedema', 8]])],
     source: recalled('adams-victor', 'hypertensive encephalopathy'),
   },
-  {
-    key: 'moyamoya',
-    group: 'vascular',
-    label: 'Moyamoya disease or syndrome',
-    produces: [
-      at(
-        ['cortex-middle-cerebral', 'cortex-middle-cerebral-upper', 'cortex-anterior-cerebral', 'internal-capsule'],
-        'rare',
-      ),
-      at(['cortex-hand-area', 'cortex-parasagittal', 'cortex-frontal'], 'rare'),
-    ],
-    tempo: tempos.suddenOrAcute,
-    courses: { 'relapsing-remitting': 3 },
-    // Two peaks of onset, about 5 and about 40 years.
-    age: { from: 1, to: 55, outside: 0.1 },
-    sex: { male: 0.7, female: 1.3 },
-    history: [
-      told('similar-attacks-before', 6, 0.6),
-      told(['transient-ischaemic-attack', 'stroke'], 2, 0.8),
-      told(['down-syndrome', 'radiotherapy'], 6, 0.95),
-      told(anyHeadache, 1.3, 0.9),
-      told(['family/similar-disorder', 'family/stroke'], 2, 0.95),
-    ],
-    signs: [shows(['inspection/cafe-au-lait-spots', 'inspection/neurofibromas'], 4, 0.95)],
-    values: [
-      reads('angiography-head-neck', [
-        ['moyamoya', 100],
-        ['occlusion', 2],
-        ['normal', 0.02],
-      ]),
-    ],
-    source: recalled('moyamoya-2009'),
-  },
 ];
