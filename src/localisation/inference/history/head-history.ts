@@ -28,6 +28,13 @@ export const headHistory: readonly HistoryWeight[] = [
     'headache is usual when pressure is raised or the meninges are irritated',
   ),
   ...weigh(
+    ['headache', 'new-headache', 'morning-headache'],
+    sites('raised-intracranial-pressure'),
+    1.4,
+    0.9,
+    'swollen discs without it are seldom those of pressure',
+  ),
+  ...weigh(
     'thunderclap-headache',
     kinds('meninges'),
     4,
@@ -69,7 +76,7 @@ export const headHistory: readonly HistoryWeight[] = [
   ...weigh(
     'transient-visual-loss',
     sites('retina'),
-    1.8,
+    2.5,
     1,
     'darkness for seconds to minutes goes before the closing of an artery of the eye',
   ),
