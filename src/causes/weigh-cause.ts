@@ -248,13 +248,17 @@ function isAt({ at }: SignRatio, { place }: Finding): boolean {
  * Who describes one unwilled movement has looked at them all: a chorea that is not named beside a dystonia was not seen.
  * Less than a plain no.
  */
-function unmentionedMovement({ items, absent }: SignRatio, { abnormalWhere }: ExamQuery): readonly Modifier[] {
-  if (absent >= 1 || !items.every((item) => item.startsWith('involuntary-movements/'))) return [];
-  if (abnormalWhere(({ item }) => item.section === 'involuntaryMovements').length === 0) return [];
+function unmentionedMovement({ items, absent }: SignRatio, query: ExamQuery): readonly Modifier[] {
+  if (!movesUnwilled(query) || absent >= 1) return [];
+  if (!items.every((item) => item.startsWith('involuntary-movements/'))) return [];
   const [first = ''] = items;
   const label = itemById.get(first)?.label ?? first;
   return [{ ratio: absent ** shareOfDenial, reason: () => missing(`${lowerFirst(label)} was not described`) }];
 }
+
+const movesUnwilled = rememberedWith(
+  ({ abnormalWhere }: ExamQuery) => abnormalWhere(({ item }) => item.section === 'involuntaryMovements').length > 0,
+);
 
 /** What is lost there is lost by any lesion of the same path. */
 const sectionsOfDeficits: ReadonlySet<SectionKey> = new Set([

@@ -1,5 +1,4 @@
 import { commonPractice, read, recalled } from '../kernel/cite.ts';
-import { mayBePregnant } from './bedside-facts.ts';
 import type { WorkupRule } from './workup-rule.ts';
 
 /** Tests for the eye and its nerves, the other cranial nerves, the meninges, and the pressure in the head. */
@@ -424,17 +423,8 @@ export const headTests: readonly WorkupRule[] = [
     source: recalled('cvt-2017'),
   },
   {
-    tests: ['thrombophilia-screen', 'antiphospholipid-antibodies', 'full-blood-count'],
+    tests: ['thrombophilia-screen', 'antiphospholipid-antibodies', 'pregnancy-test', 'full-blood-count'],
     causes: ['cerebral-venous-thrombosis'],
-    tier: 2,
-    priority: 'urgent',
-    because: 'why it clotted',
-    source: recalled('cvt-2017'),
-  },
-  {
-    tests: ['pregnancy-test'],
-    causes: ['cerebral-venous-thrombosis'],
-    when: mayBePregnant,
     tier: 2,
     priority: 'urgent',
     because: 'why it clotted',

@@ -1,5 +1,5 @@
 import { recalled } from '../kernel/cite.ts';
-import { type BedsideFacts, mayBePregnant } from './bedside-facts.ts';
+import type { BedsideFacts } from './bedside-facts.ts';
 import type { WorkupRule } from './workup-rule.ts';
 
 /** Movements that flow or fling. Those of dystonia, tics and tremor have other causes. */
@@ -8,19 +8,6 @@ function isChoreic(facts: BedsideFacts): boolean {
     (key) => `involuntary-movements/${key}`,
   );
   return facts.query.abnormal(seen).length > 0;
-}
-
-/** What is looked for where movements flow or fling, whatever else is told. */
-function treatableChorea(parts: readonly Pick<WorkupRule, 'tests' | 'when'>[]): readonly WorkupRule[] {
-  return parts.map((part) => ({
-    ...part,
-    sites: ['hyperkinetic-syndrome', 'subthalamic-nucleus', 'striatum'],
-    causes: ['antiphospholipid-or-lupus-chorea', 'hyperglycaemic-hemichorea', 'chorea-gravidarum-or-oestrogen-chorea'],
-    tier: 1,
-    priority: 'urgent',
-    because: 'treatable causes of chorea',
-    source: recalled('adams-victor', 'chorea'),
-  }));
 }
 
 /** Tests for disorders of movement, of gait and of the cerebellum. */
@@ -81,11 +68,23 @@ export const movementTests: readonly WorkupRule[] = [
     because: 'the one blood test of a tremor on action',
     source: recalled('nice-ng127', 'tremor in adults'),
   },
-  ...treatableChorea([
-    { tests: ['blood-glucose', 'thyroid-stimulating-hormone', 'calcium'], when: isChoreic },
-    { tests: ['antinuclear-antibody', 'antiphospholipid-antibodies'], when: isChoreic },
-    { tests: ['pregnancy-test'], when: (facts) => isChoreic(facts) && mayBePregnant(facts) },
-  ]),
+  {
+    tests: [
+      'blood-glucose',
+      'thyroid-stimulating-hormone',
+      'antinuclear-antibody',
+      'antiphospholipid-antibodies',
+      'pregnancy-test',
+      'calcium',
+    ],
+    sites: ['hyperkinetic-syndrome', 'subthalamic-nucleus', 'striatum'],
+    causes: ['antiphospholipid-or-lupus-chorea', 'hyperglycaemic-hemichorea', 'chorea-gravidarum-or-oestrogen-chorea'],
+    when: isChoreic,
+    tier: 1,
+    priority: 'urgent',
+    because: 'treatable causes of chorea',
+    source: recalled('adams-victor', 'chorea'),
+  },
   {
     tests: ['mri-brain'],
     sites: ['subthalamic-nucleus', 'striatum'],

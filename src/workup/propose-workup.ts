@@ -8,7 +8,7 @@ import { workAddresses } from '../kernel/work-addresses.ts';
 import type { WorkKey } from '../kernel/works.ts';
 import { type Localisation, namesAPlace, type RankedLocalisation } from '../localisation/localisation.ts';
 import type { Assessment, RedFlag, WorkupItem } from './assessment.ts';
-import { type BedsideFacts, bedsideFacts } from './bedside-facts.ts';
+import { type BedsideFacts, bedsideFacts, mayBePregnant } from './bedside-facts.ts';
 import { brainTests } from './brain-tests.ts';
 import { chooseTests, investigationCoding } from './choose-tests.ts';
 import { cordAndMuscleTests } from './cord-and-muscle-tests.ts';
@@ -48,6 +48,9 @@ const places: ReadonlyMap<string, number> = new Map(workupRules.map(({ because }
 
 /** A leading cause must be at least this likely before guidance on it keeps a test back. Judged. */
 const leadingFrom = 0.4;
+
+/** Tests that can tell something of some people alone, whichever rule asks. */
+const onlyWhere: ReadonlyMap<string, (facts: BedsideFacts) => boolean> = new Map([['pregnancy-test', mayBePregnant]]);
 
 /** Imaging that the whole spine includes. */
 const partsOfTheSpine = ['mri-cervical-spine', 'mri-lumbar-spine'] as const;
@@ -102,7 +105,10 @@ export function proposeWorkup(
     .flatMap((test) => {
       const rule = best.get(test.key);
       const isLeftOut =
-        rule === undefined || test.results.some((result) => done.has(result)) || isNeedless(test.key, rule);
+        rule === undefined ||
+        onlyWhere.get(test.key)?.(facts) === false ||
+        test.results.some((result) => done.has(result)) ||
+        isNeedless(test.key, rule);
       return isLeftOut ? [] : [{ test, rule }];
     })
     .toSorted(

@@ -455,7 +455,7 @@ export const rarerCauses: readonly Cause[] = [
     tempo: tempos.acute,
     age: { from: 40, to: 110, outside: 0.4 },
     history: [told('beta-lactam', 25, 0.02), told('chronic-kidney-disease', 5, 0.3)],
-    signs: [shows(['involuntary-movements/asterixis', 'involuntary-movements/myoclonus'], 2.5, 0.7)],
+    signs: [shows(['involuntary-movements/myoclonus', 'involuntary-movements/asterixis'], 2.5, 0.7)],
     values: [
       reads('eeg', [
         ['status-epilepticus', 3],

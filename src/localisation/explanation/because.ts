@@ -6,10 +6,12 @@ import { movementTable } from '../../anatomy/movements.ts';
 import { type PlaceKey, placeKeys, placeTable } from '../../anatomy/places.ts';
 import type { Faculty } from '../../anatomy/probe.ts';
 import { reflexTable } from '../../anatomy/reflexes.ts';
-import { type Segment, segments } from '../../anatomy/segments.ts';
+import { type Segment, segmentIndex, segments } from '../../anatomy/segments.ts';
 import type { SiteKind } from '../../anatomy/site-kind.ts';
 import { skinPlace } from '../../anatomy/skin-places.ts';
+import type { Item } from '../../exam/catalogue/item.ts';
 import { lowerFirst } from '../../exam/describe.ts';
+import type { Finding } from '../../exam/finding.ts';
 import { type BodySide, opposite, type Side, sidesOf } from '../../kernel/side.ts';
 import { type BrainBreak, breaksOn, pathOf } from '../brain-path.ts';
 import { motorDeficit, motorItem } from '../forward/motor.ts';
@@ -18,6 +20,7 @@ import { type Strand, strandsOf } from '../forward/strands.ts';
 import type { Hypothesis } from '../hypothesis.ts';
 import type { Datum } from '../inference/evidence.ts';
 import { cordIndex } from '../lesion.ts';
+import { limbSegment } from '../observation/probe-target.ts';
 import type { Aspect } from '../process.ts';
 import { isProcess, siteWords } from './site-words.ts';
 
@@ -62,14 +65,19 @@ export function because(hypothesis: Hypothesis, datum: Datum, isPredicted: boole
 /** A jerk that is flat or a limb that is slack because the lesion above it is fresh: its fibres alone would not tell why. */
 function isSilenced({ process }: Hypothesis, { finding, column }: Datum): boolean {
   const { item, side } = column.target;
-  const { probe } = item;
-  const root = probe.kind === 'reflex' ? reflexTable.get(probe.reflex)?.dominantRoot : toneSegment(item.region);
-  const isFlat = probe.kind === 'reflex' ? finding.value !== '3' && finding.value !== '4' : finding.value === 'reduced';
-  if (!isFlat || root == null || (probe.kind !== 'reflex' && probe.kind !== 'tone')) return false;
-  return process.shock({ side: side === 'right' ? 'right' : 'left', segment: segments.indexOf(root) }) > 0.5;
+  const segment = silencedSegment(item, finding.value);
+  return segment !== null && process.shock({ side: side === 'right' ? 'right' : 'left', segment }) > 0.5;
 }
 
-const toneSegment = (region: string): Segment => (region === 'upper-limbs' ? 'C8' : 'L4');
+/** The segment that a flat jerk or a slack limb tells of; null for anything else. */
+function silencedSegment({ probe, region }: Item, value: Finding['value']): number | null {
+  if (probe.kind === 'tone') return value === 'reduced' ? segmentIndex(toneSegment(region)) : null;
+  if (probe.kind !== 'reflex' || value === '3' || value === '4') return null;
+  const root = reflexTable.get(probe.reflex)?.dominantRoot ?? null;
+  return root === null ? null : segmentIndex(root);
+}
+
+const toneSegment = (region: string): Segment => limbSegment[region === 'upper-limbs' ? 'upper' : 'lower'];
 
 /** What an item is about, in the terms in which a process gives its reasons. */
 function aspectOf({ finding, column }: Datum): Aspect {
@@ -130,7 +138,7 @@ function breaksOf(hypothesis: Hypothesis, datum: Datum): readonly Break[] {
     case 'upper-motor':
       return upperBreaks(
         hypothesis,
-        probe.limb === 'upper' ? 'C8' : 'L4',
+        limbSegment[probe.limb === 'upper' ? 'upper' : 'lower'],
         side,
         probe.limb === 'upper' ? 'the arm' : 'the leg',
       );

@@ -1,6 +1,6 @@
 import type { Reflex } from '../../anatomy/reflex.ts';
 import { segmentIndex } from '../../anatomy/segments.ts';
-import { type Side, sidesOf } from '../../kernel/side.ts';
+import { type BodySide, type Side, sidesOf } from '../../kernel/side.ts';
 import type { Hypothesis } from '../hypothesis.ts';
 import { cordIndex } from '../lesion.ts';
 import { releasedAt } from './release.ts';
@@ -54,12 +54,10 @@ export function arcState(hypothesis: Hypothesis, item: ReflexItem): ArcState {
   }
   const sides = sidesOf(item.side);
   const segment = dominantRoot === null ? null : segmentIndex(dominantRoot);
-  const extra = sides.reduce((sum, side) => sum + process.reflex({ side, segment, lengthCm }) / sides.length, 0);
-  let released = 0;
-  let shock = 0;
-  for (const side of sides) {
-    released += releasedAt(hypothesis, side, segment) / sides.length;
-    shock += process.shock({ side, segment }) / sides.length;
-  }
+  const average = (lost: (side: BodySide) => number): number =>
+    sides.reduce((sum, side) => sum + lost(side) / sides.length, 0);
+  const extra = average((side) => process.reflex({ side, segment, lengthCm }));
+  const released = average((side) => releasedAt(hypothesis, side, segment));
+  const shock = average((side) => process.shock({ side, segment }));
   return { arc: inward * outward * (1 - extra) * (1 - shock), released: released * (1 - shock) };
 }

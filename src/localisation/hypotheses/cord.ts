@@ -1,8 +1,9 @@
 import { segmentIndex, segments } from '../../anatomy/segments.ts';
+import { type OnsetPace, onsetPaces } from '../../exam/exam.ts';
 import { type BodySide, bodySides, opposite } from '../../kernel/side.ts';
-import { type Hypothesis, hypothesis, type PaceFactors, type Site } from '../hypothesis.ts';
+import { type Hypothesis, hypothesis, type Lasting, type PaceFactors, type Site } from '../hypothesis.ts';
 import { LesionBuilder } from '../lesion.ts';
-import { type FacultyChances, type FibreSite, facultyKey, processOf } from '../process.ts';
+import { type FacultyChances, type FibreSite, facultyKey, type Process, processOf } from '../process.ts';
 import { conusHypotheses } from './conus.ts';
 import { columnHypotheses } from './cord-columns.ts';
 
@@ -403,77 +404,78 @@ function halves(): Hypothesis[] {
   );
 }
 
+/** A lesion of one part of the cross-section, as its table has it, or in a stage of its own. */
+function crossSection(
+  { key, part, of, build }: (typeof crossSectionLesions)[number],
+  level: number,
+  depth: number,
+  stage?: Stage,
+): Hypothesis {
+  const { percent, depths } = crossSections[of];
+  const paces = [...(of === 'anterior' ? [arteryPaces] : []), ...(stage === undefined ? [] : [stage.paces])];
+  return hypothesis(
+    site(key, part, level, 'both'),
+    stage === undefined ? String(depth) : `${depth}-${stage.key}`,
+    ((stage?.share ?? 1) * percent * levelFrequency(level)) / (totalFrequency * depths.length),
+    build(level, depth).build(),
+    {
+      faculties: of === 'posterior' ? new Map() : signsAtLevel(bodySides, level, depth),
+      ...(paces.length > 0 && { paces: allOf(paces) }),
+      ...(stage && { lasting: stage.lasting, process: stage.process(level) }),
+    },
+  );
+}
+
+/** A time in the life of a lesion in which it looks otherwise. */
+interface Stage {
+  readonly key: string;
+  /** Share of the lesions of that depth, of all paces together. */
+  readonly share: number;
+  readonly paces: PaceFactors;
+  readonly lasting: Lasting;
+  readonly process: (level: number) => Process;
+}
+
+function allOf(factors: readonly PaceFactors[]): PaceFactors {
+  const of = (pace: OnsetPace): number => factors.reduce((product, paces) => product * (paces[pace] ?? 1), 1);
+  return Object.fromEntries(onsetPaces.map((pace) => [pace, of(pace)]));
+}
+
 function crossSectionHypotheses(): Hypothesis[] {
-  return crossSectionLesions.flatMap(({ key, part, of, build }) => {
-    const { percent, depths } = crossSections[of];
-    return cordLevels.flatMap((level) =>
-      depths.map((depth) =>
-        hypothesis(
-          site(key, part, level, 'both'),
-          String(depth),
-          (percent * levelFrequency(level)) / (totalFrequency * depths.length),
-          build(level, depth).build(),
-          {
-            faculties: of === 'posterior' ? new Map() : signsAtLevel(bodySides, level, depth),
-            ...(of === 'anterior' && { paces: arteryPaces }),
-          },
-        ),
-      ),
-    );
-  });
+  return crossSectionLesions.flatMap((lesion) =>
+    cordLevels.flatMap((level) => crossSections[lesion.of].depths.map((depth) => crossSection(lesion, level, depth))),
+  );
 }
 
 /**
  * The first days after a sudden lesion that takes most of the cord: limbs below it are slack and their jerks flat, as one
  * event and not reflex by reflex. It passes within days to weeks (Ditunno 2004, from memory). How often it is there among
- * lesions of that depth, by pace, judged; the share is that of all paces together.
+ * lesions of that depth, and at which pace, judged.
  */
-const shockForms = [
-  {
-    key: 'spinal-cord-transverse',
-    part: 'whole cross-section',
-    of: 'transverse',
-    build: transverse,
-    depths: [0.98, 0.6],
-  },
-  { key: 'spinal-cord-anterior', part: 'anterior part', of: 'anterior', build: anterior, depths: [0.98] },
-] as const;
-const shockShare = 0.06;
-const shockPaces = { hyperacute: 10, acute: 6, subacute: 0.3, chronic: 0.01 } as const;
-const shockLasts = { years: 0.12, beyond: 0.01 } as const;
+const shock: Stage = {
+  key: 'in-shock',
+  share: 0.06,
+  paces: { hyperacute: 10, acute: 6, subacute: 0.3, chronic: 0.01 },
+  lasting: { years: 0.12, beyond: 0.01 },
+  process: (level) =>
+    processOf({
+      shock: ({ segment }) => (segment !== null && segment > level ? 0.9 : 0),
+      because: 'a fresh lesion silences the cord below it',
+    }),
+};
+
+/** Lesions deep enough for shock: those of strength and of most of what passes. */
+const shockDepths: Readonly<Partial<Record<keyof typeof crossSections, readonly number[]>>> = {
+  transverse: [0.98, 0.6],
+  anterior: [0.98],
+};
 
 function inShock(): Hypothesis[] {
-  return shockForms.flatMap(({ key, part, of, build, depths }) =>
+  return crossSectionLesions.flatMap((lesion) =>
     cordLevels.flatMap((level) =>
-      depths.map((depth) => {
-        const { percent, depths: all } = crossSections[of];
-        return hypothesis(
-          site(key, part, level, 'both'),
-          `${depth}-in-shock`,
-          (shockShare * percent * levelFrequency(level)) / (totalFrequency * all.length),
-          build(level, depth).build(),
-          {
-            faculties: signsAtLevel(bodySides, level, depth),
-            paces: of === 'anterior' ? combinedPaces(shockPaces, arteryPaces) : shockPaces,
-            lasting: shockLasts,
-            process: processOf({
-              shock: ({ segment }) => (segment !== null && segment > level ? 0.9 : 0),
-              because: 'a fresh lesion silences the cord below it',
-            }),
-          },
-        );
-      }),
+      (shockDepths[lesion.of] ?? []).map((depth) => crossSection(lesion, level, depth, shock)),
     ),
   );
-}
-
-function combinedPaces(one: Required<PaceFactors>, other: Required<PaceFactors>): PaceFactors {
-  return {
-    hyperacute: one.hyperacute * other.hyperacute,
-    acute: one.acute * other.acute,
-    subacute: one.subacute * other.subacute,
-    chronic: one.chronic * other.chronic,
-  };
 }
 
 /** Every lesion of the cord, at every segment, whole and in part, on each side. */

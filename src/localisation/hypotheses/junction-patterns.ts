@@ -1,12 +1,9 @@
 import type { MuscleDisease } from './muscle-and-junction.ts';
 import { reasonsOf } from './process-reasons.ts';
-import { comesOnSlowly } from './process-signs.ts';
+import { comesOnSlowly, weakMedialRectus } from './process-signs.ts';
 
 /** Percent of all focal and diffuse findings that each site stands for. Judged. */
 const percent = { postsynaptic: 2.2, presynaptic: 0.5 } as const;
-
-/** A weak medial rectus with jerks of the other eye looks like an internuclear ophthalmoplegia. Chance judged, and less where single eye muscles fail. */
-const weakMedialRectus = 0.06;
 
 const postsynaptic = {
   key: 'postsynaptic-junction',

@@ -12,6 +12,7 @@ import {
   lopsided,
   type ProcessSign,
   processSite,
+  weakMedialRectus,
 } from './process-signs.ts';
 
 /** Percent of all focal and diffuse findings, by tempo of the disease. Judged. */
@@ -303,8 +304,7 @@ const forms: readonly Form[] = [
       ['oculomotor', 0.75],
       ['abducens', 0.85],
       ['trochlear', 0.2],
-      // A weak medial rectus looks like an internuclear palsy. Judged.
-      ['internuclear', 0.06],
+      ['internuclear', weakMedialRectus],
       ['eyelid-elevation', 0.5],
       ['pupil-parasympathetic', 0.3],
       ['lower-face', 0.3],

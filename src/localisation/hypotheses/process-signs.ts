@@ -18,6 +18,12 @@ export const severalNerves: Site = {
   kind: 'multiple-nerves',
 };
 
+/**
+ * A weak medial rectus with jerks of the other eye looks like an internuclear ophthalmoplegia. Chance judged, and less where
+ * single eye muscles fail.
+ */
+export const weakMedialRectus = 0.06;
+
 /** Faculties that have a sign on each side. */
 const pairedFaculties: ReadonlySet<Faculty> = new Set<Faculty>([
   'lower-face',

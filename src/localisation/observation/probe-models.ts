@@ -153,15 +153,6 @@ function slackness(hypothesis: Hypothesis, muscles: readonly MotorItem[], side: 
   return 1 - (1 - lower) * (1 - slackInComa * asleep ** 3) * (1 - slackWithAtaxia * ataxic);
 }
 
-/** Descending control lost as far as the tone can show it, and slackness, both with spinal shock. */
-function toneOf(hypothesis: Hypothesis, muscles: readonly MotorItem[], side: BodySide, limb: 'upper' | 'lower') {
-  const shock = hypothesis.process.shock({ side, segment: segmentIndex(limbSegment[limb]) });
-  return {
-    lost: released(hypothesis, side, limb) * (1 - shock),
-    slack: either(slackness(hypothesis, muscles, side), shock),
-  };
-}
-
 function tone({ item, side }: ProbeTarget): ProbeModel | null {
   const limb = legTone.has(item.key) ? 'lower' : armTone.has(item.key) ? 'upper' : null;
   if (limb === null || side === 'midline') return null;
@@ -172,10 +163,10 @@ function tone({ item, side }: ProbeTarget): ProbeModel | null {
     normal: scales.tone.normal,
     steps: [6, 5, 4, 2],
     fractions: (hypothesis) => {
-      const { lost, slack } = toneOf(hypothesis, muscles, side, limb);
+      const shock = hypothesis.process.shock({ side, segment: segmentIndex(limbSegment[limb]) });
       return [
-        lost,
-        slack,
+        released(hypothesis, side, limb) * (1 - shock),
+        either(slackness(hypothesis, muscles, side), shock),
         facultyChance(hypothesis, 'rigidity', side),
         facultyChance(hypothesis, 'frontal-release', 'midline'),
       ];

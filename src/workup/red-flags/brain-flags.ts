@@ -4,7 +4,7 @@ import { read, recalled } from '../../kernel/cite.ts';
 import type { BedsideFacts } from '../bedside-facts.ts';
 import { clouded, reducedConsciousness } from './consciousness.ts';
 import { unknownOnset } from './cord.ts';
-import { feverReasons } from './fever.ts';
+import { feverReasons, trueFever } from './fever.ts';
 import { absent, notAssessable, present, type RedFlagRule, type Verdict } from './rule.ts';
 import { centralSigns, oneSidedWeakness, suddenFocalSigns } from './sudden-deficit.ts';
 import { isAtLeast, isUnder, written } from './thresholds.ts';
@@ -110,7 +110,7 @@ export const brainFlags: readonly RedFlagRule[] = [
         ...facts.told('fever', 'seizure', 'behaviour-change'),
         ...findingReasons(facts.query.abnormal(['autonomic/fever'])),
       ];
-      const fever = feverReasons(facts).filter(({ text }) => !text.startsWith('C-reactive'));
+      const fever = trueFever(facts);
       const focal = [...centralSigns(facts.query), ...oneSidedWeakness(facts)];
       const pain = facts.told(...headache);
       // Without defence an infection of the brain comes with headache and a deficit, and no fever.
@@ -276,7 +276,7 @@ function checkMeningitis(facts: BedsideFacts): Verdict | null {
   // Old and weak people have meningitis without fever: a C-reactive protein of 50 mg/L stands for it where the mind is clouded.
   const protein = query.quantity('crp', 'mg/L');
   const isInflamed = protein !== undefined && isAtLeast(protein, 50) && query.abnormal(clouded).length > 0;
-  const fever = feverReasons(facts).filter(({ text }) => isInflamed || !text.startsWith('C-reactive'));
+  const fever = isInflamed ? feverReasons(facts) : trueFever(facts);
   const pain = facts.told('headache', 'new-headache', 'thunderclap-headache');
   const rash = query.abnormal(['inspection/non-blanching-rash']);
   const stiff = query.abnormal(['special-tests/neck-stiffness', 'special-tests/kernig', 'special-tests/brudzinski']);

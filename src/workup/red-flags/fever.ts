@@ -3,10 +3,9 @@ import { findingReasons } from '../../causes/reasons.ts';
 import type { BedsideFacts } from '../bedside-facts.ts';
 import { isAtLeast, written } from './thresholds.ts';
 
-/** Fever by history or by sign, or a raised C-reactive protein (10 mg/L or more). */
-export function feverReasons(facts: BedsideFacts): readonly Reason[] {
+/** Fever by history, by sign or by thermometer, whatever the blood shows. */
+export function trueFever(facts: BedsideFacts): readonly Reason[] {
   const { query } = facts;
-  const crp = query.quantity('crp', 'mg/L');
   const temperature = query.quantity('body-temperature', 'Cel');
   return [
     ...facts.told('fever'),
@@ -14,6 +13,14 @@ export function feverReasons(facts: BedsideFacts): readonly Reason[] {
     ...(temperature !== undefined && isAtLeast(temperature, 38)
       ? [{ pointer: temperature.pointer, text: `temperature ${written(temperature)} °C` }]
       : []),
+  ];
+}
+
+/** The same, or a raised C-reactive protein (10 mg/L or more). */
+export function feverReasons(facts: BedsideFacts): readonly Reason[] {
+  const crp = facts.query.quantity('crp', 'mg/L');
+  return [
+    ...trueFever(facts),
     ...(crp !== undefined && isAtLeast(crp, 10)
       ? [{ pointer: crp.pointer, text: `C-reactive protein ${written(crp)} mg/L` }]
       : []),

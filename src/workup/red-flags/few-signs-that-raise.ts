@@ -1,4 +1,3 @@
-import type { Reason } from '../../causes/ranked-cause.ts';
 import { findingReasons } from '../../causes/reasons.ts';
 import type { Finding } from '../../exam/finding.ts';
 import { read, recalled } from '../../kernel/cite.ts';
@@ -8,7 +7,7 @@ import { bulbarReasons } from './breathing.ts';
 import { clouded } from './consciousness.ts';
 import { failingBladder, isOnBothSides, spinalPain } from './cord.ts';
 import { eyeMovementSigns } from './eye-movement-signs.ts';
-import { feverReasons } from './fever.ts';
+import { trueFever } from './fever.ts';
 import { each, none, type RaisingStory } from './story.ts';
 import { onOneSide } from './sudden-deficit.ts';
 
@@ -20,9 +19,8 @@ export const fewSignStories: readonly RaisingStory[] = [
     // A fever, and memory, thought, speech or the senses that fail within the month.
     flag: 'suspected-encephalitis',
     check: (facts) => {
-      const isFresh = facts.exam.onset.pace !== 'chronic' && facts.beganWithin(28) === 'yes' && facts.maybeProgressing;
       const known = facts.told('dementia', 'alcohol-excess');
-      if (!isFresh || known.length > 0) return none;
+      if (!isOfFourWeeks(facts) || known.length > 0) return none;
       const mind = [...findingReasons(facts.query.abnormal(failingMind), 3), ...facts.told('cognitive-change')];
       return each(trueFever(facts), mind);
     },
@@ -46,8 +44,7 @@ export const fewSignStories: readonly RaisingStory[] = [
     flag: 'painful-horner-syndrome',
     check: (facts) => {
       const { query } = facts;
-      const isFresh = facts.exam.onset.pace !== 'chronic' && facts.beganWithin(28) === 'yes' && facts.maybeProgressing;
-      if (!isFresh || facts.told('red-eye', 'similar-attacks-before', 'opioid').length > 0) return none;
+      if (!isOfFourWeeks(facts) || facts.told('red-eye', 'similar-attacks-before', 'opioid').length > 0) return none;
       const narrow = query.abnormal(['cranial-nerves/small-pupil']);
       const lids = query.abnormal(['cranial-nerves/ptosis']);
       const other = [
@@ -196,8 +193,8 @@ export const fewSignStories: readonly RaisingStory[] = [
   },
 ];
 
-function trueFever(facts: BedsideFacts): readonly Reason[] {
-  return feverReasons(facts).filter(({ text }) => !text.startsWith('C-reactive'));
+function isOfFourWeeks({ exam, beganWithin, maybeProgressing }: BedsideFacts): boolean {
+  return exam.onset.pace !== 'chronic' && beganWithin(28) === 'yes' && maybeProgressing;
 }
 
 const failingMind = [
@@ -210,4 +207,4 @@ const failingMind = [
   'higher-function/global-aphasia',
 ];
 
-const nerveOf = ({ place }: Finding): string => (place !== undefined && 'key' in place ? place.key : '');
+const nerveOf = ({ place }: Finding): string => place?.key ?? '';

@@ -7,7 +7,7 @@ import { breathingSigns } from './breathing.ts';
 import { clouded, reducedConsciousness } from './consciousness.ts';
 import { failingBladder } from './cord.ts';
 import { eyeMovementSigns } from './eye-movement-signs.ts';
-import { feverReasons } from './fever.ts';
+import { feverReasons, trueFever } from './fever.ts';
 import { checkHeadInjury, focalBrainSigns } from './head-injury.ts';
 import { absent, newbornYears, notAssessable, orTold, present, type RedFlagRule, type Verdict } from './rule.ts';
 import { each } from './story.ts';
@@ -218,7 +218,7 @@ export const headFlags: readonly RedFlagRule[] = [
     source: recalled('adams-victor', 'neuroleptic malignant syndrome and serotonin syndrome'),
     check: (facts) => {
       const drug = facts.told('antipsychotic', 'metoclopramide', 'serotonergic-medicine', 'levodopa');
-      const fever = feverReasons(facts).filter(({ text }) => !text.startsWith('C-reactive'));
+      const fever = trueFever(facts);
       const stiff = facts.query.abnormalWhere(
         ({ item, value }) =>
           (item.probe.kind === 'tone' && (value === 'rigid' || value === 'spastic')) || item.probe.kind === 'clonus',

@@ -6,7 +6,7 @@ import { headache } from './brain-flags.ts';
 import { clouded } from './consciousness.ts';
 import { isOnBothSides } from './cord.ts';
 import { eyeMovementSigns } from './eye-movement-signs.ts';
-import { feverReasons } from './fever.ts';
+import { feverReasons, trueFever } from './fever.ts';
 import { each, none, type RaisingStory } from './story.ts';
 
 /** Weeks in which an infection of the orbit or the cavernous sinus comes to its height. */
@@ -52,7 +52,7 @@ export const orbitAndPressureStories: readonly RaisingStory[] = [
     flag: 'orbital-or-cavernous-sinus-infection',
     check: (facts) => {
       if (!isOfWeeks(facts) || isThyroid(facts)) return none;
-      const fever = feverReasons(facts).filter(({ text }) => !text.startsWith('C-reactive'));
+      const fever = trueFever(facts);
       const bulging = findingReasons(facts.query.abnormal(['inspection/proptosis']), 2);
       const eyes = findingReasons(facts.query.abnormal([...eyeMovementSigns, 'cranial-nerves/ptosis']), 3);
       const from = facts.told(...entries, 'facial-pain', 'eye-pain', 'red-eye', 'face-or-neck-lump');

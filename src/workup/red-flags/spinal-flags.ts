@@ -13,7 +13,7 @@ import {
   weakBelowALevel,
   weakUnderASlippingNeck,
 } from './cord.ts';
-import { feverReasons } from './fever.ts';
+import { feverReasons, trueFever } from './fever.ts';
 import { absent, notAssessable, orTold, present, type RedFlagRule, slowlyProgressive, type Verdict } from './rule.ts';
 import { each, none } from './story.ts';
 import { isOver, isUnder, written } from './thresholds.ts';
@@ -238,7 +238,7 @@ export const spinalFlags: readonly RedFlagRule[] = [
       const told = facts.told(...toldDeficit);
       // New pain of the back with a true fever is spondylodiscitis until shown otherwise. Source: IDSA guideline 2015, recalled.
       const isNew = facts.beganWithin(92) === 'yes' && facts.maybeProgressing;
-      const isFebrile = fever.some(({ text }) => !text.startsWith('C-reactive'));
+      const isFebrile = trueFever(facts).length > 0;
       const back = isNew && isFebrile ? facts.told('back-pain', 'thoracic-back-pain', 'night-spinal-pain') : [];
       return risk.length + signs.length + told.length + back.length > 0
         ? present([...pain, ...fever, ...risk, ...signs, ...told])
@@ -393,9 +393,7 @@ function siteProbability({ localisation }: BedsideFacts, site: string): number {
  */
 function isOfMotorNeurons(facts: BedsideFacts): boolean {
   const twitching = facts.query.abnormalWhere(({ item }) => item.key === 'fasciculation');
-  const regions = new Set(
-    twitching.map(({ item, place }) => (place !== undefined && 'key' in place ? place.key : item.region)),
-  );
+  const regions = new Set(twitching.map(({ item, place }) => place?.key ?? item.region));
   const bulbar = facts.query.abnormal([
     'cranial-nerves/tongue-fasciculation',
     'cranial-nerves/tongue-wasting',

@@ -58,7 +58,7 @@ export const spineStories: readonly RaisingStory[] = [
         ...findingReasons(facts.query.abnormal(['power/hip-flexion', 'power/knee-extension']), 3),
         ...findingReasons(facts.reducedReflexes.filter(({ item }) => item.key === 'knee')),
         ...findingReasons(
-          facts.legSensoryLoss.filter(({ place }) => place !== undefined && 'key' in place && thigh.has(place.key)),
+          facts.legSensoryLoss.filter(({ place }) => place !== undefined && thigh.has(place.key)),
           2,
         ),
       ];

@@ -3,7 +3,7 @@ import { findingReasons } from '../../causes/reasons.ts';
 import { read, recalled } from '../../kernel/cite.ts';
 import type { BedsideFacts } from '../bedside-facts.ts';
 import { dangerOf } from './danger-words.ts';
-import { feverReasons } from './fever.ts';
+import { trueFever } from './fever.ts';
 import { fewSignStories } from './few-signs-that-raise.ts';
 import { headComplaints } from './head-complaints-that-raise.ts';
 import { limbComplaints } from './limb-complaints-that-raise.ts';
@@ -18,8 +18,6 @@ import { onOneSide } from './sudden-deficit.ts';
 import { isAtLeast, isUnder, written } from './thresholds.ts';
 
 const { headPain } = dangerOf;
-const trueFever = (facts: BedsideFacts): readonly Reason[] =>
-  feverReasons(facts).filter(({ text }) => !text.startsWith('C-reactive'));
 
 const movementsOfEncephalitis: ReadonlySet<string> = new Set([
   'orofacial-dyskinesia',
