@@ -47,7 +47,7 @@ export const eyeSigns = sectionTable(
       probe: faculty('altitudinal-field'),
     },
     'monocular-field-defect': {
-      label: 'Field defect of this eye alone, of another form',
+      label: 'Visual field defect of this eye alone',
       bodyPart: 'eye',
       hpo: wider('HP:0001123', 'Visual field defect'),
       probe: anyFaculty('altitudinal-field', 'central-field'),
@@ -189,7 +189,7 @@ export const eyeSigns = sectionTable(
       probe: faculty('trochlear'),
     },
     hypertropia: {
-      label: 'This eye stands higher than the other',
+      label: 'Hypertropia of this eye',
       bodyPart: 'eye',
       probe: anyFaculty('trochlear', 'skew'),
     },

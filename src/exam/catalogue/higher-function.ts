@@ -193,10 +193,7 @@ export const higherFunction = sectionTable(
       hpo: equivalent('HP:0000734', 'Disinhibition'),
       probe: faculty('mood-behaviour'),
     },
-    catatonia: {
-      label: 'Catatonia: mute, unmoving, holding postures',
-      probe: recordedOnly,
-    },
+    catatonia: { label: 'Catatonia', probe: recordedOnly },
     hallucinations: {
       label: 'Hallucinations',
       hpo: equivalent('HP:0000738', 'Hallucinations'),

@@ -345,24 +345,24 @@ export const inspection = sectionTable(
       source: commonPractice,
     },
     'head-tilt': {
-      label: 'Head held tilted or turned to this side',
+      label: 'Head tilt or turn to this side',
       region: 'neck',
       hpo: inexact('HP:0000473', 'Torticollis'),
       probe: recordedOnly,
     },
     'absent-limb-pulse': {
-      label: 'Pulse of the limb absent or much weaker than that of the other',
+      label: 'Absent or weak pulse',
       sites: ['upper-limb', 'lower-limb'],
       siteRequired: true,
       probe: recordedOnly,
       source: commonPractice,
     },
     'abdominal-bulge': {
-      label: 'One half of the belly bulges on straining',
+      label: 'Bulge of the abdominal wall on this side',
       probe: recordedOnly,
     },
     chemosis: {
-      label: 'Swollen or congested conjunctiva',
+      label: 'Chemosis',
       region: 'head',
       bodyPart: 'eye',
       probe: recordedOnly,

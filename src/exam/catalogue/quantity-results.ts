@@ -330,7 +330,7 @@ const entries: Readonly<Record<string, QuantityEntry>> = {
     plausible: [0, 5000],
   },
   inr: {
-    label: 'International normalised ratio of the prothrombin time',
+    label: 'International normalised ratio (INR)',
     loinc: [loinc('6301-6', 'INR in Platelet poor plasma by Coagulation assay')],
     unit: '{INR}',
     plausible: [0.5, 20],
