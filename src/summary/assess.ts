@@ -29,7 +29,7 @@ export function createAssessor(
     assess: (exam, { spelling = 'uk' } = {}) => {
       const localisation = localiser.localise(exam);
       const causes = rankCauses(exam, localisation);
-      const redFlags = assessRedFlags(exam, localisation);
+      const redFlags = assessRedFlags(exam, localisation, causes);
       const workup = proposeWorkup(exam, localisation, causes, redFlags);
       const parts = { ...localisation, causes, redFlags, ...workup, caution: cautionFor(exam.person.ageYears) };
       return { ...parts, presentation: present(exam, parts, { spelling }), modelVersion };

@@ -1,3 +1,4 @@
+import type { RankedCause } from '../causes/ranked-cause.ts';
 import type { Exam } from '../exam/exam.ts';
 import { citation } from '../kernel/citation.ts';
 import type { Localisation } from '../localisation/localisation.ts';
@@ -6,6 +7,7 @@ import { type BedsideFacts, bedsideFacts } from './bedside-facts.ts';
 import { brainFlags } from './red-flags/brain-flags.ts';
 import { eyeFlags } from './red-flags/eye-flags.ts';
 import { headFlags } from './red-flags/head-flags.ts';
+import { raisedByCauses } from './red-flags/likely-emergencies.ts';
 import { muscleAndNerveFlags } from './red-flags/muscle-and-nerve-flags.ts';
 import { neuromuscularFlags } from './red-flags/neuromuscular-flags.ts';
 import { shownBy } from './red-flags/results-that-raise.ts';
@@ -33,10 +35,18 @@ const urgencyOrder: Readonly<Record<Urgency, number>> = { immediate: 0, 'same-da
  * those that cannot be decided because something was not examined. They are computed from findings, history and results;
  * neither the causes nor the probability of a benign site can remove one. Present ones come first, the most urgent first.
  */
-export function assessRedFlags(exam: Exam, localisation: Localisation): readonly RedFlag[] {
+export function assessRedFlags(
+  exam: Exam,
+  localisation: Localisation,
+  causes: readonly RankedCause[] = [],
+): readonly RedFlag[] {
   const facts = bedsideFacts(exam, localisation);
-  const flags = redFlagRules.flatMap((rule): readonly RedFlag[] => {
-    const verdict = verdictOf(rule, facts);
+  const verdicts = redFlagRules.map((rule) => ({ rule, verdict: verdictOf(rule, facts) }));
+  const raised = verdicts.filter(({ verdict }) => verdict?.state === 'present').length;
+  const likely = raisedByCauses(facts, causes, raised);
+  const flags = verdicts.flatMap(({ rule, verdict: usual }): readonly RedFlag[] => {
+    const reasons = usual?.state === 'present' ? undefined : likely.get(rule.key);
+    const verdict = reasons === undefined ? usual : present(reasons);
     if (verdict === null) return [];
     return [
       {

@@ -1,0 +1,190 @@
+import type { RankedCause, Reason } from '../../causes/ranked-cause.ts';
+import type { BedsideFacts } from '../bedside-facts.ts';
+
+/** An emergency that is suspected because the causes behind it are among the likely ones, whatever its own rule asks for. */
+interface LikelyEmergency {
+  readonly flag: string;
+  /** Keys of the causes whose probabilities are added up. */
+  readonly causes: readonly string[];
+  /** How old the trouble may be, in days, before it is no emergency any more. Judged. */
+  readonly withinDays: number;
+}
+
+/**
+ * From which probability of its causes an emergency is said: when the trouble is known to be recent and nothing else has been raised,
+ * and when nobody has dated it or other flags speak already. An emergency is dear to miss and a look is cheap, so that both lie
+ * far below a half. Judged; chosen with the cases of tests/evaluation, of which one non-urgent in fifty is alarmed by it.
+ */
+const worthRaising = { recentAndAlone: 0.15, otherwise: 0.2 } as const;
+
+const likelyEmergencies: readonly LikelyEmergency[] = [
+  {
+    flag: 'suspected-stroke',
+    causes: [
+      'ischaemic-stroke',
+      'cervical-artery-dissection-stroke',
+      'intracerebral-haemorrhage',
+      'cerebellar-haemorrhage-or-infarct-with-swelling',
+      'cerebral-amyloid-angiopathy',
+      'transient-ischaemic-attack',
+      'retinal-artery-occlusion',
+    ],
+    withinDays: 14,
+  },
+  { flag: 'hypoglycaemia-with-deficit', causes: ['hypoglycaemia'], withinDays: 14 },
+  {
+    flag: 'thunderclap-headache',
+    causes: ['subarachnoid-haemorrhage', 'reversible-cerebral-vasoconstriction'],
+    withinDays: 14,
+  },
+  {
+    flag: 'suspected-meningitis',
+    causes: ['bacterial-meningitis', 'viral-meningitis', 'tuberculous-meningitis', 'fungal-meningitis'],
+    withinDays: 60,
+  },
+  {
+    flag: 'suspected-encephalitis',
+    causes: [
+      'herpes-simplex-encephalitis',
+      'viral-encephalitis',
+      'rickettsial-encephalitis',
+      'autoimmune-encephalitis',
+      'brainstem-encephalitis',
+      'acute-disseminated-encephalomyelitis',
+      'brain-abscess',
+      'cerebral-toxoplasmosis',
+    ],
+    withinDays: 60,
+  },
+  {
+    flag: 'raised-intracranial-pressure',
+    causes: [
+      'obstructive-hydrocephalus',
+      'idiopathic-intracranial-hypertension',
+      'abducens-palsy-from-raised-pressure',
+      'subdural-haematoma',
+      'cerebellar-haemorrhage-or-infarct-with-swelling',
+    ],
+    withinDays: 180,
+  },
+  { flag: 'suspected-wernicke-encephalopathy', causes: ['wernicke-encephalopathy'], withinDays: 30 },
+  { flag: 'status-epilepticus', causes: ['non-convulsive-status'], withinDays: 14 },
+  {
+    flag: 'suspected-space-occupying-lesion',
+    causes: [
+      'brain-tumour',
+      'brainstem-glioma',
+      'central-nervous-system-lymphoma',
+      'brain-abscess',
+      'cerebral-toxoplasmosis',
+      'tuberculoma',
+      'subdural-haematoma',
+    ],
+    withinDays: 365,
+  },
+  {
+    flag: 'acute-ascending-weakness',
+    causes: ['guillain-barre-syndrome', 'acute-motor-axonal-neuropathy', 'miller-fisher-syndrome', 'tick-paralysis'],
+    withinDays: 28,
+  },
+  { flag: 'suspected-botulism', causes: ['botulism'], withinDays: 30 },
+  {
+    flag: 'suspected-cord-compression',
+    causes: [
+      'metastatic-spinal-cord-compression',
+      'spinal-epidural-abscess',
+      'spinal-epidural-haematoma',
+      'spinal-subdural-haematoma',
+      'spinal-cord-injury',
+      'spinal-cord-infarction',
+      'cervical-disc-herniation-with-cord-compression',
+      'thoracic-disc-herniation',
+      'idiopathic-transverse-myelitis',
+      'acute-infectious-myelitis',
+    ],
+    withinDays: 90,
+  },
+  {
+    flag: 'suspected-metastatic-cord-compression',
+    causes: ['metastatic-spinal-cord-compression'],
+    withinDays: 180,
+  },
+  { flag: 'suspected-spinal-infection', causes: ['spinal-epidural-abscess', 'spinal-tuberculosis'], withinDays: 365 },
+  {
+    flag: 'suspected-spinal-haematoma',
+    causes: ['spinal-epidural-haematoma', 'spinal-subdural-haematoma', 'retroperitoneal-haematoma'],
+    withinDays: 30,
+  },
+  {
+    flag: 'compressive-third-nerve-palsy',
+    causes: ['intracranial-aneurysm-with-third-nerve-palsy'],
+    withinDays: 30,
+  },
+  {
+    flag: 'acute-visual-loss',
+    causes: ['optic-neuritis', 'anterior-ischaemic-optic-neuropathy', 'retinal-artery-occlusion'],
+    withinDays: 30,
+  },
+  { flag: 'suspected-giant-cell-arteritis', causes: ['giant-cell-arteritis'], withinDays: 180 },
+  { flag: 'painful-horner-syndrome', causes: ['carotid-dissection'], withinDays: 30 },
+  { flag: 'suspected-cerebral-venous-thrombosis', causes: ['cerebral-venous-thrombosis'], withinDays: 30 },
+  { flag: 'suspected-pituitary-apoplexy', causes: ['pituitary-apoplexy'], withinDays: 30 },
+  {
+    flag: 'orbital-or-cavernous-sinus-infection',
+    causes: ['orbital-infection-or-mucormycosis', 'cavernous-sinus-thrombosis'],
+    withinDays: 30,
+  },
+  { flag: 'suspected-acute-porphyria', causes: ['acute-porphyria'], withinDays: 60 },
+  { flag: 'compartment-syndrome', causes: ['compartment-syndrome'], withinDays: 7 },
+  { flag: 'suspected-vasculitic-neuropathy', causes: ['vasculitic-neuropathy'], withinDays: 180 },
+  {
+    flag: 'potassium-paralysis',
+    causes: ['electrolyte-paralysis', 'thyrotoxic-periodic-paralysis', 'hereditary-periodic-paralysis'],
+    withinDays: 14,
+  },
+  { flag: 'suspected-tetanus', causes: ['tetanus'], withinDays: 30 },
+  { flag: 'rhabdomyolysis', causes: ['rhabdomyolysis'], withinDays: 14 },
+  {
+    flag: 'suspected-poisoning',
+    causes: ['organophosphate-poisoning', 'neurotoxic-envenomation', 'toxic-encephalopathy'],
+    withinDays: 14,
+  },
+  { flag: 'acute-limb-ischaemia', causes: ['aortic-dissection-or-occlusion'], withinDays: 14 },
+  {
+    flag: 'drug-induced-hyperthermia-with-rigidity',
+    causes: ['antipsychotic-malignant-syndrome', 'serotonin-syndrome'],
+    withinDays: 14,
+  },
+];
+
+/**
+ * Reasons for each flag whose causes are likely enough, by the flag's key. A flag can only be added by this, never taken away.
+ *
+ * @param causes the ranked causes of the exam
+ * @param raised how many flags the rules have raised by themselves
+ */
+export function raisedByCauses(
+  facts: BedsideFacts,
+  causes: readonly RankedCause[],
+  raised: number,
+): ReadonlyMap<string, readonly Reason[]> {
+  return new Map(
+    likelyEmergencies.flatMap(({ flag, causes: keys, withinDays }) => {
+      const recency = facts.beganWithin(withinDays);
+      const behind = causes.filter(({ key }) => keys.includes(key));
+      const likelihood = behind.reduce((sum, { probability }) => sum + probability, 0);
+      const isAlone = recency === 'yes' && raised === 0;
+      const isLikely = likelihood >= (isAlone ? worthRaising.recentAndAlone : worthRaising.otherwise);
+      return recency !== 'no' && isLikely ? [[flag, reasonsOf(behind)] as const] : [];
+    }),
+  );
+}
+
+function reasonsOf(causes: readonly RankedCause[]): readonly Reason[] {
+  return causes
+    .slice(0, 2)
+    .flatMap(({ label, probability, supporting }): readonly Reason[] => [
+      { pointer: null, text: `${label} is among the likely causes (${Math.round(probability * 100)} %)` },
+      ...supporting.slice(0, 3),
+    ]);
+}
