@@ -155,7 +155,7 @@ export const bounds: Readonly<Record<string, Bounds>> = {
     conclusion: 0,
     sureAndWrong: 3,
   },
-  'evaluation/held-back/published-twelve.ndjson': {
+  'evaluation/development/published-twelve.ndjson': {
     first: 0.74,
     firstThree: 0.87,
     side: 0.93,
