@@ -37,6 +37,7 @@ export const works = {
     'Van den Bergh PYK et al. EAN/PNS guideline on CIDP, second revision. Eur J Neurol 2021;28:3556-83.',
   'nice-ng127': 'NICE NG127 Suspected neurological conditions: recognition and referral. 2019, updated 2023.',
   'nice-ng234': 'NICE NG234 Spinal metastases and metastatic spinal cord compression. 2023.',
+  'news2-2017': 'Royal College of Physicians, National Early Warning Score (NEWS) 2, London 2017',
   'girft-ces-2023': 'GIRFT National suspected cauda equina syndrome pathway. 2023.',
   'nice-ng128': 'NICE NG128 Stroke and transient ischaemic attack in over 16s. 2019, updated 2022.',
   'cervical-dissection-2022':
@@ -110,6 +111,8 @@ export const works = {
     'Thaller M, Hughes T. Inter-rater agreement of observable and elicitable neurological signs. Clin Med 2014;14:264-7.',
   'hansen-1994':
     'Hansen M et al. Interobserver variation in the evaluation of neurological signs. Acta Neurol Scand 1994;90:145-9.',
+  'porphyria-2005':
+    'Anderson KE et al. Recommendations for the diagnosis and treatment of the acute porphyrias. Ann Intern Med 2005;142:439-50.',
   'goldstein-simel-2005': 'Goldstein LB, Simel DL. Is this patient having a stroke? JAMA 2005;293:2391-402.',
   'vrancken-2006':
     'Vrancken AFJE et al. Distal sensory loss and absent ankle reflexes in relation to age. J Neurol 2006;253:578-89.',

@@ -33,7 +33,10 @@ const urgencyOrder: Readonly<Record<Urgency, number>> = { immediate: 0, 'same-da
 /**
  * The red flags that matter for this exam: those whose trigger is met, those that were looked for and are absent, and
  * those that cannot be decided because something was not examined. They are computed from findings, history and results;
- * neither the causes nor the probability of a benign site can remove one. Present ones come first, the most urgent first.
+ * neither the causes nor the probability of a benign site can remove one. Causes that are likely enough add those that no
+ * rule has raised (`likely-emergencies.ts`). Present ones come first, the most urgent first.
+ *
+ * @param causes as `rankCauses` gives them; with none the flags are those of the rules alone
  */
 export function assessRedFlags(
   exam: Exam,

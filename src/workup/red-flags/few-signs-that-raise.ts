@@ -10,8 +10,12 @@ import { eyeMovementSigns } from './eye-movement-signs.ts';
 import { trueFever } from './fever.ts';
 import { each, none, type RaisingStory } from './story.ts';
 import { onOneSide } from './sudden-deficit.ts';
+import { isUnder, written } from './thresholds.ts';
 
 const halfYear = 183;
+
+/** In mmol/L; below it a low sodium is called more than mild. */
+const lowSodium = 130;
 
 /** Emergencies that show one or two signs of the many they are known by. */
 export const fewSignStories: readonly RaisingStory[] = [
@@ -190,6 +194,97 @@ export const fewSignStories: readonly RaisingStory[] = [
         : none;
     },
     source: recalled('brazis', 'cerebellopontine angle'),
+  },
+  {
+    // New confusion counts for as much as drowsiness does.
+    flag: 'unexplained-fall-in-consciousness',
+    check: (facts) =>
+      facts.beganWithin(7) === 'yes' ? findingReasons(facts.query.abnormal(['higher-function/confusion'])) : none,
+    source: recalled('news2-2017', 'new confusion'),
+  },
+  {
+    // Pain of the abdomen with a low sodium is asked for porphyria before any limb is weak.
+    flag: 'suspected-acute-porphyria',
+    check: (facts) => {
+      const sodium = facts.query.quantity('sodium', 'mmol/L');
+      const isLow = sodium !== undefined && isUnder(sodium, lowSodium) && facts.beganWithin(42) !== 'no';
+      return isLow
+        ? each(facts.told('abdominal-pain'), [{ pointer: sodium.pointer, text: `sodium ${written(sodium)} mmol/L` }])
+        : none;
+    },
+    source: recalled('porphyria-2005', 'when to suspect an acute attack'),
+  },
+  {
+    // Known epilepsy, and a mind that clouds within hours to two days, with nobody who has seen a fit: it may still be going on.
+    flag: 'status-epilepticus',
+    check: (facts) => {
+      const other = [...facts.told('head-injury', 'dementia', 'alcohol-excess'), ...trueFever(facts)];
+      const isTraced = facts.query.result('eeg') !== undefined;
+      return facts.beganWithin(2) === 'yes' && facts.maybeProgressing && other.length === 0 && !isTraced
+        ? each(facts.told('epilepsy'), findingReasons(facts.query.abnormal(clouded), 2))
+        : none;
+    },
+    source: recalled('adams-victor', 'non-convulsive status epilepticus'),
+  },
+  {
+    // A fever, and limbs of one side that fail within two weeks, brisk or untried: an abscess is as febrile as that for days only.
+    flag: 'suspected-encephalitis',
+    check: (facts) => {
+      const weak = onOneSide(facts.weakLimbs);
+      const isLower = facts.reducedReflexes.length + facts.trunkSensoryLoss.length > 0;
+      const local = facts.told('head-injury', 'trauma', ...spinalPain, 'herpes-zoster');
+      return facts.beganWithin(14) === 'yes' && facts.maybeProgressing && !isLower && local.length === 0
+        ? each(trueFever(facts), findingReasons(weak, 3))
+        : none;
+    },
+    source: recalled('adams-victor', 'brain abscess'),
+  },
+  {
+    // A red eye that is painful or pushed forward and sees double, or whose lid falls: the orbit or its veins are infected until seen.
+    flag: 'orbital-or-cavernous-sinus-infection',
+    check: (facts) => {
+      const { query } = facts;
+      const isKnown = facts.told('hyperthyroidism', 'similar-attacks-before');
+      if (facts.beganWithin(92) === 'no' || !facts.maybeProgressing || isKnown.length > 0) return none;
+      const red = [...facts.told('red-eye'), ...findingReasons(query.abnormal(['inspection/chemosis']))];
+      const pain = [...facts.told('eye-pain', 'headache', 'new-headache', 'facial-pain'), ...trueFever(facts)];
+      const still = [
+        ...findingReasons(query.abnormal([...eyeMovementSigns, 'cranial-nerves/diplopia', 'cranial-nerves/ptosis']), 2),
+        ...facts.told('diplopia'),
+      ];
+      return each(red, pain, still);
+    },
+    source: recalled('adams-victor', 'cavernous sinus thrombosis'),
+  },
+  {
+    // Both legs or all limbs that fail within days in a fever without defence, or with germs in the blood: pain of the spine may be missing.
+    flag: 'suspected-spinal-infection',
+    check: (facts) => {
+      const host = facts.told(
+        'immunosuppression',
+        'injecting-drug-use',
+        'recent-bacteraemia',
+        'sepsis',
+        'chronic-kidney-disease',
+      );
+      return facts.bothLegsWeak && facts.maybeProgressing && facts.beganWithin(28) === 'yes'
+        ? each(trueFever(facts), host, findingReasons(facts.weak('lower-limbs'), 3))
+        : none;
+    },
+    source: recalled('adams-victor', 'spinal epidural abscess'),
+  },
+  {
+    // A fresh headache with vomiting under a mind that clouds: a ventricle that is shut kills within hours.
+    flag: 'raised-intracranial-pressure',
+    check: (facts) =>
+      facts.beganWithin(28) === 'yes' && facts.maybeProgressing && trueFever(facts).length === 0
+        ? each(
+            facts.told('new-headache', 'morning-headache'),
+            facts.told('vomiting'),
+            findingReasons(facts.query.abnormal(clouded), 2),
+          )
+        : none,
+    source: recalled('adams-victor', 'obstructive hydrocephalus'),
   },
 ];
 

@@ -38,7 +38,7 @@ const centralVestibularSigns = [
 export const headFlags: readonly RedFlagRule[] = [
   {
     key: 'unexplained-fall-in-consciousness',
-    label: 'Consciousness reduced or falling',
+    label: 'Consciousness reduced or falling, or new confusion',
     urgency: 'immediate',
     action:
       'Airway, breathing, circulation; glucose at once; CT of the head; look for infection, seizure and poisoning.',

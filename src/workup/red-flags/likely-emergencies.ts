@@ -8,6 +8,8 @@ interface LikelyEmergency {
   readonly causes: readonly string[];
   /** How old the trouble may be, in days, before it is no emergency any more. Judged. */
   readonly withinDays: number;
+  /** Set where only what is known to be that recent counts: of what nobody has dated, most is old. */
+  readonly isDated?: true;
 }
 
 /**
@@ -17,7 +19,8 @@ interface LikelyEmergency {
  */
 const worthRaising = { recentAndAlone: 0.15, otherwise: 0.2 } as const;
 
-const likelyEmergencies: readonly LikelyEmergency[] = [
+/** Every emergency that its causes can raise. */
+export const likelyEmergencies: readonly LikelyEmergency[] = [
   {
     flag: 'suspected-stroke',
     causes: [
@@ -29,7 +32,8 @@ const likelyEmergencies: readonly LikelyEmergency[] = [
       'transient-ischaemic-attack',
       'retinal-artery-occlusion',
     ],
-    withinDays: 14,
+    withinDays: 7,
+    isDated: true,
   },
   { flag: 'hypoglycaemia-with-deficit', causes: ['hypoglycaemia'], withinDays: 14 },
   {
@@ -146,7 +150,7 @@ const likelyEmergencies: readonly LikelyEmergency[] = [
   { flag: 'rhabdomyolysis', causes: ['rhabdomyolysis'], withinDays: 14 },
   {
     flag: 'suspected-poisoning',
-    causes: ['organophosphate-poisoning', 'neurotoxic-envenomation', 'toxic-encephalopathy'],
+    causes: ['organophosphate-poisoning', 'neurotoxic-envenomation'],
     withinDays: 14,
   },
   { flag: 'acute-limb-ischaemia', causes: ['aortic-dissection-or-occlusion'], withinDays: 14 },
@@ -169,13 +173,14 @@ export function raisedByCauses(
   raised: number,
 ): ReadonlyMap<string, readonly Reason[]> {
   return new Map(
-    likelyEmergencies.flatMap(({ flag, causes: keys, withinDays }) => {
+    likelyEmergencies.flatMap(({ flag, causes: keys, withinDays, isDated = false }) => {
       const recency = facts.beganWithin(withinDays);
+      const isInTime = isDated ? recency === 'yes' : recency !== 'no';
       const behind = causes.filter(({ key }) => keys.includes(key));
       const likelihood = behind.reduce((sum, { probability }) => sum + probability, 0);
       const isAlone = recency === 'yes' && raised === 0;
       const isLikely = likelihood >= (isAlone ? worthRaising.recentAndAlone : worthRaising.otherwise);
-      return recency !== 'no' && isLikely ? [[flag, reasonsOf(behind)] as const] : [];
+      return isInTime && isLikely ? [[flag, reasonsOf(behind)] as const] : [];
     }),
   );
 }

@@ -30,7 +30,8 @@ export const muscleAndNerveFlags: readonly RedFlagRule[] = [
         ...facts.told('muscle-pain', 'weakness', 'heavy-exertion', 'prolonged-immobility'),
         ...findingReasons(facts.weakLimbs, 2),
       ];
-      const isRecent = facts.beganWithin(14) !== 'no';
+      // What is measured now endangers now, unless it is the level of a muscle that has been ill for long.
+      const isRecent = facts.beganWithin(high ? 92 : 14) !== 'no';
       if (!isRecent || !(high || (urine.length > 0 && muscle.length > 0))) return null;
       // Dark urine with pain of the abdomen and weak nerves is porphyria's picture.
       if (!high && facts.told('abdominal-pain').length > 0) return null;

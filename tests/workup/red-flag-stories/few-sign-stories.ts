@@ -1,5 +1,5 @@
 import { site, weakLegsBothSides } from '../../support/bedside.ts';
-import { days, has, hours, months, on, power, reflexes, type Story, signs, weeks, years } from './story.ts';
+import { days, has, hours, measured, months, on, power, reflexes, type Story, signs, weeks, years } from './story.ts';
 
 const cord = site('spinal-cord-transverse', 'cord');
 const deadLegs = power('both', '0', 'hip-flexion', 'knee-extension', 'ankle-dorsiflexion');
@@ -244,6 +244,71 @@ export const fewSignStories: readonly Story[] = [
       history: { onset: days, conditions: has('previous-pressure-palsy') },
       findings: { power: [...power('right', '3', 'ankle-dorsiflexion'), ...power('left', '3', 'finger-abduction')] },
     },
+  },
+  {
+    flag: 'unexplained-fall-in-consciousness',
+    by: 'confusion that is new (NEWS 2, 2017); one of months is not',
+    raised: { history: { onset: days }, findings: { higherFunction: signs('confusion') } },
+    not: { history: { onset: months }, findings: { higherFunction: signs('confusion') } },
+  },
+  {
+    flag: 'suspected-acute-porphyria',
+    by: 'pain of the abdomen with a low sodium (Anderson 2005); with a usual one it is another',
+    raised: {
+      history: { onset: weeks, symptoms: has('abdominal-pain') },
+      results: [measured('sodium', 122, 'mmol/L')],
+    },
+    not: { history: { onset: weeks, symptoms: has('abdominal-pain') }, results: [measured('sodium', 138, 'mmol/L')] },
+  },
+  {
+    flag: 'rhabdomyolysis',
+    by: 'what muscle has lost in the month endangers the kidneys (Amato and Russell); a muscle ill for years runs high',
+    raised: { history: { onset: weeks }, results: [measured('creatine-kinase', 18000, 'U/L')] },
+    not: { history: { onset: years }, results: [measured('creatine-kinase', 18000, 'U/L')] },
+  },
+  {
+    flag: 'status-epilepticus',
+    by: 'a known epilepsy and a mind that clouds within hours (Adams and Victor, non-convulsive status); in a fever it is looked for elsewhere',
+    raised: {
+      history: { onset: hours, conditions: has('epilepsy') },
+      findings: { higherFunction: signs('disorientation') },
+    },
+    not: {
+      history: { onset: hours, conditions: has('epilepsy'), symptoms: has('fever') },
+      findings: { higherFunction: signs('disorientation') },
+    },
+  },
+  {
+    flag: 'suspected-encephalitis',
+    by: 'a fever and an arm that fails in days (Adams and Victor, brain abscess); after a blow to that arm it is the blow',
+    raised: { history: { onset: days, symptoms: has('fever') }, findings: pressedArm },
+    not: { history: { onset: days, symptoms: has('fever'), exposures: has('trauma') }, findings: pressedArm },
+  },
+  {
+    flag: 'orbital-or-cavernous-sinus-infection',
+    by: 'a red, painful eye that sees double (Adams and Victor, cavernous sinus thrombosis); in Graves disease it is known why',
+    raised: { history: { onset: weeks, symptoms: has('red-eye', 'eye-pain', 'diplopia') } },
+    not: {
+      history: { onset: weeks, symptoms: has('red-eye', 'eye-pain', 'diplopia'), conditions: has('hyperthyroidism') },
+    },
+  },
+  {
+    flag: 'suspected-spinal-infection',
+    by: 'legs that fail in a fever without defence (Adams and Victor, epidural abscess), though nothing hurts',
+    raised: {
+      history: { onset: days, symptoms: has('fever'), conditions: has('immunosuppression') },
+      findings: { power: weakLegsBothSides },
+    },
+    not: { history: { onset: days, symptoms: has('fever') }, findings: { power: weakLegsBothSides } },
+  },
+  {
+    flag: 'raised-intracranial-pressure',
+    by: 'a new headache with vomiting and a mind that clouds within days (Adams and Victor, obstructive hydrocephalus); a clear mind can wait a day',
+    raised: {
+      history: { onset: days, symptoms: has('new-headache', 'vomiting') },
+      findings: { higherFunction: signs('confusion') },
+    },
+    not: { history: { onset: days, symptoms: has('new-headache', 'vomiting') } },
   },
 ];
 

@@ -1,0 +1,65 @@
+import { describe, expect, it } from 'vitest';
+import type { RankedCause } from '../../src/causes/ranked-cause.ts';
+import { allCauses } from '../../src/causes/table/all-causes.ts';
+import { systems } from '../../src/terminology/systems.ts';
+import { likelyEmergencies } from '../../src/workup/red-flags/likely-emergencies.ts';
+import { assessRedFlags, redFlagRules } from '../../src/workup/red-flags.ts';
+import { bedsideExam, localised, site, weakLegsBothSides } from '../support/bedside.ts';
+
+const anywhere = localised(site('common-fibular-nerve', 'nerve'));
+
+const cause = (key: string, probability: number): RankedCause => ({
+  key,
+  label: key,
+  code: { system: systems.cause, code: key, display: key },
+  probability,
+  supporting: [{ pointer: '/history/symptoms/0', text: 'back pain' }],
+  against: [],
+  source: 'invented',
+});
+
+const presentIn = (history: object, causes: readonly RankedCause[], findings: object = {}) =>
+  assessRedFlags(bedsideExam({ history, findings }), anywhere, causes).filter(({ state }) => state === 'present');
+
+const raisedIn = (...parts: Parameters<typeof presentIn>) => presentIn(...parts).map(({ key }) => key);
+
+describe('emergencies raised by the causes behind them', () => {
+  it('name flags and causes that the tables know', () => {
+    const causes = new Set(allCauses.map(({ key }) => key));
+    const flags = new Set(redFlagRules.map(({ key }) => key));
+    for (const { flag, causes: behind } of likelyEmergencies) {
+      expect(flags).toContain(flag);
+      expect(behind.filter((key) => !causes.has(key))).toEqual([]);
+    }
+  });
+
+  it('are said from a seventh on where the trouble is recent, with the likelihood and what speaks for the cause', () => {
+    const [flag] = presentIn({ onset: { durationDays: 6 } }, [cause('spinal-epidural-abscess', 0.16)]);
+    expect(flag?.key).toBe('suspected-cord-compression');
+    expect(flag?.because[0]?.text).toContain('16 %');
+    expect(flag?.because[1]?.pointer).toBe('/history/symptoms/0');
+  });
+
+  it('are not said of what is old or too unlikely', () => {
+    expect(raisedIn({ onset: { durationDays: 2000 } }, [cause('spinal-epidural-abscess', 0.9)])).toEqual([]);
+    expect(raisedIn({ onset: { durationDays: 6 } }, [cause('spinal-epidural-abscess', 0.1)])).toEqual([]);
+  });
+
+  it('ask for more where nobody has said since when, and a stroke then not at all', () => {
+    expect(raisedIn({}, [cause('giant-cell-arteritis', 0.16)])).toEqual([]);
+    expect(raisedIn({}, [cause('giant-cell-arteritis', 0.22)])).toEqual(['suspected-giant-cell-arteritis']);
+    expect(raisedIn({}, [cause('ischaemic-stroke', 0.9)])).toEqual([]);
+  });
+
+  it('add to what the rules raise and take nothing away', () => {
+    const history = { onset: { pace: 'acute', durationDays: 3 }, symptoms: [{ key: 'back-pain', present: true }] };
+    const findings = {
+      power: weakLegsBothSides,
+      reflexes: ['knee', 'ankle'].map((reflex) => ({ reflex, side: 'both', grade: '0' })),
+    };
+    const alone = raisedIn(history, [], findings);
+    const beside = raisedIn(history, [cause('acute-porphyria', 0.5)], findings);
+    expect(alone).not.toContain('suspected-acute-porphyria');
+    expect(beside).toEqual(expect.arrayContaining([...alone, 'suspected-acute-porphyria']));
+  });
+});
