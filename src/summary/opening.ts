@@ -1,5 +1,5 @@
 import { historyReason } from '../causes/exam-query.ts';
-import type { Course, Exam, OnsetPace } from '../exam/exam.ts';
+import type { Course, Exam, HistoryStatement, OnsetPace } from '../exam/exam.ts';
 import { joinWords, sentence } from '../kernel/words.ts';
 
 /** Denials that are spoken; the rest stand in the exam. */
@@ -20,9 +20,34 @@ const courseWords: Readonly<Record<Course, string>> = {
   monophasic: 'a single episode',
 };
 
+/** A complaint that another one says more exactly is not said twice. */
+const saidBy: Readonly<Record<string, readonly string[]>> = {
+  headache: ['thunderclap-headache', 'new-headache', 'morning-headache', 'orthostatic-headache'],
+  weakness: [
+    'leg-weakness',
+    'arm-weakness',
+    'fatigable-weakness',
+    'ascending-weakness',
+    'descending-weakness',
+    'episodic-weakness',
+  ],
+  'back-pain': ['thoracic-back-pain'],
+  'leg-pain': ['radicular-leg-pain', 'bilateral-leg-pain'],
+  'arm-pain': ['radicular-arm-pain'],
+  'facial-pain': ['triggered-facial-pain'],
+};
+
+function isSaidByAnother({ key }: HistoryStatement, told: readonly HistoryStatement[]): boolean {
+  const closer = saidBy[key] ?? [];
+  return told.some((other) => closer.includes(other.key));
+}
+
 /** Who it is, how it began and went on, what was told and what was denied. */
 export function openingSentences(exam: Exam): readonly string[] {
-  const told = exam.history.filter((statement) => statement.present).map((statement) => historyReason(statement).text);
+  const present = exam.history.filter((statement) => statement.present);
+  const told = present
+    .filter((statement) => !isSaidByAnother(statement, present))
+    .map((statement) => historyReason(statement).text);
   const denied = exam.history
     .filter((statement) => !statement.present)
     .map((statement) => historyReason(statement).text.replace(/^no (?:an? )?/, ''))

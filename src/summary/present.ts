@@ -1,4 +1,4 @@
-import type { RankedCause } from '../causes/ranked-cause.ts';
+import type { RankedCause, Reason } from '../causes/ranked-cause.ts';
 import { type SectionKey, sectionKeys } from '../exam/catalogue/item.ts';
 import { describeStatement, lowerFirst } from '../exam/describe.ts';
 import type { Exam } from '../exam/exam.ts';
@@ -140,8 +140,8 @@ function otherwiseNormalSentence(exam: Exam): readonly string[] {
 function causeSentences(causes: readonly RankedCause[]): readonly string[] {
   const [first, ...others] = causes;
   if (first === undefined) return [];
-  const pro = joinWords(first.supporting.slice(0, 2).map(({ text }) => text));
-  const contra = joinWords(first.against.slice(0, 2).map(({ text }) => text));
+  const pro = joinWords(spokenReasons(first.supporting));
+  const contra = joinWords(spokenReasons(first.against));
   const rest = others.filter((cause) => cause.probability >= 0.03).slice(0, 2);
   return [
     sentence(
@@ -161,6 +161,15 @@ function causeSentences(causes: readonly RankedCause[]): readonly string[] {
   ];
 }
 
+/**
+ * The first two reasons. After "for it" and "against it" nobody says once more that it fits, or that it is unusual, nor tells a
+ * complaint beside the sign of the same name.
+ */
+function spokenReasons(reasons: readonly Reason[]): readonly string[] {
+  const texts = reasons.map(({ text }) => text.replace(/ (fits|is unusual)$/, ''));
+  return texts.filter((text, at) => !texts.some((other, i) => i !== at && other.startsWith(`${text} `))).slice(0, 2);
+}
+
 /** Information, in bits, below which an item of the examination is listed but not said. Judged. */
 const worthSaying = 0.08;
 
@@ -178,9 +187,24 @@ function nextSentences(exam: Exam, parts: PresentedParts): readonly string[] {
             `at the bedside ${lowerFirst(next.label)}${next.side === null || next.place !== undefined ? '' : ` on the ${next.side}`} would tell most${next.tellsApart ? ` (${next.because})` : ''}`,
           ),
         ];
-  const spoken = workup.filter(({ tier }) => tier < 3).slice(0, spokenTests);
+  const spoken = turnByTurn(workup.filter(({ tier }) => tier < 3)).slice(0, spokenTests);
   const tests = exam.requests === undefined ? testSentences('Suggested next', spoken) : choiceSentences(parts);
   return [...tests, ...bedside];
+}
+
+/** The most pressing first, and of what presses alike the first of every reason before the second of any: a long panel hides nothing. */
+function turnByTurn(items: readonly WorkupItem[]): readonly WorkupItem[] {
+  const turns = new Map<string, number>();
+  const taken = items.map((item) => {
+    const reason = `${item.priority} ${item.because}`;
+    const turn = turns.get(reason) ?? 0;
+    turns.set(reason, turn + 1);
+    return { item, turn };
+  });
+  const rank = { stat: 0, urgent: 1, routine: 2 } as const;
+  return taken
+    .toSorted((a, b) => rank[a.item.priority] - rank[b.item.priority] || a.turn - b.turn)
+    .map(({ item }) => item);
 }
 
 /** What the examiner wants, all of it, and what was suggested besides. */
@@ -200,7 +224,8 @@ function testSentences(opening: string, tests: readonly Pick<WorkupItem, 'label'
   });
   const [only] = groups;
   if (only === undefined) return [];
-  return [groups.length === 1 ? only.replace(/^[^:]*:/, `${opening}:`) : `${opening}. ${groups.join(' ')}`];
+  const isRoutine = tests.every(({ priority }) => priority === 'routine');
+  return [isRoutine ? only.replace(/^[^:]*:/, `${opening}:`) : `${opening}. ${groups.join(' ')}`];
 }
 
 /** What guidance says need not be done; the reasons stand in the answer's list. */

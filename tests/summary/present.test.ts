@@ -95,6 +95,13 @@ describe('opening', () => {
     ]);
   });
 
+  it('says a complaint once where another one says it more exactly', () => {
+    const symptoms = ['headache', 'new-headache', 'weakness', 'vomiting'].map((key) => ({ key, present: true }));
+    expect(openingSentences(bedsideExam({ history: { symptoms } })).join(' ')).toContain(
+      'The history includes new headache, weakness and vomiting.',
+    );
+  });
+
   it('says that onset and course are not stated', () => {
     expect(openingSentences(bedsideExam({ person: { ageYears: 30, sex: 'female' } }))[0]).toBe(
       'A 30-year-old woman; onset and course are not stated.',
@@ -251,6 +258,21 @@ describe('presentation', () => {
     expect(presentation).toContain('nerve conduction study');
     expect(presentation).not.toContain('Red flag');
     expect(presentation).toContain('Not tested: temperature sense');
+  });
+
+  it('names the image beside the first blood test, before a panel is read to its end, and that both are wanted at once', () => {
+    const { presentation, workup } = createAssessor().assess(
+      bedsideExam({
+        history: {
+          onset: { pace: 'acute', durationDays: 3 },
+          symptoms: ['new-headache', 'vomiting'].map((key) => ({ key, present: true })),
+        },
+        findings: { higherFunction: ['confusion', 'disorientation'].map((sign) => ({ sign, present: true })) },
+      }),
+    );
+    expect(workup.slice(0, 4).map(({ key }) => key)).not.toContain('ct-head');
+    expect(presentation).toMatch(/Suggested next\. At once: blood glucose, CT of the head/);
+    expect(presentation).not.toMatch(/ fits[ .;]/);
   });
 
   it('says that a normal examination does not exclude a lesion', () => {

@@ -36,7 +36,7 @@ describe('emergencies raised by the causes behind them', () => {
   it('are said from a seventh on where the trouble is recent, with the likelihood and what speaks for the cause', () => {
     const [flag] = presentIn({ onset: { durationDays: 6 } }, [cause('spinal-epidural-abscess', 0.16)]);
     expect(flag?.key).toBe('suspected-cord-compression');
-    expect(flag?.because[0]?.text).toContain('16 %');
+    expect(flag?.because[0]).toMatchObject({ pointer: '/history/symptoms/0', text: expect.stringContaining('16 %') });
     expect(flag?.because[1]?.pointer).toBe('/history/symptoms/0');
   });
 
