@@ -1,4 +1,4 @@
-import { commonPractice, read, recalled } from '../../kernel/cite.ts';
+import { commonPractice, fromMemory, read, recalled } from '../../kernel/cite.ts';
 import { anyHeadache, arterialCortex, brainstemParts, cortex, deepHemisphere } from './brain-sites.ts';
 import { at, atLeast, type Cause, inKind, mondo, reads, shows, tempos, told, under } from './cause.ts';
 
@@ -13,12 +13,21 @@ export const encephalopathyCauses: readonly Cause[] = [
     label: 'Metabolic encephalopathy (sodium, glucose, calcium, urea, carbon dioxide, thyroid)',
     produces: [at(['diffuse-encephalopathy'], 'very-common'), at(['hyperkinetic-syndrome'], 'rare')],
     tempo: tempos.acuteOrSubacute,
+    durationDays: { to: 120, outside: 0.3, source: fromMemory },
     history: [
       told('fever', 0.5, 1.05),
       told(['chronic-kidney-disease', 'diabetes-mellitus', 'hypothyroidism', 'heart-failure'], 2, 0.8),
       told(['diuretic', 'vomiting', 'corticosteroid'], 1.8, 0.9),
       told(['breathlessness', 'cancer'], 1.4, 0.95),
       told('head-injury', 0.4, 1),
+      told(['headache', 'new-headache', 'morning-headache', 'thunderclap-headache'], 0.5, 1.05),
+      told(['chronic-liver-disease', 'malnutrition', 'hyperthyroidism', 'bariatric-surgery'], 1.4, 1),
+      told(
+        ['insulin-or-sulfonylurea', 'lithium', 'carbamazepine', 'serotonergic-medicine', 'proton-pump-inhibitor'],
+        1.3,
+        1,
+      ),
+      told(['visual-loss', 'diplopia'], 0.6, 1),
     ],
     signs: [
       shows(flap, 3, 0.7),
@@ -47,6 +56,7 @@ export const encephalopathyCauses: readonly Cause[] = [
         ['demyelinating-lesions', 0.2],
         ['venous-thrombosis', 0.1],
       ]),
+      reads('csf-microbiology', [['positive', 0.05]]),
     ],
     source: recalled('delirium-2014'),
   },
@@ -56,13 +66,17 @@ export const encephalopathyCauses: readonly Cause[] = [
     label: 'Encephalopathy of infection outside the brain (delirium)',
     produces: [at(['diffuse-encephalopathy'], 'very-common')],
     tempo: tempos.acute,
+    durationDays: { to: 42, outside: 0.3, source: fromMemory },
     courses: { 'relapsing-remitting': 0.7 },
     history: [
       told('sepsis', 10, 0.6),
-      told('fever', 3, 0.6),
+      told('fever', 3, 0.4),
       told(['critical-illness', 'recent-bacteraemia', 'recent-surgery'], 3, 0.9),
       told('dementia', 1.8, 0.9),
       told('seizure', 0.5, 1),
+      told(['headache', 'new-headache', 'morning-headache', 'thunderclap-headache'], 0.6, 1.05),
+      told(['bladder-disturbance', 'breathlessness', 'chronic-cough'], 1.3, 1),
+      told('immunosuppression', 1.4, 1),
     ],
     signs: [
       shows(['autonomic/fever', 'autonomic/resting-tachycardia'], 3, 0.6),
@@ -104,25 +118,55 @@ export const encephalopathyCauses: readonly Cause[] = [
     ],
     // What accumulates takes weeks.
     tempo: { hyperacute: 0.35, acute: 0.4, subacute: 0.2, chronic: 0.05 },
+    durationDays: { to: 365, outside: 0.4, source: fromMemory },
     courses: { improving: 1.4 },
     history: [
       told(
-        ['opioid', 'benzodiazepine', 'anticholinergic', 'lithium', 'valproate', 'metronidazole', 'antipsychotic'],
+        [
+          'opioid',
+          'benzodiazepine',
+          'anticholinergic',
+          'lithium',
+          'valproate',
+          'metronidazole',
+          'antipsychotic',
+          'beta-lactam',
+          'isoniazid',
+          'disulfiram',
+        ],
         4,
         0.6,
       ),
       told(['alcohol-excess', 'injecting-drug-use', 'cocaine-or-stimulants'], 3, 0.6),
       told(['carbon-monoxide', 'organic-solvents', 'organophosphate'], 10, 0.95),
-      told(['tacrolimus', 'methotrexate', 'phenytoin'], 2, 0.95),
+      told(
+        [
+          'tacrolimus',
+          'methotrexate',
+          'phenytoin',
+          'carbamazepine',
+          'corticosteroid',
+          'serotonergic-medicine',
+          'levodopa',
+          'fluoroquinolone',
+          'metoclopramide',
+        ],
+        2,
+        0.95,
+      ),
+      told(['lead', 'manganese', 'other-heavy-metal', 'arsenic', 'thallium', 'nitrous-oxide'], 3, 1),
+      told('chronic-kidney-disease', 1.4, 1),
+      told('visual-loss', 0.6, 1),
       told('psychiatric-disorder', 1.6, 0.95),
       told('fever', 0.5, 1.1),
+      told(['headache', 'new-headache', 'morning-headache', 'thunderclap-headache'], 0.6, 1.05),
     ],
     signs: [
       shows(['cranial-nerves/small-pupil', 'cranial-nerves/dilated-pupil'], 2.5, 0.9),
       shows(['higher-function/hallucinations'], 2, 0.95),
       shows(['involuntary-movements/action-tremor', 'involuntary-movements/postural-tremor', ...flap], 1.6, 0.95),
     ],
-    quantities: [atLeast('csf-white-cells', 5, '10*6/L', 0.15, 1.3)],
+    quantities: [atLeast('csf-white-cells', 5, '10*6/L', 0.15, 1.3), atLeast('ammonia', 60, 'umol/L', 1.8, 0.9)],
     values: [
       reads('mri-brain', [
         ['normal', 1.3],
@@ -144,6 +188,8 @@ export const encephalopathyCauses: readonly Cause[] = [
       told(['alcohol-excess', 'hepatitis-b', 'hepatitis-c'], 2, 0.8),
       told(['opioid', 'benzodiazepine', 'diuretic'], 1.4, 1),
       told('fluctuating-symptoms', 1.6, 0.95),
+      told('fever', 0.7, 1),
+      told('similar-attacks-before', 1.4, 1),
     ],
     signs: [shows(['involuntary-movements/asterixis'], 6, 0.4)],
     quantities: [
@@ -171,6 +217,7 @@ export const encephalopathyCauses: readonly Cause[] = [
       at(['diffuse-encephalopathy', 'medial-longitudinal-fasciculus'], 'uncommon'),
       inKind(['multiple-sites'], 'uncommon'),
       at(['thalamus', 'cerebellar-hemisphere', 'cerebellar-degeneration', 'raised-intracranial-pressure'], 'rare'),
+      at(['cochlear-nerve', 'oculomotor-nerve', 'bulbar-motor-nuclei', 'length-dependent-polyneuropathy'], 'rare'),
     ],
     // Days in drinkers, weeks where vomiting or hunger empties the stores.
     tempo: { hyperacute: 0.06, acute: 0.54, subacute: 0.35, chronic: 0.05 },
@@ -179,10 +226,28 @@ export const encephalopathyCauses: readonly Cause[] = [
       told('alcohol-excess', 8, 0.4),
       told('vomiting', 3, 0.8),
       // Vomiting of pregnancy.
-      told('pregnancy', 3, 1),
+      told('pregnancy', 4, 1),
       told(['gastrectomy', 'bariatric-surgery', 'malabsorption'], 6, 0.9),
       told(['malnutrition', 'weight-loss', 'recent-weight-loss'], 5, 0.5),
       told('fever', 0.5, 1),
+      told(
+        ['cancer', 'lymphoma', 'recent-surgery', 'critical-illness', 'hiv-infection', 'chronic-kidney-disease'],
+        1.4,
+        1,
+      ),
+      told(
+        [
+          'hyperthyroidism',
+          'inflammatory-bowel-disease',
+          'preceding-gastroenteritis',
+          'psychiatric-disorder',
+          'vegan-diet',
+        ],
+        1.5,
+        1,
+      ),
+      told(['diplopia', 'oscillopsia', 'unsteadiness', 'hearing-loss'], 1.4, 1),
+      told(['hypertension', 'atrial-fibrillation'], 0.7, 1),
     ],
     // Two of four: poor diet, eye signs, cerebellar signs, altered mind or memory.
     signs: [
@@ -203,6 +268,7 @@ export const encephalopathyCauses: readonly Cause[] = [
       ),
       shows(['gait/ataxic', 'coordination/heel-shin', 'coordination/standing-balance'], 2, 0.5),
       shows([...clouded, 'higher-function/amnesia', 'higher-function/memory-impairment'], 2, 0.5),
+      shows(['higher-function/amnesia', 'autonomic/orthostatic-hypotension'], 1.6, 1),
     ],
     quantities: [under('thiamine', 70, 'nmol/L', 5, 0.4)],
     values: [
@@ -221,6 +287,7 @@ export const encephalopathyCauses: readonly Cause[] = [
     produces: [
       at([...arterialCortex, ...deepHemisphere, ...brainstemParts], 'rare'),
       at(['diffuse-encephalopathy'], 'uncommon'),
+      at(['no-lesion', 'thalamus-and-capsule', 'corticobulbar-both-sides'], 'rare'),
     ],
     tempo: tempos.sudden,
     courses: { improving: 2, progressive: 0.5 },
@@ -229,6 +296,19 @@ export const encephalopathyCauses: readonly Cause[] = [
       told('diabetes-mellitus', 3, 0.3),
       told('alcohol-excess', 1.5, 0.95),
       told('seizure', 1.5, 1),
+      told(
+        [
+          'bariatric-surgery',
+          'gastrectomy',
+          'chronic-liver-disease',
+          'sepsis',
+          'malnutrition',
+          'chronic-kidney-disease',
+        ],
+        1.8,
+        1,
+      ),
+      told('similar-attacks-before', 1.5, 1),
     ],
     signs: [shows(['autonomic/hyperhidrosis', 'autonomic/resting-tachycardia'], 2, 0.8), shows(clouded, 2, 0.6)],
     quantities: [under('glucose-random', 4, 'mmol/L', 60, 0.02, read('nice-ng128', 'exclude hypoglycaemia'))],
@@ -242,10 +322,16 @@ export const encephalopathyCauses: readonly Cause[] = [
       at(['akinetic-rigid-syndrome', 'frontal-gait-disorder', 'hyperkinetic-syndrome'], 'rare'),
       at(['diffuse-encephalopathy'], 'uncommon'),
       at(['cortex-occipital', 'cortex-parasagittal', 'striatum'], 'rare'),
+      at(['cerebellar-degeneration', 'cortex-parietal', 'corticobulbar-both-sides', 'thalamus'], 'rare'),
     ],
     tempo: { hyperacute: 0.75, acute: 0.13, subacute: 0.1, chronic: 0.02 },
     courses: { progressive: 0.3, 'relapsing-remitting': 0.1 },
-    history: [told('cardiac-arrest', 60, 0.05), told(['carbon-monoxide', 'opioid'], 2, 0.95), told('seizure', 1.5, 1)],
+    history: [
+      // At birth as well.
+      told(['cardiac-arrest', 'perinatal-injury'], 50, 0.05),
+      told(['carbon-monoxide', 'opioid'], 2, 0.95),
+      told('seizure', 1.5, 1),
+    ],
     signs: [
       shows(['higher-function/coma'], 3, 0.5),
       shows(['involuntary-movements/myoclonus'], 3, 0.8),
@@ -310,6 +396,7 @@ export const encephalopathyCauses: readonly Cause[] = [
       told(['alcohol-excess', 'malnutrition', 'chronic-liver-disease', 'diuretic'], 4, 0.2),
       told('vomiting', 1.5, 0.95),
       told('hypertension', 0.7, 1),
+      told(['chronic-kidney-disease', 'cancer', 'pregnancy', 'carbamazepine', 'serotonergic-medicine'], 1.3, 1),
     ],
     quantities: [under('sodium', 130, 'mmol/L', 5, 0.9, recalled('osmotic-demyelination-2014'))],
     values: [
@@ -327,16 +414,21 @@ export const encephalopathyCauses: readonly Cause[] = [
     label: 'Non-convulsive status epilepticus',
     produces: [at(['diffuse-encephalopathy', ...cortex], 'uncommon')],
     tempo: tempos.suddenOrAcute,
+    courses: { fluctuating: 2, 'relapsing-remitting': 1.6 },
     history: [
       told(['seizure', 'ongoing-seizure'], 5, 0.4),
-      told('epilepsy', 4, 0.6),
+      told('epilepsy', 5, 0.6),
       told(['stroke', 'cancer', 'head-injury'], 1.5, 0.95),
       told('fluctuating-symptoms', 2, 0.9),
+      told('similar-attacks-before', 1.6, 1),
+      told(['beta-lactam', 'dementia', 'cardiac-arrest', 'alcohol-excess', 'benzodiazepine'], 1.5, 1),
+      told(['behaviour-change', 'cognitive-change'], 1.3, 1),
     ],
     signs: [
       shows(['higher-function/fluctuating-consciousness'], 3, 0.7),
       shows(['involuntary-movements/myoclonus'], 2, 0.9),
       shows(['higher-function/mutism'], 2, 1),
+      shows(['cranial-nerves/forced-gaze-deviation', 'higher-function/catatonia'], 2, 1),
     ],
     values: [
       reads('eeg', [
@@ -357,6 +449,8 @@ export const encephalopathyCauses: readonly Cause[] = [
       at(['cerebellar-vermis', 'cortex-parietal', 'akinetic-rigid-syndrome'], 'rare'),
       inKind(['multiple-sites'], 'rare'),
       at(['cortex-frontal', 'cortex-temporal', 'hyperkinetic-syndrome'], 'rare'),
+      at(['frontal-gait-disorder', 'corticobulbar-both-sides', 'striatum', 'thalamus', 'cortex-hand-area'], 'rare'),
+      at(['cerebellar-hemisphere', 'optic-radiation-parietal'], 'rare'),
     ],
     tempo: tempos.subacute,
     durationDays: { to: 730, outside: 0.1, source: read('cjd-tests-table', 'criteria: under 2 years') },
@@ -364,7 +458,10 @@ export const encephalopathyCauses: readonly Cause[] = [
     age: { from: 45, to: 85, outside: 0.1 },
     history: [
       told('cognitive-change', 4, 0.2),
-      told(['unsteadiness', 'visual-loss'], 2, 0.7),
+      told(['unsteadiness', 'difficulty-walking'], 1.8, 0.8),
+      told('visual-loss', 2, 0.95),
+      told('behaviour-change', 1.3, 1),
+      told(['fluctuating-symptoms', 'resolved-deficit'], 0.4, 1),
       told(['family/dementia', 'family/similar-disorder'], 1.3, 0.95),
       told('fever', 0.2, 1.1),
       told(['alcohol-excess', 'cancer'], 0.7, 1),
@@ -373,6 +470,8 @@ export const encephalopathyCauses: readonly Cause[] = [
       shows(['involuntary-movements/myoclonus', 'involuntary-movements/exaggerated-startle'], 8, 0.4),
       shows(['higher-function/mutism'], 3, 0.9),
       shows(['gait/ataxic', 'coordination/finger-nose'], 2, 0.6),
+      shows(['higher-function/hallucinations', 'involuntary-movements/alien-limb'], 1.5, 1),
+      shows(['involuntary-movements/bradykinesia', 'tone/upper-limb', 'plantars/plantar-response'], 1.3, 0.95),
     ],
     quantities: [atLeast('csf-white-cells', 10, '10*6/L', 0.1, 1.2)],
     values: [
@@ -381,7 +480,8 @@ export const encephalopathyCauses: readonly Cause[] = [
         'mri-brain',
         [
           ['cortical-ribboning', 15],
-          ['normal', 0.09],
+          // A first report often misses it: of scans at referral a third were read as such (Jesuthasan 2022, recalled).
+          ['normal', 0.3],
           ['cortical-atrophy', 0.3],
         ],
         read('cjd-tests-table', 'diffusion imaging'),
@@ -396,6 +496,7 @@ export const encephalopathyCauses: readonly Cause[] = [
       ),
       reads('eeg', [
         ['slowing', 1.3],
+        ['epileptiform', 2],
         ['normal', 0.3],
       ]),
     ],
@@ -433,6 +534,7 @@ export const encephalopathyCauses: readonly Cause[] = [
       told('light-headed-on-standing', 0.3, 1.1),
       told('spreading-over-minutes', 0.5, 1),
       told('resolved-deficit', 1.5, 0.5),
+      told(['perinatal-injury', 'alcohol-excess', 'dementia', 'cancer'], 1.3, 1),
     ],
     values: [
       reads('eeg', [
@@ -446,7 +548,10 @@ export const encephalopathyCauses: readonly Cause[] = [
     key: 'post-ictal-paresis',
     group: 'paroxysmal',
     label: 'Paresis after a seizure (Todd)',
-    produces: [at([...cortex, 'internal-capsule'], 'uncommon')],
+    produces: [
+      at([...cortex, 'internal-capsule'], 'uncommon'),
+      at(['diffuse-encephalopathy', 'thalamus-and-capsule'], 'rare'),
+    ],
     tempo: tempos.sudden,
     durationDays: { to: 3, outside: 0.2, source: recalled('rolak-1992', 'minutes to 36 hours') },
     courses: { improving: 5, progressive: 0.1, static: 0.4 },
@@ -456,6 +561,7 @@ export const encephalopathyCauses: readonly Cause[] = [
       told(['loss-of-consciousness'], 2, 0.7),
       told('similar-attacks-before', 1.5, 0.9),
       told('stroke', 1.5, 1),
+      told(['head-injury', 'perinatal-injury', 'cancer'], 1.3, 1),
     ],
     signs: [shows(clouded, 1.6, 0.9)],
     values: [
@@ -496,6 +602,8 @@ export const encephalopathyCauses: readonly Cause[] = [
       told('resolved-deficit', 1.9, 0.3),
       told('thunderclap-headache', 0.3, 1),
       told(['loss-of-consciousness', 'seizure', 'fever'], 0.3, 1.1),
+      told('flashes-and-floaters', 1.5, 1),
+      told(['atrial-fibrillation', 'hypertension'], 0.7, 1),
     ],
     values: [
       reads('mri-brain', [

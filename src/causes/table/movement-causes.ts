@@ -221,6 +221,7 @@ export const movementCauses: readonly Cause[] = [
     mondo: mondo('MONDO:0007488', 'Lewy body dementia'),
     produces: [at([akineticRigid], 'common'), at(['diffuse-encephalopathy'], 'common')],
     tempo: tempos.chronic,
+    durationDays: { from: 180, outside: 0.35, source: fromMemory },
     courses: { progressive: 1.2, fluctuating: 2 },
     age: { from: 55, to: 95, outside: 0.1 },
     history: [
@@ -228,6 +229,10 @@ export const movementCauses: readonly Cause[] = [
       told('dream-enactment', 4, 0.8),
       told('fluctuating-symptoms', 3, 0.8),
       told('antipsychotic', 1.3, 1),
+      told(['headache', 'new-headache', 'morning-headache', 'thunderclap-headache'], 0.6, 1),
+      told('loss-of-smell', 1.5, 1),
+      told(['falls', 'syncope', 'light-headed-on-standing'], 1.4, 1),
+      told(['lithium', 'metoclopramide', 'valproate'], 0.5, 1),
     ],
     signs: [
       shows(['higher-function/hallucinations'], 8, 0.5),
@@ -248,6 +253,7 @@ export const movementCauses: readonly Cause[] = [
       at(['cortex-parasagittal'], 'rare'),
     ],
     tempo: tempos.chronic,
+    durationDays: { from: 60, outside: 0.4, source: fromMemory },
     courses: { progressive: 1.2, improving: 0.2 },
     age: { from: 55, to: 95, outside: 0.15 },
     history: [
@@ -255,6 +261,9 @@ export const movementCauses: readonly Cause[] = [
       told('cognitive-change', 2.5, 0.6),
       told('head-injury', 1.5, 1),
       told('tremor', 0.4, 1.1),
+      told(['difficulty-walking', 'falls'], 1.4, 0.8),
+      told(['headache', 'new-headache', 'morning-headache', 'vomiting'], 0.6, 1),
+      told('hypertension', 1.2, 1),
     ],
     signs: [
       shows(['gait/magnetic', 'gait/freezing', 'gait/shuffling'], 3, 0.3),
