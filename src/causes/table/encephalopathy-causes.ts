@@ -636,6 +636,8 @@ export const encephalopathyCauses: readonly Cause[] = [
       told(anyHeadache, 1.6, 0.7),
       told('hearing-loss', 0.4, 1.1),
       told('continuous-vertigo', 0.3, 1.2),
+      told(['diplopia', 'slurred-speech', 'atrial-fibrillation', 'stroke'], 0.5, 1),
+      told('family/migraine', 1.4, 1),
     ],
     source: recalled('vestibular-migraine-2012'),
   },

@@ -1,5 +1,5 @@
 import { recalled } from '../../kernel/cite.ts';
-import { at, atLeast, type Cause, inKind, mondo, reads, shows, tempos, told, under } from './cause.ts';
+import { at, atLeast, type Cause, inKind, mondo, reads, shows, sided, tempos, told, under } from './cause.ts';
 
 const ukMeningitis = recalled('meningitis-uk-2016');
 const tuberculousScore = recalled('tuberculous-meningitis-2002');
@@ -274,6 +274,7 @@ export const meningealAndPressureCauses: readonly Cause[] = [
       shows(['inspection/enlarged-lymph-nodes'], 3, 0.9),
       shows(['autonomic/fever'], 0.7, 1.05),
     ],
+    sides: [sided(['cranial-nerves/facial-weakness', 'cranial-nerves/upper-facial-weakness'], { one: 0.9, both: 4 })],
     quantities: [
       atLeast('angiotensin-converting-enzyme', 70, 'U/L', 5, 0.6),
       atLeast('csf-white-cells', 5, '10*6/L', 1.6, 0.5),
@@ -470,6 +471,7 @@ export const meningealAndPressureCauses: readonly Cause[] = [
       shows(['higher-function/drowsiness', 'higher-function/confusion', 'special-tests/neck-stiffness'], 0.05, 1.2),
       shows(['coordination/finger-nose', 'gait/ataxic', 'special-tests/pronator-drift'], 0.15, 1.1),
     ],
+    sides: [sided(['cranial-nerves/optic-disc-swelling'], { one: 0.3, both: 1.1 })],
     quantities: [
       atLeast('csf-opening-pressure', 25, 'cm[H2O]', 6, 0.05, recalled('iih-consensus-2018', 'diagnostic criteria')),
       atLeast('csf-white-cells', 6, '10*6/L', 0.05, 1.3, recalled('iih-consensus-2018', 'normal constituents')),
@@ -536,6 +538,7 @@ export const meningealAndPressureCauses: readonly Cause[] = [
       shows(['special-tests/neck-stiffness'], 0.6, 1),
       shows(['cranial-nerves/sixth-nerve-palsy'], 1.5, 1),
     ],
+    sides: [sided(['cranial-nerves/optic-disc-swelling'], { one: 0.4, both: 1.1 })],
     values: [
       reads('ct-head', [
         ['hydrocephalus', 25],

@@ -11,7 +11,7 @@ import {
   medulla,
   opticRadiation,
 } from './brain-sites.ts';
-import { at, atLeast, type Cause, inKind, mondo, reads, shows, tempos, told, under } from './cause.ts';
+import { at, atLeast, type Cause, inKind, mondo, reads, shows, sided, tempos, told, under } from './cause.ts';
 
 const strokeGuideline = read('nice-ng128');
 
@@ -101,6 +101,7 @@ export const vascularBrainCauses: readonly Cause[] = [
       shows(['autonomic/arrhythmia'], 2, 0.95),
       shows(['cranial-nerves/optic-disc-swelling'], 0.15, 1),
     ],
+    sides: [sided(['cranial-nerves/reduced-visual-acuity'], { one: 0.3, both: 1 })],
     values: [
       reads('mri-brain', [
         ['infarct', 15],
@@ -466,6 +467,7 @@ export const vascularBrainCauses: readonly Cause[] = [
       shows(['cranial-nerves/optic-disc-swelling'], 6, 0.7),
       shows(['higher-function/drowsiness', 'higher-function/confusion'], 1.5, 0.9),
     ],
+    sides: [sided(['cranial-nerves/optic-disc-swelling'], { one: 0.4, both: 1.1 })],
     values: [
       reads('mri-brain', [
         ['venous-thrombosis', 80],
