@@ -159,7 +159,7 @@ export const encephalopathyCauses: readonly Cause[] = [
       told('visual-loss', 0.6, 1),
       told('psychiatric-disorder', 1.6, 0.95),
       told('fever', 0.5, 1.1),
-      told(['headache', 'new-headache', 'morning-headache', 'thunderclap-headache'], 0.6, 1.05),
+      told(['headache', 'new-headache', 'morning-headache', 'thunderclap-headache'], 0.8, 1.05),
     ],
     signs: [
       shows(['cranial-nerves/small-pupil', 'cranial-nerves/dilated-pupil'], 2.5, 0.9),
@@ -417,7 +417,7 @@ export const encephalopathyCauses: readonly Cause[] = [
     courses: { fluctuating: 2, 'relapsing-remitting': 1.6 },
     history: [
       told(['seizure', 'ongoing-seizure'], 5, 0.4),
-      told('epilepsy', 5, 0.6),
+      told('epilepsy', 4, 0.6),
       told(['stroke', 'cancer', 'head-injury'], 1.5, 0.95),
       told('fluctuating-symptoms', 2, 0.9),
       told('similar-attacks-before', 1.6, 1),
@@ -600,7 +600,7 @@ export const encephalopathyCauses: readonly Cause[] = [
       told('photophobia', 1.8, 0.9),
       told('family/migraine', 1.8, 0.95),
       told('resolved-deficit', 1.9, 0.3),
-      told('thunderclap-headache', 0.3, 1),
+      told('thunderclap-headache', 0.15, 1),
       told(['loss-of-consciousness', 'seizure', 'fever'], 0.3, 1.1),
       told('flashes-and-floaters', 1.5, 1),
       told(['atrial-fibrillation', 'hypertension'], 0.7, 1),

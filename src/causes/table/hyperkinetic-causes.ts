@@ -216,7 +216,8 @@ export const hyperkineticCauses: readonly Cause[] = [
     age: { from: 45, to: 100, outside: 0.15 },
     sex: { male: 0.7, female: 1.3 },
     history: [
-      told('diabetes-mellitus', 4, 0.4),
+      // A sixth learn of the diabetes by it (Oh 2002, recalled).
+      told('diabetes-mellitus', 4, 0.15),
       told(['chronic-kidney-disease', 'weight-loss'], 1.3, 1),
       told(['head-injury', 'trauma', 'fever'], 0.5, 1),
       told('antipsychotic', 0.5, 1),

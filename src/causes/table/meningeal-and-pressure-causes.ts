@@ -274,7 +274,7 @@ export const meningealAndPressureCauses: readonly Cause[] = [
       shows(['inspection/enlarged-lymph-nodes'], 3, 0.9),
       shows(['autonomic/fever'], 0.7, 1.05),
     ],
-    sides: [sided(['cranial-nerves/facial-weakness', 'cranial-nerves/upper-facial-weakness'], { one: 0.9, both: 4 })],
+    sides: [sided(['cranial-nerves/facial-weakness', 'cranial-nerves/upper-facial-weakness'], { one: 1, both: 4 })],
     quantities: [
       atLeast('angiotensin-converting-enzyme', 70, 'U/L', 5, 0.6),
       atLeast('csf-white-cells', 5, '10*6/L', 1.6, 0.5),

@@ -202,7 +202,7 @@ export const vascularBrainCauses: readonly Cause[] = [
       told('cocaine-or-stimulants', 3, 0.95),
       told('alcohol-excess', 1.5, 0.95),
       told('resolved-deficit', 0.15, 1),
-      told('loss-of-consciousness', 1.8, 1),
+      told('loss-of-consciousness', 1.4, 1),
       told(['seizure', 'ongoing-seizure'], 1.5, 1),
       told(['transient-ischaemic-attack', 'atrial-fibrillation'], 0.6, 1),
       told(['neck-pain', 'back-pain', 'thoracic-back-pain', 'radicular-arm-pain', 'shoulder-pain'], 0.4, 1),
@@ -213,7 +213,7 @@ export const vascularBrainCauses: readonly Cause[] = [
       shows(['involuntary-movements/palatal-tremor'], 4, 1),
       shows(['higher-function/coma'], 3, 1),
       shows(['higher-function/coma', 'higher-function/drowsiness'], 1.6, 0.8),
-      shows(['special-tests/neck-stiffness'], 2.5, 1),
+      shows(['special-tests/neck-stiffness'], 1.5, 1),
     ],
     quantities: [
       atLeast('systolic-pressure-supine', 200, 'mm[Hg]', 2, 0.9, recalled('haemorrhagic-stroke-2010')),
@@ -650,7 +650,7 @@ export const vascularBrainCauses: readonly Cause[] = [
         ['brainstem-diffuse', 'cerebellar-hemisphere', 'retina', 'optic-nerve', 'raised-intracranial-pressure'],
         'rare',
       ),
-      at(['cortex-frontal', 'cortex-temporal', 'internal-capsule', 'no-lesion', 'midbrain-dorsal'], 'rare'),
+      at(['cortex-frontal', 'cortex-temporal'], 'rare'),
     ],
     tempo: tempos.suddenOrAcute,
     courses: { improving: 1.5, 'relapsing-remitting': 0.2 },
@@ -683,6 +683,11 @@ export const vascularBrainCauses: readonly Cause[] = [
       told('cocaine-or-stimulants', 1.5, 1),
       told(['atrial-fibrillation', 'ischaemic-heart-disease'], 0.6, 1),
       told('chronic-liver-disease', 1.5, 1),
+      told(
+        ['seizure', 'ongoing-seizure', 'visual-loss', 'cognitive-change', 'behaviour-change', ...anyHeadache],
+        1,
+        0.15,
+      ),
     ],
     quantities: [atLeast('systolic-pressure-supine', 160, 'mm[Hg]', 4, 0.5, fromMemory)],
     signs: [
@@ -706,7 +711,7 @@ export const vascularBrainCauses: readonly Cause[] = [
       at(['raised-intracranial-pressure'], 'uncommon'),
       at(['diffuse-encephalopathy', 'raised-intracranial-pressure'], 'uncommon'),
       at(['cortex-occipital'], 'rare'),
-      at(['brainstem-diffuse', 'retina', 'optic-nerve', 'no-lesion', 'cortex-posterior-cerebral'], 'rare'),
+      at(['brainstem-diffuse', 'retina', 'optic-nerve', 'cortex-posterior-cerebral'], 'rare'),
     ],
     tempo: tempos.acute,
     history: [
@@ -719,6 +724,7 @@ export const vascularBrainCauses: readonly Cause[] = [
       told('pregnancy', 2.5, 1),
       told(['seizure', 'ongoing-seizure'], 1.6, 1),
       told(['cocaine-or-stimulants', 'lupus', 'vasculitis'], 1.6, 1),
+      told(['seizure', 'visual-loss', 'cognitive-change', 'behaviour-change', 'vomiting', ...anyHeadache], 1, 0.15),
     ],
     signs: [shows(['cranial-nerves/optic-disc-swelling'], 6, 0.6)],
     // Above about 180/120 mmHg with damage of an organ it is an emergency.
