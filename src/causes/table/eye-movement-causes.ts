@@ -441,7 +441,6 @@ export const eyeMovementCauses: readonly Cause[] = [
       at(['oculosympathetic-chain'], 'very-common'),
       at(['hypoglossal-nerve'], 'common'),
       at(['retina'], 'uncommon'),
-      at(['facial-nerve', 'oculomotor-nerve', 'abducens-nerve'], 'rare'),
     ],
     tempo: { hyperacute: 0.45, acute: 0.35, subacute: 0.16, chronic: 0.04 },
     courses: { progressive: 0.6, 'relapsing-remitting': 0.2 },

@@ -216,7 +216,7 @@ export const vascularBrainCauses: readonly Cause[] = [
       shows(['special-tests/neck-stiffness'], 1.5, 1),
     ],
     quantities: [
-      atLeast('systolic-pressure-supine', 200, 'mm[Hg]', 2, 0.9, recalled('haemorrhagic-stroke-2010')),
+      atLeast('systolic-pressure-supine', 200, 'mm[Hg]', 1.5, 0.9, recalled('haemorrhagic-stroke-2010')),
       atLeast('inr', 3, '{INR}', 3, 0.95),
       under('platelets', 50, '10*9/L', 3, 1),
     ],
