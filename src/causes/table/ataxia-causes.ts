@@ -195,6 +195,8 @@ export const ataxiaCauses: readonly Cause[] = [
       shows(['inspection/pes-cavus', 'inspection/scoliosis', 'inspection/kyphosis'], 6, 0.4),
       shows(['plantars/plantar-response'], 2.5, 0.6),
       shows(['cranial-nerves/hearing-loss', 'cranial-nerves/optic-disc-pallor'], 2, 0.95),
+      shows(['sensation/vibration', 'sensation/joint-position'], 1.8, 0.5),
+      shows(['cranial-nerves/saccadic-intrusions'], 2, 1),
     ],
     values: [
       reads('genetic-test', [

@@ -212,6 +212,7 @@ export const brainInflammationCauses: readonly Cause[] = [
         0.85,
       ),
       shows(['autonomic/blood-pressure-lability'], 2, 0.95),
+      shows(['higher-function/mutism'], 1.6, 1),
     ],
     quantities: [under('sodium', 133, 'mmol/L', 2, 0.9), atLeast('csf-white-cells', 5, '10*6/L', 2.5, 0.6)],
     values: [

@@ -467,6 +467,7 @@ export const hyperkineticCauses: readonly Cause[] = [
       told('fever', 8, 0.1),
       told('stiffness', 2, 0.8),
       told(['psychiatric-disorder', 'lithium'], 1.5, 1),
+      told(['seizure', 'ongoing-seizure'], 0.4, 1),
     ],
     signs: [
       shows(['autonomic/fever'], 6, 0.2),

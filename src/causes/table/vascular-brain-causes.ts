@@ -472,7 +472,8 @@ export const vascularBrainCauses: readonly Cause[] = [
       reads('mri-brain', [
         ['venous-thrombosis', 80],
         ['haemorrhage', 3],
-        ['normal', 0.05],
+        // Without a venogram up to a third are missed.
+        ['normal', 0.15],
       ]),
       reads('ct-head', [['haemorrhage', 2]]),
       reads('antiphospholipid-antibody', [['positive', 3]]),
