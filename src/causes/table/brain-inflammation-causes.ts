@@ -140,7 +140,7 @@ export const brainInflammationCauses: readonly Cause[] = [
     tempo: tempos.acute,
     courses: { 'relapsing-remitting': 0.2 },
     history: [
-      told('fever', 5, 0.2),
+      told('fever', 5, 0.15),
       told(anyHeadache, 2, 0.5),
       told('seizure', 2, 0.8),
       told(['travel', 'tick-bite'], 4, 0.8),

@@ -721,6 +721,20 @@ export const encephalopathyCauses: readonly Cause[] = [
       told(['loss-of-consciousness', 'seizure', 'fever'], 0.3, 1.1),
       told('flashes-and-floaters', 1.5, 1),
       told(['atrial-fibrillation', 'hypertension'], 0.7, 1),
+      told(
+        [
+          ...anyHeadache,
+          'migraine',
+          'family/migraine',
+          'spreading-over-minutes',
+          'similar-attacks-before',
+          'flashes-and-floaters',
+          'photophobia',
+          'resolved-deficit',
+        ],
+        1,
+        0.15,
+      ),
     ],
     values: [
       reads('mri-brain', [

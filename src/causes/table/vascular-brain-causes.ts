@@ -145,7 +145,7 @@ export const vascularBrainCauses: readonly Cause[] = [
     age: { from: 15, to: 60, outside: 0.15 },
     history: [
       // Headache or neck pain in 65 to 95 %.
-      told(['neck-pain', ...anyHeadache, 'facial-pain', 'eye-pain'], 3, 0.25),
+      told(['neck-pain', ...anyHeadache, 'facial-pain', 'eye-pain'], 3, 0.15),
       told('neck-pain', 4, 0.7),
       told(['neck-trauma', 'trauma'], 6, 0.7),
       told('migraine', 1.5, 0.95),
@@ -548,6 +548,20 @@ export const vascularBrainCauses: readonly Cause[] = [
       told('seizure', 1.4, 1),
       told('fever', 1.2, 1),
       told(['hiv-infection', 'syphilis', 'tuberculosis'], 1.5, 1),
+      told(
+        [
+          ...anyHeadache,
+          'cognitive-change',
+          'behaviour-change',
+          'stroke',
+          'similar-attacks-before',
+          'seizure',
+          'vasculitis',
+          'lupus',
+        ],
+        1,
+        0.15,
+      ),
     ],
     quantities: [atLeast('csf-white-cells', 10, '10*6/L', 4, 0.4, recalled('cns-vasculitis-2011'))],
     values: [
