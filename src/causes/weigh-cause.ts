@@ -5,6 +5,7 @@ import { describeResult, lowerFirst, quantityWords } from '../exam/describe.ts';
 import type { Exam, HistoryStatement, OnsetPace } from '../exam/exam.ts';
 import type { Finding } from '../exam/finding.ts';
 import { rememberedWith } from '../kernel/remembered.ts';
+import { type BodySide, bodySides } from '../kernel/side.ts';
 import { type ExamQuery, historyReason, isFrom, withoutExamples } from './exam-query.ts';
 import { inheritanceModifiers } from './inheritance.ts';
 import { type Modifier, worthSaying } from './modifier.ts';
@@ -15,6 +16,7 @@ import {
   type HistoryRatio,
   longStandingSigns,
   type QuantityRatio,
+  type SideRatio,
   type SignRatio,
   type ValueRatio,
 } from './table/cause.ts';
@@ -64,6 +66,7 @@ export function weighCause(cause: Cause, query: ExamQuery): CauseWeight {
   const specific = [
     ...toldAndMeasured(cause, query),
     ...(cause.signs ?? []).flatMap((sign) => signModifier(sign, query)),
+    ...(cause.sides ?? []).flatMap((row) => sideModifier(row, query)),
   ];
   const modifiers = [...tempoModifiers(cause, query.exam), ...personModifiers(cause, query), ...specific];
   return {
@@ -238,6 +241,18 @@ function signModifier(row: SignRatio, query: ExamQuery): readonly Modifier[] {
   const ratio = abnormal.length > 0 ? row.present : row.absent;
   const saysOnlyWhere = findings.every(({ item }) => sectionsOfDeficits.has(item.section));
   return [{ ratio, saysOnlyWhere, reason: () => findingReasons(findings)[0] ?? missing('a sign') }];
+}
+
+/** Which side it is on says nothing of what it is by itself, so it never names a cause of which the story does not speak. */
+function sideModifier({ items, one, both }: SideRatio, query: ExamQuery): readonly Modifier[] {
+  const isOn = (side: BodySide) => query.abnormal(items, side).length > 0;
+  const found = bodySides.filter(isOn);
+  const [first] = found;
+  if (first === undefined) return [];
+  const isOnBoth = found.length > 1;
+  const text = `${lowerFirst(query.abnormal(items, first)[0]?.item.label ?? 'it')} on ${isOnBoth ? 'both sides' : 'one side'}`;
+  const reason = () => ({ pointer: query.abnormal(items, first)[0]?.pointer ?? null, text });
+  return [{ ratio: isOnBoth ? both : one, saysOnlyWhere: true, reason }];
 }
 
 function isAt({ at }: SignRatio, { place }: Finding): boolean {

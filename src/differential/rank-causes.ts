@@ -67,7 +67,8 @@ export function scoreCauses(exam: Exam, localisation: Localisation): ScoredCause
     return weight;
   };
   const isSupported = (cause: Cause): boolean => weigh(cause).isSupported;
-  const { prior, listed, unlisted, unnamed } = priorOfCauses(consideredSites(localisation), isSupported);
+  const isFree = exam.findings.every(({ abnormal }) => !abnormal);
+  const { prior, listed, unlisted, unnamed } = priorOfCauses(consideredSites(localisation, isFree), isSupported);
   if (prior.size === 0 || unlisted > listed) return { scores: [], unnamed: 0 };
   allowForDoubt(prior, spokenFor(exam).filter(isSupported), localisation.localisations);
   const scores = [...prior].map(([cause, share]) => {
@@ -85,13 +86,19 @@ interface ConsideredSite extends Pick<RankedLocalisation, 'site' | 'kind' | 'lev
 /** Site under which the tables have the causes of findings that no lesion explains together. */
 const notAnatomical = 'not-anatomical';
 
+/** Site of what leaves no sign between attacks, or none yet. */
+const noLesion = 'no-lesion';
+
 /** Where too little was examined to name one place, but it is as good as certain that something is wrong, causes are named all the same. Judged. */
 const mayBeNothing = 0.2;
 
 /** How much of the probability goes to those causes when that is the conclusion. Judged. */
 const notAnatomicalShare = 0.6;
 
-function consideredSites({ conclusion, localisations }: Localisation): readonly ConsideredSite[] {
+/** How much of it goes to the causes that are met without a sign when nothing abnormal was found: a lesion that shows nothing is rarer. Judged. */
+const freeOfSignsShare = 0.6;
+
+function consideredSites({ conclusion, localisations }: Localisation, isFree: boolean): readonly ConsideredSite[] {
   const nothing = localisations.find(({ kind }) => kind === 'none')?.probability ?? 0;
   const isNamed = namesAPlace(conclusion) || (conclusion === 'insufficient' && nothing <= mayBeNothing);
   const sites = localisations.map(({ site, kind, level, probability }) => ({
@@ -101,11 +108,12 @@ function consideredSites({ conclusion, localisations }: Localisation): readonly 
     probability,
     isOpen: !isNamed || kind === 'none',
   }));
-  if (conclusion !== notAnatomical) return sites;
-  return [
-    { site: notAnatomical, kind: 'none', level: null, probability: notAnatomicalShare, isOpen: false },
-    ...sites.map((one) => ({ ...one, probability: one.probability * (1 - notAnatomicalShare) })),
+  const beside = (site: string, share: number, isOpen: boolean): readonly ConsideredSite[] => [
+    { site, kind: 'none', level: null, probability: share, isOpen },
+    ...sites.map((one) => ({ ...one, probability: one.probability * (1 - share) })),
   ];
+  if (conclusion === notAnatomical) return beside(notAnatomical, notAnatomicalShare, false);
+  return isFree && !namesAPlace(conclusion) ? beside(noLesion, freeOfSignsShare, true) : sites;
 }
 
 /** MONDO where a class says the same, else the local code. */

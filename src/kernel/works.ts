@@ -113,6 +113,8 @@ export const works = {
     'Hansen M et al. Interobserver variation in the evaluation of neurological signs. Acta Neurol Scand 1994;90:145-9.',
   'porphyria-2005':
     'Anderson KE et al. Recommendations for the diagnosis and treatment of the acute porphyrias. Ann Intern Med 2005;142:439-50.',
+  'haemorrhagic-stroke-2010':
+    'Runchey S, McGee S. Does this patient have a hemorrhagic stroke? Clinical findings distinguishing hemorrhagic stroke from ischemic stroke. JAMA 2010;303:2280-6.',
   'goldstein-simel-2005': 'Goldstein LB, Simel DL. Is this patient having a stroke? JAMA 2005;293:2391-402.',
   'vrancken-2006':
     'Vrancken AFJE et al. Distal sensory loss and absent ankle reflexes in relation to age. J Neurol 2006;253:578-89.',

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { queryExam } from '../../src/causes/exam-query.ts';
-import { type Cause, tempos, told } from '../../src/causes/table/cause.ts';
+import { type Cause, sided, tempos, told } from '../../src/causes/table/cause.ts';
 import { weighCause } from '../../src/causes/weigh-cause.ts';
 import { fromMemory } from '../../src/kernel/cite.ts';
 import { bedsideExam } from '../support/bedside.ts';
@@ -72,5 +72,24 @@ describe('weight of a cause', () => {
     expect(silent).toBeGreaterThan(denied);
     const hidden: Cause = { ...sudden, history: [told('hiv-infection', 25, 0.02)] };
     expect(ratio(hidden, { symptoms: [{ key: 'arm-pain', present: true }] })).toBe(1);
+  });
+
+  // Age and noise dull both ears, a schwannoma one; a one-sided loss is what asks for a scan.
+  it('tells one side from both, and is not supported by that alone', () => {
+    const oneEar: Cause = { ...youthful, sides: [sided(['cranial-nerves/hearing-loss'], { one: 3, both: 0.2 })] };
+    const weight = (side: string) =>
+      weighCause(
+        oneEar,
+        queryExam(bedsideExam({ findings: { cranialNerves: [{ sign: 'hearing-loss', side, present: true }] } })),
+      );
+    expect(weight('left').ratio).toBeCloseTo(3 ** 0.75, 6);
+    expect(weight('right').ratio).toBeCloseTo(3 ** 0.75, 6);
+    expect(weight('both').ratio).toBeCloseTo(0.2 ** 0.75, 6);
+    expect(weight('left').isSupported).toBe(false);
+    expect(
+      weight('both')
+        .reasons()
+        .against.map(({ text }) => text),
+    ).toEqual(['hearing loss on both sides']);
   });
 });

@@ -1,5 +1,5 @@
 import { commonPractice, fromMemory, read, recalled } from '../../kernel/cite.ts';
-import { at, atLeast, type Cause, inKind, mondo, reads, shows, tempos, told, under } from './cause.ts';
+import { at, atLeast, type Cause, inKind, mondo, reads, shows, sided, tempos, told, under } from './cause.ts';
 
 const degeneration = 'cerebellar-degeneration';
 const parts = ['cerebellar-vermis', 'cerebellar-hemisphere', 'flocculonodular-lobe'] as const;
@@ -23,6 +23,7 @@ export const ataxiaCauses: readonly Cause[] = [
       told('alcohol-excess', 14, 0.04),
       told(['malnutrition', 'weight-loss'], 2, 0.95),
       told(relatives, 0.3, 1.05),
+      told(['cancer', 'hearing-loss'], 0.6, 1),
     ],
     signs: [
       shows(['gait/ataxic', 'coordination/heel-shin'], 2.5, 0.3),
@@ -42,7 +43,12 @@ export const ataxiaCauses: readonly Cause[] = [
     group: 'paraneoplastic',
     label: 'Paraneoplastic cerebellar degeneration',
     mondo: mondo('MONDO:0044877', 'paraneoplastic cerebellar degeneration'),
-    produces: [at([degeneration], 'common'), at(parts, 'uncommon')],
+    produces: [
+      at([degeneration], 'common'),
+      at(parts, 'uncommon'),
+      at(['brainstem-diffuse'], 'rare'),
+      inKind(['multiple-sites'], 'rare'),
+    ],
     tempo: { hyperacute: 0.01, acute: 0.14, subacute: 0.7, chronic: 0.15 },
     // It grows for weeks to half a year and then stands still.
     durationDays: { to: 365, outside: 0.2, source: fromMemory },
@@ -54,6 +60,8 @@ export const ataxiaCauses: readonly Cause[] = [
       told(['weight-loss', 'recent-weight-loss'], 2.5, 0.8),
       told('tobacco', 1.5, 0.9),
       told(relatives, 0.3, 1),
+      told(['vertigo', 'vomiting', 'diplopia', 'slurred-speech'], 1.4, 1),
+      told(['alcohol-excess'], 0.6, 1),
     ],
     signs: [
       shows(
@@ -80,7 +88,7 @@ export const ataxiaCauses: readonly Cause[] = [
     key: 'autoimmune-cerebellar-ataxia',
     group: 'immune',
     label: 'Autoimmune cerebellar ataxia without a tumour',
-    produces: [at([degeneration], 'common'), at(parts, 'uncommon')],
+    produces: [at([degeneration], 'common'), at(parts, 'uncommon'), at(['brainstem-diffuse'], 'rare')],
     // With antibodies to glutamic acid decarboxylase over weeks in 38 %, in the rest over months to years; 82 % were women, 85 % had
     // diabetes or another autoimmune disease, and a quarter had vertigo before.
     tempo: { hyperacute: 0.01, acute: 0.06, subacute: 0.38, chronic: 0.55 },
@@ -96,6 +104,8 @@ export const ataxiaCauses: readonly Cause[] = [
       told('vertigo', 1.5, 0.95),
       told('cancer', 0.4, 1.05),
       told('preceding-infection', 1.5, 0.95),
+      told(['sjogren-syndrome', 'lupus', 'stiffness', 'diplopia', 'oscillopsia'], 1.4, 1),
+      told(['family/similar-disorder', 'family/ataxia'], 0.3, 1),
     ],
     quantities: [atLeast('csf-white-cells', 5, '10*6/L', 3, 0.7)],
     values: [
@@ -110,12 +120,30 @@ export const ataxiaCauses: readonly Cause[] = [
     inheritance: ['autosomal-dominant'],
     label: 'Autosomal dominant cerebellar ataxia',
     mondo: mondo('MONDO:0020380', 'autosomal dominant cerebellar ataxia'),
-    produces: [at([degeneration], 'common'), at(parts, 'uncommon')],
+    produces: [
+      at([degeneration], 'common'),
+      at(parts, 'uncommon'),
+      at(
+        [
+          'akinetic-rigid-syndrome',
+          'hyperkinetic-syndrome',
+          'midbrain-dorsal',
+          'upper-motor-neuron-system',
+          'brainstem-diffuse',
+        ],
+        'rare',
+      ),
+    ],
     tempo: tempos.lifelong,
     durationDays: { from: 365, outside: 0.35, source: fromMemory },
     courses: { progressive: 1.5, improving: 0.05, static: 0.3 },
     age: { from: 15, to: 65, outside: 0.4 },
-    history: [told(relatives, 15, 0.15), told('alcohol-excess', 0.4, 1.1), told('cancer', 0.5, 1.05)],
+    history: [
+      // Of people with ataxia and no relative who has it a tenth or so carry an expansion all the same.
+      told(relatives, 15, 0.22),
+      told('alcohol-excess', 0.4, 1.1),
+      told('cancer', 0.5, 1.05),
+    ],
     signs: [
       shows(
         ['cranial-nerves/slow-saccades', 'cranial-nerves/ophthalmoplegia', 'cranial-nerves/lid-retraction'],
@@ -151,6 +179,7 @@ export const ataxiaCauses: readonly Cause[] = [
       at(['spinal-cord-posterolateral'], 'uncommon'),
       at(parts, 'rare'),
       inKind(['multiple-sites'], 'uncommon'),
+      at(['hyperkinetic-syndrome', 'spinal-cord-posterior', 'sensory-polyneuropathy'], 'rare'),
     ],
     tempo: tempos.lifelong,
     courses: { progressive: 1.4, improving: 0.05, 'relapsing-remitting': 0.05 },
@@ -159,11 +188,15 @@ export const ataxiaCauses: readonly Cause[] = [
       told('family/similar-disorder', 4, 0.9),
       told(['heart-failure', 'cardiomyopathy'], 6, 0.85),
       told('diabetes-mellitus', 2, 0.95),
+      told('family/consanguinity', 2, 1),
+      told(['hearing-loss', 'slurred-speech'], 1.3, 1),
     ],
     signs: [
       shows(['inspection/pes-cavus', 'inspection/scoliosis', 'inspection/kyphosis'], 6, 0.4),
       shows(['plantars/plantar-response'], 2.5, 0.6),
       shows(['cranial-nerves/hearing-loss', 'cranial-nerves/optic-disc-pallor'], 2, 0.95),
+      shows(['sensation/vibration', 'sensation/joint-position'], 1.8, 0.5),
+      shows(['cranial-nerves/saccadic-intrusions'], 2, 1),
     ],
     values: [
       reads('genetic-test', [
@@ -182,13 +215,32 @@ export const ataxiaCauses: readonly Cause[] = [
     key: 'drug-induced-ataxia',
     group: 'toxic',
     label: 'Ataxia from a medicine or intoxication',
-    produces: [at([degeneration], 'common'), at(parts, 'common')],
+    produces: [
+      at([degeneration], 'common'),
+      at(parts, 'common'),
+      at(['brainstem-diffuse', 'vestibular-nerve'], 'rare'),
+    ],
     tempo: { hyperacute: 0.15, acute: 0.4, subacute: 0.25, chronic: 0.2 },
     history: [
       told(['phenytoin', 'carbamazepine', 'lithium', 'metronidazole', 'benzodiazepine'], 14, 0.05),
       told('alcohol-excess', 2.5, 0.9),
       told('organic-solvents', 4, 1),
       told(relatives, 0.3, 1),
+      told(
+        [
+          'amiodarone',
+          'valproate',
+          'opioid',
+          'antipsychotic',
+          'methotrexate',
+          'anticholinergic',
+          'other-heavy-metal',
+          'lead',
+        ],
+        2.5,
+        1,
+      ),
+      told(['epilepsy', 'psychiatric-disorder', 'chronic-kidney-disease'], 1.5, 1),
     ],
     signs: [shows(['cranial-nerves/nystagmus', 'cranial-nerves/gaze-evoked-nystagmus'], 1.8, 0.7)],
     source: commonPractice,
@@ -199,7 +251,7 @@ export const ataxiaCauses: readonly Cause[] = [
     inheritance: ['x-linked'],
     label: 'Fragile X tremor-ataxia syndrome',
     mondo: mondo('MONDO:0010382', 'fragile X-associated tremor/ataxia syndrome'),
-    produces: [at([degeneration, 'action-tremor'], 'rare'), at(parts, 'rare')],
+    produces: [at([degeneration, 'action-tremor'], 'rare'), at(parts, 'rare'), at(['akinetic-rigid-syndrome'], 'rare')],
     tempo: tempos.lifelong,
     age: { from: 50, to: 85, outside: 0.05 },
     sex: { male: 1.8, female: 0.2 },
@@ -232,6 +284,7 @@ export const ataxiaCauses: readonly Cause[] = [
       shows(['cranial-nerves/abnormal-head-impulse'], 10, 0.15),
       shows(['sensation/vibration', 'sensation/joint-position', 'gait/sensory-ataxic'], 2.5, 0.3),
     ],
+    sides: [sided(['cranial-nerves/abnormal-head-impulse'], { one: 0.2, both: 1.5 })],
     values: [
       reads('nerve-conduction-pattern', [
         ['sensory-only', 5],
@@ -244,7 +297,11 @@ export const ataxiaCauses: readonly Cause[] = [
     key: 'gluten-ataxia',
     group: 'immune',
     label: 'Gluten ataxia',
-    produces: [at([degeneration], 'common'), at(['cerebellar-vermis'], 'uncommon')],
+    produces: [
+      at([degeneration], 'common'),
+      at(['cerebellar-vermis'], 'uncommon'),
+      at(['cerebellar-hemisphere', 'flocculonodular-lobe'], 'rare'),
+    ],
     tempo: { hyperacute: 0.01, acute: 0.04, subacute: 0.25, chronic: 0.7 },
     age: { from: 30, to: 80, outside: 0.5 },
     history: [
@@ -253,6 +310,7 @@ export const ataxiaCauses: readonly Cause[] = [
       told(relatives, 0.4, 1.05),
       told(['weight-loss', 'recent-weight-loss'], 1.5, 0.95),
       told('alcohol-excess', 0.4, 1.05),
+      told(['bowel-disturbance', 'abdominal-pain', 'family/autoimmune-disease'], 1.4, 1),
     ],
     values: [
       reads('tissue-transglutaminase-antibody', [
@@ -268,12 +326,17 @@ export const ataxiaCauses: readonly Cause[] = [
     label: 'Ataxia of vitamin E deficiency',
     mondo: mondo('MONDO:0010188', 'familial isolated deficiency of vitamin E'),
     inheritance: ['autosomal-recessive'],
-    produces: [at([degeneration, 'sensory-ganglionopathy', 'spinal-cord-posterolateral'], 'rare')],
+    produces: [
+      at([degeneration, 'sensory-ganglionopathy', 'spinal-cord-posterolateral'], 'rare'),
+      at(['spinal-cord-posterior', 'sensory-polyneuropathy', 'cerebellar-vermis'], 'rare'),
+    ],
     tempo: tempos.chronic,
     age: { from: 4, to: 40, outside: 0.4 },
     history: [
       told(['malabsorption', 'bariatric-surgery', 'inflammatory-bowel-disease'], 6, 0.7),
       told('family/similar-disorder', 2, 0.95),
+      told('family/consanguinity', 3, 1),
+      told('chronic-liver-disease', 2, 1),
     ],
     quantities: [under('vitamin-e', 12, 'umol/L', 15, 0.05, recalled('adams-victor', 'vitamin E deficiency'))],
     source: recalled('adams-victor', 'vitamin E deficiency'),
@@ -284,7 +347,11 @@ export const ataxiaCauses: readonly Cause[] = [
     label: 'Ataxia of hypothyroidism',
     produces: [at([degeneration, 'cerebellar-vermis'], 'uncommon')],
     tempo: tempos.subacuteOrChronic,
-    history: [told('hypothyroidism', 5, 0.8), told('fatigue', 1.4, 0.9)],
+    history: [
+      told('hypothyroidism', 5, 0.8),
+      told('fatigue', 1.4, 0.9),
+      told(['hearing-loss', 'voice-change', 'hair-loss'], 1.3, 1),
+    ],
     quantities: [atLeast('tsh', 10, 'm[IU]/L', 10, 0.05, commonPractice)],
     source: ataxiaChapter,
   },
@@ -294,7 +361,11 @@ export const ataxiaCauses: readonly Cause[] = [
     inheritance: ['autosomal-dominant'],
     label: 'Episodic ataxia',
     mondo: mondo('MONDO:0016227', 'hereditary episodic ataxia'),
-    produces: [at([degeneration, 'no-lesion'], 'rare'), at(parts, 'rare')],
+    produces: [
+      at([degeneration, 'no-lesion'], 'rare'),
+      at(parts, 'rare'),
+      at(['brainstem-diffuse', 'vestibular-nerve'], 'rare'),
+    ],
     tempo: { hyperacute: 0.6, acute: 0.1, subacute: 0.05, chronic: 0.25 },
     courses: { 'relapsing-remitting': 8, fluctuating: 4, progressive: 0.3 },
     age: { from: 2, to: 25, outside: 0.2 },
@@ -314,6 +385,7 @@ export const ataxiaCauses: readonly Cause[] = [
       at([degeneration], 'uncommon'),
       at(parts, 'uncommon'),
       at(['brainstem-diffuse', 'raised-intracranial-pressure'], 'rare'),
+      at(['diffuse-encephalopathy', 'hyperkinetic-syndrome', 'vestibular-nerve'], 'rare'),
     ],
     tempo: tempos.acute,
     courses: { improving: 2, monophasic: 2 },
@@ -330,7 +402,10 @@ export const ataxiaCauses: readonly Cause[] = [
         6,
         0.3,
       ),
-      told(['herpes-zoster', 'rash'], 2, 0.97),
+      // Chickenpox above all.
+      told(['herpes-zoster', 'rash'], 3, 0.97),
+      told(['vomiting', 'headache', 'slurred-speech'], 1.3, 1),
+      told(['alcohol-excess', 'cancer'], 0.5, 1),
     ],
     quantities: [atLeast('csf-white-cells', 5, '10*6/L', 2.5, 0.6)],
     source: recalled('adams-victor', 'acute cerebellitis'),
@@ -340,7 +415,11 @@ export const ataxiaCauses: readonly Cause[] = [
     group: 'degenerative',
     label: 'Sporadic adult-onset ataxia of unknown cause',
     mondo: mondo('MONDO:0016591', 'sporadic adult-onset ataxia of unknown etiology'),
-    produces: [at([degeneration], 'common'), at(['cerebellar-vermis'], 'uncommon')],
+    produces: [
+      at([degeneration], 'common'),
+      at(['cerebellar-vermis'], 'uncommon'),
+      at(['cerebellar-hemisphere'], 'rare'),
+    ],
     tempo: tempos.lifelong,
     durationDays: { from: 365, outside: 0.3, source: fromMemory },
     age: { from: 40, to: 85, outside: 0.2 },
@@ -357,7 +436,12 @@ export const ataxiaCauses: readonly Cause[] = [
     produces: [at([degeneration, 'hyperkinetic-syndrome'], 'rare')],
     tempo: tempos.lifelong,
     age: { from: 1, to: 15, outside: 0.05 },
-    history: [told(['immunosuppression', 'lymphoma', 'red-eye'], 4, 0.8), told('family/similar-disorder', 2, 0.95)],
+    history: [
+      told(['immunosuppression', 'lymphoma', 'red-eye'], 4, 0.8),
+      told('family/similar-disorder', 2, 0.95),
+      told('family/consanguinity', 2, 1),
+      told('preceding-respiratory-infection', 1.3, 1),
+    ],
     signs: [
       shows(
         [
@@ -377,10 +461,18 @@ export const ataxiaCauses: readonly Cause[] = [
     group: 'hereditary',
     inheritance: ['autosomal-recessive', 'autosomal-dominant'],
     label: 'Hereditary spastic ataxia',
-    produces: [at([degeneration, 'spinal-cord-lateral', 'spinal-cord-posterolateral'], 'rare')],
+    produces: [
+      at([degeneration, 'spinal-cord-lateral', 'spinal-cord-posterolateral'], 'rare'),
+      at(['upper-motor-neuron-system', 'cerebellar-vermis'], 'rare'),
+      inKind(['multiple-sites'], 'rare'),
+    ],
     tempo: tempos.lifelong,
     age: { from: 1, to: 45, outside: 0.2 },
-    history: [told([...relatives, 'family/spastic-paraplegia'], 5, 0.5)],
+    history: [
+      told([...relatives, 'family/spastic-paraplegia'], 5, 0.5),
+      told('family/consanguinity', 3, 1),
+      told('stiffness', 1.4, 1),
+    ],
     signs: [
       shows(['gait/spastic', 'tone/lower-limb', 'clonus/ankle', 'plantars/plantar-response'], 3, 0.2),
       shows(['inspection/pes-cavus'], 1.8, 0.9),

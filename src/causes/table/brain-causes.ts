@@ -1,6 +1,6 @@
 import { fromMemory, recalled } from '../../kernel/cite.ts';
 import { anyHeadache, arterialCortex, deepHemisphere, hindVisualPathway, lobes } from './brain-sites.ts';
-import { at, type Cause, inKind, mondo, reads, shows, tempos, told } from './cause.ts';
+import { at, type Cause, inKind, mondo, reads, shows, sided, tempos, told } from './cause.ts';
 
 const brainChapter = recalled('adams-victor');
 
@@ -27,6 +27,17 @@ export const brainCauses: readonly Cause[] = [
       inKind(['multiple-sites'], 'uncommon'),
       at(['no-lesion'], 'rare'),
       at(['pons-ventral', 'pons-tegmentum', 'pons-lateral', 'brainstem-diffuse', 'meningeal-irritation'], 'rare'),
+      at(
+        [
+          'hyperkinetic-syndrome',
+          'akinetic-rigid-syndrome',
+          'cerebellar-degeneration',
+          'bulbar-motor-nuclei',
+          'vestibular-nerve',
+          'upper-motor-neuron-system',
+        ],
+        'rare',
+      ),
     ],
     tempo: { hyperacute: 0.02, acute: 0.08, subacute: 0.42, chronic: 0.48 },
     courses: { progressive: 1.8, improving: 0.1, 'relapsing-remitting': 0.1 },
@@ -39,11 +50,17 @@ export const brainCauses: readonly Cause[] = [
       told('fever', 0.3, 1.1),
       told('resolved-deficit', 0.1, 1),
       told('radiotherapy', 2, 1),
+      told(['weight-loss', 'tobacco'], 1.2, 1),
+      told('transient-visual-loss', 1.4, 1),
+      told('thunderclap-headache', 0.5, 1),
+      told(['head-injury', 'trauma', 'recent-bacteraemia', 'sinus-or-ear-infection'], 0.6, 1),
+      told('atrial-fibrillation', 0.7, 1),
     ],
     signs: [
       shows(['cranial-nerves/optic-disc-swelling'], 5, 0.9),
       shows(['inspection/cafe-au-lait-spots', 'inspection/neurofibromas'], 3, 1),
     ],
+    sides: [sided(['cranial-nerves/optic-disc-swelling'], { one: 0.4, both: 1.1 })],
     values: [
       reads('mri-brain', [
         ['space-occupying', 20],
@@ -69,6 +86,7 @@ export const brainCauses: readonly Cause[] = [
       at(['cortex-parasagittal'], 'very-common'),
       at(['cortex-anterior-cerebral', 'cortex-frontal'], 'common'),
       at(['cortex-parietal'], 'uncommon'),
+      at(['cortex-hand-area', 'upper-motor-neuron-system', 'frontal-gait-disorder'], 'rare'),
     ],
     tempo: tempos.chronic,
     courses: { progressive: 1.6, improving: 0.1, 'relapsing-remitting': 0.2 },
@@ -80,6 +98,7 @@ export const brainCauses: readonly Cause[] = [
       told('radiotherapy', 3, 1),
       told('leg-weakness', 1.4, 0.9),
       told(['fever', 'trauma'], 0.4, 1),
+      told('cancer', 1.3, 1),
     ],
     signs: [shows(['cranial-nerves/optic-disc-swelling'], 2, 0.95), shows(['sphincters/urinary-incontinence'], 1.4, 1)],
     values: [
@@ -104,6 +123,8 @@ export const brainCauses: readonly Cause[] = [
       at([...hindVisualPathway, 'cerebellar-hemisphere', 'basal-meningeal-process'], 'rare'),
       at(['brainstem-diffuse', 'pons-tegmentum', 'midbrain-tegmentum', 'frontal-gait-disorder'], 'rare'),
       inKind(['multiple-sites'], 'rare'),
+      at(['midbrain-dorsal', 'frontal-gait-disorder', 'raised-intracranial-pressure'], 'rare'),
+      inKind(['cord'], 'rare'),
     ],
     tempo: tempos.subacute,
     courses: { progressive: 1.8, improving: 0.3 },
@@ -116,6 +137,8 @@ export const brainCauses: readonly Cause[] = [
       told('visual-loss', 1.6, 0.95),
       told('seizure', 0.8, 1.1),
       told(['night-sweats', 'weight-loss'], 1.5, 0.95),
+      told(['sjogren-syndrome', 'lupus', 'tacrolimus', 'methotrexate'], 2, 1),
+      told('fever', 0.6, 1),
     ],
     values: [
       reads('mri-brain', [
@@ -142,6 +165,7 @@ export const brainCauses: readonly Cause[] = [
         'uncommon',
       ),
       at(['medulla-lateral', 'midbrain-ventral', 'foramen-magnum', 'medial-longitudinal-fasciculus'], 'rare'),
+      at(['abducens-nerve', 'facial-nerve', 'cerebellar-hemisphere'], 'rare'),
     ],
     tempo: tempos.subacuteOrChronic,
     durationDays: { from: 14, outside: 0.3, source: fromMemory },
@@ -154,6 +178,7 @@ export const brainCauses: readonly Cause[] = [
       told('cancer', 4, 0.95),
       told('fever', 0.3, 1.1),
       told(['hypertension', 'atrial-fibrillation'], 0.8, 1),
+      told(['dysphagia', 'slurred-speech', 'diplopia'], 1.2, 1),
     ],
     signs: [shows(['cranial-nerves/optic-disc-swelling'], 2, 0.95), shows(['inspection/cafe-au-lait-spots'], 3, 1)],
     values: [
@@ -169,7 +194,22 @@ export const brainCauses: readonly Cause[] = [
     key: 'foramen-magnum-meningioma',
     group: 'neoplastic',
     label: 'Meningioma or other tumour at the foramen magnum',
-    produces: [at(['foramen-magnum'], 'very-common'), at(['medulla-half', 'medulla-medial'], 'rare')],
+    produces: [
+      at(['foramen-magnum'], 'very-common'),
+      at(['medulla-half', 'medulla-medial'], 'rare'),
+      at(
+        [
+          'spinal-cord-hemisection',
+          'spinal-cord-transverse',
+          'spinal-cord-posterolateral',
+          'spinal-cord-posterior',
+          'spinal-cord-central',
+        ],
+        'rare',
+        'cervical',
+      ),
+      at(['upper-motor-neuron-system', 'hypoglossal-nerve', 'spinal-accessory-nerve', 'jugular-foramen'], 'rare'),
+    ],
     tempo: tempos.chronic,
     courses: { progressive: 1.6, improving: 0.1, 'relapsing-remitting': 0.4 },
     age: { from: 35, to: 85, outside: 0.3 },
@@ -178,6 +218,7 @@ export const brainCauses: readonly Cause[] = [
       told('neck-pain', 2, 0.6),
       told(['headache', 'pain-on-straining'], 1.4, 0.9),
       told(['trauma', 'neck-trauma', 'rheumatoid-arthritis', 'down-syndrome'], 0.4, 1),
+      told(['numbness', 'clumsiness'], 1.3, 1),
     ],
     values: [
       reads('mri-brain', [
@@ -203,6 +244,18 @@ export const brainCauses: readonly Cause[] = [
       at(['flocculonodular-lobe', 'cerebellar-vermis', 'bulbar-motor-nuclei'], 'uncommon'),
       at(['spinal-cord-central'], 'uncommon', 'cervical'),
       at(['medulla-half'], 'rare'),
+      at(
+        [
+          'no-lesion',
+          'raised-intracranial-pressure',
+          'vestibular-nerve',
+          'cerebellar-degeneration',
+          'vagus-nerve',
+          'abducens-nerve',
+        ],
+        'rare',
+      ),
+      at(['spinal-cord-transverse'], 'rare', 'cervical'),
     ],
     tempo: tempos.chronic,
     courses: { progressive: 1.2 },
@@ -213,6 +266,9 @@ export const brainCauses: readonly Cause[] = [
       told(['pain-on-straining', 'headache', 'neck-pain'], 2.5, 0.4),
       told(['unsteadiness', 'oscillopsia', 'vertigo'], 1.5, 0.9),
       told('dysphagia', 1.4, 0.95),
+      told('pain-on-straining', 2, 1),
+      told(['sleep-apnoea', 'hiccups', 'tinnitus'], 1.5, 1),
+      told('painless-injury', 1.5, 1),
     ],
     signs: [
       shows(['cranial-nerves/downbeat-nystagmus', 'cranial-nerves/vertical-nystagmus'], 6, 0.8),
@@ -251,6 +307,8 @@ export const brainCauses: readonly Cause[] = [
       told(['neck-trauma', 'trauma'], 3, 0.9),
       told('neck-pain', 2, 0.5),
       told('electric-shock-on-neck-flexion', 2, 0.9),
+      told(['ankylosing-spondylitis', 'sinus-or-ear-infection'], 2, 1),
+      told(['falls', 'syncope'], 1.2, 1),
     ],
     signs: [shows(['special-tests/lhermitte'], 1.6, 0.95)],
     values: [

@@ -30,11 +30,16 @@ export const brainInflammationCauses: readonly Cause[] = [
       inKind(['brainstem'], 'rare'),
       at(['cortex-anterior-cerebral', 'cortex-posterior-cerebral', 'cortex-hand-area'], 'rare'),
       at(['diffuse-encephalopathy'], 'rare'),
+      at(
+        ['cortex-parasagittal', 'thalamus-and-capsule', 'striatum', 'basal-meningeal-process', 'abducens-nerve'],
+        'rare',
+      ),
     ],
     tempo: tempos.acuteOrSubacute,
     courses: { progressive: 1.6, improving: 0.2, 'relapsing-remitting': 0.1 },
     history: [
-      told('fever', 6, 0.5),
+      // Half have no fever (Brouwer 2014, recalled).
+      told('fever', 5, 0.6),
       told(anyHeadache, 2, 0.4),
       told(
         ['recent-bacteraemia', 'ear-pain', 'sinus-or-ear-infection', 'dental-procedure', 'sepsis', 'recent-surgery'],
@@ -44,6 +49,9 @@ export const brainInflammationCauses: readonly Cause[] = [
       told(['immunosuppression', 'diabetes-mellitus', 'injecting-drug-use'], 2, 0.9),
       told('seizure', 2, 0.9),
       told('vomiting', 1.5, 0.9),
+      told(['hiv-infection', 'chronic-liver-disease', 'tuberculosis', 'travel'], 1.4, 1),
+      told(['weight-loss', 'night-sweats', 'chronic-cough'], 1.3, 1),
+      told('thunderclap-headache', 0.5, 1),
     ],
     signs: [shows(['autonomic/fever'], 3, 0.6), shows(['cranial-nerves/optic-disc-swelling'], 2.5, 0.9)],
     quantities: [atLeast('crp', 20, 'mg/L', 4, 0.4)],
@@ -71,6 +79,7 @@ export const brainInflammationCauses: readonly Cause[] = [
       at(['cortex-temporal'], 'common'),
       at(['diffuse-encephalopathy', 'cortex-middle-cerebral-lower', 'cortex-frontal'], 'uncommon'),
       at(['meningeal-irritation'], 'rare'),
+      at(['cortex-middle-cerebral', 'cortex-parietal', 'brainstem-diffuse', 'cortex-middle-cerebral-upper'], 'rare'),
     ],
     tempo: tempos.acute,
     courses: { progressive: 1.5, 'relapsing-remitting': 0.1 },
@@ -82,6 +91,8 @@ export const brainInflammationCauses: readonly Cause[] = [
       told('seizure', 3, 0.6),
       told(limbic, 2.5, 0.4),
       told('speech-difficulty', 2, 0.8),
+      told(['vomiting', 'loss-of-smell'], 1.2, 1),
+      told(['similar-attacks-before'], 0.4, 1),
     ],
     signs: [
       shows(['autonomic/fever'], 3, 0.4),
@@ -124,16 +135,18 @@ export const brainInflammationCauses: readonly Cause[] = [
       at(['diffuse-encephalopathy', 'brainstem-diffuse'], 'uncommon'),
       at(lobes, 'rare'),
       at(['basal-meningeal-process', 'thalamus', 'striatum', 'akinetic-rigid-syndrome', 'cerebellar-vermis'], 'rare'),
+      at(['cerebellar-degeneration', 'hyperkinetic-syndrome', 'midbrain-tegmentum', 'pons-tegmentum'], 'rare'),
     ],
     tempo: tempos.acute,
     courses: { 'relapsing-remitting': 0.2 },
     history: [
-      told('fever', 5, 0.2),
+      told('fever', 5, 0.15),
       told(anyHeadache, 2, 0.5),
       told('seizure', 2, 0.8),
       told(['travel', 'tick-bite'], 4, 0.8),
       told(['rash', 'herpes-zoster'], 3, 0.9),
       told(['immunosuppression', 'hiv-infection'], 2, 0.9),
+      told(['muscle-pain', 'vomiting', ...recentInfection], 1.3, 1),
     ],
     signs: [
       shows(['autonomic/fever'], 3, 0.4),
@@ -166,6 +179,7 @@ export const brainInflammationCauses: readonly Cause[] = [
       at(['cortex-temporal'], 'common'),
       at(['diffuse-encephalopathy'], 'uncommon'),
       at(['cerebellar-degeneration'], 'rare'),
+      at(['akinetic-rigid-syndrome', 'no-lesion'], 'rare'),
     ],
     tempo: { hyperacute: 0.02, acute: 0.28, subacute: 0.53, chronic: 0.17 },
     durationDays: { to: 180, outside: 0.4, source: recalled('autoimmune-encephalitis-2016', 'onset under 3 months') },
@@ -180,6 +194,10 @@ export const brainInflammationCauses: readonly Cause[] = [
       told('fever', 0.9, 1.05),
       // A headache or a fever of the weeks before is told by most.
       told(anyHeadache, 1.5, 0.9),
+      // Thought, conduct or a seizure: one of them is asked for by the criteria.
+      told([...limbic, 'seizure', 'ongoing-seizure', 'psychiatric-disorder', 'speech-difficulty'], 1, 0.12),
+      told('preceding-infection', 1.3, 1),
+      told(['dream-enactment', 'falls', 'herpes-zoster'], 1.2, 1),
     ],
     signs: [
       shows(['higher-function/memory-impairment', 'higher-function/hallucinations'], 2.5, 0.6),
@@ -194,6 +212,7 @@ export const brainInflammationCauses: readonly Cause[] = [
         0.85,
       ),
       shows(['autonomic/blood-pressure-lability'], 2, 0.95),
+      shows(['higher-function/mutism'], 1.6, 1),
     ],
     quantities: [under('sodium', 133, 'mmol/L', 2, 0.9), atLeast('csf-white-cells', 5, '10*6/L', 2.5, 0.6)],
     values: [
@@ -246,6 +265,8 @@ export const brainInflammationCauses: readonly Cause[] = [
       told('vomiting', 2, 0.9),
       told('hypertension', 0.8, 1),
       told('oral-or-genital-ulcers', 0.4, 1),
+      told(['hiccups', 'diplopia', 'dysphagia', 'slurred-speech'], 1.2, 1),
+      told(['atrial-fibrillation', 'diabetes-mellitus'], 0.8, 1),
     ],
     signs: [
       shows(['autonomic/fever'], 4, 0.5),
@@ -281,6 +302,7 @@ export const brainInflammationCauses: readonly Cause[] = [
       inKind(['multiple-sites'], 'uncommon'),
       inKind(['cord'], 'rare'),
       at(['optic-nerve'], 'rare'),
+      at(['raised-intracranial-pressure', 'optic-chiasm', 'meningeal-irritation', 'striatum'], 'rare'),
     ],
     tempo: tempos.acute,
     durationDays: { to: 90, outside: 0.3, source: recalled('adem-2013', 'no new events after 3 months') },
@@ -292,6 +314,8 @@ export const brainInflammationCauses: readonly Cause[] = [
       told(anyHeadache, 1.6, 0.7),
       told('seizure', 2, 0.9),
       told('multiple-sclerosis', 0.2, 1),
+      told(['visual-loss', 'vomiting', 'rash'], 1.3, 1),
+      told(['hypertension', 'atrial-fibrillation', 'cancer'], 0.5, 1),
     ],
     // Encephalopathy is required by the definition.
     signs: [shows(clouded, 3, 0.2)],
@@ -322,6 +346,17 @@ export const brainInflammationCauses: readonly Cause[] = [
       at([...lobes, ...opticRadiation, 'internal-capsule', 'cerebellar-hemisphere'], 'rare'),
       at(['cortex-hand-area', 'pons-lateral', 'diffuse-encephalopathy'], 'rare'),
       inKind(['multiple-sites'], 'rare'),
+      at(
+        [
+          'thalamus',
+          'brainstem-diffuse',
+          'pons-ventral',
+          'cortex-middle-cerebral-upper',
+          'cortex-middle-cerebral-lower',
+          'cerebellar-vermis',
+        ],
+        'rare',
+      ),
     ],
     tempo: tempos.subacute,
     courses: { progressive: 2, improving: 0.2, 'relapsing-remitting': 0.2 },
@@ -331,6 +366,8 @@ export const brainInflammationCauses: readonly Cause[] = [
       told('fever', 0.3, 1.1),
       told(anyHeadache, 0.6, 1.1),
       told('multiple-sclerosis', 1, 1),
+      told(['tacrolimus', 'methotrexate', 'lupus', 'rheumatoid-arthritis', 'leflunomide', 'cancer'], 1.6, 1),
+      told(['cognitive-change', 'speech-difficulty', 'clumsiness'], 1.3, 1),
     ],
     values: [
       reads('mri-brain', [
@@ -356,6 +393,8 @@ export const brainInflammationCauses: readonly Cause[] = [
       at(['brainstem-diffuse', 'midbrain-tegmentum', 'midbrain-ventral', 'pons-ventral', 'pons-tegmentum'], 'rare'),
       at(['internal-capsule', 'thalamus', 'basal-meningeal-process', 'diffuse-encephalopathy'], 'rare'),
       inKind(['multiple-sites'], 'rare'),
+      at(['midbrain-dorsal', 'striatum', 'thalamus-and-capsule'], 'rare'),
+      inKind(['cord'], 'rare'),
     ],
     tempo: tempos.acuteOrSubacute,
     courses: { 'relapsing-remitting': 2 },
@@ -368,6 +407,8 @@ export const brainInflammationCauses: readonly Cause[] = [
       told('joint-pain', 1.6, 0.9),
       told(['behaviour-change', 'cognitive-change'], 1.5, 0.9),
       told('fever', 1.4, 0.9),
+      told('red-eye', 1.8, 1),
+      told(['thrombophilia', 'rash'], 1.4, 1),
     ],
     quantities: [atLeast('csf-white-cells', 5, '10*6/L', 3, 0.5), atLeast('crp', 10, 'mg/L', 2, 0.7)],
     values: [
@@ -397,6 +438,8 @@ export const brainInflammationCauses: readonly Cause[] = [
       told('fever', 2, 0.7),
       told('seizure', 2, 0.9),
       told(['unprotected-sex', 'injecting-drug-use'], 1.6, 0.95),
+      told(['tacrolimus', 'lymphoma'], 1.6, 1),
+      told(['cognitive-change', 'weight-loss'], 1.3, 1),
     ],
     values: [
       reads('mri-brain', [
@@ -418,9 +461,33 @@ export const brainInflammationCauses: readonly Cause[] = [
     produces: [
       at([...lobes, 'cortex-hand-area', 'raised-intracranial-pressure'], 'rare'),
       at(['midbrain-dorsal', 'basal-meningeal-process'], 'rare'),
+      at(
+        [
+          'cortex-parasagittal',
+          'thalamus',
+          'internal-capsule',
+          'diffuse-encephalopathy',
+          'oculomotor-nerve',
+          'midbrain-tegmentum',
+          'no-lesion',
+        ],
+        'rare',
+      ),
+      at(
+        ['cortex-middle-cerebral-upper', 'cortex-middle-cerebral', 'brainstem-diffuse', 'meningeal-irritation'],
+        'rare',
+      ),
+      inKind(['cord', 'cauda-equina'], 'rare'),
     ],
     tempo: tempos.any,
-    history: [told('travel', 12, 0.1), told('seizure', 5, 0.3), told(anyHeadache, 1.5, 0.7), told('fever', 0.4, 1.1)],
+    history: [
+      told('travel', 10, 0.25),
+      told('seizure', 5, 0.3),
+      told(anyHeadache, 1.5, 0.7),
+      told('fever', 0.4, 1.1),
+      told(['epilepsy', 'similar-attacks-before', 'vomiting'], 1.4, 1),
+      told(['hypertension', 'atrial-fibrillation'], 0.6, 1),
+    ],
     quantities: [atLeast('eosinophils', 0.5, '10*9/L', 2, 0.9)],
     values: [
       reads('mri-brain', [
@@ -441,6 +508,7 @@ export const brainInflammationCauses: readonly Cause[] = [
     produces: [
       at(['cortex-occipital', 'cortex-posterior-cerebral', 'cortex-temporal', 'cortex-parietal'], 'rare'),
       at(['cortex-middle-cerebral-lower', ...opticRadiation, 'diffuse-encephalopathy'], 'rare'),
+      at(['cochlear-nerve', 'cortex-middle-cerebral', 'no-lesion'], 'rare'),
     ],
     tempo: tempos.acute,
     courses: { 'relapsing-remitting': 3 },
@@ -453,6 +521,8 @@ export const brainInflammationCauses: readonly Cause[] = [
       told(['cardiomyopathy', 'fatigue'], 2, 0.9),
       told(['family/similar-disorder', 'family/diabetes', 'family/stroke'], 2, 0.7),
       told('vomiting', 1.5, 0.9),
+      told(['epilepsy', 'visual-loss', 'difficulty-walking'], 1.4, 1),
+      told(['hypertension', 'atrial-fibrillation'], 0.6, 1),
     ],
     signs: [shows(['cranial-nerves/hearing-loss', 'cranial-nerves/ptosis'], 2.5, 0.8)],
     quantities: [atLeast('lactate', 2.2, 'mmol/L', 4, 0.3), atLeast('csf-lactate', 2.2, 'mmol/L', 6, 0.2)],
@@ -482,6 +552,7 @@ export const brainInflammationCauses: readonly Cause[] = [
         ['cortex-occipital', 'cortex-parietal', ...opticRadiation, 'diffuse-encephalopathy', 'internal-capsule'],
         'rare',
       ),
+      at(['cortex-frontal', 'corticobulbar-both-sides', 'cortex-temporal', 'upper-motor-neuron-system'], 'rare'),
     ],
     tempo: tempos.subacuteOrChronic,
     courses: { progressive: 1.8, improving: 0.05, 'relapsing-remitting': 0.05 },

@@ -64,6 +64,13 @@ export interface SignRatio {
   readonly at?: readonly string[];
 }
 
+/** Likelihood ratios of finding any of the items on one side alone, and on both. */
+export interface SideRatio {
+  readonly items: readonly string[];
+  readonly one: number;
+  readonly both: number;
+}
+
 /** Likelihood ratio of a number against a published threshold, in one UCUM unit. */
 export interface QuantityRatio {
   readonly result: string;
@@ -106,6 +113,7 @@ export interface Cause {
   readonly sex?: { readonly male: number; readonly female: number };
   readonly history?: readonly HistoryRatio[];
   readonly signs?: readonly SignRatio[];
+  readonly sides?: readonly SideRatio[];
   readonly quantities?: readonly QuantityRatio[];
   readonly values?: readonly ValueRatio[];
   readonly source: Source;
@@ -165,6 +173,12 @@ export const showsAt = (
   at,
   present,
   absent,
+});
+
+/** What is met on one side alone, or on both. */
+export const sided = (items: readonly string[], ratios: Pick<SideRatio, 'one' | 'both'>): SideRatio => ({
+  items,
+  ...ratios,
 });
 
 export const atLeast = (

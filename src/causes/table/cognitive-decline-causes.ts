@@ -24,6 +24,7 @@ export const cognitiveDeclineCauses: readonly Cause[] = [
       at(['diffuse-encephalopathy'], 'very-common'),
       at(['cortex-temporal', 'cortex-parietal', 'no-lesion'], 'uncommon'),
       at(['cortex-frontal'], 'rare'),
+      at(['cortex-occipital'], 'rare'),
     ],
     tempo: tempos.chronic,
     durationDays: { from: 180, outside: 0.35, source: fromMemory },
@@ -36,6 +37,8 @@ export const cognitiveDeclineCauses: readonly Cause[] = [
       told(['fever', 'seizure', 'sepsis'], 0.4, 1),
       told('stroke', 0.6, 1.1),
       told('behaviour-change', 0.8, 1.1),
+      told(['headache', 'new-headache', 'morning-headache', 'thunderclap-headache'], 0.6, 1),
+      told('vomiting', 0.4, 1),
     ],
     signs: [
       shows(memoryLoss, 3, 0.3),
@@ -60,6 +63,7 @@ export const cognitiveDeclineCauses: readonly Cause[] = [
       at(['cortex-frontal', 'thalamus'], 'uncommon'),
       at(['cortex-temporal', 'frontal-gait-disorder'], 'uncommon'),
       at(['no-lesion'], 'rare'),
+      at(['striatum', 'cortex-parietal', 'cortex-posterior-cerebral'], 'rare'),
     ],
     tempo: { hyperacute: 0.04, acute: 0.14, subacute: 0.22, chronic: 0.6 },
     courses: { progressive: 1.3, improving: 0.2 },
@@ -70,6 +74,8 @@ export const cognitiveDeclineCauses: readonly Cause[] = [
       told(['hypertension', 'diabetes-mellitus', 'atrial-fibrillation', 'ischaemic-heart-disease'], 1.9, 0.5),
       told('tobacco', 1.3, 0.95),
       told(['difficulty-walking', 'falls'], 1.5, 0.9),
+      told('family/stroke', 1.3, 1),
+      told('fever', 0.4, 1),
     ],
     signs: [
       shows(
@@ -97,8 +103,13 @@ export const cognitiveDeclineCauses: readonly Cause[] = [
     label: 'Frontotemporal dementia',
     inheritance: ['autosomal-dominant'],
     mondo: mondo('MONDO:0017276', 'frontotemporal dementia'),
-    produces: [at(['cortex-frontal'], 'common'), at(['cortex-temporal', 'diffuse-encephalopathy'], 'uncommon')],
+    produces: [
+      at(['cortex-frontal'], 'common'),
+      at(['cortex-temporal', 'diffuse-encephalopathy'], 'uncommon'),
+      at(['motor-neuron-system', 'akinetic-rigid-syndrome', 'frontal-gait-disorder'], 'rare'),
+    ],
     tempo: tempos.chronic,
+    durationDays: { from: 180, outside: 0.35, source: fromMemory },
     courses: { progressive: 1.6, improving: 0.05, 'relapsing-remitting': 0.1 },
     age: { from: 40, to: 75, outside: 0.2 },
     history: [
@@ -126,8 +137,10 @@ export const cognitiveDeclineCauses: readonly Cause[] = [
     produces: [
       at(['cortex-temporal', 'cortex-middle-cerebral-lower', 'cortex-middle-cerebral-upper'], 'uncommon'),
       at(['cortex-frontal'], 'uncommon'),
+      at(['cortex-middle-cerebral', 'cortex-parietal'], 'rare'),
     ],
     tempo: tempos.chronic,
+    durationDays: { from: 180, outside: 0.35, source: fromMemory },
     courses: { progressive: 1.8, improving: 0.03, 'relapsing-remitting': 0.05 },
     age: { from: 45, to: 80, outside: 0.2 },
     history: [
@@ -157,8 +170,12 @@ export const cognitiveDeclineCauses: readonly Cause[] = [
     key: 'posterior-cortical-atrophy',
     group: 'degenerative',
     label: 'Posterior cortical atrophy',
-    produces: [at(['cortex-parietal', 'cortex-occipital'], 'uncommon')],
+    produces: [
+      at(['cortex-parietal', 'cortex-occipital'], 'uncommon'),
+      at(['cortex-posterior-cerebral', 'optic-radiation-parietal'], 'rare'),
+    ],
     tempo: tempos.chronic,
+    durationDays: { from: 180, outside: 0.35, source: fromMemory },
     courses: { progressive: 1.8, improving: 0.03, 'relapsing-remitting': 0.05 },
     age: { from: 45, to: 75, outside: 0.2 },
     history: [

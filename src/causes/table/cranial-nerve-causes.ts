@@ -1,6 +1,6 @@
 import { fromMemory, read, recalled } from '../../kernel/cite.ts';
 import { anyHeadache } from './brain-sites.ts';
-import { at, atLeast, type Cause, mondo, reads, shows, tempos, told } from './cause.ts';
+import { at, atLeast, type Cause, mondo, reads, shows, sided, tempos, told } from './cause.ts';
 
 const brazis = recalled('brazis');
 const bellGuideline = recalled('bells-palsy-2013');
@@ -45,6 +45,9 @@ export const cranialNerveCauses: readonly Cause[] = [
       shows(['cranial-nerves/hearing-loss', 'cranial-nerves/nystagmus', 'cranial-nerves/facial-numbness'], 0.35, 1.1),
       shows(['cranial-nerves/hyperacusis', 'cranial-nerves/loss-of-taste'], 1.3, 0.95),
     ],
+    sides: [
+      sided(['cranial-nerves/facial-weakness', 'cranial-nerves/upper-facial-weakness'], { one: 1.05, both: 0.1 }),
+    ],
     quantities: [atLeast('csf-white-cells', 5, '10*6/L', 0.15, 1.1)],
     values: [
       reads('mri-brain', [
@@ -79,8 +82,11 @@ export const cranialNerveCauses: readonly Cause[] = [
       told('vertigo', 2.5, 0.85),
       told(['hearing-loss', 'tinnitus'], 2, 0.85),
       told('immunosuppression', 2, 0.95),
+      told(['facial-pain', 'headache', 'dysphagia'], 1.2, 1),
+      told('face-or-neck-lump', 0.3, 1),
     ],
     signs: [zosterRash, shows(earIsDeaf, 2.5, 0.85)],
+    sides: [sided(['cranial-nerves/facial-weakness', 'cranial-nerves/upper-facial-weakness'], { one: 1, both: 0.1 })],
     values: [
       reads('csf-microbiology', [
         ['positive', 5],
@@ -109,6 +115,8 @@ export const cranialNerveCauses: readonly Cause[] = [
         'uncommon',
       ),
       at(['spinal-accessory-nerve', 'recurrent-laryngeal-nerve', 'trochlear-nerve'], 'uncommon'),
+      at(['optic-nerve', 'olfactory-nerve'], 'uncommon'),
+      at(['mandibular-nerve', 'maxillary-nerve'], 'very-common'),
     ],
     tempo: tempos.sudden,
     courses: { progressive: 0.15, 'relapsing-remitting': 0.05, improving: 1.3 },
@@ -137,18 +145,22 @@ export const cranialNerveCauses: readonly Cause[] = [
     group: 'neoplastic',
     label: 'Tumour of the parotid gland or along the facial nerve',
     produces: [at(['facial-nerve'], 'uncommon')],
-    tempo: { hyperacute: 0.02, acute: 0.08, subacute: 0.4, chronic: 0.5 },
+    // Up to a quarter of the palsies come suddenly.
+    tempo: { hyperacute: 0.08, acute: 0.14, subacute: 0.36, chronic: 0.42 },
     courses: { progressive: 2.5, improving: 0.05, 'relapsing-remitting': 0.3 },
     durationDays: { from: 14, outside: 0.3, source: bellGuideline },
     age: { from: 35, to: 95, outside: 0.4 },
     history: [
       told('face-or-neck-lump', 20, 0.4),
       told(['cancer', 'lymphoma'], 3, 0.9),
-      told('facial-pain', 1.5, 0.9),
+      told('facial-pain', 2, 0.9),
       told('twitching', 1.5, 0.95),
       told('hearing-loss', 0.8, 1),
+      told(['numbness', 'similar-attacks-before'], 1.3, 1),
+      told(['fever', 'rash'], 0.5, 1),
     ],
     signs: [shows(['inspection/enlarged-lymph-nodes'], 4, 0.9)],
+    sides: [sided(['cranial-nerves/facial-weakness', 'cranial-nerves/upper-facial-weakness'], { one: 1, both: 0.05 })],
     source: recalled('bells-palsy-2013', 'a slow palsy is a tumour until shown otherwise'),
   },
   {
@@ -167,6 +179,7 @@ export const cranialNerveCauses: readonly Cause[] = [
       shows(['cranial-nerves/facial-myokymia', 'cranial-nerves/facial-synkinesis'], 5, 0.7),
       shows(['cranial-nerves/facial-weakness', 'cranial-nerves/upper-facial-weakness'], 0.2, 1.5),
     ],
+    sides: [sided(['involuntary-movements/hemifacial-spasm'], { one: 1, both: 0.3 })],
     source: recalled('adams-victor', 'disorders of the facial nerve'),
   },
   {
@@ -201,6 +214,24 @@ export const cranialNerveCauses: readonly Cause[] = [
       told('fever', 3, 0.7),
       told(['diabetes-mellitus', 'immunosuppression'], 3, 0.7),
       told('hearing-loss', 1.6, 0.85),
+      told(['dysphagia', 'voice-change', 'weight-loss', 'chronic-kidney-disease'], 1.3, 1),
+      told('cancer', 0.7, 1),
+      told(
+        [
+          'ear-pain',
+          'sinus-or-ear-infection',
+          'hearing-loss',
+          'facial-pain',
+          'eye-pain',
+          'fever',
+          'dysphagia',
+          'voice-change',
+          'diplopia',
+          ...anyHeadache,
+        ],
+        1,
+        0.15,
+      ),
     ],
     signs: [shows(['cranial-nerves/conductive-hearing-loss'], 5, 0.8), shows(['autonomic/fever'], 3, 0.8)],
     quantities: [atLeast('crp', 10, 'mg/L', 2.5, 0.3), atLeast('esr', 40, 'mm/h', 2.5, 0.4)],
@@ -228,6 +259,7 @@ export const cranialNerveCauses: readonly Cause[] = [
         1.5,
       ),
     ],
+    sides: [sided(['cranial-nerves/facial-numbness'], { one: 1, both: 0.2 })],
     values: [
       reads('mri-brain', [
         ['normal', 1.3],
@@ -259,6 +291,7 @@ export const cranialNerveCauses: readonly Cause[] = [
       shows(['cranial-nerves/facial-numbness'], 2, 0.2),
       shows(['cranial-nerves/jaw-weakness', 'cranial-nerves/jaw-deviation'], 0.3, 1.1),
     ],
+    sides: [sided(['cranial-nerves/facial-numbness'], { one: 0.8, both: 3 })],
     values: [
       reads('ana', [
         ['positive', 4],
@@ -275,7 +308,11 @@ export const cranialNerveCauses: readonly Cause[] = [
     key: 'numb-chin-from-metastasis',
     group: 'neoplastic',
     label: 'Numb chin from cancer of the jaw or skull base',
-    produces: [at(['mandibular-nerve'], 'common'), at(['trigeminal-nerve'], 'uncommon')],
+    produces: [
+      at(['mandibular-nerve'], 'common'),
+      at(['trigeminal-nerve'], 'uncommon'),
+      at(['maxillary-nerve'], 'rare'),
+    ],
     tempo: tempos.subacute,
     courses: { progressive: 1.8, improving: 0.2 },
     age: { from: 40, to: 95, outside: 0.3 },
@@ -283,6 +320,7 @@ export const cranialNerveCauses: readonly Cause[] = [
       told(['cancer', 'lymphoma'], 12, 0.3),
       told(['weight-loss', 'recent-weight-loss', 'night-sweats'], 3, 0.8),
       told(['dental-procedure', 'trauma'], 0.15, 1.2),
+      told(['facial-pain', 'numbness'], 1.3, 1),
     ],
     values: [reads('csf-cytology', [['malignant', 10]])],
     source: recalled('numb-chin-1992'),
@@ -300,6 +338,7 @@ export const cranialNerveCauses: readonly Cause[] = [
       told(['neck-or-chest-surgery', 'recent-surgery'], 2.5, 1),
       told('critical-illness', 2.5, 0.95),
       told('weight-loss', 0.4, 1.05),
+      told(['aortic-disease', 'cancer'], 1.2, 1),
     ],
     signs: [shows(['cranial-nerves/vocal-cord-paralysis', 'cranial-nerves/bovine-cough'], 2, 0.5)],
     source: read('vocal-fold-2007', 'operations were the cause in 37 % of 827'),
@@ -320,6 +359,7 @@ export const cranialNerveCauses: readonly Cause[] = [
       told('aortic-disease', 2.5, 0.98),
       told(['neck-or-chest-surgery', 'recent-surgery'], 0.2, 1.3),
       told('breathlessness', 1.4, 0.9),
+      told(['chronic-cough', 'dysphagia', 'night-sweats'], 1.4, 1),
     ],
     signs: [
       shows(['cranial-nerves/vocal-cord-paralysis', 'cranial-nerves/bovine-cough'], 2, 0.5),
@@ -345,6 +385,8 @@ export const cranialNerveCauses: readonly Cause[] = [
       told(['preceding-infection', 'preceding-respiratory-infection'], 2.5, 0.8),
       told(['neck-or-chest-surgery', 'recent-surgery'], 0.1, 1.2),
       told(['cancer', 'weight-loss', 'face-or-neck-lump'], 0.25, 1.1),
+      told(['tobacco', 'aortic-disease'], 0.7, 1),
+      told('recent-vaccination', 1.5, 1),
     ],
     signs: [shows(['cranial-nerves/vocal-cord-paralysis', 'cranial-nerves/bovine-cough'], 2, 0.5)],
     values: [
@@ -365,8 +407,13 @@ export const cranialNerveCauses: readonly Cause[] = [
       at(['trigeminal-nerve', 'maxillary-nerve', 'mandibular-nerve', 'basal-meningeal-process'], 'common'),
       at(['abducens-nerve', 'cavernous-sinus', 'ophthalmic-nerve'], 'uncommon'),
       at(['cerebellopontine-angle', 'facial-nerve', 'cochlear-nerve', 'oculosympathetic-chain'], 'uncommon'),
+      at(['spinal-accessory-nerve'], 'uncommon'),
+      at(
+        ['trochlear-nerve', 'optic-nerve', 'vestibular-nerve', 'bulbar-motor-nuclei', 'foramen-magnum', 'optic-chiasm'],
+        'rare',
+      ),
     ],
-    tempo: { hyperacute: 0.03, acute: 0.09, subacute: 0.42, chronic: 0.46 },
+    tempo: { hyperacute: 0.05, acute: 0.11, subacute: 0.4, chronic: 0.44 },
     courses: { progressive: 2, improving: 0.1, 'relapsing-remitting': 0.1 },
     age: { from: 35, to: 90, outside: 0.5 },
     history: [
@@ -376,11 +423,26 @@ export const cranialNerveCauses: readonly Cause[] = [
       told(['headache', 'new-headache', 'facial-pain', 'ear-pain', 'neck-pain'], 1.8, 0.8),
       told(['weight-loss', 'recent-weight-loss'], 2, 0.9),
       told(['neck-or-chest-surgery', 'recent-surgery', 'trauma', 'dental-procedure'], 0.3, 1.1),
+      told(['hearing-loss', 'tinnitus', 'numbness'], 1.3, 1),
+      told('radiotherapy', 1.3, 1),
+      told('fever', 0.4, 1),
+      told('rash', 0.4, 1),
     ],
     signs: [
       shows(['cranial-nerves/facial-numbness'], 2, 0.95),
       shows(lowerCranialNerves, 2, 0.8),
       shows(['inspection/enlarged-lymph-nodes'], 3, 0.9),
+    ],
+    sides: [
+      sided(
+        [
+          'cranial-nerves/vocal-cord-paralysis',
+          'cranial-nerves/palatal-weakness',
+          'cranial-nerves/tongue-weakness',
+          'cranial-nerves/tongue-wasting',
+        ],
+        { one: 1.1, both: 0.5 },
+      ),
     ],
     quantities: [atLeast('csf-white-cells', 5, '10*6/L', 0.3, 1.1)],
     values: [
@@ -419,6 +481,8 @@ export const cranialNerveCauses: readonly Cause[] = [
       told('loss-of-smell', 1.3, 0.6),
       told(['head-injury', 'trauma'], 0.15, 1.1),
       told(['behaviour-change', 'seizure', 'visual-loss'], 0.3, 1.05),
+      told('fever', 1.2, 1),
+      told('dream-enactment', 0.4, 1),
     ],
     signs: [shows(['cranial-nerves/anosmia'], 2, 0.4)],
     source: recalled('smell-loss-1991', 'about a quarter of 750'),

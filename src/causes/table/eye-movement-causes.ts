@@ -1,5 +1,5 @@
 import { fromMemory, read, recalled } from '../../kernel/cite.ts';
-import { at, atLeast, type Cause, reads, shows, tempos, told, under } from './cause.ts';
+import { at, atLeast, type Cause, reads, shows, sided, tempos, told, under } from './cause.ts';
 
 const ophthalmology = recalled('brazis', 'ocular motor system');
 
@@ -38,7 +38,10 @@ export const eyeMovementCauses: readonly Cause[] = [
       told(injury, 0.1, 1.1),
       told('fluctuating-symptoms', 0.2, 1.05),
       told('thunderclap-headache', 0.15, 1.05),
-      told(['cancer', 'lymphoma'], 0.5, 1.05),
+      told(['cancer', 'lymphoma'], 0.35, 1.05),
+      told(['weight-loss', 'numbness', 'hearing-loss', 'dysphagia'], 0.4, 1),
+      told('visual-loss', 0.4, 1),
+      told('similar-attacks-before', 0.8, 1),
     ],
     signs: [
       shows(eyeMusclePalsy, 2, 0.8),
@@ -46,6 +49,18 @@ export const eyeMovementCauses: readonly Cause[] = [
       shows(largePupil, 0.35, 1.6),
       shows(['cranial-nerves/facial-numbness', 'cranial-nerves/horner-syndrome', ...bulgingEye], 0.08, 1.1),
       shows(['cranial-nerves/optic-disc-swelling'], 0.1, 1.1),
+    ],
+    sides: [
+      sided(
+        [
+          'cranial-nerves/third-nerve-palsy',
+          'cranial-nerves/fourth-nerve-palsy',
+          'cranial-nerves/sixth-nerve-palsy',
+          'cranial-nerves/eye-abduction-weakness',
+          'cranial-nerves/ptosis',
+        ],
+        { one: 1, both: 0.08 },
+      ),
     ],
     quantities: [
       atLeast('csf-white-cells', 5, '10*6/L', 0.2, 1.1),
@@ -84,12 +99,15 @@ export const eyeMovementCauses: readonly Cause[] = [
       told('tobacco', 1.5, 0.9),
       told('diabetes-mellitus', 0.6, 1.1),
       told(injury, 0.2, 1.05),
+      told('hypertension', 1.2, 1),
+      told(['fever', 'cancer'], 0.4, 1),
     ],
     signs: [
       shows(['cranial-nerves/third-nerve-palsy'], 2, 0.8),
       shows(largePupil, 3.8, 0.3),
       shows(['special-tests/neck-stiffness'], 4, 0.95),
     ],
+    sides: [sided(['cranial-nerves/third-nerve-palsy', 'cranial-nerves/ptosis'], { one: 1, both: 0.1 })],
     values: [
       reads('angiography-head-neck', [
         ['aneurysm', 60],
@@ -106,7 +124,13 @@ export const eyeMovementCauses: readonly Cause[] = [
     produces: [at(['trochlear-nerve'], 'very-common')],
     tempo: { hyperacute: 0.25, acute: 0.15, subacute: 0.2, chronic: 0.4 },
     courses: { progressive: 0.5, static: 1.4, fluctuating: 1.2 },
-    history: [told(injury, 6, 0.8), told(vascularRisk, 0.6, 1.3), told('fluctuating-symptoms', 1.2, 1)],
+    history: [
+      told(injury, 6, 0.8),
+      told(vascularRisk, 0.6, 1.3),
+      told('fluctuating-symptoms', 1.2, 1),
+      told(['recent-surgery'], 1.5, 1),
+      told(['cancer', 'fever'], 0.5, 1),
+    ],
     signs: [
       shows(['cranial-nerves/fourth-nerve-palsy'], 2, 0.6),
       shows(['inspection/abnormal-posture'], 1.5, 0.9),
@@ -127,10 +151,16 @@ export const eyeMovementCauses: readonly Cause[] = [
       told('vomiting', 3, 0.8),
       told('transient-visual-loss', 4, 0.7),
       told(vascularRisk, 0.8, 1.1),
+      told('obesity', 1.5, 1),
+      told(['pulsatile-tinnitus', 'tetracycline', 'retinoid'], 2, 1),
+      told('lumbar-puncture-or-epidural', 1.5, 1),
     ],
     signs: [
       shows(['cranial-nerves/sixth-nerve-palsy', 'cranial-nerves/eye-abduction-weakness'], 2, 0.6),
       shows(['cranial-nerves/optic-disc-swelling'], 20, 0.08),
+    ],
+    sides: [
+      sided(['cranial-nerves/sixth-nerve-palsy', 'cranial-nerves/eye-abduction-weakness'], { one: 0.8, both: 3 }),
     ],
     quantities: [atLeast('csf-opening-pressure', 25, 'cm[H2O]', 12, 0.1, recalled('iih-consensus-2018'))],
     values: [
@@ -146,7 +176,11 @@ export const eyeMovementCauses: readonly Cause[] = [
     key: 'cavernous-sinus-thrombosis',
     group: 'infective',
     label: 'Septic thrombosis of the cavernous sinus',
-    produces: [at(['cavernous-sinus'], 'common'), at(['orbital-apex', 'abducens-nerve'], 'rare')],
+    produces: [
+      at(['cavernous-sinus'], 'common'),
+      at(['orbital-apex', 'abducens-nerve'], 'rare'),
+      at(['oculomotor-nerve', 'basal-meningeal-process', 'meningeal-irritation'], 'rare'),
+    ],
     tempo: tempos.acute,
     courses: { progressive: 2, 'relapsing-remitting': 0.05, improving: 0.3, static: 0.3 },
     durationDays: { to: 21, outside: 0.2, source: fromMemory },
@@ -156,6 +190,8 @@ export const eyeMovementCauses: readonly Cause[] = [
       told('red-eye', 4, 0.3),
       told(['headache', 'new-headache', 'eye-pain', 'facial-pain'], 2, 0.15),
       told(['recent-bacteraemia', 'sepsis', 'dental-procedure'], 3, 0.8),
+      told(['diabetes-mellitus', 'immunosuppression'], 1.5, 1),
+      told('vomiting', 1.3, 1),
     ],
     signs: [shows(['autonomic/fever'], 8, 0.2), shows(bulgingEye, 4, 0.3)],
     quantities: [atLeast('crp', 50, 'mg/L', 4, 0.1), atLeast('white-cells', 11, '10*9/L', 2.5, 0.3)],
@@ -187,6 +223,24 @@ export const eyeMovementCauses: readonly Cause[] = [
       told(['head-injury', 'trauma'], 2.5, 0.95),
       told(['eye-pain', 'facial-pain', 'headache', 'new-headache'], 1.4, 0.8),
       told('fever', 0.15, 1.05),
+      told('hypertension', 1.3, 1),
+      told('tinnitus', 1.3, 1),
+      told(
+        [
+          'diplopia',
+          'drooping-eyelids',
+          'red-eye',
+          'eye-pain',
+          'facial-pain',
+          'visual-loss',
+          'pulsatile-tinnitus',
+          'numbness',
+          'headache',
+          'new-headache',
+        ],
+        1,
+        0.15,
+      ),
     ],
     signs: [shows(eyeMusclePalsy, 2, 0.8), shows(bulgingEye, 4, 0.6), shows(['autonomic/fever'], 0.1, 1.05)],
     values: [
@@ -206,6 +260,7 @@ export const eyeMovementCauses: readonly Cause[] = [
       at(['cavernous-sinus'], 'very-common'),
       at(['oculomotor-nerve', 'orbital-apex'], 'common'),
       at(['abducens-nerve', 'trochlear-nerve', 'ophthalmic-nerve', 'trigeminal-nerve'], 'uncommon'),
+      at(['optic-nerve', 'optic-chiasm', 'maxillary-nerve', 'oculosympathetic-chain'], 'rare'),
     ],
     tempo: { hyperacute: 0.03, acute: 0.09, subacute: 0.42, chronic: 0.46 },
     courses: { progressive: 2, improving: 0.15, 'relapsing-remitting': 0.2 },
@@ -213,6 +268,8 @@ export const eyeMovementCauses: readonly Cause[] = [
     history: [
       told(['cancer', 'lymphoma'], 5, 0.85),
       told('numbness', 1.5, 0.95),
+      told(['pituitary-tumour', 'radiotherapy', 'face-or-neck-lump'], 2, 1),
+      told('visual-loss', 1.3, 1),
       told(['eye-pain', 'facial-pain', 'headache', 'new-headache'], 1.2, 0.9),
       told(['weight-loss', 'recent-weight-loss'], 2, 0.95),
       told('fever', 0.3, 1.02),
@@ -238,6 +295,7 @@ export const eyeMovementCauses: readonly Cause[] = [
     produces: [
       at(['cavernous-sinus', 'orbital-apex'], 'very-common'),
       at(['oculomotor-nerve', 'abducens-nerve'], 'uncommon'),
+      at(['trochlear-nerve', 'ophthalmic-nerve', 'optic-nerve'], 'rare'),
     ],
     tempo: tempos.acuteOrSubacute,
     courses: { 'relapsing-remitting': 2.5, improving: 1.5, progressive: 0.8 },
@@ -249,8 +307,22 @@ export const eyeMovementCauses: readonly Cause[] = [
       told(['cancer', 'lymphoma', 'immunosuppression'], 0.4, 1.1),
       told('sinus-or-ear-infection', 0.4, 1.05),
       told(injury, 0.05, 1.2),
+      told('similar-attacks-before', 1.6, 1),
+      told(['diabetes-mellitus', 'weight-loss'], 0.7, 1),
     ],
     signs: [shows(['autonomic/fever'], 0.3, 1.05), shows(bulgingEye, 1.1, 0.95)],
+    sides: [
+      sided(
+        [
+          'cranial-nerves/third-nerve-palsy',
+          'cranial-nerves/fourth-nerve-palsy',
+          'cranial-nerves/sixth-nerve-palsy',
+          'cranial-nerves/eye-abduction-weakness',
+          'cranial-nerves/ptosis',
+        ],
+        { one: 1, both: 0.3 },
+      ),
+    ],
     quantities: [atLeast('crp', 50, 'mg/L', 0.4, 1.2)],
     values: [
       reads('mri-brain', [
@@ -269,6 +341,17 @@ export const eyeMovementCauses: readonly Cause[] = [
       at(['orbital-apex'], 'common'),
       at(['cavernous-sinus'], 'uncommon'),
       at(['maxillary-nerve', 'optic-nerve'], 'rare'),
+      at(
+        [
+          'facial-nerve',
+          'oculomotor-nerve',
+          'abducens-nerve',
+          'ophthalmic-nerve',
+          'trigeminal-nerve',
+          'cortex-frontal',
+        ],
+        'rare',
+      ),
     ],
     tempo: tempos.acute,
     courses: { progressive: 2, 'relapsing-remitting': 0.05, static: 0.3 },
@@ -278,7 +361,10 @@ export const eyeMovementCauses: readonly Cause[] = [
       told('sinus-or-ear-infection', 6, 0.4),
       told('red-eye', 4, 0.4),
       told(['diabetes-mellitus', 'immunosuppression', 'corticosteroid', 'lymphoma'], 4, 0.5),
+      told(['visual-loss', 'headache', 'dental-procedure'], 1.4, 1),
       told(['facial-pain', 'eye-pain'], 2, 0.4),
+      told(['chronic-kidney-disease', 'chronic-liver-disease'], 1.4, 1),
+      told(['eye-pain', 'facial-pain', 'red-eye', 'visual-loss', 'diplopia', 'drooping-eyelids', 'headache'], 1, 0.12),
     ],
     signs: [shows(['autonomic/fever'], 5, 0.4), shows(bulgingEye, 4, 0.4)],
     quantities: [
@@ -296,6 +382,7 @@ export const eyeMovementCauses: readonly Cause[] = [
       at(['orbital-apex'], 'common'),
       at(['optic-nerve', 'ophthalmic-nerve'], 'uncommon'),
       at(['oculomotor-nerve'], 'rare'),
+      at(['abducens-nerve', 'trochlear-nerve', 'cavernous-sinus', 'maxillary-nerve'], 'rare'),
     ],
     tempo: tempos.subacuteOrChronic,
     courses: { progressive: 2, improving: 0.1, 'relapsing-remitting': 0.1 },
@@ -305,8 +392,11 @@ export const eyeMovementCauses: readonly Cause[] = [
       told('fever', 0.2, 1.05),
       told('eye-pain', 1.1, 1),
       told(['hyperthyroidism', ...injury], 0.3, 1.05),
+      told(['visual-loss', 'diplopia'], 1.2, 1),
+      told('similar-attacks-before', 0.6, 1),
     ],
     signs: [shows(bulgingEye, 8, 0.25), shows(['cranial-nerves/lid-retraction'], 0.15, 1.1)],
+    sides: [sided(['inspection/proptosis', 'cranial-nerves/reduced-visual-acuity'], { one: 1.2, both: 0.2 })],
     source: ophthalmology,
   },
   {
@@ -328,6 +418,8 @@ export const eyeMovementCauses: readonly Cause[] = [
       told('tobacco', 1.8, 0.8),
       told(['family/autoimmune-disease', 'weight-loss'], 1.6, 0.95),
       told('fatigable-weakness', 0.3, 1.05),
+      told(['diplopia', 'hypothyroidism'], 1.3, 1),
+      told('fever', 0.4, 1),
     ],
     signs: [
       shows(['cranial-nerves/lid-retraction'], 25, 0.3),
@@ -335,6 +427,7 @@ export const eyeMovementCauses: readonly Cause[] = [
       shows(['cranial-nerves/ptosis', 'cranial-nerves/fatigable-ptosis'], 0.08, 1.3),
       shows(largePupil, 0.15, 1.1),
     ],
+    sides: [sided(['inspection/proptosis', 'cranial-nerves/lid-retraction'], { one: 0.8, both: 2 })],
     quantities: [under('tsh', 0.4, 'm[IU]/L', 8, 0.5), atLeast('free-t4', 25, 'pmol/L', 5, 0.7)],
     source: recalled('thyroid-eye-2021'),
   },
@@ -360,11 +453,25 @@ export const eyeMovementCauses: readonly Cause[] = [
       told('transient-visual-loss', 3, 0.9),
       told('migraine', 1.5, 0.95),
       told(['cancer', 'tobacco'], 0.6, 1.05),
+      told(['tinnitus', 'ear-pain', 'dysphagia'], 1.3, 1),
+      told('fever', 0.5, 1),
+      told('family/aneurysm', 1.4, 1),
     ],
     signs: [
       shows(['cranial-nerves/tongue-deviation'], 2, 1),
       shows(['cranial-nerves/horner-syndrome'], 2, 0.6),
       shows(['autonomic/anhidrosis'], 0.7, 1.05),
+    ],
+    sides: [
+      sided(
+        [
+          'cranial-nerves/horner-syndrome',
+          'cranial-nerves/vocal-cord-paralysis',
+          'cranial-nerves/palatal-weakness',
+          'cranial-nerves/tongue-weakness',
+        ],
+        { one: 1, both: 0.2 },
+      ),
     ],
     values: [
       reads('angiography-head-neck', [
@@ -485,7 +592,11 @@ export const eyeMovementCauses: readonly Cause[] = [
     key: 'cluster-headache',
     group: 'paroxysmal',
     label: 'Cluster headache or another trigeminal autonomic headache',
-    produces: [at(['oculosympathetic-chain'], 'common'), at(['no-lesion'], 'uncommon')],
+    produces: [
+      at(['oculosympathetic-chain'], 'common'),
+      at(['no-lesion'], 'uncommon'),
+      at(['trigeminal-nerve', 'ophthalmic-nerve'], 'rare'),
+    ],
     tempo: { hyperacute: 0.55, acute: 0.15, subacute: 0.15, chronic: 0.15 },
     courses: { 'relapsing-remitting': 5, fluctuating: 2, progressive: 0.1, static: 0.2 },
     age: { from: 15, to: 60, outside: 0.4 },

@@ -1,5 +1,5 @@
 import { recalled } from '../../kernel/cite.ts';
-import { at, atLeast, type Cause, mondo, reads, shows, tempos, told } from './cause.ts';
+import { at, atLeast, type Cause, inKind, mondo, reads, shows, sided, tempos, told } from './cause.ts';
 
 const earIsDeaf = ['cranial-nerves/hearing-loss'];
 const faceOrThroat = [
@@ -30,6 +30,8 @@ export const hearingAndBalanceCauses: readonly Cause[] = [
       told('vomiting', 1.6, 0.7),
       told(['preceding-infection', 'preceding-respiratory-infection'], 2, 0.9),
       told(['headache', 'new-headache'], 0.6, 1.1),
+      told(['neck-pain', 'diplopia', 'slurred-speech', 'numbness'], 0.4, 1),
+      told(['atrial-fibrillation', 'stroke'], 0.6, 1),
     ],
     signs: [
       shows(['cranial-nerves/abnormal-head-impulse'], 4, 0.15),
@@ -38,13 +40,18 @@ export const hearingAndBalanceCauses: readonly Cause[] = [
       shows(['special-tests/dix-hallpike', 'special-tests/supine-roll'], 0.3, 1.3),
       shows(['cranial-nerves/skew-deviation', 'cranial-nerves/direction-changing-nystagmus'], 0.08, 1.2),
     ],
+    sides: [sided(['cranial-nerves/abnormal-head-impulse'], { one: 1.1, both: 0.1 })],
     source: recalled('vestibular-neuritis-2015'),
   },
   {
     key: 'labyrinthitis',
     group: 'infective',
     label: 'Labyrinthitis',
-    produces: [at(['vestibular-nerve'], 'uncommon'), at(['cochlear-nerve'], 'rare')],
+    produces: [
+      at(['vestibular-nerve'], 'uncommon'),
+      at(['cochlear-nerve'], 'rare'),
+      at(['cerebellopontine-angle'], 'rare'),
+    ],
     tempo: tempos.suddenOrAcute,
     courses: { improving: 1.6, progressive: 0.5, 'relapsing-remitting': 0.2 },
     history: [
@@ -59,6 +66,7 @@ export const hearingAndBalanceCauses: readonly Cause[] = [
       shows(earIsDeaf, 3, 0.08),
       shows(['cranial-nerves/abnormal-head-impulse', 'cranial-nerves/nystagmus'], 2, 0.3),
     ],
+    sides: [sided(['cranial-nerves/hearing-loss'], { one: 1.1, both: 0.4 })],
     source: recalled('adams-victor', 'dizziness and vertigo'),
   },
   {
@@ -75,6 +83,9 @@ export const hearingAndBalanceCauses: readonly Cause[] = [
       told('continuous-vertigo', 0.1, 1.3),
       told(['hearing-loss', 'tinnitus'], 0.5, 1.1),
       told(['head-injury', 'trauma'], 1.6, 0.98),
+      told(['diplopia', 'slurred-speech', 'weakness', 'numbness'], 0.3, 1),
+      told('osteoporosis', 1.3, 1),
+      told('similar-attacks-before', 1.3, 1),
     ],
     signs: [
       shows(['special-tests/dix-hallpike', 'special-tests/supine-roll'], 20, 0.1),
@@ -100,15 +111,18 @@ export const hearingAndBalanceCauses: readonly Cause[] = [
       told('fluctuating-symptoms', 2.5, 0.6),
       told('continuous-vertigo', 0.3, 1.1),
       told('positional-vertigo', 0.6, 1.1),
+      told('similar-attacks-before', 1.6, 0.8),
+      told('vomiting', 1.2, 1),
     ],
     signs: [shows(earIsDeaf, 2.5, 0.3), shows(['special-tests/dix-hallpike'], 0.3, 1.1)],
+    sides: [sided(['cranial-nerves/hearing-loss'], { one: 1.1, both: 0.5 })],
     source: recalled('meniere-2015'),
   },
   {
     key: 'sudden-sensorineural-hearing-loss',
     group: 'immune',
     label: 'Sudden sensorineural hearing loss without known cause',
-    produces: [at(['cochlear-nerve'], 'common')],
+    produces: [at(['cochlear-nerve'], 'common'), at(['vestibular-nerve'], 'rare')],
     tempo: { hyperacute: 0.7, acute: 0.28, subacute: 0.01, chronic: 0.01 },
     courses: { progressive: 0.3, 'relapsing-remitting': 0.1, improving: 1.3 },
     age: { from: 25, to: 80, outside: 0.5 },
@@ -118,8 +132,11 @@ export const hearingAndBalanceCauses: readonly Cause[] = [
       told('vertigo', 1.1, 0.95),
       told('loud-noise', 0.6, 1.05),
       told(['head-injury', 'trauma', 'aminoglycoside', 'cisplatin'], 0.3, 1.05),
+      told(['fever', 'facial-pain'], 0.5, 1),
+      told('ear-pain', 0.7, 1),
     ],
     signs: [shows(earIsDeaf, 2.5, 0.3), shows(['cranial-nerves/conductive-hearing-loss'], 0.1, 1.3)],
+    sides: [sided(['cranial-nerves/hearing-loss'], { one: 1.1, both: 0.15 })],
     source: recalled('sudden-hearing-loss-2019'),
   },
   {
@@ -136,6 +153,7 @@ export const hearingAndBalanceCauses: readonly Cause[] = [
       told(['sepsis', 'critical-illness', 'chronic-kidney-disease'], 2.5, 0.9),
       told('diuretic', 1.5, 0.95),
     ],
+    sides: [sided(['cranial-nerves/hearing-loss', 'cranial-nerves/abnormal-head-impulse'], { one: 0.2, both: 1.8 })],
     source: recalled('adams-victor', 'ototoxic drugs'),
   },
   {
@@ -158,6 +176,7 @@ export const hearingAndBalanceCauses: readonly Cause[] = [
       shows(['gait/romberg'], 2, 0.7),
       shows(['cranial-nerves/nystagmus', 'special-tests/dix-hallpike'], 0.15, 1.3),
     ],
+    sides: [sided(['cranial-nerves/abnormal-head-impulse'], { one: 0.1, both: 3 })],
     source: recalled('adams-victor', 'dizziness and vertigo'),
   },
   {
@@ -176,6 +195,7 @@ export const hearingAndBalanceCauses: readonly Cause[] = [
       told('loud-noise', 0.5, 1.02),
     ],
     signs: [shows(earIsDeaf, 2.5, 0.1)],
+    sides: [sided(['cranial-nerves/hearing-loss'], { one: 0.6, both: 2 })],
     quantities: [atLeast('crp', 10, 'mg/L', 2, 0.7)],
     source: recalled('sudden-hearing-loss-2019', 'fluctuating or bilateral loss'),
   },
@@ -194,6 +214,7 @@ export const hearingAndBalanceCauses: readonly Cause[] = [
       told(['vertigo', 'ear-pain'], 0.4, 1.05),
     ],
     signs: [shows(earIsDeaf, 2.5, 0.3)],
+    sides: [sided(['cranial-nerves/hearing-loss'], { one: 0.1, both: 1.4 })],
     values: [
       reads('genetic-test', [
         ['other', 20],
@@ -220,6 +241,7 @@ export const hearingAndBalanceCauses: readonly Cause[] = [
       shows(earIsDeaf, 2.5, 0.3),
       shows(['cranial-nerves/facial-numbness', 'cranial-nerves/absent-corneal-reflex', ...faceOrThroat], 0.05, 1.1),
     ],
+    sides: [sided(['cranial-nerves/hearing-loss'], { one: 0.12, both: 1.4 })],
     source: recalled('adams-victor', 'deafness'),
   },
   {
@@ -230,6 +252,7 @@ export const hearingAndBalanceCauses: readonly Cause[] = [
       at(['cerebellopontine-angle'], 'very-common'),
       at(['cochlear-nerve', 'vestibular-nerve', 'trigeminal-nerve'], 'uncommon'),
       at(['facial-nerve'], 'rare'),
+      at(['raised-intracranial-pressure', 'cerebellar-hemisphere'], 'rare'),
     ],
     tempo: tempos.chronic,
     courses: { progressive: 2, improving: 0.2, 'relapsing-remitting': 0.3 },
@@ -239,12 +262,16 @@ export const hearingAndBalanceCauses: readonly Cause[] = [
       told('tinnitus', 2, 0.5),
       told(['unsteadiness', 'vertigo'], 1.4, 0.8),
       told(['numbness', 'facial-pain'], 1.4, 0.9),
+      told(['facial-pain', 'headache'], 1.1, 1),
+      told(['fever', 'rash', 'loud-noise'], 0.5, 1),
+      told('similar-attacks-before', 0.8, 1),
     ],
     signs: [
       shows(earIsDeaf, 3, 0.08),
       shows(['cranial-nerves/facial-numbness', 'cranial-nerves/absent-corneal-reflex'], 3, 0.7),
       shows(['inspection/neurofibromas', 'inspection/cafe-au-lait-spots'], 5, 0.95),
     ],
+    sides: [sided(['cranial-nerves/hearing-loss'], { one: 1.4, both: 0.2 })],
     quantities: [atLeast('csf-white-cells', 5, '10*6/L', 0.2, 1.1)],
     values: [
       reads('mri-brain', [
@@ -260,12 +287,18 @@ export const hearingAndBalanceCauses: readonly Cause[] = [
     group: 'hereditary',
     inheritance: ['autosomal-dominant'],
     label: 'Schwannomas of both vestibular nerves (neurofibromatosis type 2)',
-    produces: [at(['cerebellopontine-angle'], 'uncommon'), at(['cochlear-nerve', 'vestibular-nerve'], 'rare')],
+    produces: [
+      at(['cerebellopontine-angle'], 'uncommon'),
+      at(['cochlear-nerve', 'vestibular-nerve'], 'rare'),
+      at(['facial-nerve', 'trigeminal-nerve'], 'rare'),
+      inKind(['multiple-sites'], 'rare'),
+    ],
     tempo: tempos.chronic,
     courses: { progressive: 2, improving: 0.05, 'relapsing-remitting': 0.1 },
     age: { from: 8, to: 35, outside: 0.15 },
     history: [told('family/similar-disorder', 10, 0.5), told('hearing-loss', 2.5, 0.2), told('tinnitus', 1.5, 0.7)],
     signs: [shows(['inspection/neurofibromas', 'inspection/cafe-au-lait-spots'], 6, 0.8), shows(earIsDeaf, 2, 0.1)],
+    sides: [sided(['cranial-nerves/hearing-loss'], { one: 0.4, both: 4 })],
     values: [
       reads('mri-brain', [
         ['space-occupying', 12],
@@ -282,6 +315,8 @@ export const hearingAndBalanceCauses: readonly Cause[] = [
       at(['cerebellopontine-angle'], 'common'),
       at(['trigeminal-nerve'], 'uncommon'),
       at(['cochlear-nerve'], 'rare'),
+      at(['cochlear-nerve'], 'uncommon'),
+      at(['facial-nerve', 'vestibular-nerve', 'cerebellar-hemisphere', 'jugular-foramen', 'pons-lateral'], 'rare'),
     ],
     tempo: tempos.chronic,
     courses: { progressive: 1.8, improving: 0.2 },
@@ -297,6 +332,7 @@ export const hearingAndBalanceCauses: readonly Cause[] = [
       shows(['cranial-nerves/facial-numbness', 'cranial-nerves/absent-corneal-reflex'], 2, 0.7),
       shows(faceOrThroat, 1.6, 0.9),
     ],
+    sides: [sided(['cranial-nerves/hearing-loss'], { one: 1.3, both: 0.2 })],
     quantities: [atLeast('csf-white-cells', 5, '10*6/L', 0.3, 1.1)],
     values: [
       reads('mri-brain', [

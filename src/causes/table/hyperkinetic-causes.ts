@@ -1,5 +1,5 @@
 import { recalled } from '../../kernel/cite.ts';
-import { at, atLeast, type Cause, mondo, reads, shows, showsAt, tempos, told, under } from './cause.ts';
+import { at, atLeast, type Cause, mondo, reads, shows, showsAt, sided, tempos, told, under } from './cause.ts';
 
 const hyperkinetic = 'hyperkinetic-syndrome';
 const movementChapter = recalled('adams-victor', 'disorders of movement and posture');
@@ -21,6 +21,7 @@ export const hyperkineticCauses: readonly Cause[] = [
       at([hyperkinetic], 'common'),
       at(['akinetic-rigid-syndrome', 'diffuse-encephalopathy'], 'rare'),
       at(['striatum'], 'rare'),
+      at(['cortex-frontal', 'upper-motor-neuron-system'], 'rare'),
     ],
     tempo: tempos.lifelong,
     courses: { progressive: 1.6, improving: 0.05, 'relapsing-remitting': 0.1 },
@@ -31,6 +32,9 @@ export const hyperkineticCauses: readonly Cause[] = [
       told(['behaviour-change', 'cognitive-change', 'psychiatric-disorder'], 2.5, 0.5),
       told(dopamineBlockers, 0.5, 1.1),
       told(['pregnancy', 'hormonal-contraceptive'], 0.4, 1),
+      told(['falls', 'clumsiness', 'weight-loss'], 1.3, 1),
+      told(['fever', 'preceding-infection'], 0.3, 1),
+      told('stroke', 0.5, 1),
     ],
     signs: [
       shows(chorea, 3, 0.15),
@@ -43,6 +47,17 @@ export const hyperkineticCauses: readonly Cause[] = [
         ['higher-function/executive-dysfunction', 'higher-function/disinhibition', 'higher-function/low-mood'],
         1.6,
         0.9,
+      ),
+    ],
+    sides: [
+      sided(
+        [
+          'involuntary-movements/chorea',
+          'involuntary-movements/hemiballism',
+          'involuntary-movements/athetosis',
+          'involuntary-movements/dystonia',
+        ],
+        { one: 0.25, both: 1.3 },
       ),
     ],
     values: [
@@ -64,6 +79,7 @@ export const hyperkineticCauses: readonly Cause[] = [
       at([hyperkinetic, 'action-tremor'], 'uncommon'),
       at(['akinetic-rigid-syndrome', 'cerebellar-degeneration'], 'rare'),
       at(['diffuse-encephalopathy'], 'rare'),
+      at(['cerebellar-hemisphere', 'frontal-gait-disorder', 'upper-motor-neuron-system'], 'rare'),
     ],
     tempo: { hyperacute: 0.01, acute: 0.04, subacute: 0.35, chronic: 0.6 },
     age: { from: 6, to: 40, outside: 0.08 },
@@ -71,11 +87,25 @@ export const hyperkineticCauses: readonly Cause[] = [
       told('chronic-liver-disease', 6, 0.7),
       told(['family/similar-disorder', 'family/tremor'], 1.5, 0.9),
       told(['behaviour-change', 'psychiatric-disorder', 'slurred-speech'], 2, 0.8),
+      told(['dysphagia', 'clumsiness', 'joint-pain'], 1.3, 1),
+      told(['family/consanguinity', 'amenorrhoea-or-galactorrhoea'], 1.6, 1),
+      told(['antipsychotic', 'metoclopramide'], 0.7, 1),
     ],
     signs: [
       shows(['inspection/kayser-fleischer-ring'], 60, 0.1),
       shows(dystonia, 2, 0.7),
       shows(['cranial-nerves/dysarthria', 'cranial-nerves/cerebellar-dysarthria', 'cranial-nerves/drooling'], 2, 0.7),
+    ],
+    sides: [
+      sided(
+        [
+          'involuntary-movements/chorea',
+          'involuntary-movements/hemiballism',
+          'involuntary-movements/athetosis',
+          'involuntary-movements/dystonia',
+        ],
+        { one: 0.8, both: 1.1 },
+      ),
     ],
     quantities: [
       under('caeruloplasmin', 0.2, 'g/L', 12, 0.1, recalled('adams-victor', 'caeruloplasmin under 0.2 g/L')),
@@ -95,8 +125,22 @@ export const hyperkineticCauses: readonly Cause[] = [
       told(['preceding-infection', 'preceding-respiratory-infection'], 4, 0.5),
       told('joint-pain', 2.5, 0.8),
       told('behaviour-change', 1.8, 0.8),
+      told(['fever', 'rash'], 1.3, 1),
+      told(['clumsiness', 'slurred-speech'], 1.3, 1),
+      told('similar-attacks-before', 1.4, 1),
     ],
     signs: [shows(chorea, 3, 0.1)],
+    sides: [
+      sided(
+        [
+          'involuntary-movements/chorea',
+          'involuntary-movements/hemiballism',
+          'involuntary-movements/athetosis',
+          'involuntary-movements/dystonia',
+        ],
+        { one: 0.8, both: 1.1 },
+      ),
+    ],
     source: movementChapter,
   },
   {
@@ -106,10 +150,25 @@ export const hyperkineticCauses: readonly Cause[] = [
     mondo: mondo('MONDO:0010096', 'tardive dyskinesia'),
     produces: [at([hyperkinetic], 'common'), at(['akinetic-rigid-syndrome'], 'rare')],
     tempo: tempos.chronic,
-    history: [told(dopamineBlockers, 18, 0.02), told('psychiatric-disorder', 2, 0.8)],
+    history: [
+      told(dopamineBlockers, 18, 0.02),
+      told('psychiatric-disorder', 2, 0.8),
+      told(['serotonergic-medicine', 'dementia'], 1.2, 1),
+    ],
     signs: [
       shows(['involuntary-movements/orofacial-dyskinesia'], 5, 0.3),
       shows(['involuntary-movements/akathisia'], 2, 0.95),
+    ],
+    sides: [
+      sided(
+        [
+          'involuntary-movements/chorea',
+          'involuntary-movements/hemiballism',
+          'involuntary-movements/athetosis',
+          'involuntary-movements/dystonia',
+        ],
+        { one: 0.4, both: 1.2 },
+      ),
     ],
     source: movementChapter,
   },
@@ -120,7 +179,10 @@ export const hyperkineticCauses: readonly Cause[] = [
     produces: [at([hyperkinetic], 'uncommon')],
     tempo: { hyperacute: 0.5, acute: 0.45, subacute: 0.04, chronic: 0.01 },
     age: { from: 5, to: 45, outside: 0.4 },
-    history: [told(dopamineBlockers, 25, 0.02)],
+    history: [
+      told(dopamineBlockers, 25, 0.02),
+      told(['cocaine-or-stimulants', 'serotonergic-medicine', 'vomiting'], 1.5, 1),
+    ],
     signs: [shows(dystonia, 3, 0.4), shows(['cranial-nerves/forced-gaze-deviation'], 5, 0.95)],
     source: dystoniaChapter,
   },
@@ -132,6 +194,17 @@ export const hyperkineticCauses: readonly Cause[] = [
     tempo: tempos.chronic,
     history: [told('levodopa', 30, 0.02), told('fluctuating-symptoms', 2, 0.8)],
     signs: [shows(chorea, 2, 0.6), shows(['involuntary-movements/bradykinesia', 'tone/upper-limb'], 2, 0.7)],
+    sides: [
+      sided(
+        [
+          'involuntary-movements/chorea',
+          'involuntary-movements/hemiballism',
+          'involuntary-movements/athetosis',
+          'involuntary-movements/dystonia',
+        ],
+        { one: 0.8, both: 1.1 },
+      ),
+    ],
     source: movementChapter,
   },
   {
@@ -142,8 +215,25 @@ export const hyperkineticCauses: readonly Cause[] = [
     tempo: { hyperacute: 0.3, acute: 0.5, subacute: 0.18, chronic: 0.02 },
     age: { from: 45, to: 100, outside: 0.15 },
     sex: { male: 0.7, female: 1.3 },
-    history: [told('diabetes-mellitus', 4, 0.4)],
+    history: [
+      // A sixth learn of the diabetes by it (Oh 2002, recalled).
+      told('diabetes-mellitus', 4, 0.15),
+      told(['chronic-kidney-disease', 'weight-loss'], 1.3, 1),
+      told(['head-injury', 'trauma', 'fever'], 0.5, 1),
+      told('antipsychotic', 0.5, 1),
+    ],
     signs: [shows(chorea, 6, 0.05)],
+    sides: [
+      sided(
+        [
+          'involuntary-movements/chorea',
+          'involuntary-movements/hemiballism',
+          'involuntary-movements/athetosis',
+          'involuntary-movements/dystonia',
+        ],
+        { one: 1.6, both: 0.4 },
+      ),
+    ],
     quantities: [
       atLeast('glucose-random', 15, 'mmol/L', 12, 0.1),
       atLeast('glucose-fasting', 11, 'mmol/L', 10, 0.15),
@@ -167,11 +257,17 @@ export const hyperkineticCauses: readonly Cause[] = [
     key: 'antiphospholipid-or-lupus-chorea',
     group: 'immune',
     label: 'Chorea of lupus or antiphospholipid syndrome',
-    produces: [at([hyperkinetic], 'uncommon')],
+    produces: [at([hyperkinetic], 'uncommon'), at(['striatum', 'subthalamic-nucleus'], 'rare')],
     tempo: tempos.subacute,
     age: { from: 10, to: 50, outside: 0.4 },
     sex: { male: 0.3, female: 1.7 },
-    history: [told('lupus', 15, 0.7), told(['joint-pain', 'photosensitive-rash', 'stroke'], 2.5, 0.85)],
+    history: [
+      told('lupus', 15, 0.7),
+      told(['joint-pain', 'photosensitive-rash', 'stroke'], 2.5, 0.85),
+      told('thrombophilia', 6, 1),
+      told(['pregnancy', 'hormonal-contraceptive'], 1.6, 1),
+      told('behaviour-change', 1.3, 1),
+    ],
     signs: [shows(chorea, 3, 0.1), shows(['inspection/livedo-reticularis'], 5, 0.95)],
     values: [
       reads('antiphospholipid-antibody', [
@@ -189,7 +285,7 @@ export const hyperkineticCauses: readonly Cause[] = [
     key: 'chorea-gravidarum-or-oestrogen-chorea',
     group: 'metabolic',
     label: 'Chorea of pregnancy or of oestrogens',
-    produces: [at([hyperkinetic], 'rare')],
+    produces: [at([hyperkinetic], 'rare'), at(['striatum', 'subthalamic-nucleus'], 'rare')],
     tempo: tempos.subacute,
     age: { from: 14, to: 45, outside: 0.02 },
     sex: { male: 0.01, female: 2 },
@@ -202,11 +298,17 @@ export const hyperkineticCauses: readonly Cause[] = [
     group: 'degenerative',
     label: 'Cervical dystonia',
     mondo: mondo('MONDO:0000481', 'cervical dystonia'),
-    produces: [at([hyperkinetic], 'common')],
+    produces: [at([hyperkinetic], 'common'), at(['action-tremor', 'no-lesion'], 'rare')],
     tempo: tempos.chronic,
     age: { from: 25, to: 75, outside: 0.4 },
     sex: { male: 0.7, female: 1.3 },
-    history: [told('neck-pain', 3, 0.6), told(dopamineBlockers, 0.4, 1.05)],
+    history: [
+      told('neck-pain', 3, 0.6),
+      told(dopamineBlockers, 0.4, 1.05),
+      told(['trauma', 'head-injury', 'fever'], 0.5, 1),
+      told(['family/similar-disorder', 'family/tremor'], 1.5, 1),
+      told(['unsteadiness', 'weakness', 'dysphagia'], 0.6, 1),
+    ],
     signs: [
       shows(['inspection/abnormal-posture', 'inspection/head-tilt'], 4, 0.4),
       showsAt(['involuntary-movements/dystonia'], ['neck', 'head'], 8, 0.2),
@@ -236,11 +338,19 @@ export const hyperkineticCauses: readonly Cause[] = [
     inheritance: ['autosomal-dominant'],
     label: 'Dopa-responsive dystonia',
     mondo: mondo('MONDO:0016812', 'dopa-responsive dystonia'),
-    produces: [at([hyperkinetic, 'akinetic-rigid-syndrome'], 'rare')],
+    produces: [
+      at([hyperkinetic, 'akinetic-rigid-syndrome'], 'rare'),
+      at(['spinal-cord-lateral', 'upper-motor-neuron-system'], 'rare'),
+    ],
     tempo: tempos.chronic,
     age: { from: 3, to: 20, outside: 0.08 },
     sex: { male: 0.6, female: 1.4 },
-    history: [told(['family/similar-disorder', 'family/parkinsonism'], 3, 0.8), told('fluctuating-symptoms', 5, 0.5)],
+    history: [
+      told(['family/similar-disorder', 'family/parkinsonism'], 3, 0.8),
+      told('fluctuating-symptoms', 5, 0.5),
+      told(['difficulty-walking', 'falls'], 1.4, 1),
+      told('levodopa', 1.6, 1),
+    ],
     signs: [shows(dystonia, 4, 0.3)],
     source: dystoniaChapter,
   },
@@ -249,10 +359,15 @@ export const hyperkineticCauses: readonly Cause[] = [
     group: 'hereditary',
     inheritance: ['autosomal-dominant'],
     label: 'Hereditary dystonia',
-    produces: [at([hyperkinetic], 'uncommon')],
+    produces: [at([hyperkinetic], 'uncommon'), at(['akinetic-rigid-syndrome', 'action-tremor', 'striatum'], 'rare')],
     tempo: tempos.lifelong,
+    courses: { static: 1.3, progressive: 1.1, improving: 0.3 },
     age: { from: 4, to: 26, outside: 0.1 },
-    history: [told('family/similar-disorder', 8, 0.4)],
+    history: [
+      told('family/similar-disorder', 8, 0.4),
+      told('better-with-alcohol', 2, 1),
+      told('family/consanguinity', 1.3, 1),
+    ],
     signs: [shows(dystonia, 5, 0.1)],
     source: dystoniaChapter,
   },
@@ -285,8 +400,9 @@ export const hyperkineticCauses: readonly Cause[] = [
       at(['akinetic-rigid-syndrome', hyperkinetic], 'rare'),
       at(['spinal-cord-lateral', 'upper-motor-neuron-system'], 'rare'),
       at(['axial-myopathy'], 'rare'),
+      at(['spinal-cord-transverse', 'no-lesion', 'brainstem-diffuse'], 'rare'),
     ],
-    tempo: tempos.subacuteOrChronic,
+    tempo: { hyperacute: 0.01, acute: 0.09, subacute: 0.4, chronic: 0.5 },
     age: { from: 25, to: 70, outside: 0.3 },
     sex: { male: 0.6, female: 1.4 },
     history: [
@@ -294,6 +410,9 @@ export const hyperkineticCauses: readonly Cause[] = [
       told('diabetes-mellitus', 3, 0.8),
       told(['cramps', 'falls', 'back-pain'], 2, 0.8),
       told(['hypothyroidism', 'hyperthyroidism', 'pernicious-anaemia'], 2, 0.9),
+      told(['family/autoimmune-disease', 'cancer', 'psychiatric-disorder', 'difficulty-walking'], 1.4, 1),
+      told('lockjaw', 0.5, 1),
+      told('fever', 0.5, 1),
     ],
     signs: [
       shows(['tone/trunk'], 5, 0.4),
@@ -307,7 +426,10 @@ export const hyperkineticCauses: readonly Cause[] = [
     group: 'infective',
     label: 'Tetanus',
     mondo: mondo('MONDO:0005526', 'tetanus'),
-    produces: [at(['akinetic-rigid-syndrome', hyperkinetic, 'axial-myopathy', 'meningeal-irritation'], 'rare')],
+    produces: [
+      at(['akinetic-rigid-syndrome', hyperkinetic, 'axial-myopathy', 'meningeal-irritation'], 'rare'),
+      at(['facial-nerve', 'bulbar-motor-nuclei'], 'rare'),
+    ],
     tempo: { hyperacute: 0.03, acute: 0.85, subacute: 0.11, chronic: 0.01 },
     history: [
       told('lockjaw', 60, 0.3),
@@ -315,6 +437,8 @@ export const hyperkineticCauses: readonly Cause[] = [
       told('stiffness', 4, 0.2),
       told('dysphagia', 3, 0.6),
       told(dopamineBlockers, 0.2, 1.02),
+      told(['dental-procedure', 'limb-fracture-or-dislocation', 'venomous-bite', 'sinus-or-ear-infection'], 2, 1),
+      told(['neck-pain', 'back-pain'], 1.2, 1),
     ],
     signs: [
       shows(['tone/trunk', 'tone/neck'], 5, 0.4),
@@ -338,7 +462,13 @@ export const hyperkineticCauses: readonly Cause[] = [
     label: 'Neuroleptic malignant syndrome',
     produces: [at(['akinetic-rigid-syndrome'], 'rare'), at(['diffuse-encephalopathy'], 'rare')],
     tempo: { hyperacute: 0.1, acute: 0.75, subacute: 0.14, chronic: 0.01 },
-    history: [told([...dopamineBlockers, 'levodopa'], 25, 0.02), told('fever', 8, 0.1), told('stiffness', 2, 0.8)],
+    history: [
+      told([...dopamineBlockers, 'levodopa'], 25, 0.02),
+      told('fever', 8, 0.1),
+      told('stiffness', 2, 0.8),
+      told(['psychiatric-disorder', 'lithium'], 1.5, 1),
+      told(['seizure', 'ongoing-seizure'], 0.4, 1),
+    ],
     signs: [
       shows(['autonomic/fever'], 6, 0.2),
       shows(['tone/upper-limb', 'tone/lower-limb'], 5, 0.2),
@@ -355,7 +485,11 @@ export const hyperkineticCauses: readonly Cause[] = [
     label: 'Serotonin syndrome',
     produces: [at(['diffuse-encephalopathy'], 'rare'), at([hyperkinetic, 'akinetic-rigid-syndrome'], 'rare')],
     tempo: { hyperacute: 0.5, acute: 0.45, subacute: 0.04, chronic: 0.01 },
-    history: [told(['serotonergic-medicine', 'linezolid', 'opioid', 'lithium'], 20, 0.03), told('fever', 2, 0.6)],
+    history: [
+      told(['serotonergic-medicine', 'linezolid', 'opioid', 'lithium', 'cocaine-or-stimulants'], 20, 0.03),
+      told('serotonergic-medicine', 2, 1),
+      told('fever', 2, 0.6),
+    ],
     signs: [
       shows(['clonus/ankle', 'involuntary-movements/myoclonus'], 8, 0.2),
       shows(['higher-function/confusion', 'involuntary-movements/akathisia'], 2.5, 0.5),

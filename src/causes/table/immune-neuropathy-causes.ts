@@ -297,6 +297,7 @@ export const immuneNeuropathyCauses: readonly Cause[] = [
       inKind(['polyradiculoneuropathy'], 'rare'),
       at(['motor-polyneuropathy'], 'uncommon'),
       at(['autonomic-neuropathy', 'lower-motor-neuron-system', 'diffuse-encephalopathy'], 'rare'),
+      at(['no-lesion'], 'rare'),
     ],
     tempo: tempos.acute,
     courses: { 'relapsing-remitting': 1.5 },

@@ -1,5 +1,5 @@
 import { commonPractice, fromMemory, recalled } from '../../kernel/cite.ts';
-import { at, type Cause, mondo, reads, shows, tempos, told, under } from './cause.ts';
+import { at, type Cause, mondo, reads, shows, sided, tempos, told, under } from './cause.ts';
 
 const akineticRigid = 'akinetic-rigid-syndrome';
 const movementChapter = recalled('adams-victor', 'disorders of movement and posture');
@@ -52,6 +52,8 @@ export const movementCauses: readonly Cause[] = [
       told(dopamineBlockers, 0.25, 1.15),
       told(['family/parkinsonism'], 1.8, 0.95),
       told('cognitive-change', 0.6, 1.15),
+      told(['bowel-disturbance', 'organophosphate', 'shoulder-pain'], 1.3, 1),
+      told(['headache', 'new-headache', 'morning-headache', 'thunderclap-headache'], 0.6, 1),
     ],
     signs: [
       shows(restTremor, 2.2, 0.5),
@@ -61,6 +63,9 @@ export const movementCauses: readonly Cause[] = [
       shows(cerebellarSigns, 0.2, 1.1),
       shows(cortical, 0.1, 1.05),
       shows(['higher-function/hallucinations', 'higher-function/memory-impairment'], 0.5, 1.15),
+    ],
+    sides: [
+      sided(['involuntary-movements/resting-tremor', 'involuntary-movements/bradykinesia'], { one: 1.6, both: 0.8 }),
     ],
     values: [
       reads('mri-brain', [
@@ -76,13 +81,22 @@ export const movementCauses: readonly Cause[] = [
     group: 'toxic',
     label: 'Drug-induced parkinsonism',
     mondo: mondo('MONDO:0006966', 'secondary Parkinson disease'),
-    produces: [at([akineticRigid], 'common')],
+    produces: [at([akineticRigid], 'common'), at(['action-tremor', 'hyperkinetic-syndrome'], 'rare')],
     tempo: { hyperacute: 0.01, acute: 0.09, subacute: 0.5, chronic: 0.4 },
     age: { from: 30, to: 100, outside: 0.5 },
-    history: [told(dopamineBlockers, 14, 0.03), told('lithium', 2, 1), told('loss-of-smell', 0.5, 1.1)],
+    history: [
+      told(dopamineBlockers, 14, 0.03),
+      told('lithium', 2, 1),
+      told('loss-of-smell', 0.5, 1.1),
+      told('psychiatric-disorder', 1.6, 1),
+      told('cognitive-change', 0.8, 1),
+    ],
     signs: [
       shows(['involuntary-movements/akathisia', 'involuntary-movements/orofacial-dyskinesia'], 4, 0.95),
       shows(restTremor, 0.8, 1.1),
+    ],
+    sides: [
+      sided(['involuntary-movements/resting-tremor', 'involuntary-movements/bradykinesia'], { one: 0.5, both: 1.4 }),
     ],
     source: movementChapter,
   },
@@ -95,6 +109,7 @@ export const movementCauses: readonly Cause[] = [
       at([akineticRigid], 'uncommon'),
       at(['midbrain-dorsal'], 'common'),
       at(['frontal-gait-disorder', 'corticobulbar-both-sides'], 'uncommon'),
+      at(['diffuse-encephalopathy', 'cortex-frontal'], 'rare'),
     ],
     tempo: tempos.chronic,
     durationDays: { from: 180, outside: 0.35, source: fromMemory },
@@ -105,6 +120,9 @@ export const movementCauses: readonly Cause[] = [
       told(['dysphagia', 'slurred-speech'], 1.8, 0.8),
       told('behaviour-change', 1.6, 0.9),
       told('levodopa', 0.8, 1),
+      told(['visual-loss', 'diplopia'], 1.3, 1),
+      told(['headache', 'new-headache', 'morning-headache', 'thunderclap-headache'], 0.5, 1),
+      told(['antipsychotic', 'metoclopramide'], 0.5, 1),
     ],
     signs: [
       shows(verticalGaze, 12, 0.15),
@@ -122,6 +140,7 @@ export const movementCauses: readonly Cause[] = [
       shows(restTremor, 0.3, 1.2),
       shows(['tone/neck'], 1.8, 0.9),
     ],
+    sides: [sided(['involuntary-movements/bradykinesia'], { one: 0.6, both: 1.2 })],
     source: movementChapter,
   },
   {
@@ -133,6 +152,7 @@ export const movementCauses: readonly Cause[] = [
       at(['cerebellar-degeneration'], 'common'),
       at([akineticRigid, 'autonomic-neuropathy'], 'uncommon'),
       at(['cerebellar-vermis', 'cerebellar-hemisphere'], 'uncommon'),
+      at(['corticobulbar-both-sides', 'upper-motor-neuron-system'], 'rare'),
     ],
     tempo: tempos.chronic,
     // Within half a year it is not called so; half have died after nine or ten years.
@@ -144,6 +164,7 @@ export const movementCauses: readonly Cause[] = [
       told(['light-headed-on-standing', 'syncope'], 3, 0.5),
       told('dream-enactment', 2, 0.8),
       told(['family/ataxia', 'family/parkinsonism', 'family/similar-disorder'], 0.2, 1.05),
+      told(['falls', 'dysphagia', 'voice-change'], 1.3, 1),
     ],
     signs: [
       shows(autonomicFailure, 6, 0.25),
@@ -170,11 +191,20 @@ export const movementCauses: readonly Cause[] = [
     group: 'degenerative',
     label: 'Corticobasal degeneration',
     mondo: mondo('MONDO:0022308', 'corticobasal degeneration disorder'),
-    produces: [at([akineticRigid], 'rare'), at(['cortex-parietal'], 'rare'), at(['hyperkinetic-syndrome'], 'rare')],
+    produces: [
+      at([akineticRigid], 'rare'),
+      at(['cortex-parietal'], 'rare'),
+      at(['hyperkinetic-syndrome'], 'rare'),
+      at(['cortex-frontal', 'cortex-hand-area', 'striatum', 'cortex-middle-cerebral-upper'], 'rare'),
+    ],
     tempo: tempos.chronic,
     durationDays: { from: 180, outside: 0.35, source: fromMemory },
     courses: { progressive: 1.5, improving: 0.05 },
     age: { from: 50, to: 85, outside: 0.1 },
+    history: [
+      told(['clumsiness', 'speech-difficulty', 'stiffness'], 1.4, 0.95),
+      told(['stroke', 'hypertension'], 0.7, 1),
+    ],
     signs: [
       shows(cortical, 15, 0.15),
       // The parietal lobe opposite the worse limb, and with it the motor strip: Armstrong 2013 (recalled).
@@ -182,6 +212,17 @@ export const movementCauses: readonly Cause[] = [
       shows(['plantars/plantar-response'], 2, 0.9),
       shows(['involuntary-movements/myoclonus', 'involuntary-movements/dystonia'], 4, 0.5),
       shows(restTremor, 0.3, 1.1),
+    ],
+    sides: [
+      sided(
+        [
+          'involuntary-movements/bradykinesia',
+          'involuntary-movements/dystonia',
+          'involuntary-movements/myoclonus',
+          'higher-function/apraxia',
+        ],
+        { one: 2, both: 0.5 },
+      ),
     ],
     source: movementChapter,
   },
@@ -199,6 +240,12 @@ export const movementCauses: readonly Cause[] = [
     history: [
       told(['hypertension', 'diabetes-mellitus', 'stroke', 'transient-ischaemic-attack'], 3, 0.4),
       told('tremor', 0.4, 1.2),
+      told(
+        ['falls', 'bladder-disturbance', 'hyperlipidaemia', 'ischaemic-heart-disease', 'atrial-fibrillation'],
+        1.4,
+        1,
+      ),
+      told(['loss-of-smell', 'dream-enactment'], 0.4, 1),
     ],
     signs: [
       shows(['gait/magnetic', 'gait/freezing', 'gait/shuffling'], 2, 0.6),
@@ -221,6 +268,7 @@ export const movementCauses: readonly Cause[] = [
     mondo: mondo('MONDO:0007488', 'Lewy body dementia'),
     produces: [at([akineticRigid], 'common'), at(['diffuse-encephalopathy'], 'common')],
     tempo: tempos.chronic,
+    durationDays: { from: 180, outside: 0.35, source: fromMemory },
     courses: { progressive: 1.2, fluctuating: 2 },
     age: { from: 55, to: 95, outside: 0.1 },
     history: [
@@ -228,6 +276,10 @@ export const movementCauses: readonly Cause[] = [
       told('dream-enactment', 4, 0.8),
       told('fluctuating-symptoms', 3, 0.8),
       told('antipsychotic', 1.3, 1),
+      told(['headache', 'new-headache', 'morning-headache', 'thunderclap-headache'], 0.6, 1),
+      told('loss-of-smell', 1.5, 1),
+      told(['falls', 'syncope', 'light-headed-on-standing'], 1.4, 1),
+      told(['lithium', 'metoclopramide', 'valproate'], 0.5, 1),
     ],
     signs: [
       shows(['higher-function/hallucinations'], 8, 0.5),
@@ -248,6 +300,7 @@ export const movementCauses: readonly Cause[] = [
       at(['cortex-parasagittal'], 'rare'),
     ],
     tempo: tempos.chronic,
+    durationDays: { from: 60, outside: 0.4, source: fromMemory },
     courses: { progressive: 1.2, improving: 0.2 },
     age: { from: 55, to: 95, outside: 0.15 },
     history: [
@@ -255,6 +308,9 @@ export const movementCauses: readonly Cause[] = [
       told('cognitive-change', 2.5, 0.6),
       told('head-injury', 1.5, 1),
       told('tremor', 0.4, 1.1),
+      told(['difficulty-walking', 'falls'], 1.4, 0.8),
+      told(['headache', 'new-headache', 'morning-headache', 'vomiting'], 0.6, 1),
+      told('hypertension', 1.2, 1),
     ],
     signs: [
       shows(['gait/magnetic', 'gait/freezing', 'gait/shuffling'], 3, 0.3),
@@ -284,12 +340,14 @@ export const movementCauses: readonly Cause[] = [
     mondo: mondo('MONDO:0003233', 'essential tremor'),
     produces: [at(['action-tremor'], 'very-common'), at(['cerebellar-degeneration'], 'rare')],
     tempo: tempos.lifelong,
+    durationDays: { from: 180, outside: 0.4, source: fromMemory },
     courses: { progressive: 1.1, static: 1.1 },
     history: [
       told(['family/tremor', 'family/similar-disorder'], 4, 0.6),
       told('better-with-alcohol', 4, 0.7),
       told(['lithium', 'valproate', 'tacrolimus', 'beta-agonist', 'amiodarone', 'serotonergic-medicine'], 0.3, 1.1),
       told('hyperthyroidism', 0.2, 1.05),
+      told(['weight-loss', 'cognitive-change', 'chronic-liver-disease'], 0.6, 1),
     ],
     signs: [
       shows(['involuntary-movements/postural-tremor', 'involuntary-movements/action-tremor'], 1.6, 0.3),
@@ -312,6 +370,11 @@ export const movementCauses: readonly Cause[] = [
       told(['weight-loss', 'recent-weight-loss'], 2, 0.9),
       told(['psychiatric-disorder'], 1.6, 0.9),
       told('family/tremor', 0.4, 1.1),
+      told(
+        ['beta-agonist', 'serotonergic-medicine', 'corticosteroid', 'alcohol-excess', 'cocaine-or-stimulants'],
+        1.6,
+        1,
+      ),
     ],
     signs: [
       shows(['autonomic/resting-tachycardia'], 3, 0.8),
@@ -324,7 +387,7 @@ export const movementCauses: readonly Cause[] = [
     key: 'drug-induced-tremor',
     group: 'toxic',
     label: 'Tremor from a medicine or its withdrawal',
-    produces: [at(['action-tremor'], 'common')],
+    produces: [at(['action-tremor'], 'common'), at(['cerebellar-degeneration', 'hyperkinetic-syndrome'], 'rare')],
     tempo: { hyperacute: 0.02, acute: 0.18, subacute: 0.45, chronic: 0.35 },
     history: [
       told(
@@ -334,6 +397,8 @@ export const movementCauses: readonly Cause[] = [
       ),
       told('alcohol-excess', 2.5, 0.95),
       told('family/tremor', 0.5, 1.1),
+      told(['antipsychotic', 'metoclopramide', 'carbamazepine', 'phenytoin', 'benzodiazepine'], 1.6, 1),
+      told('other-heavy-metal', 3, 1),
     ],
     source: tremorChapter,
   },
@@ -341,7 +406,7 @@ export const movementCauses: readonly Cause[] = [
     key: 'dystonic-tremor',
     group: 'degenerative',
     label: 'Dystonic tremor',
-    produces: [at(['action-tremor'], 'common'), at(['hyperkinetic-syndrome'], 'uncommon')],
+    produces: [at(['action-tremor'], 'common'), at(['hyperkinetic-syndrome'], 'uncommon'), at(['no-lesion'], 'rare')],
     tempo: tempos.chronic,
     history: [told('only-in-one-task', 3, 0.85), told('better-with-alcohol', 0.6, 1.1)],
     signs: [
@@ -359,6 +424,7 @@ export const movementCauses: readonly Cause[] = [
       at(['no-lesion'], 'rare'),
       at(['action-tremor'], 'uncommon'),
       at(['hyperkinetic-syndrome', 'frontal-gait-disorder', 'sensory-polyneuropathy'], 'rare'),
+      at(['no-lesion'], 'uncommon'),
     ],
     tempo: tempos.chronic,
     age: { from: 45, to: 90, outside: 0.2 },

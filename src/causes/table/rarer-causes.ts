@@ -1,6 +1,6 @@
 import { fromMemory, read, recalled } from '../../kernel/cite.ts';
 import { anyHeadache } from './brain-sites.ts';
-import { at, atRoot, type Cause, inKind, reads, shows, tempos, told } from './cause.ts';
+import { at, atRoot, type Cause, inKind, reads, shows, sided, tempos, told } from './cause.ts';
 
 const cordChapter = recalled('adams-victor', 'diseases of the spinal cord');
 const plexusChapter = recalled('preston-shapiro', 'plexopathies');
@@ -140,6 +140,7 @@ export const rarerCauses: readonly Cause[] = [
       told(['head-injury', 'spinal-surgery', 'trauma', 'anticoagulant'], 2, 0.8),
       told(['family/ataxia', 'family/similar-disorder'], 0.3, 1.05),
     ],
+    sides: [sided(['cranial-nerves/hearing-loss'], { one: 0.3, both: 1.8 })],
     source: recalled('adams-victor', 'superficial siderosis'),
   },
 
@@ -242,6 +243,7 @@ export const rarerCauses: readonly Cause[] = [
       told(['unsteadiness', 'falls', 'difficulty-walking', 'tremor', 'oscillopsia'], 1.5, 0.7),
       told(['preceding-infection', 'preceding-respiratory-infection', 'cancer'], 2, 0.9),
       told(['family/ataxia', 'family/similar-disorder'], 0.3, 1.05),
+      told(['vomiting', 'recent-vaccination'], 1.3, 1),
     ],
     signs: [shows(['cranial-nerves/opsoclonus'], 60, 0.3), shows(['involuntary-movements/myoclonus'], 6, 0.5)],
     source: recalled('adams-victor', 'opsoclonus-myoclonus'),
@@ -254,6 +256,8 @@ export const rarerCauses: readonly Cause[] = [
       inKind(['hemisphere', 'brainstem', 'cerebellum'], 'rare'),
       at(['raised-intracranial-pressure', 'cavernous-sinus', 'orbital-apex', 'basal-meningeal-process'], 'rare'),
       inKind(['cord'], 'rare'),
+      at(['oculomotor-nerve', 'optic-chiasm', 'cerebellopontine-angle'], 'rare'),
+      inKind(['multiple-sites'], 'rare'),
     ],
     tempo: tempos.subacuteOrChronic,
     courses: { progressive: 1.4 },
@@ -394,6 +398,7 @@ export const rarerCauses: readonly Cause[] = [
       told(['stroke', 'head-injury', 'recent-surgery'], 6, 0.3),
       told(['oscillopsia', 'tremor'], 2, 0.8),
       told('fever', 0.3, 1),
+      told('hypertension', 1.2, 1),
     ],
     signs: [shows(['involuntary-movements/palatal-tremor'], 30, 0.1)],
     source: fromMemory,
@@ -402,7 +407,12 @@ export const rarerCauses: readonly Cause[] = [
     key: 'idiopathic-ocular-motor-palsy',
     group: 'immune',
     label: 'Idiopathic or post-infectious palsy of an ocular motor nerve',
-    produces: [at(['abducens-nerve'], 'common'), at(['trochlear-nerve'], 'uncommon'), at(['oculomotor-nerve'], 'rare')],
+    produces: [
+      at(['abducens-nerve'], 'common'),
+      at(['trochlear-nerve'], 'uncommon'),
+      at(['oculomotor-nerve'], 'rare'),
+      at(['cavernous-sinus'], 'rare'),
+    ],
     tempo: tempos.acute,
     courses: { progressive: 0.3, improving: 1.8 },
     age: { from: 0, to: 50, outside: 0.4 },
@@ -410,6 +420,18 @@ export const rarerCauses: readonly Cause[] = [
       told(['preceding-infection', 'preceding-respiratory-infection', 'recent-vaccination'], 2.5, 0.9),
       told(['diabetes-mellitus', 'hypertension', 'cancer', 'head-injury', 'trauma'], 0.4, 1.1),
       told(['headache', 'new-headache', 'eye-pain', 'vomiting'], 0.6, 1.1),
+    ],
+    sides: [
+      sided(
+        [
+          'cranial-nerves/third-nerve-palsy',
+          'cranial-nerves/fourth-nerve-palsy',
+          'cranial-nerves/sixth-nerve-palsy',
+          'cranial-nerves/eye-abduction-weakness',
+          'cranial-nerves/ptosis',
+        ],
+        { one: 1, both: 0.3 },
+      ),
     ],
     source: recalled('fourth-nerve-2018', 'no cause found in a share'),
   },
@@ -420,6 +442,7 @@ export const rarerCauses: readonly Cause[] = [
     produces: [
       at(['jugular-foramen', 'vagus-nerve'], 'uncommon'),
       at(['recurrent-laryngeal-nerve', 'bulbar-motor-nuclei', 'hypoglossal-nerve'], 'rare'),
+      at(['spinal-accessory-nerve'], 'rare'),
     ],
     tempo: tempos.acute,
     history: [
@@ -427,6 +450,8 @@ export const rarerCauses: readonly Cause[] = [
       told(['ear-pain', 'facial-pain', 'headache', 'neck-pain'], 2, 0.5),
       told(['dysphagia', 'voice-change'], 1.6, 0.5),
       told(['immunosuppression', 'diabetes-mellitus'], 1.5, 0.95),
+      told(['fever', 'hearing-loss', 'vertigo'], 1.2, 1),
+      told(['cancer', 'weight-loss', 'face-or-neck-lump'], 0.6, 1),
     ],
     signs: [shows(['inspection/vesicular-rash'], 12, 0.6)],
     source: recalled('ramsay-hunt-2001'),
@@ -454,7 +479,11 @@ export const rarerCauses: readonly Cause[] = [
     produces: [at(['diffuse-encephalopathy'], 'uncommon'), at(['cortex-middle-cerebral-lower'], 'rare')],
     tempo: tempos.acute,
     age: { from: 40, to: 110, outside: 0.4 },
-    history: [told('beta-lactam', 25, 0.02), told('chronic-kidney-disease', 5, 0.3)],
+    history: [
+      told('beta-lactam', 25, 0.02),
+      told('chronic-kidney-disease', 5, 0.3),
+      told(['fever', 'sepsis', 'recent-bacteraemia'], 1.3, 1),
+    ],
     signs: [shows(['involuntary-movements/myoclonus', 'involuntary-movements/asterixis'], 2.5, 0.7)],
     values: [
       reads('eeg', [
@@ -476,6 +505,7 @@ export const rarerCauses: readonly Cause[] = [
         'rare',
       ),
       at(['cortex-hand-area', 'cortex-parasagittal', 'cortex-frontal'], 'rare'),
+      at(['no-lesion', 'hyperkinetic-syndrome', 'striatum', 'cortex-parietal'], 'rare'),
     ],
     tempo: tempos.suddenOrAcute,
     courses: { 'relapsing-remitting': 3 },
@@ -488,6 +518,8 @@ export const rarerCauses: readonly Cause[] = [
       told(['down-syndrome', 'radiotherapy'], 6, 0.95),
       told(anyHeadache, 1.3, 0.9),
       told(['family/similar-disorder', 'family/stroke'], 2, 0.95),
+      told(['hyperthyroidism', 'spreading-over-minutes'], 1.3, 1),
+      told(['hypertension', 'atrial-fibrillation'], 0.6, 1),
     ],
     signs: [shows(['inspection/cafe-au-lait-spots', 'inspection/neurofibromas'], 4, 0.95)],
     values: [

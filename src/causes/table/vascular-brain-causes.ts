@@ -11,7 +11,7 @@ import {
   medulla,
   opticRadiation,
 } from './brain-sites.ts';
-import { at, atLeast, type Cause, inKind, mondo, reads, shows, tempos, told } from './cause.ts';
+import { at, atLeast, type Cause, inKind, mondo, reads, shows, sided, tempos, told, under } from './cause.ts';
 
 const strokeGuideline = read('nice-ng128');
 
@@ -54,6 +54,7 @@ export const vascularBrainCauses: readonly Cause[] = [
         ],
         'rare',
       ),
+      at(['trochlear-nerve', 'foramen-magnum'], 'rare'),
     ],
     // Of one in five the hour is not known, for they woke with it; others come in steps.
     tempo: { hyperacute: 0.74, acute: 0.21, subacute: 0.04, chronic: 0.01 },
@@ -64,13 +65,43 @@ export const vascularBrainCauses: readonly Cause[] = [
       told(vascularRisk, 1.6, 0.7),
       told('hypertension', 1.4, 0.9),
       told('tobacco', 1.3, 0.95),
-      told('seizure', 0.5, 1),
+      told(['seizure', 'ongoing-seizure'], 0.35, 1),
       told('fever', 0.5, 1),
       told('spreading-over-minutes', 0.4, 1),
       told('resolved-deficit', 0.3, 1),
-      told(['thrombophilia', 'cocaine-or-stimulants', 'lupus', 'vasculitis', 'hormonal-contraceptive'], 1.5, 1),
+      told(
+        [
+          'thrombophilia',
+          'cocaine-or-stimulants',
+          'injecting-drug-use',
+          'recent-bacteraemia',
+          'lupus',
+          'vasculitis',
+          'hormonal-contraceptive',
+          'pregnancy',
+          'cardiomyopathy',
+          'heart-failure',
+          'aortic-disease',
+          'recent-surgery',
+          'sleep-apnoea',
+        ],
+        1.5,
+        1,
+      ),
+      // Pain of the spine at onset is of a dissected artery or of the cord.
+      told(['neck-pain', 'back-pain', 'thoracic-back-pain', 'radicular-arm-pain', 'shoulder-pain'], 0.35, 1),
+      told(['head-injury', 'trauma'], 0.6, 1),
+      told('epilepsy', 0.6, 1),
+      told('thunderclap-headache', 0.4, 1),
+      told('morning-headache', 0.5, 1),
+      told('family/stroke', 1.3, 1),
     ],
-    signs: [shows(['involuntary-movements/palatal-tremor'], 4, 1), shows(['autonomic/arrhythmia'], 2, 0.95)],
+    signs: [
+      shows(['involuntary-movements/palatal-tremor'], 4, 1),
+      shows(['autonomic/arrhythmia'], 2, 0.95),
+      shows(['cranial-nerves/optic-disc-swelling'], 0.15, 1),
+    ],
+    sides: [sided(['cranial-nerves/reduced-visual-acuity'], { one: 0.3, both: 1 })],
     values: [
       reads('mri-brain', [
         ['infarct', 15],
@@ -106,6 +137,7 @@ export const vascularBrainCauses: readonly Cause[] = [
       at(['cerebellar-hemisphere', 'pons-lateral', 'cortex-middle-cerebral', 'cortex-posterior-cerebral'], 'uncommon'),
       at(['cortex-middle-cerebral-upper', 'cortex-middle-cerebral-lower', 'cortex-anterior-cerebral'], 'uncommon'),
       inKind(['hemisphere', 'brainstem', 'cerebellum', 'multiple-sites'], 'rare'),
+      at(['vestibular-nerve'], 'rare'),
     ],
     tempo: tempos.suddenOrAcute,
     courses: { progressive: 0.5 },
@@ -113,12 +145,14 @@ export const vascularBrainCauses: readonly Cause[] = [
     age: { from: 15, to: 60, outside: 0.15 },
     history: [
       // Headache or neck pain in 65 to 95 %.
-      told(['neck-pain', ...anyHeadache, 'facial-pain', 'eye-pain'], 3, 0.25),
+      told(['neck-pain', ...anyHeadache, 'facial-pain', 'eye-pain'], 3, 0.15),
       told('neck-pain', 4, 0.7),
       told(['neck-trauma', 'trauma'], 6, 0.7),
       told('migraine', 1.5, 0.95),
       told('preceding-infection', 1.5, 1),
       told('atrial-fibrillation', 0.3, 1),
+      told('heavy-exertion', 1.5, 1),
+      told(['back-pain', 'thoracic-back-pain'], 0.4, 1),
     ],
     // Part of the Horner syndromes belongs to the medulla itself, so the sign counts for little here.
     signs: [shows(['cranial-nerves/horner-syndrome'], 2, 0.8)],
@@ -145,6 +179,17 @@ export const vascularBrainCauses: readonly Cause[] = [
       at(['subthalamic-nucleus', 'meningeal-irritation'], 'uncommon'),
       at(['corticobulbar-both-sides', ...medulla, 'medial-longitudinal-fasciculus', 'diffuse-encephalopathy'], 'rare'),
       at(['no-lesion'], 'rare'),
+      at(
+        [
+          'facial-nerve',
+          'vestibular-nerve',
+          'oculomotor-nerve',
+          'trochlear-nerve',
+          'abducens-nerve',
+          'hyperkinetic-syndrome',
+        ],
+        'rare',
+      ),
     ],
     tempo: tempos.sudden,
     courses: { 'relapsing-remitting': 0.2 },
@@ -157,10 +202,23 @@ export const vascularBrainCauses: readonly Cause[] = [
       told('cocaine-or-stimulants', 3, 0.95),
       told('alcohol-excess', 1.5, 0.95),
       told('resolved-deficit', 0.15, 1),
+      told('loss-of-consciousness', 1.4, 1),
+      told(['seizure', 'ongoing-seizure'], 1.5, 1),
+      told(['transient-ischaemic-attack', 'atrial-fibrillation'], 0.6, 1),
+      told(['neck-pain', 'back-pain', 'thoracic-back-pain', 'radicular-arm-pain', 'shoulder-pain'], 0.4, 1),
+      told(['chronic-liver-disease', 'chronic-kidney-disease', 'pregnancy', 'dementia', 'antiplatelet'], 1.4, 1),
+      told('fever', 0.5, 1),
     ],
     signs: [
       shows(['involuntary-movements/palatal-tremor'], 4, 1),
-      shows(['higher-function/coma', 'higher-function/drowsiness'], 2, 0.8),
+      shows(['higher-function/coma'], 3, 1),
+      shows(['higher-function/coma', 'higher-function/drowsiness'], 1.6, 0.8),
+      shows(['special-tests/neck-stiffness'], 1.5, 1),
+    ],
+    quantities: [
+      atLeast('systolic-pressure-supine', 200, 'mm[Hg]', 1.5, 0.9, recalled('haemorrhagic-stroke-2010')),
+      atLeast('inr', 3, '{INR}', 3, 0.95),
+      under('platelets', 50, '10*9/L', 3, 1),
     ],
     values: [
       reads(
@@ -195,6 +253,8 @@ export const vascularBrainCauses: readonly Cause[] = [
       told(cognitiveDecline, 1.8, 0.8),
       told(anyHeadache, 1.3, 0.9),
       told('anticoagulant', 1.3, 0.95),
+      told('hypertension', 0.8, 1.1),
+      told(['seizure'], 1.2, 1),
     ],
     values: [
       reads(
@@ -225,9 +285,10 @@ export const vascularBrainCauses: readonly Cause[] = [
       at([...brainstemParts, 'brainstem-diffuse'], 'uncommon'),
       at([...lobes, ...deepHemisphere, 'cerebellar-hemisphere', 'cerebellar-vermis'], 'uncommon'),
       at([...arterialCortex, 'bulbar-motor-nuclei'], 'rare'),
+      at(['trochlear-nerve', 'optic-chiasm', 'cavernous-sinus', 'hyperkinetic-syndrome'], 'rare'),
     ],
     // Small bleeds add up: steps of days, or a deficit that grows for months.
-    tempo: { hyperacute: 0.12, acute: 0.33, subacute: 0.3, chronic: 0.25 },
+    tempo: { hyperacute: 0.18, acute: 0.35, subacute: 0.27, chronic: 0.2 },
     courses: { 'relapsing-remitting': 2, progressive: 1 },
     age: { from: 10, to: 65, outside: 0.4 },
     history: [
@@ -235,6 +296,8 @@ export const vascularBrainCauses: readonly Cause[] = [
       told(anyHeadache, 1.4, 0.8),
       told(['family/similar-disorder', 'family/epilepsy', 'family/stroke'], 2, 0.95),
       told('radiotherapy', 2, 1),
+      told(['hypertension', 'atrial-fibrillation'], 0.6, 1),
+      told('similar-attacks-before', 1.5, 1),
     ],
     signs: [shows(['involuntary-movements/palatal-tremor'], 4, 1)],
     values: [
@@ -269,6 +332,8 @@ export const vascularBrainCauses: readonly Cause[] = [
       told('spreading-over-minutes', 0.3, 1.1),
       told('syncope', 0.3, 1),
       told('cognitive-change', 0.1, 1),
+      told(['neck-pain', 'back-pain', 'thoracic-back-pain', 'radicular-arm-pain', 'shoulder-pain'], 0.5, 1),
+      told(['migraine', 'epilepsy'], 0.6, 1),
     ],
     signs: [
       // What is still found has not gone.
@@ -316,7 +381,7 @@ export const vascularBrainCauses: readonly Cause[] = [
       at(['thalamus-and-capsule', 'thalamus', 'striatum', 'akinetic-rigid-syndrome', 'oculomotor-nerve'], 'rare'),
       at(['no-lesion', 'subthalamic-nucleus', 'hyperkinetic-syndrome', 'meningeal-irritation'], 'rare'),
     ],
-    tempo: tempos.acuteOrSubacute,
+    tempo: { hyperacute: 0.1, acute: 0.38, subacute: 0.4, chronic: 0.12 },
     age: { from: 60, to: 110, outside: 0.3 },
     history: [
       // A fall in 57 %, antithrombotic treatment in a third; no injury remembered in 30 to 50 %.
@@ -327,6 +392,9 @@ export const vascularBrainCauses: readonly Cause[] = [
       told('alcohol-excess', 2.5, 0.9),
       told(['fluctuating-symptoms', 'cognitive-change'], 1.6, 0.9),
       told(['lumbar-puncture-or-epidural', 'orthostatic-headache'], 2, 1),
+      told(['chronic-kidney-disease', 'dementia', 'epilepsy', 'chronic-liver-disease'], 1.4, 1),
+      told('morning-headache', 1.3, 1),
+      told('fever', 0.4, 1),
     ],
     signs: [
       shows(
@@ -338,7 +406,8 @@ export const vascularBrainCauses: readonly Cause[] = [
     values: [
       reads('ct-head', [
         ['subdural-haematoma', 80],
-        ['normal', 0.02],
+        // As dense as the brain after a week or two, and then easily missed.
+        ['normal', 0.05],
         ['infarct', 0.1],
       ]),
       reads('mri-brain', [['normal', 0.02]]),
@@ -356,8 +425,11 @@ export const vascularBrainCauses: readonly Cause[] = [
       at(['meningeal-irritation', 'abducens-nerve', 'no-lesion'], 'rare'),
       at(['cortex-parasagittal', 'raised-intracranial-pressure'], 'common'),
       at([...cortex, 'thalamus', 'diffuse-encephalopathy'], 'uncommon'),
+      at(['thalamus-and-capsule', 'internal-capsule', 'cerebellar-hemisphere', 'cavernous-sinus'], 'rare'),
+      at(['optic-radiation-temporal', 'optic-radiation-parietal', 'optic-nerve'], 'rare'),
     ],
-    tempo: tempos.acuteOrSubacute,
+    // Within two days in 37 %, within a month in 56 % (Ferro 2004, recalled).
+    tempo: { hyperacute: 0.08, acute: 0.42, subacute: 0.42, chronic: 0.08 },
     courses: { progressive: 1.3 },
     age: { from: 15, to: 60, outside: 0.3 },
     // Three women to one man.
@@ -375,22 +447,33 @@ export const vascularBrainCauses: readonly Cause[] = [
           'recent-bacteraemia',
           'sinus-or-ear-infection',
           'head-injury',
+          'lymphoma',
+          'vasculitis',
+          'oral-or-genital-ulcers',
+          'lumbar-puncture-or-epidural',
+          'recent-surgery',
+          'obesity',
         ],
         2,
         0.95,
       ),
       told('fever', 0.6, 1),
       told('thrombophilia', 2.5, 0.97),
+      told('pulsatile-tinnitus', 2, 1),
+      told(['atrial-fibrillation', 'ischaemic-heart-disease'], 0.6, 1),
+      told('recent-vaccination', 1.5, 1),
     ],
     signs: [
       shows(['cranial-nerves/optic-disc-swelling'], 6, 0.7),
       shows(['higher-function/drowsiness', 'higher-function/confusion'], 1.5, 0.9),
     ],
+    sides: [sided(['cranial-nerves/optic-disc-swelling'], { one: 0.4, both: 1.1 })],
     values: [
       reads('mri-brain', [
         ['venous-thrombosis', 80],
         ['haemorrhage', 3],
-        ['normal', 0.05],
+        // Without a venogram up to a third are missed.
+        ['normal', 0.15],
       ]),
       reads('ct-head', [['haemorrhage', 2]]),
       reads('antiphospholipid-antibody', [['positive', 3]]),
@@ -405,6 +488,7 @@ export const vascularBrainCauses: readonly Cause[] = [
       at(['cerebellar-hemisphere', 'cerebellar-vermis'], 'common'),
       at(['flocculonodular-lobe', 'raised-intracranial-pressure', 'brainstem-diffuse'], 'uncommon'),
       at(['vestibular-nerve'], 'rare'),
+      at(['meningeal-irritation', 'no-lesion', 'abducens-nerve', 'facial-nerve'], 'rare'),
     ],
     tempo: tempos.sudden,
     courses: { progressive: 1.5, 'relapsing-remitting': 0.1 },
@@ -415,6 +499,9 @@ export const vascularBrainCauses: readonly Cause[] = [
       told(['vertigo', 'continuous-vertigo'], 1.3, 0.9),
       told(['anticoagulant', 'bleeding-disorder'], 2, 0.95),
       told('hypertension', 1.4, 0.9),
+      told('atrial-fibrillation', 1.5, 1),
+      told('neck-trauma', 1.5, 1),
+      told('fever', 0.5, 1),
     ],
     signs: [
       shows(['higher-function/drowsiness', 'higher-function/coma'], 4, 0.7),
@@ -438,6 +525,16 @@ export const vascularBrainCauses: readonly Cause[] = [
       inKind(['hemisphere', 'brainstem'], 'rare'),
       at(['diffuse-encephalopathy'], 'uncommon'),
       inKind(['multiple-sites'], 'uncommon'),
+      at(
+        [
+          'meningeal-irritation',
+          'raised-intracranial-pressure',
+          'optic-radiation-parietal',
+          'optic-radiation-temporal',
+        ],
+        'rare',
+      ),
+      inKind(['cord', 'cerebellum'], 'rare'),
     ],
     tempo: tempos.subacute,
     courses: { progressive: 1.5, 'relapsing-remitting': 1.5 },
@@ -448,6 +545,23 @@ export const vascularBrainCauses: readonly Cause[] = [
       told(['vasculitis', 'lupus', 'rheumatoid-arthritis', 'sjogren-syndrome', 'cryoglobulinaemia'], 8, 0.9),
       told('cocaine-or-stimulants', 2, 1),
       told('herpes-zoster', 3, 1),
+      told('seizure', 1.4, 1),
+      told('fever', 1.2, 1),
+      told(['hiv-infection', 'syphilis', 'tuberculosis'], 1.5, 1),
+      told(
+        [
+          ...anyHeadache,
+          'cognitive-change',
+          'behaviour-change',
+          'stroke',
+          'similar-attacks-before',
+          'seizure',
+          'vasculitis',
+          'lupus',
+        ],
+        1,
+        0.15,
+      ),
     ],
     quantities: [atLeast('csf-white-cells', 10, '10*6/L', 4, 0.4, recalled('cns-vasculitis-2011'))],
     values: [
@@ -470,6 +584,7 @@ export const vascularBrainCauses: readonly Cause[] = [
     produces: [
       at(['internal-capsule', 'thalamus', 'thalamus-and-capsule', 'pons-ventral'], 'rare'),
       at(['corticobulbar-both-sides', 'diffuse-encephalopathy', 'frontal-gait-disorder'], 'rare'),
+      at(['cortex-middle-cerebral', 'akinetic-rigid-syndrome', 'no-lesion', 'brainstem-diffuse'], 'rare'),
     ],
     tempo: tempos.steps,
     age: { from: 25, to: 65, outside: 0.2 },
@@ -479,6 +594,8 @@ export const vascularBrainCauses: readonly Cause[] = [
       told(['family/similar-disorder', 'family/stroke', 'family/dementia', 'family/migraine'], 8, 0.2),
       told(cognitiveDecline, 2, 0.8),
       told('hypertension', 0.6, 1.2),
+      told('psychiatric-disorder', 1.4, 1),
+      told(['fever', 'head-injury'], 0.5, 1),
     ],
     values: [
       reads('mri-brain', [
@@ -497,7 +614,11 @@ export const vascularBrainCauses: readonly Cause[] = [
     key: 'reversible-cerebral-vasoconstriction',
     group: 'vascular',
     label: 'Reversible cerebral vasoconstriction syndrome',
-    produces: [at([...cortex, 'internal-capsule'], 'rare'), at(['no-lesion'], 'uncommon')],
+    produces: [
+      at([...cortex, 'internal-capsule'], 'rare'),
+      at(['no-lesion'], 'uncommon'),
+      at(['meningeal-irritation', 'optic-radiation-parietal', 'cortex-occipital'], 'rare'),
+    ],
     tempo: tempos.suddenOrAcute,
     age: { from: 20, to: 60, outside: 0.3 },
     sex: { male: 0.6, female: 1.4 },
@@ -508,6 +629,10 @@ export const vascularBrainCauses: readonly Cause[] = [
       told('cocaine-or-stimulants', 1.9, 0.9),
       told('migraine', 1.5, 0.95),
       told('fever', 0.3, 1),
+      told(['serotonergic-medicine', 'heavy-exertion'], 1.9, 1),
+      told('vomiting', 1.3, 1),
+      told('seizure', 1.3, 1),
+      told('hypertension', 1.2, 1),
     ],
     quantities: [atLeast('csf-white-cells', 10, '10*6/L', 0.3, 1.3, recalled('rcvs-2012'))],
     values: [
@@ -535,6 +660,12 @@ export const vascularBrainCauses: readonly Cause[] = [
         ],
         'uncommon',
       ),
+      at(['cortex-occipital'], 'common'),
+      at(
+        ['brainstem-diffuse', 'cerebellar-hemisphere', 'retina', 'optic-nerve', 'raised-intracranial-pressure'],
+        'rare',
+      ),
+      at(['cortex-frontal', 'cortex-temporal'], 'rare'),
     ],
     tempo: tempos.suddenOrAcute,
     courses: { improving: 1.5, 'relapsing-remitting': 0.2 },
@@ -545,8 +676,33 @@ export const vascularBrainCauses: readonly Cause[] = [
       told(anyHeadache, 2, 0.5),
       told('visual-loss', 2, 0.9),
       told('pregnancy', 6, 0.95),
-      told(['tacrolimus', 'immunosuppression', 'chronic-kidney-disease', 'lupus'], 5, 0.6),
+      told(
+        [
+          'tacrolimus',
+          'immunosuppression',
+          'chronic-kidney-disease',
+          'lupus',
+          'vasculitis',
+          'corticosteroid',
+          'bortezomib',
+          'cisplatin',
+          'methotrexate',
+          'porphyria',
+          'sepsis',
+        ],
+        5,
+        0.6,
+      ),
       told('hypertension', 2, 0.7),
+      told('vomiting', 1.4, 1),
+      told('cocaine-or-stimulants', 1.5, 1),
+      told(['atrial-fibrillation', 'ischaemic-heart-disease'], 0.6, 1),
+      told('chronic-liver-disease', 1.5, 1),
+      told(
+        ['seizure', 'ongoing-seizure', 'visual-loss', 'cognitive-change', 'behaviour-change', ...anyHeadache],
+        1,
+        0.15,
+      ),
     ],
     quantities: [atLeast('systolic-pressure-supine', 160, 'mm[Hg]', 4, 0.5, fromMemory)],
     signs: [
@@ -570,6 +726,7 @@ export const vascularBrainCauses: readonly Cause[] = [
       at(['raised-intracranial-pressure'], 'uncommon'),
       at(['diffuse-encephalopathy', 'raised-intracranial-pressure'], 'uncommon'),
       at(['cortex-occipital'], 'rare'),
+      at(['brainstem-diffuse', 'retina', 'optic-nerve', 'cortex-posterior-cerebral'], 'rare'),
     ],
     tempo: tempos.acute,
     history: [
@@ -579,6 +736,10 @@ export const vascularBrainCauses: readonly Cause[] = [
       told('visual-loss', 2, 0.8),
       told('vomiting', 1.5, 0.8),
       told('fever', 0.4, 1),
+      told('pregnancy', 2.5, 1),
+      told(['seizure', 'ongoing-seizure'], 1.6, 1),
+      told(['cocaine-or-stimulants', 'lupus', 'vasculitis'], 1.6, 1),
+      told(['seizure', 'visual-loss', 'cognitive-change', 'behaviour-change', 'vomiting', ...anyHeadache], 1, 0.15),
     ],
     signs: [shows(['cranial-nerves/optic-disc-swelling'], 6, 0.6)],
     // Above about 180/120 mmHg with damage of an organ it is an emergency.

@@ -1,5 +1,5 @@
 import { fromMemory, recalled } from '../../kernel/cite.ts';
-import { at, atLeast, type Cause, mondo, reads, shows, tempos, told } from './cause.ts';
+import { at, atLeast, type Cause, mondo, reads, shows, sided, tempos, told } from './cause.ts';
 
 const localization = recalled('brazis', 'visual pathways');
 const ischaemicOptic = recalled('ischaemic-optic-2009');
@@ -33,6 +33,7 @@ export const visualCauses: readonly Cause[] = [
       at(['optic-chiasm'], 'uncommon'),
       // Both discs swell in some.
       at(['raised-intracranial-pressure'], 'rare'),
+      at(['raised-intracranial-pressure'], 'uncommon'),
     ],
     tempo: tempos.acute,
     courses: { improving: 1.8, progressive: 0.5, 'relapsing-remitting': 1.5, static: 0.5 },
@@ -49,6 +50,9 @@ export const visualCauses: readonly Cause[] = [
       told('cancer', 0.4, 1.02),
       told(['trauma', 'head-injury', 'ethambutol'], 0.2, 1.02),
       told('red-eye', 0.25, 1.02),
+      told('similar-attacks-before', 1.3, 1),
+      told(['preceding-infection', 'recent-vaccination'], 1.2, 1),
+      told(['morning-headache', 'vomiting'], 0.5, 1),
     ],
     signs: [
       shows(['cranial-nerves/reduced-visual-acuity'], 2, 0.7),
@@ -58,6 +62,17 @@ export const visualCauses: readonly Cause[] = [
       shows(['cranial-nerves/altitudinal-field-defect'], 0.4, 1.1),
       shows(['inspection/proptosis', 'cranial-nerves/bitemporal-hemianopia'], 0.1, 1.02),
       shows(discPallor, 0.5, 1.1),
+    ],
+    sides: [
+      sided(
+        [
+          'cranial-nerves/reduced-visual-acuity',
+          'cranial-nerves/central-scotoma',
+          'cranial-nerves/optic-disc-pallor',
+          'cranial-nerves/monocular-field-defect',
+        ],
+        { one: 1.2, both: 0.5 },
+      ),
     ],
     values: [
       reads('mri-brain', [
@@ -100,6 +115,8 @@ export const visualCauses: readonly Cause[] = [
       told('transient-visual-loss', 0.5, 1.05),
       told(['headache', 'new-headache'], 0.4, 1.1),
       told('recent-surgery', 2, 1),
+      told(['amiodarone', 'chronic-kidney-disease', 'glaucoma'], 1.3, 1),
+      told(['cancer', 'fever'], 0.6, 1),
     ],
     signs: [
       shows(['cranial-nerves/reduced-visual-acuity'], 2, 0.7),
@@ -107,6 +124,17 @@ export const visualCauses: readonly Cause[] = [
       shows(['cranial-nerves/altitudinal-field-defect'], 6, 0.7),
       shows(['inspection/temporal-artery-tenderness'], 0.1, 1.1),
       shows(['inspection/proptosis'], 0.1, 1.02),
+    ],
+    sides: [
+      sided(
+        [
+          'cranial-nerves/reduced-visual-acuity',
+          'cranial-nerves/central-scotoma',
+          'cranial-nerves/optic-disc-pallor',
+          'cranial-nerves/monocular-field-defect',
+        ],
+        { one: 1.2, both: 0.3 },
+      ),
     ],
     quantities: [atLeast('esr', 50, 'mm/h', 0.25, 1.2), atLeast('crp', 25, 'mg/L', 0.2, 1.2)],
     values: [
@@ -127,6 +155,10 @@ export const visualCauses: readonly Cause[] = [
       at(['optic-nerve'], 'common'),
       at(['retina', 'oculomotor-nerve', 'abducens-nerve', 'orbital-apex', 'no-lesion'], 'uncommon'),
       at(['trochlear-nerve', 'cavernous-sinus', 'ciliary-ganglion', 'oculosympathetic-chain'], 'rare'),
+      at(
+        ['meningeal-irritation', 'basal-meningeal-process', 'cortex-occipital', 'brainstem-diffuse', 'facial-nerve'],
+        'rare',
+      ),
     ],
     tempo: { hyperacute: 0.3, acute: 0.35, subacute: 0.3, chronic: 0.05 },
     courses: { progressive: 1.4, improving: 0.4 },
@@ -143,13 +175,34 @@ export const visualCauses: readonly Cause[] = [
       told(['weight-loss', 'fever', 'night-sweats', 'fatigue'], 1.8, 0.7),
       told(['muscle-pain', 'stiffness', 'shoulder-pain'], 1.9, 0.85),
       told(['diabetes-mellitus', 'hypertension'], 0.8, 1.05),
+      told(['diplopia', 'visual-loss', 'joint-pain'], 1.3, 1),
+      told(['ear-pain', 'facial-pain', 'neck-pain', 'chronic-cough'], 1.2, 1),
+      told(
+        [
+          'headache',
+          'new-headache',
+          'morning-headache',
+          'visual-loss',
+          'transient-visual-loss',
+          'diplopia',
+          'drooping-eyelids',
+          'eye-pain',
+          'jaw-claudication',
+          'scalp-tenderness',
+        ],
+        1,
+        0.12,
+      ),
     ],
     signs: [
       shows(['cranial-nerves/reduced-visual-acuity'], 1.8, 0.8),
       shows(['inspection/temporal-artery-tenderness'], 4.7, 0.6),
       shows(discSwelling, 1.2, 0.8),
       shows(['cranial-nerves/optic-disc-pallor'], 1, 1),
+      // That ratio is among people in whom it was suspected; of others hardly anybody has a tender artery.
+      shows(['inspection/temporal-artery-tenderness'], 3, 1),
     ],
+    sides: [sided(['cranial-nerves/reduced-visual-acuity'], { one: 1.1, both: 0.8 })],
     quantities: [
       atLeast('crp', 10, 'mg/L', 2.5, 0.08, gcaSigns),
       atLeast('esr', 50, 'mm/h', 3.5, 0.2, gcaSigns),
@@ -171,11 +224,23 @@ export const visualCauses: readonly Cause[] = [
       told('transient-visual-loss', 3, 0.85),
       told('eye-pain', 0.15, 1.3),
       told('flashes-and-floaters', 0.2, 1.1),
+      told(['headache', 'jaw-claudication', 'scalp-tenderness'], 0.5, 1),
+      told(['diabetes-mellitus', 'tobacco', 'thrombophilia'], 1.3, 1),
     ],
     signs: [
       shows(['cranial-nerves/reduced-visual-acuity'], 2, 0.7),
       shows(afferentDefect, 3, 0.3),
       shows(discSwelling, 0.4, 1.1),
+    ],
+    sides: [
+      sided(
+        [
+          'cranial-nerves/reduced-visual-acuity',
+          'cranial-nerves/altitudinal-field-defect',
+          'cranial-nerves/monocular-field-defect',
+        ],
+        { one: 1.2, both: 0.05 },
+      ),
     ],
     values: [
       reads('angiography-head-neck', [
@@ -199,12 +264,15 @@ export const visualCauses: readonly Cause[] = [
       told(['hydroxychloroquine', 'chloroquine'], 6, 0.98),
       told('eye-pain', 0.25, 1.2),
       told(['jaw-claudication', 'scalp-tenderness'], 0.2, 1.02),
+      told(['hypertension', 'corticosteroid'], 1.2, 1),
+      told(['headache', 'new-headache'], 0.5, 1),
     ],
     signs: [
       shows(['cranial-nerves/reduced-visual-acuity'], 2, 0.7),
       shows(afferentDefect, 0.5, 1.4),
       shows(['cranial-nerves/reduced-colour-vision'], 0.8, 1.1),
       shows([...discSwelling, ...discPallor], 0.3, 1.1),
+      shows(['cranial-nerves/monocular-field-defect', 'cranial-nerves/central-scotoma'], 1.3, 1),
     ],
     values: [
       reads('mri-brain', [
@@ -230,6 +298,7 @@ export const visualCauses: readonly Cause[] = [
       told('eye-pain', 0.2, 1.1),
     ],
     signs: [shows(['cranial-nerves/reduced-visual-acuity'], 2, 0.7), shows(afferentDefect, 0.3, 1.2)],
+    sides: [sided(['cranial-nerves/reduced-visual-acuity'], { one: 0.1, both: 1.5 })],
     source: localization,
   },
   {
@@ -240,9 +309,10 @@ export const visualCauses: readonly Cause[] = [
     produces: [
       at(['optic-nerve'], 'common'),
       at(['retina'], 'uncommon'),
-      at(['oculomotor-nerve', 'ciliary-ganglion'], 'rare'),
+      at(['oculomotor-nerve', 'ciliary-ganglion', 'no-lesion'], 'uncommon'),
+      at(['cavernous-sinus', 'orbital-apex'], 'rare'),
     ],
-    tempo: { hyperacute: 0.1, acute: 0.12, subacute: 0.1, chronic: 0.68 },
+    tempo: { hyperacute: 0.15, acute: 0.15, subacute: 0.1, chronic: 0.6 },
     courses: { progressive: 1.5, improving: 0.1, 'relapsing-remitting': 0.3 },
     age: { from: 40, to: 105, outside: 0.2 },
     history: [
@@ -252,11 +322,25 @@ export const visualCauses: readonly Cause[] = [
       // Only the closed angle hurts.
       told('jaw-claudication', 0.5, 1.02),
       told('vomiting', 1.5, 1),
+      told(['corticosteroid', 'eye-drops', 'anticholinergic'], 1.5, 1),
+      told('fever', 0.3, 1),
     ],
     signs: [
       shows(['cranial-nerves/reduced-colour-vision', 'cranial-nerves/central-scotoma'], 0.3, 1.5),
       shows(discSwelling, 0.05, 1.2),
       shows(discPallor, 0.9, 1),
+      // The pupil of a closed angle stands half wide.
+      shows(['cranial-nerves/unreactive-pupil', 'cranial-nerves/dilated-pupil'], 2.5, 1),
+      shows(
+        [
+          'cranial-nerves/third-nerve-palsy',
+          'cranial-nerves/ptosis',
+          'cranial-nerves/ophthalmoplegia',
+          'inspection/proptosis',
+        ],
+        0.05,
+        1,
+      ),
     ],
     source: localization,
   },
@@ -283,6 +367,17 @@ export const visualCauses: readonly Cause[] = [
       // The fibres to the pupil are spared: it goes on reacting in an eye that hardly sees.
       shows(['cranial-nerves/unreactive-pupil'], 0.3, 1.6),
       shows(['cranial-nerves/altitudinal-field-defect'], 0.1, 1.05),
+    ],
+    sides: [
+      sided(
+        [
+          'cranial-nerves/reduced-visual-acuity',
+          'cranial-nerves/central-scotoma',
+          'cranial-nerves/optic-disc-pallor',
+          'cranial-nerves/monocular-field-defect',
+        ],
+        { one: 0.7, both: 1.6 },
+      ),
     ],
     values: [
       reads('genetic-test', [
@@ -313,6 +408,17 @@ export const visualCauses: readonly Cause[] = [
       shows(discPallor, 5, 0.2),
       shows(afferentDefect, 0.3, 1.4),
       shows(['cranial-nerves/reduced-colour-vision'], 1.6, 0.7),
+    ],
+    sides: [
+      sided(
+        [
+          'cranial-nerves/reduced-visual-acuity',
+          'cranial-nerves/central-scotoma',
+          'cranial-nerves/optic-disc-pallor',
+          'cranial-nerves/monocular-field-defect',
+        ],
+        { one: 0.1, both: 1.5 },
+      ),
     ],
     values: [
       reads('genetic-test', [
@@ -352,6 +458,9 @@ export const visualCauses: readonly Cause[] = [
       told('tobacco', 2, 0.7),
       told('eye-pain', 0.1, 1.4),
       told('burning-feet', 2, 0.95),
+      told(['metronidazole', 'tacrolimus', 'chloroquine', 'methotrexate'], 1.6, 1),
+      told(['hearing-loss', 'paraesthesiae'], 1.3, 1),
+      told('vomiting', 1.2, 1),
     ],
     signs: [
       shows(['cranial-nerves/reduced-visual-acuity'], 2, 0.7),
@@ -360,6 +469,17 @@ export const visualCauses: readonly Cause[] = [
       shows(['cranial-nerves/altitudinal-field-defect'], 0.15, 1.05),
       shows(discSwelling, 0.4, 1.1),
       shows(['cranial-nerves/unreactive-pupil', 'cranial-nerves/dilated-pupil'], 1.5, 1),
+    ],
+    sides: [
+      sided(
+        [
+          'cranial-nerves/reduced-visual-acuity',
+          'cranial-nerves/central-scotoma',
+          'cranial-nerves/optic-disc-pallor',
+          'cranial-nerves/monocular-field-defect',
+        ],
+        { one: 0.2, both: 1.6 },
+      ),
     ],
     values: [
       reads('mri-brain', [
@@ -398,8 +518,12 @@ export const visualCauses: readonly Cause[] = [
     key: 'compressive-optic-neuropathy',
     group: 'compressive',
     label: 'Compression of the optic nerve (meningioma, glioma, aneurysm, mucocele)',
-    produces: [at(['optic-nerve'], 'common'), at(['orbital-apex'], 'uncommon')],
-    tempo: tempos.chronic,
+    produces: [
+      at(['optic-nerve'], 'common'),
+      at(['orbital-apex'], 'uncommon'),
+      at(['optic-chiasm', 'cavernous-sinus'], 'rare'),
+    ],
+    tempo: { hyperacute: 0.02, acute: 0.08, subacute: 0.25, chronic: 0.65 },
     courses: { progressive: 2.2, improving: 0.05, 'relapsing-remitting': 0.1, static: 0.4 },
     history: [
       told(['headache', 'new-headache', 'morning-headache'], 1.3, 0.9),
@@ -407,6 +531,8 @@ export const visualCauses: readonly Cause[] = [
       told(['cancer', 'lymphoma'], 3, 0.95),
       told(['jaw-claudication', 'scalp-tenderness'], 0.2, 1.02),
       told('loss-of-smell', 3, 0.98),
+      told(['sinus-or-ear-infection', 'pituitary-tumour', 'radiotherapy'], 1.8, 1),
+      told('transient-visual-loss', 1.3, 1),
     ],
     signs: [
       shows(['cranial-nerves/reduced-visual-acuity'], 2, 0.7),
@@ -415,6 +541,17 @@ export const visualCauses: readonly Cause[] = [
       shows(['inspection/proptosis'], 6, 0.85),
       shows(['inspection/cafe-au-lait-spots', 'inspection/neurofibromas'], 5, 0.98),
       shows(['cranial-nerves/altitudinal-field-defect'], 0.6, 1.05),
+    ],
+    sides: [
+      sided(
+        [
+          'cranial-nerves/reduced-visual-acuity',
+          'cranial-nerves/central-scotoma',
+          'cranial-nerves/optic-disc-pallor',
+          'cranial-nerves/monocular-field-defect',
+        ],
+        { one: 1.3, both: 0.4 },
+      ),
     ],
     values: [massOnScan],
     source: localization,
@@ -439,6 +576,7 @@ export const visualCauses: readonly Cause[] = [
       at(['optic-tract'], 'common'),
       at(['cavernous-sinus', 'optic-nerve'], 'uncommon'),
       at(['oculomotor-nerve'], 'rare'),
+      at(['abducens-nerve', 'raised-intracranial-pressure', 'no-lesion', 'cortex-temporal'], 'rare'),
     ],
     tempo: tempos.chronic,
     courses: { progressive: 2, improving: 0.1, 'relapsing-remitting': 0.1 },
@@ -449,6 +587,8 @@ export const visualCauses: readonly Cause[] = [
       told(['headache', 'new-headache', 'morning-headache'], 1.5, 0.8),
       told('thunderclap-headache', 0.2, 1.02),
       told(['fatigue', 'weight-loss'], 1.4, 0.95),
+      told('visual-loss', 1.3, 0.9),
+      told(['fever', 'eye-pain'], 0.5, 1),
     ],
     signs: [
       shows(['cranial-nerves/bitemporal-hemianopia'], 5, 0.4),
@@ -474,13 +614,14 @@ export const visualCauses: readonly Cause[] = [
     age: { from: 25, to: 85, outside: 0.4 },
     sex: { male: 1.2, female: 0.8 },
     history: [
-      told(['thunderclap-headache', 'new-headache'], 4.5, 0.9),
+      told(['thunderclap-headache', 'new-headache'], 3.5, 0.9),
       told(['thunderclap-headache', 'new-headache', 'headache'], 1.9, 0.12),
-      told('vomiting', 3, 0.5),
+      told('vomiting', 2.2, 0.6),
       told('pituitary-tumour', 20, 0.95),
       told(endocrine, 2.5, 0.8),
       told(['pregnancy', 'anticoagulant'], 2, 0.98),
       told(['visual-loss', 'diplopia'], 1.6, 0.6),
+      told(['numbness', 'weakness', 'vertigo', 'unsteadiness'], 0.6, 1),
     ],
     signs: [
       shows(['cranial-nerves/bitemporal-hemianopia'], 4, 0.6),
@@ -490,6 +631,18 @@ export const visualCauses: readonly Cause[] = [
         0.7,
       ),
       shows(['higher-function/drowsiness'], 2, 0.9),
+    ],
+    sides: [
+      sided(
+        [
+          'cranial-nerves/third-nerve-palsy',
+          'cranial-nerves/fourth-nerve-palsy',
+          'cranial-nerves/sixth-nerve-palsy',
+          'cranial-nerves/eye-abduction-weakness',
+          'cranial-nerves/ptosis',
+        ],
+        { one: 0.9, both: 2 },
+      ),
     ],
     quantities: [
       {
@@ -519,13 +672,15 @@ export const visualCauses: readonly Cause[] = [
       at(['optic-chiasm', 'optic-tract'], 'common'),
       at(['optic-nerve', 'raised-intracranial-pressure'], 'uncommon'),
     ],
-    tempo: tempos.chronic,
+    tempo: { hyperacute: 0.02, acute: 0.08, subacute: 0.25, chronic: 0.65 },
     courses: { progressive: 2, improving: 0.1, 'relapsing-remitting': 0.1 },
     history: [
       told(['headache', 'new-headache', 'morning-headache'], 1.8, 0.7),
       told(['amenorrhoea-or-galactorrhoea', 'sexual-dysfunction', 'hypothyroidism'], 2, 0.8),
       told('vomiting', 2, 0.9),
       told('acromegaly', 0.05, 1),
+      told(['visual-loss', 'behaviour-change'], 1.3, 1),
+      told('eye-pain', 0.5, 1),
     ],
     signs: [
       shows(['cranial-nerves/bitemporal-hemianopia'], 3, 0.6),
