@@ -152,7 +152,7 @@ export const cordCauses: readonly Cause[] = [
     history: [
       told(['spinal-surgery', 'recent-surgery', 'needle-near-nerve', 'ankylosing-spondylitis'], 3, 1),
       // Straining, lifting and labour raise the pressure in the epidural veins.
-      told(['heavy-exertion', 'pain-on-straining', 'pregnancy', 'trauma'], 2, 1),
+      told(['heavy-exertion', 'pain-on-straining', 'pregnancy', 'trauma'], 1.7, 1),
       told(['chronic-liver-disease', 'chronic-kidney-disease'], 1.5, 1),
       told('fever', 0.3, 1),
       told(['anticoagulant', 'bleeding-disorder', 'thrombophilia'], 12, 0.5),
@@ -225,7 +225,7 @@ export const cordCauses: readonly Cause[] = [
     age: { from: 15, to: 55, outside: 0.25 },
     sex: { male: 0.7, female: 1.3 },
     history: [
-      told(['resolved-deficit', 'similar-attacks-before'], 2, 0.95),
+      told(['resolved-deficit', 'similar-attacks-before'], 1.8, 0.95),
       told('tight-band', 1.6, 1),
       told('tnf-inhibitor', 2, 1),
       told(['cancer', 'lymphoma', 'anticoagulant'], 0.6, 1),
@@ -323,7 +323,7 @@ export const cordCauses: readonly Cause[] = [
     sex: { male: 0.3, female: 1.7 },
     history: [
       told(['lupus', 'sjogren-syndrome', 'myasthenia-gravis', 'family/autoimmune-disease'], 3, 0.97),
-      told(['resolved-deficit', 'similar-attacks-before'], 2, 1),
+      told(['resolved-deficit', 'similar-attacks-before'], 1.6, 1),
       told(['tight-band', 'neuropathic-pain'], 1.4, 1),
       told('visual-loss', 1.6, 1),
       // The area postrema makes people vomit for days before.
@@ -685,7 +685,7 @@ export const cordCauses: readonly Cause[] = [
     tempo: tempos.lifelong,
     sex: { male: 1.6, female: 0.4 },
     history: [
-      told(['hair-loss', 'vomiting', 'fatigue'], 2, 0.95),
+      told(['hair-loss', 'vomiting', 'fatigue'], 1.5, 0.95),
       told(['sexual-dysfunction', 'bladder-disturbance'], 1.5, 0.9),
       told(['family/similar-disorder', 'family/spastic-paraplegia', 'family/multiple-sclerosis'], 5, 0.7),
     ],

@@ -314,7 +314,7 @@ export const cordDiseaseCauses: readonly Cause[] = [
     courses: { 'relapsing-remitting': 1.5 },
     age: { from: 5, to: 45, outside: 0.4 },
     history: [
-      told(['resolved-deficit', 'similar-attacks-before', 'fluctuating-symptoms'], 2, 1),
+      told(['resolved-deficit', 'similar-attacks-before', 'fluctuating-symptoms'], 1.7, 1),
       told(['headache', 'heavy-exertion', 'pregnancy'], 1.4, 1),
       told('fever', 0.4, 1),
       told('neurogenic-claudication', 2, 1),
