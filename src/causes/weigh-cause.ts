@@ -111,7 +111,7 @@ function tempoModifiers(cause: Cause, exam: Exam): readonly Modifier[] {
   const { pace, durationDays } = exam.onset;
   if (pace !== undefined) {
     // Against a cause that would begin at any of the four paces equally often.
-    const ratio = shareOfPace(cause, pace, durationDays) / 0.25;
+    const ratio = shareOfPace(cause, pace, exam) / 0.25;
     const fit = ratio >= 1 ? 'fits' : 'is unusual';
     const text = `onset over ${paceWords[pace]} ${fit}`;
     modifiers.push({ ratio, reason: () => ({ pointer: '/history/onset/pace', text }) });
@@ -135,10 +135,19 @@ function tempoModifiers(cause: Cause, exam: Exam): readonly Modifier[] {
   return modifiers;
 }
 
-/** What began today is called acute and came within hours: it counts half as the one and half as the other. */
-function shareOfPace({ tempo }: Cause, pace: OnsetPace, durationDays: number | undefined): number {
+/** The least share of a chronic beginning where nothing has grown worse since. Judged. */
+const leastOfWhatStands = 0.1;
+
+/**
+ * What began today is called acute and came within hours: it counts half as the one and half as the other. What has stood
+ * still or mended for months is called chronic for its length, however it began.
+ */
+function shareOfPace({ tempo }: Cause, pace: OnsetPace, { onset, course }: Exam): number {
+  const { durationDays } = onset;
   const isToday = pace === 'acute' && durationDays !== undefined && durationDays < 1;
-  return isToday ? (tempo.hyperacute + tempo.acute) / 2 : tempo[pace];
+  if (isToday) return (tempo.hyperacute + tempo.acute) / 2;
+  const hasStopped = pace === 'chronic' && (course === 'static' || course === 'improving');
+  return hasStopped ? Math.max(leastOfWhatStands, tempo[pace]) : tempo[pace];
 }
 
 function personModifiers(cause: Cause, query: ExamQuery): readonly Modifier[] {

@@ -8,7 +8,7 @@ import { siteCatalogue } from '../localisation/sites.ts';
  * How much of the probability is kept for causes of places that the localisation does not name, because it may be wrong:
  * where one site is certain, and as much more as that site lacks of certainty. Judged.
  */
-const doubt = { always: 0.05, ofTheRest: 0.1 } as const;
+const doubt = { always: 0.08, ofTheRest: 0.1 } as const;
 
 /** How much likelier a cause of the same kind of site is than one of a place far off; of a neighbouring kind half as much. Judged. */
 const nearness = { sameKind: 8, neighbour: 4, elsewhere: 1 } as const;
@@ -57,11 +57,13 @@ export function allowForDoubt(
   for (const [cause, claim] of claims) prior.set(cause, (prior.get(cause) ?? 0) + (kept * claim) / total);
 }
 
-/** The square root, since the rate of a cause at its own place says only half of how common it is elsewhere. Judged. */
+/** Exponent of the rate of a cause at its own place, which says less than half of how common it is elsewhere. Judged. */
+const weightOfRate = 0.4;
+
 function claimOf(cause: Cause, localisations: readonly Ranked[]): number {
   const { kinds, rate } = reachOf(cause);
   const near = localisations.reduce((sum, { kind, probability }) => sum + probability * nearnessOf(kind, kinds), 0);
-  return near * Math.sqrt(rate);
+  return near * rate ** weightOfRate;
 }
 
 function nearnessOf(kind: SiteKind, kinds: ReadonlySet<SiteKind>): number {

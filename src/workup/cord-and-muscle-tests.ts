@@ -1,8 +1,62 @@
 import { commonPractice, read, recalled } from '../kernel/cite.ts';
 import type { WorkupRule } from './workup-rule.ts';
 
+const fiveYears = 5 * 365;
+
 /** Further tests by cause and red flag: cord, injured nerves and plexus, motor neuron, junction and muscle. */
 export const cordAndMuscleTests: readonly WorkupRule[] = [
+  {
+    tests: ['potassium'],
+    kinds: ['cord', 'brainstem', 'junction', 'muscle', 'polyneuropathy', 'polyradiculoneuropathy', 'anterior-horn'],
+    when: ({ bothArmsWeak, bothLegsWeak, cameWithin }) => bothArmsWeak && bothLegsWeak && cameWithin(7),
+    tier: 1,
+    priority: 'urgent',
+    because: 'potassium too low or too high weakens all limbs within hours, whatever the picture',
+    source: commonPractice,
+  },
+  {
+    tests: ['acetylcholine-receptor-antibody'],
+    sites: ['oculopharyngeal-myopathy', 'bulbar-motor-nuclei', 'axial-myopathy'],
+    causes: ['myasthenia-gravis', 'musk-myasthenia'],
+    tier: 1,
+    priority: 'routine',
+    because: 'lids, throat and neck that weaken may be myasthenic, which is treatable',
+    source: recalled('mg-consensus-2021'),
+  },
+  {
+    tests: ['electrocardiogram', 'mitochondrial-genes'],
+    kinds: ['junction'],
+    sites: ['oculopharyngeal-myopathy'],
+    when: ({ exam, query }) =>
+      (exam.onset.durationDays ?? 0) > fiveYears &&
+      query.hasAbnormal('cranial-nerves/ptosis') &&
+      query.hasAbnormal('cranial-nerves/ophthalmoplegia'),
+    tier: 2,
+    priority: 'routine',
+    because: 'lids and eyes that have failed for years: mitochondrial disease, which may block the heart',
+    source: recalled('amato-russell'),
+  },
+  {
+    tests: ['creatine-kinase'],
+    causes: [
+      'distal-myopathy',
+      'facioscapulohumeral-muscular-dystrophy',
+      'limb-girdle-muscular-dystrophy',
+      'myotonic-dystrophy',
+      'polymyositis',
+      'dermatomyositis',
+      'immune-mediated-necrotising-myopathy',
+      'inclusion-body-myositis',
+      'drug-or-toxic-myopathy',
+      'mcardle-disease',
+      'lipid-storage-myopathy',
+      'viral-or-infectious-myositis',
+    ],
+    tier: 1,
+    priority: 'routine',
+    because: 'cheap, and high where muscle breaks down',
+    source: recalled('amato-russell'),
+  },
   {
     tests: ['vitamin-b12', 'methylmalonic-acid', 'copper-and-zinc', 'full-blood-count'],
     causes: ['vitamin-b12-deficiency', 'copper-deficiency'],

@@ -40,6 +40,32 @@ function isAxonal(facts: BedsideFacts): boolean {
 export const neuropathyTests: readonly WorkupRule[] = [
   // Polyneuropathy
   {
+    tests: ['nerve-conduction-study'],
+    causes: [
+      'chemotherapy-neuropathy',
+      'drug-induced-polyneuropathy',
+      'fibular-compression-at-fibular-neck',
+      'multifocal-motor-neuropathy',
+      'vasculitic-neuropathy',
+      'guillain-barre-syndrome',
+      'chronic-inflammatory-demyelinating-polyradiculoneuropathy',
+    ],
+    when: ({ weakLimbs }) => weakLimbs.length > 0,
+    tier: 2,
+    priority: 'routine',
+    because: 'shows which nerves suffer, and whether axon or myelin',
+    source: emgBook,
+  },
+  {
+    tests: ['nerve-conduction-study', 'anti-ro-antibody', 'paraneoplastic-antibodies'],
+    sites: ['spinal-cord-posterior'],
+    when: ({ reducedReflexes, upperMotorSigns }) => reducedReflexes.length > 0 && upperMotorSigns.length === 0,
+    tier: 2,
+    priority: 'routine',
+    because: 'limbs that have lost position sense and jerks: the sensory ganglia rather than the columns',
+    source: emgBook,
+  },
+  {
     tests: ['glucose-or-hba1c', 'vitamin-b12', 'methylmalonic-acid', 'serum-immunofixation'],
     sites: symmetricNeuropathies,
     tier: 1,

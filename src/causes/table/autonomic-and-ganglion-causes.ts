@@ -33,6 +33,12 @@ export const autonomicAndGanglionCauses: readonly Cause[] = [
     courses: { progressive: 1, static: 1.2, 'relapsing-remitting': 0.7 },
     age: { from: 20, to: 110, outside: 0.4 },
     history: [
+      told(
+        ['sjogren-syndrome', 'lupus', 'sarcoidosis', 'hiv-infection', 'monoclonal-gammopathy', 'coeliac-disease'],
+        0.4,
+        1.05,
+      ),
+      told(['burning-feet', 'neuropathic-pain'], 1.3, 0.8),
       told(['diabetes-mellitus', 'prediabetes'], 0.25, 1.3),
       told('alcohol-excess', 0.5, 1.1),
       told(['light-headed-on-standing', 'weight-loss', 'recent-weight-loss'], 0.5, 1.1),
@@ -78,6 +84,8 @@ export const autonomicAndGanglionCauses: readonly Cause[] = [
     label: 'Sjögren syndrome',
     mondo: mondo('MONDO:0010030', 'Sjogren syndrome'),
     produces: [
+      // Limbs that do not feel where they are look like a lesion of the posterior columns.
+      at(['spinal-cord-posterior'], 'rare'),
       inKind(['ganglion'], 'common'),
       at(['small-fibre-polyneuropathy', 'autonomic-neuropathy'], 'uncommon'),
       at([...lengthDependent, 'multiple-mononeuropathy'], 'rare'),
@@ -86,6 +94,7 @@ export const autonomicAndGanglionCauses: readonly Cause[] = [
     age: { from: 25, to: 110, outside: 0.4 },
     sex: { male: 0.3, female: 1.7 },
     history: [
+      told(['lymphoma', 'rash', 'interstitial-lung-disease'], 1.3, 1),
       told(['dry-eyes', 'dry-mouth', 'sjogren-syndrome'], 8, 0.35),
       told(['joint-pain', 'cold-white-fingers', 'fatigue'], 1.6, 0.95),
       told('family/autoimmune-disease', 1.4, 1),
@@ -116,7 +125,12 @@ export const autonomicAndGanglionCauses: readonly Cause[] = [
     key: 'paraneoplastic-sensory-neuronopathy',
     group: 'paraneoplastic',
     label: 'Paraneoplastic sensory neuronopathy',
-    produces: [inKind(['ganglion'], 'common')],
+    produces: [
+      at(['sensory-polyneuropathy', 'demyelinating-polyradiculoneuropathy'], 'rare'),
+      // Limbs that do not feel where they are look like a lesion of the posterior columns.
+      at(['spinal-cord-posterior'], 'rare'),
+      inKind(['ganglion'], 'common'),
+    ],
     tempo: tempos.subacute,
     courses: { progressive: 1.4, static: 0.5, improving: 0.2 },
     age: { from: 45, to: 110, outside: 0.2 },
@@ -147,7 +161,7 @@ export const autonomicAndGanglionCauses: readonly Cause[] = [
     key: 'idiopathic-sensory-ganglionopathy',
     group: 'immune',
     label: 'Idiopathic sensory ganglionopathy',
-    produces: [inKind(['ganglion'], 'very-common')],
+    produces: [at(['spinal-cord-posterior'], 'rare'), inKind(['ganglion'], 'very-common')],
     tempo: tempos.subacuteOrChronic,
     age: { from: 25, to: 110, outside: 0.4 },
     history: [
@@ -173,7 +187,7 @@ export const autonomicAndGanglionCauses: readonly Cause[] = [
     key: 'hiv-or-viral-ganglionopathy',
     group: 'infective',
     label: 'Ganglionopathy with HIV or another virus',
-    produces: [inKind(['ganglion'], 'uncommon')],
+    produces: [at(['spinal-cord-posterior', 'sensory-polyneuropathy'], 'rare'), inKind(['ganglion'], 'uncommon')],
     tempo: tempos.acuteOrSubacute,
     history: [
       told(['hiv-infection', 'herpes-zoster'], 12, 0.3),
@@ -199,7 +213,8 @@ export const autonomicAndGanglionCauses: readonly Cause[] = [
     courses: { improving: 0.4, 'relapsing-remitting': 0.5 },
     age: { from: 25, to: 110, outside: 0.3 },
     history: [
-      told('diabetes-mellitus', 6, 0.05),
+      told(['light-headed-on-standing', 'syncope'], 1.5, 0.9),
+      told(['diabetes-mellitus', 'insulin-or-sulfonylurea'], 6, 0.05),
       told(['sexual-dysfunction', 'early-satiety', 'altered-sweating'], 1.5, 0.9),
       told(['burning-feet', 'known-neuropathy', 'numbness'], 1.5, 0.9),
     ],
@@ -222,6 +237,7 @@ export const autonomicAndGanglionCauses: readonly Cause[] = [
     durationDays: { from: 365, outside: 0.3, source: fromMemory },
     age: { from: 45, to: 110, outside: 0.15 },
     history: [
+      told(['dream-enactment', 'sexual-dysfunction', 'bladder-disturbance', 'altered-sweating'], 1.5, 0.95),
       told(['light-headed-on-standing', 'syncope'], 2, 0.2),
       told('diabetes-mellitus', 0.1, 1.4),
       told(['numbness', 'burning-feet', 'paraesthesiae', 'neuropathic-pain'], 0.3, 1.5),
@@ -251,11 +267,14 @@ export const autonomicAndGanglionCauses: readonly Cause[] = [
     key: 'autoimmune-autonomic-ganglionopathy',
     group: 'immune',
     label: 'Autoimmune autonomic ganglionopathy',
-    produces: [at(['autonomic-neuropathy'], 'common')],
+    produces: [at(['cauda-equina', 'small-fibre-polyneuropathy'], 'rare'), at(['autonomic-neuropathy'], 'common')],
     tempo: tempos.acuteOrSubacute,
     courses: { 'relapsing-remitting': 1, improving: 1 },
     sex: { male: 0.8, female: 1.2 },
     history: [
+      told(['light-headed-on-standing', 'syncope'], 2, 0.6),
+      told(['bladder-disturbance', 'bowel-disturbance', 'sexual-dysfunction', 'abdominal-pain'], 1.4, 0.95),
+      told(['cancer', 'tobacco'], 1.2, 1),
       told(['preceding-infection', 'preceding-respiratory-infection', 'preceding-gastroenteritis'], 3, 0.7),
       told(['dry-mouth', 'dry-eyes', 'early-satiety', 'altered-sweating'], 2.5, 0.4),
       told('recent-vaccination', 1.5, 1),
@@ -282,7 +301,11 @@ export const autonomicAndGanglionCauses: readonly Cause[] = [
     tempo: tempos.any,
     age: { from: 40, to: 110, outside: 0.4 },
     history: [
-      told(['alpha-blocker', 'diuretic', 'levodopa', 'antipsychotic', 'opioid', 'beta-blocker'], 6, 0.1),
+      told(
+        ['alpha-blocker', 'diuretic', 'levodopa', 'antipsychotic', 'opioid', 'beta-blocker', 'serotonergic-medicine'],
+        6,
+        0.1,
+      ),
       told(['early-satiety', 'altered-sweating', 'dry-mouth'], 0.5, 1.1),
     ],
     signs: [

@@ -302,6 +302,8 @@ export const brainCauses: readonly Cause[] = [
     tempo: { hyperacute: 0.07, acute: 0.13, subacute: 0.3, chronic: 0.5 },
     courses: { progressive: 1.2 },
     history: [
+      told(['ankylosing-spondylitis', 'tuberculosis', 'perinatal-injury', 'lupus'], 2, 1),
+      told(['headache', 'falls'], 1.2, 1),
       told('similar-attacks-before', 1.5, 1),
       told(['rheumatoid-arthritis', 'down-syndrome'], 15, 0.4),
       told(['neck-trauma', 'trauma'], 3, 0.9),

@@ -1,5 +1,5 @@
 import { commonPractice, fromMemory, read, recalled } from '../../kernel/cite.ts';
-import { at, atLeast, atRoot, type Cause, inKind, mondo, reads, shows, tempos, told } from './cause.ts';
+import { at, atLeast, atRoot, type Cause, inKind, mondo, reads, shows, tempos, told, under } from './cause.ts';
 
 const cordChapter = recalled('adams-victor', 'diseases of the spinal cord');
 const anyCord = ['cord'] as const;
@@ -11,6 +11,9 @@ export const cordCauses: readonly Cause[] = [
     group: 'compressive',
     label: 'Degenerative cervical myelopathy',
     produces: [
+      inKind(anyCord, 'rare', 'lumbosacral'),
+      // Numb hands are taken for the carpal tunnel, and arms that waste for the motor cells. Behrbalk 2013 (recalled).
+      at(['median-nerve-wrist', 'lower-motor-neuron-system', 'multiple-mononeuropathy'], 'rare'),
       inKind(anyCord, 'uncommon', 'thoracic'),
       at(['foramen-magnum', 'upper-motor-neuron-system', 'motor-neuron-system', 'adjacent-nerve-roots'], 'rare'),
       inKind(anyCord, 'very-common', 'cervical'),
@@ -19,10 +22,17 @@ export const cordCauses: readonly Cause[] = [
       at(['spinal-cord-lateral'], 'common'),
       at(['spinal-cord-posterolateral'], 'common'),
     ],
-    tempo: tempos.chronic,
+    tempo: { hyperacute: 0.02, acute: 0.05, subacute: 0.18, chronic: 0.75 },
     courses: { progressive: 1.3, 'relapsing-remitting': 0.3 },
     age: { from: 45, to: 110, outside: 0.25 },
-    history: [told('neck-pain', 1.5, 0.8), told('clumsiness', 1.5, 0.8), told('fever', 0.3, 1.05)],
+    history: [
+      told(['spinal-stenosis', 'disc-herniation', 'spinal-surgery'], 2, 1),
+      told(['radicular-arm-pain', 'electric-shock-on-neck-flexion', 'falls'], 1.3, 1),
+      told('optic-neuritis', 0.4, 1),
+      told('neck-pain', 1.5, 0.8),
+      told('clumsiness', 1.5, 0.8),
+      told('fever', 0.3, 1.05),
+    ],
     signs: [
       shows(['special-tests/hoffmann'], 2.2, 0.63),
       shows(['special-tests/inverted-brachioradialis'], 2.5, 0.7),
@@ -63,12 +73,15 @@ export const cordCauses: readonly Cause[] = [
     courses: { progressive: 1.6, improving: 0.05, 'relapsing-remitting': 0.05 },
     age: { from: 40, to: 110, outside: 0.35 },
     history: [
+      told(['tight-band', 'radiotherapy'], 1.5, 1),
+      told('fever', 0.5, 1),
       told(['cancer', 'lymphoma'], 20, 0.25),
       told(['back-pain', 'thoracic-back-pain'], 2, 0.3),
       told(['weight-loss', 'recent-weight-loss'], 2, 0.8),
       told('night-spinal-pain', 2.5, 0.8),
     ],
     signs: [shows(['inspection/enlarged-lymph-nodes', 'inspection/spinal-tenderness'], 1.8, 0.9)],
+    quantities: [atLeast('calcium', 2.65, 'mmol/L', 2, 1)],
     values: [
       reads(
         'mri-whole-spine',
@@ -86,8 +99,12 @@ export const cordCauses: readonly Cause[] = [
     group: 'infective',
     label: 'Spinal epidural abscess',
     produces: [inKind(anyCord, 'uncommon'), inKind(['cauda-equina'], 'uncommon')],
-    tempo: tempos.acute,
+    // The back aches for days to weeks before the limbs fail. Darouiche 2006 (recalled).
+    tempo: { hyperacute: 0.08, acute: 0.5, subacute: 0.36, chronic: 0.06 },
     history: [
+      told(['chronic-kidney-disease', 'chronic-liver-disease', 'alcohol-excess'], 2, 0.98),
+      told(['dental-procedure', 'needle-near-nerve', 'tuberculosis', 'sinus-or-ear-infection'], 2, 1),
+      told('night-spinal-pain', 1.5, 1),
       told('fever', 10, 0.45),
       told(['back-pain', 'thoracic-back-pain', 'neck-pain'], 2, 0.2),
       told('diabetes-mellitus', 2, 0.9),
@@ -100,8 +117,16 @@ export const cordCauses: readonly Cause[] = [
         0.95,
       ),
     ],
-    signs: [shows(['inspection/spinal-tenderness'], 4, 0.7)],
-    quantities: [atLeast('crp', 50, 'mg/L', 5, 0.2)],
+    signs: [
+      shows(['special-tests/neck-stiffness'], 2, 0.95),
+      shows(['autonomic/fever'], 2, 0.9),
+      shows(['inspection/spinal-tenderness'], 4, 0.7),
+    ],
+    quantities: [
+      atLeast('esr', 30, 'mm/h', 3, 0.15),
+      atLeast('white-cells', 11, '10*9/L', 2, 0.6),
+      atLeast('crp', 50, 'mg/L', 5, 0.2),
+    ],
     values: [
       reads('mri-whole-spine', [
         ['infection-or-abscess', 60],
@@ -115,6 +140,9 @@ export const cordCauses: readonly Cause[] = [
     group: 'vascular',
     label: 'Spinal epidural haematoma',
     produces: [
+      at(['nerve-root', 'adjacent-nerve-roots', 'polyradiculopathy', 'lumbosacral-plexus'], 'rare'),
+      // Limbs limp without jerks in spinal shock are taken for a disease of roots and nerves.
+      at(['demyelinating-polyradiculoneuropathy'], 'rare'),
       inKind(anyCord, 'uncommon'),
       at(['spinal-cord-transverse', 'spinal-cord-hemisection'], 'uncommon'),
       at(['internal-capsule', 'foramen-magnum'], 'rare'),
@@ -122,11 +150,17 @@ export const cordCauses: readonly Cause[] = [
     ],
     tempo: { hyperacute: 0.66, acute: 0.28, subacute: 0.04, chronic: 0.02 },
     history: [
+      told(['spinal-surgery', 'recent-surgery', 'needle-near-nerve', 'ankylosing-spondylitis'], 3, 1),
+      // Straining, lifting and labour raise the pressure in the epidural veins.
+      told(['heavy-exertion', 'pain-on-straining', 'pregnancy', 'trauma'], 1.7, 1),
+      told(['chronic-liver-disease', 'chronic-kidney-disease'], 1.5, 1),
+      told('fever', 0.3, 1),
       told(['anticoagulant', 'bleeding-disorder', 'thrombophilia'], 12, 0.5),
       told('antiplatelet', 1.5, 1),
-      told(['back-pain', 'thoracic-back-pain', 'neck-pain'], 3, 0.3),
+      told(['back-pain', 'thoracic-back-pain', 'neck-pain', 'shoulder-pain', 'radicular-arm-pain'], 3, 0.3),
       told('lumbar-puncture-or-epidural', 10, 0.9),
     ],
+    quantities: [atLeast('inr', 3, '{INR}', 6, 0.8), under('platelets', 50, '10*9/L', 6, 0.95)],
     values: [
       reads('mri-whole-spine', [
         ['haematoma', 60],
@@ -147,7 +181,13 @@ export const cordCauses: readonly Cause[] = [
     ],
     tempo: tempos.sudden,
     courses: { progressive: 0.3, static: 1.6, improving: 1.3 },
-    history: [told(['trauma', 'limb-fracture-or-dislocation', 'neck-trauma', 'spinal-fracture'], 50, 0.02)],
+    history: [
+      told(['trauma', 'limb-fracture-or-dislocation', 'neck-trauma', 'spinal-fracture', 'head-injury'], 50, 0.02),
+      // A stiff or brittle spine breaks at a fall from standing.
+      told(['ankylosing-spondylitis', 'osteoporosis'], 3, 1),
+      told('spinal-surgery', 1.5, 1),
+      told('fever', 0.3, 1),
+    ],
     source: commonPractice,
   },
   {
@@ -185,9 +225,13 @@ export const cordCauses: readonly Cause[] = [
     age: { from: 15, to: 55, outside: 0.25 },
     sex: { male: 0.7, female: 1.3 },
     history: [
+      told(['resolved-deficit', 'similar-attacks-before'], 1.8, 0.95),
+      told('tight-band', 1.6, 1),
+      told('tnf-inhibitor', 2, 1),
+      told(['cancer', 'lymphoma', 'anticoagulant'], 0.6, 1),
       told('multiple-sclerosis', 12, 0.6),
       told('optic-neuritis', 4, 0.9),
-      told('family/similar-disorder', 2, 1),
+      told(['family/similar-disorder', 'family/multiple-sclerosis'], 2.5, 1),
       told(['paraesthesiae', 'numbness', 'electric-shock-on-neck-flexion'], 1.3, 0.95),
       told(['hypertension', 'atrial-fibrillation', 'ischaemic-heart-disease'], 0.6, 1.02),
     ],
@@ -199,7 +243,20 @@ export const cordCauses: readonly Cause[] = [
         0.95,
       ),
     ],
+    quantities: [atLeast('csf-white-cells', 50, '10*6/L', 0.2, 1.1)],
     values: [
+      reads('visual-evoked-potentials', [
+        ['delayed', 3],
+        ['normal', 0.6],
+      ]),
+      ...(['mri-cervical-spine', 'mri-thoracic-spine', 'mri-whole-spine'] as const).map((result) =>
+        reads(result, [
+          ['cord-lesion-short', 5],
+          ['cord-lesion-long', 0.2],
+          ['cord-compression', 0.05],
+          ['normal', 0.4],
+        ]),
+      ),
       reads('mri-brain', [
         ['demyelinating-lesions', 10],
         ['normal', 0.1],
@@ -216,15 +273,39 @@ export const cordCauses: readonly Cause[] = [
     group: 'immune',
     label: 'Idiopathic transverse myelitis',
     mondo: mondo('MONDO:0015344', 'idiopathic acute transverse myelitis'),
-    produces: [at(['spinal-cord-transverse', 'conus-medullaris'], 'common'), inKind(anyCord, 'uncommon')],
+    produces: [
+      // In spinal shock it is taken for a disease of the roots.
+      at(['demyelinating-polyradiculoneuropathy', 'polyradiculopathy'], 'rare'),
+      at(['spinal-cord-transverse', 'conus-medullaris'], 'common'),
+      inKind(anyCord, 'uncommon'),
+    ],
     // The worst is reached between four hours and three weeks.
     tempo: { hyperacute: 0.1, acute: 0.58, subacute: 0.28, chronic: 0.04 },
     durationDays: { to: 60, outside: 0.3, source: read('transverse-myelitis-2002', 'nadir 4 hours to 21 days') },
     history: [
+      told('recent-vaccination', 2, 1),
+      told(['thoracic-back-pain', 'back-pain', 'tight-band', 'numbness', 'paraesthesiae'], 1.2, 0.9),
+      told(['cancer', 'anticoagulant', 'injecting-drug-use'], 0.5, 1),
       told(['preceding-infection', 'preceding-respiratory-infection', 'preceding-gastroenteritis'], 2.5, 0.9),
       told(['trauma', 'limb-fracture-or-dislocation', 'neck-trauma'], 0.1, 1),
     ],
     quantities: [atLeast('csf-white-cells', 5, '10*6/L', 3, 0.5)],
+    values: [
+      ...(['mri-cervical-spine', 'mri-thoracic-spine', 'mri-whole-spine'] as const).map((result) =>
+        reads(result, [
+          ['cord-lesion-long', 3],
+          ['cord-lesion-short', 1.5],
+          ['cord-compression', 0.03],
+          ['normal', 0.2],
+        ]),
+      ),
+      reads('mri-brain', [
+        ['demyelinating-lesions', 0.2],
+        ['normal', 1.3],
+      ]),
+      reads('aquaporin-4-antibody', [['positive', 0.05]]),
+      reads('mog-antibody', [['positive', 0.1]]),
+    ],
     source: read('transverse-myelitis-2002'),
   },
   {
@@ -241,12 +322,28 @@ export const cordCauses: readonly Cause[] = [
     courses: { 'relapsing-remitting': 3 },
     sex: { male: 0.3, female: 1.7 },
     history: [
+      told(['lupus', 'sjogren-syndrome', 'myasthenia-gravis', 'family/autoimmune-disease'], 3, 0.97),
+      told(['resolved-deficit', 'similar-attacks-before'], 1.6, 1),
+      told(['tight-band', 'neuropathic-pain'], 1.4, 1),
+      told('visual-loss', 1.6, 1),
       // The area postrema makes people vomit for days before.
       told('vomiting', 2, 1),
       told('hiccups', 8, 0.98),
       told('optic-neuritis', 4, 0.9),
     ],
     values: [
+      ...(['mri-cervical-spine', 'mri-thoracic-spine', 'mri-whole-spine'] as const).map((result) =>
+        reads(result, [
+          ['cord-lesion-long', 5],
+          ['cord-lesion-short', 0.3],
+          ['cord-compression', 0.03],
+          ['normal', 0.2],
+        ]),
+      ),
+      reads('csf-oligoclonal-bands', [
+        ['positive', 0.4],
+        ['negative', 1.3],
+      ]),
       reads(
         'aquaporin-4-antibody',
         [
@@ -271,7 +368,26 @@ export const cordCauses: readonly Cause[] = [
     ],
     tempo: { hyperacute: 0.06, acute: 0.62, subacute: 0.27, chronic: 0.05 },
     age: { from: 0, to: 50, outside: 0.4 },
+    history: [
+      told('optic-neuritis', 4, 0.95),
+      told(['preceding-infection', 'preceding-respiratory-infection', 'recent-vaccination'], 2, 0.95),
+      told(['fever', 'headache', 'seizure', 'eye-pain'], 1.5, 1),
+      told(['resolved-deficit', 'similar-attacks-before'], 1.5, 1),
+      told('bladder-disturbance', 1.3, 1),
+    ],
     values: [
+      ...(['mri-cervical-spine', 'mri-thoracic-spine', 'mri-whole-spine'] as const).map((result) =>
+        reads(result, [
+          ['cord-lesion-long', 3],
+          ['cord-lesion-short', 1],
+          ['cord-compression', 0.03],
+        ]),
+      ),
+      reads('csf-oligoclonal-bands', [
+        ['positive', 0.3],
+        ['negative', 1.3],
+      ]),
+      reads('aquaporin-4-antibody', [['positive', 0.05]]),
       reads('mog-antibody', [
         ['positive', 40],
         ['negative', 0.1],
@@ -284,6 +400,7 @@ export const cordCauses: readonly Cause[] = [
     group: 'vascular',
     label: 'Spinal cord infarction',
     produces: [
+      at(['demyelinating-polyradiculoneuropathy'], 'rare'),
       at(['spinal-cord-central', 'spinal-cord-hemisection'], 'common'),
       at(['cauda-equina', 'lower-motor-neuron-system'], 'rare'),
       at(['spinal-cord-posterior', 'spinal-cord-posterolateral'], 'uncommon'),
@@ -296,7 +413,25 @@ export const cordCauses: readonly Cause[] = [
     courses: { progressive: 0.3, monophasic: 1.5 },
     age: { from: 40, to: 110, outside: 0.5 },
     history: [
-      told(['hypertension', 'hyperlipidaemia', 'peripheral-arterial-disease', 'ischaemic-heart-disease'], 1.6, 0.7),
+      told(
+        [
+          'hypertension',
+          'hyperlipidaemia',
+          'peripheral-arterial-disease',
+          'ischaemic-heart-disease',
+          'diabetes-mellitus',
+          'tobacco',
+          'atrial-fibrillation',
+        ],
+        1.6,
+        0.7,
+      ),
+      // A fall of pressure, a clamped aorta, a needle or torn artery at the root, a splinter of disc in the young.
+      told(['cardiac-arrest', 'cocaine-or-stimulants', 'syncope'], 2.5, 1),
+      told(['recent-surgery', 'needle-near-nerve', 'lumbar-puncture-or-epidural'], 1.6, 1),
+      told(['heavy-exertion', 'neck-trauma'], 2, 1),
+      told('thrombophilia', 2, 1),
+      told('fever', 0.3, 1),
       told('aortic-disease', 12, 0.95),
       // Most feel a sudden pain of the spine at the level.
       told(['neck-pain', 'back-pain', 'thoracic-back-pain'], 1.5, 0.8),
@@ -317,6 +452,8 @@ export const cordCauses: readonly Cause[] = [
     group: 'vascular',
     label: 'Spinal dural arteriovenous fistula',
     produces: [
+      at(['cauda-equina', 'polyradiculopathy', 'length-dependent-polyneuropathy'], 'rare'),
+      at(['spinal-cord-posterolateral', 'spinal-cord-lateral'], 'uncommon'),
       at(['conus-medullaris'], 'common'),
       inKind(anyCord, 'uncommon', 'thoracic'),
       at(['spinal-cord-transverse'], 'uncommon'),
@@ -327,6 +464,9 @@ export const cordCauses: readonly Cause[] = [
     age: { from: 45, to: 90, outside: 0.2 },
     sex: { male: 1.6, female: 0.4 },
     history: [
+      told(['heavy-exertion', 'corticosteroid'], 2, 1),
+      told(['spinal-stenosis', 'spinal-surgery', 'disc-herniation'], 1.3, 1),
+      told(['leg-weakness', 'difficulty-walking', 'bilateral-leg-pain'], 1.3, 0.8),
       told(['bladder-disturbance', 'sexual-dysfunction'], 1.5, 0.5),
       told(['neurogenic-claudication', 'fluctuating-symptoms'], 3, 0.95),
       told('fever', 0.4, 1),
@@ -346,12 +486,28 @@ export const cordCauses: readonly Cause[] = [
     group: 'compressive',
     label: 'Syringomyelia',
     mondo: mondo('MONDO:0017987', 'syringomyelia'),
-    produces: [at(['spinal-cord-central'], 'very-common')],
+    produces: [
+      inKind(anyCord, 'rare'),
+      at(['spinal-cord-hemisection', 'spinal-cord-anterior'], 'uncommon'),
+      at(['lower-motor-neuron-system', 'lower-trunk', 'medulla-lateral', 'bulbar-motor-nuclei'], 'rare'),
+      at(['spinal-cord-central'], 'very-common'),
+    ],
     tempo: tempos.chronic,
-    age: { from: 10, to: 65, outside: 0.4 },
+    age: { from: 8, to: 75, outside: 0.4 },
     courses: { progressive: 1.3 },
-    history: [told(['spinal-fracture'], 6, 0.9), told('painless-injury', 5, 0.8)],
-    signs: [shows(['inspection/scoliosis'], 3, 0.9), shows(['inspection/neuropathic-joint'], 5, 0.95)],
+    history: [
+      // It grows for years after an injury, an operation or an inflammation of the cord's coverings.
+      told(['neck-trauma', 'trauma', 'spinal-surgery', 'tuberculosis'], 2.5, 0.97),
+      told(['pain-on-straining', 'neck-pain', 'neuropathic-pain'], 1.4, 0.95),
+      told(['muscle-thinning', 'arm-weakness'], 1.3, 0.95),
+      told(['spinal-fracture'], 6, 0.9),
+      told('painless-injury', 5, 0.8),
+    ],
+    signs: [
+      shows(['cranial-nerves/horner-syndrome'], 2, 1),
+      shows(['inspection/scoliosis'], 3, 0.9),
+      shows(['inspection/neuropathic-joint'], 5, 0.95),
+    ],
     values: [
       reads('mri-cervical-spine', [
         ['syrinx', 60],
@@ -365,15 +521,22 @@ export const cordCauses: readonly Cause[] = [
     group: 'neoplastic',
     label: 'Tumour within the spinal cord',
     produces: [at(['spinal-cord-central', 'spinal-cord-hemisection'], 'common'), inKind(anyCord, 'uncommon')],
-    tempo: tempos.chronic,
+    // A few bleed, or swell within days.
+    tempo: { hyperacute: 0.03, acute: 0.08, subacute: 0.24, chronic: 0.65 },
     courses: { progressive: 1.6, improving: 0.1 },
     history: [
+      told(['bladder-disturbance', 'neuropathic-pain'], 1.2, 1),
+      told('fever', 0.4, 1),
       // It grows again years after it was removed.
       told(['spinal-surgery', 'radiotherapy'], 1.5, 1),
       told(['back-pain', 'thoracic-back-pain', 'neck-pain', 'night-spinal-pain'], 1.5, 0.7),
       told(['cancer', 'lymphoma'], 0.6, 1.05),
     ],
-    values: (['mri-thoracic-spine', 'mri-whole-spine'] as const).map((result) =>
+    signs: [
+      shows(['inspection/scoliosis'], 2, 1),
+      shows(['inspection/neurofibromas', 'inspection/cafe-au-lait-spots'], 4, 1),
+    ],
+    values: (['mri-cervical-spine', 'mri-thoracic-spine', 'mri-whole-spine'] as const).map((result) =>
       reads(result, [
         ['cord-lesion-long', 3],
         ['cord-lesion-short', 1.5],
@@ -388,21 +551,25 @@ export const cordCauses: readonly Cause[] = [
     group: 'neoplastic',
     label: 'Spinal meningioma or nerve-sheath tumour',
     produces: [
+      at(['foramen-magnum', 'adjacent-nerve-roots', 'polyradiculopathy'], 'rare'),
       at(['spinal-cord-hemisection', 'spinal-cord-transverse'], 'common'),
       inKind(anyCord, 'uncommon'),
       inKind(['cauda-equina', 'root'], 'uncommon'),
     ],
-    tempo: tempos.chronic,
+    tempo: { hyperacute: 0.02, acute: 0.06, subacute: 0.24, chronic: 0.68 },
     // It is mostly found within one or two years.
     durationDays: { to: 2190, outside: 0.4, source: fromMemory },
     courses: { progressive: 1.6, improving: 0.1 },
     sex: { male: 0.7, female: 1.3 },
     history: [
+      told(['radicular-arm-pain', 'radicular-leg-pain', 'tight-band', 'flank-pain'], 1.4, 1),
+      told('radiotherapy', 1.5, 1),
+      told('fever', 0.3, 1),
       told(['back-pain', 'thoracic-back-pain', 'neck-pain', 'night-spinal-pain'], 1.5, 0.7),
       told(['cancer', 'lymphoma'], 0.6, 1.05),
     ],
     signs: [shows(['inspection/neurofibromas', 'inspection/cafe-au-lait-spots'], 12, 0.95)],
-    values: (['mri-thoracic-spine', 'mri-whole-spine'] as const).map((result) =>
+    values: (['mri-cervical-spine', 'mri-thoracic-spine', 'mri-whole-spine'] as const).map((result) =>
       reads(result, [
         ['cord-compression', 8],
         ['root-compression', 3],
@@ -416,6 +583,8 @@ export const cordCauses: readonly Cause[] = [
     group: 'compressive',
     label: 'Thoracic disc herniation',
     produces: [
+      at(['intercostal-nerves'], 'uncommon'),
+      at(['no-lesion'], 'rare'),
       inKind(['cord'], 'uncommon', 'lumbosacral'),
       at(['spinal-cord-hemisection', 'spinal-cord-transverse'], 'common', 'thoracic'),
       at(['conus-medullaris', 'spinal-cord-lateral'], 'uncommon'),
@@ -425,13 +594,18 @@ export const cordCauses: readonly Cause[] = [
     ],
     age: { from: 20, to: 90, outside: 0.3 },
     // Of those who come to operation a fifth grew weak within days to weeks.
-    tempo: { hyperacute: 0.04, acute: 0.12, subacute: 0.34, chronic: 0.5 },
+    tempo: { hyperacute: 0.05, acute: 0.18, subacute: 0.32, chronic: 0.45 },
     durationDays: { to: 2190, outside: 0.4, source: fromMemory },
     history: [
+      told(['flank-pain', 'abdominal-pain', 'tight-band', 'pain-on-straining'], 1.8, 1),
+      told('disc-herniation', 3, 1),
+      told(['heavy-exertion', 'trauma'], 1.5, 1),
+      told('fever', 0.3, 1),
       told(['back-pain', 'thoracic-back-pain'], 1.5, 0.7),
       // At the first thoracic root it hurts and behaves as a disc of the neck does.
       told(['radicular-arm-pain', 'neck-pain', 'shoulder-pain'], 1.6, 0.95),
     ],
+    signs: [shows(['inspection/abdominal-bulge'], 4, 1)],
     values: (['mri-thoracic-spine', 'mri-whole-spine'] as const).map((result) =>
       reads(result, [
         ['cord-compression', 8],
@@ -448,13 +622,19 @@ export const cordCauses: readonly Cause[] = [
     inheritance: ['autosomal-dominant', 'autosomal-recessive', 'x-linked'],
     mondo: mondo('MONDO:0019064', 'hereditary spastic paraplegia'),
     produces: [
+      at(['spinal-cord-transverse', 'motor-polyneuropathy'], 'rare'),
       at(['spinal-cord-lateral', 'upper-motor-neuron-system'], 'common'),
       inKind(anyCord, 'uncommon', 'thoracic'),
       at(['spinal-cord-posterolateral'], 'uncommon'),
       inKind(['motor-neuron-system'], 'uncommon'),
     ],
     tempo: tempos.lifelong,
-    history: [told(['family/similar-disorder', 'family/spastic-paraplegia'], 15, 0.3)],
+    history: [
+      told('family/consanguinity', 3, 1),
+      told(['back-pain', 'thoracic-back-pain', 'perinatal-injury'], 0.5, 1.05),
+      told(['stiffness', 'falls'], 1.3, 1),
+      told(['family/similar-disorder', 'family/spastic-paraplegia'], 15, 0.3),
+    ],
     signs: [shows(['inspection/pes-cavus'], 4, 0.8)],
     source: cordChapter,
   },
@@ -464,6 +644,7 @@ export const cordCauses: readonly Cause[] = [
     label: 'Myelopathy of human T-lymphotropic virus 1',
     mondo: mondo('MONDO:0008039', 'tropical spastic paraparesis'),
     produces: [
+      inKind(anyCord, 'rare'),
       at(['spinal-cord-transverse'], 'uncommon'),
       at(['cerebellar-degeneration', 'upper-motor-neuron-system', 'spinal-cord-posterior'], 'rare'),
       inKind(anyCord, 'rare', 'thoracic'),
@@ -475,6 +656,8 @@ export const cordCauses: readonly Cause[] = [
     age: { from: 30, to: 75, outside: 0.5 },
     sex: { male: 0.7, female: 1.3 },
     history: [
+      told(['unprotected-sex', 'injecting-drug-use', 'family/spastic-paraplegia'], 1.5, 1),
+      told(['dry-eyes', 'dry-mouth', 'visual-loss'], 1.3, 1),
       told('travel', 8, 0.3),
       told('bladder-disturbance', 1.6, 0.6),
       told('back-pain', 1.6, 0.9),
@@ -494,10 +677,19 @@ export const cordCauses: readonly Cause[] = [
     label: 'Adrenomyeloneuropathy',
     inheritance: ['x-linked'],
     mondo: mondo('MONDO:0015339', 'adrenomyeloneuropathy'),
-    produces: [at(['spinal-cord-posterolateral', 'spinal-cord-lateral'], 'uncommon'), inKind(anyCord, 'rare')],
+    produces: [
+      at(['upper-motor-neuron-system', 'spinal-cord-posterior', 'length-dependent-polyneuropathy'], 'rare'),
+      at(['spinal-cord-posterolateral', 'spinal-cord-lateral'], 'uncommon'),
+      inKind(anyCord, 'rare'),
+    ],
     tempo: tempos.lifelong,
     sex: { male: 1.6, female: 0.4 },
-    history: [told('family/similar-disorder', 5, 0.7)],
+    history: [
+      told(['hair-loss', 'vomiting', 'fatigue'], 1.5, 0.95),
+      told(['sexual-dysfunction', 'bladder-disturbance'], 1.5, 0.9),
+      told(['family/similar-disorder', 'family/spastic-paraplegia', 'family/multiple-sclerosis'], 5, 0.7),
+    ],
+    quantities: [under('cortisol', 140, 'nmol/L', 6, 0.7)],
     source: cordChapter,
   },
   {
@@ -505,9 +697,15 @@ export const cordCauses: readonly Cause[] = [
     group: 'infective',
     label: 'Tabes dorsalis',
     mondo: mondo('MONDO:0005977', 'tabes dorsalis'),
-    produces: [at(['spinal-cord-posterior'], 'uncommon'), inKind(['ganglion'], 'uncommon')],
+    produces: [
+      at(['spinal-cord-posterolateral', 'polyradiculopathy', 'sensory-polyneuropathy'], 'rare'),
+      at(['spinal-cord-posterior'], 'uncommon'),
+      inKind(['ganglion'], 'uncommon'),
+    ],
     tempo: tempos.chronic,
     history: [
+      told(['bladder-disturbance', 'worse-in-the-dark', 'unsteadiness', 'visual-loss'], 1.5, 0.9),
+      told('alcohol-excess', 1.2, 1),
       told('syphilis', 30, 0.5),
       // Lightning pains of the legs and crises of the belly.
       told(['neuropathic-pain', 'leg-pain', 'bilateral-leg-pain', 'abdominal-pain'], 2.5, 0.6),

@@ -18,6 +18,7 @@ export const hereditaryMuscleCauses: readonly Cause[] = [
     age: { from: 0, to: 30, outside: 0.05 },
     sex: { male: 1.9, female: 0.04 },
     history: [
+      told(['falls', 'difficulty-with-stairs', 'exercise-cramps'], 1.4, 0.95),
       told(kin, 4, 0.85),
       told(['cardiomyopathy', 'family/cardiomyopathy-or-sudden-death'], 3, 0.9),
       told('rash', 0.3, 1),
@@ -63,10 +64,20 @@ export const hereditaryMuscleCauses: readonly Cause[] = [
     label: 'Oculopharyngeal muscular dystrophy',
     inheritance: ['autosomal-dominant'],
     mondo: mondo('MONDO:0008116', 'oculopharyngeal muscular dystrophy'),
-    produces: [at(['oculopharyngeal-myopathy'], 'very-common'), at(['proximal-myopathy'], 'rare')],
+    produces: [
+      at(['bulbar-motor-nuclei', 'postsynaptic-junction'], 'rare'),
+      at(['oculopharyngeal-myopathy'], 'very-common'),
+      at(['proximal-myopathy'], 'rare'),
+    ],
     tempo: tempos.chronic,
     age: { from: 40, to: 80, outside: 0.1 },
-    history: [told(kin, 5, 0.6), told('dysphagia', 3, 0.3), told(['diplopia', 'fluctuating-symptoms'], 0.5, 1.2)],
+    history: [
+      told('drooping-eyelids', 2, 0.6),
+      told(['weight-loss', 'voice-change'], 1.2, 1),
+      told(kin, 5, 0.6),
+      told('dysphagia', 3, 0.3),
+      told(['diplopia', 'fluctuating-symptoms'], 0.5, 1.2),
+    ],
     values: [
       reads('genetic-test', [
         ['other', 8],
@@ -81,16 +92,28 @@ export const hereditaryMuscleCauses: readonly Cause[] = [
     label: 'Chronic progressive external ophthalmoplegia',
     inheritance: ['mitochondrial', 'autosomal-dominant'],
     mondo: mondo('MONDO:0005181', 'progressive external ophthalmoplegia'),
-    produces: [at(['oculomotor-nerve'], 'rare'), at(['oculopharyngeal-myopathy'], 'very-common')],
+    produces: [
+      // Lids that have hung for years are called myasthenia first.
+      at(['postsynaptic-junction'], 'uncommon'),
+      at(['oculomotor-nerve'], 'rare'),
+      at(['oculopharyngeal-myopathy'], 'very-common'),
+    ],
     tempo: tempos.lifelong,
     age: { from: 5, to: 60, outside: 0.4 },
     history: [
+      told('drooping-eyelids', 1.6, 0.7),
+      told(['family/similar-disorder', 'visual-loss', 'migraine'], 1.2, 1),
       told(kin, 4, 0.85),
       told(['hearing-loss', 'diabetes-mellitus'], 2.5, 0.9),
       told(['fluctuating-symptoms', 'fatigable-weakness'], 0.4, 1.3),
     ],
     signs: [shows(['cranial-nerves/ophthalmoplegia'], 3, 0.2)],
     values: [
+      reads('achr-antibody', [
+        ['positive', 0.03],
+        ['negative', 2],
+      ]),
+      reads('ecg', [['conduction-disease', 3]]),
       reads('muscle-biopsy', [
         ['mitochondrial', 12],
         ['normal', 0.3],
@@ -105,11 +128,13 @@ export const hereditaryMuscleCauses: readonly Cause[] = [
     inheritance: ['mitochondrial', 'autosomal-recessive'],
     mondo: mondo('MONDO:0009637', 'inborn mitochondrial myopathy'),
     produces: [
+      at(['axial-myopathy', 'postsynaptic-junction', 'distal-myopathy'], 'rare'),
       at(['proximal-myopathy', 'oculopharyngeal-myopathy'], 'uncommon'),
       at(['facioscapulohumeral-myopathy'], 'rare'),
     ],
     tempo: tempos.lifelong,
     history: [
+      told(['exercise-cramps', 'muscle-pain', 'cardiomyopathy', 'stroke'], 1.4, 1),
       told(kin, 4, 0.85),
       told(['hearing-loss', 'diabetes-mellitus', 'seizure', 'migraine'], 2.5, 0.8),
       told('fatigue', 2, 0.5),
@@ -131,8 +156,16 @@ export const hereditaryMuscleCauses: readonly Cause[] = [
     mondo: mondo('MONDO:0009290', 'glycogen storage disease II'),
     produces: [at(['proximal-myopathy', 'axial-myopathy'], 'uncommon'), at(['facioscapulohumeral-myopathy'], 'rare')],
     tempo: tempos.lifelong,
-    history: [told(kin, 4, 0.85), told(['orthopnoea', 'breathlessness'], 5, 0.4)],
-    signs: [shows(['autonomic/paradoxical-breathing', 'autonomic/breathlessness-lying-flat'], 6, 0.7)],
+    history: [
+      told(['sleep-apnoea', 'morning-headache', 'weight-loss'], 1.5, 1),
+      told('family/consanguinity', 2, 1),
+      told(kin, 4, 0.85),
+      told(['orthopnoea', 'breathlessness'], 5, 0.4),
+    ],
+    signs: [
+      shows(['inspection/scapular-winging', 'inspection/scoliosis', 'inspection/hyperlordosis'], 1.5, 1),
+      shows(['autonomic/paradoxical-breathing', 'autonomic/breathlessness-lying-flat'], 6, 0.7),
+    ],
     quantities: [atLeast('creatine-kinase', 400, 'U/L', 1.3, 0.6)],
     values: [
       reads('genetic-test', [
@@ -152,6 +185,8 @@ export const hereditaryMuscleCauses: readonly Cause[] = [
     tempo: tempos.lifelong,
     age: { from: 3, to: 40, outside: 0.2 },
     history: [
+      told(['muscle-pain', 'fatigue'], 1.3, 1),
+      told('family/consanguinity', 2, 1),
       told('exercise-cramps', 10, 0.1),
       told('second-wind', 30, 0.4),
       told('dark-urine', 5, 0.7),
@@ -174,6 +209,7 @@ export const hereditaryMuscleCauses: readonly Cause[] = [
     produces: [at(['proximal-myopathy', 'no-lesion'], 'rare')],
     tempo: tempos.lifelong,
     history: [
+      told(['exercise-cramps', 'fever', 'similar-attacks-before'], 1.4, 1),
       told(['dark-urine', 'muscle-pain'], 4, 0.6),
       told('second-wind', 0.1, 1),
       told('heavy-exertion', 3, 0.8),
@@ -195,8 +231,15 @@ export const hereditaryMuscleCauses: readonly Cause[] = [
     produces: [at(['myotonic-myopathy'], 'common'), at(['no-lesion'], 'rare')],
     tempo: tempos.lifelong,
     age: { from: 0, to: 25, outside: 0.1 },
-    history: [told('stiffness', 3, 0.2), told('cataract', 0.2, 1.1), told(kin, 3, 0.8)],
+    history: [
+      told('worse-in-the-cold', 1.3, 1),
+      told('family/consanguinity', 1.5, 1),
+      told('stiffness', 3, 0.2),
+      told('cataract', 0.2, 1.1),
+      told(kin, 3, 0.8),
+    ],
     signs: [
+      shows(['involuntary-movements/grip-myotonia', 'involuntary-movements/percussion-myotonia'], 3, 0.4),
       shows(['inspection/muscle-hypertrophy', 'inspection/calf-pseudohypertrophy'], 10, 0.4),
       shows(['inspection/wasting', 'cranial-nerves/ptosis', 'cranial-nerves/facial-weakness'], 0.1, 1.5),
     ],
@@ -218,6 +261,7 @@ export const hereditaryMuscleCauses: readonly Cause[] = [
     tempo: tempos.lifelong,
     age: { from: 0, to: 20, outside: 0.1 },
     history: [told('worse-in-the-cold', 15, 0.2), told('episodic-weakness', 3, 0.7), told(kin, 5, 0.6)],
+    signs: [shows(['involuntary-movements/grip-myotonia', 'involuntary-movements/percussion-myotonia'], 2, 0.7)],
     values: [
       reads('genetic-test', [
         ['dmpk-expansion', 0.01],
@@ -232,6 +276,7 @@ export const hereditaryMuscleCauses: readonly Cause[] = [
     label: 'Hereditary periodic paralysis',
     inheritance: ['autosomal-dominant'],
     produces: [
+      at(['motor-polyneuropathy', 'lower-motor-neuron-system', 'spinal-cord-transverse'], 'rare'),
       at(['proximal-myopathy', 'myotonic-myopathy'], 'uncommon'),
       at(['no-lesion'], 'rare'),
       at(['demyelinating-polyradiculoneuropathy'], 'rare'),
@@ -241,11 +286,17 @@ export const hereditaryMuscleCauses: readonly Cause[] = [
     courses: { 'relapsing-remitting': 4, progressive: 0.4 },
     age: { from: 2, to: 35, outside: 0.15 },
     history: [
+      told(['similar-attacks-before', 'heavy-exertion', 'worse-in-the-cold'], 1.8, 0.9),
+      told(['numbness', 'back-pain', 'bladder-disturbance'], 0.4, 1.1),
       told('episodic-weakness', 12, 0.1),
       told(['family/periodic-paralysis', 'family/similar-disorder'], 8, 0.4),
       told(['hyperthyroidism', 'diuretic'], 0.2, 1.1),
     ],
-    quantities: [under('potassium', 3.5, 'mmol/L', 6, 0.4), under('tsh', 0.4, 'm[IU]/L', 0.1, 1.1)],
+    quantities: [
+      atLeast('potassium', 5.5, 'mmol/L', 2.5, 1),
+      under('potassium', 3.5, 'mmol/L', 6, 0.4),
+      under('tsh', 0.4, 'm[IU]/L', 0.1, 1.1),
+    ],
     values: [
       reads('genetic-test', [
         ['other', 8],
@@ -267,7 +318,12 @@ export const hereditaryMuscleCauses: readonly Cause[] = [
       at(['finger-flexor-quadriceps-myopathy'], 'uncommon'),
     ],
     tempo: tempos.chronic,
-    history: [told(kin, 5, 0.6)],
+    history: [
+      told('family/consanguinity', 3, 1),
+      told(['numbness', 'paraesthesiae', 'neuropathic-pain'], 0.4, 1.2),
+      told(['falls', 'muscle-thinning'], 1.2, 1),
+      told(kin, 5, 0.6),
+    ],
     signs: [
       shows(
         ['involuntary-movements/grip-myotonia', 'involuntary-movements/percussion-myotonia', 'cranial-nerves/ptosis'],
@@ -275,6 +331,7 @@ export const hereditaryMuscleCauses: readonly Cause[] = [
         1.2,
       ),
     ],
+    quantities: [atLeast('creatine-kinase', 1000, 'U/L', 2.5, 0.8)],
     values: [
       reads('muscle-biopsy', [
         ['rimmed-vacuoles', 3],
@@ -290,6 +347,7 @@ export const hereditaryMuscleCauses: readonly Cause[] = [
     inheritance: ['autosomal-dominant', 'autosomal-recessive'],
     mondo: mondo('MONDO:0019952', 'congenital myopathy'),
     produces: [
+      at(['postsynaptic-junction'], 'rare'),
       at(['motor-polyneuropathy', 'length-dependent-polyneuropathy', 'lower-motor-neuron-system'], 'rare'),
       at(
         ['proximal-myopathy', 'distal-myopathy', 'oculopharyngeal-myopathy', 'facioscapulohumeral-myopathy'],
@@ -300,7 +358,7 @@ export const hereditaryMuscleCauses: readonly Cause[] = [
     tempo: tempos.lifelong,
     courses: { static: 2, progressive: 0.7 },
     age: { from: 0, to: 18, outside: 0.05 },
-    history: [told(kin, 4, 0.85)],
+    history: [told(['perinatal-injury', 'family/consanguinity'], 1.4, 1), told(kin, 4, 0.85)],
     signs: [
       shows(['inspection/pes-cavus', 'inspection/achilles-contracture'], 2, 0.95),
       shows(['inspection/scoliosis', 'cranial-nerves/facial-weakness'], 2.5, 0.7),

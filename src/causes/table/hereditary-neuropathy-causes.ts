@@ -59,7 +59,7 @@ export const hereditaryNeuropathyCauses: readonly Cause[] = [
       shows(['inspection/scoliosis'], 2, 1),
       shows(['involuntary-movements/postural-tremor'], 1.5, 1),
     ],
-    quantities: [slowArm(8, 0.08)],
+    quantities: [atLeast('creatine-kinase', 1000, 'U/L', 0.15, 1.05), slowArm(8, 0.08)],
     values: [
       reads(
         'genetic-test',
@@ -99,13 +99,14 @@ export const hereditaryNeuropathyCauses: readonly Cause[] = [
     courses: { progressive: 1.3, static: 1, 'relapsing-remitting': 0.2, improving: 0.1 },
     durationDays: overYears,
     age: { from: 0, to: 65, outside: 0.5 },
-    history: [kinOrTheirFeet(14, 0.4), fewPositiveSymptoms],
+    history: [told('family/consanguinity', 1.6, 1), kinOrTheirFeet(14, 0.4), fewPositiveSymptoms],
     signs: [
       ...oldFeet(0.35),
       shows(['cranial-nerves/optic-disc-pallor'], 3, 1),
       shows(['inspection/wasting'], 1.4, 0.7),
     ],
     quantities: [
+      atLeast('creatine-kinase', 1000, 'U/L', 0.15, 1.05),
       // Between 38 and 45 m/s it is seldom the second type.
       atLeast(armVelocity, 45, 'm/s', 1.1, 0.6, types),
       slowArm(0.1, 2),
@@ -152,6 +153,7 @@ export const hereditaryNeuropathyCauses: readonly Cause[] = [
     ],
     signs: [...oldFeet(0.3), shows(['inspection/wasting'], 1.4, 0.7), shows(['cranial-nerves/hearing-loss'], 1.5, 1)],
     quantities: [
+      atLeast('creatine-kinase', 1000, 'U/L', 0.15, 1.05),
       under(armVelocity, 30, 'm/s', 0.15, 1.3, types),
       // Women with one changed gene often have normal velocities.
       atLeast(armVelocity, 45, 'm/s', 0.4, 2.5, types),
@@ -200,6 +202,7 @@ export const hereditaryNeuropathyCauses: readonly Cause[] = [
     courses: { 'relapsing-remitting': 4, improving: 1.5, progressive: 0.5 },
     age: { from: 8, to: 50, outside: 0.4 },
     history: [
+      told(['resolved-deficit', 'similar-attacks-before', 'carpal-tunnel-syndrome'], 1.6, 1),
       kin(15, 0.4),
       told('previous-pressure-palsy', 8, 0.5),
       told('family/pressure-palsies', 8, 0.8),
@@ -243,9 +246,13 @@ export const hereditaryNeuropathyCauses: readonly Cause[] = [
     courses: { progressive: 1.2, static: 1.2, 'relapsing-remitting': 0.2, improving: 0.1 },
     durationDays: overYears,
     age: { from: 0, to: 50, outside: 0.4 },
-    history: [kinOrTheirFeet(10, 0.5), told(['numbness', 'paraesthesiae'], 0.4, 1.3)],
+    history: [
+      told('family/consanguinity', 2, 1),
+      kinOrTheirFeet(10, 0.5),
+      told(['numbness', 'paraesthesiae'], 0.4, 1.3),
+    ],
     signs: [shows(longStandingSigns, 5, 0.5), shows(['cranial-nerves/vocal-cord-paralysis'], 4, 1)],
-    quantities: [slowArm(0.1, 1.2)],
+    quantities: [atLeast('creatine-kinase', 1000, 'U/L', 0.15, 1.05), slowArm(0.1, 1.2)],
     values: [
       reads(conduction, [['motor-only-axonal', 6], ['axonal', 0.4], ...demyelinating(0.1, 0.1), ['normal', 0.3]]),
     ],
@@ -267,6 +274,7 @@ export const hereditaryNeuropathyCauses: readonly Cause[] = [
     age: { from: 25, to: 110, outside: 0.15 },
     sex: { male: 1.3, female: 0.7 },
     history: [
+      told(['burning-feet', 'neuropathic-pain', 'spinal-stenosis'], 1.5, 1),
       told(['family/amyloidosis', 'family/cardiomyopathy-or-sudden-death'], 12, 0.8),
       kin(5, 0.6),
       told(['weight-loss', 'recent-weight-loss'], 2.5, 0.7),
@@ -444,6 +452,7 @@ export const hereditaryNeuropathyCauses: readonly Cause[] = [
     tempo: tempos.lifelong,
     age: { from: 2, to: 60, outside: 0.4 },
     history: [
+      told(['family/muscle-disease', 'cardiomyopathy'], 1.5, 1),
       kin(5, 0.7),
       told(['hearing-loss', 'drooping-eyelids', 'diplopia'], 4, 0.5),
       told(['seizure', 'migraine', 'epilepsy'], 2, 0.9),

@@ -50,6 +50,10 @@ export const immuneNeuropathyCauses: readonly Cause[] = [
     courses: { progressive: 1.2, 'relapsing-remitting': 0.1, static: 0.7 },
     durationDays: { to: 28, outside: 0.05, source: read('ean-pns-gbs-2023', 'nadir within four weeks') },
     history: [
+      told(['recent-vaccination', 'tnf-inhibitor', 'hiv-infection'], 1.6, 1),
+      told(['recent-surgery', 'travel', 'pregnancy', 'lymphoma'], 1.2, 1),
+      told(['saddle-numbness', 'tight-band'], 0.6, 1),
+      told('paraesthesiae', 1.3, 0.9),
       infectionBefore(3, 0.7),
       told('ascending-weakness', 1.5, 0.9),
       told('back-pain', 1.3, 0.95),
@@ -95,6 +99,7 @@ export const immuneNeuropathyCauses: readonly Cause[] = [
     courses: { progressive: 1.2, 'relapsing-remitting': 0.1, static: 0.7 },
     durationDays: { to: 28, outside: 0.05, source: read('ean-pns-gbs-2023', 'nadir within four weeks') },
     history: [
+      told(['travel', 'recent-vaccination'], 1.3, 1),
       told('preceding-gastroenteritis', 5, 0.6),
       told(['numbness', 'paraesthesiae'], 0.3, 2),
       told('fever', 0.4, 1.1),
@@ -120,6 +125,7 @@ export const immuneNeuropathyCauses: readonly Cause[] = [
     label: 'Miller Fisher syndrome',
     mondo: mondo('MONDO:0005851', 'Miller Fisher syndrome'),
     produces: [
+      at(['presynaptic-junction', 'postsynaptic-junction', 'bulbar-motor-nuclei'], 'rare'),
       at(['basal-meningeal-process'], 'uncommon'),
       at(['oculomotor-nerve', 'abducens-nerve', 'ciliary-ganglion'], 'rare'),
       inKind(['polyradiculoneuropathy', 'multiple-sites'], 'uncommon'),
@@ -128,7 +134,13 @@ export const immuneNeuropathyCauses: readonly Cause[] = [
     tempo: tempos.acute,
     durationDays: { to: 28, outside: 0.1, source: read('ean-pns-gbs-2023') },
     courses: { 'relapsing-remitting': 0.2, improving: 1.2 },
-    history: [infectionBefore(3, 0.7), told(['diplopia', 'drooping-eyelids'], 4, 0.2)],
+    history: [
+      told(['unsteadiness', 'paraesthesiae'], 1.3, 0.8),
+      told('recent-vaccination', 1.5, 1),
+      told(['myasthenia-gravis', 'home-preserved-food'], 0.3, 1),
+      infectionBefore(3, 0.7),
+      told(['diplopia', 'drooping-eyelids'], 4, 0.2),
+    ],
     signs: [
       shows(
         [
@@ -173,6 +185,9 @@ export const immuneNeuropathyCauses: readonly Cause[] = [
     age: { from: 15, to: 110, outside: 0.5 },
     sex: { male: 1.2, female: 0.8 },
     history: [
+      told(['diabetes-mellitus', 'monoclonal-gammopathy', 'hiv-infection', 'lupus'], 1.2, 1),
+      told(['paraesthesiae', 'numbness'], 1.2, 0.8),
+      told('immune-checkpoint-inhibitor', 0.5, 1),
       told(['family/similar-disorder', 'family/high-arched-feet', 'family/peripheral-neuropathy'], 0.3, 1.1),
       told('tnf-inhibitor', 3, 1),
       told(['fever', 'weight-loss', 'recent-weight-loss'], 0.5, 1.1),
@@ -226,6 +241,8 @@ export const immuneNeuropathyCauses: readonly Cause[] = [
     },
     age: { from: 20, to: 110, outside: 0.5 },
     history: [
+      told('diabetes-mellitus', 0.8, 1),
+      told(['arm-weakness', 'clumsiness'], 1.3, 1),
       told(['numbness', 'paraesthesiae'], 1.4, 0.5),
       told(['neuropathic-pain', 'arm-pain', 'leg-pain'], 0.8, 1.2),
       told(['fever', 'weight-loss', 'rash'], 0.4, 1.1),
@@ -293,6 +310,7 @@ export const immuneNeuropathyCauses: readonly Cause[] = [
     label: 'Acute porphyria',
     inheritance: ['autosomal-dominant'],
     produces: [
+      at(['cauda-equina', 'multiple-mononeuropathy'], 'rare'),
       at(['motor-neuron-system'], 'rare'),
       inKind(['polyradiculoneuropathy'], 'rare'),
       at(['motor-polyneuropathy'], 'uncommon'),
@@ -304,6 +322,9 @@ export const immuneNeuropathyCauses: readonly Cause[] = [
     age: { from: 14, to: 50, outside: 0.3 },
     sex: { male: 0.5, female: 1.5 },
     history: [
+      told(['psychiatric-disorder', 'similar-attacks-before', 'vomiting'], 1.5, 1),
+      told(['recent-weight-loss', 'recent-surgery', 'valproate', 'metronidazole'], 1.5, 1),
+      told(['back-pain', 'leg-pain', 'neuropathic-pain', 'bilateral-leg-pain'], 1.3, 1),
       told('abdominal-pain', 15, 0.15),
       // Who has it and grows weak within days has an attack until it is excluded.
       told('porphyria', 400, 0.9),
@@ -332,6 +353,7 @@ export const immuneNeuropathyCauses: readonly Cause[] = [
     label: 'Multifocal motor neuropathy',
     mondo: mondo('MONDO:0018979', 'multifocal motor neuropathy'),
     produces: [
+      at(['musculocutaneous-nerve', 'common-fibular-nerve', 'axillary-nerve', 'upper-trunk'], 'rare'),
       at(['motor-polyneuropathy'], 'uncommon'),
       at(
         [
@@ -353,6 +375,9 @@ export const immuneNeuropathyCauses: readonly Cause[] = [
     courses: { progressive: 1.3, static: 1 },
     durationDays: { from: 30, outside: 0.2, source: read('mmn-efns-2010', 'slow or stepwise over more than a month') },
     history: [
+      told('worse-in-the-cold', 2.5, 1),
+      told(['arm-weakness', 'clumsiness'], 1.3, 0.9),
+      told(['neck-pain', 'radicular-arm-pain'], 0.6, 1),
       told(['numbness', 'paraesthesiae', 'neuropathic-pain'], 0.3, 2),
       told(['cramps', 'twitching'], 1.5, 0.9),
       told(['dysphagia', 'slurred-speech'], 0.2, 1.05),
@@ -406,6 +431,8 @@ export const immuneNeuropathyCauses: readonly Cause[] = [
       told('asthma', 5),
       told('vasculitis', 15, 0.95),
       told(['rheumatoid-arthritis', 'hepatitis-b'], 6, 0.9),
+      told(['hepatitis-c', 'cryoglobulinaemia', 'lupus', 'sjogren-syndrome', 'cold-white-fingers'], 2, 1),
+      told(['cocaine-or-stimulants', 'oral-or-genital-ulcers', 'interstitial-lung-disease'], 1.6, 1),
       told(['family/similar-disorder', 'family/pressure-palsies', 'previous-pressure-palsy'], 0.3, 1.05),
     ],
     age: { from: 35, to: 110, outside: 0.5 },
@@ -447,6 +474,7 @@ export const immuneNeuropathyCauses: readonly Cause[] = [
     label: 'Leprosy',
     mondo: mondo('MONDO:0005124', 'leprosy'),
     produces: [
+      at(['ulnar-nerve-forearm', 'deep-fibular-nerve', 'sural-nerve', 'median-nerve-wrist', 'brachial-plexus'], 'rare'),
       at(
         [
           'common-fibular-nerve',
@@ -464,8 +492,12 @@ export const immuneNeuropathyCauses: readonly Cause[] = [
       at(['ulnar-nerve-elbow', 'small-fibre-polyneuropathy', 'sensory-polyneuropathy'], 'rare'),
       at(['sensory-ganglionopathy', 'ophthalmic-nerve', 'median-nerve-forearm'], 'rare'),
     ],
-    tempo: tempos.chronic,
+    // A reaction makes a nerve swell and fail within days or weeks.
+    tempo: { hyperacute: 0.01, acute: 0.06, subacute: 0.23, chronic: 0.7 },
     history: [
+      told(['rash', 'fever'], 1.3, 1),
+      told(['immunosuppression', 'corticosteroid', 'tnf-inhibitor'], 1.2, 1),
+      told('diabetes-mellitus', 0.6, 1),
       told(['leprosy'], 30, 0.6),
       told('travel', 8, 0.3),
       told('painless-injury', 4, 0.9),
@@ -493,7 +525,12 @@ export const immuneNeuropathyCauses: readonly Cause[] = [
     mondo: mondo('MONDO:0001957', 'critical illness polyneuropathy'),
     produces: [at([...lengthDependent, 'motor-polyneuropathy'], 'rare'), inKind(['polyradiculoneuropathy'], 'rare')],
     tempo: tempos.acuteOrSubacute,
-    history: [told(['critical-illness', 'sepsis'], 150, 0.01), told('neuromuscular-blocker', 1.5, 1)],
+    history: [
+      told(['corticosteroid', 'cardiac-arrest'], 1.3, 1),
+      told('preceding-gastroenteritis', 0.7, 1),
+      told(['critical-illness', 'sepsis'], 150, 0.01),
+      told('neuromuscular-blocker', 1.5, 1),
+    ],
     signs: [shows(['cranial-nerves/facial-weakness', 'cranial-nerves/ophthalmoplegia'], 0.4, 1.1)],
     quantities: [atLeast('csf-protein', 0.45, 'g/L', 0.5, 1.3), axonalVelocity],
     values: [axonal(1.6)],

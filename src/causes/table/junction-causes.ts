@@ -24,15 +24,43 @@ export const junctionCauses: readonly Cause[] = [
     label: 'Myasthenia gravis',
     mondo: mondo('MONDO:0009688', 'myasthenia gravis'),
     produces: [
+      at(
+        [
+          'facial-nerve',
+          'medial-longitudinal-fasciculus',
+          'brainstem-diffuse',
+          'lower-motor-neuron-system',
+          'vagus-nerve',
+        ],
+        'rare',
+      ),
+      at(['proximal-myopathy'], 'uncommon'),
       at(['oculomotor-nerve', 'trochlear-nerve', 'abducens-nerve'], 'uncommon'),
       at(['postsynaptic-junction'], 'very-common'),
       at(['axial-myopathy', 'oculopharyngeal-myopathy', 'bulbar-motor-nuclei'], 'common'),
       at(['no-lesion'], 'uncommon'),
       inKind(['junction'], 'common'),
     ],
-    tempo: tempos.subacuteOrChronic,
+    // A crisis, or eyes that are noticed one morning, come within days.
+    tempo: { hyperacute: 0.03, acute: 0.12, subacute: 0.4, chronic: 0.45 },
     courses: { fluctuating: 3, 'relapsing-remitting': 1.5, progressive: 0.8, static: 0.3 },
     history: [
+      // Medicines that bring it out.
+      told(
+        [
+          'aminoglycoside',
+          'fluoroquinolone',
+          'macrolide',
+          'beta-blocker',
+          'magnesium',
+          'hydroxychloroquine',
+          'botulinum-toxin-injection',
+        ],
+        1.8,
+        1,
+      ),
+      told(['lupus', 'rheumatoid-arthritis', 'hypothyroidism', 'family/autoimmune-disease', 'pregnancy'], 1.4, 1),
+      told(['dysphagia', 'slurred-speech', 'nasal-regurgitation', 'orthopnoea'], 1.3, 1),
       fatigueTold,
       told(['diplopia', 'drooping-eyelids'], 2, 0.6),
       told('myasthenia-gravis', 20, 1),
@@ -71,11 +99,13 @@ export const junctionCauses: readonly Cause[] = [
       at(['postsynaptic-junction'], 'common'),
       at(['bulbar-motor-nuclei', 'axial-myopathy', 'oculopharyngeal-myopathy'], 'uncommon'),
     ],
-    tempo: tempos.subacute,
+    tempo: { hyperacute: 0.02, acute: 0.14, subacute: 0.54, chronic: 0.3 },
     courses: { fluctuating: 2, progressive: 1.2, static: 0.3 },
     age: { from: 15, to: 70, outside: 0.5 },
     sex: { male: 0.4, female: 1.6 },
     history: [
+      told(['weight-loss', 'nasal-regurgitation', 'orthopnoea'], 1.4, 1),
+      told('muscle-thinning', 1.3, 1),
       fatigueTold,
       told(['dysphagia', 'slurred-speech', 'voice-change', 'breathlessness'], 1.8, 0.4),
       told('thymoma', 0.1, 1),
@@ -114,7 +144,12 @@ export const junctionCauses: readonly Cause[] = [
     tempo: tempos.lifelong,
     courses: { static: 1.5, fluctuating: 1.5, improving: 0.4, 'relapsing-remitting': 0.5 },
     age: { from: 0, to: 25, outside: 0.05 },
-    history: [told(['family/similar-disorder', 'family/muscle-disease'], 5, 0.8), fatigueTold],
+    history: [
+      told('family/consanguinity', 3, 1),
+      told(['breathlessness', 'dysphagia'], 1.2, 1),
+      told(['family/similar-disorder', 'family/muscle-disease'], 5, 0.8),
+      fatigueTold,
+    ],
     signs: [
       shows(['inspection/scoliosis', 'inspection/joint-contracture', 'inspection/hyperlordosis'], 2, 0.9),
       shows(['cranial-nerves/ptosis', 'cranial-nerves/ophthalmoplegia', 'cranial-nerves/facial-weakness'], 2.5, 0.5),
@@ -142,11 +177,20 @@ export const junctionCauses: readonly Cause[] = [
     group: 'paraneoplastic',
     label: 'Lambert-Eaton myasthenic syndrome',
     mondo: mondo('MONDO:0018556', 'Lambert-Eaton myasthenic syndrome'),
-    produces: [at(['presynaptic-junction'], 'very-common'), inKind(['junction'], 'uncommon')],
+    produces: [
+      // Hips that are weak in the morning are taken for a disease of muscle.
+      at(['proximal-myopathy'], 'uncommon'),
+      at(['lower-motor-neuron-system', 'demyelinating-polyradiculoneuropathy'], 'rare'),
+      at(['presynaptic-junction'], 'very-common'),
+      inKind(['junction'], 'uncommon'),
+    ],
     tempo: tempos.subacuteOrChronic,
     courses: { progressive: 1.2, fluctuating: 1.2, improving: 0.2 },
     age: { from: 30, to: 85, outside: 0.4 },
     history: [
+      told(['weight-loss', 'recent-weight-loss'], 1.6, 1),
+      told(['light-headed-on-standing', 'fatigue'], 1.3, 1),
+      told(['numbness', 'family/muscle-disease'], 0.5, 1.05),
       told([...dryness, 'sjogren-syndrome'], 4, 0.5),
       told('tobacco', 2, 0.7),
       told(['cancer', 'lymphoma'], 3, 0.9),
@@ -157,6 +201,7 @@ export const junctionCauses: readonly Cause[] = [
       shows(['special-tests/post-exercise-facilitation'], 12, 0.4),
       shows(['autonomic/dry-mouth', 'autonomic/orthostatic-hypotension'], 3, 0.7),
     ],
+    quantities: [atLeast('creatine-kinase', 1000, 'U/L', 0.2, 1.1)],
     values: [
       reads('vgcc-antibody', [
         ['positive', 25],
@@ -180,6 +225,7 @@ export const junctionCauses: readonly Cause[] = [
     label: 'Botulism',
     mondo: mondo('MONDO:0005498', 'botulism'),
     produces: [
+      at(['diffuse-encephalopathy'], 'rare'),
       at(['presynaptic-junction'], 'common'),
       at(['bulbar-motor-nuclei'], 'uncommon'),
       // Eyes and throat that fail together look like a lesion of the brainstem.
@@ -192,6 +238,7 @@ export const junctionCauses: readonly Cause[] = [
     courses: { progressive: 1.3, fluctuating: 0.3, 'relapsing-remitting': 0.05 },
     durationDays: { to: 28, outside: 0.2, source: recalled('botulism-2021', 'clinical course') },
     history: [
+      told(['nasal-regurgitation', 'slurred-speech', 'drooping-eyelids', 'vomiting', 'abdominal-pain'], 1.4, 0.95),
       told(['home-preserved-food', 'botulinum-toxin-injection'], 15, 0.4),
       told('descending-weakness', 5, 0.4),
       told('injecting-drug-use', 6, 0.9),
@@ -227,7 +274,8 @@ export const junctionCauses: readonly Cause[] = [
     courses: { improving: 1.3, progressive: 1 },
     durationDays: { to: 60, outside: 0.4, source: recalled('mg-consensus-2021', 'medicines to avoid') },
     history: [
-      told(['aminoglycoside', 'neuromuscular-blocker'], 12, 0.3),
+      told(['chronic-kidney-disease', 'myasthenia-gravis', 'magnesium'], 1.5, 1),
+      told(['aminoglycoside', 'neuromuscular-blocker', 'botulinum-toxin-injection'], 12, 0.3),
       told(['fluoroquinolone', 'macrolide', 'beta-blocker', 'chloroquine', 'hydroxychloroquine'], 3, 0.6),
       told(['critical-illness', 'recent-surgery'], 2, 0.9),
     ],
@@ -268,10 +316,17 @@ export const junctionCauses: readonly Cause[] = [
     key: 'neurotoxic-envenomation',
     group: 'toxic',
     label: 'Neurotoxic bite or sting (snake, tick, spider)',
-    produces: [inKind(['junction'], 'uncommon')],
+    produces: [
+      at(
+        ['demyelinating-polyradiculoneuropathy', 'brainstem-diffuse', 'bulbar-motor-nuclei', 'diffuse-encephalopathy'],
+        'rare',
+      ),
+      inKind(['junction'], 'uncommon'),
+    ],
     tempo: tempos.sudden,
     durationDays: { to: 21, outside: 0.2, source: recalled('adams-victor', 'animal venoms') },
     history: [
+      told(['vomiting', 'dysphagia', 'drooping-eyelids'], 1.3, 1),
       // Kraits bite sleepers, without pain and often without a mark; most wake with colic.
       told('venomous-bite', 100, 0.2),
       told('abdominal-pain', 2, 0.9),
@@ -286,6 +341,7 @@ export const junctionCauses: readonly Cause[] = [
     group: 'immune',
     label: 'Myositis or myasthenia from an immune checkpoint inhibitor',
     produces: [
+      at(['bulbar-motor-nuclei', 'oculomotor-nerve'], 'rare'),
       at(['postsynaptic-junction', 'oculopharyngeal-myopathy', 'axial-myopathy'], 'uncommon'),
       at(['proximal-myopathy'], 'uncommon'),
     ],
@@ -294,7 +350,7 @@ export const junctionCauses: readonly Cause[] = [
     age: { from: 25, to: 95, outside: 0.3 },
     history: [
       told('immune-checkpoint-inhibitor', 150, 0.02),
-      told('cancer', 3, 0.1),
+      told(['cancer', 'lymphoma', 'immune-checkpoint-inhibitor'], 3, 0.1),
       told(['muscle-pain', 'breathlessness', 'diplopia', 'drooping-eyelids'], 1.8, 0.7),
     ],
     quantities: [atLeast('creatine-kinase', 400, 'U/L', 2.5, 0.4)],

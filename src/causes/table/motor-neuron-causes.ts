@@ -34,6 +34,11 @@ export const motorNeuronCauses: readonly Cause[] = [
     inheritance: ['autosomal-dominant'],
     mondo: mondo('MONDO:0004976', 'amyotrophic lateral sclerosis'),
     produces: [
+      at(['spinal-cord-anterior', 'distal-myopathy'], 'uncommon'),
+      at(
+        ['spinal-cord-lateral', 'vagus-nerve', 'common-fibular-nerve', 'ulnar-nerve-elbow', 'motor-polyneuropathy'],
+        'rare',
+      ),
       at(['hypoglossal-nerve'], 'rare'),
       inKind(['motor-neuron-system'], 'very-common'),
       at(['lower-motor-neuron-system', 'bulbar-motor-nuclei'], 'very-common'),
@@ -44,6 +49,8 @@ export const motorNeuronCauses: readonly Cause[] = [
     courses: { progressive: 1.5, static: 0.15, improving: 0.02, 'relapsing-remitting': 0.02, fluctuating: 0.1 },
     age: { from: 25, to: 90, outside: 0.03 },
     history: [
+      told(['cognitive-change', 'behaviour-change', 'family/dementia', 'orthopnoea', 'breathlessness'], 1.3, 1),
+      told(['diplopia', 'fever', 'visual-loss'], 0.3, 1.05),
       told(kinWithMotorNeuronDisease, 2, 0.95),
       told(['weight-loss', 'recent-weight-loss'], 1.5, 0.9),
       told(['cramps', 'twitching'], 1.8, 0.8),
@@ -68,6 +75,8 @@ export const motorNeuronCauses: readonly Cause[] = [
     age: { from: 50, to: 90, outside: 0.2 },
     sex: { male: 0.85, female: 1.15 },
     history: [
+      told(['nasal-regurgitation', 'cognitive-change', 'behaviour-change'], 1.3, 1),
+      told(['numbness', 'headache', 'fever'], 0.5, 1.05),
       told(bulbarSymptoms, 1.8, 0.2),
       told(kinWithMotorNeuronDisease, 2, 0.95),
       told(['weight-loss', 'recent-weight-loss'], 1.5, 0.9),
@@ -96,7 +105,12 @@ export const motorNeuronCauses: readonly Cause[] = [
     courses: { progressive: 1.3, improving: 0.05, 'relapsing-remitting': 0.05, fluctuating: 0.1 },
     age: { from: 30, to: 90, outside: 0.05 },
     sex: { male: 1.3, female: 0.7 },
-    history: [told(['cramps', 'twitching'], 1.5, 0.8), told(bulbarSymptoms, 0.6, 1.1), sparedSenses],
+    history: [
+      told(['diplopia', 'fever'], 0.3, 1.05),
+      told(['cramps', 'twitching'], 1.5, 0.8),
+      told(bulbarSymptoms, 0.6, 1.1),
+      sparedSenses,
+    ],
     signs: [shows(['inspection/fasciculation'], 3, 0.5), shows(tongueSigns, 1.2, 1)],
     values: [widespreadDenervation, reads('anti-gm1', [['positive', 0.3]])],
     source: neuronChapter,
@@ -112,6 +126,7 @@ export const motorNeuronCauses: readonly Cause[] = [
     age: { from: 40, to: 85, outside: 0.25 },
     sex: { male: 1.6, female: 0.4 },
     history: [
+      told('neck-pain', 0.7, 1),
       told('arm-weakness', 2.5, 0.2),
       told(['leg-weakness', 'difficulty-walking'], 0.4, 1.5),
       told(bulbarSymptoms, 0.4, 1.2),
@@ -135,6 +150,8 @@ export const motorNeuronCauses: readonly Cause[] = [
     durationDays: { from: 730, outside: 0.5, source: recalled('amato-russell', 'primary lateral sclerosis') },
     age: { from: 40, to: 80, outside: 0.3 },
     history: [
+      told('falls', 1.2, 1),
+      told(['back-pain', 'neck-pain', 'electric-shock-on-neck-flexion'], 0.6, 1),
       told(['stiffness', 'slurred-speech'], 1.6, 0.6),
       told(['family/spastic-paraplegia', 'family/similar-disorder'], 0.3, 1.05),
       sparedSenses,
@@ -165,6 +182,7 @@ export const motorNeuronCauses: readonly Cause[] = [
     age: { from: 20, to: 70, outside: 0.2 },
     sex: { male: 2, female: 0.01 },
     history: [
+      told(['dysphagia', 'slurred-speech', 'diabetes-mellitus', 'sexual-dysfunction'], 1.3, 1),
       told(['family/similar-disorder', 'family/motor-neuron-disease'], 5, 0.7),
       told('gynaecomastia', 15, 0.5),
       told(['tremor', 'cramps'], 2, 0.8),
@@ -195,7 +213,11 @@ export const motorNeuronCauses: readonly Cause[] = [
     tempo: tempos.lifelong,
     courses: { progressive: 1, improving: 0.1, 'relapsing-remitting': 0.05, fluctuating: 0.2 },
     age: { from: 0, to: 30, outside: 0.05 },
-    history: [told(['family/similar-disorder', 'family/motor-neuron-disease'], 6, 0.8)],
+    history: [
+      told('family/consanguinity', 2.5, 1),
+      told(['numbness', 'rash'], 0.4, 1.05),
+      told(['family/similar-disorder', 'family/motor-neuron-disease'], 6, 0.8),
+    ],
     signs: [
       shows(['involuntary-movements/polyminimyoclonus'], 8, 0.7),
       shows(['cranial-nerves/tongue-fasciculation'], 5, 0.8),
@@ -239,6 +261,7 @@ export const motorNeuronCauses: readonly Cause[] = [
     age: { from: 12, to: 30, outside: 0.05 },
     sex: { male: 1.7, female: 0.3 },
     history: [
+      told(['neck-pain', 'radicular-arm-pain'], 0.5, 1.1),
       told(['arm-weakness', 'muscle-thinning', 'clumsiness'], 1.8, 0.5),
       told('worse-in-the-cold', 4, 0.7),
       told([...bulbarSymptoms, 'leg-weakness'], 0.1, 1.2),
@@ -257,6 +280,7 @@ export const motorNeuronCauses: readonly Cause[] = [
     courses: { progressive: 1.2, improving: 0.2 },
     age: { from: 25, to: 100, outside: 0.2 },
     history: [
+      told(['breathlessness', 'dysphagia', 'sleep-apnoea'], 1.3, 1),
       told('poliomyelitis', 200, 0.01),
       told(['fatigue', 'muscle-pain', 'joint-pain'], 1.8, 0.6),
       told('weakness', 1.2, 0.7),
@@ -282,6 +306,8 @@ export const motorNeuronCauses: readonly Cause[] = [
     durationDays: { to: 28, outside: 0.2, source: fromMemory },
     age: { from: 0, to: 21, outside: 0.2 },
     history: [
+      told(['numbness', 'saddle-numbness'], 0.5, 1.1),
+      told('recent-vaccination', 1.3, 1),
       told('fever', 4, 0.4),
       told(['preceding-infection', 'preceding-respiratory-infection', 'preceding-gastroenteritis'], 3, 0.4),
       told(['neck-pain', 'back-pain', 'arm-pain', 'leg-pain'], 1.6, 0.8),
@@ -310,6 +336,7 @@ export const motorNeuronCauses: readonly Cause[] = [
     courses: { progressive: 1, static: 1.2, improving: 1, fluctuating: 0.1, 'relapsing-remitting': 0.05 },
     durationDays: { to: 28, outside: 0.2, source: fromMemory },
     history: [
+      told(['immunosuppression', 'rash', 'preceding-gastroenteritis', 'back-pain'], 1.4, 1),
       told('fever', 5, 0.25),
       told(['travel', 'tick-bite'], 4, 0.6),
       told(['headache', 'new-headache', 'photophobia', 'vomiting'], 2, 0.7),
@@ -389,6 +416,7 @@ export const motorNeuronCauses: readonly Cause[] = [
     group: 'degenerative',
     label: 'Facial onset sensory and motor neuronopathy',
     produces: [
+      at(['brainstem-diffuse', 'maxillary-nerve'], 'rare'),
       at(['trigeminal-nerve', 'bulbar-motor-nuclei', 'lower-motor-neuron-system', 'motor-neuron-system'], 'rare'),
       inKind(['multiple-sites'], 'rare'),
     ],

@@ -13,7 +13,12 @@ export const muscleCauses: readonly Cause[] = [
     produces: [at(['proximal-myopathy'], 'common')],
     tempo: tempos.subacute,
     sex: { male: 0.7, female: 1.3 },
-    history: [told('rash', 10, 0.15)],
+    history: [
+      told(['interstitial-lung-disease', 'cancer', 'dysphagia', 'joint-pain'], 1.5, 1),
+      told(['muscle-pain', 'difficulty-with-stairs', 'weight-loss'], 1.2, 1),
+      told('family/muscle-disease', 0.4, 1),
+      told(['rash', 'photosensitive-rash'], 10, 0.16),
+    ],
     signs: [shows(['inspection/heliotrope-rash', 'inspection/gottron-papules'], 40, 0.3)],
     quantities: [atLeast('creatine-kinase', 400, 'U/L', 2, 0.4)],
     values: [
@@ -29,10 +34,15 @@ export const muscleCauses: readonly Cause[] = [
     group: 'immune',
     label: 'Immune-mediated necrotising myopathy',
     mondo: mondo('MONDO:0016098', 'immune-mediated necrotizing myopathy'),
-    produces: [at(['proximal-myopathy'], 'common')],
+    produces: [at(['axial-myopathy'], 'rare'), at(['proximal-myopathy'], 'common')],
     tempo: tempos.subacute,
     age: { from: 18, to: 95, outside: 0.4 },
-    history: [told('statin', 4, 0.7), told('family/muscle-disease', 0.4, 1.05)],
+    history: [
+      told(['dysphagia', 'cancer', 'weight-loss', 'difficulty-with-stairs', 'muscle-pain'], 1.3, 1),
+      told('rash', 0.6, 1),
+      told('statin', 4, 0.7),
+      told('family/muscle-disease', 0.4, 1.05),
+    ],
     quantities: [atLeast('creatine-kinase', 2000, 'U/L', 6, 0.15)],
     values: [
       reads('hmgcr-antibody', [
@@ -57,9 +67,16 @@ export const muscleCauses: readonly Cause[] = [
       at(['proximal-myopathy', 'axial-myopathy'], 'uncommon'),
     ],
     tempo: tempos.chronic,
+    courses: { progressive: 1.3, improving: 0.1, 'relapsing-remitting': 0.1 },
     age: { from: 45, to: 100, outside: 0.05 },
     sex: { male: 1.3, female: 0.7 },
-    history: [told('dysphagia', 2, 0.8)],
+    history: [
+      told(['falls', 'difficulty-with-stairs', 'clumsiness', 'muscle-thinning'], 1.4, 0.95),
+      told(['numbness', 'thigh-pain', 'leg-pain', 'rash'], 0.5, 1.05),
+      told(['family/similar-disorder', 'family/muscle-disease'], 0.4, 1),
+      told('dysphagia', 2, 0.8),
+    ],
+    quantities: [atLeast('creatine-kinase', 4000, 'U/L', 0.2, 1.05)],
     values: [
       reads(
         'muscle-biopsy',
@@ -80,6 +97,8 @@ export const muscleCauses: readonly Cause[] = [
     tempo: tempos.subacuteOrChronic,
     age: { from: 18, to: 100, outside: 0.1 },
     history: [
+      told(['cocaine-or-stimulants', 'tacrolimus', 'macrolide', 'retinoid', 'antipsychotic'], 2, 1),
+      told(['chronic-kidney-disease', 'dark-urine', 'cramps'], 1.5, 1),
       told('statin', 5, 0.5),
       told('alcohol-excess', 3, 0.7),
       told(['colchicine', 'chloroquine', 'hydroxychloroquine', 'zidovudine', 'amiodarone'], 8, 0.98),
@@ -96,6 +115,8 @@ export const muscleCauses: readonly Cause[] = [
     tempo: tempos.subacuteOrChronic,
     age: { from: 18, to: 100, outside: 0.15 },
     history: [
+      told(['obesity', 'diabetes-mellitus', 'difficulty-with-stairs'], 1.2, 1),
+      told(['dysphagia', 'muscle-pain'], 0.6, 1),
       told(['family/similar-disorder', 'family/muscle-disease'], 0.4, 1),
       told(['orthopnoea', 'breathlessness'], 0.6, 1),
       told('corticosteroid', 20, 0.05),
@@ -111,6 +132,9 @@ export const muscleCauses: readonly Cause[] = [
     tempo: tempos.chronic,
     age: { from: 18, to: 100, outside: 0.1 },
     history: [
+      told('acromegaly', 4, 1),
+      told(['phenytoin', 'carbamazepine', 'bariatric-surgery', 'coeliac-disease', 'lithium', 'vegan-diet'], 1.6, 1),
+      told(['fatigue', 'muscle-pain', 'weight-loss', 'difficulty-with-stairs'], 1.2, 1),
       told('hypothyroidism', 4, 0.9),
       told('hyperthyroidism', 6, 0.9),
       told(['malabsorption', 'chronic-kidney-disease', 'osteoporosis'], 2, 0.9),
@@ -135,11 +159,30 @@ export const muscleCauses: readonly Cause[] = [
     ],
     tempo: tempos.suddenOrAcute,
     history: [
+      told(['beta-agonist', 'insulin-or-sulfonylurea', 'corticosteroid', 'sjogren-syndrome', 'lupus'], 1.8, 1),
+      told(['numbness', 'back-pain', 'fever'], 0.6, 1.05),
+      told(['cramps', 'muscle-pain', 'fatigue'], 1.2, 1),
       told(['diuretic', 'chronic-kidney-disease'], 3, 0.9),
       told(['preceding-gastroenteritis', 'vomiting', 'malnutrition', 'alcohol-excess'], 2, 0.9),
       told(['episodic-weakness', 'similar-attacks-before'], 2, 1),
     ],
-    quantities: [under('potassium', 3, 'mmol/L', 40, 0.2), atLeast('potassium', 6, 'mmol/L', 40, 0.9)],
+    signs: [
+      // Too much potassium slows the heart before it stops it.
+      shows(['autonomic/bradycardia', 'autonomic/arrhythmia'], 4, 1),
+    ],
+    quantities: [
+      under('heart-rate', 45, '/min', 5, 1),
+      under('magnesium', 0.5, 'mmol/L', 5, 1),
+      under('phosphate', 0.3, 'mmol/L', 12, 1),
+      under('potassium', 3, 'mmol/L', 40, 0.2),
+      atLeast('potassium', 6, 'mmol/L', 40, 0.9),
+    ],
+    values: [
+      reads('ecg', [
+        ['conduction-disease', 2.5],
+        ['other', 3],
+      ]),
+    ],
     source: recalled('adams-victor', 'periodic and electrolyte paralysis'),
   },
   {
@@ -148,10 +191,27 @@ export const muscleCauses: readonly Cause[] = [
     inheritance: ['autosomal-dominant'],
     label: 'Facioscapulohumeral muscular dystrophy',
     mondo: mondo('MONDO:0001347', 'facioscapulohumeral muscular dystrophy'),
-    produces: [at(['facioscapulohumeral-myopathy'], 'very-common'), inKind(['muscle'], 'rare')],
+    produces: [
+      at(['axial-myopathy', 'proximal-myopathy'], 'uncommon'),
+      // A blade that wings, or a foot that drops, is taken for a nerve.
+      at(['long-thoracic-nerve', 'spinal-accessory-nerve', 'facial-nerve', 'suprascapular-nerve'], 'rare'),
+      at(['motor-polyneuropathy', 'lower-motor-neuron-system'], 'rare'),
+      at(['facioscapulohumeral-myopathy'], 'very-common'),
+      inKind(['muscle'], 'rare'),
+    ],
     tempo: tempos.lifelong,
-    history: [told('family/similar-disorder', 6, 0.6)],
-    signs: [shows(['inspection/scapular-winging'], 4, 0.5)],
+    history: [
+      told(['hearing-loss', 'shoulder-pain', 'arm-weakness'], 1.3, 1),
+      told(['numbness', 'diplopia', 'dysphagia'], 0.4, 1.1),
+      told(['family/similar-disorder', 'family/muscle-disease'], 6, 0.6),
+    ],
+    signs: [
+      shows(['special-tests/beevor-sign'], 8, 0.8),
+      shows(['inspection/hyperlordosis', 'inspection/abdominal-bulge'], 2.5, 0.95),
+      shows(['cranial-nerves/facial-weakness'], 2, 0.7),
+      shows(['cranial-nerves/ptosis', 'cranial-nerves/ophthalmoplegia'], 0.15, 1.1),
+      shows(['inspection/scapular-winging'], 4, 0.5),
+    ],
     source: muscleBook,
   },
   {
@@ -167,11 +227,17 @@ export const muscleCauses: readonly Cause[] = [
     ],
     tempo: tempos.lifelong,
     history: [
+      told(['family/cardiomyopathy-or-sudden-death', 'cardiomyopathy', 'sleep-apnoea', 'dysphagia'], 1.5, 1),
+      told(['stiffness', 'diabetes-mellitus', 'fatigue'], 1.2, 1),
       told(['family/similar-disorder', 'family/myotonic-dystrophy', 'family/muscle-disease'], 6, 0.5),
       told('cataract', 5, 0.7),
     ],
-    signs: [shows(['involuntary-movements/grip-myotonia', 'involuntary-movements/percussion-myotonia'], 30, 0.3)],
+    signs: [
+      shows(['cranial-nerves/ptosis', 'cranial-nerves/facial-weakness'], 2, 0.8),
+      shows(['involuntary-movements/grip-myotonia', 'involuntary-movements/percussion-myotonia'], 30, 0.3),
+    ],
     values: [
+      reads('ecg', [['conduction-disease', 2.5]]),
       reads('genetic-test', [
         ['dmpk-expansion', 200],
         ['negative', 0.1],
@@ -193,8 +259,17 @@ export const muscleCauses: readonly Cause[] = [
     ],
     tempo: tempos.lifelong,
     age: { from: 8, to: 60, outside: 0.15 },
-    history: [told('family/similar-disorder', 5, 0.8)],
-    signs: [shows(['inspection/calf-pseudohypertrophy'], 5, 0.8)],
+    history: [
+      told('family/consanguinity', 3, 1),
+      told(['cardiomyopathy', 'family/cardiomyopathy-or-sudden-death'], 1.8, 1),
+      told(['rash', 'numbness', 'diplopia'], 0.4, 1.05),
+      told(['family/similar-disorder', 'family/muscle-disease'], 5, 0.8),
+    ],
+    signs: [
+      shows(['inspection/hyperlordosis', 'gait/gowers-sign', 'inspection/scapular-winging'], 1.6, 1),
+      shows(['inspection/fasciculation'], 0.2, 1.05),
+      shows(['inspection/calf-pseudohypertrophy'], 5, 0.8),
+    ],
     quantities: [atLeast('creatine-kinase', 400, 'U/L', 2, 0.3)],
     source: muscleBook,
   },
@@ -202,9 +277,16 @@ export const muscleCauses: readonly Cause[] = [
     key: 'critical-illness-myopathy',
     group: 'critical-illness',
     label: 'Critical illness myopathy',
-    produces: [inKind(['muscle'], 'uncommon')],
+    produces: [
+      at(['motor-polyneuropathy', 'demyelinating-polyradiculoneuropathy'], 'rare'),
+      inKind(['muscle'], 'uncommon'),
+    ],
     tempo: tempos.acuteOrSubacute,
-    history: [told(['critical-illness', 'sepsis'], 60, 0.02)],
+    history: [
+      told(['corticosteroid', 'neuromuscular-blocker'], 2, 1),
+      told(['numbness', 'paraesthesiae'], 0.5, 1),
+      told(['critical-illness', 'sepsis'], 60, 0.02),
+    ],
     source: recalled('preston-shapiro', 'critical illness myopathy'),
   },
 ];

@@ -27,6 +27,7 @@ export const nerveCauses: readonly Cause[] = [
     tempo: tempos.sudden,
     courses: { progressive: 0.3, static: 1.3 },
     history: [
+      told('shoulder-pain', 1.3, 0.9),
       told('neck-or-chest-surgery', 12, 0.7),
       told('recent-surgery', 10, 0.3),
       told('neck-trauma', 4, 0.9),
@@ -95,7 +96,12 @@ export const nerveCauses: readonly Cause[] = [
     label: 'Phrenic nerve injury by operation or tumour of neck or chest',
     produces: [at(['phrenic-nerve'], 'very-common')],
     tempo: tempos.suddenOrAcute,
-    history: [told('recent-surgery', 10, 0.4), told(['cancer', 'lymphoma'], 4, 0.8), told('neck-trauma', 3, 0.95)],
+    history: [
+      told(['breathlessness', 'orthopnoea'], 1.4, 0.7),
+      told(['recent-surgery', 'neck-or-chest-surgery', 'needle-near-nerve'], 10, 0.4),
+      told(['cancer', 'lymphoma'], 4, 0.8),
+      told('neck-trauma', 3, 0.95),
+    ],
     values: [
       reads('ct-chest', [
         ['tumour', 6],
@@ -114,6 +120,7 @@ export const nerveCauses: readonly Cause[] = [
     tempo: tempos.suddenOrAcute,
     courses: { improving: 1.5, progressive: 0.6 },
     history: [
+      told(['prolonged-immobility', 'loss-of-consciousness'], 2, 1),
       told(['external-pressure', 'deep-sleep-on-arm'], 8, 0.5),
       told('alcohol-excess', 2, 0.95),
       told(injury, 0.4, 1.1),
@@ -200,7 +207,13 @@ export const nerveCauses: readonly Cause[] = [
     ],
     tempo: tempos.sudden,
     courses: { progressive: 0.2, improving: 1.4 },
-    history: [told(operation, 15, 0.3), told('pregnancy', 8, 0.95), told('diabetes-mellitus', 0.8, 1)],
+    history: [
+      told(['needle-near-nerve', 'anticoagulant'], 1.3, 1),
+      told('fever', 0.4, 1),
+      told(operation, 15, 0.3),
+      told('pregnancy', 8, 0.95),
+      told('diabetes-mellitus', 0.8, 1),
+    ],
     source: limbNerves,
   },
   {
@@ -220,6 +233,8 @@ export const nerveCauses: readonly Cause[] = [
     produces: [at(['pudendal-nerve'], 'very-common')],
     tempo: tempos.subacuteOrChronic,
     history: [
+      told(['sexual-dysfunction', 'numbness'], 1.4, 1),
+      told(['leg-weakness', 'back-pain'], 0.5, 1.05),
       told('external-pressure', 5, 0.7),
       told('pregnancy', 4, 0.95),
       told('hip-replacement', 3, 0.95),
@@ -272,6 +287,7 @@ export const nerveCauses: readonly Cause[] = [
     tempo: tempos.subacuteOrChronic,
     courses: { progressive: 1.5 },
     history: [
+      told('leg-pain', 1.4, 0.9),
       told(['joint-pain', 'rheumatoid-arthritis'], 2.5, 0.8),
       told('peripheral-arterial-disease', 1.5, 1),
       told(injury, 0.5, 1.1),
@@ -293,6 +309,8 @@ export const nerveCauses: readonly Cause[] = [
     courses: { progressive: 2, improving: 0.3 },
     durationDays: { to: 3, outside: 0.3, source: recalled('adams-victor', 'compartment syndromes: hours to days') },
     history: [
+      told('tense-painful-limb', 12, 0.7),
+      told('cocaine-or-stimulants', 1.5, 1),
       told(
         [
           ...injury,
@@ -331,7 +349,7 @@ export const nerveCauses: readonly Cause[] = [
     tempo: tempos.chronic,
     age: { from: 25, to: 75, outside: 0.6 },
     sex: { male: 0.4, female: 1.6 },
-    history: [told('foot-pain', 3, 0.2)],
+    history: [told(['diabetes-mellitus', 'back-pain'], 0.6, 1), told('foot-pain', 3, 0.2)],
     signs: [shows(['inspection/wasting'], 0.3, 1.1)],
     values: [
       massAtTheNerve,
@@ -365,7 +383,12 @@ export const nerveCauses: readonly Cause[] = [
       at(['multiple-mononeuropathy', 'median-nerve-elbow', 'lower-trunk', 'medial-cord', 'brachial-plexus'], 'rare'),
     ],
     tempo: tempos.sudden,
-    history: [told('chronic-kidney-disease', 10, 0.05), told('recent-surgery', 4, 0.4), told(armPain, 2, 0.5)],
+    history: [
+      told('diabetes-mellitus', 1.6, 0.9),
+      told('chronic-kidney-disease', 10, 0.05),
+      told('recent-surgery', 4, 0.4),
+      told(armPain, 2, 0.5),
+    ],
     source: limbNerves,
   },
   {

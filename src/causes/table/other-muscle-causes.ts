@@ -18,6 +18,8 @@ export const otherMuscleCauses: readonly Cause[] = [
     age: { from: 18, to: 90, outside: 0.3 },
     sex: { male: 0.7, female: 1.3 },
     history: [
+      told(['interstitial-lung-disease', 'dysphagia', 'difficulty-with-stairs', 'muscle-pain'], 1.5, 0.95),
+      told('thigh-pain', 0.5, 1),
       told(['lupus', 'sjogren-syndrome', 'joint-pain', 'cold-white-fingers'], 2.5, 0.8),
       told('rash', 0.4, 1.2),
       told('family/muscle-disease', 0.4, 1.05),
@@ -84,6 +86,8 @@ export const otherMuscleCauses: readonly Cause[] = [
     courses: { improving: 2, progressive: 0.7, static: 0.3 },
     durationDays: { to: 42, outside: 0.15, source: fromMemory },
     history: [
+      told(['leg-pain', 'difficulty-walking', 'dark-urine', 'travel'], 1.4, 1),
+      told('recent-bacteraemia', 2, 1),
       told(['fever', 'preceding-infection', 'preceding-respiratory-infection'], 4, 0.25),
       told('muscle-pain', 3, 0.2),
       told('hiv-infection', 3, 0.98),
@@ -105,6 +109,7 @@ export const otherMuscleCauses: readonly Cause[] = [
     tempo: tempos.suddenOrAcute,
     durationDays: { to: 21, outside: 0.1, source: fromMemory },
     history: [
+      told(['opioid', 'antipsychotic', 'loss-of-consciousness', 'colchicine', 'macrolide'], 1.6, 1),
       told('dark-urine', 12, 0.4),
       told(
         [
@@ -131,6 +136,7 @@ export const otherMuscleCauses: readonly Cause[] = [
     label: 'Thyrotoxic periodic paralysis',
     mondo: mondo('MONDO:0019201', 'thyrotoxic periodic paralysis'),
     produces: [
+      at(['motor-polyneuropathy', 'lower-motor-neuron-system', 'spinal-cord-transverse'], 'rare'),
       at(['proximal-myopathy'], 'uncommon'),
       at(['no-lesion'], 'rare'),
       at(['demyelinating-polyradiculoneuropathy'], 'rare'),
@@ -140,6 +146,8 @@ export const otherMuscleCauses: readonly Cause[] = [
     age: { from: 18, to: 50, outside: 0.3 },
     sex: { male: 1.9, female: 0.1 },
     history: [
+      told(['similar-attacks-before', 'heavy-exertion', 'cramps'], 1.7, 1),
+      told(['numbness', 'back-pain', 'bladder-disturbance'], 0.4, 1.1),
       told('hyperthyroidism', 20, 0.5),
       told('episodic-weakness', 6, 0.4),
       told(['weight-loss', 'tremor'], 2.5, 0.8),
@@ -177,6 +185,7 @@ export const otherMuscleCauses: readonly Cause[] = [
     tempo: tempos.subacuteOrChronic,
     age: { from: 50, to: 100, outside: 0.2 },
     history: [
+      told(['weight-loss', 'recent-weight-loss', 'family/amyloidosis'], 1.5, 1),
       told(['amyloidosis', 'monoclonal-gammopathy'], 20, 0.5),
       told(['heart-failure', 'carpal-tunnel-syndrome', 'dysphagia'], 2, 0.8),
     ],

@@ -31,7 +31,11 @@ export const plexusAndRootCauses: readonly Cause[] = [
     tempo: tempos.sudden,
     courses: { progressive: 0.1, improving: 1.3, static: 1.3 },
     age: { from: 0, to: 60, outside: 0.6 },
-    history: [told(['trauma', 'neck-trauma', 'limb-fracture-or-dislocation'], 20, 0.1), told('radiotherapy', 0.3, 1)],
+    history: [
+      told('head-injury', 1.5, 1),
+      told(['trauma', 'neck-trauma', 'limb-fracture-or-dislocation', 'perinatal-injury'], 20, 0.1),
+      told('radiotherapy', 0.3, 1),
+    ],
     values: [reads('needle-emg', [['denervation-plexus', 1.5]])],
     source: recalled('preston-shapiro', 'plexopathies: trauma'),
   },
@@ -48,7 +52,11 @@ export const plexusAndRootCauses: readonly Cause[] = [
     tempo: tempos.sudden,
     courses: { progressive: 0.1, improving: 0.4, static: 2 },
     age: { from: 0, to: 60, outside: 0.6 },
-    history: [told(['trauma', 'neck-trauma'], 15, 0.02), told('neuropathic-pain', 2, 0.7)],
+    history: [
+      told(['head-injury', 'limb-fracture-or-dislocation', 'perinatal-injury'], 2, 1),
+      told(['trauma', 'neck-trauma'], 15, 0.02),
+      told('neuropathic-pain', 2, 0.7),
+    ],
     signs: [shows(['cranial-nerves/horner-syndrome'], 5, 0.8)],
     source: recalled('preston-shapiro', 'plexopathies: root avulsion'),
   },
@@ -62,7 +70,12 @@ export const plexusAndRootCauses: readonly Cause[] = [
     ],
     tempo: tempos.sudden,
     courses: { progressive: 0.2, improving: 1.5 },
-    history: [told(['pregnancy', 'recent-surgery', 'hip-replacement', 'trauma'], 10, 0.1), told('pregnancy', 3, 0.9)],
+    history: [
+      told('limb-fracture-or-dislocation', 2, 1),
+      told('fever', 0.4, 1),
+      told(['pregnancy', 'recent-surgery', 'hip-replacement', 'trauma'], 10, 0.1),
+      told('pregnancy', 3, 0.9),
+    ],
     source: recalled('preston-shapiro', 'postpartum lumbosacral plexopathy'),
   },
   {
@@ -77,10 +90,11 @@ export const plexusAndRootCauses: readonly Cause[] = [
     tempo: { hyperacute: 0.02, acute: 0.25, subacute: 0.45, chronic: 0.28 },
     age: { from: 45, to: 110, outside: 0.3 },
     history: [
+      told('rapid-glucose-control', 2, 1),
       // In some it is what the diabetes is found by.
       told(['diabetes-mellitus', 'prediabetes'], 8, 0.25),
       told(['weight-loss', 'recent-weight-loss'], 2.5, 0.8),
-      told(['thoracic-back-pain', 'abdominal-pain', 'neuropathic-pain'], 2.5, 0.3),
+      told(['thoracic-back-pain', 'abdominal-pain', 'neuropathic-pain', 'flank-pain', 'tight-band'], 2.5, 0.3),
       told('rash', 0.3, 1.1),
     ],
     signs: [shows(['inspection/vesicular-rash'], 0.1, 1.05), shows(['inspection/abdominal-bulge'], 4, 0.95)],
@@ -92,6 +106,7 @@ export const plexusAndRootCauses: readonly Cause[] = [
     group: 'compressive',
     label: 'Lumbar disc herniation',
     produces: [
+      at(['lumbosacral-plexus', 'lumbosacral-trunk', 'common-fibular-nerve', 'sciatic-nerve'], 'rare'),
       inKind(['root'], 'very-common', 'lumbosacral'),
       at(['polyradiculopathy'], 'uncommon'),
       inKind(['cauda-equina'], 'very-common'),
@@ -101,6 +116,8 @@ export const plexusAndRootCauses: readonly Cause[] = [
     tempo: tempos.acuteOrSubacute,
     age: { from: 20, to: 65, outside: 0.5 },
     history: [
+      told(['pain-on-straining', 'heavy-exertion'], 1.8, 1),
+      told(['injecting-drug-use', 'recent-bacteraemia', 'anticoagulant', 'night-sweats'], 0.6, 1),
       told(['disc-herniation', 'spinal-surgery'], 4, 0.95),
       told(['back-pain', 'thoracic-back-pain'], 2, 0.4),
       told(['leg-pain', 'radicular-leg-pain', 'thigh-pain', 'bilateral-leg-pain'], 2.5, 0.3),
@@ -128,6 +145,8 @@ export const plexusAndRootCauses: readonly Cause[] = [
     group: 'compressive',
     label: 'Lumbar spinal stenosis',
     produces: [
+      at(['no-lesion'], 'uncommon'),
+      at(['lumbosacral-plexus', 'common-fibular-nerve', 'length-dependent-polyneuropathy'], 'rare'),
       inKind(['root'], 'common', 'lumbosacral'),
       at(['polyradiculopathy'], 'common'),
       inKind(['cauda-equina'], 'common'),
@@ -135,11 +154,13 @@ export const plexusAndRootCauses: readonly Cause[] = [
     tempo: tempos.chronic,
     age: { from: 55, to: 110, outside: 0.2 },
     history: [
+      told(['bilateral-leg-pain', 'leg-pain', 'radicular-leg-pain'], 1.4, 0.8),
+      told(['fever', 'injecting-drug-use'], 0.3, 1),
       told('neurogenic-claudication', 6, 0.2),
       told('spinal-stenosis', 8, 1),
       told(['back-pain', 'thoracic-back-pain'], 1.4, 0.6),
     ],
-    signs: [aboveTheLoins],
+    signs: [shows(['special-tests/neurogenic-claudication-relief'], 4, 0.6), aboveTheLoins],
     values: [
       reads('mri-lumbar-spine', [
         ['canal-stenosis', 12],
@@ -212,8 +233,11 @@ export const plexusAndRootCauses: readonly Cause[] = [
       at(['adjacent-nerve-roots'], 'rare'),
       inKind(['cord'], 'rare'),
     ],
-    tempo: tempos.chronic,
+    // What was injected may inflame the roots within days; most scars take months.
+    tempo: { hyperacute: 0.03, acute: 0.14, subacute: 0.3, chronic: 0.53 },
     history: [
+      told(['spinal-fracture', 'disc-herniation'], 1.5, 1),
+      told(['burning-feet', 'neuropathic-pain', 'bladder-disturbance'], 1.3, 1),
       told(['spinal-surgery', 'lumbar-puncture-or-epidural', 'tuberculosis'], 12, 0.15),
       told(['back-pain', 'bilateral-leg-pain', 'leg-pain'], 1.5, 0.6),
     ],
@@ -232,7 +256,10 @@ export const plexusAndRootCauses: readonly Cause[] = [
     produces: [at(['cauda-equina', 'polyradiculopathy'], 'rare')],
     tempo: tempos.acuteOrSubacute,
     courses: { progressive: 1.6 },
-    history: [told(['hiv-infection', 'immunosuppression'], 30, 0.1)],
+    history: [
+      told(['bladder-disturbance', 'visual-loss', 'bilateral-leg-pain', 'weight-loss'], 1.5, 1),
+      told(['hiv-infection', 'immunosuppression'], 30, 0.1),
+    ],
     values: [
       reads('hiv-test', [
         ['positive', 20],
@@ -253,6 +280,8 @@ export const plexusAndRootCauses: readonly Cause[] = [
     tempo: tempos.acuteOrSubacute,
     age: { from: 15, to: 60, outside: 0.5 },
     history: [
+      told(['immunosuppression', 'hiv-infection', 'similar-attacks-before', 'preceding-infection'], 1.6, 1),
+      told(['disc-herniation', 'heavy-exertion', 'cancer', 'anticoagulant'], 0.5, 1),
       told(['rash', 'unprotected-sex', 'herpes-zoster'], 6, 0.55),
       told(['bladder-disturbance'], 2.5, 0.4),
       told(['saddle-numbness', 'neuropathic-pain', 'fever'], 1.5, 0.9),
@@ -278,6 +307,7 @@ export const plexusAndRootCauses: readonly Cause[] = [
     tempo: tempos.any,
     age: { from: 18, to: 110, outside: 0.5 },
     history: [
+      told(['heavy-exertion', 'similar-attacks-before'], 1.6, 1),
       told(['fever', 'leg-weakness', 'bladder-disturbance', 'saddle-numbness', 'cancer', 'weight-loss'], 0.1, 1.1),
       told(['back-pain', 'thoracic-back-pain', 'neck-pain'], 8, 0.02),
       told(['cancer', 'lymphoma'], 0.4, 1.1),
@@ -291,9 +321,34 @@ export const plexusAndRootCauses: readonly Cause[] = [
     key: 'cauda-equina-tumour-or-infection',
     group: 'neoplastic',
     label: 'Tumour, abscess or haematoma compressing the cauda equina',
-    produces: [inKind(['cauda-equina'], 'common'), at(['conus-medullaris'], 'common')],
+    produces: [
+      at(['polyradiculopathy', 'adjacent-nerve-roots'], 'uncommon', 'lumbosacral'),
+      at(['lumbosacral-plexus'], 'rare'),
+      inKind(['cauda-equina'], 'common'),
+      at(['conus-medullaris'], 'common'),
+    ],
     tempo: tempos.acuteOrSubacute,
-    history: [told(['cancer', 'lymphoma'], 6, 0.5), told('fever', 4, 0.8), told('anticoagulant', 3, 0.9)],
+    history: [
+      told(
+        [
+          'injecting-drug-use',
+          'recent-bacteraemia',
+          'spinal-surgery',
+          'lumbar-puncture-or-epidural',
+          'needle-near-nerve',
+          'immunosuppression',
+          'bleeding-disorder',
+          'tuberculosis',
+        ],
+        3,
+        1,
+      ),
+      told(['night-spinal-pain', 'weight-loss', 'recent-weight-loss', 'night-sweats'], 2, 1),
+      told(['cancer', 'lymphoma'], 6, 0.5),
+      told('fever', 4, 0.8),
+      told('anticoagulant', 3, 0.9),
+    ],
+    signs: [shows(['inspection/spinal-tenderness', 'autonomic/fever'], 1.8, 0.95)],
     quantities: [atLeast('crp', 50, 'mg/L', 3, 0.7), atLeast('ldh', 500, 'U/L', 4, 0.8)],
     values: [
       reads('mri-lumbar-spine', [
@@ -311,6 +366,11 @@ export const plexusAndRootCauses: readonly Cause[] = [
     group: 'infective',
     label: 'Lyme radiculoneuritis',
     produces: [
+      at(['intercostal-nerves', 'cauda-equina', 'multiple-mononeuropathy'], 'uncommon'),
+      at(
+        ['brachial-plexus', 'lumbosacral-plexus', 'spinal-cord-anterior', 'spinal-cord-transverse', 'oculomotor-nerve'],
+        'rare',
+      ),
       at(['facial-nerve', 'basal-meningeal-process', 'meningeal-irritation'], 'uncommon'),
       at(['abducens-nerve'], 'rare'),
       at(['polyradiculopathy', 'adjacent-nerve-roots'], 'common'),
@@ -319,13 +379,25 @@ export const plexusAndRootCauses: readonly Cause[] = [
     ],
     tempo: tempos.acuteOrSubacute,
     history: [
+      told(['headache', 'joint-pain', 'fatigue', 'fever'], 1.3, 1),
       told('tick-bite', 12, 0.3),
       told('lyme-disease', 20, 1),
       told('rash', 3, 0.8),
       // Pains of roots that keep people awake, and a face that fails, often on both sides.
-      told(['neuropathic-pain', 'radicular-leg-pain', 'radicular-arm-pain', 'thoracic-back-pain'], 1.8, 0.7),
+      told(
+        [
+          'neuropathic-pain',
+          'radicular-leg-pain',
+          'radicular-arm-pain',
+          'thoracic-back-pain',
+          'neck-pain',
+          'back-pain',
+        ],
+        1.8,
+        0.7,
+      ),
     ],
-    signs: [shows(['cranial-nerves/facial-weakness'], 2.5, 0.9)],
+    signs: [shows(['inspection/abdominal-bulge'], 3, 1), shows(['cranial-nerves/facial-weakness'], 2.5, 0.9)],
     quantities: [atLeast('csf-white-cells', 10, '10*6/L', 5, 0.2, recalled('adams-victor', 'Lyme disease'))],
     values: [
       reads('mri-lumbar-spine', [['root-enhancement', 3]]),

@@ -47,7 +47,7 @@ export const polyneuropathyCauses: readonly Cause[] = [
     durationDays: { from: 90, outside: 0.3, source: fromMemory },
     age: { from: 30, to: 110, outside: 0.15 },
     history: [
-      told('diabetes-mellitus', 4, 0.15),
+      told(['diabetes-mellitus', 'insulin-or-sulfonylurea'], 4, 0.15),
       told(['burning-feet', 'neuropathic-pain', 'foot-pain'], 1.2, 0.9),
       told('family/similar-disorder', 0.5, 1),
       told('family/diabetes', 1.3, 0.95),
@@ -79,6 +79,7 @@ export const polyneuropathyCauses: readonly Cause[] = [
     durationDays: { from: 90, outside: 0.3, source: fromMemory },
     age: { from: 40, to: 110, outside: 0.4 },
     history: [
+      told('family/diabetes', 1.4, 1),
       told('prediabetes', 6, 0.6),
       told(['obesity', 'hyperlipidaemia', 'hypertension'], 2, 0.6),
       told('diabetes-mellitus', 0.2, 1.05),
@@ -106,6 +107,25 @@ export const polyneuropathyCauses: readonly Cause[] = [
     durationDays: { from: 180, outside: 0.3, source: fromMemory },
     age: { from: 50, to: 110, outside: 0.15 },
     history: [
+      told(
+        [
+          'vincristine',
+          'cisplatin',
+          'oxaliplatin',
+          'paclitaxel',
+          'docetaxel',
+          'bortezomib',
+          'thalidomide',
+          'amiodarone',
+        ],
+        0.2,
+        1,
+      ),
+      told(
+        ['monoclonal-gammopathy', 'hiv-infection', 'chronic-kidney-disease', 'lupus', 'sjogren-syndrome'],
+        0.5,
+        1.05,
+      ),
       told(['family/similar-disorder', 'family/high-arched-feet', 'family/peripheral-neuropathy'], 0.3, 1.3),
       told('diabetes-mellitus', 0.3, 1.2),
       told('alcohol-excess', 0.4, 1.1),
@@ -136,6 +156,10 @@ export const polyneuropathyCauses: readonly Cause[] = [
     tempo: tempos.subacuteOrChronic,
     age: { from: 25, to: 110, outside: 0.4 },
     history: [
+      told(['nitrous-oxide', 'malnutrition'], 3, 1),
+      told(['hypothyroidism', 'alcohol-excess', 'fatigue'], 1.3, 1),
+      told(['unsteadiness', 'worse-in-the-dark', 'paraesthesiae'], 1.2, 0.9),
+      told(['fever', 'cancer'], 0.6, 1),
       told('vegan-diet', 4),
       told(['gastrectomy', 'bariatric-surgery'], 4),
       told(['malabsorption', 'inflammatory-bowel-disease', 'coeliac-disease'], 2, 0.95),
@@ -186,7 +210,12 @@ export const polyneuropathyCauses: readonly Cause[] = [
     tempo: tempos.subacuteOrChronic,
     age: { from: 25, to: 110, outside: 0.3 },
     // Of 55 people nearly half had an operation of stomach or gut and a sixth took zinc, which hardly anybody else does; a fifth had neither.
-    history: [told(['gastrectomy', 'bariatric-surgery', 'malabsorption'], 15, 0.6), told('zinc-excess', 60, 0.8)],
+    history: [
+      told(['coeliac-disease', 'inflammatory-bowel-disease', 'pernicious-anaemia', 'vitamin-b12-deficiency'], 1.8, 1),
+      told(['fever', 'cancer'], 0.6, 1),
+      told(['gastrectomy', 'bariatric-surgery', 'malabsorption'], 15, 0.6),
+      told('zinc-excess', 60, 0.8),
+    ],
     quantities: [
       under('copper', 11, 'umol/L', 12, 0.05, fromMemory),
       under('caeruloplasmin', 0.2, 'g/L', 8, 0.1, fromMemory),
@@ -215,6 +244,9 @@ export const polyneuropathyCauses: readonly Cause[] = [
     ],
     tempo: tempos.acuteOrSubacute,
     history: [
+      told('pregnancy', 2, 1),
+      told(['cognitive-change', 'diplopia', 'unsteadiness', 'burning-feet'], 1.4, 1),
+      told('diuretic', 1.4, 1),
       told('alcohol-excess', 4, 0.6),
       told('vomiting', 4, 0.7),
       told(['gastrectomy', 'bariatric-surgery', 'malnutrition', 'malabsorption'], 8, 0.6),
@@ -235,9 +267,14 @@ export const polyneuropathyCauses: readonly Cause[] = [
     key: 'vitamin-e-deficiency-neuropathy',
     group: 'nutritional',
     label: 'Neuropathy from lack of vitamin E',
-    produces: [inKind(['ganglion'], 'uncommon'), at([...lengthDependent, 'spinal-cord-posterior'], 'rare')],
+    produces: [
+      at(['spinal-cord-posterolateral', 'cerebellar-degeneration'], 'rare'),
+      inKind(['ganglion'], 'uncommon'),
+      at([...lengthDependent, 'spinal-cord-posterior'], 'rare'),
+    ],
     tempo: tempos.chronic,
     history: [
+      told(['inflammatory-bowel-disease', 'coeliac-disease', 'family/consanguinity'], 2, 1),
       told(['malabsorption', 'bariatric-surgery', 'chronic-liver-disease'], 15, 0.2),
       told('family/similar-disorder', 1.3, 1),
     ],
@@ -259,6 +296,8 @@ export const polyneuropathyCauses: readonly Cause[] = [
     tempo: tempos.chronic,
     sex: { male: 0.6, female: 1.4 },
     history: [
+      told(['muscle-pain', 'cramps', 'stiffness', 'difficulty-with-stairs'], 1.3, 1),
+      told('amiodarone', 1.6, 1),
       told('hypothyroidism', 5, 0.5),
       told('fatigue', 1.3, 0.8),
       told('carpal-tunnel-syndrome', 1.5, 1),
@@ -278,7 +317,11 @@ export const polyneuropathyCauses: readonly Cause[] = [
     mondo: mondo('MONDO:0003084', 'uremic neuropathy'),
     produces: [at(lengthDependent, 'uncommon'), at(['motor-polyneuropathy', 'autonomic-neuropathy'], 'rare')],
     tempo: tempos.chronic,
-    history: [told('chronic-kidney-disease', 12, 0.1), told(['restless-legs', 'cramps'], 1.8, 0.8)],
+    history: [
+      told(['diabetes-mellitus', 'alcohol-excess'], 0.7, 1),
+      told('chronic-kidney-disease', 12, 0.1),
+      told(['restless-legs', 'cramps'], 1.8, 0.8),
+    ],
     quantities: [
       under('egfr', 15, 'mL/min/{1.73_m2}', 6, 0.3),
       under('egfr', 60, 'mL/min/{1.73_m2}', 1.3, 0.1),
@@ -353,6 +396,8 @@ export const polyneuropathyCauses: readonly Cause[] = [
     age: { from: 35, to: 75, outside: 0.4 },
     sex: { male: 1.3, female: 0.7 },
     history: [
+      told(['sexual-dysfunction', 'night-sweats', 'fatigue', 'cold-white-fingers'], 1.4, 1),
+      told(['diabetes-mellitus', 'fever'], 0.7, 1),
       told(['weight-loss', 'recent-weight-loss'], 2, 0.7),
       told('monoclonal-gammopathy', 3, 0.9),
       told('neuropathic-pain', 1.4, 0.9),
@@ -362,7 +407,11 @@ export const polyneuropathyCauses: readonly Cause[] = [
       shows(['inspection/trophic-skin-change', 'inspection/enlarged-lymph-nodes'], 3, 0.8),
       shows(['cranial-nerves/optic-disc-swelling'], 8, 0.8),
     ],
-    quantities: [atLeast('platelets', 450, '10*9/L', 6, 0.5), atLeast('csf-protein', 0.45, 'g/L', 1.4, 0.4)],
+    quantities: [
+      slowArm(2, 0.7),
+      atLeast('platelets', 450, '10*9/L', 6, 0.5),
+      atLeast('csf-protein', 0.45, 'g/L', 1.4, 0.4),
+    ],
     values: [
       reads(immunofixation, [...lambda(25), ['igg-kappa', 0.3], ['iga-kappa', 0.3], ...igM(0.2), ['normal', 0.2]]),
       reads(conduction, [...demyelinating(2, 4), ['mixed', 3], ['axonal', 0.4], ['normal', 0.1]]),
@@ -384,6 +433,7 @@ export const polyneuropathyCauses: readonly Cause[] = [
     courses: { progressive: 1.5, static: 0.2, improving: 0.2 },
     age: { from: 45, to: 110, outside: 0.15 },
     history: [
+      told(['sexual-dysfunction', 'burning-feet', 'neuropathic-pain', 'dysphagia'], 1.3, 1),
       told(['weight-loss', 'recent-weight-loss'], 2.5, 0.6),
       told(['heart-failure', 'cardiomyopathy', 'amyloidosis'], 3, 0.7),
       told('carpal-tunnel-syndrome', 3, 0.8),
@@ -419,6 +469,7 @@ export const polyneuropathyCauses: readonly Cause[] = [
     ],
     tempo: tempos.subacuteOrChronic,
     history: [
+      told(['weight-loss', 'tuberculosis', 'hepatitis-c', 'syphilis'], 1.5, 1),
       told('hiv-infection', 40, 0.1),
       told(['unprotected-sex', 'injecting-drug-use'], 2.5, 0.8),
       told(['zidovudine', 'stavudine'], 2, 1),
@@ -437,10 +488,15 @@ export const polyneuropathyCauses: readonly Cause[] = [
     key: 'diphtheritic-neuropathy',
     group: 'infective',
     label: 'Diphtheritic neuropathy',
-    produces: [inKind(['polyradiculoneuropathy'], 'rare'), at(['motor-polyneuropathy'], 'rare')],
+    produces: [
+      at(['bulbar-motor-nuclei', 'presynaptic-junction', 'basal-meningeal-process'], 'rare'),
+      inKind(['polyradiculoneuropathy'], 'rare'),
+      at(['motor-polyneuropathy'], 'rare'),
+    ],
     tempo: tempos.acuteOrSubacute,
     courses: { 'relapsing-remitting': 0.2 },
     history: [
+      told(['fever', 'preceding-infection', 'preceding-respiratory-infection', 'nasal-regurgitation'], 1.6, 0.8),
       told('diphtheria', 60, 0.05),
       told(['dysphagia', 'voice-change', 'visual-loss'], 3, 0.4),
       told('travel', 2, 0.9),

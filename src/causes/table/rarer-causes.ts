@@ -1,6 +1,6 @@
 import { fromMemory, read, recalled } from '../../kernel/cite.ts';
 import { anyHeadache } from './brain-sites.ts';
-import { at, atRoot, type Cause, inKind, reads, shows, sided, tempos, told } from './cause.ts';
+import { at, atLeast, atRoot, type Cause, inKind, reads, shows, sided, tempos, told } from './cause.ts';
 
 const cordChapter = recalled('adams-victor', 'diseases of the spinal cord');
 const plexusChapter = recalled('preston-shapiro', 'plexopathies');
@@ -28,10 +28,12 @@ export const rarerCauses: readonly Cause[] = [
       inKind(['cord'], 'uncommon', 'thoracic'),
       inKind(['cord', 'cauda-equina'], 'rare'),
     ],
-    tempo: tempos.subacuteOrChronic,
+    tempo: { hyperacute: 0.05, acute: 0.1, subacute: 0.35, chronic: 0.5 },
     courses: { progressive: 1.2, fluctuating: 1.5 },
     age: { from: 5, to: 75, outside: 0.6 },
     history: [
+      told(['trauma', 'tuberculosis'], 1.4, 1),
+      told('fever', 0.4, 1),
       told(spinalPain, 1.5, 0.8),
       told(['fluctuating-symptoms', 'pain-on-straining', 'similar-attacks-before'], 1.5, 1),
       told(['lumbar-puncture-or-epidural', 'spinal-surgery'], 2, 1),
@@ -49,10 +51,15 @@ export const rarerCauses: readonly Cause[] = [
       inKind(['cord'], 'rare'),
       at(['conus-medullaris'], 'uncommon'),
     ],
-    tempo: tempos.chronic,
+    tempo: { hyperacute: 0.03, acute: 0.08, subacute: 0.19, chronic: 0.7 },
     courses: { progressive: 1.4, improving: 0.1 },
     age: { from: 40, to: 90, outside: 0.2 },
-    history: [told(['obesity', 'diabetes-mellitus'], 1.5, 0.95), told(['back-pain', 'thoracic-back-pain'], 1.3, 0.9)],
+    history: [
+      told(['spinal-stenosis', 'bilateral-leg-pain', 'neurogenic-claudication', 'falls'], 1.4, 1),
+      told('fever', 0.4, 1),
+      told(['obesity', 'diabetes-mellitus'], 1.5, 0.95),
+      told(['back-pain', 'thoracic-back-pain'], 1.3, 0.9),
+    ],
     values: compression(8, 0.03),
     source: cordChapter,
   },
@@ -68,6 +75,8 @@ export const rarerCauses: readonly Cause[] = [
     tempo: tempos.subacute,
     courses: { progressive: 1.6, improving: 0.05, 'relapsing-remitting': 0.1 },
     history: [
+      told(['difficulty-walking', 'thoracic-back-pain'], 1.2, 1),
+      told('anticoagulant', 0.6, 1),
       told('lymphoma', 8, 0.9),
       told(['back-pain', 'thoracic-back-pain', 'neck-pain', 'night-spinal-pain', 'radicular-leg-pain'], 1.5, 0.7),
       told([...weightLoss, 'night-sweats'], 2, 0.9),
@@ -84,11 +93,14 @@ export const rarerCauses: readonly Cause[] = [
     produces: [inKind(['cord', 'cauda-equina'], 'rare'), at(['polyradiculopathy'], 'rare')],
     tempo: tempos.suddenOrAcute,
     history: [
+      told(['spinal-surgery', 'recent-surgery', 'chronic-liver-disease'], 1.8, 1),
+      told('fever', 0.5, 1),
       told(['anticoagulant', 'bleeding-disorder', 'antiplatelet', 'thrombophilia'], 8, 0.4),
       told([...spinalPain, 'radicular-leg-pain', 'bilateral-leg-pain'], 2, 0.3),
       told(['lumbar-puncture-or-epidural', 'head-injury', 'trauma', 'heavy-exertion'], 4, 0.8),
       told(['headache', 'thunderclap-headache'], 1.5, 1),
     ],
+    quantities: [atLeast('csf-red-cells', 1000, '10*6/L', 5, 0.6), atLeast('inr', 3, '{INR}', 4, 0.9)],
     values: [
       reads('mri-whole-spine', [
         ['haematoma', 40],
@@ -113,6 +125,7 @@ export const rarerCauses: readonly Cause[] = [
     age: { from: 35, to: 90, outside: 0.4 },
     sex: { male: 0.8, female: 1.2 },
     history: [
+      told(['spinal-stenosis', 'bladder-disturbance', 'sexual-dysfunction'], 1.4, 1),
       told(['back-pain', 'radicular-leg-pain', 'leg-pain', 'saddle-numbness'], 1.5, 0.6),
       told('saddle-numbness', 2, 0.95),
       told('neurogenic-claudication', 0.7, 1.1),
@@ -158,12 +171,16 @@ export const rarerCauses: readonly Cause[] = [
     tempo: tempos.sudden,
     age: { from: 40, to: 100, outside: 0.3 },
     history: [
+      told('fever', 0.4, 1),
       told('aortic-disease', 15, 0.8),
       told(['thoracic-back-pain', 'back-pain', 'abdominal-pain', 'bilateral-leg-pain', 'leg-pain'], 2.5, 0.4),
       told(['peripheral-arterial-disease', 'atrial-fibrillation', 'hypertension', 'tobacco'], 1.8, 0.8),
       told(['syncope', 'recent-surgery'], 1.5, 1),
     ],
-    signs: [shows(['inspection/absent-limb-pulse'], 20, 0.3)],
+    signs: [
+      shows(['inspection/colour-or-temperature-change'], 4, 0.9),
+      shows(['inspection/absent-limb-pulse'], 20, 0.3),
+    ],
     source: recalled('limb-ischaemia-esvs-2020'),
   },
   {
@@ -177,12 +194,17 @@ export const rarerCauses: readonly Cause[] = [
     tempo: tempos.sudden,
     age: { from: 45, to: 110, outside: 0.3 },
     history: [
+      told(['leg-pain', 'arm-pain', 'thigh-pain', 'neurogenic-claudication'], 1.5, 0.9),
+      told(['thrombophilia', 'cocaine-or-stimulants'], 1.6, 1),
       told(['peripheral-arterial-disease', 'aortic-disease'], 10, 0.3),
       told(['recent-surgery', 'radiotherapy', 'atrial-fibrillation', 'injecting-drug-use'], 3, 0.9),
       told(['diabetes-mellitus', 'tobacco', 'hypertension'], 1.4, 0.9),
       told('trauma', 0.4, 1),
     ],
-    signs: [shows(['inspection/absent-limb-pulse'], 10, 0.5)],
+    signs: [
+      shows(['inspection/colour-or-temperature-change'], 3, 0.9),
+      shows(['inspection/absent-limb-pulse'], 10, 0.5),
+    ],
     source: plexusChapter,
   },
   {
@@ -209,6 +231,7 @@ export const rarerCauses: readonly Cause[] = [
     group: 'infective',
     label: 'Abscess of the psoas muscle',
     produces: [
+      at(['no-lesion'], 'rare'),
       at(['lumbar-plexus', 'femoral-nerve-pelvis'], 'uncommon'),
       at(['lumbosacral-plexus', 'obturator-nerve', 'genitofemoral-nerve', 'lateral-femoral-cutaneous-nerve'], 'rare'),
       at(['adjacent-nerve-roots'], 'rare', 'lumbosacral'),
@@ -216,13 +239,15 @@ export const rarerCauses: readonly Cause[] = [
     tempo: tempos.acuteOrSubacute,
     courses: { progressive: 1.5 },
     history: [
+      told(['leg-pain', 'difficulty-walking', 'weight-loss', 'alcohol-excess'], 1.4, 1),
       told(['fever', 'night-sweats'], 8, 0.2),
       told(['flank-pain', 'back-pain', 'thigh-pain', 'abdominal-pain'], 2, 0.4),
       told(['diabetes-mellitus', 'injecting-drug-use', 'immunosuppression', 'hiv-infection', 'tuberculosis'], 3, 0.8),
       told(['recent-bacteraemia', 'sepsis', 'inflammatory-bowel-disease'], 4, 0.95),
       told(['anticoagulant'], 0.6, 1),
     ],
-    signs: [shows(['autonomic/fever'], 4, 0.5)],
+    signs: [shows(['special-tests/femoral-stretch'], 1.5, 1), shows(['autonomic/fever'], 4, 0.5)],
+    quantities: [atLeast('crp', 50, 'mg/L', 4, 0.3)],
     source: plexusChapter,
   },
 

@@ -63,7 +63,8 @@ export const systemicNeuropathyCauses: readonly Cause[] = [
     tempo: tempos.subacuteOrChronic,
     sex: { male: 0.5, female: 1.5 },
     history: [
-      told(['lupus', 'rheumatoid-arthritis'], 12, 0.1),
+      told(['rash', 'interstitial-lung-disease', 'dry-eyes', 'dry-mouth', 'hair-loss'], 1.6, 1),
+      told(['lupus', 'rheumatoid-arthritis', 'sjogren-syndrome', 'vasculitis'], 12, 0.1),
       told(['joint-pain', 'cold-white-fingers', 'photosensitive-rash'], 3, 0.6),
       told('family/autoimmune-disease', 1.5, 1),
     ],
@@ -83,6 +84,7 @@ export const systemicNeuropathyCauses: readonly Cause[] = [
     label: 'Sarcoid neuropathy',
     mondo: mondo('MONDO:0100647', 'sarcoid neuropathy'),
     produces: [
+      at(['cauda-equina', 'conus-medullaris', 'facial-nerve', 'intercostal-nerves', 'motor-polyneuropathy'], 'rare'),
       inKind(['multiple-nerves'], 'uncommon'),
       at(['small-fibre-polyneuropathy', 'polyradiculopathy'], 'uncommon'),
       at([...lengthDependent, 'demyelinating-polyradiculoneuropathy', 'autonomic-neuropathy'], 'rare'),
@@ -90,6 +92,7 @@ export const systemicNeuropathyCauses: readonly Cause[] = [
     tempo: tempos.subacute,
     age: { from: 20, to: 65, outside: 0.4 },
     history: [
+      told(['weight-loss', 'chronic-cough', 'interstitial-lung-disease'], 1.6, 1),
       told('sarcoidosis', 20, 0.3),
       told(['breathlessness', 'fatigue', 'eye-pain'], 1.5, 0.9),
       told(['joint-pain', 'rash', 'night-sweats'], 1.5, 0.95),
@@ -169,6 +172,8 @@ export const systemicNeuropathyCauses: readonly Cause[] = [
     courses: { progressive: 1.4, static: 0.3, improving: 0.2 },
     age: { from: 40, to: 110, outside: 0.3 },
     history: [
+      told(['hiv-infection', 'similar-attacks-before'], 1.3, 1),
+      told(['diabetes-mellitus', 'trauma'], 0.6, 1),
       told('lymphoma', 30, 0.3),
       told(['weight-loss', 'recent-weight-loss', 'night-sweats'], 3, 0.7),
       told(['neuropathic-pain', 'leg-pain', 'arm-pain', 'back-pain'], 1.8, 0.6),
@@ -243,7 +248,12 @@ export const systemicNeuropathyCauses: readonly Cause[] = [
     durationDays: { to: 10, outside: 0.05, source: fromMemory },
     age: { from: 0, to: 10, outside: 0.15 },
     // The tick sits in the hair and is mostly found after the weakness.
-    history: [told('tick-bite', 25, 0.4), told(['numbness', 'paraesthesiae'], 0.5, 1.2)],
+    history: [
+      told(['ascending-weakness', 'unsteadiness'], 1.5, 0.9),
+      told(['fever', 'preceding-gastroenteritis'], 0.4, 1.05),
+      told('tick-bite', 25, 0.4),
+      told(['numbness', 'paraesthesiae'], 0.5, 1.2),
+    ],
     signs: [
       shows(['gait/ataxic'], 1.5, 1),
       shows(['cranial-nerves/ophthalmoplegia', 'cranial-nerves/unreactive-pupil'], 1.5, 1),

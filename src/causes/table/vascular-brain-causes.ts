@@ -292,6 +292,8 @@ export const vascularBrainCauses: readonly Cause[] = [
     courses: { 'relapsing-remitting': 2, progressive: 1 },
     age: { from: 10, to: 65, outside: 0.4 },
     history: [
+      told(['resolved-deficit', 'similar-attacks-before'], 1.5, 1),
+      told(['back-pain', 'thoracic-back-pain', 'neck-pain'], 1.2, 1),
       told('seizure', 3, 0.85),
       told(anyHeadache, 1.4, 0.8),
       told(['family/similar-disorder', 'family/epilepsy', 'family/stroke'], 2, 0.95),
@@ -301,6 +303,13 @@ export const vascularBrainCauses: readonly Cause[] = [
     ],
     signs: [shows(['involuntary-movements/palatal-tremor'], 4, 1)],
     values: [
+      ...(['mri-cervical-spine', 'mri-thoracic-spine', 'mri-whole-spine'] as const).map((result) =>
+        reads(result, [
+          ['haematoma', 3],
+          ['cord-compression', 0.1],
+          ['normal', 0.05],
+        ]),
+      ),
       reads('mri-brain', [
         ['cavernous-malformation', 80],
         ['haemorrhage', 4],
