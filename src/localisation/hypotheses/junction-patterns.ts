@@ -12,7 +12,7 @@ const postsynaptic = {
   reflex: 0,
   ownReflex: 0.1,
   // For years it has its ups and downs, and seldom grows steadily.
-  lasting: { years: 5, beyond: 0.5 },
+  lasting: { years: 5, beyond: 0.35 },
   because: 'transmission to the muscle fails, more with use',
   reasons: reasonsOf.postsynaptic,
 } as const;
@@ -185,6 +185,37 @@ export const junctionDiseases: readonly MuscleDisease[] = [
       ['tongue', 0.1],
       ['tongue-denervation', 0.15],
       ['breathing', 0.35],
+    ],
+  },
+  {
+    // With antibodies to MuSK: throat, neck and shoulders, the eyes often spared, the tongue thin, and less change from hour to
+    // hour. Source: Evoli 2003 (recalled).
+    ...postsynaptic,
+    variant: 'bulbar-with-shoulders',
+    percent: percent.postsynaptic * 0.06,
+    losses: {
+      'neck-flexors': 0.6,
+      'neck-extensors': 0.6,
+      shoulder: 0.45,
+      scapular: 0.25,
+      'upper-arm': 0.3,
+      hip: 0.35,
+      trunk: 0.2,
+    },
+    signs: [
+      ['eyelid-elevation', 0.35],
+      ['eye-movement-fatigue', 0.25],
+      ['fatigability', 0.5],
+      ['swallowing', 0.85],
+      ['speech-articulation', 0.7],
+      ['palate', 0.7],
+      ['voice', 0.65],
+      ['lower-face', 0.6],
+      ['upper-face', 0.55],
+      ['jaw-power', 0.35],
+      ['tongue', 0.4],
+      ['tongue-denervation', 0.35],
+      ['breathing', 0.45],
     ],
   },
   ...(

@@ -3,7 +3,7 @@ import { describeFinding } from '../../exam/describe.ts';
 import type { Exam } from '../../exam/exam.ts';
 import type { Finding } from '../../exam/finding.ts';
 import type { BodySide } from '../../kernel/side.ts';
-import { anyOf, cervicalRoots, kinds, lumbarRoots, sites } from './history/history-weight.ts';
+import { anyOf, cervicalCord, cervicalRoots, kinds, lumbarRoots, sites } from './history/history-weight.ts';
 import type { Applies, Shift } from './shift.ts';
 
 /** What a finding says, with the finding that says it. */
@@ -123,6 +123,29 @@ const lowRoots: Applies = (site) =>
   lumbarRoots(site) && site.kind === 'root' && site.level !== 'S2' && site.level !== 'S3';
 
 /**
+ * Arm and leg of one half fail and the neck hurts, and nothing is wrong above it: blood or pus outside the dura of the neck
+ * hurts in nearly all and is taken for a stroke, of which few hurt in the neck. Source: Groen 2004 (from memory). Odds judged.
+ */
+const neckWithOneHalf = { cord: 4, above: 0.6 } as const;
+const wholeBodyBelowTheFace: Applies = (site) => cervicalCord(site) && site.key !== 'spinal-cord-posterior';
+const ofTheHead: ReadonlySet<string> = new Set(['cranialNerves', 'higherFunction']);
+
+function neckAndOneHalfShifts({ findings, history }: Exam): readonly Shift[] {
+  if (!history.some(({ present, key }) => present && key === 'neck-pain')) return [];
+  if (findings.some(({ abnormal, item }) => abnormal && ofTheHead.has(item.section))) return [];
+  const weak = findings.filter(({ abnormal, item }) => abnormal && item.probe.kind === 'movement');
+  const [first] = weak;
+  const limbs = new Set(weak.map(({ item }) => item.region));
+  if (first === undefined || sidesOf(weak).size > 1 || !limbs.has('upper-limbs') || !limbs.has('lower-limbs'))
+    return [];
+  const because = 'the neck hurts, and arm and leg of one half fail with nothing wrong above it';
+  return [
+    shiftBy(first, { applies: wholeBodyBelowTheFace, factor: neckWithOneHalf.cord, because }),
+    shiftBy(first, { applies: kinds('hemisphere', 'brainstem'), factor: neckWithOneHalf.above, because }),
+  ];
+}
+
+/**
  * An arm that does not move from birth was pulled in most: 1 to 2 plexuses in 1,000 births, against 0.2 to 0.4 strokes of
  * the newborn, which seldom show as a weak limb before months have passed. Source: Foad 2008 (recalled). Odds judged.
  */
@@ -152,6 +175,7 @@ export function limbPatternShifts(exam: Exam): readonly Shift[] {
     ...oneNerveShift(exam),
     ...wingingShift(exam),
     ...painAloneShifts(exam),
+    ...neckAndOneHalfShifts(exam),
     ...newbornShifts(exam),
   ];
 }
