@@ -33,7 +33,7 @@ const routes: Readonly<
 > = {
   vibration: { large: 1, column: 1, sensitivity: 1 },
   'joint-position': { large: 1, column: 1, sensitivity: 0.7 },
-  'light-touch': { large: 0.7, column: 0.5, sensitivity: 0.85 },
+  'light-touch': { large: 0.7, column: 0.65, sensitivity: 0.85 },
   pinprick: { large: 0, column: 0, sensitivity: 1 },
   temperature: { large: 0, column: 0, sensitivity: 1 },
 };
