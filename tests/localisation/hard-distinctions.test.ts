@@ -687,3 +687,21 @@ describe('one hand that has lost its position sense, the leg spared', () => {
     expect(chances.get('spinal-cord-hemisection') ?? 0).toBeGreaterThan(0.05);
   });
 });
+
+describe('an infant that grows limp within days, with a head that lags', () => {
+  // A face that does not move and lids that droop pass for drowsiness in botulism: Arnon (from memory).
+  it('may have blocked junctions, drowsy or not', () => {
+    const limp = (age: number) =>
+      chancesOf({
+        age,
+        onset: { pace: 'acute', durationDays: 1 },
+        findings: {
+          higherFunction: midline({ drowsiness: true }),
+          tone: tone({ 'upper-limb': 'reduced', 'lower-limb': 'reduced' }),
+          power: [{ movement: 'neck-flexion', grade: '2' }],
+        },
+      }).get('presynaptic-junction') ?? 0;
+    expect(limp(0.5)).toBeGreaterThan(0.1);
+    expect(limp(40)).toBeLessThan(limp(0.5) / 3);
+  });
+});

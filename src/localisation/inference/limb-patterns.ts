@@ -164,6 +164,30 @@ function newbornShifts({ findings, person }: Exam): readonly Shift[] {
   return [shiftBy(first, { applies: plexusOfTheArm, factor: pulledAtBirth, because })];
 }
 
+/**
+ * An infant that was well and grows limp in all limbs within days: botulism of infancy and diseases of motor cells and muscle
+ * are as common then as illness of the brain, which the same picture suggests. Source: Dubowitz, the floppy infant (from
+ * memory). Odds judged.
+ */
+const limpInfant = { years: 1.2, limbs: 4, junction: 5 } as const;
+
+function limpInfantShifts({ findings, person }: Exam): readonly Shift[] {
+  if (person.ageYears === undefined || person.ageYears > limpInfant.years) return [];
+  const limp = findings.filter(
+    ({ abnormal, item, value }) => abnormal && item.probe.kind === 'tone' && value === 'reduced',
+  );
+  const limbs = new Set(
+    limp.filter(({ side }) => side !== 'midline').map(({ item, side }) => `${item.region} ${side}`),
+  );
+  const weakNeck = findings.some(
+    ({ abnormal, item }) => abnormal && item.probe.kind === 'movement' && item.probe.movement === 'neck-flexion',
+  );
+  const [first] = limp;
+  if (first === undefined || limbs.size < limpInfant.limbs || !weakNeck) return [];
+  const because = 'an infant grows limp with a head that lags when its junctions are blocked';
+  return [shiftBy(first, { applies: sites('presynaptic-junction'), factor: limpInfant.junction, because })];
+}
+
 const sidesOf = (findings: readonly Finding[]): ReadonlySet<string> =>
   new Set(findings.map(({ side }): BodySide | 'midline' => side));
 
@@ -177,5 +201,6 @@ export function limbPatternShifts(exam: Exam): readonly Shift[] {
     ...painAloneShifts(exam),
     ...neckAndOneHalfShifts(exam),
     ...newbornShifts(exam),
+    ...limpInfantShifts(exam),
   ];
 }
