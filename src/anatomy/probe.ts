@@ -33,6 +33,8 @@ export type Probe =
       /** How many of those whose movement is gone show the sign, 0 to 1; nearly all where it is not given. */
       readonly shownBy?: number;
     }
+  /** A bulge of one half of the belly, whose wall is slack on that side and holds on the other. */
+  | { readonly kind: 'slack-belly' }
   /** A sign of upper-motor-neuron disturbance of the limb(s). */
   | {
       readonly kind: 'upper-motor';

@@ -615,3 +615,93 @@ describe('eye signs that are taken for those of another place', () => {
     );
   });
 });
+
+describe('a bulge of one side of the belly', () => {
+  // The flank is slack where its roots or intercostal nerves fail: LaBan 2007 (from memory).
+  it('is of a root or a nerve round the trunk of that side', () => {
+    const chances = chancesOf({
+      age: 60,
+      onset: { pace: 'acute', durationDays: 3 },
+      history: { symptoms: [{ key: 'flank-pain', present: true }] },
+      findings: { inspection: signs({ 'abdominal-bulge': [true, null] }) },
+    });
+    expect([...chances.keys()][0]).toMatch(/^(nerve-root|intercostal-nerves)$/);
+  });
+});
+
+describe('arm and leg of one half that fail with sudden pain', () => {
+  const weak = (symptoms: readonly string[]) =>
+    chancesOf({
+      age: 60,
+      onset: { pace: 'hyperacute', durationDays: 1 },
+      history: { symptoms: symptoms.map((key) => ({ key, present: true })) },
+      findings: {
+        power: power({
+          'shoulder-abduction': ['5', '3'],
+          'finger-extension': ['5', '3'],
+          'hip-flexion': ['5', '3'],
+          'ankle-dorsiflexion': ['5', '3'],
+        }),
+      },
+    });
+
+  // Blood outside the dura of the neck is taken for a stroke: Groen 2004 (from memory).
+  it('is of half of the cord where the neck hurts, and of the brain where nothing does', () => {
+    expect([...weak(['neck-pain', 'weakness']).keys()][0]).toBe('spinal-cord-hemisection');
+    expect([...weak(['weakness']).keys()][0]).not.toBe('spinal-cord-hemisection');
+  });
+});
+
+describe('hands and feet that have lost all sense of where they are', () => {
+  // Cells of the ganglia are lost whatever the length of their axons: Camdessanche 2009 (recalled).
+  it('speak for the ganglia before the dorsal columns', () => {
+    const chances = chancesOf({
+      age: 63,
+      onset: { pace: 'subacute', durationDays: 40 },
+      findings: {
+        sensation: sensation('joint-position', { fingertips: 'absent', toes: 'absent' }),
+        reflexes: reflexes({ biceps: '0', knee: '0', ankle: '0' }),
+      },
+    });
+    expect([...chances.keys()][0]).toBe('sensory-ganglionopathy');
+  });
+});
+
+describe('one hand that has lost its position sense, the leg spared', () => {
+  // The useless hand: Oppenheim (from memory).
+  it('may be of the outer half of one dorsal column', () => {
+    const chances = chancesOf({
+      age: 30,
+      onset: { pace: 'subacute', durationDays: 10 },
+      history: { symptoms: [{ key: 'electric-shock-on-neck-flexion', present: true }] },
+      findings: {
+        involuntaryMovements: signs({ pseudoathetosis: [true, false] }),
+        sensation: [
+          ...sensation('joint-position', { fingertips: ['absent', 'normal'], toes: 'normal' }),
+          ...sensation('vibration', { 'index-finger': ['absent', 'normal'], 'great-toe': 'normal' }),
+          ...sensation('pinprick', { 'index-finger': 'normal' }),
+        ],
+      },
+      otherwiseNormal: [{ section: 'power' }],
+    });
+    expect(chances.get('spinal-cord-hemisection') ?? 0).toBeGreaterThan(0.05);
+  });
+});
+
+describe('an infant that grows limp within days, with a head that lags', () => {
+  // A face that does not move and lids that droop pass for drowsiness in botulism: Arnon (from memory).
+  it('may have blocked junctions, drowsy or not', () => {
+    const limp = (age: number) =>
+      chancesOf({
+        age,
+        onset: { pace: 'acute', durationDays: 1 },
+        findings: {
+          higherFunction: midline({ drowsiness: true }),
+          tone: tone({ 'upper-limb': 'reduced', 'lower-limb': 'reduced' }),
+          power: [{ movement: 'neck-flexion', grade: '2' }],
+        },
+      }).get('presynaptic-junction') ?? 0;
+    expect(limp(0.5)).toBeGreaterThan(0.1);
+    expect(limp(40)).toBeLessThan(limp(0.5) / 3);
+  });
+});

@@ -359,7 +359,7 @@ export const inspection = sectionTable(
     },
     'abdominal-bulge': {
       label: 'Bulge of the abdominal wall on this side',
-      probe: recordedOnly,
+      probe: { kind: 'slack-belly' },
     },
     chemosis: {
       label: 'Chemosis',

@@ -24,7 +24,8 @@ export function sensoryItem(place: SkinPlace, modality: Modality, side: Side): S
 
 /**
  * Which fibres and which tract each modality uses: share of large fibres at the periphery, share of the dorsal columns
- * centrally, and how soon a loss of large fibres shows. Position sense fails after vibration, touch after both.
+ * centrally, and how soon a loss of large fibres shows: the power to which the loss is raised is its inverse, so that all is
+ * lost with the last fibre. Position sense fails after vibration, touch after both.
  * Source: Blumenfeld, somatosensory pathways (recalled); the order in neuropathy after Vrancken 2006 (read), factors judged.
  */
 const routes: Readonly<
@@ -32,7 +33,7 @@ const routes: Readonly<
 > = {
   vibration: { large: 1, column: 1, sensitivity: 1 },
   'joint-position': { large: 1, column: 1, sensitivity: 0.7 },
-  'light-touch': { large: 0.7, column: 0.5, sensitivity: 0.85 },
+  'light-touch': { large: 0.7, column: 0.65, sensitivity: 0.85 },
   pinprick: { large: 0, column: 0, sensitivity: 1 },
   temperature: { large: 0, column: 0, sensitivity: 1 },
 };
@@ -45,7 +46,7 @@ export function sensoryDeficit(hypothesis: Hypothesis, item: SensoryItem): Senso
   let centralOnly = 0;
   for (const strand of item.strands) {
     const fibre = { side: strand.side, segment: strand.segment, lengthCm: item.place.lengthCm };
-    const large = process.largeFibre(fibre) * route.sensitivity;
+    const large = process.largeFibre(fibre) ** (1 / route.sensitivity);
     const small = process.smallFibre(fibre);
     const kept = sensoryThrough(hypothesis, strand) * (1 - (route.large * large + (1 - route.large) * small));
     const central =

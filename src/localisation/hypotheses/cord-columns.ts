@@ -38,7 +38,10 @@ function posterolateral(): Hypothesis[] {
           lesion.cord('corticospinal', side, segmentIndex('T8'), depth * 0.55);
         }
         const frequency = (1.5 * share * shareOfAxons) / columnTops.length;
-        return hypothesis(place, `${top}-${depth}-${arms}-${key}`, frequency, lesion.build(), { process });
+        return hypothesis(place, `${top}-${depth}-${arms}-${key}`, frequency, lesion.build(), {
+          process,
+          paces: columnPaces,
+        });
       }),
     ),
   );
@@ -51,6 +54,9 @@ const columnForms = [
   { depth: 0.5, arms: 0.3, share: 0.38 },
   { depth: 0.5, arms: 0.7, share: 0.12 },
 ] as const;
+
+/** What starves or poisons the columns does so over weeks and months, and hardly ever in hours or a few days. Judged. */
+const columnPaces = { hyperacute: 0.05, acute: 0.35, subacute: 1.2, chronic: 1.2 } as const;
 
 /** Where the columns begin to fail; no place is the usual one, so that a sharp level speaks for another lesion. */
 const columnTops = ['C3', 'C5', 'C7', 'T1', 'T3', 'T5', 'T7'] as const satisfies readonly Segment[];

@@ -2,7 +2,7 @@ import { segmentIndex, segments } from '../../anatomy/segments.ts';
 import { type OnsetPace, onsetPaces } from '../../exam/exam.ts';
 import { type BodySide, bodySides, opposite } from '../../kernel/side.ts';
 import { type Hypothesis, hypothesis, type Lasting, type PaceFactors, type Site } from '../hypothesis.ts';
-import { LesionBuilder } from '../lesion.ts';
+import { intact, LesionBuilder } from '../lesion.ts';
 import { type FacultyChances, type FibreSite, facultyKey, type Process, processOf } from '../process.ts';
 import { conusHypotheses } from './conus.ts';
 import { columnHypotheses } from './cord-columns.ts';
@@ -374,7 +374,7 @@ const halfForms = [
   // Weakness alone, as in some haematomas behind the neck's cord that are taken for a stroke.
   { key: 'lateral', hit: ['corticospinal'], grey: true, spills: false, share: 0.09, depths: [0.95, 0.6] },
   // One dorsal column, as when a plaque makes one hand useless though it is strong (Oppenheim, from memory).
-  { key: 'posterior', hit: ['dorsalColumn'], grey: false, spills: false, share: 0.02, depths: [0.75] },
+  { key: 'posterior', hit: ['dorsalColumn'], grey: false, spills: false, share: 0.04, depths: [0.75] },
 ] as const;
 
 function halves(): Hypothesis[] {
@@ -397,6 +397,47 @@ function halves(): Hypothesis[] {
             (percent * levelFrequency(level) * share) / (totalFrequency * depths.length * 2),
             lesion.build(),
             { faculties: signsAtLevel([side], level, depth) },
+          );
+        }),
+      ),
+    ),
+  );
+}
+
+/** The segments of the arm, and where the chest ends at the latest that the fibres beside them come from. */
+const arm = { top: segmentIndex('C5'), bottom: segmentIndex('T1') } as const;
+
+/** How much of the fibres of arm and chest a lesion of the wedge takes, and how far down. Judged. */
+const wedgeForms = [
+  { key: 'arm', bottom: arm.bottom },
+  { key: 'arm-and-chest', bottom: segmentIndex('T8') },
+] as const;
+
+/**
+ * The outer half of one dorsal column in the neck, the cuneate bundle, where the fibres of arm and chest lie beside those of
+ * the leg, which are spared: the useless hand of Oppenheim, mostly of a plaque. Source: Brazis, cord (recalled); frequency judged.
+ */
+function wedges(): Hypothesis[] {
+  return (['C2', 'C4'] as const).flatMap((top) =>
+    bodySides.flatMap((side) =>
+      wedgeForms.flatMap(({ key, bottom }) =>
+        [0.85, 0.5].map((depth) => {
+          const level = segmentIndex(top);
+          return hypothesis(
+            site('spinal-cord-hemisection', 'one half', level, side),
+            `wedge-${key}-${depth}`,
+            0.1 / 16,
+            intact,
+            {
+              process: processOf({
+                largeFibre: (fibre) =>
+                  fibre.side === side && fibre.segment !== null && fibre.segment > level && fibre.segment <= bottom
+                    ? depth
+                    : 0,
+                sparesArcs: true,
+                because: 'the fibres of arm and chest lie outermost in the dorsal column',
+              }),
+            },
           );
         }),
       ),
@@ -485,6 +526,7 @@ export function cordHypotheses(): Hypothesis[] {
     ...inShock(),
     ...anteriorHornsOfArms(),
     ...halves(),
+    ...wedges(),
     ...longCavity(),
     ...centralInjury(),
     ...capeInfarct(),

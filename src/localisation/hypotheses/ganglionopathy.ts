@@ -21,13 +21,20 @@ const patterns: readonly {
 }[] = [
   {
     variant: 'everywhere',
-    share: 0.35,
+    share: 0.22,
     lopsidedShare: 0.2,
     lost: { head: 0.45, neck: 0.5, arm: 0.85, trunk: 0.6, leg: 0.9 },
   },
+  // Within weeks, as with tumours, hands and feet may lose all sense of where they are.
+  {
+    variant: 'limbs-lost',
+    share: 0.18,
+    lopsidedShare: 0.2,
+    lost: { head: 0.2, neck: 0.3, arm: 0.97, trunk: 0.4, leg: 0.98 },
+  },
   {
     variant: 'limbs',
-    share: 0.25,
+    share: 0.2,
     lopsidedShare: 0.4,
     lost: { head: 0.05, neck: 0.1, arm: 0.75, trunk: 0.15, leg: 0.8 },
   },

@@ -31,7 +31,8 @@ const distal = {
 } as const;
 
 const selective = {
-  paces: comesOnSlowly,
+  // It creeps over years; weeks make it doubtful (Lloyd 2014, from memory).
+  paces: { hyperacute: 0.03, acute: 0.05, subacute: 0.2, chronic: 1.3 },
   lasting: { years: 3, beyond: 1.5 },
   ages: { from: 45, outside: 0.1 },
   key: 'finger-flexor-quadriceps-myopathy',
@@ -236,7 +237,7 @@ export const myopathies: readonly MuscleDisease[] = [
   {
     ...distal,
     variant: 'front-of-leg',
-    percent: percent.distal * 0.4,
+    percent: percent.distal * 0.3,
     losses: { 'leg-anterior': 0.7, foot: 0.4, 'leg-posterior': 0.15, 'finger-flexors': 0.1, 'forearm-extensors': 0.1 },
     lopsidedShare: 0.15,
     betterSide: 0.6,
@@ -256,7 +257,7 @@ export const myopathies: readonly MuscleDisease[] = [
   {
     ...distal,
     variant: 'back-of-leg',
-    percent: percent.distal * 0.15,
+    percent: percent.distal * 0.25,
     losses: { 'leg-posterior': 0.7, 'leg-anterior': 0.12, 'knee-flexors': 0.2, foot: 0.3, hip: 0.1 },
     lopsidedShare: 0.25,
     betterSide: 0.6,
@@ -318,7 +319,7 @@ export const myopathies: readonly MuscleDisease[] = [
   {
     ...selective,
     variant: 'late',
-    percent: percent.fingerFlexorQuadriceps * 0.2,
+    percent: percent.fingerFlexorQuadriceps * 0.15,
     losses: {
       'finger-flexors': 0.85,
       'forearm-flexors': 0.55,
@@ -348,7 +349,7 @@ export const myopathies: readonly MuscleDisease[] = [
   {
     ...selective,
     variant: 'quadriceps-first',
-    percent: percent.fingerFlexorQuadriceps * 0.22,
+    percent: percent.fingerFlexorQuadriceps * 0.17,
     losses: { 'knee-extensors': 0.7, 'finger-flexors': 0.3, 'leg-anterior': 0.25, hip: 0.2, 'forearm-flexors': 0.15 },
     lopsidedShare: 0.5,
     betterSide: 0.6,
@@ -434,6 +435,7 @@ export const myopathies: readonly MuscleDisease[] = [
       ['trochlear', 0.3],
       ['swallowing', 0.2],
       ['upper-face', 0.3],
+      ['eye-movement-fatigue', 0.15],
       ['fatigability', 0.1],
     ],
   },
@@ -467,6 +469,7 @@ export const myopathies: readonly MuscleDisease[] = [
       ['palate', 0.3],
       ['upper-face', 0.6],
       ['lower-face', 0.6],
+      ['eye-movement-fatigue', 0.15],
     ],
   },
   // Oculopharyngodistal forms, and a late stage of the others, waste hands and shins.

@@ -146,7 +146,8 @@ function bothPudendal(): Hypothesis {
 
 /**
  * Share of the lesions at a place that strike it on both sides at once: thighs bent for hours in labour or at an operation,
- * blood behind the peritoneum, a waistband, legs that lay or squatted, hands on handlebars. Judged.
+ * blood behind the peritoneum, a waistband, legs that lay or squatted, muscles that swell after a march, crutches, hands on
+ * handlebars. Judged.
  */
 const onBothSides: Readonly<Partial<Record<PlaceKey, number>>> = {
   'ulnar-nerve-elbow': 0.04,
@@ -155,7 +156,11 @@ const onBothSides: Readonly<Partial<Record<PlaceKey, number>>> = {
   'femoral-nerve-pelvis': 0.2,
   'femoral-nerve-groin': 0.15,
   'lateral-femoral-cutaneous-nerve': 0.08,
-  'common-fibular-nerve': 0.05,
+  'common-fibular-nerve': 0.06,
+  'deep-fibular-nerve': 0.08,
+  'radial-nerve-axilla': 0.06,
+  'suprascapular-nerve': 0.03,
+  'tibial-nerve-tarsal-tunnel': 0.06,
   'sciatic-nerve': 0.04,
 };
 

@@ -136,6 +136,7 @@ const oneSided: readonly (readonly [Segment, Segment])[] = [
   ['C7', 'T1'],
   ['T5', 'T7'],
   ['T8', 'T10'],
+  ['T10', 'T12'],
   ['L2', 'L4'],
   ['L3', 'L5'],
   ['L4', 'S1'],

@@ -5,14 +5,16 @@ import type { SiteGroups } from './site-groups.ts';
 /**
  * Prior weight of a further independent lesion in one person, on top of the product of the lesions' own priors. Judged:
  * about one examination in 25 has two. Commoner than chance are the same site on both sides (both wrists, both elbows)
- * and several single nerves; and a process that has picked out two peripheral sites goes on to a third. A torn carotid
- * artery takes nerves beside it, and eye and hemisphere beyond it.
+ * and several single nerves; and a process that has picked out two peripheral sites goes on to a third. Nerves that are ill
+ * along their length give way where they are pressed: of those with diabetic neuropathy a third have a wrist that is
+ * (Perkins 2002, recalled). A torn carotid artery takes nerves beside it, and eye and hemisphere beyond it.
  */
 const anotherLesion = {
   unrelated: 0.08,
   sameSiteOtherSide: 0.5,
   twoNerves: 0.4,
   onePeripheralMore: 0.6,
+  nerveOnPolyneuropathy: 0.5,
   besideAndBeyondCarotid: 2,
 } as const;
 
@@ -21,6 +23,7 @@ const logAnother = {
   sameSiteOtherSide: Math.log(anotherLesion.sameSiteOtherSide),
   twoNerves: Math.log(anotherLesion.twoNerves),
   onePeripheralMore: Math.log(anotherLesion.onePeripheralMore),
+  nerveOnPolyneuropathy: Math.log(anotherLesion.nerveOnPolyneuropathy),
   besideAndBeyondCarotid: Math.log(anotherLesion.besideAndBeyondCarotid),
 } as const;
 
@@ -104,6 +107,7 @@ export class CombinationPrior {
     const isPicking = present.length > 1 || present.some((member) => this.kindOf(member) === 'multiple-nerves');
     const arePeripheral = isPicking && present.every((member) => peripheral.has(this.kindOf(member)));
     const isNerveAmong = present.some((member) => this.kindOf(member) === 'nerve');
+    const isPolyneuropathyAmong = present.some((member) => this.kindOf(member) === 'polyneuropathy');
     return (added) => {
       const kind = this.kindOf(added);
       const site = this.hypotheses[added]?.site;
@@ -113,6 +117,8 @@ export class CombinationPrior {
       for (const member of present) {
         if (placeOf[member] === placeOf[added] && siteOf[member] !== siteOf[added]) return logAnother.sameSiteOtherSide;
       }
+      if ((isNerveAmong && kind === 'polyneuropathy') || (isPolyneuropathyAmong && kind === 'nerve'))
+        return logAnother.nerveOnPolyneuropathy;
       return isNerveAmong && kind === 'nerve' ? logAnother.twoNerves : logAnother.unrelated;
     };
   }

@@ -4,11 +4,13 @@ import { headHistory } from './history/head-history.ts';
 import type { HistoryWeight } from './history/history-weight.ts';
 import { illnessHistory } from './history/illness-history.ts';
 import { limbHistory } from './history/limb-history.ts';
+import { neuromuscularHistory } from './history/neuromuscular-history.ts';
 import { settingHistory } from './history/setting-history.ts';
 import type { Applies, Shift } from './shift.ts';
 
 export const historyWeightRows: readonly HistoryWeight[] = [
   ...limbHistory,
+  ...neuromuscularHistory,
   ...headHistory,
   ...illnessHistory,
   ...settingHistory,

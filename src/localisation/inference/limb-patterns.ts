@@ -3,7 +3,7 @@ import { describeFinding } from '../../exam/describe.ts';
 import type { Exam } from '../../exam/exam.ts';
 import type { Finding } from '../../exam/finding.ts';
 import type { BodySide } from '../../kernel/side.ts';
-import { anyOf, cervicalRoots, kinds, lumbarRoots, sites } from './history/history-weight.ts';
+import { anyOf, cervicalCord, cervicalRoots, kinds, lumbarRoots, sites } from './history/history-weight.ts';
 import type { Applies, Shift } from './shift.ts';
 
 /** What a finding says, with the finding that says it. */
@@ -123,6 +123,29 @@ const lowRoots: Applies = (site) =>
   lumbarRoots(site) && site.kind === 'root' && site.level !== 'S2' && site.level !== 'S3';
 
 /**
+ * Arm and leg of one half fail and the neck hurts, and nothing is wrong above it: blood or pus outside the dura of the neck
+ * hurts in nearly all and is taken for a stroke, of which few hurt in the neck. Source: Groen 2004 (from memory). Odds judged.
+ */
+const neckWithOneHalf = { cord: 4, above: 0.6 } as const;
+const wholeBodyBelowTheFace: Applies = (site) => cervicalCord(site) && site.key !== 'spinal-cord-posterior';
+const ofTheHead: ReadonlySet<string> = new Set(['cranialNerves', 'higherFunction']);
+
+function neckAndOneHalfShifts({ findings, history }: Exam): readonly Shift[] {
+  if (!history.some(({ present, key }) => present && key === 'neck-pain')) return [];
+  if (findings.some(({ abnormal, item }) => abnormal && ofTheHead.has(item.section))) return [];
+  const weak = findings.filter(({ abnormal, item }) => abnormal && item.probe.kind === 'movement');
+  const [first] = weak;
+  const limbs = new Set(weak.map(({ item }) => item.region));
+  if (first === undefined || sidesOf(weak).size > 1 || !limbs.has('upper-limbs') || !limbs.has('lower-limbs'))
+    return [];
+  const because = 'the neck hurts, and arm and leg of one half fail with nothing wrong above it';
+  return [
+    shiftBy(first, { applies: wholeBodyBelowTheFace, factor: neckWithOneHalf.cord, because }),
+    shiftBy(first, { applies: kinds('hemisphere', 'brainstem'), factor: neckWithOneHalf.above, because }),
+  ];
+}
+
+/**
  * An arm that does not move from birth was pulled in most: 1 to 2 plexuses in 1,000 births, against 0.2 to 0.4 strokes of
  * the newborn, which seldom show as a weak limb before months have passed. Source: Foad 2008 (recalled). Odds judged.
  */
@@ -141,6 +164,30 @@ function newbornShifts({ findings, person }: Exam): readonly Shift[] {
   return [shiftBy(first, { applies: plexusOfTheArm, factor: pulledAtBirth, because })];
 }
 
+/**
+ * An infant that was well and grows limp in all limbs within days: botulism of infancy and diseases of motor cells and muscle
+ * are as common then as illness of the brain, which the same picture suggests. Source: Dubowitz, the floppy infant (from
+ * memory). Odds judged.
+ */
+const limpInfant = { years: 1.2, limbs: 4, junction: 5 } as const;
+
+function limpInfantShifts({ findings, person }: Exam): readonly Shift[] {
+  if (person.ageYears === undefined || person.ageYears > limpInfant.years) return [];
+  const limp = findings.filter(
+    ({ abnormal, item, value }) => abnormal && item.probe.kind === 'tone' && value === 'reduced',
+  );
+  const limbs = new Set(
+    limp.filter(({ side }) => side !== 'midline').map(({ item, side }) => `${item.region} ${side}`),
+  );
+  const weakNeck = findings.some(
+    ({ abnormal, item }) => abnormal && item.probe.kind === 'movement' && item.probe.movement === 'neck-flexion',
+  );
+  const [first] = limp;
+  if (first === undefined || limbs.size < limpInfant.limbs || !weakNeck) return [];
+  const because = 'an infant grows limp with a head that lags when its junctions are blocked';
+  return [shiftBy(first, { applies: sites('presynaptic-junction'), factor: limpInfant.junction, because })];
+}
+
 const sidesOf = (findings: readonly Finding[]): ReadonlySet<string> =>
   new Set(findings.map(({ side }): BodySide | 'midline' => side));
 
@@ -152,6 +199,8 @@ export function limbPatternShifts(exam: Exam): readonly Shift[] {
     ...oneNerveShift(exam),
     ...wingingShift(exam),
     ...painAloneShifts(exam),
+    ...neckAndOneHalfShifts(exam),
     ...newbornShifts(exam),
+    ...limpInfantShifts(exam),
   ];
 }

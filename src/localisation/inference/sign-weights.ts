@@ -45,8 +45,8 @@ function levelShift({ findings }: Exam): readonly Shift[] {
  */
 const edgeRoundTheLimb = 0.3;
 const segments = kinds('cord', 'root', 'cauda-equina', 'plexus', 'brainstem', 'hemisphere');
-/** Lack of vitamin B12 or copper harms the longest fibres of the dorsal columns from their far end, as it does those of nerves. */
-const columnsFromTheirEnd = sites('spinal-cord-posterior', 'spinal-cord-posterolateral');
+/** Lack of vitamin B12 or copper harms the longest fibres of the columns from their far end, as it does those of nerves. */
+const columnsFromTheirEnd = sites('spinal-cord-posterolateral');
 const segmental: Applies = (site) => segments(site) && !columnsFromTheirEnd(site);
 
 function stockingShift({ findings }: Exam): readonly Shift[] {

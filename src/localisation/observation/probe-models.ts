@@ -1,6 +1,7 @@
 import { isWithin } from '../../anatomy/body-parts.ts';
 import type { MuscleGroup } from '../../anatomy/movement.ts';
 import { movementTable } from '../../anatomy/movements.ts';
+import { muscles } from '../../anatomy/muscles.ts';
 import type { Modality, Probe } from '../../anatomy/probe.ts';
 import { reflexTable } from '../../anatomy/reflexes.ts';
 import { type Segment, segmentIndex } from '../../anatomy/segments.ts';
@@ -280,6 +281,35 @@ function weaknessOf(
   });
 }
 
+/** The muscles of the flank, layer on layer, which hold the belly in. Source: Gray's Anatomy (recalled). */
+const flank = [
+  { ...muscles['abdominal-obliques'], muscle: 'abdominal-obliques', weight: 0.85 },
+  { ...muscles['abdominal-obliques-lowest'], muscle: 'abdominal-obliques-lowest', weight: 0.15 },
+];
+
+/**
+ * One root or two at the foot of the rib cage are enough for a bulge, which shows how much slacker one side is than the
+ * other. Shares judged.
+ */
+const bulge = { inHealth: 0.004, shown: 0.6, gain: 4 } as const;
+
+function slackBelly({ item, side }: ProbeTarget): ProbeModel | null {
+  if (side === 'midline') return null;
+  const trunk = movementTable.get('trunk-flexion');
+  if (trunk === undefined) return null;
+  const wall = { ...trunk, supplies: flank };
+  const [own, other] = [motorItem(wall, side), motorItem(wall, opposite(side))];
+  return signModel({
+    item,
+    family: 'slack-belly',
+    steps: [fine],
+    fractions: (hypothesis) => [
+      Math.max(0, motorDeficit(hypothesis, own).lower - motorDeficit(hypothesis, other).lower),
+    ],
+    chance: ([slack = 0]) => bulge.inHealth + bulge.shown * Math.min(1, slack * bulge.gain),
+  });
+}
+
 function upperMotor(
   { item, side }: ProbeTarget,
   { limb, orAlso = [] }: Extract<Probe, { kind: 'upper-motor' }>,
@@ -393,6 +423,8 @@ export function probeModel(target: ProbeTarget): ProbeModel | null {
       return denervation(target, probe.feature);
     case 'weakness-of':
       return weaknessOf(target, probe);
+    case 'slack-belly':
+      return slackBelly(target);
     case 'upper-motor':
       return upperMotor(target, probe);
     case 'proprioception':

@@ -1,5 +1,5 @@
 import { commonPractice, fromMemory, read, recalled } from '../../../kernel/cite.ts';
-import { anyOf, cervicalCord, kinds, lumbarRoots, sites, thoracicRoots } from '../history/history-weight.ts';
+import { anyOf, cervicalCord, kinds, lumbarRoots, sites } from '../history/history-weight.ts';
 import type { Applies } from '../shift.ts';
 import { type SignWeight, sign, signOnSide } from './sign-weight.ts';
 
@@ -71,7 +71,6 @@ export const recordedSigns: readonly SignWeight[] = [
     'the veins of the orbit drain through it',
     commonPractice,
   ),
-  ...signOnSide('abdominal-bulge', thoracicRoots, 6, 'its roots hold the wall of the belly', commonPractice),
   ...sign(
     'absent-limb-pulse',
     anyOf(pickedNerves, kinds('plexus'), sites('spinal-cord-anterior', 'spinal-cord-transverse', 'conus-medullaris')),
