@@ -175,7 +175,11 @@ export const eyeSigns = sectionTable(
       bodyPart: 'eye',
       probe: anyFaculty('oculomotor', 'superior-rectus'),
     },
-    'eye-depression-weakness': { label: 'Weak depression of the eye', bodyPart: 'eye', probe: faculty('oculomotor') },
+    'eye-depression-weakness': {
+      label: 'Weak depression of the eye',
+      bodyPart: 'eye',
+      probe: anyFaculty('oculomotor', 'trochlear'),
+    },
     'third-nerve-palsy': {
       label: 'Third nerve palsy',
       bodyPart: 'eye',

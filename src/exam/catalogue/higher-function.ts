@@ -77,7 +77,8 @@ export const higherFunction = sectionTable(
     agraphia: {
       label: 'Agraphia',
       hpo: inexact('HP:0010526', 'Dysgraphia'),
-      probe: faculty('calculation'),
+      // Who has lost language does not write either.
+      probe: anyFaculty('calculation', 'language-expression', 'language-comprehension'),
     },
     acalculia: { label: 'Acalculia', hpo: inexact('HP:0002442', 'Dyscalculia'), probe: faculty('calculation') },
     'left-right-disorientation': {

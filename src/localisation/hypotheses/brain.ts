@@ -105,6 +105,17 @@ const afterAnOldOne = facultiesOf([
   ['swallowing', 0.75],
 ]);
 
+/** Who wakes blind in both halves of space is confused in a third or more. Judged. */
+const bothPosteriorArteries = facultiesOf([
+  ['orientation', 0.35],
+  ['attention', 0.35],
+]);
+
+const pushedDown = facultiesOf([
+  ['consciousness', 0.75],
+  ['attention', 0.5],
+]);
+
 /** The territory of an artery, beside lesions of any kind in the same part. Judged. */
 const arteryPaces = { hyperacute: 1.2, acute: 1.2, subacute: 0.3, chronic: 0.1 } as const;
 
@@ -140,6 +151,9 @@ const inPosteriorArtery = (territory: Territory, percent: number): TerritoryLesi
   paces: wholeArteryPaces,
 });
 
+/** The middle of both thalami never fails without the mind. */
+const ofTheMind = (lesion: TerritoryLesion): TerritoryLesion => ({ ...lesion, essential: ['conduct'] });
+
 /** Lesions of the hemispheres by artery, lobe and deep structure. Frequencies judged from what reaches a neurologist. */
 const hemisphereLesions: readonly TerritoryLesion[] = [
   {
@@ -168,6 +182,11 @@ const hemisphereLesions: readonly TerritoryLesion[] = [
   inPosteriorArtery(hemisphere['posterior-cerebral-lower-branches'], 0.3),
   inPosteriorArtery(hemisphere['posterior-cerebral-with-thalamus'], 0.35),
   inPosteriorArtery(hemisphere['posterior-cerebral-stem'], 0.06),
+  {
+    ...at('hemisphere', 'cortex-posterior-cerebral', hemisphere['posterior-cerebral-both'], 0.08, 'both'),
+    paces: arteryPaces,
+    faculties: bothPosteriorArteries,
+  },
   {
     ...at('hemisphere', 'cortex-parasagittal', hemisphere['cortex-parasagittal'], 0.26, 'both'),
     paces: parasagittalPaces,
@@ -221,6 +240,8 @@ const hemisphereLesions: readonly TerritoryLesion[] = [
   },
   at('hemisphere', 'cortex-occipital', hemisphere['cortex-occipital'], 0.5),
   at('hemisphere', 'cortex-occipital', hemisphere['cortex-occipital-both'], 0.12, 'both'),
+  at('hemisphere', 'cortex-occipital', hemisphere['upper-banks-of-both-calcarine-fissures'], 0.05, 'both'),
+  at('hemisphere', 'cortex-occipital', hemisphere['lower-banks-of-both-calcarine-fissures'], 0.05, 'both'),
   at('hemisphere', 'cortex-occipital', hemisphere['cortex-above-calcarine'], 0.12),
   at('hemisphere', 'cortex-occipital', hemisphere['cortex-below-calcarine'], 0.12),
   inCapsule(hemisphere['internal-capsule'], 2),
@@ -240,8 +261,8 @@ const hemisphereLesions: readonly TerritoryLesion[] = [
   at('hemisphere', 'thalamus', hemisphere['thalamus-lateral'], 0.25),
   at('hemisphere', 'thalamus', hemisphere['thalamus-ventrolateral'], 0.05),
   at('hemisphere', 'thalamus', hemisphere['thalamus-medial'], 0.15),
-  at('hemisphere', 'thalamus', hemisphere['thalamus-medial-both'], 0.06, 'both'),
-  at('hemisphere', 'thalamus', hemisphere['thalamus-medial-both-and-midbrain'], 0.04, 'both'),
+  ofTheMind(at('hemisphere', 'thalamus', hemisphere['thalamus-medial-both'], 0.06, 'both')),
+  ofTheMind(at('hemisphere', 'thalamus', hemisphere['thalamus-medial-both-and-midbrain'], 0.04, 'both')),
   { ...at('hemisphere', 'thalamus-and-capsule', hemisphere['thalamus-and-capsule'], 0.8), paces: capsulePaces },
   at('hemisphere', 'thalamus-and-capsule', hemisphere['thalamus-large'], 0.2),
   {
@@ -285,11 +306,19 @@ const brainstemLesions: readonly TerritoryLesion[] = [
   inBase('midbrain-ventral', brainstem['midbrain-ventral'], 0.2),
   inBase('midbrain-ventral', brainstem['midbrain-ventral-and-lemniscus'], 0.09),
   inBase('midbrain-ventral', brainstem['midbrain-peduncle'], 0.06),
-  at('brainstem', 'midbrain-tegmentum', brainstem['midbrain-tegmentum'], 0.15),
+  // A temporal lobe that is pushed down presses on peduncle and third nerve, and nobody stays awake.
+  { ...inBase('midbrain-ventral', brainstem['midbrain-ventral'], 0.05), isAllOrMost: true, faculties: pushedDown },
+  at('brainstem', 'midbrain-tegmentum', brainstem['midbrain-tegmentum'], 0.18),
   at('brainstem', 'midbrain-tegmentum', brainstem['midbrain-tegmentum-and-peduncle'], 0.06),
   at('brainstem', 'midbrain-tegmentum', brainstem['midbrain-oculomotor-nucleus'], 0.06),
   at('brainstem', 'midbrain-tegmentum', brainstem['midbrain-paramedian'], 0.05),
   at('brainstem', 'midbrain-tegmentum', brainstem['midbrain-paramedian-lower'], 0.05, 'both'),
+  {
+    ...at('brainstem', 'midbrain-tegmentum', brainstem['midbrain-top-of-basilar'], 0.06, 'both'),
+    isAllOrMost: true,
+    essential: ['eye-movement'],
+    paces: arteryPaces,
+  },
   at('brainstem', 'midbrain-tegmentum', brainstem['midbrain-dorsolateral'], 0.06),
   at('brainstem', 'midbrain-dorsal', brainstem['midbrain-dorsal'], 0.25, 'midline'),
   inBase('pons-ventral', brainstem['pons-ventral-upper'], 0.45),
@@ -308,7 +337,7 @@ const brainstemLesions: readonly TerritoryLesion[] = [
   at('brainstem', 'pons-tegmentum', brainstem['pons-tegmentum-paramedian'], 0.05),
   at('brainstem', 'pons-tegmentum', brainstem['pons-tegmentum-fascicles-of-both-sides'], 0.04, 'both'),
   at('brainstem', 'pons-tegmentum', brainstem['pons-medial-lemniscus'], 0.05),
-  at('brainstem', 'pons-tegmentum', brainstem['pons-lemnisci-of-the-midline'], 0.05),
+  at('brainstem', 'pons-tegmentum', brainstem['pons-lemnisci-of-the-midline'], 0.1),
   at('brainstem', 'pons-tegmentum', brainstem['pons-tegmentum-upper'], 0.08),
   at('brainstem', 'pons-tegmentum', brainstem['pons-tegmentum-and-fascicle'], 0.06),
   at('brainstem', 'pons-lateral', brainstem['pons-lateral-lower'], 0.25),
@@ -339,11 +368,15 @@ const brainstemLesions: readonly TerritoryLesion[] = [
   at('brainstem', 'brainstem-diffuse', brainstem['brainstem-long-tracts'], 0.05, 'midline'),
   at('brainstem', 'brainstem-diffuse', brainstem['pons-whole'], 0.12, 'midline'),
   { ...at('brainstem', 'brainstem-diffuse', brainstem['pons-destroyed'], 0.04, 'midline'), isAllOrMost: true },
+  { ...at('brainstem', 'brainstem-diffuse', medulla['medulla-dorsal-both'], 0.05, 'midline'), paces: inflamedPaces },
   {
     ...at('brainstem', 'brainstem-diffuse', brainstem['grey-matter-around-ventricles'], 0.15, 'midline'),
     paces: starvedPaces,
   },
 ];
+
+/** Drink wastes the vermis over months; alone it is struck by fewer strokes than the hemispheres. Judged. */
+const vermisPaces = { hyperacute: 0.6, acute: 0.8, subacute: 1, chronic: 1.1 } as const;
 
 const cerebellarLesions: readonly TerritoryLesion[] = [
   at('cerebellum', 'cerebellar-hemisphere', cerebellum['cerebellar-hemisphere'], 1.2),
@@ -356,7 +389,10 @@ const cerebellarLesions: readonly TerritoryLesion[] = [
     paces: arteryPaces,
   },
   at('cerebellum', 'cerebellar-hemisphere', cerebellum['cerebellar-hemispheres-both'], 0.06, 'both'),
-  at('cerebellum', 'cerebellar-vermis', cerebellum['cerebellar-vermis'], 0.45, 'midline'),
+  {
+    ...at('cerebellum', 'cerebellar-vermis', cerebellum['cerebellar-vermis'], 0.45, 'midline'),
+    paces: vermisPaces,
+  },
   at('cerebellum', 'flocculonodular-lobe', cerebellum['flocculonodular-lobe'], 0.3, 'midline'),
 ];
 

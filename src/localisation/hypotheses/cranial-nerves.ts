@@ -45,7 +45,10 @@ const drowsyWithIt = facultiesOf([
 
 /** A closed artery of the retina blinds within seconds; an inflamed or pressed optic nerve takes days and more. Judged. */
 const closedArtery = { hyperacute: 2, acute: 0.8, subacute: 0.1, chronic: 0.05 } as const;
-const inflamedNerve = { hyperacute: 0.4, acute: 1.1, subacute: 1.2, chronic: 1.1 } as const;
+const inflamedNerve = { hyperacute: 0.2, acute: 1.1, subacute: 1.2, chronic: 1.1 } as const;
+
+/** Both eyes fail within minutes by both occipital lobes far oftener than by two retinae. Judged. */
+const bothEyes = { hyperacute: 0.2, acute: 0.7, subacute: 1, chronic: 1.2 } as const;
 
 /** One labyrinth is lost within hours, and its nystagmus is gone within weeks. Judged. */
 const oneLabyrinth = { hyperacute: 1.1, acute: 1.2, subacute: 0.5, chronic: 0.4 } as const;
@@ -68,12 +71,18 @@ const alongTheBase = { hyperacute: 0.15, acute: 0.3, subacute: 1, chronic: 1.5 }
 /** Lesions of the visual pathway and of the cranial nerves. Frequencies judged from what reaches a neurologist. */
 const lesions: readonly TerritoryLesion[] = [
   sight('retina', cranial.retina, 0.3),
-  { ...sight('retina', cranial['retinal-artery'], 0.12), paces: closedArtery, ages: { from: 45, outside: 0.25 } },
+  { ...sight('retina', cranial['retinal-artery'], 0.15), paces: closedArtery, ages: { from: 45, outside: 0.25 } },
   { ...sight('optic-nerve', cranial['optic-nerve'], 0.9), paces: inflamedNerve },
   sight('optic-nerve', cranial['optic-nerve-head'], 0.5),
   { ...sight('optic-nerve', cranial['optic-nerve-both'], 0.22, 'both'), paces: inflamedNerve },
-  sight('retina', cranial['retina-both'], 0.07, 'both'),
+  { ...sight('retina', cranial['retina-both'], 0.07, 'both'), paces: bothEyes },
   sight('optic-nerve', cranial['optic-nerve-head-both'], 0.07, 'both'),
+  // Inflamed optic nerves of children are swollen and of both eyes in most (from-memory).
+  {
+    ...sight('optic-nerve', cranial['optic-nerves-inflamed-at-the-head'], 0.06, 'both'),
+    paces: inflamedNerve,
+    ages: { to: 18, outside: 0.15 },
+  },
   sight('optic-chiasm', cranial['optic-chiasm'], 0.35, 'midline'),
   sight('optic-chiasm', cranial['optic-chiasm-and-nerve'], 0.1, 'midline'),
   {

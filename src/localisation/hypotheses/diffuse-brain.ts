@@ -19,8 +19,13 @@ const percent = {
   leaking: 0.06,
 } as const;
 
+const pressureSite = widespreadSite(
+  'raised-intracranial-pressure',
+  'Raised intracranial pressure',
+  'intracranial-pressure',
+);
+
 function pressureHypotheses(): Hypothesis[] {
-  const site = widespreadSite('raised-intracranial-pressure', 'Raised intracranial pressure', 'intracranial-pressure');
   const process = processOf({
     because: 'pressure in the skull is passed on to optic nerves, sixth nerves and brainstem',
   });
@@ -34,6 +39,10 @@ function pressureHypotheses(): Hypothesis[] {
         [
           ['consciousness', 0.7],
           ['attention', 0.5],
+          ['orientation', 0.35],
+          ['memory', 0.2],
+          ['mood-behaviour', 0.2],
+          ['speech-articulation', 0.12],
           ['abducens', 0.15],
           ['gaze-vertical', 0.2],
           ['gait-initiation', 0.2],
@@ -42,11 +51,40 @@ function pressureHypotheses(): Hypothesis[] {
     ] as const
   ).map(([key, depth, share, signs]) =>
     hypothesis(
-      site,
+      pressureSite,
       key,
       percent.pressure * share,
       new LesionBuilder().brain('left', 'intracranial-pressure', depth).build(),
       { process, faculties: facultiesOf(signs) },
+    ),
+  );
+}
+
+/** What swells or bleeds in one half of the skull pushes the temporal lobe down within hours to days. Judged. */
+const herniatingPaces = { hyperacute: 2, acute: 1.3, subacute: 0.6, chronic: 0.1 } as const;
+
+/**
+ * A temporal lobe pressed down on the third nerve: a wide pupil on the side of the mass, and sleepiness. Adams and Victor, herniations (recalled); chances judged.
+ */
+function herniation(): Hypothesis[] {
+  return bodySides.map((side) =>
+    hypothesis(
+      pressureSite,
+      `herniating-${side}`,
+      percent.pressure * 0.03,
+      new LesionBuilder()
+        .brain('left', 'intracranial-pressure', 0.7)
+        .brain(side, 'pupil-fibres-of-oculomotor-nerve', 0.9)
+        .brain(side, 'oculomotor-nerve', 0.6)
+        .build(),
+      {
+        process: processOf({ because: 'a temporal lobe is pressed down on the third nerve' }),
+        paces: herniatingPaces,
+        faculties: facultiesOf([
+          ['consciousness', 0.8],
+          ['attention', 0.5],
+        ]),
+      },
     ),
   );
 }
@@ -97,6 +135,9 @@ const basalNerves = [
   ['hypoglossal-nerve', 0.35],
 ] as const;
 
+/** Infection and growth spread along the base over days to months; hardly anything strikes several nerves there at once. Judged. */
+const alongTheBasePaces = { hyperacute: 0.03, acute: 0.3, subacute: 1, chronic: 1.3 } as const;
+
 function basalMeningealHypotheses(): Hypothesis[] {
   const site = widespreadSite(
     'basal-meningeal-process',
@@ -117,8 +158,9 @@ function basalMeningealHypotheses(): Hypothesis[] {
       for (const [nerve, share] of basalNerves) lesion.brain(side, nerve, spread[side] * share);
     return hypothesis(site, spread.key, percent.basalMeninges * spread.share, lesion.build(), {
       process: processOf({ because: 'the meninges at the base catch one cranial nerve after another' }),
+      paces: alongTheBasePaces,
       faculties: facultiesOf([
-        ['consciousness', 0.2],
+        ['consciousness', 0.1],
         ['attention', 0.2],
       ]),
     });
@@ -141,6 +183,7 @@ function siderosis(): Hypothesis {
       because: 'blood pigment coats the cochlear nerves, the cerebellum and the cord',
     }),
     paces: { hyperacute: 0.02, acute: 0.05, subacute: 0.4, chronic: 3 },
+    ages: { from: 25, outside: 0.05 },
     faculties: facultiesOf([
       ['hearing', 0.95],
       ['trunk-coordination', 0.8],
@@ -264,12 +307,17 @@ function encephalopathyHypotheses(): Hypothesis[] {
       }),
       faculties: facultiesOf(signs),
       ...(isInflamed(key) && { paces: inflamedPaces }),
+      ...(isDementia(key) && { paces: dementiaPaces, ages: { from: 40, outside: 0.2 } }),
     }),
   );
 }
 
 const isInflamed = (form: string): boolean => form.startsWith('inflamed');
 
+const isDementia = (form: string): boolean => form.startsWith('failing');
+
+/** A dementia takes months to years; a word or a memory that is gone of a sudden is a stroke or a seizure. Judged. */
+const dementiaPaces = { hyperacute: 0.1, acute: 0.2, subacute: 0.8, chronic: 1.3 } as const;
 /** Inflammation of the brain is noticed within days to weeks. Judged. */
 const inflamedPaces = { hyperacute: 0.05, acute: 1.3, subacute: 1.6, chronic: 0.3 } as const;
 /** A poison, or a drug that is taken or withdrawn, shows within hours to days. Judged. */
@@ -321,7 +369,8 @@ function leakingVessels(): Hypothesis[] {
       lesion
         .brain(side, 'occipital-cortex-above-calcarine', sight * 0.8)
         .brain(side, 'occipital-cortex-below-calcarine', sight * 0.8)
-        .brain(side, 'occipital-pole', sight);
+        .brain(side, 'occipital-pole', sight)
+        .brain(side, 'superior-parietal-lobule', sight * 0.5);
     return hypothesis(site, key, percent.leaking * share, lesion.build(), {
       process: processOf({
         release: ({ segment }) => (partOf(segment) === 'leg' ? 0.5 : 0.4),
@@ -398,6 +447,7 @@ function rapidDementia(): Hypothesis {
 export function diffuseBrainHypotheses(): Hypothesis[] {
   return [
     ...pressureHypotheses(),
+    ...herniation(),
     ...meningealHypotheses(),
     ...basalMeningealHypotheses(),
     siderosis(),

@@ -1,7 +1,7 @@
 import type { StructureKey } from '../../anatomy/brain/structures.ts';
 import { segmentIndex } from '../../anatomy/segments.ts';
 import { type BodySide, bodySides, opposite } from '../../kernel/side.ts';
-import { type Hypothesis, hypothesis, widespreadSite } from '../hypothesis.ts';
+import { type AgeRange, type Hypothesis, hypothesis, widespreadSite } from '../hypothesis.ts';
 import { intact, LesionBuilder } from '../lesion.ts';
 import { processOf, reached } from '../process.ts';
 import { comesOnSlowly, facultiesOf, type ProcessSign } from './process-signs.ts';
@@ -42,6 +42,14 @@ const akineticRigid = widespreadSite(
 /** Cells of the basal ganglia die over years; what stiffens and slows within weeks is a medicine, or lies elsewhere. Judged. */
 const losingCells = { hyperacute: 0.6, acute: 0.6, subacute: 0.6, chronic: 1 } as const;
 
+/**
+ * The degenerations that reach beyond the nigra begin after forty and take years; eyes or hands that fail within a day fail
+ * by a stroke. Ages of onset of progressive supranuclear palsy, corticobasal degeneration and multiple system atrophy:
+ * Adams and Victor (recalled). Figures judged.
+ */
+const wideDegeneration = { hyperacute: 0.05, acute: 0.1, subacute: 0.5, chronic: 1.2 } as const;
+const lateInLife = { from: 45, outside: 0.1 } as const;
+
 /** Water in the ventricles and blood on both hemispheres tell within weeks. Judged. */
 const pressingOnBoth = { hyperacute: 0.7, acute: 1, subacute: 1.4, chronic: 1 } as const;
 
@@ -67,6 +75,7 @@ const akineticForms: readonly {
   readonly nigra: readonly [worse: number, better: number];
   readonly alsoBoth?: Losses;
   readonly alsoWorse?: Losses;
+  readonly ages?: AgeRange;
   readonly signs: readonly ProcessSign[];
 }[] = [
   { key: 'one-sided', share: 0.25, nigra: [0.75, 0.1], signs: [['smell', 0.3]] },
@@ -96,6 +105,7 @@ const akineticForms: readonly {
   {
     key: 'with-gaze-palsy',
     share: 0.1,
+    ages: lateInLife,
     nigra: [0.65, 0.6],
     alsoBoth: { 'vertical-gaze-centre': 0.9, 'medial-frontal-cortex': 0.3, 'dorsolateral-frontal-cortex': 0.4 },
     signs: [
@@ -112,8 +122,25 @@ const akineticForms: readonly {
     ],
   },
   {
+    // Stored copper and the inherited diseases of the young stiffen and twist at once, face and speech before all.
+    key: 'with-dystonia-of-the-young',
+    share: 0.04,
+    nigra: [0.6, 0.5],
+    ages: { to: 40, outside: 0.1 },
+    signs: [
+      ['dystonia', 0.6],
+      ['axial-bradykinesia', 0.4],
+      ['speech-articulation', 0.7],
+      ['swallowing', 0.35],
+      ['postural-tremor', 0.3],
+      ['mood-behaviour', 0.35],
+      ['executive', 0.25],
+    ],
+  },
+  {
     key: 'with-autonomic-failure',
     share: 0.1,
+    ages: { from: 35, outside: 0.1 },
     nigra: [0.7, 0.65],
     alsoBoth: { 'cerebellar-hemisphere': 0.35, 'cerebellar-vermis': 0.4 },
     signs: [
@@ -129,6 +156,7 @@ const akineticForms: readonly {
   {
     key: 'with-cortical-signs',
     share: 0.03,
+    ages: lateInLife,
     nigra: [0.8, 0.2],
     alsoWorse: { 'inferior-parietal-lobule': 0.6, 'sensory-cortex-hand': 0.6, 'superior-parietal-lobule': 0.5 },
     signs: corticobasal,
@@ -136,6 +164,7 @@ const akineticForms: readonly {
   {
     key: 'with-cortical-and-pyramidal-signs',
     share: 0.02,
+    ages: lateInLife,
     nigra: [0.8, 0.2],
     alsoWorse: {
       'inferior-parietal-lobule': 0.6,
@@ -150,8 +179,11 @@ const akineticForms: readonly {
   },
 ];
 
+/** Forms with brisk reflexes and upgoing toes in a third or more: Wenning 1994 for multiple system atrophy (recalled). */
+const reachesTheTracts: ReadonlySet<string> = new Set(['with-autonomic-failure', 'with-dystonia-of-the-young']);
+
 function akineticHypotheses(): Hypothesis[] {
-  return akineticForms.flatMap(({ key, share, nigra: [worse, better], alsoBoth = {}, alsoWorse = {}, signs }) =>
+  return akineticForms.flatMap(({ key, share, nigra: [worse, better], alsoBoth = {}, alsoWorse = {}, ages, signs }) =>
     bodySides.map((worseBrain) => {
       const losses = (side: BodySide): Losses => ({
         ...alsoBoth,
@@ -164,8 +196,12 @@ function akineticHypotheses(): Hypothesis[] {
         (percent.akineticRigid * share) / 2,
         damageOf(losses('left'), losses('right')).build(),
         {
-          process: processOf({ because: 'the basal ganglia fail to set speed, size and tone of movement' }),
-          paces: losingCells,
+          process: processOf({
+            ...(reachesTheTracts.has(key) && { release: () => 0.35 }),
+            because: 'the basal ganglia fail to set speed, size and tone of movement',
+          }),
+          paces: ages === undefined || key.endsWith('young') ? losingCells : wideDegeneration,
+          ...(ages && { ages }),
           faculties: facultiesOf(signs),
         },
       );
@@ -207,6 +243,20 @@ function hyperkineticHypotheses(): Hypothesis[] {
         ['limb-coordination', 0.2],
       ],
     ],
+    [
+      // Where trunk, face or several limbs twist, speech and swallowing twist with them, and the limbs feel stiff.
+      'dystonia-of-many-parts',
+      percent.dystonia * 0.4,
+      [
+        ['dystonia', 0.95],
+        ['speech-articulation', 0.4],
+        ['swallowing', 0.2],
+        ['rigidity', 0.3],
+        ['bradykinesia', 0.2],
+        ['postural-tremor', 0.2],
+        ['myoclonus', 0.15],
+      ],
+    ],
     ['tics', percent.tics, [['tics', 0.95]]],
   ];
   return forms.map(([key, frequency, signs]) =>
@@ -217,6 +267,9 @@ function hyperkineticHypotheses(): Hypothesis[] {
   );
 }
 
+/** A small vessel that closes or bleeds is what strikes so small a nucleus. Judged. */
+const strokePaces = { hyperacute: 1.5, acute: 1.3, subacute: 0.6, chronic: 0.5 } as const;
+
 function ballismHypotheses(): Hypothesis[] {
   return bodySides.map((side) =>
     hypothesis(
@@ -224,6 +277,7 @@ function ballismHypotheses(): Hypothesis[] {
       'whole',
       percent.ballism / 2,
       new LesionBuilder().brain(side, 'subthalamic-nucleus', 0.95).build(),
+      { paces: strokePaces },
     ),
   );
 }
@@ -272,6 +326,8 @@ const longAxons = processOf({
   reflex: () => 0.85,
   because: 'cerebellum and the longest sensory fibres waste away together',
 });
+const cerebellumInflamed = processOf({ because: 'the whole cerebellum is inflamed or poisoned' });
+const wholeCerebellum = widespreadSite('cerebellar-degeneration', 'Degeneration of the whole cerebellum', 'cerebellum');
 const cerebellumOnly = processOf({ because: 'the whole cerebellum wastes away' });
 
 /** Most of the dominant ataxias let go of the jerks of arms and legs long before anything is weak (from-memory). Judged. */
@@ -288,8 +344,18 @@ const autonomicFailure: readonly ProcessSign[] = [
   ['voice', 0.25],
 ];
 
+/** Dystonia in a third, slow or narrow gaze in as many; chorea and a failing mind in fewer. Judged. */
+const twistedLimbs: readonly ProcessSign[] = [
+  ['dystonia', 0.5],
+  ['rigidity', 0.25],
+  ['chorea', 0.06],
+  ['gaze-vertical', 0.35],
+  ['abducens', 0.15],
+  ['executive', 0.35],
+  ['speech-articulation', 0.4],
+];
+
 function cerebellarDegeneration(): Hypothesis[] {
-  const site = widespreadSite('cerebellar-degeneration', 'Degeneration of the whole cerebellum', 'cerebellum');
   const forms = [
     { key: 'pure', share: 0.4, hemisphere: 0.75, vermis: 0.85, pyramidal: 0, process: cerebellumOnly },
     // Gait fails before speech and eyes do.
@@ -301,6 +367,16 @@ function cerebellarDegeneration(): Hypothesis[] {
       hemisphere: 0.65,
       vermis: 0.8,
       pyramidal: 0.2,
+      process: cerebellumOnly,
+    },
+    // Machado-Joseph disease and its kin stiffen and twist the limbs and hold the eyes as well (from-memory).
+    {
+      key: 'with-twisted-limbs',
+      share: 0.06,
+      hemisphere: 0.7,
+      vermis: 0.8,
+      pyramidal: 0.35,
+      twisted: true,
       process: cerebellumOnly,
     },
     { key: 'with-brisk-jerks', share: 0.015, hemisphere: 0.7, vermis: 0.8, pyramidal: 0.05, process: briskAndUnsteady },
@@ -315,7 +391,7 @@ function cerebellarDegeneration(): Hypothesis[] {
       if (key === 'with-autonomic-failure') lesion.brain(side, 'substantia-nigra', 0.4);
       if (process === longAxons) lesion.cord('dorsalColumn', side, segmentIndex('C4'), 0.6);
     }
-    return hypothesis(site, key, percent.cerebellar * share, lesion.build(), {
+    return hypothesis(wholeCerebellum, key, percent.cerebellar * share, lesion.build(), {
       process,
       faculties: facultiesOf([
         ['speech-cerebellar', 'speech' in form ? form.speech : 0.5],
@@ -324,6 +400,7 @@ function cerebellarDegeneration(): Hypothesis[] {
         ['saccade-accuracy', 0.4],
         ['swallowing', 0.15],
         ...(key === 'with-autonomic-failure' ? autonomicFailure : []),
+        ...('twisted' in form ? twistedLimbs : []),
       ]),
       lasting: { years: 3, beyond: 1.5 },
     });
@@ -354,6 +431,47 @@ function vermisWithLongAxons(): Hypothesis[] {
   );
 }
 
+/**
+ * The whole cerebellum put out of order within hours to days: inflamed after an infection of childhood, or poisoned by drink,
+ * phenytoin and other medicines. The tempo of the site is that of a degeneration, which these undo. Judged.
+ */
+const inflamedOrPoisoned = { hyperacute: 6, acute: 7, subacute: 1.5, chronic: 0.1 } as const;
+
+function inflamedCerebellum(): Hypothesis[] {
+  const lesion = new LesionBuilder()
+    .brain('left', 'cerebellar-vermis', 0.85)
+    .brain('left', 'flocculonodular-lobe', 0.4);
+  for (const side of bodySides) lesion.brain(side, 'cerebellar-hemisphere', 0.7);
+  return [false, true].map((isDrowsy) =>
+    hypothesis(
+      wholeCerebellum,
+      isDrowsy ? 'inflamed-and-drowsy' : 'inflamed',
+      percent.cerebellar * (isDrowsy ? 0.03 : 0.06),
+      lesion.build(),
+      {
+        process: cerebellumInflamed,
+        paces: inflamedOrPoisoned,
+        faculties: facultiesOf([
+          ['speech-cerebellar', 0.5],
+          ['speech-articulation', 0.3],
+          ['nystagmus-gaze-evoked', 0.5],
+          ['pursuit', 0.4],
+          ['saccade-accuracy', 0.4],
+          ...(isDrowsy ? drowsyWithIt : []),
+        ]),
+      },
+    ),
+  );
+}
+
+const drowsyWithIt: readonly ProcessSign[] = [
+  ['consciousness', 0.4],
+  ['attention', 0.5],
+  ['orientation', 0.25],
+  ['mood-behaviour', 0.3],
+  ['chorea', 0.08],
+];
+
 /** Disorders of movement that are processes of the brain. */
 export function movementDisorderHypotheses(): Hypothesis[] {
   return [
@@ -363,6 +481,7 @@ export function movementDisorderHypotheses(): Hypothesis[] {
     ...tremorHypotheses(),
     ...frontalGaitHypotheses(),
     ...cerebellarDegeneration(),
+    ...inflamedCerebellum(),
     ...vermisWithLongAxons(),
   ];
 }

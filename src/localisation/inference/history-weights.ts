@@ -29,6 +29,7 @@ const sameComplaint: ReadonlyMap<string, string> = new Map([
   ['new-headache', 'headache'],
   ['morning-headache', 'headache'],
   ['continuous-vertigo', 'vertigo'],
+  ['ongoing-seizure', 'seizure'],
 ]);
 
 /** How the history shifts the odds of sites. What is said under several names counts once for the same reason. */

@@ -191,6 +191,63 @@ function limpInfantShifts({ findings, person }: Exam): readonly Shift[] {
 const sidesOf = (findings: readonly Finding[]): ReadonlySet<string> =>
   new Set(findings.map(({ side }): BodySide | 'midline' => side));
 
+/**
+ * Odds of a disorder of junctions, muscles or all roots where arm and leg of one half alone are weak: these weaken both
+ * halves, if not alike. Judged.
+ */
+const oneHalfOfTheBody = { junctionOrMuscle: 0.2, roots: 0.3 } as const;
+
+function hemiparesisShifts({ findings }: Exam): readonly Shift[] {
+  const weak = findings.filter(({ abnormal, item }) => abnormal && item.probe.kind === 'movement');
+  const [first] = weak;
+  const regions = new Set(weak.map(({ item }) => regionOf(item.probe)));
+  const isOfArmAndLeg = regions.has('upper-limbs') && regions.has('lower-limbs');
+  if (first === undefined || !isOfArmAndLeg || sidesOf(weak).size > 1 || first.side === 'midline') return [];
+  const because = 'arm and leg of one half are weak, and junctions, muscles and roots fail on both';
+  return [
+    shiftBy(first, { applies: kinds('junction', 'muscle'), factor: oneHalfOfTheBody.junctionOrMuscle, because }),
+    shiftBy(first, { applies: kinds('polyradiculoneuropathy'), factor: oneHalfOfTheBody.roots, because }),
+  ];
+}
+
+/** The same, and all the more a process of nerves or junctions, where limbs are ataxic on one half alone. Judged. */
+const ataxiaOfOneHalf = 0.3;
+
+function hemiataxiaShifts({ findings }: Exam): readonly Shift[] {
+  const ataxic = findings.filter(
+    ({ abnormal, item }) => abnormal && item.probe.kind === 'cerebellar' && item.probe.part !== 'midline',
+  );
+  const [first] = ataxic;
+  if (first === undefined || sidesOf(ataxic).size > 1 || first.side === 'midline') return [];
+  const because = 'limbs of one half are ataxic, and what robs nerves and junctions robs both';
+  return [shiftBy(first, { applies: kinds('junction', 'polyradiculoneuropathy'), factor: ataxiaOfOneHalf, because })];
+}
+
+/** Grades of power, of 5, by which a leg must be weaker than the arm of its side. Judged. */
+const legWorseBy = 1.5;
+/** The inner face of the hemisphere moves the leg, its outer face arm and face. Brazis, monoparesis (recalled). Odds judged. */
+const outerFace = sites('cortex-middle-cerebral', 'cortex-middle-cerebral-upper', 'cortex-hand-area');
+const legFromOuterFace = 0.2;
+
+function legBeforeArmShifts({ findings }: Exam): readonly Shift[] {
+  const weak = findings.filter(({ abnormal, item }) => abnormal && item.probe.kind === 'movement');
+  const mean = (region: string): number => {
+    const grades = weak
+      .filter(({ item }) => regionOf(item.probe) === region)
+      .map(({ value }) => Number.parseInt(String(value), 10))
+      .filter((grade) => Number.isFinite(grade));
+    return grades.reduce((sum, grade) => sum + grade, 0) / grades.length;
+  };
+  const [first] = weak;
+  if (first === undefined || sidesOf(weak).size > 1 || !(mean('upper-limbs') - mean('lower-limbs') >= legWorseBy))
+    return [];
+  const because = 'the leg is far weaker than the arm, and the outer face of the hemisphere moves the arm';
+  return [shiftBy(first, { applies: outerFace, factor: legFromOuterFace, because })];
+}
+
+const regionOf = (probe: Finding['item']['probe']): string | undefined =>
+  probe.kind === 'movement' ? movementTable.get(probe.movement)?.region : undefined;
+
 /** How patterns of the limbs that no single finding makes shift the odds of sites. */
 export function limbPatternShifts(exam: Exam): readonly Shift[] {
   return [
@@ -202,5 +259,8 @@ export function limbPatternShifts(exam: Exam): readonly Shift[] {
     ...neckAndOneHalfShifts(exam),
     ...newbornShifts(exam),
     ...limpInfantShifts(exam),
+    ...hemiparesisShifts(exam),
+    ...hemiataxiaShifts(exam),
+    ...legBeforeArmShifts(exam),
   ];
 }

@@ -1,4 +1,5 @@
 import { pathTo } from '../../anatomy/places.ts';
+import type { Faculty } from '../../anatomy/probe.ts';
 import { isSegment, type Segment, segmentIndex } from '../../anatomy/segments.ts';
 import { stockingsAndGloves } from '../../anatomy/skin-extents.ts';
 import { skinPlace, territoryKeys } from '../../anatomy/skin-places.ts';
@@ -199,6 +200,72 @@ function comaShift({ findings }: Exam): readonly Shift[] {
   return [shiftBy(coma, { applies: belowTheBrain, factor: comaFromBelow, because })];
 }
 
+/**
+ * Sites that nobody names without one of a few signs, the functions that these report on, and the odds without any of them.
+ * Each is the definition of the syndrome (common practice); odds judged.
+ */
+const hallmarks: readonly {
+  readonly applies: Applies;
+  readonly functions: ReadonlySet<Faculty>;
+  readonly without: number;
+  readonly because: string;
+}[] = [
+  {
+    applies: sites('akinetic-rigid-syndrome'),
+    functions: new Set(['bradykinesia', 'axial-bradykinesia', 'rigidity', 'rest-tremor', 'gait-initiation']),
+    without: 0.25,
+    because: 'nothing slow, stiff or trembling at rest was found',
+  },
+  {
+    applies: sites('medial-longitudinal-fasciculus'),
+    functions: new Set(['internuclear']),
+    without: 0.25,
+    because: 'no eye fails to turn in on looking across',
+  },
+  {
+    applies: sites('cerebellar-degeneration'),
+    functions: new Set(['limb-coordination', 'trunk-coordination', 'nystagmus-gaze-evoked', 'downbeat']),
+    without: 0.2,
+    because: 'neither limbs nor trunk are ataxic, and the eyes are steady',
+  },
+  {
+    applies: sites('subthalamic-nucleus'),
+    functions: new Set(['ballism', 'chorea']),
+    without: 0.25,
+    because: 'no limb is thrown about',
+  },
+];
+
+function showsOneOf({ abnormal, item: { probe }, value }: Finding, functions: ReadonlySet<Faculty>): boolean {
+  if (!abnormal) return false;
+  if (probe.kind === 'tone') return functions.has('rigidity') && value !== 'spastic' && value !== 'reduced';
+  if (probe.kind === 'cerebellar') return functions.has('limb-coordination');
+  if (probe.kind === 'upper-motor') return probe.orAlso?.some((faculty) => functions.has(faculty)) === true;
+  return probe.kind === 'faculty' && [probe.faculty, ...(probe.orAlso ?? [])].some((faculty) => functions.has(faculty));
+}
+
+function hallmarkShifts({ findings }: Exam): readonly Shift[] {
+  const wrong = findings.find(({ abnormal }) => abnormal);
+  if (wrong === undefined) return [];
+  return hallmarks
+    .filter(({ functions }) => !findings.some((finding) => showsOneOf(finding, functions)))
+    .map(({ applies, without, because }) => shiftBy(wrong, { applies, factor: without, because }));
+}
+
+/** Signs of a clouded mind; who was asked about one and shows none of the section has a clear mind. */
+const clouding: ReadonlySet<string> = new Set(['confusion', 'inattention', 'disorientation', 'drowsiness']);
+/** Odds of a diffuse encephalopathy with a mind that was examined and found clear. Judged. */
+const clearMind = 0.3;
+const encephalopathy = sites('diffuse-encephalopathy');
+
+function clearMindShift({ findings }: Exam): readonly Shift[] {
+  const mind = findings.filter(({ item }) => item.section === 'higherFunction');
+  const clear = mind.find(({ abnormal, item }) => !abnormal && clouding.has(item.key));
+  if (clear === undefined || mind.some(({ abnormal }) => abnormal)) return [];
+  const because = 'the mind was examined and is clear';
+  return [{ ...shiftBy(clear, { applies: encephalopathy, factor: clearMind, because }), abnormal: false }];
+}
+
 /** How signs that no pathway decides shift the odds of sites; one that is found in several places counts once. */
 export function signShifts(exam: Exam): readonly Shift[] {
   return [
@@ -210,6 +277,8 @@ export function signShifts(exam: Exam): readonly Shift[] {
     ...oneHalfShifts(exam),
     ...spasmShift(exam),
     ...comaShift(exam),
+    ...hallmarkShifts(exam),
+    ...clearMindShift(exam),
   ];
 }
 

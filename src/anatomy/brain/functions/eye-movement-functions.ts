@@ -59,6 +59,8 @@ export const eyeMovementFunctions = {
     path: series(
       same('abducens-nucleus', 'abducens-fascicle', 'abducens-nerve'),
       partly(0.35, same('intracranial-pressure')),
+      // Where thalamus and midbrain meet, convergence in excess holds the eye in: it looks like a sixth nerve.
+      partly(0.2, onBothSides('vertical-gaze-centre')),
     ),
     source: eyes,
   },
@@ -73,6 +75,8 @@ export const eyeMovementFunctions = {
       same('abducens-nucleus', 'horizontal-gaze-centre'),
       partly(0.75, other('frontal-eye-field')),
       partly(0.15, other('internal-capsule-genu')),
+      // With both upper parietal lobes gone the gaze is no longer sent anywhere at will.
+      partly(0.4, onBothSides('superior-parietal-lobule')),
     ),
     source: eyes,
   },
@@ -103,6 +107,7 @@ export const eyeMovementFunctions = {
       partly(0.9, same('pretectum')),
       onBothSides('vertical-gaze-centre'),
       partly(0.35, onEitherSide('vertical-gaze-centre')),
+      partly(0.3, onBothSides('superior-parietal-lobule')),
     ),
     source: eyes,
   },

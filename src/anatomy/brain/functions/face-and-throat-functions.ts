@@ -77,7 +77,8 @@ export const faceAndThroatFunctions = {
   },
   hearing: {
     carries: 'hearing',
-    path: same('cochlear-nucleus', 'cochlear-nerve'),
+    // The lower colliculi, through which both ears are heard, lie beside the pretectum.
+    path: series(same('cochlear-nucleus', 'cochlear-nerve'), partly(0.06, same('pretectum'))),
     source: eighth,
   },
   palate: {

@@ -134,7 +134,11 @@ export const higherFunctions = {
   },
   calculation: {
     carries: 'calculation, writing, the naming of fingers and of left and right',
-    path: series(partly(0.6, leading('inferior-parietal-lobule')), partly(0.15, leading('superior-temporal-gyrus'))),
+    path: series(
+      partly(0.6, leading('inferior-parietal-lobule')),
+      partly(0.15, leading('superior-temporal-gyrus')),
+      partly(0.12, leading('medial-frontal-cortex')),
+    ),
     source: recalled('brazis', 'parietal lobes'),
   },
   praxis: {

@@ -57,6 +57,9 @@ export const visionFunctions = {
       partly(0.12, same('inner-retina')),
       partly(0.6, same('optic-nerve-head')),
       partly(0.12, same('optic-nerve')),
+      // Both upper banks of the calcarine fissure see the lower half of the world with either eye, both lower banks the upper.
+      partly(0.4, onBothSides('occipital-cortex-above-calcarine')),
+      partly(0.4, onBothSides('occipital-cortex-below-calcarine')),
     ),
     source: visual,
   },

@@ -163,6 +163,28 @@ export const brainstemTerritories = {
     },
     source: midbrain,
   },
+  'midbrain-top-of-basilar': {
+    // A clot at the top of the basilar artery: lids, gaze and wakefulness on both sides, and the peduncle of one.
+    label: 'Midbrain tegmentum',
+    holds: {
+      'oculomotor-nucleus': 0.85,
+      'pupil-nucleus': 0.5,
+      'vertical-gaze-centre': 0.75,
+      'midbrain-reticular-formation': 0.6,
+      'medial-thalamus': 0.35,
+      'cerebral-peduncle': 0.7,
+      'corticobulbar-fibres-in-midbrain': 0.5,
+    },
+    across: {
+      'oculomotor-nucleus': 0.75,
+      'pupil-nucleus': 0.5,
+      'vertical-gaze-centre': 0.75,
+      'midbrain-reticular-formation': 0.6,
+      'medial-thalamus': 0.35,
+      'cerebral-peduncle': 0.1,
+    },
+    source: recalled('brazis', 'top of the basilar syndrome'),
+  },
   'midbrain-dorsolateral': {
     // The fourth nerve crosses behind the aqueduct, the sympathetic fibres beside it run down uncrossed.
     label: 'Midbrain tegmentum',

@@ -230,6 +230,12 @@ export const cranialTerritories = {
     across: { 'optic-nerve-head': 0.8, 'optic-nerve': 0.4 },
     source: visual,
   },
+  'optic-nerves-inflamed-at-the-head': {
+    label: 'Optic nerve',
+    holds: { 'optic-nerve-head': 0.9, 'optic-nerve': 0.9 },
+    across: { 'optic-nerve-head': 0.85, 'optic-nerve': 0.85 },
+    source: visual,
+  },
   'optic-nerve-both': {
     label: 'Optic nerve',
     holds: { 'optic-nerve': 0.85 },

@@ -44,6 +44,15 @@ const armsOfTheBorderZone = {
 /** The foot of the motor strip of one hemisphere, for face, jaw, tongue and throat. */
 const operculum = { 'motor-cortex-face': 0.92, 'inferior-frontal-gyrus': 0.3 } as const;
 
+/** What the posterior cerebral artery of one side feeds, where both are closed. */
+const posteriorCerebral = {
+  'occipital-cortex-above-calcarine': 0.9,
+  'occipital-cortex-below-calcarine': 0.9,
+  'occipital-pole': 0.8,
+  'ventral-occipitotemporal-cortex': 0.6,
+  'medial-temporal-lobe': 0.6,
+} as const;
+
 /** Cortex by artery and lobe, and what lies deep. */
 export const hemisphereTerritories = {
   ...deepTerritories,
@@ -408,6 +417,25 @@ export const hemisphereTerritories = {
       'ventral-occipitotemporal-cortex': 0.5,
     },
     source: lobes,
+  },
+  'upper-banks-of-both-calcarine-fissures': {
+    label: 'Occipital cortex',
+    holds: { 'occipital-cortex-above-calcarine': 0.95 },
+    across: { 'occipital-cortex-above-calcarine': 0.95 },
+    source: recalled('brazis', 'cortical blindness'),
+  },
+  'lower-banks-of-both-calcarine-fissures': {
+    label: 'Occipital cortex',
+    holds: { 'occipital-cortex-below-calcarine': 0.95, 'ventral-occipitotemporal-cortex': 0.5 },
+    across: { 'occipital-cortex-below-calcarine': 0.95, 'ventral-occipitotemporal-cortex': 0.5 },
+    source: recalled('brazis', 'cortical blindness'),
+  },
+  'posterior-cerebral-both': {
+    // A clot at the top of the basilar artery closes both: blind, astray and without memory.
+    label: 'Cerebral cortex, territory of the posterior cerebral artery',
+    holds: posteriorCerebral,
+    across: posteriorCerebral,
+    source: recalled('brazis', 'top of the basilar syndrome'),
   },
   'middle-cerebral-stem': {
     label: 'Cerebral cortex, whole territory of the middle cerebral artery',

@@ -7,6 +7,15 @@ const medialMedulla = read(
   'motor signs in 91 %, sensory in 73 %, vertigo in 59 % of 86 patients',
 );
 
+/** One half of the floor of the fourth ventricle in the medulla. */
+const dorsalMedulla = {
+  'solitary-nucleus': 0.8,
+  'lower-vestibular-nuclei': 0.7,
+  'nucleus-ambiguus': 0.4,
+  'inferior-cerebellar-peduncle': 0.55,
+  'hypoglossal-nucleus': 0.15,
+} as const;
+
 /** The medulla by its middle, its flank and its halves, and its motor nuclei. */
 export const medullaryTerritories = {
   'medulla-medial': {
@@ -83,6 +92,13 @@ export const medullaryTerritories = {
       'crossed-corticospinal-fibres': 0.65,
     },
     source: medulla,
+  },
+  'medulla-dorsal-both': {
+    // The floor of the fourth ventricle, where vomiting, hiccups and vertical nystagmus come from.
+    label: 'Brainstem on both sides',
+    holds: dorsalMedulla,
+    across: dorsalMedulla,
+    source: recalled('brazis', 'medulla oblongata'),
   },
   'medulla-half': {
     label: 'Half of the medulla',

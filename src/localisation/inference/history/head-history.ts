@@ -1,3 +1,4 @@
+import type { Applies } from '../shift.ts';
 import { anyOf, type HistoryWeight, kinds, sites, weigh } from './history-weight.ts';
 
 const ocularNerves = sites('oculomotor-nerve', 'trochlear-nerve', 'abducens-nerve', 'cavernous-sinus', 'orbital-apex');
@@ -9,6 +10,12 @@ const labyrinthAndCentre = sites(
   'cerebellar-vermis',
   'flocculonodular-lobe',
 );
+const headachingVertigo = sites('medulla-lateral', 'medulla-half', 'cerebellar-hemisphere');
+/** What cord, roots and limb nerves never do. */
+const belowTheHead = kinds('cord', 'root', 'cauda-equina', 'plexus', 'nerve', 'multiple-nerves', 'polyneuropathy');
+/** What wastes the cerebellum over years does not make people vomit; what strikes it or grows in it does. */
+const struckCerebellum: Applies = ({ key, kind }) => kind === 'cerebellum' && key !== 'cerebellar-degeneration';
+const labyrinthAlone = sites('vestibular-nerve');
 const behindTheEye = sites('optic-nerve', 'cavernous-sinus', 'orbital-apex');
 const pharynx = anyOf(
   sites('jugular-foramen', 'vagus-nerve', 'medulla-lateral', 'bulbar-motor-nuclei', 'corticobulbar-both-sides'),
@@ -35,6 +42,13 @@ export const headHistory: readonly HistoryWeight[] = [
     'swollen discs without it are seldom those of pressure',
   ),
   ...weigh(
+    'new-headache',
+    sites('raised-intracranial-pressure'),
+    1.3,
+    1,
+    'a headache that is new and stays is that of pressure until shown otherwise',
+  ),
+  ...weigh(
     'thunderclap-headache',
     kinds('meninges'),
     4,
@@ -48,6 +62,55 @@ export const headHistory: readonly HistoryWeight[] = [
     1,
     'an aneurysm or a bleeding gland presses on what lies beside it',
   ),
+  ...weigh(
+    'morning-headache',
+    sites('raised-intracranial-pressure'),
+    1.5,
+    1,
+    'pressure is highest after a night lying down',
+  ),
+  ...weigh(
+    'pain-on-straining',
+    sites('raised-intracranial-pressure'),
+    1.6,
+    1,
+    'coughing and straining raise a pressure that is high already',
+  ),
+  ...weigh(
+    'transient-visual-loss',
+    sites('raised-intracranial-pressure'),
+    2,
+    1,
+    'swollen discs grey out for seconds on bending or standing up',
+  ),
+  ...weigh(
+    'pulsatile-tinnitus',
+    sites('raised-intracranial-pressure'),
+    2,
+    1,
+    'the pulse is heard when the pressure is high',
+  ),
+  ...weigh(
+    ['amenorrhoea-or-galactorrhoea'],
+    sites('optic-chiasm', 'cavernous-sinus'),
+    3,
+    1,
+    'the gland that fails lies below the chiasm and between the sinuses',
+  ),
+  ...weigh(
+    ['headache', 'new-headache', 'thunderclap-headache', 'eye-pain'],
+    kinds('junction', 'motor-neuron-system'),
+    0.6,
+    1,
+    'junctions and motor cells fail without pain in the head',
+  ),
+  ...weigh(
+    ['headache', 'new-headache'],
+    sites('cavernous-sinus', 'orbital-apex', 'oculomotor-nerve', 'optic-chiasm', 'basal-meningeal-process'),
+    1.3,
+    0.85,
+    'what presses or inflames there hurts',
+  ),
   ...weigh('photophobia', kinds('meninges'), 2, 0.8, 'dislike of light goes with irritated meninges'),
   ...weigh(
     'fever',
@@ -59,7 +122,8 @@ export const headHistory: readonly HistoryWeight[] = [
   ...weigh(
     'vomiting',
     anyOf(
-      kinds('intracranial-pressure', 'meninges', 'cerebellum'),
+      kinds('intracranial-pressure', 'meninges'),
+      struckCerebellum,
       sites('vestibular-nerve', 'medulla-lateral', 'pons-lateral', 'brainstem-diffuse'),
     ),
     1.5,
@@ -82,7 +146,7 @@ export const headHistory: readonly HistoryWeight[] = [
   ),
   ...weigh(
     'visual-loss',
-    sites('cortex-posterior-cerebral', 'cortex-occipital', 'orbital-apex', 'raised-intracranial-pressure'),
+    sites('cortex-posterior-cerebral', 'cortex-occipital', 'orbital-apex'),
     1.5,
     1,
     'loss of sight goes with it',
@@ -129,6 +193,13 @@ export const headHistory: readonly HistoryWeight[] = [
     1.7,
     0.95,
     'vertigo goes with the brainstem',
+  ),
+  ...weigh(
+    ['headache', 'new-headache', 'neck-pain'],
+    headachingVertigo,
+    1.6,
+    0.95,
+    'a torn vertebral artery and a struck cerebellum hurt at the back of head and neck',
   ),
   ...weigh(
     ['vertigo', 'continuous-vertigo'],
@@ -241,9 +312,30 @@ export const headHistory: readonly HistoryWeight[] = [
   ...weigh(
     'hiccups',
     sites('medulla-lateral', 'medulla-half', 'medulla-medial', 'brainstem-diffuse'),
-    2.5,
+    4,
     1,
     'the centre of hiccups lies in the back of the medulla',
+  ),
+  ...weigh(
+    ['diplopia', 'drooping-eyelids', 'slurred-speech'],
+    belowTheHead,
+    0.4,
+    1,
+    'nothing below the head doubles sight, lets the lids droop or slurs speech',
+  ),
+  ...weigh(
+    ['speech-difficulty', 'hearing-loss', 'visual-loss', 'vertigo', 'continuous-vertigo'],
+    belowTheHead,
+    0.6,
+    1,
+    'what troubles speech, hearing, sight and balance lies in the head',
+  ),
+  ...weigh(
+    ['weakness', 'numbness', 'slurred-speech', 'diplopia', 'dysphagia'],
+    labyrinthAlone,
+    0.6,
+    1,
+    'a lost labyrinth spares limbs, speech and the line of the eyes',
   ),
   ...weigh(
     'voice-change',
@@ -256,7 +348,14 @@ export const headHistory: readonly HistoryWeight[] = [
     'slurred-speech',
     anyOf(
       kinds('junction', 'motor-neuron-system', 'cerebellum'),
-      sites('internal-capsule', 'pons-ventral', 'brainstem-diffuse', 'corticobulbar-both-sides'),
+      sites(
+        'internal-capsule',
+        'pons-ventral',
+        'pons-tegmentum',
+        'brainstem-diffuse',
+        'corticobulbar-both-sides',
+        'medulla-lateral',
+      ),
     ),
     1.3,
     0.9,
@@ -269,9 +368,9 @@ export const headHistory: readonly HistoryWeight[] = [
     0.8,
     'tremor goes with it',
   ),
-  ...weigh('seizure', cortex, 5, 1, 'seizures come from the cortex'),
+  ...weigh(['seizure', 'ongoing-seizure'], cortex, 5, 1, 'seizures come from the cortex'),
   ...weigh(
-    'seizure',
+    ['seizure', 'ongoing-seizure'],
     anyOf(
       sites('internal-capsule', 'striatum', 'thalamus', 'thalamus-and-capsule', 'subthalamic-nucleus'),
       kinds('brainstem', 'cerebellum', 'cord'),
@@ -287,7 +386,61 @@ export const headHistory: readonly HistoryWeight[] = [
     0.95,
     'what grows in or on a lobe presses',
   ),
-  ...weigh('seizure', kinds('encephalopathy', 'meninges', 'intracranial-pressure'), 2.5, 1, 'an ill brain convulses'),
+  ...weigh(
+    ['seizure', 'ongoing-seizure'],
+    kinds('encephalopathy', 'meninges', 'intracranial-pressure'),
+    2.5,
+    1,
+    'an ill brain convulses',
+  ),
+  ...weigh(
+    'loss-of-consciousness',
+    anyOf(kinds('encephalopathy', 'meninges', 'intracranial-pressure'), sites('brainstem-diffuse')),
+    1.7,
+    1,
+    'consciousness is lost by both hemispheres, by the brainstem or by a sudden rise of pressure',
+  ),
+  ...weigh(
+    'loss-of-consciousness',
+    anyOf(belowTheHead, sites('internal-capsule', 'vestibular-nerve', 'medulla-lateral', 'medulla-medial')),
+    0.6,
+    1,
+    'it leaves consciousness alone',
+  ),
+  ...weigh('spreading-over-minutes', cortex, 2, 1, 'what marches over minutes runs over the cortex'),
+  ...weigh(
+    'spreading-over-minutes',
+    anyOf(belowTheHead, sites('internal-capsule', 'pons-ventral')),
+    0.5,
+    1,
+    'nothing marches in tracts and nerves',
+  ),
+  ...weigh('dream-enactment', sites('akinetic-rigid-syndrome'), 3, 1, 'dreams are acted out years before it'),
+  ...weigh('loss-of-smell', sites('akinetic-rigid-syndrome'), 1.6, 1, 'the nose fails first'),
+  ...weigh('only-in-one-task', sites('hyperkinetic-syndrome'), 3, 1, 'dystonia may come with one task only'),
+  ...weigh('better-with-alcohol', sites('action-tremor'), 2.5, 1, 'a drink calms essential tremor'),
+  ...weigh(
+    'better-with-alcohol',
+    sites('hyperkinetic-syndrome'),
+    1.5,
+    1,
+    'a drink calms myoclonic jerks with dystonia',
+  ),
+  ...weigh(
+    'orthostatic-headache',
+    anyOf(kinds('meninges'), sites('abducens-nerve')),
+    1.8,
+    1,
+    'low pressure drags on the meninges and on the sixth nerve',
+  ),
+  ...weigh(
+    'eye-pain-attacks',
+    sites('oculosympathetic-chain'),
+    2,
+    1,
+    'attacks of cluster headache leave a Horner syndrome behind',
+  ),
+  ...weigh(['falls', 'difficulty-walking'], sites('frontal-gait-disorder'), 1.4, 1, 'gait fails first'),
   ...weigh(
     ['cognitive-change', 'behaviour-change'],
     anyOf(kinds('encephalopathy'), sites('cortex-frontal', 'frontal-gait-disorder')),

@@ -20,6 +20,11 @@ const oftenInherited = sites(
   'spinal-cord-lateral',
   'cerebellar-degeneration',
 );
+/** Places that a closed or torn artery of the brain strikes. */
+const struckByVessels: Applies = ({ key, kind }) =>
+  (kind === 'hemisphere' || kind === 'brainstem' || key === 'cerebellar-hemisphere') &&
+  key !== 'foramen-magnum' &&
+  key !== 'bulbar-motor-nuclei';
 const columns = sites('spinal-cord-posterolateral', 'spinal-cord-posterior');
 const spread: Applies = anyOf(
   sites('polyradiculopathy', 'basal-meningeal-process', 'sensory-ganglionopathy'),
@@ -170,10 +175,17 @@ export const illnessHistory: readonly HistoryWeight[] = [
   ),
   ...weigh(
     ['atrial-fibrillation', 'stroke', 'transient-ischaemic-attack'],
-    kinds('hemisphere', 'brainstem'),
+    struckByVessels,
     1.5,
     1,
     'vascular disease strikes brain and brainstem',
+  ),
+  ...weigh(
+    ['ischaemic-heart-disease', 'peripheral-arterial-disease', 'heart-failure', 'cardiomyopathy'],
+    struckByVessels,
+    1.2,
+    1,
+    'ill vessels and an ill heart send clots to the brain',
   ),
   ...weigh(['cancer', 'lymphoma'], spread, 1.8, 1, 'cancer spreads to meninges, roots, plexus and spine'),
   ...weigh(['cancer', 'tobacco'], sites('presynaptic-junction'), 1.6, 1, 'a small-cell tumour may be behind it'),
