@@ -17,7 +17,7 @@ interface LikelyEmergency {
  * and when nobody has dated it or other flags speak already. An emergency is dear to miss and a look is cheap, so that both lie
  * far below a half. Judged; chosen with the cases of tests/evaluation, of which one non-urgent in fifty is alarmed by it.
  */
-const worthRaising = { recentAndAlone: 0.15, otherwise: 0.2 } as const;
+const worthRaising = { recentAndAlone: 0.12, otherwise: 0.15 } as const;
 
 /** Every emergency that its causes can raise. */
 export const likelyEmergencies: readonly LikelyEmergency[] = [
