@@ -152,12 +152,12 @@ export const cordCauses: readonly Cause[] = [
     history: [
       told(['spinal-surgery', 'recent-surgery', 'needle-near-nerve', 'ankylosing-spondylitis'], 3, 1),
       // Straining, lifting and labour raise the pressure in the epidural veins.
-      told(['heavy-exertion', 'pain-on-straining', 'pregnancy', 'trauma'], 1.7, 1),
+      told(['heavy-exertion', 'pregnancy', 'trauma'], 1.7, 1),
       told(['chronic-liver-disease', 'chronic-kidney-disease'], 1.5, 1),
       told('fever', 0.3, 1),
       told(['anticoagulant', 'bleeding-disorder', 'thrombophilia'], 12, 0.5),
       told('antiplatelet', 1.5, 1),
-      told(['back-pain', 'thoracic-back-pain', 'neck-pain', 'shoulder-pain', 'radicular-arm-pain'], 3, 0.3),
+      told(['back-pain', 'thoracic-back-pain', 'neck-pain', 'shoulder-pain'], 3, 0.3),
       told('lumbar-puncture-or-epidural', 10, 0.9),
     ],
     quantities: [atLeast('inr', 3, '{INR}', 6, 0.8), under('platelets', 50, '10*9/L', 6, 0.95)],

@@ -509,7 +509,7 @@ export const cordDiseaseCauses: readonly Cause[] = [
       told('anticoagulant', 0.6, 1),
       told('neck-pain', 3.5, 0.4),
       told('radicular-arm-pain', 1.8, 0.9),
-      told(['heavy-exertion', 'pain-on-straining'], 3, 1),
+      told(['heavy-exertion', 'pain-on-straining'], 1.8, 1),
       told('fever', 0.3, 1),
     ],
     signs: [shows(['special-tests/spurling', 'special-tests/lhermitte'], 1.6, 0.9)],
