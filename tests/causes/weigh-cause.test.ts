@@ -73,4 +73,13 @@ describe('weight of a cause', () => {
     const hidden: Cause = { ...sudden, history: [told('hiv-infection', 25, 0.02)] };
     expect(ratio(hidden, { symptoms: [{ key: 'arm-pain', present: true }] })).toBe(1);
   });
+
+  // A cord that was broken two years ago and has not changed since is told as a trouble of years.
+  it('does not hold a long standstill against what begins at once', () => {
+    const sudden: Cause = { ...youthful, tempo: tempos.sudden };
+    const ratio = (course: string) =>
+      weighCause(sudden, queryExam(bedsideExam({ history: { onset: { pace: 'chronic' }, course } }))).ratio;
+    expect(ratio('static')).toBeCloseTo((0.1 / 0.25) ** 0.75, 6);
+    expect(ratio('progressive')).toBeCloseTo((0.01 / 0.25) ** 0.75, 6);
+  });
 });
