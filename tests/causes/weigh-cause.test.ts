@@ -92,4 +92,13 @@ describe('weight of a cause', () => {
         .against.map(({ text }) => text),
     ).toEqual(['hearing loss on both sides']);
   });
+
+  // A cord that was broken two years ago and has not changed since is told as a trouble of years.
+  it('does not hold a long standstill against what begins at once', () => {
+    const sudden: Cause = { ...youthful, tempo: tempos.sudden };
+    const ratio = (course: string) =>
+      weighCause(sudden, queryExam(bedsideExam({ history: { onset: { pace: 'chronic' }, course } }))).ratio;
+    expect(ratio('static')).toBeCloseTo((0.1 / 0.25) ** 0.75, 6);
+    expect(ratio('progressive')).toBeCloseTo((0.01 / 0.25) ** 0.75, 6);
+  });
 });

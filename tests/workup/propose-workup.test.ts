@@ -116,6 +116,20 @@ describe('proposed investigations', () => {
     expect(items.slice(0, 2).map((item) => item.key)).toEqual(['nerve-conduction-study', 'electromyography']);
   });
 
+  // Potassium paralyses within hours, and a spastic or limp picture does not tell it from the cord.
+  it('measure potassium where all limbs went weak within days', () => {
+    const power = (['left', 'right'] as const).flatMap((side) =>
+      ['elbow-flexion', 'hip-flexion'].map((movement) => ({ movement, side, grade: '2' })),
+    );
+    const potassium = (history: unknown) =>
+      workupOf(
+        bedsideExam({ history, findings: { power } }),
+        localised(site('spinal-cord-transverse', 'cord', 1, 'C5')),
+      ).some(({ key }) => key === 'potassium');
+    expect(potassium({ onset: { pace: 'acute', durationDays: 1 } })).toBe(true);
+    expect(potassium(chronic)).toBe(false);
+  });
+
   it('wait for history and examination where neither a place nor a story is known', () => {
     const oneReflex = bedsideExam({ findings: { reflexes: [{ reflex: 'ankle', side: 'left', grade: '0' }] } });
     const { workup, needless } = createAssessor().assess(oneReflex);

@@ -272,7 +272,7 @@ export const autonomicAndGanglionCauses: readonly Cause[] = [
     courses: { 'relapsing-remitting': 1, improving: 1 },
     sex: { male: 0.8, female: 1.2 },
     history: [
-      told(['light-headed-on-standing', 'syncope'], 2, 0.6),
+      told(['light-headed-on-standing', 'syncope'], 1.5, 0.7),
       told(['bladder-disturbance', 'bowel-disturbance', 'sexual-dysfunction', 'abdominal-pain'], 1.4, 0.95),
       told(['cancer', 'tobacco'], 1.2, 1),
       told(['preceding-infection', 'preceding-respiratory-infection', 'preceding-gastroenteritis'], 3, 0.7),

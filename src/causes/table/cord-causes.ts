@@ -152,12 +152,12 @@ export const cordCauses: readonly Cause[] = [
     history: [
       told(['spinal-surgery', 'recent-surgery', 'needle-near-nerve', 'ankylosing-spondylitis'], 3, 1),
       // Straining, lifting and labour raise the pressure in the epidural veins.
-      told(['heavy-exertion', 'pain-on-straining', 'pregnancy', 'trauma'], 1.7, 1),
+      told(['heavy-exertion', 'pregnancy', 'trauma'], 1.7, 1),
       told(['chronic-liver-disease', 'chronic-kidney-disease'], 1.5, 1),
       told('fever', 0.3, 1),
       told(['anticoagulant', 'bleeding-disorder', 'thrombophilia'], 12, 0.5),
       told('antiplatelet', 1.5, 1),
-      told(['back-pain', 'thoracic-back-pain', 'neck-pain', 'shoulder-pain', 'radicular-arm-pain'], 3, 0.3),
+      told(['back-pain', 'thoracic-back-pain', 'neck-pain', 'shoulder-pain'], 3, 0.3),
       told('lumbar-puncture-or-epidural', 10, 0.9),
     ],
     quantities: [atLeast('inr', 3, '{INR}', 6, 0.8), under('platelets', 50, '10*9/L', 6, 0.95)],
@@ -284,7 +284,7 @@ export const cordCauses: readonly Cause[] = [
     durationDays: { to: 60, outside: 0.3, source: read('transverse-myelitis-2002', 'nadir 4 hours to 21 days') },
     history: [
       told('recent-vaccination', 2, 1),
-      told(['thoracic-back-pain', 'back-pain', 'tight-band', 'numbness', 'paraesthesiae'], 1.2, 0.9),
+      told(['thoracic-back-pain', 'tight-band'], 1.2, 1),
       told(['cancer', 'anticoagulant', 'injecting-drug-use'], 0.5, 1),
       told(['preceding-infection', 'preceding-respiratory-infection', 'preceding-gastroenteritis'], 2.5, 0.9),
       told(['trauma', 'limb-fracture-or-dislocation', 'neck-trauma'], 0.1, 1),
@@ -466,7 +466,7 @@ export const cordCauses: readonly Cause[] = [
     history: [
       told(['heavy-exertion', 'corticosteroid'], 2, 1),
       told(['spinal-stenosis', 'spinal-surgery', 'disc-herniation'], 1.3, 1),
-      told(['leg-weakness', 'difficulty-walking', 'bilateral-leg-pain'], 1.3, 0.8),
+      told(['bilateral-leg-pain', 'leg-pain'], 1.3, 1),
       told(['bladder-disturbance', 'sexual-dysfunction'], 1.5, 0.5),
       told(['neurogenic-claudication', 'fluctuating-symptoms'], 3, 0.95),
       told('fever', 0.4, 1),

@@ -60,7 +60,6 @@ export const junctionCauses: readonly Cause[] = [
         1,
       ),
       told(['lupus', 'rheumatoid-arthritis', 'hypothyroidism', 'family/autoimmune-disease', 'pregnancy'], 1.4, 1),
-      told(['dysphagia', 'slurred-speech', 'nasal-regurgitation', 'orthopnoea'], 1.3, 1),
       fatigueTold,
       told(['diplopia', 'drooping-eyelids'], 2, 0.6),
       told('myasthenia-gravis', 20, 1),

@@ -71,7 +71,7 @@ export const muscleCauses: readonly Cause[] = [
     age: { from: 45, to: 100, outside: 0.05 },
     sex: { male: 1.3, female: 0.7 },
     history: [
-      told(['falls', 'difficulty-with-stairs', 'clumsiness', 'muscle-thinning'], 1.4, 0.95),
+      told(['falls', 'clumsiness', 'muscle-thinning'], 1.3, 0.95),
       told(['numbness', 'thigh-pain', 'leg-pain', 'rash'], 0.5, 1.05),
       told(['family/similar-disorder', 'family/muscle-disease'], 0.4, 1),
       told('dysphagia', 2, 0.8),

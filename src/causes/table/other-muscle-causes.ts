@@ -18,7 +18,7 @@ export const otherMuscleCauses: readonly Cause[] = [
     age: { from: 18, to: 90, outside: 0.3 },
     sex: { male: 0.7, female: 1.3 },
     history: [
-      told(['interstitial-lung-disease', 'dysphagia', 'difficulty-with-stairs', 'muscle-pain'], 1.5, 0.95),
+      told(['interstitial-lung-disease', 'dysphagia', 'muscle-pain'], 1.4, 0.95),
       told('thigh-pain', 0.5, 1),
       told(['lupus', 'sjogren-syndrome', 'joint-pain', 'cold-white-fingers'], 2.5, 0.8),
       told('rash', 0.4, 1.2),

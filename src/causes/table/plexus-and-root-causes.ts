@@ -282,11 +282,12 @@ export const plexusAndRootCauses: readonly Cause[] = [
     history: [
       told(['immunosuppression', 'hiv-infection', 'similar-attacks-before', 'preceding-infection'], 1.6, 1),
       told(['disc-herniation', 'heavy-exertion', 'cancer', 'anticoagulant'], 0.5, 1),
-      told(['rash', 'unprotected-sex', 'herpes-zoster'], 6, 0.55),
+      told(['rash', 'herpes-zoster'], 6, 0.55),
+      told('unprotected-sex', 2, 0.95),
       told(['bladder-disturbance'], 2.5, 0.4),
       told(['saddle-numbness', 'neuropathic-pain', 'fever'], 1.5, 0.9),
     ],
-    signs: [shows(['inspection/vesicular-rash'], 10, 0.6)],
+    signs: [shows(['inspection/vesicular-rash'], 15, 0.6)],
     values: [
       reads('csf-microbiology', [
         ['positive', 8],
