@@ -126,6 +126,14 @@ export const neuromuscularHistory: readonly HistoryWeight[] = [
   ...weigh('back-pain', nervesBelowTheKnee, 0.7, 1, 'what presses on it lies far from the spine'),
   ...weigh('radicular-arm-pain', nervesFromTheElbowDown, 0.5, 1.1, 'pain that starts at the neck comes from a root'),
   ...weigh('neck-pain', nervesFromTheElbowDown, 0.7, 1, 'what presses on it lies far from the neck'),
+  ...weigh('shoulder-pain', nervesFromTheElbowDown, 0.6, 1, 'what presses on it lies far from the shoulder'),
+  ...weigh(
+    ['arm-pain', 'shoulder-pain'],
+    sites('lower-trunk', 'medial-cord'),
+    1.4,
+    1,
+    'a tumour or a band at the top of the chest hurts down the arm',
+  ),
   ...weigh('arm-weakness', nervesOfTheLeg, 0.8, 1, 'it serves the leg'),
   ...weigh('leg-weakness', nervesOfTheArm, 0.8, 1, 'it serves the arm'),
   ...weigh(['leg-weakness', 'difficulty-walking'], cervicalRoots, 0.8, 1, 'it serves the arm'),
@@ -272,6 +280,13 @@ export const neuromuscularHistory: readonly HistoryWeight[] = [
     0.6,
     1,
     'what starves the columns does not hurt',
+  ),
+  ...weigh(
+    'neck-pain',
+    kinds('polyradiculoneuropathy'),
+    0.7,
+    1,
+    'its pain lies between the shoulder blades, in the loins and the legs',
   ),
   ...weigh('neck-pain', sites('medulla-medial'), 0.5, 1, 'it is closed by small branches, mostly without pain'),
 ];
