@@ -1,5 +1,6 @@
 import {
   anyOf,
+  cervicalCord,
   cervicalRoots,
   type HistoryWeight,
   kinds,
@@ -289,4 +290,33 @@ export const neuromuscularHistory: readonly HistoryWeight[] = [
     'its pain lies between the shoulder blades, in the loins and the legs',
   ),
   ...weigh('neck-pain', sites('medulla-medial'), 0.5, 1, 'it is closed by small branches, mostly without pain'),
+  ...weigh(
+    ['down-syndrome', 'rheumatoid-arthritis'],
+    anyOf(cervicalCord, sites('foramen-magnum')),
+    2.5,
+    1,
+    'the ligaments that hold atlas and axis together are slack or eaten away',
+  ),
+  ...weigh(
+    'nocturnal-hand-paraesthesiae',
+    kinds('hemisphere', 'cord', 'brainstem', 'root'),
+    0.6,
+    1,
+    'the tunnel of the wrist wakes people at night',
+  ),
+  ...weigh(
+    'saddle-numbness',
+    kinds('nerve', 'plexus', 'polyneuropathy', 'polyradiculoneuropathy', 'muscle'),
+    0.5,
+    1,
+    'it does not reach the saddle',
+  ),
+  ...weigh(
+    'stiffness',
+    kinds('nerve', 'root', 'plexus', 'polyneuropathy', 'polyradiculoneuropathy', 'anterior-horn'),
+    0.6,
+    1,
+    'limbs whose motor axons fail are slack',
+  ),
+  ...weigh('cramps', sites('motor-polyneuropathy'), 1.4, 1, 'motor axons that die cramp'),
 ];
