@@ -59,7 +59,7 @@ const forms: readonly Form[] = [
   {
     ...mixed,
     variant: 'sensory-first',
-    share: 0.46,
+    share: 0.43,
     lopsidedShare: 0.1,
     motorLag: 10,
     motor: 0.95,
@@ -94,6 +94,28 @@ const forms: readonly Form[] = [
     signs: [['postural-tremor', 0.25]],
     paces: comesOnSlowly,
     source: recalled('szigeti-2009', 'demyelinating forms: general loss of jerks, distal wasting'),
+  },
+  {
+    // Of amyloid, long diabetes and porphyria: strength, feeling and the inner organs fail together.
+    ...mixed,
+    variant: 'with-autonomic-failure',
+    share: 0.035,
+    lopsidedShare: 0,
+    motorLag: 8,
+    motor: 0.95,
+    large: 0.85,
+    small: 0.95,
+    signs: [
+      ['blood-pressure', 0.75],
+      ['heart-rate', 0.3],
+      ['sweating', 0.4],
+      ['gut', 0.55],
+      ['sexual', 0.6],
+      ['bladder-retention', 0.35],
+      ['bowel', 0.35],
+      ['pupil-parasympathetic', 0.1],
+    ],
+    source: recalled('amato-russell', 'amyloid neuropathy'),
   },
   {
     // Of intensive care, thallium and the like: motor axons near and far within weeks.

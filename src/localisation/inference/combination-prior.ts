@@ -7,7 +7,8 @@ import type { SiteGroups } from './site-groups.ts';
  * about one examination in 25 has two. Commoner than chance are the same site on both sides (both wrists, both elbows)
  * and several single nerves; and a process that has picked out two peripheral sites goes on to a third. Nerves that are ill
  * along their length give way where they are pressed: of those with diabetic neuropathy a third have a wrist that is
- * (Perkins 2002, recalled). A torn carotid artery takes nerves beside it, and eye and hemisphere beyond it.
+ * (Perkins 2002, recalled). Neuromyelitis, multiple sclerosis and want of vitamin B12 or copper strike optic nerves and
+ * cord. A torn carotid artery takes nerves beside it, and eye and hemisphere beyond it.
  */
 const anotherLesion = {
   unrelated: 0.08,
@@ -15,6 +16,7 @@ const anotherLesion = {
   twoNerves: 0.4,
   onePeripheralMore: 0.6,
   nerveOnPolyneuropathy: 0.5,
+  opticNerveAndCord: 0.6,
   besideAndBeyondCarotid: 2,
 } as const;
 
@@ -24,6 +26,7 @@ const logAnother = {
   twoNerves: Math.log(anotherLesion.twoNerves),
   onePeripheralMore: Math.log(anotherLesion.onePeripheralMore),
   nerveOnPolyneuropathy: Math.log(anotherLesion.nerveOnPolyneuropathy),
+  opticNerveAndCord: Math.log(anotherLesion.opticNerveAndCord),
   besideAndBeyondCarotid: Math.log(anotherLesion.besideAndBeyondCarotid),
 } as const;
 
@@ -59,6 +62,12 @@ function areOfOneCarotid(one: Site | undefined, other: Site | undefined): boolea
   return (
     (besideCarotid.has(one.key) && beyondCarotid.has(other.key)) ||
     (besideCarotid.has(other.key) && beyondCarotid.has(one.key))
+  );
+}
+
+function areOpticNerveAndCord(one: Site | undefined, other: Site | undefined): boolean {
+  return (
+    (one?.key === 'optic-nerve' && other?.kind === 'cord') || (other?.key === 'optic-nerve' && one?.kind === 'cord')
   );
 }
 
@@ -114,6 +123,8 @@ export class CombinationPrior {
       if (present.some((member) => areOfOneCarotid(this.hypotheses[member]?.site, site)))
         return logAnother.besideAndBeyondCarotid;
       if (arePeripheral && peripheral.has(kind)) return logAnother.onePeripheralMore;
+      if (present.some((member) => areOpticNerveAndCord(this.hypotheses[member]?.site, site)))
+        return logAnother.opticNerveAndCord;
       for (const member of present) {
         if (placeOf[member] === placeOf[added] && siteOf[member] !== siteOf[added]) return logAnother.sameSiteOtherSide;
       }
