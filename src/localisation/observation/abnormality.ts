@@ -13,6 +13,14 @@ const abnormalShares: Readonly<Record<string, Readonly<Record<string, number>>>>
   coordination: { impaired: 0.75, 'impaired-by-weakness': 0.25 },
 };
 
+/**
+ * How often a value between normal and abnormal is used of what is normal: an examiner who is not sure has seen little. Judged; bedside
+ * manoeuvres on healthy people are seldom all clear.
+ */
+const doubtfulShares: Readonly<Record<string, Readonly<Record<string, number>>>> = {
+  'test-result': { equivocal: 0.04 },
+};
+
 /** Bounds of every chance of a yes-or-no sign: nothing is ever excluded or proven by one sign. */
 const floor = 0.0005;
 const ceiling = 0.985;
@@ -36,6 +44,8 @@ export function signModel({ item, family, steps, fractions, chance }: SignModel)
   const values: readonly string[] = scales[scale].grades.map((grade) => grade.key);
   const normal: readonly string[] = scales[scale].normal;
   const shares = abnormalShares[scale] ?? {};
+  const doubtful = doubtfulShares[scale] ?? {};
+  const clear = 1 - Object.values(doubtful).reduce((sum, share) => sum + share, 0);
   return gradedModel({
     family: `${family}|${scale}`,
     values,
@@ -45,7 +55,9 @@ export function signModel({ item, family, steps, fractions, chance }: SignModel)
     distribution: (parts, context) => {
       const abnormal = bounded(parts, context);
       return values.map((value) =>
-        normal.includes(value) ? (1 - abnormal) / normal.length : abnormal * (shares[value] ?? 0.02),
+        normal.includes(value)
+          ? ((1 - abnormal) * clear) / normal.length
+          : abnormal * (shares[value] ?? 0.02) + (1 - abnormal) * (doubtful[value] ?? 0),
       );
     },
   });
