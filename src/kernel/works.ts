@@ -39,6 +39,7 @@ export const works = {
   'nice-ng234': 'NICE NG234 Spinal metastases and metastatic spinal cord compression. 2023.',
   'news2-2017': 'Royal College of Physicians, National Early Warning Score (NEWS) 2, London 2017',
   'girft-ces-2023': 'GIRFT National suspected cauda equina syndrome pathway. 2023.',
+  'nice-ng41': 'NICE NG41 Spinal injury: assessment and initial management. 2016.',
   'nice-ng128': 'NICE NG128 Stroke and transient ischaemic attack in over 16s. 2019, updated 2022.',
   'cervical-dissection-2022':
     'Keser Z et al. Cervical artery dissections: etiopathogenesis and management. Vasc Health Risk Manag 2022;18:685-700.',

@@ -161,7 +161,7 @@ export const fewSignStories: readonly RaisingStory[] = [
       const isFresh = pace !== 'chronic' && pace !== 'hyperacute' && facts.beganWithin(60) !== 'no';
       const kept = facts.told('vomiting');
       const starved = [
-        ...facts.told('bariatric-surgery', 'malnutrition', 'malabsorption', 'alcohol-excess'),
+        ...facts.told('bariatric-surgery', 'gastrectomy', 'malnutrition', 'malabsorption', 'alcohol-excess'),
         ...(kept.length > 0 ? each(facts.told('pregnancy'), kept) : none),
       ];
       const parts = [

@@ -186,13 +186,11 @@ export function raisedByCauses(
 }
 
 function reasonsOf(causes: readonly RankedCause[]): readonly Reason[] {
-  return causes
-    .slice(0, 2)
-    .flatMap(({ label, probability, supporting }): readonly Reason[] => [
-      {
-        pointer: supporting[0]?.pointer ?? null,
-        text: `${label} is among the likely causes (${Math.round(probability * 100)} %)`,
-      },
-      ...supporting.slice(0, 3),
-    ]);
+  return causes.slice(0, 2).flatMap(({ label, probability, supporting }): readonly Reason[] => [
+    {
+      pointer: supporting[0]?.pointer ?? null,
+      text: `${label} is among the likely causes (${Math.round(probability * 100)} %)`,
+    },
+    ...supporting.slice(0, 3),
+  ]);
 }

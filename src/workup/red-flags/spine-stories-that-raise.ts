@@ -33,6 +33,24 @@ export const spineStories: readonly RaisingStory[] = [
     source: recalled('nice-ng234', 'recognition and imaging'),
   },
   {
+    // An arm and a leg that fail after a blow, on one side or both, under a face, speech and mind that are well: the neck is broken until it has been seen.
+    flag: 'suspected-cord-compression',
+    check: (facts) => {
+      const head = [
+        ...facts.query.abnormalWhere(({ item }) => item.section === 'higherFunction'),
+        ...facts.cranialNerveSigns,
+      ];
+      return facts.cameWithin(7) && head.length === 0
+        ? each(
+            facts.told('trauma', 'neck-trauma', 'falls'),
+            findingReasons(facts.weak('upper-limbs'), 2),
+            findingReasons(facts.weak('lower-limbs'), 2),
+          )
+        : none;
+    },
+    source: recalled('nice-ng41', 'assessment for spinal injury'),
+  },
+  {
     // Legs that go on failing on both sides under a back that hurts or was operated on, with numbness, and no disease of nerves.
     flag: 'progressive-cord-signs',
     check: (facts) => {

@@ -10,9 +10,10 @@ export function checkWernicke(facts: BedsideFacts): Verdict | null {
   if (pace === 'chronic' || pace === 'hyperacute') return null;
   // Vomiting that came with the illness has emptied no store of thiamine yet.
   const vomiting = facts.beganWithin(5) === 'yes' ? [] : facts.told('vomiting');
-  const risk = [...vomiting, ...facts.told('alcohol-excess', 'malabsorption', 'bariatric-surgery', 'malnutrition')];
+  const starving = facts.told('malnutrition', 'bariatric-surgery', 'gastrectomy');
+  const risk = [...vomiting, ...facts.told('alcohol-excess', 'malabsorption'), ...starving];
   const { query } = facts;
-  const diet = [...vomiting, ...facts.told('malnutrition', 'weight-loss', 'bariatric-surgery')];
+  const diet = [...vomiting, ...starving, ...facts.told('weight-loss')];
   const eyes = query.abnormal([
     ...eyeMovementSigns,
     'cranial-nerves/eye-depression-weakness',

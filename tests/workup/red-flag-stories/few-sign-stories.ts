@@ -310,6 +310,30 @@ export const fewSignStories: readonly Story[] = [
     },
     not: { history: { onset: days, symptoms: has('new-headache', 'vomiting') } },
   },
+  {
+    flag: 'suspected-cord-compression',
+    by: 'an arm and a leg that fail after a fall (NICE NG41); with a crooked face it is the head',
+    raised: {
+      history: { onset: hours, exposures: has('trauma') },
+      findings: { power: power('right', '4', 'elbow-extension', 'ankle-dorsiflexion') },
+    },
+    not: {
+      history: { onset: hours, exposures: has('trauma') },
+      findings: {
+        power: power('right', '4', 'elbow-extension', 'ankle-dorsiflexion'),
+        cranialNerves: on('right', 'lower-facial-weakness'),
+      },
+    },
+  },
+  {
+    flag: 'suspected-wernicke-encephalopathy',
+    by: 'a stomach taken out and a mind that clouds over weeks (Caine 1997); with food and stomach it is looked for elsewhere',
+    raised: {
+      history: { onset: weeks, conditions: has('gastrectomy') },
+      findings: { higherFunction: signs('confusion') },
+    },
+    not: { history: { onset: weeks }, findings: { higherFunction: signs('confusion') } },
+  },
 ];
 
 function drift() {
