@@ -92,4 +92,20 @@ describe('weight of a cause', () => {
         .against.map(({ text }) => text),
     ).toEqual(['hearing loss on both sides']);
   });
+
+  it('takes silence for no denial where the examiner saw what nobody told', () => {
+    const feverish: Cause = { ...youthful, history: [told('fever', 5, 0.1)] };
+    const ratio = (fever: boolean) =>
+      weighCause(
+        feverish,
+        queryExam(
+          bedsideExam({
+            history: { symptoms: [{ key: 'headache', present: true }] },
+            findings: { autonomic: [{ sign: 'fever', present: fever }] },
+          }),
+        ),
+      ).ratio;
+    expect(ratio(true)).toBe(1);
+    expect(ratio(false)).toBeCloseTo(0.1 ** (0.7 * 0.75), 6);
+  });
 });

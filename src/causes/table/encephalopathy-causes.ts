@@ -176,7 +176,7 @@ export const encephalopathyCauses: readonly Cause[] = [
         0.6,
       ),
       told(['alcohol-excess', 'injecting-drug-use', 'cocaine-or-stimulants'], 3, 0.6),
-      told(['carbon-monoxide', 'organic-solvents', 'organophosphate'], 10, 0.95),
+      told(['carbon-monoxide', 'organic-solvents', 'organophosphate'], 12, 0.95),
       told(
         [
           'tacrolimus',

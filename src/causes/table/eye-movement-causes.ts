@@ -308,7 +308,7 @@ export const eyeMovementCauses: readonly Cause[] = [
       told('sinus-or-ear-infection', 0.4, 1.05),
       told(injury, 0.05, 1.2),
       told('similar-attacks-before', 1.6, 1),
-      told(['diabetes-mellitus', 'weight-loss'], 0.7, 1),
+      told('weight-loss', 0.7, 1),
     ],
     signs: [shows(['autonomic/fever'], 0.3, 1.05), shows(bulgingEye, 1.1, 0.95)],
     sides: [

@@ -660,7 +660,6 @@ export const vascularBrainCauses: readonly Cause[] = [
         ],
         'uncommon',
       ),
-      at(['cortex-occipital'], 'common'),
       at(
         ['brainstem-diffuse', 'cerebellar-hemisphere', 'retina', 'optic-nerve', 'raised-intracranial-pressure'],
         'rare',
@@ -695,6 +694,7 @@ export const vascularBrainCauses: readonly Cause[] = [
       ),
       told('hypertension', 2, 0.7),
       told('vomiting', 1.4, 1),
+      told('hearing-loss', 0.5, 1),
       told('cocaine-or-stimulants', 1.5, 1),
       told(['atrial-fibrillation', 'ischaemic-heart-disease'], 0.6, 1),
       told('chronic-liver-disease', 1.5, 1),
