@@ -42,6 +42,7 @@ export const eyeMovementCauses: readonly Cause[] = [
       told(['weight-loss', 'numbness', 'hearing-loss', 'dysphagia'], 0.4, 1),
       told('visual-loss', 0.4, 1),
       told('similar-attacks-before', 0.8, 1),
+      told(['prediabetes', 'tobacco', 'hyperlipidaemia'], 1.2, 1),
     ],
     signs: [
       shows(eyeMusclePalsy, 2, 0.8),
@@ -394,6 +395,7 @@ export const eyeMovementCauses: readonly Cause[] = [
       told(['hyperthyroidism', ...injury], 0.3, 1.05),
       told(['visual-loss', 'diplopia'], 1.2, 1),
       told('similar-attacks-before', 0.6, 1),
+      told('numbness', 1.3, 1),
     ],
     signs: [shows(bulgingEye, 8, 0.25), shows(['cranial-nerves/lid-retraction'], 0.15, 1.1)],
     sides: [sided(['inspection/proptosis', 'cranial-nerves/reduced-visual-acuity'], { one: 1.2, both: 0.2 })],
@@ -668,7 +670,12 @@ export const eyeMovementCauses: readonly Cause[] = [
     tempo: { hyperacute: 0.7, acute: 0.28, subacute: 0.01, chronic: 0.01 },
     courses: { improving: 2, progressive: 0.2, 'relapsing-remitting': 0.3 },
     durationDays: { to: 14, outside: 0.2, source: fromMemory },
-    history: [told(['eye-drops', 'anticholinergic'], 20, 0.2), told(['trauma', 'headache', 'eye-pain'], 0.5, 1.1)],
+    history: [
+      told(['eye-drops', 'anticholinergic'], 20, 0.2),
+      told(['trauma', 'headache', 'eye-pain'], 0.5, 1.1),
+      told('beta-agonist', 2, 1),
+      told('neck-pain', 0.5, 1),
+    ],
     signs: [
       shows(largePupil, 2, 0.2),
       shows(['cranial-nerves/tonic-pupil', 'cranial-nerves/light-near-dissociation'], 0.1, 1.1),

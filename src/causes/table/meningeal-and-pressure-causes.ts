@@ -239,6 +239,7 @@ export const meningealAndPressureCauses: readonly Cause[] = [
         1,
         0.12,
       ),
+      told(['tnf-inhibitor', 'methotrexate'], 1.8, 1),
     ],
     signs: [
       shows(['autonomic/fever'], 2, 0.6),

@@ -208,6 +208,7 @@ export const vascularBrainCauses: readonly Cause[] = [
       told(['neck-pain', 'back-pain', 'thoracic-back-pain', 'radicular-arm-pain', 'shoulder-pain'], 0.4, 1),
       told(['chronic-liver-disease', 'chronic-kidney-disease', 'pregnancy', 'dementia', 'antiplatelet'], 1.4, 1),
       told('fever', 0.5, 1),
+      told('family/aneurysm', 1.3, 1),
     ],
     signs: [
       shows(['involuntary-movements/palatal-tremor'], 4, 1),

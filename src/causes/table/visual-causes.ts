@@ -53,6 +53,7 @@ export const visualCauses: readonly Cause[] = [
       told('similar-attacks-before', 1.3, 1),
       told(['preceding-infection', 'recent-vaccination'], 1.2, 1),
       told(['morning-headache', 'vomiting'], 0.5, 1),
+      told(['tnf-inhibitor', 'family/autoimmune-disease'], 1.8, 1),
     ],
     signs: [
       shows(['cranial-nerves/reduced-visual-acuity'], 2, 0.7),
