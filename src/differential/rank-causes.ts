@@ -67,7 +67,7 @@ export function scoreCauses(exam: Exam, localisation: Localisation): ScoredCause
     return weight;
   };
   const isSupported = (cause: Cause): boolean => weigh(cause).isSupported;
-  const isFree = exam.findings.every(({ abnormal }) => !abnormal);
+  const isFree = !namesAPlace(localisation.conclusion) && exam.findings.every(({ abnormal }) => !abnormal);
   const { prior, listed, unlisted, unnamed } = priorOfCauses(consideredSites(localisation, isFree), isSupported);
   if (prior.size === 0 || unlisted > listed) return { scores: [], unnamed: 0 };
   allowForDoubt(prior, spokenFor(exam).filter(isSupported), isFree ? [] : localisation.localisations);
@@ -113,7 +113,7 @@ function consideredSites({ conclusion, localisations }: Localisation, isFree: bo
     ...sites.map((one) => ({ ...one, probability: one.probability * (1 - share) })),
   ];
   if (conclusion === notAnatomical) return beside(notAnatomical, notAnatomicalShare, false);
-  return isFree && !namesAPlace(conclusion) ? beside(noLesion, freeOfSignsShare, true) : sites;
+  return isFree ? beside(noLesion, freeOfSignsShare, true) : sites;
 }
 
 /** MONDO where a class says the same, else the local code. */
