@@ -230,12 +230,55 @@ const oftenUnsaid: ReadonlySet<string> = new Set(['hiv-infection', 'obesity']);
 
 const labels = new Map(historyRows.map(({ key, label }) => [key, label]));
 
+/** Signs by which the examiner has seen what nobody spoke of. */
+const seenAs: Readonly<Record<string, readonly string[]>> = {
+  fever: ['autonomic/fever'],
+  'hearing-loss': ['cranial-nerves/hearing-loss'],
+  'loss-of-smell': ['cranial-nerves/anosmia'],
+  diplopia: [
+    'cranial-nerves/diplopia',
+    'cranial-nerves/ophthalmoplegia',
+    'cranial-nerves/third-nerve-palsy',
+    'cranial-nerves/sixth-nerve-palsy',
+  ],
+  'drooping-eyelids': ['cranial-nerves/ptosis', 'cranial-nerves/fatigable-ptosis'],
+  'visual-loss': [
+    'cranial-nerves/reduced-visual-acuity',
+    'cranial-nerves/homonymous-hemianopia',
+    'cranial-nerves/altitudinal-field-defect',
+    'cranial-nerves/central-scotoma',
+  ],
+  'cognitive-change': [
+    'higher-function/confusion',
+    'higher-function/disorientation',
+    'higher-function/memory-impairment',
+    'higher-function/executive-dysfunction',
+  ],
+  'behaviour-change': ['higher-function/apathy', 'higher-function/disinhibition', 'higher-function/hallucinations'],
+  'speech-difficulty': [
+    'higher-function/expressive-aphasia',
+    'higher-function/receptive-aphasia',
+    'higher-function/global-aphasia',
+    'higher-function/anomia',
+  ],
+  'loss-of-consciousness': ['higher-function/coma', 'higher-function/drowsiness'],
+  dysphagia: ['cranial-nerves/dysphagia'],
+  'voice-change': ['cranial-nerves/dysphonia', 'cranial-nerves/vocal-cord-paralysis'],
+  unsteadiness: ['gait/ataxic', 'gait/unable-to-stand'],
+  stiffness: ['tone/trunk', 'tone/neck', 'tone/upper-limb', 'tone/lower-limb'],
+  tremor: ['involuntary-movements/resting-tremor', 'involuntary-movements/action-tremor'],
+  'herpes-zoster': ['inspection/vesicular-rash'],
+  'scalp-tenderness': ['inspection/temporal-artery-tenderness'],
+  'face-or-neck-lump': ['inspection/enlarged-lymph-nodes'],
+};
+
 /**
  * A story was told, and not a word in it of what makes this cause: no injury, no radiotherapy, no vertigo. That is not a
- * denial, but it is not nothing either. Of relatives and of infections that nobody has looked for silence says nothing.
+ * denial, but it is not nothing either. Of relatives and of infections that nobody has looked for silence says nothing, nor of what was seen.
  */
-function silenceModifier({ keys, absent }: HistoryRatio, { exam }: ExamQuery): readonly Modifier[] {
-  if (absent > makesTheCause || exam.history.length === 0) return [];
+function silenceModifier({ keys, absent }: HistoryRatio, query: ExamQuery): readonly Modifier[] {
+  if (absent > makesTheCause || query.exam.history.length === 0) return [];
+  if (query.abnormal(keys.flatMap((key) => seenAs[key] ?? [])).length > 0) return [];
   const isUnknowable = keys.every((key) => key.startsWith('family/') || oftenUnsaid.has(key));
   if (isUnknowable) return [];
   const [first = ''] = keys;

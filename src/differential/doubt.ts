@@ -6,9 +6,9 @@ import { siteCatalogue } from '../localisation/sites.ts';
 
 /**
  * How much of the probability is kept for causes of places that the localisation does not name, because it may be wrong:
- * where one site is certain, and as much more as that site lacks of certainty. Judged.
+ * where one site is certain, and as much more as that site lacks of certainty; and where no sign tells of a place at all. Judged.
  */
-const doubt = { always: 0.08, ofTheRest: 0.1 } as const;
+const doubt = { always: 0.08, ofTheRest: 0.1, withoutSigns: 0.2 } as const;
 
 /** How much likelier a cause of the same kind of site is than one of a place far off; of a neighbouring kind half as much. Judged. */
 const nearness = { sameKind: 8, neighbour: 4, elsewhere: 1 } as const;
@@ -50,7 +50,9 @@ export function allowForDoubt(
   supported: readonly Cause[],
   localisations: readonly Ranked[],
 ): void {
-  const kept = doubt.always + doubt.ofTheRest * (1 - Math.min(1, localisations[0]?.probability ?? 0));
+  const [first] = localisations;
+  const kept =
+    first === undefined ? doubt.withoutSigns : doubt.always + doubt.ofTheRest * (1 - Math.min(1, first.probability));
   for (const [cause, share] of prior) prior.set(cause, share * (1 - kept));
   const claims = supported.map((cause) => [cause, claimOf(cause, localisations)] as const);
   const total = claims.reduce((sum, [, claim]) => sum + claim, 0);
@@ -62,6 +64,7 @@ const weightOfRate = 0.4;
 
 function claimOf(cause: Cause, localisations: readonly Ranked[]): number {
   const { kinds, rate } = reachOf(cause);
+  if (localisations.length === 0) return rate ** weightOfRate;
   const near = localisations.reduce((sum, { kind, probability }) => sum + probability * nearnessOf(kind, kinds), 0);
   return near * rate ** weightOfRate;
 }

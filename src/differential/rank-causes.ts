@@ -29,7 +29,7 @@ const worthNaming = 0.005;
  * percent, so that the probabilities returned sum to at most 1. The order of findings and of history does not matter.
  *
  * Where it is open whether anything is wrong (nothing abnormal, too little examined) only causes are considered for which the history, a sign
- * or a result speaks by itself. Findings that no lesion explains together have causes of their own beside those of the sites.
+ * or a result speaks by itself, and most of the probability is for those that are met without a sign. Findings that no lesion explains together have causes of their own beside those of the sites.
  *
  * @returns an empty list when nothing speaks for any cause, or when the tables know no cause of the sites that are likeliest
  */
@@ -67,10 +67,10 @@ export function scoreCauses(exam: Exam, localisation: Localisation): ScoredCause
     return weight;
   };
   const isSupported = (cause: Cause): boolean => weigh(cause).isSupported;
-  const isFree = exam.findings.every(({ abnormal }) => !abnormal);
+  const isFree = !namesAPlace(localisation.conclusion) && exam.findings.every(({ abnormal }) => !abnormal);
   const { prior, listed, unlisted, unnamed } = priorOfCauses(consideredSites(localisation, isFree), isSupported);
   if (prior.size === 0 || unlisted > listed) return { scores: [], unnamed: 0 };
-  allowForDoubt(prior, spokenFor(exam).filter(isSupported), localisation.localisations);
+  allowForDoubt(prior, spokenFor(exam).filter(isSupported), isFree ? [] : localisation.localisations);
   const scores = [...prior].map(([cause, share]) => {
     const weight = weigh(cause);
     return { cause, weight, score: share * weight.ratio * (fittedCauseOdds[cause.key] ?? 1) };
@@ -113,7 +113,7 @@ function consideredSites({ conclusion, localisations }: Localisation, isFree: bo
     ...sites.map((one) => ({ ...one, probability: one.probability * (1 - share) })),
   ];
   if (conclusion === notAnatomical) return beside(notAnatomical, notAnatomicalShare, false);
-  return isFree && !namesAPlace(conclusion) ? beside(noLesion, freeOfSignsShare, true) : sites;
+  return isFree ? beside(noLesion, freeOfSignsShare, true) : sites;
 }
 
 /** MONDO where a class says the same, else the local code. */

@@ -155,4 +155,15 @@ describe('ranking of causes', () => {
     const isIn = (list: 'supporting' | 'against') => diabetic?.[list].some(({ pointer }) => pointer === '/results/0');
     expect([isIn('supporting'), isIn('against')]).toEqual([expected === 'supporting', expected === 'against']);
   });
+
+  // After a birth with an epidural a headache and nothing to find is of the veins until shown otherwise, not of a nerve in the groin.
+  it('names first what is met without a sign where nothing abnormal was found', () => {
+    const history = {
+      symptoms: [{ key: 'new-headache', present: true }],
+      conditions: [{ key: 'pregnancy', present: true }],
+      exposures: [{ key: 'lumbar-puncture-or-epidural', present: true }],
+    };
+    const causes = rankCauses(bedsideExam({ history }), nothingFound).map(({ key }) => key);
+    expect(causes.slice(0, 3)).toContain('cerebral-venous-thrombosis');
+  });
 });

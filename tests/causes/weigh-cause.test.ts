@@ -101,4 +101,20 @@ describe('weight of a cause', () => {
     expect(ratio('static')).toBeCloseTo((0.1 / 0.25) ** 0.75, 6);
     expect(ratio('progressive')).toBeCloseTo((0.01 / 0.25) ** 0.75, 6);
   });
+
+  it('takes silence for no denial where the examiner saw what nobody told', () => {
+    const feverish: Cause = { ...youthful, history: [told('fever', 5, 0.1)] };
+    const ratio = (fever: boolean) =>
+      weighCause(
+        feverish,
+        queryExam(
+          bedsideExam({
+            history: { symptoms: [{ key: 'headache', present: true }] },
+            findings: { autonomic: [{ sign: 'fever', present: fever }] },
+          }),
+        ),
+      ).ratio;
+    expect(ratio(true)).toBe(1);
+    expect(ratio(false)).toBeCloseTo(0.1 ** (0.7 * 0.75), 6);
+  });
 });

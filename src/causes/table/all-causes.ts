@@ -9,6 +9,7 @@ import { cordDiseaseCauses } from './cord-disease-causes.ts';
 import { cranialNerveCauses } from './cranial-nerve-causes.ts';
 import { encephalopathyCauses } from './encephalopathy-causes.ts';
 import { eyeMovementCauses } from './eye-movement-causes.ts';
+import { fluidPressureCauses } from './fluid-pressure-causes.ts';
 import { focalCauses } from './focal-causes.ts';
 import { functionalCauses } from './functional-causes.ts';
 import { hearingAndBalanceCauses } from './hearing-and-balance-causes.ts';
@@ -22,10 +23,14 @@ import { motorNeuronCauses } from './motor-neuron-causes.ts';
 import { movementCauses } from './movement-causes.ts';
 import { muscleCauses } from './muscle-causes.ts';
 import { nerveCauses } from './nerve-causes.ts';
+import { opticCompressionCauses } from './optic-compression-causes.ts';
 import { otherMuscleCauses } from './other-muscle-causes.ts';
+import { otherVascularBrainCauses } from './other-vascular-brain-causes.ts';
 import { plexusAndRootCauses } from './plexus-and-root-causes.ts';
 import { polyneuropathyCauses } from './polyneuropathy-causes.ts';
+import { pupilAndHornerCauses } from './pupil-and-horner-causes.ts';
 import { rarerCauses } from './rarer-causes.ts';
+import { seizureAndAttackCauses } from './seizure-and-attack-causes.ts';
 import { systemicNeuropathyCauses } from './systemic-neuropathy-causes.ts';
 import { toxicNeuropathyCauses } from './toxic-neuropathy-causes.ts';
 import { vascularBrainCauses } from './vascular-brain-causes.ts';
@@ -53,11 +58,16 @@ export const allCauses: readonly Cause[] = [
   ...cranialNerveCauses,
   ...hearingAndBalanceCauses,
   ...eyeMovementCauses,
+  ...pupilAndHornerCauses,
   ...visualCauses,
+  ...opticCompressionCauses,
   ...meningealAndPressureCauses,
+  ...fluidPressureCauses,
   ...vascularBrainCauses,
+  ...otherVascularBrainCauses,
   ...brainInflammationCauses,
   ...encephalopathyCauses,
+  ...seizureAndAttackCauses,
   ...cognitiveDeclineCauses,
   ...ataxiaCauses,
   ...movementCauses,

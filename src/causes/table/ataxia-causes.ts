@@ -62,6 +62,7 @@ export const ataxiaCauses: readonly Cause[] = [
       told(relatives, 0.3, 1),
       told(['vertigo', 'vomiting', 'diplopia', 'slurred-speech'], 1.4, 1),
       told(['alcohol-excess'], 0.6, 1),
+      told('immune-checkpoint-inhibitor', 1.6, 1),
     ],
     signs: [
       shows(
@@ -106,6 +107,7 @@ export const ataxiaCauses: readonly Cause[] = [
       told('preceding-infection', 1.5, 0.95),
       told(['sjogren-syndrome', 'lupus', 'stiffness', 'diplopia', 'oscillopsia'], 1.4, 1),
       told(['family/similar-disorder', 'family/ataxia'], 0.3, 1),
+      told('immune-checkpoint-inhibitor', 1.8, 1),
     ],
     quantities: [atLeast('csf-white-cells', 5, '10*6/L', 3, 0.7)],
     values: [
@@ -143,6 +145,7 @@ export const ataxiaCauses: readonly Cause[] = [
       told(relatives, 15, 0.22),
       told('alcohol-excess', 0.4, 1.1),
       told('cancer', 0.5, 1.05),
+      told(['family/parkinsonism', 'family/chorea', 'family/dementia'], 1.5, 1),
     ],
     signs: [
       shows(
@@ -190,6 +193,7 @@ export const ataxiaCauses: readonly Cause[] = [
       told('diabetes-mellitus', 2, 0.95),
       told('family/consanguinity', 2, 1),
       told(['hearing-loss', 'slurred-speech'], 1.3, 1),
+      told('family/cardiomyopathy-or-sudden-death', 1.5, 1),
     ],
     signs: [
       shows(['inspection/pes-cavus', 'inspection/scoliosis', 'inspection/kyphosis'], 6, 0.4),

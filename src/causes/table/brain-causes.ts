@@ -179,6 +179,7 @@ export const brainCauses: readonly Cause[] = [
       told('fever', 0.3, 1.1),
       told(['hypertension', 'atrial-fibrillation'], 0.8, 1),
       told(['dysphagia', 'slurred-speech', 'diplopia'], 1.2, 1),
+      told(['similar-attacks-before', 'resolved-deficit'], 0.4, 1),
     ],
     signs: [shows(['cranial-nerves/optic-disc-swelling'], 2, 0.95), shows(['inspection/cafe-au-lait-spots'], 3, 1)],
     values: [

@@ -52,6 +52,7 @@ export const brainInflammationCauses: readonly Cause[] = [
       told(['hiv-infection', 'chronic-liver-disease', 'tuberculosis', 'travel'], 1.4, 1),
       told(['weight-loss', 'night-sweats', 'chronic-cough'], 1.3, 1),
       told('thunderclap-headache', 0.5, 1),
+      told('tnf-inhibitor', 1.3, 1),
     ],
     signs: [shows(['autonomic/fever'], 3, 0.6), shows(['cranial-nerves/optic-disc-swelling'], 2.5, 0.9)],
     quantities: [atLeast('crp', 20, 'mg/L', 4, 0.4)],
@@ -316,6 +317,7 @@ export const brainInflammationCauses: readonly Cause[] = [
       told('multiple-sclerosis', 0.2, 1),
       told(['visual-loss', 'vomiting', 'rash'], 1.3, 1),
       told(['hypertension', 'atrial-fibrillation', 'cancer'], 0.5, 1),
+      told('tnf-inhibitor', 1.6, 1),
     ],
     // Encephalopathy is required by the definition.
     signs: [shows(clouded, 3, 0.2)],

@@ -38,6 +38,9 @@ export const cranialNerveCauses: readonly Cause[] = [
       told(['preceding-infection', 'preceding-respiratory-infection'], 1.4, 0.95),
       told(['trauma', 'head-injury', 'tick-bite'], 0.3, 1.05),
       told('face-or-neck-lump', 0.15, 1.05),
+      told(['recent-vaccination', 'family/similar-disorder', 'hypertension'], 1.2, 1),
+      told(['fever', 'weight-loss', 'joint-pain', 'night-sweats'], 0.5, 1),
+      told(['cancer', 'lymphoma'], 0.6, 1),
     ],
     signs: [
       shows(['inspection/vesicular-rash'], 0.05, 1.1),
@@ -387,6 +390,7 @@ export const cranialNerveCauses: readonly Cause[] = [
       told(['cancer', 'weight-loss', 'face-or-neck-lump'], 0.25, 1.1),
       told(['tobacco', 'aortic-disease'], 0.7, 1),
       told('recent-vaccination', 1.5, 1),
+      told(['trauma', 'head-injury', 'neck-trauma'], 0.4, 1),
     ],
     signs: [shows(['cranial-nerves/vocal-cord-paralysis', 'cranial-nerves/bovine-cough'], 2, 0.5)],
     values: [

@@ -35,6 +35,7 @@ export const hyperkineticCauses: readonly Cause[] = [
       told(['falls', 'clumsiness', 'weight-loss'], 1.3, 1),
       told(['fever', 'preceding-infection'], 0.3, 1),
       told('stroke', 0.5, 1),
+      told('family/parkinsonism', 1.5, 1),
     ],
     signs: [
       shows(chorea, 3, 0.15),
@@ -128,6 +129,7 @@ export const hyperkineticCauses: readonly Cause[] = [
       told(['fever', 'rash'], 1.3, 1),
       told(['clumsiness', 'slurred-speech'], 1.3, 1),
       told('similar-attacks-before', 1.4, 1),
+      told('family/autoimmune-disease', 1.2, 1),
     ],
     signs: [shows(chorea, 3, 0.1)],
     sides: [
@@ -221,6 +223,7 @@ export const hyperkineticCauses: readonly Cause[] = [
       told(['chronic-kidney-disease', 'weight-loss'], 1.3, 1),
       told(['head-injury', 'trauma', 'fever'], 0.5, 1),
       told('antipsychotic', 0.5, 1),
+      told('rapid-glucose-control', 1.5, 1),
     ],
     signs: [shows(chorea, 6, 0.05)],
     sides: [

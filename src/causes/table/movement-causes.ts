@@ -123,6 +123,7 @@ export const movementCauses: readonly Cause[] = [
       told(['visual-loss', 'diplopia'], 1.3, 1),
       told(['headache', 'new-headache', 'morning-headache', 'thunderclap-headache'], 0.5, 1),
       told(['antipsychotic', 'metoclopramide'], 0.5, 1),
+      told(['family/parkinsonism', 'family/similar-disorder'], 0.7, 1),
     ],
     signs: [
       shows(verticalGaze, 12, 0.15),
@@ -246,6 +247,7 @@ export const movementCauses: readonly Cause[] = [
         1,
       ),
       told(['loss-of-smell', 'dream-enactment'], 0.4, 1),
+      told('family/parkinsonism', 0.7, 1),
     ],
     signs: [
       shows(['gait/magnetic', 'gait/freezing', 'gait/shuffling'], 2, 0.6),
@@ -280,6 +282,7 @@ export const movementCauses: readonly Cause[] = [
       told('loss-of-smell', 1.5, 1),
       told(['falls', 'syncope', 'light-headed-on-standing'], 1.4, 1),
       told(['lithium', 'metoclopramide', 'valproate'], 0.5, 1),
+      told(['family/parkinsonism', 'family/dementia'], 1.3, 1),
     ],
     signs: [
       shows(['higher-function/hallucinations'], 8, 0.5),

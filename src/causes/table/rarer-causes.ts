@@ -477,6 +477,7 @@ export const rarerCauses: readonly Cause[] = [
       told(['immunosuppression', 'diabetes-mellitus'], 1.5, 0.95),
       told(['fever', 'hearing-loss', 'vertigo'], 1.2, 1),
       told(['cancer', 'weight-loss', 'face-or-neck-lump'], 0.6, 1),
+      told('nasal-regurgitation', 1.2, 1),
     ],
     signs: [shows(['inspection/vesicular-rash'], 12, 0.6)],
     source: recalled('ramsay-hunt-2001'),
