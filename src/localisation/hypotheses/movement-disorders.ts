@@ -139,7 +139,23 @@ const akineticForms: readonly {
   },
   {
     key: 'with-autonomic-failure',
-    share: 0.1,
+    share: 0.08,
+    ages: { from: 35, outside: 0.1 },
+    nigra: [0.7, 0.65],
+    alsoBoth: { 'cerebellar-hemisphere': 0.35, 'cerebellar-vermis': 0.4 },
+    signs: [
+      ['blood-pressure', 0.8],
+      ['bladder-urgency', 0.6],
+      ['bladder-retention', 0.5],
+      ['sexual', 0.6],
+      ['sweating', 0.4],
+      ['voice', 0.3],
+      ['axial-bradykinesia', 0.5],
+    ],
+  },
+  {
+    key: 'with-autonomic-failure-and-tracts',
+    share: 0.03,
     ages: { from: 35, outside: 0.1 },
     nigra: [0.7, 0.65],
     alsoBoth: { 'cerebellar-hemisphere': 0.35, 'cerebellar-vermis': 0.4 },
@@ -180,7 +196,10 @@ const akineticForms: readonly {
 ];
 
 /** Forms with brisk reflexes and upgoing toes in a third or more: Wenning 1994 for multiple system atrophy (recalled). */
-const reachesTheTracts: ReadonlySet<string> = new Set(['with-autonomic-failure', 'with-dystonia-of-the-young']);
+const reachesTheTracts: ReadonlySet<string> = new Set([
+  'with-autonomic-failure-and-tracts',
+  'with-dystonia-of-the-young',
+]);
 
 function akineticHypotheses(): Hypothesis[] {
   return akineticForms.flatMap(({ key, share, nigra: [worse, better], alsoBoth = {}, alsoWorse = {}, ages, signs }) =>
@@ -208,6 +227,12 @@ function akineticHypotheses(): Hypothesis[] {
     }),
   );
 }
+
+/**
+ * A medicine, a sugar far too high or an infection brings movements on within hours to days. The tempo of the site is that of
+ * a degeneration, which these undo. Judged.
+ */
+const broughtOn = { hyperacute: 8, acute: 6, subacute: 1.2, chronic: 0.05 } as const;
 
 /** Movements in excess that belong to no one place. */
 function hyperkineticHypotheses(): Hypothesis[] {
@@ -258,9 +283,30 @@ function hyperkineticHypotheses(): Hypothesis[] {
       ],
     ],
     ['tics', percent.tics, [['tics', 0.95]]],
+    // Neck, jaw, tongue and eyes are wrung within hours or days of a medicine that blocks dopamine.
+    [
+      'acute-dystonia',
+      percent.dystonia * 0.06,
+      [
+        ['dystonia', 0.95],
+        ['speech-articulation', 0.4],
+        ['swallowing', 0.2],
+        ['rigidity', 0.3],
+      ],
+    ],
+    [
+      'acute-chorea',
+      percent.chorea * 0.08,
+      [
+        ['chorea', 0.95],
+        ['mood-behaviour', 0.3],
+        ['speech-articulation', 0.2],
+      ],
+    ],
   ];
   return forms.map(([key, frequency, signs]) =>
     hypothesis(site, key, frequency, intact, {
+      ...(key.startsWith('acute') && { paces: broughtOn }),
       process: processOf({ because: 'the basal ganglia let unwilled movements through' }),
       faculties: facultiesOf(signs),
     }),

@@ -189,15 +189,36 @@ function spasmShift({ findings }: Exam): readonly Shift[] {
   return [shiftBy(spasm, { applies, factor: spasmOfHalfTheFace, because })];
 }
 
-/** Odds of a lesion below the brain in coma, which comes from there only when breathing fails. Judged. */
+/**
+ * Odds of a lesion below the brain in coma, which comes from there only when breathing fails, and in the sleepy or wordless,
+ * who may have fallen ill in two places. Judged.
+ */
 const comaFromBelow = 0.1;
+const sleepOrSilenceFromBelow = 0.4;
+const sleepOrSilence: ReadonlySet<string> = new Set([
+  'drowsiness',
+  'mutism',
+  'expressive-aphasia',
+  'receptive-aphasia',
+  'global-aphasia',
+  'neglect',
+]);
 const belowTheBrain = kinds('cord', 'root', 'cauda-equina', 'plexus', 'nerve', 'polyneuropathy', 'muscle');
 
 function comaShift({ findings }: Exam): readonly Shift[] {
-  const coma = findings.find(({ abnormal, item }) => abnormal && item.key === 'coma');
-  if (coma === undefined) return [];
+  const found = findings.filter(({ abnormal }) => abnormal);
+  const coma = found.find(({ item }) => item.key === 'coma');
   const because = 'nothing below the brainstem takes away consciousness';
-  return [shiftBy(coma, { applies: belowTheBrain, factor: comaFromBelow, because })];
+  if (coma !== undefined) return [shiftBy(coma, { applies: belowTheBrain, factor: comaFromBelow, because })];
+  const sign = found.find(({ item }) => sleepOrSilence.has(item.key));
+  if (sign === undefined) return [];
+  return [
+    shiftBy(sign, {
+      applies: belowTheBrain,
+      factor: sleepOrSilenceFromBelow,
+      because: 'nothing below the brainstem makes people sleepy or takes away words and attention',
+    }),
+  ];
 }
 
 /**

@@ -244,6 +244,14 @@ export const headHistory: readonly HistoryWeight[] = [
     1,
     'loss of hearing goes with a closing basilar artery and with the meninges at the base',
   ),
+  ...weigh(['hearing-loss', 'tinnitus'], kinds('hemisphere'), 0.5, 1, 'hearing is not lost by one hemisphere'),
+  ...weigh(
+    'fluctuating-symptoms',
+    sites('internal-capsule', 'pons-ventral', 'pons-tegmentum', 'brainstem-diffuse'),
+    1.5,
+    1,
+    'small deep arteries and the basilar artery close by fits and starts',
+  ),
   ...weigh(
     'tinnitus',
     sites('cochlear-nerve', 'cerebellopontine-angle'),
