@@ -373,6 +373,11 @@ const longAxons = processOf({
   because: 'cerebellum and the longest sensory fibres waste away together',
 });
 const cerebellumInflamed = processOf({ because: 'the whole cerebellum is inflamed or poisoned' });
+/** Limbs that the cerebellum has left are slack and tire, and in a child they are called weak (Holmes 1939, recalled). Judged. */
+const slackWithIt = processOf({
+  motor: () => 0.2,
+  because: 'the whole cerebellum is inflamed or poisoned, and limbs without it are slack and seem weak',
+});
 const wholeCerebellum = widespreadSite('cerebellar-degeneration', 'Degeneration of the whole cerebellum', 'cerebellum');
 const cerebellumOnly = processOf({ because: 'the whole cerebellum wastes away' });
 
@@ -488,25 +493,24 @@ function inflamedCerebellum(): Hypothesis[] {
     .brain('left', 'cerebellar-vermis', 0.85)
     .brain('left', 'flocculonodular-lobe', 0.4);
   for (const side of bodySides) lesion.brain(side, 'cerebellar-hemisphere', 0.7);
-  return [false, true].map((isDrowsy) =>
-    hypothesis(
-      wholeCerebellum,
-      isDrowsy ? 'inflamed-and-drowsy' : 'inflamed',
-      percent.cerebellar * (isDrowsy ? 0.03 : 0.06),
-      lesion.build(),
-      {
-        process: cerebellumInflamed,
-        paces: inflamedOrPoisoned,
-        faculties: facultiesOf([
-          ['speech-cerebellar', 0.5],
-          ['speech-articulation', 0.3],
-          ['nystagmus-gaze-evoked', 0.5],
-          ['pursuit', 0.4],
-          ['saccade-accuracy', 0.4],
-          ...(isDrowsy ? drowsyWithIt : []),
-        ]),
-      },
-    ),
+  const forms = [
+    { key: 'inflamed', share: 0.06, isDrowsy: false, process: cerebellumInflamed },
+    { key: 'inflamed-and-drowsy', share: 0.03, isDrowsy: true, process: cerebellumInflamed },
+    { key: 'inflamed-and-slack', share: 0.02, isDrowsy: false, process: slackWithIt },
+  ];
+  return forms.map(({ key, share, isDrowsy, process }) =>
+    hypothesis(wholeCerebellum, key, percent.cerebellar * share, lesion.build(), {
+      process,
+      paces: inflamedOrPoisoned,
+      faculties: facultiesOf([
+        ['speech-cerebellar', 0.5],
+        ['speech-articulation', 0.3],
+        ['nystagmus-gaze-evoked', 0.5],
+        ['pursuit', 0.4],
+        ['saccade-accuracy', 0.4],
+        ...(isDrowsy ? drowsyWithIt : []),
+      ]),
+    }),
   );
 }
 

@@ -273,6 +273,33 @@ function hallmarkShifts({ findings }: Exam): readonly Shift[] {
     .map(({ applies, without, because }) => shiftBy(wrong, { applies, factor: without, because }));
 }
 
+/** Signs of movement in excess, which a diffuse process or a disorder without a place shows on both halves. */
+const inExcess: ReadonlySet<string> = new Set(['chorea', 'dystonia', 'ballism']);
+/**
+ * Odds where they keep to arm and leg of one half alone: the lesion lies in the other striatum or near it in most with
+ * hemidystonia (Marsden 1985, recalled), and in one half of the brain in most with chorea of one half in later life. Judged.
+ */
+const movingHalf = { encephalopathy: 0.25, dystonia: 0.3, chorea: 0.7 } as const;
+
+function movingHalfShifts({ findings }: Exam): readonly Shift[] {
+  const moving = findings.filter(
+    ({ abnormal, item: { probe } }) => abnormal && probe.kind === 'faculty' && inExcess.has(probe.faculty),
+  );
+  const [first] = moving;
+  const places = new Set(moving.map(({ place }) => place?.key));
+  if (first === undefined || sideOf(moving) === null || places.size < 2) return [];
+  const isDystonia = moving.every(({ item: { probe } }) => probe.kind === 'faculty' && probe.faculty === 'dystonia');
+  const because = 'arm and leg of one half alone move unwilled, which a lesion of the other half of the brain makes';
+  return [
+    shiftBy(first, { applies: encephalopathy, factor: movingHalf.encephalopathy, because }),
+    shiftBy(first, {
+      applies: sites('hyperkinetic-syndrome'),
+      factor: isDystonia ? movingHalf.dystonia : movingHalf.chorea,
+      because,
+    }),
+  ];
+}
+
 /** Signs of a clouded mind; who was asked about one and shows none of the section has a clear mind. */
 const clouding: ReadonlySet<string> = new Set(['confusion', 'inattention', 'disorientation', 'drowsiness']);
 /** Odds of a diffuse encephalopathy with a mind that was examined and found clear. Judged. */
@@ -300,6 +327,7 @@ export function signShifts(exam: Exam): readonly Shift[] {
     ...comaShift(exam),
     ...hallmarkShifts(exam),
     ...clearMindShift(exam),
+    ...movingHalfShifts(exam),
   ];
 }
 
