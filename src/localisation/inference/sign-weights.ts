@@ -300,6 +300,16 @@ function movingHalfShifts({ findings }: Exam): readonly Shift[] {
   ];
 }
 
+/** Eyes jerk back into the orbit by the pretectum and by hardly anything else: Brazis, midbrain (recalled). Odds judged. */
+const retraction = 3;
+
+function retractionShift({ findings }: Exam): readonly Shift[] {
+  const seen = findings.find(({ abnormal, item }) => abnormal && item.key === 'convergence-retraction-nystagmus');
+  if (seen === undefined) return [];
+  const because = 'hardly anything but the pretectum makes eyes jerk back into the orbit';
+  return [shiftBy(seen, { applies: sites('midbrain-dorsal'), factor: retraction, because })];
+}
+
 /** Signs of a clouded mind; who was asked about one and shows none of the section has a clear mind. */
 const clouding: ReadonlySet<string> = new Set(['confusion', 'inattention', 'disorientation', 'drowsiness']);
 /** Odds of a diffuse encephalopathy with a mind that was examined and found clear. Judged. */
@@ -326,6 +336,7 @@ export function signShifts(exam: Exam): readonly Shift[] {
     ...spasmShift(exam),
     ...comaShift(exam),
     ...hallmarkShifts(exam),
+    ...retractionShift(exam),
     ...clearMindShift(exam),
     ...movingHalfShifts(exam),
   ];

@@ -42,13 +42,6 @@ export const headHistory: readonly HistoryWeight[] = [
     'swollen discs without it are seldom those of pressure',
   ),
   ...weigh(
-    'new-headache',
-    sites('raised-intracranial-pressure'),
-    1.3,
-    1,
-    'a headache that is new and stays is that of pressure until shown otherwise',
-  ),
-  ...weigh(
     'thunderclap-headache',
     kinds('meninges'),
     4,

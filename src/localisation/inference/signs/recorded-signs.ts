@@ -104,13 +104,6 @@ export const recordedSigns: readonly SignWeight[] = [
     'borrelia picks out facial nerves, roots and basal meninges',
     commonPractice,
   ),
-  ...sign(
-    'convergence-retraction-nystagmus',
-    sites('midbrain-dorsal'),
-    3,
-    'nothing but the pretectum makes eyes jerk back into the orbit',
-    recalled('brazis', 'midbrain'),
-  ),
   ...sign('mees-lines', kinds('polyneuropathy'), 4, 'arsenic and thallium mark the nails', fromMemory),
   ...sign('angiokeratoma', sites('small-fibre-polyneuropathy'), 5, 'it goes with Fabry disease', fromMemory),
   ...sign(
