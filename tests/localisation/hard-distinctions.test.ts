@@ -614,6 +614,71 @@ describe('eye signs that are taken for those of another place', () => {
       'pons-tegmentum',
     );
   });
+
+  // Both upper banks of the calcarine fissure see the lower half of space with either eye (Brazis, recalled).
+  it('finds both occipital lobes where the lower half of the world goes in both eyes at once', () => {
+    expect(
+      leading({
+        age: 63,
+        onset: { pace: 'hyperacute' },
+        history: { symptoms: [{ key: 'visual-loss', present: true }] },
+        findings: { cranialNerves: signs({ 'altitudinal-field-defect': true, 'optic-disc-swelling': false }) },
+      }),
+    ).toBe('cortex-occipital');
+  });
+
+  it('finds the midbrain where both lids fall, gaze fails and one half of the body is weak', () => {
+    const eyes = signs({ ptosis: true, 'eye-elevation-weakness': true, 'eye-depression-weakness': true });
+    expect(
+      leading({
+        age: 61,
+        onset: { pace: 'hyperacute' },
+        findings: {
+          cranialNerves: [...eyes, ...midline({ dysarthria: true })],
+          power: power({ 'elbow-flexion': ['3', null], 'hip-flexion': ['3', null] }),
+        },
+      }),
+    ).toMatch(/^midbrain/);
+  });
+
+  it('names no akinetic-rigid disorder where nothing is slow or stiff', () => {
+    const gaze = midline({ 'vertical-gaze-palsy': true, 'impaired-convergence': true, 'skew-deviation': true });
+    expect(leading({ age: 60, onset: { pace: 'hyperacute' }, findings: { cranialNerves: gaze } })).toMatch(
+      /^(midbrain|thalamus)/,
+    );
+  });
+
+  it('finds the whole cerebellum where a child sways and slurs a week after an infection', () => {
+    expect(
+      leading({
+        age: 4,
+        onset: { pace: 'acute', durationDays: 2 },
+        history: { symptoms: [{ key: 'preceding-infection', present: true }] },
+        findings: {
+          cranialNerves: midline({ 'cerebellar-dysarthria': true }),
+          coordination: coordination({ 'finger-nose': 'impaired', 'heel-shin': 'impaired' }),
+          gait: midline({ ataxic: true }),
+        },
+      }),
+    ).toMatch(/^cerebell/);
+  });
+
+  it('finds the inner face of the hemisphere where the leg is far weaker than the arm', () => {
+    expect(
+      leading({
+        age: 66,
+        onset: { pace: 'hyperacute' },
+        findings: {
+          power: power({
+            'shoulder-abduction': [null, '4'],
+            'hip-flexion': [null, '1'],
+            'ankle-dorsiflexion': [null, '1'],
+          }),
+          higherFunction: [{ sign: 'grasp-reflex', side: 'right', present: true }],
+        },
+      }),
+    ).toBe('cortex-anterior-cerebral');
+  });
 });
 
 describe('a bulge of one side of the belly', () => {

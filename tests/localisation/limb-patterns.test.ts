@@ -75,4 +75,19 @@ describe('patterns of the limbs that no single finding makes', () => {
     });
     expect(found?.site).toMatch(/^femoral-nerve/);
   });
+
+  it('limbs of one half that are ataxic beside palsied eyes are of the midbrain, not of nerves', () => {
+    const found = first({
+      person: { ageYears: 60 },
+      history: { onset: { pace: 'hyperacute' } },
+      findings: {
+        cranialNerves: [{ sign: 'third-nerve-palsy', side: 'right', present: true }],
+        coordination: [
+          { test: 'finger-nose', side: 'left', result: 'impaired' },
+          { test: 'heel-shin', side: 'left', result: 'impaired' },
+        ],
+      },
+    });
+    expect([found?.site, found?.side]).toEqual(['midbrain-tegmentum', 'right']);
+  });
 });

@@ -80,7 +80,7 @@ export const involuntaryMovements = sectionTable(
       sides: 'midline',
       region: 'head',
       hpo: equivalent('HP:0002310', 'Orofacial dyskinesia'),
-      probe: faculty('chorea'),
+      probe: anyFaculty('chorea', 'dystonia'),
     },
     tics: { label: 'Motor tics', sites: anySite, hpo: equivalent('HP:0100034', 'Motor tics'), probe: faculty('tics') },
     myoclonus: {

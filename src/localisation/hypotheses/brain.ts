@@ -308,7 +308,7 @@ const brainstemLesions: readonly TerritoryLesion[] = [
   inBase('midbrain-ventral', brainstem['midbrain-peduncle'], 0.06),
   // A temporal lobe that is pushed down presses on peduncle and third nerve, and nobody stays awake.
   { ...inBase('midbrain-ventral', brainstem['midbrain-ventral'], 0.05), isAllOrMost: true, faculties: pushedDown },
-  at('brainstem', 'midbrain-tegmentum', brainstem['midbrain-tegmentum'], 0.18),
+  at('brainstem', 'midbrain-tegmentum', brainstem['midbrain-tegmentum'], 0.22),
   at('brainstem', 'midbrain-tegmentum', brainstem['midbrain-tegmentum-and-peduncle'], 0.06),
   at('brainstem', 'midbrain-tegmentum', brainstem['midbrain-oculomotor-nucleus'], 0.06),
   at('brainstem', 'midbrain-tegmentum', brainstem['midbrain-paramedian'], 0.05),

@@ -81,7 +81,7 @@ const lesions: readonly TerritoryLesion[] = [
   {
     ...sight('optic-nerve', cranial['optic-nerves-inflamed-at-the-head'], 0.06, 'both'),
     paces: inflamedNerve,
-    ages: { to: 18, outside: 0.15 },
+    ages: { to: 18, outside: 0.02 },
   },
   sight('optic-chiasm', cranial['optic-chiasm'], 0.35, 'midline'),
   sight('optic-chiasm', cranial['optic-chiasm-and-nerve'], 0.1, 'midline'),

@@ -31,7 +31,7 @@ function pressureHypotheses(): Hypothesis[] {
   });
   return (
     [
-      ['awake', 0.95, 0.6, [['visual-acuity', 0.12]]],
+      ['awake', 0.95, 0.6, [['visual-acuity', 0.17]]],
       [
         'drowsy',
         0.9,

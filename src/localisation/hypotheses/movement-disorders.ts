@@ -139,7 +139,23 @@ const akineticForms: readonly {
   },
   {
     key: 'with-autonomic-failure',
-    share: 0.1,
+    share: 0.08,
+    ages: { from: 35, outside: 0.1 },
+    nigra: [0.7, 0.65],
+    alsoBoth: { 'cerebellar-hemisphere': 0.35, 'cerebellar-vermis': 0.4 },
+    signs: [
+      ['blood-pressure', 0.8],
+      ['bladder-urgency', 0.6],
+      ['bladder-retention', 0.5],
+      ['sexual', 0.6],
+      ['sweating', 0.4],
+      ['voice', 0.3],
+      ['axial-bradykinesia', 0.5],
+    ],
+  },
+  {
+    key: 'with-autonomic-failure-and-tracts',
+    share: 0.03,
     ages: { from: 35, outside: 0.1 },
     nigra: [0.7, 0.65],
     alsoBoth: { 'cerebellar-hemisphere': 0.35, 'cerebellar-vermis': 0.4 },
@@ -180,7 +196,10 @@ const akineticForms: readonly {
 ];
 
 /** Forms with brisk reflexes and upgoing toes in a third or more: Wenning 1994 for multiple system atrophy (recalled). */
-const reachesTheTracts: ReadonlySet<string> = new Set(['with-autonomic-failure', 'with-dystonia-of-the-young']);
+const reachesTheTracts: ReadonlySet<string> = new Set([
+  'with-autonomic-failure-and-tracts',
+  'with-dystonia-of-the-young',
+]);
 
 function akineticHypotheses(): Hypothesis[] {
   return akineticForms.flatMap(({ key, share, nigra: [worse, better], alsoBoth = {}, alsoWorse = {}, ages, signs }) =>
@@ -208,6 +227,12 @@ function akineticHypotheses(): Hypothesis[] {
     }),
   );
 }
+
+/**
+ * A medicine, a sugar far too high or an infection brings movements on within hours to days. The tempo of the site is that of
+ * a degeneration, which these undo. Judged.
+ */
+const broughtOn = { hyperacute: 8, acute: 6, subacute: 1.2, chronic: 0.05 } as const;
 
 /** Movements in excess that belong to no one place. */
 function hyperkineticHypotheses(): Hypothesis[] {
@@ -258,9 +283,30 @@ function hyperkineticHypotheses(): Hypothesis[] {
       ],
     ],
     ['tics', percent.tics, [['tics', 0.95]]],
+    // Neck, jaw, tongue and eyes are wrung within hours or days of a medicine that blocks dopamine.
+    [
+      'acute-dystonia',
+      percent.dystonia * 0.06,
+      [
+        ['dystonia', 0.95],
+        ['speech-articulation', 0.4],
+        ['swallowing', 0.2],
+        ['rigidity', 0.3],
+      ],
+    ],
+    [
+      'acute-chorea',
+      percent.chorea * 0.08,
+      [
+        ['chorea', 0.95],
+        ['mood-behaviour', 0.3],
+        ['speech-articulation', 0.2],
+      ],
+    ],
   ];
   return forms.map(([key, frequency, signs]) =>
     hypothesis(site, key, frequency, intact, {
+      ...(key.startsWith('acute') && { paces: broughtOn }),
       process: processOf({ because: 'the basal ganglia let unwilled movements through' }),
       faculties: facultiesOf(signs),
     }),
@@ -327,6 +373,11 @@ const longAxons = processOf({
   because: 'cerebellum and the longest sensory fibres waste away together',
 });
 const cerebellumInflamed = processOf({ because: 'the whole cerebellum is inflamed or poisoned' });
+/** Limbs that the cerebellum has left are slack and tire, and in a child they are called weak (Holmes 1939, recalled). Judged. */
+const slackWithIt = processOf({
+  motor: () => 0.2,
+  because: 'the whole cerebellum is inflamed or poisoned, and limbs without it are slack and seem weak',
+});
 const wholeCerebellum = widespreadSite('cerebellar-degeneration', 'Degeneration of the whole cerebellum', 'cerebellum');
 const cerebellumOnly = processOf({ because: 'the whole cerebellum wastes away' });
 
@@ -442,25 +493,24 @@ function inflamedCerebellum(): Hypothesis[] {
     .brain('left', 'cerebellar-vermis', 0.85)
     .brain('left', 'flocculonodular-lobe', 0.4);
   for (const side of bodySides) lesion.brain(side, 'cerebellar-hemisphere', 0.7);
-  return [false, true].map((isDrowsy) =>
-    hypothesis(
-      wholeCerebellum,
-      isDrowsy ? 'inflamed-and-drowsy' : 'inflamed',
-      percent.cerebellar * (isDrowsy ? 0.03 : 0.06),
-      lesion.build(),
-      {
-        process: cerebellumInflamed,
-        paces: inflamedOrPoisoned,
-        faculties: facultiesOf([
-          ['speech-cerebellar', 0.5],
-          ['speech-articulation', 0.3],
-          ['nystagmus-gaze-evoked', 0.5],
-          ['pursuit', 0.4],
-          ['saccade-accuracy', 0.4],
-          ...(isDrowsy ? drowsyWithIt : []),
-        ]),
-      },
-    ),
+  const forms = [
+    { key: 'inflamed', share: 0.06, isDrowsy: false, process: cerebellumInflamed },
+    { key: 'inflamed-and-drowsy', share: 0.03, isDrowsy: true, process: cerebellumInflamed },
+    { key: 'inflamed-and-slack', share: 0.02, isDrowsy: false, process: slackWithIt },
+  ];
+  return forms.map(({ key, share, isDrowsy, process }) =>
+    hypothesis(wholeCerebellum, key, percent.cerebellar * share, lesion.build(), {
+      process,
+      paces: inflamedOrPoisoned,
+      faculties: facultiesOf([
+        ['speech-cerebellar', 0.5],
+        ['speech-articulation', 0.3],
+        ['nystagmus-gaze-evoked', 0.5],
+        ['pursuit', 0.4],
+        ['saccade-accuracy', 0.4],
+        ...(isDrowsy ? drowsyWithIt : []),
+      ]),
+    }),
   );
 }
 

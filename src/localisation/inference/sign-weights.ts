@@ -189,15 +189,36 @@ function spasmShift({ findings }: Exam): readonly Shift[] {
   return [shiftBy(spasm, { applies, factor: spasmOfHalfTheFace, because })];
 }
 
-/** Odds of a lesion below the brain in coma, which comes from there only when breathing fails. Judged. */
+/**
+ * Odds of a lesion below the brain in coma, which comes from there only when breathing fails, and in the sleepy or wordless,
+ * who may have fallen ill in two places. Judged.
+ */
 const comaFromBelow = 0.1;
+const sleepOrSilenceFromBelow = 0.4;
+const sleepOrSilence: ReadonlySet<string> = new Set([
+  'drowsiness',
+  'mutism',
+  'expressive-aphasia',
+  'receptive-aphasia',
+  'global-aphasia',
+  'neglect',
+]);
 const belowTheBrain = kinds('cord', 'root', 'cauda-equina', 'plexus', 'nerve', 'polyneuropathy', 'muscle');
 
 function comaShift({ findings }: Exam): readonly Shift[] {
-  const coma = findings.find(({ abnormal, item }) => abnormal && item.key === 'coma');
-  if (coma === undefined) return [];
+  const found = findings.filter(({ abnormal }) => abnormal);
+  const coma = found.find(({ item }) => item.key === 'coma');
   const because = 'nothing below the brainstem takes away consciousness';
-  return [shiftBy(coma, { applies: belowTheBrain, factor: comaFromBelow, because })];
+  if (coma !== undefined) return [shiftBy(coma, { applies: belowTheBrain, factor: comaFromBelow, because })];
+  const sign = found.find(({ item }) => sleepOrSilence.has(item.key));
+  if (sign === undefined) return [];
+  return [
+    shiftBy(sign, {
+      applies: belowTheBrain,
+      factor: sleepOrSilenceFromBelow,
+      because: 'nothing below the brainstem makes people sleepy or takes away words and attention',
+    }),
+  ];
 }
 
 /**
@@ -252,6 +273,43 @@ function hallmarkShifts({ findings }: Exam): readonly Shift[] {
     .map(({ applies, without, because }) => shiftBy(wrong, { applies, factor: without, because }));
 }
 
+/** Signs of movement in excess, which a diffuse process or a disorder without a place shows on both halves. */
+const inExcess: ReadonlySet<string> = new Set(['chorea', 'dystonia', 'ballism']);
+/**
+ * Odds where they keep to arm and leg of one half alone: the lesion lies in the other striatum or near it in most with
+ * hemidystonia (Marsden 1985, recalled), and in one half of the brain in most with chorea of one half in later life. Judged.
+ */
+const movingHalf = { encephalopathy: 0.25, dystonia: 0.3, chorea: 0.7 } as const;
+
+function movingHalfShifts({ findings }: Exam): readonly Shift[] {
+  const moving = findings.filter(
+    ({ abnormal, item: { probe } }) => abnormal && probe.kind === 'faculty' && inExcess.has(probe.faculty),
+  );
+  const [first] = moving;
+  const places = new Set(moving.map(({ place }) => place?.key));
+  if (first === undefined || sideOf(moving) === null || places.size < 2) return [];
+  const isDystonia = moving.every(({ item: { probe } }) => probe.kind === 'faculty' && probe.faculty === 'dystonia');
+  const because = 'arm and leg of one half alone move unwilled, which a lesion of the other half of the brain makes';
+  return [
+    shiftBy(first, { applies: encephalopathy, factor: movingHalf.encephalopathy, because }),
+    shiftBy(first, {
+      applies: sites('hyperkinetic-syndrome'),
+      factor: isDystonia ? movingHalf.dystonia : movingHalf.chorea,
+      because,
+    }),
+  ];
+}
+
+/** Eyes jerk back into the orbit by the pretectum and by hardly anything else: Brazis, midbrain (recalled). Odds judged. */
+const retraction = 3;
+
+function retractionShift({ findings }: Exam): readonly Shift[] {
+  const seen = findings.find(({ abnormal, item }) => abnormal && item.key === 'convergence-retraction-nystagmus');
+  if (seen === undefined) return [];
+  const because = 'hardly anything but the pretectum makes eyes jerk back into the orbit';
+  return [shiftBy(seen, { applies: sites('midbrain-dorsal'), factor: retraction, because })];
+}
+
 /** Signs of a clouded mind; who was asked about one and shows none of the section has a clear mind. */
 const clouding: ReadonlySet<string> = new Set(['confusion', 'inattention', 'disorientation', 'drowsiness']);
 /** Odds of a diffuse encephalopathy with a mind that was examined and found clear. Judged. */
@@ -278,7 +336,9 @@ export function signShifts(exam: Exam): readonly Shift[] {
     ...spasmShift(exam),
     ...comaShift(exam),
     ...hallmarkShifts(exam),
+    ...retractionShift(exam),
     ...clearMindShift(exam),
+    ...movingHalfShifts(exam),
   ];
 }
 

@@ -60,7 +60,8 @@ export const eyeMovementFunctions = {
       same('abducens-nucleus', 'abducens-fascicle', 'abducens-nerve'),
       partly(0.35, same('intracranial-pressure')),
       // Where thalamus and midbrain meet, convergence in excess holds the eye in: it looks like a sixth nerve.
-      partly(0.2, onBothSides('vertical-gaze-centre')),
+      partly(0.25, onBothSides('vertical-gaze-centre')),
+      partly(0.04, onEitherSide('vertical-gaze-centre')),
     ),
     source: eyes,
   },

@@ -143,7 +143,9 @@ export const brainstemTerritories = {
     across: {
       'superior-cerebellar-peduncle': 0.55,
       'midbrain-reticular-formation': 0.35,
-      'vertical-gaze-centre': 0.15,
+      'vertical-gaze-centre': 0.25,
+      'oculomotor-nucleus': 0.2,
+      'trochlear-nucleus': 0.2,
     },
     source: midbrain,
   },

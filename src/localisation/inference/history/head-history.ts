@@ -1,5 +1,5 @@
 import type { Applies } from '../shift.ts';
-import { anyOf, type HistoryWeight, kinds, sites, weigh } from './history-weight.ts';
+import { anyOf, bothLabyrinths, type HistoryWeight, kinds, sites, weigh } from './history-weight.ts';
 
 const ocularNerves = sites('oculomotor-nerve', 'trochlear-nerve', 'abducens-nerve', 'cavernous-sinus', 'orbital-apex');
 const cortex = ({ key }: { readonly key: string }): boolean => key.startsWith('cortex-');
@@ -40,13 +40,6 @@ export const headHistory: readonly HistoryWeight[] = [
     1.4,
     0.9,
     'swollen discs without it are seldom those of pressure',
-  ),
-  ...weigh(
-    'new-headache',
-    sites('raised-intracranial-pressure'),
-    1.3,
-    1,
-    'a headache that is new and stays is that of pressure until shown otherwise',
   ),
   ...weigh(
     'thunderclap-headache',
@@ -243,6 +236,14 @@ export const headHistory: readonly HistoryWeight[] = [
     1.5,
     1,
     'loss of hearing goes with a closing basilar artery and with the meninges at the base',
+  ),
+  ...weigh(['hearing-loss', 'tinnitus'], kinds('hemisphere'), 0.5, 1, 'hearing is not lost by one hemisphere'),
+  ...weigh(
+    'fluctuating-symptoms',
+    sites('internal-capsule', 'pons-ventral', 'pons-tegmentum', 'brainstem-diffuse'),
+    1.5,
+    1,
+    'small deep arteries and the basilar artery close by fits and starts',
   ),
   ...weigh(
     'tinnitus',
@@ -469,6 +470,45 @@ export const headHistory: readonly HistoryWeight[] = [
     1,
     'blood pressure falls when autonomic fibres fail',
   ),
+  ...weigh(
+    ['hearing-loss', 'tinnitus', 'unsteadiness'],
+    sites('facial-nerve'),
+    0.5,
+    1,
+    'a palsy of the facial nerve in its canal leaves hearing and balance alone',
+  ),
+  ...weigh(
+    ['cognitive-change', 'behaviour-change'],
+    sites('cortex-temporal', 'thalamus'),
+    1.3,
+    1,
+    'memory and conduct fail with the temporal lobe and the thalamus',
+  ),
+  ...weigh('oscillopsia', bothLabyrinths, 2.5, 1, 'without both labyrinths the world jumps at every step'),
+  ...weigh('worse-in-the-dark', bothLabyrinths, 1.6, 1, 'without labyrinths balance hangs on sight'),
+  ...weigh(
+    ['headache', 'new-headache'],
+    sites('cortex-occipital', 'cortex-posterior-cerebral'),
+    1.3,
+    1,
+    'its vessels and the dura behind hurt',
+  ),
+  ...weigh('fever', sites('orbital-apex', 'cavernous-sinus'), 1.5, 1, 'infection of sinus and orbit goes with fever'),
+  ...weigh(
+    'tremor',
+    sites('midbrain-tegmentum', 'thalamus'),
+    1.2,
+    1,
+    'a lesion of the red nucleus or the thalamus shakes the limbs after weeks',
+  ),
+  ...weigh(
+    'ear-pain',
+    sites('abducens-nerve'),
+    1.5,
+    1,
+    'infection of the tip of the petrous bone hurts in the ear and catches the sixth nerve',
+  ),
+  ...weigh('facial-pain', sites('medulla-lateral', 'orbital-apex'), 1.3, 1, 'the trigeminal fibres there may hurt'),
   ...weigh(
     ['dry-mouth', 'dry-eyes'],
     sites('presynaptic-junction', 'autonomic-neuropathy', 'sensory-ganglionopathy', 'trigeminal-nerve'),

@@ -52,3 +52,6 @@ export const cervicalRoots: Applies = (site) => site.kind === 'root' && between(
 export const thoracicRoots: Applies = (site) => site.kind === 'root' && between(site.level, 'T2', 'T12');
 export const cervicalCord: Applies = (site) => site.kind === 'cord' && between(site.level, 'C1', 'C8');
 export const thoracicCord: Applies = (site) => site.kind === 'cord' && between(site.level, 'T1', 'L1');
+
+/** Both labyrinths or vestibular nerves at once. */
+export const bothLabyrinths: Applies = ({ key, side }) => key === 'vestibular-nerve' && side === 'both';

@@ -136,7 +136,7 @@ export const limbHistory: readonly HistoryWeight[] = [
   ...weigh('neck-pain', kinds('hemisphere'), 0.4, 1, 'what strikes the hemisphere seldom hurts in the neck'),
   ...weigh(
     'neck-pain',
-    sites('pons-ventral', 'pons-tegmentum', 'midbrain-ventral', 'midbrain-tegmentum'),
+    sites('pons-ventral', 'pons-tegmentum', 'midbrain-ventral', 'midbrain-tegmentum', 'medulla-medial'),
     0.5,
     1,
     'its small arteries close without pain, unlike a torn vertebral artery',

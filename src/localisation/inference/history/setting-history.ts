@@ -1,5 +1,14 @@
 import type { Applies } from '../shift.ts';
-import { anyOf, type HistoryWeight, kinds, lumbarRoots, sites, thoracicRoots, weigh } from './history-weight.ts';
+import {
+  anyOf,
+  bothLabyrinths,
+  type HistoryWeight,
+  kinds,
+  lumbarRoots,
+  sites,
+  thoracicRoots,
+  weigh,
+} from './history-weight.ts';
 
 const trunks = sites('upper-trunk', 'middle-trunk', 'lower-trunk');
 /** They lie behind the collar-bone, against the head of the humerus. */
@@ -17,7 +26,6 @@ const sympatheticAndRecurrent = sites('recurrent-laryngeal-nerve', 'oculosympath
 const borderZones: Applies = ({ key, side }) =>
   side === 'both' && (key === 'cortex-parietal' || key === 'cortex-occipital' || key === 'cortex-parasagittal');
 const bothOccipitalLobes: Applies = ({ key, side }) => key === 'cortex-occipital' && side === 'both';
-const bothLabyrinths: Applies = ({ key, side }) => key === 'vestibular-nerve' && side === 'both';
 const bothHalvesOfThePons: Applies = ({ key, side }) => key === 'pons-ventral' && side === 'both';
 const corticalSites: Applies = ({ key }) => key.startsWith('cortex-');
 const wastingCerebellum = sites('cerebellar-degeneration', 'cerebellar-vermis', 'flocculonodular-lobe');
