@@ -6,6 +6,7 @@ import type { Cause } from './cause.ts';
 import { cognitiveDeclineCauses } from './cognitive-decline-causes.ts';
 import { cordCauses } from './cord-causes.ts';
 import { cordDiseaseCauses } from './cord-disease-causes.ts';
+import { cordInflammationCauses } from './cord-inflammation-causes.ts';
 import { cranialNerveCauses } from './cranial-nerve-causes.ts';
 import { encephalopathyCauses } from './encephalopathy-causes.ts';
 import { eyeMovementCauses } from './eye-movement-causes.ts';
@@ -48,6 +49,7 @@ export const allCauses: readonly Cause[] = [
   ...nerveCauses,
   ...plexusAndRootCauses,
   ...cordCauses,
+  ...cordInflammationCauses,
   ...cordDiseaseCauses,
   ...motorNeuronCauses,
   ...junctionCauses,

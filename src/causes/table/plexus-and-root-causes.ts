@@ -1,5 +1,7 @@
 import { read, recalled } from '../../kernel/cite.ts';
-import { at, atLeast, type Cause, inKind, mondo, reads, shows, tempos, told } from './cause.ts';
+import { at, atLeast, atRoot, type Cause, inKind, mondo, reads, shows, tempos, told } from './cause.ts';
+
+const plexusChapter = recalled('preston-shapiro', 'plexopathies');
 
 /** What arms and face show; a narrow place in the loins does nothing to them. */
 const aboveTheLoins = shows(
@@ -19,6 +21,137 @@ const aboveTheLoins = shows(
 
 /** Lesions of the brachial and lumbosacral plexuses and of the roots that are met beside the common ones. */
 export const plexusAndRootCauses: readonly Cause[] = [
+  {
+    key: 'neuralgic-amyotrophy',
+    group: 'immune',
+    label: 'Neuralgic amyotrophy',
+    mondo: mondo('MONDO:0017362', 'neuralgic amyotrophy'),
+    produces: [
+      at(['upper-trunk', 'long-thoracic-nerve', 'anterior-interosseous-nerve', 'suprascapular-nerve'], 'very-common'),
+      at(['brachial-plexus'], 'very-common'),
+      at(['spinal-accessory-nerve', 'dorsal-scapular-nerve', 'musculocutaneous-nerve'], 'common'),
+      at(['lateral-cord', 'posterior-cord', 'medial-cord', 'superficial-radial-nerve'], 'uncommon'),
+      at(['lateral-cutaneous-nerve-of-forearm', 'thoracodorsal-nerve', 'suprascapular-nerve-spinoglenoid'], 'uncommon'),
+      at(['phrenic-nerve', 'posterior-interosseous-nerve', 'axillary-nerve', 'middle-trunk', 'lower-trunk'], 'common'),
+      // The same attack on the lumbosacral plexus, without diabetes.
+      at(['lumbosacral-plexus', 'lumbar-plexus', 'sacral-plexus'], 'uncommon'),
+      inKind(['multiple-nerves'], 'uncommon'),
+    ],
+    tempo: tempos.acute,
+    courses: { improving: 1.4, progressive: 0.6 },
+    history: [
+      told(['heavy-exertion', 'pregnancy'], 1.2, 1),
+      told(['similar-attacks-before', 'family/similar-disorder'], 1.6, 1),
+      told(['cancer', 'neck-trauma', 'radiotherapy'], 0.6, 1),
+      told(['arm-pain', 'radicular-arm-pain', 'shoulder-pain', 'thigh-pain', 'leg-pain', 'radicular-leg-pain'], 5, 0.1),
+      told(['preceding-infection', 'preceding-respiratory-infection', 'preceding-gastroenteritis'], 2, 0.9),
+      told('recent-vaccination', 2, 0.95),
+      told('recent-surgery', 1.5, 0.95),
+    ],
+    signs: [shows(['inspection/scapular-winging'], 2.5, 0.9)],
+    source: read('neuralgic-amyotrophy-2016', 'clinical phenotype'),
+  },
+  {
+    key: 'cancer-plexopathy',
+    group: 'neoplastic',
+    label: 'Plexus infiltration or compression by tumour',
+    produces: [
+      at(['lower-trunk', 'medial-cord', 'sacral-plexus', 'lumbosacral-plexus'], 'very-common'),
+      at(['upper-trunk', 'lumbosacral-trunk'], 'uncommon'),
+      inKind(['plexus'], 'common'),
+    ],
+    tempo: tempos.subacute,
+    courses: { progressive: 1.6, improving: 0.1, static: 0.5 },
+    age: { from: 40, to: 110, outside: 0.3 },
+    history: [
+      // Of 78 with a tumour in the plexus 34 had been irradiated (Kori 1981, abstract).
+      told('radiotherapy', 3, 1),
+      // It is the first sign of the tumour in about one in seven (Jaeckle 1985, recalled).
+      told(['cancer', 'lymphoma'], 8, 0.15),
+      told('tobacco', 1.5, 0.8),
+      told(['weight-loss', 'recent-weight-loss'], 2.5, 0.8),
+      told(['arm-pain', 'radicular-arm-pain', 'shoulder-pain'], 2, 0.6),
+    ],
+    signs: [shows(['cranial-nerves/horner-syndrome'], 5, 0.8)],
+    values: [
+      ...(['mri-brachial-plexus', 'mri-lumbosacral-plexus'] as const).map((result) =>
+        reads(result, [
+          ['mass', 15],
+          ['normal', 0.1],
+        ]),
+      ),
+      reads('needle-emg', [['myokymic-discharges', 0.3]]),
+    ],
+    source: plexusChapter,
+  },
+  {
+    key: 'radiation-plexopathy',
+    group: 'toxic',
+    label: 'Radiation plexopathy',
+    mondo: mondo('MONDO:0033838', 'radiation-induced plexopathy'),
+    produces: [
+      inKind(['plexus'], 'common'),
+      at(['upper-trunk', 'lumbosacral-plexus'], 'common'),
+      at(['lower-trunk', 'lumbosacral-trunk'], 'uncommon'),
+      // Plexus and roots of both sides in one field look like roots or like anterior horns.
+      at(['polyradiculopathy', 'adjacent-nerve-roots', 'lower-motor-neuron-system'], 'rare'),
+    ],
+    tempo: tempos.chronic,
+    history: [
+      told(['cancer', 'lymphoma'], 2, 0.8),
+      told('radiotherapy', 40, 0.01),
+      told(['arm-pain', 'radicular-arm-pain', 'shoulder-pain'], 0.5, 1.3),
+    ],
+    values: [reads('needle-emg', [['myokymic-discharges', 10]])],
+    source: plexusChapter,
+  },
+  {
+    key: 'diabetic-radiculoplexus-neuropathy',
+    group: 'metabolic',
+    label: 'Diabetic lumbosacral radiculoplexus neuropathy',
+    produces: [
+      at(['brachial-plexus', 'intercostal-nerves', 'multiple-mononeuropathy', 'femoral-nerve-groin'], 'rare'),
+      // A thigh that aches and wastes is taken for a disease of its muscle.
+      at(['proximal-myopathy', 'finger-flexor-quadriceps-myopathy'], 'rare'),
+      at(['lumbar-plexus', 'lumbosacral-plexus'], 'very-common'),
+      at(['polyradiculopathy', 'femoral-nerve-pelvis'], 'common'),
+      at(['adjacent-nerve-roots'], 'common', 'lumbosacral'),
+      at(['sacral-plexus'], 'uncommon'),
+    ],
+    tempo: tempos.acuteOrSubacute,
+    age: { from: 45, to: 110, outside: 0.2 },
+    history: [
+      // Some come to be known as diabetic by it, and the same is met without diabetes. Dyck 2001 (recalled).
+      told(['diabetes-mellitus', 'prediabetes'], 8, 0.2),
+      told(['rapid-glucose-control', 'insulin-or-sulfonylurea', 'metformin'], 1.8, 1),
+      told(['weight-loss', 'recent-weight-loss'], 4, 0.4),
+      told(['leg-pain', 'radicular-leg-pain', 'thigh-pain', 'bilateral-leg-pain'], 3, 0.2),
+    ],
+    quantities: [atLeast('hba1c', 6.5, '%', 5, 0.3, read('ada-standards', 'diabetes: HbA1c 6.5 %'))],
+    source: recalled('ada-neuropathy-2017', 'radiculoplexus neuropathy'),
+  },
+  {
+    key: 'neurogenic-thoracic-outlet-syndrome',
+    group: 'compressive',
+    label: 'True neurogenic thoracic outlet syndrome',
+    produces: [
+      atRoot('T1', 'uncommon'),
+      at(['ulnar-nerve-elbow', 'multiple-mononeuropathy'], 'rare'),
+      at(['lower-trunk', 'medial-cord'], 'common'),
+    ],
+    tempo: tempos.chronic,
+    age: { from: 15, to: 60, outside: 0.4 },
+    sex: { male: 0.4, female: 1.6 },
+    history: [
+      told(['muscle-thinning', 'repetitive-hand-use', 'cold-white-fingers'], 1.5, 1),
+      told(['arm-pain', 'shoulder-pain'], 1.3, 0.9),
+    ],
+    signs: [
+      shows(['special-tests/tinel-supraclavicular'], 4, 0.8),
+      shows(['cranial-nerves/horner-syndrome'], 0.2, 1.05),
+    ],
+    source: plexusChapter,
+  },
   {
     key: 'obstetric-or-traction-brachial-plexus-injury',
     group: 'traumatic',

@@ -1,0 +1,214 @@
+import { read, recalled } from '../../kernel/cite.ts';
+import { at, atLeast, type Cause, inKind, mondo, reads, shows, told } from './cause.ts';
+
+const cordChapter = recalled('adams-victor', 'diseases of the spinal cord');
+const anyCord = ['cord'] as const;
+
+/** Inflammations of the spinal cord, of which most strike brain and optic nerves too. */
+export const cordInflammationCauses: readonly Cause[] = [
+  {
+    key: 'multiple-sclerosis',
+    group: 'immune',
+    label: 'Multiple sclerosis',
+    mondo: mondo('MONDO:0005301', 'multiple sclerosis'),
+    produces: [
+      at(['optic-nerve'], 'common'),
+      at(
+        [
+          'trigeminal-nerve',
+          'abducens-nerve',
+          'vestibular-nerve',
+          'optic-tract',
+          'optic-radiation-temporal',
+          'optic-radiation-parietal',
+        ],
+        'uncommon',
+      ),
+      at(['facial-nerve', 'oculomotor-nerve', 'optic-chiasm'], 'rare'),
+      at(['spinal-cord-posterior', 'spinal-cord-hemisection', 'spinal-cord-posterolateral'], 'very-common'),
+      at(['spinal-cord-lateral'], 'very-common'),
+      at(['spinal-cord-central', 'spinal-cord-anterior'], 'uncommon'),
+      inKind(anyCord, 'common'),
+      inKind(['brainstem'], 'common'),
+      // Half of the medulla is hardly ever anything but an infarct.
+      at(['medulla-lateral', 'medulla-half'], 'uncommon'),
+      inKind(['cerebellum', 'hemisphere'], 'uncommon'),
+      inKind(['multiple-sites'], 'very-common'),
+    ],
+    // Attacks over days to weeks; a fifth or so is progressive from the start or by the time it is examined. Judged.
+    tempo: { hyperacute: 0.03, acute: 0.37, subacute: 0.38, chronic: 0.22 },
+    courses: { 'relapsing-remitting': 8, progressive: 0.8 },
+    age: { from: 15, to: 55, outside: 0.25 },
+    sex: { male: 0.7, female: 1.3 },
+    history: [
+      told(['resolved-deficit', 'similar-attacks-before'], 1.8, 0.95),
+      told('tight-band', 1.6, 1),
+      told('tnf-inhibitor', 2, 1),
+      told(['cancer', 'lymphoma', 'anticoagulant'], 0.6, 1),
+      told('multiple-sclerosis', 12, 0.6),
+      told('optic-neuritis', 4, 0.9),
+      told(['family/similar-disorder', 'family/multiple-sclerosis'], 2.5, 1),
+      told(['paraesthesiae', 'numbness', 'electric-shock-on-neck-flexion'], 1.3, 0.95),
+      told(['hypertension', 'atrial-fibrillation', 'ischaemic-heart-disease'], 0.6, 1.02),
+    ],
+    signs: [
+      shows(['special-tests/lhermitte'], 2, 0.95),
+      shows(
+        ['cranial-nerves/internuclear-ophthalmoplegia', 'cranial-nerves/relative-afferent-pupillary-defect'],
+        4,
+        0.95,
+      ),
+    ],
+    quantities: [atLeast('csf-white-cells', 50, '10*6/L', 0.2, 1.1)],
+    values: [
+      reads('visual-evoked-potentials', [
+        ['delayed', 3],
+        ['normal', 0.6],
+      ]),
+      ...(['mri-cervical-spine', 'mri-thoracic-spine', 'mri-whole-spine'] as const).map((result) =>
+        reads(result, [
+          ['cord-lesion-short', 5],
+          ['cord-lesion-long', 0.2],
+          ['cord-compression', 0.05],
+          ['normal', 0.4],
+        ]),
+      ),
+      reads('mri-brain', [
+        ['demyelinating-lesions', 10],
+        ['normal', 0.1],
+      ]),
+      reads('csf-oligoclonal-bands', [
+        ['positive', 4],
+        ['negative', 0.3],
+      ]),
+    ],
+    source: cordChapter,
+  },
+  {
+    key: 'idiopathic-transverse-myelitis',
+    group: 'immune',
+    label: 'Idiopathic transverse myelitis',
+    mondo: mondo('MONDO:0015344', 'idiopathic acute transverse myelitis'),
+    produces: [
+      // In spinal shock it is taken for a disease of the roots.
+      at(['demyelinating-polyradiculoneuropathy', 'polyradiculopathy'], 'rare'),
+      at(['spinal-cord-transverse', 'conus-medullaris'], 'common'),
+      inKind(anyCord, 'uncommon'),
+    ],
+    // The worst is reached between four hours and three weeks.
+    tempo: { hyperacute: 0.1, acute: 0.58, subacute: 0.28, chronic: 0.04 },
+    durationDays: { to: 60, outside: 0.3, source: read('transverse-myelitis-2002', 'nadir 4 hours to 21 days') },
+    history: [
+      told('recent-vaccination', 2, 1),
+      told(['thoracic-back-pain', 'tight-band'], 1.2, 1),
+      told(['cancer', 'anticoagulant', 'injecting-drug-use'], 0.5, 1),
+      told(['preceding-infection', 'preceding-respiratory-infection', 'preceding-gastroenteritis'], 2.5, 0.9),
+      told(['trauma', 'limb-fracture-or-dislocation', 'neck-trauma'], 0.1, 1),
+    ],
+    quantities: [atLeast('csf-white-cells', 5, '10*6/L', 3, 0.5)],
+    values: [
+      ...(['mri-cervical-spine', 'mri-thoracic-spine', 'mri-whole-spine'] as const).map((result) =>
+        reads(result, [
+          ['cord-lesion-long', 3],
+          ['cord-lesion-short', 1.5],
+          ['cord-compression', 0.03],
+          ['normal', 0.2],
+        ]),
+      ),
+      reads('mri-brain', [
+        ['demyelinating-lesions', 0.2],
+        ['normal', 1.3],
+      ]),
+      reads('aquaporin-4-antibody', [['positive', 0.05]]),
+      reads('mog-antibody', [['positive', 0.1]]),
+    ],
+    source: read('transverse-myelitis-2002'),
+  },
+  {
+    key: 'neuromyelitis-optica-spectrum-disorder',
+    group: 'immune',
+    label: 'Neuromyelitis optica spectrum disorder',
+    produces: [
+      at(['optic-nerve', 'optic-chiasm'], 'uncommon'),
+      at(['spinal-cord-transverse'], 'common'),
+      inKind(anyCord, 'uncommon'),
+      inKind(['multiple-sites', 'brainstem'], 'uncommon'),
+    ],
+    tempo: { hyperacute: 0.06, acute: 0.6, subacute: 0.28, chronic: 0.06 },
+    courses: { 'relapsing-remitting': 3 },
+    sex: { male: 0.3, female: 1.7 },
+    history: [
+      told(['lupus', 'sjogren-syndrome', 'myasthenia-gravis', 'family/autoimmune-disease'], 3, 0.97),
+      told(['resolved-deficit', 'similar-attacks-before'], 1.6, 1),
+      told(['tight-band', 'neuropathic-pain'], 1.4, 1),
+      told('visual-loss', 1.6, 1),
+      // The area postrema makes people vomit for days before.
+      told('vomiting', 2, 1),
+      told('hiccups', 8, 0.98),
+      told('optic-neuritis', 4, 0.9),
+    ],
+    values: [
+      ...(['mri-cervical-spine', 'mri-thoracic-spine', 'mri-whole-spine'] as const).map((result) =>
+        reads(result, [
+          ['cord-lesion-long', 5],
+          ['cord-lesion-short', 0.3],
+          ['cord-compression', 0.03],
+          ['normal', 0.2],
+        ]),
+      ),
+      reads('csf-oligoclonal-bands', [
+        ['positive', 0.4],
+        ['negative', 1.3],
+      ]),
+      reads(
+        'aquaporin-4-antibody',
+        [
+          ['positive', 80],
+          ['negative', 0.25],
+        ],
+        read('nmosd-2015'),
+      ),
+    ],
+    source: read('nmosd-2015'),
+  },
+  {
+    key: 'mog-antibody-disease',
+    group: 'immune',
+    label: 'Myelin oligodendrocyte glycoprotein antibody-associated disease',
+    mondo: mondo('MONDO:1040024', 'myelin oligodendrocyte glycoprotein antibody-associated disease'),
+    produces: [
+      at(['raised-intracranial-pressure', 'optic-chiasm'], 'rare'),
+      at(['optic-nerve'], 'uncommon'),
+      at(['spinal-cord-transverse', 'conus-medullaris'], 'uncommon'),
+      inKind(['cord', 'multiple-sites'], 'uncommon'),
+    ],
+    tempo: { hyperacute: 0.06, acute: 0.62, subacute: 0.27, chronic: 0.05 },
+    age: { from: 0, to: 50, outside: 0.4 },
+    history: [
+      told('optic-neuritis', 4, 0.95),
+      told(['preceding-infection', 'preceding-respiratory-infection', 'recent-vaccination'], 2, 0.95),
+      told(['fever', 'headache', 'seizure', 'eye-pain'], 1.5, 1),
+      told(['resolved-deficit', 'similar-attacks-before'], 1.5, 1),
+      told('bladder-disturbance', 1.3, 1),
+    ],
+    values: [
+      ...(['mri-cervical-spine', 'mri-thoracic-spine', 'mri-whole-spine'] as const).map((result) =>
+        reads(result, [
+          ['cord-lesion-long', 3],
+          ['cord-lesion-short', 1],
+          ['cord-compression', 0.03],
+        ]),
+      ),
+      reads('csf-oligoclonal-bands', [
+        ['positive', 0.3],
+        ['negative', 1.3],
+      ]),
+      reads('aquaporin-4-antibody', [['positive', 0.05]]),
+      reads('mog-antibody', [
+        ['positive', 40],
+        ['negative', 0.1],
+      ]),
+    ],
+    source: cordChapter,
+  },
+];
