@@ -152,7 +152,7 @@ describe('the command line', () => {
     const service = await startTestService();
     try {
       const load = async () => {
-        const args = [...command, 'load-demo', '--count', '12', '--seed', '5', '--to', service.url];
+        const args = [...command, 'load-demo', '--count', '40', '--seed', '5', '--to', service.url];
         const child = spawn(process.execPath, args, { cwd: root });
         let told = '';
         child.stderr.on('data', (chunk: Buffer) => {
@@ -162,7 +162,7 @@ describe('the command line', () => {
         return { code, told };
       };
       const first = await load();
-      expect(first.told).toMatch(/^12 invented exams kept, [1-9]\d* of them corrected, 0 refused/);
+      expect(first.told).toMatch(/^40 invented exams kept, [1-9]\d* of them corrected, 0 refused/);
       expect(first.code).toBe(0);
     } finally {
       await service.stop();

@@ -215,13 +215,39 @@ const questions: readonly Question[] = [
 ];
 
 const newStore = emptyStores();
+const howMany = 60;
 const invented = [
-  ...inventExams(simulationModel(createExamReader()), { count: 60, seed: 7, until: new Date('2026-01-01T00:00:00Z') }),
+  ...inventExams(simulationModel(createExamReader()), {
+    count: howMany,
+    seed: 7,
+    until: new Date('2026-01-01T00:00:00Z'),
+  }),
 ];
+const onBothSides = (rows: readonly object[]) => rows.map((row) => ({ ...row, side: 'both' }));
+/** What two of the questions ask for, which chance need not have drawn. Invented. */
+const polyneuropathyOfTheQuarter = {
+  examinedAt: '2025-05-06T09:30:00Z',
+  person: { ageYears: 61, sex: 'female' },
+  history: { onset: { pace: 'chronic', durationDays: 900 }, course: 'progressive' },
+  findings: {
+    sensation: onBothSides([
+      { modality: 'vibration', site: 'great-toe', result: 'absent' },
+      { modality: 'vibration', site: 'medial-malleolus', result: 'reduced' },
+      { modality: 'vibration', site: 'tibial-tuberosity', result: 'normal' },
+      { modality: 'pinprick', site: 'great-toe', result: 'reduced' },
+      { modality: 'light-touch', site: 'great-toe', result: 'reduced' },
+    ]),
+    reflexes: onBothSides([
+      { reflex: 'ankle', grade: '0' },
+      { reflex: 'knee', grade: '2' },
+    ]),
+  },
+} as const;
 /** The first exam has a red flag and urgent proposals; taken back, it counts nowhere. */
-const posted: readonly InventedExam[] = invented.map((one, index) =>
-  index === 0 ? { ...one, correction: { ...one.exam, status: 'entered-in-error' } } : one,
-);
+const posted: readonly InventedExam[] = invented.map((one, index) => {
+  if (index === 0) return { ...one, correction: { ...one.exam, status: 'entered-in-error' } };
+  return index === howMany - 1 ? { ...one, exam: { ...one.exam, ...polyneuropathyOfTheQuarter } } : one;
+});
 /** Some of the invented exams are taken back as well. */
 const takenBack = posted.filter(({ correction }) => correction?.status === 'entered-in-error').length;
 
@@ -266,7 +292,7 @@ describe.each(engines)('ten questions of an audit over invented exams on %s', (e
       compiledByBuild(),
     );
     const counts = await postExams(service.url, posted[Symbol.iterator](), () => {});
-    expect(counts).toMatchObject({ exams: 60, refused: 0 });
+    expect(counts).toMatchObject({ exams: howMany, refused: 0 });
     ways = waysOver(service.url);
     const states = engine === 'sqlite' ? 'view_table' : 'neuroexam.view_table';
     const isCurrent = `SELECT count(*) AS n FROM ${states} WHERE snapshot IS NOT NULL AND target IS NULL`;
@@ -275,7 +301,7 @@ describe.each(engines)('ten questions of an audit over invented exams on %s', (e
     for (;;) {
       if (
         (await isThere(isCurrent, 10)) &&
-        (await isThere(allExams(table), 60)) &&
+        (await isThere(allExams(table), howMany)) &&
         (await isThere(withdrawn, takenBack))
       )
         break;
