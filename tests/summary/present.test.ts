@@ -159,6 +159,11 @@ describe('findings in prose', () => {
     expect(findingClauses(findings)).toEqual(['no ptosis on either side']);
   });
 
+  it('says of a difference between two sides that there is none', () => {
+    const cranialNerves = [{ sign: 'anisocoria', side: 'both', present: false }];
+    expect(findingClauses(bedsideExam({ findings: { cranialNerves } }).findings)).toEqual(['no unequal pupils']);
+  });
+
   it('gives the reason why something was not tested', () => {
     const { findings } = bedsideExam({
       findings: {
