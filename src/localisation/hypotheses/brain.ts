@@ -295,7 +295,7 @@ const inflamedPaces = { hyperacute: 0.1, acute: 1.5, subacute: 1.5, chronic: 0.3
 const starvedPaces = { hyperacute: 0.05, acute: 0.8, subacute: 1.4, chronic: 0.7 } as const;
 
 /** Motor cells of the medulla die over weeks to years; no artery feeds those of both halves alone. Judged. */
-const bulbarPaces = { hyperacute: 0.2, acute: 0.5, subacute: 1, chronic: 1 } as const;
+const bulbarPaces = { hyperacute: 0.2, acute: 0.4, subacute: 1.2, chronic: 2 } as const;
 
 /** The motor tracts in the base of the brainstem fail by a closed small artery in most. Judged. */
 const basePaces = { hyperacute: 1.1, acute: 1.1, subacute: 0.6, chronic: 0.6 } as const;
