@@ -90,4 +90,32 @@ describe('patterns of the limbs that no single finding makes', () => {
     });
     expect([found?.site, found?.side]).toEqual(['midbrain-tegmentum', 'right']);
   });
+
+  it('thighs that are paralysed without pain speak against the cauda equina', () => {
+    const caudaAfter = (...told: readonly string[]) =>
+      localise(
+        bedsideExam({
+          history: { onset: { pace: 'acute' }, symptoms: claims('leg-weakness', ...told) },
+          findings: {
+            power: power({ 'hip-flexion': '0', 'knee-extension': '0', 'ankle-dorsiflexion': '0' }),
+            sphincters: [{ sign: 'urinary-retention', present: true }],
+          },
+        }),
+      ).localisations.find(({ site }) => site === 'cauda-equina');
+    expect(caudaAfter()?.against.some(({ text }) => text.includes('hip flexion'))).toBe(true);
+    expect(caudaAfter('back-pain')?.against.some(({ text }) => text.includes('hip flexion'))).toBe(false);
+  });
+
+  it('confusion speaks against a blocked junction', () => {
+    const findings = {
+      higherFunction: [{ sign: 'confusion', present: true }],
+      cranialNerves: [
+        { sign: 'ptosis', side: 'both', present: true },
+        { sign: 'nasal-speech', present: true },
+      ],
+    };
+    const { localisations } = localise(bedsideExam({ history: { onset: { pace: 'acute' } }, findings }));
+    const blocked = localisations.find(({ kind }) => kind === 'junction');
+    expect(blocked?.against.some(({ because }) => because.includes('leaves the mind clear'))).toBe(true);
+  });
 });

@@ -294,6 +294,9 @@ const inflamedPaces = { hyperacute: 0.1, acute: 1.5, subacute: 1.5, chronic: 0.3
 /** Want of thiamine shows over days to weeks, and no artery closes. Adams and Victor, Wernicke disease (recalled); figures judged. */
 const starvedPaces = { hyperacute: 0.05, acute: 0.8, subacute: 1.4, chronic: 0.7 } as const;
 
+/** Motor cells of the medulla die over weeks to years; no artery feeds those of both halves alone. Judged. */
+const bulbarPaces = { hyperacute: 0.2, acute: 0.4, subacute: 1.2, chronic: 2 } as const;
+
 /** The motor tracts in the base of the brainstem fail by a closed small artery in most. Judged. */
 const basePaces = { hyperacute: 1.1, acute: 1.1, subacute: 0.6, chronic: 0.6 } as const;
 
@@ -354,7 +357,10 @@ const brainstemLesions: readonly TerritoryLesion[] = [
   at('brainstem', 'medulla-lateral', medulla['medulla-lateral-lower'], 0.09),
   at('brainstem', 'medulla-half', medulla['medulla-half'], 0.04),
   at('brainstem', 'medulla-half', medulla['medulla-half-below-the-crossing'], 0.03),
-  at('brainstem', 'bulbar-motor-nuclei', medulla['bulbar-motor-nuclei'], 0.15, 'midline'),
+  {
+    ...at('brainstem', 'bulbar-motor-nuclei', medulla['bulbar-motor-nuclei'], 0.15, 'midline'),
+    paces: bulbarPaces,
+  },
   { ...at('brainstem', 'brainstem-diffuse', brainstem['brainstem-diffuse'], 0.12, 'midline'), paces: spreadingPaces },
   {
     ...at('brainstem', 'brainstem-diffuse', brainstem['brainstem-one-side-more'], 0.1, 'midline'),

@@ -286,8 +286,24 @@ const forms: readonly Form[] = [
       ['lower-face', 0.95],
       ['upper-face', 0.95],
       ['swallowing', 0.12],
+      ['speech-articulation', 0.4],
     ],
     source: guideline,
+  },
+  {
+    // Throat, face and eyes on both sides while the limbs are spared: Wakerley and Yuki 2015, polyneuritis cranialis (recalled).
+    ...throatNeckAndArms,
+    variant: 'cranial-nerves-alone',
+    share: 0.006,
+    motor: limbs(0.02, 0.04, 0.02, 0.08),
+    signs: [
+      ...throatNeckAndArms.signs,
+      ['lower-face', 0.75],
+      ['upper-face', 0.7],
+      ['oculomotor', 0.3],
+      ['tongue', 0.25],
+    ],
+    reflex: { arm: 0.2, leg: 0.25 },
   },
   {
     // Spindle afferents and eye-muscle nerves; strength and feeling are kept.
@@ -310,6 +326,7 @@ const forms: readonly Form[] = [
       ['lower-face', 0.3],
       ['upper-face', 0.3],
       ['swallowing', 0.2],
+      ['speech-articulation', 0.08],
     ],
     source: guideline,
   },
@@ -345,6 +362,9 @@ const forms: readonly Form[] = [
       ['lower-face', 0.55],
       ['upper-face', 0.55],
       ['swallowing', 0.5],
+      ['speech-articulation', 0.4],
+      ['palate', 0.3],
+      ['voice', 0.2],
       ['breathing', 0.3],
     ],
     source: guideline,

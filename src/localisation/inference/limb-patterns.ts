@@ -245,6 +245,38 @@ function legBeforeArmShifts({ findings }: Exam): readonly Shift[] {
   return [shiftBy(first, { applies: outerFace, factor: legFromOuterFace, because })];
 }
 
+/** Grade of power up to which a movement of the thigh counts as lost, and the odds of the cauda equina without pain. Judged. */
+const lostThighs = { grade: 2, cauda: 0.3 } as const;
+const ofTheThigh: ReadonlySet<string> = new Set(['hip-flexion', 'knee-extension']);
+const painOfRoots: ReadonlySet<string> = new Set([
+  'back-pain',
+  'night-spinal-pain',
+  'radicular-leg-pain',
+  'bilateral-leg-pain',
+  'leg-pain',
+  'thigh-pain',
+  'neurogenic-claudication',
+]);
+
+/**
+ * Both thighs are paralysed and nothing hurts: what takes the cauda equina up to the roots of the thighs hurts in back and
+ * legs, while a cord that is struck may be limp and painless. Source: Brazis, cauda equina and conus (recalled).
+ */
+function painlessParaplegiaShifts({ findings, history }: Exam): readonly Shift[] {
+  const lost = findings.filter(
+    ({ abnormal, item: { probe }, value }) =>
+      abnormal &&
+      probe.kind === 'movement' &&
+      ofTheThigh.has(probe.movement) &&
+      Number.parseInt(String(value), 10) <= lostThighs.grade,
+  );
+  const [first] = lost;
+  if (first === undefined || sidesOf(lost).size < 2) return [];
+  if (history.length === 0 || history.some(({ key, present }) => present && painOfRoots.has(key))) return [];
+  const because = 'both thighs are paralysed without pain, and roots torn or pressed as high as that hurt';
+  return [shiftBy(first, { applies: kinds('cauda-equina'), factor: lostThighs.cauda, because })];
+}
+
 const regionOf = (probe: Finding['item']['probe']): string | undefined =>
   probe.kind === 'movement' ? movementTable.get(probe.movement)?.region : undefined;
 
@@ -262,5 +294,6 @@ export function limbPatternShifts(exam: Exam): readonly Shift[] {
     ...hemiparesisShifts(exam),
     ...hemiataxiaShifts(exam),
     ...legBeforeArmShifts(exam),
+    ...painlessParaplegiaShifts(exam),
   ];
 }

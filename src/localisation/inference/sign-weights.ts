@@ -204,6 +204,16 @@ const sleepOrSilence: ReadonlySet<string> = new Set([
   'neglect',
 ]);
 const belowTheBrain = kinds('cord', 'root', 'cauda-equina', 'plexus', 'nerve', 'polyneuropathy', 'muscle');
+/** Blocked junctions leave the mind clear until breathing fails. Odds in the confused; judged. */
+const confusedFromTheJunction = 0.6;
+const confusion: ReadonlySet<string> = new Set([
+  'confusion',
+  'inattention',
+  'disorientation',
+  'hallucinations',
+  'coma',
+]);
+const junction = kinds('junction');
 
 function comaShift({ findings }: Exam): readonly Shift[] {
   const found = findings.filter(({ abnormal }) => abnormal);
@@ -219,6 +229,13 @@ function comaShift({ findings }: Exam): readonly Shift[] {
       because: 'nothing below the brainstem makes people sleepy or takes away words and attention',
     }),
   ];
+}
+
+function confusedShift({ findings }: Exam): readonly Shift[] {
+  const confused = findings.find(({ abnormal, item }) => abnormal && confusion.has(item.key));
+  if (confused === undefined) return [];
+  const because = 'a blocked junction leaves the mind clear';
+  return [shiftBy(confused, { applies: junction, factor: confusedFromTheJunction, because })];
 }
 
 /**
@@ -335,6 +352,7 @@ export function signShifts(exam: Exam): readonly Shift[] {
     ...oneHalfShifts(exam),
     ...spasmShift(exam),
     ...comaShift(exam),
+    ...confusedShift(exam),
     ...hallmarkShifts(exam),
     ...retractionShift(exam),
     ...clearMindShift(exam),
