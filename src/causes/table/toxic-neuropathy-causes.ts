@@ -185,7 +185,7 @@ export const toxicNeuropathyCauses: readonly Cause[] = [
     ],
     tempo: tempos.subacuteOrChronic,
     history: [
-      told(['joint-pain', 'headache', 'fatigue', 'constipation'], 1.3, 1),
+      told(['joint-pain', 'headache', 'fatigue'], 1.3, 1),
       told(['lead', 'other-heavy-metal'], 10, 0.3),
       // Of lead in paint, water or a remedy few know; colic tells.
       told(['lead', 'other-heavy-metal', 'abdominal-pain'], 4, 0.1),
@@ -241,7 +241,7 @@ export const toxicNeuropathyCauses: readonly Cause[] = [
     tempo: tempos.acute,
     history: [
       told(['cognitive-change', 'muscle-pain', 'behaviour-change'], 1.3, 1),
-      told(['seizure', 'constipation'], 1.5, 1),
+      told('seizure', 1.5, 1),
       told(['thallium', 'other-heavy-metal'], 4, 0.3),
       // Who was poisoned seldom knows of it: the hair that falls out tells.
       told(['thallium', 'other-heavy-metal', 'hair-loss'], 15, 0.08),
