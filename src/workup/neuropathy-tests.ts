@@ -36,6 +36,12 @@ function isAxonal(facts: BedsideFacts): boolean {
   return facts.query.result('nerve-conduction-pattern')?.value === 'axonal';
 }
 
+/** Hands or feet that drop, as far as nothing speaks for the upper motor neuron. */
+function dropsLimply({ query, upperMotorSigns }: BedsideFacts): boolean {
+  const drops = ['inspection/foot-drop', 'inspection/wrist-drop', 'inspection/finger-drop'];
+  return query.abnormal(drops).length > 0 && upperMotorSigns.length === 0;
+}
+
 /** Tests for disease of many nerves, of roots and nerves together, and of ganglia. */
 export const neuropathyTests: readonly WorkupRule[] = [
   // Polyneuropathy
@@ -55,6 +61,32 @@ export const neuropathyTests: readonly WorkupRule[] = [
     priority: 'routine',
     because: 'shows which nerves suffer, and whether axon or myelin',
     source: emgBook,
+  },
+  {
+    tests: ['nerve-conduction-study', 'electromyography'],
+    kinds: [
+      'polyneuropathy',
+      'multiple-nerves',
+      'polyradiculoneuropathy',
+      'anterior-horn',
+      'motor-neuron-system',
+      'root',
+    ],
+    when: dropsLimply,
+    tier: 2,
+    priority: 'routine',
+    because: 'a hand or foot that drops: nerve, root, anterior horn or muscle',
+    source: emgBook,
+  },
+  {
+    tests: ['heavy-metals'],
+    kinds: ['polyneuropathy', 'multiple-nerves', 'anterior-horn', 'motor-neuron-system', 'cord', 'nerve', 'muscle'],
+    when: (facts) =>
+      dropsLimply(facts) && facts.told('abdominal-pain').length > 0 && facts.exam.onset.pace !== 'hyperacute',
+    tier: 2,
+    priority: 'routine',
+    because: 'colic with hands or feet that drop: lead',
+    source: recalled('adams-victor', 'neuropathies of metals'),
   },
   {
     tests: ['nerve-conduction-study', 'anti-ro-antibody', 'paraneoplastic-antibodies'],

@@ -116,6 +116,25 @@ describe('proposed investigations', () => {
     expect(items.slice(0, 2).map((item) => item.key)).toEqual(['nerve-conduction-study', 'electromyography']);
   });
 
+  it('look for lead where both wrists drop after colic, and for the gene where chorea or ataxia runs in the family', () => {
+    const keysOf = (exam: Exam, localisation: Localisation) => workupOf(exam, localisation).map((item) => item.key);
+    const wrists = bedsideExam({
+      findings: { inspection: [{ sign: 'wrist-drop', present: true, side: 'both' }] },
+      history: { ...chronic, symptoms: [{ key: 'abdominal-pain', present: true }] },
+    });
+    expect(keysOf(wrists, localised(site('motor-polyneuropathy', 'polyneuropathy')))).toContain('heavy-metals');
+    const dystonic = (family: string) =>
+      keysOf(
+        bedsideExam({
+          findings: { involuntaryMovements: [{ sign: 'dystonia', site: 'neck', present: true }] },
+          history: { ...chronic, family: [{ key: family, present: true }] },
+        }),
+        localised(site('hyperkinetic-syndrome', 'basal-ganglia')),
+      );
+    expect(dystonic('chorea')).toContain('huntingtin-gene');
+    expect(dystonic('ataxia')).toContain('ataxia-genes');
+  });
+
   // Potassium paralyses within hours, and a spastic or limp picture does not tell it from the cord.
   it('measure potassium where all limbs went weak within days', () => {
     const power = (['left', 'right'] as const).flatMap((side) =>

@@ -203,15 +203,9 @@ export const brainInflammationCauses: readonly Cause[] = [
     signs: [
       shows(['higher-function/memory-impairment', 'higher-function/hallucinations'], 2.5, 0.6),
       shows(['higher-function/catatonia'], 4, 1),
-      shows(
-        [
-          'involuntary-movements/orofacial-dyskinesia',
-          'involuntary-movements/dystonia',
-          'involuntary-movements/chorea',
-        ],
-        5,
-        0.85,
-      ),
+      shows(['involuntary-movements/orofacial-dyskinesia', 'involuntary-movements/chorea'], 5, 0.85),
+      // Dystonia comes with disturbed mind and seizures; alone it is another disease.
+      shows(['involuntary-movements/dystonia'], 1.5, 1),
       shows(['autonomic/blood-pressure-lability'], 2, 0.95),
       shows(['higher-function/mutism'], 1.6, 1),
     ],

@@ -48,6 +48,8 @@ export const cognitiveDeclineCauses: readonly Cause[] = [
         0.1,
         1.1,
       ),
+      // Walking is kept for years.
+      shows(['gait/unable-to-walk'], 0.5, 1),
       shows(['involuntary-movements/asterixis'], 0.2, 1),
     ],
     values: [atrophy, reads('eeg', [['status-epilepticus', 0.1]])],

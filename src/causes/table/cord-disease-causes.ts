@@ -257,7 +257,9 @@ export const cordDiseaseCauses: readonly Cause[] = [
     key: 'konzo-or-lathyrism',
     group: 'toxic',
     label: 'Konzo or lathyrism',
-    produces: [at(['spinal-cord-lateral', 'upper-motor-neuron-system'], 'rare')],
+    produces: [
+      at(['spinal-cord-lateral', 'upper-motor-neuron-system', 'spinal-cord-transverse', 'optic-nerve'], 'rare'),
+    ],
     // The legs stiffen within hours, often on a walk, and then stay as they are.
     tempo: { hyperacute: 0.3, acute: 0.5, subacute: 0.16, chronic: 0.04 },
     courses: { static: 3, progressive: 0.3 },
@@ -265,7 +267,9 @@ export const cordDiseaseCauses: readonly Cause[] = [
     history: [
       told('family/similar-disorder', 2, 1),
       told(['bladder-disturbance', 'numbness', 'back-pain'], 0.4, 1.1),
-      told('travel', 5, 0.1),
+      told('travel', 3, 0.4),
+      // Who lives where it is met has not travelled, but has gone hungry.
+      told(['travel', 'malnutrition', 'vegan-diet'], 1.7, 0.08),
       told(['malnutrition', 'vegan-diet'], 5, 0.4),
     ],
     source: cordChapter,

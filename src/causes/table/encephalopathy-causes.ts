@@ -192,6 +192,8 @@ export const encephalopathyCauses: readonly Cause[] = [
         2,
         0.95,
       ),
+      // White matter may suffer years after it was begun.
+      told(['tacrolimus', 'methotrexate'], 2, 1),
       told(['lead', 'manganese', 'other-heavy-metal', 'arsenic', 'thallium', 'nitrous-oxide'], 3, 1),
       told('chronic-kidney-disease', 1.4, 1),
       told('visual-loss', 0.6, 1),

@@ -1,5 +1,5 @@
 import { commonPractice, recalled } from '../../kernel/cite.ts';
-import { at, type Cause, mondo, reads, shows, tempos, told } from './cause.ts';
+import { at, type Cause, inKind, mondo, reads, shows, tempos, told } from './cause.ts';
 
 const positiveSigns = recalled('functional-signs-2014', 'positive signs');
 const background = told(['functional-disorder'], 5, 0.95);
@@ -153,7 +153,13 @@ export const functionalCauses: readonly Cause[] = [
     key: 'pain-limited-weakness',
     group: 'functional',
     label: 'Weakness from pain or effort, without a lesion',
-    produces: [at(['not-anatomical'], 'uncommon'), at(['no-lesion'], 'common')],
+    produces: [
+      at(['not-anatomical'], 'uncommon'),
+      at(['no-lesion'], 'common'),
+      // Strength that pain withholds looks like disease of a plexus, of roots or of the muscles of hip and shoulder.
+      at(['proximal-myopathy', 'brachial-plexus', 'lumbar-plexus', 'lumbosacral-plexus', 'upper-trunk'], 'rare'),
+      inKind(['root'], 'rare'),
+    ],
     tempo: tempos.any,
     history: [
       told(['fever', 'leg-weakness', 'bladder-disturbance', 'saddle-numbness', 'cancer', 'weight-loss'], 0.1, 1.1),

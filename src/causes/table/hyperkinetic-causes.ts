@@ -28,6 +28,8 @@ export const hyperkineticCauses: readonly Cause[] = [
     age: { from: 20, to: 65, outside: 0.3 },
     history: [
       told(['family/chorea', 'family/similar-disorder'], 8, 0.2),
+      // Chorea that runs in a family is this disease in nine of ten.
+      told('family/chorea', 2.5, 1),
       told('family/dementia', 2, 1),
       told(['behaviour-change', 'cognitive-change', 'psychiatric-disorder'], 2.5, 0.5),
       told(dopamineBlockers, 0.5, 1.1),

@@ -247,11 +247,9 @@ export const junctionCauses: readonly Cause[] = [
     ],
     signs: [
       shows(pupilsSeen, 8, 0.5),
-      shows(
-        ['autonomic/dry-mouth', 'autonomic/ileus', 'sphincters/urinary-retention', 'sphincters/constipation'],
-        3,
-        0.6,
-      ),
+      shows(['autonomic/dry-mouth', 'autonomic/ileus', 'sphincters/constipation'], 3, 0.6),
+      // Weak limbs with a full bladder are of the cord far more often.
+      shows(['sphincters/urinary-retention'], 1.3, 0.9),
       shows(['autonomic/fever'], 0.2, 1.2),
     ],
     values: [

@@ -9,6 +9,7 @@ import {
   mondo,
   reads,
   shows,
+  sided,
   tempos,
   told,
 } from './cause.ts';
@@ -179,15 +180,20 @@ export const toxicNeuropathyCauses: readonly Cause[] = [
       at(['radial-nerve-spiral-groove', 'multiple-mononeuropathy'], 'rare'),
       at(['motor-polyneuropathy'], 'uncommon'),
       at(['length-dependent-polyneuropathy', 'posterior-interosseous-nerve', 'lower-motor-neuron-system'], 'rare'),
+      // Wrists that drop on both sides are taken for disease of the cord, of motor neurons or of the forearm.
+      at(['spinal-cord-central', 'motor-neuron-system', 'distal-myopathy', 'radial-nerve-axilla'], 'rare'),
     ],
     tempo: tempos.subacuteOrChronic,
     history: [
       told(['joint-pain', 'headache', 'fatigue'], 1.3, 1),
-      told(['lead', 'other-heavy-metal'], 30, 0.1),
-      told('abdominal-pain', 3, 0.7),
+      told(['lead', 'other-heavy-metal'], 10, 0.3),
+      // Of lead in paint, water or a remedy few know; colic tells.
+      told(['lead', 'other-heavy-metal', 'abdominal-pain'], 4, 0.1),
+      told('abdominal-pain', 2, 0.7),
       told(['numbness', 'paraesthesiae'], 0.7, 1.2),
     ],
     signs: [shows(['inspection/wrist-drop', 'inspection/finger-drop'], 4, 0.7), noOldDeformity],
+    sides: [sided(['inspection/wrist-drop', 'inspection/finger-drop'], { one: 0.6, both: 2 })],
     quantities: [
       atLeast('lead', 2.4, 'umol/L', 15, 0.1, recalled('adams-victor', 'lead: 50 micrograms per decilitre')),
       // Anaemia with it is usual.
@@ -200,10 +206,14 @@ export const toxicNeuropathyCauses: readonly Cause[] = [
     key: 'arsenic-neuropathy',
     group: 'toxic',
     label: 'Arsenic neuropathy',
-    produces: [at(lengthDependent, 'rare'), inKind(['polyradiculoneuropathy'], 'rare')],
+    produces: [
+      at([...lengthDependent, 'motor-polyneuropathy', 'small-fibre-polyneuropathy'], 'rare'),
+      inKind(['polyradiculoneuropathy', 'ganglion'], 'rare'),
+      at(['diffuse-encephalopathy', 'spinal-cord-posterior'], 'rare'),
+    ],
     tempo: tempos.acuteOrSubacute,
     history: [
-      told(['fatigue', 'hair-loss'], 1.3, 1),
+      told(['fatigue', 'hair-loss', 'cognitive-change'], 1.3, 1),
       told(['arsenic', 'other-heavy-metal'], 40, 0.1),
       told(['vomiting', 'abdominal-pain', 'preceding-gastroenteritis'], 2.5, 0.6),
       told(['burning-feet', 'neuropathic-pain', 'foot-pain'], 2, 0.6),
@@ -224,12 +234,18 @@ export const toxicNeuropathyCauses: readonly Cause[] = [
     produces: [
       at([...lengthDependent, 'small-fibre-polyneuropathy'], 'rare'),
       inKind(['polyradiculoneuropathy'], 'rare'),
+      // It strikes brain, cranial nerves and the nerves of the heart as well.
+      at(['diffuse-encephalopathy', 'hyperkinetic-syndrome', 'optic-nerve', 'autonomic-neuropathy'], 'rare'),
+      at(['motor-polyneuropathy', 'brainstem-diffuse', 'raised-intracranial-pressure'], 'rare'),
     ],
     tempo: tempos.acute,
     history: [
-      told(['cognitive-change', 'muscle-pain'], 1.3, 1),
-      told(['thallium', 'other-heavy-metal'], 40, 0.1),
-      told('hair-loss', 20, 0.2),
+      told(['cognitive-change', 'muscle-pain', 'behaviour-change'], 1.3, 1),
+      told('seizure', 1.5, 1),
+      told(['thallium', 'other-heavy-metal'], 4, 0.3),
+      // Who was poisoned seldom knows of it: the hair that falls out tells.
+      told(['thallium', 'other-heavy-metal', 'hair-loss'], 15, 0.08),
+      told('hair-loss', 3, 0.3),
       told(['neuropathic-pain', 'burning-feet', 'foot-pain'], 2, 0.4),
       told(['vomiting', 'abdominal-pain'], 2, 0.7),
     ],
@@ -244,7 +260,10 @@ export const toxicNeuropathyCauses: readonly Cause[] = [
     key: 'organic-solvent-neuropathy',
     group: 'toxic',
     label: 'Neuropathy from hexane, acrylamide or another solvent',
-    produces: [inKind(['polyradiculoneuropathy'], 'rare'), at([...lengthDependent, 'motor-polyneuropathy'], 'rare')],
+    produces: [
+      inKind(['polyradiculoneuropathy'], 'rare'),
+      at([...lengthDependent, 'motor-polyneuropathy', 'lower-motor-neuron-system', 'spinal-cord-lateral'], 'rare'),
+    ],
     tempo: tempos.subacute,
     courses: { progressive: 1.2, improving: 1.2 },
     history: [told('organic-solvents', 40, 0.03)],
@@ -257,7 +276,13 @@ export const toxicNeuropathyCauses: readonly Cause[] = [
     key: 'organophosphate-delayed-neuropathy',
     group: 'toxic',
     label: 'Delayed neuropathy from organophosphate',
-    produces: [at(['motor-polyneuropathy', 'length-dependent-polyneuropathy', 'spinal-cord-lateral'], 'rare')],
+    produces: [
+      at(['motor-polyneuropathy', 'length-dependent-polyneuropathy', 'spinal-cord-lateral'], 'rare'),
+      // Feet and hands first, then spasticity as the nerves recover.
+      at(['lower-motor-neuron-system', 'motor-neuron-system', 'upper-motor-neuron-system'], 'rare'),
+      at(['spinal-cord-transverse', 'distal-myopathy', 'proximal-myopathy'], 'rare'),
+      inKind(['polyradiculoneuropathy'], 'rare'),
+    ],
     tempo: tempos.acuteOrSubacute,
     history: [
       told(['leg-weakness', 'ascending-weakness'], 1.3, 1),

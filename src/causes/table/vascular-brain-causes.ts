@@ -144,7 +144,7 @@ export const vascularBrainCauses: readonly Cause[] = [
     age: { from: 15, to: 60, outside: 0.15 },
     history: [
       // Headache or neck pain in 65 to 95 %.
-      told(['neck-pain', ...anyHeadache, 'facial-pain', 'eye-pain'], 3, 0.15),
+      told(['neck-pain', ...anyHeadache, 'facial-pain', 'eye-pain', 'neck-trauma'], 3, 0.15),
       told('neck-pain', 4, 0.7),
       told(['neck-trauma', 'trauma'], 6, 0.7),
       told('migraine', 1.5, 0.95),
