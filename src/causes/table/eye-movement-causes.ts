@@ -1,5 +1,6 @@
 import { fromMemory, read, recalled } from '../../kernel/cite.ts';
 import { at, atLeast, type Cause, reads, shows, sided, tempos, told, under } from './cause.ts';
+import { eyeMusclePalsies } from './sided-signs.ts';
 
 const ophthalmology = recalled('brazis', 'ocular motor system');
 const anyHeadache = ['headache', 'new-headache', 'morning-headache', 'eye-pain', 'facial-pain'];
@@ -50,18 +51,7 @@ export const eyeMovementCauses: readonly Cause[] = [
       shows(['cranial-nerves/facial-numbness', 'cranial-nerves/horner-syndrome', ...bulgingEye], 0.08, 1.1),
       shows(['cranial-nerves/optic-disc-swelling'], 0.1, 1.1),
     ],
-    sides: [
-      sided(
-        [
-          'cranial-nerves/third-nerve-palsy',
-          'cranial-nerves/fourth-nerve-palsy',
-          'cranial-nerves/sixth-nerve-palsy',
-          'cranial-nerves/eye-abduction-weakness',
-          'cranial-nerves/ptosis',
-        ],
-        { one: 1, both: 0.08 },
-      ),
-    ],
+    sides: [sided(eyeMusclePalsies, { one: 1, both: 0.08 })],
     quantities: [
       atLeast('csf-white-cells', 5, '10*6/L', 0.2, 1.1),
       atLeast('hba1c', 6.5, '%', 2, 0.9),
@@ -311,18 +301,7 @@ export const eyeMovementCauses: readonly Cause[] = [
       told('weight-loss', 0.7, 1),
     ],
     signs: [shows(['autonomic/fever'], 0.3, 1.05), shows(bulgingEye, 1.1, 0.95)],
-    sides: [
-      sided(
-        [
-          'cranial-nerves/third-nerve-palsy',
-          'cranial-nerves/fourth-nerve-palsy',
-          'cranial-nerves/sixth-nerve-palsy',
-          'cranial-nerves/eye-abduction-weakness',
-          'cranial-nerves/ptosis',
-        ],
-        { one: 1, both: 0.3 },
-      ),
-    ],
+    sides: [sided(eyeMusclePalsies, { one: 1, both: 0.3 })],
     quantities: [atLeast('crp', 50, 'mg/L', 0.4, 1.2)],
     values: [
       reads('mri-brain', [

@@ -1,5 +1,6 @@
 import { recalled } from '../../kernel/cite.ts';
 import { at, atLeast, type Cause, mondo, reads, shows, showsAt, sided, tempos, told, under } from './cause.ts';
+import { movementsInExcess } from './sided-signs.ts';
 
 const hyperkinetic = 'hyperkinetic-syndrome';
 const movementChapter = recalled('adams-victor', 'disorders of movement and posture');
@@ -52,17 +53,7 @@ export const hyperkineticCauses: readonly Cause[] = [
         0.9,
       ),
     ],
-    sides: [
-      sided(
-        [
-          'involuntary-movements/chorea',
-          'involuntary-movements/hemiballism',
-          'involuntary-movements/athetosis',
-          'involuntary-movements/dystonia',
-        ],
-        { one: 0.25, both: 1.3 },
-      ),
-    ],
+    sides: [sided(movementsInExcess, { one: 0.25, both: 1.3 })],
     values: [
       reads('genetic-test', [
         ['negative', 0.05],
@@ -99,17 +90,7 @@ export const hyperkineticCauses: readonly Cause[] = [
       shows(dystonia, 2, 0.7),
       shows(['cranial-nerves/dysarthria', 'cranial-nerves/cerebellar-dysarthria', 'cranial-nerves/drooling'], 2, 0.7),
     ],
-    sides: [
-      sided(
-        [
-          'involuntary-movements/chorea',
-          'involuntary-movements/hemiballism',
-          'involuntary-movements/athetosis',
-          'involuntary-movements/dystonia',
-        ],
-        { one: 0.8, both: 1.1 },
-      ),
-    ],
+    sides: [sided(movementsInExcess, { one: 0.8, both: 1.1 })],
     quantities: [
       under('caeruloplasmin', 0.2, 'g/L', 12, 0.1, recalled('adams-victor', 'caeruloplasmin under 0.2 g/L')),
     ],
@@ -134,17 +115,7 @@ export const hyperkineticCauses: readonly Cause[] = [
       told('family/autoimmune-disease', 1.2, 1),
     ],
     signs: [shows(chorea, 3, 0.1)],
-    sides: [
-      sided(
-        [
-          'involuntary-movements/chorea',
-          'involuntary-movements/hemiballism',
-          'involuntary-movements/athetosis',
-          'involuntary-movements/dystonia',
-        ],
-        { one: 0.8, both: 1.1 },
-      ),
-    ],
+    sides: [sided(movementsInExcess, { one: 0.8, both: 1.1 })],
     source: movementChapter,
   },
   {
@@ -163,17 +134,7 @@ export const hyperkineticCauses: readonly Cause[] = [
       shows(['involuntary-movements/orofacial-dyskinesia'], 5, 0.3),
       shows(['involuntary-movements/akathisia'], 2, 0.95),
     ],
-    sides: [
-      sided(
-        [
-          'involuntary-movements/chorea',
-          'involuntary-movements/hemiballism',
-          'involuntary-movements/athetosis',
-          'involuntary-movements/dystonia',
-        ],
-        { one: 0.4, both: 1.2 },
-      ),
-    ],
+    sides: [sided(movementsInExcess, { one: 0.4, both: 1.2 })],
     source: movementChapter,
   },
   {
@@ -198,17 +159,7 @@ export const hyperkineticCauses: readonly Cause[] = [
     tempo: tempos.chronic,
     history: [told('levodopa', 30, 0.02), told('fluctuating-symptoms', 2, 0.8)],
     signs: [shows(chorea, 2, 0.6), shows(['involuntary-movements/bradykinesia', 'tone/upper-limb'], 2, 0.7)],
-    sides: [
-      sided(
-        [
-          'involuntary-movements/chorea',
-          'involuntary-movements/hemiballism',
-          'involuntary-movements/athetosis',
-          'involuntary-movements/dystonia',
-        ],
-        { one: 0.8, both: 1.1 },
-      ),
-    ],
+    sides: [sided(movementsInExcess, { one: 0.8, both: 1.1 })],
     source: movementChapter,
   },
   {
@@ -228,17 +179,7 @@ export const hyperkineticCauses: readonly Cause[] = [
       told('rapid-glucose-control', 1.5, 1),
     ],
     signs: [shows(chorea, 6, 0.05)],
-    sides: [
-      sided(
-        [
-          'involuntary-movements/chorea',
-          'involuntary-movements/hemiballism',
-          'involuntary-movements/athetosis',
-          'involuntary-movements/dystonia',
-        ],
-        { one: 1.6, both: 0.4 },
-      ),
-    ],
+    sides: [sided(movementsInExcess, { one: 1.6, both: 0.4 })],
     quantities: [
       atLeast('glucose-random', 15, 'mmol/L', 12, 0.1),
       atLeast('glucose-fasting', 11, 'mmol/L', 10, 0.15),

@@ -1,5 +1,6 @@
 import { recalled } from '../../kernel/cite.ts';
 import { at, type Cause, reads, shows, sided, tempos, told } from './cause.ts';
+import { eyeMusclePalsies, signsOfAnOpticNerve } from './sided-signs.ts';
 
 const localization = recalled('brazis', 'visual pathways');
 const discSwelling = ['cranial-nerves/optic-disc-swelling'];
@@ -41,17 +42,7 @@ export const opticCompressionCauses: readonly Cause[] = [
       shows(['inspection/cafe-au-lait-spots', 'inspection/neurofibromas'], 5, 0.98),
       shows(['cranial-nerves/altitudinal-field-defect'], 0.6, 1.05),
     ],
-    sides: [
-      sided(
-        [
-          'cranial-nerves/reduced-visual-acuity',
-          'cranial-nerves/central-scotoma',
-          'cranial-nerves/optic-disc-pallor',
-          'cranial-nerves/monocular-field-defect',
-        ],
-        { one: 1.3, both: 0.4 },
-      ),
-    ],
+    sides: [sided(signsOfAnOpticNerve, { one: 1.3, both: 0.4 })],
     values: [massOnScan],
     source: localization,
   },
@@ -131,18 +122,7 @@ export const opticCompressionCauses: readonly Cause[] = [
       ),
       shows(['higher-function/drowsiness'], 2, 0.9),
     ],
-    sides: [
-      sided(
-        [
-          'cranial-nerves/third-nerve-palsy',
-          'cranial-nerves/fourth-nerve-palsy',
-          'cranial-nerves/sixth-nerve-palsy',
-          'cranial-nerves/eye-abduction-weakness',
-          'cranial-nerves/ptosis',
-        ],
-        { one: 0.9, both: 2 },
-      ),
-    ],
+    sides: [sided(eyeMusclePalsies, { one: 0.9, both: 2 })],
     quantities: [
       {
         result: 'cortisol',

@@ -1,6 +1,7 @@
 import { fromMemory, read, recalled } from '../../kernel/cite.ts';
 import { anyHeadache } from './brain-sites.ts';
 import { at, atLeast, atRoot, type Cause, inKind, reads, shows, sided, tempos, told } from './cause.ts';
+import { eyeMusclePalsies } from './sided-signs.ts';
 
 const cordChapter = recalled('adams-victor', 'diseases of the spinal cord');
 const plexusChapter = recalled('preston-shapiro', 'plexopathies');
@@ -446,18 +447,7 @@ export const rarerCauses: readonly Cause[] = [
       told(['diabetes-mellitus', 'hypertension', 'cancer', 'head-injury', 'trauma'], 0.4, 1.1),
       told(['headache', 'new-headache', 'eye-pain', 'vomiting'], 0.6, 1.1),
     ],
-    sides: [
-      sided(
-        [
-          'cranial-nerves/third-nerve-palsy',
-          'cranial-nerves/fourth-nerve-palsy',
-          'cranial-nerves/sixth-nerve-palsy',
-          'cranial-nerves/eye-abduction-weakness',
-          'cranial-nerves/ptosis',
-        ],
-        { one: 1, both: 0.3 },
-      ),
-    ],
+    sides: [sided(eyeMusclePalsies, { one: 1, both: 0.3 })],
     source: recalled('fourth-nerve-2018', 'no cause found in a share'),
   },
   {

@@ -1,5 +1,6 @@
 import { fromMemory, recalled } from '../../kernel/cite.ts';
 import { at, atLeast, type Cause, mondo, reads, shows, sided, tempos, told } from './cause.ts';
+import { signsOfAnOpticNerve } from './sided-signs.ts';
 
 const localization = recalled('brazis', 'visual pathways');
 const ischaemicOptic = recalled('ischaemic-optic-2009');
@@ -58,17 +59,7 @@ export const visualCauses: readonly Cause[] = [
       shows(['inspection/proptosis', 'cranial-nerves/bitemporal-hemianopia'], 0.1, 1.02),
       shows(discPallor, 0.5, 1.1),
     ],
-    sides: [
-      sided(
-        [
-          'cranial-nerves/reduced-visual-acuity',
-          'cranial-nerves/central-scotoma',
-          'cranial-nerves/optic-disc-pallor',
-          'cranial-nerves/monocular-field-defect',
-        ],
-        { one: 1.2, both: 0.5 },
-      ),
-    ],
+    sides: [sided(signsOfAnOpticNerve, { one: 1.2, both: 0.5 })],
     values: [
       reads('mri-brain', [
         ['demyelinating-lesions', 8],
@@ -120,17 +111,7 @@ export const visualCauses: readonly Cause[] = [
       shows(['inspection/temporal-artery-tenderness'], 0.1, 1.1),
       shows(['inspection/proptosis'], 0.1, 1.02),
     ],
-    sides: [
-      sided(
-        [
-          'cranial-nerves/reduced-visual-acuity',
-          'cranial-nerves/central-scotoma',
-          'cranial-nerves/optic-disc-pallor',
-          'cranial-nerves/monocular-field-defect',
-        ],
-        { one: 1.2, both: 0.3 },
-      ),
-    ],
+    sides: [sided(signsOfAnOpticNerve, { one: 1.2, both: 0.3 })],
     quantities: [atLeast('esr', 50, 'mm/h', 0.25, 1.2), atLeast('crp', 25, 'mg/L', 0.2, 1.2)],
     values: [
       reads('mri-brain', [
@@ -363,17 +344,7 @@ export const visualCauses: readonly Cause[] = [
       shows(['cranial-nerves/unreactive-pupil'], 0.3, 1.6),
       shows(['cranial-nerves/altitudinal-field-defect'], 0.1, 1.05),
     ],
-    sides: [
-      sided(
-        [
-          'cranial-nerves/reduced-visual-acuity',
-          'cranial-nerves/central-scotoma',
-          'cranial-nerves/optic-disc-pallor',
-          'cranial-nerves/monocular-field-defect',
-        ],
-        { one: 0.7, both: 1.6 },
-      ),
-    ],
+    sides: [sided(signsOfAnOpticNerve, { one: 0.7, both: 1.6 })],
     values: [
       reads('genetic-test', [
         ['other', 60],
@@ -404,17 +375,7 @@ export const visualCauses: readonly Cause[] = [
       shows(afferentDefect, 0.3, 1.4),
       shows(['cranial-nerves/reduced-colour-vision'], 1.6, 0.7),
     ],
-    sides: [
-      sided(
-        [
-          'cranial-nerves/reduced-visual-acuity',
-          'cranial-nerves/central-scotoma',
-          'cranial-nerves/optic-disc-pallor',
-          'cranial-nerves/monocular-field-defect',
-        ],
-        { one: 0.1, both: 1.5 },
-      ),
-    ],
+    sides: [sided(signsOfAnOpticNerve, { one: 0.1, both: 1.5 })],
     values: [
       reads('genetic-test', [
         ['other', 60],
@@ -465,17 +426,7 @@ export const visualCauses: readonly Cause[] = [
       shows(discSwelling, 0.4, 1.1),
       shows(['cranial-nerves/unreactive-pupil', 'cranial-nerves/dilated-pupil'], 1.5, 1),
     ],
-    sides: [
-      sided(
-        [
-          'cranial-nerves/reduced-visual-acuity',
-          'cranial-nerves/central-scotoma',
-          'cranial-nerves/optic-disc-pallor',
-          'cranial-nerves/monocular-field-defect',
-        ],
-        { one: 0.2, both: 1.6 },
-      ),
-    ],
+    sides: [sided(signsOfAnOpticNerve, { one: 0.2, both: 1.6 })],
     values: [
       reads('mri-brain', [
         ['space-occupying', 0.05],
