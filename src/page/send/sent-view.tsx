@@ -71,13 +71,6 @@ function Kept({ exam, index }: { readonly exam: SentExam; readonly index: Catalo
             <dt>Version</dt>
             <dd>{etag.replaceAll(/\D/g, '')}</dd>
           </div>
-          <div>
-            <dt>Made of it</dt>
-            <dd>
-              {counts === null && 'The Bundle cannot be read.'}
-              {counts && <Counts counts={counts} />}
-            </dd>
-          </div>
         </dl>
         {sentAs !== undefined && !isChangedSince && (
           <p>Nothing of it is kept on this device; it shows here until you leave this view.</p>
@@ -109,6 +102,16 @@ function Kept({ exam, index }: { readonly exam: SentExam; readonly index: Catalo
           )}
         </p>
         <Downloads id={id} />
+        {/* Below the buttons, for it comes later than they do, and a button that moves away is missed. */}
+        <dl>
+          <div>
+            <dt>Made of it</dt>
+            <dd>
+              {counts === null && 'The Bundle cannot be read.'}
+              {counts && <Counts counts={counts} />}
+            </dd>
+          </div>
+        </dl>
       </section>
       {flags.length > 0 && (
         <section class="block kept-flags" aria-label="Red flags of this exam">
