@@ -5,7 +5,7 @@ import { describeResult, lowerFirst, quantityWords } from '../exam/describe.ts';
 import type { Exam, HistoryStatement, OnsetPace } from '../exam/exam.ts';
 import type { Finding } from '../exam/finding.ts';
 import { rememberedWith } from '../kernel/remembered.ts';
-import { type BodySide, bodySides } from '../kernel/side.ts';
+import { bodySides } from '../kernel/side.ts';
 import { type ExamQuery, historyReason, isFrom, withoutExamples } from './exam-query.ts';
 import { inheritanceModifiers } from './inheritance.ts';
 import { type Modifier, worthSaying } from './modifier.ts';
@@ -297,13 +297,11 @@ function signModifier(row: SignRatio, query: ExamQuery): readonly Modifier[] {
 
 /** Which side it is on says nothing of what it is by itself, so it never names a cause of which the story does not speak. */
 function sideModifier({ items, one, both }: SideRatio, query: ExamQuery): readonly Modifier[] {
-  const isOn = (side: BodySide) => query.abnormal(items, side).length > 0;
-  const found = bodySides.filter(isOn);
-  const [first] = found;
+  const [first, other] = bodySides.flatMap((side) => query.abnormal(items, side).slice(0, 1));
   if (first === undefined) return [];
-  const isOnBoth = found.length > 1;
-  const text = `${lowerFirst(query.abnormal(items, first)[0]?.item.label ?? 'it')} on ${isOnBoth ? 'both sides' : 'one side'}`;
-  const reason = () => ({ pointer: query.abnormal(items, first)[0]?.pointer ?? null, text });
+  const isOnBoth = other !== undefined;
+  const text = `${lowerFirst(first.item.label)} on ${isOnBoth ? 'both sides' : 'one side'}`;
+  const reason = () => ({ pointer: first.pointer, text });
   return [{ ratio: isOnBoth ? both : one, saysOnlyWhere: true, reason }];
 }
 

@@ -5,6 +5,7 @@ import type { Exam } from '../exam/exam.ts';
 import type { Finding } from '../exam/finding.ts';
 import { joinWords, sentence } from '../kernel/words.ts';
 import type { Assessment, RedFlag, WorkupItem } from '../workup/assessment.ts';
+import { priorityOrder } from '../workup/propose-workup.ts';
 import { findingClauses, notTestedClauses, sectionClauses } from './findings-prose.ts';
 import { openingSentences } from './opening.ts';
 import { percent, siteSentences, withoutSide } from './site-prose.ts';
@@ -201,9 +202,8 @@ function turnByTurn(items: readonly WorkupItem[]): readonly WorkupItem[] {
     turns.set(reason, turn + 1);
     return { item, turn };
   });
-  const rank = { stat: 0, urgent: 1, routine: 2 } as const;
   return taken
-    .toSorted((a, b) => rank[a.item.priority] - rank[b.item.priority] || a.turn - b.turn)
+    .toSorted((a, b) => priorityOrder[a.item.priority] - priorityOrder[b.item.priority] || a.turn - b.turn)
     .map(({ item }) => item);
 }
 

@@ -41,7 +41,8 @@ const leastCauseOfAGuess = 0.25;
 const leastUnnamedProbability = 0.3;
 const longestList = 16;
 
-const priorityOrder: Readonly<Record<WorkupItem['priority'], number>> = { stat: 0, urgent: 1, routine: 2 };
+/** The most pressing first. */
+export const priorityOrder: Readonly<Record<WorkupItem['priority'], number>> = { stat: 0, urgent: 1, routine: 2 };
 
 /** By its reason, which no other rule gives. */
 const places: ReadonlyMap<string, number> = new Map(workupRules.map(({ because }, place) => [because, place]));

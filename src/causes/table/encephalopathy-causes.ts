@@ -5,6 +5,20 @@ import { at, atLeast, type Cause, inKind, mondo, reads, shows, tempos, told, und
 const clouded = ['higher-function/confusion', 'higher-function/inattention', 'higher-function/drowsiness'] as const;
 const flap = ['involuntary-movements/asterixis', 'involuntary-movements/myoclonus'] as const;
 
+/** Medicines that cloud the mind in many who take too much of them, or whose kidneys or liver fail. */
+const cloudingMedicines = [
+  'opioid',
+  'benzodiazepine',
+  'anticholinergic',
+  'lithium',
+  'valproate',
+  'metronidazole',
+  'antipsychotic',
+  'beta-lactam',
+  'isoniazid',
+  'disulfiram',
+] as const;
+
 /** Failure of the whole brain from metabolism, poison, want of oxygen or injury, and the disorders that such failure leaves. */
 export const encephalopathyCauses: readonly Cause[] = [
   {
@@ -159,22 +173,7 @@ export const encephalopathyCauses: readonly Cause[] = [
     durationDays: { to: 365, outside: 0.4, source: fromMemory },
     courses: { improving: 1.4 },
     history: [
-      told(
-        [
-          'opioid',
-          'benzodiazepine',
-          'anticholinergic',
-          'lithium',
-          'valproate',
-          'metronidazole',
-          'antipsychotic',
-          'beta-lactam',
-          'isoniazid',
-          'disulfiram',
-        ],
-        4,
-        0.6,
-      ),
+      told(cloudingMedicines, 4, 0.6),
       told(['alcohol-excess', 'injecting-drug-use', 'cocaine-or-stimulants'], 3, 0.6),
       told(['carbon-monoxide', 'organic-solvents', 'organophosphate'], 12, 0.95),
       told(
@@ -219,16 +218,7 @@ export const encephalopathyCauses: readonly Cause[] = [
           'cancer',
           'chronic-kidney-disease',
           'chronic-liver-disease',
-          'opioid',
-          'benzodiazepine',
-          'anticholinergic',
-          'lithium',
-          'valproate',
-          'metronidazole',
-          'antipsychotic',
-          'beta-lactam',
-          'isoniazid',
-          'disulfiram',
+          ...cloudingMedicines,
           'tacrolimus',
           'methotrexate',
           'phenytoin',

@@ -6,6 +6,18 @@ const background = told(['functional-disorder'], 5, 0.95);
 const distress = told(['psychiatric-disorder'], 1.8, 0.9);
 const lesionSigns = ['plantars/plantar-response', 'clonus/ankle', 'inspection/wasting', 'inspection/fasciculation'];
 const contrary = shows(lesionSigns, 0.1, 1.1);
+/** Signs that nobody makes without a lesion. */
+const neverWithoutALesion = shows(
+  [
+    'cranial-nerves/upgaze-palsy',
+    'cranial-nerves/vertical-gaze-palsy',
+    'cranial-nerves/third-nerve-palsy',
+    'cranial-nerves/optic-disc-swelling',
+    'involuntary-movements/asterixis',
+  ],
+  0.05,
+  1,
+);
 const imaging = reads('mri-brain', [
   ['normal', 1.8],
   ['infarct', 0.1],
@@ -42,17 +54,7 @@ export const functionalCauses: readonly Cause[] = [
       shows(['special-tests/give-way-weakness'], 4, 0.6),
       shows(['gait/functional'], 6, 0.9),
       contrary,
-      shows(
-        [
-          'cranial-nerves/upgaze-palsy',
-          'cranial-nerves/vertical-gaze-palsy',
-          'cranial-nerves/third-nerve-palsy',
-          'cranial-nerves/optic-disc-swelling',
-          'involuntary-movements/asterixis',
-        ],
-        0.05,
-        1,
-      ),
+      neverWithoutALesion,
     ],
     values: [imaging],
     source: positiveSigns,
@@ -79,17 +81,7 @@ export const functionalCauses: readonly Cause[] = [
       shows(['special-tests/midline-splitting'], 14, 0.4),
       shows(['special-tests/give-way-weakness', 'special-tests/hoover'], 3, 0.9),
       contrary,
-      shows(
-        [
-          'cranial-nerves/upgaze-palsy',
-          'cranial-nerves/vertical-gaze-palsy',
-          'cranial-nerves/third-nerve-palsy',
-          'cranial-nerves/optic-disc-swelling',
-          'involuntary-movements/asterixis',
-        ],
-        0.05,
-        1,
-      ),
+      neverWithoutALesion,
     ],
     values: [imaging],
     source: positiveSigns,
@@ -110,17 +102,7 @@ export const functionalCauses: readonly Cause[] = [
       shows(['gait/functional'], 20, 0.1),
       shows(['special-tests/hoover'], 3, 0.9),
       contrary,
-      shows(
-        [
-          'cranial-nerves/upgaze-palsy',
-          'cranial-nerves/vertical-gaze-palsy',
-          'cranial-nerves/third-nerve-palsy',
-          'cranial-nerves/optic-disc-swelling',
-          'involuntary-movements/asterixis',
-        ],
-        0.05,
-        1,
-      ),
+      neverWithoutALesion,
     ],
     values: [imaging],
     source: positiveSigns,

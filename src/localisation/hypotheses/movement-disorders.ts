@@ -1,7 +1,7 @@
 import type { StructureKey } from '../../anatomy/brain/structures.ts';
 import { segmentIndex } from '../../anatomy/segments.ts';
 import { type BodySide, bodySides, opposite } from '../../kernel/side.ts';
-import { type AgeRange, type Hypothesis, hypothesis, widespreadSite } from '../hypothesis.ts';
+import { type AgeRange, type Hypothesis, hypothesis, type PaceFactors, widespreadSite } from '../hypothesis.ts';
 import { intact, LesionBuilder } from '../lesion.ts';
 import { processOf, reached } from '../process.ts';
 import { comesOnSlowly, facultiesOf, type ProcessSign } from './process-signs.ts';
@@ -67,8 +67,7 @@ const corticobasal: readonly ProcessSign[] = [
   ['frontal-release', 0.2],
 ];
 
-/** Loss of nigral cells begins on one side and stays worse there; the other degenerations are even and reach further. */
-const akineticForms: readonly {
+interface AkineticForm {
   readonly key: string;
   readonly share: number;
   /** Loss of the substantia nigra opposite to the worse half of the body, and of the other. */
@@ -76,8 +75,32 @@ const akineticForms: readonly {
   readonly alsoBoth?: Losses;
   readonly alsoWorse?: Losses;
   readonly ages?: AgeRange;
+  /** Where it is not that of cells of the nigra alone. */
+  readonly paces?: PaceFactors;
+  /** How far the tracts are freed, so that reflexes are brisk and toes go up. */
+  readonly release?: number;
   readonly signs: readonly ProcessSign[];
-}[] = [
+}
+
+/** Nigra, cerebellum and the autonomic columns fail together, over years. */
+const multipleSystemAtrophy = {
+  paces: wideDegeneration,
+  ages: { from: 35, outside: 0.1 },
+  nigra: [0.7, 0.65],
+  alsoBoth: { 'cerebellar-hemisphere': 0.35, 'cerebellar-vermis': 0.4 },
+  signs: [
+    ['blood-pressure', 0.8],
+    ['bladder-urgency', 0.6],
+    ['bladder-retention', 0.5],
+    ['sexual', 0.6],
+    ['sweating', 0.4],
+    ['voice', 0.3],
+    ['axial-bradykinesia', 0.5],
+  ],
+} as const satisfies Partial<AkineticForm>;
+
+/** Loss of nigral cells begins on one side and stays worse there; the other degenerations are even and reach further. */
+const akineticForms: readonly AkineticForm[] = [
   { key: 'one-sided', share: 0.25, nigra: [0.75, 0.1], signs: [['smell', 0.3]] },
   {
     key: 'uneven',
@@ -105,6 +128,7 @@ const akineticForms: readonly {
   {
     key: 'with-gaze-palsy',
     share: 0.1,
+    paces: wideDegeneration,
     ages: lateInLife,
     nigra: [0.65, 0.6],
     alsoBoth: { 'vertical-gaze-centre': 0.9, 'medial-frontal-cortex': 0.3, 'dorsolateral-frontal-cortex': 0.4 },
@@ -126,6 +150,7 @@ const akineticForms: readonly {
     key: 'with-dystonia-of-the-young',
     share: 0.04,
     nigra: [0.6, 0.5],
+    release: 0.35,
     ages: { to: 40, outside: 0.1 },
     signs: [
       ['dystonia', 0.6],
@@ -137,41 +162,13 @@ const akineticForms: readonly {
       ['executive', 0.25],
     ],
   },
-  {
-    key: 'with-autonomic-failure',
-    share: 0.08,
-    ages: { from: 35, outside: 0.1 },
-    nigra: [0.7, 0.65],
-    alsoBoth: { 'cerebellar-hemisphere': 0.35, 'cerebellar-vermis': 0.4 },
-    signs: [
-      ['blood-pressure', 0.8],
-      ['bladder-urgency', 0.6],
-      ['bladder-retention', 0.5],
-      ['sexual', 0.6],
-      ['sweating', 0.4],
-      ['voice', 0.3],
-      ['axial-bradykinesia', 0.5],
-    ],
-  },
-  {
-    key: 'with-autonomic-failure-and-tracts',
-    share: 0.03,
-    ages: { from: 35, outside: 0.1 },
-    nigra: [0.7, 0.65],
-    alsoBoth: { 'cerebellar-hemisphere': 0.35, 'cerebellar-vermis': 0.4 },
-    signs: [
-      ['blood-pressure', 0.8],
-      ['bladder-urgency', 0.6],
-      ['bladder-retention', 0.5],
-      ['sexual', 0.6],
-      ['sweating', 0.4],
-      ['voice', 0.3],
-      ['axial-bradykinesia', 0.5],
-    ],
-  },
+  { key: 'with-autonomic-failure', share: 0.08, ...multipleSystemAtrophy },
+  // A third or more have brisk reflexes and upgoing toes: Wenning 1994 (recalled).
+  { key: 'with-autonomic-failure-and-tracts', share: 0.03, release: 0.35, ...multipleSystemAtrophy },
   {
     key: 'with-cortical-signs',
     share: 0.03,
+    paces: wideDegeneration,
     ages: lateInLife,
     nigra: [0.8, 0.2],
     alsoWorse: { 'inferior-parietal-lobule': 0.6, 'sensory-cortex-hand': 0.6, 'superior-parietal-lobule': 0.5 },
@@ -180,6 +177,7 @@ const akineticForms: readonly {
   {
     key: 'with-cortical-and-pyramidal-signs',
     share: 0.02,
+    paces: wideDegeneration,
     ages: lateInLife,
     nigra: [0.8, 0.2],
     alsoWorse: {
@@ -195,36 +193,41 @@ const akineticForms: readonly {
   },
 ];
 
-/** Forms with brisk reflexes and upgoing toes in a third or more: Wenning 1994 for multiple system atrophy (recalled). */
-const reachesTheTracts: ReadonlySet<string> = new Set([
-  'with-autonomic-failure-and-tracts',
-  'with-dystonia-of-the-young',
-]);
-
 function akineticHypotheses(): Hypothesis[] {
-  return akineticForms.flatMap(({ key, share, nigra: [worse, better], alsoBoth = {}, alsoWorse = {}, ages, signs }) =>
-    bodySides.map((worseBrain) => {
-      const losses = (side: BodySide): Losses => ({
-        ...alsoBoth,
-        ...(side === worseBrain ? alsoWorse : {}),
-        'substantia-nigra': side === worseBrain ? worse : better,
-      });
-      return hypothesis(
-        akineticRigid,
-        `${key}-${opposite(worseBrain)}`,
-        (percent.akineticRigid * share) / 2,
-        damageOf(losses('left'), losses('right')).build(),
-        {
-          process: processOf({
-            ...(reachesTheTracts.has(key) && { release: () => 0.35 }),
-            because: 'the basal ganglia fail to set speed, size and tone of movement',
-          }),
-          paces: ages === undefined || key.endsWith('young') ? losingCells : wideDegeneration,
-          ...(ages && { ages }),
-          faculties: facultiesOf(signs),
-        },
-      );
-    }),
+  return akineticForms.flatMap(
+    ({
+      key,
+      share,
+      nigra: [worse, better],
+      alsoBoth = {},
+      alsoWorse = {},
+      ages,
+      paces = losingCells,
+      release,
+      signs,
+    }) =>
+      bodySides.map((worseBrain) => {
+        const losses = (side: BodySide): Losses => ({
+          ...alsoBoth,
+          ...(side === worseBrain ? alsoWorse : {}),
+          'substantia-nigra': side === worseBrain ? worse : better,
+        });
+        return hypothesis(
+          akineticRigid,
+          `${key}-${opposite(worseBrain)}`,
+          (percent.akineticRigid * share) / 2,
+          damageOf(losses('left'), losses('right')).build(),
+          {
+            process: processOf({
+              ...(release !== undefined && { release: () => release }),
+              because: 'the basal ganglia fail to set speed, size and tone of movement',
+            }),
+            paces,
+            ...(ages && { ages }),
+            faculties: facultiesOf(signs),
+          },
+        );
+      }),
   );
 }
 
@@ -237,7 +240,7 @@ const broughtOn = { hyperacute: 8, acute: 6, subacute: 1.2, chronic: 0.05 } as c
 /** Movements in excess that belong to no one place. */
 function hyperkineticHypotheses(): Hypothesis[] {
   const site = widespreadSite('hyperkinetic-syndrome', 'Hyperkinetic disorder of the basal ganglia', 'basal-ganglia');
-  const forms: readonly (readonly [string, number, readonly ProcessSign[]])[] = [
+  const forms: readonly (readonly [string, number, readonly ProcessSign[], PaceFactors?])[] = [
     [
       'chorea',
       percent.chorea,
@@ -293,6 +296,7 @@ function hyperkineticHypotheses(): Hypothesis[] {
         ['swallowing', 0.2],
         ['rigidity', 0.3],
       ],
+      broughtOn,
     ],
     [
       'acute-chorea',
@@ -302,11 +306,12 @@ function hyperkineticHypotheses(): Hypothesis[] {
         ['mood-behaviour', 0.3],
         ['speech-articulation', 0.2],
       ],
+      broughtOn,
     ],
   ];
-  return forms.map(([key, frequency, signs]) =>
+  return forms.map(([key, frequency, signs, paces]) =>
     hypothesis(site, key, frequency, intact, {
-      ...(key.startsWith('acute') && { paces: broughtOn }),
+      ...(paces && { paces }),
       process: processOf({ because: 'the basal ganglia let unwilled movements through' }),
       faculties: facultiesOf(signs),
     }),

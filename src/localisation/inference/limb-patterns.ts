@@ -91,7 +91,7 @@ function wingingShift({ findings }: Exam): readonly Shift[] {
 
 /** The tips of thumb and index finger alone are weak: the same as the sign of the round O. */
 function roundO(findings: readonly Finding[]): Finding | undefined {
-  const weak = findings.filter(({ abnormal, item }) => abnormal && item.probe.kind === 'movement');
+  const weak = weakMovements(findings);
   const tips = new Set(['thumb-flexion', 'index-distal-flexion']);
   return new Set(weak.map(({ item }) => item.key)).size === tips.size && weak.every(({ item }) => tips.has(item.key))
     ? weak[0]
@@ -133,11 +133,8 @@ const ofTheHead: ReadonlySet<string> = new Set(['cranialNerves', 'higherFunction
 function neckAndOneHalfShifts({ findings, history }: Exam): readonly Shift[] {
   if (!history.some(({ present, key }) => present && key === 'neck-pain')) return [];
   if (findings.some(({ abnormal, item }) => abnormal && ofTheHead.has(item.section))) return [];
-  const weak = findings.filter(({ abnormal, item }) => abnormal && item.probe.kind === 'movement');
-  const [first] = weak;
-  const limbs = new Set(weak.map(({ item }) => item.region));
-  if (first === undefined || sidesOf(weak).size > 1 || !limbs.has('upper-limbs') || !limbs.has('lower-limbs'))
-    return [];
+  const first = weakHalf(findings);
+  if (first === undefined) return [];
   const because = 'the neck hurts, and arm and leg of one half fail with nothing wrong above it';
   return [
     shiftBy(first, { applies: wholeBodyBelowTheFace, factor: neckWithOneHalf.cord, because }),
@@ -155,11 +152,10 @@ const plexusOfTheArm = anyOf(sites('brachial-plexus', 'upper-trunk', 'lower-trun
 
 function newbornShifts({ findings, person }: Exam): readonly Shift[] {
   if (person.ageYears === undefined || person.ageYears >= 1) return [];
-  const weak = findings.filter(({ abnormal, item }) => abnormal && item.probe.kind === 'movement');
+  const weak = weakMovements(findings);
   const [first] = weak;
-  const arm = ({ item }: Finding): boolean =>
-    item.probe.kind === 'movement' && movementTable.get(item.probe.movement)?.region === 'upper-limbs';
-  if (first === undefined || !weak.every(arm) || sidesOf(weak).size > 1) return [];
+  if (first === undefined || !weak.every(({ item }) => item.region === 'upper-limbs') || sidesOf(weak).size > 1)
+    return [];
   const because = 'an arm that does not move from birth was mostly pulled';
   return [shiftBy(first, { applies: plexusOfTheArm, factor: pulledAtBirth, because })];
 }
@@ -188,6 +184,17 @@ function limpInfantShifts({ findings, person }: Exam): readonly Shift[] {
   return [shiftBy(first, { applies: sites('presynaptic-junction'), factor: limpInfant.junction, because })];
 }
 
+const weakMovements = (findings: readonly Finding[]): readonly Finding[] =>
+  findings.filter(({ abnormal, item }) => abnormal && item.probe.kind === 'movement');
+
+/** The first weak movement where arm and leg of one half of the body are weak, and nothing of the other. */
+function weakHalf(findings: readonly Finding[]): Finding | undefined {
+  const weak = weakMovements(findings);
+  const regions = new Set(weak.map(({ item }) => item.region));
+  const isOfArmAndLeg = regions.has('upper-limbs') && regions.has('lower-limbs');
+  return isOfArmAndLeg && sidesOf(weak).size === 1 ? weak[0] : undefined;
+}
+
 const sidesOf = (findings: readonly Finding[]): ReadonlySet<string> =>
   new Set(findings.map(({ side }): BodySide | 'midline' => side));
 
@@ -198,11 +205,8 @@ const sidesOf = (findings: readonly Finding[]): ReadonlySet<string> =>
 const oneHalfOfTheBody = { junctionOrMuscle: 0.2, roots: 0.3 } as const;
 
 function hemiparesisShifts({ findings }: Exam): readonly Shift[] {
-  const weak = findings.filter(({ abnormal, item }) => abnormal && item.probe.kind === 'movement');
-  const [first] = weak;
-  const regions = new Set(weak.map(({ item }) => regionOf(item.probe)));
-  const isOfArmAndLeg = regions.has('upper-limbs') && regions.has('lower-limbs');
-  if (first === undefined || !isOfArmAndLeg || sidesOf(weak).size > 1 || first.side === 'midline') return [];
+  const first = weakHalf(findings);
+  if (first === undefined) return [];
   const because = 'arm and leg of one half are weak, and junctions, muscles and roots fail on both';
   return [
     shiftBy(first, { applies: kinds('junction', 'muscle'), factor: oneHalfOfTheBody.junctionOrMuscle, because }),
@@ -230,10 +234,10 @@ const outerFace = sites('cortex-middle-cerebral', 'cortex-middle-cerebral-upper'
 const legFromOuterFace = 0.2;
 
 function legBeforeArmShifts({ findings }: Exam): readonly Shift[] {
-  const weak = findings.filter(({ abnormal, item }) => abnormal && item.probe.kind === 'movement');
+  const weak = weakMovements(findings);
   const mean = (region: string): number => {
     const grades = weak
-      .filter(({ item }) => regionOf(item.probe) === region)
+      .filter(({ item }) => item.region === region)
       .map(({ value }) => Number.parseInt(String(value), 10))
       .filter((grade) => Number.isFinite(grade));
     return grades.reduce((sum, grade) => sum + grade, 0) / grades.length;
@@ -276,9 +280,6 @@ function painlessParaplegiaShifts({ findings, history }: Exam): readonly Shift[]
   const because = 'both thighs are paralysed without pain, and roots torn or pressed as high as that hurt';
   return [shiftBy(first, { applies: kinds('cauda-equina'), factor: lostThighs.cauda, because })];
 }
-
-const regionOf = (probe: Finding['item']['probe']): string | undefined =>
-  probe.kind === 'movement' ? movementTable.get(probe.movement)?.region : undefined;
 
 /** How patterns of the limbs that no single finding makes shift the odds of sites. */
 export function limbPatternShifts(exam: Exam): readonly Shift[] {
