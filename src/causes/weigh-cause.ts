@@ -246,6 +246,7 @@ const seenAs: Readonly<Record<string, readonly string[]>> = {
     'cranial-nerves/reduced-visual-acuity',
     'cranial-nerves/homonymous-hemianopia',
     'cranial-nerves/altitudinal-field-defect',
+    'cranial-nerves/constricted-visual-field',
     'cranial-nerves/central-scotoma',
   ],
   'cognitive-change': [
@@ -261,7 +262,8 @@ const seenAs: Readonly<Record<string, readonly string[]>> = {
     'higher-function/global-aphasia',
     'higher-function/anomia',
   ],
-  'loss-of-consciousness': ['higher-function/coma', 'higher-function/drowsiness'],
+  seizure: ['involuntary-movements/seizure-seen'],
+  'loss-of-consciousness': ['higher-function/coma', 'higher-function/stupor', 'higher-function/drowsiness'],
   dysphagia: ['cranial-nerves/dysphagia'],
   'voice-change': ['cranial-nerves/dysphonia', 'cranial-nerves/vocal-cord-paralysis'],
   unsteadiness: ['gait/ataxic', 'gait/unable-to-stand'],

@@ -66,7 +66,14 @@ export const ataxiaCauses: readonly Cause[] = [
     ],
     signs: [
       shows(
-        ['cranial-nerves/downbeat-nystagmus', 'cranial-nerves/opsoclonus', 'cranial-nerves/vertical-nystagmus'],
+        [
+          'cranial-nerves/downbeat-nystagmus',
+          'cranial-nerves/opsoclonus',
+          'cranial-nerves/ocular-flutter',
+          'cranial-nerves/vertical-nystagmus',
+          'cranial-nerves/upbeat-nystagmus',
+          'cranial-nerves/pendular-nystagmus',
+        ],
         2,
         0.95,
       ),
@@ -226,6 +233,7 @@ export const ataxiaCauses: readonly Cause[] = [
     ],
     tempo: { hyperacute: 0.15, acute: 0.4, subacute: 0.25, chronic: 0.2 },
     history: [
+      told(['cytarabine', 'fluorouracil'], 10, 1),
       told(['phenytoin', 'carbamazepine', 'lithium', 'metronidazole', 'benzodiazepine'], 14, 0.05),
       told('alcohol-excess', 2.5, 0.9),
       told('organic-solvents', 4, 1),
@@ -441,6 +449,7 @@ export const ataxiaCauses: readonly Cause[] = [
     tempo: tempos.lifelong,
     age: { from: 1, to: 15, outside: 0.05 },
     history: [
+      told(['developmental-delay', 'loss-of-skills'], 2, 1),
       told(['immunosuppression', 'lymphoma', 'red-eye'], 4, 0.8),
       told('family/similar-disorder', 2, 0.95),
       told('family/consanguinity', 2, 1),
@@ -473,6 +482,7 @@ export const ataxiaCauses: readonly Cause[] = [
     tempo: tempos.lifelong,
     age: { from: 1, to: 45, outside: 0.2 },
     history: [
+      told(['developmental-delay', 'loss-of-skills'], 2, 1),
       told([...relatives, 'family/spastic-paraplegia'], 5, 0.5),
       told('family/consanguinity', 3, 1),
       told('stiffness', 1.4, 1),

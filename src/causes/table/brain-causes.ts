@@ -272,7 +272,16 @@ export const brainCauses: readonly Cause[] = [
       told('painless-injury', 1.5, 1),
     ],
     signs: [
-      shows(['cranial-nerves/downbeat-nystagmus', 'cranial-nerves/vertical-nystagmus'], 6, 0.8),
+      shows(
+        [
+          'cranial-nerves/downbeat-nystagmus',
+          'cranial-nerves/vertical-nystagmus',
+          'cranial-nerves/upbeat-nystagmus',
+          'cranial-nerves/pendular-nystagmus',
+        ],
+        6,
+        0.8,
+      ),
       shows(['inspection/scoliosis'], 3, 0.9),
       shows(['special-tests/lhermitte'], 1.3, 1),
     ],
@@ -340,7 +349,16 @@ export const brainCauses: readonly Cause[] = [
     ],
     signs: [
       shows(['sensation/pinprick', 'sensation/temperature', 'cranial-nerves/facial-numbness'], 3, 0.3),
-      shows(['cranial-nerves/nystagmus', 'cranial-nerves/vertical-nystagmus'], 2, 0.8),
+      shows(
+        [
+          'cranial-nerves/nystagmus',
+          'cranial-nerves/vertical-nystagmus',
+          'cranial-nerves/upbeat-nystagmus',
+          'cranial-nerves/pendular-nystagmus',
+        ],
+        2,
+        0.8,
+      ),
       shows(['inspection/scoliosis'], 2, 0.95),
       shows(['cranial-nerves/horner-syndrome'], 1.3, 1),
     ],

@@ -11,7 +11,12 @@ const recentInfection = [
   'recent-vaccination',
 ] as const;
 
-const clouded = ['higher-function/confusion', 'higher-function/drowsiness', 'higher-function/coma'] as const;
+const clouded = [
+  'higher-function/confusion',
+  'higher-function/drowsiness',
+  'higher-function/coma',
+  'higher-function/stupor',
+] as const;
 
 const limbic = ['behaviour-change', 'cognitive-change'] as const;
 
@@ -38,6 +43,8 @@ export const brainInflammationCauses: readonly Cause[] = [
     tempo: tempos.acuteOrSubacute,
     courses: { progressive: 1.6, improving: 0.2, 'relapsing-remitting': 0.1 },
     history: [
+      told('congenital-heart-disease', 6, 1),
+      told('valve-disease-or-endocarditis', 4, 1),
       // Half have no fever (Brouwer 2014, recalled).
       told('fever', 5, 0.6),
       told(anyHeadache, 2, 0.4),
@@ -253,6 +260,8 @@ export const brainInflammationCauses: readonly Cause[] = [
     // Of listeria: fever, headache and vomiting for days before; only 8 % immunosuppressed; a stiff neck in 55 %, a
     // positive culture of the fluid in 41 %.
     history: [
+      told('livestock-or-raw-milk', 4, 1),
+      told('sore-throat', 1.2, 1),
       told(['fever'], 5, 0.4),
       told(anyHeadache, 2, 0.6),
       told(recentInfection, 2, 0.8),
@@ -477,6 +486,7 @@ export const brainInflammationCauses: readonly Cause[] = [
     ],
     tempo: tempos.any,
     history: [
+      told('raw-meat', 3, 1),
       told('travel', 10, 0.25),
       told('seizure', 5, 0.3),
       told(anyHeadache, 1.5, 0.7),
@@ -555,6 +565,7 @@ export const brainInflammationCauses: readonly Cause[] = [
     age: { from: 3, to: 45, outside: 0.05 },
     sex: { male: 1.9, female: 0.05 },
     history: [
+      told('loss-of-skills', 4, 0.95),
       told(['behaviour-change', ...cognitiveDecline], 3, 0.3),
       told('visual-loss', 2, 0.8),
       told('hearing-loss', 2, 0.8),

@@ -44,7 +44,12 @@ export const cognitiveDeclineCauses: readonly Cause[] = [
       shows(memoryLoss, 3, 0.3),
       shows(['higher-function/anomia', 'higher-function/constructional-apraxia'], 1.6, 0.8),
       shows(
-        ['higher-function/drowsiness', 'higher-function/coma', 'higher-function/fluctuating-consciousness'],
+        [
+          'higher-function/drowsiness',
+          'higher-function/stupor',
+          'higher-function/coma',
+          'higher-function/fluctuating-consciousness',
+        ],
         0.1,
         1.1,
       ),
@@ -190,6 +195,8 @@ export const cognitiveDeclineCauses: readonly Cause[] = [
         [
           'higher-function/constructional-apraxia',
           'higher-function/visual-agnosia',
+          'higher-function/simultanagnosia',
+          'higher-function/optic-ataxia',
           'higher-function/dressing-apraxia',
           'higher-function/prosopagnosia',
           'higher-function/alexia',

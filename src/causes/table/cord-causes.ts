@@ -102,6 +102,7 @@ export const cordCauses: readonly Cause[] = [
     // The back aches for days to weeks before the limbs fail. Darouiche 2006 (recalled).
     tempo: { hyperacute: 0.08, acute: 0.5, subacute: 0.36, chronic: 0.06 },
     history: [
+      told(['livestock-or-raw-milk', 'valve-disease-or-endocarditis', 'dialysis'], 3, 1),
       told(['chronic-kidney-disease', 'chronic-liver-disease', 'alcohol-excess'], 2, 0.98),
       told(['dental-procedure', 'needle-near-nerve', 'tuberculosis', 'sinus-or-ear-infection'], 2, 1),
       told('night-spinal-pain', 1.5, 1),
@@ -357,6 +358,7 @@ export const cordCauses: readonly Cause[] = [
     courses: { progressive: 1.6, improving: 0.1 },
     sex: { male: 0.7, female: 1.3 },
     history: [
+      told('neurofibromatosis', 10, 1),
       told(['radicular-arm-pain', 'radicular-leg-pain', 'tight-band', 'flank-pain'], 1.4, 1),
       told('radiotherapy', 1.5, 1),
       told('fever', 0.3, 1),
@@ -425,6 +427,7 @@ export const cordCauses: readonly Cause[] = [
     ],
     tempo: tempos.lifelong,
     history: [
+      told(['developmental-delay', 'loss-of-skills'], 2, 1),
       told('family/consanguinity', 3, 1),
       told(['back-pain', 'thoracic-back-pain', 'perinatal-injury'], 0.5, 1.05),
       told(['stiffness', 'falls'], 1.3, 1),

@@ -265,6 +265,7 @@ export const cordDiseaseCauses: readonly Cause[] = [
     courses: { static: 3, progressive: 0.3 },
     age: { from: 3, to: 45, outside: 0.5 },
     history: [
+      told('cassava-or-grass-pea', 40, 1),
       told('family/similar-disorder', 2, 1),
       told(['bladder-disturbance', 'numbness', 'back-pain'], 0.4, 1.1),
       told('travel', 3, 0.4),
@@ -455,6 +456,7 @@ export const cordDiseaseCauses: readonly Cause[] = [
     tempo: tempos.lifelong,
     age: { from: 0, to: 40, outside: 0.3 },
     history: [
+      told('spina-bifida', 12, 1),
       told('spinal-surgery', 2, 1),
       told(['trauma', 'fever'], 0.5, 1),
       told(['back-pain', 'leg-pain'], 1.5, 0.8),
@@ -488,7 +490,11 @@ export const cordDiseaseCauses: readonly Cause[] = [
     tempo: tempos.lifelong,
     courses: { static: 4, progressive: 0.2 },
     age: { from: 0, to: 2, outside: 0.05 },
-    history: [told('perinatal-injury', 20, 0.3), told('epilepsy', 2, 0.9)],
+    history: [
+      told(['developmental-delay', 'loss-of-skills'], 2, 1),
+      told('perinatal-injury', 20, 0.3),
+      told('epilepsy', 2, 0.9),
+    ],
     signs: [shows(['inspection/equinovarus', 'inspection/achilles-contracture'], 3, 0.7)],
     source: recalled('adams-victor', 'cerebral palsy'),
   },

@@ -146,11 +146,18 @@ export const eyeMovementCauses: readonly Cause[] = [
       told('lumbar-puncture-or-epidural', 1.5, 1),
     ],
     signs: [
-      shows(['cranial-nerves/sixth-nerve-palsy', 'cranial-nerves/eye-abduction-weakness'], 2, 0.6),
+      shows(
+        ['cranial-nerves/sixth-nerve-palsy', 'cranial-nerves/eye-abduction-weakness', 'cranial-nerves/esotropia'],
+        2,
+        0.6,
+      ),
       shows(['cranial-nerves/optic-disc-swelling'], 20, 0.08),
     ],
     sides: [
-      sided(['cranial-nerves/sixth-nerve-palsy', 'cranial-nerves/eye-abduction-weakness'], { one: 0.8, both: 3 }),
+      sided(['cranial-nerves/sixth-nerve-palsy', 'cranial-nerves/eye-abduction-weakness', 'cranial-nerves/esotropia'], {
+        one: 0.8,
+        both: 3,
+      }),
     ],
     quantities: [atLeast('csf-opening-pressure', 25, 'cm[H2O]', 12, 0.1, recalled('iih-consensus-2018'))],
     values: [
@@ -232,7 +239,12 @@ export const eyeMovementCauses: readonly Cause[] = [
         0.15,
       ),
     ],
-    signs: [shows(eyeMusclePalsy, 2, 0.8), shows(bulgingEye, 4, 0.6), shows(['autonomic/fever'], 0.1, 1.05)],
+    signs: [
+      shows(['inspection/orbital-bruit'], 20, 0.95),
+      shows(eyeMusclePalsy, 2, 0.8),
+      shows(bulgingEye, 4, 0.6),
+      shows(['autonomic/fever'], 0.1, 1.05),
+    ],
     values: [
       reads('angiography-head-neck', [
         ['aneurysm', 30],
@@ -345,7 +357,12 @@ export const eyeMovementCauses: readonly Cause[] = [
       told(['chronic-kidney-disease', 'chronic-liver-disease'], 1.4, 1),
       told(['eye-pain', 'facial-pain', 'red-eye', 'visual-loss', 'diplopia', 'drooping-eyelids', 'headache'], 1, 0.12),
     ],
-    signs: [shows(['autonomic/fever'], 5, 0.4), shows(bulgingEye, 4, 0.4)],
+    signs: [
+      shows(['inspection/nasal-or-palatal-eschar'], 20, 1),
+      shows(['inspection/periorbital-oedema'], 3, 0.9),
+      shows(['autonomic/fever'], 5, 0.4),
+      shows(bulgingEye, 4, 0.4),
+    ],
     quantities: [
       atLeast('crp', 50, 'mg/L', 4, 0.2),
       atLeast('hba1c', 9, '%', 3, 0.8),

@@ -83,6 +83,7 @@ export const focalCauses: readonly Cause[] = [
     tempo: tempos.subacuteOrChronic,
     sex: { male: 0.7, female: 1.3 },
     history: [
+      told('dialysis', 2.5, 1),
       told('carpal-tunnel-syndrome', 3, 1),
       told(['acromegaly', 'amyloidosis', 'monoclonal-gammopathy'], 2.5, 1),
       told(
@@ -359,6 +360,7 @@ export const focalCauses: readonly Cause[] = [
     tempo: { hyperacute: 0.02, acute: 0.06, subacute: 0.22, chronic: 0.7 },
     courses: { progressive: 2, improving: 0.2, static: 0.6 },
     history: [
+      told('neurofibromatosis', 12, 1),
       told('face-or-neck-lump', 2, 1),
       told(['anticoagulant', 'fever'], 0.5, 1),
       told(['trauma', 'limb-fracture-or-dislocation', 'recent-surgery'], 0.4, 1.1),

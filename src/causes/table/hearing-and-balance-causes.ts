@@ -258,6 +258,7 @@ export const hearingAndBalanceCauses: readonly Cause[] = [
     courses: { progressive: 2, improving: 0.2, 'relapsing-remitting': 0.3 },
     age: { from: 30, to: 80, outside: 0.4 },
     history: [
+      told('neurofibromatosis', 10, 1),
       told('hearing-loss', 3, 0.1),
       told('tinnitus', 2, 0.5),
       told(['unsteadiness', 'vertigo'], 1.4, 0.8),

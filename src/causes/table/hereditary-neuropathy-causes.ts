@@ -426,6 +426,7 @@ export const hereditaryNeuropathyCauses: readonly Cause[] = [
     courses: { progressive: 1.4, improving: 0.1 },
     age: { from: 0, to: 40, outside: 0.15 },
     history: [
+      told('loss-of-skills', 6, 0.95),
       kin(5, 0.7),
       told('family/consanguinity', 5, 1),
       told(['cognitive-change', 'behaviour-change'], 6, 0.4),

@@ -378,6 +378,7 @@ export const hyperkineticCauses: readonly Cause[] = [
     ],
     tempo: { hyperacute: 0.03, acute: 0.85, subacute: 0.11, chronic: 0.01 },
     history: [
+      told('animal-bite', 2, 1),
       told('lockjaw', 60, 0.3),
       told(['trauma', 'injecting-drug-use', 'recent-surgery'], 6, 0.5),
       told('stiffness', 4, 0.2),
@@ -392,6 +393,8 @@ export const hyperkineticCauses: readonly Cause[] = [
         [
           'involuntary-movements/exaggerated-startle',
           'involuntary-movements/flexor-spasms',
+          'involuntary-movements/generalised-spasms',
+          'involuntary-movements/opisthotonus',
           'involuntary-movements/posturing',
         ],
         6,

@@ -146,6 +146,7 @@ export const immuneNeuropathyCauses: readonly Cause[] = [
         [
           'cranial-nerves/ophthalmoplegia',
           'cranial-nerves/eye-abduction-weakness',
+          'cranial-nerves/esotropia',
           'cranial-nerves/sixth-nerve-palsy',
           'cranial-nerves/third-nerve-palsy',
         ],

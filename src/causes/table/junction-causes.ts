@@ -1,5 +1,5 @@
 import { read, recalled } from '../../kernel/cite.ts';
-import { at, atLeast, type Cause, inKind, mondo, reads, shows, tempos, told } from './cause.ts';
+import { at, atLeast, type Cause, inKind, lengthDependent, mondo, reads, shows, tempos, told } from './cause.ts';
 
 const junctionBook = recalled('amato-russell', 'disorders of the neuromuscular junction');
 
@@ -45,6 +45,7 @@ export const junctionCauses: readonly Cause[] = [
     tempo: { hyperacute: 0.03, acute: 0.12, subacute: 0.4, chronic: 0.45 },
     courses: { fluctuating: 3, 'relapsing-remitting': 1.5, progressive: 0.8, static: 0.3 },
     history: [
+      told('penicillamine', 3, 1),
       // Medicines that bring it out.
       told(
         [
@@ -271,6 +272,7 @@ export const junctionCauses: readonly Cause[] = [
     courses: { improving: 1.3, progressive: 1 },
     durationDays: { to: 60, outside: 0.4, source: recalled('mg-consensus-2021', 'medicines to avoid') },
     history: [
+      told('penicillamine', 10, 1),
       told(['chronic-kidney-disease', 'myasthenia-gravis', 'magnesium'], 1.5, 1),
       told(['aminoglycoside', 'neuromuscular-blocker', 'botulinum-toxin-injection'], 12, 0.3),
       told(['fluoroquinolone', 'macrolide', 'beta-blocker', 'chloroquine', 'hydroxychloroquine'], 3, 0.6),
@@ -308,6 +310,27 @@ export const junctionCauses: readonly Cause[] = [
       shows(pupilsSeen, 0.2, 1.1),
     ],
     source: recalled('adams-victor', 'organophosphate poisoning'),
+  },
+  {
+    key: 'marine-poisoning',
+    group: 'toxic',
+    label: 'Poisoning by shellfish, puffer fish or reef fish',
+    produces: [
+      at(['motor-polyneuropathy', 'small-fibre-polyneuropathy', ...lengthDependent], 'rare'),
+      at(['bulbar-motor-nuclei', 'cerebellar-vermis', 'diffuse-encephalopathy'], 'rare'),
+      inKind(['junction', 'polyradiculoneuropathy'], 'rare'),
+    ],
+    tempo: tempos.sudden,
+    durationDays: { to: 60, outside: 0.3, source: recalled('adams-victor', 'marine neurotoxins') },
+    history: [
+      told('marine-toxin', 150, 0.05),
+      told('hot-cold-reversal', 20, 0.6),
+      told('perioral-numbness', 8, 0.5),
+      told(['vomiting', 'preceding-gastroenteritis', 'abdominal-pain'], 2, 0.7),
+      told('paraesthesiae', 1.5, 0.7),
+      told('fever', 0.4, 1),
+    ],
+    source: recalled('adams-victor', 'marine neurotoxins'),
   },
   {
     key: 'neurotoxic-envenomation',

@@ -59,7 +59,11 @@ export const meningealAndPressureCauses: readonly Cause[] = [
       fever,
       shows(stiffNeck, 1.5, 0.5),
       shows(['inspection/non-blanching-rash'], 15, 0.85),
-      shows(['higher-function/drowsiness', 'higher-function/confusion', 'higher-function/coma'], 4, 0.35),
+      shows(
+        ['higher-function/drowsiness', 'higher-function/confusion', 'higher-function/coma', 'higher-function/stupor'],
+        4,
+        0.35,
+      ),
       shows(severalCranialNerves, 1.2, 0.98),
     ],
     quantities: [
@@ -105,6 +109,7 @@ export const meningealAndPressureCauses: readonly Cause[] = [
           'higher-function/drowsiness',
           'higher-function/confusion',
           'higher-function/coma',
+          'higher-function/stupor',
           'inspection/non-blanching-rash',
         ],
         0.12,

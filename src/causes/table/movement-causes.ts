@@ -44,6 +44,7 @@ export const movementCauses: readonly Cause[] = [
     age: { from: 45, to: 90, outside: 0.3 },
     sex: { male: 1.2, female: 0.8 },
     history: [
+      told('parkinson-disease', 8, 1),
       told('loss-of-smell', 3, 0.8),
       told('dream-enactment', 3, 0.85),
       told('tremor', 1.4, 0.7),

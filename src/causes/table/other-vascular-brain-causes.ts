@@ -96,7 +96,7 @@ export const otherVascularBrainCauses: readonly Cause[] = [
       told('fever', 0.5, 1),
     ],
     signs: [
-      shows(['higher-function/drowsiness', 'higher-function/coma'], 4, 0.7),
+      shows(['higher-function/drowsiness', 'higher-function/coma', 'higher-function/stupor'], 4, 0.7),
       shows(['gait/unable-to-stand', 'gait/unable-to-walk'], 2, 0.7),
     ],
     values: [
@@ -263,6 +263,8 @@ export const otherVascularBrainCauses: readonly Cause[] = [
     sex: { male: 0.6, female: 1.4 },
     // Seizures in 50 %, a hypertensive crisis in 46 %, loss of vision told by 10 %.
     history: [
+      told('ciclosporin', 6, 1),
+      told(['dialysis', 'sickle-cell-disease'], 3, 1),
       told('seizure', 5, 0.5),
       told(anyHeadache, 2, 0.5),
       told('visual-loss', 2, 0.9),

@@ -14,6 +14,7 @@ const aboveTheLoins = shows(
     'reflexes/triceps',
     'cranial-nerves/facial-weakness',
     'cranial-nerves/eye-abduction-weakness',
+    'cranial-nerves/esotropia',
   ],
   0.15,
   1,

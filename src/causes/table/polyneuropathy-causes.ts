@@ -318,6 +318,7 @@ export const polyneuropathyCauses: readonly Cause[] = [
     produces: [at(lengthDependent, 'uncommon'), at(['motor-polyneuropathy', 'autonomic-neuropathy'], 'rare')],
     tempo: tempos.chronic,
     history: [
+      told('dialysis', 8, 1),
       told(['diabetes-mellitus', 'alcohol-excess'], 0.7, 1),
       told('chronic-kidney-disease', 12, 0.1),
       told(['restless-legs', 'cramps'], 1.8, 0.8),
@@ -496,6 +497,7 @@ export const polyneuropathyCauses: readonly Cause[] = [
     tempo: tempos.acuteOrSubacute,
     courses: { 'relapsing-remitting': 0.2 },
     history: [
+      told(['sore-throat', 'nasal-regurgitation'], 3, 1),
       told(['fever', 'preceding-infection', 'preceding-respiratory-infection', 'nasal-regurgitation'], 1.6, 0.8),
       told('diphtheria', 60, 0.05),
       told(['dysphagia', 'voice-change', 'visual-loss'], 3, 0.4),

@@ -154,7 +154,7 @@ export const pupilAndHornerCauses: readonly Cause[] = [
     ],
     signs: [
       shows(['cranial-nerves/horner-syndrome'], 2, 0.5),
-      shows(['cranial-nerves/opsoclonus'], 20, 0.98),
+      shows(['cranial-nerves/opsoclonus', 'cranial-nerves/ocular-flutter'], 20, 0.98),
       shows(['inspection/enlarged-lymph-nodes'], 2, 0.95),
     ],
     values: [

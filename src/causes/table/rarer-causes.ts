@@ -271,7 +271,10 @@ export const rarerCauses: readonly Cause[] = [
       told(['family/ataxia', 'family/similar-disorder'], 0.3, 1.05),
       told(['vomiting', 'recent-vaccination'], 1.3, 1),
     ],
-    signs: [shows(['cranial-nerves/opsoclonus'], 60, 0.3), shows(['involuntary-movements/myoclonus'], 6, 0.5)],
+    signs: [
+      shows(['cranial-nerves/opsoclonus', 'cranial-nerves/ocular-flutter'], 60, 0.3),
+      shows(['involuntary-movements/myoclonus'], 6, 0.5),
+    ],
     source: recalled('adams-victor', 'opsoclonus-myoclonus'),
   },
   {
@@ -371,7 +374,11 @@ export const rarerCauses: readonly Cause[] = [
     ],
     signs: [
       shows(['autonomic/fever'], 3, 0.3),
-      shows(['higher-function/confusion', 'higher-function/drowsiness', 'higher-function/coma'], 2, 0.6),
+      shows(
+        ['higher-function/confusion', 'higher-function/drowsiness', 'higher-function/coma', 'higher-function/stupor'],
+        2,
+        0.6,
+      ),
       shows(['inspection/enlarged-lymph-nodes'], 2, 0.95),
     ],
     source: fromMemory,

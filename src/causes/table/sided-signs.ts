@@ -22,5 +22,6 @@ export const eyeMusclePalsies = [
   'cranial-nerves/fourth-nerve-palsy',
   'cranial-nerves/sixth-nerve-palsy',
   'cranial-nerves/eye-abduction-weakness',
+  'cranial-nerves/esotropia',
   'cranial-nerves/ptosis',
 ];

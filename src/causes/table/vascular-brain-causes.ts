@@ -60,6 +60,8 @@ export const vascularBrainCauses: readonly Cause[] = [
     courses: { progressive: 0.4, 'relapsing-remitting': 0.5 },
     age: { from: 45, to: 110, outside: 0.35 },
     history: [
+      told('congenital-heart-disease', 2, 1),
+      told(['valve-disease-or-endocarditis', 'sickle-cell-disease'], 4, 1),
       told('atrial-fibrillation', 3, 0.9),
       told(vascularRisk, 1.6, 0.7),
       told('hypertension', 1.4, 0.9),
@@ -212,7 +214,7 @@ export const vascularBrainCauses: readonly Cause[] = [
     signs: [
       shows(['involuntary-movements/palatal-tremor'], 4, 1),
       shows(['higher-function/coma'], 3, 1),
-      shows(['higher-function/coma', 'higher-function/drowsiness'], 1.6, 0.8),
+      shows(['higher-function/coma', 'higher-function/stupor', 'higher-function/drowsiness'], 1.6, 0.8),
       shows(['special-tests/neck-stiffness'], 1.5, 1),
     ],
     quantities: [

@@ -204,6 +204,7 @@ export const visualCauses: readonly Cause[] = [
       told(['diabetes-mellitus', 'tobacco', 'thrombophilia'], 1.3, 1),
     ],
     signs: [
+      shows(['cranial-nerves/cherry-red-spot'], 30, 0.6),
       shows(['cranial-nerves/reduced-visual-acuity'], 2, 0.7),
       shows(afferentDefect, 3, 0.3),
       shows(discSwelling, 0.4, 1.1),
@@ -292,6 +293,7 @@ export const visualCauses: readonly Cause[] = [
     courses: { progressive: 1.5, improving: 0.1, 'relapsing-remitting': 0.3 },
     age: { from: 40, to: 105, outside: 0.2 },
     history: [
+      told('topiramate', 6, 1),
       told('glaucoma', 25, 0.5),
       told('family/similar-disorder', 2, 0.95),
       told('red-eye', 8, 0.95),
@@ -396,6 +398,8 @@ export const visualCauses: readonly Cause[] = [
     tempo: { hyperacute: 0.05, acute: 0.27, subacute: 0.48, chronic: 0.2 },
     courses: { 'relapsing-remitting': 0.05 },
     history: [
+      told('toxic-alcohol', 40, 1),
+      told('vigabatrin', 3, 1),
       // Methanol is a solvent; it blinds within a day or two.
       told(['organic-solvents', 'ethambutol', 'linezolid', 'amiodarone', 'isoniazid', 'disulfiram'], 20, 0.4),
       told(

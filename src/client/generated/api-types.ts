@@ -75,6 +75,12 @@ export type HistorySymptoms = {
     | 'worse-in-the-dark'
     | 'clumsiness'
     | 'hiccups'
+    | 'dizziness'
+    | 'cataplexy'
+    | 'loss-of-skills'
+    | 'perioral-numbness'
+    | 'hot-cold-reversal'
+    | 'sore-throat'
     | 'nasal-regurgitation'
     | 'lockjaw'
     | 'tremor'
@@ -179,6 +185,14 @@ export type HistoryConditions = {
     | 'recent-bacteraemia'
     | 'immunosuppression'
     | 'rheumatoid-arthritis'
+    | 'neurofibromatosis'
+    | 'spina-bifida'
+    | 'sickle-cell-disease'
+    | 'congenital-heart-disease'
+    | 'valve-disease-or-endocarditis'
+    | 'dialysis'
+    | 'ventricular-shunt'
+    | 'parkinson-disease'
     | 'ankylosing-spondylitis'
     | 'lupus'
     | 'sjogren-syndrome'
@@ -227,6 +241,7 @@ export type HistoryConditions = {
     | 'cardiac-arrest'
     | 'rapid-sodium-correction'
     | 'pregnancy'
+    | 'developmental-delay'
     | 'perinatal-injury'
     | 'head-injury'
     | 'psychiatric-disorder'
@@ -270,6 +285,12 @@ export type HistoryExposures = {
     | 'travel'
     | 'freshwater-contact'
     | 'venomous-bite'
+    | 'marine-toxin'
+    | 'animal-bite'
+    | 'livestock-or-raw-milk'
+    | 'raw-meat'
+    | 'cassava-or-grass-pea'
+    | 'toxic-alcohol'
     | 'home-preserved-food'
     | 'botulinum-toxin-injection'
     | 'diving'
@@ -342,6 +363,15 @@ export type HistoryMedications = {
     | 'methotrexate'
     | 'leflunomide'
     | 'tacrolimus'
+    | 'ciclosporin'
+    | 'cytarabine'
+    | 'ifosfamide'
+    | 'fluorouracil'
+    | 'penicillamine'
+    | 'baclofen'
+    | 'topiramate'
+    | 'vigabatrin'
+    | 'dopamine-agonist'
     | 'amiodarone'
     | 'metronidazole'
     | 'nitrofurantoin'
@@ -445,6 +475,7 @@ export type FindingsHigherFunction = (
       | {
           sign:
             | 'drowsiness'
+            | 'stupor'
             | 'coma'
             | 'fluctuating-consciousness'
             | 'confusion'
@@ -469,6 +500,8 @@ export type FindingsHigherFunction = (
             | 'constructional-apraxia'
             | 'dressing-apraxia'
             | 'visual-agnosia'
+            | 'simultanagnosia'
+            | 'ocular-apraxia'
             | 'prosopagnosia'
             | 'frontal-release-signs'
             | 'glabellar-reflex'
@@ -503,7 +536,7 @@ export type FindingsHigherFunction = (
           note?: Note;
         }
       | {
-          sign: 'apraxia' | 'grasp-reflex' | 'palmomental-reflex';
+          sign: 'apraxia' | 'optic-ataxia' | 'grasp-reflex' | 'palmomental-reflex';
           side?: Side;
           /**
            * true when the sign is there, false when it was looked for and is not
@@ -548,12 +581,16 @@ export type FindingsCranialNerves = (
         | 'central-scotoma'
         | 'altitudinal-field-defect'
         | 'monocular-field-defect'
+        | 'constricted-visual-field'
+        | 'enlarged-blind-spot'
         | 'homonymous-hemianopia'
         | 'upper-quadrantanopia'
         | 'lower-quadrantanopia'
         | 'relative-afferent-pupillary-defect'
         | 'optic-disc-swelling'
         | 'optic-disc-pallor'
+        | 'macular-star'
+        | 'cherry-red-spot'
         | 'anisocoria'
         | 'dilated-pupil'
         | 'unreactive-pupil'
@@ -569,6 +606,8 @@ export type FindingsCranialNerves = (
         | 'third-nerve-palsy'
         | 'fourth-nerve-palsy'
         | 'hypertropia'
+        | 'esotropia'
+        | 'exotropia'
         | 'eye-abduction-weakness'
         | 'sixth-nerve-palsy'
         | 'gaze-palsy'
@@ -614,13 +653,18 @@ export type FindingsCranialNerves = (
         | 'direction-changing-nystagmus'
         | 'vertical-nystagmus'
         | 'downbeat-nystagmus'
+        | 'upbeat-nystagmus'
+        | 'torsional-nystagmus'
+        | 'pendular-nystagmus'
         | 'broken-pursuit'
         | 'saccadic-dysmetria'
         | 'slow-saccades'
         | 'saccadic-intrusions'
+        | 'ocular-flutter'
         | 'opsoclonus'
         | 'brisk-gag-reflex'
         | 'dysphagia'
+        | 'weak-suck-or-cry'
         | 'drooling'
         | 'dysphonia'
         | 'bovine-cough'
@@ -760,6 +804,8 @@ export type FindingsInspection = (
         | 'head-tilt'
         | 'abdominal-bulge'
         | 'chemosis'
+        | 'orbital-bruit'
+        | 'periorbital-oedema'
         | 'proptosis'
         | 'temporal-artery-tenderness';
       side: Side;
@@ -820,7 +866,9 @@ export type FindingsInspection = (
         | 'gottron-papules'
         | 'angiokeratoma'
         | 'mees-lines'
-        | 'kayser-fleischer-ring';
+        | 'kayser-fleischer-ring'
+        | 'enlarged-liver-or-spleen'
+        | 'head-lag';
       /**
        * true when the sign is there, false when it was looked for and is not
        */
@@ -869,7 +917,13 @@ export type FindingsInspection = (
       note?: Note;
     }
   | {
-      sign: 'hypopigmented-patch' | 'vesicular-rash' | 'erythema-migrans' | 'enlarged-lymph-nodes';
+      sign:
+        | 'hypopigmented-patch'
+        | 'vesicular-rash'
+        | 'erythema-migrans'
+        | 'enlarged-lymph-nodes'
+        | 'nasal-or-palatal-eschar'
+        | 'ear-or-nose-leak';
       side?: Side;
       /**
        * true when the sign is there, false when it was looked for and is not
@@ -934,7 +988,13 @@ export type FindingsInvoluntaryMovements = (
       note?: Note;
     }
   | {
-      sign: 'palatal-tremor' | 'orofacial-dyskinesia' | 'akathisia' | 'exaggerated-startle';
+      sign:
+        | 'palatal-tremor'
+        | 'orofacial-dyskinesia'
+        | 'akathisia'
+        | 'exaggerated-startle'
+        | 'opisthotonus'
+        | 'generalised-spasms';
       /**
        * true when the sign is there, false when it was looked for and is not
        */
@@ -953,7 +1013,7 @@ export type FindingsInvoluntaryMovements = (
       note?: Note;
     }
   | {
-      sign: 'blepharospasm' | 'mirror-movements' | 'posturing';
+      sign: 'blepharospasm' | 'mirror-movements' | 'seizure-seen' | 'carpopedal-spasm' | 'posturing';
       side?: Side;
       /**
        * true when the sign is there, false when it was looked for and is not
@@ -1717,7 +1777,13 @@ export type FindingsSpecialTests = (
     }
   | {
       test:
-        'beevor-sign' | 'lhermitte' | 'counting-fatigability' | 'neck-stiffness' | 'brudzinski' | 'single-breath-count';
+        | 'beevor-sign'
+        | 'lhermitte'
+        | 'counting-fatigability'
+        | 'chvostek-or-trousseau'
+        | 'neck-stiffness'
+        | 'brudzinski'
+        | 'single-breath-count';
       /**
        * Result of a special test
        */

@@ -52,6 +52,18 @@ export const eyeSigns = sectionTable(
       hpo: wider('HP:0001123', 'Visual field defect'),
       probe: anyFaculty('altitudinal-field', 'central-field'),
     },
+    'constricted-visual-field': {
+      label: 'Constricted visual field',
+      bodyPart: 'eye',
+      hpo: wider('HP:0001123', 'Visual field defect'),
+      probe: faculty('altitudinal-field'),
+    },
+    'enlarged-blind-spot': {
+      label: 'Enlarged blind spot',
+      bodyPart: 'eye',
+      hpo: wider('HP:0001123', 'Visual field defect'),
+      probe: faculty('optic-disc'),
+    },
     'homonymous-hemianopia': {
       label: 'Homonymous hemianopia, this side of space',
       hpo: equivalent('HP:0030516', 'Homonymous hemianopia'),
@@ -92,6 +104,17 @@ export const eyeSigns = sectionTable(
       bodyPart: 'eye',
       hpo: equivalent('HP:0000543', 'Optic disc pallor'),
       probe: faculty('optic-atrophy'),
+    },
+
+    'macular-star': {
+      label: 'Macular star',
+      bodyPart: 'eye',
+      probe: recordedOnly,
+    },
+    'cherry-red-spot': {
+      label: 'Pale retina or cherry-red spot',
+      bodyPart: 'eye',
+      probe: recordedOnly,
     },
 
     // Pupils
@@ -197,6 +220,18 @@ export const eyeSigns = sectionTable(
       bodyPart: 'eye',
       probe: anyFaculty('trochlear', 'skew'),
     },
+    esotropia: {
+      label: 'Esotropia of this eye',
+      bodyPart: 'eye',
+      hpo: equivalent('HP:0000565', 'Esotropia'),
+      probe: faculty('abducens'),
+    },
+    exotropia: {
+      label: 'Exotropia of this eye',
+      bodyPart: 'eye',
+      hpo: equivalent('HP:0000577', 'Exotropia'),
+      probe: anyFaculty('oculomotor', 'internuclear'),
+    },
     'eye-abduction-weakness': {
       label: 'Weak abduction of the eye',
       bodyPart: 'eye',
@@ -296,6 +331,23 @@ export const eyeSigns = sectionTable(
       hpo: equivalent('HP:0010545', 'Downbeat nystagmus'),
       probe: faculty('downbeat'),
     },
+    'upbeat-nystagmus': {
+      label: 'Upbeat nystagmus',
+      sides: 'midline',
+      hpo: equivalent('HP:0011477', 'Upbeat nystagmus'),
+      probe: faculty('nystagmus-central'),
+    },
+    'torsional-nystagmus': {
+      label: 'Torsional nystagmus',
+      sides: 'midline',
+      probe: anyFaculty('nystagmus-central', 'nystagmus-vestibular'),
+    },
+    'pendular-nystagmus': {
+      label: 'Pendular nystagmus',
+      sides: 'midline',
+      hpo: equivalent('HP:0012043', 'Pendular nystagmus'),
+      probe: faculty('nystagmus-central'),
+    },
     'broken-pursuit': {
       label: 'Broken smooth pursuit',
       sides: 'midline',
@@ -319,6 +371,12 @@ export const eyeSigns = sectionTable(
       sides: 'midline',
       hpo: equivalent('HP:0025402', 'Square-wave jerks'),
       probe: faculty('pursuit'),
+    },
+    'ocular-flutter': {
+      label: 'Ocular flutter',
+      sides: 'midline',
+      probe: recordedOnly,
+      source: commonPractice,
     },
     opsoclonus: {
       label: 'Opsoclonus',

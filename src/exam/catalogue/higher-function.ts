@@ -13,6 +13,7 @@ export const higherFunction = sectionTable(
       hpo: equivalent('HP:0002329', 'Drowsiness'),
       probe: faculty('consciousness'),
     },
+    stupor: { label: 'Stupor', probe: faculty('consciousness') },
     coma: { label: 'Coma', hpo: equivalent('HP:0001259', 'Coma'), probe: faculty('consciousness') },
     'fluctuating-consciousness': {
       label: 'Fluctuating consciousness',
@@ -128,6 +129,14 @@ export const higherFunction = sectionTable(
       hpo: equivalent('HP:0030222', 'Visual agnosia'),
       probe: faculty('visual-recognition'),
     },
+    simultanagnosia: { label: 'Simultanagnosia', probe: faculty('visual-recognition') },
+    'optic-ataxia': {
+      label: 'Optic ataxia',
+      sides: 'optional',
+      hpo: equivalent('HP:0031868', 'Optic ataxia'),
+      probe: faculty('construction'),
+    },
+    'ocular-apraxia': { label: 'Ocular motor apraxia', probe: recordedOnly },
     prosopagnosia: {
       label: 'Prosopagnosia',
       hpo: equivalent('HP:0010528', 'Prosopagnosia'),

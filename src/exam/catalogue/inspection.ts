@@ -367,6 +367,43 @@ export const inspection = sectionTable(
       bodyPart: 'eye',
       probe: recordedOnly,
     },
+    'nasal-or-palatal-eschar': {
+      label: 'Black eschar of the nose, palate or face',
+      sides: 'optional',
+      region: 'head',
+      probe: recordedOnly,
+    },
+    'ear-or-nose-leak': {
+      label: 'Blood or clear fluid from ear or nose, or bruising behind the ear',
+      sides: 'optional',
+      region: 'head',
+      probe: recordedOnly,
+    },
+    'orbital-bruit': {
+      label: 'Bruit over the eye',
+      region: 'head',
+      bodyPart: 'eye',
+      probe: recordedOnly,
+    },
+    'enlarged-liver-or-spleen': {
+      label: 'Enlarged liver or spleen',
+      sides: 'midline',
+      region: 'trunk',
+      probe: recordedOnly,
+      source: commonPractice,
+    },
+    'periorbital-oedema': {
+      label: 'Swelling around the eye',
+      region: 'head',
+      bodyPart: 'eye',
+      probe: recordedOnly,
+    },
+    'head-lag': {
+      label: 'Head lag of an infant pulled to sit',
+      sides: 'midline',
+      region: 'neck',
+      probe: recordedOnly,
+    },
     proptosis: {
       label: 'Proptosis',
       region: 'head',

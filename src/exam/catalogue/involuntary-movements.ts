@@ -195,6 +195,26 @@ export const involuntaryMovements = sectionTable(
       hpo: equivalent('HP:0002267', 'Exaggerated startle response'),
       probe: recordedOnly,
     },
+    'seizure-seen': {
+      label: 'Seizure seen during the examination',
+      probe: recordedOnly,
+    },
+    'carpopedal-spasm': {
+      label: 'Carpopedal spasm or tetany',
+      hpo: equivalent('HP:0001281', 'Tetany'),
+      probe: recordedOnly,
+    },
+    opisthotonus: {
+      label: 'Opisthotonus',
+      sides: 'midline',
+      hpo: equivalent('HP:0002179', 'Opisthotonus'),
+      probe: recordedOnly,
+    },
+    'generalised-spasms': {
+      label: 'Painful spasms of the whole body, set off by touch or sound',
+      sides: 'midline',
+      probe: recordedOnly,
+    },
     posturing: {
       label: 'Decorticate or decerebrate posturing',
       hpo: narrower('HP:0025013', 'Decerebrate rigidity'),

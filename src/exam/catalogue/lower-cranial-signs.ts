@@ -125,6 +125,11 @@ export const lowerCranialSigns = sectionTable(
       hpo: equivalent('HP:0002015', 'Dysphagia'),
       probe: anyFaculty('swallowing', 'pseudobulbar', 'palate'),
     },
+    'weak-suck-or-cry': {
+      label: 'Weak suck or cry of an infant',
+      sides: 'midline',
+      probe: anyFaculty('swallowing', 'voice', 'palate'),
+    },
     drooling: {
       label: 'Drooling',
       sides: 'midline',

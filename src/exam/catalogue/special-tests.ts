@@ -282,6 +282,12 @@ export const specialTests = sectionTable(
     },
 
     // Meninges, balance, effort
+    'chvostek-or-trousseau': {
+      label: 'Chvostek or Trousseau sign',
+      sides: 'midline',
+      probe: recordedOnly,
+      source: commonPractice,
+    },
     'neck-stiffness': {
       label: 'Neck stiffness',
       sides: 'midline',

@@ -143,6 +143,7 @@ export const brainFlags: readonly RedFlagRule[] = [
       const sixth = facts.query.abnormal([
         'cranial-nerves/sixth-nerve-palsy',
         'cranial-nerves/eye-abduction-weakness',
+        'cranial-nerves/esotropia',
         'cranial-nerves/upgaze-palsy',
         'cranial-nerves/convergence-retraction-nystagmus',
       ]);

@@ -2,6 +2,7 @@
 export const reducedConsciousness = [
   'higher-function/drowsiness',
   'higher-function/coma',
+  'higher-function/stupor',
   'higher-function/fluctuating-consciousness',
 ];
 

@@ -34,6 +34,7 @@ export const eyeFlags: readonly RedFlagRule[] = [
             'cranial-nerves/reduced-visual-acuity',
             'cranial-nerves/reduced-colour-vision',
             'cranial-nerves/altitudinal-field-defect',
+            'cranial-nerves/constricted-visual-field',
             'cranial-nerves/central-scotoma',
             'cranial-nerves/relative-afferent-pupillary-defect',
           ]),
@@ -129,6 +130,7 @@ const otherEyeNerves = [
   'cranial-nerves/fourth-nerve-palsy',
   'cranial-nerves/sixth-nerve-palsy',
   'cranial-nerves/eye-abduction-weakness',
+  'cranial-nerves/esotropia',
 ];
 
 /** A C-reactive protein of 10 mg/L or an erythrocyte sedimentation rate of 50 mm/h and more. Source: ACR/EULAR criteria 2022. */
@@ -154,6 +156,7 @@ function thirdNerveSigns({ query }: BedsideFacts): readonly Finding[] {
     'cranial-nerves/dilated-pupil',
     'cranial-nerves/unreactive-pupil',
     'cranial-nerves/eye-adduction-weakness',
+    'cranial-nerves/exotropia',
     'cranial-nerves/eye-elevation-weakness',
     'cranial-nerves/eye-depression-weakness',
   ];
@@ -174,6 +177,7 @@ function wideAndUnmoving(query: BedsideFacts['query']): readonly Finding[] {
   const moves = query.abnormal([
     'cranial-nerves/ophthalmoplegia',
     'cranial-nerves/eye-adduction-weakness',
+    'cranial-nerves/exotropia',
     'cranial-nerves/eye-elevation-weakness',
   ]);
   const found = [...pupils, ...moves];

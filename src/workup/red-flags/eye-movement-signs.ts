@@ -5,6 +5,8 @@ export const eyeMovementSigns = [
   'cranial-nerves/fourth-nerve-palsy',
   'cranial-nerves/sixth-nerve-palsy',
   'cranial-nerves/eye-abduction-weakness',
+  'cranial-nerves/esotropia',
   'cranial-nerves/eye-adduction-weakness',
+  'cranial-nerves/exotropia',
   'cranial-nerves/eye-elevation-weakness',
 ];

@@ -246,7 +246,10 @@ export const fewSignStories: readonly RaisingStory[] = [
       const { query } = facts;
       const isKnown = facts.told('hyperthyroidism', 'similar-attacks-before');
       if (facts.beganWithin(92) === 'no' || !facts.maybeProgressing || isKnown.length > 0) return none;
-      const red = [...facts.told('red-eye'), ...findingReasons(query.abnormal(['inspection/chemosis']))];
+      const red = [
+        ...facts.told('red-eye'),
+        ...findingReasons(query.abnormal(['inspection/chemosis', 'inspection/periorbital-oedema'])),
+      ];
       const pain = [...facts.told('eye-pain', 'headache', 'new-headache', 'facial-pain'), ...trueFever(facts)];
       const still = [
         ...findingReasons(query.abnormal([...eyeMovementSigns, 'cranial-nerves/diplopia', 'cranial-nerves/ptosis']), 2),

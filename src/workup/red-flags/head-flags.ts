@@ -18,6 +18,8 @@ import { isAtLeast, written } from './thresholds.ts';
 const centralVestibularSigns = [
   'cranial-nerves/direction-changing-nystagmus',
   'cranial-nerves/vertical-nystagmus',
+  'cranial-nerves/upbeat-nystagmus',
+  'cranial-nerves/pendular-nystagmus',
   'cranial-nerves/downbeat-nystagmus',
   'cranial-nerves/skew-deviation',
   'cranial-nerves/hearing-loss',
@@ -169,7 +171,9 @@ export const headFlags: readonly RedFlagRule[] = [
       const host = facts.told('diabetes-mellitus', 'immunosuppression', 'sinus-or-ear-infection', 'sepsis');
       const eyes = facts.query.abnormal(eyeMovementSigns);
       const orbit = [
-        ...findingReasons(facts.query.abnormal(['inspection/proptosis', 'inspection/chemosis'])),
+        ...findingReasons(
+          facts.query.abnormal(['inspection/proptosis', 'inspection/chemosis', 'inspection/periorbital-oedema']),
+        ),
         ...facts.told('red-eye', 'eye-pain', 'facial-pain'),
       ];
       const bulging = facts.query.abnormal(['inspection/proptosis']);

@@ -19,6 +19,11 @@ const narrow = [
   'metronidazole',
   'isoniazid',
   'tacrolimus',
+  'ciclosporin',
+  'ifosfamide',
+  'baclofen',
+  'cytarabine',
+  'fluorouracil',
 ] as const;
 
 /** Poisoning by what somebody takes or was given. */

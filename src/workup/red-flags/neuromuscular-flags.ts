@@ -313,6 +313,7 @@ function areflexicCranialPalsy(facts: BedsideFacts): readonly Reason[] {
     'cranial-nerves/facial-weakness',
     'cranial-nerves/sixth-nerve-palsy',
     'cranial-nerves/eye-abduction-weakness',
+    'cranial-nerves/esotropia',
     'cranial-nerves/flaccid-dysarthria',
     'cranial-nerves/dysphagia',
   ]);

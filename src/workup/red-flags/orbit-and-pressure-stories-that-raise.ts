@@ -33,7 +33,11 @@ export const orbitAndPressureStories: readonly RaisingStory[] = [
     // Fungus and septic thrombosis take two of sight, movement and room in the orbit at once; in people without defence fever is missing.
     flag: 'orbital-or-cavernous-sinus-infection',
     check: (facts) => {
-      const bulging = facts.query.abnormal(['inspection/proptosis']);
+      const bulging = facts.query.abnormal([
+        'inspection/proptosis',
+        'inspection/periorbital-oedema',
+        'inspection/nasal-or-palatal-eschar',
+      ]);
       const parts = [
         findingReasons(bulging, 1),
         sightLost(facts),
@@ -53,7 +57,10 @@ export const orbitAndPressureStories: readonly RaisingStory[] = [
     check: (facts) => {
       if (!isOfWeeks(facts) || isThyroid(facts)) return none;
       const fever = trueFever(facts);
-      const bulging = findingReasons(facts.query.abnormal(['inspection/proptosis']), 2);
+      const bulging = findingReasons(
+        facts.query.abnormal(['inspection/proptosis', 'inspection/periorbital-oedema']),
+        2,
+      );
       const eyes = findingReasons(facts.query.abnormal([...eyeMovementSigns, 'cranial-nerves/ptosis']), 3);
       const from = facts.told(...entries, 'facial-pain', 'eye-pain', 'red-eye', 'face-or-neck-lump');
       return [
@@ -71,7 +78,9 @@ export const orbitAndPressureStories: readonly RaisingStory[] = [
       const isUndated = facts.beganWithin(14) === 'unknown';
       return isUndated && facts.maybeProgressing
         ? each(sightLost(facts), [
-            ...findingReasons(facts.query.abnormal(['inspection/proptosis', 'inspection/chemosis'])),
+            ...findingReasons(
+              facts.query.abnormal(['inspection/proptosis', 'inspection/chemosis', 'inspection/periorbital-oedema']),
+            ),
             ...facts.told('eye-pain', 'red-eye'),
           ])
         : none;

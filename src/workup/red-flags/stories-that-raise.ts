@@ -10,6 +10,7 @@ import { limbComplaints } from './limb-complaints-that-raise.ts';
 import { massStories } from './mass-stories-that-raise.ts';
 import { medicineStories } from './medicine-stories-that-raise.ts';
 import { orbitAndPressureStories } from './orbit-and-pressure-stories-that-raise.ts';
+import { shuntAndSpasmStories } from './shunt-and-spasm-stories-that-raise.ts';
 import { slowRaisingStories } from './slow-stories-that-raise.ts';
 import { spineStories } from './spine-stories-that-raise.ts';
 import { each, none, type RaisingStory } from './story.ts';
@@ -25,6 +26,7 @@ const movementsOfEncephalitis: ReadonlySet<string> = new Set([
   'chorea',
   'myoclonus',
   'opsoclonus',
+  'ocular-flutter',
   'posturing',
 ]);
 
@@ -226,6 +228,7 @@ const everyStory: readonly RaisingStory[] = [
   ...orbitAndPressureStories,
   ...spineStories,
   ...medicineStories,
+  ...shuntAndSpasmStories,
   ...headComplaints,
   ...limbComplaints,
   ...fewSignStories,

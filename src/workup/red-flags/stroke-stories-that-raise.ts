@@ -162,6 +162,7 @@ const brainstemSigns = [
     'cranial-nerves/fourth-nerve-palsy',
     'cranial-nerves/sixth-nerve-palsy',
     'cranial-nerves/eye-abduction-weakness',
+    'cranial-nerves/esotropia',
     'cranial-nerves/skew-deviation',
   ],
   ['cranial-nerves/facial-numbness'],

@@ -23,6 +23,8 @@ export const brainSigns = [
   'cranial-nerves/skew-deviation',
   'cranial-nerves/direction-changing-nystagmus',
   'cranial-nerves/vertical-nystagmus',
+  'cranial-nerves/upbeat-nystagmus',
+  'cranial-nerves/pendular-nystagmus',
   'gait/hemiplegic',
 ];
 

@@ -39,7 +39,10 @@ export const systemicFlags: readonly RedFlagRule[] = [
     action: 'Epilepsy specialist within two weeks; ECG, glucose and sodium now; no driving until seen.',
     source: recalled('nice-ng217'),
     check: (facts) => {
-      const seizure = facts.told('seizure');
+      const seizure = [
+        ...facts.told('seizure'),
+        ...findingReasons(facts.query.abnormal(['involuntary-movements/seizure-seen'])),
+      ];
       const known = facts.told('epilepsy', 'similar-attacks-before');
       // A newborn who fits, and a seizure that goes on, cannot wait for a clinic and have flags of their own.
       const age = facts.exam.person.ageYears;
@@ -75,11 +78,24 @@ export const systemicFlags: readonly RedFlagRule[] = [
         'lead',
         'other-heavy-metal',
         'venomous-bite',
+        'marine-toxin',
+        'toxic-alcohol',
       );
-      const told = facts.told('headache', 'vomiting', 'abdominal-pain', 'breathlessness', 'hair-loss', 'seizure');
+      const told = facts.told(
+        'headache',
+        'vomiting',
+        'abdominal-pain',
+        'breathlessness',
+        'hair-loss',
+        'seizure',
+        'visual-loss',
+        'perioral-numbness',
+        'paraesthesiae',
+      );
       const signs = facts.query.abnormal([
         ...clouded,
         'cranial-nerves/small-pupil',
+        'cranial-nerves/reduced-visual-acuity',
         'cranial-nerves/ptosis',
         'autonomic/hyperhidrosis',
         'autonomic/bradycardia',
@@ -146,6 +162,8 @@ export const systemicFlags: readonly RedFlagRule[] = [
         ...findingReasons(
           facts.query.abnormal([
             'involuntary-movements/flexor-spasms',
+            'involuntary-movements/generalised-spasms',
+            'involuntary-movements/opisthotonus',
             'cranial-nerves/dysphagia',
             'special-tests/neck-stiffness',
           ]),

@@ -21,6 +21,8 @@ export function checkWernicke(facts: BedsideFacts): Verdict | null {
     'cranial-nerves/nystagmus',
     'cranial-nerves/gaze-evoked-nystagmus',
     'cranial-nerves/vertical-nystagmus',
+    'cranial-nerves/upbeat-nystagmus',
+    'cranial-nerves/pendular-nystagmus',
     'cranial-nerves/internuclear-ophthalmoplegia',
   ]);
   const cerebellar = [

@@ -1,4 +1,4 @@
-import { days, has, hours, measured, power, type Story, years } from './story.ts';
+import { days, has, hours, measured, months, power, type Story, signs, years } from './story.ts';
 
 const coldLeg = [{ sign: 'colour-or-temperature-change', site: 'leg-below-knee', side: 'left', present: true }];
 const pulselessLeg = (present: boolean) => [{ sign: 'absent-limb-pulse', site: 'lower-limb', side: 'left', present }];
@@ -80,6 +80,36 @@ export const systemicStories: readonly Story[] = [
       history: { onset: hours },
       findings: { power: power('both', '2', 'hip-flexion') },
       results: [measured('potassium', 4.1, 'mmol/L')],
+    },
+  },
+  {
+    flag: 'suspected-poisoning',
+    by: 'Adams and Victor: poisons of shellfish and puffer fish tingle about the mouth within the hour',
+    raised: { history: { onset: hours, symptoms: has('perioral-numbness'), exposures: has('marine-toxin') } },
+    not: { history: { onset: months, symptoms: has('perioral-numbness'), exposures: has('marine-toxin') } },
+  },
+  {
+    flag: 'suspected-poisoning',
+    by: 'Adams and Victor: methanol blinds within a day or two',
+    raised: { history: { onset: hours, symptoms: has('visual-loss'), exposures: has('toxic-alcohol') } },
+    not: { history: { onset: years, symptoms: has('visual-loss'), exposures: has('toxic-alcohol') } },
+  },
+  {
+    flag: 'raised-intracranial-pressure',
+    by: 'Adams and Victor: a new headache in one who has a shunt is a blocked shunt until shown otherwise',
+    raised: { history: { onset: days, symptoms: has('headache'), conditions: has('ventricular-shunt') } },
+    not: { history: { onset: years, symptoms: has('headache'), conditions: has('ventricular-shunt') } },
+  },
+  {
+    flag: 'suspected-tetanus',
+    by: 'Adams and Victor: painful spasms of the whole body, days after a wound',
+    raised: {
+      history: { onset: days, exposures: has('trauma') },
+      findings: { involuntaryMovements: signs('generalised-spasms') },
+    },
+    not: {
+      history: { onset: days, symptoms: has('fever'), exposures: has('trauma') },
+      findings: { involuntaryMovements: signs('generalised-spasms') },
     },
   },
 ];

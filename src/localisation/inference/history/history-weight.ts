@@ -53,5 +53,11 @@ export const thoracicRoots: Applies = (site) => site.kind === 'root' && between(
 export const cervicalCord: Applies = (site) => site.kind === 'cord' && between(site.level, 'C1', 'C8');
 export const thoracicCord: Applies = (site) => site.kind === 'cord' && between(site.level, 'T1', 'L1');
 
+/** What cannot see in either half of the field. */
+export const bothOccipitalLobes: Applies = ({ key, side }) => key === 'cortex-occipital' && side === 'both';
+
+/** The parts of the cerebellum that poisons, hunger and genes waste first. */
+export const wastingCerebellum = sites('cerebellar-degeneration', 'cerebellar-vermis', 'flocculonodular-lobe');
+
 /** Both labyrinths or vestibular nerves at once. */
 export const bothLabyrinths: Applies = ({ key, side }) => key === 'vestibular-nerve' && side === 'both';

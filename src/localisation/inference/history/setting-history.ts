@@ -2,11 +2,13 @@ import type { Applies } from '../shift.ts';
 import {
   anyOf,
   bothLabyrinths,
+  bothOccipitalLobes,
   type HistoryWeight,
   kinds,
   lumbarRoots,
   sites,
   thoracicRoots,
+  wastingCerebellum,
   weigh,
 } from './history-weight.ts';
 
@@ -25,10 +27,8 @@ const lowerCranialNerves = sites('jugular-foramen', 'vagus-nerve', 'hypoglossal-
 const sympatheticAndRecurrent = sites('recurrent-laryngeal-nerve', 'oculosympathetic-chain');
 const borderZones: Applies = ({ key, side }) =>
   side === 'both' && (key === 'cortex-parietal' || key === 'cortex-occipital' || key === 'cortex-parasagittal');
-const bothOccipitalLobes: Applies = ({ key, side }) => key === 'cortex-occipital' && side === 'both';
 const bothHalvesOfThePons: Applies = ({ key, side }) => key === 'pons-ventral' && side === 'both';
 const corticalSites: Applies = ({ key }) => key.startsWith('cortex-');
-const wastingCerebellum = sites('cerebellar-degeneration', 'cerebellar-vermis', 'flocculonodular-lobe');
 
 /**
  * What a person has, takes or went through that the causes of one place need and others hardly do. The factors follow the
