@@ -13,7 +13,7 @@ import {
   told,
   under,
 } from './cause.ts';
-import { axonal, axonalVelocity, conduction, demyelinating, slowArm } from './conduction.ts';
+import { axonalVelocity, conduction, demyelinating, slowArm } from './conduction.ts';
 
 const csfProtein = (raised: number, normal: number) => atLeast('csf-protein', 0.45, 'g/L', raised, normal);
 const infectionBefore = (present: number, absent: number) =>
