@@ -147,7 +147,7 @@ export const functionalCauses: readonly Cause[] = [
       told(['bladder-disturbance', 'saddle-numbness', 'bowel-disturbance'], 0.1, 1.1),
       told(['cancer', 'weight-loss', 'recent-weight-loss', 'night-sweats'], 0.4, 1.05),
       // An inflamed joint may bring fever; it does not take the strength.
-      told('fever', 0.5, 1),
+      told('fever', 0.3, 1.05),
       told('leg-weakness', 0.4, 1.05),
       told(
         ['stiffness', 'muscle-pain', 'trauma', 'limb-fracture-or-dislocation', 'hip-replacement', 'heavy-exertion'],

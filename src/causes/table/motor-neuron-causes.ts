@@ -205,7 +205,7 @@ export const motorNeuronCauses: readonly Cause[] = [
     produces: [at(['lower-motor-neuron-system', 'bulbar-motor-nuclei'], 'uncommon')],
     tempo: tempos.lifelong,
     courses: { progressive: 1.2, improving: 0.05, 'relapsing-remitting': 0.05 },
-    durationDays: { from: 730, outside: 0.5, source: recalled('amato-russell', 'Kennedy disease: slow course') },
+    durationDays: { from: 365, outside: 0.6, source: recalled('amato-russell', 'Kennedy disease: slow course') },
     age: { from: 20, to: 70, outside: 0.2 },
     sex: { male: 2, female: 0.01 },
     history: [

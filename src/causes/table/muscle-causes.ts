@@ -396,7 +396,7 @@ export const muscleCauses: readonly Cause[] = [
     age: { from: 0, to: 65, outside: 0.4 },
     history: [
       // The second type aches and weakens hips and thighs in middle age.
-      told(['muscle-pain', 'difficulty-with-stairs', 'hypothyroidism', 'atrial-fibrillation', 'syncope'], 1.3, 1),
+      told(['muscle-pain', 'difficulty-with-stairs', 'atrial-fibrillation', 'syncope'], 1.3, 1),
       told(['family/cardiomyopathy-or-sudden-death', 'cardiomyopathy', 'sleep-apnoea', 'dysphagia'], 1.5, 1),
       told(['stiffness', 'diabetes-mellitus', 'fatigue'], 1.2, 1),
       told(['family/similar-disorder', 'family/myotonic-dystrophy', 'family/muscle-disease'], 6, 0.5),

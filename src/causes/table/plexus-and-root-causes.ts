@@ -198,7 +198,7 @@ export const plexusAndRootCauses: readonly Cause[] = [
       told(['arm-pain', 'shoulder-pain'], 1.3, 0.9),
     ],
     signs: [
-      showsAt(['inspection/wasting'], ['thenar-eminence', 'hand', 'first-web-space'], 2, 0.8),
+      showsAt(['inspection/wasting'], ['thenar-eminence'], 1.6, 1),
       shows(['special-tests/tinel-supraclavicular'], 4, 0.8),
       shows(['cranial-nerves/horner-syndrome'], 0.2, 1.05),
     ],
