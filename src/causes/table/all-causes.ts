@@ -31,6 +31,7 @@ import { plexusAndRootCauses } from './plexus-and-root-causes.ts';
 import { polyneuropathyCauses } from './polyneuropathy-causes.ts';
 import { pupilAndHornerCauses } from './pupil-and-horner-causes.ts';
 import { rarerCauses } from './rarer-causes.ts';
+import { rootCauses } from './root-causes.ts';
 import { seizureAndAttackCauses } from './seizure-and-attack-causes.ts';
 import { systemicNeuropathyCauses } from './systemic-neuropathy-causes.ts';
 import { toxicNeuropathyCauses } from './toxic-neuropathy-causes.ts';
@@ -48,6 +49,7 @@ export const allCauses: readonly Cause[] = [
   ...focalCauses,
   ...nerveCauses,
   ...plexusAndRootCauses,
+  ...rootCauses,
   ...cordCauses,
   ...cordInflammationCauses,
   ...cordDiseaseCauses,

@@ -70,7 +70,9 @@ export const autonomicAndGanglionCauses: readonly Cause[] = [
     courses: { improving: 2 },
     durationDays: { to: 180, outside: 0.3, source: fromMemory },
     history: [
-      told('rapid-glucose-control', 30, 0.1),
+      told('rapid-glucose-control', 20, 0.4),
+      // That the glucose fell fast is seldom told; insulin or tablets just begun stand for it.
+      told(['rapid-glucose-control', 'insulin-or-sulfonylurea', 'recent-weight-loss', 'weight-loss'], 2, 0.15),
       told('diabetes-mellitus', 4, 0.02),
       told(['neuropathic-pain', 'burning-feet', 'foot-pain'], 2, 0.2),
       told(['weight-loss', 'recent-weight-loss'], 1.5, 0.9),
@@ -126,6 +128,7 @@ export const autonomicAndGanglionCauses: readonly Cause[] = [
     group: 'paraneoplastic',
     label: 'Paraneoplastic sensory neuronopathy',
     produces: [
+      at(['multiple-sites', 'autonomic-neuropathy'], 'rare'),
       at(['sensory-polyneuropathy', 'demyelinating-polyradiculoneuropathy'], 'rare'),
       // Limbs that do not feel where they are look like a lesion of the posterior columns.
       at(['spinal-cord-posterior'], 'rare'),
@@ -133,6 +136,7 @@ export const autonomicAndGanglionCauses: readonly Cause[] = [
     ],
     tempo: tempos.subacute,
     courses: { progressive: 1.4, static: 0.5, improving: 0.2 },
+    durationDays: { to: 1095, outside: 0.4, source: fromMemory },
     age: { from: 45, to: 110, outside: 0.2 },
     history: [
       told('cancer', 5, 0.8),
@@ -142,6 +146,13 @@ export const autonomicAndGanglionCauses: readonly Cause[] = [
       told(['cognitive-change', 'early-satiety', 'seizure'], 2, 0.95),
       told(['cisplatin', 'oxaliplatin', 'carboplatin'], 0.15, 1.1),
       told('family/similar-disorder', 0.3, 1),
+    ],
+    signs: [
+      shows(
+        ['autonomic/gastroparesis', 'autonomic/ileus', 'autonomic/orthostatic-hypotension', 'cranial-nerves/nystagmus'],
+        1.6,
+        1,
+      ),
     ],
     quantities: [atLeast('csf-white-cells', 5, '10*6/L', 2, 0.8), atLeast('csf-protein', 0.45, 'g/L', 1.6, 0.7)],
     values: [
@@ -163,6 +174,7 @@ export const autonomicAndGanglionCauses: readonly Cause[] = [
     label: 'Idiopathic sensory ganglionopathy',
     produces: [at(['spinal-cord-posterior'], 'rare'), inKind(['ganglion'], 'very-common')],
     tempo: tempos.subacuteOrChronic,
+    durationDays: { from: 60, outside: 0.6, source: fromMemory },
     age: { from: 25, to: 110, outside: 0.4 },
     history: [
       told(['cisplatin', 'oxaliplatin', 'carboplatin', 'pyridoxine-excess'], 0.1, 1),
@@ -208,7 +220,7 @@ export const autonomicAndGanglionCauses: readonly Cause[] = [
     group: 'metabolic',
     label: 'Diabetic autonomic neuropathy',
     mondo: mondo('MONDO:0001299', 'diabetic autonomic neuropathy'),
-    produces: [at(['autonomic-neuropathy'], 'very-common')],
+    produces: [at(['no-lesion'], 'rare'), at(['autonomic-neuropathy'], 'very-common')],
     tempo: tempos.chronic,
     courses: { improving: 0.4, 'relapsing-remitting': 0.5 },
     age: { from: 25, to: 110, outside: 0.3 },
@@ -270,6 +282,7 @@ export const autonomicAndGanglionCauses: readonly Cause[] = [
     produces: [at(['cauda-equina', 'small-fibre-polyneuropathy'], 'rare'), at(['autonomic-neuropathy'], 'common')],
     tempo: tempos.acuteOrSubacute,
     courses: { 'relapsing-remitting': 1, improving: 1 },
+    durationDays: { to: 730, outside: 0.5, source: fromMemory },
     sex: { male: 0.8, female: 1.2 },
     history: [
       told(['light-headed-on-standing', 'syncope'], 1.5, 0.7),

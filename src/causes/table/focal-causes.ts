@@ -81,9 +81,12 @@ export const focalCauses: readonly Cause[] = [
     mondo: mondo('MONDO:0007275', 'carpal tunnel syndrome'),
     produces: [at(['median-nerve-wrist'], 'very-common')],
     tempo: tempos.subacuteOrChronic,
+    age: { from: 16, to: 110, outside: 0.6 },
     sex: { male: 0.7, female: 1.3 },
     history: [
       told('dialysis', 2.5, 1),
+      told(['hormonal-contraceptive', 'family/similar-disorder', 'joint-pain', 'limb-fracture-or-dislocation'], 1.2, 1),
+      told(['neck-pain', 'radicular-arm-pain'], 0.7, 1),
       told('carpal-tunnel-syndrome', 3, 1),
       told(['acromegaly', 'amyloidosis', 'monoclonal-gammopathy'], 2.5, 1),
       told(
@@ -97,6 +100,11 @@ export const focalCauses: readonly Cause[] = [
     ],
     signs: [shows(['special-tests/tinel-wrist', 'special-tests/phalen'], 2, 0.7)],
     values: [
+      reads('nerve-ultrasound', [
+        ['focal-swelling', 2.5],
+        ['mass-or-cyst', 0.3],
+        ['normal', 0.6],
+      ]),
       reads('nerve-conduction-site', [
         ['median-wrist', 8],
         ['none', 0.4],
@@ -110,13 +118,21 @@ export const focalCauses: readonly Cause[] = [
     label: 'Ulnar nerve compression at the elbow',
     produces: [at(['ulnar-nerve-elbow'], 'very-common')],
     tempo: { hyperacute: 0.04, acute: 0.08, subacute: 0.3, chronic: 0.58 },
+    age: { from: 12, to: 110, outside: 0.5 },
     sex: { male: 1.3, female: 0.7 },
     history: [
+      told(['repetitive-hand-use', 'joint-pain', 'rheumatoid-arthritis', 'trauma'], 1.3, 1),
+      told(['neck-pain', 'radicular-arm-pain'], 0.7, 1),
       told(['limb-fracture-or-dislocation', 'prolonged-immobility', 'external-pressure', 'diabetes-mellitus'], 1.5, 1),
       told('elbow-leaning', 4, 0.8),
     ],
     signs: [shows(['special-tests/tinel-elbow', 'special-tests/elbow-flexion-test'], 2.5, 0.7)],
     values: [
+      reads('nerve-ultrasound', [
+        ['focal-swelling', 2.5],
+        ['mass-or-cyst', 0.3],
+        ['normal', 0.6],
+      ]),
       reads('nerve-conduction-site', [
         ['ulnar-elbow', 8],
         ['none', 0.4],
@@ -136,6 +152,7 @@ export const focalCauses: readonly Cause[] = [
     tempo: tempos.suddenOrAcute,
     courses: { improving: 1.5, progressive: 0.6 },
     history: [
+      told(['pregnancy', 'injecting-drug-use', 'opioid', 'alcohol-excess', 'recent-surgery'], 1.4, 1),
       told(
         ['external-pressure', 'bariatric-surgery', 'malnutrition', 'critical-illness', 'loss-of-consciousness'],
         3,
@@ -151,6 +168,10 @@ export const focalCauses: readonly Cause[] = [
     ],
     signs: [shows(['special-tests/tinel-fibular-neck'], 2, 0.8)],
     values: [
+      reads('nerve-ultrasound', [
+        ['focal-swelling', 1.5],
+        ['mass-or-cyst', 0.1],
+      ]),
       reads('nerve-conduction-site', [
         ['fibular-neck', 8],
         ['none', 0.4],
@@ -166,12 +187,18 @@ export const focalCauses: readonly Cause[] = [
     tempo: tempos.sudden,
     courses: { improving: 1.5, progressive: 0.4 },
     history: [
+      told(['injecting-drug-use', 'heavy-exertion', 'recent-surgery'], 1.4, 1),
+      told(['neck-pain', 'radicular-arm-pain', 'headache', 'hypertension', 'atrial-fibrillation'], 0.6, 1),
       told(['loss-of-consciousness', 'prolonged-immobility', 'opioid', 'benzodiazepine'], 2.5, 1),
       told(['limb-fracture-or-dislocation', 'needle-near-nerve'], 0.5, 1),
       told('alcohol-excess', 3, 0.9),
       told(['external-pressure', 'deep-sleep-on-arm'], 6, 0.7),
     ],
     values: [
+      reads('nerve-ultrasound', [
+        ['focal-swelling', 1.5],
+        ['mass-or-cyst', 0.2],
+      ]),
       reads('nerve-conduction-site', [
         ['radial-spiral-groove', 6],
         ['none', 0.4],
@@ -186,7 +213,9 @@ export const focalCauses: readonly Cause[] = [
     mondo: mondo('MONDO:0023757', 'meralgia paresthetica'),
     produces: [at(['lateral-femoral-cutaneous-nerve'], 'very-common')],
     tempo: tempos.subacuteOrChronic,
+    age: { from: 15, to: 110, outside: 0.4 },
     history: [
+      told('heavy-exertion', 1.3, 1),
       told(['hip-replacement', 'external-pressure', 'prolonged-immobility', 'recent-surgery'], 2, 1),
       told(['diabetes-mellitus', 'recent-weight-loss'], 1.4, 1),
       told(['back-pain', 'leg-weakness'], 0.6, 1.1),
@@ -203,7 +232,10 @@ export const focalCauses: readonly Cause[] = [
     mondo: mondo('MONDO:0006994', 'tarsal tunnel syndrome'),
     produces: [at(['tibial-nerve-tarsal-tunnel', 'medial-plantar-nerve', 'lateral-plantar-nerve'], 'very-common')],
     tempo: tempos.subacuteOrChronic,
+    age: { from: 15, to: 110, outside: 0.5 },
     history: [
+      told(['diabetes-mellitus', 'external-pressure', 'prolonged-squatting', 'hypothyroidism'], 1.2, 1),
+      told('known-neuropathy', 0.7, 1),
       told(['foot-pain', 'burning-feet'], 1.3, 0.8),
       told(['limb-fracture-or-dislocation', 'trauma', 'rheumatoid-arthritis'], 1.4, 1),
       told(['back-pain', 'radicular-leg-pain'], 0.6, 1.05),
@@ -234,6 +266,19 @@ export const focalCauses: readonly Cause[] = [
     ],
     tempo: tempos.any,
     history: [
+      told(
+        [
+          'alcohol-excess',
+          'opioid',
+          'benzodiazepine',
+          'recent-surgery',
+          'pregnancy',
+          'weight-loss',
+          'recent-weight-loss',
+        ],
+        1.3,
+        1,
+      ),
       told(['elbow-leaning', 'repetitive-hand-use', 'tight-clothing', 'loss-of-consciousness'], 2, 1),
       told('fever', 0.6, 1),
       told(
@@ -281,6 +326,7 @@ export const focalCauses: readonly Cause[] = [
     tempo: tempos.sudden,
     courses: { progressive: 0.2 },
     history: [
+      told(['electric-shock', 'heavy-exertion', 'head-injury'], 1.5, 1),
       told(['trauma', 'limb-fracture-or-dislocation', 'neck-trauma'], 25, 0.05),
       told('recent-surgery', 6, 0.8),
     ],
@@ -328,6 +374,7 @@ export const focalCauses: readonly Cause[] = [
     tempo: tempos.sudden,
     courses: { progressive: 0.2 },
     history: [
+      told(['prolonged-immobility', 'cancer', 'anticoagulant'], 1.2, 1),
       told(
         [
           'recent-surgery',
@@ -361,6 +408,8 @@ export const focalCauses: readonly Cause[] = [
     courses: { progressive: 2, improving: 0.2, static: 0.6 },
     history: [
       told('neurofibromatosis', 12, 1),
+      told(['paraesthesiae', 'neuropathic-pain', 'foot-pain', 'arm-pain', 'leg-pain'], 1.2, 0.95),
+      told(['similar-attacks-before', 'diabetes-mellitus'], 0.8, 1),
       told('face-or-neck-lump', 2, 1),
       told(['anticoagulant', 'fever'], 0.5, 1),
       told(['trauma', 'limb-fracture-or-dislocation', 'recent-surgery'], 0.4, 1.1),
@@ -370,6 +419,10 @@ export const focalCauses: readonly Cause[] = [
       shows(['inspection/cafe-au-lait-spots', 'inspection/neurofibromas'], 15, 0.95),
     ],
     values: [
+      reads('mri-lumbosacral-plexus', [
+        ['mass', 6],
+        ['normal', 0.2],
+      ]),
       reads('nerve-ultrasound', [
         ['mass-or-cyst', 20],
         ['normal', 0.1],
@@ -391,7 +444,14 @@ export const focalCauses: readonly Cause[] = [
       at(['femoral-nerve-groin'], 'uncommon'),
     ],
     tempo: tempos.suddenOrAcute,
+    durationDays: { to: 60, outside: 0.5, source: recalled('adams-victor', 'iliopsoas haematoma') },
     history: [
+      told(
+        ['radicular-leg-pain', 'chronic-kidney-disease', 'antiplatelet', 'needle-near-nerve', 'atrial-fibrillation'],
+        1.3,
+        1,
+      ),
+      told('diabetes-mellitus', 0.8, 1),
       told(['recent-surgery', 'hip-replacement', 'chronic-liver-disease'], 1.8, 1),
       told('fever', 0.5, 1),
       told(['abdominal-pain', 'flank-pain', 'leg-pain', 'thigh-pain'], 2.5, 0.6),
@@ -404,6 +464,12 @@ export const focalCauses: readonly Cause[] = [
       under('haemoglobin', 100, 'g/L', 3, 0.6),
       atLeast('inr', 3, '{INR}', 5, 0.8),
       under('platelets', 50, '10*9/L', 4, 1),
+    ],
+    values: [
+      reads('mri-lumbosacral-plexus', [
+        ['haematoma', 20],
+        ['normal', 0.2],
+      ]),
     ],
     source: limbNerves,
   },
@@ -421,6 +487,8 @@ export const focalCauses: readonly Cause[] = [
     tempo: { hyperacute: 0.05, acute: 0.22, subacute: 0.43, chronic: 0.3 },
     age: { from: 30, to: 75, outside: 0.5 },
     history: [
+      told(['paraesthesiae', 'numbness', 'similar-attacks-before', 'repetitive-hand-use'], 1.2, 1),
+      told(['preceding-infection', 'recent-vaccination', 'diabetes-mellitus'], 0.8, 1),
       told(['disc-herniation', 'spinal-stenosis', 'spinal-surgery'], 2, 1),
       told(['heavy-exertion', 'neck-trauma', 'pain-on-straining'], 1.4, 1),
       told('fever', 0.3, 1),
@@ -454,8 +522,14 @@ export const focalCauses: readonly Cause[] = [
       at(['intercostal-nerves'], 'common'),
     ],
     tempo: tempos.acute,
+    durationDays: { to: 60, outside: 0.3, source: recalled('adams-victor', 'herpes zoster') },
     age: { from: 50, to: 110, outside: 0.4 },
     history: [
+      told(
+        ['radicular-arm-pain', 'radicular-leg-pain', 'thoracic-back-pain', 'flank-pain', 'abdominal-pain', 'arm-pain'],
+        1.4,
+        0.9,
+      ),
       told(['lymphoma', 'cancer', 'hiv-infection', 'corticosteroid'], 1.6, 1),
       told(['rash', 'herpes-zoster'], 20, 0.2),
       told('immunosuppression', 2.5, 0.95),
@@ -474,7 +548,13 @@ export const focalCauses: readonly Cause[] = [
       at(['polyradiculopathy', 'adjacent-nerve-roots'], 'common'),
     ],
     tempo: tempos.acuteOrSubacute,
+    durationDays: { to: 730, outside: 0.4, source: recalled('adams-victor', 'polyradiculopathies') },
     history: [
+      told(
+        ['night-sweats', 'rash', 'travel', 'headache', 'unprotected-sex', 'ascending-weakness', 'facial-pain'],
+        1.3,
+        1,
+      ),
       told(
         [
           'lyme-disease',
@@ -494,6 +574,7 @@ export const focalCauses: readonly Cause[] = [
       told(['preceding-infection', 'preceding-respiratory-infection', 'preceding-gastroenteritis'], 1.5, 0.9),
       told('fever', 1.5, 0.9),
     ],
+    signs: [shows(['cranial-nerves/facial-weakness', 'special-tests/neck-stiffness', 'autonomic/fever'], 1.6, 1)],
     quantities: [atLeast('csf-white-cells', 5, '10*6/L', 3, 0.6), atLeast('csf-protein', 0.45, 'g/L', 2, 0.4)],
     values: [
       reads('mri-lumbar-spine', [

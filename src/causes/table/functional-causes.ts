@@ -144,7 +144,17 @@ export const functionalCauses: readonly Cause[] = [
     ],
     tempo: tempos.any,
     history: [
-      told(['fever', 'leg-weakness', 'bladder-disturbance', 'saddle-numbness', 'cancer', 'weight-loss'], 0.1, 1.1),
+      told(['bladder-disturbance', 'saddle-numbness', 'bowel-disturbance'], 0.1, 1.1),
+      told(['cancer', 'weight-loss', 'recent-weight-loss', 'night-sweats'], 0.4, 1.05),
+      // An inflamed joint may bring fever; it does not take the strength.
+      told('fever', 0.3, 1.05),
+      told('leg-weakness', 0.4, 1.05),
+      told(
+        ['stiffness', 'muscle-pain', 'trauma', 'limb-fracture-or-dislocation', 'hip-replacement', 'heavy-exertion'],
+        1.6,
+        1,
+      ),
+      told(['numbness', 'paraesthesiae'], 0.6, 1.1),
       told(['shoulder-pain', 'arm-pain', 'leg-pain', 'back-pain', 'neck-pain', 'joint-pain'], 3, 0.2),
       told('rheumatoid-arthritis', 2, 1),
     ],

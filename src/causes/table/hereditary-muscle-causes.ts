@@ -1,4 +1,4 @@
-import { recalled } from '../../kernel/cite.ts';
+import { fromMemory, recalled } from '../../kernel/cite.ts';
 import { at, atLeast, type Cause, mondo, reads, shows, tempos, told, under } from './cause.ts';
 
 const muscleBook = recalled('amato-russell');
@@ -15,17 +15,28 @@ export const hereditaryMuscleCauses: readonly Cause[] = [
     produces: [at(['proximal-myopathy'], 'uncommon'), at(['finger-flexor-quadriceps-myopathy'], 'rare')],
     tempo: tempos.lifelong,
     courses: { progressive: 1.3, improving: 0.05 },
+    durationDays: { from: 60, outside: 0.5, source: fromMemory },
     age: { from: 0, to: 30, outside: 0.05 },
     sex: { male: 1.9, female: 0.04 },
     history: [
+      told(['cognitive-change', 'muscle-pain', 'dark-urine', 'difficulty-walking'], 1.2, 1),
       told(['falls', 'difficulty-with-stairs', 'exercise-cramps'], 1.4, 0.95),
       told(kin, 4, 0.85),
       told(['cardiomyopathy', 'family/cardiomyopathy-or-sudden-death'], 3, 0.9),
       told('rash', 0.3, 1),
     ],
-    signs: [shows(['inspection/calf-pseudohypertrophy'], 15, 0.3), shows(['gait/gowers-sign'], 2, 0.7)],
+    signs: [
+      shows(['inspection/hyperlordosis', 'gait/waddling', 'inspection/achilles-contracture'], 1.5, 1),
+      shows(['inspection/calf-pseudohypertrophy'], 15, 0.3),
+      shows(['gait/gowers-sign'], 2, 0.7),
+    ],
     quantities: [atLeast('creatine-kinase', 1000, 'U/L', 6, 0.03)],
     values: [
+      reads('muscle-biopsy', [
+        ['dystrophic', 6],
+        ['normal', 0.1],
+        ['inflammatory', 0.3],
+      ]),
       reads('genetic-test', [
         ['other', 8],
         ['negative', 0.3],
@@ -41,16 +52,24 @@ export const hereditaryMuscleCauses: readonly Cause[] = [
     mondo: mondo('MONDO:0016830', 'Emery-Dreifuss muscular dystrophy'),
     produces: [at(['facioscapulohumeral-myopathy', 'axial-myopathy'], 'uncommon'), at(['proximal-myopathy'], 'rare')],
     tempo: tempos.lifelong,
+    durationDays: { from: 365, outside: 0.4, source: fromMemory },
     age: { from: 2, to: 35, outside: 0.2 },
     history: [
       told(kin, 4, 0.85),
       told(['family/cardiomyopathy-or-sudden-death', 'syncope', 'atrial-fibrillation', 'cardiomyopathy'], 4, 0.7),
     ],
     signs: [
+      shows(['inspection/scapular-winging', 'autonomic/bradycardia', 'autonomic/arrhythmia'], 2, 0.95),
       shows(['inspection/joint-contracture', 'inspection/achilles-contracture'], 12, 0.2),
       shows(['cranial-nerves/facial-weakness'], 0.3, 1.2),
     ],
+    quantities: [atLeast('creatine-kinase', 5000, 'U/L', 0.4, 1.05)],
     values: [
+      reads('genetic-test', [
+        ['other', 8],
+        ['negative', 0.3],
+      ]),
+      reads('muscle-biopsy', [['dystrophic', 3]]),
       reads('ecg', [
         ['conduction-disease', 8],
         ['normal', 0.4],
@@ -70,6 +89,7 @@ export const hereditaryMuscleCauses: readonly Cause[] = [
       at(['proximal-myopathy'], 'rare'),
     ],
     tempo: tempos.chronic,
+    durationDays: { from: 365, outside: 0.5, source: fromMemory },
     age: { from: 40, to: 80, outside: 0.1 },
     history: [
       told('drooping-eyelids', 2, 0.6),
@@ -78,7 +98,17 @@ export const hereditaryMuscleCauses: readonly Cause[] = [
       told('dysphagia', 3, 0.3),
       told(['diplopia', 'fluctuating-symptoms'], 0.5, 1.2),
     ],
+    signs: [
+      shows(['cranial-nerves/ptosis'], 1.5, 0.3),
+      shows(['cranial-nerves/fatigable-ptosis', 'special-tests/ice-pack'], 0.3, 1.1),
+    ],
+    quantities: [atLeast('creatine-kinase', 1000, 'U/L', 0.3, 1.05)],
     values: [
+      reads('achr-antibody', [
+        ['positive', 0.05],
+        ['negative', 1.5],
+      ]),
+      reads('muscle-biopsy', [['rimmed-vacuoles', 2.5]]),
       reads('genetic-test', [
         ['other', 8],
         ['negative', 0.3],
@@ -99,6 +129,7 @@ export const hereditaryMuscleCauses: readonly Cause[] = [
       at(['oculopharyngeal-myopathy'], 'very-common'),
     ],
     tempo: tempos.lifelong,
+    durationDays: { from: 365, outside: 0.4, source: fromMemory },
     age: { from: 5, to: 60, outside: 0.4 },
     history: [
       told('drooping-eyelids', 1.6, 0.7),
@@ -107,8 +138,20 @@ export const hereditaryMuscleCauses: readonly Cause[] = [
       told(['hearing-loss', 'diabetes-mellitus'], 2.5, 0.9),
       told(['fluctuating-symptoms', 'fatigable-weakness'], 0.4, 1.3),
     ],
-    signs: [shows(['cranial-nerves/ophthalmoplegia'], 3, 0.2)],
+    signs: [
+      shows(['cranial-nerves/fatigable-ptosis', 'special-tests/ice-pack', 'special-tests/lid-twitch'], 0.3, 1.1),
+      shows(['cranial-nerves/ophthalmoplegia'], 3, 0.2),
+    ],
+    quantities: [atLeast('creatine-kinase', 1000, 'U/L', 0.3, 1.05), atLeast('lactate', 2.5, 'mmol/L', 4, 0.7)],
     values: [
+      reads('genetic-test', [
+        ['other', 8],
+        ['negative', 0.5],
+      ]),
+      reads('repetitive-stimulation', [
+        ['decrement', 0.3],
+        ['normal', 1.4],
+      ]),
       reads('achr-antibody', [
         ['positive', 0.03],
         ['negative', 2],
@@ -133,14 +176,22 @@ export const hereditaryMuscleCauses: readonly Cause[] = [
       at(['facioscapulohumeral-myopathy'], 'rare'),
     ],
     tempo: tempos.lifelong,
+    durationDays: { from: 60, outside: 0.5, source: fromMemory },
     history: [
       told(['exercise-cramps', 'muscle-pain', 'cardiomyopathy', 'stroke'], 1.4, 1),
       told(kin, 4, 0.85),
       told(['hearing-loss', 'diabetes-mellitus', 'seizure', 'migraine'], 2.5, 0.8),
       told('fatigue', 2, 0.5),
     ],
+    signs: [
+      shows(['cranial-nerves/ptosis', 'cranial-nerves/ophthalmoplegia', 'cranial-nerves/hearing-loss'], 2.5, 0.8),
+    ],
     quantities: [atLeast('lactate', 2.5, 'mmol/L', 6, 0.5)],
     values: [
+      reads('genetic-test', [
+        ['other', 8],
+        ['negative', 0.3],
+      ]),
       reads('muscle-biopsy', [
         ['mitochondrial', 15],
         ['normal', 0.3],
@@ -156,7 +207,9 @@ export const hereditaryMuscleCauses: readonly Cause[] = [
     mondo: mondo('MONDO:0009290', 'glycogen storage disease II'),
     produces: [at(['proximal-myopathy', 'axial-myopathy'], 'uncommon'), at(['facioscapulohumeral-myopathy'], 'rare')],
     tempo: tempos.lifelong,
+    durationDays: { from: 180, outside: 0.5, source: fromMemory },
     history: [
+      told(['falls', 'difficulty-with-stairs', 'back-pain', 'fatigue'], 1.2, 1),
       told(['sleep-apnoea', 'morning-headache', 'weight-loss'], 1.5, 1),
       told('family/consanguinity', 2, 1),
       told(kin, 4, 0.85),
@@ -168,6 +221,15 @@ export const hereditaryMuscleCauses: readonly Cause[] = [
     ],
     quantities: [atLeast('creatine-kinase', 400, 'U/L', 1.3, 0.6)],
     values: [
+      reads('needle-emg', [
+        ['myopathic-irritable', 2],
+        ['myotonic-discharges', 2.5],
+        ['normal', 0.3],
+      ]),
+      reads('muscle-biopsy', [
+        ['inflammatory', 0.3],
+        ['dystrophic', 0.5],
+      ]),
       reads('genetic-test', [
         ['other', 8],
         ['negative', 0.3],
@@ -183,8 +245,10 @@ export const hereditaryMuscleCauses: readonly Cause[] = [
     mondo: mondo('MONDO:0009293', 'glycogen storage disease V'),
     produces: [at(['proximal-myopathy'], 'rare'), at(['no-lesion'], 'uncommon')],
     tempo: tempos.lifelong,
+    durationDays: { from: 180, outside: 0.4, source: fromMemory },
     age: { from: 3, to: 40, outside: 0.2 },
     history: [
+      told(['heavy-exertion', 'similar-attacks-before'], 1.3, 1),
       told(['muscle-pain', 'fatigue'], 1.3, 1),
       told('family/consanguinity', 2, 1),
       told('exercise-cramps', 10, 0.1),
@@ -209,12 +273,14 @@ export const hereditaryMuscleCauses: readonly Cause[] = [
     produces: [at(['proximal-myopathy', 'no-lesion'], 'rare')],
     tempo: tempos.lifelong,
     history: [
+      told(['preceding-infection', 'recent-weight-loss', 'episodic-weakness', 'family/consanguinity'], 1.4, 1),
       told(['exercise-cramps', 'fever', 'similar-attacks-before'], 1.4, 1),
       told(['dark-urine', 'muscle-pain'], 4, 0.6),
       told('second-wind', 0.1, 1),
       told('heavy-exertion', 3, 0.8),
       told(kin, 4, 0.85),
     ],
+    quantities: [atLeast('creatine-kinase', 400, 'U/L', 1.4, 0.7)],
     values: [
       reads('genetic-test', [
         ['other', 8],
@@ -230,6 +296,7 @@ export const hereditaryMuscleCauses: readonly Cause[] = [
     inheritance: ['autosomal-recessive', 'autosomal-dominant'],
     produces: [at(['myotonic-myopathy'], 'common'), at(['no-lesion'], 'rare')],
     tempo: tempos.lifelong,
+    durationDays: { from: 365, outside: 0.4, source: fromMemory },
     age: { from: 0, to: 25, outside: 0.1 },
     history: [
       told('worse-in-the-cold', 1.3, 1),
@@ -244,6 +311,11 @@ export const hereditaryMuscleCauses: readonly Cause[] = [
       shows(['inspection/wasting', 'cranial-nerves/ptosis', 'cranial-nerves/facial-weakness'], 0.1, 1.5),
     ],
     values: [
+      reads('needle-emg', [
+        ['myotonic-discharges', 8],
+        ['normal', 0.1],
+      ]),
+      reads('ecg', [['conduction-disease', 0.3]]),
       reads('genetic-test', [
         ['dmpk-expansion', 0.01],
         ['other', 6],
@@ -259,10 +331,15 @@ export const hereditaryMuscleCauses: readonly Cause[] = [
     mondo: mondo('MONDO:0008195', 'paramyotonia congenita of Von Eulenburg'),
     produces: [at(['myotonic-myopathy'], 'uncommon'), at(['no-lesion'], 'rare')],
     tempo: tempos.lifelong,
+    durationDays: { from: 365, outside: 0.5, source: fromMemory },
     age: { from: 0, to: 20, outside: 0.1 },
     history: [told('worse-in-the-cold', 15, 0.2), told('episodic-weakness', 3, 0.7), told(kin, 5, 0.6)],
     signs: [shows(['involuntary-movements/grip-myotonia', 'involuntary-movements/percussion-myotonia'], 2, 0.7)],
     values: [
+      reads('needle-emg', [
+        ['myotonic-discharges', 6],
+        ['normal', 0.2],
+      ]),
       reads('genetic-test', [
         ['dmpk-expansion', 0.01],
         ['other', 6],
@@ -298,6 +375,7 @@ export const hereditaryMuscleCauses: readonly Cause[] = [
       under('tsh', 0.4, 'm[IU]/L', 0.1, 1.1),
     ],
     values: [
+      reads('needle-emg', [['myotonic-discharges', 2]]),
       reads('genetic-test', [
         ['other', 8],
         ['negative', 0.3],
@@ -318,6 +396,8 @@ export const hereditaryMuscleCauses: readonly Cause[] = [
       at(['finger-flexor-quadriceps-myopathy'], 'uncommon'),
     ],
     tempo: tempos.chronic,
+    durationDays: { from: 365, outside: 0.4, source: fromMemory },
+    age: { from: 5, to: 80, outside: 0.5 },
     history: [
       told('family/consanguinity', 3, 1),
       told(['numbness', 'paraesthesiae', 'neuropathic-pain'], 0.4, 1.2),
@@ -325,6 +405,8 @@ export const hereditaryMuscleCauses: readonly Cause[] = [
       told(kin, 5, 0.6),
     ],
     signs: [
+      shows(['inspection/foot-drop'], 1.3, 1),
+      shows(['inspection/fasciculation'], 0.3, 1.05),
       shows(
         ['involuntary-movements/grip-myotonia', 'involuntary-movements/percussion-myotonia', 'cranial-nerves/ptosis'],
         0.2,
@@ -333,6 +415,15 @@ export const hereditaryMuscleCauses: readonly Cause[] = [
     ],
     quantities: [atLeast('creatine-kinase', 1000, 'U/L', 2.5, 0.8)],
     values: [
+      reads('genetic-test', [
+        ['other', 8],
+        ['negative', 0.3],
+      ]),
+      reads('mri-muscle', [
+        ['fatty-replacement', 3],
+        ['oedema', 0.4],
+        ['normal', 0.4],
+      ]),
       reads('muscle-biopsy', [
         ['rimmed-vacuoles', 3],
         ['normal', 0.3],
@@ -357,9 +448,24 @@ export const hereditaryMuscleCauses: readonly Cause[] = [
     ],
     tempo: tempos.lifelong,
     courses: { static: 2, progressive: 0.7 },
+    durationDays: { from: 365, outside: 0.4, source: fromMemory },
     age: { from: 0, to: 18, outside: 0.05 },
-    history: [told(['perinatal-injury', 'family/consanguinity'], 1.4, 1), told(kin, 4, 0.85)],
+    history: [
+      told(['falls', 'difficulty-with-stairs', 'breathlessness', 'sleep-apnoea'], 1.3, 1),
+      told(['perinatal-injury', 'family/consanguinity'], 1.4, 1),
+      told(kin, 4, 0.85),
+    ],
     signs: [
+      shows(
+        [
+          'inspection/hyperlordosis',
+          'inspection/joint-contracture',
+          'cranial-nerves/ptosis',
+          'cranial-nerves/ophthalmoplegia',
+        ],
+        1.5,
+        1,
+      ),
       shows(['inspection/pes-cavus', 'inspection/achilles-contracture'], 2, 0.95),
       shows(['inspection/scoliosis', 'cranial-nerves/facial-weakness'], 2.5, 0.7),
     ],

@@ -51,7 +51,12 @@ export const hereditaryNeuropathyCauses: readonly Cause[] = [
     courses: { progressive: 1.2, static: 1.2, 'relapsing-remitting': 0.2, improving: 0.1 },
     durationDays: overYears,
     age: { from: 0, to: 40, outside: 0.3 },
-    history: [kinOrTheirFeet(14, 0.4), fewPositiveSymptoms],
+    history: [
+      told(['diabetes-mellitus', 'alcohol-excess', 'cancer'], 0.6, 1),
+      told(['falls', 'difficulty-walking', 'cramps'], 1.2, 1),
+      kinOrTheirFeet(14, 0.4),
+      fewPositiveSymptoms,
+    ],
     signs: [
       ...oldFeet(0.25),
       shows(['inspection/thickened-nerve'], 4, 0.95),
@@ -99,8 +104,15 @@ export const hereditaryNeuropathyCauses: readonly Cause[] = [
     courses: { progressive: 1.3, static: 1, 'relapsing-remitting': 0.2, improving: 0.1 },
     durationDays: overYears,
     age: { from: 0, to: 65, outside: 0.5 },
-    history: [told('family/consanguinity', 1.6, 1), kinOrTheirFeet(14, 0.4), fewPositiveSymptoms],
+    history: [
+      told(['diabetes-mellitus', 'alcohol-excess', 'cancer'], 0.6, 1),
+      told(['falls', 'difficulty-walking', 'cramps'], 1.2, 1),
+      told('family/consanguinity', 1.6, 1),
+      kinOrTheirFeet(14, 0.4),
+      fewPositiveSymptoms,
+    ],
     signs: [
+      shows(['cranial-nerves/vocal-cord-paralysis', 'cranial-nerves/dysphonia'], 2, 1),
       ...oldFeet(0.35),
       shows(['cranial-nerves/optic-disc-pallor'], 3, 1),
       shows(['inspection/wasting'], 1.4, 0.7),
@@ -147,9 +159,11 @@ export const hereditaryNeuropathyCauses: readonly Cause[] = [
     age: { from: 0, to: 45, outside: 0.3 },
     sex: { male: 1.4, female: 0.7 },
     history: [
+      told(['diabetes-mellitus', 'alcohol-excess', 'cancer'], 0.6, 1),
+      told(['falls', 'difficulty-walking', 'cramps'], 1.2, 1),
       kinOrTheirFeet(14, 0.4),
       fewPositiveSymptoms,
-      told(['transient-ischaemic-attack', 'stroke', 'resolved-deficit'], 2, 1),
+      told(['transient-ischaemic-attack', 'stroke', 'resolved-deficit'], 4, 1),
     ],
     signs: [...oldFeet(0.3), shows(['inspection/wasting'], 1.4, 0.7), shows(['cranial-nerves/hearing-loss'], 1.5, 1)],
     quantities: [
@@ -191,6 +205,18 @@ export const hereditaryNeuropathyCauses: readonly Cause[] = [
     inheritance: ['autosomal-dominant'],
     mondo: mondo('MONDO:0008087', 'hereditary neuropathy with liability to pressure palsies'),
     produces: [
+      at(
+        [
+          'radial-nerve-axilla',
+          'posterior-interosseous-nerve',
+          'ulnar-nerve-wrist',
+          'lateral-femoral-cutaneous-nerve',
+          'long-thoracic-nerve',
+          'tibial-nerve-popliteal-fossa',
+          'deep-fibular-nerve',
+        ],
+        'rare',
+      ),
       inKind(['multiple-nerves'], 'common'),
       at(['common-fibular-nerve', 'ulnar-nerve-elbow', 'radial-nerve-spiral-groove'], 'uncommon'),
       inKind(['plexus'], 'uncommon'),
@@ -213,6 +239,10 @@ export const hereditaryNeuropathyCauses: readonly Cause[] = [
     signs: [shows(longStandingSigns, 2.5, 0.9)],
     quantities: [slowArm(0.5, 1.1), atLeast('crp', 10, 'mg/L', 0.4, 1.1)],
     values: [
+      reads('nerve-ultrasound', [
+        ['focal-swelling', 2],
+        ['mass-or-cyst', 0.2],
+      ]),
       reads(
         'genetic-test',
         [
@@ -251,9 +281,20 @@ export const hereditaryNeuropathyCauses: readonly Cause[] = [
       kinOrTheirFeet(10, 0.5),
       told(['numbness', 'paraesthesiae'], 0.4, 1.3),
     ],
-    signs: [shows(longStandingSigns, 5, 0.5), shows(['cranial-nerves/vocal-cord-paralysis'], 4, 1)],
+    signs: [
+      // Sensation that is lost anywhere belongs to another type; that it was tested and kept is the point.
+      shows(['sensation/pinprick', 'sensation/light-touch', 'sensation/vibration', 'sensation/joint-position'], 0.3, 2),
+      shows(longStandingSigns, 5, 0.5),
+      shows(['cranial-nerves/vocal-cord-paralysis'], 4, 1),
+    ],
     quantities: [atLeast('creatine-kinase', 1000, 'U/L', 0.15, 1.05), slowArm(0.1, 1.2)],
     values: [
+      reads('genetic-test', [
+        ['other', 20],
+        ['negative', 0.7],
+        ['pmp22-duplication', 0.02],
+        ['mfn2-variant', 0.1],
+      ]),
       reads(conduction, [['motor-only-axonal', 6], ['axonal', 0.4], ...demyelinating(0.1, 0.1), ['normal', 0.3]]),
     ],
     source: recalled('saporta-2011'),
@@ -265,15 +306,18 @@ export const hereditaryNeuropathyCauses: readonly Cause[] = [
     inheritance: ['autosomal-dominant'],
     mondo: mondo('MONDO:0971004', 'amyloidosis, hereditary systemic 1'),
     produces: [
+      at(['median-nerve-wrist', 'motor-polyneuropathy'], 'rare'),
       at(['autonomic-neuropathy', 'small-fibre-polyneuropathy'], 'uncommon'),
       at(['length-dependent-polyneuropathy', 'sensory-polyneuropathy'], 'rare'),
       inKind(['polyradiculoneuropathy', 'multiple-nerves'], 'rare'),
     ],
     tempo: tempos.subacuteOrChronic,
     courses: { progressive: 1.5, static: 0.2, improving: 0.1, 'relapsing-remitting': 0.3 },
+    durationDays: { from: 90, outside: 0.5, source: fromMemory },
     age: { from: 25, to: 110, outside: 0.15 },
     sex: { male: 1.3, female: 0.7 },
     history: [
+      told(['retinal-disease', 'glaucoma', 'atrial-fibrillation', 'chronic-kidney-disease', 'breathlessness'], 1.3, 1),
       told(['burning-feet', 'neuropathic-pain', 'spinal-stenosis'], 1.5, 1),
       told(['family/amyloidosis', 'family/cardiomyopathy-or-sudden-death'], 12, 0.8),
       kin(5, 0.6),
@@ -325,6 +369,7 @@ export const hereditaryNeuropathyCauses: readonly Cause[] = [
     durationDays: overYears,
     age: { from: 0, to: 45, outside: 0.2 },
     history: [
+      told(['hearing-loss', 'dementia', 'cognitive-change'], 1.3, 1),
       kin(10, 0.5),
       told('painless-injury', 10, 0.3),
       told('family/consanguinity', 4, 1),
@@ -350,11 +395,21 @@ export const hereditaryNeuropathyCauses: readonly Cause[] = [
     label: 'Fabry disease',
     inheritance: ['x-linked'],
     mondo: mondo('MONDO:0010526', 'Fabry disease'),
-    produces: [at(['small-fibre-polyneuropathy'], 'uncommon'), at(['autonomic-neuropathy'], 'rare')],
+    produces: [
+      at(['no-lesion'], 'rare'),
+      at(['small-fibre-polyneuropathy'], 'uncommon'),
+      at(['autonomic-neuropathy'], 'rare'),
+    ],
     tempo: tempos.lifelong,
+    durationDays: { from: 180, outside: 0.4, source: fromMemory },
     age: { from: 3, to: 35, outside: 0.15 },
     sex: { male: 1.5, female: 0.6 },
     history: [
+      told(
+        ['fever', 'abdominal-pain', 'transient-ischaemic-attack', 'tinnitus', 'hearing-loss', 'early-satiety'],
+        1.5,
+        1,
+      ),
       kin(5, 0.6),
       told(['neuropathic-pain', 'burning-feet', 'foot-pain'], 2, 0.3),
       told('altered-sweating', 5, 0.6),
@@ -381,6 +436,7 @@ export const hereditaryNeuropathyCauses: readonly Cause[] = [
     inheritance: ['autosomal-recessive'],
     mondo: mondo('MONDO:0009958', 'adult Refsum disease'),
     produces: [
+      at(['sensory-ganglionopathy', 'cerebellar-degeneration'], 'rare'),
       at(['length-dependent-polyneuropathy', 'sensory-polyneuropathy'], 'rare'),
       inKind(['polyradiculoneuropathy'], 'rare'),
     ],
@@ -389,7 +445,7 @@ export const hereditaryNeuropathyCauses: readonly Cause[] = [
     age: { from: 3, to: 40, outside: 0.2 },
     history: [
       kin(5, 0.7),
-      told('visual-loss', 6, 0.4),
+      told(['visual-loss', 'retinal-disease'], 6, 0.4),
       told(['loss-of-smell', 'hearing-loss'], 8, 0.5),
       told('unsteadiness', 1.5, 0.8),
     ],

@@ -1,4 +1,4 @@
-import { read, recalled } from '../../kernel/cite.ts';
+import { fromMemory, read, recalled } from '../../kernel/cite.ts';
 import {
   at,
   atLeast,
@@ -13,7 +13,7 @@ import {
   told,
   under,
 } from './cause.ts';
-import { axonal, axonalVelocity, conduction, demyelinating, slowArm } from './conduction.ts';
+import { axonalVelocity, conduction, demyelinating, slowArm } from './conduction.ts';
 
 const csfProtein = (raised: number, normal: number) => atLeast('csf-protein', 0.45, 'g/L', raised, normal);
 const infectionBefore = (present: number, absent: number) =>
@@ -50,6 +50,7 @@ export const immuneNeuropathyCauses: readonly Cause[] = [
     courses: { progressive: 1.2, 'relapsing-remitting': 0.1, static: 0.7 },
     durationDays: { to: 28, outside: 0.05, source: read('ean-pns-gbs-2023', 'nadir within four weeks') },
     history: [
+      told(['leg-pain', 'bilateral-leg-pain', 'muscle-pain', 'difficulty-walking'], 1.2, 1),
       told(['recent-vaccination', 'tnf-inhibitor', 'hiv-infection'], 1.6, 1),
       told(['recent-surgery', 'travel', 'pregnancy', 'lymphoma'], 1.2, 1),
       told(['saddle-numbness', 'tight-band'], 0.6, 1),
@@ -62,6 +63,7 @@ export const immuneNeuropathyCauses: readonly Cause[] = [
       told('family/similar-disorder', 0.4, 1),
     ],
     signs: [
+      shows(['autonomic/paradoxical-breathing', 'autonomic/weak-cough', 'cranial-nerves/dysphagia'], 1.2, 1),
       shows(['cranial-nerves/facial-weakness'], 2, 0.9),
       shows(['sphincters/urinary-retention', 'sphincters/saddle-anaesthesia'], 0.4, 1.1),
       shows(['autonomic/resting-tachycardia', 'autonomic/blood-pressure-lability'], 1.5, 1),
@@ -171,19 +173,20 @@ export const immuneNeuropathyCauses: readonly Cause[] = [
     label: 'Chronic inflammatory demyelinating polyradiculoneuropathy',
     mondo: mondo('MONDO:0006702', 'chronic inflammatory demyelinating polyradiculoneuropathy'),
     produces: [
+      at(['cauda-equina'], 'rare'),
       inKind(['polyradiculoneuropathy'], 'very-common'),
       at(['nerve-roots', 'polyradiculopathy'], 'uncommon'),
       at([...lengthDependent, 'motor-polyneuropathy'], 'uncommon'),
       inKind(['ganglion'], 'rare'),
     ],
     tempo: tempos.subacuteOrChronic,
-    courses: { 'relapsing-remitting': 2, progressive: 1.2 },
+    courses: { 'relapsing-remitting': 3, progressive: 1.2 },
     durationDays: {
       from: 56,
       outside: 0.15,
       source: read('ean-pns-cidp-2021', 'progression over at least eight weeks'),
     },
-    age: { from: 15, to: 110, outside: 0.5 },
+    age: { from: 5, to: 110, outside: 0.5 },
     sex: { male: 1.2, female: 0.8 },
     history: [
       told(['diabetes-mellitus', 'monoclonal-gammopathy', 'hiv-infection', 'lupus'], 1.2, 1),
@@ -207,6 +210,10 @@ export const immuneNeuropathyCauses: readonly Cause[] = [
       atLeast('platelets', 450, '10*9/L', 0.4, 1.05),
     ],
     values: [
+      reads('mri-brachial-plexus', [
+        ['inflammation', 3],
+        ['normal', 0.7],
+      ]),
       reads(
         conduction,
         [...demyelinating(8, 0.4), ['motor-conduction-block', 2], ['mixed', 1.2], ['axonal', 0.2], ['normal', 0.1]],
@@ -241,6 +248,7 @@ export const immuneNeuropathyCauses: readonly Cause[] = [
       source: read('ean-pns-cidp-2021', 'progression over at least eight weeks'),
     },
     age: { from: 20, to: 110, outside: 0.5 },
+    sex: { male: 1.2, female: 0.8 },
     history: [
       told('diabetes-mellitus', 0.8, 1),
       told(['arm-weakness', 'clumsiness'], 1.3, 1),
@@ -251,6 +259,10 @@ export const immuneNeuropathyCauses: readonly Cause[] = [
     ],
     quantities: [csfProtein(2, 0.6), atLeast('crp', 10, 'mg/L', 0.4, 1.1)],
     values: [
+      reads('mri-brachial-plexus', [
+        ['inflammation', 3],
+        ['mass', 0.3],
+      ]),
       reads(
         conduction,
         [
@@ -275,6 +287,7 @@ export const immuneNeuropathyCauses: readonly Cause[] = [
     produces: [inKind(['polyradiculoneuropathy'], 'uncommon'), inKind(['ganglion'], 'rare')],
     tempo: tempos.subacute,
     courses: { progressive: 1.3, 'relapsing-remitting': 0.7 },
+    durationDays: { to: 1095, outside: 0.5, source: fromMemory },
     history: [
       told('tremor', 4, 0.7),
       told(['unsteadiness', 'worse-in-the-dark'], 1.6, 0.7),
@@ -320,6 +333,7 @@ export const immuneNeuropathyCauses: readonly Cause[] = [
     ],
     tempo: tempos.acute,
     courses: { 'relapsing-remitting': 1.5 },
+    durationDays: { to: 120, outside: 0.3, source: fromMemory },
     age: { from: 14, to: 50, outside: 0.3 },
     sex: { male: 0.5, female: 1.5 },
     history: [
@@ -354,6 +368,17 @@ export const immuneNeuropathyCauses: readonly Cause[] = [
     label: 'Multifocal motor neuropathy',
     mondo: mondo('MONDO:0018979', 'multifocal motor neuropathy'),
     produces: [
+      at(
+        [
+          'deep-branch-of-ulnar-nerve',
+          'ulnar-nerve-elbow',
+          'anterior-interosseous-nerve',
+          'radial-nerve-elbow',
+          'radial-nerve-axilla',
+          'motor-neuron-system',
+        ],
+        'rare',
+      ),
       at(['musculocutaneous-nerve', 'common-fibular-nerve', 'axillary-nerve', 'upper-trunk'], 'rare'),
       at(['motor-polyneuropathy'], 'uncommon'),
       at(
@@ -385,11 +410,21 @@ export const immuneNeuropathyCauses: readonly Cause[] = [
       told(['fever', 'weight-loss', 'rash'], 0.3, 1.1),
     ],
     signs: [
+      shows(['cranial-nerves/tongue-wasting', 'cranial-nerves/tongue-fasciculation'], 0.15, 1.05),
+      shows(['sensation/pinprick', 'sensation/light-touch', 'sensation/vibration'], 0.5, 1.3),
       shows(['plantars/plantar-response', 'special-tests/hoffmann'], 0.2, 1.1),
       shows(['inspection/wrist-drop', 'inspection/finger-drop'], 2, 0.9),
     ],
     quantities: [atLeast('csf-protein', 1, 'g/L', 0.2, 1.1, read('mmn-efns-2010', 'protein over 1 g/L'))],
     values: [
+      reads('mri-brachial-plexus', [
+        ['inflammation', 3],
+        ['mass', 0.2],
+      ]),
+      reads('nerve-ultrasound', [
+        ['diffuse-enlargement', 2],
+        ['focal-swelling', 1.5],
+      ]),
       reads(
         conduction,
         [
@@ -415,6 +450,7 @@ export const immuneNeuropathyCauses: readonly Cause[] = [
     label: 'Vasculitic neuropathy',
     mondo: mondo('MONDO:0100639', 'vasculitic neuropathy'),
     produces: [
+      at(['motor-polyneuropathy', 'small-fibre-polyneuropathy', 'demyelinating-polyradiculoneuropathy'], 'rare'),
       inKind(['multiple-nerves'], 'very-common'),
       inKind(['plexus', 'multiple-sites'], 'uncommon'),
       // Of the lesions of one nerve alone it is hardly one in a hundred; it is the nerves of the leg that it takes first.
@@ -424,6 +460,8 @@ export const immuneNeuropathyCauses: readonly Cause[] = [
     ],
     tempo: tempos.acuteOrSubacute,
     history: [
+      told(['sinus-or-ear-infection', 'dark-urine', 'chronic-kidney-disease', 'abdominal-pain'], 1.6, 1),
+      told(['fatigue', 'night-sweats'], 1.3, 1),
       told(['neuropathic-pain', 'leg-pain', 'arm-pain', 'foot-pain'], 2, 0.5),
       told(['weight-loss', 'recent-weight-loss', 'night-sweats'], 3, 0.7),
       told('fever', 3),
@@ -436,6 +474,7 @@ export const immuneNeuropathyCauses: readonly Cause[] = [
       told(['cocaine-or-stimulants', 'oral-or-genital-ulcers', 'interstitial-lung-disease'], 1.6, 1),
       told(['family/similar-disorder', 'family/pressure-palsies', 'previous-pressure-palsy'], 0.3, 1.05),
     ],
+    durationDays: { to: 1095, outside: 0.4, source: fromMemory },
     age: { from: 35, to: 110, outside: 0.5 },
     courses: { progressive: 1.3, 'relapsing-remitting': 0.7 },
     signs: [
@@ -450,6 +489,7 @@ export const immuneNeuropathyCauses: readonly Cause[] = [
       axonalVelocity,
     ],
     values: [
+      reads('hepatitis-b-surface-antigen', [['positive', 4]]),
       reads(conduction, [
         ['multifocal-axonal', 8],
         ['axonal', 1.4],
@@ -468,73 +508,5 @@ export const immuneNeuropathyCauses: readonly Cause[] = [
       ]),
     ],
     source: read('vasculitic-neuropathy-2010', 'clinical pattern'),
-  },
-  {
-    key: 'leprosy',
-    group: 'infective',
-    label: 'Leprosy',
-    mondo: mondo('MONDO:0005124', 'leprosy'),
-    produces: [
-      at(['ulnar-nerve-forearm', 'deep-fibular-nerve', 'sural-nerve', 'median-nerve-wrist', 'brachial-plexus'], 'rare'),
-      at(
-        [
-          'common-fibular-nerve',
-          'ulnar-nerve-wrist',
-          'length-dependent-polyneuropathy',
-          'facial-nerve',
-          'trigeminal-nerve',
-          'great-auricular-nerve',
-          'superficial-radial-nerve',
-          'tibial-nerve-tarsal-tunnel',
-        ],
-        'rare',
-      ),
-      inKind(['multiple-nerves'], 'uncommon'),
-      at(['ulnar-nerve-elbow', 'small-fibre-polyneuropathy', 'sensory-polyneuropathy'], 'rare'),
-      at(['sensory-ganglionopathy', 'ophthalmic-nerve', 'median-nerve-forearm'], 'rare'),
-    ],
-    // A reaction makes a nerve swell and fail within days or weeks.
-    tempo: { hyperacute: 0.01, acute: 0.06, subacute: 0.23, chronic: 0.7 },
-    history: [
-      told(['rash', 'fever'], 1.3, 1),
-      told(['immunosuppression', 'corticosteroid', 'tnf-inhibitor'], 1.2, 1),
-      told('diabetes-mellitus', 0.6, 1),
-      told(['leprosy'], 30, 0.6),
-      told('travel', 8, 0.3),
-      told('painless-injury', 4, 0.9),
-      told('numbness', 1.3, 0.8),
-      told('neuropathic-pain', 0.7, 1.1),
-    ],
-    signs: [
-      shows(['inspection/thickened-nerve'], 15, 0.5),
-      shows(['inspection/hypopigmented-patch'], 25, 0.6),
-      shows(['inspection/foot-ulcer', 'inspection/amputation', 'inspection/trophic-skin-change'], 2.5, 0.9),
-    ],
-    values: [
-      reads('nerve-biopsy', [['granuloma', 6]]),
-      reads('nerve-ultrasound', [
-        ['focal-swelling', 2],
-        ['diffuse-enlargement', 2],
-      ]),
-    ],
-    source: recalled('adams-victor', 'leprous neuritis'),
-  },
-  {
-    key: 'critical-illness-polyneuropathy',
-    group: 'critical-illness',
-    label: 'Critical illness polyneuropathy',
-    mondo: mondo('MONDO:0001957', 'critical illness polyneuropathy'),
-    produces: [at([...lengthDependent, 'motor-polyneuropathy'], 'rare'), inKind(['polyradiculoneuropathy'], 'rare')],
-    tempo: tempos.acuteOrSubacute,
-    history: [
-      told(['corticosteroid', 'cardiac-arrest'], 1.3, 1),
-      told('preceding-gastroenteritis', 0.7, 1),
-      told(['critical-illness', 'sepsis'], 150, 0.01),
-      told('neuromuscular-blocker', 1.5, 1),
-    ],
-    signs: [shows(['cranial-nerves/facial-weakness', 'cranial-nerves/ophthalmoplegia'], 0.4, 1.1)],
-    quantities: [atLeast('csf-protein', 0.45, 'g/L', 0.5, 1.3), axonalVelocity],
-    values: [axonal(1.6)],
-    source: recalled('preston-shapiro', 'critical illness polyneuropathy'),
   },
 ];

@@ -1,4 +1,4 @@
-import { read, recalled } from '../../kernel/cite.ts';
+import { fromMemory, read, recalled } from '../../kernel/cite.ts';
 import { at, atLeast, type Cause, inKind, lengthDependent, mondo, reads, shows, tempos, told } from './cause.ts';
 
 const junctionBook = recalled('amato-russell', 'disorders of the neuromuscular junction');
@@ -44,8 +44,11 @@ export const junctionCauses: readonly Cause[] = [
     // A crisis, or eyes that are noticed one morning, come within days.
     tempo: { hyperacute: 0.03, acute: 0.12, subacute: 0.4, chronic: 0.45 },
     courses: { fluctuating: 3, 'relapsing-remitting': 1.5, progressive: 0.8, static: 0.3 },
+    durationDays: { to: 5475, outside: 0.5, source: fromMemory },
     history: [
       told('penicillamine', 3, 1),
+      told(['dysphagia', 'slurred-speech', 'orthopnoea', 'arm-weakness'], 1.2, 1),
+      told(['family/similar-disorder', 'family/muscle-disease'], 0.5, 1),
       // Medicines that bring it out.
       told(
         [
@@ -101,6 +104,7 @@ export const junctionCauses: readonly Cause[] = [
     ],
     tempo: { hyperacute: 0.02, acute: 0.14, subacute: 0.54, chronic: 0.3 },
     courses: { fluctuating: 2, progressive: 1.2, static: 0.3 },
+    durationDays: { to: 3650, outside: 0.5, source: fromMemory },
     age: { from: 15, to: 70, outside: 0.5 },
     sex: { male: 0.4, female: 1.6 },
     history: [
@@ -143,8 +147,10 @@ export const junctionCauses: readonly Cause[] = [
     ],
     tempo: tempos.lifelong,
     courses: { static: 1.5, fluctuating: 1.5, improving: 0.4, 'relapsing-remitting': 0.5 },
+    durationDays: { from: 180, outside: 0.5, source: fromMemory },
     age: { from: 0, to: 25, outside: 0.05 },
     history: [
+      told(['difficulty-with-stairs', 'falls', 'diplopia', 'drooping-eyelids'], 1.2, 1),
       told('family/consanguinity', 3, 1),
       told(['breathlessness', 'dysphagia'], 1.2, 1),
       told(['family/similar-disorder', 'family/muscle-disease'], 5, 0.8),
@@ -186,8 +192,10 @@ export const junctionCauses: readonly Cause[] = [
     ],
     tempo: tempos.subacuteOrChronic,
     courses: { progressive: 1.2, fluctuating: 1.2, improving: 0.2 },
+    durationDays: { to: 3650, outside: 0.5, source: fromMemory },
     age: { from: 30, to: 85, outside: 0.4 },
     history: [
+      told(['fatigable-weakness', 'fluctuating-symptoms', 'orthopnoea', 'bladder-disturbance'], 1.3, 1),
       told(['weight-loss', 'recent-weight-loss'], 1.6, 1),
       told(['light-headed-on-standing', 'fatigue'], 1.3, 1),
       told(['numbness', 'family/muscle-disease'], 0.5, 1.05),
@@ -198,11 +206,14 @@ export const junctionCauses: readonly Cause[] = [
       told('home-preserved-food', 0.2, 1.05),
     ],
     signs: [
+      shows(['cranial-nerves/fatigable-ptosis', 'cranial-nerves/ptosis'], 0.8, 1),
+      shows(['autonomic/gastroparesis', 'sphincters/erectile-dysfunction', 'sphincters/constipation'], 1.8, 1),
       shows(['special-tests/post-exercise-facilitation'], 12, 0.4),
       shows(['autonomic/dry-mouth', 'autonomic/orthostatic-hypotension'], 3, 0.7),
     ],
     quantities: [atLeast('creatine-kinase', 1000, 'U/L', 0.2, 1.1)],
     values: [
+      reads('achr-antibody', [['positive', 0.2]]),
       reads('vgcc-antibody', [
         ['positive', 25],
         ['negative', 0.15],
@@ -247,6 +258,7 @@ export const junctionCauses: readonly Cause[] = [
       told(['numbness', 'paraesthesiae'], 0.3, 1.2),
     ],
     signs: [
+      shows(['cranial-nerves/ptosis', 'cranial-nerves/ophthalmoplegia'], 1.5, 0.7),
       shows(pupilsSeen, 8, 0.5),
       shows(['autonomic/dry-mouth', 'autonomic/ileus', 'sphincters/constipation'], 3, 0.6),
       // Weak limbs with a full bladder are of the cord far more often.
@@ -273,6 +285,7 @@ export const junctionCauses: readonly Cause[] = [
     durationDays: { to: 60, outside: 0.4, source: recalled('mg-consensus-2021', 'medicines to avoid') },
     history: [
       told('penicillamine', 10, 1),
+      told(['breathlessness', 'drooping-eyelids', 'sepsis'], 1.2, 1),
       told(['chronic-kidney-disease', 'myasthenia-gravis', 'magnesium'], 1.5, 1),
       told(['aminoglycoside', 'neuromuscular-blocker', 'botulinum-toxin-injection'], 12, 0.3),
       told(['fluoroquinolone', 'macrolide', 'beta-blocker', 'chloroquine', 'hydroxychloroquine'], 3, 0.6),
@@ -299,6 +312,7 @@ export const junctionCauses: readonly Cause[] = [
     tempo: tempos.suddenOrAcute,
     durationDays: { to: 28, outside: 0.2, source: recalled('adams-victor', 'organophosphate poisoning') },
     history: [
+      told(['slurred-speech', 'loss-of-consciousness', 'seizure', 'breathlessness', 'psychiatric-disorder'], 1.4, 1),
       told('organophosphate', 100, 0.05),
       told(['vomiting', 'abdominal-pain', 'altered-sweating'], 2, 0.6),
       told(['dry-mouth', 'dry-eyes'], 0.2, 1.2),
@@ -367,12 +381,15 @@ export const junctionCauses: readonly Cause[] = [
     ],
     tempo: tempos.acuteOrSubacute,
     courses: { progressive: 1.4, static: 0.3 },
+    durationDays: { to: 365, outside: 0.3, source: fromMemory },
     age: { from: 25, to: 95, outside: 0.3 },
     history: [
+      told(['neck-pain', 'difficulty-with-stairs', 'dysphagia', 'orthopnoea'], 1.3, 1),
       told('immune-checkpoint-inhibitor', 150, 0.02),
       told(['cancer', 'lymphoma', 'immune-checkpoint-inhibitor'], 3, 0.1),
       told(['muscle-pain', 'breathlessness', 'diplopia', 'drooping-eyelids'], 1.8, 0.7),
     ],
+    signs: [shows(['cranial-nerves/ptosis', 'cranial-nerves/ophthalmoplegia', 'inspection/dropped-head'], 1.5, 0.9)],
     quantities: [atLeast('creatine-kinase', 400, 'U/L', 2.5, 0.4)],
     values: [reads('ecg', [['conduction-disease', 3]])],
     source: junctionBook,

@@ -47,8 +47,15 @@ export const motorNeuronCauses: readonly Cause[] = [
     ],
     tempo: tempos.subacuteOrChronic,
     courses: { progressive: 1.5, static: 0.15, improving: 0.02, 'relapsing-remitting': 0.02, fluctuating: 0.1 },
+    durationDays: {
+      from: 45,
+      to: 2555,
+      outside: 0.4,
+      source: recalled('amato-russell', 'survival in motor neuron disease'),
+    },
     age: { from: 25, to: 90, outside: 0.03 },
     history: [
+      told(['falls', 'muscle-thinning', 'dysphagia', 'slurred-speech'], 1.2, 1),
       told(['cognitive-change', 'behaviour-change', 'family/dementia', 'orthopnoea', 'breathlessness'], 1.3, 1),
       told(['diplopia', 'fever', 'visual-loss'], 0.3, 1.05),
       told(kinWithMotorNeuronDisease, 2, 0.95),
@@ -61,7 +68,15 @@ export const motorNeuronCauses: readonly Cause[] = [
       shows(['inspection/fasciculation'], 4, 0.4),
       shows(['higher-function/pseudobulbar-affect'], 2, 0.95),
     ],
-    values: [widespreadDenervation, reads('anti-gm1', [['positive', 0.4]])],
+    values: [
+      reads('muscle-biopsy', [
+        ['neurogenic', 3],
+        ['inflammatory', 0.2],
+        ['rimmed-vacuoles', 0.1],
+      ]),
+      widespreadDenervation,
+      reads('anti-gm1', [['positive', 0.4]]),
+    ],
     source: read('gold-coast-2020'),
   },
   {
@@ -72,6 +87,7 @@ export const motorNeuronCauses: readonly Cause[] = [
     produces: [at(['bulbar-motor-nuclei'], 'very-common'), at(['corticobulbar-both-sides'], 'common')],
     tempo: tempos.subacuteOrChronic,
     courses: { progressive: 1.6, static: 0.1, improving: 0.02, 'relapsing-remitting': 0.02, fluctuating: 0.1 },
+    durationDays: { from: 45, to: 1460, outside: 0.3, source: recalled('amato-russell', 'bulbar onset') },
     age: { from: 50, to: 90, outside: 0.2 },
     sex: { male: 0.85, female: 1.15 },
     history: [
@@ -103,6 +119,7 @@ export const motorNeuronCauses: readonly Cause[] = [
     produces: [at(['lower-motor-neuron-system'], 'common'), inKind(['anterior-horn'], 'common')],
     tempo: tempos.chronic,
     courses: { progressive: 1.3, improving: 0.05, 'relapsing-remitting': 0.05, fluctuating: 0.1 },
+    durationDays: { from: 120, outside: 0.4, source: fromMemory },
     age: { from: 30, to: 90, outside: 0.05 },
     sex: { male: 1.3, female: 0.7 },
     history: [
@@ -112,7 +129,15 @@ export const motorNeuronCauses: readonly Cause[] = [
       sparedSenses,
     ],
     signs: [shows(['inspection/fasciculation'], 3, 0.5), shows(tongueSigns, 1.2, 1)],
-    values: [widespreadDenervation, reads('anti-gm1', [['positive', 0.3]])],
+    values: [
+      reads('muscle-biopsy', [
+        ['neurogenic', 3],
+        ['inflammatory', 0.2],
+        ['rimmed-vacuoles', 0.1],
+      ]),
+      widespreadDenervation,
+      reads('anti-gm1', [['positive', 0.3]]),
+    ],
     source: neuronChapter,
   },
   {
@@ -123,6 +148,7 @@ export const motorNeuronCauses: readonly Cause[] = [
     produces: [at(['lower-motor-neuron-system'], 'uncommon'), at(['motor-neuron-system'], 'uncommon')],
     tempo: tempos.chronic,
     courses: { progressive: 1.3, improving: 0.05, 'relapsing-remitting': 0.05, fluctuating: 0.1 },
+    durationDays: { from: 120, outside: 0.4, source: fromMemory },
     age: { from: 40, to: 85, outside: 0.25 },
     sex: { male: 1.6, female: 0.4 },
     history: [
@@ -179,9 +205,11 @@ export const motorNeuronCauses: readonly Cause[] = [
     produces: [at(['lower-motor-neuron-system', 'bulbar-motor-nuclei'], 'uncommon')],
     tempo: tempos.lifelong,
     courses: { progressive: 1.2, improving: 0.05, 'relapsing-remitting': 0.05 },
+    durationDays: { from: 365, outside: 0.6, source: recalled('amato-russell', 'Kennedy disease: slow course') },
     age: { from: 20, to: 70, outside: 0.2 },
     sex: { male: 2, female: 0.01 },
     history: [
+      told(['muscle-pain', 'exercise-cramps', 'difficulty-with-stairs', 'twitching'], 1.3, 1),
       told(['dysphagia', 'slurred-speech', 'diabetes-mellitus', 'sexual-dysfunction'], 1.3, 1),
       told(['family/similar-disorder', 'family/motor-neuron-disease'], 5, 0.7),
       told('gynaecomastia', 15, 0.5),
@@ -194,6 +222,7 @@ export const motorNeuronCauses: readonly Cause[] = [
     ],
     quantities: [atLeast('creatine-kinase', 400, 'U/L', 2, 0.5)],
     values: [
+      reads('muscle-biopsy', [['neurogenic', 3]]),
       widespreadDenervation,
       reads('nerve-conduction-pattern', [['sensory-only', 2]]),
       reads('genetic-test', [
@@ -214,17 +243,25 @@ export const motorNeuronCauses: readonly Cause[] = [
     courses: { progressive: 1, improving: 0.1, 'relapsing-remitting': 0.05, fluctuating: 0.2 },
     age: { from: 0, to: 30, outside: 0.05 },
     history: [
+      told(['falls', 'difficulty-with-stairs', 'difficulty-walking'], 1.3, 1),
       told('family/consanguinity', 2.5, 1),
       told(['numbness', 'rash'], 0.4, 1.05),
       told(['family/similar-disorder', 'family/motor-neuron-disease'], 6, 0.8),
     ],
     signs: [
+      shows(['inspection/calf-pseudohypertrophy'], 0.6, 1),
+      shows(['inspection/joint-contracture', 'inspection/fasciculation'], 1.5, 1),
       shows(['involuntary-movements/polyminimyoclonus'], 8, 0.7),
       shows(['cranial-nerves/tongue-fasciculation'], 5, 0.8),
       shows(['inspection/scoliosis'], 2.5, 0.8),
     ],
     quantities: [atLeast('creatine-kinase', 2000, 'U/L', 0.1, 1.3)],
     values: [
+      reads('muscle-biopsy', [
+        ['neurogenic', 8],
+        ['dystrophic', 0.2],
+        ['inflammatory', 0.1],
+      ]),
       widespreadDenervation,
       reads('genetic-test', [
         ['smn1-deletion', 200],
@@ -258,9 +295,12 @@ export const motorNeuronCauses: readonly Cause[] = [
     ],
     tempo: tempos.chronic,
     courses: { static: 2, progressive: 0.9, improving: 0.1 },
+    durationDays: { from: 60, outside: 0.5, source: fromMemory },
     age: { from: 12, to: 30, outside: 0.05 },
     sex: { male: 1.7, female: 0.3 },
     history: [
+      told(['tremor', 'cramps'], 1.4, 1),
+      told(['family/similar-disorder', 'trauma', 'fever'], 0.6, 1),
       told(['neck-pain', 'radicular-arm-pain'], 0.5, 1.1),
       told(['arm-weakness', 'muscle-thinning', 'clumsiness'], 1.8, 0.5),
       told('worse-in-the-cold', 4, 0.7),
@@ -268,6 +308,14 @@ export const motorNeuronCauses: readonly Cause[] = [
       sparedSenses,
     ],
     signs: [shows(['involuntary-movements/polyminimyoclonus'], 3, 0.8), shows(tongueSigns, 0.05, 1.1)],
+    values: [
+      reads('mri-cervical-spine', [
+        ['other', 2],
+        ['normal', 1.2],
+        ['syrinx', 0.1],
+        ['root-compression', 0.4],
+      ]),
+    ],
     source: neuronChapter,
   },
   {
@@ -278,6 +326,7 @@ export const motorNeuronCauses: readonly Cause[] = [
     produces: [inKind(['anterior-horn'], 'uncommon'), at(['lower-motor-neuron-system'], 'uncommon')],
     tempo: tempos.chronic,
     courses: { progressive: 1.2, improving: 0.2 },
+    durationDays: { from: 180, outside: 0.4, source: fromMemory },
     age: { from: 25, to: 100, outside: 0.2 },
     history: [
       told(['breathlessness', 'dysphagia', 'sleep-apnoea'], 1.3, 1),
@@ -348,7 +397,7 @@ export const motorNeuronCauses: readonly Cause[] = [
       shows(['involuntary-movements/action-tremor', 'involuntary-movements/myoclonus'], 2, 0.9),
     ],
     quantities: [atLeast('csf-white-cells', 5, '10*6/L', 8, 0.15)],
-    values: [reads('csf-microbiology', [['positive', 4]])],
+    values: [reads('mri-cervical-spine', [['cord-lesion-long', 2.5]]), reads('csf-microbiology', [['positive', 4]])],
     source: recalled('adams-victor', 'viral infections with poliomyelitis'),
   },
   {
@@ -360,6 +409,8 @@ export const motorNeuronCauses: readonly Cause[] = [
     courses: { progressive: 0.2, static: 2, fluctuating: 1.5 },
     age: { from: 15, to: 70, outside: 0.5 },
     history: [
+      told(['muscle-pain', 'heavy-exertion', 'fatigue', 'paraesthesiae'], 1.3, 1),
+      told(['weight-loss', 'dysphagia', 'slurred-speech'], 0.3, 1.05),
       told(['twitching', 'cramps', 'exercise-cramps'], 5, 0.1),
       told(['weakness', 'leg-weakness', 'arm-weakness', 'muscle-thinning'], 0.3, 1.5),
     ],
@@ -389,12 +440,14 @@ export const motorNeuronCauses: readonly Cause[] = [
     tempo: tempos.subacuteOrChronic,
     courses: { fluctuating: 1.3, progressive: 1 },
     history: [
+      told(['weight-loss', 'neuropathic-pain', 'paraesthesiae', 'family/autoimmune-disease'], 1.3, 1),
       told(['twitching', 'stiffness'], 4, 0.3),
       told('altered-sweating', 3, 0.7),
       told(['cramps', 'exercise-cramps'], 2, 0.5),
       told(['thymoma', 'myasthenia-gravis', 'cancer'], 4, 0.9),
     ],
     signs: [
+      shows(['involuntary-movements/cramp', 'inspection/fasciculation', 'inspection/muscle-hypertrophy'], 1.8, 1),
       shows(['involuntary-movements/neuromyotonia', 'involuntary-movements/myokymia'], 25, 0.2),
       shows(['autonomic/hyperhidrosis'], 4, 0.7),
       shows(['involuntary-movements/percussion-myotonia'], 0.2, 1.4),

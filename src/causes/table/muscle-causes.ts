@@ -1,4 +1,4 @@
-import { read, recalled } from '../../kernel/cite.ts';
+import { fromMemory, read, recalled } from '../../kernel/cite.ts';
 import { at, atLeast, type Cause, inKind, mondo, reads, shows, tempos, told, under } from './cause.ts';
 
 const muscleBook = recalled('amato-russell');
@@ -12,16 +12,38 @@ export const muscleCauses: readonly Cause[] = [
     mondo: mondo('MONDO:0016367', 'dermatomyositis'),
     produces: [at(['proximal-myopathy'], 'common')],
     tempo: tempos.subacute,
+    durationDays: { to: 1825, outside: 0.4, source: fromMemory },
+    age: { from: 4, to: 95, outside: 0.5 },
     sex: { male: 0.7, female: 1.3 },
     history: [
+      told(['breathlessness', 'cold-white-fingers', 'fever', 'fatigue'], 1.3, 1),
+      told(['numbness', 'diplopia'], 0.5, 1),
       told(['interstitial-lung-disease', 'cancer', 'dysphagia', 'joint-pain'], 1.5, 1),
       told(['muscle-pain', 'difficulty-with-stairs', 'weight-loss'], 1.2, 1),
       told('family/muscle-disease', 0.4, 1),
       told(['rash', 'photosensitive-rash'], 10, 0.16),
     ],
-    signs: [shows(['inspection/heliotrope-rash', 'inspection/gottron-papules'], 40, 0.3)],
+    signs: [
+      shows(['inspection/muscle-tenderness', 'cranial-nerves/dysphagia'], 1.3, 1),
+      shows(['inspection/heliotrope-rash', 'inspection/gottron-papules'], 40, 0.3),
+    ],
     quantities: [atLeast('creatine-kinase', 400, 'U/L', 2, 0.4)],
     values: [
+      reads('mri-muscle', [
+        ['oedema', 3],
+        ['fatty-replacement', 0.6],
+        ['normal', 0.4],
+      ]),
+      reads('needle-emg', [
+        ['myopathic-irritable', 2.5],
+        ['myopathic', 1],
+        ['normal', 0.2],
+      ]),
+      reads('muscle-biopsy', [
+        ['inflammatory', 4],
+        ['dystrophic', 0.1],
+        ['normal', 0.4],
+      ]),
       reads('myositis-antibody', [
         ['positive', 6],
         ['negative', 0.6],
@@ -36,8 +58,10 @@ export const muscleCauses: readonly Cause[] = [
     mondo: mondo('MONDO:0016098', 'immune-mediated necrotizing myopathy'),
     produces: [at(['axial-myopathy'], 'rare'), at(['proximal-myopathy'], 'common')],
     tempo: tempos.subacute,
+    durationDays: { to: 3650, outside: 0.5, source: fromMemory },
     age: { from: 18, to: 95, outside: 0.4 },
     history: [
+      told(['numbness', 'diplopia'], 0.5, 1),
       told(['dysphagia', 'cancer', 'weight-loss', 'difficulty-with-stairs', 'muscle-pain'], 1.3, 1),
       told('rash', 0.6, 1),
       told('statin', 4, 0.7),
@@ -45,6 +69,18 @@ export const muscleCauses: readonly Cause[] = [
     ],
     quantities: [atLeast('creatine-kinase', 2000, 'U/L', 6, 0.15)],
     values: [
+      reads('mri-muscle', [
+        ['oedema', 2.5],
+        ['normal', 0.4],
+      ]),
+      reads('needle-emg', [
+        ['myopathic-irritable', 2.5],
+        ['normal', 0.2],
+      ]),
+      reads('myositis-antibody', [
+        ['positive', 3],
+        ['negative', 0.7],
+      ]),
       reads('hmgcr-antibody', [
         ['positive', 40],
         ['negative', 0.6],
@@ -62,15 +98,18 @@ export const muscleCauses: readonly Cause[] = [
     label: 'Inclusion body myositis',
     mondo: mondo('MONDO:0007827', 'inclusion body myositis'),
     produces: [
+      at(['lower-motor-neuron-system', 'oculopharyngeal-myopathy'], 'rare'),
       at(['finger-flexor-quadriceps-myopathy'], 'very-common'),
       at(['distal-myopathy'], 'common'),
       at(['proximal-myopathy', 'axial-myopathy'], 'uncommon'),
     ],
     tempo: tempos.chronic,
     courses: { progressive: 1.3, improving: 0.1, 'relapsing-remitting': 0.1 },
+    durationDays: { from: 180, outside: 0.3, source: recalled('ibm-criteria-2014', 'weakness of more than a year') },
     age: { from: 45, to: 100, outside: 0.05 },
     sex: { male: 1.3, female: 0.7 },
     history: [
+      told(['difficulty-with-stairs', 'arm-weakness'], 1.2, 1),
       told(['falls', 'clumsiness', 'muscle-thinning'], 1.3, 0.95),
       told(['numbness', 'thigh-pain', 'leg-pain', 'rash'], 0.5, 1.05),
       told(['family/similar-disorder', 'family/muscle-disease'], 0.4, 1),
@@ -78,6 +117,15 @@ export const muscleCauses: readonly Cause[] = [
     ],
     quantities: [atLeast('creatine-kinase', 4000, 'U/L', 0.2, 1.05)],
     values: [
+      reads('mri-muscle', [
+        ['fatty-replacement', 2],
+        ['oedema', 1.2],
+        ['normal', 0.2],
+      ]),
+      reads('needle-emg', [
+        ['myopathic-irritable', 2],
+        ['normal', 0.2],
+      ]),
       reads(
         'muscle-biopsy',
         [
@@ -93,16 +141,53 @@ export const muscleCauses: readonly Cause[] = [
     key: 'drug-or-toxic-myopathy',
     group: 'toxic',
     label: 'Myopathy from a statin, alcohol or another drug',
-    produces: [at(['proximal-myopathy'], 'common')],
+    produces: [at(['no-lesion', 'distal-myopathy', 'axial-myopathy'], 'rare'), at(['proximal-myopathy'], 'common')],
     tempo: tempos.subacuteOrChronic,
+    durationDays: { to: 1825, outside: 0.5, source: fromMemory },
     age: { from: 18, to: 100, outside: 0.1 },
     history: [
+      // Without a medicine or a poison there is none.
+      told(
+        [
+          'statin',
+          'alcohol-excess',
+          'colchicine',
+          'chloroquine',
+          'hydroxychloroquine',
+          'zidovudine',
+          'amiodarone',
+          'cocaine-or-stimulants',
+          'tacrolimus',
+          'macrolide',
+          'retinoid',
+          'antipsychotic',
+          'diuretic',
+          'hyperlipidaemia',
+        ],
+        1.3,
+        0.1,
+      ),
+      told(['difficulty-with-stairs', 'leg-weakness'], 1.2, 1),
+      told(['dysphagia', 'rash'], 0.6, 1),
+      told('family/muscle-disease', 0.5, 1),
       told(['cocaine-or-stimulants', 'tacrolimus', 'macrolide', 'retinoid', 'antipsychotic'], 2, 1),
       told(['chronic-kidney-disease', 'dark-urine', 'cramps'], 1.5, 1),
       told('statin', 5, 0.5),
       told('alcohol-excess', 3, 0.7),
       told(['colchicine', 'chloroquine', 'hydroxychloroquine', 'zidovudine', 'amiodarone'], 8, 0.98),
       told('muscle-pain', 1.5, 0.8),
+    ],
+    quantities: [atLeast('creatine-kinase', 400, 'U/L', 1.3, 0.7), atLeast('creatine-kinase', 10000, 'U/L', 0.5, 1)],
+    values: [
+      reads('hmgcr-antibody', [
+        ['positive', 0.1],
+        ['negative', 1.2],
+      ]),
+      reads('muscle-biopsy', [
+        ['inflammatory', 0.3],
+        ['dystrophic', 0.2],
+        ['necrotising', 0.8],
+      ]),
     ],
     source: recalled('preston-shapiro', 'myopathy'),
   },
@@ -113,8 +198,22 @@ export const muscleCauses: readonly Cause[] = [
     mondo: mondo('MONDO:0100636', 'corticosteroid myopathy'),
     produces: [at(['proximal-myopathy'], 'common')],
     tempo: tempos.subacuteOrChronic,
+    durationDays: { to: 1825, outside: 0.5, source: fromMemory },
     age: { from: 18, to: 100, outside: 0.15 },
     history: [
+      told(
+        [
+          'rheumatoid-arthritis',
+          'lupus',
+          'asthma',
+          'vasculitis',
+          'osteoporosis',
+          'sarcoidosis',
+          'inflammatory-bowel-disease',
+        ],
+        1.3,
+        1,
+      ),
       told(['obesity', 'diabetes-mellitus', 'difficulty-with-stairs'], 1.2, 1),
       told(['dysphagia', 'muscle-pain'], 0.6, 1),
       told(['family/similar-disorder', 'family/muscle-disease'], 0.4, 1),
@@ -122,6 +221,20 @@ export const muscleCauses: readonly Cause[] = [
       told('corticosteroid', 20, 0.05),
     ],
     quantities: [atLeast('creatine-kinase', 400, 'U/L', 0.3, 1.4)],
+    values: [
+      reads('needle-emg', [
+        ['normal', 2],
+        ['myopathic-irritable', 0.2],
+      ]),
+      reads('mri-muscle', [
+        ['oedema', 0.3],
+        ['normal', 1.6],
+      ]),
+      reads('muscle-biopsy', [
+        ['inflammatory', 0.2],
+        ['normal', 1.4],
+      ]),
+    ],
     source: recalled('preston-shapiro', 'myopathy'),
   },
   {
@@ -130,8 +243,14 @@ export const muscleCauses: readonly Cause[] = [
     label: 'Thyroid, parathyroid or vitamin D myopathy',
     produces: [at(['proximal-myopathy'], 'common')],
     tempo: tempos.chronic,
+    durationDays: { to: 3650, outside: 0.5, source: fromMemory },
     age: { from: 18, to: 100, outside: 0.1 },
     history: [
+      told(
+        ['amenorrhoea-or-galactorrhoea', 'altered-sweating', 'tremor', 'carpal-tunnel-syndrome', 'amiodarone'],
+        1.4,
+        1,
+      ),
       told('acromegaly', 4, 1),
       told(['phenytoin', 'carbamazepine', 'bariatric-surgery', 'coeliac-disease', 'lithium', 'vegan-diet'], 1.6, 1),
       told(['fatigue', 'muscle-pain', 'weight-loss', 'difficulty-with-stairs'], 1.2, 1),
@@ -139,10 +258,35 @@ export const muscleCauses: readonly Cause[] = [
       told('hyperthyroidism', 6, 0.9),
       told(['malabsorption', 'chronic-kidney-disease', 'osteoporosis'], 2, 0.9),
     ],
+    signs: [
+      shows(
+        [
+          'autonomic/resting-tachycardia',
+          'involuntary-movements/postural-tremor',
+          'cranial-nerves/lid-retraction',
+          'inspection/proptosis',
+        ],
+        2,
+        0.95,
+      ),
+    ],
     quantities: [
+      under('tsh', 0.1, 'm[IU]/L', 5, 0.9),
+      atLeast('creatine-kinase', 5000, 'U/L', 0.3, 1.05),
       atLeast('tsh', 10, 'm[IU]/L', 5, 0.6),
       under('vitamin-d', 25, 'nmol/L', 4, 0.7),
       atLeast('calcium', 2.7, 'mmol/L', 4, 0.9),
+    ],
+    values: [
+      reads('needle-emg', [
+        ['myopathic-irritable', 0.4],
+        ['normal', 1.4],
+      ]),
+      reads('muscle-biopsy', [
+        ['inflammatory', 0.2],
+        ['dystrophic', 0.1],
+        ['normal', 1.4],
+      ]),
     ],
     source: recalled('adams-victor', 'endocrine myopathies'),
   },
@@ -151,6 +295,7 @@ export const muscleCauses: readonly Cause[] = [
     group: 'metabolic',
     label: 'Weakness from a disturbance of potassium, magnesium or phosphate',
     produces: [
+      at(['no-lesion'], 'rare'),
       inKind(['muscle'], 'uncommon'),
       // Limbs that go limp within a day, jerks lost: the usual mistake is an inflammation of the roots.
       inKind(['polyradiculoneuropathy'], 'uncommon'),
@@ -159,6 +304,8 @@ export const muscleCauses: readonly Cause[] = [
     ],
     tempo: tempos.suddenOrAcute,
     history: [
+      told(['malabsorption', 'bariatric-surgery', 'inflammatory-bowel-disease'], 1.3, 1),
+      told(['leg-weakness', 'ascending-weakness'], 1.2, 1),
       told(['beta-agonist', 'insulin-or-sulfonylurea', 'corticosteroid', 'sjogren-syndrome', 'lupus'], 1.8, 1),
       told(['numbness', 'back-pain', 'fever'], 0.6, 1.05),
       told(['cramps', 'muscle-pain', 'fatigue'], 1.2, 1),
@@ -200,7 +347,10 @@ export const muscleCauses: readonly Cause[] = [
       inKind(['muscle'], 'rare'),
     ],
     tempo: tempos.lifelong,
+    durationDays: { from: 365, outside: 0.5, source: fromMemory },
+    age: { from: 0, to: 60, outside: 0.4 },
     history: [
+      told(['falls', 'muscle-thinning', 'back-pain'], 1.2, 1),
       told(['hearing-loss', 'shoulder-pain', 'arm-weakness'], 1.3, 1),
       told(['numbness', 'diplopia', 'dysphagia'], 0.4, 1.1),
       told(['family/similar-disorder', 'family/muscle-disease'], 6, 0.6),
@@ -211,6 +361,22 @@ export const muscleCauses: readonly Cause[] = [
       shows(['cranial-nerves/facial-weakness'], 2, 0.7),
       shows(['cranial-nerves/ptosis', 'cranial-nerves/ophthalmoplegia'], 0.15, 1.1),
       shows(['inspection/scapular-winging'], 4, 0.5),
+    ],
+    quantities: [atLeast('creatine-kinase', 2000, 'U/L', 0.2, 1.1)],
+    values: [
+      reads('mri-muscle', [
+        ['fatty-replacement', 3],
+        ['oedema', 0.4],
+        ['normal', 0.4],
+      ]),
+      reads('genetic-test', [
+        ['other', 8],
+        ['negative', 0.3],
+      ]),
+      reads('muscle-biopsy', [
+        ['dystrophic', 2],
+        ['inflammatory', 1],
+      ]),
     ],
     source: muscleBook,
   },
@@ -226,17 +392,27 @@ export const muscleCauses: readonly Cause[] = [
       inKind(['muscle'], 'uncommon'),
     ],
     tempo: tempos.lifelong,
+    durationDays: { from: 180, outside: 0.5, source: fromMemory },
+    age: { from: 0, to: 65, outside: 0.4 },
     history: [
+      // The second type aches and weakens hips and thighs in middle age.
+      told(['muscle-pain', 'difficulty-with-stairs', 'atrial-fibrillation', 'syncope'], 1.3, 1),
       told(['family/cardiomyopathy-or-sudden-death', 'cardiomyopathy', 'sleep-apnoea', 'dysphagia'], 1.5, 1),
       told(['stiffness', 'diabetes-mellitus', 'fatigue'], 1.2, 1),
       told(['family/similar-disorder', 'family/myotonic-dystrophy', 'family/muscle-disease'], 6, 0.5),
       told('cataract', 5, 0.7),
     ],
     signs: [
+      shows(['cranial-nerves/dysarthria', 'inspection/wasting', 'higher-function/apathy'], 1.3, 1),
       shows(['cranial-nerves/ptosis', 'cranial-nerves/facial-weakness'], 2, 0.8),
       shows(['involuntary-movements/grip-myotonia', 'involuntary-movements/percussion-myotonia'], 30, 0.3),
     ],
+    quantities: [atLeast('creatine-kinase', 2000, 'U/L', 0.3, 1.05)],
     values: [
+      reads('muscle-biopsy', [
+        ['inflammatory', 0.2],
+        ['dystrophic', 1.2],
+      ]),
       reads('ecg', [['conduction-disease', 2.5]]),
       reads('genetic-test', [
         ['dmpk-expansion', 200],
@@ -258,19 +434,41 @@ export const muscleCauses: readonly Cause[] = [
       inKind(['muscle'], 'rare'),
     ],
     tempo: tempos.lifelong,
+    durationDays: { from: 365, outside: 0.4, source: fromMemory },
     age: { from: 8, to: 60, outside: 0.15 },
     history: [
+      told(['difficulty-with-stairs', 'falls'], 1.3, 1),
+      told(['statin', 'corticosteroid', 'alcohol-excess', 'cancer'], 0.6, 1),
       told('family/consanguinity', 3, 1),
       told(['cardiomyopathy', 'family/cardiomyopathy-or-sudden-death'], 1.8, 1),
       told(['rash', 'numbness', 'diplopia'], 0.4, 1.05),
       told(['family/similar-disorder', 'family/muscle-disease'], 5, 0.8),
     ],
     signs: [
+      shows(['inspection/joint-contracture', 'inspection/achilles-contracture'], 1.5, 1),
+      shows(['inspection/heliotrope-rash', 'inspection/gottron-papules'], 0.05, 1),
       shows(['inspection/hyperlordosis', 'gait/gowers-sign', 'inspection/scapular-winging'], 1.6, 1),
       shows(['inspection/fasciculation'], 0.2, 1.05),
       shows(['inspection/calf-pseudohypertrophy'], 5, 0.8),
     ],
     quantities: [atLeast('creatine-kinase', 400, 'U/L', 2, 0.3)],
+    values: [
+      reads('mri-muscle', [
+        ['fatty-replacement', 3],
+        ['oedema', 0.4],
+        ['normal', 0.4],
+      ]),
+      reads('genetic-test', [
+        ['other', 8],
+        ['negative', 0.4],
+      ]),
+      reads('muscle-biopsy', [
+        ['dystrophic', 6],
+        ['normal', 0.2],
+        ['inflammatory', 0.6],
+        ['rimmed-vacuoles', 0.6],
+      ]),
+    ],
     source: muscleBook,
   },
   {
@@ -282,11 +480,14 @@ export const muscleCauses: readonly Cause[] = [
       inKind(['muscle'], 'uncommon'),
     ],
     tempo: tempos.acuteOrSubacute,
+    durationDays: { to: 180, outside: 0.3, source: fromMemory },
     history: [
+      told(['tacrolimus', 'asthma', 'orthopnoea'], 1.3, 1),
       told(['corticosteroid', 'neuromuscular-blocker'], 2, 1),
       told(['numbness', 'paraesthesiae'], 0.5, 1),
       told(['critical-illness', 'sepsis'], 60, 0.02),
     ],
+    quantities: [atLeast('creatine-kinase', 400, 'U/L', 1.4, 0.9)],
     source: recalled('preston-shapiro', 'critical illness myopathy'),
   },
 ];

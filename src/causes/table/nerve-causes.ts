@@ -27,6 +27,7 @@ export const nerveCauses: readonly Cause[] = [
     tempo: tempos.sudden,
     courses: { progressive: 0.3, static: 1.3 },
     history: [
+      told(['cancer', 'face-or-neck-lump'], 1.5, 1),
       told('shoulder-pain', 1.3, 0.9),
       told('neck-or-chest-surgery', 12, 0.7),
       told('recent-surgery', 10, 0.3),
@@ -56,6 +57,8 @@ export const nerveCauses: readonly Cause[] = [
     age: { from: 16, to: 60, outside: 0.6 },
     sex: { male: 1.4, female: 0.6 },
     history: [
+      told(['trauma', 'arm-weakness'], 1.3, 1),
+      told('neck-pain', 0.7, 1),
       told('shoulder-pain', 1.5, 0.8),
       told('heavy-exertion', 3, 0.95),
       told('repetitive-hand-use', 1.5, 1),
@@ -97,6 +100,7 @@ export const nerveCauses: readonly Cause[] = [
     produces: [at(['phrenic-nerve'], 'very-common')],
     tempo: tempos.suddenOrAcute,
     history: [
+      told(['shoulder-pain', 'aortic-disease', 'ischaemic-heart-disease'], 1.3, 1),
       told(['breathlessness', 'orthopnoea'], 1.4, 0.7),
       told(['recent-surgery', 'neck-or-chest-surgery', 'needle-near-nerve'], 10, 0.4),
       told(['cancer', 'lymphoma'], 4, 0.8),
@@ -134,6 +138,8 @@ export const nerveCauses: readonly Cause[] = [
     produces: [at(['posterior-interosseous-nerve'], 'very-common'), at(['radial-nerve-elbow'], 'common')],
     tempo: tempos.subacuteOrChronic,
     history: [
+      told(['arm-pain', 'heavy-exertion', 'trauma', 'limb-fracture-or-dislocation'], 1.3, 1),
+      told(['numbness', 'paraesthesiae'], 0.6, 1.1),
       told('repetitive-hand-use', 2.5, 0.8),
       told(['rheumatoid-arthritis', 'joint-pain'], 2, 0.95),
       told('shoulder-pain', 0.3, 1.05),
@@ -148,7 +154,11 @@ export const nerveCauses: readonly Cause[] = [
     label: 'Compression of the superficial radial nerve at the wrist',
     produces: [at(['superficial-radial-nerve'], 'very-common')],
     tempo: tempos.any,
-    history: [told('external-pressure', 8, 0.5), told('repetitive-hand-use', 1.5, 0.95)],
+    history: [
+      told(['trauma', 'needle-near-nerve', 'recent-surgery', 'neuropathic-pain', 'numbness'], 1.4, 1),
+      told('external-pressure', 8, 0.5),
+      told('repetitive-hand-use', 1.5, 0.95),
+    ],
     source: limbNerves,
   },
   {
@@ -162,6 +172,7 @@ export const nerveCauses: readonly Cause[] = [
     ],
     tempo: tempos.subacuteOrChronic,
     history: [
+      told(['heavy-exertion', 'trauma'], 1.3, 1),
       told('repetitive-hand-use', 2.5, 0.8),
       told('arm-pain', 2, 0.7),
       told('nocturnal-hand-paraesthesiae', 0.4, 1.2),
@@ -184,7 +195,11 @@ export const nerveCauses: readonly Cause[] = [
     ],
     tempo: tempos.subacuteOrChronic,
     sex: { male: 1.3, female: 0.7 },
-    history: [told(['external-pressure', 'repetitive-hand-use'], 4, 0.6), told('elbow-leaning', 0.6, 1)],
+    history: [
+      told(['trauma', 'clumsiness', 'muscle-thinning'], 1.2, 1),
+      told(['external-pressure', 'repetitive-hand-use'], 4, 0.6),
+      told('elbow-leaning', 0.6, 1),
+    ],
     values: [
       reads('nerve-conduction-site', [
         ['ulnar-wrist', 10],
@@ -208,6 +223,11 @@ export const nerveCauses: readonly Cause[] = [
     tempo: tempos.sudden,
     courses: { progressive: 0.2, improving: 1.4 },
     history: [
+      told(
+        ['peripheral-arterial-disease', 'ischaemic-heart-disease', 'lumbar-puncture-or-epidural', 'leg-weakness'],
+        1.2,
+        1,
+      ),
       told(['needle-near-nerve', 'anticoagulant'], 1.3, 1),
       told('fever', 0.4, 1),
       told(operation, 15, 0.3),
@@ -233,6 +253,7 @@ export const nerveCauses: readonly Cause[] = [
     produces: [at(['pudendal-nerve'], 'very-common')],
     tempo: tempos.subacuteOrChronic,
     history: [
+      told(['neuropathic-pain', 'prolonged-immobility', 'heavy-exertion', 'bowel-disturbance'], 1.3, 1),
       told(['sexual-dysfunction', 'numbness'], 1.4, 1),
       told(['leg-weakness', 'back-pain'], 0.5, 1.05),
       told('external-pressure', 5, 0.7),
@@ -255,6 +276,7 @@ export const nerveCauses: readonly Cause[] = [
     tempo: tempos.sudden,
     courses: { progressive: 0.2, improving: 1.3 },
     history: [
+      told(['alcohol-excess', 'opioid', 'leg-pain', 'critical-illness'], 1.3, 1),
       told(['hip-replacement', 'recent-surgery', 'needle-near-nerve'], 12, 0.4),
       told(injury, 8, 0.6),
       told(
@@ -287,6 +309,7 @@ export const nerveCauses: readonly Cause[] = [
     tempo: tempos.subacuteOrChronic,
     courses: { progressive: 1.5 },
     history: [
+      told(['foot-pain', 'paraesthesiae', 'numbness'], 1.2, 1),
       told('leg-pain', 1.4, 0.9),
       told(['joint-pain', 'rheumatoid-arthritis'], 2.5, 0.8),
       told('peripheral-arterial-disease', 1.5, 1),
@@ -309,6 +332,19 @@ export const nerveCauses: readonly Cause[] = [
     courses: { progressive: 2, improving: 0.3 },
     durationDays: { to: 3, outside: 0.3, source: recalled('adams-victor', 'compartment syndromes: hours to days') },
     history: [
+      told(
+        [
+          'alcohol-excess',
+          'opioid',
+          'limb-fracture-or-dislocation',
+          'bleeding-disorder',
+          'critical-illness',
+          'dark-urine',
+          'peripheral-arterial-disease',
+        ],
+        1.4,
+        1,
+      ),
       told('tense-painful-limb', 12, 0.7),
       told('cocaine-or-stimulants', 1.5, 1),
       told(
@@ -349,7 +385,11 @@ export const nerveCauses: readonly Cause[] = [
     tempo: tempos.chronic,
     age: { from: 25, to: 75, outside: 0.6 },
     sex: { male: 0.4, female: 1.6 },
-    history: [told(['diabetes-mellitus', 'back-pain'], 0.6, 1), told('foot-pain', 3, 0.2)],
+    history: [
+      told(['paraesthesiae', 'numbness'], 1.2, 1),
+      told(['diabetes-mellitus', 'back-pain'], 0.6, 1),
+      told('foot-pain', 3, 0.2),
+    ],
     signs: [shows(['inspection/wasting'], 0.3, 1.1)],
     values: [
       massAtTheNerve,
@@ -384,6 +424,7 @@ export const nerveCauses: readonly Cause[] = [
     ],
     tempo: tempos.sudden,
     history: [
+      told(['peripheral-arterial-disease', 'numbness', 'clumsiness'], 1.3, 1),
       told('diabetes-mellitus', 1.6, 0.9),
       told('chronic-kidney-disease', 10, 0.05),
       told('recent-surgery', 4, 0.4),
@@ -413,6 +454,7 @@ export const nerveCauses: readonly Cause[] = [
     tempo: tempos.subacuteOrChronic,
     courses: { progressive: 2, improving: 0.2 },
     history: [
+      told(['thigh-pain', 'leg-pain', 'radicular-leg-pain'], 1.3, 1),
       told('hip-replacement', 2.5, 1),
       told(['cancer', 'lymphoma'], 8, 0.4),
       told(['weight-loss', 'recent-weight-loss'], 2.5, 0.8),

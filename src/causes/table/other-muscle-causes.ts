@@ -15,9 +15,12 @@ export const otherMuscleCauses: readonly Cause[] = [
       at(['finger-flexor-quadriceps-myopathy', 'axial-myopathy'], 'uncommon'),
     ],
     tempo: tempos.subacute,
+    durationDays: { to: 1825, outside: 0.3, source: fromMemory },
     age: { from: 18, to: 90, outside: 0.3 },
     sex: { male: 0.7, female: 1.3 },
     history: [
+      told(['difficulty-with-stairs', 'weight-loss', 'fever', 'fatigue', 'breathlessness'], 1.2, 1),
+      told(['numbness', 'diplopia'], 0.5, 1),
       told(['interstitial-lung-disease', 'dysphagia', 'muscle-pain'], 1.4, 0.95),
       told('thigh-pain', 0.5, 1),
       told(['lupus', 'sjogren-syndrome', 'joint-pain', 'cold-white-fingers'], 2.5, 0.8),
@@ -26,6 +29,20 @@ export const otherMuscleCauses: readonly Cause[] = [
     ],
     quantities: [atLeast('creatine-kinase', 400, 'U/L', 2.5, 0.2)],
     values: [
+      reads('mri-muscle', [
+        ['oedema', 3],
+        ['fatty-replacement', 0.6],
+        ['normal', 0.4],
+      ]),
+      reads('needle-emg', [
+        ['myopathic-irritable', 2.5],
+        ['myopathic', 1],
+        ['normal', 0.2],
+      ]),
+      reads('myositis-antibody', [
+        ['positive', 2.5],
+        ['negative', 0.8],
+      ]),
       reads('muscle-biopsy', [
         ['inflammatory', 6],
         ['normal', 0.2],
@@ -41,9 +58,11 @@ export const otherMuscleCauses: readonly Cause[] = [
     label: 'Antisynthetase syndrome',
     produces: [at(['proximal-myopathy'], 'uncommon')],
     tempo: tempos.subacute,
+    durationDays: { to: 1825, outside: 0.4, source: fromMemory },
     age: { from: 18, to: 90, outside: 0.3 },
     sex: { male: 0.7, female: 1.3 },
     history: [
+      told(['rash', 'chronic-cough', 'muscle-pain', 'difficulty-with-stairs'], 1.4, 1),
       told(['breathlessness', 'interstitial-lung-disease'], 4, 0.4),
       told('cold-white-fingers', 4, 0.6),
       told('joint-pain', 3, 0.5),
@@ -51,6 +70,10 @@ export const otherMuscleCauses: readonly Cause[] = [
     ],
     quantities: [atLeast('creatine-kinase', 400, 'U/L', 2, 0.4)],
     values: [
+      reads('mri-muscle', [
+        ['oedema', 2.5],
+        ['normal', 0.5],
+      ]),
       reads('myositis-antibody', [
         ['positive', 20],
         ['negative', 0.2],
@@ -67,9 +90,16 @@ export const otherMuscleCauses: readonly Cause[] = [
       at(['finger-flexor-quadriceps-myopathy', 'axial-myopathy'], 'uncommon'),
     ],
     tempo: tempos.subacuteOrChronic,
-    history: [told('sarcoidosis', 40, 0.4)],
+    history: [
+      told(['muscle-pain', 'fatigue', 'chronic-cough', 'interstitial-lung-disease'], 1.3, 1),
+      told('sarcoidosis', 40, 0.4),
+    ],
     quantities: [atLeast('angiotensin-converting-enzyme', 70, 'U/L', 3, 0.7)],
     values: [
+      reads('muscle-biopsy', [
+        ['inflammatory', 2],
+        ['normal', 0.4],
+      ]),
       reads('ct-chest', [
         ['hilar-nodes', 8],
         ['normal', 0.4],
@@ -81,7 +111,11 @@ export const otherMuscleCauses: readonly Cause[] = [
     key: 'viral-or-infectious-myositis',
     group: 'infective',
     label: 'Viral or other infectious myositis',
-    produces: [at(['proximal-myopathy'], 'uncommon'), at(['distal-myopathy'], 'rare')],
+    produces: [
+      at(['no-lesion', 'not-anatomical'], 'rare'),
+      at(['proximal-myopathy'], 'uncommon'),
+      at(['distal-myopathy'], 'rare'),
+    ],
     tempo: tempos.acute,
     courses: { improving: 2, progressive: 0.7, static: 0.3 },
     durationDays: { to: 42, outside: 0.15, source: fromMemory },
@@ -92,8 +126,11 @@ export const otherMuscleCauses: readonly Cause[] = [
       told('muscle-pain', 3, 0.2),
       told('hiv-infection', 3, 0.98),
     ],
-    signs: [shows(['inspection/muscle-tenderness'], 4, 0.5)],
-    quantities: [atLeast('creatine-kinase', 400, 'U/L', 2, 0.3)],
+    signs: [
+      shows(['gait/antalgic', 'gait/unable-to-walk', 'autonomic/fever'], 1.6, 1),
+      shows(['inspection/muscle-tenderness'], 4, 0.5),
+    ],
+    quantities: [atLeast('eosinophils', 1.5, '10*9/L', 3, 1), atLeast('creatine-kinase', 400, 'U/L', 2, 0.3)],
     source: muscleBook,
   },
   {
@@ -101,6 +138,7 @@ export const otherMuscleCauses: readonly Cause[] = [
     group: 'toxic',
     label: 'Rhabdomyolysis',
     produces: [
+      at(['no-lesion'], 'rare'),
       at(['brachial-plexus', 'lumbosacral-plexus', 'sacral-plexus', 'sciatic-nerve'], 'rare'),
       at(['distal-myopathy'], 'rare'),
       at(['proximal-myopathy'], 'uncommon'),
@@ -109,6 +147,19 @@ export const otherMuscleCauses: readonly Cause[] = [
     tempo: tempos.suddenOrAcute,
     durationDays: { to: 21, outside: 0.1, source: fromMemory },
     history: [
+      told(
+        [
+          'leg-pain',
+          'thigh-pain',
+          'back-pain',
+          'electric-shock',
+          'tense-painful-limb',
+          'serotonergic-medicine',
+          'diuretic',
+        ],
+        1.3,
+        1,
+      ),
       told(['opioid', 'antipsychotic', 'loss-of-consciousness', 'colchicine', 'macrolide'], 1.6, 1),
       told('dark-urine', 12, 0.4),
       told(
@@ -126,7 +177,7 @@ export const otherMuscleCauses: readonly Cause[] = [
       ),
       told('muscle-pain', 3, 0.3),
     ],
-    signs: [shows(['inspection/muscle-tenderness'], 3, 0.6)],
+    signs: [shows(['inspection/oedema'], 1.6, 1), shows(['inspection/muscle-tenderness'], 3, 0.6)],
     quantities: [atLeast('creatine-kinase', 5000, 'U/L', 30, 0.03)],
     source: muscleBook,
   },
@@ -136,6 +187,7 @@ export const otherMuscleCauses: readonly Cause[] = [
     label: 'Thyrotoxic periodic paralysis',
     mondo: mondo('MONDO:0019201', 'thyrotoxic periodic paralysis'),
     produces: [
+      at(['cauda-equina', 'polyradiculopathy'], 'rare'),
       at(['motor-polyneuropathy', 'lower-motor-neuron-system', 'spinal-cord-transverse'], 'rare'),
       at(['proximal-myopathy'], 'uncommon'),
       at(['no-lesion'], 'rare'),
@@ -146,6 +198,7 @@ export const otherMuscleCauses: readonly Cause[] = [
     age: { from: 18, to: 50, outside: 0.3 },
     sex: { male: 1.9, female: 0.1 },
     history: [
+      told(['altered-sweating', 'leg-weakness', 'family/autoimmune-disease', 'syncope'], 1.3, 1),
       told(['similar-attacks-before', 'heavy-exertion', 'cramps'], 1.7, 1),
       told(['numbness', 'back-pain', 'bladder-disturbance'], 0.4, 1.1),
       told('hyperthyroidism', 20, 0.5),
@@ -153,6 +206,7 @@ export const otherMuscleCauses: readonly Cause[] = [
       told(['weight-loss', 'tremor'], 2.5, 0.8),
     ],
     signs: [
+      shows(['inspection/proptosis', 'autonomic/hyperhidrosis', 'autonomic/arrhythmia'], 2, 1),
       shows(
         ['autonomic/resting-tachycardia', 'involuntary-movements/postural-tremor', 'cranial-nerves/lid-retraction'],
         4,
@@ -169,8 +223,15 @@ export const otherMuscleCauses: readonly Cause[] = [
     produces: [at(['axial-myopathy'], 'very-common')],
     tempo: tempos.subacuteOrChronic,
     age: { from: 50, to: 100, outside: 0.2 },
-    history: [told(['fatigable-weakness', 'fluctuating-symptoms', 'diplopia'], 0.4, 1.1)],
-    signs: [shows(['inspection/fasciculation'], 0.2, 1.1)],
+    history: [
+      told(['neck-pain', 'back-pain', 'radiotherapy'], 1.3, 1),
+      told(['fatigable-weakness', 'fluctuating-symptoms', 'diplopia'], 0.4, 1.1),
+    ],
+    signs: [
+      shows(['inspection/dropped-head', 'inspection/kyphosis'], 1.5, 0.8),
+      shows(['cranial-nerves/ptosis', 'cranial-nerves/ophthalmoplegia', 'cranial-nerves/dysphagia'], 0.3, 1.1),
+      shows(['inspection/fasciculation'], 0.2, 1.1),
+    ],
     quantities: [atLeast('creatine-kinase', 400, 'U/L', 0.8, 1.1)],
     source: muscleBook,
   },
@@ -185,11 +246,16 @@ export const otherMuscleCauses: readonly Cause[] = [
     tempo: tempos.subacuteOrChronic,
     age: { from: 50, to: 100, outside: 0.2 },
     history: [
+      told(['orthopnoea', 'breathlessness', 'difficulty-with-stairs'], 1.3, 1),
       told(['weight-loss', 'recent-weight-loss', 'family/amyloidosis'], 1.5, 1),
       told(['amyloidosis', 'monoclonal-gammopathy'], 20, 0.5),
       told(['heart-failure', 'carpal-tunnel-syndrome', 'dysphagia'], 2, 0.8),
     ],
     values: [
+      reads('muscle-biopsy', [
+        ['inflammatory', 0.7],
+        ['normal', 0.5],
+      ]),
       reads('serum-immunofixation', [
         ['light-chain', 10],
         ['normal', 0.3],

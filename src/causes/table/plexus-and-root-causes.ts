@@ -1,26 +1,9 @@
-import { read, recalled } from '../../kernel/cite.ts';
-import { at, atLeast, atRoot, type Cause, inKind, mondo, reads, shows, tempos, told } from './cause.ts';
+import { fromMemory, read, recalled } from '../../kernel/cite.ts';
+import { at, atLeast, atRoot, type Cause, inKind, mondo, reads, shows, showsAt, tempos, told } from './cause.ts';
 
 const plexusChapter = recalled('preston-shapiro', 'plexopathies');
 
-/** What arms and face show; a narrow place in the loins does nothing to them. */
-const aboveTheLoins = shows(
-  [
-    'power/shoulder-abduction',
-    'power/elbow-flexion',
-    'power/elbow-extension',
-    'power/finger-abduction',
-    'reflexes/biceps',
-    'reflexes/triceps',
-    'cranial-nerves/facial-weakness',
-    'cranial-nerves/eye-abduction-weakness',
-    'cranial-nerves/esotropia',
-  ],
-  0.15,
-  1,
-);
-
-/** Lesions of the brachial and lumbosacral plexuses and of the roots that are met beside the common ones. */
+/** Lesions of the brachial and lumbosacral plexuses, and of the roots with them. */
 export const plexusAndRootCauses: readonly Cause[] = [
   {
     key: 'neuralgic-amyotrophy',
@@ -28,6 +11,17 @@ export const plexusAndRootCauses: readonly Cause[] = [
     label: 'Neuralgic amyotrophy',
     mondo: mondo('MONDO:0017362', 'neuralgic amyotrophy'),
     produces: [
+      at(['cervical-plexus'], 'uncommon'),
+      at(
+        [
+          'recurrent-laryngeal-nerve',
+          'median-nerve-forearm',
+          'radial-nerve-spiral-groove',
+          'lateral-femoral-cutaneous-nerve',
+          'femoral-nerve-pelvis',
+        ],
+        'rare',
+      ),
       at(['upper-trunk', 'long-thoracic-nerve', 'anterior-interosseous-nerve', 'suprascapular-nerve'], 'very-common'),
       at(['brachial-plexus'], 'very-common'),
       at(['spinal-accessory-nerve', 'dorsal-scapular-nerve', 'musculocutaneous-nerve'], 'common'),
@@ -40,7 +34,14 @@ export const plexusAndRootCauses: readonly Cause[] = [
     ],
     tempo: tempos.acute,
     courses: { improving: 1.4, progressive: 0.6 },
+    durationDays: { to: 90, outside: 0.4, source: read('neuralgic-amyotrophy-2016', 'clinical phenotype') },
     history: [
+      told(
+        ['chronic-liver-disease', 'immune-checkpoint-inhibitor', 'muscle-thinning', 'arm-weakness', 'orthopnoea'],
+        1.3,
+        1,
+      ),
+      told(['diabetes-mellitus', 'limb-fracture-or-dislocation'], 0.7, 1),
       told(['heavy-exertion', 'pregnancy'], 1.2, 1),
       told(['similar-attacks-before', 'family/similar-disorder'], 1.6, 1),
       told(['cancer', 'neck-trauma', 'radiotherapy'], 0.6, 1),
@@ -50,6 +51,22 @@ export const plexusAndRootCauses: readonly Cause[] = [
       told('recent-surgery', 1.5, 0.95),
     ],
     signs: [shows(['inspection/scapular-winging'], 2.5, 0.9)],
+    values: [
+      ...(['mri-brachial-plexus', 'mri-lumbosacral-plexus'] as const).map((result) =>
+        reads(result, [
+          ['inflammation', 4],
+          ['mass', 0.1],
+        ]),
+      ),
+      reads('needle-emg', [
+        ['denervation-plexus', 2],
+        ['denervation-single-root', 0.4],
+      ]),
+      reads('nerve-ultrasound', [
+        ['focal-swelling', 1.5],
+        ['mass-or-cyst', 0.3],
+      ]),
+    ],
     source: read('neuralgic-amyotrophy-2016', 'clinical phenotype'),
   },
   {
@@ -63,8 +80,11 @@ export const plexusAndRootCauses: readonly Cause[] = [
     ],
     tempo: tempos.subacute,
     courses: { progressive: 1.6, improving: 0.1, static: 0.5 },
+    durationDays: { to: 1825, outside: 0.4, source: fromMemory },
     age: { from: 40, to: 110, outside: 0.3 },
     history: [
+      told(['thigh-pain', 'leg-pain', 'back-pain', 'radicular-leg-pain', 'neuropathic-pain'], 1.4, 1),
+      told(['trauma', 'preceding-infection', 'recent-vaccination'], 0.6, 1),
       // Of 78 with a tumour in the plexus 34 had been irradiated (Kori 1981, abstract).
       told('radiotherapy', 3, 1),
       // It is the first sign of the tumour in about one in seven (Jaeckle 1985, recalled).
@@ -99,11 +119,27 @@ export const plexusAndRootCauses: readonly Cause[] = [
     ],
     tempo: tempos.chronic,
     history: [
+      told(['paraesthesiae', 'numbness'], 1.3, 0.9),
       told(['cancer', 'lymphoma'], 2, 0.8),
       told('radiotherapy', 40, 0.01),
       told(['arm-pain', 'radicular-arm-pain', 'shoulder-pain'], 0.5, 1.3),
     ],
-    values: [reads('needle-emg', [['myokymic-discharges', 10]])],
+    signs: [
+      shows(['involuntary-movements/myokymia'], 4, 0.95),
+      shows(['inspection/oedema'], 1.4, 1),
+      shows(['cranial-nerves/horner-syndrome'], 0.3, 1),
+    ],
+    values: [
+      reads('mri-brachial-plexus', [
+        ['mass', 0.2],
+        ['inflammation', 1.5],
+      ]),
+      reads('mri-lumbosacral-plexus', [
+        ['mass', 0.2],
+        ['inflammation', 1.5],
+      ]),
+      reads('needle-emg', [['myokymic-discharges', 10]]),
+    ],
     source: plexusChapter,
   },
   {
@@ -120,8 +156,11 @@ export const plexusAndRootCauses: readonly Cause[] = [
       at(['sacral-plexus'], 'uncommon'),
     ],
     tempo: tempos.acuteOrSubacute,
+    durationDays: { to: 540, outside: 0.4, source: recalled('ada-neuropathy-2017', 'radiculoplexus neuropathy') },
     age: { from: 45, to: 110, outside: 0.2 },
     history: [
+      told(['back-pain', 'muscle-thinning', 'difficulty-with-stairs', 'falls'], 1.2, 1),
+      told(['trauma', 'anticoagulant', 'recent-surgery'], 0.6, 1),
       // Some come to be known as diabetic by it, and the same is met without diabetes. Dyck 2001 (recalled).
       told(['diabetes-mellitus', 'prediabetes'], 8, 0.2),
       told(['rapid-glucose-control', 'insulin-or-sulfonylurea', 'metformin'], 1.8, 1),
@@ -129,6 +168,13 @@ export const plexusAndRootCauses: readonly Cause[] = [
       told(['leg-pain', 'radicular-leg-pain', 'thigh-pain', 'bilateral-leg-pain'], 3, 0.2),
     ],
     quantities: [atLeast('hba1c', 6.5, '%', 5, 0.3, read('ada-standards', 'diabetes: HbA1c 6.5 %'))],
+    values: [
+      reads('mri-lumbosacral-plexus', [
+        ['inflammation', 4],
+        ['mass', 0.1],
+        ['haematoma', 0.05],
+      ]),
+    ],
     source: recalled('ada-neuropathy-2017', 'radiculoplexus neuropathy'),
   },
   {
@@ -141,15 +187,26 @@ export const plexusAndRootCauses: readonly Cause[] = [
       at(['lower-trunk', 'medial-cord'], 'common'),
     ],
     tempo: tempos.chronic,
+    durationDays: { from: 120, outside: 0.4, source: fromMemory },
     age: { from: 15, to: 60, outside: 0.4 },
     sex: { male: 0.4, female: 1.6 },
     history: [
+      told(['numbness', 'paraesthesiae', 'clumsiness', 'heavy-exertion'], 1.2, 1),
+      told(['cancer', 'tobacco', 'weight-loss', 'diabetes-mellitus'], 0.6, 1),
+      told('family/similar-disorder', 0.6, 1),
       told(['muscle-thinning', 'repetitive-hand-use', 'cold-white-fingers'], 1.5, 1),
       told(['arm-pain', 'shoulder-pain'], 1.3, 0.9),
     ],
     signs: [
+      showsAt(['inspection/wasting'], ['thenar-eminence'], 1.6, 1),
       shows(['special-tests/tinel-supraclavicular'], 4, 0.8),
       shows(['cranial-nerves/horner-syndrome'], 0.2, 1.05),
+    ],
+    values: [
+      reads('mri-brachial-plexus', [
+        ['mass', 0.2],
+        ['other', 2],
+      ]),
     ],
     source: plexusChapter,
   },
@@ -205,6 +262,7 @@ export const plexusAndRootCauses: readonly Cause[] = [
     tempo: tempos.sudden,
     courses: { progressive: 0.2, improving: 1.5 },
     history: [
+      told(['lumbar-puncture-or-epidural', 'leg-weakness'], 1.2, 1),
       told('limb-fracture-or-dislocation', 2, 1),
       told('fever', 0.4, 1),
       told(['pregnancy', 'recent-surgery', 'hip-replacement', 'trauma'], 10, 0.1),
@@ -222,8 +280,10 @@ export const plexusAndRootCauses: readonly Cause[] = [
       at(['polyradiculopathy'], 'uncommon'),
     ],
     tempo: { hyperacute: 0.02, acute: 0.25, subacute: 0.45, chronic: 0.28 },
+    durationDays: { to: 730, outside: 0.5, source: recalled('ada-neuropathy-2017', 'thoracic radiculopathy') },
     age: { from: 45, to: 110, outside: 0.3 },
     history: [
+      told(['insulin-or-sulfonylurea', 'metformin', 'known-neuropathy'], 1.5, 1),
       told('rapid-glucose-control', 2, 1),
       // In some it is what the diabetes is found by.
       told(['diabetes-mellitus', 'prediabetes'], 8, 0.25),
@@ -234,364 +294,5 @@ export const plexusAndRootCauses: readonly Cause[] = [
     signs: [shows(['inspection/vesicular-rash'], 0.1, 1.05), shows(['inspection/abdominal-bulge'], 4, 0.95)],
     quantities: [atLeast('hba1c', 6.5, '%', 5, 0.3, recalled('ada-standards', 'diabetes: HbA1c 6.5 %'))],
     source: recalled('ada-neuropathy-2017', 'thoracic radiculopathy'),
-  },
-  {
-    key: 'lumbar-disc-herniation',
-    group: 'compressive',
-    label: 'Lumbar disc herniation',
-    produces: [
-      at(['lumbosacral-plexus', 'lumbosacral-trunk', 'common-fibular-nerve', 'sciatic-nerve'], 'rare'),
-      inKind(['root'], 'very-common', 'lumbosacral'),
-      at(['polyradiculopathy'], 'uncommon'),
-      inKind(['cauda-equina'], 'very-common'),
-      // At the bedside the lowest roots and the conus are often not to be told apart.
-      at(['conus-medullaris'], 'common'),
-    ],
-    tempo: tempos.acuteOrSubacute,
-    age: { from: 20, to: 65, outside: 0.5 },
-    history: [
-      told(['pain-on-straining', 'heavy-exertion'], 1.8, 1),
-      told(['injecting-drug-use', 'recent-bacteraemia', 'anticoagulant', 'night-sweats'], 0.6, 1),
-      told(['disc-herniation', 'spinal-surgery'], 4, 0.95),
-      told(['back-pain', 'thoracic-back-pain'], 2, 0.4),
-      told(['leg-pain', 'radicular-leg-pain', 'thigh-pain', 'bilateral-leg-pain'], 2.5, 0.3),
-      told(['cancer', 'lymphoma'], 0.5, 1.05),
-      told('fever', 0.3, 1.05),
-    ],
-    signs: [
-      shows(['special-tests/straight-leg-raise'], 1.3, 0.3),
-      shows(['special-tests/crossed-straight-leg-raise'], 2.8, 0.8),
-      aboveTheLoins,
-    ],
-    // A disc does not inflame the blood.
-    quantities: [atLeast('crp', 50, 'mg/L', 0.2, 1.1), atLeast('esr', 50, 'mm/h', 0.4, 1.05)],
-    values: [
-      reads('mri-lumbar-spine', [
-        ['root-compression', 10],
-        ['cauda-equina-compression', 8],
-        ['normal', 0.05],
-      ]),
-    ],
-    source: read('cochrane-lumbar-2010', 'straight leg raise and crossed straight leg raise'),
-  },
-  {
-    key: 'lumbar-spinal-stenosis',
-    group: 'compressive',
-    label: 'Lumbar spinal stenosis',
-    produces: [
-      at(['no-lesion'], 'uncommon'),
-      at(['lumbosacral-plexus', 'common-fibular-nerve', 'length-dependent-polyneuropathy'], 'rare'),
-      inKind(['root'], 'common', 'lumbosacral'),
-      at(['polyradiculopathy'], 'common'),
-      inKind(['cauda-equina'], 'common'),
-    ],
-    tempo: tempos.chronic,
-    age: { from: 55, to: 110, outside: 0.2 },
-    history: [
-      told(['bilateral-leg-pain', 'leg-pain', 'radicular-leg-pain'], 1.4, 0.8),
-      told(['fever', 'injecting-drug-use'], 0.3, 1),
-      told('neurogenic-claudication', 6, 0.2),
-      told('spinal-stenosis', 8, 1),
-      told(['back-pain', 'thoracic-back-pain'], 1.4, 0.6),
-    ],
-    signs: [shows(['special-tests/neurogenic-claudication-relief'], 4, 0.6), aboveTheLoins],
-    values: [
-      reads('mri-lumbar-spine', [
-        ['canal-stenosis', 12],
-        ['normal', 0.03],
-      ]),
-    ],
-    source: recalled('nice-ng59'),
-  },
-  {
-    key: 'spinal-metastasis-with-root-compression',
-    group: 'neoplastic',
-    label: 'Spinal metastasis compressing a root',
-    produces: [
-      inKind(['root'], 'common', 'thoracic'),
-      inKind(['root'], 'uncommon'),
-      at(['cervical-plexus'], 'uncommon'),
-    ],
-    tempo: tempos.subacute,
-    courses: { progressive: 1.6, improving: 0.1 },
-    age: { from: 40, to: 110, outside: 0.4 },
-    history: [
-      told(['cancer', 'lymphoma'], 15, 0.2),
-      told('night-spinal-pain', 3, 0.7),
-      told(['thoracic-back-pain', 'pain-on-straining'], 1.5, 0.8),
-      told(['weight-loss', 'recent-weight-loss'], 2, 0.8),
-    ],
-    signs: [shows(['inspection/spinal-tenderness'], 2, 0.8)],
-    values: [
-      reads(
-        'mri-whole-spine',
-        [
-          ['metastasis', 40],
-          ['normal', 0.02],
-        ],
-        recalled('nice-ng234'),
-      ),
-    ],
-    source: recalled('nice-ng234', 'recognition'),
-  },
-  {
-    key: 'upper-lumbar-disc-herniation',
-    group: 'compressive',
-    label: 'Upper lumbar disc herniation',
-    produces: [
-      at(['nerve-root', 'adjacent-nerve-roots'], 'uncommon', 'lumbosacral'),
-      at(['conus-medullaris'], 'common'),
-    ],
-    tempo: tempos.acuteOrSubacute,
-    age: { from: 35, to: 80, outside: 0.5 },
-    history: [
-      told('back-pain', 2, 0.4),
-      told(['thigh-pain', 'leg-pain', 'radicular-leg-pain', 'bilateral-leg-pain'], 2, 0.5),
-      told('cancer', 0.5, 1.05),
-    ],
-    values: [
-      reads('mri-lumbar-spine', [
-        ['root-compression', 8],
-        ['conus-lesion', 2],
-        ['normal', 0.05],
-      ]),
-    ],
-    source: recalled('preston-shapiro', 'radiculopathy'),
-  },
-  {
-    key: 'arachnoiditis',
-    group: 'immune',
-    label: 'Spinal arachnoiditis',
-    produces: [
-      at(['cauda-equina', 'polyradiculopathy'], 'uncommon'),
-      at(['adjacent-nerve-roots'], 'rare'),
-      inKind(['cord'], 'rare'),
-    ],
-    // What was injected may inflame the roots within days; most scars take months.
-    tempo: { hyperacute: 0.03, acute: 0.14, subacute: 0.3, chronic: 0.53 },
-    history: [
-      told(['spinal-fracture', 'disc-herniation'], 1.5, 1),
-      told(['burning-feet', 'neuropathic-pain', 'bladder-disturbance'], 1.3, 1),
-      told(['spinal-surgery', 'lumbar-puncture-or-epidural', 'tuberculosis'], 12, 0.15),
-      told(['back-pain', 'bilateral-leg-pain', 'leg-pain'], 1.5, 0.6),
-    ],
-    values: [
-      reads('mri-lumbar-spine', [
-        ['root-enhancement', 2],
-        ['normal', 0.2],
-      ]),
-    ],
-    source: recalled('adams-victor', 'spinal arachnoiditis'),
-  },
-  {
-    key: 'cytomegalovirus-polyradiculitis',
-    group: 'infective',
-    label: 'Cytomegalovirus polyradiculitis',
-    produces: [at(['cauda-equina', 'polyradiculopathy'], 'rare')],
-    tempo: tempos.acuteOrSubacute,
-    courses: { progressive: 1.6 },
-    history: [
-      told(['bladder-disturbance', 'visual-loss', 'bilateral-leg-pain', 'weight-loss'], 1.5, 1),
-      told(['hiv-infection', 'immunosuppression'], 30, 0.1),
-    ],
-    values: [
-      reads('hiv-test', [
-        ['positive', 20],
-        ['negative', 0.2],
-      ]),
-      reads('mri-lumbar-spine', [
-        ['root-enhancement', 4],
-        ['normal', 0.6],
-      ]),
-    ],
-    source: recalled('adams-victor', 'cytomegalovirus polyradiculitis'),
-  },
-  {
-    key: 'sacral-herpes-radiculitis',
-    group: 'infective',
-    label: 'Sacral radiculitis of genital herpes (Elsberg syndrome)',
-    produces: [at(['cauda-equina', 'polyradiculopathy'], 'uncommon'), at(['conus-medullaris'], 'uncommon')],
-    tempo: tempos.acuteOrSubacute,
-    age: { from: 15, to: 60, outside: 0.5 },
-    history: [
-      told(['immunosuppression', 'hiv-infection', 'similar-attacks-before', 'preceding-infection'], 1.6, 1),
-      told(['disc-herniation', 'heavy-exertion', 'cancer', 'anticoagulant'], 0.5, 1),
-      told(['rash', 'herpes-zoster'], 6, 0.55),
-      told('unprotected-sex', 2, 0.95),
-      told(['bladder-disturbance'], 2.5, 0.4),
-      told(['saddle-numbness', 'neuropathic-pain', 'fever'], 1.5, 0.9),
-    ],
-    signs: [shows(['inspection/vesicular-rash'], 15, 0.6)],
-    values: [
-      reads('csf-microbiology', [
-        ['positive', 8],
-        ['negative', 0.5],
-      ]),
-      reads('mri-lumbar-spine', [
-        ['cauda-equina-compression', 0.05],
-        ['root-enhancement', 4],
-      ]),
-    ],
-    source: recalled('adams-victor', 'sacral herpes with retention'),
-  },
-  {
-    key: 'mechanical-back-pain',
-    group: 'degenerative',
-    label: 'Mechanical back or neck pain without nerve involvement',
-    produces: [at(['no-lesion'], 'common'), at(['not-anatomical'], 'uncommon')],
-    tempo: tempos.any,
-    age: { from: 18, to: 110, outside: 0.5 },
-    history: [
-      told(['heavy-exertion', 'similar-attacks-before'], 1.6, 1),
-      told(['fever', 'leg-weakness', 'bladder-disturbance', 'saddle-numbness', 'cancer', 'weight-loss'], 0.1, 1.1),
-      told(['back-pain', 'thoracic-back-pain', 'neck-pain'], 8, 0.02),
-      told(['cancer', 'lymphoma'], 0.4, 1.1),
-      told(['fever', 'night-spinal-pain', 'weight-loss'], 0.4, 1.2),
-      told(['saddle-numbness', 'bladder-disturbance', 'bowel-disturbance'], 0.3, 1.1),
-      told(['radicular-leg-pain', 'bilateral-leg-pain', 'radicular-arm-pain'], 0.5, 1.2),
-    ],
-    source: recalled('nice-ng59', 'non-specific low back pain'),
-  },
-  {
-    key: 'cauda-equina-tumour-or-infection',
-    group: 'neoplastic',
-    label: 'Tumour, abscess or haematoma compressing the cauda equina',
-    produces: [
-      at(['polyradiculopathy', 'adjacent-nerve-roots'], 'uncommon', 'lumbosacral'),
-      at(['lumbosacral-plexus'], 'rare'),
-      inKind(['cauda-equina'], 'common'),
-      at(['conus-medullaris'], 'common'),
-    ],
-    tempo: tempos.acuteOrSubacute,
-    history: [
-      told(
-        [
-          'injecting-drug-use',
-          'recent-bacteraemia',
-          'spinal-surgery',
-          'lumbar-puncture-or-epidural',
-          'needle-near-nerve',
-          'immunosuppression',
-          'bleeding-disorder',
-          'tuberculosis',
-        ],
-        3,
-        1,
-      ),
-      told(['night-spinal-pain', 'weight-loss', 'recent-weight-loss', 'night-sweats'], 2, 1),
-      told(['cancer', 'lymphoma'], 6, 0.5),
-      told('fever', 4, 0.8),
-      told('anticoagulant', 3, 0.9),
-    ],
-    signs: [shows(['inspection/spinal-tenderness', 'autonomic/fever'], 1.8, 0.95)],
-    quantities: [atLeast('crp', 50, 'mg/L', 3, 0.7), atLeast('ldh', 500, 'U/L', 4, 0.8)],
-    values: [
-      reads('mri-lumbar-spine', [
-        ['metastasis', 8],
-        ['infection-or-abscess', 10],
-        ['haematoma', 10],
-        ['cauda-equina-compression', 1.5],
-        ['normal', 0.03],
-      ]),
-    ],
-    source: recalled('girft-ces-2023'),
-  },
-  {
-    key: 'neuroborreliosis',
-    group: 'infective',
-    label: 'Lyme radiculoneuritis',
-    produces: [
-      at(['intercostal-nerves', 'cauda-equina', 'multiple-mononeuropathy'], 'uncommon'),
-      at(
-        ['brachial-plexus', 'lumbosacral-plexus', 'spinal-cord-anterior', 'spinal-cord-transverse', 'oculomotor-nerve'],
-        'rare',
-      ),
-      at(['facial-nerve', 'basal-meningeal-process', 'meningeal-irritation'], 'uncommon'),
-      at(['abducens-nerve'], 'rare'),
-      at(['polyradiculopathy', 'adjacent-nerve-roots'], 'common'),
-      inKind(['root', 'multiple-sites'], 'uncommon'),
-      inKind(['polyradiculoneuropathy'], 'uncommon'),
-    ],
-    tempo: tempos.acuteOrSubacute,
-    history: [
-      told(['headache', 'joint-pain', 'fatigue', 'fever'], 1.3, 1),
-      told('tick-bite', 12, 0.3),
-      told('lyme-disease', 20, 1),
-      told('rash', 3, 0.8),
-      // Pains of roots that keep people awake, and a face that fails, often on both sides.
-      told(
-        [
-          'neuropathic-pain',
-          'radicular-leg-pain',
-          'radicular-arm-pain',
-          'thoracic-back-pain',
-          'neck-pain',
-          'back-pain',
-        ],
-        1.8,
-        0.7,
-      ),
-    ],
-    signs: [shows(['inspection/abdominal-bulge'], 3, 1), shows(['cranial-nerves/facial-weakness'], 2.5, 0.9)],
-    quantities: [atLeast('csf-white-cells', 10, '10*6/L', 5, 0.2, recalled('adams-victor', 'Lyme disease'))],
-    values: [
-      reads('mri-lumbar-spine', [['root-enhancement', 3]]),
-      reads('borrelia-serology', [
-        ['positive', 6],
-        ['negative', 0.2],
-      ]),
-    ],
-    source: recalled('adams-victor', 'Lyme disease'),
-  },
-  {
-    key: 'root-metastasis-or-leptomeningeal-cancer',
-    group: 'neoplastic',
-    label: 'Cancer of the roots or leptomeninges',
-    produces: [
-      at(['basal-meningeal-process'], 'very-common'),
-      at(
-        ['meningeal-irritation', 'raised-intracranial-pressure', 'cerebellopontine-angle', 'jugular-foramen'],
-        'uncommon',
-      ),
-      at(['optic-nerve'], 'rare'),
-      at(['nerve-roots', 'adjacent-nerve-roots'], 'common'),
-      at(['polyradiculopathy'], 'common'),
-      inKind(['cauda-equina'], 'common'),
-      inKind(['root'], 'uncommon'),
-      inKind(['multiple-sites'], 'uncommon'),
-      at(
-        ['oculomotor-nerve', 'abducens-nerve', 'facial-nerve', 'trigeminal-nerve', 'hypoglossal-nerve', 'vagus-nerve'],
-        'uncommon',
-      ),
-      at(
-        [
-          'cochlear-nerve',
-          'vestibular-nerve',
-          'trochlear-nerve',
-          'recurrent-laryngeal-nerve',
-          'bulbar-motor-nuclei',
-          'optic-chiasm',
-          'cavernous-sinus',
-          'diffuse-encephalopathy',
-        ],
-        'rare',
-      ),
-    ],
-    tempo: tempos.subacute,
-    courses: { progressive: 1.6, improving: 0.1 },
-    history: [
-      told(['cancer', 'lymphoma'], 15, 0.2),
-      told(['weight-loss', 'recent-weight-loss'], 2.5, 0.8),
-      told(['headache', 'new-headache', 'morning-headache'], 1.5, 0.9),
-      told('lymphoma', 1.5, 1),
-    ],
-    quantities: [atLeast('ldh', 500, 'U/L', 3, 0.9)],
-    values: [
-      reads('csf-cytology', [
-        ['malignant', 100],
-        ['normal', 0.5],
-      ]),
-    ],
-    source: recalled('adams-victor', 'leptomeningeal carcinomatosis'),
   },
 ];

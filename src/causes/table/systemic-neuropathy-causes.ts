@@ -13,9 +13,9 @@ import {
   told,
   under,
 } from './cause.ts';
-import { axonal, conduction, demyelinating } from './conduction.ts';
+import { axonal, axonalVelocity, conduction, demyelinating } from './conduction.ts';
 
-/** Neuropathies that come with a disease of the whole body: cryoglobulins, connective tissue, granulomas, tumours, ticks. */
+/** Neuropathies that come with a disease of the whole body: cryoglobulins, connective tissue, granulomas, tumours, leprosy, critical illness, ticks. */
 export const systemicNeuropathyCauses: readonly Cause[] = [
   {
     key: 'hepatitis-c-cryoglobulinaemic-neuropathy',
@@ -29,6 +29,7 @@ export const systemicNeuropathyCauses: readonly Cause[] = [
     tempo: tempos.subacuteOrChronic,
     age: { from: 30, to: 110, outside: 0.4 },
     history: [
+      told(['neuropathic-pain', 'burning-feet', 'leg-pain', 'lymphoma', 'fatigue'], 1.4, 0.9),
       told(['hepatitis-c', 'cryoglobulinaemia'], 15, 0.25),
       told(['injecting-drug-use', 'chronic-liver-disease'], 3, 0.9),
       told('rash', 4, 0.6),
@@ -63,6 +64,7 @@ export const systemicNeuropathyCauses: readonly Cause[] = [
     tempo: tempos.subacuteOrChronic,
     sex: { male: 0.5, female: 1.5 },
     history: [
+      told(['fatigue', 'oral-or-genital-ulcers', 'dysphagia'], 1.3, 1),
       told(['rash', 'interstitial-lung-disease', 'dry-eyes', 'dry-mouth', 'hair-loss'], 1.6, 1),
       told(['lupus', 'rheumatoid-arthritis', 'sjogren-syndrome', 'vasculitis'], 12, 0.1),
       told(['joint-pain', 'cold-white-fingers', 'photosensitive-rash'], 3, 0.6),
@@ -84,6 +86,7 @@ export const systemicNeuropathyCauses: readonly Cause[] = [
     label: 'Sarcoid neuropathy',
     mondo: mondo('MONDO:0100647', 'sarcoid neuropathy'),
     produces: [
+      at(['sensory-ganglionopathy', 'phrenic-nerve', 'basal-meningeal-process'], 'rare'),
       at(['cauda-equina', 'conus-medullaris', 'facial-nerve', 'intercostal-nerves', 'motor-polyneuropathy'], 'rare'),
       inKind(['multiple-nerves'], 'uncommon'),
       at(['small-fibre-polyneuropathy', 'polyradiculopathy'], 'uncommon'),
@@ -97,7 +100,11 @@ export const systemicNeuropathyCauses: readonly Cause[] = [
       told(['breathlessness', 'fatigue', 'eye-pain'], 1.5, 0.9),
       told(['joint-pain', 'rash', 'night-sweats'], 1.5, 0.95),
     ],
-    signs: [shows(['cranial-nerves/facial-weakness'], 4, 0.9), shows(['inspection/enlarged-lymph-nodes'], 3, 0.95)],
+    signs: [
+      shows(['cranial-nerves/optic-disc-swelling', 'cranial-nerves/optic-disc-pallor'], 1.6, 1),
+      shows(['cranial-nerves/facial-weakness'], 4, 0.9),
+      shows(['inspection/enlarged-lymph-nodes'], 3, 0.95),
+    ],
     quantities: [
       atLeast('angiotensin-converting-enzyme', 70, 'U/L', 4, 0.7),
       atLeast('calcium', 2.65, 'mmol/L', 2.5, 0.95),
@@ -125,6 +132,7 @@ export const systemicNeuropathyCauses: readonly Cause[] = [
       inKind(['ganglion'], 'uncommon'),
     ],
     tempo: tempos.chronic,
+    age: { from: 10, to: 110, outside: 0.5 },
     history: [
       told('coeliac-disease', 15, 0.2),
       told(['weight-loss', 'recent-weight-loss', 'malabsorption'], 1.8, 0.9),
@@ -170,6 +178,7 @@ export const systemicNeuropathyCauses: readonly Cause[] = [
     ],
     tempo: tempos.subacute,
     courses: { progressive: 1.4, static: 0.3, improving: 0.2 },
+    durationDays: { to: 730, outside: 0.3, source: fromMemory },
     age: { from: 40, to: 110, outside: 0.3 },
     history: [
       told(['hiv-infection', 'similar-attacks-before'], 1.3, 1),
@@ -205,14 +214,18 @@ export const systemicNeuropathyCauses: readonly Cause[] = [
     label: 'Paraneoplastic polyneuropathy',
     mondo: mondo('MONDO:0006888', 'paraneoplastic polyneuropathy'),
     produces: [
-      at(lengthDependent, 'rare'),
+      at(['motor-polyneuropathy', 'lower-motor-neuron-system'], 'rare'),
+      at(lengthDependent, 'uncommon'),
       at(['autonomic-neuropathy'], 'uncommon'),
       inKind(['polyradiculoneuropathy', 'multiple-nerves'], 'rare'),
     ],
     tempo: tempos.subacute,
     courses: { progressive: 1.4, static: 0.4, improving: 0.2 },
+    durationDays: { to: 1095, outside: 0.3, source: fromMemory },
     age: { from: 45, to: 110, outside: 0.2 },
     history: [
+      told(['lymphoma', 'monoclonal-gammopathy', 'thymoma'], 2, 1),
+      told(['neuropathic-pain', 'burning-feet', 'fatigue', 'night-sweats'], 1.2, 1),
       told('cancer', 8, 0.7),
       told('tobacco', 2, 0.6),
       told(['weight-loss', 'recent-weight-loss'], 3, 0.6),
@@ -260,5 +273,97 @@ export const systemicNeuropathyCauses: readonly Cause[] = [
     ],
     quantities: [atLeast('csf-protein', 0.45, 'g/L', 0.2, 1.3)],
     source: recalled('adams-victor', 'tick paralysis'),
+  },
+  {
+    key: 'leprosy',
+    group: 'infective',
+    label: 'Leprosy',
+    mondo: mondo('MONDO:0005124', 'leprosy'),
+    produces: [
+      at(
+        [
+          'superficial-fibular-nerve',
+          'radial-nerve-spiral-groove',
+          'radial-nerve-elbow',
+          'saphenous-nerve',
+          'tibial-nerve-popliteal-fossa',
+          'dorsal-branch-of-ulnar-nerve',
+          'medial-cutaneous-nerve-of-forearm',
+          'ulnar-nerve-upper-arm',
+        ],
+        'rare',
+      ),
+      at(['ulnar-nerve-forearm', 'deep-fibular-nerve', 'sural-nerve', 'median-nerve-wrist', 'brachial-plexus'], 'rare'),
+      at(
+        [
+          'common-fibular-nerve',
+          'ulnar-nerve-wrist',
+          'length-dependent-polyneuropathy',
+          'facial-nerve',
+          'trigeminal-nerve',
+          'great-auricular-nerve',
+          'superficial-radial-nerve',
+          'tibial-nerve-tarsal-tunnel',
+        ],
+        'rare',
+      ),
+      inKind(['multiple-nerves'], 'uncommon'),
+      at(['ulnar-nerve-elbow', 'small-fibre-polyneuropathy', 'sensory-polyneuropathy'], 'rare'),
+      at(['sensory-ganglionopathy', 'ophthalmic-nerve', 'median-nerve-forearm'], 'rare'),
+    ],
+    // A reaction makes a nerve swell and fail within days or weeks.
+    tempo: { hyperacute: 0.01, acute: 0.06, subacute: 0.23, chronic: 0.7 },
+    history: [
+      told(['rash', 'fever'], 1.3, 1),
+      told(['immunosuppression', 'corticosteroid', 'tnf-inhibitor'], 1.2, 1),
+      told('diabetes-mellitus', 0.6, 1),
+      told(['leprosy'], 30, 0.6),
+      told('travel', 8, 0.3),
+      told('painless-injury', 4, 0.9),
+      told('numbness', 1.3, 0.8),
+      told('neuropathic-pain', 0.7, 1.1),
+    ],
+    signs: [
+      shows(
+        [
+          'cranial-nerves/upper-facial-weakness',
+          'cranial-nerves/absent-corneal-reflex',
+          'autonomic/anhidrosis',
+          'inspection/distal-hair-loss',
+        ],
+        1.6,
+        1,
+      ),
+      shows(['inspection/thickened-nerve'], 15, 0.5),
+      shows(['inspection/hypopigmented-patch'], 25, 0.6),
+      shows(['inspection/foot-ulcer', 'inspection/amputation', 'inspection/trophic-skin-change'], 2.5, 0.9),
+    ],
+    values: [
+      reads('nerve-biopsy', [['granuloma', 6]]),
+      reads('nerve-ultrasound', [
+        ['focal-swelling', 2],
+        ['diffuse-enlargement', 2],
+      ]),
+    ],
+    source: recalled('adams-victor', 'leprous neuritis'),
+  },
+  {
+    key: 'critical-illness-polyneuropathy',
+    group: 'critical-illness',
+    label: 'Critical illness polyneuropathy',
+    mondo: mondo('MONDO:0001957', 'critical illness polyneuropathy'),
+    produces: [at([...lengthDependent, 'motor-polyneuropathy'], 'rare'), inKind(['polyradiculoneuropathy'], 'rare')],
+    tempo: tempos.acuteOrSubacute,
+    durationDays: { to: 180, outside: 0.3, source: fromMemory },
+    history: [
+      told(['corticosteroid', 'cardiac-arrest'], 1.3, 1),
+      told('preceding-gastroenteritis', 0.7, 1),
+      told(['critical-illness', 'sepsis'], 150, 0.01),
+      told('neuromuscular-blocker', 1.5, 1),
+    ],
+    signs: [shows(['cranial-nerves/facial-weakness', 'cranial-nerves/ophthalmoplegia'], 0.4, 1.1)],
+    quantities: [atLeast('csf-protein', 0.45, 'g/L', 0.5, 1.3), axonalVelocity],
+    values: [axonal(1.6)],
+    source: recalled('preston-shapiro', 'critical illness polyneuropathy'),
   },
 ];

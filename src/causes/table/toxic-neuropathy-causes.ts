@@ -12,12 +12,38 @@ import {
   sided,
   tempos,
   told,
+  under,
 } from './cause.ts';
 import { axonal, axonalVelocity, conduction, demyelinating } from './conduction.ts';
 
 /** Deformities of years are older than the poison or the medicine. */
 const noOldDeformity = shows(longStandingSigns, 0.4, 1.05);
 const notFamilial = told('family/similar-disorder', 0.4, 1.05);
+
+const neurotoxicMedicines = [
+  'amiodarone',
+  'metronidazole',
+  'isoniazid',
+  'nitrofurantoin',
+  'phenytoin',
+  'linezolid',
+  'dapsone',
+  'leflunomide',
+  'disulfiram',
+  'colchicine',
+  'tacrolimus',
+  'ethambutol',
+  'zidovudine',
+  'stavudine',
+  'chloroquine',
+  'hydroxychloroquine',
+  'fluoroquinolone',
+  'tnf-inhibitor',
+  'lithium',
+  'retinoid',
+  'carbamazepine',
+  'statin',
+];
 
 /** Causes of disease of many nerves that come from outside: alcohol, medicines, metals, solvents. */
 export const toxicNeuropathyCauses: readonly Cause[] = [
@@ -27,14 +53,18 @@ export const toxicNeuropathyCauses: readonly Cause[] = [
     label: 'Alcohol-related neuropathy',
     mondo: mondo('MONDO:0006645', 'alcoholic polyneuropathy'),
     produces: [
+      at(['motor-polyneuropathy'], 'rare'),
+      inKind(['polyradiculoneuropathy'], 'rare'),
       at([...lengthDependent, 'small-fibre-polyneuropathy'], 'common'),
       at(['autonomic-neuropathy'], 'uncommon'),
     ],
-    tempo: tempos.chronic,
+    tempo: { hyperacute: 0.01, acute: 0.04, subacute: 0.2, chronic: 0.75 },
     durationDays: { from: 60, outside: 0.4, source: fromMemory },
     age: { from: 25, to: 110, outside: 0.2 },
     sex: { male: 1.3, female: 0.7 },
     history: [
+      told(['unsteadiness', 'cramps', 'leg-weakness'], 1.2, 1),
+      told('diabetes-mellitus', 0.7, 1),
       told('tobacco', 1.2, 1),
       told('alcohol-excess', 6, 0.08),
       told(['malnutrition', 'weight-loss', 'recent-weight-loss'], 1.6, 0.9),
@@ -53,6 +83,7 @@ export const toxicNeuropathyCauses: readonly Cause[] = [
     label: 'Chemotherapy-induced neuropathy',
     mondo: mondo('MONDO:0100641', 'chemotherapy-induced neuropathy'),
     produces: [
+      at(['sensory-ganglionopathy', 'spinal-cord-posterior'], 'rare'),
       at(['common-fibular-nerve', 'polyradiculopathy', 'cochlear-nerve'], 'rare'),
       at([...lengthDependent, 'small-fibre-polyneuropathy'], 'uncommon'),
       at(['motor-polyneuropathy', 'autonomic-neuropathy'], 'rare'),
@@ -60,9 +91,12 @@ export const toxicNeuropathyCauses: readonly Cause[] = [
       inKind(['polyradiculoneuropathy'], 'rare'),
       at(['oculomotor-nerve', 'recurrent-laryngeal-nerve', 'trigeminal-nerve', 'facial-nerve', 'optic-nerve'], 'rare'),
     ],
-    tempo: tempos.subacute,
+    tempo: { hyperacute: 0.03, acute: 0.12, subacute: 0.5, chronic: 0.35 },
     courses: { improving: 1.5, static: 1.2 },
     history: [
+      // Cold brings on the tingling of oxaliplatin from the first infusion.
+      told('worse-in-the-cold', 4, 1),
+      told(['numbness', 'paraesthesiae', 'burning-feet', 'hair-loss'], 1.3, 0.8),
       told(['vincristine', 'brentuximab-vedotin'], 30, 0.9),
       told(['cisplatin', 'oxaliplatin', 'carboplatin'], 20, 0.9),
       told(['paclitaxel', 'docetaxel'], 30, 0.9),
@@ -105,6 +139,7 @@ export const toxicNeuropathyCauses: readonly Cause[] = [
     courses: { 'relapsing-remitting': 0.3 },
     age: { from: 15, to: 110, outside: 0.3 },
     history: [
+      told(['unsteadiness', 'worse-in-the-dark', 'clumsiness'], 1.4, 1),
       told(['cisplatin', 'oxaliplatin', 'carboplatin'], 50, 0.03),
       told(['cancer', 'lymphoma', 'cisplatin', 'oxaliplatin', 'carboplatin'], 3, 0.05),
       told(['tinnitus', 'hearing-loss'], 2, 0.9),
@@ -119,22 +154,28 @@ export const toxicNeuropathyCauses: readonly Cause[] = [
     label: 'Polyneuropathy due to another medicine',
     mondo: mondo('MONDO:0001904', 'polyneuropathy due to drug'),
     produces: [
+      at(['autonomic-neuropathy', 'multiple-mononeuropathy'], 'rare'),
       at([...lengthDependent, 'small-fibre-polyneuropathy'], 'uncommon'),
       inKind(['polyradiculoneuropathy'], 'rare'),
       at(['motor-polyneuropathy'], 'rare'),
     ],
-    tempo: tempos.subacuteOrChronic,
+    tempo: { hyperacute: 0.02, acute: 0.1, subacute: 0.43, chronic: 0.45 },
     courses: { improving: 1.5 },
     history: [
-      told(['tnf-inhibitor', 'lithium', 'retinoid', 'carbamazepine', 'statin', 'hydroxychloroquine'], 2, 1),
+      told(['lithium', 'retinoid', 'carbamazepine', 'statin', 'hydroxychloroquine'], 2, 1),
+      told('tnf-inhibitor', 5, 1),
+      // Without a medicine that does it there is no such neuropathy.
+      told(neurotoxicMedicines, 1.5, 0.1),
+      told('chronic-kidney-disease', 1.3, 1),
+      told(['tremor', 'unsteadiness'], 1.2, 1),
       told(['tuberculosis', 'hiv-infection'], 1.3, 1),
       told('amiodarone', 20, 0.95),
       told('metronidazole', 20, 0.95),
       told('isoniazid', 8, 0.95),
       told('nitrofurantoin', 20, 0.95),
       told('phenytoin', 4, 0.95),
-      told(['linezolid', 'dapsone', 'leflunomide', 'disulfiram', 'colchicine', 'tacrolimus', 'ethambutol'], 8, 0.95),
-      told(['zidovudine', 'stavudine', 'chloroquine', 'fluoroquinolone'], 4, 0.95),
+      told(['linezolid', 'dapsone', 'leflunomide', 'disulfiram', 'colchicine', 'tacrolimus', 'ethambutol'], 10, 0.95),
+      told(['zidovudine', 'stavudine', 'chloroquine', 'fluoroquinolone'], 6, 0.95),
       notFamilial,
     ],
     signs: [noOldDeformity],
@@ -151,9 +192,10 @@ export const toxicNeuropathyCauses: readonly Cause[] = [
       at(['spinal-cord-posterolateral', 'spinal-cord-posterior'], 'common'),
       at(lengthDependent, 'uncommon'),
     ],
-    tempo: tempos.subacute,
+    tempo: { hyperacute: 0.02, acute: 0.25, subacute: 0.53, chronic: 0.2 },
     age: { from: 14, to: 45, outside: 0.3 },
     history: [
+      told(['leg-weakness', 'falls', 'numbness', 'difficulty-walking'], 1.2, 1),
       told(['vegan-diet', 'cocaine-or-stimulants', 'psychiatric-disorder'], 1.5, 1),
       told('nitrous-oxide', 40, 0.03),
       told(['unsteadiness', 'worse-in-the-dark', 'electric-shock-on-neck-flexion'], 1.5, 0.8),
@@ -185,6 +227,7 @@ export const toxicNeuropathyCauses: readonly Cause[] = [
     ],
     tempo: tempos.subacuteOrChronic,
     history: [
+      told(['cognitive-change', 'behaviour-change', 'weight-loss', 'arm-weakness'], 1.3, 1),
       told(['joint-pain', 'headache', 'fatigue'], 1.3, 1),
       told(['lead', 'other-heavy-metal'], 10, 0.3),
       // Of lead in paint, water or a remedy few know; colic tells.
@@ -192,7 +235,11 @@ export const toxicNeuropathyCauses: readonly Cause[] = [
       told('abdominal-pain', 2, 0.7),
       told(['numbness', 'paraesthesiae'], 0.7, 1.2),
     ],
-    signs: [shows(['inspection/wrist-drop', 'inspection/finger-drop'], 4, 0.7), noOldDeformity],
+    signs: [
+      shows(['sphincters/constipation'], 2, 1),
+      shows(['inspection/wrist-drop', 'inspection/finger-drop'], 4, 0.7),
+      noOldDeformity,
+    ],
     sides: [sided(['inspection/wrist-drop', 'inspection/finger-drop'], { one: 0.6, both: 2 })],
     quantities: [
       atLeast('lead', 2.4, 'umol/L', 15, 0.1, recalled('adams-victor', 'lead: 50 micrograms per decilitre')),
@@ -212,19 +259,26 @@ export const toxicNeuropathyCauses: readonly Cause[] = [
       at(['diffuse-encephalopathy', 'spinal-cord-posterior'], 'rare'),
     ],
     tempo: tempos.acuteOrSubacute,
+    durationDays: { to: 1095, outside: 0.5, source: fromMemory },
     history: [
       told(['fatigue', 'hair-loss', 'cognitive-change'], 1.3, 1),
-      told(['arsenic', 'other-heavy-metal'], 40, 0.1),
+      told(['arsenic', 'other-heavy-metal'], 10, 0.4),
+      // Many do not know that they were poisoned; gut, skin and hair tell.
+      told(['arsenic', 'other-heavy-metal', 'vomiting', 'abdominal-pain', 'preceding-gastroenteritis', 'rash'], 4, 0.1),
       told(['vomiting', 'abdominal-pain', 'preceding-gastroenteritis'], 2.5, 0.6),
       told(['burning-feet', 'neuropathic-pain', 'foot-pain'], 2, 0.6),
       told('rash', 2, 0.9),
     ],
     signs: [
-      shows(['inspection/mees-lines'], 15, 0.6),
+      shows(['inspection/mees-lines'], 25, 0.6),
       shows(['inspection/trophic-skin-change'], 2, 0.9),
       noOldDeformity,
     ],
-    quantities: [atLeast('arsenic-urine', 100, 'ug/L', 20, 0.1)],
+    quantities: [
+      under('haemoglobin', 110, 'g/L', 1.5, 0.9),
+      under('white-cells', 4, '10*9/L', 2, 0.9),
+      atLeast('arsenic-urine', 100, 'ug/L', 20, 0.1),
+    ],
     source: recalled('adams-victor', 'arsenical polyneuropathy'),
   },
   {
@@ -239,6 +293,7 @@ export const toxicNeuropathyCauses: readonly Cause[] = [
       at(['motor-polyneuropathy', 'brainstem-diffuse', 'raised-intracranial-pressure'], 'rare'),
     ],
     tempo: tempos.acute,
+    durationDays: { to: 180, outside: 0.3, source: fromMemory },
     history: [
       told(['cognitive-change', 'muscle-pain', 'behaviour-change'], 1.3, 1),
       told('seizure', 1.5, 1),
@@ -266,7 +321,10 @@ export const toxicNeuropathyCauses: readonly Cause[] = [
     ],
     tempo: tempos.subacute,
     courses: { progressive: 1.2, improving: 1.2 },
-    history: [told('organic-solvents', 40, 0.03)],
+    history: [
+      told(['weight-loss', 'cramps', 'altered-sweating', 'leg-weakness'], 1.3, 1),
+      told('organic-solvents', 40, 0.03),
+    ],
     signs: [noOldDeformity, shows(['autonomic/hyperhidrosis', 'inspection/wasting'], 1.5, 0.9)],
     // Swollen axons slow conduction more than other axonal neuropathies.
     values: [reads(conduction, [['axonal', 1.2], ['mixed', 2], ...demyelinating(0.7), ['normal', 0.3]])],
@@ -305,6 +363,20 @@ export const toxicNeuropathyCauses: readonly Cause[] = [
     ],
     tempo: tempos.subacuteOrChronic,
     history: [
+      // Who lacks it takes a medicine that binds it, drinks, starves or is dialysed.
+      told(
+        [
+          'pyridoxine-excess',
+          'isoniazid',
+          'levodopa',
+          'malnutrition',
+          'chronic-kidney-disease',
+          'alcohol-excess',
+          'bariatric-surgery',
+        ],
+        1.5,
+        0.15,
+      ),
       told(['unsteadiness', 'worse-in-the-dark', 'burning-feet'], 1.4, 1),
       told('pyridoxine-excess', 25, 0.35),
       told('isoniazid', 8, 1),
@@ -318,15 +390,30 @@ export const toxicNeuropathyCauses: readonly Cause[] = [
     group: 'immune',
     label: 'Neuropathy from an immune checkpoint inhibitor',
     produces: [
+      at(
+        [
+          'facial-nerve',
+          'abducens-nerve',
+          'basal-meningeal-process',
+          'brachial-plexus',
+          'motor-polyneuropathy',
+          'polyradiculopathy',
+          'lower-motor-neuron-system',
+        ],
+        'rare',
+      ),
       inKind(['polyradiculoneuropathy'], 'rare'),
       at([...lengthDependent, 'multiple-mononeuropathy', 'autonomic-neuropathy'], 'rare'),
       inKind(['ganglion'], 'rare'),
     ],
     tempo: tempos.acuteOrSubacute,
+    durationDays: { to: 365, outside: 0.3, source: fromMemory },
     history: [
+      told(['ascending-weakness', 'paraesthesiae', 'diplopia'], 1.3, 1),
       told('immune-checkpoint-inhibitor', 80, 0.02),
       told(['cancer', 'lymphoma', 'immune-checkpoint-inhibitor'], 3, 0.1),
     ],
+    signs: [shows(['cranial-nerves/facial-weakness'], 1.5, 1)],
     quantities: [atLeast('csf-white-cells', 5, '10*6/L', 2, 0.9), atLeast('csf-protein', 0.45, 'g/L', 1.5, 0.8)],
     source: fromMemory,
   },
