@@ -1,5 +1,5 @@
 import { fromMemory, recalled } from '../../kernel/cite.ts';
-import { at, type Cause, mondo, reads, shows, tempos, told } from './cause.ts';
+import { at, type Cause, inKind, mondo, reads, shows, tempos, told } from './cause.ts';
 
 const memoryLoss = ['higher-function/memory-impairment', 'higher-function/disorientation'] as const;
 
@@ -25,6 +25,7 @@ export const cognitiveDeclineCauses: readonly Cause[] = [
       at(['cortex-temporal', 'cortex-parietal', 'no-lesion'], 'uncommon'),
       at(['cortex-frontal'], 'rare'),
       at(['cortex-occipital'], 'rare'),
+      at(['cortex-middle-cerebral-lower', 'cortex-posterior-cerebral', 'frontal-gait-disorder'], 'rare'),
     ],
     tempo: tempos.chronic,
     durationDays: { from: 180, outside: 0.35, source: fromMemory },
@@ -66,6 +67,8 @@ export const cognitiveDeclineCauses: readonly Cause[] = [
       at(['cortex-temporal', 'frontal-gait-disorder'], 'uncommon'),
       at(['no-lesion'], 'rare'),
       at(['striatum', 'cortex-parietal', 'cortex-posterior-cerebral'], 'rare'),
+      inKind(['hemisphere', 'multiple-sites'], 'exceptional'),
+      at(['akinetic-rigid-syndrome'], 'exceptional'),
     ],
     tempo: { hyperacute: 0.04, acute: 0.14, subacute: 0.22, chronic: 0.6 },
     courses: { progressive: 1.3, improving: 0.2 },
@@ -109,6 +112,7 @@ export const cognitiveDeclineCauses: readonly Cause[] = [
       at(['cortex-frontal'], 'common'),
       at(['cortex-temporal', 'diffuse-encephalopathy'], 'uncommon'),
       at(['motor-neuron-system', 'akinetic-rigid-syndrome', 'frontal-gait-disorder'], 'rare'),
+      at(['corticobulbar-both-sides', 'bulbar-motor-nuclei', 'cortex-parietal'], 'exceptional'),
     ],
     tempo: tempos.chronic,
     durationDays: { from: 180, outside: 0.35, source: fromMemory },
@@ -140,6 +144,7 @@ export const cognitiveDeclineCauses: readonly Cause[] = [
       at(['cortex-temporal', 'cortex-middle-cerebral-lower', 'cortex-middle-cerebral-upper'], 'uncommon'),
       at(['cortex-frontal'], 'uncommon'),
       at(['cortex-middle-cerebral', 'cortex-parietal'], 'rare'),
+      at(['corticobulbar-both-sides', 'diffuse-encephalopathy'], 'exceptional'),
     ],
     tempo: tempos.chronic,
     durationDays: { from: 180, outside: 0.35, source: fromMemory },
@@ -175,6 +180,7 @@ export const cognitiveDeclineCauses: readonly Cause[] = [
     produces: [
       at(['cortex-parietal', 'cortex-occipital'], 'uncommon'),
       at(['cortex-posterior-cerebral', 'optic-radiation-parietal'], 'rare'),
+      at(['diffuse-encephalopathy', 'cortex-middle-cerebral-lower', 'cortex-middle-cerebral'], 'exceptional'),
     ],
     tempo: tempos.chronic,
     durationDays: { from: 180, outside: 0.35, source: fromMemory },

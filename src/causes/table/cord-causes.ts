@@ -68,6 +68,7 @@ export const cordCauses: readonly Cause[] = [
         ],
         'uncommon',
       ),
+      at(['foramen-magnum', 'adjacent-nerve-roots', 'polyradiculopathy', 'no-lesion'], 'exceptional'),
     ],
     tempo: tempos.acuteOrSubacute,
     courses: { progressive: 1.6, improving: 0.05, 'relapsing-remitting': 0.05 },
@@ -98,7 +99,22 @@ export const cordCauses: readonly Cause[] = [
     key: 'spinal-epidural-abscess',
     group: 'infective',
     label: 'Spinal epidural abscess',
-    produces: [inKind(anyCord, 'uncommon'), inKind(['cauda-equina'], 'uncommon')],
+    produces: [
+      inKind(anyCord, 'uncommon'),
+      inKind(['cauda-equina'], 'uncommon'),
+      at(
+        [
+          'nerve-root',
+          'adjacent-nerve-roots',
+          'polyradiculopathy',
+          'demyelinating-polyradiculoneuropathy',
+          'meningeal-irritation',
+          'no-lesion',
+          'foramen-magnum',
+        ],
+        'rare',
+      ),
+    ],
     // The back aches for days to weeks before the limbs fail. Darouiche 2006 (recalled).
     tempo: { hyperacute: 0.08, acute: 0.5, subacute: 0.36, chronic: 0.06 },
     history: [
@@ -147,6 +163,7 @@ export const cordCauses: readonly Cause[] = [
       at(['spinal-cord-transverse', 'spinal-cord-hemisection'], 'uncommon'),
       at(['internal-capsule', 'foramen-magnum'], 'rare'),
       inKind(['cauda-equina'], 'uncommon'),
+      at(['no-lesion', 'lower-motor-neuron-system'], 'exceptional'),
     ],
     tempo: { hyperacute: 0.66, acute: 0.28, subacute: 0.04, chronic: 0.02 },
     history: [
@@ -202,6 +219,7 @@ export const cordCauses: readonly Cause[] = [
       at(['spinal-cord-anterior'], 'very-common'),
       at(['conus-medullaris', 'spinal-cord-transverse'], 'common'),
       inKind(anyCord, 'uncommon'),
+      at(['adjacent-nerve-roots', 'polyradiculopathy', 'foramen-magnum'], 'rare'),
     ],
     // The worst within 12 hours in 77 %, a stuttering decline in 23 %.
     tempo: { hyperacute: 0.74, acute: 0.22, subacute: 0.03, chronic: 0.01 },
@@ -252,6 +270,8 @@ export const cordCauses: readonly Cause[] = [
       at(['conus-medullaris'], 'common'),
       inKind(anyCord, 'uncommon', 'thoracic'),
       at(['spinal-cord-transverse'], 'uncommon'),
+      at(['foramen-magnum', 'medulla-half', 'lower-motor-neuron-system'], 'exceptional'),
+      inKind(['cord'], 'exceptional', 'cervical'),
     ],
     // It grows worse by steps, on effort or on standing, and may mend for hours; some begin within days.
     tempo: { hyperacute: 0.05, acute: 0.1, subacute: 0.35, chronic: 0.5 },
@@ -286,6 +306,7 @@ export const cordCauses: readonly Cause[] = [
       at(['spinal-cord-hemisection', 'spinal-cord-anterior'], 'uncommon'),
       at(['lower-motor-neuron-system', 'lower-trunk', 'medulla-lateral', 'bulbar-motor-nuclei'], 'rare'),
       at(['spinal-cord-central'], 'very-common'),
+      at(['oculosympathetic-chain', 'adjacent-nerve-roots', 'upper-motor-neuron-system'], 'exceptional'),
     ],
     tempo: tempos.chronic,
     age: { from: 8, to: 75, outside: 0.4 },
@@ -315,7 +336,14 @@ export const cordCauses: readonly Cause[] = [
     key: 'intramedullary-tumour',
     group: 'neoplastic',
     label: 'Tumour within the spinal cord',
-    produces: [at(['spinal-cord-central', 'spinal-cord-hemisection'], 'common'), inKind(anyCord, 'uncommon')],
+    produces: [
+      at(['spinal-cord-central', 'spinal-cord-hemisection'], 'common'),
+      inKind(anyCord, 'uncommon'),
+      at(
+        ['foramen-magnum', 'lower-motor-neuron-system', 'upper-motor-neuron-system', 'adjacent-nerve-roots'],
+        'exceptional',
+      ),
+    ],
     // A few bleed, or swell within days.
     tempo: { hyperacute: 0.03, acute: 0.08, subacute: 0.24, chronic: 0.65 },
     courses: { progressive: 1.6, improving: 0.1 },
@@ -386,6 +414,7 @@ export const cordCauses: readonly Cause[] = [
       inKind(anyCord, 'common', 'thoracic'),
       inKind(['root'], 'uncommon', 'thoracic'),
       atRoot('T1', 'very-common'),
+      at(['spinal-cord-posterolateral', 'cauda-equina'], 'exceptional'),
     ],
     age: { from: 20, to: 90, outside: 0.3 },
     // Of those who come to operation a fifth grew weak within days to weeks.
@@ -422,6 +451,7 @@ export const cordCauses: readonly Cause[] = [
       inKind(anyCord, 'uncommon', 'thoracic'),
       at(['spinal-cord-posterolateral'], 'uncommon'),
       inKind(['motor-neuron-system'], 'uncommon'),
+      at(['cerebellar-degeneration', 'corticobulbar-both-sides'], 'exceptional'),
     ],
     tempo: tempos.lifelong,
     history: [
@@ -445,6 +475,7 @@ export const cordCauses: readonly Cause[] = [
       inKind(anyCord, 'rare', 'thoracic'),
       at(['spinal-cord-lateral'], 'uncommon'),
       at(['spinal-cord-posterolateral'], 'rare'),
+      at(['length-dependent-polyneuropathy'], 'exceptional'),
     ],
     tempo: tempos.chronic,
     courses: { progressive: 1.4 },
@@ -476,6 +507,7 @@ export const cordCauses: readonly Cause[] = [
       at(['upper-motor-neuron-system', 'spinal-cord-posterior', 'length-dependent-polyneuropathy'], 'rare'),
       at(['spinal-cord-posterolateral', 'spinal-cord-lateral'], 'uncommon'),
       inKind(anyCord, 'rare'),
+      at(['sensory-polyneuropathy', 'motor-polyneuropathy', 'cerebellar-degeneration'], 'exceptional'),
     ],
     tempo: tempos.lifelong,
     sex: { male: 1.6, female: 0.4 },
@@ -496,6 +528,7 @@ export const cordCauses: readonly Cause[] = [
       at(['spinal-cord-posterolateral', 'polyradiculopathy', 'sensory-polyneuropathy'], 'rare'),
       at(['spinal-cord-posterior'], 'uncommon'),
       inKind(['ganglion'], 'uncommon'),
+      at(['optic-nerve', 'length-dependent-polyneuropathy', 'ciliary-ganglion'], 'exceptional'),
     ],
     tempo: tempos.chronic,
     history: [

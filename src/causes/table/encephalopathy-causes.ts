@@ -1,5 +1,5 @@
 import { commonPractice, fromMemory, read, recalled } from '../../kernel/cite.ts';
-import { arterialCortex, brainstemParts, deepHemisphere } from './brain-sites.ts';
+import { arterialCortex, brainstemParts, deepHemisphere, opticRadiation } from './brain-sites.ts';
 import { at, atLeast, type Cause, inKind, mondo, reads, shows, tempos, told, under } from './cause.ts';
 
 const clouded = ['higher-function/confusion', 'higher-function/inattention', 'higher-function/drowsiness'] as const;
@@ -25,7 +25,22 @@ export const encephalopathyCauses: readonly Cause[] = [
     key: 'metabolic-encephalopathy',
     group: 'metabolic',
     label: 'Metabolic encephalopathy (sodium, glucose, calcium, urea, carbon dioxide, thyroid)',
-    produces: [at(['diffuse-encephalopathy'], 'very-common'), at(['hyperkinetic-syndrome'], 'rare')],
+    produces: [
+      at(['diffuse-encephalopathy'], 'very-common'),
+      at(['hyperkinetic-syndrome'], 'rare'),
+      inKind(['hemisphere'], 'exceptional'),
+      at(
+        [
+          'brainstem-diffuse',
+          'cerebellar-vermis',
+          'cerebellar-degeneration',
+          'akinetic-rigid-syndrome',
+          'action-tremor',
+          'frontal-gait-disorder',
+        ],
+        'exceptional',
+      ),
+    ],
     tempo: tempos.acuteOrSubacute,
     durationDays: { to: 120, outside: 0.3, source: fromMemory },
     history: [
@@ -116,7 +131,7 @@ export const encephalopathyCauses: readonly Cause[] = [
     key: 'septic-encephalopathy',
     group: 'infective',
     label: 'Encephalopathy of infection outside the brain (delirium)',
-    produces: [at(['diffuse-encephalopathy'], 'very-common')],
+    produces: [at(['diffuse-encephalopathy'], 'very-common'), at(['brainstem-diffuse'], 'exceptional')],
     tempo: tempos.acute,
     durationDays: { to: 42, outside: 0.3, source: fromMemory },
     courses: { 'relapsing-remitting': 0.7 },
@@ -167,6 +182,11 @@ export const encephalopathyCauses: readonly Cause[] = [
       at(['diffuse-encephalopathy'], 'very-common'),
       at(['brainstem-diffuse'], 'uncommon'),
       at(['cerebellar-vermis', 'akinetic-rigid-syndrome'], 'rare'),
+      inKind(['hemisphere', 'cerebellum'], 'exceptional'),
+      at(
+        ['hyperkinetic-syndrome', 'upper-motor-neuron-system', ...opticRadiation, 'raised-intracranial-pressure'],
+        'rare',
+      ),
     ],
     // What accumulates takes weeks.
     tempo: { hyperacute: 0.35, acute: 0.4, subacute: 0.2, chronic: 0.05 },
@@ -257,7 +277,22 @@ export const encephalopathyCauses: readonly Cause[] = [
     group: 'metabolic',
     label: 'Hepatic encephalopathy',
     mondo: mondo('MONDO:0001711', 'hepatic encephalopathy'),
-    produces: [at(['diffuse-encephalopathy'], 'common'), at(['akinetic-rigid-syndrome'], 'rare')],
+    produces: [
+      at(['diffuse-encephalopathy'], 'common'),
+      at(['akinetic-rigid-syndrome'], 'rare'),
+      at(
+        [
+          'brainstem-diffuse',
+          'hyperkinetic-syndrome',
+          'cerebellar-degeneration',
+          'frontal-gait-disorder',
+          'corticobulbar-both-sides',
+          'raised-intracranial-pressure',
+          'action-tremor',
+        ],
+        'exceptional',
+      ),
+    ],
     tempo: tempos.acuteOrSubacute,
     courses: { 'relapsing-remitting': 2 },
     history: [
@@ -295,6 +330,8 @@ export const encephalopathyCauses: readonly Cause[] = [
       inKind(['multiple-sites'], 'uncommon'),
       at(['thalamus', 'cerebellar-hemisphere', 'cerebellar-degeneration', 'raised-intracranial-pressure'], 'rare'),
       at(['cochlear-nerve', 'oculomotor-nerve', 'bulbar-motor-nuclei', 'length-dependent-polyneuropathy'], 'rare'),
+      inKind(['brainstem', 'cerebellum'], 'exceptional'),
+      at(['cortex-temporal', 'striatum', 'optic-nerve'], 'exceptional'),
     ],
     // Days in drinkers, weeks where vomiting or hunger empties the stores.
     tempo: { hyperacute: 0.06, acute: 0.54, subacute: 0.35, chronic: 0.05 },
@@ -397,6 +434,8 @@ export const encephalopathyCauses: readonly Cause[] = [
       at([...arterialCortex, ...deepHemisphere, ...brainstemParts], 'rare'),
       at(['diffuse-encephalopathy'], 'uncommon'),
       at(['no-lesion', 'thalamus-and-capsule', 'corticobulbar-both-sides'], 'rare'),
+      inKind(['hemisphere'], 'exceptional'),
+      at(['brainstem-diffuse', 'hyperkinetic-syndrome'], 'exceptional'),
     ],
     tempo: tempos.sudden,
     courses: { improving: 2, progressive: 0.5 },
@@ -432,6 +471,8 @@ export const encephalopathyCauses: readonly Cause[] = [
       at(['diffuse-encephalopathy'], 'uncommon'),
       at(['cortex-occipital', 'cortex-parasagittal', 'striatum'], 'rare'),
       at(['cerebellar-degeneration', 'cortex-parietal', 'corticobulbar-both-sides', 'thalamus'], 'rare'),
+      inKind(['hemisphere'], 'exceptional'),
+      at(['cerebellar-vermis', 'brainstem-diffuse', 'action-tremor'], 'exceptional'),
     ],
     tempo: { hyperacute: 0.75, acute: 0.13, subacute: 0.1, chronic: 0.02 },
     courses: { progressive: 0.3, 'relapsing-remitting': 0.1 },
@@ -461,6 +502,8 @@ export const encephalopathyCauses: readonly Cause[] = [
       at(['raised-intracranial-pressure', 'cortex-parietal', 'cortex-occipital', ...arterialCortex], 'uncommon'),
       at(['internal-capsule', 'cerebellar-hemisphere', 'medial-longitudinal-fasciculus', 'no-lesion'], 'uncommon'),
       inKind(['multiple-sites'], 'uncommon'),
+      inKind(['hemisphere', 'brainstem', 'cerebellum'], 'exceptional'),
+      at(['akinetic-rigid-syndrome', 'hyperkinetic-syndrome', 'frontal-gait-disorder', 'action-tremor'], 'exceptional'),
     ],
     tempo: tempos.sudden,
     courses: { progressive: 0.3, 'relapsing-remitting': 0.1, improving: 1.5 },
@@ -497,6 +540,8 @@ export const encephalopathyCauses: readonly Cause[] = [
         ],
         'rare',
       ),
+      inKind(['brainstem'], 'exceptional'),
+      at(['frontal-gait-disorder', 'upper-motor-neuron-system'], 'exceptional'),
     ],
     tempo: tempos.acute,
     courses: { 'relapsing-remitting': 0.1 },

@@ -1,5 +1,5 @@
 import { recalled } from '../../kernel/cite.ts';
-import { at, atLeast, type Cause, mondo, reads, shows, sided, told, under } from './cause.ts';
+import { at, atLeast, type Cause, inKind, mondo, reads, shows, sided, told, under } from './cause.ts';
 
 const anyHeadache = ['headache', 'new-headache', 'morning-headache', 'thunderclap-headache'];
 const stiffNeck = ['special-tests/neck-stiffness', 'special-tests/kernig', 'special-tests/brudzinski'];
@@ -18,6 +18,8 @@ export const fluidPressureCauses: readonly Cause[] = [
       at(['raised-intracranial-pressure', 'diffuse-encephalopathy', 'no-lesion'], 'uncommon'),
       at(['oculomotor-nerve'], 'uncommon'),
       at(['abducens-nerve', 'cortex-anterior-cerebral', 'retina', 'midbrain-dorsal'], 'rare'),
+      inKind(['hemisphere'], 'exceptional'),
+      at(['brainstem-diffuse'], 'exceptional'),
     ],
     tempo: { hyperacute: 0.96, acute: 0.03, subacute: 0.005, chronic: 0.005 },
     courses: { 'relapsing-remitting': 0.05, progressive: 0.6 },
@@ -79,6 +81,7 @@ export const fluidPressureCauses: readonly Cause[] = [
       at(['raised-intracranial-pressure'], 'very-common'),
       at(['abducens-nerve'], 'uncommon'),
       at(['optic-nerve', 'no-lesion'], 'rare'),
+      at(['oculomotor-nerve', 'facial-nerve', 'cochlear-nerve', 'retina', 'olfactory-nerve'], 'exceptional'),
     ],
     tempo: { hyperacute: 0.01, acute: 0.09, subacute: 0.5, chronic: 0.4 },
     age: { from: 9, to: 50, outside: 0.15 },
@@ -146,6 +149,7 @@ export const fluidPressureCauses: readonly Cause[] = [
         ],
         'rare',
       ),
+      at(['corticobulbar-both-sides', 'optic-tract', 'cerebellar-degeneration'], 'exceptional'),
     ],
     tempo: { hyperacute: 0.15, acute: 0.3, subacute: 0.35, chronic: 0.2 },
     courses: { progressive: 1.8, improving: 0.2 },
@@ -208,6 +212,17 @@ export const fluidPressureCauses: readonly Cause[] = [
       at(['meningeal-irritation', 'no-lesion'], 'uncommon'),
       at(['abducens-nerve', 'cochlear-nerve'], 'rare'),
       at(['vestibular-nerve', 'oculomotor-nerve', 'diffuse-encephalopathy', 'raised-intracranial-pressure'], 'rare'),
+      at(
+        [
+          'cortex-frontal',
+          'trochlear-nerve',
+          'brainstem-diffuse',
+          'facial-nerve',
+          'cerebellar-degeneration',
+          'frontal-gait-disorder',
+        ],
+        'exceptional',
+      ),
     ],
     tempo: { hyperacute: 0.15, acute: 0.65, subacute: 0.17, chronic: 0.03 },
     courses: { progressive: 0.4 },

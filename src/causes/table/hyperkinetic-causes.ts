@@ -74,6 +74,7 @@ export const hyperkineticCauses: readonly Cause[] = [
       at(['akinetic-rigid-syndrome', 'cerebellar-degeneration'], 'rare'),
       at(['diffuse-encephalopathy'], 'rare'),
       at(['cerebellar-hemisphere', 'frontal-gait-disorder', 'upper-motor-neuron-system'], 'rare'),
+      at(['brainstem-diffuse', 'cerebellar-vermis', 'bulbar-motor-nuclei', 'cortex-frontal'], 'exceptional'),
     ],
     tempo: { hyperacute: 0.01, acute: 0.04, subacute: 0.35, chronic: 0.6 },
     age: { from: 6, to: 40, outside: 0.08 },
@@ -166,7 +167,11 @@ export const hyperkineticCauses: readonly Cause[] = [
     key: 'hyperglycaemic-hemichorea',
     group: 'metabolic',
     label: 'Hemichorea of hyperglycaemia',
-    produces: [at(['subthalamic-nucleus', 'striatum'], 'common'), at([hyperkinetic], 'uncommon')],
+    produces: [
+      at(['subthalamic-nucleus', 'striatum'], 'common'),
+      at([hyperkinetic], 'uncommon'),
+      at(['thalamus'], 'exceptional'),
+    ],
     tempo: { hyperacute: 0.3, acute: 0.5, subacute: 0.18, chronic: 0.02 },
     age: { from: 45, to: 100, outside: 0.15 },
     sex: { male: 0.7, female: 1.3 },
@@ -347,6 +352,7 @@ export const hyperkineticCauses: readonly Cause[] = [
       at(['spinal-cord-lateral', 'upper-motor-neuron-system'], 'rare'),
       at(['axial-myopathy'], 'rare'),
       at(['spinal-cord-transverse', 'no-lesion', 'brainstem-diffuse'], 'rare'),
+      at(['frontal-gait-disorder', 'cerebellar-degeneration'], 'exceptional'),
     ],
     tempo: { hyperacute: 0.01, acute: 0.09, subacute: 0.4, chronic: 0.5 },
     age: { from: 25, to: 70, outside: 0.3 },
@@ -375,6 +381,7 @@ export const hyperkineticCauses: readonly Cause[] = [
     produces: [
       at(['akinetic-rigid-syndrome', hyperkinetic, 'axial-myopathy', 'meningeal-irritation'], 'rare'),
       at(['facial-nerve', 'bulbar-motor-nuclei'], 'rare'),
+      at(['trigeminal-nerve'], 'exceptional'),
     ],
     tempo: { hyperacute: 0.03, acute: 0.85, subacute: 0.11, chronic: 0.01 },
     history: [
@@ -406,7 +413,11 @@ export const hyperkineticCauses: readonly Cause[] = [
     key: 'antipsychotic-malignant-syndrome',
     group: 'toxic',
     label: 'Neuroleptic malignant syndrome',
-    produces: [at(['akinetic-rigid-syndrome'], 'rare'), at(['diffuse-encephalopathy'], 'rare')],
+    produces: [
+      at(['akinetic-rigid-syndrome'], 'rare'),
+      at(['diffuse-encephalopathy'], 'rare'),
+      at(['hyperkinetic-syndrome', 'brainstem-diffuse'], 'exceptional'),
+    ],
     tempo: { hyperacute: 0.1, acute: 0.75, subacute: 0.14, chronic: 0.01 },
     history: [
       told([...dopamineBlockers, 'levodopa'], 25, 0.02),
@@ -429,7 +440,11 @@ export const hyperkineticCauses: readonly Cause[] = [
     key: 'serotonin-syndrome',
     group: 'toxic',
     label: 'Serotonin syndrome',
-    produces: [at(['diffuse-encephalopathy'], 'rare'), at([hyperkinetic, 'akinetic-rigid-syndrome'], 'rare')],
+    produces: [
+      at(['diffuse-encephalopathy'], 'rare'),
+      at([hyperkinetic, 'akinetic-rigid-syndrome'], 'rare'),
+      at(['upper-motor-neuron-system', 'spinal-cord-lateral'], 'exceptional'),
+    ],
     tempo: { hyperacute: 0.5, acute: 0.45, subacute: 0.04, chronic: 0.01 },
     history: [
       told(['serotonergic-medicine', 'linezolid', 'opioid', 'lithium', 'cocaine-or-stimulants'], 20, 0.03),
