@@ -1,6 +1,6 @@
 import { fromMemory, recalled } from '../../kernel/cite.ts';
 import { anyHeadache, arterialCortex, deepHemisphere, hindVisualPathway, lobes } from './brain-sites.ts';
-import { at, type Cause, inKind, mondo, reads, shows, sided, tempos, told } from './cause.ts';
+import { at, atLeast, type Cause, inKind, mondo, reads, shows, sided, tempos, told } from './cause.ts';
 
 const brainChapter = recalled('adams-victor');
 
@@ -143,7 +143,7 @@ export const brainCauses: readonly Cause[] = [
     ],
     tempo: tempos.subacute,
     courses: { progressive: 1.8, improving: 0.3 },
-    age: { from: 45, to: 85, outside: 0.3 },
+    age: { from: 30, to: 90, outside: 0.4 },
     history: [
       told(['behaviour-change', 'cognitive-change'], 2, 0.6),
       told(['hiv-infection', 'immunosuppression'], 5, 0.85),
@@ -154,6 +154,8 @@ export const brainCauses: readonly Cause[] = [
       told(['night-sweats', 'weight-loss'], 1.5, 0.95),
       told(['sjogren-syndrome', 'lupus', 'tacrolimus', 'methotrexate'], 2, 1),
       told('fever', 0.6, 1),
+      told(['corticosteroid', 'flashes-and-floaters'], 1.6, 1),
+      told(['hypertension', 'atrial-fibrillation'], 0.8, 1),
     ],
     values: [
       reads('mri-brain', [
@@ -167,6 +169,7 @@ export const brainCauses: readonly Cause[] = [
       ]),
       reads('hiv-test', [['positive', 4]]),
     ],
+    quantities: [atLeast('ldh', 250, 'U/L', 1.5, 0.9), atLeast('csf-white-cells', 5, '10*6/L', 1.6, 0.8)],
     source: recalled('cns-lymphoma-2017'),
   },
   {
@@ -240,6 +243,7 @@ export const brainCauses: readonly Cause[] = [
       told(['headache', 'pain-on-straining'], 1.4, 0.9),
       told(['trauma', 'neck-trauma', 'rheumatoid-arthritis', 'down-syndrome'], 0.4, 1),
       told(['numbness', 'clumsiness'], 1.3, 1),
+      told(['arm-weakness', 'neuropathic-pain'], 1.2, 1),
     ],
     values: [
       reads('mri-brain', [
@@ -300,6 +304,7 @@ export const brainCauses: readonly Cause[] = [
       told('pain-on-straining', 2, 1),
       told(['sleep-apnoea', 'hiccups', 'tinnitus'], 1.5, 1),
       told('painless-injury', 1.5, 1),
+      told(['falls', 'syncope'], 1.2, 1),
     ],
     signs: [
       shows(['cranial-nerves/downbeat-nystagmus', 'cranial-nerves/vertical-nystagmus'], 6, 0.8),

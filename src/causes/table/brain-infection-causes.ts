@@ -31,7 +31,7 @@ export const brainInfectionCauses: readonly Cause[] = [
     tempo: tempos.subacute,
     courses: { progressive: 2, improving: 0.2, 'relapsing-remitting': 0.2 },
     history: [
-      told(['hiv-infection', 'natalizumab', 'immunosuppression', 'lymphoma', 'sarcoidosis'], 15, 0.05),
+      told(['hiv-infection', 'natalizumab', 'immunosuppression', 'lymphoma', 'sarcoidosis'], 15, 0.16),
       told('natalizumab', 4, 0.95),
       told('fever', 0.3, 1.1),
       told(anyHeadache, 0.6, 1.1),
@@ -67,7 +67,7 @@ export const brainInfectionCauses: readonly Cause[] = [
     tempo: tempos.subacute,
     courses: { progressive: 1.5 },
     history: [
-      told(['hiv-infection', 'immunosuppression'], 15, 0.05),
+      told(['hiv-infection', 'immunosuppression'], 15, 0.16),
       // Nine in ten have HIV, of the population two in a thousand.
       told('hiv-infection', 8, 0.7),
       told(anyHeadache, 2, 0.5),
@@ -76,6 +76,7 @@ export const brainInfectionCauses: readonly Cause[] = [
       told(['unprotected-sex', 'injecting-drug-use'], 1.6, 0.95),
       told(['tacrolimus', 'lymphoma'], 1.6, 1),
       told(['cognitive-change', 'weight-loss'], 1.3, 1),
+      told(['corticosteroid', 'weight-loss', 'travel'], 1.3, 1),
     ],
     values: [
       reads('mri-brain', [
@@ -125,6 +126,7 @@ export const brainInfectionCauses: readonly Cause[] = [
       told('fever', 0.4, 1.1),
       told(['epilepsy', 'similar-attacks-before', 'vomiting'], 1.4, 1),
       told(['hypertension', 'atrial-fibrillation'], 0.6, 1),
+      told(['family/epilepsy', 'family/similar-disorder'], 1.3, 1),
     ],
     quantities: [atLeast('eosinophils', 0.5, '10*9/L', 2, 0.9)],
     values: [

@@ -54,6 +54,11 @@ export const brainInflammationCauses: readonly Cause[] = [
       told(['weight-loss', 'night-sweats', 'chronic-cough'], 1.3, 1),
       told('thunderclap-headache', 0.5, 1),
       told('tnf-inhibitor', 1.3, 1),
+      told(
+        ['corticosteroid', 'tnf-inhibitor', 'tacrolimus', 'methotrexate', 'lymphoma', 'alcohol-excess', 'head-injury'],
+        1.5,
+        1,
+      ),
     ],
     signs: [shows(['autonomic/fever'], 3, 0.6), shows(['cranial-nerves/optic-disc-swelling'], 2.5, 0.9)],
     quantities: [atLeast('crp', 20, 'mg/L', 4, 0.4)],
@@ -97,6 +102,7 @@ export const brainInflammationCauses: readonly Cause[] = [
       told('speech-difficulty', 2, 0.8),
       told(['vomiting', 'loss-of-smell'], 1.2, 1),
       told(['similar-attacks-before'], 0.4, 1),
+      told(['recent-surgery', 'immunosuppression', 'natalizumab'], 1.2, 1),
     ],
     signs: [
       shows(['autonomic/fever'], 3, 0.4),
@@ -153,6 +159,7 @@ export const brainInflammationCauses: readonly Cause[] = [
       told(['rash', 'herpes-zoster'], 3, 0.9),
       told(['immunosuppression', 'hiv-infection'], 2, 0.9),
       told(['muscle-pain', 'vomiting', ...recentInfection], 1.3, 1),
+      told(['tacrolimus', 'corticosteroid', 'natalizumab', 'lymphoma'], 1.5, 1),
     ],
     signs: [
       shows(['autonomic/fever'], 3, 0.4),
@@ -205,6 +212,7 @@ export const brainInflammationCauses: readonly Cause[] = [
       told([...limbic, 'seizure', 'ongoing-seizure', 'psychiatric-disorder', 'speech-difficulty'], 1, 0.12),
       told('preceding-infection', 1.3, 1),
       told(['dream-enactment', 'falls', 'herpes-zoster'], 1.2, 1),
+      told(['weight-loss', 'stiffness', 'syncope'], 1.2, 1),
     ],
     signs: [
       shows(['higher-function/memory-impairment', 'higher-function/hallucinations'], 2.5, 0.6),
@@ -280,6 +288,8 @@ export const brainInflammationCauses: readonly Cause[] = [
       told('oral-or-genital-ulcers', 0.4, 1),
       told(['hiccups', 'diplopia', 'dysphagia', 'slurred-speech'], 1.2, 1),
       told(['atrial-fibrillation', 'diabetes-mellitus'], 0.8, 1),
+      told(['corticosteroid', 'tnf-inhibitor', 'lymphoma', 'tacrolimus', 'tick-bite', 'travel'], 1.5, 1),
+      told('cancer', 1.3, 1),
     ],
     signs: [
       shows(['autonomic/fever'], 4, 0.5),
@@ -320,7 +330,7 @@ export const brainInflammationCauses: readonly Cause[] = [
     tempo: tempos.acute,
     durationDays: { to: 90, outside: 0.3, source: recalled('adem-2013', 'no new events after 3 months') },
     courses: { 'relapsing-remitting': 0.3 },
-    age: { from: 1, to: 18, outside: 0.25 },
+    age: { from: 1, to: 25, outside: 0.35 },
     history: [
       told(recentInfection, 3, 0.5),
       told('fever', 2, 0.7),

@@ -40,6 +40,7 @@ export const cognitiveDeclineCauses: readonly Cause[] = [
       told('behaviour-change', 0.8, 1.1),
       told(['headache', 'new-headache', 'morning-headache', 'thunderclap-headache'], 0.6, 1),
       told('vomiting', 0.4, 1),
+      told(['tacrolimus', 'methotrexate', 'carbon-monoxide', 'organic-solvents', 'immunosuppression'], 0.5, 1),
     ],
     signs: [
       shows(memoryLoss, 3, 0.3),
@@ -81,6 +82,7 @@ export const cognitiveDeclineCauses: readonly Cause[] = [
       told(['difficulty-walking', 'falls'], 1.5, 0.9),
       told('family/stroke', 1.3, 1),
       told('fever', 0.4, 1),
+      told(['tacrolimus', 'methotrexate', 'carbon-monoxide', 'organic-solvents', 'immunosuppression'], 0.5, 1),
     ],
     signs: [
       shows(
@@ -125,6 +127,7 @@ export const cognitiveDeclineCauses: readonly Cause[] = [
       told('family/dementia', 2, 0.9),
       told(['seizure', 'fever'], 0.3, 1),
       told(['headache', 'morning-headache', 'new-headache'], 0.5, 1.1),
+      told(['tacrolimus', 'methotrexate', 'carbon-monoxide', 'organic-solvents', 'immunosuppression'], 0.5, 1),
     ],
     signs: [
       shows(['higher-function/disinhibition', 'higher-function/apathy'], 3, 0.3),

@@ -32,6 +32,8 @@ export const cordCauses: readonly Cause[] = [
       told('neck-pain', 1.5, 0.8),
       told('clumsiness', 1.5, 0.8),
       told('fever', 0.3, 1.05),
+      told(['numbness', 'paraesthesiae', 'difficulty-walking'], 1.2, 1),
+      told(['lupus', 'sarcoidosis', 'multiple-sclerosis'], 0.6, 1),
     ],
     signs: [
       shows(['special-tests/hoffmann'], 2.2, 0.63),
@@ -80,6 +82,9 @@ export const cordCauses: readonly Cause[] = [
       told(['back-pain', 'thoracic-back-pain'], 2, 0.3),
       told(['weight-loss', 'recent-weight-loss'], 2, 0.8),
       told('night-spinal-pain', 2.5, 0.8),
+      told(['monoclonal-gammopathy', 'amyloidosis'], 3, 1),
+      told(['spinal-fracture', 'pain-on-straining', 'radicular-leg-pain', 'radicular-arm-pain'], 1.4, 1),
+      told(['tobacco', 'fatigue', 'night-sweats', 'difficulty-walking', 'bladder-disturbance'], 1.2, 1),
     ],
     signs: [shows(['inspection/enlarged-lymph-nodes', 'inspection/spinal-tenderness'], 1.8, 0.9)],
     quantities: [atLeast('calcium', 2.65, 'mmol/L', 2, 1)],
@@ -117,6 +122,7 @@ export const cordCauses: readonly Cause[] = [
     ],
     // The back aches for days to weeks before the limbs fail. Darouiche 2006 (recalled).
     tempo: { hyperacute: 0.08, acute: 0.5, subacute: 0.36, chronic: 0.06 },
+    courses: { progressive: 1.5, improving: 0.15, 'relapsing-remitting': 0.1 },
     history: [
       told(['chronic-kidney-disease', 'chronic-liver-disease', 'alcohol-excess'], 2, 0.98),
       told(['dental-procedure', 'needle-near-nerve', 'tuberculosis', 'sinus-or-ear-infection'], 2, 1),
@@ -132,6 +138,8 @@ export const cordCauses: readonly Cause[] = [
         5,
         0.95,
       ),
+      told(['corticosteroid', 'tnf-inhibitor', 'cancer', 'critical-illness'], 1.4, 1),
+      told(['night-sweats', 'weight-loss', 'fatigue', 'radicular-leg-pain', 'radicular-arm-pain'], 1.3, 1),
     ],
     signs: [
       shows(['special-tests/neck-stiffness'], 2, 0.95),
@@ -166,6 +174,7 @@ export const cordCauses: readonly Cause[] = [
       at(['no-lesion', 'lower-motor-neuron-system'], 'exceptional'),
     ],
     tempo: { hyperacute: 0.66, acute: 0.28, subacute: 0.04, chronic: 0.02 },
+    courses: { 'relapsing-remitting': 0.4, static: 0.8 },
     history: [
       told(['spinal-surgery', 'recent-surgery', 'needle-near-nerve', 'ankylosing-spondylitis'], 3, 1),
       // Straining, lifting and labour raise the pressure in the epidural veins.
@@ -176,6 +185,7 @@ export const cordCauses: readonly Cause[] = [
       told('antiplatelet', 1.5, 1),
       told(['back-pain', 'thoracic-back-pain', 'neck-pain', 'shoulder-pain'], 3, 0.3),
       told('lumbar-puncture-or-epidural', 10, 0.9),
+      told(['hypertension', 'radicular-arm-pain', 'radicular-leg-pain'], 1.3, 1),
     ],
     quantities: [atLeast('inr', 3, '{INR}', 6, 0.8), under('platelets', 50, '10*9/L', 6, 0.95)],
     values: [
@@ -248,6 +258,8 @@ export const cordCauses: readonly Cause[] = [
       told('aortic-disease', 12, 0.95),
       // Most feel a sudden pain of the spine at the level.
       told(['neck-pain', 'back-pain', 'thoracic-back-pain'], 1.5, 0.8),
+      told(['lupus', 'vasculitis', 'syphilis', 'pregnancy', 'hormonal-contraceptive'], 1.3, 1),
+      told(['radicular-arm-pain', 'shoulder-pain', 'tight-band'], 1.2, 1),
     ],
     quantities: [
       atLeast('csf-white-cells', 5, '10*6/L', 0.2, 1.4, read('cord-infarction-2019', 'fluid without cells in 92 %')),
@@ -285,6 +297,7 @@ export const cordCauses: readonly Cause[] = [
       told(['bladder-disturbance', 'sexual-dysfunction'], 1.5, 0.5),
       told(['neurogenic-claudication', 'fluctuating-symptoms'], 3, 0.95),
       told('fever', 0.4, 1),
+      told(['lumbar-puncture-or-epidural', 'ascending-weakness'], 1.5, 1),
     ],
     values: (['mri-thoracic-spine', 'mri-whole-spine'] as const).map((result) =>
       reads(result, [
@@ -318,6 +331,7 @@ export const cordCauses: readonly Cause[] = [
       told(['muscle-thinning', 'arm-weakness'], 1.3, 0.95),
       told(['spinal-fracture'], 6, 0.9),
       told('painless-injury', 5, 0.8),
+      told(['altered-sweating', 'headache'], 1.3, 1),
     ],
     signs: [
       shows(['cranial-nerves/horner-syndrome'], 2, 1),
@@ -353,7 +367,8 @@ export const cordCauses: readonly Cause[] = [
       // It grows again years after it was removed.
       told(['spinal-surgery', 'radiotherapy'], 1.5, 1),
       told(['back-pain', 'thoracic-back-pain', 'neck-pain', 'night-spinal-pain'], 1.5, 0.7),
-      told(['cancer', 'lymphoma'], 0.6, 1.05),
+      told(['cancer', 'lymphoma'], 0.9, 1),
+      told('family/similar-disorder', 1.4, 1),
     ],
     signs: [
       shows(['inspection/scoliosis'], 2, 1),
@@ -390,6 +405,7 @@ export const cordCauses: readonly Cause[] = [
       told('fever', 0.3, 1),
       told(['back-pain', 'thoracic-back-pain', 'neck-pain', 'night-spinal-pain'], 1.5, 0.7),
       told(['cancer', 'lymphoma'], 0.6, 1.05),
+      told('family/similar-disorder', 1.4, 1),
     ],
     signs: [shows(['inspection/neurofibromas', 'inspection/cafe-au-lait-spots'], 12, 0.95)],
     values: (['mri-cervical-spine', 'mri-thoracic-spine', 'mri-whole-spine'] as const).map((result) =>
@@ -454,11 +470,14 @@ export const cordCauses: readonly Cause[] = [
       at(['cerebellar-degeneration', 'corticobulbar-both-sides'], 'exceptional'),
     ],
     tempo: tempos.lifelong,
+    courses: { progressive: 1.3, static: 1.1, improving: 0.05, 'relapsing-remitting': 0.1 },
     history: [
       told('family/consanguinity', 3, 1),
       told(['back-pain', 'thoracic-back-pain', 'perinatal-injury'], 0.5, 1.05),
       told(['stiffness', 'falls'], 1.3, 1),
       told(['family/similar-disorder', 'family/spastic-paraplegia'], 15, 0.3),
+      told(['cramps', 'bladder-disturbance', 'difficulty-walking'], 1.2, 1),
+      told(['fever', 'weight-loss', 'night-spinal-pain', 'cancer'], 0.4, 1),
     ],
     signs: [shows(['inspection/pes-cavus'], 4, 0.8)],
     source: cordChapter,
@@ -488,6 +507,7 @@ export const cordCauses: readonly Cause[] = [
       told('bladder-disturbance', 1.6, 0.6),
       told('back-pain', 1.6, 0.9),
       told('bowel-disturbance', 1.5, 0.9),
+      told(['lymphoma', 'rash'], 1.6, 1),
     ],
     values: [
       reads('htlv-test', [
@@ -510,11 +530,13 @@ export const cordCauses: readonly Cause[] = [
       at(['sensory-polyneuropathy', 'motor-polyneuropathy', 'cerebellar-degeneration'], 'exceptional'),
     ],
     tempo: tempos.lifelong,
+    courses: { progressive: 1.4, improving: 0.05, 'relapsing-remitting': 0.1 },
     sex: { male: 1.6, female: 0.4 },
     history: [
       told(['hair-loss', 'vomiting', 'fatigue'], 1.5, 0.95),
       told(['sexual-dysfunction', 'bladder-disturbance'], 1.5, 0.9),
       told(['family/similar-disorder', 'family/spastic-paraplegia', 'family/multiple-sclerosis'], 5, 0.7),
+      told(['cognitive-change', 'behaviour-change', 'numbness'], 1.2, 1),
     ],
     quantities: [under('cortisol', 140, 'nmol/L', 6, 0.7)],
     source: cordChapter,
@@ -538,6 +560,7 @@ export const cordCauses: readonly Cause[] = [
       // Lightning pains of the legs and crises of the belly.
       told(['neuropathic-pain', 'leg-pain', 'bilateral-leg-pain', 'abdominal-pain'], 2.5, 0.6),
       told(['unprotected-sex', 'hiv-infection'], 2, 1),
+      told(['sexual-dysfunction', 'hearing-loss', 'falls'], 1.3, 1),
     ],
     signs: [
       shows(['cranial-nerves/light-near-dissociation'], 15, 0.6),

@@ -36,6 +36,7 @@ export const cordDiseaseCauses: readonly Cause[] = [
       told('bladder-disturbance', 1.2, 1),
       told('sarcoidosis', 25, 0.4),
       told(['fatigue', 'night-sweats'], 1.5, 0.95),
+      told(['red-eye', 'visual-loss', 'numbness', 'tight-band'], 1.4, 1),
     ],
     signs: [shows(['inspection/enlarged-lymph-nodes'], 3, 1), shows(['cranial-nerves/facial-weakness'], 2, 1)],
     quantities: [
@@ -72,6 +73,7 @@ export const cordDiseaseCauses: readonly Cause[] = [
       told('family/autoimmune-disease', 1.5, 1),
       told(['lupus', 'sjogren-syndrome'], 25, 0.4),
       told(['joint-pain', 'photosensitive-rash', 'dry-mouth', 'dry-eyes', 'cold-white-fingers'], 3, 0.7),
+      told(['fatigue', 'rash'], 1.5, 1),
     ],
     quantities: [under('complement-c4', 0.1, 'g/L', 3, 0.8), under('complement-c3', 0.8, 'g/L', 2.5, 0.8)],
     values: [
@@ -126,6 +128,7 @@ export const cordDiseaseCauses: readonly Cause[] = [
       told(['rash', 'herpes-zoster'], 4, 0.85),
       told(['immunosuppression', 'hiv-infection'], 3, 0.9),
       told('headache', 1.5, 0.9),
+      told(['oral-or-genital-ulcers', 'muscle-pain'], 1.6, 1),
     ],
     signs: [
       shows(['special-tests/neck-stiffness'], 2.5, 0.95),
@@ -164,6 +167,8 @@ export const cordDiseaseCauses: readonly Cause[] = [
       told(['night-sweats', 'fever', ...weightLoss], 4, 0.4),
       told('travel', 3, 0.7),
       told(['immunosuppression', 'hiv-infection'], 2.5, 0.9),
+      told(['night-spinal-pain', 'diabetes-mellitus', 'alcohol-excess', 'chronic-kidney-disease'], 1.4, 1),
+      told(['tnf-inhibitor', 'corticosteroid'], 1.8, 1),
     ],
     signs: [shows(['inspection/kyphosis', 'inspection/spinal-tenderness'], 4, 0.5)],
     quantities: [atLeast('esr', 30, 'mm/h', 2, 0.3)],
@@ -192,6 +197,7 @@ export const cordDiseaseCauses: readonly Cause[] = [
       told(['bladder-disturbance', 'sexual-dysfunction'], 1.6, 0.8),
       told('hiv-infection', 25, 0.02),
       told(['cognitive-change', ...weightLoss], 2, 0.8),
+      told(['unprotected-sex', 'injecting-drug-use'], 1.6, 1),
     ],
     values: [
       reads('hiv-test', [
@@ -215,7 +221,7 @@ export const cordDiseaseCauses: readonly Cause[] = [
     age: { from: 5, to: 50, outside: 0.6 },
     history: [
       told(['bladder-disturbance', 'rash', 'fever', 'abdominal-pain'], 1.4, 1),
-      told('travel', 15, 0.05),
+      told(['travel', 'freshwater-contact'], 15, 0.05),
       told('freshwater-contact', 8, 0.4),
       told(['back-pain', 'bilateral-leg-pain'], 1.5, 0.6),
     ],
@@ -241,7 +247,12 @@ export const cordDiseaseCauses: readonly Cause[] = [
     ],
     tempo: tempos.subacuteOrChronic,
     courses: { progressive: 1.5 },
-    history: [told(['cancer', 'lymphoma'], 2, 0.8), told('radiotherapy', 40, 0.005), told(spinalPain, 0.5, 1.3)],
+    history: [
+      told(['cancer', 'lymphoma'], 2, 0.8),
+      told('radiotherapy', 40, 0.005),
+      told(spinalPain, 0.5, 1.3),
+      told('electric-shock-on-neck-flexion', 1.6, 1),
+    ],
     values: [
       ...longLesion(3, 1.2, 0.1),
       reads('mri-whole-spine', [
@@ -263,7 +274,11 @@ export const cordDiseaseCauses: readonly Cause[] = [
     tempo: tempos.subacuteOrChronic,
     courses: { progressive: 1.4 },
     age: { from: 25, to: 80, outside: 0.5 },
-    history: [told('chronic-liver-disease', 30, 0.02), told(['alcohol-excess', 'hepatitis-b', 'hepatitis-c'], 2, 0.7)],
+    history: [
+      told('chronic-liver-disease', 30, 0.02),
+      told(['alcohol-excess', 'hepatitis-b', 'hepatitis-c'], 2, 0.7),
+      told('cognitive-change', 1.4, 1),
+    ],
     quantities: [atLeast('ammonia', 50, 'umol/L', 4, 0.3)],
     source: cordChapter,
   },
@@ -307,6 +322,7 @@ export const cordDiseaseCauses: readonly Cause[] = [
       told(['back-pain', 'thoracic-back-pain', 'tight-band', 'vertigo', 'rash'], 1.5, 1),
       told('diving', 80, 0.02),
       told('joint-pain', 3, 0.8),
+      told(['cognitive-change', 'visual-loss', 'breathlessness', 'unsteadiness'], 1.4, 1),
     ],
     source: cordChapter,
   },
@@ -370,7 +386,11 @@ export const cordDiseaseCauses: readonly Cause[] = [
     courses: { progressive: 1.4 },
     age: { from: 25, to: 75, outside: 0.5 },
     sex: { male: 0.6, female: 1.4 },
-    history: [told(['bladder-disturbance', 'fever'], 0.7, 1), told('spinal-surgery', 1.5, 1)],
+    history: [
+      told(['bladder-disturbance', 'fever'], 0.7, 1),
+      told('spinal-surgery', 1.5, 1),
+      told(['neuropathic-pain', 'painless-injury', 'numbness'], 1.4, 1),
+    ],
     values: [
       reads('mri-thoracic-spine', [
         ['normal', 0.3],
@@ -419,7 +439,13 @@ export const cordDiseaseCauses: readonly Cause[] = [
       at(['spinal-cord-posterolateral'], 'exceptional'),
     ],
     tempo: tempos.subacuteOrChronic,
-    history: [told('corticosteroid', 10, 0.3), told('obesity', 4, 0.3), told('neurogenic-claudication', 2, 0.8)],
+    history: [
+      told('corticosteroid', 10, 0.3),
+      told('obesity', 4, 0.3),
+      told('neurogenic-claudication', 2, 0.8),
+      told(['asthma', 'rheumatoid-arthritis', 'lupus', 'sarcoidosis'], 1.5, 1),
+      told('back-pain', 1.2, 1),
+    ],
     values: [
       reads('mri-whole-spine', [
         ['cord-compression', 2],
@@ -511,7 +537,11 @@ export const cordDiseaseCauses: readonly Cause[] = [
     tempo: tempos.lifelong,
     courses: { static: 4, progressive: 0.2 },
     age: { from: 0, to: 2, outside: 0.05 },
-    history: [told('perinatal-injury', 20, 0.3), told('epilepsy', 2, 0.9)],
+    history: [
+      told('perinatal-injury', 20, 0.3),
+      told('epilepsy', 2, 0.9),
+      told(['stiffness', 'difficulty-walking', 'falls'], 1.2, 1),
+    ],
     signs: [shows(['inspection/equinovarus', 'inspection/achilles-contracture'], 3, 0.7)],
     source: recalled('adams-victor', 'cerebral palsy'),
   },

@@ -64,6 +64,10 @@ export const cordInflammationCauses: readonly Cause[] = [
       told(['family/similar-disorder', 'family/multiple-sclerosis'], 2.5, 1),
       told(['paraesthesiae', 'numbness', 'electric-shock-on-neck-flexion'], 1.3, 0.95),
       told(['hypertension', 'atrial-fibrillation', 'ischaemic-heart-disease'], 0.6, 1.02),
+      told(['fever', 'weight-loss', 'night-sweats'], 0.5, 1),
+      told(['head-injury', 'trauma', 'neck-trauma'], 0.6, 1),
+      told(['fatigue', 'triggered-facial-pain', 'sexual-dysfunction'], 1.4, 1),
+      told(['pregnancy', 'bladder-disturbance', 'vertigo'], 1.2, 1),
     ],
     signs: [
       shows(['special-tests/lhermitte'], 2, 0.95),
@@ -72,6 +76,7 @@ export const cordInflammationCauses: readonly Cause[] = [
         4,
         0.95,
       ),
+      shows(['cranial-nerves/facial-myokymia', 'cranial-nerves/optic-disc-pallor'], 1.8, 1),
     ],
     quantities: [atLeast('csf-white-cells', 50, '10*6/L', 0.2, 1.1)],
     values: [
@@ -118,6 +123,9 @@ export const cordInflammationCauses: readonly Cause[] = [
       told(['cancer', 'anticoagulant', 'injecting-drug-use'], 0.5, 1),
       told(['preceding-infection', 'preceding-respiratory-infection', 'preceding-gastroenteritis'], 2.5, 0.9),
       told(['trauma', 'limb-fracture-or-dislocation', 'neck-trauma'], 0.1, 1),
+      told(['lupus', 'sjogren-syndrome', 'sarcoidosis', 'multiple-sclerosis', 'optic-neuritis'], 0.5, 1),
+      told(['atrial-fibrillation', 'aortic-disease', 'peripheral-arterial-disease'], 0.6, 1),
+      told(['numbness', 'bladder-disturbance', 'back-pain'], 1.2, 1),
     ],
     quantities: [atLeast('csf-white-cells', 5, '10*6/L', 3, 0.5)],
     values: [
@@ -162,6 +170,7 @@ export const cordInflammationCauses: readonly Cause[] = [
       told('vomiting', 2, 1),
       told('hiccups', 8, 0.98),
       told('optic-neuritis', 4, 0.9),
+      told(['hypothyroidism', 'pregnancy', 'stiffness', 'preceding-infection'], 1.3, 1),
     ],
     values: [
       ...(['mri-cervical-spine', 'mri-thoracic-spine', 'mri-whole-spine'] as const).map((result) =>
@@ -209,6 +218,7 @@ export const cordInflammationCauses: readonly Cause[] = [
       told(['fever', 'headache', 'seizure', 'eye-pain'], 1.5, 1),
       told(['resolved-deficit', 'similar-attacks-before'], 1.5, 1),
       told('bladder-disturbance', 1.3, 1),
+      told(['behaviour-change', 'cognitive-change', 'vomiting', 'pregnancy'], 1.3, 1),
     ],
     values: [
       ...(['mri-cervical-spine', 'mri-thoracic-spine', 'mri-whole-spine'] as const).map((result) =>

@@ -41,6 +41,7 @@ export const cranialNerveCauses: readonly Cause[] = [
       told(['recent-vaccination', 'family/similar-disorder', 'hypertension'], 1.2, 1),
       told(['fever', 'weight-loss', 'joint-pain', 'night-sweats'], 0.5, 1),
       told(['cancer', 'lymphoma'], 0.6, 1),
+      told(['diplopia', 'arm-weakness', 'leg-weakness', 'vertigo', 'hearing-loss'], 0.4, 1),
     ],
     signs: [
       shows(['inspection/vesicular-rash'], 0.05, 1.1),
@@ -88,6 +89,7 @@ export const cranialNerveCauses: readonly Cause[] = [
       told('immunosuppression', 2, 0.95),
       told(['facial-pain', 'headache', 'dysphagia'], 1.2, 1),
       told('face-or-neck-lump', 0.3, 1),
+      told(['vomiting', 'unsteadiness'], 1.3, 1),
     ],
     signs: [zosterRash, shows(earIsDeaf, 2.5, 0.85)],
     sides: [sided(['cranial-nerves/facial-weakness', 'cranial-nerves/upper-facial-weakness'], { one: 1, both: 0.1 })],
@@ -260,7 +262,13 @@ export const cranialNerveCauses: readonly Cause[] = [
     courses: { 'relapsing-remitting': 2.5, fluctuating: 2, static: 0.4 },
     age: { from: 45, to: 100, outside: 0.4 },
     sex: { male: 0.8, female: 1.2 },
-    history: [told('triggered-facial-pain', 25, 0.04), told('facial-pain', 1.8, 0.08), told('numbness', 0.3, 1.3)],
+    history: [
+      told('triggered-facial-pain', 25, 0.04),
+      told('facial-pain', 1.8, 0.08),
+      told('numbness', 0.3, 1.3),
+      told('multiple-sclerosis', 2, 1),
+      told('dental-procedure', 1.2, 1),
+    ],
     signs: [
       shows(
         ['cranial-nerves/facial-numbness', 'cranial-nerves/absent-corneal-reflex', 'cranial-nerves/jaw-weakness'],
@@ -544,6 +552,8 @@ export const cranialNerveCauses: readonly Cause[] = [
       told('seizure', 4, 0.9),
       told(['visual-loss', 'transient-visual-loss'], 4, 0.8),
       told(['preceding-infection', 'preceding-respiratory-infection', 'head-injury'], 0.3, 1.2),
+      told('loss-of-smell', 2, 1),
+      told(['cognitive-change', 'bladder-disturbance'], 1.5, 1),
     ],
     signs: [
       shows(['cranial-nerves/anosmia'], 4, 0.3),

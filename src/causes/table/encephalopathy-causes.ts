@@ -111,6 +111,7 @@ export const encephalopathyCauses: readonly Cause[] = [
       atLeast('calcium', 3, 'mmol/L', 8, 0.9),
       atLeast('glucose-random', 25, 'mmol/L', 5, 0.9),
       under('sodium', 122, 'mmol/L', 2, 1),
+      atLeast('csf-white-cells', 5, '10*6/L', 0.15, 1.2),
     ],
     values: [
       reads('eeg', [
@@ -189,7 +190,7 @@ export const encephalopathyCauses: readonly Cause[] = [
       ),
     ],
     // What accumulates takes weeks.
-    tempo: { hyperacute: 0.35, acute: 0.4, subacute: 0.2, chronic: 0.05 },
+    tempo: { hyperacute: 0.3, acute: 0.37, subacute: 0.21, chronic: 0.12 },
     durationDays: { to: 365, outside: 0.4, source: fromMemory },
     courses: { improving: 1.4 },
     history: [
@@ -302,12 +303,14 @@ export const encephalopathyCauses: readonly Cause[] = [
       told('fluctuating-symptoms', 1.6, 0.95),
       told('fever', 0.7, 1),
       told('similar-attacks-before', 1.4, 1),
+      told(['bowel-disturbance', 'vomiting', 'sepsis', 'recent-surgery'], 1.3, 1),
     ],
     signs: [shows(['involuntary-movements/asterixis'], 6, 0.4)],
     quantities: [
       // A normal ammonia speaks against it.
       atLeast('ammonia', 60, 'umol/L', 5, 0.15, recalled('hepatic-encephalopathy-2014', 'ammonia')),
       under('albumin', 30, 'g/L', 2, 0.8),
+      atLeast('csf-white-cells', 5, '10*6/L', 0.15, 1.2),
     ],
     values: [
       reads('eeg', [
@@ -457,6 +460,7 @@ export const encephalopathyCauses: readonly Cause[] = [
         1,
       ),
       told('similar-attacks-before', 1.5, 1),
+      told(['altered-sweating', 'tremor', 'resolved-deficit'], 1.5, 1),
     ],
     signs: [shows(['autonomic/hyperhidrosis', 'autonomic/resting-tachycardia'], 2, 0.8), shows(clouded, 2, 0.6)],
     quantities: [under('glucose-random', 4, 'mmol/L', 60, 0.02, read('nice-ng128', 'exclude hypoglycaemia'))],
@@ -478,7 +482,12 @@ export const encephalopathyCauses: readonly Cause[] = [
     courses: { progressive: 0.3, 'relapsing-remitting': 0.1 },
     history: [
       // At birth as well.
-      told(['cardiac-arrest', 'perinatal-injury'], 50, 0.05),
+      told(['cardiac-arrest', 'perinatal-injury'], 20, 1),
+      told(
+        ['cardiac-arrest', 'perinatal-injury', 'carbon-monoxide', 'opioid', 'electric-shock', 'critical-illness'],
+        2.5,
+        0.05,
+      ),
       told(['carbon-monoxide', 'opioid'], 2, 0.95),
       told('seizure', 1.5, 1),
     ],
@@ -551,6 +560,7 @@ export const encephalopathyCauses: readonly Cause[] = [
       told('vomiting', 1.5, 0.95),
       told('hypertension', 0.7, 1),
       told(['chronic-kidney-disease', 'cancer', 'pregnancy', 'carbamazepine', 'serotonergic-medicine'], 1.3, 1),
+      told(['dysphagia', 'slurred-speech', 'recent-surgery'], 1.2, 1),
     ],
     quantities: [under('sodium', 130, 'mmol/L', 5, 0.9, recalled('osmotic-demyelination-2014'))],
     values: [

@@ -149,6 +149,7 @@ export const eyeMovementCauses: readonly Cause[] = [
       told('obesity', 1.5, 1),
       told(['pulsatile-tinnitus', 'tetracycline', 'retinoid'], 2, 1),
       told('lumbar-puncture-or-epidural', 1.5, 1),
+      told(['neck-pain', 'cancer', 'thrombophilia', 'tinnitus'], 1.2, 1),
     ],
     signs: [
       shows(['cranial-nerves/sixth-nerve-palsy', 'cranial-nerves/eye-abduction-weakness'], 2, 0.6),
@@ -237,6 +238,7 @@ export const eyeMovementCauses: readonly Cause[] = [
         1,
         0.15,
       ),
+      told('pregnancy', 1.5, 1),
     ],
     signs: [shows(eyeMusclePalsy, 2, 0.8), shows(bulgingEye, 4, 0.6), shows(['autonomic/fever'], 0.1, 1.05)],
     values: [
@@ -306,6 +308,8 @@ export const eyeMovementCauses: readonly Cause[] = [
       told(injury, 0.05, 1.2),
       told('similar-attacks-before', 1.6, 1),
       told('weight-loss', 0.7, 1),
+      told('red-eye', 1.4, 1),
+      told(['corticosteroid', 'lupus', 'sarcoidosis'], 1.3, 1),
     ],
     signs: [shows(['autonomic/fever'], 0.3, 1.05), shows(bulgingEye, 1.1, 0.95)],
     sides: [sided(eyeMusclePalsies, { one: 1, both: 0.3 })],
@@ -351,6 +355,7 @@ export const eyeMovementCauses: readonly Cause[] = [
       told(['facial-pain', 'eye-pain'], 2, 0.4),
       told(['chronic-kidney-disease', 'chronic-liver-disease'], 1.4, 1),
       told(['eye-pain', 'facial-pain', 'red-eye', 'visual-loss', 'diplopia', 'drooping-eyelids', 'headache'], 1, 0.12),
+      told(['recent-surgery', 'cancer', 'vomiting'], 1.3, 1),
     ],
     signs: [shows(['autonomic/fever'], 5, 0.4), shows(bulgingEye, 4, 0.4)],
     quantities: [

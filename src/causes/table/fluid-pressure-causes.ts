@@ -26,7 +26,7 @@ export const fluidPressureCauses: readonly Cause[] = [
     age: { from: 30, to: 90, outside: 0.3 },
     sex: { male: 0.8, female: 1.2 },
     history: [
-      told('thunderclap-headache', 25, 0.06),
+      told('thunderclap-headache', 25, 0.16),
       told(anyHeadache, 1.2, 0.1),
       told('loss-of-consciousness', 3, 0.85),
       told('heavy-exertion', 1.8, 0.95),
@@ -99,6 +99,7 @@ export const fluidPressureCauses: readonly Cause[] = [
       told(['thrombophilia', 'pregnancy'], 0.4, 1),
       told(['neck-pain', 'back-pain', 'tinnitus', 'diplopia'], 1.3, 1),
       told(['lithium', 'corticosteroid'], 1.5, 1),
+      told(['hormonal-contraceptive', 'amenorrhoea-or-galactorrhoea', 'hypothyroidism'], 1.2, 1),
     ],
     signs: [
       shows(discSwelling, 2, 0.1),
@@ -236,6 +237,8 @@ export const fluidPressureCauses: readonly Cause[] = [
       told('thunderclap-headache', 0.4, 1.02),
       told(['neck-pain', 'hearing-loss', 'tinnitus', 'vomiting'], 1.5, 1),
       told('recent-surgery', 1.2, 1),
+      told(['heavy-exertion', 'trauma', 'neck-trauma'], 1.6, 1),
+      told(['photophobia', 'vertigo', 'diplopia'], 1.2, 1),
     ],
     signs: [shows(['autonomic/fever'], 0.1, 1.1), shows(discSwelling, 0.03, 1.1)],
     quantities: [under('csf-opening-pressure', 6, 'cm[H2O]', 20, 0.2, recalled('ichd-3', 'low pressure'))],

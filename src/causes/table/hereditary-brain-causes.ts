@@ -21,7 +21,7 @@ export const hereditaryBrainCauses: readonly Cause[] = [
     ],
     tempo: tempos.acute,
     courses: { 'relapsing-remitting': 3 },
-    age: { from: 2, to: 40, outside: 0.1 },
+    age: { from: 2, to: 50, outside: 0.2 },
     history: [
       told('seizure', 4, 0.4),
       told(['migraine', ...anyHeadache], 2, 0.5),
@@ -32,6 +32,7 @@ export const hereditaryBrainCauses: readonly Cause[] = [
       told('vomiting', 1.5, 0.9),
       told(['epilepsy', 'visual-loss', 'difficulty-walking'], 1.4, 1),
       told(['hypertension', 'atrial-fibrillation'], 0.6, 1),
+      told(['muscle-pain', 'weakness', 'exercise-cramps'], 1.3, 1),
     ],
     signs: [shows(['cranial-nerves/hearing-loss', 'cranial-nerves/ptosis'], 2.5, 0.8)],
     quantities: [atLeast('lactate', 2.2, 'mmol/L', 4, 0.3), atLeast('csf-lactate', 2.2, 'mmol/L', 6, 0.2)],
@@ -75,6 +76,7 @@ export const hereditaryBrainCauses: readonly Cause[] = [
       told('hearing-loss', 2, 0.8),
       told('family/similar-disorder', 5, 0.7),
       told('family/spastic-paraplegia', 6, 0.95),
+      told(['fatigue', 'vomiting', 'hair-loss', 'seizure', 'psychiatric-disorder'], 1.3, 1),
     ],
     quantities: [under('cortisol', 140, 'nmol/L', 6, 0.6, fromMemory)],
     values: [

@@ -55,6 +55,13 @@ export const meningealAndPressureCauses: readonly Cause[] = [
       ),
       told(['seizure', 'hearing-loss'], 1.3, 1),
       told(['preceding-respiratory-infection', 'muscle-pain'], 1.2, 1),
+      told(
+        ['hiv-infection', 'corticosteroid', 'tnf-inhibitor', 'chronic-kidney-disease', 'cancer', 'pregnancy'],
+        1.4,
+        1,
+      ),
+      told('ear-pain', 1.6, 1),
+      told('joint-pain', 1.2, 1),
     ],
     signs: [
       fever,
@@ -98,6 +105,7 @@ export const meningealAndPressureCauses: readonly Cause[] = [
       told('oral-or-genital-ulcers', 3, 1),
       told('similar-attacks-before', 1.3, 1),
       told(['cancer', 'immunosuppression', 'alcohol-excess'], 0.6, 1),
+      told(['muscle-pain', 'fatigue', 'tick-bite', 'unprotected-sex'], 1.3, 1),
     ],
     signs: [
       shows(['autonomic/fever'], 2.5, 0.7),
@@ -175,6 +183,7 @@ export const meningealAndPressureCauses: readonly Cause[] = [
         1,
         0.12,
       ),
+      told(['chronic-liver-disease', 'injecting-drug-use', 'corticosteroid', 'methotrexate'], 1.5, 1),
     ],
     signs: [
       fever,
@@ -247,6 +256,7 @@ export const meningealAndPressureCauses: readonly Cause[] = [
         0.12,
       ),
       told(['tnf-inhibitor', 'methotrexate'], 1.8, 1),
+      told(['night-sweats', 'weight-loss', 'injecting-drug-use', 'cancer', 'natalizumab'], 1.3, 1),
     ],
     signs: [
       shows(['autonomic/fever'], 2, 0.6),
@@ -309,6 +319,7 @@ export const meningealAndPressureCauses: readonly Cause[] = [
       told('fever', 1, 1),
       told('interstitial-lung-disease', 4, 1),
       told(['amenorrhoea-or-galactorrhoea', 'face-or-neck-lump', 'chronic-cough'], 1.8, 1),
+      told(['visual-loss', 'hearing-loss', 'seizure', 'optic-neuritis'], 1.2, 1),
     ],
     signs: [
       shows(['cranial-nerves/facial-weakness'], 2, 0.8),
@@ -366,6 +377,7 @@ export const meningealAndPressureCauses: readonly Cause[] = [
       told(['hearing-loss', 'visual-loss', 'tinnitus'], 1.5, 1),
       told(['injecting-drug-use', 'cocaine-or-stimulants'], 1.4, 1),
       told('seizure', 1.3, 1),
+      told(['psychiatric-disorder', 'dementia', 'stroke', 'leg-pain', 'neuropathic-pain'], 1.4, 1),
     ],
     signs: [shows(['cranial-nerves/light-near-dissociation', 'cranial-nerves/small-pupil'], 3, 0.9)],
     quantities: [
@@ -413,6 +425,7 @@ export const meningealAndPressureCauses: readonly Cause[] = [
       told('fever', 0.6, 1.05),
       told(['sarcoidosis', 'asthma', 'red-eye'], 1.5, 1),
       told('seizure', 1.2, 1),
+      told(['visual-loss', 'diplopia', 'weight-loss', 'joint-pain'], 1.3, 1),
     ],
     signs: [shows(stiffNeck, 0.3, 1.1)],
     quantities: [atLeast('crp', 10, 'mg/L', 1.6, 0.6)],

@@ -25,7 +25,7 @@ export const otherVascularBrainCauses: readonly Cause[] = [
     // Within two days in 37 %, within a month in 56 % (Ferro 2004, recalled).
     tempo: { hyperacute: 0.08, acute: 0.42, subacute: 0.42, chronic: 0.08 },
     courses: { progressive: 1.3 },
-    age: { from: 15, to: 60, outside: 0.3 },
+    age: { from: 12, to: 70, outside: 0.35 },
     // Three women to one man.
     sex: { male: 0.5, female: 1.5 },
     history: [
@@ -56,6 +56,8 @@ export const otherVascularBrainCauses: readonly Cause[] = [
       told('pulsatile-tinnitus', 2, 1),
       told(['atrial-fibrillation', 'ischaemic-heart-disease'], 0.6, 1),
       told('recent-vaccination', 1.5, 1),
+      told(['vomiting', 'visual-loss', 'transient-visual-loss', 'diplopia'], 1.3, 1),
+      told(['corticosteroid', 'retinoid', 'malabsorption', 'chronic-kidney-disease'], 1.3, 1),
     ],
     signs: [
       shows(['cranial-nerves/optic-disc-swelling'], 6, 0.7),
@@ -72,6 +74,7 @@ export const otherVascularBrainCauses: readonly Cause[] = [
       reads('ct-head', [['haemorrhage', 2]]),
       reads('antiphospholipid-antibody', [['positive', 3]]),
     ],
+    quantities: [atLeast('csf-opening-pressure', 25, 'cm[H2O]', 2, 0.6)],
     source: read('venous-thrombosis-2012', 'abstract: 3 to 1 female, contraceptives and puerperium'),
   },
   {
@@ -157,6 +160,7 @@ export const otherVascularBrainCauses: readonly Cause[] = [
         1,
         0.15,
       ),
+      told(['weight-loss', 'fever', 'night-sweats', 'joint-pain', 'rash'], 1.3, 1),
     ],
     quantities: [atLeast('csf-white-cells', 10, '10*6/L', 4, 0.4, recalled('cns-vasculitis-2011'))],
     values: [
@@ -183,7 +187,7 @@ export const otherVascularBrainCauses: readonly Cause[] = [
       inKind(['hemisphere', 'brainstem'], 'exceptional'),
     ],
     tempo: tempos.steps,
-    age: { from: 25, to: 65, outside: 0.2 },
+    age: { from: 25, to: 75, outside: 0.2 },
     history: [
       told('migraine', 3, 0.7),
       told(['stroke', 'transient-ischaemic-attack'], 3, 0.7),
@@ -303,6 +307,7 @@ export const otherVascularBrainCauses: readonly Cause[] = [
         1,
         0.15,
       ),
+      told(['vincristine', 'oxaliplatin', 'carboplatin', 'cryoglobulinaemia', 'rheumatoid-arthritis'], 1.5, 1),
     ],
     quantities: [atLeast('systolic-pressure-supine', 160, 'mm[Hg]', 4, 0.5, fromMemory)],
     signs: [
@@ -342,6 +347,7 @@ export const otherVascularBrainCauses: readonly Cause[] = [
       told(['seizure', 'ongoing-seizure'], 1.6, 1),
       told(['cocaine-or-stimulants', 'lupus', 'vasculitis'], 1.6, 1),
       told(['seizure', 'visual-loss', 'cognitive-change', 'behaviour-change', 'vomiting', ...anyHeadache], 1, 0.15),
+      told(['cognitive-change', 'behaviour-change', 'breathlessness'], 1.2, 1),
     ],
     signs: [shows(['cranial-nerves/optic-disc-swelling'], 6, 0.6)],
     // Above about 180/120 mmHg with damage of an organ it is an emergency.

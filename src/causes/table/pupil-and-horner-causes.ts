@@ -44,6 +44,7 @@ export const pupilAndHornerCauses: readonly Cause[] = [
       told(['tinnitus', 'ear-pain', 'dysphagia'], 1.3, 1),
       told('fever', 0.5, 1),
       told('family/aneurysm', 1.4, 1),
+      told(['preceding-infection', 'recent-vaccination'], 1.2, 1),
     ],
     signs: [
       shows(['cranial-nerves/tongue-deviation'], 2, 1),

@@ -60,7 +60,7 @@ export const seizureAndAttackCauses: readonly Cause[] = [
     tempo: tempos.subacute,
     durationDays: { to: 730, outside: 0.1, source: read('cjd-tests-table', 'criteria: under 2 years') },
     courses: { progressive: 2, improving: 0.02, 'relapsing-remitting': 0.02 },
-    age: { from: 45, to: 85, outside: 0.1 },
+    age: { from: 45, to: 85, outside: 0.2 },
     history: [
       told('cognitive-change', 4, 0.2),
       told(['unsteadiness', 'difficulty-walking'], 1.8, 0.8),
@@ -70,6 +70,7 @@ export const seizureAndAttackCauses: readonly Cause[] = [
       told(['family/dementia', 'family/similar-disorder'], 1.3, 0.95),
       told('fever', 0.2, 1.1),
       told(['alcohol-excess', 'cancer'], 0.7, 1),
+      told(['twitching', 'speech-difficulty', 'vertigo', 'diplopia'], 1.3, 1),
     ],
     signs: [
       shows(['involuntary-movements/myoclonus', 'involuntary-movements/exaggerated-startle'], 8, 0.4),

@@ -95,6 +95,7 @@ export const vascularBrainCauses: readonly Cause[] = [
       told('thunderclap-headache', 0.4, 1),
       told('morning-headache', 0.5, 1),
       told('family/stroke', 1.3, 1),
+      told(['chronic-kidney-disease', 'cancer', 'hyperthyroidism', 'antiplatelet', 'statin'], 1.2, 1),
     ],
     signs: [
       shows(['involuntary-movements/palatal-tremor'], 4, 1),
@@ -124,6 +125,7 @@ export const vascularBrainCauses: readonly Cause[] = [
       ]),
       reads('ecg', [['atrial-fibrillation', 3]]),
     ],
+    quantities: [atLeast('csf-white-cells', 10, '10*6/L', 0.3, 1.05)],
     source: strokeGuideline,
   },
   {
@@ -143,7 +145,7 @@ export const vascularBrainCauses: readonly Cause[] = [
     tempo: tempos.suddenOrAcute,
     courses: { progressive: 0.5 },
     // About a fifth of strokes under 45 years and 2 % of all (a review of its risk factors, PMC3026338).
-    age: { from: 15, to: 60, outside: 0.15 },
+    age: { from: 15, to: 60, outside: 0.25 },
     history: [
       // Headache or neck pain in 65 to 95 %.
       told(['neck-pain', ...anyHeadache, 'facial-pain', 'eye-pain', 'neck-trauma'], 3, 0.15),
@@ -154,6 +156,7 @@ export const vascularBrainCauses: readonly Cause[] = [
       told('atrial-fibrillation', 0.3, 1),
       told('heavy-exertion', 1.5, 1),
       told(['back-pain', 'thoracic-back-pain'], 0.4, 1),
+      told(['pulsatile-tinnitus', 'family/aneurysm', 'recent-vaccination'], 1.6, 1),
     ],
     // Part of the Horner syndromes belongs to the medulla itself, so the sign counts for little here.
     signs: [shows(['cranial-nerves/horner-syndrome'], 2, 0.8)],
@@ -211,6 +214,7 @@ export const vascularBrainCauses: readonly Cause[] = [
       told(['chronic-liver-disease', 'chronic-kidney-disease', 'pregnancy', 'dementia', 'antiplatelet'], 1.4, 1),
       told('fever', 0.5, 1),
       told('family/aneurysm', 1.3, 1),
+      told(['heavy-exertion', 'lymphoma'], 1.3, 1),
     ],
     signs: [
       shows(['involuntary-movements/palatal-tremor'], 4, 1),
@@ -262,6 +266,8 @@ export const vascularBrainCauses: readonly Cause[] = [
       told('anticoagulant', 1.3, 0.95),
       told('hypertension', 0.8, 1.1),
       told(['seizure'], 1.2, 1),
+      told('resolved-deficit', 2, 1),
+      told('antiplatelet', 1.2, 1),
     ],
     values: [
       reads(
@@ -418,6 +424,7 @@ export const vascularBrainCauses: readonly Cause[] = [
       told(['chronic-kidney-disease', 'dementia', 'epilepsy', 'chronic-liver-disease'], 1.4, 1),
       told('morning-headache', 1.3, 1),
       told('fever', 0.4, 1),
+      told(['resolved-deficit', 'recent-surgery'], 1.2, 1),
     ],
     signs: [
       shows(

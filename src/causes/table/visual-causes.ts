@@ -35,7 +35,7 @@ export const visualCauses: readonly Cause[] = [
     courses: { improving: 1.8, progressive: 0.5, 'relapsing-remitting': 1.5, static: 0.5 },
     // It worsens over days; loss that progresses for more than two weeks is atypical.
     durationDays: { to: 21, outside: 0.2, source: recalled('optic-neuritis-2022') },
-    age: { from: 15, to: 50, outside: 0.25 },
+    age: { from: 12, to: 55, outside: 0.3 },
     sex: { male: 0.5, female: 1.5 },
     history: [
       told('eye-pain', 5, 0.3),
@@ -208,6 +208,7 @@ export const visualCauses: readonly Cause[] = [
       told('flashes-and-floaters', 0.2, 1.1),
       told(['headache', 'jaw-claudication', 'scalp-tenderness'], 0.5, 1),
       told(['diabetes-mellitus', 'tobacco', 'thrombophilia'], 1.3, 1),
+      told(['aortic-disease', 'cocaine-or-stimulants', 'cardiomyopathy', 'recent-bacteraemia'], 1.4, 1),
     ],
     signs: [
       shows(['cranial-nerves/reduced-visual-acuity'], 2, 0.7),
@@ -248,6 +249,7 @@ export const visualCauses: readonly Cause[] = [
       told(['jaw-claudication', 'scalp-tenderness'], 0.2, 1.02),
       told(['hypertension', 'corticosteroid'], 1.2, 1),
       told(['headache', 'new-headache'], 0.5, 1),
+      told(['trauma', 'rheumatoid-arthritis', 'lupus'], 1.1, 1),
     ],
     signs: [
       shows(['cranial-nerves/reduced-visual-acuity'], 2, 0.7),
@@ -334,7 +336,7 @@ export const visualCauses: readonly Cause[] = [
     produces: [at(['optic-nerve'], 'uncommon'), at(['optic-chiasm'], 'uncommon'), at(['retina'], 'exceptional')],
     tempo: { hyperacute: 0.01, acute: 0.25, subacute: 0.64, chronic: 0.1 },
     courses: { improving: 0.3, 'relapsing-remitting': 0.1 },
-    age: { from: 10, to: 45, outside: 0.25 },
+    age: { from: 8, to: 60, outside: 0.3 },
     sex: { male: 1.6, female: 0.4 },
     history: [
       told('family/similar-disorder', 12, 0.5),
@@ -423,6 +425,7 @@ export const visualCauses: readonly Cause[] = [
       told(['metronidazole', 'tacrolimus', 'chloroquine', 'methotrexate'], 1.6, 1),
       told(['hearing-loss', 'paraesthesiae'], 1.3, 1),
       told('vomiting', 1.2, 1),
+      told(['abdominal-pain', 'breathlessness', 'weight-loss'], 1.3, 1),
     ],
     signs: [
       shows(['cranial-nerves/reduced-visual-acuity'], 2, 0.7),
