@@ -136,7 +136,7 @@ export const ataxiaCauses: readonly Cause[] = [
         ],
         'rare',
       ),
-      at(['bulbar-motor-nuclei', 'length-dependent-polyneuropathy'], 'exceptional'),
+      at(['bulbar-motor-nuclei'], 'exceptional'),
     ],
     tempo: tempos.lifelong,
     durationDays: { from: 365, outside: 0.35, source: fromMemory },

@@ -462,15 +462,15 @@ export const cordCauses: readonly Cause[] = [
     inheritance: ['autosomal-dominant', 'autosomal-recessive', 'x-linked'],
     mondo: mondo('MONDO:0019064', 'hereditary spastic paraplegia'),
     produces: [
-      at(['spinal-cord-transverse', 'motor-polyneuropathy'], 'rare'),
+      at(['spinal-cord-transverse'], 'rare'),
       at(['spinal-cord-lateral', 'upper-motor-neuron-system'], 'common'),
       inKind(anyCord, 'uncommon', 'thoracic'),
       at(['spinal-cord-posterolateral'], 'uncommon'),
       inKind(['motor-neuron-system'], 'uncommon'),
-      at(['cerebellar-degeneration', 'corticobulbar-both-sides'], 'exceptional'),
+      at(['cerebellar-degeneration', 'corticobulbar-both-sides', 'motor-polyneuropathy'], 'exceptional'),
     ],
     tempo: tempos.lifelong,
-    courses: { progressive: 1.3, static: 1.1, improving: 0.05, 'relapsing-remitting': 0.1 },
+    courses: { progressive: 1.2, static: 1.1, improving: 0.05, 'relapsing-remitting': 0.1 },
     history: [
       told('family/consanguinity', 3, 1),
       told(['back-pain', 'thoracic-back-pain', 'perinatal-injury'], 0.5, 1.05),
