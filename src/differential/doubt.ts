@@ -76,6 +76,7 @@ function nearnessOf(kind: SiteKind, kinds: ReadonlySet<SiteKind>): number {
 }
 
 interface Reach {
+  /** Kinds of site at which it is met, but for those where that is exceptional. */
   readonly kinds: ReadonlySet<SiteKind>;
   /** The largest share that it has anywhere. */
   readonly rate: number;
@@ -86,7 +87,8 @@ let kindsOfSites: ReadonlyMap<string, SiteKind> | undefined;
 const reachOf = rememberedWith((cause: Cause): Reach => {
   kindsOfSites ??= new Map(siteCatalogue().map(({ site }) => [site.key, site.kind]));
   const sites = kindsOfSites;
-  const kinds = cause.produces.flatMap(({ kinds: named = [], sites: keys = [] }) => [
+  const usual = cause.produces.filter((row) => row.rate !== 'exceptional');
+  const kinds = usual.flatMap(({ kinds: named = [], sites: keys = [] }) => [
     ...named,
     ...keys.map((key) => sites.get(key)).filter((kind) => kind !== undefined),
   ]);

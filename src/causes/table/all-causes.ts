@@ -1,6 +1,7 @@
 import { ataxiaCauses } from './ataxia-causes.ts';
 import { autonomicAndGanglionCauses } from './autonomic-and-ganglion-causes.ts';
 import { brainCauses } from './brain-causes.ts';
+import { brainInfectionCauses } from './brain-infection-causes.ts';
 import { brainInflammationCauses } from './brain-inflammation-causes.ts';
 import type { Cause } from './cause.ts';
 import { cognitiveDeclineCauses } from './cognitive-decline-causes.ts';
@@ -14,6 +15,7 @@ import { fluidPressureCauses } from './fluid-pressure-causes.ts';
 import { focalCauses } from './focal-causes.ts';
 import { functionalCauses } from './functional-causes.ts';
 import { hearingAndBalanceCauses } from './hearing-and-balance-causes.ts';
+import { hereditaryBrainCauses } from './hereditary-brain-causes.ts';
 import { hereditaryMuscleCauses } from './hereditary-muscle-causes.ts';
 import { hereditaryNeuropathyCauses } from './hereditary-neuropathy-causes.ts';
 import { hyperkineticCauses } from './hyperkinetic-causes.ts';
@@ -70,6 +72,8 @@ export const allCauses: readonly Cause[] = [
   ...vascularBrainCauses,
   ...otherVascularBrainCauses,
   ...brainInflammationCauses,
+  ...brainInfectionCauses,
+  ...hereditaryBrainCauses,
   ...encephalopathyCauses,
   ...seizureAndAttackCauses,
   ...cognitiveDeclineCauses,

@@ -1,6 +1,6 @@
 import { fromMemory, recalled } from '../../kernel/cite.ts';
 import { anyHeadache, arterialCortex, deepHemisphere, hindVisualPathway, lobes } from './brain-sites.ts';
-import { at, type Cause, inKind, mondo, reads, shows, sided, tempos, told } from './cause.ts';
+import { at, atLeast, type Cause, inKind, mondo, reads, shows, sided, tempos, told } from './cause.ts';
 
 const brainChapter = recalled('adams-victor');
 
@@ -38,6 +38,7 @@ export const brainCauses: readonly Cause[] = [
         ],
         'rare',
       ),
+      at(['abducens-nerve', 'trochlear-nerve', 'optic-chiasm'], 'exceptional'),
     ],
     tempo: { hyperacute: 0.02, acute: 0.08, subacute: 0.42, chronic: 0.48 },
     courses: { progressive: 1.8, improving: 0.1, 'relapsing-remitting': 0.1 },
@@ -87,6 +88,7 @@ export const brainCauses: readonly Cause[] = [
       at(['cortex-anterior-cerebral', 'cortex-frontal'], 'common'),
       at(['cortex-parietal'], 'uncommon'),
       at(['cortex-hand-area', 'upper-motor-neuron-system', 'frontal-gait-disorder'], 'rare'),
+      at(['spinal-cord-lateral', 'spinal-cord-transverse'], 'exceptional'),
     ],
     tempo: tempos.chronic,
     courses: { progressive: 1.6, improving: 0.1, 'relapsing-remitting': 0.2 },
@@ -125,10 +127,23 @@ export const brainCauses: readonly Cause[] = [
       inKind(['multiple-sites'], 'rare'),
       at(['midbrain-dorsal', 'frontal-gait-disorder', 'raised-intracranial-pressure'], 'rare'),
       inKind(['cord'], 'rare'),
+      inKind(['hemisphere', 'brainstem', 'cerebellum'], 'exceptional'),
+      at(
+        [
+          'optic-nerve',
+          'optic-chiasm',
+          'meningeal-irritation',
+          'oculomotor-nerve',
+          'facial-nerve',
+          'retina',
+          'cauda-equina',
+        ],
+        'exceptional',
+      ),
     ],
     tempo: tempos.subacute,
     courses: { progressive: 1.8, improving: 0.3 },
-    age: { from: 45, to: 85, outside: 0.3 },
+    age: { from: 30, to: 90, outside: 0.4 },
     history: [
       told(['behaviour-change', 'cognitive-change'], 2, 0.6),
       told(['hiv-infection', 'immunosuppression'], 5, 0.85),
@@ -139,6 +154,8 @@ export const brainCauses: readonly Cause[] = [
       told(['night-sweats', 'weight-loss'], 1.5, 0.95),
       told(['sjogren-syndrome', 'lupus', 'tacrolimus', 'methotrexate'], 2, 1),
       told('fever', 0.6, 1),
+      told(['corticosteroid', 'flashes-and-floaters'], 1.6, 1),
+      told(['hypertension', 'atrial-fibrillation'], 0.8, 1),
     ],
     values: [
       reads('mri-brain', [
@@ -152,6 +169,7 @@ export const brainCauses: readonly Cause[] = [
       ]),
       reads('hiv-test', [['positive', 4]]),
     ],
+    quantities: [atLeast('ldh', 250, 'U/L', 1.5, 0.9), atLeast('csf-white-cells', 5, '10*6/L', 1.6, 0.8)],
     source: recalled('cns-lymphoma-2017'),
   },
   {
@@ -166,6 +184,7 @@ export const brainCauses: readonly Cause[] = [
       ),
       at(['medulla-lateral', 'midbrain-ventral', 'foramen-magnum', 'medial-longitudinal-fasciculus'], 'rare'),
       at(['abducens-nerve', 'facial-nerve', 'cerebellar-hemisphere'], 'rare'),
+      at(['trigeminal-nerve', 'corticobulbar-both-sides', 'cerebellar-vermis'], 'exceptional'),
     ],
     tempo: tempos.subacuteOrChronic,
     durationDays: { from: 14, outside: 0.3, source: fromMemory },
@@ -210,6 +229,10 @@ export const brainCauses: readonly Cause[] = [
         'cervical',
       ),
       at(['upper-motor-neuron-system', 'hypoglossal-nerve', 'spinal-accessory-nerve', 'jugular-foramen'], 'rare'),
+      at(
+        ['spinal-cord-lateral', 'spinal-cord-posterolateral', 'medulla-lateral', 'bulbar-motor-nuclei'],
+        'exceptional',
+      ),
     ],
     tempo: tempos.chronic,
     courses: { progressive: 1.6, improving: 0.1, 'relapsing-remitting': 0.4 },
@@ -220,6 +243,7 @@ export const brainCauses: readonly Cause[] = [
       told(['headache', 'pain-on-straining'], 1.4, 0.9),
       told(['trauma', 'neck-trauma', 'rheumatoid-arthritis', 'down-syndrome'], 0.4, 1),
       told(['numbness', 'clumsiness'], 1.3, 1),
+      told(['arm-weakness', 'neuropathic-pain'], 1.2, 1),
     ],
     values: [
       reads('mri-brain', [
@@ -257,6 +281,16 @@ export const brainCauses: readonly Cause[] = [
         'rare',
       ),
       at(['spinal-cord-transverse'], 'rare', 'cervical'),
+      at(
+        [
+          'cerebellar-hemisphere',
+          'spinal-cord-posterolateral',
+          'hypoglossal-nerve',
+          'jugular-foramen',
+          'trigeminal-nerve',
+        ],
+        'exceptional',
+      ),
     ],
     tempo: tempos.chronic,
     courses: { progressive: 1.2 },
@@ -270,6 +304,7 @@ export const brainCauses: readonly Cause[] = [
       told('pain-on-straining', 2, 1),
       told(['sleep-apnoea', 'hiccups', 'tinnitus'], 1.5, 1),
       told('painless-injury', 1.5, 1),
+      told(['falls', 'syncope'], 1.2, 1),
     ],
     signs: [
       shows(
@@ -308,6 +343,17 @@ export const brainCauses: readonly Cause[] = [
       at(['upper-motor-neuron-system', 'motor-neuron-system', 'spinal-cord-posterior', 'medulla-half'], 'rare'),
       at(['foramen-magnum'], 'common'),
       at(['spinal-cord-transverse'], 'uncommon', 'cervical'),
+      at(
+        [
+          'brainstem-diffuse',
+          'medulla-medial',
+          'medulla-lateral',
+          'bulbar-motor-nuclei',
+          'cerebellar-degeneration',
+          'vestibular-nerve',
+        ],
+        'exceptional',
+      ),
     ],
     tempo: { hyperacute: 0.07, acute: 0.13, subacute: 0.3, chronic: 0.5 },
     courses: { progressive: 1.2 },
@@ -338,6 +384,7 @@ export const brainCauses: readonly Cause[] = [
     produces: [
       at(['bulbar-motor-nuclei', 'medulla-half', 'foramen-magnum'], 'uncommon'),
       at(['medulla-lateral', 'medulla-medial'], 'rare'),
+      at(['vagus-nerve', 'hypoglossal-nerve', 'trigeminal-nerve', 'brainstem-diffuse'], 'exceptional'),
     ],
     tempo: tempos.chronic,
     courses: { progressive: 1.4 },

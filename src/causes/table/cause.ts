@@ -3,10 +3,17 @@ import type { Course, OnsetPace } from '../../exam/exam.ts';
 import { fromMemory, type Source } from '../../kernel/cite.ts';
 
 /**
- * How large a share of the lesions at one place a cause makes up: over 20 %, 5 to 20 %, 1 to 5 %, under 1 %.
+ * How large a share of the lesions at one place a cause makes up: over 20 %, 5 to 20 %, 1 to 5 %, under 1 %, or a few reports
+ * of a place where it is hardly ever met.
  * The band is what the literature supports; the number used for it is judged, near the middle of the band.
  */
-export const rateShares = { 'very-common': 0.35, common: 0.1, uncommon: 0.025, rare: 0.005 } as const;
+export const rateShares = {
+  'very-common': 0.35,
+  common: 0.1,
+  uncommon: 0.025,
+  rare: 0.005,
+  exceptional: 0.001,
+} as const;
 export type Rate = keyof typeof rateShares;
 
 /** What kind of trouble it is; an analyst counts by it. */

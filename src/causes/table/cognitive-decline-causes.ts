@@ -1,5 +1,5 @@
 import { fromMemory, recalled } from '../../kernel/cite.ts';
-import { at, type Cause, mondo, reads, shows, tempos, told } from './cause.ts';
+import { at, type Cause, inKind, mondo, reads, shows, tempos, told } from './cause.ts';
 
 const memoryLoss = ['higher-function/memory-impairment', 'higher-function/disorientation'] as const;
 
@@ -25,6 +25,7 @@ export const cognitiveDeclineCauses: readonly Cause[] = [
       at(['cortex-temporal', 'cortex-parietal', 'no-lesion'], 'uncommon'),
       at(['cortex-frontal'], 'rare'),
       at(['cortex-occipital'], 'rare'),
+      at(['cortex-middle-cerebral-lower', 'cortex-posterior-cerebral', 'frontal-gait-disorder'], 'rare'),
     ],
     tempo: tempos.chronic,
     durationDays: { from: 180, outside: 0.35, source: fromMemory },
@@ -39,6 +40,7 @@ export const cognitiveDeclineCauses: readonly Cause[] = [
       told('behaviour-change', 0.8, 1.1),
       told(['headache', 'new-headache', 'morning-headache', 'thunderclap-headache'], 0.6, 1),
       told('vomiting', 0.4, 1),
+      told(['tacrolimus', 'methotrexate', 'carbon-monoxide', 'organic-solvents', 'immunosuppression'], 0.5, 1),
     ],
     signs: [
       shows(memoryLoss, 3, 0.3),
@@ -71,6 +73,8 @@ export const cognitiveDeclineCauses: readonly Cause[] = [
       at(['cortex-temporal', 'frontal-gait-disorder'], 'uncommon'),
       at(['no-lesion'], 'rare'),
       at(['striatum', 'cortex-parietal', 'cortex-posterior-cerebral'], 'rare'),
+      inKind(['hemisphere', 'multiple-sites'], 'exceptional'),
+      at(['akinetic-rigid-syndrome'], 'exceptional'),
     ],
     tempo: { hyperacute: 0.04, acute: 0.14, subacute: 0.22, chronic: 0.6 },
     courses: { progressive: 1.3, improving: 0.2 },
@@ -83,6 +87,7 @@ export const cognitiveDeclineCauses: readonly Cause[] = [
       told(['difficulty-walking', 'falls'], 1.5, 0.9),
       told('family/stroke', 1.3, 1),
       told('fever', 0.4, 1),
+      told(['tacrolimus', 'methotrexate', 'carbon-monoxide', 'organic-solvents', 'immunosuppression'], 0.5, 1),
     ],
     signs: [
       shows(
@@ -114,6 +119,7 @@ export const cognitiveDeclineCauses: readonly Cause[] = [
       at(['cortex-frontal'], 'common'),
       at(['cortex-temporal', 'diffuse-encephalopathy'], 'uncommon'),
       at(['motor-neuron-system', 'akinetic-rigid-syndrome', 'frontal-gait-disorder'], 'rare'),
+      at(['corticobulbar-both-sides', 'bulbar-motor-nuclei', 'cortex-parietal'], 'exceptional'),
     ],
     tempo: tempos.chronic,
     durationDays: { from: 180, outside: 0.35, source: fromMemory },
@@ -126,6 +132,7 @@ export const cognitiveDeclineCauses: readonly Cause[] = [
       told('family/dementia', 2, 0.9),
       told(['seizure', 'fever'], 0.3, 1),
       told(['headache', 'morning-headache', 'new-headache'], 0.5, 1.1),
+      told(['tacrolimus', 'methotrexate', 'carbon-monoxide', 'organic-solvents', 'immunosuppression'], 0.5, 1),
     ],
     signs: [
       shows(['higher-function/disinhibition', 'higher-function/apathy'], 3, 0.3),
@@ -145,6 +152,7 @@ export const cognitiveDeclineCauses: readonly Cause[] = [
       at(['cortex-temporal', 'cortex-middle-cerebral-lower', 'cortex-middle-cerebral-upper'], 'uncommon'),
       at(['cortex-frontal'], 'uncommon'),
       at(['cortex-middle-cerebral', 'cortex-parietal'], 'rare'),
+      at(['corticobulbar-both-sides', 'diffuse-encephalopathy'], 'exceptional'),
     ],
     tempo: tempos.chronic,
     durationDays: { from: 180, outside: 0.35, source: fromMemory },
@@ -180,6 +188,7 @@ export const cognitiveDeclineCauses: readonly Cause[] = [
     produces: [
       at(['cortex-parietal', 'cortex-occipital'], 'uncommon'),
       at(['cortex-posterior-cerebral', 'optic-radiation-parietal'], 'rare'),
+      at(['diffuse-encephalopathy', 'cortex-middle-cerebral-lower', 'cortex-middle-cerebral'], 'exceptional'),
     ],
     tempo: tempos.chronic,
     durationDays: { from: 180, outside: 0.35, source: fromMemory },

@@ -32,6 +32,8 @@ export const cordCauses: readonly Cause[] = [
       told('neck-pain', 1.5, 0.8),
       told('clumsiness', 1.5, 0.8),
       told('fever', 0.3, 1.05),
+      told(['numbness', 'paraesthesiae', 'difficulty-walking'], 1.2, 1),
+      told(['lupus', 'sarcoidosis', 'multiple-sclerosis'], 0.6, 1),
     ],
     signs: [
       shows(['special-tests/hoffmann'], 2.2, 0.63),
@@ -68,6 +70,7 @@ export const cordCauses: readonly Cause[] = [
         ],
         'uncommon',
       ),
+      at(['foramen-magnum', 'adjacent-nerve-roots', 'polyradiculopathy', 'no-lesion'], 'exceptional'),
     ],
     tempo: tempos.acuteOrSubacute,
     courses: { progressive: 1.6, improving: 0.05, 'relapsing-remitting': 0.05 },
@@ -79,6 +82,9 @@ export const cordCauses: readonly Cause[] = [
       told(['back-pain', 'thoracic-back-pain'], 2, 0.3),
       told(['weight-loss', 'recent-weight-loss'], 2, 0.8),
       told('night-spinal-pain', 2.5, 0.8),
+      told(['monoclonal-gammopathy', 'amyloidosis'], 3, 1),
+      told(['spinal-fracture', 'pain-on-straining', 'radicular-leg-pain', 'radicular-arm-pain'], 1.4, 1),
+      told(['tobacco', 'fatigue', 'night-sweats', 'difficulty-walking', 'bladder-disturbance'], 1.2, 1),
     ],
     signs: [shows(['inspection/enlarged-lymph-nodes', 'inspection/spinal-tenderness'], 1.8, 0.9)],
     quantities: [atLeast('calcium', 2.65, 'mmol/L', 2, 1)],
@@ -98,9 +104,25 @@ export const cordCauses: readonly Cause[] = [
     key: 'spinal-epidural-abscess',
     group: 'infective',
     label: 'Spinal epidural abscess',
-    produces: [inKind(anyCord, 'uncommon'), inKind(['cauda-equina'], 'uncommon')],
+    produces: [
+      inKind(anyCord, 'uncommon'),
+      inKind(['cauda-equina'], 'uncommon'),
+      at(
+        [
+          'nerve-root',
+          'adjacent-nerve-roots',
+          'polyradiculopathy',
+          'demyelinating-polyradiculoneuropathy',
+          'meningeal-irritation',
+          'no-lesion',
+          'foramen-magnum',
+        ],
+        'rare',
+      ),
+    ],
     // The back aches for days to weeks before the limbs fail. Darouiche 2006 (recalled).
     tempo: { hyperacute: 0.08, acute: 0.5, subacute: 0.36, chronic: 0.06 },
+    courses: { progressive: 1.5, improving: 0.15, 'relapsing-remitting': 0.1 },
     history: [
       told(['livestock-or-raw-milk', 'valve-disease-or-endocarditis', 'dialysis'], 3, 1),
       told(['chronic-kidney-disease', 'chronic-liver-disease', 'alcohol-excess'], 2, 0.98),
@@ -117,6 +139,8 @@ export const cordCauses: readonly Cause[] = [
         5,
         0.95,
       ),
+      told(['corticosteroid', 'tnf-inhibitor', 'cancer', 'critical-illness'], 1.4, 1),
+      told(['night-sweats', 'weight-loss', 'fatigue', 'radicular-leg-pain', 'radicular-arm-pain'], 1.3, 1),
     ],
     signs: [
       shows(['special-tests/neck-stiffness'], 2, 0.95),
@@ -148,8 +172,10 @@ export const cordCauses: readonly Cause[] = [
       at(['spinal-cord-transverse', 'spinal-cord-hemisection'], 'uncommon'),
       at(['internal-capsule', 'foramen-magnum'], 'rare'),
       inKind(['cauda-equina'], 'uncommon'),
+      at(['no-lesion', 'lower-motor-neuron-system'], 'exceptional'),
     ],
     tempo: { hyperacute: 0.66, acute: 0.28, subacute: 0.04, chronic: 0.02 },
+    courses: { 'relapsing-remitting': 0.4, static: 0.8 },
     history: [
       told(['spinal-surgery', 'recent-surgery', 'needle-near-nerve', 'ankylosing-spondylitis'], 3, 1),
       // Straining, lifting and labour raise the pressure in the epidural veins.
@@ -160,6 +186,7 @@ export const cordCauses: readonly Cause[] = [
       told('antiplatelet', 1.5, 1),
       told(['back-pain', 'thoracic-back-pain', 'neck-pain', 'shoulder-pain'], 3, 0.3),
       told('lumbar-puncture-or-epidural', 10, 0.9),
+      told(['hypertension', 'radicular-arm-pain', 'radicular-leg-pain'], 1.3, 1),
     ],
     quantities: [atLeast('inr', 3, '{INR}', 6, 0.8), under('platelets', 50, '10*9/L', 6, 0.95)],
     values: [
@@ -203,6 +230,7 @@ export const cordCauses: readonly Cause[] = [
       at(['spinal-cord-anterior'], 'very-common'),
       at(['conus-medullaris', 'spinal-cord-transverse'], 'common'),
       inKind(anyCord, 'uncommon'),
+      at(['adjacent-nerve-roots', 'polyradiculopathy', 'foramen-magnum'], 'rare'),
     ],
     // The worst within 12 hours in 77 %, a stuttering decline in 23 %.
     tempo: { hyperacute: 0.74, acute: 0.22, subacute: 0.03, chronic: 0.01 },
@@ -231,6 +259,8 @@ export const cordCauses: readonly Cause[] = [
       told('aortic-disease', 12, 0.95),
       // Most feel a sudden pain of the spine at the level.
       told(['neck-pain', 'back-pain', 'thoracic-back-pain'], 1.5, 0.8),
+      told(['lupus', 'vasculitis', 'syphilis', 'pregnancy', 'hormonal-contraceptive'], 1.3, 1),
+      told(['radicular-arm-pain', 'shoulder-pain', 'tight-band'], 1.2, 1),
     ],
     quantities: [
       atLeast('csf-white-cells', 5, '10*6/L', 0.2, 1.4, read('cord-infarction-2019', 'fluid without cells in 92 %')),
@@ -253,6 +283,8 @@ export const cordCauses: readonly Cause[] = [
       at(['conus-medullaris'], 'common'),
       inKind(anyCord, 'uncommon', 'thoracic'),
       at(['spinal-cord-transverse'], 'uncommon'),
+      at(['foramen-magnum', 'medulla-half', 'lower-motor-neuron-system'], 'exceptional'),
+      inKind(['cord'], 'exceptional', 'cervical'),
     ],
     // It grows worse by steps, on effort or on standing, and may mend for hours; some begin within days.
     tempo: { hyperacute: 0.05, acute: 0.1, subacute: 0.35, chronic: 0.5 },
@@ -266,6 +298,7 @@ export const cordCauses: readonly Cause[] = [
       told(['bladder-disturbance', 'sexual-dysfunction'], 1.5, 0.5),
       told(['neurogenic-claudication', 'fluctuating-symptoms'], 3, 0.95),
       told('fever', 0.4, 1),
+      told(['lumbar-puncture-or-epidural', 'ascending-weakness'], 1.5, 1),
     ],
     values: (['mri-thoracic-spine', 'mri-whole-spine'] as const).map((result) =>
       reads(result, [
@@ -287,6 +320,7 @@ export const cordCauses: readonly Cause[] = [
       at(['spinal-cord-hemisection', 'spinal-cord-anterior'], 'uncommon'),
       at(['lower-motor-neuron-system', 'lower-trunk', 'medulla-lateral', 'bulbar-motor-nuclei'], 'rare'),
       at(['spinal-cord-central'], 'very-common'),
+      at(['oculosympathetic-chain', 'adjacent-nerve-roots', 'upper-motor-neuron-system'], 'exceptional'),
     ],
     tempo: tempos.chronic,
     age: { from: 8, to: 75, outside: 0.4 },
@@ -298,6 +332,7 @@ export const cordCauses: readonly Cause[] = [
       told(['muscle-thinning', 'arm-weakness'], 1.3, 0.95),
       told(['spinal-fracture'], 6, 0.9),
       told('painless-injury', 5, 0.8),
+      told(['altered-sweating', 'headache'], 1.3, 1),
     ],
     signs: [
       shows(['cranial-nerves/horner-syndrome'], 2, 1),
@@ -316,7 +351,14 @@ export const cordCauses: readonly Cause[] = [
     key: 'intramedullary-tumour',
     group: 'neoplastic',
     label: 'Tumour within the spinal cord',
-    produces: [at(['spinal-cord-central', 'spinal-cord-hemisection'], 'common'), inKind(anyCord, 'uncommon')],
+    produces: [
+      at(['spinal-cord-central', 'spinal-cord-hemisection'], 'common'),
+      inKind(anyCord, 'uncommon'),
+      at(
+        ['foramen-magnum', 'lower-motor-neuron-system', 'upper-motor-neuron-system', 'adjacent-nerve-roots'],
+        'exceptional',
+      ),
+    ],
     // A few bleed, or swell within days.
     tempo: { hyperacute: 0.03, acute: 0.08, subacute: 0.24, chronic: 0.65 },
     courses: { progressive: 1.6, improving: 0.1 },
@@ -326,7 +368,8 @@ export const cordCauses: readonly Cause[] = [
       // It grows again years after it was removed.
       told(['spinal-surgery', 'radiotherapy'], 1.5, 1),
       told(['back-pain', 'thoracic-back-pain', 'neck-pain', 'night-spinal-pain'], 1.5, 0.7),
-      told(['cancer', 'lymphoma'], 0.6, 1.05),
+      told(['cancer', 'lymphoma'], 0.9, 1),
+      told('family/similar-disorder', 1.4, 1),
     ],
     signs: [
       shows(['inspection/scoliosis'], 2, 1),
@@ -364,6 +407,7 @@ export const cordCauses: readonly Cause[] = [
       told('fever', 0.3, 1),
       told(['back-pain', 'thoracic-back-pain', 'neck-pain', 'night-spinal-pain'], 1.5, 0.7),
       told(['cancer', 'lymphoma'], 0.6, 1.05),
+      told('family/similar-disorder', 1.4, 1),
     ],
     signs: [shows(['inspection/neurofibromas', 'inspection/cafe-au-lait-spots'], 12, 0.95)],
     values: (['mri-cervical-spine', 'mri-thoracic-spine', 'mri-whole-spine'] as const).map((result) =>
@@ -388,6 +432,7 @@ export const cordCauses: readonly Cause[] = [
       inKind(anyCord, 'common', 'thoracic'),
       inKind(['root'], 'uncommon', 'thoracic'),
       atRoot('T1', 'very-common'),
+      at(['spinal-cord-posterolateral', 'cauda-equina'], 'exceptional'),
     ],
     age: { from: 20, to: 90, outside: 0.3 },
     // Of those who come to operation a fifth grew weak within days to weeks.
@@ -419,19 +464,23 @@ export const cordCauses: readonly Cause[] = [
     inheritance: ['autosomal-dominant', 'autosomal-recessive', 'x-linked'],
     mondo: mondo('MONDO:0019064', 'hereditary spastic paraplegia'),
     produces: [
-      at(['spinal-cord-transverse', 'motor-polyneuropathy'], 'rare'),
+      at(['spinal-cord-transverse'], 'rare'),
       at(['spinal-cord-lateral', 'upper-motor-neuron-system'], 'common'),
       inKind(anyCord, 'uncommon', 'thoracic'),
       at(['spinal-cord-posterolateral'], 'uncommon'),
       inKind(['motor-neuron-system'], 'uncommon'),
+      at(['cerebellar-degeneration', 'corticobulbar-both-sides', 'motor-polyneuropathy'], 'exceptional'),
     ],
     tempo: tempos.lifelong,
+    courses: { progressive: 1.2, static: 1.1, improving: 0.05, 'relapsing-remitting': 0.1 },
     history: [
       told(['developmental-delay', 'loss-of-skills'], 2, 1),
       told('family/consanguinity', 3, 1),
       told(['back-pain', 'thoracic-back-pain', 'perinatal-injury'], 0.5, 1.05),
       told(['stiffness', 'falls'], 1.3, 1),
       told(['family/similar-disorder', 'family/spastic-paraplegia'], 15, 0.3),
+      told(['cramps', 'bladder-disturbance', 'difficulty-walking'], 1.2, 1),
+      told(['fever', 'weight-loss', 'night-spinal-pain', 'cancer'], 0.4, 1),
     ],
     signs: [shows(['inspection/pes-cavus'], 4, 0.8)],
     source: cordChapter,
@@ -448,6 +497,7 @@ export const cordCauses: readonly Cause[] = [
       inKind(anyCord, 'rare', 'thoracic'),
       at(['spinal-cord-lateral'], 'uncommon'),
       at(['spinal-cord-posterolateral'], 'rare'),
+      at(['length-dependent-polyneuropathy'], 'exceptional'),
     ],
     tempo: tempos.chronic,
     courses: { progressive: 1.4 },
@@ -460,6 +510,7 @@ export const cordCauses: readonly Cause[] = [
       told('bladder-disturbance', 1.6, 0.6),
       told('back-pain', 1.6, 0.9),
       told('bowel-disturbance', 1.5, 0.9),
+      told(['lymphoma', 'rash'], 1.6, 1),
     ],
     values: [
       reads('htlv-test', [
@@ -479,13 +530,16 @@ export const cordCauses: readonly Cause[] = [
       at(['upper-motor-neuron-system', 'spinal-cord-posterior', 'length-dependent-polyneuropathy'], 'rare'),
       at(['spinal-cord-posterolateral', 'spinal-cord-lateral'], 'uncommon'),
       inKind(anyCord, 'rare'),
+      at(['sensory-polyneuropathy', 'motor-polyneuropathy', 'cerebellar-degeneration'], 'exceptional'),
     ],
     tempo: tempos.lifelong,
+    courses: { progressive: 1.4, improving: 0.05, 'relapsing-remitting': 0.1 },
     sex: { male: 1.6, female: 0.4 },
     history: [
       told(['hair-loss', 'vomiting', 'fatigue'], 1.5, 0.95),
       told(['sexual-dysfunction', 'bladder-disturbance'], 1.5, 0.9),
       told(['family/similar-disorder', 'family/spastic-paraplegia', 'family/multiple-sclerosis'], 5, 0.7),
+      told(['cognitive-change', 'behaviour-change', 'numbness'], 1.2, 1),
     ],
     quantities: [under('cortisol', 140, 'nmol/L', 6, 0.7)],
     source: cordChapter,
@@ -499,6 +553,7 @@ export const cordCauses: readonly Cause[] = [
       at(['spinal-cord-posterolateral', 'polyradiculopathy', 'sensory-polyneuropathy'], 'rare'),
       at(['spinal-cord-posterior'], 'uncommon'),
       inKind(['ganglion'], 'uncommon'),
+      at(['optic-nerve', 'length-dependent-polyneuropathy', 'ciliary-ganglion'], 'exceptional'),
     ],
     tempo: tempos.chronic,
     history: [
@@ -508,6 +563,7 @@ export const cordCauses: readonly Cause[] = [
       // Lightning pains of the legs and crises of the belly.
       told(['neuropathic-pain', 'leg-pain', 'bilateral-leg-pain', 'abdominal-pain'], 2.5, 0.6),
       told(['unprotected-sex', 'hiv-infection'], 2, 1),
+      told(['sexual-dysfunction', 'hearing-loss', 'falls'], 1.3, 1),
     ],
     signs: [
       shows(['cranial-nerves/light-near-dissociation'], 15, 0.6),

@@ -34,6 +34,20 @@ export const cordInflammationCauses: readonly Cause[] = [
       at(['medulla-lateral', 'medulla-half'], 'uncommon'),
       inKind(['cerebellum', 'hemisphere'], 'uncommon'),
       inKind(['multiple-sites'], 'very-common'),
+      at(
+        [
+          'diffuse-encephalopathy',
+          'trochlear-nerve',
+          'cochlear-nerve',
+          'cerebellopontine-angle',
+          'hyperkinetic-syndrome',
+          'action-tremor',
+          'sensory-polyneuropathy',
+          'frontal-gait-disorder',
+          'hypoglossal-nerve',
+        ],
+        'rare',
+      ),
     ],
     // Attacks over days to weeks; a fifth or so is progressive from the start or by the time it is examined. Judged.
     tempo: { hyperacute: 0.03, acute: 0.37, subacute: 0.38, chronic: 0.22 },
@@ -50,6 +64,10 @@ export const cordInflammationCauses: readonly Cause[] = [
       told(['family/similar-disorder', 'family/multiple-sclerosis'], 2.5, 1),
       told(['paraesthesiae', 'numbness', 'electric-shock-on-neck-flexion'], 1.3, 0.95),
       told(['hypertension', 'atrial-fibrillation', 'ischaemic-heart-disease'], 0.6, 1.02),
+      told(['fever', 'weight-loss', 'night-sweats'], 0.5, 1),
+      told(['head-injury', 'trauma', 'neck-trauma'], 0.6, 1),
+      told(['fatigue', 'triggered-facial-pain', 'sexual-dysfunction'], 1.4, 1),
+      told(['pregnancy', 'bladder-disturbance', 'vertigo'], 1.2, 1),
     ],
     signs: [
       shows(['special-tests/lhermitte'], 2, 0.95),
@@ -58,6 +76,7 @@ export const cordInflammationCauses: readonly Cause[] = [
         4,
         0.95,
       ),
+      shows(['cranial-nerves/facial-myokymia', 'cranial-nerves/optic-disc-pallor'], 1.8, 1),
     ],
     quantities: [atLeast('csf-white-cells', 50, '10*6/L', 0.2, 1.1)],
     values: [
@@ -104,6 +123,9 @@ export const cordInflammationCauses: readonly Cause[] = [
       told(['cancer', 'anticoagulant', 'injecting-drug-use'], 0.5, 1),
       told(['preceding-infection', 'preceding-respiratory-infection', 'preceding-gastroenteritis'], 2.5, 0.9),
       told(['trauma', 'limb-fracture-or-dislocation', 'neck-trauma'], 0.1, 1),
+      told(['lupus', 'sjogren-syndrome', 'sarcoidosis', 'multiple-sclerosis', 'optic-neuritis'], 0.5, 1),
+      told(['atrial-fibrillation', 'aortic-disease', 'peripheral-arterial-disease'], 0.6, 1),
+      told(['numbness', 'bladder-disturbance', 'back-pain'], 1.2, 1),
     ],
     quantities: [atLeast('csf-white-cells', 5, '10*6/L', 3, 0.5)],
     values: [
@@ -133,6 +155,8 @@ export const cordInflammationCauses: readonly Cause[] = [
       at(['spinal-cord-transverse'], 'common'),
       inKind(anyCord, 'uncommon'),
       inKind(['multiple-sites', 'brainstem'], 'uncommon'),
+      inKind(['hemisphere'], 'exceptional'),
+      at(['diffuse-encephalopathy', 'optic-tract', 'vestibular-nerve'], 'exceptional'),
     ],
     tempo: { hyperacute: 0.06, acute: 0.6, subacute: 0.28, chronic: 0.06 },
     courses: { 'relapsing-remitting': 3 },
@@ -146,6 +170,7 @@ export const cordInflammationCauses: readonly Cause[] = [
       told('vomiting', 2, 1),
       told('hiccups', 8, 0.98),
       told('optic-neuritis', 4, 0.9),
+      told(['hypothyroidism', 'pregnancy', 'stiffness', 'preceding-infection'], 1.3, 1),
     ],
     values: [
       ...(['mri-cervical-spine', 'mri-thoracic-spine', 'mri-whole-spine'] as const).map((result) =>
@@ -181,6 +206,9 @@ export const cordInflammationCauses: readonly Cause[] = [
       at(['optic-nerve'], 'uncommon'),
       at(['spinal-cord-transverse', 'conus-medullaris'], 'uncommon'),
       inKind(['cord', 'multiple-sites'], 'uncommon'),
+      inKind(['hemisphere', 'cerebellum'], 'exceptional'),
+      inKind(['brainstem'], 'uncommon'),
+      at(['diffuse-encephalopathy', 'meningeal-irritation', 'optic-tract'], 'rare'),
     ],
     tempo: { hyperacute: 0.06, acute: 0.62, subacute: 0.27, chronic: 0.05 },
     age: { from: 0, to: 50, outside: 0.4 },
@@ -190,6 +218,7 @@ export const cordInflammationCauses: readonly Cause[] = [
       told(['fever', 'headache', 'seizure', 'eye-pain'], 1.5, 1),
       told(['resolved-deficit', 'similar-attacks-before'], 1.5, 1),
       told('bladder-disturbance', 1.3, 1),
+      told(['behaviour-change', 'cognitive-change', 'vomiting', 'pregnancy'], 1.3, 1),
     ],
     values: [
       ...(['mri-cervical-spine', 'mri-thoracic-spine', 'mri-whole-spine'] as const).map((result) =>

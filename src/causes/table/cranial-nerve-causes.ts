@@ -41,6 +41,7 @@ export const cranialNerveCauses: readonly Cause[] = [
       told(['recent-vaccination', 'family/similar-disorder', 'hypertension'], 1.2, 1),
       told(['fever', 'weight-loss', 'joint-pain', 'night-sweats'], 0.5, 1),
       told(['cancer', 'lymphoma'], 0.6, 1),
+      told(['diplopia', 'arm-weakness', 'leg-weakness', 'vertigo', 'hearing-loss'], 0.4, 1),
     ],
     signs: [
       shows(['inspection/vesicular-rash'], 0.05, 1.1),
@@ -75,6 +76,7 @@ export const cranialNerveCauses: readonly Cause[] = [
         ['vestibular-nerve', 'cochlear-nerve', 'vagus-nerve', 'jugular-foramen', 'cerebellopontine-angle'],
         'uncommon',
       ),
+      at(['trigeminal-nerve', 'basal-meningeal-process', 'pons-lateral', 'recurrent-laryngeal-nerve'], 'exceptional'),
     ],
     tempo: tempos.acute,
     courses: { 'relapsing-remitting': 0.1 },
@@ -87,6 +89,7 @@ export const cranialNerveCauses: readonly Cause[] = [
       told('immunosuppression', 2, 0.95),
       told(['facial-pain', 'headache', 'dysphagia'], 1.2, 1),
       told('face-or-neck-lump', 0.3, 1),
+      told(['vomiting', 'unsteadiness'], 1.3, 1),
     ],
     signs: [zosterRash, shows(earIsDeaf, 2.5, 0.85)],
     sides: [sided(['cranial-nerves/facial-weakness', 'cranial-nerves/upper-facial-weakness'], { one: 1, both: 0.1 })],
@@ -120,6 +123,7 @@ export const cranialNerveCauses: readonly Cause[] = [
       at(['spinal-accessory-nerve', 'recurrent-laryngeal-nerve', 'trochlear-nerve'], 'uncommon'),
       at(['optic-nerve', 'olfactory-nerve'], 'uncommon'),
       at(['mandibular-nerve', 'maxillary-nerve'], 'very-common'),
+      at(['basal-meningeal-process', 'optic-chiasm'], 'exceptional'),
     ],
     tempo: tempos.sudden,
     courses: { progressive: 0.15, 'relapsing-remitting': 0.05, improving: 1.3 },
@@ -147,7 +151,7 @@ export const cranialNerveCauses: readonly Cause[] = [
     key: 'parotid-tumour',
     group: 'neoplastic',
     label: 'Tumour of the parotid gland or along the facial nerve',
-    produces: [at(['facial-nerve'], 'uncommon')],
+    produces: [at(['facial-nerve'], 'uncommon'), at(['mandibular-nerve', 'trigeminal-nerve'], 'exceptional')],
     // Up to a quarter of the palsies come suddenly.
     tempo: { hyperacute: 0.08, acute: 0.14, subacute: 0.36, chronic: 0.42 },
     courses: { progressive: 2.5, improving: 0.05, 'relapsing-remitting': 0.3 },
@@ -206,6 +210,10 @@ export const cranialNerveCauses: readonly Cause[] = [
         ],
         'rare',
       ),
+      at(
+        ['optic-nerve', 'maxillary-nerve', 'mandibular-nerve', 'foramen-magnum', 'raised-intracranial-pressure'],
+        'exceptional',
+      ),
     ],
     tempo: tempos.acuteOrSubacute,
     courses: { progressive: 1.5, 'relapsing-remitting': 0.2 },
@@ -254,7 +262,13 @@ export const cranialNerveCauses: readonly Cause[] = [
     courses: { 'relapsing-remitting': 2.5, fluctuating: 2, static: 0.4 },
     age: { from: 45, to: 100, outside: 0.4 },
     sex: { male: 0.8, female: 1.2 },
-    history: [told('triggered-facial-pain', 25, 0.04), told('facial-pain', 1.8, 0.08), told('numbness', 0.3, 1.3)],
+    history: [
+      told('triggered-facial-pain', 25, 0.04),
+      told('facial-pain', 1.8, 0.08),
+      told('numbness', 0.3, 1.3),
+      told('multiple-sclerosis', 2, 1),
+      told('dental-procedure', 1.2, 1),
+    ],
     signs: [
       shows(
         ['cranial-nerves/facial-numbness', 'cranial-nerves/absent-corneal-reflex', 'cranial-nerves/jaw-weakness'],
@@ -279,6 +293,7 @@ export const cranialNerveCauses: readonly Cause[] = [
     produces: [
       at(['trigeminal-nerve'], 'common'),
       at(['maxillary-nerve', 'mandibular-nerve', 'ophthalmic-nerve'], 'uncommon'),
+      at(['cerebellopontine-angle'], 'exceptional'),
     ],
     tempo: tempos.subacuteOrChronic,
     age: { from: 25, to: 75, outside: 0.6 },
@@ -416,6 +431,7 @@ export const cranialNerveCauses: readonly Cause[] = [
         ['trochlear-nerve', 'optic-nerve', 'vestibular-nerve', 'bulbar-motor-nuclei', 'foramen-magnum', 'optic-chiasm'],
         'rare',
       ),
+      at(['recurrent-laryngeal-nerve', 'olfactory-nerve', 'medulla-lateral'], 'exceptional'),
     ],
     tempo: { hyperacute: 0.05, acute: 0.11, subacute: 0.4, chronic: 0.44 },
     courses: { progressive: 2, improving: 0.1, 'relapsing-remitting': 0.1 },
@@ -524,6 +540,7 @@ export const cranialNerveCauses: readonly Cause[] = [
     produces: [
       at(['olfactory-nerve'], 'uncommon'),
       at(['cortex-frontal', 'optic-nerve', 'diffuse-encephalopathy'], 'rare'),
+      at(['optic-chiasm', 'frontal-gait-disorder', 'raised-intracranial-pressure'], 'exceptional'),
     ],
     tempo: tempos.subacuteOrChronic,
     courses: { progressive: 2, improving: 0.05 },
@@ -535,6 +552,8 @@ export const cranialNerveCauses: readonly Cause[] = [
       told('seizure', 4, 0.9),
       told(['visual-loss', 'transient-visual-loss'], 4, 0.8),
       told(['preceding-infection', 'preceding-respiratory-infection', 'head-injury'], 0.3, 1.2),
+      told('loss-of-smell', 2, 1),
+      told(['cognitive-change', 'bladder-disturbance'], 1.5, 1),
     ],
     signs: [
       shows(['cranial-nerves/anosmia'], 4, 0.3),

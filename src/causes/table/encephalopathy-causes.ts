@@ -1,5 +1,5 @@
 import { commonPractice, fromMemory, read, recalled } from '../../kernel/cite.ts';
-import { arterialCortex, brainstemParts, deepHemisphere } from './brain-sites.ts';
+import { arterialCortex, brainstemParts, deepHemisphere, opticRadiation } from './brain-sites.ts';
 import { at, atLeast, type Cause, inKind, mondo, reads, shows, tempos, told, under } from './cause.ts';
 
 const clouded = ['higher-function/confusion', 'higher-function/inattention', 'higher-function/drowsiness'] as const;
@@ -25,7 +25,22 @@ export const encephalopathyCauses: readonly Cause[] = [
     key: 'metabolic-encephalopathy',
     group: 'metabolic',
     label: 'Metabolic encephalopathy (sodium, glucose, calcium, urea, carbon dioxide, thyroid)',
-    produces: [at(['diffuse-encephalopathy'], 'very-common'), at(['hyperkinetic-syndrome'], 'rare')],
+    produces: [
+      at(['diffuse-encephalopathy'], 'very-common'),
+      at(['hyperkinetic-syndrome'], 'rare'),
+      inKind(['hemisphere'], 'exceptional'),
+      at(
+        [
+          'brainstem-diffuse',
+          'cerebellar-vermis',
+          'cerebellar-degeneration',
+          'akinetic-rigid-syndrome',
+          'action-tremor',
+          'frontal-gait-disorder',
+        ],
+        'exceptional',
+      ),
+    ],
     tempo: tempos.acuteOrSubacute,
     durationDays: { to: 120, outside: 0.3, source: fromMemory },
     history: [
@@ -97,6 +112,7 @@ export const encephalopathyCauses: readonly Cause[] = [
       atLeast('calcium', 3, 'mmol/L', 8, 0.9),
       atLeast('glucose-random', 25, 'mmol/L', 5, 0.9),
       under('sodium', 122, 'mmol/L', 2, 1),
+      atLeast('csf-white-cells', 5, '10*6/L', 0.15, 1.2),
     ],
     values: [
       reads('eeg', [
@@ -117,7 +133,7 @@ export const encephalopathyCauses: readonly Cause[] = [
     key: 'septic-encephalopathy',
     group: 'infective',
     label: 'Encephalopathy of infection outside the brain (delirium)',
-    produces: [at(['diffuse-encephalopathy'], 'very-common')],
+    produces: [at(['diffuse-encephalopathy'], 'very-common'), at(['brainstem-diffuse'], 'exceptional')],
     tempo: tempos.acute,
     durationDays: { to: 42, outside: 0.3, source: fromMemory },
     courses: { 'relapsing-remitting': 0.7 },
@@ -192,9 +208,14 @@ export const encephalopathyCauses: readonly Cause[] = [
       at(['diffuse-encephalopathy'], 'very-common'),
       at(['brainstem-diffuse'], 'uncommon'),
       at(['cerebellar-vermis', 'akinetic-rigid-syndrome'], 'rare'),
+      inKind(['hemisphere', 'cerebellum'], 'exceptional'),
+      at(
+        ['hyperkinetic-syndrome', 'upper-motor-neuron-system', ...opticRadiation, 'raised-intracranial-pressure'],
+        'rare',
+      ),
     ],
     // What accumulates takes weeks.
-    tempo: { hyperacute: 0.35, acute: 0.4, subacute: 0.2, chronic: 0.05 },
+    tempo: { hyperacute: 0.3, acute: 0.37, subacute: 0.21, chronic: 0.12 },
     durationDays: { to: 365, outside: 0.4, source: fromMemory },
     courses: { improving: 1.4 },
     history: [
@@ -284,7 +305,22 @@ export const encephalopathyCauses: readonly Cause[] = [
     group: 'metabolic',
     label: 'Hepatic encephalopathy',
     mondo: mondo('MONDO:0001711', 'hepatic encephalopathy'),
-    produces: [at(['diffuse-encephalopathy'], 'common'), at(['akinetic-rigid-syndrome'], 'rare')],
+    produces: [
+      at(['diffuse-encephalopathy'], 'common'),
+      at(['akinetic-rigid-syndrome'], 'rare'),
+      at(
+        [
+          'brainstem-diffuse',
+          'hyperkinetic-syndrome',
+          'cerebellar-degeneration',
+          'frontal-gait-disorder',
+          'corticobulbar-both-sides',
+          'raised-intracranial-pressure',
+          'action-tremor',
+        ],
+        'exceptional',
+      ),
+    ],
     tempo: tempos.acuteOrSubacute,
     courses: { 'relapsing-remitting': 2 },
     history: [
@@ -294,12 +330,14 @@ export const encephalopathyCauses: readonly Cause[] = [
       told('fluctuating-symptoms', 1.6, 0.95),
       told('fever', 0.7, 1),
       told('similar-attacks-before', 1.4, 1),
+      told(['bowel-disturbance', 'vomiting', 'sepsis', 'recent-surgery'], 1.3, 1),
     ],
     signs: [shows(['involuntary-movements/asterixis'], 6, 0.4)],
     quantities: [
       // A normal ammonia speaks against it.
       atLeast('ammonia', 60, 'umol/L', 5, 0.15, recalled('hepatic-encephalopathy-2014', 'ammonia')),
       under('albumin', 30, 'g/L', 2, 0.8),
+      atLeast('csf-white-cells', 5, '10*6/L', 0.15, 1.2),
     ],
     values: [
       reads('eeg', [
@@ -322,6 +360,8 @@ export const encephalopathyCauses: readonly Cause[] = [
       inKind(['multiple-sites'], 'uncommon'),
       at(['thalamus', 'cerebellar-hemisphere', 'cerebellar-degeneration', 'raised-intracranial-pressure'], 'rare'),
       at(['cochlear-nerve', 'oculomotor-nerve', 'bulbar-motor-nuclei', 'length-dependent-polyneuropathy'], 'rare'),
+      inKind(['brainstem', 'cerebellum'], 'exceptional'),
+      at(['cortex-temporal', 'striatum', 'optic-nerve'], 'exceptional'),
     ],
     // Days in drinkers, weeks where vomiting or hunger empties the stores.
     tempo: { hyperacute: 0.06, acute: 0.54, subacute: 0.35, chronic: 0.05 },
@@ -428,6 +468,8 @@ export const encephalopathyCauses: readonly Cause[] = [
       at([...arterialCortex, ...deepHemisphere, ...brainstemParts], 'rare'),
       at(['diffuse-encephalopathy'], 'uncommon'),
       at(['no-lesion', 'thalamus-and-capsule', 'corticobulbar-both-sides'], 'rare'),
+      inKind(['hemisphere'], 'exceptional'),
+      at(['brainstem-diffuse', 'hyperkinetic-syndrome'], 'exceptional'),
     ],
     tempo: tempos.sudden,
     courses: { improving: 2, progressive: 0.5 },
@@ -449,6 +491,7 @@ export const encephalopathyCauses: readonly Cause[] = [
         1,
       ),
       told('similar-attacks-before', 1.5, 1),
+      told(['altered-sweating', 'tremor', 'resolved-deficit'], 1.5, 1),
     ],
     signs: [shows(['autonomic/hyperhidrosis', 'autonomic/resting-tachycardia'], 2, 0.8), shows(clouded, 2, 0.6)],
     quantities: [under('glucose-random', 4, 'mmol/L', 60, 0.02, read('nice-ng128', 'exclude hypoglycaemia'))],
@@ -463,12 +506,19 @@ export const encephalopathyCauses: readonly Cause[] = [
       at(['diffuse-encephalopathy'], 'uncommon'),
       at(['cortex-occipital', 'cortex-parasagittal', 'striatum'], 'rare'),
       at(['cerebellar-degeneration', 'cortex-parietal', 'corticobulbar-both-sides', 'thalamus'], 'rare'),
+      inKind(['hemisphere'], 'exceptional'),
+      at(['cerebellar-vermis', 'brainstem-diffuse', 'action-tremor'], 'exceptional'),
     ],
     tempo: { hyperacute: 0.75, acute: 0.13, subacute: 0.1, chronic: 0.02 },
     courses: { progressive: 0.3, 'relapsing-remitting': 0.1 },
     history: [
       // At birth as well.
-      told(['cardiac-arrest', 'perinatal-injury'], 50, 0.05),
+      told(['cardiac-arrest', 'perinatal-injury'], 20, 1),
+      told(
+        ['cardiac-arrest', 'perinatal-injury', 'carbon-monoxide', 'opioid', 'electric-shock', 'critical-illness'],
+        2.5,
+        0.05,
+      ),
       told(['carbon-monoxide', 'opioid'], 2, 0.95),
       told('seizure', 1.5, 1),
     ],
@@ -492,6 +542,8 @@ export const encephalopathyCauses: readonly Cause[] = [
       at(['raised-intracranial-pressure', 'cortex-parietal', 'cortex-occipital', ...arterialCortex], 'uncommon'),
       at(['internal-capsule', 'cerebellar-hemisphere', 'medial-longitudinal-fasciculus', 'no-lesion'], 'uncommon'),
       inKind(['multiple-sites'], 'uncommon'),
+      inKind(['hemisphere', 'brainstem', 'cerebellum'], 'exceptional'),
+      at(['akinetic-rigid-syndrome', 'hyperkinetic-syndrome', 'frontal-gait-disorder', 'action-tremor'], 'exceptional'),
     ],
     tempo: tempos.sudden,
     courses: { progressive: 0.3, 'relapsing-remitting': 0.1, improving: 1.5 },
@@ -528,6 +580,8 @@ export const encephalopathyCauses: readonly Cause[] = [
         ],
         'rare',
       ),
+      inKind(['brainstem'], 'exceptional'),
+      at(['frontal-gait-disorder', 'upper-motor-neuron-system'], 'exceptional'),
     ],
     tempo: tempos.acute,
     courses: { 'relapsing-remitting': 0.1 },
@@ -537,6 +591,7 @@ export const encephalopathyCauses: readonly Cause[] = [
       told('vomiting', 1.5, 0.95),
       told('hypertension', 0.7, 1),
       told(['chronic-kidney-disease', 'cancer', 'pregnancy', 'carbamazepine', 'serotonergic-medicine'], 1.3, 1),
+      told(['dysphagia', 'slurred-speech', 'recent-surgery'], 1.2, 1),
     ],
     quantities: [under('sodium', 130, 'mmol/L', 5, 0.9, recalled('osmotic-demyelination-2014'))],
     values: [

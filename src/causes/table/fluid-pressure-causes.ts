@@ -1,5 +1,5 @@
 import { recalled } from '../../kernel/cite.ts';
-import { at, atLeast, type Cause, mondo, reads, shows, sided, told, under } from './cause.ts';
+import { at, atLeast, type Cause, inKind, mondo, reads, shows, sided, told, under } from './cause.ts';
 
 const anyHeadache = ['headache', 'new-headache', 'morning-headache', 'thunderclap-headache'];
 const stiffNeck = ['special-tests/neck-stiffness', 'special-tests/kernig', 'special-tests/brudzinski'];
@@ -18,13 +18,15 @@ export const fluidPressureCauses: readonly Cause[] = [
       at(['raised-intracranial-pressure', 'diffuse-encephalopathy', 'no-lesion'], 'uncommon'),
       at(['oculomotor-nerve'], 'uncommon'),
       at(['abducens-nerve', 'cortex-anterior-cerebral', 'retina', 'midbrain-dorsal'], 'rare'),
+      inKind(['hemisphere'], 'exceptional'),
+      at(['brainstem-diffuse'], 'exceptional'),
     ],
     tempo: { hyperacute: 0.96, acute: 0.03, subacute: 0.005, chronic: 0.005 },
     courses: { 'relapsing-remitting': 0.05, progressive: 0.6 },
     age: { from: 30, to: 90, outside: 0.3 },
     sex: { male: 0.8, female: 1.2 },
     history: [
-      told('thunderclap-headache', 25, 0.06),
+      told('thunderclap-headache', 25, 0.16),
       told(anyHeadache, 1.2, 0.1),
       told('loss-of-consciousness', 3, 0.85),
       told('heavy-exertion', 1.8, 0.95),
@@ -79,6 +81,7 @@ export const fluidPressureCauses: readonly Cause[] = [
       at(['raised-intracranial-pressure'], 'very-common'),
       at(['abducens-nerve'], 'uncommon'),
       at(['optic-nerve', 'no-lesion'], 'rare'),
+      at(['oculomotor-nerve', 'facial-nerve', 'cochlear-nerve', 'retina', 'olfactory-nerve'], 'exceptional'),
     ],
     tempo: { hyperacute: 0.01, acute: 0.09, subacute: 0.5, chronic: 0.4 },
     age: { from: 9, to: 50, outside: 0.15 },
@@ -96,6 +99,7 @@ export const fluidPressureCauses: readonly Cause[] = [
       told(['thrombophilia', 'pregnancy'], 0.4, 1),
       told(['neck-pain', 'back-pain', 'tinnitus', 'diplopia'], 1.3, 1),
       told(['lithium', 'corticosteroid'], 1.5, 1),
+      told(['hormonal-contraceptive', 'amenorrhoea-or-galactorrhoea', 'hypothyroidism'], 1.2, 1),
     ],
     signs: [
       shows(discSwelling, 2, 0.1),
@@ -146,6 +150,7 @@ export const fluidPressureCauses: readonly Cause[] = [
         ],
         'rare',
       ),
+      at(['corticobulbar-both-sides', 'optic-tract', 'cerebellar-degeneration'], 'exceptional'),
     ],
     tempo: { hyperacute: 0.15, acute: 0.3, subacute: 0.35, chronic: 0.2 },
     courses: { progressive: 1.8, improving: 0.2 },
@@ -210,6 +215,17 @@ export const fluidPressureCauses: readonly Cause[] = [
       at(['meningeal-irritation', 'no-lesion'], 'uncommon'),
       at(['abducens-nerve', 'cochlear-nerve'], 'rare'),
       at(['vestibular-nerve', 'oculomotor-nerve', 'diffuse-encephalopathy', 'raised-intracranial-pressure'], 'rare'),
+      at(
+        [
+          'cortex-frontal',
+          'trochlear-nerve',
+          'brainstem-diffuse',
+          'facial-nerve',
+          'cerebellar-degeneration',
+          'frontal-gait-disorder',
+        ],
+        'exceptional',
+      ),
     ],
     tempo: { hyperacute: 0.15, acute: 0.65, subacute: 0.17, chronic: 0.03 },
     courses: { progressive: 0.4 },
@@ -223,6 +239,8 @@ export const fluidPressureCauses: readonly Cause[] = [
       told('thunderclap-headache', 0.4, 1.02),
       told(['neck-pain', 'hearing-loss', 'tinnitus', 'vomiting'], 1.5, 1),
       told('recent-surgery', 1.2, 1),
+      told(['heavy-exertion', 'trauma', 'neck-trauma'], 1.6, 1),
+      told(['photophobia', 'vertigo', 'diplopia'], 1.2, 1),
     ],
     signs: [shows(['autonomic/fever'], 0.1, 1.1), shows(discSwelling, 0.03, 1.1)],
     quantities: [under('csf-opening-pressure', 6, 'cm[H2O]', 20, 0.2, recalled('ichd-3', 'low pressure'))],

@@ -26,7 +26,7 @@ export const hyperkineticCauses: readonly Cause[] = [
     ],
     tempo: tempos.lifelong,
     courses: { progressive: 1.6, improving: 0.05, 'relapsing-remitting': 0.1 },
-    age: { from: 20, to: 65, outside: 0.3 },
+    age: { from: 15, to: 75, outside: 0.35 },
     history: [
       told(['family/chorea', 'family/similar-disorder'], 8, 0.2),
       // Chorea that runs in a family is this disease in nine of ten.
@@ -74,9 +74,10 @@ export const hyperkineticCauses: readonly Cause[] = [
       at(['akinetic-rigid-syndrome', 'cerebellar-degeneration'], 'rare'),
       at(['diffuse-encephalopathy'], 'rare'),
       at(['cerebellar-hemisphere', 'frontal-gait-disorder', 'upper-motor-neuron-system'], 'rare'),
+      at(['brainstem-diffuse', 'cerebellar-vermis', 'bulbar-motor-nuclei', 'cortex-frontal'], 'exceptional'),
     ],
     tempo: { hyperacute: 0.01, acute: 0.04, subacute: 0.35, chronic: 0.6 },
-    age: { from: 6, to: 40, outside: 0.08 },
+    age: { from: 5, to: 50, outside: 0.12 },
     history: [
       told('chronic-liver-disease', 6, 0.7),
       told(['family/similar-disorder', 'family/tremor'], 1.5, 0.9),
@@ -84,6 +85,7 @@ export const hyperkineticCauses: readonly Cause[] = [
       told(['dysphagia', 'clumsiness', 'joint-pain'], 1.3, 1),
       told(['family/consanguinity', 'amenorrhoea-or-galactorrhoea'], 1.6, 1),
       told(['antipsychotic', 'metoclopramide'], 0.7, 1),
+      told(['tremor', 'fatigue', 'dark-urine', 'abdominal-pain'], 1.2, 1),
     ],
     signs: [
       shows(['inspection/kayser-fleischer-ring'], 60, 0.1),
@@ -93,6 +95,8 @@ export const hyperkineticCauses: readonly Cause[] = [
     sides: [sided(movementsInExcess, { one: 0.8, both: 1.1 })],
     quantities: [
       under('caeruloplasmin', 0.2, 'g/L', 12, 0.1, recalled('adams-victor', 'caeruloplasmin under 0.2 g/L')),
+      under('copper', 11, 'umol/L', 3, 0.6),
+      atLeast('alt', 60, 'U/L', 1.6, 0.9),
     ],
     source: recalled('adams-victor', 'Wilson disease'),
   },
@@ -103,7 +107,7 @@ export const hyperkineticCauses: readonly Cause[] = [
     mondo: mondo('MONDO:0017648', 'Sydenham chorea'),
     produces: [at(['striatum', 'subthalamic-nucleus'], 'uncommon'), at([hyperkinetic], 'uncommon')],
     tempo: { hyperacute: 0.02, acute: 0.3, subacute: 0.53, chronic: 0.15 },
-    age: { from: 5, to: 16, outside: 0.03 },
+    age: { from: 4, to: 20, outside: 0.06 },
     sex: { male: 0.6, female: 1.4 },
     history: [
       told(['preceding-infection', 'preceding-respiratory-infection'], 4, 0.5),
@@ -166,9 +170,13 @@ export const hyperkineticCauses: readonly Cause[] = [
     key: 'hyperglycaemic-hemichorea',
     group: 'metabolic',
     label: 'Hemichorea of hyperglycaemia',
-    produces: [at(['subthalamic-nucleus', 'striatum'], 'common'), at([hyperkinetic], 'uncommon')],
+    produces: [
+      at(['subthalamic-nucleus', 'striatum'], 'common'),
+      at([hyperkinetic], 'uncommon'),
+      at(['thalamus'], 'exceptional'),
+    ],
     tempo: { hyperacute: 0.3, acute: 0.5, subacute: 0.18, chronic: 0.02 },
-    age: { from: 45, to: 100, outside: 0.15 },
+    age: { from: 35, to: 100, outside: 0.2 },
     sex: { male: 0.7, female: 1.3 },
     history: [
       // A sixth learn of the diabetes by it (Oh 2002, recalled).
@@ -213,6 +221,7 @@ export const hyperkineticCauses: readonly Cause[] = [
       told('thrombophilia', 6, 1),
       told(['pregnancy', 'hormonal-contraceptive'], 1.6, 1),
       told('behaviour-change', 1.3, 1),
+      told(['migraine', 'rash'], 1.3, 1),
     ],
     signs: [shows(chorea, 3, 0.1), shows(['inspection/livedo-reticularis'], 5, 0.95)],
     values: [
@@ -308,7 +317,7 @@ export const hyperkineticCauses: readonly Cause[] = [
     produces: [at([hyperkinetic], 'uncommon'), at(['akinetic-rigid-syndrome', 'action-tremor', 'striatum'], 'rare')],
     tempo: tempos.lifelong,
     courses: { static: 1.3, progressive: 1.1, improving: 0.3 },
-    age: { from: 4, to: 26, outside: 0.1 },
+    age: { from: 3, to: 32, outside: 0.12 },
     history: [
       told('family/similar-disorder', 8, 0.4),
       told('better-with-alcohol', 2, 1),
@@ -347,6 +356,7 @@ export const hyperkineticCauses: readonly Cause[] = [
       at(['spinal-cord-lateral', 'upper-motor-neuron-system'], 'rare'),
       at(['axial-myopathy'], 'rare'),
       at(['spinal-cord-transverse', 'no-lesion', 'brainstem-diffuse'], 'rare'),
+      at(['frontal-gait-disorder', 'cerebellar-degeneration'], 'exceptional'),
     ],
     tempo: { hyperacute: 0.01, acute: 0.09, subacute: 0.4, chronic: 0.5 },
     age: { from: 25, to: 70, outside: 0.3 },
@@ -375,6 +385,7 @@ export const hyperkineticCauses: readonly Cause[] = [
     produces: [
       at(['akinetic-rigid-syndrome', hyperkinetic, 'axial-myopathy', 'meningeal-irritation'], 'rare'),
       at(['facial-nerve', 'bulbar-motor-nuclei'], 'rare'),
+      at(['trigeminal-nerve'], 'exceptional'),
     ],
     tempo: { hyperacute: 0.03, acute: 0.85, subacute: 0.11, chronic: 0.01 },
     history: [
@@ -409,7 +420,11 @@ export const hyperkineticCauses: readonly Cause[] = [
     key: 'antipsychotic-malignant-syndrome',
     group: 'toxic',
     label: 'Neuroleptic malignant syndrome',
-    produces: [at(['akinetic-rigid-syndrome'], 'rare'), at(['diffuse-encephalopathy'], 'rare')],
+    produces: [
+      at(['akinetic-rigid-syndrome'], 'rare'),
+      at(['diffuse-encephalopathy'], 'rare'),
+      at(['hyperkinetic-syndrome', 'brainstem-diffuse'], 'exceptional'),
+    ],
     tempo: { hyperacute: 0.1, acute: 0.75, subacute: 0.14, chronic: 0.01 },
     history: [
       told([...dopamineBlockers, 'levodopa'], 25, 0.02),
@@ -432,7 +447,11 @@ export const hyperkineticCauses: readonly Cause[] = [
     key: 'serotonin-syndrome',
     group: 'toxic',
     label: 'Serotonin syndrome',
-    produces: [at(['diffuse-encephalopathy'], 'rare'), at([hyperkinetic, 'akinetic-rigid-syndrome'], 'rare')],
+    produces: [
+      at(['diffuse-encephalopathy'], 'rare'),
+      at([hyperkinetic, 'akinetic-rigid-syndrome'], 'rare'),
+      at(['upper-motor-neuron-system', 'spinal-cord-lateral'], 'exceptional'),
+    ],
     tempo: { hyperacute: 0.5, acute: 0.45, subacute: 0.04, chronic: 0.01 },
     history: [
       told(['serotonergic-medicine', 'linezolid', 'opioid', 'lithium', 'cocaine-or-stimulants'], 20, 0.03),

@@ -26,6 +26,7 @@ export const meningealAndPressureCauses: readonly Cause[] = [
       at(['basal-meningeal-process', 'diffuse-encephalopathy', 'raised-intracranial-pressure'], 'uncommon'),
       at(['cochlear-nerve'], 'rare'),
       at(['vestibular-nerve', 'abducens-nerve', 'facial-nerve', 'no-lesion', 'brainstem-diffuse'], 'rare'),
+      inKind(['hemisphere'], 'exceptional'),
     ],
     tempo: { hyperacute: 0.4, acute: 0.55, subacute: 0.04, chronic: 0.01 },
     courses: { progressive: 2, 'relapsing-remitting': 0.05, improving: 0.1, static: 0.2 },
@@ -54,6 +55,13 @@ export const meningealAndPressureCauses: readonly Cause[] = [
       ),
       told(['seizure', 'hearing-loss'], 1.3, 1),
       told(['preceding-respiratory-infection', 'muscle-pain'], 1.2, 1),
+      told(
+        ['hiv-infection', 'corticosteroid', 'tnf-inhibitor', 'chronic-kidney-disease', 'cancer', 'pregnancy'],
+        1.4,
+        1,
+      ),
+      told('ear-pain', 1.6, 1),
+      told('joint-pain', 1.2, 1),
     ],
     signs: [
       fever,
@@ -101,6 +109,7 @@ export const meningealAndPressureCauses: readonly Cause[] = [
       told('oral-or-genital-ulcers', 3, 1),
       told('similar-attacks-before', 1.3, 1),
       told(['cancer', 'immunosuppression', 'alcohol-excess'], 0.6, 1),
+      told(['muscle-pain', 'fatigue', 'tick-bite', 'unprotected-sex'], 1.3, 1),
     ],
     signs: [
       shows(['autonomic/fever'], 2.5, 0.7),
@@ -144,6 +153,11 @@ export const meningealAndPressureCauses: readonly Cause[] = [
       ),
       at(['oculomotor-nerve', 'optic-nerve', 'jugular-foramen', 'vagus-nerve', 'brainstem-diffuse'], 'rare'),
       inKind(['cord', 'cauda-equina'], 'rare'),
+      inKind(['hemisphere', 'brainstem', 'cerebellum'], 'exceptional'),
+      at(
+        ['cochlear-nerve', 'facial-nerve', 'hypoglossal-nerve', 'hyperkinetic-syndrome', 'frontal-gait-disorder'],
+        'rare',
+      ),
     ],
     tempo: { hyperacute: 0.01, acute: 0.24, subacute: 0.6, chronic: 0.15 },
     courses: { progressive: 2, improving: 0.15, 'relapsing-remitting': 0.1, static: 0.3 },
@@ -174,6 +188,7 @@ export const meningealAndPressureCauses: readonly Cause[] = [
         1,
         0.12,
       ),
+      told(['chronic-liver-disease', 'injecting-drug-use', 'corticosteroid', 'methotrexate'], 1.5, 1),
     ],
     signs: [
       fever,
@@ -216,6 +231,8 @@ export const meningealAndPressureCauses: readonly Cause[] = [
       at(['diffuse-encephalopathy', 'abducens-nerve', 'optic-nerve'], 'rare'),
       at(['cochlear-nerve', 'frontal-gait-disorder', 'brainstem-diffuse', 'oculomotor-nerve'], 'rare'),
       inKind(['multiple-sites'], 'rare'),
+      inKind(['hemisphere', 'cerebellum', 'brainstem'], 'exceptional'),
+      at(['optic-chiasm', 'facial-nerve', 'cauda-equina', 'hyperkinetic-syndrome'], 'exceptional'),
     ],
     tempo: tempos.subacute,
     courses: { progressive: 1.6, improving: 0.2 },
@@ -244,6 +261,7 @@ export const meningealAndPressureCauses: readonly Cause[] = [
         0.12,
       ),
       told(['tnf-inhibitor', 'methotrexate'], 1.8, 1),
+      told(['night-sweats', 'weight-loss', 'injecting-drug-use', 'cancer', 'natalizumab'], 1.3, 1),
     ],
     signs: [
       shows(['autonomic/fever'], 2, 0.6),
@@ -292,6 +310,8 @@ export const meningealAndPressureCauses: readonly Cause[] = [
         'rare',
       ),
       inKind(['hemisphere', 'cerebellum'], 'rare'),
+      inKind(['brainstem'], 'exceptional'),
+      at(['olfactory-nerve', 'frontal-gait-disorder', 'optic-tract'], 'exceptional'),
     ],
     // A nerve of the head, the facial above all, often fails within days.
     tempo: { hyperacute: 0.02, acute: 0.25, subacute: 0.48, chronic: 0.25 },
@@ -304,6 +324,7 @@ export const meningealAndPressureCauses: readonly Cause[] = [
       told('fever', 1, 1),
       told('interstitial-lung-disease', 4, 1),
       told(['amenorrhoea-or-galactorrhoea', 'face-or-neck-lump', 'chronic-cough'], 1.8, 1),
+      told(['visual-loss', 'hearing-loss', 'seizure', 'optic-neuritis'], 1.2, 1),
     ],
     signs: [
       shows(['cranial-nerves/facial-weakness'], 2, 0.8),
@@ -346,6 +367,11 @@ export const meningealAndPressureCauses: readonly Cause[] = [
       at(['abducens-nerve', 'retina', 'optic-chiasm', 'hyperkinetic-syndrome'], 'rare'),
       at(['internal-capsule', 'thalamus', 'pons-ventral', 'brainstem-diffuse', 'medulla-lateral'], 'rare'),
       at(['cortex-temporal', 'cortex-frontal', 'akinetic-rigid-syndrome', 'corticobulbar-both-sides'], 'rare'),
+      inKind(['hemisphere', 'brainstem', 'cauda-equina'], 'exceptional'),
+      at(
+        ['oculosympathetic-chain', 'hypoglossal-nerve', 'vagus-nerve', 'optic-tract', 'olfactory-nerve', 'no-lesion'],
+        'rare',
+      ),
     ],
     // Early meningitis takes nerves of the head, and vessels, within days.
     tempo: { hyperacute: 0.05, acute: 0.15, subacute: 0.37, chronic: 0.43 },
@@ -356,6 +382,7 @@ export const meningealAndPressureCauses: readonly Cause[] = [
       told(['hearing-loss', 'visual-loss', 'tinnitus'], 1.5, 1),
       told(['injecting-drug-use', 'cocaine-or-stimulants'], 1.4, 1),
       told('seizure', 1.3, 1),
+      told(['psychiatric-disorder', 'dementia', 'stroke', 'leg-pain', 'neuropathic-pain'], 1.4, 1),
     ],
     signs: [shows(['cranial-nerves/light-near-dissociation', 'cranial-nerves/small-pupil'], 3, 0.9)],
     quantities: [
@@ -387,6 +414,11 @@ export const meningealAndPressureCauses: readonly Cause[] = [
         'rare',
       ),
       inKind(['cord'], 'rare'),
+      inKind(['hemisphere'], 'exceptional'),
+      at(
+        ['trochlear-nerve', 'optic-chiasm', 'vestibular-nerve', 'spinal-accessory-nerve', 'cerebellopontine-angle'],
+        'exceptional',
+      ),
     ],
     tempo: tempos.subacuteOrChronic,
     courses: { 'relapsing-remitting': 1.4 },
@@ -398,6 +430,7 @@ export const meningealAndPressureCauses: readonly Cause[] = [
       told('fever', 0.6, 1.05),
       told(['sarcoidosis', 'asthma', 'red-eye'], 1.5, 1),
       told('seizure', 1.2, 1),
+      told(['visual-loss', 'diplopia', 'weight-loss', 'joint-pain'], 1.3, 1),
     ],
     signs: [shows(stiffNeck, 0.3, 1.1)],
     quantities: [atLeast('crp', 10, 'mg/L', 1.6, 0.6)],

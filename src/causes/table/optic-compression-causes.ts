@@ -67,6 +67,7 @@ export const opticCompressionCauses: readonly Cause[] = [
       at(['cavernous-sinus', 'optic-nerve'], 'uncommon'),
       at(['oculomotor-nerve'], 'rare'),
       at(['abducens-nerve', 'raised-intracranial-pressure', 'no-lesion', 'cortex-temporal'], 'rare'),
+      at(['orbital-apex'], 'exceptional'),
     ],
     tempo: tempos.chronic,
     courses: { progressive: 2, improving: 0.1, 'relapsing-remitting': 0.1 },
@@ -98,6 +99,7 @@ export const opticCompressionCauses: readonly Cause[] = [
       at(['meningeal-irritation', 'raised-intracranial-pressure'], 'rare'),
       at(['oculomotor-nerve'], 'uncommon'),
       at(['diffuse-encephalopathy'], 'rare'),
+      at(['optic-tract', 'trochlear-nerve', 'brainstem-diffuse', 'basal-meningeal-process'], 'exceptional'),
     ],
     tempo: { hyperacute: 0.7, acute: 0.28, subacute: 0.01, chronic: 0.01 },
     courses: { progressive: 1.2, 'relapsing-remitting': 0.05 },
@@ -150,6 +152,7 @@ export const opticCompressionCauses: readonly Cause[] = [
     produces: [
       at(['optic-chiasm', 'optic-tract'], 'common'),
       at(['optic-nerve', 'raised-intracranial-pressure'], 'uncommon'),
+      at(['diffuse-encephalopathy', 'oculomotor-nerve', 'cortex-frontal', 'frontal-gait-disorder'], 'exceptional'),
     ],
     tempo: { hyperacute: 0.02, acute: 0.08, subacute: 0.25, chronic: 0.65 },
     courses: { progressive: 2, improving: 0.1, 'relapsing-remitting': 0.1 },

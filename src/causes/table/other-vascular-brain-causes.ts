@@ -19,11 +19,13 @@ export const otherVascularBrainCauses: readonly Cause[] = [
       at([...cortex, 'thalamus', 'diffuse-encephalopathy'], 'uncommon'),
       at(['thalamus-and-capsule', 'internal-capsule', 'cerebellar-hemisphere', 'cavernous-sinus'], 'rare'),
       at(['optic-radiation-temporal', 'optic-radiation-parietal', 'optic-nerve'], 'rare'),
+      inKind(['hemisphere', 'cerebellum', 'multiple-sites'], 'exceptional'),
+      at(['brainstem-diffuse', 'jugular-foramen', 'oculomotor-nerve'], 'rare'),
     ],
     // Within two days in 37 %, within a month in 56 % (Ferro 2004, recalled).
     tempo: { hyperacute: 0.08, acute: 0.42, subacute: 0.42, chronic: 0.08 },
     courses: { progressive: 1.3 },
-    age: { from: 15, to: 60, outside: 0.3 },
+    age: { from: 12, to: 70, outside: 0.35 },
     // Three women to one man.
     sex: { male: 0.5, female: 1.5 },
     history: [
@@ -54,6 +56,8 @@ export const otherVascularBrainCauses: readonly Cause[] = [
       told('pulsatile-tinnitus', 2, 1),
       told(['atrial-fibrillation', 'ischaemic-heart-disease'], 0.6, 1),
       told('recent-vaccination', 1.5, 1),
+      told(['vomiting', 'visual-loss', 'transient-visual-loss', 'diplopia'], 1.3, 1),
+      told(['corticosteroid', 'retinoid', 'malabsorption', 'chronic-kidney-disease'], 1.3, 1),
     ],
     signs: [
       shows(['cranial-nerves/optic-disc-swelling'], 6, 0.7),
@@ -70,6 +74,7 @@ export const otherVascularBrainCauses: readonly Cause[] = [
       reads('ct-head', [['haemorrhage', 2]]),
       reads('antiphospholipid-antibody', [['positive', 3]]),
     ],
+    quantities: [atLeast('csf-opening-pressure', 25, 'cm[H2O]', 2, 0.6)],
     source: read('venous-thrombosis-2012', 'abstract: 3 to 1 female, contraceptives and puerperium'),
   },
   {
@@ -127,6 +132,7 @@ export const otherVascularBrainCauses: readonly Cause[] = [
         'rare',
       ),
       inKind(['cord', 'cerebellum'], 'rare'),
+      at(['optic-nerve', 'oculomotor-nerve', 'abducens-nerve', 'facial-nerve', 'hyperkinetic-syndrome'], 'exceptional'),
     ],
     tempo: tempos.subacute,
     courses: { progressive: 1.5, 'relapsing-remitting': 1.5 },
@@ -154,6 +160,7 @@ export const otherVascularBrainCauses: readonly Cause[] = [
         1,
         0.15,
       ),
+      told(['weight-loss', 'fever', 'night-sweats', 'joint-pain', 'rash'], 1.3, 1),
     ],
     quantities: [atLeast('csf-white-cells', 10, '10*6/L', 4, 0.4, recalled('cns-vasculitis-2011'))],
     values: [
@@ -177,9 +184,10 @@ export const otherVascularBrainCauses: readonly Cause[] = [
       at(['internal-capsule', 'thalamus', 'thalamus-and-capsule', 'pons-ventral'], 'rare'),
       at(['corticobulbar-both-sides', 'diffuse-encephalopathy', 'frontal-gait-disorder'], 'rare'),
       at(['cortex-middle-cerebral', 'akinetic-rigid-syndrome', 'no-lesion', 'brainstem-diffuse'], 'rare'),
+      inKind(['hemisphere', 'brainstem'], 'exceptional'),
     ],
     tempo: tempos.steps,
-    age: { from: 25, to: 65, outside: 0.2 },
+    age: { from: 25, to: 75, outside: 0.2 },
     history: [
       told('migraine', 3, 0.7),
       told(['stroke', 'transient-ischaemic-attack'], 3, 0.7),
@@ -210,6 +218,8 @@ export const otherVascularBrainCauses: readonly Cause[] = [
       at([...cortex, 'internal-capsule'], 'rare'),
       at(['no-lesion'], 'uncommon'),
       at(['meningeal-irritation', 'optic-radiation-parietal', 'cortex-occipital'], 'rare'),
+      inKind(['hemisphere', 'cerebellum'], 'exceptional'),
+      at(['optic-radiation-temporal', 'retina'], 'exceptional'),
     ],
     tempo: tempos.suddenOrAcute,
     age: { from: 20, to: 60, outside: 0.3 },
@@ -257,6 +267,8 @@ export const otherVascularBrainCauses: readonly Cause[] = [
         'rare',
       ),
       at(['cortex-frontal', 'cortex-temporal'], 'rare'),
+      inKind(['hemisphere', 'cerebellum', 'cord'], 'exceptional'),
+      at(['no-lesion'], 'exceptional'),
     ],
     tempo: tempos.suddenOrAcute,
     courses: { improving: 1.5, 'relapsing-remitting': 0.2 },
@@ -297,6 +309,7 @@ export const otherVascularBrainCauses: readonly Cause[] = [
         1,
         0.15,
       ),
+      told(['vincristine', 'oxaliplatin', 'carboplatin', 'cryoglobulinaemia', 'rheumatoid-arthritis'], 1.5, 1),
     ],
     quantities: [atLeast('systolic-pressure-supine', 160, 'mm[Hg]', 4, 0.5, fromMemory)],
     signs: [
@@ -321,6 +334,8 @@ export const otherVascularBrainCauses: readonly Cause[] = [
       at(['diffuse-encephalopathy', 'raised-intracranial-pressure'], 'uncommon'),
       at(['cortex-occipital'], 'rare'),
       at(['brainstem-diffuse', 'retina', 'optic-nerve', 'cortex-posterior-cerebral'], 'rare'),
+      inKind(['hemisphere', 'cerebellum'], 'exceptional'),
+      at(['optic-chiasm', 'facial-nerve', 'no-lesion', ...opticRadiation], 'exceptional'),
     ],
     tempo: tempos.acute,
     history: [
@@ -334,6 +349,7 @@ export const otherVascularBrainCauses: readonly Cause[] = [
       told(['seizure', 'ongoing-seizure'], 1.6, 1),
       told(['cocaine-or-stimulants', 'lupus', 'vasculitis'], 1.6, 1),
       told(['seizure', 'visual-loss', 'cognitive-change', 'behaviour-change', 'vomiting', ...anyHeadache], 1, 0.15),
+      told(['cognitive-change', 'behaviour-change', 'breathlessness'], 1.2, 1),
     ],
     signs: [shows(['cranial-nerves/optic-disc-swelling'], 6, 0.6)],
     // Above about 180/120 mmHg with damage of an organ it is an emergency.

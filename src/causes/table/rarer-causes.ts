@@ -143,6 +143,7 @@ export const rarerCauses: readonly Cause[] = [
       at(['cerebellar-degeneration', 'cerebellar-vermis', 'cochlear-nerve'], 'uncommon'),
       at(['vestibular-nerve', 'olfactory-nerve', 'spinal-cord-lateral', 'spinal-cord-transverse'], 'rare'),
       inKind(['multiple-sites'], 'rare'),
+      at(['cerebellopontine-angle', 'upper-motor-neuron-system'], 'exceptional'),
     ],
     tempo: tempos.lifelong,
     courses: { progressive: 1.5 },
@@ -260,6 +261,7 @@ export const rarerCauses: readonly Cause[] = [
     produces: [
       at(['cerebellar-vermis', 'cerebellar-degeneration', 'brainstem-diffuse'], 'uncommon'),
       at(['cerebellar-hemisphere', 'hyperkinetic-syndrome', 'diffuse-encephalopathy', 'flocculonodular-lobe'], 'rare'),
+      at(['action-tremor'], 'exceptional'),
     ],
     tempo: { hyperacute: 0.02, acute: 0.38, subacute: 0.52, chronic: 0.08 },
     // Toddlers with a neuroblastoma or after an infection; grown people are fewer.
@@ -287,6 +289,7 @@ export const rarerCauses: readonly Cause[] = [
       inKind(['cord'], 'rare'),
       at(['oculomotor-nerve', 'optic-chiasm', 'cerebellopontine-angle'], 'rare'),
       inKind(['multiple-sites'], 'rare'),
+      at(['abducens-nerve', 'facial-nerve', 'optic-nerve'], 'exceptional'),
     ],
     tempo: tempos.subacuteOrChronic,
     courses: { progressive: 1.4 },
@@ -305,6 +308,7 @@ export const rarerCauses: readonly Cause[] = [
     produces: [
       at(['akinetic-rigid-syndrome', 'frontal-gait-disorder'], 'uncommon'),
       at(['striatum', 'hyperkinetic-syndrome', 'corticobulbar-both-sides'], 'rare'),
+      at(['diffuse-encephalopathy', 'cerebellar-degeneration'], 'exceptional'),
     ],
     tempo: tempos.subacute,
     courses: { progressive: 1.1 },
@@ -361,6 +365,7 @@ export const rarerCauses: readonly Cause[] = [
       at(['diffuse-encephalopathy', 'meningeal-irritation'], 'uncommon'),
       at(['basal-meningeal-process', 'brainstem-diffuse', 'raised-intracranial-pressure'], 'rare'),
       at(['abducens-nerve', 'facial-nerve', 'cochlear-nerve', 'cerebellar-vermis'], 'rare'),
+      at(['cerebellar-degeneration', 'hyperkinetic-syndrome'], 'exceptional'),
     ],
     // A week of fever comes before the head.
     tempo: { hyperacute: 0.02, acute: 0.6, subacute: 0.36, chronic: 0.02 },
@@ -391,6 +396,7 @@ export const rarerCauses: readonly Cause[] = [
     produces: [
       at(['bulbar-motor-nuclei', 'brainstem-diffuse', 'corticobulbar-both-sides'], 'rare'),
       at(['spinal-cord-lateral', 'upper-motor-neuron-system', 'cerebellar-degeneration'], 'rare'),
+      at(['cerebellar-vermis', 'medulla-half'], 'exceptional'),
     ],
     tempo: tempos.lifelong,
     courses: { progressive: 1.5, improving: 0.05, 'relapsing-remitting': 0.2 },
@@ -445,6 +451,7 @@ export const rarerCauses: readonly Cause[] = [
       at(['trochlear-nerve'], 'uncommon'),
       at(['oculomotor-nerve'], 'rare'),
       at(['cavernous-sinus'], 'rare'),
+      at(['pons-tegmentum'], 'exceptional'),
     ],
     tempo: tempos.acute,
     courses: { progressive: 0.3, improving: 1.8 },
@@ -529,6 +536,7 @@ export const rarerCauses: readonly Cause[] = [
       ),
       at(['cortex-hand-area', 'cortex-parasagittal', 'cortex-frontal'], 'rare'),
       at(['no-lesion', 'hyperkinetic-syndrome', 'striatum', 'cortex-parietal'], 'rare'),
+      inKind(['hemisphere'], 'exceptional'),
     ],
     tempo: tempos.suddenOrAcute,
     courses: { 'relapsing-remitting': 3 },

@@ -1,5 +1,5 @@
 import { read, recalled } from '../../kernel/cite.ts';
-import { anyHeadache, cortex } from './brain-sites.ts';
+import { anyHeadache, cortex, opticRadiation } from './brain-sites.ts';
 import { at, atLeast, type Cause, inKind, mondo, reads, shows, tempos, told } from './cause.ts';
 
 const clouded = ['higher-function/confusion', 'higher-function/inattention', 'higher-function/drowsiness'] as const;
@@ -10,7 +10,11 @@ export const seizureAndAttackCauses: readonly Cause[] = [
     key: 'non-convulsive-status',
     group: 'paroxysmal',
     label: 'Non-convulsive status epilepticus',
-    produces: [at(['diffuse-encephalopathy', ...cortex], 'uncommon')],
+    produces: [
+      at(['diffuse-encephalopathy', ...cortex], 'uncommon'),
+      inKind(['hemisphere'], 'exceptional'),
+      at(['no-lesion', ...opticRadiation], 'exceptional'),
+    ],
     tempo: tempos.suddenOrAcute,
     courses: { fluctuating: 2, 'relapsing-remitting': 1.6 },
     history: [
@@ -50,11 +54,13 @@ export const seizureAndAttackCauses: readonly Cause[] = [
       at(['frontal-gait-disorder', 'corticobulbar-both-sides', 'striatum', 'thalamus', 'cortex-hand-area'], 'rare'),
       at(['cerebellar-hemisphere', 'optic-radiation-parietal', 'cortex-middle-cerebral-lower'], 'rare'),
       at(['cortex-middle-cerebral', 'upper-motor-neuron-system', 'brainstem-diffuse'], 'rare'),
+      inKind(['hemisphere'], 'exceptional'),
+      at(['optic-radiation-temporal', 'midbrain-dorsal'], 'exceptional'),
     ],
     tempo: tempos.subacute,
     durationDays: { to: 730, outside: 0.1, source: read('cjd-tests-table', 'criteria: under 2 years') },
     courses: { progressive: 2, improving: 0.02, 'relapsing-remitting': 0.02 },
-    age: { from: 45, to: 85, outside: 0.1 },
+    age: { from: 45, to: 85, outside: 0.2 },
     history: [
       told('cognitive-change', 4, 0.2),
       told(['unsteadiness', 'difficulty-walking'], 1.8, 0.8),
@@ -64,6 +70,7 @@ export const seizureAndAttackCauses: readonly Cause[] = [
       told(['family/dementia', 'family/similar-disorder'], 1.3, 0.95),
       told('fever', 0.2, 1.1),
       told(['alcohol-excess', 'cancer'], 0.7, 1),
+      told(['twitching', 'speech-difficulty', 'vertigo', 'diplopia'], 1.3, 1),
     ],
     signs: [
       shows(['involuntary-movements/myoclonus', 'involuntary-movements/exaggerated-startle'], 8, 0.4),
@@ -120,6 +127,7 @@ export const seizureAndAttackCauses: readonly Cause[] = [
       at(['no-lesion'], 'common'),
       at(['cortex-temporal', 'cortex-frontal'], 'uncommon'),
       at(['cortex-occipital', 'cortex-parietal', 'diffuse-encephalopathy'], 'rare'),
+      inKind(['hemisphere'], 'exceptional'),
     ],
     tempo: tempos.sudden,
     courses: { 'relapsing-remitting': 4, progressive: 0.2, improving: 1.3 },
@@ -150,6 +158,7 @@ export const seizureAndAttackCauses: readonly Cause[] = [
     produces: [
       at([...cortex, 'internal-capsule'], 'uncommon'),
       at(['diffuse-encephalopathy', 'thalamus-and-capsule'], 'rare'),
+      inKind(['hemisphere'], 'exceptional'),
     ],
     tempo: tempos.sudden,
     durationDays: { to: 3, outside: 0.2, source: recalled('rolak-1992', 'minutes to 36 hours') },
@@ -185,6 +194,8 @@ export const seizureAndAttackCauses: readonly Cause[] = [
       at(['no-lesion'], 'common'),
       at([...cortex], 'uncommon'),
       at(['internal-capsule', 'brainstem-diffuse', 'optic-radiation-temporal', 'optic-radiation-parietal'], 'rare'),
+      inKind(['hemisphere', 'brainstem'], 'exceptional'),
+      at(['vestibular-nerve', 'cerebellar-vermis', 'diffuse-encephalopathy'], 'exceptional'),
     ],
     tempo: tempos.sudden,
     courses: { improving: 3, progressive: 0.1, static: 0.2, 'relapsing-remitting': 2 },
@@ -235,6 +246,7 @@ export const seizureAndAttackCauses: readonly Cause[] = [
       at(['vestibular-nerve'], 'common'),
       at(['no-lesion'], 'common'),
       at(['vestibular-nerve', 'flocculonodular-lobe'], 'uncommon'),
+      at(['cerebellar-vermis'], 'exceptional'),
     ],
     tempo: tempos.suddenOrAcute,
     courses: { 'relapsing-remitting': 4, improving: 1.5, progressive: 0.2, static: 0.4 },
@@ -258,7 +270,11 @@ export const seizureAndAttackCauses: readonly Cause[] = [
     key: 'transient-global-amnesia',
     group: 'paroxysmal',
     label: 'Transient global amnesia',
-    produces: [at(['no-lesion'], 'common'), at(['cortex-temporal', 'diffuse-encephalopathy'], 'uncommon')],
+    produces: [
+      at(['no-lesion'], 'common'),
+      at(['cortex-temporal', 'diffuse-encephalopathy'], 'uncommon'),
+      at(['thalamus'], 'exceptional'),
+    ],
     tempo: tempos.sudden,
     durationDays: { to: 2, outside: 0.1, source: recalled('transient-amnesia-1990', 'within 24 hours') },
     courses: { improving: 3, progressive: 0.05, 'relapsing-remitting': 0.2 },

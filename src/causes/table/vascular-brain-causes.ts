@@ -54,6 +54,7 @@ export const vascularBrainCauses: readonly Cause[] = [
         'rare',
       ),
       at(['trochlear-nerve', 'foramen-magnum'], 'rare'),
+      at(['trigeminal-nerve', 'hypoglossal-nerve', 'action-tremor', 'akinetic-rigid-syndrome'], 'exceptional'),
     ],
     // Of one in five the hour is not known, for they woke with it; others come in steps.
     tempo: { hyperacute: 0.74, acute: 0.21, subacute: 0.04, chronic: 0.01 },
@@ -96,6 +97,7 @@ export const vascularBrainCauses: readonly Cause[] = [
       told('thunderclap-headache', 0.4, 1),
       told('morning-headache', 0.5, 1),
       told('family/stroke', 1.3, 1),
+      told(['chronic-kidney-disease', 'cancer', 'hyperthyroidism', 'antiplatelet', 'statin'], 1.2, 1),
     ],
     signs: [
       shows(['involuntary-movements/palatal-tremor'], 4, 1),
@@ -125,6 +127,7 @@ export const vascularBrainCauses: readonly Cause[] = [
       ]),
       reads('ecg', [['atrial-fibrillation', 3]]),
     ],
+    quantities: [atLeast('csf-white-cells', 10, '10*6/L', 0.3, 1.05)],
     source: strokeGuideline,
   },
   {
@@ -139,11 +142,12 @@ export const vascularBrainCauses: readonly Cause[] = [
       at(['cortex-middle-cerebral-upper', 'cortex-middle-cerebral-lower', 'cortex-anterior-cerebral'], 'uncommon'),
       inKind(['hemisphere', 'brainstem', 'cerebellum', 'multiple-sites'], 'rare'),
       at(['vestibular-nerve'], 'rare'),
+      at(['oculosympathetic-chain', 'no-lesion', 'adjacent-nerve-roots', 'hypoglossal-nerve'], 'exceptional'),
     ],
     tempo: tempos.suddenOrAcute,
     courses: { progressive: 0.5 },
     // About a fifth of strokes under 45 years and 2 % of all (a review of its risk factors, PMC3026338).
-    age: { from: 15, to: 60, outside: 0.15 },
+    age: { from: 15, to: 60, outside: 0.25 },
     history: [
       // Headache or neck pain in 65 to 95 %.
       told(['neck-pain', ...anyHeadache, 'facial-pain', 'eye-pain', 'neck-trauma'], 3, 0.15),
@@ -154,6 +158,7 @@ export const vascularBrainCauses: readonly Cause[] = [
       told('atrial-fibrillation', 0.3, 1),
       told('heavy-exertion', 1.5, 1),
       told(['back-pain', 'thoracic-back-pain'], 0.4, 1),
+      told(['pulsatile-tinnitus', 'family/aneurysm', 'recent-vaccination'], 1.6, 1),
     ],
     // Part of the Horner syndromes belongs to the medulla itself, so the sign counts for little here.
     signs: [shows(['cranial-nerves/horner-syndrome'], 2, 0.8)],
@@ -191,6 +196,7 @@ export const vascularBrainCauses: readonly Cause[] = [
         ],
         'rare',
       ),
+      at(['cortex-parasagittal', 'frontal-gait-disorder'], 'exceptional'),
     ],
     tempo: tempos.sudden,
     courses: { 'relapsing-remitting': 0.2 },
@@ -210,6 +216,7 @@ export const vascularBrainCauses: readonly Cause[] = [
       told(['chronic-liver-disease', 'chronic-kidney-disease', 'pregnancy', 'dementia', 'antiplatelet'], 1.4, 1),
       told('fever', 0.5, 1),
       told('family/aneurysm', 1.3, 1),
+      told(['heavy-exertion', 'lymphoma'], 1.3, 1),
     ],
     signs: [
       shows(['involuntary-movements/palatal-tremor'], 4, 1),
@@ -246,7 +253,11 @@ export const vascularBrainCauses: readonly Cause[] = [
     group: 'vascular',
     label: 'Cerebral amyloid angiopathy',
     mondo: mondo('MONDO:0005620', 'cerebral amyloid angiopathy'),
-    produces: [at([...cortex, ...opticRadiation], 'uncommon'), at(['diffuse-encephalopathy', 'no-lesion'], 'uncommon')],
+    produces: [
+      at([...cortex, ...opticRadiation], 'uncommon'),
+      at(['diffuse-encephalopathy', 'no-lesion'], 'uncommon'),
+      at(['cortex-parasagittal', 'frontal-gait-disorder'], 'exceptional'),
+    ],
     tempo: tempos.suddenOrAcute,
     age: { from: 55, to: 110, outside: 0.03 },
     history: [
@@ -257,6 +268,8 @@ export const vascularBrainCauses: readonly Cause[] = [
       told('anticoagulant', 1.3, 0.95),
       told('hypertension', 0.8, 1.1),
       told(['seizure'], 1.2, 1),
+      told('resolved-deficit', 2, 1),
+      told('antiplatelet', 1.2, 1),
     ],
     values: [
       reads(
@@ -288,6 +301,8 @@ export const vascularBrainCauses: readonly Cause[] = [
       at([...lobes, ...deepHemisphere, 'cerebellar-hemisphere', 'cerebellar-vermis'], 'uncommon'),
       at([...arterialCortex, 'bulbar-motor-nuclei'], 'rare'),
       at(['trochlear-nerve', 'optic-chiasm', 'cavernous-sinus', 'hyperkinetic-syndrome'], 'rare'),
+      inKind(['hemisphere', 'brainstem', 'cerebellum'], 'exceptional'),
+      at(['no-lesion', 'optic-tract', ...opticRadiation, 'raised-intracranial-pressure', 'action-tremor'], 'rare'),
     ],
     // Small bleeds add up: steps of days, or a deficit that grows for months.
     tempo: { hyperacute: 0.18, acute: 0.35, subacute: 0.27, chronic: 0.2 },
@@ -330,6 +345,9 @@ export const vascularBrainCauses: readonly Cause[] = [
       at(['retina', 'optic-tract', 'optic-radiation-temporal', 'optic-radiation-parietal'], 'uncommon'),
       at(['no-lesion'], 'very-common'),
       at([...arterialCortex, ...deepHemisphere, ...brainstemParts], 'uncommon'),
+      inKind(['hemisphere'], 'uncommon'),
+      inKind(['brainstem', 'cerebellum'], 'exceptional'),
+      at(['vestibular-nerve'], 'rare'),
     ],
     tempo: tempos.sudden,
     courses: { improving: 6, static: 0.1, progressive: 0.05 },
@@ -391,6 +409,8 @@ export const vascularBrainCauses: readonly Cause[] = [
       // Pressed from without, the hemisphere can look like a deep lesion.
       at(['thalamus-and-capsule', 'thalamus', 'striatum', 'akinetic-rigid-syndrome', 'oculomotor-nerve'], 'rare'),
       at(['no-lesion', 'subthalamic-nucleus', 'hyperkinetic-syndrome', 'meningeal-irritation'], 'rare'),
+      inKind(['hemisphere', 'cerebellum'], 'exceptional'),
+      at(['brainstem-diffuse', 'upper-motor-neuron-system', ...opticRadiation], 'rare'),
     ],
     tempo: { hyperacute: 0.1, acute: 0.38, subacute: 0.4, chronic: 0.12 },
     age: { from: 60, to: 110, outside: 0.3 },
@@ -406,6 +426,7 @@ export const vascularBrainCauses: readonly Cause[] = [
       told(['chronic-kidney-disease', 'dementia', 'epilepsy', 'chronic-liver-disease'], 1.4, 1),
       told('morning-headache', 1.3, 1),
       told('fever', 0.4, 1),
+      told(['resolved-deficit', 'recent-surgery'], 1.2, 1),
     ],
     signs: [
       shows(

@@ -29,12 +29,13 @@ export const visualCauses: readonly Cause[] = [
       // Both discs swell in some.
       at(['raised-intracranial-pressure'], 'rare'),
       at(['raised-intracranial-pressure'], 'uncommon'),
+      at(['retina', 'optic-tract'], 'exceptional'),
     ],
     tempo: tempos.acute,
     courses: { improving: 1.8, progressive: 0.5, 'relapsing-remitting': 1.5, static: 0.5 },
     // It worsens over days; loss that progresses for more than two weeks is atypical.
     durationDays: { to: 21, outside: 0.2, source: recalled('optic-neuritis-2022') },
-    age: { from: 15, to: 50, outside: 0.25 },
+    age: { from: 12, to: 55, outside: 0.3 },
     sex: { male: 0.5, female: 1.5 },
     history: [
       told('eye-pain', 5, 0.3),
@@ -89,7 +90,11 @@ export const visualCauses: readonly Cause[] = [
     key: 'anterior-ischaemic-optic-neuropathy',
     group: 'vascular',
     label: 'Non-arteritic anterior ischaemic optic neuropathy',
-    produces: [at(['optic-nerve'], 'very-common')],
+    produces: [
+      at(['optic-nerve'], 'very-common'),
+      at(['retina'], 'uncommon'),
+      at(['optic-chiasm', 'raised-intracranial-pressure'], 'exceptional'),
+    ],
     tempo: tempos.suddenOrAcute,
     courses: { progressive: 0.4, static: 1.5, improving: 0.8, 'relapsing-remitting': 0.1 },
     durationDays: { to: 60, outside: 0.5, source: fromMemory },
@@ -135,6 +140,7 @@ export const visualCauses: readonly Cause[] = [
         ['meningeal-irritation', 'basal-meningeal-process', 'cortex-occipital', 'brainstem-diffuse', 'facial-nerve'],
         'rare',
       ),
+      at(['cerebellar-hemisphere', 'medulla-lateral', 'vestibular-nerve'], 'exceptional'),
     ],
     tempo: { hyperacute: 0.3, acute: 0.35, subacute: 0.3, chronic: 0.05 },
     courses: { progressive: 1.4, improving: 0.4 },
@@ -202,6 +208,7 @@ export const visualCauses: readonly Cause[] = [
       told('flashes-and-floaters', 0.2, 1.1),
       told(['headache', 'jaw-claudication', 'scalp-tenderness'], 0.5, 1),
       told(['diabetes-mellitus', 'tobacco', 'thrombophilia'], 1.3, 1),
+      told(['aortic-disease', 'cocaine-or-stimulants', 'cardiomyopathy', 'recent-bacteraemia'], 1.4, 1),
     ],
     signs: [
       shows(['cranial-nerves/cherry-red-spot'], 30, 0.6),
@@ -232,7 +239,7 @@ export const visualCauses: readonly Cause[] = [
     key: 'retinal-disease',
     group: 'degenerative',
     label: 'Disease of the retina or macula (degeneration, detachment, vein occlusion, diabetic)',
-    produces: [at(['retina'], 'very-common'), at(['optic-nerve'], 'uncommon')],
+    produces: [at(['retina'], 'very-common'), at(['optic-nerve'], 'uncommon'), at(['optic-chiasm'], 'exceptional')],
     tempo: { hyperacute: 0.15, acute: 0.2, subacute: 0.2, chronic: 0.45 },
     history: [
       told('retinal-disease', 12, 0.8),
@@ -243,6 +250,7 @@ export const visualCauses: readonly Cause[] = [
       told(['jaw-claudication', 'scalp-tenderness'], 0.2, 1.02),
       told(['hypertension', 'corticosteroid'], 1.2, 1),
       told(['headache', 'new-headache'], 0.5, 1),
+      told(['trauma', 'rheumatoid-arthritis', 'lupus'], 1.1, 1),
     ],
     signs: [
       shows(['cranial-nerves/reduced-visual-acuity'], 2, 0.7),
@@ -327,10 +335,10 @@ export const visualCauses: readonly Cause[] = [
     group: 'hereditary',
     inheritance: ['mitochondrial'],
     label: 'Leber hereditary optic neuropathy',
-    produces: [at(['optic-nerve'], 'uncommon'), at(['optic-chiasm'], 'uncommon')],
+    produces: [at(['optic-nerve'], 'uncommon'), at(['optic-chiasm'], 'uncommon'), at(['retina'], 'exceptional')],
     tempo: { hyperacute: 0.01, acute: 0.25, subacute: 0.64, chronic: 0.1 },
     courses: { improving: 0.3, 'relapsing-remitting': 0.1 },
-    age: { from: 10, to: 45, outside: 0.25 },
+    age: { from: 8, to: 60, outside: 0.3 },
     sex: { male: 1.6, female: 0.4 },
     history: [
       told('family/similar-disorder', 12, 0.5),
@@ -366,7 +374,7 @@ export const visualCauses: readonly Cause[] = [
     group: 'hereditary',
     inheritance: ['autosomal-dominant'],
     label: 'Autosomal dominant optic atrophy',
-    produces: [at(['optic-nerve'], 'uncommon'), at(['optic-chiasm'], 'rare')],
+    produces: [at(['optic-nerve'], 'uncommon'), at(['optic-chiasm'], 'rare'), at(['retina'], 'exceptional')],
     tempo: tempos.lifelong,
     courses: { progressive: 1.2, improving: 0.05, 'relapsing-remitting': 0.05 },
     age: { from: 3, to: 25, outside: 0.15 },
@@ -394,7 +402,7 @@ export const visualCauses: readonly Cause[] = [
     key: 'toxic-or-nutritional-optic-neuropathy',
     group: 'toxic',
     label: 'Toxic or nutritional optic neuropathy',
-    produces: [at(['optic-nerve'], 'uncommon'), at(['optic-chiasm'], 'rare')],
+    produces: [at(['optic-nerve'], 'uncommon'), at(['optic-chiasm'], 'rare'), at(['retina'], 'exceptional')],
     tempo: { hyperacute: 0.05, acute: 0.27, subacute: 0.48, chronic: 0.2 },
     courses: { 'relapsing-remitting': 0.05 },
     history: [
@@ -421,6 +429,7 @@ export const visualCauses: readonly Cause[] = [
       told(['metronidazole', 'tacrolimus', 'chloroquine', 'methotrexate'], 1.6, 1),
       told(['hearing-loss', 'paraesthesiae'], 1.3, 1),
       told('vomiting', 1.2, 1),
+      told(['abdominal-pain', 'breathlessness', 'weight-loss'], 1.3, 1),
     ],
     signs: [
       shows(['cranial-nerves/reduced-visual-acuity'], 2, 0.7),
@@ -444,7 +453,7 @@ export const visualCauses: readonly Cause[] = [
     key: 'optic-disc-drusen',
     group: 'hereditary',
     label: 'Drusen of the optic disc',
-    produces: [at(['raised-intracranial-pressure', 'optic-nerve'], 'uncommon')],
+    produces: [at(['raised-intracranial-pressure', 'optic-nerve'], 'uncommon'), at(['retina'], 'exceptional')],
     tempo: tempos.lifelong,
     courses: { static: 2, progressive: 0.4, 'relapsing-remitting': 0.3 },
     history: [

@@ -1,0 +1,143 @@
+import { recalled } from '../../kernel/cite.ts';
+import { anyHeadache, deepHemisphere, lobes, opticRadiation } from './brain-sites.ts';
+import { at, atLeast, type Cause, inKind, reads, tempos, told } from './cause.ts';
+
+const brainChapter = recalled('adams-victor');
+
+/** Infections of the brain that come with failing immunity, with travel or with an animal. */
+export const brainInfectionCauses: readonly Cause[] = [
+  {
+    key: 'progressive-multifocal-leukoencephalopathy',
+    group: 'infective',
+    label: 'Progressive multifocal leukoencephalopathy',
+    produces: [
+      at(['optic-radiation-temporal', 'optic-radiation-parietal'], 'uncommon'),
+      at([...lobes, ...opticRadiation, 'internal-capsule', 'cerebellar-hemisphere'], 'rare'),
+      at(['cortex-hand-area', 'pons-lateral', 'diffuse-encephalopathy'], 'rare'),
+      inKind(['multiple-sites'], 'rare'),
+      at(
+        [
+          'thalamus',
+          'brainstem-diffuse',
+          'pons-ventral',
+          'cortex-middle-cerebral-upper',
+          'cortex-middle-cerebral-lower',
+          'cerebellar-vermis',
+        ],
+        'rare',
+      ),
+      inKind(['hemisphere', 'brainstem', 'cerebellum'], 'exceptional'),
+    ],
+    tempo: tempos.subacute,
+    courses: { progressive: 2, improving: 0.2, 'relapsing-remitting': 0.2 },
+    history: [
+      told(['hiv-infection', 'natalizumab', 'immunosuppression', 'lymphoma', 'sarcoidosis'], 15, 0.16),
+      told('natalizumab', 4, 0.95),
+      told('fever', 0.3, 1.1),
+      told(anyHeadache, 0.6, 1.1),
+      told('multiple-sclerosis', 1, 1),
+      told(['tacrolimus', 'methotrexate', 'lupus', 'rheumatoid-arthritis', 'leflunomide', 'cancer'], 1.6, 1),
+      told(['cognitive-change', 'speech-difficulty', 'clumsiness'], 1.3, 1),
+    ],
+    values: [
+      reads('mri-brain', [
+        ['white-matter-disease', 8],
+        ['ring-enhancing', 0.2],
+        ['normal', 0.02],
+      ]),
+      reads('csf-microbiology', [
+        ['positive', 15],
+        ['negative', 0.3],
+      ]),
+      reads('hiv-test', [['positive', 6]]),
+    ],
+    source: recalled('pml-2013'),
+  },
+  {
+    key: 'cerebral-toxoplasmosis',
+    group: 'infective',
+    label: 'Cerebral toxoplasmosis',
+    produces: [
+      at([...deepHemisphere, ...lobes, 'subthalamic-nucleus'], 'rare'),
+      at(['cortex-middle-cerebral-upper', 'cerebellar-hemisphere', 'hyperkinetic-syndrome'], 'rare'),
+      at(['diffuse-encephalopathy', 'midbrain-tegmentum', 'akinetic-rigid-syndrome'], 'rare'),
+      inKind(['hemisphere', 'brainstem', 'cerebellum', 'multiple-sites'], 'exceptional'),
+      at(['raised-intracranial-pressure', ...opticRadiation], 'exceptional'),
+    ],
+    tempo: tempos.subacute,
+    courses: { progressive: 1.5 },
+    history: [
+      told(['hiv-infection', 'immunosuppression'], 15, 0.16),
+      // Nine in ten have HIV, of the population two in a thousand.
+      told('hiv-infection', 8, 0.7),
+      told(anyHeadache, 2, 0.5),
+      told('fever', 2, 0.7),
+      told('seizure', 2, 0.9),
+      told(['unprotected-sex', 'injecting-drug-use'], 1.6, 0.95),
+      told(['tacrolimus', 'lymphoma'], 1.6, 1),
+      told(['cognitive-change', 'weight-loss'], 1.3, 1),
+      told(['corticosteroid', 'weight-loss', 'travel'], 1.3, 1),
+    ],
+    values: [
+      reads('mri-brain', [
+        ['ring-enhancing', 15],
+        ['space-occupying', 2],
+        ['normal', 0.02],
+      ]),
+      reads('hiv-test', [
+        ['positive', 15],
+        ['negative', 0.1],
+      ]),
+    ],
+    source: brainChapter,
+  },
+  {
+    key: 'neurocysticercosis',
+    group: 'infective',
+    label: 'Neurocysticercosis',
+    produces: [
+      at([...lobes, 'cortex-hand-area', 'raised-intracranial-pressure'], 'rare'),
+      at(['midbrain-dorsal', 'basal-meningeal-process'], 'rare'),
+      at(
+        [
+          'cortex-parasagittal',
+          'thalamus',
+          'internal-capsule',
+          'diffuse-encephalopathy',
+          'oculomotor-nerve',
+          'midbrain-tegmentum',
+          'no-lesion',
+        ],
+        'rare',
+      ),
+      at(
+        ['cortex-middle-cerebral-upper', 'cortex-middle-cerebral', 'brainstem-diffuse', 'meningeal-irritation'],
+        'rare',
+      ),
+      inKind(['cord', 'cauda-equina'], 'rare'),
+      inKind(['hemisphere', 'brainstem', 'cerebellum', 'multiple-sites'], 'exceptional'),
+      at(['abducens-nerve', 'optic-chiasm', 'frontal-gait-disorder', 'hyperkinetic-syndrome'], 'exceptional'),
+    ],
+    tempo: tempos.any,
+    history: [
+      told('raw-meat', 3, 1),
+      told('travel', 10, 0.25),
+      told('seizure', 5, 0.3),
+      told(anyHeadache, 1.5, 0.7),
+      told('fever', 0.4, 1.1),
+      told(['epilepsy', 'similar-attacks-before', 'vomiting'], 1.4, 1),
+      told(['hypertension', 'atrial-fibrillation'], 0.6, 1),
+      told(['family/epilepsy', 'family/similar-disorder'], 1.3, 1),
+    ],
+    quantities: [atLeast('eosinophils', 0.5, '10*9/L', 2, 0.9)],
+    values: [
+      reads('mri-brain', [
+        ['ring-enhancing', 8],
+        ['hydrocephalus', 2],
+        ['normal', 0.05],
+      ]),
+      reads('ct-head', [['space-occupying', 2]]),
+    ],
+    source: recalled('neurocysticercosis-2017'),
+  },
+];

@@ -1,0 +1,91 @@
+import { fromMemory, recalled } from '../../kernel/cite.ts';
+import { anyHeadache, cognitiveDecline, opticRadiation } from './brain-sites.ts';
+import { at, atLeast, type Cause, inKind, mondo, reads, shows, tempos, told, under } from './cause.ts';
+
+const brainChapter = recalled('adams-victor');
+
+/** Hereditary diseases of metabolism that strike the brain. */
+export const hereditaryBrainCauses: readonly Cause[] = [
+  {
+    key: 'melas',
+    group: 'hereditary',
+    label: 'MELAS (mitochondrial encephalopathy with stroke-like episodes)',
+    inheritance: ['mitochondrial'],
+    mondo: mondo('MONDO:0010789', 'MELAS syndrome'),
+    produces: [
+      at(['cortex-occipital', 'cortex-posterior-cerebral', 'cortex-temporal', 'cortex-parietal'], 'rare'),
+      at(['cortex-middle-cerebral-lower', ...opticRadiation, 'diffuse-encephalopathy'], 'rare'),
+      at(['cochlear-nerve', 'cortex-middle-cerebral', 'no-lesion'], 'rare'),
+      inKind(['hemisphere'], 'exceptional'),
+      at(['cerebellar-degeneration'], 'exceptional'),
+    ],
+    tempo: tempos.acute,
+    courses: { 'relapsing-remitting': 3 },
+    age: { from: 2, to: 50, outside: 0.2 },
+    history: [
+      told('seizure', 4, 0.4),
+      told(['migraine', ...anyHeadache], 2, 0.5),
+      told('hearing-loss', 4, 0.7),
+      told('diabetes-mellitus', 2.5, 0.9),
+      told(['cardiomyopathy', 'fatigue'], 2, 0.9),
+      told(['family/similar-disorder', 'family/diabetes', 'family/stroke'], 2, 0.7),
+      told('vomiting', 1.5, 0.9),
+      told(['epilepsy', 'visual-loss', 'difficulty-walking'], 1.4, 1),
+      told(['hypertension', 'atrial-fibrillation'], 0.6, 1),
+      told(['muscle-pain', 'weakness', 'exercise-cramps'], 1.3, 1),
+    ],
+    signs: [shows(['cranial-nerves/hearing-loss', 'cranial-nerves/ptosis'], 2.5, 0.8)],
+    quantities: [atLeast('lactate', 2.2, 'mmol/L', 4, 0.3), atLeast('csf-lactate', 2.2, 'mmol/L', 6, 0.2)],
+    values: [
+      reads('muscle-biopsy', [
+        ['mitochondrial', 20],
+        ['normal', 0.4],
+      ]),
+      reads('mri-brain', [
+        ['infarct', 2],
+        ['normal', 0.05],
+      ]),
+      reads('genetic-test', [
+        ['other', 8],
+        ['negative', 0.2],
+      ]),
+    ],
+    source: recalled('melas-1994'),
+  },
+  {
+    key: 'cerebral-adrenoleukodystrophy',
+    group: 'hereditary',
+    label: 'Cerebral adrenoleukodystrophy',
+    inheritance: ['x-linked'],
+    produces: [
+      at(
+        ['cortex-occipital', 'cortex-parietal', ...opticRadiation, 'diffuse-encephalopathy', 'internal-capsule'],
+        'rare',
+      ),
+      at(['cortex-frontal', 'corticobulbar-both-sides', 'cortex-temporal', 'upper-motor-neuron-system'], 'rare'),
+      inKind(['hemisphere'], 'exceptional'),
+      at(['cerebellar-degeneration', 'frontal-gait-disorder'], 'exceptional'),
+    ],
+    tempo: tempos.subacuteOrChronic,
+    courses: { progressive: 1.8, improving: 0.05, 'relapsing-remitting': 0.05 },
+    age: { from: 3, to: 45, outside: 0.05 },
+    sex: { male: 1.9, female: 0.05 },
+    history: [
+      told('loss-of-skills', 4, 0.95),
+      told(['behaviour-change', ...cognitiveDecline], 3, 0.3),
+      told('visual-loss', 2, 0.8),
+      told('hearing-loss', 2, 0.8),
+      told('family/similar-disorder', 5, 0.7),
+      told('family/spastic-paraplegia', 6, 0.95),
+      told(['fatigue', 'vomiting', 'hair-loss', 'seizure', 'psychiatric-disorder'], 1.3, 1),
+    ],
+    quantities: [under('cortisol', 140, 'nmol/L', 6, 0.6, fromMemory)],
+    values: [
+      reads('mri-brain', [
+        ['white-matter-disease', 20],
+        ['normal', 0.02],
+      ]),
+    ],
+    source: brainChapter,
+  },
+];
