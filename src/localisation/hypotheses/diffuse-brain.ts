@@ -31,7 +31,21 @@ function pressureHypotheses(): Hypothesis[] {
   });
   return (
     [
-      ['awake', 0.95, 0.6, [['visual-acuity', 0.17]]],
+      ['awake', 0.95, 0.45, [['visual-acuity', 0.17]]],
+      [
+        // Swollen for long, or swollen fast, the discs fail, one before the other.
+        'sight-failing',
+        0.95,
+        0.15,
+        [
+          ['visual-acuity', 0.7],
+          ['colour-vision', 0.4],
+          ['central-field', 0.4],
+          ['altitudinal-field', 0.2],
+          ['pupil-afferent', 0.3],
+          ['optic-atrophy', 0.4],
+        ],
+      ],
       [
         'drowsy',
         0.9,

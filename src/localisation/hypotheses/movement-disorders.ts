@@ -3,7 +3,7 @@ import { segmentIndex } from '../../anatomy/segments.ts';
 import { type BodySide, bodySides, opposite } from '../../kernel/side.ts';
 import { type AgeRange, type Hypothesis, hypothesis, type PaceFactors, widespreadSite } from '../hypothesis.ts';
 import { intact, LesionBuilder } from '../lesion.ts';
-import { processOf, reached } from '../process.ts';
+import { type Process, processOf, reached } from '../process.ts';
 import { comesOnSlowly, facultiesOf, type ProcessSign } from './process-signs.ts';
 
 /** Percent of all focal and diffuse findings. Judged from what reaches a neurologist. */
@@ -436,7 +436,7 @@ function cerebellarDegeneration(): Hypothesis[] {
       process: cerebellumOnly,
     },
     { key: 'with-brisk-jerks', share: 0.015, hemisphere: 0.7, vermis: 0.8, pyramidal: 0.05, process: briskAndUnsteady },
-    { key: 'with-long-axons', share: 0.2, hemisphere: 0.65, vermis: 0.8, pyramidal: 0.3, process: longAxons },
+    { key: 'with-long-axons', share: 0.3, hemisphere: 0.65, vermis: 0.8, pyramidal: 0.3, process: longAxons },
   ] as const;
   return forms.map(({ key, share, hemisphere, vermis, pyramidal, process, ...form }) => {
     const lesion = new LesionBuilder().brain('left', 'cerebellar-vermis', vermis);
@@ -493,20 +493,44 @@ function vermisWithLongAxons(): Hypothesis[] {
  */
 const inflamedOrPoisoned = { hyperacute: 6, acute: 7, subacute: 1.5, chronic: 0.1 } as const;
 
+const childhood = { to: 16, outside: 0.03 } as const;
+/** Immunity against a tumour or against large cells takes the whole cerebellum within weeks to a few months. Judged. */
+const againstTumour = { hyperacute: 0.2, acute: 1.5, subacute: 3, chronic: 0.4 } as const;
+
+interface InflamedForm {
+  readonly key: string;
+  readonly share: number;
+  readonly isDrowsy: boolean;
+  readonly process: Process;
+  readonly ages?: AgeRange;
+  readonly paces?: PaceFactors;
+}
+
 function inflamedCerebellum(): Hypothesis[] {
   const lesion = new LesionBuilder()
     .brain('left', 'cerebellar-vermis', 0.85)
     .brain('left', 'flocculonodular-lobe', 0.4);
   for (const side of bodySides) lesion.brain(side, 'cerebellar-hemisphere', 0.7);
-  const forms = [
+  const forms: readonly InflamedForm[] = [
     { key: 'inflamed', share: 0.06, isDrowsy: false, process: cerebellumInflamed },
     { key: 'inflamed-and-drowsy', share: 0.03, isDrowsy: true, process: cerebellumInflamed },
-    { key: 'inflamed-and-slack', share: 0.02, isDrowsy: false, process: slackWithIt },
+    { key: 'inflamed-and-slack', share: 0.03, isDrowsy: false, process: slackWithIt, ages: childhood },
+    // After an infection of childhood this is the commonest ataxia there is.
+    { key: 'inflamed-in-childhood', share: 0.35, isDrowsy: false, process: cerebellumInflamed, ages: childhood },
+    {
+      key: 'immune',
+      share: 0.22,
+      isDrowsy: false,
+      process: cerebellumInflamed,
+      ages: { from: 25, outside: 0.3 },
+      paces: againstTumour,
+    },
   ];
-  return forms.map(({ key, share, isDrowsy, process }) =>
+  return forms.map(({ key, share, isDrowsy, process, ages, paces = inflamedOrPoisoned }) =>
     hypothesis(wholeCerebellum, key, percent.cerebellar * share, lesion.build(), {
       process,
-      paces: inflamedOrPoisoned,
+      paces,
+      ...(ages && { ages }),
       faculties: facultiesOf([
         ['speech-cerebellar', 0.5],
         ['speech-articulation', 0.3],

@@ -274,11 +274,18 @@ const hallmarks: readonly {
   },
 ];
 
-function showsOneOf({ abnormal, item: { probe }, value }: Finding, functions: ReadonlySet<Faculty>): boolean {
+/** Tests of movement that grows smaller as it goes on; other fine movements fail for want of strength or steering as readily. */
+const decrement: ReadonlySet<string> = new Set(['finger-tapping', 'foot-tapping']);
+
+function showsOneOf({ abnormal, item: { key, probe }, value }: Finding, functions: ReadonlySet<Faculty>): boolean {
   if (!abnormal) return false;
   if (probe.kind === 'tone') return functions.has('rigidity') && value !== 'spastic' && value !== 'reduced';
   if (probe.kind === 'cerebellar') return functions.has('limb-coordination');
-  if (probe.kind === 'upper-motor') return probe.orAlso?.some((faculty) => functions.has(faculty)) === true;
+  if (probe.kind === 'upper-motor')
+    return (
+      probe.orAlso?.some((faculty) => functions.has(faculty) && (faculty !== 'bradykinesia' || decrement.has(key))) ===
+      true
+    );
   return probe.kind === 'faculty' && [probe.faculty, ...(probe.orAlso ?? [])].some((faculty) => functions.has(faculty));
 }
 
@@ -315,6 +322,39 @@ function movingHalfShifts({ findings }: Exam): readonly Shift[] {
       because,
     }),
   ];
+}
+
+/** What a cerebellum that fails shows, and nothing else. */
+const ofTheCerebellum: ReadonlySet<Faculty> = new Set([
+  'limb-coordination',
+  'trunk-coordination',
+  'speech-cerebellar',
+  'speech-articulation',
+  'nystagmus-gaze-evoked',
+  'nystagmus-central',
+  'downbeat',
+  'pursuit',
+  'saccade-accuracy',
+]);
+/** Odds of what makes limbs unsteady by lost position sense, where unsteadiness is all that was found and told. Judged. */
+const ataxiaByLostSense = 0.4;
+const losesPosition = anyOf(
+  kinds('ganglion', 'polyradiculoneuropathy', 'polyneuropathy'),
+  sites('spinal-cord-posterior', 'spinal-cord-posterolateral'),
+);
+const toldOfSense: ReadonlySet<string> = new Set(['numbness', 'paraesthesiae', 'weakness', 'worse-in-the-dark']);
+
+function isOfTheCerebellum({ item: { probe } }: Finding): boolean {
+  return probe.kind === 'cerebellar' || (probe.kind === 'faculty' && ofTheCerebellum.has(probe.faculty));
+}
+
+function ataxiaAloneShift({ findings, history }: Exam): readonly Shift[] {
+  const wrong = findings.filter(({ abnormal }) => abnormal);
+  const limb = wrong.find(({ item: { probe } }) => probe.kind === 'cerebellar');
+  if (limb === undefined || !wrong.every(isOfTheCerebellum)) return [];
+  if (history.some(({ key, present }) => present && toldOfSense.has(key))) return [];
+  const because = 'who is unsteady for want of feeling tells of numbness or shows it, and has lost reflexes';
+  return [shiftBy(limb, { applies: losesPosition, factor: ataxiaByLostSense, because })];
 }
 
 /** Eyes jerk back into the orbit by the pretectum and by hardly anything else: Brazis, midbrain (recalled). Odds judged. */
@@ -355,6 +395,7 @@ export function signShifts(exam: Exam): readonly Shift[] {
     ...confusedShift(exam),
     ...hallmarkShifts(exam),
     ...retractionShift(exam),
+    ...ataxiaAloneShift(exam),
     ...clearMindShift(exam),
     ...movingHalfShifts(exam),
   ];

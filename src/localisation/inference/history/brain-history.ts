@@ -185,6 +185,21 @@ export const brainHistory: readonly HistoryWeight[] = [
     'it is a forerunner of the diseases of the nigra',
   ),
 
+  ...weigh(
+    ['headache', 'new-headache', 'morning-headache'],
+    kinds('cord', 'cauda-equina', 'plexus', 'nerve', 'multiple-nerves', 'polyneuropathy', 'anterior-horn', 'muscle'),
+    0.65,
+    1,
+    'nothing below the head makes it ache',
+  ),
+  ...weigh(
+    ['cognitive-change', 'behaviour-change'],
+    kinds('cord', 'cauda-equina', 'root', 'plexus', 'nerve', 'multiple-nerves', 'anterior-horn'),
+    0.6,
+    1,
+    'nothing below the head changes the mind',
+  ),
+
   // Mind.
   ...weigh(
     'behaviour-change',
