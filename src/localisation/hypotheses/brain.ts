@@ -290,7 +290,7 @@ const hemisphereLesions: readonly TerritoryLesion[] = [
   inCapsule(hemisphere['anterior-choroidal'], 0.2),
   { ...at('hemisphere', 'striatum', hemisphere.striatum, 0.25), paces: striatumPaces },
   { ...at('hemisphere', 'striatum', hemisphere['striatum-and-edge-of-capsule'], 0.12), paces: striatumPaces },
-  pressing(at('hemisphere', 'thalamus', hemisphere.thalamus, 0.8)),
+  at('hemisphere', 'thalamus', hemisphere.thalamus, 0.8),
   {
     ...at('hemisphere', 'thalamus', hemisphere['thalamus-ventral-posteromedial'], 0.15),
     ages: smallVesselAges,

@@ -31,19 +31,19 @@ function pressureHypotheses(): Hypothesis[] {
   });
   return (
     [
-      ['awake', 0.95, 0.45, [['visual-acuity', 0.17]]],
+      ['awake', 0.95, 0.52, [['visual-acuity', 0.17]]],
       [
         // Swollen for long, or swollen fast, the discs fail, one before the other.
         'sight-failing',
-        0.95,
-        0.15,
+        0.97,
+        0.08,
         [
-          ['visual-acuity', 0.7],
-          ['colour-vision', 0.4],
-          ['central-field', 0.4],
-          ['altitudinal-field', 0.2],
-          ['pupil-afferent', 0.3],
-          ['optic-atrophy', 0.4],
+          ['visual-acuity', 0.6],
+          ['colour-vision', 0.3],
+          ['central-field', 0.35],
+          ['altitudinal-field', 0.15],
+          ['pupil-afferent', 0.15],
+          ['optic-atrophy', 0.3],
         ],
       ],
       [

@@ -65,7 +65,11 @@ const pressureOfGrowth = 0.6;
 const paceOfGrowth = { hyperacute: 0.4, acute: 0.7, subacute: 1.3, chronic: 2 } as const;
 
 /** The same in a territory where most lesions are no growths. */
-const pressingBeside: Filling = { ...pressing, paces: paceOfGrowth };
+const pressingBeside: Filling = {
+  ...pressing,
+  share: 0.08,
+  paces: { hyperacute: 0.2, acute: 0.4, subacute: 1.5, chronic: 2 },
+};
 
 /** Share of the lesions of a territory that spare one of its systems altogether, and the fewest systems that it must hold for that. */
 const sparing = { share: 0.3, parts: [0.9, 0.5], fromSystems: 3 } as const;

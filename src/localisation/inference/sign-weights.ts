@@ -6,6 +6,7 @@ import { skinPlace, territoryKeys } from '../../anatomy/skin-places.ts';
 import type { Exam } from '../../exam/exam.ts';
 import type { Finding } from '../../exam/finding.ts';
 import { type BodySide, bodySides } from '../../kernel/side.ts';
+import { crossedShift } from './crossed-signs.ts';
 import { anyOf, kinds, sites } from './history/history-weight.ts';
 import { limbPatternShifts, shiftBy } from './limb-patterns.ts';
 import type { Applies, Shift } from './shift.ts';
@@ -390,6 +391,7 @@ export function signShifts(exam: Exam): readonly Shift[] {
     ...recordedShifts(exam),
     ...limbPatternShifts(exam),
     ...oneHalfShifts(exam),
+    ...crossedShift(exam),
     ...spasmShift(exam),
     ...comaShift(exam),
     ...confusedShift(exam),

@@ -12,11 +12,8 @@ const frontAndTemple: Applies = (site) =>
     'cortex-frontal',
     'cortex-temporal',
   ].includes(site.key);
-/** Cerebellum, its peduncles and the nuclei beside them; the labyrinth and its nerve. */
-const balance = anyOf(
-  kinds('cerebellum'),
-  sites('medulla-lateral', 'pons-lateral', 'brainstem-diffuse', 'cerebellopontine-angle', 'vestibular-nerve'),
-);
+/** The vestibular nuclei with the peduncles beside them, the labyrinth and its nerve. */
+const balance = sites('medulla-lateral', 'pons-lateral', 'cerebellopontine-angle', 'vestibular-nerve');
 const struckCerebellum = sites('cerebellar-hemisphere', 'cerebellar-vermis');
 /** Where growths of the brain settle or start: a lobe, the cerebellum, the thalamus. */
 const grownInto: Applies = ({ key, kind }) =>
@@ -51,7 +48,7 @@ const withoutLesion = kinds('none');
 /** What is told of the brain, the eyes and the head: complaints, illnesses, exposures and medicines, by place. */
 export const brainHistory: readonly HistoryWeight[] = [
   // Balance and skill.
-  ...weigh('unsteadiness', balance, 1.4, 0.9, 'balance hangs on the cerebellum and the vestibular nuclei'),
+  ...weigh('unsteadiness', balance, 1.3, 0.95, 'balance hangs on the labyrinths and their nuclei'),
   ...weigh('unsteadiness', sites('frontal-gait-disorder', 'akinetic-rigid-syndrome'), 1.3, 1, 'gait fails with it'),
   ...weigh(
     'difficulty-walking',
