@@ -379,6 +379,12 @@ const brainstemLesions: readonly TerritoryLesion[] = [
   at('brainstem', 'pons-tegmentum', brainstem['pons-medial-lemniscus'], 0.05),
   at('brainstem', 'pons-tegmentum', brainstem['pons-lemnisci-of-the-midline'], 0.1),
   at('brainstem', 'pons-tegmentum', brainstem['pons-tegmentum-upper'], 0.08),
+  {
+    ...at('brainstem', 'pons-tegmentum', brainstem['pons-tegmentum-and-cerebellar-paths'], 0.05),
+    isAllOrMost: true,
+    essential: ['coordination'],
+    paces: bySteps,
+  },
   at('brainstem', 'pons-tegmentum', brainstem['pons-tegmentum-and-fascicle'], 0.06),
   at('brainstem', 'pons-lateral', brainstem['pons-lateral-lower'], 0.25),
   { ...at('brainstem', 'pons-lateral', brainstem['anterior-inferior-cerebellar'], 0.15), paces: arteryPaces },

@@ -197,6 +197,21 @@ export const brainHistory: readonly HistoryWeight[] = [
     'nothing below the head changes the mind',
   ),
 
+  ...weigh(
+    ['seizure', 'fever', 'vomiting', 'weight-loss', 'cancer', 'recent-surgery'],
+    withoutLesion,
+    0.7,
+    1,
+    'it asks for a lesion until one has been looked for',
+  ),
+  ...weigh(
+    'head-injury',
+    sites('cortex-parasagittal', 'cortex-middle-cerebral-upper', 'diffuse-encephalopathy'),
+    1.5,
+    1,
+    'the brain is bruised where the skull is struck',
+  ),
+
   // Mind.
   ...weigh(
     'behaviour-change',
