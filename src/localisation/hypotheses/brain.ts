@@ -10,7 +10,7 @@ import type { SiteKind } from '../../anatomy/site-kind.ts';
 import { bodySides, opposite } from '../../kernel/side.ts';
 import { type Hypothesis, hypothesis } from '../hypothesis.ts';
 import { LesionBuilder } from '../lesion.ts';
-import { type Process, processOf } from '../process.ts';
+import { type FacultyChances, facultyKey, type Process, processOf } from '../process.ts';
 import { facultiesOf } from './process-signs.ts';
 import { type TerritoryLesion, territoryHypotheses } from './territory-lesions.ts';
 
@@ -30,6 +30,9 @@ const at = (
   hardlySpared: hardlySpared[site] ?? [],
   mayGrow: growing.has(site),
 });
+
+/** The same where a growth there is met with raised pressure. */
+const pressing = (lesion: TerritoryLesion): TerritoryLesion => ({ ...lesion, mayPress: true });
 
 const growing: ReadonlySet<string> = new Set([
   'cortex-parasagittal',
@@ -77,6 +80,17 @@ const inflamedTemporalLobe = facultiesOf([
   ['mood-behaviour', 0.5],
 ]);
 
+/**
+ * Behind a lesion of the callosum, which the anterior cerebral artery of either side feeds, the left hand no longer hears of
+ * what the left hemisphere knows: it does not obey, write or name what it holds (Geschwind 1962, recalled). Judged.
+ */
+const cutOffHand: FacultyChances = new Map([
+  [facultyKey('praxis', 'left'), 0.7],
+  [facultyKey('limb-ownership', 'left'), 0.4],
+  [facultyKey('calculation', 'left'), 0.45],
+  [facultyKey('cortical-sensation', 'left'), 0.3],
+]);
+
 /** Who has lost both frontal lobes is adrift in time, forgets to remember and knows of nothing wrong: it is taken for dementia. Judged. */
 const bothFrontalLobes = facultiesOf([
   ['orientation', 0.5],
@@ -93,7 +107,7 @@ const handPaces = { hyperacute: 1.2, acute: 1, subacute: 0.3, chronic: 0.2 } as 
  * Both medial temporal lobes fail within minutes in transient amnesia, 3 to 8 in 100,000 a year, and within weeks when they
  * are inflamed. Judged.
  */
-const amnesiaPaces = { hyperacute: 0.6, acute: 0.7, subacute: 1, chronic: 0.3 } as const;
+const amnesiaPaces = { hyperacute: 1.2, acute: 0.8, subacute: 1, chronic: 0.3 } as const;
 
 /**
  * An old lesion of the other hemisphere, long made up for, is felt again when the second one leaves throat and speech
@@ -128,6 +142,9 @@ const parasagittalPaces = { hyperacute: 0.2, acute: 0.6, subacute: 1, chronic: 1
 /** All that the middle cerebral artery feeds, face to foot and all of language, fails in a stroke; what grows takes a lobe first. Judged. */
 const wholeArteryPaces = { hyperacute: 1, acute: 1, subacute: 0.5, chronic: 0.3 } as const;
 
+/** A division of that artery closes in a stroke; what takes the same cortex over weeks or years is named by the lobe. Judged. */
+const divisionPaces = { hyperacute: 1, acute: 1, subacute: 0.7, chronic: 0.45 } as const;
+
 /** A wasting takes years. Judged. */
 const wastingPaces = { hyperacute: 0.01, acute: 0.03, subacute: 0.5, chronic: 3 } as const;
 
@@ -137,8 +154,11 @@ const smallVesselAges = { from: 45, outside: 0.3 } as const;
 /** One small infarct after another. Judged. */
 const bySteps = { hyperacute: 0.3, acute: 0.5, subacute: 1.3, chronic: 3 } as const;
 
+/** Dystonia follows an injury of the striatum after months to years, chorea after days. Judged. */
+const striatumPaces = { hyperacute: 0.8, acute: 1.2, subacute: 1.2, chronic: 1.4 } as const;
+
 /** Hardly anything grows in the capsule: what fails over months to years fails elsewhere. Judged. */
-const capsulePaces = { hyperacute: 1, acute: 1, subacute: 0.45, chronic: 0.25 } as const;
+const capsulePaces = { hyperacute: 1, acute: 1, subacute: 0.35, chronic: 0.2 } as const;
 
 const inCapsule = (territory: Territory, percent: number): TerritoryLesion => ({
   ...at('hemisphere', 'internal-capsule', territory, percent),
@@ -167,17 +187,32 @@ const hemisphereLesions: readonly TerritoryLesion[] = [
     isAllOrMost: true,
     faculties: swelling,
   },
-  at('hemisphere', 'cortex-middle-cerebral-upper', hemisphere['cortex-middle-cerebral-upper'], 1.8),
+  {
+    ...at('hemisphere', 'cortex-middle-cerebral-upper', hemisphere['cortex-middle-cerebral-upper'], 1.8),
+    paces: divisionPaces,
+  },
   at('hemisphere', 'cortex-middle-cerebral-upper', hemisphere['cortex-inferior-frontal'], 0.4),
   {
     ...at('hemisphere', 'cortex-middle-cerebral-lower', hemisphere['cortex-middle-cerebral-lower'], 1),
     isAllOrMost: true,
+    paces: divisionPaces,
   },
   {
     ...at('hemisphere', 'cortex-anterior-cerebral', hemisphere['cortex-anterior-cerebral'], 0.6),
     paces: anteriorCerebralPaces,
   },
   { ...at('hemisphere', 'cortex-anterior-cerebral', hemisphere['parasagittal-of-one-side'], 0.12), mayGrow: true },
+  {
+    ...at('hemisphere', 'cortex-anterior-cerebral', hemisphere['cortex-anterior-cerebral'], 0.05),
+    isAllOrMost: true,
+    faculties: cutOffHand,
+  },
+  {
+    ...at('hemisphere', 'cortex-anterior-cerebral', hemisphere['branches-to-the-callosum'], 0.04),
+    isAllOrMost: true,
+    essential: [],
+    faculties: cutOffHand,
+  },
   inPosteriorArtery(hemisphere['cortex-posterior-cerebral'], 0.7),
   inPosteriorArtery(hemisphere['posterior-cerebral-lower-branches'], 0.3),
   inPosteriorArtery(hemisphere['posterior-cerebral-with-thalamus'], 0.35),
@@ -214,14 +249,15 @@ const hemisphereLesions: readonly TerritoryLesion[] = [
     ...at('hemisphere', 'cortex-frontal', hemisphere['cortex-frontal-both'], 0.06, 'both'),
     faculties: bothFrontalLobes,
   },
-  at('hemisphere', 'cortex-frontal', hemisphere['cortex-frontal-with-motor-strip'], 0.2),
+  at('hemisphere', 'cortex-frontal', hemisphere['cortex-frontal-with-motor-strip'], 0.3),
+  at('hemisphere', 'cortex-frontal', hemisphere['frontal-growth-at-the-motor-strip'], 0.15),
   {
     ...at('hemisphere', 'cortex-frontal', hemisphere['cortex-frontal-with-motor-strip'], 0.2),
     faculties: swelling,
   },
   at('hemisphere', 'cortex-frontal', hemisphere['upper-frontal-with-leg-area'], 0.08),
-  at('hemisphere', 'cortex-parietal', hemisphere['cortex-parietal'], 0.4),
-  at('hemisphere', 'cortex-parietal', hemisphere['cortex-parietal-with-motor-strip'], 0.15),
+  pressing(at('hemisphere', 'cortex-parietal', hemisphere['cortex-parietal'], 0.4)),
+  pressing(at('hemisphere', 'cortex-parietal', hemisphere['cortex-parietal-with-motor-strip'], 0.2)),
   at('hemisphere', 'cortex-parietal', hemisphere['cortex-inferior-parietal'], 0.35),
   at('hemisphere', 'cortex-parietal', hemisphere['cortex-superior-parietal'], 0.2),
   at('hemisphere', 'cortex-parietal', hemisphere['cortex-postcentral'], 0.2),
@@ -238,7 +274,7 @@ const hemisphereLesions: readonly TerritoryLesion[] = [
     ...at('hemisphere', 'cortex-temporal', hemisphere['medial-temporal-lobes-both'], 0.2, 'both'),
     paces: amnesiaPaces,
   },
-  at('hemisphere', 'cortex-occipital', hemisphere['cortex-occipital'], 0.5),
+  pressing(at('hemisphere', 'cortex-occipital', hemisphere['cortex-occipital'], 0.5)),
   at('hemisphere', 'cortex-occipital', hemisphere['cortex-occipital-both'], 0.12, 'both'),
   at('hemisphere', 'cortex-occipital', hemisphere['upper-banks-of-both-calcarine-fissures'], 0.05, 'both'),
   at('hemisphere', 'cortex-occipital', hemisphere['lower-banks-of-both-calcarine-fissures'], 0.05, 'both'),
@@ -252,7 +288,8 @@ const hemisphereLesions: readonly TerritoryLesion[] = [
   inCapsule(hemisphere['capsule-genu'], 0.4),
   { ...inCapsule(hemisphere['capsule-slight'], 0.25), isAllOrMost: true },
   inCapsule(hemisphere['anterior-choroidal'], 0.2),
-  at('hemisphere', 'striatum', hemisphere.striatum, 0.25),
+  { ...at('hemisphere', 'striatum', hemisphere.striatum, 0.25), paces: striatumPaces },
+  { ...at('hemisphere', 'striatum', hemisphere['striatum-and-edge-of-capsule'], 0.12), paces: striatumPaces },
   at('hemisphere', 'thalamus', hemisphere.thalamus, 0.8),
   {
     ...at('hemisphere', 'thalamus', hemisphere['thalamus-ventral-posteromedial'], 0.15),
@@ -298,7 +335,7 @@ const starvedPaces = { hyperacute: 0.05, acute: 0.8, subacute: 1.4, chronic: 0.7
 const bulbarPaces = { hyperacute: 0.2, acute: 0.4, subacute: 1.2, chronic: 2 } as const;
 
 /** The motor tracts in the base of the brainstem fail by a closed small artery in most. Judged. */
-const basePaces = { hyperacute: 1.1, acute: 1.1, subacute: 0.6, chronic: 0.6 } as const;
+const basePaces = { hyperacute: 1.1, acute: 1.1, subacute: 0.5, chronic: 0.5 } as const;
 
 const inBase = (key: 'midbrain-ventral' | 'pons-ventral', territory: Territory, percent: number): TerritoryLesion => ({
   ...at('brainstem', key, territory, percent),
@@ -342,6 +379,12 @@ const brainstemLesions: readonly TerritoryLesion[] = [
   at('brainstem', 'pons-tegmentum', brainstem['pons-medial-lemniscus'], 0.05),
   at('brainstem', 'pons-tegmentum', brainstem['pons-lemnisci-of-the-midline'], 0.1),
   at('brainstem', 'pons-tegmentum', brainstem['pons-tegmentum-upper'], 0.08),
+  {
+    ...at('brainstem', 'pons-tegmentum', brainstem['pons-tegmentum-and-cerebellar-paths'], 0.05),
+    isAllOrMost: true,
+    essential: ['coordination'],
+    paces: bySteps,
+  },
   at('brainstem', 'pons-tegmentum', brainstem['pons-tegmentum-and-fascicle'], 0.06),
   at('brainstem', 'pons-lateral', brainstem['pons-lateral-lower'], 0.25),
   { ...at('brainstem', 'pons-lateral', brainstem['anterior-inferior-cerebellar'], 0.15), paces: arteryPaces },
@@ -385,8 +428,8 @@ const brainstemLesions: readonly TerritoryLesion[] = [
 const vermisPaces = { hyperacute: 0.6, acute: 0.8, subacute: 1, chronic: 1.1 } as const;
 
 const cerebellarLesions: readonly TerritoryLesion[] = [
-  at('cerebellum', 'cerebellar-hemisphere', cerebellum['cerebellar-hemisphere'], 1.2),
-  at('cerebellum', 'cerebellar-hemisphere', cerebellum['cerebellar-hemisphere-and-vermis'], 0.4),
+  pressing(at('cerebellum', 'cerebellar-hemisphere', cerebellum['cerebellar-hemisphere'], 1.2)),
+  pressing(at('cerebellum', 'cerebellar-hemisphere', cerebellum['cerebellar-hemisphere-and-vermis'], 0.4)),
   at('cerebellum', 'cerebellar-hemisphere', cerebellum['cerebellar-hemisphere-pressing-on-pons'], 0.18),
   {
     ...at('cerebellum', 'cerebellar-hemisphere', cerebellum['cerebellar-hemisphere-swollen'], 0.25),
@@ -396,7 +439,7 @@ const cerebellarLesions: readonly TerritoryLesion[] = [
   },
   at('cerebellum', 'cerebellar-hemisphere', cerebellum['cerebellar-hemispheres-both'], 0.06, 'both'),
   {
-    ...at('cerebellum', 'cerebellar-vermis', cerebellum['cerebellar-vermis'], 0.45, 'midline'),
+    ...pressing(at('cerebellum', 'cerebellar-vermis', cerebellum['cerebellar-vermis'], 0.45, 'midline')),
     paces: vermisPaces,
   },
   at('cerebellum', 'flocculonodular-lobe', cerebellum['flocculonodular-lobe'], 0.3, 'midline'),

@@ -65,6 +65,9 @@ const paceOfTheFifth = { hyperacute: 0.15, acute: 0.45, subacute: 1.3, chronic: 
  */
 const paceOfTheAngle = { hyperacute: 0.05, acute: 0.12, subacute: 0.6, chronic: 2 } as const;
 
+/** Growths of the base of the skull come first, then torn arteries and operations: Keane, 100 palsies of the twelfth nerve (recalled). */
+const paceOfTheTwelfth = { hyperacute: 0.5, acute: 0.8, subacute: 1.2, chronic: 1.5 } as const;
+
 /** What takes the like nerve on both sides of the base of the skull grows or spreads there. Judged. */
 const alongTheBase = { hyperacute: 0.15, acute: 0.3, subacute: 1, chronic: 1.5 } as const;
 
@@ -142,7 +145,7 @@ const lesions: readonly TerritoryLesion[] = [
   nerve('recurrent-laryngeal-nerve', cranial['recurrent-laryngeal-nerve'], 0.25),
   nerve('recurrent-laryngeal-nerve', cranial['recurrent-laryngeal-nerve-both'], 0.02, 'both'),
   nerve('spinal-accessory-nerve', cranial['accessory-nerve'], 0.06),
-  nerve('hypoglossal-nerve', cranial['hypoglossal-nerve'], 0.12),
+  { ...nerve('hypoglossal-nerve', cranial['hypoglossal-nerve'], 0.12), paces: paceOfTheTwelfth },
   nerve('hypoglossal-nerve', cranial['hypoglossal-nerve-beside-the-vagus'], 0.03),
   { ...nerve('hypoglossal-nerve', cranial['hypoglossal-nerve-both'], 0.01, 'both'), paces: alongTheBase },
   nerve('oculosympathetic-chain', cranial['oculosympathetic-chain'], 0.25),

@@ -31,7 +31,21 @@ function pressureHypotheses(): Hypothesis[] {
   });
   return (
     [
-      ['awake', 0.95, 0.6, [['visual-acuity', 0.17]]],
+      ['awake', 0.95, 0.52, [['visual-acuity', 0.17]]],
+      [
+        // Swollen for long, or swollen fast, the discs fail, one before the other.
+        'sight-failing',
+        0.97,
+        0.08,
+        [
+          ['visual-acuity', 0.6],
+          ['colour-vision', 0.3],
+          ['central-field', 0.35],
+          ['altitudinal-field', 0.15],
+          ['pupil-afferent', 0.15],
+          ['optic-atrophy', 0.3],
+        ],
+      ],
       [
         'drowsy',
         0.9,

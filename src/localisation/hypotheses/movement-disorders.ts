@@ -1,9 +1,9 @@
 import type { StructureKey } from '../../anatomy/brain/structures.ts';
 import { segmentIndex } from '../../anatomy/segments.ts';
 import { type BodySide, bodySides, opposite } from '../../kernel/side.ts';
-import { type AgeRange, type Hypothesis, hypothesis, type PaceFactors, widespreadSite } from '../hypothesis.ts';
+import { type Ages, type Hypothesis, hypothesis, type PaceFactors, widespreadSite } from '../hypothesis.ts';
 import { intact, LesionBuilder } from '../lesion.ts';
-import { processOf, reached } from '../process.ts';
+import { type Process, processOf, reached } from '../process.ts';
 import { comesOnSlowly, facultiesOf, type ProcessSign } from './process-signs.ts';
 
 /** Percent of all focal and diffuse findings. Judged from what reaches a neurologist. */
@@ -42,6 +42,12 @@ const akineticRigid = widespreadSite(
 /** Cells of the basal ganglia die over years; what stiffens and slows within weeks is a medicine, or lies elsewhere. Judged. */
 const losingCells = { hyperacute: 0.6, acute: 0.6, subacute: 0.6, chronic: 1 } as const;
 
+/** Nigral cells die in the second half of life: under forty in one of twenty, under twenty in hardly anybody. Judged. */
+const nigralAges: Ages = [
+  { from: 40, outside: 0.2 },
+  { from: 20, outside: 0.1 },
+];
+
 /**
  * The degenerations that reach beyond the nigra begin after forty and take years; eyes or hands that fail within a day fail
  * by a stroke. Ages of onset of progressive supranuclear palsy, corticobasal degeneration and multiple system atrophy:
@@ -74,7 +80,7 @@ interface AkineticForm {
   readonly nigra: readonly [worse: number, better: number];
   readonly alsoBoth?: Losses;
   readonly alsoWorse?: Losses;
-  readonly ages?: AgeRange;
+  readonly ages?: Ages;
   /** Where it is not that of cells of the nigra alone. */
   readonly paces?: PaceFactors;
   /** How far the tracts are freed, so that reflexes are brisk and toes go up. */
@@ -101,11 +107,12 @@ const multipleSystemAtrophy = {
 
 /** Loss of nigral cells begins on one side and stays worse there; the other degenerations are even and reach further. */
 const akineticForms: readonly AkineticForm[] = [
-  { key: 'one-sided', share: 0.25, nigra: [0.75, 0.1], signs: [['smell', 0.3]] },
+  { key: 'one-sided', share: 0.25, nigra: [0.75, 0.1], ages: nigralAges, signs: [['smell', 0.3]] },
   {
     key: 'uneven',
     share: 0.35,
     nigra: [0.9, 0.55],
+    ages: nigralAges,
     signs: [
       ['smell', 0.35],
       ['axial-bradykinesia', 0.35],
@@ -117,6 +124,7 @@ const akineticForms: readonly AkineticForm[] = [
     key: 'even',
     share: 0.15,
     nigra: [0.85, 0.8],
+    ages: nigralAges,
     signs: [
       ['axial-bradykinesia', 0.5],
       ['blood-pressure', 0.2],
@@ -240,7 +248,7 @@ const broughtOn = { hyperacute: 8, acute: 6, subacute: 1.2, chronic: 0.05 } as c
 /** Movements in excess that belong to no one place. */
 function hyperkineticHypotheses(): Hypothesis[] {
   const site = widespreadSite('hyperkinetic-syndrome', 'Hyperkinetic disorder of the basal ganglia', 'basal-ganglia');
-  const forms: readonly (readonly [string, number, readonly ProcessSign[], PaceFactors?])[] = [
+  const forms: readonly (readonly [string, number, readonly ProcessSign[], PaceFactors?, Ages?])[] = [
     [
       'chorea',
       percent.chorea,
@@ -308,10 +316,41 @@ function hyperkineticHypotheses(): Hypothesis[] {
       ],
       broughtOn,
     ],
+    // After streptococci children fidget, fumble and change in manner within days to weeks.
+    [
+      'chorea-of-childhood',
+      percent.chorea * 0.5,
+      [
+        ['chorea', 0.95],
+        ['mood-behaviour', 0.5],
+        ['speech-articulation', 0.3],
+        ['attention', 0.2],
+        ['limb-coordination', 0.2],
+      ],
+      { hyperacute: 1, acute: 4, subacute: 3, chronic: 0.15 },
+      { to: 18, outside: 0.02 },
+    ],
+    // What blocks dopamine for years makes mouth and limbs move, and shakes and stiffens them beside.
+    [
+      'by-medicine',
+      percent.chorea * 0.35,
+      [
+        ['chorea', 0.7],
+        ['dystonia', 0.5],
+        ['rest-tremor', 0.35],
+        ['postural-tremor', 0.5],
+        ['rigidity', 0.3],
+        ['bradykinesia', 0.3],
+        ['axial-bradykinesia', 0.25],
+        ['swallowing', 0.2],
+        ['speech-articulation', 0.25],
+      ],
+    ],
   ];
-  return forms.map(([key, frequency, signs, paces]) =>
+  return forms.map(([key, frequency, signs, paces, ages]) =>
     hypothesis(site, key, frequency, intact, {
       ...(paces && { paces }),
+      ...(ages && { ages }),
       process: processOf({ because: 'the basal ganglia let unwilled movements through' }),
       faculties: facultiesOf(signs),
     }),
@@ -436,7 +475,7 @@ function cerebellarDegeneration(): Hypothesis[] {
       process: cerebellumOnly,
     },
     { key: 'with-brisk-jerks', share: 0.015, hemisphere: 0.7, vermis: 0.8, pyramidal: 0.05, process: briskAndUnsteady },
-    { key: 'with-long-axons', share: 0.2, hemisphere: 0.65, vermis: 0.8, pyramidal: 0.3, process: longAxons },
+    { key: 'with-long-axons', share: 0.3, hemisphere: 0.65, vermis: 0.8, pyramidal: 0.3, process: longAxons },
   ] as const;
   return forms.map(({ key, share, hemisphere, vermis, pyramidal, process, ...form }) => {
     const lesion = new LesionBuilder().brain('left', 'cerebellar-vermis', vermis);
@@ -493,20 +532,44 @@ function vermisWithLongAxons(): Hypothesis[] {
  */
 const inflamedOrPoisoned = { hyperacute: 6, acute: 7, subacute: 1.5, chronic: 0.1 } as const;
 
+const childhood = { to: 16, outside: 0.03 } as const;
+/** Immunity against a tumour or against large cells takes the whole cerebellum within weeks to a few months. Judged. */
+const againstTumour = { hyperacute: 0.2, acute: 1.5, subacute: 3, chronic: 0.4 } as const;
+
+interface InflamedForm {
+  readonly key: string;
+  readonly share: number;
+  readonly isDrowsy: boolean;
+  readonly process: Process;
+  readonly ages?: Ages;
+  readonly paces?: PaceFactors;
+}
+
 function inflamedCerebellum(): Hypothesis[] {
   const lesion = new LesionBuilder()
     .brain('left', 'cerebellar-vermis', 0.85)
     .brain('left', 'flocculonodular-lobe', 0.4);
   for (const side of bodySides) lesion.brain(side, 'cerebellar-hemisphere', 0.7);
-  const forms = [
+  const forms: readonly InflamedForm[] = [
     { key: 'inflamed', share: 0.06, isDrowsy: false, process: cerebellumInflamed },
     { key: 'inflamed-and-drowsy', share: 0.03, isDrowsy: true, process: cerebellumInflamed },
-    { key: 'inflamed-and-slack', share: 0.02, isDrowsy: false, process: slackWithIt },
+    { key: 'inflamed-and-slack', share: 0.03, isDrowsy: false, process: slackWithIt, ages: childhood },
+    // After an infection of childhood this is the commonest ataxia there is.
+    { key: 'inflamed-in-childhood', share: 0.35, isDrowsy: false, process: cerebellumInflamed, ages: childhood },
+    {
+      key: 'immune',
+      share: 0.22,
+      isDrowsy: false,
+      process: cerebellumInflamed,
+      ages: { from: 25, outside: 0.3 },
+      paces: againstTumour,
+    },
   ];
-  return forms.map(({ key, share, isDrowsy, process }) =>
+  return forms.map(({ key, share, isDrowsy, process, ages, paces = inflamedOrPoisoned }) =>
     hypothesis(wholeCerebellum, key, percent.cerebellar * share, lesion.build(), {
       process,
-      paces: inflamedOrPoisoned,
+      paces,
+      ...(ages && { ages }),
       faculties: facultiesOf([
         ['speech-cerebellar', 0.5],
         ['speech-articulation', 0.3],

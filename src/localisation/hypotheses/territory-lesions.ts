@@ -21,6 +21,8 @@ export interface TerritoryLesion {
   readonly faculties?: FacultyChances;
   /** Whether it is a growth, or a loss by steps, as often as a stroke. */
   readonly mayGrow?: boolean;
+  /** Whether what grows there, beside lesions of other kinds, raises the pressure in the skull before it is found. */
+  readonly mayPress?: boolean;
   /** How its pace differs from that of other lesions of its kind. Judged. */
   readonly paces?: PaceFactors;
   /** At what age it is met, when that is not any age. Judged. */
@@ -51,6 +53,8 @@ interface Filling {
   readonly spares?: BrainSystem;
   /** Whether it takes so much room that the pressure in the skull rises. */
   readonly presses?: boolean;
+  /** How its pace differs from that of the other fillings. */
+  readonly paces?: PaceFactors;
 }
 
 /** Growths that raise the pressure in the skull before they are found: their share, and how far it rises. Judged. */
@@ -59,6 +63,13 @@ const pressureOfGrowth = 0.6;
 
 /** How the pace of a growth differs from that of other lesions of its kind. Judged. */
 const paceOfGrowth = { hyperacute: 0.4, acute: 0.7, subacute: 1.3, chronic: 2 } as const;
+
+/** The same in a territory where most lesions are no growths. */
+const pressingBeside: Filling = {
+  ...pressing,
+  share: 0.08,
+  paces: { hyperacute: 0.2, acute: 0.4, subacute: 1.5, chronic: 2 },
+};
 
 /** Share of the lesions of a territory that spare one of its systems altogether, and the fewest systems that it must hold for that. */
 const sparing = { share: 0.3, parts: [0.9, 0.5], fromSystems: 3 } as const;
@@ -69,11 +80,13 @@ function fillingsOf({
   isAllOrMost,
   territory,
   mayGrow,
+  mayPress,
   essential = [],
   hardlySpared = [],
 }: TerritoryLesion): readonly Filling[] {
   const filled = isAllOrMost === true ? fillings.filter(({ part }) => part > 0.5) : fillings;
-  const even = mayGrow === true ? [...filled, pressing] : filled;
+  const pressed = mayGrow === true ? [pressing] : mayPress === true ? [pressingBeside] : [];
+  const even = [...filled, ...pressed];
   const systems = systemsOf(territory);
   if (systems.length < sparing.fromSystems) return even;
   const spared = systems.filter((system) => !essential.includes(system));
@@ -133,6 +146,7 @@ export function territoryHypotheses(lesions: readonly TerritoryLesion[]): Hypoth
             ...(lesion.faculties !== undefined && { faculties: lesion.faculties }),
             ...(lesion.mayGrow === true && { paces: paceOfGrowth }),
             ...(lesion.paces !== undefined && { paces: lesion.paces }),
+            ...(filling.paces !== undefined && { paces: filling.paces }),
             ...(lesion.ages !== undefined && { ages: lesion.ages }),
           },
         ),

@@ -1,5 +1,6 @@
 import { lowerFirst } from '../../exam/describe.ts';
 import type { Exam, HistoryStatement } from '../../exam/exam.ts';
+import { brainHistory } from './history/brain-history.ts';
 import { exposureHistory } from './history/exposure-history.ts';
 import { headHistory } from './history/head-history.ts';
 import type { HistoryWeight } from './history/history-weight.ts';
@@ -16,6 +17,7 @@ export const historyWeightRows: readonly HistoryWeight[] = [
   ...illnessHistory,
   ...settingHistory,
   ...exposureHistory,
+  ...brainHistory,
 ];
 
 const byKey = new Map<string, HistoryWeight[]>();

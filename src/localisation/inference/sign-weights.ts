@@ -6,6 +6,7 @@ import { skinPlace, territoryKeys } from '../../anatomy/skin-places.ts';
 import type { Exam } from '../../exam/exam.ts';
 import type { Finding } from '../../exam/finding.ts';
 import { type BodySide, bodySides } from '../../kernel/side.ts';
+import { crossedShift } from './crossed-signs.ts';
 import { anyOf, kinds, sites } from './history/history-weight.ts';
 import { limbPatternShifts, shiftBy } from './limb-patterns.ts';
 import type { Applies, Shift } from './shift.ts';
@@ -274,11 +275,18 @@ const hallmarks: readonly {
   },
 ];
 
-function showsOneOf({ abnormal, item: { probe }, value }: Finding, functions: ReadonlySet<Faculty>): boolean {
+/** Tests of movement that grows smaller as it goes on; other fine movements fail for want of strength or steering as readily. */
+const decrement: ReadonlySet<string> = new Set(['finger-tapping', 'foot-tapping']);
+
+function showsOneOf({ abnormal, item: { key, probe }, value }: Finding, functions: ReadonlySet<Faculty>): boolean {
   if (!abnormal) return false;
   if (probe.kind === 'tone') return functions.has('rigidity') && value !== 'spastic' && value !== 'reduced';
   if (probe.kind === 'cerebellar') return functions.has('limb-coordination');
-  if (probe.kind === 'upper-motor') return probe.orAlso?.some((faculty) => functions.has(faculty)) === true;
+  if (probe.kind === 'upper-motor')
+    return (
+      probe.orAlso?.some((faculty) => functions.has(faculty) && (faculty !== 'bradykinesia' || decrement.has(key))) ===
+      true
+    );
   return probe.kind === 'faculty' && [probe.faculty, ...(probe.orAlso ?? [])].some((faculty) => functions.has(faculty));
 }
 
@@ -317,6 +325,39 @@ function movingHalfShifts({ findings }: Exam): readonly Shift[] {
   ];
 }
 
+/** What a cerebellum that fails shows, and nothing else. */
+const ofTheCerebellum: ReadonlySet<Faculty> = new Set([
+  'limb-coordination',
+  'trunk-coordination',
+  'speech-cerebellar',
+  'speech-articulation',
+  'nystagmus-gaze-evoked',
+  'nystagmus-central',
+  'downbeat',
+  'pursuit',
+  'saccade-accuracy',
+]);
+/** Odds of what makes limbs unsteady by lost position sense, where unsteadiness is all that was found and told. Judged. */
+const ataxiaByLostSense = 0.4;
+const losesPosition = anyOf(
+  kinds('ganglion', 'polyradiculoneuropathy', 'polyneuropathy'),
+  sites('spinal-cord-posterior', 'spinal-cord-posterolateral'),
+);
+const toldOfSense: ReadonlySet<string> = new Set(['numbness', 'paraesthesiae', 'weakness', 'worse-in-the-dark']);
+
+function isOfTheCerebellum({ item: { probe } }: Finding): boolean {
+  return probe.kind === 'cerebellar' || (probe.kind === 'faculty' && ofTheCerebellum.has(probe.faculty));
+}
+
+function ataxiaAloneShift({ findings, history }: Exam): readonly Shift[] {
+  const wrong = findings.filter(({ abnormal }) => abnormal);
+  const limb = wrong.find(({ item: { probe } }) => probe.kind === 'cerebellar');
+  if (limb === undefined || !wrong.every(isOfTheCerebellum)) return [];
+  if (history.some(({ key, present }) => present && toldOfSense.has(key))) return [];
+  const because = 'who is unsteady for want of feeling tells of numbness or shows it, and has lost reflexes';
+  return [shiftBy(limb, { applies: losesPosition, factor: ataxiaByLostSense, because })];
+}
+
 /** Eyes jerk back into the orbit by the pretectum and by hardly anything else: Brazis, midbrain (recalled). Odds judged. */
 const retraction = 3;
 
@@ -350,11 +391,13 @@ export function signShifts(exam: Exam): readonly Shift[] {
     ...recordedShifts(exam),
     ...limbPatternShifts(exam),
     ...oneHalfShifts(exam),
+    ...crossedShift(exam),
     ...spasmShift(exam),
     ...comaShift(exam),
     ...confusedShift(exam),
     ...hallmarkShifts(exam),
     ...retractionShift(exam),
+    ...ataxiaAloneShift(exam),
     ...clearMindShift(exam),
     ...movingHalfShifts(exam),
   ];

@@ -28,17 +28,24 @@ export const movementFunctions = {
   },
   'rest-tremor': {
     carries: 'stillness at rest',
-    path: series(partly(0.65, other('substantia-nigra')), partly(0.3, other('red-nucleus'))),
+    // A tremor at rest and in action comes from where the paths of nigra and cerebellum meet, weeks after the lesion.
+    path: series(
+      partly(0.65, other('substantia-nigra')),
+      partly(0.4, other('red-nucleus')),
+      partly(0.2, other('ventrolateral-nucleus')),
+      partly(0.12, same('superior-cerebellar-peduncle')),
+    ),
     source: basalGanglia,
   },
   'postural-tremor': {
     carries: 'steadiness on holding still',
     path: series(
-      partly(0.45, other('red-nucleus')),
-      partly(0.35, same('superior-cerebellar-peduncle')),
-      partly(0.15, same('cerebellar-hemisphere')),
-      partly(0.15, other('substantia-nigra')),
-      partly(0.15, other('ventrolateral-nucleus')),
+      partly(0.55, other('red-nucleus')),
+      partly(0.4, same('superior-cerebellar-peduncle')),
+      partly(0.2, same('cerebellar-hemisphere')),
+      partly(0.25, other('substantia-nigra')),
+      partly(0.35, other('ventrolateral-nucleus')),
+      partly(0.1, other('striatum')),
     ),
     source: cerebellum,
   },
@@ -47,7 +54,7 @@ export const movementFunctions = {
     path: series(
       partly(0.75, other('striatum')),
       partly(0.6, other('subthalamic-nucleus')),
-      partly(0.08, other('ventrolateral-nucleus')),
+      partly(0.12, other('ventrolateral-nucleus')),
     ),
     source: basalGanglia,
   },
@@ -68,7 +75,8 @@ export const movementFunctions = {
     carries: 'the balance of agonist and antagonist',
     path: series(
       partly(0.4, other('striatum', 'globus-pallidus')),
-      partly(0.12, other('ventrolateral-nucleus', 'substantia-nigra')),
+      partly(0.25, other('ventrolateral-nucleus')),
+      partly(0.12, other('substantia-nigra')),
     ),
     source: basalGanglia,
   },

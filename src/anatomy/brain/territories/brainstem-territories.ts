@@ -368,6 +368,20 @@ export const brainstemTerritories = {
     across: { 'abducens-fascicle': 0.8 },
     source: pons,
   },
+  'pons-tegmentum-and-cerebellar-paths': {
+    // Months after a bleeding, when the olive swells: the palate jumps and the limbs shake, beside what the lesion left.
+    label: 'Pontine tegmentum',
+    holds: {
+      'superior-cerebellar-peduncle': 0.75,
+      'facial-fascicle': 0.5,
+      'abducens-fascicle': 0.35,
+      'medial-longitudinal-fasciculus': 0.4,
+      'medial-lemniscus-in-pons': 0.4,
+      'basis-pontis': 0.3,
+    },
+    across: { 'superior-cerebellar-peduncle': 0.35 },
+    source: pons,
+  },
   'pons-tegmentum-upper': {
     label: 'Pontine tegmentum',
     holds: {

@@ -37,6 +37,18 @@ export const deepTerritories = {
     },
     source: recalled('brazis', 'basal ganglia'),
   },
+  'striatum-and-edge-of-capsule': {
+    // Unwilled movement with a slight weakness of the same limbs.
+    label: 'Striatum or globus pallidus',
+    holds: {
+      striatum: 0.92,
+      'globus-pallidus': 0.5,
+      'internal-capsule-posterior-limb': 0.3,
+      'internal-capsule-genu': 0.3,
+      'thalamocortical-radiation': 0.15,
+    },
+    source: recalled('brazis', 'basal ganglia'),
+  },
   'internal-capsule': {
     label: 'Internal capsule or corona radiata',
     holds: {
@@ -66,7 +78,7 @@ export const deepTerritories = {
     holds: {
       'internal-capsule-posterior-limb': 0.92,
       'internal-capsule-genu': 0.9,
-      striatum: 0.5,
+      striatum: 0.35,
       'thalamocortical-radiation': 0.45,
       'intracranial-pressure': 0.1,
     },
@@ -78,8 +90,9 @@ export const deepTerritories = {
     holds: {
       'internal-capsule-posterior-limb': 0.85,
       'internal-capsule-genu': 0.9,
-      striatum: 0.9,
-      'globus-pallidus': 0.4,
+      // Limbs that are paralysed show little of what an ill striatum lets through.
+      striatum: 0.6,
+      'globus-pallidus': 0.3,
       'corona-radiata': 0.3,
       'thalamocortical-radiation': 0.3,
     },

@@ -173,6 +173,12 @@ export const hemisphereTerritories = {
     },
     source: lobes,
   },
+  'branches-to-the-callosum': {
+    label: 'Cerebral cortex, territory of the anterior cerebral artery',
+    holds: { 'medial-frontal-cortex': 0.55 },
+    across: { 'medial-frontal-cortex': 0.15 },
+    source: recalled('brazis', 'disconnection syndromes'),
+  },
   'parasagittal-of-one-side': {
     // What grows beside the falx, or a vein that closes there: leg before arm.
     label: 'Cerebral cortex, territory of the anterior cerebral artery',
@@ -268,6 +274,20 @@ export const hemisphereTerritories = {
       'motor-cortex-hand': 0.35,
       'motor-cortex-leg': 0.25,
       'motor-cortex-foot': 0.25,
+    },
+    source: lobes,
+  },
+  'frontal-growth-at-the-motor-strip': {
+    // Face, arm and leg fail together, step by step, before conduct does.
+    label: 'Frontal lobe in front of the motor cortex',
+    holds: {
+      'dorsolateral-frontal-cortex': 0.4,
+      'medial-frontal-cortex': 0.25,
+      'inferior-frontal-gyrus': 0.35,
+      'frontopontine-fibres': 0.25,
+      'corona-radiata': 0.65,
+      'motor-cortex-face': 0.4,
+      'motor-cortex-hand': 0.35,
     },
     source: lobes,
   },
