@@ -236,6 +236,7 @@ export const muscleAndNerveFlags: readonly RedFlagRule[] = [
       const signs = facts.query.abnormalWhere(
         ({ item }) =>
           item.section === 'gait' ||
+          item.key === 'lhermitte' ||
           item.probe.kind === 'proprioception' ||
           (item.section === 'power' && item.region === 'lower-limbs'),
       );
@@ -249,6 +250,9 @@ export const muscleAndNerveFlags: readonly RedFlagRule[] = [
         'electric-shock-on-neck-flexion',
         'paraesthesiae',
         'numbness',
+        'clumsiness',
+        'falls',
+        'bladder-disturbance',
       );
       return gas.length > 0 && signs.length + sensory.length + told.length > 0
         ? present([...gas, ...findingReasons([...signs, ...sensory], 4), ...told])

@@ -83,11 +83,16 @@ export const orbitAndPressureStories: readonly RaisingStory[] = [
     flag: 'raised-intracranial-pressure',
     check: (facts) => {
       const { exam } = facts;
-      const isFirst = facts.told('migraine', 'similar-attacks-before', 'orthostatic-headache').length === 0;
-      if (!isFirst || !facts.maybeProgressing || facts.beganWithin(halfYear) === 'no') return none;
+      if (!facts.maybeProgressing || facts.beganWithin(halfYear) === 'no') return none;
       const morning = facts.told('morning-headache');
       const fresh = [...morning, ...facts.told('new-headache')];
       const vomiting = facts.told('vomiting');
+      const mind = findingReasons(facts.query.abnormal(clouded), 2);
+      // Under a mind that clouds a ventricle is shut until shown otherwise: from the first day, and in those with migraine too.
+      const isShut = facts.beganWithin(28) === 'yes' && trueFever(facts).length === 0;
+      const shut = isShut ? each(fresh, vomiting, mind) : none;
+      const isFirst = facts.told('migraine', 'similar-attacks-before', 'orthostatic-headache').length === 0;
+      if (shut.length > 0 || !isFirst) return shut;
       const beyondDays = facts.beganWithin(3) !== 'yes' && exam.onset.pace !== 'hyperacute';
       const grows = exam.course === 'progressive' && beyondDays ? facts.told(...headache) : none;
       const risk = [
@@ -97,7 +102,7 @@ export const orbitAndPressureStories: readonly RaisingStory[] = [
       const failing = [
         ...facts.told('difficulty-walking', 'unsteadiness', 'falls', 'diplopia', 'transient-visual-loss'),
         ...facts.told('cognitive-change', 'behaviour-change', 'loss-of-consciousness'),
-        ...findingReasons(facts.query.abnormal(clouded), 2),
+        ...mind,
       ];
       return [
         ...(beyondDays ? each(morning, vomiting) : none),
