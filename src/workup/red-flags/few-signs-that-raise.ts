@@ -121,7 +121,8 @@ export const fewSignStories: readonly RaisingStory[] = [
       const isOther =
         tires.length > 0 ||
         facts.told('myasthenia-gravis', 'fatigable-weakness').length > 0 ||
-        facts.reducedReflexes.length + facts.upperMotorSigns.length > 0 ||
+        facts.reducedReflexes.some(({ value }) => value === '0') ||
+        facts.upperMotorSigns.length > 0 ||
         trueFever(facts).length > 0;
       if (isOther || facts.exam.onset.pace === 'chronic' || facts.beganWithin(7) !== 'yes') return none;
       const lids = query.abnormal(['cranial-nerves/ptosis']);
@@ -132,7 +133,9 @@ export const fewSignStories: readonly RaisingStory[] = [
         ...findingReasons(query.abnormal(['cranial-nerves/diplopia'])),
       ];
       const throat = [...bulbarReasons(facts), ...facts.told('slurred-speech')];
-      return isOnBothSides(lids) ? each(findingReasons(lids), eyes, throat) : none;
+      const isFrozen = query.abnormal(['cranial-nerves/ophthalmoplegia']).length > 0 && isOnBothSides(still);
+      const told = isFrozen ? facts.told('drooping-eyelids') : none;
+      return isOnBothSides(lids) || told.length > 0 ? each([...findingReasons(lids), ...told], eyes, throat) : none;
     },
     source: read('botulism-2021'),
   },
@@ -170,6 +173,26 @@ export const fewSignStories: readonly RaisingStory[] = [
         facts.told('cognitive-change', 'behaviour-change'),
       ].filter(({ length }) => length > 0);
       return isFresh && facts.maybeProgressing && parts.length >= 2 ? each(starved, parts.flat()) : none;
+    },
+    source: read('caine-1997', 'two of diet, eye signs, cerebellar signs and altered mental state'),
+  },
+  {
+    // Both eyes that cease to move with a balance that fails within weeks: without lost jerks or an infection before, thiamine is given first.
+    flag: 'suspected-wernicke-encephalopathy',
+    check: (facts) => {
+      const { pace } = facts.exam.onset;
+      const { query } = facts;
+      const isFresh = (pace === 'acute' || pace === 'subacute') && facts.beganWithin(28) === 'yes';
+      const isOther =
+        facts.reducedReflexes.length > 0 ||
+        facts.told('preceding-infection', 'preceding-respiratory-infection', 'preceding-gastroenteritis').length > 0 ||
+        facts.told('fatigable-weakness', 'myasthenia-gravis', 'paraesthesiae').length > 0 ||
+        query.abnormal(['cranial-nerves/fatigable-ptosis', 'cranial-nerves/ptosis']).length > 0;
+      const eyes = query.abnormal(eyeMovementSigns);
+      const balance = [...facts.told('unsteadiness'), ...findingReasons(query.abnormal(['gait/ataxic']))];
+      return isFresh && facts.maybeProgressing && !isOther && isOnBothSides(eyes)
+        ? each(findingReasons(eyes, 2), balance)
+        : none;
     },
     source: read('caine-1997', 'two of diet, eye signs, cerebellar signs and altered mental state'),
   },

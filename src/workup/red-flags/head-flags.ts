@@ -35,6 +35,21 @@ const centralVestibularSigns = [
   'gait/unable-to-walk',
 ];
 
+/** What is the first sign of a tumour in many children, beside limbs, gait and eyes that do not move. */
+const otherSignsOfAChild = [
+  'cranial-nerves/optic-disc-swelling',
+  'cranial-nerves/optic-disc-pallor',
+  'cranial-nerves/reduced-visual-acuity',
+  'cranial-nerves/bitemporal-hemianopia',
+  'cranial-nerves/upgaze-palsy',
+  'cranial-nerves/vertical-gaze-palsy',
+  'cranial-nerves/convergence-retraction-nystagmus',
+  'cranial-nerves/gaze-evoked-nystagmus',
+  'cranial-nerves/dysphagia',
+  'cranial-nerves/dysarthria',
+  'cranial-nerves/tongue-deviation',
+];
+
 /** Dangers of the head that a whole story tells: dizziness, injury, pregnancy, pituitary, orbit, a falling consciousness. */
 export const headFlags: readonly RedFlagRule[] = [
   {
@@ -49,9 +64,9 @@ export const headFlags: readonly RedFlagRule[] = [
       const scale = facts.exam.scales.flatMap(({ total, pointer }) =>
         total !== null && total <= 14 ? [{ pointer, text: `Glasgow coma scale ${total} of 15` }] : [],
       );
-      return signs.length + scale.length > 0 && facts.beganWithin(28) !== 'no'
-        ? present([...findingReasons(signs), ...scale])
-        : null;
+      // Weeks are counted from the first sign of the illness; where that grows, the sleep is new.
+      const inTime = facts.beganWithin(facts.exam.course === 'progressive' ? 92 : 28) !== 'no';
+      return signs.length + scale.length > 0 && inTime ? present([...findingReasons(signs), ...scale]) : null;
     },
   },
   {
@@ -295,17 +310,16 @@ export const headFlags: readonly RedFlagRule[] = [
         ...(told.length > 0 ? facts.reducedReflexes : []),
         // A wide pupil by itself has a flag of its own, and is mostly a drug's.
         ...facts.query.abnormal([...brainSigns, 'special-tests/pronator-drift']),
-        ...facts.query.abnormal(['gait/ataxic', ...eyeMovementSigns, 'cranial-nerves/optic-disc-swelling']),
+        ...facts.query.abnormal(['gait/ataxic', ...eyeMovementSigns, ...otherSignsOfAChild]),
         ...facts.query.abnormalWhere(({ item }) => item.probe.kind === 'cerebellar'),
         ...facts.upperMotorSigns,
-        ...facts.query.abnormal(['cranial-nerves/reduced-visual-acuity']),
       ];
       const { pace, durationDays } = facts.exam.onset;
       const isAcute = (pace === 'acute' || pace === 'hyperacute') && facts.beganWithin(28) === 'yes';
       const grows = facts.exam.course === 'progressive' || (facts.exam.course === undefined && pace === 'subacute');
       const isGrowing = grows && (durationDays ?? 0) <= 730;
       const worsening = isGrowing || (isAcute && facts.maybeProgressing);
-      const floppy = age < 1 && facts.maybeProgressing ? weakAndFloppy(facts) : [];
+      const floppy = age < 2 && facts.maybeProgressing ? weakAndFloppy(facts) : [];
       if (floppy.length > 0) return present([{ pointer: '/person/ageYears', text: `age ${age}` }, ...floppy]);
       // A child who stops walking is the sign.
       const stopped = isGrowing && facts.beganWithin(28) === 'yes' ? told : [];

@@ -29,6 +29,8 @@ export function checkHeadInjury(facts: BedsideFacts): Verdict | null {
     ...findingReasons(facts.cranialNerveSigns, 3),
     ...facts.told('seizure', 'vomiting', 'anticoagulant', 'bleeding-disorder', 'loss-of-consciousness'),
     ...findingReasons(oneSidedWeakness(facts), 3),
+    ...findingReasons(facts.upperMotorSigns, 2),
+    ...(facts.bothLegsWeak ? findingReasons(facts.weak('lower-limbs'), 2) : []),
     ...(facts.isProgressive && facts.exam.onset.pace !== 'hyperacute' ? growingAfterInjury(facts) : []),
   ];
   return signs.length > 0 ? present([...injury, ...signs]) : null;
@@ -63,9 +65,16 @@ function checkSilentSubdural(facts: BedsideFacts): Verdict | null {
   const fall = facts.told('falls');
   const pain = facts.told('headache', 'new-headache', 'morning-headache');
   const isOld = (facts.exam.person.ageYears ?? 0) >= 60;
-  const mind = [...facts.query.abnormal(clouded), ...slowHemiparesis(facts)];
+  const mind = findingReasons([...facts.query.abnormal(clouded), ...slowHemiparesis(facts)], 2);
+  // A mind that is said to fail over weeks of falls, or an ache with vomiting after them.
+  const grows = facts.exam.course === 'progressive' && facts.exam.onset.pace !== 'chronic';
+  const also = [
+    ...mind,
+    ...(grows ? facts.told('cognitive-change') : []),
+    ...(fall.length > 0 && pain.length > 0 ? facts.told('vomiting') : []),
+  ];
   const risk = [...thin, ...(isOld ? [...fall, ...facts.told('alcohol-excess')] : [])];
-  return risk.length > 0 && mind.length > 0 && pain.length + fall.length > 0
-    ? present([...risk, ...pain, ...fall, ...findingReasons(mind, 2)])
+  return risk.length > 0 && also.length > 0 && pain.length + fall.length > 0
+    ? present([...new Set([...risk, ...pain, ...fall, ...also])])
     : null;
 }

@@ -1,6 +1,7 @@
 import type { RankedCause, Reason } from '../../causes/ranked-cause.ts';
 import { findingReasons } from '../../causes/reasons.ts';
 import type { BedsideFacts } from '../bedside-facts.ts';
+import { areFeetPressed } from './cord.ts';
 import { eyeMovementSigns } from './eye-movement-signs.ts';
 
 /** An emergency that is suspected because the causes behind it are among the likely ones, whatever its own rule asks for. */
@@ -18,6 +19,12 @@ interface LikelyEmergency {
    */
   readonly beside?: (facts: BedsideFacts) => readonly Reason[];
 }
+
+const limbsOrHead = (facts: BedsideFacts): readonly Reason[] => [
+  ...findingReasons(facts.abnormalFindings, 1),
+  ...facts.told('weakness', 'leg-weakness', 'arm-weakness', 'difficulty-walking', 'paraesthesiae', 'numbness'),
+  ...facts.told('unsteadiness', 'diplopia', 'ascending-weakness', 'drooping-eyelids', 'dysphagia', 'back-pain'),
+];
 
 const anySign = (facts: BedsideFacts): readonly Reason[] => findingReasons(facts.abnormalFindings, 1);
 
@@ -106,6 +113,7 @@ export const likelyEmergencies: readonly LikelyEmergency[] = [
     flag: 'acute-ascending-weakness',
     causes: ['guillain-barre-syndrome', 'acute-motor-axonal-neuropathy', 'miller-fisher-syndrome', 'tick-paralysis'],
     withinDays: 28,
+    beside: (facts) => (areFeetPressed(facts) && facts.weakLimbs.length > 0 ? [] : limbsOrHead(facts)),
   },
   { flag: 'suspected-botulism', causes: ['botulism'], withinDays: 30 },
   {
@@ -144,6 +152,10 @@ export const likelyEmergencies: readonly LikelyEmergency[] = [
     flag: 'acute-visual-loss',
     causes: ['optic-neuritis', 'anterior-ischaemic-optic-neuropathy', 'retinal-artery-occlusion'],
     withinDays: 30,
+    beside: (facts) => [
+      ...findingReasons(facts.cranialNerveSigns, 1),
+      ...facts.told('visual-loss', 'transient-visual-loss', 'eye-pain'),
+    ],
   },
   { flag: 'suspected-giant-cell-arteritis', causes: ['giant-cell-arteritis'], withinDays: 180 },
   { flag: 'painful-horner-syndrome', causes: ['carotid-dissection'], withinDays: 30 },

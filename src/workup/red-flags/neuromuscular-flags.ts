@@ -96,14 +96,14 @@ export const neuromuscularFlags: readonly RedFlagRule[] = [
         ),
         ...facts.told('diplopia', 'drooping-eyelids', 'fatigable-weakness', 'myasthenia-gravis'),
       ];
-      const neck = query.power('neck-flexion', 'midline');
+      const neck = Math.min(query.power('neck-flexion', 'midline') ?? 5, query.power('neck-extension', 'midline') ?? 5);
       const dangers = [
         ...bulbarReasons(facts),
         ...findingReasons(query.abnormal(['cranial-nerves/dysarthria'])),
         ...facts.told('slurred-speech'),
         ...facts.told('breathlessness', 'orthopnoea'),
         ...findingReasons(query.abnormal(breathingSigns)),
-        ...(neck !== null && neck <= 3 ? findingReasons(query.abnormal(['power/neck-flexion'])) : []),
+        ...(neck <= 3 ? findingReasons(query.abnormal(['power/neck-flexion', 'power/neck-extension'])) : []),
       ];
       const worsening =
         facts.exam.course === 'progressive' || facts.beganWithin(facts.isProgressive ? 31 : 14) === 'yes';
@@ -359,7 +359,9 @@ function slowWeakness(facts: BedsideFacts, trouble: readonly Reason[]): Verdict 
     ({ item, value }) => item.key === 'bradykinesia' || (item.probe.kind === 'tone' && value === 'rigid'),
   );
   const told = stiff.length > 0 ? [] : facts.told('weakness', 'leg-weakness', 'arm-weakness', 'difficulty-with-stairs');
-  const slow = facts.beganWithin(28) === 'no' && facts.maybeProgressing;
+  // Half a body that a stroke has left weak, with the swallow of the same brain.
+  const isOfStroke = facts.told('stroke').length > 0 && oneSidedWeakness(facts).length === weak.length;
+  const slow = facts.beganWithin(28) === 'no' && facts.maybeProgressing && !isOfStroke;
   return slow && weak.length + told.length > 0 && trouble.length > 0
     ? present([...trouble, ...findingReasons(weak, 3), ...told])
     : null;
@@ -369,7 +371,8 @@ function slowWeakness(facts: BedsideFacts, trouble: readonly Reason[]): Verdict 
 function speechFromAbove(facts: BedsideFacts): readonly Reason[] {
   const { query } = facts;
   const lids = isOnBothSides(query.abnormal(['cranial-nerves/ptosis', 'cranial-nerves/fatigable-ptosis']));
-  const isFromAbove = lids || facts.told('descending-weakness').length > 0;
+  const tongue = isOnBothSides(query.abnormal(['cranial-nerves/tongue-weakness']));
+  const isFromAbove = lids || tongue || facts.told('descending-weakness').length > 0;
   const others = query.abnormal([
     'cranial-nerves/tongue-weakness',
     'cranial-nerves/jaw-weakness',

@@ -8,6 +8,7 @@ import { isOnBothSides } from './cord.ts';
 import { eyeMovementSigns } from './eye-movement-signs.ts';
 import { feverReasons, trueFever } from './fever.ts';
 import { each, none, type RaisingStory } from './story.ts';
+import { onOneSide } from './sudden-deficit.ts';
 
 /** Weeks in which an infection of the orbit or the cavernous sinus comes to its height. */
 const sixWeeks = 42;
@@ -44,6 +45,23 @@ export const orbitAndPressureStories: readonly RaisingStory[] = [
       ].filter(({ length }) => length > 0);
       const host = facts.told('immunosuppression', 'diabetes-mellitus', 'hiv-infection', ...entries);
       return isOfWeeks(facts) && !isThyroid(facts) && parts.length >= 2 ? each(host, parts.flat()) : none;
+    },
+    source: recalled('adams-victor', 'septic thrombosis of the cavernous sinus; mucormycosis'),
+  },
+  {
+    // The whole eye of one side that has stopped moving under a fallen lid, with pain, in people whose defence or sugar is bad: the apex, and no single nerve.
+    flag: 'orbital-or-cavernous-sinus-infection',
+    check: (facts) => {
+      if (!isOfWeeks(facts) || isThyroid(facts)) return none;
+      const frozen = onOneSide(facts.query.abnormal(['cranial-nerves/ophthalmoplegia', 'cranial-nerves/ptosis']));
+      const isWhole = frozen.some(({ item }) => item.key === 'ophthalmoplegia');
+      return isWhole
+        ? each(
+            facts.told('immunosuppression', 'diabetes-mellitus', 'hiv-infection'),
+            findingReasons(frozen, 2),
+            facts.told('eye-pain', 'facial-pain', ...headache),
+          )
+        : none;
     },
     source: recalled('adams-victor', 'septic thrombosis of the cavernous sinus; mucormycosis'),
   },

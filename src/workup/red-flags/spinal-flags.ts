@@ -421,7 +421,12 @@ function clumsyAndUnsteady(facts: BedsideFacts): readonly Reason[] {
     ...facts.told('clumsiness', 'arm-weakness', 'numbness'),
     ...findingReasons([...facts.weak('upper-limbs'), ...wastedOrNumbHands(facts)], 2),
   ];
-  const walk = [...facts.told('difficulty-walking', 'unsteadiness', 'falls', 'leg-weakness'), ...shock];
+  const tracts = facts.upperMotorSignsInLegs.filter(({ item }) => item.scale !== 'reflex-grade');
+  const walk = [
+    ...facts.told('difficulty-walking', 'unsteadiness', 'falls', 'leg-weakness'),
+    ...shock,
+    ...findingReasons([...query.abnormal(['special-tests/lhermitte']), ...tracts], 2),
+  ];
   return place >= 0.15 ? each(findingReasons(facts.upperMotorSigns, 3), hands, walk) : none;
 }
 

@@ -180,7 +180,16 @@ export function ischaemicLimb(facts: BedsideFacts): readonly Reason[] {
   // A pulse that is not there is the artery itself.
   const pulse = findingReasons(facts.query.abnormal(['inspection/absent-limb-pulse']), 1);
   if (pulse.length > 0 && deficit.length > 0) return [...pulse, ...findingReasons(skin, 1), ...artery, ...deficit];
-  return each(findingReasons(skin, 1), artery, deficit);
+  // A heart or an artery that throws clots, and a limb that hurts and fails at once: nobody may have felt the pulse yet.
+  const isSudden = facts.exam.onset.pace === 'hyperacute' && facts.told('back-pain', 'neck-pain').length === 0;
+  const unseen = isSudden
+    ? each(
+        facts.told('atrial-fibrillation', 'peripheral-arterial-disease', 'aortic-disease'),
+        facts.told('leg-pain', 'arm-pain', 'foot-pain'),
+        [...deficit, ...facts.told('leg-weakness', 'arm-weakness')],
+      )
+    : none;
+  return [...each(findingReasons(skin, 1), artery, deficit), ...unseen];
 }
 
 /** Metals are taken in over months; hair that falls out with painful feet or belly is thallium's or arsenic's, whoever gave it. */
