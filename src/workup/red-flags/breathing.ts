@@ -3,7 +3,7 @@ import type { Reason } from '../../causes/ranked-cause.ts';
 import { findingReasons, missing } from '../../causes/reasons.ts';
 import type { BedsideFacts } from '../bedside-facts.ts';
 import { absent, notAssessable, present, type Verdict } from './rule.ts';
-import { isUnder, written } from './thresholds.ts';
+import { isAtLeast, isUnder, written } from './thresholds.ts';
 
 export const breathingSigns = [
   'autonomic/paradoxical-breathing',
@@ -58,7 +58,7 @@ function isOfTracts({ upperMotorSigns, reducedReflexes, kindProbability }: Bedsi
 
 export function bulbarReasons(facts: BedsideFacts): readonly Reason[] {
   const { query } = facts;
-  const told = facts.told('dysphagia', 'voice-change');
+  const told = facts.told('dysphagia', 'voice-change', 'nasal-regurgitation');
   const signs = query.abnormal(bulbarSigns);
   // A mouth that does not close lets saliva out: from one weak half of a face drooling says nothing of the throat.
   const face = query.abnormal(['cranial-nerves/facial-weakness', 'cranial-nerves/lower-facial-weakness']);
@@ -118,12 +118,26 @@ function stoppedByPoison(
     'magnesium',
   );
   const weak = [
-    ...findingReasons(facts.weakLimbs, 3),
+    ...findingReasons([...facts.weakLimbs, ...facts.reducedReflexes], 3),
     ...bulbar,
     ...cranial,
     ...facts.told('weakness', 'leg-weakness', 'arm-weakness', 'drooping-eyelids'),
   ];
   return poison.length > 0 && weak.length > 0 ? [...poison, ...weak.slice(0, 4)] : [];
+}
+
+/** Oxygen saturation under 92 % or thirty breaths a minute and more. Judged. */
+function failingExchange({ query }: BedsideFacts): readonly Reason[] {
+  const saturation = query.quantity('oxygen-saturation', '%');
+  const rate = query.quantity('respiratory-rate', '/min');
+  return [
+    ...(saturation !== undefined && isUnder(saturation, 92)
+      ? [{ pointer: saturation.pointer, text: `oxygen saturation ${written(saturation)} %` }]
+      : []),
+    ...(rate !== undefined && isAtLeast(rate, 30)
+      ? [{ pointer: rate.pointer, text: `${written(rate)} breaths a minute` }]
+      : []),
+  ];
 }
 
 export function checkBreathing(facts: BedsideFacts): Verdict | null {
@@ -138,15 +152,28 @@ export function checkBreathing(facts: BedsideFacts): Verdict | null {
   const signs = findingReasons(facts.query.abnormal(breathingSigns));
   const atRisk = weakness.length > 0 || (neuromuscular && facts.weakLimbs.length + bulbar.length > 0);
   const told = facts.told('weakness', 'leg-weakness', 'arm-weakness', 'fatigable-weakness');
-  if (low.length > 0 && (atRisk || facts.weakLimbs.length + bulbar.length + told.length > 0))
+  const cranial = findingReasons(facts.query.abnormal(weakFaceAndEyes), 3);
+  if (
+    low.length > 0 &&
+    (atRisk || neuromuscular || facts.weakLimbs.length + bulbar.length + told.length + cranial.length > 0)
+  )
     return present([...low, ...signs]);
   if (atRisk && signs.length > 0) return present(signs);
+  // Blood short of oxygen, or a breath of thirty a minute, in a weakness of the muscles that breathe.
+  const failing = failingExchange(facts);
+  const orthopnoea = [...signs, ...facts.told('breathlessness', 'orthopnoea')];
+  if (atRisk && failing.length > 0 && orthopnoea.length > 0) return present([...failing, ...orthopnoea]);
   // Breath that grows short in a weakness of days is the diaphragm's; weak lids and eyes alone are enough of a weakness.
   const breathless = facts.told('breathlessness', 'orthopnoea');
-  const cranial = findingReasons(facts.query.abnormal(weakFaceAndEyes), 3);
+  const lids = facts.told('drooping-eyelids', 'diplopia', 'fatigable-weakness');
   const isAcute = facts.beganWithin(28) === 'yes' && facts.maybeProgressing;
-  if (isAcute && breathless.length > 0 && neuromuscular && (atRisk || cranial.length > 0))
-    return present([...breathless, ...weakness.slice(0, 2), ...cranial]);
+  if (isAcute && breathless.length > 0 && neuromuscular && (atRisk || cranial.length + lids.length > 0))
+    return present([...breathless, ...weakness.slice(0, 2), ...cranial, ...lids]);
+  // Lids or limbs that tire, or a known myasthenia, name the muscles that breathe before anybody has examined.
+  const tires = facts.told('fatigable-weakness', 'myasthenia-gravis');
+  const isOfLungOrHeart = facts.told('asthma', 'heart-failure').length > 0;
+  if (isAcute && breathless.length + signs.length > 0 && tires.length > 0 && !isOfLungOrHeart)
+    return present([...breathless, ...signs, ...tires]);
   if (isAcute && signs.length + breathless.length > 0) {
     const because = stoppedByPoison(facts, bulbar, cranial);
     if (because.length > 0) return present([...breathless, ...signs, ...because]);

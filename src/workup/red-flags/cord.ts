@@ -317,7 +317,7 @@ function failingTogether(facts: BedsideFacts): readonly Reason[] {
   const isGrowing = facts.exam.course === 'progressive' && facts.exam.onset.pace !== 'chronic';
   const inTime = facts.beganWithin(isGrowing ? 92 : 14) === 'yes';
   if (!inTime || !facts.maybeProgressing || facts.reducedReflexes.length > 0) return none;
-  return each(facts.told('leg-weakness', 'difficulty-walking'), facts.told('numbness', 'tight-band'), [
+  return each(facts.told('leg-weakness', 'difficulty-walking', 'unsteadiness'), facts.told('numbness', 'tight-band'), [
     ...facts.told('bladder-disturbance', 'tight-band'),
     ...findingReasons(facts.query.abnormal(['sphincters/urinary-retention'])),
   ]);

@@ -67,7 +67,7 @@ export const eyeFlags: readonly RedFlagRule[] = [
       const visual = facts.told('visual-loss', 'transient-visual-loss', 'diplopia');
       // A headache that came with the loss of sight in old age counts as new, though nobody called it so.
       const isFresh = age >= 60 && facts.beganWithin(28) === 'yes' && facts.told('migraine').length === 0;
-      const withSight = isFresh && facts.told('visual-loss', 'transient-visual-loss').length > 0;
+      const withSight = isFresh && visual.length > 0;
       const pain = facts.told('new-headache', ...(withSight ? ['headache'] : []));
       const inflamed = inflammation(facts);
       if (inflamed.length > 0 && pain.length + visual.length > 0)

@@ -9,7 +9,7 @@ import { failingBladder, isOnBothSides, spinalPain } from './cord.ts';
 import { eyeMovementSigns } from './eye-movement-signs.ts';
 import { trueFever } from './fever.ts';
 import { each, none, type RaisingStory } from './story.ts';
-import { onOneSide } from './sudden-deficit.ts';
+import { centralSigns, onOneSide } from './sudden-deficit.ts';
 import { isUnder, written } from './thresholds.ts';
 
 const halfYear = 183;
@@ -121,7 +121,8 @@ export const fewSignStories: readonly RaisingStory[] = [
       const isOther =
         tires.length > 0 ||
         facts.told('myasthenia-gravis', 'fatigable-weakness').length > 0 ||
-        facts.reducedReflexes.length + facts.upperMotorSigns.length > 0 ||
+        facts.reducedReflexes.some(({ value }) => value === '0') ||
+        facts.upperMotorSigns.length > 0 ||
         trueFever(facts).length > 0;
       if (isOther || facts.exam.onset.pace === 'chronic' || facts.beganWithin(7) !== 'yes') return none;
       const lids = query.abnormal(['cranial-nerves/ptosis']);
@@ -132,7 +133,9 @@ export const fewSignStories: readonly RaisingStory[] = [
         ...findingReasons(query.abnormal(['cranial-nerves/diplopia'])),
       ];
       const throat = [...bulbarReasons(facts), ...facts.told('slurred-speech')];
-      return isOnBothSides(lids) ? each(findingReasons(lids), eyes, throat) : none;
+      const isFrozen = query.abnormal(['cranial-nerves/ophthalmoplegia']).length > 0 && isOnBothSides(still);
+      const told = isFrozen ? facts.told('drooping-eyelids') : none;
+      return isOnBothSides(lids) || told.length > 0 ? each([...findingReasons(lids), ...told], eyes, throat) : none;
     },
     source: read('botulism-2021'),
   },
@@ -174,6 +177,26 @@ export const fewSignStories: readonly RaisingStory[] = [
     source: read('caine-1997', 'two of diet, eye signs, cerebellar signs and altered mental state'),
   },
   {
+    // Both eyes that cease to move with a balance that fails within weeks: without lost jerks or an infection before, thiamine is given first.
+    flag: 'suspected-wernicke-encephalopathy',
+    check: (facts) => {
+      const { pace } = facts.exam.onset;
+      const { query } = facts;
+      const isFresh = (pace === 'acute' || pace === 'subacute') && facts.beganWithin(28) === 'yes';
+      const isOther =
+        facts.reducedReflexes.length > 0 ||
+        facts.told('preceding-infection', 'preceding-respiratory-infection', 'preceding-gastroenteritis').length > 0 ||
+        facts.told('fatigable-weakness', 'myasthenia-gravis', 'paraesthesiae').length > 0 ||
+        query.abnormal(['cranial-nerves/fatigable-ptosis', 'cranial-nerves/ptosis']).length > 0;
+      const eyes = query.abnormal(eyeMovementSigns);
+      const balance = [...facts.told('unsteadiness'), ...findingReasons(query.abnormal(['gait/ataxic']))];
+      return isFresh && facts.maybeProgressing && !isOther && isOnBothSides(eyes)
+        ? each(findingReasons(eyes, 2), balance)
+        : none;
+    },
+    source: read('caine-1997', 'two of diet, eye signs, cerebellar signs and altered mental state'),
+  },
+  {
     // Face and ear of one side: feeling, movement or hearing that fail together and did not come at once are pressed on in the angle.
     flag: 'suspected-space-occupying-lesion',
     check: (facts) => {
@@ -196,10 +219,22 @@ export const fewSignStories: readonly RaisingStory[] = [
     source: recalled('brazis', 'cerebellopontine angle'),
   },
   {
-    // New confusion counts for as much as drowsiness does.
+    // New confusion counts for as much as drowsiness does, by whatever word it was written down.
     flag: 'unexplained-fall-in-consciousness',
-    check: (facts) =>
-      facts.beganWithin(7) === 'yes' ? findingReasons(facts.query.abnormal(['higher-function/confusion'])) : none,
+    check: (facts) => {
+      if (facts.beganWithin(7) !== 'yes') return none;
+      const inattentive = findingReasons(facts.query.abnormal(['higher-function/inattention']));
+      const mind = [
+        ...facts.told('cognitive-change', 'behaviour-change'),
+        ...findingReasons(
+          facts.query.abnormal(['higher-function/hallucinations', 'higher-function/memory-impairment']),
+        ),
+      ];
+      return [
+        ...findingReasons(facts.query.abnormal(['higher-function/confusion', 'higher-function/disorientation'])),
+        ...each(inattentive, mind),
+      ];
+    },
     source: recalled('news2-2017', 'new confusion'),
   },
   {
@@ -225,6 +260,74 @@ export const fewSignStories: readonly RaisingStory[] = [
         : none;
     },
     source: recalled('adams-victor', 'non-convulsive status epilepticus'),
+  },
+  {
+    // A fit, and a mind that has not come back: deeply asleep or coming and going, or clouded in one whose brain is known to fit or to be scarred.
+    flag: 'status-epilepticus',
+    check: (facts) => {
+      const { query } = facts;
+      const other = [...facts.told('head-injury', 'alcohol-excess', 'pregnancy'), ...trueFever(facts)];
+      const isTraced = query.result('eeg') !== undefined;
+      if (facts.beganWithin(2) !== 'yes' || !facts.maybeProgressing || other.length > 0 || isTraced) return none;
+      const deep = query.abnormal(['higher-function/coma', 'higher-function/fluctuating-consciousness']);
+      return [
+        ...each(facts.told('seizure'), findingReasons(deep)),
+        ...each(facts.told('seizure'), facts.told('epilepsy', 'stroke'), findingReasons(query.abnormal(clouded), 2)),
+      ];
+    },
+    source: recalled('nice-ng217', 'status epilepticus'),
+  },
+  {
+    // A mind that clouds or forgets in one with zoster, or under a medicine that lets immune cells loose on the brain: neither needs a fever.
+    flag: 'suspected-encephalitis',
+    check: (facts) => {
+      const inTime = facts.beganWithin(92) === 'yes' && facts.exam.onset.pace !== 'hyperacute';
+      const mind = facts.query.abnormal([...clouded, 'higher-function/memory-impairment', 'higher-function/amnesia']);
+      return inTime && facts.maybeProgressing
+        ? each(facts.told('herpes-zoster', 'immune-checkpoint-inhibitor', 'natalizumab'), findingReasons(mind, 2))
+        : none;
+    },
+    source: recalled('autoimmune-encephalitis-2016', 'possible autoimmune encephalitis'),
+  },
+  {
+    // Without defence a deficit of the brain that grows over weeks is an infection of it, without fever or headache too.
+    flag: 'suspected-encephalitis',
+    check: (facts) => {
+      const isWeeks = facts.exam.onset.pace !== 'hyperacute' && facts.beganWithin(3) !== 'yes';
+      const inTime = isWeeks && facts.exam.course === 'progressive' && facts.beganWithin(92) === 'yes';
+      const half = onOneSide(facts.weakLimbs);
+      const isHalf = new Set(half.map(({ item }) => item.region)).size === 2 && facts.brainProbability >= 0.5;
+      const focal = [...centralSigns(facts.query), ...(isHalf ? half : [])];
+      return inTime && facts.query.result('mri-brain') === undefined
+        ? each(facts.told('natalizumab', 'hiv-infection', 'immunosuppression'), findingReasons(focal, 3))
+        : none;
+    },
+    source: recalled('adams-victor', 'progressive multifocal leukoencephalopathy; toxoplasmosis'),
+  },
+  {
+    // A mind that clouds in the weeks after an infection or a vaccination, with limbs, balance or sight that fail: disseminated inflammation comes without fever.
+    flag: 'suspected-encephalitis',
+    check: (facts) => {
+      const { query } = facts;
+      const before = facts.told(
+        ...[
+          'recent-vaccination',
+          'preceding-infection',
+          'preceding-respiratory-infection',
+          'preceding-gastroenteritis',
+        ],
+      );
+      const deficit = [
+        ...facts.weakLimbs,
+        ...facts.upperMotorSigns,
+        ...query.abnormal(['gait/ataxic', 'cranial-nerves/reduced-visual-acuity', ...eyeMovementSigns]),
+      ];
+      const isFresh = facts.beganWithin(42) === 'yes' && facts.exam.onset.pace !== 'hyperacute';
+      return isFresh && facts.maybeProgressing
+        ? each(before, findingReasons(query.abnormal(clouded), 2), findingReasons(deficit, 3))
+        : none;
+    },
+    source: recalled('adams-victor', 'acute disseminated encephalomyelitis'),
   },
   {
     // A fever, and limbs of one side that fail within two weeks, brisk or untried: an abscess is as febrile as that for days only.
@@ -275,19 +378,6 @@ export const fewSignStories: readonly RaisingStory[] = [
         : none;
     },
     source: recalled('adams-victor', 'spinal epidural abscess'),
-  },
-  {
-    // A fresh headache with vomiting under a mind that clouds: a ventricle that is shut kills within hours.
-    flag: 'raised-intracranial-pressure',
-    check: (facts) =>
-      facts.beganWithin(28) === 'yes' && facts.maybeProgressing && trueFever(facts).length === 0
-        ? each(
-            facts.told('new-headache', 'morning-headache'),
-            facts.told('vomiting'),
-            findingReasons(facts.query.abnormal(clouded), 2),
-          )
-        : none,
-    source: recalled('adams-victor', 'obstructive hydrocephalus'),
   },
 ];
 

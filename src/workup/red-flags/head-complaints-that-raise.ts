@@ -102,7 +102,7 @@ export const headComplaints: readonly RaisingStory[] = [
     source: recalled('nice-ng127', 'headaches; first seizure'),
   },
   {
-    // A first headache that came at once with a faint, or from the age of forty with vomiting or a painful neck.
+    // A first headache that came at once with a faint, on exertion, under a stimulant, with vomiting and a painful neck, or with one of these from the age of forty.
     flag: 'thunderclap-headache',
     check: (facts) => {
       const isFirst = facts.told('migraine', 'similar-attacks-before', 'head-injury').length === 0;
@@ -110,9 +110,12 @@ export const headComplaints: readonly RaisingStory[] = [
       if (facts.exam.onset.pace !== 'hyperacute' || isOther) return none;
       const isForty = (facts.exam.person.ageYears ?? 0) >= 40;
       return [
-        ...each(facts.told('headache', 'new-headache'), facts.told('syncope', 'loss-of-consciousness')),
+        ...each(
+          facts.told('headache', 'new-headache'),
+          facts.told('syncope', 'loss-of-consciousness', 'heavy-exertion', 'cocaine-or-stimulants', 'family/aneurysm'),
+        ),
+        ...each(facts.told('headache', 'new-headache'), facts.told('vomiting'), facts.told('neck-pain')),
         ...(isForty ? each(facts.told('new-headache'), facts.told('vomiting', 'neck-pain')) : none),
-        ...(isForty ? each(facts.told('headache'), facts.told('vomiting'), facts.told('neck-pain')) : none),
       ];
     },
     source: recalled('nice-ng228', 'symptoms and signs'),
@@ -127,7 +130,10 @@ export const headComplaints: readonly RaisingStory[] = [
       const ill = facts.told('fatigue', 'weight-loss', 'fever', 'night-sweats', 'muscle-pain', 'joint-pain');
       return [
         ...(facts.isUndated ? each(sight, pain) : none),
+        // Sight that goes in an ill old body: a quarter never have a headache.
+        ...(facts.beganWithin(28) === 'yes' && ill.length >= 2 ? each(sight, ill) : none),
         ...(facts.beganWithin(28) !== 'no' ? each([...sight, ...facts.told('diplopia')], pain, ill) : none),
+        ...(facts.beganWithin(92) !== 'no' && facts.maybeProgressing ? each(sight, pain, ill) : none),
       ];
     },
     source: read('bsr-gca-2020'),

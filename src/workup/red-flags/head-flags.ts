@@ -1,7 +1,7 @@
 import type { Reason } from '../../causes/ranked-cause.ts';
 import { findingReasons, missing } from '../../causes/reasons.ts';
 import { fromMemory, read, recalled } from '../../kernel/cite.ts';
-import type { BedsideFacts } from '../bedside-facts.ts';
+import { agedFrom, type BedsideFacts } from '../bedside-facts.ts';
 import { headache } from './brain-flags.ts';
 import { breathingSigns } from './breathing.ts';
 import { clouded, reducedConsciousness } from './consciousness.ts';
@@ -11,6 +11,7 @@ import { feverReasons, trueFever } from './fever.ts';
 import { checkHeadInjury, focalBrainSigns } from './head-injury.ts';
 import { absent, newbornYears, notAssessable, orTold, present, type RedFlagRule, type Verdict } from './rule.ts';
 import { each } from './story.ts';
+import { badArteries } from './stroke-stories-that-raise.ts';
 import { brainSigns, oneSidedWeakness, suddenFocalSigns } from './sudden-deficit.ts';
 import { isAtLeast, written } from './thresholds.ts';
 
@@ -36,6 +37,21 @@ const centralVestibularSigns = [
   'gait/unable-to-walk',
 ];
 
+/** What is the first sign of a tumour in many children, beside limbs, gait and eyes that do not move. */
+const otherSignsOfAChild = [
+  'cranial-nerves/optic-disc-swelling',
+  'cranial-nerves/optic-disc-pallor',
+  'cranial-nerves/reduced-visual-acuity',
+  'cranial-nerves/bitemporal-hemianopia',
+  'cranial-nerves/upgaze-palsy',
+  'cranial-nerves/vertical-gaze-palsy',
+  'cranial-nerves/convergence-retraction-nystagmus',
+  'cranial-nerves/gaze-evoked-nystagmus',
+  'cranial-nerves/dysphagia',
+  'cranial-nerves/dysarthria',
+  'cranial-nerves/tongue-deviation',
+];
+
 /** Dangers of the head that a whole story tells: dizziness, injury, pregnancy, pituitary, orbit, a falling consciousness. */
 export const headFlags: readonly RedFlagRule[] = [
   {
@@ -50,9 +66,9 @@ export const headFlags: readonly RedFlagRule[] = [
       const scale = facts.exam.scales.flatMap(({ total, pointer }) =>
         total !== null && total <= 14 ? [{ pointer, text: `Glasgow coma scale ${total} of 15` }] : [],
       );
-      return signs.length + scale.length > 0 && facts.beganWithin(28) !== 'no'
-        ? present([...findingReasons(signs), ...scale])
-        : null;
+      // Weeks are counted from the first sign of the illness; where that grows, the sleep is new.
+      const inTime = facts.beganWithin(facts.exam.course === 'progressive' ? 92 : 28) !== 'no';
+      return signs.length + scale.length > 0 && inTime ? present([...findingReasons(signs), ...scale]) : null;
     },
   },
   {
@@ -93,7 +109,13 @@ export const headFlags: readonly RedFlagRule[] = [
       const discs = facts.query.abnormal(['cranial-nerves/optic-disc-swelling']);
       const signs = [
         ...findingReasons(
-          facts.query.abnormal(['cranial-nerves/optic-disc-swelling', ...clouded, ...focalBrainSigns]),
+          facts.query.abnormal([
+            'cranial-nerves/optic-disc-swelling',
+            'cranial-nerves/sixth-nerve-palsy',
+            'cranial-nerves/eye-abduction-weakness',
+            ...clouded,
+            ...focalBrainSigns,
+          ]),
           3,
         ),
         ...findingReasons(oneSidedWeakness(facts), 2),
@@ -121,7 +143,14 @@ export const headFlags: readonly RedFlagRule[] = [
       const pregnancy = facts.told('pregnancy');
       if (pregnancy.length === 0 || facts.beganWithin(42) === 'no') return null;
       const seizure = facts.told('seizure', 'ongoing-seizure');
-      const warning = facts.told('new-headache', 'thunderclap-headache', 'headache', 'visual-loss');
+      const warning = [
+        ...facts.told('new-headache', 'thunderclap-headache', 'headache', 'visual-loss'),
+        ...findingReasons(facts.query.abnormal([...clouded, 'cranial-nerves/reduced-visual-acuity']), 2),
+        ...findingReasons(
+          facts.query.abnormalWhere(({ item }) => item.probe.kind === 'clonus'),
+          1,
+        ),
+      ];
       const pressure = [...highPressure(facts), ...facts.told('hypertension')];
       if (seizure.length === 0 && (warning.length === 0 || pressure.length === 0)) return null;
       return present([...pregnancy, ...seizure, ...warning, ...pressure]);
@@ -245,8 +274,23 @@ export const headFlags: readonly RedFlagRule[] = [
       // Stiffness that is told, or jerks brisk in arms and legs with a storm of the autonomic nerves, stands for the tone that nobody tried.
       const jerks = facts.upperMotorSigns.filter(({ item }) => item.scale === 'reflex-grade');
       const isBrisk = jerks.length >= 4 && fever.length > 0 && storm.length > 0;
+      // Tremor with brisk jerks, where serotonin is in excess. Source: Hunter criteria 2003, recalled.
+      const trembling = [
+        ...facts.told('tremor'),
+        ...findingReasons(
+          facts.query.abnormalWhere(({ item }) => item.key === 'postural-tremor' || item.key === 'action-tremor'),
+          1,
+        ),
+      ];
+      const isSerotonin = facts.told('serotonergic-medicine').length > 0 && trembling.length > 0 && jerks.length >= 2;
       const other =
-        causing.length > 0 ? [...facts.told('stiffness'), ...(isBrisk ? findingReasons(jerks, 2) : [])] : [];
+        causing.length > 0
+          ? [
+              ...facts.told('stiffness'),
+              ...(isSerotonin ? trembling : []),
+              ...(isBrisk || isSerotonin ? findingReasons(jerks, 2) : []),
+            ]
+          : [];
       return drug.length > 0 &&
         fever.length + storm.length > 0 &&
         stiff.length + other.length > 0 &&
@@ -270,17 +314,16 @@ export const headFlags: readonly RedFlagRule[] = [
         ...(told.length > 0 ? facts.reducedReflexes : []),
         // A wide pupil by itself has a flag of its own, and is mostly a drug's.
         ...facts.query.abnormal([...brainSigns, 'special-tests/pronator-drift']),
-        ...facts.query.abnormal(['gait/ataxic', ...eyeMovementSigns, 'cranial-nerves/optic-disc-swelling']),
+        ...facts.query.abnormal(['gait/ataxic', ...eyeMovementSigns, ...otherSignsOfAChild]),
         ...facts.query.abnormalWhere(({ item }) => item.probe.kind === 'cerebellar'),
         ...facts.upperMotorSigns,
-        ...facts.query.abnormal(['cranial-nerves/reduced-visual-acuity']),
       ];
       const { pace, durationDays } = facts.exam.onset;
       const isAcute = (pace === 'acute' || pace === 'hyperacute') && facts.beganWithin(28) === 'yes';
       const grows = facts.exam.course === 'progressive' || (facts.exam.course === undefined && pace === 'subacute');
       const isGrowing = grows && (durationDays ?? 0) <= 730;
       const worsening = isGrowing || (isAcute && facts.maybeProgressing);
-      const floppy = age < 1 && facts.maybeProgressing ? weakAndFloppy(facts) : [];
+      const floppy = age < 2 && facts.maybeProgressing ? weakAndFloppy(facts) : [];
       if (floppy.length > 0) return present([{ pointer: '/person/ageYears', text: `age ${age}` }, ...floppy]);
       // A child who stops walking is the sign.
       const stopped = isGrowing && facts.beganWithin(28) === 'yes' ? told : [];
@@ -326,9 +369,11 @@ function lostByAChild(facts: BedsideFacts): readonly Reason[] {
   ];
   const head = facts.told(...headache, 'vomiting', 'diplopia', 'visual-loss');
   const lost = facts.told('speech-difficulty', 'cognitive-change', 'visual-loss', 'hearing-loss', 'behaviour-change');
-  const isRegress = lost.length >= 2 || (lost.length > 0 && [...walk, ...facts.told('seizure')].length > 0);
+  const also = [...walk, ...facts.told('seizure', ...headache, 'vomiting')];
+  const isRegress = lost.length >= 2 || (lost.length > 0 && also.length > 0);
+  const tilt = findingReasons(facts.query.abnormal(['inspection/head-tilt']));
   const toes = findingReasons(facts.query.abnormal(['gait/spastic', 'gait/scissoring', 'gait/waddling']), 1);
-  return [...each(walk, [...spine, ...head, ...toes]), ...(isRegress ? lost : [])];
+  return [...each(walk, [...spine, ...head, ...toes, ...tilt]), ...each(tilt, head), ...(isRegress ? lost : [])];
 }
 
 /** NICE NG127: a baby who has been floppy for weeks or months and is weak, as in feeding or breathing, is referred urgently. */
@@ -391,6 +436,16 @@ function checkVertigo(facts: BedsideFacts): Verdict | null {
       ...told,
       ...(normalImpulse ? findingReasons(impulse, 1) : []),
     ]);
+  // A walk that is ataxic, in the old or the sick of artery, where the ear was not shown to be at fault.
+  const balance = query.abnormalWhere(
+    ({ item, value }) =>
+      item.key === 'ataxic' || (item.probe.kind === 'cerebellar' && value !== 'impaired-by-weakness'),
+  );
+  const isOfTheEar = impulse.some(({ abnormal }) => abnormal) || isKnown;
+  if (lasting.length > 0 && balance.length > 0 && !isOfTheEar) {
+    const risk = [...agedFrom(60, facts), ...badArteries(facts)];
+    if (risk.length > 0) return present([...lasting, ...findingReasons(balance, 2), ...risk.slice(0, 2)]);
+  }
   if (lasting.length === 0) return null;
   const gaps: Reason[] = [];
   if (impulse.length === 0) gaps.push(missing('the head impulse was not tested, and it matters'));

@@ -1,5 +1,8 @@
 import type { RankedCause, Reason } from '../../causes/ranked-cause.ts';
+import { findingReasons } from '../../causes/reasons.ts';
 import type { BedsideFacts } from '../bedside-facts.ts';
+import { areFeetPressed } from './cord.ts';
+import { eyeMovementSigns } from './eye-movement-signs.ts';
 
 /** An emergency that is suspected because the causes behind it are among the likely ones, whatever its own rule asks for. */
 interface LikelyEmergency {
@@ -10,7 +13,20 @@ interface LikelyEmergency {
   readonly withinDays: number;
   /** Set where only what is known to be that recent counts: of what nobody has dated, most is old. */
   readonly isDated?: true;
+  /**
+   * What must be told or found beside it, where the causes are likely by default: with little else to choose from, a common
+   * fever or a sore muscle would raise it.
+   */
+  readonly beside?: (facts: BedsideFacts) => readonly Reason[];
 }
+
+const limbsOrHead = (facts: BedsideFacts): readonly Reason[] => [
+  ...findingReasons(facts.abnormalFindings, 1),
+  ...facts.told('weakness', 'leg-weakness', 'arm-weakness', 'difficulty-walking', 'paraesthesiae', 'numbness'),
+  ...facts.told('unsteadiness', 'diplopia', 'ascending-weakness', 'drooping-eyelids', 'dysphagia', 'back-pain'),
+];
+
+const anySign = (facts: BedsideFacts): readonly Reason[] => findingReasons(facts.abnormalFindings, 1);
 
 /**
  * From which probability of its causes an emergency is said: when the trouble is known to be recent and nothing else has been raised,
@@ -45,6 +61,13 @@ export const likelyEmergencies: readonly LikelyEmergency[] = [
     flag: 'suspected-meningitis',
     causes: ['bacterial-meningitis', 'viral-meningitis', 'tuberculous-meningitis', 'fungal-meningitis'],
     withinDays: 60,
+    // A neck that was tried and is supple under a clear mind leaves a fever with a headache as common as it is.
+    beside: (facts) => [
+      ...anySign(facts),
+      ...facts.told('vomiting', 'photophobia', 'seizure', 'diplopia', 'visual-loss', 'hearing-loss', 'rash'),
+      ...facts.told('immunosuppression', 'hiv-infection', 'tuberculosis', 'behaviour-change', 'cognitive-change'),
+      ...(facts.query.sign('special-tests/neck-stiffness') === 'unknown' ? facts.told('headache', 'new-headache') : []),
+    ],
   },
   {
     flag: 'suspected-encephalitis',
@@ -90,6 +113,7 @@ export const likelyEmergencies: readonly LikelyEmergency[] = [
     flag: 'acute-ascending-weakness',
     causes: ['guillain-barre-syndrome', 'acute-motor-axonal-neuropathy', 'miller-fisher-syndrome', 'tick-paralysis'],
     withinDays: 28,
+    beside: (facts) => (areFeetPressed(facts) && facts.weakLimbs.length > 0 ? [] : limbsOrHead(facts)),
   },
   { flag: 'suspected-botulism', causes: ['botulism'], withinDays: 30 },
   {
@@ -128,25 +152,79 @@ export const likelyEmergencies: readonly LikelyEmergency[] = [
     flag: 'acute-visual-loss',
     causes: ['optic-neuritis', 'anterior-ischaemic-optic-neuropathy', 'retinal-artery-occlusion'],
     withinDays: 30,
+    beside: (facts) => [
+      ...findingReasons(facts.cranialNerveSigns, 1),
+      ...facts.told('visual-loss', 'transient-visual-loss', 'eye-pain'),
+    ],
   },
   { flag: 'suspected-giant-cell-arteritis', causes: ['giant-cell-arteritis'], withinDays: 180 },
   { flag: 'painful-horner-syndrome', causes: ['carotid-dissection'], withinDays: 30 },
-  { flag: 'suspected-cerebral-venous-thrombosis', causes: ['cerebral-venous-thrombosis'], withinDays: 30 },
+  {
+    flag: 'suspected-cerebral-venous-thrombosis',
+    causes: ['cerebral-venous-thrombosis'],
+    withinDays: 30,
+    beside: (facts) => [
+      ...anySign(facts),
+      ...facts.told('vomiting', 'seizure', 'visual-loss', 'transient-visual-loss', 'diplopia', 'weakness', 'numbness'),
+      ...facts.told('pregnancy', 'hormonal-contraceptive', 'thrombophilia', 'sinus-or-ear-infection', 'cancer'),
+      ...(facts.exam.course === 'progressive' ? facts.told('headache', 'new-headache', 'morning-headache') : []),
+    ],
+  },
   { flag: 'suspected-pituitary-apoplexy', causes: ['pituitary-apoplexy'], withinDays: 30 },
   {
     flag: 'orbital-or-cavernous-sinus-infection',
     causes: ['orbital-infection-or-mucormycosis', 'cavernous-sinus-thrombosis'],
     withinDays: 30,
+    beside: (facts) => [
+      ...findingReasons(
+        facts.query.abnormal([
+          ...eyeMovementSigns,
+          'cranial-nerves/ptosis',
+          'cranial-nerves/reduced-visual-acuity',
+          'cranial-nerves/facial-numbness',
+          'inspection/proptosis',
+          'inspection/chemosis',
+        ]),
+        1,
+      ),
+      ...facts.told('eye-pain', 'facial-pain', 'headache', 'new-headache', 'fever', 'visual-loss', 'diplopia'),
+    ],
   },
-  { flag: 'suspected-acute-porphyria', causes: ['acute-porphyria'], withinDays: 60 },
-  { flag: 'compartment-syndrome', causes: ['compartment-syndrome'], withinDays: 7 },
+  {
+    flag: 'suspected-acute-porphyria',
+    causes: ['acute-porphyria'],
+    withinDays: 60,
+    beside: (facts) => [
+      ...anySign(facts),
+      ...facts.told('weakness', 'arm-weakness', 'leg-weakness', 'seizure', 'behaviour-change', 'dark-urine'),
+      ...facts.told('porphyria', 'family/porphyria', 'paraesthesiae', 'numbness', 'cognitive-change'),
+    ],
+  },
+  {
+    flag: 'compartment-syndrome',
+    causes: ['compartment-syndrome'],
+    withinDays: 7,
+    beside: (facts) => [
+      ...anySign(facts),
+      ...facts.told('tense-painful-limb', 'numbness', 'leg-weakness', 'arm-weakness', 'paraesthesiae'),
+    ],
+  },
   { flag: 'suspected-vasculitic-neuropathy', causes: ['vasculitic-neuropathy'], withinDays: 180 },
   {
     flag: 'potassium-paralysis',
     causes: ['electrolyte-paralysis', 'thyrotoxic-periodic-paralysis', 'hereditary-periodic-paralysis'],
     withinDays: 14,
   },
-  { flag: 'suspected-tetanus', causes: ['tetanus'], withinDays: 30 },
+  {
+    flag: 'suspected-tetanus',
+    causes: ['tetanus'],
+    withinDays: 30,
+    // A jaw that does not open after work on the teeth is mostly theirs.
+    beside: (facts) => [
+      ...anySign(facts),
+      ...facts.told('stiffness', 'dysphagia', 'cramps', 'trauma', 'injecting-drug-use', 'back-pain', 'neck-pain'),
+    ],
+  },
   { flag: 'rhabdomyolysis', causes: ['rhabdomyolysis'], withinDays: 14 },
   {
     flag: 'suspected-poisoning',
@@ -173,14 +251,15 @@ export function raisedByCauses(
   raised: number,
 ): ReadonlyMap<string, readonly Reason[]> {
   return new Map(
-    likelyEmergencies.flatMap(({ flag, causes: keys, withinDays, isDated = false }) => {
+    likelyEmergencies.flatMap(({ flag, causes: keys, withinDays, isDated = false, beside }) => {
       const recency = facts.beganWithin(withinDays);
       const isInTime = isDated ? recency === 'yes' : recency !== 'no';
       const behind = causes.filter(({ key }) => keys.includes(key));
       const likelihood = behind.reduce((sum, { probability }) => sum + probability, 0);
       const isAlone = recency === 'yes' && raised === 0;
       const isLikely = likelihood >= (isAlone ? worthRaising.recentAndAlone : worthRaising.otherwise);
-      return isInTime && isLikely ? [[flag, reasonsOf(behind)] as const] : [];
+      const isMet = beside === undefined || beside(facts).length > 0;
+      return isInTime && isLikely && isMet ? [[flag, reasonsOf(behind)] as const] : [];
     }),
   );
 }

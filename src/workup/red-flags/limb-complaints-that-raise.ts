@@ -42,13 +42,21 @@ export const limbComplaints: readonly RaisingStory[] = [
     flag: 'progressive-cord-signs',
     check: (facts) => {
       const grows = facts.exam.course === 'progressive' && facts.beganWithin(730) !== 'no';
-      return grows && !hasPower(facts)
-        ? each(
-            facts.told('clumsiness', 'arm-weakness', 'numbness'),
-            facts.told('difficulty-walking', 'unsteadiness', 'leg-weakness', 'falls'),
-            facts.told('spinal-stenosis', 'electric-shock-on-neck-flexion', 'bladder-disturbance'),
-          )
-        : none;
+      if (!grows || hasPower(facts)) return none;
+      const walk = facts.told('difficulty-walking', 'unsteadiness', 'leg-weakness', 'falls');
+      return [
+        ...each(
+          facts.told('clumsiness', 'arm-weakness', 'numbness'),
+          walk,
+          facts.told('spinal-stenosis', 'electric-shock-on-neck-flexion', 'bladder-disturbance'),
+        ),
+        // A canal known to be narrow, a walk and a bladder that fail: whichever level it is, it is being closed.
+        ...each(
+          walk,
+          facts.told('bladder-disturbance'),
+          facts.told('spinal-stenosis', 'disc-herniation', ...spinalPain),
+        ),
+      ];
     },
     source: recalled('nice-ng127', 'limb weakness and gait unsteadiness'),
   },
@@ -92,7 +100,14 @@ export const limbComplaints: readonly RaisingStory[] = [
         .testedWhere(({ item }) => item.scale === 'reflex-grade' && item.region === 'lower-limbs')
         .some(({ abnormal }) => !abnormal);
       if (isElsewhere || isKept || !facts.maybeProgressing || onset.pace === 'hyperacute') return none;
-      const before = facts.told('preceding-infection', 'preceding-gastroenteritis', 'preceding-respiratory-infection');
+      const before = facts.told(
+        ...[
+          'preceding-infection',
+          'preceding-gastroenteritis',
+          'preceding-respiratory-infection',
+          'recent-vaccination',
+        ],
+      );
       const tingling = facts.told('paraesthesiae', 'numbness');
       const walk = facts.told('difficulty-walking', 'leg-weakness', 'unsteadiness', 'ascending-weakness');
       const lost = facts.reducedReflexes;
@@ -121,15 +136,24 @@ export const limbComplaints: readonly RaisingStory[] = [
     source: read('mg-consensus-2021'),
   },
   {
-    // Germs known to be in the blood, a painful spine and legs or a bladder that fail: no fever is needed.
+    // Germs known to be in the blood, or within days no defence against them, a painful spine and legs or a bladder that fail: no fever is needed.
     flag: 'suspected-spinal-infection',
-    check: (facts) =>
-      facts.beganWithin(60) !== 'no' && facts.maybeProgressing
-        ? each(facts.told('recent-bacteraemia', 'sepsis', 'injecting-drug-use'), facts.told(...spinalPain), [
-            ...facts.told('leg-weakness', 'arm-weakness', 'difficulty-walking', 'bladder-disturbance'),
-            ...findingReasons(facts.weakLimbs, 2),
-          ])
-        : none,
+    check: (facts) => {
+      if (facts.beganWithin(60) === 'no' || !facts.maybeProgressing) return none;
+      const defenceless = facts.cameWithin(28) ? facts.told('immunosuppression', 'hiv-infection') : none;
+      const inBlood = facts.told('recent-bacteraemia', 'sepsis', 'injecting-drug-use');
+      const isNew = facts.exam.onset.pace !== 'chronic' && facts.beganWithin(60) === 'yes';
+      return [
+        ...each([...inBlood, ...defenceless], facts.told(...spinalPain), [
+          ...facts.told('leg-weakness', 'arm-weakness', 'difficulty-walking', 'bladder-disturbance'),
+          ...findingReasons(facts.weakLimbs, 2),
+        ]),
+        // Of new pain alone guidance asks for the MRI where germs are known to have been in the blood. Source: IDSA 2015, recalled.
+        ...(isNew
+          ? each(inBlood, facts.told('back-pain', 'thoracic-back-pain', 'neck-pain', 'night-spinal-pain'))
+          : none),
+      ];
+    },
     source: recalled('adams-victor', 'spinal epidural abscess'),
   },
 ];

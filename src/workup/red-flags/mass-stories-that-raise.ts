@@ -25,6 +25,11 @@ export const massStories: readonly RaisingStory[] = [
       const isHalfBody = new Set(onOneSide(facts.weakLimbs).map(({ item }) => item.region)).size === 2;
       const isWeeks = isHalfBody || (pace === undefined ? facts.beganWithin(183) === 'yes' : pace !== 'chronic');
       if (inBrain && isWeeks) return findingReasons(facts.abnormalFindings, 4);
+      // A plain sign of the brain by itself, over weeks.
+      if (pace === 'subacute' && facts.beganWithin(183) === 'yes') {
+        const plain = centralSigns(query);
+        if (plain.length > 0 && facts.trunkSensoryLoss.length === 0) return findingReasons(plain, 3);
+      }
       return each(findingReasons(signs, 4), [
         ...facts.told('headache', 'new-headache', 'morning-headache', 'vomiting', 'seizure', 'behaviour-change'),
         ...malignancy(facts),

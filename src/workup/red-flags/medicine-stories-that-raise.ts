@@ -77,6 +77,15 @@ export const medicineStories: readonly RaisingStory[] = [
     source,
   },
   {
+    // These make people fit who never did.
+    flag,
+    check: (facts) =>
+      isNew(facts) && facts.told('epilepsy', 'head-injury', 'stroke').length === 0
+        ? each(facts.told('isoniazid', 'beta-lactam', 'lithium'), facts.told('seizure', 'ongoing-seizure'))
+        : none,
+    source,
+  },
+  {
     // What puts people to sleep or stops their breath, in one who can no longer be woken fully.
     flag,
     check: (facts) => {
@@ -88,7 +97,8 @@ export const medicineStories: readonly RaisingStory[] = [
         ...(isOnBothSides(pupils) ? findingReasons(pupils, 2) : none),
         ...findingReasons(slow, 1),
       ]);
-      return [...narcotic, ...each(facts.told('benzodiazepine'), asleep)];
+      const coma = findingReasons(facts.query.abnormal(['higher-function/coma']));
+      return [...narcotic, ...each(facts.told('opioid'), coma), ...each(facts.told('benzodiazepine'), asleep)];
     },
     source,
   },

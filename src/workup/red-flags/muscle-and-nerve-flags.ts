@@ -4,6 +4,7 @@ import { findingReasons } from '../../causes/reasons.ts';
 import { fromMemory, read, recalled } from '../../kernel/cite.ts';
 import type { BedsideFacts } from '../bedside-facts.ts';
 import { breathingSigns } from './breathing.ts';
+import { isOnBothSides } from './cord.ts';
 import { orTold, present, type RedFlagRule, type Verdict } from './rule.ts';
 import { each, none } from './story.ts';
 import { onOneSide } from './sudden-deficit.ts';
@@ -143,6 +144,11 @@ export const muscleAndNerveFlags: readonly RedFlagRule[] = [
         ({ site, kind, level, probability }) =>
           probability >= 0.2 && (site === 'foramen-magnum' || (kind === 'cord' && /^C[1-5]$/.test(level ?? ''))),
       );
+      // After a blow to the neck arms that cannot be lifted nor bent lie at the fifth segment or above.
+      const injury = facts.told('neck-trauma', 'trauma', 'falls');
+      const c5 = facts.weak('upper-limbs').filter((one) => fifthSegment.has(one.item.key) && (powerOf(one) ?? 5) <= 2);
+      if (injury.length > 0 && isOnBothSides(c5) && facts.lowestLimbPower <= 1)
+        return present([...injury, ...findingReasons(c5, 3)]);
       return high && facts.upperMotorSigns.length + facts.trunkSensoryLoss.length + breathing.length > 0
         ? present([...breathing, ...findingReasons([...facts.weak('upper-limbs'), ...facts.trunkSensoryLoss], 4)])
         : null;
@@ -236,6 +242,7 @@ export const muscleAndNerveFlags: readonly RedFlagRule[] = [
       const signs = facts.query.abnormalWhere(
         ({ item }) =>
           item.section === 'gait' ||
+          item.key === 'lhermitte' ||
           item.probe.kind === 'proprioception' ||
           (item.section === 'power' && item.region === 'lower-limbs'),
       );
@@ -249,6 +256,9 @@ export const muscleAndNerveFlags: readonly RedFlagRule[] = [
         'electric-shock-on-neck-flexion',
         'paraesthesiae',
         'numbness',
+        'clumsiness',
+        'falls',
+        'bladder-disturbance',
       );
       return gas.length > 0 && signs.length + sensory.length + told.length > 0
         ? present([...gas, ...findingReasons([...signs, ...sensory], 4), ...told])
@@ -256,6 +266,8 @@ export const muscleAndNerveFlags: readonly RedFlagRule[] = [
     },
   },
 ];
+
+const fifthSegment: ReadonlySet<string> = new Set(['shoulder-abduction', 'elbow-flexion']);
 
 const limbPains = ['leg-pain', 'arm-pain', 'thigh-pain', 'foot-pain'] as const;
 
@@ -352,5 +364,8 @@ function checkMyositis(facts: BedsideFacts): readonly Reason[] {
     ...findingReasons(facts.weakLimbs, 2),
     ...facts.told('weakness', 'leg-weakness', 'arm-weakness', 'difficulty-with-stairs'),
   ];
+  // The skin of it with a breath that grows short needs no weak muscle: the lungs may fail within weeks. Source: Lu 2022, MDA5, recalled.
+  const lungs = each(skinOfMyositis(facts), facts.told('breathlessness', 'orthopnoea', 'interstitial-lung-disease'));
+  if (lungs.length > 0) return lungs;
   return each(inflamed, weak, [...danger, ...findingReasons(hardlyLift, 2)]);
 }

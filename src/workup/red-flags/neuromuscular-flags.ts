@@ -1,5 +1,6 @@
 import type { Reason } from '../../causes/ranked-cause.ts';
 import { findingReasons, missing } from '../../causes/reasons.ts';
+import { lowerFirst } from '../../exam/describe.ts';
 import { read, recalled } from '../../kernel/cite.ts';
 import type { BedsideFacts } from '../bedside-facts.ts';
 import { acuteSymmetricalWeakness, breathingSigns, bulbarReasons, checkBreathing } from './breathing.ts';
@@ -7,6 +8,7 @@ import { areFeetPressed, isOnBothSides } from './cord.ts';
 import { isOfPressedNerves, isOneMuscleOrTwo, limbsOf } from './few-muscles.ts';
 import { notAssessable, present, type RedFlagRule, slowlyProgressive, type Verdict } from './rule.ts';
 import { oneSidedWeakness, suddenFocalSigns } from './sudden-deficit.ts';
+import { isAtLeast, isUnder, written } from './thresholds.ts';
 
 const twoYears = 730;
 
@@ -94,14 +96,14 @@ export const neuromuscularFlags: readonly RedFlagRule[] = [
         ),
         ...facts.told('diplopia', 'drooping-eyelids', 'fatigable-weakness', 'myasthenia-gravis'),
       ];
-      const neck = query.power('neck-flexion', 'midline');
+      const neck = Math.min(query.power('neck-flexion', 'midline') ?? 5, query.power('neck-extension', 'midline') ?? 5);
       const dangers = [
         ...bulbarReasons(facts),
         ...findingReasons(query.abnormal(['cranial-nerves/dysarthria'])),
         ...facts.told('slurred-speech'),
         ...facts.told('breathlessness', 'orthopnoea'),
         ...findingReasons(query.abnormal(breathingSigns)),
-        ...(neck !== null && neck <= 3 ? findingReasons(query.abnormal(['power/neck-flexion'])) : []),
+        ...(neck <= 3 ? findingReasons(query.abnormal(['power/neck-flexion', 'power/neck-extension'])) : []),
       ];
       const worsening =
         facts.exam.course === 'progressive' || facts.beganWithin(facts.isProgressive ? 31 : 14) === 'yes';
@@ -193,8 +195,11 @@ export const neuromuscularFlags: readonly RedFlagRule[] = [
         'autonomic/bradycardia',
         'autonomic/resting-tachycardia',
         'autonomic/ileus',
+        'autonomic/orthostatic-hypotension',
+        'autonomic/fixed-heart-rate',
       ]);
-      return signs.length > 0 && acuteSymmetricalWeakness(facts).length > 0 ? present(findingReasons(signs)) : null;
+      const storm = [...findingReasons(signs), ...measuredInstability(facts)];
+      return storm.length > 0 && acuteSymmetricalWeakness(facts).length > 0 ? present(storm) : null;
     },
   },
   {
@@ -260,6 +265,20 @@ export const neuromuscularFlags: readonly RedFlagRule[] = [
   },
 ];
 
+/** A pulse of 120 or more or under 50 a minute, a systolic pressure of 180 or more or under 90 mmHg. Judged. */
+function measuredInstability({ query }: BedsideFacts): readonly Reason[] {
+  const limits = [
+    ['heart-rate', '/min', 50, 120],
+    ['systolic-pressure-supine', 'mm[Hg]', 90, 180],
+  ] as const;
+  return limits.flatMap(([key, unit, low, high]) => {
+    const measured = query.quantity(key, unit);
+    return measured !== undefined && (isUnder(measured, low) || isAtLeast(measured, high))
+      ? [{ pointer: measured.pointer, text: `${lowerFirst(measured.label)} ${written(measured)}` }]
+      : [];
+  });
+}
+
 /**
  * Spores that grow in the gut of an infant: it stands still, then lids, face and suck fail, then head and limbs; over days to
  * several weeks. Without the gut, lids or pupils with a weak suck and a floppy body are enough.
@@ -296,9 +315,10 @@ function checkBothFaces(facts: BedsideFacts): Verdict | null {
     ...['family/muscle-disease', 'family/myotonic-dystrophy', 'family/similar-disorder', 'myasthenia-gravis'],
     ...['fatigable-weakness', 'muscle-thinning', 'difficulty-with-stairs'],
   );
+  const isMonths = facts.exam.onset.pace !== 'chronic' && facts.beganWithin(92) === 'yes';
   const isOther =
     facts.weakLimbs.length + elsewhere.length + inherited.length > 0 ||
-    facts.kindProbability('muscle', 'junction', 'motor-neuron-system') >= 0.3;
+    facts.kindProbability('muscle', 'junction', 'motor-neuron-system') >= (isMonths ? 0.7 : 0.3);
   return facts.maybeProgressing && facts.beganWithin(twoYears) === 'yes' && !isOther
     ? present(findingReasons(faces, 4), 'urgent')
     : null;
@@ -340,7 +360,9 @@ function slowWeakness(facts: BedsideFacts, trouble: readonly Reason[]): Verdict 
     ({ item, value }) => item.key === 'bradykinesia' || (item.probe.kind === 'tone' && value === 'rigid'),
   );
   const told = stiff.length > 0 ? [] : facts.told('weakness', 'leg-weakness', 'arm-weakness', 'difficulty-with-stairs');
-  const slow = facts.beganWithin(28) === 'no' && facts.maybeProgressing;
+  // Half a body that a stroke has left weak, with the swallow of the same brain.
+  const isOfStroke = facts.told('stroke').length > 0 && oneSidedWeakness(facts).length === weak.length;
+  const slow = facts.beganWithin(28) === 'no' && facts.maybeProgressing && !isOfStroke;
   return slow && weak.length + told.length > 0 && trouble.length > 0
     ? present([...trouble, ...findingReasons(weak, 3), ...told])
     : null;
@@ -349,8 +371,17 @@ function slowWeakness(facts: BedsideFacts, trouble: readonly Reason[]): Verdict 
 /** Speech that fails with the lids of both eyes, or at the head of a weakness that comes down: the throat is next. */
 function speechFromAbove(facts: BedsideFacts): readonly Reason[] {
   const { query } = facts;
-  const lids = isOnBothSides(query.abnormal(['cranial-nerves/ptosis']));
-  const isFromAbove = lids || facts.told('descending-weakness').length > 0;
-  if (!isFromAbove || facts.weakLimbs.length === 0) return [];
+  const lids = isOnBothSides(query.abnormal(['cranial-nerves/ptosis', 'cranial-nerves/fatigable-ptosis']));
+  const tongue = isOnBothSides(query.abnormal(['cranial-nerves/tongue-weakness']));
+  const isFromAbove = lids || tongue || facts.told('descending-weakness').length > 0;
+  const others = query.abnormal([
+    'cranial-nerves/tongue-weakness',
+    'cranial-nerves/jaw-weakness',
+    'cranial-nerves/fatigable-ptosis',
+    'power/neck-flexion',
+    'power/neck-extension',
+  ]);
+  const isBelow = facts.weakLimbs.length + others.length > 0;
+  if (!isFromAbove || !isBelow) return [];
   return [...findingReasons(query.abnormal(['cranial-nerves/dysarthria'])), ...facts.told('slurred-speech')];
 }

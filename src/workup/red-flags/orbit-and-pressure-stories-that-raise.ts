@@ -8,6 +8,7 @@ import { isOnBothSides } from './cord.ts';
 import { eyeMovementSigns } from './eye-movement-signs.ts';
 import { feverReasons, trueFever } from './fever.ts';
 import { each, none, type RaisingStory } from './story.ts';
+import { onOneSide } from './sudden-deficit.ts';
 
 /** Weeks in which an infection of the orbit or the cavernous sinus comes to its height. */
 const sixWeeks = 42;
@@ -52,6 +53,23 @@ export const orbitAndPressureStories: readonly RaisingStory[] = [
     source: recalled('adams-victor', 'septic thrombosis of the cavernous sinus; mucormycosis'),
   },
   {
+    // The whole eye of one side that has stopped moving under a fallen lid, with pain, in people whose defence or sugar is bad: the apex, and no single nerve.
+    flag: 'orbital-or-cavernous-sinus-infection',
+    check: (facts) => {
+      if (!isOfWeeks(facts) || isThyroid(facts)) return none;
+      const frozen = onOneSide(facts.query.abnormal(['cranial-nerves/ophthalmoplegia', 'cranial-nerves/ptosis']));
+      const isWhole = frozen.some(({ item }) => item.key === 'ophthalmoplegia');
+      return isWhole
+        ? each(
+            facts.told('immunosuppression', 'diabetes-mellitus', 'hiv-infection'),
+            findingReasons(frozen, 2),
+            facts.told('eye-pain', 'facial-pain', ...headache),
+          )
+        : none;
+    },
+    source: recalled('adams-victor', 'septic thrombosis of the cavernous sinus; mucormycosis'),
+  },
+  {
     // A fever with an eye that does not move, or is pushed out, after germs have come by sinus, ear, tooth, skin or blood.
     flag: 'orbital-or-cavernous-sinus-infection',
     check: (facts) => {
@@ -92,11 +110,16 @@ export const orbitAndPressureStories: readonly RaisingStory[] = [
     flag: 'raised-intracranial-pressure',
     check: (facts) => {
       const { exam } = facts;
-      const isFirst = facts.told('migraine', 'similar-attacks-before', 'orthostatic-headache').length === 0;
-      if (!isFirst || !facts.maybeProgressing || facts.beganWithin(halfYear) === 'no') return none;
+      if (!facts.maybeProgressing || facts.beganWithin(halfYear) === 'no') return none;
       const morning = facts.told('morning-headache');
       const fresh = [...morning, ...facts.told('new-headache')];
       const vomiting = facts.told('vomiting');
+      const mind = findingReasons(facts.query.abnormal(clouded), 2);
+      // Under a mind that clouds a ventricle is shut until shown otherwise: from the first day, and in those with migraine too.
+      const isShut = facts.beganWithin(28) === 'yes' && trueFever(facts).length === 0;
+      const shut = isShut ? each(fresh, vomiting, mind) : none;
+      const isFirst = facts.told('migraine', 'similar-attacks-before', 'orthostatic-headache').length === 0;
+      if (shut.length > 0 || !isFirst) return shut;
       const beyondDays = facts.beganWithin(3) !== 'yes' && exam.onset.pace !== 'hyperacute';
       const grows = exam.course === 'progressive' && beyondDays ? facts.told(...headache) : none;
       const risk = [
@@ -106,7 +129,7 @@ export const orbitAndPressureStories: readonly RaisingStory[] = [
       const failing = [
         ...facts.told('difficulty-walking', 'unsteadiness', 'falls', 'diplopia', 'transient-visual-loss'),
         ...facts.told('cognitive-change', 'behaviour-change', 'loss-of-consciousness'),
-        ...findingReasons(facts.query.abnormal(clouded), 2),
+        ...mind,
       ];
       return [
         ...(beyondDays ? each(morning, vomiting) : none),

@@ -1,5 +1,6 @@
 import type { Reason } from '../../causes/ranked-cause.ts';
 import { findingReasons, missing } from '../../causes/reasons.ts';
+import type { Finding } from '../../exam/finding.ts';
 import { read, recalled } from '../../kernel/cite.ts';
 import { type BedsideFacts, isOnLimb } from '../bedside-facts.ts';
 import {
@@ -16,7 +17,7 @@ import {
 import { feverReasons, trueFever } from './fever.ts';
 import { absent, notAssessable, orTold, present, type RedFlagRule, slowlyProgressive, type Verdict } from './rule.ts';
 import { each, none } from './story.ts';
-import { isOver, isUnder, written } from './thresholds.ts';
+import { isAtLeast, isOver, isUnder, written } from './thresholds.ts';
 
 const legPain = ['leg-pain', 'thigh-pain', 'radicular-leg-pain', 'bilateral-leg-pain'] as const;
 const halfYear = 183;
@@ -77,6 +78,33 @@ function isMoreThanLumbarRoots({ query, upperMotorSigns }: BedsideFacts): boolea
       (item.section === 'sensation' && isOnLimb(place, 'upper-limbs')),
   );
   return elsewhere.length > 0 || upperMotorSigns.length > 0;
+}
+
+/** Legs dead or nearly so for weeks, with a broken spine told or a cord that is much the likeliest place. */
+function injuredCord(facts: BedsideFacts): readonly Reason[] {
+  const inCord = facts.told('spinal-fracture').length > 0 || facts.kindProbability('cord') >= 0.5;
+  return inCord && facts.bothLegsWeak && facts.lowestLimbPower <= 2
+    ? [...facts.told('spinal-fracture'), ...findingReasons(facts.weak('lower-limbs'), 2)]
+    : none;
+}
+
+/** A pressure that swings, or 150 mmHg and more: people with a high cord lesion have 90 to 110. Source: Consortium 2001, recalled. */
+function highOrLabile(facts: BedsideFacts): readonly Reason[] {
+  const systolic = facts.query.quantity('systolic-pressure-supine', 'mm[Hg]');
+  return [
+    ...findingReasons(facts.query.abnormal(['autonomic/blood-pressure-lability'])),
+    ...(systolic !== undefined && isAtLeast(systolic, 150)
+      ? [{ pointer: systolic.pointer, text: `systolic pressure ${written(systolic)} mmHg` }]
+      : []),
+  ];
+}
+
+/** What the storm below the lesion brings above it. */
+function drivenBySympathetic(facts: BedsideFacts): readonly Reason[] {
+  return [
+    ...facts.told('headache', 'new-headache', 'thunderclap-headache', 'altered-sweating'),
+    ...findingReasons(facts.query.abnormal(['autonomic/bradycardia', 'autonomic/hyperhidrosis']), 2),
+  ];
 }
 
 /** Flags of the cord, the cauda equina and the spine. */
@@ -218,7 +246,7 @@ export const spinalFlags: readonly RedFlagRule[] = [
       const pain = facts.told(...spinalPain);
       const fever = feverReasons(facts);
       if (pain.length === 0) return null;
-      if (fever.length === 0) return orTold(null, infectionWithoutFever(facts));
+      if (fever.length === 0) return orTold(null, [...infectionWithoutFever(facts), ...wastingWithSpinalPain(facts)]);
       const risk = facts.told(
         'injecting-drug-use',
         'immunosuppression',
@@ -236,11 +264,15 @@ export const spinalFlags: readonly RedFlagRule[] = [
         3,
       );
       const told = facts.told(...toldDeficit);
-      // New pain of the back with a true fever is spondylodiscitis until shown otherwise. Source: IDSA guideline 2015, recalled.
+      // New pain of the back with a true fever, or a C-reactive protein as high as in one, is spondylodiscitis until shown otherwise. Source: IDSA guideline 2015, recalled.
       const isNew = facts.beganWithin(92) === 'yes' && facts.maybeProgressing;
-      const isFebrile = trueFever(facts).length > 0;
+      const crp = facts.query.quantity('crp', 'mg/L');
+      const isFebrile = trueFever(facts).length > 0 || (crp !== undefined && isAtLeast(crp, 50));
       const back = isNew && isFebrile ? facts.told('back-pain', 'thoracic-back-pain', 'night-spinal-pain') : [];
-      return risk.length + signs.length + told.length + back.length > 0
+      // Inflamed blood with a pain that wakes, sweats or a loss of weight is the same, of weeks too.
+      const isWeeks = facts.beganWithin(halfYear) === 'yes' && facts.maybeProgressing;
+      const wasting = isWeeks ? facts.told('night-sweats', 'weight-loss', 'night-spinal-pain') : [];
+      return risk.length + signs.length + told.length + back.length + wasting.length > 0
         ? present([...pain, ...fever, ...risk, ...signs, ...told])
         : null;
     },
@@ -285,12 +317,12 @@ export const spinalFlags: readonly RedFlagRule[] = [
     source: read('autonomic-dysreflexia-2005'),
     check: (facts) => {
       const rise = facts.query.abnormal(['autonomic/paroxysmal-hypertension', 'autonomic/flushing-above-level']);
-      const signs = cordSigns(facts);
+      const signs = [...cordSigns(facts), ...injuredCord(facts)];
       // Flushing above a level says that there is one.
       const isNamed = facts.query.hasAbnormal('autonomic/flushing-above-level');
-      return rise.length > 0 && (signs.length > 0 || isNamed)
-        ? present([...findingReasons(rise), ...signs.slice(0, 2)])
-        : null;
+      if (rise.length > 0 && (signs.length > 0 || isNamed))
+        return present([...findingReasons(rise), ...signs.slice(0, 2)]);
+      return orTold(null, each(highOrLabile(facts), drivenBySympathetic(facts), signs));
     },
   },
 ];
@@ -334,6 +366,18 @@ function infectionWithoutFever(facts: BedsideFacts): readonly Reason[] {
   return each(facts.told(...spinalPain), ill, entry, failing);
 }
 
+/** Tuberculosis of the spine has fever in a third: weeks of pain with sweats or wasting, in one who has met it, or with legs that fail. */
+function wastingWithSpinalPain(facts: BedsideFacts): readonly Reason[] {
+  if (facts.beganWithin(halfYear) !== 'yes' || !facts.maybeProgressing || facts.told('cancer', 'lymphoma').length > 0)
+    return none;
+  const wasting = facts.told('night-sweats', 'weight-loss');
+  const met = facts.told('tuberculosis', 'travel', 'hiv-infection', 'injecting-drug-use', 'immunosuppression');
+  const failing = [...facts.told(...toldDeficit), ...findingReasons(facts.weak('lower-limbs'), 2)];
+  const pain = facts.told(...spinalPain);
+  const known = facts.told('tuberculosis');
+  return [...each(pain, met, wasting), ...each(pain, wasting, failing), ...each(pain, known, failing)];
+}
+
 /** One sign of the tracts or a level is enough where the cord is a likely place and limbs, walk or bladder are said to grow worse. */
 function growingInTheCord(facts: BedsideFacts): readonly Reason[] {
   const inCord = facts.kindProbability('cord');
@@ -375,10 +419,21 @@ function clumsyAndUnsteady(facts: BedsideFacts): readonly Reason[] {
   const shock = facts.told('electric-shock-on-neck-flexion');
   const hands = [
     ...facts.told('clumsiness', 'arm-weakness', 'numbness'),
-    ...findingReasons(facts.weak('upper-limbs'), 2),
+    ...findingReasons([...facts.weak('upper-limbs'), ...wastedOrNumbHands(facts)], 2),
   ];
-  const walk = [...facts.told('difficulty-walking', 'unsteadiness', 'falls', 'leg-weakness'), ...shock];
+  const tracts = facts.upperMotorSignsInLegs.filter(({ item }) => item.scale !== 'reflex-grade');
+  const walk = [
+    ...facts.told('difficulty-walking', 'unsteadiness', 'falls', 'leg-weakness'),
+    ...shock,
+    ...findingReasons([...query.abnormal(['special-tests/lhermitte']), ...tracts], 2),
+  ];
   return place >= 0.15 ? each(findingReasons(facts.upperMotorSigns, 3), hands, walk) : none;
+}
+
+function wastedOrNumbHands({ query }: BedsideFacts): readonly Finding[] {
+  return query.abnormalWhere(
+    ({ item, place }) => (item.key === 'wasting' || item.section === 'sensation') && isOnLimb(place, 'upper-limbs'),
+  );
 }
 
 function siteProbability({ localisation }: BedsideFacts, site: string): number {

@@ -50,7 +50,14 @@ export const raisingStories: readonly RaisingStory[] = [
     flag: 'suspected-meningitis',
     check: (facts) =>
       facts.beganWithin(14) === 'yes' && facts.query.sign('special-tests/neck-stiffness') === 'unknown'
-        ? each(trueFever(facts), headPain(facts), facts.told('photophobia'))
+        ? each(
+            trueFever(facts),
+            headPain(facts),
+            facts.told(
+              ...['photophobia', 'neck-pain'],
+              ...(facts.told('preceding-gastroenteritis', 'bowel-disturbance').length > 0 ? [] : ['vomiting']),
+            ),
+          )
         : none,
     source: recalled('nice-ng240', 'symptoms and signs'),
   },

@@ -125,14 +125,14 @@ export function suddenFocalSigns(facts: BedsideFacts): readonly Reason[] {
     ...(inBrain ? facts.abnormalFindings.slice(0, 3) : []),
     ...facts.query.abnormal(['special-tests/pronator-drift']),
   ];
-  const told = facts.told('continuous-vertigo', 'slurred-speech');
+  const isGone = facts.told('resolved-deficit').length > 0;
+  const told = facts.told('continuous-vertigo', ...(isGone ? [] : ['slurred-speech']));
   // Two complaints of the brainstem at once need no sign: few other places give both within seconds to hours.
   const ofTheBrainstem = facts.told('diplopia', 'slurred-speech', 'vertigo', 'continuous-vertigo');
-  const isPair =
-    facts.told('diplopia').length > 0 && ofTheBrainstem.length > 1 && facts.told('resolved-deficit').length === 0;
+  const isPair = facts.told('diplopia').length > 0 && ofTheBrainstem.length > 1 && !isGone;
   const pair = isPair && facts.exam.onset.pace === 'hyperacute' ? ofTheBrainstem : [];
   const vertigo = pair.length > 0 ? pair : told.length > 0 && (central || brain.length > 0) ? told : [];
-  const speech = facts.told('resolved-deficit').length > 0 ? [] : facts.told('speech-difficulty');
+  const speech = isGone ? [] : facts.told('speech-difficulty');
   // Before anybody has tested power, a limb said to have failed within seconds counts; pain of the spine or an injury speaks for the cord or a nerve.
   const untested = facts.query.testedWhere(({ item }) => item.section === 'power').length === 0;
   const elsewhere = facts.told(

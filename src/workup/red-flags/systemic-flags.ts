@@ -12,11 +12,12 @@ import { isOver, isUnder, written } from './thresholds.ts';
 /**
  * Limits in mmol/L beyond which brain and nerves suffer. Profound hyponatraemia is under 125 (Spasovski 2014); symptoms come
  * when adjusted calcium falls under about 1.9 (Turner 2016), and over 3.0 it is treated promptly (Walsh 2016); a sodium over
- * 155 is judged.
+ * 155 and the limits of ionised calcium are judged.
  */
 const limits = {
   sodium: { low: 125, high: 155 },
   calcium: { low: 1.9, high: 3 },
+  'ionised-calcium': { low: 0.9, high: 1.6 },
 } as const;
 
 /** The salt as a reason when it lies beyond its limits; empty when it does not, or was not measured. */
@@ -26,7 +27,7 @@ export function dangerousSalt({ query }: BedsideFacts, salt: keyof typeof limits
   const { pointer } = measured;
   const { low, high } = limits[salt];
   return isUnder(measured, low) || isOver(measured, high)
-    ? [{ pointer, text: `${salt} ${written(measured)} mmol/L` }]
+    ? [{ pointer, text: `${salt.replace('-', ' ')} ${written(measured)} mmol/L` }]
     : [];
 }
 
@@ -59,7 +60,7 @@ export const systemicFlags: readonly RedFlagRule[] = [
     action: 'Monitored correction now; sodium is raised slowly, lest the pons be harmed; ECG for calcium.',
     source: recalled('adams-victor', 'acquired metabolic disorders'),
     check: (facts) => {
-      const salts = [...dangerousSalt(facts, 'sodium'), ...dangerousSalt(facts, 'calcium')];
+      const salts = (['sodium', 'calcium', 'ionised-calcium'] as const).flatMap((salt) => dangerousSalt(facts, salt));
       return salts.length > 0 ? present(salts) : null;
     },
   },
@@ -103,7 +104,7 @@ export const systemicFlags: readonly RedFlagRule[] = [
       const effect = [...told, ...findingReasons([...signs, ...facts.weakLimbs], 4)];
       if (poison.length > 0 && effect.length > 0 && facts.beganWithin(28) === 'yes')
         return present([...poison, ...effect]);
-      return orTold(null, [...slowlyPoisoned(facts), ...toxidrome(facts)]);
+      return orTold(null, [...slowlyPoisoned(facts), ...toxidrome(facts), ...breathedIn(facts)]);
     },
   },
   {
@@ -197,7 +198,16 @@ export function ischaemicLimb(facts: BedsideFacts): readonly Reason[] {
   // A pulse that is not there is the artery itself.
   const pulse = findingReasons(facts.query.abnormal(['inspection/absent-limb-pulse']), 1);
   if (pulse.length > 0 && deficit.length > 0) return [...pulse, ...findingReasons(skin, 1), ...artery, ...deficit];
-  return each(findingReasons(skin, 1), artery, deficit);
+  // A heart or an artery that throws clots, and a limb that hurts and fails at once: nobody may have felt the pulse yet.
+  const isSudden = facts.exam.onset.pace === 'hyperacute' && facts.told('back-pain', 'neck-pain').length === 0;
+  const unseen = isSudden
+    ? each(
+        facts.told('atrial-fibrillation', 'peripheral-arterial-disease', 'aortic-disease'),
+        facts.told('leg-pain', 'arm-pain', 'foot-pain'),
+        [...deficit, ...facts.told('leg-weakness', 'arm-weakness')],
+      )
+    : none;
+  return [...each(findingReasons(skin, 1), artery, deficit), ...unseen];
 }
 
 /** Metals are taken in over months; hair that falls out with painful feet or belly is thallium's or arsenic's, whoever gave it. */
@@ -219,6 +229,13 @@ function slowlyPoisoned(facts: BedsideFacts): readonly Reason[] {
     ...each(facts.told('lead', 'other-heavy-metal'), isWeeks ? [...mind, ...colic, ...both] : mind),
     ...(isWeeks ? each(hair, pain, nerves) : none),
   ];
+}
+
+/** Fumes that put a mind to sleep within days of being breathed in or swallowed. */
+function breathedIn(facts: BedsideFacts): readonly Reason[] {
+  return facts.cameWithin(3)
+    ? each(facts.told('organic-solvents'), findingReasons(facts.query.abnormal(clouded), 2))
+    : none;
 }
 
 /** Poisons that tell of themselves, though nobody knows what was taken: too much acetylcholine, or too little. */
