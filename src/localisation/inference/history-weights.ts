@@ -1,5 +1,6 @@
 import { lowerFirst } from '../../exam/describe.ts';
 import type { Exam, HistoryStatement } from '../../exam/exam.ts';
+import { exposureHistory } from './history/exposure-history.ts';
 import { headHistory } from './history/head-history.ts';
 import type { HistoryWeight } from './history/history-weight.ts';
 import { illnessHistory } from './history/illness-history.ts';
@@ -14,6 +15,7 @@ export const historyWeightRows: readonly HistoryWeight[] = [
   ...headHistory,
   ...illnessHistory,
   ...settingHistory,
+  ...exposureHistory,
 ];
 
 const byKey = new Map<string, HistoryWeight[]>();
