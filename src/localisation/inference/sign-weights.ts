@@ -19,10 +19,10 @@ for (const weight of signWeightRows) byKey.set(weight.key, [...(byKey.get(weight
 
 /**
  * Who names a level on the trunk has gone up the trunk and found the skin sound above it: that is said of a cord, not of
- * the territory of a plexus or a nerve of the leg. Odds judged.
+ * the territory of a plexus or a nerve of the leg, nor of nerves that fail from their far end. Odds judged.
  */
 const levelOnTheTrunk = { top: segmentIndex('T2'), bottom: segmentIndex('T12'), limbNerves: 0.4 } as const;
-const limbNerves = kinds('nerve', 'plexus');
+const limbNerves = anyOf(kinds('nerve', 'plexus', 'polyradiculoneuropathy', 'polyneuropathy'), sites('foramen-magnum'));
 
 function levelShift({ findings }: Exam): readonly Shift[] {
   const named = findings.find(({ abnormal, place }) => {
@@ -35,7 +35,7 @@ function levelShift({ findings }: Exam): readonly Shift[] {
     shiftBy(named, {
       applies: limbNerves,
       factor: levelOnTheTrunk.limbNerves,
-      because: 'a level on the trunk is not the edge of a nerve or plexus of a limb',
+      because: 'a level on the trunk is not the edge of nerves of the limbs, and lies far from the foramen magnum',
     }),
   ];
 }
@@ -265,6 +265,27 @@ const hallmarks: readonly {
     functions: new Set(['limb-coordination', 'trunk-coordination', 'nystagmus-gaze-evoked', 'downbeat']),
     without: 0.2,
     because: 'neither limbs nor trunk are ataxic, and the eyes are steady',
+  },
+  {
+    applies: sites('oculopharyngeal-myopathy'),
+    functions: new Set(['eyelid-elevation', 'oculomotor', 'abducens', 'swallowing', 'palate']),
+    without: 0.25,
+    because: 'neither lids, eyes nor throat are weak',
+  },
+  {
+    applies: sites('autonomic-neuropathy'),
+    functions: new Set([
+      'blood-pressure',
+      'heart-rate',
+      'sweating',
+      'gut',
+      'sexual',
+      'bladder-retention',
+      'bowel',
+      'pupil-parasympathetic',
+    ]),
+    without: 0.4,
+    because: 'no organ that autonomic fibres serve was found to fail',
   },
   {
     applies: sites('subthalamic-nucleus'),
