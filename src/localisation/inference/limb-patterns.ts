@@ -1,4 +1,3 @@
-import { isWithin } from '../../anatomy/body-parts.ts';
 import { movementTable } from '../../anatomy/movements.ts';
 import { describeFinding } from '../../exam/describe.ts';
 import type { Exam } from '../../exam/exam.ts';
@@ -185,7 +184,7 @@ function limpInfantShifts({ findings, person }: Exam): readonly Shift[] {
   return [shiftBy(first, { applies: sites('presynaptic-junction'), factor: limpInfant.junction, because })];
 }
 
-const weakMovements = (findings: readonly Finding[]): readonly Finding[] =>
+export const weakMovements = (findings: readonly Finding[]): readonly Finding[] =>
   findings.filter(({ abnormal, item }) => abnormal && item.probe.kind === 'movement');
 
 /** The first weak movement where arm and leg of one half of the body are weak, and nothing of the other. */
@@ -196,7 +195,7 @@ function weakHalf(findings: readonly Finding[]): Finding | undefined {
   return isOfArmAndLeg && sidesOf(weak).size === 1 ? weak[0] : undefined;
 }
 
-const sidesOf = (findings: readonly Finding[]): ReadonlySet<string> =>
+export const sidesOf = (findings: readonly Finding[]): ReadonlySet<string> =>
   new Set(findings.map(({ side }): BodySide | 'midline' => side));
 
 /**
@@ -282,102 +281,6 @@ function painlessParaplegiaShifts({ findings, history }: Exam): readonly Shift[]
   return [shiftBy(first, { applies: kinds('cauda-equina'), factor: lostThighs.cauda, because })];
 }
 
-/** Odds of motor neuron disease where one limb shows both of its signs and nobody speaks of numbness. Judged. */
-const bothMotorCells = 3;
-const ofLowerCells: ReadonlySet<string> = new Set(['wasting', 'fasciculation']);
-const limbs = [
-  { region: 'upper-limbs', part: 'upper-limb' },
-  { region: 'lower-limbs', part: 'lower-limb' },
-] as const;
-const ofNumbness: ReadonlySet<string> = new Set(['numbness', 'paraesthesiae']);
-
-/**
- * A jerk that is brisk in a limb that has wasted or twitches, and feeling that is kept: upper and lower motor cells of one region
- * fail together. Source: revised El Escorial criteria (recalled).
- */
-function bothMotorCellsShift({ findings, history }: Exam): readonly Shift[] {
-  const wrong = findings.filter(({ abnormal }) => abnormal);
-  if (wrong.some(({ modality }) => modality !== undefined)) return [];
-  if (history.some(({ key, present }) => present && ofNumbness.has(key))) return [];
-  const limbOf = ({ item, place, side }: Finding): string => {
-    const limb = limbs.find((one) =>
-      place === undefined ? item.region === one.region : isWithin(place.key, one.part),
-    );
-    return `${limb?.part} ${side}`;
-  };
-  const thin = new Set(wrong.filter(({ item }) => ofLowerCells.has(item.key)).map(limbOf));
-  const brisk = wrong.find(
-    (finding) =>
-      ((finding.item.section === 'reflexes' && (finding.value === '3' || finding.value === '4')) ||
-        (finding.item.section === 'plantars' && finding.value === 'extensor')) &&
-      thin.has(limbOf(finding)),
-  );
-  if (brisk === undefined) return [];
-  const because = 'upper and lower motor cells fail in one limb, and feeling is kept';
-  return [shiftBy(brisk, { applies: sites('motor-neuron-system'), factor: bothMotorCells, because })];
-}
-
-/** Odds of processes that take nerves of both halves alike where skin is numb by dermatomes of one limb or half alone. Judged. */
-const dermatomesOfOneHalf = 0.5;
-const takesBothHalves = kinds('polyneuropathy', 'polyradiculoneuropathy', 'muscle', 'junction');
-
-/** Who names dermatomes found the loss to run along them; what fades from feet and hands has no such edges. */
-function dermatomeShifts({ findings }: Exam): readonly Shift[] {
-  const lost = findings.filter(({ abnormal, modality }) => abnormal && modality !== undefined);
-  const [first] = lost;
-  if (first === undefined || sidesOf(lost).size > 1 || first.side === 'midline') return [];
-  if (!lost.every(({ place }) => place?.kind === 'dermatome')) return [];
-  const because = 'skin is numb by dermatomes of one half, and what takes all nerves has no such edges';
-  return [shiftBy(first, { applies: takesBothHalves, factor: dermatomesOfOneHalf, because })];
-}
-
-/**
- * Odds of cord and brain where both wrists drop: fingers and wrists that fail from above are held bent, and both hands hang when
- * both radial nerves, their motor cells or the muscles fail. Source: Adams and Victor, lead neuropathy (recalled). Judged.
- */
-const bothWristsFromAbove = 0.4;
-
-function bothWristsShift({ findings }: Exam): readonly Shift[] {
-  const dropped = findings.filter(({ abnormal, item }) => abnormal && item.key === 'wrist-drop');
-  const [first] = dropped;
-  if (first === undefined || sidesOf(dropped).size < 2) return [];
-  const because = 'wrists that fail from above are held bent and do not hang';
-  return [shiftBy(first, { applies: above, factor: bothWristsFromAbove, because })];
-}
-
-/** Skin at the far end of arm and leg. */
-const ofTheHand: ReadonlySet<string> = new Set([
-  'palm',
-  'fingertips',
-  'whole-hand',
-  'dorsum-of-hand',
-  'glove-to-wrist',
-  'index-finger',
-  'middle-finger',
-]);
-const ofTheFoot: ReadonlySet<string> = new Set([
-  'sole',
-  'toes',
-  'great-toe',
-  'whole-foot',
-  'dorsum-of-foot',
-  'stocking-to-ankle',
-]);
-/** Odds of what lies in segments where hands and feet alone are numb, on both sides; a narrow neck does it too. Judged. */
-const handsAndFeet = 0.6;
-
-function handsAndFeetShift({ findings }: Exam): readonly Shift[] {
-  const lost = findings.filter(({ abnormal, modality }) => abnormal && modality !== undefined);
-  const inBoth = (places: ReadonlySet<string>): boolean =>
-    sidesOf(lost.filter(({ place }) => place !== undefined && places.has(place.key))).size === 2;
-  const [first] = lost;
-  if (first === undefined || !inBoth(ofTheHand) || !inBoth(ofTheFoot)) return [];
-  if (!lost.every(({ place }) => place !== undefined && (ofTheHand.has(place.key) || ofTheFoot.has(place.key))))
-    return [];
-  const because = 'hands and feet alone are numb on both sides, as where the longest fibres fail';
-  return [shiftBy(first, { applies: kinds('cord', 'root', 'hemisphere', 'brainstem'), factor: handsAndFeet, because })];
-}
-
 /** How patterns of the limbs that no single finding makes shift the odds of sites. */
 export function limbPatternShifts(exam: Exam): readonly Shift[] {
   return [
@@ -393,9 +296,5 @@ export function limbPatternShifts(exam: Exam): readonly Shift[] {
     ...hemiataxiaShifts(exam),
     ...legBeforeArmShifts(exam),
     ...painlessParaplegiaShifts(exam),
-    ...bothMotorCellsShift(exam),
-    ...dermatomeShifts(exam),
-    ...bothWristsShift(exam),
-    ...handsAndFeetShift(exam),
   ];
 }

@@ -8,6 +8,7 @@ import type { Finding } from '../../exam/finding.ts';
 import { type BodySide, bodySides } from '../../kernel/side.ts';
 import { anyOf, kinds, sites } from './history/history-weight.ts';
 import { limbPatternShifts, shiftBy } from './limb-patterns.ts';
+import { reachPatternShifts } from './reach-patterns.ts';
 import type { Applies, Shift } from './shift.ts';
 import { recordedSigns } from './signs/recorded-signs.ts';
 import type { SignWeight } from './signs/sign-weight.ts';
@@ -204,7 +205,7 @@ const sleepOrSilence: ReadonlySet<string> = new Set([
   'neglect',
 ]);
 const belowTheBrain = kinds('cord', 'root', 'cauda-equina', 'plexus', 'nerve', 'polyneuropathy', 'muscle');
-/** Blocked junctions leave the mind clear until breathing fails. Odds in the confused; judged. */
+/** Blocked junctions and inflamed roots leave the mind clear until breathing fails. Odds in the confused; judged. */
 const confusedFromTheJunction = 0.6;
 const confusion: ReadonlySet<string> = new Set([
   'confusion',
@@ -213,7 +214,7 @@ const confusion: ReadonlySet<string> = new Set([
   'hallucinations',
   'coma',
 ]);
-const junction = kinds('junction');
+const junctionAndRoots = kinds('junction', 'polyradiculoneuropathy');
 
 function comaShift({ findings }: Exam): readonly Shift[] {
   const found = findings.filter(({ abnormal }) => abnormal);
@@ -234,8 +235,8 @@ function comaShift({ findings }: Exam): readonly Shift[] {
 function confusedShift({ findings }: Exam): readonly Shift[] {
   const confused = findings.find(({ abnormal, item }) => abnormal && confusion.has(item.key));
   if (confused === undefined) return [];
-  const because = 'a blocked junction leaves the mind clear';
-  return [shiftBy(confused, { applies: junction, factor: confusedFromTheJunction, because })];
+  const because = 'blocked junctions and inflamed roots leave the mind clear';
+  return [shiftBy(confused, { applies: junctionAndRoots, factor: confusedFromTheJunction, because })];
 }
 
 /**
@@ -370,6 +371,7 @@ export function signShifts(exam: Exam): readonly Shift[] {
     ...territoryShift(exam),
     ...recordedShifts(exam),
     ...limbPatternShifts(exam),
+    ...reachPatternShifts(exam),
     ...oneHalfShifts(exam),
     ...spasmShift(exam),
     ...comaShift(exam),
