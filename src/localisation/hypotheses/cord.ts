@@ -177,7 +177,7 @@ function anterior(level: number, depth: number): LesionBuilder {
  * An artery closes at once: three of four infarcts of the cord are complete within twelve hours (Zalewski 2019, recalled).
  * A mass in front of the cord brings the same over weeks. Judged.
  */
-const arteryPaces = { hyperacute: 3, acute: 1, subacute: 0.5, chronic: 0.5 } as const;
+const arteryPaces = { hyperacute: 3, acute: 1, subacute: 0.4, chronic: 0.3 } as const;
 
 /** A mass in front of the cord does not pick out the horns and leave the tracts. */
 const endOfArteryPaces = { ...arteryPaces, subacute: 0.2, chronic: 0.2 } as const;
@@ -311,7 +311,7 @@ const pressureForms = [
   { key: 'strength-first', depth: 0.5, feeling: 0.1, below: 4, percent: 0.08 },
   { key: 'low-level', depth: 0.7, feeling: 0.6, below: 4, percent: 0.06 },
   // What lies in the cord or drowns its veins may take feeling first, and strength late.
-  { key: 'feeling-first', depth: 0.1, feeling: 6, below: 1, percent: 0.12 },
+  { key: 'feeling-first', depth: 0.1, feeling: 6, below: 1, percent: 0.22 },
 ] as const;
 
 /** What strikes at once spares no tract, and over years pressure leaves none alone. Judged. */

@@ -145,7 +145,7 @@ function spreadingHypotheses(pattern: CellPattern, share: number): Hypothesis[] 
 }
 
 /** Cells die within hours to days of an infection, or over years in one limb. Judged. */
-const staysWhereItBegan = { hyperacute: 1.5, acute: 2, subacute: 0.5, chronic: 0.7 } as const;
+const staysWhereItBegan = { hyperacute: 1.5, acute: 2, subacute: 0.5, chronic: 0.85 } as const;
 
 function segmentalHypothesis(pattern: CellPattern, share: number): Hypothesis {
   return hypothesis(lower, `segmental-${pattern.key}`, percent.lowerSegmental * share, cellsLost(pattern).build(), {

@@ -1,6 +1,6 @@
 import { type Segment, segmentIndex, segments } from '../../anatomy/segments.ts';
 import { type BodySide, bodySides } from '../../kernel/side.ts';
-import { type Hypothesis, hypothesis, type Site } from '../hypothesis.ts';
+import { type Hypothesis, hypothesis, type PaceFactors, type Site } from '../hypothesis.ts';
 import { LesionBuilder } from '../lesion.ts';
 import { type FacultyChances, facultyKey, partOf } from '../process.ts';
 import { extents, groupFrequency, sideSpreads } from './extents.ts';
@@ -164,8 +164,14 @@ const beside: FacultyChances = new Map([
   [facultyKey('bladder-retention', 'midline'), 0.08],
 ]);
 
-/** Share of the loss that sensory fibres have where roots fail that are chiefly motor at the bedside. Judged. */
-const motorAloneFeeling = 0.15;
+/** Share of the loss that sensory fibres have, and the pace. */
+interface RootPicture {
+  readonly feeling: number;
+  readonly paces: PaceFactors;
+}
+
+/** Roots that are chiefly motor at the bedside; in years skin grows numb as well. Judged. */
+const motorAlone: RootPicture = { feeling: 0.15, paces: { ...manyRootsPaces, chronic: 0.4 } };
 
 export function manyRootsSite(side: Site['side']): Site {
   return { key: 'polyradiculopathy', label: 'Nerve roots at many levels', side, level: null, kind: 'root' };
@@ -176,7 +182,13 @@ export function manyRootsSite(side: Site['side']): Site {
  * sacral roots are left to the cauda equina. Which roots go together is judged.
  */
 function manyRoots(): Hypothesis[] {
-  const build = (side: Site['side'], variant: string, share: number, losses: RootLosses, feeling = 1): Hypothesis => {
+  const build = (
+    side: Site['side'],
+    variant: string,
+    share: number,
+    losses: RootLosses,
+    { feeling, paces }: RootPicture = { feeling: 1, paces: manyRootsPaces },
+  ): Hypothesis => {
     const lesion = new LesionBuilder();
     for (const one of bodySides) {
       for (const [root, loss] of Object.entries(losses[one]) as [Segment, number][])
@@ -184,7 +196,7 @@ function manyRoots(): Hypothesis[] {
     }
     return hypothesis(manyRootsSite(side), variant, groupFrequency.manyRoots * share, lesion.build(), {
       faculties: beside,
-      paces: manyRootsPaces,
+      paces,
     });
   };
   const both = stretches.flatMap(({ key, roots, share }) =>
@@ -215,11 +227,11 @@ function manyRoots(): Hypothesis[] {
     }),
   );
   // Skin that roots share feels when half of their fibres are gone, so that often strength and jerks alone fail.
-  const motorAlone = ['lumbosacral', 'cervical'].flatMap((key) =>
+  const chieflyMotor = ['lumbosacral', 'cervical'].flatMap((key) =>
     sideSpreads.map((spread) => {
       const roots = stretches.find((stretch) => stretch.key === key)?.roots ?? [];
       const losses = { left: alike(roots, 0.65 * spread.left), right: alike(roots, 0.65 * spread.right) };
-      return build('both', `${key}-${spread.key}-motor`, 0.07 / 6, losses, motorAloneFeeling);
+      return build('both', `${key}-${spread.key}-motor`, 0.07 / 6, losses, motorAlone);
     }),
   );
   const single = oneSided.flatMap(([top, bottom]) =>
@@ -230,7 +242,7 @@ function manyRoots(): Hypothesis[] {
       }),
     ),
   );
-  return [...both, ...crossedLegs, ...patchwork, ...motorAlone, ...single];
+  return [...both, ...crossedLegs, ...patchwork, ...chieflyMotor, ...single];
 }
 
 /**

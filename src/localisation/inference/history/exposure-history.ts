@@ -358,6 +358,13 @@ const illnesses: readonly HistoryWeight[] = [
 
 /** Medicines and poisons and the place that they strike. Source: Amato and Russell, toxic neuropathies and myopathies (recalled). Factors judged. */
 const poisons: readonly HistoryWeight[] = [
+  ...weigh(
+    ['malnutrition', 'bariatric-surgery'],
+    kinds('polyradiculoneuropathy'),
+    0.6,
+    1,
+    'lack of thiamine weakens within weeks and looks like it',
+  ),
   ...weigh('nitrous-oxide', longAxons, 2.5, 1, 'nitrous oxide harms long motor and sensory axons with the columns'),
   ...weigh('organic-solvents', longAxons, 2, 1, 'hexane and its like swell long axons'),
   ...weigh(
