@@ -311,7 +311,7 @@ const pressureForms = [
   { key: 'strength-first', depth: 0.5, feeling: 0.1, below: 4, percent: 0.08 },
   { key: 'low-level', depth: 0.7, feeling: 0.6, below: 4, percent: 0.06 },
   // What lies in the cord or drowns its veins may take feeling first, and strength late.
-  { key: 'feeling-first', depth: 0.1, feeling: 6, below: 1, percent: 0.22 },
+  { key: 'feeling-first', depth: 0.1, feeling: 6, below: 1, percent: 0.16 },
 ] as const;
 
 /** What strikes at once spares no tract, and over years pressure leaves none alone. Judged. */

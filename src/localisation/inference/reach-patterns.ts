@@ -108,7 +108,7 @@ function handsAndFeetShift({ findings }: Exam): readonly Shift[] {
 }
 
 /** Odds of the brainstem where both legs alone are weak and nothing is told or seen of arms, face or speech. Judged. */
-const bothLegsFromTheBrainstem = 0.4;
+const bothLegsFromTheBrainstem = 0.25;
 const ofTheHead: ReadonlySet<string> = new Set(['cranialNerves', 'higherFunction']);
 const complaintsAboveTheLegs: ReadonlySet<string> = new Set([
   'arm-weakness',
