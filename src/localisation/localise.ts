@@ -193,7 +193,11 @@ function commonSide(sites: readonly Site[]): Site['side'] {
   return sides.size === 1 ? (sites[0]?.side ?? null) : 'both';
 }
 
-/** When several nerves or roots are the answer, the process that picks them out is named before them. */
+/** How likely several nerves or roots must be in all, and those pieced together, to be named as one. Judged. */
+const leastOfSeveral = 0.2;
+const leastOfPieces = 0.1;
+
+/** When several nerves or roots may be the answer, the process that picks them out is named among them. */
 function withProcessOfSeveral(
   inference: Inference,
   single: readonly RankedLocalisation[],
@@ -211,30 +215,34 @@ function withProcessOfSeveral(
     (sum, one) => (one.process?.key === process.key ? sum + one.probability : sum),
     0,
   );
-  if (probability <= 0.5) return single;
+  const own = single.find(({ site }) => site === process.key)?.probability ?? 0;
+  const together = Math.min(1, probability + own);
+  if (together < leastOfSeveral || probability <= Math.max(own, leastOfPieces)) return single;
   const { sites } = leading;
   const parts = single.filter((one) => sites.some(({ key, side }) => key === one.site && side === one.side));
   const supporting = new Map(parts.flatMap((one) => one.supporting).map((evidence) => [evidence.findingId, evidence]));
   const unexplained = parts[0]?.unexplained.filter(({ findingId }) =>
     parts.every((one) => one.unexplained.some((other) => other.findingId === findingId)),
   );
-  return [
-    {
-      site: process.key,
-      label: `${process.label}: ${joinWords(sites.map(named))}`,
-      side: sideOf(process, sites),
-      level: null,
-      levelRange: null,
-      kind: process.kind,
-      code: siteCoding(process),
-      probability: round(probability),
-      fit: round(jointFit(inference)),
-      supporting: [...supporting.values()],
-      against: [],
-      unexplained: unexplained ?? [],
-    },
-    ...single.filter(({ site }) => site !== process.key),
-  ];
+  const several: RankedLocalisation = {
+    site: process.key,
+    label: `${process.label}: ${joinWords(sites.map(named))}`,
+    side: sideOf(process, sites),
+    level: null,
+    levelRange: null,
+    kind: process.kind,
+    code: siteCoding(process),
+    probability: round(together),
+    fit: round(jointFit(inference)),
+    supporting: [...supporting.values()],
+    against: [],
+    unexplained: unexplained ?? [],
+  };
+  const others = single.filter(({ site }) => site !== process.key);
+  // As likely as not, it goes before its parts, which are as likely as it is.
+  if (together > 0.5) return [several, ...others];
+  const place = others.findIndex((one) => one.probability <= several.probability);
+  return place === -1 ? [...others, several] : others.toSpliced(place, 0, several);
 }
 
 function named({ side, label }: Site): string {

@@ -51,6 +51,8 @@ export interface Process {
    * when nerve or junction is only blocked.
    */
   readonly wasting: 'denervation' | 'muscle' | 'block';
+  /** Share of the weakness whose motor units twitch as though their cells were dying, though these are sound; none when absent. */
+  readonly twitching?: number;
   /** What the process does, as a clause that completes "because ...". */
   readonly because: string;
   /** The same for one aspect of an examination, where it can be said more closely. */
@@ -114,6 +116,7 @@ export function combineProcesses(one: Process, other: Process): Process {
     reflex: (fibre) => either(one.reflex(fibre), other.reflex(fibre)),
     release: (fibre) => either(one.release(fibre), other.release(fibre)),
     shock: (fibre) => either(one.shock(fibre), other.shock(fibre)),
+    twitching: Math.max(one.twitching ?? 0, other.twitching ?? 0),
     wasting: byWasting.findLast((kind) => one.wasting === kind || other.wasting === kind) ?? 'denervation',
     because: active.map(({ because }) => because).join('; '),
   };

@@ -4,8 +4,8 @@ import { type Hypothesis, hypothesis } from '../hypothesis.ts';
 import { LesionBuilder } from '../lesion.ts';
 import { severalNerves } from './process-signs.ts';
 
-/** Percent of all focal and diffuse findings. Judged. */
-const percentOfAll = 0.5;
+/** Percent of all focal and diffuse findings: patches that have run together, two limbs, and one. Judged. */
+const percent = { confluent: 0.45, twoLimbs: 0.35, oneArm: 0.12 } as const;
 
 /** The nerves that inflamed vessels starve most often. Source: guideline on vasculitic neuropathy (`vasculitic-neuropathy-2010`, recalled). */
 const starved = [
@@ -15,13 +15,18 @@ const starved = [
   'median-nerve-elbow',
 ] as const satisfies readonly PlaceKey[];
 
-const stems = bodySides.flatMap((side) => starved.map((place) => ({ side, place })));
+interface Stem {
+  readonly side: BodySide;
+  readonly place: PlaceKey;
+}
+
+const stems = bodySides.flatMap((side) => starved.map((place): Stem => ({ side, place })));
 
 /**
- * How many of the nerves are hit: fewer are pieced together from single ones, and more look like a neuropathy of the
- * longest axons.
+ * How many of the nerves are hit where they run together: three are pieced together from single ones, and more look like a
+ * neuropathy of the longest axons.
  */
-const hit = { least: 4, most: 6 } as const;
+const hit = { least: 4, most: 5 } as const;
 
 /** How deep the nerves are hit, with its share. Judged. */
 const depths = [
@@ -29,7 +34,7 @@ const depths = [
   { key: 'part', motor: 0.4, sensory: 0.6, share: 0.5 },
 ] as const;
 
-function chosen(bits: number): readonly { readonly side: BodySide; readonly place: PlaceKey }[] {
+function chosen(bits: number): readonly Stem[] {
   return stems.filter((_, index) => ((bits >> index) & 1) === 1);
 }
 
@@ -40,24 +45,75 @@ function isPatchwork(bits: number): boolean {
   return isUneven || chosen(bits).every(({ place }) => isOfArm(place));
 }
 
-const isOfArm = (place: PlaceKey): boolean => place === 'ulnar-nerve-elbow' || place === 'median-nerve-elbow';
+const ofArms: readonly PlaceKey[] = ['ulnar-nerve-elbow', 'median-nerve-elbow', 'radial-nerve-spiral-groove'];
+const ofLegs: readonly PlaceKey[] = ['common-fibular-nerve', 'tibial-nerve-popliteal-fossa'];
+const isOfArm = (place: PlaceKey): boolean => ofArms.includes(place);
+
+/** One depth between the two, for many nerves, of which hardly two are hit alike. */
+const between = [{ key: 'uneven', motor: 0.6, sensory: 0.75, share: 1 }] as const;
+const manyNerves = 5;
+
+function severalAt(variant: string, frequency: number, nerves: readonly Stem[]): Hypothesis[] {
+  return (nerves.length < manyNerves ? depths : between).map(({ key, motor, sensory, share }) => {
+    const lesion = new LesionBuilder();
+    for (const { side, place } of nerves) lesion.place(side, place, motor, sensory);
+    return hypothesis(severalNerves, `${variant}-${key}`, frequency * share, lesion.build());
+  });
+}
 
 /** Nerves of arms and legs hit one after the other until the patches run together: mononeuritis multiplex, late. */
-export function confluentMononeuropathyHypotheses(): Hypothesis[] {
+function confluent(): Hypothesis[] {
   const sets = Array.from({ length: 2 ** stems.length }, (_, bits) => bits).filter((bits) => {
     const { length } = chosen(bits);
     return length >= hit.least && length <= hit.most && isPatchwork(bits);
   });
-  return sets.flatMap((bits) =>
-    depths.map(({ key, motor, sensory, share }) => {
-      const lesion = new LesionBuilder();
-      for (const { side, place } of chosen(bits)) lesion.place(side, place, motor, sensory);
-      return hypothesis(
-        severalNerves,
-        `confluent-${bits}-${key}`,
-        (percentOfAll * share) / sets.length,
-        lesion.build(),
-      );
-    }),
+  return sets.flatMap((bits) => severalAt(`confluent-${bits}`, percent.confluent / sets.length, chosen(bits)));
+}
+
+/**
+ * Two nerves of two limbs, as when mononeuritis multiplex begins: one place in brain, cord or horns would explain them too,
+ * so that they are never pieced together. The same nerve on both sides is left to that nerve.
+ */
+function twoLimbs(): Hypothesis[] {
+  const nerves = bodySides.flatMap((side) => [...ofArms, ...ofLegs].map((place): Stem => ({ side, place })));
+  const pairs = nerves.flatMap((one, index) =>
+    nerves
+      .slice(index + 1)
+      .filter(
+        (other) =>
+          other.place !== one.place && !(other.side === one.side && isOfArm(other.place) === isOfArm(one.place)),
+      )
+      .map((other) => [one, other] as const),
   );
+  return pairs.flatMap(([one, other]) =>
+    severalAt(`${one.side}-${one.place}-${other.side}-${other.place}`, percent.twoLimbs / pairs.length, [one, other]),
+  );
+}
+
+/**
+ * Nerves of one arm that one mishap takes together: a fracture at the elbow, a tight compartment, a tourniquet or a plaster, a
+ * fistula for dialysis that robs the hand of blood. Which go together is judged.
+ */
+const together: readonly (readonly PlaceKey[])[] = [
+  ['median-nerve-wrist', 'ulnar-nerve-wrist'],
+  ['median-nerve-elbow', 'ulnar-nerve-elbow'],
+  ['median-nerve-upper-arm', 'ulnar-nerve-upper-arm'],
+  ['median-nerve-upper-arm', 'ulnar-nerve-upper-arm', 'radial-nerve-spiral-groove'],
+];
+
+function oneArm(): Hypothesis[] {
+  return bodySides.flatMap((side) =>
+    together.flatMap((places) =>
+      severalAt(
+        `${side}-${places.join('-')}`,
+        percent.oneArm / (together.length * bodySides.length),
+        places.map((place) => ({ side, place })),
+      ),
+    ),
+  );
+}
+
+/** Several nerves hit in the same illness or by the same mishap. */
+export function confluentMononeuropathyHypotheses(): Hypothesis[] {
+  return [...confluent(), ...twoLimbs(), ...oneArm()];
 }

@@ -68,7 +68,7 @@ function lumbarEnlargement(): Hypothesis[] {
         level: top,
         kind: 'cord',
       };
-      return hypothesis(place, `enlargement-${depth}`, 0.05, lesion.build());
+      return hypothesis(place, `enlargement-${depth}`, 0.075, lesion.build());
     }),
   );
 }

@@ -177,7 +177,7 @@ function anterior(level: number, depth: number): LesionBuilder {
  * An artery closes at once: three of four infarcts of the cord are complete within twelve hours (Zalewski 2019, recalled).
  * A mass in front of the cord brings the same over weeks. Judged.
  */
-const arteryPaces = { hyperacute: 3, acute: 1, subacute: 0.5, chronic: 0.5 } as const;
+const arteryPaces = { hyperacute: 3, acute: 1, subacute: 0.4, chronic: 0.3 } as const;
 
 /** A mass in front of the cord does not pick out the horns and leave the tracts. */
 const endOfArteryPaces = { ...arteryPaces, subacute: 0.2, chronic: 0.2 } as const;
@@ -304,13 +304,14 @@ function stiffBeforeWeak(): Hypothesis[] {
  * Pressure from outside on the whole cord: the corticospinal fibres suffer before the sensory ones, and of these the
  * outermost, which come from far below, before those that entered near the lesion, so that the level of the skin may lie
  * some segments below the lesion (from-memory). Share of the loss that the sensory tracts have, where the skin begins to
- * show it, and percent of all findings. Judged.
+ * show it, as a multiple of the loss of strength, and percent of all findings. Judged.
  */
 const pressureForms = [
   { key: 'strength-first', depth: 0.85, feeling: 0.12, below: 4, percent: 0.08 },
   { key: 'strength-first', depth: 0.5, feeling: 0.1, below: 4, percent: 0.08 },
-  { key: 'low-level', depth: 0.85, feeling: 0.65, below: 4, percent: 0.03 },
-  { key: 'low-level', depth: 0.5, feeling: 0.55, below: 4, percent: 0.03 },
+  { key: 'low-level', depth: 0.7, feeling: 0.6, below: 4, percent: 0.06 },
+  // What lies in the cord or drowns its veins may take feeling first, and strength late.
+  { key: 'feeling-first', depth: 0.1, feeling: 6, below: 1, percent: 0.16 },
 ] as const;
 
 /** What strikes at once spares no tract, and over years pressure leaves none alone. Judged. */
@@ -335,7 +336,10 @@ function pressedFromOutside(): Hypothesis[] {
             largeFibre: lost,
             smallFibre: lost,
             sparesArcs: true,
-            because: 'pressure from outside reaches the fibres from far below first',
+            because:
+              key === 'feeling-first'
+                ? 'the fibres of feeling fail before those of strength'
+                : 'pressure from outside reaches the fibres from far below first',
           }),
           faculties: signsAtLevel(bodySides, level, depth),
           paces: pressurePaces,

@@ -27,7 +27,7 @@ export const fascicles: readonly Fascicular[] = [
   { site: 'sciatic-nerve', key: 'fibular-severe-tibial-slight', share: 0.13, hits: [['sciatic-nerve-fibular-division', 0.9, 0.8], ['sciatic-nerve-tibial-division', 0.12, 0.12]], source: book('sciatic neuropathy') },
   { site: 'sciatic-nerve', key: 'fibular-partial', share: 0.17, hits: [['sciatic-nerve-fibular-division', 0.55, 0.55], ['sciatic-nerve-tibial-division', 0.12, 0.12]], source: book('sciatic neuropathy') },
   // At the fibular neck the fascicles of the deep branch lie against the bone.
-  { site: 'common-fibular-nerve', key: 'deep-worse-severe', share: 0.18, hits: [['deep-fibular-nerve', 0.9, 0.8], ['superficial-fibular-nerve', 0.4, 0.5]], source: book('fibular neuropathy') },
+  { site: 'common-fibular-nerve', key: 'deep-worse-severe', share: 0.18, hits: [['deep-fibular-nerve', 0.94, 0.85], ['superficial-fibular-nerve', 0.5, 0.65]], source: book('fibular neuropathy') },
   { site: 'common-fibular-nerve', key: 'deep-worse-partial', share: 0.15, hits: [['deep-fibular-nerve', 0.6, 0.5], ['superficial-fibular-nerve', 0.15, 0.3]], source: book('fibular neuropathy') },
   // The fascicles bound for the hand lie under the skin behind the elbow, those for the forearm flexors deep.
   { site: 'ulnar-nerve-elbow', key: 'hand-fibres-severe', share: 0.07, hits: [['ulnar-nerve-elbow', 0.1, 0.05], ['ulnar-nerve-forearm', 0.9, 0.85]], source: book('ulnar neuropathy') },

@@ -288,7 +288,7 @@ export const junctionDiseases: readonly MuscleDisease[] = [
       },
       reflex,
       because: 'no transmitter is released, first where cranial and autonomic nerves end',
-      paces: { hyperacute: 4, acute: 3, subacute: 0.2, chronic: 0.02 },
+      paces: { hyperacute: 3, acute: 2, subacute: 0.2, chronic: 0.02 },
       signs: [
         ['pupil-parasympathetic', 0.6],
         ['eyelid-elevation', 0.85],

@@ -59,7 +59,7 @@ const forms: readonly Form[] = [
   {
     ...mixed,
     variant: 'sensory-first',
-    share: 0.43,
+    share: 0.422,
     lopsidedShare: 0.1,
     motorLag: 10,
     motor: 0.95,
@@ -121,14 +121,14 @@ const forms: readonly Form[] = [
     // Of intensive care, thallium and the like: motor axons near and far within weeks.
     ...mixed,
     variant: 'widespread',
-    share: 0.012,
+    share: 0.02,
     lopsidedShare: 0,
     motorLag: -30,
     motor: 0.9,
     large: 0.7,
     small: 0.5,
     signs: slightAutonomic,
-    paces: { hyperacute: 0.5, acute: 0.5, subacute: 2, chronic: 0.3 },
+    paces: { hyperacute: 0.5, acute: 1.2, subacute: 2, chronic: 0.3 },
     source: recalled('adams-victor', 'critical illness polyneuropathy'),
   },
   {
@@ -285,7 +285,7 @@ export function armFirstMotorHypotheses(): Hypothesis[] {
     hypothesis(
       processSite('motor-polyneuropathy', 'Length-dependent motor neuropathy', 'polyneuropathy'),
       variant,
-      percentOfAll * 0.006,
+      percentOfAll * 0.01,
       intact,
       {
         process: processOf({

@@ -166,8 +166,8 @@ export const segmentalPatterns: readonly CellPattern[] = [
       [side, 'triceps', 0.3],
     ]),
   },
-  ...eitherSide('shoulder-and-upper-arm', 0.12, 0.02, (side) => [[side, 'upper-arm', 0.8]]),
-  ...eitherSide('whole-arm', 0.16, 0.05, (side) => arm(side, 0.9, 0.8)),
+  ...eitherSide('shoulder-and-upper-arm', 0.14, 0.02, (side) => [[side, 'upper-arm', 0.8]]),
+  ...eitherSide('whole-arm', 0.13, 0.05, (side) => arm(side, 0.9, 0.8)),
   ...eitherSide('whole-leg', 0.22, 0.03, (side) => leg(side, 0.85, 0.85)),
   // An infection of the cord spares some cells of each segment as often as it takes nearly all.
   ...eitherSide('leg-in-part', 0.12, 0.02, (side) => leg(side, 0.45, 0.35)),

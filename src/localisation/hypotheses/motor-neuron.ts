@@ -11,8 +11,8 @@ import { comesOnSlowly, facultiesOf, type ProcessSign, processSite } from './pro
 /** Percent of all focal and diffuse findings that each process stands for. Judged. */
 const percent = {
   motorNeuron: 1.2,
-  lowerSpreading: 0.45,
-  lowerSegmental: 0.5,
+  lowerSpreading: 0.3,
+  lowerSegmental: 0.55,
   lowerProximal: 0.15,
   bulbospinal: 0.1,
   upperMotorNeuron: 0.35,
@@ -138,12 +138,14 @@ function spreadingHypotheses(pattern: CellPattern, share: number): Hypothesis[] 
     faculties: facultiesOf(bulbarSigns(bulbar * 0.6, breathing)),
     paces: comesOnSlowly,
     ages: middleAgeOn,
+    // It spreads: who has one weak limb after so many years has something else (half live some five years, from-memory).
+    lasting: { years: 6, beyond: 0.3 },
   });
   return [...combined, cordAlone];
 }
 
 /** Cells die within hours to days of an infection, or over years in one limb. Judged. */
-const staysWhereItBegan = { hyperacute: 3, acute: 2.5, subacute: 0.7, chronic: 1.1 } as const;
+const staysWhereItBegan = { hyperacute: 1.5, acute: 2, subacute: 0.5, chronic: 0.85 } as const;
 
 function segmentalHypothesis(pattern: CellPattern, share: number): Hypothesis {
   return hypothesis(lower, `segmental-${pattern.key}`, percent.lowerSegmental * share, cellsLost(pattern).build(), {

@@ -74,6 +74,8 @@ export function multifocalMotorHypotheses(): Hypothesis[] {
                 because: 'motor fibres are blocked in several nerves',
                 // A blocked fibre is not a dead one: such arms are weaker than they are thin.
                 wasting: 'muscle',
+                // Half of those with multifocal motor neuropathy twitch (guideline, recalled).
+                twitching: 0.6,
               }),
             },
           ),

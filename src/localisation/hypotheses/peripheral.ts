@@ -146,8 +146,8 @@ function bothPudendal(): Hypothesis {
 
 /**
  * Share of the lesions at a place that strike it on both sides at once: thighs bent for hours in labour or at an operation,
- * blood behind the peritoneum, a waistband, legs that lay or squatted, muscles that swell after a march, crutches, hands on
- * handlebars. Judged.
+ * blood behind the peritoneum, a waistband, legs that lay or squatted, muscles that swell after a march, crutches, arms over
+ * the back of a bench, lead, hands on handlebars. Judged.
  */
 const onBothSides: Readonly<Partial<Record<PlaceKey, number>>> = {
   'ulnar-nerve-elbow': 0.04,
@@ -159,6 +159,7 @@ const onBothSides: Readonly<Partial<Record<PlaceKey, number>>> = {
   'common-fibular-nerve': 0.06,
   'deep-fibular-nerve': 0.08,
   'radial-nerve-axilla': 0.06,
+  'radial-nerve-spiral-groove': 0.03,
   'suprascapular-nerve': 0.03,
   'tibial-nerve-tarsal-tunnel': 0.06,
   'sciatic-nerve': 0.04,

@@ -1,8 +1,8 @@
 import { type Segment, segmentIndex, segments } from '../../anatomy/segments.ts';
 import { type BodySide, bodySides } from '../../kernel/side.ts';
-import { type Hypothesis, hypothesis, type Site } from '../hypothesis.ts';
+import { type Hypothesis, hypothesis, type PaceFactors, type Site } from '../hypothesis.ts';
 import { LesionBuilder } from '../lesion.ts';
-import { type FacultyChances, facultyKey } from '../process.ts';
+import { type FacultyChances, facultyKey, partOf } from '../process.ts';
 import { extents, groupFrequency, sideSpreads } from './extents.ts';
 
 /**
@@ -143,6 +143,9 @@ const oneSided: readonly (readonly [Segment, Segment])[] = [
 ];
 
 const depths = [0.8, 0.5] as const;
+/** Where the depth hardly shows at the bedside. */
+const oneDepth = 0.65;
+const isOfTrunk = (top: Segment): boolean => partOf(segmentIndex(top)) === 'trunk';
 
 /**
  * Deposits and inflammation in the spinal fluid grow over days to weeks, a narrow canal over years; only blood and a burst
@@ -161,6 +164,15 @@ const beside: FacultyChances = new Map([
   [facultyKey('bladder-retention', 'midline'), 0.08],
 ]);
 
+/** Share of the loss that sensory fibres have, and the pace. */
+interface RootPicture {
+  readonly feeling: number;
+  readonly paces: PaceFactors;
+}
+
+/** Roots that are chiefly motor at the bedside; in years skin grows numb as well. Judged. */
+const motorAlone: RootPicture = { feeling: 0.15, paces: { ...manyRootsPaces, chronic: 0.4 } };
+
 export function manyRootsSite(side: Site['side']): Site {
   return { key: 'polyradiculopathy', label: 'Nerve roots at many levels', side, level: null, kind: 'root' };
 }
@@ -170,14 +182,21 @@ export function manyRootsSite(side: Site['side']): Site {
  * sacral roots are left to the cauda equina. Which roots go together is judged.
  */
 function manyRoots(): Hypothesis[] {
-  const build = (side: Site['side'], variant: string, share: number, losses: RootLosses): Hypothesis => {
+  const build = (
+    side: Site['side'],
+    variant: string,
+    share: number,
+    losses: RootLosses,
+    { feeling, paces }: RootPicture = { feeling: 1, paces: manyRootsPaces },
+  ): Hypothesis => {
     const lesion = new LesionBuilder();
     for (const one of bodySides) {
-      for (const [root, loss] of Object.entries(losses[one]) as [Segment, number][]) lesion.root(one, root, loss, loss);
+      for (const [root, loss] of Object.entries(losses[one]) as [Segment, number][])
+        lesion.root(one, root, loss, loss * feeling);
     }
     return hypothesis(manyRootsSite(side), variant, groupFrequency.manyRoots * share, lesion.build(), {
       faculties: beside,
-      paces: manyRootsPaces,
+      paces,
     });
   };
   const both = stretches.flatMap(({ key, roots, share }) =>
@@ -192,33 +211,38 @@ function manyRoots(): Hypothesis[] {
         ),
       ),
   );
-  const crossed = bodySides.flatMap((side) =>
-    depths.map((depth) => {
-      const losses = bySide(side, alike(arm, depth), alike(leg, depth));
-      return build('both', `${side}-arm-other-leg-${depth}`, 0.015 / 4, losses);
-    }),
-  );
-  const crossedLegs = bodySides.flatMap((side) =>
-    depths.map((depth) => {
-      const losses = bySide(side, alike(segmentsFrom('L2', 'L4'), depth), alike(segmentsFrom('L5', 'S1'), depth));
-      return build('both', `${side}-upper-other-lower-${depth}`, 0.06 / 4, losses);
-    }),
-  );
+  const crossedLegs = bodySides.map((side) => {
+    const upper = alike(segmentsFrom('L2', 'L4'), oneDepth);
+    return build(
+      'both',
+      `${side}-upper-other-lower`,
+      0.06 / 2,
+      bySide(side, upper, alike(segmentsFrom('L5', 'S1'), oneDepth)),
+    );
+  });
   const patchwork = ([0, 1] as const).map((first) =>
     build('both', `patchwork-${first}`, 0.06 / 2, {
       left: everyOther(leg, first, 0.85),
       right: everyOther(leg, first === 0 ? 1 : 0, 0.85),
     }),
   );
+  // Skin that roots share feels when half of their fibres are gone, so that often strength and jerks alone fail.
+  const chieflyMotor = ['lumbosacral', 'cervical'].flatMap((key) =>
+    sideSpreads.map((spread) => {
+      const roots = stretches.find((stretch) => stretch.key === key)?.roots ?? [];
+      const losses = { left: alike(roots, 0.65 * spread.left), right: alike(roots, 0.65 * spread.right) };
+      return build('both', `${key}-${spread.key}-motor`, 0.07 / 6, losses, motorAlone);
+    }),
+  );
   const single = oneSided.flatMap(([top, bottom]) =>
     bodySides.flatMap((side) =>
-      depths.map((depth) => {
+      (isOfTrunk(top) ? [oneDepth] : depths).map((depth, _, all) => {
         const losses = bySide(side, alike(segmentsFrom(top, bottom), depth), {});
-        return build(side, `${top}-to-${bottom}-${depth}`, 0.16 / (oneSided.length * 4), losses);
+        return build(side, `${top}-to-${bottom}-${depth}`, 0.16 / (oneSided.length * 2 * all.length), losses);
       }),
     ),
   );
-  return [...both, ...crossed, ...crossedLegs, ...patchwork, ...single];
+  return [...both, ...crossedLegs, ...patchwork, ...chieflyMotor, ...single];
 }
 
 /**
@@ -226,9 +250,9 @@ function manyRoots(): Hypothesis[] {
  * in the middle and suffer first. Judged.
  */
 const caudaSpreads = [
-  { top: 'L2', share: 0.12, outer: [1] },
+  { top: 'L2', share: 0.1, outer: [1] },
   { top: 'L4', share: 0.2, outer: [1, 0.5] },
-  { top: 'L5', share: 0.24, outer: [1, 0.5] },
+  { top: 'L5', share: 0.26, outer: [1, 0.5] },
   { top: 'S1', share: 0.25, outer: [1, 0.5] },
   { top: 'S2', share: 0.14, outer: [1] },
   { top: 'S3', share: 0.05, outer: [1] },

@@ -190,6 +190,8 @@ function isSkinLost(
  * judged. That somebody looked and found nothing must not make it likelier, so what counts is what was found wrong.
  */
 const uncomplainedOf = 0.15;
+/** The same for the second of two limbs at neither of which anything was found: who did not look at one did not at the other. Judged. */
+const uncomplainedOfEither = 0.4;
 /** The same where the other half of the part was found wrong: who describes one half has looked at both. Judged. */
 const uncomplainedOfBeside = 0.05;
 
@@ -353,7 +355,7 @@ export class Coverage {
   /** Adds to [H] weights the natural log of the odds of each hypothesis, by how much of what it would trouble is troubled. */
   discount(logWeights: Float64Array, { findings, history }: Pick<Exam, 'findings' | 'history'>): void {
     const troubled = troubledMarks(findings);
-    const untroubled = bits(lookedAt(troubled)) & ~bits(troubled);
+    const untroubled = bits(lookedAt(troubled)) & ~bits(troubled) & ~bits(toldOf(history, troubled));
     if (isWeakAlone(findings, history))
       this.discountNumbing(logWeights, isNumbnessDenied(history) ? numbnessDenied : numbnessUntold);
     if (untroubled === 0) return;
@@ -376,6 +378,30 @@ export class Coverage {
   }
 }
 
+const toldOfLimbs: Readonly<Record<'arms' | 'legs', ReadonlySet<string>>> = {
+  arms: new Set(['arm-weakness']),
+  legs: new Set(['leg-weakness', 'difficulty-walking', 'difficulty-with-stairs', 'ascending-weakness', 'burning-feet']),
+};
+const toldOfTheHead: ReadonlySet<string> = new Set([
+  'diplopia',
+  'drooping-eyelids',
+  'dysphagia',
+  'slurred-speech',
+  'voice-change',
+  'visual-loss',
+  'hearing-loss',
+]);
+
+/** Parts that the patient told of, where the examination says nothing of them: a lesion that troubles them is no worse for it. */
+function toldOf(history: Exam['history'], found: ReadonlySet<Mark>): readonly Mark[] {
+  const tells = (keys: ReadonlySet<string>): boolean => history.some(({ key, present }) => present && keys.has(key));
+  const limbs = (['arms', 'legs'] as const).flatMap((pair) => {
+    const halves = bodySides.map((side): Part => `${side} ${pair}`);
+    return tells(toldOfLimbs[pair]) && !halves.some((half) => found.has(half)) ? halves : [];
+  });
+  return [...(tells(toldOfTheHead) ? ['head' as const] : []), ...limbs];
+}
+
 /** Whether limbs are weak and no loss of feeling was found or told of. */
 function isWeakAlone(findings: readonly Finding[], history: Exam['history']): boolean {
   const wrong = findings.filter(({ abnormal }) => abnormal);
@@ -392,10 +418,16 @@ function isNumbnessDenied(history: Exam['history']): boolean {
 
 const feelingLost: ReadonlySet<string> = new Set(['numbness', 'paraesthesiae', 'saddle-numbness']);
 
+/** The bits of both halves of arms and of legs. */
+const bothLimbs = (['arms', 'legs'] as const).map((pair) => bits(bodySides.map((side): Part => `${side} ${pair}`)));
+
 function logOdds(missed: number, beside: number): number {
+  const unseen = missed & partBits & ~beside;
+  const asPairs = bothLimbs.filter((both) => (unseen & both) === both).length;
   return (
     ones(missed & beside) * Math.log(uncomplainedOfBeside) +
-    ones(missed & partBits & ~beside) * Math.log(uncomplainedOf) +
+    (ones(unseen) - asPairs) * Math.log(uncomplainedOf) +
+    asPairs * Math.log(uncomplainedOfEither) +
     ones(missed & sphincterBit) * Math.log(silentSphincters) +
     ones(missed & paralysedBits) * Math.log(otherHalfOnly) +
     ones(missed & ~partBits & ~sphincterBit & ~paralysedBits) * Math.log(aspectSpared)

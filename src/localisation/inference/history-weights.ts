@@ -7,6 +7,7 @@ import type { HistoryWeight } from './history/history-weight.ts';
 import { illnessHistory } from './history/illness-history.ts';
 import { limbHistory } from './history/limb-history.ts';
 import { neuromuscularHistory } from './history/neuromuscular-history.ts';
+import { poisonAndIllnessHistory } from './history/poison-and-illness-history.ts';
 import { settingHistory } from './history/setting-history.ts';
 import type { Applies, Shift } from './shift.ts';
 
@@ -18,6 +19,7 @@ export const historyWeightRows: readonly HistoryWeight[] = [
   ...settingHistory,
   ...exposureHistory,
   ...brainHistory,
+  ...poisonAndIllnessHistory,
 ];
 
 const byKey = new Map<string, HistoryWeight[]>();

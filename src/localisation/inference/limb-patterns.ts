@@ -184,7 +184,7 @@ function limpInfantShifts({ findings, person }: Exam): readonly Shift[] {
   return [shiftBy(first, { applies: sites('presynaptic-junction'), factor: limpInfant.junction, because })];
 }
 
-const weakMovements = (findings: readonly Finding[]): readonly Finding[] =>
+export const weakMovements = (findings: readonly Finding[]): readonly Finding[] =>
   findings.filter(({ abnormal, item }) => abnormal && item.probe.kind === 'movement');
 
 /** The first weak movement where arm and leg of one half of the body are weak, and nothing of the other. */
@@ -195,7 +195,7 @@ function weakHalf(findings: readonly Finding[]): Finding | undefined {
   return isOfArmAndLeg && sidesOf(weak).size === 1 ? weak[0] : undefined;
 }
 
-const sidesOf = (findings: readonly Finding[]): ReadonlySet<string> =>
+export const sidesOf = (findings: readonly Finding[]): ReadonlySet<string> =>
   new Set(findings.map(({ side }): BodySide | 'midline' => side));
 
 /**

@@ -12,7 +12,7 @@ const paceFactor: Readonly<Record<SiteKind, Readonly<Record<OnsetPace, number>>>
   nerve: { hyperacute: 0.9, acute: 1.1, subacute: 1, chronic: 1 },
   'multiple-nerves': { hyperacute: 0.4, acute: 1, subacute: 1.4, chronic: 1 },
   polyneuropathy: { hyperacute: 0.02, acute: 0.14, subacute: 0.8, chronic: 1.6 },
-  polyradiculoneuropathy: { hyperacute: 0.08, acute: 4, subacute: 2.5, chronic: 0.7 },
+  polyradiculoneuropathy: { hyperacute: 0.04, acute: 4, subacute: 2.5, chronic: 0.7 },
   ganglion: { hyperacute: 0.1, acute: 0.5, subacute: 1.6, chronic: 1 },
   plexus: { hyperacute: 1, acute: 1.4, subacute: 1.2, chronic: 0.9 },
   root: { hyperacute: 0.8, acute: 1.3, subacute: 1.2, chronic: 0.9 },

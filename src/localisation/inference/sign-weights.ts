@@ -9,6 +9,7 @@ import { type BodySide, bodySides } from '../../kernel/side.ts';
 import { crossedShift } from './crossed-signs.ts';
 import { anyOf, kinds, sites } from './history/history-weight.ts';
 import { limbPatternShifts, shiftBy } from './limb-patterns.ts';
+import { reachPatternShifts } from './reach-patterns.ts';
 import type { Applies, Shift } from './shift.ts';
 import { recordedSigns } from './signs/recorded-signs.ts';
 import type { SignWeight } from './signs/sign-weight.ts';
@@ -20,10 +21,10 @@ for (const weight of signWeightRows) byKey.set(weight.key, [...(byKey.get(weight
 
 /**
  * Who names a level on the trunk has gone up the trunk and found the skin sound above it: that is said of a cord, not of
- * the territory of a plexus or a nerve of the leg. Odds judged.
+ * the territory of a plexus or a nerve of the leg, nor of nerves that fail from their far end. Odds judged.
  */
 const levelOnTheTrunk = { top: segmentIndex('T2'), bottom: segmentIndex('T12'), limbNerves: 0.4 } as const;
-const limbNerves = kinds('nerve', 'plexus');
+const limbNerves = anyOf(kinds('nerve', 'plexus', 'polyradiculoneuropathy', 'polyneuropathy'), sites('foramen-magnum'));
 
 function levelShift({ findings }: Exam): readonly Shift[] {
   const named = findings.find(({ abnormal, place }) => {
@@ -36,7 +37,7 @@ function levelShift({ findings }: Exam): readonly Shift[] {
     shiftBy(named, {
       applies: limbNerves,
       factor: levelOnTheTrunk.limbNerves,
-      because: 'a level on the trunk is not the edge of a nerve or plexus of a limb',
+      because: 'a level on the trunk is not the edge of nerves of the limbs, and lies far from the foramen magnum',
     }),
   ];
 }
@@ -205,7 +206,7 @@ const sleepOrSilence: ReadonlySet<string> = new Set([
   'neglect',
 ]);
 const belowTheBrain = kinds('cord', 'root', 'cauda-equina', 'plexus', 'nerve', 'polyneuropathy', 'muscle');
-/** Blocked junctions leave the mind clear until breathing fails. Odds in the confused; judged. */
+/** Blocked junctions and inflamed roots leave the mind clear until breathing fails. Odds in the confused; judged. */
 const confusedFromTheJunction = 0.6;
 const confusion: ReadonlySet<string> = new Set([
   'confusion',
@@ -214,7 +215,7 @@ const confusion: ReadonlySet<string> = new Set([
   'hallucinations',
   'coma',
 ]);
-const junction = kinds('junction');
+const junctionAndRoots = kinds('junction', 'polyradiculoneuropathy');
 
 function comaShift({ findings }: Exam): readonly Shift[] {
   const found = findings.filter(({ abnormal }) => abnormal);
@@ -235,8 +236,8 @@ function comaShift({ findings }: Exam): readonly Shift[] {
 function confusedShift({ findings }: Exam): readonly Shift[] {
   const confused = findings.find(({ abnormal, item }) => abnormal && confusion.has(item.key));
   if (confused === undefined) return [];
-  const because = 'a blocked junction leaves the mind clear';
-  return [shiftBy(confused, { applies: junction, factor: confusedFromTheJunction, because })];
+  const because = 'blocked junctions and inflamed roots leave the mind clear';
+  return [shiftBy(confused, { applies: junctionAndRoots, factor: confusedFromTheJunction, because })];
 }
 
 /**
@@ -266,6 +267,27 @@ const hallmarks: readonly {
     functions: new Set(['limb-coordination', 'trunk-coordination', 'nystagmus-gaze-evoked', 'downbeat']),
     without: 0.2,
     because: 'neither limbs nor trunk are ataxic, and the eyes are steady',
+  },
+  {
+    applies: sites('oculopharyngeal-myopathy'),
+    functions: new Set(['eyelid-elevation', 'oculomotor', 'abducens', 'swallowing', 'palate']),
+    without: 0.25,
+    because: 'neither lids, eyes nor throat are weak',
+  },
+  {
+    applies: sites('autonomic-neuropathy'),
+    functions: new Set([
+      'blood-pressure',
+      'heart-rate',
+      'sweating',
+      'gut',
+      'sexual',
+      'bladder-retention',
+      'bowel',
+      'pupil-parasympathetic',
+    ]),
+    without: 0.4,
+    because: 'no organ that autonomic fibres serve was found to fail',
   },
   {
     applies: sites('subthalamic-nucleus'),
@@ -390,6 +412,7 @@ export function signShifts(exam: Exam): readonly Shift[] {
     ...territoryShift(exam),
     ...recordedShifts(exam),
     ...limbPatternShifts(exam),
+    ...reachPatternShifts(exam),
     ...oneHalfShifts(exam),
     ...crossedShift(exam),
     ...spasmShift(exam),

@@ -57,6 +57,9 @@ const healthyReflex: Readonly<Record<string, number>> = { trace: 0.02, '1': 0.08
 /** How a reflex that is hard to find in health is graded: not all examiners call it absent. Judged. */
 const hardToFind: Readonly<Record<string, number>> = { '0': 0.6, trace: 0.22, '1': 0.18 };
 
+/** Share of reflexes that in the first days are neither brisk nor flat yet, though descending control is gone. Judged. */
+const notYetChanged = 0.2;
+
 /** Chance of each reflex grade from what is left of the arc, the loss of descending control, and the stage. */
 export function reflexDistribution(
   arc: number,
@@ -96,12 +99,14 @@ export function reflexDistribution(
   );
   const release = Math.min(1, released * 1.4);
   const acute = (1 - context.chronicity) * 0.5 * Math.min(1, released * 1.2);
+  const unchanged = (1 - context.chronicity) * notYetChanged;
   const intactArc = Math.max(0, (arc - 0.55) / 0.45);
   const parts = [
     [spread(healthy), intactArc * (1 - release)],
     [spread(lowered), (1 - intactArc) * (1 - release)],
-    [spread(settled), release * (1 - acute)],
+    [spread(settled), release * (1 - acute - unchanged)],
     [spread(shocked), release * acute],
+    [spread(intactArc > 0.5 ? healthy : lowered), release * unchanged],
   ] as const;
   return spread(
     reflexGrades.map((_, index) =>

@@ -228,7 +228,12 @@ function denervation({ item, side, place }: ProbeTarget, feature: 'wasting' | 'f
         ),
       ),
     );
-    return [Math.max(...losses, 0) * 0.5 + mean(losses) * 0.5, horn, wastingStates[hypothesis.process.wasting]];
+    const { wasting, twitching = 0 } = hypothesis.process;
+    return [
+      Math.max(...losses, 0) * 0.5 + mean(losses) * 0.5,
+      either(horn, twitching * mean(losses)),
+      wastingStates[wasting],
+    ];
   };
   return signModel({
     item,

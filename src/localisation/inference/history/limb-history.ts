@@ -73,7 +73,7 @@ export const limbHistory: readonly HistoryWeight[] = [
   ...weigh(
     ['arm-pain', 'leg-pain', 'shoulder-pain', 'radicular-arm-pain', 'radicular-leg-pain', 'flank-pain'],
     kinds('anterior-horn', 'motor-neuron-system'),
-    0.6,
+    0.5,
     1,
     'it does not hurt',
   ),

@@ -1,0 +1,144 @@
+import { isWithin } from '../../anatomy/body-parts.ts';
+import type { Exam } from '../../exam/exam.ts';
+import type { Finding } from '../../exam/finding.ts';
+import { kinds, sites } from './history/history-weight.ts';
+import { shiftBy, sidesOf, weakMovements } from './limb-patterns.ts';
+import type { Applies, Shift } from './shift.ts';
+
+/** Odds of motor neuron disease where one limb shows both of its signs and nobody speaks of numbness. Judged. */
+const bothMotorCells = 3;
+const ofLowerCells: ReadonlySet<string> = new Set(['wasting', 'fasciculation']);
+const limbs = [
+  { region: 'upper-limbs', part: 'upper-limb' },
+  { region: 'lower-limbs', part: 'lower-limb' },
+] as const;
+const ofNumbness: ReadonlySet<string> = new Set(['numbness', 'paraesthesiae']);
+
+/**
+ * A jerk that is brisk in a limb that has wasted or twitches, and feeling that is kept: upper and lower motor cells of one region
+ * fail together. Source: revised El Escorial criteria (recalled).
+ */
+function bothMotorCellsShift({ findings, history }: Exam): readonly Shift[] {
+  const wrong = findings.filter(({ abnormal }) => abnormal);
+  if (wrong.some(({ modality }) => modality !== undefined)) return [];
+  if (history.some(({ key, present }) => present && ofNumbness.has(key))) return [];
+  const limbOf = ({ item, place, side }: Finding): string => {
+    const limb = limbs.find((one) =>
+      place === undefined ? item.region === one.region : isWithin(place.key, one.part),
+    );
+    return `${limb?.part} ${side}`;
+  };
+  const thin = new Set(wrong.filter(({ item }) => ofLowerCells.has(item.key)).map(limbOf));
+  const brisk = wrong.find(
+    (finding) =>
+      ((finding.item.section === 'reflexes' && (finding.value === '3' || finding.value === '4')) ||
+        (finding.item.section === 'plantars' && finding.value === 'extensor')) &&
+      thin.has(limbOf(finding)),
+  );
+  if (brisk === undefined) return [];
+  const because = 'upper and lower motor cells fail in one limb, and feeling is kept';
+  return [shiftBy(brisk, { applies: sites('motor-neuron-system'), factor: bothMotorCells, because })];
+}
+
+/** Odds of processes that take nerves of both halves alike where skin is numb by dermatomes of one limb or half alone. Judged. */
+const dermatomesOfOneHalf = 0.5;
+const takesBothHalves = kinds('polyneuropathy', 'polyradiculoneuropathy', 'muscle', 'junction');
+
+/** Who names dermatomes found the loss to run along them; what fades from feet and hands has no such edges. */
+function dermatomeShifts({ findings }: Exam): readonly Shift[] {
+  const lost = findings.filter(({ abnormal, modality }) => abnormal && modality !== undefined);
+  const [first] = lost;
+  if (first === undefined || sidesOf(lost).size > 1 || first.side === 'midline') return [];
+  if (!lost.every(({ place }) => place?.kind === 'dermatome')) return [];
+  const because = 'skin is numb by dermatomes of one half, and what takes all nerves has no such edges';
+  return [shiftBy(first, { applies: takesBothHalves, factor: dermatomesOfOneHalf, because })];
+}
+
+/**
+ * Odds of cord and brain where both wrists drop: fingers and wrists that fail from above are held bent, and both hands hang when
+ * both radial nerves, their motor cells or the muscles fail. Source: Adams and Victor, lead neuropathy (recalled). Judged.
+ */
+const bothWristsFromAbove = 0.4;
+
+function bothWristsShift({ findings }: Exam): readonly Shift[] {
+  const dropped = findings.filter(({ abnormal, item }) => abnormal && item.key === 'wrist-drop');
+  const [first] = dropped;
+  if (first === undefined || sidesOf(dropped).size < 2) return [];
+  const because = 'wrists that fail from above are held bent and do not hang';
+  return [shiftBy(first, { applies: kinds('hemisphere', 'brainstem', 'cord'), factor: bothWristsFromAbove, because })];
+}
+
+/** Skin at the far end of arm and leg. */
+const ofTheHand: ReadonlySet<string> = new Set([
+  'palm',
+  'fingertips',
+  'whole-hand',
+  'dorsum-of-hand',
+  'glove-to-wrist',
+  'index-finger',
+  'middle-finger',
+]);
+const ofTheFoot: ReadonlySet<string> = new Set([
+  'sole',
+  'toes',
+  'great-toe',
+  'whole-foot',
+  'dorsum-of-foot',
+  'stocking-to-ankle',
+]);
+/** Where a tuning fork is set next when it is not felt at the toes. */
+const aboveTheFoot: ReadonlySet<string> = new Set(['ankle', 'medial-malleolus', 'lateral-malleolus', 'shin', 'knee']);
+/** Columns that starve fail from their far end, as the longest nerves do. */
+const inSegments: Applies = ({ key, kind }) =>
+  (kind === 'cord' || kind === 'root' || kind === 'hemisphere' || kind === 'brainstem') &&
+  key !== 'spinal-cord-posterolateral';
+/** Odds of what lies in segments where hands and feet alone are numb, on both sides; a narrow neck does it too. Judged. */
+const handsAndFeet = 0.6;
+
+function handsAndFeetShift({ findings }: Exam): readonly Shift[] {
+  const lost = findings.filter(({ abnormal, modality }) => abnormal && modality !== undefined);
+  const inBoth = (places: ReadonlySet<string>): boolean =>
+    sidesOf(lost.filter(({ place }) => place !== undefined && places.has(place.key))).size === 2;
+  const [first] = lost;
+  if (first === undefined || !inBoth(ofTheHand) || !inBoth(ofTheFoot)) return [];
+  const isFar = (key: string): boolean => ofTheHand.has(key) || ofTheFoot.has(key) || aboveTheFoot.has(key);
+  if (!lost.every(({ place }) => place !== undefined && isFar(place.key))) return [];
+  const because = 'hands and feet alone are numb on both sides, as where the longest fibres fail';
+  return [shiftBy(first, { applies: inSegments, factor: handsAndFeet, because })];
+}
+
+/** Odds of the brainstem where both legs alone are weak and nothing is told or seen of arms, face or speech. Judged. */
+const bothLegsFromTheBrainstem = 0.25;
+const ofTheHead: ReadonlySet<string> = new Set(['cranialNerves', 'higherFunction']);
+const complaintsAboveTheLegs: ReadonlySet<string> = new Set([
+  'arm-weakness',
+  'diplopia',
+  'dysphagia',
+  'slurred-speech',
+  'vertigo',
+  'headache',
+]);
+const brainstem: Applies = ({ key, kind }) => kind === 'brainstem' && key !== 'foramen-magnum';
+
+/** Fibres for arms and face run beside those for the legs down to the medulla; below the arms, both legs fail alone. */
+function bothLegsShift({ findings, history }: Exam): readonly Shift[] {
+  const weak = weakMovements(findings);
+  const [first] = weak;
+  if (first === undefined || sidesOf(weak).size < 2) return [];
+  if (!weak.every(({ item }) => item.region === 'lower-limbs')) return [];
+  if (findings.some(({ abnormal, item }) => abnormal && ofTheHead.has(item.section))) return [];
+  if (history.some(({ key, present }) => present && complaintsAboveTheLegs.has(key))) return [];
+  const because = 'both legs fail and nothing above them does';
+  return [shiftBy(first, { applies: brainstem, factor: bothLegsFromTheBrainstem, because })];
+}
+
+/** How far over the limbs findings reach, and what that says of the site. */
+export function reachPatternShifts(exam: Exam): readonly Shift[] {
+  return [
+    ...bothMotorCellsShift(exam),
+    ...dermatomeShifts(exam),
+    ...bothWristsShift(exam),
+    ...handsAndFeetShift(exam),
+    ...bothLegsShift(exam),
+  ];
+}

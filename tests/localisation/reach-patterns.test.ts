@@ -1,0 +1,59 @@
+import { describe, expect, it } from 'vitest';
+import type { SiteKind } from '../../src/anatomy/site-kind.ts';
+import type { Site } from '../../src/localisation/hypothesis.ts';
+import { reachPatternShifts } from '../../src/localisation/inference/reach-patterns.ts';
+import { bedsideExam } from '../support/bedside.ts';
+import { plantars, power, reflexes, sensation } from './case-writing.ts';
+
+/** What the patterns of an exam make of the odds of a site. */
+function odds(draft: Parameters<typeof bedsideExam>[0], key: string, kind: SiteKind): number {
+  const site: Site = { key, kind, label: '', side: 'both', level: null };
+  return reachPatternShifts(bedsideExam(draft)).reduce(
+    (product, { applies, factor }) => (applies(site) ? product * factor : product),
+    1,
+  );
+}
+
+describe('how far over the limbs findings reach', () => {
+  const thinHand = [{ sign: 'wasting', site: 'hand', side: 'right', present: true }];
+
+  it('a brisk jerk in a limb that wastes speaks for motor neuron disease, unless skin is numb', () => {
+    const brisk = { inspection: thinHand, reflexes: reflexes({ triceps: [null, '3'] }) };
+    expect(odds({ findings: brisk }, 'motor-neuron-system', 'motor-neuron-system')).toBeGreaterThan(1);
+    const numb = { ...brisk, sensation: sensation('pinprick', { 'little-finger': [null, 'reduced'] }) };
+    expect(odds({ findings: numb }, 'motor-neuron-system', 'motor-neuron-system')).toBe(1);
+  });
+
+  it('a rising toe below a wasted hand does not', () => {
+    const findings = { inspection: thinHand, plantars: plantars(null, 'extensor') };
+    expect(odds({ findings }, 'motor-neuron-system', 'motor-neuron-system')).toBe(1);
+  });
+
+  it('dermatomes of one half speak against what takes all nerves, those of both do not', () => {
+    const lost = (side: string) => ({
+      sensation: [{ modality: 'pinprick', dermatome: 'L5', side, result: 'reduced' }],
+    });
+    expect(odds({ findings: lost('left') }, 'length-dependent-polyneuropathy', 'polyneuropathy')).toBeLessThan(1);
+    expect(odds({ findings: lost('both') }, 'length-dependent-polyneuropathy', 'polyneuropathy')).toBe(1);
+  });
+
+  it('both wrists that drop are not dropped by the cord', () => {
+    const inspection = [{ sign: 'wrist-drop', side: 'both', present: true }];
+    expect(odds({ findings: { inspection } }, 'spinal-cord-central', 'cord')).toBeLessThan(1);
+    const one = [{ sign: 'wrist-drop', side: 'left', present: true }];
+    expect(odds({ findings: { inspection: one } }, 'spinal-cord-central', 'cord')).toBe(1);
+  });
+
+  it('hands and feet alone speak against segments, but not against columns that starve', () => {
+    const findings = { sensation: sensation('light-touch', { palm: 'reduced', sole: 'reduced' }) };
+    expect(odds({ findings }, 'spinal-cord-transverse', 'cord')).toBeLessThan(1);
+    expect(odds({ findings }, 'spinal-cord-posterolateral', 'cord')).toBe(1);
+  });
+
+  it('both legs alone are not of the brainstem, but may be when speech is slurred', () => {
+    const findings = { power: power({ 'hip-flexion': '3', 'ankle-dorsiflexion': '3' }) };
+    expect(odds({ findings }, 'pons-ventral', 'brainstem')).toBeLessThan(1);
+    const slurred = { symptoms: [{ key: 'slurred-speech', present: true }] };
+    expect(odds({ findings, history: slurred }, 'pons-ventral', 'brainstem')).toBe(1);
+  });
+});
