@@ -85,8 +85,16 @@ function toldAndMeasured(cause: Cause, query: ExamQuery): readonly Modifier[] {
 }
 
 function tempered(modifiers: readonly Modifier[], power = temper): number {
-  const product = modifiers.reduce((ratio, modifier) => ratio * modifier.ratio, 1) ** power;
-  return Math.min(ratioBounds.most, Math.max(ratioBounds.least, product));
+  return withinBounds(modifiers.reduce((ratio, modifier) => ratio * modifier.ratio, 1) ** power);
+}
+
+/** How much of what goes beyond the range still counts, as an exponent: of two that are both far beyond it the better one leads. Judged. */
+const beyondBounds = 0.3;
+
+function withinBounds(product: number): number {
+  const { least, most } = ratioBounds;
+  const nearest = Math.min(most, Math.max(least, product));
+  return nearest * (product / nearest) ** beyondBounds;
 }
 
 function resultModifiers(cause: Cause, query: ExamQuery): readonly Modifier[] {

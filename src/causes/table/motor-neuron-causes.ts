@@ -439,6 +439,7 @@ export const motorNeuronCauses: readonly Cause[] = [
     ],
     tempo: tempos.subacuteOrChronic,
     courses: { fluctuating: 1.3, progressive: 1 },
+    age: { from: 15, to: 90, outside: 0.5 },
     history: [
       told(['weight-loss', 'neuropathic-pain', 'paraesthesiae', 'family/autoimmune-disease'], 1.3, 1),
       told(['twitching', 'stiffness'], 4, 0.3),

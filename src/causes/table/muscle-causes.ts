@@ -403,6 +403,7 @@ export const muscleCauses: readonly Cause[] = [
       told('cataract', 5, 0.7),
     ],
     signs: [
+      shows(['inspection/muscle-hypertrophy'], 0.4, 1),
       shows(['cranial-nerves/dysarthria', 'inspection/wasting', 'higher-function/apathy'], 1.3, 1),
       shows(['cranial-nerves/ptosis', 'cranial-nerves/facial-weakness'], 2, 0.8),
       shows(['involuntary-movements/grip-myotonia', 'involuntary-movements/percussion-myotonia'], 30, 0.3),
