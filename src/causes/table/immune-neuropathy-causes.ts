@@ -450,6 +450,7 @@ export const immuneNeuropathyCauses: readonly Cause[] = [
     label: 'Vasculitic neuropathy',
     mondo: mondo('MONDO:0100639', 'vasculitic neuropathy'),
     produces: [
+      at(['polyradiculopathy'], 'rare'),
       at(['motor-polyneuropathy', 'small-fibre-polyneuropathy', 'demyelinating-polyradiculoneuropathy'], 'rare'),
       inKind(['multiple-nerves'], 'very-common'),
       inKind(['plexus', 'multiple-sites'], 'uncommon'),

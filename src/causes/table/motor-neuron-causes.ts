@@ -34,6 +34,8 @@ export const motorNeuronCauses: readonly Cause[] = [
     inheritance: ['autosomal-dominant'],
     mondo: mondo('MONDO:0004976', 'amyotrophic lateral sclerosis'),
     produces: [
+      // One stiff leg, or one half, before any muscle wastes.
+      at(['cortex-parasagittal', 'cortex-anterior-cerebral', 'spinal-cord-hemisection', 'proximal-myopathy'], 'rare'),
       at(['spinal-cord-anterior', 'distal-myopathy'], 'uncommon'),
       at(
         ['spinal-cord-lateral', 'vagus-nerve', 'common-fibular-nerve', 'ulnar-nerve-elbow', 'motor-polyneuropathy'],
@@ -238,10 +240,10 @@ export const motorNeuronCauses: readonly Cause[] = [
     inheritance: ['autosomal-recessive'],
     label: 'Spinal muscular atrophy',
     mondo: mondo('MONDO:0001516', 'spinal muscular atrophy'),
-    produces: [at(['lower-motor-neuron-system'], 'uncommon'), at(['proximal-myopathy'], 'uncommon')],
+    produces: [at(['lower-motor-neuron-system'], 'common'), at(['proximal-myopathy'], 'uncommon')],
     tempo: tempos.lifelong,
     courses: { progressive: 1, improving: 0.1, 'relapsing-remitting': 0.05, fluctuating: 0.2 },
-    age: { from: 0, to: 30, outside: 0.05 },
+    age: { from: 0, to: 35, outside: 0.05 },
     history: [
       told(['falls', 'difficulty-with-stairs', 'difficulty-walking'], 1.3, 1),
       told('family/consanguinity', 2.5, 1),
