@@ -50,7 +50,6 @@ export const motorNeuronCauses: readonly Cause[] = [
     tempo: tempos.subacuteOrChronic,
     courses: { progressive: 1.5, static: 0.15, improving: 0.02, 'relapsing-remitting': 0.02, fluctuating: 0.1 },
     durationDays: {
-      from: 45,
       to: 2555,
       outside: 0.4,
       source: recalled('amato-russell', 'survival in motor neuron disease'),
@@ -89,7 +88,7 @@ export const motorNeuronCauses: readonly Cause[] = [
     produces: [at(['bulbar-motor-nuclei'], 'very-common'), at(['corticobulbar-both-sides'], 'common')],
     tempo: tempos.subacuteOrChronic,
     courses: { progressive: 1.6, static: 0.1, improving: 0.02, 'relapsing-remitting': 0.02, fluctuating: 0.1 },
-    durationDays: { from: 45, to: 1460, outside: 0.3, source: recalled('amato-russell', 'bulbar onset') },
+    durationDays: { to: 1460, outside: 0.3, source: recalled('amato-russell', 'bulbar onset') },
     age: { from: 50, to: 90, outside: 0.2 },
     sex: { male: 0.85, female: 1.15 },
     history: [

@@ -139,7 +139,6 @@ export const otherMuscleCauses: readonly Cause[] = [
     group: 'toxic',
     label: 'Rhabdomyolysis',
     produces: [
-      at(['no-lesion'], 'rare'),
       at(['brachial-plexus', 'lumbosacral-plexus', 'sacral-plexus', 'sciatic-nerve'], 'rare'),
       at(['distal-myopathy'], 'rare'),
       at(['proximal-myopathy'], 'uncommon'),
