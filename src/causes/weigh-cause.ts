@@ -23,7 +23,7 @@ import {
 
 /** What the person, the history, the signs and the results say about one cause. */
 export interface CauseWeight {
-  /** Tempered product of the likelihood ratios, kept within `ratioBounds`. */
+  /** Tempered product of the likelihood ratios; beyond `ratioBounds` little more counts. */
   readonly ratio: number;
   readonly reasons: () => { readonly supporting: readonly Reason[]; readonly against: readonly Reason[] };
   /** Whether the history, a sign or a result speaks for this very cause, and not only tempo, age or sex. */
@@ -31,8 +31,8 @@ export interface CauseWeight {
 }
 
 /**
- * The ratios are judged one by one and are not independent, so their product is kept within a range: a normal result
- * lowers a cause and never removes it, and no pile of soft hints becomes proof.
+ * The ratios are judged one by one and are not independent, so beyond a range their product grows and falls slowly: a normal
+ * result lowers a cause and never removes it, and no pile of soft hints becomes proof.
  */
 const ratioBounds = { least: 0.002, most: 500 } as const;
 
@@ -85,8 +85,16 @@ function toldAndMeasured(cause: Cause, query: ExamQuery): readonly Modifier[] {
 }
 
 function tempered(modifiers: readonly Modifier[], power = temper): number {
-  const product = modifiers.reduce((ratio, modifier) => ratio * modifier.ratio, 1) ** power;
-  return Math.min(ratioBounds.most, Math.max(ratioBounds.least, product));
+  return withinBounds(modifiers.reduce((ratio, modifier) => ratio * modifier.ratio, 1) ** power);
+}
+
+/** How much of what goes beyond the range still counts, as an exponent: of two that are both far beyond it the better one leads. Judged. */
+const beyondBounds = 0.3;
+
+function withinBounds(product: number): number {
+  const { least, most } = ratioBounds;
+  const nearest = Math.min(most, Math.max(least, product));
+  return nearest * (product / nearest) ** beyondBounds;
 }
 
 function resultModifiers(cause: Cause, query: ExamQuery): readonly Modifier[] {

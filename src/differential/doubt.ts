@@ -42,6 +42,12 @@ const neighbourhoods: readonly (readonly SiteKind[])[] = [
   ['cranial-nerve', 'junction'],
 ];
 
+/**
+ * Sum of claims from which on all that is kept for doubt is given away. Below it the sites keep the rest, so that one distant
+ * cause for which a single word speaks does not get it all. Judged.
+ */
+const enoughClaims = 6;
+
 type Ranked = Pick<RankedLocalisation, 'kind' | 'probability'>;
 
 /** Takes what is kept for doubt from all causes, and gives it to those for which the story speaks: most to the common ones near the ranked sites. */
@@ -51,11 +57,12 @@ export function allowForDoubt(
   localisations: readonly Ranked[],
 ): void {
   const [first] = localisations;
-  const kept =
-    first === undefined ? doubt.withoutSigns : doubt.always + doubt.ofTheRest * (1 - Math.min(1, first.probability));
-  for (const [cause, share] of prior) prior.set(cause, share * (1 - kept));
   const claims = supported.map((cause) => [cause, claimOf(cause, localisations)] as const);
   const total = claims.reduce((sum, [, claim]) => sum + claim, 0);
+  const wanted =
+    first === undefined ? doubt.withoutSigns : doubt.always + doubt.ofTheRest * (1 - Math.min(1, first.probability));
+  const kept = first === undefined ? wanted : wanted * Math.min(1, total / enoughClaims);
+  for (const [cause, share] of prior) prior.set(cause, share * (1 - kept));
   for (const [cause, claim] of claims) prior.set(cause, (prior.get(cause) ?? 0) + (kept * claim) / total);
 }
 

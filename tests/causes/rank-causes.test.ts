@@ -34,6 +34,16 @@ describe('ranking of causes', () => {
     expect(causes.map(({ key }) => key)).not.toContain('syringobulbia');
   });
 
+  // Who has numb feet falls; that the fall is all that is told does not make a disease of the midbrain of it.
+  it('gives little to a distant cause when a single word is all that speaks for any', () => {
+    const symptoms = [{ key: 'falls', present: true }];
+    const causes = rankCauses(
+      bedsideExam({ person: { ageYears: 66 }, history: { ...chronic, symptoms } }),
+      lengthDependent,
+    );
+    expect(probability(causes, 'progressive-supranuclear-palsy')).toBeLessThan(0.1);
+  });
+
   it('leaves out what is below half a percent, but for the first three', () => {
     const acute = { onset: { pace: 'hyperacute', durationDays: 1 } };
     const family = [{ key: 'similar-disorder', present: false }];

@@ -117,4 +117,17 @@ describe('weight of a cause', () => {
     expect(ratio(true)).toBe(1);
     expect(ratio(false)).toBeCloseTo(0.1 ** (0.7 * 0.75), 6);
   });
+
+  // Two types of one hereditary disease share feet, family and age; the velocity of the nerve tells which leads.
+  it('keeps the order of two causes for which far more speaks than the range allows', () => {
+    const supported = (ratio: number): Cause => ({
+      ...youthful,
+      history: [told('vomiting', 100), told('headache', ratio)],
+    });
+    const symptoms = ['vomiting', 'headache'].map((key) => ({ key, present: true }));
+    const ratio = (cause: Cause) => weighCause(cause, queryExam(bedsideExam({ history: { symptoms } }))).ratio;
+    expect(ratio(supported(100))).toBeCloseTo(500 * (10000 ** 0.75 / 500) ** 0.3, 6);
+    expect(ratio(supported(200))).toBeGreaterThan(ratio(supported(100)));
+    expect(ratio(supported(2))).toBeCloseTo(200 ** 0.75, 6);
+  });
 });

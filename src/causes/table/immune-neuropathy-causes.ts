@@ -337,6 +337,7 @@ export const immuneNeuropathyCauses: readonly Cause[] = [
     age: { from: 14, to: 50, outside: 0.3 },
     sex: { male: 0.5, female: 1.5 },
     history: [
+      told('hair-loss', 0.3, 1),
       told(['psychiatric-disorder', 'similar-attacks-before', 'vomiting'], 1.5, 1),
       told(['recent-weight-loss', 'recent-surgery', 'valproate', 'metronidazole'], 1.5, 1),
       told(['back-pain', 'leg-pain', 'neuropathic-pain', 'bilateral-leg-pain'], 1.3, 1),
@@ -450,6 +451,7 @@ export const immuneNeuropathyCauses: readonly Cause[] = [
     label: 'Vasculitic neuropathy',
     mondo: mondo('MONDO:0100639', 'vasculitic neuropathy'),
     produces: [
+      at(['polyradiculopathy'], 'rare'),
       at(['motor-polyneuropathy', 'small-fibre-polyneuropathy', 'demyelinating-polyradiculoneuropathy'], 'rare'),
       inKind(['multiple-nerves'], 'very-common'),
       inKind(['plexus', 'multiple-sites'], 'uncommon'),

@@ -34,6 +34,8 @@ export const motorNeuronCauses: readonly Cause[] = [
     inheritance: ['autosomal-dominant'],
     mondo: mondo('MONDO:0004976', 'amyotrophic lateral sclerosis'),
     produces: [
+      // One stiff leg, or one half, before any muscle wastes.
+      at(['cortex-parasagittal', 'cortex-anterior-cerebral', 'spinal-cord-hemisection', 'proximal-myopathy'], 'rare'),
       at(['spinal-cord-anterior', 'distal-myopathy'], 'uncommon'),
       at(
         ['spinal-cord-lateral', 'vagus-nerve', 'common-fibular-nerve', 'ulnar-nerve-elbow', 'motor-polyneuropathy'],
@@ -48,7 +50,6 @@ export const motorNeuronCauses: readonly Cause[] = [
     tempo: tempos.subacuteOrChronic,
     courses: { progressive: 1.5, static: 0.15, improving: 0.02, 'relapsing-remitting': 0.02, fluctuating: 0.1 },
     durationDays: {
-      from: 45,
       to: 2555,
       outside: 0.4,
       source: recalled('amato-russell', 'survival in motor neuron disease'),
@@ -87,7 +88,7 @@ export const motorNeuronCauses: readonly Cause[] = [
     produces: [at(['bulbar-motor-nuclei'], 'very-common'), at(['corticobulbar-both-sides'], 'common')],
     tempo: tempos.subacuteOrChronic,
     courses: { progressive: 1.6, static: 0.1, improving: 0.02, 'relapsing-remitting': 0.02, fluctuating: 0.1 },
-    durationDays: { from: 45, to: 1460, outside: 0.3, source: recalled('amato-russell', 'bulbar onset') },
+    durationDays: { to: 1460, outside: 0.3, source: recalled('amato-russell', 'bulbar onset') },
     age: { from: 50, to: 90, outside: 0.2 },
     sex: { male: 0.85, female: 1.15 },
     history: [
@@ -238,10 +239,10 @@ export const motorNeuronCauses: readonly Cause[] = [
     inheritance: ['autosomal-recessive'],
     label: 'Spinal muscular atrophy',
     mondo: mondo('MONDO:0001516', 'spinal muscular atrophy'),
-    produces: [at(['lower-motor-neuron-system'], 'uncommon'), at(['proximal-myopathy'], 'uncommon')],
+    produces: [at(['lower-motor-neuron-system'], 'common'), at(['proximal-myopathy'], 'uncommon')],
     tempo: tempos.lifelong,
     courses: { progressive: 1, improving: 0.1, 'relapsing-remitting': 0.05, fluctuating: 0.2 },
-    age: { from: 0, to: 30, outside: 0.05 },
+    age: { from: 0, to: 35, outside: 0.05 },
     history: [
       told(['falls', 'difficulty-with-stairs', 'difficulty-walking'], 1.3, 1),
       told('family/consanguinity', 2.5, 1),
@@ -439,6 +440,7 @@ export const motorNeuronCauses: readonly Cause[] = [
     ],
     tempo: tempos.subacuteOrChronic,
     courses: { fluctuating: 1.3, progressive: 1 },
+    age: { from: 15, to: 90, outside: 0.5 },
     history: [
       told(['weight-loss', 'neuropathic-pain', 'paraesthesiae', 'family/autoimmune-disease'], 1.3, 1),
       told(['twitching', 'stiffness'], 4, 0.3),

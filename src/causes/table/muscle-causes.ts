@@ -142,7 +142,7 @@ export const muscleCauses: readonly Cause[] = [
     group: 'toxic',
     label: 'Myopathy from a statin, alcohol or another drug',
     produces: [at(['no-lesion', 'distal-myopathy', 'axial-myopathy'], 'rare'), at(['proximal-myopathy'], 'common')],
-    tempo: tempos.subacuteOrChronic,
+    tempo: { hyperacute: 0.02, acute: 0.1, subacute: 0.44, chronic: 0.44 },
     durationDays: { to: 1825, outside: 0.5, source: fromMemory },
     age: { from: 18, to: 100, outside: 0.1 },
     history: [
@@ -244,8 +244,9 @@ export const muscleCauses: readonly Cause[] = [
     produces: [at(['proximal-myopathy'], 'common')],
     tempo: tempos.chronic,
     durationDays: { to: 3650, outside: 0.5, source: fromMemory },
-    age: { from: 18, to: 100, outside: 0.1 },
+    age: { from: 11, to: 100, outside: 0.2 },
     history: [
+      told('obesity', 1.3, 1),
       told(
         ['amenorrhoea-or-galactorrhoea', 'altered-sweating', 'tremor', 'carpal-tunnel-syndrome', 'amiodarone'],
         1.4,
@@ -259,6 +260,11 @@ export const muscleCauses: readonly Cause[] = [
       told(['malabsorption', 'chronic-kidney-disease', 'osteoporosis'], 2, 0.9),
     ],
     signs: [
+      shows(
+        ['inspection/oedema', 'inspection/muscle-hypertrophy', 'autonomic/bradycardia', 'sphincters/constipation'],
+        1.6,
+        1,
+      ),
       shows(
         [
           'autonomic/resting-tachycardia',
@@ -403,6 +409,7 @@ export const muscleCauses: readonly Cause[] = [
       told('cataract', 5, 0.7),
     ],
     signs: [
+      shows(['inspection/muscle-hypertrophy'], 0.4, 1),
       shows(['cranial-nerves/dysarthria', 'inspection/wasting', 'higher-function/apathy'], 1.3, 1),
       shows(['cranial-nerves/ptosis', 'cranial-nerves/facial-weakness'], 2, 0.8),
       shows(['involuntary-movements/grip-myotonia', 'involuntary-movements/percussion-myotonia'], 30, 0.3),

@@ -44,6 +44,7 @@ export const nerveCauses: readonly Cause[] = [
     produces: [at(['greater-occipital-nerve'], 'very-common')],
     tempo: tempos.subacuteOrChronic,
     courses: { 'relapsing-remitting': 2 },
+    age: { from: 12, to: 110, outside: 0.4 },
     history: [told(['headache', 'neuropathic-pain', 'neck-pain'], 3, 0.3), told('neck-trauma', 2, 0.9)],
     source: recalled('adams-victor', 'occipital neuralgia'),
   },
@@ -137,6 +138,7 @@ export const nerveCauses: readonly Cause[] = [
     label: 'Posterior interosseous nerve entrapment',
     produces: [at(['posterior-interosseous-nerve'], 'very-common'), at(['radial-nerve-elbow'], 'common')],
     tempo: tempos.subacuteOrChronic,
+    age: { from: 15, to: 110, outside: 0.4 },
     history: [
       told(['arm-pain', 'heavy-exertion', 'trauma', 'limb-fracture-or-dislocation'], 1.3, 1),
       told(['numbness', 'paraesthesiae'], 0.6, 1.1),
@@ -171,6 +173,7 @@ export const nerveCauses: readonly Cause[] = [
       at(['anterior-interosseous-nerve'], 'common'),
     ],
     tempo: tempos.subacuteOrChronic,
+    age: { from: 15, to: 110, outside: 0.4 },
     history: [
       told(['heavy-exertion', 'trauma'], 1.3, 1),
       told('repetitive-hand-use', 2.5, 0.8),
@@ -194,6 +197,7 @@ export const nerveCauses: readonly Cause[] = [
       at(['ulnar-nerve-wrist', 'deep-branch-of-ulnar-nerve', 'superficial-branch-of-ulnar-nerve'], 'very-common'),
     ],
     tempo: tempos.subacuteOrChronic,
+    age: { from: 12, to: 110, outside: 0.4 },
     sex: { male: 1.3, female: 0.7 },
     history: [
       told(['trauma', 'clumsiness', 'muscle-thinning'], 1.2, 1),
@@ -222,6 +226,7 @@ export const nerveCauses: readonly Cause[] = [
     ],
     tempo: tempos.sudden,
     courses: { progressive: 0.2, improving: 1.4 },
+    age: { from: 15, to: 110, outside: 0.4 },
     history: [
       told(
         ['peripheral-arterial-disease', 'ischaemic-heart-disease', 'lumbar-puncture-or-epidural', 'leg-weakness'],
@@ -252,6 +257,7 @@ export const nerveCauses: readonly Cause[] = [
     label: 'Pudendal neuropathy by pressure or stretch',
     produces: [at(['pudendal-nerve'], 'very-common')],
     tempo: tempos.subacuteOrChronic,
+    age: { from: 16, to: 110, outside: 0.4 },
     history: [
       told(['neuropathic-pain', 'prolonged-immobility', 'heavy-exertion', 'bowel-disturbance'], 1.3, 1),
       told(['sexual-dysfunction', 'numbness'], 1.4, 1),
@@ -423,6 +429,7 @@ export const nerveCauses: readonly Cause[] = [
       at(['multiple-mononeuropathy', 'median-nerve-elbow', 'lower-trunk', 'medial-cord', 'brachial-plexus'], 'rare'),
     ],
     tempo: tempos.sudden,
+    age: { from: 18, to: 110, outside: 0.4 },
     history: [
       told(['peripheral-arterial-disease', 'numbness', 'clumsiness'], 1.3, 1),
       told('diabetes-mellitus', 1.6, 0.9),
@@ -453,6 +460,7 @@ export const nerveCauses: readonly Cause[] = [
     ],
     tempo: tempos.subacuteOrChronic,
     courses: { progressive: 2, improving: 0.2 },
+    age: { from: 16, to: 110, outside: 0.4 },
     history: [
       told(['thigh-pain', 'leg-pain', 'radicular-leg-pain'], 1.3, 1),
       told('hip-replacement', 2.5, 1),

@@ -90,6 +90,7 @@ export const otherMuscleCauses: readonly Cause[] = [
       at(['finger-flexor-quadriceps-myopathy', 'axial-myopathy'], 'uncommon'),
     ],
     tempo: tempos.subacuteOrChronic,
+    age: { from: 18, to: 90, outside: 0.4 },
     history: [
       told(['muscle-pain', 'fatigue', 'chronic-cough', 'interstitial-lung-disease'], 1.3, 1),
       told('sarcoidosis', 40, 0.4),
@@ -138,7 +139,6 @@ export const otherMuscleCauses: readonly Cause[] = [
     group: 'toxic',
     label: 'Rhabdomyolysis',
     produces: [
-      at(['no-lesion'], 'rare'),
       at(['brachial-plexus', 'lumbosacral-plexus', 'sacral-plexus', 'sciatic-nerve'], 'rare'),
       at(['distal-myopathy'], 'rare'),
       at(['proximal-myopathy'], 'uncommon'),

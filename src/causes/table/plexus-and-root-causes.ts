@@ -35,6 +35,7 @@ export const plexusAndRootCauses: readonly Cause[] = [
     tempo: tempos.acute,
     courses: { improving: 1.4, progressive: 0.6 },
     durationDays: { to: 90, outside: 0.4, source: read('neuralgic-amyotrophy-2016', 'clinical phenotype') },
+    age: { from: 12, to: 110, outside: 0.4 },
     history: [
       told(
         ['chronic-liver-disease', 'immune-checkpoint-inhibitor', 'muscle-thinning', 'arm-weakness', 'orthopnoea'],
@@ -118,6 +119,7 @@ export const plexusAndRootCauses: readonly Cause[] = [
       at(['polyradiculopathy', 'adjacent-nerve-roots', 'lower-motor-neuron-system'], 'rare'),
     ],
     tempo: tempos.chronic,
+    age: { from: 15, to: 110, outside: 0.4 },
     history: [
       told(['paraesthesiae', 'numbness'], 1.3, 0.9),
       told(['cancer', 'lymphoma'], 2, 0.8),

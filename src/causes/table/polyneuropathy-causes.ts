@@ -264,6 +264,7 @@ export const polyneuropathyCauses: readonly Cause[] = [
     ],
     tempo: tempos.acuteOrSubacute,
     durationDays: { to: 730, outside: 0.4, source: fromMemory },
+    age: { from: 12, to: 110, outside: 0.5 },
     history: [
       told(['voice-change', 'ascending-weakness', 'critical-illness', 'chronic-kidney-disease'], 1.3, 1),
       told('pregnancy', 2, 1),

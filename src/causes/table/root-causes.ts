@@ -170,6 +170,7 @@ export const rootCauses: readonly Cause[] = [
     ],
     // What was injected may inflame the roots within days; most scars take months.
     tempo: { hyperacute: 0.03, acute: 0.14, subacute: 0.3, chronic: 0.53 },
+    age: { from: 16, to: 110, outside: 0.4 },
     history: [
       told(['paraesthesiae', 'numbness', 'radicular-leg-pain'], 1.2, 1),
       told(['spinal-fracture', 'disc-herniation'], 1.5, 1),
@@ -193,6 +194,7 @@ export const rootCauses: readonly Cause[] = [
     tempo: tempos.acuteOrSubacute,
     courses: { progressive: 1.6 },
     durationDays: { to: 120, outside: 0.3, source: fromMemory },
+    age: { from: 16, to: 110, outside: 0.3 },
     history: [
       told(['bladder-disturbance', 'visual-loss', 'bilateral-leg-pain', 'weight-loss'], 1.5, 1),
       told(['hiv-infection', 'immunosuppression'], 30, 0.1),
@@ -264,7 +266,7 @@ export const rootCauses: readonly Cause[] = [
     produces: [
       at(['polyradiculopathy', 'adjacent-nerve-roots'], 'uncommon', 'lumbosacral'),
       at(['lumbosacral-plexus'], 'rare'),
-      inKind(['cauda-equina'], 'common'),
+      inKind(['cauda-equina'], 'very-common'),
       at(['conus-medullaris'], 'common'),
     ],
     tempo: tempos.acuteOrSubacute,

@@ -62,6 +62,7 @@ export const systemicNeuropathyCauses: readonly Cause[] = [
       at(['sensory-ganglionopathy', 'demyelinating-polyradiculoneuropathy', 'autonomic-neuropathy'], 'rare'),
     ],
     tempo: tempos.subacuteOrChronic,
+    age: { from: 12, to: 110, outside: 0.4 },
     sex: { male: 0.5, female: 1.5 },
     history: [
       told(['fatigue', 'oral-or-genital-ulcers', 'dysphagia'], 1.3, 1),

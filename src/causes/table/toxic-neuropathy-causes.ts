@@ -161,6 +161,7 @@ export const toxicNeuropathyCauses: readonly Cause[] = [
     ],
     tempo: { hyperacute: 0.02, acute: 0.1, subacute: 0.43, chronic: 0.45 },
     courses: { improving: 1.5 },
+    age: { from: 12, to: 110, outside: 0.5 },
     history: [
       told(['lithium', 'retinoid', 'carbamazepine', 'statin', 'hydroxychloroquine'], 2, 1),
       told('tnf-inhibitor', 5, 1),
@@ -362,6 +363,7 @@ export const toxicNeuropathyCauses: readonly Cause[] = [
       inKind(['ganglion'], 'uncommon'),
     ],
     tempo: tempos.subacuteOrChronic,
+    age: { from: 14, to: 110, outside: 0.4 },
     history: [
       // Who lacks it takes a medicine that binds it, drinks, starves or is dialysed.
       told(
@@ -408,6 +410,7 @@ export const toxicNeuropathyCauses: readonly Cause[] = [
     ],
     tempo: tempos.acuteOrSubacute,
     durationDays: { to: 365, outside: 0.3, source: fromMemory },
+    age: { from: 25, to: 110, outside: 0.4 },
     history: [
       told(['ascending-weakness', 'paraesthesiae', 'diplopia'], 1.3, 1),
       told('immune-checkpoint-inhibitor', 80, 0.02),
