@@ -1,6 +1,6 @@
 import { recalled } from '../../kernel/cite.ts';
 import { anyHeadache, deepHemisphere, lobes, opticRadiation } from './brain-sites.ts';
-import { at, atLeast, type Cause, inKind, reads, tempos, told } from './cause.ts';
+import { at, atLeast, type Cause, inKind, mondo, reads, shows, tempos, told } from './cause.ts';
 
 const brainChapter = recalled('adams-victor');
 
@@ -90,6 +90,32 @@ export const brainInfectionCauses: readonly Cause[] = [
       ]),
     ],
     source: brainChapter,
+  },
+  {
+    key: 'rabies',
+    group: 'infective',
+    label: 'Rabies',
+    mondo: mondo('MONDO:0019173', 'rabies'),
+    produces: [
+      at(['diffuse-encephalopathy', 'brainstem-diffuse', 'hyperkinetic-syndrome', 'bulbar-motor-nuclei'], 'exceptional'),
+      // A fifth of patients have the paralytic form, which rises from the bitten limb.
+      inKind(['polyradiculoneuropathy', 'anterior-horn', 'root'], 'exceptional'),
+    ],
+    tempo: tempos.acute,
+    durationDays: { to: 30, outside: 0.1, source: recalled('adams-victor', 'rabies') },
+    courses: { progressive: 2, improving: 0.1 },
+    history: [
+      told('animal-bite', 400, 0.1),
+      told('travel', 3, 0.7),
+      told(['paraesthesiae', 'neuropathic-pain'], 1.5, 0.9),
+      told('dysphagia', 3, 0.7),
+      told('fever', 1.8, 0.5),
+      told(['behaviour-change', 'altered-sweating'], 1.6, 0.9),
+    ],
+    signs: [
+      shows(['autonomic/hyperhidrosis', 'cranial-nerves/drooling', 'involuntary-movements/generalised-spasms'], 3, 0.7),
+    ],
+    source: recalled('adams-victor', 'rabies'),
   },
   {
     key: 'neurocysticercosis',
