@@ -333,12 +333,12 @@ function hyperkineticHypotheses(): Hypothesis[] {
     // What blocks dopamine for years makes mouth and limbs move, and shakes and stiffens them beside.
     [
       'by-medicine',
-      percent.chorea * 0.35,
+      percent.chorea * 0.15,
       [
         ['chorea', 0.7],
         ['dystonia', 0.5],
-        ['rest-tremor', 0.35],
-        ['postural-tremor', 0.5],
+        ['rest-tremor', 0.25],
+        ['postural-tremor', 0.4],
         ['rigidity', 0.3],
         ['bradykinesia', 0.3],
         ['axial-bradykinesia', 0.25],
