@@ -10,10 +10,11 @@ import { crossedShift } from './crossed-signs.ts';
 import { anyOf, kinds, sites } from './history/history-weight.ts';
 import { limbPatternShifts, shiftBy } from './limb-patterns.ts';
 import type { Applies, Shift } from './shift.ts';
+import { headSigns } from './signs/head-signs.ts';
 import { recordedSigns } from './signs/recorded-signs.ts';
 import type { SignWeight } from './signs/sign-weight.ts';
 
-export const signWeightRows: readonly SignWeight[] = recordedSigns;
+export const signWeightRows: readonly SignWeight[] = [...recordedSigns, ...headSigns];
 
 const byKey = new Map<string, SignWeight[]>();
 for (const weight of signWeightRows) byKey.set(weight.key, [...(byKey.get(weight.key) ?? []), weight]);
@@ -232,6 +233,37 @@ function comaShift({ findings }: Exam): readonly Shift[] {
   ];
 }
 
+/** Signs of the frontal lobes and of a mind that fails, which go with no lesion of a cord, root or nerve. */
+const ofTheMind: ReadonlySet<string> = new Set([
+  'inattention',
+  'confusion',
+  'disorientation',
+  'disinhibition',
+  'apathy',
+  'executive-dysfunction',
+  'frontal-release-signs',
+  'grasp-reflex',
+  'memory-impairment',
+  'amnesia',
+  'hallucinations',
+]);
+/** Odds of cord, roots and single nerves beside one such sign, which may be older, and beside two or more. Judged. */
+const mindBeside = { one: 0.75, several: 0.4 } as const;
+/** Lack of vitamin B12 dulls the mind as it takes the columns. */
+const outsideTheMind: Applies = (site) =>
+  kinds('cord', 'root', 'cauda-equina', 'plexus', 'nerve')(site) && site.key !== 'spinal-cord-posterolateral';
+
+function mindShift({ findings }: Exam): readonly Shift[] {
+  const signs = findings.filter(({ abnormal, item }) => abnormal && ofTheMind.has(item.key));
+  const [first] = signs;
+  if (first === undefined) return [];
+  const kindsOfSign = new Set(signs.map(({ item }) => item.key)).size;
+  const because = 'no lesion of cord, roots or nerves changes the mind';
+  return [
+    shiftBy(first, { applies: outsideTheMind, factor: kindsOfSign > 1 ? mindBeside.several : mindBeside.one, because }),
+  ];
+}
+
 function confusedShift({ findings }: Exam): readonly Shift[] {
   const confused = findings.find(({ abnormal, item }) => abnormal && confusion.has(item.key));
   if (confused === undefined) return [];
@@ -394,6 +426,7 @@ export function signShifts(exam: Exam): readonly Shift[] {
     ...crossedShift(exam),
     ...spasmShift(exam),
     ...comaShift(exam),
+    ...mindShift(exam),
     ...confusedShift(exam),
     ...hallmarkShifts(exam),
     ...retractionShift(exam),
