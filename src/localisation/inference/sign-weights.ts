@@ -336,7 +336,7 @@ const inExcess: ReadonlySet<string> = new Set(['chorea', 'dystonia', 'ballism'])
  * Odds where they keep to arm and leg of one half alone: the lesion lies in the other striatum or near it in most with
  * hemidystonia (Marsden 1985, recalled), and in one half of the brain in most with chorea of one half in later life. Judged.
  */
-const movingHalf = { encephalopathy: 0.25, dystonia: 0.3, chorea: 0.7 } as const;
+const movingHalf = { encephalopathy: 0.25, dystonia: 0.3, chorea: 0.7, ofOnePart: 0.5 } as const;
 
 function movingHalfShifts({ findings }: Exam): readonly Shift[] {
   const moving = findings.filter(
@@ -344,8 +344,13 @@ function movingHalfShifts({ findings }: Exam): readonly Shift[] {
   );
   const [first] = moving;
   const places = new Set(moving.map(({ place }) => place?.key));
-  if (first === undefined || sideOf(moving) === null || places.size < 2) return [];
+  if (first === undefined || sideOf(moving) === null) return [];
   const isDystonia = moving.every(({ item: { probe } }) => probe.kind === 'faculty' && probe.faculty === 'dystonia');
+  if (places.size < 2) {
+    if (!isDystonia) return [];
+    const focal = 'dystonia of one part alone comes without a lesion that could be seen';
+    return [shiftBy(first, { applies: sites('striatum', 'thalamus'), factor: movingHalf.ofOnePart, because: focal })];
+  }
   const because = 'arm and leg of one half alone move unwilled, which a lesion of the other half of the brain makes';
   return [
     shiftBy(first, { applies: encephalopathy, factor: movingHalf.encephalopathy, because }),
