@@ -249,8 +249,8 @@ const hemisphereLesions: readonly TerritoryLesion[] = [
     ...at('hemisphere', 'cortex-frontal', hemisphere['cortex-frontal-both'], 0.06, 'both'),
     faculties: bothFrontalLobes,
   },
-  at('hemisphere', 'cortex-frontal', hemisphere['cortex-frontal-with-motor-strip'], 0.3),
-  at('hemisphere', 'cortex-frontal', hemisphere['frontal-growth-at-the-motor-strip'], 0.15),
+  at('hemisphere', 'cortex-frontal', hemisphere['cortex-frontal-with-motor-strip'], 0.25),
+  at('hemisphere', 'cortex-frontal', hemisphere['frontal-growth-at-the-motor-strip'], 0.1),
   {
     ...at('hemisphere', 'cortex-frontal', hemisphere['cortex-frontal-with-motor-strip'], 0.2),
     faculties: swelling,
@@ -427,6 +427,9 @@ const brainstemLesions: readonly TerritoryLesion[] = [
 /** Drink wastes the vermis over months; alone it is struck by fewer strokes than the hemispheres. Judged. */
 const vermisPaces = { hyperacute: 0.6, acute: 0.8, subacute: 1, chronic: 1.1 } as const;
 
+/** It fails by degeneration, by medicines and by what crowds the foramen magnum; strokes seldom take it alone. Judged. */
+const flocculusPaces = { hyperacute: 0.4, acute: 0.7, subacute: 1, chronic: 1.3 } as const;
+
 const cerebellarLesions: readonly TerritoryLesion[] = [
   pressing(at('cerebellum', 'cerebellar-hemisphere', cerebellum['cerebellar-hemisphere'], 1.2)),
   pressing(at('cerebellum', 'cerebellar-hemisphere', cerebellum['cerebellar-hemisphere-and-vermis'], 0.4)),
@@ -442,7 +445,10 @@ const cerebellarLesions: readonly TerritoryLesion[] = [
     ...pressing(at('cerebellum', 'cerebellar-vermis', cerebellum['cerebellar-vermis'], 0.45, 'midline')),
     paces: vermisPaces,
   },
-  at('cerebellum', 'flocculonodular-lobe', cerebellum['flocculonodular-lobe'], 0.3, 'midline'),
+  {
+    ...at('cerebellum', 'flocculonodular-lobe', cerebellum['flocculonodular-lobe'], 0.3, 'midline'),
+    paces: flocculusPaces,
+  },
 ];
 
 /** How deep the tracts are hurt, and the nodule that hangs above them: many are seen before a limb is weak. Judged. */

@@ -65,6 +65,15 @@ const paceOfTheFifth = { hyperacute: 0.15, acute: 0.45, subacute: 1.3, chronic: 
  */
 const paceOfTheAngle = { hyperacute: 0.05, acute: 0.12, subacute: 0.6, chronic: 2 } as const;
 
+/** Infection, inflammation and growth fill sinus and orbit over days to weeks; a bleeding gland is a site beside. Judged. */
+const behindTheOrbit = { hyperacute: 0.6, acute: 1.1, subacute: 1.2, chronic: 1 } as const;
+
+/** Zoster and torn vessels take the lowest nerves within days, growths over months. Judged. */
+const atTheForamen = { hyperacute: 0.5, acute: 1, subacute: 1, chronic: 1.3 } as const;
+
+/** The ear is lost overnight, or dulls over years. Judged. */
+const paceOfTheEar = { hyperacute: 1, acute: 1, subacute: 0.9, chronic: 1.3 } as const;
+
 /** Growths of the base of the skull come first, then torn arteries and operations: Keane, 100 palsies of the twelfth nerve (recalled). */
 const paceOfTheTwelfth = { hyperacute: 0.5, acute: 0.8, subacute: 1.2, chronic: 1.5 } as const;
 
@@ -107,14 +116,14 @@ const lesions: readonly TerritoryLesion[] = [
   nerve('abducens-nerve', cranial['petrous-apex'], 0.05),
   nerve('trochlear-nerve', cranial['trochlear-nerve-both'], 0.05, 'both'),
   nerve('abducens-nerve', cranial['abducens-nerve-both'], 0.08, 'both'),
-  { ...nerve('cavernous-sinus', cranial['cavernous-sinus'], 0.25), faculties: drowsyWithIt },
+  { ...nerve('cavernous-sinus', cranial['cavernous-sinus'], 0.25), faculties: drowsyWithIt, paces: behindTheOrbit },
   // A tenth of the palsies of one ocular nerve come from what grows or fills here (Fang 2017, recalled).
   nerve('cavernous-sinus', cranial['cavernous-sinus-third-nerve'], 0.08),
   nerve('cavernous-sinus', cranial['cavernous-sinus-sixth-nerve'], 0.06),
   nerve('cavernous-sinus', cranial['cavernous-sinus-arterialised'], 0.05),
   { ...nerve('cavernous-sinus', cranial['cavernous-sinus-both'], 0.03, 'both'), faculties: drowsyWithIt },
   { ...nerve('cavernous-sinus', cranial['cavernous-sinus-with-ganglion'], 0.05), paces: comesOnSlowly },
-  nerve('orbital-apex', cranial['orbital-apex'], 0.12),
+  { ...nerve('orbital-apex', cranial['orbital-apex'], 0.12), paces: behindTheOrbit },
   { ...nerve('trigeminal-nerve', cranial['trigeminal-nerve'], 0.3), paces: paceOfTheFifth },
   { ...nerve('trigeminal-nerve', cranial['trigeminal-nerve-both'], 0.04, 'both'), paces: paceOfTheFifth },
   nerve('facial-nerve', cranial['facial-nerve-irritated'], 0.05),
@@ -126,7 +135,7 @@ const lesions: readonly TerritoryLesion[] = [
   nerve('vestibular-nerve', cranial['vestibular-nerve-both'], 0.08, 'both'),
   nerve('vestibular-nerve', cranial['labyrinth-and-cochlea'], 0.25),
   nerve('vestibular-nerve', cranial['semicircular-canal'], 0.5),
-  nerve('cochlear-nerve', cranial['cochlear-nerve'], 0.6),
+  { ...nerve('cochlear-nerve', cranial['cochlear-nerve'], 0.6), paces: paceOfTheEar },
   nerve('cochlear-nerve', cranial['cochlear-nerve-both'], 0.1, 'both'),
   // Hearing is lost in over nine in ten (recalled), so that what takes only a part of everything is rare.
   {
@@ -139,9 +148,9 @@ const lesions: readonly TerritoryLesion[] = [
     paces: paceOfTheAngle,
     isAllOrMost: true,
   },
-  nerve('jugular-foramen', cranial['jugular-foramen'], 0.06),
-  nerve('jugular-foramen', cranial['jugular-foramen-and-hypoglossal-canal'], 0.045),
-  nerve('vagus-nerve', cranial['vagus-nerve'], 0.12),
+  { ...nerve('jugular-foramen', cranial['jugular-foramen'], 0.06), paces: atTheForamen },
+  { ...nerve('jugular-foramen', cranial['jugular-foramen-and-hypoglossal-canal'], 0.045), paces: atTheForamen },
+  { ...nerve('vagus-nerve', cranial['vagus-nerve'], 0.12), paces: paceOfTheTwelfth },
   nerve('recurrent-laryngeal-nerve', cranial['recurrent-laryngeal-nerve'], 0.25),
   nerve('recurrent-laryngeal-nerve', cranial['recurrent-laryngeal-nerve-both'], 0.02, 'both'),
   nerve('spinal-accessory-nerve', cranial['accessory-nerve'], 0.06),

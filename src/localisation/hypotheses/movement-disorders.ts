@@ -239,10 +239,7 @@ function akineticHypotheses(): Hypothesis[] {
   );
 }
 
-/**
- * A medicine, a sugar far too high or an infection brings movements on within hours to days. The tempo of the site is that of
- * a degeneration, which these undo. Judged.
- */
+/** By a medicine, high sugar or infection, within hours to days; undoes the tempo of the site, that of a degeneration. Judged. */
 const broughtOn = { hyperacute: 8, acute: 6, subacute: 1.2, chronic: 0.05 } as const;
 
 /** Movements in excess that belong to no one place. */
@@ -333,12 +330,12 @@ function hyperkineticHypotheses(): Hypothesis[] {
     // What blocks dopamine for years makes mouth and limbs move, and shakes and stiffens them beside.
     [
       'by-medicine',
-      percent.chorea * 0.35,
+      percent.chorea * 0.15,
       [
         ['chorea', 0.7],
         ['dystonia', 0.5],
-        ['rest-tremor', 0.35],
-        ['postural-tremor', 0.5],
+        ['rest-tremor', 0.25],
+        ['postural-tremor', 0.4],
         ['rigidity', 0.3],
         ['bradykinesia', 0.3],
         ['axial-bradykinesia', 0.25],
@@ -526,10 +523,7 @@ function vermisWithLongAxons(): Hypothesis[] {
   );
 }
 
-/**
- * The whole cerebellum put out of order within hours to days: inflamed after an infection of childhood, or poisoned by drink,
- * phenytoin and other medicines. The tempo of the site is that of a degeneration, which these undo. Judged.
- */
+/** Inflamed after an infection of childhood, or poisoned, within hours to days; undoes the tempo of the site. Judged. */
 const inflamedOrPoisoned = { hyperacute: 6, acute: 7, subacute: 1.5, chronic: 0.1 } as const;
 
 const childhood = { to: 16, outside: 0.03 } as const;

@@ -15,6 +15,8 @@ const legTop = segmentIndex('L1');
 const extents: readonly {
   readonly key: string;
   readonly share: number;
+  /** Whether feeling is gone more than strength. */
+  readonly isNumb?: boolean;
   readonly fails: (fibre: FibreSite) => boolean;
 }[] = [
   ...bodySides.flatMap((side) => [
@@ -30,6 +32,12 @@ const extents: readonly {
       fails: (fibre: FibreSite) => fibre.side === side && fibre.segment !== null && fibre.segment >= legTop,
     },
   ]),
+  ...bodySides.map((side) => ({
+    key: `${side}-half-numb`,
+    share: 0.06,
+    isNumb: true,
+    fails: (fibre: FibreSite) => fibre.side === side,
+  })),
   { key: 'both-legs', share: 0.1, fails: ({ segment }) => segment !== null && segment >= legTop },
   { key: 'movement-only', share: 0.1, fails: () => false },
 ];
@@ -39,12 +47,12 @@ const extents: readonly {
  * attention: pain, guarding, functional disorder. Source of the signs: Daum 2014 and McWhirter 2011 (recalled).
  */
 export function withoutLesion(site: Site): Hypothesis[] {
-  return extents.map(({ key, share, fails }) =>
+  return extents.map(({ key, share, fails, isNumb = false }) =>
     hypothesis(site, key, percent * share, intact, {
       process: processOf({
-        motor: (unit) => (fails(unit) && unit.group !== undefined ? 0.45 : 0),
-        largeFibre: (fibre) => (fails(fibre) && fibre.lengthCm > 0 ? 0.3 : 0),
-        smallFibre: (fibre) => (fails(fibre) ? 0.35 : 0),
+        motor: (unit) => (fails(unit) && unit.group !== undefined ? (isNumb ? 0.2 : 0.45) : 0),
+        largeFibre: (fibre) => (fails(fibre) && fibre.lengthCm > 0 ? (isNumb ? 0.85 : 0.3) : 0),
+        smallFibre: (fibre) => (fails(fibre) ? (isNumb ? 0.85 : 0.35) : 0),
         wasting: 'block',
         sparesArcs: true,
         because: 'strength and feeling that vary with effort and attention come from no damaged structure',

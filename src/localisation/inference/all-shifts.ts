@@ -1,6 +1,7 @@
 import type { Exam } from '../../exam/exam.ts';
 import { rememberedWith } from '../../kernel/remembered.ts';
 import { causeShifts } from './cause-weights.ts';
+import { courseShifts } from './course-weights.ts';
 import { historyShifts } from './history-weights.ts';
 import { resultShifts } from './result-weights.ts';
 import type { Shift } from './shift.ts';
@@ -12,6 +13,7 @@ import { signShifts } from './sign-weights.ts';
  */
 export const allShifts: (exam: Exam) => readonly Shift[] = rememberedWith((exam) => [
   ...historyShifts(exam),
+  ...courseShifts(exam),
   ...signShifts(exam),
   ...resultShifts(exam),
   ...causeShifts(exam),

@@ -281,6 +281,38 @@ function painlessParaplegiaShifts({ findings, history }: Exam): readonly Shift[]
   return [shiftBy(first, { applies: kinds('cauda-equina'), factor: lostThighs.cauda, because })];
 }
 
+/** Odds of the cord, and of the leg's cortex, where one leg alone is weak and feels everything. Judged. */
+const legThatFeels = { cord: 0.6, cortex: 1.5 } as const;
+const legCortex: Applies = (site) =>
+  site.key === 'cortex-anterior-cerebral' || site.key === 'cortex-parasagittal' || site.key === 'cortex-frontal';
+const stiffGaits: ReadonlySet<string> = new Set(['spastic', 'hemiplegic', 'scissoring']);
+
+/** Whether a sign says that the tract above the motor cells has let go. */
+function isFreed({ item: { section, key }, value }: Finding): boolean {
+  if (section === 'reflexes') return value === '3' || value === '4';
+  return section === 'clonus' || value === 'extensor' || value === 'spastic' || stiffGaits.has(key);
+}
+
+/**
+ * Half a cord takes pain from the other leg and position from its own; a leg that is weak from above, with every quality of
+ * feeling kept in both, is more often of the cortex. Source: Brazis, monoparesis (recalled).
+ */
+function oneLegShifts({ findings }: Exam): readonly Shift[] {
+  const wrong = findings.filter(({ abnormal }) => abnormal);
+  const weak = wrong.filter(({ item: { probe } }) => probe.kind === 'movement');
+  const [first] = weak;
+  if (first === undefined || sidesOf(weak).size > 1) return [];
+  if (!weak.every(({ item: { region } }) => region === 'lower-limbs')) return [];
+  if (!wrong.some(isFreed) || wrong.some(({ modality }) => modality !== undefined)) return [];
+  if (!findings.some(({ modality, abnormal, value }) => modality !== undefined && !abnormal && value !== null))
+    return [];
+  const because = 'one leg is weak from above and feels everything';
+  return [
+    shiftBy(first, { applies: kinds('cord'), factor: legThatFeels.cord, because }),
+    shiftBy(first, { applies: legCortex, factor: legThatFeels.cortex, because }),
+  ];
+}
+
 /** How patterns of the limbs that no single finding makes shift the odds of sites. */
 export function limbPatternShifts(exam: Exam): readonly Shift[] {
   return [
@@ -296,5 +328,6 @@ export function limbPatternShifts(exam: Exam): readonly Shift[] {
     ...hemiataxiaShifts(exam),
     ...legBeforeArmShifts(exam),
     ...painlessParaplegiaShifts(exam),
+    ...oneLegShifts(exam),
   ];
 }

@@ -11,10 +11,11 @@ import { anyOf, kinds, sites } from './history/history-weight.ts';
 import { limbPatternShifts, shiftBy } from './limb-patterns.ts';
 import { reachPatternShifts } from './reach-patterns.ts';
 import type { Applies, Shift } from './shift.ts';
+import { headSigns } from './signs/head-signs.ts';
 import { recordedSigns } from './signs/recorded-signs.ts';
 import type { SignWeight } from './signs/sign-weight.ts';
 
-export const signWeightRows: readonly SignWeight[] = recordedSigns;
+export const signWeightRows: readonly SignWeight[] = [...recordedSigns, ...headSigns];
 
 const byKey = new Map<string, SignWeight[]>();
 for (const weight of signWeightRows) byKey.set(weight.key, [...(byKey.get(weight.key) ?? []), weight]);
@@ -233,6 +234,37 @@ function comaShift({ findings }: Exam): readonly Shift[] {
   ];
 }
 
+/** Signs of the frontal lobes and of a mind that fails, which go with no lesion of a cord, root or nerve. */
+const ofTheMind: ReadonlySet<string> = new Set([
+  'inattention',
+  'confusion',
+  'disorientation',
+  'disinhibition',
+  'apathy',
+  'executive-dysfunction',
+  'frontal-release-signs',
+  'grasp-reflex',
+  'memory-impairment',
+  'amnesia',
+  'hallucinations',
+]);
+/** Odds of cord, roots and single nerves beside one such sign, which may be older, and beside two or more. Judged. */
+const mindBeside = { one: 0.75, several: 0.4 } as const;
+/** Lack of vitamin B12 dulls the mind as it takes the columns. */
+const outsideTheMind: Applies = (site) =>
+  kinds('cord', 'root', 'cauda-equina', 'plexus', 'nerve')(site) && site.key !== 'spinal-cord-posterolateral';
+
+function mindShift({ findings }: Exam): readonly Shift[] {
+  const signs = findings.filter(({ abnormal, item }) => abnormal && ofTheMind.has(item.key));
+  const [first] = signs;
+  if (first === undefined) return [];
+  const kindsOfSign = new Set(signs.map(({ item }) => item.key)).size;
+  const because = 'no lesion of cord, roots or nerves changes the mind';
+  return [
+    shiftBy(first, { applies: outsideTheMind, factor: kindsOfSign > 1 ? mindBeside.several : mindBeside.one, because }),
+  ];
+}
+
 function confusedShift({ findings }: Exam): readonly Shift[] {
   const confused = findings.find(({ abnormal, item }) => abnormal && confusion.has(item.key));
   if (confused === undefined) return [];
@@ -326,7 +358,7 @@ const inExcess: ReadonlySet<string> = new Set(['chorea', 'dystonia', 'ballism'])
  * Odds where they keep to arm and leg of one half alone: the lesion lies in the other striatum or near it in most with
  * hemidystonia (Marsden 1985, recalled), and in one half of the brain in most with chorea of one half in later life. Judged.
  */
-const movingHalf = { encephalopathy: 0.25, dystonia: 0.3, chorea: 0.7 } as const;
+const movingHalf = { encephalopathy: 0.25, dystonia: 0.3, chorea: 0.7, ofOnePart: 0.5 } as const;
 
 function movingHalfShifts({ findings }: Exam): readonly Shift[] {
   const moving = findings.filter(
@@ -334,8 +366,13 @@ function movingHalfShifts({ findings }: Exam): readonly Shift[] {
   );
   const [first] = moving;
   const places = new Set(moving.map(({ place }) => place?.key));
-  if (first === undefined || sideOf(moving) === null || places.size < 2) return [];
+  if (first === undefined || sideOf(moving) === null) return [];
   const isDystonia = moving.every(({ item: { probe } }) => probe.kind === 'faculty' && probe.faculty === 'dystonia');
+  if (places.size < 2) {
+    if (!isDystonia) return [];
+    const focal = 'dystonia of one part alone comes without a lesion that could be seen';
+    return [shiftBy(first, { applies: sites('striatum', 'thalamus'), factor: movingHalf.ofOnePart, because: focal })];
+  }
   const because = 'arm and leg of one half alone move unwilled, which a lesion of the other half of the brain makes';
   return [
     shiftBy(first, { applies: encephalopathy, factor: movingHalf.encephalopathy, because }),
@@ -417,6 +454,7 @@ export function signShifts(exam: Exam): readonly Shift[] {
     ...crossedShift(exam),
     ...spasmShift(exam),
     ...comaShift(exam),
+    ...mindShift(exam),
     ...confusedShift(exam),
     ...hallmarkShifts(exam),
     ...retractionShift(exam),

@@ -168,6 +168,13 @@ export const brainHistory: readonly HistoryWeight[] = [
   ),
   ...weigh('only-in-one-task', kinds('hemisphere'), 0.5, 1, 'paresis does not choose its task'),
   ...weigh(
+    'repetitive-hand-use',
+    sites('hyperkinetic-syndrome'),
+    1.5,
+    1,
+    'hands that play or write for hours fall into dystonia',
+  ),
+  ...weigh(
     ['tremor', 'stiffness'],
     anyOf(basalGanglia, sites('striatum')),
     1.2,
