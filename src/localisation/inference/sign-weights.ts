@@ -268,7 +268,7 @@ function mindShift({ findings }: Exam): readonly Shift[] {
 function confusedShift({ findings }: Exam): readonly Shift[] {
   const confused = findings.find(({ abnormal, item }) => abnormal && confusion.has(item.key));
   if (confused === undefined) return [];
-  const because = 'blocked junctions and inflamed roots leave the mind clear';
+  const because = 'what blocks junctions or inflames roots leaves the mind clear';
   return [shiftBy(confused, { applies: junctionAndRoots, factor: confusedFromTheJunction, because })];
 }
 
