@@ -56,7 +56,7 @@ export const neuropathyTests: readonly WorkupRule[] = [
       'guillain-barre-syndrome',
       'chronic-inflammatory-demyelinating-polyradiculoneuropathy',
     ],
-    when: ({ weakLimbs }) => weakLimbs.length > 0,
+    when: (facts) => facts.weakLimbs.length > 0 || dropsLimply(facts),
     tier: 2,
     priority: 'routine',
     because: 'shows which nerves suffer, and whether axon or myelin',

@@ -9,7 +9,9 @@ import type { WorkKey } from '../kernel/works.ts';
 import { type Localisation, namesAPlace, type RankedLocalisation } from '../localisation/localisation.ts';
 import type { Assessment, RedFlag, WorkupItem } from './assessment.ts';
 import { type BedsideFacts, bedsideFacts, mayBePregnant } from './bedside-facts.ts';
+import { brainCauseTests } from './brain-cause-tests.ts';
 import { brainTests } from './brain-tests.ts';
+import { causeTests } from './cause-tests.ts';
 import { chooseTests, investigationCoding } from './choose-tests.ts';
 import { cordAndMuscleTests } from './cord-and-muscle-tests.ts';
 import { headTests } from './head-tests.ts';
@@ -29,6 +31,8 @@ export const workupRules: readonly WorkupRule[] = [
   ...brainTests,
   ...movementTests,
   ...cordAndMuscleTests,
+  ...causeTests,
+  ...brainCauseTests,
 ];
 
 /** A site, other than the first, below this probability asks for no test of its own. Judged. */

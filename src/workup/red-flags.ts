@@ -27,6 +27,9 @@ export const redFlagRules: readonly RedFlagRule[] = [
   ...systemicFlags,
 ];
 
+/** Flags that say nothing more once the other is raised: what threatens has come. */
+const partOf: ReadonlyMap<string, string> = new Map([['threatened-cauda-equina', 'suspected-cauda-equina-syndrome']]);
+
 const stateOrder: Readonly<Record<RedFlag['state'], number>> = { present: 0, 'not-assessable': 1, absent: 2 };
 const urgencyOrder: Readonly<Record<Urgency, number>> = { immediate: 0, 'same-day': 1, urgent: 2 };
 
@@ -63,7 +66,9 @@ export function assessRedFlags(
       },
     ];
   });
-  return flags.toSorted(
+  const met = new Set(flags.filter(({ state }) => state === 'present').map(({ key }) => key));
+  const own = flags.filter(({ key }) => !met.has(partOf.get(key) ?? ''));
+  return own.toSorted(
     (a, b) => stateOrder[a.state] - stateOrder[b.state] || urgencyOrder[a.urgency] - urgencyOrder[b.urgency],
   );
 }

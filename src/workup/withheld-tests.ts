@@ -1,6 +1,7 @@
 import { commonPractice, read, recalled } from '../kernel/cite.ts';
+import { reducedConsciousness } from './red-flags/consciousness.ts';
 import { feverReasons } from './red-flags/fever.ts';
-import { brainSigns } from './red-flags/sudden-deficit.ts';
+import { brainSigns, onOneSide } from './red-flags/sudden-deficit.ts';
 import { ischaemicLimb } from './red-flags/systemic-flags.ts';
 import type { WithholdRule } from './workup-rule.ts';
 
@@ -192,6 +193,21 @@ export const withheldTests: readonly WithholdRule[] = [
     },
     because:
       'pressure in the head with a focal deficit is imaged first: fluid taken below a mass may let the brain slip',
+    source: recalled('nice-ng240', 'when lumbar puncture is unsafe'),
+  },
+  {
+    key: 'no-lumbar-puncture-in-a-sleepy-hemiparesis',
+    label: 'Lumbar puncture before an image of the head',
+    tests: ['lumbar-puncture', 'csf-opening-pressure', 'csf-cytology'],
+    when: (facts) => {
+      const half = onOneSide(facts.weakLimbs);
+      const isHalf = new Set(half.map(({ item }) => item.region)).size === 2;
+      const isSeen = ['mri-brain', 'ct-head'].some((key) => facts.query.result(key) !== undefined);
+      return !isSeen && isHalf && facts.query.abnormal(reducedConsciousness).length > 0;
+    },
+    outranksFlags: true,
+    because:
+      'half a body that fails under a falling consciousness is imaged first; antibiotics do not wait for the fluid',
     source: recalled('nice-ng240', 'when lumbar puncture is unsafe'),
   },
   {

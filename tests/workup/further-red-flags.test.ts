@@ -4,6 +4,7 @@ import { bedsideExam, localised, site } from '../support/bedside.ts';
 import { brainAndEyeStories } from './red-flag-stories/brain-and-eye-stories.ts';
 import { complaintsAloneStories } from './red-flag-stories/complaints-alone-stories.ts';
 import { fewSignStories } from './red-flag-stories/few-sign-stories.ts';
+import { furtherWordingStories } from './red-flag-stories/further-wordings-stories.ts';
 import { headAndMuscleStories } from './red-flag-stories/head-and-muscle-stories.ts';
 import { nerveStories } from './red-flag-stories/nerve-stories.ts';
 import { sparseAndSlowStories } from './red-flag-stories/sparse-and-slow-stories.ts';
@@ -18,6 +19,7 @@ const stories = [
   ...brainAndEyeStories,
   ...complaintsAloneStories,
   ...fewSignStories,
+  ...furtherWordingStories,
   ...headAndMuscleStories,
   ...nerveStories,
   ...sparseAndSlowStories,

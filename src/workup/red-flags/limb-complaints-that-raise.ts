@@ -38,46 +38,6 @@ export const limbComplaints: readonly RaisingStory[] = [
     source: read('nice-ng234'),
   },
   {
-    // Clumsy or numb hands and a failing walk in a neck known to be narrow, or with shocks down the back.
-    flag: 'progressive-cord-signs',
-    check: (facts) => {
-      const grows = facts.exam.course === 'progressive' && facts.beganWithin(730) !== 'no';
-      if (!grows || hasPower(facts)) return none;
-      const walk = facts.told('difficulty-walking', 'unsteadiness', 'leg-weakness', 'falls');
-      return [
-        ...each(
-          facts.told('clumsiness', 'arm-weakness', 'numbness'),
-          walk,
-          facts.told('spinal-stenosis', 'electric-shock-on-neck-flexion', 'bladder-disturbance'),
-        ),
-        // A canal known to be narrow, a walk and a bladder that fail: whichever level it is, it is being closed.
-        ...each(
-          walk,
-          facts.told('bladder-disturbance'),
-          facts.told('spinal-stenosis', 'disc-herniation', ...spinalPain),
-        ),
-      ];
-    },
-    source: recalled('nice-ng127', 'limb weakness and gait unsteadiness'),
-  },
-  {
-    // Arms and legs that grow weak together below a sound head, all their jerks brisk: the neck is imaged before any other name.
-    flag: 'progressive-cord-signs',
-    check: (facts) => {
-      const arms = facts.upperMotorSigns.filter(({ item }) => item.region === 'upper-limbs');
-      const head = facts.query.abnormalWhere(({ item }) => ['cranialNerves', 'higherFunction'].includes(item.section));
-      const denervated = facts.query.abnormalWhere(({ item }) => item.key === 'fasciculation');
-      const isFour = facts.bothArmsWeak && facts.bothLegsWeak;
-      const isBrisk = isOnBothSides(arms) && isOnBothSides(facts.upperMotorSignsInLegs);
-      const grows =
-        facts.exam.course === 'progressive' && facts.beganWithin(28) !== 'yes' && facts.beganWithin(730) === 'yes';
-      return isFour && isBrisk && grows && head.length + denervated.length === 0
-        ? findingReasons([...facts.weakLimbs.slice(0, 2), ...facts.upperMotorSigns.slice(0, 3)])
-        : none;
-    },
-    source: recalled('nice-ng127', 'limb weakness and gait unsteadiness'),
-  },
-  {
     // A numb saddle with the pain of the back or the leg is imaged, whenever it began, unless it rests.
     flag: 'suspected-cauda-equina-syndrome',
     check: (facts) =>
@@ -159,6 +119,6 @@ export const limbComplaints: readonly RaisingStory[] = [
 ];
 
 /** Somebody has tried the power of the legs. */
-function hasPower({ query }: BedsideFacts): boolean {
+export function hasPower({ query }: BedsideFacts): boolean {
   return query.testedWhere(({ item }) => item.section === 'power' && item.region === 'lower-limbs').length > 0;
 }

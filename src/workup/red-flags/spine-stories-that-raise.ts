@@ -51,23 +51,6 @@ export const spineStories: readonly RaisingStory[] = [
     source: recalled('nice-ng41', 'assessment for spinal injury'),
   },
   {
-    // Legs that go on failing on both sides under a back that hurts or was operated on, with numbness, and no disease of nerves.
-    flag: 'progressive-cord-signs',
-    check: (facts) => {
-      const { onset, course } = facts.exam;
-      const ofNerves = facts.kindProbability('polyneuropathy', 'muscle', 'junction');
-      const isGrowing = course === 'progressive' && onset.pace !== 'chronic' && facts.beganWithin(92) !== 'no';
-      return isGrowing && facts.bothLegsWeak && facts.reducedReflexes.length < 4 && ofNerves < 0.5
-        ? each(
-            facts.told('back-pain', 'thoracic-back-pain', 'night-spinal-pain', 'spinal-surgery'),
-            facts.told('numbness', 'difficulty-walking', 'bladder-disturbance'),
-            findingReasons(facts.weak('lower-limbs'), 3),
-          )
-        : none;
-    },
-    source: recalled('nice-ng127', 'limb weakness and gait unsteadiness'),
-  },
-  {
     // Blood or pus in the iliacus or psoas: the groin hurts so that nobody walks, and the femoral nerve fails.
     flag: 'suspected-spinal-haematoma',
     check: (facts) => {

@@ -11,6 +11,7 @@ import { massStories } from './mass-stories-that-raise.ts';
 import { medicineStories } from './medicine-stories-that-raise.ts';
 import { orbitAndPressureStories } from './orbit-and-pressure-stories-that-raise.ts';
 import { shuntAndSpasmStories } from './shunt-and-spasm-stories-that-raise.ts';
+import { slowCordStories } from './slow-cord-stories-that-raise.ts';
 import { slowRaisingStories } from './slow-stories-that-raise.ts';
 import { spineStories } from './spine-stories-that-raise.ts';
 import { each, none, type RaisingStory } from './story.ts';
@@ -234,6 +235,7 @@ const everyStory: readonly RaisingStory[] = [
   ...slowRaisingStories,
   ...orbitAndPressureStories,
   ...spineStories,
+  ...slowCordStories,
   ...medicineStories,
   ...shuntAndSpasmStories,
   ...headComplaints,

@@ -81,11 +81,13 @@ export const spineStories: readonly Story[] = [
   },
   {
     flag: 'suspected-spinal-infection',
-    by: 'Adams and Victor: pain of the spine, fever and a reason for bacteria',
+    by: 'Adams and Victor: pain of the spine, fever and a reason for bacteria; an old pain without fever is a back',
     raised: {
       history: { onset: days, symptoms: has('back-pain', 'fever'), exposures: has('injecting-drug-use') },
     },
-    not: { history: { onset: days, symptoms: has('back-pain'), exposures: has('injecting-drug-use') } },
+    not: {
+      history: { onset: { pace: 'chronic' }, symptoms: has('back-pain'), exposures: has('injecting-drug-use') },
+    },
   },
   {
     flag: 'suspected-spinal-haematoma',

@@ -1,0 +1,167 @@
+import { commonPractice, recalled } from '../kernel/cite.ts';
+import type { WorkupRule } from './workup-rule.ts';
+
+const book = (chapter: string) => recalled('adams-victor', chapter);
+
+/** First tests of single causes in the brain, and of medicines and movements that speak for one. */
+export const brainCauseTests: readonly WorkupRule[] = [
+  {
+    tests: ['ct-head', 'ct-angiography', 'mri-brain'],
+    causes: ['cervical-artery-dissection-stroke', 'reversible-cerebral-vasoconstriction', 'moyamoya'],
+    tier: 1,
+    priority: 'urgent',
+    because: 'vessels that are torn, narrowed or shut',
+    source: recalled('cervical-dissection-2022'),
+  },
+  {
+    tests: ['ct-head'],
+    causes: ['cerebellar-haemorrhage-or-infarct-with-swelling', 'hypertensive-encephalopathy'],
+    tier: 1,
+    priority: 'stat',
+    because: 'bleeding or swelling that presses on the brainstem',
+    source: recalled('nice-ng128', 'imaging'),
+  },
+  {
+    tests: ['mri-brain'],
+    causes: [
+      'cerebral-amyloid-angiopathy',
+      'cavernous-malformation',
+      'posterior-reversible-encephalopathy',
+      'hypertensive-encephalopathy',
+      'neuro-behcet',
+      'hypoxic-brain-injury',
+      'osmotic-demyelination',
+      'post-infectious-cerebellitis',
+      'sporadic-adult-onset-ataxia',
+      'superficial-siderosis',
+      'tuberculoma',
+      'adult-onset-alexander-disease',
+      'hypertrophic-olivary-degeneration',
+      'progressive-multifocal-leukoencephalopathy',
+      'metachromatic-or-krabbe-leukodystrophy',
+      'cerebral-adrenoleukodystrophy',
+      'cerebral-palsy',
+      'cadasil',
+      'melas',
+      'opsoclonus-myoclonus-syndrome',
+    ],
+    tier: 1,
+    priority: 'urgent',
+    because: 'the image of the brain names it',
+    source: commonPractice,
+  },
+  {
+    tests: ['lumbar-puncture'],
+    causes: ['neuro-behcet', 'post-infectious-cerebellitis', 'rickettsial-encephalitis', 'tuberculoma'],
+    tier: 2,
+    priority: 'urgent',
+    because: 'cells of an inflamed brain, once it has been imaged',
+    source: commonPractice,
+  },
+  {
+    tests: ['csf-viral-pcr'],
+    causes: ['progressive-multifocal-leukoencephalopathy'],
+    tier: 2,
+    priority: 'urgent',
+    because: 'the virus of it in the fluid',
+    source: recalled('pml-2013'),
+  },
+  {
+    tests: ['chest-radiograph', 'hiv-test'],
+    causes: ['tuberculoma'],
+    tier: 1,
+    priority: 'urgent',
+    because: 'tuberculosis elsewhere',
+    source: recalled('tuberculous-meningitis-2002'),
+  },
+  {
+    tests: ['renal-function', 'full-blood-count'],
+    causes: ['posterior-reversible-encephalopathy', 'hypertensive-encephalopathy'],
+    tier: 1,
+    priority: 'urgent',
+    because: 'kidneys and platelets where the pressure of the blood has harmed the brain',
+    source: recalled('pres-2021'),
+  },
+  {
+    tests: ['drug-screen', 'blood-gas'],
+    causes: ['toxic-encephalopathy'],
+    tier: 1,
+    priority: 'urgent',
+    because: 'what was taken',
+    source: recalled('delirium-2014'),
+  },
+  {
+    tests: ['electroencephalogram'],
+    causes: ['beta-lactam-encephalopathy', 'hypoxic-brain-injury', 'transient-global-amnesia'],
+    tier: 2,
+    priority: 'urgent',
+    because: 'waves of a poisoned, starved or discharging cortex',
+    source: recalled('cefepime-2017'),
+  },
+  {
+    tests: ['sodium', 'osmolality'],
+    causes: ['osmotic-demyelination'],
+    tier: 1,
+    priority: 'urgent',
+    because: 'where the sodium stands and how fast it rose',
+    source: recalled('osmotic-demyelination-2014'),
+  },
+  {
+    tests: ['caeruloplasmin'],
+    causes: ['hereditary-dystonia', 'dopa-responsive-dystonia', 'cervical-dystonia', 'focal-hand-dystonia'],
+    when: ({ exam }) => (exam.person.ageYears ?? 99) < 50,
+    tier: 2,
+    priority: 'routine',
+    because: 'dystonia before fifty may be copper, which can be taken out',
+    source: book('Wilson disease'),
+  },
+  {
+    tests: ['full-blood-count'],
+    causes: ['restless-legs-syndrome'],
+    tier: 1,
+    priority: 'routine',
+    because: 'iron that is short makes the legs restless',
+    source: commonPractice,
+  },
+  {
+    tests: ['mri-brain'],
+    causes: ['manganese-or-toxic-parkinsonism'],
+    tier: 2,
+    priority: 'routine',
+    because: 'metal in the basal ganglia shines on the image',
+    source: book('manganese'),
+  },
+  {
+    tests: ['zoster-pcr'],
+    causes: ['vagal-zoster', 'sacral-herpes-radiculitis'],
+    tier: 2,
+    priority: 'urgent',
+    because: 'a herpes virus of the nerve root is treated early',
+    source: book('herpes zoster'),
+  },
+
+  // What is taken or found whatever the cause
+  {
+    tests: ['drug-level'],
+    kinds: ['cerebellum', 'encephalopathy', 'brainstem', 'basal-ganglia'],
+    when: ({ told, abnormalFindings }) =>
+      told('lithium', 'phenytoin', 'valproate', 'carbamazepine', 'tacrolimus').length > 0 &&
+      abnormalFindings.length > 0,
+    tier: 1,
+    priority: 'urgent',
+    because: 'a medicine with a narrow range may be the cause whatever its dose',
+    source: book('disorders of the nervous system due to drugs and toxins'),
+  },
+  {
+    tests: ['autoimmune-encephalitis-antibodies', 'electroencephalogram'],
+    sites: ['striatum', 'hyperkinetic-syndrome'],
+    when: ({ told, exam, beganWithin }) =>
+      exam.onset.pace !== 'chronic' &&
+      beganWithin(365) === 'yes' &&
+      told('seizure', 'cognitive-change', 'behaviour-change', 'similar-attacks-before').length > 0,
+    tier: 2,
+    priority: 'urgent',
+    because: 'jerks of face and arm with a changing mind: LGI1 antibodies, whose attacks are seizures',
+    source: recalled('autoimmune-encephalitis-2016'),
+  },
+];
