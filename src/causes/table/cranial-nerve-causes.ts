@@ -90,6 +90,7 @@ export const cranialNerveCauses: readonly Cause[] = [
       told(['facial-pain', 'headache', 'dysphagia'], 1.2, 1),
       told('face-or-neck-lump', 0.3, 1),
       told(['vomiting', 'unsteadiness'], 1.3, 1),
+      told(['ear-pain', 'rash', 'herpes-zoster', 'hearing-loss', 'vertigo', 'tinnitus', 'facial-pain'], 1, 0.15),
     ],
     signs: [zosterRash, shows(earIsDeaf, 2.5, 0.85)],
     sides: [sided(['cranial-nerves/facial-weakness', 'cranial-nerves/upper-facial-weakness'], { one: 1, both: 0.1 })],

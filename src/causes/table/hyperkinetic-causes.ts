@@ -5,7 +5,7 @@ import { movementsInExcess } from './sided-signs.ts';
 const hyperkinetic = 'hyperkinetic-syndrome';
 const movementChapter = recalled('adams-victor', 'disorders of movement and posture');
 const dystoniaChapter = recalled('adams-victor', 'dystonias and tics');
-const dystonia = ['involuntary-movements/dystonia', 'inspection/abnormal-posture', 'gait/dystonic'];
+const dystonia = ['involuntary-movements/dystonia', 'inspection/head-tilt', 'gait/dystonic'];
 const chorea = ['involuntary-movements/chorea', 'involuntary-movements/hemiballism', 'involuntary-movements/athetosis'];
 const dopamineBlockers = ['antipsychotic', 'metoclopramide'];
 
@@ -105,7 +105,7 @@ export const hyperkineticCauses: readonly Cause[] = [
     group: 'immune',
     label: 'Sydenham chorea',
     mondo: mondo('MONDO:0017648', 'Sydenham chorea'),
-    produces: [at(['striatum', 'subthalamic-nucleus'], 'uncommon'), at([hyperkinetic], 'uncommon')],
+    produces: [at(['striatum', 'subthalamic-nucleus'], 'uncommon'), at([hyperkinetic], 'common')],
     tempo: { hyperacute: 0.02, acute: 0.3, subacute: 0.53, chronic: 0.15 },
     age: { from: 4, to: 20, outside: 0.06 },
     sex: { male: 0.6, female: 1.4 },
@@ -265,7 +265,7 @@ export const hyperkineticCauses: readonly Cause[] = [
       told(['unsteadiness', 'weakness', 'dysphagia'], 0.6, 1),
     ],
     signs: [
-      shows(['inspection/abnormal-posture', 'inspection/head-tilt'], 4, 0.4),
+      shows(['inspection/head-tilt'], 4, 0.4),
       showsAt(['involuntary-movements/dystonia'], ['neck', 'head'], 8, 0.2),
       shows(['involuntary-movements/chorea'], 0.1, 1.1),
       shows(['involuntary-movements/orofacial-dyskinesia', 'involuntary-movements/tics'], 0.3, 1),
@@ -445,9 +445,9 @@ export const hyperkineticCauses: readonly Cause[] = [
     group: 'toxic',
     label: 'Serotonin syndrome',
     produces: [
-      at(['diffuse-encephalopathy'], 'rare'),
       at([hyperkinetic, 'akinetic-rigid-syndrome'], 'rare'),
       at(['upper-motor-neuron-system', 'spinal-cord-lateral'], 'exceptional'),
+      at(['diffuse-encephalopathy'], 'uncommon'),
     ],
     tempo: { hyperacute: 0.5, acute: 0.45, subacute: 0.04, chronic: 0.01 },
     history: [
