@@ -421,4 +421,35 @@ export const brainInflammationCauses: readonly Cause[] = [
     ],
     source: read('neuro-behcet-2019', 'abstract'),
   },
+  {
+    key: 'susac-syndrome',
+    group: 'immune',
+    label: 'Susac syndrome',
+    produces: [
+      at(['diffuse-encephalopathy', 'cochlear-nerve', 'retina'], 'rare'),
+      inKind(['hemisphere', 'brainstem', 'cerebellum', 'multiple-sites'], 'exceptional'),
+    ],
+    tempo: tempos.acuteOrSubacute,
+    courses: { 'relapsing-remitting': 1.5 },
+    age: { from: 14, to: 50, outside: 0.25 },
+    sex: { male: 0.6, female: 1.4 },
+    history: [
+      told(limbic, 2.5, 0.4),
+      told('hearing-loss', 4, 0.4),
+      told('visual-loss', 3, 0.5),
+      told([...anyHeadache, 'migraine'], 1.8, 0.6),
+      told(['tinnitus', 'vertigo', 'unsteadiness'], 1.4, 0.95),
+      told('fever', 0.4, 1.02),
+    ],
+    signs: [shows(['cranial-nerves/hearing-loss'], 3, 0.5)],
+    values: [
+      reads('mri-brain', [
+        ['demyelinating-lesions', 4],
+        ['white-matter-disease', 2],
+        ['normal', 0.1],
+      ]),
+      reads('csf-oligoclonal-bands', [['positive', 0.5]]),
+    ],
+    source: brainChapter,
+  },
 ];

@@ -462,4 +462,25 @@ export const hyperkineticCauses: readonly Cause[] = [
     ],
     source: recalled('adams-victor', 'serotonin syndrome'),
   },
+  {
+    key: 'cranial-dystonia',
+    group: 'degenerative',
+    label: 'Blepharospasm or cranial dystonia (Meige syndrome)',
+    produces: [at([hyperkinetic], 'common'), at(['facial-nerve', 'postsynaptic-junction', 'no-lesion'], 'exceptional')],
+    tempo: tempos.chronic,
+    age: { from: 40, to: 90, outside: 0.3 },
+    sex: { male: 0.7, female: 1.3 },
+    history: [
+      told(dopamineBlockers, 0.4, 1.05),
+      told(['photophobia', 'dry-eyes', 'red-eye', 'visual-loss'], 2, 0.9),
+      told(['family/similar-disorder', 'family/tremor'], 1.3, 1),
+      told(['trauma', 'fever', 'weakness'], 0.6, 1),
+    ],
+    signs: [
+      shows(['involuntary-movements/blepharospasm'], 15, 0.08),
+      showsAt(['involuntary-movements/dystonia'], ['face', 'head', 'tongue'], 6, 0.6),
+      shows(['involuntary-movements/chorea'], 0.1, 1.1),
+    ],
+    source: dystoniaChapter,
+  },
 ];
