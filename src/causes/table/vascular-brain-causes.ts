@@ -299,6 +299,8 @@ export const vascularBrainCauses: readonly Cause[] = [
       inKind(['cord'], 'rare'),
       at(['conus-medullaris', 'spinal-cord-central', 'spinal-cord-hemisection'], 'uncommon'),
       at(['abducens-nerve', 'facial-nerve', 'trigeminal-nerve', 'cerebellopontine-angle', 'oculomotor-nerve'], 'rare'),
+      // A fifth of them lie in the brainstem, most in the pons.
+      at(['pons-ventral', 'pons-tegmentum', 'pons-lateral', 'midbrain-tegmentum'], 'common'),
       at([...brainstemParts, 'brainstem-diffuse'], 'uncommon'),
       at([...lobes, ...deepHemisphere, 'cerebellar-hemisphere', 'cerebellar-vermis'], 'uncommon'),
       at([...arterialCortex, 'bulbar-motor-nuclei'], 'rare'),
