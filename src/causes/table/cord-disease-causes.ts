@@ -408,7 +408,7 @@ export const cordDiseaseCauses: readonly Cause[] = [
     produces: [
       inKind(anyCord, 'uncommon', 'cervical'),
       inKind(anyCord, 'rare', 'thoracic'),
-      at(['spinal-cord-lateral', 'spinal-cord-posterolateral'], 'uncommon'),
+      at(['spinal-cord-lateral', 'spinal-cord-posterolateral'], 'rare'),
     ],
     tempo: tempos.chronic,
     courses: { progressive: 1.3 },

@@ -466,7 +466,10 @@ export const hyperkineticCauses: readonly Cause[] = [
     key: 'cranial-dystonia',
     group: 'degenerative',
     label: 'Blepharospasm or cranial dystonia (Meige syndrome)',
-    produces: [at([hyperkinetic], 'common'), at(['facial-nerve', 'postsynaptic-junction', 'no-lesion'], 'exceptional')],
+    produces: [
+      at([hyperkinetic], 'uncommon'),
+      at(['facial-nerve', 'postsynaptic-junction', 'no-lesion'], 'exceptional'),
+    ],
     tempo: tempos.chronic,
     age: { from: 40, to: 90, outside: 0.3 },
     sex: { male: 0.7, female: 1.3 },

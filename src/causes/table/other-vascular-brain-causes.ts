@@ -32,7 +32,7 @@ export const otherVascularBrainCauses: readonly Cause[] = [
       told(anyHeadache, 3, 0.15),
       told('seizure', 4, 0.8),
       told('hormonal-contraceptive', 6, 0.8),
-      told('pregnancy', 8, 0.9),
+      told('pregnancy', 6, 0.9),
       told(
         [
           'cancer',

@@ -442,10 +442,10 @@ export const rarerCauses: readonly Cause[] = [
     label: 'Idiopathic or post-infectious palsy of an ocular motor nerve',
     produces: [
       at(['abducens-nerve'], 'common'),
-      at(['trochlear-nerve'], 'uncommon'),
       at(['cavernous-sinus'], 'rare'),
       at(['pons-tegmentum'], 'exceptional'),
       at(['oculomotor-nerve'], 'uncommon'),
+      at(['trochlear-nerve'], 'uncommon'),
     ],
     tempo: tempos.acute,
     courses: { progressive: 0.3, improving: 1.8 },

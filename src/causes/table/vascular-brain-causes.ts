@@ -33,7 +33,6 @@ export const vascularBrainCauses: readonly Cause[] = [
     mondo: mondo('MONDO:1060198', 'ischemic stroke'),
     produces: [
       at(['optic-tract', 'optic-radiation-temporal', 'optic-radiation-parietal'], 'very-common'),
-      at(['vestibular-nerve'], 'uncommon'),
       at(['oculomotor-nerve', 'abducens-nerve', 'oculosympathetic-chain', 'raised-intracranial-pressure'], 'rare'),
       at([...cortex, ...deepHemisphere, ...brainstemParts, ...hindVisualPathway], 'very-common'),
       at(['corticobulbar-both-sides', 'cerebellar-hemisphere'], 'very-common'),
@@ -55,6 +54,7 @@ export const vascularBrainCauses: readonly Cause[] = [
       ),
       at(['trochlear-nerve', 'foramen-magnum'], 'rare'),
       at(['trigeminal-nerve', 'hypoglossal-nerve', 'action-tremor', 'akinetic-rigid-syndrome'], 'exceptional'),
+      at(['vestibular-nerve'], 'common'),
     ],
     // Of one in five the hour is not known, for they woke with it; others come in steps.
     tempo: { hyperacute: 0.74, acute: 0.21, subacute: 0.04, chronic: 0.01 },
@@ -139,10 +139,10 @@ export const vascularBrainCauses: readonly Cause[] = [
       at(['cerebellar-hemisphere', 'pons-lateral', 'cortex-posterior-cerebral'], 'uncommon'),
       at(['cortex-middle-cerebral-upper', 'cortex-middle-cerebral-lower', 'cortex-anterior-cerebral'], 'uncommon'),
       inKind(['hemisphere', 'brainstem', 'cerebellum', 'multiple-sites'], 'rare'),
-      at(['vestibular-nerve'], 'rare'),
       at(['oculosympathetic-chain', 'no-lesion', 'adjacent-nerve-roots', 'hypoglossal-nerve'], 'exceptional'),
       at(['brainstem-diffuse', 'internal-capsule'], 'uncommon'),
       at(['cortex-middle-cerebral'], 'uncommon'),
+      at(['vestibular-nerve'], 'uncommon'),
     ],
     tempo: tempos.suddenOrAcute,
     courses: { progressive: 0.5 },
