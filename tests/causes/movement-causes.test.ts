@@ -41,6 +41,21 @@ const stories: readonly Story[] = [
     },
   },
   {
+    cause: 'cranial-dystonia',
+    by: 'Adams and Victor: spasm of both eyelids in later life, worse in bright light, with grimaces of the lower face',
+    at: hyperkinetic,
+    exam: {
+      person: person(63, 'female'),
+      history: { onset: years, symptoms: has('photophobia', 'dry-eyes') },
+      findings: {
+        involuntaryMovements: [
+          { sign: 'blepharospasm', present: true },
+          { sign: 'dystonia', site: 'face', present: true },
+        ],
+      },
+    },
+  },
+  {
     cause: 'parkinson-disease',
     by: 'Postuma 2015: loss of smell, rest tremor, no exclusion',
     at: rigid,

@@ -422,4 +422,32 @@ export const brainCauses: readonly Cause[] = [
     ],
     source: recalled('brazis', 'medulla oblongata'),
   },
+  {
+    key: 'radiation-brain-injury',
+    group: 'toxic',
+    label: 'Radiation necrosis or other late damage of the brain by radiotherapy',
+    produces: [
+      inKind(['hemisphere', 'cerebellum', 'brainstem'], 'rare'),
+      at(['diffuse-encephalopathy', 'frontal-gait-disorder'], 'rare'),
+      at(['raised-intracranial-pressure', 'optic-radiation-temporal', 'optic-radiation-parietal'], 'exceptional'),
+    ],
+    tempo: tempos.subacuteOrChronic,
+    courses: { progressive: 1.4, 'relapsing-remitting': 0.8 },
+    history: [
+      told('radiotherapy', 30, 0.005),
+      told(['cancer', 'lymphoma'], 2, 0.7),
+      told(['seizure', 'cognitive-change', 'behaviour-change', 'speech-difficulty'], 1.4, 0.95),
+      told(anyHeadache, 1.2, 1),
+    ],
+    values: [
+      reads('mri-brain', [
+        ['ring-enhancing', 5],
+        ['white-matter-disease', 5],
+        ['space-occupying', 2],
+        ['microbleeds', 2],
+        ['normal', 0.05],
+      ]),
+    ],
+    source: brainChapter,
+  },
 ];

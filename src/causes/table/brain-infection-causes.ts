@@ -1,6 +1,6 @@
-import { recalled } from '../../kernel/cite.ts';
+import { fromMemory, recalled } from '../../kernel/cite.ts';
 import { anyHeadache, deepHemisphere, lobes, opticRadiation } from './brain-sites.ts';
-import { at, atLeast, type Cause, inKind, mondo, reads, shows, tempos, told } from './cause.ts';
+import { at, atLeast, type Cause, inKind, mondo, reads, shows, tempos, told, under } from './cause.ts';
 
 const brainChapter = recalled('adams-victor');
 
@@ -97,7 +97,10 @@ export const brainInfectionCauses: readonly Cause[] = [
     label: 'Rabies',
     mondo: mondo('MONDO:0019173', 'rabies'),
     produces: [
-      at(['diffuse-encephalopathy', 'brainstem-diffuse', 'hyperkinetic-syndrome', 'bulbar-motor-nuclei'], 'exceptional'),
+      at(
+        ['diffuse-encephalopathy', 'brainstem-diffuse', 'hyperkinetic-syndrome', 'bulbar-motor-nuclei'],
+        'exceptional',
+      ),
       // A fifth of patients have the paralytic form, which rises from the bitten limb.
       inKind(['polyradiculoneuropathy', 'anterior-horn', 'root'], 'exceptional'),
     ],
@@ -165,5 +168,113 @@ export const brainInfectionCauses: readonly Cause[] = [
       reads('ct-head', [['space-occupying', 2]]),
     ],
     source: recalled('neurocysticercosis-2017'),
+  },
+  {
+    key: 'hiv-associated-brain-disease',
+    group: 'infective',
+    label: 'Dementia of HIV infection',
+    produces: [
+      at(['diffuse-encephalopathy'], 'rare'),
+      at(['frontal-gait-disorder', 'akinetic-rigid-syndrome', 'cortex-frontal'], 'exceptional'),
+    ],
+    tempo: tempos.subacuteOrChronic,
+    courses: { progressive: 1.3 },
+    history: [
+      told('hiv-infection', 20, 0.1),
+      told(['cognitive-change', 'behaviour-change'], 2.5, 0.3),
+      told(['weight-loss', 'unprotected-sex', 'injecting-drug-use'], 1.5, 0.95),
+      told(['difficulty-walking', 'clumsiness', 'tremor'], 1.3, 1),
+      told(['fever', ...anyHeadache], 0.5, 1.05),
+    ],
+    signs: [shows(['higher-function/apathy', 'higher-function/executive-dysfunction'], 1.6, 0.9)],
+    values: [
+      reads('hiv-test', [
+        ['positive', 20],
+        ['negative', 0.02],
+      ]),
+      reads('mri-brain', [
+        ['white-matter-disease', 2.5],
+        ['cortical-atrophy', 1.5],
+        ['ring-enhancing', 0.1],
+        ['space-occupying', 0.05],
+      ]),
+    ],
+    source: brainChapter,
+  },
+  {
+    key: 'cerebral-malaria',
+    group: 'infective',
+    label: 'Cerebral malaria',
+    produces: [
+      at(['diffuse-encephalopathy'], 'rare'),
+      at(['raised-intracranial-pressure', 'brainstem-diffuse', 'cerebellar-degeneration'], 'exceptional'),
+    ],
+    tempo: tempos.acute,
+    courses: { progressive: 1.5, 'relapsing-remitting': 0.3 },
+    history: [
+      told('travel', 15, 0.03),
+      told('fever', 4, 0.1),
+      told('seizure', 1.8, 0.9),
+      told([...anyHeadache, 'vomiting', 'muscle-pain', 'dark-urine', 'fatigue'], 1.4, 0.9),
+      told('rash', 0.4, 1.02),
+    ],
+    signs: [
+      shows(['autonomic/fever'], 3, 0.4),
+      shows(['higher-function/drowsiness', 'higher-function/coma', 'higher-function/confusion'], 2, 0.3),
+      shows(['special-tests/neck-stiffness'], 0.6, 1.02),
+    ],
+    quantities: [
+      under('platelets', 100, '10*9/L', 2.5, 0.7),
+      under('haemoglobin', 100, 'g/L', 1.6, 0.9),
+      under('glucose-random', 3, 'mmol/L', 2, 0.95),
+      atLeast('csf-white-cells', 5, '10*6/L', 0.2, 1.1),
+    ],
+    source: brainChapter,
+  },
+  {
+    key: 'rabies',
+    group: 'infective',
+    label: 'Rabies',
+    produces: [
+      at(['diffuse-encephalopathy', 'brainstem-diffuse', 'bulbar-motor-nuclei'], 'exceptional'),
+      at(['demyelinating-polyradiculoneuropathy', 'lower-motor-neuron-system'], 'exceptional'),
+    ],
+    tempo: tempos.acute,
+    courses: { progressive: 2, improving: 0.02, 'relapsing-remitting': 0.02 },
+    durationDays: { to: 21, outside: 0.2, source: fromMemory },
+    history: [
+      told(['travel', 'venomous-bite'], 8, 0.3),
+      told('dysphagia', 4, 0.5),
+      told('fever', 2, 0.6),
+      told(['paraesthesiae', 'neuropathic-pain', 'arm-pain', 'leg-pain', 'behaviour-change'], 1.6, 0.9),
+    ],
+    signs: [
+      shows(['cranial-nerves/drooling', 'autonomic/hyperhidrosis', 'autonomic/blood-pressure-lability'], 2.5, 0.9),
+      shows(['involuntary-movements/exaggerated-startle', 'higher-function/hallucinations'], 2, 0.95),
+    ],
+    source: brainChapter,
+  },
+  {
+    key: 'neurobrucellosis',
+    group: 'infective',
+    label: 'Brucellosis of the nervous system',
+    produces: [
+      at(['basal-meningeal-process', 'meningeal-irritation', 'cochlear-nerve'], 'rare'),
+      at(['raised-intracranial-pressure', 'polyradiculopathy', 'abducens-nerve', 'optic-nerve'], 'exceptional'),
+      at(['diffuse-encephalopathy', 'demyelinating-polyradiculoneuropathy'], 'exceptional'),
+      inKind(['cord', 'cauda-equina', 'hemisphere', 'multiple-sites'], 'exceptional'),
+    ],
+    tempo: tempos.subacute,
+    courses: { progressive: 1.2 },
+    history: [
+      told('travel', 5, 0.5),
+      told('fever', 3, 0.4),
+      told(['night-sweats', 'weight-loss', 'fatigue'], 2.5, 0.6),
+      told(['joint-pain', 'back-pain', 'muscle-pain'], 2, 0.7),
+      told(['hearing-loss', 'tinnitus'], 2.5, 0.85),
+      told(anyHeadache, 1.4, 0.8),
+    ],
+    quantities: [atLeast('csf-white-cells', 5, '10*6/L', 2, 0.1), atLeast('csf-protein', 0.6, 'g/L', 1.6, 0.5)],
+    source: brainChapter,
   },
 ];

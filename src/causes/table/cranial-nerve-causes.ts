@@ -424,7 +424,7 @@ export const cranialNerveCauses: readonly Cause[] = [
       at(['orbital-apex', 'oculomotor-nerve'], 'uncommon'),
       at(['jugular-foramen', 'hypoglossal-nerve', 'vagus-nerve'], 'very-common'),
       at(['trigeminal-nerve', 'maxillary-nerve', 'mandibular-nerve', 'basal-meningeal-process'], 'common'),
-      at(['abducens-nerve', 'cavernous-sinus', 'ophthalmic-nerve'], 'uncommon'),
+      at(['cavernous-sinus', 'ophthalmic-nerve'], 'uncommon'),
       at(['cerebellopontine-angle', 'facial-nerve', 'cochlear-nerve', 'oculosympathetic-chain'], 'uncommon'),
       at(['spinal-accessory-nerve'], 'uncommon'),
       at(
@@ -432,6 +432,7 @@ export const cranialNerveCauses: readonly Cause[] = [
         'rare',
       ),
       at(['recurrent-laryngeal-nerve', 'olfactory-nerve', 'medulla-lateral'], 'exceptional'),
+      at(['abducens-nerve'], 'common'),
     ],
     tempo: { hyperacute: 0.05, acute: 0.11, subacute: 0.4, chronic: 0.44 },
     courses: { progressive: 2, improving: 0.1, 'relapsing-remitting': 0.1 },

@@ -146,6 +146,22 @@ export const encephalopathyCauses: readonly Cause[] = [
       told(['headache', 'new-headache', 'morning-headache', 'thunderclap-headache'], 0.6, 1.05),
       told(['bladder-disturbance', 'breathlessness', 'chronic-cough'], 1.3, 1),
       told('immunosuppression', 1.4, 1),
+      told(
+        [
+          'fever',
+          'sepsis',
+          'critical-illness',
+          'recent-bacteraemia',
+          'recent-surgery',
+          'dementia',
+          'bladder-disturbance',
+          'breathlessness',
+          'chronic-cough',
+          'immunosuppression',
+        ],
+        1,
+        0.15,
+      ),
     ],
     signs: [
       shows(['autonomic/fever', 'autonomic/resting-tachycardia'], 3, 0.6),

@@ -128,7 +128,7 @@ export const eyeMovementCauses: readonly Cause[] = [
     ],
     signs: [
       shows(['cranial-nerves/fourth-nerve-palsy'], 2, 0.6),
-      shows(['inspection/abnormal-posture'], 1.5, 0.9),
+      shows(['inspection/head-tilt'], 3, 0.85),
       shows(bulgingEye, 0.1, 1.1),
     ],
     source: read('fourth-nerve-2018', 'presumed congenital 49 %, trauma 18 % of 73 people'),
@@ -343,19 +343,10 @@ export const eyeMovementCauses: readonly Cause[] = [
       at(['orbital-apex'], 'common'),
       at(['cavernous-sinus'], 'uncommon'),
       at(['maxillary-nerve', 'optic-nerve'], 'rare'),
-      at(
-        [
-          'facial-nerve',
-          'oculomotor-nerve',
-          'abducens-nerve',
-          'ophthalmic-nerve',
-          'trigeminal-nerve',
-          'cortex-frontal',
-        ],
-        'rare',
-      ),
+      at(['facial-nerve', 'abducens-nerve', 'ophthalmic-nerve', 'trigeminal-nerve', 'cortex-frontal'], 'rare'),
+      at(['oculomotor-nerve'], 'uncommon'),
     ],
-    tempo: tempos.acute,
+    tempo: { hyperacute: 0.07, acute: 0.66, subacute: 0.23, chronic: 0.04 },
     courses: { progressive: 2, 'relapsing-remitting': 0.05, static: 0.3 },
     durationDays: { to: 28, outside: 0.25, source: fromMemory },
     history: [

@@ -5,7 +5,7 @@ import { movementsInExcess } from './sided-signs.ts';
 const hyperkinetic = 'hyperkinetic-syndrome';
 const movementChapter = recalled('adams-victor', 'disorders of movement and posture');
 const dystoniaChapter = recalled('adams-victor', 'dystonias and tics');
-const dystonia = ['involuntary-movements/dystonia', 'inspection/abnormal-posture', 'gait/dystonic'];
+const dystonia = ['involuntary-movements/dystonia', 'inspection/head-tilt', 'gait/dystonic'];
 const chorea = ['involuntary-movements/chorea', 'involuntary-movements/hemiballism', 'involuntary-movements/athetosis'];
 const dopamineBlockers = ['antipsychotic', 'metoclopramide'];
 
@@ -105,7 +105,7 @@ export const hyperkineticCauses: readonly Cause[] = [
     group: 'immune',
     label: 'Sydenham chorea',
     mondo: mondo('MONDO:0017648', 'Sydenham chorea'),
-    produces: [at(['striatum', 'subthalamic-nucleus'], 'uncommon'), at([hyperkinetic], 'uncommon')],
+    produces: [at(['striatum', 'subthalamic-nucleus'], 'uncommon'), at([hyperkinetic], 'common')],
     tempo: { hyperacute: 0.02, acute: 0.3, subacute: 0.53, chronic: 0.15 },
     age: { from: 4, to: 20, outside: 0.06 },
     sex: { male: 0.6, female: 1.4 },
@@ -265,7 +265,7 @@ export const hyperkineticCauses: readonly Cause[] = [
       told(['unsteadiness', 'weakness', 'dysphagia'], 0.6, 1),
     ],
     signs: [
-      shows(['inspection/abnormal-posture', 'inspection/head-tilt'], 4, 0.4),
+      shows(['inspection/head-tilt'], 4, 0.4),
       showsAt(['involuntary-movements/dystonia'], ['neck', 'head'], 8, 0.2),
       shows(['involuntary-movements/chorea'], 0.1, 1.1),
       shows(['involuntary-movements/orofacial-dyskinesia', 'involuntary-movements/tics'], 0.3, 1),
@@ -448,9 +448,9 @@ export const hyperkineticCauses: readonly Cause[] = [
     group: 'toxic',
     label: 'Serotonin syndrome',
     produces: [
-      at(['diffuse-encephalopathy'], 'rare'),
       at([hyperkinetic, 'akinetic-rigid-syndrome'], 'rare'),
       at(['upper-motor-neuron-system', 'spinal-cord-lateral'], 'exceptional'),
+      at(['diffuse-encephalopathy'], 'uncommon'),
     ],
     tempo: { hyperacute: 0.5, acute: 0.45, subacute: 0.04, chronic: 0.01 },
     history: [
@@ -464,5 +464,29 @@ export const hyperkineticCauses: readonly Cause[] = [
       shows(['autonomic/hyperhidrosis', 'autonomic/resting-tachycardia', 'autonomic/fever'], 2.5, 0.5),
     ],
     source: recalled('adams-victor', 'serotonin syndrome'),
+  },
+  {
+    key: 'cranial-dystonia',
+    group: 'degenerative',
+    label: 'Blepharospasm or cranial dystonia (Meige syndrome)',
+    produces: [
+      at([hyperkinetic], 'uncommon'),
+      at(['facial-nerve', 'postsynaptic-junction', 'no-lesion'], 'exceptional'),
+    ],
+    tempo: tempos.chronic,
+    age: { from: 40, to: 90, outside: 0.3 },
+    sex: { male: 0.7, female: 1.3 },
+    history: [
+      told(dopamineBlockers, 0.4, 1.05),
+      told(['photophobia', 'dry-eyes', 'red-eye', 'visual-loss'], 2, 0.9),
+      told(['family/similar-disorder', 'family/tremor'], 1.3, 1),
+      told(['trauma', 'fever', 'weakness'], 0.6, 1),
+    ],
+    signs: [
+      shows(['involuntary-movements/blepharospasm'], 15, 0.08),
+      showsAt(['involuntary-movements/dystonia'], ['face', 'head', 'tongue'], 6, 0.6),
+      shows(['involuntary-movements/chorea'], 0.1, 1.1),
+    ],
+    source: dystoniaChapter,
   },
 ];

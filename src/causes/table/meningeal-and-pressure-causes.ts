@@ -238,7 +238,8 @@ export const meningealAndPressureCauses: readonly Cause[] = [
     courses: { progressive: 1.6, improving: 0.2 },
     history: [
       // A fifth to a third have no known lack of defence (Brizendine 2013, recalled).
-      told(['hiv-infection', 'immunosuppression', 'corticosteroid', 'lymphoma', 'tacrolimus'], 10, 0.35),
+      told(['hiv-infection', 'immunosuppression', 'corticosteroid', 'lymphoma', 'tacrolimus'], 4, 0.35),
+      told(['hiv-infection', 'immunosuppression', 'tacrolimus'], 2.2, 1),
       told(['chronic-liver-disease', 'sarcoidosis', 'diabetes-mellitus', 'lupus', 'chronic-kidney-disease'], 2, 1),
       told(['cognitive-change', 'behaviour-change'], 1.5, 1),
       told(['vomiting', 'diplopia', 'hearing-loss'], 1.5, 1),

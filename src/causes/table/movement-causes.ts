@@ -376,7 +376,7 @@ export const movementCauses: readonly Cause[] = [
     signs: [
       shows(['involuntary-movements/postural-tremor', 'involuntary-movements/action-tremor'], 1.6, 0.3),
       shows(['involuntary-movements/distractible-tremor'], 0.1, 1.1),
-      shows(['involuntary-movements/dystonia', 'inspection/abnormal-posture'], 0.3, 1.1),
+      shows(['involuntary-movements/dystonia', 'inspection/head-tilt'], 0.3, 1.1),
       shows(['involuntary-movements/bradykinesia', 'involuntary-movements/resting-tremor'], 0.3, 1.15),
       shows(['coordination/heel-shin', 'gait/ataxic'], 0.4, 1.1),
     ],
@@ -460,7 +460,8 @@ export const movementCauses: readonly Cause[] = [
     tempo: tempos.chronic,
     history: [told('only-in-one-task', 3, 0.85), told('better-with-alcohol', 0.6, 1.1)],
     signs: [
-      shows(['involuntary-movements/dystonia', 'inspection/abnormal-posture'], 8, 0.2),
+      shows(['involuntary-movements/dystonia'], 8, 0.2),
+      shows(['inspection/head-tilt'], 3, 1),
       shows(['inspection/titubation'], 1.5, 0.95),
     ],
     source: tremorChapter,

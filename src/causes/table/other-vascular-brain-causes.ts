@@ -1,6 +1,6 @@
 import { fromMemory, read, recalled } from '../../kernel/cite.ts';
 import { anyHeadache, cognitiveDecline, cortex, opticRadiation } from './brain-sites.ts';
-import { at, atLeast, type Cause, inKind, mondo, reads, shows, sided, tempos, told } from './cause.ts';
+import { at, atLeast, type Cause, inKind, mondo, reads, shows, sided, tempos, told, under } from './cause.ts';
 
 const strokeGuideline = read('nice-ng128');
 
@@ -32,7 +32,7 @@ export const otherVascularBrainCauses: readonly Cause[] = [
       told(anyHeadache, 3, 0.15),
       told('seizure', 4, 0.8),
       told('hormonal-contraceptive', 6, 0.8),
-      told('pregnancy', 8, 0.9),
+      told('pregnancy', 6, 0.9),
       told(
         [
           'cancer',
@@ -356,5 +356,68 @@ export const otherVascularBrainCauses: readonly Cause[] = [
     quantities: [atLeast('systolic-pressure-supine', 180, 'mm[Hg]', 12, 0.1, fromMemory)],
     values: [reads('mri-brain', [['posterior-oedema', 8]])],
     source: recalled('adams-victor', 'hypertensive encephalopathy'),
+  },
+  {
+    key: 'brain-arteriovenous-malformation',
+    group: 'vascular',
+    label: 'Arteriovenous malformation or dural fistula of the brain',
+    produces: [
+      inKind(['hemisphere', 'cerebellum'], 'rare'),
+      at(['raised-intracranial-pressure', 'no-lesion', 'midbrain-tegmentum', 'pons-tegmentum'], 'rare'),
+      // A dural fistula may cloud the mind, and drain into the veins of the cord.
+      at(['diffuse-encephalopathy', 'frontal-gait-disorder', 'meningeal-irritation', 'foramen-magnum'], 'exceptional'),
+    ],
+    tempo: { hyperacute: 0.4, acute: 0.15, subacute: 0.15, chronic: 0.3 },
+    courses: { 'relapsing-remitting': 1.5 },
+    age: { from: 8, to: 70, outside: 0.5 },
+    history: [
+      told(['seizure', 'epilepsy'], 2.5, 0.8),
+      told(anyHeadache, 1.5, 0.8),
+      told('pulsatile-tinnitus', 8, 0.9),
+      told(['similar-attacks-before', 'resolved-deficit', 'thunderclap-headache'], 1.4, 1),
+      told(['hypertension', 'atrial-fibrillation', 'cancer'], 0.6, 1.05),
+      told('fever', 0.5, 1),
+    ],
+    values: [
+      reads('angiography-head-neck', [
+        ['other', 30],
+        ['normal', 0.05],
+      ]),
+      reads('mri-brain', [
+        ['haemorrhage', 3],
+        ['other', 3],
+        ['normal', 0.1],
+        ['infarct', 0.2],
+      ]),
+      reads('ct-head', [['haemorrhage', 3]]),
+    ],
+    source: fromMemory,
+  },
+  {
+    key: 'fat-or-air-embolism',
+    group: 'vascular',
+    label: 'Embolism of fat or of air to the brain',
+    produces: [
+      at(['diffuse-encephalopathy'], 'rare'),
+      inKind(['hemisphere', 'brainstem', 'cerebellum', 'multiple-sites'], 'exceptional'),
+    ],
+    tempo: tempos.suddenOrAcute,
+    durationDays: { to: 10, outside: 0.3, source: fromMemory },
+    history: [
+      told(
+        ['limb-fracture-or-dislocation', 'recent-surgery', 'diving', 'hip-replacement', 'needle-near-nerve'],
+        15,
+        0.03,
+      ),
+      told('breathlessness', 2.5, 0.7),
+      told(['limb-fracture-or-dislocation', 'diving'], 2, 1),
+      told(['loss-of-consciousness', 'seizure', 'trauma'], 1.4, 1),
+    ],
+    signs: [
+      shows(['inspection/non-blanching-rash'], 8, 0.85),
+      shows(['higher-function/drowsiness', 'higher-function/coma', 'higher-function/confusion'], 1.6, 0.6),
+    ],
+    quantities: [under('oxygen-saturation', 92, '%', 2.5, 0.7), under('platelets', 150, '10*9/L', 1.6, 0.9)],
+    source: fromMemory,
   },
 ];

@@ -362,10 +362,10 @@ export const rarerCauses: readonly Cause[] = [
     group: 'infective',
     label: 'Scrub typhus or other rickettsial infection of brain and meninges',
     produces: [
-      at(['diffuse-encephalopathy', 'meningeal-irritation'], 'uncommon'),
       at(['basal-meningeal-process', 'brainstem-diffuse', 'raised-intracranial-pressure'], 'rare'),
       at(['abducens-nerve', 'facial-nerve', 'cochlear-nerve', 'cerebellar-vermis'], 'rare'),
       at(['cerebellar-degeneration', 'hyperkinetic-syndrome'], 'exceptional'),
+      at(['diffuse-encephalopathy', 'meningeal-irritation'], 'rare'),
     ],
     // A week of fever comes before the head.
     tempo: { hyperacute: 0.02, acute: 0.6, subacute: 0.36, chronic: 0.02 },
@@ -376,6 +376,7 @@ export const rarerCauses: readonly Cause[] = [
       told('rash', 3, 0.8),
       told(anyHeadache, 1.6, 0.5),
       told(['hearing-loss', 'muscle-pain', 'breathlessness'], 1.5, 0.95),
+      told(['travel', 'tick-bite', 'rash'], 1, 0.15),
     ],
     signs: [
       shows(['autonomic/fever'], 3, 0.3),
@@ -448,10 +449,10 @@ export const rarerCauses: readonly Cause[] = [
     label: 'Idiopathic or post-infectious palsy of an ocular motor nerve',
     produces: [
       at(['abducens-nerve'], 'common'),
-      at(['trochlear-nerve'], 'uncommon'),
-      at(['oculomotor-nerve'], 'rare'),
       at(['cavernous-sinus'], 'rare'),
       at(['pons-tegmentum'], 'exceptional'),
+      at(['oculomotor-nerve'], 'uncommon'),
+      at(['trochlear-nerve'], 'uncommon'),
     ],
     tempo: tempos.acute,
     courses: { progressive: 0.3, improving: 1.8 },

@@ -402,7 +402,7 @@ export const visualCauses: readonly Cause[] = [
     key: 'toxic-or-nutritional-optic-neuropathy',
     group: 'toxic',
     label: 'Toxic or nutritional optic neuropathy',
-    produces: [at(['optic-nerve'], 'uncommon'), at(['optic-chiasm'], 'rare'), at(['retina'], 'exceptional')],
+    produces: [at(['optic-chiasm'], 'rare'), at(['retina'], 'exceptional'), at(['optic-nerve'], 'common')],
     tempo: { hyperacute: 0.05, acute: 0.27, subacute: 0.48, chronic: 0.2 },
     courses: { 'relapsing-remitting': 0.05 },
     history: [
