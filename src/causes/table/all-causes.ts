@@ -3,6 +3,7 @@ import { autonomicAndGanglionCauses } from './autonomic-and-ganglion-causes.ts';
 import { brainCauses } from './brain-causes.ts';
 import { brainInfectionCauses } from './brain-infection-causes.ts';
 import { brainInflammationCauses } from './brain-inflammation-causes.ts';
+import { brainInjuryCauses } from './brain-injury-causes.ts';
 import type { Cause } from './cause.ts';
 import { cognitiveDeclineCauses } from './cognitive-decline-causes.ts';
 import { cordCauses } from './cord-causes.ts';
@@ -75,6 +76,7 @@ export const allCauses: readonly Cause[] = [
   ...brainInfectionCauses,
   ...hereditaryBrainCauses,
   ...encephalopathyCauses,
+  ...brainInjuryCauses,
   ...seizureAndAttackCauses,
   ...cognitiveDeclineCauses,
   ...ataxiaCauses,

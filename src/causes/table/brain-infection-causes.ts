@@ -1,4 +1,4 @@
-import { fromMemory, recalled } from '../../kernel/cite.ts';
+import { recalled } from '../../kernel/cite.ts';
 import { anyHeadache, deepHemisphere, lobes, opticRadiation } from './brain-sites.ts';
 import { at, atLeast, type Cause, inKind, mondo, reads, shows, tempos, told, under } from './cause.ts';
 
@@ -109,14 +109,15 @@ export const brainInfectionCauses: readonly Cause[] = [
     courses: { progressive: 2, improving: 0.1 },
     history: [
       told('animal-bite', 400, 0.1),
-      told('travel', 3, 0.7),
-      told(['paraesthesiae', 'neuropathic-pain'], 1.5, 0.9),
+      told(['travel', 'venomous-bite', 'animal-bite'], 4, 0.3),
+      told(['paraesthesiae', 'neuropathic-pain', 'arm-pain', 'leg-pain'], 1.5, 0.9),
       told('dysphagia', 3, 0.7),
       told('fever', 1.8, 0.5),
       told(['behaviour-change', 'altered-sweating'], 1.6, 0.9),
     ],
     signs: [
       shows(['autonomic/hyperhidrosis', 'cranial-nerves/drooling', 'involuntary-movements/generalised-spasms'], 3, 0.7),
+      shows(['involuntary-movements/exaggerated-startle', 'higher-function/hallucinations'], 2, 0.95),
     ],
     source: recalled('adams-victor', 'rabies'),
   },
@@ -232,29 +233,6 @@ export const brainInfectionCauses: readonly Cause[] = [
     source: brainChapter,
   },
   {
-    key: 'rabies',
-    group: 'infective',
-    label: 'Rabies',
-    produces: [
-      at(['diffuse-encephalopathy', 'brainstem-diffuse', 'bulbar-motor-nuclei'], 'exceptional'),
-      at(['demyelinating-polyradiculoneuropathy', 'lower-motor-neuron-system'], 'exceptional'),
-    ],
-    tempo: tempos.acute,
-    courses: { progressive: 2, improving: 0.02, 'relapsing-remitting': 0.02 },
-    durationDays: { to: 21, outside: 0.2, source: fromMemory },
-    history: [
-      told(['travel', 'venomous-bite'], 8, 0.3),
-      told('dysphagia', 4, 0.5),
-      told('fever', 2, 0.6),
-      told(['paraesthesiae', 'neuropathic-pain', 'arm-pain', 'leg-pain', 'behaviour-change'], 1.6, 0.9),
-    ],
-    signs: [
-      shows(['cranial-nerves/drooling', 'autonomic/hyperhidrosis', 'autonomic/blood-pressure-lability'], 2.5, 0.9),
-      shows(['involuntary-movements/exaggerated-startle', 'higher-function/hallucinations'], 2, 0.95),
-    ],
-    source: brainChapter,
-  },
-  {
     key: 'neurobrucellosis',
     group: 'infective',
     label: 'Brucellosis of the nervous system',
@@ -267,6 +245,7 @@ export const brainInfectionCauses: readonly Cause[] = [
     tempo: tempos.subacute,
     courses: { progressive: 1.2 },
     history: [
+      told('livestock-or-raw-milk', 15, 0.5),
       told('travel', 5, 0.5),
       told('fever', 3, 0.4),
       told(['night-sweats', 'weight-loss', 'fatigue'], 2.5, 0.6),
