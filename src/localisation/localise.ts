@@ -22,7 +22,7 @@ import type { StateColumns } from './inference/columns.ts';
 import type { Inference } from './inference/infer.ts';
 import type { PosteriorWeights } from './inference/ranking.ts';
 import { unexplainedBy } from './inference/score.ts';
-import type { Localisation, RankedLocalisation } from './localisation.ts';
+import type { Evidence, Localisation, RankedLocalisation } from './localisation.ts';
 import { manyRoots, siteCoding } from './sites.ts';
 
 export interface Localiser {
@@ -132,7 +132,7 @@ function toRanked(
   return {
     site: site.key,
     label: site.label,
-    side: site.side,
+    side: site.key === severalNerves.key ? sideShown(supporting) : site.side,
     level: site.level,
     levelRange: site.span ?? (level === null ? null : level.range),
     kind: site.kind,
@@ -186,6 +186,12 @@ function sideOf(process: Site, sites: readonly Site[]): Site['side'] {
   if (process.key !== severalNerves.key) return process.side;
   const side = commonSide(sites);
   return side === 'both' ? severalNerves.side : side;
+}
+
+/** The side on which all that several nerves explain was found; null when it lies on both. */
+function sideShown(supporting: readonly Evidence[]): Site['side'] {
+  const sides = new Set(supporting.flatMap(({ abnormal, side }) => (abnormal && side !== 'midline' ? [side] : [])));
+  return sides.size === 1 ? ([...sides][0] ?? null) : null;
 }
 
 function commonSide(sites: readonly Site[]): Site['side'] {

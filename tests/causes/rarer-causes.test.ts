@@ -165,7 +165,7 @@ const stories: readonly Story[] = [
     at: ['bulbar-motor-nuclei', 'brainstem'],
     person: [35, 'male'],
     onset: ['acute', 4],
-    told: { exposures: ['travel', 'venomous-bite'], symptoms: ['dysphagia', 'fever', 'paraesthesiae'] },
+    told: { exposures: ['travel', 'animal-bite'], symptoms: ['dysphagia', 'fever', 'paraesthesiae'] },
     signs: [{ sign: 'drooling', present: true }],
   },
   {

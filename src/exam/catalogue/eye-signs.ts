@@ -58,12 +58,6 @@ export const eyeSigns = sectionTable(
       hpo: wider('HP:0001123', 'Visual field defect'),
       probe: faculty('altitudinal-field'),
     },
-    'enlarged-blind-spot': {
-      label: 'Enlarged blind spot',
-      bodyPart: 'eye',
-      hpo: wider('HP:0001123', 'Visual field defect'),
-      probe: faculty('optic-disc'),
-    },
     'homonymous-hemianopia': {
       label: 'Homonymous hemianopia, this side of space',
       hpo: equivalent('HP:0030516', 'Homonymous hemianopia'),
@@ -97,6 +91,12 @@ export const eyeSigns = sectionTable(
       label: 'Swollen optic disc',
       bodyPart: 'eye',
       hpo: inexact('HP:0001085', 'Papilledema'),
+      probe: faculty('optic-disc'),
+    },
+    'enlarged-blind-spot': {
+      label: 'Enlarged blind spot',
+      bodyPart: 'eye',
+      hpo: wider('HP:0001123', 'Visual field defect'),
       probe: faculty('optic-disc'),
     },
     'optic-disc-pallor': {
@@ -220,6 +220,17 @@ export const eyeSigns = sectionTable(
       bodyPart: 'eye',
       probe: anyFaculty('trochlear', 'skew'),
     },
+    'eye-abduction-weakness': {
+      label: 'Weak abduction of the eye',
+      bodyPart: 'eye',
+      probe: faculty('abducens'),
+    },
+    'sixth-nerve-palsy': {
+      label: 'Sixth nerve palsy',
+      bodyPart: 'eye',
+      hpo: equivalent('HP:0006897', 'Abducens palsy'),
+      probe: faculty('abducens'),
+    },
     esotropia: {
       label: 'Esotropia of this eye',
       bodyPart: 'eye',
@@ -231,17 +242,6 @@ export const eyeSigns = sectionTable(
       bodyPart: 'eye',
       hpo: equivalent('HP:0000577', 'Exotropia'),
       probe: anyFaculty('oculomotor', 'internuclear'),
-    },
-    'eye-abduction-weakness': {
-      label: 'Weak abduction of the eye',
-      bodyPart: 'eye',
-      probe: faculty('abducens'),
-    },
-    'sixth-nerve-palsy': {
-      label: 'Sixth nerve palsy',
-      bodyPart: 'eye',
-      hpo: equivalent('HP:0006897', 'Abducens palsy'),
-      probe: faculty('abducens'),
     },
     diplopia: {
       label: 'Diplopia on examination',

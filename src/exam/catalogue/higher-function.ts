@@ -13,8 +13,8 @@ export const higherFunction = sectionTable(
       hpo: equivalent('HP:0002329', 'Drowsiness'),
       probe: faculty('consciousness'),
     },
-    stupor: { label: 'Stupor', probe: faculty('consciousness') },
     coma: { label: 'Coma', hpo: equivalent('HP:0001259', 'Coma'), probe: faculty('consciousness') },
+    stupor: { label: 'Stupor', probe: faculty('consciousness') },
     'fluctuating-consciousness': {
       label: 'Fluctuating consciousness',
       hpo: equivalent('HP:0007159', 'Fluctuations in consciousness'),

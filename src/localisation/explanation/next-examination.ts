@@ -4,6 +4,7 @@ import type { dermatomeKeys } from '../../anatomy/skin.ts';
 import { skinPlaceKeys } from '../../anatomy/skin-places.ts';
 import { items } from '../../exam/catalogue/catalogue.ts';
 import { type Item, itemId } from '../../exam/catalogue/item.ts';
+import { routineSteps } from '../../exam/catalogue/routine.ts';
 import { describePlace } from '../../exam/describe.ts';
 import type { FindingPlace } from '../../exam/finding.ts';
 import { bodySides, type Side } from '../../kernel/side.ts';
@@ -147,7 +148,7 @@ export function proposeNext(
       const bits = gain.bits(column, worthwhileBits);
       return bits < worthwhileBits ? [] : [{ candidate, column, bits }];
     })
-    .sort((a, b) => b.bits - a.bits || (a.column.name < b.column.name ? -1 : 1));
+    .sort((a, b) => b.bits - a.bits || rarity(a) - rarity(b) || (a.column.name < b.column.name ? -1 : 1));
   return diverse(ranked)
     .slice(0, proposals)
     .map(({ candidate: { target, place }, column, bits }) => ({
@@ -159,6 +160,11 @@ export function proposeNext(
       gainBits: round(bits),
     }));
 }
+
+const routine: ReadonlySet<string> = new Set(routineSteps.map((step) => step.split('@')[0] ?? step));
+
+/** Of two names of one failure the one that every examination tries goes first: abduction before a squint. */
+const rarity = ({ candidate }: Ranked): number => (routine.has(itemId(candidate.target.item)) ? 0 : 1);
 
 interface Ranked {
   readonly candidate: Candidate;

@@ -31,9 +31,9 @@ const anySign = (facts: BedsideFacts): readonly Reason[] => findingReasons(facts
 /**
  * From which probability of its causes an emergency is said: when the trouble is known to be recent and nothing else has been raised,
  * and when nobody has dated it or other flags speak already. An emergency is dear to miss and a look is cheap, so that both lie
- * far below a half. Judged; chosen with the cases of tests/evaluation, of which one non-urgent in forty is alarmed by it.
+ * far below a half. Judged; chosen with the cases of tests/evaluation, of which one non-urgent in fifty is alarmed by it.
  */
-const worthRaising = { recentAndAlone: 0.08, otherwise: 0.1 } as const;
+const worthRaising = { recentAndAlone: 0.12, otherwise: 0.15 } as const;
 
 /** Every emergency that its causes can raise. */
 export const likelyEmergencies: readonly LikelyEmergency[] = [

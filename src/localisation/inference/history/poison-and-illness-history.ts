@@ -125,7 +125,13 @@ export const poisonAndIllnessHistory: readonly HistoryWeight[] = [
     1,
     'a brain that never grew right, or that loses what it had',
   ),
-  ...weigh('cataplexy', sites('hypothalamus'), 2, 1, 'the cells that keep awake lie there'),
+  ...weigh(
+    'cataplexy',
+    anyOf(kinds('encephalopathy'), sites('midbrain-dorsal')),
+    1.6,
+    1,
+    'diseases that store fat, and lesions beside the third ventricle, bring it',
+  ),
   ...weigh(
     'congenital-heart-disease',
     kinds('hemisphere', 'cerebellum', 'brainstem'),
