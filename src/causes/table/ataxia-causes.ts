@@ -6,6 +6,20 @@ const parts = ['cerebellar-vermis', 'cerebellar-hemisphere', 'flocculonodular-lo
 const ataxiaChapter = recalled('adams-victor', 'degenerative ataxias');
 const relatives = ['family/similar-disorder', 'family/ataxia'];
 
+/** Medicines that put the cerebellum out of order at little more than their usual dose. */
+const knownForAtaxia = ['phenytoin', 'carbamazepine', 'lithium', 'metronidazole', 'benzodiazepine'] as const;
+/** Medicines and metals that do so in fewer people. */
+const seldomForAtaxia = [
+  'amiodarone',
+  'valproate',
+  'opioid',
+  'antipsychotic',
+  'methotrexate',
+  'anticholinergic',
+  'other-heavy-metal',
+  'lead',
+] as const;
+
 /** Causes of ataxia that waste, poison or inflame the cerebellum as a whole. */
 export const ataxiaCauses: readonly Cause[] = [
   {
@@ -238,46 +252,13 @@ export const ataxiaCauses: readonly Cause[] = [
     tempo: { hyperacute: 0.15, acute: 0.4, subacute: 0.25, chronic: 0.2 },
     history: [
       told(['cytarabine', 'fluorouracil'], 10, 1),
-      told(['phenytoin', 'carbamazepine', 'lithium', 'metronidazole', 'benzodiazepine'], 5, 0.95),
+      told(knownForAtaxia, 5, 0.95),
       told('alcohol-excess', 2.5, 0.9),
       told('organic-solvents', 4, 1),
       told(relatives, 0.3, 1),
-      told(
-        [
-          'amiodarone',
-          'valproate',
-          'opioid',
-          'antipsychotic',
-          'methotrexate',
-          'anticholinergic',
-          'other-heavy-metal',
-          'lead',
-        ],
-        2.5,
-        1,
-      ),
+      told(seldomForAtaxia, 2.5, 1),
       told(['epilepsy', 'psychiatric-disorder', 'chronic-kidney-disease'], 1.5, 1),
-      told(
-        [
-          'phenytoin',
-          'carbamazepine',
-          'lithium',
-          'metronidazole',
-          'benzodiazepine',
-          'organic-solvents',
-          'amiodarone',
-          'valproate',
-          'opioid',
-          'antipsychotic',
-          'methotrexate',
-          'anticholinergic',
-          'other-heavy-metal',
-          'lead',
-          'tacrolimus',
-        ],
-        2.8,
-        0.05,
-      ),
+      told([...knownForAtaxia, ...seldomForAtaxia, 'organic-solvents', 'tacrolimus'], 2.8, 0.05),
     ],
     signs: [shows(['cranial-nerves/nystagmus', 'cranial-nerves/gaze-evoked-nystagmus'], 1.8, 0.7)],
     source: commonPractice,
