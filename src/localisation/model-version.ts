@@ -1,2 +1,2 @@
 /** Version of the clinical model: package version and a fingerprint of every table and weight. Written by `npm run generate`. */
-export const modelVersion = '0.1.0+d09a11117fe5';
+export const modelVersion = '0.1.0+a8e93f42a47d';

@@ -139,9 +139,12 @@ export const hereditaryBrainCauses: readonly Cause[] = [
       told(['family/similar-disorder', 'family/ataxia'], 2, 0.9),
       told(['bowel-disturbance', 'chronic-liver-disease', 'dysphagia', 'slurred-speech'], 1.6, 0.95),
       told(['seizure', 'epilepsy', 'clumsiness'], 1.4, 1),
+      told('cataplexy', 8, 0.98),
+      told(['loss-of-skills', 'developmental-delay'], 2.5, 1),
     ],
     signs: [
       shows(['cranial-nerves/vertical-gaze-palsy', 'cranial-nerves/slow-saccades'], 6, 0.7),
+      shows(['inspection/enlarged-liver-or-spleen', 'cranial-nerves/cherry-red-spot'], 8, 0.9),
       shows(['involuntary-movements/dystonia', 'gait/ataxic', 'inspection/pes-cavus'], 1.6, 0.9),
     ],
     values: [

@@ -373,7 +373,14 @@ function lostByAChild(facts: BedsideFacts): readonly Reason[] {
   const isRegress = lost.length >= 2 || (lost.length > 0 && also.length > 0);
   const tilt = findingReasons(facts.query.abnormal(['inspection/head-tilt']));
   const toes = findingReasons(facts.query.abnormal(['gait/spastic', 'gait/scissoring', 'gait/waddling']), 1);
-  return [...each(walk, [...spine, ...head, ...toes, ...tilt]), ...each(tilt, head), ...(isRegress ? lost : [])];
+  // What a child had learnt and loses is the sign by itself.
+  const unlearnt = facts.told('loss-of-skills');
+  return [
+    ...each(walk, [...spine, ...head, ...toes, ...tilt]),
+    ...each(tilt, head),
+    ...(isRegress ? lost : []),
+    ...unlearnt,
+  ];
 }
 
 /** NICE NG127: a baby who has been floppy for weeks or months and is weak, as in feeding or breathing, is referred urgently. */

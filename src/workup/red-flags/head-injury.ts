@@ -28,6 +28,8 @@ export function checkHeadInjury(facts: BedsideFacts): Verdict | null {
     // A cranial nerve that fails after a blow is a focal deficit, and may be a broken base of the skull.
     ...findingReasons(facts.cranialNerveSigns, 3),
     ...facts.told('seizure', 'vomiting', 'anticoagulant', 'bleeding-disorder', 'loss-of-consciousness'),
+    // A broken base of the skull leaks.
+    ...findingReasons(facts.query.abnormal(['inspection/ear-or-nose-leak', 'involuntary-movements/seizure-seen'])),
     ...findingReasons(oneSidedWeakness(facts), 3),
     ...findingReasons(facts.upperMotorSigns, 2),
     ...(facts.bothLegsWeak ? findingReasons(facts.weak('lower-limbs'), 2) : []),

@@ -112,4 +112,25 @@ export const systemicStories: readonly Story[] = [
       findings: { involuntaryMovements: signs('generalised-spasms') },
     },
   },
+  {
+    flag: 'head-injury-with-deficit',
+    by: 'NICE NG232: blood or clear fluid from ear or nose after a knock is a broken base of the skull',
+    raised: {
+      history: { onset: hours, conditions: has('head-injury') },
+      findings: { inspection: signs('ear-or-nose-leak') },
+    },
+    not: { history: { onset: hours, conditions: has('head-injury') } },
+  },
+  {
+    flag: 'child-with-progressive-deficit',
+    by: 'NICE NG127: a child who loses skills is referred; one who was always slow has not lost them',
+    raised: {
+      person: { ageYears: 4 },
+      history: { onset: months, course: 'progressive', symptoms: has('loss-of-skills') },
+    },
+    not: {
+      person: { ageYears: 4 },
+      history: { onset: months, course: 'progressive', conditions: has('developmental-delay') },
+    },
+  },
 ];
