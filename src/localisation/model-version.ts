@@ -1,2 +1,2 @@
 /** Version of the clinical model: package version and a fingerprint of every table and weight. Written by `npm run generate`. */
-export const modelVersion = '0.1.0+a8e93f42a47d';
+export const modelVersion = '0.1.0+543172c2ae16';

@@ -107,7 +107,7 @@ export const symptoms = historyTable('symptom', {
   cataplexy: 'Sudden loss of tone on laughing',
   'loss-of-skills': 'Loss of skills that a child had learnt',
   'perioral-numbness': 'Numbness or tingling around the mouth',
-  'hot-cold-reversal': 'Cold that feels hot, and hot that feels cold',
+  'hot-cold-reversal': 'Cold that feels hot and heat that feels cold',
   'sore-throat': 'Sore throat',
   'nasal-regurgitation': 'Nasal regurgitation',
   lockjaw: { label: 'Jaw that will not open', ...hpo('HP:0000211', 'Trismus') },

@@ -3,7 +3,7 @@ import { echoedName } from './echo.ts';
 import { pointerTo } from './pointer.ts';
 
 /** No list, text, object or body beyond these is ever valid; the schemas' own limits are at or below them. */
-const sizeLimits = { listEntries: 1000, textCharacters: 4000, properties: 64, values: 15_000 } as const;
+const sizeLimits = { listEntries: 1000, textCharacters: 4000, properties: 64, values: 20_000 } as const;
 
 /** A value still to be looked at, and the way to it; its pointer is put together only for a fault. */
 interface Visit {
