@@ -12,7 +12,7 @@ const rules = ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-pra
 export async function axeViolations(page: Page): Promise<readonly string[]> {
   const size = page.viewportSize() ?? { width: 0, height: 0 };
   // So tall that nothing lies under the bars that stay in sight, where the engine would take it for too small a target.
-  await page.setViewportSize({ width: size.width, height: 8000 });
+  await page.setViewportSize({ width: size.width, height: 12_000 });
   const session = await page.context().newCDPSession(page);
   await session.send('Runtime.evaluate', { expression: axe });
   const { violations } = await page.evaluate((tags) => {
