@@ -36,6 +36,9 @@ export interface Finding {
   readonly id: string;
 }
 
+/** Whether a grade of a tendon reflex is above the usual one. */
+export const isBrisk = (grade: Finding['value']): boolean => grade === '3' || grade === '4';
+
 /** What the examiner declared normal in one sentence: all of a section, of a region, or of a side. */
 export interface NormalStatement {
   readonly section: SectionKey;

@@ -6,7 +6,7 @@ import { historyReason, isFrom, powerOf, queryExam } from '../causes/exam-query.
 import type { Reason } from '../causes/ranked-cause.ts';
 import { findingReasons } from '../causes/reasons.ts';
 import type { Exam } from '../exam/exam.ts';
-import type { Finding } from '../exam/finding.ts';
+import { type Finding, isBrisk } from '../exam/finding.ts';
 import type { BodySide } from '../kernel/side.ts';
 import type { Localisation } from '../localisation/localisation.ts';
 
@@ -205,7 +205,7 @@ function isUpperMotorSign({ item, value }: Finding): boolean {
   if (probe.kind === 'tone') return value === 'spastic';
   if (probe.kind === 'clonus') return true;
   // A brisk jaw jerk is about the brainstem and above; here only the limbs count.
-  if (probe.kind === 'reflex') return (value === '3' || value === '4') && item.region !== 'head';
+  if (probe.kind === 'reflex') return isBrisk(value) && item.region !== 'head';
   return probe.kind === 'upper-motor';
 }
 

@@ -1,7 +1,7 @@
 import { commonPractice, read, recalled } from '../kernel/cite.ts';
 import { reducedConsciousness } from './red-flags/consciousness.ts';
 import { feverReasons } from './red-flags/fever.ts';
-import { brainSigns, onOneSide } from './red-flags/sudden-deficit.ts';
+import { brainSigns, weakHalf } from './red-flags/sudden-deficit.ts';
 import { ischaemicLimb } from './red-flags/systemic-flags.ts';
 import type { WithholdRule } from './workup-rule.ts';
 
@@ -200,10 +200,8 @@ export const withheldTests: readonly WithholdRule[] = [
     label: 'Lumbar puncture before an image of the head',
     tests: ['lumbar-puncture', 'csf-opening-pressure', 'csf-cytology'],
     when: (facts) => {
-      const half = onOneSide(facts.weakLimbs);
-      const isHalf = new Set(half.map(({ item }) => item.region)).size === 2;
       const isSeen = ['mri-brain', 'ct-head'].some((key) => facts.query.result(key) !== undefined);
-      return !isSeen && isHalf && facts.query.abnormal(reducedConsciousness).length > 0;
+      return !isSeen && weakHalf(facts).length > 0 && facts.query.abnormal(reducedConsciousness).length > 0;
     },
     outranksFlags: true,
     because:

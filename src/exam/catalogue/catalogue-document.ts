@@ -108,10 +108,7 @@ export function catalogueDocument() {
       bodyParts: labelled(bodyParts),
       levels: segments,
     },
-    routine: routineSteps.map((step) => {
-      const [item = '', landmark] = step.split('@');
-      return { item, ...(landmark !== undefined && { landmark }) };
-    }),
+    routine: routineSteps,
     notTested: notTestedReasons,
     regions,
   };

@@ -1,8 +1,14 @@
+/** An item of the routine by its `itemId`, and the landmark at which sensation is tested. */
+export interface RoutineStep {
+  readonly item: string;
+  readonly landmark?: string;
+}
+
 /**
  * A routine neurological examination from head to toe, in the order in which it is done at the bedside, by `itemId`. Items of
  * a side are done on both. `@` names the landmark at which sensation is tested. Common practice; the choice is judged.
  */
-export const routineSteps: readonly string[] = [
+const written = [
   'higher-function/drowsiness',
   'higher-function/disorientation',
   'higher-function/inattention',
@@ -77,3 +83,8 @@ export const routineSteps: readonly string[] = [
   'gait/romberg',
   'gait/shuffling',
 ];
+
+export const routineSteps: readonly RoutineStep[] = written.map((step) => {
+  const [item = '', landmark] = step.split('@');
+  return { item, ...(landmark !== undefined && { landmark }) };
+});

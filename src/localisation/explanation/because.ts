@@ -11,7 +11,7 @@ import type { SiteKind } from '../../anatomy/site-kind.ts';
 import { skinPlace } from '../../anatomy/skin-places.ts';
 import type { Item } from '../../exam/catalogue/item.ts';
 import { lowerFirst } from '../../exam/describe.ts';
-import type { Finding } from '../../exam/finding.ts';
+import { type Finding, isBrisk } from '../../exam/finding.ts';
 import { type BodySide, opposite, type Side, sidesOf } from '../../kernel/side.ts';
 import { type BrainBreak, breaksOn, pathOf } from '../brain-path.ts';
 import { motorDeficit, motorItem } from '../forward/motor.ts';
@@ -72,7 +72,7 @@ function isSilenced({ process }: Hypothesis, { finding, column }: Datum): boolea
 /** The segment that a flat jerk or a slack limb tells of; null for anything else. */
 function silencedSegment({ probe, region }: Item, value: Finding['value']): number | null {
   if (probe.kind === 'tone') return value === 'reduced' ? segmentIndex(toneSegment(region)) : null;
-  if (probe.kind !== 'reflex' || value === '3' || value === '4') return null;
+  if (probe.kind !== 'reflex' || isBrisk(value)) return null;
   const root = reflexTable.get(probe.reflex)?.dominantRoot ?? null;
   return root === null ? null : segmentIndex(root);
 }
@@ -89,7 +89,7 @@ function aspectOf({ finding, column }: Datum): Aspect {
     case 'proprioception':
       return 'feeling';
     case 'reflex':
-      return finding.value === '3' || finding.value === '4' ? 'release' : 'reflex';
+      return isBrisk(finding.value) ? 'release' : 'reflex';
     case 'plantar':
     case 'clonus':
     case 'upper-motor':

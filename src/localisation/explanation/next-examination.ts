@@ -161,7 +161,7 @@ export function proposeNext(
     }));
 }
 
-const routine: ReadonlySet<string> = new Set(routineSteps.map((step) => step.split('@')[0] ?? step));
+const routine: ReadonlySet<string> = new Set(routineSteps.map(({ item }) => item));
 
 /** Of two names of one failure the one that every examination tries goes first: abduction before a squint. */
 const rarity = ({ candidate }: Ranked): number => (routine.has(itemId(candidate.target.item)) ? 0 : 1);

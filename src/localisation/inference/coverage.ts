@@ -10,6 +10,7 @@ import { facultyChance } from '../forward/faculty.ts';
 import { type MotorItem, motorDeficit, motorItem } from '../forward/motor.ts';
 import { type SensoryItem, sensoryDeficit, sensoryItem } from '../forward/sensory.ts';
 import type { Hypothesis } from '../hypothesis.ts';
+import { tells } from './told.ts';
 
 const pairs = ['face', 'arms', 'legs', 'trunk', 'perineum'] as const;
 type Pair = (typeof pairs)[number];
@@ -394,12 +395,11 @@ const toldOfTheHead: ReadonlySet<string> = new Set([
 
 /** Parts that the patient told of, where the examination says nothing of them: a lesion that troubles them is no worse for it. */
 function toldOf(history: Exam['history'], found: ReadonlySet<Mark>): readonly Mark[] {
-  const tells = (keys: ReadonlySet<string>): boolean => history.some(({ key, present }) => present && keys.has(key));
   const limbs = (['arms', 'legs'] as const).flatMap((pair) => {
     const halves = bodySides.map((side): Part => `${side} ${pair}`);
-    return tells(toldOfLimbs[pair]) && !halves.some((half) => found.has(half)) ? halves : [];
+    return tells(history, toldOfLimbs[pair]) && !halves.some((half) => found.has(half)) ? halves : [];
   });
-  return [...(tells(toldOfTheHead) ? ['head' as const] : []), ...limbs];
+  return [...(tells(history, toldOfTheHead) ? ['head' as const] : []), ...limbs];
 }
 
 /** Whether limbs are weak and no loss of feeling was found or told of. */
@@ -408,7 +408,7 @@ function isWeakAlone(findings: readonly Finding[], history: Exam['history']): bo
   return (
     wrong.some(({ item }) => item.probe.kind === 'movement') &&
     !wrong.some(({ modality }) => modality !== undefined) &&
-    !history.some(({ key, present }) => present && feelingLost.has(key))
+    !tells(history, feelingLost)
   );
 }
 

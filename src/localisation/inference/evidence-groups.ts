@@ -1,5 +1,5 @@
 import type { Item } from '../../exam/catalogue/item.ts';
-import type { Finding } from '../../exam/finding.ts';
+import { type Finding, isBrisk } from '../../exam/finding.ts';
 
 /**
  * Correlation of data within a group: a group of n has the weight of n to the power of (1 - correlation). Judged from how
@@ -68,7 +68,7 @@ function namedGroup({ item, side, abnormal, value }: Finding): readonly [string,
       return [`denervation|${item.region}|${side}`, correlation.upperMotor];
     case 'reflex':
       // Who has one lively reflex has several: together they say one thing, that control from above is loosened, or nothing.
-      return value === '3' || value === '4'
+      return isBrisk(value)
         ? [`brisk|${item.scale}|${side}`, correlation.brisk]
         : [`${item.section}|${side}`, correlation.other];
     case 'faculty':

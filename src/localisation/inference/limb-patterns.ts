@@ -1,10 +1,11 @@
 import { movementTable } from '../../anatomy/movements.ts';
 import { describeFinding } from '../../exam/describe.ts';
 import type { Exam } from '../../exam/exam.ts';
-import type { Finding } from '../../exam/finding.ts';
+import { type Finding, isBrisk } from '../../exam/finding.ts';
 import type { BodySide } from '../../kernel/side.ts';
 import { anyOf, cervicalCord, cervicalRoots, kinds, lumbarRoots, sites } from './history/history-weight.ts';
 import type { Applies, Shift } from './shift.ts';
+import { tells } from './told.ts';
 
 /** What a finding says, with the finding that says it. */
 export function shiftBy(finding: Finding, says: Pick<Shift, 'applies' | 'factor' | 'because'>): Shift {
@@ -130,9 +131,12 @@ const neckWithOneHalf = { cord: 4, above: 0.6 } as const;
 const wholeBodyBelowTheFace: Applies = (site) => cervicalCord(site) && site.key !== 'spinal-cord-posterior';
 const ofTheHead: ReadonlySet<string> = new Set(['cranialNerves', 'higherFunction']);
 
+export const hasSignOfTheHead = (findings: readonly Finding[]): boolean =>
+  findings.some(({ abnormal, item }) => abnormal && ofTheHead.has(item.section));
+
 function neckAndOneHalfShifts({ findings, history }: Exam): readonly Shift[] {
   if (!history.some(({ present, key }) => present && key === 'neck-pain')) return [];
-  if (findings.some(({ abnormal, item }) => abnormal && ofTheHead.has(item.section))) return [];
+  if (hasSignOfTheHead(findings)) return [];
   const first = weakHalf(findings);
   if (first === undefined) return [];
   const because = 'the neck hurts, and arm and leg of one half fail with nothing wrong above it';
@@ -276,7 +280,7 @@ function painlessParaplegiaShifts({ findings, history }: Exam): readonly Shift[]
   );
   const [first] = lost;
   if (first === undefined || sidesOf(lost).size < 2) return [];
-  if (history.length === 0 || history.some(({ key, present }) => present && painOfRoots.has(key))) return [];
+  if (history.length === 0 || tells(history, painOfRoots)) return [];
   const because = 'both thighs are paralysed without pain, and roots torn or pressed as high as that hurt';
   return [shiftBy(first, { applies: kinds('cauda-equina'), factor: lostThighs.cauda, because })];
 }
@@ -289,7 +293,7 @@ const stiffGaits: ReadonlySet<string> = new Set(['spastic', 'hemiplegic', 'sciss
 
 /** Whether a sign says that the tract above the motor cells has let go. */
 function isFreed({ item: { section, key }, value }: Finding): boolean {
-  if (section === 'reflexes') return value === '3' || value === '4';
+  if (section === 'reflexes') return isBrisk(value);
   return section === 'clonus' || value === 'extensor' || value === 'spastic' || stiffGaits.has(key);
 }
 
@@ -299,7 +303,7 @@ function isFreed({ item: { section, key }, value }: Finding): boolean {
  */
 function oneLegShifts({ findings }: Exam): readonly Shift[] {
   const wrong = findings.filter(({ abnormal }) => abnormal);
-  const weak = wrong.filter(({ item: { probe } }) => probe.kind === 'movement');
+  const weak = weakMovements(findings);
   const [first] = weak;
   if (first === undefined || sidesOf(weak).size > 1) return [];
   if (!weak.every(({ item: { region } }) => region === 'lower-limbs')) return [];

@@ -1,9 +1,10 @@
 import { isWithin } from '../../anatomy/body-parts.ts';
 import type { Exam } from '../../exam/exam.ts';
-import type { Finding } from '../../exam/finding.ts';
+import { type Finding, isBrisk } from '../../exam/finding.ts';
 import { kinds, sites } from './history/history-weight.ts';
-import { shiftBy, sidesOf, weakMovements } from './limb-patterns.ts';
+import { hasSignOfTheHead, shiftBy, sidesOf, weakMovements } from './limb-patterns.ts';
 import type { Applies, Shift } from './shift.ts';
+import { tells } from './told.ts';
 
 /** Odds of motor neuron disease where one limb shows both of its signs and nobody speaks of numbness. Judged. */
 const bothMotorCells = 3;
@@ -21,7 +22,7 @@ const ofNumbness: ReadonlySet<string> = new Set(['numbness', 'paraesthesiae']);
 function bothMotorCellsShift({ findings, history }: Exam): readonly Shift[] {
   const wrong = findings.filter(({ abnormal }) => abnormal);
   if (wrong.some(({ modality }) => modality !== undefined)) return [];
-  if (history.some(({ key, present }) => present && ofNumbness.has(key))) return [];
+  if (tells(history, ofNumbness)) return [];
   const limbOf = ({ item, place, side }: Finding): string => {
     const limb = limbs.find((one) =>
       place === undefined ? item.region === one.region : isWithin(place.key, one.part),
@@ -31,7 +32,7 @@ function bothMotorCellsShift({ findings, history }: Exam): readonly Shift[] {
   const thin = new Set(wrong.filter(({ item }) => ofLowerCells.has(item.key)).map(limbOf));
   const brisk = wrong.find(
     (finding) =>
-      ((finding.item.section === 'reflexes' && (finding.value === '3' || finding.value === '4')) ||
+      ((finding.item.section === 'reflexes' && isBrisk(finding.value)) ||
         (finding.item.section === 'plantars' && finding.value === 'extensor')) &&
       thin.has(limbOf(finding)),
   );
@@ -40,13 +41,16 @@ function bothMotorCellsShift({ findings, history }: Exam): readonly Shift[] {
   return [shiftBy(brisk, { applies: sites('motor-neuron-system'), factor: bothMotorCells, because })];
 }
 
+const lostFeeling = (findings: readonly Finding[]): readonly Finding[] =>
+  findings.filter(({ abnormal, modality }) => abnormal && modality !== undefined);
+
 /** Odds of processes that take nerves of both halves alike where skin is numb by dermatomes of one limb or half alone. Judged. */
 const dermatomesOfOneHalf = 0.5;
 const takesBothHalves = kinds('polyneuropathy', 'polyradiculoneuropathy', 'muscle', 'junction');
 
 /** Who names dermatomes found the loss to run along them; what fades from feet and hands has no such edges. */
 function dermatomeShifts({ findings }: Exam): readonly Shift[] {
-  const lost = findings.filter(({ abnormal, modality }) => abnormal && modality !== undefined);
+  const lost = lostFeeling(findings);
   const [first] = lost;
   if (first === undefined || sidesOf(lost).size > 1 || first.side === 'midline') return [];
   if (!lost.every(({ place }) => place?.kind === 'dermatome')) return [];
@@ -96,7 +100,7 @@ const inSegments: Applies = ({ key, kind }) =>
 const handsAndFeet = 0.6;
 
 function handsAndFeetShift({ findings }: Exam): readonly Shift[] {
-  const lost = findings.filter(({ abnormal, modality }) => abnormal && modality !== undefined);
+  const lost = lostFeeling(findings);
   const inBoth = (places: ReadonlySet<string>): boolean =>
     sidesOf(lost.filter(({ place }) => place !== undefined && places.has(place.key))).size === 2;
   const [first] = lost;
@@ -109,7 +113,6 @@ function handsAndFeetShift({ findings }: Exam): readonly Shift[] {
 
 /** Odds of the brainstem where both legs alone are weak and nothing is told or seen of arms, face or speech. Judged. */
 const bothLegsFromTheBrainstem = 0.25;
-const ofTheHead: ReadonlySet<string> = new Set(['cranialNerves', 'higherFunction']);
 const complaintsAboveTheLegs: ReadonlySet<string> = new Set([
   'arm-weakness',
   'diplopia',
@@ -126,8 +129,8 @@ function bothLegsShift({ findings, history }: Exam): readonly Shift[] {
   const [first] = weak;
   if (first === undefined || sidesOf(weak).size < 2) return [];
   if (!weak.every(({ item }) => item.region === 'lower-limbs')) return [];
-  if (findings.some(({ abnormal, item }) => abnormal && ofTheHead.has(item.section))) return [];
-  if (history.some(({ key, present }) => present && complaintsAboveTheLegs.has(key))) return [];
+  if (hasSignOfTheHead(findings)) return [];
+  if (tells(history, complaintsAboveTheLegs)) return [];
   const because = 'both legs fail and nothing above them does';
   return [shiftBy(first, { applies: brainstem, factor: bothLegsFromTheBrainstem, because })];
 }

@@ -14,6 +14,7 @@ import type { Applies, Shift } from './shift.ts';
 import { headSigns } from './signs/head-signs.ts';
 import { recordedSigns } from './signs/recorded-signs.ts';
 import type { SignWeight } from './signs/sign-weight.ts';
+import { tells } from './told.ts';
 
 export const signWeightRows: readonly SignWeight[] = [...recordedSigns, ...headSigns];
 
@@ -412,7 +413,7 @@ function ataxiaAloneShift({ findings, history }: Exam): readonly Shift[] {
   const wrong = findings.filter(({ abnormal }) => abnormal);
   const limb = wrong.find(({ item: { probe } }) => probe.kind === 'cerebellar');
   if (limb === undefined || !wrong.every(isOfTheCerebellum)) return [];
-  if (history.some(({ key, present }) => present && toldOfSense.has(key))) return [];
+  if (tells(history, toldOfSense)) return [];
   const because = 'who is unsteady for want of feeling tells of numbness or shows it, and has lost reflexes';
   return [shiftBy(limb, { applies: losesPosition, factor: ataxiaByLostSense, because })];
 }

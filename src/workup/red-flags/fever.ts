@@ -3,6 +3,13 @@ import { findingReasons } from '../../causes/reasons.ts';
 import type { BedsideFacts } from '../bedside-facts.ts';
 import { isAtLeast, written } from './thresholds.ts';
 
+/** Infections of the weeks before, which rouse immunity against nerves and brain. */
+export const infectionsBefore = [
+  'preceding-infection',
+  'preceding-gastroenteritis',
+  'preceding-respiratory-infection',
+] as const;
+
 /** Fever by history, by sign or by thermometer, whatever the blood shows. */
 export function trueFever(facts: BedsideFacts): readonly Reason[] {
   const { query } = facts;

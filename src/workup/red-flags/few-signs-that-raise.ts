@@ -7,9 +7,9 @@ import { bulbarReasons } from './breathing.ts';
 import { clouded } from './consciousness.ts';
 import { failingBladder, isOnBothSides, spinalPain } from './cord.ts';
 import { eyeMovementSigns } from './eye-movement-signs.ts';
-import { trueFever } from './fever.ts';
+import { infectionsBefore, trueFever } from './fever.ts';
 import { each, none, type RaisingStory } from './story.ts';
-import { centralSigns, onOneSide } from './sudden-deficit.ts';
+import { centralSigns, onOneSide, weakHalf } from './sudden-deficit.ts';
 import { isUnder, written } from './thresholds.ts';
 
 const halfYear = 183;
@@ -185,7 +185,7 @@ export const fewSignStories: readonly RaisingStory[] = [
       const isFresh = (pace === 'acute' || pace === 'subacute') && facts.beganWithin(28) === 'yes';
       const isOther =
         facts.reducedReflexes.length > 0 ||
-        facts.told('preceding-infection', 'preceding-respiratory-infection', 'preceding-gastroenteritis').length > 0 ||
+        facts.told(...infectionsBefore).length > 0 ||
         facts.told('fatigable-weakness', 'myasthenia-gravis', 'paraesthesiae').length > 0 ||
         query.abnormal(['cranial-nerves/fatigable-ptosis', 'cranial-nerves/ptosis']).length > 0;
       const eyes = query.abnormal(eyeMovementSigns);
@@ -295,9 +295,8 @@ export const fewSignStories: readonly RaisingStory[] = [
     check: (facts) => {
       const isWeeks = facts.exam.onset.pace !== 'hyperacute' && facts.beganWithin(3) !== 'yes';
       const inTime = isWeeks && facts.exam.course === 'progressive' && facts.beganWithin(92) === 'yes';
-      const half = onOneSide(facts.weakLimbs);
-      const isHalf = new Set(half.map(({ item }) => item.region)).size === 2 && facts.brainProbability >= 0.5;
-      const focal = [...centralSigns(facts.query), ...(isHalf ? half : [])];
+      const half = facts.brainProbability >= 0.5 ? weakHalf(facts) : [];
+      const focal = [...centralSigns(facts.query), ...half];
       return inTime && facts.query.result('mri-brain') === undefined
         ? each(facts.told('natalizumab', 'hiv-infection', 'immunosuppression'), findingReasons(focal, 3))
         : none;
@@ -309,14 +308,7 @@ export const fewSignStories: readonly RaisingStory[] = [
     flag: 'suspected-encephalitis',
     check: (facts) => {
       const { query } = facts;
-      const before = facts.told(
-        ...[
-          'recent-vaccination',
-          'preceding-infection',
-          'preceding-respiratory-infection',
-          'preceding-gastroenteritis',
-        ],
-      );
+      const before = facts.told('recent-vaccination', ...infectionsBefore);
       const deficit = [
         ...facts.weakLimbs,
         ...facts.upperMotorSigns,

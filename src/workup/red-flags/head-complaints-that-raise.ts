@@ -5,7 +5,7 @@ import { headache } from './brain-flags.ts';
 import { feverReasons } from './fever.ts';
 import { each, none, type RaisingStory } from './story.ts';
 import { badArteries } from './stroke-stories-that-raise.ts';
-import { centralSigns, oneSidedWeakness } from './sudden-deficit.ts';
+import { centralSigns, oneSidedWeakness, weakHalf } from './sudden-deficit.ts';
 
 const stroke = recalled('nice-ng128', 'sudden onset of focal symptoms');
 
@@ -46,7 +46,7 @@ export const headComplaints: readonly RaisingStory[] = [
       const pale = facts.query.abnormal(['cranial-nerves/optic-disc-pallor']);
       if (!isUndated || known.length + feverReasons(facts).length + pale.length > 0) return none;
       const half = oneSidedWeakness(facts);
-      const isHalf = new Set(half.map(({ item }) => item.region)).size === 2 && facts.brainProbability >= 0.5;
+      const isHalf = weakHalf(facts).length > 0 && facts.brainProbability >= 0.5;
       const central = centralSigns(facts.query);
       const kinds = new Set(central.map(({ item }) => item.key));
       const signs = [...(isHalf ? half : []), ...central];

@@ -4,7 +4,7 @@ import type { Finding } from '../../exam/finding.ts';
 import type { BedsideFacts } from '../bedside-facts.ts';
 import { clouded } from './consciousness.ts';
 import { present, type Verdict } from './rule.ts';
-import { brainSigns, oneSidedWeakness } from './sudden-deficit.ts';
+import { brainSigns, oneSidedWeakness, weakHalf } from './sudden-deficit.ts';
 
 /** Signs that place a deficit in the brain, or that a hemisphere presses on the third nerve. */
 export const focalBrainSigns = [
@@ -55,10 +55,8 @@ function growingAfterInjury(facts: BedsideFacts): readonly Reason[] {
 
 /** One half of the body that has failed over days to weeks, and not at once. */
 function slowHemiparesis(facts: BedsideFacts): readonly Finding[] {
-  const half = oneSidedWeakness(facts);
-  const isHalf = new Set(half.map(({ item }) => item.region)).size === 2;
   const isSlow = facts.exam.onset.pace !== 'hyperacute' && facts.beganWithin(3) !== 'yes';
-  return isHalf && isSlow && facts.maybeProgressing ? half.slice(0, 2) : [];
+  return isSlow && facts.maybeProgressing ? weakHalf(facts).slice(0, 2) : [];
 }
 
 /** Old people, drinkers and those whose blood does not clot bleed under the dura without an injury that anybody remembers. */

@@ -2,6 +2,7 @@ import { findingReasons } from '../../causes/reasons.ts';
 import { read, recalled } from '../../kernel/cite.ts';
 import type { BedsideFacts } from '../bedside-facts.ts';
 import { isOnBothSides, spinalPain } from './cord.ts';
+import { infectionsBefore } from './fever.ts';
 import { each, none, type RaisingStory } from './story.ts';
 
 /** Complaints of limbs, bladder and throat that raise a flag before anybody has examined, or though nobody has said since when. */
@@ -60,14 +61,7 @@ export const limbComplaints: readonly RaisingStory[] = [
         .testedWhere(({ item }) => item.scale === 'reflex-grade' && item.region === 'lower-limbs')
         .some(({ abnormal }) => !abnormal);
       if (isElsewhere || isKept || !facts.maybeProgressing || onset.pace === 'hyperacute') return none;
-      const before = facts.told(
-        ...[
-          'preceding-infection',
-          'preceding-gastroenteritis',
-          'preceding-respiratory-infection',
-          'recent-vaccination',
-        ],
-      );
+      const before = facts.told(...infectionsBefore, 'recent-vaccination');
       const tingling = facts.told('paraesthesiae', 'numbness');
       const walk = facts.told('difficulty-walking', 'leg-weakness', 'unsteadiness', 'ascending-weakness');
       const lost = facts.reducedReflexes;

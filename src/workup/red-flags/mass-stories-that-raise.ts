@@ -4,7 +4,7 @@ import { recalled } from '../../kernel/cite.ts';
 import type { BedsideFacts } from '../bedside-facts.ts';
 import { eyeMovementSigns } from './eye-movement-signs.ts';
 import { each, none, type RaisingStory } from './story.ts';
-import { brainSigns, centralSigns, onOneSide } from './sudden-deficit.ts';
+import { brainSigns, centralSigns, onOneSide, weakHalf } from './sudden-deficit.ts';
 
 const flag = 'suspected-space-occupying-lesion';
 const twoYears = 730;
@@ -22,7 +22,7 @@ export const massStories: readonly RaisingStory[] = [
       // Over years the cerebellum mostly degenerates.
       const { pace } = exam.onset;
       // Arm and leg of one side that weaken together are no degeneration, however slowly they do.
-      const isHalfBody = new Set(onOneSide(facts.weakLimbs).map(({ item }) => item.region)).size === 2;
+      const isHalfBody = weakHalf(facts).length > 0;
       const isWeeks = isHalfBody || (pace === undefined ? facts.beganWithin(183) === 'yes' : pace !== 'chronic');
       if (inBrain && isWeeks) return findingReasons(facts.abnormalFindings, 4);
       // A plain sign of the brain by itself, over weeks.

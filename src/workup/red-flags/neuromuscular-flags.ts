@@ -7,7 +7,7 @@ import { acuteSymmetricalWeakness, breathingSigns, bulbarReasons, checkBreathing
 import { areFeetPressed, isOnBothSides } from './cord.ts';
 import { isOfPressedNerves, isOneMuscleOrTwo, limbsOf } from './few-muscles.ts';
 import { notAssessable, present, type RedFlagRule, slowlyProgressive, type Verdict } from './rule.ts';
-import { oneSidedWeakness, suddenFocalSigns } from './sudden-deficit.ts';
+import { oneSidedWeakness, suddenFocalSigns, weakHalf } from './sudden-deficit.ts';
 import { isAtLeast, isUnder, written } from './thresholds.ts';
 
 const twoYears = 730;
@@ -210,8 +210,7 @@ export const neuromuscularFlags: readonly RedFlagRule[] = [
     source: read('nice-ng127', 'limb weakness that progresses within hours to days'),
     check: (facts) => {
       // A more telling flag speaks for these.
-      const oneSided = oneSidedWeakness(facts);
-      const isHemiparesis = new Set(oneSided.map(({ item }) => item.region)).size === 2;
+      const isHemiparesis = weakHalf(facts).length > 0;
       const hasOwnFlag =
         (isHemiparesis && suddenFocalSigns(facts).length > 0) ||
         acuteSymmetricalWeakness(facts).length > 0 ||

@@ -3,7 +3,7 @@ import { findingReasons } from '../../causes/reasons.ts';
 import { read, recalled } from '../../kernel/cite.ts';
 import type { BedsideFacts } from '../bedside-facts.ts';
 import { dangerOf } from './danger-words.ts';
-import { trueFever } from './fever.ts';
+import { infectionsBefore, trueFever } from './fever.ts';
 import { fewSignStories } from './few-signs-that-raise.ts';
 import { headComplaints } from './head-complaints-that-raise.ts';
 import { limbComplaints } from './limb-complaints-that-raise.ts';
@@ -134,12 +134,7 @@ export const raisingStories: readonly RaisingStory[] = [
       const eyes = query.abnormal(['cranial-nerves/ophthalmoplegia', 'cranial-nerves/sixth-nerve-palsy']);
       const isBoth = eyes.length > 0 && onOneSide(eyes).length === 0;
       const balance = query.abnormal(['gait/ataxic', 'coordination/heel-shin', 'gait/unable-to-stand']);
-      const before = facts.told(
-        'preceding-infection',
-        'preceding-gastroenteritis',
-        'preceding-respiratory-infection',
-        'paraesthesiae',
-      );
+      const before = facts.told(...infectionsBefore, 'paraesthesiae');
       return isBoth ? each(findingReasons(eyes, 2), findingReasons(balance, 1), before) : none;
     },
     source: recalled('ean-pns-gbs-2023', 'variants'),
@@ -200,12 +195,7 @@ function checkPolyradiculoneuropathy(facts: BedsideFacts): readonly Reason[] {
   ];
   const isBothSided = facts.bothLegsWeak || climbing.length > 0;
   const also = [
-    ...facts.told(
-      'paraesthesiae',
-      'preceding-infection',
-      'preceding-gastroenteritis',
-      'preceding-respiratory-infection',
-    ),
+    ...facts.told('paraesthesiae', ...infectionsBefore),
     ...(climbing.length > 0 && facts.bothLegsWeak ? climbing : none),
     ...proteinWithoutCells(facts),
     ...conduction(facts),

@@ -47,6 +47,12 @@ export function oneSidedWeakness(facts: BedsideFacts): readonly Finding[] {
   return onOneSide(facts.weakLimbs);
 }
 
+/** Weak movements of arm and leg of one half of the body, when nothing of the other half is weak; else none. */
+export function weakHalf(facts: BedsideFacts): readonly Finding[] {
+  const half = oneSidedWeakness(facts);
+  return new Set(half.map(({ item }) => item.region)).size === 2 ? half : [];
+}
+
 /** Signs of the brain among these; a face that is weak below and above is that of its nerve. */
 export function centralSigns(query: ExamQuery, items: readonly string[] = brainSigns): readonly Finding[] {
   return query
