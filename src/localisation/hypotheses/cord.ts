@@ -300,6 +300,9 @@ function stiffBeforeWeak(): Hypothesis[] {
   });
 }
 
+const fromFarBelow = 'pressure from outside reaches the fibres from far below first';
+const feelingBeforeStrength = 'the fibres of feeling fail before those of strength';
+
 /**
  * Pressure from outside on the whole cord: the corticospinal fibres suffer before the sensory ones, and of these the
  * outermost, which come from far below, before those that entered near the lesion, so that the level of the skin may lie
@@ -307,11 +310,11 @@ function stiffBeforeWeak(): Hypothesis[] {
  * show it, as a multiple of the loss of strength, and percent of all findings. Judged.
  */
 const pressureForms = [
-  { key: 'strength-first', depth: 0.85, feeling: 0.12, below: 4, percent: 0.08 },
-  { key: 'strength-first', depth: 0.5, feeling: 0.1, below: 4, percent: 0.08 },
-  { key: 'low-level', depth: 0.7, feeling: 0.6, below: 4, percent: 0.06 },
+  { key: 'strength-first', depth: 0.85, feeling: 0.12, below: 4, percent: 0.08, because: fromFarBelow },
+  { key: 'strength-first', depth: 0.5, feeling: 0.1, below: 4, percent: 0.08, because: fromFarBelow },
+  { key: 'low-level', depth: 0.7, feeling: 0.6, below: 4, percent: 0.06, because: fromFarBelow },
   // What lies in the cord or drowns its veins may take feeling first, and strength late.
-  { key: 'feeling-first', depth: 0.1, feeling: 6, below: 1, percent: 0.16 },
+  { key: 'feeling-first', depth: 0.1, feeling: 6, below: 1, percent: 0.16, because: feelingBeforeStrength },
 ] as const;
 
 /** What strikes at once spares no tract, and over years pressure leaves none alone. Judged. */
@@ -321,7 +324,7 @@ function pressedFromOutside(): Hypothesis[] {
   const levels = cordLevels.filter((level) => level >= segmentIndex('C3') && level <= segmentIndex('T12'));
   const total = levels.reduce((sum, level) => sum + levelFrequency(level), 0);
   return levels.flatMap((level) =>
-    pressureForms.map(({ key, depth, feeling, below, percent }) => {
+    pressureForms.map(({ key, depth, feeling, below, percent, because }) => {
       const lesion = new LesionBuilder();
       for (const side of bodySides) lesion.cord('corticospinal', side, level, depth);
       const lost = ({ segment }: FibreSite): number =>
@@ -336,10 +339,7 @@ function pressedFromOutside(): Hypothesis[] {
             largeFibre: lost,
             smallFibre: lost,
             sparesArcs: true,
-            because:
-              key === 'feeling-first'
-                ? 'the fibres of feeling fail before those of strength'
-                : 'pressure from outside reaches the fibres from far below first',
+            because,
           }),
           faculties: signsAtLevel(bodySides, level, depth),
           paces: pressurePaces,

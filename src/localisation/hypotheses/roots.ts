@@ -230,7 +230,7 @@ function manyRoots(): Hypothesis[] {
   const chieflyMotor = ['lumbosacral', 'cervical'].flatMap((key) =>
     sideSpreads.map((spread) => {
       const roots = stretches.find((stretch) => stretch.key === key)?.roots ?? [];
-      const losses = { left: alike(roots, 0.65 * spread.left), right: alike(roots, 0.65 * spread.right) };
+      const losses = { left: alike(roots, oneDepth * spread.left), right: alike(roots, oneDepth * spread.right) };
       return build('both', `${key}-${spread.key}-motor`, 0.07 / 6, losses, motorAlone);
     }),
   );

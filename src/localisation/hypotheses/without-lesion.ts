@@ -11,12 +11,21 @@ const percent = 0.7;
 const armBottom = segmentIndex('T1');
 const legTop = segmentIndex('L1');
 
+/** Shares of strength and of either kind of feeling that are lost. Judged. */
+interface Loss {
+  readonly motor: number;
+  readonly largeFibre: number;
+  readonly smallFibre: number;
+}
+const chieflyWeak: Loss = { motor: 0.45, largeFibre: 0.3, smallFibre: 0.35 };
+const chieflyNumb: Loss = { motor: 0.2, largeFibre: 0.85, smallFibre: 0.85 };
+
 /** Which limbs fail, as far as the person moves and feels them. */
 const extents: readonly {
   readonly key: string;
   readonly share: number;
-  /** Whether feeling is gone more than strength. */
-  readonly isNumb?: boolean;
+  /** What is lost where it fails; when absent strength more than feeling. */
+  readonly loss?: Loss;
   readonly fails: (fibre: FibreSite) => boolean;
 }[] = [
   ...bodySides.flatMap((side) => [
@@ -35,7 +44,7 @@ const extents: readonly {
   ...bodySides.map((side) => ({
     key: `${side}-half-numb`,
     share: 0.06,
-    isNumb: true,
+    loss: chieflyNumb,
     fails: (fibre: FibreSite) => fibre.side === side,
   })),
   { key: 'both-legs', share: 0.1, fails: ({ segment }) => segment !== null && segment >= legTop },
@@ -47,12 +56,12 @@ const extents: readonly {
  * attention: pain, guarding, functional disorder. Source of the signs: Daum 2014 and McWhirter 2011 (recalled).
  */
 export function withoutLesion(site: Site): Hypothesis[] {
-  return extents.map(({ key, share, fails, isNumb = false }) =>
+  return extents.map(({ key, share, fails, loss = chieflyWeak }) =>
     hypothesis(site, key, percent * share, intact, {
       process: processOf({
-        motor: (unit) => (fails(unit) && unit.group !== undefined ? (isNumb ? 0.2 : 0.45) : 0),
-        largeFibre: (fibre) => (fails(fibre) && fibre.lengthCm > 0 ? (isNumb ? 0.85 : 0.3) : 0),
-        smallFibre: (fibre) => (fails(fibre) ? (isNumb ? 0.85 : 0.35) : 0),
+        motor: (unit) => (fails(unit) && unit.group !== undefined ? loss.motor : 0),
+        largeFibre: (fibre) => (fails(fibre) && fibre.lengthCm > 0 ? loss.largeFibre : 0),
+        smallFibre: (fibre) => (fails(fibre) ? loss.smallFibre : 0),
         wasting: 'block',
         sparesArcs: true,
         because: 'strength and feeling that vary with effort and attention come from no damaged structure',

@@ -531,7 +531,7 @@ export const brainHistory: readonly HistoryWeight[] = [
     'the drug clouds the mind',
   ),
   ...weigh(
-    ['serotonergic-medicine', 'lithium', 'tacrolimus', 'corticosteroid', 'amiodarone', 'beta-agonist'],
+    ['serotonergic-medicine', 'lithium', 'tacrolimus', 'corticosteroid', 'amiodarone'],
     sites('action-tremor'),
     1.5,
     1,

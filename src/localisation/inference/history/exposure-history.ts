@@ -473,7 +473,6 @@ const complaints: readonly HistoryWeight[] = [
     1,
     'pus beside the cord brings fever',
   ),
-  ...weigh('saddle-numbness', sites('pudendal-nerve'), 2, 1, 'it serves the saddle'),
   ...weigh(
     'descending-weakness',
     kinds('polyradiculoneuropathy'),

@@ -1,3 +1,4 @@
+import type { Applies } from '../shift.ts';
 import {
   anyOf,
   cervicalCord,
@@ -112,6 +113,8 @@ const nervesInCompartments = sites(
   'ulnar-nerve-forearm',
   'sciatic-nerve',
 );
+const outsideTheSaddle: Applies = (site) => site.key !== 'pudendal-nerve' && fromNervesToMuscles(site);
+const fromNervesToMuscles = kinds('nerve', 'plexus', 'polyneuropathy', 'polyradiculoneuropathy', 'muscle');
 const roundTheTrunk = anyOf(thoracicRoots, sites('intercostal-nerves'));
 const painless = kinds('muscle', 'junction', 'anterior-horn', 'motor-neuron-system');
 const slowWasting = kinds('muscle', 'anterior-horn', 'motor-neuron-system');
@@ -304,13 +307,7 @@ export const neuromuscularHistory: readonly HistoryWeight[] = [
     1,
     'the tunnel of the wrist wakes people at night',
   ),
-  ...weigh(
-    'saddle-numbness',
-    kinds('nerve', 'plexus', 'polyneuropathy', 'polyradiculoneuropathy', 'muscle'),
-    0.5,
-    1,
-    'it does not reach the saddle',
-  ),
+  ...weigh('saddle-numbness', outsideTheSaddle, 0.5, 1, 'it does not reach the saddle'),
   ...weigh(
     'stiffness',
     kinds('nerve', 'root', 'plexus', 'polyneuropathy', 'polyradiculoneuropathy', 'anterior-horn'),

@@ -490,7 +490,7 @@ export const settingHistory: readonly HistoryWeight[] = [
     1,
     'an overactive thyroid swells the eye muscles and shakes the hands',
   ),
-  ...weigh('beta-agonist', sites('action-tremor'), 2, 1, 'the medicine shakes the hands'),
+  ...weigh('beta-agonist', sites('action-tremor'), 3, 1, 'the medicine shakes the hands'),
   ...weigh(['lupus', 'cocaine-or-stimulants'], sites('hyperkinetic-syndrome'), 1.6, 1, 'it sets off chorea'),
   ...weigh(
     'cocaine-or-stimulants',
