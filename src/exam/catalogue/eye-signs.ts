@@ -112,7 +112,7 @@ export const eyeSigns = sectionTable(
       probe: recordedOnly,
     },
     'cherry-red-spot': {
-      label: 'Pale retina or cherry-red spot',
+      label: 'Cherry-red spot',
       bodyPart: 'eye',
       probe: recordedOnly,
     },

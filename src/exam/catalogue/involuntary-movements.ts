@@ -196,7 +196,7 @@ export const involuntaryMovements = sectionTable(
       probe: recordedOnly,
     },
     'seizure-seen': {
-      label: 'Seizure seen during the examination',
+      label: 'Seizure seen on examination',
       probe: recordedOnly,
     },
     'carpopedal-spasm': {
@@ -211,7 +211,7 @@ export const involuntaryMovements = sectionTable(
       probe: recordedOnly,
     },
     'generalised-spasms': {
-      label: 'Painful spasms of the whole body, set off by touch or sound',
+      label: 'Generalised reflex spasms',
       sides: 'midline',
       probe: recordedOnly,
     },
