@@ -42,13 +42,20 @@ function isTwin(a: Finding, b: Finding): boolean {
 }
 
 /**
- * "left knee extension 4/5" becomes "knee extension 4/5 on both sides", "no left ptosis" "no ptosis on either side"; of a
- * difference between two sides that is denied of either nothing more is said.
+ * "left knee extension 4/5" becomes "knee extension 4/5 on both sides", "no left ptosis" "no ptosis on either side", and what
+ * is said of "the left eye" is said of each eye, or of neither; of a difference between two sides that is denied of either
+ * nothing more is said.
  */
 export function onBothSides(text: string, side: string): string {
   const difference = /^(no .*), the (?:left|right) one abnormal$/.exec(text)?.[1];
   if (difference !== undefined) return difference;
-  const sides = text.startsWith('no ') ? 'on either side' : 'on both sides';
+  const isDenied = /^no\b|\bdoes not\b/.test(text);
+  const each = text.replace(
+    new RegExp(`\\bthe ${side} (?=(?:side|half|eye|ear|arm|leg|one)\\b)`),
+    isDenied ? 'either ' : 'each ',
+  );
+  if (each !== text) return each;
+  const sides = isDenied ? 'on either side' : 'on both sides';
   const clause = text.replace(` on the ${side}`, ` ${sides}`);
   if (clause !== text) return clause;
   return `${text.replace(new RegExp(`\\b${side} `), '')} ${sides}`;

@@ -110,9 +110,14 @@ function presenceWords(finding: Finding): string {
   return isAbsent ? denied(words) : words;
 }
 
-/** "this eye" of a label is the eye of the side; without a side, neither is meant more than the other. */
+/**
+ * "this eye" of a label is the eye of the side, and a half of what is seen is named by the side alone: "homonymous
+ * hemianopia on the left". Without a side, neither is meant more than the other.
+ */
 function onThisSide(label: string, side: Side): string {
-  return label.replace(/\bthis\b/, side === 'midline' ? 'either' : `the ${side}`);
+  return label
+    .replace(/, this side of space$/, side === 'midline' ? ' on either side' : suffix(side))
+    .replace(/\bthis\b/, side === 'midline' ? 'either' : `the ${side}`);
 }
 
 /** Most labels are nouns ("no ptosis"); some are an adjective or a short clause. */
@@ -199,7 +204,7 @@ export function plainLabel(item: Item): string {
 
 /** Names of people keep their capital, and so do single letters and abbreviations (T10, HIV). */
 const properNames =
-  /^(?:Achilles|Adie|Alzheimer|Argyll|Babinski|Beevor|Becker|Behçet|Bell|Brudzinski|Chaddock|Charcot|Chiari|Creutzfeldt|Dix|Duchenne|Emery|Fabry|Friedreich|Froment|Glasgow|Gordon|Gottron|Gowers|Guillain|Guyon|Hirayama|Hoffmann|Hoover|Horner|Huntington|Kayser|Kennedy|Kernig|Lambert|Lasegue|Leber|Lhermitte|Lyme|McArdle|Ménière|Miller|Morton|Oppenheim|Parkinson|Phalen|Pompe|Ramsay|Refsum|Romberg|Sjögren|Spurling|Sydenham|Tinel|Tolosa|Tourette|Trendelenburg|Trömner|Wernicke|Wilson|[A-Z][A-Z0-9]|Ig[A-Z]|[A-Z]\b)/;
+  /^(?:Achilles|Adie|Alexander|Alzheimer|Argyll|Babinski|Beevor|Becker|Behçet|Bell|Borrelia|Brudzinski|Chaddock|Charcot|Chiari|Chvostek|Creutzfeldt|Dix|Duchenne|Emery|Fabry|Friedreich|Froment|Glasgow|Gordon|Gottron|Gowers|Guillain|Guyon|Hirayama|Hoffmann|Hoover|Horner|Huntington|Kayser|Kennedy|Kernig|Lambert|Lasegue|Leber|Lhermitte|Lyme|McArdle|Ménière|Miller|Morton|MuSK|Niemann|Oppenheim|Parkinson|Phalen|Pompe|Ramsay|Refsum|Romberg|Sjögren|Spurling|Susac|Sydenham|Tinel|Tolosa|Tourette|Trendelenburg|Trömner|Trousseau|Wernicke|Wilson|[A-Z][A-Z0-9]|Ig[A-Z]|[A-Z]\b)/;
 
 export function lowerFirst(label: string): string {
   return properNames.test(label) ? label : label.charAt(0).toLowerCase() + label.slice(1);

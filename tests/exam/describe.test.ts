@@ -52,6 +52,11 @@ describe('a finding in words', () => {
       { sign: 'tongue-deviation', side: 'left', present: false },
       'tongue does not deviate to the left side',
     ],
+    [
+      'cranialNerves',
+      { sign: 'homonymous-hemianopia', side: 'left', present: true },
+      'homonymous hemianopia on the left',
+    ],
     ['autonomic', { sign: 'breathlessness-at-rest', present: false }, 'not breathless at rest'],
     ['gait', { sign: 'romberg', present: true }, 'Romberg sign'],
     ['gait', { sign: 'unable-to-walk', present: false }, 'able to walk'],

@@ -298,7 +298,7 @@ export const eyeSigns = sectionTable(
       probe: faculty('pretectal'),
     },
     'internuclear-ophthalmoplegia': {
-      label: 'Internuclear ophthalmoplegia, this eye fails to adduct',
+      label: 'Internuclear ophthalmoplegia with failure of this eye to adduct',
       hpo: equivalent('HP:0030773', 'Internuclear ophthalmoplegia'),
       probe: faculty('internuclear'),
     },

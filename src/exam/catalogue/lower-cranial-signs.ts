@@ -107,7 +107,7 @@ export const lowerCranialSigns = sectionTable(
 
     // IX, X
     'palatal-weakness': {
-      label: 'Weakness of the palate on this side, uvula drawn to the other',
+      label: 'Weakness of the palate on this side with the uvula drawn to the other',
       sides: 'optional',
       hpo: wider('HP:0430014', 'Abnormality of musculature of soft palate'),
       probe: faculty('palate'),
