@@ -1,3 +1,4 @@
+import type { SiteKind } from '../anatomy/site-kind.ts';
 import { onBothSides } from '../causes/reasons.ts';
 import { lowerFirst } from '../exam/describe.ts';
 import { joinWords, sentence } from '../kernel/words.ts';
@@ -11,7 +12,7 @@ export function siteSentences(localisation: Localisation): readonly string[] {
     case 'no-abnormality':
       return ['No abnormality was found; a normal examination does not exclude a lesion.'];
     case 'insufficient':
-      return ['Too little was examined to say where the lesion is.', ...leadingGuess(first)];
+      return ['Too little was examined to say where the lesion is.', ...broadGuess(localisation.localisations)];
     case 'not-anatomical':
       return ['No single lesion or process in the model explains the findings together.', ...leadingGuess(first)];
     default:
@@ -34,6 +35,47 @@ export function siteSentences(localisation: Localisation): readonly string[] {
       ? [sentence(`the main alternative is ${siteWords(second)} (${percent(second.probability)})`)]
       : []),
   ];
+}
+
+/** What the sites of one kind belong to, as said when only that much is known. */
+const broadPlaces: Readonly<Partial<Record<SiteKind, string>>> = {
+  muscle: 'muscle',
+  junction: 'the neuromuscular junction',
+  nerve: 'single nerves',
+  plexus: 'the plexus',
+  root: 'the nerve roots',
+  cord: 'the spinal cord',
+  brainstem: 'the brainstem',
+  cerebellum: 'the cerebellum',
+  hemisphere: 'the cerebral hemisphere',
+  'visual-pathway': 'the visual pathway',
+  'cranial-nerve': 'the cranial nerves',
+  'basal-ganglia': 'the basal ganglia',
+};
+
+/** From this probability on, the sites of one kind together are worth saying. Judged. */
+const broadFrom = 0.4;
+
+/** Where several sites of one kind share what is likely, what they have in common is said before the first of them. */
+function broadGuess(localisations: readonly RankedLocalisation[]): readonly string[] {
+  const shares = new Map<string, RankedLocalisation[]>();
+  for (const site of localisations) {
+    const place = broadPlaces[site.kind];
+    if (place === undefined) continue;
+    const where = site.side === 'left' || site.side === 'right' ? `${place} on the ${site.side}` : place;
+    shares.set(where, [...(shares.get(where) ?? []), site]);
+  }
+  for (const [where, [nearest, ...others]] of shares) {
+    if (nearest === undefined || others.length === 0) continue;
+    const total = [nearest, ...others].reduce((sum, { probability }) => sum + probability, 0);
+    if (total < broadFrom) continue;
+    return [
+      sentence(
+        `what was found points most to ${where} (${percent(total)} over several sites), nearest to ${siteWords(nearest)} (${percent(nearest.probability)})`,
+      ),
+    ];
+  }
+  return leadingGuess(localisations[0]);
 }
 
 function leadingGuess(first: RankedLocalisation | undefined): readonly string[] {

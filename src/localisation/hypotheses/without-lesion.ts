@@ -6,7 +6,7 @@ import { type FibreSite, processOf } from '../process.ts';
 import { facultiesOf } from './process-signs.ts';
 
 /** Percent of examinations in which what is found does not come from damage of the nervous system. Judged. */
-const percent = 0.7;
+const percent = 0.3;
 
 const armBottom = segmentIndex('T1');
 const legTop = segmentIndex('L1');
