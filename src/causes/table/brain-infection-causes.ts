@@ -245,6 +245,7 @@ export const brainInfectionCauses: readonly Cause[] = [
     tempo: tempos.subacute,
     courses: { progressive: 1.2 },
     history: [
+      told('brucellosis', 40, 0.9),
       told('livestock-or-raw-milk', 15, 0.5),
       told('travel', 5, 0.5),
       told('fever', 3, 0.4),

@@ -411,11 +411,13 @@ export const focalCauses: readonly Cause[] = [
       told(['paraesthesiae', 'neuropathic-pain', 'foot-pain', 'arm-pain', 'leg-pain'], 1.2, 0.95),
       told(['similar-attacks-before', 'diabetes-mellitus'], 0.8, 1),
       told('face-or-neck-lump', 2, 1),
+      told('limb-lump', 8, 0.7),
       told(['anticoagulant', 'fever'], 0.5, 1),
       told(['trauma', 'limb-fracture-or-dislocation', 'recent-surgery'], 0.4, 1.1),
     ],
     signs: [
       shows(['inspection/thickened-nerve'], 2, 1),
+      shows(['inspection/palpable-mass'], 10, 0.6),
       shows(['inspection/cafe-au-lait-spots', 'inspection/neurofibromas'], 15, 0.95),
     ],
     values: [

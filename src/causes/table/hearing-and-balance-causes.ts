@@ -309,7 +309,7 @@ export const hearingAndBalanceCauses: readonly Cause[] = [
       told('hearing-loss', 3, 0.1),
       told('tinnitus', 2, 0.5),
       told(['unsteadiness', 'vertigo'], 1.4, 0.8),
-      told(['numbness', 'facial-pain'], 1.4, 0.9),
+      told(['numbness', 'face-numbness', 'facial-pain'], 1.4, 0.9),
       told(['facial-pain', 'headache'], 1.1, 1),
       told(['fever', 'rash', 'loud-noise'], 0.5, 1),
       told('similar-attacks-before', 0.8, 1),

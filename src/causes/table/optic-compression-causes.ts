@@ -159,6 +159,7 @@ export const opticCompressionCauses: readonly Cause[] = [
     history: [
       told(['headache', 'new-headache', 'morning-headache'], 1.8, 0.7),
       told(['amenorrhoea-or-galactorrhoea', 'sexual-dysfunction', 'hypothyroidism'], 2, 0.8),
+      told('polyuria', 6, 0.95),
       told('vomiting', 2, 0.9),
       told('acromegaly', 0.05, 1),
       told(['visual-loss', 'behaviour-change'], 1.3, 1),

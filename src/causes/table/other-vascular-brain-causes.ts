@@ -285,6 +285,7 @@ export const otherVascularBrainCauses: readonly Cause[] = [
         [
           'tacrolimus',
           'immunosuppression',
+          'stem-cell-transplant',
           'chronic-kidney-disease',
           'lupus',
           'vasculitis',

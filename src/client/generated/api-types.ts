@@ -91,6 +91,7 @@ export type HistorySymptoms = {
     | 'stiffness'
     | 'twitching'
     | 'muscle-thinning'
+    | 'face-numbness'
     | 'numbness'
     | 'paraesthesiae'
     | 'nocturnal-hand-paraesthesiae'
@@ -129,6 +130,8 @@ export type HistorySymptoms = {
     | 'rash'
     | 'hair-loss'
     | 'face-or-neck-lump'
+    | 'limb-lump'
+    | 'polyuria'
     | 'amenorrhoea-or-galactorrhoea'
     | 'oral-or-genital-ulcers'
     | 'photosensitive-rash'
@@ -179,11 +182,13 @@ export type HistoryConditions = {
     | 'syphilis'
     | 'diphtheria'
     | 'leprosy'
+    | 'brucellosis'
     | 'tuberculosis'
     | 'poliomyelitis'
     | 'herpes-zoster'
     | 'recent-bacteraemia'
     | 'immunosuppression'
+    | 'stem-cell-transplant'
     | 'rheumatoid-arthritis'
     | 'neurofibromatosis'
     | 'spina-bifida'
@@ -646,12 +651,14 @@ export type FindingsCranialNerves = (
         | 'diplopia'
         | 'fatigable-diplopia'
         | 'skew-deviation'
+        | 'absent-oculocephalic-reflex'
         | 'vertical-gaze-palsy'
         | 'upgaze-palsy'
         | 'impaired-convergence'
         | 'convergence-retraction-nystagmus'
         | 'direction-changing-nystagmus'
         | 'vertical-nystagmus'
+        | 'rebound-nystagmus'
         | 'downbeat-nystagmus'
         | 'upbeat-nystagmus'
         | 'torsional-nystagmus'
@@ -806,6 +813,7 @@ export type FindingsInspection = (
         | 'chemosis'
         | 'orbital-bruit'
         | 'periorbital-oedema'
+        | 'enophthalmos'
         | 'proptosis'
         | 'temporal-artery-tenderness';
       side: Side;
@@ -908,6 +916,38 @@ export type FindingsInspection = (
        * the body part at which the sign is
        */
       site?: 'neck' | 'elbow' | 'wrist' | 'knee' | 'ankle';
+      side?: Side;
+      /**
+       * true when the sign is there, false when it was looked for and is not
+       */
+      present?: boolean;
+      notTested?: NotTested;
+      note?: Note;
+    }
+  | {
+      sign: 'palpable-mass';
+      /**
+       * the body part at which the sign is
+       */
+      site:
+        | 'face'
+        | 'neck'
+        | 'scapular-region'
+        | 'shoulder'
+        | 'axilla'
+        | 'upper-arm'
+        | 'elbow'
+        | 'forearm'
+        | 'wrist'
+        | 'hand'
+        | 'groin'
+        | 'hip'
+        | 'buttock'
+        | 'thigh'
+        | 'knee'
+        | 'leg-below-knee'
+        | 'ankle'
+        | 'foot';
       side?: Side;
       /**
        * true when the sign is there, false when it was looked for and is not

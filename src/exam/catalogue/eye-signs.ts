@@ -273,6 +273,12 @@ export const eyeSigns = sectionTable(
       label: 'Eyes driven away from this side',
       probe: faculty('gaze-horizontal'),
     },
+    'absent-oculocephalic-reflex': {
+      label: 'Absent oculocephalic reflex',
+      sides: 'midline',
+      probe: recordedOnly,
+      source: commonPractice,
+    },
     'vertical-gaze-palsy': {
       label: 'Vertical gaze palsy',
       sides: 'midline',
@@ -324,6 +330,11 @@ export const eyeSigns = sectionTable(
       sides: 'midline',
       hpo: equivalent('HP:0010544', 'Vertical nystagmus'),
       probe: anyFaculty('nystagmus-central', 'downbeat'),
+    },
+    'rebound-nystagmus': {
+      label: 'Rebound nystagmus',
+      sides: 'midline',
+      probe: faculty('nystagmus-central'),
     },
     'downbeat-nystagmus': {
       label: 'Downbeat nystagmus',

@@ -45,6 +45,28 @@ const limbSites = [
   'foot',
 ] as const;
 
+/** Where a mass beside a nerve can be felt. */
+const massSites = [
+  'face',
+  'neck',
+  'scapular-region',
+  'shoulder',
+  'axilla',
+  'upper-arm',
+  'elbow',
+  'forearm',
+  'wrist',
+  'hand',
+  'groin',
+  'hip',
+  'buttock',
+  'thigh',
+  'knee',
+  'leg-below-knee',
+  'ankle',
+  'foot',
+] as const;
+
 /** What is seen or felt on a person at rest. */
 export const inspection = sectionTable(
   'inspection',
@@ -268,6 +290,14 @@ export const inspection = sectionTable(
       probe: recordedOnly,
       source: recalled('amato-russell', 'neuropathies with enlarged nerves'),
     },
+    'palpable-mass': {
+      label: 'Palpable mass',
+      sides: 'optional',
+      sites: massSites,
+      siteRequired: true,
+      probe: recordedOnly,
+      source: commonPractice,
+    },
     'trophic-skin-change': { label: 'Trophic change of the skin or nails', sites: limbSites, probe: recordedOnly },
     'distal-hair-loss': { label: 'Loss of hair on the limb', sites: limbSites, probe: recordedOnly },
     oedema: { label: 'Oedema', sites: limbSites, probe: recordedOnly, source: commonPractice },
@@ -403,6 +433,13 @@ export const inspection = sectionTable(
       sides: 'midline',
       region: 'neck',
       probe: recordedOnly,
+    },
+    enophthalmos: {
+      label: 'Enophthalmos',
+      region: 'head',
+      bodyPart: 'eye',
+      probe: recordedOnly,
+      source: commonPractice,
     },
     proptosis: {
       label: 'Proptosis',

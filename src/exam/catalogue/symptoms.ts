@@ -121,6 +121,7 @@ export const symptoms = historyTable('symptom', {
   'muscle-thinning': 'Thinning of muscles',
 
   // Sensory
+  'face-numbness': 'Numbness of the face',
   numbness: { label: 'Numbness', ...hpo('HP:0033748', 'Hypoesthesia') },
   paraesthesiae: { label: 'Pins and needles', ...hpo('HP:0003401', 'Paresthesia') },
   'nocturnal-hand-paraesthesiae': 'Pins and needles of the hand that wake at night',
@@ -170,6 +171,8 @@ export const symptoms = historyTable('symptom', {
   rash: 'Rash',
   'hair-loss': 'Loss of hair',
   'face-or-neck-lump': 'Lump in the face or neck',
+  'limb-lump': 'Lump or swelling of a limb',
+  polyuria: 'Polyuria or polydipsia',
   'amenorrhoea-or-galactorrhoea': 'Loss of periods or milk from the breasts',
   'oral-or-genital-ulcers': 'Recurrent ulcers of the mouth or genitals',
   'photosensitive-rash': { label: 'Rash of sun-exposed skin', source: recalled('eular-acr-myositis-2017', 'skin') },

@@ -12,6 +12,7 @@ const ofTheNerve: ReadonlySet<string> = new Set([
   'third-nerve-palsy',
   'sixth-nerve-palsy',
   'eye-abduction-weakness',
+  'esotropia',
   'facial-numbness',
   'absent-corneal-reflex',
   'jaw-weakness',

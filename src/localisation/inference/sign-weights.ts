@@ -9,6 +9,7 @@ import { type BodySide, bodySides } from '../../kernel/side.ts';
 import { crossedShift } from './crossed-signs.ts';
 import { anyOf, kinds, sites } from './history/history-weight.ts';
 import { limbPatternShifts, shiftBy } from './limb-patterns.ts';
+import { massShifts } from './mass-near-nerve.ts';
 import { reachPatternShifts } from './reach-patterns.ts';
 import type { Applies, Shift } from './shift.ts';
 import { headSigns } from './signs/head-signs.ts';
@@ -457,6 +458,7 @@ export function signShifts(exam: Exam): readonly Shift[] {
     ...comaShift(exam),
     ...mindShift(exam),
     ...confusedShift(exam),
+    ...massShifts(exam),
     ...hallmarkShifts(exam),
     ...retractionShift(exam),
     ...ataxiaAloneShift(exam),

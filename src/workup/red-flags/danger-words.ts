@@ -44,6 +44,7 @@ export const dangerOf = {
       'speech-difficulty',
       'slurred-speech',
       'numbness',
+      'face-numbness',
       'visual-loss',
       'diplopia',
       'vertigo',

@@ -184,6 +184,7 @@ export const likelyEmergencies: readonly LikelyEmergency[] = [
           'cranial-nerves/facial-numbness',
           'inspection/proptosis',
           'inspection/chemosis',
+          'inspection/periorbital-oedema',
         ]),
         1,
       ),

@@ -67,6 +67,7 @@ export const strokeStories: readonly RaisingStory[] = [
         'leg-weakness',
         'weakness',
         'numbness',
+        'face-numbness',
         'diplopia',
         'visual-loss',
         'dysphagia',

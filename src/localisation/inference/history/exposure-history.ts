@@ -480,6 +480,33 @@ const complaints: readonly HistoryWeight[] = [
     1,
     'one form begins in the throat and comes down',
   ),
+  ...weigh(
+    'face-numbness',
+    anyOf(
+      kinds('brainstem', 'hemisphere'),
+      sites('mandibular-nerve', 'maxillary-nerve', 'ophthalmic-nerve', 'trigeminal-nerve'),
+      sites('cavernous-sinus', 'cerebellopontine-angle', 'orbital-apex', 'thalamus'),
+    ),
+    1.5,
+    1,
+    'the trigeminal pathway runs there, far from the nerves of the limbs',
+  ),
+  ...weigh('limb-lump', kinds('nerve', 'plexus'), 1.8, 1, 'a mass presses on the nerve beside it'),
+  ...weigh('polyuria', sites('optic-chiasm'), 2, 1, 'the hormone that keeps water is made beside the chiasm'),
+  ...weigh(
+    'brucellosis',
+    anyOf(kinds('meninges', 'cauda-equina', 'root'), sites('cochlear-nerve')),
+    1.8,
+    1,
+    'it settles in spine and meninges',
+  ),
+  ...weigh(
+    'stem-cell-transplant',
+    kinds('encephalopathy', 'polyradiculoneuropathy', 'junction', 'muscle'),
+    1.3,
+    1,
+    'infection, medicines and the graft strike there',
+  ),
 ];
 
 /** What befell a person, and what weighs on nerves besides: by the place that it strikes. */

@@ -332,7 +332,7 @@ export const headHistory: readonly HistoryWeight[] = [
     'what troubles speech, hearing, sight and balance lies in the head',
   ),
   ...weigh(
-    ['weakness', 'numbness', 'slurred-speech', 'diplopia', 'dysphagia'],
+    ['weakness', 'numbness', 'face-numbness', 'slurred-speech', 'diplopia', 'dysphagia'],
     labyrinthAlone,
     0.6,
     1,
