@@ -1,5 +1,6 @@
 import type { SiteKind } from '../anatomy/site-kind.ts';
 import { onBothSides } from '../causes/reasons.ts';
+import { itemById } from '../exam/catalogue/catalogue.ts';
 import { lowerFirst } from '../exam/describe.ts';
 import { joinWords, sentence } from '../kernel/words.ts';
 import { siteWords } from '../localisation/explanation/site-words.ts';
@@ -90,7 +91,8 @@ const longestPath = 16;
 /** The two strongest reasons out of different sections of the examination; what was found wrong says more than what was not. */
 function bestReasons(site: RankedLocalisation): string {
   const chosen: Evidence[] = [];
-  const wrong = site.supporting.filter(({ abnormal }) => abnormal);
+  const isBelowTheTracts = belowTheTracts.has(site.kind);
+  const wrong = site.supporting.filter((one) => one.abnormal && !(isBelowTheTracts && isOfTracts(one)));
   for (const evidence of (wrong.length > 0 ? wrong : site.supporting).toSorted((a, b) => b.weight - a.weight)) {
     const same = chosen.some((other) => other.because === evidence.because || sectionOf(other) === sectionOf(evidence));
     if (!same) chosen.push(evidence);
@@ -103,6 +105,29 @@ function bestReasons(site: RankedLocalisation): string {
       return index === 0 && because !== null && isShort(because) ? `${text} (${because})` : text;
     }),
   );
+}
+
+/** Kinds that leave the descending tracts alone: signs of these may be allowed for, but are no reason to name such a place. */
+const belowTheTracts: ReadonlySet<SiteKind> = new Set([
+  'muscle',
+  'junction',
+  'nerve',
+  'multiple-nerves',
+  'polyneuropathy',
+  'polyradiculoneuropathy',
+  'ganglion',
+  'plexus',
+  'root',
+  'cauda-equina',
+  'anterior-horn',
+]);
+const ofTracts: ReadonlySet<string> = new Set(['plantar', 'clonus', 'upper-motor']);
+
+function isOfTracts({ findingId, text }: Evidence): boolean {
+  const probe = itemById.get(findingId.split('|')[0] ?? '')?.probe.kind ?? '';
+  if (probe === 'reflex') return /\bbrisk\b/.test(text);
+  if (probe === 'tone') return /\bspastic\b/.test(text);
+  return ofTracts.has(probe);
 }
 
 function isShort(words: string): boolean {
