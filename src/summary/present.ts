@@ -50,16 +50,24 @@ function flagSentences(flags: readonly RedFlag[]): readonly string[] {
     .flatMap(({ because }) =>
       because.filter(({ pointer }) => pointer === null).map(({ text }) => text.replace(/ (?:was|were)? ?not .*$/, '')),
     );
-  const urgency = { immediate: 'immediate', 'same-day': 'same day', urgent: 'urgent' } as const;
   return [
-    ...(first === undefined
-      ? []
-      : [
-          `Red flag${present.length === 1 ? '' : 's'}: ${joinWords(present.map((flag) => `${lowerFirst(flag.label)} (${urgency[flag.urgency]})`))}.`,
-          first.action,
-        ]),
+    ...(first === undefined ? [] : [...namedFlags(present), first.action]),
     ...(gaps.length > 0 ? [sentence(`not examined, and it matters: ${joinWords([...new Set(gaps)])}`)] : []),
   ];
+}
+
+const urgencies = { immediate: 'immediate', 'same-day': 'same day', urgent: 'urgent' } as const;
+
+/** "Red flag: suspected stroke (immediate)."; of several, those of one urgency together. */
+function namedFlags(flags: readonly RedFlag[]): readonly string[] {
+  const [first, ...others] = flags;
+  if (first === undefined) return [];
+  if (others.length === 0) return [`Red flag: ${lowerFirst(first.label)} (${urgencies[first.urgency]}).`];
+  const groups = (Object.keys(urgencies) as RedFlag['urgency'][]).flatMap((urgency) => {
+    const names = flags.filter((flag) => flag.urgency === urgency).map(({ label }) => lowerFirst(label));
+    return names.length === 0 ? [] : [sentence(`${urgencies[urgency]}: ${names.join('; ')}`)];
+  });
+  return ['Red flags.', ...groups];
 }
 
 function examinationSentences(exam: Exam, parts: PresentedParts): readonly string[] {
@@ -171,7 +179,7 @@ function spokenReasons(reasons: readonly Reason[]): readonly string[] {
   return texts.filter((text, at) => !texts.some((other, i) => i !== at && other.startsWith(`${text} `))).slice(0, 2);
 }
 
-/** Information, in bits, below which an item of the examination is listed but not said. Judged. */
+/** Information, in bits, below which an item of the examination is listed but not said; the list says why. Judged. */
 const worthSaying = 0.08;
 
 /** Tests that a listener can hold, the most pressing first. */
@@ -185,7 +193,7 @@ function nextSentences(exam: Exam, parts: PresentedParts): readonly string[] {
       ? []
       : [
           sentence(
-            `at the bedside ${lowerFirst(next.label)}${next.side === null || next.place !== undefined ? '' : ` on the ${next.side}`} would tell most${next.tellsApart ? ` (${next.because})` : ''}`,
+            `at the bedside ${lowerFirst(next.label)}${next.side === null || next.place !== undefined ? '' : ` on the ${next.side}`} would tell most`,
           ),
         ];
   const spoken = turnByTurn(workup.filter(({ tier }) => tier < 3)).slice(0, spokenTests);
