@@ -4,8 +4,8 @@ import { type Hypothesis, hypothesis } from '../hypothesis.ts';
 import { LesionBuilder } from '../lesion.ts';
 import { severalNerves } from './process-signs.ts';
 
-/** Percent of all focal and diffuse findings: patches that have run together, two limbs, and one. Judged. */
-const percent = { confluent: 0.45, twoLimbs: 0.35, oneArm: 0.12 } as const;
+/** Percent of all focal and diffuse findings: patches that have run together, two limbs, three nerves, and one limb. Judged. */
+const percent = { confluent: 0.45, twoLimbs: 0.35, threeNerves: 0.3, oneArm: 0.12 } as const;
 
 /** The nerves that inflamed vessels starve most often. Source: guideline on vasculitic neuropathy (`vasculitic-neuropathy-2010`, recalled). */
 const starved = [
@@ -22,10 +22,7 @@ interface Stem {
 
 const stems = bodySides.flatMap((side) => starved.map((place): Stem => ({ side, place })));
 
-/**
- * How many of the nerves are hit where they run together: three are pieced together from single ones, and more look like a
- * neuropathy of the longest axons.
- */
+/** How many of the nerves are hit where they run together; more look like a neuropathy of the longest axons. */
 const hit = { least: 4, most: 5 } as const;
 
 /** How deep the nerves are hit, with its share. Judged. */
@@ -70,24 +67,35 @@ function confluent(): Hypothesis[] {
   return sets.flatMap((bits) => severalAt(`confluent-${bits}`, percent.confluent / sets.length, chosen(bits)));
 }
 
+const everyNerve = bodySides.flatMap((side) => [...ofArms, ...ofLegs].map((place): Stem => ({ side, place })));
+const limbOf = ({ side, place }: Stem): string => `${side}-${isOfArm(place)}`;
+const nameOf = (nerves: readonly Stem[]): string => nerves.map(({ side, place }) => `${side}-${place}`).join('-');
+
 /**
  * Two nerves of two limbs, as when mononeuritis multiplex begins: one place in brain, cord or horns would explain them too,
  * so that they are never pieced together. The same nerve on both sides is left to that nerve.
  */
 function twoLimbs(): Hypothesis[] {
-  const nerves = bodySides.flatMap((side) => [...ofArms, ...ofLegs].map((place): Stem => ({ side, place })));
-  const pairs = nerves.flatMap((one, index) =>
-    nerves
+  const pairs = everyNerve.flatMap((one, index) =>
+    everyNerve
       .slice(index + 1)
-      .filter(
-        (other) =>
-          other.place !== one.place && !(other.side === one.side && isOfArm(other.place) === isOfArm(one.place)),
-      )
+      .filter((other) => other.place !== one.place && limbOf(other) !== limbOf(one))
       .map((other) => [one, other] as const),
   );
-  return pairs.flatMap(([one, other]) =>
-    severalAt(`${one.side}-${one.place}-${other.side}-${other.place}`, percent.twoLimbs / pairs.length, [one, other]),
+  return pairs.flatMap((pair) => severalAt(nameOf(pair), percent.twoLimbs / pairs.length, pair));
+}
+
+/** Three nerves of two or three limbs, the next step of the same illness. */
+function threeNerves(): Hypothesis[] {
+  const triples = everyNerve.flatMap((one, first) =>
+    everyNerve.slice(first + 1).flatMap((two, second) =>
+      everyNerve
+        .slice(first + second + 2)
+        .map((three) => [one, two, three] as const)
+        .filter((nerves) => new Set(nerves.map(limbOf)).size > 1),
+    ),
   );
+  return triples.flatMap((triple) => severalAt(nameOf(triple), percent.threeNerves / triples.length, triple));
 }
 
 /**
@@ -115,5 +123,5 @@ function oneArm(): Hypothesis[] {
 
 /** Several nerves hit in the same illness or by the same mishap. */
 export function confluentMononeuropathyHypotheses(): Hypothesis[] {
-  return [...confluent(), ...twoLimbs(), ...oneArm()];
+  return [...confluent(), ...twoLimbs(), ...threeNerves(), ...oneArm()];
 }
