@@ -1,6 +1,6 @@
 import type { PlaceKey } from '../../anatomy/places.ts';
 import { type BodySide, bodySides } from '../../kernel/side.ts';
-import { type Hypothesis, hypothesis } from '../hypothesis.ts';
+import { type Hypothesis, hypothesis, type PaceFactors } from '../hypothesis.ts';
 import { LesionBuilder } from '../lesion.ts';
 import { severalNerves } from './process-signs.ts';
 
@@ -50,11 +50,13 @@ const isOfArm = (place: PlaceKey): boolean => ofArms.includes(place);
 const between = [{ key: 'uneven', motor: 0.6, sensory: 0.75, share: 1 }] as const;
 const manyNerves = 5;
 
-function severalAt(variant: string, frequency: number, nerves: readonly Stem[]): Hypothesis[] {
+function severalAt(variant: string, frequency: number, nerves: readonly Stem[], paces?: PaceFactors): Hypothesis[] {
   return (nerves.length < manyNerves ? depths : between).map(({ key, motor, sensory, share }) => {
     const lesion = new LesionBuilder();
     for (const { side, place } of nerves) lesion.place(side, place, motor, sensory);
-    return hypothesis(severalNerves, `${variant}-${key}`, frequency * share, lesion.build());
+    return hypothesis(severalNerves, `${variant}-${key}`, frequency * share, lesion.build(), {
+      ...(paces !== undefined && { paces }),
+    });
   });
 }
 
@@ -109,6 +111,9 @@ const together: readonly (readonly PlaceKey[])[] = [
   ['median-nerve-upper-arm', 'ulnar-nerve-upper-arm', 'radial-nerve-spiral-groove'],
 ];
 
+/** A mishap strikes within hours, unlike the illnesses that pick out nerves. Judged. */
+const ofAMishap: PaceFactors = { hyperacute: 3, acute: 1.3, subacute: 0.7, chronic: 0.6 };
+
 function oneArm(): Hypothesis[] {
   return bodySides.flatMap((side) =>
     together.flatMap((places) =>
@@ -116,6 +121,7 @@ function oneArm(): Hypothesis[] {
         `${side}-${places.join('-')}`,
         percent.oneArm / (together.length * bodySides.length),
         places.map((place) => ({ side, place })),
+        ofAMishap,
       ),
     ),
   );

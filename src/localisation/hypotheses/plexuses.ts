@@ -198,7 +198,8 @@ const patchyOnBoth: readonly {
     diaphragm: 0.85,
   },
 ];
-const bothOfAttacks = 0.12;
+const bothOfAttacks = 0.2;
+const inflamedOnBothPaces = { ...inflamedPaces, chronic: 0.15 } as const;
 
 function patchyOnBothSides(): Hypothesis[] {
   return bodySides.flatMap((side) =>
@@ -209,7 +210,7 @@ function patchyOnBothSides(): Hypothesis[] {
       const frequency = (groupFrequency.patchyBrachialPlexus * bothOfAttacks * share) / bodySides.length;
       return hypothesis(brachial('both'), `patchy-${key}-${side}`, frequency, lesion.build(), {
         faculties: breathless(diaphragm),
-        paces: inflamedPaces,
+        paces: inflamedOnBothPaces,
       });
     }),
   );
@@ -247,10 +248,13 @@ function breathless(chance: number): FacultyChances {
  * comes down to the foot or over to the other side, and stays uneven. Share of the damage on the other side. Judged.
  */
 const otherSides = [
-  { key: 'one-side', other: 0, share: 0.78 },
+  { key: 'one-side', other: 0, share: 0.74 },
   { key: 'other-side-slight', other: 0.25, share: 0.15 },
   { key: 'both-uneven', other: 0.55, share: 0.07 },
+  { key: 'both-even', other: 0.95, share: 0.04 },
 ] as const;
+
+const isOfBoth = (key: (typeof otherSides)[number]['key']): boolean => key === 'both-uneven' || key === 'both-even';
 
 /**
  * Damage to the lumbosacral trunk beyond what the sacral plexus adds: the fibres of L4 and L5 run through both and are to be
@@ -279,8 +283,8 @@ function lumbosacralPlexus(): Hypothesis[] {
             }
           });
           return hypothesis(
-            lumbosacral(key === 'both-uneven' ? 'both' : side),
-            `${spread.key}-${extent.key}-${key}${key === 'both-uneven' ? `-${side}` : ''}`,
+            lumbosacral(isOfBoth(key) ? 'both' : side),
+            `${spread.key}-${extent.key}-${key}${isOfBoth(key) ? `-${side}` : ''}`,
             (groupFrequency.lumbosacralPlexus * spread.share * share) / (2 * lumbosacralExtents.length),
             lesion.build(),
             { paces: overWeeks },

@@ -12,6 +12,8 @@ const stiffGaits: ReadonlySet<string> = new Set(['spastic', 'hemiplegic', 'sciss
 function isOfTheTracts({ abnormal, item: { section, key, probe }, value, place }: Finding): boolean {
   if (!abnormal) return false;
   if (section === 'reflexes') return isBrisk(value);
+  // Fine movements fail for want of strength as readily.
+  if (section === 'coordination') return false;
   if (probe.kind === 'upper-motor' || section === 'clonus' || stiffGaits.has(key)) return true;
   return value === 'extensor' || value === 'spastic' || place?.kind === 'level-below';
 }
@@ -216,6 +218,32 @@ function oneLimbShift({ findings }: Exam): readonly Shift[] {
 }
 const ofLimbs: ReadonlySet<string> = new Set(['upper-limbs', 'lower-limbs']);
 
+/** Signs of the muscles of the accessory nerve, and of a shoulder that they no longer hold. */
+const ofTheAccessory: ReadonlySet<string> = new Set([
+  'trapezius-weakness',
+  'sternocleidomastoid-weakness',
+  'shoulder-shrug',
+  'neck-rotation',
+  'shoulder-droop',
+  'scapular-winging',
+  'scapular-retraction',
+  'shoulder-abduction',
+  'shoulder-flexion',
+]);
+/** Odds of the accessory nerve where nothing is wrong with what it moves. Judged. */
+const accessoryThatWorks = 0.15;
+
+function accessoryShift({ findings }: Exam): readonly Shift[] {
+  const wrong = findings.filter(({ abnormal }) => abnormal);
+  const [first] = wrong;
+  const isShown = ({ item, place }: Finding): boolean =>
+    ofTheAccessory.has(item.key) ||
+    (item.probe.kind === 'denervation' && /shoulder|scapular|neck/.test(`${place?.key}`));
+  if (first === undefined || wrong.some(isShown)) return [];
+  const because = 'the muscles that it serves are not said to fail';
+  return [shiftBy(first, { applies: sites('spinal-accessory-nerve'), factor: accessoryThatWorks, because })];
+}
+
 /** How patterns that tell nerves from roots, plexus, cord and muscle shift the odds of sites. */
 export function nervePatternShifts(exam: Exam): readonly Shift[] {
   return [
@@ -226,5 +254,6 @@ export function nervePatternShifts(exam: Exam): readonly Shift[] {
     ...handWithForearmShifts(exam),
     ...splitRingFingerShift(exam),
     ...oneLimbShift(exam),
+    ...accessoryShift(exam),
   ];
 }
