@@ -65,6 +65,8 @@ export type Probe =
       readonly butSpares?: Faculty;
       /** A faculty that mostly fails as well when the sign is called so: abduction, in an eye that moves in few directions. */
       readonly seldomWithout?: Faculty;
+      /** Skin that has to feel for the sign to be kept: the tips of the fingers, in telling two points from one. */
+      readonly orSkin?: readonly string[];
       /** Whether the other half has to work to make the sign: it pushes the tongue over, and the jaw. */
       readonly needsOther?: boolean;
     }

@@ -326,9 +326,13 @@ export const hereditaryNeuropathyCauses: readonly Cause[] = [
       told(['heart-failure', 'cardiomyopathy', 'amyloidosis'], 3, 0.7),
       told(['light-headed-on-standing', 'syncope', 'early-satiety'], 3, 0.5),
       told('sexual-dysfunction', 1.6, 0.8),
+      // Deposits cloud the vitreous and block the bundles of the heart.
+      told('flashes-and-floaters', 3, 1),
+      told(['visual-loss', 'bowel-disturbance', 'dizziness'], 1.4, 1),
     ],
     signs: [
       shows(['autonomic/orthostatic-hypotension'], 4, 0.5),
+      shows(['autonomic/arrhythmia', 'autonomic/bradycardia'], 2, 1),
       shows(['autonomic/gastroparesis', 'autonomic/anhidrosis', 'sphincters/erectile-dysfunction'], 3, 0.8),
     ],
     quantities: [slowArm(0.3, 1.05)],

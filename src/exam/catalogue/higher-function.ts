@@ -161,7 +161,11 @@ export const higherFunction = sectionTable(
       sides: 'paired',
       bodyPart: 'hand',
       hpo: equivalent('HP:0011810', 'Impaired two-point discrimination'),
-      probe: faculty('cortical-sensation'),
+      probe: {
+        kind: 'faculty',
+        faculty: 'cortical-sensation',
+        orSkin: ['thumb', 'index-finger', 'little-finger'],
+      },
     },
 
     'frontal-release-signs': {

@@ -4,7 +4,7 @@ import type { Path } from '../../anatomy/brain/path.ts';
 import { brainStructures } from '../../anatomy/brain/structures.ts';
 import { movementTable } from '../../anatomy/movements.ts';
 import { type PlaceKey, placeKeys, placeTable } from '../../anatomy/places.ts';
-import type { Faculty } from '../../anatomy/probe.ts';
+import type { Faculty, Modality } from '../../anatomy/probe.ts';
 import { reflexTable } from '../../anatomy/reflexes.ts';
 import { type Segment, segmentIndex, segments } from '../../anatomy/segments.ts';
 import type { SiteKind } from '../../anatomy/site-kind.ts';
@@ -147,7 +147,10 @@ function breaksOf(hypothesis: Hypothesis, datum: Datum): readonly Break[] {
     case 'sensation':
       return sensoryBreaks(hypothesis, datum, side);
     case 'faculty':
-      return functionBreaks(hypothesis, [probe.faculty, ...(probe.orAlso ?? [])], datum.column.target.side);
+      return [
+        ...functionBreaks(hypothesis, [probe.faculty, ...(probe.orAlso ?? [])], datum.column.target.side),
+        ...(probe.orSkin ?? []).flatMap((key) => skinBreaks(hypothesis, 'landmark', key, 'light-touch', side)),
+      ];
     case 'cerebellar':
       return functionBreaks(
         hypothesis,
@@ -289,17 +292,25 @@ function reflexBreaks(hypothesis: Hypothesis, reflexKey: string, side: BodySide)
 function sensoryBreaks(hypothesis: Hypothesis, datum: Datum, side: BodySide): readonly Break[] {
   const { place, item } = datum.column.target;
   if (place === undefined || item.probe.kind !== 'sensation') return [];
-  const { kind } = place;
-  const row =
-    kind === 'dermatome' || kind === 'landmark' || kind === 'territory' ? skinPlace(kind, place.key) : undefined;
+  return skinBreaks(hypothesis, place.kind, place.key, item.probe.modality, side);
+}
+
+function skinBreaks(
+  hypothesis: Hypothesis,
+  kind: string,
+  key: string,
+  modality: Modality,
+  side: BodySide,
+): readonly Break[] {
+  const row = kind === 'dermatome' || kind === 'landmark' || kind === 'territory' ? skinPlace(kind, key) : undefined;
   if (row === undefined) return [];
-  const probe = sensoryItem(row, item.probe.modality, side);
+  const probe = sensoryItem(row, modality, side);
   const peripheral = strandBreaks(hypothesis, probe.strands, 'sensory', () => 'its fibres run');
   const { central } = sensoryDeficit(hypothesis, probe);
   if (central < 0.2) return peripheral;
   const strand = probe.strands[0];
   const area = strand === undefined || strand.segment === null ? 'face' : areaOf(strand.segment);
-  return [...peripheral, { text: centralText(hypothesis, item.probe.modality, area, side), share: central }].sort(
+  return [...peripheral, { text: centralText(hypothesis, modality, area, side), share: central }].sort(
     (a, b) => b.share - a.share,
   );
 }

@@ -1,11 +1,11 @@
 import type { PlaceKey } from '../../anatomy/places.ts';
 import { type BodySide, bodySides } from '../../kernel/side.ts';
-import { type Hypothesis, hypothesis } from '../hypothesis.ts';
+import { type Hypothesis, hypothesis, type PaceFactors } from '../hypothesis.ts';
 import { LesionBuilder } from '../lesion.ts';
 import { severalNerves } from './process-signs.ts';
 
-/** Percent of all focal and diffuse findings: patches that have run together, two limbs, and one. Judged. */
-const percent = { confluent: 0.45, twoLimbs: 0.35, oneArm: 0.12 } as const;
+/** Percent of all focal and diffuse findings: patches that have run together, two limbs, three nerves, and one limb. Judged. */
+const percent = { confluent: 0.45, twoLimbs: 0.35, threeNerves: 0.3, oneArm: 0.12 } as const;
 
 /** The nerves that inflamed vessels starve most often. Source: guideline on vasculitic neuropathy (`vasculitic-neuropathy-2010`, recalled). */
 const starved = [
@@ -22,10 +22,7 @@ interface Stem {
 
 const stems = bodySides.flatMap((side) => starved.map((place): Stem => ({ side, place })));
 
-/**
- * How many of the nerves are hit where they run together: three are pieced together from single ones, and more look like a
- * neuropathy of the longest axons.
- */
+/** How many of the nerves are hit where they run together; more look like a neuropathy of the longest axons. */
 const hit = { least: 4, most: 5 } as const;
 
 /** How deep the nerves are hit, with its share. Judged. */
@@ -53,11 +50,13 @@ const isOfArm = (place: PlaceKey): boolean => ofArms.includes(place);
 const between = [{ key: 'uneven', motor: 0.6, sensory: 0.75, share: 1 }] as const;
 const manyNerves = 5;
 
-function severalAt(variant: string, frequency: number, nerves: readonly Stem[]): Hypothesis[] {
+function severalAt(variant: string, frequency: number, nerves: readonly Stem[], paces?: PaceFactors): Hypothesis[] {
   return (nerves.length < manyNerves ? depths : between).map(({ key, motor, sensory, share }) => {
     const lesion = new LesionBuilder();
     for (const { side, place } of nerves) lesion.place(side, place, motor, sensory);
-    return hypothesis(severalNerves, `${variant}-${key}`, frequency * share, lesion.build());
+    return hypothesis(severalNerves, `${variant}-${key}`, frequency * share, lesion.build(), {
+      ...(paces !== undefined && { paces }),
+    });
   });
 }
 
@@ -70,24 +69,35 @@ function confluent(): Hypothesis[] {
   return sets.flatMap((bits) => severalAt(`confluent-${bits}`, percent.confluent / sets.length, chosen(bits)));
 }
 
+const everyNerve = bodySides.flatMap((side) => [...ofArms, ...ofLegs].map((place): Stem => ({ side, place })));
+const limbOf = ({ side, place }: Stem): string => `${side}-${isOfArm(place)}`;
+const nameOf = (nerves: readonly Stem[]): string => nerves.map(({ side, place }) => `${side}-${place}`).join('-');
+
 /**
  * Two nerves of two limbs, as when mononeuritis multiplex begins: one place in brain, cord or horns would explain them too,
  * so that they are never pieced together. The same nerve on both sides is left to that nerve.
  */
 function twoLimbs(): Hypothesis[] {
-  const nerves = bodySides.flatMap((side) => [...ofArms, ...ofLegs].map((place): Stem => ({ side, place })));
-  const pairs = nerves.flatMap((one, index) =>
-    nerves
+  const pairs = everyNerve.flatMap((one, index) =>
+    everyNerve
       .slice(index + 1)
-      .filter(
-        (other) =>
-          other.place !== one.place && !(other.side === one.side && isOfArm(other.place) === isOfArm(one.place)),
-      )
+      .filter((other) => other.place !== one.place && limbOf(other) !== limbOf(one))
       .map((other) => [one, other] as const),
   );
-  return pairs.flatMap(([one, other]) =>
-    severalAt(`${one.side}-${one.place}-${other.side}-${other.place}`, percent.twoLimbs / pairs.length, [one, other]),
+  return pairs.flatMap((pair) => severalAt(nameOf(pair), percent.twoLimbs / pairs.length, pair));
+}
+
+/** Three nerves of two or three limbs, the next step of the same illness. */
+function threeNerves(): Hypothesis[] {
+  const triples = everyNerve.flatMap((one, first) =>
+    everyNerve.slice(first + 1).flatMap((two, second) =>
+      everyNerve
+        .slice(first + second + 2)
+        .map((three) => [one, two, three] as const)
+        .filter((nerves) => new Set(nerves.map(limbOf)).size > 1),
+    ),
   );
+  return triples.flatMap((triple) => severalAt(nameOf(triple), percent.threeNerves / triples.length, triple));
 }
 
 /**
@@ -101,6 +111,9 @@ const together: readonly (readonly PlaceKey[])[] = [
   ['median-nerve-upper-arm', 'ulnar-nerve-upper-arm', 'radial-nerve-spiral-groove'],
 ];
 
+/** A mishap strikes within hours, unlike the illnesses that pick out nerves. Judged. */
+const ofAMishap: PaceFactors = { hyperacute: 3, acute: 1.3, subacute: 0.7, chronic: 0.6 };
+
 function oneArm(): Hypothesis[] {
   return bodySides.flatMap((side) =>
     together.flatMap((places) =>
@@ -108,6 +121,7 @@ function oneArm(): Hypothesis[] {
         `${side}-${places.join('-')}`,
         percent.oneArm / (together.length * bodySides.length),
         places.map((place) => ({ side, place })),
+        ofAMishap,
       ),
     ),
   );
@@ -115,5 +129,5 @@ function oneArm(): Hypothesis[] {
 
 /** Several nerves hit in the same illness or by the same mishap. */
 export function confluentMononeuropathyHypotheses(): Hypothesis[] {
-  return [...confluent(), ...twoLimbs(), ...oneArm()];
+  return [...confluent(), ...twoLimbs(), ...threeNerves(), ...oneArm()];
 }

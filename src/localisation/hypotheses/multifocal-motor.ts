@@ -3,10 +3,10 @@ import { type BodySide, bodySides, opposite } from '../../kernel/side.ts';
 import { type Hypothesis, hypothesis } from '../hypothesis.ts';
 import { LesionBuilder } from '../lesion.ts';
 import { processOf } from '../process.ts';
-import { severalNerves } from './process-signs.ts';
+import { comesOnSlowly, severalNerves } from './process-signs.ts';
 
-/** Percent of all focal and diffuse findings. Judged. */
-const percentOfAll = 0.35;
+/** Percent of all focal and diffuse findings: motor fibres alone, and those of the skin too. Judged. */
+const percentOfAll = { motor: 0.35, withFeeling: 0.2 } as const;
 
 /**
  * Stretches of arm nerves at which motor fibres are blocked while sensory ones in the same nerve conduct; one or
@@ -46,16 +46,23 @@ const elsewhere: readonly {
 
 const block = { worst: 0.75, elsewhere: 0.55 } as const;
 
-function blocks(side: BodySide, arm: (typeof armBlocks)[number], other: (typeof elsewhere)[number]): LesionBuilder {
+type Elsewhere = (typeof elsewhere)[number];
+
+/** @param feeling share of the loss that the sensory fibres of the same nerve have */
+function blocks(side: BodySide, arm: readonly PlaceKey[], other: Elsewhere, feeling = 0): LesionBuilder {
   const lesion = new LesionBuilder();
-  for (const place of arm.places) lesion.place(side, place, block.worst, 0);
-  for (const place of other.same) lesion.place(side, place, block.elsewhere, 0);
-  for (const place of other.other) lesion.place(opposite(side), place, block.elsewhere, 0);
+  const hit = (one: BodySide, places: readonly PlaceKey[], depth: number): void => {
+    for (const place of places) lesion.place(one, place, depth, depth * feeling);
+  };
+  hit(side, arm, block.worst);
+  hit(side, other.same, block.elsewhere);
+  hit(opposite(side), other.other, block.elsewhere);
   return lesion;
 }
 
-const total =
-  armBlocks.reduce((sum, { share }) => sum + share, 0) * elsewhere.reduce((sum, { share }) => sum + share, 0);
+const shareOfAll = (rows: readonly { readonly share: number }[]): number =>
+  rows.reduce((sum, { share }) => sum + share, 0);
+const total = shareOfAll(armBlocks) * shareOfAll(elsewhere);
 
 /** Motor fibres blocked in several nerves, feeling kept. */
 export function multifocalMotorHypotheses(): Hypothesis[] {
@@ -67,8 +74,8 @@ export function multifocalMotorHypotheses(): Hypothesis[] {
           hypothesis(
             severalNerves,
             `motor-${side}-${arm.places.join('+')}-${other.key}`,
-            (percentOfAll * arm.share * other.share) / (2 * total),
-            blocks(side, arm, other).build(),
+            (percentOfAll.motor * arm.share * other.share) / (2 * total),
+            blocks(side, arm.places, other).build(),
             {
               process: processOf({
                 because: 'motor fibres are blocked in several nerves',
@@ -80,6 +87,38 @@ export function multifocalMotorHypotheses(): Hypothesis[] {
             },
           ),
         ),
+    ),
+  );
+}
+
+/** What the jerks of all limbs lose beside those of the blocked nerves, where all fibres conduct slowly. Judged. */
+const slowedReflex = 0.3;
+
+/**
+ * The same patchwork with the skin of the blocked nerves and with duller jerks: multifocal inflammatory demyelinating
+ * neuropathy, which takes the arms more than the legs (guideline `ean-pns-cidp-2021`, recalled).
+ */
+export function multifocalSensorimotorHypotheses(): Hypothesis[] {
+  const others = elsewhere.filter(({ key }) => key !== 'one-arm');
+  const ways = 2 * shareOfAll(armBlocks) * shareOfAll(others);
+  return bodySides.flatMap((side) =>
+    armBlocks.flatMap((arm) =>
+      others.map((other) =>
+        hypothesis(
+          severalNerves,
+          `sensorimotor-${side}-${arm.places.join('+')}-${other.key}`,
+          (percentOfAll.withFeeling * arm.share * other.share) / ways,
+          blocks(side, arm.places, other, 0.9).build(),
+          {
+            process: processOf({
+              reflex: () => slowedReflex,
+              because: 'myelin is lost in several nerves',
+              wasting: 'muscle',
+            }),
+            paces: comesOnSlowly,
+          },
+        ),
+      ),
     ),
   );
 }

@@ -146,22 +146,41 @@ function bothPudendal(): Hypothesis {
 
 /**
  * Share of the lesions at a place that strike it on both sides at once: thighs bent for hours in labour or at an operation,
- * blood behind the peritoneum, a waistband, legs that lay or squatted, muscles that swell after a march, crutches, arms over
- * the back of a bench, lead, hands on handlebars. Judged.
+ * blood behind the peritoneum, a waistband or an operating table, legs that lay or squatted, fat that was lost, muscles that
+ * swell after a march, crutches, arms over the back of a bench, handcuffs, lead, hands on handlebars, shoulders put out in a
+ * seizure, a neck that was cleared of its nodes on both sides, joints that swell on both sides. Judged.
  */
 const onBothSides: Readonly<Partial<Record<PlaceKey, number>>> = {
-  'ulnar-nerve-elbow': 0.04,
-  'ulnar-nerve-wrist': 0.08,
-  'deep-branch-of-ulnar-nerve': 0.05,
-  'femoral-nerve-pelvis': 0.2,
-  'femoral-nerve-groin': 0.15,
-  'lateral-femoral-cutaneous-nerve': 0.08,
-  'common-fibular-nerve': 0.06,
-  'deep-fibular-nerve': 0.08,
+  'spinal-accessory-nerve': 0.08,
+  'greater-occipital-nerve': 0.12,
+  'suprascapular-nerve': 0.04,
+  'suprascapular-nerve-spinoglenoid': 0.04,
+  'long-thoracic-nerve': 0.04,
+  'axillary-nerve': 0.02,
   'radial-nerve-axilla': 0.06,
   'radial-nerve-spiral-groove': 0.03,
-  'suprascapular-nerve': 0.03,
-  'tibial-nerve-tarsal-tunnel': 0.06,
+  'posterior-interosseous-nerve': 0.05,
+  'superficial-radial-nerve': 0.1,
+  'anterior-interosseous-nerve': 0.02,
+  'median-nerve-wrist': 0.12,
+  'ulnar-nerve-elbow': 0.06,
+  'ulnar-nerve-wrist': 0.08,
+  'deep-branch-of-ulnar-nerve': 0.05,
+  'obturator-nerve': 0.08,
+  'femoral-nerve-pelvis': 0.2,
+  'femoral-nerve-groin': 0.15,
+  'lateral-femoral-cutaneous-nerve': 0.14,
+  'saphenous-nerve': 0.04,
+  'posterior-femoral-cutaneous-nerve': 0.08,
+  'superior-gluteal-nerve': 0.05,
+  'common-fibular-nerve': 0.1,
+  'deep-fibular-nerve': 0.08,
+  'deep-fibular-nerve-ankle': 0.06,
+  'superficial-fibular-nerve': 0.05,
+  'tibial-nerve-tarsal-tunnel': 0.08,
+  'tibial-nerve-calf': 0.05,
+  'medial-plantar-nerve': 0.08,
+  'medial-calcaneal-nerve': 0.1,
   'sciatic-nerve': 0.04,
 };
 

@@ -101,6 +101,9 @@ function upperRootsInTheNeck(): Hypothesis[] {
   );
 }
 
+/** Motor fibres lost at each place that is hit. */
+type Patch = Readonly<Partial<Record<PlaceKey, number>>>;
+
 /**
  * Inflammation of the brachial plexus strikes it in patches: single branches and bundles, some near, some far, while their
  * neighbours go free. Most often hit are the suprascapular, long thoracic and axillary nerves and the fibres of the anterior
@@ -110,7 +113,7 @@ function upperRootsInTheNeck(): Hypothesis[] {
 const patches: readonly {
   readonly key: string;
   readonly share: number;
-  readonly hits: Readonly<Partial<Record<PlaceKey, number>>>;
+  readonly hits: Patch;
 }[] = [
   {
     key: 'shoulder',
@@ -155,14 +158,75 @@ const inflamedPaces = { hyperacute: 1, acute: 1.2, subacute: 1, chronic: 0.4 } a
 const patchySkin = 0.3;
 const diaphragmToo = 0.08;
 
+/**
+ * Both plexuses in one attack, of which one is hit harder: a quarter of the attacks (van Alfen 2006, recalled), and in a
+ * few of them the diaphragm fails on both sides. Which patches go together is judged.
+ */
+const patchyOnBoth: readonly {
+  readonly key: string;
+  readonly share: number;
+  readonly worse: Patch;
+  readonly better: Patch;
+  readonly diaphragm: number;
+}[] = [
+  {
+    key: 'shoulders',
+    share: 0.3,
+    worse: { 'suprascapular-nerve': 0.85, 'long-thoracic-nerve': 0.7, 'axillary-nerve': 0.4 },
+    better: { 'suprascapular-nerve': 0.5, 'long-thoracic-nerve': 0.5 },
+    diaphragm: 0.1,
+  },
+  {
+    key: 'spinati-and-deltoid',
+    share: 0.3,
+    worse: { 'suprascapular-nerve': 0.8, 'axillary-nerve': 0.75, 'musculocutaneous-nerve': 0.4 },
+    better: { 'suprascapular-nerve': 0.5, 'axillary-nerve': 0.4 },
+    diaphragm: 0.1,
+  },
+  {
+    key: 'shoulder-and-interosseous',
+    share: 0.2,
+    worse: { 'suprascapular-nerve': 0.8, 'long-thoracic-nerve': 0.7 },
+    better: { 'anterior-interosseous-nerve': 0.8 },
+    diaphragm: 0.1,
+  },
+  {
+    key: 'with-both-diaphragms',
+    share: 0.2,
+    worse: { 'suprascapular-nerve': 0.7, 'long-thoracic-nerve': 0.6, 'phrenic-nerve': 0.9 },
+    better: { 'suprascapular-nerve': 0.4, 'phrenic-nerve': 0.9 },
+    diaphragm: 0.85,
+  },
+];
+const bothOfAttacks = 0.2;
+const inflamedOnBothPaces = { ...inflamedPaces, chronic: 0.15 } as const;
+
+function patchyOnBothSides(): Hypothesis[] {
+  return bodySides.flatMap((side) =>
+    patchyOnBoth.map(({ key, share, worse, better, diaphragm }) => {
+      const lesion = new LesionBuilder();
+      hitPatch(lesion, side, worse);
+      hitPatch(lesion, opposite(side), better);
+      const frequency = (groupFrequency.patchyBrachialPlexus * bothOfAttacks * share) / bodySides.length;
+      return hypothesis(brachial('both'), `patchy-${key}-${side}`, frequency, lesion.build(), {
+        faculties: breathless(diaphragm),
+        paces: inflamedOnBothPaces,
+      });
+    }),
+  );
+}
+
+function hitPatch(lesion: LesionBuilder, side: BodySide, patch: Patch, depth = 1): void {
+  for (const [place, motor] of Object.entries(patch) as [PlaceKey, number][])
+    lesion.place(side, place, motor * depth, motor * depth * patchySkin);
+}
+
 function patchyBrachial(): Hypothesis[] {
   return bodySides.flatMap((side) =>
     patches.flatMap(({ key, share, hits }) =>
       [1, 0.6].map((depth) => {
         const lesion = new LesionBuilder();
-        for (const [place, motor] of Object.entries(hits) as [PlaceKey, number][]) {
-          lesion.place(side, place, motor * depth, motor * depth * patchySkin);
-        }
+        hitPatch(lesion, side, hits, depth);
         return hypothesis(
           brachial(side),
           `patchy-${key}-${depth}`,
@@ -184,10 +248,13 @@ function breathless(chance: number): FacultyChances {
  * comes down to the foot or over to the other side, and stays uneven. Share of the damage on the other side. Judged.
  */
 const otherSides = [
-  { key: 'one-side', other: 0, share: 0.78 },
+  { key: 'one-side', other: 0, share: 0.74 },
   { key: 'other-side-slight', other: 0.25, share: 0.15 },
   { key: 'both-uneven', other: 0.55, share: 0.07 },
+  { key: 'both-even', other: 0.95, share: 0.04 },
 ] as const;
+
+const isOfBoth = (key: (typeof otherSides)[number]['key']): boolean => key === 'both-uneven' || key === 'both-even';
 
 /**
  * Damage to the lumbosacral trunk beyond what the sacral plexus adds: the fibres of L4 and L5 run through both and are to be
@@ -216,8 +283,8 @@ function lumbosacralPlexus(): Hypothesis[] {
             }
           });
           return hypothesis(
-            lumbosacral(key === 'both-uneven' ? 'both' : side),
-            `${spread.key}-${extent.key}-${key}${key === 'both-uneven' ? `-${side}` : ''}`,
+            lumbosacral(isOfBoth(key) ? 'both' : side),
+            `${spread.key}-${extent.key}-${key}${isOfBoth(key) ? `-${side}` : ''}`,
             (groupFrequency.lumbosacralPlexus * spread.share * share) / (2 * lumbosacralExtents.length),
             lesion.build(),
             { paces: overWeeks },
@@ -235,6 +302,7 @@ export function plexusHypotheses(): Hypothesis[] {
     ...bothBrachialPlexuses(),
     ...upperRootsInTheNeck(),
     ...patchyBrachial(),
+    ...patchyOnBothSides(),
     ...lumbosacralPlexus(),
   ];
 }

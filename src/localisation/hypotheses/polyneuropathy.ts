@@ -7,7 +7,8 @@ import {
   lengthDependentHypotheses,
   patchySmallFibreHypothesis,
 } from './length-dependent.ts';
-import { multifocalMotorHypotheses } from './multifocal-motor.ts';
+import { multifocalMotorHypotheses, multifocalSensorimotorHypotheses } from './multifocal-motor.ts';
+import { nerveOnNeuropathyHypotheses } from './nerve-on-neuropathy.ts';
 import { polyradiculoneuropathyHypotheses } from './polyradiculoneuropathy.ts';
 
 /** Every disease of many nerves at once. */
@@ -19,7 +20,9 @@ export function polyneuropathyHypotheses(): Hypothesis[] {
     ...autonomicHypotheses(),
     ...polyradiculoneuropathyHypotheses(),
     ...multifocalMotorHypotheses(),
+    ...multifocalSensorimotorHypotheses(),
     ...confluentMononeuropathyHypotheses(),
+    ...nerveOnNeuropathyHypotheses(),
     ...ganglionopathyHypotheses(),
   ];
 }

@@ -10,6 +10,7 @@ import { crossedShift } from './crossed-signs.ts';
 import { anyOf, kinds, sites } from './history/history-weight.ts';
 import { limbPatternShifts, shiftBy } from './limb-patterns.ts';
 import { massShifts } from './mass-near-nerve.ts';
+import { nervePatternShifts } from './nerve-patterns.ts';
 import { reachPatternShifts } from './reach-patterns.ts';
 import type { Applies, Shift } from './shift.ts';
 import { headSigns } from './signs/head-signs.ts';
@@ -452,6 +453,7 @@ export function signShifts(exam: Exam): readonly Shift[] {
     ...recordedShifts(exam),
     ...limbPatternShifts(exam),
     ...reachPatternShifts(exam),
+    ...nervePatternShifts(exam),
     ...oneHalfShifts(exam),
     ...crossedShift(exam),
     ...spasmShift(exam),

@@ -384,6 +384,9 @@ const hundredths = 101;
 /** How often a failure of several things is recorded when one of them fails alone. Judged. */
 const calledSoAlone = 0.25;
 
+/** How often a sign that needs feeling skin is recorded where that skin is numb, beside the numbness. Judged. */
+const noticedAsNumb = 0.6;
+
 function facultyModel({ item, side }: ProbeTarget, probe: Extract<Probe, { kind: 'faculty' }>): ProbeModel {
   const faculties = [...(probe.seldomWithout === undefined ? [probe.faculty] : []), ...(probe.orAlso ?? [])];
   const together = (hypothesis: Hypothesis, one: Side): number => {
@@ -392,6 +395,14 @@ function facultyModel({ item, side }: ProbeTarget, probe: Extract<Probe, { kind:
     const second = facultyChance(hypothesis, probe.seldomWithout, one);
     return Math.max(first, second) * (calledSoAlone + (1 - calledSoAlone) * Math.min(first, second));
   };
+  const skin = (probe.orSkin ?? []).flatMap((key) => skinPlace('landmark', key) ?? []);
+  const numb = (hypothesis: Hypothesis, one: Side): number =>
+    Math.max(
+      0,
+      ...skin.flatMap((place) =>
+        sidesOf(one).map((own) => sensoryDeficit(hypothesis, sensoryItem(place, 'light-touch', own)).total),
+      ),
+    );
   return signModel({
     item,
     family: 'faculty',
@@ -399,7 +410,11 @@ function facultyModel({ item, side }: ProbeTarget, probe: Extract<Probe, { kind:
     fractions: (hypothesis) => {
       const { butSpares, needsOther } = probe;
       const failingOn = (one: Side): number =>
-        Math.max(together(hypothesis, one), ...faculties.map((faculty) => facultyChance(hypothesis, faculty, one)));
+        Math.max(
+          together(hypothesis, one),
+          noticedAsNumb * numb(hypothesis, one),
+          ...faculties.map((faculty) => facultyChance(hypothesis, faculty, one)),
+        );
       const failing = failingOn(side);
       if (butSpares !== undefined) return [failing * (1 - facultyChance(hypothesis, butSpares, side))];
       return [needsOther === true && side !== 'midline' ? failing * (1 - failingOn(opposite(side))) : failing];

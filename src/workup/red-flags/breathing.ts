@@ -38,6 +38,8 @@ const weakFaceAndEyes = [
 export function acuteSymmetricalWeakness(facts: BedsideFacts): readonly Reason[] {
   if (!facts.bothLegsWeak && !facts.bothArmsWeak) return [];
   if (facts.beganWithin(28) !== 'yes' || !facts.maybeProgressing || isOfTracts(facts)) return [];
+  // The same nerve pressed or pulled on both sides does not climb.
+  if (facts.kindProbability('nerve') >= 0.6 && !facts.isProgressive) return [];
   const weak = facts.bothLegsWeak ? facts.weak('lower-limbs') : facts.weak('upper-limbs');
   const reflexes = facts.reducedReflexes;
   // Weak legs with a numb saddle and strong arms are the cauda equina's picture, which has a flag of its own.

@@ -86,7 +86,13 @@ const mishaps: readonly HistoryWeight[] = [
   ...weigh('tense-painful-limb', sites('proximal-myopathy'), 1.6, 1, 'muscle that dies swells'),
   ...weigh(
     'external-pressure',
-    sites('radial-nerve-axilla', 'superficial-radial-nerve', 'saphenous-nerve', 'medial-plantar-nerve'),
+    sites(
+      'radial-nerve-axilla',
+      'posterior-cord',
+      'superficial-radial-nerve',
+      'saphenous-nerve',
+      'medial-plantar-nerve',
+    ),
     1.6,
     1,
     'crutches, cuffs and hard edges press on it',
@@ -155,7 +161,7 @@ const mishaps: readonly HistoryWeight[] = [
   ...weigh(
     'tight-clothing',
     sites('deep-fibular-nerve-ankle', 'superficial-fibular-nerve-ankle', 'sural-nerve', 'ilioinguinal-nerve'),
-    1.5,
+    2.5,
     1,
     'laces, boots and belts press on it',
   ),
@@ -180,6 +186,13 @@ const mishaps: readonly HistoryWeight[] = [
     'needles for buttock, armpit, elbow and upper arm pass beside it',
   ),
   ...weigh('recent-surgery', sites('common-fibular-nerve', 'ulnar-nerve-elbow'), 1.4, 1, 'it is pressed on the table'),
+  ...weigh(
+    'dialysis',
+    severalNerves,
+    2.5,
+    1,
+    'a fistula for dialysis robs the nerves of the hand of blood within hours',
+  ),
   ...weigh(
     'spinal-surgery',
     anyOf(cervicalRoots, manyRoots, kinds('cord')),

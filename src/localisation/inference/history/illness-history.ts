@@ -291,6 +291,13 @@ export const illnessHistory: readonly HistoryWeight[] = [
     'nerves that gave way once give way again',
   ),
   ...weigh(
+    'previous-pressure-palsy',
+    sites('multiple-mononeuropathy'),
+    1.6,
+    1,
+    'nerves that give way again and again are all ill',
+  ),
+  ...weigh(
     'hip-replacement',
     sites(
       'sciatic-nerve',

@@ -107,10 +107,11 @@ export const settingHistory: readonly HistoryWeight[] = [
   ...weigh(
     'neck-or-chest-surgery',
     sites('spinal-accessory-nerve', 'phrenic-nerve', 'great-auricular-nerve'),
-    6,
+    4,
     1,
     'it crosses the field of operations on neck and chest',
   ),
+  ...weigh('neck-or-chest-surgery', kinds('muscle'), 0.6, 1, 'the knife has passed beside the nerves of the shoulder'),
   ...weigh(
     'neck-or-chest-surgery',
     sites('brachial-plexus', 'lower-trunk', 'long-thoracic-nerve', 'intercostobrachial-nerve', 'intercostal-nerves'),

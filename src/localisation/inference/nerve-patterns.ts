@@ -1,0 +1,259 @@
+import type { Exam } from '../../exam/exam.ts';
+import { type Finding, isBrisk } from '../../exam/finding.ts';
+import { anyOf, kinds, sites } from './history/history-weight.ts';
+import { shiftBy, sidesOf, weakMovements } from './limb-patterns.ts';
+import type { Applies, Shift } from './shift.ts';
+import { tells } from './told.ts';
+
+const above = kinds('hemisphere', 'brainstem', 'cord');
+const stiffGaits: ReadonlySet<string> = new Set(['spastic', 'hemiplegic', 'scissoring']);
+
+/** Whether a sign says that the tract above the motor cells has let go, or that a level was found. */
+function isOfTheTracts({ abnormal, item: { section, key, probe }, value, place }: Finding): boolean {
+  if (!abnormal) return false;
+  if (section === 'reflexes') return isBrisk(value);
+  // Fine movements fail for want of strength as readily.
+  if (section === 'coordination') return false;
+  if (probe.kind === 'upper-motor' || section === 'clonus' || stiffGaits.has(key)) return true;
+  return value === 'extensor' || value === 'spastic' || place?.kind === 'level-below';
+}
+
+const showsTracts = ({ findings }: Exam): boolean => findings.some(isOfTheTracts);
+
+/** Odds where limbs fail by nerves that differ from limb to limb, and nothing says that tracts are ill. Judged. */
+const otherNerveInEachLimb = { above: 0.45, muscle: 0.4, longAxons: 0.7, motorCells: 0.7, several: 1.5 } as const;
+/** Postures that say which movement fails. */
+const failsIn: Readonly<Record<string, string>> = {
+  'foot-drop': 'ankle-dorsiflexion',
+  'wrist-drop': 'wrist-extension',
+  'finger-drop': 'finger-extension',
+};
+
+/**
+ * What fails in one limb is whole in its fellow, and the other way round: a foot that drops beside one that cannot push, a
+ * wrist here and the small muscles of the hand there. One lesion above takes like movements of both; several nerves do not.
+ * Source: Amato and Russell, mononeuritis multiplex (recalled).
+ */
+function otherNerveInEachLimbShifts(exam: Exam): readonly Shift[] {
+  if (showsTracts(exam)) return [];
+  const weak = exam.findings.filter(
+    ({ abnormal, item, side }) =>
+      abnormal && side !== 'midline' && (item.probe.kind === 'movement' || item.key in failsIn),
+  );
+  const [first] = weak;
+  if (first === undefined || sidesOf(weak).size < 2) return [];
+  const limbs = new Map<string, Set<string>>();
+  for (const { item, side } of weak) {
+    const limb = `${item.region} ${side}`;
+    limbs.set(limb, (limbs.get(limb) ?? new Set()).add(failsIn[item.key] ?? item.key));
+  }
+  const shared = (region: string): boolean =>
+    [...(limbs.get(`${region} left`) ?? [])].some((key) => limbs.get(`${region} right`)?.has(key));
+  if (shared('upper-limbs') || shared('lower-limbs')) return [];
+  const because = 'each limb fails in another way, as single nerves do, and nothing says that tracts are ill';
+  return [
+    shiftBy(first, { applies: above, factor: otherNerveInEachLimb.above, because }),
+    shiftBy(first, { applies: kinds('muscle'), factor: otherNerveInEachLimb.muscle, because }),
+    shiftBy(first, { applies: kinds('polyneuropathy'), factor: otherNerveInEachLimb.longAxons, because }),
+    shiftBy(first, {
+      applies: kinds('anterior-horn', 'motor-neuron-system'),
+      factor: otherNerveInEachLimb.motorCells,
+      because,
+    }),
+    shiftBy(first, { applies: kinds('multiple-nerves'), factor: otherNerveInEachLimb.several, because }),
+  ];
+}
+
+const deformities: ReadonlySet<string> = new Set(['pes-cavus', 'hammer-toes', 'claw-toes']);
+/** Odds where both feet are deformed. Judged. */
+const bothFeetDeformed = { inherited: 3, pressed: 0.4 } as const;
+const inherited = sites('length-dependent-polyneuropathy', 'motor-polyneuropathy');
+const pressed = kinds('root', 'nerve', 'plexus', 'cauda-equina');
+
+/**
+ * High arches and clawed toes on both sides took years of small muscles that waste before the long ones, as in inherited
+ * neuropathy; a disc or a narrow canal makes none. A cord that is tethered from birth marks the skin over it or the sphincters.
+ * Source: Szigeti 2009 (recalled).
+ */
+function deformedFeetShifts({ findings, history }: Exam): readonly Shift[] {
+  const deformed = findings.filter(({ abnormal, item }) => abnormal && deformities.has(item.key));
+  const [first] = deformed;
+  if (first === undefined || sidesOf(deformed).size < 2) return [];
+  if (findings.some(({ abnormal, item }) => abnormal && ofTheSacrum(item))) return [];
+  if (tells(history, toldOfTheSacrum)) return [];
+  const because = 'both feet are deformed, which takes years of a neuropathy and is not made by pressure';
+  return [
+    shiftBy(first, { applies: inherited, factor: bothFeetDeformed.inherited, because }),
+    shiftBy(first, { applies: pressed, factor: bothFeetDeformed.pressed, because }),
+  ];
+}
+
+const ofTheSacrum = ({ section, key }: Finding['item']): boolean =>
+  section === 'sphincters' || key === 'lumbosacral-skin-mark';
+const toldOfTheSacrum: ReadonlySet<string> = new Set([
+  'bladder-disturbance',
+  'bowel-disturbance',
+  'sexual-dysfunction',
+  'saddle-numbness',
+  'spina-bifida',
+]);
+
+/** What lifts the foot and turns it out; who is weak in these alone has two fibular nerves, two roots or ill long axons. */
+const ofTheFibularNerve: ReadonlySet<string> = new Set([
+  'ankle-dorsiflexion',
+  'ankle-eversion',
+  'great-toe-extension',
+  'toe-extension',
+]);
+/** Odds of what lies above where both feet drop, nothing else of the legs is weak and no tract is let go. Judged. */
+const bothFeetFromAbove = 0.45;
+
+/** A leg that fails from above fails at the hip with the foot. Source: Adams and Victor, foot drop (recalled). */
+function bothFeetShift(exam: Exam): readonly Shift[] {
+  if (showsTracts(exam)) return [];
+  const weak = weakMovements(exam.findings);
+  const dropped = exam.findings.filter(
+    ({ abnormal, item }) => abnormal && (item.key === 'foot-drop' || ofTheFibularNerve.has(item.key)),
+  );
+  const [first] = dropped;
+  if (first === undefined || sidesOf(dropped).size < 2) return [];
+  if (!weak.every(({ item }) => ofTheFibularNerve.has(item.key))) return [];
+  const because = 'both feet drop and nothing else of the legs fails, which a lesion above hardly does';
+  return [shiftBy(first, { applies: above, factor: bothFeetFromAbove, because })];
+}
+
+const pelvicPain: ReadonlySet<string> = new Set([
+  ...toldOfTheSacrum,
+  'back-pain',
+  'night-spinal-pain',
+  'pain-on-straining',
+  'radicular-leg-pain',
+  'bilateral-leg-pain',
+  'leg-pain',
+  'thigh-pain',
+  'foot-pain',
+  'neurogenic-claudication',
+  'neuropathic-pain',
+]);
+/** Odds of the cauda equina where nothing hurts and neither sphincters nor saddle are ill. Judged. */
+const silentCauda = 0.45;
+
+/** Pain, saddle and sphincters define the syndrome; legs alone that fail without pain do so by other ways. */
+function silentCaudaShift({ findings, history }: Exam): readonly Shift[] {
+  const wrong = findings.filter(({ abnormal }) => abnormal);
+  const [first] = wrong;
+  if (first === undefined || history.length === 0 || tells(history, pelvicPain)) return [];
+  const isSacral = ({ item, place }: Finding): boolean =>
+    ofTheSacrum(item) || item.section === 'specialTests' || sacralSkin.has(place?.key ?? '');
+  if (wrong.some(isSacral)) return [];
+  const because = 'nothing hurts, and saddle and sphincters are not said to be ill';
+  return [shiftBy(first, { applies: kinds('cauda-equina'), factor: silentCauda, because })];
+}
+
+const sacralSkin: ReadonlySet<string> = new Set(['saddle', 'perianal-skin', 'genitals', 'S2', 'S3', 'S4-5']);
+
+/** Skin above the wrist on the side of the little finger, which neither median nor ulnar nerve serves. */
+const innerForearm: ReadonlySet<string> = new Set(['inner-forearm', 'medial-cutaneous-nerve-of-forearm']);
+const ofTheHand: ReadonlySet<string> = new Set(['hand', 'thenar-eminence', 'hypothenar-eminence', 'first-web-space']);
+const nervesOfTheHand: Applies = ({ kind, key }) => kind === 'nerve' && /^(median|ulnar|deep-branch)/.test(key);
+const lowerPlexus = sites('lower-trunk', 'medial-cord');
+/** Odds where a hand fails and the inner forearm is numb. Judged. */
+const handWithForearm = { plexus: 2.5, nerve: 0.5 } as const;
+
+/**
+ * A hand that wastes with an inner forearm that is numb is of the lower trunk, the medial cord or their roots: the skin
+ * above the wrist has a nerve of its own from there. Source: Gilliatt 1970 (recalled).
+ */
+function handWithForearmShifts({ findings }: Exam): readonly Shift[] {
+  const wrong = findings.filter(({ abnormal }) => abnormal);
+  return wrong
+    .filter(({ modality, place }) => modality !== undefined && innerForearm.has(place?.key ?? ''))
+    .slice(0, 1)
+    .flatMap((numb) => {
+      const isOfTheHand = ({ item, place, side }: Finding): boolean =>
+        side === numb.side &&
+        ((item.probe.kind === 'denervation' && ofTheHand.has(place?.key ?? '')) ||
+          (item.probe.kind === 'movement' && /^(thumb|finger|index|little|metacarpo)/.test(item.key)));
+      if (!wrong.some(isOfTheHand)) return [];
+      const because = 'the hand fails and the inner forearm is numb, which nerves of the hand do not serve';
+      const onSide =
+        (applies: Applies): Applies =>
+        (site) =>
+          site.side === numb.side && applies(site);
+      return [
+        shiftBy(numb, { applies: onSide(lowerPlexus), factor: handWithForearm.plexus, because }),
+        shiftBy(numb, { applies: onSide(nervesOfTheHand), factor: handWithForearm.nerve, because }),
+      ];
+    });
+}
+
+/** Odds where half of the ring finger was found numb, of what lies above the nerve. Judged. */
+const halfOfTheRingFinger = 0.5;
+const aboveTheNerve = anyOf(kinds('root', 'plexus'), kinds('hemisphere', 'brainstem', 'cord'));
+
+/** A loss that splits the ring finger is of the ulnar nerve or the median: roots and tracts numb the finger as a whole. */
+function splitRingFingerShift({ findings }: Exam): readonly Shift[] {
+  const numb = findings.filter(({ abnormal, place }) => abnormal && place?.key.startsWith('ring-finger-'));
+  const [half] = numb;
+  if (half === undefined || new Set(numb.map(({ place }) => place?.key)).size > 1) return [];
+  const because = 'the loss splits the ring finger, as a nerve does and a root does not';
+  return [shiftBy(half, { applies: aboveTheNerve, factor: halfOfTheRingFinger, because })];
+}
+
+/** Odds of several nerves where all that is found lies in one limb: of a leg, and of an arm, where a mishap takes two. Judged. */
+const inOneLimb = { leg: 0.5, arm: 0.7 } as const;
+
+/** Who has several nerves shows more than one of them. */
+function oneLimbShift({ findings }: Exam): readonly Shift[] {
+  const wrong = findings.filter(({ abnormal, item }) => abnormal && ofLimbs.has(item.region));
+  const [first] = wrong;
+  if (first === undefined || first.side === 'midline') return [];
+  const { region } = first.item;
+  const isOfOther = ({ item, place, side }: Finding): boolean =>
+    side !== first.side || (place === undefined && item.region !== region);
+  if (wrong.some(isOfOther)) return [];
+  const factor = region === 'lower-limbs' ? inOneLimb.leg : inOneLimb.arm;
+  const because = 'all that fails lies in one limb';
+  return [shiftBy(first, { applies: kinds('multiple-nerves'), factor, because })];
+}
+const ofLimbs: ReadonlySet<string> = new Set(['upper-limbs', 'lower-limbs']);
+
+/** Signs of the muscles of the accessory nerve, and of a shoulder that they no longer hold. */
+const ofTheAccessory: ReadonlySet<string> = new Set([
+  'trapezius-weakness',
+  'sternocleidomastoid-weakness',
+  'shoulder-shrug',
+  'neck-rotation',
+  'shoulder-droop',
+  'scapular-winging',
+  'scapular-retraction',
+  'shoulder-abduction',
+  'shoulder-flexion',
+]);
+/** Odds of the accessory nerve where nothing is wrong with what it moves. Judged. */
+const accessoryThatWorks = 0.15;
+
+function accessoryShift({ findings }: Exam): readonly Shift[] {
+  const wrong = findings.filter(({ abnormal }) => abnormal);
+  const [first] = wrong;
+  const isShown = ({ item, place }: Finding): boolean =>
+    ofTheAccessory.has(item.key) ||
+    (item.probe.kind === 'denervation' && /shoulder|scapular|neck/.test(`${place?.key}`));
+  if (first === undefined || wrong.some(isShown)) return [];
+  const because = 'the muscles that it serves are not said to fail';
+  return [shiftBy(first, { applies: sites('spinal-accessory-nerve'), factor: accessoryThatWorks, because })];
+}
+
+/** How patterns that tell nerves from roots, plexus, cord and muscle shift the odds of sites. */
+export function nervePatternShifts(exam: Exam): readonly Shift[] {
+  return [
+    ...otherNerveInEachLimbShifts(exam),
+    ...deformedFeetShifts(exam),
+    ...bothFeetShift(exam),
+    ...silentCaudaShift(exam),
+    ...handWithForearmShifts(exam),
+    ...splitRingFingerShift(exam),
+    ...oneLimbShift(exam),
+    ...accessoryShift(exam),
+  ];
+}
