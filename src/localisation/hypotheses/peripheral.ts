@@ -160,6 +160,7 @@ const onBothSides: Readonly<Partial<Record<PlaceKey, number>>> = {
   'deep-fibular-nerve': 0.08,
   'radial-nerve-axilla': 0.06,
   'radial-nerve-spiral-groove': 0.03,
+  'posterior-interosseous-nerve': 0.05,
   'suprascapular-nerve': 0.03,
   'tibial-nerve-tarsal-tunnel': 0.06,
   'sciatic-nerve': 0.04,
