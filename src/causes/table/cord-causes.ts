@@ -13,12 +13,13 @@ export const cordCauses: readonly Cause[] = [
     produces: [
       inKind(anyCord, 'rare', 'lumbosacral'),
       // Numb hands are taken for the carpal tunnel, and arms that waste for the motor cells. Behrbalk 2013 (recalled).
-      at(['median-nerve-wrist', 'lower-motor-neuron-system', 'multiple-mononeuropathy'], 'rare'),
+      at(['median-nerve-wrist', 'multiple-mononeuropathy'], 'rare'),
+      at(['lower-motor-neuron-system'], 'uncommon'),
       inKind(anyCord, 'uncommon', 'thoracic'),
       at(['foramen-magnum', 'upper-motor-neuron-system', 'motor-neuron-system', 'adjacent-nerve-roots'], 'rare'),
       inKind(anyCord, 'very-common', 'cervical'),
       at(['spinal-cord-posterior', 'spinal-cord-hemisection', 'spinal-cord-central'], 'common', 'cervical'),
-      at(['spinal-cord-anterior'], 'uncommon', 'cervical'),
+      at(['spinal-cord-anterior'], 'common', 'cervical'),
       at(['spinal-cord-lateral'], 'common'),
       at(['spinal-cord-posterolateral'], 'common'),
     ],
@@ -362,12 +363,13 @@ export const cordCauses: readonly Cause[] = [
         ['foramen-magnum', 'lower-motor-neuron-system', 'upper-motor-neuron-system', 'adjacent-nerve-roots'],
         'exceptional',
       ),
+      at(['meningeal-irritation', 'raised-intracranial-pressure', 'no-lesion'], 'exceptional'),
     ],
     // A few bleed, or swell within days.
     tempo: { hyperacute: 0.03, acute: 0.08, subacute: 0.24, chronic: 0.65 },
     courses: { progressive: 1.6, improving: 0.1 },
     history: [
-      told(['bladder-disturbance', 'neuropathic-pain'], 1.2, 1),
+      told(['bladder-disturbance', 'neuropathic-pain', 'abdominal-pain', 'clumsiness'], 1.2, 1),
       told('fever', 0.4, 1),
       // It grows again years after it was removed.
       told(['spinal-surgery', 'radiotherapy'], 1.5, 1),
@@ -377,6 +379,8 @@ export const cordCauses: readonly Cause[] = [
     ],
     signs: [
       shows(['inspection/scoliosis'], 2, 1),
+      // In children the neck is held askew or stiff, and the back bends, before limbs fail.
+      shows(['inspection/head-tilt', 'special-tests/neck-stiffness', 'inspection/kyphosis'], 2, 1),
       shows(['inspection/neurofibromas', 'inspection/cafe-au-lait-spots'], 4, 1),
     ],
     values: (['mri-cervical-spine', 'mri-thoracic-spine', 'mri-whole-spine'] as const).map((result) =>
@@ -403,6 +407,7 @@ export const cordCauses: readonly Cause[] = [
     // It is mostly found within one or two years.
     durationDays: { to: 2190, outside: 0.4, source: fromMemory },
     courses: { progressive: 1.6, improving: 0.1 },
+    age: { from: 12, to: 100, outside: 0.4 },
     sex: { male: 0.7, female: 1.3 },
     history: [
       told('neurofibromatosis', 10, 1),
@@ -505,7 +510,7 @@ export const cordCauses: readonly Cause[] = [
     ],
     tempo: tempos.chronic,
     courses: { progressive: 1.4 },
-    age: { from: 30, to: 75, outside: 0.5 },
+    age: { from: 25, to: 80, outside: 0.2 },
     sex: { male: 0.7, female: 1.3 },
     history: [
       told(['unprotected-sex', 'injecting-drug-use', 'family/spastic-paraplegia'], 1.5, 1),
@@ -516,6 +521,7 @@ export const cordCauses: readonly Cause[] = [
       told('bowel-disturbance', 1.5, 0.9),
       told(['lymphoma', 'rash'], 1.6, 1),
     ],
+    signs: [shows(['inspection/kyphosis', 'inspection/spinal-tenderness'], 0.5, 1)],
     values: [
       reads('htlv-test', [
         ['positive', 60],

@@ -119,6 +119,8 @@ export const cordInflammationCauses: readonly Cause[] = [
     durationDays: { to: 60, outside: 0.3, source: read('transverse-myelitis-2002', 'nadir 4 hours to 21 days') },
     history: [
       told('recent-vaccination', 2, 1),
+      // Myelitis is among what checkpoint inhibitors set off.
+      told('immune-checkpoint-inhibitor', 3, 1),
       told(['thoracic-back-pain', 'tight-band'], 1.2, 1),
       told(['cancer', 'anticoagulant', 'injecting-drug-use'], 0.5, 1),
       told(['preceding-infection', 'preceding-respiratory-infection', 'preceding-gastroenteritis'], 2.5, 0.9),

@@ -138,7 +138,7 @@ export const immuneNeuropathyCauses: readonly Cause[] = [
     courses: { 'relapsing-remitting': 0.2, improving: 1.2 },
     history: [
       told(['unsteadiness', 'paraesthesiae'], 1.3, 0.8),
-      told('recent-vaccination', 1.5, 1),
+      told(['recent-vaccination', 'immune-checkpoint-inhibitor'], 1.5, 1),
       told(['myasthenia-gravis', 'home-preserved-food'], 0.3, 1),
       infectionBefore(3, 0.7),
       told(['diplopia', 'drooping-eyelids'], 4, 0.2),

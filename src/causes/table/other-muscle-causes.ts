@@ -13,6 +13,7 @@ export const otherMuscleCauses: readonly Cause[] = [
     produces: [
       at(['proximal-myopathy'], 'common'),
       at(['finger-flexor-quadriceps-myopathy', 'axial-myopathy'], 'uncommon'),
+      at(['distal-myopathy', 'oculopharyngeal-myopathy'], 'rare'),
     ],
     tempo: tempos.subacute,
     durationDays: { to: 1825, outside: 0.3, source: fromMemory },

@@ -54,13 +54,15 @@ export const rarerCauses: readonly Cause[] = [
     ],
     tempo: { hyperacute: 0.03, acute: 0.08, subacute: 0.19, chronic: 0.7 },
     courses: { progressive: 1.4, improving: 0.1 },
-    age: { from: 40, to: 90, outside: 0.2 },
+    age: { from: 35, to: 90, outside: 0.2 },
     history: [
       told(['spinal-stenosis', 'bilateral-leg-pain', 'neurogenic-claudication', 'falls'], 1.4, 1),
       told('fever', 0.4, 1),
       told(['obesity', 'diabetes-mellitus'], 1.5, 0.95),
       told(['back-pain', 'thoracic-back-pain'], 1.3, 0.9),
     ],
+    // It presses from behind, and the way of walking suffers first.
+    signs: [shows(['gait/sensory-ataxic', 'gait/romberg', 'gait/spastic'], 1.3, 1)],
     values: compression(8, 0.03),
     source: cordChapter,
   },
@@ -76,14 +78,24 @@ export const rarerCauses: readonly Cause[] = [
     tempo: tempos.subacute,
     courses: { progressive: 1.6, improving: 0.05, 'relapsing-remitting': 0.1 },
     history: [
-      told(['difficulty-walking', 'thoracic-back-pain'], 1.2, 1),
+      told(['difficulty-walking', 'thoracic-back-pain', 'bowel-disturbance', 'bladder-disturbance'], 1.2, 1),
+      told(['abdominal-pain', 'fatigue'], 1.4, 1),
       told('anticoagulant', 0.6, 1),
       told('lymphoma', 8, 0.9),
       told(['back-pain', 'thoracic-back-pain', 'neck-pain', 'night-spinal-pain', 'radicular-leg-pain'], 1.5, 0.7),
       told([...weightLoss, 'night-sweats'], 2, 0.9),
       told(['hiv-infection', 'immunosuppression'], 1.5, 1),
     ],
-    signs: [shows(['inspection/enlarged-lymph-nodes'], 3, 0.95), shows(['inspection/spinal-tenderness'], 1.5, 0.95)],
+    signs: [
+      // A neuroblastoma of the chest or belly grows through the openings of the spine in infants.
+      shows(
+        ['inspection/enlarged-liver-or-spleen', 'cranial-nerves/horner-syndrome', 'cranial-nerves/opsoclonus'],
+        3,
+        1,
+      ),
+      shows(['inspection/enlarged-lymph-nodes'], 3, 0.95),
+      shows(['inspection/spinal-tenderness'], 1.5, 0.95),
+    ],
     values: compression(5, 0.02),
     source: cordChapter,
   },

@@ -60,6 +60,10 @@ export const systemicNeuropathyCauses: readonly Cause[] = [
       inKind(['multiple-nerves'], 'uncommon'),
       at([...lengthDependent, 'small-fibre-polyneuropathy'], 'uncommon'),
       at(['sensory-ganglionopathy', 'demyelinating-polyradiculoneuropathy', 'autonomic-neuropathy'], 'rare'),
+      at(
+        ['posterior-interosseous-nerve', 'radial-nerve-elbow', 'common-fibular-nerve', 'motor-polyneuropathy'],
+        'rare',
+      ),
     ],
     tempo: tempos.subacuteOrChronic,
     age: { from: 12, to: 110, outside: 0.4 },

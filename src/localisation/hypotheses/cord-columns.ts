@@ -12,10 +12,19 @@ const longAxons: Process = processOf({
   because: 'the longest axons fail together with the tracts',
 });
 
-/** Whether the axons fail with the tracts. Shares judged. */
+/** The skin of the feet is numb to touch and pin while the jerks stay brisk. Losses judged. */
+const numbFeet: Process = processOf({
+  largeFibre: ({ lengthCm }) => 0.5 * reached(lengthCm, 94),
+  smallFibre: ({ lengthCm }) => 0.5 * reached(lengthCm, 94),
+  sparesArcs: true,
+  because: 'the longest fibres fail from their far end',
+});
+
+/** Whether axons fail with the tracts, and whether their reflexes go. Shares judged. */
 const axonForms = [
-  { key: 'tracts', share: 0.45, process: noProcess },
-  { key: 'tracts-and-nerves', share: 0.55, process: longAxons },
+  { key: 'tracts', share: 0.42, process: noProcess },
+  { key: 'tracts-and-nerves', share: 0.5, process: longAxons },
+  { key: 'tracts-and-numb-feet', share: 0.08, process: numbFeet },
 ] as const;
 
 /** The dorsal and lateral columns together over a long stretch, as in combined degeneration; no single level. */
@@ -49,10 +58,10 @@ function posterolateral(): Hypothesis[] {
 
 /** Depth of the loss, and the share of it that the lateral columns have at the top already, where the fibres for the arms run. Judged. */
 const columnForms = [
-  { depth: 0.85, arms: 0.3, share: 0.38 },
-  { depth: 0.85, arms: 0.6, share: 0.12 },
-  { depth: 0.5, arms: 0.3, share: 0.38 },
-  { depth: 0.5, arms: 0.7, share: 0.12 },
+  { depth: 0.85, arms: 0.3, share: 0.34 },
+  { depth: 0.85, arms: 0.6, share: 0.16 },
+  { depth: 0.5, arms: 0.3, share: 0.34 },
+  { depth: 0.5, arms: 0.7, share: 0.16 },
 ] as const;
 
 /** What starves or poisons the columns does so over weeks and months, and hardly ever in hours or a few days. Judged. */

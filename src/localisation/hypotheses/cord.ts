@@ -1,46 +1,22 @@
 import { segmentIndex, segments } from '../../anatomy/segments.ts';
 import { type OnsetPace, onsetPaces } from '../../exam/exam.ts';
 import { type BodySide, bodySides, opposite } from '../../kernel/side.ts';
-import { type Hypothesis, hypothesis, type Lasting, type PaceFactors, type Site } from '../hypothesis.ts';
+import { type Hypothesis, hypothesis, type Lasting, type PaceFactors } from '../hypothesis.ts';
 import { intact, LesionBuilder } from '../lesion.ts';
-import { type FacultyChances, type FibreSite, facultyKey, type Process, processOf } from '../process.ts';
+import { type FibreSite, type Process, processOf } from '../process.ts';
 import { conusHypotheses } from './conus.ts';
 import { columnHypotheses } from './cord-columns.ts';
-
-/** How often the cord is damaged at a segment, relative to a mid-thoracic one. Judged from where discs, tumours and inflammation sit. */
-function levelFrequency(segment: number): number {
-  if (segment < segmentIndex('C3')) return 0.6;
-  if (segment < segmentIndex('C8')) return 4;
-  if (segment <= segmentIndex('T3')) return 1.2;
-  if (segment <= segmentIndex('T12')) return 1.6;
-  return 0.7;
-}
+import { cordLevels, cordSite, levelFrequency, ownSegment, signsAtLevel, totalFrequency } from './cord-levels.ts';
+import { unevenHypotheses } from './cord-uneven.ts';
 
 /** Share of all focal findings, in percent, and depth of damage, of each way of damaging the cord. Judged. */
 const crossSections = {
-  transverse: { percent: 5.5, depths: [0.98, 0.6, 0.35] },
+  transverse: { percent: 5.1, depths: [0.98, 0.6, 0.35] },
   hemisection: { percent: 3.2 },
   central: { percent: 1.3, depths: [0.85, 0.55] },
   anterior: { percent: 0.8, depths: [0.98, 0.55] },
   posterior: { percent: 0.6, depths: [0.85, 0.55] },
 } as const;
-
-const highest = segmentIndex('C1');
-const lowest = segmentIndex('S1');
-const cordLevels = segments.map((_, index) => index).filter((index) => index >= highest && index <= lowest);
-const totalFrequency = cordLevels.reduce((sum, level) => sum + levelFrequency(level), 0);
-
-function site(key: string, part: string, level: number, side: Site['side']): Site {
-  const segment = segments[level] ?? 'C1';
-  return { key, label: `Spinal cord at ${segment}, ${part}`, side, level: segment, kind: 'cord' };
-}
-
-/** Grey matter and entering root of one side at the lesion; of the anterior horn a share one segment below it too. */
-function ownSegment(lesion: LesionBuilder, side: BodySide, level: number, depth: number): void {
-  lesion.cord('anteriorHorn', side, level, depth).cord('anteriorHorn', side, level + 1, depth * 0.25);
-  lesion.cord('dorsalRoot', side, level, depth * 0.2);
-  lesion.cord('crossing', side, level, depth);
-}
 
 const tracts = ['corticospinal', 'dorsalColumn', 'spinothalamic'] as const;
 
@@ -96,7 +72,7 @@ function longCavity(): Hypothesis[] {
       }
       return hypothesis(
         // Named, as the shorter ones are, by the first segment whose skin has lost pain.
-        site('spinal-cord-central', 'central part', level + 1, 'both'),
+        cordSite('spinal-cord-central', 'central part', level + 1, 'both'),
         `cavity-${key}`,
         (0.5 * levelFrequency(level)) / (tops.length * 4),
         lesion.build(),
@@ -123,7 +99,7 @@ function centralInjury(): Hypothesis[] {
         lesion.cord('corticospinal', side, level, depth * 0.4).cord('dorsalColumn', side, level, depth * 0.25);
       }
       return hypothesis(
-        site('spinal-cord-central', 'central part', level, 'both'),
+        cordSite('spinal-cord-central', 'central part', level, 'both'),
         `arms-${depth}`,
         0.12,
         lesion.build(),
@@ -150,7 +126,7 @@ function capeInfarct(): Hypothesis[] {
         lesion.cord('corticospinal', side, level, depth * 0.15);
       }
       return hypothesis(
-        site('spinal-cord-central', 'central part', level, 'both'),
+        cordSite('spinal-cord-central', 'central part', level, 'both'),
         `cape-${depth}`,
         0.008,
         lesion.build(),
@@ -199,7 +175,7 @@ function anteriorHornsOfArms(): Hypothesis[] {
         lesion.cord('corticospinal', side, level, depth * 0.1);
       }
       return hypothesis(
-        site('spinal-cord-anterior', 'anterior part', level, 'both'),
+        cordSite('spinal-cord-anterior', 'anterior part', level, 'both'),
         `arms-${top}-${depth}`,
         0.01,
         lesion.build(),
@@ -213,22 +189,6 @@ function posterior(level: number, depth: number): LesionBuilder {
   const lesion = new LesionBuilder();
   for (const side of bodySides) lesion.cord('dorsalColumn', side, level, depth);
   return lesion;
-}
-
-/**
- * Signs above and beside the limbs that a lesion at a level brings: numbness of the face from the spinal tract of the
- * trigeminal nerve, which comes down to C2; falls of blood pressure where the outflow below T6 is cut off on both sides. Chances judged.
- */
-function signsAtLevel(sides: readonly BodySide[], level: number, depth: number): FacultyChances {
-  const chances = new Map<string, number>();
-  for (const side of sides) {
-    if (level <= segmentIndex('C2')) chances.set(facultyKey('trigeminal-sensation', side), 0.25 * depth);
-  }
-  if (sides.length === 2 && level <= segmentIndex('T6')) {
-    chances.set(facultyKey('blood-pressure', 'midline'), 0.3 * depth);
-    if (level <= segmentIndex('C8')) chances.set(facultyKey('heart-rate', 'midline'), 0.15 * depth);
-  }
-  return chances;
 }
 
 const crossSectionLesions = [
@@ -255,7 +215,7 @@ function longCompression(): Hypothesis[] {
         }
       }
       return hypothesis(
-        site('spinal-cord-transverse', 'whole cross-section', level, 'both'),
+        cordSite('spinal-cord-transverse', 'whole cross-section', level, 'both'),
         `long-${depth}`,
         0.08,
         lesion.build(),
@@ -283,7 +243,7 @@ function stiffBeforeWeak(): Hypothesis[] {
       lesion.cord('spinothalamic', side, level, columns * 0.6);
     }
     return hypothesis(
-      site('spinal-cord-transverse', 'whole cross-section', level, 'both'),
+      cordSite('spinal-cord-transverse', 'whole cross-section', level, 'both'),
       'stiff-before-weak',
       (percent * levelFrequency(level)) / totalFrequency,
       lesion.build(),
@@ -310,8 +270,8 @@ const feelingBeforeStrength = 'the fibres of feeling fail before those of streng
  * show it, as a multiple of the loss of strength, and percent of all findings. Judged.
  */
 const pressureForms = [
-  { key: 'strength-first', depth: 0.85, feeling: 0.12, below: 4, percent: 0.08, because: fromFarBelow },
-  { key: 'strength-first', depth: 0.5, feeling: 0.1, below: 4, percent: 0.08, because: fromFarBelow },
+  { key: 'strength-first', depth: 0.85, feeling: 0.12, below: 4, percent: 0.14, because: fromFarBelow },
+  { key: 'strength-first', depth: 0.5, feeling: 0.1, below: 4, percent: 0.14, because: fromFarBelow },
   { key: 'low-level', depth: 0.7, feeling: 0.6, below: 4, percent: 0.06, because: fromFarBelow },
   // What lies in the cord or drowns its veins may take feeling first, and strength late.
   { key: 'feeling-first', depth: 0.1, feeling: 6, below: 1, percent: 0.16, because: feelingBeforeStrength },
@@ -330,7 +290,7 @@ function pressedFromOutside(): Hypothesis[] {
       const lost = ({ segment }: FibreSite): number =>
         segment === null || segment < level + below ? 0 : depth * feeling;
       return hypothesis(
-        site('spinal-cord-transverse', 'whole cross-section', level, 'both'),
+        cordSite('spinal-cord-transverse', 'whole cross-section', level, 'both'),
         `${key}-${depth}`,
         (percent * levelFrequency(level)) / total,
         lesion.build(),
@@ -396,7 +356,7 @@ function halves(): Hypothesis[] {
               .cord('dorsalColumn', opposite(side), level, spillShare * depth);
           }
           return hypothesis(
-            site('spinal-cord-hemisection', 'one half', level, side),
+            cordSite('spinal-cord-hemisection', 'one half', level, side),
             `${depth}-${key}`,
             (percent * levelFrequency(level) * share) / (totalFrequency * depths.length * 2),
             lesion.build(),
@@ -428,7 +388,7 @@ function wedges(): Hypothesis[] {
         [0.85, 0.5].map((depth) => {
           const level = segmentIndex(top);
           return hypothesis(
-            site('spinal-cord-hemisection', 'one half', level, side),
+            cordSite('spinal-cord-hemisection', 'one half', level, side),
             `wedge-${key}-${depth}`,
             0.1 / 16,
             intact,
@@ -459,7 +419,7 @@ function crossSection(
   const { percent, depths } = crossSections[of];
   const paces = [...(of === 'anterior' ? [arteryPaces] : []), ...(stage === undefined ? [] : [stage.paces])];
   return hypothesis(
-    site(key, part, level, 'both'),
+    cordSite(key, part, level, 'both'),
     stage === undefined ? String(depth) : `${depth}-${stage.key}`,
     ((stage?.share ?? 1) * percent * levelFrequency(level)) / (totalFrequency * depths.length),
     build(level, depth).build(),
@@ -537,6 +497,7 @@ export function cordHypotheses(): Hypothesis[] {
     ...longCompression(),
     ...stiffBeforeWeak(),
     ...pressedFromOutside(),
+    ...unevenHypotheses(),
     ...columnHypotheses(),
     ...conusHypotheses(),
   ];

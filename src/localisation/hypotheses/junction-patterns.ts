@@ -167,6 +167,28 @@ export const junctionDiseases: readonly MuscleDisease[] = [
     ],
   },
   {
+    // Fingers that drop, with triceps or hand, in three of a hundred and in some inherited ones: Nations 1999 (from memory).
+    ...postsynaptic,
+    variant: 'fingers',
+    percent: percent.postsynaptic * 0.015,
+    losses: {
+      'forearm-extensors': 0.65,
+      'upper-arm': 0.3,
+      hand: 0.25,
+      'hand-thenar': 0.2,
+      'neck-flexors': 0.2,
+      hip: 0.2,
+      shoulder: 0.2,
+    },
+    lopsidedShare: 0.4,
+    betterSide: 0.6,
+    signs: [
+      ['eyelid-elevation', 0.25],
+      ['eye-movement-fatigue', 0.15],
+      ['fatigability', 0.7],
+    ],
+  },
+  {
     ...postsynaptic,
     variant: 'bulbar-and-neck',
     percent: percent.postsynaptic * 0.12,

@@ -147,13 +147,16 @@ function spreadingHypotheses(pattern: CellPattern, share: number): Hypothesis[] 
 /** Cells die within hours to days of an infection, or over years in one limb. Judged. */
 const staysWhereItBegan = { hyperacute: 1.5, acute: 2, subacute: 0.5, chronic: 0.85 } as const;
 
+/** Viruses of motor cells inflame the meninges as well: the neck is stiff in some at first. Chance judged. */
+const stiffNeckOfInfection = ['meningeal', 0.18] as const;
+
 function segmentalHypothesis(pattern: CellPattern, share: number): Hypothesis {
   return hypothesis(lower, `segmental-${pattern.key}`, percent.lowerSegmental * share, cellsLost(pattern).build(), {
     process: processOf({
       because: 'anterior horn cells of some segments are lost',
       reasons: reasonsOf.lowerMotorCells,
     }),
-    faculties: facultiesOf(bulbarSigns(pattern.bulbar, 0.06)),
+    faculties: facultiesOf([...bulbarSigns(pattern.bulbar, 0.06), ...(pattern.ages ? [] : [stiffNeckOfInfection])]),
     paces: pattern.paces ?? staysWhereItBegan,
     ...(pattern.ages && { ages: pattern.ages }),
   });

@@ -18,6 +18,8 @@ const armBlocks: readonly { readonly places: readonly PlaceKey[]; readonly share
   { places: ['radial-nerve-elbow', 'ulnar-nerve-elbow'], share: 0.25 },
   { places: ['ulnar-nerve-elbow', 'median-nerve-elbow'], share: 0.15 },
   { places: ['radial-nerve-elbow', 'ulnar-nerve-elbow', 'median-nerve-elbow'], share: 0.15 },
+  // Fingers that drop while the wrist stays up.
+  { places: ['posterior-interosseous-nerve'], share: 0.12 },
   { places: ['median-nerve-elbow'], share: 0.08 },
   // In about a third some block lies near the plexus, and the upper arm fails with the hand.
   {
@@ -35,6 +37,7 @@ const elsewhere: readonly {
 }[] = [
   { key: 'one-arm', share: 0.1, same: [], other: [] },
   { key: 'other-radial', share: 0.25, same: [], other: ['radial-nerve-elbow'] },
+  { key: 'other-posterior-interosseous', share: 0.1, same: [], other: ['posterior-interosseous-nerve'] },
   { key: 'other-ulnar', share: 0.25, same: [], other: ['ulnar-nerve-elbow'] },
   { key: 'other-median', share: 0.08, same: [], other: ['median-nerve-elbow'] },
   { key: 'other-median-and-ulnar', share: 0.1, same: [], other: ['median-nerve-elbow', 'ulnar-nerve-elbow'] },

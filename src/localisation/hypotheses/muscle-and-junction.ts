@@ -27,6 +27,8 @@ export interface MuscleDisease {
   /** Loss of every stretch reflex, and the share of the weakness of its own muscle that a reflex loses beyond that. */
   readonly reflex: number;
   readonly ownReflex: number;
+  /** How far stretch reflexes are let go of, where the illness behind it makes them brisk. */
+  readonly release?: number;
   readonly because: string;
   readonly reasons?: Reasons;
   readonly paces?: PaceFactors;
@@ -59,6 +61,7 @@ function groupProcess(disease: MuscleDisease, worse: BodySide | null): Process {
     motor: ({ side, group }) => lossOf(side, group),
     reflex: (fibre) =>
       fibre.segment === null ? 0 : Math.max(disease.reflex, disease.ownReflex * lossOf(fibre.side, reflexGroup(fibre))),
+    release: ({ segment }) => (segment === null ? 0 : (disease.release ?? 0)),
     wasting: disease.kind === 'muscle' ? 'muscle' : 'block',
     because: disease.because,
     ...(disease.reasons && { reasons: disease.reasons }),

@@ -47,6 +47,8 @@ function acuteSigns(face: number, breathing: number): readonly ProcessSign[] {
     ['blood-pressure', 0.25],
     ['heart-rate', 0.3],
     ['bladder-retention', 0.08],
+    // Inflamed roots hurt on being stretched, in children above all.
+    ['meningeal', 0.07],
   ];
 }
 

@@ -267,10 +267,10 @@ const painOfRoots: ReadonlySet<string> = new Set([
 ]);
 
 /**
- * Both thighs are paralysed and nothing hurts: what takes the cauda equina up to the roots of the thighs hurts in back and
+ * Both thighs are paralysed, or one within hours, and nothing hurts: what takes the cauda equina up to the roots of the thighs hurts in back and
  * legs, while a cord that is struck may be limp and painless. Source: Brazis, cauda equina and conus (recalled).
  */
-function painlessParaplegiaShifts({ findings, history }: Exam): readonly Shift[] {
+function painlessParaplegiaShifts({ findings, history, onset }: Exam): readonly Shift[] {
   const lost = findings.filter(
     ({ abnormal, item: { probe }, value }) =>
       abnormal &&
@@ -279,9 +279,9 @@ function painlessParaplegiaShifts({ findings, history }: Exam): readonly Shift[]
       Number.parseInt(String(value), 10) <= lostThighs.grade,
   );
   const [first] = lost;
-  if (first === undefined || sidesOf(lost).size < 2) return [];
+  if (first === undefined || (sidesOf(lost).size < 2 && onset?.pace !== 'hyperacute')) return [];
   if (history.length === 0 || tells(history, painOfRoots)) return [];
-  const because = 'both thighs are paralysed without pain, and roots torn or pressed as high as that hurt';
+  const because = 'a thigh is paralysed without pain, and roots torn or pressed as high as that hurt';
   return [shiftBy(first, { applies: kinds('cauda-equina'), factor: lostThighs.cauda, because })];
 }
 

@@ -59,16 +59,17 @@ function dermatomeShifts({ findings }: Exam): readonly Shift[] {
 }
 
 /**
- * Odds of cord and brain where both wrists drop: fingers and wrists that fail from above are held bent, and both hands hang when
+ * Odds of cord and brain where the wrists or fingers of both hands drop: fingers and wrists that fail from above are held bent, and both hands hang when
  * both radial nerves, their motor cells or the muscles fail. Source: Adams and Victor, lead neuropathy (recalled). Judged.
  */
 const bothWristsFromAbove = 0.4;
+const hangs: ReadonlySet<string> = new Set(['wrist-drop', 'finger-drop']);
 
 function bothWristsShift({ findings }: Exam): readonly Shift[] {
-  const dropped = findings.filter(({ abnormal, item }) => abnormal && item.key === 'wrist-drop');
+  const dropped = findings.filter(({ abnormal, item }) => abnormal && hangs.has(item.key));
   const [first] = dropped;
   if (first === undefined || sidesOf(dropped).size < 2) return [];
-  const because = 'wrists that fail from above are held bent and do not hang';
+  const because = 'wrists and fingers that fail from above are held bent and do not hang';
   return [shiftBy(first, { applies: kinds('hemisphere', 'brainstem', 'cord'), factor: bothWristsFromAbove, because })];
 }
 

@@ -11,11 +11,13 @@ import { anyOf, kinds, sites } from './history/history-weight.ts';
 import { limbPatternShifts, shiftBy } from './limb-patterns.ts';
 import { massShifts } from './mass-near-nerve.ts';
 import { nervePatternShifts } from './nerve-patterns.ts';
+import { porphyricShifts } from './porphyric-pattern.ts';
 import { reachPatternShifts } from './reach-patterns.ts';
 import type { Applies, Shift } from './shift.ts';
 import { headSigns } from './signs/head-signs.ts';
 import { recordedSigns } from './signs/recorded-signs.ts';
 import type { SignWeight } from './signs/sign-weight.ts';
+import { stiffNeckShift } from './stiff-neck.ts';
 import { tells } from './told.ts';
 
 export const signWeightRows: readonly SignWeight[] = [...recordedSigns, ...headSigns];
@@ -466,6 +468,8 @@ export function signShifts(exam: Exam): readonly Shift[] {
     ...ataxiaAloneShift(exam),
     ...clearMindShift(exam),
     ...movingHalfShifts(exam),
+    ...stiffNeckShift(exam),
+    ...porphyricShifts(exam),
   ];
 }
 

@@ -290,7 +290,7 @@ export const settingHistory: readonly HistoryWeight[] = [
   ...weigh(
     'immune-checkpoint-inhibitor',
     sites('postsynaptic-junction', 'axial-myopathy'),
-    2,
+    1.4,
     1,
     'the immunity that it sets free turns on junction and muscle',
   ),

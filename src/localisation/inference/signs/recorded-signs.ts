@@ -1,5 +1,5 @@
 import { commonPractice, fromMemory, read, recalled } from '../../../kernel/cite.ts';
-import { anyOf, cervicalCord, kinds, lumbarRoots, sites } from '../history/history-weight.ts';
+import { anyOf, cervicalCord, kinds, lumbarRoots, sites, thoracicCord } from '../history/history-weight.ts';
 import type { Applies } from '../shift.ts';
 import { type SignWeight, sign, signOnSide } from './sign-weight.ts';
 
@@ -197,6 +197,13 @@ export const recordedSigns: readonly SignWeight[] = [
     1.5,
     'a spine whose muscles are weak or ill steered from childhood bends as it grows',
     amato,
+  ),
+  ...sign(
+    'kyphosis',
+    anyOf(thoracicCord, cervicalCord),
+    2,
+    'a spine that is bent by collapsed vertebrae or by growth presses on the cord at the bend',
+    commonPractice,
   ),
   ...sign('scoliosis', sites('spinal-cord-central'), 2, 'a cavity of the cord bends the growing spine', commonPractice),
   ...sign(
