@@ -13,6 +13,7 @@ import { centralSigns, onOneSide, weakHalf } from './sudden-deficit.ts';
 import { isUnder, written } from './thresholds.ts';
 
 const halfYear = 183;
+const tenYears = 3653;
 
 /** In mmol/L; below it a low sodium is called more than mild. */
 const lowSodium = 130;
@@ -205,7 +206,9 @@ export const fewSignStories: readonly RaisingStory[] = [
         pace === 'subacute' || pace === 'chronic' || (facts.isUndated && facts.exam.course !== 'monophasic');
       const infected = facts.told('herpes-zoster', 'sinus-or-ear-infection', 'fever', 'head-injury', 'ear-pain');
       const isSeen = facts.query.result('mri-brain') !== undefined || facts.weakLimbs.length > 0;
-      if (!isSlow || !facts.maybeProgressing || infected.length > 0 || isSeen) return none;
+      // What has been so for many years, and of which nobody says that it grows, was so from birth or is the scar of something.
+      const isOld = facts.exam.course !== 'progressive' && facts.beganWithin(tenYears) === 'no';
+      if (!isSlow || isOld || !facts.maybeProgressing || infected.length > 0 || isSeen) return none;
       const hearing = facts.query.abnormal(['cranial-nerves/hearing-loss']);
       const face = facts.query.abnormal([
         'cranial-nerves/facial-numbness',
@@ -320,6 +323,21 @@ export const fewSignStories: readonly RaisingStory[] = [
         : none;
     },
     source: recalled('adams-victor', 'acute disseminated encephalomyelitis'),
+  },
+  {
+    // A headache, a first fit and words or half a body that fail, more and more within weeks: pus and viruses in the brain come without fever too.
+    flag: 'suspected-encephalitis',
+    check: (facts) => {
+      const { pace } = facts.exam.onset;
+      const inTime = pace !== 'hyperacute' && facts.exam.course === 'progressive' && facts.beganWithin(31) === 'yes';
+      const known = facts.told('epilepsy', 'head-injury', 'pregnancy');
+      const half = facts.brainProbability >= 0.5 ? weakHalf(facts) : [];
+      const focal = [...centralSigns(facts.query), ...half];
+      return inTime && known.length === 0
+        ? each(facts.told('headache', 'new-headache'), facts.told('seizure'), findingReasons(focal, 3))
+        : none;
+    },
+    source: recalled('adams-victor', 'brain abscess'),
   },
   {
     // A fever, and limbs of one side that fail within two weeks, brisk or untried: an abscess is as febrile as that for days only.

@@ -9,7 +9,16 @@ import { failingBladder } from './cord.ts';
 import { eyeMovementSigns } from './eye-movement-signs.ts';
 import { feverReasons, trueFever } from './fever.ts';
 import { checkHeadInjury, focalBrainSigns } from './head-injury.ts';
-import { absent, newbornYears, notAssessable, orTold, present, type RedFlagRule, type Verdict } from './rule.ts';
+import {
+  absent,
+  newbornYears,
+  notAssessable,
+  orTold,
+  present,
+  type RedFlagRule,
+  slowlyProgressive,
+  type Verdict,
+} from './rule.ts';
 import { each } from './story.ts';
 import { badArteries } from './stroke-stories-that-raise.ts';
 import { brainSigns, oneSidedWeakness, suddenFocalSigns } from './sudden-deficit.ts';
@@ -321,7 +330,10 @@ export const headFlags: readonly RedFlagRule[] = [
       const { pace, durationDays } = facts.exam.onset;
       const isAcute = (pace === 'acute' || pace === 'hyperacute') && facts.beganWithin(28) === 'yes';
       const grows = facts.exam.course === 'progressive' || (facts.exam.course === undefined && pace === 'subacute');
-      const isGrowing = grows && (durationDays ?? 0) <= 730;
+      // What is said to grow worse is looked into however long it has done so, unless relatives have the same.
+      const isFamily = facts.told('family/similar-disorder', 'family/peripheral-neuropathy').length > 0;
+      const isSaid = facts.exam.course === 'progressive' && !(isFamily && (durationDays ?? 0) > slowlyProgressive);
+      const isGrowing = grows && (isSaid || (durationDays ?? 0) <= 730);
       const worsening = isGrowing || (isAcute && facts.maybeProgressing);
       const floppy = age < 2 && facts.maybeProgressing ? weakAndFloppy(facts) : [];
       if (floppy.length > 0) return present([{ pointer: '/person/ageYears', text: `age ${age}` }, ...floppy]);
@@ -375,7 +387,15 @@ function lostByAChild(facts: BedsideFacts): readonly Reason[] {
   const toes = findingReasons(facts.query.abnormal(['gait/spastic', 'gait/scissoring', 'gait/waddling']), 1);
   // What a child had learnt and loses is the sign by itself.
   const unlearnt = facts.told('loss-of-skills');
+  // A break or a burn that did not hurt: nerves or cord that do not feel, beside anything found of skin, joint or muscle.
+  const unfelt = facts.query.abnormalWhere(
+    ({ item }) => item.section === 'sensation' || ['wasting', 'neuropathic-joint', 'foot-ulcer'].includes(item.key),
+  );
   return [
+    ...each(facts.told('painless-injury'), [
+      ...findingReasons(unfelt, 2),
+      ...facts.told('limb-fracture-or-dislocation', 'arm-weakness', 'clumsiness'),
+    ]),
     ...each(walk, [...spine, ...head, ...toes, ...tilt]),
     ...each(tilt, head),
     ...(isRegress ? lost : []),

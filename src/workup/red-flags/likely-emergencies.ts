@@ -3,6 +3,7 @@ import { findingReasons } from '../../causes/reasons.ts';
 import type { BedsideFacts } from '../bedside-facts.ts';
 import { areFeetPressed } from './cord.ts';
 import { eyeMovementSigns } from './eye-movement-signs.ts';
+import { isOfPressedNerves } from './few-muscles.ts';
 
 /** An emergency that is suspected because the causes behind it are among the likely ones, whatever its own rule asks for. */
 interface LikelyEmergency {
@@ -50,6 +51,9 @@ export const likelyEmergencies: readonly LikelyEmergency[] = [
     ],
     withinDays: 7,
     isDated: true,
+    // What has gone and has left nothing behind is an attack that has passed, which has a flag of its own.
+    beside: (facts) =>
+      facts.told('resolved-deficit').length > 0 ? anySign(facts) : [{ pointer: null, text: 'a deficit that lasts' }],
   },
   { flag: 'hypoglycaemia-with-deficit', causes: ['hypoglycaemia'], withinDays: 14 },
   {
@@ -210,7 +214,12 @@ export const likelyEmergencies: readonly LikelyEmergency[] = [
       ...facts.told('tense-painful-limb', 'numbness', 'leg-weakness', 'arm-weakness', 'paraesthesiae'),
     ],
   },
-  { flag: 'suspected-vasculitic-neuropathy', causes: ['vasculitic-neuropathy'], withinDays: 180 },
+  {
+    flag: 'suspected-vasculitic-neuropathy',
+    causes: ['vasculitic-neuropathy'],
+    withinDays: 180,
+    beside: (facts) => (isOfPressedNerves(facts) ? [] : anySign(facts)),
+  },
   {
     flag: 'potassium-paralysis',
     causes: ['electrolyte-paralysis', 'thyrotoxic-periodic-paralysis', 'hereditary-periodic-paralysis'],

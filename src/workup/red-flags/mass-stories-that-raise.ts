@@ -39,6 +39,21 @@ export const massStories: readonly RaisingStory[] = [
     source: recalled('nice-ng127'),
   },
   {
+    // The same in days that nobody has counted, with a headache or a fit.
+    flag,
+    check: (facts) => {
+      const { onset, course } = facts.exam;
+      const isUncounted = onset.pace === 'acute' && onset.durationDays === undefined && course === 'progressive';
+      if (!isUncounted || facts.brainProbability < 0.5 || facts.query.result('mri-brain') !== undefined) return none;
+      const signs = [...facts.query.abnormal([...brainSigns, ...corticalSigns]), ...weakHalf(facts)];
+      return each(
+        facts.told('headache', 'new-headache', 'morning-headache', 'seizure', 'vomiting'),
+        findingReasons(signs, 3),
+      );
+    },
+    source: recalled('nice-ng127', 'progressive subacute loss of central neurological function'),
+  },
+  {
     // A person who changes, or who loses words or thought, over weeks, with anything found that belongs to the hemispheres.
     flag,
     check: (facts) => {
@@ -81,7 +96,13 @@ export const massStories: readonly RaisingStory[] = [
     // Known cancer and a sign of the brain or of a cranial nerve: it has spread to the brain or the base of the skull until shown otherwise.
     flag,
     check: (facts) => {
-      const signs = [...centralSigns(facts.query), ...facts.cranialNerveSigns];
+      const central = centralSigns(facts.query);
+      // A nerve that was cut or pulled when the cancer was taken out, and of which nobody says that it grows worse; and lids that tire.
+      const isOperated =
+        facts.told('neck-or-chest-surgery', 'recent-surgery', 'dental-procedure').length > 0 &&
+        facts.exam.course !== 'progressive';
+      const isOther = isOperated || facts.kindProbability('junction') >= 0.5;
+      const signs = [...central, ...(isOther ? [] : facts.cranialNerveSigns)];
       return facts.maybeProgressing && mayBeGrowing(facts) ? each(malignancy(facts), findingReasons(signs, 3)) : none;
     },
     source: recalled('nice-ng127'),

@@ -7,7 +7,7 @@ import { acuteSymmetricalWeakness, breathingSigns, bulbarReasons, checkBreathing
 import { areFeetPressed, isOnBothSides } from './cord.ts';
 import { isOfPressedNerves, isOneMuscleOrTwo, limbsOf } from './few-muscles.ts';
 import { notAssessable, present, type RedFlagRule, slowlyProgressive, type Verdict } from './rule.ts';
-import { oneSidedWeakness, suddenFocalSigns, weakHalf } from './sudden-deficit.ts';
+import { oneSidedWeakness, onOneSide, suddenFocalSigns, weakHalf } from './sudden-deficit.ts';
 import { isAtLeast, isUnder, written } from './thresholds.ts';
 
 const twoYears = 730;
@@ -73,6 +73,7 @@ export const neuromuscularFlags: readonly RedFlagRule[] = [
     check: (facts) => {
       const signs = [...bulbarReasons(facts), ...speechFromAbove(facts)];
       const isGrowing = facts.isProgressive && facts.beganWithin(31) === 'yes';
+      if (isOneVagusNerve(facts)) return null;
       return signs.length > 0 && (isGrowing || facts.beganWithin(14) === 'yes') ? present(signs) : null;
     },
   },
@@ -366,6 +367,21 @@ function slowWeakness(facts: BedsideFacts, trouble: readonly Reason[]): Verdict 
     ? present([...trouble, ...findingReasons(weak, 3), ...told])
     : null;
 }
+
+/** A voice that is hoarse by itself, with a cord of one side seen to stand still or after an operation on the neck: the swallow and the breath are sound. */
+function isOneVagusNerve(facts: BedsideFacts): boolean {
+  const { abnormalFindings, query } = facts;
+  const cords = onOneSide(query.abnormal(['cranial-nerves/vocal-cord-paralysis']));
+  const operated = facts.told('neck-or-chest-surgery', 'recent-surgery');
+  const isVoiceAlone = abnormalFindings.every(({ item }) => ofTheVoice.has(item.key));
+  const beyond = facts.told(
+    ...['dysphagia', 'nasal-regurgitation', 'slurred-speech', 'breathlessness', 'orthopnoea', 'diplopia'],
+    ...['drooping-eyelids', 'weakness', 'arm-weakness', 'leg-weakness', 'fatigable-weakness', 'myasthenia-gravis'],
+  );
+  return cords.length + operated.length > 0 && isVoiceAlone && beyond.length === 0;
+}
+
+const ofTheVoice: ReadonlySet<string> = new Set(['dysphonia', 'vocal-cord-paralysis', 'bovine-cough']);
 
 /** Speech that fails with the lids of both eyes, or at the head of a weakness that comes down: the throat is next. */
 function speechFromAbove(facts: BedsideFacts): readonly Reason[] {

@@ -2,6 +2,7 @@ import { findingReasons } from '../../causes/reasons.ts';
 import { read } from '../../kernel/cite.ts';
 import { isOneMuscleOrTwo } from './few-muscles.ts';
 import { none, type RaisingStory } from './story.ts';
+import { suddenFocalSigns, weakHalf } from './sudden-deficit.ts';
 
 /** Days of "within hours to days" where the weakness is said to go on growing. Judged. */
 const daysOfGrowing = 14;
@@ -13,6 +14,8 @@ export const slowRaisingStories: readonly RaisingStory[] = [
     check: (facts) => {
       if (facts.exam.course !== 'progressive' || facts.beganWithin(daysOfGrowing) !== 'yes') return none;
       if (isOneMuscleOrTwo(facts)) return none;
+      // Half a body that failed at once is a stroke's, which is more pressing.
+      if (weakHalf(facts).length > 0 && suddenFocalSigns(facts).length > 0) return none;
       const found = findingReasons(facts.weakLimbs, 4);
       const told = facts.told('arm-weakness', 'leg-weakness', 'weakness', 'ascending-weakness');
       const pains = facts.told('radicular-leg-pain', 'radicular-arm-pain');

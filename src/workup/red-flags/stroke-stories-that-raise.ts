@@ -6,7 +6,7 @@ import { agedFrom, type BedsideFacts } from '../bedside-facts.ts';
 import { isOnBothSides } from './cord.ts';
 import { feverReasons } from './fever.ts';
 import { each, none, type RaisingStory } from './story.ts';
-import { centralSigns, onOneSide, suddenFocalSigns } from './sudden-deficit.ts';
+import { centralSigns, onOneSide, suddenFocalSigns, weakHalf } from './sudden-deficit.ts';
 
 /** Deficits of days that may be a stroke, where the moment at which they came was not seen or nobody has examined yet. */
 export const strokeStories: readonly RaisingStory[] = [
@@ -41,6 +41,24 @@ export const strokeStories: readonly RaisingStory[] = [
         : none;
     },
     source: recalled('nice-ng128', 'sudden onset of focal symptoms'),
+  },
+  {
+    // Half a body or the words that go in steps or over weeks, where an artery or a heart that throws clots is known, or an illness that closes arteries.
+    flag: 'suspected-stroke',
+    check: (facts) => {
+      const { pace } = facts.exam.onset;
+      const inTime = (pace === 'subacute' || pace === 'acute') && facts.beganWithin(31) === 'yes';
+      if (!inTime || !facts.maybeProgressing || feverReasons(facts).length > 0) return none;
+      const half = facts.brainProbability >= 0.5 ? weakHalf(facts) : [];
+      const signs = [...centralSigns(facts.query), ...half];
+      const comesInSteps = facts.exam.course === 'fluctuating' ? atRisk(facts) : none;
+      const known = facts.told(
+        ...['atrial-fibrillation', 'stroke', 'transient-ischaemic-attack', 'valve-disease-or-endocarditis'],
+        ...['tuberculosis', 'syphilis', 'vasculitis', 'sickle-cell-disease'],
+      );
+      return each(findingReasons(signs, 4), [...known, ...comesInSteps]);
+    },
+    source: recalled('adams-victor', 'stroke in evolution; arteritis of the meninges'),
   },
   {
     // A face that has gone numb on one side.

@@ -61,7 +61,7 @@ export const systemicFlags: readonly RedFlagRule[] = [
     source: recalled('adams-victor', 'acquired metabolic disorders'),
     check: (facts) => {
       const salts = (['sodium', 'calcium', 'ionised-calcium'] as const).flatMap((salt) => dangerousSalt(facts, salt));
-      return salts.length > 0 ? present(salts) : null;
+      return orTold(salts.length > 0 ? present(salts) : null, tetany(facts));
     },
   },
   {
@@ -176,6 +176,22 @@ export const systemicFlags: readonly RedFlagRule[] = [
     },
   },
 ];
+
+/** Hands that cramp over nerves that answer a tap or a cuff, or one of these with tingling or a fit: the calcium is low until measured. */
+function tetany(facts: BedsideFacts): readonly Reason[] {
+  const { query } = facts;
+  const isMeasured = ['calcium', 'ionised-calcium'].some((key) => query.result(key) !== undefined);
+  if (isMeasured || !facts.maybeProgressing) return none;
+  const spasm = findingReasons(query.abnormal(['involuntary-movements/carpopedal-spasm']));
+  const tapped = findingReasons(query.abnormal(['special-tests/chvostek-or-trousseau']));
+  return each(
+    [...spasm, ...tapped],
+    [
+      ...(spasm.length > 0 ? tapped : none),
+      ...facts.told('perioral-numbness', 'paraesthesiae', 'cramps', 'seizure', 'neck-or-chest-surgery'),
+    ],
+  );
+}
 
 /** A limb that is newly cold or pale with pain or a diseased artery, and that is weak or numb. */
 export function ischaemicLimb(facts: BedsideFacts): readonly Reason[] {

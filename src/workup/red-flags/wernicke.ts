@@ -2,15 +2,23 @@ import { findingReasons } from '../../causes/reasons.ts';
 import type { BedsideFacts } from '../bedside-facts.ts';
 import { clouded } from './consciousness.ts';
 import { eyeMovementSigns } from './eye-movement-signs.ts';
+import { trueFever } from './fever.ts';
 import { present, type Verdict } from './rule.ts';
+
+const headPain = ['headache', 'new-headache', 'morning-headache', 'thunderclap-headache'] as const;
 
 /** Two of four: poor diet, eye signs, cerebellar signs, altered mental state, with a reason to lack thiamine; or the triad. */
 export function checkWernicke(facts: BedsideFacts): Verdict | null {
   const { pace } = facts.exam.onset;
   if (pace === 'chronic' || pace === 'hyperacute') return null;
-  // Vomiting that came with the illness has emptied no store of thiamine yet.
-  const vomiting = facts.beganWithin(5) === 'yes' ? [] : facts.told('vomiting');
   const starving = facts.told('malnutrition', 'bariatric-surgery', 'gastrectomy');
+  // Vomiting that came with the illness has emptied no store of thiamine yet; with a headache or swollen discs it is that of pressure.
+  const pressed = [
+    ...facts.told(...headPain, 'ear-pain', 'sinus-or-ear-infection'),
+    ...findingReasons(facts.query.abnormal(['cranial-nerves/optic-disc-swelling'])),
+  ];
+  const isPressure = pressed.length > 0 && facts.told('pregnancy').length + starving.length === 0;
+  const vomiting = facts.beganWithin(5) === 'yes' || isPressure ? [] : facts.told('vomiting');
   const risk = [...vomiting, ...facts.told('alcohol-excess', 'malabsorption'), ...starving];
   const { query } = facts;
   const diet = [...vomiting, ...starving, ...facts.told('weight-loss')];
@@ -32,7 +40,7 @@ export function checkWernicke(facts: BedsideFacts): Verdict | null {
   const mental = query.abnormal([...clouded, 'higher-function/memory-impairment', 'higher-function/amnesia']);
   const brainMet = [eyes, cerebellar, mental].filter((signs) => signs.length > 0).length;
   // The whole triad needs no reason to lack thiamine: the reason is often not told.
-  const isTriad = brainMet === 3 && facts.beganWithin(28) !== 'no';
+  const isTriad = brainMet === 3 && facts.beganWithin(28) !== 'no' && trueFever(facts).length === 0;
   // In a drinker one sign of the three, newly come, is treated. Source: NICE CG100, recalled.
   const drinker = facts.told('alcohol-excess');
   const isPresumed = drinker.length > 0 && eyes.length + mental.length > 0 && facts.beganWithin(28) === 'yes';
