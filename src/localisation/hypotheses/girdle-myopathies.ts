@@ -87,7 +87,7 @@ export const girdleMyopathies: readonly MuscleDisease[] = [
     // An overactive thyroid weakens the girdles, makes the jerks brisk, the heart race, hands shake and lids draw back.
     ...proximal,
     variant: 'girdles-with-brisk-jerks',
-    percent: percent * 0.035,
+    percent: percent * 0.05,
     losses: girdles(0.45, 0.4, 0.25),
     reflex: 0,
     ownReflex: 0,
@@ -105,7 +105,7 @@ export const girdleMyopathies: readonly MuscleDisease[] = [
     (depth): MuscleDisease => ({
       ...proximal,
       variant: `all-limbs-${depth}`,
-      percent: percent * 0.05,
+      percent: percent * 0.035,
       losses: {
         ...girdles(Math.min(0.95, depth + 0.1), depth, depth),
         'upper-arm': depth,
