@@ -1,5 +1,5 @@
 import { recalled } from '../../kernel/cite.ts';
-import { at, type Cause, inKind, reads, shows, tempos, told } from './cause.ts';
+import { at, type Cause, inKind, reads, shows, showsAt, tempos, told } from './cause.ts';
 
 const limbNerves = recalled('preston-shapiro', 'mononeuropathies');
 const injury = ['trauma', 'limb-fracture-or-dislocation', 'neck-trauma'] as const;
@@ -319,10 +319,13 @@ export const nerveCauses: readonly Cause[] = [
       told('leg-pain', 1.4, 0.9),
       told(['joint-pain', 'rheumatoid-arthritis'], 2.5, 0.8),
       told('peripheral-arterial-disease', 1.5, 1),
-      told('limb-lump', 5, 0.8),
+      told('limb-lump', 3, 0.9),
       told(injury, 0.5, 1.1),
     ],
-    signs: [shows(['inspection/palpable-mass'], 6, 0.7), shows(['inspection/oedema'], 1.5, 1)],
+    signs: [
+      showsAt(['inspection/palpable-mass'], ['knee', 'leg-below-knee'], 6, 0.7),
+      shows(['inspection/oedema'], 1.5, 1),
+    ],
     values: [massAtTheNerve],
     source: limbNerves,
   },
