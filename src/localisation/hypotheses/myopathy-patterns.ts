@@ -191,7 +191,7 @@ export const myopathies: readonly MuscleDisease[] = [
     (depth): MuscleDisease => ({
       ...proximal,
       variant: `all-limbs-${depth}`,
-      percent: percent.proximal * 0.035,
+      percent: percent.proximal * 0.042,
       losses: {
         ...girdles(Math.min(0.95, depth + 0.1), depth, depth),
         'upper-arm': depth,
