@@ -255,9 +255,9 @@ function breathless(chance: number): FacultyChances {
  * comes down to the foot or over to the other side, and stays uneven. Share of the damage on the other side. Judged.
  */
 const otherSides = [
-  { key: 'one-side', other: 0, share: 0.74 },
-  { key: 'other-side-slight', other: 0.25, share: 0.15 },
-  { key: 'both-uneven', other: 0.55, share: 0.07 },
+  { key: 'one-side', other: 0, share: 0.77 },
+  { key: 'other-side-slight', other: 0.25, share: 0.13 },
+  { key: 'both-uneven', other: 0.55, share: 0.06 },
   { key: 'both-even', other: 0.95, share: 0.04 },
 ] as const;
 
