@@ -102,7 +102,7 @@ export const places = {
   'intercostal-nerve-t10': intercostal('T10'),
   'intercostal-nerve-t11': intercostal('T11'),
   'intercostal-nerve-t12': intercostal('T12'),
-  'intercostal-nerves': nerve('Intercostal nerves', intercostalOf('T1', 'T12'), 1, thoracicRami),
+  'intercostal-nerves': nerve('Intercostal nerves', intercostalOf('T1', 'T12'), 2, thoracicRami),
 
   // Brachial plexus
   'upper-trunk': plexusPart('Upper trunk of the brachial plexus', null, 6, plexus),

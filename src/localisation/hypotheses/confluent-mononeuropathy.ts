@@ -5,7 +5,7 @@ import { LesionBuilder } from '../lesion.ts';
 import { severalNerves } from './process-signs.ts';
 
 /** Percent of all focal and diffuse findings: patches that have run together, two limbs, three nerves, and one limb. Judged. */
-const percent = { confluent: 0.45, twoLimbs: 0.35, threeNerves: 0.3, oneArm: 0.12 } as const;
+const percent = { confluent: 0.45, twoLimbs: 0.35, threeNerves: 0.3, oneArm: 0.12, withFace: 0.1 } as const;
 
 /** The nerves that inflamed vessels starve most often. Source: guideline on vasculitic neuropathy (`vasculitic-neuropathy-2010`, recalled). */
 const starved = [
@@ -111,6 +111,25 @@ const together: readonly (readonly PlaceKey[])[] = [
   ['median-nerve-upper-arm', 'ulnar-nerve-upper-arm', 'radial-nerve-spiral-groove'],
 ];
 
+/** The facial nerve with one nerve of a limb or two, as in sarcoidosis, leprosy, borreliosis and vasculitis. */
+function withFace(): Hypothesis[] {
+  const sets = everyNerve.flatMap((one, index) => [
+    [one],
+    ...everyNerve
+      .slice(index + 1)
+      .filter((other) => limbOf(other) !== limbOf(one))
+      .map((other) => [one, other]),
+  ]);
+  return bodySides.flatMap((face) =>
+    sets.map((nerves) => {
+      const lesion = new LesionBuilder().brain(face, 'facial-nerve-in-canal', 0.8);
+      for (const { side, place } of nerves) lesion.place(side, place, 0.65, 0.75);
+      const frequency = percent.withFace / (sets.length * bodySides.length);
+      return hypothesis(severalNerves, `face-${face}-${nameOf(nerves)}`, frequency, lesion.build());
+    }),
+  );
+}
+
 /** A mishap strikes within hours, unlike the illnesses that pick out nerves. Judged. */
 const ofAMishap: PaceFactors = { hyperacute: 3, acute: 1.3, subacute: 0.7, chronic: 0.6 };
 
@@ -129,5 +148,5 @@ function oneArm(): Hypothesis[] {
 
 /** Several nerves hit in the same illness or by the same mishap. */
 export function confluentMononeuropathyHypotheses(): Hypothesis[] {
-  return [...confluent(), ...twoLimbs(), ...threeNerves(), ...oneArm()];
+  return [...confluent(), ...twoLimbs(), ...threeNerves(), ...oneArm(), ...withFace()];
 }

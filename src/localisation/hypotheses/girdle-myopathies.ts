@@ -105,7 +105,7 @@ export const girdleMyopathies: readonly MuscleDisease[] = [
     (depth): MuscleDisease => ({
       ...proximal,
       variant: `all-limbs-${depth}`,
-      percent: percent * 0.035,
+      percent: percent * 0.042,
       losses: {
         ...girdles(Math.min(0.95, depth + 0.1), depth, depth),
         'upper-arm': depth,

@@ -171,14 +171,14 @@ const patchyOnBoth: readonly {
 }[] = [
   {
     key: 'shoulders',
-    share: 0.3,
+    share: 0.2,
     worse: { 'suprascapular-nerve': 0.85, 'long-thoracic-nerve': 0.7, 'axillary-nerve': 0.4 },
     better: { 'suprascapular-nerve': 0.5, 'long-thoracic-nerve': 0.5 },
     diaphragm: 0.1,
   },
   {
     key: 'spinati-and-deltoid',
-    share: 0.3,
+    share: 0.2,
     worse: { 'suprascapular-nerve': 0.8, 'axillary-nerve': 0.75, 'musculocutaneous-nerve': 0.4 },
     better: { 'suprascapular-nerve': 0.5, 'axillary-nerve': 0.4 },
     diaphragm: 0.1,
@@ -188,6 +188,13 @@ const patchyOnBoth: readonly {
     share: 0.2,
     worse: { 'suprascapular-nerve': 0.8, 'long-thoracic-nerve': 0.7 },
     better: { 'anterior-interosseous-nerve': 0.8 },
+    diaphragm: 0.1,
+  },
+  {
+    key: 'spinati-and-own-interosseous',
+    share: 0.2,
+    worse: { 'suprascapular-nerve': 0.85, 'anterior-interosseous-nerve': 0.85 },
+    better: { 'suprascapular-nerve': 0.6 },
     diaphragm: 0.1,
   },
   {
@@ -248,9 +255,9 @@ function breathless(chance: number): FacultyChances {
  * comes down to the foot or over to the other side, and stays uneven. Share of the damage on the other side. Judged.
  */
 const otherSides = [
-  { key: 'one-side', other: 0, share: 0.74 },
-  { key: 'other-side-slight', other: 0.25, share: 0.15 },
-  { key: 'both-uneven', other: 0.55, share: 0.07 },
+  { key: 'one-side', other: 0, share: 0.77 },
+  { key: 'other-side-slight', other: 0.25, share: 0.13 },
+  { key: 'both-uneven', other: 0.55, share: 0.06 },
   { key: 'both-even', other: 0.95, share: 0.04 },
 ] as const;
 

@@ -150,6 +150,44 @@ function silentCaudaShift({ findings, history }: Exam): readonly Shift[] {
   return [shiftBy(first, { applies: kinds('cauda-equina'), factor: silentCauda, because })];
 }
 
+/** Odds of the cauda equina where one leg alone fails, and neither saddle nor sphincters do. Judged. */
+const caudaOfOneSide = 0.45;
+
+/** The roots of the cauda lie side by side, and what presses there reaches both legs or the saddle before long. */
+function caudaOfOneSideShift({ findings, history }: Exam): readonly Shift[] {
+  const wrong = findings.filter(({ abnormal, item }) => abnormal && item.section !== 'specialTests');
+  const [first] = wrong;
+  if (first === undefined || first.side === 'midline' || wrong.length < 2 || sidesOf(wrong).size > 1) return [];
+  if (wrong.some(({ item, place }) => ofTheSacrum(item) || sacralSkin.has(place?.key ?? ''))) return [];
+  if (tells(history, toldOfTheSacrum) || tells(history, ofBothLegs)) return [];
+  const because = 'one leg alone fails, with saddle and sphincters not said to be ill';
+  return [shiftBy(first, { applies: kinds('cauda-equina'), factor: caudaOfOneSide, because })];
+}
+const ofBothLegs: ReadonlySet<string> = new Set(['bilateral-leg-pain', 'neurogenic-claudication']);
+
+const farJerks: readonly string[] = ['knee', 'ankle'];
+/** Odds of the cord where the legs are weak, all their jerks are gone and no tract is said to be ill. Judged. */
+const legsWithoutJerks = { acute: 0.7, later: 0.45 } as const;
+/** Columns whose dorsal roots are ill have no jerks either. */
+const cordWithJerks: Applies = ({ kind, key }) => kind === 'cord' && key !== 'spinal-cord-posterior';
+
+/** Once the shock of its first days is over a cord that is ill makes jerks brisk. Source: Brazis, spinal shock (recalled). */
+function legsWithoutJerksShift(exam: Exam): readonly Shift[] {
+  const { findings, onset } = exam;
+  if (showsTracts(exam) || onset.pace === 'hyperacute') return [];
+  const gone = (side: string, reflex: string): boolean =>
+    findings.some(
+      ({ item, side: own, value }) =>
+        item.section === 'reflexes' && item.key === reflex && own === side && (value === '0' || value === 'trace'),
+    );
+  if (!['left', 'right'].every((side) => farJerks.every((reflex) => gone(side, reflex)))) return [];
+  const weak = weakMovements(findings).find(({ item }) => item.region === 'lower-limbs');
+  if (weak === undefined) return [];
+  const factor = onset.pace === 'acute' ? legsWithoutJerks.acute : legsWithoutJerks.later;
+  const because = 'all jerks of the weak legs are gone, and nothing says that tracts are ill';
+  return [shiftBy(weak, { applies: cordWithJerks, factor, because })];
+}
+
 const sacralSkin: ReadonlySet<string> = new Set(['saddle', 'perianal-skin', 'genitals', 'S2', 'S3', 'S4-5']);
 
 /** Skin above the wrist on the side of the little finger, which neither median nor ulnar nerve serves. */
@@ -251,6 +289,8 @@ export function nervePatternShifts(exam: Exam): readonly Shift[] {
     ...deformedFeetShifts(exam),
     ...bothFeetShift(exam),
     ...silentCaudaShift(exam),
+    ...caudaOfOneSideShift(exam),
+    ...legsWithoutJerksShift(exam),
     ...handWithForearmShifts(exam),
     ...splitRingFingerShift(exam),
     ...oneLimbShift(exam),

@@ -180,6 +180,10 @@ export function checkBreathing(facts: BedsideFacts): Verdict | null {
     const because = stoppedByPoison(facts, bulbar, cranial);
     if (because.length > 0) return present([...breathless, ...signs, ...because]);
   }
+  // A diaphragm that is drawn up on breathing in has failed, whatever the limbs do.
+  const drawnUp = findingReasons(facts.query.abnormal(['autonomic/paradoxical-breathing']));
+  if (drawnUp.length > 0 && facts.beganWithin(92) === 'yes' && facts.upperMotorSigns.length === 0 && !isOfLungOrHeart)
+    return present([...signs, ...breathless]);
   // Limbs weak on both sides and a breath seen to fail within days need no further name.
   if (isAcute && signs.length > 0 && facts.upperMotorSigns.length === 0 && (facts.bothLegsWeak || facts.bothArmsWeak))
     return present([...signs, ...findingReasons(facts.weakLimbs, 3)]);
