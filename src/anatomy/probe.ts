@@ -82,6 +82,8 @@ const otherFaculties = [
   'myoclonus',
   'tics',
   'eye-movement-fatigue',
+  'lid-retraction',
+  'lid-spasm',
   'bladder-retention',
   'bowel',
   'anal-tone',
