@@ -84,6 +84,8 @@ const otherFaculties = [
   'myoclonus',
   'tics',
   'eye-movement-fatigue',
+  'lid-retraction',
+  'lid-spasm',
   'bladder-retention',
   'bowel',
   'anal-tone',

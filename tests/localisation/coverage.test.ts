@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { hypotheses } from '../../src/localisation/hypotheses/hypotheses.ts';
 import { muscleHypotheses } from '../../src/localisation/hypotheses/muscle-and-junction.ts';
 import { Coverage } from '../../src/localisation/inference/coverage.ts';
 import { bedsideExam } from '../support/bedside.ts';
@@ -17,6 +18,17 @@ function cost(history: Record<string, unknown> = {}): number {
   return weights[0] ?? 0;
 }
 
+/** The same of a lesion of the brain in a person of whom one sign of the mind is known. */
+function costOfBrain(key: string, side: 'left' | 'both', sign: string): number {
+  const lesions = hypotheses.filter(
+    ({ site, variant }) => site.key === key && site.side === side && variant.endsWith('-whole'),
+  );
+  const weights = new Float64Array(lesions.length);
+  const findings = { higherFunction: [{ sign, present: true }] };
+  new Coverage(lesions).discount(weights, bedsideExam({ history: {}, findings }));
+  return Math.min(...weights);
+}
+
 describe('what a lesion would trouble and nobody found', () => {
   it('two legs that nobody looked at are less than two omissions', () => {
     expect(cost()).toBeLessThan(Math.log(0.15));
@@ -25,5 +37,12 @@ describe('what a lesion would trouble and nobody found', () => {
 
   it('legs that the patient told of are no omission', () => {
     expect(cost({ symptoms: [{ key: 'leg-weakness', present: true }] })).toBeGreaterThan(cost() / 4);
+  });
+
+  it('nobody complains of four limbs out of coma, but one half that moves less is looked for', () => {
+    const pontine = costOfBrain('pons-ventral', 'both', 'coma');
+    expect(pontine).toBe(0);
+    expect(costOfBrain('pons-ventral', 'both', 'inattention')).toBeLessThan(Math.log(0.15));
+    expect(costOfBrain('internal-capsule', 'left', 'coma')).toBeLessThan(pontine);
   });
 });

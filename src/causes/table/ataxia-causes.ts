@@ -442,8 +442,8 @@ export const ataxiaCauses: readonly Cause[] = [
     mondo: mondo('MONDO:0016591', 'sporadic adult-onset ataxia of unknown etiology'),
     produces: [
       at([degeneration], 'common'),
-      at(['cerebellar-vermis'], 'uncommon'),
-      at(['cerebellar-hemisphere'], 'rare'),
+      at(['cerebellar-vermis'], 'common'),
+      at(['cerebellar-hemisphere', 'flocculonodular-lobe'], 'uncommon'),
     ],
     tempo: tempos.lifelong,
     durationDays: { from: 365, outside: 0.3, source: fromMemory },

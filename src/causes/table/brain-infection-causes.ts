@@ -207,7 +207,7 @@ export const brainInfectionCauses: readonly Cause[] = [
     group: 'infective',
     label: 'Cerebral malaria',
     produces: [
-      at(['diffuse-encephalopathy'], 'rare'),
+      at(['diffuse-encephalopathy'], 'uncommon'),
       at(['raised-intracranial-pressure', 'brainstem-diffuse', 'cerebellar-degeneration'], 'exceptional'),
     ],
     tempo: tempos.acute,
@@ -222,6 +222,11 @@ export const brainInfectionCauses: readonly Cause[] = [
     signs: [
       shows(['autonomic/fever'], 3, 0.4),
       shows(['higher-function/drowsiness', 'higher-function/coma', 'higher-function/confusion'], 2, 0.3),
+      shows(
+        ['involuntary-movements/posturing', 'inspection/enlarged-liver-or-spleen', 'cranial-nerves/gaze-palsy'],
+        1.8,
+        1,
+      ),
       shows(['special-tests/neck-stiffness'], 0.6, 1.02),
     ],
     quantities: [

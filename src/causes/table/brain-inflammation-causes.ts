@@ -78,7 +78,8 @@ export const brainInflammationCauses: readonly Cause[] = [
       ]),
       reads('ct-head', [
         ['space-occupying', 5],
-        ['normal', 0.05],
+        // An early patch of inflammation is missed without contrast.
+        ['normal', 0.15],
       ]),
     ],
     source: brainChapter,
@@ -300,7 +301,7 @@ export const brainInflammationCauses: readonly Cause[] = [
     // positive culture of the fluid in 41 %.
     history: [
       told('livestock-or-raw-milk', 4, 1),
-      told('sore-throat', 1.2, 1),
+      told(['sore-throat', 'rash'], 1.3, 1),
       told(['fever'], 5, 0.4),
       told(anyHeadache, 2, 0.6),
       told(recentInfection, 2, 0.8),
@@ -317,6 +318,8 @@ export const brainInflammationCauses: readonly Cause[] = [
       shows(['autonomic/fever'], 4, 0.5),
       shows(['special-tests/neck-stiffness'], 2.5, 0.8),
       shows(clouded, 1.6, 0.8),
+      // Enterovirus 71 of small children makes them jerk and shake before the lower nerves fail.
+      shows(['involuntary-movements/myoclonus', 'cranial-nerves/opsoclonus', 'autonomic/resting-tachycardia'], 1.6, 1),
     ],
     quantities: [atLeast('csf-white-cells', 5, '10*6/L', 6, 0.2), atLeast('crp', 20, 'mg/L', 2, 0.7)],
     values: [

@@ -53,12 +53,17 @@ export const brainInjuryCauses: readonly Cause[] = [
       at(['akinetic-rigid-syndrome', 'hyperkinetic-syndrome', 'frontal-gait-disorder', 'action-tremor'], 'exceptional'),
     ],
     tempo: tempos.sudden,
-    courses: { progressive: 0.3, 'relapsing-remitting': 0.1, improving: 1.5 },
+    // A bleeding outside the brain lets the person wake and sink again.
+    courses: { progressive: 0.5, 'relapsing-remitting': 0.1, improving: 1.5 },
     history: [
       told(['head-injury', 'trauma'], 40, 0.02),
       told('loss-of-consciousness', 1.6, 0.9),
       told('vomiting', 1.4, 0.95),
       told('alcohol-excess', 1.4, 1),
+    ],
+    signs: [
+      shows(['higher-function/coma', 'higher-function/stupor', 'higher-function/drowsiness'], 2.5, 0.8),
+      shows(['involuntary-movements/posturing', 'inspection/ear-or-nose-leak'], 2, 1),
     ],
     values: [
       reads('ct-head', [
@@ -93,12 +98,62 @@ export const brainInjuryCauses: readonly Cause[] = [
     tempo: tempos.acute,
     courses: { 'relapsing-remitting': 0.1 },
     history: [
-      told('rapid-sodium-correction', 30, 0.3),
-      told(['alcohol-excess', 'malnutrition', 'chronic-liver-disease', 'diuretic'], 4, 0.2),
+      told('rapid-sodium-correction', 30, 0.4),
+      told(['alcohol-excess', 'malnutrition', 'chronic-liver-disease', 'diuretic'], 4, 0.7),
       told('vomiting', 1.5, 0.95),
       told('hypertension', 0.7, 1),
-      told(['chronic-kidney-disease', 'cancer', 'pregnancy', 'carbamazepine', 'serotonergic-medicine'], 1.3, 1),
+      told(
+        [
+          'chronic-kidney-disease',
+          'dialysis',
+          'cancer',
+          'pregnancy',
+          'carbamazepine',
+          'serotonergic-medicine',
+          'tacrolimus',
+          'recent-weight-loss',
+          'critical-illness',
+          'bariatric-surgery',
+        ],
+        1.6,
+        1,
+      ),
       told(['dysphagia', 'slurred-speech', 'recent-surgery'], 1.2, 1),
+      // Sodium, drink, hunger, the liver or the kidney: one of them is behind it.
+      told(
+        [
+          'rapid-sodium-correction',
+          'alcohol-excess',
+          'malnutrition',
+          'chronic-liver-disease',
+          'diuretic',
+          'dialysis',
+          'chronic-kidney-disease',
+          'pregnancy',
+          'vomiting',
+          'preceding-gastroenteritis',
+          'carbamazepine',
+          'serotonergic-medicine',
+          'recent-weight-loss',
+          'diabetes-mellitus',
+          'critical-illness',
+        ],
+        1,
+        0.25,
+      ),
+    ],
+    signs: [
+      shows(
+        [
+          'higher-function/mutism',
+          'higher-function/pseudobulbar-affect',
+          'cranial-nerves/spastic-dysarthria',
+          'higher-function/catatonia',
+        ],
+        2.5,
+        0.9,
+      ),
+      shows(['cranial-nerves/dysphagia', 'cranial-nerves/dysarthria'], 1.5, 0.9),
     ],
     quantities: [under('sodium', 130, 'mmol/L', 5, 0.9, recalled('osmotic-demyelination-2014'))],
     values: [

@@ -543,6 +543,9 @@ export const cordDiseaseCauses: readonly Cause[] = [
     produces: [
       at(['spinal-cord-lateral', 'upper-motor-neuron-system', 'cortex-parasagittal'], 'uncommon'),
       inKind(['hemisphere'], 'rare'),
+      // A tenth or so twist and writhe, after a lack of oxygen at term or jaundice.
+      at(['hyperkinetic-syndrome', 'corticobulbar-both-sides', 'striatum'], 'rare'),
+      at(['cerebellar-degeneration', 'diffuse-encephalopathy'], 'exceptional'),
     ],
     tempo: tempos.lifelong,
     courses: { static: 4, progressive: 0.2 },

@@ -144,6 +144,8 @@ export const cranialNerveCauses: readonly Cause[] = [
         0.9,
       ),
       shows(['cranial-nerves/conductive-hearing-loss'], 2.5, 0.95),
+      // A nerve alone does not take away the mind: who does not wake bleeds within the skull.
+      shows(['higher-function/coma', 'higher-function/stupor'], 0.2, 1),
     ],
     source: read('cavernous-sinus-1996', 'trauma and operation 24 % of 151'),
   },

@@ -126,13 +126,14 @@ export const hereditaryBrainCauses: readonly Cause[] = [
     inheritance: ['autosomal-recessive'],
     produces: [
       at(['cerebellar-degeneration', 'midbrain-dorsal'], 'rare'),
-      at(['hyperkinetic-syndrome', 'diffuse-encephalopathy', 'cerebellar-vermis'], 'exceptional'),
+      at(['diffuse-encephalopathy'], 'rare'),
+      at(['hyperkinetic-syndrome', 'cerebellar-vermis', 'retina', 'optic-nerve', 'brainstem-diffuse'], 'exceptional'),
       at(['upper-motor-neuron-system', 'motor-neuron-system', 'lower-motor-neuron-system'], 'exceptional'),
       at(['spinal-cord-posterolateral', 'spinal-cord-lateral', 'akinetic-rigid-syndrome'], 'exceptional'),
     ],
     tempo: tempos.lifelong,
     courses: { progressive: 1.5, improving: 0.05, 'relapsing-remitting': 0.1 },
-    age: { from: 2, to: 45, outside: 0.1 },
+    age: { from: 0, to: 45, outside: 0.1 },
     history: [
       told(['psychiatric-disorder', 'behaviour-change', ...cognitiveDecline], 2.5, 0.5),
       told('cataract', 8, 0.95),
@@ -141,10 +142,14 @@ export const hereditaryBrainCauses: readonly Cause[] = [
       told(['seizure', 'epilepsy', 'clumsiness'], 1.4, 1),
       told('cataplexy', 8, 0.98),
       told(['loss-of-skills', 'developmental-delay'], 2.5, 1),
+      told(['visual-loss', 'family/consanguinity', 'family/epilepsy'], 1.5, 1),
     ],
     signs: [
       shows(['cranial-nerves/vertical-gaze-palsy', 'cranial-nerves/slow-saccades'], 6, 0.7),
-      shows(['inspection/enlarged-liver-or-spleen', 'cranial-nerves/cherry-red-spot'], 8, 0.9),
+      shows(['inspection/enlarged-liver-or-spleen'], 8, 0.9),
+      // Hardly anything but a closed retinal artery reddens the spot, and that is of one old eye.
+      shows(['cranial-nerves/cherry-red-spot'], 30, 0.95),
+      shows(['involuntary-movements/exaggerated-startle', 'involuntary-movements/myoclonus'], 3, 0.95),
       shows(['involuntary-movements/dystonia', 'gait/ataxic', 'inspection/pes-cavus'], 1.6, 0.9),
     ],
     values: [

@@ -110,15 +110,19 @@ export const hyperkineticCauses: readonly Cause[] = [
     age: { from: 4, to: 20, outside: 0.06 },
     sex: { male: 0.6, female: 1.4 },
     history: [
-      told(['preceding-infection', 'preceding-respiratory-infection'], 4, 0.5),
+      told(['preceding-infection', 'preceding-respiratory-infection', 'sore-throat'], 4, 0.5),
       told('joint-pain', 2.5, 0.8),
       told('behaviour-change', 1.8, 0.8),
       told(['fever', 'rash'], 1.3, 1),
       told(['clumsiness', 'slurred-speech'], 1.3, 1),
       told('similar-attacks-before', 1.4, 1),
       told('family/autoimmune-disease', 1.2, 1),
+      told(['family/chorea', 'developmental-delay', 'lupus'], 0.3, 1),
     ],
-    signs: [shows(chorea, 3, 0.1)],
+    signs: [
+      shows(chorea, 3, 0.1),
+      shows(['involuntary-movements/tics', 'tone/upper-limb', 'cranial-nerves/dysarthria'], 1.3, 1),
+    ],
     sides: [sided(movementsInExcess, { one: 0.8, both: 1.1 })],
     source: movementChapter,
   },
@@ -336,6 +340,11 @@ export const hyperkineticCauses: readonly Cause[] = [
     courses: { fluctuating: 2 },
     age: { from: 3, to: 18, outside: 0.1 },
     sex: { male: 1.5, female: 0.5 },
+    history: [
+      told(['family/similar-disorder', 'psychiatric-disorder'], 2, 0.95),
+      told(['fluctuating-symptoms', 'similar-attacks-before'], 1.3, 1),
+      told(['fever', 'loss-of-skills', 'cognitive-change'], 0.4, 1),
+    ],
     signs: [
       shows(['involuntary-movements/tics'], 20, 0.03),
       shows(
@@ -374,6 +383,8 @@ export const hyperkineticCauses: readonly Cause[] = [
       shows(['tone/trunk'], 5, 0.4),
       shows(['involuntary-movements/exaggerated-startle', 'involuntary-movements/flexor-spasms'], 5, 0.6),
       shows(['inspection/hyperlordosis'], 6, 0.8),
+      // The tracts are whole.
+      shows(['plantars/plantar-response', 'inspection/wasting', 'gait/spastic', 'gait/scissoring'], 0.3, 1.1),
     ],
     source: recalled('adams-victor', 'stiff person syndrome'),
   },

@@ -170,6 +170,9 @@ export const motorNeuronCauses: readonly Cause[] = [
     produces: [
       at(['upper-motor-neuron-system'], 'very-common'),
       at(['corticobulbar-both-sides'], 'common'),
+      // It begins in the legs in two of three, and stays there for years.
+      at(['spinal-cord-lateral'], 'common'),
+      at(['spinal-cord-transverse', 'cortex-parasagittal'], 'exceptional'),
       inKind(['motor-neuron-system'], 'uncommon'),
     ],
     tempo: tempos.chronic,

@@ -300,7 +300,7 @@ export const otherVascularBrainCauses: readonly Cause[] = [
         0.6,
       ),
       told('hypertension', 2, 0.7),
-      told('vomiting', 1.4, 1),
+      told(['vomiting', 'dark-urine', 'sore-throat'], 1.4, 1),
       told('hearing-loss', 0.5, 1),
       told('cocaine-or-stimulants', 1.5, 1),
       told(['atrial-fibrillation', 'ischaemic-heart-disease'], 0.6, 1),
@@ -315,6 +315,9 @@ export const otherVascularBrainCauses: readonly Cause[] = [
     quantities: [atLeast('systolic-pressure-supine', 160, 'mm[Hg]', 4, 0.5, fromMemory)],
     signs: [
       shows(['higher-function/confusion', 'higher-function/drowsiness'], 1.5, 0.6),
+      // Kidneys that fail, in children after streptococci, and pregnancy show in swollen lids and legs.
+      shows(['inspection/periorbital-oedema', 'inspection/oedema'], 3, 0.95),
+      shows(['involuntary-movements/seizure-seen', 'cranial-nerves/homonymous-hemianopia'], 1.5, 1),
       shows(['autonomic/paroxysmal-hypertension', 'autonomic/blood-pressure-lability'], 2, 1),
     ],
     values: [

@@ -376,7 +376,9 @@ export const rarerCauses: readonly Cause[] = [
     produces: [
       at(['basal-meningeal-process', 'brainstem-diffuse', 'raised-intracranial-pressure'], 'rare'),
       at(['abducens-nerve', 'facial-nerve', 'cochlear-nerve', 'cerebellar-vermis'], 'rare'),
-      at(['cerebellar-degeneration', 'hyperkinetic-syndrome'], 'exceptional'),
+      at(['cerebellar-degeneration'], 'rare'),
+      at(['hyperkinetic-syndrome', 'cerebellar-hemisphere', 'demyelinating-polyradiculoneuropathy'], 'exceptional'),
+      at(['oculomotor-nerve', 'optic-nerve'], 'exceptional'),
       at(['diffuse-encephalopathy', 'meningeal-irritation'], 'rare'),
     ],
     // A week of fever comes before the head.
@@ -397,7 +399,8 @@ export const rarerCauses: readonly Cause[] = [
         2,
         0.6,
       ),
-      shows(['inspection/enlarged-lymph-nodes'], 2, 0.95),
+      shows(['inspection/enlarged-lymph-nodes', 'inspection/enlarged-liver-or-spleen'], 2, 0.95),
+      shows(['inspection/non-blanching-rash'], 1.6, 1),
     ],
     source: fromMemory,
   },

@@ -173,7 +173,7 @@ export const eyeSigns = sectionTable(
       probe: faculty('eye-movement-fatigue'),
       source: recalled('scherer-2005', 'bedside tests'),
     },
-    'lid-retraction': { label: 'Lid retraction', bodyPart: 'eye', probe: faculty('pretectal') },
+    'lid-retraction': { label: 'Lid retraction', bodyPart: 'eye', probe: anyFaculty('pretectal', 'lid-retraction') },
     'eyelid-apraxia': {
       label: 'Apraxia of eyelid opening',
       sides: 'midline',

@@ -73,7 +73,7 @@ export const involuntaryMovements = sectionTable(
       label: 'Blepharospasm',
       region: 'head',
       hpo: equivalent('HP:0000643', 'Blepharospasm'),
-      probe: faculty('dystonia'),
+      probe: anyFaculty('dystonia', 'lid-spasm'),
     },
     'orofacial-dyskinesia': {
       label: 'Orofacial dyskinesia',

@@ -11,6 +11,7 @@ import { bodySides, opposite } from '../../kernel/side.ts';
 import { type Hypothesis, hypothesis } from '../hypothesis.ts';
 import { LesionBuilder } from '../lesion.ts';
 import { type FacultyChances, facultyKey, type Process, processOf } from '../process.ts';
+import { foramenMagnum } from './foramen-magnum.ts';
 import { facultiesOf } from './process-signs.ts';
 import { type TerritoryLesion, territoryHypotheses } from './territory-lesions.ts';
 
@@ -117,6 +118,24 @@ const afterAnOldOne = facultiesOf([
   ['pseudobulbar', 0.8],
   ['speech-articulation', 0.85],
   ['swallowing', 0.75],
+  ['speech-initiation', 0.25],
+]);
+
+/**
+ * Who has lost both tracts to face, throat and limbs can no longer utter a sound, and is found awake and mute: locked in (Patterson
+ * and Grabois 1986, 139 cases, recalled). Judged.
+ */
+const lockedIn = facultiesOf([
+  ['speech-initiation', 0.65],
+  ['speech-articulation', 0.9],
+  ['swallowing', 0.9],
+]);
+
+/** The same where tracts to face and throat alone are lost. Judged. */
+const silencedBoth = facultiesOf([
+  ['speech-initiation', 0.5],
+  ['speech-articulation', 0.9],
+  ['swallowing', 0.8],
 ]);
 
 /** Who wakes blind in both halves of space is confused in a third or more. Judged. */
@@ -309,6 +328,7 @@ const hemisphereLesions: readonly TerritoryLesion[] = [
   {
     ...at('hemisphere', 'corticobulbar-both-sides', hemisphere['opercula-both'], 0.02, 'both'),
     isAllOrMost: true,
+    faculties: silencedBoth,
     paces: capsulePaces,
   },
   {
@@ -324,6 +344,9 @@ const spreadingPaces = { hyperacute: 0.35, acute: 1.2, subacute: 1.4, chronic: 1
 
 /** A basilar artery closes within minutes, or by steps over days. Judged. */
 const basilarPaces = { hyperacute: 1, acute: 1.2, subacute: 0.3, chronic: 0.02 } as const;
+
+/** A pons that fails as a whole bleeds or loses its artery at once; a glioma fills it over weeks. Judged. */
+const bleedingPaces = { hyperacute: 1.2, acute: 1, subacute: 0.8, chronic: 0.8 } as const;
 
 /** Inflammation of the brainstem takes days to weeks. Judged. */
 const inflamedPaces = { hyperacute: 0.1, acute: 1.5, subacute: 1.5, chronic: 0.3 } as const;
@@ -368,7 +391,7 @@ const brainstemLesions: readonly TerritoryLesion[] = [
   at('brainstem', 'pons-ventral', brainstem['pons-ventral-with-lemniscus'], 0.05),
   inBase('pons-ventral', brainstem['pons-half'], 0.08),
   inBase('pons-ventral', brainstem['pons-ventral-with-pontine-nuclei'], 0.25),
-  at('brainstem', 'pons-ventral', brainstem['pons-ventral-both'], 0.1, 'both'),
+  { ...at('brainstem', 'pons-ventral', brainstem['pons-ventral-both'], 0.12, 'both'), faculties: lockedIn },
   at('brainstem', 'pons-tegmentum', brainstem['pons-tegmentum'], 0.2),
   at('brainstem', 'pons-tegmentum', brainstem['pons-tegmentum-and-base'], 0.12),
   at('brainstem', 'pons-tegmentum', brainstem['pons-tegmentum-and-upper-base'], 0.06),
@@ -415,14 +438,32 @@ const brainstemLesions: readonly TerritoryLesion[] = [
     paces: basilarPaces,
   },
   at('brainstem', 'brainstem-diffuse', brainstem['brainstem-long-tracts'], 0.05, 'midline'),
-  at('brainstem', 'brainstem-diffuse', brainstem['pons-whole'], 0.12, 'midline'),
-  { ...at('brainstem', 'brainstem-diffuse', brainstem['pons-destroyed'], 0.04, 'midline'), isAllOrMost: true },
+  {
+    ...at('brainstem', 'brainstem-diffuse', brainstem['pons-whole'], 0.12, 'midline'),
+    faculties: silencedBoth,
+    paces: bleedingPaces,
+  },
+  {
+    ...at('brainstem', 'brainstem-diffuse', brainstem['pons-destroyed'], 0.04, 'midline'),
+    isAllOrMost: true,
+    faculties: lockedIn,
+    paces: bleedingPaces,
+  },
   { ...at('brainstem', 'brainstem-diffuse', medulla['medulla-dorsal-both'], 0.05, 'midline'), paces: inflamedPaces },
   {
     ...at('brainstem', 'brainstem-diffuse', brainstem['grey-matter-around-ventricles'], 0.15, 'midline'),
     paces: starvedPaces,
   },
 ];
+
+/**
+ * An infarct of the nodule and uvula spins like a lost labyrinth: 25 of 240 with a cerebellar infarct had vertigo and imbalance
+ * alone, 24 of them in the medial branch of the posterior inferior cerebellar artery (Lee 2006, recalled). Chances judged.
+ */
+const likeALostLabyrinth = facultiesOf([
+  ['nystagmus-vestibular', 0.6],
+  ['trunk-coordination', 0.5],
+]);
 
 /** Drink wastes the vermis over months; alone it is struck by fewer strokes than the hemispheres. Judged. */
 const vermisPaces = { hyperacute: 0.6, acute: 0.8, subacute: 1, chronic: 1.1 } as const;
@@ -442,6 +483,13 @@ const cerebellarLesions: readonly TerritoryLesion[] = [
   },
   at('cerebellum', 'cerebellar-hemisphere', cerebellum['cerebellar-hemispheres-both'], 0.06, 'both'),
   {
+    ...at('cerebellum', 'cerebellar-hemisphere', cerebellum['cerebellar-nodule-and-uvula'], 0.12),
+    isAllOrMost: true,
+    faculties: likeALostLabyrinth,
+    paces: arteryPaces,
+    ages: { from: 45, outside: 0.3 },
+  },
+  {
     ...pressing(at('cerebellum', 'cerebellar-vermis', cerebellum['cerebellar-vermis'], 0.45, 'midline')),
     paces: vermisPaces,
   },
@@ -450,56 +498,6 @@ const cerebellarLesions: readonly TerritoryLesion[] = [
     paces: flocculusPaces,
   },
 ];
-
-/** How deep the tracts are hurt, and the nodule that hangs above them: many are seen before a limb is weak. Judged. */
-const foramenDepths = [
-  { depth: 0.75, nodule: 0.55, cerebellum: 0, share: 0.05 },
-  { depth: 0.45, nodule: 0.4, cerebellum: 0, share: 0.05 },
-  { depth: 0.25, nodule: 0.5, cerebellum: 0, share: 0.03 },
-  // The cerebellum that hangs down is pressed itself: ataxia in a third of those with a Chiari malformation (from-memory).
-  { depth: 0.4, nodule: 0.55, cerebellum: 0.5, share: 0.009 },
-] as const;
-
-/** Tonsils, meningiomas and a worn joint press slowly; an injury seldom does. Judged. */
-const foramenPaces = { hyperacute: 0.2, acute: 0.5, subacute: 1, chronic: 2 } as const;
-
-/** What hangs down grows with the skull or with a tumour. Judged. */
-const tonsilPaces = { hyperacute: 0.03, acute: 0.1, subacute: 0.4, chronic: 2 } as const;
-
-/** Compression where the cord becomes the brainstem: tracts of both sides, the lowest nuclei, the nodule above. */
-function foramenMagnum(): Hypothesis[] {
-  const sides = [
-    { key: 'even', left: 1, right: 1 },
-    { key: 'left-worse', left: 1, right: 0.4 },
-    { key: 'right-worse', left: 0.4, right: 1 },
-  ] as const;
-  return sides.flatMap((sided) =>
-    foramenDepths.map(({ depth, nodule, cerebellum, share }) => {
-      const lesion = new LesionBuilder();
-      for (const side of bodySides) {
-        const own = depth * sided[side];
-        lesion.cord('corticospinal', side, segmentIndex('C1'), own);
-        lesion.brain(side, 'dorsal-column-nuclei', own * 0.7);
-        lesion.cord('spinothalamic', side, segmentIndex('C1'), own * 0.4);
-        lesion.cord('dorsalRoot', side, segmentIndex('C2'), own * 0.5);
-        lesion.brain(side, 'accessory-nerve', own * 0.5).brain(side, 'hypoglossal-nucleus', own * 0.4);
-        lesion
-          .brain(side, 'spinal-trigeminal-tract-in-medulla', own * 0.35)
-          .place(side, 'spinal-accessory-nerve', own * 0.4, 0);
-        lesion.brain(side, 'inferior-cerebellar-peduncle', own * 0.25);
-        lesion.brain(side, 'cerebellar-hemisphere', cerebellum * sided[side]);
-      }
-      lesion.brain('left', 'flocculonodular-lobe', nodule).brain('left', 'cerebellar-vermis', cerebellum);
-      return hypothesis(
-        { key: 'foramen-magnum', label: 'Foramen magnum', side: 'both', level: null, kind: 'brainstem' },
-        `${sided.key}-${depth}`,
-        share,
-        lesion.build(),
-        { paces: cerebellum === 0 ? foramenPaces : tonsilPaces },
-      );
-    }),
-  );
-}
 
 /**
  * Small lesions of the hand's cortex that take some fingers only and so look like a nerve: those of the thumb side or those

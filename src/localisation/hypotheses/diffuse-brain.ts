@@ -1,5 +1,5 @@
 import { bodySides } from '../../kernel/side.ts';
-import { type Hypothesis, hypothesis, widespreadSite } from '../hypothesis.ts';
+import { type Hypothesis, hypothesis, type Site, widespreadSite } from '../hypothesis.ts';
 import { intact, LesionBuilder } from '../lesion.ts';
 import { partOf, processOf } from '../process.ts';
 import { facultiesOf, type ProcessSign } from './process-signs.ts';
@@ -49,7 +49,7 @@ function pressureHypotheses(): Hypothesis[] {
       [
         'drowsy',
         0.9,
-        0.4,
+        0.36,
         [
           ['consciousness', 0.7],
           ['attention', 0.5],
@@ -81,24 +81,31 @@ const herniatingPaces = { hyperacute: 2, acute: 1.3, subacute: 0.6, chronic: 0.1
  * A temporal lobe pressed down on the third nerve: a wide pupil on the side of the mass, and sleepiness. Adams and Victor, herniations (recalled); chances judged.
  */
 function herniation(): Hypothesis[] {
-  return bodySides.map((side) =>
-    hypothesis(
-      pressureSite,
-      `herniating-${side}`,
-      percent.pressure * 0.03,
-      new LesionBuilder()
-        .brain('left', 'intracranial-pressure', 0.7)
-        .brain(side, 'pupil-fibres-of-oculomotor-nerve', 0.9)
-        .brain(side, 'oculomotor-nerve', 0.6)
-        .build(),
-      {
-        process: processOf({ because: 'a temporal lobe is pressed down on the third nerve' }),
-        paces: herniatingPaces,
-        faculties: facultiesOf([
-          ['consciousness', 0.8],
-          ['attention', 0.5],
-        ]),
-      },
+  const forms = [
+    { key: 'herniating', share: 0.03, muscles: 0.6, drowsy: 0.85 },
+    // The pupil goes before the muscles of the eye.
+    { key: 'herniating-pupil', share: 0.05, muscles: 0.05, drowsy: 0.9 },
+  ] as const;
+  return forms.flatMap(({ key, share, muscles, drowsy }) =>
+    bodySides.map((side) =>
+      hypothesis(
+        pressureSite,
+        `${key}-${side}`,
+        percent.pressure * share,
+        new LesionBuilder()
+          .brain('left', 'intracranial-pressure', 0.7)
+          .brain(side, 'pupil-fibres-of-oculomotor-nerve', 0.9)
+          .brain(side, 'oculomotor-nerve', muscles)
+          .build(),
+        {
+          process: processOf({ because: 'a temporal lobe is pressed down on the third nerve' }),
+          paces: herniatingPaces,
+          faculties: facultiesOf([
+            ['consciousness', drowsy],
+            ['attention', 0.2],
+          ]),
+        },
+      ),
     ),
   );
 }
@@ -166,19 +173,60 @@ function basalMeningealHypotheses(): Hypothesis[] {
     { key: 'left-alone', left: 0.6, right: 0.03, share: 0.06 },
     { key: 'right-alone', left: 0.03, right: 0.6, share: 0.06 },
   ] as const;
-  return spreads.map((spread) => {
+  const ofNerves = spreads.map((spread) => {
     const lesion = new LesionBuilder().brain('left', 'meninges', 0.5).brain('left', 'intracranial-pressure', 0.2);
     for (const side of bodySides)
       for (const [nerve, share] of basalNerves) lesion.brain(side, nerve, spread[side] * share);
-    return hypothesis(site, spread.key, percent.basalMeninges * spread.share, lesion.build(), {
-      process: processOf({ because: 'the meninges at the base catch one cranial nerve after another' }),
-      paces: alongTheBasePaces,
-      faculties: facultiesOf([
-        ['consciousness', 0.1],
-        ['attention', 0.2],
-      ]),
-    });
+    return hypothesis(site, spread.key, percent.basalMeninges * spread.share, lesion.build(), alongTheBase);
   });
+  return [...ofNerves, ...withRoots(site)];
+}
+
+const alongTheBase = {
+  process: processOf({ because: 'the meninges at the base catch one cranial nerve after another' }),
+  paces: alongTheBasePaces,
+  faculties: facultiesOf([
+    ['consciousness', 0.1],
+    ['attention', 0.2],
+  ]),
+};
+
+/** Roots that hang in the sac and are bathed by what spreads in it: those of the legs and bladder first, those of the arms in fewer. */
+const bathedRoots = {
+  legs: ['L2', 'L3', 'L4', 'L5', 'S1', 'S2', 'S3', 'S4'],
+  'legs-and-arms': ['C5', 'C6', 'C7', 'C8', 'L2', 'L3', 'L4', 'L5', 'S1', 'S2', 'S3', 'S4'],
+} as const;
+
+/**
+ * What spreads in the fluid takes cranial nerves above and roots below at once: of 90 with carcinoma of the meninges half had signs of
+ * cranial nerves and four in five of roots (Wasserstrom 1982, recalled); tuberculosis, borrelia and sarcoid do the same. Judged.
+ */
+function withRoots(site: Site): Hypothesis[] {
+  return (['legs', 'legs-and-arms'] as const).flatMap((key) =>
+    (
+      [
+        ['even', 0.35, 0.35],
+        ['left-worse', 0.5, 0.2],
+        ['right-worse', 0.2, 0.5],
+      ] as const
+    ).map(([which, left, right]) => {
+      const lesion = new LesionBuilder().brain('left', 'meninges', 0.4).brain('left', 'intracranial-pressure', 0.15);
+      for (const [side, depth] of [
+        ['left', left],
+        ['right', right],
+      ] as const) {
+        for (const [nerve, share] of basalNerves) lesion.brain(side, nerve, depth * share);
+        for (const root of bathedRoots[key]) lesion.root(side, root, depth, depth);
+      }
+      return hypothesis(
+        site,
+        `with-roots-of-${key}-${which}`,
+        percent.basalMeninges * 0.06,
+        lesion.build(),
+        alongTheBase,
+      );
+    }),
+  );
 }
 
 /**

@@ -33,6 +33,7 @@ const pairedFaculties: ReadonlySet<Faculty> = new Set<Faculty>([
   'abducens',
   'oculomotor',
   'trochlear',
+  'lid-retraction',
   'internuclear',
   'pupil-parasympathetic',
   'trigeminal-sensation',

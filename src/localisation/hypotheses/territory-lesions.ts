@@ -19,6 +19,8 @@ export interface TerritoryLesion {
   /** Whether the site has a side; a lesion of both sides is `both`, one of the midline has none. */
   readonly side?: 'both' | 'midline';
   readonly faculties?: FacultyChances;
+  /** Signs on the side of the lesion, where they are of that side alone. */
+  readonly facultiesOnSide?: (side: BodySide) => FacultyChances;
   /** Whether it is a growth, or a loss by steps, as often as a stroke. */
   readonly mayGrow?: boolean;
   /** Whether what grows there, beside lesions of other kinds, raises the pressure in the skull before it is found. */
@@ -144,6 +146,7 @@ export function territoryHypotheses(lesions: readonly TerritoryLesion[]): Hypoth
           lesionOf(lesion.territory, side, filling).build(),
           {
             ...(lesion.faculties !== undefined && { faculties: lesion.faculties }),
+            ...(lesion.facultiesOnSide !== undefined && { faculties: lesion.facultiesOnSide(side) }),
             ...(lesion.mayGrow === true && { paces: paceOfGrowth }),
             ...(lesion.paces !== undefined && { paces: lesion.paces }),
             ...(filling.paces !== undefined && { paces: filling.paces }),

@@ -196,6 +196,9 @@ const uncomplainedOfEither = 0.4;
 /** The same where the other half of the part was found wrong: who describes one half has looked at both. Judged. */
 const uncomplainedOfBeside = 0.05;
 
+/** The same in coma, where nobody complains, for one half that should move less than the other, which is looked for. Judged. */
+const lopsidedInComa = 0.4;
+
 /**
  * The same for an aspect of a limb that is troubled in some other way, while that aspect is lost in the limb beside it: who
  * describes a weak left leg has looked at the right one. Judged.
@@ -296,7 +299,7 @@ const bitOf: ReadonlyMap<Mark, number> = new Map(
  * Marks that should have been found if a lesion troubled them: of the parts that are seldom examined, and of the aspects of
  * a limb, only the other half of one that was found wrong, because who describes one half has looked at both.
  */
-function lookedAt(troubled: ReadonlySet<Mark>): ReadonlySet<Mark> {
+function lookedAt(troubled: ReadonlySet<Mark>, teller: Teller): ReadonlySet<Mark> {
   const halves = pairs.flatMap((pair) =>
     bodySides
       .filter((side) => !seldomExamined.has(pair) || troubled.has(`${opposite(side)} ${pair}`))
@@ -309,14 +312,32 @@ function lookedAt(troubled: ReadonlySet<Mark>): ReadonlySet<Mark> {
       .flatMap((side) =>
         aspects
           // Weakness is told of first: who tells of a numb limb alone has a strong one.
-          .filter((aspect) => aspect === 'power' || troubled.has(`${opposite(side)} ${pair} ${aspect}`))
+          .filter(
+            (aspect) =>
+              aspect === 'power' || (teller === 'able' && troubled.has(`${opposite(side)} ${pair} ${aspect}`)),
+          )
           .map((aspect): Mark => `${side} ${pair} ${aspect}`),
       ),
   );
   const weak = limbParts
     .filter((part) => troubled.has(`${part} power`))
     .flatMap((part) => halvesOfALimb.map((half): Mark => `${part} ${half} paralysed`));
-  return new Set<Mark>(['head', 'sphincters', ...halves, ...spared, ...weak]);
+  const told: readonly Mark[] = teller === 'able' ? ['head', 'sphincters'] : ['head'];
+  return new Set<Mark>([...told, ...halves, ...spared, ...weak]);
+}
+
+/**
+ * Whether a complaint can be looked for. Nobody complains out of coma, and limbs that are not moved at will are not tested for
+ * power and feeling; small children cannot tell what they feel, though how they move is seen.
+ */
+type Teller = 'able' | 'small-child' | 'unconscious';
+
+const withoutComplaint: ReadonlySet<string> = new Set(['coma', 'stupor', 'posturing']);
+const tellsFromYears = 3;
+
+function tellerOf({ findings, person }: Pick<Exam, 'findings' | 'person'>): Teller {
+  if (findings.some(({ abnormal, item }) => abnormal && withoutComplaint.has(item.key))) return 'unconscious';
+  return (person.ageYears ?? tellsFromYears) < tellsFromYears ? 'small-child' : 'able';
 }
 
 /** Halves whose other half was found wrong. */
@@ -354,10 +375,14 @@ export class Coverage {
   }
 
   /** Adds to [H] weights the natural log of the odds of each hypothesis, by how much of what it would trouble is troubled. */
-  discount(logWeights: Float64Array, { findings, history }: Pick<Exam, 'findings' | 'history'>): void {
+  discount(
+    logWeights: Float64Array,
+    { findings, history, person }: Pick<Exam, 'findings' | 'history' | 'person'>,
+  ): void {
+    const teller = tellerOf({ findings, person });
     const troubled = troubledMarks(findings);
-    const untroubled = bits(lookedAt(troubled)) & ~bits(troubled) & ~bits(toldOf(history, troubled));
-    if (isWeakAlone(findings, history))
+    const untroubled = bits(lookedAt(troubled, teller)) & ~bits(troubled) & ~bits(toldOf(history, troubled));
+    if (teller === 'able' && isWeakAlone(findings, history))
       this.discountNumbing(logWeights, isNumbnessDenied(history) ? numbnessDenied : numbnessUntold);
     if (untroubled === 0) return;
     const beside = bits(besides(troubled)) & partBits;
@@ -366,7 +391,7 @@ export class Coverage {
     for (let index = 0; index < logWeights.length; index += 1) {
       const missed = (this.complaints[index] ?? 0) & untroubled;
       if (missed === 0) continue;
-      const cost = odds.get(missed) ?? logOdds(missed, beside);
+      const cost = odds.get(missed) ?? logOdds(missed, beside, teller);
       odds.set(missed, cost);
       logWeights[index] = (logWeights[index] ?? 0) + cost;
     }
@@ -421,13 +446,14 @@ const feelingLost: ReadonlySet<string> = new Set(['numbness', 'paraesthesiae', '
 /** The bits of both halves of arms and of legs. */
 const bothLimbs = (['arms', 'legs'] as const).map((pair) => bits(bodySides.map((side): Part => `${side} ${pair}`)));
 
-function logOdds(missed: number, beside: number): number {
+function logOdds(missed: number, beside: number, teller: Teller): number {
   const unseen = missed & partBits & ~beside;
   const asPairs = bothLimbs.filter((both) => (unseen & both) === both).length;
   return (
     ones(missed & beside) * Math.log(uncomplainedOfBeside) +
-    (ones(unseen) - asPairs) * Math.log(uncomplainedOf) +
-    asPairs * Math.log(uncomplainedOfEither) +
+    (teller === 'unconscious'
+      ? (ones(unseen) - 2 * asPairs) * Math.log(lopsidedInComa)
+      : (ones(unseen) - asPairs) * Math.log(uncomplainedOf) + asPairs * Math.log(uncomplainedOfEither)) +
     ones(missed & sphincterBit) * Math.log(silentSphincters) +
     ones(missed & paralysedBits) * Math.log(otherHalfOnly) +
     ones(missed & ~partBits & ~sphincterBit & ~paralysedBits) * Math.log(aspectSpared)

@@ -220,6 +220,11 @@ const confusion: ReadonlySet<string> = new Set([
   'disorientation',
   'hallucinations',
   'coma',
+  // Who is silent or wordless and breathes by himself has lost tracts or cortex.
+  'mutism',
+  'expressive-aphasia',
+  'receptive-aphasia',
+  'global-aphasia',
 ]);
 const junctionAndRoots = kinds('junction', 'polyradiculoneuropathy');
 

@@ -46,6 +46,12 @@ export const cerebellarTerritories = {
     },
     source: recalled('adams-victor', 'cerebellar haemorrhage'),
   },
+  'cerebellar-nodule-and-uvula': {
+    // What the medial branch of the posterior inferior cerebellar artery feeds beside the lowest part of a hemisphere.
+    label: 'Cerebellar hemisphere',
+    holds: { 'cerebellar-hemisphere': 0.12, 'cerebellar-vermis': 0.25, 'flocculonodular-lobe': 0.5 },
+    source: recalled('brazis', 'cerebellar infarction with vertigo alone'),
+  },
   'cerebellar-vermis': {
     label: 'Cerebellar vermis',
     holds: { 'cerebellar-vermis': 0.95, 'flocculonodular-lobe': 0.15 },

@@ -6,6 +6,8 @@ const ocular = recalled('brazis', 'ocular motor nerves');
 const lower = recalled('brazis', 'lower cranial nerves');
 const pupil = recalled('brazis', 'pupil');
 
+const thyroidEye = recalled('brazis', 'thyroid eye disease');
+
 /** What runs through one cavernous sinus and is taken when both are. */
 const cavernousNerves = {
   'oculomotor-nerve': 0.7,
@@ -161,6 +163,18 @@ export const cranialTerritories = {
     },
     nerves: { 'ophthalmic-nerve': [0, 0.7] },
     source: ocular,
+  },
+  'swollen-eye-muscles': {
+    // Muscles that do not let go hold the eye as palsied nerves would.
+    label: 'Orbital apex',
+    holds: { 'oculomotor-nerve': 0.15, 'abducens-nerve': 0.3 },
+    source: thyroidEye,
+  },
+  'swollen-eye-muscles-both': {
+    label: 'Orbital apex',
+    holds: { 'oculomotor-nerve': 0.15, 'abducens-nerve': 0.3 },
+    across: { 'oculomotor-nerve': 0.15, 'abducens-nerve': 0.3 },
+    source: thyroidEye,
   },
   'trochlear-nerve-both': {
     label: 'Trochlear nerve',
@@ -322,6 +336,19 @@ export const cranialTerritories = {
     source: lower,
   },
   'vagus-nerve': { label: 'Vagus nerve', holds: { 'vagus-nerve': 0.95 }, source: lower },
+  'carotid-sheath': {
+    // Nodes, torn carotid arteries and operations lie between the vagus, the twelfth nerve and the sympathetic chain.
+    label: 'Vagus nerve',
+    holds: { 'vagus-nerve': 0.9, 'cervical-sympathetic-chain': 0.65, 'hypoglossal-nerve': 0.5 },
+    source: lower,
+  },
+  'thoracic-inlet': {
+    // A growth of the top of the lung or of the thyroid takes the larynx and the pupil of one side.
+    label: 'Recurrent laryngeal nerve',
+    holds: { 'recurrent-laryngeal-nerve': 0.9, 'cervical-sympathetic-chain': 0.85 },
+    nerves: { 'phrenic-nerve': [0.3, 0] },
+    source: lower,
+  },
   'recurrent-laryngeal-nerve': {
     label: 'Recurrent laryngeal nerve',
     holds: { 'recurrent-laryngeal-nerve': 0.95 },
@@ -338,6 +365,12 @@ export const cranialTerritories = {
     // In the neck the tongue's nerve crosses the vagus below the branches for the palate.
     label: 'Hypoglossal nerve',
     holds: { 'hypoglossal-nerve': 0.9, 'recurrent-laryngeal-nerve': 0.85 },
+    source: lower,
+  },
+  'hypoglossal-nerve-beside-the-carotid': {
+    // A torn carotid artery swells against both under the base of the skull.
+    label: 'Hypoglossal nerve',
+    holds: { 'hypoglossal-nerve': 0.9, 'carotid-sympathetic-plexus': 0.8 },
     source: lower,
   },
   'oculosympathetic-chain': {

@@ -468,6 +468,13 @@ export const settingHistory: readonly HistoryWeight[] = [
     1,
     'the base of the pons loses its myelin',
   ),
+  ...weigh(
+    'rapid-sodium-correction',
+    sites('corticobulbar-both-sides', 'striatum', 'akinetic-rigid-syndrome', 'hyperkinetic-syndrome'),
+    3,
+    1,
+    'the deep nuclei and the tracts beside them lose their myelin as well',
+  ),
   ...weigh('epilepsy', corticalSites, 1.6, 1, 'the cortex is known to be ill'),
   ...weigh(
     'oral-or-genital-ulcers',
