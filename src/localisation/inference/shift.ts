@@ -18,10 +18,10 @@ export interface Shift {
   readonly id: string;
 }
 
-/** Odds factors of shifts for a list of sites; which sites a shift applies to is worked out once. */
+/** Odds factors of shifts for a list of sites; which sites a shift applies to is worked out once, for as long as it lives. */
 export class SiteFactors {
   private readonly sites: readonly Site[];
-  private readonly applying = new Map<Applies, Uint16Array>();
+  private readonly applying = new WeakMap<Applies, Uint16Array>();
 
   constructor(sites: readonly Site[]) {
     this.sites = sites;

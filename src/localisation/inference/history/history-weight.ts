@@ -25,15 +25,38 @@ export const weigh = (
 ): readonly HistoryWeight[] =>
   [keys].flat().map((key) => ({ key, applies, present, denied, because, source: fromMemory }));
 
-export const kinds = (...list: readonly SiteKind[]): Applies => {
-  const set: ReadonlySet<SiteKind> = new Set(list);
-  return ({ kind }) => set.has(kind);
-};
+const ofKinds = new Map<string, Applies>();
+const ofKeys = new Map<string, Applies>();
 
-export const sites = (...list: readonly string[]): Applies => {
-  const set: ReadonlySet<string> = new Set(list);
-  return ({ key }) => set.has(key);
-};
+/** The same list gives the same rule, wherever it is written, so that what it applies to is worked out once. */
+function ruleOf(
+  known: Map<string, Applies>,
+  list: readonly string[],
+  rule: (set: ReadonlySet<string>) => Applies,
+): Applies {
+  const name = list.join(' ');
+  const found = known.get(name) ?? rule(new Set(list));
+  known.set(name, found);
+  return found;
+}
+
+export const kinds = (...list: readonly SiteKind[]): Applies =>
+  ruleOf(
+    ofKinds,
+    list,
+    (set) =>
+      ({ kind }) =>
+        set.has(kind),
+  );
+
+export const sites = (...list: readonly string[]): Applies =>
+  ruleOf(
+    ofKeys,
+    list,
+    (set) =>
+      ({ key }) =>
+        set.has(key),
+  );
 
 export const anyOf =
   (...list: readonly Applies[]): Applies =>
