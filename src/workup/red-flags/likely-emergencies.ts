@@ -3,7 +3,8 @@ import { findingReasons } from '../../causes/reasons.ts';
 import type { BedsideFacts } from '../bedside-facts.ts';
 import { areFeetPressed } from './cord.ts';
 import { eyeMovementSigns } from './eye-movement-signs.ts';
-import { isOfPressedNerves } from './few-muscles.ts';
+import { isOfPressedNerves, limbsOf } from './few-muscles.ts';
+import { onOneSide } from './sudden-deficit.ts';
 
 /** An emergency that is suspected because the causes behind it are among the likely ones, whatever its own rule asks for. */
 interface LikelyEmergency {
@@ -28,6 +29,20 @@ const limbsOrHead = (facts: BedsideFacts): readonly Reason[] => [
 ];
 
 const anySign = (facts: BedsideFacts): readonly Reason[] => findingReasons(facts.abnormalFindings, 1);
+
+/** Anything that one root or one nerve does not do: the other side, the legs, the trunk, the bladder, or a danger of the spine. */
+function beyondOneLimb(facts: BedsideFacts): readonly Reason[] {
+  const limbs = facts.abnormalFindings.filter(({ item }) => item.section !== 'cranialNerves');
+  const isOneSided = onOneSide(limbs).length > 0 && limbsOf([...facts.weakLimbs, ...facts.reducedReflexes]).size <= 1;
+  return [
+    ...(isOneSided ? [] : findingReasons(facts.abnormalFindings, 1)),
+    ...findingReasons([...facts.upperMotorSigns, ...facts.trunkSensoryLoss], 1),
+    ...facts.sphincterFailure,
+    ...facts.told('leg-weakness', 'difficulty-walking', 'unsteadiness', 'tight-band', 'thoracic-back-pain'),
+    ...facts.told('night-spinal-pain', 'cancer', 'lymphoma', 'anticoagulant', 'neck-trauma', 'trauma', 'fever'),
+    ...facts.told('injecting-drug-use', 'recent-bacteraemia', 'immunosuppression', 'electric-shock-on-neck-flexion'),
+  ];
+}
 
 /**
  * From which probability of its causes an emergency is said: when the trouble is known to be recent and nothing else has been raised,
@@ -135,6 +150,7 @@ export const likelyEmergencies: readonly LikelyEmergency[] = [
       'acute-infectious-myelitis',
     ],
     withinDays: 90,
+    beside: beyondOneLimb,
   },
   {
     flag: 'suspected-metastatic-cord-compression',
@@ -268,6 +284,8 @@ export function raisedByCauses(
       const isAlone = recency === 'yes' && raised === 0;
       const isLikely = likelihood >= (isAlone ? worthRaising.recentAndAlone : worthRaising.otherwise);
       const isMet = beside === undefined || beside(facts).length > 0;
+      // What has rested or mended for more than a month is no emergency by what may have caused it.
+      if (!facts.maybeProgressing && facts.beganWithin(31) === 'no') return [];
       return isInTime && isLikely && isMet ? [[flag, reasonsOf(behind)] as const] : [];
     }),
   );
