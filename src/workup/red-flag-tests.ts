@@ -371,6 +371,17 @@ export const redFlagTests: readonly WorkupRule[] = [
     source: recalled('hyponatraemia-2014', 'differential diagnosis'),
   },
   {
+    // The flag was raised by cramped hands and nerves that answer a tap, before anybody has measured.
+    tests: ['calcium', 'magnesium', 'electrocardiogram', 'blood-gas'],
+    flags: ['dangerous-sodium-or-calcium'],
+    when: (facts) =>
+      (['sodium', 'calcium', 'ionised-calcium'] as const).every((salt) => dangerousSalt(facts, salt).length === 0),
+    tier: 1,
+    priority: 'stat',
+    because: 'tetany is low calcium, low magnesium or a blood made alkaline by breathing, and each is mended otherwise',
+    source: recalled('hypocalcaemia-2016', 'investigations'),
+  },
+  {
     tests: ['electrocardiogram'],
     flags: ['dangerous-sodium-or-calcium'],
     when: (facts) => dangerousSalt(facts, 'calcium').length > 0,

@@ -221,7 +221,9 @@ export const brainFlags: readonly RedFlagRule[] = [
       // Over months the cerebellum and the brainstem mostly degenerate, and a hemisphere or the chiasm mostly is pressed on.
       const overMonths =
         (isMonths || isUndated) && facts.kindProbability('hemisphere') + chiasmProbability(facts) >= 0.5;
-      const isGrowing = inBrain && (pace === 'subacute' || overMonths);
+      // Of what came within days and was not said to grow, most has come and stayed.
+      const hasStayed = pace === 'acute' && facts.exam.course !== 'progressive';
+      const isGrowing = inBrain && (pace === 'subacute' || overMonths) && !hasStayed;
       // Of what is called chronic it must be said that it grows: guidance asks for a loss of function that progresses.
       const grows = isWeeks ? facts.isProgressive : facts.exam.course === 'progressive';
       const isSuspected = focal.length > 0 && (also.length > 0 || isGrowing) && slow && isRecent && grows;

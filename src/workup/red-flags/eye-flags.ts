@@ -35,6 +35,7 @@ export const eyeFlags: readonly RedFlagRule[] = [
             'cranial-nerves/reduced-colour-vision',
             'cranial-nerves/altitudinal-field-defect',
             'cranial-nerves/constricted-visual-field',
+            'cranial-nerves/monocular-field-defect',
             'cranial-nerves/central-scotoma',
             'cranial-nerves/relative-afferent-pupillary-defect',
           ]),

@@ -78,8 +78,14 @@ export const fewSignStories: readonly RaisingStory[] = [
       const full = findingReasons(query.abnormal(['sphincters/urinary-retention', 'sphincters/palpable-bladder']));
       const pain = facts.told(...spinalPain, 'radicular-leg-pain', 'bilateral-leg-pain');
       const isGrowing = facts.exam.course === 'progressive' && facts.beganWithin(92) === 'yes';
+      const mayHoldBack =
+        !facts.cameWithin(14) ||
+        facts.kindProbability('cauda-equina', 'root') < 0.5 ||
+        facts.told('anticholinergic', 'opioid', 'recent-surgery', 'pregnancy').length > 0;
       const both = facts.bothLegsWeak ? findingReasons(facts.weak('lower-limbs'), 3) : none;
       return [
+        // A bladder that newly stays full in somebody in whom nothing else holds it back: nerve roots or cord, though nothing hurts.
+        ...(mayHoldBack ? none : full),
         ...(facts.isUndated ? each(slack, [...full, ...failingBladder(facts)], pain) : none),
         ...(isGrowing || facts.beganWithin(28) === 'yes' ? each(slack, failingBladder(facts), both) : none),
       ];

@@ -11,7 +11,7 @@ import { feverReasons, trueFever } from './fever.ts';
 import { checkHeadInjury, focalBrainSigns } from './head-injury.ts';
 import {
   absent,
-  newbornYears,
+  isNewborn,
   notAssessable,
   orTold,
   present,
@@ -316,7 +316,7 @@ export const headFlags: readonly RedFlagRule[] = [
     source: read('nice-ng127', 'children: limb weakness, unsteadiness, head'),
     check: (facts) => {
       const age = facts.exam.person.ageYears;
-      if (age === undefined || age >= 16 || age < newbornYears) return null;
+      if (age === undefined || age >= 16 || isNewborn(facts.exam)) return null;
       const told = facts.told('difficulty-walking', 'leg-weakness', 'weakness', 'unsteadiness');
       const signs = [
         ...facts.weakLimbs,
@@ -358,10 +358,9 @@ export const headFlags: readonly RedFlagRule[] = [
     action: 'Paediatric emergency assessment; the rules for adults do not apply.',
     source: fromMemory,
     check: (facts) => {
-      const age = facts.exam.person.ageYears;
       const signs = facts.abnormalFindings;
       const told = facts.told('seizure', 'ongoing-seizure');
-      return age !== undefined && age < newbornYears && signs.length + told.length > 0
+      return isNewborn(facts.exam) && signs.length + told.length > 0
         ? present([...told, ...findingReasons(signs, 4)])
         : null;
     },

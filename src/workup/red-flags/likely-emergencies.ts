@@ -1,9 +1,11 @@
 import type { RankedCause, Reason } from '../../causes/ranked-cause.ts';
 import { findingReasons } from '../../causes/reasons.ts';
-import type { BedsideFacts } from '../bedside-facts.ts';
-import { areFeetPressed } from './cord.ts';
+import { type BedsideFacts, isOneCranialNerveAlone } from '../bedside-facts.ts';
+import { areFeetPressed, spinalPain } from './cord.ts';
 import { eyeMovementSigns } from './eye-movement-signs.ts';
-import { isOfPressedNerves } from './few-muscles.ts';
+import { isOfPressedNerves, limbsOf } from './few-muscles.ts';
+import { each } from './story.ts';
+import { onOneSide } from './sudden-deficit.ts';
 
 /** An emergency that is suspected because the causes behind it are among the likely ones, whatever its own rule asks for. */
 interface LikelyEmergency {
@@ -27,7 +29,42 @@ const limbsOrHead = (facts: BedsideFacts): readonly Reason[] => [
   ...facts.told('unsteadiness', 'diplopia', 'ascending-weakness', 'drooping-eyelids', 'dysphagia', 'back-pain'),
 ];
 
+const anyComplaint = (facts: BedsideFacts): readonly Reason[] => [
+  { pointer: null, text: `a ${facts.exam.course} course` },
+];
+
 const anySign = (facts: BedsideFacts): readonly Reason[] => findingReasons(facts.abnormalFindings, 1);
+
+/** Whatever was found or told, where the brain or the eye's own path is a likely place. */
+function inBrainOrSight(facts: BedsideFacts): readonly Reason[] {
+  const share = facts.brainProbability + facts.kindProbability('visual-pathway');
+  return share >= 0.3 ? [{ pointer: null, text: 'a likely place in the brain' }] : [];
+}
+
+/** Anything that one root or one nerve does not do: the other side, the legs, the trunk, the bladder, or a danger of the spine. */
+function beyondOneLimb(facts: BedsideFacts): readonly Reason[] {
+  const limbs = facts.abnormalFindings.filter(({ item }) => item.section !== 'cranialNerves');
+  const isOneSided = onOneSide(limbs).length > 0 && limbsOf([...facts.weakLimbs, ...facts.reducedReflexes]).size <= 1;
+  return [
+    ...(isOneSided ? [] : findingReasons(facts.abnormalFindings, 1)),
+    ...findingReasons([...facts.upperMotorSigns, ...facts.trunkSensoryLoss], 1),
+    ...facts.sphincterFailure,
+    ...facts.told('leg-weakness', 'difficulty-walking', 'unsteadiness', 'tight-band', 'thoracic-back-pain'),
+    ...facts.told('night-spinal-pain', 'anticoagulant', 'neck-trauma', 'electric-shock-on-neck-flexion'),
+    ...each(
+      facts.told(...spinalPain),
+      facts.told(
+        'cancer',
+        'lymphoma',
+        'fever',
+        'trauma',
+        'injecting-drug-use',
+        'recent-bacteraemia',
+        'immunosuppression',
+      ),
+    ),
+  ];
+}
 
 /**
  * From which probability of its causes an emergency is said: when the trouble is known to be recent and nothing else has been raised,
@@ -52,8 +89,7 @@ export const likelyEmergencies: readonly LikelyEmergency[] = [
     withinDays: 7,
     isDated: true,
     // What has gone and has left nothing behind is an attack that has passed, which has a flag of its own.
-    beside: (facts) =>
-      facts.told('resolved-deficit').length > 0 ? anySign(facts) : [{ pointer: null, text: 'a deficit that lasts' }],
+    beside: (facts) => (facts.told('resolved-deficit').length > 0 ? anySign(facts) : inBrainOrSight(facts)),
   },
   { flag: 'hypoglycaemia-with-deficit', causes: ['hypoglycaemia'], withinDays: 14 },
   {
@@ -112,12 +148,32 @@ export const likelyEmergencies: readonly LikelyEmergency[] = [
       'subdural-haematoma',
     ],
     withinDays: 365,
+    // It grows, or something that masses bring is told or seen beside it.
+    beside: (facts) => [
+      ...(facts.exam.course === 'progressive' || facts.exam.course === 'fluctuating' ? anyComplaint(facts) : []),
+      ...facts.told('headache', 'new-headache', 'morning-headache', 'vomiting', 'seizure', 'behaviour-change'),
+      ...facts.told(
+        'cognitive-change',
+        'speech-difficulty',
+        'cancer',
+        'lymphoma',
+        'immunosuppression',
+        'hiv-infection',
+      ),
+      ...findingReasons(
+        facts.abnormalFindings.filter(({ item }) =>
+          ['higherFunction', 'cranialNerves', 'power'].includes(item.section),
+        ),
+        1,
+      ),
+    ],
   },
   {
     flag: 'acute-ascending-weakness',
     causes: ['guillain-barre-syndrome', 'acute-motor-axonal-neuropathy', 'miller-fisher-syndrome', 'tick-paralysis'],
     withinDays: 28,
-    beside: (facts) => (areFeetPressed(facts) && facts.weakLimbs.length > 0 ? [] : limbsOrHead(facts)),
+    beside: (facts) =>
+      (areFeetPressed(facts) && facts.weakLimbs.length > 0) || isOneCranialNerveAlone(facts) ? [] : limbsOrHead(facts),
   },
   { flag: 'suspected-botulism', causes: ['botulism'], withinDays: 30 },
   {
@@ -135,17 +191,45 @@ export const likelyEmergencies: readonly LikelyEmergency[] = [
       'acute-infectious-myelitis',
     ],
     withinDays: 90,
+    beside: beyondOneLimb,
   },
   {
     flag: 'suspected-metastatic-cord-compression',
     causes: ['metastatic-spinal-cord-compression'],
     withinDays: 180,
   },
-  { flag: 'suspected-spinal-infection', causes: ['spinal-epidural-abscess', 'spinal-tuberculosis'], withinDays: 365 },
+  {
+    flag: 'suspected-spinal-infection',
+    causes: ['spinal-epidural-abscess', 'spinal-tuberculosis'],
+    withinDays: 365,
+    beside: (facts) => [
+      ...facts.told(...spinalPain, 'leg-weakness', 'arm-weakness', 'difficulty-walking', 'weakness'),
+      ...findingReasons(
+        [
+          ...facts.weakLimbs,
+          ...facts.upperMotorSigns,
+          ...facts.trunkSensoryLoss,
+          ...facts.query.abnormal(['inspection/spinal-tenderness', 'inspection/kyphosis']),
+        ],
+        1,
+      ),
+      ...facts.sphincterFailure,
+    ],
+  },
   {
     flag: 'suspected-spinal-haematoma',
     causes: ['spinal-epidural-haematoma', 'spinal-subdural-haematoma', 'retroperitoneal-haematoma'],
     withinDays: 30,
+    // Blood that does not clot, or what blood in the canal or the psoas takes: both legs, a level, the bladder, the thigh.
+    beside: (facts) => [
+      ...facts.told('anticoagulant', 'bleeding-disorder', 'lumbar-puncture-or-epidural', 'dialysis', 'leg-weakness'),
+      ...(facts.bothLegsWeak ? findingReasons(facts.weak('lower-limbs'), 1) : []),
+      ...findingReasons(
+        [...facts.trunkSensoryLoss, ...facts.query.abnormal(['power/hip-flexion', 'power/knee-extension'])],
+        1,
+      ),
+      ...facts.sphincterFailure,
+    ],
   },
   {
     flag: 'compressive-third-nerve-palsy',
@@ -170,7 +254,10 @@ export const likelyEmergencies: readonly LikelyEmergency[] = [
     beside: (facts) => [
       ...anySign(facts),
       ...facts.told('vomiting', 'seizure', 'visual-loss', 'transient-visual-loss', 'diplopia', 'weakness', 'numbness'),
-      ...facts.told('pregnancy', 'hormonal-contraceptive', 'thrombophilia', 'sinus-or-ear-infection', 'cancer'),
+      ...each(
+        facts.told('headache', 'new-headache', 'morning-headache', 'behaviour-change', 'cognitive-change'),
+        facts.told('pregnancy', 'hormonal-contraceptive', 'thrombophilia', 'sinus-or-ear-infection', 'cancer'),
+      ),
       ...(facts.exam.course === 'progressive' ? facts.told('headache', 'new-headache', 'morning-headache') : []),
     ],
   },
@@ -209,6 +296,7 @@ export const likelyEmergencies: readonly LikelyEmergency[] = [
     flag: 'compartment-syndrome',
     causes: ['compartment-syndrome'],
     withinDays: 7,
+    isDated: true,
     beside: (facts) => [
       ...anySign(facts),
       ...facts.told('tense-painful-limb', 'numbness', 'leg-weakness', 'arm-weakness', 'paraesthesiae'),
@@ -218,7 +306,9 @@ export const likelyEmergencies: readonly LikelyEmergency[] = [
     flag: 'suspected-vasculitic-neuropathy',
     causes: ['vasculitic-neuropathy'],
     withinDays: 180,
-    beside: (facts) => (isOfPressedNerves(facts) ? [] : anySign(facts)),
+    // One nerve or root, and one that was pressed, is more often something else.
+    beside: (facts) =>
+      isOfPressedNerves(facts) || facts.kindProbability('multiple-nerves') < 0.15 ? [] : anySign(facts),
   },
   {
     flag: 'potassium-paralysis',
@@ -269,6 +359,8 @@ export function raisedByCauses(
       const isAlone = recency === 'yes' && raised === 0;
       const isLikely = likelihood >= (isAlone ? worthRaising.recentAndAlone : worthRaising.otherwise);
       const isMet = beside === undefined || beside(facts).length > 0;
+      // What has rested or mended for more than a month is no emergency by what may have caused it.
+      if (!facts.maybeProgressing && facts.beganWithin(31) === 'no') return [];
       return isInTime && isLikely && isMet ? [[flag, reasonsOf(behind)] as const] : [];
     }),
   );

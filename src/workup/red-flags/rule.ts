@@ -1,4 +1,5 @@
 import type { Reason } from '../../causes/ranked-cause.ts';
+import type { Exam } from '../../exam/exam.ts';
 import type { Source } from '../../kernel/cite.ts';
 import type { RedFlag, Urgency } from '../assessment.ts';
 import type { BedsideFacts } from '../bedside-facts.ts';
@@ -27,7 +28,14 @@ export const notAssessable = (because: readonly Reason[]): Verdict => ({ state: 
 export const slowlyProgressive = 1095;
 
 /** Up to this age, 28 days, a person is a newborn, to whom rules for others do not apply. */
-export const newbornYears = 28 / 365.25;
+const newbornYears = 28 / 365.25;
+
+/** Of an infant whose age is told in whole years the length of the illness tells that the first month is over. */
+export function isNewborn({ person, onset }: Exam): boolean {
+  const { pace, durationDays } = onset;
+  const isOlder = pace === 'chronic' || (durationDays ?? 0) > 28;
+  return person.ageYears !== undefined && person.ageYears < newbornYears && !isOlder;
+}
 
 /** The usual verdict, but for a story told that raises the flag though what is usually looked for was not found. */
 export const orTold = (usual: Verdict | null, told: readonly Reason[]): Verdict | null =>

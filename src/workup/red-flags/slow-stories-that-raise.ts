@@ -6,13 +6,17 @@ import { suddenFocalSigns, weakHalf } from './sudden-deficit.ts';
 
 /** Days of "within hours to days" where the weakness is said to go on growing. Judged. */
 const daysOfGrowing = 14;
+const firstWeek = 7;
 
 /** Weakness that grows, as guidance words it. */
 export const slowRaisingStories: readonly RaisingStory[] = [
   {
     flag: 'rapidly-progressive-weakness',
     check: (facts) => {
-      if (facts.exam.course !== 'progressive' || facts.beganWithin(daysOfGrowing) !== 'yes') return none;
+      const { pace } = facts.exam.onset;
+      // What is called a matter of weeks is one of days only in its first week.
+      const within = pace === 'subacute' ? firstWeek : daysOfGrowing;
+      if (facts.exam.course !== 'progressive' || facts.beganWithin(within) !== 'yes') return none;
       if (isOneMuscleOrTwo(facts)) return none;
       // Half a body that failed at once is a stroke's, which is more pressing.
       if (weakHalf(facts).length > 0 && suddenFocalSigns(facts).length > 0) return none;

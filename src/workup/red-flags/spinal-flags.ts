@@ -192,6 +192,7 @@ export const spinalFlags: readonly RedFlagRule[] = [
     check: (facts) => {
       const cancer = facts.told('cancer', 'lymphoma');
       if (cancer.length === 0) return null;
+      if (!facts.maybeProgressing && facts.beganWithin(365) === 'no') return null;
       // Brisk jerks of both legs above flexor plantars are met in health, where the spine does not hurt.
       const tracts = isBriskAlone(facts) && facts.told(...spinalPain).length === 0 ? [] : facts.upperMotorSignsInLegs;
       const signs = [

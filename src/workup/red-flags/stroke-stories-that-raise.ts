@@ -53,7 +53,7 @@ export const strokeStories: readonly RaisingStory[] = [
       const signs = [...centralSigns(facts.query), ...half];
       const comesInSteps = facts.exam.course === 'fluctuating' ? atRisk(facts) : none;
       const known = facts.told(
-        ...['atrial-fibrillation', 'stroke', 'transient-ischaemic-attack', 'valve-disease-or-endocarditis'],
+        ...['atrial-fibrillation', 'transient-ischaemic-attack', 'valve-disease-or-endocarditis'],
         ...['tuberculosis', 'syphilis', 'vasculitis', 'sickle-cell-disease'],
       );
       return each(findingReasons(signs, 4), [...known, ...comesInSteps]);

@@ -73,6 +73,9 @@ function isSudden(facts: BedsideFacts): boolean {
   const { exam, query, beganWithin, brainProbability } = facts;
   const { pace, durationDays } = exam.onset;
   const inBrain = brainProbability >= 0.8 || centralSigns(query, suddenBrainSigns).length > 0;
+  // A blow of which nobody says when, that has come to rest in one who is known to have had a stroke, is that stroke.
+  const isKnown = durationDays === undefined && exam.course === 'static' && facts.told('stroke').length > 0;
+  if (pace === 'hyperacute' && isKnown) return false;
   if (pace === 'hyperacute') {
     const days = exam.course === 'progressive' ? 28 : inBrain ? 14 : 7;
     return beganWithin(days) === 'yes';
@@ -112,7 +115,7 @@ function isVascular(facts: BedsideFacts): boolean {
  * signs are absent and the brain holds less than a tenth of the probability: a wrist drop found on waking is sudden too.
  */
 export function suddenFocalSigns(facts: BedsideFacts): readonly Reason[] {
-  if (!isSudden(facts) || isOneJointInjured(facts) || isOneLimbHurt(facts)) return [];
+  if (!isSudden(facts) || isOneJointInjured(facts) || isOneLimbHurt(facts) || isWastedLimb(facts)) return [];
   const brain = [...centralSigns(facts.query, suddenBrainSigns), ...oneSidedFlap(facts)];
   const halfBody = bodySides.flatMap((side) => {
     const arm = facts.weak('upper-limbs', side);
@@ -208,6 +211,17 @@ function isOneLimbHurt(facts: BedsideFacts): boolean {
     hurt.length > 0 &&
     !isInjuredAbove &&
     inNerves >= 0.6
+  );
+}
+
+/** One limb alone that is weak and has grown thin, below a sound head: muscle takes weeks to waste, whatever brought it to notice. */
+function isWastedLimb(facts: BedsideFacts): boolean {
+  const thin = facts.query.abnormalWhere(({ item }) => item.key === 'wasting');
+  const higher = facts.query.abnormalWhere(({ item }) => item.section === 'higherFunction');
+  const regions = new Set(facts.weakLimbs.map(({ item, side }) => `${item.region} ${side}`));
+  const isSound = facts.cranialNerveSigns.length + higher.length + facts.upperMotorSigns.length === 0;
+  return (
+    thin.length > 0 && regions.size <= 1 && isSound && facts.told('slurred-speech', 'speech-difficulty').length === 0
   );
 }
 

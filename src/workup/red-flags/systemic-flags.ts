@@ -5,7 +5,7 @@ import type { BedsideFacts } from '../bedside-facts.ts';
 import { clouded } from './consciousness.ts';
 import { isOnBothSides } from './cord.ts';
 import { feverReasons } from './fever.ts';
-import { newbornYears, orTold, present, type RedFlagRule } from './rule.ts';
+import { isNewborn, orTold, present, type RedFlagRule } from './rule.ts';
 import { each, none } from './story.ts';
 import { isOver, isUnder, written } from './thresholds.ts';
 
@@ -46,8 +46,7 @@ export const systemicFlags: readonly RedFlagRule[] = [
       ];
       const known = facts.told('epilepsy', 'similar-attacks-before');
       // A newborn who fits, and a seizure that goes on, cannot wait for a clinic and have flags of their own.
-      const age = facts.exam.person.ageYears;
-      const isEmergency = (age !== undefined && age < newbornYears) || facts.told('ongoing-seizure').length > 0;
+      const isEmergency = isNewborn(facts.exam) || facts.told('ongoing-seizure').length > 0;
       // What grows may have begun to fit late.
       const inTime = facts.beganWithin(facts.exam.course === 'progressive' ? 92 : 28) !== 'no';
       return seizure.length > 0 && known.length === 0 && !isEmergency && inTime ? present(seizure) : null;

@@ -40,7 +40,8 @@ export function checkWernicke(facts: BedsideFacts): Verdict | null {
   const mental = query.abnormal([...clouded, 'higher-function/memory-impairment', 'higher-function/amnesia']);
   const brainMet = [eyes, cerebellar, mental].filter((signs) => signs.length > 0).length;
   // The whole triad needs no reason to lack thiamine: the reason is often not told.
-  const isTriad = brainMet === 3 && facts.beganWithin(28) !== 'no' && trueFever(facts).length === 0;
+  const isClouded = mental.some(({ item }) => item.key !== 'memory-impairment');
+  const isTriad = brainMet === 3 && isClouded && facts.beganWithin(28) !== 'no' && trueFever(facts).length === 0;
   // In a drinker one sign of the three, newly come, is treated. Source: NICE CG100, recalled.
   const drinker = facts.told('alcohol-excess');
   const isPresumed = drinker.length > 0 && eyes.length + mental.length > 0 && facts.beganWithin(28) === 'yes';
