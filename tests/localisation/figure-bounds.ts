@@ -179,4 +179,12 @@ export const bounds: Readonly<Record<string, Bounds>> = {
     conclusion: 0,
     sureAndWrong: 9,
   },
+  'evaluation/development/published-twenty-one.ndjson': {
+    first: 0.75,
+    firstThree: 0.9,
+    side: 0.9,
+    level: 0.6,
+    conclusion: 0,
+    sureAndWrong: 5,
+  },
 };
