@@ -42,12 +42,23 @@ const beneath: readonly { readonly key: string; readonly share: number; readonly
   },
   {
     key: 'long-fibres',
-    share: 0.55,
+    share: 0.35,
     process: processOf({
       motor: ({ lengthCm }) => 0.3 * reached(lengthCm, 103),
       largeFibre: ({ lengthCm }) => 0.8 * reached(lengthCm, 88),
       smallFibre: ({ lengthCm }) => 0.8 * reached(lengthCm, 84),
       reflex: ({ lengthCm }) => 0.6 * reached(lengthCm, 74),
+      because: 'the longest axons fail, and one nerve was pressed beside',
+    }),
+  },
+  {
+    key: 'long-fibres-of-hands-too',
+    share: 0.2,
+    process: processOf({
+      motor: ({ lengthCm }) => 0.4 * reached(lengthCm, 70),
+      largeFibre: ({ lengthCm }) => 0.85 * reached(lengthCm, 72),
+      smallFibre: ({ lengthCm }) => 0.85 * reached(lengthCm, 70),
+      reflex: ({ lengthCm }) => 0.6 * reached(lengthCm, 50),
       because: 'the longest axons fail, and one nerve was pressed beside',
     }),
   },

@@ -2,7 +2,7 @@ import type { PlaceKey } from '../../anatomy/places.ts';
 import { type BodySide, bodySides, opposite } from '../../kernel/side.ts';
 import { type Hypothesis, hypothesis, type Site } from '../hypothesis.ts';
 import { LesionBuilder } from '../lesion.ts';
-import { type FacultyChances, facultyKey } from '../process.ts';
+import { type FacultyChances, facultyKey, processOf } from '../process.ts';
 import { type Extent, extents, groupFrequency, mixedExtents } from './extents.ts';
 
 const brachialParts = ['upper-trunk', 'middle-trunk', 'lower-trunk'] as const;
@@ -55,7 +55,10 @@ function wholeBrachial(): Hypothesis[] {
  * Both plexuses at once, as years after radiation of the neck or chest, or in one of four attacks of neuralgic amyotrophy;
  * share of the lesions of a whole plexus. Judged.
  */
-const bothBrachial = { share: 0.04, paces: { hyperacute: 0.2, acute: 0.8, subacute: 0.9, chronic: 1.3 } } as const;
+const bothBrachial = { share: 0.06, paces: { hyperacute: 0.2, acute: 0.8, subacute: 0.9, chronic: 1.3 } } as const;
+
+/** Nerves that rays have scarred twitch: Harper 1989 (recalled); share judged. */
+const irradiated = processOf({ because: 'both plexuses are scarred or pressed', twitching: 0.5 });
 
 /** Rays reach both sides nearly alike. Judged. */
 const slightlyUneven = [
@@ -74,6 +77,7 @@ function bothBrachialPlexuses(): Hypothesis[] {
         const frequency = (groupFrequency.wholeBrachialPlexus * bothBrachial.share * spread.share) / ways;
         return hypothesis(brachial('both'), `${spread.key}-${extent.key}-${sides.key}`, frequency, lesion.build(), {
           paces: bothBrachial.paces,
+          process: irradiated,
         });
       }),
     ),

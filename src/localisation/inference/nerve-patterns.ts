@@ -282,6 +282,80 @@ function accessoryShift({ findings }: Exam): readonly Shift[] {
   return [shiftBy(first, { applies: sites('spinal-accessory-nerve'), factor: accessoryThatWorks, because })];
 }
 
+/** What tells of the legs, or of the bladder, which a cord that is ill in the neck does not leave alone. */
+const complaintsBelowTheArms: ReadonlySet<string> = new Set([
+  'leg-weakness',
+  'ascending-weakness',
+  'weakness',
+  'difficulty-walking',
+  'difficulty-with-stairs',
+  'falls',
+  'unsteadiness',
+  'stiffness',
+  'tight-band',
+  'electric-shock-on-neck-flexion',
+  'bladder-disturbance',
+  'bowel-disturbance',
+  'sexual-dysfunction',
+]);
+/** The cord in its whole width or its tracts, which the legs run through. */
+const tractsOfTheLegs = sites(
+  'spinal-cord-transverse',
+  'spinal-cord-lateral',
+  'spinal-cord-posterolateral',
+  'spinal-cord-hemisection',
+  'foramen-magnum',
+);
+/** Odds where both arms alone fail and nothing is said of the legs. Judged. */
+const bothArmsAlone = 0.45;
+
+/** Tracts of the legs lie in the cord of the neck; who is ill in both arms alone has lost horns, roots, plexus or nerves. */
+function bothArmsAloneShift(exam: Exam): readonly Shift[] {
+  if (showsTracts(exam) || exam.history.length === 0 || tells(exam.history, complaintsBelowTheArms)) return [];
+  const wrong = exam.findings.filter(({ abnormal }) => abnormal);
+  const [first] = wrong;
+  if (first === undefined || sidesOf(wrong).size < 2) return [];
+  if (weakMovements(wrong).length === 0 || !wrong.every(({ item, place }) => isOfTheArm(item.region, place?.key)))
+    return [];
+  const because = 'both arms alone fail, and the tracts of the legs run through the cord of the neck';
+  return [shiftBy(first, { applies: tractsOfTheLegs, factor: bothArmsAlone, because })];
+}
+
+/** Some signs name their place beside a region that is that of the item. */
+const isOfTheArm = (region: string, place: string | undefined): boolean =>
+  region === 'upper-limbs' || (place !== undefined && armParts.has(place));
+const armParts: ReadonlySet<string> = new Set([
+  'upper-limb',
+  'shoulder',
+  'scapular-region',
+  'upper-arm',
+  'forearm',
+  'hand',
+  'thenar-eminence',
+  'hypothenar-eminence',
+  'first-web-space',
+]);
+
+/** Skin that the median nerve never serves. */
+const neverOfTheMedian: ReadonlySet<string> = new Set([
+  'little-finger',
+  'hypothenar-eminence',
+  'ring-finger-ulnar-half',
+]);
+/** Odds of the median nerve of that side where such skin alone of the hand, or with its neighbour, was found numb. Judged. */
+const medianBeside = 0.4;
+const ofTheMedian: ReadonlySet<string> = new Set(['thumb', 'index-finger', 'middle-finger', 'thenar-eminence']);
+
+function littleFingerShift({ findings }: Exam): readonly Shift[] {
+  const numb = findings.filter(({ abnormal, modality }) => abnormal && modality !== undefined);
+  const [little] = numb.filter(({ place }) => neverOfTheMedian.has(place?.key ?? ''));
+  if (little === undefined) return [];
+  if (numb.some(({ place, side }) => side === little.side && ofTheMedian.has(place?.key ?? ''))) return [];
+  const applies: Applies = ({ key, side }) => key.startsWith('median-nerve') && side === little.side;
+  const because = 'the median nerve does not serve the little finger';
+  return [shiftBy(little, { applies, factor: medianBeside, because })];
+}
+
 /** How patterns that tell nerves from roots, plexus, cord and muscle shift the odds of sites. */
 export function nervePatternShifts(exam: Exam): readonly Shift[] {
   return [
@@ -295,5 +369,7 @@ export function nervePatternShifts(exam: Exam): readonly Shift[] {
     ...splitRingFingerShift(exam),
     ...oneLimbShift(exam),
     ...accessoryShift(exam),
+    ...bothArmsAloneShift(exam),
+    ...littleFingerShift(exam),
   ];
 }

@@ -370,6 +370,13 @@ export const illnessHistory: readonly HistoryWeight[] = [
     1,
     'hardly anything else than rays reaches both plexuses at once',
   ),
+  ...weigh(
+    'radiotherapy',
+    ({ key, side }) => key === 'lumbosacral-plexus' && side === 'both',
+    2,
+    1,
+    'rays on the pelvis reach both plexuses at once',
+  ),
   ...weigh('radiotherapy', sites('brachial-plexus', 'lumbosacral-plexus'), 1.4, 1, 'the rays cover all of the plexus'),
   ...weigh('radiotherapy', kinds('plexus'), 4, 1, 'radiation harms the plexus years later'),
   ...weigh('spinal-fracture', kinds('cord', 'cauda-equina'), 2, 1, 'the broken spine presses on what it holds'),
