@@ -4,13 +4,25 @@ import { clouded } from './consciousness.ts';
 import { eyeMovementSigns } from './eye-movement-signs.ts';
 import { present, type Verdict } from './rule.ts';
 
+/** Swollen discs, headache on waking, a stiff neck, or the headache of a child: vomiting goes with these by itself. */
+function isPressedOrStiff(facts: BedsideFacts): boolean {
+  const { query, exam } = facts;
+  const isChild = (exam.person.ageYears ?? 16) < 16;
+  return (
+    query.hasAbnormal('cranial-nerves/optic-disc-swelling') ||
+    query.hasAbnormal('special-tests/neck-stiffness') ||
+    facts.told('morning-headache', ...(isChild ? ['headache', 'new-headache'] : [])).length > 0
+  );
+}
+
 /** Two of four: poor diet, eye signs, cerebellar signs, altered mental state, with a reason to lack thiamine; or the triad. */
 export function checkWernicke(facts: BedsideFacts): Verdict | null {
   const { pace } = facts.exam.onset;
   if (pace === 'chronic' || pace === 'hyperacute') return null;
-  // Vomiting that came with the illness has emptied no store of thiamine yet.
-  const vomiting = facts.beganWithin(5) === 'yes' ? [] : facts.told('vomiting');
   const starving = facts.told('malnutrition', 'bariatric-surgery', 'gastrectomy');
+  // Vomiting that came with the illness has emptied no store of thiamine yet, nor is it hunger where pressure or meninges bring it.
+  const isOfTheHead = starving.length === 0 && facts.told('pregnancy').length === 0 && isPressedOrStiff(facts);
+  const vomiting = facts.beganWithin(5) === 'yes' || isOfTheHead ? [] : facts.told('vomiting');
   const risk = [...vomiting, ...facts.told('alcohol-excess', 'malabsorption'), ...starving];
   const { query } = facts;
   const diet = [...vomiting, ...starving, ...facts.told('weight-loss')];
