@@ -4,14 +4,14 @@ import { clouded } from './consciousness.ts';
 import { eyeMovementSigns } from './eye-movement-signs.ts';
 import { present, type Verdict } from './rule.ts';
 
-/** Swollen discs, headache on waking, a stiff neck, or the headache of a child: vomiting goes with these by itself. */
+/** Swollen discs, headache on waking or on standing, a stiff neck, or childhood: vomiting comes of these by itself. */
 function isPressedOrStiff(facts: BedsideFacts): boolean {
   const { query, exam } = facts;
-  const isChild = (exam.person.ageYears ?? 16) < 16;
+  if ((exam.person.ageYears ?? 16) < 16) return facts.told('weight-loss', 'cancer').length === 0;
   return (
     query.hasAbnormal('cranial-nerves/optic-disc-swelling') ||
     query.hasAbnormal('special-tests/neck-stiffness') ||
-    facts.told('morning-headache', ...(isChild ? ['headache', 'new-headache'] : [])).length > 0
+    facts.told('morning-headache', 'orthostatic-headache').length > 0
   );
 }
 
