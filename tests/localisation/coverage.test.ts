@@ -29,6 +29,16 @@ function costOfBrain(key: string, side: 'left' | 'both', sign: string): number {
   return Math.min(...weights);
 }
 
+/** The same of both medial thalami, which keep people awake. */
+function costOfThalami(findings: Record<string, unknown>): number {
+  const lesions = hypotheses.filter(
+    ({ site, variant }) => site.key === 'thalamus' && site.side === 'both' && variant.endsWith('-whole'),
+  );
+  const weights = new Float64Array(lesions.length);
+  new Coverage(lesions).discount(weights, bedsideExam({ history: {}, findings }));
+  return weights[0] ?? 0;
+}
+
 describe('what a lesion would trouble and nobody found', () => {
   it('two legs that nobody looked at are less than two omissions', () => {
     expect(cost()).toBeLessThan(Math.log(0.15));
@@ -44,5 +54,11 @@ describe('what a lesion would trouble and nobody found', () => {
     expect(pontine).toBe(0);
     expect(costOfBrain('pons-ventral', 'both', 'inattention')).toBeLessThan(Math.log(0.15));
     expect(costOfBrain('internal-capsule', 'left', 'coma')).toBeLessThan(pontine);
+  });
+
+  it('who moves on command is taken for awake unless something else was said', () => {
+    const asked = { power: power({ 'elbow-flexion': '4' }) };
+    const asleep = { ...asked, higherFunction: [{ sign: 'drowsiness', present: true }] };
+    expect(costOfThalami(asked)).toBeLessThan(costOfThalami(asleep) - 0.3);
   });
 });

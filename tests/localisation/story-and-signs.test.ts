@@ -40,6 +40,31 @@ describe('the course of an illness', () => {
   });
 });
 
+describe('a tremor of one hand at rest', () => {
+  const factor = (key: string, ...others: readonly Record<string, unknown>[]) =>
+    factorOf(
+      signShifts(
+        bedsideExam({
+          findings: {
+            involuntaryMovements: [
+              { sign: 'resting-tremor', site: 'hand', side: 'right', present: true },
+              ...others.filter(({ sign }) => sign !== undefined),
+            ],
+            coordination: others.filter(({ test }) => test !== undefined),
+          },
+        }),
+      ),
+      key,
+    );
+
+  it('comes from thalamus or red nucleus where it grows on aiming, and from the nigra where it does not', () => {
+    const aims = { sign: 'intention-tremor', site: 'hand', side: 'right', present: true };
+    expect(factor('thalamus', aims)).toBeGreaterThan(3 * factor('thalamus'));
+    expect(factor('akinetic-rigid-syndrome', aims)).toBeLessThan(factor('akinetic-rigid-syndrome'));
+    expect(factor('thalamus', { test: 'finger-nose', side: 'left', result: 'impaired' })).toBe(factor('thalamus'));
+  });
+});
+
 describe('a cranial nerve of one half with limbs of the other', () => {
   const picture = (limb: 'left' | 'right') =>
     bedsideExam({

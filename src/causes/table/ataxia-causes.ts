@@ -34,6 +34,7 @@ export const ataxiaCauses: readonly Cause[] = [
       at(['flocculonodular-lobe'], 'exceptional'),
     ],
     tempo: tempos.subacuteOrChronic,
+    age: { from: 25, to: 100, outside: 0.03 },
     history: [
       told('alcohol-excess', 14, 0.04),
       told(['malnutrition', 'weight-loss'], 2, 0.95),
@@ -371,6 +372,7 @@ export const ataxiaCauses: readonly Cause[] = [
     label: 'Ataxia of hypothyroidism',
     produces: [at([degeneration, 'cerebellar-vermis'], 'uncommon')],
     tempo: tempos.subacuteOrChronic,
+    age: { from: 25, to: 100, outside: 0.15 },
     history: [
       told('hypothyroidism', 5, 0.8),
       told('fatigue', 1.4, 0.9),
@@ -469,6 +471,8 @@ export const ataxiaCauses: readonly Cause[] = [
       told('preceding-respiratory-infection', 1.3, 1),
     ],
     signs: [
+      // The head is thrown to bring the eyes where they should look.
+      shows(['cranial-nerves/ocular-apraxia'], 8, 0.9),
       shows(
         [
           'cranial-nerves/slow-saccades',

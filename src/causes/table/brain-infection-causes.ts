@@ -30,6 +30,7 @@ export const brainInfectionCauses: readonly Cause[] = [
     ],
     tempo: tempos.subacute,
     courses: { progressive: 2, improving: 0.2, 'relapsing-remitting': 0.2 },
+    age: { from: 18, to: 100, outside: 0.15 },
     history: [
       told(['hiv-infection', 'natalizumab', 'immunosuppression', 'lymphoma', 'sarcoidosis'], 15, 0.16),
       told('natalizumab', 4, 0.95),
@@ -66,6 +67,7 @@ export const brainInfectionCauses: readonly Cause[] = [
     ],
     tempo: tempos.subacute,
     courses: { progressive: 1.5 },
+    age: { from: 16, to: 100, outside: 0.3 },
     history: [
       told(['hiv-infection', 'immunosuppression'], 15, 0.16),
       // Nine in ten have HIV, of the population two in a thousand.

@@ -566,6 +566,7 @@ export const cordCauses: readonly Cause[] = [
       at(['optic-nerve', 'length-dependent-polyneuropathy', 'ciliary-ganglion'], 'exceptional'),
     ],
     tempo: tempos.chronic,
+    age: { from: 25, to: 100, outside: 0.05 },
     history: [
       told(['bladder-disturbance', 'worse-in-the-dark', 'unsteadiness', 'visual-loss'], 1.5, 0.9),
       told('alcohol-excess', 1.2, 1),

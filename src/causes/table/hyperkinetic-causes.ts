@@ -26,7 +26,8 @@ export const hyperkineticCauses: readonly Cause[] = [
     ],
     tempo: tempos.lifelong,
     courses: { progressive: 1.6, improving: 0.05, 'relapsing-remitting': 0.1 },
-    age: { from: 15, to: 75, outside: 0.35 },
+    // One in twenty begins before 20, hardly one in a hundred before ten.
+    age: { from: 15, to: 75, outside: 0.15 },
     history: [
       told(['family/chorea', 'family/similar-disorder'], 8, 0.2),
       // Chorea that runs in a family is this disease in nine of ten.
@@ -133,6 +134,7 @@ export const hyperkineticCauses: readonly Cause[] = [
     mondo: mondo('MONDO:0010096', 'tardive dyskinesia'),
     produces: [at([hyperkinetic], 'common'), at(['akinetic-rigid-syndrome'], 'rare')],
     tempo: tempos.chronic,
+    age: { from: 14, to: 100, outside: 0.2 },
     history: [
       told(dopamineBlockers, 18, 0.02),
       told('psychiatric-disorder', 2, 0.8),
@@ -165,6 +167,7 @@ export const hyperkineticCauses: readonly Cause[] = [
     label: 'Levodopa-induced dyskinesia',
     produces: [at([hyperkinetic], 'common')],
     tempo: tempos.chronic,
+    age: { from: 30, to: 100, outside: 0.1 },
     history: [told('levodopa', 30, 0.02), told('fluctuating-symptoms', 2, 0.8)],
     signs: [shows(chorea, 2, 0.6), shows(['involuntary-movements/bradykinesia', 'tone/upper-limb'], 2, 0.7)],
     sides: [sided(movementsInExcess, { one: 0.8, both: 1.1 })],

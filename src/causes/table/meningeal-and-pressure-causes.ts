@@ -376,6 +376,7 @@ export const meningealAndPressureCauses: readonly Cause[] = [
     ],
     // Early meningitis takes nerves of the head, and vessels, within days.
     tempo: { hyperacute: 0.05, acute: 0.15, subacute: 0.37, chronic: 0.43 },
+    age: { from: 18, to: 100, outside: 0.15 },
     history: [
       told(['syphilis', 'unprotected-sex', 'hiv-infection'], 10, 0.3),
       told(['cognitive-change', 'behaviour-change'], 1.5, 0.95),

@@ -136,6 +136,7 @@ export const otherVascularBrainCauses: readonly Cause[] = [
     ],
     tempo: tempos.subacute,
     courses: { progressive: 1.5, 'relapsing-remitting': 1.5 },
+    age: { from: 15, to: 100, outside: 0.4 },
     history: [
       told(anyHeadache, 2, 0.4),
       told(cognitiveDecline, 2, 0.6),

@@ -324,6 +324,7 @@ export const rarerCauses: readonly Cause[] = [
     ],
     tempo: tempos.subacute,
     courses: { progressive: 1.1 },
+    age: { from: 18, to: 100, outside: 0.3 },
     history: [
       told(
         [
@@ -449,6 +450,7 @@ export const rarerCauses: readonly Cause[] = [
     // Weeks to a year after the lesion.
     tempo: tempos.subacuteOrChronic,
     courses: { progressive: 1.2, improving: 0.2 },
+    age: { from: 25, to: 100, outside: 0.3 },
     history: [
       told(['stroke', 'head-injury', 'recent-surgery'], 6, 0.3),
       told(['oscillopsia', 'tremor'], 2, 0.8),

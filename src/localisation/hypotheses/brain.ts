@@ -101,6 +101,16 @@ const bothFrontalLobes = facultiesOf([
   ['language-repetition', 0.2],
 ]);
 
+/** What grows from the falx presses on the frontal lobes in front of the leg areas too: drive, manner, attention and the bladder. Judged. */
+const frontalLobesBeside = facultiesOf([
+  ['mood-behaviour', 0.5],
+  ['attention', 0.45],
+  ['executive', 0.4],
+  ['memory', 0.25],
+  ['frontal-release', 0.3],
+  ['bladder-urgency', 0.4],
+]);
+
 /** A hand that fails from the cortex alone is an embolus in nearly all (Peters 2009, recalled); what grows there takes more than the hand. Judged. */
 const handPaces = { hyperacute: 1.2, acute: 1, subacute: 0.3, chronic: 0.2 } as const;
 
@@ -244,6 +254,11 @@ const hemisphereLesions: readonly TerritoryLesion[] = [
   {
     ...at('hemisphere', 'cortex-parasagittal', hemisphere['cortex-parasagittal'], 0.26, 'both'),
     paces: parasagittalPaces,
+  },
+  {
+    ...at('hemisphere', 'cortex-parasagittal', hemisphere['cortex-parasagittal'], 0.06, 'both'),
+    paces: parasagittalPaces,
+    faculties: frontalLobesBeside,
   },
   {
     ...at('hemisphere', 'cortex-parasagittal', hemisphere['anterior-cerebral-both'], 0.04, 'both'),

@@ -3,6 +3,7 @@ import type { MuscleGroup } from '../../anatomy/movement.ts';
 import { movementTable } from '../../anatomy/movements.ts';
 import type { Faculty } from '../../anatomy/probe.ts';
 import { skinPlace } from '../../anatomy/skin-places.ts';
+import type { SectionKey } from '../../exam/catalogue/item.ts';
 import type { Exam } from '../../exam/exam.ts';
 import type { Finding } from '../../exam/finding.ts';
 import { type BodySide, bodySides, opposite } from '../../kernel/side.ts';
@@ -366,11 +367,41 @@ const numbnessDenied = 0.15;
 /** Odds of a lesion that stops the bladder, where nothing about the pelvic floor was found wrong. Judged. */
 const silentSphincters = 0.45;
 
+/** Sections that are examined by asking: who moves, feels and aims on command is awake. */
+const askedFor: ReadonlySet<SectionKey> = new Set<SectionKey>(['power', 'sensation', 'coordination']);
+/** Movements that somebody makes at will, at least with gravity out of the way. */
+const madeAtWill: ReadonlySet<unknown> = new Set(['2', '3', '4-', '4', '4+', '5']);
+
+/** Signs of a clouded mind, or of its being clear, that leave nothing to be guessed of. */
+const saysOfTheMind: ReadonlySet<Faculty> = new Set<Faculty>(['consciousness', 'attention', 'orientation']);
+
+/** Weight of this silence, as a power of the chance that the person would be awake. Judged. */
+const silenceOfSleep = 0.5;
+
+/** Whether limbs were examined on command while nothing was said of wakefulness, so that it was kept as far as anybody knows. */
+function isTakenForAwake({ findings, history }: Pick<Exam, 'findings' | 'history'>): boolean {
+  if (tells(history, sleepTold)) return false;
+  const isSaid = findings.some(
+    ({ item: { probe, key } }) =>
+      withoutComplaint.has(key) || (probe.kind === 'faculty' && saysOfTheMind.has(probe.faculty)),
+  );
+  if (isSaid) return false;
+  return findings.some(({ item, value }) =>
+    item.section === 'power' ? madeAtWill.has(value) : value !== null && askedFor.has(item.section),
+  );
+}
+
+const sleepTold: ReadonlySet<string> = new Set(['loss-of-consciousness', 'seizure', 'ongoing-seizure']);
+
 /** Complaints of every hypothesis, worked out once, one bit for each mark. */
 export class Coverage {
   readonly complaints: Uint32Array;
+  /** [H] Natural log of the odds that whoever has the lesion is awake, tempered; null until it is asked for. */
+  private logAwake: Float64Array | null = null;
+  private readonly hypotheses: readonly Hypothesis[];
 
   constructor(hypotheses: readonly Hypothesis[], known?: Uint32Array) {
+    this.hypotheses = hypotheses;
     this.complaints = known ?? Uint32Array.from(hypotheses, (hypothesis) => bits(complaints(hypothesis)));
   }
 
@@ -382,6 +413,7 @@ export class Coverage {
     const teller = tellerOf({ findings, person });
     const troubled = troubledMarks(findings);
     const untroubled = bits(lookedAt(troubled, teller)) & ~bits(troubled) & ~bits(toldOf(history, troubled));
+    if (isTakenForAwake({ findings, history })) this.discountSleep(logWeights);
     if (teller === 'able' && isWeakAlone(findings, history))
       this.discountNumbing(logWeights, isNumbnessDenied(history) ? numbnessDenied : numbnessUntold);
     if (untroubled === 0) return;
@@ -395,6 +427,16 @@ export class Coverage {
       odds.set(missed, cost);
       logWeights[index] = (logWeights[index] ?? 0) + cost;
     }
+  }
+
+  private discountSleep(logWeights: Float64Array): void {
+    this.logAwake ??= Float64Array.from(
+      this.hypotheses,
+      (hypothesis) =>
+        silenceOfSleep * Math.log(1 - Math.min(0.95, facultyChance(hypothesis, 'consciousness', 'midline'))),
+    );
+    for (let index = 0; index < logWeights.length; index += 1)
+      logWeights[index] = (logWeights[index] ?? 0) + (this.logAwake[index] ?? 0);
   }
 
   private discountNumbing(logWeights: Float64Array, odds: number): void {

@@ -5,20 +5,34 @@ import { eyeMovementSigns } from './eye-movement-signs.ts';
 import { trueFever } from './fever.ts';
 import { present, type Verdict } from './rule.ts';
 
-const headPain = ['headache', 'new-headache', 'morning-headache', 'thunderclap-headache'] as const;
+const headOrEar = [
+  'new-headache',
+  'morning-headache',
+  'orthostatic-headache',
+  'thunderclap-headache',
+  'ear-pain',
+  'sinus-or-ear-infection',
+] as const;
+
+/** Swollen discs, headache that is new or of pressure, an ear or sinus, a stiff neck, or childhood: vomiting comes of these by itself. */
+function isPressedOrStiff(facts: BedsideFacts): boolean {
+  const { query, exam } = facts;
+  if ((exam.person.ageYears ?? 16) < 16) return facts.told('weight-loss', 'cancer').length === 0;
+  return (
+    query.hasAbnormal('cranial-nerves/optic-disc-swelling') ||
+    query.hasAbnormal('special-tests/neck-stiffness') ||
+    facts.told(...headOrEar).length > 0
+  );
+}
 
 /** Two of four: poor diet, eye signs, cerebellar signs, altered mental state, with a reason to lack thiamine; or the triad. */
 export function checkWernicke(facts: BedsideFacts): Verdict | null {
   const { pace } = facts.exam.onset;
   if (pace === 'chronic' || pace === 'hyperacute') return null;
   const starving = facts.told('malnutrition', 'bariatric-surgery', 'gastrectomy');
-  // Vomiting that came with the illness has emptied no store of thiamine yet; with a headache or swollen discs it is that of pressure.
-  const pressed = [
-    ...facts.told(...headPain, 'ear-pain', 'sinus-or-ear-infection'),
-    ...findingReasons(facts.query.abnormal(['cranial-nerves/optic-disc-swelling'])),
-  ];
-  const isPressure = pressed.length > 0 && facts.told('pregnancy').length + starving.length === 0;
-  const vomiting = facts.beganWithin(5) === 'yes' || isPressure ? [] : facts.told('vomiting');
+  // Vomiting that came with the illness has emptied no store of thiamine yet, nor is it hunger where pressure or meninges bring it.
+  const isOfTheHead = starving.length === 0 && facts.told('pregnancy').length === 0 && isPressedOrStiff(facts);
+  const vomiting = facts.beganWithin(5) === 'yes' || isOfTheHead ? [] : facts.told('vomiting');
   const risk = [...vomiting, ...facts.told('alcohol-excess', 'malabsorption'), ...starving];
   const { query } = facts;
   const diet = [...vomiting, ...starving, ...facts.told('weight-loss')];

@@ -327,6 +327,15 @@ export const fewSignStories: readonly Story[] = [
   },
   {
     flag: 'suspected-wernicke-encephalopathy',
+    by: 'weeks of vomiting before a swaying walk (Caine 1997); with swollen discs it is the pressure that brings the vomiting',
+    raised: { history: { onset: weeks, symptoms: has('vomiting') }, findings: { gait: signs('ataxic') } },
+    not: {
+      history: { onset: weeks, symptoms: has('vomiting') },
+      findings: { gait: signs('ataxic'), cranialNerves: on('both', 'optic-disc-swelling') },
+    },
+  },
+  {
+    flag: 'suspected-wernicke-encephalopathy',
     by: 'a stomach taken out and a mind that clouds over weeks (Caine 1997); with food and stomach it is looked for elsewhere',
     raised: {
       history: { onset: weeks, conditions: has('gastrectomy') },
