@@ -181,7 +181,7 @@ export const neuropathyTests: readonly WorkupRule[] = [
       'neuroborreliosis',
       'cytomegalovirus-polyradiculitis',
     ],
-    when: ({ kindProbability }) => kindProbability('polyradiculoneuropathy', 'root', 'meninges') >= 0.3,
+    when: ({ kindProbability }) => kindProbability('polyradiculoneuropathy', 'root', 'cauda-equina', 'meninges') >= 0.3,
     tier: 2,
     priority: 'urgent',
     because: 'protein without cells in inflamed roots; cells speak for infection or cancer',

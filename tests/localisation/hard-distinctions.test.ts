@@ -398,6 +398,33 @@ const distinctions: readonly Distinction[] = [
       tone: tone({ 'lower-limb': 'reduced' }),
     },
   },
+  // Grade B of the International Standards (recalled): strength lost, some feeling kept.
+  {
+    name: 'limbs that do not move and feel less, not nothing: the whole cord before its front alone',
+    site: 'spinal-cord-transverse',
+    path: /through C4/,
+    onset: { pace: 'acute', durationDays: 3 },
+    history: { symptoms: [{ key: 'neck-pain', present: true }] },
+    findings: {
+      power: power({ 'elbow-flexion': '0', 'finger-abduction': '0', 'hip-flexion': '0', 'ankle-dorsiflexion': '0' }),
+      sensation: ['light-touch', 'pinprick', 'vibration'].flatMap((modality) =>
+        sensation(modality, { 'below:C4': 'reduced' }),
+      ),
+    },
+  },
+  // Nations 1999, distal myasthenia (from memory).
+  {
+    name: 'fingers of both hands that drop and tire: junction before the cord of the neck',
+    site: 'postsynaptic-junction',
+    path: /transmission to the muscle fails/,
+    onset: { pace: 'subacute' },
+    history: { symptoms: [{ key: 'fatigable-weakness', present: true }] },
+    findings: {
+      inspection: signs({ 'finger-drop': true }),
+      power: power({ 'finger-extension': '3', 'wrist-extension': '4', 'elbow-extension': '4' }),
+      reflexes: reflexes({ triceps: '2' }),
+    },
+  },
 ];
 
 const localiser = createLocaliser();

@@ -11,6 +11,7 @@ export const cordCauses: readonly Cause[] = [
     group: 'compressive',
     label: 'Degenerative cervical myelopathy',
     produces: [
+      at(['length-dependent-polyneuropathy', 'demyelinating-polyradiculoneuropathy', 'no-lesion'], 'exceptional'),
       inKind(anyCord, 'rare', 'lumbosacral'),
       // Numb hands are taken for the carpal tunnel, and arms that waste for the motor cells. Behrbalk 2013 (recalled).
       at(['median-nerve-wrist', 'multiple-mononeuropathy'], 'rare'),
@@ -224,6 +225,7 @@ export const cordCauses: readonly Cause[] = [
     group: 'vascular',
     label: 'Spinal cord infarction',
     produces: [
+      at(['lumbosacral-plexus', 'no-lesion'], 'exceptional'),
       at(['demyelinating-polyradiculoneuropathy'], 'rare'),
       at(['spinal-cord-central', 'spinal-cord-hemisection'], 'common'),
       at(['cauda-equina', 'lower-motor-neuron-system'], 'rare'),
@@ -279,6 +281,7 @@ export const cordCauses: readonly Cause[] = [
     group: 'vascular',
     label: 'Spinal dural arteriovenous fistula',
     produces: [
+      at(['demyelinating-polyradiculoneuropathy', 'lumbosacral-plexus'], 'exceptional'),
       at(['cauda-equina', 'polyradiculopathy', 'length-dependent-polyneuropathy'], 'rare'),
       at(['spinal-cord-posterolateral', 'spinal-cord-lateral'], 'uncommon'),
       at(['conus-medullaris'], 'common'),
@@ -321,6 +324,7 @@ export const cordCauses: readonly Cause[] = [
     label: 'Syringomyelia',
     mondo: mondo('MONDO:0017987', 'syringomyelia'),
     produces: [
+      at(['brachial-plexus', 'ulnar-nerve-elbow', 'spinal-cord-posterolateral'], 'exceptional'),
       inKind(anyCord, 'rare'),
       at(['spinal-cord-hemisection', 'spinal-cord-anterior'], 'uncommon'),
       at(['lower-motor-neuron-system', 'lower-trunk', 'medulla-lateral', 'bulbar-motor-nuclei'], 'rare'),

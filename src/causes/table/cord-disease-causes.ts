@@ -93,11 +93,20 @@ export const cordDiseaseCauses: readonly Cause[] = [
     key: 'paraneoplastic-myelopathy',
     group: 'paraneoplastic',
     label: 'Paraneoplastic myelopathy',
-    produces: [at(['spinal-cord-lateral', 'spinal-cord-posterolateral'], 'uncommon'), inKind(anyCord, 'rare')],
+    produces: [
+      at(['lower-motor-neuron-system', 'motor-neuron-system', 'upper-motor-neuron-system'], 'rare'),
+      at(['spinal-cord-lateral', 'spinal-cord-posterolateral'], 'uncommon'),
+      inKind(anyCord, 'rare'),
+    ],
     tempo: tempos.subacute,
     courses: { progressive: 1.6, improving: 0.2 },
     age: { from: 40, to: 110, outside: 0.3 },
-    history: [told(['cancer', 'lymphoma'], 5, 0.5), told('tobacco', 1.5, 0.8), told(weightLoss, 2.5, 0.7)],
+    history: [
+      told(['twitching', 'muscle-thinning', 'stiffness'], 1.2, 1),
+      told(['cancer', 'lymphoma'], 5, 0.5),
+      told('tobacco', 1.5, 0.8),
+      told(weightLoss, 2.5, 0.7),
+    ],
     values: [
       ...longLesion(2, 1, 0.1),
       reads('paraneoplastic-antibody', [
@@ -227,8 +236,7 @@ export const cordDiseaseCauses: readonly Cause[] = [
       told('freshwater-contact', 8, 0.4),
       told(['back-pain', 'bilateral-leg-pain'], 1.5, 0.6),
     ],
-    // Worms leave the bones as they are.
-    signs: [shows(['inspection/kyphosis', 'inspection/scoliosis'], 0.4, 1)],
+    signs: [shows(['inspection/kyphosis'], 0.4, 1)],
     quantities: [atLeast('eosinophils', 0.5, '10*9/L', 5, 0.5)],
     values: [
       reads('mri-lumbar-spine', [
@@ -239,7 +247,6 @@ export const cordDiseaseCauses: readonly Cause[] = [
     source: cordChapter,
   },
 
-  // Radiation, poisons, deficiency, liver
   {
     key: 'radiation-myelopathy',
     group: 'toxic',
@@ -248,7 +255,6 @@ export const cordDiseaseCauses: readonly Cause[] = [
       at(['spinal-cord-hemisection', 'spinal-cord-transverse'], 'uncommon'),
       inKind(anyCord, 'uncommon'),
       at(['foramen-magnum', 'medulla-half'], 'exceptional'),
-      // Motor cells and roots of the lumbar cord fail years after it was in the field.
       at(['lower-motor-neuron-system'], 'rare'),
     ],
     tempo: tempos.subacuteOrChronic,
@@ -388,7 +394,6 @@ export const cordDiseaseCauses: readonly Cause[] = [
       at(['spinal-cord-lateral', 'spinal-cord-posterolateral', 'spinal-cord-transverse'], 'rare'),
       inKind(anyCord, 'rare', 'thoracic'),
       at(['spinal-cord-anterior'], 'uncommon', 'thoracic'),
-      // Half a cord that fails over years in the chest: it is one of the first to think of. Groen 2009 (from memory).
       at(['spinal-cord-hemisection'], 'common', 'thoracic'),
     ],
     tempo: { hyperacute: 0.02, acute: 0.04, subacute: 0.18, chronic: 0.76 },

@@ -205,10 +205,16 @@ export const hereditaryMuscleCauses: readonly Cause[] = [
     label: 'Pompe disease',
     inheritance: ['autosomal-recessive'],
     mondo: mondo('MONDO:0009290', 'glycogen storage disease II'),
-    produces: [at(['proximal-myopathy', 'axial-myopathy'], 'uncommon'), at(['facioscapulohumeral-myopathy'], 'rare')],
+    produces: [
+      at(['lower-motor-neuron-system', 'phrenic-nerve'], 'rare'),
+      at(['proximal-myopathy', 'axial-myopathy'], 'uncommon'),
+      at(['facioscapulohumeral-myopathy'], 'rare'),
+    ],
     tempo: tempos.lifelong,
     durationDays: { from: 180, outside: 0.5, source: fromMemory },
     history: [
+      // In infants the heart is thick and the tongue large.
+      told(['cardiomyopathy', 'heart-failure'], 3, 1),
       told(['falls', 'difficulty-with-stairs', 'back-pain', 'fatigue'], 1.2, 1),
       told(['sleep-apnoea', 'morning-headache', 'weight-loss'], 1.5, 1),
       told('family/consanguinity', 2, 1),

@@ -47,6 +47,7 @@ export const immuneNeuropathyCauses: readonly Cause[] = [
       inKind(['ganglion'], 'uncommon'),
     ],
     tempo: tempos.acute,
+    age: { from: 1.5, to: 110, outside: 0.4 },
     courses: { progressive: 1.2, 'relapsing-remitting': 0.1, static: 0.7 },
     durationDays: { to: 28, outside: 0.05, source: read('ean-pns-gbs-2023', 'nadir within four weeks') },
     history: [

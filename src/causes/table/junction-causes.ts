@@ -24,6 +24,7 @@ export const junctionCauses: readonly Cause[] = [
     label: 'Myasthenia gravis',
     mondo: mondo('MONDO:0009688', 'myasthenia gravis'),
     produces: [
+      at(['distal-myopathy', 'motor-polyneuropathy', 'spinal-cord-transverse'], 'exceptional'),
       at(
         [
           'facial-nerve',
@@ -184,6 +185,7 @@ export const junctionCauses: readonly Cause[] = [
     label: 'Lambert-Eaton myasthenic syndrome',
     mondo: mondo('MONDO:0018556', 'Lambert-Eaton myasthenic syndrome'),
     produces: [
+      at(['autonomic-neuropathy', 'cerebellar-degeneration', 'polyradiculopathy'], 'exceptional'),
       // Hips that are weak in the morning are taken for a disease of muscle.
       at(['proximal-myopathy'], 'uncommon'),
       at(['lower-motor-neuron-system', 'demyelinating-polyradiculoneuropathy'], 'rare'),
@@ -236,6 +238,7 @@ export const junctionCauses: readonly Cause[] = [
     label: 'Botulism',
     mondo: mondo('MONDO:0005498', 'botulism'),
     produces: [
+      at(['postsynaptic-junction', 'oculomotor-nerve'], 'rare'),
       at(['diffuse-encephalopathy'], 'rare'),
       at(['presynaptic-junction'], 'common'),
       at(['bulbar-motor-nuclei'], 'uncommon'),
@@ -375,6 +378,7 @@ export const junctionCauses: readonly Cause[] = [
     group: 'immune',
     label: 'Myositis or myasthenia from an immune checkpoint inhibitor',
     produces: [
+      at(['presynaptic-junction', 'demyelinating-polyradiculoneuropathy', 'no-lesion'], 'exceptional'),
       at(['bulbar-motor-nuclei', 'oculomotor-nerve'], 'rare'),
       at(['postsynaptic-junction', 'oculopharyngeal-myopathy', 'axial-myopathy'], 'uncommon'),
       at(['proximal-myopathy'], 'uncommon'),

@@ -242,11 +242,16 @@ export const motorNeuronCauses: readonly Cause[] = [
     inheritance: ['autosomal-recessive'],
     label: 'Spinal muscular atrophy',
     mondo: mondo('MONDO:0001516', 'spinal muscular atrophy'),
-    produces: [at(['lower-motor-neuron-system'], 'common'), at(['proximal-myopathy'], 'uncommon')],
+    produces: [
+      at(['motor-polyneuropathy', 'facioscapulohumeral-myopathy', 'motor-neuron-system'], 'exceptional'),
+      at(['lower-motor-neuron-system'], 'common'),
+      at(['proximal-myopathy'], 'uncommon'),
+    ],
     tempo: tempos.lifelong,
     courses: { progressive: 1, improving: 0.1, 'relapsing-remitting': 0.05, fluctuating: 0.2 },
     age: { from: 0, to: 35, outside: 0.05 },
     history: [
+      told(['cardiomyopathy', 'numbness'], 0.5, 1),
       told(['falls', 'difficulty-with-stairs', 'difficulty-walking'], 1.3, 1),
       told('family/consanguinity', 2.5, 1),
       told(['numbness', 'rash'], 0.4, 1.05),
@@ -280,6 +285,7 @@ export const motorNeuronCauses: readonly Cause[] = [
     label: 'Monomelic amyotrophy (Hirayama disease)',
     mondo: mondo('MONDO:0011224', 'monomelic amyotrophy'),
     produces: [
+      at(['motor-polyneuropathy', 'deep-branch-of-ulnar-nerve', 'ulnar-nerve-elbow'], 'exceptional'),
       at(
         [
           'spinal-cord-central',
@@ -327,7 +333,11 @@ export const motorNeuronCauses: readonly Cause[] = [
     group: 'infective',
     label: 'Post-polio syndrome',
     mondo: mondo('MONDO:0017416', 'postpoliomyelitis syndrome'),
-    produces: [inKind(['anterior-horn'], 'uncommon'), at(['lower-motor-neuron-system'], 'uncommon')],
+    produces: [
+      at(['proximal-myopathy', 'polyradiculopathy'], 'exceptional'),
+      inKind(['anterior-horn'], 'uncommon'),
+      at(['lower-motor-neuron-system'], 'uncommon'),
+    ],
     tempo: tempos.chronic,
     courses: { progressive: 1.2, improving: 0.2 },
     durationDays: { from: 180, outside: 0.4, source: fromMemory },
@@ -346,6 +356,7 @@ export const motorNeuronCauses: readonly Cause[] = [
     group: 'infective',
     label: 'Acute flaccid myelitis (enterovirus)',
     produces: [
+      at(['brachial-plexus', 'polyradiculopathy'], 'rare'),
       inKind(['anterior-horn'], 'common'),
       at(['lower-motor-neuron-system'], 'uncommon'),
       at(['spinal-cord-anterior'], 'common'),
@@ -379,6 +390,7 @@ export const motorNeuronCauses: readonly Cause[] = [
     group: 'infective',
     label: 'Poliomyelitis from West Nile virus, poliovirus or another neurotropic virus',
     produces: [
+      at(['brachial-plexus', 'polyradiculopathy', 'meningeal-irritation'], 'exceptional'),
       inKind(['anterior-horn'], 'common'),
       at(['lower-motor-neuron-system'], 'uncommon'),
       at(['spinal-cord-anterior', 'bulbar-motor-nuclei'], 'uncommon'),

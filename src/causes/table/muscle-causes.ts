@@ -56,11 +56,19 @@ export const muscleCauses: readonly Cause[] = [
     group: 'immune',
     label: 'Immune-mediated necrotising myopathy',
     mondo: mondo('MONDO:0016098', 'immune-mediated necrotizing myopathy'),
-    produces: [at(['axial-myopathy'], 'rare'), at(['proximal-myopathy'], 'common')],
+    produces: [
+      at(
+        ['lower-motor-neuron-system', 'demyelinating-polyradiculoneuropathy', 'facioscapulohumeral-myopathy'],
+        'exceptional',
+      ),
+      at(['axial-myopathy'], 'rare'),
+      at(['proximal-myopathy'], 'common'),
+    ],
     tempo: tempos.subacute,
     durationDays: { to: 3650, outside: 0.5, source: fromMemory },
     age: { from: 18, to: 95, outside: 0.4 },
     history: [
+      told('immune-checkpoint-inhibitor', 0.6, 1),
       told(['numbness', 'diplopia'], 0.5, 1),
       told(['dysphagia', 'cancer', 'weight-loss', 'difficulty-with-stairs', 'muscle-pain'], 1.3, 1),
       told('rash', 0.6, 1),
@@ -98,6 +106,7 @@ export const muscleCauses: readonly Cause[] = [
     label: 'Inclusion body myositis',
     mondo: mondo('MONDO:0007827', 'inclusion body myositis'),
     produces: [
+      at(['motor-neuron-system', 'motor-polyneuropathy', 'femoral-nerve-pelvis'], 'exceptional'),
       at(['lower-motor-neuron-system', 'oculopharyngeal-myopathy'], 'rare'),
       at(['finger-flexor-quadriceps-myopathy'], 'very-common'),
       at(['distal-myopathy'], 'common'),
@@ -483,6 +492,7 @@ export const muscleCauses: readonly Cause[] = [
     group: 'critical-illness',
     label: 'Critical illness myopathy',
     produces: [
+      at(['lower-motor-neuron-system', 'length-dependent-polyneuropathy'], 'exceptional'),
       at(['motor-polyneuropathy', 'demyelinating-polyradiculoneuropathy'], 'rare'),
       inKind(['muscle'], 'uncommon'),
     ],

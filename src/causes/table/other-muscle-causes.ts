@@ -188,6 +188,7 @@ export const otherMuscleCauses: readonly Cause[] = [
     label: 'Thyrotoxic periodic paralysis',
     mondo: mondo('MONDO:0019201', 'thyrotoxic periodic paralysis'),
     produces: [
+      at(['spinal-cord-anterior', 'conus-medullaris'], 'exceptional'),
       at(['cauda-equina', 'polyradiculopathy'], 'rare'),
       at(['motor-polyneuropathy', 'lower-motor-neuron-system', 'spinal-cord-transverse'], 'rare'),
       at(['proximal-myopathy'], 'uncommon'),

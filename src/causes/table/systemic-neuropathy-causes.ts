@@ -357,7 +357,11 @@ export const systemicNeuropathyCauses: readonly Cause[] = [
     group: 'critical-illness',
     label: 'Critical illness polyneuropathy',
     mondo: mondo('MONDO:0001957', 'critical illness polyneuropathy'),
-    produces: [at([...lengthDependent, 'motor-polyneuropathy'], 'rare'), inKind(['polyradiculoneuropathy'], 'rare')],
+    produces: [
+      at(['proximal-myopathy', 'lower-motor-neuron-system'], 'rare'),
+      at([...lengthDependent, 'motor-polyneuropathy'], 'rare'),
+      inKind(['polyradiculoneuropathy'], 'rare'),
+    ],
     tempo: tempos.acuteOrSubacute,
     durationDays: { to: 180, outside: 0.3, source: fromMemory },
     history: [

@@ -220,6 +220,7 @@ export const toxicNeuropathyCauses: readonly Cause[] = [
     group: 'toxic',
     label: 'Lead neuropathy',
     produces: [
+      at(['radial-nerve-elbow'], 'rare'),
       at(['radial-nerve-spiral-groove', 'multiple-mononeuropathy'], 'rare'),
       at(['motor-polyneuropathy'], 'uncommon'),
       at(['length-dependent-polyneuropathy', 'posterior-interosseous-nerve', 'lower-motor-neuron-system'], 'rare'),

@@ -87,7 +87,7 @@ function motorNarrowing(): Hypothesis[] {
       return hypothesis(
         cordSite('spinal-cord-transverse', 'whole cross-section', level, 'both'),
         `motor-${bottom}-${depth}`,
-        0.06,
+        0.035,
         lesion.build(),
         {
           process: processOf({

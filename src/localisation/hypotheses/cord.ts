@@ -57,28 +57,39 @@ const cavityStages = [
   { key: 'early', crossing: 0.9, horn: 0.12, tract: 0.04 },
 ] as const;
 
+/** A cavity often lies to one side, and one arm is thin and burnt for years; how often, and what the other has then, judged. */
+const cavitySides = [
+  { side: null, share: 0.76 },
+  { side: 'left', share: 0.12 },
+  { side: 'right', share: 0.12 },
+] as const;
+const cavityBetterSide = 0.12;
+
 /** A cavity over many segments: pain and temperature in a cape, wasted hands, the tracts late. */
 function longCavity(): Hypothesis[] {
   const tops = segments.slice(segmentIndex('C2'), segmentIndex('T4') + 1);
   return tops.flatMap((top) =>
-    cavityStages.map(({ key, crossing, horn, tract }) => {
-      const level = segmentIndex(top);
-      const lesion = new LesionBuilder();
-      for (const side of bodySides) {
-        for (let segment = level; segment <= level + 6; segment += 1) {
-          lesion.cord('crossing', side, segment, crossing).cord('anteriorHorn', side, segment, horn);
+    cavityStages.flatMap(({ key, crossing, horn, tract }) =>
+      cavitySides.map(({ side: worse, share }) => {
+        const level = segmentIndex(top);
+        const lesion = new LesionBuilder();
+        for (const side of bodySides) {
+          const part = worse === null || side === worse ? 1 : cavityBetterSide;
+          for (let segment = level; segment <= level + 6; segment += 1) {
+            lesion.cord('crossing', side, segment, crossing * part).cord('anteriorHorn', side, segment, horn * part);
+          }
+          lesion.cord('corticospinal', side, level, tract * part);
         }
-        lesion.cord('corticospinal', side, level, tract);
-      }
-      return hypothesis(
-        // Named, as the shorter ones are, by the first segment whose skin has lost pain.
-        cordSite('spinal-cord-central', 'central part', level + 1, 'both'),
-        `cavity-${key}`,
-        (0.5 * levelFrequency(level)) / (tops.length * 4),
-        lesion.build(),
-        { faculties: signsAtLevel(bodySides, level, crossing), paces: cavityPaces },
-      );
-    }),
+        return hypothesis(
+          // Named, as the shorter ones are, by the first segment whose skin has lost pain.
+          cordSite('spinal-cord-central', 'central part', level + 1, 'both'),
+          `cavity-${key}${worse === null ? '' : `-${worse}`}`,
+          (0.5 * share * levelFrequency(level)) / (tops.length * 4),
+          lesion.build(),
+          { faculties: signsAtLevel(bodySides, level, crossing), paces: cavityPaces },
+        );
+      }),
+    ),
   );
 }
 

@@ -166,6 +166,15 @@ export const segmentalPatterns: readonly CellPattern[] = [
       [side, 'triceps', 0.3],
     ]),
   },
+  // The same disease of the young takes the upper arm in some, or all of the arm in the end.
+  ...eitherSide('shoulder-and-upper-arm-slow', 0.04, 0.01, (side) => [[side, 'upper-arm', 0.6]]).map((pattern) => ({
+    ...pattern,
+    ages: ofTheYoung,
+    paces: comesOnSlowly,
+  })),
+  ...eitherSide('whole-arm-slow', 0.06, 0.01, (side, far) => [...arm(side, 0.35, 0.6), [far, 'hand', 0.08]]).map(
+    (pattern) => ({ ...pattern, ages: ofTheYoung, paces: comesOnSlowly }),
+  ),
   ...eitherSide('shoulder-and-upper-arm', 0.14, 0.02, (side) => [[side, 'upper-arm', 0.8]]),
   ...eitherSide('whole-arm', 0.13, 0.05, (side) => arm(side, 0.9, 0.8)),
   ...eitherSide('whole-leg', 0.22, 0.03, (side) => leg(side, 0.85, 0.85)),

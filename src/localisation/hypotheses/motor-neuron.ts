@@ -12,7 +12,7 @@ import { comesOnSlowly, facultiesOf, type ProcessSign, processSite } from './pro
 const percent = {
   motorNeuron: 1.2,
   lowerSpreading: 0.3,
-  lowerSegmental: 0.55,
+  lowerSegmental: 0.6,
   lowerProximal: 0.15,
   bulbospinal: 0.1,
   upperMotorNeuron: 0.35,

@@ -29,6 +29,8 @@ export interface MuscleDisease {
   readonly ownReflex: number;
   /** How far stretch reflexes are let go of, where the illness behind it makes them brisk. */
   readonly release?: number;
+  /** Share of the weakness whose muscles twitch, as when a junction is overdriven. */
+  readonly twitching?: number;
   readonly because: string;
   readonly reasons?: Reasons;
   readonly paces?: PaceFactors;
@@ -63,6 +65,7 @@ function groupProcess(disease: MuscleDisease, worse: BodySide | null): Process {
       fibre.segment === null ? 0 : Math.max(disease.reflex, disease.ownReflex * lossOf(fibre.side, reflexGroup(fibre))),
     release: ({ segment }) => (segment === null ? 0 : (disease.release ?? 0)),
     wasting: disease.kind === 'muscle' ? 'muscle' : 'block',
+    ...(disease.twitching !== undefined && { twitching: disease.twitching }),
     because: disease.because,
     ...(disease.reasons && { reasons: disease.reasons }),
   });

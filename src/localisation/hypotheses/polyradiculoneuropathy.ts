@@ -10,9 +10,12 @@ import { comesOnFast, comesOnSlowly, facultiesOf, type Lopsidedness, lopsided, p
 const percent = { acute: 3, chronic: 1.5 } as const satisfies Record<RootForm['tempo'], number>;
 
 /** Chronic forms are as common as acute ones once the trouble is weeks old. */
-const paces = { acute: comesOnFast, chronic: { ...comesOnSlowly, subacute: 1, chronic: 1.8 } } as const;
+const paces = {
+  acute: { ...comesOnFast, hyperacute: 0.7 },
+  chronic: { ...comesOnSlowly, subacute: 1, chronic: 1.8 },
+} as const;
 
-/** The acute disease is seldom met before the second year. McGrogan 2009 (from memory); odds judged. */
+/** It is seldom met before the second year, acute or chronic. McGrogan 2009 (from memory); odds judged. */
 const seldomInInfants = { from: 1.5, outside: 0.3 } as const;
 
 /** The discs swell in a few in whom the protein of the spinal fluid is high, and in more where a plasma cell is behind it. Judged. */
@@ -70,7 +73,7 @@ function formHypothesis(form: RootForm, side: Lopsidedness): Hypothesis {
       process: rootProcess(form, side.worse),
       faculties: facultiesOf([...form.signs, swollenDiscs]),
       paces: paces[form.tempo],
-      ...(form.tempo === 'acute' && { ages: seldomInInfants }),
+      ages: seldomInInfants,
     },
   );
 }

@@ -52,6 +52,9 @@ function segmentsFrom(top: Segment, bottom: Segment): readonly Segment[] {
   return segments.slice(segmentIndex(top), segmentIndex(bottom) + 1);
 }
 
+/** A root that is pressed on mends or is freed within months in most; few waste for years. Judged. */
+const seldomForYears = { years: 5, beyond: 0.6 } as const;
+
 function singleRoots(): Hypothesis[] {
   const weights = segmentsFrom('C2', 'S4').map(
     (segment) => [segment, rootFrequency[segment] ?? thoracicRootFrequency] as const,
@@ -65,6 +68,7 @@ function singleRoots(): Hypothesis[] {
           extent.key,
           (groupFrequency.root * weight * extent.share) / (total * 2),
           new LesionBuilder().root(side, segment, extent.motor, extent.sensory).build(),
+          { lasting: seldomForYears },
         ),
       ),
     ),
@@ -91,6 +95,7 @@ function adjacentRoots(): Hypothesis[] {
             .root(side, upper, extent.motor, extent.sensory)
             .root(side, lower, extent.motor, extent.sensory)
             .build(),
+          { lasting: seldomForYears },
         ),
       ),
     ),

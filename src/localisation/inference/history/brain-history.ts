@@ -45,6 +45,12 @@ const labyrinth = sites('vestibular-nerve');
 const sympathetic = sites('oculosympathetic-chain');
 const withoutLesion = kinds('none');
 
+/** Lack of vitamin B12 and a virus of the columns dull the mind as well. */
+const starvedColumns = sites('spinal-cord-posterolateral');
+const belowTheHead: Applies = (site) =>
+  kinds('cord', 'cauda-equina', 'root', 'plexus', 'nerve', 'multiple-nerves', 'anterior-horn')(site) &&
+  !starvedColumns(site);
+
 /** What is told of the brain, the eyes and the head: complaints, illnesses, exposures and medicines, by place. */
 export const brainHistory: readonly HistoryWeight[] = [
   // Balance and skill.
@@ -196,13 +202,7 @@ export const brainHistory: readonly HistoryWeight[] = [
     1,
     'nothing below the head makes it ache',
   ),
-  ...weigh(
-    ['cognitive-change', 'behaviour-change'],
-    kinds('cord', 'cauda-equina', 'root', 'plexus', 'nerve', 'multiple-nerves', 'anterior-horn'),
-    0.6,
-    1,
-    'nothing below the head changes the mind',
-  ),
+  ...weigh(['cognitive-change', 'behaviour-change'], belowTheHead, 0.6, 1, 'nothing below the head changes the mind'),
 
   ...weigh(
     ['seizure', 'fever', 'vomiting', 'weight-loss', 'cancer', 'recent-surgery'],

@@ -298,7 +298,7 @@ const illnesses: readonly HistoryWeight[] = [
   ...weigh(
     ['cardiomyopathy', 'family/cardiomyopathy-or-sudden-death'],
     kinds('muscle'),
-    1.5,
+    1.8,
     1,
     'the heart is a muscle with the same proteins',
   ),

@@ -118,6 +118,9 @@ const fromNervesToMuscles = kinds('nerve', 'plexus', 'polyneuropathy', 'polyradi
 const roundTheTrunk = anyOf(thoracicRoots, sites('intercostal-nerves'));
 const painless = kinds('muscle', 'junction', 'anterior-horn', 'motor-neuron-system');
 const slowWasting = kinds('muscle', 'anterior-horn', 'motor-neuron-system');
+/** Muscle cut off from above keeps its bulk; the grey matter of the cord is not above it. */
+const greyMatter = sites('spinal-cord-central', 'spinal-cord-anterior', 'conus-medullaris');
+const keepsItsBulk: Applies = (site) => kinds('cord', 'hemisphere', 'brainstem', 'junction')(site) && !greyMatter(site);
 const weakBreathing = anyOf(
   sites('phrenic-nerve', 'proximal-myopathy', 'axial-myopathy'),
   kinds('junction', 'motor-neuron-system', 'polyradiculoneuropathy'),
@@ -203,7 +206,14 @@ export const neuromuscularHistory: readonly HistoryWeight[] = [
   ...weigh('worse-in-the-cold', sites('myotonic-myopathy'), 3, 1, 'cold holds some of its channels open'),
   ...weigh(
     'worse-in-the-cold',
-    anyOf(sites('lower-motor-neuron-system', 'multiple-mononeuropathy', 'motor-polyneuropathy')),
+    sites('multiple-mononeuropathy', 'motor-polyneuropathy'),
+    2,
+    1,
+    'fibres that are blocked conduct less in the cold',
+  ),
+  ...weigh(
+    'worse-in-the-cold',
+    sites('lower-motor-neuron-system'),
     1.5,
     1,
     'axons that conduct barely stop in the cold',
@@ -224,13 +234,7 @@ export const neuromuscularHistory: readonly HistoryWeight[] = [
     'what has wasted does not come and go',
   ),
   ...weigh('muscle-thinning', slowWasting, 1.1, 0.8, 'muscle wastes in it'),
-  ...weigh(
-    'muscle-thinning',
-    kinds('cord', 'hemisphere', 'brainstem', 'junction'),
-    0.5,
-    1,
-    'muscle that is cut off from above keeps its bulk',
-  ),
+  ...weigh('muscle-thinning', keepsItsBulk, 0.5, 1, 'muscle that is cut off from above keeps its bulk'),
   ...weigh(['breathlessness', 'orthopnoea'], weakBreathing, 1.5, 0.95, 'the muscles of breathing weaken with it'),
   ...weigh('orthopnoea', sites('phrenic-nerve'), 3, 0.8, 'a slack diaphragm rises into the chest on lying down'),
   ...weigh(
@@ -478,8 +482,14 @@ export const neuromuscularHistory: readonly HistoryWeight[] = [
   ),
   ...weigh(
     'lead',
-    sites('multiple-mononeuropathy', 'radial-nerve-spiral-groove', 'posterior-interosseous-nerve'),
-    2,
+    sites(
+      'multiple-mononeuropathy',
+      'motor-polyneuropathy',
+      'radial-nerve-spiral-groove',
+      'radial-nerve-elbow',
+      'posterior-interosseous-nerve',
+    ),
+    2.5,
     1,
     'lead lets the wrists drop',
   ),
