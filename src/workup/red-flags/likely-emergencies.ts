@@ -38,7 +38,20 @@ const anySign = (facts: BedsideFacts): readonly Reason[] => findingReasons(facts
 /** Whatever was found or told, where the brain or the eye's own path is a likely place. */
 function inBrainOrSight(facts: BedsideFacts): readonly Reason[] {
   const share = facts.brainProbability + facts.kindProbability('visual-pathway');
-  return share >= 0.3 ? [{ pointer: null, text: 'a likely place in the brain' }] : [];
+  // A pupil alone, under a mind that is clear, is a drug's or its nerve's.
+  const isPupilAlone =
+    facts.abnormalFindings.length > 0 && facts.abnormalFindings.every(({ item }) => ofThePupil.has(item.key));
+  return share >= 0.2 && !isPupilAlone ? [{ pointer: null, text: 'a likely place in the brain' }] : [];
+}
+
+const ofThePupil: ReadonlySet<string> = new Set([
+  ...['dilated-pupil', 'unreactive-pupil', 'anisocoria', 'tonic-pupil', 'small-pupil', 'light-near-dissociation'],
+]);
+
+/** One limb alone that is weak, below a sound head. */
+function isOneLimbAlone({ weakLimbs, reducedReflexes, cranialNerveSigns }: BedsideFacts): boolean {
+  const limbs = limbsOf([...weakLimbs, ...reducedReflexes]);
+  return weakLimbs.length > 0 && limbs.size === 1 && cranialNerveSigns.length === 0;
 }
 
 /** Anything that one root or one nerve does not do: the other side, the legs, the trunk, the bladder, or a danger of the spine. */
@@ -173,7 +186,9 @@ export const likelyEmergencies: readonly LikelyEmergency[] = [
     causes: ['guillain-barre-syndrome', 'acute-motor-axonal-neuropathy', 'miller-fisher-syndrome', 'tick-paralysis'],
     withinDays: 28,
     beside: (facts) =>
-      (areFeetPressed(facts) && facts.weakLimbs.length > 0) || isOneCranialNerveAlone(facts) ? [] : limbsOrHead(facts),
+      (areFeetPressed(facts) && facts.weakLimbs.length > 0) || isOneCranialNerveAlone(facts) || isOneLimbAlone(facts)
+        ? []
+        : limbsOrHead(facts),
   },
   { flag: 'suspected-botulism', causes: ['botulism'], withinDays: 30 },
   {
