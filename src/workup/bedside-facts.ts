@@ -162,7 +162,8 @@ export function isSlowlyCervical({ localisation, beganWithin, told }: BedsideFac
 
 /** Signs of the head on one side and nothing of limbs, breathing or swallowing, found or told: a Bell palsy and its like. */
 export function isOneCranialNerveAlone({ abnormalFindings, cranialNerveSigns, told }: BedsideFacts): boolean {
-  const sides = new Set(cranialNerveSigns.map(({ side }) => side));
+  // Double vision is of both eyes, whichever nerve it comes from.
+  const sides = new Set(cranialNerveSigns.filter(({ item }) => item.key !== 'diplopia').map(({ side }) => side));
   const isOneSided = sides.size === 1 && !sides.has('midline');
   return isOneSided && cranialNerveSigns.length === abnormalFindings.length && told(...ofTheWholeBody).length === 0;
 }

@@ -144,8 +144,8 @@ export const redFlagTests: readonly WorkupRule[] = [
   {
     tests: ['thiamine'],
     flags: ['suspected-wernicke-encephalopathy'],
-    tier: 2,
-    priority: 'urgent',
+    tier: 1,
+    priority: 'stat',
     because: 'thiamine deficiency is suspected; treat before the result',
     source: read('caine-1997'),
   },

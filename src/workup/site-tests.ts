@@ -66,11 +66,30 @@ export const siteTests: readonly WorkupRule[] = [
     source: emgBook,
   },
   {
-    tests: ['electromyography'],
+    tests: ['electromyography', 'nerve-conduction-study'],
     kinds: ['root'],
     tier: 2,
     priority: 'routine',
     because: 'confirms the root when imaging and signs disagree; most telling from the third week',
+    source: emgBook,
+  },
+  {
+    // The nerves together are likely, though none of them is, or another place leads by little.
+    tests: ['nerve-conduction-study', 'electromyography', 'nerve-ultrasound'],
+    kinds: ['hemisphere', 'root', 'cauda-equina', 'cord', 'plexus', 'polyneuropathy', 'multiple-nerves'],
+    when: (facts) => facts.kindProbability('nerve') >= 0.25,
+    tier: 2,
+    priority: 'routine',
+    because: 'a nerve of the limb is among the likely places, and conduction tells it from root and brain',
+    source: emgBook,
+  },
+  {
+    tests: ['nerve-conduction-study', 'electromyography'],
+    kinds: ['cauda-equina'],
+    when: ({ beganWithin }) => beganWithin(183) === 'no',
+    tier: 2,
+    priority: 'routine',
+    because: 'what has lasted for many months in both legs may be of the nerves rather than of their roots',
     source: emgBook,
   },
   {

@@ -35,10 +35,23 @@ const anyComplaint = (facts: BedsideFacts): readonly Reason[] => [
 
 const anySign = (facts: BedsideFacts): readonly Reason[] => findingReasons(facts.abnormalFindings, 1);
 
-/** Whatever was found or told, where the brain or the eye's own path is a likely place. */
-function inBrainOrSight(facts: BedsideFacts): readonly Reason[] {
-  const share = facts.brainProbability + facts.kindProbability('visual-pathway');
-  return share >= 0.3 ? [{ pointer: null, text: 'a likely place in the brain' }] : [];
+/** Unless the place is plainly another, or nothing but a pupil was found: that is a drug's or its nerve's. */
+function isNotPlainlyElsewhere(facts: BedsideFacts): readonly Reason[] {
+  const { abnormalFindings, brainProbability, kindProbability } = facts;
+  const inBrain = brainProbability + kindProbability('visual-pathway');
+  const elsewhere = kindProbability('cranial-nerve', 'nerve', 'plexus', 'root', 'muscle', 'junction');
+  const isPupilAlone = abnormalFindings.length > 0 && abnormalFindings.every(({ item }) => ofThePupil.has(item.key));
+  return isPupilAlone || (inBrain < 0.1 && elsewhere >= 0.7) ? [] : [{ pointer: null, text: 'a place in the brain' }];
+}
+
+const ofThePupil: ReadonlySet<string> = new Set([
+  ...['dilated-pupil', 'unreactive-pupil', 'anisocoria', 'tonic-pupil', 'small-pupil', 'light-near-dissociation'],
+]);
+
+/** One limb alone that is weak, below a sound head. */
+function isOneLimbAlone({ weakLimbs, reducedReflexes, cranialNerveSigns }: BedsideFacts): boolean {
+  const limbs = limbsOf([...weakLimbs, ...reducedReflexes]);
+  return weakLimbs.length > 0 && limbs.size === 1 && cranialNerveSigns.length === 0;
 }
 
 /** Anything that one root or one nerve does not do: the other side, the legs, the trunk, the bladder, or a danger of the spine. */
@@ -89,7 +102,7 @@ export const likelyEmergencies: readonly LikelyEmergency[] = [
     withinDays: 7,
     isDated: true,
     // What has gone and has left nothing behind is an attack that has passed, which has a flag of its own.
-    beside: (facts) => (facts.told('resolved-deficit').length > 0 ? anySign(facts) : inBrainOrSight(facts)),
+    beside: (facts) => (facts.told('resolved-deficit').length > 0 ? anySign(facts) : isNotPlainlyElsewhere(facts)),
   },
   { flag: 'hypoglycaemia-with-deficit', causes: ['hypoglycaemia'], withinDays: 14 },
   {
@@ -173,7 +186,9 @@ export const likelyEmergencies: readonly LikelyEmergency[] = [
     causes: ['guillain-barre-syndrome', 'acute-motor-axonal-neuropathy', 'miller-fisher-syndrome', 'tick-paralysis'],
     withinDays: 28,
     beside: (facts) =>
-      (areFeetPressed(facts) && facts.weakLimbs.length > 0) || isOneCranialNerveAlone(facts) ? [] : limbsOrHead(facts),
+      (areFeetPressed(facts) && facts.weakLimbs.length > 0) || isOneCranialNerveAlone(facts) || isOneLimbAlone(facts)
+        ? []
+        : limbsOrHead(facts),
   },
   { flag: 'suspected-botulism', causes: ['botulism'], withinDays: 30 },
   {
@@ -306,9 +321,26 @@ export const likelyEmergencies: readonly LikelyEmergency[] = [
     flag: 'suspected-vasculitic-neuropathy',
     causes: ['vasculitic-neuropathy'],
     withinDays: 180,
-    // One nerve or root, and one that was pressed, is more often something else.
+    // One nerve, with nothing of an ill body or of the skin, is more often something else.
     beside: (facts) =>
-      isOfPressedNerves(facts) || facts.kindProbability('multiple-nerves') < 0.15 ? [] : anySign(facts),
+      isOfPressedNerves(facts)
+        ? []
+        : [
+            ...(facts.kindProbability('multiple-nerves') >= 0.15 ? anySign(facts) : []),
+            ...findingReasons(
+              facts.query.abnormal(['inspection/non-blanching-rash', 'inspection/livedo-reticularis']),
+              1,
+            ),
+            ...facts.told(
+              'neuropathic-pain',
+              'weight-loss',
+              'night-sweats',
+              'asthma',
+              'vasculitis',
+              'cryoglobulinaemia',
+            ),
+            ...facts.told('rheumatoid-arthritis', 'hepatitis-b', 'hepatitis-c'),
+          ],
   },
   {
     flag: 'potassium-paralysis',
