@@ -5,6 +5,7 @@ import type { Finding } from '../exam/finding.ts';
 import { scales } from '../exam/scales.ts';
 import { rememberedWith } from '../kernel/remembered.ts';
 import type { Side } from '../kernel/side.ts';
+import { withImplied } from './implied-history.ts';
 import type { Reason } from './ranked-cause.ts';
 
 /** What the examiner can have said about a sign; `unknown` covers both "not tested" and "not mentioned". */
@@ -75,7 +76,7 @@ function prepared(exam: Exam): ExamQuery {
   }
   const history = new Map<string, HistoryStatement>();
   // A symptom and a condition may share a key; a positive statement is never hidden by a negative one.
-  for (const statement of exam.history) {
+  for (const statement of withImplied(exam.history)) {
     const key = statement.kind === 'family' ? `family/${statement.key}` : statement.key;
     if (!history.get(key)?.present) history.set(key, statement);
   }

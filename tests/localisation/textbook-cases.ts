@@ -1020,7 +1020,7 @@ export const textbookCases: readonly TextbookCase[] = [
   {
     name: 'both carpal tunnels',
     source: preston,
-    expect: { site: ['multiple-mononeuropathy', 'median-nerve-wrist'], conclusion: 'multiple-sites' },
+    expect: { site: 'median-nerve-wrist', side: 'both', conclusion: 'single-site' },
     findings: {
       power: power({ 'thumb-abduction': ['4', '4-'], 'finger-abduction': '5', 'thumb-flexion': '5' }),
       reflexes: reflexes({ biceps: '2', triceps: '2', ankle: '2' }),

@@ -55,7 +55,7 @@ function wholeBrachial(): Hypothesis[] {
  * Both plexuses at once, as years after radiation of the neck or chest, or in one of four attacks of neuralgic amyotrophy;
  * share of the lesions of a whole plexus. Judged.
  */
-const bothBrachial = { share: 0.06, paces: { hyperacute: 0.2, acute: 0.8, subacute: 0.9, chronic: 1.3 } } as const;
+const bothBrachial = { share: 0.04, paces: { hyperacute: 0.2, acute: 0.8, subacute: 0.9, chronic: 1.3 } } as const;
 
 /** Nerves that rays have scarred twitch: Harper 1989 (recalled); share judged. */
 const irradiated = processOf({ because: 'both plexuses are scarred or pressed', twitching: 0.5 });

@@ -1,3 +1,4 @@
+import { withImplied } from '../../causes/implied-history.ts';
 import { lowerFirst } from '../../exam/describe.ts';
 import type { Exam, HistoryStatement } from '../../exam/exam.ts';
 import { brainHistory } from './history/brain-history.ts';
@@ -49,7 +50,7 @@ export function historyShifts(exam: Exam): readonly Shift[] {
     said.add(reason);
     return isNew;
   };
-  return exam.history.flatMap((statement) =>
+  return withImplied(exam.history).flatMap((statement) =>
     (byKey.get(keyOf(statement)) ?? [])
       .filter((weight) => isFirst(weight, statement))
       .map(({ applies, present, denied, because }) => ({

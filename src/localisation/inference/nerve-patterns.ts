@@ -239,7 +239,7 @@ function splitRingFingerShift({ findings }: Exam): readonly Shift[] {
 }
 
 /** Odds of several nerves where all that is found lies in one limb: of a leg, and of an arm, where a mishap takes two. Judged. */
-const inOneLimb = { leg: 0.5, arm: 0.7 } as const;
+const inOneLimb = { leg: 0.65, arm: 0.8 } as const;
 
 /** Who has several nerves shows more than one of them. */
 function oneLimbShift({ findings }: Exam): readonly Shift[] {
