@@ -472,7 +472,7 @@ export const ataxiaCauses: readonly Cause[] = [
     ],
     signs: [
       // The head is thrown to bring the eyes where they should look.
-      shows(['cranial-nerves/ocular-apraxia'], 8, 0.9),
+      shows(['higher-function/ocular-apraxia'], 8, 0.9),
       shows(
         [
           'cranial-nerves/slow-saccades',

@@ -178,7 +178,7 @@ const lesions: readonly TerritoryLesion[] = [
   { ...nerve('jugular-foramen', cranial['jugular-foramen'], 0.06), paces: atTheForamen },
   { ...nerve('jugular-foramen', cranial['jugular-foramen-and-hypoglossal-canal'], 0.045), paces: atTheForamen },
   { ...nerve('vagus-nerve', cranial['vagus-nerve'], 0.12), paces: paceOfTheTwelfth },
-  { ...nerve('vagus-nerve', cranial['carotid-sheath'], 0.03), essential: ['throat'], paces: paceOfTheTwelfth },
+  { ...nerve('vagus-nerve', cranial['carotid-sheath'], 0.02), essential: ['throat'], paces: paceOfTheTwelfth },
   { ...nerve('recurrent-laryngeal-nerve', cranial['thoracic-inlet'], 0.04), paces: paceOfTheTwelfth },
   nerve('recurrent-laryngeal-nerve', cranial['recurrent-laryngeal-nerve'], 0.25),
   nerve('recurrent-laryngeal-nerve', cranial['recurrent-laryngeal-nerve-both'], 0.02, 'both'),

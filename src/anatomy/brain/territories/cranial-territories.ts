@@ -337,9 +337,9 @@ export const cranialTerritories = {
   },
   'vagus-nerve': { label: 'Vagus nerve', holds: { 'vagus-nerve': 0.95 }, source: lower },
   'carotid-sheath': {
-    // Nodes, torn carotid arteries and operations lie between the vagus, the twelfth nerve and the sympathetic chain.
+    // Nodes, torn carotid arteries and operations lie between the vagus and the sympathetic chain.
     label: 'Vagus nerve',
-    holds: { 'vagus-nerve': 0.9, 'cervical-sympathetic-chain': 0.65, 'hypoglossal-nerve': 0.5 },
+    holds: { 'vagus-nerve': 0.9, 'cervical-sympathetic-chain': 0.8, 'hypoglossal-nerve': 0.2 },
     source: lower,
   },
   'thoracic-inlet': {
