@@ -31,7 +31,7 @@ export function ownSegment(lesion: LesionBuilder, side: BodySide, level: number,
 }
 
 /** Chance that blood, pus, a tumour or a broken bone at the cord of the neck makes it stiff. Judged. */
-const stiffNeck = 0.07;
+const stiffNeck = 0.05;
 
 /**
  * Signs above and beside the limbs that a lesion at a level brings: numbness of the face from the spinal tract of the

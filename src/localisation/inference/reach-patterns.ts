@@ -136,6 +136,28 @@ function bothLegsShift({ findings, history }: Exam): readonly Shift[] {
   return [shiftBy(first, { applies: brainstem, factor: bothLegsFromTheBrainstem, because })];
 }
 
+/** Odds of the whole cross-section where pain is lost below a level and both qualities of the columns are found kept. Judged. */
+const columnsKept = { wholeCord: 0.5, front: 1.4 } as const;
+const ofPain: ReadonlySet<string> = new Set(['pinprick', 'temperature']);
+const ofTheColumns: ReadonlySet<string> = new Set(['vibration', 'joint-position']);
+
+/** Who tests vibration and position below a level of lost pain, and finds them kept, has found the columns spared. */
+function columnsKeptShifts({ findings }: Exam): readonly Shift[] {
+  const felt = findings.filter(({ modality, value }) => modality !== undefined && value !== null);
+  const pain = felt.filter(
+    ({ abnormal, modality, place }) => abnormal && place?.kind === 'level-below' && ofPain.has(modality ?? ''),
+  );
+  const columns = felt.filter(({ modality }) => ofTheColumns.has(modality ?? ''));
+  const [first] = pain;
+  if (first === undefined || sidesOf(pain).size < 2 || sidesOf(columns).size < 2) return [];
+  if (columns.some(({ abnormal }) => abnormal)) return [];
+  const because = 'pain is lost below a level while vibration and position are kept, which the dorsal columns carry';
+  return [
+    shiftBy(first, { applies: sites('spinal-cord-transverse'), factor: columnsKept.wholeCord, because }),
+    shiftBy(first, { applies: sites('spinal-cord-anterior'), factor: columnsKept.front, because }),
+  ];
+}
+
 /** How far over the limbs findings reach, and what that says of the site. */
 export function reachPatternShifts(exam: Exam): readonly Shift[] {
   return [
@@ -144,5 +166,6 @@ export function reachPatternShifts(exam: Exam): readonly Shift[] {
     ...bothWristsShift(exam),
     ...handsAndFeetShift(exam),
     ...bothLegsShift(exam),
+    ...columnsKeptShifts(exam),
   ];
 }

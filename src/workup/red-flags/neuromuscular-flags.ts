@@ -22,7 +22,9 @@ export const neuromuscularFlags: readonly RedFlagRule[] = [
     source: read('ean-pns-gbs-2023'),
     check: (facts) => {
       const because = [...acuteSymmetricalWeakness(facts), ...areflexicCranialPalsy(facts)];
-      if (because.length > 0) return present(because);
+      // Inflamed roots do not come and go through the day; weakness that does, with jerks kept, has flags of its own.
+      const comesAndGoes = facts.exam.course === 'fluctuating' && facts.reducedReflexes.length === 0;
+      if (because.length > 0 && !comesAndGoes) return present(because);
       const told = facts.told('leg-weakness', 'weakness', 'difficulty-walking', 'ascending-weakness');
       const lost = facts.reducedReflexes;
       const isSymmetrical = (['left', 'right'] as const).every(
