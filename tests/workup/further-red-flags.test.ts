@@ -14,6 +14,7 @@ import { strokeAndMassStories } from './red-flag-stories/stroke-and-mass-stories
 import { systemicStories } from './red-flag-stories/systemic-stories.ts';
 import { toldInFewWordsStories } from './red-flag-stories/told-in-few-words-stories.ts';
 import { undatedAndOneSidedStories } from './red-flag-stories/undated-and-one-sided-stories.ts';
+import { voiceStepsAndCalciumStories } from './red-flag-stories/voice-steps-and-calcium-stories.ts';
 
 const stories = [
   ...brainAndEyeStories,
@@ -28,6 +29,7 @@ const stories = [
   ...systemicStories,
   ...toldInFewWordsStories,
   ...undatedAndOneSidedStories,
+  ...voiceStepsAndCalciumStories,
 ];
 
 describe('further red flags', () => {

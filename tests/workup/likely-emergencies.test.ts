@@ -34,7 +34,8 @@ describe('emergencies raised by the causes behind them', () => {
   });
 
   it('are said from an eighth on where the trouble is recent, with the likelihood and what speaks for the cause', () => {
-    const [flag] = presentIn({ onset: { durationDays: 6 } }, [cause('spinal-epidural-abscess', 0.16)]);
+    const told = { onset: { durationDays: 6 }, symptoms: [{ key: 'tight-band', present: true }] };
+    const [flag] = presentIn(told, [cause('spinal-epidural-abscess', 0.16)]);
     expect(flag?.key).toBe('suspected-cord-compression');
     expect(flag?.because[0]).toMatchObject({ pointer: '/history/symptoms/0', text: expect.stringContaining('16 %') });
     expect(flag?.because[1]?.pointer).toBe('/history/symptoms/0');
@@ -61,5 +62,17 @@ describe('emergencies raised by the causes behind them', () => {
     const beside = raisedIn(history, [cause('acute-porphyria', 0.5)], findings);
     expect(alone).not.toContain('suspected-acute-porphyria');
     expect(beside).toEqual(expect.arrayContaining([...alone, 'suspected-acute-porphyria']));
+  });
+
+  it('are not said of what rests for months, of one limb or of one nerve of the head', () => {
+    const mass = [cause('brain-tumour', 0.4)];
+    const arm = { power: [{ movement: 'finger-flexion', side: 'right', grade: '3' }] };
+    const sixth = { cranialNerves: [{ sign: 'sixth-nerve-palsy', side: 'right', present: true }] };
+    const fresh = { onset: { pace: 'acute', durationDays: 7 } };
+    const old = { onset: { pace: 'chronic', durationDays: 240 }, course: 'static' };
+    const aphasia = { higherFunction: [{ sign: 'expressive-aphasia', present: true }] };
+    expect(raisedIn(old, mass, aphasia)).toEqual([]);
+    expect(raisedIn(fresh, [cause('spinal-epidural-haematoma', 0.2)], arm)).toEqual([]);
+    expect(raisedIn(fresh, [cause('miller-fisher-syndrome', 0.2)], sixth)).toEqual([]);
   });
 });

@@ -2,6 +2,7 @@ import { isFrom } from '../../causes/exam-query.ts';
 import type { Reason } from '../../causes/ranked-cause.ts';
 import { findingReasons, missing } from '../../causes/reasons.ts';
 import type { BedsideFacts } from '../bedside-facts.ts';
+import { feverReasons } from './fever.ts';
 import { absent, notAssessable, present, type Verdict } from './rule.ts';
 import { isAtLeast, isUnder, written } from './thresholds.ts';
 
@@ -171,6 +172,9 @@ export function checkBreathing(facts: BedsideFacts): Verdict | null {
   const isAcute = facts.beganWithin(28) === 'yes' && facts.maybeProgressing;
   if (isAcute && breathless.length > 0 && neuromuscular && (atRisk || cranial.length + lids.length > 0))
     return present([...breathless, ...weakness.slice(0, 2), ...cranial, ...lids]);
+  // A throat that fails in two ways with a breath that grows short, within days and without fever.
+  if (isAcute && facts.isProgressive && breathless.length > 0 && bulbar.length >= 2 && feverReasons(facts).length === 0)
+    return present([...breathless, ...bulbar.slice(0, 3)]);
   // Lids or limbs that tire, or a known myasthenia, name the muscles that breathe before anybody has examined.
   const tires = facts.told('fatigable-weakness', 'myasthenia-gravis');
   const isOfLungOrHeart = facts.told('asthma', 'heart-failure').length > 0;

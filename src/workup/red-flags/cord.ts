@@ -270,6 +270,7 @@ export function checkCord(facts: BedsideFacts): Verdict | null {
     ...abscessReasons(facts),
     ...failingTogether(facts),
     ...newInTheCord(facts),
+    ...(facts.beganWithin(28) === 'yes' && facts.maybeProgressing ? crossedLoss(facts) : none),
     ...fullAndNumb(facts),
   ]);
 }

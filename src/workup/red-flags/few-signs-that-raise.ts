@@ -58,7 +58,11 @@ export const fewSignStories: readonly RaisingStory[] = [
       ];
       const neck = facts.told('neck-pain', 'neck-trauma');
       const pain = [...neck, ...facts.told('facial-pain', 'eye-pain', 'new-headache', 'headache', 'shoulder-pain')];
+      // A lid and a hand that fail on one side of a painful arm: the first thoracic root with its sympathetic fibres.
+      const hand = facts.weak('upper-limbs', lids[0]?.side === 'left' ? 'left' : 'right');
+      const isRoot = lids.length === 1 && other.length === 0 && facts.kindProbability('plexus', 'root') >= 0.5;
       return [
+        ...(isRoot ? each(findingReasons([...lids, ...hand.slice(0, 2)]), findingReasons(hand, 1), pain) : none),
         ...(narrow.length === 1 && lids.length === 0 ? each(findingReasons(narrow), pain) : none),
         ...(lids.length === 1 && narrow.length === 0 && other.length === 0 ? each(findingReasons(lids), neck) : none),
       ];
@@ -79,8 +83,8 @@ export const fewSignStories: readonly RaisingStory[] = [
       const pain = facts.told(...spinalPain, 'radicular-leg-pain', 'bilateral-leg-pain');
       const isGrowing = facts.exam.course === 'progressive' && facts.beganWithin(92) === 'yes';
       const mayHoldBack =
-        !facts.cameWithin(14) ||
-        facts.kindProbability('cauda-equina', 'root') < 0.5 ||
+        !(facts.cameWithin(14) || (isGrowing && facts.beganWithin(28) === 'yes')) ||
+        facts.kindProbability('cauda-equina', 'root', 'cord') < 0.5 ||
         facts.told('anticholinergic', 'opioid', 'recent-surgery', 'pregnancy').length > 0;
       const both = facts.bothLegsWeak ? findingReasons(facts.weak('lower-limbs'), 3) : none;
       return [
@@ -377,6 +381,31 @@ export const fewSignStories: readonly RaisingStory[] = [
       return each(red, pain, still);
     },
     source: recalled('adams-victor', 'cavernous sinus thrombosis'),
+  },
+  {
+    // Both legs that fail within days under a painful spine, in one whom germs reach easily: a third have no fever.
+    flag: 'suspected-spinal-infection',
+    check: (facts) => {
+      const host = facts.told(
+        'diabetes-mellitus',
+        'dialysis',
+        'chronic-kidney-disease',
+        'alcohol-excess',
+        'chronic-liver-disease',
+      );
+      const isDays =
+        facts.beganWithin(28) === 'yes' &&
+        facts.exam.course === 'progressive' &&
+        facts.exam.onset.pace !== 'hyperacute';
+      return facts.bothLegsWeak && isDays && facts.reducedReflexes.length < 4
+        ? each(
+            facts.told('night-spinal-pain', 'thoracic-back-pain', 'back-pain'),
+            host,
+            findingReasons(facts.weak('lower-limbs'), 2),
+          )
+        : none;
+    },
+    source: recalled('adams-victor', 'spinal epidural abscess'),
   },
   {
     // Both legs or all limbs that fail within days in a fever without defence, or with germs in the blood: pain of the spine may be missing.

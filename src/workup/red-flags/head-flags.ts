@@ -397,6 +397,8 @@ function lostByAChild(facts: BedsideFacts): readonly Reason[] {
     ]),
     ...each(walk, [...spine, ...head, ...toes, ...tilt]),
     ...each(tilt, head),
+    // Under five years of age a headache of weeks is imaged.
+    ...((facts.exam.person.ageYears ?? 18) < 5 && trueFever(facts).length === 0 ? facts.told(...headache) : []),
     ...(isRegress ? lost : []),
     ...unlearnt,
   ];

@@ -4,6 +4,7 @@ import type { Finding } from '../../exam/finding.ts';
 import type { BedsideFacts } from '../bedside-facts.ts';
 import { clouded } from './consciousness.ts';
 import { present, type Verdict } from './rule.ts';
+import { each, none } from './story.ts';
 import { brainSigns, oneSidedWeakness, weakHalf } from './sudden-deficit.ts';
 
 /** Signs that place a deficit in the brain, or that a hemisphere presses on the third nerve. */
@@ -21,7 +22,10 @@ const lostMemory = ['higher-function/amnesia', 'higher-function/memory-impairmen
 export function checkHeadInjury(facts: BedsideFacts): Verdict | null {
   const injury = facts.told('head-injury');
   if (facts.beganWithin(92) !== 'yes') return null;
-  if (injury.length === 0) return checkSilentSubdural(facts);
+  if (injury.length === 0) {
+    const dazed = dazedByInjury(facts);
+    return dazed.length > 0 ? present(dazed) : checkSilentSubdural(facts);
+  }
   if (facts.beganWithin(56) !== 'yes' && facts.exam.course !== 'progressive') return null;
   const signs = [
     ...findingReasons(facts.query.abnormal([...clouded, ...lostMemory, ...focalBrainSigns]), 4),
@@ -36,6 +40,16 @@ export function checkHeadInjury(facts: BedsideFacts): Verdict | null {
     ...(facts.isProgressive && facts.exam.onset.pace !== 'hyperacute' ? growingAfterInjury(facts) : []),
   ];
   return signs.length > 0 ? present([...injury, ...signs]) : null;
+}
+
+/** An injury of which nobody has said where, and a mind that went out, clouds or forgets within days: the head was struck. */
+function dazedByInjury(facts: BedsideFacts): readonly Reason[] {
+  return facts.cameWithin(14) && facts.told('fever').length === 0
+    ? each(facts.told('trauma'), [
+        ...findingReasons(facts.query.abnormal([...clouded, ...lostMemory]), 3),
+        ...facts.told('loss-of-consciousness', 'seizure'),
+      ])
+    : none;
 }
 
 /** A walk, a mind or a speech that fails little by little after a knock is a subdural haematoma: half have no headache. */

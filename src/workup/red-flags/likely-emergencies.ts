@@ -182,6 +182,13 @@ export const likelyEmergencies: readonly LikelyEmergency[] = [
     ],
   },
   {
+    // Those that grow for a year or two before anybody thinks of them.
+    flag: 'suspected-space-occupying-lesion',
+    causes: ['olfactory-groove-meningioma', 'suprasellar-tumour', 'foramen-magnum-meningioma'],
+    withinDays: 730,
+    beside: (facts) => (facts.exam.course === 'progressive' ? anySign(facts) : []),
+  },
+  {
     flag: 'acute-ascending-weakness',
     causes: ['guillain-barre-syndrome', 'acute-motor-axonal-neuropathy', 'miller-fisher-syndrome', 'tick-paralysis'],
     withinDays: 28,

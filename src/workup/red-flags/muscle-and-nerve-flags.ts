@@ -33,6 +33,19 @@ export const muscleAndNerveFlags: readonly RedFlagRule[] = [
       ];
       // What is measured now endangers now, unless it is the level of a muscle that has been ill for long.
       const isRecent = facts.beganWithin(high ? 92 : 14) !== 'no';
+      // Hours on hard ground with a limb that is tense, sore or dead: the muscle has been crushed before anybody has measured.
+      const crushed =
+        kinase === undefined && facts.beganWithin(7) === 'yes'
+          ? each(facts.told('prolonged-immobility'), [
+              ...facts.told('tense-painful-limb'),
+              ...findingReasons(
+                facts.query.abnormalWhere(({ item }) => item.key === 'muscle-tenderness'),
+                1,
+              ),
+              ...(facts.lowestLimbPower <= 1 ? findingReasons(facts.weakLimbs, 2) : []),
+            ])
+          : none;
+      if (crushed.length > 0) return present(crushed);
       if (!isRecent || !(high || (urine.length > 0 && muscle.length > 0))) return null;
       // Dark urine with pain of the abdomen and weak nerves is porphyria's picture.
       if (!high && facts.told('abdominal-pain').length > 0) return null;
@@ -180,7 +193,8 @@ export const muscleAndNerveFlags: readonly RedFlagRule[] = [
           : []),
       ];
       const systemic = [...arteries, ...facts.told('weight-loss', 'rash', 'fever', 'night-sweats')];
-      const nerves = [...facts.weakLimbs, ...facts.legSensoryLoss];
+      const drops = query.abnormal(['inspection/foot-drop', 'inspection/wrist-drop', 'inspection/finger-drop']);
+      const nerves = [...facts.weakLimbs, ...facts.legSensoryLoss, ...drops];
       const several = facts.kindProbability('multiple-nerves') >= 0.25;
       // With purpura, late asthma or eosinophils any fresh loss of nerve function may be an infarcted nerve.
       const isArterial =

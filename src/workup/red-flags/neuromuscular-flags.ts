@@ -309,7 +309,12 @@ function poisonedInfant(facts: BedsideFacts, gut: readonly Reason[], head: reado
  * is still sarcoid, Borrelia, HIV or growth in the meninges where nothing else is weak and no muscle or junction speaks.
  */
 function checkBothFaces(facts: BedsideFacts): Verdict | null {
-  const faces = facts.query.abnormal(['cranial-nerves/facial-weakness', 'cranial-nerves/upper-facial-weakness']);
+  const faces = facts.query.abnormal([
+    'cranial-nerves/facial-weakness',
+    'cranial-nerves/upper-facial-weakness',
+    // It shows an eye that could not be closed.
+    'cranial-nerves/bells-phenomenon',
+  ]);
   if (!isOnBothSides(faces)) return null;
   if (facts.beganWithin(28) !== 'no') return present(findingReasons(faces, 4));
   const elsewhere = facts.query.abnormal(['cranial-nerves/ptosis', 'cranial-nerves/tongue-wasting', 'reflexes/jaw']);

@@ -519,11 +519,13 @@ function checkCaudaEquina(facts: BedsideFacts): Verdict | null {
   // A bladder or bowel that fails beside legs that fail: told or found, with the pain of roots or without.
   const isLumbar = !isMoreThanLumbarRoots(facts) && facts.trunkSensoryLoss.length === 0;
   const withLegs = facts.sphincterFailure.length > 0 && legSigns.length > 0 && isLumbar;
+  // Bladder and bowel that fail together under a painful back need no sign of the legs.
+  const isBothOutlets = isLumbar && facts.sphincterFailure.length >= 3 && facts.told(...spinalPain).length > 0;
   // The days are often counted from the first pain: what fails in a course of weeks or months that grows is fresh.
   const { course } = facts.exam;
   const isWorse =
     course === 'progressive' &&
-    (isSyndrome || (withLegs && facts.exam.onset.pace !== 'chronic')) &&
+    (isSyndrome || ((withLegs || isBothOutlets) && facts.exam.onset.pace !== 'chronic')) &&
     facts.beganWithin(isSyndrome ? 365 : halfYear) === 'yes';
   const recent = isWorse ? 'yes' : facts.beganWithin(28);
   const early = facts.query.abnormal([

@@ -3,6 +3,7 @@ import { findingReasons } from '../../causes/reasons.ts';
 import { read, recalled } from '../../kernel/cite.ts';
 import type { BedsideFacts } from '../bedside-facts.ts';
 import { dangerOf } from './danger-words.ts';
+import { eyeMovementSigns } from './eye-movement-signs.ts';
 import { infectionsBefore, trueFever } from './fever.ts';
 import { fewSignStories } from './few-signs-that-raise.ts';
 import { headComplaints } from './head-complaints-that-raise.ts';
@@ -58,6 +59,21 @@ export const raisingStories: readonly RaisingStory[] = [
               ...['photophobia', 'neck-pain'],
               ...(facts.told('preceding-gastroenteritis', 'bowel-disturbance').length > 0 ? [] : ['vomiting']),
             ),
+          )
+        : none,
+    source: recalled('nice-ng240', 'symptoms and signs'),
+  },
+  {
+    // A fever with a pain of the head or a dislike of light, and an eye that does not move: the meninges at the base.
+    flag: 'suspected-meningitis',
+    check: (facts) =>
+      facts.beganWithin(28) === 'yes' &&
+      facts.maybeProgressing &&
+      facts.query.sign('special-tests/neck-stiffness') === 'unknown'
+        ? each(
+            trueFever(facts),
+            [...headPain(facts), ...facts.told('photophobia')],
+            findingReasons(facts.query.abnormal(eyeMovementSigns), 2),
           )
         : none,
     source: recalled('nice-ng240', 'symptoms and signs'),

@@ -111,7 +111,8 @@ export const strokeStories: readonly RaisingStory[] = [
         ...facts.told('slurred-speech', 'speech-difficulty'),
         ...findingReasons(facts.query.abnormal(speechSigns), 1),
       ];
-      return facts.cameWithin(2) && !isOther ? each(speech, badArteries(facts)) : none;
+      const burst = facts.told('new-headache', 'thunderclap-headache', 'vomiting');
+      return facts.cameWithin(2) && !isOther ? each(speech, [...badArteries(facts), ...burst]) : none;
     },
     source: recalled('nice-ng128', 'sudden onset of focal symptoms'),
   },

@@ -242,7 +242,7 @@ function slowlyPoisoned(facts: BedsideFacts): readonly Reason[] {
   return [
     ...each(deadly, nerves),
     ...each(facts.told('lead', 'other-heavy-metal'), isWeeks ? [...mind, ...colic, ...both] : mind),
-    ...(isWeeks ? each(hair, pain, nerves) : none),
+    ...(isWeeks ? each(hair, pain, [...nerves, ...facts.told('weakness', 'leg-weakness', 'numbness')]) : none),
   ];
 }
 
