@@ -217,7 +217,7 @@ function handWithForearmShifts({ findings }: Exam): readonly Shift[] {
       const onSide =
         (applies: Applies): Applies =>
         (site) =>
-          site.side === numb.side && applies(site);
+          (site.side === numb.side || site.side === 'both') && applies(site);
       return [
         shiftBy(numb, { applies: onSide(lowerPlexus), factor: handWithForearm.plexus, because }),
         shiftBy(numb, { applies: onSide(nervesOfTheHand), factor: handWithForearm.nerve, because }),
@@ -351,7 +351,8 @@ function littleFingerShift({ findings }: Exam): readonly Shift[] {
   const [little] = numb.filter(({ place }) => neverOfTheMedian.has(place?.key ?? ''));
   if (little === undefined) return [];
   if (numb.some(({ place, side }) => side === little.side && ofTheMedian.has(place?.key ?? ''))) return [];
-  const applies: Applies = ({ key, side }) => key.startsWith('median-nerve') && side === little.side;
+  const applies: Applies = ({ key, side }) =>
+    key.startsWith('median-nerve') && (side === little.side || side === 'both');
   const because = 'the median nerve does not serve the little finger';
   return [shiftBy(little, { applies, factor: medianBeside, because })];
 }
