@@ -33,6 +33,16 @@ export function placeIndex(side: BodySide, place: PlaceKey): number {
   return sideOffset(side, placeKeys.length) + (placeIndexes.get(place) ?? 0);
 }
 
+/** The one side on which nerves are damaged at a place; null when it is both or none. */
+export function sideOfPlaces({ motorPlace, sensoryPlace }: Damage): BodySide | null {
+  const isHit = (from: number, to: number): boolean =>
+    [motorPlace, sensoryPlace].some((cells) => cells.subarray(from, to).some((fraction) => fraction > 0));
+  const middle = placeKeys.length;
+  const left = isHit(0, middle);
+  if (left === isHit(middle, 2 * middle)) return null;
+  return left ? 'left' : 'right';
+}
+
 export function cordIndex(side: BodySide, segment: number): number {
   return sideOffset(side, segments.length) + segment;
 }

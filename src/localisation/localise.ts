@@ -22,6 +22,7 @@ import type { StateColumns } from './inference/columns.ts';
 import type { Inference } from './inference/infer.ts';
 import type { PosteriorWeights } from './inference/ranking.ts';
 import { unexplainedBy } from './inference/score.ts';
+import { sideOfPlaces } from './lesion.ts';
 import type { Evidence, Localisation, RankedLocalisation } from './localisation.ts';
 import { manyRoots, siteCoding } from './sites.ts';
 
@@ -132,7 +133,7 @@ function toRanked(
   return {
     site: site.key,
     label: site.label,
-    side: site.key === severalNerves.key ? sideShown(supporting) : site.side,
+    side: site.key === severalNerves.key ? (sideShown(supporting) ?? sideOfPlaces(lead.damage)) : site.side,
     level: site.level,
     levelRange: site.span ?? (level === null ? null : level.range),
     kind: site.kind,

@@ -71,7 +71,7 @@ export const bounds: Readonly<Record<string, Bounds>> = {
     first: 0.8,
     firstThree: 0.92,
     side: 0.98,
-    level: 0.95,
+    level: 0.85,
     conclusion: 0.88,
     sureAndWrong: 2,
   },

@@ -12,6 +12,8 @@ const faintLead = 0.25;
 const fewAbnormal = 4;
 /** One thing found wrong, be it on both sides, names a place or process only when it leads as clearly as this. Judged. */
 const leadFromOneItem = 0.5;
+/** Several nerves can be chosen to fit nearly any scatter: they have to fit better than one place. Judged. */
+const fitOfSeveral = 0.75;
 /** From this share of the leading site's probability on, another is a rival to it. Judged. */
 const rivalFrom = 0.3;
 /** Deviations are put down to health and age when that has this probability, or some and is so much likelier than the next. Judged. */
@@ -84,7 +86,8 @@ function isOneItem(abnormal: readonly Finding[]): boolean {
 /** Whether a site not much less likely than the leading one accounts for the findings: then they do follow the anatomy. */
 function hasFittingRival(ranked: readonly RankedLocalisation[]): boolean {
   const least = rivalFrom * (ranked[0]?.probability ?? 0);
-  return ranked.some(({ kind, probability, fit }) => kind !== 'none' && probability >= least && fit >= poorFit);
+  const enough = (kind: RankedLocalisation['kind']): number => (kind === 'multiple-nerves' ? fitOfSeveral : poorFit);
+  return ranked.some(({ kind, probability, fit }) => kind !== 'none' && probability >= least && fit >= enough(kind));
 }
 
 function isEffortSign({ item }: Finding): boolean {

@@ -42,7 +42,7 @@ const beneath: readonly { readonly key: string; readonly share: number; readonly
   },
   {
     key: 'long-fibres',
-    share: 0.35,
+    share: 0.45,
     process: processOf({
       motor: ({ lengthCm }) => 0.3 * reached(lengthCm, 103),
       largeFibre: ({ lengthCm }) => 0.8 * reached(lengthCm, 88),
@@ -53,7 +53,7 @@ const beneath: readonly { readonly key: string; readonly share: number; readonly
   },
   {
     key: 'long-fibres-of-hands-too',
-    share: 0.2,
+    share: 0.1,
     process: processOf({
       motor: ({ lengthCm }) => 0.4 * reached(lengthCm, 70),
       largeFibre: ({ lengthCm }) => 0.85 * reached(lengthCm, 72),
