@@ -1,122 +1,14 @@
 import { read, recalled } from '../../kernel/cite.ts';
-import { at, atLeast, type Cause, inKind, mondo, reads, shows, tempos, told, under } from './cause.ts';
+import { at, atLeast, type Cause, inKind, mondo, reads, shows, tempos, told } from './cause.ts';
+import { longLesion } from './cord-inflammation-causes.ts';
 
 const cordChapter = recalled('adams-victor', 'diseases of the spinal cord');
 const anyCord = ['cord'] as const;
 const spinalPain = ['back-pain', 'thoracic-back-pain', 'neck-pain'] as const;
 const weightLoss = ['weight-loss', 'recent-weight-loss'] as const;
 
-/** A lesion that spreads within the cord: for inflammation, against what presses from outside. */
-const longLesion = (long: number, short: number, compression: number) =>
-  (['mri-cervical-spine', 'mri-thoracic-spine', 'mri-whole-spine'] as const).map((result) =>
-    reads(result, [
-      ['cord-lesion-long', long],
-      ['cord-lesion-short', short],
-      ['cord-compression', compression],
-    ]),
-  );
-
-/** Inflammation, infection, poisoning and rarer structural disease of the spinal cord. */
+/** Infection, poisoning and rarer structural disease of the spinal cord. */
 export const cordDiseaseCauses: readonly Cause[] = [
-  // Inflammation
-  {
-    key: 'sarcoid-myelopathy',
-    group: 'immune',
-    label: 'Sarcoid myelopathy',
-    produces: [
-      inKind(anyCord, 'rare'),
-      at(['spinal-cord-transverse', 'conus-medullaris', 'cauda-equina'], 'uncommon'),
-      at(['spinal-cord-hemisection', 'spinal-cord-posterior', 'spinal-cord-central'], 'rare'),
-    ],
-    tempo: tempos.subacute,
-    courses: { progressive: 1.3 },
-    age: { from: 20, to: 70, outside: 0.5 },
-    history: [
-      told(['chronic-cough', 'breathlessness', 'joint-pain', 'rash', 'interstitial-lung-disease'], 1.5, 0.97),
-      told('bladder-disturbance', 1.2, 1),
-      told('sarcoidosis', 25, 0.4),
-      told(['fatigue', 'night-sweats'], 1.5, 0.95),
-      told(['red-eye', 'visual-loss', 'numbness', 'tight-band'], 1.4, 1),
-    ],
-    signs: [shows(['inspection/enlarged-lymph-nodes'], 3, 1), shows(['cranial-nerves/facial-weakness'], 2, 1)],
-    quantities: [
-      atLeast('angiotensin-converting-enzyme', 70, 'U/L', 4, 0.7),
-      atLeast('calcium', 2.65, 'mmol/L', 2, 1),
-      atLeast('csf-white-cells', 5, '10*6/L', 2, 0.4),
-    ],
-    values: [
-      ...longLesion(4, 0.7, 0.2),
-      reads('ct-chest', [
-        ['hilar-nodes', 15],
-        ['normal', 0.4],
-      ]),
-    ],
-    source: cordChapter,
-  },
-  {
-    key: 'lupus-or-sjogren-myelitis',
-    group: 'immune',
-    label: 'Myelitis of lupus or Sjögren syndrome',
-    produces: [
-      at(['spinal-cord-central', 'spinal-cord-posterior', 'spinal-cord-hemisection'], 'rare'),
-      inKind(anyCord, 'rare'),
-      at(['spinal-cord-transverse', 'conus-medullaris'], 'uncommon'),
-      at(['lower-motor-neuron-system', 'cauda-equina', 'polyradiculopathy'], 'exceptional'),
-    ],
-    // Where the grey matter is taken, the legs are lost within six hours. Birnbaum 2009 (recalled).
-    tempo: { hyperacute: 0.2, acute: 0.5, subacute: 0.25, chronic: 0.05 },
-    age: { from: 12, to: 60, outside: 0.5 },
-    sex: { male: 0.3, female: 1.7 },
-    history: [
-      told(['thrombophilia', 'optic-neuritis', 'oral-or-genital-ulcers', 'hair-loss'], 2, 1),
-      told('fever', 1.3, 1),
-      told('family/autoimmune-disease', 1.5, 1),
-      told(['lupus', 'sjogren-syndrome'], 25, 0.4),
-      told(['joint-pain', 'photosensitive-rash', 'dry-mouth', 'dry-eyes', 'cold-white-fingers'], 3, 0.7),
-      told(['fatigue', 'rash'], 1.5, 1),
-    ],
-    quantities: [under('complement-c4', 0.1, 'g/L', 3, 0.8), under('complement-c3', 0.8, 'g/L', 2.5, 0.8)],
-    values: [
-      ...longLesion(3, 0.7, 0.1),
-      reads('ana', [
-        ['positive', 3],
-        ['negative', 0.15],
-      ]),
-      reads('anti-ro', [
-        ['positive', 4],
-        ['negative', 0.7],
-      ]),
-    ],
-    source: cordChapter,
-  },
-  {
-    key: 'paraneoplastic-myelopathy',
-    group: 'paraneoplastic',
-    label: 'Paraneoplastic myelopathy',
-    produces: [
-      at(['lower-motor-neuron-system', 'motor-neuron-system', 'upper-motor-neuron-system'], 'rare'),
-      at(['spinal-cord-lateral', 'spinal-cord-posterolateral'], 'uncommon'),
-      inKind(anyCord, 'rare'),
-    ],
-    tempo: tempos.subacute,
-    courses: { progressive: 1.6, improving: 0.2 },
-    age: { from: 40, to: 110, outside: 0.3 },
-    history: [
-      told(['twitching', 'muscle-thinning', 'stiffness'], 1.2, 1),
-      told(['cancer', 'lymphoma'], 5, 0.5),
-      told('tobacco', 1.5, 0.8),
-      told(weightLoss, 2.5, 0.7),
-    ],
-    values: [
-      ...longLesion(2, 1, 0.1),
-      reads('paraneoplastic-antibody', [
-        ['positive', 40],
-        ['negative', 0.3],
-      ]),
-    ],
-    source: cordChapter,
-  },
-
   // Infection
   {
     key: 'acute-infectious-myelitis',
