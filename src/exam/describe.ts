@@ -93,6 +93,12 @@ function isPlainNoun(label: string): boolean {
   );
 }
 
+/** An item of one side that is still to be examined: "hip abduction on the left", "unequal pupils, the left one abnormal". */
+export function describeItem(item: Item, side: Side): string {
+  const label = plainLabel(item);
+  return speaksOfThisSide(label) ? onThisSide(label, side) : `${label}${suffix(side)}`;
+}
+
 function speaksOfThisSide(label: string): boolean {
   return /\bthis\b/.test(label);
 }

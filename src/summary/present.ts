@@ -1,9 +1,11 @@
 import type { RankedCause, Reason } from '../causes/ranked-cause.ts';
+import { itemById } from '../exam/catalogue/catalogue.ts';
 import { type SectionKey, sectionKeys } from '../exam/catalogue/item.ts';
-import { describeStatement, lowerFirst } from '../exam/describe.ts';
+import { describeItem, describeStatement, lowerFirst } from '../exam/describe.ts';
 import type { Exam } from '../exam/exam.ts';
 import type { Finding } from '../exam/finding.ts';
 import { joinWords, sentence } from '../kernel/words.ts';
+import type { NextExamination } from '../localisation/localisation.ts';
 import type { Assessment, RedFlag, WorkupItem } from '../workup/assessment.ts';
 import { priorityOrder } from '../workup/propose-workup.ts';
 import { findingClauses, notTestedClauses, sectionClauses } from './findings-prose.ts';
@@ -191,14 +193,16 @@ function nextSentences(exam: Exam, parts: PresentedParts): readonly string[] {
   const bedside =
     next === undefined || conclusion === 'no-abnormality' || next.gainBits < worthSaying
       ? []
-      : [
-          sentence(
-            `at the bedside ${lowerFirst(next.label)}${next.side === null || next.place !== undefined ? '' : ` on the ${next.side}`} would tell most`,
-          ),
-        ];
+      : [sentence(`worth examining next: ${itemWords(next)}`)];
   const spoken = turnByTurn(workup.filter(({ tier }) => tier < 3)).slice(0, spokenTests);
   const tests = exam.requests === undefined ? testSentences('Suggested next', spoken) : choiceSentences(parts);
   return [...tests, ...bedside];
+}
+
+/** The item with its side; a place of the skin is named with its side already. */
+function itemWords({ item, label, side, place }: NextExamination): string {
+  const known = place === undefined ? itemById.get(item) : undefined;
+  return known === undefined ? lowerFirst(label) : describeItem(known, side ?? 'midline');
 }
 
 /** The most pressing first, and of what presses alike the first of every reason before the second of any: a long panel hides nothing. */

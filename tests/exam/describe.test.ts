@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { items } from '../../src/exam/catalogue/catalogue.ts';
-import { describeFinding } from '../../src/exam/describe.ts';
+import { itemById, items } from '../../src/exam/catalogue/catalogue.ts';
+import { describeFinding, describeItem } from '../../src/exam/describe.ts';
 import { requestWith, requestWithFindings } from './support/exam-request.ts';
 import { read } from './support/read.ts';
 
@@ -69,6 +69,15 @@ describe('a finding in words', () => {
     ],
   ])('%s: %j', (section, entry, words) => {
     expect(wordsOf(section, entry)).toEqual([words]);
+  });
+
+  it.each([
+    ['power/hip-abduction', 'left', 'hip abduction on the left'],
+    ['cranial-nerves/anisocoria', 'right', 'unequal pupils, the right one abnormal'],
+    ['gait/romberg', 'midline', 'Romberg sign'],
+  ] as const)('names %s, still to be examined, with its side', (id, side, words) => {
+    const item = itemById.get(id);
+    expect(item && describeItem(item, side)).toBe(words);
   });
 
   it('says where a region was declared normal', () => {
