@@ -45,7 +45,12 @@ function isNotPlainlyElsewhere(facts: BedsideFacts): readonly Reason[] {
 }
 
 const ofThePupil: ReadonlySet<string> = new Set([
-  ...['dilated-pupil', 'unreactive-pupil', 'anisocoria', 'tonic-pupil', 'small-pupil', 'light-near-dissociation'],
+  'dilated-pupil',
+  'unreactive-pupil',
+  'anisocoria',
+  'tonic-pupil',
+  'small-pupil',
+  'light-near-dissociation',
 ]);
 
 /** One limb alone that is weak, below a sound head. */
