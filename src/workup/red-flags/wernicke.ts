@@ -6,6 +6,7 @@ import { trueFever } from './fever.ts';
 import { present, type Verdict } from './rule.ts';
 
 const headOrEar = [
+  'headache',
   'new-headache',
   'morning-headache',
   'orthostatic-headache',
@@ -14,7 +15,7 @@ const headOrEar = [
   'sinus-or-ear-infection',
 ] as const;
 
-/** Swollen discs, headache that is new or of pressure, an ear or sinus, a stiff neck, or childhood: vomiting comes of these by itself. */
+/** Swollen discs, a headache, an ear or sinus, a stiff neck, or childhood: vomiting comes of these by itself. */
 function isPressedOrStiff(facts: BedsideFacts): boolean {
   const { query, exam } = facts;
   if ((exam.person.ageYears ?? 16) < 16) return facts.told('weight-loss', 'cancer').length === 0;
