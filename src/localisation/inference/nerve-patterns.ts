@@ -1,3 +1,4 @@
+import { bodyPartTable } from '../../anatomy/body-parts.ts';
 import type { Exam } from '../../exam/exam.ts';
 import { type Finding, isBrisk } from '../../exam/finding.ts';
 import { anyOf, kinds, sites } from './history/history-weight.ts';
@@ -323,18 +324,7 @@ function bothArmsAloneShift(exam: Exam): readonly Shift[] {
 
 /** Some signs name their place beside a region that is that of the item. */
 const isOfTheArm = (region: string, place: string | undefined): boolean =>
-  region === 'upper-limbs' || (place !== undefined && armParts.has(place));
-const armParts: ReadonlySet<string> = new Set([
-  'upper-limb',
-  'shoulder',
-  'scapular-region',
-  'upper-arm',
-  'forearm',
-  'hand',
-  'thenar-eminence',
-  'hypothenar-eminence',
-  'first-web-space',
-]);
+  region === 'upper-limbs' || bodyPartTable.get(place ?? '')?.region === 'upper-limbs';
 
 /** Skin that the median nerve never serves. */
 const neverOfTheMedian: ReadonlySet<string> = new Set([
