@@ -34,6 +34,8 @@ interface TargetState {
   failures: number;
   /** ms since 1970. */
   pausedUntil: number;
+  /** The claim that is under way, or the last one. */
+  claiming: Promise<unknown>;
 }
 
 /** More than a request takes before its holder is taken for dead, in ms: clocks of two instances differ by a little. */
@@ -78,7 +80,9 @@ export function startDeliveryWorker(options: WorkerOptions): DeliveryWorker {
     if (most <= state.underWay) return;
     const until = now() + target.timeoutMs + spareMs;
     const claim = { holder, now: now(), until, most: most - state.underWay, provenSince };
-    for (const delivery of await outbox.claim(name, claim)) {
+    const claimed = outbox.claim(name, claim);
+    state.claiming = claimed.catch(() => undefined);
+    for (const delivery of await claimed) {
       state.underWay += 1;
       const sending = deliver(delivery, target, state)
         .catch(onError)
@@ -109,12 +113,14 @@ export function startDeliveryWorker(options: WorkerOptions): DeliveryWorker {
       target,
       now() + pauseAfter(delivery.attempts, target.backOff, asked),
     );
+    // A claim that began before this answer must not take what this delivery held back from a server that asks to wait.
+    await state.claiming;
     if (!(await outbox.settle(delivery.n, holder, settlement, now()))) return;
     if (settlement.state !== 'waiting') await target.onSettled?.(verdict);
   }
 
   function stateOf(name: string): TargetState {
-    const known = states.get(name) ?? { underWay: 0, failures: 0, pausedUntil: 0 };
+    const known = states.get(name) ?? { underWay: 0, failures: 0, pausedUntil: 0, claiming: Promise.resolve() };
     states.set(name, known);
     return known;
   }
