@@ -319,11 +319,11 @@ export const nerveCauses: readonly Cause[] = [
       told('leg-pain', 1.4, 0.9),
       told(['joint-pain', 'rheumatoid-arthritis'], 2.5, 0.8),
       told('peripheral-arterial-disease', 1.5, 1),
-      told('limb-lump', 3, 0.9),
+      told('limb-lump', 1.5, 1),
       told(injury, 0.5, 1.1),
     ],
     signs: [
-      showsAt(['inspection/palpable-mass'], ['knee', 'leg-below-knee'], 6, 0.7),
+      showsAt(['inspection/palpable-mass'], ['knee', 'leg-below-knee'], 6, 0.1),
       shows(['inspection/oedema'], 1.5, 1),
     ],
     values: [massAtTheNerve],
