@@ -110,9 +110,10 @@ function presenceWords(finding: Finding): string {
   const ability = /^unable to (.*)$/.exec(label)?.[1];
   if (ability !== undefined)
     return `${isAbsent ? '' : 'un'}able to ${ability}${side === 'midline' ? '' : ` on the ${side}`}`;
-  const words = speaksOfThisSide(label)
-    ? onThisSide(label, side)
-    : `${label}${place === undefined ? suffix(side) : ` ${describePlace(place, side)}`}`;
+  const words =
+    place === undefined || speaksOfThisSide(label)
+      ? describeItem(item, side)
+      : `${label} ${describePlace(place, side)}`;
   return isAbsent ? denied(words) : words;
 }
 

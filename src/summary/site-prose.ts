@@ -3,6 +3,7 @@ import { onBothSides } from '../causes/reasons.ts';
 import { itemById } from '../exam/catalogue/catalogue.ts';
 import { lowerFirst } from '../exam/describe.ts';
 import { joinWords, sentence } from '../kernel/words.ts';
+import { lowerKinds } from '../localisation/explanation/pattern.ts';
 import { siteWords } from '../localisation/explanation/site-words.ts';
 import type { Evidence, Localisation, RankedLocalisation } from '../localisation/localisation.ts';
 
@@ -108,19 +109,7 @@ function bestReasons(site: RankedLocalisation): string {
 }
 
 /** Kinds that leave the descending tracts alone: signs of these may be allowed for, but are no reason to name such a place. */
-const belowTheTracts: ReadonlySet<SiteKind> = new Set([
-  'muscle',
-  'junction',
-  'nerve',
-  'multiple-nerves',
-  'polyneuropathy',
-  'polyradiculoneuropathy',
-  'ganglion',
-  'plexus',
-  'root',
-  'cauda-equina',
-  'anterior-horn',
-]);
+const belowTheTracts: ReadonlySet<SiteKind> = new Set([...lowerKinds, 'muscle', 'junction', 'ganglion']);
 const ofTracts: ReadonlySet<string> = new Set(['plantar', 'clonus', 'upper-motor']);
 
 function isOfTracts({ findingId, text }: Evidence): boolean {

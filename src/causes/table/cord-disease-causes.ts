@@ -1,11 +1,10 @@
 import { read, recalled } from '../../kernel/cite.ts';
 import { at, atLeast, type Cause, inKind, mondo, reads, shows, tempos, told } from './cause.ts';
+import { spinalPain, weightLoss } from './complaints.ts';
 import { longLesion } from './cord-inflammation-causes.ts';
 
 const cordChapter = recalled('adams-victor', 'diseases of the spinal cord');
 const anyCord = ['cord'] as const;
-const spinalPain = ['back-pain', 'thoracic-back-pain', 'neck-pain'] as const;
-const weightLoss = ['weight-loss', 'recent-weight-loss'] as const;
 
 /** Infection, poisoning and rarer structural disease of the spinal cord. */
 export const cordDiseaseCauses: readonly Cause[] = [

@@ -1,9 +1,9 @@
 import { read, recalled } from '../../kernel/cite.ts';
 import { at, atLeast, type Cause, inKind, mondo, reads, shows, tempos, told, under } from './cause.ts';
+import { weightLoss } from './complaints.ts';
 
 const cordChapter = recalled('adams-victor', 'diseases of the spinal cord');
 const anyCord = ['cord'] as const;
-const weightLoss = ['weight-loss', 'recent-weight-loss'] as const;
 
 /** A lesion that spreads within the cord: for inflammation, against what presses from outside. */
 export const longLesion = (long: number, short: number, compression: number) =>

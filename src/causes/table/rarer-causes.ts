@@ -1,12 +1,11 @@
 import { fromMemory, read, recalled } from '../../kernel/cite.ts';
 import { anyHeadache } from './brain-sites.ts';
 import { at, atLeast, atRoot, type Cause, inKind, reads, shows, sided, tempos, told } from './cause.ts';
+import { spinalPain, weightLoss } from './complaints.ts';
 import { eyeMusclePalsies } from './sided-signs.ts';
 
 const cordChapter = recalled('adams-victor', 'diseases of the spinal cord');
 const plexusChapter = recalled('preston-shapiro', 'plexopathies');
-const spinalPain = ['back-pain', 'thoracic-back-pain', 'neck-pain'] as const;
-const weightLoss = ['weight-loss', 'recent-weight-loss'] as const;
 
 /** What presses on the cord, for the two regions that are imaged for it. */
 const compression = (found: number, normal: number) =>

@@ -79,7 +79,7 @@ function motorNeuron(abnormal: readonly Finding[]): Pattern['motorNeuron'] {
 }
 
 /** Kinds of site that weaken by the lower motor neuron or beyond, when the reflexes and bulk say nothing. */
-const lowerKinds: ReadonlySet<SiteKind> = new Set([
+export const lowerKinds: ReadonlySet<SiteKind> = new Set([
   'nerve',
   'multiple-nerves',
   'polyneuropathy',

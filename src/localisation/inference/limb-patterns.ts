@@ -131,6 +131,10 @@ const neckWithOneHalf = { cord: 4, above: 0.6 } as const;
 const wholeBodyBelowTheFace: Applies = (site) => cervicalCord(site) && site.key !== 'spinal-cord-posterior';
 const ofTheHead: ReadonlySet<string> = new Set(['cranialNerves', 'higherFunction']);
 
+/** Skin or joints that feel less than they should. */
+export const lostFeeling = (findings: readonly Finding[]): readonly Finding[] =>
+  findings.filter(({ abnormal, modality }) => abnormal && modality !== undefined);
+
 export const hasSignOfTheHead = (findings: readonly Finding[]): boolean =>
   findings.some(({ abnormal, item }) => abnormal && ofTheHead.has(item.section));
 

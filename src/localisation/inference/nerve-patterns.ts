@@ -2,8 +2,9 @@ import { bodyPartTable } from '../../anatomy/body-parts.ts';
 import type { Exam } from '../../exam/exam.ts';
 import { type Finding, isBrisk } from '../../exam/finding.ts';
 import { anyOf, kinds, sites } from './history/history-weight.ts';
-import { shiftBy, sidesOf, weakMovements } from './limb-patterns.ts';
+import { lostFeeling, shiftBy, sidesOf, weakMovements } from './limb-patterns.ts';
 import type { Applies, Shift } from './shift.ts';
+import { onEachSide } from './signs/sign-weight.ts';
 import { tells } from './told.ts';
 
 const above = kinds('hemisphere', 'brainstem', 'cord');
@@ -194,8 +195,8 @@ const sacralSkin: ReadonlySet<string> = new Set(['saddle', 'perianal-skin', 'gen
 /** Skin above the wrist on the side of the little finger, which neither median nor ulnar nerve serves. */
 const innerForearm: ReadonlySet<string> = new Set(['inner-forearm', 'medial-cutaneous-nerve-of-forearm']);
 const ofTheHand: ReadonlySet<string> = new Set(['hand', 'thenar-eminence', 'hypothenar-eminence', 'first-web-space']);
-const nervesOfTheHand: Applies = ({ kind, key }) => kind === 'nerve' && /^(median|ulnar|deep-branch)/.test(key);
-const lowerPlexus = sites('lower-trunk', 'medial-cord');
+const nervesOfTheHand = onEachSide(({ kind, key }) => kind === 'nerve' && /^(median|ulnar|deep-branch)/.test(key));
+const lowerPlexus = onEachSide(sites('lower-trunk', 'medial-cord'));
 /** Odds where a hand fails and the inner forearm is numb. Judged. */
 const handWithForearm = { plexus: 2.5, nerve: 0.5 } as const;
 
@@ -215,13 +216,10 @@ function handWithForearmShifts({ findings }: Exam): readonly Shift[] {
           (item.probe.kind === 'movement' && /^(thumb|finger|index|little|metacarpo)/.test(item.key)));
       if (!wrong.some(isOfTheHand)) return [];
       const because = 'the hand fails and the inner forearm is numb, which nerves of the hand do not serve';
-      const onSide =
-        (applies: Applies): Applies =>
-        (site) =>
-          (site.side === numb.side || site.side === 'both') && applies(site);
+      if (numb.side === 'midline') return [];
       return [
-        shiftBy(numb, { applies: onSide(lowerPlexus), factor: handWithForearm.plexus, because }),
-        shiftBy(numb, { applies: onSide(nervesOfTheHand), factor: handWithForearm.nerve, because }),
+        shiftBy(numb, { applies: lowerPlexus[numb.side], factor: handWithForearm.plexus, because }),
+        shiftBy(numb, { applies: nervesOfTheHand[numb.side], factor: handWithForearm.nerve, because }),
       ];
     });
 }
@@ -336,15 +334,15 @@ const neverOfTheMedian: ReadonlySet<string> = new Set([
 const medianBeside = 0.4;
 const ofTheMedian: ReadonlySet<string> = new Set(['thumb', 'index-finger', 'middle-finger', 'thenar-eminence']);
 
+const medianNerve = onEachSide(({ key }) => key.startsWith('median-nerve'));
+
 function littleFingerShift({ findings }: Exam): readonly Shift[] {
-  const numb = findings.filter(({ abnormal, modality }) => abnormal && modality !== undefined);
-  const [little] = numb.filter(({ place }) => neverOfTheMedian.has(place?.key ?? ''));
-  if (little === undefined) return [];
+  const numb = lostFeeling(findings);
+  const little = numb.find(({ place }) => neverOfTheMedian.has(place?.key ?? ''));
+  if (little === undefined || little.side === 'midline') return [];
   if (numb.some(({ place, side }) => side === little.side && ofTheMedian.has(place?.key ?? ''))) return [];
-  const applies: Applies = ({ key, side }) =>
-    key.startsWith('median-nerve') && (side === little.side || side === 'both');
   const because = 'the median nerve does not serve the little finger';
-  return [shiftBy(little, { applies, factor: medianBeside, because })];
+  return [shiftBy(little, { applies: medianNerve[little.side], factor: medianBeside, because })];
 }
 
 /** How patterns that tell nerves from roots, plexus, cord and muscle shift the odds of sites. */

@@ -20,6 +20,7 @@ const signsOfAnAttack: ReadonlySet<string> = new Set([
   'constipation',
   'ileus',
 ]);
+const bellyPain: ReadonlySet<string> = new Set(['abdominal-pain']);
 const speaksAgainst: ReadonlySet<string> = new Set(['fever', 'spinal-tenderness', 'neck-stiffness']);
 /** Odds of motor axons that die all over, and of what looks like inflamed roots. Judged. */
 const attack = { motorAxons: 3, roots: 1.8 } as const;
@@ -30,7 +31,7 @@ const attack = { motorAxons: 3, roots: 1.8 } as const;
  */
 export function porphyricShifts({ findings, history, onset }: Exam): readonly Shift[] {
   if (onset.pace !== 'acute' && onset.pace !== 'subacute') return [];
-  if (!tells(history, new Set(['abdominal-pain'])) || tells(history, speaksAgainst)) return [];
+  if (!tells(history, bellyPain) || tells(history, speaksAgainst)) return [];
   const wrong = findings.filter(({ abnormal }) => abnormal);
   if (wrong.some(({ item, place }) => speaksAgainst.has(item.key) || place?.kind === 'level-below')) return [];
   const weak = weakMovements(findings);

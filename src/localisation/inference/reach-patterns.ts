@@ -2,7 +2,7 @@ import { isWithin } from '../../anatomy/body-parts.ts';
 import type { Exam } from '../../exam/exam.ts';
 import { type Finding, isBrisk } from '../../exam/finding.ts';
 import { kinds, sites } from './history/history-weight.ts';
-import { hasSignOfTheHead, shiftBy, sidesOf, weakMovements } from './limb-patterns.ts';
+import { hasSignOfTheHead, lostFeeling, shiftBy, sidesOf, weakMovements } from './limb-patterns.ts';
 import type { Applies, Shift } from './shift.ts';
 import { tells } from './told.ts';
 
@@ -40,9 +40,6 @@ function bothMotorCellsShift({ findings, history }: Exam): readonly Shift[] {
   const because = 'upper and lower motor cells fail in one limb, and feeling is kept';
   return [shiftBy(brisk, { applies: sites('motor-neuron-system'), factor: bothMotorCells, because })];
 }
-
-const lostFeeling = (findings: readonly Finding[]): readonly Finding[] =>
-  findings.filter(({ abnormal, modality }) => abnormal && modality !== undefined);
 
 /** Odds of processes that take nerves of both halves alike where skin is numb by dermatomes of one limb or half alone. Judged. */
 const dermatomesOfOneHalf = 0.5;

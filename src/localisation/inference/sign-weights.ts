@@ -5,7 +5,7 @@ import { stockingsAndGloves } from '../../anatomy/skin-extents.ts';
 import { skinPlace, territoryKeys } from '../../anatomy/skin-places.ts';
 import type { Exam } from '../../exam/exam.ts';
 import type { Finding } from '../../exam/finding.ts';
-import { type BodySide, bodySides } from '../../kernel/side.ts';
+import { type BodySide, bodySides, opposite } from '../../kernel/side.ts';
 import { crossedShift } from './crossed-signs.ts';
 import { anyOf, kinds, sites } from './history/history-weight.ts';
 import { limbPatternShifts, shiftBy } from './limb-patterns.ts';
@@ -16,7 +16,7 @@ import { reachPatternShifts } from './reach-patterns.ts';
 import type { Applies, Shift } from './shift.ts';
 import { headSigns } from './signs/head-signs.ts';
 import { recordedSigns } from './signs/recorded-signs.ts';
-import type { SignWeight } from './signs/sign-weight.ts';
+import { onEachSide, type SignWeight } from './signs/sign-weight.ts';
 import { stiffNeckShift } from './stiff-neck.ts';
 import { tells } from './told.ts';
 
@@ -210,6 +210,8 @@ const aiming: ReadonlySet<string> = new Set([
   'rebound',
 ]);
 
+const pathsOfTheTremor = onEachSide(sites('thalamus', 'midbrain-tegmentum'));
+
 function holmesShift({ findings }: Exam): readonly Shift[] {
   const wrong = findings.filter(({ abnormal }) => abnormal);
   const [rest] = wrong.filter(({ item }) => item.key === 'resting-tremor');
@@ -219,8 +221,7 @@ function holmesShift({ findings }: Exam): readonly Shift[] {
   const onIt = wrong.filter((one) => one.side === side);
   const aims = onIt.some(({ item }) => aiming.has(item.key));
   if (!aims && !onIt.some(({ item }) => item.key === 'action-tremor')) return [];
-  const applies: Applies = (site) =>
-    (site.key === 'thalamus' || site.key === 'midbrain-tegmentum') && site.side !== side;
+  const applies = pathsOfTheTremor[opposite(side)];
   const because = 'tremor at rest that goes on in movement comes from the paths through red nucleus and thalamus';
   const there = shiftBy(rest, { applies, factor: aims ? restAndAim.aims : restAndAim.holds, because });
   if (!aims) return [there];

@@ -24,12 +24,17 @@ export const sign = (
   source: Source,
 ): readonly SignWeight[] => [keys].flat().map((key) => ({ key, applies, present, because, source }));
 
-/** A sign on the skin of one half of the body, which speaks for sites of that half; of sites without a side, for all. */
-export const signOnSide = (...[keys, applies, ...rest]: Parameters<typeof sign>): readonly SignWeight[] => {
+/** A rule for either side: sites of that side, of both, and those that have none. */
+export const onEachSide = (applies: Applies): Readonly<Record<BodySide, Applies>> => {
   const on =
     (side: BodySide): Applies =>
     (site) =>
       site.side !== opposite(side) && applies(site);
-  const onSide = { left: on('left'), right: on('right') };
+  return { left: on('left'), right: on('right') };
+};
+
+/** A sign on the skin of one half of the body, which speaks for sites of that half; of sites without a side, for all. */
+export const signOnSide = (...[keys, applies, ...rest]: Parameters<typeof sign>): readonly SignWeight[] => {
+  const onSide = onEachSide(applies);
   return sign(keys, applies, ...rest).map((row) => ({ ...row, onSide }));
 };
