@@ -42,7 +42,7 @@ export const conditions = historyTable('condition', {
   'herpes-zoster': { label: 'Herpes zoster', ...mondo('MONDO:0005609', 'herpes zoster') },
   'recent-bacteraemia': 'Recent blood-stream or skin infection',
   immunosuppression: 'Immunosuppression',
-  'stem-cell-transplant': 'Transplantation of blood stem cells',
+  'stem-cell-transplant': 'Haematopoietic stem cell transplantation',
   'rheumatoid-arthritis': 'Rheumatoid arthritis',
   neurofibromatosis: 'Neurofibromatosis',
   'spina-bifida': 'Spina bifida or another malformation of the lower spine',

@@ -121,7 +121,7 @@ export const symptoms = historyTable('symptom', {
   'muscle-thinning': 'Thinning of muscles',
 
   // Sensory
-  'face-numbness': 'Numbness of the face',
+  'face-numbness': 'Facial numbness',
   numbness: { label: 'Numbness', ...hpo('HP:0033748', 'Hypoesthesia') },
   paraesthesiae: { label: 'Pins and needles', ...hpo('HP:0003401', 'Paresthesia') },
   'nocturnal-hand-paraesthesiae': 'Pins and needles of the hand that wake at night',
