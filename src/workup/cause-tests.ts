@@ -168,11 +168,19 @@ export const causeTests: readonly WorkupRule[] = [
     source: commonPractice,
   },
   {
+    tests: ['aortic-angiography'],
+    causes: ['aortic-dissection-or-occlusion'],
+    tier: 1,
+    priority: 'stat',
+    because: 'a torn or shut aorta',
+    source: recalled('adams-victor', 'infarction of the spinal cord'),
+  },
+  {
     tests: ['limb-angiography'],
     causes: ['aortic-dissection-or-occlusion', 'ischaemic-plexopathy-or-neuropathy'],
     tier: 1,
     priority: 'stat',
-    because: 'an aorta or an artery of the limb that is shut',
+    because: 'an artery of the limb that is shut',
     source: recalled('limb-ischaemia-esvs-2020', 'diagnostic imaging'),
   },
 

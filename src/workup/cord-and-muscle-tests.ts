@@ -106,7 +106,7 @@ export const cordAndMuscleTests: readonly WorkupRule[] = [
     source: recalled('adams-victor', 'dural fistula'),
   },
   {
-    tests: ['ct-angiography', 'electrocardiogram', 'echocardiogram'],
+    tests: ['aortic-angiography', 'electrocardiogram', 'echocardiogram'],
     causes: ['spinal-cord-infarction'],
     tier: 2,
     priority: 'urgent',

@@ -56,6 +56,8 @@ export const redFlagTests: readonly WorkupRule[] = [
   {
     tests: ['ct-abdomen'],
     flags: ['suspected-spinal-haematoma'],
+    // Blood there takes the plexus or the femoral nerve; what lies in the cord for certain it did not do.
+    when: ({ kindProbability }) => kindProbability('cord', 'cauda-equina') < 0.9,
     tier: 1,
     priority: 'stat',
     because: 'bleeding behind the peritoneum must be excluded',

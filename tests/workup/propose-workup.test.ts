@@ -149,6 +149,16 @@ describe('proposed investigations', () => {
     expect(potassium(chronic)).toBe(false);
   });
 
+  it('look for blood behind the peritoneum unless the cord is where it is', () => {
+    const exam = bedsideExam({
+      history: { onset: { pace: 'hyperacute', durationDays: 1 }, symptoms: [{ key: 'back-pain', present: true }] },
+      findings: { power: [{ movement: 'hip-flexion', side: 'left', grade: '2' }] },
+    });
+    const keys = (localisation: Localisation) => workupOf(exam, localisation).map(({ key }) => key);
+    expect(keys(localised(site('lumbar-plexus', 'plexus')))).toContain('ct-abdomen');
+    expect(keys(localised(site('spinal-cord-hemisection', 'cord', 1, 'T8')))).not.toContain('ct-abdomen');
+  });
+
   it('wait for history and examination where neither a place nor a story is known', () => {
     const oneReflex = bedsideExam({ findings: { reflexes: [{ reflex: 'ankle', side: 'left', grade: '0' }] } });
     const { workup, needless } = createAssessor().assess(oneReflex);

@@ -64,6 +64,18 @@ describe('cauda equina syndrome', () => {
     expect(flag?.because[0]).toEqual({ pointer: null, text: 'saddle sensation was not examined, and it matters' });
   });
 
+  it('is not asked for where the brainstem explains numb limbs beside a painful neck', () => {
+    const exam = bedsideExam({
+      history: { onset: { pace: 'hyperacute', durationDays: 1 }, symptoms: [{ key: 'neck-pain', present: true }] },
+      findings: {
+        cranialNerves: [{ sign: 'palatal-weakness', side: 'left', present: true }],
+        sensation: [{ modality: 'pinprick', site: 'dorsum-of-foot', side: 'right', result: 'reduced' }],
+      },
+    });
+    const flags = assessRedFlags(exam, localised(site('medulla-lateral', 'brainstem')));
+    expect(stateOf(flags, 'suspected-cauda-equina-syndrome')).toBeUndefined();
+  });
+
   it('is absent when both were examined and normal', () => {
     const sphincters = [
       { sign: 'saddle-anaesthesia', present: false },

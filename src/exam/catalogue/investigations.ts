@@ -237,6 +237,12 @@ export const investigations: readonly Investigation[] = [
     'Head vessels and Neck vessels CT angiogram W contrast IV',
   ]),
   row(
+    'aortic-angiography',
+    'CT angiography of the aorta',
+    [],
+    recalled('adams-victor', 'infarction of the spinal cord'),
+  ),
+  row(
     'limb-angiography',
     'CT angiography of the arteries of the limb',
     [],

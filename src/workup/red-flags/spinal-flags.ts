@@ -559,7 +559,9 @@ function checkCaudaEquina(facts: BedsideFacts): Verdict | null {
     const because = [...signs.slice(0, 4), ...suspicion.slice(0, 3)];
     return recent === 'yes' || isSyndrome || isUnseen ? present(because) : notAssessable([...because, unknownOnset]);
   }
-  const relevant = recent !== 'no' && (facts.bothLegsWeak || (pain.length > 0 && legSigns.length > 0));
+  const isRootPain = pain.length > 0 && legSigns.length > 0 && !isMoreThanLumbarRoots(facts);
+  const isOfTheBrain = facts.brainProbability >= 0.8 && facts.cranialNerveSigns.length > 0;
+  const relevant = recent !== 'no' && !isOfTheBrain && (facts.bothLegsWeak || isRootPain);
   if (!relevant) return null;
   const gaps: Reason[] = [];
   if (facts.saddleChecks.length === 0) gaps.push(missing('saddle sensation was not examined, and it matters'));
