@@ -58,7 +58,7 @@ export function expansion(codes: Codes, asked: AskedSet, input: OperationInput, 
   const { values, lists } = input;
   const isOn = (name: string) => values.get(name) === 'true';
   const withoutSystems = lists.get('exclude-system') ?? [];
-  const all = matching(asked.codings, values.get('filter') ?? '').filter(
+  const all = matching(codes, asked.codings, values.get('filter') ?? '').filter(
     (coding) =>
       !withoutSystems.includes(coding.system) &&
       !(isOn('activeOnly') && isInactive(codes, coding)) &&

@@ -1,2 +1,2 @@
 /** Version of the clinical model: package version and a fingerprint of every table and weight. Written by `npm run generate`. */
-export const modelVersion = '0.1.0+08c0320f0e1b';
+export const modelVersion = '0.1.0+f3b70ca66d87';

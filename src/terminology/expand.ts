@@ -15,10 +15,15 @@ export function expandValueSet(
   return codesOf((valueSet.compose ?? {}) as Compose, codes, (other) => expandValueSet(conformance, codes, other));
 }
 
-/** Those whose display has every word of the filter as part of it, in any case. */
-export function matching(codings: readonly Coding[], filter: string): readonly Coding[] {
+/** Those whose display, or one of whose other names, has every word of the filter as part of it, in any case. */
+export function matching(codes: Codes, codings: readonly Coding[], filter: string): readonly Coding[] {
   const words = filter.toLowerCase().split(/\s+/).filter(Boolean);
-  return codings.filter(({ display }) => words.every((word) => display.toLowerCase().includes(word)));
+  if (words.length === 0) return codings;
+  const hasAll = (name: string) => words.every((word) => name.toLowerCase().includes(word));
+  return codings.filter(({ system, code, display }) => {
+    const { designation = [] } = codes.concepts(system)?.get(code) ?? {};
+    return hasAll(display) || designation.some(({ value }) => hasAll(value));
+  });
 }
 
 /** Whether the code is a heading that is never recorded itself. */

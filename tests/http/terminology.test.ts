@@ -56,6 +56,14 @@ describe('the terminology operations', () => {
     expect((await ask('ValueSet/none-such/$expand', {})).status).toBe(404);
   });
 
+  it('finds a code by what clinicians also call it, and says so on request', async () => {
+    const query = { filter: 'abducens', includeDesignations: 'true' };
+    const { expansion } = (await ask('ValueSet/exam-items/$expand', query)).json<ValueSet>();
+    expect(expansion?.contains?.map(({ code }) => code)).toEqual(['cranial-nerves/sixth-nerve-palsy']);
+    const names = expansion?.contains?.[0]?.designation?.map(({ value }) => value);
+    expect(names).toContain('abducens nerve palsy');
+  });
+
   it('translates by the maps, and takes no grouping of codes for subsumption', async () => {
     const found = await ask('ConceptMap/$translate', {
       system: systems.bodySite,

@@ -13,6 +13,8 @@ export interface LocalConcept {
   readonly code: string;
   readonly display: string;
   readonly definition?: string | undefined;
+  /** What clinicians also call it. */
+  readonly otherNames?: readonly string[];
   readonly properties?: Readonly<Record<string, string | boolean | readonly string[] | undefined>>;
   /** Codes that it stands below, beside the one that it is nested in. */
   readonly parents?: readonly string[];
@@ -125,10 +127,12 @@ function fhirConcept(concept: LocalConcept): CodeSystemConcept {
     ...(concept.parents ?? []).map((valueCode) => ({ code: hl7Properties.parent.code, valueCode })),
     ...(concept.isAbstract ? [{ code: hl7Properties.notSelectable.code, valueBoolean: true }] : []),
   ];
+  const designation = (concept.otherNames ?? []).map((value) => ({ language: 'en', value }));
   return {
     code: concept.code,
     display: concept.display,
     ...(concept.definition ? { definition: concept.definition } : {}),
+    ...(designation.length > 0 ? { designation } : {}),
     ...(property.length > 0 ? { property } : {}),
     ...(concept.children && concept.children.length > 0 ? { concept: concept.children.map(fhirConcept) } : {}),
   };

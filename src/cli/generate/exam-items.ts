@@ -2,6 +2,7 @@ import type { CodeSystem, ConceptMap, ValueSet } from 'fhir/r4.js';
 import { items, itemsOf } from '../../exam/catalogue/catalogue.ts';
 import { comaScale } from '../../exam/catalogue/coma-scale.ts';
 import { type Item, itemId, sectionCode } from '../../exam/catalogue/item.ts';
+import { otherNamesOf } from '../../exam/catalogue/other-names.ts';
 import { sections } from '../../exam/catalogue/sections.ts';
 import { notTestedReasons } from '../../exam/finding.ts';
 import { redFlagName } from '../../fhir/derived-observation.ts';
@@ -101,6 +102,7 @@ function itemConcept(item: Item): LocalConcept {
   return {
     code: itemId(item),
     display: item.label,
+    otherNames: otherNamesOf(item.section, item.key),
     properties: { section: sectionCode(item.section), sides: item.sides, scale: item.scale, region: item.region },
   };
 }

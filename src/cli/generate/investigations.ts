@@ -1,5 +1,6 @@
 import type { CodeSystem, ConceptMap, ValueSet } from 'fhir/r4.js';
 import { investigations } from '../../exam/catalogue/investigations.ts';
+import { otherNamesOf } from '../../exam/catalogue/other-names.ts';
 import { systems } from '../../terminology/systems.ts';
 import { localCodeSystem } from './code-systems.ts';
 import { localMap, type MapRow } from './concept-maps.ts';
@@ -17,7 +18,11 @@ export function investigationResources(
     description:
       'The investigations that may be proposed. An investigation with a LOINC code of the same meaning is coded with that code.',
     allCodes: 'investigations',
-    concepts: investigations.map(({ key, label }) => ({ code: key, display: label })),
+    concepts: investigations.map(({ key, label }) => ({
+      code: key,
+      display: label,
+      otherNames: otherNamesOf('investigations', key),
+    })),
   });
   const codes = new Set(investigations.map((test) => test.loinc?.code));
   const concept = loinc.codes.filter(({ code }) => codes.has(code)).map(({ code, display }) => ({ code, display }));

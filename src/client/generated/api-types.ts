@@ -2239,6 +2239,7 @@ export type Requests = (
   | 'mri-brain'
   | 'ct-head'
   | 'ct-angiography'
+  | 'aortic-angiography'
   | 'limb-angiography'
   | 'mri-brachial-plexus'
   | 'mri-lumbosacral-plexus'
@@ -3158,6 +3159,12 @@ export interface Catalogue {
      */
     label: string;
     /**
+     * what clinicians also call it; never taken as a key
+     *
+     * Items: name
+     */
+    otherNames?: string[];
+    /**
      * open codes that say the same, or how close they are
      */
     codes: Code[];
@@ -3229,6 +3236,12 @@ export interface Item {
    * in words
    */
   label: string;
+  /**
+   * what clinicians also call it; never taken as a key
+   *
+   * Items: name
+   */
+  otherNames?: string[];
   /**
    * paired, midline or optional
    */
@@ -3305,6 +3318,12 @@ export interface HistoryEntry {
    */
   label: string;
   /**
+   * what clinicians also call it; never taken as a key
+   *
+   * Items: name
+   */
+  otherNames?: string[];
+  /**
    * open codes that say the same, or how close they are
    */
   codes: Code[];
@@ -3318,6 +3337,12 @@ export interface Result {
    * in words
    */
   label: string;
+  /**
+   * what clinicians also call it; never taken as a key
+   *
+   * Items: name
+   */
+  otherNames?: string[];
   /**
    * quantity, or coded with values from a list
    */

@@ -11,10 +11,11 @@ import { usualUnits } from '../results/usual-units.ts';
 import { scales } from '../scales.ts';
 import { itemsOf } from './catalogue.ts';
 import { comaScale } from './coma-scale.ts';
-import { historyListKeys, historyLists } from './history.ts';
+import { type HistoryList, historyListKeys, historyLists } from './history.ts';
 import type { HistoryRow } from './history-row.ts';
 import { type Investigation, investigations } from './investigations.ts';
 import { type CodeLink, type Item, itemId } from './item.ts';
+import { type NamedList, otherNamesOf } from './other-names.ts';
 import type { ResultRow } from './result-row.ts';
 import { resultRows } from './results.ts';
 import { routineSteps } from './routine.ts';
@@ -36,12 +37,19 @@ function codesOf(item: Item) {
   ];
 }
 
+/** Nothing for a key that has no other name. */
+function alsoCalled(list: NamedList, key: string): { readonly otherNames?: readonly string[] } {
+  const names = otherNamesOf(list, key);
+  return names.length === 0 ? {} : { otherNames: names };
+}
+
 function itemEntry(item: Item) {
   const scale = item.scale === 'beats' ? undefined : scales[item.scale];
   return {
     key: item.key,
     id: itemId(item),
     label: item.label,
+    ...alsoCalled(item.section, item.key),
     sides: item.sides,
     region: item.region,
     ...(item.sites && { sites: item.sites, siteRequired: item.siteRequired ?? false }),
@@ -54,24 +62,26 @@ function itemEntry(item: Item) {
   };
 }
 
-function historyEntry(row: HistoryRow) {
+function historyEntry(list: HistoryList, row: HistoryRow) {
   const codes = [
     ...(row.hpo ? [coded(systems.hpo, row.hpo)] : []),
     ...(row.mondo ? [coded(systems.mondo, row.mondo)] : []),
   ];
-  return { key: row.key, label: row.label, codes };
+  return { key: row.key, label: row.label, ...alsoCalled(list, row.key), codes };
 }
 
 function resultEntry(row: ResultRow) {
   const codes = row.loinc.map((link) => coded(systems.loinc, link));
   const { key, label, kind } = row;
-  if (row.kind === 'coded') return { key, label, kind, codes, values: row.values, normal: row.normal };
+  const named = { key, label, ...alsoCalled('results', key), kind, codes };
+  if (row.kind === 'coded') return { ...named, values: row.values, normal: row.normal };
   const plausible = { low: row.plausible[0], high: row.plausible[1] };
-  return { key, label, kind, codes, unit: row.unit, units: usualUnits(row), plausible };
+  return { ...named, unit: row.unit, units: usualUnits(row), plausible };
 }
 
 function investigationEntry({ key, label, loinc }: Investigation) {
-  return { key, label, codes: loinc ? [{ system: systems.loinc, ...loinc }] : [] };
+  const codes = loinc ? [{ system: systems.loinc, ...loinc }] : [];
+  return { key, label, ...alsoCalled('investigations', key), codes };
 }
 
 const labelled = (rows: Readonly<Record<string, { readonly label: string; readonly region: Region }>>) =>
@@ -98,7 +108,9 @@ export function catalogueDocument() {
         scores,
       })),
     },
-    history: Object.fromEntries(historyListKeys.map((list) => [list, historyLists[list].map(historyEntry)])),
+    history: Object.fromEntries(
+      historyListKeys.map((list) => [list, historyLists[list].map((row) => historyEntry(list, row))]),
+    ),
     results: resultRows.map(resultEntry),
     investigations: investigations.map(investigationEntry),
     places: {

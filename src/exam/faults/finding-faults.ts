@@ -10,6 +10,7 @@ import { mayBeEchoed } from './echo.ts';
 import { nearestKey } from './nearest-key.ts';
 import { pointerInto } from './pointer.ts';
 import { ownProperty } from './sound-parts.ts';
+import { keyCalledIn, keysCalled } from './trade-synonyms.ts';
 import { unknownProperty } from './unknown-property.ts';
 import { withArticle } from './words.ts';
 
@@ -55,7 +56,10 @@ export function unknownItemFaults(context: FindingContext, pointer: string): rea
   const others = unknownProperties(context, pointer);
   if (typeof key !== 'string') return [{ pointer: at, code: 'WRONG_TYPE', message: 'Expected text.' }, ...others];
   const unknown = mayBeEchoed(key) ? `No such ${name} '${key}'.` : `Unknown ${name}.`;
-  const elsewhere = items.find((item) => item.key === key);
+  const ownKeys = itemsOf(context.section).map((item) => item.key);
+  // A muscle that is tapped elsewhere names the movement here.
+  const meant = keyCalledIn(context.section, key);
+  const elsewhere = meant === undefined ? items.find((item) => item.key === key) : undefined;
   if (elsewhere !== undefined) {
     const { label } = sectionOf(elsewhere.section);
     return [
@@ -68,25 +72,15 @@ export function unknownItemFaults(context: FindingContext, pointer: string): rea
       ...others,
     ];
   }
-  const suggestion = nearestKey(
-    key,
-    itemsOf(context.section).map((item) => item.key),
-  );
-  const further =
-    suggestion === undefined
-      ? nearestKey(
-          key,
-          items.map((item) => item.key),
-        )
-      : undefined;
-  const section = items.find((item) => item.key === further)?.section;
+  const suggestion = meant ?? nearestKey(key, ownKeys);
+  const further = suggestion === undefined ? nearestElsewhere(key) : undefined;
   const hint =
     suggestion !== undefined
       ? `Did you mean '${suggestion}'?`
-      : section !== undefined
-        ? `Did you mean '${further}' in \`findings.${section}\`?`
+      : further !== undefined
+        ? `Did you mean '${further.key}' in \`findings.${further.section}\`?`
         : 'The catalogue lists those that there are.';
-  const nearest = suggestion ?? (section === undefined ? undefined : `${section}/${further}`);
+  const nearest = suggestion ?? (further === undefined ? undefined : `${further.section}/${further.key}`);
   return [
     {
       pointer: at,
@@ -96,6 +90,18 @@ export function unknownItemFaults(context: FindingContext, pointer: string): rea
     },
     ...others,
   ];
+}
+
+/** The item of any section that is called so, or else the nearest one by its letters and words. */
+function nearestElsewhere(name: string): Item | undefined {
+  const named = keysCalled(name);
+  const called = items.find(({ section, key }) => named.some((one) => one.list === section && one.key === key));
+  if (called !== undefined) return called;
+  const nearest = nearestKey(
+    name,
+    items.map(({ key }) => key),
+  );
+  return items.find(({ key }) => key === nearest);
 }
 
 const valueProperties = new Set(['beats', ...Object.values(scales).map((scale) => scale.property)]);

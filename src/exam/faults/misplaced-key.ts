@@ -4,26 +4,39 @@ import { dermatomeKeys } from '../../anatomy/skin.ts';
 import { landmarkKeys, territoryKeys } from '../../anatomy/skin-places.ts';
 import type { Fault } from '../../kernel/errors.ts';
 import { findHistoryRow, historyListKeys } from '../catalogue/history.ts';
+import type { NamedList } from '../catalogue/other-names.ts';
 import { placeProperties } from '../schema/section-schemas.ts';
+import { mayBeEchoed } from './echo.ts';
 import { pointerSteps } from './pointer.ts';
+import { keyCalledIn, keysCalled } from './trade-synonyms.ts';
 
 /** Fault of a key that is right in itself but stands in the wrong list or property; null if it is nowhere right. */
 export function misplacedKeyFault(error: ErrorObject): Fault | null {
   const [part, list, , property] = pointerSteps(error.instancePath);
   const key: unknown = error.data;
   if (typeof key !== 'string') return null;
-  if (part === 'history' && property === 'key') return inOtherHistoryList(error.instancePath, key);
+  if (part === 'history' && property === 'key') return inOtherHistoryList(error.instancePath, list, key);
   if (part === 'findings' && list === 'sensation' && property !== undefined) {
     return underOtherPlaceProperty(error.instancePath, property, key);
   }
   return null;
 }
 
-function inOtherHistoryList(pointer: string, key: string): Fault | null {
+function inOtherHistoryList(pointer: string, own: string | undefined, key: string): Fault | null {
+  // What this list has under another name is not looked for in the others.
+  if (own !== undefined && keyCalledIn(own as NamedList, key) !== undefined) return null;
   const list = historyListKeys.find((one) => findHistoryRow(one, key) !== undefined);
-  if (list === undefined) return null;
+  if (list === undefined) return otherwiseCalled(pointer, key);
   const message = `'${key}' belongs in \`history.${list}\`.`;
   return { pointer, code: 'WRONG_SECTION', message, suggestion: `${list}/${key}` };
+}
+
+function otherwiseCalled(pointer: string, key: string): Fault | null {
+  const meant = keysCalled(key).find(({ list }) => historyListKeys.some((one) => one === list));
+  if (meant === undefined) return null;
+  const unknown = mayBeEchoed(key) ? `No such key '${key}'.` : 'Unknown key.';
+  const message = `${unknown} Did you mean '${meant.key}' in \`history.${meant.list}\`?`;
+  return { pointer, code: 'UNKNOWN_KEY', message, suggestion: `${meant.list}/${meant.key}` };
 }
 
 const placeKeys: readonly ReadonlySet<string>[] = [

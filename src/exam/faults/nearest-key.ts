@@ -1,5 +1,5 @@
 import { distance } from 'fastest-levenshtein';
-import { keysBySynonym, wordsBySynonym, wordsOfKind } from './trade-synonyms.ts';
+import { keysCalled, plainKey as plain, wordsBySynonym, wordsOfKind } from './trade-synonyms.ts';
 
 /**
  * The known key that an unknown one was most likely meant to be, or undefined when none is near. In this order:
@@ -12,7 +12,7 @@ export function nearestKey(unknown: string, known: Iterable<string>): string | u
   // A longer text cannot be a slip of the pen for any key, and the distance is quadratic in its length.
   if (wanted === '' || wanted.length > 80) return undefined;
   const keys = [...known];
-  const synonym = keysBySynonym.get(wanted)?.find((key) => keys.includes(key));
+  const synonym = keysCalled(unknown).find(({ key }) => keys.includes(key))?.key;
   if (synonym !== undefined) return synonym;
   const near = nearestByLetters(wanted, keys);
   if (near !== undefined && near.cost <= slip) return near.key;
@@ -68,14 +68,6 @@ function tellingWords(key: string): readonly string[] {
 
 function lettersOf(words: readonly string[]): number {
   return words.reduce((sum, { length }) => sum + length, 0);
-}
-
-function plain(key: string): string {
-  return key
-    .trim()
-    .replaceAll(/([a-z])([A-Z])/g, '$1-$2')
-    .toLowerCase()
-    .replaceAll(/[\s_/]+/g, '-');
 }
 
 function sortedWords(key: string): string {

@@ -1,61 +1,70 @@
-/**
- * Other names that clinicians use for what the catalogue calls otherwise. They lead to a suggestion in a fault and are
- * never taken as keys: one thing has one key. Of several keys the first that can stand in the place is meant.
- */
-export const keysBySynonym: ReadonlyMap<string, readonly string[]> = new Map([
-  ['achilles', ['ankle']],
-  ['adiadochokinesia', ['rapid-alternating-movements']],
-  ['babinski', ['extensor', 'plantar-response']],
-  ['bells-palsy', ['facial-weakness']],
-  ['broca-aphasia', ['expressive-aphasia']],
-  ['b12', ['vitamin-b12']],
-  ['cbc', ['full-blood-count']],
+import { type NamedList, namedLists, otherNamesOf, rowsOf } from '../catalogue/other-names.ts';
+
+/** Other names of values and places, which the catalogue lists without any. */
+const furtherNames: readonly (readonly [name: string, keys: readonly string[]])[] = [
+  ['Babinski', ['extensor']],
   ['cogwheel', ['rigid']],
-  ['cogwheel-rigidity', ['rigid']],
-  ['csf', ['lumbar-puncture']],
-  ['ct-brain', ['ct-head']],
-  ['double-vision', ['diplopia']],
+  ['cogwheel rigidity', ['rigid']],
   ['downgoing', ['flexor']],
-  ['dysdiadochokinesia', ['rapid-alternating-movements']],
-  ['dysmetria', ['finger-nose']],
-  ['ecg', ['electrocardiogram']],
-  ['eeg', ['electroencephalogram']],
-  ['ekg', ['electrocardiogram']],
-  ['emg', ['electromyography']],
-  ['facial-droop', ['facial-weakness']],
-  ['facial-palsy', ['facial-weakness']],
-  ['fbc', ['full-blood-count']],
-  ['finger-to-nose', ['finger-nose']],
-  ['heel-knee-shin', ['heel-shin']],
-  ['heel-to-shin', ['heel-shin']],
   ['hypertonia', ['spastic']],
   ['hypotonia', ['reduced']],
-  ['lasegue', ['straight-leg-raise']],
-  ['lead-pipe-rigidity', ['rigid']],
-  ['lp', ['lumbar-puncture']],
-  ['masseter', ['jaw']],
-  ['myopathic-gait', ['waddling']],
-  ['ncs', ['nerve-conduction-study']],
-  ['ncv', ['nerve-conduction-study']],
-  ['pain', ['pinprick']],
-  ['parkinsonian-gait', ['shuffling']],
-  ['patella', ['knee']],
-  ['patellar', ['knee']],
-  ['peroneal-nerve', ['common-fibular-nerve', 'tinel-fibular-neck']],
-  ['position-sense', ['joint-position']],
-  ['proprioception', ['joint-position']],
-  ['quadriceps', ['knee', 'knee-extension']],
-  ['rapd', ['relative-afferent-pupillary-defect']],
-  ['slr', ['straight-leg-raise']],
-  ['spinal-tap', ['lumbar-puncture']],
-  ['steppage', ['high-stepping']],
-  ['steppage-gait', ['high-stepping']],
-  ['supinator', ['brachioradialis', 'forearm-supination']],
-  ['touch', ['light-touch']],
-  ['upgoing', ['extensor', 'plantar-response']],
-  ['vep', ['visual-evoked-potentials']],
-  ['wernicke-aphasia', ['receptive-aphasia']],
-]);
+  ['lead-pipe rigidity', ['rigid']],
+  ['peroneal nerve', ['common-fibular-nerve', 'tinel-fibular-neck']],
+  ['upgoing', ['extensor']],
+];
+
+/** A key with the list of the catalogue that it stands in; without one for values and places. */
+export interface NamedKey {
+  readonly key: string;
+  readonly list?: NamedList;
+}
+
+/**
+ * Keys by their labels and by what else clinicians call them, in the form of `nameKey`. They lead to a suggestion in a fault
+ * and are never taken as keys: one thing has one key. Of several keys the first that can stand in the place is meant.
+ */
+const keysByName: ReadonlyMap<string, readonly NamedKey[]> = collect();
+
+function collect(): Map<string, NamedKey[]> {
+  const keys = new Map<string, NamedKey[]>();
+  const add = (name: string, key: NamedKey) => {
+    const known = keys.get(nameKey(name));
+    if (known === undefined) keys.set(nameKey(name), [key]);
+    else known.push(key);
+  };
+  for (const list of namedLists) {
+    for (const { key, label } of rowsOf(list)) {
+      add(label, { key, list });
+      for (const name of otherNamesOf(list, key)) add(name, { key, list });
+    }
+  }
+  for (const [name, named] of furtherNames) for (const key of named) add(name, { key });
+  return keys;
+}
+
+/** What a name of the trade stands for, in the order of the catalogue. */
+export function keysCalled(name: string): readonly NamedKey[] {
+  return keysByName.get(nameKey(name)) ?? [];
+}
+
+/** The key of one list that the trade also calls so. */
+export function keyCalledIn(list: NamedList, name: string): string | undefined {
+  return keysCalled(name).find((one) => one.list === list)?.key;
+}
+
+/** A name in the form of a key and in one spelling for both sides of the Atlantic. */
+export function nameKey(name: string): string {
+  return plainKey(name).replaceAll(/[ao]e/g, 'e').replaceAll("'", '');
+}
+
+/** Any text in the form of a key. */
+export function plainKey(text: string): string {
+  return text
+    .trim()
+    .replaceAll(/([a-z])([A-Z])/g, '$1-$2')
+    .toLowerCase()
+    .replaceAll(/[\s_/]+/g, '-');
+}
 
 /** Words inside longer names for which the keys have another word. */
 export const wordsBySynonym: ReadonlyMap<string, string> = new Map([

@@ -16,6 +16,7 @@ const all = (properties: Readonly<Record<string, JsonSchema>>, optional: readonl
   );
 const codes = listOf(definition('code'), 'open codes that say the same, or how close they are');
 const number = (description: string): JsonSchema => ({ type: 'number', description });
+const otherNames = listOf(says('name'), 'what clinicians also call it; never taken as a key');
 const keyed = listOf(definition('keyed'));
 const places = listOf(definition('place'));
 
@@ -52,7 +53,7 @@ export function catalogueSchema(): JsonSchema {
       history: all(Object.fromEntries(historyListKeys.map((list) => [list, listOf(definition('historyEntry'))]))),
       results: listOf(definition('result'), 'results of investigations that are taken'),
       investigations: listOf(
-        all({ key, label, codes }),
+        all({ key, label, otherNames, codes }, ['otherNames']),
         'investigations that may be proposed, and named in the requests of an exam',
       ),
       places: all({
@@ -87,6 +88,7 @@ export function catalogueSchema(): JsonSchema {
           key,
           id: says('section and key, as codes in FHIR have it'),
           label,
+          otherNames,
           sides: says('paired, midline or optional'),
           region: says('large region of the body'),
           sites: listOf(says('site'), 'sites at which it can be examined'),
@@ -101,13 +103,14 @@ export function catalogueSchema(): JsonSchema {
           normal: listOf(says('value'), 'the values that are normal'),
           codes,
         },
-        ['sites', 'siteRequired', 'bodyPart'],
+        ['otherNames', 'sites', 'siteRequired', 'bodyPart'],
       ),
-      historyEntry: all({ key, label, codes }),
+      historyEntry: all({ key, label, otherNames, codes }, ['otherNames']),
       result: all(
         {
           key,
           label,
+          otherNames,
           kind: says('quantity, or coded with values from a list'),
           codes,
           unit: says('UCUM unit that the number is converted to'),
@@ -119,7 +122,7 @@ export function catalogueSchema(): JsonSchema {
           values: keyed,
           normal: listOf(says('value'), 'the values that are normal'),
         },
-        ['unit', 'units', 'plausible', 'values', 'normal'],
+        ['otherNames', 'unit', 'units', 'plausible', 'values', 'normal'],
       ),
     },
   };

@@ -39,12 +39,9 @@ const sideNames: Readonly<Record<string, readonly CellSide[]>> = {
 /** What else examiners call things, and the words of the catalogue for it. Common practice. */
 const tradeWords: Readonly<Record<string, readonly string[]>> = {
   jerk: ['reflex'],
-  babinski: ['plantar'],
-  proprioception: ['joint'],
   jps: ['joint'],
   strength: ['power'],
   palsy: ['weakness'],
-  rapd: ['relative'],
   fecal: ['faecal'],
   faecal: ['fecal'],
 };
@@ -70,6 +67,7 @@ export function candidatesOf(index: CatalogueIndex): readonly Candidate[] {
         ...(place && { place }),
         ...namesOf(own, place === undefined ? [] : wordsOf(index.placeLabel(place.kind, place.key)), [
           ...wordsOf(item.key),
+          ...(item.otherNames ?? []).flatMap(wordsOf),
           ...(place === undefined ? [] : wordsOf(place.key)),
           ...wordsOf(label),
         ]),
@@ -81,7 +79,7 @@ export function candidatesOf(index: CatalogueIndex): readonly Candidate[] {
   );
 }
 
-/** Its label and that of its place, then what else it may be called: its keys and its section. */
+/** Its label and that of its place, then what else it may be called: its keys, other names and section. */
 function namesOf(
   own: readonly string[],
   place: readonly string[],

@@ -10,7 +10,7 @@ export interface Row {
   readonly kind: RowKind;
   readonly key: string;
   readonly label: string;
-  /** Words of the label and the key, each in the spelling it has and in one for both sides of the Atlantic. */
+  /** Words of the label, the key and the other names, each in the spelling it has and in one for both sides of the Atlantic. */
   readonly words: readonly string[];
   readonly length: number;
   readonly initials: string;
@@ -33,14 +33,18 @@ const familyWords = ['family', 'fh'];
 export function rowsOf({ catalogue }: CatalogueIndex): readonly Row[] {
   const rows = (kind: RowKind) =>
     (kind === 'results' ? catalogue.results : catalogue.history[kind]).map((row): Row => {
-      const { key, label, codes } = row;
+      const { key, label, otherNames = [], codes } = row;
       const { values } = row as Result | (HistoryEntry & { readonly values?: undefined });
       const own = wordsOf(label);
       return {
         kind,
         key,
         label,
-        words: inBothSpellings([...own, ...wordsOf(key), ...(kind === 'family' ? familyWords : [])]),
+        words: inBothSpellings([
+          ...own,
+          ...[key, ...otherNames].flatMap(wordsOf),
+          ...(kind === 'family' ? familyWords : []),
+        ]),
         length: own.length,
         initials: own.map(([first]) => first).join(''),
         codeWords: inBothSpellings(codes.flatMap(({ display }) => wordsOf(display))),
