@@ -105,12 +105,20 @@ function resultModifiers(cause: Cause, query: ExamQuery): readonly Modifier[] {
   ];
 }
 
-/** The strongest first, for and against. */
+/** The strongest first, for and against; what speaks by several rows of the table is said once, for all of them together. */
 function inWords(modifiers: readonly Modifier[]): ReturnType<CauseWeight['reasons']> {
-  const strongestFirst = modifiers.toSorted((a, b) => Math.abs(Math.log(b.ratio)) - Math.abs(Math.log(a.ratio)));
+  const said = new Map<string, { ratio: number; readonly reason: Reason }>();
+  for (const modifier of modifiers) {
+    const reason = modifier.reason();
+    const key = `${reason.pointer} ${reason.text}`;
+    const known = said.get(key);
+    if (known === undefined) said.set(key, { ratio: modifier.ratio, reason });
+    else known.ratio *= modifier.ratio;
+  }
+  const strongestFirst = [...said.values()].sort((a, b) => Math.abs(Math.log(b.ratio)) - Math.abs(Math.log(a.ratio)));
   return {
-    supporting: strongestFirst.filter(({ ratio }) => ratio >= worthSaying).map(({ reason }) => reason()),
-    against: strongestFirst.filter(({ ratio }) => ratio <= 1 / worthSaying).map(({ reason }) => reason()),
+    supporting: strongestFirst.filter(({ ratio }) => ratio >= worthSaying).map(({ reason }) => reason),
+    against: strongestFirst.filter(({ ratio }) => ratio <= 1 / worthSaying).map(({ reason }) => reason),
   };
 }
 

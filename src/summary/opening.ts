@@ -76,7 +76,7 @@ function personAndTempo(exam: Exam): string {
 
 /** "a 46-year-old woman", "a man of unstated age", "a 3-year-old girl", "a person of 30". */
 export function personWords({ ageYears, sex }: Exam['person']): string {
-  const child = ageYears !== undefined && ageYears < 16;
+  const child = ageYears !== undefined && ageYears < 18;
   const noun =
     sex === 'female'
       ? child

@@ -23,6 +23,16 @@ describe('ranking of causes', () => {
     expect(values.reduce((sum, value) => sum + value, 0)).toBeLessThanOrEqual(1 + 1e-9);
   });
 
+  it('says once what speaks for a cause by several rows', () => {
+    const history = { ...chronic, medications: [{ key: 'phenytoin', present: true }] };
+    const findings = { gait: [{ sign: 'ataxic', present: true }] };
+    const causes = rankCauses(bedsideExam({ history, findings }), localised(site('cerebellar-vermis', 'cerebellum')));
+    const drug = causes.find(({ key }) => key === 'drug-induced-ataxia');
+    const pointers = drug?.supporting.map(({ pointer }) => pointer) ?? [];
+    expect(pointers).toContain('/history/medications/0');
+    expect(new Set(pointers).size).toBe(pointers.length);
+  });
+
   // Numb skin belongs to whatever cuts its path: it is no sign of a cavity in the medulla where the lesion lies at the knee.
   it('takes a deficit that only says where for no sign of a cause elsewhere', () => {
     const findings = {

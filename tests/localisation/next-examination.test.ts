@@ -24,6 +24,22 @@ describe('what to examine next', () => {
       expect(because).toMatch(/^likely to be affected by a lesion of the right orbital apex/);
   });
 
+  it('goes to what every examination tries before what few do, though that tells a little more', () => {
+    const eyes = bedsideExam({
+      history: { onset: { pace: 'acute', durationDays: 2 } },
+      findings: {
+        cranialNerves: [
+          { sign: 'ptosis', side: 'both', present: true },
+          { sign: 'ophthalmoplegia', side: 'both', present: true },
+        ],
+      },
+    });
+    const items = localiser.localise(eyes).nextExamination.map(({ item }) => item);
+    expect(items.filter((item) => /^reflexes.(knee|ankle|adductor|medial-hamstring)$/.test(item))).toHaveLength(1);
+    expect(items).not.toContain('reflexes/anal');
+    expect(items).not.toContain('power/toe-abduction');
+  });
+
   it('proposes one failure once, by whatever names it goes', () => {
     const failures = nextExamination.filter(({ item }) => /eye-abduction-weakness|sixth-nerve-palsy/.test(item));
     expect(failures).toHaveLength(1);

@@ -152,6 +152,7 @@ export const rarerCauses: readonly Cause[] = [
     label: 'Superficial siderosis of the central nervous system',
     produces: [
       at(['cerebellar-degeneration', 'cerebellar-vermis', 'cochlear-nerve'], 'uncommon'),
+      at(['basal-meningeal-process'], 'common'),
       at(['vestibular-nerve', 'olfactory-nerve', 'spinal-cord-lateral', 'spinal-cord-transverse'], 'rare'),
       inKind(['multiple-sites'], 'rare'),
       at(['cerebellopontine-angle', 'upper-motor-neuron-system'], 'exceptional'),

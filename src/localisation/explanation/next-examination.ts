@@ -126,7 +126,7 @@ export interface OpenColumn {
 }
 
 /**
- * Untested items ranked by how much they are expected to tell the leading sites apart.
+ * Untested items ranked by how much they are expected to tell the leading sites apart, for the effort that they take.
  * Method: mutual information between site and result, in bits; expectation over the leading sites only.
  * @param contenders leading sites; probabilities need not sum to 1
  * @param open       everything that could be examined
@@ -148,7 +148,7 @@ export function proposeNext(
       const bits = gain.bits(column, worthwhileBits);
       return bits < worthwhileBits ? [] : [{ candidate, column, bits }];
     })
-    .sort((a, b) => b.bits - a.bits || rarity(a) - rarity(b) || (a.column.name < b.column.name ? -1 : 1));
+    .sort((a, b) => worth(b) - worth(a) || (a.column.name < b.column.name ? -1 : 1));
   return diverse(ranked)
     .slice(0, proposals)
     .map(({ candidate: { target, place }, column, bits }) => ({
@@ -163,8 +163,26 @@ export function proposeNext(
 
 const routine: ReadonlySet<string> = new Set(routineSteps.map(({ item }) => item));
 
-/** Of two names of one failure the one that every examination tries goes first: abduction before a squint. */
-const rarity = ({ candidate }: Ranked): number => (routine.has(itemId(candidate.target.item)) ? 0 : 1);
+/** What is seldom done at the bedside, hard to judge there, or a burden to the patient. Common practice. */
+const seldom: ReadonlySet<string> = new Set([
+  'cranial-nerves/enlarged-blind-spot',
+  'power/toe-abduction',
+  'reflexes/anal',
+  'reflexes/bulbocavernosus',
+  'reflexes/cremasteric',
+  'sphincters/absent-deep-anal-pressure',
+  'sphincters/absent-voluntary-anal-contraction',
+]);
+
+/**
+ * Information for the effort: what every examination tries goes before what tells a little more and is tried by few, such
+ * as abduction of the eye before a squint. Judged.
+ */
+function worth({ candidate, bits }: Ranked): number {
+  const item = itemId(candidate.target.item);
+  if (routine.has(item)) return bits;
+  return bits * (seldom.has(item) ? 0.4 : 0.75);
+}
 
 interface Ranked {
   readonly candidate: Candidate;
@@ -173,7 +191,7 @@ interface Ranked {
 }
 
 /**
- * One proposal per idea: the muscles of one group, neighbouring patches of skin, two names of one failure, and both sides
+ * One proposal per idea: the muscles of one group, the reflexes of one region, neighbouring patches of skin, two names of one failure, and both sides
  * tell much the same.
  */
 function diverse(ranked: readonly Ranked[]): readonly Ranked[] {
@@ -188,6 +206,7 @@ function diverse(ranked: readonly Ranked[]): readonly Ranked[] {
 
 function ideaOf({ item }: ProbeTarget, place: FindingPlace | undefined): string {
   if (item.probe.kind === 'movement') return `muscles of ${movementTable.get(item.probe.movement)?.group}`;
+  if (item.section === 'reflexes') return `reflexes of ${item.region}`;
   if (item.probe.kind === 'faculty' && place === undefined) return `failure of ${item.probe.faculty}`;
   return place === undefined ? itemId(item) : `${itemId(item)} ${place.kind}`;
 }
