@@ -1,4 +1,4 @@
-import { describeFinding } from '../exam/describe.ts';
+import { describeFinding, withoutComparison } from '../exam/describe.ts';
 import type { Finding } from '../exam/finding.ts';
 import type { Reason } from './ranked-cause.ts';
 
@@ -44,9 +44,10 @@ function isTwin(a: Finding, b: Finding): boolean {
 /**
  * "left knee extension 4/5" becomes "knee extension 4/5 on both sides", "no left ptosis" "no ptosis on either side", and what
  * is said of "the left eye" is said of each eye, or of neither; of a difference between two sides that is denied of either
- * nothing more is said.
+ * nothing more is said, and where both have it nothing is compared.
  */
-export function onBothSides(text: string, side: string): string {
+export function onBothSides(sided: string, side: string): string {
+  const text = withoutComparison(sided);
   const difference = /^(no .*), the (?:left|right) one abnormal$/.exec(text)?.[1];
   if (difference !== undefined) return difference;
   const isDenied = /^no\b|\bdoes not\b/.test(text);

@@ -119,12 +119,19 @@ function presenceWords(finding: Finding): string {
 
 /**
  * "this eye" of a label is the eye of the side, and a half of what is seen is named by the side alone: "homonymous
- * hemianopia on the left". Without a side, neither is meant more than the other.
+ * hemianopia on the left". Without a side, neither is meant more than the other, and nothing is compared.
  */
 function onThisSide(label: string, side: Side): string {
-  return label
+  const words =
+    side === 'midline' ? withoutComparison(label).replace(/ (?:on this side|of this half)(?=$| of )/, '') : label;
+  return words
     .replace(/, this side of space$/, side === 'midline' ? ' on either side' : suffix(side))
     .replace(/\bthis\b/, side === 'midline' ? 'either' : `the ${side}`);
+}
+
+/** A sign of one side without what it does to the other: "weakness of the palate on this side with the uvula drawn to the other". */
+export function withoutComparison(words: string): string {
+  return words.replace(/(?: with|, which) .* the other(?: cheek)?$/, '');
 }
 
 /** Most labels are nouns ("no ptosis"); some are an adjective or a short clause. */

@@ -23,17 +23,25 @@ const spanOrder: Readonly<Record<Span, number>> = { midline: 0, both: 1, left: 2
 /**
  * Findings as clauses, in the order of the examination: what is the same on both sides is said once, and what has the
  * same grade is said together ("on the left, ankle dorsiflexion and eversion 3/5").
+ * @param tested everything that was found in the exam, of which `findings` is what is to be said
  */
-export function findingClauses(findings: readonly Finding[]): readonly string[] {
-  return sectionKeys.flatMap((section) => sectionClauses(section, findings));
+export function findingClauses(findings: readonly Finding[], tested = findings): readonly string[] {
+  return sectionKeys.flatMap((section) => sectionClauses(section, findings, tested));
 }
 
 /** The clauses of one section out of all findings. */
-export function sectionClauses(section: SectionKey, findings: readonly Finding[]): readonly string[] {
+export function sectionClauses(
+  section: SectionKey,
+  findings: readonly Finding[],
+  tested: readonly Finding[] = findings,
+): readonly string[] {
   const merged = mergeSides(findings.filter((finding) => finding.item.section === section));
   switch (section) {
     case 'power':
-      return bySpan(merged, (group) => byValue(group, (value, items) => `${joinWords(items)} ${value}/5`));
+      return bySpan(merged, (group, span) => {
+        const there = tested.filter(({ side }) => span === 'both' || side === span);
+        return joinWords(gradesOf(group).map((value) => `${joinWords(movementsOf(value, group, there))} ${value}/5`));
+      });
     case 'reflexes':
       return bySpan(merged, (group) => byValue(group, (value, items) => `${reflexNames(items)} ${reflexWords(value)}`));
     case 'sensation':
@@ -96,20 +104,51 @@ function isSameElsewhere(a: Finding, b: Finding): boolean {
 }
 
 /** Clauses side by side, each side named once: both sides first, then left, then right. */
-function bySpan(merged: readonly Merged[], words: (group: readonly Finding[]) => string): readonly string[] {
+function bySpan(
+  merged: readonly Merged[],
+  words: (group: readonly Finding[], span: Span) => string,
+): readonly string[] {
   const spans = [...new Set(merged.map(({ span }) => span))].sort((a, b) => spanOrder[a] - spanOrder[b]);
   return spans.map((span) => {
     const group = merged.filter((entry) => entry.span === span).map(({ finding }) => finding);
-    const text = words(group);
+    const text = words(group, span);
     if (span === 'midline') return text;
     return span === 'both' ? `${text} on both sides` : `${text} on the ${span}`;
   });
 }
 
+/** From so many movements of a limb on, all of one grade, the limb is named and not each of them. Judged. */
+const wholeLimb = 5;
+
+const limbs = [
+  ['upper-limbs', 'upper limb'],
+  ['lower-limbs', 'lower limb'],
+] as const;
+
+/** What has this grade: single movements, or "all movements tested of the upper limb" where no other grade was found there. */
+function movementsOf(value: string, group: readonly Finding[], tested: readonly Finding[]): readonly string[] {
+  const same = group.filter((finding) => String(finding.value) === value);
+  const whole = limbs.filter(([region]) => {
+    const ofLimb = tested.filter(({ item }) => item.section === 'power' && item.region === region);
+    return (
+      same.filter(({ item }) => item.region === region).length >= wholeLimb &&
+      ofLimb.every((finding) => finding.value === null || String(finding.value) === value)
+    );
+  });
+  const single = same.filter(({ item }) => !whole.some(([region]) => region === item.region));
+  return [
+    ...single.map(({ item }) => plainLabel(item)),
+    ...(whole.length === 0 ? [] : [`all movements tested of the ${joinWords(whole.map(([, name]) => name))}`]),
+  ];
+}
+
+function gradesOf(group: readonly Finding[]): readonly string[] {
+  return [...new Set(group.map((finding) => String(finding.value)))];
+}
+
 function byValue(group: readonly Finding[], words: (value: string, items: readonly string[]) => string): string {
-  const values = [...new Set(group.map((finding) => String(finding.value)))];
   return joinWords(
-    values.map((value) =>
+    gradesOf(group).map((value) =>
       words(
         value,
         group.filter((finding) => String(finding.value) === value).map((f) => plainLabel(f.item)),

@@ -75,8 +75,8 @@ function namedFlags(flags: readonly RedFlag[]): readonly string[] {
 function examinationSentences(exam: Exam, parts: PresentedParts): readonly string[] {
   if (exam.findings.length === 0 && exam.scales.length === 0) return ['No examination findings were recorded.'];
   const abnormal = exam.findings.filter((finding) => finding.abnormal);
-  const positives = sectionKeys.flatMap((section) => sectionSentence(section, abnormal));
-  const negatives = findingClauses(relevantNegatives(exam, parts));
+  const positives = sectionKeys.flatMap((section) => sectionSentence(section, abnormal, exam.findings));
+  const negatives = findingClauses(relevantNegatives(exam, parts), exam.findings);
   const untested = notTestedClauses(exam.findings);
   return [
     positives.length > 0
@@ -91,8 +91,12 @@ function examinationSentences(exam: Exam, parts: PresentedParts): readonly strin
   ];
 }
 
-function sectionSentence(section: SectionKey, abnormal: readonly Finding[]): readonly string[] {
-  const clauses = sectionClauses(section, abnormal);
+function sectionSentence(
+  section: SectionKey,
+  abnormal: readonly Finding[],
+  tested: readonly Finding[],
+): readonly string[] {
+  const clauses = sectionClauses(section, abnormal, tested);
   return clauses.length === 0 ? [] : [sentence(clauses.join(section === 'power' ? '; ' : ', '))];
 }
 

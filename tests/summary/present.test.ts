@@ -152,6 +152,32 @@ describe('findings in prose', () => {
     ]);
   });
 
+  it('names the limb where every movement of it that was tested has one grade', () => {
+    const movements = ['shoulder-abduction', 'elbow-flexion', 'elbow-extension', 'wrist-extension', 'finger-abduction'];
+    const arm = movements.map((movement) => ({ movement, side: 'right', grade: '0' }));
+    const leg = [{ movement: 'hip-flexion', side: 'right', grade: '0' }];
+    const said = (power: readonly object[]) => {
+      const { findings } = bedsideExam({ findings: { power } });
+      return findingClauses(
+        findings.filter(({ abnormal }) => abnormal),
+        findings,
+      );
+    };
+    expect(said([...arm, ...leg])).toEqual(['hip flexion and all movements tested of the upper limb 0/5 on the right']);
+    const spared = { movement: 'finger-flexion', side: 'right', grade: '5' };
+    expect(said([...arm, spared])[0]).toMatch(/^shoulder abduction, .* and finger abduction 0\/5 on the right$/);
+  });
+
+  it('compares nothing where both sides have it', () => {
+    const palate = (side?: string) => {
+      const sign = { sign: 'palatal-weakness', present: true, ...(side && { side }) };
+      return findingClauses(bedsideExam({ findings: { cranialNerves: [sign] } }).findings);
+    };
+    expect(palate('left')).toEqual(['weakness of the palate on the left side with the uvula drawn to the other']);
+    expect(palate('both')).toEqual(['weakness of the palate on each side']);
+    expect(palate()).toEqual(['weakness of the palate']);
+  });
+
   it('says a denied sign of both sides as of either side', () => {
     const { findings } = bedsideExam({
       findings: { cranialNerves: [{ sign: 'ptosis', side: 'both', present: false }] },
