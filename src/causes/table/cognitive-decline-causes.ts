@@ -41,6 +41,8 @@ export const cognitiveDeclineCauses: readonly Cause[] = [
       told(['headache', 'new-headache', 'morning-headache', 'thunderclap-headache'], 0.6, 1),
       told('vomiting', 0.4, 1),
       told(['tacrolimus', 'methotrexate', 'carbon-monoxide', 'organic-solvents', 'immunosuppression'], 0.5, 1),
+      told(['hiv-infection', 'syphilis', 'unprotected-sex', 'cancer', 'migraine'], 0.5, 1),
+      told(['alcohol-excess', 'head-injury'], 0.8, 1),
     ],
     signs: [
       shows(memoryLoss, 3, 0.3),
@@ -88,6 +90,8 @@ export const cognitiveDeclineCauses: readonly Cause[] = [
       told('family/stroke', 1.3, 1),
       told('fever', 0.4, 1),
       told(['tacrolimus', 'methotrexate', 'carbon-monoxide', 'organic-solvents', 'immunosuppression'], 0.5, 1),
+      told(['hyperlipidaemia', 'slurred-speech', 'bladder-disturbance'], 1.3, 1),
+      told(['hiv-infection', 'cancer', 'weight-loss'], 0.6, 1),
     ],
     signs: [
       shows(
@@ -133,6 +137,13 @@ export const cognitiveDeclineCauses: readonly Cause[] = [
       told(['seizure', 'fever'], 0.3, 1),
       told(['headache', 'morning-headache', 'new-headache'], 0.5, 1.1),
       told(['tacrolimus', 'methotrexate', 'carbon-monoxide', 'organic-solvents', 'immunosuppression'], 0.5, 1),
+      told(
+        ['stroke', 'transient-ischaemic-attack', 'migraine', 'hiv-infection', 'unprotected-sex', 'syphilis'],
+        0.4,
+        1,
+      ),
+      told(['travel', 'weight-loss', 'vomiting', 'alcohol-excess'], 0.6, 1),
+      told('psychiatric-disorder', 1.3, 1),
     ],
     signs: [
       shows(['higher-function/disinhibition', 'higher-function/apathy'], 3, 0.3),
@@ -140,6 +151,7 @@ export const cognitiveDeclineCauses: readonly Cause[] = [
       shows(memoryLoss, 0.6, 1.4),
       shows(['inspection/fasciculation', 'inspection/wasting', 'cranial-nerves/tongue-fasciculation'], 3, 0.95),
       shows(['higher-function/drowsiness', 'cranial-nerves/optic-disc-swelling'], 0.1, 1),
+      shows(['involuntary-movements/myoclonus', 'gait/ataxic', 'cranial-nerves/homonymous-hemianopia'], 0.3, 1),
     ],
     values: [atrophy],
     source: recalled('frontotemporal-2011'),
@@ -162,6 +174,7 @@ export const cognitiveDeclineCauses: readonly Cause[] = [
       told('speech-difficulty', 8, 0.1),
       told(['family/dementia', 'family/frontotemporal-dementia'], 2, 0.9),
       told(['stroke', 'seizure'], 0.3, 1),
+      told(['cancer', 'headache', 'fever', 'vomiting'], 0.4, 1),
     ],
     signs: [
       shows(
@@ -198,6 +211,8 @@ export const cognitiveDeclineCauses: readonly Cause[] = [
       told(['visual-loss', 'cognitive-change'], 2.5, 0.3),
       told('family/dementia', 1.6, 0.95),
       told(['seizure', 'fever', 'headache', 'new-headache'], 0.4, 1.1),
+      told(['stroke', 'cancer', 'diabetes-mellitus'], 0.7, 1),
+      told(['falls', 'clumsiness', 'speech-difficulty'], 1.2, 1),
     ],
     signs: [
       shows(
