@@ -63,6 +63,7 @@ export const brainCauses: readonly Cause[] = [
       ),
       told(['syphilis', 'unprotected-sex', 'preceding-infection', 'travel', 'pregnancy', 'family/dementia'], 0.7, 1),
       told(['loss-of-skills', 'pulsatile-tinnitus', 'family/similar-disorder', 'fluctuating-symptoms'], 0.6, 1),
+      told('orthostatic-headache', 0.3, 1),
     ],
     signs: [
       shows(['cranial-nerves/optic-disc-swelling'], 5, 0.9),
@@ -180,6 +181,7 @@ export const brainCauses: readonly Cause[] = [
       told(['hypertension', 'atrial-fibrillation'], 0.8, 1),
       told(['stem-cell-transplant', 'rheumatoid-arthritis', 'ciclosporin'], 1.5, 1),
       told(['travel', 'head-injury'], 0.7, 1),
+      told('flashes-and-floaters', 2, 1),
     ],
     values: [
       reads('mri-brain', [

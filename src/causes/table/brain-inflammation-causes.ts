@@ -269,6 +269,8 @@ export const brainInflammationCauses: readonly Cause[] = [
       told(['hypothyroidism', 'hyperthyroidism', 'recent-vaccination', 'tremor', 'twitching'], 1.3, 1),
       told(['syphilis', 'unprotected-sex', 'hiv-infection', 'alcohol-excess', 'dementia'], 0.6, 1),
       told(['transient-ischaemic-attack', 'family/dementia', 'head-injury'], 0.6, 1),
+      told(['loss-of-skills', 'family/consanguinity', 'developmental-delay'], 0.7, 1),
+      told(['weakness', 'stroke', 'resolved-deficit'], 0.7, 1),
     ],
     signs: [
       shows(['higher-function/memory-impairment', 'higher-function/hallucinations'], 2.5, 0.6),
@@ -288,6 +290,7 @@ export const brainInflammationCauses: readonly Cause[] = [
         0.5,
         1,
       ),
+      shows(['cranial-nerves/cherry-red-spot', 'inspection/enlarged-liver-or-spleen'], 0.1, 1),
     ],
     quantities: [under('sodium', 133, 'mmol/L', 2, 0.9), atLeast('csf-white-cells', 5, '10*6/L', 2.5, 0.6)],
     values: [
@@ -312,6 +315,7 @@ export const brainInflammationCauses: readonly Cause[] = [
         ['normal', 0.4],
       ]),
     ],
+    age: { from: 1, to: 100, outside: 0.3 },
     source: recalled('autoimmune-encephalitis-2016'),
   },
   {
@@ -501,10 +505,10 @@ export const brainInflammationCauses: readonly Cause[] = [
     group: 'immune',
     label: 'Susac syndrome',
     produces: [
-      at(['diffuse-encephalopathy', 'cochlear-nerve', 'retina'], 'rare'),
+      at(['diffuse-encephalopathy', 'cochlear-nerve', 'retina', 'basal-meningeal-process'], 'rare'),
       inKind(['multiple-sites'], 'rare'),
       inKind(['hemisphere', 'brainstem', 'cerebellum'], 'exceptional'),
-      at(['basal-meningeal-process', 'cerebellar-vermis', 'brainstem-diffuse'], 'exceptional'),
+      at(['cerebellar-vermis', 'brainstem-diffuse'], 'exceptional'),
       at(['cortex-frontal', 'cortex-temporal', 'optic-nerve', 'cochlear-nerve'], 'exceptional'),
     ],
     tempo: tempos.acuteOrSubacute,
@@ -519,6 +523,7 @@ export const brainInflammationCauses: readonly Cause[] = [
       told(['tinnitus', 'vertigo', 'unsteadiness'], 1.4, 0.95),
       told('fever', 0.4, 1.02),
       told(['cancer', 'hiv-infection', 'travel', 'weight-loss'], 0.5, 1),
+      told('hearing-loss', 1.6, 1),
     ],
     signs: [
       shows(['cranial-nerves/hearing-loss'], 3, 0.5),

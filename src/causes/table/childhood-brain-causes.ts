@@ -1,6 +1,6 @@
 import { recalled } from '../../kernel/cite.ts';
 import { anyHeadache, cognitiveDecline } from './brain-sites.ts';
-import { at, atLeast, type Cause, inKind, reads, shows, tempos, told } from './cause.ts';
+import { at, atLeast, type Cause, inKind, reads, shows, tempos, told, under } from './cause.ts';
 
 const book = (chapter: string) => recalled('adams-victor', chapter);
 const regression = ['loss-of-skills', 'developmental-delay'] as const;
@@ -15,9 +15,10 @@ export const childhoodBrainCauses: readonly Cause[] = [
     inheritance: ['autosomal-recessive', 'x-linked'],
     produces: [
       at(['diffuse-encephalopathy', 'cerebellar-degeneration', 'upper-motor-neuron-system'], 'rare'),
-      at(['corticobulbar-both-sides', 'brainstem-diffuse', 'spinal-cord-lateral'], 'exceptional'),
-      at(['spinal-cord-transverse', 'spinal-cord-posterolateral', 'raised-intracranial-pressure'], 'exceptional'),
+      at(['corticobulbar-both-sides', 'brainstem-diffuse'], 'exceptional'),
+      at(['spinal-cord-posterolateral', 'raised-intracranial-pressure'], 'exceptional'),
       inKind(['multiple-sites'], 'exceptional'),
+      at(['spinal-cord-transverse', 'spinal-cord-lateral'], 'rare'),
     ],
     tempo: tempos.subacuteOrChronic,
     courses: { progressive: 1.5, improving: 0.2 },
@@ -296,6 +297,38 @@ export const childhoodBrainCauses: readonly Cause[] = [
       ]),
     ],
     source: book('calcification of the basal ganglia'),
+  },
+  {
+    key: 'infant-subdural-haematoma',
+    group: 'traumatic',
+    label: 'Subdural haematoma of an infant (inflicted or accidental injury)',
+    produces: [
+      at(['raised-intracranial-pressure', 'diffuse-encephalopathy'], 'uncommon'),
+      inKind(['hemisphere'], 'rare'),
+      at(['no-lesion', 'brainstem-diffuse', 'abducens-nerve'], 'exceptional'),
+    ],
+    tempo: { hyperacute: 0.35, acute: 0.4, subacute: 0.22, chronic: 0.03 },
+    // The story of an injury is often missing, or does not fit.
+    age: { from: 0, to: 2, outside: 0.02 },
+    history: [
+      told(['seizure', 'vomiting', 'loss-of-consciousness'], 2, 0.4),
+      told(['trauma', 'head-injury', 'falls'], 2, 0.8),
+      told(['perinatal-injury', 'bleeding-disorder'], 1.5, 1),
+      told(['fever', 'rash', 'preceding-infection', 'family/consanguinity'], 0.4, 1.1),
+      told(['loss-of-skills', 'developmental-delay', 'congenital-heart-disease'], 0.5, 1),
+    ],
+    signs: [
+      shows(['higher-function/drowsiness', 'higher-function/coma', 'involuntary-movements/posturing'], 2, 0.7),
+      shows(['autonomic/fever', 'special-tests/neck-stiffness', 'cranial-nerves/cherry-red-spot'], 0.3, 1.1),
+    ],
+    values: [
+      reads('ct-head', [
+        ['subdural-haematoma', 60],
+        ['normal', 0.05],
+      ]),
+    ],
+    quantities: [under('haemoglobin', 90, 'g/L', 2, 1)],
+    source: book('craniocerebral trauma'),
   },
   {
     key: 'febrile-seizure',

@@ -28,7 +28,7 @@ export const cognitiveDeclineCauses: readonly Cause[] = [
       at(['cortex-middle-cerebral-lower', 'cortex-posterior-cerebral', 'frontal-gait-disorder'], 'rare'),
     ],
     tempo: tempos.chronic,
-    durationDays: { from: 180, outside: 0.35, source: fromMemory },
+    durationDays: { from: 180, outside: 0.2, source: fromMemory },
     courses: { progressive: 1.6, improving: 0.05, 'relapsing-remitting': 0.1 },
     age: { from: 60, to: 110, outside: 0.15 },
     history: [
@@ -43,6 +43,7 @@ export const cognitiveDeclineCauses: readonly Cause[] = [
       told(['tacrolimus', 'methotrexate', 'carbon-monoxide', 'organic-solvents', 'immunosuppression'], 0.5, 1),
       told(['hiv-infection', 'syphilis', 'unprotected-sex', 'cancer', 'migraine'], 0.5, 1),
       told(['alcohol-excess', 'head-injury'], 0.8, 1),
+      told(['visual-loss', 'weight-loss', 'unsteadiness', 'night-sweats', 'difficulty-walking'], 0.7, 1),
     ],
     signs: [
       shows(memoryLoss, 3, 0.3),
@@ -60,6 +61,7 @@ export const cognitiveDeclineCauses: readonly Cause[] = [
       // Walking is kept for years.
       shows(['gait/unable-to-walk'], 0.5, 1),
       shows(['involuntary-movements/asterixis'], 0.2, 1),
+      shows(['gait/ataxic', 'cranial-nerves/optic-disc-swelling', 'cranial-nerves/homonymous-hemianopia'], 0.3, 1),
     ],
     values: [atrophy, reads('eeg', [['status-epilepticus', 0.1]])],
     source: recalled('alzheimer-2011'),
@@ -126,7 +128,7 @@ export const cognitiveDeclineCauses: readonly Cause[] = [
       at(['corticobulbar-both-sides', 'bulbar-motor-nuclei', 'cortex-parietal'], 'exceptional'),
     ],
     tempo: tempos.chronic,
-    durationDays: { from: 180, outside: 0.35, source: fromMemory },
+    durationDays: { from: 180, outside: 0.25, source: fromMemory },
     courses: { progressive: 1.6, improving: 0.05, 'relapsing-remitting': 0.1 },
     age: { from: 40, to: 75, outside: 0.2 },
     history: [

@@ -27,6 +27,7 @@ export const encephalopathyCauses: readonly Cause[] = [
     label: 'Metabolic encephalopathy (sodium, glucose, calcium, urea, carbon dioxide, thyroid)',
     produces: [
       at(['diffuse-encephalopathy'], 'very-common'),
+      at(['raised-intracranial-pressure'], 'uncommon'),
       at(['hyperkinetic-syndrome'], 'rare'),
       inKind(['hemisphere'], 'exceptional'),
       at(
@@ -97,6 +98,7 @@ export const encephalopathyCauses: readonly Cause[] = [
       ),
       told(['tacrolimus', 'methotrexate', 'ifosfamide', 'polyuria', 'altered-sweating'], 1.1, 1),
       told(['loss-of-skills', 'family/dementia', 'family/similar-disorder', 'tick-bite', 'animal-bite'], 0.5, 1),
+      told(['breathlessness', 'sleep-apnoea', 'polyuria'], 1.3, 1),
     ],
     signs: [
       shows(flap, 3, 0.7),
@@ -120,6 +122,7 @@ export const encephalopathyCauses: readonly Cause[] = [
       atLeast('tsh', 40, 'm[IU]/L', 4, 1),
       under('cortisol', 100, 'nmol/L', 3, 1),
       under('platelets', 50, '10*9/L', 0.5, 1),
+      under('oxygen-saturation', 90, '%', 4, 0.9),
     ],
     values: [
       reads('eeg', [
@@ -238,6 +241,8 @@ export const encephalopathyCauses: readonly Cause[] = [
         ['hyperkinetic-syndrome', 'upper-motor-neuron-system', ...opticRadiation, 'raised-intracranial-pressure'],
         'rare',
       ),
+      // Mad, dry and wide-eyed: the poison stops the same nerves as a disease of them would.
+      at(['autonomic-neuropathy'], 'rare'),
     ],
     // What accumulates takes weeks.
     tempo: { hyperacute: 0.3, acute: 0.37, subacute: 0.21, chronic: 0.12 },
@@ -310,11 +315,15 @@ export const encephalopathyCauses: readonly Cause[] = [
         1,
         0.15,
       ),
+      told(['lead', 'thallium', 'other-heavy-metal'], 2, 1),
+      told('lead', 2, 1),
     ],
     signs: [
       shows(['cranial-nerves/small-pupil', 'cranial-nerves/dilated-pupil'], 2.5, 0.9),
       shows(['higher-function/hallucinations'], 2, 0.95),
       shows(['involuntary-movements/action-tremor', 'involuntary-movements/postural-tremor', ...flap], 1.6, 0.95),
+      shows(['higher-function/mutism', 'higher-function/speech-apraxia'], 1.4, 1),
+      shows(['cranial-nerves/homonymous-hemianopia', 'higher-function/neglect'], 0.4, 1),
     ],
     quantities: [atLeast('csf-white-cells', 5, '10*6/L', 0.15, 1.3), atLeast('ammonia', 60, 'umol/L', 1.8, 0.9)],
     values: [

@@ -103,6 +103,7 @@ export const fluidPressureCauses: readonly Cause[] = [
       told(['lithium', 'corticosteroid'], 1.5, 1),
       told(['hormonal-contraceptive', 'amenorrhoea-or-galactorrhoea', 'hypothyroidism'], 1.2, 1),
       told(['chronic-kidney-disease', 'photophobia'], 1.1, 1),
+      told('orthostatic-headache', 0.3, 1),
     ],
     signs: [
       shows(discSwelling, 2, 0.1),
@@ -190,6 +191,7 @@ export const fluidPressureCauses: readonly Cause[] = [
       ),
       told(['pulsatile-tinnitus', 'hormonal-contraceptive'], 0.6, 1),
       told(['developmental-delay', 'stroke', 'amenorrhoea-or-galactorrhoea'], 1.2, 1),
+      told('orthostatic-headache', 0.3, 1),
     ],
     signs: [
       shows(['cranial-nerves/upgaze-palsy', 'cranial-nerves/convergence-retraction-nystagmus'], 6, 0.8),
@@ -198,6 +200,7 @@ export const fluidPressureCauses: readonly Cause[] = [
       shows(['cranial-nerves/optic-disc-swelling'], 2.5, 0.9),
       shows(['special-tests/neck-stiffness'], 0.6, 1),
       shows(['cranial-nerves/sixth-nerve-palsy'], 1.5, 1),
+      shows(['involuntary-movements/asterixis'], 0.4, 1),
     ],
     sides: [sided(['cranial-nerves/optic-disc-swelling'], { one: 0.4, both: 1.1 })],
     values: [
@@ -219,7 +222,8 @@ export const fluidPressureCauses: readonly Cause[] = [
     produces: [
       at(['meningeal-irritation', 'no-lesion'], 'uncommon'),
       at(['abducens-nerve', 'cochlear-nerve'], 'uncommon'),
-      at(['vestibular-nerve', 'oculomotor-nerve', 'diffuse-encephalopathy', 'raised-intracranial-pressure'], 'rare'),
+      at(['vestibular-nerve', 'oculomotor-nerve', 'diffuse-encephalopathy'], 'rare'),
+      at(['raised-intracranial-pressure'], 'uncommon'),
       at(
         [
           'cortex-frontal',

@@ -195,6 +195,7 @@ export const meningealAndPressureCauses: readonly Cause[] = [
       told(['chronic-liver-disease', 'injecting-drug-use', 'corticosteroid', 'methotrexate'], 1.5, 1),
       told(['loss-of-skills', 'cognitive-change', 'behaviour-change', 'diplopia'], 1.2, 1),
       told(['livestock-or-raw-milk', 'raw-meat', 'oral-or-genital-ulcers'], 0.6, 1),
+      told('orthostatic-headache', 0.3, 1),
     ],
     signs: [
       fever,
@@ -271,6 +272,7 @@ export const meningealAndPressureCauses: readonly Cause[] = [
       told(['night-sweats', 'weight-loss', 'injecting-drug-use', 'cancer', 'natalizumab'], 1.3, 1),
       told(['stem-cell-transplant', 'ciclosporin', 'rheumatoid-arthritis'], 1.5, 1),
       told(['raw-meat', 'livestock-or-raw-milk', 'joint-pain', 'oral-or-genital-ulcers'], 0.6, 1),
+      told('orthostatic-headache', 0.3, 1),
     ],
     signs: [
       shows(['autonomic/fever'], 2, 0.6),

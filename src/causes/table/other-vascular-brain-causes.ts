@@ -65,11 +65,13 @@ export const otherVascularBrainCauses: readonly Cause[] = [
       ),
       told(['methotrexate', 'thalidomide', 'sickle-cell-disease', 'ear-pain'], 1.5, 1),
       told(['dementia', 'hiv-infection', 'unprotected-sex'], 0.6, 1),
+      told('orthostatic-headache', 0.3, 1),
     ],
     signs: [
       shows(['cranial-nerves/optic-disc-swelling'], 6, 0.7),
       shows(['higher-function/drowsiness', 'higher-function/confusion'], 1.5, 0.9),
       shows(['involuntary-movements/myoclonus', 'involuntary-movements/chorea', 'gait/shuffling'], 0.4, 1),
+      shows(['involuntary-movements/asterixis'], 0.4, 1),
     ],
     sides: [sided(['cranial-nerves/optic-disc-swelling'], { one: 0.4, both: 1.1 })],
     values: [
@@ -147,7 +149,7 @@ export const otherVascularBrainCauses: readonly Cause[] = [
       at(['optic-nerve', 'oculomotor-nerve', 'abducens-nerve', 'facial-nerve', 'hyperkinetic-syndrome'], 'exceptional'),
       at(['cortex-frontal', 'cortex-temporal', 'cortex-parietal', 'brainstem-diffuse'], 'rare'),
     ],
-    tempo: tempos.subacute,
+    tempo: { hyperacute: 0.08, acute: 0.22, subacute: 0.5, chronic: 0.2 },
     courses: { progressive: 1.5, 'relapsing-remitting': 1.5 },
     age: { from: 15, to: 100, outside: 0.4 },
     history: [
@@ -415,7 +417,7 @@ export const otherVascularBrainCauses: readonly Cause[] = [
       at(['diffuse-encephalopathy', 'frontal-gait-disorder', 'meningeal-irritation', 'foramen-magnum'], 'exceptional'),
       at(['diffuse-encephalopathy', 'frontal-gait-disorder', 'brainstem-diffuse', 'cavernous-sinus'], 'rare'),
     ],
-    tempo: { hyperacute: 0.4, acute: 0.15, subacute: 0.15, chronic: 0.3 },
+    tempo: { hyperacute: 0.36, acute: 0.16, subacute: 0.2, chronic: 0.28 },
     courses: { 'relapsing-remitting': 1.5 },
     age: { from: 8, to: 70, outside: 0.5 },
     history: [

@@ -430,7 +430,8 @@ export const rarerBrainCauses: readonly Cause[] = [
     label: 'Heat stroke and the cerebellar damage that it leaves',
     produces: [
       at(['diffuse-encephalopathy', 'cerebellar-degeneration'], 'rare'),
-      at(['cerebellar-vermis', 'brainstem-diffuse'], 'exceptional'),
+      at(['cerebellar-vermis', 'cerebellar-hemisphere'], 'rare'),
+      at(['brainstem-diffuse'], 'exceptional'),
     ],
     tempo: { hyperacute: 0.55, acute: 0.35, subacute: 0.07, chronic: 0.03 },
     courses: { improving: 1.5, static: 1.3 },
@@ -440,6 +441,7 @@ export const rarerBrainCauses: readonly Cause[] = [
       told(['loss-of-consciousness', 'seizure', 'vomiting'], 1.5, 0.9),
       told(['heavy-exertion', 'fever', 'altered-sweating', 'loss-of-consciousness'], 1, 0.1),
       told([...anyHeadache, 'preceding-infection'], 0.6, 1),
+      told('heavy-exertion', 2, 1),
     ],
     signs: [
       shows(['autonomic/fever'], 3, 0.4),

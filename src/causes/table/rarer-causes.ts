@@ -165,6 +165,7 @@ export const rarerCauses: readonly Cause[] = [
       told(['head-injury', 'spinal-surgery', 'trauma', 'anticoagulant'], 2, 0.8),
       told(['family/ataxia', 'family/similar-disorder'], 0.3, 1.05),
       told(['cognitive-change', 'anticoagulant', 'spinal-surgery', 'headache'], 1.2, 1),
+      told(['spinal-surgery', 'recent-surgery', 'trauma', 'cancer'], 1.3, 1),
     ],
     sides: [sided(['cranial-nerves/hearing-loss'], { one: 0.3, both: 1.8 })],
     source: recalled('adams-victor', 'superficial siderosis'),
