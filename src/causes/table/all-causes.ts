@@ -5,6 +5,7 @@ import { brainInfectionCauses } from './brain-infection-causes.ts';
 import { brainInflammationCauses } from './brain-inflammation-causes.ts';
 import { brainInjuryCauses } from './brain-injury-causes.ts';
 import type { Cause } from './cause.ts';
+import { childhoodBrainCauses } from './childhood-brain-causes.ts';
 import { cognitiveDeclineCauses } from './cognitive-decline-causes.ts';
 import { cordCauses } from './cord-causes.ts';
 import { cordDiseaseCauses } from './cord-disease-causes.ts';
@@ -16,6 +17,7 @@ import { fluidPressureCauses } from './fluid-pressure-causes.ts';
 import { focalCauses } from './focal-causes.ts';
 import { functionalCauses } from './functional-causes.ts';
 import { hearingAndBalanceCauses } from './hearing-and-balance-causes.ts';
+import { hereditaryAtaxiaCauses } from './hereditary-ataxia-causes.ts';
 import { hereditaryBrainCauses } from './hereditary-brain-causes.ts';
 import { hereditaryMuscleCauses } from './hereditary-muscle-causes.ts';
 import { hereditaryNeuropathyCauses } from './hereditary-neuropathy-causes.ts';
@@ -28,11 +30,13 @@ import { movementCauses } from './movement-causes.ts';
 import { muscleCauses } from './muscle-causes.ts';
 import { nerveCauses } from './nerve-causes.ts';
 import { opticCompressionCauses } from './optic-compression-causes.ts';
+import { otherBrainCauses } from './other-brain-causes.ts';
 import { otherMuscleCauses } from './other-muscle-causes.ts';
 import { otherVascularBrainCauses } from './other-vascular-brain-causes.ts';
 import { plexusAndRootCauses } from './plexus-and-root-causes.ts';
 import { polyneuropathyCauses } from './polyneuropathy-causes.ts';
 import { pupilAndHornerCauses } from './pupil-and-horner-causes.ts';
+import { rarerBrainCauses } from './rarer-brain-causes.ts';
 import { rarerCauses } from './rarer-causes.ts';
 import { rootCauses } from './root-causes.ts';
 import { seizureAndAttackCauses } from './seizure-and-attack-causes.ts';
@@ -80,8 +84,12 @@ export const allCauses: readonly Cause[] = [
   ...seizureAndAttackCauses,
   ...cognitiveDeclineCauses,
   ...ataxiaCauses,
+  ...hereditaryAtaxiaCauses,
   ...movementCauses,
   ...hyperkineticCauses,
   ...rarerCauses,
+  ...otherBrainCauses,
+  ...rarerBrainCauses,
+  ...childhoodBrainCauses,
   ...functionalCauses,
 ];

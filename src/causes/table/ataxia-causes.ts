@@ -1,5 +1,5 @@
 import { commonPractice, fromMemory, read, recalled } from '../../kernel/cite.ts';
-import { at, atLeast, type Cause, inKind, mondo, reads, shows, sided, tempos, told, under } from './cause.ts';
+import { at, atLeast, type Cause, inKind, mondo, reads, shows, tempos, told, under } from './cause.ts';
 
 const degeneration = 'cerebellar-degeneration';
 const parts = ['cerebellar-vermis', 'cerebellar-hemisphere', 'flocculonodular-lobe'] as const;
@@ -40,6 +40,8 @@ export const ataxiaCauses: readonly Cause[] = [
       told(['malnutrition', 'weight-loss'], 2, 0.95),
       told(relatives, 0.3, 1.05),
       told(['cancer', 'hearing-loss'], 0.6, 1),
+      told(['falls', 'tremor', 'chronic-liver-disease', 'known-neuropathy'], 1.2, 1),
+      told(['phenytoin', 'lithium', 'fever'], 0.6, 1),
     ],
     signs: [
       shows(['gait/ataxic', 'coordination/heel-shin'], 2.5, 0.3),
@@ -79,6 +81,8 @@ export const ataxiaCauses: readonly Cause[] = [
       told(['vertigo', 'vomiting', 'diplopia', 'slurred-speech'], 1.4, 1),
       told(['alcohol-excess'], 0.6, 1),
       told('immune-checkpoint-inhibitor', 1.6, 1),
+      told(['oscillopsia', 'dysphagia', 'preceding-infection'], 1.2, 1),
+      told(['phenytoin', 'lithium', 'metronidazole', 'fever'], 0.5, 1),
     ],
     signs: [
       shows(
@@ -92,6 +96,16 @@ export const ataxiaCauses: readonly Cause[] = [
         ],
         2,
         0.95,
+      ),
+      shows(
+        [
+          'inspection/titubation',
+          'gait/unable-to-walk',
+          'gait/unable-to-stand',
+          'cranial-nerves/cerebellar-dysarthria',
+        ],
+        1.5,
+        0.9,
       ),
     ],
     quantities: [atLeast('csf-white-cells', 5, '10*6/L', 2.5, 0.7)],
@@ -131,114 +145,16 @@ export const ataxiaCauses: readonly Cause[] = [
       told(['sjogren-syndrome', 'lupus', 'stiffness', 'diplopia', 'oscillopsia'], 1.4, 1),
       told(['family/similar-disorder', 'family/ataxia'], 0.3, 1),
       told('immune-checkpoint-inhibitor', 1.8, 1),
+      told(['coeliac-disease', 'rheumatoid-arthritis', 'epilepsy'], 1.2, 1),
+      told(['alcohol-excess', 'phenytoin', 'lithium'], 0.5, 1),
     ],
     quantities: [atLeast('csf-white-cells', 5, '10*6/L', 3, 0.7)],
     values: [
       reads('csf-oligoclonal-bands', [['positive', 2.5]]),
       reads('neuronal-surface-antibody', [['positive', 15]]),
     ],
+    signs: [shows(['cranial-nerves/downbeat-nystagmus', 'tone/trunk', 'cranial-nerves/opsoclonus'], 1.8, 1)],
     source: read('gad-ataxia-2015', 'abstract'),
-  },
-  {
-    key: 'dominant-cerebellar-ataxia',
-    group: 'hereditary',
-    inheritance: ['autosomal-dominant'],
-    label: 'Autosomal dominant cerebellar ataxia',
-    mondo: mondo('MONDO:0020380', 'autosomal dominant cerebellar ataxia'),
-    produces: [
-      at([degeneration], 'common'),
-      at(parts, 'uncommon'),
-      at(
-        [
-          'akinetic-rigid-syndrome',
-          'hyperkinetic-syndrome',
-          'midbrain-dorsal',
-          'upper-motor-neuron-system',
-          'brainstem-diffuse',
-        ],
-        'rare',
-      ),
-      at(['bulbar-motor-nuclei'], 'exceptional'),
-    ],
-    tempo: tempos.lifelong,
-    durationDays: { from: 365, outside: 0.35, source: fromMemory },
-    courses: { progressive: 1.5, improving: 0.05, static: 0.3 },
-    age: { from: 8, to: 70, outside: 0.4 },
-    history: [
-      // Of people with ataxia and no relative who has it a tenth or so carry an expansion all the same.
-      told(relatives, 15, 0.22),
-      told('alcohol-excess', 0.4, 1.1),
-      told('cancer', 0.5, 1.05),
-      told(['family/parkinsonism', 'family/chorea', 'family/dementia'], 1.5, 1),
-    ],
-    signs: [
-      shows(
-        ['cranial-nerves/slow-saccades', 'cranial-nerves/ophthalmoplegia', 'cranial-nerves/lid-retraction'],
-        3,
-        0.9,
-      ),
-      shows(
-        ['cranial-nerves/facial-myokymia', 'inspection/fasciculation', 'cranial-nerves/optic-disc-pallor'],
-        2,
-        0.95,
-      ),
-    ],
-    values: [
-      reads('mri-brain', [
-        ['cerebellar-atrophy', 2],
-        ['normal', 0.6],
-      ]),
-      reads('genetic-test', [
-        ['other', 12],
-        ['negative', 0.3],
-      ]),
-    ],
-    source: ataxiaChapter,
-  },
-  {
-    key: 'friedreich-ataxia',
-    group: 'hereditary',
-    inheritance: ['autosomal-recessive'],
-    label: 'Friedreich ataxia',
-    mondo: mondo('MONDO:0100339', 'Friedreich ataxia'),
-    produces: [
-      at([degeneration, 'sensory-ganglionopathy'], 'uncommon'),
-      at(['spinal-cord-posterolateral'], 'uncommon'),
-      at(parts, 'rare'),
-      inKind(['multiple-sites'], 'uncommon'),
-      at(['hyperkinetic-syndrome', 'spinal-cord-posterior', 'sensory-polyneuropathy'], 'rare'),
-      at(['spinal-cord-lateral', 'length-dependent-polyneuropathy'], 'exceptional'),
-    ],
-    tempo: tempos.lifelong,
-    courses: { progressive: 1.4, improving: 0.05, 'relapsing-remitting': 0.05 },
-    age: { from: 3, to: 40, outside: 0.15 },
-    history: [
-      told('family/similar-disorder', 4, 0.9),
-      told(['heart-failure', 'cardiomyopathy'], 6, 0.85),
-      told('diabetes-mellitus', 2, 0.95),
-      told('family/consanguinity', 2, 1),
-      told(['hearing-loss', 'slurred-speech'], 1.3, 1),
-      told('family/cardiomyopathy-or-sudden-death', 1.5, 1),
-    ],
-    signs: [
-      shows(['inspection/pes-cavus', 'inspection/scoliosis', 'inspection/kyphosis'], 6, 0.4),
-      shows(['plantars/plantar-response'], 2.5, 0.6),
-      shows(['cranial-nerves/hearing-loss', 'cranial-nerves/optic-disc-pallor'], 2, 0.95),
-      shows(['sensation/vibration', 'sensation/joint-position'], 1.8, 0.5),
-      shows(['cranial-nerves/saccadic-intrusions'], 2, 1),
-    ],
-    values: [
-      reads('genetic-test', [
-        ['fxn-expansion', 300],
-        ['negative', 0.05],
-      ]),
-      reads('nerve-conduction-pattern', [
-        ['sensory-only', 4],
-        ['normal', 0.1],
-      ]),
-      reads('mri-brain', [['normal', 1.3]]),
-    ],
-    source: ataxiaChapter,
   },
   {
     key: 'drug-induced-ataxia',
@@ -260,63 +176,23 @@ export const ataxiaCauses: readonly Cause[] = [
       told(seldomForAtaxia, 2.5, 1),
       told(['epilepsy', 'psychiatric-disorder', 'chronic-kidney-disease'], 1.5, 1),
       told([...knownForAtaxia, ...seldomForAtaxia, 'organic-solvents', 'tacrolimus'], 2.8, 0.05),
-    ],
-    signs: [shows(['cranial-nerves/nystagmus', 'cranial-nerves/gaze-evoked-nystagmus'], 1.8, 0.7)],
-    source: commonPractice,
-  },
-  {
-    key: 'fragile-x-tremor-ataxia-syndrome',
-    group: 'hereditary',
-    inheritance: ['x-linked'],
-    label: 'Fragile X tremor-ataxia syndrome',
-    mondo: mondo('MONDO:0010382', 'fragile X-associated tremor/ataxia syndrome'),
-    produces: [
-      at([degeneration, 'action-tremor'], 'rare'),
-      at(parts, 'rare'),
-      at(['akinetic-rigid-syndrome'], 'rare'),
-      at(['frontal-gait-disorder', 'length-dependent-polyneuropathy'], 'exceptional'),
-    ],
-    tempo: tempos.lifelong,
-    age: { from: 50, to: 85, outside: 0.05 },
-    sex: { male: 1.8, female: 0.2 },
-    history: [
-      told(['family/similar-disorder', 'family/tremor'], 2, 0.9),
-      told('cognitive-change', 1.8, 0.8),
-      told('tremor', 2, 0.4),
-      told(['family/parkinsonism', 'family/dementia', 'amenorrhoea-or-galactorrhoea', 'unsteadiness'], 1.3, 1),
-    ],
-    signs: [shows(['involuntary-movements/intention-tremor', 'involuntary-movements/action-tremor'], 4, 0.2)],
-    source: ataxiaChapter,
-  },
-  {
-    key: 'ataxia-with-neuropathy-and-vestibular-areflexia',
-    group: 'hereditary',
-    inheritance: ['autosomal-recessive'],
-    label: 'Cerebellar ataxia with neuropathy and vestibular areflexia',
-    mondo: mondo('MONDO:0044720', 'cerebellar ataxia with neuropathy and bilateral vestibular areflexia syndrome'),
-    produces: [
-      at([degeneration, 'sensory-ganglionopathy'], 'uncommon'),
-      at(['sensory-polyneuropathy', 'vestibular-nerve'], 'rare'),
-    ],
-    tempo: tempos.lifelong,
-    age: { from: 35, to: 75, outside: 0.15 },
-    history: [
-      told(['oscillopsia', 'worse-in-the-dark'], 3, 0.6),
-      told('family/similar-disorder', 2, 0.9),
-      told('chronic-cough', 6, 0.6),
+      told(['vomiting', 'diplopia', 'tremor', 'diuretic', 'macrolide'], 1.2, 1),
     ],
     signs: [
-      shows(['cranial-nerves/abnormal-head-impulse'], 10, 0.15),
-      shows(['sensation/vibration', 'sensation/joint-position', 'gait/sensory-ataxic'], 2.5, 0.3),
+      shows(['cranial-nerves/nystagmus', 'cranial-nerves/gaze-evoked-nystagmus'], 1.8, 0.7),
+      shows(
+        [
+          'higher-function/drowsiness',
+          'higher-function/confusion',
+          'cranial-nerves/cerebellar-dysarthria',
+          'involuntary-movements/asterixis',
+        ],
+        1.3,
+        1,
+      ),
+      shows(['plantars/plantar-response', 'reflexes/ankle'], 0.8, 1),
     ],
-    sides: [sided(['cranial-nerves/abnormal-head-impulse'], { one: 0.2, both: 1.5 })],
-    values: [
-      reads('nerve-conduction-pattern', [
-        ['sensory-only', 5],
-        ['normal', 0.05],
-      ]),
-    ],
-    source: ataxiaChapter,
+    source: commonPractice,
   },
   {
     key: 'gluten-ataxia',
@@ -336,12 +212,17 @@ export const ataxiaCauses: readonly Cause[] = [
       told(['weight-loss', 'recent-weight-loss'], 1.5, 0.95),
       told('alcohol-excess', 0.4, 1.05),
       told(['bowel-disturbance', 'abdominal-pain', 'family/autoimmune-disease'], 1.4, 1),
+      told(['hypothyroidism', 'joint-pain', 'fatigue', 'numbness'], 1.1, 1),
     ],
     values: [
       reads('tissue-transglutaminase-antibody', [
         ['positive', 12],
         ['negative', 0.25],
       ]),
+    ],
+    signs: [
+      shows(['gait/ataxic', 'coordination/heel-shin'], 1.3, 0.8),
+      shows(['plantars/plantar-response', 'cranial-nerves/ophthalmoplegia'], 0.6, 1),
     ],
     source: ataxiaChapter,
   },
@@ -362,8 +243,19 @@ export const ataxiaCauses: readonly Cause[] = [
       told('family/similar-disorder', 2, 0.95),
       told('family/consanguinity', 3, 1),
       told('chronic-liver-disease', 2, 1),
+      told(['visual-loss', 'bowel-disturbance', 'early-satiety', 'family/ataxia'], 1.5, 1),
+      told(['cardiomyopathy', 'diabetes-mellitus'], 0.6, 1),
     ],
     quantities: [under('vitamin-e', 12, 'umol/L', 15, 0.05, recalled('adams-victor', 'vitamin E deficiency'))],
+    signs: [
+      shows(
+        ['inspection/titubation', 'cranial-nerves/constricted-visual-field', 'cranial-nerves/ophthalmoplegia'],
+        2,
+        1,
+      ),
+      shows(['reflexes/ankle', 'sensation/vibration', 'sensation/joint-position'], 1.8, 0.5),
+      shows(['inspection/pes-cavus', 'inspection/scoliosis'], 1.3, 1),
+    ],
     source: recalled('adams-victor', 'vitamin E deficiency'),
   },
   {
@@ -377,31 +269,11 @@ export const ataxiaCauses: readonly Cause[] = [
       told('hypothyroidism', 5, 0.8),
       told('fatigue', 1.4, 0.9),
       told(['hearing-loss', 'voice-change', 'hair-loss'], 1.3, 1),
+      told(['cognitive-change', 'muscle-pain', 'cramps', 'obesity', 'lithium', 'amiodarone'], 1.2, 1),
+      told(['family/ataxia', 'cancer'], 0.5, 1),
     ],
     quantities: [atLeast('tsh', 10, 'm[IU]/L', 10, 0.05, commonPractice)],
-    source: ataxiaChapter,
-  },
-  {
-    key: 'episodic-ataxia',
-    group: 'hereditary',
-    inheritance: ['autosomal-dominant'],
-    label: 'Episodic ataxia',
-    mondo: mondo('MONDO:0016227', 'hereditary episodic ataxia'),
-    produces: [
-      at([degeneration, 'no-lesion'], 'rare'),
-      at(parts, 'rare'),
-      at(['brainstem-diffuse', 'vestibular-nerve'], 'rare'),
-    ],
-    tempo: { hyperacute: 0.6, acute: 0.1, subacute: 0.05, chronic: 0.25 },
-    courses: { 'relapsing-remitting': 8, fluctuating: 4, progressive: 0.3 },
-    age: { from: 2, to: 25, outside: 0.2 },
-    history: [
-      told(relatives, 8, 0.4),
-      told('similar-attacks-before', 6, 0.1),
-      told(['vertigo', 'slurred-speech'], 1.6, 0.9),
-      told(['epilepsy', 'migraine'], 1.3, 1),
-    ],
-    signs: [shows(['involuntary-movements/myokymia', 'cranial-nerves/nystagmus'], 2, 0.9)],
+    signs: [shows(['autonomic/bradycardia', 'inspection/periorbital-oedema', 'reflexes/ankle'], 1.5, 1)],
     source: ataxiaChapter,
   },
   {
@@ -433,8 +305,14 @@ export const ataxiaCauses: readonly Cause[] = [
       told(['herpes-zoster', 'rash'], 3, 0.97),
       told(['vomiting', 'headache', 'slurred-speech'], 1.3, 1),
       told(['alcohol-excess', 'cancer'], 0.5, 1),
+      told(['family/ataxia', 'developmental-delay', 'phenytoin'], 0.4, 1),
+      told(['unsteadiness', 'difficulty-walking', 'clumsiness', 'joint-pain'], 1.1, 1),
     ],
     quantities: [atLeast('csf-white-cells', 5, '10*6/L', 2.5, 0.6)],
+    signs: [
+      shows(['cranial-nerves/opsoclonus', 'cranial-nerves/sixth-nerve-palsy', 'reflexes/ankle'], 0.7, 1),
+      shows(['inspection/titubation', 'gait/ataxic'], 1.4, 0.8),
+    ],
     source: recalled('adams-victor', 'acute cerebellitis'),
   },
   {
@@ -450,65 +328,16 @@ export const ataxiaCauses: readonly Cause[] = [
     tempo: tempos.lifelong,
     durationDays: { from: 365, outside: 0.3, source: fromMemory },
     age: { from: 40, to: 85, outside: 0.2 },
-    history: [told(relatives, 0.1, 1.3), told('alcohol-excess', 0.3, 1.1)],
-    signs: [shows(['autonomic/orthostatic-hypotension', 'sphincters/urinary-incontinence'], 0.4, 1.1)],
-    source: ataxiaChapter,
-  },
-  {
-    key: 'ataxia-telangiectasia',
-    group: 'hereditary',
-    inheritance: ['autosomal-recessive'],
-    label: 'Ataxia-telangiectasia',
-    mondo: mondo('MONDO:0008840', 'ataxia telangiectasia'),
-    produces: [at([degeneration, 'hyperkinetic-syndrome'], 'rare')],
-    tempo: tempos.lifelong,
-    age: { from: 1, to: 15, outside: 0.05 },
     history: [
-      told(['developmental-delay', 'loss-of-skills'], 2, 1),
-      told(['immunosuppression', 'lymphoma', 'red-eye'], 4, 0.8),
-      told('family/similar-disorder', 2, 0.95),
-      told('family/consanguinity', 2, 1),
-      told('preceding-respiratory-infection', 1.3, 1),
-    ],
-    signs: [
-      // The head is thrown to bring the eyes where they should look.
-      shows(['higher-function/ocular-apraxia'], 8, 0.9),
-      shows(
-        [
-          'cranial-nerves/slow-saccades',
-          'cranial-nerves/gaze-palsy',
-          'involuntary-movements/chorea',
-          'involuntary-movements/dystonia',
-        ],
-        3,
-        0.6,
+      told(relatives, 0.1, 1.3),
+      told('alcohol-excess', 0.3, 1.1),
+      told(
+        ['cancer', 'weight-loss', 'coeliac-disease', 'hypothyroidism', 'phenytoin', 'lithium', 'diabetes-mellitus'],
+        0.5,
+        1,
       ),
     ],
-    source: ataxiaChapter,
-  },
-  {
-    key: 'spastic-ataxia',
-    group: 'hereditary',
-    inheritance: ['autosomal-recessive', 'autosomal-dominant'],
-    label: 'Hereditary spastic ataxia',
-    produces: [
-      at([degeneration, 'spinal-cord-lateral', 'spinal-cord-posterolateral'], 'rare'),
-      at(['upper-motor-neuron-system', 'cerebellar-vermis'], 'rare'),
-      inKind(['multiple-sites'], 'rare'),
-      at(['length-dependent-polyneuropathy', 'brainstem-diffuse'], 'exceptional'),
-    ],
-    tempo: tempos.lifelong,
-    age: { from: 1, to: 45, outside: 0.2 },
-    history: [
-      told(['developmental-delay', 'loss-of-skills'], 2, 1),
-      told([...relatives, 'family/spastic-paraplegia'], 5, 0.5),
-      told('family/consanguinity', 3, 1),
-      told('stiffness', 1.4, 1),
-    ],
-    signs: [
-      shows(['gait/spastic', 'tone/lower-limb', 'clonus/ankle', 'plantars/plantar-response'], 3, 0.2),
-      shows(['inspection/pes-cavus'], 1.8, 0.9),
-    ],
+    signs: [shows(['autonomic/orthostatic-hypotension', 'sphincters/urinary-incontinence'], 0.4, 1.1)],
     source: ataxiaChapter,
   },
 ];

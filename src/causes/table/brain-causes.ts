@@ -56,10 +56,32 @@ export const brainCauses: readonly Cause[] = [
       told('thunderclap-headache', 0.5, 1),
       told(['head-injury', 'trauma', 'recent-bacteraemia', 'sinus-or-ear-infection'], 0.6, 1),
       told('atrial-fibrillation', 0.7, 1),
+      told(
+        ['hiv-infection', 'immunosuppression', 'stroke', 'transient-ischaemic-attack', 'oral-or-genital-ulcers'],
+        0.6,
+        1,
+      ),
+      told(['syphilis', 'unprotected-sex', 'preceding-infection', 'travel', 'pregnancy', 'family/dementia'], 0.7, 1),
+      told(['loss-of-skills', 'pulsatile-tinnitus', 'family/similar-disorder', 'fluctuating-symptoms'], 0.6, 1),
+      told('orthostatic-headache', 0.3, 1),
     ],
     signs: [
       shows(['cranial-nerves/optic-disc-swelling'], 5, 0.9),
       shows(['inspection/cafe-au-lait-spots', 'inspection/neurofibromas'], 3, 1),
+      // Movements that nobody wills come from poisoned, inflamed or wasting nerve cells.
+      shows(
+        [
+          'involuntary-movements/myoclonus',
+          'involuntary-movements/exaggerated-startle',
+          'involuntary-movements/orofacial-dyskinesia',
+          'involuntary-movements/asterixis',
+          'cranial-nerves/opsoclonus',
+          'cranial-nerves/cherry-red-spot',
+        ],
+        0.3,
+        1,
+      ),
+      shows(['higher-function/hallucinations', 'higher-function/catatonia', 'autonomic/fever'], 0.5, 1),
     ],
     sides: [sided(['cranial-nerves/optic-disc-swelling'], { one: 0.4, both: 1.1 })],
     values: [
@@ -77,6 +99,7 @@ export const brainCauses: readonly Cause[] = [
       ]),
       reads('csf-cytology', [['malignant', 1.5]]),
     ],
+    quantities: [atLeast('csf-white-cells', 10, '10*6/L', 0.4, 1.05)],
     source: brainChapter,
   },
   {
@@ -156,6 +179,9 @@ export const brainCauses: readonly Cause[] = [
       told('fever', 0.6, 1),
       told(['corticosteroid', 'flashes-and-floaters'], 1.6, 1),
       told(['hypertension', 'atrial-fibrillation'], 0.8, 1),
+      told(['stem-cell-transplant', 'rheumatoid-arthritis', 'ciclosporin'], 1.5, 1),
+      told(['travel', 'head-injury'], 0.7, 1),
+      told('flashes-and-floaters', 2, 1),
     ],
     values: [
       reads('mri-brain', [
@@ -170,6 +196,13 @@ export const brainCauses: readonly Cause[] = [
       reads('hiv-test', [['positive', 4]]),
     ],
     quantities: [atLeast('ldh', 250, 'U/L', 1.5, 0.9), atLeast('csf-white-cells', 5, '10*6/L', 1.6, 0.8)],
+    signs: [
+      shows(
+        ['higher-function/apathy', 'higher-function/executive-dysfunction', 'higher-function/memory-impairment'],
+        1.3,
+        1,
+      ),
+    ],
     source: recalled('cns-lymphoma-2017'),
   },
   {
@@ -187,7 +220,7 @@ export const brainCauses: readonly Cause[] = [
       at(['trigeminal-nerve', 'corticobulbar-both-sides', 'cerebellar-vermis'], 'exceptional'),
     ],
     tempo: tempos.subacuteOrChronic,
-    durationDays: { from: 14, outside: 0.3, source: fromMemory },
+    durationDays: { from: 14, to: 1500, outside: 0.3, source: fromMemory },
     courses: { progressive: 2, improving: 0.1, 'relapsing-remitting': 0.1 },
     // Diffuse midline glioma of childhood; in adults gliomas are rarer and metastases take their place.
     age: { from: 3, to: 20, outside: 0.3 },
@@ -199,6 +232,7 @@ export const brainCauses: readonly Cause[] = [
       told(['hypertension', 'atrial-fibrillation'], 0.8, 1),
       told(['dysphagia', 'slurred-speech', 'diplopia'], 1.2, 1),
       told(['similar-attacks-before', 'resolved-deficit'], 0.4, 1),
+      told(['family/ataxia', 'family/similar-disorder', 'fluctuating-symptoms', 'alcohol-excess'], 0.4, 1),
     ],
     signs: [shows(['cranial-nerves/optic-disc-swelling'], 2, 0.95), shows(['inspection/cafe-au-lait-spots'], 3, 1)],
     values: [
@@ -305,6 +339,8 @@ export const brainCauses: readonly Cause[] = [
       told(['sleep-apnoea', 'hiccups', 'tinnitus'], 1.5, 1),
       told('painless-injury', 1.5, 1),
       told(['falls', 'syncope'], 1.2, 1),
+      told(['spina-bifida', 'face-numbness', 'clumsiness', 'neuropathic-pain', 'diplopia'], 1.3, 1),
+      told(['alcohol-excess', 'cancer', 'family/ataxia'], 0.5, 1),
     ],
     signs: [
       shows(
@@ -367,6 +403,7 @@ export const brainCauses: readonly Cause[] = [
       told('electric-shock-on-neck-flexion', 2, 0.9),
       told(['ankylosing-spondylitis', 'sinus-or-ear-infection'], 2, 1),
       told(['falls', 'syncope'], 1.2, 1),
+      told(['developmental-delay', 'neurofibromatosis', 'osteoporosis', 'paraesthesiae'], 1.2, 1),
     ],
     signs: [shows(['special-tests/lhermitte'], 1.6, 0.95)],
     values: [
@@ -393,6 +430,7 @@ export const brainCauses: readonly Cause[] = [
       told(['pain-on-straining', 'headache', 'facial-pain'], 1.6, 0.8),
       told('painless-injury', 3, 0.9),
       told(['hypertension', 'atrial-fibrillation'], 0.8, 1),
+      told(['spina-bifida', 'spinal-surgery', 'dysphagia', 'voice-change', 'hiccups', 'vertigo'], 1.4, 1),
     ],
     signs: [
       shows(['sensation/pinprick', 'sensation/temperature', 'cranial-nerves/facial-numbness'], 3, 0.3),
@@ -408,6 +446,7 @@ export const brainCauses: readonly Cause[] = [
       ),
       shows(['inspection/scoliosis'], 2, 0.95),
       shows(['cranial-nerves/horner-syndrome'], 1.3, 1),
+      shows(['inspection/wasting', 'cranial-nerves/tongue-wasting', 'cranial-nerves/palatal-weakness'], 1.5, 0.95),
     ],
     values: [
       reads('mri-brain', [
@@ -430,8 +469,9 @@ export const brainCauses: readonly Cause[] = [
       inKind(['hemisphere', 'cerebellum', 'brainstem'], 'rare'),
       at(['diffuse-encephalopathy', 'frontal-gait-disorder'], 'rare'),
       at(['raised-intracranial-pressure', 'optic-radiation-temporal', 'optic-radiation-parietal'], 'exceptional'),
+      at(['cerebellar-degeneration', 'no-lesion'], 'exceptional'),
     ],
-    tempo: tempos.subacuteOrChronic,
+    tempo: { hyperacute: 0.03, acute: 0.14, subacute: 0.38, chronic: 0.45 },
     courses: { progressive: 1.4, 'relapsing-remitting': 0.8 },
     history: [
       told('radiotherapy', 30, 0.005),

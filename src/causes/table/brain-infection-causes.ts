@@ -39,6 +39,8 @@ export const brainInfectionCauses: readonly Cause[] = [
       told('multiple-sclerosis', 1, 1),
       told(['tacrolimus', 'methotrexate', 'lupus', 'rheumatoid-arthritis', 'leflunomide', 'cancer'], 1.6, 1),
       told(['cognitive-change', 'speech-difficulty', 'clumsiness'], 1.3, 1),
+      told(['stem-cell-transplant', 'ciclosporin', 'corticosteroid', 'tnf-inhibitor'], 1.6, 1),
+      told(['weakness', 'visual-loss', 'unsteadiness'], 1.2, 1),
     ],
     values: [
       reads('mri-brain', [
@@ -51,6 +53,11 @@ export const brainInfectionCauses: readonly Cause[] = [
         ['negative', 0.3],
       ]),
       reads('hiv-test', [['positive', 6]]),
+    ],
+    quantities: [atLeast('csf-white-cells', 20, '10*6/L', 0.3, 1.1)],
+    signs: [
+      shows(['special-tests/neck-stiffness', 'cranial-nerves/optic-disc-swelling', 'autonomic/fever'], 0.2, 1.02),
+      shows(['inspection/enlarged-lymph-nodes'], 1.3, 1),
     ],
     source: recalled('pml-2013'),
   },
@@ -91,6 +98,11 @@ export const brainInfectionCauses: readonly Cause[] = [
         ['negative', 0.1],
       ]),
     ],
+    durationDays: { to: 90, outside: 0.3, source: brainChapter },
+    signs: [
+      shows(['involuntary-movements/hemiballism', 'involuntary-movements/chorea'], 2.5, 1),
+      shows(['autonomic/fever', 'higher-function/drowsiness', 'higher-function/confusion'], 1.3, 0.95),
+    ],
     source: brainChapter,
   },
   {
@@ -116,6 +128,8 @@ export const brainInfectionCauses: readonly Cause[] = [
       told('dysphagia', 3, 0.7),
       told('fever', 1.8, 0.5),
       told(['behaviour-change', 'altered-sweating'], 1.6, 0.9),
+      told(['hypertension', 'head-injury', 'psychiatric-disorder'], 0.7, 1),
+      told('breathlessness', 1.3, 1),
     ],
     signs: [
       shows(['autonomic/hyperhidrosis', 'cranial-nerves/drooling', 'involuntary-movements/generalised-spasms'], 3, 0.7),
@@ -160,6 +174,8 @@ export const brainInfectionCauses: readonly Cause[] = [
       told(['epilepsy', 'similar-attacks-before', 'vomiting'], 1.4, 1),
       told(['hypertension', 'atrial-fibrillation'], 0.6, 1),
       told(['family/epilepsy', 'family/similar-disorder'], 1.3, 1),
+      told(['family/similar-disorder', 'resolved-deficit', 'cognitive-change'], 1.2, 1),
+      told(['weight-loss', 'hiv-infection', 'cancer'], 0.6, 1),
     ],
     quantities: [atLeast('eosinophils', 0.5, '10*9/L', 2, 0.9)],
     values: [
@@ -177,8 +193,9 @@ export const brainInfectionCauses: readonly Cause[] = [
     group: 'infective',
     label: 'Dementia of HIV infection',
     produces: [
-      at(['diffuse-encephalopathy'], 'rare'),
+      at(['diffuse-encephalopathy'], 'uncommon'),
       at(['frontal-gait-disorder', 'akinetic-rigid-syndrome', 'cortex-frontal'], 'exceptional'),
+      at(['hyperkinetic-syndrome', 'no-lesion', 'cortex-temporal'], 'exceptional'),
     ],
     tempo: tempos.subacuteOrChronic,
     courses: { progressive: 1.3 },
@@ -188,8 +205,32 @@ export const brainInfectionCauses: readonly Cause[] = [
       told(['weight-loss', 'unprotected-sex', 'injecting-drug-use'], 1.5, 0.95),
       told(['difficulty-walking', 'clumsiness', 'tremor'], 1.3, 1),
       told(['fever', ...anyHeadache], 0.5, 1.05),
+      told('hiv-infection', 4, 0.9),
     ],
-    signs: [shows(['higher-function/apathy', 'higher-function/executive-dysfunction'], 1.6, 0.9)],
+    signs: [
+      shows(['higher-function/apathy', 'higher-function/executive-dysfunction'], 1.6, 0.9),
+      shows(
+        [
+          'involuntary-movements/bradykinesia',
+          'involuntary-movements/postural-tremor',
+          'gait/ataxic',
+          'reflexes/knee',
+          'higher-function/inattention',
+        ],
+        1.5,
+        0.95,
+      ),
+      shows(
+        [
+          'cranial-nerves/homonymous-hemianopia',
+          'higher-function/receptive-aphasia',
+          'special-tests/neck-stiffness',
+          'higher-function/coma',
+        ],
+        0.2,
+        1.05,
+      ),
+    ],
     values: [
       reads('hiv-test', [
         ['positive', 20],
@@ -220,6 +261,7 @@ export const brainInfectionCauses: readonly Cause[] = [
       told('seizure', 1.8, 0.9),
       told([...anyHeadache, 'vomiting', 'muscle-pain', 'dark-urine', 'fatigue'], 1.4, 0.9),
       told('rash', 0.4, 1.02),
+      told(['pregnancy', 'breathlessness', 'abdominal-pain'], 1.2, 1),
     ],
     signs: [
       shows(['autonomic/fever'], 3, 0.4),
@@ -230,6 +272,11 @@ export const brainInfectionCauses: readonly Cause[] = [
         1,
       ),
       shows(['special-tests/neck-stiffness'], 0.6, 1.02),
+      shows(
+        ['inspection/enlarged-lymph-nodes', 'inspection/non-blanching-rash', 'higher-function/receptive-aphasia'],
+        0.5,
+        1,
+      ),
     ],
     quantities: [
       under('platelets', 100, '10*9/L', 2.5, 0.7),
@@ -248,6 +295,8 @@ export const brainInfectionCauses: readonly Cause[] = [
       at(['raised-intracranial-pressure', 'polyradiculopathy', 'abducens-nerve', 'optic-nerve'], 'exceptional'),
       at(['diffuse-encephalopathy', 'demyelinating-polyradiculoneuropathy'], 'exceptional'),
       inKind(['cord', 'cauda-equina', 'hemisphere', 'multiple-sites'], 'exceptional'),
+      at(['facial-nerve', 'cerebellar-degeneration', 'spinal-cord-transverse'], 'exceptional'),
+      at(['oculomotor-nerve'], 'exceptional'),
     ],
     tempo: tempos.subacute,
     courses: { progressive: 1.2 },
@@ -262,6 +311,11 @@ export const brainInfectionCauses: readonly Cause[] = [
       told(anyHeadache, 1.4, 0.8),
     ],
     quantities: [atLeast('csf-white-cells', 5, '10*6/L', 2, 0.1), atLeast('csf-protein', 0.6, 'g/L', 1.6, 0.5)],
+    signs: [
+      shows(['cranial-nerves/hearing-loss'], 3, 0.9),
+      shows(['inspection/enlarged-liver-or-spleen', 'autonomic/fever'], 1.8, 0.95),
+      shows(['gait/spastic', 'plantars/plantar-response'], 1.3, 1),
+    ],
     source: brainChapter,
   },
 ];

@@ -66,9 +66,16 @@ export const brainInflammationCauses: readonly Cause[] = [
         1.5,
         1,
       ),
+      told(['stem-cell-transplant', 'neck-pain', 'speech-difficulty', 'weakness'], 1.2, 1),
     ],
-    signs: [shows(['autonomic/fever'], 3, 0.6), shows(['cranial-nerves/optic-disc-swelling'], 2.5, 0.9)],
-    quantities: [atLeast('crp', 20, 'mg/L', 4, 0.4)],
+    signs: [
+      shows(['autonomic/fever'], 3, 0.6),
+      shows(['cranial-nerves/optic-disc-swelling'], 2.5, 0.9),
+      shows(['inspection/periorbital-oedema', 'inspection/ear-or-nose-leak'], 2.5, 1),
+      shows(['special-tests/neck-stiffness'], 1.3, 1),
+      shows(['involuntary-movements/orofacial-dyskinesia', 'involuntary-movements/asterixis'], 0.3, 1),
+    ],
+    quantities: [atLeast('crp', 20, 'mg/L', 4, 0.4), atLeast('white-cells', 12, '10*9/L', 1.6, 0.8)],
     values: [
       reads('mri-brain', [
         ['ring-enhancing', 15],
@@ -112,6 +119,8 @@ export const brainInflammationCauses: readonly Cause[] = [
       told(['similar-attacks-before'], 0.4, 1),
       told(['recent-surgery', 'immunosuppression', 'natalizumab'], 1.2, 1),
       told(['rash', 'travel', 'tick-bite', 'cancer', 'psychiatric-disorder'], 0.7, 1),
+      told(['weakness', 'twitching', 'photophobia'], 1.1, 1),
+      told(['joint-pain', 'weight-loss', 'hearing-loss'], 0.6, 1),
     ],
     signs: [
       shows(['autonomic/fever'], 3, 0.4),
@@ -132,8 +141,16 @@ export const brainInflammationCauses: readonly Cause[] = [
         0.4,
         1,
       ),
+      shows(
+        ['inspection/enlarged-lymph-nodes', 'inspection/enlarged-liver-or-spleen', 'inspection/non-blanching-rash'],
+        0.3,
+        1,
+      ),
     ],
-    quantities: [atLeast('csf-white-cells', 5, '10*6/L', 6, 0.15, recalled('viral-encephalitis-2012'))],
+    quantities: [
+      atLeast('csf-white-cells', 5, '10*6/L', 6, 0.15, recalled('viral-encephalitis-2012')),
+      under('platelets', 50, '10*9/L', 0.3, 1),
+    ],
     values: [
       reads('mri-brain', [
         ['encephalitis', 25],
@@ -169,6 +186,7 @@ export const brainInflammationCauses: readonly Cause[] = [
       inKind(['hemisphere', 'brainstem', 'cerebellum', 'multiple-sites'], 'exceptional'),
       at(['raised-intracranial-pressure', 'frontal-gait-disorder', 'lower-motor-neuron-system'], 'exceptional'),
       at(['diffuse-encephalopathy'], 'common'),
+      at(['demyelinating-polyradiculoneuropathy', 'action-tremor', 'corticobulbar-both-sides'], 'exceptional'),
     ],
     tempo: tempos.acute,
     courses: { 'relapsing-remitting': 0.2 },
@@ -181,12 +199,24 @@ export const brainInflammationCauses: readonly Cause[] = [
       told(['immunosuppression', 'hiv-infection'], 2, 0.9),
       told(['muscle-pain', 'vomiting', ...recentInfection], 1.3, 1),
       told(['tacrolimus', 'corticosteroid', 'natalizumab', 'lymphoma'], 1.5, 1),
+      told(['tremor', 'unsteadiness', 'behaviour-change', 'cognitive-change'], 1.2, 1),
+      told(['animal-bite', 'livestock-or-raw-milk', 'stem-cell-transplant', 'methotrexate'], 1.3, 1),
     ],
     signs: [
       shows(['autonomic/fever'], 3, 0.4),
       shows(clouded, 2, 0.5),
       shows(['inspection/vesicular-rash'], 3, 0.95),
       shows(['involuntary-movements/resting-tremor', 'involuntary-movements/myoclonus'], 1.4, 1),
+      shows(
+        [
+          'involuntary-movements/dystonia',
+          'inspection/hypomimia',
+          'involuntary-movements/postural-tremor',
+          'cranial-nerves/opsoclonus',
+        ],
+        1.3,
+        1,
+      ),
     ],
     quantities: [atLeast('csf-white-cells', 5, '10*6/L', 6, 0.15)],
     values: [
@@ -215,6 +245,7 @@ export const brainInflammationCauses: readonly Cause[] = [
       at(['cerebellar-degeneration'], 'rare'),
       at(['akinetic-rigid-syndrome', 'no-lesion'], 'rare'),
       inKind(['hemisphere', 'brainstem', 'cerebellum', 'multiple-sites'], 'exceptional'),
+      at(['meningeal-irritation', 'raised-intracranial-pressure', 'action-tremor', 'cerebellar-vermis'], 'exceptional'),
     ],
     tempo: { hyperacute: 0.02, acute: 0.28, subacute: 0.53, chronic: 0.17 },
     durationDays: { to: 180, outside: 0.4, source: recalled('autoimmune-encephalitis-2016', 'onset under 3 months') },
@@ -234,6 +265,12 @@ export const brainInflammationCauses: readonly Cause[] = [
       told('preceding-infection', 1.3, 1),
       told(['dream-enactment', 'falls', 'herpes-zoster'], 1.2, 1),
       told(['weight-loss', 'stiffness', 'syncope'], 1.2, 1),
+      // The thyroid antibodies of Hashimoto, and the herpes that comes before.
+      told(['hypothyroidism', 'hyperthyroidism', 'recent-vaccination', 'tremor', 'twitching'], 1.3, 1),
+      told(['syphilis', 'unprotected-sex', 'hiv-infection', 'alcohol-excess', 'dementia'], 0.6, 1),
+      told(['transient-ischaemic-attack', 'family/dementia', 'head-injury'], 0.6, 1),
+      told(['loss-of-skills', 'family/consanguinity', 'developmental-delay'], 0.7, 1),
+      told(['weakness', 'stroke', 'resolved-deficit'], 0.7, 1),
     ],
     signs: [
       shows(['higher-function/memory-impairment', 'higher-function/hallucinations'], 2.5, 0.6),
@@ -243,6 +280,17 @@ export const brainInflammationCauses: readonly Cause[] = [
       shows(['involuntary-movements/dystonia'], 1.5, 1),
       shows(['autonomic/blood-pressure-lability'], 2, 0.95),
       shows(['higher-function/mutism'], 1.6, 1),
+      shows(['cranial-nerves/opsoclonus', 'involuntary-movements/myoclonus'], 1.3, 1),
+      shows(
+        [
+          'cranial-nerves/homonymous-hemianopia',
+          'cranial-nerves/lower-facial-weakness',
+          'inspection/enlarged-liver-or-spleen',
+        ],
+        0.5,
+        1,
+      ),
+      shows(['cranial-nerves/cherry-red-spot', 'inspection/enlarged-liver-or-spleen'], 0.1, 1),
     ],
     quantities: [under('sodium', 133, 'mmol/L', 2, 0.9), atLeast('csf-white-cells', 5, '10*6/L', 2.5, 0.6)],
     values: [
@@ -267,6 +315,7 @@ export const brainInflammationCauses: readonly Cause[] = [
         ['normal', 0.4],
       ]),
     ],
+    age: { from: 1, to: 100, outside: 0.3 },
     source: recalled('autoimmune-encephalitis-2016'),
   },
   {
@@ -292,6 +341,7 @@ export const brainInflammationCauses: readonly Cause[] = [
         'exceptional',
       ),
       inKind(['multiple-sites'], 'exceptional'),
+      at(['oculomotor-nerve', 'jugular-foramen', 'oculosympathetic-chain'], 'exceptional'),
     ],
     tempo: tempos.acuteOrSubacute,
     // Like other encephalitis it comes on within three months.
@@ -313,6 +363,8 @@ export const brainInflammationCauses: readonly Cause[] = [
       told(['atrial-fibrillation', 'diabetes-mellitus'], 0.8, 1),
       told(['corticosteroid', 'tnf-inhibitor', 'lymphoma', 'tacrolimus', 'tick-bite', 'travel'], 1.5, 1),
       told('cancer', 1.3, 1),
+      told(['face-numbness', 'breathlessness', 'unsteadiness'], 1.2, 1),
+      told(['developmental-delay', 'family/similar-disorder'], 0.5, 1),
     ],
     signs: [
       shows(['autonomic/fever'], 4, 0.5),
@@ -365,9 +417,15 @@ export const brainInflammationCauses: readonly Cause[] = [
       told(['visual-loss', 'vomiting', 'rash'], 1.3, 1),
       told(['hypertension', 'atrial-fibrillation', 'cancer'], 0.5, 1),
       told('tnf-inhibitor', 1.6, 1),
+      told(['unsteadiness', 'bladder-disturbance', 'behaviour-change', 'weakness'], 1.3, 1),
+      told(['hormonal-contraceptive', 'pregnancy', 'sinus-or-ear-infection', 'alcohol-excess'], 0.7, 1),
     ],
     // Encephalopathy is required by the definition.
-    signs: [shows(clouded, 3, 0.2)],
+    signs: [
+      shows(clouded, 3, 0.2),
+      shows(['gait/ataxic', 'plantars/plantar-response', 'cranial-nerves/optic-disc-swelling'], 1.3, 0.95),
+      shows(['inspection/non-blanching-rash', 'involuntary-movements/orofacial-dyskinesia'], 0.4, 1),
+    ],
     quantities: [atLeast('csf-white-cells', 5, '10*6/L', 2, 0.6)],
     values: [
       reads('mri-brain', [
@@ -423,6 +481,8 @@ export const brainInflammationCauses: readonly Cause[] = [
       told('fever', 1.4, 0.9),
       told('red-eye', 1.8, 1),
       told(['thrombophilia', 'rash'], 1.4, 1),
+      told(['bladder-disturbance', 'slurred-speech', 'weakness', 'dysphagia', 'hiccups'], 1.3, 1),
+      told(['travel', 'cancer', 'hypertension'], 0.7, 1),
     ],
     quantities: [atLeast('csf-white-cells', 5, '10*6/L', 3, 0.5), atLeast('crp', 10, 'mg/L', 2, 0.7)],
     values: [
@@ -431,6 +491,13 @@ export const brainInflammationCauses: readonly Cause[] = [
         ['normal', 0.3],
       ]),
     ],
+    signs: [
+      shows(
+        ['plantars/plantar-response', 'higher-function/pseudobulbar-affect', 'cranial-nerves/dysarthria'],
+        1.4,
+        0.95,
+      ),
+    ],
     source: read('neuro-behcet-2019', 'abstract'),
   },
   {
@@ -438,8 +505,11 @@ export const brainInflammationCauses: readonly Cause[] = [
     group: 'immune',
     label: 'Susac syndrome',
     produces: [
-      at(['diffuse-encephalopathy', 'cochlear-nerve', 'retina'], 'rare'),
-      inKind(['hemisphere', 'brainstem', 'cerebellum', 'multiple-sites'], 'exceptional'),
+      at(['diffuse-encephalopathy', 'cochlear-nerve', 'retina', 'basal-meningeal-process'], 'rare'),
+      inKind(['multiple-sites'], 'rare'),
+      inKind(['hemisphere', 'brainstem', 'cerebellum'], 'exceptional'),
+      at(['cerebellar-vermis', 'brainstem-diffuse'], 'exceptional'),
+      at(['cortex-frontal', 'cortex-temporal', 'optic-nerve', 'cochlear-nerve'], 'exceptional'),
     ],
     tempo: tempos.acuteOrSubacute,
     courses: { 'relapsing-remitting': 1.5 },
@@ -452,8 +522,27 @@ export const brainInflammationCauses: readonly Cause[] = [
       told([...anyHeadache, 'migraine'], 1.8, 0.6),
       told(['tinnitus', 'vertigo', 'unsteadiness'], 1.4, 0.95),
       told('fever', 0.4, 1.02),
+      told(['cancer', 'hiv-infection', 'travel', 'weight-loss'], 0.5, 1),
+      told('hearing-loss', 1.6, 1),
     ],
-    signs: [shows(['cranial-nerves/hearing-loss'], 3, 0.5)],
+    signs: [
+      shows(['cranial-nerves/hearing-loss'], 3, 0.5),
+      // A branch of the retinal artery shuts in a young woman who hears and thinks less well.
+      shows(
+        [
+          'cranial-nerves/monocular-field-defect',
+          'cranial-nerves/altitudinal-field-defect',
+          'cranial-nerves/central-scotoma',
+        ],
+        4,
+        0.9,
+      ),
+      shows(
+        ['special-tests/neck-stiffness', 'cranial-nerves/optic-disc-swelling', 'cranial-nerves/facial-weakness'],
+        0.4,
+        1,
+      ),
+    ],
     values: [
       reads('mri-brain', [
         ['demyelinating-lesions', 4],

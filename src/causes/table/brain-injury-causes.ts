@@ -24,10 +24,28 @@ export const brainInjuryCauses: readonly Cause[] = [
       told(
         ['cardiac-arrest', 'perinatal-injury', 'carbon-monoxide', 'opioid', 'electric-shock', 'critical-illness'],
         2.5,
-        0.05,
+        1,
       ),
       told(['carbon-monoxide', 'opioid'], 2, 0.95),
       told('seizure', 1.5, 1),
+      told(
+        [
+          'cardiac-arrest',
+          'perinatal-injury',
+          'carbon-monoxide',
+          'opioid',
+          'electric-shock',
+          'critical-illness',
+          'recent-surgery',
+          'breathlessness',
+          'asthma',
+          'aortic-disease',
+          'loss-of-consciousness',
+        ],
+        1,
+        0.05,
+      ),
+      told(['recent-surgery', 'ischaemic-heart-disease'], 1.2, 1),
     ],
     signs: [
       shows(['higher-function/coma'], 3, 0.5),
@@ -60,6 +78,8 @@ export const brainInjuryCauses: readonly Cause[] = [
       told('loss-of-consciousness', 1.6, 0.9),
       told('vomiting', 1.4, 0.95),
       told('alcohol-excess', 1.4, 1),
+      told(['anticoagulant', 'falls', 'seizure', 'loss-of-smell'], 1.2, 1),
+      told(['fever', 'hypertension', 'atrial-fibrillation'], 0.7, 1),
     ],
     signs: [
       shows(['higher-function/coma', 'higher-function/stupor', 'higher-function/drowsiness'], 2.5, 0.8),

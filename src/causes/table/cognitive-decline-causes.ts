@@ -28,7 +28,7 @@ export const cognitiveDeclineCauses: readonly Cause[] = [
       at(['cortex-middle-cerebral-lower', 'cortex-posterior-cerebral', 'frontal-gait-disorder'], 'rare'),
     ],
     tempo: tempos.chronic,
-    durationDays: { from: 180, outside: 0.35, source: fromMemory },
+    durationDays: { from: 180, outside: 0.2, source: fromMemory },
     courses: { progressive: 1.6, improving: 0.05, 'relapsing-remitting': 0.1 },
     age: { from: 60, to: 110, outside: 0.15 },
     history: [
@@ -41,6 +41,9 @@ export const cognitiveDeclineCauses: readonly Cause[] = [
       told(['headache', 'new-headache', 'morning-headache', 'thunderclap-headache'], 0.6, 1),
       told('vomiting', 0.4, 1),
       told(['tacrolimus', 'methotrexate', 'carbon-monoxide', 'organic-solvents', 'immunosuppression'], 0.5, 1),
+      told(['hiv-infection', 'syphilis', 'unprotected-sex', 'cancer', 'migraine'], 0.5, 1),
+      told(['alcohol-excess', 'head-injury'], 0.8, 1),
+      told(['visual-loss', 'weight-loss', 'unsteadiness', 'night-sweats', 'difficulty-walking'], 0.7, 1),
     ],
     signs: [
       shows(memoryLoss, 3, 0.3),
@@ -58,6 +61,7 @@ export const cognitiveDeclineCauses: readonly Cause[] = [
       // Walking is kept for years.
       shows(['gait/unable-to-walk'], 0.5, 1),
       shows(['involuntary-movements/asterixis'], 0.2, 1),
+      shows(['gait/ataxic', 'cranial-nerves/optic-disc-swelling', 'cranial-nerves/homonymous-hemianopia'], 0.3, 1),
     ],
     values: [atrophy, reads('eeg', [['status-epilepticus', 0.1]])],
     source: recalled('alzheimer-2011'),
@@ -88,6 +92,8 @@ export const cognitiveDeclineCauses: readonly Cause[] = [
       told('family/stroke', 1.3, 1),
       told('fever', 0.4, 1),
       told(['tacrolimus', 'methotrexate', 'carbon-monoxide', 'organic-solvents', 'immunosuppression'], 0.5, 1),
+      told(['hyperlipidaemia', 'slurred-speech', 'bladder-disturbance'], 1.3, 1),
+      told(['hiv-infection', 'cancer', 'weight-loss'], 0.6, 1),
     ],
     signs: [
       shows(
@@ -122,7 +128,7 @@ export const cognitiveDeclineCauses: readonly Cause[] = [
       at(['corticobulbar-both-sides', 'bulbar-motor-nuclei', 'cortex-parietal'], 'exceptional'),
     ],
     tempo: tempos.chronic,
-    durationDays: { from: 180, outside: 0.35, source: fromMemory },
+    durationDays: { from: 180, outside: 0.25, source: fromMemory },
     courses: { progressive: 1.6, improving: 0.05, 'relapsing-remitting': 0.1 },
     age: { from: 40, to: 75, outside: 0.2 },
     history: [
@@ -133,6 +139,13 @@ export const cognitiveDeclineCauses: readonly Cause[] = [
       told(['seizure', 'fever'], 0.3, 1),
       told(['headache', 'morning-headache', 'new-headache'], 0.5, 1.1),
       told(['tacrolimus', 'methotrexate', 'carbon-monoxide', 'organic-solvents', 'immunosuppression'], 0.5, 1),
+      told(
+        ['stroke', 'transient-ischaemic-attack', 'migraine', 'hiv-infection', 'unprotected-sex', 'syphilis'],
+        0.4,
+        1,
+      ),
+      told(['travel', 'weight-loss', 'vomiting', 'alcohol-excess'], 0.6, 1),
+      told('psychiatric-disorder', 1.3, 1),
     ],
     signs: [
       shows(['higher-function/disinhibition', 'higher-function/apathy'], 3, 0.3),
@@ -140,6 +153,7 @@ export const cognitiveDeclineCauses: readonly Cause[] = [
       shows(memoryLoss, 0.6, 1.4),
       shows(['inspection/fasciculation', 'inspection/wasting', 'cranial-nerves/tongue-fasciculation'], 3, 0.95),
       shows(['higher-function/drowsiness', 'cranial-nerves/optic-disc-swelling'], 0.1, 1),
+      shows(['involuntary-movements/myoclonus', 'gait/ataxic', 'cranial-nerves/homonymous-hemianopia'], 0.3, 1),
     ],
     values: [atrophy],
     source: recalled('frontotemporal-2011'),
@@ -162,6 +176,7 @@ export const cognitiveDeclineCauses: readonly Cause[] = [
       told('speech-difficulty', 8, 0.1),
       told(['family/dementia', 'family/frontotemporal-dementia'], 2, 0.9),
       told(['stroke', 'seizure'], 0.3, 1),
+      told(['cancer', 'headache', 'fever', 'vomiting'], 0.4, 1),
     ],
     signs: [
       shows(
@@ -198,6 +213,8 @@ export const cognitiveDeclineCauses: readonly Cause[] = [
       told(['visual-loss', 'cognitive-change'], 2.5, 0.3),
       told('family/dementia', 1.6, 0.95),
       told(['seizure', 'fever', 'headache', 'new-headache'], 0.4, 1.1),
+      told(['stroke', 'cancer', 'diabetes-mellitus'], 0.7, 1),
+      told(['falls', 'clumsiness', 'speech-difficulty'], 1.2, 1),
     ],
     signs: [
       shows(

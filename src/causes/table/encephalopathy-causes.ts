@@ -27,6 +27,7 @@ export const encephalopathyCauses: readonly Cause[] = [
     label: 'Metabolic encephalopathy (sodium, glucose, calcium, urea, carbon dioxide, thyroid)',
     produces: [
       at(['diffuse-encephalopathy'], 'very-common'),
+      at(['raised-intracranial-pressure'], 'uncommon'),
       at(['hyperkinetic-syndrome'], 'rare'),
       inKind(['hemisphere'], 'exceptional'),
       at(
@@ -95,6 +96,9 @@ export const encephalopathyCauses: readonly Cause[] = [
         1,
         0.15,
       ),
+      told(['tacrolimus', 'methotrexate', 'ifosfamide', 'polyuria', 'altered-sweating'], 1.1, 1),
+      told(['loss-of-skills', 'family/dementia', 'family/similar-disorder', 'tick-bite', 'animal-bite'], 0.5, 1),
+      told(['breathlessness', 'sleep-apnoea', 'polyuria'], 1.3, 1),
     ],
     signs: [
       shows(flap, 3, 0.7),
@@ -113,6 +117,12 @@ export const encephalopathyCauses: readonly Cause[] = [
       atLeast('glucose-random', 25, 'mmol/L', 5, 0.9),
       under('sodium', 122, 'mmol/L', 2, 1),
       atLeast('csf-white-cells', 5, '10*6/L', 0.15, 1.2),
+      under('glucose-random', 3, 'mmol/L', 2, 1),
+      under('calcium', 1.8, 'mmol/L', 3, 1),
+      atLeast('tsh', 40, 'm[IU]/L', 4, 1),
+      under('cortisol', 100, 'nmol/L', 3, 1),
+      under('platelets', 50, '10*9/L', 0.5, 1),
+      under('oxygen-saturation', 90, '%', 4, 0.9),
     ],
     values: [
       reads('eeg', [
@@ -162,6 +172,7 @@ export const encephalopathyCauses: readonly Cause[] = [
         1,
         0.15,
       ),
+      told(['travel', 'raw-meat', 'animal-bite', 'loss-of-skills'], 0.5, 1),
     ],
     signs: [
       shows(['autonomic/fever', 'autonomic/resting-tachycardia'], 3, 0.6),
@@ -206,6 +217,7 @@ export const encephalopathyCauses: readonly Cause[] = [
       told(['neck-or-chest-surgery', 'malabsorption', 'chronic-kidney-disease', 'bariatric-surgery'], 4, 0.8),
       told(['diuretic', 'proton-pump-inhibitor', 'alcohol-excess', 'vomiting', 'cisplatin'], 2, 0.95),
       told('seizure', 1.3, 1),
+      told(['fatigue', 'psychiatric-disorder', 'breathlessness', 'bowel-disturbance'], 1.2, 1),
     ],
     signs: [
       shows(['involuntary-movements/carpopedal-spasm'], 60, 0.3),
@@ -229,6 +241,8 @@ export const encephalopathyCauses: readonly Cause[] = [
         ['hyperkinetic-syndrome', 'upper-motor-neuron-system', ...opticRadiation, 'raised-intracranial-pressure'],
         'rare',
       ),
+      // Mad, dry and wide-eyed: the poison stops the same nerves as a disease of them would.
+      at(['autonomic-neuropathy'], 'rare'),
     ],
     // What accumulates takes weeks.
     tempo: { hyperacute: 0.3, acute: 0.37, subacute: 0.21, chronic: 0.12 },
@@ -301,11 +315,15 @@ export const encephalopathyCauses: readonly Cause[] = [
         1,
         0.15,
       ),
+      told(['lead', 'thallium', 'other-heavy-metal'], 2, 1),
+      told('lead', 2, 1),
     ],
     signs: [
       shows(['cranial-nerves/small-pupil', 'cranial-nerves/dilated-pupil'], 2.5, 0.9),
       shows(['higher-function/hallucinations'], 2, 0.95),
       shows(['involuntary-movements/action-tremor', 'involuntary-movements/postural-tremor', ...flap], 1.6, 0.95),
+      shows(['higher-function/mutism', 'higher-function/speech-apraxia'], 1.4, 1),
+      shows(['cranial-nerves/homonymous-hemianopia', 'higher-function/neglect'], 0.4, 1),
     ],
     quantities: [atLeast('csf-white-cells', 5, '10*6/L', 0.15, 1.3), atLeast('ammonia', 60, 'umol/L', 1.8, 0.9)],
     values: [
@@ -347,13 +365,23 @@ export const encephalopathyCauses: readonly Cause[] = [
       told('fever', 0.7, 1),
       told('similar-attacks-before', 1.4, 1),
       told(['bowel-disturbance', 'vomiting', 'sepsis', 'recent-surgery'], 1.3, 1),
+      told(['cognitive-change', 'behaviour-change', 'tremor'], 1.2, 1),
     ],
-    signs: [shows(['involuntary-movements/asterixis'], 6, 0.4)],
+    signs: [
+      shows(['involuntary-movements/asterixis'], 6, 0.4),
+      shows(
+        ['inspection/enlarged-liver-or-spleen', 'higher-function/inattention', 'higher-function/drowsiness'],
+        1.4,
+        0.95,
+      ),
+    ],
     quantities: [
       // A normal ammonia speaks against it.
       atLeast('ammonia', 60, 'umol/L', 5, 0.15, recalled('hepatic-encephalopathy-2014', 'ammonia')),
       under('albumin', 30, 'g/L', 2, 0.8),
       atLeast('csf-white-cells', 5, '10*6/L', 0.15, 1.2),
+      atLeast('inr', 1.5, '{INR}', 2, 0.7),
+      under('platelets', 120, '10*9/L', 1.5, 0.9),
     ],
     values: [
       reads('eeg', [
@@ -440,6 +468,8 @@ export const encephalopathyCauses: readonly Cause[] = [
         1,
         0.12,
       ),
+      told(['hypertension', 'fever'], 0.8, 1),
+      told(['cognitive-change', 'falls', 'dizziness'], 1.2, 1),
     ],
     // Two of four: poor diet, eye signs, cerebellar signs, altered mind or memory.
     signs: [
@@ -508,6 +538,7 @@ export const encephalopathyCauses: readonly Cause[] = [
       ),
       told('similar-attacks-before', 1.5, 1),
       told(['altered-sweating', 'tremor', 'resolved-deficit'], 1.5, 1),
+      told(['fluoroquinolone', 'beta-blocker', 'behaviour-change', 'loss-of-consciousness'], 1.3, 1),
     ],
     signs: [shows(['autonomic/hyperhidrosis', 'autonomic/resting-tachycardia'], 2, 0.8), shows(clouded, 2, 0.6)],
     quantities: [under('glucose-random', 4, 'mmol/L', 60, 0.02, read('nice-ng128', 'exclude hypoglycaemia'))],

@@ -39,6 +39,8 @@ export const fluidPressureCauses: readonly Cause[] = [
       told(['seizure', 'syncope'], 1.6, 1),
       told('family/stroke', 1.2, 1),
       told(['anticoagulant', 'bleeding-disorder'], 1.4, 1),
+      told(['photophobia', 'diplopia', 'sickle-cell-disease'], 1.2, 1),
+      told(['neck-trauma', 'oral-or-genital-ulcers'], 0.7, 1),
     ],
     signs: [
       shows(stiffNeck, 2, 0.6),
@@ -100,6 +102,8 @@ export const fluidPressureCauses: readonly Cause[] = [
       told(['neck-pain', 'back-pain', 'tinnitus', 'diplopia'], 1.3, 1),
       told(['lithium', 'corticosteroid'], 1.5, 1),
       told(['hormonal-contraceptive', 'amenorrhoea-or-galactorrhoea', 'hypothyroidism'], 1.2, 1),
+      told(['chronic-kidney-disease', 'photophobia'], 1.1, 1),
+      told('orthostatic-headache', 0.3, 1),
     ],
     signs: [
       shows(discSwelling, 2, 0.1),
@@ -185,6 +189,9 @@ export const fluidPressureCauses: readonly Cause[] = [
         1,
         0.15,
       ),
+      told(['pulsatile-tinnitus', 'hormonal-contraceptive'], 0.6, 1),
+      told(['developmental-delay', 'stroke', 'amenorrhoea-or-galactorrhoea'], 1.2, 1),
+      told('orthostatic-headache', 0.3, 1),
     ],
     signs: [
       shows(['cranial-nerves/upgaze-palsy', 'cranial-nerves/convergence-retraction-nystagmus'], 6, 0.8),
@@ -193,6 +200,7 @@ export const fluidPressureCauses: readonly Cause[] = [
       shows(['cranial-nerves/optic-disc-swelling'], 2.5, 0.9),
       shows(['special-tests/neck-stiffness'], 0.6, 1),
       shows(['cranial-nerves/sixth-nerve-palsy'], 1.5, 1),
+      shows(['involuntary-movements/asterixis'], 0.4, 1),
     ],
     sides: [sided(['cranial-nerves/optic-disc-swelling'], { one: 0.4, both: 1.1 })],
     values: [
@@ -213,8 +221,9 @@ export const fluidPressureCauses: readonly Cause[] = [
     label: 'Low cerebrospinal fluid pressure after dural puncture, or spontaneous',
     produces: [
       at(['meningeal-irritation', 'no-lesion'], 'uncommon'),
-      at(['abducens-nerve', 'cochlear-nerve'], 'rare'),
-      at(['vestibular-nerve', 'oculomotor-nerve', 'diffuse-encephalopathy', 'raised-intracranial-pressure'], 'rare'),
+      at(['abducens-nerve', 'cochlear-nerve'], 'uncommon'),
+      at(['vestibular-nerve', 'oculomotor-nerve', 'diffuse-encephalopathy'], 'rare'),
+      at(['raised-intracranial-pressure'], 'uncommon'),
       at(
         [
           'cortex-frontal',
@@ -241,6 +250,8 @@ export const fluidPressureCauses: readonly Cause[] = [
       told('recent-surgery', 1.2, 1),
       told(['heavy-exertion', 'trauma', 'neck-trauma'], 1.6, 1),
       told(['photophobia', 'vertigo', 'diplopia'], 1.2, 1),
+      told('orthostatic-headache', 2, 1),
+      told(['cognitive-change', 'joint-pain', 'pulsatile-tinnitus'], 1.1, 1),
     ],
     signs: [shows(['autonomic/fever'], 0.1, 1.1), shows(discSwelling, 0.03, 1.1)],
     quantities: [under('csf-opening-pressure', 6, 'cm[H2O]', 20, 0.2, recalled('ichd-3', 'low pressure'))],

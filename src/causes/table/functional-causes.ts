@@ -47,6 +47,8 @@ export const functionalCauses: readonly Cause[] = [
       told(['fever', 'weight-loss', 'cancer'], 0.5, 1),
       told(['migraine', 'similar-attacks-before', 'recent-surgery'], 1.3, 1),
       told(['hypertension', 'atrial-fibrillation', 'stroke', 'diplopia'], 0.6, 1),
+      told(['resolved-deficit', 'paraesthesiae', 'fatigue', 'fluctuating-symptoms', 'recent-vaccination'], 1.2, 1),
+      told(['diabetes-mellitus', 'tick-bite', 'preceding-gastroenteritis', 'dysphagia'], 0.7, 1),
     ],
     // Hoover sign: sensitivity 0.63, specificity near 1 (McWhirter 2011).
     signs: [
@@ -76,6 +78,8 @@ export const functionalCauses: readonly Cause[] = [
       distress,
       told(['numbness', 'paraesthesiae'], 1.4, 0.5),
       told(['hypertension', 'atrial-fibrillation', 'stroke'], 0.5, 1.1),
+      told(['trauma', 'fatigue', 'migraine', 'fluctuating-symptoms'], 1.2, 1),
+      told(['diabetes-mellitus', 'cancer', 'fever'], 0.5, 1),
     ],
     signs: [
       shows(['special-tests/midline-splitting'], 14, 0.4),
@@ -97,7 +101,13 @@ export const functionalCauses: readonly Cause[] = [
     tempo: { hyperacute: 0.3, acute: 0.3, subacute: 0.2, chronic: 0.2 },
     age: { from: 10, to: 70, outside: 0.5 },
     sex: { male: 0.6, female: 1.4 },
-    history: [background, distress, told(['difficulty-walking', 'unsteadiness'], 1.4, 0.5)],
+    history: [
+      background,
+      distress,
+      told(['difficulty-walking', 'unsteadiness'], 1.4, 0.5),
+      told(['fluctuating-symptoms', 'similar-attacks-before', 'falls', 'fatigue'], 1.2, 1),
+      told(['fever', 'cancer', 'weight-loss', 'stroke', 'diabetes-mellitus', 'alcohol-excess'], 0.5, 1),
+    ],
     signs: [
       shows(['gait/functional'], 20, 0.1),
       shows(['special-tests/hoover'], 3, 0.9),
@@ -124,6 +134,8 @@ export const functionalCauses: readonly Cause[] = [
       told(['family/tremor'], 0.5, 1.05),
       told('trauma', 1.3, 1),
       told('levodopa', 0.6, 1),
+      told(['fluctuating-symptoms', 'resolved-deficit', 'similar-attacks-before'], 1.4, 1),
+      told(['better-with-alcohol', 'lithium', 'valproate', 'beta-agonist', 'hyperthyroidism'], 0.5, 1),
     ],
     signs: [
       shows(['involuntary-movements/distractible-tremor'], 20, 0.2),

@@ -18,6 +18,7 @@ export const hereditaryBrainCauses: readonly Cause[] = [
       at(['cochlear-nerve', 'cortex-middle-cerebral', 'no-lesion'], 'rare'),
       inKind(['hemisphere'], 'exceptional'),
       at(['cerebellar-degeneration'], 'exceptional'),
+      at(['hyperkinetic-syndrome', 'cerebellar-vermis', 'retina'], 'exceptional'),
     ],
     tempo: tempos.acute,
     courses: { 'relapsing-remitting': 3 },
@@ -33,8 +34,24 @@ export const hereditaryBrainCauses: readonly Cause[] = [
       told(['epilepsy', 'visual-loss', 'difficulty-walking'], 1.4, 1),
       told(['hypertension', 'atrial-fibrillation'], 0.6, 1),
       told(['muscle-pain', 'weakness', 'exercise-cramps'], 1.3, 1),
+      told(
+        [
+          'developmental-delay',
+          'weight-loss',
+          'behaviour-change',
+          'speech-difficulty',
+          'similar-attacks-before',
+          'valproate',
+        ],
+        1.3,
+        1,
+      ),
+      told(['cancer', 'alcohol-excess', 'hormonal-contraceptive'], 0.6, 1),
     ],
-    signs: [shows(['cranial-nerves/hearing-loss', 'cranial-nerves/ptosis'], 2.5, 0.8)],
+    signs: [
+      shows(['cranial-nerves/hearing-loss', 'cranial-nerves/ptosis'], 2.5, 0.8),
+      shows(['involuntary-movements/myoclonus', 'cranial-nerves/ophthalmoplegia', 'inspection/wasting'], 1.5, 1),
+    ],
     quantities: [atLeast('lactate', 2.2, 'mmol/L', 4, 0.3), atLeast('csf-lactate', 2.2, 'mmol/L', 6, 0.2)],
     values: [
       reads('muscle-biopsy', [
@@ -78,6 +95,8 @@ export const hereditaryBrainCauses: readonly Cause[] = [
       told('family/similar-disorder', 5, 0.7),
       told('family/spastic-paraplegia', 6, 0.95),
       told(['fatigue', 'vomiting', 'hair-loss', 'seizure', 'psychiatric-disorder'], 1.3, 1),
+      told(['developmental-delay', 'difficulty-walking', 'speech-difficulty'], 1.1, 1),
+      told(['fever', 'headache', 'family/consanguinity'], 0.6, 1),
     ],
     quantities: [under('cortisol', 140, 'nmol/L', 6, 0.6, fromMemory)],
     values: [
@@ -85,6 +104,18 @@ export const hereditaryBrainCauses: readonly Cause[] = [
         ['white-matter-disease', 20],
         ['normal', 0.02],
       ]),
+    ],
+    signs: [
+      shows(
+        [
+          'involuntary-movements/myoclonus',
+          'inspection/enlarged-liver-or-spleen',
+          'cranial-nerves/optic-disc-swelling',
+        ],
+        0.3,
+        1,
+      ),
+      shows(['gait/spastic', 'plantars/plantar-response', 'higher-function/visual-agnosia'], 1.3, 1),
     ],
     source: brainChapter,
   },
@@ -106,6 +137,8 @@ export const hereditaryBrainCauses: readonly Cause[] = [
       told(['family/dementia', 'family/frontotemporal-dementia', 'family/similar-disorder'], 3, 0.7),
       told(['seizure', 'psychiatric-disorder', 'difficulty-walking', 'amenorrhoea-or-galactorrhoea'], 1.4, 0.95),
       told(['hypertension', 'stroke', 'fever'], 0.5, 1.05),
+      told(['clumsiness', 'tremor', 'speech-difficulty', 'head-injury'], 1.1, 1),
+      told(['cancer', 'hiv-infection', 'alcohol-excess'], 0.5, 1),
     ],
     values: [
       reads('mri-brain', [
@@ -116,6 +149,14 @@ export const hereditaryBrainCauses: readonly Cause[] = [
         ['other', 8],
         ['negative', 0.3],
       ]),
+    ],
+    signs: [
+      shows(
+        ['higher-function/executive-dysfunction', 'higher-function/apathy', 'higher-function/frontal-release-signs'],
+        1.4,
+        0.95,
+      ),
+      shows(['plantars/plantar-response', 'gait/spastic', 'higher-function/apraxia', 'tone/lower-limb'], 1.5, 0.9),
     ],
     source: brainChapter,
   },
@@ -130,6 +171,7 @@ export const hereditaryBrainCauses: readonly Cause[] = [
       at(['hyperkinetic-syndrome', 'cerebellar-vermis', 'retina', 'optic-nerve', 'brainstem-diffuse'], 'exceptional'),
       at(['upper-motor-neuron-system', 'motor-neuron-system', 'lower-motor-neuron-system'], 'exceptional'),
       at(['spinal-cord-posterolateral', 'spinal-cord-lateral', 'akinetic-rigid-syndrome'], 'exceptional'),
+      at(['midbrain-tegmentum', 'no-lesion'], 'exceptional'),
     ],
     tempo: tempos.lifelong,
     courses: { progressive: 1.5, improving: 0.05, 'relapsing-remitting': 0.1 },
@@ -143,6 +185,8 @@ export const hereditaryBrainCauses: readonly Cause[] = [
       told('cataplexy', 8, 0.98),
       told(['loss-of-skills', 'developmental-delay'], 2.5, 1),
       told(['visual-loss', 'family/consanguinity', 'family/epilepsy'], 1.5, 1),
+      told(['falls', 'hearing-loss', 'preceding-gastroenteritis', 'stiffness'], 1.1, 1),
+      told(['fever', 'cancer', 'headache', 'vomiting'], 0.6, 1),
     ],
     signs: [
       shows(['cranial-nerves/vertical-gaze-palsy', 'cranial-nerves/slow-saccades'], 6, 0.7),
@@ -151,6 +195,8 @@ export const hereditaryBrainCauses: readonly Cause[] = [
       shows(['cranial-nerves/cherry-red-spot'], 30, 0.95),
       shows(['involuntary-movements/exaggerated-startle', 'involuntary-movements/myoclonus'], 3, 0.95),
       shows(['involuntary-movements/dystonia', 'gait/ataxic', 'inspection/pes-cavus'], 1.6, 0.9),
+      shows(['inspection/head-lag', 'tone/neck'], 1.3, 1),
+      shows(['inspection/palpable-mass'], 2.5, 1),
     ],
     values: [
       reads('genetic-test', [
@@ -168,6 +214,10 @@ export const hereditaryBrainCauses: readonly Cause[] = [
     produces: [
       at(['hyperkinetic-syndrome'], 'rare'),
       at(['akinetic-rigid-syndrome', 'striatum', 'diffuse-encephalopathy', 'upper-motor-neuron-system'], 'exceptional'),
+      at(
+        ['length-dependent-polyneuropathy', 'lower-motor-neuron-system', 'retina', 'frontal-gait-disorder'],
+        'exceptional',
+      ),
     ],
     tempo: tempos.lifelong,
     courses: { progressive: 1.5, improving: 0.05, 'relapsing-remitting': 0.1 },
@@ -178,13 +228,19 @@ export const hereditaryBrainCauses: readonly Cause[] = [
       told(['behaviour-change', 'psychiatric-disorder', ...cognitiveDecline], 1.8, 0.8),
       told(['dysphagia', 'slurred-speech', 'weight-loss', 'muscle-thinning', 'cardiomyopathy'], 1.6, 0.9),
       told('family/chorea', 0.7, 1),
+      told(['family/consanguinity', 'developmental-delay', 'loss-of-skills'], 1.8, 1),
+      told(['visual-loss', 'difficulty-walking', 'diabetes-mellitus'], 1.5, 1),
+      told(['alcohol-excess', 'fever'], 0.5, 1),
     ],
     signs: [
-      shows(['involuntary-movements/orofacial-dyskinesia'], 4, 0.6),
-      shows(['involuntary-movements/dystonia', 'involuntary-movements/tics'], 1.8, 0.9),
+      shows(['involuntary-movements/orofacial-dyskinesia'], 4, 0.8),
+      shows(['involuntary-movements/dystonia', 'involuntary-movements/tics'], 2.2, 0.9),
       shows(['inspection/wasting', 'reflexes/ankle'], 1.6, 0.95),
+      shows(['cranial-nerves/constricted-visual-field', 'cranial-nerves/optic-disc-pallor', 'gait/spastic'], 2, 1),
+      shows(['cranial-nerves/dysarthria', 'cranial-nerves/dysphagia'], 1.3, 1),
+      shows(['inspection/kayser-fleischer-ring'], 0.02, 1),
     ],
-    quantities: [atLeast('creatine-kinase', 300, 'U/L', 4, 0.5)],
+    quantities: [atLeast('creatine-kinase', 300, 'U/L', 4, 0.5), atLeast('ferritin', 30, 'ug/L', 1, 1.5)],
     source: recalled('adams-victor', 'disorders of movement and posture'),
   },
 ];

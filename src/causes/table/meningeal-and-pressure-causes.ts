@@ -62,6 +62,8 @@ export const meningealAndPressureCauses: readonly Cause[] = [
       ),
       told('ear-pain', 1.6, 1),
       told('joint-pain', 1.2, 1),
+      told(['ventricular-shunt', 'stem-cell-transplant', 'sickle-cell-disease', 'livestock-or-raw-milk'], 1.6, 1),
+      told(['weight-loss', 'night-sweats', 'tuberculosis', 'travel'], 0.7, 1),
     ],
     signs: [
       fever,
@@ -73,6 +75,7 @@ export const meningealAndPressureCauses: readonly Cause[] = [
         0.35,
       ),
       shows(severalCranialNerves, 1.2, 0.98),
+      shows(['involuntary-movements/chorea', 'involuntary-movements/postural-tremor', 'gait/ataxic'], 0.5, 1),
     ],
     quantities: [
       atLeast('csf-white-cells', 1000, '10*6/L', 10, 0.4, ukMeningitis),
@@ -110,6 +113,7 @@ export const meningealAndPressureCauses: readonly Cause[] = [
       told('similar-attacks-before', 1.3, 1),
       told(['cancer', 'immunosuppression', 'alcohol-excess'], 0.6, 1),
       told(['muscle-pain', 'fatigue', 'tick-bite', 'unprotected-sex'], 1.3, 1),
+      told(['weight-loss', 'raw-meat', 'freshwater-contact', 'recent-surgery'], 0.5, 1),
     ],
     signs: [
       shows(['autonomic/fever'], 2.5, 0.7),
@@ -189,6 +193,9 @@ export const meningealAndPressureCauses: readonly Cause[] = [
         0.12,
       ),
       told(['chronic-liver-disease', 'injecting-drug-use', 'corticosteroid', 'methotrexate'], 1.5, 1),
+      told(['loss-of-skills', 'cognitive-change', 'behaviour-change', 'diplopia'], 1.2, 1),
+      told(['livestock-or-raw-milk', 'raw-meat', 'oral-or-genital-ulcers'], 0.6, 1),
+      told('orthostatic-headache', 0.3, 1),
     ],
     signs: [
       fever,
@@ -263,6 +270,9 @@ export const meningealAndPressureCauses: readonly Cause[] = [
       ),
       told(['tnf-inhibitor', 'methotrexate'], 1.8, 1),
       told(['night-sweats', 'weight-loss', 'injecting-drug-use', 'cancer', 'natalizumab'], 1.3, 1),
+      told(['stem-cell-transplant', 'ciclosporin', 'rheumatoid-arthritis'], 1.5, 1),
+      told(['raw-meat', 'livestock-or-raw-milk', 'joint-pain', 'oral-or-genital-ulcers'], 0.6, 1),
+      told('orthostatic-headache', 0.3, 1),
     ],
     signs: [
       shows(['autonomic/fever'], 2, 0.6),
@@ -326,11 +336,15 @@ export const meningealAndPressureCauses: readonly Cause[] = [
       told('interstitial-lung-disease', 4, 1),
       told(['amenorrhoea-or-galactorrhoea', 'face-or-neck-lump', 'chronic-cough'], 1.8, 1),
       told(['visual-loss', 'hearing-loss', 'seizure', 'optic-neuritis'], 1.2, 1),
+      told('polyuria', 2.5, 1),
+      told(['face-numbness', 'cognitive-change', 'diplopia'], 1.2, 1),
     ],
     signs: [
       shows(['cranial-nerves/facial-weakness'], 2, 0.8),
       shows(['inspection/enlarged-lymph-nodes'], 3, 0.9),
       shows(['autonomic/fever'], 0.7, 1.05),
+      shows(['inspection/enlarged-liver-or-spleen', 'cranial-nerves/anosmia'], 1.5, 1),
+      shows(['cranial-nerves/reduced-visual-acuity', 'cranial-nerves/optic-disc-swelling'], 1.3, 1),
     ],
     sides: [sided(['cranial-nerves/facial-weakness', 'cranial-nerves/upper-facial-weakness'], { one: 1, both: 4 })],
     quantities: [
@@ -385,8 +399,19 @@ export const meningealAndPressureCauses: readonly Cause[] = [
       told(['injecting-drug-use', 'cocaine-or-stimulants'], 1.4, 1),
       told('seizure', 1.3, 1),
       told(['psychiatric-disorder', 'dementia', 'stroke', 'leg-pain', 'neuropathic-pain'], 1.4, 1),
+      told(['slurred-speech', 'unsteadiness', 'paraesthesiae', 'bladder-disturbance', 'falls'], 1.2, 1),
+      told(['family/dementia', 'pregnancy'], 0.7, 1),
     ],
-    signs: [shows(['cranial-nerves/light-near-dissociation', 'cranial-nerves/small-pupil'], 3, 0.9)],
+    signs: [
+      shows(['cranial-nerves/light-near-dissociation'], 4, 1),
+      shows(['cranial-nerves/light-near-dissociation', 'cranial-nerves/small-pupil'], 2.5, 0.9),
+      // General paresis.
+      shows(
+        ['higher-function/disinhibition', 'higher-function/memory-impairment', 'higher-function/hallucinations'],
+        1.6,
+        1,
+      ),
+    ],
     quantities: [
       atLeast('csf-white-cells', 5, '10*6/L', 4, 0.15, recalled('neurosyphilis-2019')),
       atLeast('csf-white-cells', 1000, '10*6/L', 0.2, 1),
@@ -433,9 +458,11 @@ export const meningealAndPressureCauses: readonly Cause[] = [
       told(['sarcoidosis', 'asthma', 'red-eye'], 1.5, 1),
       told('seizure', 1.2, 1),
       told(['visual-loss', 'diplopia', 'weight-loss', 'joint-pain'], 1.3, 1),
+      told(['face-numbness', 'voice-change', 'dysphagia', 'neck-pain', 'inflammatory-bowel-disease'], 1.3, 1),
+      told(['ear-pain', 'fatigue', 'hearing-loss'], 1.2, 1),
     ],
     signs: [shows(stiffNeck, 0.3, 1.1)],
-    quantities: [atLeast('crp', 10, 'mg/L', 1.6, 0.6)],
+    quantities: [atLeast('crp', 10, 'mg/L', 1.6, 0.6), atLeast('esr', 40, 'mm/h', 1.6, 0.7)],
     values: [
       reads('mri-brain', [
         ['meningeal-enhancement', 8],

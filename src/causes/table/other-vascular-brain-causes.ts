@@ -58,10 +58,20 @@ export const otherVascularBrainCauses: readonly Cause[] = [
       told('recent-vaccination', 1.5, 1),
       told(['vomiting', 'visual-loss', 'transient-visual-loss', 'diplopia'], 1.3, 1),
       told(['corticosteroid', 'retinoid', 'malabsorption', 'chronic-kidney-disease'], 1.3, 1),
+      told(
+        ['preceding-gastroenteritis', 'hyperthyroidism', 'neck-or-chest-surgery', 'valve-disease-or-endocarditis'],
+        1.3,
+        1,
+      ),
+      told(['methotrexate', 'thalidomide', 'sickle-cell-disease', 'ear-pain'], 1.5, 1),
+      told(['dementia', 'hiv-infection', 'unprotected-sex'], 0.6, 1),
+      told('orthostatic-headache', 0.3, 1),
     ],
     signs: [
       shows(['cranial-nerves/optic-disc-swelling'], 6, 0.7),
       shows(['higher-function/drowsiness', 'higher-function/confusion'], 1.5, 0.9),
+      shows(['involuntary-movements/myoclonus', 'involuntary-movements/chorea', 'gait/shuffling'], 0.4, 1),
+      shows(['involuntary-movements/asterixis'], 0.4, 1),
     ],
     sides: [sided(['cranial-nerves/optic-disc-swelling'], { one: 0.4, both: 1.1 })],
     values: [
@@ -74,7 +84,11 @@ export const otherVascularBrainCauses: readonly Cause[] = [
       reads('ct-head', [['haemorrhage', 2]]),
       reads('antiphospholipid-antibody', [['positive', 3]]),
     ],
-    quantities: [atLeast('csf-opening-pressure', 25, 'cm[H2O]', 2, 0.6)],
+    quantities: [
+      atLeast('csf-opening-pressure', 25, 'cm[H2O]', 2, 0.6),
+      under('haemoglobin', 90, 'g/L', 1.5, 1),
+      atLeast('csf-white-cells', 20, '10*6/L', 0.5, 1.05),
+    ],
     source: read('venous-thrombosis-2012', 'abstract: 3 to 1 female, contraceptives and puerperium'),
   },
   {
@@ -133,8 +147,9 @@ export const otherVascularBrainCauses: readonly Cause[] = [
       ),
       inKind(['cord', 'cerebellum'], 'rare'),
       at(['optic-nerve', 'oculomotor-nerve', 'abducens-nerve', 'facial-nerve', 'hyperkinetic-syndrome'], 'exceptional'),
+      at(['cortex-frontal', 'cortex-temporal', 'cortex-parietal', 'brainstem-diffuse'], 'rare'),
     ],
-    tempo: tempos.subacute,
+    tempo: { hyperacute: 0.08, acute: 0.22, subacute: 0.5, chronic: 0.2 },
     courses: { progressive: 1.5, 'relapsing-remitting': 1.5 },
     age: { from: 15, to: 100, outside: 0.4 },
     history: [
@@ -162,8 +177,13 @@ export const otherVascularBrainCauses: readonly Cause[] = [
         0.15,
       ),
       told(['weight-loss', 'fever', 'night-sweats', 'joint-pain', 'rash'], 1.3, 1),
+      told(['resolved-deficit', 'transient-ischaemic-attack', 'weakness'], 1.3, 1),
     ],
-    quantities: [atLeast('csf-white-cells', 10, '10*6/L', 4, 0.4, recalled('cns-vasculitis-2011'))],
+    quantities: [
+      atLeast('csf-white-cells', 10, '10*6/L', 4, 0.4, recalled('cns-vasculitis-2011')),
+      atLeast('csf-protein', 0.6, 'g/L', 1.8, 0.7),
+      under('platelets', 50, '10*9/L', 0.4, 1),
+    ],
     values: [
       reads('angiography-head-neck', [
         ['multifocal-narrowing', 20],
@@ -173,6 +193,10 @@ export const otherVascularBrainCauses: readonly Cause[] = [
         ['infarct', 2],
         ['normal', 0.05],
       ]),
+    ],
+    signs: [
+      shows(['inspection/livedo-reticularis', 'inspection/non-blanching-rash'], 1.8, 1),
+      shows(['cranial-nerves/optic-disc-swelling'], 0.6, 1),
     ],
     source: recalled('cns-vasculitis-2011'),
   },
@@ -197,6 +221,9 @@ export const otherVascularBrainCauses: readonly Cause[] = [
       told('hypertension', 0.6, 1.2),
       told('psychiatric-disorder', 1.4, 1),
       told(['fever', 'head-injury'], 0.5, 1),
+      told(['family/stroke', 'family/dementia'], 1.6, 1),
+      told(['seizure', 'slurred-speech', 'difficulty-walking', 'headache'], 1.3, 1),
+      told(['cancer', 'alcohol-excess', 'trauma'], 0.6, 1),
     ],
     values: [
       reads('mri-brain', [
@@ -208,6 +235,16 @@ export const otherVascularBrainCauses: readonly Cause[] = [
         ['other', 8],
         ['negative', 0.03],
       ]),
+    ],
+    courses: { progressive: 1.2, 'relapsing-remitting': 1.2 },
+    signs: [
+      shows(
+        ['higher-function/executive-dysfunction', 'higher-function/apathy', 'higher-function/pseudobulbar-affect'],
+        1.8,
+        0.95,
+      ),
+      shows(['cranial-nerves/spastic-dysarthria', 'plantars/plantar-response', 'gait/magnetic'], 1.3, 1),
+      shows(['inspection/fasciculation', 'inspection/wasting', 'cranial-nerves/optic-disc-swelling'], 0.1, 1),
     ],
     source: read('cadasil-gene-reviews', 'clinical description: ischaemia in 85 %, mean age 47'),
   },
@@ -236,6 +273,8 @@ export const otherVascularBrainCauses: readonly Cause[] = [
       told('vomiting', 1.3, 1),
       told('seizure', 1.3, 1),
       told('hypertension', 1.2, 1),
+      told(['tacrolimus', 'beta-agonist', 'recent-surgery', 'neck-trauma', 'photophobia'], 1.3, 1),
+      told(['sinus-or-ear-infection', 'cancer', 'weight-loss'], 0.5, 1),
     ],
     quantities: [atLeast('csf-white-cells', 10, '10*6/L', 0.3, 1.3, recalled('rcvs-2012'))],
     values: [
@@ -312,8 +351,13 @@ export const otherVascularBrainCauses: readonly Cause[] = [
         0.15,
       ),
       told(['vincristine', 'oxaliplatin', 'carboplatin', 'cryoglobulinaemia', 'rheumatoid-arthritis'], 1.5, 1),
+      told(['fluorouracil', 'cytarabine', 'ifosfamide', 'tnf-inhibitor', 'lymphoma', 'cancer'], 1.6, 1),
     ],
-    quantities: [atLeast('systolic-pressure-supine', 160, 'mm[Hg]', 4, 0.5, fromMemory)],
+    quantities: [
+      atLeast('systolic-pressure-supine', 160, 'mm[Hg]', 4, 0.5, fromMemory),
+      under('platelets', 100, '10*9/L', 1.5, 1),
+      atLeast('csf-white-cells', 20, '10*6/L', 0.3, 1.05),
+    ],
     signs: [
       shows(['higher-function/confusion', 'higher-function/drowsiness'], 1.5, 0.6),
       // Kidneys that fail, in children after streptococci, and pregnancy show in swollen lids and legs.
@@ -371,8 +415,9 @@ export const otherVascularBrainCauses: readonly Cause[] = [
       at(['raised-intracranial-pressure', 'no-lesion', 'midbrain-tegmentum', 'pons-tegmentum'], 'rare'),
       // A dural fistula may cloud the mind, and drain into the veins of the cord.
       at(['diffuse-encephalopathy', 'frontal-gait-disorder', 'meningeal-irritation', 'foramen-magnum'], 'exceptional'),
+      at(['diffuse-encephalopathy', 'frontal-gait-disorder', 'brainstem-diffuse', 'cavernous-sinus'], 'rare'),
     ],
-    tempo: { hyperacute: 0.4, acute: 0.15, subacute: 0.15, chronic: 0.3 },
+    tempo: { hyperacute: 0.36, acute: 0.16, subacute: 0.2, chronic: 0.28 },
     courses: { 'relapsing-remitting': 1.5 },
     age: { from: 8, to: 70, outside: 0.5 },
     history: [
@@ -382,6 +427,7 @@ export const otherVascularBrainCauses: readonly Cause[] = [
       told(['similar-attacks-before', 'resolved-deficit', 'thunderclap-headache'], 1.4, 1),
       told(['hypertension', 'atrial-fibrillation', 'cancer'], 0.6, 1.05),
       told('fever', 0.5, 1),
+      told(['family/aneurysm', 'family/similar-disorder', 'head-injury', 'thrombophilia'], 1.3, 1),
     ],
     values: [
       reads('angiography-head-neck', [
@@ -396,6 +442,10 @@ export const otherVascularBrainCauses: readonly Cause[] = [
       ]),
       reads('ct-head', [['haemorrhage', 3]]),
     ],
+    signs: [
+      shows(['inspection/orbital-bruit', 'inspection/chemosis'], 5, 1),
+      shows(['cranial-nerves/optic-disc-swelling'], 1.4, 1),
+    ],
     source: fromMemory,
   },
   {
@@ -405,18 +455,29 @@ export const otherVascularBrainCauses: readonly Cause[] = [
     produces: [
       at(['diffuse-encephalopathy'], 'rare'),
       inKind(['hemisphere', 'brainstem', 'cerebellum', 'multiple-sites'], 'exceptional'),
+      at(['cortex-middle-cerebral', 'no-lesion', 'brainstem-diffuse'], 'exceptional'),
     ],
     tempo: tempos.suddenOrAcute,
     durationDays: { to: 10, outside: 0.3, source: fromMemory },
     history: [
       told(
-        ['limb-fracture-or-dislocation', 'recent-surgery', 'diving', 'hip-replacement', 'needle-near-nerve'],
+        [
+          'limb-fracture-or-dislocation',
+          'recent-surgery',
+          'diving',
+          'hip-replacement',
+          'needle-near-nerve',
+          'neck-or-chest-surgery',
+        ],
         15,
         0.03,
       ),
       told('breathlessness', 2.5, 0.7),
       told(['limb-fracture-or-dislocation', 'diving'], 2, 1),
       told(['loss-of-consciousness', 'seizure', 'trauma'], 1.4, 1),
+      told('diving', 6, 1),
+      told(['neck-or-chest-surgery', 'dialysis', 'critical-illness', 'congenital-heart-disease'], 1.6, 1),
+      told(['hypertension', 'atrial-fibrillation'], 0.7, 1),
     ],
     signs: [
       shows(['inspection/non-blanching-rash'], 8, 0.85),

@@ -26,6 +26,7 @@ export const seizureAndAttackCauses: readonly Cause[] = [
       told('similar-attacks-before', 1.6, 1),
       told(['beta-lactam', 'dementia', 'cardiac-arrest', 'alcohol-excess', 'benzodiazepine'], 1.5, 1),
       told(['behaviour-change', 'cognitive-change'], 1.3, 1),
+      told(['pregnancy', 'lupus', 'chronic-kidney-disease', 'stem-cell-transplant'], 1.1, 1),
     ],
     signs: [
       shows(['higher-function/fluctuating-consciousness'], 3, 0.7),
@@ -72,6 +73,8 @@ export const seizureAndAttackCauses: readonly Cause[] = [
       told('fever', 0.2, 1.1),
       told(['alcohol-excess', 'cancer'], 0.7, 1),
       told(['twitching', 'speech-difficulty', 'vertigo', 'diplopia'], 1.3, 1),
+      told(['weight-loss', 'joint-pain', 'hypothyroidism', 'hiv-infection', 'syphilis'], 0.7, 1),
+      told('headache', 0.6, 1),
     ],
     signs: [
       shows(['involuntary-movements/myoclonus', 'involuntary-movements/exaggerated-startle'], 8, 0.4),
@@ -79,6 +82,12 @@ export const seizureAndAttackCauses: readonly Cause[] = [
       shows(['gait/ataxic', 'coordination/finger-nose'], 2, 0.6),
       shows(['higher-function/hallucinations', 'involuntary-movements/alien-limb'], 1.5, 1),
       shows(['involuntary-movements/bradykinesia', 'tone/upper-limb', 'plantars/plantar-response'], 1.3, 0.95),
+      shows(
+        ['higher-function/visual-agnosia', 'cranial-nerves/homonymous-hemianopia', 'higher-function/apraxia'],
+        1.3,
+        1,
+      ),
+      shows(['involuntary-movements/asterixis', 'higher-function/disinhibition'], 0.6, 1),
     ],
     quantities: [atLeast('csf-white-cells', 10, '10*6/L', 0.1, 1.2)],
     values: [
@@ -144,6 +153,7 @@ export const seizureAndAttackCauses: readonly Cause[] = [
       told('spreading-over-minutes', 0.5, 1),
       told('resolved-deficit', 1.5, 0.5),
       told(['perinatal-injury', 'alcohol-excess', 'dementia', 'cancer'], 1.3, 1),
+      told(['developmental-delay', 'twitching', 'psychiatric-disorder'], 1.2, 1),
     ],
     values: [
       reads('eeg', [
@@ -230,6 +240,7 @@ export const seizureAndAttackCauses: readonly Cause[] = [
         1,
         0.15,
       ),
+      told(['hormonal-contraceptive', 'vomiting', 'speech-difficulty', 'family/stroke'], 1.1, 1),
     ],
     values: [
       reads('mri-brain', [
@@ -335,6 +346,7 @@ export const seizureAndAttackCauses: readonly Cause[] = [
       told('family/cardiomyopathy-or-sudden-death', 1.8, 1),
       told(['seizure', 'ongoing-seizure'], 0.2, 1.2),
       told('epilepsy', 0.4, 1),
+      told(['head-injury', 'altered-sweating', 'bleeding-disorder'], 1.1, 1),
     ],
     signs: [
       shows(['autonomic/orthostatic-hypotension'], 5, 0.8),

@@ -98,11 +98,17 @@ export const vascularBrainCauses: readonly Cause[] = [
       told('morning-headache', 0.5, 1),
       told('family/stroke', 1.3, 1),
       told(['chronic-kidney-disease', 'cancer', 'hyperthyroidism', 'antiplatelet', 'statin'], 1.2, 1),
+      told(['herpes-zoster', 'hiv-infection', 'syphilis', 'radiotherapy', 'venomous-bite', 'dialysis'], 1.5, 1),
+      told(['preceding-infection', 'rash', 'joint-pain', 'weight-loss', 'night-sweats'], 0.8, 1),
     ],
     signs: [
       shows(['involuntary-movements/palatal-tremor'], 4, 1),
       shows(['autonomic/arrhythmia'], 2, 0.95),
       shows(['cranial-nerves/optic-disc-swelling'], 0.15, 1),
+      // Patches of blue skin and a lost pulse tell of the artery, or of blood that clots.
+      shows(['inspection/livedo-reticularis', 'inspection/absent-limb-pulse'], 2.5, 1),
+      shows(['involuntary-movements/myoclonus', 'higher-function/hallucinations'], 0.5, 1),
+      shows(['autonomic/fever'], 0.6, 1),
     ],
     sides: [sided(['cranial-nerves/reduced-visual-acuity'], { one: 0.3, both: 1 })],
     values: [
@@ -126,6 +132,7 @@ export const vascularBrainCauses: readonly Cause[] = [
         ['stenosis', 3],
       ]),
       reads('ecg', [['atrial-fibrillation', 3]]),
+      reads('antiphospholipid-antibody', [['positive', 3]]),
     ],
     quantities: [atLeast('csf-white-cells', 10, '10*6/L', 0.3, 1.05)],
     source: strokeGuideline,
@@ -161,6 +168,7 @@ export const vascularBrainCauses: readonly Cause[] = [
       told('heavy-exertion', 1.5, 1),
       told(['back-pain', 'thoracic-back-pain'], 0.4, 1),
       told(['pulsatile-tinnitus', 'family/aneurysm', 'recent-vaccination'], 1.6, 1),
+      told(['pregnancy', 'tinnitus', 'transient-visual-loss'], 1.3, 1),
     ],
     // Part of the Horner syndromes belongs to the medulla itself, so the sign counts for little here.
     signs: [shows(['cranial-nerves/horner-syndrome'], 2, 0.8)],
@@ -221,6 +229,7 @@ export const vascularBrainCauses: readonly Cause[] = [
       told('family/aneurysm', 1.3, 1),
       told(['heavy-exertion', 'lymphoma'], 1.3, 1),
       told('stroke', 1.3, 1),
+      told(['dialysis', 'valve-disease-or-endocarditis', 'sickle-cell-disease', 'tobacco'], 1.3, 1),
     ],
     signs: [
       shows(['involuntary-movements/palatal-tremor'], 4, 1),
@@ -232,6 +241,7 @@ export const vascularBrainCauses: readonly Cause[] = [
       atLeast('systolic-pressure-supine', 200, 'mm[Hg]', 1.5, 0.9, recalled('haemorrhagic-stroke-2010')),
       atLeast('inr', 3, '{INR}', 3, 0.95),
       under('platelets', 50, '10*9/L', 3, 1),
+      atLeast('csf-white-cells', 100, '10*6/L', 0.3, 1),
     ],
     values: [
       reads(
@@ -262,7 +272,7 @@ export const vascularBrainCauses: readonly Cause[] = [
       at(['diffuse-encephalopathy', 'no-lesion'], 'uncommon'),
       at(['cortex-parasagittal', 'frontal-gait-disorder'], 'exceptional'),
     ],
-    tempo: tempos.suddenOrAcute,
+    tempo: { hyperacute: 0.43, acute: 0.33, subacute: 0.17, chronic: 0.07 },
     age: { from: 55, to: 110, outside: 0.03 },
     history: [
       told('spreading-over-minutes', 3, 0.95),
@@ -274,6 +284,8 @@ export const vascularBrainCauses: readonly Cause[] = [
       told(['seizure'], 1.2, 1),
       told('resolved-deficit', 2, 1),
       told('antiplatelet', 1.2, 1),
+      told(['behaviour-change', 'dementia', 'speech-difficulty'], 1.3, 1),
+      told(['fever', 'cancer', 'weight-loss'], 0.6, 1),
     ],
     values: [
       reads(
@@ -290,6 +302,7 @@ export const vascularBrainCauses: readonly Cause[] = [
         ['haemorrhage', 10],
         ['subarachnoid-haemorrhage', 3],
       ]),
+      reads('csf-cytology', [['malignant', 0.1]]),
     ],
     source: recalled('boston-criteria-2022'),
   },
@@ -323,6 +336,7 @@ export const vascularBrainCauses: readonly Cause[] = [
       told('radiotherapy', 2, 1),
       told(['hypertension', 'atrial-fibrillation'], 0.6, 1),
       told('similar-attacks-before', 1.5, 1),
+      told(['cancer', 'fever', 'weight-loss'], 0.6, 1),
     ],
     signs: [shows(['involuntary-movements/palatal-tremor'], 4, 1)],
     values: [
@@ -369,6 +383,7 @@ export const vascularBrainCauses: readonly Cause[] = [
       told('cognitive-change', 0.1, 1),
       told(['neck-pain', 'back-pain', 'thoracic-back-pain', 'radicular-arm-pain', 'shoulder-pain'], 0.5, 1),
       told(['migraine', 'epilepsy'], 0.6, 1),
+      told('headache', 0.7, 1),
     ],
     signs: [
       // What is still found has not gone.
@@ -433,6 +448,7 @@ export const vascularBrainCauses: readonly Cause[] = [
       told('morning-headache', 1.3, 1),
       told('fever', 0.4, 1),
       told(['resolved-deficit', 'recent-surgery'], 1.2, 1),
+      told(['dialysis', 'ventricular-shunt', 'difficulty-walking'], 1.4, 1),
     ],
     signs: [
       shows(

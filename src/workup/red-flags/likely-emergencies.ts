@@ -117,7 +117,14 @@ export const likelyEmergencies: readonly LikelyEmergency[] = [
   },
   {
     flag: 'suspected-meningitis',
-    causes: ['bacterial-meningitis', 'viral-meningitis', 'tuberculous-meningitis', 'fungal-meningitis'],
+    causes: [
+      'bacterial-meningitis',
+      'viral-meningitis',
+      'tuberculous-meningitis',
+      'fungal-meningitis',
+      'eosinophilic-meningitis',
+      'amoebic-encephalitis',
+    ],
     withinDays: 60,
     // A neck that was tried and is supple under a clear mind leaves a fever with a headache as common as it is.
     beside: (facts) => [
@@ -148,6 +155,7 @@ export const likelyEmergencies: readonly LikelyEmergency[] = [
       'idiopathic-intracranial-hypertension',
       'abducens-palsy-from-raised-pressure',
       'subdural-haematoma',
+      'infant-subdural-haematoma',
       'cerebellar-haemorrhage-or-infarct-with-swelling',
     ],
     withinDays: 180,
