@@ -36,7 +36,9 @@ import { pupilAndHornerCauses } from './pupil-and-horner-causes.ts';
 import { rarerCauses } from './rarer-causes.ts';
 import { rootCauses } from './root-causes.ts';
 import { seizureAndAttackCauses } from './seizure-and-attack-causes.ts';
+import { smellCauses } from './smell-causes.ts';
 import { systemicNeuropathyCauses } from './systemic-neuropathy-causes.ts';
+import { throatAndTongueCauses } from './throat-and-tongue-causes.ts';
 import { toxicNeuropathyCauses } from './toxic-neuropathy-causes.ts';
 import { vascularBrainCauses } from './vascular-brain-causes.ts';
 import { visualCauses } from './visual-causes.ts';
@@ -63,6 +65,8 @@ export const allCauses: readonly Cause[] = [
   ...hereditaryMuscleCauses,
   ...brainCauses,
   ...cranialNerveCauses,
+  ...throatAndTongueCauses,
+  ...smellCauses,
   ...hearingAndBalanceCauses,
   ...eyeMovementCauses,
   ...pupilAndHornerCauses,
