@@ -19,6 +19,7 @@ const growing: ReadonlySet<string> = new Set([
 
 /** Systems without which nobody would name a lesion by the place. */
 const essentials: Readonly<Record<string, readonly BrainSystem[]>> = {
+  'abducens-nerve': ['eye-movement'],
   'cavernous-sinus': ['eye-movement'],
   'orbital-apex': ['vision', 'eye-movement'],
   'cerebellopontine-angle': ['hearing-and-balance'],
