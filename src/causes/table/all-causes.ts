@@ -28,6 +28,9 @@ import { movementCauses } from './movement-causes.ts';
 import { muscleCauses } from './muscle-causes.ts';
 import { nerveCauses } from './nerve-causes.ts';
 import { opticCompressionCauses } from './optic-compression-causes.ts';
+import { otherCranialNerveCauses } from './other-cranial-nerve-causes.ts';
+import { otherEyeCauses } from './other-eye-causes.ts';
+import { otherMovementCauses } from './other-movement-causes.ts';
 import { otherMuscleCauses } from './other-muscle-causes.ts';
 import { otherVascularBrainCauses } from './other-vascular-brain-causes.ts';
 import { plexusAndRootCauses } from './plexus-and-root-causes.ts';
@@ -67,11 +70,13 @@ export const allCauses: readonly Cause[] = [
   ...cranialNerveCauses,
   ...throatAndTongueCauses,
   ...smellCauses,
+  ...otherCranialNerveCauses,
   ...hearingAndBalanceCauses,
   ...eyeMovementCauses,
   ...pupilAndHornerCauses,
   ...visualCauses,
   ...opticCompressionCauses,
+  ...otherEyeCauses,
   ...meningealAndPressureCauses,
   ...fluidPressureCauses,
   ...vascularBrainCauses,
@@ -86,6 +91,7 @@ export const allCauses: readonly Cause[] = [
   ...ataxiaCauses,
   ...movementCauses,
   ...hyperkineticCauses,
+  ...otherMovementCauses,
   ...rarerCauses,
   ...functionalCauses,
 ];

@@ -2,6 +2,7 @@ import { recalled } from '../../kernel/cite.ts';
 import { at, atLeast, type Cause, inKind, mondo, reads, shows, sided, tempos, told } from './cause.ts';
 
 const earIsDeaf = ['cranial-nerves/hearing-loss'];
+const conductive = ['cranial-nerves/conductive-hearing-loss'];
 const faceOrThroat = [
   'cranial-nerves/facial-weakness',
   'cranial-nerves/upper-facial-weakness',
@@ -124,7 +125,7 @@ export const hearingAndBalanceCauses: readonly Cause[] = [
       told('falls', 1.2, 1),
       told('family/similar-disorder', 1.3, 1),
     ],
-    signs: [shows(earIsDeaf, 2.5, 0.3), shows(['special-tests/dix-hallpike'], 0.3, 1.1)],
+    signs: [shows(earIsDeaf, 2.5, 0.3), shows(['special-tests/dix-hallpike'], 0.3, 1.1), shows(conductive, 0.15, 1.1)],
     sides: [sided(['cranial-nerves/hearing-loss'], { one: 1.1, both: 0.5 })],
     source: recalled('meniere-2015'),
   },
@@ -160,7 +161,7 @@ export const hearingAndBalanceCauses: readonly Cause[] = [
         1,
       ),
     ],
-    signs: [shows(earIsDeaf, 2.5, 0.3), shows(['cranial-nerves/conductive-hearing-loss'], 0.1, 1.3)],
+    signs: [shows(earIsDeaf, 2.5, 0.3), shows(conductive, 0.1, 1.3)],
     sides: [sided(['cranial-nerves/hearing-loss'], { one: 1.1, both: 0.15 })],
     source: recalled('sudden-hearing-loss-2019'),
   },
@@ -197,6 +198,7 @@ export const hearingAndBalanceCauses: readonly Cause[] = [
       told('diuretic', 1.5, 0.95),
       told(['tuberculosis', 'dialysis', 'cancer'], 1.3, 1),
     ],
+    signs: [shows(conductive, 0.1, 1.1)],
     sides: [sided(['cranial-nerves/hearing-loss', 'cranial-nerves/abnormal-head-impulse'], { one: 0.2, both: 1.8 })],
     source: recalled('adams-victor', 'ototoxic drugs'),
   },
@@ -249,7 +251,7 @@ export const hearingAndBalanceCauses: readonly Cause[] = [
       told(['eye-pain', 'photophobia', 'weight-loss', 'aortic-disease', 'inflammatory-bowel-disease'], 1.6, 1),
       told(['sinus-or-ear-infection', 'aminoglycoside', 'cisplatin', 'head-injury'], 0.4, 1),
     ],
-    signs: [shows(earIsDeaf, 2.5, 0.1)],
+    signs: [shows(earIsDeaf, 2.5, 0.1), shows(conductive, 0.15, 1.1)],
     sides: [sided(['cranial-nerves/hearing-loss'], { one: 0.6, both: 2 })],
     quantities: [atLeast('crp', 10, 'mg/L', 2, 0.7)],
     source: recalled('sudden-hearing-loss-2019', 'fluctuating or bilateral loss'),
@@ -269,7 +271,7 @@ export const hearingAndBalanceCauses: readonly Cause[] = [
       told(['vertigo', 'ear-pain'], 0.4, 1.05),
       told(['diabetes-mellitus', 'developmental-delay'], 1.3, 1),
     ],
-    signs: [shows(earIsDeaf, 2.5, 0.3)],
+    signs: [shows(earIsDeaf, 2.5, 0.3), shows(conductive, 0.15, 1.1)],
     sides: [sided(['cranial-nerves/hearing-loss'], { one: 0.1, both: 1.4 })],
     values: [
       reads('genetic-test', [
@@ -296,6 +298,7 @@ export const hearingAndBalanceCauses: readonly Cause[] = [
     signs: [
       shows(earIsDeaf, 2.5, 0.3),
       shows(['cranial-nerves/facial-numbness', 'cranial-nerves/absent-corneal-reflex', ...faceOrThroat], 0.05, 1.1),
+      shows(conductive, 0.15, 1.1),
     ],
     sides: [sided(['cranial-nerves/hearing-loss'], { one: 0.12, both: 1.4 })],
     source: recalled('adams-victor', 'deafness'),
@@ -329,6 +332,7 @@ export const hearingAndBalanceCauses: readonly Cause[] = [
       shows(earIsDeaf, 3, 0.08),
       shows(['cranial-nerves/facial-numbness', 'cranial-nerves/absent-corneal-reflex'], 3, 0.7),
       shows(['inspection/neurofibromas', 'inspection/cafe-au-lait-spots'], 5, 0.95),
+      shows(conductive, 0.15, 1.1),
     ],
     sides: [sided(['cranial-nerves/hearing-loss'], { one: 1.4, both: 0.2 })],
     quantities: [atLeast('csf-white-cells', 5, '10*6/L', 0.2, 1.1)],
@@ -362,7 +366,11 @@ export const hearingAndBalanceCauses: readonly Cause[] = [
       told('cataract', 6, 1),
       told('neurofibromatosis', 10, 1),
     ],
-    signs: [shows(['inspection/neurofibromas', 'inspection/cafe-au-lait-spots'], 6, 0.8), shows(earIsDeaf, 2, 0.1)],
+    signs: [
+      shows(['inspection/neurofibromas', 'inspection/cafe-au-lait-spots'], 6, 0.8),
+      shows(earIsDeaf, 2, 0.1),
+      shows(conductive, 0.15, 1.1),
+    ],
     sides: [sided(['cranial-nerves/hearing-loss'], { one: 0.4, both: 4 })],
     values: [
       reads('mri-brain', [
@@ -407,5 +415,95 @@ export const hearingAndBalanceCauses: readonly Cause[] = [
       ]),
     ],
     source: recalled('brazis', 'cerebellopontine angle'),
+  },
+  {
+    key: 'middle-ear-disease',
+    group: 'infective',
+    label: 'Disease of the middle ear (otosclerosis, otitis, cholesteatoma)',
+    produces: [at(['cochlear-nerve'], 'uncommon'), at(['vestibular-nerve', 'no-lesion'], 'exceptional')],
+    tempo: { hyperacute: 0.05, acute: 0.2, subacute: 0.2, chronic: 0.55 },
+    history: [
+      told('sinus-or-ear-infection', 4, 0.7),
+      told('hearing-loss', 1.5, 0.4),
+      told(['ear-pain', 'family/similar-disorder', 'pregnancy'], 1.5, 1),
+      told(['vertigo', 'aminoglycoside', 'cisplatin', 'neurofibromatosis'], 0.4, 1.1),
+    ],
+    signs: [
+      shows(conductive, 15, 0.08),
+      shows(['inspection/ear-or-nose-leak'], 2, 1),
+      shows(['cranial-nerves/facial-numbness', 'cranial-nerves/absent-corneal-reflex', ...faceOrThroat], 0.1, 1.1),
+    ],
+    source: recalled('adams-victor', 'deafness'),
+  },
+  {
+    key: 'third-window-of-the-inner-ear',
+    group: 'degenerative',
+    label: 'Leak or gap of the inner ear (canal dehiscence, perilymph fistula)',
+    produces: [at(['vestibular-nerve'], 'rare'), at(['cochlear-nerve', 'no-lesion'], 'exceptional')],
+    tempo: { hyperacute: 0.2, acute: 0.15, subacute: 0.2, chronic: 0.45 },
+    courses: { fluctuating: 2, 'relapsing-remitting': 1.4 },
+    age: { from: 20, to: 75, outside: 0.5 },
+    history: [
+      told(['diving', 'head-injury', 'heavy-exertion', 'recent-surgery'], 3, 0.8),
+      told('pulsatile-tinnitus', 5, 0.8),
+      told(['oscillopsia', 'vertigo', 'unsteadiness'], 1.5, 0.5),
+      told('hearing-loss', 1.4, 0.9),
+      told('continuous-vertigo', 0.3, 1.1),
+    ],
+    signs: [
+      shows(['cranial-nerves/hyperacusis'], 8, 0.9),
+      shows(conductive, 5, 0.8),
+      shows(['cranial-nerves/torsional-nystagmus', 'cranial-nerves/vertical-nystagmus'], 1.5, 1),
+      shows(['cranial-nerves/abnormal-head-impulse', 'special-tests/dix-hallpike'], 0.4, 1.1),
+    ],
+    source: recalled('adams-victor', 'dizziness and vertigo'),
+  },
+  {
+    key: 'persistent-postural-perceptual-dizziness',
+    group: 'functional',
+    label: 'Persistent postural-perceptual (functional) dizziness',
+    produces: [at(['no-lesion'], 'uncommon'), at(['vestibular-nerve'], 'rare')],
+    tempo: { hyperacute: 0.05, acute: 0.1, subacute: 0.3, chronic: 0.55 },
+    courses: { fluctuating: 2, progressive: 0.6 },
+    age: { from: 15, to: 75, outside: 0.6 },
+    sex: { male: 0.7, female: 1.3 },
+    history: [
+      told(['dizziness', 'unsteadiness'], 3, 0.1),
+      told(['psychiatric-disorder', 'functional-disorder', 'migraine'], 2, 0.9),
+      told('similar-attacks-before', 1.3, 1),
+      told(['hearing-loss', 'tinnitus', 'oscillopsia', 'continuous-vertigo'], 0.3, 1.2),
+      told(['falls', 'slurred-speech', 'diplopia', 'numbness', 'weakness', 'vomiting'], 0.3, 1.1),
+    ],
+    signs: [
+      shows(
+        ['cranial-nerves/abnormal-head-impulse', 'cranial-nerves/nystagmus', 'special-tests/dix-hallpike'],
+        0.1,
+        1.5,
+      ),
+      shows(['gait/ataxic', 'coordination/heel-shin', 'cranial-nerves/hearing-loss'], 0.1, 1.3),
+      shows(['gait/cautious', 'gait/functional'], 2, 1),
+    ],
+    source: recalled('adams-victor', 'dizziness and vertigo'),
+  },
+  {
+    key: 'vestibular-paroxysmia',
+    group: 'compressive',
+    label: 'Vestibular paroxysmia (a vessel against the eighth nerve)',
+    produces: [at(['vestibular-nerve'], 'rare'), at(['no-lesion'], 'exceptional')],
+    tempo: { hyperacute: 0.2, acute: 0.1, subacute: 0.2, chronic: 0.5 },
+    courses: { 'relapsing-remitting': 4, fluctuating: 3, progressive: 0.3, static: 0.3 },
+    age: { from: 25, to: 75, outside: 0.5 },
+    history: [
+      told('vertigo', 2, 0.1),
+      told('similar-attacks-before', 3, 0.5),
+      told('continuous-vertigo', 0.05, 1.2),
+      told(['tinnitus', 'twitching'], 1.5, 1),
+      told(['hearing-loss', 'headache', 'migraine', 'vomiting'], 0.5, 1.1),
+    ],
+    signs: [
+      shows(['involuntary-movements/hemifacial-spasm'], 4, 1),
+      shows(['cranial-nerves/abnormal-head-impulse', 'special-tests/dix-hallpike', ...earIsDeaf], 0.3, 1.2),
+    ],
+    source: recalled('adams-victor', 'dizziness and vertigo'),
   },
 ];

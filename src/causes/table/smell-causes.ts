@@ -87,4 +87,22 @@ export const smellCauses: readonly Cause[] = [
     ],
     source: recalled('brazis'),
   },
+  {
+    key: 'congenital-anosmia',
+    group: 'hereditary',
+    inheritance: ['x-linked', 'autosomal-dominant'],
+    label: 'Lack of smell from birth (Kallmann syndrome)',
+    produces: [at(['olfactory-nerve'], 'rare')],
+    tempo: tempos.lifelong,
+    courses: { static: 2.5, progressive: 0.05, improving: 0.05 },
+    age: { from: 0, to: 10, outside: 0.05 },
+    sex: { male: 1.5, female: 0.5 },
+    history: [
+      told(['sexual-dysfunction', 'amenorrhoea-or-galactorrhoea'], 8, 0.8),
+      told('family/similar-disorder', 2.5, 0.9),
+      told(['head-injury', 'preceding-infection', 'sinus-or-ear-infection', 'fever', 'behaviour-change'], 0.15, 1.1),
+    ],
+    signs: [shows(['cranial-nerves/anosmia'], 2, 0.4), shows(['involuntary-movements/mirror-movements'], 12, 1)],
+    source: recalled('smell-loss-1991'),
+  },
 ];
