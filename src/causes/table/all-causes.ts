@@ -31,6 +31,9 @@ import { muscleCauses } from './muscle-causes.ts';
 import { nerveCauses } from './nerve-causes.ts';
 import { opticCompressionCauses } from './optic-compression-causes.ts';
 import { otherBrainCauses } from './other-brain-causes.ts';
+import { otherCranialNerveCauses } from './other-cranial-nerve-causes.ts';
+import { otherEyeCauses } from './other-eye-causes.ts';
+import { otherMovementCauses } from './other-movement-causes.ts';
 import { otherMuscleCauses } from './other-muscle-causes.ts';
 import { otherVascularBrainCauses } from './other-vascular-brain-causes.ts';
 import { plexusAndRootCauses } from './plexus-and-root-causes.ts';
@@ -40,7 +43,9 @@ import { rarerBrainCauses } from './rarer-brain-causes.ts';
 import { rarerCauses } from './rarer-causes.ts';
 import { rootCauses } from './root-causes.ts';
 import { seizureAndAttackCauses } from './seizure-and-attack-causes.ts';
+import { smellCauses } from './smell-causes.ts';
 import { systemicNeuropathyCauses } from './systemic-neuropathy-causes.ts';
+import { throatAndTongueCauses } from './throat-and-tongue-causes.ts';
 import { toxicNeuropathyCauses } from './toxic-neuropathy-causes.ts';
 import { vascularBrainCauses } from './vascular-brain-causes.ts';
 import { visualCauses } from './visual-causes.ts';
@@ -67,11 +72,15 @@ export const allCauses: readonly Cause[] = [
   ...hereditaryMuscleCauses,
   ...brainCauses,
   ...cranialNerveCauses,
+  ...throatAndTongueCauses,
+  ...smellCauses,
+  ...otherCranialNerveCauses,
   ...hearingAndBalanceCauses,
   ...eyeMovementCauses,
   ...pupilAndHornerCauses,
   ...visualCauses,
   ...opticCompressionCauses,
+  ...otherEyeCauses,
   ...meningealAndPressureCauses,
   ...fluidPressureCauses,
   ...vascularBrainCauses,
@@ -87,6 +96,7 @@ export const allCauses: readonly Cause[] = [
   ...hereditaryAtaxiaCauses,
   ...movementCauses,
   ...hyperkineticCauses,
+  ...otherMovementCauses,
   ...rarerCauses,
   ...otherBrainCauses,
   ...rarerBrainCauses,

@@ -1,11 +1,11 @@
 import { fromMemory, read, recalled } from '../../kernel/cite.ts';
-import { at, atLeast, type Cause, reads, shows, sided, tempos, told, under } from './cause.ts';
+import { at, atLeast, type Cause, reads, shows, showsAt, sided, tempos, told, under } from './cause.ts';
 import { eyeMusclePalsies } from './sided-signs.ts';
 
 const ophthalmology = recalled('brazis', 'ocular motor system');
 const anyHeadache = ['headache', 'new-headache', 'morning-headache', 'eye-pain', 'facial-pain'];
 const vascularRisk = ['diabetes-mellitus', 'hypertension', 'hyperlipidaemia', 'ischaemic-heart-disease'];
-const largePupil = ['cranial-nerves/dilated-pupil', 'cranial-nerves/unreactive-pupil'];
+const largePupil = ['cranial-nerves/dilated-pupil', 'cranial-nerves/unreactive-pupil', 'cranial-nerves/anisocoria'];
 const bulgingEye = ['inspection/proptosis'];
 const eyeMusclePalsy = [
   'cranial-nerves/third-nerve-palsy',
@@ -28,7 +28,7 @@ export const eyeMovementCauses: readonly Cause[] = [
       at(['orbital-apex'], 'exceptional'),
     ],
     tempo: tempos.suddenOrAcute,
-    courses: { improving: 2, progressive: 0.2, 'relapsing-remitting': 0.2, static: 1 },
+    courses: { improving: 2, progressive: 0.3, 'relapsing-remitting': 0.2, static: 1 },
     // Nearly all recover within three months; one that goes on worsening has another cause.
     durationDays: { to: 21, outside: 0.3, source: fromMemory },
     age: { from: 50, to: 100, outside: 0.12 },
@@ -96,6 +96,8 @@ export const eyeMovementCauses: readonly Cause[] = [
       told(injury, 0.2, 1.05),
       told('hypertension', 1.2, 1),
       told(['fever', 'cancer'], 0.4, 1),
+      told(['vomiting', 'photophobia', 'neck-pain', 'loss-of-consciousness'], 1.4, 1),
+      told(['red-eye', 'numbness', 'sinus-or-ear-infection'], 0.5, 1),
     ],
     signs: [
       shows(['cranial-nerves/third-nerve-palsy'], 2, 0.8),
@@ -125,6 +127,8 @@ export const eyeMovementCauses: readonly Cause[] = [
       told('fluctuating-symptoms', 1.2, 1),
       told(['recent-surgery'], 1.5, 1),
       told(['cancer', 'fever'], 0.5, 1),
+      told(['neck-pain', 'similar-attacks-before', 'family/similar-disorder'], 1.3, 1),
+      told(['weakness', 'numbness', 'unsteadiness', 'drooping-eyelids', 'visual-loss'], 0.4, 1),
     ],
     signs: [
       shows(['cranial-nerves/fourth-nerve-palsy'], 2, 0.6),
@@ -150,6 +154,8 @@ export const eyeMovementCauses: readonly Cause[] = [
       told(['pulsatile-tinnitus', 'tetracycline', 'retinoid'], 2, 1),
       told('lumbar-puncture-or-epidural', 1.5, 1),
       told(['neck-pain', 'cancer', 'thrombophilia', 'tinnitus'], 1.2, 1),
+      told('ventricular-shunt', 4, 1),
+      told(['corticosteroid', 'hormonal-contraceptive', 'pregnancy', 'sleep-apnoea', 'chronic-kidney-disease'], 1.3, 1),
     ],
     signs: [
       shows(
@@ -197,7 +203,16 @@ export const eyeMovementCauses: readonly Cause[] = [
       told(['diabetes-mellitus', 'immunosuppression'], 1.5, 1),
       told('vomiting', 1.3, 1),
     ],
-    signs: [shows(['autonomic/fever'], 8, 0.2), shows(bulgingEye, 4, 0.3)],
+    signs: [
+      shows(['autonomic/fever'], 8, 0.2),
+      shows(bulgingEye, 4, 0.3),
+      shows(['inspection/chemosis', 'inspection/periorbital-oedema'], 3, 0.6),
+      shows(['special-tests/neck-stiffness', 'higher-function/drowsiness'], 1.4, 1),
+    ],
+    sides: [
+      // It crosses to the other side within days.
+      sided(eyeMusclePalsies, { one: 1, both: 1.8 }),
+    ],
     quantities: [atLeast('crp', 50, 'mg/L', 4, 0.1), atLeast('white-cells', 11, '10*9/L', 2.5, 0.3)],
     values: [
       reads('mri-brain', [
@@ -246,12 +261,16 @@ export const eyeMovementCauses: readonly Cause[] = [
         0.15,
       ),
       told('pregnancy', 1.5, 1),
+      told(['recent-surgery', 'visual-loss'], 1.2, 1),
+      told(['sinus-or-ear-infection', 'immunosuppression', 'cancer', 'weight-loss'], 0.5, 1),
     ],
     signs: [
       shows(['inspection/orbital-bruit'], 20, 0.95),
       shows(eyeMusclePalsy, 2, 0.8),
       shows(bulgingEye, 4, 0.6),
       shows(['autonomic/fever'], 0.1, 1.05),
+      shows(['inspection/chemosis'], 3, 0.8),
+      shows(['cranial-nerves/facial-numbness'], 1.2, 1),
     ],
     values: [
       reads('angiography-head-neck', [
@@ -284,6 +303,8 @@ export const eyeMovementCauses: readonly Cause[] = [
       told(['weight-loss', 'recent-weight-loss'], 2, 0.95),
       told('fever', 0.3, 1.02),
       told(injury, 0.2, 1.05),
+      told(['face-numbness', 'acromegaly', 'amenorrhoea-or-galactorrhoea'], 1.6, 1),
+      told('similar-attacks-before', 0.6, 1),
     ],
     signs: [
       shows(eyeMusclePalsy, 2, 0.8),
@@ -322,8 +343,18 @@ export const eyeMovementCauses: readonly Cause[] = [
       told('weight-loss', 0.7, 1),
       told('red-eye', 1.4, 1),
       told(['corticosteroid', 'lupus', 'sarcoidosis'], 1.3, 1),
+      told(['hyperthyroidism', 'diabetes-mellitus', 'tobacco'], 0.8, 1),
+      told(['asthma', 'family/autoimmune-disease', 'inflammatory-bowel-disease'], 1.3, 1),
     ],
-    signs: [shows(['autonomic/fever'], 0.3, 1.05), shows(bulgingEye, 1.1, 0.95)],
+    signs: [
+      shows(['autonomic/fever'], 0.3, 1.05),
+      shows(bulgingEye, 1.1, 0.95),
+      shows(
+        ['inspection/nasal-or-palatal-eschar', 'inspection/orbital-bruit', 'cranial-nerves/lid-retraction'],
+        0.15,
+        1,
+      ),
+    ],
     sides: [sided(eyeMusclePalsies, { one: 1, both: 0.3 })],
     quantities: [atLeast('crp', 50, 'mg/L', 0.4, 1.2)],
     values: [
@@ -345,10 +376,12 @@ export const eyeMovementCauses: readonly Cause[] = [
       at(['maxillary-nerve', 'optic-nerve'], 'rare'),
       at(['facial-nerve', 'abducens-nerve', 'ophthalmic-nerve', 'trigeminal-nerve', 'cortex-frontal'], 'rare'),
       at(['oculomotor-nerve'], 'uncommon'),
+      at(['basal-meningeal-process'], 'rare'),
+      at(['retina', 'cortex-middle-cerebral', 'internal-capsule'], 'exceptional'),
     ],
-    tempo: { hyperacute: 0.07, acute: 0.66, subacute: 0.23, chronic: 0.04 },
+    tempo: { hyperacute: 0.06, acute: 0.62, subacute: 0.27, chronic: 0.05 },
     courses: { progressive: 2, 'relapsing-remitting': 0.05, static: 0.3 },
-    durationDays: { to: 28, outside: 0.25, source: fromMemory },
+    durationDays: { to: 28, outside: 0.4, source: fromMemory },
     history: [
       told('fever', 5, 0.3),
       told('sinus-or-ear-infection', 6, 0.4),
@@ -359,12 +392,16 @@ export const eyeMovementCauses: readonly Cause[] = [
       told(['chronic-kidney-disease', 'chronic-liver-disease'], 1.4, 1),
       told(['eye-pain', 'facial-pain', 'red-eye', 'visual-loss', 'diplopia', 'drooping-eyelids', 'headache'], 1, 0.12),
       told(['recent-surgery', 'cancer', 'vomiting'], 1.3, 1),
+      // Fungus followed the coronavirus where steroids had been given.
+      told(['preceding-respiratory-infection', 'stem-cell-transplant', 'dialysis', 'recent-bacteraemia'], 1.8, 1),
     ],
     signs: [
       shows(['inspection/nasal-or-palatal-eschar'], 20, 1),
       shows(['inspection/periorbital-oedema'], 3, 0.9),
       shows(['autonomic/fever'], 5, 0.4),
       shows(bulgingEye, 4, 0.4),
+      shows(['inspection/chemosis'], 2.5, 0.9),
+      shows(['cranial-nerves/lid-retraction', 'inspection/orbital-bruit'], 0.2, 1),
     ],
     quantities: [
       atLeast('crp', 50, 'mg/L', 4, 0.2),
@@ -394,8 +431,16 @@ export const eyeMovementCauses: readonly Cause[] = [
       told(['visual-loss', 'diplopia'], 1.2, 1),
       told('similar-attacks-before', 0.6, 1),
       told('numbness', 1.3, 1),
+      told('neurofibromatosis', 3, 1),
     ],
-    signs: [shows(bulgingEye, 8, 0.25), shows(['cranial-nerves/lid-retraction'], 0.15, 1.1)],
+    signs: [
+      shows(bulgingEye, 8, 0.25),
+      shows(['cranial-nerves/lid-retraction'], 0.15, 1.1),
+      // A scirrhous metastasis of the breast draws the eye back.
+      shows(['inspection/enophthalmos'], 4, 1),
+      showsAt(['inspection/palpable-mass'], ['face'], 4, 1),
+      shows(['inspection/chemosis', 'inspection/periorbital-oedema'], 1.3, 1),
+    ],
     sides: [sided(['inspection/proptosis', 'cranial-nerves/reduced-visual-acuity'], { one: 1.2, both: 0.2 })],
     source: ophthalmology,
   },
@@ -421,12 +466,22 @@ export const eyeMovementCauses: readonly Cause[] = [
       told('fatigable-weakness', 0.3, 1.05),
       told(['diplopia', 'hypothyroidism'], 1.3, 1),
       told('fever', 0.4, 1),
+      told(['dry-eyes', 'photophobia', 'eye-pain', 'myasthenia-gravis'], 1.4, 1),
+      told(['cancer', 'trauma', 'head-injury', 'sinus-or-ear-infection'], 0.5, 1),
     ],
     signs: [
       shows(['cranial-nerves/lid-retraction'], 25, 0.3),
       shows(bulgingEye, 8, 0.4),
       shows(['cranial-nerves/ptosis', 'cranial-nerves/fatigable-ptosis'], 0.08, 1.3),
       shows(largePupil, 0.15, 1.1),
+      shows(['inspection/periorbital-oedema', 'inspection/chemosis'], 2, 0.9),
+      // The lower and the inner muscle are caught first.
+      shows(
+        ['cranial-nerves/eye-elevation-weakness', 'cranial-nerves/esotropia', 'cranial-nerves/hypertropia'],
+        1.5,
+        0.95,
+      ),
+      shows(['autonomic/resting-tachycardia'], 1.6, 1),
     ],
     sides: [sided(['inspection/proptosis', 'cranial-nerves/lid-retraction'], { one: 0.8, both: 2 })],
     quantities: [under('tsh', 0.4, 'm[IU]/L', 8, 0.5), atLeast('free-t4', 25, 'pmol/L', 5, 0.7)],

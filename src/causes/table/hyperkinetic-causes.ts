@@ -40,6 +40,7 @@ export const hyperkineticCauses: readonly Cause[] = [
       told(['fever', 'preceding-infection'], 0.3, 1),
       told('stroke', 0.5, 1),
       told('family/parkinsonism', 1.5, 1),
+      told(['thrombophilia', 'lupus', 'chronic-liver-disease', 'diabetes-mellitus'], 0.6, 1),
     ],
     signs: [
       shows(chorea, 3, 0.15),
@@ -53,6 +54,7 @@ export const hyperkineticCauses: readonly Cause[] = [
         1.6,
         0.9,
       ),
+      shows(['higher-function/ocular-apraxia', 'cranial-nerves/broken-pursuit'], 1.6, 1),
     ],
     sides: [sided(movementsInExcess, { one: 0.25, both: 1.3 })],
     values: [
@@ -87,11 +89,14 @@ export const hyperkineticCauses: readonly Cause[] = [
       told(['family/consanguinity', 'amenorrhoea-or-galactorrhoea'], 1.6, 1),
       told(['antipsychotic', 'metoclopramide'], 0.7, 1),
       told(['tremor', 'fatigue', 'dark-urine', 'abdominal-pain'], 1.2, 1),
+      told(['hypertension', 'stroke', 'preceding-infection'], 0.5, 1),
     ],
     signs: [
       shows(['inspection/kayser-fleischer-ring'], 60, 0.1),
       shows(dystonia, 2, 0.7),
       shows(['cranial-nerves/dysarthria', 'cranial-nerves/cerebellar-dysarthria', 'cranial-nerves/drooling'], 2, 0.7),
+      shows(['inspection/enlarged-liver-or-spleen'], 3, 1),
+      shows(['involuntary-movements/postural-tremor', 'involuntary-movements/intention-tremor'], 1.4, 1),
     ],
     sides: [sided(movementsInExcess, { one: 0.8, both: 1.1 })],
     quantities: [
@@ -133,7 +138,8 @@ export const hyperkineticCauses: readonly Cause[] = [
     label: 'Tardive dyskinesia or dystonia',
     mondo: mondo('MONDO:0010096', 'tardive dyskinesia'),
     produces: [at([hyperkinetic], 'common'), at(['akinetic-rigid-syndrome'], 'rare')],
-    tempo: tempos.chronic,
+    // It may show itself only when the medicine is stopped.
+    tempo: { hyperacute: 0.01, acute: 0.05, subacute: 0.24, chronic: 0.7 },
     age: { from: 14, to: 100, outside: 0.2 },
     history: [
       told(dopamineBlockers, 18, 0.02),
@@ -157,8 +163,14 @@ export const hyperkineticCauses: readonly Cause[] = [
     history: [
       told(dopamineBlockers, 25, 0.02),
       told(['cocaine-or-stimulants', 'serotonergic-medicine', 'vomiting'], 1.5, 1),
+      told(['lockjaw', 'neck-pain', 'dysphagia'], 1.4, 1),
     ],
-    signs: [shows(dystonia, 3, 0.4), shows(['cranial-nerves/forced-gaze-deviation'], 5, 0.95)],
+    signs: [
+      shows(dystonia, 3, 0.4),
+      shows(['cranial-nerves/forced-gaze-deviation'], 5, 0.95),
+      shows(['cranial-nerves/ophthalmoplegia', 'cranial-nerves/upgaze-palsy'], 1.3, 1),
+      shows(['autonomic/fever'], 0.3, 1),
+    ],
     source: dystoniaChapter,
   },
   {
@@ -168,7 +180,11 @@ export const hyperkineticCauses: readonly Cause[] = [
     produces: [at([hyperkinetic], 'common')],
     tempo: tempos.chronic,
     age: { from: 30, to: 100, outside: 0.1 },
-    history: [told('levodopa', 30, 0.02), told('fluctuating-symptoms', 2, 0.8)],
+    history: [
+      told('levodopa', 30, 0.02),
+      told('fluctuating-symptoms', 2, 0.8),
+      told(['parkinson-disease', 'dopamine-agonist'], 2, 1),
+    ],
     signs: [shows(chorea, 2, 0.6), shows(['involuntary-movements/bradykinesia', 'tone/upper-limb'], 2, 0.7)],
     sides: [sided(movementsInExcess, { one: 0.8, both: 1.1 })],
     source: movementChapter,
@@ -192,6 +208,8 @@ export const hyperkineticCauses: readonly Cause[] = [
       told(['head-injury', 'trauma', 'fever'], 0.5, 1),
       told('antipsychotic', 0.5, 1),
       told('rapid-glucose-control', 1.5, 1),
+      told('polyuria', 2, 1),
+      told(['family/chorea', 'levodopa', 'lupus'], 0.3, 1),
     ],
     signs: [shows(chorea, 6, 0.05)],
     sides: [sided(movementsInExcess, { one: 1.6, both: 0.4 })],
@@ -219,8 +237,8 @@ export const hyperkineticCauses: readonly Cause[] = [
     group: 'immune',
     label: 'Chorea of lupus or antiphospholipid syndrome',
     produces: [at([hyperkinetic], 'uncommon'), at(['striatum', 'subthalamic-nucleus'], 'rare')],
-    tempo: tempos.subacute,
-    age: { from: 10, to: 50, outside: 0.4 },
+    tempo: { hyperacute: 0.02, acute: 0.26, subacute: 0.47, chronic: 0.25 },
+    age: { from: 10, to: 50, outside: 0.55 },
     sex: { male: 0.3, female: 1.7 },
     history: [
       told('lupus', 15, 0.7),
@@ -229,6 +247,17 @@ export const hyperkineticCauses: readonly Cause[] = [
       told(['pregnancy', 'hormonal-contraceptive'], 1.6, 1),
       told('behaviour-change', 1.3, 1),
       told(['migraine', 'rash'], 1.3, 1),
+      told(
+        [
+          'transient-ischaemic-attack',
+          'cold-white-fingers',
+          'valve-disease-or-endocarditis',
+          'family/autoimmune-disease',
+        ],
+        1.6,
+        1,
+      ),
+      told(['family/chorea', 'antipsychotic', 'levodopa'], 0.3, 1),
     ],
     signs: [shows(chorea, 3, 0.1), shows(['inspection/livedo-reticularis'], 5, 0.95)],
     values: [
@@ -251,7 +280,10 @@ export const hyperkineticCauses: readonly Cause[] = [
     tempo: tempos.subacute,
     age: { from: 14, to: 45, outside: 0.02 },
     sex: { male: 0.01, female: 2 },
-    history: [told(['pregnancy', 'hormonal-contraceptive'], 25, 0.03)],
+    history: [
+      told(['pregnancy', 'hormonal-contraceptive'], 25, 0.03),
+      told(['similar-attacks-before', 'preceding-infection', 'migraine'], 1.3, 1),
+    ],
     signs: [shows(chorea, 3, 0.1)],
     source: movementChapter,
   },
@@ -270,6 +302,7 @@ export const hyperkineticCauses: readonly Cause[] = [
       told(['trauma', 'head-injury', 'fever'], 0.5, 1),
       told(['family/similar-disorder', 'family/tremor'], 1.5, 1),
       told(['unsteadiness', 'weakness', 'dysphagia'], 0.6, 1),
+      told('tremor', 1.2, 1),
     ],
     signs: [
       shows(['inspection/head-tilt'], 4, 0.4),
@@ -305,15 +338,21 @@ export const hyperkineticCauses: readonly Cause[] = [
       at(['spinal-cord-lateral', 'upper-motor-neuron-system'], 'rare'),
     ],
     tempo: tempos.chronic,
-    age: { from: 3, to: 20, outside: 0.08 },
+    age: { from: 2, to: 20, outside: 0.12 },
     sex: { male: 0.6, female: 1.4 },
     history: [
       told(['family/similar-disorder', 'family/parkinsonism'], 3, 0.8),
       told('fluctuating-symptoms', 5, 0.5),
       told(['difficulty-walking', 'falls'], 1.4, 1),
       told('levodopa', 1.6, 1),
+      told(['perinatal-injury', 'seizure', 'loss-of-skills'], 0.5, 1),
     ],
-    signs: [shows(dystonia, 4, 0.3)],
+    signs: [
+      shows(dystonia, 4, 0.3),
+      shows(['gait/dystonic', 'inspection/equinovarus'], 1.5, 1),
+      shows(['involuntary-movements/bradykinesia', 'tone/lower-limb'], 1.4, 1),
+      shows(['higher-function/memory-impairment', 'higher-function/confusion'], 0.3, 1),
+    ],
     source: dystoniaChapter,
   },
   {
@@ -327,10 +366,15 @@ export const hyperkineticCauses: readonly Cause[] = [
     age: { from: 3, to: 32, outside: 0.12 },
     history: [
       told('family/similar-disorder', 8, 0.4),
-      told('better-with-alcohol', 2, 1),
+      told('better-with-alcohol', 4, 1),
       told('family/consanguinity', 1.3, 1),
+      told(['antipsychotic', 'metoclopramide', 'perinatal-injury', 'fever'], 0.3, 1),
     ],
-    signs: [shows(dystonia, 5, 0.1)],
+    signs: [
+      shows(dystonia, 5, 0.1),
+      shows(['involuntary-movements/myoclonus'], 2, 1),
+      shows(['higher-function/confusion', 'higher-function/memory-impairment', 'autonomic/fever'], 0.3, 1),
+    ],
     source: dystoniaChapter,
   },
   {
@@ -370,8 +414,8 @@ export const hyperkineticCauses: readonly Cause[] = [
       at(['spinal-cord-transverse', 'no-lesion', 'brainstem-diffuse'], 'rare'),
       at(['frontal-gait-disorder', 'cerebellar-degeneration'], 'exceptional'),
     ],
-    tempo: { hyperacute: 0.01, acute: 0.09, subacute: 0.4, chronic: 0.5 },
-    age: { from: 25, to: 70, outside: 0.3 },
+    tempo: { hyperacute: 0.01, acute: 0.12, subacute: 0.4, chronic: 0.47 },
+    age: { from: 20, to: 70, outside: 0.3 },
     sex: { male: 0.6, female: 1.4 },
     history: [
       told(['stiffness'], 3, 0.1),
@@ -381,6 +425,8 @@ export const hyperkineticCauses: readonly Cause[] = [
       told(['family/autoimmune-disease', 'cancer', 'psychiatric-disorder', 'difficulty-walking'], 1.4, 1),
       told('lockjaw', 0.5, 1),
       told('fever', 0.5, 1),
+      told(['thymoma', 'lymphoma', 'fluctuating-symptoms'], 1.6, 1),
+      told(['trauma', 'antipsychotic', 'metoclopramide'], 0.4, 1),
     ],
     signs: [
       shows(['tone/trunk'], 5, 0.4),
@@ -388,6 +434,13 @@ export const hyperkineticCauses: readonly Cause[] = [
       shows(['inspection/hyperlordosis'], 6, 0.8),
       // The tracts are whole.
       shows(['plantars/plantar-response', 'inspection/wasting', 'gait/spastic', 'gait/scissoring'], 0.3, 1.1),
+      shows(['tone/lower-limb', 'tone/neck'], 1.5, 1),
+      shows(
+        ['autonomic/hyperhidrosis', 'involuntary-movements/myoclonus', 'involuntary-movements/opisthotonus'],
+        1.4,
+        1,
+      ),
+      shows(['involuntary-movements/resting-tremor', 'higher-function/memory-impairment'], 0.3, 1),
     ],
     source: recalled('adams-victor', 'stiff person syndrome'),
   },
@@ -411,6 +464,7 @@ export const hyperkineticCauses: readonly Cause[] = [
       told(dopamineBlockers, 0.2, 1.02),
       told(['dental-procedure', 'limb-fracture-or-dislocation', 'venomous-bite', 'sinus-or-ear-infection'], 2, 1),
       told(['neck-pain', 'back-pain'], 1.2, 1),
+      told(['cancer', 'chronic-liver-disease', 'similar-attacks-before', 'hypothyroidism'], 0.7, 1),
     ],
     signs: [
       shows(['tone/trunk', 'tone/neck'], 5, 0.4),
@@ -427,6 +481,7 @@ export const hyperkineticCauses: readonly Cause[] = [
       ),
       shows(['higher-function/confusion', 'higher-function/drowsiness'], 0.2, 1.5),
       shows(['autonomic/hyperhidrosis', 'autonomic/resting-tachycardia', 'autonomic/blood-pressure-lability'], 2, 0.8),
+      shows(['cranial-nerves/weak-suck-or-cry'], 2, 1),
     ],
     source: recalled('adams-victor', 'tetanus'),
   },
@@ -471,6 +526,8 @@ export const hyperkineticCauses: readonly Cause[] = [
       told(['serotonergic-medicine', 'linezolid', 'opioid', 'lithium', 'cocaine-or-stimulants'], 20, 0.03),
       told('serotonergic-medicine', 2, 1),
       told('fever', 2, 0.6),
+      told(['tremor', 'psychiatric-disorder', 'vomiting'], 1.3, 1),
+      told(['antipsychotic', 'metoclopramide'], 0.8, 1),
     ],
     signs: [
       shows(['clonus/ankle', 'involuntary-movements/myoclonus'], 8, 0.2),
@@ -500,6 +557,8 @@ export const hyperkineticCauses: readonly Cause[] = [
       shows(['involuntary-movements/blepharospasm'], 15, 0.08),
       showsAt(['involuntary-movements/dystonia'], ['face', 'head', 'tongue'], 6, 0.6),
       shows(['involuntary-movements/chorea'], 0.1, 1.1),
+      shows(['cranial-nerves/eyelid-apraxia'], 2, 1),
+      shows(['involuntary-movements/hemifacial-spasm', 'cranial-nerves/facial-weakness'], 0.3, 1),
     ],
     source: dystoniaChapter,
   },

@@ -56,6 +56,7 @@ export const movementCauses: readonly Cause[] = [
       told('cognitive-change', 0.6, 1.15),
       told(['bowel-disturbance', 'organophosphate', 'shoulder-pain'], 1.3, 1),
       told(['headache', 'new-headache', 'morning-headache', 'thunderclap-headache'], 0.6, 1),
+      told(['manganese', 'carbon-monoxide', 'chronic-liver-disease', 'fever'], 0.4, 1),
     ],
     signs: [
       shows(restTremor, 2.2, 0.5),
@@ -65,6 +66,7 @@ export const movementCauses: readonly Cause[] = [
       shows(cerebellarSigns, 0.2, 1.1),
       shows(cortical, 0.1, 1.05),
       shows(['higher-function/hallucinations', 'higher-function/memory-impairment'], 0.5, 1.15),
+      shows(['cranial-nerves/anosmia', 'sphincters/constipation', 'inspection/hypomimia'], 1.4, 1),
     ],
     sides: [
       sided(['involuntary-movements/resting-tremor', 'involuntary-movements/bradykinesia'], { one: 1.6, both: 0.8 }),
@@ -91,11 +93,13 @@ export const movementCauses: readonly Cause[] = [
     tempo: { hyperacute: 0.01, acute: 0.09, subacute: 0.5, chronic: 0.4 },
     age: { from: 30, to: 100, outside: 0.5 },
     history: [
-      told(dopamineBlockers, 14, 0.03),
-      told('lithium', 2, 1),
+      told([...dopamineBlockers, 'lithium', 'amiodarone', 'tacrolimus', 'ciclosporin', 'cytarabine'], 3, 0.03),
+      told(dopamineBlockers, 5, 1),
+      told(['serotonergic-medicine', 'phenytoin', 'disulfiram'], 1.4, 1),
       told('loss-of-smell', 0.5, 1.1),
       told('psychiatric-disorder', 1.6, 1),
       told('cognitive-change', 0.8, 1),
+      told(['dream-enactment', 'family/parkinsonism'], 0.5, 1),
     ],
     signs: [
       shows(['involuntary-movements/akathisia', 'involuntary-movements/orofacial-dyskinesia'], 4, 0.95),
@@ -131,6 +135,7 @@ export const movementCauses: readonly Cause[] = [
       told(['headache', 'new-headache', 'morning-headache', 'thunderclap-headache'], 0.5, 1),
       told(['antipsychotic', 'metoclopramide'], 0.5, 1),
       told(['family/parkinsonism', 'family/similar-disorder'], 0.7, 1),
+      told(['dream-enactment', 'light-headed-on-standing', 'loss-of-smell'], 0.5, 1),
     ],
     signs: [
       shows(verticalGaze, 12, 0.15),
@@ -147,6 +152,7 @@ export const movementCauses: readonly Cause[] = [
       ),
       shows(restTremor, 0.3, 1.2),
       shows(['tone/neck'], 1.8, 0.9),
+      shows(['higher-function/hallucinations', 'autonomic/orthostatic-hypotension'], 0.4, 1),
     ],
     sides: [sided(['involuntary-movements/bradykinesia'], { one: 0.6, both: 1.2 })],
     source: movementChapter,
@@ -175,6 +181,8 @@ export const movementCauses: readonly Cause[] = [
       told(['family/ataxia', 'family/parkinsonism', 'family/similar-disorder'], 0.2, 1.05),
       told(['falls', 'dysphagia', 'voice-change'], 1.3, 1),
       told(['altered-sweating', 'slurred-speech'], 1.3, 1),
+      told(['sleep-apnoea', 'bowel-disturbance', 'cold-white-fingers'], 1.4, 1),
+      told(['alcohol-excess', 'phenytoin', 'cancer', 'loss-of-smell', 'dementia'], 0.5, 1),
     ],
     signs: [
       shows(autonomicFailure, 6, 0.25),
@@ -183,6 +191,8 @@ export const movementCauses: readonly Cause[] = [
       shows(cerebellarSigns, 2, 0.7),
       shows(['plantars/plantar-response'], 1.6, 0.95),
       shows(verticalGaze, 0.4, 1.05),
+      shows(['higher-function/hallucinations', 'higher-function/memory-impairment'], 0.4, 1),
+      shows(['cranial-nerves/vocal-cord-paralysis', 'sphincters/constipation'], 2, 1),
     ],
     values: [
       reads('autonomic-tests', [
@@ -215,6 +225,7 @@ export const movementCauses: readonly Cause[] = [
     history: [
       told(['clumsiness', 'speech-difficulty', 'stiffness'], 1.4, 0.95),
       told(['stroke', 'hypertension'], 0.7, 1),
+      told(['dream-enactment', 'headache'], 0.5, 1),
     ],
     signs: [
       shows(cortical, 15, 0.15),
@@ -223,6 +234,8 @@ export const movementCauses: readonly Cause[] = [
       shows(['plantars/plantar-response'], 2, 0.9),
       shows(['involuntary-movements/myoclonus', 'involuntary-movements/dystonia'], 4, 0.5),
       shows(restTremor, 0.3, 1.1),
+      shows(['higher-function/speech-apraxia', 'higher-function/agraphia', 'higher-function/agraphaesthesia'], 2, 1),
+      shows(['higher-function/hallucinations', 'autonomic/orthostatic-hypotension'], 0.4, 1),
     ],
     sides: [
       sided(
@@ -259,6 +272,7 @@ export const movementCauses: readonly Cause[] = [
       ),
       told(['loss-of-smell', 'dream-enactment'], 0.4, 1),
       told('family/parkinsonism', 0.7, 1),
+      told(['tobacco', 'peripheral-arterial-disease', 'cognitive-change'], 1.3, 1),
     ],
     signs: [
       shows(['gait/magnetic', 'gait/freezing', 'gait/shuffling'], 2, 0.6),
@@ -331,6 +345,7 @@ export const movementCauses: readonly Cause[] = [
       told(['difficulty-walking', 'falls'], 1.4, 0.8),
       told(['headache', 'new-headache', 'morning-headache', 'vomiting'], 0.6, 1),
       told('hypertension', 1.2, 1),
+      told(['dream-enactment', 'loss-of-smell', 'family/parkinsonism'], 0.5, 1),
     ],
     signs: [
       shows(['gait/magnetic', 'gait/freezing', 'gait/shuffling'], 3, 0.3),
@@ -399,6 +414,7 @@ export const movementCauses: readonly Cause[] = [
         1.6,
         1,
       ),
+      told(['insulin-or-sulfonylurea', 'fever', 'fatigue'], 1.3, 1),
     ],
     signs: [
       shows(['autonomic/resting-tachycardia'], 3, 0.8),
@@ -419,7 +435,16 @@ export const movementCauses: readonly Cause[] = [
     tempo: { hyperacute: 0.02, acute: 0.18, subacute: 0.45, chronic: 0.35 },
     history: [
       told(
-        ['lithium', 'valproate', 'tacrolimus', 'amiodarone', 'serotonergic-medicine', 'corticosteroid', 'beta-agonist'],
+        [
+          'lithium',
+          'valproate',
+          'tacrolimus',
+          'ciclosporin',
+          'amiodarone',
+          'serotonergic-medicine',
+          'corticosteroid',
+          'beta-agonist',
+        ],
         4,
         0.95,
       ),
@@ -432,6 +457,7 @@ export const movementCauses: readonly Cause[] = [
           'lithium',
           'valproate',
           'tacrolimus',
+          'ciclosporin',
           'amiodarone',
           'serotonergic-medicine',
           'corticosteroid',
@@ -458,7 +484,11 @@ export const movementCauses: readonly Cause[] = [
     label: 'Dystonic tremor',
     produces: [at(['action-tremor'], 'common'), at(['hyperkinetic-syndrome'], 'uncommon'), at(['no-lesion'], 'rare')],
     tempo: tempos.chronic,
-    history: [told('only-in-one-task', 3, 0.85), told('better-with-alcohol', 0.6, 1.1)],
+    history: [
+      told('only-in-one-task', 3, 0.85),
+      told('better-with-alcohol', 0.6, 1.1),
+      told(['family/similar-disorder', 'neck-pain', 'voice-change'], 1.3, 1),
+    ],
     signs: [
       shows(['involuntary-movements/dystonia'], 8, 0.2),
       shows(['inspection/head-tilt'], 3, 1),

@@ -1,5 +1,5 @@
 import { recalled } from '../../kernel/cite.ts';
-import { at, type Cause, reads, shows, sided, tempos, told } from './cause.ts';
+import { at, type Cause, reads, shows, sided, tempos, told, under } from './cause.ts';
 import { eyeMusclePalsies, signsOfAnOpticNerve } from './sided-signs.ts';
 
 const localization = recalled('brazis', 'visual pathways');
@@ -23,7 +23,7 @@ export const opticCompressionCauses: readonly Cause[] = [
       at(['orbital-apex'], 'uncommon'),
       at(['optic-chiasm', 'cavernous-sinus'], 'rare'),
     ],
-    tempo: { hyperacute: 0.02, acute: 0.08, subacute: 0.25, chronic: 0.65 },
+    tempo: { hyperacute: 0.02, acute: 0.1, subacute: 0.28, chronic: 0.6 },
     courses: { progressive: 2.2, improving: 0.05, 'relapsing-remitting': 0.1, static: 0.4 },
     history: [
       told(['headache', 'new-headache', 'morning-headache'], 1.3, 0.9),
@@ -32,7 +32,10 @@ export const opticCompressionCauses: readonly Cause[] = [
       told(['jaw-claudication', 'scalp-tenderness'], 0.2, 1.02),
       told('loss-of-smell', 3, 0.98),
       told(['sinus-or-ear-infection', 'pituitary-tumour', 'radiotherapy'], 1.8, 1),
-      told('transient-visual-loss', 1.3, 1),
+      told('transient-visual-loss', 1.6, 1),
+      told('neurofibromatosis', 8, 1),
+      told(['pregnancy', 'hormonal-contraceptive'], 1.4, 1),
+      told(['diabetes-mellitus', 'alcohol-excess', 'ethambutol'], 0.7, 1),
     ],
     signs: [
       shows(['cranial-nerves/reduced-visual-acuity'], 2, 0.7),
@@ -77,7 +80,7 @@ export const opticCompressionCauses: readonly Cause[] = [
       told(endocrine, 4, 0.5),
       told(['headache', 'new-headache', 'morning-headache'], 1.5, 0.8),
       told('thunderclap-headache', 0.2, 1.02),
-      told(['fatigue', 'weight-loss'], 1.4, 0.95),
+      told(['fatigue', 'weight-loss', 'carpal-tunnel-syndrome', 'sleep-apnoea'], 1.4, 0.95),
       told('visual-loss', 1.3, 0.9),
       told(['fever', 'eye-pain'], 0.5, 1),
     ],
@@ -107,11 +110,12 @@ export const opticCompressionCauses: readonly Cause[] = [
     sex: { male: 1.2, female: 0.8 },
     history: [
       told(['thunderclap-headache', 'new-headache'], 3.5, 0.9),
-      told(['thunderclap-headache', 'new-headache', 'headache'], 1.9, 0.12),
+      told(['thunderclap-headache', 'new-headache', 'headache', 'eye-pain', 'facial-pain'], 1.9, 0.16),
       told('vomiting', 2.2, 0.6),
       told('pituitary-tumour', 20, 0.95),
       told(endocrine, 2.5, 0.8),
-      told(['pregnancy', 'anticoagulant'], 2, 0.98),
+      told(['pregnancy', 'anticoagulant', 'dopamine-agonist', 'recent-surgery'], 2, 0.98),
+      told(['fever', 'photophobia', 'hypertension', 'head-injury'], 1.2, 1),
       told(['visual-loss', 'diplopia'], 1.6, 0.6),
       told(['numbness', 'weakness', 'vertigo', 'unsteadiness'], 0.6, 1),
     ],
@@ -123,6 +127,8 @@ export const opticCompressionCauses: readonly Cause[] = [
         0.7,
       ),
       shows(['higher-function/drowsiness'], 2, 0.9),
+      shows(['inspection/proptosis', 'inspection/chemosis', 'inspection/periorbital-oedema'], 0.3, 1),
+      shows(['special-tests/neck-stiffness', 'cranial-nerves/ptosis'], 1.3, 1),
     ],
     sides: [sided(eyeMusclePalsies, { one: 0.9, both: 2 })],
     quantities: [
@@ -135,6 +141,7 @@ export const opticCompressionCauses: readonly Cause[] = [
         whenNot: 0.6,
         source: recalled('pituitary-apoplexy-2011'),
       },
+      under('sodium', 130, 'mmol/L', 2.5, 0.9),
     ],
     values: [
       reads('mri-brain', [
@@ -162,7 +169,7 @@ export const opticCompressionCauses: readonly Cause[] = [
       told('polyuria', 6, 0.95),
       told('vomiting', 2, 0.9),
       told('acromegaly', 0.05, 1),
-      told(['visual-loss', 'behaviour-change'], 1.3, 1),
+      told(['visual-loss', 'behaviour-change', 'cognitive-change', 'obesity', 'fatigue'], 1.3, 1),
       told('eye-pain', 0.5, 1),
     ],
     signs: [

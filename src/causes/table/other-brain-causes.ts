@@ -16,7 +16,7 @@ export const otherBrainCauses: readonly Cause[] = [
     ],
     tempo: { hyperacute: 0.02, acute: 0.38, subacute: 0.52, chronic: 0.08 },
     // Toddlers with a neuroblastoma or after an infection; grown people are fewer.
-    age: { from: 0, to: 6, outside: 0.3 },
+    age: { from: 0, to: 6, outside: 0.4 },
     history: [
       told('behaviour-change', 2.5, 0.7),
       told(['unsteadiness', 'falls', 'difficulty-walking', 'tremor', 'oscillopsia'], 1.5, 0.7),
@@ -86,13 +86,22 @@ export const otherBrainCauses: readonly Cause[] = [
           'organic-solvents',
           'organophosphate',
           'injecting-drug-use',
+          'toxic-alcohol',
+          // A liver that does not clear the manganese.
+          'chronic-liver-disease',
         ],
-        25,
+        3,
         0.03,
       ),
-      told('chronic-liver-disease', 3, 1),
+      told(
+        ['manganese', 'other-heavy-metal', 'carbon-monoxide', 'organic-solvents', 'organophosphate', 'toxic-alcohol'],
+        8,
+        1,
+      ),
+      told('injecting-drug-use', 4, 1),
+      told(['antipsychotic', 'metoclopramide'], 0.5, 1),
       told(['behaviour-change', 'psychiatric-disorder', 'falls'], 1.5, 0.95),
-      told(['cocaine-or-stimulants', 'toxic-alcohol', 'dialysis', 'cardiac-arrest'], 1.4, 1),
+      told(['cocaine-or-stimulants', 'dialysis', 'cardiac-arrest'], 1.4, 1),
     ],
     signs: [
       shows(
@@ -115,7 +124,14 @@ export const otherBrainCauses: readonly Cause[] = [
       told(['pregnancy', 'chronic-kidney-disease', 'family/similar-disorder'], 2, 0.95),
       told(['antipsychotic', 'metoclopramide'], 1.5, 1),
       told(
-        ['vitamin-b12-deficiency', 'known-neuropathy', 'serotonergic-medicine', 'parkinson-disease', 'malabsorption'],
+        [
+          'vitamin-b12-deficiency',
+          'known-neuropathy',
+          'serotonergic-medicine',
+          'parkinson-disease',
+          'malabsorption',
+          'dialysis',
+        ],
         1.3,
         1,
       ),

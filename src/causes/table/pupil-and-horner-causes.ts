@@ -1,5 +1,5 @@
 import { fromMemory, recalled } from '../../kernel/cite.ts';
-import { at, type Cause, reads, shows, sided, tempos, told } from './cause.ts';
+import { at, type Cause, reads, shows, showsAt, sided, tempos, told } from './cause.ts';
 
 const ophthalmology = recalled('brazis', 'ocular motor system');
 const largePupil = ['cranial-nerves/dilated-pupil', 'cranial-nerves/unreactive-pupil'];
@@ -45,6 +45,7 @@ export const pupilAndHornerCauses: readonly Cause[] = [
       told('fever', 0.5, 1),
       told('family/aneurysm', 1.4, 1),
       told(['preceding-infection', 'recent-vaccination'], 1.2, 1),
+      told(['transient-ischaemic-attack', 'pregnancy', 'voice-change', 'slurred-speech'], 1.3, 1),
     ],
     signs: [
       shows(['cranial-nerves/tongue-deviation'], 2, 1),
@@ -117,7 +118,18 @@ export const pupilAndHornerCauses: readonly Cause[] = [
     produces: [at(['oculosympathetic-chain'], 'very-common'), at(['lower-trunk'], 'exceptional')],
     tempo: { hyperacute: 0.4, acute: 0.2, subacute: 0.25, chronic: 0.15 },
     history: [
-      told(['neck-or-chest-surgery', 'recent-surgery', 'spinal-surgery'], 12, 0.35),
+      // A block of the plexus or an epidural reaches the chain for some hours.
+      told(
+        [
+          'neck-or-chest-surgery',
+          'recent-surgery',
+          'spinal-surgery',
+          'needle-near-nerve',
+          'lumbar-puncture-or-epidural',
+        ],
+        12,
+        0.35,
+      ),
       told(['face-or-neck-lump', 'lymphoma'], 8, 0.7),
       told(['trauma', 'neck-trauma'], 1.6, 0.9),
       told(['eye-pain', 'headache', 'new-headache', 'neck-pain'], 0.35, 1.3),
@@ -127,6 +139,7 @@ export const pupilAndHornerCauses: readonly Cause[] = [
       shows(['cranial-nerves/horner-syndrome'], 2, 0.5),
       shows(['autonomic/anhidrosis'], 1.6, 0.9),
       shows(['inspection/enlarged-lymph-nodes'], 3, 0.95),
+      showsAt(['inspection/palpable-mass'], ['neck'], 4, 1),
     ],
     source: recalled('horner-1980', 'operations and tumours among 270 cases of known cause'),
   },
@@ -141,6 +154,7 @@ export const pupilAndHornerCauses: readonly Cause[] = [
     history: [
       told(['eye-pain', 'headache', 'new-headache', 'neck-pain', 'arm-pain'], 0.15, 1.5),
       told(['neck-or-chest-surgery', 'recent-surgery', 'cancer', 'weight-loss'], 0.2, 1.2),
+      told('perinatal-injury', 3, 1),
     ],
     signs: [shows(['cranial-nerves/horner-syndrome'], 2, 0.5), shows(['autonomic/anhidrosis'], 1.4, 1)],
     values: [
@@ -168,6 +182,7 @@ export const pupilAndHornerCauses: readonly Cause[] = [
       shows(['cranial-nerves/horner-syndrome'], 2, 0.5),
       shows(['cranial-nerves/opsoclonus', 'cranial-nerves/ocular-flutter'], 20, 0.98),
       shows(['inspection/enlarged-lymph-nodes'], 2, 0.95),
+      shows(['inspection/palpable-mass'], 3, 1),
     ],
     values: [
       reads('ct-chest', [
@@ -218,6 +233,9 @@ export const pupilAndHornerCauses: readonly Cause[] = [
       told(['headache', 'new-headache', 'eye-pain'], 3, 0.08),
       told(['migraine', 'family/migraine'], 4, 0.7),
       told(injury, 0.2, 1.05),
+      told('similar-attacks-before', 5, 0.5),
+      told(['vomiting', 'photophobia'], 1.3, 1),
+      told(['fever', 'cancer', 'hypertension', 'diabetes-mellitus'], 0.4, 1),
     ],
     signs: [shows(bulgingEye, 0.1, 1.05)],
     values: [
@@ -244,11 +262,14 @@ export const pupilAndHornerCauses: readonly Cause[] = [
       told(['trauma', 'head-injury', 'eye-drops'], 0.2, 1.1),
       told(['headache', 'new-headache', 'eye-pain'], 0.6, 1.1),
       told('diplopia', 0.15, 1.1),
+      told(['photophobia', 'visual-loss', 'altered-sweating'], 1.3, 1),
+      told(['syphilis', 'diabetes-mellitus', 'anticholinergic'], 0.5, 1),
     ],
     signs: [
       shows(['cranial-nerves/tonic-pupil', 'cranial-nerves/light-near-dissociation'], 12, 0.2),
       shows(['reflexes/ankle', 'reflexes/knee'], 3, 0.6),
       shows(['cranial-nerves/ptosis', 'cranial-nerves/ophthalmoplegia', 'cranial-nerves/diplopia'], 0.1, 1.1),
+      shows(['autonomic/anhidrosis'], 2, 1),
     ],
     source: recalled('adie-1977'),
   },
@@ -265,9 +286,10 @@ export const pupilAndHornerCauses: readonly Cause[] = [
     courses: { improving: 2, progressive: 0.2, 'relapsing-remitting': 0.3 },
     durationDays: { to: 14, outside: 0.2, source: fromMemory },
     history: [
-      told(['eye-drops', 'anticholinergic'], 20, 0.2),
+      told(['eye-drops', 'anticholinergic', 'beta-agonist', 'cocaine-or-stimulants'], 6, 0.2),
+      told(['eye-drops', 'anticholinergic'], 3, 1),
       told(['trauma', 'headache', 'eye-pain'], 0.5, 1.1),
-      told('beta-agonist', 2, 1),
+      told('photophobia', 1.3, 1),
       told('neck-pain', 0.5, 1),
     ],
     signs: [
@@ -285,6 +307,7 @@ export const pupilAndHornerCauses: readonly Cause[] = [
       at(['ophthalmic-nerve'], 'very-common'),
       at(['orbital-apex', 'trigeminal-nerve'], 'uncommon'),
       at(['oculomotor-nerve', 'abducens-nerve', 'trochlear-nerve', 'cavernous-sinus', 'optic-nerve'], 'rare'),
+      at(['retina'], 'exceptional'),
     ],
     tempo: tempos.acute,
     courses: { 'relapsing-remitting': 0.1, progressive: 0.7 },

@@ -1,5 +1,5 @@
 import { fromMemory, recalled } from '../../kernel/cite.ts';
-import { at, atLeast, type Cause, mondo, reads, shows, sided, tempos, told } from './cause.ts';
+import { at, atLeast, type Cause, mondo, reads, shows, sided, tempos, told, under } from './cause.ts';
 import { signsOfAnOpticNerve } from './sided-signs.ts';
 
 const localization = recalled('brazis', 'visual pathways');
@@ -50,6 +50,8 @@ export const visualCauses: readonly Cause[] = [
       told(['preceding-infection', 'recent-vaccination'], 1.2, 1),
       told(['morning-headache', 'vomiting'], 0.5, 1),
       told(['tnf-inhibitor', 'family/autoimmune-disease'], 1.8, 1),
+      told('sarcoidosis', 0.5, 1),
+      told(['hydroxychloroquine', 'toxic-alcohol', 'alcohol-excess', 'bariatric-surgery'], 0.5, 1),
     ],
     signs: [
       shows(['cranial-nerves/reduced-visual-acuity'], 2, 0.7),
@@ -59,6 +61,8 @@ export const visualCauses: readonly Cause[] = [
       shows(['cranial-nerves/altitudinal-field-defect'], 0.4, 1.1),
       shows(['inspection/proptosis', 'cranial-nerves/bitemporal-hemianopia'], 0.1, 1.02),
       shows(discPallor, 0.5, 1.1),
+      shows(['cranial-nerves/macular-star'], 0.1, 1),
+      shows(['cranial-nerves/ophthalmoplegia', 'cranial-nerves/third-nerve-palsy'], 0.2, 1),
     ],
     sides: [sided(signsOfAnOpticNerve, { one: 1.2, both: 0.5 })],
     values: [
@@ -98,26 +102,31 @@ export const visualCauses: readonly Cause[] = [
     tempo: tempos.suddenOrAcute,
     courses: { progressive: 0.4, static: 1.5, improving: 0.8, 'relapsing-remitting': 0.1 },
     durationDays: { to: 60, outside: 0.5, source: fromMemory },
-    age: { from: 50, to: 95, outside: 0.15 },
+    age: { from: 45, to: 95, outside: 0.2 },
     history: [
       told(vascularRisk, 2, 0.4),
       told('eye-pain', 0.2, 1.3),
       told(['jaw-claudication', 'scalp-tenderness'], 0.1, 1.1),
       told('transient-visual-loss', 0.5, 1.05),
       told(['headache', 'new-headache'], 0.4, 1.1),
-      told('recent-surgery', 2, 1),
+      // Blood that is lost or drawn off, long operations face down: the nerve starves behind the disc, and often both do.
+      told(['recent-surgery', 'spinal-surgery', 'dialysis', 'critical-illness'], 3, 1),
       told(['amiodarone', 'chronic-kidney-disease', 'glaucoma'], 1.3, 1),
       told(['cancer', 'fever'], 0.6, 1),
     ],
     signs: [
       shows(['cranial-nerves/reduced-visual-acuity'], 2, 0.7),
-      shows(discSwelling, 4, 0.12),
+      shows(discSwelling, 4, 0.18),
       shows(['cranial-nerves/altitudinal-field-defect'], 6, 0.7),
       shows(['inspection/temporal-artery-tenderness'], 0.1, 1.1),
       shows(['inspection/proptosis'], 0.1, 1.02),
     ],
-    sides: [sided(signsOfAnOpticNerve, { one: 1.2, both: 0.3 })],
-    quantities: [atLeast('esr', 50, 'mm/h', 0.25, 1.2), atLeast('crp', 25, 'mg/L', 0.2, 1.2)],
+    sides: [sided(signsOfAnOpticNerve, { one: 1.2, both: 0.4 })],
+    quantities: [
+      atLeast('esr', 50, 'mm/h', 0.25, 1.2),
+      atLeast('crp', 25, 'mg/L', 0.2, 1.2),
+      under('haemoglobin', 80, 'g/L', 2.5, 1),
+    ],
     values: [
       reads('mri-brain', [
         ['demyelinating-lesions', 0.15],
@@ -141,6 +150,7 @@ export const visualCauses: readonly Cause[] = [
         'rare',
       ),
       at(['cerebellar-hemisphere', 'medulla-lateral', 'vestibular-nerve'], 'exceptional'),
+      at(['cortex-posterior-cerebral', 'pons-tegmentum', 'cochlear-nerve'], 'exceptional'),
     ],
     tempo: { hyperacute: 0.3, acute: 0.35, subacute: 0.3, chronic: 0.05 },
     courses: { progressive: 1.4, improving: 0.4 },
@@ -196,10 +206,10 @@ export const visualCauses: readonly Cause[] = [
     key: 'retinal-artery-occlusion',
     group: 'vascular',
     label: 'Occlusion of the retinal artery or its branch',
-    produces: [at(['retina'], 'common'), at(['optic-nerve'], 'uncommon')],
+    produces: [at(['retina'], 'common'), at(['optic-nerve'], 'uncommon'), at(['orbital-apex'], 'exceptional')],
     tempo: tempos.sudden,
     courses: { progressive: 0.1, static: 1.5, 'relapsing-remitting': 0.1 },
-    age: { from: 45, to: 105, outside: 0.3 },
+    age: { from: 45, to: 105, outside: 0.4 },
     history: [
       told(['hypertension', 'hyperlipidaemia', 'ischaemic-heart-disease', 'peripheral-arterial-disease'], 2, 0.5),
       told(['atrial-fibrillation', 'stroke', 'transient-ischaemic-attack'], 2.5, 0.9),
@@ -209,12 +219,26 @@ export const visualCauses: readonly Cause[] = [
       told(['headache', 'jaw-claudication', 'scalp-tenderness'], 0.5, 1),
       told(['diabetes-mellitus', 'tobacco', 'thrombophilia'], 1.3, 1),
       told(['aortic-disease', 'cocaine-or-stimulants', 'cardiomyopathy', 'recent-bacteraemia'], 1.4, 1),
+      // In the young a valve, a hole in the heart, thick blood, or a filler in the skin of the brow.
+      told(
+        [
+          'valve-disease-or-endocarditis',
+          'congenital-heart-disease',
+          'sickle-cell-disease',
+          'hormonal-contraceptive',
+          'lupus',
+        ],
+        2,
+        1,
+      ),
+      told(['needle-near-nerve', 'recent-surgery', 'neck-trauma', 'migraine'], 1.4, 1),
     ],
     signs: [
       shows(['cranial-nerves/cherry-red-spot'], 30, 0.6),
       shows(['cranial-nerves/reduced-visual-acuity'], 2, 0.7),
       shows(afferentDefect, 3, 0.3),
       shows(discSwelling, 0.4, 1.1),
+      shows(['cranial-nerves/altitudinal-field-defect', 'cranial-nerves/monocular-field-defect'], 1.4, 1),
     ],
     sides: [
       sided(
@@ -251,6 +275,8 @@ export const visualCauses: readonly Cause[] = [
       told(['hypertension', 'corticosteroid'], 1.2, 1),
       told(['headache', 'new-headache'], 0.5, 1),
       told(['trauma', 'rheumatoid-arthritis', 'lupus'], 1.1, 1),
+      told(['hiv-infection', 'immunosuppression', 'sickle-cell-disease', 'vigabatrin', 'syphilis'], 1.8, 1),
+      told(['pregnancy', 'photophobia', 'red-eye', 'chronic-kidney-disease', 'family/similar-disorder'], 1.2, 1),
     ],
     signs: [
       shows(['cranial-nerves/reduced-visual-acuity'], 2, 0.7),
@@ -258,6 +284,7 @@ export const visualCauses: readonly Cause[] = [
       shows(['cranial-nerves/reduced-colour-vision'], 0.8, 1.1),
       shows([...discSwelling, ...discPallor], 0.3, 1.1),
       shows(['cranial-nerves/monocular-field-defect', 'cranial-nerves/central-scotoma'], 1.3, 1),
+      shows(['cranial-nerves/third-nerve-palsy', 'cranial-nerves/ophthalmoplegia', 'inspection/proptosis'], 0.2, 1),
     ],
     values: [
       reads('mri-brain', [
@@ -272,7 +299,11 @@ export const visualCauses: readonly Cause[] = [
     group: 'hereditary',
     inheritance: ['autosomal-recessive', 'autosomal-dominant', 'x-linked', 'mitochondrial'],
     label: 'Hereditary retinal dystrophy (retinitis pigmentosa)',
-    produces: [at(['retina'], 'uncommon')],
+    produces: [
+      at(['retina'], 'uncommon'),
+      // The disc goes waxy and pale in time.
+      at(['optic-nerve'], 'rare'),
+    ],
     tempo: tempos.lifelong,
     courses: { progressive: 1.6, improving: 0.05, 'relapsing-remitting': 0.05 },
     age: { from: 3, to: 45, outside: 0.3 },
@@ -281,8 +312,16 @@ export const visualCauses: readonly Cause[] = [
       told('worse-in-the-dark', 4, 0.8),
       told('hearing-loss', 2, 0.95),
       told('eye-pain', 0.2, 1.1),
+      told(['cataract', 'developmental-delay'], 2, 1),
+      told(['headache', 'diabetes-mellitus', 'glaucoma'], 0.6, 1),
     ],
-    signs: [shows(['cranial-nerves/reduced-visual-acuity'], 2, 0.7), shows(afferentDefect, 0.3, 1.2)],
+    signs: [
+      shows(['cranial-nerves/reduced-visual-acuity'], 2, 0.7),
+      shows(afferentDefect, 0.3, 1.2),
+      shows(['cranial-nerves/constricted-visual-field'], 6, 0.5),
+      shows(['cranial-nerves/hearing-loss'], 2.5, 1),
+      shows(discSwelling, 0.1, 1.02),
+    ],
     sides: [sided(['cranial-nerves/reduced-visual-acuity'], { one: 0.1, both: 1.5 })],
     source: localization,
   },
@@ -295,19 +334,22 @@ export const visualCauses: readonly Cause[] = [
       at(['optic-nerve'], 'common'),
       at(['retina'], 'uncommon'),
       at(['oculomotor-nerve', 'ciliary-ganglion', 'no-lesion'], 'uncommon'),
-      at(['cavernous-sinus', 'orbital-apex'], 'rare'),
+      at(['orbital-apex'], 'uncommon'),
+      at(['cavernous-sinus'], 'rare'),
     ],
-    tempo: { hyperacute: 0.15, acute: 0.15, subacute: 0.1, chronic: 0.6 },
+    tempo: { hyperacute: 0.2, acute: 0.2, subacute: 0.1, chronic: 0.5 },
     courses: { progressive: 1.5, improving: 0.1, 'relapsing-remitting': 0.3 },
     age: { from: 40, to: 105, outside: 0.2 },
     history: [
-      told('topiramate', 6, 1),
+      // It closes the angle of both eyes, at any age.
+      told('topiramate', 10, 1),
       told('glaucoma', 25, 0.5),
       told('family/similar-disorder', 2, 0.95),
       told('red-eye', 8, 0.95),
       // Only the closed angle hurts.
       told('jaw-claudication', 0.5, 1.02),
-      told('vomiting', 1.5, 1),
+      told('vomiting', 1.8, 1),
+      told(['cancer', 'diplopia', 'drooping-eyelids', 'sinus-or-ear-infection'], 0.4, 1),
       told(['corticosteroid', 'eye-drops', 'anticholinergic'], 1.5, 1),
       told('fever', 0.3, 1),
     ],
@@ -316,7 +358,8 @@ export const visualCauses: readonly Cause[] = [
       shows(discSwelling, 0.05, 1.2),
       shows(discPallor, 0.9, 1),
       // The pupil of a closed angle stands half wide.
-      shows(['cranial-nerves/unreactive-pupil', 'cranial-nerves/dilated-pupil'], 2.5, 1),
+      shows(['cranial-nerves/unreactive-pupil', 'cranial-nerves/dilated-pupil'], 4, 1),
+      shows(['cranial-nerves/constricted-visual-field', 'cranial-nerves/monocular-field-defect'], 2, 0.9),
       shows(
         [
           'cranial-nerves/third-nerve-palsy',
@@ -345,6 +388,8 @@ export const visualCauses: readonly Cause[] = [
       told('eye-pain', 0.1, 1.5),
       told(['alcohol-excess', 'tobacco'], 1.6, 0.9),
       told('multiple-sclerosis', 0.3, 1.02),
+      told(['optic-neuritis', 'ethambutol'], 1.3, 1),
+      told(['diabetes-mellitus', 'bariatric-surgery', 'cancer', 'headache'], 0.6, 1),
     ],
     signs: [
       shows(['cranial-nerves/reduced-visual-acuity'], 2, 0.7),
@@ -353,6 +398,7 @@ export const visualCauses: readonly Cause[] = [
       // The fibres to the pupil are spared: it goes on reacting in an eye that hardly sees.
       shows(['cranial-nerves/unreactive-pupil'], 0.3, 1.6),
       shows(['cranial-nerves/altitudinal-field-defect'], 0.1, 1.05),
+      shows(['cranial-nerves/reduced-colour-vision'], 1.5, 0.8),
     ],
     sides: [sided(signsOfAnOpticNerve, { one: 0.7, both: 1.6 })],
     values: [
@@ -378,12 +424,19 @@ export const visualCauses: readonly Cause[] = [
     tempo: tempos.lifelong,
     courses: { progressive: 1.2, improving: 0.05, 'relapsing-remitting': 0.05 },
     age: { from: 3, to: 25, outside: 0.15 },
-    history: [told('family/similar-disorder', 10, 0.3), told('hearing-loss', 2, 0.95), told('eye-pain', 0.1, 1.1)],
+    history: [
+      told('family/similar-disorder', 10, 0.3),
+      told('hearing-loss', 2, 0.95),
+      told('eye-pain', 0.1, 1.1),
+      told(['headache', 'cancer', 'alcohol-excess', 'trauma'], 0.5, 1),
+    ],
     signs: [
       shows(['cranial-nerves/reduced-visual-acuity'], 2, 0.7),
       shows(discPallor, 5, 0.2),
       shows(afferentDefect, 0.3, 1.4),
       shows(['cranial-nerves/reduced-colour-vision'], 1.6, 0.7),
+      shows(['cranial-nerves/hearing-loss'], 2, 1),
+      shows(discSwelling, 0.1, 1.02),
     ],
     sides: [sided(signsOfAnOpticNerve, { one: 0.1, both: 1.5 })],
     values: [
@@ -402,7 +455,7 @@ export const visualCauses: readonly Cause[] = [
     key: 'toxic-or-nutritional-optic-neuropathy',
     group: 'toxic',
     label: 'Toxic or nutritional optic neuropathy',
-    produces: [at(['optic-chiasm'], 'rare'), at(['retina'], 'exceptional'), at(['optic-nerve'], 'common')],
+    produces: [at(['optic-chiasm'], 'rare'), at(['retina'], 'rare'), at(['optic-nerve'], 'common')],
     tempo: { hyperacute: 0.05, acute: 0.27, subacute: 0.48, chronic: 0.2 },
     courses: { 'relapsing-remitting': 0.05 },
     history: [
@@ -426,7 +479,9 @@ export const visualCauses: readonly Cause[] = [
       told('tobacco', 2, 0.7),
       told('eye-pain', 0.1, 1.4),
       told('burning-feet', 2, 0.95),
-      told(['metronidazole', 'tacrolimus', 'chloroquine', 'methotrexate'], 1.6, 1),
+      told(['metronidazole', 'tacrolimus', 'ciclosporin', 'chloroquine', 'hydroxychloroquine', 'methotrexate'], 1.6, 1),
+      told(['vincristine', 'cisplatin', 'lead', 'carbon-monoxide', 'tnf-inhibitor'], 1.8, 1),
+      told(['inflammatory-bowel-disease', 'pernicious-anaemia', 'cassava-or-grass-pea', 'chronic-liver-disease'], 2, 1),
       told(['hearing-loss', 'paraesthesiae'], 1.3, 1),
       told('vomiting', 1.2, 1),
       told(['abdominal-pain', 'breathlessness', 'weight-loss'], 1.3, 1),
@@ -436,7 +491,7 @@ export const visualCauses: readonly Cause[] = [
       shows(['cranial-nerves/central-scotoma', 'cranial-nerves/reduced-colour-vision'], 2, 0.3),
       shows(afferentDefect, 0.25, 1.6),
       shows(['cranial-nerves/altitudinal-field-defect'], 0.15, 1.05),
-      shows(discSwelling, 0.4, 1.1),
+      shows(discSwelling, 0.6, 1.1),
       shows(['cranial-nerves/unreactive-pupil', 'cranial-nerves/dilated-pupil'], 1.5, 1),
     ],
     sides: [sided(signsOfAnOpticNerve, { one: 0.2, both: 1.6 })],
@@ -460,8 +515,23 @@ export const visualCauses: readonly Cause[] = [
       told(['headache', 'new-headache', 'morning-headache', 'vomiting', 'diplopia'], 0.3, 1.8),
       told(['visual-loss', 'pulsatile-tinnitus'], 0.4, 1.5),
       told('eye-pain', 0.3, 1.1),
+      told('family/similar-disorder', 1.6, 1),
+      told(['cancer', 'tetracycline', 'fever', 'weakness', 'seizure'], 0.5, 1),
     ],
-    signs: [shows(discSwelling, 2, 0.1), shows(['cranial-nerves/sixth-nerve-palsy', ...afferentDefect], 0.3, 1.1)],
+    signs: [
+      shows(discSwelling, 2, 0.1),
+      shows(['cranial-nerves/sixth-nerve-palsy', ...afferentDefect], 0.3, 1.1),
+      shows(['cranial-nerves/reduced-visual-acuity'], 0.6, 1.5),
+      shows(
+        [
+          'cranial-nerves/enlarged-blind-spot',
+          'cranial-nerves/altitudinal-field-defect',
+          'cranial-nerves/constricted-visual-field',
+        ],
+        1.4,
+        1,
+      ),
+    ],
     quantities: [atLeast('csf-opening-pressure', 25, 'cm[H2O]', 0.1, 2.5, recalled('iih-consensus-2018'))],
     values: [
       reads('mri-brain', [

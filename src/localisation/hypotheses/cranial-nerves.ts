@@ -5,7 +5,7 @@ import type { SiteKind } from '../../anatomy/site-kind.ts';
 import type { BodySide } from '../../kernel/side.ts';
 import type { Hypothesis } from '../hypothesis.ts';
 import { type FacultyChances, facultyKey } from '../process.ts';
-import { comesOnSlowly, facultiesOf } from './process-signs.ts';
+import { comesOnSlowly, facultiesOf, type ProcessSign } from './process-signs.ts';
 import { type TerritoryLesion, territoryHypotheses } from './territory-lesions.ts';
 
 const growing: ReadonlySet<string> = new Set([
@@ -19,6 +19,7 @@ const growing: ReadonlySet<string> = new Set([
 
 /** Systems without which nobody would name a lesion by the place. */
 const essentials: Readonly<Record<string, readonly BrainSystem[]>> = {
+  'abducens-nerve': ['eye-movement'],
   'cavernous-sinus': ['eye-movement'],
   'orbital-apex': ['vision', 'eye-movement'],
   'cerebellopontine-angle': ['hearing-and-balance'],
@@ -86,11 +87,11 @@ const alongTheBase = { hyperacute: 0.15, acute: 0.3, subacute: 1, chronic: 1.5 }
  * Thyroid disease swells the eye muscles, the lower one before the inner one, and drags the lids up: retraction in 91, restricted
  * movement in 43, the optic nerve in 6 of 100 (Bartley 1996, recalled). Other chances judged.
  */
-const swollenEyeMuscles = facultiesOf([
-  ['lid-retraction', 0.75],
-  ['superior-rectus', 0.5],
-  ['visual-acuity', 0.06],
-]);
+const swollenEyeMuscles: readonly ProcessSign[] = [
+  ['lid-retraction', 0.75, 0.1],
+  ['superior-rectus', 0.5, 0.03],
+  ['visual-acuity', 0.06, 0.01],
+];
 const swollenBySlow = { hyperacute: 0.02, acute: 0.15, subacute: 1, chronic: 1.6 } as const;
 
 /** The nerve that fires closes the eye of its own side first. */
@@ -144,7 +145,9 @@ const lesions: readonly TerritoryLesion[] = [
     ...nerve('orbital-apex', cranial[side ? 'swollen-eye-muscles-both' : 'swollen-eye-muscles'], 0.05, side),
     isAllOrMost: true,
     essential: ['eye-movement' as const],
-    faculties: swollenEyeMuscles,
+    ...(side
+      ? { faculties: facultiesOf(swollenEyeMuscles) }
+      : { facultiesOnSide: (worse: BodySide) => facultiesOf(swollenEyeMuscles, worse) }),
     paces: swollenBySlow,
   })),
   { ...nerve('trigeminal-nerve', cranial['trigeminal-nerve'], 0.3), paces: paceOfTheFifth },

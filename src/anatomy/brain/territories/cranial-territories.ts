@@ -267,7 +267,12 @@ export const cranialTerritories = {
     holds: { 'trigeminal-root': 0.92, 'trigeminal-motor-root': 0.5 },
     source: lower,
   },
-  'facial-nerve-canal': { label: 'Facial nerve', holds: { 'facial-nerve-in-canal': 0.95 }, source: lower },
+  'facial-nerve-canal': {
+    // Bell palsy takes some feeling of the face with it in a few.
+    label: 'Facial nerve',
+    holds: { 'facial-nerve-in-canal': 0.95, 'trigeminal-root': 0.03 },
+    source: lower,
+  },
   'facial-and-eighth-nerves': {
     label: 'Facial nerve',
     holds: { 'facial-nerve-in-canal': 0.92, 'vestibular-nerve': 0.75, 'cochlear-nerve': 0.65 },

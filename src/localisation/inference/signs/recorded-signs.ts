@@ -307,6 +307,13 @@ export const recordedSigns: readonly SignWeight[] = [
     commonPractice,
   ),
   ...sign(
+    'enophthalmos',
+    sites('orbital-apex'),
+    3,
+    'a broken wall lets the eye fall back, and a scirrhous metastasis draws it in',
+    commonPractice,
+  ),
+  ...sign(
     'cherry-red-spot',
     sites('retina'),
     6,

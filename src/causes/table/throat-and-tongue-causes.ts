@@ -1,0 +1,155 @@
+import { fromMemory, read, recalled } from '../../kernel/cite.ts';
+import { at, type Cause, reads, shows, showsAt, sided, tempos, told } from './cause.ts';
+
+/** Causes of palsies of the vocal cord, the throat and the tongue. */
+export const throatAndTongueCauses: readonly Cause[] = [
+  {
+    key: 'recurrent-laryngeal-palsy-from-surgery',
+    group: 'traumatic',
+    label: 'Vocal cord palsy after an operation or intubation',
+    produces: [at(['recurrent-laryngeal-nerve'], 'very-common'), at(['vagus-nerve'], 'common')],
+    tempo: tempos.sudden,
+    courses: { progressive: 0.1, 'relapsing-remitting': 0.05 },
+    history: [
+      // Most operations on the spine are done on the back.
+      // A tube in the windpipe does it as well.
+      told(['neck-or-chest-surgery', 'recent-surgery', 'spinal-surgery', 'critical-illness'], 6, 0.08),
+      told(['neck-or-chest-surgery', 'recent-surgery'], 2.5, 1),
+      told('sore-throat', 1.2, 1),
+      told('weight-loss', 0.4, 1.05),
+      told(['aortic-disease', 'cancer'], 1.2, 1),
+    ],
+    signs: [shows(['cranial-nerves/vocal-cord-paralysis', 'cranial-nerves/bovine-cough'], 2, 0.5)],
+    source: read('vocal-fold-2007', 'operations were the cause in 37 % of 827'),
+  },
+  {
+    key: 'recurrent-laryngeal-palsy-from-tumour',
+    group: 'neoplastic',
+    label: 'Vocal cord palsy from a tumour of lung, mediastinum, thyroid or neck',
+    produces: [
+      at(['recurrent-laryngeal-nerve'], 'very-common'),
+      at(['vagus-nerve'], 'common'),
+      at(['oculosympathetic-chain'], 'rare'),
+    ],
+    tempo: tempos.subacuteOrChronic,
+    courses: { progressive: 1.6, improving: 0.15, 'relapsing-remitting': 0.1 },
+    age: { from: 40, to: 95, outside: 0.4 },
+    history: [
+      told('cancer', 4, 0.85),
+      told('tobacco', 2.5, 0.6),
+      told(['weight-loss', 'recent-weight-loss', 'night-sweats'], 3, 0.6),
+      told('face-or-neck-lump', 4, 0.85),
+      told('aortic-disease', 2.5, 0.98),
+      told(['neck-or-chest-surgery', 'recent-surgery'], 0.2, 1.3),
+      told('breathlessness', 1.4, 0.9),
+      told(['chronic-cough', 'dysphagia', 'night-sweats'], 1.4, 1),
+      told(['tuberculosis', 'radiotherapy', 'lymphoma', 'sarcoidosis'], 1.5, 1),
+    ],
+    signs: [
+      shows(['cranial-nerves/vocal-cord-paralysis', 'cranial-nerves/bovine-cough'], 2, 0.5),
+      shows(['cranial-nerves/horner-syndrome', 'inspection/enlarged-lymph-nodes'], 4, 0.9),
+      showsAt(['inspection/palpable-mass'], ['neck'], 5, 0.9),
+    ],
+    values: [
+      reads('ct-chest', [
+        ['tumour', 20],
+        ['hilar-nodes', 3],
+        ['normal', 0.2],
+      ]),
+    ],
+    source: recalled('vocal-fold-2007', 'malignant disease outside the larynx'),
+  },
+  {
+    key: 'idiopathic-vocal-cord-palsy',
+    group: 'immune',
+    label: 'Vocal cord palsy without known cause, often after a viral infection',
+    produces: [at(['recurrent-laryngeal-nerve', 'vagus-nerve'], 'common')],
+    tempo: tempos.acute,
+    courses: { progressive: 0.2, improving: 2 },
+    history: [
+      told(['preceding-infection', 'preceding-respiratory-infection'], 2.5, 0.8),
+      told(['neck-or-chest-surgery', 'recent-surgery'], 0.1, 1.2),
+      told(['cancer', 'weight-loss', 'face-or-neck-lump'], 0.25, 1.1),
+      told(['tobacco', 'aortic-disease'], 0.7, 1),
+      told('recent-vaccination', 1.5, 1),
+      told(['trauma', 'head-injury', 'neck-trauma'], 0.4, 1),
+    ],
+    signs: [shows(['cranial-nerves/vocal-cord-paralysis', 'cranial-nerves/bovine-cough'], 2, 0.5)],
+    values: [
+      reads('ct-chest', [
+        ['normal', 2],
+        ['tumour', 0.05],
+      ]),
+    ],
+    source: recalled('vocal-fold-2007'),
+  },
+  {
+    key: 'cardiovocal-syndrome',
+    group: 'compressive',
+    label: 'Left vocal cord palsy by aorta, pulmonary artery or heart (Ortner syndrome)',
+    produces: [at(['recurrent-laryngeal-nerve'], 'uncommon'), at(['vagus-nerve'], 'rare')],
+    tempo: { hyperacute: 0.1, acute: 0.2, subacute: 0.35, chronic: 0.35 },
+    age: { from: 30, to: 110, outside: 0.4 },
+    history: [
+      told('aortic-disease', 15, 0.4),
+      told(
+        [
+          'heart-failure',
+          'cardiomyopathy',
+          'atrial-fibrillation',
+          'ischaemic-heart-disease',
+          'valve-disease-or-endocarditis',
+          'congenital-heart-disease',
+        ],
+        4,
+        0.8,
+      ),
+      told(['hypertension', 'breathlessness', 'thoracic-back-pain'], 1.7, 0.8),
+      told(['cancer', 'neck-or-chest-surgery'], 0.5, 1),
+    ],
+    sides: [sided(['cranial-nerves/vocal-cord-paralysis'], { one: 1, both: 0.1 })],
+    source: fromMemory,
+  },
+  {
+    key: 'vagal-zoster',
+    group: 'infective',
+    label: 'Zoster of the glossopharyngeal and vagus nerves',
+    produces: [
+      at(['jugular-foramen', 'vagus-nerve'], 'uncommon'),
+      at(['recurrent-laryngeal-nerve', 'bulbar-motor-nuclei', 'hypoglossal-nerve'], 'rare'),
+      at(['spinal-accessory-nerve'], 'rare'),
+    ],
+    tempo: tempos.acute,
+    history: [
+      told(['rash', 'herpes-zoster'], 20, 0.5),
+      told(['ear-pain', 'facial-pain', 'headache', 'neck-pain'], 2, 0.5),
+      told(['dysphagia', 'voice-change'], 1.6, 0.5),
+      told(['immunosuppression', 'diabetes-mellitus'], 1.5, 0.95),
+      told(['fever', 'hearing-loss', 'vertigo'], 1.2, 1),
+      told(['cancer', 'weight-loss', 'face-or-neck-lump'], 0.6, 1),
+      told('sore-throat', 2, 1),
+      told('nasal-regurgitation', 1.2, 1),
+    ],
+    signs: [
+      shows(['inspection/vesicular-rash'], 12, 0.6),
+      shows(['cranial-nerves/pharyngeal-sensory-loss', 'cranial-nerves/palatal-weakness'], 1.4, 1),
+      shows(['cranial-nerves/tongue-wasting', 'inspection/palpable-mass', 'inspection/enlarged-lymph-nodes'], 0.3, 1),
+    ],
+    source: recalled('ramsay-hunt-2001'),
+  },
+  {
+    key: 'idiopathic-hypoglossal-palsy',
+    group: 'immune',
+    label: 'Idiopathic or post-infectious palsy of the tongue',
+    produces: [at(['hypoglossal-nerve'], 'uncommon'), at(['vagus-nerve', 'jugular-foramen'], 'rare')],
+    tempo: tempos.acute,
+    courses: { progressive: 0.4, improving: 2 },
+    history: [
+      told(['preceding-infection', 'preceding-respiratory-infection', 'recent-vaccination'], 2.5, 0.8),
+      told(['cancer', 'lymphoma', 'face-or-neck-lump', 'weight-loss', 'recent-weight-loss'], 0.3, 1.1),
+      told(['neck-pain', 'headache'], 0.7, 1.1),
+      told(['recent-surgery', 'trauma', 'radiotherapy'], 0.2, 1),
+    ],
+    source: recalled('twelfth-nerve-1996', 'no cause found in a few'),
+  },
+];
