@@ -9,6 +9,7 @@ import { cognitiveDeclineCauses } from './cognitive-decline-causes.ts';
 import { cordCauses } from './cord-causes.ts';
 import { cordDiseaseCauses } from './cord-disease-causes.ts';
 import { cordInflammationCauses } from './cord-inflammation-causes.ts';
+import { cordTractCauses } from './cord-tract-causes.ts';
 import { cranialNerveCauses } from './cranial-nerve-causes.ts';
 import { encephalopathyCauses } from './encephalopathy-causes.ts';
 import { eyeMovementCauses } from './eye-movement-causes.ts';
@@ -34,6 +35,7 @@ import { plexusAndRootCauses } from './plexus-and-root-causes.ts';
 import { polyneuropathyCauses } from './polyneuropathy-causes.ts';
 import { pupilAndHornerCauses } from './pupil-and-horner-causes.ts';
 import { rarerCauses } from './rarer-causes.ts';
+import { rarerCordAndNerveCauses } from './rarer-cord-and-nerve-causes.ts';
 import { rootCauses } from './root-causes.ts';
 import { seizureAndAttackCauses } from './seizure-and-attack-causes.ts';
 import { systemicNeuropathyCauses } from './systemic-neuropathy-causes.ts';
@@ -54,6 +56,7 @@ export const allCauses: readonly Cause[] = [
   ...plexusAndRootCauses,
   ...rootCauses,
   ...cordCauses,
+  ...cordTractCauses,
   ...cordInflammationCauses,
   ...cordDiseaseCauses,
   ...motorNeuronCauses,
@@ -83,5 +86,6 @@ export const allCauses: readonly Cause[] = [
   ...movementCauses,
   ...hyperkineticCauses,
   ...rarerCauses,
+  ...rarerCordAndNerveCauses,
   ...functionalCauses,
 ];
