@@ -203,6 +203,8 @@ export const causeTests: readonly WorkupRule[] = [
       'superficial-siderosis',
       'spinal-epidural-haematoma',
       'spinal-subdural-haematoma',
+      'osteoporotic-vertebral-collapse',
+      'toxic-myelopathy',
     ],
     when: ({ kindProbability, told }) => kindProbability('cord') >= 0.2 || told('cancer', 'lymphoma').length > 0,
     tier: 1,

@@ -234,6 +234,42 @@ const stories: readonly Story[] = [
     told: { exposures: ['radiotherapy'], conditions: ['cancer'], symptoms: ['cognitive-change'] },
     results: [{ key: 'mri-brain', value: 'ring-enhancing' }],
   },
+  {
+    cause: 'toxic-myelopathy',
+    at: ['spinal-cord-transverse', 'cord', 'T10'],
+    person: [19, 'male'],
+    onset: ['acute', 5],
+    told: { medications: ['methotrexate', 'cytarabine'], exposures: ['lumbar-puncture-or-epidural'] },
+  },
+  {
+    cause: 'osteoporotic-vertebral-collapse',
+    at: ['conus-medullaris', 'cord'],
+    person: [81, 'female'],
+    onset: ['subacute', 20],
+    told: { conditions: ['osteoporosis', 'spinal-fracture'], symptoms: ['back-pain'] },
+  },
+  {
+    cause: 'abdominal-cutaneous-nerve-entrapment',
+    at: ['intercostal-nerves', 'nerve'],
+    person: [24, 'female'],
+    onset: ['chronic', 300],
+    told: { symptoms: ['abdominal-pain'] },
+  },
+  {
+    cause: 'deep-gluteal-syndrome',
+    at: ['sciatic-nerve', 'nerve'],
+    person: [40, 'female'],
+    onset: ['chronic', 200],
+    told: { symptoms: ['leg-pain'], exposures: ['prolonged-immobility'] },
+  },
+  {
+    cause: 'adult-polyglucosan-body-disease',
+    at: ['spinal-cord-posterolateral', 'cord'],
+    person: [55, 'male'],
+    onset: ['chronic', 2000],
+    told: { symptoms: ['bladder-disturbance', 'stiffness'] },
+    results: [{ key: 'mri-brain', value: 'white-matter-disease' }],
+  },
 ];
 
 function keysOf({ at, person, onset, told, signs = [], results = [] }: Story): readonly string[] {

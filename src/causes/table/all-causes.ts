@@ -10,6 +10,7 @@ import { cognitiveDeclineCauses } from './cognitive-decline-causes.ts';
 import { cordCauses } from './cord-causes.ts';
 import { cordDiseaseCauses } from './cord-disease-causes.ts';
 import { cordInflammationCauses } from './cord-inflammation-causes.ts';
+import { cordTractCauses } from './cord-tract-causes.ts';
 import { cranialNerveCauses } from './cranial-nerve-causes.ts';
 import { encephalopathyCauses } from './encephalopathy-causes.ts';
 import { eyeMovementCauses } from './eye-movement-causes.ts';
@@ -41,6 +42,7 @@ import { polyneuropathyCauses } from './polyneuropathy-causes.ts';
 import { pupilAndHornerCauses } from './pupil-and-horner-causes.ts';
 import { rarerBrainCauses } from './rarer-brain-causes.ts';
 import { rarerCauses } from './rarer-causes.ts';
+import { rarerCordAndNerveCauses } from './rarer-cord-and-nerve-causes.ts';
 import { rootCauses } from './root-causes.ts';
 import { seizureAndAttackCauses } from './seizure-and-attack-causes.ts';
 import { smellCauses } from './smell-causes.ts';
@@ -63,6 +65,7 @@ export const allCauses: readonly Cause[] = [
   ...plexusAndRootCauses,
   ...rootCauses,
   ...cordCauses,
+  ...cordTractCauses,
   ...cordInflammationCauses,
   ...cordDiseaseCauses,
   ...motorNeuronCauses,
@@ -101,5 +104,6 @@ export const allCauses: readonly Cause[] = [
   ...otherBrainCauses,
   ...rarerBrainCauses,
   ...childhoodBrainCauses,
+  ...rarerCordAndNerveCauses,
   ...functionalCauses,
 ];

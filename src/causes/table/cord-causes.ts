@@ -1,5 +1,5 @@
 import { commonPractice, fromMemory, read, recalled } from '../../kernel/cite.ts';
-import { at, atLeast, atRoot, type Cause, inKind, mondo, reads, shows, tempos, told, under } from './cause.ts';
+import { at, atLeast, atRoot, type Cause, inKind, mondo, reads, shows, showsAt, tempos, told, under } from './cause.ts';
 
 const cordChapter = recalled('adams-victor', 'diseases of the spinal cord');
 const anyCord = ['cord'] as const;
@@ -28,6 +28,8 @@ export const cordCauses: readonly Cause[] = [
     courses: { progressive: 1.3, 'relapsing-remitting': 0.3 },
     age: { from: 45, to: 110, outside: 0.25 },
     history: [
+      told(['neck-trauma', 'trauma'], 1.3, 1),
+      told(['cancer', 'lymphoma', 'injecting-drug-use', 'family/spastic-paraplegia'], 0.6, 1),
       told(['spinal-stenosis', 'disc-herniation', 'spinal-surgery'], 2, 1),
       told(['radicular-arm-pain', 'electric-shock-on-neck-flexion', 'falls'], 1.3, 1),
       told('optic-neuritis', 0.4, 1),
@@ -38,6 +40,8 @@ export const cordCauses: readonly Cause[] = [
       told(['lupus', 'sarcoidosis', 'multiple-sclerosis'], 0.6, 1),
     ],
     signs: [
+      shows(['special-tests/grip-release', 'special-tests/finger-escape', 'special-tests/tromner'], 2, 0.8),
+
       shows(['special-tests/hoffmann'], 2.2, 0.63),
       shows(['special-tests/inverted-brachioradialis'], 2.5, 0.7),
       shows(['special-tests/lhermitte'], 1.2, 1),
@@ -78,6 +82,7 @@ export const cordCauses: readonly Cause[] = [
     courses: { progressive: 1.6, improving: 0.05, 'relapsing-remitting': 0.05 },
     age: { from: 40, to: 110, outside: 0.35 },
     history: [
+      told(['chronic-cough', 'face-or-neck-lump', 'limb-lump'], 1.5, 1),
       told(['tight-band', 'radiotherapy'], 1.5, 1),
       told('fever', 0.5, 1),
       told(['cancer', 'lymphoma'], 20, 0.25),
@@ -126,7 +131,7 @@ export const cordCauses: readonly Cause[] = [
     tempo: { hyperacute: 0.08, acute: 0.5, subacute: 0.36, chronic: 0.06 },
     courses: { progressive: 1.5, improving: 0.15, 'relapsing-remitting': 0.1 },
     history: [
-      told(['livestock-or-raw-milk', 'valve-disease-or-endocarditis', 'dialysis'], 3, 1),
+      told(['livestock-or-raw-milk', 'valve-disease-or-endocarditis', 'dialysis', 'sickle-cell-disease'], 3, 1),
       told(['chronic-kidney-disease', 'chronic-liver-disease', 'alcohol-excess'], 2, 0.98),
       told(['dental-procedure', 'needle-near-nerve', 'tuberculosis', 'sinus-or-ear-infection'], 2, 1),
       told('night-spinal-pain', 1.5, 1),
@@ -214,7 +219,7 @@ export const cordCauses: readonly Cause[] = [
     history: [
       told(['trauma', 'limb-fracture-or-dislocation', 'neck-trauma', 'spinal-fracture', 'head-injury'], 50, 0.02),
       // A stiff or brittle spine breaks at a fall from standing.
-      told(['ankylosing-spondylitis', 'osteoporosis'], 3, 1),
+      told(['ankylosing-spondylitis', 'osteoporosis', 'spinal-stenosis'], 3, 1),
       told('spinal-surgery', 1.5, 1),
       told('fever', 0.3, 1),
     ],
@@ -240,6 +245,7 @@ export const cordCauses: readonly Cause[] = [
     courses: { progressive: 0.3, monophasic: 1.5 },
     age: { from: 40, to: 110, outside: 0.5 },
     history: [
+      told(['sickle-cell-disease', 'valve-disease-or-endocarditis', 'heart-failure', 'migraine'], 1.3, 1),
       told(
         [
           'hypertension',
@@ -265,6 +271,7 @@ export const cordCauses: readonly Cause[] = [
       told(['lupus', 'vasculitis', 'syphilis', 'pregnancy', 'hormonal-contraceptive'], 1.3, 1),
       told(['radicular-arm-pain', 'shoulder-pain', 'tight-band'], 1.2, 1),
     ],
+    signs: [shows(['special-tests/neck-stiffness'], 0.4, 1)],
     quantities: [
       atLeast('csf-white-cells', 5, '10*6/L', 0.2, 1.4, read('cord-infarction-2019', 'fluid without cells in 92 %')),
     ],
@@ -300,6 +307,7 @@ export const cordCauses: readonly Cause[] = [
     age: { from: 45, to: 90, outside: 0.2 },
     sex: { male: 1.6, female: 0.4 },
     history: [
+      told(['difficulty-walking', 'unsteadiness'], 1.15, 1),
       told(['heavy-exertion', 'corticosteroid'], 2, 1),
       told(['spinal-stenosis', 'spinal-surgery', 'disc-herniation'], 1.3, 1),
       told(['bilateral-leg-pain', 'leg-pain'], 1.3, 1),
@@ -308,14 +316,21 @@ export const cordCauses: readonly Cause[] = [
       told('fever', 0.4, 1),
       told(['lumbar-puncture-or-epidural', 'ascending-weakness'], 1.5, 1),
     ],
-    values: (['mri-thoracic-spine', 'mri-whole-spine'] as const).map((result) =>
-      reads(result, [
-        ['cord-lesion-long', 8],
-        ['cord-lesion-short', 0.4],
-        ['cord-compression', 0.2],
-        ['normal', 0.05],
+    quantities: [atLeast('csf-white-cells', 10, '10*6/L', 0.4, 1.2)],
+    values: [
+      reads('mri-lumbar-spine', [
+        ['conus-lesion', 4],
+        ['normal', 0.3],
       ]),
-    ),
+      ...(['mri-thoracic-spine', 'mri-whole-spine'] as const).map((result) =>
+        reads(result, [
+          ['cord-lesion-long', 8],
+          ['cord-lesion-short', 0.4],
+          ['cord-compression', 0.2],
+          ['normal', 0.05],
+        ]),
+      ),
+    ],
     source: cordChapter,
   },
   {
@@ -336,7 +351,7 @@ export const cordCauses: readonly Cause[] = [
     courses: { progressive: 1.3 },
     history: [
       // It grows for years after an injury, an operation or an inflammation of the cord's coverings.
-      told(['neck-trauma', 'trauma', 'spinal-surgery', 'tuberculosis'], 2.5, 0.97),
+      told(['neck-trauma', 'trauma', 'spinal-surgery', 'tuberculosis', 'spina-bifida'], 2.5, 0.97),
       told(['pain-on-straining', 'neck-pain', 'neuropathic-pain'], 1.4, 0.95),
       told(['muscle-thinning', 'arm-weakness'], 1.3, 0.95),
       told(['spinal-fracture'], 6, 0.9),
@@ -344,16 +359,18 @@ export const cordCauses: readonly Cause[] = [
       told(['altered-sweating', 'headache'], 1.3, 1),
     ],
     signs: [
+      showsAt(['inspection/wasting'], ['hand', 'forearm', 'first-web-space'], 1.2, 1),
+
       shows(['cranial-nerves/horner-syndrome'], 2, 1),
       shows(['inspection/scoliosis'], 3, 0.9),
       shows(['inspection/neuropathic-joint'], 5, 0.95),
     ],
-    values: [
-      reads('mri-cervical-spine', [
+    values: (['mri-cervical-spine', 'mri-thoracic-spine', 'mri-whole-spine'] as const).map((result) =>
+      reads(result, [
         ['syrinx', 60],
         ['normal', 0.02],
       ]),
-    ],
+    ),
     source: recalled('brazis', 'central cord'),
   },
   {
@@ -414,6 +431,7 @@ export const cordCauses: readonly Cause[] = [
     age: { from: 12, to: 100, outside: 0.4 },
     sex: { male: 0.7, female: 1.3 },
     history: [
+      told('pregnancy', 1.3, 1),
       told('neurofibromatosis', 10, 1),
       told(['radicular-arm-pain', 'radicular-leg-pain', 'tight-band', 'flank-pain'], 1.4, 1),
       told('radiotherapy', 1.5, 1),
@@ -468,128 +486,6 @@ export const cordCauses: readonly Cause[] = [
         ['normal', 0.03],
       ]),
     ),
-    source: cordChapter,
-  },
-  {
-    key: 'hereditary-spastic-paraplegia',
-    group: 'hereditary',
-    label: 'Hereditary spastic paraplegia',
-    inheritance: ['autosomal-dominant', 'autosomal-recessive', 'x-linked'],
-    mondo: mondo('MONDO:0019064', 'hereditary spastic paraplegia'),
-    produces: [
-      at(['spinal-cord-transverse'], 'rare'),
-      at(['spinal-cord-lateral', 'upper-motor-neuron-system'], 'common'),
-      inKind(anyCord, 'uncommon', 'thoracic'),
-      at(['spinal-cord-posterolateral'], 'uncommon'),
-      inKind(['motor-neuron-system'], 'uncommon'),
-      at(['cerebellar-degeneration', 'corticobulbar-both-sides', 'motor-polyneuropathy'], 'exceptional'),
-    ],
-    tempo: tempos.lifelong,
-    courses: { progressive: 1.2, static: 1.1, improving: 0.05, 'relapsing-remitting': 0.1 },
-    history: [
-      told(['developmental-delay', 'loss-of-skills'], 2, 1),
-      told('family/consanguinity', 3, 1),
-      told(['back-pain', 'thoracic-back-pain', 'perinatal-injury'], 0.5, 1.05),
-      told(['stiffness', 'falls'], 1.3, 1),
-      told(['family/similar-disorder', 'family/spastic-paraplegia'], 15, 0.3),
-      told(['cramps', 'bladder-disturbance', 'difficulty-walking'], 1.2, 1),
-      told(['fever', 'weight-loss', 'night-spinal-pain', 'cancer'], 0.4, 1),
-    ],
-    signs: [shows(['inspection/pes-cavus'], 4, 0.8)],
-    source: cordChapter,
-  },
-  {
-    key: 'htlv-1-myelopathy',
-    group: 'infective',
-    label: 'Myelopathy of human T-lymphotropic virus 1',
-    mondo: mondo('MONDO:0008039', 'tropical spastic paraparesis'),
-    produces: [
-      inKind(anyCord, 'rare'),
-      at(['spinal-cord-transverse'], 'uncommon'),
-      at(['cerebellar-degeneration', 'upper-motor-neuron-system', 'spinal-cord-posterior'], 'rare'),
-      inKind(anyCord, 'rare', 'thoracic'),
-      at(['spinal-cord-lateral'], 'uncommon'),
-      at(['spinal-cord-posterolateral'], 'rare'),
-      at(['length-dependent-polyneuropathy'], 'exceptional'),
-    ],
-    tempo: tempos.chronic,
-    courses: { progressive: 1.4 },
-    age: { from: 25, to: 80, outside: 0.2 },
-    sex: { male: 0.7, female: 1.3 },
-    history: [
-      told(['unprotected-sex', 'injecting-drug-use', 'family/spastic-paraplegia'], 1.5, 1),
-      told(['dry-eyes', 'dry-mouth', 'visual-loss'], 1.3, 1),
-      told('travel', 8, 0.3),
-      told('bladder-disturbance', 1.6, 0.6),
-      told('back-pain', 1.6, 0.9),
-      told('bowel-disturbance', 1.5, 0.9),
-      told(['lymphoma', 'rash'], 1.6, 1),
-    ],
-    signs: [shows(['inspection/kyphosis', 'inspection/spinal-tenderness'], 0.5, 1)],
-    values: [
-      reads('htlv-test', [
-        ['positive', 60],
-        ['negative', 0.02],
-      ]),
-    ],
-    source: cordChapter,
-  },
-  {
-    key: 'adrenomyeloneuropathy',
-    group: 'hereditary',
-    label: 'Adrenomyeloneuropathy',
-    inheritance: ['x-linked'],
-    mondo: mondo('MONDO:0015339', 'adrenomyeloneuropathy'),
-    produces: [
-      at(['upper-motor-neuron-system', 'spinal-cord-posterior', 'length-dependent-polyneuropathy'], 'rare'),
-      at(['spinal-cord-posterolateral', 'spinal-cord-lateral'], 'uncommon'),
-      inKind(anyCord, 'rare'),
-      at(['sensory-polyneuropathy', 'motor-polyneuropathy', 'cerebellar-degeneration'], 'exceptional'),
-    ],
-    tempo: tempos.lifelong,
-    courses: { progressive: 1.4, improving: 0.05, 'relapsing-remitting': 0.1 },
-    sex: { male: 1.6, female: 0.4 },
-    history: [
-      told(['hair-loss', 'vomiting', 'fatigue'], 1.5, 0.95),
-      told(['sexual-dysfunction', 'bladder-disturbance'], 1.5, 0.9),
-      told(['family/similar-disorder', 'family/spastic-paraplegia', 'family/multiple-sclerosis'], 5, 0.7),
-      told(['cognitive-change', 'behaviour-change', 'numbness'], 1.2, 1),
-    ],
-    quantities: [under('cortisol', 140, 'nmol/L', 6, 0.7)],
-    source: cordChapter,
-  },
-  {
-    key: 'tabes-dorsalis',
-    group: 'infective',
-    label: 'Tabes dorsalis',
-    mondo: mondo('MONDO:0005977', 'tabes dorsalis'),
-    produces: [
-      at(['spinal-cord-posterolateral', 'polyradiculopathy', 'sensory-polyneuropathy'], 'rare'),
-      at(['spinal-cord-posterior'], 'uncommon'),
-      inKind(['ganglion'], 'uncommon'),
-      at(['optic-nerve', 'length-dependent-polyneuropathy', 'ciliary-ganglion'], 'exceptional'),
-    ],
-    tempo: tempos.chronic,
-    age: { from: 25, to: 100, outside: 0.05 },
-    history: [
-      told(['bladder-disturbance', 'worse-in-the-dark', 'unsteadiness', 'visual-loss'], 1.5, 0.9),
-      told('alcohol-excess', 1.2, 1),
-      told('syphilis', 30, 0.5),
-      // Lightning pains of the legs and crises of the belly.
-      told(['neuropathic-pain', 'leg-pain', 'bilateral-leg-pain', 'abdominal-pain'], 2.5, 0.6),
-      told(['unprotected-sex', 'hiv-infection'], 2, 1),
-      told(['sexual-dysfunction', 'hearing-loss', 'falls'], 1.3, 1),
-    ],
-    signs: [
-      shows(['cranial-nerves/light-near-dissociation'], 15, 0.6),
-      shows(['inspection/neuropathic-joint'], 5, 0.95),
-    ],
-    values: [
-      reads('syphilis-serology', [
-        ['positive', 30],
-        ['negative', 0.05],
-      ]),
-    ],
     source: cordChapter,
   },
 ];

@@ -1,6 +1,8 @@
 import { read, recalled } from '../../kernel/cite.ts';
+import { aboveTheLoins } from './above-the-loins.ts';
 import { at, atLeast, type Cause, inKind, mondo, reads, shows, tempos, told } from './cause.ts';
 import { spinalPain, weightLoss } from './complaints.ts';
+import { cordLooksSpared } from './cord-images.ts';
 import { longLesion } from './cord-inflammation-causes.ts';
 
 const cordChapter = recalled('adams-victor', 'diseases of the spinal cord');
@@ -22,6 +24,7 @@ export const cordDiseaseCauses: readonly Cause[] = [
     tempo: tempos.acute,
     courses: { progressive: 1 },
     history: [
+      told(['sore-throat', 'vomiting', 'livestock-or-raw-milk', 'saddle-numbness', 'sinus-or-ear-infection'], 1.3, 1),
       told(['travel', 'tick-bite', 'syphilis', 'tuberculosis', 'unprotected-sex'], 2, 1),
       told(['preceding-infection', 'preceding-respiratory-infection', 'preceding-gastroenteritis'], 1.6, 0.95),
       told('fever', 5, 0.4),
@@ -61,6 +64,7 @@ export const cordDiseaseCauses: readonly Cause[] = [
     tempo: tempos.subacuteOrChronic,
     courses: { progressive: 1.5 },
     history: [
+      told(['malnutrition', 'injecting-drug-use', 'family/similar-disorder'], 1.3, 1),
       told('chronic-cough', 2, 1),
       told('tuberculosis', 15, 0.6),
       told(spinalPain, 2, 0.35),
@@ -70,7 +74,11 @@ export const cordDiseaseCauses: readonly Cause[] = [
       told(['night-spinal-pain', 'diabetes-mellitus', 'alcohol-excess', 'chronic-kidney-disease'], 1.4, 1),
       told(['tnf-inhibitor', 'corticosteroid'], 1.8, 1),
     ],
-    signs: [shows(['inspection/kyphosis'], 5, 0.8), shows(['inspection/spinal-tenderness'], 2.5, 0.75)],
+    signs: [
+      shows(['inspection/enlarged-lymph-nodes'], 2, 1),
+      shows(['inspection/kyphosis'], 5, 0.8),
+      shows(['inspection/spinal-tenderness'], 2.5, 0.75),
+    ],
     quantities: [atLeast('esr', 30, 'mm/h', 2, 0.3)],
     values: [
       reads('mri-whole-spine', [
@@ -100,6 +108,8 @@ export const cordDiseaseCauses: readonly Cause[] = [
       told(['unprotected-sex', 'injecting-drug-use'], 1.6, 1),
     ],
     values: [
+      ...cordLooksSpared,
+
       reads('hiv-test', [
         ['positive', 25],
         ['negative', 0.02],
@@ -123,13 +133,17 @@ export const cordDiseaseCauses: readonly Cause[] = [
     age: { from: 5, to: 50, outside: 0.6 },
     history: [
       told(['bladder-disturbance', 'rash', 'fever', 'abdominal-pain'], 1.4, 1),
-      told(['travel', 'freshwater-contact'], 15, 0.05),
+      // Larvae of roundworms come with raw meat or liver, tapeworms with dogs and sheep.
+      told(['travel', 'freshwater-contact', 'raw-meat', 'livestock-or-raw-milk'], 8, 0.05),
+      told(['travel', 'freshwater-contact', 'raw-meat'], 2, 1),
       told('freshwater-contact', 8, 0.4),
       told(['back-pain', 'bilateral-leg-pain'], 1.5, 0.6),
     ],
-    signs: [shows(['inspection/kyphosis'], 0.4, 1)],
-    quantities: [atLeast('eosinophils', 0.5, '10*9/L', 5, 0.5)],
+    signs: [aboveTheLoins, shows(['inspection/kyphosis'], 0.4, 1)],
+    quantities: [atLeast('eosinophils', 0.5, '10*9/L', 8, 0.5), atLeast('csf-white-cells', 5, '10*6/L', 2, 0.5)],
     values: [
+      ...longLesion(1.5, 1, 0.6),
+
       reads('mri-lumbar-spine', [
         ['conus-lesion', 4],
         ['cauda-equina-compression', 0.3],
@@ -178,11 +192,14 @@ export const cordDiseaseCauses: readonly Cause[] = [
     courses: { progressive: 1.4 },
     age: { from: 25, to: 80, outside: 0.5 },
     history: [
+      // It follows a shunt, placed or grown.
+      told(['stiffness', 'recent-surgery'], 1.4, 1),
       told('chronic-liver-disease', 30, 0.02),
       told(['alcohol-excess', 'hepatitis-b', 'hepatitis-c'], 2, 0.7),
       told('cognitive-change', 1.4, 1),
     ],
     quantities: [atLeast('ammonia', 50, 'umol/L', 4, 0.3)],
+    values: [...cordLooksSpared],
     source: cordChapter,
   },
   {
@@ -206,6 +223,7 @@ export const cordDiseaseCauses: readonly Cause[] = [
       told(['travel', 'malnutrition', 'vegan-diet'], 1.7, 0.08),
       told(['malnutrition', 'vegan-diet'], 5, 0.4),
     ],
+    values: [...cordLooksSpared],
     source: cordChapter,
   },
   {
@@ -235,8 +253,9 @@ export const cordDiseaseCauses: readonly Cause[] = [
     group: 'traumatic',
     label: 'Electrical or lightning injury of the cord',
     produces: [inKind(anyCord, 'rare'), at(['lower-motor-neuron-system', 'upper-motor-neuron-system'], 'exceptional')],
-    tempo: tempos.sudden,
-    history: [told('electric-shock', 80, 0.01)],
+    // At once, or after days to months.
+    tempo: { hyperacute: 0.55, acute: 0.2, subacute: 0.15, chronic: 0.1 },
+    history: [told(['trauma', 'cardiac-arrest', 'loss-of-consciousness'], 1.3, 1), told('electric-shock', 80, 0.01)],
     source: cordChapter,
   },
 
@@ -248,7 +267,7 @@ export const cordDiseaseCauses: readonly Cause[] = [
     produces: [
       at(['demyelinating-polyradiculoneuropathy', 'polyradiculopathy', 'cauda-equina'], 'rare'),
       inKind(anyCord, 'rare'),
-      at(['spinal-cord-central', 'spinal-cord-hemisection', 'conus-medullaris'], 'uncommon'),
+      at(['spinal-cord-central', 'spinal-cord-hemisection', 'conus-medullaris', 'spinal-cord-transverse'], 'uncommon'),
       at(['meningeal-irritation', 'no-lesion'], 'exceptional'),
     ],
     // It bleeds at once, or steals blood for years.
@@ -257,11 +276,15 @@ export const cordDiseaseCauses: readonly Cause[] = [
     age: { from: 5, to: 45, outside: 0.4 },
     history: [
       told(['resolved-deficit', 'similar-attacks-before', 'fluctuating-symptoms'], 1.7, 1),
-      told(['headache', 'heavy-exertion', 'pregnancy'], 1.4, 1),
+      told(['headache', 'heavy-exertion', 'pregnancy', 'vomiting'], 1.5, 1),
       told('fever', 0.4, 1),
       told('neurogenic-claudication', 2, 1),
       told(spinalPain, 2, 0.6),
       told('thunderclap-headache', 2, 1),
+    ],
+    signs: [
+      // What bleeds into the fluid stiffens the neck; some have a mark of the skin over the same segment.
+      shows(['special-tests/neck-stiffness'], 3, 1),
     ],
     quantities: [atLeast('csf-red-cells', 1000, '10*6/L', 4, 0.8)],
     values: [
@@ -292,6 +315,7 @@ export const cordDiseaseCauses: readonly Cause[] = [
     age: { from: 25, to: 75, outside: 0.5 },
     sex: { male: 0.6, female: 1.4 },
     history: [
+      told(['radicular-arm-pain', 'radicular-leg-pain', 'cancer', 'optic-neuritis'], 0.6, 1),
       told(['bladder-disturbance', 'fever'], 0.7, 1),
       told('spinal-surgery', 1.5, 1),
       told(['neuropathic-pain', 'painless-injury', 'numbness'], 1.4, 1),
@@ -300,6 +324,8 @@ export const cordDiseaseCauses: readonly Cause[] = [
       reads('mri-thoracic-spine', [
         ['normal', 0.3],
         ['cord-lesion-long', 0.4],
+        ['other', 3],
+        ['cord-compression', 0.6],
       ]),
     ],
     source: cordChapter,
@@ -324,10 +350,12 @@ export const cordDiseaseCauses: readonly Cause[] = [
       told('neck-trauma', 1.5, 1),
     ],
     values: [
-      reads('mri-cervical-spine', [
-        ['cord-compression', 8],
-        ['normal', 0.03],
-      ]),
+      ...(['mri-cervical-spine', 'mri-whole-spine'] as const).map((result) =>
+        reads(result, [
+          ['cord-compression', 8],
+          ['normal', 0.03],
+        ]),
+      ),
     ],
     source: cordChapter,
   },
@@ -373,10 +401,16 @@ export const cordDiseaseCauses: readonly Cause[] = [
     courses: { progressive: 1.6, improving: 0.1 },
     age: { from: 10, to: 65, outside: 0.5 },
     history: [
+      told(['radicular-leg-pain', 'leg-pain', 'pain-on-straining', 'headache'], 1.3, 1),
       told(['bladder-disturbance', 'sexual-dysfunction', 'saddle-numbness'], 1.3, 0.9),
       told(['back-pain', 'night-spinal-pain'], 2, 0.4),
       told('night-spinal-pain', 2, 0.9),
       told('bilateral-leg-pain', 1.5, 0.9),
+    ],
+    signs: [
+      shows(['inspection/scoliosis'], 1.3, 1),
+
+      aboveTheLoins,
     ],
     values: [
       reads('mri-lumbar-spine', [
@@ -409,6 +443,7 @@ export const cordDiseaseCauses: readonly Cause[] = [
     tempo: tempos.lifelong,
     age: { from: 0, to: 40, outside: 0.3 },
     history: [
+      told(['bowel-disturbance', 'falls', 'difficulty-walking'], 1.3, 1),
       told('spina-bifida', 12, 1),
       told('spinal-surgery', 2, 1),
       told(['trauma', 'fever'], 0.5, 1),
@@ -416,6 +451,10 @@ export const cordDiseaseCauses: readonly Cause[] = [
       told('bladder-disturbance', 1.5, 0.7),
     ],
     signs: [
+      shows(['inspection/foot-ulcer'], 2, 1),
+
+      aboveTheLoins,
+
       shows(['inspection/lumbosacral-skin-mark'], 12, 0.6),
       shows(
         ['inspection/pes-cavus', 'inspection/scoliosis', 'inspection/equinovarus', 'inspection/hammer-toes'],

@@ -66,6 +66,8 @@ export const cordInflammationCauses: readonly Cause[] = [
     age: { from: 15, to: 55, outside: 0.25 },
     sex: { male: 0.7, female: 1.3 },
     history: [
+      told(['radicular-arm-pain', 'radicular-leg-pain', 'night-spinal-pain', 'pain-on-straining'], 0.5, 1),
+      told(['injecting-drug-use', 'tuberculosis', 'hiv-infection', 'syphilis'], 0.6, 1),
       told(['resolved-deficit', 'similar-attacks-before'], 1.8, 0.95),
       told('tight-band', 1.6, 1),
       told('tnf-inhibitor', 2, 1),
@@ -185,6 +187,7 @@ export const cordInflammationCauses: readonly Cause[] = [
       told('optic-neuritis', 4, 0.9),
       told(['hypothyroidism', 'pregnancy', 'stiffness', 'preceding-infection'], 1.3, 1),
     ],
+    quantities: [atLeast('csf-white-cells', 50, '10*6/L', 1.6, 1)],
     values: [
       ...(['mri-cervical-spine', 'mri-thoracic-spine', 'mri-whole-spine'] as const).map((result) =>
         reads(result, [
@@ -233,6 +236,7 @@ export const cordInflammationCauses: readonly Cause[] = [
       told('bladder-disturbance', 1.3, 1),
       told(['behaviour-change', 'cognitive-change', 'vomiting', 'pregnancy'], 1.3, 1),
     ],
+    quantities: [atLeast('csf-white-cells', 5, '10*6/L', 2, 0.6)],
     values: [
       ...(['mri-cervical-spine', 'mri-thoracic-spine', 'mri-whole-spine'] as const).map((result) =>
         reads(result, [
@@ -266,6 +270,7 @@ export const cordInflammationCauses: readonly Cause[] = [
     courses: { progressive: 1.3 },
     age: { from: 20, to: 70, outside: 0.5 },
     history: [
+      told(['polyuria', 'facial-pain', 'face-or-neck-lump', 'weight-loss'], 1.4, 1),
       told(['chronic-cough', 'breathlessness', 'joint-pain', 'rash', 'interstitial-lung-disease'], 1.5, 0.97),
       told('bladder-disturbance', 1.2, 1),
       told('sarcoidosis', 25, 0.4),
@@ -279,6 +284,8 @@ export const cordInflammationCauses: readonly Cause[] = [
       atLeast('csf-white-cells', 5, '10*6/L', 2, 0.4),
     ],
     values: [
+      reads('mri-lumbar-spine', [['root-enhancement', 2.5]]),
+
       ...longLesion(4, 0.7, 0.2),
       reads('ct-chest', [
         ['hilar-nodes', 15],
@@ -336,6 +343,7 @@ export const cordInflammationCauses: readonly Cause[] = [
     courses: { progressive: 1.6, improving: 0.2 },
     age: { from: 40, to: 110, outside: 0.3 },
     history: [
+      told(['visual-loss', 'numbness', 'chronic-cough'], 1.3, 1),
       told(['twitching', 'muscle-thinning', 'stiffness'], 1.2, 1),
       told(['cancer', 'lymphoma'], 5, 0.5),
       told('tobacco', 1.5, 0.8),

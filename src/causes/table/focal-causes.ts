@@ -1,4 +1,5 @@
 import { commonPractice, read, recalled } from '../../kernel/cite.ts';
+import { aboveTheLoins } from './above-the-loins.ts';
 import { at, atLeast, atRoot, type Cause, inKind, mondo, reads, shows, tempos, told, under } from './cause.ts';
 
 const limbNerves = recalled('preston-shapiro', 'mononeuropathies');
@@ -462,6 +463,7 @@ export const focalCauses: readonly Cause[] = [
       told(['trauma', 'heavy-exertion'], 4, 0.9),
       told(['back-pain', 'thoracic-back-pain'], 2, 0.7),
     ],
+    signs: [aboveTheLoins],
     quantities: [
       under('haemoglobin', 100, 'g/L', 3, 0.6),
       atLeast('inr', 3, '{INR}', 5, 0.8),

@@ -1,4 +1,5 @@
 import { recalled } from '../../kernel/cite.ts';
+import { aboveTheLoins } from './above-the-loins.ts';
 import { at, type Cause, inKind, reads, shows, showsAt, tempos, told } from './cause.ts';
 
 const limbNerves = recalled('preston-shapiro', 'mononeuropathies');
@@ -27,6 +28,7 @@ export const nerveCauses: readonly Cause[] = [
     tempo: tempos.sudden,
     courses: { progressive: 0.3, static: 1.3 },
     history: [
+      told(['heavy-exertion', 'external-pressure'], 1.3, 1),
       told(['cancer', 'face-or-neck-lump'], 1.5, 1),
       told('shoulder-pain', 1.3, 0.9),
       told('neck-or-chest-surgery', 12, 0.7),
@@ -140,13 +142,17 @@ export const nerveCauses: readonly Cause[] = [
     tempo: tempos.subacuteOrChronic,
     age: { from: 15, to: 110, outside: 0.4 },
     history: [
+      told('limb-lump', 2, 1),
       told(['arm-pain', 'heavy-exertion', 'trauma', 'limb-fracture-or-dislocation'], 1.3, 1),
       told(['numbness', 'paraesthesiae'], 0.6, 1.1),
       told('repetitive-hand-use', 2.5, 0.8),
       told(['rheumatoid-arthritis', 'joint-pain'], 2, 0.95),
       told('shoulder-pain', 0.3, 1.05),
     ],
-    signs: [shows(['inspection/finger-drop'], 1.3, 0.9)],
+    signs: [
+      showsAt(['inspection/palpable-mass'], ['elbow', 'forearm'], 2.5, 1),
+      shows(['inspection/finger-drop'], 1.3, 0.9),
+    ],
     values: [swollenAtOneSite],
     source: limbNerves,
   },
@@ -200,10 +206,12 @@ export const nerveCauses: readonly Cause[] = [
     age: { from: 12, to: 110, outside: 0.4 },
     sex: { male: 1.3, female: 0.7 },
     history: [
+      told(['limb-lump', 'limb-fracture-or-dislocation'], 1.5, 1),
       told(['trauma', 'clumsiness', 'muscle-thinning'], 1.2, 1),
       told(['external-pressure', 'repetitive-hand-use'], 4, 0.6),
       told('elbow-leaning', 0.6, 1),
     ],
+    signs: [shows(['special-tests/tinel-ulnar-wrist'], 2.5, 0.8)],
     values: [
       reads('nerve-conduction-site', [
         ['ulnar-wrist', 10],
@@ -248,7 +256,13 @@ export const nerveCauses: readonly Cause[] = [
     produces: [at(['obturator-nerve'], 'very-common')],
     tempo: tempos.suddenOrAcute,
     courses: { progressive: 0.4 },
-    history: [told(operation, 8, 0.5), told('pregnancy', 6, 0.95), told(injury, 4, 0.9)],
+    history: [
+      told(['thigh-pain', 'flank-pain'], 1.3, 1),
+      told(['cancer', 'weight-loss'], 0.7, 1),
+      told(operation, 8, 0.5),
+      told('pregnancy', 6, 0.95),
+      told(injury, 4, 0.9),
+    ],
     source: limbNerves,
   },
   {
@@ -282,6 +296,8 @@ export const nerveCauses: readonly Cause[] = [
     tempo: tempos.sudden,
     courses: { progressive: 0.2, improving: 1.3 },
     history: [
+      // A haematoma of the buttock, above all after an injection or a new hip.
+      told(['anticoagulant', 'bleeding-disorder'], 1.5, 1),
       told(['alcohol-excess', 'opioid', 'leg-pain', 'critical-illness'], 1.3, 1),
       told(['hip-replacement', 'recent-surgery', 'needle-near-nerve'], 12, 0.4),
       told(injury, 8, 0.6),
@@ -438,7 +454,7 @@ export const nerveCauses: readonly Cause[] = [
     history: [
       told(['peripheral-arterial-disease', 'numbness', 'clumsiness'], 1.3, 1),
       told('diabetes-mellitus', 1.6, 0.9),
-      told('chronic-kidney-disease', 10, 0.05),
+      told(['chronic-kidney-disease', 'dialysis'], 10, 0.05),
       told('recent-surgery', 4, 0.4),
       told(armPain, 2, 0.5),
     ],
@@ -473,6 +489,7 @@ export const nerveCauses: readonly Cause[] = [
       told(['weight-loss', 'recent-weight-loss'], 2.5, 0.8),
       told(['flank-pain', 'back-pain'], 1.5, 0.8),
     ],
+    signs: [aboveTheLoins],
     values: [
       reads('mri-lumbosacral-plexus', [
         ['mass', 12],

@@ -1,4 +1,5 @@
 import { fromMemory, read, recalled } from '../../kernel/cite.ts';
+import { aboveTheLoins } from './above-the-loins.ts';
 import { at, atLeast, atRoot, type Cause, inKind, mondo, reads, shows, showsAt, tempos, told } from './cause.ts';
 
 const plexusChapter = recalled('preston-shapiro', 'plexopathies');
@@ -51,7 +52,7 @@ export const plexusAndRootCauses: readonly Cause[] = [
       told('recent-vaccination', 2, 0.95),
       told('recent-surgery', 1.5, 0.95),
     ],
-    signs: [shows(['inspection/scapular-winging'], 2.5, 0.9)],
+    signs: [shows(['special-tests/pinch-sign'], 1.5, 1), shows(['inspection/scapular-winging'], 2.5, 0.9)],
     values: [
       ...(['mri-brachial-plexus', 'mri-lumbosacral-plexus'] as const).map((result) =>
         reads(result, [
@@ -94,7 +95,11 @@ export const plexusAndRootCauses: readonly Cause[] = [
       told(['weight-loss', 'recent-weight-loss'], 2.5, 0.8),
       told(['arm-pain', 'radicular-arm-pain', 'shoulder-pain'], 2, 0.6),
     ],
-    signs: [shows(['cranial-nerves/horner-syndrome'], 5, 0.8)],
+    signs: [
+      shows(['inspection/enlarged-lymph-nodes', 'inspection/palpable-mass'], 2.5, 1),
+      shows(['inspection/oedema'], 1.3, 1),
+      shows(['cranial-nerves/horner-syndrome'], 5, 0.8),
+    ],
     values: [
       ...(['mri-brachial-plexus', 'mri-lumbosacral-plexus'] as const).map((result) =>
         reads(result, [
@@ -193,6 +198,7 @@ export const plexusAndRootCauses: readonly Cause[] = [
     age: { from: 15, to: 60, outside: 0.4 },
     sex: { male: 0.4, female: 1.6 },
     history: [
+      told('neck-trauma', 1.2, 1),
       told(['numbness', 'paraesthesiae', 'clumsiness', 'heavy-exertion'], 1.2, 1),
       told(['cancer', 'tobacco', 'weight-loss', 'diabetes-mellitus'], 0.6, 1),
       told('family/similar-disorder', 0.6, 1),
@@ -225,6 +231,7 @@ export const plexusAndRootCauses: readonly Cause[] = [
     courses: { progressive: 0.1, improving: 1.3, static: 1.3 },
     age: { from: 0, to: 60, outside: 0.6 },
     history: [
+      told('preceding-infection', 0.4, 1),
       told('head-injury', 1.5, 1),
       told(['trauma', 'neck-trauma', 'limb-fracture-or-dislocation', 'perinatal-injury'], 20, 0.1),
       told('radiotherapy', 0.3, 1),
@@ -270,6 +277,7 @@ export const plexusAndRootCauses: readonly Cause[] = [
       told(['pregnancy', 'recent-surgery', 'hip-replacement', 'trauma'], 10, 0.1),
       told('pregnancy', 3, 0.9),
     ],
+    signs: [aboveTheLoins],
     source: recalled('preston-shapiro', 'postpartum lumbosacral plexopathy'),
   },
   {

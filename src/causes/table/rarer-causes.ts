@@ -1,4 +1,6 @@
-import { fromMemory, recalled } from '../../kernel/cite.ts';
+import { fromMemory, read, recalled } from '../../kernel/cite.ts';
+import { aboveTheLoins } from './above-the-loins.ts';
+import { anyHeadache } from './brain-sites.ts';
 import { at, atLeast, atRoot, type Cause, inKind, reads, shows, sided, tempos, told } from './cause.ts';
 import { spinalPain, weightLoss } from './complaints.ts';
 import { eyeMusclePalsies } from './sided-signs.ts';
@@ -54,6 +56,7 @@ export const rarerCauses: readonly Cause[] = [
     courses: { progressive: 1.4, improving: 0.1 },
     age: { from: 35, to: 90, outside: 0.2 },
     history: [
+      told(['leg-weakness', 'numbness', 'difficulty-walking'], 1.2, 1),
       told(['spinal-stenosis', 'bilateral-leg-pain', 'neurogenic-claudication', 'falls'], 1.4, 1),
       told('fever', 0.4, 1),
       told(['obesity', 'diabetes-mellitus'], 1.5, 0.95),
@@ -76,6 +79,7 @@ export const rarerCauses: readonly Cause[] = [
     tempo: tempos.subacute,
     courses: { progressive: 1.6, improving: 0.05, 'relapsing-remitting': 0.1 },
     history: [
+      told(['face-or-neck-lump', 'flank-pain', 'pregnancy'], 1.3, 1),
       told(['difficulty-walking', 'thoracic-back-pain', 'bowel-disturbance', 'bladder-disturbance'], 1.2, 1),
       told(['abdominal-pain', 'fatigue'], 1.4, 1),
       told('anticoagulant', 0.6, 1),
@@ -143,6 +147,7 @@ export const rarerCauses: readonly Cause[] = [
       told('pain-on-straining', 1.3, 1),
       told('fever', 0.3, 1),
     ],
+    signs: [aboveTheLoins],
     source: recalled('preston-shapiro', 'radiculopathy'),
   },
   {
@@ -151,7 +156,7 @@ export const rarerCauses: readonly Cause[] = [
     label: 'Superficial siderosis of the central nervous system',
     produces: [
       at(['cerebellar-degeneration', 'cerebellar-vermis', 'cochlear-nerve'], 'uncommon'),
-      at(['basal-meningeal-process'], 'common'),
+      at(['basal-meningeal-process'], 'uncommon'),
       at(['vestibular-nerve', 'olfactory-nerve', 'spinal-cord-lateral', 'spinal-cord-transverse'], 'rare'),
       inKind(['multiple-sites'], 'rare'),
       at(['cerebellopontine-angle', 'upper-motor-neuron-system'], 'exceptional'),
@@ -169,6 +174,13 @@ export const rarerCauses: readonly Cause[] = [
       told(['spinal-surgery', 'recent-surgery', 'trauma', 'cancer'], 1.3, 1),
     ],
     sides: [sided(['cranial-nerves/hearing-loss'], { one: 0.3, both: 1.8 })],
+    values: [
+      reads('mri-brain', [
+        ['microbleeds', 1.5],
+        ['cerebellar-atrophy', 2],
+        ['normal', 0.2],
+      ]),
+    ],
     source: recalled('adams-victor', 'superficial siderosis'),
   },
 
@@ -239,6 +251,7 @@ export const rarerCauses: readonly Cause[] = [
       told(['similar-attacks-before', 'fluctuating-symptoms'], 5, 0.7),
       told(['trauma', 'recent-surgery', 'pregnancy'], 0.4, 1),
     ],
+    signs: [aboveTheLoins],
     source: plexusChapter,
   },
   {
@@ -261,7 +274,7 @@ export const rarerCauses: readonly Cause[] = [
       told(['recent-bacteraemia', 'sepsis', 'inflammatory-bowel-disease'], 4, 0.95),
       told(['anticoagulant'], 0.6, 1),
     ],
-    signs: [shows(['special-tests/femoral-stretch'], 1.5, 1), shows(['autonomic/fever'], 4, 0.5)],
+    signs: [aboveTheLoins, shows(['special-tests/femoral-stretch'], 1.5, 1), shows(['autonomic/fever'], 4, 0.5)],
     quantities: [atLeast('crp', 50, 'mg/L', 4, 0.3)],
     source: plexusChapter,
   },

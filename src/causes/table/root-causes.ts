@@ -1,22 +1,6 @@
 import { fromMemory, read, recalled } from '../../kernel/cite.ts';
-import { at, atLeast, type Cause, inKind, reads, shows, tempos, told } from './cause.ts';
-
-/** What arms and face show; a narrow place in the loins does nothing to them. */
-const aboveTheLoins = shows(
-  [
-    'power/shoulder-abduction',
-    'power/elbow-flexion',
-    'power/elbow-extension',
-    'power/finger-abduction',
-    'reflexes/biceps',
-    'reflexes/triceps',
-    'cranial-nerves/facial-weakness',
-    'cranial-nerves/eye-abduction-weakness',
-    'cranial-nerves/esotropia',
-  ],
-  0.15,
-  1,
-);
+import { aboveTheLoins } from './above-the-loins.ts';
+import { at, atLeast, type Cause, inKind, reads, shows, tempos, told, under } from './cause.ts';
 
 /** Diseases of the lumbar and sacral roots and of the cauda equina, and of roots at any level. */
 export const rootCauses: readonly Cause[] = [
@@ -35,6 +19,7 @@ export const rootCauses: readonly Cause[] = [
     tempo: tempos.acuteOrSubacute,
     age: { from: 20, to: 65, outside: 0.5 },
     history: [
+      told(['obesity', 'pregnancy', 'spinal-stenosis', 'similar-attacks-before'], 1.2, 1),
       told(['pain-on-straining', 'heavy-exertion'], 1.8, 1),
       told(['injecting-drug-use', 'recent-bacteraemia', 'anticoagulant', 'night-sweats'], 0.6, 1),
       told(['disc-herniation', 'spinal-surgery'], 4, 0.95),
@@ -150,6 +135,7 @@ export const rootCauses: readonly Cause[] = [
       told(['thigh-pain', 'leg-pain', 'radicular-leg-pain', 'bilateral-leg-pain'], 2, 0.5),
       told('cancer', 0.5, 1.05),
     ],
+    signs: [aboveTheLoins],
     values: [
       reads('mri-lumbar-spine', [
         ['root-compression', 8],
@@ -174,13 +160,17 @@ export const rootCauses: readonly Cause[] = [
     history: [
       told(['paraesthesiae', 'numbness', 'radicular-leg-pain'], 1.2, 1),
       told(['spinal-fracture', 'disc-herniation'], 1.5, 1),
-      told(['burning-feet', 'neuropathic-pain', 'bladder-disturbance'], 1.3, 1),
-      told(['spinal-surgery', 'lumbar-puncture-or-epidural', 'tuberculosis'], 12, 0.15),
+      told(['burning-feet', 'neuropathic-pain'], 1.6, 1),
+      told(['bladder-disturbance', 'saddle-numbness'], 1.3, 1),
+      // In old ankylosing spondylitis the sac widens and the roots stick to its wall.
+      told(['spinal-surgery', 'lumbar-puncture-or-epidural', 'tuberculosis', 'ankylosing-spondylitis'], 12, 0.15),
+      told('ankylosing-spondylitis', 2, 1),
       told(['back-pain', 'bilateral-leg-pain', 'leg-pain'], 1.5, 0.6),
     ],
     values: [
       reads('mri-lumbar-spine', [
         ['root-enhancement', 2],
+        ['other', 3],
         ['normal', 0.2],
       ]),
     ],
@@ -223,12 +213,14 @@ export const rootCauses: readonly Cause[] = [
     history: [
       told(['immunosuppression', 'hiv-infection', 'similar-attacks-before', 'preceding-infection'], 1.6, 1),
       told(['disc-herniation', 'heavy-exertion', 'cancer', 'anticoagulant'], 0.5, 1),
-      told(['rash', 'herpes-zoster'], 6, 0.55),
+      told(['rash', 'herpes-zoster', 'oral-or-genital-ulcers'], 6, 0.55),
+      told(['headache', 'bowel-disturbance'], 1.3, 1),
       told('unprotected-sex', 2, 0.95),
       told(['bladder-disturbance'], 2.5, 0.4),
       told(['saddle-numbness', 'neuropathic-pain', 'fever'], 1.5, 0.9),
     ],
-    signs: [shows(['inspection/vesicular-rash'], 15, 0.6)],
+    signs: [aboveTheLoins, shows(['inspection/vesicular-rash'], 15, 0.6)],
+    quantities: [atLeast('csf-white-cells', 5, '10*6/L', 3, 0.4)],
     values: [
       reads('csf-microbiology', [
         ['positive', 8],
@@ -270,6 +262,7 @@ export const rootCauses: readonly Cause[] = [
       at(['conus-medullaris'], 'common'),
     ],
     tempo: tempos.acuteOrSubacute,
+    courses: { static: 0.5, improving: 0.3, 'relapsing-remitting': 0.3 },
     history: [
       told(
         [
@@ -290,7 +283,7 @@ export const rootCauses: readonly Cause[] = [
       told('fever', 4, 0.8),
       told('anticoagulant', 3, 0.9),
     ],
-    signs: [shows(['inspection/spinal-tenderness', 'autonomic/fever'], 1.8, 0.95)],
+    signs: [aboveTheLoins, shows(['inspection/spinal-tenderness', 'autonomic/fever'], 1.8, 0.95)],
     quantities: [atLeast('crp', 50, 'mg/L', 3, 0.7), atLeast('ldh', 500, 'U/L', 4, 0.8)],
     values: [
       reads('mri-lumbar-spine', [
@@ -336,6 +329,8 @@ export const rootCauses: readonly Cause[] = [
       told(
         [
           'neuropathic-pain',
+          'night-spinal-pain',
+          'bilateral-leg-pain',
           'radicular-leg-pain',
           'radicular-arm-pain',
           'thoracic-back-pain',
@@ -405,8 +400,17 @@ export const rootCauses: readonly Cause[] = [
       told(['headache', 'new-headache', 'morning-headache'], 1.5, 0.9),
       told('lymphoma', 1.5, 1),
     ],
-    quantities: [atLeast('ldh', 500, 'U/L', 3, 0.9)],
+    quantities: [
+      atLeast('ldh', 500, 'U/L', 3, 0.9),
+      under('csf-glucose', 2.2, 'mmol/L', 3, 0.8),
+      atLeast('csf-protein', 0.45, 'g/L', 1.5, 0.4),
+    ],
     values: [
+      reads('mri-lumbar-spine', [
+        ['root-enhancement', 3],
+        ['root-compression', 0.3],
+      ]),
+
       reads('csf-cytology', [
         ['malignant', 100],
         ['normal', 0.5],
