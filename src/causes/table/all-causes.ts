@@ -19,6 +19,7 @@ import { hearingAndBalanceCauses } from './hearing-and-balance-causes.ts';
 import { hereditaryBrainCauses } from './hereditary-brain-causes.ts';
 import { hereditaryMuscleCauses } from './hereditary-muscle-causes.ts';
 import { hereditaryNeuropathyCauses } from './hereditary-neuropathy-causes.ts';
+import { hereditarySystemicNeuropathyCauses } from './hereditary-systemic-neuropathy-causes.ts';
 import { hyperkineticCauses } from './hyperkinetic-causes.ts';
 import { immuneNeuropathyCauses } from './immune-neuropathy-causes.ts';
 import { junctionCauses } from './junction-causes.ts';
@@ -26,14 +27,18 @@ import { meningealAndPressureCauses } from './meningeal-and-pressure-causes.ts';
 import { motorNeuronCauses } from './motor-neuron-causes.ts';
 import { movementCauses } from './movement-causes.ts';
 import { muscleCauses } from './muscle-causes.ts';
+import { muscleChannelCauses } from './muscle-channel-causes.ts';
 import { nerveCauses } from './nerve-causes.ts';
 import { opticCompressionCauses } from './optic-compression-causes.ts';
 import { otherMuscleCauses } from './other-muscle-causes.ts';
 import { otherVascularBrainCauses } from './other-vascular-brain-causes.ts';
+import { paraproteinNeuropathyCauses } from './paraprotein-neuropathy-causes.ts';
 import { plexusAndRootCauses } from './plexus-and-root-causes.ts';
 import { polyneuropathyCauses } from './polyneuropathy-causes.ts';
 import { pupilAndHornerCauses } from './pupil-and-horner-causes.ts';
 import { rarerCauses } from './rarer-causes.ts';
+import { rarerMuscleCauses } from './rarer-muscle-causes.ts';
+import { rarerNerveCauses } from './rarer-nerve-causes.ts';
 import { rootCauses } from './root-causes.ts';
 import { seizureAndAttackCauses } from './seizure-and-attack-causes.ts';
 import { systemicNeuropathyCauses } from './systemic-neuropathy-causes.ts';
@@ -44,7 +49,9 @@ import { visualCauses } from './visual-causes.ts';
 /** Every cause that is considered, in the order of the tables. */
 export const allCauses: readonly Cause[] = [
   ...polyneuropathyCauses,
+  ...paraproteinNeuropathyCauses,
   ...hereditaryNeuropathyCauses,
+  ...hereditarySystemicNeuropathyCauses,
   ...toxicNeuropathyCauses,
   ...immuneNeuropathyCauses,
   ...systemicNeuropathyCauses,
@@ -61,6 +68,7 @@ export const allCauses: readonly Cause[] = [
   ...muscleCauses,
   ...otherMuscleCauses,
   ...hereditaryMuscleCauses,
+  ...muscleChannelCauses,
   ...brainCauses,
   ...cranialNerveCauses,
   ...hearingAndBalanceCauses,
@@ -83,5 +91,7 @@ export const allCauses: readonly Cause[] = [
   ...movementCauses,
   ...hyperkineticCauses,
   ...rarerCauses,
+  ...rarerNerveCauses,
+  ...rarerMuscleCauses,
   ...functionalCauses,
 ];

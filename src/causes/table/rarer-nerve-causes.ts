@@ -1,0 +1,378 @@
+import { fromMemory, recalled } from '../../kernel/cite.ts';
+import { at, atLeast, type Cause, inKind, lengthDependent, reads, shows, tempos, told, under } from './cause.ts';
+import { axonal, conduction, demyelinating } from './conduction.ts';
+
+const nerveBook = recalled('amato-russell', 'disorders of nerve');
+
+const geneFound = reads('genetic-test', [
+  ['other', 8],
+  ['negative', 0.3],
+]);
+const kin = (present: number, absent: number) => told('family/similar-disorder', present, absent);
+
+/** Rarer causes of disease of motor neurons, ganglia, nerves and autonomic nerves. */
+export const rarerNerveCauses: readonly Cause[] = [
+  {
+    key: 'riboflavin-transporter-deficiency',
+    group: 'hereditary',
+    label: 'Riboflavin transporter deficiency (Brown-Vialetto-Van Laere syndrome)',
+    inheritance: ['autosomal-recessive'],
+    produces: [
+      at(['lower-motor-neuron-system', 'motor-neuron-system', 'bulbar-motor-nuclei', 'motor-polyneuropathy'], 'rare'),
+      at(['sensory-ganglionopathy', 'cochlear-nerve', 'phrenic-nerve'], 'exceptional'),
+      inKind(['polyradiculoneuropathy'], 'rare'),
+    ],
+    tempo: { hyperacute: 0.01, acute: 0.07, subacute: 0.37, chronic: 0.55 },
+    courses: { progressive: 1.4, improving: 0.2 },
+    age: { from: 0, to: 30, outside: 0.1 },
+    history: [
+      told('hearing-loss', 12, 0.2),
+      kin(3, 0.9),
+      told('family/consanguinity', 2.5, 1),
+      told(['breathlessness', 'orthopnoea', 'dysphagia', 'voice-change'], 1.8, 0.8),
+      told(['visual-loss', 'unsteadiness', 'arm-weakness'], 1.4, 1),
+    ],
+    signs: [
+      shows(['cranial-nerves/hearing-loss'], 6, 0.6),
+      shows(['cranial-nerves/tongue-fasciculation', 'cranial-nerves/tongue-wasting'], 2.5, 0.9),
+      shows(['cranial-nerves/facial-weakness', 'cranial-nerves/optic-disc-pallor', 'gait/ataxic'], 1.8, 0.95),
+      shows(['autonomic/paradoxical-breathing', 'autonomic/stridor', 'cranial-nerves/vocal-cord-paralysis'], 2, 1),
+    ],
+    values: [geneFound, axonal(1.3)],
+    source: recalled('amato-russell', 'disorders of motor neurons'),
+  },
+  {
+    key: 'chronic-ataxic-neuropathy-with-disialosyl-antibodies',
+    group: 'paraprotein',
+    label: 'Chronic ataxic neuropathy with ophthalmoplegia, IgM paraprotein and disialosyl antibodies (CANOMAD)',
+    produces: [
+      inKind(['ganglion'], 'rare'),
+      at(['sensory-polyneuropathy', 'basal-meningeal-process', 'multiple-sites'], 'rare'),
+      inKind(['polyradiculoneuropathy'], 'rare'),
+    ],
+    tempo: tempos.chronic,
+    courses: { 'relapsing-remitting': 1.8, progressive: 1.2 },
+    durationDays: { from: 60, outside: 0.3, source: fromMemory },
+    age: { from: 35, to: 90, outside: 0.2 },
+    sex: { male: 1.4, female: 0.6 },
+    history: [
+      told('monoclonal-gammopathy', 5, 0.8),
+      told(['diplopia', 'drooping-eyelids'], 5, 0.4),
+      told(['unsteadiness', 'worse-in-the-dark', 'perioral-numbness'], 1.6, 0.6),
+    ],
+    signs: [
+      shows(
+        ['cranial-nerves/ophthalmoplegia', 'cranial-nerves/eye-abduction-weakness', 'cranial-nerves/sixth-nerve-palsy'],
+        8,
+        0.4,
+      ),
+      shows(['gait/romberg', 'gait/sensory-ataxic', 'involuntary-movements/pseudoathetosis'], 1.8, 0.6),
+    ],
+    values: [
+      reads('serum-immunofixation', [
+        ['igm-kappa', 12],
+        ['igm-lambda', 12],
+        ['normal', 0.1],
+      ]),
+      reads('anti-gq1b', [['positive', 10]]),
+      reads(conduction, [...demyelinating(2), ['sensory-only', 1.5], ['mixed', 1.5]]),
+    ],
+    source: recalled('ean-pns-cidp-2021', 'differential diagnosis'),
+  },
+  {
+    // Pain of the patch on stretching its nerve, then numbness that stays for weeks; it wanders from skin nerve to skin nerve.
+    key: 'migrant-sensory-neuritis',
+    group: 'immune',
+    label: 'Migrant sensory neuritis of Wartenberg',
+    produces: [
+      inKind(['multiple-nerves'], 'rare'),
+      at(
+        ['superficial-radial-nerve', 'saphenous-nerve', 'sural-nerve', 'lateral-femoral-cutaneous-nerve'],
+        'exceptional',
+      ),
+    ],
+    tempo: { hyperacute: 0.2, acute: 0.3, subacute: 0.2, chronic: 0.3 },
+    courses: { 'relapsing-remitting': 4, improving: 1.3, progressive: 0.5 },
+    age: { from: 20, to: 75, outside: 0.5 },
+    history: [
+      told(['numbness', 'paraesthesiae', 'neuropathic-pain', 'face-numbness'], 1.4, 0.3),
+      told(['weakness', 'leg-weakness', 'arm-weakness', 'muscle-thinning'], 0.1, 1.4),
+      told(['fever', 'weight-loss', 'rash', 'vasculitis', 'diabetes-mellitus'], 0.3, 1.1),
+      told(['resolved-deficit', 'similar-attacks-before'], 2.5, 0.9),
+      told(['family/pressure-palsies', 'previous-pressure-palsy'], 0.3, 1),
+    ],
+    values: [
+      reads(conduction, [
+        ['sensory-only', 2.5],
+        ['motor-conduction-block', 0.1],
+        ['multifocal-axonal', 0.4],
+      ]),
+    ],
+    source: nerveBook,
+  },
+  {
+    key: 'primary-erythromelalgia',
+    group: 'hereditary',
+    label: 'Erythromelalgia (inherited or with too many platelets)',
+    inheritance: ['autosomal-dominant'],
+    produces: [at(['small-fibre-polyneuropathy'], 'uncommon'), at(['no-lesion'], 'rare')],
+    tempo: tempos.chronic,
+    courses: { 'relapsing-remitting': 1.6, fluctuating: 1.6, progressive: 1 },
+    history: [
+      told(['burning-feet', 'neuropathic-pain', 'foot-pain'], 1.6, 0.1),
+      told('family/similar-disorder', 3, 0.9),
+      told('diabetes-mellitus', 0.4, 1),
+      told('worse-in-the-cold', 0.1, 1),
+    ],
+    signs: [shows(['inspection/colour-or-temperature-change'], 25, 0.15)],
+    quantities: [atLeast('platelets', 450, '10*9/L', 3, 0.9)],
+    values: [geneFound],
+    source: nerveBook,
+  },
+  {
+    key: 'postural-tachycardia-syndrome',
+    group: 'functional',
+    label: 'Postural tachycardia syndrome',
+    produces: [
+      at(['autonomic-neuropathy'], 'common'),
+      at(['no-lesion'], 'rare'),
+      at(['small-fibre-polyneuropathy'], 'exceptional'),
+    ],
+    tempo: { hyperacute: 0.03, acute: 0.17, subacute: 0.3, chronic: 0.5 },
+    courses: { fluctuating: 1.6, static: 1.3, progressive: 0.6 },
+    durationDays: { from: 60, outside: 0.4, source: fromMemory },
+    age: { from: 12, to: 50, outside: 0.15 },
+    sex: { male: 0.4, female: 1.6 },
+    history: [
+      told(['light-headed-on-standing', 'dizziness'], 2.5, 0.15),
+      told(['fatigue', 'headache', 'cognitive-change', 'migraine', 'early-satiety', 'tremor'], 1.4, 0.9),
+      told(
+        ['preceding-infection', 'preceding-respiratory-infection', 'preceding-gastroenteritis', 'recent-vaccination'],
+        1.6,
+        0.95,
+      ),
+      told('diabetes-mellitus', 0.2, 1.05),
+      told(['sexual-dysfunction', 'bladder-disturbance', 'dry-mouth'], 0.6, 1.05),
+    ],
+    signs: [
+      shows(['autonomic/orthostatic-tachycardia'], 25, 0.05),
+      shows(['autonomic/orthostatic-hypotension'], 0.08, 1.4),
+      shows(['autonomic/anhidrosis', 'autonomic/ileus', 'cranial-nerves/unreactive-pupil'], 0.3, 1),
+    ],
+    source: recalled('adams-victor', 'orthostatic intolerance'),
+  },
+  {
+    // The nerves that tell the brainstem of the pressure are lost, mostly to rays or to operations on both sides of the neck.
+    key: 'afferent-baroreflex-failure',
+    group: 'traumatic',
+    label: 'Failure of the baroreflex after radiation of or operation on the neck',
+    produces: [at(['autonomic-neuropathy'], 'uncommon'), at(['vagus-nerve', 'no-lesion'], 'exceptional')],
+    tempo: tempos.any,
+    age: { from: 20, to: 100, outside: 0.4 },
+    history: [
+      told(['radiotherapy', 'neck-or-chest-surgery', 'neck-trauma'], 15, 0.05),
+      told(['headache', 'altered-sweating', 'light-headed-on-standing', 'hypertension'], 1.4, 0.9),
+    ],
+    signs: [shows(['autonomic/blood-pressure-lability', 'autonomic/paroxysmal-hypertension'], 12, 0.15)],
+    source: recalled('adams-victor', 'autonomic failure'),
+  },
+  {
+    key: 'triple-a-syndrome',
+    group: 'hereditary',
+    label: 'Triple A (Allgrove) syndrome',
+    inheritance: ['autosomal-recessive'],
+    produces: [
+      at(['motor-neuron-system', 'motor-polyneuropathy', 'bulbar-motor-nuclei', 'autonomic-neuropathy'], 'exceptional'),
+      at([...lengthDependent, 'lower-motor-neuron-system'], 'exceptional'),
+    ],
+    tempo: tempos.lifelong,
+    durationDays: { from: 365, outside: 0.3, source: fromMemory },
+    age: { from: 0, to: 35, outside: 0.1 },
+    history: [
+      told('dry-eyes', 15, 0.15),
+      told(['dysphagia', 'vomiting', 'early-satiety'], 4, 0.3),
+      told('family/consanguinity', 2, 1),
+      kin(3, 0.9),
+    ],
+    signs: [shows(['autonomic/dry-eyes'], 6, 0.6), shows(['autonomic/anhidrosis', 'inspection/pes-cavus'], 1.6, 1)],
+    quantities: [under('cortisol', 140, 'nmol/L', 5, 0.7)],
+    values: [geneFound],
+    source: nerveBook,
+  },
+  {
+    key: 'gelsolin-amyloidosis',
+    group: 'hereditary',
+    label: 'Hereditary gelsolin amyloidosis (corneal dystrophy with cranial neuropathy)',
+    inheritance: ['autosomal-dominant'],
+    produces: [
+      at(['facial-nerve', 'basal-meningeal-process', 'multiple-mononeuropathy'], 'rare'),
+      at([...lengthDependent, 'median-nerve-wrist', 'bulbar-motor-nuclei'], 'exceptional'),
+    ],
+    tempo: tempos.lifelong,
+    durationDays: { from: 365, outside: 0.3, source: fromMemory },
+    age: { from: 25, to: 80, outside: 0.2 },
+    history: [
+      told(['family/similar-disorder', 'family/amyloidosis'], 6, 0.4),
+      told(['visual-loss', 'dry-eyes', 'carpal-tunnel-syndrome', 'slurred-speech'], 1.8, 0.9),
+    ],
+    signs: [
+      shows(['cranial-nerves/upper-facial-weakness', 'cranial-nerves/facial-weakness'], 5, 0.15),
+      shows(['cranial-nerves/tongue-wasting', 'cranial-nerves/tongue-fasciculation', 'cranial-nerves/ptosis'], 1.5, 1),
+    ],
+    values: [geneFound, reads('nerve-biopsy', [['amyloid', 20]])],
+    source: nerveBook,
+  },
+  {
+    key: 'tangier-disease',
+    group: 'hereditary',
+    label: 'Tangier disease',
+    inheritance: ['autosomal-recessive'],
+    produces: [
+      inKind(['multiple-nerves'], 'rare'),
+      at(['spinal-cord-central', 'small-fibre-polyneuropathy', 'facial-nerve'], 'exceptional'),
+      at(lengthDependent, 'exceptional'),
+    ],
+    tempo: tempos.lifelong,
+    courses: { 'relapsing-remitting': 1.5 },
+    age: { from: 5, to: 60, outside: 0.3 },
+    history: [
+      kin(4, 0.6),
+      told('family/consanguinity', 2.5, 1),
+      told(['ischaemic-heart-disease', 'painless-injury'], 1.8, 0.95),
+    ],
+    signs: [
+      shows(['inspection/enlarged-liver-or-spleen', 'inspection/enlarged-lymph-nodes'], 8, 0.3),
+      shows(['cranial-nerves/facial-weakness'], 1.8, 0.9),
+    ],
+    quantities: [under('platelets', 150, '10*9/L', 2, 0.9)],
+    source: nerveBook,
+  },
+  {
+    key: 'giant-axonal-neuropathy',
+    group: 'hereditary',
+    label: 'Giant axonal neuropathy',
+    inheritance: ['autosomal-recessive'],
+    produces: [
+      at(['motor-polyneuropathy', ...lengthDependent], 'exceptional'),
+      at(['cerebellar-degeneration', 'spinal-cord-posterolateral'], 'exceptional'),
+    ],
+    tempo: tempos.lifelong,
+    courses: { progressive: 1.4, static: 0.5, improving: 0.05 },
+    age: { from: 0, to: 12, outside: 0.05 },
+    history: [
+      told('family/consanguinity', 4, 0.9),
+      kin(3, 0.9),
+      told(['developmental-delay', 'seizure', 'cognitive-change', 'loss-of-skills'], 1.6, 0.9),
+      told(['unsteadiness', 'falls'], 1.4, 0.9),
+    ],
+    signs: [
+      shows(['gait/ataxic', 'cranial-nerves/nystagmus', 'cranial-nerves/gaze-evoked-nystagmus'], 3, 0.5),
+      shows(['plantars/plantar-response', 'inspection/scoliosis', 'cranial-nerves/optic-disc-pallor'], 2, 0.8),
+    ],
+    values: [axonal(1.5), reads('mri-brain', [['white-matter-disease', 4]]), geneFound],
+    source: nerveBook,
+  },
+  {
+    // Diethylene glycol and methanol: the kidneys fail first, then face, throat and limbs within one to two weeks.
+    key: 'toxic-alcohol-neuropathy',
+    group: 'toxic',
+    label: 'Neuropathy of diethylene glycol or another toxic alcohol',
+    produces: [
+      inKind(['polyradiculoneuropathy'], 'rare'),
+      at(
+        ['motor-polyneuropathy', 'basal-meningeal-process', 'facial-nerve', 'length-dependent-polyneuropathy'],
+        'exceptional',
+      ),
+    ],
+    tempo: tempos.acuteOrSubacute,
+    durationDays: { to: 90, outside: 0.3, source: fromMemory },
+    history: [
+      told('toxic-alcohol', 60, 0.03),
+      told(['vomiting', 'abdominal-pain', 'chronic-kidney-disease', 'dialysis'], 2.5, 0.5),
+      told(['alcohol-excess', 'psychiatric-disorder'], 1.3, 1),
+    ],
+    signs: [shows(['cranial-nerves/facial-weakness', 'cranial-nerves/dysphagia'], 2, 0.7)],
+    quantities: [atLeast('creatinine', 200, 'umol/L', 4, 0.3)],
+    source: fromMemory,
+  },
+  {
+    key: 'hepatic-neuropathy',
+    group: 'metabolic',
+    label: 'Neuropathy of chronic liver disease',
+    produces: [at([...lengthDependent, 'small-fibre-polyneuropathy', 'autonomic-neuropathy'], 'rare')],
+    tempo: tempos.chronic,
+    age: { from: 18, to: 100, outside: 0.4 },
+    history: [
+      told(['chronic-liver-disease', 'hepatitis-c', 'hepatitis-b'], 12, 0.05),
+      told(['alcohol-excess', 'diabetes-mellitus', 'rash', 'cryoglobulinaemia'], 0.5, 1.1),
+    ],
+    signs: [shows(['inspection/enlarged-liver-or-spleen'], 1.8, 1)],
+    quantities: [under('albumin', 35, 'g/L', 1.5, 0.8), under('platelets', 150, '10*9/L', 1.6, 0.8)],
+    values: [axonal(1.2)],
+    source: recalled('adams-victor', 'neuropathy of liver disease'),
+  },
+  {
+    key: 'tropical-ataxic-neuropathy',
+    group: 'nutritional',
+    label: 'Tropical ataxic or optic neuropathy (cassava, want of B vitamins)',
+    produces: [
+      inKind(['ganglion'], 'rare'),
+      at([...lengthDependent, 'spinal-cord-posterior', 'spinal-cord-posterolateral', 'optic-nerve'], 'exceptional'),
+    ],
+    tempo: tempos.subacuteOrChronic,
+    age: { from: 10, to: 100, outside: 0.4 },
+    history: [
+      told(['cassava-or-grass-pea', 'malnutrition', 'travel', 'vegan-diet'], 5, 0.08),
+      told('cassava-or-grass-pea', 6, 0.8),
+      told(['visual-loss', 'hearing-loss'], 4, 0.5),
+      told(['burning-feet', 'unsteadiness'], 1.5, 0.8),
+      told('tobacco', 1.3, 1),
+    ],
+    signs: [
+      shows(
+        ['cranial-nerves/optic-disc-pallor', 'cranial-nerves/central-scotoma', 'cranial-nerves/hearing-loss'],
+        3,
+        0.6,
+      ),
+      shows(['gait/sensory-ataxic', 'gait/romberg'], 1.5, 0.8),
+    ],
+    source: recalled('adams-victor', 'nutritional polyneuropathy'),
+  },
+  {
+    key: 'folate-deficiency',
+    group: 'nutritional',
+    label: 'Folate deficiency',
+    produces: [
+      at([...lengthDependent, 'small-fibre-polyneuropathy'], 'rare'),
+      at(['spinal-cord-posterolateral', 'spinal-cord-posterior'], 'rare'),
+      at(['diffuse-encephalopathy'], 'exceptional'),
+    ],
+    tempo: tempos.subacuteOrChronic,
+    age: { from: 15, to: 110, outside: 0.4 },
+    history: [
+      told(
+        [
+          'malnutrition',
+          'alcohol-excess',
+          'methotrexate',
+          'phenytoin',
+          'malabsorption',
+          'coeliac-disease',
+          'pregnancy',
+        ],
+        2,
+        0.5,
+      ),
+      told(['vegan-diet', 'vitamin-b12-deficiency', 'nitrous-oxide'], 0.4, 1),
+    ],
+    quantities: [
+      under('folate', 7, 'nmol/L', 15, 0.05),
+      atLeast('mcv', 100, 'fL', 2, 0.6),
+      under('vitamin-b12', 133, 'pmol/L', 0.2, 1.4),
+      atLeast('methylmalonic-acid', 0.4, 'umol/L', 0.1, 1.4),
+      atLeast('homocysteine', 15, 'umol/L', 2.5, 0.4),
+    ],
+    values: [axonal(1.1)],
+    source: recalled('adams-victor', 'nutritional polyneuropathy'),
+  },
+];
