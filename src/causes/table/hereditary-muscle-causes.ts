@@ -31,6 +31,7 @@ export const hereditaryMuscleCauses: readonly Cause[] = [
       told('rash', 0.3, 1),
     ],
     signs: [
+      shows(['inspection/enlarged-liver-or-spleen'], 0.3, 1),
       shows(['inspection/muscle-hypertrophy', 'inspection/scoliosis'], 1.2, 1),
       shows(
         [

@@ -33,7 +33,11 @@ export const muscleCauses: readonly Cause[] = [
       shows(['inspection/muscle-tenderness', 'cranial-nerves/dysphagia'], 1.3, 1),
       shows(['inspection/heliotrope-rash', 'inspection/gottron-papules'], 40, 0.3),
     ],
-    quantities: [atLeast('ldh', 250, 'U/L', 1.3, 0.9), atLeast('creatine-kinase', 400, 'U/L', 2, 0.4)],
+    quantities: [
+      under('potassium', 2.8, 'mmol/L', 0.3, 1),
+      atLeast('ldh', 250, 'U/L', 1.3, 0.9),
+      atLeast('creatine-kinase', 400, 'U/L', 2, 0.4),
+    ],
     values: [
       reads('mri-muscle', [
         ['oedema', 3],
@@ -88,7 +92,11 @@ export const muscleCauses: readonly Cause[] = [
       shows(['inspection/heliotrope-rash', 'inspection/gottron-papules'], 0.1, 1),
       shows(['inspection/calf-pseudohypertrophy'], 0.4, 1),
     ],
-    quantities: [atLeast('alt', 60, 'U/L', 1.3, 0.9), atLeast('creatine-kinase', 2000, 'U/L', 6, 0.15)],
+    quantities: [
+      under('potassium', 2.8, 'mmol/L', 0.3, 1),
+      atLeast('alt', 60, 'U/L', 1.3, 0.9),
+      atLeast('creatine-kinase', 2000, 'U/L', 6, 0.15),
+    ],
     values: [
       reads('mri-muscle', [
         ['oedema', 2.5],
@@ -372,7 +380,7 @@ export const muscleCauses: readonly Cause[] = [
       at(['motor-polyneuropathy'], 'uncommon'),
       at(['lower-motor-neuron-system', 'spinal-cord-transverse', 'spinal-cord-anterior'], 'rare'),
     ],
-    tempo: tempos.suddenOrAcute,
+    tempo: { hyperacute: 0.35, acute: 0.42, subacute: 0.17, chronic: 0.06 },
     history: [
       told(['bowel-disturbance', 'polyuria', 'dialysis', 'heart-failure', 'hypertension', 'diabetes-mellitus'], 1.3, 1),
       told(['malabsorption', 'bariatric-surgery', 'inflammatory-bowel-disease'], 1.3, 1),
@@ -390,6 +398,7 @@ export const muscleCauses: readonly Cause[] = [
       shows(['autonomic/bradycardia', 'autonomic/arrhythmia'], 4, 1),
     ],
     quantities: [
+      under('potassium', 2.5, 'mmol/L', 4, 1),
       atLeast('creatinine', 300, 'umol/L', 1.8, 0.95),
       under('heart-rate', 45, '/min', 5, 1),
       under('magnesium', 0.5, 'mmol/L', 5, 1),
@@ -544,6 +553,7 @@ export const muscleCauses: readonly Cause[] = [
       told(['family/similar-disorder', 'family/muscle-disease'], 5, 0.8),
     ],
     signs: [
+      shows(['inspection/enlarged-liver-or-spleen'], 0.3, 1),
       shows(['gait/waddling', 'inspection/wasting', 'inspection/muscle-hypertrophy'], 1.3, 1),
       shows(['inspection/joint-contracture', 'inspection/achilles-contracture'], 1.5, 1),
       shows(['inspection/heliotrope-rash', 'inspection/gottron-papules'], 0.05, 1),

@@ -34,7 +34,7 @@ export const otherMuscleCauses: readonly Cause[] = [
       shows(['inspection/muscle-tenderness', 'cranial-nerves/dysphagia', 'inspection/dropped-head'], 1.3, 1),
       shows(['inspection/scapular-winging', 'inspection/calf-pseudohypertrophy'], 0.5, 1),
     ],
-    quantities: [atLeast('creatine-kinase', 400, 'U/L', 2.5, 0.2)],
+    quantities: [under('potassium', 2.8, 'mmol/L', 0.3, 1), atLeast('creatine-kinase', 400, 'U/L', 2.5, 0.2)],
     values: [
       reads('mri-muscle', [
         ['oedema', 3],
@@ -234,6 +234,7 @@ export const otherMuscleCauses: readonly Cause[] = [
     ],
     signs: [shows(['inspection/oedema'], 1.6, 1), shows(['inspection/muscle-tenderness'], 3, 0.6)],
     quantities: [
+      under('potassium', 2.8, 'mmol/L', 0.7, 1),
       atLeast('creatinine', 130, 'umol/L', 1.8, 0.9),
       atLeast('potassium', 5.5, 'mmol/L', 1.6, 1),
       atLeast('ast', 100, 'U/L', 1.5, 0.8),

@@ -85,6 +85,7 @@ export const rarerNerveCauses: readonly Cause[] = [
     group: 'immune',
     label: 'Migrant sensory neuritis of Wartenberg',
     produces: [
+      at(['small-fibre-polyneuropathy', 'sensory-polyneuropathy'], 'exceptional'),
       inKind(['multiple-nerves'], 'rare'),
       at(
         ['superficial-radial-nerve', 'saphenous-nerve', 'sural-nerve', 'lateral-femoral-cutaneous-nerve'],
@@ -189,7 +190,7 @@ export const rarerNerveCauses: readonly Cause[] = [
     durationDays: { from: 365, outside: 0.3, source: fromMemory },
     age: { from: 0, to: 35, outside: 0.1 },
     history: [
-      told('dry-eyes', 15, 0.15),
+      told('dry-eyes', 25, 0.15),
       told(['dysphagia', 'vomiting', 'early-satiety'], 4, 0.3),
       told('family/consanguinity', 2, 1),
       kin(3, 0.9),

@@ -108,7 +108,7 @@ export const girdleMyopathies: readonly MuscleDisease[] = [
       'upper-arm': 0.6,
       hand: 0.4,
     },
-    reflex: 0.4,
+    reflex: 0.6,
     ownReflex: 0.7,
     ages: { to: 2, outside: 0.02 },
     signs: [

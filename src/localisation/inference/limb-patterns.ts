@@ -181,8 +181,18 @@ const ofLimpInfants = sites(
   'postsynaptic-junction',
 );
 
-function floppyInfantShifts({ findings, person, course }: Exam): readonly Shift[] {
-  if (person.ageYears === undefined || person.ageYears >= 1) return [];
+/** Age in years below which it began, for what is called of the first year. */
+const firstYear = 0.6;
+
+function beganInFirstYear({ person: { ageYears }, onset: { durationDays = 0 } }: Exam): boolean {
+  return ageYears !== undefined && (ageYears < 1 || ageYears - durationDays / 365.25 < firstYear) && ageYears < 3;
+}
+
+const longAxons = sites('motor-polyneuropathy', 'length-dependent-polyneuropathy', 'sensory-polyneuropathy');
+
+function floppyInfantShifts(exam: Exam): readonly Shift[] {
+  const { findings, course } = exam;
+  if (!beganInFirstYear(exam)) return [];
   const first = findings.find(
     ({ abnormal, item, value }) =>
       abnormal &&
@@ -190,7 +200,7 @@ function floppyInfantShifts({ findings, person, course }: Exam): readonly Shift[
   );
   if (first === undefined) return [];
   const roots = shiftBy(first, {
-    applies: sites('demyelinating-polyradiculoneuropathy', 'motor-polyneuropathy'),
+    applies: anyOf(kinds('polyradiculoneuropathy', 'ganglion'), longAxons),
     factor: limpFromBirth.roots,
     because: 'roots and nerves are hardly ever inflamed in the first year',
   });
