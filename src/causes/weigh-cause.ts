@@ -137,7 +137,8 @@ function tempoModifiers(cause: Cause, exam: Exam): readonly Modifier[] {
     const { from = 0, to = Number.POSITIVE_INFINITY, outside } = limits;
     // An upper limit is about how long it goes on getting worse; what has stopped may have begun at any time before.
     const tooLong = durationDays > to && (exam.course === undefined || exam.course === 'progressive');
-    if (durationDays < from || tooLong) {
+    const tooShort = durationDays < from && !isFoundAtBirth(cause, exam.person);
+    if (tooShort || tooLong) {
       const limit = durationDays < from ? `at least ${from} days are usual` : `it seldom progresses beyond ${to} days`;
       const text = `${durationDays} days since onset, where ${limit}`;
       modifiers.push({ ratio: outside, reason: () => ({ pointer: '/history/onset/durationDays', text }) });
@@ -154,12 +155,24 @@ function tempoModifiers(cause: Cause, exam: Exam): readonly Modifier[] {
 /** The least share of a chronic beginning where nothing has grown worse since. Judged. */
 const leastOfWhatStands = 0.1;
 
+/** Share of every pace for what an infant was born with: found in the first days, it seems to have come within days. Judged. */
+const pacesCount = 0.2;
+
+/** A disease of the genes in the first year of life: how fast it seems to come, and for how long, is the age of the child. */
+const isFoundAtBirth = ({ group, tempo }: Cause, { ageYears }: Exam['person']): boolean =>
+  ageYears !== undefined && ageYears < 1 && group === 'hereditary' && tempo.chronic >= mostlyChronic;
+
+/** From this share on a cause is told as one of months to years. */
+const mostlyChronic = 0.5;
+
 /**
  * What began today is called acute and came within hours: it counts half as the one and half as the other. What has stood
  * still or mended for months is called chronic for its length, however it began.
  */
-function shareOfPace({ tempo }: Cause, pace: OnsetPace, { onset, course }: Exam): number {
+function shareOfPace(cause: Cause, pace: OnsetPace, { onset, course, person }: Exam): number {
   const { durationDays } = onset;
+  if (isFoundAtBirth(cause, person)) return Math.max(pacesCount, cause.tempo[pace]);
+  const { tempo } = cause;
   const isToday = pace === 'acute' && durationDays !== undefined && durationDays < 1;
   if (isToday) return (tempo.hyperacute + tempo.acute) / 2;
   const hasStopped = pace === 'chronic' && (course === 'static' || course === 'improving');

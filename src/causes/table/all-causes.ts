@@ -22,6 +22,7 @@ import { hereditaryAtaxiaCauses } from './hereditary-ataxia-causes.ts';
 import { hereditaryBrainCauses } from './hereditary-brain-causes.ts';
 import { hereditaryMuscleCauses } from './hereditary-muscle-causes.ts';
 import { hereditaryNeuropathyCauses } from './hereditary-neuropathy-causes.ts';
+import { hereditarySystemicNeuropathyCauses } from './hereditary-systemic-neuropathy-causes.ts';
 import { hyperkineticCauses } from './hyperkinetic-causes.ts';
 import { immuneNeuropathyCauses } from './immune-neuropathy-causes.ts';
 import { junctionCauses } from './junction-causes.ts';
@@ -29,6 +30,7 @@ import { meningealAndPressureCauses } from './meningeal-and-pressure-causes.ts';
 import { motorNeuronCauses } from './motor-neuron-causes.ts';
 import { movementCauses } from './movement-causes.ts';
 import { muscleCauses } from './muscle-causes.ts';
+import { muscleChannelCauses } from './muscle-channel-causes.ts';
 import { nerveCauses } from './nerve-causes.ts';
 import { opticCompressionCauses } from './optic-compression-causes.ts';
 import { otherBrainCauses } from './other-brain-causes.ts';
@@ -37,12 +39,15 @@ import { otherEyeCauses } from './other-eye-causes.ts';
 import { otherMovementCauses } from './other-movement-causes.ts';
 import { otherMuscleCauses } from './other-muscle-causes.ts';
 import { otherVascularBrainCauses } from './other-vascular-brain-causes.ts';
+import { paraproteinNeuropathyCauses } from './paraprotein-neuropathy-causes.ts';
 import { plexusAndRootCauses } from './plexus-and-root-causes.ts';
 import { polyneuropathyCauses } from './polyneuropathy-causes.ts';
 import { pupilAndHornerCauses } from './pupil-and-horner-causes.ts';
 import { rarerBrainCauses } from './rarer-brain-causes.ts';
 import { rarerCauses } from './rarer-causes.ts';
 import { rarerCordAndNerveCauses } from './rarer-cord-and-nerve-causes.ts';
+import { rarerMuscleCauses } from './rarer-muscle-causes.ts';
+import { rarerNerveCauses } from './rarer-nerve-causes.ts';
 import { rootCauses } from './root-causes.ts';
 import { seizureAndAttackCauses } from './seizure-and-attack-causes.ts';
 import { smellCauses } from './smell-causes.ts';
@@ -55,7 +60,9 @@ import { visualCauses } from './visual-causes.ts';
 /** Every cause that is considered, in the order of the tables. */
 export const allCauses: readonly Cause[] = [
   ...polyneuropathyCauses,
+  ...paraproteinNeuropathyCauses,
   ...hereditaryNeuropathyCauses,
+  ...hereditarySystemicNeuropathyCauses,
   ...toxicNeuropathyCauses,
   ...immuneNeuropathyCauses,
   ...systemicNeuropathyCauses,
@@ -73,6 +80,7 @@ export const allCauses: readonly Cause[] = [
   ...muscleCauses,
   ...otherMuscleCauses,
   ...hereditaryMuscleCauses,
+  ...muscleChannelCauses,
   ...brainCauses,
   ...cranialNerveCauses,
   ...throatAndTongueCauses,
@@ -105,5 +113,7 @@ export const allCauses: readonly Cause[] = [
   ...rarerBrainCauses,
   ...childhoodBrainCauses,
   ...rarerCordAndNerveCauses,
+  ...rarerNerveCauses,
+  ...rarerMuscleCauses,
   ...functionalCauses,
 ];

@@ -11,6 +11,7 @@ import {
   shows,
   tempos,
   told,
+  under,
 } from './cause.ts';
 import { axonal, conduction, demyelinating } from './conduction.ts';
 
@@ -33,6 +34,7 @@ export const autonomicAndGanglionCauses: readonly Cause[] = [
     courses: { progressive: 1, static: 1.2, 'relapsing-remitting': 0.7 },
     age: { from: 20, to: 110, outside: 0.4 },
     history: [
+      told(['restless-legs', 'altered-sweating', 'fatigue', 'recent-vaccination', 'preceding-infection'], 1.1, 1),
       told(
         ['sjogren-syndrome', 'lupus', 'sarcoidosis', 'hiv-infection', 'monoclonal-gammopathy', 'coeliac-disease'],
         0.4,
@@ -45,7 +47,11 @@ export const autonomicAndGanglionCauses: readonly Cause[] = [
       told(['cisplatin', 'oxaliplatin', 'paclitaxel', 'docetaxel', 'bortezomib', 'vincristine'], 0.1, 1),
       told('family/similar-disorder', 0.5, 1.05),
     ],
-    signs: [shows(['autonomic/orthostatic-hypotension'], 0.4, 1.1), shows(longStandingSigns, 0.5, 1)],
+    signs: [
+      shows(['inspection/angiokeratoma', 'inspection/colour-or-temperature-change', 'autonomic/anhidrosis'], 0.4, 1),
+      shows(['autonomic/orthostatic-hypotension'], 0.4, 1.1),
+      shows(longStandingSigns, 0.5, 1),
+    ],
     quantities: [
       atLeast('hba1c', 5.7, '%', 0.6, 1.2, recalled('ada-standards', 'prediabetes: HbA1c 5.7 to 6.4 %')),
       atLeast('hba1c', 6.5, '%', 0.4, 1.1, recalled('ada-standards', 'diabetes: HbA1c 6.5 %')),
@@ -65,11 +71,20 @@ export const autonomicAndGanglionCauses: readonly Cause[] = [
     key: 'treatment-induced-neuropathy-of-diabetes',
     group: 'metabolic',
     label: 'Treatment-induced neuropathy of diabetes',
-    produces: [at(['small-fibre-polyneuropathy', 'autonomic-neuropathy'], 'uncommon'), at(lengthDependent, 'rare')],
+    produces: [
+      at(['no-lesion'], 'exceptional'),
+      at(['small-fibre-polyneuropathy', 'autonomic-neuropathy'], 'uncommon'),
+      at(lengthDependent, 'rare'),
+    ],
     tempo: tempos.acuteOrSubacute,
     courses: { improving: 2 },
     durationDays: { to: 180, outside: 0.3, source: fromMemory },
     history: [
+      told(
+        ['light-headed-on-standing', 'sexual-dysfunction', 'early-satiety', 'psychiatric-disorder', 'visual-loss'],
+        1.4,
+        1,
+      ),
       told('rapid-glucose-control', 20, 0.4),
       // That the glucose fell fast is seldom told; insulin or tablets just begun stand for it.
       told(['rapid-glucose-control', 'insulin-or-sulfonylurea', 'recent-weight-loss', 'weight-loss'], 2, 0.15),
@@ -86,6 +101,7 @@ export const autonomicAndGanglionCauses: readonly Cause[] = [
     label: 'Sjögren syndrome',
     mondo: mondo('MONDO:0010030', 'Sjogren syndrome'),
     produces: [
+      at(['trigeminal-nerve', 'polyradiculopathy', 'demyelinating-polyradiculoneuropathy'], 'exceptional'),
       // Limbs that do not feel where they are look like a lesion of the posterior columns.
       at(['spinal-cord-posterior'], 'rare'),
       inKind(['ganglion'], 'common'),
@@ -96,6 +112,7 @@ export const autonomicAndGanglionCauses: readonly Cause[] = [
     age: { from: 25, to: 110, outside: 0.4 },
     sex: { male: 0.3, female: 1.7 },
     history: [
+      told(['face-numbness', 'chronic-cough', 'dysphagia', 'light-headed-on-standing'], 1.5, 1),
       told(['lymphoma', 'rash', 'interstitial-lung-disease'], 1.3, 1),
       told(['dry-eyes', 'dry-mouth', 'sjogren-syndrome'], 8, 0.35),
       told(['joint-pain', 'cold-white-fingers', 'fatigue'], 1.6, 0.95),
@@ -103,10 +120,16 @@ export const autonomicAndGanglionCauses: readonly Cause[] = [
       told('lymphoma', 1.4, 1),
     ],
     signs: [
+      shows(
+        ['inspection/non-blanching-rash', 'inspection/enlarged-lymph-nodes', 'involuntary-movements/pseudoathetosis'],
+        1.4,
+        1,
+      ),
       shows(['autonomic/dry-mouth', 'autonomic/dry-eyes'], 5, 0.6),
       shows(['cranial-nerves/facial-numbness'], 2.5, 0.95),
       shows(['cranial-nerves/tonic-pupil'], 3, 1),
     ],
+    quantities: [under('white-cells', 4, '10*9/L', 1.6, 1), atLeast('esr', 40, 'mm/h', 1.4, 0.95)],
     values: [
       reads('anti-ro', [
         ['positive', 10],
@@ -128,6 +151,7 @@ export const autonomicAndGanglionCauses: readonly Cause[] = [
     group: 'paraneoplastic',
     label: 'Paraneoplastic sensory neuronopathy',
     produces: [
+      at(['length-dependent-polyneuropathy', 'polyradiculopathy', 'multiple-mononeuropathy'], 'exceptional'),
       at(['multiple-sites', 'autonomic-neuropathy'], 'rare'),
       at(['sensory-polyneuropathy', 'demyelinating-polyradiculoneuropathy'], 'rare'),
       // Limbs that do not feel where they are look like a lesion of the posterior columns.
@@ -139,6 +163,7 @@ export const autonomicAndGanglionCauses: readonly Cause[] = [
     durationDays: { to: 1095, outside: 0.4, source: fromMemory },
     age: { from: 45, to: 110, outside: 0.2 },
     history: [
+      told(['chronic-cough', 'unsteadiness', 'hearing-loss', 'bowel-disturbance'], 1.4, 1),
       told('cancer', 5, 0.8),
       told('tobacco', 2.5, 0.5),
       told(['weight-loss', 'recent-weight-loss'], 3, 0.7),
@@ -154,7 +179,11 @@ export const autonomicAndGanglionCauses: readonly Cause[] = [
         1,
       ),
     ],
-    quantities: [atLeast('csf-white-cells', 5, '10*6/L', 2, 0.8), atLeast('csf-protein', 0.45, 'g/L', 1.6, 0.7)],
+    quantities: [
+      under('sodium', 132, 'mmol/L', 2, 1),
+      atLeast('csf-white-cells', 5, '10*6/L', 2, 0.8),
+      atLeast('csf-protein', 0.45, 'g/L', 1.6, 0.7),
+    ],
     values: [
       reads('paraneoplastic-antibody', [
         ['positive', 25],
@@ -202,6 +231,7 @@ export const autonomicAndGanglionCauses: readonly Cause[] = [
     produces: [at(['spinal-cord-posterior', 'sensory-polyneuropathy'], 'rare'), inKind(['ganglion'], 'uncommon')],
     tempo: tempos.acuteOrSubacute,
     history: [
+      told(['rash', 'night-sweats', 'weight-loss', 'immunosuppression', 'recent-vaccination'], 1.3, 1),
       told(['hiv-infection', 'herpes-zoster'], 12, 0.3),
       told(['preceding-infection', 'preceding-respiratory-infection', 'preceding-gastroenteritis', 'fever'], 2.5, 0.6),
       told(['unprotected-sex', 'injecting-drug-use'], 2, 0.9),
@@ -225,12 +255,36 @@ export const autonomicAndGanglionCauses: readonly Cause[] = [
     courses: { improving: 0.4, 'relapsing-remitting': 0.5 },
     age: { from: 25, to: 110, outside: 0.3 },
     history: [
+      told(
+        [
+          'retinal-disease',
+          'chronic-kidney-disease',
+          'bladder-disturbance',
+          'bowel-disturbance',
+          'vomiting',
+          'weight-loss',
+        ],
+        1.4,
+        1,
+      ),
       told(['light-headed-on-standing', 'syncope'], 1.5, 0.9),
       told(['diabetes-mellitus', 'insulin-or-sulfonylurea'], 6, 0.05),
       told(['sexual-dysfunction', 'early-satiety', 'altered-sweating'], 1.5, 0.9),
       told(['burning-feet', 'known-neuropathy', 'numbness'], 1.5, 0.9),
     ],
-    signs: [shows(['autonomic/fixed-heart-rate', 'autonomic/gastroparesis', 'autonomic/resting-tachycardia'], 2, 0.9)],
+    signs: [
+      shows(
+        [
+          'inspection/foot-ulcer',
+          'sphincters/erectile-dysfunction',
+          'sphincters/urinary-retention',
+          'autonomic/anhidrosis',
+        ],
+        1.3,
+        1,
+      ),
+      shows(['autonomic/fixed-heart-rate', 'autonomic/gastroparesis', 'autonomic/resting-tachycardia'], 2, 0.9),
+    ],
     quantities: [
       atLeast('hba1c', 6.5, '%', 6, 0.15, recalled('ada-standards', 'diabetes: HbA1c 6.5 %')),
       atLeast('glucose-fasting', 7, 'mmol/L', 6, 0.25, recalled('ada-standards', 'fasting glucose 7.0 mmol/L')),
@@ -243,12 +297,13 @@ export const autonomicAndGanglionCauses: readonly Cause[] = [
     group: 'degenerative',
     label: 'Pure autonomic failure',
     mondo: mondo('MONDO:0018608', 'pure autonomic failure'),
-    produces: [at(['autonomic-neuropathy'], 'common')],
+    produces: [at(['no-lesion'], 'exceptional'), at(['autonomic-neuropathy'], 'common')],
     tempo: tempos.chronic,
     courses: { progressive: 1.2, static: 1.1, improving: 0.1, 'relapsing-remitting': 0.2 },
     durationDays: { from: 365, outside: 0.3, source: fromMemory },
     age: { from: 45, to: 110, outside: 0.15 },
     history: [
+      told(['falls', 'neck-pain', 'fatigue'], 1.2, 1),
       told(['dream-enactment', 'sexual-dysfunction', 'bladder-disturbance', 'altered-sweating'], 1.5, 0.95),
       told(['light-headed-on-standing', 'syncope'], 2, 0.2),
       told('diabetes-mellitus', 0.1, 1.4),
@@ -258,6 +313,8 @@ export const autonomicAndGanglionCauses: readonly Cause[] = [
       told('loss-of-smell', 1.6, 1),
     ],
     signs: [
+      shows(['autonomic/anhidrosis', 'sphincters/constipation', 'sphincters/erectile-dysfunction'], 1.3, 1),
+      shows(['autonomic/stridor', 'cranial-nerves/dysarthria', 'plantars/plantar-response'], 0.3, 1),
       shows(['autonomic/orthostatic-hypotension'], 2, 0.1),
       shows(['involuntary-movements/bradykinesia', 'involuntary-movements/resting-tremor', 'gait/ataxic'], 0.1, 1.3),
     ],
@@ -279,12 +336,17 @@ export const autonomicAndGanglionCauses: readonly Cause[] = [
     key: 'autoimmune-autonomic-ganglionopathy',
     group: 'immune',
     label: 'Autoimmune autonomic ganglionopathy',
-    produces: [at(['cauda-equina', 'small-fibre-polyneuropathy'], 'rare'), at(['autonomic-neuropathy'], 'common')],
+    produces: [
+      at(['ciliary-ganglion', 'sensory-ganglionopathy', 'no-lesion', 'presynaptic-junction'], 'exceptional'),
+      at(['cauda-equina', 'small-fibre-polyneuropathy'], 'rare'),
+      at(['autonomic-neuropathy'], 'common'),
+    ],
     tempo: tempos.acuteOrSubacute,
     courses: { 'relapsing-remitting': 1, improving: 1 },
     durationDays: { to: 730, outside: 0.5, source: fromMemory },
     sex: { male: 0.8, female: 1.2 },
     history: [
+      told(['vomiting', 'weight-loss', 'visual-loss', 'photophobia', 'thymoma', 'lymphoma'], 1.3, 1),
       told(['light-headed-on-standing', 'syncope'], 1.5, 0.7),
       told(['bladder-disturbance', 'bowel-disturbance', 'sexual-dysfunction', 'abdominal-pain'], 1.4, 0.95),
       told(['cancer', 'tobacco'], 1.2, 1),
@@ -294,6 +356,11 @@ export const autonomicAndGanglionCauses: readonly Cause[] = [
       told('diabetes-mellitus', 0.3, 1.1),
     ],
     signs: [
+      shows(
+        ['sphincters/urinary-retention', 'sphincters/constipation', 'autonomic/fixed-heart-rate', 'autonomic/dry-eyes'],
+        1.5,
+        1,
+      ),
       shows(['cranial-nerves/unreactive-pupil', 'cranial-nerves/tonic-pupil', 'cranial-nerves/dilated-pupil'], 6, 0.5),
       shows(['autonomic/gastroparesis', 'autonomic/ileus', 'autonomic/dry-mouth', 'autonomic/anhidrosis'], 3, 0.5),
     ],
@@ -310,10 +377,11 @@ export const autonomicAndGanglionCauses: readonly Cause[] = [
     key: 'drug-induced-orthostatic-hypotension',
     group: 'toxic',
     label: 'Orthostatic hypotension due to a medicine',
-    produces: [at(['autonomic-neuropathy'], 'common')],
+    produces: [at(['no-lesion'], 'rare'), at(['autonomic-neuropathy'], 'common')],
     tempo: tempos.any,
     age: { from: 40, to: 110, outside: 0.4 },
     history: [
+      told(['vomiting', 'preceding-gastroenteritis', 'parkinson-disease', 'hypertension', 'dementia'], 1.3, 1),
       told(
         ['alpha-blocker', 'diuretic', 'levodopa', 'antipsychotic', 'opioid', 'beta-blocker', 'serotonergic-medicine'],
         6,

@@ -1,24 +1,29 @@
 import { fromMemory, recalled } from '../../kernel/cite.ts';
-import { at, atLeast, type Cause, mondo, reads, shows, tempos, told, under } from './cause.ts';
+import { at, atLeast, type Cause, mondo, reads, shows, tempos, told } from './cause.ts';
 
 const muscleBook = recalled('amato-russell');
 
 const kin = ['family/similar-disorder', 'family/muscle-disease'] as const;
 
-/** Hereditary dystrophies, metabolic myopathies and diseases of the ion channels of muscle. */
+/** Hereditary dystrophies, metabolic and congenital diseases of muscle. */
 export const hereditaryMuscleCauses: readonly Cause[] = [
   {
     key: 'duchenne-or-becker-dystrophy',
     group: 'hereditary',
     label: 'Duchenne or Becker muscular dystrophy',
     inheritance: ['x-linked'],
-    produces: [at(['proximal-myopathy'], 'uncommon'), at(['finger-flexor-quadriceps-myopathy'], 'rare')],
+    produces: [
+      at(['axial-myopathy', 'no-lesion'], 'exceptional'),
+      at(['proximal-myopathy'], 'uncommon'),
+      at(['finger-flexor-quadriceps-myopathy'], 'rare'),
+    ],
     tempo: tempos.lifelong,
     courses: { progressive: 1.3, improving: 0.05 },
     durationDays: { from: 60, outside: 0.5, source: fromMemory },
     age: { from: 0, to: 30, outside: 0.05 },
-    sex: { male: 1.9, female: 0.04 },
+    sex: { male: 1.9, female: 0.08 },
     history: [
+      told(['developmental-delay', 'cramps', 'leg-pain', 'loss-of-skills'], 1.3, 1),
       told(['cognitive-change', 'muscle-pain', 'dark-urine', 'difficulty-walking'], 1.2, 1),
       told(['falls', 'difficulty-with-stairs', 'exercise-cramps'], 1.4, 0.95),
       told(kin, 4, 0.85),
@@ -26,6 +31,18 @@ export const hereditaryMuscleCauses: readonly Cause[] = [
       told('rash', 0.3, 1),
     ],
     signs: [
+      shows(['inspection/enlarged-liver-or-spleen'], 0.3, 1),
+      shows(['inspection/muscle-hypertrophy', 'inspection/scoliosis'], 1.2, 1),
+      shows(
+        [
+          'cranial-nerves/ptosis',
+          'cranial-nerves/facial-weakness',
+          'inspection/gottron-papules',
+          'inspection/heliotrope-rash',
+        ],
+        0.15,
+        1,
+      ),
       shows(['inspection/hyperlordosis', 'gait/waddling', 'inspection/achilles-contracture'], 1.5, 1),
       shows(['inspection/calf-pseudohypertrophy'], 15, 0.3),
       shows(['gait/gowers-sign'], 2, 0.7),
@@ -55,10 +72,12 @@ export const hereditaryMuscleCauses: readonly Cause[] = [
     durationDays: { from: 365, outside: 0.4, source: fromMemory },
     age: { from: 2, to: 35, outside: 0.2 },
     history: [
+      told(['heart-failure', 'stroke', 'difficulty-with-stairs', 'falls'], 1.3, 1),
       told(kin, 4, 0.85),
       told(['family/cardiomyopathy-or-sudden-death', 'syncope', 'atrial-fibrillation', 'cardiomyopathy'], 4, 0.7),
     ],
     signs: [
+      shows(['inspection/scoliosis', 'inspection/wasting', 'gait/waddling'], 1.2, 1),
       shows(['inspection/scapular-winging', 'autonomic/bradycardia', 'autonomic/arrhythmia'], 2, 0.95),
       shows(['inspection/joint-contracture', 'inspection/achilles-contracture'], 12, 0.2),
       shows(['cranial-nerves/facial-weakness'], 0.3, 1.2),
@@ -92,6 +111,7 @@ export const hereditaryMuscleCauses: readonly Cause[] = [
     durationDays: { from: 365, outside: 0.5, source: fromMemory },
     age: { from: 40, to: 80, outside: 0.1 },
     history: [
+      told(['difficulty-with-stairs', 'nasal-regurgitation'], 1.2, 1),
       told('drooping-eyelids', 2, 0.6),
       told(['weight-loss', 'voice-change'], 1.2, 1),
       told(kin, 5, 0.6),
@@ -99,6 +119,17 @@ export const hereditaryMuscleCauses: readonly Cause[] = [
       told(['diplopia', 'fluctuating-symptoms'], 0.5, 1.2),
     ],
     signs: [
+      shows(
+        [
+          'cranial-nerves/dysphagia',
+          'cranial-nerves/dysphonia',
+          'cranial-nerves/tongue-wasting',
+          'cranial-nerves/nasal-speech',
+        ],
+        1.4,
+        1,
+      ),
+      shows(['involuntary-movements/grip-myotonia', 'involuntary-movements/percussion-myotonia'], 0.1, 1),
       shows(['cranial-nerves/ptosis'], 1.5, 0.3),
       shows(['cranial-nerves/fatigable-ptosis', 'special-tests/ice-pack'], 0.3, 1.1),
     ],
@@ -132,6 +163,7 @@ export const hereditaryMuscleCauses: readonly Cause[] = [
     durationDays: { from: 365, outside: 0.4, source: fromMemory },
     age: { from: 5, to: 60, outside: 0.4 },
     history: [
+      told(['cardiomyopathy', 'syncope', 'retinal-disease', 'exercise-cramps', 'dysphagia', 'unsteadiness'], 1.4, 1),
       told('drooping-eyelids', 1.6, 0.7),
       told(['family/similar-disorder', 'visual-loss', 'migraine'], 1.2, 1),
       told(kin, 4, 0.85),
@@ -139,6 +171,11 @@ export const hereditaryMuscleCauses: readonly Cause[] = [
       told(['fluctuating-symptoms', 'fatigable-weakness'], 0.4, 1.3),
     ],
     signs: [
+      shows(
+        ['cranial-nerves/ptosis', 'gait/ataxic', 'cranial-nerves/hearing-loss', 'cranial-nerves/facial-weakness'],
+        1.3,
+        1,
+      ),
       shows(['cranial-nerves/fatigable-ptosis', 'special-tests/ice-pack', 'special-tests/lid-twitch'], 0.3, 1.1),
       shows(['cranial-nerves/ophthalmoplegia'], 3, 0.2),
     ],
@@ -171,6 +208,7 @@ export const hereditaryMuscleCauses: readonly Cause[] = [
     inheritance: ['mitochondrial', 'autosomal-recessive'],
     mondo: mondo('MONDO:0009637', 'inborn mitochondrial myopathy'),
     produces: [
+      at(['no-lesion', 'axial-myopathy'], 'exceptional'),
       at(['axial-myopathy', 'postsynaptic-junction', 'distal-myopathy'], 'rare'),
       at(['proximal-myopathy', 'oculopharyngeal-myopathy'], 'uncommon'),
       at(['facioscapulohumeral-myopathy'], 'rare'),
@@ -178,6 +216,19 @@ export const hereditaryMuscleCauses: readonly Cause[] = [
     tempo: tempos.lifelong,
     durationDays: { from: 60, outside: 0.5, source: fromMemory },
     history: [
+      told(
+        [
+          'dark-urine',
+          'breathlessness',
+          'family/diabetes',
+          'developmental-delay',
+          'vomiting',
+          'visual-loss',
+          'weight-loss',
+        ],
+        1.3,
+        1,
+      ),
       told(['exercise-cramps', 'muscle-pain', 'cardiomyopathy', 'stroke'], 1.4, 1),
       told(kin, 4, 0.85),
       told(['hearing-loss', 'diabetes-mellitus', 'seizure', 'migraine'], 2.5, 0.8),
@@ -213,8 +264,9 @@ export const hereditaryMuscleCauses: readonly Cause[] = [
     tempo: tempos.lifelong,
     durationDays: { from: 180, outside: 0.5, source: fromMemory },
     history: [
+      told(['developmental-delay', 'dysphagia', 'muscle-pain'], 1.2, 1),
       // In infants the heart is thick and the tongue large.
-      told(['cardiomyopathy', 'heart-failure'], 3, 1),
+      told(['cardiomyopathy', 'heart-failure'], 4, 1),
       told(['falls', 'difficulty-with-stairs', 'back-pain', 'fatigue'], 1.2, 1),
       told(['sleep-apnoea', 'morning-headache', 'weight-loss'], 1.5, 1),
       told('family/consanguinity', 2, 1),
@@ -222,11 +274,24 @@ export const hereditaryMuscleCauses: readonly Cause[] = [
       told(['orthopnoea', 'breathlessness'], 5, 0.4),
     ],
     signs: [
+      shows(['inspection/enlarged-liver-or-spleen'], 2.5, 1),
+      shows(
+        [
+          'inspection/head-lag',
+          'cranial-nerves/weak-suck-or-cry',
+          'cranial-nerves/tongue-weakness',
+          'cranial-nerves/ptosis',
+        ],
+        1.3,
+        1,
+      ),
+      shows(['inspection/heliotrope-rash', 'inspection/gottron-papules', 'cranial-nerves/ophthalmoplegia'], 0.2, 1),
       shows(['inspection/scapular-winging', 'inspection/scoliosis', 'inspection/hyperlordosis'], 1.5, 1),
       shows(['autonomic/paradoxical-breathing', 'autonomic/breathlessness-lying-flat'], 6, 0.7),
     ],
-    quantities: [atLeast('creatine-kinase', 400, 'U/L', 1.3, 0.6)],
+    quantities: [atLeast('alt', 60, 'U/L', 1.4, 0.9), atLeast('creatine-kinase', 400, 'U/L', 1.3, 0.6)],
     values: [
+      reads('ecg', [['other', 1.6]]),
       reads('needle-emg', [
         ['myopathic-irritable', 2],
         ['myotonic-discharges', 2.5],
@@ -254,6 +319,8 @@ export const hereditaryMuscleCauses: readonly Cause[] = [
     durationDays: { from: 180, outside: 0.4, source: fromMemory },
     age: { from: 3, to: 40, outside: 0.2 },
     history: [
+      told(['cramps', 'stiffness', 'difficulty-with-stairs'], 1.2, 1),
+      told('statin', 0.8, 1),
       told(['heavy-exertion', 'similar-attacks-before'], 1.3, 1),
       told(['muscle-pain', 'fatigue'], 1.3, 1),
       told('family/consanguinity', 2, 1),
@@ -262,7 +329,8 @@ export const hereditaryMuscleCauses: readonly Cause[] = [
       told('dark-urine', 5, 0.7),
       told(kin, 4, 0.85),
     ],
-    quantities: [atLeast('creatine-kinase', 400, 'U/L', 3, 0.2)],
+    signs: [shows(['inspection/muscle-hypertrophy', 'inspection/muscle-tenderness'], 1.2, 1)],
+    quantities: [atLeast('creatine-kinase', 10000, 'U/L', 1.3, 1), atLeast('creatine-kinase', 400, 'U/L', 3, 0.2)],
     values: [
       reads('genetic-test', [
         ['other', 8],
@@ -276,9 +344,15 @@ export const hereditaryMuscleCauses: readonly Cause[] = [
     group: 'hereditary',
     label: 'Lipid storage myopathy or disorder of fat oxidation',
     inheritance: ['autosomal-recessive'],
-    produces: [at(['proximal-myopathy', 'no-lesion'], 'rare')],
+    produces: [
+      at(['axial-myopathy'], 'rare'),
+      at(['length-dependent-polyneuropathy', 'sensory-ganglionopathy'], 'exceptional'),
+      at(['proximal-myopathy', 'no-lesion'], 'rare'),
+    ],
     tempo: tempos.lifelong,
     history: [
+      told(['vomiting', 'fatigue', 'valproate', 'pregnancy', 'malnutrition', 'breathlessness', 'dysphagia'], 1.3, 1),
+      told(['rash', 'joint-pain'], 0.5, 1),
       told(['preceding-infection', 'recent-weight-loss', 'episodic-weakness', 'family/consanguinity'], 1.4, 1),
       told(['exercise-cramps', 'fever', 'similar-attacks-before'], 1.4, 1),
       told(['dark-urine', 'muscle-pain'], 4, 0.6),
@@ -286,102 +360,9 @@ export const hereditaryMuscleCauses: readonly Cause[] = [
       told('heavy-exertion', 3, 0.8),
       told(kin, 4, 0.85),
     ],
-    quantities: [atLeast('creatine-kinase', 400, 'U/L', 1.4, 0.7)],
+    signs: [shows(['inspection/dropped-head', 'inspection/enlarged-liver-or-spleen'], 1.8, 1)],
+    quantities: [atLeast('lactate', 2.5, 'mmol/L', 1.5, 1), atLeast('creatine-kinase', 400, 'U/L', 1.4, 0.7)],
     values: [
-      reads('genetic-test', [
-        ['other', 8],
-        ['negative', 0.3],
-      ]),
-    ],
-    source: muscleBook,
-  },
-  {
-    key: 'myotonia-congenita',
-    group: 'hereditary',
-    label: 'Myotonia congenita',
-    inheritance: ['autosomal-recessive', 'autosomal-dominant'],
-    produces: [at(['myotonic-myopathy'], 'common'), at(['no-lesion'], 'rare')],
-    tempo: tempos.lifelong,
-    durationDays: { from: 365, outside: 0.4, source: fromMemory },
-    age: { from: 0, to: 25, outside: 0.1 },
-    history: [
-      told('worse-in-the-cold', 1.3, 1),
-      told('family/consanguinity', 1.5, 1),
-      told('stiffness', 3, 0.2),
-      told('cataract', 0.2, 1.1),
-      told(kin, 3, 0.8),
-    ],
-    signs: [
-      shows(['involuntary-movements/grip-myotonia', 'involuntary-movements/percussion-myotonia'], 3, 0.4),
-      shows(['inspection/muscle-hypertrophy', 'inspection/calf-pseudohypertrophy'], 10, 0.4),
-      shows(['inspection/wasting', 'cranial-nerves/ptosis', 'cranial-nerves/facial-weakness'], 0.1, 1.5),
-    ],
-    values: [
-      reads('needle-emg', [
-        ['myotonic-discharges', 8],
-        ['normal', 0.1],
-      ]),
-      reads('ecg', [['conduction-disease', 0.3]]),
-      reads('genetic-test', [
-        ['dmpk-expansion', 0.01],
-        ['other', 6],
-      ]),
-    ],
-    source: muscleBook,
-  },
-  {
-    key: 'paramyotonia-congenita',
-    group: 'hereditary',
-    label: 'Paramyotonia congenita',
-    inheritance: ['autosomal-dominant'],
-    mondo: mondo('MONDO:0008195', 'paramyotonia congenita of Von Eulenburg'),
-    produces: [at(['myotonic-myopathy'], 'uncommon'), at(['no-lesion'], 'rare')],
-    tempo: tempos.lifelong,
-    durationDays: { from: 365, outside: 0.5, source: fromMemory },
-    age: { from: 0, to: 20, outside: 0.1 },
-    history: [told('worse-in-the-cold', 15, 0.2), told('episodic-weakness', 3, 0.7), told(kin, 5, 0.6)],
-    signs: [shows(['involuntary-movements/grip-myotonia', 'involuntary-movements/percussion-myotonia'], 2, 0.7)],
-    values: [
-      reads('needle-emg', [
-        ['myotonic-discharges', 6],
-        ['normal', 0.2],
-      ]),
-      reads('genetic-test', [
-        ['dmpk-expansion', 0.01],
-        ['other', 6],
-      ]),
-    ],
-    source: muscleBook,
-  },
-  {
-    key: 'hereditary-periodic-paralysis',
-    group: 'hereditary',
-    label: 'Hereditary periodic paralysis',
-    inheritance: ['autosomal-dominant'],
-    produces: [
-      at(['motor-polyneuropathy', 'lower-motor-neuron-system', 'spinal-cord-transverse'], 'rare'),
-      at(['proximal-myopathy', 'myotonic-myopathy'], 'uncommon'),
-      at(['no-lesion'], 'rare'),
-      at(['demyelinating-polyradiculoneuropathy'], 'rare'),
-    ],
-    // It is there on waking, or grows over hours and lasts up to three days.
-    tempo: { hyperacute: 0.68, acute: 0.28, subacute: 0.02, chronic: 0.02 },
-    courses: { 'relapsing-remitting': 4, progressive: 0.4 },
-    age: { from: 2, to: 35, outside: 0.15 },
-    history: [
-      told(['similar-attacks-before', 'heavy-exertion', 'worse-in-the-cold'], 1.8, 0.9),
-      told(['numbness', 'back-pain', 'bladder-disturbance'], 0.4, 1.1),
-      told('episodic-weakness', 12, 0.1),
-      told(['family/periodic-paralysis', 'family/similar-disorder'], 8, 0.4),
-      told(['hyperthyroidism', 'diuretic'], 0.2, 1.1),
-    ],
-    quantities: [
-      atLeast('potassium', 5.5, 'mmol/L', 2.5, 1),
-      under('potassium', 3.5, 'mmol/L', 6, 0.4),
-      under('tsh', 0.4, 'm[IU]/L', 0.1, 1.1),
-    ],
-    values: [
-      reads('needle-emg', [['myotonic-discharges', 2]]),
       reads('genetic-test', [
         ['other', 8],
         ['negative', 0.3],
@@ -405,12 +386,15 @@ export const hereditaryMuscleCauses: readonly Cause[] = [
     durationDays: { from: 365, outside: 0.4, source: fromMemory },
     age: { from: 5, to: 80, outside: 0.5 },
     history: [
+      told(['difficulty-walking', 'clumsiness', 'cardiomyopathy', 'family/dementia'], 1.2, 1),
       told('family/consanguinity', 3, 1),
       told(['numbness', 'paraesthesiae', 'neuropathic-pain'], 0.4, 1.2),
       told(['falls', 'muscle-thinning'], 1.2, 1),
       told(kin, 5, 0.6),
     ],
     signs: [
+      shows(['gait/toe-walking', 'gait/high-stepping', 'inspection/wasting'], 1.2, 1),
+      shows(['sensation/pinprick', 'sensation/vibration', 'inspection/pes-cavus'], 0.4, 1.1),
       shows(['inspection/foot-drop'], 1.3, 1),
       shows(['inspection/fasciculation'], 0.3, 1.05),
       shows(
@@ -421,6 +405,10 @@ export const hereditaryMuscleCauses: readonly Cause[] = [
     ],
     quantities: [atLeast('creatine-kinase', 1000, 'U/L', 2.5, 0.8)],
     values: [
+      reads('needle-emg', [
+        ['myopathic', 1.6],
+        ['denervation-widespread', 0.2],
+      ]),
       reads('genetic-test', [
         ['other', 8],
         ['negative', 0.3],
@@ -444,6 +432,7 @@ export const hereditaryMuscleCauses: readonly Cause[] = [
     inheritance: ['autosomal-dominant', 'autosomal-recessive'],
     mondo: mondo('MONDO:0019952', 'congenital myopathy'),
     produces: [
+      at(['presynaptic-junction'], 'exceptional'),
       at(['postsynaptic-junction'], 'rare'),
       at(['motor-polyneuropathy', 'length-dependent-polyneuropathy', 'lower-motor-neuron-system'], 'rare'),
       at(
@@ -457,11 +446,25 @@ export const hereditaryMuscleCauses: readonly Cause[] = [
     durationDays: { from: 365, outside: 0.4, source: fromMemory },
     age: { from: 0, to: 18, outside: 0.05 },
     history: [
+      told(['developmental-delay', 'fatigue', 'falls', 'pregnancy', 'dysphagia'], 1.2, 1),
+      told(['loss-of-skills', 'fluctuating-symptoms'], 0.5, 1),
       told(['falls', 'difficulty-with-stairs', 'breathlessness', 'sleep-apnoea'], 1.3, 1),
       told(['perinatal-injury', 'family/consanguinity'], 1.4, 1),
       told(kin, 4, 0.85),
     ],
     signs: [
+      shows(
+        [
+          'cranial-nerves/weak-suck-or-cry',
+          'inspection/head-lag',
+          'autonomic/breathlessness-at-rest',
+          'inspection/equinovarus',
+          'inspection/dropped-head',
+        ],
+        1.4,
+        1,
+      ),
+      shows(['inspection/calf-pseudohypertrophy', 'cranial-nerves/tongue-fasciculation'], 0.3, 1),
       shows(
         [
           'inspection/hyperlordosis',
@@ -477,6 +480,11 @@ export const hereditaryMuscleCauses: readonly Cause[] = [
     ],
     quantities: [atLeast('creatine-kinase', 400, 'U/L', 0.4, 1.4)],
     values: [
+      reads('muscle-biopsy', [
+        ['dystrophic', 0.3],
+        ['inflammatory', 0.1],
+        ['neurogenic', 0.3],
+      ]),
       reads('genetic-test', [
         ['other', 8],
         ['negative', 0.3],

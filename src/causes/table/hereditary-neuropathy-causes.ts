@@ -12,7 +12,7 @@ import {
   told,
   under,
 } from './cause.ts';
-import { armVelocity, axonal, conduction, demyelinating, slowArm } from './conduction.ts';
+import { armVelocity, conduction, demyelinating, slowArm } from './conduction.ts';
 
 const types = read('saporta-2011', 'types and genetic testing');
 
@@ -39,7 +39,7 @@ export const hereditaryNeuropathyCauses: readonly Cause[] = [
     key: 'charcot-marie-tooth-disease-type-1',
     group: 'hereditary',
     label: 'Charcot-Marie-Tooth disease type 1 (demyelinating)',
-    inheritance: ['autosomal-dominant'],
+    inheritance: ['autosomal-dominant', 'autosomal-recessive'],
     mondo: mondo('MONDO:0019011', 'Charcot-Marie-Tooth disease type 1'),
     produces: [
       at(['motor-polyneuropathy'], 'common'),
@@ -52,12 +52,23 @@ export const hereditaryNeuropathyCauses: readonly Cause[] = [
     durationDays: overYears,
     age: { from: 0, to: 40, outside: 0.3 },
     history: [
+      told(['family/consanguinity', 'hearing-loss', 'tremor', 'family/tremor'], 1.4, 1),
       told(['diabetes-mellitus', 'alcohol-excess', 'cancer'], 0.6, 1),
       told(['falls', 'difficulty-walking', 'cramps'], 1.2, 1),
       kinOrTheirFeet(14, 0.4),
       fewPositiveSymptoms,
     ],
     signs: [
+      shows(
+        [
+          'cranial-nerves/vocal-cord-paralysis',
+          'cranial-nerves/tonic-pupil',
+          'cranial-nerves/hearing-loss',
+          'gait/high-stepping',
+        ],
+        1.4,
+        1,
+      ),
       ...oldFeet(0.25),
       shows(['inspection/thickened-nerve'], 4, 0.95),
       shows(['inspection/wasting'], 1.4, 0.7),
@@ -105,6 +116,7 @@ export const hereditaryNeuropathyCauses: readonly Cause[] = [
     durationDays: overYears,
     age: { from: 0, to: 65, outside: 0.5 },
     history: [
+      told(['visual-loss', 'hearing-loss', 'voice-change', 'restless-legs'], 1.4, 1),
       told(['diabetes-mellitus', 'alcohol-excess', 'cancer'], 0.6, 1),
       told(['falls', 'difficulty-walking', 'cramps'], 1.2, 1),
       told('family/consanguinity', 1.6, 1),
@@ -112,6 +124,17 @@ export const hereditaryNeuropathyCauses: readonly Cause[] = [
       fewPositiveSymptoms,
     ],
     signs: [
+      shows(
+        [
+          'cranial-nerves/tonic-pupil',
+          'cranial-nerves/hearing-loss',
+          'inspection/scoliosis',
+          'inspection/foot-ulcer',
+          'gait/high-stepping',
+        ],
+        1.4,
+        1,
+      ),
       shows(['cranial-nerves/vocal-cord-paralysis', 'cranial-nerves/dysphonia'], 2, 1),
       ...oldFeet(0.35),
       shows(['cranial-nerves/optic-disc-pallor'], 3, 1),
@@ -159,6 +182,7 @@ export const hereditaryNeuropathyCauses: readonly Cause[] = [
     age: { from: 0, to: 45, outside: 0.3 },
     sex: { male: 1.4, female: 0.7 },
     history: [
+      told(['slurred-speech', 'dysphagia', 'travel', 'hearing-loss'], 1.3, 1),
       told(['diabetes-mellitus', 'alcohol-excess', 'cancer'], 0.6, 1),
       told(['falls', 'difficulty-walking', 'cramps'], 1.2, 1),
       kinOrTheirFeet(14, 0.4),
@@ -173,6 +197,7 @@ export const hereditaryNeuropathyCauses: readonly Cause[] = [
       atLeast(armVelocity, 45, 'm/s', 0.4, 2.5, types),
     ],
     values: [
+      reads('mri-brain', [['white-matter-disease', 3]]),
       reads(
         'genetic-test',
         [
@@ -271,17 +296,25 @@ export const hereditaryNeuropathyCauses: readonly Cause[] = [
     label: 'Distal hereditary motor neuropathy',
     inheritance: ['autosomal-dominant', 'autosomal-recessive'],
     mondo: mondo('MONDO:0018894', 'distal hereditary motor neuropathy'),
-    produces: [at(['motor-polyneuropathy'], 'common'), inKind(['anterior-horn'], 'rare')],
+    produces: [
+      at(['distal-myopathy', 'motor-neuron-system', 'upper-motor-neuron-system'], 'exceptional'),
+      at(['motor-polyneuropathy'], 'common'),
+      inKind(['anterior-horn'], 'rare'),
+    ],
     tempo: tempos.lifelong,
     courses: { progressive: 1.2, static: 1.2, 'relapsing-remitting': 0.2, improving: 0.1 },
     durationDays: overYears,
     age: { from: 0, to: 50, outside: 0.4 },
     history: [
+      told(['falls', 'difficulty-walking', 'cramps', 'muscle-thinning'], 1.2, 1),
+      told(['voice-change', 'breathlessness'], 1.5, 1),
       told('family/consanguinity', 2, 1),
       kinOrTheirFeet(10, 0.5),
       told(['numbness', 'paraesthesiae'], 0.4, 1.3),
     ],
     signs: [
+      shows(['gait/high-stepping', 'inspection/foot-drop', 'inspection/wasting'], 1.3, 1),
+      shows(['plantars/plantar-response', 'autonomic/paradoxical-breathing'], 1.3, 1),
       // Sensation that is lost anywhere belongs to another type; that it was tested and kept is the point.
       shows(['sensation/pinprick', 'sensation/light-touch', 'sensation/vibration', 'sensation/joint-position'], 0.3, 2),
       shows(longStandingSigns, 5, 0.5),
@@ -300,70 +333,13 @@ export const hereditaryNeuropathyCauses: readonly Cause[] = [
     source: recalled('saporta-2011'),
   },
   {
-    key: 'hereditary-transthyretin-amyloidosis',
-    group: 'hereditary',
-    label: 'Hereditary transthyretin amyloid neuropathy',
-    inheritance: ['autosomal-dominant'],
-    mondo: mondo('MONDO:0971004', 'amyloidosis, hereditary systemic 1'),
-    produces: [
-      at(['median-nerve-wrist', 'motor-polyneuropathy'], 'rare'),
-      at(['autonomic-neuropathy', 'small-fibre-polyneuropathy'], 'uncommon'),
-      at(['length-dependent-polyneuropathy', 'sensory-polyneuropathy'], 'rare'),
-      inKind(['polyradiculoneuropathy', 'multiple-nerves'], 'rare'),
-    ],
-    tempo: tempos.subacuteOrChronic,
-    courses: { progressive: 1.5, static: 0.2, improving: 0.1, 'relapsing-remitting': 0.3 },
-    durationDays: { from: 90, outside: 0.5, source: fromMemory },
-    age: { from: 25, to: 110, outside: 0.15 },
-    sex: { male: 1.3, female: 0.7 },
-    history: [
-      told(['retinal-disease', 'glaucoma', 'atrial-fibrillation', 'chronic-kidney-disease', 'breathlessness'], 1.3, 1),
-      told(['burning-feet', 'neuropathic-pain', 'spinal-stenosis'], 1.5, 1),
-      told(['family/amyloidosis', 'family/cardiomyopathy-or-sudden-death'], 12, 0.8),
-      kin(5, 0.6),
-      told(['weight-loss', 'recent-weight-loss'], 2.5, 0.7),
-      told('carpal-tunnel-syndrome', 5, 0.6),
-      told(['heart-failure', 'cardiomyopathy', 'amyloidosis'], 3, 0.7),
-      told(['light-headed-on-standing', 'syncope', 'early-satiety'], 3, 0.5),
-      told('sexual-dysfunction', 1.6, 0.8),
-      // Deposits cloud the vitreous and block the bundles of the heart.
-      told('flashes-and-floaters', 3, 1),
-      told(['visual-loss', 'bowel-disturbance', 'dizziness'], 1.4, 1),
-    ],
-    signs: [
-      shows(['autonomic/orthostatic-hypotension'], 4, 0.5),
-      shows(['autonomic/arrhythmia', 'autonomic/bradycardia'], 2, 1),
-      shows(['autonomic/gastroparesis', 'autonomic/anhidrosis', 'sphincters/erectile-dysfunction'], 3, 0.8),
-    ],
-    quantities: [slowArm(0.3, 1.05)],
-    values: [
-      reads('genetic-test', [
-        ['ttr-variant', 300],
-        ['negative', 0.1],
-      ]),
-      reads('nerve-biopsy', [
-        ['amyloid', 20],
-        ['normal', 0.4],
-      ]),
-      reads('serum-immunofixation', [
-        ['normal', 1.3],
-        ['light-chain', 0.2],
-        ['igg-lambda', 0.3],
-        ['iga-lambda', 0.3],
-        ['igg-kappa', 0.4],
-      ]),
-      reads('ecg', [['conduction-disease', 3]]),
-      axonal(1.5),
-    ],
-    source: recalled('adams-victor', 'familial amyloid polyneuropathy'),
-  },
-  {
     key: 'hereditary-sensory-autonomic-neuropathy',
     group: 'hereditary',
     label: 'Hereditary sensory and autonomic neuropathy',
     inheritance: ['autosomal-dominant', 'autosomal-recessive'],
     mondo: mondo('MONDO:0015364', 'hereditary sensory and autonomic neuropathy'),
     produces: [
+      at(['multiple-mononeuropathy', 'sensory-ganglionopathy'], 'exceptional'),
       at(['small-fibre-polyneuropathy', 'sensory-polyneuropathy'], 'uncommon'),
       at(['autonomic-neuropathy', 'length-dependent-polyneuropathy'], 'rare'),
       inKind(['ganglion'], 'rare'),
@@ -373,6 +349,7 @@ export const hereditaryNeuropathyCauses: readonly Cause[] = [
     durationDays: overYears,
     age: { from: 0, to: 45, outside: 0.2 },
     history: [
+      told(['fever', 'developmental-delay', 'altered-sweating', 'vomiting', 'dysphagia'], 1.5, 1),
       told(['hearing-loss', 'dementia', 'cognitive-change'], 1.3, 1),
       kin(10, 0.5),
       told('painless-injury', 10, 0.3),
@@ -380,6 +357,18 @@ export const hereditaryNeuropathyCauses: readonly Cause[] = [
       told('diabetes-mellitus', 0.2, 1.1),
     ],
     signs: [
+      shows(
+        [
+          'autonomic/orthostatic-hypotension',
+          'autonomic/blood-pressure-lability',
+          'autonomic/dry-eyes',
+          'cranial-nerves/absent-corneal-reflex',
+          'inspection/scoliosis',
+        ],
+        1.8,
+        1,
+      ),
+      shows(['inspection/trophic-skin-change'], 2, 1),
       shows(['inspection/foot-ulcer', 'inspection/amputation', 'inspection/neuropathic-joint'], 8, 0.4),
       shows(['autonomic/anhidrosis'], 2, 0.9),
       shows(longStandingSigns, 2, 0.9),
@@ -392,150 +381,5 @@ export const hereditaryNeuropathyCauses: readonly Cause[] = [
       reads(conduction, [['sensory-only', 2], ['axonal', 1.3], ...demyelinating(0.2)]),
     ],
     source: recalled('adams-victor', 'hereditary sensory neuropathies'),
-  },
-  {
-    key: 'fabry-disease',
-    group: 'hereditary',
-    label: 'Fabry disease',
-    inheritance: ['x-linked'],
-    mondo: mondo('MONDO:0010526', 'Fabry disease'),
-    produces: [
-      at(['no-lesion'], 'rare'),
-      at(['small-fibre-polyneuropathy'], 'uncommon'),
-      at(['autonomic-neuropathy'], 'rare'),
-    ],
-    tempo: tempos.lifelong,
-    durationDays: { from: 180, outside: 0.4, source: fromMemory },
-    age: { from: 3, to: 35, outside: 0.15 },
-    sex: { male: 1.5, female: 0.6 },
-    history: [
-      told(
-        ['fever', 'abdominal-pain', 'transient-ischaemic-attack', 'tinnitus', 'hearing-loss', 'early-satiety'],
-        1.5,
-        1,
-      ),
-      kin(5, 0.6),
-      told(['neuropathic-pain', 'burning-feet', 'foot-pain'], 2, 0.3),
-      told('altered-sweating', 5, 0.6),
-      told(['chronic-kidney-disease', 'cardiomyopathy', 'stroke'], 5, 0.7),
-      told('family/cardiomyopathy-or-sudden-death', 3, 0.9),
-    ],
-    signs: [
-      shows(['inspection/angiokeratoma'], 40, 0.4),
-      shows(['autonomic/anhidrosis'], 4, 0.8),
-      shows(['cranial-nerves/hearing-loss'], 2, 1),
-    ],
-    values: [
-      reads('genetic-test', [
-        ['other', 30],
-        ['negative', 0.1],
-      ]),
-    ],
-    source: recalled('adams-victor', 'Fabry disease'),
-  },
-  {
-    key: 'refsum-disease',
-    group: 'hereditary',
-    label: 'Refsum disease',
-    inheritance: ['autosomal-recessive'],
-    mondo: mondo('MONDO:0009958', 'adult Refsum disease'),
-    produces: [
-      at(['sensory-ganglionopathy', 'cerebellar-degeneration'], 'rare'),
-      at(['length-dependent-polyneuropathy', 'sensory-polyneuropathy'], 'rare'),
-      inKind(['polyradiculoneuropathy'], 'rare'),
-    ],
-    tempo: tempos.subacuteOrChronic,
-    courses: { 'relapsing-remitting': 1.5 },
-    age: { from: 3, to: 40, outside: 0.2 },
-    history: [
-      kin(5, 0.7),
-      told(['visual-loss', 'retinal-disease'], 6, 0.4),
-      told(['loss-of-smell', 'hearing-loss'], 8, 0.5),
-      told('unsteadiness', 1.5, 0.8),
-    ],
-    signs: [
-      shows(['cranial-nerves/anosmia'], 20, 0.3),
-      shows(['cranial-nerves/hearing-loss'], 5, 0.6),
-      shows(['cranial-nerves/reduced-visual-acuity', 'cranial-nerves/optic-disc-pallor'], 4, 0.7),
-      shows(['inspection/trophic-skin-change'], 2, 1),
-    ],
-    quantities: [slowArm(4, 0.4), atLeast('csf-protein', 1, 'g/L', 3, 0.6)],
-    values: [reads(conduction, [...demyelinating(3, 4), ['axonal', 0.3], ['normal', 0.1]])],
-    source: recalled('adams-victor', 'Refsum disease'),
-  },
-  {
-    key: 'metachromatic-or-krabbe-leukodystrophy',
-    group: 'hereditary',
-    label: 'Metachromatic leukodystrophy or Krabbe disease',
-    inheritance: ['autosomal-recessive'],
-    produces: [
-      inKind(['polyradiculoneuropathy'], 'rare'),
-      at(['length-dependent-polyneuropathy', 'spinal-cord-lateral', 'multiple-sites'], 'rare'),
-      at(
-        [
-          'diffuse-encephalopathy',
-          'cortex-frontal',
-          'hyperkinetic-syndrome',
-          'upper-motor-neuron-system',
-          'frontal-gait-disorder',
-        ],
-        'rare',
-      ),
-    ],
-    tempo: tempos.subacuteOrChronic,
-    courses: { progressive: 1.4, improving: 0.1 },
-    age: { from: 0, to: 40, outside: 0.15 },
-    history: [
-      told('loss-of-skills', 6, 0.95),
-      kin(5, 0.7),
-      told('family/consanguinity', 5, 1),
-      told(['cognitive-change', 'behaviour-change'], 6, 0.4),
-      told('seizure', 2, 1),
-    ],
-    signs: [
-      shows(['plantars/plantar-response'], 5, 0.5),
-      shows(['cranial-nerves/optic-disc-pallor', 'gait/spastic'], 3, 0.8),
-    ],
-    quantities: [slowArm(6, 0.2), atLeast('csf-protein', 0.6, 'g/L', 3, 0.5)],
-    values: [reads(conduction, [...demyelinating(2, 8), ['axonal', 0.2], ['normal', 0.1]])],
-    source: recalled('adams-victor', 'leukodystrophies with neuropathy'),
-  },
-  {
-    key: 'mitochondrial-neuropathy',
-    group: 'hereditary',
-    label: 'Mitochondrial neuropathy',
-    inheritance: ['mitochondrial', 'autosomal-recessive', 'autosomal-dominant'],
-    produces: [
-      inKind(['ganglion'], 'uncommon'),
-      at(['length-dependent-polyneuropathy', 'sensory-polyneuropathy'], 'rare'),
-      inKind(['polyradiculoneuropathy'], 'rare'),
-    ],
-    tempo: tempos.lifelong,
-    age: { from: 2, to: 60, outside: 0.4 },
-    history: [
-      told(['family/muscle-disease', 'cardiomyopathy'], 1.5, 1),
-      kin(5, 0.7),
-      told(['hearing-loss', 'drooping-eyelids', 'diplopia'], 4, 0.5),
-      told(['seizure', 'migraine', 'epilepsy'], 2, 0.9),
-      told('early-satiety', 2, 0.9),
-      told('diabetes-mellitus', 1.3, 0.95),
-    ],
-    signs: [
-      shows(['cranial-nerves/ophthalmoplegia', 'cranial-nerves/ptosis'], 20, 0.4),
-      shows(['cranial-nerves/hearing-loss'], 4, 0.7),
-      shows(['involuntary-movements/myoclonus', 'cranial-nerves/dysarthria'], 2, 0.9),
-    ],
-    quantities: [atLeast('lactate', 2.5, 'mmol/L', 4, 0.6)],
-    values: [
-      reads('muscle-biopsy', [
-        ['mitochondrial', 20],
-        ['normal', 0.4],
-      ]),
-      reads('genetic-test', [
-        ['other', 15],
-        ['negative', 0.5],
-      ]),
-    ],
-    source: recalled('adams-victor', 'mitochondrial disorders'),
   },
 ];

@@ -47,7 +47,7 @@ export const immuneNeuropathyCauses: readonly Cause[] = [
       inKind(['ganglion'], 'uncommon'),
     ],
     tempo: tempos.acute,
-    age: { from: 1.5, to: 110, outside: 0.4 },
+    age: { from: 1, to: 110, outside: 0.15 },
     courses: { progressive: 1.2, 'relapsing-remitting': 0.1, static: 0.7 },
     durationDays: { to: 28, outside: 0.05, source: read('ean-pns-gbs-2023', 'nadir within four weeks') },
     history: [
@@ -101,6 +101,7 @@ export const immuneNeuropathyCauses: readonly Cause[] = [
     tempo: tempos.acute,
     courses: { progressive: 1.2, 'relapsing-remitting': 0.1, static: 0.7 },
     durationDays: { to: 28, outside: 0.05, source: read('ean-pns-gbs-2023', 'nadir within four weeks') },
+    age: { from: 1, to: 110, outside: 0.15 },
     history: [
       told(['travel', 'recent-vaccination'], 1.3, 1),
       told('preceding-gastroenteritis', 5, 0.6),
@@ -137,7 +138,9 @@ export const immuneNeuropathyCauses: readonly Cause[] = [
     tempo: tempos.acute,
     durationDays: { to: 28, outside: 0.1, source: read('ean-pns-gbs-2023') },
     courses: { 'relapsing-remitting': 0.2, improving: 1.2 },
+    age: { from: 3, to: 110, outside: 0.3 },
     history: [
+      told(['fever', 'cancer'], 0.6, 1),
       told(['unsteadiness', 'paraesthesiae'], 1.3, 0.8),
       told(['recent-vaccination', 'immune-checkpoint-inhibitor'], 1.5, 1),
       told(['myasthenia-gravis', 'home-preserved-food'], 0.3, 1),
@@ -145,6 +148,11 @@ export const immuneNeuropathyCauses: readonly Cause[] = [
       told(['diplopia', 'drooping-eyelids'], 4, 0.2),
     ],
     signs: [
+      shows(
+        ['cranial-nerves/facial-weakness', 'cranial-nerves/dilated-pupil', 'cranial-nerves/unreactive-pupil'],
+        1.3,
+        1,
+      ),
       shows(
         [
           'cranial-nerves/ophthalmoplegia',
@@ -200,6 +208,8 @@ export const immuneNeuropathyCauses: readonly Cause[] = [
       told('difficulty-with-stairs', 1.3, 0.9),
     ],
     signs: [
+      shows(['inspection/thickened-nerve'], 1.5, 1),
+      shows(['cranial-nerves/ptosis', 'inspection/non-blanching-rash', 'inspection/enlarged-liver-or-spleen'], 0.5, 1),
       shows(longStandingSigns, 0.3, 1.05),
       shows(['plantars/plantar-response'], 0.4, 1.05),
       shows(['autonomic/orthostatic-hypotension'], 0.4, 1.05),
@@ -290,6 +300,7 @@ export const immuneNeuropathyCauses: readonly Cause[] = [
     courses: { progressive: 1.3, 'relapsing-remitting': 0.7 },
     durationDays: { to: 1095, outside: 0.5, source: fromMemory },
     history: [
+      told(['chronic-kidney-disease', 'preceding-infection'], 1.3, 1),
       told('tremor', 4, 0.7),
       told(['unsteadiness', 'worse-in-the-dark'], 1.6, 0.7),
       told('family/similar-disorder', 0.3, 1.05),
@@ -338,6 +349,8 @@ export const immuneNeuropathyCauses: readonly Cause[] = [
     age: { from: 14, to: 50, outside: 0.3 },
     sex: { male: 0.5, female: 1.5 },
     history: [
+      told(['arm-weakness', 'muscle-pain', 'bowel-disturbance', 'similar-attacks-before'], 1.3, 1),
+      told(['fever', 'tick-bite'], 0.5, 1),
       told('hair-loss', 0.3, 1),
       told(['psychiatric-disorder', 'similar-attacks-before', 'vomiting'], 1.5, 1),
       told(['recent-weight-loss', 'recent-surgery', 'valproate', 'metronidazole'], 1.5, 1),
@@ -351,16 +364,19 @@ export const immuneNeuropathyCauses: readonly Cause[] = [
       told(['hormonal-contraceptive', 'phenytoin', 'carbamazepine', 'alcohol-excess'], 1.6, 0.95),
     ],
     signs: [
+      shows(['autonomic/paroxysmal-hypertension', 'autonomic/ileus'], 1.8, 1),
+      shows(['sphincters/urinary-retention'], 1.3, 1),
       shows(['autonomic/resting-tachycardia', 'autonomic/blood-pressure-lability'], 2, 0.8),
       shows(['higher-function/confusion', 'higher-function/hallucinations'], 3, 0.9),
       shows(['sphincters/constipation'], 1.6, 1),
     ],
-    quantities: [under('sodium', 130, 'mmol/L', 4, 0.8)],
+    quantities: [under('sodium', 130, 'mmol/L', 4, 0.8), atLeast('csf-white-cells', 10, '10*6/L', 0.4, 1)],
     values: [
       reads('porphobilinogen-urine', [
         ['positive', 60],
         ['negative', 0.03],
       ]),
+      reads(conduction, [['motor-only-axonal', 2], ['axonal', 1.6], ...demyelinating(0.3)]),
     ],
     source: recalled('adams-victor', 'porphyric polyneuropathy'),
   },
@@ -463,6 +479,8 @@ export const immuneNeuropathyCauses: readonly Cause[] = [
     ],
     tempo: tempos.acuteOrSubacute,
     history: [
+      told(['muscle-pain', 'red-eye', 'breathlessness', 'chronic-cough', 'cancer'], 1.3, 1),
+      told(['tnf-inhibitor', 'immune-checkpoint-inhibitor'], 1.5, 1),
       told(['sinus-or-ear-infection', 'dark-urine', 'chronic-kidney-disease', 'abdominal-pain'], 1.6, 1),
       told(['fatigue', 'night-sweats'], 1.3, 1),
       told(['neuropathic-pain', 'leg-pain', 'arm-pain', 'foot-pain'], 2, 0.5),
@@ -481,11 +499,15 @@ export const immuneNeuropathyCauses: readonly Cause[] = [
     age: { from: 35, to: 110, outside: 0.5 },
     courses: { progressive: 1.3, 'relapsing-remitting': 0.7 },
     signs: [
+      shows(['inspection/trophic-skin-change', 'inspection/absent-limb-pulse', 'inspection/oedema'], 1.4, 1),
       shows(['inspection/non-blanching-rash', 'inspection/livedo-reticularis'], 8, 0.8),
       shows(['inspection/foot-ulcer'], 2, 1),
       shows(longStandingSigns, 0.4, 1),
     ],
     quantities: [
+      under('albumin', 32, 'g/L', 1.4, 1),
+      atLeast('creatinine', 130, 'umol/L', 1.6, 0.95),
+      under('haemoglobin', 115, 'g/L', 1.3, 0.95),
       atLeast('crp', 10, 'mg/L', 3, 0.4),
       atLeast('esr', 40, 'mm/h', 2.5, 0.5),
       atLeast('eosinophils', 1.5, '10*9/L', 6, 0.9),
@@ -493,6 +515,8 @@ export const immuneNeuropathyCauses: readonly Cause[] = [
     ],
     values: [
       reads('hepatitis-b-surface-antigen', [['positive', 4]]),
+      reads('cryoglobulin', [['positive', 2]]),
+      reads('rheumatoid-factor', [['positive', 2]]),
       reads(conduction, [
         ['multifocal-axonal', 8],
         ['axonal', 1.4],

@@ -1,5 +1,5 @@
 import { fromMemory, read, recalled } from '../../kernel/cite.ts';
-import { at, atLeast, type Cause, inKind, lengthDependent, mondo, reads, shows, tempos, told } from './cause.ts';
+import { at, atLeast, type Cause, inKind, lengthDependent, mondo, reads, shows, tempos, told, under } from './cause.ts';
 
 const junctionBook = recalled('amato-russell', 'disorders of the neuromuscular junction');
 
@@ -46,6 +46,7 @@ export const junctionCauses: readonly Cause[] = [
     tempo: { hyperacute: 0.03, acute: 0.12, subacute: 0.4, chronic: 0.45 },
     courses: { fluctuating: 3, 'relapsing-remitting': 1.5, progressive: 0.8, static: 0.3 },
     durationDays: { to: 5475, outside: 0.5, source: fromMemory },
+    age: { from: 1, to: 110, outside: 0.15 },
     history: [
       told('penicillamine', 3, 1),
       told(['dysphagia', 'slurred-speech', 'orthopnoea', 'arm-weakness'], 1.2, 1),
@@ -72,7 +73,11 @@ export const junctionCauses: readonly Cause[] = [
       told(['numbness', 'paraesthesiae'], 0.4, 1.1),
       told([...dryness], 0.6, 1.1),
     ],
-    signs: [shows(fatigueSeen, 6, 0.5), shows(pupilsSeen, 0.1, 1.1)],
+    signs: [
+      shows(['cranial-nerves/tongue-fasciculation', 'inspection/fasciculation', 'plantars/plantar-response'], 0.3, 1),
+      shows(fatigueSeen, 6, 0.5),
+      shows(pupilsSeen, 0.1, 1.1),
+    ],
     quantities: [atLeast('creatine-kinase', 1000, 'U/L', 0.2, 1.1)],
     values: [
       reads('achr-antibody', [
@@ -100,6 +105,7 @@ export const junctionCauses: readonly Cause[] = [
     group: 'immune',
     label: 'Myasthenia with antibodies to muscle-specific kinase',
     produces: [
+      at(['proximal-myopathy', 'facioscapulohumeral-myopathy'], 'exceptional'),
       at(['postsynaptic-junction'], 'common'),
       at(['bulbar-motor-nuclei', 'axial-myopathy', 'oculopharyngeal-myopathy'], 'uncommon'),
     ],
@@ -109,6 +115,7 @@ export const junctionCauses: readonly Cause[] = [
     age: { from: 15, to: 70, outside: 0.5 },
     sex: { male: 0.4, female: 1.6 },
     history: [
+      told('family/muscle-disease', 0.5, 1),
       told(['weight-loss', 'nasal-regurgitation', 'orthopnoea'], 1.4, 1),
       told('muscle-thinning', 1.3, 1),
       fatigueTold,
@@ -116,6 +123,7 @@ export const junctionCauses: readonly Cause[] = [
       told('thymoma', 0.1, 1),
     ],
     signs: [
+      shows(['autonomic/breathlessness-at-rest', 'autonomic/breathlessness-lying-flat'], 1.3, 1),
       shows(['cranial-nerves/tongue-wasting', 'inspection/dropped-head', 'cranial-nerves/facial-weakness'], 2.5, 0.7),
       shows(['cranial-nerves/dysphagia', 'cranial-nerves/nasal-speech', 'cranial-nerves/flaccid-dysarthria'], 1.4, 0.6),
       shows(fatigueSeen, 3, 0.6),
@@ -141,6 +149,8 @@ export const junctionCauses: readonly Cause[] = [
     label: 'Congenital myasthenic syndrome',
     mondo: mondo('MONDO:0018940', 'congenital myasthenic syndrome'),
     produces: [
+      at(['presynaptic-junction'], 'rare'),
+      at(['facioscapulohumeral-myopathy', 'distal-myopathy'], 'exceptional'),
       at(['postsynaptic-junction', 'oculopharyngeal-myopathy'], 'uncommon'),
       // Limb-girdle forms look like a disease of muscle.
       at(['proximal-myopathy'], 'uncommon'),
@@ -151,6 +161,7 @@ export const junctionCauses: readonly Cause[] = [
     durationDays: { from: 180, outside: 0.5, source: fromMemory },
     age: { from: 0, to: 25, outside: 0.05 },
     history: [
+      told(['sleep-apnoea', 'fever', 'loss-of-consciousness'], 1.3, 1),
       told(['difficulty-with-stairs', 'falls', 'diplopia', 'drooping-eyelids'], 1.2, 1),
       told('family/consanguinity', 3, 1),
       told(['breathlessness', 'dysphagia'], 1.2, 1),
@@ -158,10 +169,13 @@ export const junctionCauses: readonly Cause[] = [
       fatigueTold,
     ],
     signs: [
+      shows(['cranial-nerves/weak-suck-or-cry', 'inspection/head-lag', 'autonomic/stridor'], 1.5, 1),
+      shows(['gait/waddling', 'inspection/scapular-winging'], 1.2, 1),
       shows(['inspection/scoliosis', 'inspection/joint-contracture', 'inspection/hyperlordosis'], 2, 0.9),
       shows(['cranial-nerves/ptosis', 'cranial-nerves/ophthalmoplegia', 'cranial-nerves/facial-weakness'], 2.5, 0.5),
       shows(fatigueSeen, 3, 0.6),
     ],
+    quantities: [atLeast('creatine-kinase', 1000, 'U/L', 0.2, 1.1)],
     values: [
       reads('achr-antibody', [
         ['positive', 0.02],
@@ -197,6 +211,12 @@ export const junctionCauses: readonly Cause[] = [
     durationDays: { to: 3650, outside: 0.5, source: fromMemory },
     age: { from: 30, to: 85, outside: 0.4 },
     history: [
+      told(
+        ['unsteadiness', 'muscle-pain', 'chronic-cough', 'family/autoimmune-disease', 'similar-attacks-before'],
+        1.2,
+        1,
+      ),
+      told('immune-checkpoint-inhibitor', 1.5, 1),
       told(['fatigable-weakness', 'fluctuating-symptoms', 'orthopnoea', 'bladder-disturbance'], 1.3, 1),
       told(['weight-loss', 'recent-weight-loss'], 1.6, 1),
       told(['light-headed-on-standing', 'fatigue'], 1.3, 1),
@@ -208,12 +228,17 @@ export const junctionCauses: readonly Cause[] = [
       told('home-preserved-food', 0.2, 1.05),
     ],
     signs: [
+      shows(
+        ['gait/waddling', 'autonomic/anhidrosis', 'cranial-nerves/unreactive-pupil', 'cranial-nerves/tonic-pupil'],
+        1.3,
+        1,
+      ),
       shows(['cranial-nerves/fatigable-ptosis', 'cranial-nerves/ptosis'], 0.8, 1),
       shows(['autonomic/gastroparesis', 'sphincters/erectile-dysfunction', 'sphincters/constipation'], 1.8, 1),
       shows(['special-tests/post-exercise-facilitation'], 12, 0.4),
       shows(['autonomic/dry-mouth', 'autonomic/orthostatic-hypotension'], 3, 0.7),
     ],
-    quantities: [atLeast('creatine-kinase', 1000, 'U/L', 0.2, 1.1)],
+    quantities: [under('sodium', 132, 'mmol/L', 1.8, 1), atLeast('creatine-kinase', 1000, 'U/L', 0.2, 1.1)],
     values: [
       reads('achr-antibody', [['positive', 0.2]]),
       reads('vgcc-antibody', [
@@ -249,9 +274,11 @@ export const junctionCauses: readonly Cause[] = [
     ],
     // It descends over one to three days.
     tempo: { hyperacute: 0.3, acute: 0.6, subacute: 0.08, chronic: 0.02 },
-    courses: { progressive: 1.3, fluctuating: 0.3, 'relapsing-remitting': 0.05 },
+    courses: { progressive: 1.3, static: 0.5, fluctuating: 0.3, 'relapsing-remitting': 0.05 },
     durationDays: { to: 28, outside: 0.2, source: recalled('botulism-2021', 'clinical course') },
     history: [
+      told(['voice-change', 'dizziness', 'visual-loss', 'sore-throat', 'bowel-disturbance'], 1.3, 1),
+      told('recent-bacteraemia', 1.4, 1),
       told(['nasal-regurgitation', 'slurred-speech', 'drooping-eyelids', 'vomiting', 'abdominal-pain'], 1.4, 0.95),
       told(['home-preserved-food', 'botulinum-toxin-injection'], 15, 0.4),
       told('descending-weakness', 5, 0.4),
@@ -261,6 +288,26 @@ export const junctionCauses: readonly Cause[] = [
       told(['numbness', 'paraesthesiae'], 0.3, 1.2),
     ],
     signs: [
+      shows(
+        [
+          'cranial-nerves/weak-suck-or-cry',
+          'inspection/head-lag',
+          'cranial-nerves/absent-gag-reflex',
+          'cranial-nerves/facial-weakness',
+        ],
+        1.3,
+        1,
+      ),
+      shows(
+        [
+          'cranial-nerves/tongue-fasciculation',
+          'inspection/joint-contracture',
+          'inspection/equinovarus',
+          'inspection/scoliosis',
+        ],
+        0.2,
+        1,
+      ),
       shows(['cranial-nerves/ptosis', 'cranial-nerves/ophthalmoplegia'], 1.5, 0.7),
       shows(pupilsSeen, 8, 0.5),
       shows(['autonomic/dry-mouth', 'autonomic/ileus', 'sphincters/constipation'], 3, 0.6),
@@ -282,11 +329,19 @@ export const junctionCauses: readonly Cause[] = [
     key: 'drug-induced-junction-failure',
     group: 'toxic',
     label: 'Junction failure from a medicine',
-    produces: [inKind(['junction'], 'uncommon')],
+    produces: [
+      at(['brainstem-diffuse', 'demyelinating-polyradiculoneuropathy', 'diffuse-encephalopathy'], 'exceptional'),
+      inKind(['junction'], 'uncommon'),
+    ],
     tempo: tempos.suddenOrAcute,
     courses: { improving: 1.3, progressive: 1 },
     durationDays: { to: 60, outside: 0.4, source: recalled('mg-consensus-2021', 'medicines to avoid') },
     history: [
+      told(
+        ['statin', 'phenytoin', 'lithium', 'antipsychotic', 'immune-checkpoint-inhibitor', 'benzodiazepine'],
+        1.2,
+        1,
+      ),
       told('penicillamine', 10, 1),
       told(['breathlessness', 'drooping-eyelids', 'sepsis'], 1.2, 1),
       told(['chronic-kidney-disease', 'myasthenia-gravis', 'magnesium'], 1.5, 1),
@@ -300,27 +355,62 @@ export const junctionCauses: readonly Cause[] = [
     key: 'hypermagnesaemia',
     group: 'toxic',
     label: 'Excess of magnesium',
-    produces: [at(['presynaptic-junction'], 'uncommon'), inKind(['junction', 'muscle'], 'rare')],
+    produces: [
+      at(
+        ['diffuse-encephalopathy', 'brainstem-diffuse', 'demyelinating-polyradiculoneuropathy', 'autonomic-neuropathy'],
+        'exceptional',
+      ),
+      at(['presynaptic-junction'], 'uncommon'),
+      inKind(['junction', 'muscle'], 'rare'),
+    ],
     tempo: tempos.suddenOrAcute,
-    history: [told('magnesium', 25, 0.1), told(['pregnancy', 'chronic-kidney-disease'], 3, 0.6)],
-    signs: [shows(['autonomic/bradycardia'], 1.8, 0.9)],
+    history: [
+      told(['bowel-disturbance', 'dialysis', 'vomiting'], 1.5, 1),
+      told('magnesium', 25, 0.3),
+      told(['pregnancy', 'chronic-kidney-disease'], 3, 0.6),
+    ],
+    signs: [
+      shows(['higher-function/drowsiness', 'higher-function/stupor', 'higher-function/coma'], 2, 1),
+      shows(
+        [
+          'sphincters/constipation',
+          'autonomic/ileus',
+          'cranial-nerves/dilated-pupil',
+          'cranial-nerves/unreactive-pupil',
+        ],
+        1.8,
+        1,
+      ),
+      shows(['autonomic/bradycardia'], 1.8, 0.9),
+    ],
     quantities: [atLeast('magnesium', 2.5, 'mmol/L', 40, 0.05)],
+    values: [reads('ecg', [['conduction-disease', 2]])],
     source: recalled('adams-victor', 'electrolyte disorders'),
   },
   {
     key: 'organophosphate-poisoning',
     group: 'toxic',
     label: 'Organophosphate or carbamate poisoning',
-    produces: [at(['brainstem-diffuse', 'diffuse-encephalopathy'], 'rare'), inKind(['junction'], 'uncommon')],
+    produces: [
+      at(['bulbar-motor-nuclei', 'proximal-myopathy', 'lower-motor-neuron-system'], 'exceptional'),
+      at(['brainstem-diffuse', 'diffuse-encephalopathy'], 'rare'),
+      inKind(['junction'], 'uncommon'),
+    ],
     tempo: tempos.suddenOrAcute,
     durationDays: { to: 28, outside: 0.2, source: recalled('adams-victor', 'organophosphate poisoning') },
     history: [
+      told(['twitching', 'headache'], 1.2, 1),
       told(['slurred-speech', 'loss-of-consciousness', 'seizure', 'breathlessness', 'psychiatric-disorder'], 1.4, 1),
       told('organophosphate', 100, 0.05),
       told(['vomiting', 'abdominal-pain', 'altered-sweating'], 2, 0.6),
       told(['dry-mouth', 'dry-eyes'], 0.2, 1.2),
     ],
     signs: [
+      shows(
+        ['cranial-nerves/facial-weakness', 'autonomic/breathlessness-at-rest', 'autonomic/resting-tachycardia'],
+        1.2,
+        1,
+      ),
       shows(['cranial-nerves/small-pupil', 'cranial-nerves/drooling', 'autonomic/hyperhidrosis'], 8, 0.4),
       shows(['inspection/fasciculation'], 4, 0.6),
       shows(['autonomic/bradycardia'], 2.5, 0.8),
@@ -333,6 +423,7 @@ export const junctionCauses: readonly Cause[] = [
     group: 'toxic',
     label: 'Poisoning by shellfish, puffer fish or reef fish',
     produces: [
+      at(['autonomic-neuropathy', 'brainstem-diffuse', 'no-lesion'], 'exceptional'),
       at(['motor-polyneuropathy', 'small-fibre-polyneuropathy', ...lengthDependent], 'rare'),
       at(['bulbar-motor-nuclei', 'cerebellar-vermis', 'diffuse-encephalopathy'], 'rare'),
       inKind(['junction', 'polyradiculoneuropathy'], 'rare'),
@@ -340,6 +431,7 @@ export const junctionCauses: readonly Cause[] = [
     tempo: tempos.sudden,
     durationDays: { to: 60, outside: 0.3, source: recalled('adams-victor', 'marine neurotoxins') },
     history: [
+      told(['dizziness', 'slurred-speech', 'muscle-pain', 'joint-pain', 'travel', 'dysphagia', 'headache'], 1.3, 1),
       told('marine-toxin', 150, 0.05),
       told('hot-cold-reversal', 20, 0.6),
       told('perioral-numbness', 8, 0.5),
@@ -347,6 +439,7 @@ export const junctionCauses: readonly Cause[] = [
       told('paraesthesiae', 1.5, 0.7),
       told('fever', 0.4, 1),
     ],
+    signs: [shows(['autonomic/bradycardia', 'cranial-nerves/dilated-pupil', 'cranial-nerves/dysarthria'], 1.4, 1)],
     source: recalled('adams-victor', 'marine neurotoxins'),
   },
   {
@@ -363,6 +456,7 @@ export const junctionCauses: readonly Cause[] = [
     tempo: tempos.sudden,
     durationDays: { to: 21, outside: 0.2, source: recalled('adams-victor', 'animal venoms') },
     history: [
+      told(['slurred-speech', 'muscle-pain', 'dark-urine', 'altered-sweating', 'headache'], 1.2, 1),
       told(['vomiting', 'dysphagia', 'drooping-eyelids'], 1.3, 1),
       // Kraits bite sleepers, without pain and often without a mark; most wake with colic.
       told('venomous-bite', 100, 0.2),
@@ -370,7 +464,20 @@ export const junctionCauses: readonly Cause[] = [
       told('tick-bite', 3, 0.95),
       told(['travel', 'descending-weakness'], 2, 0.8),
     ],
-    signs: [shows(['inspection/oedema'], 2, 0.8), shows(['cranial-nerves/ptosis'], 1.3, 0.4)],
+    signs: [
+      shows(
+        [
+          'cranial-nerves/ophthalmoplegia',
+          'cranial-nerves/dilated-pupil',
+          'cranial-nerves/unreactive-pupil',
+          'autonomic/hyperhidrosis',
+        ],
+        1.3,
+        1,
+      ),
+      shows(['inspection/oedema'], 2, 0.8),
+      shows(['cranial-nerves/ptosis'], 1.3, 0.4),
+    ],
     source: recalled('adams-victor', 'animal venoms'),
   },
   {
@@ -388,6 +495,7 @@ export const junctionCauses: readonly Cause[] = [
     durationDays: { to: 365, outside: 0.3, source: fromMemory },
     age: { from: 25, to: 95, outside: 0.3 },
     history: [
+      told(['weight-loss', 'syncope', 'back-pain'], 1.2, 1),
       told(['neck-pain', 'difficulty-with-stairs', 'dysphagia', 'orthopnoea'], 1.3, 1),
       told('immune-checkpoint-inhibitor', 150, 0.02),
       told(['cancer', 'lymphoma', 'immune-checkpoint-inhibitor'], 3, 0.1),

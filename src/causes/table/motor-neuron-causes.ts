@@ -34,6 +34,8 @@ export const motorNeuronCauses: readonly Cause[] = [
     inheritance: ['autosomal-dominant'],
     mondo: mondo('MONDO:0004976', 'amyotrophic lateral sclerosis'),
     produces: [
+      at(['phrenic-nerve', 'recurrent-laryngeal-nerve'], 'rare'),
+      at(['nerve-root', 'lumbosacral-plexus', 'brachial-plexus', 'multiple-mononeuropathy'], 'exceptional'),
       // One stiff leg, or one half, before any muscle wastes.
       at(['cortex-parasagittal', 'cortex-anterior-cerebral', 'spinal-cord-hemisection', 'proximal-myopathy'], 'rare'),
       at(['spinal-cord-anterior', 'distal-myopathy'], 'uncommon'),
@@ -56,6 +58,7 @@ export const motorNeuronCauses: readonly Cause[] = [
     },
     age: { from: 25, to: 90, outside: 0.03 },
     history: [
+      told(['stiffness', 'clumsiness', 'difficulty-walking', 'leg-weakness', 'arm-weakness'], 1.1, 1),
       told(['falls', 'muscle-thinning', 'dysphagia', 'slurred-speech'], 1.2, 1),
       told(['cognitive-change', 'behaviour-change', 'family/dementia', 'orthopnoea', 'breathlessness'], 1.3, 1),
       told(['diplopia', 'fever', 'visual-loss'], 0.3, 1.05),
@@ -65,10 +68,22 @@ export const motorNeuronCauses: readonly Cause[] = [
       sparedSenses,
     ],
     signs: [
+      shows(
+        [
+          'inspection/wasting',
+          'cranial-nerves/brisk-gag-reflex',
+          'cranial-nerves/spastic-tongue',
+          'inspection/dropped-head',
+        ],
+        1.3,
+        1,
+      ),
+      shows(['autonomic/paradoxical-breathing', 'autonomic/breathlessness-lying-flat'], 1.4, 1),
       shows(tongueSigns, 8, 0.7),
       shows(['inspection/fasciculation'], 4, 0.4),
       shows(['higher-function/pseudobulbar-affect'], 2, 0.95),
     ],
+    quantities: [atLeast('creatine-kinase', 2000, 'U/L', 0.2, 1)],
     values: [
       reads('muscle-biopsy', [
         ['neurogenic', 3],
@@ -100,6 +115,7 @@ export const motorNeuronCauses: readonly Cause[] = [
       told(['fatigable-weakness', 'diplopia', 'fluctuating-symptoms'], 0.3, 1.2),
     ],
     signs: [
+      shows(['cranial-nerves/brisk-gag-reflex', 'cranial-nerves/drooling', 'reflexes/jaw'], 1.4, 1),
       shows(tongueSigns, 8, 0.4),
       shows(['cranial-nerves/flaccid-dysarthria', 'cranial-nerves/spastic-dysarthria'], 2, 0.6),
       shows(['higher-function/pseudobulbar-affect', 'cranial-nerves/spastic-tongue'], 2, 0.9),
@@ -206,13 +222,19 @@ export const motorNeuronCauses: readonly Cause[] = [
     inheritance: ['x-linked'],
     label: 'Spinal and bulbar muscular atrophy (Kennedy disease)',
     mondo: mondo('MONDO:0010735', 'Kennedy disease'),
-    produces: [at(['lower-motor-neuron-system', 'bulbar-motor-nuclei'], 'uncommon')],
+    produces: [
+      at(['proximal-myopathy'], 'exceptional'),
+      // Feet that are brisk still are read as disease of both neurons.
+      at(['motor-neuron-system'], 'rare'),
+      at(['lower-motor-neuron-system', 'bulbar-motor-nuclei'], 'uncommon'),
+    ],
     tempo: tempos.lifelong,
     courses: { progressive: 1.2, improving: 0.05, 'relapsing-remitting': 0.05 },
     durationDays: { from: 365, outside: 0.6, source: recalled('amato-russell', 'Kennedy disease: slow course') },
     age: { from: 20, to: 70, outside: 0.2 },
     sex: { male: 2, female: 0.01 },
     history: [
+      told(['falls', 'carpal-tunnel-syndrome', 'numbness'], 1.1, 1),
       told(['muscle-pain', 'exercise-cramps', 'difficulty-with-stairs', 'twitching'], 1.3, 1),
       told(['dysphagia', 'slurred-speech', 'diabetes-mellitus', 'sexual-dysfunction'], 1.3, 1),
       told(['family/similar-disorder', 'family/motor-neuron-disease'], 5, 0.7),
@@ -251,6 +273,7 @@ export const motorNeuronCauses: readonly Cause[] = [
     courses: { progressive: 1, improving: 0.1, 'relapsing-remitting': 0.05, fluctuating: 0.2 },
     age: { from: 0, to: 35, outside: 0.05 },
     history: [
+      told(['tremor', 'loss-of-skills', 'breathlessness', 'muscle-thinning'], 1.3, 1),
       told(['cardiomyopathy', 'numbness'], 0.5, 1),
       told(['falls', 'difficulty-with-stairs', 'difficulty-walking'], 1.3, 1),
       told('family/consanguinity', 2.5, 1),
@@ -258,10 +281,21 @@ export const motorNeuronCauses: readonly Cause[] = [
       told(['family/similar-disorder', 'family/motor-neuron-disease'], 6, 0.8),
     ],
     signs: [
+      shows(['autonomic/paradoxical-breathing', 'inspection/head-lag', 'cranial-nerves/weak-suck-or-cry'], 1.6, 1),
+      shows(
+        [
+          'cranial-nerves/ptosis',
+          'cranial-nerves/ophthalmoplegia',
+          'cranial-nerves/unreactive-pupil',
+          'cranial-nerves/facial-weakness',
+        ],
+        0.3,
+        1.1,
+      ),
       shows(['inspection/calf-pseudohypertrophy'], 0.6, 1),
       shows(['inspection/joint-contracture', 'inspection/fasciculation'], 1.5, 1),
       shows(['involuntary-movements/polyminimyoclonus'], 8, 0.7),
-      shows(['cranial-nerves/tongue-fasciculation'], 5, 0.8),
+      shows(['cranial-nerves/tongue-fasciculation', 'cranial-nerves/tongue-wasting'], 6, 0.8),
       shows(['inspection/scoliosis'], 2.5, 0.8),
     ],
     quantities: [atLeast('creatine-kinase', 2000, 'U/L', 0.1, 1.3)],
@@ -309,6 +343,7 @@ export const motorNeuronCauses: readonly Cause[] = [
     age: { from: 12, to: 30, outside: 0.05 },
     sex: { male: 1.7, female: 0.3 },
     history: [
+      told('heavy-exertion', 1.2, 1),
       told(['tremor', 'cramps'], 1.4, 1),
       told(['family/similar-disorder', 'trauma', 'fever'], 0.6, 1),
       told(['neck-pain', 'radicular-arm-pain'], 0.5, 1.1),
@@ -343,12 +378,16 @@ export const motorNeuronCauses: readonly Cause[] = [
     durationDays: { from: 180, outside: 0.4, source: fromMemory },
     age: { from: 25, to: 100, outside: 0.2 },
     history: [
+      told(['falls', 'cramps', 'twitching', 'worse-in-the-cold', 'muscle-thinning'], 1.3, 1),
       told(['breathlessness', 'dysphagia', 'sleep-apnoea'], 1.3, 1),
       told('poliomyelitis', 200, 0.01),
       told(['fatigue', 'muscle-pain', 'joint-pain'], 1.8, 0.6),
       told('weakness', 1.2, 0.7),
     ],
-    signs: [shows(longStandingSigns, 2, 0.9)],
+    signs: [
+      shows(['inspection/wasting', 'inspection/scoliosis', 'inspection/equinovarus'], 1.3, 1),
+      shows(longStandingSigns, 2, 0.9),
+    ],
     source: neuronChapter,
   },
   {
@@ -370,11 +409,25 @@ export const motorNeuronCauses: readonly Cause[] = [
     durationDays: { to: 28, outside: 0.2, source: fromMemory },
     age: { from: 0, to: 21, outside: 0.2 },
     history: [
+      told(['headache', 'voice-change', 'dysphagia', 'asthma'], 1.2, 1),
       told(['numbness', 'saddle-numbness'], 0.5, 1.1),
       told('recent-vaccination', 1.3, 1),
       told('fever', 4, 0.4),
       told(['preceding-infection', 'preceding-respiratory-infection', 'preceding-gastroenteritis'], 3, 0.4),
       told(['neck-pain', 'back-pain', 'arm-pain', 'leg-pain'], 1.6, 0.8),
+    ],
+    signs: [
+      shows(
+        [
+          'cranial-nerves/facial-weakness',
+          'cranial-nerves/dysphagia',
+          'special-tests/neck-stiffness',
+          'autonomic/fever',
+        ],
+        1.5,
+        1,
+      ),
+      shows(['sensation/pinprick', 'sensation/light-touch'], 0.5, 1.3),
     ],
     quantities: [atLeast('csf-white-cells', 5, '10*6/L', 5, 0.3)],
     values: [
@@ -401,6 +454,8 @@ export const motorNeuronCauses: readonly Cause[] = [
     courses: { progressive: 1, static: 1.2, improving: 1, fluctuating: 0.1, 'relapsing-remitting': 0.05 },
     durationDays: { to: 28, outside: 0.2, source: fromMemory },
     history: [
+      told(['leg-weakness', 'arm-weakness', 'fatigue', 'lymphoma', 'stem-cell-transplant'], 1.2, 1),
+      told('recent-vaccination', 1.2, 1),
       told(['immunosuppression', 'rash', 'preceding-gastroenteritis', 'back-pain'], 1.4, 1),
       told('fever', 5, 0.25),
       told(['travel', 'tick-bite'], 4, 0.6),
@@ -409,6 +464,8 @@ export const motorNeuronCauses: readonly Cause[] = [
       told(['numbness', 'paraesthesiae'], 0.5, 1.2),
     ],
     signs: [
+      shows(['sensation/pinprick', 'sensation/light-touch'], 0.5, 1.2),
+      shows(['cranial-nerves/facial-weakness', 'autonomic/breathlessness-at-rest'], 1.2, 1),
       shows(['special-tests/neck-stiffness', 'higher-function/confusion', 'autonomic/fever'], 3, 0.7),
       shows(['involuntary-movements/action-tremor', 'involuntary-movements/myoclonus'], 2, 0.9),
     ],
@@ -425,6 +482,7 @@ export const motorNeuronCauses: readonly Cause[] = [
     courses: { progressive: 0.2, static: 2, fluctuating: 1.5 },
     age: { from: 15, to: 70, outside: 0.5 },
     history: [
+      told(['psychiatric-disorder', 'stiffness'], 1.2, 1),
       told(['muscle-pain', 'heavy-exertion', 'fatigue', 'paraesthesiae'], 1.3, 1),
       told(['weight-loss', 'dysphagia', 'slurred-speech'], 0.3, 1.05),
       told(['twitching', 'cramps', 'exercise-cramps'], 5, 0.1),
@@ -447,6 +505,7 @@ export const motorNeuronCauses: readonly Cause[] = [
     group: 'immune',
     label: 'Acquired neuromyotonia (Isaacs syndrome)',
     produces: [
+      at(['motor-polyneuropathy', 'autonomic-neuropathy', 'diffuse-encephalopathy'], 'rare'),
       at(['myotonic-myopathy'], 'uncommon'),
       at(
         ['no-lesion', 'lower-motor-neuron-system', 'small-fibre-polyneuropathy', 'length-dependent-polyneuropathy'],
@@ -457,6 +516,7 @@ export const motorNeuronCauses: readonly Cause[] = [
     courses: { fluctuating: 1.3, progressive: 1 },
     age: { from: 15, to: 90, outside: 0.5 },
     history: [
+      told(['rash', 'behaviour-change', 'dream-enactment', 'seizure', 'cognitive-change'], 1.4, 1),
       told(['weight-loss', 'neuropathic-pain', 'paraesthesiae', 'family/autoimmune-disease'], 1.3, 1),
       told(['twitching', 'stiffness'], 4, 0.3),
       told('altered-sweating', 3, 0.7),
@@ -464,12 +524,23 @@ export const motorNeuronCauses: readonly Cause[] = [
       told(['thymoma', 'myasthenia-gravis', 'cancer'], 4, 0.9),
     ],
     signs: [
+      shows(
+        [
+          'higher-function/hallucinations',
+          'higher-function/confusion',
+          'autonomic/resting-tachycardia',
+          'autonomic/blood-pressure-lability',
+        ],
+        1.4,
+        1,
+      ),
       shows(['involuntary-movements/cramp', 'inspection/fasciculation', 'inspection/muscle-hypertrophy'], 1.8, 1),
       shows(['involuntary-movements/neuromyotonia', 'involuntary-movements/myokymia'], 25, 0.2),
       shows(['autonomic/hyperhidrosis'], 4, 0.7),
       shows(['involuntary-movements/percussion-myotonia'], 0.2, 1.4),
     ],
     values: [
+      reads('neuronal-surface-antibody', [['positive', 6]]),
       reads('needle-emg', [
         ['myokymic-discharges', 20],
         ['myotonic-discharges', 0.2],

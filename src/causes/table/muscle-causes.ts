@@ -10,12 +10,17 @@ export const muscleCauses: readonly Cause[] = [
     group: 'immune',
     label: 'Dermatomyositis',
     mondo: mondo('MONDO:0016367', 'dermatomyositis'),
-    produces: [at(['proximal-myopathy'], 'common')],
+    produces: [
+      at(['axial-myopathy', 'distal-myopathy', 'oculopharyngeal-myopathy'], 'rare'),
+      at(['no-lesion'], 'exceptional'),
+      at(['proximal-myopathy'], 'common'),
+    ],
     tempo: tempos.subacute,
     durationDays: { to: 1825, outside: 0.4, source: fromMemory },
     age: { from: 4, to: 95, outside: 0.5 },
     sex: { male: 0.7, female: 1.3 },
     history: [
+      told(['chronic-cough', 'weight-loss', 'lupus', 'family/autoimmune-disease', 'voice-change'], 1.3, 1),
       told(['breathlessness', 'cold-white-fingers', 'fever', 'fatigue'], 1.3, 1),
       told(['numbness', 'diplopia'], 0.5, 1),
       told(['interstitial-lung-disease', 'cancer', 'dysphagia', 'joint-pain'], 1.5, 1),
@@ -24,10 +29,15 @@ export const muscleCauses: readonly Cause[] = [
       told(['rash', 'photosensitive-rash'], 10, 0.16),
     ],
     signs: [
+      shows(['inspection/periorbital-oedema', 'inspection/oedema', 'inspection/trophic-skin-change'], 2, 1),
       shows(['inspection/muscle-tenderness', 'cranial-nerves/dysphagia'], 1.3, 1),
       shows(['inspection/heliotrope-rash', 'inspection/gottron-papules'], 40, 0.3),
     ],
-    quantities: [atLeast('creatine-kinase', 400, 'U/L', 2, 0.4)],
+    quantities: [
+      under('potassium', 2.8, 'mmol/L', 0.3, 1),
+      atLeast('ldh', 250, 'U/L', 1.3, 0.9),
+      atLeast('creatine-kinase', 400, 'U/L', 2, 0.4),
+    ],
     values: [
       reads('mri-muscle', [
         ['oedema', 3],
@@ -68,6 +78,8 @@ export const muscleCauses: readonly Cause[] = [
     durationDays: { to: 3650, outside: 0.5, source: fromMemory },
     age: { from: 18, to: 95, outside: 0.4 },
     history: [
+      told(['chronic-cough', 'interstitial-lung-disease', 'breathlessness'], 1.1, 1),
+      told(['hyperlipidaemia', 'diabetes-mellitus'], 1.4, 1),
       told('immune-checkpoint-inhibitor', 0.6, 1),
       told(['numbness', 'diplopia'], 0.5, 1),
       told(['dysphagia', 'cancer', 'weight-loss', 'difficulty-with-stairs', 'muscle-pain'], 1.3, 1),
@@ -75,7 +87,16 @@ export const muscleCauses: readonly Cause[] = [
       told('statin', 4, 0.7),
       told('family/muscle-disease', 0.4, 1.05),
     ],
-    quantities: [atLeast('creatine-kinase', 2000, 'U/L', 6, 0.15)],
+    signs: [
+      shows(['cranial-nerves/dysphagia', 'inspection/scapular-winging', 'autonomic/breathlessness-at-rest'], 1.3, 1),
+      shows(['inspection/heliotrope-rash', 'inspection/gottron-papules'], 0.1, 1),
+      shows(['inspection/calf-pseudohypertrophy'], 0.4, 1),
+    ],
+    quantities: [
+      under('potassium', 2.8, 'mmol/L', 0.3, 1),
+      atLeast('alt', 60, 'U/L', 1.3, 0.9),
+      atLeast('creatine-kinase', 2000, 'U/L', 6, 0.15),
+    ],
     values: [
       reads('mri-muscle', [
         ['oedema', 2.5],
@@ -118,11 +139,16 @@ export const muscleCauses: readonly Cause[] = [
     age: { from: 45, to: 100, outside: 0.05 },
     sex: { male: 1.3, female: 0.7 },
     history: [
+      told(['sjogren-syndrome', 'hepatitis-c', 'hiv-infection', 'leg-weakness', 'difficulty-walking'], 1.2, 1),
       told(['difficulty-with-stairs', 'arm-weakness'], 1.2, 1),
       told(['falls', 'clumsiness', 'muscle-thinning'], 1.3, 0.95),
       told(['numbness', 'thigh-pain', 'leg-pain', 'rash'], 0.5, 1.05),
       told(['family/similar-disorder', 'family/muscle-disease'], 0.4, 1),
       told('dysphagia', 2, 0.8),
+    ],
+    signs: [
+      shows(['inspection/wasting', 'cranial-nerves/dysphagia', 'inspection/dropped-head'], 1.3, 1),
+      shows(['inspection/fasciculation', 'plantars/plantar-response', 'inspection/heliotrope-rash'], 0.3, 1),
     ],
     quantities: [atLeast('creatine-kinase', 4000, 'U/L', 0.2, 1.05)],
     values: [
@@ -155,6 +181,11 @@ export const muscleCauses: readonly Cause[] = [
     durationDays: { to: 1825, outside: 0.5, source: fromMemory },
     age: { from: 18, to: 100, outside: 0.1 },
     history: [
+      told(
+        ['chronic-liver-disease', 'malnutrition', 'injecting-drug-use', 'immune-checkpoint-inhibitor', 'ciclosporin'],
+        1.2,
+        1,
+      ),
       // Without a medicine or a poison there is none.
       told(
         [
@@ -188,6 +219,7 @@ export const muscleCauses: readonly Cause[] = [
     ],
     quantities: [atLeast('creatine-kinase', 400, 'U/L', 1.3, 0.7), atLeast('creatine-kinase', 10000, 'U/L', 0.5, 1)],
     values: [
+      reads('mri-muscle', [['fatty-replacement', 0.4]]),
       reads('hmgcr-antibody', [
         ['positive', 0.1],
         ['negative', 1.2],
@@ -211,6 +243,12 @@ export const muscleCauses: readonly Cause[] = [
     age: { from: 18, to: 100, outside: 0.15 },
     history: [
       told(
+        ['lymphoma', 'stem-cell-transplant', 'immunosuppression', 'ankylosing-spondylitis', 'myasthenia-gravis'],
+        1.2,
+        1,
+      ),
+      told(['hypertension', 'amenorrhoea-or-galactorrhoea', 'pituitary-tumour', 'psychiatric-disorder'], 1.3, 1),
+      told(
         [
           'rheumatoid-arthritis',
           'lupus',
@@ -227,9 +265,26 @@ export const muscleCauses: readonly Cause[] = [
       told(['dysphagia', 'muscle-pain'], 0.6, 1),
       told(['family/similar-disorder', 'family/muscle-disease'], 0.4, 1),
       told(['orthopnoea', 'breathlessness'], 0.6, 1),
-      told('corticosteroid', 20, 0.05),
+      told(['corticosteroid', 'pituitary-tumour'], 20, 0.05),
     ],
-    quantities: [atLeast('creatine-kinase', 400, 'U/L', 0.3, 1.4)],
+    signs: [
+      shows(['inspection/wasting', 'inspection/trophic-skin-change', 'inspection/kyphosis'], 1.2, 1),
+      shows(
+        [
+          'cranial-nerves/dysphagia',
+          'cranial-nerves/ptosis',
+          'inspection/muscle-tenderness',
+          'inspection/dropped-head',
+        ],
+        0.4,
+        1,
+      ),
+    ],
+    quantities: [
+      atLeast('cortisol', 700, 'nmol/L', 4, 0.9),
+      under('potassium', 3.5, 'mmol/L', 1.5, 1),
+      atLeast('creatine-kinase', 400, 'U/L', 0.3, 1.4),
+    ],
     values: [
       reads('needle-emg', [
         ['normal', 2],
@@ -255,6 +310,8 @@ export const muscleCauses: readonly Cause[] = [
     durationDays: { to: 3650, outside: 0.5, source: fromMemory },
     age: { from: 11, to: 100, outside: 0.2 },
     history: [
+      told(['hypertension', 'pituitary-tumour', 'spinal-fracture', 'polyuria'], 1.4, 1),
+      told(['bowel-disturbance', 'leg-pain', 'back-pain', 'falls', 'cramps'], 1.2, 1),
       told('obesity', 1.3, 1),
       told(
         ['amenorrhoea-or-galactorrhoea', 'altered-sweating', 'tremor', 'carpal-tunnel-syndrome', 'amiodarone'],
@@ -269,6 +326,8 @@ export const muscleCauses: readonly Cause[] = [
       told(['malabsorption', 'chronic-kidney-disease', 'osteoporosis'], 2, 0.9),
     ],
     signs: [
+      shows(['gait/waddling', 'special-tests/chvostek-or-trousseau', 'inspection/periorbital-oedema'], 1.4, 1),
+      shows(['cranial-nerves/dysphagia', 'inspection/heliotrope-rash'], 0.5, 1),
       shows(
         ['inspection/oedema', 'inspection/muscle-hypertrophy', 'autonomic/bradycardia', 'sphincters/constipation'],
         1.6,
@@ -286,6 +345,10 @@ export const muscleCauses: readonly Cause[] = [
       ),
     ],
     quantities: [
+      under('phosphate', 0.7, 'mmol/L', 3, 0.95),
+      under('calcium', 2.1, 'mmol/L', 2.5, 0.95),
+      under('cortisol', 100, 'nmol/L', 4, 1),
+      atLeast('free-t4', 25, 'pmol/L', 4, 0.9),
       under('tsh', 0.1, 'm[IU]/L', 5, 0.9),
       atLeast('creatine-kinase', 5000, 'U/L', 0.3, 1.05),
       atLeast('tsh', 10, 'm[IU]/L', 5, 0.6),
@@ -317,8 +380,9 @@ export const muscleCauses: readonly Cause[] = [
       at(['motor-polyneuropathy'], 'uncommon'),
       at(['lower-motor-neuron-system', 'spinal-cord-transverse', 'spinal-cord-anterior'], 'rare'),
     ],
-    tempo: tempos.suddenOrAcute,
+    tempo: { hyperacute: 0.35, acute: 0.42, subacute: 0.17, chronic: 0.06 },
     history: [
+      told(['bowel-disturbance', 'polyuria', 'dialysis', 'heart-failure', 'hypertension', 'diabetes-mellitus'], 1.3, 1),
       told(['malabsorption', 'bariatric-surgery', 'inflammatory-bowel-disease'], 1.3, 1),
       told(['leg-weakness', 'ascending-weakness'], 1.2, 1),
       told(['beta-agonist', 'insulin-or-sulfonylurea', 'corticosteroid', 'sjogren-syndrome', 'lupus'], 1.8, 1),
@@ -329,10 +393,13 @@ export const muscleCauses: readonly Cause[] = [
       told(['episodic-weakness', 'similar-attacks-before'], 2, 1),
     ],
     signs: [
+      shows(['autonomic/ileus', 'special-tests/chvostek-or-trousseau'], 1.5, 1),
       // Too much potassium slows the heart before it stops it.
       shows(['autonomic/bradycardia', 'autonomic/arrhythmia'], 4, 1),
     ],
     quantities: [
+      under('potassium', 2.5, 'mmol/L', 4, 1),
+      atLeast('creatinine', 300, 'umol/L', 1.8, 0.95),
       under('heart-rate', 45, '/min', 5, 1),
       under('magnesium', 0.5, 'mmol/L', 5, 1),
       under('phosphate', 0.3, 'mmol/L', 12, 1),
@@ -365,12 +432,14 @@ export const muscleCauses: readonly Cause[] = [
     durationDays: { from: 365, outside: 0.5, source: fromMemory },
     age: { from: 0, to: 60, outside: 0.4 },
     history: [
+      told('rash', 0.5, 1),
       told(['falls', 'muscle-thinning', 'back-pain'], 1.2, 1),
       told(['hearing-loss', 'shoulder-pain', 'arm-weakness'], 1.3, 1),
       told(['numbness', 'diplopia', 'dysphagia'], 0.4, 1.1),
       told(['family/similar-disorder', 'family/muscle-disease'], 6, 0.6),
     ],
     signs: [
+      shows(['inspection/foot-drop', 'inspection/calf-pseudohypertrophy', 'inspection/shoulder-droop'], 1.2, 1),
       shows(['special-tests/beevor-sign'], 8, 0.8),
       shows(['inspection/hyperlordosis', 'inspection/abdominal-bulge'], 2.5, 0.95),
       shows(['cranial-nerves/facial-weakness'], 2, 0.7),
@@ -379,6 +448,10 @@ export const muscleCauses: readonly Cause[] = [
     ],
     quantities: [atLeast('creatine-kinase', 2000, 'U/L', 0.2, 1.1)],
     values: [
+      reads('needle-emg', [
+        ['denervation-widespread', 0.2],
+        ['myotonic-discharges', 0.2],
+      ]),
       reads('mri-muscle', [
         ['fatty-replacement', 3],
         ['oedema', 0.4],
@@ -402,6 +475,7 @@ export const muscleCauses: readonly Cause[] = [
     label: 'Myotonic dystrophy',
     mondo: mondo('MONDO:0016107', 'myotonic dystrophy'),
     produces: [
+      at(['motor-polyneuropathy', 'lower-motor-neuron-system', 'diffuse-encephalopathy'], 'exceptional'),
       at(['myotonic-myopathy'], 'very-common'),
       at(['distal-myopathy'], 'very-common'),
       inKind(['muscle'], 'uncommon'),
@@ -410,6 +484,11 @@ export const muscleCauses: readonly Cause[] = [
     durationDays: { from: 180, outside: 0.5, source: fromMemory },
     age: { from: 0, to: 65, outside: 0.4 },
     history: [
+      told(
+        ['slurred-speech', 'bowel-disturbance', 'developmental-delay', 'pregnancy', 'hearing-loss', 'falls'],
+        1.3,
+        1,
+      ),
       // The second type aches and weakens hips and thighs in middle age.
       told(['muscle-pain', 'difficulty-with-stairs', 'atrial-fibrillation', 'syncope'], 1.3, 1),
       told(['family/cardiomyopathy-or-sudden-death', 'cardiomyopathy', 'sleep-apnoea', 'dysphagia'], 1.5, 1),
@@ -418,6 +497,17 @@ export const muscleCauses: readonly Cause[] = [
       told('cataract', 5, 0.7),
     ],
     signs: [
+      shows(
+        [
+          'cranial-nerves/weak-suck-or-cry',
+          'inspection/equinovarus',
+          'inspection/foot-drop',
+          'cranial-nerves/jaw-weakness',
+          'autonomic/arrhythmia',
+        ],
+        1.5,
+        1,
+      ),
       shows(['inspection/muscle-hypertrophy'], 0.4, 1),
       shows(['cranial-nerves/dysarthria', 'inspection/wasting', 'higher-function/apathy'], 1.3, 1),
       shows(['cranial-nerves/ptosis', 'cranial-nerves/facial-weakness'], 2, 0.8),
@@ -453,6 +543,8 @@ export const muscleCauses: readonly Cause[] = [
     durationDays: { from: 365, outside: 0.4, source: fromMemory },
     age: { from: 8, to: 60, outside: 0.15 },
     history: [
+      told(['dark-urine', 'exercise-cramps', 'muscle-pain', 'breathlessness'], 1.2, 1),
+      told(['dysphagia', 'fever', 'joint-pain'], 0.6, 1),
       told(['difficulty-with-stairs', 'falls'], 1.3, 1),
       told(['statin', 'corticosteroid', 'alcohol-excess', 'cancer'], 0.6, 1),
       told('family/consanguinity', 3, 1),
@@ -461,6 +553,8 @@ export const muscleCauses: readonly Cause[] = [
       told(['family/similar-disorder', 'family/muscle-disease'], 5, 0.8),
     ],
     signs: [
+      shows(['inspection/enlarged-liver-or-spleen'], 0.3, 1),
+      shows(['gait/waddling', 'inspection/wasting', 'inspection/muscle-hypertrophy'], 1.3, 1),
       shows(['inspection/joint-contracture', 'inspection/achilles-contracture'], 1.5, 1),
       shows(['inspection/heliotrope-rash', 'inspection/gottron-papules'], 0.05, 1),
       shows(['inspection/hyperlordosis', 'gait/gowers-sign', 'inspection/scapular-winging'], 1.6, 1),
@@ -469,6 +563,8 @@ export const muscleCauses: readonly Cause[] = [
     ],
     quantities: [atLeast('creatine-kinase', 400, 'U/L', 2, 0.3)],
     values: [
+      reads('hmgcr-antibody', [['positive', 0.03]]),
+      reads('myositis-antibody', [['positive', 0.15]]),
       reads('mri-muscle', [
         ['fatty-replacement', 3],
         ['oedema', 0.4],
@@ -486,25 +582,5 @@ export const muscleCauses: readonly Cause[] = [
       ]),
     ],
     source: muscleBook,
-  },
-  {
-    key: 'critical-illness-myopathy',
-    group: 'critical-illness',
-    label: 'Critical illness myopathy',
-    produces: [
-      at(['lower-motor-neuron-system', 'length-dependent-polyneuropathy'], 'exceptional'),
-      at(['motor-polyneuropathy', 'demyelinating-polyradiculoneuropathy'], 'rare'),
-      inKind(['muscle'], 'uncommon'),
-    ],
-    tempo: tempos.acuteOrSubacute,
-    durationDays: { to: 180, outside: 0.3, source: fromMemory },
-    history: [
-      told(['tacrolimus', 'asthma', 'orthopnoea'], 1.3, 1),
-      told(['corticosteroid', 'neuromuscular-blocker'], 2, 1),
-      told(['numbness', 'paraesthesiae'], 0.5, 1),
-      told(['critical-illness', 'sepsis'], 60, 0.02),
-    ],
-    quantities: [atLeast('creatine-kinase', 400, 'U/L', 1.4, 0.9)],
-    source: recalled('preston-shapiro', 'critical illness myopathy'),
   },
 ];

@@ -1,5 +1,5 @@
 import { fromMemory, recalled } from '../../kernel/cite.ts';
-import { at, atLeast, type Cause, mondo, reads, shows, tempos, told, under } from './cause.ts';
+import { at, atLeast, type Cause, inKind, mondo, reads, shows, tempos, told, under } from './cause.ts';
 
 const muscleBook = recalled('amato-russell');
 
@@ -20,6 +20,7 @@ export const otherMuscleCauses: readonly Cause[] = [
     age: { from: 18, to: 90, outside: 0.3 },
     sex: { male: 0.7, female: 1.3 },
     history: [
+      told(['photosensitive-rash', 'cancer', 'hiv-infection', 'stem-cell-transplant'], 1.1, 1),
       told(['difficulty-with-stairs', 'weight-loss', 'fever', 'fatigue', 'breathlessness'], 1.2, 1),
       told(['numbness', 'diplopia'], 0.5, 1),
       told(['interstitial-lung-disease', 'dysphagia', 'muscle-pain'], 1.4, 0.95),
@@ -28,7 +29,12 @@ export const otherMuscleCauses: readonly Cause[] = [
       told('rash', 0.4, 1.2),
       told('family/muscle-disease', 0.4, 1.05),
     ],
-    quantities: [atLeast('creatine-kinase', 400, 'U/L', 2.5, 0.2)],
+    signs: [
+      shows(['inspection/heliotrope-rash', 'inspection/gottron-papules'], 0.1, 1),
+      shows(['inspection/muscle-tenderness', 'cranial-nerves/dysphagia', 'inspection/dropped-head'], 1.3, 1),
+      shows(['inspection/scapular-winging', 'inspection/calf-pseudohypertrophy'], 0.5, 1),
+    ],
+    quantities: [under('potassium', 2.8, 'mmol/L', 0.3, 1), atLeast('creatine-kinase', 400, 'U/L', 2.5, 0.2)],
     values: [
       reads('mri-muscle', [
         ['oedema', 3],
@@ -57,20 +63,35 @@ export const otherMuscleCauses: readonly Cause[] = [
     key: 'antisynthetase-syndrome',
     group: 'immune',
     label: 'Antisynthetase syndrome',
-    produces: [at(['proximal-myopathy'], 'uncommon')],
+    produces: [at(['axial-myopathy', 'no-lesion'], 'exceptional'), at(['proximal-myopathy'], 'uncommon')],
     tempo: tempos.subacute,
     durationDays: { to: 1825, outside: 0.4, source: fromMemory },
     age: { from: 18, to: 90, outside: 0.3 },
     sex: { male: 0.7, female: 1.3 },
     history: [
+      told(['weight-loss', 'fatigue', 'dysphagia'], 1.2, 1),
       told(['rash', 'chronic-cough', 'muscle-pain', 'difficulty-with-stairs'], 1.4, 1),
       told(['breathlessness', 'interstitial-lung-disease'], 4, 0.4),
       told('cold-white-fingers', 4, 0.6),
       told('joint-pain', 3, 0.5),
       told('fever', 2, 0.8),
     ],
-    quantities: [atLeast('creatine-kinase', 400, 'U/L', 2, 0.4)],
+    signs: [
+      shows(
+        [
+          'inspection/gottron-papules',
+          'inspection/trophic-skin-change',
+          'autonomic/fever',
+          'autonomic/breathlessness-at-rest',
+        ],
+        2,
+        1,
+      ),
+    ],
+    quantities: [atLeast('crp', 10, 'mg/L', 1.4, 0.9), atLeast('creatine-kinase', 400, 'U/L', 2, 0.4)],
     values: [
+      reads('ana', [['positive', 1.3]]),
+      reads('anti-ro', [['positive', 2]]),
       reads('mri-muscle', [
         ['oedema', 2.5],
         ['normal', 0.5],
@@ -93,11 +114,28 @@ export const otherMuscleCauses: readonly Cause[] = [
     tempo: tempos.subacuteOrChronic,
     age: { from: 18, to: 90, outside: 0.4 },
     history: [
+      told(['rash', 'red-eye', 'weight-loss', 'night-sweats', 'breathlessness', 'limb-lump'], 1.4, 1),
       told(['muscle-pain', 'fatigue', 'chronic-cough', 'interstitial-lung-disease'], 1.3, 1),
       told('sarcoidosis', 40, 0.4),
     ],
-    quantities: [atLeast('angiotensin-converting-enzyme', 70, 'U/L', 3, 0.7)],
+    signs: [
+      shows(
+        [
+          'inspection/palpable-mass',
+          'inspection/enlarged-lymph-nodes',
+          'inspection/enlarged-liver-or-spleen',
+          'inspection/joint-contracture',
+        ],
+        2.5,
+        1,
+      ),
+    ],
+    quantities: [
+      atLeast('calcium', 2.65, 'mmol/L', 2.5, 1),
+      atLeast('angiotensin-converting-enzyme', 70, 'U/L', 3, 0.7),
+    ],
     values: [
+      reads('mri-muscle', [['oedema', 1.6]]),
       reads('muscle-biopsy', [
         ['inflammatory', 2],
         ['normal', 0.4],
@@ -114,14 +152,18 @@ export const otherMuscleCauses: readonly Cause[] = [
     group: 'infective',
     label: 'Viral or other infectious myositis',
     produces: [
+      at(['no-lesion'], 'rare'),
       at(['no-lesion', 'not-anatomical'], 'rare'),
       at(['proximal-myopathy'], 'uncommon'),
       at(['distal-myopathy'], 'rare'),
     ],
     tempo: tempos.acute,
-    courses: { improving: 2, progressive: 0.7, static: 0.3 },
+    courses: { improving: 2, progressive: 0.7, static: 0.7 },
     durationDays: { to: 42, outside: 0.15, source: fromMemory },
     history: [
+      told(['raw-meat', 'diabetes-mellitus', 'immunosuppression', 'injecting-drug-use', 'heavy-exertion'], 1.3, 1),
+      told('raw-meat', 4, 1),
+      told(['sore-throat', 'headache', 'vomiting', 'red-eye'], 1.2, 1),
       told(['leg-pain', 'difficulty-walking', 'dark-urine', 'travel'], 1.4, 1),
       told('recent-bacteraemia', 2, 1),
       told(['fever', 'preceding-infection', 'preceding-respiratory-infection'], 4, 0.25),
@@ -129,10 +171,16 @@ export const otherMuscleCauses: readonly Cause[] = [
       told('hiv-infection', 3, 0.98),
     ],
     signs: [
+      shows(['inspection/periorbital-oedema'], 2.5, 1),
+      shows(['inspection/oedema', 'inspection/palpable-mass'], 1.4, 1),
       shows(['gait/antalgic', 'gait/unable-to-walk', 'autonomic/fever'], 1.6, 1),
       shows(['inspection/muscle-tenderness'], 4, 0.5),
     ],
-    quantities: [atLeast('eosinophils', 1.5, '10*9/L', 3, 1), atLeast('creatine-kinase', 400, 'U/L', 2, 0.3)],
+    quantities: [
+      atLeast('crp', 10, 'mg/L', 1.4, 0.95),
+      atLeast('eosinophils', 1.5, '10*9/L', 3, 1),
+      atLeast('creatine-kinase', 400, 'U/L', 2, 0.3),
+    ],
     source: muscleBook,
   },
   {
@@ -148,6 +196,12 @@ export const otherMuscleCauses: readonly Cause[] = [
     tempo: tempos.suddenOrAcute,
     durationDays: { to: 21, outside: 0.1, source: fromMemory },
     history: [
+      told(
+        ['fever', 'preceding-infection', 'vomiting', 'diabetes-mellitus', 'neuromuscular-blocker', 'venomous-bite'],
+        1.3,
+        1,
+      ),
+      told(['similar-attacks-before', 'exercise-cramps'], 0.9, 1),
       told(
         [
           'leg-pain',
@@ -179,7 +233,13 @@ export const otherMuscleCauses: readonly Cause[] = [
       told('muscle-pain', 3, 0.3),
     ],
     signs: [shows(['inspection/oedema'], 1.6, 1), shows(['inspection/muscle-tenderness'], 3, 0.6)],
-    quantities: [atLeast('creatine-kinase', 5000, 'U/L', 30, 0.03)],
+    quantities: [
+      under('potassium', 2.8, 'mmol/L', 0.7, 1),
+      atLeast('creatinine', 130, 'umol/L', 1.8, 0.9),
+      atLeast('potassium', 5.5, 'mmol/L', 1.6, 1),
+      atLeast('ast', 100, 'U/L', 1.5, 0.8),
+      atLeast('creatine-kinase', 5000, 'U/L', 30, 0.03),
+    ],
     source: muscleBook,
   },
   {
@@ -200,6 +260,8 @@ export const otherMuscleCauses: readonly Cause[] = [
     age: { from: 18, to: 50, outside: 0.3 },
     sex: { male: 1.9, female: 0.1 },
     history: [
+      told(['corticosteroid', 'muscle-pain', 'arm-weakness', 'polyuria'], 1.2, 1),
+      told(['diuretic', 'vomiting', 'preceding-gastroenteritis', 'family/periodic-paralysis'], 0.5, 1),
       told(['altered-sweating', 'leg-weakness', 'family/autoimmune-disease', 'syncope'], 1.3, 1),
       told(['similar-attacks-before', 'heavy-exertion', 'cramps'], 1.7, 1),
       told(['numbness', 'back-pain', 'bladder-disturbance'], 0.4, 1.1),
@@ -215,7 +277,11 @@ export const otherMuscleCauses: readonly Cause[] = [
         0.6,
       ),
     ],
-    quantities: [under('potassium', 3.5, 'mmol/L', 15, 0.2), under('tsh', 0.4, 'm[IU]/L', 20, 0.03)],
+    quantities: [
+      atLeast('free-t4', 25, 'pmol/L', 10, 0.1),
+      under('potassium', 3.5, 'mmol/L', 15, 0.2),
+      under('tsh', 0.4, 'm[IU]/L', 20, 0.03),
+    ],
     source: muscleBook,
   },
   {
@@ -226,10 +292,17 @@ export const otherMuscleCauses: readonly Cause[] = [
     tempo: tempos.subacuteOrChronic,
     age: { from: 50, to: 100, outside: 0.2 },
     history: [
+      told(['parkinson-disease', 'lymphoma', 'cancer'], 1.2, 1),
+      told('radiotherapy', 2, 1),
       told(['neck-pain', 'back-pain', 'radiotherapy'], 1.3, 1),
       told(['fatigable-weakness', 'fluctuating-symptoms', 'diplopia'], 0.4, 1.1),
     ],
     signs: [
+      shows(
+        ['plantars/plantar-response', 'cranial-nerves/tongue-fasciculation', 'cranial-nerves/tongue-wasting'],
+        0.2,
+        1,
+      ),
       shows(['inspection/dropped-head', 'inspection/kyphosis'], 1.5, 0.8),
       shows(['cranial-nerves/ptosis', 'cranial-nerves/ophthalmoplegia', 'cranial-nerves/dysphagia'], 0.3, 1.1),
       shows(['inspection/fasciculation'], 0.2, 1.1),
@@ -253,6 +326,18 @@ export const otherMuscleCauses: readonly Cause[] = [
       told(['amyloidosis', 'monoclonal-gammopathy'], 20, 0.5),
       told(['heart-failure', 'carpal-tunnel-syndrome', 'dysphagia'], 2, 0.8),
     ],
+    signs: [
+      shows(['inspection/muscle-hypertrophy', 'inspection/palpable-mass'], 4, 0.9),
+      shows(
+        ['inspection/enlarged-liver-or-spleen', 'autonomic/orthostatic-hypotension', 'cranial-nerves/dysarthria'],
+        1.6,
+        1,
+      ),
+    ],
+    quantities: [
+      atLeast('creatine-kinase', 2000, 'U/L', 0.3, 1),
+      under('free-light-chain-ratio', 0.26, '{ratio}', 5, 0.7),
+    ],
     values: [
       reads('muscle-biopsy', [
         ['inflammatory', 0.7],
@@ -260,9 +345,36 @@ export const otherMuscleCauses: readonly Cause[] = [
       ]),
       reads('serum-immunofixation', [
         ['light-chain', 10],
+        ['igg-lambda', 5],
+        ['igg-kappa', 3],
         ['normal', 0.3],
       ]),
     ],
     source: muscleBook,
+  },
+  {
+    key: 'critical-illness-myopathy',
+    group: 'critical-illness',
+    label: 'Critical illness myopathy',
+    produces: [
+      at(['phrenic-nerve'], 'exceptional'),
+      at(['lower-motor-neuron-system', 'length-dependent-polyneuropathy'], 'exceptional'),
+      at(['motor-polyneuropathy', 'demyelinating-polyradiculoneuropathy'], 'rare'),
+      inKind(['muscle'], 'uncommon'),
+    ],
+    tempo: tempos.acuteOrSubacute,
+    durationDays: { to: 180, outside: 0.3, source: fromMemory },
+    history: [
+      told(['tacrolimus', 'asthma', 'orthopnoea'], 1.3, 1),
+      told(['corticosteroid', 'neuromuscular-blocker'], 2, 1),
+      told(['numbness', 'paraesthesiae'], 0.5, 1),
+      told(['critical-illness', 'sepsis'], 60, 0.02),
+    ],
+    signs: [
+      shows(['cranial-nerves/facial-weakness'], 1.1, 1),
+      shows(['cranial-nerves/ophthalmoplegia', 'sensation/pinprick', 'sensation/vibration'], 0.4, 1.1),
+    ],
+    quantities: [atLeast('creatine-kinase', 400, 'U/L', 1.4, 0.9)],
+    source: recalled('preston-shapiro', 'critical illness myopathy'),
   },
 ];

@@ -24,14 +24,12 @@ const immunofixation = 'serum-immunofixation';
 const igGOrA = (ratio: number) =>
   (['igg-kappa', 'igg-lambda', 'iga-kappa', 'iga-lambda'] as const).map((value) => [value, ratio] as const);
 const igM = (ratio: number) => (['igm-kappa', 'igm-lambda'] as const).map((value) => [value, ratio] as const);
-const lambda = (ratio: number) =>
-  (['igg-lambda', 'iga-lambda', 'light-chain'] as const).map((value) => [value, ratio] as const);
 
 /** Deformities of years and affected relatives point to what is inherited, and so away from what is acquired. */
 const noOldDeformity = shows(longStandingSigns, 0.4, 1.05);
 const notFamilial = told('family/similar-disorder', 0.4, 1.05);
 
-/** Metabolic, nutritional, infective, paraprotein and idiopathic causes of disease of many nerves. */
+/** Metabolic, nutritional, infective and idiopathic causes of disease of many nerves. */
 export const polyneuropathyCauses: readonly Cause[] = [
   {
     key: 'diabetic-polyneuropathy',
@@ -48,6 +46,7 @@ export const polyneuropathyCauses: readonly Cause[] = [
     durationDays: { from: 90, outside: 0.3, source: fromMemory },
     age: { from: 30, to: 110, outside: 0.15 },
     history: [
+      told(['sexual-dysfunction', 'early-satiety', 'known-neuropathy', 'carpal-tunnel-syndrome'], 1.3, 1),
       told(
         ['chronic-kidney-disease', 'retinal-disease', 'obesity', 'hyperlipidaemia', 'peripheral-arterial-disease'],
         1.3,
@@ -86,6 +85,7 @@ export const polyneuropathyCauses: readonly Cause[] = [
     durationDays: { from: 90, outside: 0.3, source: fromMemory },
     age: { from: 40, to: 110, outside: 0.4 },
     history: [
+      told(['sleep-apnoea', 'metformin'], 1.4, 1),
       told('family/diabetes', 1.4, 1),
       told('prediabetes', 6, 0.6),
       told(['obesity', 'hyperlipidaemia', 'hypertension'], 2, 0.6),
@@ -130,6 +130,14 @@ export const polyneuropathyCauses: readonly Cause[] = [
           'linezolid',
           'leflunomide',
           'stavudine',
+          'carboplatin',
+          'dapsone',
+          'colchicine',
+          'phenytoin',
+          'organic-solvents',
+          'bariatric-surgery',
+          'gastrectomy',
+          'vegan-diet',
           'pyridoxine-excess',
           'nitrous-oxide',
         ],
@@ -146,7 +154,11 @@ export const polyneuropathyCauses: readonly Cause[] = [
       told('alcohol-excess', 0.4, 1.1),
       told(['light-headed-on-standing', 'weight-loss', 'recent-weight-loss'], 0.5, 1.1),
     ],
-    signs: [shows(longStandingSigns, 0.2, 1.1), shows(['autonomic/orthostatic-hypotension'], 0.4, 1.05)],
+    signs: [
+      shows(['inspection/non-blanching-rash', 'inspection/mees-lines', 'inspection/thickened-nerve'], 0.2, 1),
+      shows(longStandingSigns, 0.2, 1.1),
+      shows(['autonomic/orthostatic-hypotension'], 0.4, 1.05),
+    ],
     quantities: [
       atLeast('hba1c', 6.5, '%', 0.3, 1.3, glucoseThresholds),
       under('vitamin-b12', 133, 'pmol/L', 0.3, 1.2, b12Thresholds),
@@ -161,6 +173,8 @@ export const polyneuropathyCauses: readonly Cause[] = [
     label: 'Vitamin B12 deficiency',
     mondo: mondo('MONDO:0020696', 'vitamin B12 deficiency'),
     produces: [
+      // Infants of mothers without it lose skills, grow limp and tremble.
+      at(['diffuse-encephalopathy', 'hyperkinetic-syndrome', 'autonomic-neuropathy'], 'exceptional'),
       at(['spinal-cord-lateral', 'spinal-cord-transverse'], 'uncommon'),
       at(['optic-nerve'], 'rare'),
       at(['spinal-cord-posterolateral', 'spinal-cord-posterior'], 'very-common'),
@@ -172,6 +186,7 @@ export const polyneuropathyCauses: readonly Cause[] = [
     durationDays: { to: 3650, outside: 0.5, source: fromMemory },
     age: { from: 25, to: 110, outside: 0.4 },
     history: [
+      told(['behaviour-change', 'loss-of-skills'], 1.3, 1),
       told(['levodopa', 'visual-loss', 'difficulty-walking', 'clumsiness'], 1.2, 1),
       told(['nitrous-oxide', 'malnutrition'], 3, 1),
       told(['hypothyroidism', 'alcohol-excess', 'fatigue'], 1.3, 1),
@@ -187,8 +202,16 @@ export const polyneuropathyCauses: readonly Cause[] = [
       told(['cognitive-change', 'electric-shock-on-neck-flexion'], 1.6, 1),
       notFamilial,
     ],
-    signs: [noOldDeformity, shows(['special-tests/lhermitte'], 1.6, 1), shows(['plantars/plantar-response'], 1.6, 0.9)],
+    signs: [
+      shows(['cranial-nerves/optic-disc-pallor', 'higher-function/apathy', 'higher-function/hallucinations'], 1.3, 1),
+      noOldDeformity,
+      shows(['special-tests/lhermitte'], 1.6, 1),
+      shows(['plantars/plantar-response'], 1.6, 0.9),
+    ],
     quantities: [
+      under('haemoglobin', 110, 'g/L', 1.6, 0.85),
+      under('white-cells', 4, '10*9/L', 1.3, 1),
+      under('platelets', 150, '10*9/L', 1.3, 1),
       under('vitamin-b12', 133, 'pmol/L', 8, 0.3, b12Thresholds),
       under('vitamin-b12', 258, 'pmol/L', 1.5, 0.5, b12Thresholds),
       under('active-b12', 25, 'pmol/L', 8, 0.4, recalled('nice-ng239', 'active B12 under 25 pmol/L deficient')),
@@ -219,6 +242,7 @@ export const polyneuropathyCauses: readonly Cause[] = [
     group: 'nutritional',
     label: 'Copper deficiency',
     produces: [
+      at(['optic-nerve', 'lower-motor-neuron-system', 'motor-neuron-system'], 'exceptional'),
       at(['spinal-cord-posterolateral', 'spinal-cord-posterior'], 'uncommon'),
       // Columns of feeling that fail without a tract look like their ganglia, and tracts without much feeling like the whole cord.
       at([...lengthDependent, 'combined', 'spinal-cord-transverse', 'spinal-cord-lateral'], 'rare'),
@@ -229,13 +253,16 @@ export const polyneuropathyCauses: readonly Cause[] = [
     age: { from: 25, to: 110, outside: 0.3 },
     // Of 55 people nearly half had an operation of stomach or gut and a sixth took zinc, which hardly anybody else does; a fifth had neither.
     history: [
+      told(['malnutrition', 'recent-weight-loss', 'fatigue', 'visual-loss'], 1.4, 1),
       told(['unsteadiness', 'worse-in-the-dark', 'difficulty-walking', 'paraesthesiae'], 1.3, 1),
       told(['coeliac-disease', 'inflammatory-bowel-disease', 'pernicious-anaemia', 'vitamin-b12-deficiency'], 1.8, 1),
       told(['fever', 'cancer'], 0.6, 1),
       told(['gastrectomy', 'bariatric-surgery', 'malabsorption'], 15, 0.6),
       told('zinc-excess', 60, 0.8),
     ],
+    signs: [shows(['cranial-nerves/optic-disc-pallor'], 1.6, 1), shows(['plantars/plantar-response'], 1.5, 0.9)],
     quantities: [
+      atLeast('mcv', 100, 'fL', 1.4, 0.95),
       atLeast('zinc', 20, 'umol/L', 3, 0.8),
       under('copper', 11, 'umol/L', 12, 0.05, fromMemory),
       under('caeruloplasmin', 0.2, 'g/L', 8, 0.1, fromMemory),
@@ -258,6 +285,7 @@ export const polyneuropathyCauses: readonly Cause[] = [
     label: 'Thiamine-deficiency neuropathy',
     mondo: mondo('MONDO:0024182', 'dry beriberi'),
     produces: [
+      at(['lower-motor-neuron-system', 'proximal-myopathy'], 'exceptional'),
       at(lengthDependent, 'uncommon'),
       at(['motor-polyneuropathy', 'autonomic-neuropathy'], 'rare'),
       inKind(['polyradiculoneuropathy'], 'rare'),
@@ -266,6 +294,8 @@ export const polyneuropathyCauses: readonly Cause[] = [
     durationDays: { to: 730, outside: 0.4, source: fromMemory },
     age: { from: 12, to: 110, outside: 0.5 },
     history: [
+      told(['psychiatric-disorder', 'dialysis', 'inflammatory-bowel-disease', 'vegan-diet'], 1.5, 1),
+      told(['breathlessness', 'hearing-loss', 'fatigue', 'recent-surgery'], 1.3, 1),
       told(['voice-change', 'ascending-weakness', 'critical-illness', 'chronic-kidney-disease'], 1.3, 1),
       told('pregnancy', 2, 1),
       told(['cognitive-change', 'diplopia', 'unsteadiness', 'burning-feet'], 1.4, 1),
@@ -278,13 +308,22 @@ export const polyneuropathyCauses: readonly Cause[] = [
       notFamilial,
     ],
     signs: [
+      shows(
+        ['cranial-nerves/optic-disc-swelling', 'cranial-nerves/dysphonia', 'cranial-nerves/vocal-cord-paralysis'],
+        1.8,
+        1,
+      ),
       shows(['autonomic/resting-tachycardia'], 1.4, 1),
       noOldDeformity,
       shows(['cranial-nerves/nystagmus', 'cranial-nerves/ophthalmoplegia', 'higher-function/confusion'], 2.5, 0.9),
       shows(['inspection/oedema'], 1.8, 1),
     ],
-    quantities: [under('thiamine', 70, 'nmol/L', 8, 0.3, fromMemory), axonalVelocity],
-    values: [axonal(1.3)],
+    quantities: [
+      atLeast('lactate', 2.5, 'mmol/L', 2, 0.9),
+      under('thiamine', 70, 'nmol/L', 8, 0.3, fromMemory),
+      axonalVelocity,
+    ],
+    values: [axonal(1.3), reads('mri-brain', [['wernicke-signal', 8]])],
     source: recalled('adams-victor', 'nutritional polyneuropathy'),
   },
   {
@@ -298,12 +337,16 @@ export const polyneuropathyCauses: readonly Cause[] = [
     ],
     tempo: tempos.chronic,
     history: [
+      told(['retinal-disease', 'difficulty-walking', 'clumsiness', 'tremor'], 1.3, 1),
       told(['visual-loss', 'unsteadiness', 'slurred-speech'], 1.4, 0.9),
       told(['inflammatory-bowel-disease', 'coeliac-disease', 'family/consanguinity'], 2, 1),
       told(['malabsorption', 'bariatric-surgery', 'chronic-liver-disease'], 15, 0.2),
       told('family/similar-disorder', 1.3, 1),
     ],
-    signs: [shows(['gait/ataxic', 'coordination/heel-shin'], 1.5, 0.8)],
+    signs: [
+      shows(['plantars/plantar-response', 'cranial-nerves/dysarthria', 'involuntary-movements/dystonia'], 1.3, 1),
+      shows(['gait/ataxic', 'coordination/heel-shin'], 1.5, 0.8),
+    ],
     quantities: [under('vitamin-e', 12, 'umol/L', 15, 0.05, fromMemory)],
     source: recalled('adams-victor', 'vitamin E deficiency'),
   },
@@ -323,6 +366,18 @@ export const polyneuropathyCauses: readonly Cause[] = [
     age: { from: 18, to: 110, outside: 0.4 },
     sex: { male: 0.6, female: 1.4 },
     history: [
+      told(
+        [
+          'neck-or-chest-surgery',
+          'radiotherapy',
+          'family/autoimmune-disease',
+          'immune-checkpoint-inhibitor',
+          'down-syndrome',
+        ],
+        1.5,
+        1,
+      ),
+      told(['hair-loss', 'hearing-loss', 'sleep-apnoea', 'cognitive-change'], 1.3, 1),
       told(['obesity', 'voice-change'], 1.3, 1),
       told(['muscle-pain', 'cramps', 'stiffness', 'difficulty-with-stairs'], 1.3, 1),
       told('amiodarone', 1.6, 1),
@@ -331,8 +386,13 @@ export const polyneuropathyCauses: readonly Cause[] = [
       told('carpal-tunnel-syndrome', 1.5, 1),
       told('lithium', 1.5, 1),
     ],
-    signs: [shows(['sphincters/constipation', 'autonomic/bradycardia'], 1.6, 1)],
+    signs: [
+      shows(['inspection/periorbital-oedema', 'inspection/muscle-hypertrophy', 'inspection/oedema'], 1.8, 1),
+      shows(['sphincters/constipation', 'autonomic/bradycardia'], 1.6, 1),
+    ],
     quantities: [
+      under('free-t4', 9, 'pmol/L', 5, 0.4),
+      under('sodium', 135, 'mmol/L', 1.2, 1),
       atLeast('tsh', 10, 'm[IU]/L', 6, 0.2),
       atLeast('tsh', 4.5, 'm[IU]/L', 1.3, 0.4),
       atLeast('creatine-kinase', 300, 'U/L', 1.5, 0.9),
@@ -358,160 +418,14 @@ export const polyneuropathyCauses: readonly Cause[] = [
       told(['restless-legs', 'cramps'], 1.8, 0.8),
     ],
     quantities: [
+      atLeast('creatinine', 400, 'umol/L', 5, 0.5),
+      atLeast('creatinine', 130, 'umol/L', 1.2, 0.15),
       under('egfr', 15, 'mL/min/{1.73_m2}', 6, 0.3),
       under('egfr', 60, 'mL/min/{1.73_m2}', 1.3, 0.1),
       axonalVelocity,
     ],
     values: [axonal(1.2)],
     source: recalled('adams-victor', 'uraemic polyneuropathy'),
-  },
-  {
-    key: 'paraproteinaemic-neuropathy',
-    group: 'paraprotein',
-    label: 'Neuropathy with IgG or IgA paraprotein',
-    produces: [
-      at(['sensory-ganglionopathy', 'small-fibre-polyneuropathy'], 'rare'),
-      at(lengthDependent, 'uncommon'),
-      inKind(['polyradiculoneuropathy'], 'uncommon'),
-    ],
-    tempo: tempos.chronic,
-    durationDays: { from: 90, outside: 0.4, source: fromMemory },
-    age: { from: 50, to: 110, outside: 0.3 },
-    history: [told('monoclonal-gammopathy', 8, 0.5), notFamilial],
-    signs: [noOldDeformity],
-    quantities: [atLeast('monoclonal-protein', 1, 'g/L', 4, 0.4)],
-    values: [
-      reads(
-        immunofixation,
-        [...igGOrA(10), ...igM(0.2), ['normal', 0.05]],
-        read('aan-dsp-laboratory-2009', 'serum protein immunofixation'),
-      ),
-    ],
-    source: read('aan-dsp-laboratory-2009', 'serum protein immunofixation'),
-  },
-  {
-    key: 'anti-mag-neuropathy',
-    group: 'paraprotein',
-    label: 'IgM neuropathy with antibodies to myelin-associated glycoprotein',
-    mondo: mondo('MONDO:0018977', 'polyneuropathy associated with IgM monoclonal gammapathy with anti-MAG'),
-    produces: [
-      at(['sensory-polyneuropathy'], 'uncommon'),
-      at(['length-dependent-polyneuropathy', 'sensory-ganglionopathy'], 'rare'),
-      inKind(['polyradiculoneuropathy'], 'uncommon'),
-    ],
-    tempo: tempos.chronic,
-    courses: { 'relapsing-remitting': 0.3, improving: 0.3 },
-    durationDays: {
-      from: 180,
-      outside: 0.3,
-      source: recalled('ean-pns-cidp-2021', 'slow course of anti-MAG neuropathy'),
-    },
-    age: { from: 50, to: 110, outside: 0.2 },
-    sex: { male: 1.4, female: 0.6 },
-    history: [
-      told('lymphoma', 1.5, 1),
-      told('monoclonal-gammopathy', 5, 0.8),
-      told(['unsteadiness', 'worse-in-the-dark'], 1.6, 0.6),
-      told('tremor', 3, 0.8),
-      notFamilial,
-    ],
-    signs: [
-      shows(['involuntary-movements/postural-tremor', 'involuntary-movements/action-tremor'], 4, 0.7),
-      shows(['gait/romberg', 'gait/sensory-ataxic'], 1.5, 0.7),
-      noOldDeformity,
-    ],
-    quantities: [slowArm(3, 0.6), atLeast('igm', 2.5, 'g/L', 3, 0.5)],
-    values: [
-      reads(immunofixation, [...igM(12), ...igGOrA(0.1), ['normal', 0.05]]),
-      reads('anti-mag', [
-        ['positive', 25],
-        ['negative', 0.1],
-      ]),
-      reads(conduction, [...demyelinating(3, 4), ['mixed', 1.5], ['axonal', 0.3], ['normal', 0.05]]),
-    ],
-    source: recalled('ean-pns-cidp-2021', 'differential diagnosis: anti-MAG neuropathy'),
-  },
-  {
-    key: 'poems-syndrome',
-    group: 'paraprotein',
-    label: 'POEMS syndrome',
-    mondo: mondo('MONDO:0017364', 'POEMS syndrome'),
-    produces: [
-      at(['motor-polyneuropathy'], 'rare'),
-      inKind(['polyradiculoneuropathy'], 'uncommon'),
-      at(['length-dependent-polyneuropathy'], 'rare'),
-    ],
-    tempo: tempos.subacuteOrChronic,
-    courses: { progressive: 1.4, 'relapsing-remitting': 0.3 },
-    age: { from: 35, to: 75, outside: 0.4 },
-    sex: { male: 1.3, female: 0.7 },
-    history: [
-      told(['gynaecomastia', 'hypothyroidism', 'lymphoma', 'breathlessness'], 1.4, 1),
-      told(['sexual-dysfunction', 'night-sweats', 'fatigue', 'cold-white-fingers'], 1.4, 1),
-      told(['diabetes-mellitus', 'fever'], 0.7, 1),
-      told(['weight-loss', 'recent-weight-loss'], 2, 0.7),
-      told('monoclonal-gammopathy', 3, 0.9),
-      told('neuropathic-pain', 1.4, 0.9),
-    ],
-    signs: [
-      shows(['inspection/oedema'], 5, 0.5),
-      shows(['inspection/trophic-skin-change', 'inspection/enlarged-lymph-nodes'], 3, 0.8),
-      shows(['cranial-nerves/optic-disc-swelling'], 8, 0.8),
-    ],
-    quantities: [
-      slowArm(2, 0.7),
-      atLeast('platelets', 450, '10*9/L', 6, 0.5),
-      atLeast('csf-protein', 0.45, 'g/L', 1.4, 0.4),
-    ],
-    values: [
-      reads(immunofixation, [...lambda(25), ['igg-kappa', 0.3], ['iga-kappa', 0.3], ...igM(0.2), ['normal', 0.2]]),
-      reads(conduction, [...demyelinating(2, 4), ['mixed', 3], ['axonal', 0.4], ['normal', 0.1]]),
-    ],
-    source: recalled('ean-pns-cidp-2021', 'differential diagnosis: POEMS'),
-  },
-  {
-    key: 'al-amyloidosis',
-    group: 'paraprotein',
-    label: 'AL amyloidosis',
-    mondo: mondo('MONDO:0019438', 'AL amyloidosis'),
-    produces: [
-      at(['median-nerve-wrist'], 'rare'),
-      at(['autonomic-neuropathy'], 'uncommon'),
-      at(['small-fibre-polyneuropathy'], 'uncommon'),
-      at(lengthDependent, 'rare'),
-      inKind(['multiple-nerves', 'polyradiculoneuropathy'], 'rare'),
-    ],
-    tempo: tempos.subacuteOrChronic,
-    courses: { progressive: 1.5, static: 0.2, improving: 0.2 },
-    durationDays: { from: 45, to: 2555, outside: 0.5, source: fromMemory },
-    age: { from: 45, to: 110, outside: 0.15 },
-    history: [
-      told(['fatigue', 'breathlessness', 'orthopnoea'], 1.2, 1),
-      told(['sexual-dysfunction', 'burning-feet', 'neuropathic-pain', 'dysphagia'], 1.3, 1),
-      told(['weight-loss', 'recent-weight-loss'], 2.5, 0.6),
-      told(['heart-failure', 'cardiomyopathy', 'amyloidosis'], 3, 0.7),
-      told('carpal-tunnel-syndrome', 3, 0.8),
-      told('monoclonal-gammopathy', 6, 0.7),
-      told(['light-headed-on-standing', 'syncope', 'early-satiety'], 3, 0.5),
-      told('chronic-kidney-disease', 2, 0.95),
-      told(['family/similar-disorder', 'family/amyloidosis'], 0.3, 1.1),
-    ],
-    signs: [shows(['autonomic/orthostatic-hypotension'], 4, 0.5), shows(['inspection/oedema'], 2, 0.9), noOldDeformity],
-    quantities: [
-      atLeast('monoclonal-protein', 1, 'g/L', 3, 0.6),
-      under('free-light-chain-ratio', 0.26, '{ratio}', 6, 0.7),
-      atLeast('free-light-chain-ratio', 1.66, '{ratio}', 3, 0.9),
-    ],
-    values: [
-      reads(immunofixation, [...lambda(8), ['igg-kappa', 4], ['iga-kappa', 4], ...igM(1.5), ['normal', 0.15]]),
-      reads('nerve-biopsy', [
-        ['amyloid', 30],
-        ['normal', 0.4],
-      ]),
-      reads('genetic-test', [['ttr-variant', 0.02]]),
-      axonal(1.4),
-    ],
-    source: recalled('adams-victor', 'amyloid neuropathy'),
   },
   {
     key: 'hiv-neuropathy',
@@ -525,12 +439,14 @@ export const polyneuropathyCauses: readonly Cause[] = [
     tempo: tempos.subacuteOrChronic,
     age: { from: 15, to: 80, outside: 0.4 },
     history: [
+      told(['isoniazid', 'ethambutol', 'immunosuppression', 'night-sweats'], 1.3, 1),
       told(['weight-loss', 'tuberculosis', 'hepatitis-c', 'syphilis'], 1.5, 1),
       told('hiv-infection', 40, 0.1),
       told(['unprotected-sex', 'injecting-drug-use'], 2.5, 0.8),
       told(['zidovudine', 'stavudine'], 2, 1),
       told(['burning-feet', 'neuropathic-pain', 'foot-pain'], 1.5, 0.7),
     ],
+    signs: [shows(['inspection/enlarged-lymph-nodes'], 1.6, 1)],
     quantities: [axonalVelocity],
     values: [
       reads('hiv-test', [
@@ -553,6 +469,7 @@ export const polyneuropathyCauses: readonly Cause[] = [
     courses: { 'relapsing-remitting': 0.2 },
     durationDays: { to: 120, outside: 0.3, source: fromMemory },
     history: [
+      told(['slurred-speech', 'diplopia', 'numbness'], 1.2, 1),
       told(['sore-throat', 'nasal-regurgitation'], 3, 1),
       told(['fever', 'preceding-infection', 'preceding-respiratory-infection', 'nasal-regurgitation'], 1.6, 0.8),
       told('diphtheria', 25, 0.3),
@@ -562,6 +479,7 @@ export const polyneuropathyCauses: readonly Cause[] = [
       told('travel', 2, 0.9),
     ],
     signs: [
+      shows(['autonomic/bradycardia', 'autonomic/resting-tachycardia'], 1.3, 1),
       shows(['cranial-nerves/absent-gag-reflex', 'cranial-nerves/dysphagia', 'cranial-nerves/dysphonia'], 1.8, 0.8),
       shows(['cranial-nerves/palatal-weakness', 'cranial-nerves/nasal-speech'], 6, 0.3),
       shows(['cranial-nerves/impaired-convergence'], 4, 0.9),

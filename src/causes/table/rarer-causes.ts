@@ -1,6 +1,5 @@
-import { fromMemory, read, recalled } from '../../kernel/cite.ts';
+import { recalled } from '../../kernel/cite.ts';
 import { aboveTheLoins } from './above-the-loins.ts';
-import { anyHeadache } from './brain-sites.ts';
 import { at, atLeast, atRoot, type Cause, inKind, reads, shows, sided, tempos, told } from './cause.ts';
 import { spinalPain, weightLoss } from './complaints.ts';
 import { eyeMusclePalsies } from './sided-signs.ts';

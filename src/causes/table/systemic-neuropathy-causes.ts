@@ -29,13 +29,17 @@ export const systemicNeuropathyCauses: readonly Cause[] = [
     tempo: tempos.subacuteOrChronic,
     age: { from: 30, to: 110, outside: 0.4 },
     history: [
+      told(['chronic-kidney-disease', 'weight-loss', 'monoclonal-gammopathy', 'sjogren-syndrome'], 1.3, 1),
       told(['neuropathic-pain', 'burning-feet', 'leg-pain', 'lymphoma', 'fatigue'], 1.4, 0.9),
       told(['hepatitis-c', 'cryoglobulinaemia'], 15, 0.25),
       told(['injecting-drug-use', 'chronic-liver-disease'], 3, 0.9),
       told('rash', 4, 0.6),
       told(['joint-pain', 'cold-white-fingers'], 2, 0.8),
     ],
-    signs: [shows(['inspection/non-blanching-rash'], 10, 0.6)],
+    signs: [
+      shows(['inspection/foot-ulcer', 'inspection/livedo-reticularis', 'inspection/enlarged-liver-or-spleen'], 1.6, 1),
+      shows(['inspection/non-blanching-rash'], 10, 0.6),
+    ],
     quantities: [under('complement-c4', 0.1, 'g/L', 6, 0.4)],
     values: [
       reads('cryoglobulin', [
@@ -47,6 +51,7 @@ export const systemicNeuropathyCauses: readonly Cause[] = [
         ['negative', 0.15],
       ]),
       reads('nerve-biopsy', [['vasculitis', 5]]),
+      reads('rheumatoid-factor', [['positive', 4]]),
       reads(conduction, [['axonal', 1.3], ['multifocal-axonal', 3], ...demyelinating(0.2)]),
     ],
     source: recalled('adams-victor', 'cryoglobulinaemia'),
@@ -75,12 +80,28 @@ export const systemicNeuropathyCauses: readonly Cause[] = [
       told(['joint-pain', 'cold-white-fingers', 'photosensitive-rash'], 3, 0.6),
       told('family/autoimmune-disease', 1.5, 1),
     ],
+    signs: [
+      shows(
+        ['inspection/trophic-skin-change', 'inspection/livedo-reticularis', 'inspection/colour-or-temperature-change'],
+        1.6,
+        1,
+      ),
+    ],
+    quantities: [
+      under('complement-c3', 0.8, 'g/L', 2, 0.9),
+      under('complement-c4', 0.1, 'g/L', 1.8, 0.95),
+      atLeast('esr', 40, 'mm/h', 1.3, 0.9),
+      under('white-cells', 4, '10*9/L', 1.4, 1),
+      under('platelets', 150, '10*9/L', 1.4, 1),
+    ],
     values: [
       reads('ana', [
         ['positive', 3],
         ['negative', 0.4],
       ]),
       reads('rheumatoid-factor', [['positive', 2]]),
+      reads('antiphospholipid-antibody', [['positive', 1.8]]),
+      reads('anti-ro', [['positive', 1.6]]),
       axonal(1.2),
     ],
     source: recalled('adams-victor', 'neuropathy of connective-tissue disease'),
@@ -100,12 +121,14 @@ export const systemicNeuropathyCauses: readonly Cause[] = [
     tempo: tempos.subacute,
     age: { from: 20, to: 65, outside: 0.4 },
     history: [
+      told(['dry-mouth', 'visual-loss', 'red-eye', 'numbness'], 1.2, 1),
       told(['weight-loss', 'chronic-cough', 'interstitial-lung-disease'], 1.6, 1),
       told('sarcoidosis', 20, 0.3),
       told(['breathlessness', 'fatigue', 'eye-pain'], 1.5, 0.9),
       told(['joint-pain', 'rash', 'night-sweats'], 1.5, 0.95),
     ],
     signs: [
+      shows(['inspection/enlarged-liver-or-spleen', 'inspection/proptosis'], 1.3, 1),
       shows(['cranial-nerves/optic-disc-swelling', 'cranial-nerves/optic-disc-pallor'], 1.6, 1),
       shows(['cranial-nerves/facial-weakness'], 4, 0.9),
       shows(['inspection/enlarged-lymph-nodes'], 3, 0.95),
@@ -139,12 +162,18 @@ export const systemicNeuropathyCauses: readonly Cause[] = [
     tempo: tempos.chronic,
     age: { from: 10, to: 110, outside: 0.5 },
     history: [
+      told(['bowel-disturbance', 'early-satiety', 'rash', 'hypothyroidism', 'fatigue'], 1.5, 1),
+      told(['burning-feet', 'neuropathic-pain'], 1.2, 1),
       told('coeliac-disease', 15, 0.2),
       told(['weight-loss', 'recent-weight-loss', 'malabsorption'], 1.8, 0.9),
       told('family/autoimmune-disease', 1.5, 1),
     ],
     signs: [shows(['gait/ataxic'], 1.6, 1)],
-    quantities: [under('ferritin', 20, 'ug/L', 2, 0.8)],
+    quantities: [
+      under('haemoglobin', 115, 'g/L', 1.5, 0.95),
+      under('vitamin-d', 50, 'nmol/L', 1.2, 1),
+      under('ferritin', 20, 'ug/L', 2, 0.8),
+    ],
     values: [
       reads('tissue-transglutaminase-antibody', [
         ['positive', 15],
@@ -229,6 +258,7 @@ export const systemicNeuropathyCauses: readonly Cause[] = [
     durationDays: { to: 1095, outside: 0.3, source: fromMemory },
     age: { from: 45, to: 110, outside: 0.2 },
     history: [
+      told(['chronic-cough', 'early-satiety', 'bowel-disturbance', 'light-headed-on-standing'], 1.5, 1),
       told(['lymphoma', 'monoclonal-gammopathy', 'thymoma'], 2, 1),
       told(['neuropathic-pain', 'burning-feet', 'fatigue', 'night-sweats'], 1.2, 1),
       told('cancer', 8, 0.7),
@@ -241,6 +271,7 @@ export const systemicNeuropathyCauses: readonly Cause[] = [
       ),
     ],
     signs: [shows(longStandingSigns, 0.3, 1.05), shows(['autonomic/gastroparesis', 'autonomic/ileus'], 2.5, 1)],
+    quantities: [under('sodium', 132, 'mmol/L', 2, 1), atLeast('ldh', 250, 'U/L', 1.3, 1)],
     values: [
       reads('paraneoplastic-antibody', [
         ['positive', 20],
@@ -264,15 +295,17 @@ export const systemicNeuropathyCauses: readonly Cause[] = [
     ],
     tempo: tempos.acute,
     durationDays: { to: 10, outside: 0.05, source: fromMemory },
-    age: { from: 0, to: 10, outside: 0.15 },
+    age: { from: 1, to: 10, outside: 0.15 },
     // The tick sits in the hair and is mostly found after the weakness.
     history: [
+      told(['travel', 'leg-weakness', 'difficulty-walking'], 1.2, 1),
       told(['ascending-weakness', 'unsteadiness'], 1.5, 0.9),
       told(['fever', 'preceding-gastroenteritis'], 0.4, 1.05),
       told('tick-bite', 25, 0.4),
       told(['numbness', 'paraesthesiae'], 0.5, 1.2),
     ],
     signs: [
+      shows(['cranial-nerves/facial-weakness', 'cranial-nerves/dysarthria'], 1.2, 1),
       shows(['gait/ataxic'], 1.5, 1),
       shows(['cranial-nerves/ophthalmoplegia', 'cranial-nerves/unreactive-pupil'], 1.5, 1),
     ],
@@ -319,6 +352,7 @@ export const systemicNeuropathyCauses: readonly Cause[] = [
     // A reaction makes a nerve swell and fail within days or weeks.
     tempo: { hyperacute: 0.01, acute: 0.06, subacute: 0.23, chronic: 0.7 },
     history: [
+      told(['eye-pain', 'joint-pain', 'clumsiness', 'muscle-thinning', 'family/similar-disorder'], 1.2, 1),
       told(['rash', 'fever'], 1.3, 1),
       told(['immunosuppression', 'corticosteroid', 'tnf-inhibitor'], 1.2, 1),
       told('diabetes-mellitus', 0.6, 1),
@@ -329,6 +363,17 @@ export const systemicNeuropathyCauses: readonly Cause[] = [
       told('neuropathic-pain', 0.7, 1.1),
     ],
     signs: [
+      shows(
+        [
+          'inspection/claw-hand',
+          'inspection/ulnar-claw',
+          'inspection/foot-drop',
+          'inspection/claw-toes',
+          'inspection/neuropathic-joint',
+        ],
+        1.5,
+        1,
+      ),
       shows(
         [
           'cranial-nerves/upper-facial-weakness',

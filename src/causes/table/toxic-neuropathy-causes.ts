@@ -63,6 +63,7 @@ export const toxicNeuropathyCauses: readonly Cause[] = [
     age: { from: 25, to: 110, outside: 0.2 },
     sex: { male: 1.3, female: 0.7 },
     history: [
+      told(['sexual-dysfunction', 'falls', 'cognitive-change', 'muscle-pain'], 1.2, 1),
       told(['unsteadiness', 'cramps', 'leg-weakness'], 1.2, 1),
       told('diabetes-mellitus', 0.7, 1),
       told('tobacco', 1.2, 1),
@@ -72,8 +73,21 @@ export const toxicNeuropathyCauses: readonly Cause[] = [
       told(['burning-feet', 'neuropathic-pain', 'foot-pain'], 1.4, 0.8),
       notFamilial,
     ],
-    signs: [noOldDeformity, shows(['gait/ataxic'], 1.5, 1)],
-    quantities: [atLeast('mcv', 100, 'fL', 2, 0.7), atLeast('ggt', 60, 'U/L', 2, 0.6), axonalVelocity],
+    signs: [
+      shows(
+        ['inspection/distal-hair-loss', 'inspection/enlarged-liver-or-spleen', 'inspection/trophic-skin-change'],
+        1.5,
+        1,
+      ),
+      noOldDeformity,
+      shows(['gait/ataxic'], 1.5, 1),
+    ],
+    quantities: [
+      atLeast('ast', 60, 'U/L', 1.6, 0.85),
+      atLeast('mcv', 100, 'fL', 2, 0.7),
+      atLeast('ggt', 60, 'U/L', 2, 0.6),
+      axonalVelocity,
+    ],
     values: [axonal(1.3)],
     source: read('hanewinckel-2016', 'risk factors of chronic polyneuropathy'),
   },
@@ -163,6 +177,8 @@ export const toxicNeuropathyCauses: readonly Cause[] = [
     courses: { improving: 1.5 },
     age: { from: 12, to: 110, outside: 0.5 },
     history: [
+      told('linezolid', 2, 1),
+      told(['visual-loss', 'ethambutol'], 1.2, 1),
       told(['lithium', 'retinoid', 'carbamazepine', 'statin', 'hydroxychloroquine'], 2, 1),
       told('tnf-inhibitor', 5, 1),
       // Without a medicine that does it there is no such neuropathy.
@@ -196,6 +212,7 @@ export const toxicNeuropathyCauses: readonly Cause[] = [
     tempo: { hyperacute: 0.02, acute: 0.25, subacute: 0.53, chronic: 0.2 },
     age: { from: 14, to: 45, outside: 0.3 },
     history: [
+      told(['paraesthesiae', 'alcohol-excess', 'injecting-drug-use'], 1.2, 1),
       told(['leg-weakness', 'falls', 'numbness', 'difficulty-walking'], 1.2, 1),
       told(['vegan-diet', 'cocaine-or-stimulants', 'psychiatric-disorder'], 1.5, 1),
       told('nitrous-oxide', 40, 0.03),
@@ -203,6 +220,8 @@ export const toxicNeuropathyCauses: readonly Cause[] = [
     ],
     signs: [shows(['special-tests/lhermitte', 'gait/romberg', 'gait/sensory-ataxic'], 1.5, 0.8)],
     quantities: [
+      atLeast('mcv', 100, 'fL', 1.3, 1),
+      under('vitamin-b12', 133, 'pmol/L', 2, 0.9),
       atLeast('homocysteine', 15, 'umol/L', 5, 0.2, read('nice-ng239', 'homocysteine as first test')),
       atLeast('methylmalonic-acid', 0.4, 'umol/L', 3, 0.5),
     ],
@@ -229,6 +248,7 @@ export const toxicNeuropathyCauses: readonly Cause[] = [
     ],
     tempo: tempos.subacuteOrChronic,
     history: [
+      told(['developmental-delay', 'seizure', 'vomiting', 'muscle-pain', 'restless-legs'], 1.3, 1),
       told(['cognitive-change', 'behaviour-change', 'weight-loss', 'arm-weakness'], 1.3, 1),
       told(['joint-pain', 'headache', 'fatigue'], 1.3, 1),
       told(['lead', 'other-heavy-metal'], 10, 0.3),
@@ -244,6 +264,7 @@ export const toxicNeuropathyCauses: readonly Cause[] = [
     ],
     sides: [sided(['inspection/wrist-drop', 'inspection/finger-drop'], { one: 0.6, both: 2 })],
     quantities: [
+      under('mcv', 80, 'fL', 2, 0.8),
       atLeast('lead', 2.4, 'umol/L', 15, 0.1, recalled('adams-victor', 'lead: 50 micrograms per decilitre')),
       // Anaemia with it is usual.
       atLeast('haemoglobin', 120, 'g/L', 0.6, 2),
@@ -263,6 +284,7 @@ export const toxicNeuropathyCauses: readonly Cause[] = [
     tempo: tempos.acuteOrSubacute,
     durationDays: { to: 1095, outside: 0.5, source: fromMemory },
     history: [
+      told(['leg-weakness', 'ascending-weakness', 'muscle-pain', 'dry-mouth'], 1.2, 1),
       told(['fatigue', 'hair-loss', 'cognitive-change'], 1.3, 1),
       told(['arsenic', 'other-heavy-metal'], 10, 0.4),
       // Many do not know that they were poisoned; gut, skin and hair tell.
@@ -272,11 +294,14 @@ export const toxicNeuropathyCauses: readonly Cause[] = [
       told('rash', 2, 0.9),
     ],
     signs: [
+      shows(['autonomic/resting-tachycardia', 'inspection/oedema', 'inspection/periorbital-oedema'], 1.3, 1),
       shows(['inspection/mees-lines'], 25, 0.6),
       shows(['inspection/trophic-skin-change'], 2, 0.9),
       noOldDeformity,
     ],
     quantities: [
+      under('platelets', 150, '10*9/L', 1.5, 1),
+      atLeast('alt', 60, 'U/L', 1.4, 1),
       under('haemoglobin', 110, 'g/L', 1.5, 0.9),
       under('white-cells', 4, '10*9/L', 2, 0.9),
       atLeast('arsenic-urine', 100, 'ug/L', 20, 0.1),
@@ -297,6 +322,7 @@ export const toxicNeuropathyCauses: readonly Cause[] = [
     tempo: tempos.acute,
     durationDays: { to: 180, outside: 0.3, source: fromMemory },
     history: [
+      told(['visual-loss', 'joint-pain', 'leg-pain'], 1.3, 1),
       told(['cognitive-change', 'muscle-pain', 'behaviour-change'], 1.3, 1),
       told('seizure', 1.5, 1),
       told(['thallium', 'other-heavy-metal'], 4, 0.3),
@@ -307,6 +333,16 @@ export const toxicNeuropathyCauses: readonly Cause[] = [
       told(['vomiting', 'abdominal-pain'], 2, 0.7),
     ],
     signs: [
+      shows(
+        [
+          'higher-function/hallucinations',
+          'cranial-nerves/optic-disc-pallor',
+          'cranial-nerves/ptosis',
+          'sphincters/constipation',
+        ],
+        1.4,
+        1,
+      ),
       shows(['inspection/mees-lines'], 6, 0.8),
       shows(['inspection/distal-hair-loss'], 2, 1),
       shows(['autonomic/resting-tachycardia', 'autonomic/paroxysmal-hypertension'], 2, 0.9),
@@ -324,6 +360,7 @@ export const toxicNeuropathyCauses: readonly Cause[] = [
     tempo: tempos.subacute,
     courses: { progressive: 1.2, improving: 1.2 },
     history: [
+      told(['cognitive-change', 'visual-loss', 'ascending-weakness'], 1.2, 1),
       told(['weight-loss', 'cramps', 'altered-sweating', 'leg-weakness'], 1.3, 1),
       told('organic-solvents', 40, 0.03),
     ],
@@ -413,6 +450,7 @@ export const toxicNeuropathyCauses: readonly Cause[] = [
     durationDays: { to: 365, outside: 0.3, source: fromMemory },
     age: { from: 25, to: 110, outside: 0.4 },
     history: [
+      told(['weakness', 'numbness', 'facial-pain', 'early-satiety'], 1.1, 1),
       told(['ascending-weakness', 'paraesthesiae', 'diplopia'], 1.3, 1),
       told('immune-checkpoint-inhibitor', 80, 0.02),
       told(['cancer', 'lymphoma', 'immune-checkpoint-inhibitor'], 3, 0.1),

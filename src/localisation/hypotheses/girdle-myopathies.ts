@@ -84,6 +84,42 @@ export const girdleMyopathies: readonly MuscleDisease[] = [
     }),
   ),
   {
+    // Torn, inflamed or starved of fuel, muscle hurts and leaks its enzyme while it is still strong.
+    ...proximal,
+    variant: 'tender-and-strong',
+    percent: percent * 0.03,
+    losses: girdles(0.06, 0.05, 0.03),
+    reflex: 0,
+    ownReflex: 0,
+    because: 'muscle hurts and leaks its enzyme before it weakens',
+    paces: { hyperacute: 3, acute: 4, subacute: 1, chronic: 0.6 },
+    signs: [],
+  },
+  {
+    // Congenital myopathies and dystrophies: face, trunk and all limbs of an infant, the jerks lost with the muscle.
+    ...proximal,
+    variant: 'from-birth',
+    percent: percent * 0.08,
+    losses: {
+      ...girdles(0.7, 0.65, 0.75),
+      trunk: 0.7,
+      'leg-anterior': 0.5,
+      'leg-posterior': 0.45,
+      'upper-arm': 0.6,
+      hand: 0.4,
+    },
+    reflex: 0.6,
+    ownReflex: 0.7,
+    ages: { to: 2, outside: 0.02 },
+    signs: [
+      ['swallowing', 0.6],
+      ['palate', 0.4],
+      ['breathing', 0.45],
+      ['lower-face', 0.6],
+      ['upper-face', 0.6],
+    ],
+  },
+  {
     // An overactive thyroid weakens the girdles, makes the jerks brisk, the heart race, hands shake and lids draw back.
     ...proximal,
     variant: 'girdles-with-brisk-jerks',

@@ -302,6 +302,41 @@ export function armFirstMotorHypotheses(): Hypothesis[] {
 /** What is added to the length of arm axons when the disease is worse in the arms, in cm. Judged. */
 const armsCountAsLongerBy = 30;
 
+/** How far fingers and feet fail together, as the length from which an axon is lost, in cm. Judged. */
+const handsAndFeetFrom = [
+  { variant: 'fingers-and-toes', cm: 96 },
+  { variant: 'hands-and-feet', cm: 86 },
+] as const;
+
+/** What is added to the length of sensory axons of the arm where fingers fail with the toes, in cm. Judged. */
+const fingersCountAsLongerBy = 18;
+
+/**
+ * Medicines against tumours, other poisons and want of vitamins numb fingers and toes together, long before the loss has come
+ * up to the knee. Source: Amato and Russell, toxic neuropathies (recalled).
+ */
+export function handsAndFeetHypotheses(): Hypothesis[] {
+  return handsAndFeetFrom.map(({ variant, cm }) => {
+    const lost = ({ segment, lengthCm }: FibreSite): number =>
+      reached(lengthCm + (partOf(segment) === 'arm' ? fingersCountAsLongerBy : 0), cm);
+    return hypothesis(
+      processSite(sensory.key, sensory.label, 'polyneuropathy'),
+      variant,
+      percentOfAll * 0.012,
+      intact,
+      {
+        process: processOf({
+          largeFibre: (fibre) => 0.85 * lost(fibre),
+          smallFibre: (fibre) => 0.85 * lost(fibre),
+          reflex: ({ lengthCm }) => 0.5 * reached(lengthCm, cm - 14),
+          because: 'poisons and want of vitamins take fingers and toes together',
+        }),
+        faculties: facultiesOf(slightAutonomic),
+      },
+    );
+  });
+}
+
 /** Small fibres lost in patches whatever their length: face, trunk and arms may burn first. */
 export function patchySmallFibreHypothesis(): Hypothesis {
   return hypothesis(

@@ -4,6 +4,7 @@ import { ganglionopathyHypotheses } from './ganglionopathy.ts';
 import {
   armFirstMotorHypotheses,
   autonomicHypotheses,
+  handsAndFeetHypotheses,
   lengthDependentHypotheses,
   patchySmallFibreHypothesis,
 } from './length-dependent.ts';
@@ -16,6 +17,7 @@ export function polyneuropathyHypotheses(): Hypothesis[] {
   return [
     ...lengthDependentHypotheses(),
     ...armFirstMotorHypotheses(),
+    ...handsAndFeetHypotheses(),
     patchySmallFibreHypothesis(),
     ...autonomicHypotheses(),
     ...polyradiculoneuropathyHypotheses(),

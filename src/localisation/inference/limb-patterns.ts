@@ -169,6 +169,51 @@ function newbornShifts({ findings, person }: Exam): readonly Shift[] {
 }
 
 /**
+ * In the first year inflammation of the roots is a rarity (0.2 in 100,000), and a face that does not move with limp limbs is of
+ * muscle, junction or motor cells, above all where it has stood since birth. Source: McGrogan 2009, Dubowitz, the floppy infant
+ * (from memory). Odds judged.
+ */
+const limpFromBirth = { roots: 0.05, muscle: 6, release: 0.4 } as const;
+const ofLimpInfants = sites(
+  'proximal-myopathy',
+  'myotonic-myopathy',
+  'lower-motor-neuron-system',
+  'postsynaptic-junction',
+);
+
+/** Age in years below which it began, for what is called of the first year. */
+const firstYear = 0.6;
+
+function beganInFirstYear({ person: { ageYears }, onset: { durationDays = 0 } }: Exam): boolean {
+  return ageYears !== undefined && (ageYears < 1 || ageYears - durationDays / 365.25 < firstYear) && ageYears < 3;
+}
+
+const longAxons = sites('motor-polyneuropathy', 'length-dependent-polyneuropathy', 'sensory-polyneuropathy');
+
+function floppyInfantShifts(exam: Exam): readonly Shift[] {
+  const { findings, course } = exam;
+  if (!beganInFirstYear(exam)) return [];
+  const first = findings.find(
+    ({ abnormal, item, value }) =>
+      abnormal &&
+      ((item.probe.kind === 'tone' && value === 'reduced') || ['weak-suck-or-cry', 'head-lag'].includes(item.key)),
+  );
+  if (first === undefined) return [];
+  const roots = shiftBy(first, {
+    applies: anyOf(kinds('polyradiculoneuropathy', 'ganglion'), longAxons),
+    factor: limpFromBirth.roots,
+    because: 'roots and nerves are hardly ever inflamed in the first year',
+  });
+  if (course !== 'static') return [roots];
+  const because = 'a child that is limp from birth has a disease of muscle, junction or motor cells';
+  return [
+    roots,
+    shiftBy(first, { applies: ofLimpInfants, factor: limpFromBirth.muscle, because }),
+    shiftBy(first, { applies: sites('presynaptic-junction'), factor: limpFromBirth.release, because }),
+  ];
+}
+
+/**
  * An infant that was well and grows limp in all limbs within days: botulism of infancy and diseases of motor cells and muscle
  * are as common then as illness of the brain, which the same picture suggests. Source: Dubowitz, the floppy infant (from
  * memory). Odds judged.
@@ -331,6 +376,7 @@ export function limbPatternShifts(exam: Exam): readonly Shift[] {
     ...painAloneShifts(exam),
     ...neckAndOneHalfShifts(exam),
     ...newbornShifts(exam),
+    ...floppyInfantShifts(exam),
     ...limpInfantShifts(exam),
     ...hemiparesisShifts(exam),
     ...hemiataxiaShifts(exam),

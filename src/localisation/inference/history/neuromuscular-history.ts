@@ -227,6 +227,13 @@ export const neuromuscularHistory: readonly HistoryWeight[] = [
     'channels and junctions that fail recover',
   ),
   ...weigh(
+    'episodic-weakness',
+    anyOf(kinds('polyradiculoneuropathy'), sites('motor-polyneuropathy', 'lower-motor-neuron-system')),
+    0.4,
+    1,
+    'inflamed roots and dying cells do not recover between attacks',
+  ),
+  ...weigh(
     ['fluctuating-symptoms', 'fatigable-weakness'],
     sites('oculopharyngeal-myopathy', 'motor-neuron-system', 'lower-motor-neuron-system'),
     0.5,

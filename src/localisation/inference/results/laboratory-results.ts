@@ -31,6 +31,16 @@ export const laboratoryResults: readonly ResultWeight[] = [
     recalled('amato-russell', 'creatine kinase'),
   ),
   measured(
+    'creatine-kinase',
+    'from',
+    5000,
+    'U/L',
+    muscle,
+    3,
+    'so much comes of muscle that breaks down',
+    recalled('amato-russell', 'creatine kinase'),
+  ),
+  measured(
     'systolic-pressure-supine',
     'from',
     180,

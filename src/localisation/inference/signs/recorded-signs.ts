@@ -112,7 +112,7 @@ export const recordedSigns: readonly SignWeight[] = [
     'skin and joints that feel no pain break down',
     commonPractice,
   ),
-  ...sign('myokymia', anyOf(kinds('plexus'), pickedNerves), 4, 'irradiated and irritated nerves ripple', amato),
+  ...signOnSide('myokymia', anyOf(kinds('plexus'), pickedNerves), 4, 'irradiated and irritated nerves ripple', amato),
   ...sign(
     'facial-myokymia',
     sites('pons-tegmentum', 'pons-ventral', 'pons-lateral', 'facial-nerve'),

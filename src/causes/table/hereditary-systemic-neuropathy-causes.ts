@@ -1,0 +1,272 @@
+import { fromMemory, recalled } from '../../kernel/cite.ts';
+import { at, atLeast, type Cause, inKind, mondo, reads, shows, tempos, told, under } from './cause.ts';
+import { axonal, conduction, demyelinating, slowArm } from './conduction.ts';
+
+/** Relatives who are affected, in the words in which people tell of them. */
+const kin = (present: number, absent: number) => told('family/similar-disorder', present, absent);
+
+/** Hereditary diseases of the whole body, or of brain and nerves, that damage many nerves. */
+export const hereditarySystemicNeuropathyCauses: readonly Cause[] = [
+  {
+    key: 'hereditary-transthyretin-amyloidosis',
+    group: 'hereditary',
+    label: 'Hereditary transthyretin amyloid neuropathy',
+    inheritance: ['autosomal-dominant'],
+    mondo: mondo('MONDO:0971004', 'amyloidosis, hereditary systemic 1'),
+    produces: [
+      at(['median-nerve-wrist', 'motor-polyneuropathy'], 'rare'),
+      at(['autonomic-neuropathy', 'small-fibre-polyneuropathy'], 'uncommon'),
+      at(['length-dependent-polyneuropathy', 'sensory-polyneuropathy'], 'rare'),
+      inKind(['polyradiculoneuropathy', 'multiple-nerves'], 'rare'),
+    ],
+    tempo: tempos.subacuteOrChronic,
+    courses: { progressive: 1.5, static: 0.2, improving: 0.1, 'relapsing-remitting': 0.3 },
+    durationDays: { from: 90, outside: 0.5, source: fromMemory },
+    age: { from: 25, to: 110, outside: 0.15 },
+    sex: { male: 1.3, female: 0.7 },
+    history: [
+      told(['bladder-disturbance', 'altered-sweating', 'falls'], 1.3, 1),
+      told(['retinal-disease', 'glaucoma', 'atrial-fibrillation', 'chronic-kidney-disease', 'breathlessness'], 1.3, 1),
+      told(['burning-feet', 'neuropathic-pain', 'spinal-stenosis'], 1.5, 1),
+      told(['family/amyloidosis', 'family/cardiomyopathy-or-sudden-death'], 12, 0.8),
+      kin(5, 0.6),
+      told(['weight-loss', 'recent-weight-loss'], 2.5, 0.7),
+      told('carpal-tunnel-syndrome', 5, 0.6),
+      told(['heart-failure', 'cardiomyopathy', 'amyloidosis'], 3, 0.7),
+      told(['light-headed-on-standing', 'syncope', 'early-satiety'], 3, 0.5),
+      told('sexual-dysfunction', 1.6, 0.8),
+      // Deposits cloud the vitreous and block the bundles of the heart.
+      told('flashes-and-floaters', 3, 1),
+      told(['visual-loss', 'bowel-disturbance', 'dizziness'], 1.4, 1),
+    ],
+    signs: [
+      shows(
+        [
+          'inspection/foot-ulcer',
+          'inspection/palpable-mass',
+          'cranial-nerves/tonic-pupil',
+          'cranial-nerves/anisocoria',
+        ],
+        1.4,
+        1,
+      ),
+      shows(['autonomic/orthostatic-hypotension'], 4, 0.5),
+      shows(['autonomic/arrhythmia', 'autonomic/bradycardia'], 2, 1),
+      shows(['autonomic/gastroparesis', 'autonomic/anhidrosis', 'sphincters/erectile-dysfunction'], 3, 0.8),
+    ],
+    quantities: [slowArm(0.3, 1.05)],
+    values: [
+      reads('genetic-test', [
+        ['ttr-variant', 300],
+        ['negative', 0.1],
+      ]),
+      reads('nerve-biopsy', [
+        ['amyloid', 20],
+        ['normal', 0.4],
+      ]),
+      reads('serum-immunofixation', [
+        ['normal', 1.3],
+        ['light-chain', 0.2],
+        ['igg-lambda', 0.3],
+        ['iga-lambda', 0.3],
+        ['igg-kappa', 0.4],
+      ]),
+      reads('ecg', [['conduction-disease', 3]]),
+      axonal(1.5),
+    ],
+    source: recalled('adams-victor', 'familial amyloid polyneuropathy'),
+  },
+  {
+    key: 'fabry-disease',
+    group: 'hereditary',
+    label: 'Fabry disease',
+    inheritance: ['x-linked'],
+    mondo: mondo('MONDO:0010526', 'Fabry disease'),
+    produces: [
+      at(['no-lesion'], 'rare'),
+      at(['small-fibre-polyneuropathy'], 'uncommon'),
+      at(['autonomic-neuropathy'], 'rare'),
+    ],
+    tempo: tempos.lifelong,
+    durationDays: { from: 180, outside: 0.4, source: fromMemory },
+    age: { from: 3, to: 35, outside: 0.15 },
+    sex: { male: 1.5, female: 0.6 },
+    history: [
+      told(
+        ['fatigue', 'bowel-disturbance', 'joint-pain', 'vertigo', 'heart-failure', 'visual-loss', 'worse-in-the-cold'],
+        1.3,
+        1,
+      ),
+      told(['diabetes-mellitus', 'alcohol-excess'], 0.4, 1),
+      told(
+        ['fever', 'abdominal-pain', 'transient-ischaemic-attack', 'tinnitus', 'hearing-loss', 'early-satiety'],
+        1.5,
+        1,
+      ),
+      kin(5, 0.6),
+      told(['neuropathic-pain', 'burning-feet', 'foot-pain'], 2, 0.3),
+      told('altered-sweating', 5, 0.6),
+      told(['chronic-kidney-disease', 'cardiomyopathy', 'stroke'], 5, 0.7),
+      told('family/cardiomyopathy-or-sudden-death', 3, 0.9),
+    ],
+    signs: [
+      shows(['inspection/angiokeratoma'], 40, 0.4),
+      shows(['autonomic/anhidrosis'], 4, 0.8),
+      shows(['cranial-nerves/hearing-loss'], 2, 1),
+    ],
+    quantities: [under('egfr', 60, 'mL/min/{1.73_m2}', 2, 0.9)],
+    values: [
+      reads('ecg', [
+        ['conduction-disease', 1.8],
+        ['other', 1.6],
+      ]),
+      reads('genetic-test', [
+        ['other', 30],
+        ['negative', 0.1],
+      ]),
+    ],
+    source: recalled('adams-victor', 'Fabry disease'),
+  },
+  {
+    key: 'refsum-disease',
+    group: 'hereditary',
+    label: 'Refsum disease',
+    inheritance: ['autosomal-recessive'],
+    mondo: mondo('MONDO:0009958', 'adult Refsum disease'),
+    produces: [
+      at(['optic-nerve', 'retina', 'motor-polyneuropathy'], 'exceptional'),
+      at(['sensory-ganglionopathy', 'cerebellar-degeneration'], 'rare'),
+      at(['length-dependent-polyneuropathy', 'sensory-polyneuropathy'], 'rare'),
+      inKind(['polyradiculoneuropathy'], 'rare'),
+    ],
+    tempo: tempos.subacuteOrChronic,
+    courses: { 'relapsing-remitting': 1.5 },
+    age: { from: 3, to: 50, outside: 0.2 },
+    history: [
+      told(['family/consanguinity', 'unsteadiness', 'rash', 'weight-loss', 'pregnancy'], 1.6, 1),
+      kin(5, 0.7),
+      told(['visual-loss', 'retinal-disease'], 6, 0.4),
+      told(['loss-of-smell', 'hearing-loss'], 8, 0.5),
+      told('unsteadiness', 1.5, 0.8),
+    ],
+    signs: [
+      shows(['cranial-nerves/constricted-visual-field'], 6, 0.9),
+      shows(['cranial-nerves/anosmia'], 20, 0.3),
+      shows(['cranial-nerves/hearing-loss'], 5, 0.6),
+      shows(['cranial-nerves/reduced-visual-acuity', 'cranial-nerves/optic-disc-pallor'], 4, 0.7),
+      shows(['inspection/trophic-skin-change'], 2, 1),
+    ],
+    quantities: [slowArm(4, 0.4), atLeast('csf-protein', 1, 'g/L', 3, 0.6)],
+    values: [reads(conduction, [...demyelinating(3, 4), ['axonal', 0.3], ['normal', 0.1]])],
+    source: recalled('adams-victor', 'Refsum disease'),
+  },
+  {
+    key: 'metachromatic-or-krabbe-leukodystrophy',
+    group: 'hereditary',
+    label: 'Metachromatic leukodystrophy or Krabbe disease',
+    inheritance: ['autosomal-recessive'],
+    produces: [
+      at(
+        [
+          'cortex-parasagittal',
+          'spinal-cord-posterolateral',
+          'motor-neuron-system',
+          'cerebellar-degeneration',
+          'brainstem-diffuse',
+        ],
+        'exceptional',
+      ),
+      inKind(['polyradiculoneuropathy'], 'rare'),
+      at(['length-dependent-polyneuropathy', 'spinal-cord-lateral', 'multiple-sites'], 'rare'),
+      at(
+        [
+          'diffuse-encephalopathy',
+          'cortex-frontal',
+          'hyperkinetic-syndrome',
+          'upper-motor-neuron-system',
+          'frontal-gait-disorder',
+        ],
+        'rare',
+      ),
+    ],
+    tempo: tempos.subacuteOrChronic,
+    courses: { progressive: 1.4, improving: 0.1 },
+    age: { from: 0, to: 40, outside: 0.15 },
+    history: [
+      told(['difficulty-walking', 'falls', 'unsteadiness', 'visual-loss', 'psychiatric-disorder'], 1.3, 1),
+      told('loss-of-skills', 6, 0.95),
+      kin(5, 0.7),
+      told('family/consanguinity', 5, 1),
+      told(['cognitive-change', 'behaviour-change'], 6, 0.4),
+      told('seizure', 2, 1),
+    ],
+    signs: [
+      shows(['cranial-nerves/optic-disc-pallor', 'gait/ataxic', 'cranial-nerves/nystagmus'], 1.3, 1),
+      shows(['plantars/plantar-response'], 5, 0.5),
+      shows(['cranial-nerves/optic-disc-pallor', 'gait/spastic'], 3, 0.8),
+    ],
+    quantities: [slowArm(6, 0.2), atLeast('csf-protein', 0.6, 'g/L', 3, 0.5)],
+    values: [
+      reads('mri-brain', [
+        ['white-matter-disease', 6],
+        ['normal', 0.3],
+      ]),
+      reads(conduction, [...demyelinating(2, 8), ['axonal', 0.2], ['normal', 0.1]]),
+    ],
+    source: recalled('adams-victor', 'leukodystrophies with neuropathy'),
+  },
+  {
+    key: 'mitochondrial-neuropathy',
+    group: 'hereditary',
+    label: 'Mitochondrial neuropathy',
+    inheritance: ['mitochondrial', 'autosomal-recessive', 'autosomal-dominant'],
+    produces: [
+      at(
+        [
+          'multiple-sites',
+          'oculopharyngeal-myopathy',
+          'cerebellar-degeneration',
+          'presynaptic-junction',
+          'retina',
+          'optic-nerve',
+        ],
+        'exceptional',
+      ),
+      inKind(['ganglion'], 'uncommon'),
+      at(['length-dependent-polyneuropathy', 'sensory-polyneuropathy'], 'rare'),
+      inKind(['polyradiculoneuropathy'], 'rare'),
+    ],
+    tempo: tempos.lifelong,
+    age: { from: 2, to: 60, outside: 0.4 },
+    history: [
+      told(['retinal-disease', 'visual-loss', 'unsteadiness', 'developmental-delay', 'weight-loss', 'stroke'], 1.6, 1),
+      told(['family/consanguinity', 'bowel-disturbance'], 1.3, 1),
+      told(['family/muscle-disease', 'cardiomyopathy'], 1.5, 1),
+      kin(5, 0.7),
+      told(['hearing-loss', 'drooping-eyelids', 'diplopia'], 4, 0.5),
+      told(['seizure', 'migraine', 'epilepsy'], 2, 0.9),
+      told('early-satiety', 2, 0.9),
+      told('diabetes-mellitus', 1.3, 0.95),
+    ],
+    signs: [
+      shows(['autonomic/gastroparesis', 'autonomic/ileus'], 4, 1),
+      shows(['cranial-nerves/constricted-visual-field', 'cranial-nerves/optic-disc-pallor', 'gait/ataxic'], 1.5, 1),
+      shows(['cranial-nerves/ophthalmoplegia', 'cranial-nerves/ptosis'], 20, 0.4),
+      shows(['cranial-nerves/hearing-loss'], 4, 0.7),
+      shows(['involuntary-movements/myoclonus', 'cranial-nerves/dysarthria'], 2, 0.9),
+    ],
+    quantities: [atLeast('lactate', 2.5, 'mmol/L', 4, 0.6)],
+    values: [
+      reads('mri-brain', [['white-matter-disease', 2]]),
+      reads('muscle-biopsy', [
+        ['mitochondrial', 20],
+        ['normal', 0.4],
+      ]),
+      reads('genetic-test', [
+        ['other', 15],
+        ['negative', 0.5],
+      ]),
+    ],
+    source: recalled('adams-victor', 'mitochondrial disorders'),
+  },
+];
