@@ -3,6 +3,7 @@ import { assessRedFlags, redFlagRules } from '../../src/workup/red-flags.ts';
 import { bedsideExam, localised, site } from '../support/bedside.ts';
 import { brainAndEyeStories } from './red-flag-stories/brain-and-eye-stories.ts';
 import { complaintsAloneStories } from './red-flag-stories/complaints-alone-stories.ts';
+import { eyesNeckAndThroatStories } from './red-flag-stories/eyes-neck-and-throat-stories.ts';
 import { fewSignStories } from './red-flag-stories/few-sign-stories.ts';
 import { furtherWordingStories } from './red-flag-stories/further-wordings-stories.ts';
 import { headAndMuscleStories } from './red-flag-stories/head-and-muscle-stories.ts';
@@ -19,6 +20,7 @@ import { voiceStepsAndCalciumStories } from './red-flag-stories/voice-steps-and-
 const stories = [
   ...brainAndEyeStories,
   ...complaintsAloneStories,
+  ...eyesNeckAndThroatStories,
   ...fewSignStories,
   ...furtherWordingStories,
   ...headAndMuscleStories,

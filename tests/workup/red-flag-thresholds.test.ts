@@ -107,7 +107,7 @@ const thresholds: readonly Threshold[] = [
     spares: 50,
     withValue: (ageYears) => ({
       person: { ageYears },
-      history: { onset: days },
+      history: { onset: days, conditions: has('hypertension') },
       findings: { cranialNerves: on('left', 'third-nerve-palsy') },
     }),
   },

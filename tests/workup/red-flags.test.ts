@@ -242,14 +242,16 @@ describe('brain', () => {
   });
 
   // Fang 2017: compressive palsies are those with a pupil, pain or youth.
-  it('suspects an aneurysm in a third nerve palsy with a large pupil, and asks for the pupil when it is not recorded', () => {
+  it('suspects an aneurysm in a third nerve palsy with a large pupil, and asks for a pupil that is not recorded where small vessels are at risk', () => {
     const person = { ageYears: 66 };
     const palsy = { sign: 'third-nerve-palsy', side: 'left', present: true };
     const pupil = { sign: 'dilated-pupil', side: 'left', present: true };
-    const flags = (cranialNerves: unknown[]) =>
-      assessRedFlags(bedsideExam({ person, history: acute, findings: { cranialNerves } }), anywhere);
+    const diabetic = { ...acute, conditions: [{ key: 'diabetes-mellitus', present: true }] };
+    const flags = (cranialNerves: unknown[], history: object = diabetic) =>
+      assessRedFlags(bedsideExam({ person, history, findings: { cranialNerves } }), anywhere);
     expect(stateOf(flags([palsy, pupil]), 'compressive-third-nerve-palsy')).toBe('present');
     expect(stateOf(flags([palsy]), 'compressive-third-nerve-palsy')).toBe('not-assessable');
+    expect(stateOf(flags([palsy], acute), 'compressive-third-nerve-palsy')).toBe('present');
     expect(stateOf(flags([palsy, { ...pupil, present: false }]), 'compressive-third-nerve-palsy')).toBe('absent');
   });
 });

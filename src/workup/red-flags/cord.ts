@@ -66,7 +66,11 @@ export function cordSigns(facts: BedsideFacts): readonly Reason[] {
     walk.length > 0 &&
     facts.cranialNerveSigns.length === 0 &&
     facts.beganWithin(730) !== 'no';
-  const enough = level.length > 0 || (bilateral && beyondReflexes && failure > 0) || isTold || isStiffWalk;
+  // The finger-flexor signs of both hands over brisk legs, with a walk or hands that have changed.
+  const hands = [...walk, ...facts.told('clumsiness', 'numbness', 'arm-weakness')];
+  const isOfTheNeck = isOnBothSides(fingerFlexors(facts)) && walk.length > 0 && hands.length > 1;
+  const isFailing = failure > 0 || (isOfTheNeck && facts.beganWithin(730) !== 'no');
+  const enough = level.length > 0 || (bilateral && beyondReflexes && isFailing) || isTold || isStiffWalk;
   if (!enough) return [];
   return [
     ...findingReasons(facts.upperMotorSignsInLegs, 3),
@@ -167,6 +171,30 @@ export function crossedLoss(facts: BedsideFacts): readonly Reason[] {
       return findingReasons([...weak.slice(0, 3), ...crossed.slice(0, 2)]);
   }
   return none;
+}
+
+/** Arms on both sides that have withered, or whose jerks are lost: the segments at the level of a lesion of the neck. */
+export function failingArms({ query, reducedReflexes }: BedsideFacts): readonly Finding[] {
+  const lost = [
+    ...query.abnormalWhere(({ item, place }) => item.key === 'wasting' && isOnLimb(place, 'upper-limbs')),
+    ...reducedReflexes.filter(({ item }) => item.region === 'upper-limbs'),
+  ];
+  return isOnBothSides(lost) ? lost : [];
+}
+
+/** Vibration or the position of joints lost in both legs: below brisk jerks these are the dorsal columns, for a neuropathy takes the jerks first. */
+export function lostPositionOfLegs({ legSensoryLoss }: BedsideFacts): readonly Finding[] {
+  const lost = legSensoryLoss.filter(({ modality }) => modality === 'vibration' || modality === 'joint-position');
+  return isOnBothSides(lost) ? lost : [];
+}
+
+/** Pin and heat lost over both arms and not over the legs, in arms that have withered or lost their jerks: the centre of the cord of the neck. */
+export function suspendedLoss(facts: BedsideFacts): readonly Finding[] {
+  const numb = facts.query.abnormalWhere(
+    ({ modality, place }) => (modality === 'pinprick' || modality === 'temperature') && isOnLimb(place, 'upper-limbs'),
+  );
+  const isOfTheArms = isOnBothSides(numb) && facts.legSensoryLoss.length === 0 && failingArms(facts).length > 0;
+  return isOfTheArms ? numb : [];
 }
 
 /** Both arms, with the legs or without, that fail after an injury of the neck or with a pain of the neck that struck. */

@@ -204,7 +204,7 @@ function checkThirdNerve(facts: BedsideFacts): Verdict | null {
   const [palsy] = palsies;
   if (palsy === undefined || exam.onset.pace === 'chronic') return null;
   const pupilItems = ['cranial-nerves/dilated-pupil', 'cranial-nerves/unreactive-pupil'];
-  const pupil = query.abnormal(pupilItems, palsy.side);
+  const pupil = query.abnormal([...pupilItems, 'cranial-nerves/anisocoria'], palsy.side);
   const pain = facts.told('eye-pain', 'facial-pain', ...headache);
   const young = exam.person.ageYears !== undefined && exam.person.ageYears < 50;
   // Disease of small vessels takes one nerve and leaves the mind clear.
@@ -214,6 +214,10 @@ function checkThirdNerve(facts: BedsideFacts): Verdict | null {
     return present([...findingReasons([...palsies, ...pupil, ...beyond]), ...pain, ...age]);
   }
   const seen = pupilItems.some((id) => query.sign(id, palsy.side) === 'normal');
+  // A fresh palsy whose pupil nobody has looked at, in somebody whose small vessels nothing harms, is imaged like one with a wide pupil.
+  const smallVessels = facts.told('diabetes-mellitus', 'hypertension', 'similar-attacks-before');
+  if (!seen && smallVessels.length === 0 && facts.maybeProgressing && facts.beganWithin(28) === 'yes')
+    return present([missing('the pupil on that side was not examined, and it matters'), ...findingReasons(palsies)]);
   if (!seen)
     return notAssessable([
       missing('the pupil on that side was not examined, and it matters'),

@@ -5,33 +5,29 @@ import { agedFrom, type BedsideFacts } from '../bedside-facts.ts';
 import { headache } from './brain-flags.ts';
 import { breathingSigns } from './breathing.ts';
 import { clouded, reducedConsciousness } from './consciousness.ts';
-import { failingBladder } from './cord.ts';
+import { failingBladder, isOnBothSides } from './cord.ts';
 import { eyeMovementSigns } from './eye-movement-signs.ts';
 import { feverReasons, trueFever } from './fever.ts';
 import { checkHeadInjury, focalBrainSigns } from './head-injury.ts';
-import {
-  absent,
-  isNewborn,
-  notAssessable,
-  orTold,
-  present,
-  type RedFlagRule,
-  slowlyProgressive,
-  type Verdict,
-} from './rule.ts';
+import { absent, isNewborn, notAssessable, orTold, present, type RedFlagRule, type Verdict } from './rule.ts';
 import { each } from './story.ts';
 import { badArteries } from './stroke-stories-that-raise.ts';
 import { brainSigns, oneSidedWeakness, suddenFocalSigns } from './sudden-deficit.ts';
-import { isAtLeast, written } from './thresholds.ts';
+import { isAtLeast, isUnder, written } from './thresholds.ts';
 
-/** Signs of a central cause in continuous vertigo, beside a head impulse without a corrective saccade. */
-const centralVestibularSigns = [
+/** Eyes that stand or beat as no lesion of the ear makes them. */
+const centralEyes = [
   'cranial-nerves/direction-changing-nystagmus',
   'cranial-nerves/vertical-nystagmus',
   'cranial-nerves/upbeat-nystagmus',
   'cranial-nerves/pendular-nystagmus',
   'cranial-nerves/downbeat-nystagmus',
   'cranial-nerves/skew-deviation',
+];
+
+/** Signs of a central cause in continuous vertigo, beside a head impulse without a corrective saccade. */
+const centralVestibularSigns = [
+  ...centralEyes,
   'cranial-nerves/hearing-loss',
   'cranial-nerves/horner-syndrome',
   'cranial-nerves/facial-numbness',
@@ -60,6 +56,15 @@ const otherSignsOfAChild = [
   'cranial-nerves/dysarthria',
   'cranial-nerves/tongue-deviation',
 ];
+
+/** What relatives have that grows worse in a child over years. */
+const ofTheFamily = [
+  ...['family/similar-disorder', 'family/peripheral-neuropathy', 'family/high-arched-feet', 'family/muscle-disease'],
+  ...['family/myotonic-dystrophy', 'family/ataxia', 'family/spastic-paraplegia'],
+] as const;
+
+/** Hips that are weak, as the way a child rises and walks shows it. */
+const weakHips = ['gait/gowers-sign', 'gait/waddling', 'gait/rising-from-floor', 'gait/stairs'];
 
 /** Dangers of the head that a whole story tells: dizziness, injury, pregnancy, pituitary, orbit, a falling consciousness. */
 export const headFlags: readonly RedFlagRule[] = [
@@ -153,7 +158,7 @@ export const headFlags: readonly RedFlagRule[] = [
       if (pregnancy.length === 0 || facts.beganWithin(42) === 'no') return null;
       const seizure = facts.told('seizure', 'ongoing-seizure');
       const warning = [
-        ...facts.told('new-headache', 'thunderclap-headache', 'headache', 'visual-loss'),
+        ...facts.told('new-headache', 'thunderclap-headache', 'headache', 'visual-loss', 'flashes-and-floaters'),
         ...findingReasons(facts.query.abnormal([...clouded, 'cranial-nerves/reduced-visual-acuity']), 2),
         ...findingReasons(
           facts.query.abnormalWhere(({ item }) => item.probe.kind === 'clonus'),
@@ -161,8 +166,17 @@ export const headFlags: readonly RedFlagRule[] = [
         ),
       ];
       const pressure = [...highPressure(facts), ...facts.told('hypertension')];
-      if (seizure.length === 0 && (warning.length === 0 || pressure.length === 0)) return null;
-      return present([...pregnancy, ...seizure, ...warning, ...pressure]);
+      // Before anybody has measured it, a headache with a pain of the belly, or with jerks that have grown brisk, stands for the pressure.
+      const isMeasured = facts.query.quantity('systolic-pressure-supine', 'mm[Hg]') !== undefined;
+      const brisk = isOnBothSides(facts.upperMotorSignsInLegs) && oneSidedWeakness(facts).length === 0;
+      const belly = facts.told('abdominal-pain');
+      const unmeasured =
+        !isMeasured && warning.length > 0 && facts.trunkSensoryLoss.length === 0
+          ? [...belly, ...(brisk ? findingReasons(facts.upperMotorSignsInLegs, 2) : [])]
+          : [];
+      const signs = [...pressure, ...unmeasured];
+      if (seizure.length === 0 && (warning.length === 0 || signs.length === 0)) return null;
+      return present([...pregnancy, ...seizure, ...warning, ...signs]);
     },
   },
   {
@@ -184,7 +198,8 @@ export const headFlags: readonly RedFlagRule[] = [
         (facts.told('thunderclap-headache').length > 0 &&
           eyes.length > 0 &&
           (facts.told('visual-loss').length > 0 || facts.query.hasAbnormal('cranial-nerves/reduced-visual-acuity'))) ||
-        ((isKnown.length > 0 || both) && eyes.length > 0 && facts.told('visual-loss').length > 0);
+        ((isKnown.length > 0 || both) && eyes.length > 0 && facts.told('visual-loss').length > 0) ||
+        (eyes.length > 0 && isSodiumLow(facts));
       if (pain.length > 0 && sudden && enough)
         return present([...pain, ...isKnown, ...findingReasons([...chiasm, ...eyes], 4)]);
       // Of a known tumour a headache or vomiting with anything of the eyes is enough.
@@ -326,13 +341,15 @@ export const headFlags: readonly RedFlagRule[] = [
         ...facts.query.abnormal(['gait/ataxic', ...eyeMovementSigns, ...otherSignsOfAChild]),
         ...facts.query.abnormalWhere(({ item }) => item.probe.kind === 'cerebellar'),
         ...facts.upperMotorSigns,
+        // Hips that have grown weak within the year; over years they are a dystrophy's, which is no emergency.
+        ...(facts.beganWithin(365) === 'no' ? [] : facts.query.abnormal(weakHips)),
       ];
       const { pace, durationDays } = facts.exam.onset;
       const isAcute = (pace === 'acute' || pace === 'hyperacute') && facts.beganWithin(28) === 'yes';
       const grows = facts.exam.course === 'progressive' || (facts.exam.course === undefined && pace === 'subacute');
       // What is said to grow worse is looked into however long it has done so, unless relatives have the same.
-      const isFamily = facts.told('family/similar-disorder', 'family/peripheral-neuropathy').length > 0;
-      const isSaid = facts.exam.course === 'progressive' && !(isFamily && (durationDays ?? 0) > slowlyProgressive);
+      const isFamily = facts.told(...ofTheFamily).length > 0;
+      const isSaid = facts.exam.course === 'progressive' && !(isFamily && (durationDays ?? 0) > 730);
       const isGrowing = grows && (isSaid || (durationDays ?? 0) <= 730);
       const worsening = isGrowing || (isAcute && facts.maybeProgressing);
       const floppy = age < 2 && facts.maybeProgressing ? weakAndFloppy(facts) : [];
@@ -417,6 +434,12 @@ function weakAndFloppy(facts: BedsideFacts): readonly Reason[] {
   return floppy.length > 0 && weak.length > 0 ? [...weak, ...findingReasons(floppy, 2)] : [];
 }
 
+/** Under 130 mmol/L, as where the pituitary no longer drives the adrenals. */
+function isSodiumLow({ query }: BedsideFacts): boolean {
+  const sodium = query.quantity('sodium', 'mmol/L');
+  return sodium !== undefined && isUnder(sodium, 130);
+}
+
 /** 140 mmHg or more, the threshold of hypertension in pregnancy. Source: NICE NG133. */
 function highPressure(facts: BedsideFacts): readonly Reason[] {
   const systolic = facts.query.quantity('systolic-pressure-supine', 'mm[Hg]');
@@ -443,10 +466,15 @@ function isFungalRisk(facts: BedsideFacts): boolean {
 function checkVertigo(facts: BedsideFacts): Verdict | null {
   const { query } = facts;
   const lasting = facts.told('continuous-vertigo');
-  const vertigo = [...lasting, ...facts.told('vertigo')];
-  const { pace } = facts.exam.onset;
-  if (vertigo.length === 0 || pace === 'chronic' || pace === 'subacute' || facts.beganWithin(14) !== 'yes') return null;
   const signs = query.abnormal(centralVestibularSigns);
+  // Dizziness is how many call it: with the eyes of a central lesion it is the same.
+  const eyes = query.abnormal(centralEyes);
+  const vertigo = [...lasting, ...facts.told('vertigo', ...(eyes.length > 0 ? ['dizziness'] : []))];
+  const { pace } = facts.exam.onset;
+  if (vertigo.length === 0 || pace === 'chronic' || pace === 'subacute') return null;
+  // Vertigo that has not stopped is of days, though nobody says of how many.
+  const isUndated = facts.isUndated && facts.exam.course === undefined && lasting.length > 0;
+  if (facts.beganWithin(14) !== 'yes' && !isUndated) return null;
   const isKnown = facts.told('similar-attacks-before', 'positional-vertigo').length > 0;
   const told = [
     ...facts.told('hearing-loss', 'speech-difficulty', 'slurred-speech', 'diplopia', 'numbness', 'dysphagia'),

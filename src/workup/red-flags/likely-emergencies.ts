@@ -68,10 +68,11 @@ function beyondOneLimb(facts: BedsideFacts): readonly Reason[] {
     ...findingReasons([...facts.upperMotorSigns, ...facts.trunkSensoryLoss], 1),
     ...facts.sphincterFailure,
     ...facts.told('leg-weakness', 'difficulty-walking', 'unsteadiness', 'tight-band', 'thoracic-back-pain'),
-    ...facts.told('night-spinal-pain', 'anticoagulant', 'neck-trauma', 'electric-shock-on-neck-flexion'),
+    ...facts.told('night-spinal-pain', 'neck-trauma', 'electric-shock-on-neck-flexion'),
     ...each(
       facts.told(...spinalPain),
       facts.told(
+        'anticoagulant',
         'cancer',
         'lymphoma',
         'fever',
@@ -257,7 +258,12 @@ export const likelyEmergencies: readonly LikelyEmergency[] = [
     withinDays: 30,
     // Blood that does not clot, or what blood in the canal or the psoas takes: both legs, a level, the bladder, the thigh.
     beside: (facts) => [
-      ...facts.told('anticoagulant', 'bleeding-disorder', 'lumbar-puncture-or-epidural', 'dialysis', 'leg-weakness'),
+      ...facts.told('leg-weakness'),
+      ...each(facts.told('anticoagulant', 'bleeding-disorder', 'lumbar-puncture-or-epidural', 'dialysis'), [
+        ...facts.told(...spinalPain, 'thigh-pain', 'flank-pain', 'leg-pain', 'abdominal-pain', 'radicular-leg-pain'),
+        ...facts.told('bilateral-leg-pain', 'difficulty-walking', 'weakness', 'trauma'),
+        ...findingReasons([...facts.weakLimbs, ...facts.reducedReflexes, ...facts.upperMotorSigns], 1),
+      ]),
       ...(facts.bothLegsWeak ? findingReasons(facts.weak('lower-limbs'), 1) : []),
       ...findingReasons(
         [...facts.trunkSensoryLoss, ...facts.query.abnormal(['power/hip-flexion', 'power/knee-extension'])],

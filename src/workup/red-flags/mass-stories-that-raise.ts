@@ -54,6 +54,26 @@ export const massStories: readonly RaisingStory[] = [
     source: recalled('nice-ng127', 'progressive subacute loss of central neurological function'),
   },
   {
+    // The same of which nobody says since when nor how it goes on, with a headache, a fit, vomiting or a body that wastes.
+    flag,
+    check: (facts) => {
+      const isUndated = facts.isUndated && facts.exam.course === undefined && mayBeGrowing(facts);
+      const known = facts.told('epilepsy', 'migraine', 'similar-attacks-before', 'stroke', 'head-injury', 'dementia');
+      if (!isUndated || known.length > 0 || facts.brainProbability < 0.5) return none;
+      const signs = facts.query.abnormal([
+        ...brainSigns,
+        ...corticalSigns,
+        'higher-function/apathy',
+        'higher-function/disinhibition',
+      ]);
+      return each(
+        findingReasons([...signs, ...weakHalf(facts)], 3),
+        facts.told('headache', 'new-headache', 'morning-headache', 'seizure', 'vomiting', 'weight-loss'),
+      );
+    },
+    source: recalled('nice-ng127', 'progressive subacute loss of central neurological function'),
+  },
+  {
     // A person who changes, or who loses words or thought, over weeks, with anything found that belongs to the hemispheres.
     flag,
     check: (facts) => {

@@ -3,7 +3,7 @@ import type { Reason } from '../../causes/ranked-cause.ts';
 import { findingReasons } from '../../causes/reasons.ts';
 import { fromMemory, read, recalled } from '../../kernel/cite.ts';
 import type { BedsideFacts } from '../bedside-facts.ts';
-import { breathingSigns } from './breathing.ts';
+import { breathingSigns, bulbarReasons } from './breathing.ts';
 import { isOnBothSides } from './cord.ts';
 import { orTold, present, type RedFlagRule, type Verdict } from './rule.ts';
 import { each, none } from './story.ts';
@@ -331,8 +331,9 @@ function leakingMuscle(facts: BedsideFacts): readonly Reason[] {
 function failingInflamedMuscle(facts: BedsideFacts): Verdict | null {
   const skin = [...skinOfMyositis(facts), ...facts.told('photosensitive-rash')];
   const danger = [
-    ...findingReasons(facts.query.abnormal(['cranial-nerves/dysphagia', ...breathingSigns])),
-    ...facts.told('dysphagia', 'breathlessness', 'orthopnoea'),
+    ...findingReasons(facts.query.abnormal(breathingSigns)),
+    ...bulbarReasons(facts),
+    ...facts.told('breathlessness', 'orthopnoea'),
   ];
   const inflamed = leakingMuscle(facts);
   // Muscle that dies over weeks until limbs hardly lift is lost if treatment waits. Source: Allenbach 2020, Nat Rev Rheumatol.
@@ -347,6 +348,30 @@ function failingInflamedMuscle(facts: BedsideFacts): Verdict | null {
   return isEndangered || isFailing
     ? present([...skin, ...inflamed, ...danger, ...findingReasons(facts.weakLimbs, 2)])
     : null;
+}
+
+/**
+ * Immune cells let loose on muscle: with lids, eyes or throat that fail beside limbs that are weak or sore the junction and the
+ * heart are mostly taken too, and a third die. Source: Johnson 2018, Lancet, recalled.
+ */
+function releasedOnMuscle(facts: BedsideFacts): readonly Reason[] {
+  const drug = facts.told('immune-checkpoint-inhibitor');
+  if (drug.length === 0 || facts.beganWithin(threeMonths) === 'no') return none;
+  const muscle = [
+    ...leakingMuscle(facts),
+    ...facts.told('muscle-pain', 'weakness', 'difficulty-with-stairs', 'leg-weakness', 'arm-weakness'),
+    ...findingReasons([...facts.weakLimbs, ...facts.query.abnormal(['power/neck-flexion', 'power/neck-extension'])], 3),
+  ];
+  const head = [
+    ...findingReasons(
+      facts.query.abnormal(['cranial-nerves/ptosis', 'cranial-nerves/fatigable-ptosis', 'inspection/dropped-head']),
+      2,
+    ),
+    ...facts.told('diplopia', 'drooping-eyelids'),
+    ...bulbarReasons(facts),
+  ];
+  const isOfNerves = facts.reducedReflexes.length >= 4 || facts.kindProbability('polyradiculoneuropathy') >= 0.7;
+  return isOfNerves ? none : each(drug, muscle, head);
 }
 
 /** Muscle known to be inflamed by skin, enzyme, antibody, needle or biopsy, with a swallow or a breath that fails or limbs that hardly lift. */
@@ -370,8 +395,9 @@ function checkMyositis(facts: BedsideFacts): readonly Reason[] {
     }),
   ];
   const danger = [
-    ...facts.told('dysphagia', 'breathlessness', 'orthopnoea', 'interstitial-lung-disease'),
-    ...findingReasons(query.abnormal(['cranial-nerves/dysphagia', 'autonomic/breathlessness-at-rest'])),
+    ...bulbarReasons(facts),
+    ...facts.told('breathlessness', 'orthopnoea', 'interstitial-lung-disease'),
+    ...findingReasons(query.abnormal(['autonomic/breathlessness-at-rest'])),
   ];
   const hardlyLift = facts.beganWithin(183) === 'yes' ? facts.weakLimbs.filter((one) => (powerOf(one) ?? 5) <= 3) : [];
   const weak = [
@@ -381,5 +407,7 @@ function checkMyositis(facts: BedsideFacts): readonly Reason[] {
   // The skin of it with a breath that grows short needs no weak muscle: the lungs may fail within weeks. Source: Lu 2022, MDA5, recalled.
   const lungs = each(skinOfMyositis(facts), facts.told('breathlessness', 'orthopnoea', 'interstitial-lung-disease'));
   if (lungs.length > 0) return lungs;
+  const released = releasedOnMuscle(facts);
+  if (released.length > 0) return released;
   return each(inflamed, weak, [...danger, ...findingReasons(hardlyLift, 2)]);
 }

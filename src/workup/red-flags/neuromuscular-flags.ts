@@ -121,6 +121,15 @@ export const neuromuscularFlags: readonly RedFlagRule[] = [
         tires.length > 0 ||
         facts.told('myasthenia-gravis', 'fatigable-weakness').length > 0 ||
         (facts.kindProbability('junction') >= 0.1 && !isOld);
+      // Of a known myasthenia that nobody has dated breath or neck is enough, for these do not stay so.
+      const breath = [
+        ...facts.told('breathlessness', 'orthopnoea'),
+        ...findingReasons(query.abnormal(breathingSigns)),
+        ...(neck <= 3 ? findingReasons(query.abnormal(['power/neck-flexion', 'power/neck-extension'])) : []),
+      ];
+      const isUndated = facts.isUndated && facts.exam.course === undefined;
+      if (isUndated && breath.length > 0 && facts.told('myasthenia-gravis').length > 0)
+        return present([...dangers, ...ocular]);
       return ocular.length > 0 && dangers.length > 0 && worsening && junction ? present([...dangers, ...ocular]) : null;
     },
   },
@@ -261,8 +270,9 @@ export const neuromuscularFlags: readonly RedFlagRule[] = [
     source: read('nice-ng127', 'limb or neck weakness with swallowing impairment'),
     check: (facts) =>
       slowWeakness(facts, [
-        ...facts.told('dysphagia'),
+        ...facts.told('dysphagia', 'nasal-regurgitation'),
         ...findingReasons(facts.query.abnormal(['cranial-nerves/dysphagia'])),
+        ...failingTongue(facts),
       ]),
   },
 ];
@@ -352,6 +362,33 @@ function areflexicCranialPalsy(facts: BedsideFacts): readonly Reason[] {
     : [];
 }
 
+/** A tongue that withers, twitches or stiffens on both sides with speech or a voice that fails: the swallow fails with it, though nobody has asked. */
+function failingTongue(facts: BedsideFacts): readonly Reason[] {
+  const { query } = facts;
+  const tongue = query.abnormal([
+    'cranial-nerves/tongue-wasting',
+    'cranial-nerves/tongue-fasciculation',
+    'cranial-nerves/spastic-tongue',
+  ]);
+  const speech = [
+    ...facts.told('slurred-speech', 'voice-change'),
+    ...findingReasons(
+      query.abnormal([
+        'cranial-nerves/dysarthria',
+        'cranial-nerves/flaccid-dysarthria',
+        'cranial-nerves/spastic-dysarthria',
+        'cranial-nerves/nasal-speech',
+        'cranial-nerves/drooling',
+      ]),
+      2,
+    ),
+  ];
+  const isOfOneNerve = onOneSide(tongue).length > 0;
+  return tongue.length > 0 && !isOfOneNerve && facts.exam.course === 'progressive' && speech.length > 0
+    ? [...findingReasons(tongue, 2), ...speech.slice(0, 2)]
+    : [];
+}
+
 function slowWeakness(facts: BedsideFacts, trouble: readonly Reason[]): Verdict | null {
   const weak = [
     ...facts.weakLimbs,
@@ -359,6 +396,7 @@ function slowWeakness(facts: BedsideFacts, trouble: readonly Reason[]): Verdict 
     ...facts.query.abnormal([
       'cranial-nerves/tongue-wasting',
       'cranial-nerves/tongue-fasciculation',
+      'cranial-nerves/spastic-tongue',
       'cranial-nerves/jaw-weakness',
     ]),
   ];
@@ -369,7 +407,10 @@ function slowWeakness(facts: BedsideFacts, trouble: readonly Reason[]): Verdict 
   const told = stiff.length > 0 ? [] : facts.told('weakness', 'leg-weakness', 'arm-weakness', 'difficulty-with-stairs');
   // Half a body that a stroke has left weak, with the swallow of the same brain.
   const isOfStroke = facts.told('stroke').length > 0 && oneSidedWeakness(facts).length === weak.length;
-  const slow = facts.beganWithin(28) === 'no' && facts.maybeProgressing && !isOfStroke;
+  // Of what nobody has dated muscles that have grown thin or twitch say that it is not of days.
+  const thin = facts.query.abnormalWhere(({ item }) => item.key === 'wasting' || item.key === 'fasciculation');
+  const isUndatedButOld = facts.isUndated && thin.length + facts.told('muscle-thinning').length > 0;
+  const slow = (facts.beganWithin(28) === 'no' || isUndatedButOld) && facts.maybeProgressing && !isOfStroke;
   return slow && weak.length + told.length > 0 && trouble.length > 0
     ? present([...trouble, ...findingReasons(weak, 3), ...told])
     : null;

@@ -7,9 +7,12 @@ import {
   checkCord,
   cordSigns,
   crossedLoss,
+  failingArms,
   failingBladder,
   isOnBothSides,
+  lostPositionOfLegs,
   spinalPain,
+  suspendedLoss,
   unknownOnset,
   weakBelowALevel,
   weakUnderASlippingNeck,
@@ -387,18 +390,20 @@ function growingInTheCord(facts: BedsideFacts): readonly Reason[] {
   // A level is met in no degeneration of tracts, however long it has been there.
   const tooOld = isOld(facts) && facts.trunkSensoryLoss.length === 0;
   if (!grows || inCord < 0.3 || tooOld || hasRelatives(facts)) return none;
-  // Brisk reflexes alone are met in health, unless limbs are weak with them and the cord is the likeliest place.
-  const isWeak = facts.weakLimbs.length > 0 && isOnBothSides(facts.upperMotorSignsInLegs) && inCord >= 0.5;
+  // Brisk reflexes alone are met in health, unless limbs are weak or withered or their position is lost, and the cord is the likeliest place.
+  const alsoFailing = [...facts.weakLimbs, ...failingArms(facts), ...lostPositionOfLegs(facts)];
+  const isWeak = alsoFailing.length > 0 && isOnBothSides(facts.upperMotorSignsInLegs) && inCord >= 0.5;
   const signs = [
     ...facts.upperMotorSigns.filter(
       ({ item }) => (isWeak || item.scale !== 'reflex-grade') && item.section !== 'involuntaryMovements',
     ),
     ...facts.trunkSensoryLoss,
+    ...suspendedLoss(facts),
   ];
   const trouble = [
     ...findingReasons([...facts.weakLimbs, ...facts.legSensoryLoss], 3),
     ...facts.told(...toldDeficit.filter((key) => key !== 'arm-weakness' && key !== 'weakness')),
-    ...facts.told('clumsiness', 'unsteadiness', 'falls'),
+    ...facts.told('clumsiness', 'unsteadiness', 'falls', 'paraesthesiae', 'electric-shock-on-neck-flexion'),
   ];
   return each([...findingReasons(signs, 3), ...crossedLoss(facts)], trouble);
 }
