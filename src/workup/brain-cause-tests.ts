@@ -332,7 +332,7 @@ export const brainCauseTests: readonly WorkupRule[] = [
   },
   {
     tests: ['ct-head', 'mri-brain'],
-    causes: ['cerebral-hyperperfusion', 'infant-subdural-haematoma', 'primary-familial-brain-calcification'],
+    causes: ['cerebral-hyperperfusion', 'infant-subdural-haematoma', 'brain-calcification'],
     tier: 1,
     priority: 'urgent',
     because: 'blood, swelling and calcium show on the image',
@@ -340,7 +340,7 @@ export const brainCauseTests: readonly WorkupRule[] = [
   },
   {
     tests: ['calcium', 'parathyroid-hormone'],
-    causes: ['primary-familial-brain-calcification'],
+    causes: ['brain-calcification'],
     tier: 1,
     priority: 'routine',
     because: 'calcified basal ganglia may be of parathyroid glands that fail',

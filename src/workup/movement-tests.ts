@@ -235,18 +235,10 @@ export const movementTests: readonly WorkupRule[] = [
   },
   {
     tests: ['thyroid-stimulating-hormone', 'full-blood-count', 'calcium', 'sodium', 'blood-glucose'],
-    causes: ['metabolic-chorea', 'hyperglycaemic-hemichorea', 'brain-calcification'],
+    causes: ['metabolic-chorea', 'hyperglycaemic-hemichorea'],
     tier: 1,
     priority: 'urgent',
     because: 'thyroid, red cells, salts and sugar are put right, and the movement goes',
-    source: recalled('adams-victor', 'disorders of movement and posture'),
-  },
-  {
-    tests: ['ct-head', 'parathyroid-hormone'],
-    causes: ['brain-calcification'],
-    tier: 2,
-    priority: 'routine',
-    because: 'lime shows on computed tomography, and glands that fail are the cause that can be treated',
     source: recalled('adams-victor', 'disorders of movement and posture'),
   },
   {
@@ -256,14 +248,6 @@ export const movementTests: readonly WorkupRule[] = [
     priority: 'urgent',
     because: 'an antibody of a tumour that hides',
     source: recalled('adams-victor', 'paraneoplastic disorders'),
-  },
-  {
-    tests: ['mri-brain', 'mitochondrial-genes'],
-    causes: ['metabolic-striatal-necrosis'],
-    tier: 1,
-    priority: 'urgent',
-    because: 'the image of the striatum leads to vitamins that save some of these children',
-    source: recalled('adams-victor', 'inherited metabolic diseases'),
   },
   {
     tests: ['electroencephalogram'],

@@ -209,7 +209,7 @@ const stories: readonly Story[] = [
     results: [measured('calcium', 1.7, 'mmol/L')],
   },
   {
-    cause: 'metabolic-striatal-necrosis',
+    cause: 'leigh-syndrome',
     at: ['striatum', 'basal-ganglia'],
     person: [2, 'male'],
     onset: ['acute', 6],

@@ -55,7 +55,7 @@ export const childhoodBrainCauses: readonly Cause[] = [
   {
     key: 'leigh-syndrome',
     group: 'hereditary',
-    label: 'Leigh syndrome and related mitochondrial disease of infants',
+    label: 'Leigh syndrome or another metabolic disease that strikes brainstem and striatum in childhood',
     inheritance: ['autosomal-recessive', 'mitochondrial', 'x-linked'],
     produces: [
       at(['brainstem-diffuse', 'hyperkinetic-syndrome', 'diffuse-encephalopathy'], 'rare'),
@@ -64,13 +64,14 @@ export const childhoodBrainCauses: readonly Cause[] = [
     ],
     tempo: { hyperacute: 0.02, acute: 0.28, subacute: 0.4, chronic: 0.3 },
     courses: { progressive: 1.5 },
-    age: { from: 0, to: 6, outside: 0.15 },
+    age: { from: 0, to: 10, outside: 0.1 },
     history: [
       told([...regression, 'vomiting', 'weakness', 'unsteadiness'], 2.5, 0.3),
       told('loss-of-skills', 2, 0.8),
       told(kin, 2, 0.9),
       told(['preceding-infection', 'fever'], 1.6, 0.95),
       told(['seizure', 'breathlessness', 'dysphagia', 'visual-loss', 'cardiomyopathy'], 1.4, 0.95),
+      told(['antipsychotic', 'metoclopramide', 'trauma'], 0.4, 1),
     ],
     signs: [
       shows(
@@ -83,7 +84,11 @@ export const childhoodBrainCauses: readonly Cause[] = [
         3,
         0.7,
       ),
-      shows(['involuntary-movements/dystonia'], 2, 0.9),
+      shows(
+        ['involuntary-movements/dystonia', 'involuntary-movements/athetosis', 'involuntary-movements/chorea'],
+        2.5,
+        0.8,
+      ),
       shows(['tone/neck', 'tone/lower-limb', 'inspection/head-lag', 'cranial-nerves/weak-suck-or-cry'], 1.5, 0.9),
     ],
     quantities: [
@@ -156,7 +161,7 @@ export const childhoodBrainCauses: readonly Cause[] = [
   {
     key: 'progressive-myoclonic-epilepsy',
     group: 'hereditary',
-    label: 'Progressive myoclonic epilepsy (Unverricht-Lundborg, Lafora, ceroid lipofuscinosis, MERRF)',
+    label: 'Progressive myoclonic epilepsy (Unverricht-Lundborg, Lafora, ceroid lipofuscinosis, MERRF, sialidosis)',
     inheritance: ['autosomal-recessive', 'mitochondrial'],
     produces: [
       at(['hyperkinetic-syndrome', 'diffuse-encephalopathy', 'cerebellar-degeneration'], 'rare'),
@@ -263,7 +268,7 @@ export const childhoodBrainCauses: readonly Cause[] = [
     source: book('mitochondrial diseases'),
   },
   {
-    key: 'primary-familial-brain-calcification',
+    key: 'brain-calcification',
     group: 'hereditary',
     label: 'Calcification of the basal ganglia (primary familial, or of low parathyroid hormone)',
     inheritance: ['autosomal-dominant'],
@@ -280,6 +285,7 @@ export const childhoodBrainCauses: readonly Cause[] = [
       told(['neck-or-chest-surgery', 'cramps', 'perioral-numbness'], 2.5, 0.95),
       told(['slurred-speech', 'seizure', 'migraine', 'psychiatric-disorder'], 1.6, 0.9),
       told([...cognitiveDecline, 'behaviour-change', 'unsteadiness'], 1.4, 0.9),
+      told(['antipsychotic', 'metoclopramide', 'stroke'], 0.5, 1),
     ],
     signs: [
       shows(
@@ -290,10 +296,12 @@ export const childhoodBrainCauses: readonly Cause[] = [
       shows(['special-tests/chvostek-or-trousseau', 'involuntary-movements/carpopedal-spasm'], 6, 1),
       shows(['gait/ataxic', 'involuntary-movements/dystonia', 'involuntary-movements/chorea'], 1.4, 0.95),
     ],
+    quantities: [under('calcium', 2.1, 'mmol/L', 10, 0.6), atLeast('phosphate', 1.6, 'mmol/L', 4, 0.9)],
     values: [
       reads('ct-head', [
         ['normal', 0.03],
         ['other', 8],
+        ['infarct', 0.5],
       ]),
     ],
     source: book('calcification of the basal ganglia'),

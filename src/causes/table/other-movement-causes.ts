@@ -5,7 +5,6 @@ import { movementsInExcess } from './sided-signs.ts';
 const hyperkinetic = 'hyperkinetic-syndrome';
 const movementChapter = recalled('adams-victor', 'disorders of movement and posture');
 const dystoniaChapter = recalled('adams-victor', 'dystonias and tics');
-const metabolicChapter = recalled('adams-victor', 'inherited metabolic diseases');
 const chorea = ['involuntary-movements/chorea', 'involuntary-movements/hemiballism', 'involuntary-movements/athetosis'];
 const dystonia = ['involuntary-movements/dystonia', 'gait/dystonic'];
 const movingMedicines = [
@@ -115,66 +114,6 @@ export const otherMovementCauses: readonly Cause[] = [
     source: movementChapter,
   },
   {
-    key: 'brain-calcification',
-    group: 'hereditary',
-    inheritance: ['autosomal-dominant'],
-    label: 'Calcification of the basal ganglia (familial, or of failing parathyroid glands)',
-    produces: [
-      at([hyperkinetic, 'akinetic-rigid-syndrome'], 'rare'),
-      at(['cerebellar-degeneration', 'diffuse-encephalopathy', 'striatum', 'corticobulbar-both-sides'], 'exceptional'),
-    ],
-    tempo: tempos.chronic,
-    courses: { progressive: 1.3, improving: 0.2 },
-    age: { from: 15, to: 70, outside: 0.5 },
-    history: [
-      told(['seizure', 'psychiatric-disorder', 'cognitive-change', 'headache'], 1.5, 0.9),
-      told(['cramps', 'perioral-numbness', 'cataract'], 3, 0.95),
-      told('neck-or-chest-surgery', 3, 1),
-      told('family/similar-disorder', 3, 0.8),
-      told(['antipsychotic', 'metoclopramide', 'stroke'], 0.5, 1),
-    ],
-    signs: [
-      shows(['special-tests/chvostek-or-trousseau', 'involuntary-movements/carpopedal-spasm'], 10, 0.95),
-      shows(['cranial-nerves/dysarthria', 'involuntary-movements/bradykinesia'], 1.3, 1),
-    ],
-    quantities: [under('calcium', 2.1, 'mmol/L', 10, 0.6), atLeast('phosphate', 1.6, 'mmol/L', 4, 0.9)],
-    values: [
-      reads('ct-head', [
-        ['other', 6],
-        ['normal', 0.05],
-        ['infarct', 0.5],
-      ]),
-    ],
-    source: movementChapter,
-  },
-  {
-    key: 'metabolic-striatal-necrosis',
-    group: 'hereditary',
-    inheritance: ['autosomal-recessive', 'mitochondrial', 'x-linked'],
-    label: 'Leigh syndrome or another metabolic disease that kills the striatum in childhood',
-    produces: [
-      at([hyperkinetic, 'striatum', 'diffuse-encephalopathy', 'brainstem-diffuse'], 'rare'),
-      at(['akinetic-rigid-syndrome', 'cerebellar-degeneration', 'corticobulbar-both-sides'], 'exceptional'),
-    ],
-    tempo: tempos.acuteOrSubacute,
-    courses: { progressive: 1.3, 'relapsing-remitting': 1.4 },
-    age: { from: 0, to: 10, outside: 0.03 },
-    history: [
-      told(['loss-of-skills', 'developmental-delay'], 5, 0.3),
-      told(['fever', 'preceding-infection', 'vomiting', 'recent-vaccination'], 2, 0.6),
-      told(['family/consanguinity', 'family/similar-disorder'], 3, 0.8),
-      told(['seizure', 'dysphagia', 'breathlessness'], 1.3, 1),
-      told(['antipsychotic', 'metoclopramide', 'trauma'], 0.4, 1),
-    ],
-    signs: [
-      shows([...dystonia, 'involuntary-movements/athetosis', 'involuntary-movements/chorea'], 2.5, 0.5),
-      shows(['cranial-nerves/ophthalmoplegia', 'cranial-nerves/optic-disc-pallor', 'cranial-nerves/nystagmus'], 2, 1),
-      shows(['tone/trunk', 'inspection/head-lag'], 1.5, 1),
-    ],
-    quantities: [atLeast('lactate', 2.5, 'mmol/L', 5, 0.4), atLeast('csf-lactate', 2.4, 'mmol/L', 6, 0.4)],
-    source: metabolicChapter,
-  },
-  {
     key: 'hereditary-dystonia-parkinsonism',
     group: 'hereditary',
     inheritance: ['autosomal-dominant', 'x-linked'],
@@ -216,37 +155,6 @@ export const otherMovementCauses: readonly Cause[] = [
     ],
     signs: [shows(['involuntary-movements/exaggerated-startle'], 25, 0.05)],
     source: movementChapter,
-  },
-  {
-    key: 'progressive-myoclonic-epilepsy',
-    group: 'hereditary',
-    inheritance: ['autosomal-recessive', 'mitochondrial'],
-    label: 'Progressive myoclonic epilepsy (Unverricht-Lundborg, Lafora, MERRF, sialidosis)',
-    produces: [
-      at([hyperkinetic, 'cerebellar-degeneration', 'diffuse-encephalopathy'], 'rare'),
-      at(['action-tremor', 'no-lesion'], 'exceptional'),
-    ],
-    tempo: tempos.chronic,
-    courses: { progressive: 1.8, improving: 0.05 },
-    age: { from: 5, to: 25, outside: 0.08 },
-    history: [
-      told(['seizure', 'epilepsy'], 5, 0.15),
-      told(['twitching', 'unsteadiness', 'cognitive-change'], 1.6, 0.8),
-      told(['family/similar-disorder', 'family/consanguinity', 'family/epilepsy'], 2.5, 0.8),
-      told(['fever', 'alcohol-excess', 'preceding-infection'], 0.4, 1),
-    ],
-    signs: [
-      shows(['involuntary-movements/myoclonus'], 8, 0.1),
-      shows(['gait/ataxic', 'cranial-nerves/cherry-red-spot', 'inspection/muscle-hypertrophy'], 1.5, 0.9),
-    ],
-    values: [
-      reads('eeg', [
-        ['epileptiform', 3],
-        ['normal', 0.3],
-      ]),
-      reads('muscle-biopsy', [['mitochondrial', 4]]),
-    ],
-    source: recalled('adams-victor', 'tremor, myoclonus, focal dystonias and tics'),
   },
   {
     key: 'laryngeal-dystonia',
