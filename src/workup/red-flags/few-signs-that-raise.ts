@@ -263,6 +263,23 @@ export const fewSignStories: readonly RaisingStory[] = [
     source: recalled('porphyria-2005', 'when to suspect an acute attack'),
   },
   {
+    // Both legs or all limbs weak within a day or two in one who has had such attacks, or whose thyroid or relatives bring them: potassium is measured first.
+    flag: 'potassium-paralysis',
+    check: (facts) => {
+      const before = facts.told(
+        ...['similar-attacks-before', 'episodic-weakness', 'hyperthyroidism', 'family/periodic-paralysis'],
+      );
+      const isOther =
+        facts.upperMotorSigns.length + facts.trunkSensoryLoss.length + facts.cranialNerveSigns.length > 0 ||
+        facts.told('myasthenia-gravis', 'fatigable-weakness', ...spinalPain).length > 0 ||
+        facts.query.quantity('potassium', 'mmol/L') !== undefined;
+      return facts.bothLegsWeak && facts.cameWithin(3) && !isOther
+        ? each(before, findingReasons(facts.weak('lower-limbs'), 3))
+        : none;
+    },
+    source: recalled('adams-victor', 'periodic paralysis'),
+  },
+  {
     // Known epilepsy, and a mind that clouds within hours to two days, with nobody who has seen a fit: it may still be going on.
     flag: 'status-epilepticus',
     check: (facts) => {
