@@ -14,6 +14,7 @@ import {
   spinalPain,
   suspendedLoss,
   unknownOnset,
+  weakAndSwaying,
   weakBelowALevel,
   weakUnderASlippingNeck,
 } from './cord.ts';
@@ -181,6 +182,7 @@ export const spinalFlags: readonly RedFlagRule[] = [
       return orTold(checkUnseenLegs(facts), [
         ...growingInTheCord(facts),
         ...clumsyAndUnsteady(facts),
+        ...(hasRelatives(facts) ? [] : weakAndSwaying(facts)),
         ...(isUndated && facts.maybeProgressing ? weakBelowALevel(facts) : []),
         ...(isOld(facts) ? [] : weakUnderASlippingNeck(facts)),
       ]);
