@@ -1,3 +1,4 @@
+import { bodyPartTable } from '../anatomy/body-parts.ts';
 import { isSegment, segmentIndex } from '../anatomy/segments.ts';
 import type { SiteKind } from '../anatomy/site-kind.ts';
 import { skinPlace } from '../anatomy/skin-places.ts';
@@ -230,11 +231,12 @@ function isTrunkSensation({ item, place }: Finding): boolean {
   return place.kind === 'landmark' && skinPlace('landmark', place.key)?.region === 'trunk';
 }
 
-/** Whether a place of the skin lies on the arms or legs. */
+/** Whether a place of the skin, or a part of the body, lies on the arms or legs. */
 export function isOnLimb(place: Finding['place'], limb: Limb): boolean {
   if (place === undefined) return false;
   if (place.kind === 'region') return place.key === limb;
-  if (place.kind === 'level-below' || place.kind === 'body-part') return false;
+  if (place.kind === 'level-below') return false;
+  if (place.kind === 'body-part') return bodyPartTable.get(place.key)?.region === limb;
   return skinPlace(place.kind, place.key)?.region === limb;
 }
 

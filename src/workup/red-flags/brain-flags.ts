@@ -223,7 +223,9 @@ export const brainFlags: readonly RedFlagRule[] = [
         (isMonths || isUndated) && facts.kindProbability('hemisphere') + chiasmProbability(facts) >= 0.5;
       // Of what came within days and was not said to grow, most has come and stayed.
       const hasStayed = pace === 'acute' && facts.exam.course !== 'progressive';
-      const isGrowing = inBrain && (pace === 'subacute' || overMonths) && !hasStayed;
+      // What is called subacute after three months is a matter of months too.
+      const overWeeks = pace === 'subacute' && facts.beganWithin(underThreeMonths) !== 'no';
+      const isGrowing = inBrain && (overWeeks || overMonths) && !hasStayed;
       // Of what is called chronic it must be said that it grows: guidance asks for a loss of function that progresses.
       const grows = isWeeks ? facts.isProgressive : facts.exam.course === 'progressive';
       const isSuspected = focal.length > 0 && (also.length > 0 || isGrowing) && slow && isRecent && grows;

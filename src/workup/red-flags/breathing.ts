@@ -39,6 +39,7 @@ const weakFaceAndEyes = [
 export function acuteSymmetricalWeakness(facts: BedsideFacts): readonly Reason[] {
   if (!facts.bothLegsWeak && !facts.bothArmsWeak) return [];
   if (facts.beganWithin(28) !== 'yes' || !facts.maybeProgressing || isOfTracts(facts)) return [];
+  if (isOfSoreMuscle(facts)) return [];
   // The same nerve pressed or pulled on both sides does not climb.
   if (facts.kindProbability('nerve') >= 0.6 && !facts.isProgressive) return [];
   const weak = facts.bothLegsWeak ? facts.weak('lower-limbs') : facts.weak('upper-limbs');
@@ -48,6 +49,16 @@ export function acuteSymmetricalWeakness(facts: BedsideFacts): readonly Reason[]
   // Weakness on both sides alone is common; lost reflexes or spread to arms and legs make it this picture.
   if (reflexes.length === 0 && !(facts.bothLegsWeak && facts.bothArmsWeak)) return [];
   return [...findingReasons(weak, 4), ...findingReasons(reflexes, 3)];
+}
+
+/** Hips or shoulders that are weak and sore, in arms or legs alone, where muscle is much the likeliest place and no jerk is lost: that does not climb. */
+function isOfSoreMuscle(facts: BedsideFacts): boolean {
+  const sore =
+    facts.told('muscle-pain').length + facts.query.abnormalWhere(({ item }) => item.key === 'muscle-tenderness').length;
+  const isLost = facts.reducedReflexes.some(({ value }) => value === '0');
+  const isClimbing = facts.told('ascending-weakness', 'paraesthesiae', 'numbness', 'breathlessness').length > 0;
+  const isSpread = facts.bothArmsWeak && facts.bothLegsWeak;
+  return sore > 0 && !isLost && !isClimbing && !isSpread && facts.kindProbability('muscle') >= 0.8;
 }
 
 /** Signs of upper motor neurons; one brisk jerk among many lost ones is met in neuropathies too, where these are the likeliest place. */
@@ -169,7 +180,9 @@ export function checkBreathing(facts: BedsideFacts): Verdict | null {
   // Breath that grows short in a weakness of days is the diaphragm's; weak lids and eyes alone are enough of a weakness.
   const breathless = facts.told('breathlessness', 'orthopnoea');
   const lids = facts.told('drooping-eyelids', 'diplopia', 'fatigable-weakness');
-  const isAcute = facts.beganWithin(28) === 'yes' && facts.maybeProgressing;
+  // Weakness that climbs or comes down is of days, though nobody says of how many.
+  const isClimbing = facts.isUndated && facts.told('ascending-weakness', 'descending-weakness').length > 0;
+  const isAcute = (facts.beganWithin(28) === 'yes' || isClimbing) && facts.maybeProgressing;
   if (isAcute && breathless.length > 0 && neuromuscular && (atRisk || cranial.length + lids.length > 0))
     return present([...breathless, ...weakness.slice(0, 2), ...cranial, ...lids]);
   // A throat that fails in two ways with a breath that grows short, within days and without fever.

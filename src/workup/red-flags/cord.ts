@@ -93,6 +93,20 @@ export function weakBelowALevel(facts: BedsideFacts): readonly Reason[] {
   return [...findingReasons(facts.trunkSensoryLoss, 2), ...findingReasons(legs, 3)];
 }
 
+/** Both legs that go on growing weak with a walk that sways, where the cord is the likeliest place and nobody has tried the jerks. */
+export function weakAndSwaying(facts: BedsideFacts): readonly Reason[] {
+  const { query } = facts;
+  const head = query.abnormalWhere(({ item }) => ['cranialNerves', 'higherFunction'].includes(item.section));
+  const tried = query.testedWhere(({ item }) => item.scale === 'reflex-grade' && item.region === 'lower-limbs');
+  const grows = facts.exam.course === 'progressive' && facts.beganWithin(730) === 'yes';
+  if (!grows || !facts.bothLegsWeak || head.length + tried.length > 0 || facts.kindProbability('cord') < 0.5)
+    return none;
+  return each(
+    findingReasons(facts.weak('lower-limbs'), 3),
+    findingReasons(query.abnormal(['gait/ataxic', 'gait/sensory-ataxic', 'gait/spastic', 'gait/romberg']), 2),
+  );
+}
+
 /** Arms and legs that grow weak where the joint of the upper neck is known to slip: Down syndrome, rheumatoid arthritis. */
 export function weakUnderASlippingNeck(facts: BedsideFacts): readonly Reason[] {
   if (!facts.bothLegsWeak || !facts.bothArmsWeak || isAreflexicAllOver(facts)) return [];

@@ -1,3 +1,5 @@
+import type { Finding } from '../../exam/finding.ts';
+
 /** Signs of an eye that does not move as it should, by nerve and by direction. */
 export const eyeMovementSigns = [
   'cranial-nerves/ophthalmoplegia',
@@ -10,3 +12,9 @@ export const eyeMovementSigns = [
   'cranial-nerves/exotropia',
   'cranial-nerves/eye-elevation-weakness',
 ];
+
+/** Whether the eyes of both sides are meant: said of each, or of no side. */
+export function areBothEyes(found: readonly Finding[]): boolean {
+  const sides = new Set(found.map(({ side }) => side));
+  return (sides.has('left') && sides.has('right')) || found.some(({ side }) => side !== 'left' && side !== 'right');
+}

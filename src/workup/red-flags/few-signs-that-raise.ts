@@ -6,7 +6,7 @@ import { type BedsideFacts, isOnLimb } from '../bedside-facts.ts';
 import { bulbarReasons } from './breathing.ts';
 import { clouded } from './consciousness.ts';
 import { failingBladder, isOnBothSides, spinalPain } from './cord.ts';
-import { eyeMovementSigns } from './eye-movement-signs.ts';
+import { areBothEyes, eyeMovementSigns } from './eye-movement-signs.ts';
 import { infectionsBefore, trueFever } from './fever.ts';
 import { each, none, type RaisingStory } from './story.ts';
 import { centralSigns, onOneSide, weakHalf } from './sudden-deficit.ts';
@@ -139,12 +139,12 @@ export const fewSignStories: readonly RaisingStory[] = [
       const lids = query.abnormal(['cranial-nerves/ptosis']);
       const still = query.abnormal([...eyeMovementSigns, 'cranial-nerves/internuclear-ophthalmoplegia']);
       const eyes = [
-        ...(isOnBothSides(still) ? findingReasons(still, 2) : none),
+        ...(areBothEyes(still) ? findingReasons(still, 2) : none),
         ...facts.told('diplopia'),
         ...findingReasons(query.abnormal(['cranial-nerves/diplopia'])),
       ];
       const throat = [...bulbarReasons(facts), ...facts.told('slurred-speech')];
-      const isFrozen = query.abnormal(['cranial-nerves/ophthalmoplegia']).length > 0 && isOnBothSides(still);
+      const isFrozen = query.abnormal(['cranial-nerves/ophthalmoplegia']).length > 0 && areBothEyes(still);
       const told = isFrozen ? facts.told('drooping-eyelids') : none;
       return isOnBothSides(lids) || told.length > 0 ? each([...findingReasons(lids), ...told], eyes, throat) : none;
     },
@@ -201,7 +201,7 @@ export const fewSignStories: readonly RaisingStory[] = [
         query.abnormal(['cranial-nerves/fatigable-ptosis', 'cranial-nerves/ptosis']).length > 0;
       const eyes = query.abnormal(eyeMovementSigns);
       const balance = [...facts.told('unsteadiness'), ...findingReasons(query.abnormal(['gait/ataxic']))];
-      return isFresh && facts.maybeProgressing && !isOther && isOnBothSides(eyes)
+      return isFresh && facts.maybeProgressing && !isOther && areBothEyes(eyes)
         ? each(findingReasons(eyes, 2), balance)
         : none;
     },
@@ -261,6 +261,23 @@ export const fewSignStories: readonly RaisingStory[] = [
         : none;
     },
     source: recalled('porphyria-2005', 'when to suspect an acute attack'),
+  },
+  {
+    // Both legs or all limbs weak within a day or two in one who has had such attacks, or whose thyroid or relatives bring them: potassium is measured first.
+    flag: 'potassium-paralysis',
+    check: (facts) => {
+      const before = facts.told(
+        ...['similar-attacks-before', 'episodic-weakness', 'hyperthyroidism', 'family/periodic-paralysis'],
+      );
+      const isOther =
+        facts.upperMotorSigns.length + facts.trunkSensoryLoss.length + facts.cranialNerveSigns.length > 0 ||
+        facts.told('myasthenia-gravis', 'fatigable-weakness', ...spinalPain).length > 0 ||
+        facts.query.quantity('potassium', 'mmol/L') !== undefined;
+      return facts.bothLegsWeak && facts.cameWithin(3) && !isOther
+        ? each(before, findingReasons(facts.weak('lower-limbs'), 3))
+        : none;
+    },
+    source: recalled('adams-victor', 'periodic paralysis'),
   },
   {
     // Known epilepsy, and a mind that clouds within hours to two days, with nobody who has seen a fit: it may still be going on.

@@ -1,10 +1,10 @@
 import { findingReasons } from '../../causes/reasons.ts';
 import { read, recalled } from '../../kernel/cite.ts';
-import { agedFrom } from '../bedside-facts.ts';
+import { agedFrom, type BedsideFacts } from '../bedside-facts.ts';
 import { headache } from './brain-flags.ts';
 import { feverReasons } from './fever.ts';
 import { each, none, type RaisingStory } from './story.ts';
-import { badArteries } from './stroke-stories-that-raise.ts';
+import { atRisk, badArteries } from './stroke-stories-that-raise.ts';
 import { centralSigns, oneSidedWeakness, weakHalf } from './sudden-deficit.ts';
 
 const stroke = recalled('nice-ng128', 'sudden onset of focal symptoms');
@@ -59,6 +59,7 @@ export const headComplaints: readonly RaisingStory[] = [
         ...(isPlain ? each(findingReasons(signs, 4), [...risk, ...agedFrom(60, facts)]) : none),
         ...(told.length > 0 ? each(told, limb, risk) : none),
         ...(central.length > 0 && risk.length > 0 ? each(findingReasons(signs, 3), risk) : none),
+        ...(isNewLimb(facts) ? each(findingReasons(half, 3), atRisk(facts)) : none),
         ...each(findingReasons(facts.query.abnormal(plainOfAHemisphere), 2), agedFrom(60, facts)),
       ];
     },
@@ -152,6 +153,22 @@ export const headComplaints: readonly RaisingStory[] = [
     source: recalled('cvt-2017', 'when to suspect it'),
   },
 ];
+
+/** A limb weak on one side where the brain is the likeliest place, not stiff, thin or held as an old palsy leaves it, in one whom nothing has left so. */
+function isNewLimb(facts: BedsideFacts): boolean {
+  const { query } = facts;
+  const old = [
+    ...query.abnormal(['inspection/abnormal-posture', 'gait/hemiplegic']),
+    ...query.abnormalWhere(
+      ({ item, value }) => item.key === 'wasting' || item.key === 'joint-contracture' || value === 'spastic',
+    ),
+  ];
+  const left = facts.told(
+    ...['stroke', 'perinatal-injury', 'developmental-delay', 'poliomyelitis', 'parkinson-disease', 'epilepsy'],
+    ...['migraine', 'functional-disorder', 'similar-attacks-before'],
+  );
+  return facts.brainProbability >= 0.5 && oneSidedWeakness(facts).length > 0 && old.length + left.length === 0;
+}
 
 /** Signs of a hemisphere that nobody carries about for long without being known for it. */
 const plainOfAHemisphere = [

@@ -357,8 +357,18 @@ export const headFlags: readonly RedFlagRule[] = [
       // A child who stops walking is the sign.
       const stopped = isGrowing && facts.beganWithin(28) === 'yes' ? told : [];
       const said = new Set(stopped.map(({ text }) => text));
-      const lost = isGrowing ? lostByAChild(facts).filter(({ text }) => !said.has(text)) : [];
-      return signs.length + stopped.length + lost.length > 0 && worsening
+      // What nobody has dated counts where it is told as tumours of children are, in one who is not known to have been so before.
+      const known = facts.told(
+        'migraine',
+        'similar-attacks-before',
+        'developmental-delay',
+        'perinatal-injury',
+        'fever',
+      );
+      const isUndated = facts.isUndated && facts.exam.course === undefined && known.length === 0;
+      const lost = isGrowing || isUndated ? lostByAChild(facts).filter(({ text }) => !said.has(text)) : [];
+      const isTold = isUndated && signs.length > 0 && lost.length > 0;
+      return signs.length + stopped.length + lost.length > 0 && (worsening || isTold)
         ? present([
             { pointer: '/person/ageYears', text: `age ${age}` },
             ...stopped,

@@ -30,7 +30,7 @@ export function checkHeadInjury(facts: BedsideFacts): Verdict | null {
   const signs = [
     ...findingReasons(facts.query.abnormal([...clouded, ...lostMemory, ...focalBrainSigns]), 4),
     // A cranial nerve that fails after a blow is a focal deficit, and may be a broken base of the skull.
-    ...findingReasons(facts.cranialNerveSigns, 3),
+    ...findingReasons(facts.cranialNerveSigns.filter(notOfLooseStones(facts)), 3),
     ...facts.told('seizure', 'vomiting', 'anticoagulant', 'bleeding-disorder', 'loss-of-consciousness'),
     // A broken base of the skull leaks.
     ...findingReasons(facts.query.abnormal(['inspection/ear-or-nose-leak', 'involuntary-movements/seizure-seen'])),
@@ -41,6 +41,14 @@ export function checkHeadInjury(facts: BedsideFacts): Verdict | null {
   ];
   return signs.length > 0 ? present([...injury, ...signs]) : null;
 }
+
+/** Eyes that beat on one change of position alone are those of an ear whose stones the knock has loosened. */
+function notOfLooseStones({ query }: BedsideFacts): (finding: Finding) => boolean {
+  const isPositional = query.abnormal(['special-tests/dix-hallpike', 'special-tests/supine-roll']).length > 0;
+  return ({ item }) => !(isPositional && ofLooseStones.has(item.key));
+}
+
+const ofLooseStones: ReadonlySet<string> = new Set(['torsional-nystagmus', 'upbeat-nystagmus', 'nystagmus']);
 
 /** An injury of which nobody has said where, and a mind that went out, clouds or forgets within days: the head was struck. */
 function dazedByInjury(facts: BedsideFacts): readonly Reason[] {

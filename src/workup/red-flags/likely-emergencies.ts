@@ -281,10 +281,14 @@ export const likelyEmergencies: readonly LikelyEmergency[] = [
     flag: 'acute-visual-loss',
     causes: ['optic-neuritis', 'anterior-ischaemic-optic-neuropathy', 'retinal-artery-occlusion'],
     withinDays: 30,
-    beside: (facts) => [
-      ...findingReasons(facts.cranialNerveSigns, 1),
-      ...facts.told('visual-loss', 'transient-visual-loss', 'eye-pain'),
-    ],
+    // A disc takes weeks to grow pale: what goes with it, and is not known to be recent, is old.
+    beside: (facts) =>
+      facts.query.hasAbnormal('cranial-nerves/optic-disc-pallor') && facts.beganWithin(30) !== 'yes'
+        ? []
+        : [
+            ...findingReasons(facts.cranialNerveSigns, 1),
+            ...facts.told('visual-loss', 'transient-visual-loss', 'eye-pain'),
+          ],
   },
   { flag: 'suspected-giant-cell-arteritis', causes: ['giant-cell-arteritis'], withinDays: 180 },
   { flag: 'painful-horner-syndrome', causes: ['carotid-dissection'], withinDays: 30 },

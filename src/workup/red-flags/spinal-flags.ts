@@ -14,12 +14,14 @@ import {
   spinalPain,
   suspendedLoss,
   unknownOnset,
+  weakAndSwaying,
   weakBelowALevel,
   weakUnderASlippingNeck,
 } from './cord.ts';
 import { feverReasons, trueFever } from './fever.ts';
 import { absent, notAssessable, orTold, present, type RedFlagRule, slowlyProgressive, type Verdict } from './rule.ts';
 import { each, none } from './story.ts';
+import { onOneSide } from './sudden-deficit.ts';
 import { isAtLeast, isOver, isUnder, written } from './thresholds.ts';
 
 const legPain = ['leg-pain', 'thigh-pain', 'radicular-leg-pain', 'bilateral-leg-pain'] as const;
@@ -180,6 +182,7 @@ export const spinalFlags: readonly RedFlagRule[] = [
       return orTold(checkUnseenLegs(facts), [
         ...growingInTheCord(facts),
         ...clumsyAndUnsteady(facts),
+        ...(hasRelatives(facts) ? [] : weakAndSwaying(facts)),
         ...(isUndated && facts.maybeProgressing ? weakBelowALevel(facts) : []),
         ...(isOld(facts) ? [] : weakUnderASlippingNeck(facts)),
       ]);
@@ -198,8 +201,12 @@ export const spinalFlags: readonly RedFlagRule[] = [
       if (!facts.maybeProgressing && facts.beganWithin(365) === 'no') return null;
       // Brisk jerks of both legs above flexor plantars are met in health, where the spine does not hurt.
       const tracts = isBriskAlone(facts) && facts.told(...spinalPain).length === 0 ? [] : facts.upperMotorSignsInLegs;
+      // A strip of the trunk on one side is that of its nerves, unless the spine hurts or something else fails.
+      const strip = facts.trunkSensoryLoss.filter(({ place }) => place?.kind !== 'level-below');
+      const isStrip = onOneSide(facts.trunkSensoryLoss).length > 0 && strip.length === facts.trunkSensoryLoss.length;
+      const isOfNerves = isStrip && facts.told(...spinalPain, 'tight-band', 'difficulty-walking').length === 0;
       const signs = [
-        ...findingReasons([...tracts, ...facts.trunkSensoryLoss], 3),
+        ...findingReasons([...tracts, ...(isOfNerves ? [] : facts.trunkSensoryLoss)], 3),
         ...(facts.bothLegsWeak ? findingReasons(facts.weak('lower-limbs'), 2) : []),
         ...facts.sphincterFailure.slice(0, 2),
       ];
@@ -480,12 +487,20 @@ function isOfPolyneuropathy(facts: BedsideFacts): boolean {
   );
 }
 
+const toxicToNerves = [
+  ...['vincristine', 'cisplatin', 'carboplatin', 'oxaliplatin', 'paclitaxel', 'docetaxel', 'bortezomib', 'thalidomide'],
+  'brentuximab-vedotin',
+] as const;
+
 /** Lost reflexes with flexor plantars, no level and a sound bladder: the nerves, and not the cord. */
 function isNeuropathic(facts: BedsideFacts): boolean {
   const plantars = facts.query.testedWhere(({ item }) => item.section === 'plantars');
+  // Before anybody has tried the plantars, the medicine of the cancer accounts for numb feet where the nerves are much the likeliest place.
+  const toxic = facts.told(...toxicToNerves);
+  const isToxic = toxic.length > 0 && facts.kindProbability('polyneuropathy', 'ganglion') >= 0.7;
   return (
     facts.reducedReflexes.length > 0 &&
-    plantars.length > 0 &&
+    (plantars.length > 0 || isToxic) &&
     facts.upperMotorSigns.length === 0 &&
     facts.trunkSensoryLoss.length === 0 &&
     facts.saddleLoss.length === 0 &&

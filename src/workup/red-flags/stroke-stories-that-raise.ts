@@ -6,7 +6,7 @@ import { agedFrom, type BedsideFacts } from '../bedside-facts.ts';
 import { isOnBothSides } from './cord.ts';
 import { feverReasons } from './fever.ts';
 import { each, none, type RaisingStory } from './story.ts';
-import { centralSigns, oneSidedWeakness, onOneSide, suddenFocalSigns, weakHalf } from './sudden-deficit.ts';
+import { centralSigns, onOneSide, suddenFocalSigns, weakHalf } from './sudden-deficit.ts';
 
 /** Deficits of days that may be a stroke, where the moment at which they came was not seen or nobody has examined yet. */
 export const strokeStories: readonly RaisingStory[] = [
@@ -148,35 +148,7 @@ export const strokeStories: readonly RaisingStory[] = [
     },
     source: recalled('nice-ng128', 'sudden onset of focal symptoms'),
   },
-  {
-    // A half, a limb or the words lost to the brain, of which nobody says since when nor how it goes on, in one whose arteries are at risk: most such deficits came at once.
-    flag: 'suspected-stroke',
-    check: (facts) => {
-      const { query } = facts;
-      const isUndated = facts.isUndated && facts.exam.course === undefined;
-      if (!isUndated || facts.brainProbability < 0.5 || facts.told(...longStanding).length > 0) return none;
-      const isOld =
-        query.abnormal(['inspection/abnormal-posture', 'gait/hemiplegic', 'cranial-nerves/optic-disc-pallor']).length +
-          query.abnormalWhere(
-            ({ item, value }) => item.key === 'wasting' || item.key === 'joint-contracture' || value === 'spastic',
-          ).length >
-        0;
-      const signs = [
-        ...centralSigns(query),
-        ...oneSidedWeakness(facts),
-        ...query.abnormal(['special-tests/pronator-drift']),
-      ];
-      return isOld ? none : each(findingReasons(signs, 4), atRisk(facts));
-    },
-    source: recalled('nice-ng128', 'sudden onset of focal symptoms'),
-  },
 ];
-
-/** What leaves a deficit behind, or brings one on over years. */
-const longStanding = [
-  ...['stroke', 'multiple-sclerosis', 'perinatal-injury', 'developmental-delay', 'poliomyelitis', 'dementia'],
-  ...['parkinson-disease', 'epilepsy', 'head-injury', 'migraine', 'functional-disorder', 'resolved-deficit'],
-] as const;
 
 /** Hearing lost in both ears alike is that of age or noise, and no sign of the brainstem. */
 function notOfOldEars({ query }: BedsideFacts): (finding: Finding) => boolean {
@@ -235,7 +207,7 @@ const notTheBrain = [
   'descending-weakness',
 ] as const;
 
-const atRisk = (facts: BedsideFacts): readonly Reason[] => [
+export const atRisk = (facts: BedsideFacts): readonly Reason[] => [
   ...facts.told(
     'hypertension',
     'diabetes-mellitus',

@@ -155,4 +155,80 @@ export const eyesNeckAndThroatStories: readonly Story[] = [
       findings: { power: weakLegsBothSides },
     },
   },
+  {
+    flag: 'potassium-paralysis',
+    by: 'legs that fail within a day in one who has had such attacks, before potassium is known (Adams and Victor)',
+    raised: {
+      history: { onset: { pace: 'acute', durationDays: 1 }, symptoms: has('similar-attacks-before') },
+      findings: { power: weakLegsBothSides },
+    },
+    not: { history: { onset: { pace: 'acute', durationDays: 1 } }, findings: { power: weakLegsBothSides } },
+  },
+  {
+    flag: 'head-injury-with-deficit',
+    by: 'eyes that beat after a knock; on one change of position alone they are those of loosened ear stones (NICE NG232)',
+    raised: {
+      history: { onset: days, conditions: has('head-injury') },
+      findings: { cranialNerves: signs('torsional-nystagmus') },
+    },
+    not: {
+      history: { onset: days, conditions: has('head-injury') },
+      findings: {
+        cranialNerves: signs('torsional-nystagmus'),
+        specialTests: [{ test: 'dix-hallpike', side: 'left', result: 'positive' }],
+      },
+    },
+  },
+  {
+    flag: 'suspected-metastatic-cord-compression',
+    by: 'a level on both sides in cancer; a strip of one side is of the nerves of the trunk (NICE NG234)',
+    raised: {
+      history: { onset: weeks, conditions: has('cancer') },
+      findings: { sensation: [{ modality: 'light-touch', dermatome: 'T4', side: 'both', result: 'reduced' }] },
+    },
+    not: {
+      history: { onset: weeks, conditions: has('cancer') },
+      findings: { sensation: [{ modality: 'light-touch', dermatome: 'T4', side: 'left', result: 'reduced' }] },
+    },
+  },
+  {
+    flag: 'acute-ascending-weakness',
+    by: 'hips weak within weeks with low jerks; sore ones where muscle is the place do not climb (EAN/PNS 2023)',
+    at: site('proximal-myopathy', 'muscle', 0.9),
+    raised: {
+      history: { onset: { pace: 'subacute', durationDays: 14 } },
+      findings: { power: weakLegsBothSides, reflexes: reflexes('1', 'ankle') },
+    },
+    not: {
+      history: { onset: { pace: 'subacute', durationDays: 14 }, symptoms: has('muscle-pain') },
+      findings: { power: weakLegsBothSides, reflexes: reflexes('1', 'ankle') },
+    },
+  },
+  {
+    flag: 'progressive-cord-signs',
+    by: 'legs that weaken under a walk that sways, with jerks untried; jerks that were tried and are normal (NICE NG127)',
+    at: cord,
+    raised: {
+      history: growing,
+      findings: { power: weakLegsBothSides, gait: signs('ataxic') },
+    },
+    not: {
+      history: growing,
+      findings: { power: weakLegsBothSides, gait: signs('ataxic'), reflexes: reflexes('2', 'knee') },
+    },
+  },
+  {
+    flag: 'child-with-progressive-deficit',
+    by: 'a child who sways with headache and vomiting, undated; one with known migraine (HeadSmart 2017)',
+    raised: {
+      person: { ageYears: 6 },
+      history: { symptoms: has('headache', 'vomiting', 'unsteadiness') },
+      findings: { gait: signs('ataxic') },
+    },
+    not: {
+      person: { ageYears: 6 },
+      history: { symptoms: has('headache', 'vomiting', 'unsteadiness'), conditions: has('migraine') },
+      findings: { gait: signs('ataxic') },
+    },
+  },
 ];
