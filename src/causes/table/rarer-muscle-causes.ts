@@ -177,6 +177,36 @@ export const rarerMuscleCauses: readonly Cause[] = [
     source: muscleBook,
   },
   {
+    // Limp and hard to feed after birth, with a face that moves and jerks that are kept or dull; hungry and fat in later years.
+    key: 'prader-willi-syndrome',
+    group: 'hereditary',
+    label: 'Prader-Willi syndrome',
+    produces: [at(['diffuse-encephalopathy', 'proximal-myopathy', 'postsynaptic-junction'], 'rare')],
+    tempo: tempos.lifelong,
+    courses: { static: 1.5, improving: 1.3, progressive: 0.4 },
+    age: { from: 0, to: 1, outside: 0.02 },
+    history: [told(['obesity', 'developmental-delay', 'sleep-apnoea'], 1.8, 0.95)],
+    signs: [
+      shows(['cranial-nerves/weak-suck-or-cry', 'inspection/head-lag'], 2, 0.6),
+      shows(['tone/trunk', 'tone/upper-limb', 'tone/lower-limb'], 1.3, 0.3),
+      shows(
+        [
+          'cranial-nerves/ptosis',
+          'cranial-nerves/ophthalmoplegia',
+          'cranial-nerves/facial-weakness',
+          'cranial-nerves/tongue-fasciculation',
+          'autonomic/paradoxical-breathing',
+          'inspection/joint-contracture',
+        ],
+        0.2,
+        1.2,
+      ),
+    ],
+    quantities: [atLeast('creatine-kinase', 500, 'U/L', 0.1, 1.4)],
+    values: [geneFound],
+    source: muscleBook,
+  },
+  {
     key: 'rippling-muscle-disease',
     group: 'hereditary',
     label: 'Rippling muscle disease',
