@@ -16,7 +16,7 @@ export const rarerMuscleCauses: readonly Cause[] = [
     key: 'transient-neonatal-myasthenia',
     group: 'immune',
     label: 'Transient neonatal myasthenia',
-    produces: [at(['postsynaptic-junction'], 'common'), at(['presynaptic-junction', 'proximal-myopathy'], 'rare')],
+    produces: [at(['postsynaptic-junction'], 'uncommon'), at(['presynaptic-junction', 'proximal-myopathy'], 'rare')],
     tempo: tempos.suddenOrAcute,
     durationDays: { to: 120, outside: 0.2, source: fromMemory },
     age: { from: 0, to: 0.3, outside: 0.0005 },
