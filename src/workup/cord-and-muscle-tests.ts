@@ -338,7 +338,15 @@ export const cordAndMuscleTests: readonly WorkupRule[] = [
   },
   {
     tests: ['acid-alpha-glucosidase', 'vital-capacity'],
-    causes: ['pompe-disease', 'limb-girdle-muscular-dystrophy'],
+    causes: ['pompe-disease'],
+    tier: 1,
+    priority: 'urgent',
+    because: 'a drop of dried blood finds a disease whose enzyme can be given',
+    source: recalled('amato-russell'),
+  },
+  {
+    tests: ['acid-alpha-glucosidase', 'vital-capacity'],
+    causes: ['limb-girdle-muscular-dystrophy'],
     tier: 2,
     priority: 'routine',
     because: 'Pompe disease is treatable and weakens breathing early',

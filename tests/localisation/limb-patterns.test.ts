@@ -53,6 +53,26 @@ describe('patterns of the limbs that no single finding makes', () => {
     expect(['upper-trunk', 'brachial-plexus', 'adjacent-nerve-roots']).toContain(found?.site);
   });
 
+  it('an infant that is limp from birth has a disease of muscle, junction or motor cells', () => {
+    const findings = {
+      tone: [{ site: 'trunk', tone: 'reduced' }],
+      cranialNerves: [
+        { sign: 'weak-suck-or-cry', present: true },
+        { sign: 'facial-weakness', side: 'both', present: true },
+      ],
+      reflexes: reflexes({ biceps: '1', knee: '1', ankle: '1' }),
+    };
+    const history = { onset: { pace: 'acute', durationDays: 3 }, course: 'static' };
+    const chanceOfRoots = (ageYears: number) =>
+      localise(bedsideExam({ person: { ageYears }, history, findings })).localisations.find(
+        ({ kind }) => kind === 'polyradiculoneuropathy',
+      )?.probability ?? 0;
+    expect(chanceOfRoots(0)).toBeLessThan(0.3);
+    expect(chanceOfRoots(0)).toBeLessThan(chanceOfRoots(30) / 2);
+    const found = first({ person: { ageYears: 0 }, history, findings });
+    expect(['muscle', 'junction', 'anterior-horn']).toContain(found?.kind);
+  });
+
   it('a territory that is lost alone is of its own nerve', () => {
     const found = first({
       history: { symptoms: claims('numbness') },

@@ -60,12 +60,7 @@ export const hereditaryNeuropathyCauses: readonly Cause[] = [
     ],
     signs: [
       shows(
-        [
-          'cranial-nerves/vocal-cord-paralysis',
-          'cranial-nerves/tonic-pupil',
-          'cranial-nerves/hearing-loss',
-          'gait/high-stepping',
-        ],
+        ['cranial-nerves/vocal-cord-paralysis', 'cranial-nerves/tonic-pupil', 'cranial-nerves/hearing-loss'],
         1.4,
         1,
       ),
@@ -125,13 +120,7 @@ export const hereditaryNeuropathyCauses: readonly Cause[] = [
     ],
     signs: [
       shows(
-        [
-          'cranial-nerves/tonic-pupil',
-          'cranial-nerves/hearing-loss',
-          'inspection/scoliosis',
-          'inspection/foot-ulcer',
-          'gait/high-stepping',
-        ],
+        ['cranial-nerves/tonic-pupil', 'cranial-nerves/hearing-loss', 'inspection/scoliosis', 'inspection/foot-ulcer'],
         1.4,
         1,
       ),
@@ -313,7 +302,7 @@ export const hereditaryNeuropathyCauses: readonly Cause[] = [
       told(['numbness', 'paraesthesiae'], 0.4, 1.3),
     ],
     signs: [
-      shows(['gait/high-stepping', 'inspection/foot-drop', 'inspection/wasting'], 1.3, 1),
+      shows(['inspection/foot-drop'], 1.2, 1),
       shows(['plantars/plantar-response', 'autonomic/paradoxical-breathing'], 1.3, 1),
       // Sensation that is lost anywhere belongs to another type; that it was tested and kept is the point.
       shows(['sensation/pinprick', 'sensation/light-touch', 'sensation/vibration', 'sensation/joint-position'], 0.3, 2),

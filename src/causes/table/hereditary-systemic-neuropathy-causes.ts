@@ -193,7 +193,7 @@ export const hereditarySystemicNeuropathyCauses: readonly Cause[] = [
     courses: { progressive: 1.4, improving: 0.1 },
     age: { from: 0, to: 40, outside: 0.15 },
     history: [
-      told(['difficulty-walking', 'falls', 'unsteadiness', 'visual-loss', 'psychiatric-disorder'], 1.3, 1),
+      told(['difficulty-walking', 'falls', 'unsteadiness'], 1.2, 1),
       told('loss-of-skills', 6, 0.95),
       kin(5, 0.7),
       told('family/consanguinity', 5, 1),

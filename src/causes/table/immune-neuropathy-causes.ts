@@ -140,7 +140,7 @@ export const immuneNeuropathyCauses: readonly Cause[] = [
     courses: { 'relapsing-remitting': 0.2, improving: 1.2 },
     age: { from: 3, to: 110, outside: 0.3 },
     history: [
-      told(['fever', 'cancer'], 0.6, 1),
+      told('cancer', 0.6, 1),
       told(['unsteadiness', 'paraesthesiae'], 1.3, 0.8),
       told(['recent-vaccination', 'immune-checkpoint-inhibitor'], 1.5, 1),
       told(['myasthenia-gravis', 'home-preserved-food'], 0.3, 1),
@@ -349,6 +349,8 @@ export const immuneNeuropathyCauses: readonly Cause[] = [
     age: { from: 14, to: 50, outside: 0.3 },
     sex: { male: 0.5, female: 1.5 },
     history: [
+      // Variegate porphyria and coproporphyria blister the skin as well.
+      told(['photosensitive-rash', 'rash'], 2, 1),
       told(['arm-weakness', 'muscle-pain', 'bowel-disturbance', 'similar-attacks-before'], 1.3, 1),
       told(['fever', 'tick-bite'], 0.5, 1),
       told('hair-loss', 0.3, 1),

@@ -484,11 +484,7 @@ export const muscleCauses: readonly Cause[] = [
     durationDays: { from: 180, outside: 0.5, source: fromMemory },
     age: { from: 0, to: 65, outside: 0.4 },
     history: [
-      told(
-        ['slurred-speech', 'bowel-disturbance', 'developmental-delay', 'pregnancy', 'hearing-loss', 'falls'],
-        1.3,
-        1,
-      ),
+      told(['bowel-disturbance', 'developmental-delay', 'pregnancy', 'hearing-loss'], 1.3, 1),
       // The second type aches and weakens hips and thighs in middle age.
       told(['muscle-pain', 'difficulty-with-stairs', 'atrial-fibrillation', 'syncope'], 1.3, 1),
       told(['family/cardiomyopathy-or-sudden-death', 'cardiomyopathy', 'sleep-apnoea', 'dysphagia'], 1.5, 1),

@@ -135,7 +135,7 @@ export const rarerNerveCauses: readonly Cause[] = [
     group: 'functional',
     label: 'Postural tachycardia syndrome',
     produces: [
-      at(['autonomic-neuropathy'], 'common'),
+      at(['autonomic-neuropathy'], 'uncommon'),
       at(['no-lesion'], 'rare'),
       at(['small-fibre-polyneuropathy'], 'exceptional'),
     ],

@@ -352,7 +352,7 @@ export const systemicNeuropathyCauses: readonly Cause[] = [
     // A reaction makes a nerve swell and fail within days or weeks.
     tempo: { hyperacute: 0.01, acute: 0.06, subacute: 0.23, chronic: 0.7 },
     history: [
-      told(['eye-pain', 'joint-pain', 'clumsiness', 'muscle-thinning', 'family/similar-disorder'], 1.2, 1),
+      told(['joint-pain', 'family/similar-disorder'], 1.2, 1),
       told(['rash', 'fever'], 1.3, 1),
       told(['immunosuppression', 'corticosteroid', 'tnf-inhibitor'], 1.2, 1),
       told('diabetes-mellitus', 0.6, 1),

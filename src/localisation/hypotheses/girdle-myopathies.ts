@@ -99,7 +99,7 @@ export const girdleMyopathies: readonly MuscleDisease[] = [
     // Congenital myopathies and dystrophies: face, trunk and all limbs of an infant, the jerks lost with the muscle.
     ...proximal,
     variant: 'from-birth',
-    percent: percent * 0.08,
+    percent: percent * 0.05,
     losses: {
       ...girdles(0.7, 0.65, 0.75),
       trunk: 0.7,
@@ -110,7 +110,7 @@ export const girdleMyopathies: readonly MuscleDisease[] = [
     },
     reflex: 0.6,
     ownReflex: 0.7,
-    ages: { to: 2, outside: 0.02 },
+    ages: { to: 2, outside: 0.0002 },
     signs: [
       ['swallowing', 0.6],
       ['palate', 0.4],
