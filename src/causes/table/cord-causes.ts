@@ -11,6 +11,10 @@ export const cordCauses: readonly Cause[] = [
     group: 'compressive',
     label: 'Degenerative cervical myelopathy',
     produces: [
+      at(['polyradiculopathy', 'conus-medullaris'], 'rare'),
+      inKind(['root'], 'rare', 'cervical'),
+      at(['cauda-equina', 'brachial-plexus'], 'exceptional'),
+
       at(['length-dependent-polyneuropathy', 'demyelinating-polyradiculoneuropathy', 'no-lesion'], 'exceptional'),
       inKind(anyCord, 'rare', 'lumbosacral'),
       // Numb hands are taken for the carpal tunnel, and arms that waste for the motor cells. Behrbalk 2013 (recalled).
@@ -112,6 +116,8 @@ export const cordCauses: readonly Cause[] = [
     group: 'infective',
     label: 'Spinal epidural abscess',
     produces: [
+      at(['lumbosacral-plexus', 'sciatic-nerve', 'brachial-plexus'], 'exceptional'),
+
       inKind(anyCord, 'uncommon'),
       inKind(['cauda-equina'], 'uncommon'),
       at(
@@ -230,7 +236,8 @@ export const cordCauses: readonly Cause[] = [
     group: 'vascular',
     label: 'Spinal cord infarction',
     produces: [
-      at(['lumbosacral-plexus', 'no-lesion'], 'exceptional'),
+      at(['lumbosacral-plexus'], 'rare'),
+      at(['no-lesion', 'cortex-anterior-cerebral', 'cortex-parasagittal', 'brachial-plexus'], 'exceptional'),
       at(['demyelinating-polyradiculoneuropathy'], 'rare'),
       at(['spinal-cord-central', 'spinal-cord-hemisection'], 'common'),
       at(['cauda-equina', 'lower-motor-neuron-system'], 'rare'),
@@ -378,6 +385,8 @@ export const cordCauses: readonly Cause[] = [
     group: 'neoplastic',
     label: 'Tumour within the spinal cord',
     produces: [
+      at(['brachial-plexus', 'cauda-equina', 'polyradiculopathy'], 'exceptional'),
+
       at(['spinal-cord-central', 'spinal-cord-hemisection'], 'common'),
       inKind(anyCord, 'uncommon'),
       at(
@@ -419,6 +428,8 @@ export const cordCauses: readonly Cause[] = [
     group: 'neoplastic',
     label: 'Spinal meningioma or nerve-sheath tumour',
     produces: [
+      at(['lower-motor-neuron-system', 'lumbosacral-plexus', 'sciatic-nerve'], 'exceptional'),
+
       at(['foramen-magnum', 'adjacent-nerve-roots', 'polyradiculopathy'], 'rare'),
       at(['spinal-cord-hemisection', 'spinal-cord-transverse'], 'common'),
       inKind(anyCord, 'uncommon'),
@@ -455,6 +466,8 @@ export const cordCauses: readonly Cause[] = [
     group: 'compressive',
     label: 'Thoracic disc herniation',
     produces: [
+      atRoot('C8', 'exceptional'),
+
       at(['intercostal-nerves'], 'uncommon'),
       at(['no-lesion'], 'rare'),
       inKind(['cord'], 'uncommon', 'lumbosacral'),

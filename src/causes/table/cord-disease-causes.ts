@@ -102,11 +102,13 @@ export const cordDiseaseCauses: readonly Cause[] = [
     tempo: tempos.subacuteOrChronic,
     courses: { progressive: 1.4 },
     history: [
+      told(['fever', 'back-pain', 'thoracic-back-pain', 'night-sweats'], 0.4, 1.05),
       told(['bladder-disturbance', 'sexual-dysfunction'], 1.6, 0.8),
       told('hiv-infection', 25, 0.02),
       told(['cognitive-change', ...weightLoss], 2, 0.8),
       told(['unprotected-sex', 'injecting-drug-use'], 1.6, 1),
     ],
+    signs: [shows(['inspection/spinal-tenderness', 'inspection/kyphosis'], 0.2, 1)],
     values: [
       ...cordLooksSpared,
 
@@ -335,6 +337,8 @@ export const cordDiseaseCauses: readonly Cause[] = [
     group: 'compressive',
     label: 'Ossification of the posterior longitudinal ligament',
     produces: [
+      at(['lower-motor-neuron-system', 'polyradiculopathy'], 'exceptional'),
+
       inKind(anyCord, 'uncommon', 'cervical'),
       inKind(anyCord, 'rare', 'thoracic'),
       at(['spinal-cord-lateral', 'spinal-cord-posterolateral'], 'rare'),
@@ -364,6 +368,8 @@ export const cordDiseaseCauses: readonly Cause[] = [
     group: 'compressive',
     label: 'Spinal epidural lipomatosis',
     produces: [
+      at(['polyradiculopathy'], 'uncommon'),
+
       inKind(anyCord, 'uncommon', 'thoracic'),
       inKind(anyCord, 'rare', 'lumbosacral'),
       at(['spinal-cord-lateral', 'conus-medullaris'], 'rare'),
@@ -427,6 +433,9 @@ export const cordDiseaseCauses: readonly Cause[] = [
     label: 'Tethered cord syndrome',
     mondo: mondo('MONDO:0006995', 'tethered spinal cord syndrome'),
     produces: [
+      at(['spinal-cord-transverse', 'spinal-cord-posterolateral', 'lumbosacral-plexus'], 'rare'),
+      at(['common-fibular-nerve', 'sciatic-nerve', 'spinal-cord-hemisection'], 'exceptional'),
+
       at(
         [
           'lower-motor-neuron-system',
@@ -440,9 +449,11 @@ export const cordDiseaseCauses: readonly Cause[] = [
       at(['conus-medullaris'], 'common'),
       at(['cauda-equina', 'spinal-cord-lateral'], 'uncommon'),
     ],
-    tempo: tempos.lifelong,
+    // Years of slow decline, or a sudden one when the spine is bent hard, as in labour or on the operating table.
+    tempo: { hyperacute: 0.03, acute: 0.06, subacute: 0.11, chronic: 0.8 },
     age: { from: 0, to: 40, outside: 0.3 },
     history: [
+      told(['pregnancy', 'heavy-exertion', 'foot-pain'], 1.3, 1),
       told(['bowel-disturbance', 'falls', 'difficulty-walking'], 1.3, 1),
       told('spina-bifida', 12, 1),
       told('spinal-surgery', 2, 1),

@@ -192,6 +192,13 @@ export const recordedSigns: readonly SignWeight[] = [
     commonPractice,
   ),
   ...sign(
+    'spinal-tenderness',
+    anyOf(kinds('motor-neuron-system'), sites('length-dependent-polyneuropathy')),
+    0.5,
+    'a disease of motor cells or of long axons leaves the spine alone',
+    commonPractice,
+  ),
+  ...sign(
     'scoliosis',
     anyOf(muscle, sites('cerebellar-degeneration')),
     1.5,
