@@ -1,6 +1,8 @@
 import { commonPractice, fromMemory, read, recalled } from '../../kernel/cite.ts';
 import { at, atLeast, atRoot, type Cause, inKind, mondo, reads, shows, showsAt, tempos, told, under } from './cause.ts';
 
+import { fluidWithoutCells } from './cord-images.ts';
+
 const cordChapter = recalled('adams-victor', 'diseases of the spinal cord');
 const anyCord = ['cord'] as const;
 
@@ -50,6 +52,7 @@ export const cordCauses: readonly Cause[] = [
       shows(['special-tests/inverted-brachioradialis'], 2.5, 0.7),
       shows(['special-tests/lhermitte'], 1.2, 1),
     ],
+    quantities: [fluidWithoutCells],
     values: [
       reads('mri-cervical-spine', [
         ['cord-compression', 8],
@@ -98,7 +101,7 @@ export const cordCauses: readonly Cause[] = [
       told(['tobacco', 'fatigue', 'night-sweats', 'difficulty-walking', 'bladder-disturbance'], 1.2, 1),
     ],
     signs: [shows(['inspection/enlarged-lymph-nodes', 'inspection/spinal-tenderness'], 1.8, 0.9)],
-    quantities: [atLeast('calcium', 2.65, 'mmol/L', 2, 1)],
+    quantities: [fluidWithoutCells, atLeast('calcium', 2.65, 'mmol/L', 2, 1)],
     values: [
       reads(
         'mri-whole-spine',
@@ -201,7 +204,7 @@ export const cordCauses: readonly Cause[] = [
       told('lumbar-puncture-or-epidural', 10, 0.9),
       told(['hypertension', 'radicular-arm-pain', 'radicular-leg-pain'], 1.3, 1),
     ],
-    quantities: [atLeast('inr', 3, '{INR}', 6, 0.8), under('platelets', 50, '10*9/L', 6, 0.95)],
+    quantities: [fluidWithoutCells, atLeast('inr', 3, '{INR}', 6, 0.8), under('platelets', 50, '10*9/L', 6, 0.95)],
     values: [
       reads('mri-whole-spine', [
         ['haematoma', 60],
@@ -452,6 +455,7 @@ export const cordCauses: readonly Cause[] = [
       told('family/similar-disorder', 1.4, 1),
     ],
     signs: [shows(['inspection/neurofibromas', 'inspection/cafe-au-lait-spots'], 12, 0.95)],
+    quantities: [fluidWithoutCells],
     values: (['mri-cervical-spine', 'mri-thoracic-spine', 'mri-whole-spine'] as const).map((result) =>
       reads(result, [
         ['cord-compression', 8],
@@ -492,6 +496,7 @@ export const cordCauses: readonly Cause[] = [
       told(['radicular-arm-pain', 'neck-pain', 'shoulder-pain'], 1.6, 0.95),
     ],
     signs: [shows(['inspection/abdominal-bulge'], 4, 1)],
+    quantities: [fluidWithoutCells],
     values: (['mri-thoracic-spine', 'mri-whole-spine'] as const).map((result) =>
       reads(result, [
         ['cord-compression', 8],

@@ -2,7 +2,7 @@ import { read, recalled } from '../../kernel/cite.ts';
 import { aboveTheLoins } from './above-the-loins.ts';
 import { at, atLeast, type Cause, inKind, mondo, reads, shows, tempos, told } from './cause.ts';
 import { spinalPain, weightLoss } from './complaints.ts';
-import { cordLooksSpared } from './cord-images.ts';
+import { cordLooksSpared, fluidWithoutCells } from './cord-images.ts';
 import { longLesion } from './cord-inflammation-causes.ts';
 
 const cordChapter = recalled('adams-victor', 'diseases of the spinal cord');
@@ -17,7 +17,7 @@ export const cordDiseaseCauses: readonly Cause[] = [
     label: 'Acute viral or bacterial myelitis',
     produces: [
       at(['polyradiculopathy', 'demyelinating-polyradiculoneuropathy'], 'rare'),
-      at(['spinal-cord-transverse', 'conus-medullaris', 'spinal-cord-anterior'], 'uncommon'),
+      at(['spinal-cord-transverse', 'conus-medullaris', 'spinal-cord-anterior', 'spinal-cord-hemisection'], 'uncommon'),
       inKind(anyCord, 'rare'),
       at(['cauda-equina', 'lower-motor-neuron-system', 'meningeal-irritation', 'brainstem-diffuse'], 'exceptional'),
     ],
@@ -322,6 +322,7 @@ export const cordDiseaseCauses: readonly Cause[] = [
       told('spinal-surgery', 1.5, 1),
       told(['neuropathic-pain', 'painless-injury', 'numbness'], 1.4, 1),
     ],
+    quantities: [fluidWithoutCells],
     values: [
       reads('mri-thoracic-spine', [
         ['normal', 0.3],
@@ -353,6 +354,7 @@ export const cordDiseaseCauses: readonly Cause[] = [
       told(['diabetes-mellitus', 'obesity'], 1.6, 0.9),
       told('neck-trauma', 1.5, 1),
     ],
+    quantities: [fluidWithoutCells],
     values: [
       ...(['mri-cervical-spine', 'mri-whole-spine'] as const).map((result) =>
         reads(result, [
@@ -385,6 +387,7 @@ export const cordDiseaseCauses: readonly Cause[] = [
       told(['asthma', 'rheumatoid-arthritis', 'lupus', 'sarcoidosis'], 1.5, 1),
       told('back-pain', 1.2, 1),
     ],
+    quantities: [fluidWithoutCells],
     values: [
       reads('mri-whole-spine', [
         ['cord-compression', 2],
@@ -531,6 +534,7 @@ export const cordDiseaseCauses: readonly Cause[] = [
       told('fever', 0.3, 1),
     ],
     signs: [shows(['special-tests/spurling', 'special-tests/lhermitte'], 1.6, 0.9)],
+    quantities: [fluidWithoutCells],
     values: (['mri-cervical-spine', 'mri-whole-spine'] as const).map((result) =>
       reads(result, [
         ['cord-compression', 8],

@@ -358,7 +358,6 @@ export const focalCauses: readonly Cause[] = [
     label: 'Nerve injury at operation, childbirth or injection',
     produces: [
       inKind(['root'], 'rare'),
-      at(['cauda-equina'], 'rare'),
 
       at(['ophthalmic-nerve', 'maxillary-nerve', 'mandibular-nerve'], 'rare'),
       at(cutAtOperation, 'very-common'),

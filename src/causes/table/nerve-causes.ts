@@ -489,9 +489,11 @@ export const nerveCauses: readonly Cause[] = [
       // Every nerve of forearm and hand at once, which looks like the plexus.
       at(['multiple-mononeuropathy', 'median-nerve-elbow', 'lower-trunk', 'medial-cord', 'brachial-plexus'], 'rare'),
     ],
-    tempo: tempos.sudden,
+    // Within hours of the operation; a fistula that steals blood does it over weeks.
+    tempo: { hyperacute: 0.55, acute: 0.2, subacute: 0.15, chronic: 0.1 },
     age: { from: 18, to: 110, outside: 0.4 },
     history: [
+      told('dialysis', 2, 1),
       told(['peripheral-arterial-disease', 'numbness', 'clumsiness'], 1.3, 1),
       told('diabetes-mellitus', 1.6, 0.9),
       told(['chronic-kidney-disease', 'dialysis'], 10, 0.05),

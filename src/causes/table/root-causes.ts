@@ -1,6 +1,7 @@
 import { fromMemory, read, recalled } from '../../kernel/cite.ts';
 import { aboveTheLoins } from './above-the-loins.ts';
 import { at, atLeast, atRoot, type Cause, inKind, reads, shows, tempos, told, under } from './cause.ts';
+import { fluidWithoutCells } from './cord-images.ts';
 
 const rootChapter = recalled('preston-shapiro', 'radiculopathy');
 
@@ -38,6 +39,7 @@ export const rootCauses: readonly Cause[] = [
       shows(['special-tests/upper-limb-tension'], 1.3, 0.3),
       shows(['special-tests/spurling'], 2.5, 0.7),
     ],
+    quantities: [fluidWithoutCells],
     values: [
       reads('mri-cervical-spine', [
         ['root-compression', 10],
@@ -156,7 +158,7 @@ export const rootCauses: readonly Cause[] = [
       aboveTheLoins,
     ],
     // A disc does not inflame the blood.
-    quantities: [atLeast('crp', 50, 'mg/L', 0.2, 1.1), atLeast('esr', 50, 'mm/h', 0.4, 1.05)],
+    quantities: [fluidWithoutCells, atLeast('crp', 50, 'mg/L', 0.2, 1.1), atLeast('esr', 50, 'mm/h', 0.4, 1.05)],
     values: [
       reads('mri-lumbar-spine', [
         ['root-compression', 10],
@@ -189,6 +191,7 @@ export const rootCauses: readonly Cause[] = [
       told(['back-pain', 'thoracic-back-pain'], 1.4, 0.6),
     ],
     signs: [shows(['special-tests/neurogenic-claudication-relief'], 4, 0.6), aboveTheLoins],
+    quantities: [fluidWithoutCells],
     values: [
       reads('mri-lumbar-spine', [
         ['canal-stenosis', 12],

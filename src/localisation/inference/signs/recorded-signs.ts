@@ -171,6 +171,13 @@ export const recordedSigns: readonly SignWeight[] = [
     commonPractice,
   ),
   ...sign(
+    'lhermitte',
+    anyOf(kinds('nerve', 'plexus', 'cauda-equina'), lumbarRoots),
+    0.4,
+    'what lies in a limb or in the loins is not stretched by bending the neck',
+    commonPractice,
+  ),
+  ...sign(
     'neurogenic-claudication-relief',
     anyOf(lumbarRoots, sites('polyradiculopathy')),
     4,
