@@ -357,8 +357,6 @@ export const focalCauses: readonly Cause[] = [
     group: 'traumatic',
     label: 'Nerve injury at operation, childbirth or injection',
     produces: [
-      inKind(['root'], 'rare'),
-
       at(['ophthalmic-nerve', 'maxillary-nerve', 'mandibular-nerve'], 'rare'),
       at(cutAtOperation, 'very-common'),
       at(
