@@ -16,7 +16,6 @@ export const cordCauses: readonly Cause[] = [
       at(['polyradiculopathy', 'conus-medullaris'], 'rare'),
       inKind(['root'], 'rare', 'cervical'),
       at(['cauda-equina', 'brachial-plexus'], 'exceptional'),
-
       at(['length-dependent-polyneuropathy', 'demyelinating-polyradiculoneuropathy', 'no-lesion'], 'exceptional'),
       inKind(anyCord, 'rare', 'lumbosacral'),
       // Numb hands are taken for the carpal tunnel, and arms that waste for the motor cells. Behrbalk 2013 (recalled).
@@ -47,7 +46,6 @@ export const cordCauses: readonly Cause[] = [
     ],
     signs: [
       shows(['special-tests/grip-release', 'special-tests/finger-escape', 'special-tests/tromner'], 2, 0.8),
-
       shows(['special-tests/hoffmann'], 2.2, 0.63),
       shows(['special-tests/inverted-brachioradialis'], 2.5, 0.7),
       shows(['special-tests/lhermitte'], 1.2, 1),
@@ -120,7 +118,6 @@ export const cordCauses: readonly Cause[] = [
     label: 'Spinal epidural abscess',
     produces: [
       at(['lumbosacral-plexus', 'sciatic-nerve', 'brachial-plexus'], 'exceptional'),
-
       inKind(anyCord, 'uncommon'),
       inKind(['cauda-equina'], 'uncommon'),
       at(
@@ -370,7 +367,6 @@ export const cordCauses: readonly Cause[] = [
     ],
     signs: [
       showsAt(['inspection/wasting'], ['hand', 'forearm', 'first-web-space'], 1.2, 1),
-
       shows(['cranial-nerves/horner-syndrome'], 2, 1),
       shows(['inspection/scoliosis'], 3, 0.9),
       shows(['inspection/neuropathic-joint'], 5, 0.95),
@@ -389,7 +385,6 @@ export const cordCauses: readonly Cause[] = [
     label: 'Tumour within the spinal cord',
     produces: [
       at(['brachial-plexus', 'cauda-equina', 'polyradiculopathy'], 'exceptional'),
-
       at(['spinal-cord-central', 'spinal-cord-hemisection'], 'common'),
       inKind(anyCord, 'uncommon'),
       at(
@@ -432,7 +427,6 @@ export const cordCauses: readonly Cause[] = [
     label: 'Spinal meningioma or nerve-sheath tumour',
     produces: [
       at(['lower-motor-neuron-system', 'lumbosacral-plexus', 'sciatic-nerve'], 'exceptional'),
-
       at(['foramen-magnum', 'adjacent-nerve-roots', 'polyradiculopathy'], 'rare'),
       at(['spinal-cord-hemisection', 'spinal-cord-transverse'], 'common'),
       inKind(anyCord, 'uncommon'),
@@ -471,7 +465,6 @@ export const cordCauses: readonly Cause[] = [
     label: 'Thoracic disc herniation',
     produces: [
       atRoot('C8', 'exceptional'),
-
       at(['intercostal-nerves'], 'uncommon'),
       at(['no-lesion'], 'rare'),
       inKind(['cord'], 'uncommon', 'lumbosacral'),

@@ -111,7 +111,6 @@ export const cordDiseaseCauses: readonly Cause[] = [
     signs: [shows(['inspection/spinal-tenderness', 'inspection/kyphosis'], 0.2, 1)],
     values: [
       ...cordLooksSpared,
-
       reads('hiv-test', [
         ['positive', 25],
         ['negative', 0.02],
@@ -145,7 +144,6 @@ export const cordDiseaseCauses: readonly Cause[] = [
     quantities: [atLeast('eosinophils', 0.5, '10*9/L', 8, 0.5), atLeast('csf-white-cells', 5, '10*6/L', 2, 0.5)],
     values: [
       ...longLesion(1.5, 1, 0.6),
-
       reads('mri-lumbar-spine', [
         ['conus-lesion', 4],
         ['cauda-equina-compression', 0.3],
@@ -285,7 +283,7 @@ export const cordDiseaseCauses: readonly Cause[] = [
       told('thunderclap-headache', 2, 1),
     ],
     signs: [
-      // What bleeds into the fluid stiffens the neck; some have a mark of the skin over the same segment.
+      // What bleeds into the fluid stiffens the neck.
       shows(['special-tests/neck-stiffness'], 3, 1),
     ],
     quantities: [atLeast('csf-red-cells', 1000, '10*6/L', 4, 0.8)],
@@ -339,7 +337,6 @@ export const cordDiseaseCauses: readonly Cause[] = [
     label: 'Ossification of the posterior longitudinal ligament',
     produces: [
       at(['lower-motor-neuron-system', 'polyradiculopathy'], 'exceptional'),
-
       inKind(anyCord, 'uncommon', 'cervical'),
       inKind(anyCord, 'rare', 'thoracic'),
       at(['spinal-cord-lateral', 'spinal-cord-posterolateral'], 'rare'),
@@ -371,7 +368,6 @@ export const cordDiseaseCauses: readonly Cause[] = [
     label: 'Spinal epidural lipomatosis',
     produces: [
       at(['polyradiculopathy'], 'uncommon'),
-
       inKind(anyCord, 'uncommon', 'thoracic'),
       inKind(anyCord, 'rare', 'lumbosacral'),
       at(['spinal-cord-lateral', 'conus-medullaris'], 'rare'),
@@ -416,11 +412,7 @@ export const cordDiseaseCauses: readonly Cause[] = [
       told('night-spinal-pain', 2, 0.9),
       told('bilateral-leg-pain', 1.5, 0.9),
     ],
-    signs: [
-      shows(['inspection/scoliosis'], 1.3, 1),
-
-      aboveTheLoins,
-    ],
+    signs: [shows(['inspection/scoliosis'], 1.3, 1), aboveTheLoins],
     values: [
       reads('mri-lumbar-spine', [
         ['conus-lesion', 8],
@@ -438,7 +430,6 @@ export const cordDiseaseCauses: readonly Cause[] = [
     produces: [
       at(['spinal-cord-transverse', 'spinal-cord-posterolateral', 'lumbosacral-plexus'], 'rare'),
       at(['common-fibular-nerve', 'sciatic-nerve', 'spinal-cord-hemisection'], 'exceptional'),
-
       at(
         [
           'lower-motor-neuron-system',
@@ -466,9 +457,7 @@ export const cordDiseaseCauses: readonly Cause[] = [
     ],
     signs: [
       shows(['inspection/foot-ulcer'], 2, 1),
-
       aboveTheLoins,
-
       shows(['inspection/lumbosacral-skin-mark'], 12, 0.6),
       shows(
         ['inspection/pes-cavus', 'inspection/scoliosis', 'inspection/equinovarus', 'inspection/hammer-toes'],

@@ -275,7 +275,6 @@ export const cordInflammationCauses: readonly Cause[] = [
     label: 'Sarcoid myelopathy',
     produces: [
       at(['polyradiculopathy'], 'rare'),
-
       inKind(anyCord, 'rare'),
       at(['spinal-cord-transverse', 'conus-medullaris', 'cauda-equina'], 'uncommon'),
       at(['spinal-cord-hemisection', 'spinal-cord-posterior', 'spinal-cord-central'], 'rare'),
@@ -299,7 +298,6 @@ export const cordInflammationCauses: readonly Cause[] = [
     ],
     values: [
       reads('mri-lumbar-spine', [['root-enhancement', 2.5]]),
-
       ...longLesion(4, 0.7, 0.2),
       reads('ct-chest', [
         ['hilar-nodes', 15],

@@ -74,7 +74,6 @@ export const cordTractCauses: readonly Cause[] = [
     ],
     values: [
       ...cordLooksSpared,
-
       reads('htlv-test', [
         ['positive', 60],
         ['negative', 0.02],
@@ -143,7 +142,6 @@ export const cordTractCauses: readonly Cause[] = [
     ],
     signs: [
       shows(['cranial-nerves/small-pupil', 'cranial-nerves/anisocoria'], 2, 1),
-
       shows(['cranial-nerves/light-near-dissociation'], 15, 0.6),
       shows(['inspection/neuropathic-joint'], 5, 0.95),
     ],

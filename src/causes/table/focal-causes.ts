@@ -421,7 +421,6 @@ export const focalCauses: readonly Cause[] = [
     produces: [
       at(['multiple-mononeuropathy'], 'rare'),
       inKind(['root'], 'rare'),
-
       at(['tibial-nerve-tarsal-tunnel', 'ulnar-nerve-wrist', 'deep-branch-of-ulnar-nerve'], 'common'),
       at(['posterior-interosseous-nerve', 'common-fibular-nerve'], 'common'),
       at(['median-nerve-wrist', 'lateral-femoral-cutaneous-nerve', 'ulnar-nerve-elbow'], 'rare'),

@@ -80,7 +80,6 @@ export const nerveCauses: readonly Cause[] = [
     label: 'Nerve injury from shoulder dislocation or humeral fracture',
     produces: [
       at(['upper-trunk', 'lower-trunk', 'ulnar-nerve-elbow', 'median-nerve-forearm'], 'uncommon'),
-
       at(['axillary-nerve', 'musculocutaneous-nerve'], 'very-common'),
       at(['radial-nerve-axilla', 'radial-nerve-spiral-groove', 'posterior-cord', 'brachial-plexus'], 'common'),
       at(
@@ -192,7 +191,6 @@ export const nerveCauses: readonly Cause[] = [
     produces: [
       at(['median-nerve-upper-arm'], 'uncommon'),
       at(['median-nerve-wrist'], 'rare'),
-
       at(['median-nerve-elbow'], 'very-common'),
       at(['median-nerve-forearm'], 'common'),
       at(['anterior-interosseous-nerve'], 'common'),
@@ -220,7 +218,6 @@ export const nerveCauses: readonly Cause[] = [
     label: 'Ulnar nerve compression at the wrist',
     produces: [
       at(['ulnar-nerve-forearm', 'ulnar-nerve-elbow', 'palmar-branch-of-ulnar-nerve'], 'rare'),
-
       at(['ulnar-nerve-wrist', 'deep-branch-of-ulnar-nerve', 'superficial-branch-of-ulnar-nerve'], 'very-common'),
     ],
     tempo: tempos.subacuteOrChronic,
@@ -315,7 +312,6 @@ export const nerveCauses: readonly Cause[] = [
     label: 'Sciatic nerve injury by hip operation, fracture, injection or pressure',
     produces: [
       at(['common-fibular-nerve', 'tibial-nerve-popliteal-fossa'], 'rare'),
-
       at(['lumbosacral-plexus', 'sacral-plexus', 'lumbosacral-trunk'], 'rare'),
       at(['superior-gluteal-nerve', 'inferior-gluteal-nerve'], 'uncommon'),
       at(['sciatic-nerve', 'sciatic-nerve-fibular-division'], 'very-common'),
@@ -383,7 +379,6 @@ export const nerveCauses: readonly Cause[] = [
         'rare',
       ),
       at(['multiple-mononeuropathy', 'brachial-plexus', 'posterior-interosseous-nerve'], 'rare'),
-
       at(['lumbosacral-plexus', 'sacral-plexus'], 'rare'),
       at(['tibial-nerve-calf'], 'very-common'),
       at(['deep-fibular-nerve', 'superficial-fibular-nerve', 'median-nerve-forearm'], 'common'),

@@ -15,7 +15,6 @@ export const plexusAndRootCauses: readonly Cause[] = [
       // Before the plexus is thought of it passes for a disc of the neck.
       inKind(['root'], 'rare', 'cervical'),
       at(['median-nerve-elbow', 'ulnar-nerve-elbow', 'radial-nerve-elbow', 'radial-nerve-axilla'], 'rare'),
-
       at(['cervical-plexus'], 'uncommon'),
       at(
         [
@@ -81,7 +80,6 @@ export const plexusAndRootCauses: readonly Cause[] = [
     label: 'Plexus infiltration or compression by tumour',
     produces: [
       at(['adjacent-nerve-roots', 'sciatic-nerve', 'femoral-nerve-pelvis', 'polyradiculopathy'], 'rare'),
-
       at(['lower-trunk', 'medial-cord', 'sacral-plexus', 'lumbosacral-plexus'], 'very-common'),
       at(['upper-trunk', 'lumbosacral-trunk'], 'uncommon'),
       inKind(['plexus'], 'common'),
@@ -162,7 +160,6 @@ export const plexusAndRootCauses: readonly Cause[] = [
     produces: [
       inKind(['root'], 'rare', 'lumbosacral'),
       at(['common-fibular-nerve', 'sciatic-nerve', 'obturator-nerve'], 'rare'),
-
       at(['brachial-plexus', 'intercostal-nerves', 'multiple-mononeuropathy', 'femoral-nerve-groin'], 'rare'),
       // A thigh that aches and wastes is taken for a disease of its muscle.
       at(['proximal-myopathy', 'finger-flexor-quadriceps-myopathy'], 'rare'),
@@ -200,7 +197,6 @@ export const plexusAndRootCauses: readonly Cause[] = [
     produces: [
       at(['adjacent-nerve-roots'], 'rare', 'cervical'),
       at(['median-nerve-wrist', 'lower-motor-neuron-system'], 'exceptional'),
-
       atRoot('T1', 'uncommon'),
       at(['ulnar-nerve-elbow', 'multiple-mononeuropathy'], 'rare'),
       at(['lower-trunk', 'medial-cord'], 'common'),
@@ -238,7 +234,6 @@ export const plexusAndRootCauses: readonly Cause[] = [
     produces: [
       at(['adjacent-nerve-roots'], 'rare', 'cervical'),
       at(['axillary-nerve', 'suprascapular-nerve', 'musculocutaneous-nerve'], 'rare'),
-
       at(['upper-trunk', 'brachial-plexus', 'middle-trunk'], 'very-common'),
       at(['lower-trunk', 'lateral-cord', 'posterior-cord', 'medial-cord'], 'common'),
     ],
@@ -282,7 +277,6 @@ export const plexusAndRootCauses: readonly Cause[] = [
     produces: [
       at(['adjacent-nerve-roots'], 'rare', 'lumbosacral'),
       at(['sciatic-nerve', 'femoral-nerve-pelvis', 'obturator-nerve', 'common-fibular-nerve'], 'rare'),
-
       at(['lumbosacral-trunk'], 'very-common'),
       at(['sacral-plexus', 'lumbosacral-plexus', 'lumbar-plexus'], 'common'),
     ],

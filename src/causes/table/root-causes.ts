@@ -16,7 +16,6 @@ export const rootCauses: readonly Cause[] = [
       // A palsy of the fifth root looks like one of the shoulder, that of the eighth like dropped fingers.
       at(['axillary-nerve', 'suprascapular-nerve', 'posterior-interosseous-nerve', 'ulnar-nerve-elbow'], 'rare'),
       at(['median-nerve-wrist', 'no-lesion'], 'rare'),
-
       at(['upper-trunk', 'brachial-plexus', 'long-thoracic-nerve'], 'rare'),
       inKind(['root'], 'very-common', 'cervical'),
       atRoot('T1', 'common'),
@@ -132,7 +131,6 @@ export const rootCauses: readonly Cause[] = [
     produces: [
       // A sciatica without any deficit.
       at(['no-lesion'], 'rare'),
-
       at(['lumbosacral-plexus', 'lumbosacral-trunk', 'common-fibular-nerve', 'sciatic-nerve'], 'rare'),
       inKind(['root'], 'very-common', 'lumbosacral'),
       at(['polyradiculopathy'], 'uncommon'),
@@ -206,7 +204,6 @@ export const rootCauses: readonly Cause[] = [
     label: 'Spinal metastasis compressing a root',
     produces: [
       at(['polyradiculopathy', 'lumbosacral-plexus', 'brachial-plexus'], 'rare'),
-
       inKind(['root'], 'common', 'thoracic'),
       inKind(['root'], 'uncommon'),
       at(['cervical-plexus'], 'uncommon'),
@@ -278,7 +275,6 @@ export const rootCauses: readonly Cause[] = [
     label: 'Spinal arachnoiditis',
     produces: [
       at(['conus-medullaris'], 'rare'),
-
       at(['cauda-equina', 'polyradiculopathy'], 'uncommon'),
       at(['adjacent-nerve-roots'], 'rare'),
       inKind(['cord'], 'rare'),
@@ -433,7 +429,6 @@ export const rootCauses: readonly Cause[] = [
     label: 'Lyme radiculoneuritis',
     produces: [
       at(['conus-medullaris', 'spinal-cord-central'], 'exceptional'),
-
       at(
         ['lumbar-plexus', 'femoral-nerve-pelvis', 'phrenic-nerve', 'long-thoracic-nerve', 'motor-polyneuropathy'],
         'rare',
@@ -543,7 +538,6 @@ export const rootCauses: readonly Cause[] = [
         ['root-enhancement', 3],
         ['root-compression', 0.3],
       ]),
-
       reads('csf-cytology', [
         ['malignant', 100],
         ['normal', 0.5],
