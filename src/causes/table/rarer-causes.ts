@@ -160,7 +160,6 @@ export const rarerCauses: readonly Cause[] = [
       at(['cerebellar-degeneration', 'cerebellar-vermis', 'cochlear-nerve'], 'uncommon'),
       at(['vestibular-nerve', 'olfactory-nerve', 'spinal-cord-lateral', 'spinal-cord-transverse'], 'rare'),
       inKind(['multiple-sites'], 'rare'),
-      at(['basal-meningeal-process'], 'rare'),
       at(['cerebellopontine-angle', 'upper-motor-neuron-system'], 'exceptional'),
     ],
     tempo: tempos.lifelong,
