@@ -1,6 +1,8 @@
 import { commonPractice, fromMemory, read, recalled } from '../../kernel/cite.ts';
 import { at, atLeast, atRoot, type Cause, inKind, mondo, reads, shows, showsAt, tempos, told, under } from './cause.ts';
 
+import { fluidWithoutCells } from './cord-images.ts';
+
 const cordChapter = recalled('adams-victor', 'diseases of the spinal cord');
 const anyCord = ['cord'] as const;
 
@@ -11,6 +13,9 @@ export const cordCauses: readonly Cause[] = [
     group: 'compressive',
     label: 'Degenerative cervical myelopathy',
     produces: [
+      at(['polyradiculopathy', 'conus-medullaris'], 'rare'),
+      inKind(['root'], 'rare', 'cervical'),
+      at(['cauda-equina', 'brachial-plexus'], 'exceptional'),
       at(['length-dependent-polyneuropathy', 'demyelinating-polyradiculoneuropathy', 'no-lesion'], 'exceptional'),
       inKind(anyCord, 'rare', 'lumbosacral'),
       // Numb hands are taken for the carpal tunnel, and arms that waste for the motor cells. Behrbalk 2013 (recalled).
@@ -41,11 +46,11 @@ export const cordCauses: readonly Cause[] = [
     ],
     signs: [
       shows(['special-tests/grip-release', 'special-tests/finger-escape', 'special-tests/tromner'], 2, 0.8),
-
       shows(['special-tests/hoffmann'], 2.2, 0.63),
       shows(['special-tests/inverted-brachioradialis'], 2.5, 0.7),
       shows(['special-tests/lhermitte'], 1.2, 1),
     ],
+    quantities: [fluidWithoutCells],
     values: [
       reads('mri-cervical-spine', [
         ['cord-compression', 8],
@@ -94,7 +99,7 @@ export const cordCauses: readonly Cause[] = [
       told(['tobacco', 'fatigue', 'night-sweats', 'difficulty-walking', 'bladder-disturbance'], 1.2, 1),
     ],
     signs: [shows(['inspection/enlarged-lymph-nodes', 'inspection/spinal-tenderness'], 1.8, 0.9)],
-    quantities: [atLeast('calcium', 2.65, 'mmol/L', 2, 1)],
+    quantities: [fluidWithoutCells, atLeast('calcium', 2.65, 'mmol/L', 2, 1)],
     values: [
       reads(
         'mri-whole-spine',
@@ -112,6 +117,7 @@ export const cordCauses: readonly Cause[] = [
     group: 'infective',
     label: 'Spinal epidural abscess',
     produces: [
+      at(['lumbosacral-plexus', 'sciatic-nerve', 'brachial-plexus'], 'exceptional'),
       inKind(anyCord, 'uncommon'),
       inKind(['cauda-equina'], 'uncommon'),
       at(
@@ -195,7 +201,7 @@ export const cordCauses: readonly Cause[] = [
       told('lumbar-puncture-or-epidural', 10, 0.9),
       told(['hypertension', 'radicular-arm-pain', 'radicular-leg-pain'], 1.3, 1),
     ],
-    quantities: [atLeast('inr', 3, '{INR}', 6, 0.8), under('platelets', 50, '10*9/L', 6, 0.95)],
+    quantities: [fluidWithoutCells, atLeast('inr', 3, '{INR}', 6, 0.8), under('platelets', 50, '10*9/L', 6, 0.95)],
     values: [
       reads('mri-whole-spine', [
         ['haematoma', 60],
@@ -230,7 +236,8 @@ export const cordCauses: readonly Cause[] = [
     group: 'vascular',
     label: 'Spinal cord infarction',
     produces: [
-      at(['lumbosacral-plexus', 'no-lesion'], 'exceptional'),
+      at(['lumbosacral-plexus'], 'rare'),
+      at(['no-lesion', 'cortex-anterior-cerebral', 'cortex-parasagittal', 'brachial-plexus'], 'exceptional'),
       at(['demyelinating-polyradiculoneuropathy'], 'rare'),
       at(['spinal-cord-central', 'spinal-cord-hemisection'], 'common'),
       at(['cauda-equina', 'lower-motor-neuron-system'], 'rare'),
@@ -360,7 +367,6 @@ export const cordCauses: readonly Cause[] = [
     ],
     signs: [
       showsAt(['inspection/wasting'], ['hand', 'forearm', 'first-web-space'], 1.2, 1),
-
       shows(['cranial-nerves/horner-syndrome'], 2, 1),
       shows(['inspection/scoliosis'], 3, 0.9),
       shows(['inspection/neuropathic-joint'], 5, 0.95),
@@ -378,6 +384,7 @@ export const cordCauses: readonly Cause[] = [
     group: 'neoplastic',
     label: 'Tumour within the spinal cord',
     produces: [
+      at(['brachial-plexus', 'cauda-equina', 'polyradiculopathy'], 'exceptional'),
       at(['spinal-cord-central', 'spinal-cord-hemisection'], 'common'),
       inKind(anyCord, 'uncommon'),
       at(
@@ -419,6 +426,7 @@ export const cordCauses: readonly Cause[] = [
     group: 'neoplastic',
     label: 'Spinal meningioma or nerve-sheath tumour',
     produces: [
+      at(['lower-motor-neuron-system', 'lumbosacral-plexus', 'sciatic-nerve'], 'exceptional'),
       at(['foramen-magnum', 'adjacent-nerve-roots', 'polyradiculopathy'], 'rare'),
       at(['spinal-cord-hemisection', 'spinal-cord-transverse'], 'common'),
       inKind(anyCord, 'uncommon'),
@@ -441,6 +449,7 @@ export const cordCauses: readonly Cause[] = [
       told('family/similar-disorder', 1.4, 1),
     ],
     signs: [shows(['inspection/neurofibromas', 'inspection/cafe-au-lait-spots'], 12, 0.95)],
+    quantities: [fluidWithoutCells],
     values: (['mri-cervical-spine', 'mri-thoracic-spine', 'mri-whole-spine'] as const).map((result) =>
       reads(result, [
         ['cord-compression', 8],
@@ -455,6 +464,7 @@ export const cordCauses: readonly Cause[] = [
     group: 'compressive',
     label: 'Thoracic disc herniation',
     produces: [
+      atRoot('C8', 'exceptional'),
       at(['intercostal-nerves'], 'uncommon'),
       at(['no-lesion'], 'rare'),
       inKind(['cord'], 'uncommon', 'lumbosacral'),
@@ -479,6 +489,7 @@ export const cordCauses: readonly Cause[] = [
       told(['radicular-arm-pain', 'neck-pain', 'shoulder-pain'], 1.6, 0.95),
     ],
     signs: [shows(['inspection/abdominal-bulge'], 4, 1)],
+    quantities: [fluidWithoutCells],
     values: (['mri-thoracic-spine', 'mri-whole-spine'] as const).map((result) =>
       reads(result, [
         ['cord-compression', 8],

@@ -2,7 +2,7 @@ import { read, recalled } from '../../kernel/cite.ts';
 import { aboveTheLoins } from './above-the-loins.ts';
 import { at, atLeast, type Cause, inKind, mondo, reads, shows, tempos, told } from './cause.ts';
 import { spinalPain, weightLoss } from './complaints.ts';
-import { cordLooksSpared } from './cord-images.ts';
+import { cordLooksSpared, fluidWithoutCells } from './cord-images.ts';
 import { longLesion } from './cord-inflammation-causes.ts';
 
 const cordChapter = recalled('adams-victor', 'diseases of the spinal cord');
@@ -17,7 +17,7 @@ export const cordDiseaseCauses: readonly Cause[] = [
     label: 'Acute viral or bacterial myelitis',
     produces: [
       at(['polyradiculopathy', 'demyelinating-polyradiculoneuropathy'], 'rare'),
-      at(['spinal-cord-transverse', 'conus-medullaris', 'spinal-cord-anterior'], 'uncommon'),
+      at(['spinal-cord-transverse', 'conus-medullaris', 'spinal-cord-anterior', 'spinal-cord-hemisection'], 'uncommon'),
       inKind(anyCord, 'rare'),
       at(['cauda-equina', 'lower-motor-neuron-system', 'meningeal-irritation', 'brainstem-diffuse'], 'exceptional'),
     ],
@@ -102,14 +102,15 @@ export const cordDiseaseCauses: readonly Cause[] = [
     tempo: tempos.subacuteOrChronic,
     courses: { progressive: 1.4 },
     history: [
+      told(['fever', 'back-pain', 'thoracic-back-pain', 'night-sweats'], 0.4, 1.05),
       told(['bladder-disturbance', 'sexual-dysfunction'], 1.6, 0.8),
       told('hiv-infection', 25, 0.02),
       told(['cognitive-change', ...weightLoss], 2, 0.8),
       told(['unprotected-sex', 'injecting-drug-use'], 1.6, 1),
     ],
+    signs: [shows(['inspection/spinal-tenderness', 'inspection/kyphosis'], 0.2, 1)],
     values: [
       ...cordLooksSpared,
-
       reads('hiv-test', [
         ['positive', 25],
         ['negative', 0.02],
@@ -143,7 +144,6 @@ export const cordDiseaseCauses: readonly Cause[] = [
     quantities: [atLeast('eosinophils', 0.5, '10*9/L', 8, 0.5), atLeast('csf-white-cells', 5, '10*6/L', 2, 0.5)],
     values: [
       ...longLesion(1.5, 1, 0.6),
-
       reads('mri-lumbar-spine', [
         ['conus-lesion', 4],
         ['cauda-equina-compression', 0.3],
@@ -283,7 +283,7 @@ export const cordDiseaseCauses: readonly Cause[] = [
       told('thunderclap-headache', 2, 1),
     ],
     signs: [
-      // What bleeds into the fluid stiffens the neck; some have a mark of the skin over the same segment.
+      // What bleeds into the fluid stiffens the neck.
       shows(['special-tests/neck-stiffness'], 3, 1),
     ],
     quantities: [atLeast('csf-red-cells', 1000, '10*6/L', 4, 0.8)],
@@ -320,6 +320,7 @@ export const cordDiseaseCauses: readonly Cause[] = [
       told('spinal-surgery', 1.5, 1),
       told(['neuropathic-pain', 'painless-injury', 'numbness'], 1.4, 1),
     ],
+    quantities: [fluidWithoutCells],
     values: [
       reads('mri-thoracic-spine', [
         ['normal', 0.3],
@@ -335,6 +336,7 @@ export const cordDiseaseCauses: readonly Cause[] = [
     group: 'compressive',
     label: 'Ossification of the posterior longitudinal ligament',
     produces: [
+      at(['lower-motor-neuron-system', 'polyradiculopathy'], 'exceptional'),
       inKind(anyCord, 'uncommon', 'cervical'),
       inKind(anyCord, 'rare', 'thoracic'),
       at(['spinal-cord-lateral', 'spinal-cord-posterolateral'], 'rare'),
@@ -349,6 +351,7 @@ export const cordDiseaseCauses: readonly Cause[] = [
       told(['diabetes-mellitus', 'obesity'], 1.6, 0.9),
       told('neck-trauma', 1.5, 1),
     ],
+    quantities: [fluidWithoutCells],
     values: [
       ...(['mri-cervical-spine', 'mri-whole-spine'] as const).map((result) =>
         reads(result, [
@@ -364,6 +367,7 @@ export const cordDiseaseCauses: readonly Cause[] = [
     group: 'compressive',
     label: 'Spinal epidural lipomatosis',
     produces: [
+      at(['polyradiculopathy'], 'uncommon'),
       inKind(anyCord, 'uncommon', 'thoracic'),
       inKind(anyCord, 'rare', 'lumbosacral'),
       at(['spinal-cord-lateral', 'conus-medullaris'], 'rare'),
@@ -379,6 +383,7 @@ export const cordDiseaseCauses: readonly Cause[] = [
       told(['asthma', 'rheumatoid-arthritis', 'lupus', 'sarcoidosis'], 1.5, 1),
       told('back-pain', 1.2, 1),
     ],
+    quantities: [fluidWithoutCells],
     values: [
       reads('mri-whole-spine', [
         ['cord-compression', 2],
@@ -407,11 +412,7 @@ export const cordDiseaseCauses: readonly Cause[] = [
       told('night-spinal-pain', 2, 0.9),
       told('bilateral-leg-pain', 1.5, 0.9),
     ],
-    signs: [
-      shows(['inspection/scoliosis'], 1.3, 1),
-
-      aboveTheLoins,
-    ],
+    signs: [shows(['inspection/scoliosis'], 1.3, 1), aboveTheLoins],
     values: [
       reads('mri-lumbar-spine', [
         ['conus-lesion', 8],
@@ -427,6 +428,8 @@ export const cordDiseaseCauses: readonly Cause[] = [
     label: 'Tethered cord syndrome',
     mondo: mondo('MONDO:0006995', 'tethered spinal cord syndrome'),
     produces: [
+      at(['spinal-cord-transverse', 'spinal-cord-posterolateral', 'lumbosacral-plexus'], 'rare'),
+      at(['common-fibular-nerve', 'sciatic-nerve', 'spinal-cord-hemisection'], 'exceptional'),
       at(
         [
           'lower-motor-neuron-system',
@@ -440,9 +443,11 @@ export const cordDiseaseCauses: readonly Cause[] = [
       at(['conus-medullaris'], 'common'),
       at(['cauda-equina', 'spinal-cord-lateral'], 'uncommon'),
     ],
-    tempo: tempos.lifelong,
+    // Years of slow decline, or a sudden one when the spine is bent hard, as in labour or on the operating table.
+    tempo: { hyperacute: 0.03, acute: 0.06, subacute: 0.11, chronic: 0.8 },
     age: { from: 0, to: 40, outside: 0.3 },
     history: [
+      told(['pregnancy', 'heavy-exertion', 'foot-pain'], 1.3, 1),
       told(['bowel-disturbance', 'falls', 'difficulty-walking'], 1.3, 1),
       told('spina-bifida', 12, 1),
       told('spinal-surgery', 2, 1),
@@ -452,9 +457,7 @@ export const cordDiseaseCauses: readonly Cause[] = [
     ],
     signs: [
       shows(['inspection/foot-ulcer'], 2, 1),
-
       aboveTheLoins,
-
       shows(['inspection/lumbosacral-skin-mark'], 12, 0.6),
       shows(
         ['inspection/pes-cavus', 'inspection/scoliosis', 'inspection/equinovarus', 'inspection/hammer-toes'],
@@ -520,6 +523,7 @@ export const cordDiseaseCauses: readonly Cause[] = [
       told('fever', 0.3, 1),
     ],
     signs: [shows(['special-tests/spurling', 'special-tests/lhermitte'], 1.6, 0.9)],
+    quantities: [fluidWithoutCells],
     values: (['mri-cervical-spine', 'mri-whole-spine'] as const).map((result) =>
       reads(result, [
         ['cord-compression', 8],

@@ -1,4 +1,4 @@
-import { reads } from './cause.ts';
+import { atLeast, reads } from './cause.ts';
 
 /** A degeneration of tracts: the cord looks normal or thin, and nothing presses on it. */
 export const cordLooksSpared = (['mri-cervical-spine', 'mri-thoracic-spine', 'mri-whole-spine'] as const).map(
@@ -12,3 +12,6 @@ export const cordLooksSpared = (['mri-cervical-spine', 'mri-thoracic-spine', 'mr
       ['metastasis', 0.1],
     ]),
 );
+
+/** What presses from outside does not inflame the fluid. */
+export const fluidWithoutCells = atLeast('csf-white-cells', 10, '10*6/L', 0.3, 1.1);

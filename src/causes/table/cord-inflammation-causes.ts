@@ -15,6 +15,13 @@ export const longLesion = (long: number, short: number, compression: number) =>
     ]),
   );
 
+/** A blind eye beside a sick cord. */
+const anOpticNerveToo = [
+  'cranial-nerves/reduced-visual-acuity',
+  'cranial-nerves/relative-afferent-pupillary-defect',
+  'cranial-nerves/optic-disc-pallor',
+];
+
 /** Inflammations of the spinal cord, of which most strike brain and optic nerves too. */
 export const cordInflammationCauses: readonly Cause[] = [
   {
@@ -63,7 +70,7 @@ export const cordInflammationCauses: readonly Cause[] = [
     // Attacks over days to weeks; a fifth or so is progressive from the start or by the time it is examined. Judged.
     tempo: { hyperacute: 0.03, acute: 0.37, subacute: 0.38, chronic: 0.22 },
     courses: { 'relapsing-remitting': 8, progressive: 0.8 },
-    age: { from: 15, to: 55, outside: 0.25 },
+    age: { from: 15, to: 60, outside: 0.25 },
     sex: { male: 0.7, female: 1.3 },
     history: [
       told(['radicular-arm-pain', 'radicular-leg-pain', 'night-spinal-pain', 'pain-on-straining'], 0.5, 1),
@@ -131,6 +138,7 @@ export const cordInflammationCauses: readonly Cause[] = [
     tempo: { hyperacute: 0.1, acute: 0.58, subacute: 0.28, chronic: 0.04 },
     durationDays: { to: 60, outside: 0.3, source: read('transverse-myelitis-2002', 'nadir 4 hours to 21 days') },
     history: [
+      told(['visual-loss', 'eye-pain', 'hiccups'], 0.4, 1),
       told('recent-vaccination', 2, 1),
       // Myelitis is among what checkpoint inhibitors set off.
       told('immune-checkpoint-inhibitor', 3, 1),
@@ -142,6 +150,8 @@ export const cordInflammationCauses: readonly Cause[] = [
       told(['atrial-fibrillation', 'aortic-disease', 'peripheral-arterial-disease'], 0.6, 1),
       told(['numbness', 'bladder-disturbance', 'back-pain'], 1.2, 1),
     ],
+    // With an optic nerve it has another name.
+    signs: [shows(anOpticNerveToo, 0.3, 1)],
     quantities: [atLeast('csf-white-cells', 5, '10*6/L', 3, 0.5)],
     values: [
       ...(['mri-cervical-spine', 'mri-thoracic-spine', 'mri-whole-spine'] as const).map((result) =>
@@ -175,18 +185,19 @@ export const cordInflammationCauses: readonly Cause[] = [
     ],
     tempo: { hyperacute: 0.06, acute: 0.6, subacute: 0.28, chronic: 0.06 },
     courses: { 'relapsing-remitting': 3 },
-    sex: { male: 0.3, female: 1.7 },
+    sex: { male: 0.4, female: 1.6 },
     history: [
       told(['lupus', 'sjogren-syndrome', 'myasthenia-gravis', 'family/autoimmune-disease'], 3, 0.97),
       told(['resolved-deficit', 'similar-attacks-before'], 1.6, 1),
       told(['tight-band', 'neuropathic-pain'], 1.4, 1),
-      told('visual-loss', 1.6, 1),
+      told('visual-loss', 2, 1),
       // The area postrema makes people vomit for days before.
       told('vomiting', 2, 1),
       told('hiccups', 8, 0.98),
       told('optic-neuritis', 4, 0.9),
       told(['hypothyroidism', 'pregnancy', 'stiffness', 'preceding-infection'], 1.3, 1),
     ],
+    signs: [shows(anOpticNerveToo, 1.6, 0.95)],
     quantities: [atLeast('csf-white-cells', 50, '10*6/L', 1.6, 1)],
     values: [
       ...(['mri-cervical-spine', 'mri-thoracic-spine', 'mri-whole-spine'] as const).map((result) =>
@@ -236,6 +247,7 @@ export const cordInflammationCauses: readonly Cause[] = [
       told('bladder-disturbance', 1.3, 1),
       told(['behaviour-change', 'cognitive-change', 'vomiting', 'pregnancy'], 1.3, 1),
     ],
+    signs: [shows(anOpticNerveToo, 1.6, 0.95)],
     quantities: [atLeast('csf-white-cells', 5, '10*6/L', 2, 0.6)],
     values: [
       ...(['mri-cervical-spine', 'mri-thoracic-spine', 'mri-whole-spine'] as const).map((result) =>
@@ -262,6 +274,7 @@ export const cordInflammationCauses: readonly Cause[] = [
     group: 'immune',
     label: 'Sarcoid myelopathy',
     produces: [
+      at(['polyradiculopathy'], 'rare'),
       inKind(anyCord, 'rare'),
       at(['spinal-cord-transverse', 'conus-medullaris', 'cauda-equina'], 'uncommon'),
       at(['spinal-cord-hemisection', 'spinal-cord-posterior', 'spinal-cord-central'], 'rare'),
@@ -285,7 +298,6 @@ export const cordInflammationCauses: readonly Cause[] = [
     ],
     values: [
       reads('mri-lumbar-spine', [['root-enhancement', 2.5]]),
-
       ...longLesion(4, 0.7, 0.2),
       reads('ct-chest', [
         ['hilar-nodes', 15],

@@ -5,6 +5,9 @@ import { cordLooksSpared } from './cord-images.ts';
 const cordChapter = recalled('adams-victor', 'diseases of the spinal cord');
 const anyCord = ['cord'] as const;
 
+/** The long tracts of movement and vibration fail, those of pain hardly ever. */
+const painSenseLost = shows(['sensation/pinprick', 'sensation/temperature'], 0.35, 1.15);
+
 /** Diseases that take single tracts of the cord and press on none. */
 export const cordTractCauses: readonly Cause[] = [
   {
@@ -14,7 +17,7 @@ export const cordTractCauses: readonly Cause[] = [
     inheritance: ['autosomal-dominant', 'autosomal-recessive', 'x-linked'],
     mondo: mondo('MONDO:0019064', 'hereditary spastic paraplegia'),
     produces: [
-      at(['spinal-cord-transverse'], 'rare'),
+      at(['spinal-cord-transverse'], 'uncommon'),
       at(['spinal-cord-lateral', 'upper-motor-neuron-system'], 'common'),
       inKind(anyCord, 'uncommon', 'thoracic'),
       at(['spinal-cord-posterolateral'], 'uncommon'),
@@ -33,7 +36,7 @@ export const cordTractCauses: readonly Cause[] = [
       told(['cramps', 'bladder-disturbance', 'difficulty-walking'], 1.2, 1),
       told(['fever', 'weight-loss', 'night-spinal-pain', 'cancer'], 0.4, 1),
     ],
-    signs: [shows(['inspection/pes-cavus'], 4, 0.8)],
+    signs: [painSenseLost, shows(['inspection/pes-cavus'], 4, 0.8)],
     values: [...cordLooksSpared],
     source: cordChapter,
   },
@@ -65,10 +68,12 @@ export const cordTractCauses: readonly Cause[] = [
       told('bowel-disturbance', 1.5, 0.9),
       told(['lymphoma', 'rash'], 1.6, 1),
     ],
-    signs: [shows(['inspection/kyphosis', 'inspection/spinal-tenderness'], 0.5, 1)],
+    signs: [
+      shows(['sensation/pinprick', 'sensation/temperature'], 0.7, 1),
+      shows(['inspection/kyphosis', 'inspection/spinal-tenderness'], 0.5, 1),
+    ],
     values: [
       ...cordLooksSpared,
-
       reads('htlv-test', [
         ['positive', 60],
         ['negative', 0.02],
@@ -100,6 +105,7 @@ export const cordTractCauses: readonly Cause[] = [
       told(['family/similar-disorder', 'family/spastic-paraplegia', 'family/multiple-sclerosis'], 5, 0.7),
       told(['cognitive-change', 'behaviour-change', 'numbness'], 1.2, 1),
     ],
+    signs: [shows(['sensation/pinprick', 'sensation/temperature'], 0.7, 1.05)],
     quantities: [under('cortisol', 140, 'nmol/L', 6, 0.7)],
     values: [
       ...cordLooksSpared,
@@ -136,7 +142,6 @@ export const cordTractCauses: readonly Cause[] = [
     ],
     signs: [
       shows(['cranial-nerves/small-pupil', 'cranial-nerves/anisocoria'], 2, 1),
-
       shows(['cranial-nerves/light-near-dissociation'], 15, 0.6),
       shows(['inspection/neuropathic-joint'], 5, 0.95),
     ],

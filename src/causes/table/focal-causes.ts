@@ -3,7 +3,6 @@ import { aboveTheLoins } from './above-the-loins.ts';
 import { at, atLeast, atRoot, type Cause, inKind, mondo, reads, shows, tempos, told, under } from './cause.ts';
 
 const limbNerves = recalled('preston-shapiro', 'mononeuropathies');
-const rootChapter = recalled('preston-shapiro', 'radiculopathy');
 
 /** Nerves that are pressed on where they lie and have no entrapment of a name of its own below. */
 const openToCompression = [
@@ -73,14 +72,18 @@ const cutAtOperation = [
   'inferior-gluteal-nerve',
 ] as const;
 
-/** Causes of a lesion at one nerve, plexus part or root, and of the cauda equina. */
+/** Causes of a lesion at one nerve or plexus part. */
 export const focalCauses: readonly Cause[] = [
   {
     key: 'carpal-tunnel-syndrome',
     group: 'compressive',
     label: 'Carpal tunnel syndrome',
     mondo: mondo('MONDO:0007275', 'carpal tunnel syndrome'),
-    produces: [at(['median-nerve-wrist'], 'very-common')],
+    produces: [
+      at(['median-nerve-forearm', 'palmar-branch-of-median-nerve'], 'rare'),
+      at(['multiple-mononeuropathy', 'median-nerve-elbow'], 'rare'),
+      at(['median-nerve-wrist'], 'very-common'),
+    ],
     tempo: tempos.subacuteOrChronic,
     age: { from: 16, to: 110, outside: 0.6 },
     sex: { male: 0.7, female: 1.3 },
@@ -117,7 +120,12 @@ export const focalCauses: readonly Cause[] = [
     key: 'ulnar-entrapment-at-elbow',
     group: 'compressive',
     label: 'Ulnar nerve compression at the elbow',
-    produces: [at(['ulnar-nerve-elbow'], 'very-common')],
+    produces: [
+      at(['ulnar-nerve-upper-arm', 'ulnar-nerve-forearm'], 'uncommon'),
+      at(['ulnar-nerve-wrist', 'lower-trunk', 'medial-cord', 'multiple-mononeuropathy'], 'rare'),
+      atRoot('C8', 'rare'),
+      at(['ulnar-nerve-elbow'], 'very-common'),
+    ],
     tempo: { hyperacute: 0.04, acute: 0.08, subacute: 0.3, chronic: 0.58 },
     age: { from: 12, to: 110, outside: 0.5 },
     sex: { male: 1.3, female: 0.7 },
@@ -184,7 +192,10 @@ export const focalCauses: readonly Cause[] = [
     key: 'radial-compression-in-the-arm',
     group: 'compressive',
     label: 'Radial nerve compression at the spiral groove',
-    produces: [at(['radial-nerve-spiral-groove'], 'very-common')],
+    produces: [
+      at(['radial-nerve-axilla', 'radial-nerve-elbow', 'posterior-interosseous-nerve'], 'uncommon'),
+      at(['radial-nerve-spiral-groove'], 'very-common'),
+    ],
     tempo: tempos.sudden,
     courses: { improving: 1.5, progressive: 0.4 },
     history: [
@@ -212,7 +223,11 @@ export const focalCauses: readonly Cause[] = [
     group: 'compressive',
     label: 'Meralgia paraesthetica',
     mondo: mondo('MONDO:0023757', 'meralgia paresthetica'),
-    produces: [at(['lateral-femoral-cutaneous-nerve'], 'very-common')],
+    produces: [
+      atRoot('L2', 'rare'),
+      atRoot('L3', 'exceptional'),
+      at(['lateral-femoral-cutaneous-nerve'], 'very-common'),
+    ],
     tempo: tempos.subacuteOrChronic,
     age: { from: 15, to: 110, outside: 0.4 },
     history: [
@@ -231,7 +246,11 @@ export const focalCauses: readonly Cause[] = [
     group: 'compressive',
     label: 'Tarsal tunnel syndrome',
     mondo: mondo('MONDO:0006994', 'tarsal tunnel syndrome'),
-    produces: [at(['tibial-nerve-tarsal-tunnel', 'medial-plantar-nerve', 'lateral-plantar-nerve'], 'very-common')],
+    produces: [
+      at(['medial-calcaneal-nerve'], 'common'),
+      at(['tibial-nerve-calf', 'tibial-nerve-popliteal-fossa'], 'rare'),
+      at(['tibial-nerve-tarsal-tunnel', 'medial-plantar-nerve', 'lateral-plantar-nerve'], 'very-common'),
+    ],
     tempo: tempos.subacuteOrChronic,
     age: { from: 15, to: 110, outside: 0.5 },
     history: [
@@ -400,6 +419,8 @@ export const focalCauses: readonly Cause[] = [
     group: 'neoplastic',
     label: 'Tumour or ganglion cyst at the nerve',
     produces: [
+      at(['multiple-mononeuropathy'], 'rare'),
+      inKind(['root'], 'rare'),
       at(['tibial-nerve-tarsal-tunnel', 'ulnar-nerve-wrist', 'deep-branch-of-ulnar-nerve'], 'common'),
       at(['posterior-interosseous-nerve', 'common-fibular-nerve'], 'common'),
       at(['median-nerve-wrist', 'lateral-femoral-cutaneous-nerve', 'ulnar-nerve-elbow'], 'rare'),
@@ -476,118 +497,5 @@ export const focalCauses: readonly Cause[] = [
       ]),
     ],
     source: limbNerves,
-  },
-  {
-    key: 'cervical-spondylotic-radiculopathy',
-    group: 'compressive',
-    label: 'Cervical disc or spondylotic radiculopathy',
-    // The joints of the neck that wear lie above the first thoracic root.
-    produces: [
-      at(['upper-trunk', 'brachial-plexus', 'long-thoracic-nerve'], 'rare'),
-      inKind(['root'], 'very-common', 'cervical'),
-      atRoot('T1', 'common'),
-      at(['polyradiculopathy'], 'uncommon'),
-    ],
-    tempo: { hyperacute: 0.05, acute: 0.22, subacute: 0.43, chronic: 0.3 },
-    age: { from: 30, to: 75, outside: 0.5 },
-    history: [
-      told(['paraesthesiae', 'numbness', 'similar-attacks-before', 'repetitive-hand-use'], 1.2, 1),
-      told(['preceding-infection', 'recent-vaccination', 'diabetes-mellitus'], 0.8, 1),
-      told(['disc-herniation', 'spinal-stenosis', 'spinal-surgery'], 2, 1),
-      told(['heavy-exertion', 'neck-trauma', 'pain-on-straining'], 1.4, 1),
-      told('fever', 0.3, 1),
-      told('neck-pain', 2, 0.4),
-      told(['arm-pain', 'radicular-arm-pain', 'shoulder-pain'], 2, 0.4),
-      told(['cancer', 'lymphoma'], 0.5, 1.05),
-    ],
-    signs: [
-      shows(['special-tests/shoulder-abduction-relief', 'special-tests/neck-distraction'], 2.5, 0.8),
-      shows(['special-tests/upper-limb-tension'], 1.3, 0.3),
-      shows(['special-tests/spurling'], 2.5, 0.7),
-    ],
-    values: [
-      reads('mri-cervical-spine', [
-        ['root-compression', 10],
-        ['normal', 0.1],
-      ]),
-    ],
-    source: read('wainner-2003', 'test-item cluster'),
-  },
-  {
-    key: 'zoster-radiculitis',
-    group: 'infective',
-    label: 'Herpes zoster radiculitis',
-    produces: [
-      at(['brachial-plexus', 'lumbosacral-plexus'], 'rare'),
-      at(['adjacent-nerve-roots'], 'uncommon'),
-      inKind(['root'], 'very-common', 'thoracic'),
-      inKind(['root'], 'uncommon'),
-      at(['polyradiculopathy'], 'uncommon'),
-      at(['intercostal-nerves'], 'common'),
-    ],
-    tempo: tempos.acute,
-    durationDays: { to: 60, outside: 0.3, source: recalled('adams-victor', 'herpes zoster') },
-    age: { from: 50, to: 110, outside: 0.4 },
-    history: [
-      told(
-        ['radicular-arm-pain', 'radicular-leg-pain', 'thoracic-back-pain', 'flank-pain', 'abdominal-pain', 'arm-pain'],
-        1.4,
-        0.9,
-      ),
-      told(['lymphoma', 'cancer', 'hiv-infection', 'corticosteroid'], 1.6, 1),
-      told(['rash', 'herpes-zoster'], 20, 0.2),
-      told('immunosuppression', 2.5, 0.95),
-      told('neuropathic-pain', 1.5, 0.8),
-    ],
-    signs: [shows(['inspection/abdominal-bulge'], 3, 1), shows(['inspection/vesicular-rash'], 40, 0.4)],
-    source: rootChapter,
-  },
-  {
-    key: 'inflammatory-polyradiculopathy',
-    group: 'immune',
-    label: 'Inflammatory or infective disease of several roots',
-    produces: [
-      inKind(['polyradiculoneuropathy'], 'rare'),
-      at(['cauda-equina', 'conus-medullaris'], 'uncommon'),
-      at(['polyradiculopathy', 'adjacent-nerve-roots'], 'common'),
-    ],
-    tempo: tempos.acuteOrSubacute,
-    durationDays: { to: 730, outside: 0.4, source: recalled('adams-victor', 'polyradiculopathies') },
-    history: [
-      told(
-        ['night-sweats', 'rash', 'travel', 'headache', 'unprotected-sex', 'ascending-weakness', 'facial-pain'],
-        1.3,
-        1,
-      ),
-      told(
-        [
-          'lyme-disease',
-          'tick-bite',
-          'hiv-infection',
-          'syphilis',
-          'sarcoidosis',
-          'immunosuppression',
-          'lupus',
-          'sjogren-syndrome',
-        ],
-        2,
-        1,
-      ),
-      told(['neuropathic-pain', 'bilateral-leg-pain', 'leg-pain', 'radicular-leg-pain'], 1.3, 0.9),
-      told(['disc-herniation', 'heavy-exertion'], 0.6, 1),
-      told(['preceding-infection', 'preceding-respiratory-infection', 'preceding-gastroenteritis'], 1.5, 0.9),
-      told('fever', 1.5, 0.9),
-    ],
-    signs: [shows(['cranial-nerves/facial-weakness', 'special-tests/neck-stiffness', 'autonomic/fever'], 1.6, 1)],
-    quantities: [atLeast('csf-white-cells', 5, '10*6/L', 3, 0.6), atLeast('csf-protein', 0.45, 'g/L', 2, 0.4)],
-    values: [
-      reads('mri-lumbar-spine', [
-        ['root-enhancement', 5],
-        ['root-compression', 0.1],
-        ['cauda-equina-compression', 0.05],
-      ]),
-      reads('nerve-conduction-pattern', [['demyelinating-non-uniform', 2]]),
-    ],
-    source: recalled('adams-victor', 'polyradiculopathies'),
   },
 ];

@@ -1,6 +1,6 @@
 import { recalled } from '../../kernel/cite.ts';
 import { aboveTheLoins } from './above-the-loins.ts';
-import { at, type Cause, inKind, reads, shows, showsAt, tempos, told } from './cause.ts';
+import { at, atRoot, type Cause, inKind, reads, shows, showsAt, tempos, told } from './cause.ts';
 
 const limbNerves = recalled('preston-shapiro', 'mononeuropathies');
 const injury = ['trauma', 'limb-fracture-or-dislocation', 'neck-trauma'] as const;
@@ -43,7 +43,7 @@ export const nerveCauses: readonly Cause[] = [
     key: 'occipital-neuralgia',
     group: 'compressive',
     label: 'Occipital neuralgia',
-    produces: [at(['greater-occipital-nerve'], 'very-common')],
+    produces: [atRoot('C2', 'common'), atRoot('C3', 'uncommon'), at(['greater-occipital-nerve'], 'very-common')],
     tempo: tempos.subacuteOrChronic,
     courses: { 'relapsing-remitting': 2 },
     age: { from: 12, to: 110, outside: 0.4 },
@@ -54,7 +54,11 @@ export const nerveCauses: readonly Cause[] = [
     key: 'suprascapular-entrapment-or-cyst',
     group: 'compressive',
     label: 'Suprascapular nerve entrapment or paralabral cyst',
-    produces: [at(['suprascapular-nerve-spinoglenoid'], 'very-common'), at(['suprascapular-nerve'], 'common')],
+    produces: [
+      at(['upper-trunk', 'axillary-nerve'], 'rare'),
+      at(['suprascapular-nerve-spinoglenoid'], 'very-common'),
+      at(['suprascapular-nerve'], 'common'),
+    ],
     tempo: { hyperacute: 0.1, acute: 0.15, subacute: 0.3, chronic: 0.45 },
     courses: { progressive: 1.3 },
     age: { from: 16, to: 60, outside: 0.6 },
@@ -75,6 +79,7 @@ export const nerveCauses: readonly Cause[] = [
     group: 'traumatic',
     label: 'Nerve injury from shoulder dislocation or humeral fracture',
     produces: [
+      at(['upper-trunk', 'lower-trunk', 'ulnar-nerve-elbow', 'median-nerve-forearm'], 'uncommon'),
       at(['axillary-nerve', 'musculocutaneous-nerve'], 'very-common'),
       at(['radial-nerve-axilla', 'radial-nerve-spiral-groove', 'posterior-cord', 'brachial-plexus'], 'common'),
       at(
@@ -123,7 +128,10 @@ export const nerveCauses: readonly Cause[] = [
     key: 'radial-compression-in-the-axilla',
     group: 'compressive',
     label: 'Radial nerve compression in the axilla',
-    produces: [at(['radial-nerve-axilla', 'posterior-cutaneous-nerve-of-arm'], 'very-common')],
+    produces: [
+      at(['posterior-cord', 'radial-nerve-spiral-groove'], 'uncommon'),
+      at(['radial-nerve-axilla', 'posterior-cutaneous-nerve-of-arm'], 'very-common'),
+    ],
     tempo: tempos.suddenOrAcute,
     courses: { improving: 1.5, progressive: 0.6 },
     history: [
@@ -138,7 +146,11 @@ export const nerveCauses: readonly Cause[] = [
     key: 'posterior-interosseous-entrapment',
     group: 'compressive',
     label: 'Posterior interosseous nerve entrapment',
-    produces: [at(['posterior-interosseous-nerve'], 'very-common'), at(['radial-nerve-elbow'], 'common')],
+    produces: [
+      at(['radial-nerve-spiral-groove', 'lower-motor-neuron-system'], 'rare'),
+      at(['posterior-interosseous-nerve'], 'very-common'),
+      at(['radial-nerve-elbow'], 'common'),
+    ],
     tempo: tempos.subacuteOrChronic,
     age: { from: 15, to: 110, outside: 0.4 },
     history: [
@@ -160,7 +172,10 @@ export const nerveCauses: readonly Cause[] = [
     key: 'superficial-radial-compression',
     group: 'compressive',
     label: 'Compression of the superficial radial nerve at the wrist',
-    produces: [at(['superficial-radial-nerve'], 'very-common')],
+    produces: [
+      at(['lateral-cutaneous-nerve-of-forearm', 'radial-nerve-elbow'], 'rare'),
+      at(['superficial-radial-nerve'], 'very-common'),
+    ],
     tempo: tempos.any,
     history: [
       told(['trauma', 'needle-near-nerve', 'recent-surgery', 'neuropathic-pain', 'numbness'], 1.4, 1),
@@ -174,6 +189,8 @@ export const nerveCauses: readonly Cause[] = [
     group: 'compressive',
     label: 'Median nerve entrapment at the elbow (pronator syndrome)',
     produces: [
+      at(['median-nerve-upper-arm'], 'uncommon'),
+      at(['median-nerve-wrist'], 'rare'),
       at(['median-nerve-elbow'], 'very-common'),
       at(['median-nerve-forearm'], 'common'),
       at(['anterior-interosseous-nerve'], 'common'),
@@ -200,6 +217,7 @@ export const nerveCauses: readonly Cause[] = [
     group: 'compressive',
     label: 'Ulnar nerve compression at the wrist',
     produces: [
+      at(['ulnar-nerve-forearm', 'ulnar-nerve-elbow', 'palmar-branch-of-ulnar-nerve'], 'rare'),
       at(['ulnar-nerve-wrist', 'deep-branch-of-ulnar-nerve', 'superficial-branch-of-ulnar-nerve'], 'very-common'),
     ],
     tempo: tempos.subacuteOrChronic,
@@ -253,7 +271,7 @@ export const nerveCauses: readonly Cause[] = [
     key: 'obturator-nerve-injury',
     group: 'traumatic',
     label: 'Obturator nerve injury at pelvic operation, delivery or fracture',
-    produces: [at(['obturator-nerve'], 'very-common')],
+    produces: [at(['lumbar-plexus'], 'rare'), at(['obturator-nerve'], 'very-common')],
     tempo: tempos.suddenOrAcute,
     courses: { progressive: 0.4 },
     history: [
@@ -269,7 +287,12 @@ export const nerveCauses: readonly Cause[] = [
     key: 'pudendal-neuropathy',
     group: 'compressive',
     label: 'Pudendal neuropathy by pressure or stretch',
-    produces: [at(['pudendal-nerve'], 'very-common')],
+    produces: [
+      at(['cauda-equina'], 'exceptional'),
+      atRoot('S3', 'uncommon'),
+      atRoot('S4', 'uncommon'),
+      at(['pudendal-nerve'], 'very-common'),
+    ],
     tempo: tempos.subacuteOrChronic,
     age: { from: 16, to: 110, outside: 0.4 },
     history: [
@@ -288,6 +311,7 @@ export const nerveCauses: readonly Cause[] = [
     group: 'traumatic',
     label: 'Sciatic nerve injury by hip operation, fracture, injection or pressure',
     produces: [
+      at(['common-fibular-nerve', 'tibial-nerve-popliteal-fossa'], 'rare'),
       at(['lumbosacral-plexus', 'sacral-plexus', 'lumbosacral-trunk'], 'rare'),
       at(['superior-gluteal-nerve', 'inferior-gluteal-nerve'], 'uncommon'),
       at(['sciatic-nerve', 'sciatic-nerve-fibular-division'], 'very-common'),
@@ -350,6 +374,11 @@ export const nerveCauses: readonly Cause[] = [
     group: 'vascular',
     label: 'Compartment syndrome',
     produces: [
+      at(
+        ['tibial-nerve-tarsal-tunnel', 'median-nerve-wrist', 'radial-nerve-spiral-groove', 'femoral-nerve-groin'],
+        'rare',
+      ),
+      at(['multiple-mononeuropathy', 'brachial-plexus', 'posterior-interosseous-nerve'], 'rare'),
       at(['lumbosacral-plexus', 'sacral-plexus'], 'rare'),
       at(['tibial-nerve-calf'], 'very-common'),
       at(['deep-fibular-nerve', 'superficial-fibular-nerve', 'median-nerve-forearm'], 'common'),
@@ -408,7 +437,10 @@ export const nerveCauses: readonly Cause[] = [
     key: 'morton-neuroma',
     group: 'compressive',
     label: 'Interdigital (Morton) neuroma',
-    produces: [at(['medial-plantar-nerve', 'lateral-plantar-nerve'], 'very-common')],
+    produces: [
+      at(['no-lesion', 'tibial-nerve-tarsal-tunnel'], 'rare'),
+      at(['medial-plantar-nerve', 'lateral-plantar-nerve'], 'very-common'),
+    ],
     tempo: tempos.chronic,
     age: { from: 25, to: 75, outside: 0.6 },
     sex: { male: 0.4, female: 1.6 },
@@ -431,7 +463,10 @@ export const nerveCauses: readonly Cause[] = [
     key: 'sural-compression-or-injury',
     group: 'traumatic',
     label: 'Sural nerve injury or compression at ankle or calf',
-    produces: [at(['sural-nerve'], 'very-common')],
+    produces: [
+      at(['superficial-fibular-nerve-ankle', 'lateral-sural-cutaneous-nerve'], 'rare'),
+      at(['sural-nerve'], 'very-common'),
+    ],
     tempo: tempos.any,
     history: [
       told(['recent-surgery', ...injury], 5, 0.5),
@@ -449,9 +484,11 @@ export const nerveCauses: readonly Cause[] = [
       // Every nerve of forearm and hand at once, which looks like the plexus.
       at(['multiple-mononeuropathy', 'median-nerve-elbow', 'lower-trunk', 'medial-cord', 'brachial-plexus'], 'rare'),
     ],
-    tempo: tempos.sudden,
+    // Within hours of the operation; a fistula that steals blood does it over weeks.
+    tempo: { hyperacute: 0.55, acute: 0.2, subacute: 0.15, chronic: 0.1 },
     age: { from: 18, to: 110, outside: 0.4 },
     history: [
+      told('dialysis', 2, 1),
       told(['peripheral-arterial-disease', 'numbness', 'clumsiness'], 1.3, 1),
       told('diabetes-mellitus', 1.6, 0.9),
       told(['chronic-kidney-disease', 'dialysis'], 10, 0.05),

@@ -12,6 +12,9 @@ export const plexusAndRootCauses: readonly Cause[] = [
     label: 'Neuralgic amyotrophy',
     mondo: mondo('MONDO:0017362', 'neuralgic amyotrophy'),
     produces: [
+      // Before the plexus is thought of it passes for a disc of the neck.
+      inKind(['root'], 'rare', 'cervical'),
+      at(['median-nerve-elbow', 'ulnar-nerve-elbow', 'radial-nerve-elbow', 'radial-nerve-axilla'], 'rare'),
       at(['cervical-plexus'], 'uncommon'),
       at(
         [
@@ -76,6 +79,7 @@ export const plexusAndRootCauses: readonly Cause[] = [
     group: 'neoplastic',
     label: 'Plexus infiltration or compression by tumour',
     produces: [
+      at(['adjacent-nerve-roots', 'sciatic-nerve', 'femoral-nerve-pelvis', 'polyradiculopathy'], 'rare'),
       at(['lower-trunk', 'medial-cord', 'sacral-plexus', 'lumbosacral-plexus'], 'very-common'),
       at(['upper-trunk', 'lumbosacral-trunk'], 'uncommon'),
       inKind(['plexus'], 'common'),
@@ -154,6 +158,8 @@ export const plexusAndRootCauses: readonly Cause[] = [
     group: 'metabolic',
     label: 'Diabetic lumbosacral radiculoplexus neuropathy',
     produces: [
+      inKind(['root'], 'rare', 'lumbosacral'),
+      at(['common-fibular-nerve', 'sciatic-nerve', 'obturator-nerve'], 'rare'),
       at(['brachial-plexus', 'intercostal-nerves', 'multiple-mononeuropathy', 'femoral-nerve-groin'], 'rare'),
       // A thigh that aches and wastes is taken for a disease of its muscle.
       at(['proximal-myopathy', 'finger-flexor-quadriceps-myopathy'], 'rare'),
@@ -189,6 +195,8 @@ export const plexusAndRootCauses: readonly Cause[] = [
     group: 'compressive',
     label: 'True neurogenic thoracic outlet syndrome',
     produces: [
+      at(['adjacent-nerve-roots'], 'rare', 'cervical'),
+      at(['median-nerve-wrist', 'lower-motor-neuron-system'], 'exceptional'),
       atRoot('T1', 'uncommon'),
       at(['ulnar-nerve-elbow', 'multiple-mononeuropathy'], 'rare'),
       at(['lower-trunk', 'medial-cord'], 'common'),
@@ -224,6 +232,8 @@ export const plexusAndRootCauses: readonly Cause[] = [
     label: 'Traction injury of the brachial plexus (birth or accident)',
     mondo: mondo('MONDO:0004569', 'brachial plexus neuropathy from injury'),
     produces: [
+      at(['adjacent-nerve-roots'], 'rare', 'cervical'),
+      at(['axillary-nerve', 'suprascapular-nerve', 'musculocutaneous-nerve'], 'rare'),
       at(['upper-trunk', 'brachial-plexus', 'middle-trunk'], 'very-common'),
       at(['lower-trunk', 'lateral-cord', 'posterior-cord', 'medial-cord'], 'common'),
     ],
@@ -265,6 +275,8 @@ export const plexusAndRootCauses: readonly Cause[] = [
     group: 'traumatic',
     label: 'Lumbosacral plexus injury at delivery, pelvic operation or fracture',
     produces: [
+      at(['adjacent-nerve-roots'], 'rare', 'lumbosacral'),
+      at(['sciatic-nerve', 'femoral-nerve-pelvis', 'obturator-nerve', 'common-fibular-nerve'], 'rare'),
       at(['lumbosacral-trunk'], 'very-common'),
       at(['sacral-plexus', 'lumbosacral-plexus', 'lumbar-plexus'], 'common'),
     ],

@@ -46,6 +46,7 @@ export const rarerCauses: readonly Cause[] = [
     group: 'compressive',
     label: 'Ossification of the ligamentum flavum',
     produces: [
+      at(['spinal-cord-lateral', 'cauda-equina'], 'rare'),
       at(['spinal-cord-posterior', 'spinal-cord-posterolateral', 'spinal-cord-transverse'], 'uncommon', 'thoracic'),
       inKind(['cord'], 'uncommon', 'thoracic'),
       inKind(['cord'], 'rare'),
@@ -128,6 +129,7 @@ export const rarerCauses: readonly Cause[] = [
     group: 'compressive',
     label: 'Synovial or perineural cyst of the lumbar or sacral canal',
     produces: [
+      at(['common-fibular-nerve', 'lumbosacral-trunk'], 'exceptional'),
       inKind(['root'], 'uncommon', 'lumbosacral'),
       atRoot('S2', 'common'),
       atRoot('S3', 'common'),

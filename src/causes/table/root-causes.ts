@@ -1,14 +1,136 @@
 import { fromMemory, read, recalled } from '../../kernel/cite.ts';
 import { aboveTheLoins } from './above-the-loins.ts';
-import { at, atLeast, type Cause, inKind, reads, shows, tempos, told, under } from './cause.ts';
+import { at, atLeast, atRoot, type Cause, inKind, reads, shows, tempos, told, under } from './cause.ts';
+import { fluidWithoutCells } from './cord-images.ts';
 
-/** Diseases of the lumbar and sacral roots and of the cauda equina, and of roots at any level. */
+const rootChapter = recalled('preston-shapiro', 'radiculopathy');
+
+/** Diseases of the roots at any level and of the cauda equina. */
 export const rootCauses: readonly Cause[] = [
+  {
+    key: 'cervical-spondylotic-radiculopathy',
+    group: 'compressive',
+    label: 'Cervical disc or spondylotic radiculopathy',
+    // The joints of the neck that wear lie above the first thoracic root.
+    produces: [
+      // A palsy of the fifth root looks like one of the shoulder, that of the eighth like dropped fingers.
+      at(['axillary-nerve', 'suprascapular-nerve', 'posterior-interosseous-nerve', 'ulnar-nerve-elbow'], 'rare'),
+      at(['median-nerve-wrist', 'no-lesion'], 'rare'),
+      at(['upper-trunk', 'brachial-plexus', 'long-thoracic-nerve'], 'rare'),
+      inKind(['root'], 'very-common', 'cervical'),
+      atRoot('T1', 'common'),
+      at(['polyradiculopathy'], 'uncommon'),
+    ],
+    tempo: { hyperacute: 0.05, acute: 0.22, subacute: 0.43, chronic: 0.3 },
+    age: { from: 30, to: 75, outside: 0.5 },
+    history: [
+      told(['paraesthesiae', 'numbness', 'similar-attacks-before', 'repetitive-hand-use'], 1.2, 1),
+      told(['preceding-infection', 'recent-vaccination', 'diabetes-mellitus'], 0.8, 1),
+      told(['disc-herniation', 'spinal-stenosis', 'spinal-surgery'], 2, 1),
+      told(['heavy-exertion', 'neck-trauma', 'pain-on-straining'], 1.4, 1),
+      told('fever', 0.3, 1),
+      told('neck-pain', 2, 0.4),
+      told(['arm-pain', 'radicular-arm-pain', 'shoulder-pain'], 2, 0.4),
+      told(['cancer', 'lymphoma'], 0.5, 1.05),
+    ],
+    signs: [
+      shows(['special-tests/shoulder-abduction-relief', 'special-tests/neck-distraction'], 2.5, 0.8),
+      shows(['special-tests/upper-limb-tension'], 1.3, 0.3),
+      shows(['special-tests/spurling'], 2.5, 0.7),
+    ],
+    quantities: [fluidWithoutCells],
+    values: [
+      reads('mri-cervical-spine', [
+        ['root-compression', 10],
+        ['normal', 0.1],
+      ]),
+    ],
+    source: read('wainner-2003', 'test-item cluster'),
+  },
+  {
+    key: 'zoster-radiculitis',
+    group: 'infective',
+    label: 'Herpes zoster radiculitis',
+    produces: [
+      at(['brachial-plexus', 'lumbosacral-plexus'], 'rare'),
+      at(['adjacent-nerve-roots'], 'uncommon'),
+      inKind(['root'], 'very-common', 'thoracic'),
+      inKind(['root'], 'uncommon'),
+      at(['polyradiculopathy'], 'uncommon'),
+      at(['intercostal-nerves'], 'common'),
+    ],
+    tempo: tempos.acute,
+    durationDays: { to: 60, outside: 0.3, source: recalled('adams-victor', 'herpes zoster') },
+    age: { from: 50, to: 110, outside: 0.4 },
+    history: [
+      told(
+        ['radicular-arm-pain', 'radicular-leg-pain', 'thoracic-back-pain', 'flank-pain', 'abdominal-pain', 'arm-pain'],
+        1.4,
+        0.9,
+      ),
+      told(['lymphoma', 'cancer', 'hiv-infection', 'corticosteroid'], 1.6, 1),
+      told(['rash', 'herpes-zoster'], 20, 0.2),
+      told('immunosuppression', 2.5, 0.95),
+      told('neuropathic-pain', 1.5, 0.8),
+    ],
+    signs: [shows(['inspection/abdominal-bulge'], 3, 1), shows(['inspection/vesicular-rash'], 40, 0.4)],
+    source: rootChapter,
+  },
+  {
+    key: 'inflammatory-polyradiculopathy',
+    group: 'immune',
+    label: 'Inflammatory or infective disease of several roots',
+    produces: [
+      inKind(['polyradiculoneuropathy'], 'rare'),
+      at(['cauda-equina', 'conus-medullaris'], 'uncommon'),
+      at(['polyradiculopathy', 'adjacent-nerve-roots'], 'common'),
+    ],
+    tempo: tempos.acuteOrSubacute,
+    durationDays: { to: 730, outside: 0.4, source: recalled('adams-victor', 'polyradiculopathies') },
+    history: [
+      told(
+        ['night-sweats', 'rash', 'travel', 'headache', 'unprotected-sex', 'ascending-weakness', 'facial-pain'],
+        1.3,
+        1,
+      ),
+      told(
+        [
+          'lyme-disease',
+          'tick-bite',
+          'hiv-infection',
+          'syphilis',
+          'sarcoidosis',
+          'immunosuppression',
+          'lupus',
+          'sjogren-syndrome',
+        ],
+        2,
+        1,
+      ),
+      told(['neuropathic-pain', 'bilateral-leg-pain', 'leg-pain', 'radicular-leg-pain'], 1.3, 0.9),
+      told(['disc-herniation', 'heavy-exertion'], 0.6, 1),
+      told(['preceding-infection', 'preceding-respiratory-infection', 'preceding-gastroenteritis'], 1.5, 0.9),
+      told('fever', 1.5, 0.9),
+    ],
+    signs: [shows(['cranial-nerves/facial-weakness', 'special-tests/neck-stiffness', 'autonomic/fever'], 1.6, 1)],
+    quantities: [atLeast('csf-white-cells', 5, '10*6/L', 3, 0.6), atLeast('csf-protein', 0.45, 'g/L', 2, 0.4)],
+    values: [
+      reads('mri-lumbar-spine', [
+        ['root-enhancement', 5],
+        ['root-compression', 0.1],
+        ['cauda-equina-compression', 0.05],
+      ]),
+      reads('nerve-conduction-pattern', [['demyelinating-non-uniform', 2]]),
+    ],
+    source: recalled('adams-victor', 'polyradiculopathies'),
+  },
   {
     key: 'lumbar-disc-herniation',
     group: 'compressive',
     label: 'Lumbar disc herniation',
     produces: [
+      // A sciatica without any deficit.
+      at(['no-lesion'], 'rare'),
       at(['lumbosacral-plexus', 'lumbosacral-trunk', 'common-fibular-nerve', 'sciatic-nerve'], 'rare'),
       inKind(['root'], 'very-common', 'lumbosacral'),
       at(['polyradiculopathy'], 'uncommon'),
@@ -34,7 +156,7 @@ export const rootCauses: readonly Cause[] = [
       aboveTheLoins,
     ],
     // A disc does not inflame the blood.
-    quantities: [atLeast('crp', 50, 'mg/L', 0.2, 1.1), atLeast('esr', 50, 'mm/h', 0.4, 1.05)],
+    quantities: [fluidWithoutCells, atLeast('crp', 50, 'mg/L', 0.2, 1.1), atLeast('esr', 50, 'mm/h', 0.4, 1.05)],
     values: [
       reads('mri-lumbar-spine', [
         ['root-compression', 10],
@@ -67,6 +189,7 @@ export const rootCauses: readonly Cause[] = [
       told(['back-pain', 'thoracic-back-pain'], 1.4, 0.6),
     ],
     signs: [shows(['special-tests/neurogenic-claudication-relief'], 4, 0.6), aboveTheLoins],
+    quantities: [fluidWithoutCells],
     values: [
       reads('mri-lumbar-spine', [
         ['canal-stenosis', 12],
@@ -80,6 +203,7 @@ export const rootCauses: readonly Cause[] = [
     group: 'neoplastic',
     label: 'Spinal metastasis compressing a root',
     produces: [
+      at(['polyradiculopathy', 'lumbosacral-plexus', 'brachial-plexus'], 'rare'),
       inKind(['root'], 'common', 'thoracic'),
       inKind(['root'], 'uncommon'),
       at(['cervical-plexus'], 'uncommon'),
@@ -150,6 +274,7 @@ export const rootCauses: readonly Cause[] = [
     group: 'immune',
     label: 'Spinal arachnoiditis',
     produces: [
+      at(['conus-medullaris'], 'rare'),
       at(['cauda-equina', 'polyradiculopathy'], 'uncommon'),
       at(['adjacent-nerve-roots'], 'rare'),
       inKind(['cord'], 'rare'),
@@ -256,7 +381,9 @@ export const rootCauses: readonly Cause[] = [
     group: 'neoplastic',
     label: 'Tumour, abscess or haematoma compressing the cauda equina',
     produces: [
-      at(['polyradiculopathy', 'adjacent-nerve-roots'], 'uncommon', 'lumbosacral'),
+      at(['adjacent-nerve-roots'], 'uncommon', 'lumbosacral'),
+      at(['polyradiculopathy'], 'uncommon'),
+      at(['lower-motor-neuron-system'], 'exceptional'),
       at(['lumbosacral-plexus'], 'rare'),
       inKind(['cauda-equina'], 'very-common'),
       at(['conus-medullaris'], 'common'),
@@ -301,6 +428,7 @@ export const rootCauses: readonly Cause[] = [
     group: 'infective',
     label: 'Lyme radiculoneuritis',
     produces: [
+      at(['conus-medullaris', 'spinal-cord-central'], 'exceptional'),
       at(
         ['lumbar-plexus', 'femoral-nerve-pelvis', 'phrenic-nerve', 'long-thoracic-nerve', 'motor-polyneuropathy'],
         'rare',
@@ -410,7 +538,6 @@ export const rootCauses: readonly Cause[] = [
         ['root-enhancement', 3],
         ['root-compression', 0.3],
       ]),
-
       reads('csf-cytology', [
         ['malignant', 100],
         ['normal', 0.5],

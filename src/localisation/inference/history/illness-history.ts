@@ -101,7 +101,7 @@ export const illnessHistory: readonly HistoryWeight[] = [
   ...weigh(
     ['anticoagulant', 'bleeding-disorder'],
     kinds('cord', 'cauda-equina'),
-    1.4,
+    1.7,
     1,
     'blood outside the dura presses on cord and roots',
   ),

@@ -167,7 +167,7 @@ export const limbHistory: readonly HistoryWeight[] = [
   ...weigh(
     'prolonged-squatting',
     sites('common-fibular-nerve'),
-    2.5,
+    3.5,
     1,
     'squatting presses on the nerve at the fibular neck',
   ),

@@ -282,6 +282,7 @@ export const neuromuscularHistory: readonly HistoryWeight[] = [
     1,
     'the feet fail before hips and head',
   ),
+  ...weigh('fever', kinds('motor-neuron-system'), 0.4, 1, 'motor cells that die of age or birth bring no fever'),
   ...weigh(
     'fever',
     sites('spinal-cord-posterolateral', 'spinal-cord-lateral'),

@@ -171,6 +171,13 @@ export const recordedSigns: readonly SignWeight[] = [
     commonPractice,
   ),
   ...sign(
+    'lhermitte',
+    anyOf(kinds('nerve', 'plexus', 'cauda-equina'), lumbarRoots),
+    0.4,
+    'what lies in a limb or in the loins is not stretched by bending the neck',
+    commonPractice,
+  ),
+  ...sign(
     'neurogenic-claudication-relief',
     anyOf(lumbarRoots, sites('polyradiculopathy')),
     4,
@@ -189,6 +196,13 @@ export const recordedSigns: readonly SignWeight[] = [
     anyOf(kinds('cord', 'root', 'cauda-equina'), sites('polyradiculopathy')),
     1.7,
     'the spine is ill where it is tender',
+    commonPractice,
+  ),
+  ...sign(
+    'spinal-tenderness',
+    anyOf(kinds('motor-neuron-system'), sites('length-dependent-polyneuropathy')),
+    0.5,
+    'a disease of motor cells or of long axons leaves the spine alone',
     commonPractice,
   ),
   ...sign(
