@@ -234,6 +234,7 @@ export const otherMovementCauses: readonly Cause[] = [
       told(['twitching', 'unsteadiness', 'cognitive-change'], 1.6, 0.8),
       told(['family/similar-disorder', 'family/consanguinity', 'family/epilepsy'], 2.5, 0.8),
       told(['fever', 'alcohol-excess', 'preceding-infection'], 0.4, 1),
+      told(['family/chorea', 'family/ataxia'], 0.4, 1),
     ],
     signs: [
       shows(['involuntary-movements/myoclonus'], 8, 0.1),
