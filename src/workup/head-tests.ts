@@ -549,4 +549,13 @@ export const headTests: readonly WorkupRule[] = [
     because: 'bone that lacks over the upper canal is seen on thin sections',
     source: commonPractice,
   },
+  {
+    tests: ['blood-gas', 'osmolality', 'drug-screen'],
+    causes: ['toxic-or-nutritional-optic-neuropathy'],
+    when: ({ exam }) => exam.onset.pace === 'hyperacute' || exam.onset.pace === 'acute',
+    tier: 1,
+    priority: 'stat',
+    because: 'methanol blinds within a day or two, and the acid it makes can be taken out',
+    source: recalled('adams-victor', 'toxic and nutritional optic neuropathy'),
+  },
 ];

@@ -235,7 +235,7 @@ export const movementTests: readonly WorkupRule[] = [
   },
   {
     tests: ['thyroid-stimulating-hormone', 'full-blood-count', 'calcium', 'sodium', 'blood-glucose'],
-    causes: ['metabolic-chorea', 'hyperglycaemic-hemichorea'],
+    causes: ['metabolic-chorea'],
     tier: 1,
     priority: 'urgent',
     because: 'thyroid, red cells, salts and sugar are put right, and the movement goes',
@@ -256,5 +256,13 @@ export const movementTests: readonly WorkupRule[] = [
     priority: 'routine',
     because: 'discharges part epilepsy from movement',
     source: recalled('adams-victor', 'tremor, myoclonus, focal dystonias and tics'),
+  },
+  {
+    tests: ['blood-glucose', 'glucose-or-hba1c'],
+    causes: ['hyperglycaemic-hemichorea'],
+    tier: 1,
+    priority: 'stat',
+    because: 'it goes when the sugar is brought down',
+    source: recalled('adams-victor', 'disorders of movement and posture'),
   },
 ];

@@ -176,6 +176,7 @@ export const childhoodBrainCauses: readonly Cause[] = [
       told([...cognitiveDecline, 'loss-of-skills', 'behaviour-change'], 2, 0.7),
       told(['visual-loss', 'hearing-loss', 'twitching', 'falls', 'unsteadiness'], 1.5, 0.95),
       told('fever', 0.4, 1.05),
+      told(['family/chorea', 'family/ataxia'], 0.4, 1),
     ],
     signs: [
       shows(['involuntary-movements/myoclonus'], 12, 0.1),

@@ -208,7 +208,13 @@ export const cranialNerveCauses: readonly Cause[] = [
     group: 'vascular',
     label: 'Hemifacial spasm',
     mondo: mondo('MONDO:0007713', 'clonic hemifacial spasm'),
-    produces: [at(['facial-nerve'], 'uncommon'), at(['no-lesion'], 'rare')],
+    produces: [
+      at(['facial-nerve'], 'uncommon'),
+      at(['no-lesion'], 'rare'),
+      // The twitch may be taken for a movement of the basal ganglia.
+      at(['hyperkinetic-syndrome'], 'rare'),
+      at(['cerebellopontine-angle'], 'exceptional'),
+    ],
     tempo: tempos.chronic,
     courses: { progressive: 1.2, fluctuating: 1.5, improving: 0.2 },
     age: { from: 35, to: 80, outside: 0.4 },

@@ -12,6 +12,13 @@ const eyeMusclePalsy = [
   'cranial-nerves/fourth-nerve-palsy',
   'cranial-nerves/sixth-nerve-palsy',
 ];
+/** A mind that is clouded: a nerve alone does not do that. */
+const clouded = [
+  'higher-function/drowsiness',
+  'higher-function/stupor',
+  'higher-function/confusion',
+  'higher-function/fluctuating-consciousness',
+];
 const injury = ['trauma', 'head-injury', 'neck-trauma'];
 
 /** Causes of disease of the nerves of the eye muscles and the pupil, the cavernous sinus and the orbit. */
@@ -51,6 +58,7 @@ export const eyeMovementCauses: readonly Cause[] = [
       shows(largePupil, 0.35, 1.6),
       shows(['cranial-nerves/facial-numbness', 'cranial-nerves/horner-syndrome', ...bulgingEye], 0.08, 1.1),
       shows(['cranial-nerves/optic-disc-swelling'], 0.1, 1.1),
+      shows(clouded, 0.2, 1),
     ],
     sides: [sided(eyeMusclePalsies, { one: 1, both: 0.08 })],
     quantities: [
@@ -134,6 +142,7 @@ export const eyeMovementCauses: readonly Cause[] = [
       shows(['cranial-nerves/fourth-nerve-palsy'], 2, 0.6),
       shows(['inspection/head-tilt'], 3, 0.85),
       shows(bulgingEye, 0.1, 1.1),
+      shows(clouded, 0.5, 1),
     ],
     source: read('fourth-nerve-2018', 'presumed congenital 49 %, trauma 18 % of 73 people'),
   },
@@ -309,6 +318,7 @@ export const eyeMovementCauses: readonly Cause[] = [
     signs: [
       shows(eyeMusclePalsy, 2, 0.8),
       shows(['cranial-nerves/facial-numbness', 'cranial-nerves/absent-corneal-reflex'], 2, 0.8),
+      shows(clouded, 0.4, 1),
     ],
     values: [
       reads('mri-brain', [
@@ -354,6 +364,7 @@ export const eyeMovementCauses: readonly Cause[] = [
         0.15,
         1,
       ),
+      shows(clouded, 0.2, 1),
     ],
     sides: [sided(eyeMusclePalsies, { one: 1, both: 0.3 })],
     quantities: [atLeast('crp', 50, 'mg/L', 0.4, 1.2)],
@@ -440,6 +451,7 @@ export const eyeMovementCauses: readonly Cause[] = [
       shows(['inspection/enophthalmos'], 4, 1),
       showsAt(['inspection/palpable-mass'], ['face'], 4, 1),
       shows(['inspection/chemosis', 'inspection/periorbital-oedema'], 1.3, 1),
+      shows(clouded, 0.4, 1),
     ],
     sides: [sided(['inspection/proptosis', 'cranial-nerves/reduced-visual-acuity'], { one: 1.2, both: 0.2 })],
     source: ophthalmology,
@@ -453,6 +465,7 @@ export const eyeMovementCauses: readonly Cause[] = [
       at(['oculomotor-nerve', 'abducens-nerve', 'trochlear-nerve', 'optic-nerve', 'postsynaptic-junction'], 'uncommon'),
       at(['cavernous-sinus', 'oculopharyngeal-myopathy', 'midbrain-dorsal'], 'uncommon'),
       at(['no-lesion'], 'exceptional'),
+      at(['raised-intracranial-pressure', 'optic-chiasm'], 'exceptional'),
     ],
     tempo: tempos.subacuteOrChronic,
     courses: { 'relapsing-remitting': 0.4 },
@@ -482,6 +495,7 @@ export const eyeMovementCauses: readonly Cause[] = [
         0.95,
       ),
       shows(['autonomic/resting-tachycardia'], 1.6, 1),
+      shows(clouded, 0.2, 1),
     ],
     sides: [sided(['inspection/proptosis', 'cranial-nerves/lid-retraction'], { one: 0.8, both: 2 })],
     quantities: [under('tsh', 0.4, 'm[IU]/L', 8, 0.5), atLeast('free-t4', 25, 'pmol/L', 5, 0.7)],

@@ -27,7 +27,7 @@ export const hyperkineticCauses: readonly Cause[] = [
     tempo: tempos.lifelong,
     courses: { progressive: 1.6, improving: 0.05, 'relapsing-remitting': 0.1 },
     // One in twenty begins before 20, hardly one in a hundred before ten.
-    age: { from: 15, to: 75, outside: 0.15 },
+    age: { from: 15, to: 75, outside: 0.2 },
     history: [
       told(['family/chorea', 'family/similar-disorder'], 8, 0.2),
       // Chorea that runs in a family is this disease in nine of ten.
@@ -43,7 +43,8 @@ export const hyperkineticCauses: readonly Cause[] = [
       told(['thrombophilia', 'lupus', 'chronic-liver-disease', 'diabetes-mellitus'], 0.6, 1),
     ],
     signs: [
-      shows(chorea, 3, 0.15),
+      // The young are stiff instead.
+      shows(chorea, 3, 0.22),
       shows(
         ['cranial-nerves/slow-saccades', 'cranial-nerves/saccadic-dysmetria', 'cranial-nerves/saccadic-intrusions'],
         3,
@@ -111,7 +112,11 @@ export const hyperkineticCauses: readonly Cause[] = [
     group: 'immune',
     label: 'Sydenham chorea',
     mondo: mondo('MONDO:0017648', 'Sydenham chorea'),
-    produces: [at(['striatum', 'subthalamic-nucleus'], 'uncommon'), at([hyperkinetic], 'common')],
+    produces: [
+      at(['striatum', 'subthalamic-nucleus'], 'uncommon'),
+      at([hyperkinetic], 'common'),
+      at(['diffuse-encephalopathy'], 'exceptional'),
+    ],
     tempo: { hyperacute: 0.02, acute: 0.3, subacute: 0.53, chronic: 0.15 },
     age: { from: 4, to: 20, outside: 0.06 },
     sex: { male: 0.6, female: 1.4 },
@@ -137,7 +142,11 @@ export const hyperkineticCauses: readonly Cause[] = [
     group: 'toxic',
     label: 'Tardive dyskinesia or dystonia',
     mondo: mondo('MONDO:0010096', 'tardive dyskinesia'),
-    produces: [at([hyperkinetic], 'common'), at(['akinetic-rigid-syndrome'], 'rare')],
+    produces: [
+      at([hyperkinetic], 'common'),
+      at(['akinetic-rigid-syndrome'], 'rare'),
+      at(['action-tremor', 'striatum'], 'exceptional'),
+    ],
     // It may show itself only when the medicine is stopped.
     tempo: { hyperacute: 0.01, acute: 0.05, subacute: 0.24, chronic: 0.7 },
     age: { from: 14, to: 100, outside: 0.2 },
@@ -157,7 +166,10 @@ export const hyperkineticCauses: readonly Cause[] = [
     key: 'acute-drug-dystonia',
     group: 'toxic',
     label: 'Acute dystonia from a medicine',
-    produces: [at([hyperkinetic], 'uncommon')],
+    produces: [
+      at([hyperkinetic], 'uncommon'),
+      at(['midbrain-dorsal', 'brainstem-diffuse', 'diffuse-encephalopathy'], 'exceptional'),
+    ],
     tempo: { hyperacute: 0.5, acute: 0.45, subacute: 0.04, chronic: 0.01 },
     age: { from: 5, to: 45, outside: 0.4 },
     history: [
@@ -236,7 +248,11 @@ export const hyperkineticCauses: readonly Cause[] = [
     key: 'antiphospholipid-or-lupus-chorea',
     group: 'immune',
     label: 'Chorea of lupus or antiphospholipid syndrome',
-    produces: [at([hyperkinetic], 'uncommon'), at(['striatum', 'subthalamic-nucleus'], 'rare')],
+    produces: [
+      at([hyperkinetic], 'uncommon'),
+      at(['striatum', 'subthalamic-nucleus'], 'rare'),
+      at(['diffuse-encephalopathy'], 'exceptional'),
+    ],
     tempo: { hyperacute: 0.02, acute: 0.26, subacute: 0.47, chronic: 0.25 },
     age: { from: 10, to: 50, outside: 0.55 },
     sex: { male: 0.3, female: 1.7 },
@@ -336,6 +352,7 @@ export const hyperkineticCauses: readonly Cause[] = [
     produces: [
       at([hyperkinetic, 'akinetic-rigid-syndrome'], 'rare'),
       at(['spinal-cord-lateral', 'upper-motor-neuron-system'], 'rare'),
+      at(['striatum'], 'exceptional'),
     ],
     tempo: tempos.chronic,
     age: { from: 2, to: 20, outside: 0.12 },
@@ -382,7 +399,7 @@ export const hyperkineticCauses: readonly Cause[] = [
     group: 'degenerative',
     label: 'Tourette syndrome or other primary tics',
     mondo: mondo('MONDO:0007661', 'Tourette syndrome'),
-    produces: [at([hyperkinetic], 'common')],
+    produces: [at([hyperkinetic], 'common'), at(['no-lesion'], 'rare')],
     tempo: tempos.chronic,
     courses: { fluctuating: 2 },
     age: { from: 3, to: 18, outside: 0.1 },
@@ -453,6 +470,7 @@ export const hyperkineticCauses: readonly Cause[] = [
       at(['akinetic-rigid-syndrome', hyperkinetic, 'axial-myopathy', 'meningeal-irritation'], 'rare'),
       at(['facial-nerve', 'bulbar-motor-nuclei'], 'rare'),
       at(['trigeminal-nerve'], 'exceptional'),
+      at(['brainstem-diffuse', 'no-lesion', 'diffuse-encephalopathy'], 'exceptional'),
     ],
     tempo: { hyperacute: 0.03, acute: 0.85, subacute: 0.11, chronic: 0.01 },
     history: [
@@ -520,6 +538,7 @@ export const hyperkineticCauses: readonly Cause[] = [
       at([hyperkinetic, 'akinetic-rigid-syndrome'], 'rare'),
       at(['upper-motor-neuron-system', 'spinal-cord-lateral'], 'exceptional'),
       at(['diffuse-encephalopathy'], 'uncommon'),
+      at(['spinal-cord-transverse', 'brainstem-diffuse', 'action-tremor'], 'exceptional'),
     ],
     tempo: { hyperacute: 0.5, acute: 0.45, subacute: 0.04, chronic: 0.01 },
     history: [
@@ -543,6 +562,7 @@ export const hyperkineticCauses: readonly Cause[] = [
     produces: [
       at([hyperkinetic], 'uncommon'),
       at(['facial-nerve', 'postsynaptic-junction', 'no-lesion'], 'exceptional'),
+      at(['akinetic-rigid-syndrome'], 'exceptional'),
     ],
     tempo: tempos.chronic,
     age: { from: 40, to: 90, outside: 0.3 },

@@ -371,6 +371,7 @@ export const visualCauses: readonly Cause[] = [
         1,
       ),
     ],
+    sides: [sided(['cranial-nerves/unreactive-pupil', 'cranial-nerves/dilated-pupil'], { one: 1.2, both: 0.4 })],
     source: localization,
   },
   {
@@ -455,7 +456,12 @@ export const visualCauses: readonly Cause[] = [
     key: 'toxic-or-nutritional-optic-neuropathy',
     group: 'toxic',
     label: 'Toxic or nutritional optic neuropathy',
-    produces: [at(['optic-chiasm'], 'rare'), at(['retina'], 'rare'), at(['optic-nerve'], 'common')],
+    produces: [
+      at(['optic-chiasm'], 'rare'),
+      at(['retina'], 'rare'),
+      at(['optic-nerve'], 'common'),
+      at(['cortex-occipital'], 'exceptional'),
+    ],
     tempo: { hyperacute: 0.05, acute: 0.27, subacute: 0.48, chronic: 0.2 },
     courses: { 'relapsing-remitting': 0.05 },
     history: [
@@ -492,7 +498,7 @@ export const visualCauses: readonly Cause[] = [
       shows(afferentDefect, 0.25, 1.6),
       shows(['cranial-nerves/altitudinal-field-defect'], 0.15, 1.05),
       shows(discSwelling, 0.6, 1.1),
-      shows(['cranial-nerves/unreactive-pupil', 'cranial-nerves/dilated-pupil'], 1.5, 1),
+      shows(['cranial-nerves/unreactive-pupil', 'cranial-nerves/dilated-pupil'], 2, 1),
     ],
     sides: [sided(signsOfAnOpticNerve, { one: 0.2, both: 1.6 })],
     values: [

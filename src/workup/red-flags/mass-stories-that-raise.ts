@@ -17,7 +17,8 @@ export const massStories: readonly RaisingStory[] = [
     check: (facts) => {
       const { exam, query } = facts;
       if (exam.course !== 'progressive' || !mayBeGrowing(facts)) return none;
-      const inBrain = facts.kindProbability('hemisphere', 'brainstem', 'cerebellum', 'visual-pathway') >= 0.5;
+      const ofSight = areEyesPoisoned(facts) ? [] : (['visual-pathway'] as const);
+      const inBrain = facts.kindProbability('hemisphere', 'brainstem', 'cerebellum', ...ofSight) >= 0.5;
       const signs = query.abnormal([...brainSigns, ...corticalSigns]);
       // Over years the cerebellum mostly degenerates.
       const { pace } = exam.onset;
@@ -122,7 +123,9 @@ export const massStories: readonly RaisingStory[] = [
         facts.told('neck-or-chest-surgery', 'recent-surgery', 'dental-procedure').length > 0 &&
         facts.exam.course !== 'progressive';
       const isOther = isOperated || facts.kindProbability('junction') >= 0.5;
-      const signs = [...central, ...(isOther ? [] : facts.cranialNerveSigns)];
+      const deafened = facts.told('cisplatin', 'carboplatin', 'aminoglycoside').length > 0;
+      const nerves = facts.cranialNerveSigns.filter(({ item }) => !(deafened && item.key === 'hearing-loss'));
+      const signs = [...central, ...(isOther ? [] : nerves)];
       return facts.maybeProgressing && mayBeGrowing(facts) ? each(malignancy(facts), findingReasons(signs, 3)) : none;
     },
     source: recalled('nice-ng127'),
@@ -150,6 +153,7 @@ export const massStories: readonly RaisingStory[] = [
     flag,
     check: (facts) => {
       if (!facts.maybeProgressing || !mayBeGrowing(facts)) return none;
+      if (facts.query.abnormal(['inspection/vesicular-rash']).length > 0) return none;
       // An infection of the orbit or the cavernous sinus, and zoster there, have a flag of their own.
       const isInfected = facts.told('fever', 'herpes-zoster', 'sinus-or-ear-infection').length > 0;
       const places = isInfected ? basalPlaces.filter((place) => !orbital.has(place)) : basalPlaces;
@@ -189,6 +193,30 @@ function mayBeGrowing({ exam, query, beganWithin }: BedsideFacts): boolean {
   if (pace === 'hyperacute' || query.result('mri-brain') !== undefined) return false;
   if (durationDays === undefined) return pace !== 'acute';
   return beganWithin(3) === 'no' && beganWithin(twoYears) === 'yes';
+}
+
+/** Poisons, medicines and wants that take the sight of both eyes. */
+const harmOfSight = [
+  'ethambutol',
+  'linezolid',
+  'isoniazid',
+  'vigabatrin',
+  'hydroxychloroquine',
+  'chloroquine',
+  'toxic-alcohol',
+  'bariatric-surgery',
+  'malnutrition',
+  'vegan-diet',
+  'vitamin-b12-deficiency',
+];
+
+/** Both eyes fail alike, no field is halved, and what harms optic nerves was taken or is wanting. */
+function areEyesPoisoned({ query, told }: BedsideFacts): boolean {
+  const halved = ['bitemporal-hemianopia', 'homonymous-hemianopia', 'upper-quadrantanopia', 'lower-quadrantanopia'];
+  const sight = ['reduced-visual-acuity', 'reduced-colour-vision', 'central-scotoma', 'constricted-visual-field'];
+  const item = (key: string) => `cranial-nerves/${key}`;
+  const areBoth = (['left', 'right'] as const).every((side) => query.abnormal(sight.map(item), side).length > 0);
+  return areBoth && query.abnormal(halved.map(item)).length === 0 && told(...harmOfSight).length > 0;
 }
 
 const malignancy = (facts: BedsideFacts): readonly Reason[] => facts.told('cancer', 'lymphoma');

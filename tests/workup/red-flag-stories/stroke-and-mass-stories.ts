@@ -115,6 +115,32 @@ export const strokeAndMassStories: readonly Story[] = [
   },
   {
     flag: 'suspected-space-occupying-lesion',
+    by: 'sight of both eyes that fades over weeks is pressed upon (NICE NG127); under ethambutol it is poisoned (Adams and Victor)',
+    at: site('optic-nerve', 'visual-pathway', 0.9),
+    raised: {
+      history: { onset: weeks, course: 'progressive' },
+      findings: { cranialNerves: on('both', 'reduced-visual-acuity', 'central-scotoma') },
+    },
+    not: {
+      history: { onset: weeks, course: 'progressive', medications: has('ethambutol') },
+      findings: { cranialNerves: on('both', 'reduced-visual-acuity', 'central-scotoma') },
+    },
+  },
+  {
+    flag: 'suspected-space-occupying-lesion',
+    by: 'known cancer and a deaf ear (NICE NG127: spread); cisplatin deafens both ears by itself',
+    at: site('cochlear-nerve', 'cranial-nerve', 0.9),
+    raised: {
+      history: { onset: weeks, conditions: has('cancer') },
+      findings: { cranialNerves: on('both', 'hearing-loss') },
+    },
+    not: {
+      history: { onset: weeks, conditions: has('cancer'), medications: has('cisplatin') },
+      findings: { cranialNerves: on('both', 'hearing-loss') },
+    },
+  },
+  {
+    flag: 'suspected-space-occupying-lesion',
     by: 'HIV and chorea of one side (Adams and Victor, toxoplasmosis); of both sides it may be anything',
     raised: {
       history: { onset: months, conditions: has('hiv-infection') },
