@@ -17,6 +17,7 @@ import { cordAndMuscleTests } from './cord-and-muscle-tests.ts';
 import { headTests } from './head-tests.ts';
 import { movementTests } from './movement-tests.ts';
 import { neuropathyTests } from './neuropathy-tests.ts';
+import { rarerCauseTests } from './rarer-cause-tests.ts';
 import { redFlagTests } from './red-flag-tests.ts';
 import { siteTests } from './site-tests.ts';
 import { withheldTests } from './withheld-tests.ts';
@@ -32,6 +33,7 @@ export const workupRules: readonly WorkupRule[] = [
   ...movementTests,
   ...cordAndMuscleTests,
   ...causeTests,
+  ...rarerCauseTests,
   ...brainCauseTests,
 ];
 
