@@ -331,7 +331,13 @@ export const headFlags: readonly RedFlagRule[] = [
       const isAcute = (pace === 'acute' || pace === 'hyperacute') && facts.beganWithin(28) === 'yes';
       const grows = facts.exam.course === 'progressive' || (facts.exam.course === undefined && pace === 'subacute');
       // What is said to grow worse is looked into however long it has done so, unless relatives have the same.
-      const isFamily = facts.told('family/similar-disorder', 'family/peripheral-neuropathy').length > 0;
+      const isFamily =
+        facts.told(
+          'family/similar-disorder',
+          'family/peripheral-neuropathy',
+          'family/ataxia',
+          'family/spastic-paraplegia',
+        ).length > 0;
       const isSaid = facts.exam.course === 'progressive' && !(isFamily && (durationDays ?? 0) > slowlyProgressive);
       const isGrowing = grows && (isSaid || (durationDays ?? 0) <= 730);
       const worsening = isGrowing || (isAcute && facts.maybeProgressing);
