@@ -13,6 +13,14 @@ interface Story {
   readonly results?: readonly unknown[];
 }
 
+const measured = (key: string, value: number, code: string) => ({
+  key,
+  valueQuantity: { value, unit: code, system: 'http://unitsofmeasure.org', code },
+});
+const platelets = measured('platelets', 9, '10*9/L');
+const hot = measured('body-temperature', 41.5, 'Cel');
+const lactate = measured('lactate', 5, 'mmol/L');
+const ammonia = measured('ammonia', 310, 'umol/L');
 const compressed = { key: 'mri-thoracic-spine', value: 'cord-compression' };
 
 const stories: readonly Story[] = [
@@ -268,7 +276,184 @@ const stories: readonly Story[] = [
     person: [55, 'male'],
     onset: ['chronic', 2000],
     told: { symptoms: ['bladder-disturbance', 'stiffness'] },
+    results: [
+      { key: 'mri-brain', value: 'white-matter-disease' },
+      { key: 'mri-whole-spine', value: 'normal' },
+    ],
+  },
+  {
+    cause: 'thrombotic-microangiopathy',
+    at: ['diffuse-encephalopathy', 'encephalopathy'],
+    person: [36, 'female'],
+    onset: ['acute', 2],
+    told: { symptoms: ['headache', 'fever', 'rash', 'dark-urine', 'fluctuating-symptoms'] },
+    results: [platelets],
+  },
+  {
+    cause: 'cerebral-hyperperfusion',
+    at: ['cortex-middle-cerebral', 'hemisphere'],
+    person: [71, 'male'],
+    onset: ['acute', 5],
+    told: {
+      symptoms: ['headache', 'seizure', 'eye-pain'],
+      exposures: ['neck-or-chest-surgery'],
+      conditions: ['hypertension', 'transient-ischaemic-attack'],
+    },
+  },
+  {
+    cause: 'neuropsychiatric-lupus',
+    at: ['diffuse-encephalopathy', 'encephalopathy'],
+    person: [22, 'female'],
+    onset: ['subacute', 12],
+    told: { conditions: ['lupus'], symptoms: ['joint-pain', 'behaviour-change', 'photosensitive-rash'] },
+  },
+  {
+    cause: 'whipple-disease-of-the-brain',
+    at: ['midbrain-dorsal', 'brainstem'],
+    person: [53, 'male'],
+    onset: ['subacute', 200],
+    told: { symptoms: ['joint-pain', 'weight-loss', 'cognitive-change'], conditions: ['malabsorption'] },
+    signs: [{ sign: 'vertical-gaze-palsy', present: true }],
+  },
+  {
+    cause: 'subacute-sclerosing-panencephalitis',
+    at: ['diffuse-encephalopathy', 'encephalopathy'],
+    person: [11, 'male'],
+    onset: ['subacute', 120],
+    told: { symptoms: ['loss-of-skills', 'twitching', 'falls', 'cognitive-change'] },
+    results: [{ key: 'csf-oligoclonal-bands', value: 'positive' }],
+  },
+  {
+    cause: 'rasmussen-encephalitis',
+    at: ['cortex-middle-cerebral-upper', 'hemisphere'],
+    person: [6, 'female'],
+    onset: ['subacute', 150],
+    told: { symptoms: ['ongoing-seizure', 'twitching', 'loss-of-skills', 'weakness'] },
+  },
+  {
+    cause: 'eosinophilic-meningitis',
+    at: ['meningeal-irritation', 'meninges'],
+    person: [30, 'male'],
+    onset: ['acute', 10],
+    told: { symptoms: ['headache', 'paraesthesiae'], exposures: ['raw-meat', 'travel'] },
+  },
+  {
+    cause: 'amoebic-encephalitis',
+    at: ['meningeal-irritation', 'meninges'],
+    person: [11, 'male'],
+    onset: ['acute', 3],
+    told: { symptoms: ['headache', 'fever', 'vomiting', 'loss-of-smell'], exposures: ['freshwater-contact'] },
+  },
+  {
+    cause: 'sleeping-sickness',
+    at: ['diffuse-encephalopathy', 'encephalopathy'],
+    person: [48, 'male'],
+    onset: ['subacute', 200],
+    told: { symptoms: ['fever', 'weight-loss', 'behaviour-change', 'joint-pain'], exposures: ['travel'] },
+  },
+  {
+    cause: 'chemotherapy-encephalopathy',
+    at: ['cortex-middle-cerebral-upper', 'hemisphere'],
+    person: [12, 'female'],
+    onset: ['hyperacute', 1],
+    told: { conditions: ['cancer'], medications: ['methotrexate'], symptoms: ['speech-difficulty'] },
+  },
+  {
+    cause: 'marchiafava-bignami-disease',
+    at: ['frontal-gait-disorder', 'hemisphere'],
+    person: [55, 'male'],
+    onset: ['subacute', 15],
+    told: { exposures: ['alcohol-excess'], conditions: ['malnutrition'], symptoms: ['cognitive-change'] },
+  },
+  {
+    cause: 'heat-stroke',
+    at: ['diffuse-encephalopathy', 'encephalopathy'],
+    person: [24, 'male'],
+    onset: ['hyperacute', 0],
+    told: { exposures: ['heavy-exertion'], symptoms: ['fever', 'loss-of-consciousness'] },
+    results: [hot],
+  },
+  {
+    cause: 'narcolepsy',
+    at: ['no-lesion', 'none'],
+    person: [15, 'male'],
+    onset: ['chronic', 300],
+    told: { symptoms: ['cataplexy', 'fatigue', 'dream-enactment'] },
+  },
+  {
+    cause: 'leigh-syndrome',
+    at: ['brainstem-diffuse', 'brainstem'],
+    person: [0, 'male'],
+    onset: ['acute', 12],
+    told: { symptoms: ['vomiting', 'loss-of-skills', 'breathlessness'] },
+    results: [lactate],
+  },
+  {
+    cause: 'metabolic-crisis-of-inborn-error',
+    at: ['diffuse-encephalopathy', 'encephalopathy'],
+    person: [26, 'male'],
+    onset: ['acute', 1],
+    told: { symptoms: ['vomiting', 'behaviour-change', 'similar-attacks-before'] },
+    results: [ammonia],
+  },
+  {
+    cause: 'progressive-myoclonic-epilepsy',
+    at: ['hyperkinetic-syndrome', 'basal-ganglia'],
+    person: [15, 'female'],
+    onset: ['chronic', 300],
+    told: { symptoms: ['seizure', 'twitching', 'cognitive-change'], family: ['consanguinity'] },
+  },
+  {
+    cause: 'mitochondrial-ataxia',
+    at: ['cerebellar-degeneration', 'cerebellum'],
+    person: [33, 'female'],
+    onset: ['chronic', 3000],
+    told: { conditions: ['epilepsy', 'migraine'], symptoms: ['unsteadiness', 'hearing-loss'] },
+    signs: [{ sign: 'ophthalmoplegia', present: true }],
+  },
+  {
+    cause: 'ataxia-with-oculomotor-apraxia',
+    at: ['cerebellar-degeneration', 'cerebellum'],
+    person: [8, 'male'],
+    onset: ['chronic', 1500],
+    told: { symptoms: ['unsteadiness', 'slurred-speech'], family: ['consanguinity'] },
+  },
+  {
+    cause: 'childhood-leukodystrophy',
+    at: ['upper-motor-neuron-system', 'motor-neuron-system'],
+    person: [4, 'female'],
+    onset: ['chronic', 600],
+    told: { symptoms: ['loss-of-skills', 'unsteadiness', 'fever'] },
     results: [{ key: 'mri-brain', value: 'white-matter-disease' }],
+  },
+  {
+    cause: 'infant-subdural-haematoma',
+    at: ['raised-intracranial-pressure', 'intracranial-pressure'],
+    person: [0, 'male'],
+    onset: ['hyperacute', 0],
+    told: { symptoms: ['seizure', 'vomiting', 'loss-of-consciousness'] },
+    results: [{ key: 'ct-head', value: 'subdural-haematoma' }],
+  },
+  {
+    cause: 'epileptic-encephalopathy-of-infancy',
+    at: ['diffuse-encephalopathy', 'encephalopathy'],
+    person: [0, 'female'],
+    onset: ['subacute', 30],
+    told: { symptoms: ['loss-of-skills', 'seizure', 'twitching'], conditions: ['developmental-delay'] },
+  },
+  {
+    cause: 'congenital-cerebellar-malformation',
+    at: ['cerebellar-vermis', 'cerebellum'],
+    person: [3, 'male'],
+    onset: ['chronic', 1000],
+    told: { conditions: ['developmental-delay'], symptoms: ['unsteadiness'] },
+  },
+  {
+    cause: 'febrile-seizure',
+    at: ['no-lesion', 'none'],
+    person: [1, 'male'],
+    onset: ['hyperacute', 0],
+    told: { symptoms: ['seizure', 'fever', 'preceding-respiratory-infection'] },
   },
 ];
 

@@ -256,7 +256,7 @@ export const brainInfectionCauses: readonly Cause[] = [
     tempo: tempos.acute,
     courses: { progressive: 1.5, 'relapsing-remitting': 0.3 },
     history: [
-      told('travel', 15, 0.03),
+      told('travel', 15, 0.08),
       told('fever', 4, 0.1),
       told('seizure', 1.8, 0.9),
       told([...anyHeadache, 'vomiting', 'muscle-pain', 'dark-urine', 'fatigue'], 1.4, 0.9),

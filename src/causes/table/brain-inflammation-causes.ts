@@ -261,7 +261,20 @@ export const brainInflammationCauses: readonly Cause[] = [
       // A headache or a fever of the weeks before is told by most.
       told(anyHeadache, 1.5, 0.9),
       // Thought, conduct or a seizure: one of them is asked for by the criteria.
-      told([...limbic, 'seizure', 'ongoing-seizure', 'psychiatric-disorder', 'speech-difficulty'], 1, 0.12),
+      told(
+        [
+          ...limbic,
+          'seizure',
+          'ongoing-seizure',
+          'psychiatric-disorder',
+          'speech-difficulty',
+          'similar-attacks-before',
+          'twitching',
+          'falls',
+        ],
+        1,
+        0.12,
+      ),
       told('preceding-infection', 1.3, 1),
       told(['dream-enactment', 'falls', 'herpes-zoster'], 1.2, 1),
       told(['weight-loss', 'stiffness', 'syncope'], 1.2, 1),

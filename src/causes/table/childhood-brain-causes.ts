@@ -58,11 +58,11 @@ export const childhoodBrainCauses: readonly Cause[] = [
     label: 'Leigh syndrome or another metabolic disease that strikes brainstem and striatum in childhood',
     inheritance: ['autosomal-recessive', 'mitochondrial', 'x-linked'],
     produces: [
-      at(['brainstem-diffuse', 'hyperkinetic-syndrome', 'diffuse-encephalopathy'], 'rare'),
-      at(['cerebellar-degeneration', 'striatum', 'bulbar-motor-nuclei', 'midbrain-tegmentum'], 'exceptional'),
+      at(['brainstem-diffuse', 'hyperkinetic-syndrome', 'striatum', 'diffuse-encephalopathy'], 'rare'),
+      at(['cerebellar-degeneration', 'bulbar-motor-nuclei', 'midbrain-tegmentum'], 'exceptional'),
       at(['pons-tegmentum', 'spinal-cord-lateral'], 'exceptional'),
     ],
-    tempo: { hyperacute: 0.02, acute: 0.28, subacute: 0.4, chronic: 0.3 },
+    tempo: { hyperacute: 0.03, acute: 0.37, subacute: 0.35, chronic: 0.25 },
     courses: { progressive: 1.5 },
     age: { from: 0, to: 10, outside: 0.1 },
     history: [

@@ -99,6 +99,7 @@ export const encephalopathyCauses: readonly Cause[] = [
       told(['tacrolimus', 'methotrexate', 'ifosfamide', 'polyuria', 'altered-sweating'], 1.1, 1),
       told(['loss-of-skills', 'family/dementia', 'family/similar-disorder', 'tick-bite', 'animal-bite'], 0.5, 1),
       told(['breathlessness', 'sleep-apnoea', 'polyuria'], 1.3, 1),
+      told('cocaine-or-stimulants', 1.2, 1),
     ],
     signs: [
       shows(flap, 3, 0.7),
@@ -123,6 +124,8 @@ export const encephalopathyCauses: readonly Cause[] = [
       under('cortisol', 100, 'nmol/L', 3, 1),
       under('platelets', 50, '10*9/L', 0.5, 1),
       under('oxygen-saturation', 90, '%', 4, 0.9),
+      // So low a sodium needs no further reason.
+      under('sodium', 120, 'mmol/L', 3, 1),
     ],
     values: [
       reads('eeg', [

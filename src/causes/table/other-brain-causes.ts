@@ -160,7 +160,7 @@ export const otherBrainCauses: readonly Cause[] = [
       told('rash', 3, 0.8),
       told(anyHeadache, 1.6, 0.5),
       told(['hearing-loss', 'muscle-pain', 'breathlessness'], 1.5, 0.95),
-      told(['travel', 'tick-bite', 'rash'], 1, 0.15),
+      told(['travel', 'tick-bite', 'rash'], 1, 0.3),
       told(['joint-pain', 'abdominal-pain', 'vomiting', 'seizure', 'livestock-or-raw-milk'], 1.1, 1),
     ],
     signs: [

@@ -358,15 +358,25 @@ function hyperkineticHypotheses(): Hypothesis[] {
 const strokePaces = { hyperacute: 1.5, acute: 1.3, subacute: 0.6, chronic: 0.5 } as const;
 
 function ballismHypotheses(): Hypothesis[] {
-  return bodySides.map((side) =>
-    hypothesis(
-      { key: 'subthalamic-nucleus', label: 'Subthalamic nucleus', side, level: null, kind: 'hemisphere' },
-      'whole',
-      percent.ballism / 2,
-      new LesionBuilder().brain(side, 'subthalamic-nucleus', 0.95).build(),
-      { paces: strokePaces },
-    ),
-  );
+  return bodySides.flatMap((side) => {
+    const site = {
+      key: 'subthalamic-nucleus',
+      label: 'Subthalamic nucleus',
+      side,
+      level: null,
+      kind: 'hemisphere',
+    } as const;
+    const nucleus = () => new LesionBuilder().brain(side, 'subthalamic-nucleus', 0.95);
+    // A clot or an abscess reaches the capsule, which lies against it: the limb that is thrown about is weak as well.
+    const withCapsule = nucleus()
+      .brain(side, 'internal-capsule-posterior-limb', 0.6)
+      .brain(side, 'internal-capsule-genu', 0.3)
+      .build();
+    return [
+      hypothesis(site, 'whole', percent.ballism / 2, nucleus().build(), { paces: strokePaces }),
+      hypothesis(site, 'with-capsule', (0.3 * percent.ballism) / 2, withCapsule),
+    ];
+  });
 }
 
 function tremorHypotheses(): Hypothesis[] {

@@ -27,8 +27,13 @@ export const eyeFlags: readonly RedFlagRule[] = [
     action: 'Emergency eye and stroke assessment; C-reactive protein at once over the age of 50.',
     source: recalled('bsr-gca-2020'),
     check: (facts) => {
+      // What crept over the sight of both eyes within minutes and has gone, as it did before, is an aura.
+      const isAura =
+        facts.told('spreading-over-minutes').length > 0 &&
+        facts.told('resolved-deficit').length > 0 &&
+        facts.told('similar-attacks-before').length > 0;
       const loss = [
-        ...facts.told('visual-loss'),
+        ...(isAura ? [] : facts.told('visual-loss')),
         ...findingReasons(
           facts.query.abnormal([
             'cranial-nerves/reduced-visual-acuity',

@@ -95,6 +95,17 @@ export const brainAndEyeStories: readonly Story[] = [
     not: { history: { onset: months }, findings: { cranialNerves: on('left', 'reduced-visual-acuity') } },
   },
   {
+    flag: 'acute-visual-loss',
+    by: 'NICE NG127: what creeps over the sight within minutes, passes and has come before is an aura of migraine',
+    raised: { history: { onset: hours, symptoms: has('visual-loss', 'spreading-over-minutes') } },
+    not: {
+      history: {
+        onset: hours,
+        symptoms: has('visual-loss', 'spreading-over-minutes', 'resolved-deficit', 'similar-attacks-before'),
+      },
+    },
+  },
+  {
     flag: 'suspected-giant-cell-arteritis',
     by: 'ACR/EULAR 2022: from the age of 50 on',
     raised: {

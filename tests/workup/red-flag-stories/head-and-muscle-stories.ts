@@ -133,6 +133,20 @@ export const headAndMuscleStories: readonly Story[] = [
     },
   },
   {
+    flag: 'child-with-progressive-deficit',
+    by: 'NICE NG127: an ataxia of years that runs in the family is for the clinic, not for tonight',
+    raised: {
+      person: { ageYears: 12 },
+      history: { onset: years, course: 'progressive', symptoms: has('unsteadiness') },
+      findings: { gait: signs('ataxic') },
+    },
+    not: {
+      person: { ageYears: 12 },
+      history: { onset: years, course: 'progressive', symptoms: has('unsteadiness'), family: has('ataxia') },
+      findings: { gait: signs('ataxic') },
+    },
+  },
+  {
     flag: 'newborn-with-neurological-signs',
     by: 'common practice',
     raised: { person: { ageYears: 0.03 }, history: { symptoms: has('seizure') } },
