@@ -173,7 +173,11 @@ const stories: readonly Story[] = [
     at: ['hyperkinetic-syndrome', 'basal-ganglia'],
     person: [13, 'male'],
     onset: ['chronic', 900],
-    told: { symptoms: ['similar-attacks-before'], family: ['similar-disorder', 'epilepsy'] },
+    told: {
+      symptoms: ['similar-attacks-before'],
+      family: ['similar-disorder', 'epilepsy'],
+      exposures: ['heavy-exertion'],
+    },
     findings: movements({ ...seen('chorea', 'left') }),
   },
   {

@@ -52,7 +52,11 @@ const stories: readonly Story[] = [
     at: ['cauda-equina', 'cauda-equina'],
     person: [72, 'female'],
     onset: ['hyperacute', 1],
-    told: { medications: ['anticoagulant'], exposures: ['lumbar-puncture-or-epidural'], symptoms: ['back-pain'] },
+    told: {
+      medications: ['anticoagulant'],
+      exposures: ['lumbar-puncture-or-epidural'],
+      symptoms: ['back-pain', 'headache'],
+    },
   },
   {
     cause: 'synovial-or-perineural-cyst',

@@ -179,6 +179,14 @@ export const bounds: Readonly<Record<string, Bounds>> = {
     conclusion: 0,
     sureAndWrong: 9,
   },
+  'evaluation/development/published-twenty-three.ndjson': {
+    first: 0.75,
+    firstThree: 0.86,
+    side: 0.92,
+    level: 0,
+    conclusion: 0,
+    sureAndWrong: 2,
+  },
   'evaluation/development/published-twenty-one.ndjson': {
     first: 0.75,
     firstThree: 0.9,

@@ -13,6 +13,7 @@ import { movementDisorderHypotheses } from './movement-disorders.ts';
 import { muscleHypotheses } from './muscle-and-junction.ts';
 import { peripheralHypotheses } from './peripheral.ts';
 import { polyneuropathyHypotheses } from './polyneuropathy.ts';
+import { wholeCerebellumHypotheses } from './whole-cerebellum.ts';
 import { withoutLesion } from './without-lesion.ts';
 
 /** Percent of examinations, among those sent here, that find nothing wrong. Judged. */
@@ -28,6 +29,8 @@ export const hypotheses: readonly Hypothesis[] = [
   ...brainHypotheses(),
   ...cranialHypotheses(),
   ...movementDisorderHypotheses(),
+  ...wholeCerebellumHypotheses(),
+  ...wholeCerebellumHypotheses(),
   ...diffuseBrainHypotheses(),
   ...polyneuropathyHypotheses(),
   ...motorNeuronHypotheses(),
