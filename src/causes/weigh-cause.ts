@@ -212,14 +212,16 @@ interface AgeAtOnset {
 }
 
 /**
- * Between which ages in whole years it began. Without a duration what is chronic may have begun at any age before, and
- * deformities that take years to grow mean that it began long before it was noticed.
+ * Between which ages in whole years it began. An age in whole years is on average half a year more, so that what began last
+ * week began at that age. Without a duration what is chronic may have begun at any age before, and deformities that take years
+ * to grow mean that it began long before it was noticed.
  */
 const ageAtOnset = rememberedWith(({ exam, abnormal }: ExamQuery): AgeAtOnset | undefined => {
   const { ageYears } = exam.person;
   const { pace, durationDays } = exam.onset;
   if (ageYears === undefined) return undefined;
-  const noticed = durationDays === undefined ? ageYears : Math.max(0, ageYears - durationDays / daysPerYear);
+  const now = Number.isInteger(ageYears) && ageYears > 0 ? ageYears + 0.5 : ageYears;
+  const noticed = durationDays === undefined ? now : Math.max(0, now - durationDays / daysPerYear);
   const isOlder = abnormal(longStandingSigns).length > 0 || (durationDays === undefined && pace === 'chronic');
   const latest = Math.floor(noticed);
   const words = latest === Math.floor(ageYears) ? `age ${ageYears}` : `onset at about ${latest}`;

@@ -190,7 +190,7 @@ const stories: readonly Story[] = [
   {
     cause: 'adult-onset-leukodystrophy',
     at: ['cortex-frontal', 'hemisphere'],
-    person: [41, 'female'],
+    person: [38, 'female'],
     onset: ['chronic', 500],
     told: { symptoms: ['behaviour-change', 'seizure'], family: ['dementia'] },
     results: [{ key: 'mri-brain', value: 'white-matter-disease' }],
@@ -410,7 +410,7 @@ const stories: readonly Story[] = [
   {
     cause: 'mitochondrial-ataxia',
     at: ['cerebellar-degeneration', 'cerebellum'],
-    person: [33, 'female'],
+    person: [31, 'female'],
     onset: ['chronic', 3000],
     told: { conditions: ['epilepsy', 'migraine'], symptoms: ['unsteadiness', 'hearing-loss'] },
     signs: [{ sign: 'ophthalmoplegia', present: true }],

@@ -36,6 +36,14 @@ describe('weight of a cause', () => {
     expect(objections(noticedLastYear, { inspection })).toEqual([]);
   });
 
+  it('takes what began last week to have begun at the age in whole years that is stated', () => {
+    const { against } = weigh({
+      person: { ageYears: 5 },
+      history: { onset: { pace: 'chronic', durationDays: 7 } },
+    }).reasons();
+    expect(against.filter(({ pointer }) => pointer === '/person/ageYears')).toEqual([]);
+  });
+
   // Amyotrophic lateral sclerosis is not met in an infant, and hardly in a girl of fifteen (juvenile forms are hereditary).
   it('counts a beginning under half of the usual age twice', () => {
     const grown: Cause = { ...youthful, age: { from: 30, to: 90, outside: 0.1 } };
