@@ -47,6 +47,7 @@ describe('the investigations that an exam asks for', () => {
     expect(listed).toContainEqual({
       key: 'nerve-conduction-study',
       label: 'Nerve conduction study',
+      otherNames: expect.arrayContaining(['NCS']),
       codes: [expect.objectContaining({ system: systems.loinc, code: '29755-6' })],
     });
   });

@@ -63,9 +63,9 @@ const number = (test: (exam: SentExam) => boolean) => exams.filter(test).length;
 const wasTested = ({ notTested }: Sent) => notTested === undefined;
 
 /** Whether the examiner states that everything else of the section, or of the region named, was tested and normal. */
-const saidNormal = ({ otherwiseNormal }: SentExam, section: string, ofRegion?: string): boolean =>
+const saidNormal = ({ otherwiseNormal }: SentExam, section: string, ...regions: readonly string[]): boolean =>
   otherwiseNormal.some(
-    (one) => one.section === section && (ofRegion === undefined || ['everywhere', ofRegion].includes(one.region)),
+    (one) => one.section === section && (regions.length === 0 || ['everywhere', ...regions].includes(one.region)),
   );
 
 /** What documentation of a section there is, from the body of the exam. */
@@ -108,12 +108,13 @@ describe('the shipped measures', () => {
     const ofVibration = ({ findings }: SentExam) =>
       findings('sensation').filter(({ modality }) => modality === 'vibration');
     const ofAnkle = ({ findings }: SentExam) => findings('reflexes').filter(({ reflex }) => reflex === 'ankle');
-    for (const [group, section, found] of [
-      [vibration, 'sensation', ofVibration],
-      [ankle, 'reflexes', ofAnkle],
+    // Vibration is felt at fingers as well as at toes.
+    for (const [group, section, found, ...regions] of [
+      [vibration, 'sensation', ofVibration, 'upper-limbs', 'lower-limbs'],
+      [ankle, 'reflexes', ofAnkle, 'lower-limbs'],
     ] as const) {
       const suspected = number(isSuspected);
-      const wasDone = (exam: SentExam) => found(exam).some(wasTested) || saidNormal(exam, section, 'lower-limbs');
+      const wasDone = (exam: SentExam) => found(exam).some(wasTested) || saidNormal(exam, section, ...regions);
       const tested = number((exam) => isSuspected(exam) && wasDone(exam));
       expect(counts(group as Group)).toMatchObject({ 'initial-population': suspected, numerator: tested });
       expect(tested).toBeGreaterThan(0);
