@@ -8,5 +8,7 @@ export default defineConfig({
     maxWorkers: 2,
     testTimeout: 60_000,
     hookTimeout: 120_000,
+    // What a page or a worker comes to may take a while on a machine that is busy with the other file.
+    expect: { poll: { timeout: 15_000 } },
   },
 });
