@@ -30,7 +30,6 @@ export const hypotheses: readonly Hypothesis[] = [
   ...cranialHypotheses(),
   ...movementDisorderHypotheses(),
   ...wholeCerebellumHypotheses(),
-  ...wholeCerebellumHypotheses(),
   ...diffuseBrainHypotheses(),
   ...polyneuropathyHypotheses(),
   ...motorNeuronHypotheses(),
