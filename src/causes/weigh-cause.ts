@@ -4,6 +4,7 @@ import type { SectionKey } from '../exam/catalogue/item.ts';
 import { describeResult, lowerFirst, quantityWords } from '../exam/describe.ts';
 import type { Exam, HistoryStatement, OnsetPace } from '../exam/exam.ts';
 import type { Finding } from '../exam/finding.ts';
+import { daysPerYear } from '../kernel/days.ts';
 import { rememberedWith } from '../kernel/remembered.ts';
 import { bodySides } from '../kernel/side.ts';
 import { type ExamQuery, historyReason, isFrom, withoutExamples } from './exam-query.ts';
@@ -202,8 +203,6 @@ function personModifiers(cause: Cause, query: ExamQuery): readonly Modifier[] {
   }
   return modifiers;
 }
-
-const daysPerYear = 365.25;
 
 interface AgeAtOnset {
   readonly earliest: number;

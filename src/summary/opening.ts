@@ -1,5 +1,6 @@
 import { historyReason } from '../causes/exam-query.ts';
 import type { Course, Exam, HistoryStatement, OnsetPace } from '../exam/exam.ts';
+import { daysPerYear } from '../kernel/days.ts';
 import { joinWords, sentence } from '../kernel/words.ts';
 
 /** Denials that are spoken; the rest stand in the exam. */
@@ -108,6 +109,6 @@ export function durationWords(days: number): string {
           ? [Math.round(days / 7), 'week']
           : days < 730
             ? [Math.round(days / 30.4), 'month']
-            : [Math.round(days / 365.25), 'year'];
+            : [Math.round(days / daysPerYear), 'year'];
   return `${count} ${unit}${count === 1 ? '' : 's'}`;
 }

@@ -54,6 +54,8 @@ export interface BedsideFacts {
   cameWithin(days: number): boolean;
   /** Nobody has said since when, nor how fast it came. */
   readonly isUndated: boolean;
+  /** Undated, and nobody says either how it has gone on. */
+  readonly isUntimed: boolean;
   /** True unless the course is said to be static or improving. */
   readonly maybeProgressing: boolean;
   /** The course was called progressive, or nothing was said of it. */
@@ -147,6 +149,7 @@ export function bedsideFacts(exam: Exam, localisation: Localisation): BedsideFac
     beganWithin,
     cameWithin: (days) => pace !== 'subacute' && pace !== 'chronic' && beganWithin(days) === 'yes',
     isUndated: pace === undefined && durationDays === undefined,
+    isUntimed: pace === undefined && durationDays === undefined && exam.course === undefined,
     maybeProgressing: exam.course !== 'static' && exam.course !== 'improving',
     isProgressive: exam.course === 'progressive' || exam.course === undefined,
     kindProbability,

@@ -23,7 +23,7 @@ export interface NamedKey {
  * Keys by their labels and by what else clinicians call them, in the form of `nameKey`. They lead to a suggestion in a fault
  * and are never taken as keys: one thing has one key. Of several keys the first that can stand in the place is meant.
  */
-const keysByName: ReadonlyMap<string, readonly NamedKey[]> = collect();
+let keysByName: ReadonlyMap<string, readonly NamedKey[]> | undefined;
 
 function collect(): Map<string, NamedKey[]> {
   const keys = new Map<string, NamedKey[]>();
@@ -44,6 +44,8 @@ function collect(): Map<string, NamedKey[]> {
 
 /** What a name of the trade stands for, in the order of the catalogue. */
 export function keysCalled(name: string): readonly NamedKey[] {
+  // Made by the first fault, so that the start of the service does not wait for it.
+  keysByName ??= collect();
   return keysByName.get(nameKey(name)) ?? [];
 }
 

@@ -191,8 +191,8 @@ interface Ranked {
 }
 
 /**
- * One proposal per idea: the muscles of one group, the reflexes of one region, neighbouring patches of skin, two names of one failure, and both sides
- * tell much the same.
+ * One proposal per idea: the muscles of one group, the reflexes of one region, neighbouring patches of skin, two names of one
+ * failure, and both sides tell much the same.
  */
 function diverse(ranked: readonly Ranked[]): readonly Ranked[] {
   const seen = new Set<string>();

@@ -2,6 +2,7 @@ import { movementTable } from '../../anatomy/movements.ts';
 import { describeFinding } from '../../exam/describe.ts';
 import type { Exam } from '../../exam/exam.ts';
 import { type Finding, isBrisk } from '../../exam/finding.ts';
+import { daysPerYear } from '../../kernel/days.ts';
 import type { BodySide } from '../../kernel/side.ts';
 import { anyOf, cervicalCord, cervicalRoots, kinds, lumbarRoots, sites } from './history/history-weight.ts';
 import type { Applies, Shift } from './shift.ts';
@@ -185,7 +186,7 @@ const ofLimpInfants = sites(
 const firstYear = 0.6;
 
 function beganInFirstYear({ person: { ageYears }, onset: { durationDays = 0 } }: Exam): boolean {
-  return ageYears !== undefined && (ageYears < 1 || ageYears - durationDays / 365.25 < firstYear) && ageYears < 3;
+  return ageYears !== undefined && (ageYears < 1 || ageYears - durationDays / daysPerYear < firstYear) && ageYears < 3;
 }
 
 const longAxons = sites('motor-polyneuropathy', 'length-dependent-polyneuropathy', 'sensory-polyneuropathy');

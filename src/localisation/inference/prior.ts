@@ -1,5 +1,6 @@
 import type { SiteKind } from '../../anatomy/site-kind.ts';
 import type { Exam, OnsetPace } from '../../exam/exam.ts';
+import { daysPerYear } from '../../kernel/days.ts';
 import type { AgeRange, Hypothesis, Lasting, Site } from '../hypothesis.ts';
 import { allShifts } from './all-shifts.ts';
 import { SiteFactors } from './shift.ts';
@@ -38,8 +39,6 @@ const logPaceFactor = Object.fromEntries(
     Object.fromEntries(Object.entries(byPace).map(([pace, factor]) => [pace, Math.log(factor)])),
   ]),
 ) as typeof paceFactor;
-
-const daysOfYear = 365.25;
 
 const day = { hyperacute: 1, acute: 14, subacute: 84 } as const;
 
@@ -112,7 +111,7 @@ export class Priors {
 
   private weighDuration(weights: Float64Array, days: number): void {
     for (const { index, lasting } of this.ofSomeDuration)
-      if (days > lasting.years * daysOfYear) weights[index] = (weights[index] ?? 0) + Math.log(lasting.beyond);
+      if (days > lasting.years * daysPerYear) weights[index] = (weights[index] ?? 0) + Math.log(lasting.beyond);
   }
 
   private atPace(pace: OnsetPace | undefined): Float64Array {

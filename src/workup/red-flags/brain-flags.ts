@@ -6,7 +6,7 @@ import { clouded, reducedConsciousness } from './consciousness.ts';
 import { unknownOnset } from './cord.ts';
 import { feverReasons, trueFever } from './fever.ts';
 import { absent, notAssessable, present, type RedFlagRule, type Verdict } from './rule.ts';
-import { centralSigns, oneSidedWeakness, suddenFocalSigns } from './sudden-deficit.ts';
+import { centralSigns, isKnownAura, oneSidedWeakness, suddenFocalSigns } from './sudden-deficit.ts';
 import { isAtLeast, isUnder, written } from './thresholds.ts';
 import { checkWernicke } from './wernicke.ts';
 
@@ -26,8 +26,7 @@ export const brainFlags: readonly RedFlagRule[] = [
       const signs = suddenFocalSigns(facts);
       if (signs.length > 0) return present(signs);
       // A plain sign of the brain of which nobody has said since when, nor how it goes on, may have come this morning.
-      const isUndated = facts.isUndated && facts.exam.course === undefined;
-      const plain = isUndated ? centralSigns(facts.query) : [];
+      const plain = facts.isUntimed ? centralSigns(facts.query) : [];
       return plain.length > 0 ? notAssessable([unknownOnset, ...findingReasons(plain, 3)]) : null;
     },
   },
@@ -51,9 +50,7 @@ export const brainFlags: readonly RedFlagRule[] = [
       // What is still there is treated as a stroke.
       const { pace } = facts.exam.onset;
       const isRecent = pace !== 'chronic' && (facts.beganWithin(twoWeeks) !== 'no' || attacksGoOn(facts));
-      // What spreads over minutes, and has come and gone like this before, is the aura of migraine.
-      const isAura = facts.told('spreading-over-minutes').length > 0 && facts.told('similar-attacks-before').length > 0;
-      return resolved.length > 0 && isRecent && !isAura && suddenFocalSigns(facts).length === 0
+      return resolved.length > 0 && isRecent && !isKnownAura(facts) && suddenFocalSigns(facts).length === 0
         ? present(resolved)
         : null;
     },

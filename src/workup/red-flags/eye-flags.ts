@@ -8,6 +8,7 @@ import type { BedsideFacts } from '../bedside-facts.ts';
 import { headache } from './brain-flags.ts';
 import { reducedConsciousness } from './consciousness.ts';
 import { absent, notAssessable, present, type RedFlagRule, type Verdict } from './rule.ts';
+import { isKnownAura } from './sudden-deficit.ts';
 import { isAtLeast, written } from './thresholds.ts';
 
 /** Flags of sight, of the pupil and of the third nerve. */
@@ -27,13 +28,9 @@ export const eyeFlags: readonly RedFlagRule[] = [
     action: 'Emergency eye and stroke assessment; C-reactive protein at once over the age of 50.',
     source: recalled('bsr-gca-2020'),
     check: (facts) => {
-      // What crept over the sight of both eyes within minutes and has gone, as it did before, is an aura.
-      const isAura =
-        facts.told('spreading-over-minutes').length > 0 &&
-        facts.told('resolved-deficit').length > 0 &&
-        facts.told('similar-attacks-before').length > 0;
+      const isPastAura = isKnownAura(facts) && facts.told('resolved-deficit').length > 0;
       const loss = [
-        ...(isAura ? [] : facts.told('visual-loss')),
+        ...(isPastAura ? [] : facts.told('visual-loss')),
         ...findingReasons(
           facts.query.abnormal([
             'cranial-nerves/reduced-visual-acuity',

@@ -1,4 +1,5 @@
 import type { Finding } from '../../exam/finding.ts';
+import { isOnBothSides } from './cord.ts';
 
 /** Signs of an eye that does not move as it should, by nerve and by direction. */
 export const eyeMovementSigns = [
@@ -15,6 +16,5 @@ export const eyeMovementSigns = [
 
 /** Whether the eyes of both sides are meant: said of each, or of no side. */
 export function areBothEyes(found: readonly Finding[]): boolean {
-  const sides = new Set(found.map(({ side }) => side));
-  return (sides.has('left') && sides.has('right')) || found.some(({ side }) => side !== 'left' && side !== 'right');
+  return isOnBothSides(found) || found.some(({ side }) => side === 'midline');
 }

@@ -40,11 +40,10 @@ export const headComplaints: readonly RaisingStory[] = [
     // Nobody has said since when: half a body or the words lost in the old or the sick of artery is treated as new.
     flag: 'suspected-stroke',
     check: (facts) => {
-      const isUndated = facts.isUndated && facts.exam.course === undefined;
       const known = facts.told('multiple-sclerosis', 'cancer', 'resolved-deficit', 'dementia', 'head-injury');
       // A disc takes weeks to grow pale: what goes with it is old.
       const pale = facts.query.abnormal(['cranial-nerves/optic-disc-pallor']);
-      if (!isUndated || known.length + feverReasons(facts).length + pale.length > 0) return none;
+      if (!facts.isUntimed || known.length + feverReasons(facts).length + pale.length > 0) return none;
       const half = oneSidedWeakness(facts);
       const isHalf = weakHalf(facts).length > 0 && facts.brainProbability >= 0.5;
       const central = centralSigns(facts.query);

@@ -365,7 +365,7 @@ export const headFlags: readonly RedFlagRule[] = [
         'perinatal-injury',
         'fever',
       );
-      const isUndated = facts.isUndated && facts.exam.course === undefined && known.length === 0;
+      const isUndated = facts.isUntimed && known.length === 0;
       const lost = isGrowing || isUndated ? lostByAChild(facts).filter(({ text }) => !said.has(text)) : [];
       const isTold = isUndated && signs.length > 0 && lost.length > 0;
       return signs.length + stopped.length + lost.length > 0 && (worsening || isTold)
@@ -483,7 +483,7 @@ function checkVertigo(facts: BedsideFacts): Verdict | null {
   const { pace } = facts.exam.onset;
   if (vertigo.length === 0 || pace === 'chronic' || pace === 'subacute') return null;
   // Vertigo that has not stopped is of days, though nobody says of how many.
-  const isUndated = facts.isUndated && facts.exam.course === undefined && lasting.length > 0;
+  const isUndated = facts.isUntimed && lasting.length > 0;
   if (facts.beganWithin(14) !== 'yes' && !isUndated) return null;
   const isKnown = facts.told('similar-attacks-before', 'positional-vertigo').length > 0;
   const told = [

@@ -3,6 +3,7 @@ import { read, recalled } from '../../kernel/cite.ts';
 import type { BedsideFacts } from '../bedside-facts.ts';
 import { isOnBothSides, spinalPain } from './cord.ts';
 import { infectionsBefore } from './fever.ts';
+import { toxicToNerves } from './spinal-flags.ts';
 import { each, none, type RaisingStory } from './story.ts';
 
 /** Complaints of limbs, bladder and throat that raise a flag before anybody has examined, or though nobody has said since when. */
@@ -24,10 +25,7 @@ export const limbComplaints: readonly RaisingStory[] = [
     // Known cancer and legs that are said to fail; of a nerve poison it would be numbness first.
     flag: 'suspected-metastatic-cord-compression',
     check: (facts) => {
-      const poison = facts.told(
-        ...['vincristine', 'cisplatin', 'carboplatin', 'oxaliplatin', 'paclitaxel', 'docetaxel', 'bortezomib'],
-        ...['thalidomide', 'brentuximab-vedotin'],
-      );
+      const poison = facts.told(...toxicToNerves);
       const isFresh = facts.exam.onset.pace !== 'chronic' && facts.beganWithin(92) !== 'no' && facts.maybeProgressing;
       if (!isFresh || poison.length > 0 || hasPower(facts) || facts.cranialNerveSigns.length > 0) return none;
       return each(

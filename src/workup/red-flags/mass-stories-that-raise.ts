@@ -58,7 +58,7 @@ export const massStories: readonly RaisingStory[] = [
     // The same of which nobody says since when nor how it goes on, with a headache, a fit, vomiting or a body that wastes.
     flag,
     check: (facts) => {
-      const isUndated = facts.isUndated && facts.exam.course === undefined && mayBeGrowing(facts);
+      const isUndated = facts.isUntimed && mayBeGrowing(facts);
       const known = facts.told('epilepsy', 'migraine', 'similar-attacks-before', 'stroke', 'head-injury', 'dementia');
       if (!isUndated || known.length > 0 || facts.brainProbability < 0.5) return none;
       const signs = facts.query.abnormal([

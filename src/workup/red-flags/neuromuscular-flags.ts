@@ -127,8 +127,7 @@ export const neuromuscularFlags: readonly RedFlagRule[] = [
         ...findingReasons(query.abnormal(breathingSigns)),
         ...(neck <= 3 ? findingReasons(query.abnormal(['power/neck-flexion', 'power/neck-extension'])) : []),
       ];
-      const isUndated = facts.isUndated && facts.exam.course === undefined;
-      if (isUndated && breath.length > 0 && facts.told('myasthenia-gravis').length > 0)
+      if (facts.isUntimed && breath.length > 0 && facts.told('myasthenia-gravis').length > 0)
         return present([...dangers, ...ocular]);
       return ocular.length > 0 && dangers.length > 0 && worsening && junction ? present([...dangers, ...ocular]) : null;
     },

@@ -1,6 +1,7 @@
 import type { Reason } from '../../causes/ranked-cause.ts';
 import type { Exam } from '../../exam/exam.ts';
 import type { Source } from '../../kernel/cite.ts';
+import { daysPerYear } from '../../kernel/days.ts';
 import type { RedFlag, Urgency } from '../assessment.ts';
 import type { BedsideFacts } from '../bedside-facts.ts';
 
@@ -28,7 +29,7 @@ export const notAssessable = (because: readonly Reason[]): Verdict => ({ state: 
 export const slowlyProgressive = 1095;
 
 /** Up to this age, 28 days, a person is a newborn, to whom rules for others do not apply. */
-const newbornYears = 28 / 365.25;
+const newbornYears = 28 / daysPerYear;
 
 /** Of an infant whose age is told in whole years the length of the illness tells that the first month is over. */
 export function isNewborn({ person, onset }: Exam): boolean {

@@ -487,7 +487,8 @@ function isOfPolyneuropathy(facts: BedsideFacts): boolean {
   );
 }
 
-const toxicToNerves = [
+/** Medicines against tumours that poison nerves. */
+export const toxicToNerves = [
   ...['vincristine', 'cisplatin', 'carboplatin', 'oxaliplatin', 'paclitaxel', 'docetaxel', 'bortezomib', 'thalidomide'],
   'brentuximab-vedotin',
 ] as const;

@@ -141,7 +141,7 @@ export const strokeStories: readonly RaisingStory[] = [
       const isSudden = onset.pace === 'hyperacute' && facts.beganWithin(14) === 'yes';
       const isAcute = onset.pace === 'acute' && facts.beganWithin(7) === 'yes' && course !== 'progressive';
       const isBoth = isOnBothSides(query.abnormal(['cranial-nerves/tongue-weakness']));
-      const isOld = facts.isUndated && course === undefined && agedFrom(55, facts).length > 0;
+      const isOld = facts.isUntimed && agedFrom(55, facts).length > 0;
       if (isAcute && (isBoth || badArteries(facts).length > 0)) return each(findingReasons(half, 2), speech);
       if (isSudden) return each(findingReasons(half, 2), speech);
       return isOld ? each(findingReasons(half, 2), facts.told('slurred-speech')) : none;

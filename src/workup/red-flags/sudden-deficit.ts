@@ -235,6 +235,10 @@ function oneSidedTract({ upperMotorSigns }: BedsideFacts): readonly Finding[] {
   return onOneSide(upperMotorSigns.filter(({ item }) => item.scale !== 'reflex-grade')).slice(0, 2);
 }
 
+/** What spreads over minutes, and has come and gone like this before, is the aura of migraine. */
+export const isKnownAura = ({ told }: BedsideFacts): boolean =>
+  told('spreading-over-minutes').length > 0 && told('similar-attacks-before').length > 0;
+
 /** These where all of them lie on one side of the body. */
 export function onOneSide(found: readonly Finding[]): readonly Finding[] {
   const sides = new Set(found.map(({ side }) => side));
