@@ -6,8 +6,9 @@ import type { Assessment, RedFlag } from '../../src/workup/assessment.ts';
 
 const flag = (key: string, state: RedFlag['state'] = 'present') => ({ key, state });
 const named = (key: string) => ({ key });
+const caused = (key: string) => ({ key, probability: key === 'first' ? 0.65 : 0.1 });
 const answer = {
-  causes: ['first', 'second', 'third', 'fourth'].map(named),
+  causes: ['first', 'second', 'third', 'fourth'].map(caused),
   redFlags: [flag('danger'), flag('other-danger'), flag('open', 'not-assessable'), flag('gone', 'absent')],
   workup: ['scan', 'blood'].map(named),
 } as unknown as Assessment;
@@ -17,8 +18,8 @@ const judged = (advice: ExpectedAdvice) =>
 
 describe('causes, red flags and tests beside what was expected', () => {
   it('ranks the first right cause', () => {
-    expect(judged({ causes: ['fourth', 'second'] }).cause).toEqual({ rank: 2 });
-    expect(judged({ causes: ['none'] }).cause).toEqual({ rank: null });
+    expect(judged({ causes: ['fourth', 'second'] }).cause).toEqual({ rank: 2, stated: 0.65 });
+    expect(judged({ causes: ['none'] }).cause).toEqual({ rank: null, stated: 0.65 });
     expect(judged({}).cause).toBeNull();
   });
 
@@ -45,6 +46,7 @@ describe('causes, red flags and tests beside what was expected', () => {
     expect(figures).toEqual({
       firstCause: { right: 1, of: 3 },
       firstThreeCauses: { right: 2, of: 3 },
+      causeCalibrationError: expect.closeTo(0.65 - 1 / 3, 10),
       flagsRaised: { right: 1, of: 2 },
       falseAlarms: { right: 1, of: 2 },
       undecidedSaid: { right: 0, of: 0 },

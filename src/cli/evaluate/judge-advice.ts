@@ -1,4 +1,5 @@
 import type { Assessment } from '../../workup/assessment.ts';
+import { calibrationError, reliability } from './calibration.ts';
 import type { EvaluationCase } from './evaluation-case.ts';
 import { type Share, share } from './figures.ts';
 import { alternativesOf } from './read-advice.ts';
@@ -10,6 +11,8 @@ export interface AdviceJudgement {
   readonly cause: {
     /** Place of the first right cause among those answered, from 1; null when it is not among them. */
     readonly rank: number | null;
+    /** Probability stated for the first cause; 0 where none is named. */
+    readonly stated: number;
   } | null;
   readonly flags: {
     readonly expected: number;
@@ -36,7 +39,7 @@ export function judgeAdvice(evaluated: EvaluationCase, answer: Assessment): Advi
   return {
     evaluated,
     answer,
-    cause: causes === undefined ? null : { rank: rank === 0 ? null : rank },
+    cause: causes === undefined ? null : { rank: rank === 0 ? null : rank, stated: answer.causes[0]?.probability ?? 0 },
     flags:
       redFlags === undefined
         ? null
@@ -62,6 +65,8 @@ export interface AdviceFigures {
   /** Of the cases that expect a cause. */
   readonly firstCause: Share;
   readonly firstThreeCauses: Share;
+  /** Expected calibration error of the probability of the first cause; null without a case that expects one. */
+  readonly causeCalibrationError: number | null;
   /** Of the red flags expected. */
   readonly flagsRaised: Share;
   /** Of the cases that expect none: those in which one was raised. */
@@ -76,10 +81,12 @@ export interface AdviceFigures {
 
 export function adviceFiguresOf(judgements: readonly AdviceJudgement[]): AdviceFigures {
   const caused = judgements.flatMap(({ cause }) => cause ?? []);
+  const believed = reliability(caused.map(({ rank, stated }) => ({ stated, isRight: rank === 1 })));
   const flagged = judgements.flatMap(({ flags }) => flags ?? []);
   return {
     firstCause: share(caused.map(({ rank }) => rank === 1)),
     firstThreeCauses: share(caused.map(({ rank }) => rank !== null && rank <= 3)),
+    causeCalibrationError: believed.length === 0 ? null : calibrationError(believed),
     flagsRaised: found(flagged),
     falseAlarms: share(flagged.filter(({ expected }) => expected === 0).map(({ extra }) => extra.length > 0)),
     undecidedSaid: found(judgements.flatMap(({ undecided }) => undecided ?? [])),

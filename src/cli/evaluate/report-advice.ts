@@ -3,7 +3,7 @@ import { table, wrap } from '../demo/layout.ts';
 import { groupBy } from './figures.ts';
 import { flagFiguresOf } from './flag-figures.ts';
 import { type AdviceJudgement, adviceFiguresOf } from './judge-advice.ts';
-import { shareText } from './report.ts';
+import { decimals, shareText } from './report.ts';
 
 const head = [
   '',
@@ -15,6 +15,7 @@ const head = [
   'undecided said',
   'first tests',
   'needless tests',
+  'calibration of causes',
 ];
 
 /** Causes, red flags and tests: the figures of each file, of each kind and of all cases that fix any of them. */
@@ -45,6 +46,7 @@ function row(name: string, judgements: readonly AdviceJudgement[]): readonly str
       figures.testsProposed,
       figures.needlessTests,
     ].map(shareText),
+    decimals(figures.causeCalibrationError),
   ];
 }
 

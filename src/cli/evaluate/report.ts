@@ -93,6 +93,6 @@ export function shareText({ right, of }: Share): string {
   return of === 0 ? '-' : `${right}/${of} ${((100 * right) / of).toFixed(1)}%`;
 }
 
-function decimals(value: number | null): string {
+export function decimals(value: number | null): string {
   return value === null ? '-' : value.toFixed(3);
 }
