@@ -2,7 +2,7 @@ import type { NextFunction, Request, Response } from 'express';
 import type { Logger } from 'pino';
 import { AccessError } from '../access/access-error.ts';
 import { operationOutcome } from '../fhir/operation-outcome.ts';
-import { ConflictError, RequestError } from '../kernel/errors.ts';
+import { ConflictError, RequestError, withSuggestion } from '../kernel/errors.ts';
 import { challengeOf } from './admission.ts';
 import { answerJson, mediaTypes } from './answer.ts';
 import { MethodNotAllowedError } from './method-not-allowed-error.ts';
@@ -51,12 +51,11 @@ function outcomeOf(problem: Problem) {
     return operationOutcome([{ severity, type: problem.issue, code: problem.code, text: problem.detail }]);
   }
   return operationOutcome(
-    problem.faults.map(({ code, message, pointer, suggestion }) => ({
+    problem.faults.map(({ code, pointer, ...fault }) => ({
       severity,
       type: problem.issue,
       code,
-      text:
-        suggestion === undefined || message.includes(suggestion) ? message : `${message} Did you mean ${suggestion}?`,
+      text: withSuggestion(fault),
       pointer,
     })),
   );

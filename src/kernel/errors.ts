@@ -25,6 +25,12 @@ export interface Fault {
   readonly suggestion?: string;
 }
 
+/** A fault in one sentence more where the message does not name the nearest key itself. */
+export function withSuggestion({ message, suggestion }: Pick<Fault, 'message' | 'suggestion'>): string {
+  const key = suggestion?.split('/').at(-1);
+  return key === undefined || message.includes(key) ? message : `${message} Did you mean ${suggestion}?`;
+}
+
 /** The body was understood as JSON but is not a valid exam; carries every fault found. */
 export class ExamInvalidError extends AppError {
   readonly code = 'EXAM_INVALID';

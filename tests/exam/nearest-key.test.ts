@@ -56,6 +56,18 @@ describe('a name of the trade that is no key', () => {
       { reflex: 'babinski', side: 'left', grade: '2' },
       "No such reflex 'babinski'. Did you mean 'plantar-response' in `findings.plantars`?",
     ],
+    ['gait', { sign: 'broad-based', present: true }, "No such sign 'broad-based'. Did you mean 'ataxic'?"],
+    [
+      'cranialNerves',
+      { sign: 'brisk-jaw-jerk', present: true },
+      "No such sign 'brisk-jaw-jerk'. Did you mean 'jaw' in `findings.reflexes`?",
+    ],
+    [
+      'cranialNerves',
+      { sign: 'facial-weakness-lower-motor-neuron', side: 'left', present: true },
+      "Did you mean 'facial-weakness'?",
+    ],
+    ['higherFunction', { sign: 'headache', present: true }, "Did you mean 'headache' in `history.symptoms`?"],
     ['plantars', { side: 'left', response: 'babinski' }, "Did you mean 'extensor'?"],
   ])('is refused with the key that it stands for: %s', (section, entry, words) => {
     const faults = faultsOf(requestWithFindings({ [section]: [entry] }));

@@ -1,6 +1,7 @@
 import { readFile } from 'node:fs/promises';
 import { buffer } from 'node:stream/consumers';
 import { Command, Option } from 'commander';
+import { withSuggestion } from '../../kernel/errors.ts';
 import { checkLines, checkText, isByLine, type Purpose } from '../check/check-text.ts';
 import type { LineFault } from '../convert/convert-line.ts';
 import { exitCodes, type Surroundings, UsageError } from './surroundings.ts';
@@ -62,7 +63,6 @@ async function bytesOf(file: string): Promise<Uint8Array> {
   }
 }
 
-function inWords({ file, line, pointer, message, suggestion }: LineFault & { readonly file: string }): string {
-  const hint = suggestion === undefined || message.includes(suggestion) ? '' : ` Did you mean ${suggestion}?`;
-  return `${file}:${line} ${pointer === '' ? '(whole exam)' : pointer}: ${message}${hint}\n`;
+function inWords({ file, line, pointer, ...fault }: LineFault & { readonly file: string }): string {
+  return `${file}:${line} ${pointer === '' ? '(whole exam)' : pointer}: ${withSuggestion(fault)}\n`;
 }

@@ -4,7 +4,7 @@ import { nearestKey } from '../../exam/faults/nearest-key.ts';
 import { pointerTo } from '../../exam/faults/pointer.ts';
 import type { ExamReader } from '../../exam/read-exam.ts';
 import { conclusionCodes } from '../../fhir/local-codes.ts';
-import { ExamInvalidError } from '../../kernel/errors.ts';
+import { ExamInvalidError, withSuggestion } from '../../kernel/errors.ts';
 import { joinWords } from '../../kernel/words.ts';
 import type { Conclusion } from '../../localisation/localisation.ts';
 import { siteCatalogue } from '../../localisation/sites.ts';
@@ -81,10 +81,7 @@ function readExam(body: unknown, { reader, now }: CaseReading, problems: Problem
   } catch (error) {
     if (!(error instanceof ExamInvalidError)) throw error;
     problems.push(
-      ...error.faults.map(({ pointer, message, suggestion }) => ({
-        pointer: `/exam${pointer}`,
-        message: `${message}${suggestion === undefined ? '' : ` Did you mean ${suggestion}?`}`,
-      })),
+      ...error.faults.map(({ pointer, ...fault }) => ({ pointer: `/exam${pointer}`, message: withSuggestion(fault) })),
     );
     return null;
   }

@@ -2,15 +2,17 @@ import type { Fault } from '../../kernel/errors.ts';
 import { joinWords } from '../../kernel/words.ts';
 import { itemNamed, items, itemsOf } from '../catalogue/catalogue.ts';
 import { comaScale } from '../catalogue/coma-scale.ts';
+import { historyListKeys } from '../catalogue/history.ts';
 import { type Item, type SectionKey, sectionKeys } from '../catalogue/item.ts';
+import { type NamedList, rowsOf } from '../catalogue/other-names.ts';
 import { sectionOf } from '../catalogue/sections.ts';
 import { scales } from '../scales.ts';
 import { placeProperties, valueProperty } from '../schema/section-schemas.ts';
 import { mayBeEchoed } from './echo.ts';
-import { nearestKey } from './nearest-key.ts';
+import { isSlipOf, keyWordedLike, nearestKey } from './nearest-key.ts';
 import { pointerInto } from './pointer.ts';
 import { ownProperty } from './sound-parts.ts';
-import { keyCalledIn, keysCalled } from './trade-synonyms.ts';
+import { keyCalledIn } from './trade-synonyms.ts';
 import { unknownProperty } from './unknown-property.ts';
 import { withArticle } from './words.ts';
 
@@ -72,31 +74,68 @@ export function unknownItemFaults(context: FindingContext, pointer: string): rea
       ...others,
     ];
   }
-  const suggestion = meant ?? nearestKey(key, ownKeys);
-  const further = suggestion === undefined ? nearestElsewhere(key) : undefined;
-  const hint =
-    suggestion !== undefined
-      ? `Did you mean '${suggestion}'?`
-      : further !== undefined
-        ? `Did you mean '${further.key}' in \`findings.${further.section}\`?`
-        : 'The catalogue lists those that there are.';
-  const nearest = suggestion ?? (further === undefined ? undefined : `${further.section}/${further.key}`);
+  const { suggestion, hint } = hintFor(key, context.section, meant, ownKeys);
   return [
     {
       pointer: at,
       code: 'UNKNOWN_KEY',
       message: `${unknown} ${hint}`,
-      ...(nearest === undefined ? {} : { suggestion: nearest }),
+      ...(suggestion === undefined ? {} : { suggestion }),
     },
     ...others,
   ];
 }
 
-/** The item of any section that is called so, or else the nearest one by its letters and words. */
+interface Hint {
+  readonly suggestion?: string;
+  readonly hint: string;
+}
+
+/**
+ * What an unknown item was most likely meant to be: a name or a slip of the pen for one of its own section first, then what has
+ * its words there or in another section or list, and what is only near by its letters last.
+ */
+function hintFor(name: string, section: SectionKey, meant: string | undefined, ownKeys: readonly string[]): Hint {
+  const near = nearestKey(name, ownKeys);
+  const own = meant ?? (near !== undefined && isSlipOf(name, near) ? near : keyWordedLike(name, section));
+  if (own !== undefined) return here(own);
+  const further = wordedElsewhere(name, section);
+  if (further !== undefined) return there(further);
+  if (near !== undefined) return here(near);
+  const far = nearestElsewhere(name);
+  return far === undefined
+    ? { hint: 'The catalogue lists those that there are.' }
+    : there({ list: far.section, key: far.key });
+}
+
+const here = (key: string): Hint => ({ suggestion: key, hint: `Did you mean '${key}'?` });
+
+const there = ({ list, key }: ListedKey): Hint => ({
+  suggestion: `${list}/${key}`,
+  hint: `Did you mean '${key}' in \`${isSectionKey(list) ? 'findings' : 'history'}.${list}\`?`,
+});
+
+interface ListedKey {
+  readonly list: NamedList;
+  readonly key: string;
+}
+
+/** Where what was named may stand instead: in the other sections, then in the history. */
+function wordedElsewhere(name: string, own: SectionKey): ListedKey | undefined {
+  const lists: readonly NamedList[] = [...sectionKeys.filter((section) => section !== own), ...historyListKeys];
+  for (const list of lists) {
+    const key = keyCalledIn(list, name) ?? rowsOf(list).find((row) => row.key === name)?.key;
+    if (key !== undefined) return { list, key };
+  }
+  for (const list of lists) {
+    const key = keyWordedLike(name, list);
+    if (key !== undefined) return { list, key };
+  }
+  return undefined;
+}
+
+/** The item of any section that is nearest by its letters and words. */
 function nearestElsewhere(name: string): Item | undefined {
-  const named = keysCalled(name);
-  const called = items.find(({ section, key }) => named.some((one) => one.list === section && one.key === key));
-  if (called !== undefined) return called;
   const nearest = nearestKey(
     name,
     items.map(({ key }) => key),

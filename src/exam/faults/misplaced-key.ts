@@ -3,6 +3,7 @@ import { segments } from '../../anatomy/segments.ts';
 import { dermatomeKeys } from '../../anatomy/skin.ts';
 import { landmarkKeys, territoryKeys } from '../../anatomy/skin-places.ts';
 import type { Fault } from '../../kernel/errors.ts';
+import { items } from '../catalogue/catalogue.ts';
 import { findHistoryRow, historyListKeys } from '../catalogue/history.ts';
 import type { NamedList } from '../catalogue/other-names.ts';
 import { placeProperties } from '../schema/section-schemas.ts';
@@ -26,7 +27,7 @@ function inOtherHistoryList(pointer: string, own: string | undefined, key: strin
   // What this list has under another name is not looked for in the others.
   if (own !== undefined && keyCalledIn(own as NamedList, key) !== undefined) return null;
   const list = historyListKeys.find((one) => findHistoryRow(one, key) !== undefined);
-  if (list === undefined) return otherwiseCalled(pointer, key);
+  if (list === undefined) return otherwiseCalled(pointer, key) ?? amongFindings(pointer, key);
   const message = `'${key}' belongs in \`history.${list}\`.`;
   return { pointer, code: 'WRONG_SECTION', message, suggestion: `${list}/${key}` };
 }
@@ -37,6 +38,14 @@ function otherwiseCalled(pointer: string, key: string): Fault | null {
   const unknown = mayBeEchoed(key) ? `No such key '${key}'.` : 'Unknown key.';
   const message = `${unknown} Did you mean '${meant.key}' in \`history.${meant.list}\`?`;
   return { pointer, code: 'UNKNOWN_KEY', message, suggestion: `${meant.list}/${meant.key}` };
+}
+
+/** What was found on examination has a section of its own; the history only tells of it. */
+function amongFindings(pointer: string, key: string): Fault | null {
+  const item = items.find((one) => one.key === key);
+  if (item === undefined) return null;
+  const message = `'${key}' is examined, not told: it belongs in \`findings.${item.section}\`.`;
+  return { pointer, code: 'WRONG_SECTION', message, suggestion: `${item.section}/${key}` };
 }
 
 const placeKeys: readonly ReadonlySet<string>[] = [

@@ -1,5 +1,9 @@
 import { distance } from 'fastest-levenshtein';
+import { type NamedList, otherNamesOf, rowsOf } from '../catalogue/other-names.ts';
 import { keysCalled, plainKey as plain, wordsBySynonym, wordsOfKind } from './trade-synonyms.ts';
+
+/** A longer text cannot be a slip of the pen for any key, and the distance is quadratic in its length. */
+const longestKey = 80;
 
 /**
  * The known key that an unknown one was most likely meant to be, or undefined when none is near. In this order:
@@ -9,8 +13,7 @@ import { keysCalled, plainKey as plain, wordsBySynonym, wordsOfKind } from './tr
  */
 export function nearestKey(unknown: string, known: Iterable<string>): string | undefined {
   const wanted = plain(unknown);
-  // A longer text cannot be a slip of the pen for any key, and the distance is quadratic in its length.
-  if (wanted === '' || wanted.length > 80) return undefined;
+  if (wanted === '' || wanted.length > longestKey) return undefined;
   const keys = [...known];
   const synonym = keysCalled(unknown).find(({ key }) => keys.includes(key))?.key;
   if (synonym !== undefined) return synonym;
@@ -20,6 +23,54 @@ export function nearestKey(unknown: string, known: Iterable<string>): string | u
   if (akin.length === 1) return akin[0];
   // A single word that stands in several keys points to none of them.
   return akin.length > 0 && tellingWords(wanted).length === 1 ? undefined : near?.key;
+}
+
+/**
+ * The one key of a list of the catalogue whose label, or what else clinicians call it, has most of the words of an unknown
+ * name (`broad-based` is a broad-based ataxic gait), or undefined when there is none or more than one.
+ */
+export function keyWordedLike(unknown: string, list: NamedList): string | undefined {
+  if (unknown.length > longestKey) return undefined;
+  const wanted = withoutValue(plain(unknown));
+  if (wanted === '') return undefined;
+  const named = rowsOf(list).map(({ key, label }) => ({
+    key,
+    names: [label, ...otherNamesOf(list, key)].map((name) => plain(name.replaceAll(/[(),;]/g, ''))),
+  }));
+  const words = sortedWords(wanted);
+  const same = named.find(({ names }) => names.some((name) => sortedWords(name) === words));
+  if (same !== undefined) return same.key;
+  const akin = named.filter(({ names }) => keysByWords(wanted, names).length > 0);
+  return akin.length === 1 ? akin[0]?.key : undefined;
+}
+
+/** What was found, not what was examined: a brisk jaw jerk is the jaw jerk. */
+const wordsOfValue: ReadonlySet<string> = new Set([
+  'absent',
+  'bilateral',
+  'brisk',
+  'decreased',
+  'diminished',
+  'exaggerated',
+  'increased',
+  'left',
+  'negative',
+  'normal',
+  'positive',
+  'right',
+  'unilateral',
+]);
+
+function withoutValue(key: string): string {
+  return key
+    .split('-')
+    .filter((word) => !wordsOfValue.has(word))
+    .join('-');
+}
+
+/** Whether a name is a key but for letters that a hand may get wrong. */
+export function isSlipOf(unknown: string, key: string): boolean {
+  return distance(plain(unknown), plain(key)) <= slip;
 }
 
 /** Letters that a hand may get wrong without another word being meant. */
