@@ -31,12 +31,13 @@ export function describeFinding(finding: Finding): string {
     case 'coordination':
       return `${subject(finding)} ${value === 'impaired-by-weakness' ? 'impaired in proportion to weakness' : value}`;
     case 'performance':
-      return `${subject(finding)} ${value === 'unable' ? 'not possible' : value}`;
+      return withValue(finding, value === 'unable' ? 'not possible' : value);
     case 'sensation': {
       const { side, place } = finding;
       return [sense(item), value, place === undefined ? `on the ${side}` : describePlace(place, side)].join(' ');
     }
     case 'test-result':
+      return testWords(finding, value);
     case 'plantar-response':
       return `${subject(finding)} ${value}`;
   }
@@ -80,9 +81,29 @@ function subject(finding: Finding): string {
   if (speaksOfThisSide(label)) return onThisSide(label, side);
   if (side === 'midline') return label;
   if (item.section === 'tone') return label.replace(/ the /, ` the ${side} `);
-  return isPlainNoun(label) && item.scale !== 'test-result' && item.scale !== 'performance'
-    ? `${side} ${label}`
-    : `${label} on the ${side}`;
+  return isPlainNoun(label) ? `${side} ${label}` : `${label} on the ${side}`;
+}
+
+/**
+ * A test that has a name is positive or negative; one that is named by what it shows ("neck stiffness", "relief of arm pain
+ * on traction of the neck") shows it or does not.
+ */
+function testWords(finding: Finding, value: string): string {
+  const { item, side } = finding;
+  const label = plainLabel(item);
+  const isNamed = /\b(?:drift|manoeuvre|raise|reflex|response|sign|stretch|test)\b/.test(label);
+  if (isNamed || value === 'equivocal' || speaksOfThisSide(label)) return withValue(finding, value);
+  const words = describeItem(item, side);
+  return value === 'positive' ? words : denied(words);
+}
+
+/** What a test came to, with the side last: "straight-leg raise negative on the left". */
+function withValue(finding: Finding, value: string): string {
+  const { item, side, place } = finding;
+  const label = plainLabel(item);
+  return place === undefined && !speaksOfThisSide(label)
+    ? `${label} ${value}${suffix(side)}`
+    : `${subject(finding)} ${value}`;
 }
 
 /** A side may stand before a name without a clause of its own: "left grip myotonia", not "left weakness of the palate". */
@@ -137,7 +158,7 @@ export function withoutComparison(words: string): string {
 /** Most labels are nouns ("no ptosis"); some are an adjective or a short clause. */
 function denied(words: string): string {
   if (/^(?:breathless|unaware)\b/.test(words)) return `not ${words}`;
-  const clause = /^(jaw|tongue|eye) (deviate|turn)s (.*)$/.exec(words);
+  const clause = /^(jaw|tongue|eye|voice|reflex or power) (deviate|turn|tire|return)s (.*)$/.exec(words);
   return clause === null ? `no ${words}` : `${clause[1]} does not ${clause[2]} ${clause[3]}`;
 }
 

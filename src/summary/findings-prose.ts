@@ -177,17 +177,19 @@ function reflexWords(value: string): string {
   return reflexValues.get(value) ?? value;
 }
 
-/** "pinprick reduced over the dorsum of the foot and the outer shin, vibration absent at the great toe". */
+/** "pinprick reduced over the dorsum of the foot and the outer shin, light touch and vibration absent at the great toe". */
 function sensationWords(group: readonly Finding[]): string {
   const keys = [...new Set(group.map((finding) => `${finding.item.key} ${finding.value}`))];
-  return joinWords(
-    keys.map((key) => {
-      const same = group.filter((finding) => `${finding.item.key} ${finding.value}` === key);
-      const [first] = same;
-      if (first === undefined) return '';
-      return `${senses.get(first.item.key) ?? plainLabel(first.item)} ${first.value} ${places(same)}`;
-    }),
-  );
+  const found = new Map<string, string[]>();
+  for (const key of keys) {
+    const same = group.filter((finding) => `${finding.item.key} ${finding.value}` === key);
+    const [first] = same;
+    if (first === undefined) continue;
+    // Modalities that are changed alike at the same places are said together.
+    const change = `${first.value} ${places(same)}`;
+    found.set(change, [...(found.get(change) ?? []), senses.get(first.item.key) ?? plainLabel(first.item)]);
+  }
+  return joinWords([...found].map(([change, modalities]) => `${joinWords(modalities)} ${change}`));
 }
 
 const senses = new Map([

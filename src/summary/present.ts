@@ -209,7 +209,7 @@ function itemWords({ item, label, side, place }: NextExamination): string {
   return known === undefined ? lowerFirst(label) : describeItem(known, side ?? 'midline');
 }
 
-/** The most pressing first, and of what presses alike the first of every reason before the second of any: a long panel hides nothing. */
+/** The most pressing first, first-line tests before others, and of what presses alike the first of every reason before the second of any: a long panel hides nothing. */
 function turnByTurn(items: readonly WorkupItem[]): readonly WorkupItem[] {
   const turns = new Map<string, number>();
   const taken = items.map((item) => {
@@ -219,7 +219,10 @@ function turnByTurn(items: readonly WorkupItem[]): readonly WorkupItem[] {
     return { item, turn };
   });
   return taken
-    .toSorted((a, b) => priorityOrder[a.item.priority] - priorityOrder[b.item.priority] || a.turn - b.turn)
+    .toSorted(
+      (a, b) =>
+        priorityOrder[a.item.priority] - priorityOrder[b.item.priority] || a.item.tier - b.item.tier || a.turn - b.turn,
+    )
     .map(({ item }) => item);
 }
 

@@ -332,6 +332,7 @@ export const cordAndMuscleTests: readonly WorkupRule[] = [
       'hereditary-periodic-paralysis',
     ],
     tier: 2,
+    tierOfTheNamed: 1,
     priority: 'routine',
     because: 'a typical picture goes to the gene first; heart and breathing are at risk',
     source: recalled('amato-russell'),

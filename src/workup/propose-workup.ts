@@ -56,6 +56,9 @@ const places: ReadonlyMap<string, number> = new Map(workupRules.map(({ because }
 /** A leading cause must be at least this likely before guidance on it keeps a test back. Judged. */
 const leadingFrom = 0.4;
 
+/** From this probability on a cause is as good as named: its own tests come first, before those that would find another. Judged. */
+const asGoodAsNamed = 0.7;
+
 /** Tests that can tell something of some people alone, whichever rule asks. */
 const onlyWhere: ReadonlyMap<string, (facts: BedsideFacts) => boolean> = new Map([['pregnancy-test', mayBePregnant]]);
 
@@ -87,6 +90,7 @@ export function proposeWorkup(
     present: new Set(redFlags.filter((flag) => flag.state === 'present').map((flag) => flag.key)),
     undecided: new Set(redFlags.filter((flag) => flag.state === 'not-assessable').map((flag) => flag.key)),
   };
+  const named = causes.find(({ probability }) => probability >= asGoodAsNamed)?.key;
   const pressing = redFlags.filter(({ state }) => state === 'present').map(({ key }) => key);
   const best = new Map<string, WorkupRule>();
   for (const written of [...workupRules, ...rootRules(situation.sites)]) {
@@ -122,7 +126,7 @@ export function proposeWorkup(
       (a, b) =>
         priorityOrder[a.rule.priority] - priorityOrder[b.rule.priority] ||
         a.rule.tier - b.rule.tier ||
-        placeOf(a.rule, pressing) - placeOf(b.rule, pressing),
+        placeOf(a.rule, pressing, named) - placeOf(b.rule, pressing, named),
     )
     .slice(0, longestList)
     .map(({ test, rule }) => ({
@@ -149,10 +153,17 @@ export function proposeWorkup(
   };
 }
 
-/** Tests of the most pressing red flag first, then by place in the tables; rules that are made for one exam come last. */
-function placeOf({ flags = [], because }: WorkupRule, pressing: readonly string[]): number {
+/** Tests of the most pressing red flag first, then those of the named cause, then by place in the tables; rules that are made for one exam come last. */
+function placeOf(
+  { flags = [], causes = [], because }: WorkupRule,
+  pressing: readonly string[],
+  named?: string,
+): number {
   const flag = pressing.findIndex((key) => flags.includes(key));
-  return flag === -1 ? pressing.length + (places.get(because) ?? workupRules.length) : flag;
+  if (flag !== -1) return flag;
+  const place = places.get(because) ?? workupRules.length;
+  const isNamed = named !== undefined && causes.includes(named);
+  return pressing.length + place + (isNamed ? 0 : workupRules.length + 1);
 }
 
 function guidanceOf(work: WorkKey): { readonly guidance?: string } {
@@ -215,7 +226,11 @@ function inForce(rule: WorkupRule, situation: Situation): WorkupRule | null {
     sites.some((site) => (rule.sites?.includes(site.site) ?? false) || (rule.kinds?.includes(site.kind) ?? false));
   // What presses because of a red flag presses less where only a cause or a site asks.
   const isCalm = rule.flags !== undefined && rule.priority === 'stat';
-  if (applies) return isCalm ? { ...rule, priority: 'urgent' } : rule;
+  if (applies) {
+    const isNamed = rule.causes?.some((cause) => (causes.get(cause) ?? 0) >= asGoodAsNamed) ?? false;
+    const tier = isNamed ? (rule.tierOfTheNamed ?? rule.tier) : rule.tier;
+    return { ...rule, tier, priority: isCalm ? 'urgent' : rule.priority };
+  }
   if (rule.flags?.some((flag) => undecided.has(flag)) !== true) return null;
   return { ...rule, priority: rule.whenUndecided ?? (rule.priority === 'stat' ? 'urgent' : rule.priority) };
 }

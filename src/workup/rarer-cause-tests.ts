@@ -31,6 +31,7 @@ export const rarerCauseTests: readonly WorkupRule[] = [
       'other-muscle-glycogenosis',
     ],
     tier: 2,
+    tierOfTheNamed: 1,
     priority: 'routine',
     because: 'a typical picture goes to the gene first; heart and breathing are at risk',
     source: muscleBook,

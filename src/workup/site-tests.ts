@@ -248,6 +248,7 @@ export const siteTests: readonly WorkupRule[] = [
     tests: ['muscle-disease-genes', 'electrocardiogram'],
     causes: ['facioscapulohumeral-muscular-dystrophy', 'myotonic-dystrophy', 'limb-girdle-muscular-dystrophy'],
     tier: 2,
+    tierOfTheNamed: 1,
     priority: 'routine',
     because: 'a typical picture goes to the gene first; the heart is at risk in some',
     source: recalled('amato-russell'),

@@ -16,6 +16,8 @@ export interface WorkupRule {
   /** Priority while the flags can only not be decided; without it `stat` becomes `urgent`. */
   readonly whenUndecided?: WorkupItem['priority'];
   readonly tier: WorkupItem['tier'];
+  /** The same where one of the causes is as good as named. */
+  readonly tierOfTheNamed?: WorkupItem['tier'];
   readonly priority: WorkupItem['priority'];
   readonly because: string;
   readonly source: Source;

@@ -60,12 +60,15 @@ describe('a finding in words', () => {
     ['autonomic', { sign: 'breathlessness-at-rest', present: false }, 'not breathless at rest'],
     ['gait', { sign: 'romberg', present: true }, 'Romberg sign'],
     ['gait', { sign: 'unable-to-walk', present: false }, 'able to walk'],
-    ['gait', { sign: 'heel-walking', side: 'left', result: 'unable' }, 'walking on the heels on the left not possible'],
+    ['gait', { sign: 'heel-walking', side: 'left', result: 'unable' }, 'walking on the heels not possible on the left'],
+    ['specialTests', { test: 'neck-stiffness', result: 'positive' }, 'neck stiffness'],
+    ['specialTests', { test: 'neck-stiffness', result: 'negative' }, 'no neck stiffness'],
+    ['specialTests', { test: 'counting-fatigability', result: 'negative' }, 'voice does not tire on counting aloud'],
     ['inspection', { sign: 'wasting', site: 'calf', side: 'left', present: true }, 'muscle wasting at the left calf'],
     [
       'specialTests',
       { test: 'straight-leg-raise', side: 'left', result: 'negative' },
-      'straight-leg raise on the left negative',
+      'straight-leg raise negative on the left',
     ],
   ])('%s: %j', (section, entry, words) => {
     expect(wordsOf(section, entry)).toEqual([words]);

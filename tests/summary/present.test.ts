@@ -140,6 +140,9 @@ describe('findings in prose', () => {
           { modality: 'pinprick', dermatome: 'L4', side: 'both', result: 'reduced' },
           { modality: 'pinprick', dermatome: 'L5', side: 'both', result: 'reduced' },
           { modality: 'pinprick', dermatome: 'S1', side: 'both', result: 'reduced' },
+          { modality: 'light-touch', dermatome: 'L4', side: 'both', result: 'reduced' },
+          { modality: 'light-touch', dermatome: 'L5', side: 'both', result: 'reduced' },
+          { modality: 'light-touch', dermatome: 'S1', side: 'both', result: 'reduced' },
         ],
       },
     });
@@ -148,7 +151,7 @@ describe('findings in prose', () => {
       'knee and ankle reflexes absent on both sides',
       'the left plantar response extensor',
       'the right plantar response flexor',
-      'pinprick reduced in L4 to S1 on both sides',
+      'light touch and pinprick reduced in L4 to S1 on both sides',
     ]);
   });
 

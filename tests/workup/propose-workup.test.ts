@@ -135,6 +135,24 @@ describe('proposed investigations', () => {
     expect(dystonic('ataxia')).toContain('ataxia-genes');
   });
 
+  // Care considerations for Duchenne muscular dystrophy (Birnkrant 2018, part 1; recalled): suspicion and a raised creatine kinase leads to the dystrophin gene first.
+  it('begin with the gene where the dystrophy is as good as named', () => {
+    const boy = bedsideExam({
+      person: { ageYears: 5, sex: 'male' },
+      history: { ...chronic, course: 'progressive' },
+      findings: {
+        gait: [
+          { sign: 'waddling', present: true },
+          { sign: 'gowers-sign', present: true },
+        ],
+        inspection: [{ sign: 'calf-pseudohypertrophy', side: 'both', present: true }],
+        power: [{ movement: 'hip-flexion', side: 'both', grade: '4' }],
+      },
+    });
+    const first = workupOf(boy, localised(site('proximal-myopathy', 'muscle'))).filter(({ tier }) => tier === 1);
+    expect(first.slice(0, 3).map(({ key }) => key)).toContain('muscle-disease-genes');
+  });
+
   // Potassium paralyses within hours, and a spastic or limp picture does not tell it from the cord.
   it('measure potassium where all limbs went weak within days', () => {
     const power = (['left', 'right'] as const).flatMap((side) =>

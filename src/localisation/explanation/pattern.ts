@@ -33,6 +33,7 @@ const syndromes: Readonly<Record<SiteKind, { readonly key: string; readonly labe
 /** Sites whose syndrome is narrower than that of their kind. */
 const syndromesOfSites: ReadonlyMap<string, { readonly key: string; readonly label: string }> = new Map([
   ['upper-motor-neuron-system', { key: 'upper-motor-neuron-disease', label: 'Upper motor neuron disease' }],
+  ['frontal-gait-disorder', { key: 'higher-level-gait-disorder', label: 'Higher-level disorder of gait' }],
   ['autonomic-neuropathy', { key: 'autonomic-neuropathy', label: 'Autonomic neuropathy' }],
 ]);
 

@@ -120,6 +120,20 @@ export const girdleMyopathies: readonly MuscleDisease[] = [
     ],
   },
   {
+    // Dystrophies waste the quadriceps early, and the knee jerk goes with it while the ankle jerk is kept.
+    ...proximal,
+    variant: 'knee-jerk-lost',
+    percent: percent * 0.08,
+    losses: { ...girdles(0.6, 0.4, 0.3), 'knee-extensors': 0.6 },
+    reflex: 0.02,
+    ownReflex: 0.85,
+    paces: { hyperacute: 0.1, acute: 0.1, subacute: 0.4, chronic: 1.5 },
+    signs: [
+      ['swallowing', 0.08],
+      ['breathing', 0.15],
+    ],
+  },
+  {
     // An overactive thyroid weakens the girdles, makes the jerks brisk, the heart race, hands shake and lids draw back.
     ...proximal,
     variant: 'girdles-with-brisk-jerks',
