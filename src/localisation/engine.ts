@@ -5,6 +5,7 @@
 
 import type { Exam } from '../exam/exam.ts';
 import type { Finding } from '../exam/finding.ts';
+import { bodySides } from '../kernel/side.ts';
 import type { CompiledModel } from './compiled-model.ts';
 import { type OpenColumn, openColumns, proposeNext } from './explanation/next-examination.ts';
 import { hypotheses, noLesionIndex } from './hypotheses/hypotheses.ts';
@@ -96,9 +97,15 @@ export function closedColumns(
 ): ReadonlySet<Column> {
   const columnsClosed = new Set(data.map(({ column }) => column));
   for (const finding of findings) {
-    if (finding.value !== null || finding.notTested === 'not-done') continue;
-    const column = columns.column(finding);
-    if (column !== null) columnsClosed.add(column);
+    const { item, side, value, notTested } = finding;
+    if (notTested === 'not-done') continue;
+    // What was said without a side, of what could have one, was looked at on both.
+    const isUnsided = item.sides === 'optional' && side === 'midline';
+    const onBoth = isUnsided ? bodySides.map((one) => ({ ...finding, side: one })) : [];
+    for (const target of value === null ? [finding, ...onBoth] : onBoth) {
+      const column = columns.column(target);
+      if (column !== null) columnsClosed.add(column);
+    }
   }
   return columnsClosed;
 }

@@ -10,6 +10,9 @@ function isChoreic(facts: BedsideFacts): boolean {
   return facts.query.abnormal(seen).length > 0;
 }
 
+/** Known to have lasted longer than what poison, sugar, a pregnancy or an antibody brings takes to be noticed. Judged. */
+const isSlow = (facts: BedsideFacts): boolean => facts.beganWithin(180) === 'no';
+
 /** Tests for disorders of movement, of gait and of the cerebellum. */
 export const movementTests: readonly WorkupRule[] = [
   {
@@ -79,10 +82,25 @@ export const movementTests: readonly WorkupRule[] = [
     ],
     sites: ['hyperkinetic-syndrome', 'subthalamic-nucleus', 'striatum'],
     causes: ['antiphospholipid-or-lupus-chorea', 'hyperglycaemic-hemichorea', 'chorea-gravidarum-or-oestrogen-chorea'],
-    when: isChoreic,
+    when: (facts) => isChoreic(facts) && !isSlow(facts),
     tier: 1,
     priority: 'urgent',
     because: 'treatable causes of chorea',
+    source: recalled('adams-victor', 'chorea'),
+  },
+  {
+    tests: [
+      'thyroid-stimulating-hormone',
+      'antinuclear-antibody',
+      'antiphospholipid-antibodies',
+      'pregnancy-test',
+      'calcium',
+    ],
+    sites: ['hyperkinetic-syndrome', 'striatum'],
+    when: (facts) => isChoreic(facts) && isSlow(facts),
+    tier: 2,
+    priority: 'routine',
+    because: 'treatable causes of a chorea that came slowly',
     source: recalled('adams-victor', 'chorea'),
   },
   {
@@ -98,6 +116,7 @@ export const movementTests: readonly WorkupRule[] = [
     tests: ['huntingtin-gene'],
     causes: ['huntington-disease'],
     tier: 2,
+    tierOfTheNamed: 1,
     priority: 'routine',
     because: 'after counselling',
     source: recalled('adams-victor', 'Huntington disease'),

@@ -7,7 +7,7 @@ import { type BedsideFacts, bedsideFacts } from './bedside-facts.ts';
 import { brainFlags } from './red-flags/brain-flags.ts';
 import { eyeFlags } from './red-flags/eye-flags.ts';
 import { headFlags } from './red-flags/head-flags.ts';
-import { raisedByCauses } from './red-flags/likely-emergencies.ts';
+import { likelihoodOfFlags, raisedByCauses } from './red-flags/likely-emergencies.ts';
 import { muscleAndNerveFlags } from './red-flags/muscle-and-nerve-flags.ts';
 import { neuromuscularFlags } from './red-flags/neuromuscular-flags.ts';
 import { shownBy } from './red-flags/results-that-raise.ts';
@@ -30,6 +30,9 @@ export const redFlagRules: readonly RedFlagRule[] = [
 /** Flags that say nothing more once the other is raised: what threatens has come. */
 const partOf: ReadonlyMap<string, string> = new Map([['threatened-cauda-equina', 'suspected-cauda-equina-syndrome']]);
 
+/** From this probability of the causes behind it a flag comes before others of its urgency, so that its action is said first. Judged. */
+const leadsFrom = 0.5;
+
 const stateOrder: Readonly<Record<RedFlag['state'], number>> = { present: 0, 'not-assessable': 1, absent: 2 };
 const urgencyOrder: Readonly<Record<Urgency, number>> = { immediate: 0, 'same-day': 1, urgent: 2 };
 
@@ -37,7 +40,7 @@ const urgencyOrder: Readonly<Record<Urgency, number>> = { immediate: 0, 'same-da
  * The red flags that matter for this exam: those whose trigger is met, those that were looked for and are absent, and
  * those that cannot be decided because something was not examined. They are computed from findings, history and results;
  * neither the causes nor the probability of a benign site can remove one. Causes that are likely enough add those that no
- * rule has raised (`likely-emergencies.ts`). Present ones come first, the most urgent first.
+ * rule has raised (`likely-emergencies.ts`). Present ones come first, the most urgent first, and of these what is likeliest to be behind them.
  *
  * @param causes as `rankCauses` gives them; with none the flags are those of the rules alone
  */
@@ -68,8 +71,16 @@ export function assessRedFlags(
   });
   const met = new Set(flags.filter(({ state }) => state === 'present').map(({ key }) => key));
   const own = flags.filter(({ key }) => !met.has(partOf.get(key) ?? ''));
+  const likelihoods = likelihoodOfFlags(causes);
+  const lead = ({ key, state }: RedFlag): number => {
+    const likelihood = likelihoods.get(key) ?? 0;
+    return state === 'present' && likelihood >= leadsFrom ? likelihood : 0;
+  };
   return own.toSorted(
-    (a, b) => stateOrder[a.state] - stateOrder[b.state] || urgencyOrder[a.urgency] - urgencyOrder[b.urgency],
+    (a, b) =>
+      stateOrder[a.state] - stateOrder[b.state] ||
+      urgencyOrder[a.urgency] - urgencyOrder[b.urgency] ||
+      lead(b) - lead(a),
   );
 }
 

@@ -44,4 +44,27 @@ describe('what to examine next', () => {
     const failures = nextExamination.filter(({ item }) => /eye-abduction-weakness|sixth-nerve-palsy/.test(item));
     expect(failures).toHaveLength(1);
   });
+
+  it('names the side that the leading site affects: the left temporal lobe holds the upper half of the right field', () => {
+    const encephalitis = bedsideExam({
+      history: {
+        onset: { pace: 'acute', durationDays: 4 },
+        course: 'progressive',
+        symptoms: ['fever', 'headache', 'behaviour-change', 'seizure'].map((key) => ({ key, present: true })),
+      },
+      findings: {
+        higherFunction: ['confusion', 'receptive-aphasia'].map((sign) => ({ sign, present: true })),
+        autonomic: [{ sign: 'fever', present: true }],
+      },
+    });
+    const fields = localiser.localise(encephalitis).nextExamination.filter(({ item }) => /anopia/.test(item));
+    expect(fields.map(({ side }) => side)).toEqual(fields.map(() => 'right'));
+    expect(fields.length).toBeGreaterThan(0);
+  });
+
+  it('asks for no side of what was said to be there without one', () => {
+    const findings = { involuntaryMovements: [{ sign: 'chorea', present: true }] };
+    const { nextExamination: next } = localiser.localise(bedsideExam({ findings }));
+    expect(next.map(({ item }) => item)).not.toContain('involuntary-movements/chorea');
+  });
 });

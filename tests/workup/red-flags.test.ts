@@ -1,5 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { rankCauses } from '../../src/differential/rank-causes.ts';
 import type { RedFlag } from '../../src/workup/assessment.ts';
 import { assessRedFlags, redFlagRules } from '../../src/workup/red-flags.ts';
 import { bedsideExam, exampleRead, localised, nothingFound, site, weakLegsBothSides } from '../support/bedside.ts';
@@ -257,6 +258,37 @@ describe('brain', () => {
 });
 
 describe('every present flag', () => {
+  it('comes first of those that press alike where its causes are likely, so that its action is said', () => {
+    const exam = bedsideExam({
+      history: { ...acute, symptoms: ['fever', 'headache', 'seizure'].map((key) => ({ key, present: true })) },
+      findings: {
+        higherFunction: [
+          { sign: 'confusion', present: true },
+          { sign: 'receptive-aphasia', present: true },
+        ],
+      },
+    });
+    const localisation = localised(site('cortex-temporal', 'hemisphere'));
+    const [first, ...others] = assessRedFlags(exam, localisation, rankCauses(exam, localisation));
+    expect(first?.key).toBe('suspected-encephalitis');
+    expect(others.map(({ key }) => key)).toContain('suspected-meningitis');
+  });
+
+  it('is not asked for in the cauda equina where lids and limbs tire', () => {
+    const exam = bedsideExam({
+      history: { onset: { pace: 'subacute', durationDays: 21 } },
+      findings: {
+        cranialNerves: [{ sign: 'fatigable-ptosis', side: 'both', present: true }],
+        power: [{ movement: 'hip-flexion', side: 'both', grade: '4' }],
+      },
+    });
+    const flags = (where: ReturnType<typeof localised>) => assessRedFlags(exam, where).map(({ key }) => key);
+    expect(flags(localised(site('postsynaptic-junction', 'junction')))).not.toContain(
+      'suspected-cauda-equina-syndrome',
+    );
+    expect(flags(localised(site('proximal-myopathy', 'muscle')))).toContain('suspected-cauda-equina-syndrome');
+  });
+
   it('stays, whatever sites and causes are held likely beside it', () => {
     const exams = (['ascending-weakness', 'cervical-cord'] as const).map(exampleRead);
     const kinds = ['nerve', 'muscle', 'polyneuropathy', 'junction', 'root', 'hemisphere', 'none'] as const;

@@ -72,7 +72,7 @@ export const specialTests = sectionTable(
 
     // Nerves
     'tinel-wrist': {
-      label: 'Tinel sign at the wrist, median nerve',
+      label: 'Tinel sign of the median nerve at the wrist',
       region: 'upper-limbs',
       bodyPart: 'wrist',
       hpo: equivalent('HP:0033672', 'Positive carpal Tinel sign'),
@@ -95,7 +95,7 @@ export const specialTests = sectionTable(
       source: recalled('dabbagh-2023', 'carpal compression test'),
     },
     'tinel-elbow': {
-      label: 'Tinel sign at the elbow, ulnar nerve',
+      label: 'Tinel sign of the ulnar nerve at the elbow',
       region: 'upper-limbs',
       bodyPart: 'elbow',
       probe: provokesNerve('ulnar-nerve-elbow'),
@@ -107,7 +107,7 @@ export const specialTests = sectionTable(
       probe: provokesNerve('ulnar-nerve-elbow'),
     },
     'tinel-ulnar-wrist': {
-      label: 'Tinel sign at the wrist, ulnar nerve',
+      label: 'Tinel sign of the ulnar nerve at the wrist',
       region: 'upper-limbs',
       bodyPart: 'wrist',
       probe: provokesNerve('ulnar-nerve-wrist'),

@@ -149,7 +149,7 @@ export function proposeNext(
       return bits < worthwhileBits ? [] : [{ candidate, column, bits }];
     })
     .sort((a, b) => worth(b) - worth(a) || (a.column.name < b.column.name ? -1 : 1));
-  return diverse(ranked)
+  return diverse(ranked, (column) => shareAbnormal(column, gain.chances(column)[0] ?? []))
     .slice(0, proposals)
     .map(({ candidate: { target, place }, column, bits }) => ({
       item: itemId(target.item),
@@ -190,18 +190,30 @@ interface Ranked {
   readonly bits: number;
 }
 
+/** Least share of the information of the other side with which a side is still worth naming. Judged. */
+const asTelling = 0.6;
+
 /**
  * One proposal per idea: the muscles of one group, the reflexes of one region, neighbouring patches of skin, two names of one
- * failure, and both sides tell much the same.
+ * failure, and both sides tell much the same. Of two sides that do, the one is named that the leading site affects more.
  */
-function diverse(ranked: readonly Ranked[]): readonly Ranked[] {
-  const seen = new Set<string>();
-  return ranked.filter(({ candidate: { target, place } }) => {
-    const idea = ideaOf(target, place);
-    if (seen.has(idea)) return false;
-    seen.add(idea);
-    return true;
-  });
+function diverse(ranked: readonly Ranked[], affected: (column: Column) => number): readonly Ranked[] {
+  const firsts = new Map<string, Ranked>();
+  for (const one of ranked) {
+    const idea = ideaOf(one.candidate.target, one.candidate.place);
+    const first = firsts.get(idea);
+    const isBetterSide =
+      first !== undefined &&
+      isOtherSide(one.candidate, first.candidate) &&
+      one.bits >= asTelling * first.bits &&
+      affected(one.column) > affected(first.column);
+    if (first === undefined || isBetterSide) firsts.set(idea, one);
+  }
+  return [...firsts.values()];
+}
+
+function isOtherSide({ target: a, place: there }: Candidate, { target: b, place: here }: Candidate): boolean {
+  return a.item === b.item && a.side !== b.side && there?.key === here?.key;
 }
 
 function ideaOf({ item }: ProbeTarget, place: FindingPlace | undefined): string {
@@ -209,6 +221,11 @@ function ideaOf({ item }: ProbeTarget, place: FindingPlace | undefined): string 
   if (item.section === 'reflexes') return `reflexes of ${item.region}`;
   if (item.probe.kind === 'faculty' && place === undefined) return `failure of ${item.probe.faculty}`;
   return place === undefined ? itemId(item) : `${itemId(item)} ${place.kind}`;
+}
+
+/** How likely a column is to show something abnormal, by its chances at one site. */
+function shareAbnormal({ model }: Pick<Column, 'model'>, chances: readonly number[]): number {
+  return chances.reduce((sum, chance, value) => (model.normal[value] === true ? sum : sum + chance), 0);
 }
 
 /** Which two of the leading sites the item tells apart, and which way. */
@@ -219,7 +236,7 @@ function contrast(
 ): { readonly tellsApart: boolean; readonly because: string } {
   const considered = rows
     .map((row, index) => ({
-      normal: row.reduce((sum, chance, value) => (model.normal[value] === true ? sum + chance : sum), 0),
+      normal: 1 - shareAbnormal({ model }, row),
       index,
       salience: Math.sqrt(contenders[index]?.probability ?? 0),
     }))

@@ -252,6 +252,8 @@ function hyperkineticHypotheses(): Hypothesis[] {
         ['dystonia', 0.25],
         ['pursuit', 0.3],
         ['saccade-accuracy', 0.3],
+        // Saccades slow down in Huntington disease, up and down as well as sideways.
+        ['gaze-vertical', 0.2],
         ['executive', 0.35],
         ['mood-behaviour', 0.4],
         ['speech-articulation', 0.25],

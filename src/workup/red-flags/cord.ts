@@ -400,11 +400,19 @@ function checkCordSigns(facts: BedsideFacts): Verdict | null {
   const injury = recent === 'unknown' ? facts.told('trauma', 'neck-trauma', 'falls') : [];
   if (because.length > 0 && injury.length > 0 && facts.weakLimbs.length > 0) return present([...injury, ...because]);
   if (because.length > 0) return recent === 'yes' ? present(because) : notAssessable([...because, unknownOnset]);
-  if (!facts.bothLegsWeak) return null;
+  if (!facts.bothLegsWeak || isPlainlyAbove(facts)) return null;
   const gaps: Reason[] = [];
   const plantars = facts.query.testedWhere(({ item }) => item.section === 'plantars');
   if (plantars.length === 0) gaps.push(missing('plantar responses were not tested'));
   if (facts.trunkSensationTests.length === 0) gaps.push(missing('sensation on the trunk was not tested for a level'));
   if (gaps.length > 0) return notAssessable(gaps);
   return absent([...findingReasons(plantars, 2), ...findingReasons(facts.trunkSensationTests, 3)]);
+}
+
+/**
+ * Brain, or junction, as good as certain, with signs of cranial nerves to show it: nothing of the cord or the cauda equina need then be asked
+ * for because both legs are weak. It holds back questions alone, never a flag for which something was found.
+ */
+export function isPlainlyAbove({ brainProbability, kindProbability, cranialNerveSigns }: BedsideFacts): boolean {
+  return brainProbability + kindProbability('junction') >= 0.8 && cranialNerveSigns.length > 0;
 }

@@ -416,8 +416,8 @@ export function raisedByCauses(
     likelyEmergencies.flatMap(({ flag, causes: keys, withinDays, isDated = false, beside }) => {
       const recency = facts.beganWithin(withinDays);
       const isInTime = isDated ? recency === 'yes' : recency !== 'no';
-      const behind = causes.filter(({ key }) => keys.includes(key));
-      const likelihood = behind.reduce((sum, { probability }) => sum + probability, 0);
+      const behind = causesBehind(keys, causes);
+      const likelihood = sumOf(behind);
       const isAlone = recency === 'yes' && raised === 0;
       const isLikely = likelihood >= (isAlone ? worthRaising.recentAndAlone : worthRaising.otherwise);
       const isMet = beside === undefined || beside(facts).length > 0;
@@ -427,6 +427,16 @@ export function raisedByCauses(
     }),
   );
 }
+
+/** What the causes behind each flag come to together, by the flag's key: of flags that press alike the likeliest is said first. */
+export function likelihoodOfFlags(causes: readonly RankedCause[]): ReadonlyMap<string, number> {
+  return new Map(likelyEmergencies.map(({ flag, causes: keys }) => [flag, sumOf(causesBehind(keys, causes))]));
+}
+
+const causesBehind = (keys: readonly string[], causes: readonly RankedCause[]): readonly RankedCause[] =>
+  causes.filter(({ key }) => keys.includes(key));
+
+const sumOf = (causes: readonly RankedCause[]): number => causes.reduce((sum, { probability }) => sum + probability, 0);
 
 function reasonsOf(causes: readonly RankedCause[]): readonly Reason[] {
   return causes.slice(0, 2).flatMap(({ label, probability, supporting }): readonly Reason[] => [

@@ -10,6 +10,7 @@ import {
   failingArms,
   failingBladder,
   isOnBothSides,
+  isPlainlyAbove,
   lostPositionOfLegs,
   spinalPain,
   suspendedLoss,
@@ -581,8 +582,7 @@ function checkCaudaEquina(facts: BedsideFacts): Verdict | null {
     return recent === 'yes' || isSyndrome || isUnseen ? present(because) : notAssessable([...because, unknownOnset]);
   }
   const isRootPain = pain.length > 0 && legSigns.length > 0 && !isMoreThanLumbarRoots(facts);
-  const isOfTheBrain = facts.brainProbability >= 0.8 && facts.cranialNerveSigns.length > 0;
-  const relevant = recent !== 'no' && !isOfTheBrain && (facts.bothLegsWeak || isRootPain);
+  const relevant = recent !== 'no' && !isPlainlyAbove(facts) && (facts.bothLegsWeak || isRootPain);
   if (!relevant) return null;
   const gaps: Reason[] = [];
   if (facts.saddleChecks.length === 0) gaps.push(missing('saddle sensation was not examined, and it matters'));
