@@ -91,7 +91,8 @@ function subject(finding: Finding): string {
 function testWords(finding: Finding, value: string): string {
   const { item, side } = finding;
   const label = plainLabel(item);
-  const isNamed = /\b(?:drift|manoeuvre|raise|reflex|response|sign|stretch|test)\b/.test(label);
+  const isNamed = /\b(?:drift|manoeuvre|raise|response|sign|stretch|test)\b|\breflex$/.test(label);
+  if (isNamed && speaksOfThisSide(label)) return `${value} ${subject(finding)}`;
   if (isNamed || value === 'equivocal' || speaksOfThisSide(label)) return withValue(finding, value);
   const words = describeItem(item, side);
   return value === 'positive' ? words : denied(words);

@@ -1,2 +1,2 @@
 /** Version of the clinical model: package version and a fingerprint of every table and weight. Written by `npm run generate`. */
-export const modelVersion = '0.1.0+96ab77ee6f40';
+export const modelVersion = '0.1.0+bfcc9737adfd';

@@ -542,15 +542,18 @@ export const neuropathyTests: readonly WorkupRule[] = [
   },
   {
     tests: ['autonomic-tests'],
-    causes: [
-      'al-amyloidosis',
-      'hereditary-transthyretin-amyloidosis',
-      'diabetic-autonomic-neuropathy',
-      'pure-autonomic-failure',
-    ],
+    causes: ['al-amyloidosis', 'hereditary-transthyretin-amyloidosis'],
     tier: 2,
     priority: 'urgent',
     because: 'autonomic fibres are lost early in amyloid',
+    source: read('aan-dsp-autonomic-2009'),
+  },
+  {
+    tests: ['autonomic-tests'],
+    causes: ['diabetic-autonomic-neuropathy', 'pure-autonomic-failure'],
+    tier: 2,
+    priority: 'routine',
+    because: 'how far autonomic function has gone',
     source: read('aan-dsp-autonomic-2009'),
   },
   {

@@ -5,6 +5,9 @@ import type { WorkupRule } from './workup-rule.ts';
 
 const gbs = read('ean-pns-gbs-2023');
 
+/** Age in years under which giant cell arteritis is hardly ever met. Source: BSR guideline on giant cell arteritis, 2020. */
+const giantCellsFrom = 50;
+
 /** Tests that a red flag asks for, whether it is present or cannot be decided. */
 export const redFlagTests: readonly WorkupRule[] = [
   {
@@ -137,10 +140,19 @@ export const redFlagTests: readonly WorkupRule[] = [
   },
   {
     tests: ['erythrocyte-sedimentation-rate', 'c-reactive-protein'],
-    flags: ['suspected-giant-cell-arteritis', 'acute-visual-loss'],
+    flags: ['suspected-giant-cell-arteritis'],
     tier: 1,
     priority: 'stat',
     because: 'giant cell arteritis threatens vision',
+    source: read('bsr-gca-2020'),
+  },
+  {
+    tests: ['erythrocyte-sedimentation-rate', 'c-reactive-protein'],
+    flags: ['acute-visual-loss'],
+    when: ({ exam }) => (exam.person.ageYears ?? giantCellsFrom) >= giantCellsFrom,
+    tier: 1,
+    priority: 'stat',
+    because: 'vision that is lost from 50 on may be giant cell arteritis, which threatens the other eye',
     source: read('bsr-gca-2020'),
   },
   {

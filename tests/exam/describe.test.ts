@@ -62,6 +62,11 @@ describe('a finding in words', () => {
     ['gait', { sign: 'unable-to-walk', present: false }, 'able to walk'],
     ['gait', { sign: 'heel-walking', side: 'left', result: 'unable' }, 'walking on the heels not possible on the left'],
     ['specialTests', { test: 'neck-stiffness', result: 'positive' }, 'neck stiffness'],
+    [
+      'specialTests',
+      { test: 'dix-hallpike', side: 'right', result: 'positive' },
+      'positive Dix-Hallpike manoeuvre, the right ear down',
+    ],
     ['specialTests', { test: 'neck-stiffness', result: 'negative' }, 'no neck stiffness'],
     ['specialTests', { test: 'counting-fatigability', result: 'negative' }, 'voice does not tire on counting aloud'],
     ['inspection', { sign: 'wasting', site: 'calf', side: 'left', present: true }, 'muscle wasting at the left calf'],

@@ -107,3 +107,18 @@ describe('absent ankle jerks and lost vibration at the toes, and nothing else', 
     expect(answerAt(45).localisations[0]?.kind).toBe('polyneuropathy');
   });
 });
+
+// What age takes at both feet it takes together, so that nothing need be looked for in one nerve of one leg.
+it('age, not one nerve, is the answer where a person of 84 without complaints has lost the same at both feet', () => {
+  const findings = {
+    reflexes: reflexes({ ankle: '0', knee: '2' }),
+    sensation: [...sensation('vibration', { 'great-toe': 'reduced' }), ...sensation('pinprick', { toes: 'normal' })],
+  };
+  const history = { symptoms: ['numbness', 'falls'].map((key) => ({ key, present: false })) };
+  const [first, ...others] = createLocaliser().localise(
+    bedsideExam({ person: { ageYears: 84 }, history, findings }),
+  ).localisations;
+  expect(first?.site).toBe('no-lesion');
+  for (const { kind, probability } of others.filter(({ kind }) => kind === 'nerve' || kind === 'root'))
+    expect(probability, kind).toBeLessThan(0.1);
+});

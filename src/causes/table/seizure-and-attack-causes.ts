@@ -315,6 +315,7 @@ export const seizureAndAttackCauses: readonly Cause[] = [
     ],
     signs: [
       shows(['higher-function/amnesia'], 20, 0.2),
+      shows(['higher-function/memory-impairment'], 4, 1),
       shows(
         ['higher-function/drowsiness', 'higher-function/expressive-aphasia', 'higher-function/receptive-aphasia'],
         0.05,

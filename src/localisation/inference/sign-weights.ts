@@ -6,6 +6,7 @@ import { skinPlace, territoryKeys } from '../../anatomy/skin-places.ts';
 import type { Exam } from '../../exam/exam.ts';
 import type { Finding } from '../../exam/finding.ts';
 import { type BodySide, bodySides, opposite } from '../../kernel/side.ts';
+import { ageingShifts } from './ageing-pattern.ts';
 import { crossedShift } from './crossed-signs.ts';
 import { anyOf, kinds, sites } from './history/history-weight.ts';
 import { limbPatternShifts, shiftBy } from './limb-patterns.ts';
@@ -507,6 +508,7 @@ export function signShifts(exam: Exam): readonly Shift[] {
     ...movingHalfShifts(exam),
     ...stiffNeckShift(exam),
     ...porphyricShifts(exam),
+    ...ageingShifts(exam),
   ];
 }
 

@@ -1,0 +1,50 @@
+import type { SiteKind } from '../../anatomy/site-kind.ts';
+import type { Exam } from '../../exam/exam.ts';
+import type { Finding } from '../../exam/finding.ts';
+import { shiftBy } from './limb-patterns.ts';
+import type { Applies, Shift } from './shift.ts';
+
+/** Age from which a jerk of the ankle or vibration at the toes may be lost in health. Source: Vrancken 2006. */
+const agedFrom = 60;
+
+/**
+ * Odds of health for each quality that age has taken at both feet, and of what lies on one side and leaves the other foot to age. Age
+ * takes both feet alike, so that the loss at the second says hardly anything more once the first has it: of two independent feet
+ * the second would be lost in 29 % of people from 60 on and in half of those from 85 on (Vrancken 2006, Mold). Judged from these shares.
+ */
+const alikeAtBothFeet = { health: 2.2, oneSide: 0.35 } as const;
+
+const oneSidedKinds: ReadonlySet<SiteKind> = new Set(['nerve', 'plexus', 'root']);
+const health: Applies = ({ kind }) => kind === 'none';
+const oneSide: Applies = ({ kind, side }) => oneSidedKinds.has(kind) && (side === 'left' || side === 'right');
+
+const farLandmarks: ReadonlySet<string> = new Set(['great-toe', 'toes', 'ankle']);
+
+/** What age alone may take: the ankle jerk, and vibration at toes and ankles. */
+function mayBeOfAge({ item, place }: Finding): boolean {
+  if (item.section === 'reflexes') return item.key === 'ankle';
+  return item.section === 'sensation' && item.key === 'vibration' && farLandmarks.has(place?.key ?? '');
+}
+
+const qualityOf = ({ item, place }: Finding): string => `${item.section}/${item.key}@${place?.key ?? ''}`;
+
+/** Where nothing is wrong but what age takes, and at both feet alike, one lesion on one side is hardly an answer, and health is. */
+export function ageingShifts({ findings, person }: Exam): readonly Shift[] {
+  const wrong = findings.filter(({ abnormal }) => abnormal);
+  const [first] = wrong;
+  if (first === undefined || (person.ageYears ?? 0) < agedFrom || !wrong.every(mayBeOfAge)) return [];
+  const qualities = new Set(wrong.map(qualityOf));
+  const isAlike = [...qualities].every(
+    (quality) => new Set(wrong.filter((one) => qualityOf(one) === quality).map(({ side }) => side)).size === 2,
+  );
+  if (!isAlike) return [];
+  const jerkAndFeeling = new Set(wrong.map(({ item }) => item.section)).size;
+  return [
+    shiftBy(first, {
+      applies: health,
+      factor: alikeAtBothFeet.health ** jerkAndFeeling,
+      because: 'age takes the ankle jerks and vibration of both feet alike',
+    }),
+    shiftBy(first, { applies: oneSide, factor: alikeAtBothFeet.oneSide, because: 'both feet have lost the same' }),
+  ];
+}
