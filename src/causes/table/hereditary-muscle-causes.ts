@@ -289,7 +289,11 @@ export const hereditaryMuscleCauses: readonly Cause[] = [
       shows(['inspection/scapular-winging', 'inspection/scoliosis', 'inspection/hyperlordosis'], 1.5, 1),
       shows(['autonomic/paradoxical-breathing', 'autonomic/breathlessness-lying-flat'], 6, 0.7),
     ],
-    quantities: [atLeast('alt', 60, 'U/L', 1.4, 0.9), atLeast('creatine-kinase', 400, 'U/L', 1.3, 0.6)],
+    quantities: [
+      atLeast('vital-capacity-fall-supine', 15, '%', 4, 0.7),
+      atLeast('alt', 60, 'U/L', 1.4, 0.9),
+      atLeast('creatine-kinase', 400, 'U/L', 1.3, 0.6),
+    ],
     values: [
       reads('ecg', [['other', 1.6]]),
       reads('needle-emg', [

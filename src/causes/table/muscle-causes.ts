@@ -345,6 +345,7 @@ export const muscleCauses: readonly Cause[] = [
       ),
     ],
     quantities: [
+      atLeast('ionised-calcium', 1.45, 'mmol/L', 4, 0.9),
       under('phosphate', 0.7, 'mmol/L', 3, 0.95),
       under('calcium', 2.1, 'mmol/L', 2.5, 0.95),
       under('cortisol', 100, 'nmol/L', 4, 1),

@@ -6,7 +6,14 @@ const book = recalled('preston-shapiro', 'patterns of nerve conduction and needl
 const largeFibre = sites('length-dependent-polyneuropathy', 'sensory-polyneuropathy', 'motor-polyneuropathy');
 const beyondGanglion = kinds('nerve', 'multiple-nerves', 'plexus', 'polyneuropathy', 'ganglion');
 const beforeGanglion = kinds('root', 'cauda-equina', 'cord', 'hemisphere', 'brainstem', 'anterior-horn');
+const lowerMotorUnits = anyOf(kinds('anterior-horn'), sites('lower-motor-neuron-system', 'motor-neuron-system'));
 const motorUnits = kinds('anterior-horn', 'motor-neuron-system');
+const upperMotor = sites('upper-motor-neuron-system');
+const brain = kinds('hemisphere', 'brainstem', 'cerebellum', 'basal-ganglia');
+const allLongFibres = kinds('polyneuropathy', 'polyradiculoneuropathy');
+const smallFibre = sites('small-fibre-polyneuropathy');
+const columns = sites('spinal-cord-posterior', 'spinal-cord-posterolateral');
+const withoutNerves = anyOf(brain, kinds('muscle', 'junction', 'visual-pathway'), upperMotor);
 const conduction = 'nerve-conduction-pattern';
 
 /** Nerve conduction, needle examination, stimulation and evoked potentials. */
@@ -37,7 +44,63 @@ export const neurophysiologyResults: readonly ResultWeight[] = [
     'nerve conduction does not see small fibres',
     book,
   ),
-  ...found(conduction, ['axonal', 'mixed'], kinds('polyneuropathy'), 3, 'many nerves have lost fibres', book),
+  ...found(
+    conduction,
+    [
+      'axonal',
+      'mixed',
+      'demyelinating-uniform',
+      'demyelinating-non-uniform',
+      'motor-conduction-block',
+      'multifocal-axonal',
+      'sensory-only',
+      'motor-only-axonal',
+    ],
+    smallFibre,
+    0.08,
+    'where small fibres alone are lost, conduction is normal',
+    recalled('aan-dsp-autonomic-2009'),
+  ),
+  ...found(
+    conduction,
+    ['axonal', 'mixed'],
+    anyOf(largeFibre, sites('autonomic-neuropathy')),
+    3,
+    'many nerves have lost fibres',
+    book,
+  ),
+  ...found(
+    conduction,
+    ['axonal', 'mixed'],
+    withoutNerves,
+    0.6,
+    'nerves have lost fibres, which a lesion elsewhere does not do',
+    book,
+  ),
+  ...found(
+    conduction,
+    ['demyelinating-uniform', 'demyelinating-non-uniform', 'motor-conduction-block'],
+    anyOf(withoutNerves, kinds('cord')),
+    0.3,
+    'nerves have lost myelin, which a lesion elsewhere does not do',
+    book,
+  ),
+  ...found(
+    conduction,
+    'multifocal-axonal',
+    anyOf(withoutNerves, kinds('cord')),
+    0.2,
+    'single nerves have lost fibres, which a lesion elsewhere does not do',
+    book,
+  ),
+  ...found(
+    conduction,
+    'multifocal-axonal',
+    anyOf(largeFibre, kinds('ganglion', 'nerve', 'root')),
+    0.4,
+    'the loss is neither even nor of one nerve or root',
+    book,
+  ),
   ...found(
     conduction,
     'demyelinating-non-uniform',
@@ -83,6 +146,14 @@ export const neurophysiologyResults: readonly ResultWeight[] = [
   ...found(conduction, 'focal-entrapment', kinds('nerve'), 3, 'a nerve conducts badly at one place', book),
   ...found(
     conduction,
+    'focal-entrapment',
+    anyOf(brain, kinds('cord', 'root', 'plexus')),
+    0.6,
+    'a nerve that conducts badly at one place may suffice',
+    book,
+  ),
+  ...found(
+    conduction,
     'multifocal-axonal',
     kinds('multiple-nerves'),
     6,
@@ -107,8 +178,16 @@ export const neurophysiologyResults: readonly ResultWeight[] = [
   ),
   ...found(
     conduction,
+    'sensory-only',
+    beforeGanglion,
+    0.3,
+    'sensory responses are lost by a lesion of the ganglion or beyond it',
+    book,
+  ),
+  ...found(
+    conduction,
     'motor-only-axonal',
-    anyOf(motorUnits, sites('motor-polyneuropathy')),
+    anyOf(lowerMotorUnits, sites('motor-polyneuropathy')),
     4,
     'only motor fibres are lost',
     book,
@@ -179,24 +258,72 @@ export const neurophysiologyResults: readonly ResultWeight[] = [
     'the nerve conducts badly there',
     book,
   ),
+  ...found(
+    'nerve-conduction-site',
+    'several-entrapments',
+    kinds('multiple-nerves'),
+    8,
+    'several nerves conduct badly where they are easily pressed',
+    recalled('preston-shapiro', 'liability to pressure palsies'),
+  ),
   ...found('nerve-conduction-site', 'none', kinds('nerve'), 0.6, 'no nerve conducts badly at one place', book),
 
   ...found(
     'needle-emg',
     'normal',
-    kinds('anterior-horn', 'motor-neuron-system', 'muscle', 'plexus'),
+    anyOf(lowerMotorUnits, kinds('muscle', 'plexus')),
     0.3,
     'the muscles are neither denervated nor diseased',
     book,
   ),
+  ...found('needle-emg', 'normal', kinds('root', 'nerve'), 0.6, 'the muscles are not denervated', book),
   ...found(
     'needle-emg',
-    'denervation-length-dependent',
-    kinds('polyneuropathy'),
-    4,
-    'the longest motor fibres are lost',
+    [
+      'denervation-length-dependent',
+      'denervation-single-root',
+      'denervation-plexus',
+      'denervation-single-nerve',
+      'denervation-widespread',
+    ],
+    anyOf(withoutNerves, smallFibre),
+    0.3,
+    'muscles have lost motor fibres',
     book,
   ),
+  ...found(
+    'needle-emg',
+    ['denervation-single-root', 'denervation-plexus', 'denervation-single-nerve'],
+    allLongFibres,
+    0.4,
+    'the motor fibres are lost in one place',
+    book,
+  ),
+  ...found(
+    'needle-emg',
+    'denervation-single-root',
+    kinds('nerve', 'plexus'),
+    0.3,
+    'muscles of one root and of several nerves are denervated',
+    book,
+  ),
+  ...found(
+    'needle-emg',
+    'denervation-plexus',
+    kinds('nerve', 'root'),
+    0.3,
+    'muscles of several nerves are denervated, those beside the spine are not',
+    book,
+  ),
+  ...found(
+    'needle-emg',
+    'denervation-single-nerve',
+    kinds('root', 'plexus'),
+    0.3,
+    'other muscles of the same roots are sound',
+    book,
+  ),
+  ...found('needle-emg', 'denervation-length-dependent', largeFibre, 4, 'the longest motor fibres are lost', book),
   ...found('needle-emg', 'denervation-single-root', kinds('root'), 8, 'the muscles of one root are denervated', book),
   ...found(
     'needle-emg',
@@ -217,7 +344,7 @@ export const neurophysiologyResults: readonly ResultWeight[] = [
   ...found(
     'needle-emg',
     'denervation-widespread',
-    motorUnits,
+    lowerMotorUnits,
     6,
     'motor neurons are lost in several regions',
     recalled('gold-coast-2020'),
@@ -228,6 +355,14 @@ export const neurophysiologyResults: readonly ResultWeight[] = [
     kinds('muscle'),
     8,
     'the motor units are small: muscle fibres are lost',
+    book,
+  ),
+  ...found(
+    'needle-emg',
+    ['myopathic', 'myopathic-irritable'],
+    anyOf(brain, upperMotor, lowerMotorUnits, kinds('polyneuropathy', 'polyradiculoneuropathy', 'root', 'cord')),
+    0.25,
+    'the motor units are small, where those that lose their nerve grow large',
     book,
   ),
   ...found(
@@ -257,6 +392,22 @@ export const neurophysiologyResults: readonly ResultWeight[] = [
     'effort helps a nerve ending that releases too little',
     recalled('lems-titulaer-2011'),
   ),
+  ...found(
+    'repetitive-stimulation',
+    'increment',
+    sites('postsynaptic-junction'),
+    0.2,
+    'effort does not help a failing receptor so much',
+    recalled('lems-titulaer-2011'),
+  ),
+  ...found(
+    'repetitive-stimulation',
+    ['decrement', 'increment'],
+    anyOf(brain, kinds('polyneuropathy', 'polyradiculoneuropathy', 'muscle', 'root', 'cord')),
+    0.3,
+    'what fails is the junction',
+    book,
+  ),
   ...found('single-fibre-emg', 'increased-jitter', kinds('junction'), 4, 'transmission is unsteady', book),
   ...found('single-fibre-emg', 'normal', kinds('junction'), 0.1, 'transmission is steady in a weak muscle', book),
   ...found(
@@ -277,6 +428,30 @@ export const neurophysiologyResults: readonly ResultWeight[] = [
   ),
   ...found(
     'somatosensory-evoked-potentials',
+    'peripheral-delay',
+    anyOf(kinds('polyradiculoneuropathy', 'ganglion'), largeFibre),
+    2,
+    'the nerves conduct slowly on their way to the cord',
+    recalled('adams-victor', 'evoked potentials'),
+  ),
+  ...found(
+    'somatosensory-evoked-potentials',
+    'peripheral-delay',
+    columns,
+    0.6,
+    'the delay lies in the nerves',
+    recalled('adams-victor', 'evoked potentials'),
+  ),
+  ...found(
+    'somatosensory-evoked-potentials',
+    'normal',
+    anyOf(columns, kinds('ganglion')),
+    0.3,
+    'large sensory fibres and dorsal columns conduct normally',
+    recalled('adams-victor', 'evoked potentials'),
+  ),
+  ...found(
+    'somatosensory-evoked-potentials',
     'central-delay',
     kinds('cord', 'brainstem'),
     2,
@@ -290,6 +465,30 @@ export const neurophysiologyResults: readonly ResultWeight[] = [
     3,
     'the activity of both hemispheres is disturbed',
     recalled('adams-victor', 'electroencephalography'),
+  ),
+  ...found(
+    'eeg',
+    'epileptiform',
+    kinds('hemisphere'),
+    1.6,
+    'the cortex discharges',
+    recalled('adams-victor', 'electroencephalography'),
+  ),
+  ...found(
+    'eeg',
+    'normal',
+    kinds('encephalopathy'),
+    0.5,
+    'the activity of both hemispheres is normal',
+    recalled('adams-victor', 'electroencephalography'),
+  ),
+  ...found(
+    'autonomic-tests',
+    'normal',
+    sites('autonomic-neuropathy'),
+    0.15,
+    'autonomic fibres are measured to work',
+    recalled('aan-dsp-autonomic-2009'),
   ),
   ...found(
     'autonomic-tests',
