@@ -11,19 +11,24 @@ const sameEverywhere: ReadonlySet<string> = new Set(['root-enhancement', 'dorsal
 /** Exponent of the ratio of a positive test where it came back as equivocal. Judged. */
 const equivocalPower = 0.25;
 
+/** Exponent of the ratio of a normal image where it shows changes that do not explain the deficit, to the eye of one reader. Judged. */
+const incidentalPower = 0.4;
+
 /**
- * The ratio that a row gives to a value. Changes that do not explain the deficit are as good as a normal image, and an
- * equivocal test says a little of what a positive one would.
+ * The ratio that a row gives to a value. Changes that do not explain the deficit are nearly as good as a normal image, and
+ * an equivocal test says a little of what a positive one would.
  */
 export function ratioOf(row: ValueRatio, value: string | undefined): number | undefined {
   const given = (wanted: string): number | undefined => row.ratios.find(([one]) => one === wanted)?.[1];
   if (value === undefined) return undefined;
   const own = given(value);
   if (own !== undefined) return own;
-  if (value === 'incidental') return given('normal');
-  if (value !== 'equivocal') return undefined;
-  const positive = given('positive');
-  return positive === undefined ? undefined : positive ** equivocalPower;
+  if (value === 'incidental') return weaker(given('normal'), incidentalPower);
+  return value === 'equivocal' ? weaker(given('positive'), equivocalPower) : undefined;
+}
+
+function weaker(ratio: number | undefined, power: number): number | undefined {
+  return ratio === undefined ? undefined : ratio ** power;
 }
 
 /**

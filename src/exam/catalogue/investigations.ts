@@ -172,7 +172,7 @@ export const investigations: readonly Investigation[] = [
   row(
     'nerve-conduction-study',
     'Nerve conduction study',
-    ['nerve-conduction-pattern', 'nerve-conduction-site'],
+    ['nerve-conduction-pattern', 'nerve-conduction-site', 'motor-conduction-velocity-arm'],
     emgBook,
     ['29755-6', 'Nerve conduction study'],
   ),

@@ -110,6 +110,14 @@ export const imagingResults: readonly ResultWeight[] = [
     read('girft-ces-2023'),
   ),
   ...found('mri-lumbar-spine', ['normal', 'incidental'], kinds('root'), 0.5, 'no compressed root is seen there'),
+  ...found(
+    'mri-lumbar-spine',
+    ['normal', 'incidental'],
+    lowerCord,
+    0.35,
+    'no lesion of the conus is seen; an early infarct can be missed',
+    cordBook,
+  ),
 
   ...found(
     ['mri-brain', 'ct-head'],
