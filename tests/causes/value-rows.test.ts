@@ -8,7 +8,7 @@ import { bedsideExam } from '../support/bedside.ts';
 const withRows = (...values: Cause['values'] & object): Cause => ({
   key: 'some-disease',
   label: 'Some disease',
-  group: 'structural',
+  group: 'hereditary',
   produces: [],
   tempo: tempos.chronic,
   values,
