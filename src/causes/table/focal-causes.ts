@@ -105,7 +105,7 @@ export const focalCauses: readonly Cause[] = [
     signs: [shows(['special-tests/tinel-wrist', 'special-tests/phalen'], 2, 0.7)],
     values: [
       reads('nerve-conduction-pattern', [
-        ['focal-entrapment', 2.5],
+        ['focal-entrapment', 1.8],
         ['normal', 0.5],
         ['multifocal-axonal', 0.3],
       ]),
@@ -143,7 +143,7 @@ export const focalCauses: readonly Cause[] = [
     signs: [shows(['special-tests/tinel-elbow', 'special-tests/elbow-flexion-test'], 2.5, 0.7)],
     values: [
       reads('nerve-conduction-pattern', [
-        ['focal-entrapment', 2.5],
+        ['focal-entrapment', 1.8],
         ['normal', 0.5],
         ['multifocal-axonal', 0.3],
       ]),
@@ -188,7 +188,7 @@ export const focalCauses: readonly Cause[] = [
     signs: [shows(['special-tests/tinel-fibular-neck'], 2, 0.8)],
     values: [
       reads('nerve-conduction-pattern', [
-        ['focal-entrapment', 2.5],
+        ['focal-entrapment', 1.8],
         ['normal', 0.5],
         ['multifocal-axonal', 0.3],
       ]),
@@ -223,7 +223,7 @@ export const focalCauses: readonly Cause[] = [
     ],
     values: [
       reads('nerve-conduction-pattern', [
-        ['focal-entrapment', 2.5],
+        ['focal-entrapment', 1.8],
         ['normal', 0.5],
         ['multifocal-axonal', 0.3],
       ]),
@@ -283,7 +283,7 @@ export const focalCauses: readonly Cause[] = [
     signs: [shows(['special-tests/tinel-tarsal-tunnel'], 3, 0.6)],
     values: [
       reads('nerve-conduction-pattern', [
-        ['focal-entrapment', 2.5],
+        ['focal-entrapment', 1.8],
         ['normal', 0.5],
         ['multifocal-axonal', 0.3],
       ]),

@@ -139,7 +139,13 @@ export const hereditaryMuscleCauses: readonly Cause[] = [
         ['positive', 0.05],
         ['negative', 1.5],
       ]),
-      reads('muscle-biopsy', [['rimmed-vacuoles', 2.5]]),
+      reads('muscle-biopsy', [
+        ['inflammatory', 0.1],
+        ['necrotising', 0.2],
+        ['mitochondrial', 0.4],
+        ['neurogenic', 0.1],
+        ['rimmed-vacuoles', 2.5],
+      ]),
       reads('genetic-test', [
         ['other', 8],
         ['negative', 0.3],
@@ -195,6 +201,10 @@ export const hereditaryMuscleCauses: readonly Cause[] = [
       ]),
       reads('ecg', [['conduction-disease', 3]]),
       reads('muscle-biopsy', [
+        ['inflammatory', 0.1],
+        ['necrotising', 0.2],
+        ['dystrophic', 0.2],
+        ['neurogenic', 0.15],
         ['mitochondrial', 12],
         ['normal', 0.3],
       ]),

@@ -213,8 +213,8 @@ export const movementCauses: readonly Cause[] = [
     quantities: [atLeast('post-void-residual', 100, 'mL', 3, 0.6)],
     values: [
       reads('autonomic-tests', [
-        ['cardiovagal-failure', 3],
-        ['sweat-loss', 3],
+        ['cardiovagal-failure', 1.9],
+        ['sweat-loss', 1.9],
         ['orthostatic-hypotension', 4],
         ['normal', 0.2],
       ]),

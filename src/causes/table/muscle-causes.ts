@@ -50,6 +50,7 @@ export const muscleCauses: readonly Cause[] = [
         ['normal', 0.2],
       ]),
       reads('muscle-biopsy', [
+        ['neurogenic', 0.1],
         ['inflammatory', 4],
         ['dystrophic', 0.1],
         ['normal', 0.4],
@@ -115,6 +116,9 @@ export const muscleCauses: readonly Cause[] = [
         ['negative', 0.6],
       ]),
       reads('muscle-biopsy', [
+        ['inflammatory', 0.5],
+        ['dystrophic', 0.3],
+        ['mitochondrial', 0.3],
         ['necrotising', 8],
         ['normal', 0.1],
       ]),
@@ -164,6 +168,9 @@ export const muscleCauses: readonly Cause[] = [
       reads(
         'muscle-biopsy',
         [
+          ['inflammatory', 1.6],
+          ['dystrophic', 0.3],
+          ['neurogenic', 0.2],
           ['rimmed-vacuoles', 20],
           ['normal', 0.1],
         ],
@@ -225,6 +232,7 @@ export const muscleCauses: readonly Cause[] = [
         ['negative', 1.2],
       ]),
       reads('muscle-biopsy', [
+        ['mitochondrial', 0.6],
         ['inflammatory', 0.3],
         ['dystrophic', 0.2],
         ['necrotising', 0.8],
@@ -295,6 +303,10 @@ export const muscleCauses: readonly Cause[] = [
         ['normal', 1.6],
       ]),
       reads('muscle-biopsy', [
+        ['necrotising', 0.15],
+        ['mitochondrial', 0.3],
+        ['dystrophic', 0.15],
+        ['rimmed-vacuoles', 0.1],
         ['inflammatory', 0.2],
         ['normal', 1.4],
       ]),
@@ -362,6 +374,9 @@ export const muscleCauses: readonly Cause[] = [
         ['normal', 1.4],
       ]),
       reads('muscle-biopsy', [
+        ['necrotising', 0.3],
+        ['mitochondrial', 0.2],
+        ['rimmed-vacuoles', 0.1],
         ['inflammatory', 0.2],
         ['dystrophic', 0.1],
         ['normal', 1.4],
@@ -572,6 +587,8 @@ export const muscleCauses: readonly Cause[] = [
         ['negative', 0.4],
       ]),
       reads('muscle-biopsy', [
+        ['mitochondrial', 0.2],
+        ['neurogenic', 0.05],
         ['dystrophic', 6],
         ['normal', 0.2],
         ['inflammatory', 0.6],

@@ -51,6 +51,8 @@ export const otherMuscleCauses: readonly Cause[] = [
         ['negative', 0.8],
       ]),
       reads('muscle-biopsy', [
+        ['dystrophic', 0.2],
+        ['neurogenic', 0.1],
         ['inflammatory', 6],
         ['normal', 0.2],
         ['rimmed-vacuoles', 0.1],

@@ -140,7 +140,7 @@ export const paraproteinNeuropathyCauses: readonly Cause[] = [
     ],
     values: [
       reads(immunofixation, [...lambda(25), ['igg-kappa', 0.3], ['iga-kappa', 0.3], ...igM(0.2), ['normal', 0.2]]),
-      reads(conduction, [...demyelinating(2, 4), ['mixed', 3], ['axonal', 0.4], ['normal', 0.1]]),
+      reads(conduction, [...demyelinating(2, 3), ['mixed', 2], ['axonal', 0.4], ['normal', 0.1]]),
     ],
     source: recalled('ean-pns-cidp-2021', 'differential diagnosis: POEMS'),
   },

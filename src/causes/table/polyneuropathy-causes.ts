@@ -71,6 +71,11 @@ export const polyneuropathyCauses: readonly Cause[] = [
       slowArm(0.4, 1),
     ],
     values: [
+      reads('autonomic-tests', [
+        ['cardiovagal-failure', 1.6],
+        ['orthostatic-hypotension', 1.3],
+        ['sweat-loss', 1.5],
+      ]),
       reads('nerve-biopsy', [
         ['vasculitis', 0.1],
         ['amyloid', 0.1],

@@ -407,7 +407,7 @@ export const systemicNeuropathyCauses: readonly Cause[] = [
     ],
     values: [
       reads(conduction, [
-        ['multifocal-axonal', 4],
+        ['multifocal-axonal', 2.5],
         ['axonal', 1],
         ['mixed', 1.2],
         ['demyelinating-uniform', 0.3],

@@ -143,6 +143,16 @@ export const neurophysiologyResults: readonly ResultWeight[] = [
     book,
   ),
   ...found(conduction, 'motor-conduction-block', motorUnits, 0.15, 'motor neurons die without conduction block', book),
+  ...found(
+    conduction,
+    ['demyelinating-uniform', 'demyelinating-non-uniform', 'motor-conduction-block'],
+    kinds('ganglion'),
+    0.3,
+    'lost ganglion cells leave no slow fibres behind',
+    book,
+  ),
+  ...found(conduction, 'sensory-only', sites('motor-polyneuropathy'), 0.2, 'motor fibres are sound', book),
+  ...found(conduction, 'motor-only-axonal', sites('sensory-polyneuropathy'), 0.3, 'sensory fibres are sound', book),
   ...found(conduction, 'focal-entrapment', kinds('nerve'), 3, 'a nerve conducts badly at one place', book),
   ...found(
     conduction,
