@@ -1,2 +1,2 @@
 /** Version of the clinical model: package version and a fingerprint of every table and weight. Written by `npm run generate`. */
-export const modelVersion = '0.1.0+c4d4fe3bc745';
+export const modelVersion = '0.1.0+0a5d59a3caba';

@@ -50,7 +50,6 @@ export const muscleCauses: readonly Cause[] = [
         ['normal', 0.2],
       ]),
       reads('muscle-biopsy', [
-        ['neurogenic', 0.1],
         ['inflammatory', 4],
         ['dystrophic', 0.1],
         ['normal', 0.4],
