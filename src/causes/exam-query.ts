@@ -6,6 +6,7 @@ import { scales } from '../exam/scales.ts';
 import { rememberedWith } from '../kernel/remembered.ts';
 import type { Side } from '../kernel/side.ts';
 import { withImplied } from './implied-history.ts';
+import { withImpliedResults } from './implied-results.ts';
 import type { Reason } from './ranked-cause.ts';
 
 /** What the examiner can have said about a sign; `unknown` covers both "not tested" and "not mentioned". */
@@ -80,7 +81,7 @@ function prepared(exam: Exam): ExamQuery {
     const key = statement.kind === 'family' ? `family/${statement.key}` : statement.key;
     if (!history.get(key)?.present) history.set(key, statement);
   }
-  const results = new Map(exam.results.map((result) => [result.key, result]));
+  const results = new Map(withImpliedResults(exam).map((result) => [result.key, result]));
 
   const findings = (id: string, side?: Side): readonly Finding[] =>
     (byItem.get(id) ?? []).filter((finding) => side === undefined || finding.side === side);

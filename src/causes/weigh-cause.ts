@@ -21,6 +21,7 @@ import {
   type SignRatio,
   type ValueRatio,
 } from './table/cause.ts';
+import { ratioOf, valueRowsOf } from './value-rows.ts';
 
 /** What the person, the history, the signs and the results say about one cause. */
 export interface CauseWeight {
@@ -102,7 +103,7 @@ function resultModifiers(cause: Cause, query: ExamQuery): readonly Modifier[] {
   if (query.exam.results.length === 0) return [];
   return [
     ...(cause.quantities ?? []).flatMap((quantity) => quantityModifier(quantity, query)),
-    ...(cause.values ?? []).flatMap((value) => valueModifier(value, query)),
+    ...valueRowsOf(cause, query).flatMap((value) => valueModifier(value, query)),
   ];
 }
 
@@ -383,7 +384,7 @@ function quantityModifier(row: QuantityRatio, query: ExamQuery): readonly Modifi
 
 function valueModifier(row: ValueRatio, query: ExamQuery): readonly Modifier[] {
   const result = query.result(row.result);
-  const ratio = row.ratios.find(([value]) => value === result?.value)?.[1];
+  const ratio = ratioOf(row, result?.value);
   if (result === undefined || ratio === undefined) return [];
   return [{ ratio, reason: () => ({ pointer: result.pointer, text: describeResult(result) }) }];
 }

@@ -64,6 +64,7 @@ const onlyWhere: ReadonlyMap<string, (facts: BedsideFacts) => boolean> = new Map
 
 /** Imaging that the whole spine includes. */
 const partsOfTheSpine = ['mri-cervical-spine', 'mri-lumbar-spine'] as const;
+const allPartsOfTheSpine = [...partsOfTheSpine, 'mri-thoracic-spine'] as const;
 
 /** What to do next, what of it goes out as a proposal, and what guidance says is not needed. */
 export type Workup = Pick<Assessment, 'workup' | 'proposed' | 'notChosen' | 'needless'>;
@@ -81,6 +82,7 @@ export function proposeWorkup(
   redFlags: readonly RedFlag[],
 ): Workup {
   const done = new Set(exam.results.map((result) => result.key));
+  if (allPartsOfTheSpine.every((part) => done.has(part))) done.add('mri-whole-spine');
   const facts = bedsideFacts(exam, localisation);
   const situation: Situation = {
     facts,
@@ -92,11 +94,17 @@ export function proposeWorkup(
   };
   const named = causes.find(({ probability }) => probability >= asGoodAsNamed)?.key;
   const pressing = redFlags.filter(({ state }) => state === 'present').map(({ key }) => key);
+  const [leading] = causes;
+  const leadingCause = leading !== undefined && leading.probability >= leadingFrom ? leading.key : undefined;
+  /** Tests that the leading cause asks for: a long list is not cut at their cost. */
+  const ofTheLeadingCause = new Set<string>();
   const best = new Map<string, WorkupRule>();
   for (const written of [...workupRules, ...rootRules(situation.sites)]) {
     const rule = inForce(written, situation);
     if (rule === null) continue;
+    const isOfLeading = leadingCause !== undefined && rule.causes?.includes(leadingCause) === true;
     for (const test of rule.tests) {
+      if (isOfLeading) ofTheLeadingCause.add(test);
       const known = best.get(test);
       if (known === undefined || isMorePressing(rule, known)) best.set(test, rule);
     }
@@ -112,7 +120,7 @@ export function proposeWorkup(
       ({ tests, outranksFlags }) =>
         (tests === 'all' || tests.includes(test)) && (outranksFlags === true || !asksByFlag(flags, situation)),
     );
-  const workup = investigations
+  const wanted = investigations
     .flatMap((test) => {
       const rule = best.get(test.key);
       const isLeftOut =
@@ -127,18 +135,17 @@ export function proposeWorkup(
         priorityOrder[a.rule.priority] - priorityOrder[b.rule.priority] ||
         a.rule.tier - b.rule.tier ||
         placeOf(a.rule, pressing, named) - placeOf(b.rule, pressing, named),
-    )
-    .slice(0, longestList)
-    .map(({ test, rule }) => ({
-      key: test.key,
-      label: test.label,
-      code: investigationCoding(test),
-      tier: rule.tier,
-      priority: rule.priority,
-      because: rule.because,
-      source: citation(rule.source),
-      ...guidanceOf(rule.source.work),
-    }));
+    );
+  const workup = cutTo(longestList, wanted, ({ test }) => ofTheLeadingCause.has(test.key)).map(({ test, rule }) => ({
+    key: test.key,
+    label: test.label,
+    code: investigationCoding(test),
+    tier: rule.tier,
+    priority: rule.priority,
+    because: rule.because,
+    source: citation(rule.source),
+    ...guidanceOf(rule.source.work),
+  }));
   const proposed = new Set(workup.map(({ key }) => key));
   const against = (test: Investigation): readonly string[] => [
     ...(test.results.some((result) => done.has(result)) ? ['a result of it came with the examination'] : []),
@@ -164,6 +171,17 @@ function placeOf(
   const place = places.get(because) ?? workupRules.length;
   const isNamed = named !== undefined && causes.includes(named);
   return pressing.length + place + (isNamed ? 0 : workupRules.length + 1);
+}
+
+/** The first of a list; what must not be missing comes in place of the last ones. */
+function cutTo<Item>(length: number, list: readonly Item[], isKept: (item: Item) => boolean): readonly Item[] {
+  const kept = new Set(list.filter(isKept).slice(0, length));
+  let free = length - kept.size;
+  return list.filter((item) => {
+    if (kept.has(item)) return true;
+    free -= 1;
+    return free >= 0;
+  });
 }
 
 function guidanceOf(work: WorkKey): { readonly guidance?: string } {

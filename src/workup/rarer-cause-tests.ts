@@ -7,6 +7,24 @@ const muscleBook = recalled('amato-russell');
 /** Tests asked for because of one rare disease of nerve, junction or muscle. */
 export const rarerCauseTests: readonly WorkupRule[] = [
   {
+    tests: ['nerve-biopsy'],
+    causes: ['leprosy', 'sarcoid-neuropathy'],
+    when: ({ query }) => query.result('nerve-conduction-pattern')?.value === 'multifocal-axonal',
+    tier: 2,
+    priority: 'urgent',
+    because:
+      'single nerves are measured to have lost fibres: a nerve of the skin shows vessels, granulomas and bacilli',
+    source: book('leprous neuritis'),
+  },
+  {
+    tests: ['nerve-biopsy'],
+    causes: ['leprosy'],
+    tier: 3,
+    priority: 'routine',
+    because: 'where the skin has no patch to take, the nerve shows the bacilli',
+    source: book('leprous neuritis'),
+  },
+  {
     tests: ['creatine-kinase'],
     causes: [
       'congenital-muscular-dystrophy',

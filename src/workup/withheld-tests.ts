@@ -1,8 +1,10 @@
+import type { Measurement } from '../causes/exam-query.ts';
 import { commonPractice, read, recalled } from '../kernel/cite.ts';
 import { reducedConsciousness } from './red-flags/consciousness.ts';
 import { feverReasons } from './red-flags/fever.ts';
 import { brainSigns, weakHalf } from './red-flags/sudden-deficit.ts';
 import { ischaemicLimb } from './red-flags/systemic-flags.ts';
+import { isAtLeast } from './red-flags/thresholds.ts';
 import type { WithholdRule } from './workup-rule.ts';
 
 const imaging = ['mri-brain', 'ct-head', 'mri-whole-spine', 'mri-cervical-spine', 'mri-lumbar-spine', 'ct-angiography'];
@@ -16,6 +18,10 @@ const massResults: ReadonlySet<string> = new Set([
   'subdural-haematoma',
   'haemorrhage',
 ]);
+
+function isReached(measured: Measurement | undefined, limit: number): boolean {
+  return measured !== undefined && isAtLeast(measured, limit);
+}
 
 /** Where published guidance says that a test is not needed. A red flag that asks for the test outranks every row. */
 export const withheldTests: readonly WithholdRule[] = [
@@ -145,6 +151,25 @@ export const withheldTests: readonly WithholdRule[] = [
     when: ({ exam }) => exam.course === 'static' && (exam.onset.durationDays ?? 0) > 730,
     because: 'a lesion that is known and has not changed for years; any new loss would change this at once',
     source: commonPractice,
+  },
+  {
+    key: 'no-more-tests-of-proven-myasthenia',
+    label: 'Further tests of the junction',
+    tests: ['musk-antibody', 'single-fibre-emg', 'repetitive-stimulation'],
+    when: ({ query }) => query.result('achr-antibody')?.value === 'positive',
+    because: 'the receptor antibody is positive, which in a person with weakness is proof of myasthenia',
+    source: recalled('mg-consensus-2021'),
+  },
+  {
+    key: 'no-glucose-load-in-diabetes',
+    label: 'Glucose tolerance test',
+    tests: ['glucose-tolerance-test'],
+    when: ({ query }) =>
+      isReached(query.quantity('hba1c', '%'), 6.5) ||
+      isReached(query.quantity('glucose-fasting', 'mmol/L'), 7) ||
+      isReached(query.quantity('glucose-random', 'mmol/L'), 11.1),
+    because: 'diabetes has been measured already',
+    source: recalled('ada-standards'),
   },
   {
     key: 'gene-before-muscle',

@@ -87,6 +87,43 @@ describe('results that are back', () => {
     expect(1 - rootShare('axonal')).toBeGreaterThan(1.8 * (1 - rootShare('preserved-sensory')));
   });
 
+  // Numb thumbs, fingers and tops of the feet with all else normal: fibres, nerves or cord, by what the nerves conduct.
+  it('tell small fibres from single nerves by the pattern of conduction', () => {
+    const both = (site: string) => ({ modality: 'light-touch', site, side: 'both', result: 'reduced' });
+    const numb = {
+      history: { onset: { pace: 'chronic', durationDays: 120 } },
+      findings: { sensation: ['thumb', 'index-finger', 'middle-finger', 'dorsum-of-foot'].map(both) },
+      otherwiseNormal: ['power', 'reflexes', 'plantars', 'cranialNerves'].map((section) => ({ section })),
+    };
+    const shareOf = (site: string, value: string) =>
+      localise(bedsideExam({ ...numb, results: [coded('nerve-conduction-pattern', value)] })).localisations.find(
+        (one) => one.site === site,
+      )?.probability ?? 0;
+    expect(shareOf('small-fibre-polyneuropathy', 'normal')).toBeGreaterThan(0.25);
+    expect(shareOf('small-fibre-polyneuropathy', 'axonal')).toBeLessThan(0.1);
+    expect(shareOf('small-fibre-polyneuropathy', 'multifocal-axonal')).toBeLessThan(0.1);
+    expect(shareOf('multiple-mononeuropathy', 'multifocal-axonal')).toBeGreaterThan(0.5);
+    expect(shareOf('multiple-mononeuropathy', 'normal')).toBeLessThan(0.05);
+  });
+
+  // Widespread denervation is of lower motor neurons: it speaks against a disease of the upper ones alone.
+  it('do not count denervation for upper motor neurons', () => {
+    const factorsAt = (value: string, site: string) =>
+      resultShifts(bedsideExam({ results: [coded('needle-emg', value)] })).flatMap(({ applies, factor }) =>
+        sites.some((one) => one.key === site && applies(one)) ? [factor] : [],
+      );
+    const product = (factors: readonly number[]) => factors.reduce((a, b) => a * b, 1);
+    expect(product(factorsAt('denervation-widespread', 'upper-motor-neuron-system'))).toBeLessThan(1);
+    expect(product(factorsAt('denervation-widespread', 'lower-motor-neuron-system'))).toBeGreaterThan(1);
+    expect(product(factorsAt('normal', 'upper-motor-neuron-system'))).toBe(1);
+  });
+
+  it('read a level of the receptor antibody as the antibody', () => {
+    const lids = { findings: { cranialNerves: [{ sign: 'ptosis', side: 'left', present: true }] } };
+    const shifts = resultShifts(bedsideExam({ ...lids, results: [number('achr-antibody-level', 8, 'nmol/L')] }));
+    expect(shifts.map(({ factor, pointer }) => ({ factor, pointer }))).toEqual([{ factor: 25, pointer: '/results/0' }]);
+  });
+
   it('count as bounds when they came with a comparator', () => {
     const weak = { findings: { power: power({ 'shoulder-abduction': '4', 'hip-flexion': '4' }) } };
     const muscleShare = (...results: readonly unknown[]) =>

@@ -8,6 +8,7 @@ import { fewSignStories } from './red-flag-stories/few-sign-stories.ts';
 import { furtherWordingStories } from './red-flag-stories/further-wordings-stories.ts';
 import { headAndMuscleStories } from './red-flag-stories/head-and-muscle-stories.ts';
 import { nerveStories } from './red-flag-stories/nerve-stories.ts';
+import { resultsStories } from './red-flag-stories/results-stories.ts';
 import { sparseAndSlowStories } from './red-flag-stories/sparse-and-slow-stories.ts';
 import { spineStories } from './red-flag-stories/spine-stories.ts';
 import type { Parts } from './red-flag-stories/story.ts';
@@ -25,6 +26,7 @@ const stories = [
   ...furtherWordingStories,
   ...headAndMuscleStories,
   ...nerveStories,
+  ...resultsStories,
   ...sparseAndSlowStories,
   ...spineStories,
   ...strokeAndMassStories,

@@ -183,6 +183,46 @@ describe('proposed investigations', () => {
     expect({ workup, needless }).toEqual({ workup: [], needless: [] });
   });
 
+  it('ask for no further proof of what a result has proven', () => {
+    const junction = localised(site('postsynaptic-junction', 'junction'));
+    const lids = { cranialNerves: [{ sign: 'fatigable-ptosis', side: 'left', present: true }] };
+    const keysWith = (value: string) =>
+      workupOf(bedsideExam({ findings: lids, results: [{ key: 'achr-antibody', value }] }), junction).map(
+        ({ key }) => key,
+      );
+    expect(keysWith('negative')).toContain('musk-antibody');
+    for (const test of ['musk-antibody', 'single-fibre-emg', 'repetitive-stimulation'])
+      expect(keysWith('positive'), test).not.toContain(test);
+    const sugar = (value: number) =>
+      workupOf(bedsideExam({ history: chronic, results: [hba1c(value)] }), distal).map(({ key }) => key);
+    expect(sugar(8.2)).not.toContain('glucose-tolerance-test');
+  });
+
+  it('keep what the leading cause asks for when the list is long', () => {
+    const exam = bedsideExam({ history: chronic, findings: {} });
+    const cause = (key: string, probability: number) => ({ ...rankCauses(exam, distal)[0], key, probability });
+    const many = [
+      'leprosy',
+      'vasculitic-neuropathy',
+      'multiple-system-atrophy',
+      'wilson-disease',
+      'myasthenia-gravis',
+      'neurosarcoidosis',
+      'hepatic-encephalopathy',
+      'dominant-cerebellar-ataxia',
+    ];
+    const proposed = (leading: string) =>
+      proposeWorkup(
+        exam,
+        distal,
+        [cause(leading, 0.5), ...many.filter((key) => key !== leading).map((key) => cause(key, 0.3))] as never,
+        [],
+      ).workup.map(({ key }) => key);
+    expect(proposed('multiple-system-atrophy')).toHaveLength(16);
+    expect(proposed('multiple-system-atrophy')).toEqual(expect.arrayContaining(['autonomic-tests', 'bladder-scan']));
+    expect(proposed('leprosy')).toEqual(expect.arrayContaining(['skin-smear', 'nerve-biopsy']));
+  });
+
   it('image a root at its own level', () => {
     const at = (level: string) =>
       workupOf(bedsideExam(), localised(site('nerve-root', 'root', 1, level))).map((item) => item.key);

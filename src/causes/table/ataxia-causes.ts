@@ -110,6 +110,10 @@ export const ataxiaCauses: readonly Cause[] = [
     ],
     quantities: [atLeast('csf-white-cells', 5, '10*6/L', 2.5, 0.7)],
     values: [
+      reads('ct-chest', [
+        ['tumour', 6],
+        ['normal', 0.7],
+      ]),
       reads('paraneoplastic-antibody', [
         ['positive', 40],
         ['negative', 0.4],

@@ -58,6 +58,11 @@ export const autonomicAndGanglionCauses: readonly Cause[] = [
       atLeast('glucose-2h', 7.8, 'mmol/L', 0.4, 1.4, recalled('ada-standards', 'impaired glucose tolerance')),
     ],
     values: [
+      reads('autonomic-tests', [
+        ['sweat-loss', 2],
+        ['orthostatic-hypotension', 0.6],
+        ['cardiovagal-failure', 0.7],
+      ]),
       reads('skin-biopsy-nerve-fibre-density', [
         ['reduced', 1.3],
         ['normal', 0.5],
@@ -131,6 +136,13 @@ export const autonomicAndGanglionCauses: readonly Cause[] = [
     ],
     quantities: [under('white-cells', 4, '10*9/L', 1.6, 1), atLeast('esr', 40, 'mm/h', 1.4, 0.95)],
     values: [
+      reads(conduction, [
+        ['sensory-only', 1.6],
+        ['multifocal-axonal', 1.2],
+        ['demyelinating-uniform', 0.15],
+        ['demyelinating-non-uniform', 0.2],
+        ['motor-only-axonal', 0.15],
+      ]),
       reads('anti-ro', [
         ['positive', 10],
         ['negative', 0.4],
@@ -238,6 +250,10 @@ export const autonomicAndGanglionCauses: readonly Cause[] = [
     ],
     quantities: [atLeast('csf-white-cells', 5, '10*6/L', 2.5, 0.7)],
     values: [
+      reads(conduction, [
+        ['sensory-only', 1.5],
+        ['demyelinating-uniform', 0.15],
+      ]),
       reads('hiv-test', [
         ['positive', 15],
         ['negative', 0.4],
@@ -395,6 +411,7 @@ export const autonomicAndGanglionCauses: readonly Cause[] = [
     ],
     values: [
       reads('autonomic-tests', [
+        ['orthostatic-hypotension', 2],
         ['cardiovagal-failure', 0.2],
         ['sweat-loss', 0.2],
       ]),

@@ -85,6 +85,7 @@ export const brainCauses: readonly Cause[] = [
     ],
     sides: [sided(['cranial-nerves/optic-disc-swelling'], { one: 0.4, both: 1.1 })],
     values: [
+      reads('ct-chest', [['tumour', 3]]),
       reads('mri-brain', [
         ['space-occupying', 20],
         ['ring-enhancing', 6],

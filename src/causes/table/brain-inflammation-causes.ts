@@ -307,6 +307,10 @@ export const brainInflammationCauses: readonly Cause[] = [
     ],
     quantities: [under('sodium', 133, 'mmol/L', 2, 0.9), atLeast('csf-white-cells', 5, '10*6/L', 2.5, 0.6)],
     values: [
+      reads('ct-chest', [
+        ['tumour', 3],
+        ['thymoma', 2.5],
+      ]),
       reads('neuronal-surface-antibody', [
         ['positive', 80],
         ['negative', 0.3],

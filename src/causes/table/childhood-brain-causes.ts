@@ -297,7 +297,11 @@ export const childhoodBrainCauses: readonly Cause[] = [
       shows(['special-tests/chvostek-or-trousseau', 'involuntary-movements/carpopedal-spasm'], 6, 1),
       shows(['gait/ataxic', 'involuntary-movements/dystonia', 'involuntary-movements/chorea'], 1.4, 0.95),
     ],
-    quantities: [under('calcium', 2.1, 'mmol/L', 10, 0.6), atLeast('phosphate', 1.6, 'mmol/L', 4, 0.9)],
+    quantities: [
+      under('ionised-calcium', 1.1, 'mmol/L', 8, 0.6),
+      under('calcium', 2.1, 'mmol/L', 10, 0.6),
+      atLeast('phosphate', 1.6, 'mmol/L', 4, 0.9),
+    ],
     values: [
       reads('ct-head', [
         ['normal', 0.03],

@@ -101,6 +101,7 @@ export const cordCauses: readonly Cause[] = [
     signs: [shows(['inspection/enlarged-lymph-nodes', 'inspection/spinal-tenderness'], 1.8, 0.9)],
     quantities: [fluidWithoutCells, atLeast('calcium', 2.65, 'mmol/L', 2, 1)],
     values: [
+      reads('ct-chest', [['tumour', 4]]),
       reads(
         'mri-whole-spine',
         [

@@ -100,7 +100,13 @@ export const cordInflammationCauses: readonly Cause[] = [
     ],
     quantities: [atLeast('csf-white-cells', 50, '10*6/L', 0.2, 1.1)],
     values: [
+      reads('somatosensory-evoked-potentials', [
+        ['central-delay', 2],
+        ['peripheral-delay', 0.5],
+        ['normal', 0.7],
+      ]),
       reads('visual-evoked-potentials', [
+        ['absent', 1.5],
         ['delayed', 3],
         ['normal', 0.6],
       ]),
@@ -362,6 +368,10 @@ export const cordInflammationCauses: readonly Cause[] = [
       told(weightLoss, 2.5, 0.7),
     ],
     values: [
+      reads('ct-chest', [
+        ['tumour', 6],
+        ['normal', 0.7],
+      ]),
       ...longLesion(2, 1, 0.1),
       reads('paraneoplastic-antibody', [
         ['positive', 40],

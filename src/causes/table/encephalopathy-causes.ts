@@ -111,6 +111,10 @@ export const encephalopathyCauses: readonly Cause[] = [
       ),
     ],
     quantities: [
+      atLeast('creatinine', 500, 'umol/L', 3, 0.95),
+      under('egfr', 15, 'mL/min/{1.73_m2}', 3, 0.95),
+      under('ionised-calcium', 0.9, 'mmol/L', 3, 1),
+      atLeast('ionised-calcium', 1.6, 'mmol/L', 8, 0.95),
       under('sodium', 125, 'mmol/L', 8, 0.8),
       atLeast('sodium', 155, 'mmol/L', 8, 0.95),
       atLeast('urea-nitrogen', 25, 'mmol/L', 6, 0.8),
@@ -226,7 +230,11 @@ export const encephalopathyCauses: readonly Cause[] = [
       shows(['involuntary-movements/carpopedal-spasm'], 60, 0.3),
       shows(['special-tests/chvostek-or-trousseau'], 25, 0.5),
     ],
-    quantities: [under('calcium', 1.9, 'mmol/L', 15, 0.4), under('magnesium', 0.5, 'mmol/L', 8, 0.8)],
+    quantities: [
+      under('ionised-calcium', 1, 'mmol/L', 15, 0.4),
+      under('calcium', 1.9, 'mmol/L', 15, 0.4),
+      under('magnesium', 0.5, 'mmol/L', 8, 0.8),
+    ],
     source: recalled('adams-victor', 'tetany'),
   },
   {

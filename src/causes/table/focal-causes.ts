@@ -104,6 +104,11 @@ export const focalCauses: readonly Cause[] = [
     ],
     signs: [shows(['special-tests/tinel-wrist', 'special-tests/phalen'], 2, 0.7)],
     values: [
+      reads('nerve-conduction-pattern', [
+        ['focal-entrapment', 1.8],
+        ['normal', 0.5],
+        ['multifocal-axonal', 0.3],
+      ]),
       reads('nerve-ultrasound', [
         ['focal-swelling', 2.5],
         ['mass-or-cyst', 0.3],
@@ -137,6 +142,11 @@ export const focalCauses: readonly Cause[] = [
     ],
     signs: [shows(['special-tests/tinel-elbow', 'special-tests/elbow-flexion-test'], 2.5, 0.7)],
     values: [
+      reads('nerve-conduction-pattern', [
+        ['focal-entrapment', 1.8],
+        ['normal', 0.5],
+        ['multifocal-axonal', 0.3],
+      ]),
       reads('nerve-ultrasound', [
         ['focal-swelling', 2.5],
         ['mass-or-cyst', 0.3],
@@ -177,6 +187,11 @@ export const focalCauses: readonly Cause[] = [
     ],
     signs: [shows(['special-tests/tinel-fibular-neck'], 2, 0.8)],
     values: [
+      reads('nerve-conduction-pattern', [
+        ['focal-entrapment', 1.8],
+        ['normal', 0.5],
+        ['multifocal-axonal', 0.3],
+      ]),
       reads('nerve-ultrasound', [
         ['focal-swelling', 1.5],
         ['mass-or-cyst', 0.1],
@@ -207,6 +222,11 @@ export const focalCauses: readonly Cause[] = [
       told(['external-pressure', 'deep-sleep-on-arm'], 6, 0.7),
     ],
     values: [
+      reads('nerve-conduction-pattern', [
+        ['focal-entrapment', 1.8],
+        ['normal', 0.5],
+        ['multifocal-axonal', 0.3],
+      ]),
       reads('nerve-ultrasound', [
         ['focal-swelling', 1.5],
         ['mass-or-cyst', 0.2],
@@ -262,6 +282,11 @@ export const focalCauses: readonly Cause[] = [
     ],
     signs: [shows(['special-tests/tinel-tarsal-tunnel'], 3, 0.6)],
     values: [
+      reads('nerve-conduction-pattern', [
+        ['focal-entrapment', 1.8],
+        ['normal', 0.5],
+        ['multifocal-axonal', 0.3],
+      ]),
       reads('nerve-conduction-site', [
         ['tarsal-tunnel', 8],
         ['none', 0.4],

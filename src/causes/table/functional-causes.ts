@@ -58,7 +58,17 @@ export const functionalCauses: readonly Cause[] = [
       contrary,
       neverWithoutALesion,
     ],
-    values: [imaging],
+    values: [
+      reads('needle-emg', [
+        ['normal', 2],
+        ['denervation-widespread', 0.05],
+        ['denervation-single-root', 0.1],
+        ['denervation-plexus', 0.1],
+        ['denervation-single-nerve', 0.1],
+        ['myopathic', 0.1],
+      ]),
+      imaging,
+    ],
     source: positiveSigns,
   },
   {
@@ -87,7 +97,20 @@ export const functionalCauses: readonly Cause[] = [
       contrary,
       neverWithoutALesion,
     ],
-    values: [imaging],
+    values: [
+      reads('nerve-conduction-pattern', [
+        ['normal', 1.4],
+        ['axonal', 0.3],
+        ['multifocal-axonal', 0.1],
+        ['sensory-only', 0.15],
+      ]),
+      reads('somatosensory-evoked-potentials', [
+        ['normal', 3],
+        ['central-delay', 0.2],
+        ['peripheral-delay', 0.2],
+      ]),
+      imaging,
+    ],
     source: positiveSigns,
   },
   {

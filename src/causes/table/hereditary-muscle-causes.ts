@@ -139,7 +139,13 @@ export const hereditaryMuscleCauses: readonly Cause[] = [
         ['positive', 0.05],
         ['negative', 1.5],
       ]),
-      reads('muscle-biopsy', [['rimmed-vacuoles', 2.5]]),
+      reads('muscle-biopsy', [
+        ['inflammatory', 0.1],
+        ['necrotising', 0.2],
+        ['mitochondrial', 0.4],
+        ['neurogenic', 0.1],
+        ['rimmed-vacuoles', 2.5],
+      ]),
       reads('genetic-test', [
         ['other', 8],
         ['negative', 0.3],
@@ -195,6 +201,10 @@ export const hereditaryMuscleCauses: readonly Cause[] = [
       ]),
       reads('ecg', [['conduction-disease', 3]]),
       reads('muscle-biopsy', [
+        ['inflammatory', 0.1],
+        ['necrotising', 0.2],
+        ['dystrophic', 0.2],
+        ['neurogenic', 0.15],
         ['mitochondrial', 12],
         ['normal', 0.3],
       ]),
@@ -289,7 +299,11 @@ export const hereditaryMuscleCauses: readonly Cause[] = [
       shows(['inspection/scapular-winging', 'inspection/scoliosis', 'inspection/hyperlordosis'], 1.5, 1),
       shows(['autonomic/paradoxical-breathing', 'autonomic/breathlessness-lying-flat'], 6, 0.7),
     ],
-    quantities: [atLeast('alt', 60, 'U/L', 1.4, 0.9), atLeast('creatine-kinase', 400, 'U/L', 1.3, 0.6)],
+    quantities: [
+      atLeast('vital-capacity-fall-supine', 15, '%', 4, 0.7),
+      atLeast('alt', 60, 'U/L', 1.4, 0.9),
+      atLeast('creatine-kinase', 400, 'U/L', 1.3, 0.6),
+    ],
     values: [
       reads('ecg', [['other', 1.6]]),
       reads('needle-emg', [

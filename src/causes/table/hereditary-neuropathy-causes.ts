@@ -72,6 +72,11 @@ export const hereditaryNeuropathyCauses: readonly Cause[] = [
     ],
     quantities: [atLeast('creatine-kinase', 1000, 'U/L', 0.15, 1.05), slowArm(8, 0.08)],
     values: [
+      reads('nerve-biopsy', [
+        ['demyelination', 4],
+        ['vasculitis', 0.05],
+        ['amyloid', 0.05],
+      ]),
       reads(
         'genetic-test',
         [
@@ -137,6 +142,12 @@ export const hereditaryNeuropathyCauses: readonly Cause[] = [
       under(armVelocity, 45, 'm/s', 0.6, 1.4, types),
     ],
     values: [
+      reads('nerve-biopsy', [
+        ['axonal', 1.5],
+        ['demyelination', 0.3],
+        ['vasculitis', 0.05],
+        ['amyloid', 0.1],
+      ]),
       reads(
         'genetic-test',
         [
@@ -363,6 +374,11 @@ export const hereditaryNeuropathyCauses: readonly Cause[] = [
       shows(longStandingSigns, 2, 0.9),
     ],
     values: [
+      reads('autonomic-tests', [
+        ['sweat-loss', 2.5],
+        ['orthostatic-hypotension', 1.6],
+        ['normal', 0.5],
+      ]),
       reads('genetic-test', [
         ['other', 30],
         ['negative', 0.5],

@@ -56,6 +56,12 @@ export const hereditarySystemicNeuropathyCauses: readonly Cause[] = [
     ],
     quantities: [slowArm(0.3, 1.05)],
     values: [
+      reads('autonomic-tests', [
+        ['orthostatic-hypotension', 2.5],
+        ['cardiovagal-failure', 2.5],
+        ['sweat-loss', 1.6],
+        ['normal', 0.4],
+      ]),
       reads('genetic-test', [
         ['ttr-variant', 300],
         ['negative', 0.1],
@@ -116,6 +122,7 @@ export const hereditarySystemicNeuropathyCauses: readonly Cause[] = [
     ],
     quantities: [under('egfr', 60, 'mL/min/{1.73_m2}', 2, 0.9)],
     values: [
+      reads('autonomic-tests', [['sweat-loss', 2.5]]),
       reads('ecg', [
         ['conduction-disease', 1.8],
         ['other', 1.6],

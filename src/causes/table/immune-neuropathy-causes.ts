@@ -221,6 +221,13 @@ export const immuneNeuropathyCauses: readonly Cause[] = [
       atLeast('platelets', 450, '10*9/L', 0.4, 1.05),
     ],
     values: [
+      reads('nerve-biopsy', [
+        ['demyelination', 4],
+        ['axonal', 0.5],
+        ['vasculitis', 0.1],
+        ['amyloid', 0.03],
+        ['normal', 0.6],
+      ]),
       reads('mri-brachial-plexus', [
         ['inflammation', 3],
         ['normal', 0.7],
@@ -270,6 +277,11 @@ export const immuneNeuropathyCauses: readonly Cause[] = [
     ],
     quantities: [csfProtein(2, 0.6), atLeast('crp', 10, 'mg/L', 0.4, 1.1)],
     values: [
+      reads('nerve-biopsy', [
+        ['demyelination', 4],
+        ['axonal', 0.5],
+        ['vasculitis', 0.1],
+      ]),
       reads('mri-brachial-plexus', [
         ['inflammation', 3],
         ['mass', 0.3],

@@ -129,6 +129,11 @@ export const junctionCauses: readonly Cause[] = [
       shows(fatigueSeen, 3, 0.6),
     ],
     values: [
+      reads('repetitive-stimulation', [
+        ['decrement', 3],
+        ['normal', 0.7],
+        ['increment', 0.15],
+      ]),
       reads('musk-antibody', [
         ['positive', 150],
         ['negative', 0.05],
@@ -138,7 +143,10 @@ export const junctionCauses: readonly Cause[] = [
         ['negative', 3],
       ]),
       reads('ct-chest', [['thymoma', 0.2]]),
-      reads('single-fibre-emg', [['normal', 0.3]]),
+      reads('single-fibre-emg', [
+        ['increased-jitter', 3],
+        ['normal', 0.3],
+      ]),
     ],
     source: recalled('mg-consensus-2021', 'MuSK myasthenia'),
   },
@@ -177,6 +185,10 @@ export const junctionCauses: readonly Cause[] = [
     ],
     quantities: [atLeast('creatine-kinase', 1000, 'U/L', 0.2, 1.1)],
     values: [
+      reads('single-fibre-emg', [
+        ['increased-jitter', 4],
+        ['normal', 0.1],
+      ]),
       reads('achr-antibody', [
         ['positive', 0.02],
         ['negative', 2],
@@ -232,6 +244,10 @@ export const junctionCauses: readonly Cause[] = [
     ],
     quantities: [under('sodium', 132, 'mmol/L', 1.8, 1), atLeast('creatine-kinase', 1000, 'U/L', 0.2, 1.1)],
     values: [
+      reads('single-fibre-emg', [
+        ['increased-jitter', 4],
+        ['normal', 0.1],
+      ]),
       reads('achr-antibody', [['positive', 0.2]]),
       reads('vgcc-antibody', [
         ['positive', 25],
@@ -245,7 +261,12 @@ export const junctionCauses: readonly Cause[] = [
         ],
         read('lems-titulaer-2011'),
       ),
-      reads('ct-chest', [['tumour', 4]]),
+      reads('repetitive-stimulation', [['decrement', 2.5]]),
+      reads('ct-chest', [
+        ['thymoma', 0.4],
+        ['normal', 0.7],
+        ['tumour', 4],
+      ]),
     ],
     source: read('lems-titulaer-2011'),
   },
@@ -308,7 +329,12 @@ export const junctionCauses: readonly Cause[] = [
       shows(['autonomic/fever'], 0.2, 1.2),
     ],
     values: [
+      reads('single-fibre-emg', [
+        ['increased-jitter', 4],
+        ['normal', 0.1],
+      ]),
       reads('repetitive-stimulation', [
+        ['decrement', 2],
         ['increment', 5],
         ['normal', 0.6],
       ]),
@@ -340,6 +366,12 @@ export const junctionCauses: readonly Cause[] = [
       told(['aminoglycoside', 'neuromuscular-blocker', 'botulinum-toxin-injection'], 12, 0.3),
       told(['fluoroquinolone', 'macrolide', 'beta-blocker', 'chloroquine', 'hydroxychloroquine'], 3, 0.6),
       told(['critical-illness', 'recent-surgery'], 2, 0.9),
+    ],
+    values: [
+      reads('repetitive-stimulation', [
+        ['decrement', 3],
+        ['normal', 0.5],
+      ]),
     ],
     source: recalled('mg-consensus-2021', 'medicines to avoid'),
   },
@@ -495,7 +527,14 @@ export const junctionCauses: readonly Cause[] = [
     ],
     signs: [shows(['cranial-nerves/ptosis', 'cranial-nerves/ophthalmoplegia', 'inspection/dropped-head'], 1.5, 0.9)],
     quantities: [atLeast('creatine-kinase', 400, 'U/L', 2.5, 0.4)],
-    values: [reads('ecg', [['conduction-disease', 3]])],
+    values: [
+      reads('muscle-biopsy', [
+        ['inflammatory', 3],
+        ['necrotising', 2.5],
+        ['normal', 0.5],
+      ]),
+      reads('ecg', [['conduction-disease', 3]]),
+    ],
     source: junctionBook,
   },
 ];

@@ -86,6 +86,12 @@ export const meningealAndPressureCauses: readonly Cause[] = [
       atLeast('crp', 50, 'mg/L', 4, 0.15),
       atLeast('white-cells', 12, '10*9/L', 2, 0.5),
     ],
+    values: [
+      reads('csf-microbiology', [
+        ['positive', 5],
+        ['negative', 0.5],
+      ]),
+    ],
     source: recalled('bacterial-meningitis-2004'),
   },
   {

@@ -208,7 +208,7 @@ export const motorNeuronCauses: readonly Cause[] = [
     ],
     values: [
       reads('needle-emg', [
-        ['normal', 2.5],
+        ['normal', 1.8],
         ['denervation-widespread', 0.1],
       ]),
       reads('mri-brain', [['demyelinating-lesions', 0.2]]),

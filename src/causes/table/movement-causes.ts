@@ -1,5 +1,5 @@
 import { commonPractice, fromMemory, recalled } from '../../kernel/cite.ts';
-import { at, type Cause, mondo, reads, shows, sided, tempos, told, under } from './cause.ts';
+import { at, atLeast, type Cause, mondo, reads, shows, sided, tempos, told, under } from './cause.ts';
 
 const akineticRigid = 'akinetic-rigid-syndrome';
 const movementChapter = recalled('adams-victor', 'disorders of movement and posture');
@@ -71,7 +71,14 @@ export const movementCauses: readonly Cause[] = [
     sides: [
       sided(['involuntary-movements/resting-tremor', 'involuntary-movements/bradykinesia'], { one: 1.6, both: 0.8 }),
     ],
+    quantities: [atLeast('post-void-residual', 100, 'mL', 0.5, 1.1)],
     values: [
+      reads('autonomic-tests', [
+        ['orthostatic-hypotension', 0.8],
+        ['cardiovagal-failure', 0.6],
+        ['sweat-loss', 0.5],
+        ['normal', 1.2],
+      ]),
       reads('mri-brain', [
         ['normal', 1.2],
         ['small-vessel-disease', 0.7],
@@ -156,6 +163,13 @@ export const movementCauses: readonly Cause[] = [
       shows(['higher-function/hallucinations', 'autonomic/orthostatic-hypotension'], 0.4, 1),
     ],
     sides: [sided(['involuntary-movements/bradykinesia'], { one: 0.6, both: 1.2 })],
+    values: [
+      reads('autonomic-tests', [
+        ['orthostatic-hypotension', 0.3],
+        ['cardiovagal-failure', 0.4],
+        ['normal', 1.3],
+      ]),
+    ],
     source: movementChapter,
   },
   {
@@ -196,8 +210,11 @@ export const movementCauses: readonly Cause[] = [
       shows(['higher-function/hallucinations', 'higher-function/memory-impairment'], 0.4, 1),
       shows(['cranial-nerves/vocal-cord-paralysis', 'sphincters/constipation'], 2, 1),
     ],
+    quantities: [atLeast('post-void-residual', 100, 'mL', 3, 0.6)],
     values: [
       reads('autonomic-tests', [
+        ['cardiovagal-failure', 1.9],
+        ['sweat-loss', 1.9],
         ['orthostatic-hypotension', 4],
         ['normal', 0.2],
       ]),
@@ -323,6 +340,13 @@ export const movementCauses: readonly Cause[] = [
       shows(['higher-function/fluctuating-consciousness', 'higher-function/inattention'], 3, 0.7),
       shows(['involuntary-movements/bradykinesia', 'tone/upper-limb', 'gait/shuffling'], 3, 0.4),
       shows(['autonomic/orthostatic-hypotension'], 2, 0.9),
+    ],
+    values: [
+      reads('autonomic-tests', [
+        ['orthostatic-hypotension', 2],
+        ['cardiovagal-failure', 1.6],
+        ['normal', 0.7],
+      ]),
     ],
     source: movementChapter,
   },

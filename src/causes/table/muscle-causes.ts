@@ -115,6 +115,9 @@ export const muscleCauses: readonly Cause[] = [
         ['negative', 0.6],
       ]),
       reads('muscle-biopsy', [
+        ['inflammatory', 0.5],
+        ['dystrophic', 0.3],
+        ['mitochondrial', 0.3],
         ['necrotising', 8],
         ['normal', 0.1],
       ]),
@@ -164,6 +167,9 @@ export const muscleCauses: readonly Cause[] = [
       reads(
         'muscle-biopsy',
         [
+          ['inflammatory', 1.6],
+          ['dystrophic', 0.3],
+          ['neurogenic', 0.2],
           ['rimmed-vacuoles', 20],
           ['normal', 0.1],
         ],
@@ -225,6 +231,7 @@ export const muscleCauses: readonly Cause[] = [
         ['negative', 1.2],
       ]),
       reads('muscle-biopsy', [
+        ['mitochondrial', 0.6],
         ['inflammatory', 0.3],
         ['dystrophic', 0.2],
         ['necrotising', 0.8],
@@ -295,6 +302,10 @@ export const muscleCauses: readonly Cause[] = [
         ['normal', 1.6],
       ]),
       reads('muscle-biopsy', [
+        ['necrotising', 0.15],
+        ['mitochondrial', 0.3],
+        ['dystrophic', 0.15],
+        ['rimmed-vacuoles', 0.1],
         ['inflammatory', 0.2],
         ['normal', 1.4],
       ]),
@@ -345,6 +356,7 @@ export const muscleCauses: readonly Cause[] = [
       ),
     ],
     quantities: [
+      atLeast('ionised-calcium', 1.45, 'mmol/L', 4, 0.9),
       under('phosphate', 0.7, 'mmol/L', 3, 0.95),
       under('calcium', 2.1, 'mmol/L', 2.5, 0.95),
       under('cortisol', 100, 'nmol/L', 4, 1),
@@ -361,6 +373,9 @@ export const muscleCauses: readonly Cause[] = [
         ['normal', 1.4],
       ]),
       reads('muscle-biopsy', [
+        ['necrotising', 0.3],
+        ['mitochondrial', 0.2],
+        ['rimmed-vacuoles', 0.1],
         ['inflammatory', 0.2],
         ['dystrophic', 0.1],
         ['normal', 1.4],
@@ -571,6 +586,8 @@ export const muscleCauses: readonly Cause[] = [
         ['negative', 0.4],
       ]),
       reads('muscle-biopsy', [
+        ['mitochondrial', 0.2],
+        ['neurogenic', 0.05],
         ['dystrophic', 6],
         ['normal', 0.2],
         ['inflammatory', 0.6],

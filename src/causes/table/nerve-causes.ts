@@ -1,6 +1,6 @@
 import { recalled } from '../../kernel/cite.ts';
 import { aboveTheLoins } from './above-the-loins.ts';
-import { at, atRoot, type Cause, inKind, reads, shows, showsAt, tempos, told } from './cause.ts';
+import { at, atLeast, atRoot, type Cause, inKind, reads, shows, showsAt, tempos, told } from './cause.ts';
 
 const limbNerves = recalled('preston-shapiro', 'mononeuropathies');
 const injury = ['trauma', 'limb-fracture-or-dislocation', 'neck-trauma'] as const;
@@ -114,6 +114,7 @@ export const nerveCauses: readonly Cause[] = [
       told(['cancer', 'lymphoma'], 4, 0.8),
       told('neck-trauma', 3, 0.95),
     ],
+    quantities: [atLeast('vital-capacity-fall-supine', 15, '%', 6, 0.2)],
     values: [
       reads('ct-chest', [
         ['tumour', 6],

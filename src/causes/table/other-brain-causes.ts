@@ -272,6 +272,7 @@ export const otherBrainCauses: readonly Cause[] = [
       shows(['involuntary-movements/myoclonus', 'involuntary-movements/asterixis'], 2.5, 0.7),
       shows(['higher-function/mutism', 'higher-function/expressive-aphasia', 'higher-function/hallucinations'], 1.6, 1),
     ],
+    quantities: [under('egfr', 30, 'mL/min/{1.73_m2}', 4, 0.6)],
     values: [
       reads('eeg', [
         ['status-epilepticus', 3],

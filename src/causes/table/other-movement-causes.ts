@@ -106,6 +106,7 @@ export const otherMovementCauses: readonly Cause[] = [
     ],
     signs: [shows(chorea, 3, 0.1), shows(['autonomic/resting-tachycardia', 'cranial-nerves/lid-retraction'], 2, 1)],
     quantities: [
+      under('ionised-calcium', 1, 'mmol/L', 5, 0.9),
       atLeast('haemoglobin', 180, 'g/L', 12, 0.8),
       under('tsh', 0.1, 'm[IU]/L', 8, 0.6),
       under('calcium', 1.9, 'mmol/L', 5, 0.9),

@@ -51,6 +51,8 @@ export const otherMuscleCauses: readonly Cause[] = [
         ['negative', 0.8],
       ]),
       reads('muscle-biopsy', [
+        ['dystrophic', 0.2],
+        ['neurogenic', 0.1],
         ['inflammatory', 6],
         ['normal', 0.2],
         ['rimmed-vacuoles', 0.1],
@@ -90,6 +92,11 @@ export const otherMuscleCauses: readonly Cause[] = [
     ],
     quantities: [atLeast('crp', 10, 'mg/L', 1.4, 0.9), atLeast('creatine-kinase', 400, 'U/L', 2, 0.4)],
     values: [
+      reads('muscle-biopsy', [
+        ['inflammatory', 4],
+        ['necrotising', 1],
+        ['normal', 0.4],
+      ]),
       reads('ana', [['positive', 1.3]]),
       reads('anti-ro', [['positive', 2]]),
       reads('mri-muscle', [
@@ -180,6 +187,12 @@ export const otherMuscleCauses: readonly Cause[] = [
       atLeast('crp', 10, 'mg/L', 1.4, 0.95),
       atLeast('eosinophils', 1.5, '10*9/L', 3, 1),
       atLeast('creatine-kinase', 400, 'U/L', 2, 0.3),
+    ],
+    values: [
+      reads('muscle-biopsy', [
+        ['inflammatory', 2],
+        ['dystrophic', 0.05],
+      ]),
     ],
     source: muscleBook,
   },
@@ -375,6 +388,13 @@ export const otherMuscleCauses: readonly Cause[] = [
       shows(['cranial-nerves/ophthalmoplegia', 'sensation/pinprick', 'sensation/vibration'], 0.4, 1.1),
     ],
     quantities: [atLeast('creatine-kinase', 400, 'U/L', 1.4, 0.9)],
+    values: [
+      reads('needle-emg', [
+        ['myopathic', 3],
+        ['myopathic-irritable', 2.5],
+        ['normal', 0.4],
+      ]),
+    ],
     source: recalled('preston-shapiro', 'critical illness myopathy'),
   },
 ];

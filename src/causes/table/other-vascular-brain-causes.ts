@@ -120,6 +120,7 @@ export const otherVascularBrainCauses: readonly Cause[] = [
     ],
     values: [
       reads('ct-head', [
+        ['normal', 0.15],
         ['haemorrhage', 15],
         ['infarct', 5],
         ['hydrocephalus', 6],

@@ -85,6 +85,10 @@ export const paraproteinNeuropathyCauses: readonly Cause[] = [
     ],
     quantities: [slowArm(3, 0.6), atLeast('igm', 2.5, 'g/L', 3, 0.5)],
     values: [
+      reads('nerve-biopsy', [
+        ['demyelination', 3],
+        ['vasculitis', 0.1],
+      ]),
       reads(immunofixation, [...igM(12), ...igGOrA(0.1), ['normal', 0.05]]),
       reads('anti-mag', [
         ['positive', 25],
@@ -136,7 +140,7 @@ export const paraproteinNeuropathyCauses: readonly Cause[] = [
     ],
     values: [
       reads(immunofixation, [...lambda(25), ['igg-kappa', 0.3], ['iga-kappa', 0.3], ...igM(0.2), ['normal', 0.2]]),
-      reads(conduction, [...demyelinating(2, 4), ['mixed', 3], ['axonal', 0.4], ['normal', 0.1]]),
+      reads(conduction, [...demyelinating(2, 3), ['mixed', 2], ['axonal', 0.4], ['normal', 0.1]]),
     ],
     source: recalled('ean-pns-cidp-2021', 'differential diagnosis: POEMS'),
   },
@@ -186,6 +190,12 @@ export const paraproteinNeuropathyCauses: readonly Cause[] = [
       atLeast('free-light-chain-ratio', 1.66, '{ratio}', 3, 0.9),
     ],
     values: [
+      reads('autonomic-tests', [
+        ['orthostatic-hypotension', 2.5],
+        ['cardiovagal-failure', 2.5],
+        ['sweat-loss', 1.6],
+        ['normal', 0.4],
+      ]),
       reads(immunofixation, [...lambda(8), ['igg-kappa', 4], ['iga-kappa', 4], ...igM(1.5), ['normal', 0.15]]),
       reads('nerve-biopsy', [
         ['amyloid', 30],

@@ -57,6 +57,7 @@ export const plexusAndRootCauses: readonly Cause[] = [
     ],
     signs: [shows(['special-tests/pinch-sign'], 1.5, 1), shows(['inspection/scapular-winging'], 2.5, 0.9)],
     values: [
+      reads('mri-brachial-plexus', [['normal', 0.8]]),
       ...(['mri-brachial-plexus', 'mri-lumbosacral-plexus'] as const).map((result) =>
         reads(result, [
           ['inflammation', 4],
@@ -105,6 +106,10 @@ export const plexusAndRootCauses: readonly Cause[] = [
       shows(['cranial-nerves/horner-syndrome'], 5, 0.8),
     ],
     values: [
+      reads('ct-chest', [
+        ['tumour', 4],
+        ['normal', 0.6],
+      ]),
       ...(['mri-brachial-plexus', 'mri-lumbosacral-plexus'] as const).map((result) =>
         reads(result, [
           ['mass', 15],

@@ -70,7 +70,18 @@ export const polyneuropathyCauses: readonly Cause[] = [
       atLeast('glucose-random', 11.1, 'mmol/L', 5, 0.6, glucoseThresholds),
       slowArm(0.4, 1),
     ],
-    values: [axonal(1.3)],
+    values: [
+      reads('autonomic-tests', [
+        ['cardiovagal-failure', 1.6],
+        ['orthostatic-hypotension', 1.3],
+        ['sweat-loss', 1.5],
+      ]),
+      reads('nerve-biopsy', [
+        ['vasculitis', 0.1],
+        ['amyloid', 0.1],
+      ]),
+      axonal(1.3),
+    ],
     source: read('visser-2015', '32 % of new polyneuropathy'),
   },
   {
@@ -164,7 +175,16 @@ export const polyneuropathyCauses: readonly Cause[] = [
       under('vitamin-b12', 133, 'pmol/L', 0.3, 1.2, b12Thresholds),
       slowArm(0.05, 1.1),
     ],
-    values: [axonal(1.5), reads(immunofixation, [...igGOrA(0.3), ...igM(0.2), ['light-chain', 0.3], ['normal', 1.2]])],
+    values: [
+      reads('nerve-biopsy', [
+        ['axonal', 1.5],
+        ['vasculitis', 0.1],
+        ['amyloid', 0.05],
+        ['demyelination', 0.3],
+      ]),
+      axonal(1.5),
+      reads(immunofixation, [...igGOrA(0.3), ...igM(0.2), ['light-chain', 0.3], ['normal', 1.2]]),
+    ],
     source: read('visser-2015', '26 % of new polyneuropathy, rising with age'),
   },
   {
@@ -228,6 +248,10 @@ export const polyneuropathyCauses: readonly Cause[] = [
       axonalVelocity,
     ],
     values: [
+      reads('somatosensory-evoked-potentials', [
+        ['central-delay', 1.6],
+        ['normal', 0.4],
+      ]),
       axonal(1.2),
       reads('mri-cervical-spine', [
         ['dorsal-column-signal', 5],
@@ -418,6 +442,7 @@ export const polyneuropathyCauses: readonly Cause[] = [
       told(['restless-legs', 'cramps'], 1.8, 0.8),
     ],
     quantities: [
+      atLeast('urea-nitrogen', 20, 'mmol/L', 2, 0.5),
       atLeast('creatinine', 400, 'umol/L', 5, 0.5),
       atLeast('creatinine', 130, 'umol/L', 1.2, 0.15),
       under('egfr', 15, 'mL/min/{1.73_m2}', 6, 0.3),

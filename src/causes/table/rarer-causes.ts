@@ -233,6 +233,7 @@ export const rarerCauses: readonly Cause[] = [
       shows(['inspection/colour-or-temperature-change'], 3, 0.9),
       shows(['inspection/absent-limb-pulse'], 10, 0.5),
     ],
+    values: [reads('ecg', [['atrial-fibrillation', 4]])],
     source: plexusChapter,
   },
   {

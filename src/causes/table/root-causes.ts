@@ -221,6 +221,7 @@ export const rootCauses: readonly Cause[] = [
     ],
     signs: [shows(['inspection/spinal-tenderness'], 2, 0.8)],
     values: [
+      reads('ct-chest', [['tumour', 4]]),
       reads('mri-lumbar-spine', [
         ['metastasis', 20],
         ['normal', 0.1],
@@ -476,6 +477,11 @@ export const rootCauses: readonly Cause[] = [
     ],
     quantities: [atLeast('csf-white-cells', 10, '10*6/L', 5, 0.2, recalled('adams-victor', 'Lyme disease'))],
     values: [
+      reads('mri-brain', [['meningeal-enhancement', 2]]),
+      reads('nerve-conduction-pattern', [
+        ['multifocal-axonal', 1.5],
+        ['demyelinating-uniform', 0.2],
+      ]),
       reads('mri-lumbar-spine', [['root-enhancement', 3]]),
       reads('borrelia-serology', [
         ['positive', 6],
@@ -534,6 +540,10 @@ export const rootCauses: readonly Cause[] = [
       atLeast('csf-protein', 0.45, 'g/L', 1.5, 0.4),
     ],
     values: [
+      reads('mri-brain', [
+        ['meningeal-enhancement', 5],
+        ['normal', 0.7],
+      ]),
       reads('mri-lumbar-spine', [
         ['root-enhancement', 3],
         ['root-compression', 0.3],

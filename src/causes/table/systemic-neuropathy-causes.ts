@@ -51,7 +51,10 @@ export const systemicNeuropathyCauses: readonly Cause[] = [
         ['negative', 0.15],
       ]),
       reads('nerve-biopsy', [['vasculitis', 5]]),
-      reads('rheumatoid-factor', [['positive', 4]]),
+      reads('rheumatoid-factor', [
+        ['negative', 0.5],
+        ['positive', 4],
+      ]),
       reads(conduction, [['axonal', 1.3], ['multifocal-axonal', 3], ...demyelinating(0.2)]),
     ],
     source: recalled('adams-victor', 'cryoglobulinaemia'),
@@ -95,6 +98,7 @@ export const systemicNeuropathyCauses: readonly Cause[] = [
       under('platelets', 150, '10*9/L', 1.4, 1),
     ],
     values: [
+      reads('nerve-biopsy', [['vasculitis', 6]]),
       reads('ana', [
         ['positive', 3],
         ['negative', 0.4],
@@ -139,11 +143,18 @@ export const systemicNeuropathyCauses: readonly Cause[] = [
       atLeast('csf-white-cells', 10, '10*6/L', 2, 0.9),
     ],
     values: [
+      reads(conduction, [
+        ['multifocal-axonal', 3],
+        ['axonal', 1.2],
+        ['demyelinating-uniform', 0.2],
+        ['normal', 0.6],
+      ]),
       reads('ct-chest', [
         ['hilar-nodes', 12],
         ['normal', 0.3],
       ]),
       reads('nerve-biopsy', [
+        ['vasculitis', 0.7],
         ['granuloma', 30],
         ['normal', 0.6],
       ]),
@@ -232,6 +243,12 @@ export const systemicNeuropathyCauses: readonly Cause[] = [
       atLeast('ldh', 250, 'U/L', 3, 0.6),
     ],
     values: [
+      reads('mri-brain', [['meningeal-enhancement', 3]]),
+      reads(conduction, [
+        ['multifocal-axonal', 3],
+        ['axonal', 1.2],
+        ['normal', 0.4],
+      ]),
       reads('csf-cytology', [
         ['malignant', 20],
         ['normal', 0.6],
@@ -389,7 +406,20 @@ export const systemicNeuropathyCauses: readonly Cause[] = [
       shows(['inspection/foot-ulcer', 'inspection/amputation', 'inspection/trophic-skin-change'], 2.5, 0.9),
     ],
     values: [
-      reads('nerve-biopsy', [['granuloma', 6]]),
+      reads(conduction, [
+        ['multifocal-axonal', 2.5],
+        ['axonal', 1],
+        ['mixed', 1.2],
+        ['demyelinating-uniform', 0.3],
+        ['demyelinating-non-uniform', 0.6],
+        ['motor-conduction-block', 0.5],
+        ['normal', 0.4],
+      ]),
+      reads('nerve-biopsy', [
+        ['normal', 0.5],
+        ['vasculitis', 0.3],
+        ['granuloma', 6],
+      ]),
       reads('nerve-ultrasound', [
         ['focal-swelling', 2],
         ['diffuse-enlargement', 2],
@@ -417,7 +447,7 @@ export const systemicNeuropathyCauses: readonly Cause[] = [
     ],
     signs: [shows(['cranial-nerves/facial-weakness', 'cranial-nerves/ophthalmoplegia'], 0.4, 1.1)],
     quantities: [atLeast('csf-protein', 0.45, 'g/L', 0.5, 1.3), axonalVelocity],
-    values: [axonal(1.6)],
+    values: [reads('needle-emg', [['myopathic', 0.4]]), axonal(1.6)],
     source: recalled('preston-shapiro', 'critical illness polyneuropathy'),
   },
 ];

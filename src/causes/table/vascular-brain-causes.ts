@@ -405,6 +405,7 @@ export const vascularBrainCauses: readonly Cause[] = [
       ),
     ],
     values: [
+      reads('ecg', [['atrial-fibrillation', 2]]),
       reads('mri-brain', [
         ['normal', 1.3],
         ['space-occupying', 0.1],

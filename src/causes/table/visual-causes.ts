@@ -72,6 +72,7 @@ export const visualCauses: readonly Cause[] = [
         ['space-occupying', 0.1],
       ]),
       reads('visual-evoked-potentials', [
+        ['absent', 1.6],
         ['delayed', 3],
         ['normal', 0.2],
       ]),
@@ -128,6 +129,10 @@ export const visualCauses: readonly Cause[] = [
       under('haemoglobin', 80, 'g/L', 2.5, 1),
     ],
     values: [
+      reads('visual-evoked-potentials', [
+        ['delayed', 0.6],
+        ['absent', 1.2],
+      ]),
       reads('mri-brain', [
         ['demyelinating-lesions', 0.15],
         ['normal', 1.3],
@@ -251,6 +256,7 @@ export const visualCauses: readonly Cause[] = [
       ),
     ],
     values: [
+      reads('ecg', [['atrial-fibrillation', 2]]),
       reads('angiography-head-neck', [
         ['stenosis', 4],
         ['occlusion', 4],

@@ -58,7 +58,7 @@ export const investigations: readonly Investigation[] = [
     '48378-4',
     'Kappa light chains.free/Lambda light chains.free [Mass Ratio] in Serum',
   ]),
-  row('full-blood-count', 'Full blood count', ['haemoglobin', 'white-cells'], recalled('nice-ng127'), [
+  row('full-blood-count', 'Full blood count', ['haemoglobin', 'white-cells', 'platelets'], recalled('nice-ng127'), [
     '58410-2',
     'Complete blood count (hemogram) panel - Blood by Automated count',
   ]),
@@ -120,7 +120,7 @@ export const investigations: readonly Investigation[] = [
     '8061-4',
     'Nuclear Ab [Presence] in Serum',
   ]),
-  row('anti-ro-antibody', 'Anti-Ro and anti-La antibodies', ['anti-ro'], emgBook),
+  row('anti-ro-antibody', 'Anti-Ro and anti-La antibodies', ['anti-ro', 'anti-la'], emgBook),
   row(
     'antineutrophil-cytoplasmic-antibody',
     'Antineutrophil cytoplasmic antibody',
@@ -172,7 +172,7 @@ export const investigations: readonly Investigation[] = [
   row(
     'nerve-conduction-study',
     'Nerve conduction study',
-    ['nerve-conduction-pattern', 'nerve-conduction-site'],
+    ['nerve-conduction-pattern', 'nerve-conduction-site', 'motor-conduction-velocity-arm'],
     emgBook,
     ['29755-6', 'Nerve conduction study'],
   ),
@@ -203,7 +203,7 @@ export const investigations: readonly Investigation[] = [
   row(
     'lumbar-puncture',
     'Lumbar puncture: cells, protein, glucose',
-    ['csf-protein', 'csf-white-cells'],
+    ['csf-protein', 'csf-white-cells', 'csf-glucose'],
     read('ean-pns-gbs-2023'),
   ),
   row('csf-oligoclonal-bands', 'Oligoclonal bands in cerebrospinal fluid', ['csf-oligoclonal-bands'], cord, [
@@ -302,7 +302,7 @@ export const investigations: readonly Investigation[] = [
     [],
     recalled('hypercalcaemia-2016', 'tells parathyroid disease from the rest'),
   ),
-  row('liver-function', 'Liver function tests', ['alt', 'albumin'], commonPractice, [
+  row('liver-function', 'Liver function tests', ['alt', 'ast', 'albumin'], commonPractice, [
     '24325-3',
     'Hepatic function 2000 panel - Serum or Plasma',
   ]),
@@ -350,7 +350,7 @@ export const investigations: readonly Investigation[] = [
   row(
     'autoimmune-encephalitis-antibodies',
     'Antibodies of autoimmune encephalitis in serum and fluid',
-    [],
+    ['neuronal-surface-antibody'],
     recalled('autoimmune-encephalitis-2016'),
   ),
   row(
@@ -409,7 +409,12 @@ export const investigations: readonly Investigation[] = [
     ['csf-xanthochromia'],
     read('nice-ng228'),
   ),
-  row('prion-assay', 'Prion seeding assay in cerebrospinal fluid', [], recalled('adams-victor', 'prion disease')),
+  row(
+    'prion-assay',
+    'Prion seeding assay in cerebrospinal fluid',
+    ['csf-prion-seeding'],
+    recalled('adams-victor', 'prion disease'),
+  ),
   row(
     'csf-tap-test',
     'Gait before and after removal of cerebrospinal fluid',

@@ -4,8 +4,15 @@ import { type Hypothesis, hypothesis, type PaceFactors } from '../hypothesis.ts'
 import { LesionBuilder } from '../lesion.ts';
 import { severalNerves } from './process-signs.ts';
 
-/** Percent of all focal and diffuse findings: patches that have run together, two limbs, three nerves, and one limb. Judged. */
-const percent = { confluent: 0.45, twoLimbs: 0.35, threeNerves: 0.3, oneArm: 0.12, withFace: 0.1 } as const;
+/** Percent of all focal and diffuse findings: patches that have run together, two limbs, three nerves, one limb, and skin alike on both sides. Judged. */
+const percent = {
+  confluent: 0.45,
+  twoLimbs: 0.35,
+  threeNerves: 0.3,
+  oneArm: 0.12,
+  withFace: 0.1,
+  skinAlike: 0.06,
+} as const;
 
 /** The nerves that inflamed vessels starve most often. Source: guideline on vasculitic neuropathy (`vasculitic-neuropathy-2010`, recalled). */
 const starved = [
@@ -146,7 +153,35 @@ function oneArm(): Hypothesis[] {
   );
 }
 
+/** Nerves by which the skin of hand and foot feels, and where leprosy and inflamed vessels take that from them. */
+const skinOfHand: readonly PlaceKey[] = [
+  'median-nerve-wrist',
+  'ulnar-nerve-elbow',
+  'superficial-radial-nerve',
+  'dorsal-branch-of-ulnar-nerve',
+];
+const skinOfFoot: readonly PlaceKey[] = [
+  'superficial-fibular-nerve',
+  'common-fibular-nerve',
+  'sural-nerve',
+  'saphenous-nerve',
+  'tibial-nerve-tarsal-tunnel',
+];
+
+/**
+ * One nerve of the hands and one of the feet on both sides, feeling lost before strength, as in leprosy: a patchwork that looks
+ * even, in which whatever lies between the patches feels as it should.
+ */
+function skinAlike(): Hypothesis[] {
+  const pairs = skinOfHand.flatMap((hand) => skinOfFoot.map((foot) => [hand, foot] as const));
+  return pairs.map((pair) => {
+    const lesion = new LesionBuilder();
+    for (const side of bodySides) for (const place of pair) lesion.place(side, place, 0.1, 0.75);
+    return hypothesis(severalNerves, `skin-${pair.join('-')}`, percent.skinAlike / pairs.length, lesion.build());
+  });
+}
+
 /** Several nerves hit in the same illness or by the same mishap. */
 export function confluentMononeuropathyHypotheses(): Hypothesis[] {
-  return [...confluent(), ...twoLimbs(), ...threeNerves(), ...oneArm(), ...withFace()];
+  return [...confluent(), ...twoLimbs(), ...threeNerves(), ...oneArm(), ...withFace(), ...skinAlike()];
 }

@@ -1,3 +1,4 @@
+import { withImpliedResults } from '../../causes/implied-results.ts';
 import { resultByKey } from '../../exam/catalogue/results.ts';
 import { describeResult } from '../../exam/describe.ts';
 import type { Exam, InvestigationResult } from '../../exam/exam.ts';
@@ -18,7 +19,7 @@ for (const weight of resultWeightRows) byResult.set(weight.result, [...(byResult
 
 /** How the results that are back shift the odds of sites: imaging, conduction studies and fluids confirm or refute a place. */
 export function resultShifts(exam: Exam): readonly Shift[] {
-  return exam.results.flatMap((result) =>
+  return withImpliedResults(exam).flatMap((result) =>
     (byResult.get(result.key) ?? [])
       .filter(({ isMet }) => isMet(result))
       .map(({ applies, factor, because }) => ({

@@ -259,6 +259,7 @@ export const neuromuscularFlags: readonly RedFlagRule[] = [
       slowWeakness(facts, [
         ...facts.told('breathlessness', 'orthopnoea'),
         ...findingReasons(facts.query.abnormal(breathingSigns)),
+        ...weakDiaphragm(facts),
       ]),
   },
   {
@@ -275,6 +276,14 @@ export const neuromuscularFlags: readonly RedFlagRule[] = [
       ]),
   },
 ];
+
+/** A vital capacity that falls by a quarter on lying down: the diaphragm is weak. */
+function weakDiaphragm({ query }: BedsideFacts): readonly Reason[] {
+  const fall = query.quantity('vital-capacity-fall-supine', '%');
+  return fall !== undefined && isAtLeast(fall, 25)
+    ? [{ pointer: fall.pointer, text: `vital capacity falls by ${written(fall)} % on lying down` }]
+    : [];
+}
 
 /** A pulse of 120 or more or under 50 a minute, a systolic pressure of 180 or more or under 90 mmHg. Judged. */
 function measuredInstability({ query }: BedsideFacts): readonly Reason[] {

@@ -1,10 +1,10 @@
 import type { Reason } from '../../causes/ranked-cause.ts';
-import { lowerFirst } from '../../exam/describe.ts';
+import { lowerFirst, quantityWords } from '../../exam/describe.ts';
 import type { InvestigationResult } from '../../exam/exam.ts';
-import { read, recalled, type Source } from '../../kernel/cite.ts';
+import { fromMemory, read, recalled, type Source } from '../../kernel/cite.ts';
 import type { BedsideFacts } from '../bedside-facts.ts';
 import { dangerOf } from './danger-words.ts';
-import { isAtLeast, written } from './thresholds.ts';
+import { isAtLeast, isUnder } from './thresholds.ts';
 
 /** A result that shows the danger itself, so that the signs which usually lead to it may all be missing from the record. */
 interface RaisingResult {
@@ -13,6 +13,8 @@ interface RaisingResult {
   /** Values of a coded result; or a number in its unit from which it counts. */
   readonly values?: readonly string[];
   readonly from?: { readonly unit: string; readonly value: number };
+  /** Likewise a number under which it counts. */
+  readonly under?: { readonly unit: string; readonly value: number };
   /** Days since onset beyond which it is old news; no limit when not given. */
   readonly withinDays?: number;
   /** What must be told or found beside it: a result alone may have been found by chance. */
@@ -42,6 +44,26 @@ export const raisingResults: readonly RaisingResult[] = [
     source: read('nice-ng228'),
   },
   {
+    // Fewer red cells and clear fluid spoke against an aneurysm in a cohort of sudden headaches.
+    flag: 'thunderclap-headache',
+    results: ['csf-red-cells'],
+    from: { unit: '10*6/L', value: 2000 },
+    withinDays: 28,
+    beside: headPain,
+    source: fromMemory,
+  },
+  {
+    flag: 'suspected-stroke',
+    results: ['angiography-head-neck'],
+    values: ['occlusion', 'dissection'],
+    withinDays: 7,
+    beside: (facts) => {
+      const { pace } = facts.exam.onset;
+      return pace === 'hyperacute' || pace === 'acute' ? anyDeficit(facts) : [];
+    },
+    source: recalled('nice-ng128', 'imaging'),
+  },
+  {
     flag: 'suspected-stroke',
     results: headImages,
     values: ['infarct', 'haemorrhage'],
@@ -57,6 +79,22 @@ export const raisingResults: readonly RaisingResult[] = [
     flag: 'suspected-meningitis',
     results: ['csf-white-cells'],
     from: { unit: '10*6/L', value: 10 },
+    withinDays: 60,
+    beside: mindOrMeninges,
+    source: recalled('nice-ng240', 'cerebrospinal fluid'),
+  },
+  {
+    flag: 'suspected-meningitis',
+    results: ['csf-glucose'],
+    under: { unit: 'mmol/L', value: 2.2 },
+    withinDays: 60,
+    beside: mindOrMeninges,
+    source: recalled('nice-ng240', 'cerebrospinal fluid'),
+  },
+  {
+    flag: 'suspected-meningitis',
+    results: ['csf-lactate'],
+    from: { unit: 'mmol/L', value: 3.5 },
     withinDays: 60,
     beside: mindOrMeninges,
     source: recalled('nice-ng240', 'cerebrospinal fluid'),
@@ -158,6 +196,14 @@ export const raisingResults: readonly RaisingResult[] = [
     source: recalled('nice-ng234', 'recognition and imaging'),
   },
   {
+    flag: 'suspected-cord-compression',
+    results: ['mri-lumbar-spine'],
+    values: ['conus-lesion'],
+    withinDays: 28,
+    beside: (facts) => [...facts.saddleLoss, ...facts.sphincterFailure, ...limbTrouble(facts)],
+    source: recalled('adams-victor', 'conus medullaris'),
+  },
+  {
     flag: 'progressive-cord-signs',
     results: spineImages,
     values: ['cord-compression'],
@@ -208,6 +254,31 @@ export const raisingResults: readonly RaisingResult[] = [
     source: recalled('adams-victor', 'spinal haematoma'),
   },
   {
+    flag: 'suspected-spinal-haematoma',
+    results: ['mri-lumbosacral-plexus'],
+    values: ['haematoma'],
+    withinDays: 28,
+    beside: (facts) => [...spinalPain(facts), ...limbTrouble(facts)],
+    source: recalled('adams-victor', 'retroperitoneal haematoma'),
+  },
+  {
+    // Fifty micrograms in a decilitre.
+    flag: 'suspected-poisoning',
+    results: ['lead'],
+    from: { unit: 'umol/L', value: 2.4 },
+    withinDays: 183,
+    beside: (facts) => [...mindOrMeninges(facts), ...facts.told('abdominal-pain', 'seizure'), ...limbTrouble(facts)],
+    source: recalled('adams-victor', 'lead'),
+  },
+  {
+    flag: 'suspected-poisoning',
+    results: ['arsenic-urine'],
+    from: { unit: 'ug/L', value: 100 },
+    withinDays: 183,
+    beside: (facts) => [...mindOrMeninges(facts), ...facts.told('abdominal-pain', 'vomiting'), ...limbTrouble(facts)],
+    source: recalled('adams-victor', 'arsenic'),
+  },
+  {
     flag: 'suspected-acute-porphyria',
     results: ['porphobilinogen-urine'],
     values: ['positive'],
@@ -229,13 +300,15 @@ export function shownBy(flag: string, facts: BedsideFacts): readonly Reason[] {
   });
 }
 
-function reasonOf({ values, from }: RaisingResult, result: InvestigationResult | undefined): readonly Reason[] {
+function reasonOf({ values, from, under }: RaisingResult, result: InvestigationResult | undefined): readonly Reason[] {
   if (result === undefined) return [];
   const { pointer, value, quantity, comparator } = result;
   const label = lowerFirst(result.label);
   if (value !== undefined && values?.includes(value) === true)
     return [{ pointer, text: `${label}: ${value.replaceAll('-', ' ')}` }];
-  if (from === undefined || quantity?.unit !== from.unit) return [];
+  const limit = from ?? under;
+  if (limit === undefined || quantity?.unit !== limit.unit) return [];
   const measured = { value: quantity.value, label, pointer, ...(comparator === undefined ? {} : { comparator }) };
-  return isAtLeast(measured, from.value) ? [{ pointer, text: `${label} ${written(measured)} ${from.unit}` }] : [];
+  const isMet = from === undefined ? isUnder(measured, limit.value) : isAtLeast(measured, limit.value);
+  return isMet ? [{ pointer, text: `${label} ${comparator ?? ''}${quantityWords(measured.value, limit.unit)}` }] : [];
 }

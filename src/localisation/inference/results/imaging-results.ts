@@ -49,6 +49,7 @@ const spineRegion = (key: string, cordThere: Applies, rootsThere: Applies): read
     'what is seen there may press on cord and roots',
     cordBook,
   ),
+  ...found(key, 'other', anyOf(cordThere, rootsThere), 1.5, 'something is seen there that is not normal'),
   ...found(key, 'root-enhancement', manyRoots, 5, 'roots or meninges are seen to be inflamed or infiltrated'),
   ...found(
     key,
@@ -92,6 +93,13 @@ export const imagingResults: readonly ResultWeight[] = [
     3,
     'what is seen there may press on the roots',
   ),
+  ...found(
+    'mri-lumbar-spine',
+    'other',
+    anyOf(lumbarRoots, lowerCord),
+    1.5,
+    'something is seen there that is not normal',
+  ),
   ...found('mri-lumbar-spine', 'root-enhancement', manyRoots, 5, 'roots are seen to be inflamed or infiltrated'),
   ...found(
     'mri-lumbar-spine',
@@ -102,6 +110,14 @@ export const imagingResults: readonly ResultWeight[] = [
     read('girft-ces-2023'),
   ),
   ...found('mri-lumbar-spine', ['normal', 'incidental'], kinds('root'), 0.5, 'no compressed root is seen there'),
+  ...found(
+    'mri-lumbar-spine',
+    ['normal', 'incidental'],
+    lowerCord,
+    0.35,
+    'no lesion of the conus is seen; an early infarct can be missed',
+    cordBook,
+  ),
 
   ...found(
     ['mri-brain', 'ct-head'],
@@ -112,6 +128,53 @@ export const imagingResults: readonly ResultWeight[] = [
     strokeGuideline,
   ),
   ...found(['mri-brain', 'ct-head'], 'space-occupying', anyOf(brain, pressure), 5, 'a mass is seen in the head'),
+  ...found('mri-brain', 'ring-enhancing', anyOf(brain, pressure), 5, 'a mass is seen in the head'),
+  ...found(['mri-brain', 'ct-head'], 'other', brain, 1.5, 'something is seen in the brain that is not normal'),
+  ...found('mri-brain', 'cavernous-malformation', brain, 3, 'a malformation that bleeds is seen in the brain'),
+  ...found('mri-brain', 'microbleeds', kinds('hemisphere'), 1.5, 'small vessels of the hemispheres have bled'),
+  ...found(
+    'mri-brain',
+    'white-matter-disease',
+    kinds('hemisphere', 'encephalopathy'),
+    2,
+    'the white matter of the hemispheres is seen to be diseased',
+  ),
+  ...found(
+    'mri-brain',
+    'posterior-oedema',
+    anyOf(kinds('encephalopathy'), ({ key, side }) => key === 'cortex-occipital' && side === 'both'),
+    5,
+    'the hindmost parts of both hemispheres are swollen',
+    recalled('adams-victor', 'hypertensive encephalopathy'),
+  ),
+  ...found(
+    'mri-brain',
+    'pontine-signal',
+    sites('pons-ventral', 'corticobulbar-both-sides'),
+    8,
+    'the middle of the pons is seen to be diseased',
+    recalled('adams-victor', 'central pontine myelinolysis'),
+  ),
+  ...found('mri-brain', 'pontine-signal', sites('pons-tegmentum', 'brainstem-diffuse'), 3, 'the pons is diseased'),
+  ...found(
+    'mri-brain',
+    'cortical-ribboning',
+    kinds('encephalopathy'),
+    5,
+    'the cortex is seen to be diseased in many places',
+    recalled('adams-victor', 'prion diseases'),
+  ),
+  ...found(
+    'mri-brain',
+    'low-tonsils',
+    anyOf(
+      sites('foramen-magnum'),
+      ({ key, level }) => key === 'spinal-cord-central' && level?.startsWith('C') === true,
+    ),
+    5,
+    'the tonsils of the cerebellum press on what runs through the foramen magnum',
+    recalled('adams-victor', 'Chiari malformation'),
+  ),
   ...found(
     'ct-head',
     'subdural-haematoma',
@@ -226,6 +289,14 @@ export const imagingResults: readonly ResultWeight[] = [
   ),
   ...found(
     'angiography-head-neck',
+    ['stenosis', 'multifocal-narrowing', 'moyamoya'],
+    brain,
+    2,
+    'an artery of the brain is seen to be narrow',
+    strokeGuideline,
+  ),
+  ...found(
+    'angiography-head-neck',
     'occlusion',
     brain,
     4,
@@ -234,6 +305,8 @@ export const imagingResults: readonly ResultWeight[] = [
   ),
 
   ...found('mri-brachial-plexus', ['mass', 'inflammation'], brachial, 6, 'the plexus is seen to be diseased'),
+  ...found('mri-brachial-plexus', 'other', brachial, 2, 'the plexus does not look normal'),
+  ...found('mri-lumbosacral-plexus', 'other', lumbosacral, 2, 'the plexus does not look normal'),
   ...found('mri-brachial-plexus', ['normal', 'incidental'], brachial, 0.5, 'the plexus looks sound'),
   ...found(
     'mri-lumbosacral-plexus',
@@ -243,6 +316,8 @@ export const imagingResults: readonly ResultWeight[] = [
     'the plexus is seen to be diseased',
   ),
   ...found('mri-lumbosacral-plexus', ['normal', 'incidental'], lumbosacral, 0.5, 'the plexus looks sound'),
+  ...found('mri-muscle', ['normal', 'incidental'], kinds('muscle'), 0.5, 'the muscles look sound'),
+  ...found('mri-muscle', 'other', kinds('muscle'), 1.5, 'the muscles do not look normal'),
   ...found('mri-muscle', ['oedema', 'fatty-replacement'], kinds('muscle'), 4, 'the muscles are seen to be diseased'),
   ...found(
     'nerve-ultrasound',
@@ -251,6 +326,7 @@ export const imagingResults: readonly ResultWeight[] = [
     3,
     'a nerve is seen to be swollen in one place',
   ),
+  ...found('nerve-ultrasound', 'normal', kinds('nerve'), 0.6, 'the nerve looks sound where it was looked at'),
   ...found(
     'nerve-ultrasound',
     'diffuse-enlargement',
