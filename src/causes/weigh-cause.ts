@@ -285,7 +285,12 @@ const seenAs: Readonly<Record<string, readonly string[]>> = {
     'higher-function/memory-impairment',
     'higher-function/executive-dysfunction',
   ],
-  'behaviour-change': ['higher-function/apathy', 'higher-function/disinhibition', 'higher-function/hallucinations'],
+  'behaviour-change': [
+    'higher-function/apathy',
+    'higher-function/disinhibition',
+    'higher-function/hallucinations',
+    'higher-function/agitation',
+  ],
   'speech-difficulty': [
     'higher-function/expressive-aphasia',
     'higher-function/receptive-aphasia',

@@ -361,7 +361,16 @@ export const autonomicAndGanglionCauses: readonly Cause[] = [
         1.5,
         1,
       ),
-      shows(['cranial-nerves/unreactive-pupil', 'cranial-nerves/tonic-pupil', 'cranial-nerves/dilated-pupil'], 6, 0.5),
+      shows(
+        [
+          'cranial-nerves/unreactive-pupil',
+          'cranial-nerves/sluggish-pupil',
+          'cranial-nerves/tonic-pupil',
+          'cranial-nerves/dilated-pupil',
+        ],
+        6,
+        0.5,
+      ),
       shows(['autonomic/gastroparesis', 'autonomic/ileus', 'autonomic/dry-mouth', 'autonomic/anhidrosis'], 3, 0.5),
     ],
     values: [

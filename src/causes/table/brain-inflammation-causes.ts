@@ -123,6 +123,7 @@ export const brainInflammationCauses: readonly Cause[] = [
       told(['joint-pain', 'weight-loss', 'hearing-loss'], 0.6, 1),
     ],
     signs: [
+      shows(['higher-function/agitation'], 1.4, 1),
       shows(['autonomic/fever'], 3, 0.4),
       shows(clouded, 2, 0.4),
       shows(
@@ -286,6 +287,8 @@ export const brainInflammationCauses: readonly Cause[] = [
       told(['weakness', 'stroke', 'resolved-deficit'], 0.7, 1),
     ],
     signs: [
+      shows(['higher-function/agitation'], 1.8, 1),
+      shows(['involuntary-movements/oculogyric-crisis'], 1.5, 1),
       shows(['higher-function/memory-impairment', 'higher-function/hallucinations'], 2.5, 0.6),
       shows(['higher-function/catatonia'], 4, 1),
       shows(['involuntary-movements/orofacial-dyskinesia', 'involuntary-movements/chorea'], 5, 0.85),

@@ -327,6 +327,7 @@ export const childhoodBrainCauses: readonly Cause[] = [
       told(['loss-of-skills', 'developmental-delay', 'congenital-heart-disease'], 0.5, 1),
     ],
     signs: [
+      shows(['cranial-nerves/retinal-haemorrhages'], 20, 0.6),
       shows(['higher-function/drowsiness', 'higher-function/coma', 'involuntary-movements/posturing'], 2, 0.7),
       shows(['autonomic/fever', 'special-tests/neck-stiffness', 'cranial-nerves/cherry-red-spot'], 0.3, 1.1),
     ],

@@ -178,6 +178,7 @@ export const encephalopathyCauses: readonly Cause[] = [
       told(['travel', 'raw-meat', 'animal-bite', 'loss-of-skills'], 0.5, 1),
     ],
     signs: [
+      shows(['higher-function/agitation'], 1.4, 1),
       shows(['autonomic/fever', 'autonomic/resting-tachycardia'], 3, 0.6),
       shows(['higher-function/fluctuating-consciousness', 'higher-function/inattention'], 1.8, 0.7),
       shows(['special-tests/neck-stiffness'], 0.4, 1),
@@ -322,6 +323,7 @@ export const encephalopathyCauses: readonly Cause[] = [
       told('lead', 2, 1),
     ],
     signs: [
+      shows(['higher-function/agitation'], 1.8, 1),
       shows(['cranial-nerves/small-pupil', 'cranial-nerves/dilated-pupil'], 2.5, 0.9),
       shows(['higher-function/hallucinations'], 2, 0.95),
       shows(['involuntary-movements/action-tremor', 'involuntary-movements/postural-tremor', ...flap], 1.6, 0.95),
@@ -543,7 +545,11 @@ export const encephalopathyCauses: readonly Cause[] = [
       told(['altered-sweating', 'tremor', 'resolved-deficit'], 1.5, 1),
       told(['fluoroquinolone', 'beta-blocker', 'behaviour-change', 'loss-of-consciousness'], 1.3, 1),
     ],
-    signs: [shows(['autonomic/hyperhidrosis', 'autonomic/resting-tachycardia'], 2, 0.8), shows(clouded, 2, 0.6)],
+    signs: [
+      shows(['higher-function/agitation'], 1.5, 1),
+      shows(['autonomic/hyperhidrosis', 'autonomic/resting-tachycardia'], 2, 0.8),
+      shows(clouded, 2, 0.6),
+    ],
     quantities: [under('glucose-random', 4, 'mmol/L', 60, 0.02, read('nice-ng128', 'exclude hypoglycaemia'))],
     source: recalled('nice-ng128', 'exclude hypoglycaemia'),
   },

@@ -43,6 +43,7 @@ export const hyperkineticCauses: readonly Cause[] = [
       told(['thrombophilia', 'lupus', 'chronic-liver-disease', 'diabetes-mellitus'], 0.6, 1),
     ],
     signs: [
+      shows(['higher-function/motor-impersistence'], 3, 0.9),
       // The young are stiff instead.
       shows(chorea, 3, 0.22),
       shows(
@@ -131,6 +132,7 @@ export const hyperkineticCauses: readonly Cause[] = [
       told(['family/chorea', 'developmental-delay', 'lupus'], 0.3, 1),
     ],
     signs: [
+      shows(['higher-function/motor-impersistence'], 3, 0.9),
       shows(chorea, 3, 0.1),
       shows(['involuntary-movements/tics', 'tone/upper-limb', 'cranial-nerves/dysarthria'], 1.3, 1),
     ],
@@ -156,6 +158,7 @@ export const hyperkineticCauses: readonly Cause[] = [
       told(['serotonergic-medicine', 'dementia'], 1.2, 1),
     ],
     signs: [
+      shows(['involuntary-movements/oculogyric-crisis', 'involuntary-movements/retrocollis'], 2, 1),
       shows(['involuntary-movements/orofacial-dyskinesia'], 5, 0.3),
       shows(['involuntary-movements/akathisia'], 2, 0.95),
     ],
@@ -178,6 +181,8 @@ export const hyperkineticCauses: readonly Cause[] = [
       told(['lockjaw', 'neck-pain', 'dysphagia'], 1.4, 1),
     ],
     signs: [
+      shows(['involuntary-movements/oculogyric-crisis'], 4, 1),
+      shows(['involuntary-movements/oculogyric-crisis', 'involuntary-movements/retrocollis'], 6, 0.9),
       shows(dystonia, 3, 0.4),
       shows(['cranial-nerves/forced-gaze-deviation'], 5, 0.95),
       shows(['cranial-nerves/ophthalmoplegia', 'cranial-nerves/upgaze-palsy'], 1.3, 1),
@@ -321,6 +326,7 @@ export const hyperkineticCauses: readonly Cause[] = [
       told('tremor', 1.2, 1),
     ],
     signs: [
+      shows(['involuntary-movements/retrocollis'], 3, 1),
       shows(['inspection/head-tilt'], 4, 0.4),
       showsAt(['involuntary-movements/dystonia'], ['neck', 'head'], 8, 0.2),
       shows(['involuntary-movements/chorea'], 0.1, 1.1),
@@ -365,6 +371,7 @@ export const hyperkineticCauses: readonly Cause[] = [
       told(['perinatal-injury', 'seizure', 'loss-of-skills'], 0.5, 1),
     ],
     signs: [
+      shows(['involuntary-movements/oculogyric-crisis'], 3, 1),
       shows(dystonia, 4, 0.3),
       shows(['gait/dystonic', 'inspection/equinovarus'], 1.5, 1),
       shows(['involuntary-movements/bradykinesia', 'tone/lower-limb'], 1.4, 1),
@@ -521,6 +528,7 @@ export const hyperkineticCauses: readonly Cause[] = [
       told(['seizure', 'ongoing-seizure'], 0.4, 1),
     ],
     signs: [
+      shows(['higher-function/agitation'], 1.4, 1),
       shows(['autonomic/fever'], 6, 0.2),
       shows(['tone/upper-limb', 'tone/lower-limb'], 5, 0.2),
       shows(['higher-function/confusion', 'higher-function/drowsiness', 'higher-function/mutism'], 3, 0.3),
@@ -549,6 +557,7 @@ export const hyperkineticCauses: readonly Cause[] = [
       told(['antipsychotic', 'metoclopramide'], 0.8, 1),
     ],
     signs: [
+      shows(['higher-function/agitation'], 3, 0.8),
       shows(['clonus/ankle', 'involuntary-movements/myoclonus'], 8, 0.2),
       shows(['higher-function/confusion', 'involuntary-movements/akathisia'], 2.5, 0.5),
       shows(['autonomic/hyperhidrosis', 'autonomic/resting-tachycardia', 'autonomic/fever'], 2.5, 0.5),

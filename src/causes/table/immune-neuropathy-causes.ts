@@ -149,7 +149,12 @@ export const immuneNeuropathyCauses: readonly Cause[] = [
     ],
     signs: [
       shows(
-        ['cranial-nerves/facial-weakness', 'cranial-nerves/dilated-pupil', 'cranial-nerves/unreactive-pupil'],
+        [
+          'cranial-nerves/facial-weakness',
+          'cranial-nerves/dilated-pupil',
+          'cranial-nerves/unreactive-pupil',
+          'cranial-nerves/sluggish-pupil',
+        ],
         1.3,
         1,
       ),

@@ -13,7 +13,11 @@ const fatigueSeen = [
   'special-tests/limb-fatigability',
   'special-tests/counting-fatigability',
 ] as const;
-const pupilsSeen = ['cranial-nerves/dilated-pupil', 'cranial-nerves/unreactive-pupil'] as const;
+const pupilsSeen = [
+  'cranial-nerves/dilated-pupil',
+  'cranial-nerves/unreactive-pupil',
+  'cranial-nerves/sluggish-pupil',
+] as const;
 const dryness = ['dry-mouth', 'dry-eyes', 'sexual-dysfunction'] as const;
 
 /** Causes of failure of the neuromuscular junction. */
@@ -280,6 +284,7 @@ export const junctionCauses: readonly Cause[] = [
       told(['numbness', 'paraesthesiae'], 0.3, 1.2),
     ],
     signs: [
+      shows(['cranial-nerves/impaired-accommodation'], 6, 0.7),
       shows(
         [
           'cranial-nerves/weak-suck-or-cry',
@@ -369,6 +374,7 @@ export const junctionCauses: readonly Cause[] = [
           'autonomic/ileus',
           'cranial-nerves/dilated-pupil',
           'cranial-nerves/unreactive-pupil',
+          'cranial-nerves/sluggish-pupil',
         ],
         1.8,
         1,
@@ -398,6 +404,7 @@ export const junctionCauses: readonly Cause[] = [
       told(['dry-mouth', 'dry-eyes'], 0.2, 1.2),
     ],
     signs: [
+      shows(['higher-function/agitation'], 1.4, 1),
       shows(
         ['cranial-nerves/facial-weakness', 'autonomic/breathlessness-at-rest', 'autonomic/resting-tachycardia'],
         1.2,
@@ -462,6 +469,7 @@ export const junctionCauses: readonly Cause[] = [
           'cranial-nerves/ophthalmoplegia',
           'cranial-nerves/dilated-pupil',
           'cranial-nerves/unreactive-pupil',
+          'cranial-nerves/sluggish-pupil',
           'autonomic/hyperhidrosis',
         ],
         1.3,

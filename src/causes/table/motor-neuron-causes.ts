@@ -287,6 +287,7 @@ export const motorNeuronCauses: readonly Cause[] = [
           'cranial-nerves/ptosis',
           'cranial-nerves/ophthalmoplegia',
           'cranial-nerves/unreactive-pupil',
+          'cranial-nerves/sluggish-pupil',
           'cranial-nerves/facial-weakness',
         ],
         0.3,

@@ -326,6 +326,7 @@ export const muscleCauses: readonly Cause[] = [
       told(['malabsorption', 'chronic-kidney-disease', 'osteoporosis'], 2, 0.9),
     ],
     signs: [
+      shows(['cranial-nerves/lid-lag'], 3, 1),
       shows(['gait/waddling', 'special-tests/chvostek-or-trousseau', 'inspection/periorbital-oedema'], 1.4, 1),
       shows(['cranial-nerves/dysphagia', 'inspection/heliotrope-rash'], 0.5, 1),
       shows(

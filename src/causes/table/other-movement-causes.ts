@@ -104,7 +104,11 @@ export const otherMovementCauses: readonly Cause[] = [
       told(['weight-loss', 'fatigue'], 1.4, 1),
       told(['family/chorea', 'antipsychotic', 'metoclopramide', 'levodopa', 'fever'], 0.3, 1.05),
     ],
-    signs: [shows(chorea, 3, 0.1), shows(['autonomic/resting-tachycardia', 'cranial-nerves/lid-retraction'], 2, 1)],
+    signs: [
+      shows(['cranial-nerves/lid-lag'], 4, 1),
+      shows(chorea, 3, 0.1),
+      shows(['autonomic/resting-tachycardia', 'cranial-nerves/lid-retraction'], 2, 1),
+    ],
     quantities: [
       atLeast('haemoglobin', 180, 'g/L', 12, 0.8),
       under('tsh', 0.1, 'm[IU]/L', 8, 0.6),

@@ -68,6 +68,7 @@ export const otherVascularBrainCauses: readonly Cause[] = [
       told('orthostatic-headache', 0.3, 1),
     ],
     signs: [
+      shows(['cranial-nerves/retinal-haemorrhages'], 1.4, 1),
       shows(['cranial-nerves/optic-disc-swelling'], 6, 0.7),
       shows(['higher-function/drowsiness', 'higher-function/confusion'], 1.5, 0.9),
       shows(['involuntary-movements/myoclonus', 'involuntary-movements/chorea', 'gait/shuffling'], 0.4, 1),
@@ -359,6 +360,7 @@ export const otherVascularBrainCauses: readonly Cause[] = [
       atLeast('csf-white-cells', 20, '10*6/L', 0.3, 1.05),
     ],
     signs: [
+      shows(['cranial-nerves/retinal-haemorrhages'], 2, 1),
       shows(['higher-function/confusion', 'higher-function/drowsiness'], 1.5, 0.6),
       // Kidneys that fail, in children after streptococci, and pregnancy show in swollen lids and legs.
       shows(['inspection/periorbital-oedema', 'inspection/oedema'], 3, 0.95),
@@ -400,7 +402,10 @@ export const otherVascularBrainCauses: readonly Cause[] = [
       told(['seizure', 'visual-loss', 'cognitive-change', 'behaviour-change', 'vomiting', ...anyHeadache], 1, 0.15),
       told(['cognitive-change', 'behaviour-change', 'breathlessness'], 1.2, 1),
     ],
-    signs: [shows(['cranial-nerves/optic-disc-swelling'], 6, 0.6)],
+    signs: [
+      shows(['cranial-nerves/retinal-haemorrhages'], 8, 0.9),
+      shows(['cranial-nerves/optic-disc-swelling'], 6, 0.6),
+    ],
     // Above about 180/120 mmHg with damage of an organ it is an emergency.
     quantities: [atLeast('systolic-pressure-supine', 180, 'mm[Hg]', 12, 0.1, fromMemory)],
     values: [reads('mri-brain', [['posterior-oedema', 8]])],

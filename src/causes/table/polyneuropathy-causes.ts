@@ -479,6 +479,7 @@ export const polyneuropathyCauses: readonly Cause[] = [
       told('travel', 2, 0.9),
     ],
     signs: [
+      shows(['cranial-nerves/impaired-accommodation'], 8, 0.9),
       shows(['autonomic/bradycardia', 'autonomic/resting-tachycardia'], 1.3, 1),
       shows(['cranial-nerves/absent-gag-reflex', 'cranial-nerves/dysphagia', 'cranial-nerves/dysphonia'], 1.8, 0.8),
       shows(['cranial-nerves/palatal-weakness', 'cranial-nerves/nasal-speech'], 6, 0.3),

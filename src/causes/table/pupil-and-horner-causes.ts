@@ -2,7 +2,7 @@ import { fromMemory, recalled } from '../../kernel/cite.ts';
 import { at, type Cause, reads, shows, showsAt, sided, tempos, told } from './cause.ts';
 
 const ophthalmology = recalled('brazis', 'ocular motor system');
-const largePupil = ['cranial-nerves/dilated-pupil', 'cranial-nerves/unreactive-pupil'];
+const largePupil = ['cranial-nerves/dilated-pupil', 'cranial-nerves/unreactive-pupil', 'cranial-nerves/sluggish-pupil'];
 const bulgingEye = ['inspection/proptosis'];
 const injury = ['trauma', 'head-injury', 'neck-trauma'];
 
@@ -267,6 +267,7 @@ export const pupilAndHornerCauses: readonly Cause[] = [
       told(['syphilis', 'diabetes-mellitus', 'anticholinergic'], 0.5, 1),
     ],
     signs: [
+      shows(['cranial-nerves/impaired-accommodation'], 3, 0.9),
       shows(['cranial-nerves/tonic-pupil', 'cranial-nerves/light-near-dissociation'], 12, 0.2),
       shows(['reflexes/ankle', 'reflexes/knee'], 3, 0.6),
       shows(['cranial-nerves/ptosis', 'cranial-nerves/ophthalmoplegia', 'cranial-nerves/diplopia'], 0.1, 1.1),
@@ -294,6 +295,7 @@ export const pupilAndHornerCauses: readonly Cause[] = [
       told('neck-pain', 0.5, 1),
     ],
     signs: [
+      shows(['cranial-nerves/impaired-accommodation'], 2.5, 0.8),
       shows(largePupil, 2, 0.2),
       shows(['cranial-nerves/tonic-pupil', 'cranial-nerves/light-near-dissociation'], 0.1, 1.1),
       shows(['cranial-nerves/ptosis', 'cranial-nerves/ophthalmoplegia', 'cranial-nerves/diplopia'], 0.05, 1.2),

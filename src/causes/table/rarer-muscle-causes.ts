@@ -23,7 +23,11 @@ export const rarerMuscleCauses: readonly Cause[] = [
     history: [told(['family/autoimmune-disease', 'family/similar-disorder', 'myasthenia-gravis'], 6, 0.4)],
     signs: [
       shows(['cranial-nerves/weak-suck-or-cry', 'cranial-nerves/facial-weakness'], 1.5, 0.6),
-      shows(['cranial-nerves/dilated-pupil', 'cranial-nerves/unreactive-pupil'], 0.1, 1.1),
+      shows(
+        ['cranial-nerves/dilated-pupil', 'cranial-nerves/unreactive-pupil', 'cranial-nerves/sluggish-pupil'],
+        0.1,
+        1.1,
+      ),
       shows(
         ['inspection/equinovarus', 'inspection/joint-contracture', 'cranial-nerves/tongue-fasciculation'],
         0.4,

@@ -158,7 +158,11 @@ export const rarerNerveCauses: readonly Cause[] = [
     signs: [
       shows(['autonomic/orthostatic-tachycardia'], 25, 0.05),
       shows(['autonomic/orthostatic-hypotension'], 0.08, 1.4),
-      shows(['autonomic/anhidrosis', 'autonomic/ileus', 'cranial-nerves/unreactive-pupil'], 0.3, 1),
+      shows(
+        ['autonomic/anhidrosis', 'autonomic/ileus', 'cranial-nerves/unreactive-pupil', 'cranial-nerves/sluggish-pupil'],
+        0.3,
+        1,
+      ),
     ],
     source: recalled('adams-victor', 'orthostatic intolerance'),
   },

@@ -279,6 +279,7 @@ export const visualCauses: readonly Cause[] = [
       told(['pregnancy', 'photophobia', 'red-eye', 'chronic-kidney-disease', 'family/similar-disorder'], 1.2, 1),
     ],
     signs: [
+      shows(['cranial-nerves/retinal-haemorrhages'], 3, 0.95),
       shows(['cranial-nerves/reduced-visual-acuity'], 2, 0.7),
       shows(afferentDefect, 0.5, 1.4),
       shows(['cranial-nerves/reduced-colour-vision'], 0.8, 1.1),
@@ -358,7 +359,7 @@ export const visualCauses: readonly Cause[] = [
       shows(discSwelling, 0.05, 1.2),
       shows(discPallor, 0.9, 1),
       // The pupil of a closed angle stands half wide.
-      shows(['cranial-nerves/unreactive-pupil', 'cranial-nerves/dilated-pupil'], 4, 1),
+      shows(['cranial-nerves/unreactive-pupil', 'cranial-nerves/sluggish-pupil', 'cranial-nerves/dilated-pupil'], 4, 1),
       shows(['cranial-nerves/constricted-visual-field', 'cranial-nerves/monocular-field-defect'], 2, 0.9),
       shows(
         [
@@ -371,7 +372,12 @@ export const visualCauses: readonly Cause[] = [
         1,
       ),
     ],
-    sides: [sided(['cranial-nerves/unreactive-pupil', 'cranial-nerves/dilated-pupil'], { one: 1.2, both: 0.4 })],
+    sides: [
+      sided(['cranial-nerves/unreactive-pupil', 'cranial-nerves/sluggish-pupil', 'cranial-nerves/dilated-pupil'], {
+        one: 1.2,
+        both: 0.4,
+      }),
+    ],
     source: localization,
   },
   {
@@ -397,7 +403,7 @@ export const visualCauses: readonly Cause[] = [
       shows(['cranial-nerves/central-scotoma'], 3, 0.4),
       shows(afferentDefect, 0.6, 1.5),
       // The fibres to the pupil are spared: it goes on reacting in an eye that hardly sees.
-      shows(['cranial-nerves/unreactive-pupil'], 0.3, 1.6),
+      shows(['cranial-nerves/unreactive-pupil', 'cranial-nerves/sluggish-pupil'], 0.3, 1.6),
       shows(['cranial-nerves/altitudinal-field-defect'], 0.1, 1.05),
       shows(['cranial-nerves/reduced-colour-vision'], 1.5, 0.8),
     ],
@@ -498,7 +504,7 @@ export const visualCauses: readonly Cause[] = [
       shows(afferentDefect, 0.25, 1.6),
       shows(['cranial-nerves/altitudinal-field-defect'], 0.15, 1.05),
       shows(discSwelling, 0.6, 1.1),
-      shows(['cranial-nerves/unreactive-pupil', 'cranial-nerves/dilated-pupil'], 2, 1),
+      shows(['cranial-nerves/unreactive-pupil', 'cranial-nerves/sluggish-pupil', 'cranial-nerves/dilated-pupil'], 2, 1),
     ],
     sides: [sided(signsOfAnOpticNerve, { one: 0.2, both: 1.6 })],
     values: [

@@ -483,6 +483,7 @@ export type FindingsHigherFunction = (
             | 'coma'
             | 'stupor'
             | 'fluctuating-consciousness'
+            | 'agitation'
             | 'confusion'
             | 'disorientation'
             | 'inattention'
@@ -512,6 +513,7 @@ export type FindingsHigherFunction = (
             | 'glabellar-reflex'
             | 'snout-reflex'
             | 'pseudobulbar-affect'
+            | 'motor-impersistence'
             | 'apathy'
             | 'disinhibition'
             | 'catatonia'
@@ -596,15 +598,19 @@ export type FindingsCranialNerves = (
         | 'optic-disc-pallor'
         | 'macular-star'
         | 'cherry-red-spot'
+        | 'retinal-haemorrhages'
         | 'anisocoria'
         | 'dilated-pupil'
         | 'unreactive-pupil'
+        | 'sluggish-pupil'
         | 'small-pupil'
         | 'tonic-pupil'
+        | 'impaired-accommodation'
         | 'horner-syndrome'
         | 'ptosis'
         | 'fatigable-ptosis'
         | 'lid-retraction'
+        | 'lid-lag'
         | 'eye-adduction-weakness'
         | 'eye-elevation-weakness'
         | 'eye-depression-weakness'
@@ -654,6 +660,7 @@ export type FindingsCranialNerves = (
         | 'absent-oculocephalic-reflex'
         | 'vertical-gaze-palsy'
         | 'upgaze-palsy'
+        | 'downgaze-palsy'
         | 'impaired-convergence'
         | 'convergence-retraction-nystagmus'
         | 'direction-changing-nystagmus'
@@ -1031,6 +1038,8 @@ export type FindingsInvoluntaryMovements = (
       sign:
         | 'palatal-tremor'
         | 'orofacial-dyskinesia'
+        | 'retrocollis'
+        | 'oculogyric-crisis'
         | 'akathisia'
         | 'exaggerated-startle'
         | 'opisthotonus'
@@ -1053,7 +1062,7 @@ export type FindingsInvoluntaryMovements = (
       note?: Note;
     }
   | {
-      sign: 'blepharospasm' | 'mirror-movements' | 'seizure-seen' | 'carpopedal-spasm' | 'posturing';
+      sign: 'blepharospasm' | 'micrographia' | 'mirror-movements' | 'seizure-seen' | 'carpopedal-spasm' | 'posturing';
       side?: Side;
       /**
        * true when the sign is there, false when it was looked for and is not

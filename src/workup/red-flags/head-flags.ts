@@ -50,6 +50,7 @@ const otherSignsOfAChild = [
   'cranial-nerves/bitemporal-hemianopia',
   'cranial-nerves/upgaze-palsy',
   'cranial-nerves/vertical-gaze-palsy',
+  'cranial-nerves/downgaze-palsy',
   'cranial-nerves/convergence-retraction-nystagmus',
   'cranial-nerves/gaze-evoked-nystagmus',
   'cranial-nerves/dysphagia',
@@ -236,7 +237,9 @@ export const headFlags: readonly RedFlagRule[] = [
       const isFrozenAndPushedOut =
         facts.beganWithin(21) === 'unknown' &&
         bulging.length > 0 &&
-        lids.length + facts.query.abnormal(['cranial-nerves/unreactive-pupil']).length > 0 &&
+        lids.length +
+          facts.query.abnormal(['cranial-nerves/unreactive-pupil', 'cranial-nerves/sluggish-pupil']).length >
+          0 &&
         eyes.length > 0 &&
         facts.told('eye-pain', 'facial-pain').length > 0 &&
         facts.told('hyperthyroidism').length === 0;

@@ -47,6 +47,7 @@ function isNotPlainlyElsewhere(facts: BedsideFacts): readonly Reason[] {
 const ofThePupil: ReadonlySet<string> = new Set([
   'dilated-pupil',
   'unreactive-pupil',
+  'sluggish-pupil',
   'anisocoria',
   'tonic-pupil',
   'small-pupil',
