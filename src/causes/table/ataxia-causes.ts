@@ -44,6 +44,7 @@ export const ataxiaCauses: readonly Cause[] = [
       told(['phenytoin', 'lithium', 'fever'], 0.6, 1),
     ],
     signs: [
+      shows(['inspection/spider-naevi', 'inspection/jaundice', 'inspection/ascites'], 2, 1),
       shows(['gait/ataxic', 'coordination/heel-shin'], 2.5, 0.3),
       shows(['coordination/finger-nose', 'cranial-nerves/nystagmus', 'cranial-nerves/cerebellar-dysarthria'], 0.7, 1.3),
       shows(['higher-function/confusion'], 0.4, 1.1),
@@ -179,6 +180,7 @@ export const ataxiaCauses: readonly Cause[] = [
       told(['vomiting', 'diplopia', 'tremor', 'diuretic', 'macrolide'], 1.2, 1),
     ],
     signs: [
+      shows(['inspection/gingival-hypertrophy'], 5, 1),
       shows(['cranial-nerves/nystagmus', 'cranial-nerves/gaze-evoked-nystagmus'], 1.8, 0.7),
       shows(
         [
@@ -273,7 +275,10 @@ export const ataxiaCauses: readonly Cause[] = [
       told(['family/ataxia', 'cancer'], 0.5, 1),
     ],
     quantities: [atLeast('tsh', 10, 'm[IU]/L', 10, 0.05, commonPractice)],
-    signs: [shows(['autonomic/bradycardia', 'inspection/periorbital-oedema', 'reflexes/ankle'], 1.5, 1)],
+    signs: [
+      shows(['special-tests/delayed-reflex-relaxation'], 10, 0.8),
+      shows(['autonomic/bradycardia', 'inspection/periorbital-oedema', 'reflexes/ankle'], 1.5, 1),
+    ],
     source: ataxiaChapter,
   },
   {

@@ -31,6 +31,7 @@ export const childhoodBrainCauses: readonly Cause[] = [
       told(['back-pain', 'neck-pain', 'bladder-disturbance'], 0.4, 1.05),
     ],
     signs: [
+      shows(['inspection/large-head'], 4, 1),
       shows(
         ['gait/spastic', 'tone/lower-limb', 'plantars/plantar-response', 'clonus/ankle', 'gait/scissoring'],
         1.8,
@@ -142,6 +143,7 @@ export const childhoodBrainCauses: readonly Cause[] = [
       told(['chronic-liver-disease', 'alcohol-excess', 'chronic-kidney-disease'], 0.3, 1.1),
     ],
     signs: [
+      shows(['inspection/large-head', 'inspection/bulging-fontanelle'], 1.3, 1),
       shows(
         ['higher-function/drowsiness', 'higher-function/stupor', 'higher-function/coma', 'higher-function/confusion'],
         2,
@@ -327,6 +329,7 @@ export const childhoodBrainCauses: readonly Cause[] = [
       told(['loss-of-skills', 'developmental-delay', 'congenital-heart-disease'], 0.5, 1),
     ],
     signs: [
+      shows(['inspection/bulging-fontanelle', 'inspection/large-head'], 4, 0.9),
       shows(['cranial-nerves/retinal-haemorrhages'], 20, 0.6),
       shows(['higher-function/drowsiness', 'higher-function/coma', 'involuntary-movements/posturing'], 2, 0.7),
       shows(['autonomic/fever', 'special-tests/neck-stiffness', 'cranial-nerves/cherry-red-spot'], 0.3, 1.1),
@@ -423,6 +426,7 @@ export const childhoodBrainCauses: readonly Cause[] = [
       told(['loss-of-skills', 'vomiting', 'preceding-infection', 'fever', ...anyHeadache], 0.3, 1.1),
     ],
     signs: [
+      shows(['inspection/large-head'], 2, 1),
       shows(
         ['higher-function/ocular-apraxia', 'cranial-nerves/nystagmus', 'cranial-nerves/pendular-nystagmus'],
         2,

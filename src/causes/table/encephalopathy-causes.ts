@@ -102,6 +102,7 @@ export const encephalopathyCauses: readonly Cause[] = [
       told('cocaine-or-stimulants', 1.2, 1),
     ],
     signs: [
+      shows(['special-tests/delayed-reflex-relaxation'], 2, 1),
       shows(flap, 3, 0.7),
       shows(clouded, 1.5, 0.4),
       shows(
@@ -323,6 +324,8 @@ export const encephalopathyCauses: readonly Cause[] = [
       told('lead', 2, 1),
     ],
     signs: [
+      shows(['inspection/lead-line'], 4, 1),
+      shows(['inspection/jaundice', 'inspection/ascites'], 0.6, 1),
       shows(['higher-function/agitation'], 1.8, 1),
       shows(['cranial-nerves/small-pupil', 'cranial-nerves/dilated-pupil'], 2.5, 0.9),
       shows(['higher-function/hallucinations'], 2, 0.95),
@@ -373,6 +376,7 @@ export const encephalopathyCauses: readonly Cause[] = [
       told(['cognitive-change', 'behaviour-change', 'tremor'], 1.2, 1),
     ],
     signs: [
+      shows(['inspection/jaundice', 'inspection/ascites', 'inspection/spider-naevi'], 12, 0.4),
       shows(['involuntary-movements/asterixis'], 6, 0.4),
       shows(
         ['inspection/enlarged-liver-or-spleen', 'higher-function/inattention', 'higher-function/drowsiness'],
@@ -478,6 +482,7 @@ export const encephalopathyCauses: readonly Cause[] = [
     ],
     // Two of four: poor diet, eye signs, cerebellar signs, altered mind or memory.
     signs: [
+      shows(['inspection/spider-naevi'], 1.4, 1),
       shows(
         [
           'cranial-nerves/sixth-nerve-palsy',

@@ -196,6 +196,8 @@ export const fluidPressureCauses: readonly Cause[] = [
       told('orthostatic-headache', 0.3, 1),
     ],
     signs: [
+      shows(['inspection/large-head'], 8, 1),
+      shows(['inspection/bulging-fontanelle'], 2, 1),
       shows(['cranial-nerves/upgaze-palsy', 'cranial-nerves/convergence-retraction-nystagmus'], 6, 0.8),
       shows(['higher-function/drowsiness'], 3, 0.7),
       shows(['gait/ataxic', 'gait/magnetic'], 2, 0.9),

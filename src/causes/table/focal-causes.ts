@@ -102,7 +102,10 @@ export const focalCauses: readonly Cause[] = [
       told('pregnancy', 3, 1),
       told('hypothyroidism', 1.5, 1),
     ],
-    signs: [shows(['special-tests/tinel-wrist', 'special-tests/phalen'], 2, 0.7)],
+    signs: [
+      shows(['special-tests/delayed-reflex-relaxation'], 1.4, 1),
+      shows(['special-tests/tinel-wrist', 'special-tests/phalen'], 2, 0.7),
+    ],
     values: [
       reads('nerve-ultrasound', [
         ['focal-swelling', 2.5],

@@ -274,6 +274,7 @@ export const hereditaryMuscleCauses: readonly Cause[] = [
       told(['orthopnoea', 'breathlessness'], 5, 0.4),
     ],
     signs: [
+      shows(['inspection/frog-leg-posture'], 1.8, 1),
       shows(['inspection/enlarged-liver-or-spleen'], 2.5, 1),
       shows(
         [
@@ -453,6 +454,7 @@ export const hereditaryMuscleCauses: readonly Cause[] = [
       told(kin, 4, 0.85),
     ],
     signs: [
+      shows(['inspection/frog-leg-posture'], 1.8, 1),
       shows(
         [
           'cranial-nerves/weak-suck-or-cry',

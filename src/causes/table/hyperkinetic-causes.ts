@@ -94,6 +94,7 @@ export const hyperkineticCauses: readonly Cause[] = [
       told(['hypertension', 'stroke', 'preceding-infection'], 0.5, 1),
     ],
     signs: [
+      shows(['inspection/jaundice', 'inspection/spider-naevi', 'inspection/ascites'], 4, 0.98),
       shows(['inspection/kayser-fleischer-ring'], 60, 0.1),
       shows(dystonia, 2, 0.7),
       shows(['cranial-nerves/dysarthria', 'cranial-nerves/cerebellar-dysarthria', 'cranial-nerves/drooling'], 2, 0.7),
@@ -181,6 +182,7 @@ export const hyperkineticCauses: readonly Cause[] = [
       told(['lockjaw', 'neck-pain', 'dysphagia'], 1.4, 1),
     ],
     signs: [
+      shows(['involuntary-movements/risus-sardonicus'], 1.3, 1),
       shows(['involuntary-movements/oculogyric-crisis'], 4, 1),
       shows(['involuntary-movements/oculogyric-crisis', 'involuntary-movements/retrocollis'], 6, 0.9),
       shows(dystonia, 3, 0.4),
@@ -492,6 +494,7 @@ export const hyperkineticCauses: readonly Cause[] = [
       told(['cancer', 'chronic-liver-disease', 'similar-attacks-before', 'hypothyroidism'], 0.7, 1),
     ],
     signs: [
+      shows(['involuntary-movements/risus-sardonicus'], 15, 0.8),
       shows(['tone/trunk', 'tone/neck'], 5, 0.4),
       shows(
         [

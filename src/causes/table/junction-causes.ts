@@ -173,6 +173,7 @@ export const junctionCauses: readonly Cause[] = [
       fatigueTold,
     ],
     signs: [
+      shows(['inspection/frog-leg-posture'], 1.3, 1),
       shows(['cranial-nerves/weak-suck-or-cry', 'inspection/head-lag', 'autonomic/stridor'], 1.5, 1),
       shows(['gait/waddling', 'inspection/scapular-winging'], 1.2, 1),
       shows(['inspection/scoliosis', 'inspection/joint-contracture', 'inspection/hyperlordosis'], 2, 0.9),
@@ -284,6 +285,7 @@ export const junctionCauses: readonly Cause[] = [
       told(['numbness', 'paraesthesiae'], 0.3, 1.2),
     ],
     signs: [
+      shows(['inspection/frog-leg-posture'], 1.4, 1),
       shows(['cranial-nerves/impaired-accommodation'], 6, 0.7),
       shows(
         [
@@ -404,6 +406,7 @@ export const junctionCauses: readonly Cause[] = [
       told(['dry-mouth', 'dry-eyes'], 0.2, 1.2),
     ],
     signs: [
+      shows(['autonomic/hypersecretion'], 12, 0.5),
       shows(['higher-function/agitation'], 1.4, 1),
       shows(
         ['cranial-nerves/facial-weakness', 'autonomic/breathlessness-at-rest', 'autonomic/resting-tachycardia'],
@@ -438,7 +441,10 @@ export const junctionCauses: readonly Cause[] = [
       told('paraesthesiae', 1.5, 0.7),
       told('fever', 0.4, 1),
     ],
-    signs: [shows(['autonomic/bradycardia', 'cranial-nerves/dilated-pupil', 'cranial-nerves/dysarthria'], 1.4, 1)],
+    signs: [
+      shows(['autonomic/hypersecretion'], 1.3, 1),
+      shows(['autonomic/bradycardia', 'cranial-nerves/dilated-pupil', 'cranial-nerves/dysarthria'], 1.4, 1),
+    ],
     source: recalled('adams-victor', 'marine neurotoxins'),
   },
   {
@@ -464,6 +470,7 @@ export const junctionCauses: readonly Cause[] = [
       told(['travel', 'descending-weakness'], 2, 0.8),
     ],
     signs: [
+      shows(['autonomic/hypersecretion'], 2.5, 1),
       shows(
         [
           'cranial-nerves/ophthalmoplegia',

@@ -66,6 +66,7 @@ export const meningealAndPressureCauses: readonly Cause[] = [
       told(['weight-loss', 'night-sweats', 'tuberculosis', 'travel'], 0.7, 1),
     ],
     signs: [
+      shows(['inspection/bulging-fontanelle'], 2.5, 1),
       fever,
       shows(stiffNeck, 1.5, 0.5),
       shows(['inspection/non-blanching-rash'], 15, 0.85),

@@ -281,6 +281,7 @@ export const motorNeuronCauses: readonly Cause[] = [
       told(['family/similar-disorder', 'family/motor-neuron-disease'], 6, 0.8),
     ],
     signs: [
+      shows(['inspection/frog-leg-posture'], 2.5, 1),
       shows(['autonomic/paradoxical-breathing', 'inspection/head-lag', 'cranial-nerves/weak-suck-or-cry'], 1.6, 1),
       shows(
         [

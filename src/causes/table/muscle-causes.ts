@@ -326,6 +326,7 @@ export const muscleCauses: readonly Cause[] = [
       told(['malabsorption', 'chronic-kidney-disease', 'osteoporosis'], 2, 0.9),
     ],
     signs: [
+      shows(['special-tests/delayed-reflex-relaxation'], 6, 0.9),
       shows(['cranial-nerves/lid-lag'], 3, 1),
       shows(['gait/waddling', 'special-tests/chvostek-or-trousseau', 'inspection/periorbital-oedema'], 1.4, 1),
       shows(['cranial-nerves/dysphagia', 'inspection/heliotrope-rash'], 0.5, 1),
@@ -494,6 +495,7 @@ export const muscleCauses: readonly Cause[] = [
       told('cataract', 5, 0.7),
     ],
     signs: [
+      shows(['inspection/frog-leg-posture'], 1.3, 1),
       shows(
         [
           'cranial-nerves/weak-suck-or-cry',

@@ -122,6 +122,7 @@ export const paraproteinNeuropathyCauses: readonly Cause[] = [
       told('neuropathic-pain', 1.4, 0.9),
     ],
     signs: [
+      shows(['inspection/skin-hyperpigmentation'], 5, 0.6),
       shows(['inspection/enlarged-liver-or-spleen', 'inspection/wasting', 'inspection/distal-hair-loss'], 1.5, 1),
       shows(['inspection/oedema'], 5, 0.5),
       shows(['inspection/trophic-skin-change', 'inspection/enlarged-lymph-nodes'], 3, 0.8),

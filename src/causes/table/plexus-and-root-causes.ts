@@ -214,6 +214,7 @@ export const plexusAndRootCauses: readonly Cause[] = [
       told(['arm-pain', 'shoulder-pain'], 1.3, 0.9),
     ],
     signs: [
+      shows(['special-tests/roos', 'special-tests/adson'], 3, 0.7),
       showsAt(['inspection/wasting'], ['thenar-eminence'], 1.6, 1),
       shows(['special-tests/tinel-supraclavicular'], 4, 0.8),
       shows(['cranial-nerves/horner-syndrome'], 0.2, 1.05),
@@ -247,6 +248,7 @@ export const plexusAndRootCauses: readonly Cause[] = [
       told('radiotherapy', 0.3, 1),
     ],
     values: [reads('needle-emg', [['denervation-plexus', 1.5]])],
+    signs: [shows(['special-tests/asymmetric-moro'], 4, 1)],
     source: recalled('preston-shapiro', 'plexopathies: trauma'),
   },
   {

@@ -203,6 +203,7 @@ export const polyneuropathyCauses: readonly Cause[] = [
       notFamilial,
     ],
     signs: [
+      shows(['inspection/skin-hyperpigmentation'], 2, 1),
       shows(['cranial-nerves/optic-disc-pallor', 'higher-function/apathy', 'higher-function/hallucinations'], 1.3, 1),
       noOldDeformity,
       shows(['special-tests/lhermitte'], 1.6, 1),
@@ -387,6 +388,7 @@ export const polyneuropathyCauses: readonly Cause[] = [
       told('lithium', 1.5, 1),
     ],
     signs: [
+      shows(['special-tests/delayed-reflex-relaxation'], 10, 0.8),
       shows(['inspection/periorbital-oedema', 'inspection/muscle-hypertrophy', 'inspection/oedema'], 1.8, 1),
       shows(['sphincters/constipation', 'autonomic/bradycardia'], 1.6, 1),
     ],

@@ -40,6 +40,7 @@ export const rarerBrainCauses: readonly Cause[] = [
       told(['rash', 'dark-urine', 'bleeding-disorder', 'preceding-gastroenteritis', 'fever', 'fatigue'], 1, 0.15),
     ],
     signs: [
+      shows(['inspection/jaundice'], 3, 1),
       shows(['cranial-nerves/retinal-haemorrhages'], 2, 1),
       shows(['inspection/non-blanching-rash'], 8, 0.6),
       shows(clouded, 1.6, 0.8),

@@ -819,6 +819,7 @@ export type FindingsInspection = (
         | 'abdominal-bulge'
         | 'chemosis'
         | 'orbital-bruit'
+        | 'tendon-xanthoma'
         | 'periorbital-oedema'
         | 'enophthalmos'
         | 'proptosis'
@@ -883,6 +884,15 @@ export type FindingsInspection = (
         | 'mees-lines'
         | 'kayser-fleischer-ring'
         | 'enlarged-liver-or-spleen'
+        | 'jaundice'
+        | 'ascites'
+        | 'spider-naevi'
+        | 'skin-hyperpigmentation'
+        | 'gingival-hypertrophy'
+        | 'lead-line'
+        | 'large-head'
+        | 'bulging-fontanelle'
+        | 'frog-leg-posture'
         | 'head-lag';
       /**
        * true when the sign is there, false when it was looked for and is not
@@ -1038,6 +1048,7 @@ export type FindingsInvoluntaryMovements = (
       sign:
         | 'palatal-tremor'
         | 'orofacial-dyskinesia'
+        | 'risus-sardonicus'
         | 'retrocollis'
         | 'oculogyric-crisis'
         | 'akathisia'
@@ -1737,6 +1748,7 @@ export type FindingsAutonomic = (
         | 'bradycardia'
         | 'fixed-heart-rate'
         | 'arrhythmia'
+        | 'hypersecretion'
         | 'dry-mouth'
         | 'dry-eyes'
         | 'ileus'
@@ -1789,6 +1801,8 @@ export type FindingsSpecialTests = (
         | 'tinel-ulnar-wrist'
         | 'tinel-spiral-groove'
         | 'tinel-supraclavicular'
+        | 'roos'
+        | 'adson'
         | 'tinel-fibular-neck'
         | 'tinel-tarsal-tunnel'
         | 'tinel-inguinal'
@@ -1810,6 +1824,7 @@ export type FindingsSpecialTests = (
         | 'sustained-upgaze'
         | 'ice-pack'
         | 'lid-twitch'
+        | 'asymmetric-moro'
         | 'dix-hallpike'
         | 'supine-roll'
         | 'fukuda'
@@ -1844,6 +1859,7 @@ export type FindingsSpecialTests = (
       test:
         | 'limb-fatigability'
         | 'post-exercise-facilitation'
+        | 'delayed-reflex-relaxation'
         | 'kernig'
         | 'give-way-weakness'
         | 'neurogenic-claudication-relief';

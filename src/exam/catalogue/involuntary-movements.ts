@@ -163,6 +163,13 @@ export const involuntaryMovements = sectionTable(
       bodyPart: 'lower-limb',
       probe: { kind: 'upper-motor', limb: 'lower' },
     },
+    'risus-sardonicus': {
+      label: 'Risus sardonicus',
+      sides: 'midline',
+      region: 'head',
+      probe: recordedOnly,
+      source: recalled('adams-victor', 'tetanus'),
+    },
     retrocollis: {
       label: 'Retrocollis',
       sides: 'midline',
