@@ -12,6 +12,7 @@ const knownForAtaxia = ['phenytoin', 'carbamazepine', 'lithium', 'metronidazole'
 const seldomForAtaxia = [
   'amiodarone',
   'valproate',
+  'gabapentinoid',
   'opioid',
   'antipsychotic',
   'methotrexate',
@@ -241,6 +242,7 @@ export const ataxiaCauses: readonly Cause[] = [
     tempo: tempos.chronic,
     age: { from: 4, to: 40, outside: 0.4 },
     history: [
+      told('night-blindness', 2, 1),
       told(['malabsorption', 'bariatric-surgery', 'inflammatory-bowel-disease'], 6, 0.7),
       told('family/similar-disorder', 2, 0.95),
       told('family/consanguinity', 3, 1),

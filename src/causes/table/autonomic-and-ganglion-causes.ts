@@ -390,9 +390,19 @@ export const autonomicAndGanglionCauses: readonly Cause[] = [
     tempo: tempos.any,
     age: { from: 40, to: 110, outside: 0.4 },
     history: [
+      told('gabapentinoid', 1.3, 1),
       told(['vomiting', 'preceding-gastroenteritis', 'parkinson-disease', 'hypertension', 'dementia'], 1.3, 1),
       told(
-        ['alpha-blocker', 'diuretic', 'levodopa', 'antipsychotic', 'opioid', 'beta-blocker', 'serotonergic-medicine'],
+        [
+          'alpha-blocker',
+          'diuretic',
+          'ace-inhibitor',
+          'levodopa',
+          'antipsychotic',
+          'opioid',
+          'beta-blocker',
+          'serotonergic-medicine',
+        ],
         6,
         0.1,
       ),

@@ -252,6 +252,7 @@ export const brainInflammationCauses: readonly Cause[] = [
     durationDays: { to: 180, outside: 0.4, source: recalled('autoimmune-encephalitis-2016', 'onset under 3 months') },
     courses: { progressive: 1.5 },
     history: [
+      told('insomnia', 1.6, 1),
       told(limbic, 3, 0.2),
       told(['seizure', 'ongoing-seizure'], 4, 0.5),
       told(['psychiatric-disorder'], 1.5, 1),

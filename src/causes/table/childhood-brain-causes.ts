@@ -250,6 +250,7 @@ export const childhoodBrainCauses: readonly Cause[] = [
     courses: { progressive: 1.3, improving: 0.1 },
     age: { from: 3, to: 55, outside: 0.3 },
     history: [
+      told('night-blindness', 1.5, 1),
       told(kin, 2, 0.85),
       told(['epilepsy', 'seizure', 'migraine'], 2.5, 0.85),
       told(['hearing-loss', 'diabetes-mellitus', 'cardiomyopathy', 'drooping-eyelids'], 2.5, 0.7),

@@ -490,6 +490,7 @@ export const cordDiseaseCauses: readonly Cause[] = [
     courses: { static: 4, progressive: 0.2 },
     age: { from: 0, to: 2, outside: 0.05 },
     history: [
+      told('shoulder-dystocia', 1.4, 1),
       told(['developmental-delay', 'loss-of-skills'], 2, 1),
       told('perinatal-injury', 20, 0.3),
       told('epilepsy', 2, 0.9),

@@ -9,6 +9,7 @@ const flap = ['involuntary-movements/asterixis', 'involuntary-movements/myoclonu
 const cloudingMedicines = [
   'opioid',
   'benzodiazepine',
+  'gabapentinoid',
   'anticholinergic',
   'lithium',
   'valproate',
@@ -45,6 +46,7 @@ export const encephalopathyCauses: readonly Cause[] = [
     tempo: tempos.acuteOrSubacute,
     durationDays: { to: 120, outside: 0.3, source: fromMemory },
     history: [
+      told('heat-exposure', 1.5, 1),
       told('dialysis', 2, 1),
       told('fever', 0.5, 1.05),
       told(['chronic-kidney-disease', 'diabetes-mellitus', 'hypothyroidism', 'heart-failure'], 2, 0.8),
@@ -254,6 +256,7 @@ export const encephalopathyCauses: readonly Cause[] = [
     durationDays: { to: 365, outside: 0.4, source: fromMemory },
     courses: { improving: 1.4 },
     history: [
+      told('insomnia', 1.3, 1),
       told(['ifosfamide', 'ciclosporin', 'baclofen', 'cytarabine', 'fluorouracil', 'toxic-alcohol'], 6, 1),
       told(['topiramate', 'dopamine-agonist'], 2, 1),
       told(cloudingMedicines, 4, 0.6),
@@ -421,6 +424,7 @@ export const encephalopathyCauses: readonly Cause[] = [
     courses: { 'relapsing-remitting': 0.3 },
     age: { from: 16, to: 100, outside: 0.4 },
     history: [
+      told('hyperemesis-gravidarum', 8, 1),
       told('alcohol-excess', 8, 0.4),
       told('vomiting', 3, 0.8),
       // Vomiting of pregnancy.

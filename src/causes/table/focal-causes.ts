@@ -88,6 +88,8 @@ export const focalCauses: readonly Cause[] = [
     age: { from: 16, to: 110, outside: 0.6 },
     sex: { male: 0.7, female: 1.3 },
     history: [
+      told('gout', 1.4, 1),
+      told('hand-pain', 1.6, 1),
       told('dialysis', 2.5, 1),
       told(['hormonal-contraceptive', 'family/similar-disorder', 'joint-pain', 'limb-fracture-or-dislocation'], 1.2, 1),
       told(['neck-pain', 'radicular-arm-pain'], 0.7, 1),
@@ -133,6 +135,7 @@ export const focalCauses: readonly Cause[] = [
     age: { from: 12, to: 110, outside: 0.5 },
     sex: { male: 1.3, female: 0.7 },
     history: [
+      told('surgical-positioning', 4, 1),
       told(['repetitive-hand-use', 'joint-pain', 'rheumatoid-arthritis', 'trauma'], 1.3, 1),
       told(['neck-pain', 'radicular-arm-pain'], 0.7, 1),
       told(['limb-fracture-or-dislocation', 'prolonged-immobility', 'external-pressure', 'diabetes-mellitus'], 1.5, 1),
@@ -164,6 +167,8 @@ export const focalCauses: readonly Cause[] = [
     tempo: tempos.suddenOrAcute,
     courses: { improving: 1.5, progressive: 0.6 },
     history: [
+      told('surgical-positioning', 6, 1),
+      told('difficult-delivery', 3, 1),
       told(['pregnancy', 'injecting-drug-use', 'opioid', 'alcohol-excess', 'recent-surgery'], 1.4, 1),
       told(
         ['external-pressure', 'bariatric-surgery', 'malnutrition', 'critical-illness', 'loss-of-consciousness'],
@@ -202,6 +207,7 @@ export const focalCauses: readonly Cause[] = [
     tempo: tempos.sudden,
     courses: { improving: 1.5, progressive: 0.4 },
     history: [
+      told('surgical-positioning', 4, 1),
       told(['injecting-drug-use', 'heavy-exertion', 'recent-surgery'], 1.4, 1),
       told(['neck-pain', 'radicular-arm-pain', 'headache', 'hypertension', 'atrial-fibrillation'], 0.6, 1),
       told(['loss-of-consciousness', 'prolonged-immobility', 'opioid', 'benzodiazepine'], 2.5, 1),
@@ -234,6 +240,8 @@ export const focalCauses: readonly Cause[] = [
     tempo: tempos.subacuteOrChronic,
     age: { from: 15, to: 110, outside: 0.4 },
     history: [
+      told('surgical-positioning', 3, 1),
+      told('difficult-delivery', 2, 1),
       told('heavy-exertion', 1.3, 1),
       told(['hip-replacement', 'external-pressure', 'prolonged-immobility', 'recent-surgery'], 2, 1),
       told(['diabetes-mellitus', 'recent-weight-loss'], 1.4, 1),
@@ -289,6 +297,7 @@ export const focalCauses: readonly Cause[] = [
     ],
     tempo: tempos.any,
     history: [
+      told('surgical-positioning', 5, 1),
       told(
         [
           'alcohol-excess',
@@ -397,6 +406,8 @@ export const focalCauses: readonly Cause[] = [
     tempo: tempos.sudden,
     courses: { progressive: 0.2 },
     history: [
+      told('surgical-positioning', 4, 1),
+      told('difficult-delivery', 2, 1),
       told(['prolonged-immobility', 'cancer', 'anticoagulant'], 1.2, 1),
       told(
         [

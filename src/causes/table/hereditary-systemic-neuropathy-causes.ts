@@ -143,6 +143,7 @@ export const hereditarySystemicNeuropathyCauses: readonly Cause[] = [
     courses: { 'relapsing-remitting': 1.5 },
     age: { from: 3, to: 50, outside: 0.2 },
     history: [
+      told('night-blindness', 5, 0.7),
       told(['family/consanguinity', 'unsteadiness', 'rash', 'weight-loss', 'pregnancy'], 1.6, 1),
       kin(5, 0.7),
       told(['visual-loss', 'retinal-disease'], 6, 0.4),

@@ -344,7 +344,7 @@ export const hyperkineticCauses: readonly Cause[] = [
     produces: [at([hyperkinetic], 'common'), at(['action-tremor'], 'uncommon')],
     tempo: tempos.lifelong,
     age: { from: 18, to: 65, outside: 0.4 },
-    history: [told('only-in-one-task', 15, 0.2), told(['repetitive-hand-use'], 2, 0.9)],
+    history: [told('hand-pain', 0.7, 1), told('only-in-one-task', 15, 0.2), told(['repetitive-hand-use'], 2, 0.9)],
     signs: [
       showsAt(['involuntary-movements/dystonia'], ['hand', 'upper-limb'], 4, 0.1),
       shows(['involuntary-movements/chorea'], 0.1, 1.1),
@@ -524,6 +524,7 @@ export const hyperkineticCauses: readonly Cause[] = [
     ],
     tempo: { hyperacute: 0.1, acute: 0.75, subacute: 0.14, chronic: 0.01 },
     history: [
+      told('heat-exposure', 1.4, 1),
       told([...dopamineBlockers, 'levodopa'], 25, 0.02),
       told('fever', 8, 0.1),
       told('stiffness', 2, 0.8),

@@ -486,6 +486,7 @@ export const immuneNeuropathyCauses: readonly Cause[] = [
     ],
     tempo: tempos.acuteOrSubacute,
     history: [
+      told('antithyroid-drug', 4, 1),
       told(['muscle-pain', 'red-eye', 'breathlessness', 'chronic-cough', 'cancer'], 1.3, 1),
       told(['tnf-inhibitor', 'immune-checkpoint-inhibitor'], 1.5, 1),
       told(['sinus-or-ear-infection', 'dark-urine', 'chronic-kidney-disease', 'abdominal-pain'], 1.6, 1),

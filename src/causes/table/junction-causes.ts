@@ -52,6 +52,7 @@ export const junctionCauses: readonly Cause[] = [
     durationDays: { to: 5475, outside: 0.5, source: fromMemory },
     age: { from: 1, to: 110, outside: 0.15 },
     history: [
+      told('difficulty-chewing', 2, 1),
       told('penicillamine', 3, 1),
       told(['dysphagia', 'slurred-speech', 'orthopnoea', 'arm-weakness'], 1.2, 1),
       told(['family/similar-disorder', 'family/muscle-disease'], 0.5, 1),
@@ -119,6 +120,7 @@ export const junctionCauses: readonly Cause[] = [
     age: { from: 15, to: 70, outside: 0.5 },
     sex: { male: 0.4, female: 1.6 },
     history: [
+      told('difficulty-chewing', 2.2, 1),
       told('family/muscle-disease', 0.5, 1),
       told(['weight-loss', 'nasal-regurgitation', 'orthopnoea'], 1.4, 1),
       told('muscle-thinning', 1.3, 1),
@@ -216,6 +218,7 @@ export const junctionCauses: readonly Cause[] = [
     durationDays: { to: 3650, outside: 0.5, source: fromMemory },
     age: { from: 30, to: 85, outside: 0.4 },
     history: [
+      told('difficulty-chewing', 0.8, 1),
       told(['muscle-pain', 'chronic-cough', 'family/autoimmune-disease', 'similar-attacks-before'], 1.2, 1),
       told('immune-checkpoint-inhibitor', 1.5, 1),
       told(['fatigable-weakness', 'fluctuating-symptoms', 'orthopnoea', 'bladder-disturbance'], 1.3, 1),
@@ -364,6 +367,7 @@ export const junctionCauses: readonly Cause[] = [
     ],
     tempo: tempos.suddenOrAcute,
     history: [
+      told('pre-eclampsia', 3, 1),
       told(['bowel-disturbance', 'dialysis', 'vomiting'], 1.5, 1),
       told('magnesium', 25, 0.3),
       told(['pregnancy', 'chronic-kidney-disease'], 3, 0.6),

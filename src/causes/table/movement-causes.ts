@@ -418,6 +418,7 @@ export const movementCauses: readonly Cause[] = [
     produces: [at(['action-tremor'], 'common'), at(['no-lesion'], 'uncommon')],
     tempo: { hyperacute: 0.05, acute: 0.15, subacute: 0.4, chronic: 0.4 },
     history: [
+      told('insomnia', 1.3, 1),
       told('hyperthyroidism', 10, 0.8),
       told(['weight-loss', 'recent-weight-loss'], 2, 0.9),
       told(['psychiatric-disorder'], 1.6, 0.9),

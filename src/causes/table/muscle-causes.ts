@@ -181,6 +181,7 @@ export const muscleCauses: readonly Cause[] = [
     durationDays: { to: 1825, outside: 0.5, source: fromMemory },
     age: { from: 18, to: 100, outside: 0.1 },
     history: [
+      told('gout', 1.6, 1),
       told(
         ['chronic-liver-disease', 'malnutrition', 'injecting-drug-use', 'immune-checkpoint-inhibitor', 'ciclosporin'],
         1.2,
@@ -384,6 +385,7 @@ export const muscleCauses: readonly Cause[] = [
     ],
     tempo: { hyperacute: 0.35, acute: 0.42, subacute: 0.17, chronic: 0.06 },
     history: [
+      told('hyperemesis-gravidarum', 2, 1),
       told(['bowel-disturbance', 'polyuria', 'dialysis', 'heart-failure', 'hypertension', 'diabetes-mellitus'], 1.3, 1),
       told(['malabsorption', 'bariatric-surgery', 'inflammatory-bowel-disease'], 1.3, 1),
       told(['leg-weakness', 'ascending-weakness'], 1.2, 1),
@@ -486,6 +488,7 @@ export const muscleCauses: readonly Cause[] = [
     durationDays: { from: 180, outside: 0.5, source: fromMemory },
     age: { from: 0, to: 65, outside: 0.4 },
     history: [
+      told('difficulty-chewing', 1.3, 1),
       told(['bowel-disturbance', 'developmental-delay', 'pregnancy', 'hearing-loss'], 1.3, 1),
       // The second type aches and weakens hips and thighs in middle age.
       told(['muscle-pain', 'difficulty-with-stairs', 'atrial-fibrillation', 'syncope'], 1.3, 1),

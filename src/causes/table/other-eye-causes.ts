@@ -85,6 +85,7 @@ export const otherEyeCauses: readonly Cause[] = [
     courses: { progressive: 1.6, improving: 0.2, 'relapsing-remitting': 0.2 },
     age: { from: 45, to: 90, outside: 0.3 },
     history: [
+      told('night-blindness', 4, 0.8),
       told('cancer', 8, 0.6),
       told('flashes-and-floaters', 3, 0.8),
       told(['tobacco', 'weight-loss', 'recent-weight-loss'], 2, 0.9),

@@ -220,6 +220,7 @@ export const otherMuscleCauses: readonly Cause[] = [
       told(
         [
           'heavy-exertion',
+          'heat-exposure',
           'prolonged-immobility',
           'trauma',
           'cocaine-or-stimulants',

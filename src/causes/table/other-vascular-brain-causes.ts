@@ -29,6 +29,7 @@ export const otherVascularBrainCauses: readonly Cause[] = [
     // Three women to one man.
     sex: { male: 0.5, female: 1.5 },
     history: [
+      told('tamoxifen', 3, 1),
       told(anyHeadache, 3, 0.15),
       told('seizure', 4, 0.8),
       told('hormonal-contraceptive', 6, 0.8),
@@ -264,6 +265,7 @@ export const otherVascularBrainCauses: readonly Cause[] = [
     age: { from: 20, to: 60, outside: 0.3 },
     sex: { male: 0.6, female: 1.4 },
     history: [
+      told('pre-eclampsia', 2, 1),
       told('thunderclap-headache', 20, 0.08),
       told('similar-attacks-before', 1.9, 0.8),
       told('pregnancy', 1.9, 0.95),
@@ -316,6 +318,7 @@ export const otherVascularBrainCauses: readonly Cause[] = [
     sex: { male: 0.6, female: 1.4 },
     // Seizures in 50 %, a hypertensive crisis in 46 %, loss of vision told by 10 %.
     history: [
+      told('pre-eclampsia', 3, 1),
       told('ciclosporin', 6, 1),
       told(['dialysis', 'sickle-cell-disease'], 3, 1),
       told('seizure', 5, 0.5),
@@ -390,6 +393,7 @@ export const otherVascularBrainCauses: readonly Cause[] = [
     ],
     tempo: tempos.acute,
     history: [
+      told('pre-eclampsia', 3, 1),
       told('hypertension', 4, 0.4),
       told(anyHeadache, 2, 0.4),
       told('chronic-kidney-disease', 2, 0.9),

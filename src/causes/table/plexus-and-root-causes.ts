@@ -41,6 +41,7 @@ export const plexusAndRootCauses: readonly Cause[] = [
     durationDays: { to: 90, outside: 0.4, source: read('neuralgic-amyotrophy-2016', 'clinical phenotype') },
     age: { from: 12, to: 110, outside: 0.4 },
     history: [
+      told('surgical-positioning', 0.7, 1),
       told(
         ['chronic-liver-disease', 'immune-checkpoint-inhibitor', 'muscle-thinning', 'arm-weakness', 'orthopnoea'],
         1.3,
@@ -242,9 +243,10 @@ export const plexusAndRootCauses: readonly Cause[] = [
     courses: { progressive: 0.1, improving: 1.3, static: 1.3 },
     age: { from: 0, to: 60, outside: 0.6 },
     history: [
+      told('shoulder-dystocia', 5, 1),
       told('preceding-infection', 0.4, 1),
       told('head-injury', 1.5, 1),
-      told(['trauma', 'neck-trauma', 'limb-fracture-or-dislocation', 'perinatal-injury'], 20, 0.1),
+      told(['trauma', 'neck-trauma', 'limb-fracture-or-dislocation', 'perinatal-injury', 'shoulder-dystocia'], 20, 0.1),
       told('radiotherapy', 0.3, 1),
     ],
     values: [reads('needle-emg', [['denervation-plexus', 1.5]])],
@@ -265,6 +267,7 @@ export const plexusAndRootCauses: readonly Cause[] = [
     courses: { progressive: 0.1, improving: 0.4, static: 2 },
     age: { from: 0, to: 60, outside: 0.6 },
     history: [
+      told('shoulder-dystocia', 4, 1),
       told(['head-injury', 'limb-fracture-or-dislocation', 'perinatal-injury'], 2, 1),
       told(['trauma', 'neck-trauma'], 15, 0.02),
       told('neuropathic-pain', 2, 0.7),
@@ -285,10 +288,12 @@ export const plexusAndRootCauses: readonly Cause[] = [
     tempo: tempos.sudden,
     courses: { progressive: 0.2, improving: 1.5 },
     history: [
+      told('surgical-positioning', 2, 1),
+      told('difficult-delivery', 4, 1),
       told(['lumbar-puncture-or-epidural', 'leg-weakness'], 1.2, 1),
       told('limb-fracture-or-dislocation', 2, 1),
       told('fever', 0.4, 1),
-      told(['pregnancy', 'recent-surgery', 'hip-replacement', 'trauma'], 10, 0.1),
+      told(['pregnancy', 'recent-surgery', 'hip-replacement', 'difficult-delivery', 'trauma'], 10, 0.1),
       told('pregnancy', 3, 0.9),
     ],
     signs: [aboveTheLoins],

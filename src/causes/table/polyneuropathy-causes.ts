@@ -295,6 +295,7 @@ export const polyneuropathyCauses: readonly Cause[] = [
     durationDays: { to: 730, outside: 0.4, source: fromMemory },
     age: { from: 12, to: 110, outside: 0.5 },
     history: [
+      told('hyperemesis-gravidarum', 6, 1),
       told(['psychiatric-disorder', 'dialysis', 'inflammatory-bowel-disease', 'vegan-diet'], 1.5, 1),
       told(['breathlessness', 'hearing-loss', 'fatigue', 'recent-surgery'], 1.3, 1),
       told(['voice-change', 'ascending-weakness', 'critical-illness', 'chronic-kidney-disease'], 1.3, 1),

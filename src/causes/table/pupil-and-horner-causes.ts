@@ -153,6 +153,7 @@ export const pupilAndHornerCauses: readonly Cause[] = [
     courses: { static: 2.5, progressive: 0.1, 'relapsing-remitting': 0.05 },
     age: { from: 0, to: 3, outside: 0.02 },
     history: [
+      told('shoulder-dystocia', 4, 1),
       told(['eye-pain', 'headache', 'new-headache', 'neck-pain', 'arm-pain'], 0.15, 1.5),
       told(['neck-or-chest-surgery', 'recent-surgery', 'cancer', 'weight-loss'], 0.2, 1.2),
       told('perinatal-injury', 3, 1),
@@ -175,6 +176,7 @@ export const pupilAndHornerCauses: readonly Cause[] = [
     courses: { progressive: 1.5 },
     age: { from: 0, to: 6, outside: 0.005 },
     history: [
+      told('shoulder-dystocia', 0.3, 1),
       told('face-or-neck-lump', 3, 0.9),
       told(['weight-loss', 'fever'], 2, 0.95),
       told(['neck-or-chest-surgery', 'recent-surgery', 'trauma'], 0.3, 1.1),

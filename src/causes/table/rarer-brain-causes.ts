@@ -27,6 +27,7 @@ export const rarerBrainCauses: readonly Cause[] = [
     courses: { fluctuating: 2, 'relapsing-remitting': 1.4 },
     sex: { male: 0.7, female: 1.3 },
     history: [
+      told('pre-eclampsia', 2, 1),
       told(['resolved-deficit', 'fluctuating-symptoms', 'similar-attacks-before'], 1.6, 0.95),
       told(['fever', ...anyHeadache, 'abdominal-pain', 'vomiting', 'fatigue'], 1.4, 0.8),
       told(['rash', 'dark-urine', 'bleeding-disorder'], 3, 0.9),
@@ -438,12 +439,17 @@ export const rarerBrainCauses: readonly Cause[] = [
     tempo: { hyperacute: 0.55, acute: 0.35, subacute: 0.07, chronic: 0.03 },
     courses: { improving: 1.5, static: 1.3 },
     history: [
-      told(['heavy-exertion', 'anticholinergic', 'antipsychotic', 'cocaine-or-stimulants', 'lithium'], 4, 0.3),
+      told('heat-exposure', 10, 1),
+      told(
+        ['heavy-exertion', 'heat-exposure', 'anticholinergic', 'antipsychotic', 'cocaine-or-stimulants', 'lithium'],
+        4,
+        0.3,
+      ),
       told('fever', 2, 0.4),
       told(['loss-of-consciousness', 'seizure', 'vomiting'], 1.5, 0.9),
-      told(['heavy-exertion', 'fever', 'altered-sweating', 'loss-of-consciousness'], 1, 0.1),
+      told(['heavy-exertion', 'heat-exposure', 'fever', 'altered-sweating', 'loss-of-consciousness'], 1, 0.1),
       told([...anyHeadache, 'preceding-infection'], 0.6, 1),
-      told('heavy-exertion', 2, 1),
+      told(['heavy-exertion', 'heat-exposure'], 2, 1),
     ],
     signs: [
       shows(['autonomic/fever'], 3, 0.4),

@@ -249,6 +249,7 @@ export const toxicNeuropathyCauses: readonly Cause[] = [
     ],
     tempo: tempos.subacuteOrChronic,
     history: [
+      told('gout', 1.6, 1),
       told(['developmental-delay', 'seizure', 'vomiting', 'muscle-pain', 'restless-legs'], 1.3, 1),
       told(['cognitive-change', 'behaviour-change', 'weight-loss', 'arm-weakness'], 1.3, 1),
       told(['joint-pain', 'headache', 'fatigue'], 1.3, 1),

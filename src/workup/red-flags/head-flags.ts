@@ -140,7 +140,7 @@ export const headFlags: readonly RedFlagRule[] = [
       const inTime = facts.exam.course === 'progressive' || (facts.maybeProgressing && facts.beganWithin(28) === 'yes');
       const isFresh = facts.told('new-headache').length > 0 && inTime;
       const isSudden = facts.told('thunderclap-headache').length > 0;
-      const hormones = facts.told('pregnancy', 'hormonal-contraceptive', 'thrombophilia');
+      const hormones = facts.told('pregnancy', 'hormonal-contraceptive', 'tamoxifen', 'thrombophilia');
       if (hormones.length > 0 && (isFresh || isSudden) && facts.beganWithin(60) !== 'no')
         return present([...pain, ...hormones]);
       return pain.length + discs.length > 0 && risk.length > 0 && signs.length > 0 && facts.beganWithin(60) !== 'no'
@@ -166,7 +166,7 @@ export const headFlags: readonly RedFlagRule[] = [
           1,
         ),
       ];
-      const pressure = [...highPressure(facts), ...facts.told('hypertension')];
+      const pressure = [...highPressure(facts), ...facts.told('hypertension', 'pre-eclampsia')];
       // Before anybody has measured it, a headache with a pain of the belly, or with jerks that have grown brisk, stands for the pressure.
       const isMeasured = facts.query.quantity('systolic-pressure-supine', 'mm[Hg]') !== undefined;
       const brisk = isOnBothSides(facts.upperMotorSignsInLegs) && oneSidedWeakness(facts).length === 0;

@@ -84,6 +84,7 @@ export const systemicFlags: readonly RedFlagRule[] = [
       const told = facts.told(
         'headache',
         'vomiting',
+        'nausea',
         'abdominal-pain',
         'breathlessness',
         'hair-loss',
