@@ -195,6 +195,7 @@ export const ataxiaCauses: readonly Cause[] = [
       ),
       shows(['plantars/plantar-response', 'reflexes/ankle'], 0.8, 1),
     ],
+    quantities: [atLeast('lithium-level', 1.5, 'mmol/L', 4, 1)],
     source: commonPractice,
   },
   {

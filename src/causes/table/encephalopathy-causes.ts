@@ -114,6 +114,9 @@ export const encephalopathyCauses: readonly Cause[] = [
       ),
     ],
     quantities: [
+      atLeast('ketones', 3, 'mmol/L', 8, 0.95),
+      under('blood-ph', 7.25, '[pH]', 4, 0.95),
+      under('bicarbonate', 15, 'mmol/L', 2, 1),
       under('sodium', 125, 'mmol/L', 8, 0.8),
       atLeast('sodium', 155, 'mmol/L', 8, 0.95),
       atLeast('urea-nitrogen', 25, 'mmol/L', 6, 0.8),
@@ -131,6 +134,7 @@ export const encephalopathyCauses: readonly Cause[] = [
       under('sodium', 120, 'mmol/L', 3, 1),
     ],
     values: [
+      reads('urine-ketones', [['positive', 2]]),
       reads('eeg', [
         ['slowing', 2],
         ['normal', 0.3],
@@ -336,7 +340,13 @@ export const encephalopathyCauses: readonly Cause[] = [
       shows(['higher-function/mutism', 'higher-function/speech-apraxia'], 1.4, 1),
       shows(['cranial-nerves/homonymous-hemianopia', 'higher-function/neglect'], 0.4, 1),
     ],
-    quantities: [atLeast('csf-white-cells', 5, '10*6/L', 0.15, 1.3), atLeast('ammonia', 60, 'umol/L', 1.8, 0.9)],
+    quantities: [
+      atLeast('osmolal-gap', 20, 'mosm/kg', 3, 0.9),
+      atLeast('lithium-level', 1.5, 'mmol/L', 4, 1),
+      atLeast('carboxyhaemoglobin', 10, '%', 4, 1),
+      atLeast('csf-white-cells', 5, '10*6/L', 0.15, 1.3),
+      atLeast('ammonia', 60, 'umol/L', 1.8, 0.9),
+    ],
     values: [
       reads('mri-brain', [
         ['normal', 1.3],

@@ -116,6 +116,10 @@ export const hereditarySystemicNeuropathyCauses: readonly Cause[] = [
     ],
     quantities: [under('egfr', 60, 'mL/min/{1.73_m2}', 2, 0.9)],
     values: [
+      reads('urine-protein', [
+        ['nephrotic', 2],
+        ['raised', 2],
+      ]),
       reads('ecg', [
         ['conduction-disease', 1.8],
         ['other', 1.6],

@@ -522,6 +522,7 @@ export const immuneNeuropathyCauses: readonly Cause[] = [
       axonalVelocity,
     ],
     values: [
+      reads('urine-protein', [['raised', 1.8]]),
       reads('hepatitis-b-surface-antigen', [['positive', 4]]),
       reads('cryoglobulin', [['positive', 2]]),
       reads('rheumatoid-factor', [['positive', 2]]),

@@ -79,6 +79,7 @@ export const meningealAndPressureCauses: readonly Cause[] = [
       shows(['involuntary-movements/chorea', 'involuntary-movements/postural-tremor', 'gait/ataxic'], 0.5, 1),
     ],
     quantities: [
+      atLeast('csf-eosinophils', 10, '%', 0.1, 1),
       atLeast('csf-white-cells', 1000, '10*6/L', 10, 0.4, ukMeningitis),
       atLeast('csf-white-cells', 5, '10*6/L', 2, 0.02, ukMeningitis),
       under('csf-glucose', 2, 'mmol/L', 8, 0.3, ukMeningitis),
@@ -133,6 +134,7 @@ export const meningealAndPressureCauses: readonly Cause[] = [
       shows(discSwelling, 0.1, 1.05),
     ],
     quantities: [
+      atLeast('csf-eosinophils', 10, '%', 0.1, 1),
       atLeast('csf-white-cells', 5, '10*6/L', 2, 0.05, ukMeningitis),
       atLeast('csf-white-cells', 1000, '10*6/L', 0.15, 1.3, ukMeningitis),
       under('csf-glucose', 2, 'mmol/L', 0.1, 1.3, ukMeningitis),

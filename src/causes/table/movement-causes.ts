@@ -1,5 +1,5 @@
 import { commonPractice, fromMemory, recalled } from '../../kernel/cite.ts';
-import { at, type Cause, mondo, reads, shows, sided, tempos, told, under } from './cause.ts';
+import { at, atLeast, type Cause, mondo, reads, shows, sided, tempos, told, under } from './cause.ts';
 
 const akineticRigid = 'akinetic-rigid-syndrome';
 const movementChapter = recalled('adams-victor', 'disorders of movement and posture');
@@ -491,6 +491,7 @@ export const movementCauses: readonly Cause[] = [
         0.05,
       ),
     ],
+    quantities: [atLeast('lithium-level', 1.5, 'mmol/L', 3, 1)],
     source: tremorChapter,
   },
   {

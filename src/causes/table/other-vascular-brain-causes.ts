@@ -77,6 +77,7 @@ export const otherVascularBrainCauses: readonly Cause[] = [
     ],
     sides: [sided(['cranial-nerves/optic-disc-swelling'], { one: 0.4, both: 1.1 })],
     values: [
+      reads('urine-protein', [['nephrotic', 3]]),
       reads('mri-brain', [
         ['venous-thrombosis', 80],
         ['haemorrhage', 3],
@@ -371,6 +372,10 @@ export const otherVascularBrainCauses: readonly Cause[] = [
       shows(['autonomic/paroxysmal-hypertension', 'autonomic/blood-pressure-lability'], 2, 1),
     ],
     values: [
+      reads('urine-protein', [
+        ['nephrotic', 2],
+        ['raised', 2],
+      ]),
       reads('mri-brain', [
         ['posterior-oedema', 60],
         ['normal', 0.1],

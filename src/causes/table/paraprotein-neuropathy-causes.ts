@@ -187,6 +187,10 @@ export const paraproteinNeuropathyCauses: readonly Cause[] = [
       atLeast('free-light-chain-ratio', 1.66, '{ratio}', 3, 0.9),
     ],
     values: [
+      reads('urine-protein', [
+        ['nephrotic', 6],
+        ['raised', 2],
+      ]),
       reads(immunofixation, [...lambda(8), ['igg-kappa', 4], ['iga-kappa', 4], ...igM(1.5), ['normal', 0.15]]),
       reads('nerve-biopsy', [
         ['amyloid', 30],

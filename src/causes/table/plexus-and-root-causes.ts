@@ -254,6 +254,33 @@ export const plexusAndRootCauses: readonly Cause[] = [
     source: recalled('preston-shapiro', 'plexopathies: trauma'),
   },
   {
+    key: 'positional-brachial-plexus-injury',
+    group: 'compressive',
+    label: 'Stretch or pressure of the brachial plexus by position or load (operation, intensive care, rucksack)',
+    produces: [
+      at(['upper-trunk', 'brachial-plexus'], 'common'),
+      at(
+        ['lower-trunk', 'middle-trunk', 'medial-cord', 'lateral-cord', 'posterior-cord', 'long-thoracic-nerve'],
+        'uncommon',
+      ),
+      at(['suprascapular-nerve', 'axillary-nerve'], 'rare'),
+    ],
+    tempo: tempos.suddenOrAcute,
+    courses: { improving: 1.6, progressive: 0.2 },
+    history: [
+      told('surgical-positioning', 20, 1),
+      told(
+        ['surgical-positioning', 'recent-surgery', 'prolonged-immobility', 'external-pressure', 'critical-illness'],
+        2.5,
+        0.05,
+      ),
+      told(['shoulder-pain', 'preceding-infection'], 0.5, 1),
+      told(['trauma', 'limb-fracture-or-dislocation', 'radiotherapy', 'cancer'], 0.3, 1),
+    ],
+    values: [reads('needle-emg', [['denervation-plexus', 1.5]])],
+    source: recalled('preston-shapiro', 'plexopathies: trauma'),
+  },
+  {
     key: 'nerve-root-avulsion',
     group: 'traumatic',
     label: 'Avulsion of nerve roots',

@@ -298,6 +298,7 @@ export const rarerBrainCauses: readonly Cause[] = [
       shows(['special-tests/neck-stiffness', 'special-tests/kernig', 'special-tests/brudzinski'], 1.4, 0.8),
     ],
     quantities: [
+      atLeast('csf-eosinophils', 10, '%', 40, 0.1, recalled('adams-victor', 'eosinophilic meningitis')),
       atLeast('eosinophils', 0.5, '10*9/L', 15, 0.2),
       atLeast('csf-white-cells', 5, '10*6/L', 2, 0.05),
       atLeast('csf-white-cells', 3000, '10*6/L', 0.2, 1),

@@ -166,7 +166,11 @@ export const headFlags: readonly RedFlagRule[] = [
           1,
         ),
       ];
-      const pressure = [...highPressure(facts), ...facts.told('hypertension', 'pre-eclampsia')];
+      const pressure = [
+        ...highPressure(facts),
+        ...facts.told('hypertension', 'pre-eclampsia'),
+        ...proteinInUrine(facts),
+      ];
       // Before anybody has measured it, a headache with a pain of the belly, or with jerks that have grown brisk, stands for the pressure.
       const isMeasured = facts.query.quantity('systolic-pressure-supine', 'mm[Hg]') !== undefined;
       const brisk = isOnBothSides(facts.upperMotorSignsInLegs) && oneSidedWeakness(facts).length === 0;
@@ -521,4 +525,12 @@ function checkVertigo(facts: BedsideFacts): Verdict | null {
   if (query.sign('cranial-nerves/skew-deviation') === 'unknown')
     gaps.push(missing('skew of the eyes was not looked for'));
   return gaps.length > 0 ? notAssessable([...gaps, ...vertigo]) : absent(findingReasons(impulse));
+}
+
+/** Protein in the urine of a pregnant woman stands for the pressure: NICE NG133 (recalled). */
+function proteinInUrine({ query }: BedsideFacts): readonly Reason[] {
+  const result = query.result('urine-protein');
+  return result?.value === 'raised' || result?.value === 'nephrotic'
+    ? [{ pointer: result.pointer, text: 'protein in the urine' }]
+    : [];
 }
