@@ -1,2 +1,2 @@
 /** Version of the clinical model: package version and a fingerprint of every table and weight. Written by `npm run generate`. */
-export const modelVersion = '0.1.0+98eb4110e5e5';
+export const modelVersion = '0.1.0+9831bd972e4d';

@@ -58,7 +58,7 @@ export const poisoningCauses: readonly Cause[] = [
       shows(['cranial-nerves/optic-disc-swelling', 'cranial-nerves/central-scotoma'], 1.5, 1),
     ],
     quantities: [
-      atLeast('osmolal-gap', 20, 'mosm/kg', 15, 0.6),
+      atLeast('osmolal-gap', 20, 'mosm/kg', 25, 0.6),
       under('blood-ph', 7.3, '[pH]', 6, 0.2, recalled('adams-victor', 'methanol')),
       under('bicarbonate', 15, 'mmol/L', 4, 0.3),
     ],

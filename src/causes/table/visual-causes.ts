@@ -522,7 +522,7 @@ export const visualCauses: readonly Cause[] = [
         ['demyelinating-lesions', 0.2],
       ]),
     ],
-    quantities: [atLeast('osmolal-gap', 20, 'mosm/kg', 5, 0.95), under('blood-ph', 7.3, '[pH]', 3, 1)],
+    quantities: [atLeast('osmolal-gap', 20, 'mosm/kg', 1.5, 1), under('blood-ph', 7.3, '[pH]', 1.3, 1)],
     source: recalled('toxic-optic-2011'),
   },
   {
