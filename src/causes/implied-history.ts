@@ -3,6 +3,11 @@ import type { HistoryStatement } from '../exam/exam.ts';
 /** What is told with a narrower statement though nobody says it: who is on dialysis has a kidney disease. */
 const wider: ReadonlyMap<string, string> = new Map([
   ['dialysis', 'chronic-kidney-disease'],
+  ['pre-eclampsia', 'pregnancy'],
+  ['hyperemesis-gravidarum', 'pregnancy'],
+  ['difficult-delivery', 'pregnancy'],
+  ['antithyroid-drug', 'hyperthyroidism'],
+  ['sound-induced-vertigo', 'vertigo'],
   ['pernicious-anaemia', 'vitamin-b12-deficiency'],
   ['rapid-glucose-control', 'diabetes-mellitus'],
   ['insulin-or-sulfonylurea', 'diabetes-mellitus'],

@@ -232,11 +232,25 @@ function historyModifiers(cause: Cause, query: ExamQuery): readonly Modifier[] {
   const modifiers: Modifier[] = [];
   for (const row of cause.history ?? []) {
     const statement = statementOf(row, query);
-    if (statement === undefined) modifiers.push(...silenceModifier(row, query));
+    const lesser = statement === undefined ? lesserOf(row, query) : undefined;
+    if (lesser !== undefined)
+      modifiers.push({ ratio: row.present ** shareOfLesser, reason: () => historyReason(lesser) });
+    else if (statement === undefined) modifiers.push(...silenceModifier(row, query));
     else
       modifiers.push({ ratio: statement.present ? row.present : row.absent, reason: () => historyReason(statement) });
   }
   return modifiers;
+}
+
+/** A lesser degree of a complaint, which says the same with less force where nobody speaks of the complaint itself. */
+const lesserDegrees: Readonly<Record<string, string>> = { vomiting: 'nausea' };
+
+/** How much of the greater one it is, as an exponent. Judged. */
+const shareOfLesser = 0.5;
+
+function lesserOf({ keys }: HistoryRatio, query: ExamQuery): HistoryStatement | undefined {
+  const degrees = keys.flatMap((key) => lesserDegrees[key] ?? []);
+  return degrees.map((key) => query.history(key)).find((statement) => statement?.present === true);
 }
 
 /** What is told of any of the keys: that one is there, before that another is not. */
@@ -286,7 +300,12 @@ const seenAs: Readonly<Record<string, readonly string[]>> = {
     'higher-function/memory-impairment',
     'higher-function/executive-dysfunction',
   ],
-  'behaviour-change': ['higher-function/apathy', 'higher-function/disinhibition', 'higher-function/hallucinations'],
+  'behaviour-change': [
+    'higher-function/apathy',
+    'higher-function/disinhibition',
+    'higher-function/hallucinations',
+    'higher-function/agitation',
+  ],
   'speech-difficulty': [
     'higher-function/expressive-aphasia',
     'higher-function/receptive-aphasia',

@@ -1,2 +1,2 @@
 /** Version of the clinical model: package version and a fingerprint of every table and weight. Written by `npm run generate`. */
-export const modelVersion = '0.1.0+50cc0c179a5e';
+export const modelVersion = '0.1.0+fd86d3f80c37';

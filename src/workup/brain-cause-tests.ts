@@ -27,6 +27,7 @@ export const brainCauseTests: readonly WorkupRule[] = [
       'cerebral-amyloid-angiopathy',
       'cavernous-malformation',
       'posterior-reversible-encephalopathy',
+      'eclampsia',
       'hypertensive-encephalopathy',
       'neuro-behcet',
       'hypoxic-brain-injury',
@@ -76,7 +77,7 @@ export const brainCauseTests: readonly WorkupRule[] = [
   },
   {
     tests: ['renal-function', 'full-blood-count'],
-    causes: ['posterior-reversible-encephalopathy', 'hypertensive-encephalopathy'],
+    causes: ['posterior-reversible-encephalopathy', 'hypertensive-encephalopathy', 'eclampsia'],
     tier: 1,
     priority: 'urgent',
     because: 'kidneys and platelets where the pressure of the blood has harmed the brain',
@@ -84,7 +85,7 @@ export const brainCauseTests: readonly WorkupRule[] = [
   },
   {
     tests: ['drug-screen', 'blood-gas'],
-    causes: ['toxic-encephalopathy'],
+    causes: ['toxic-encephalopathy', 'carbon-monoxide-poisoning', 'methanol-poisoning'],
     tier: 1,
     priority: 'urgent',
     because: 'what was taken',

@@ -1,4 +1,4 @@
-import { commonPractice, read, recalled } from '../kernel/cite.ts';
+import { commonPractice, fromMemory, read, recalled } from '../kernel/cite.ts';
 import { isSlowlyCervical } from './bedside-facts.ts';
 import { dangerousSalt } from './red-flags/systemic-flags.ts';
 import type { WorkupRule } from './workup-rule.ts';
@@ -422,6 +422,17 @@ export const redFlagTests: readonly WorkupRule[] = [
     source: commonPractice,
   },
   {
+    tests: ['osmolality'],
+    flags: ['suspected-poisoning'],
+    when: ({ told, query }) =>
+      query.result('osmolal-gap') === undefined &&
+      told('toxic-alcohol', 'alcohol-excess', 'organic-solvents', 'visual-loss').length > 0,
+    tier: 1,
+    priority: 'stat',
+    because: 'the gap between measured and reckoned osmolality tells of methanol or glycol before any level is back',
+    source: fromMemory,
+  },
+  {
     tests: ['cholinesterase'],
     flags: ['suspected-poisoning'],
     when: ({ told, query }) => told('organophosphate').length > 0 || query.hasAbnormal('cranial-nerves/small-pupil'),
@@ -454,5 +465,30 @@ export const redFlagTests: readonly WorkupRule[] = [
     priority: 'stat',
     because: 'the clot may come from the heart, and dying muscle gives off creatine kinase and potassium',
     source: commonPractice,
+  },
+  {
+    tests: ['audiogram', 'mri-inner-ear'],
+    flags: ['sudden-hearing-loss'],
+    tier: 1,
+    priority: 'urgent',
+    because: 'an audiogram shows that the inner ear is deaf, and MRI that no schwannoma made it so',
+    source: recalled('sudden-hearing-loss-2019'),
+  },
+  {
+    tests: ['ct-temporal-bone', 'mri-brain', 'erythrocyte-sedimentation-rate', 'c-reactive-protein', 'blood-glucose'],
+    flags: ['necrotising-otitis'],
+    tier: 1,
+    priority: 'urgent',
+    because:
+      'CT shows eaten bone, MRI the spread along the base of the skull, and the sedimentation rate follows the cure',
+    source: fromMemory,
+  },
+  {
+    tests: ['mri-cervical-spine', 'ct-chest', 'urine-catecholamines'],
+    flags: ['infant-horner-syndrome'],
+    tier: 1,
+    priority: 'urgent',
+    because: 'a neuroblastoma of neck or chest gives off catecholamines and shows on an image of both',
+    source: recalled('adams-victor', 'neuroblastoma'),
   },
 ];

@@ -5,6 +5,7 @@ import type { Localisation } from '../localisation/localisation.ts';
 import type { RedFlag, Urgency } from './assessment.ts';
 import { type BedsideFacts, bedsideFacts } from './bedside-facts.ts';
 import { brainFlags } from './red-flags/brain-flags.ts';
+import { earAndInfantFlags } from './red-flags/ear-and-infant-flags.ts';
 import { eyeFlags } from './red-flags/eye-flags.ts';
 import { headFlags } from './red-flags/head-flags.ts';
 import { likelihoodOfFlags, raisedByCauses } from './red-flags/likely-emergencies.ts';
@@ -25,6 +26,7 @@ export const redFlagRules: readonly RedFlagRule[] = [
   ...headFlags,
   ...muscleAndNerveFlags,
   ...systemicFlags,
+  ...earAndInfantFlags,
 ];
 
 /** Flags that say nothing more once the other is raised: what threatens has come. */

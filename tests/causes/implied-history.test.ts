@@ -13,6 +13,10 @@ describe('what a history implies', () => {
     expect(keys([{ key: 'dialysis', present: false }])).not.toContain('chronic-kidney-disease');
   });
 
+  it('sickness of pregnancy is of a pregnancy', () => {
+    expect(keys([{ key: 'hyperemesis-gravidarum', present: true }])).toContain('pregnancy');
+  });
+
   it('what is denied stays denied', () => {
     const both = [
       { key: 'dialysis', present: true },

@@ -110,6 +110,16 @@ describe('weight of a cause', () => {
     expect(ratio('progressive')).toBeCloseTo((0.01 / 0.25) ** 0.75, 6);
   });
 
+  it('takes nausea for a lesser vomiting where nobody speaks of vomiting', () => {
+    const sick: Cause = { ...youthful, history: [told('vomiting', 4, 0.8)] };
+    const ratio = (...symptoms: readonly { readonly key: string; readonly present: boolean }[]) =>
+      weighCause(sick, queryExam(bedsideExam({ history: { symptoms } }))).ratio;
+    const nausea = { key: 'nausea', present: true };
+    expect(ratio(nausea)).toBeCloseTo(4 ** (0.5 * 0.75), 6);
+    expect(ratio(nausea, { key: 'vomiting', present: true })).toBeCloseTo(4 ** 0.75, 6);
+    expect(ratio(nausea, { key: 'vomiting', present: false })).toBeCloseTo(0.8 ** 0.75, 6);
+  });
+
   it('takes silence for no denial where the examiner saw what nobody told', () => {
     const feverish: Cause = { ...youthful, history: [told('fever', 5, 0.1)] };
     const ratio = (fever: boolean) =>

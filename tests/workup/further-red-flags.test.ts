@@ -7,6 +7,7 @@ import { eyesNeckAndThroatStories } from './red-flag-stories/eyes-neck-and-throa
 import { fewSignStories } from './red-flag-stories/few-sign-stories.ts';
 import { furtherWordingStories } from './red-flag-stories/further-wordings-stories.ts';
 import { headAndMuscleStories } from './red-flag-stories/head-and-muscle-stories.ts';
+import { infantAndPoisonStories } from './red-flag-stories/infant-and-poison-stories.ts';
 import { nerveStories } from './red-flag-stories/nerve-stories.ts';
 import { resultsStories } from './red-flag-stories/results-stories.ts';
 import { sparseAndSlowStories } from './red-flag-stories/sparse-and-slow-stories.ts';
@@ -25,6 +26,7 @@ const stories = [
   ...fewSignStories,
   ...furtherWordingStories,
   ...headAndMuscleStories,
+  ...infantAndPoisonStories,
   ...nerveStories,
   ...resultsStories,
   ...sparseAndSlowStories,

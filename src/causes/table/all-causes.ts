@@ -41,6 +41,7 @@ import { otherMuscleCauses } from './other-muscle-causes.ts';
 import { otherVascularBrainCauses } from './other-vascular-brain-causes.ts';
 import { paraproteinNeuropathyCauses } from './paraprotein-neuropathy-causes.ts';
 import { plexusAndRootCauses } from './plexus-and-root-causes.ts';
+import { poisoningCauses } from './poisoning-causes.ts';
 import { polyneuropathyCauses } from './polyneuropathy-causes.ts';
 import { pupilAndHornerCauses } from './pupil-and-horner-causes.ts';
 import { rarerBrainCauses } from './rarer-brain-causes.ts';
@@ -100,6 +101,7 @@ export const allCauses: readonly Cause[] = [
   ...brainInfectionCauses,
   ...hereditaryBrainCauses,
   ...encephalopathyCauses,
+  ...poisoningCauses,
   ...brainInjuryCauses,
   ...seizureAndAttackCauses,
   ...cognitiveDeclineCauses,

@@ -12,6 +12,7 @@ const knownForAtaxia = ['phenytoin', 'carbamazepine', 'lithium', 'metronidazole'
 const seldomForAtaxia = [
   'amiodarone',
   'valproate',
+  'gabapentinoid',
   'opioid',
   'antipsychotic',
   'methotrexate',
@@ -44,6 +45,7 @@ export const ataxiaCauses: readonly Cause[] = [
       told(['phenytoin', 'lithium', 'fever'], 0.6, 1),
     ],
     signs: [
+      shows(['inspection/spider-naevi', 'inspection/jaundice', 'inspection/ascites'], 2, 1),
       shows(['gait/ataxic', 'coordination/heel-shin'], 2.5, 0.3),
       shows(['coordination/finger-nose', 'cranial-nerves/nystagmus', 'cranial-nerves/cerebellar-dysarthria'], 0.7, 1.3),
       shows(['higher-function/confusion'], 0.4, 1.1),
@@ -183,6 +185,7 @@ export const ataxiaCauses: readonly Cause[] = [
       told(['vomiting', 'diplopia', 'tremor', 'diuretic', 'macrolide'], 1.2, 1),
     ],
     signs: [
+      shows(['inspection/gingival-hypertrophy'], 5, 1),
       shows(['cranial-nerves/nystagmus', 'cranial-nerves/gaze-evoked-nystagmus'], 1.8, 0.7),
       shows(
         [
@@ -196,6 +199,7 @@ export const ataxiaCauses: readonly Cause[] = [
       ),
       shows(['plantars/plantar-response', 'reflexes/ankle'], 0.8, 1),
     ],
+    quantities: [atLeast('lithium-level', 1.5, 'mmol/L', 4, 1)],
     source: commonPractice,
   },
   {
@@ -243,6 +247,7 @@ export const ataxiaCauses: readonly Cause[] = [
     tempo: tempos.chronic,
     age: { from: 4, to: 40, outside: 0.4 },
     history: [
+      told('night-blindness', 2, 1),
       told(['malabsorption', 'bariatric-surgery', 'inflammatory-bowel-disease'], 6, 0.7),
       told('family/similar-disorder', 2, 0.95),
       told('family/consanguinity', 3, 1),
@@ -277,7 +282,10 @@ export const ataxiaCauses: readonly Cause[] = [
       told(['family/ataxia', 'cancer'], 0.5, 1),
     ],
     quantities: [atLeast('tsh', 10, 'm[IU]/L', 10, 0.05, commonPractice)],
-    signs: [shows(['autonomic/bradycardia', 'inspection/periorbital-oedema', 'reflexes/ankle'], 1.5, 1)],
+    signs: [
+      shows(['special-tests/delayed-reflex-relaxation'], 10, 0.8),
+      shows(['autonomic/bradycardia', 'inspection/periorbital-oedema', 'reflexes/ankle'], 1.5, 1),
+    ],
     source: ataxiaChapter,
   },
   {

@@ -377,7 +377,16 @@ export const autonomicAndGanglionCauses: readonly Cause[] = [
         1.5,
         1,
       ),
-      shows(['cranial-nerves/unreactive-pupil', 'cranial-nerves/tonic-pupil', 'cranial-nerves/dilated-pupil'], 6, 0.5),
+      shows(
+        [
+          'cranial-nerves/unreactive-pupil',
+          'cranial-nerves/sluggish-pupil',
+          'cranial-nerves/tonic-pupil',
+          'cranial-nerves/dilated-pupil',
+        ],
+        6,
+        0.5,
+      ),
       shows(['autonomic/gastroparesis', 'autonomic/ileus', 'autonomic/dry-mouth', 'autonomic/anhidrosis'], 3, 0.5),
     ],
     values: [
@@ -397,9 +406,19 @@ export const autonomicAndGanglionCauses: readonly Cause[] = [
     tempo: tempos.any,
     age: { from: 40, to: 110, outside: 0.4 },
     history: [
+      told('gabapentinoid', 1.3, 1),
       told(['vomiting', 'preceding-gastroenteritis', 'parkinson-disease', 'hypertension', 'dementia'], 1.3, 1),
       told(
-        ['alpha-blocker', 'diuretic', 'levodopa', 'antipsychotic', 'opioid', 'beta-blocker', 'serotonergic-medicine'],
+        [
+          'alpha-blocker',
+          'diuretic',
+          'ace-inhibitor',
+          'levodopa',
+          'antipsychotic',
+          'opioid',
+          'beta-blocker',
+          'serotonergic-medicine',
+        ],
         6,
         0.1,
       ),

@@ -132,6 +132,8 @@ export const brainInfectionCauses: readonly Cause[] = [
       told('breathlessness', 1.3, 1),
     ],
     signs: [
+      shows(['autonomic/hypersecretion'], 4, 0.8),
+      shows(['higher-function/agitation'], 3, 0.8),
       shows(['autonomic/hyperhidrosis', 'cranial-nerves/drooling', 'involuntary-movements/generalised-spasms'], 3, 0.7),
       shows(['involuntary-movements/exaggerated-startle', 'higher-function/hallucinations'], 2, 0.95),
     ],
@@ -264,6 +266,8 @@ export const brainInfectionCauses: readonly Cause[] = [
       told(['pregnancy', 'breathlessness', 'abdominal-pain'], 1.2, 1),
     ],
     signs: [
+      shows(['inspection/jaundice'], 3, 1),
+      shows(['cranial-nerves/retinal-haemorrhages'], 5, 0.9),
       shows(['autonomic/fever'], 3, 0.4),
       shows(['higher-function/drowsiness', 'higher-function/coma', 'higher-function/confusion'], 2, 0.3),
       shows(

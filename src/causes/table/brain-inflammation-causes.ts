@@ -123,6 +123,7 @@ export const brainInflammationCauses: readonly Cause[] = [
       told(['joint-pain', 'weight-loss', 'hearing-loss'], 0.6, 1),
     ],
     signs: [
+      shows(['higher-function/agitation'], 1.4, 1),
       shows(['autonomic/fever'], 3, 0.4),
       shows(clouded, 2, 0.4),
       shows(
@@ -251,6 +252,7 @@ export const brainInflammationCauses: readonly Cause[] = [
     durationDays: { to: 180, outside: 0.4, source: recalled('autoimmune-encephalitis-2016', 'onset under 3 months') },
     courses: { progressive: 1.5 },
     history: [
+      told('insomnia', 1.6, 1),
       told(limbic, 3, 0.2),
       told(['seizure', 'ongoing-seizure'], 4, 0.5),
       told(['psychiatric-disorder'], 1.5, 1),
@@ -286,6 +288,8 @@ export const brainInflammationCauses: readonly Cause[] = [
       told(['weakness', 'stroke', 'resolved-deficit'], 0.7, 1),
     ],
     signs: [
+      shows(['higher-function/agitation'], 1.8, 1),
+      shows(['involuntary-movements/oculogyric-crisis'], 1.5, 1),
       shows(['higher-function/memory-impairment', 'higher-function/hallucinations'], 2.5, 0.6),
       shows(['higher-function/catatonia'], 4, 1),
       shows(['involuntary-movements/orofacial-dyskinesia', 'involuntary-movements/chorea'], 5, 0.85),

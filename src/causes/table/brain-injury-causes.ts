@@ -118,6 +118,7 @@ export const brainInjuryCauses: readonly Cause[] = [
     tempo: tempos.acute,
     courses: { 'relapsing-remitting': 0.1 },
     history: [
+      told('hyperemesis-gravidarum', 3, 1),
       told('rapid-sodium-correction', 30, 0.4),
       told(['alcohol-excess', 'malnutrition', 'chronic-liver-disease', 'diuretic'], 4, 0.7),
       told('vomiting', 1.5, 0.95),

@@ -31,6 +31,7 @@ export const childhoodBrainCauses: readonly Cause[] = [
       told(['back-pain', 'neck-pain', 'bladder-disturbance'], 0.4, 1.05),
     ],
     signs: [
+      shows(['inspection/large-head'], 4, 1),
       shows(
         ['gait/spastic', 'tone/lower-limb', 'plantars/plantar-response', 'clonus/ankle', 'gait/scissoring'],
         1.8,
@@ -142,6 +143,7 @@ export const childhoodBrainCauses: readonly Cause[] = [
       told(['chronic-liver-disease', 'alcohol-excess', 'chronic-kidney-disease'], 0.3, 1.1),
     ],
     signs: [
+      shows(['inspection/large-head', 'inspection/bulging-fontanelle'], 1.3, 1),
       shows(
         ['higher-function/drowsiness', 'higher-function/stupor', 'higher-function/coma', 'higher-function/confusion'],
         2,
@@ -248,6 +250,7 @@ export const childhoodBrainCauses: readonly Cause[] = [
     courses: { progressive: 1.3, improving: 0.1 },
     age: { from: 3, to: 55, outside: 0.3 },
     history: [
+      told('night-blindness', 1.5, 1),
       told(kin, 2, 0.85),
       told(['epilepsy', 'seizure', 'migraine'], 2.5, 0.85),
       told(['hearing-loss', 'diabetes-mellitus', 'cardiomyopathy', 'drooping-eyelids'], 2.5, 0.7),
@@ -331,6 +334,8 @@ export const childhoodBrainCauses: readonly Cause[] = [
       told(['loss-of-skills', 'developmental-delay', 'congenital-heart-disease'], 0.5, 1),
     ],
     signs: [
+      shows(['inspection/bulging-fontanelle', 'inspection/large-head'], 4, 0.9),
+      shows(['cranial-nerves/retinal-haemorrhages'], 20, 0.6),
       shows(['higher-function/drowsiness', 'higher-function/coma', 'involuntary-movements/posturing'], 2, 0.7),
       shows(['autonomic/fever', 'special-tests/neck-stiffness', 'cranial-nerves/cherry-red-spot'], 0.3, 1.1),
     ],
@@ -426,6 +431,7 @@ export const childhoodBrainCauses: readonly Cause[] = [
       told(['loss-of-skills', 'vomiting', 'preceding-infection', 'fever', ...anyHeadache], 0.3, 1.1),
     ],
     signs: [
+      shows(['inspection/large-head'], 2, 1),
       shows(
         ['higher-function/ocular-apraxia', 'cranial-nerves/nystagmus', 'cranial-nerves/pendular-nystagmus'],
         2,

@@ -200,6 +200,7 @@ export const cordDiseaseCauses: readonly Cause[] = [
     ],
     quantities: [atLeast('ammonia', 50, 'umol/L', 4, 0.3)],
     values: [...cordLooksSpared],
+    signs: [shows(['inspection/jaundice', 'inspection/ascites', 'inspection/spider-naevi'], 8, 0.5)],
     source: cordChapter,
   },
   {
@@ -489,12 +490,16 @@ export const cordDiseaseCauses: readonly Cause[] = [
     courses: { static: 4, progressive: 0.2 },
     age: { from: 0, to: 2, outside: 0.05 },
     history: [
+      told('shoulder-dystocia', 1.4, 1),
       told(['developmental-delay', 'loss-of-skills'], 2, 1),
       told('perinatal-injury', 20, 0.3),
       told('epilepsy', 2, 0.9),
       told(['stiffness', 'difficulty-walking', 'falls'], 1.2, 1),
     ],
-    signs: [shows(['inspection/equinovarus', 'inspection/achilles-contracture'], 3, 0.7)],
+    signs: [
+      shows(['special-tests/asymmetric-moro'], 1.3, 1),
+      shows(['inspection/equinovarus', 'inspection/achilles-contracture'], 3, 0.7),
+    ],
     source: recalled('adams-victor', 'cerebral palsy'),
   },
   {

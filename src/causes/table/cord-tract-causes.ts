@@ -105,7 +105,10 @@ export const cordTractCauses: readonly Cause[] = [
       told(['family/similar-disorder', 'family/spastic-paraplegia', 'family/multiple-sclerosis'], 5, 0.7),
       told(['cognitive-change', 'behaviour-change', 'numbness'], 1.2, 1),
     ],
-    signs: [shows(['sensation/pinprick', 'sensation/temperature'], 0.7, 1.05)],
+    signs: [
+      shows(['inspection/skin-hyperpigmentation'], 8, 0.8),
+      shows(['sensation/pinprick', 'sensation/temperature'], 0.7, 1.05),
+    ],
     quantities: [under('cortisol', 140, 'nmol/L', 6, 0.7)],
     values: [
       ...cordLooksSpared,

@@ -9,6 +9,7 @@ const flap = ['involuntary-movements/asterixis', 'involuntary-movements/myoclonu
 const cloudingMedicines = [
   'opioid',
   'benzodiazepine',
+  'gabapentinoid',
   'anticholinergic',
   'lithium',
   'valproate',
@@ -45,6 +46,7 @@ export const encephalopathyCauses: readonly Cause[] = [
     tempo: tempos.acuteOrSubacute,
     durationDays: { to: 120, outside: 0.3, source: fromMemory },
     history: [
+      told('heat-exposure', 1.5, 1),
       told('dialysis', 2, 1),
       told('fever', 0.5, 1.05),
       told(['chronic-kidney-disease', 'diabetes-mellitus', 'hypothyroidism', 'heart-failure'], 2, 0.8),
@@ -102,6 +104,7 @@ export const encephalopathyCauses: readonly Cause[] = [
       told('cocaine-or-stimulants', 1.2, 1),
     ],
     signs: [
+      shows(['special-tests/delayed-reflex-relaxation'], 2, 1),
       shows(flap, 3, 0.7),
       shows(clouded, 1.5, 0.4),
       shows(
@@ -115,6 +118,9 @@ export const encephalopathyCauses: readonly Cause[] = [
       under('egfr', 15, 'mL/min/{1.73_m2}', 3, 0.95),
       under('ionised-calcium', 0.9, 'mmol/L', 3, 1),
       atLeast('ionised-calcium', 1.6, 'mmol/L', 8, 0.95),
+      atLeast('ketones', 3, 'mmol/L', 8, 0.95),
+      under('blood-ph', 7.25, '[pH]', 4, 0.95),
+      under('bicarbonate', 15, 'mmol/L', 2, 1),
       under('sodium', 125, 'mmol/L', 8, 0.8),
       atLeast('sodium', 155, 'mmol/L', 8, 0.95),
       atLeast('urea-nitrogen', 25, 'mmol/L', 6, 0.8),
@@ -132,6 +138,7 @@ export const encephalopathyCauses: readonly Cause[] = [
       under('sodium', 120, 'mmol/L', 3, 1),
     ],
     values: [
+      reads('urine-ketones', [['positive', 2]]),
       reads('eeg', [
         ['slowing', 2],
         ['normal', 0.3],
@@ -182,6 +189,7 @@ export const encephalopathyCauses: readonly Cause[] = [
       told(['travel', 'raw-meat', 'animal-bite', 'loss-of-skills'], 0.5, 1),
     ],
     signs: [
+      shows(['higher-function/agitation'], 1.4, 1),
       shows(['autonomic/fever', 'autonomic/resting-tachycardia'], 3, 0.6),
       shows(['higher-function/fluctuating-consciousness', 'higher-function/inattention'], 1.8, 0.7),
       shows(['special-tests/neck-stiffness'], 0.4, 1),
@@ -260,6 +268,7 @@ export const encephalopathyCauses: readonly Cause[] = [
     durationDays: { to: 365, outside: 0.4, source: fromMemory },
     courses: { improving: 1.4 },
     history: [
+      told('insomnia', 1.3, 1),
       told(['ifosfamide', 'ciclosporin', 'baclofen', 'cytarabine', 'fluorouracil', 'toxic-alcohol'], 6, 1),
       told(['topiramate', 'dopamine-agonist'], 2, 1),
       told(cloudingMedicines, 4, 0.6),
@@ -330,13 +339,22 @@ export const encephalopathyCauses: readonly Cause[] = [
       told('lead', 2, 1),
     ],
     signs: [
+      shows(['inspection/lead-line'], 4, 1),
+      shows(['inspection/jaundice', 'inspection/ascites'], 0.6, 1),
+      shows(['higher-function/agitation'], 1.8, 1),
       shows(['cranial-nerves/small-pupil', 'cranial-nerves/dilated-pupil'], 2.5, 0.9),
       shows(['higher-function/hallucinations'], 2, 0.95),
       shows(['involuntary-movements/action-tremor', 'involuntary-movements/postural-tremor', ...flap], 1.6, 0.95),
       shows(['higher-function/mutism', 'higher-function/speech-apraxia'], 1.4, 1),
       shows(['cranial-nerves/homonymous-hemianopia', 'higher-function/neglect'], 0.4, 1),
     ],
-    quantities: [atLeast('csf-white-cells', 5, '10*6/L', 0.15, 1.3), atLeast('ammonia', 60, 'umol/L', 1.8, 0.9)],
+    quantities: [
+      atLeast('osmolal-gap', 20, 'mosm/kg', 3, 0.9),
+      atLeast('lithium-level', 1.5, 'mmol/L', 4, 1),
+      atLeast('carboxyhaemoglobin', 10, '%', 4, 1),
+      atLeast('csf-white-cells', 5, '10*6/L', 0.15, 1.3),
+      atLeast('ammonia', 60, 'umol/L', 1.8, 0.9),
+    ],
     values: [
       reads('mri-brain', [
         ['normal', 1.3],
@@ -379,6 +397,7 @@ export const encephalopathyCauses: readonly Cause[] = [
       told(['cognitive-change', 'behaviour-change', 'tremor'], 1.2, 1),
     ],
     signs: [
+      shows(['inspection/jaundice', 'inspection/ascites', 'inspection/spider-naevi'], 12, 0.4),
       shows(['involuntary-movements/asterixis'], 6, 0.4),
       shows(
         ['inspection/enlarged-liver-or-spleen', 'higher-function/inattention', 'higher-function/drowsiness'],
@@ -423,6 +442,7 @@ export const encephalopathyCauses: readonly Cause[] = [
     courses: { 'relapsing-remitting': 0.3 },
     age: { from: 16, to: 100, outside: 0.4 },
     history: [
+      told('hyperemesis-gravidarum', 8, 1),
       told('alcohol-excess', 8, 0.4),
       told('vomiting', 3, 0.8),
       // Vomiting of pregnancy.
@@ -484,6 +504,7 @@ export const encephalopathyCauses: readonly Cause[] = [
     ],
     // Two of four: poor diet, eye signs, cerebellar signs, altered mind or memory.
     signs: [
+      shows(['inspection/spider-naevi'], 1.4, 1),
       shows(
         [
           'cranial-nerves/sixth-nerve-palsy',
@@ -551,7 +572,11 @@ export const encephalopathyCauses: readonly Cause[] = [
       told(['altered-sweating', 'tremor', 'resolved-deficit'], 1.5, 1),
       told(['fluoroquinolone', 'beta-blocker', 'behaviour-change', 'loss-of-consciousness'], 1.3, 1),
     ],
-    signs: [shows(['autonomic/hyperhidrosis', 'autonomic/resting-tachycardia'], 2, 0.8), shows(clouded, 2, 0.6)],
+    signs: [
+      shows(['higher-function/agitation'], 1.5, 1),
+      shows(['autonomic/hyperhidrosis', 'autonomic/resting-tachycardia'], 2, 0.8),
+      shows(clouded, 2, 0.6),
+    ],
     quantities: [under('glucose-random', 4, 'mmol/L', 60, 0.02, read('nice-ng128', 'exclude hypoglycaemia'))],
     source: recalled('nice-ng128', 'exclude hypoglycaemia'),
   },

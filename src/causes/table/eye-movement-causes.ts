@@ -5,7 +5,12 @@ import { eyeMusclePalsies } from './sided-signs.ts';
 const ophthalmology = recalled('brazis', 'ocular motor system');
 const anyHeadache = ['headache', 'new-headache', 'morning-headache', 'eye-pain', 'facial-pain'];
 const vascularRisk = ['diabetes-mellitus', 'hypertension', 'hyperlipidaemia', 'ischaemic-heart-disease'];
-const largePupil = ['cranial-nerves/dilated-pupil', 'cranial-nerves/unreactive-pupil', 'cranial-nerves/anisocoria'];
+const largePupil = [
+  'cranial-nerves/dilated-pupil',
+  'cranial-nerves/unreactive-pupil',
+  'cranial-nerves/sluggish-pupil',
+  'cranial-nerves/anisocoria',
+];
 const bulgingEye = ['inspection/proptosis'];
 const eyeMusclePalsy = [
   'cranial-nerves/third-nerve-palsy',
@@ -483,6 +488,7 @@ export const eyeMovementCauses: readonly Cause[] = [
       told(['cancer', 'trauma', 'head-injury', 'sinus-or-ear-infection'], 0.5, 1),
     ],
     signs: [
+      shows(['cranial-nerves/lid-lag'], 8, 0.7),
       shows(['cranial-nerves/lid-retraction'], 25, 0.3),
       shows(bulgingEye, 8, 0.4),
       shows(['cranial-nerves/ptosis', 'cranial-nerves/fatigable-ptosis'], 0.08, 1.3),

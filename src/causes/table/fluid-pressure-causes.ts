@@ -43,6 +43,7 @@ export const fluidPressureCauses: readonly Cause[] = [
       told(['neck-trauma', 'oral-or-genital-ulcers'], 0.7, 1),
     ],
     signs: [
+      shows(['cranial-nerves/retinal-haemorrhages'], 4, 1),
       shows(stiffNeck, 2, 0.6),
       shows(['autonomic/fever'], 0.2, 1.2),
       shows(['cranial-nerves/third-nerve-palsy', 'cranial-nerves/dilated-pupil'], 1.8, 0.95),
@@ -106,6 +107,7 @@ export const fluidPressureCauses: readonly Cause[] = [
       told('orthostatic-headache', 0.3, 1),
     ],
     signs: [
+      shows(['cranial-nerves/retinal-haemorrhages'], 1.3, 1),
       shows(discSwelling, 2, 0.1),
       shows(['higher-function/drowsiness', 'higher-function/confusion', 'special-tests/neck-stiffness'], 0.05, 1.2),
       shows(['coordination/finger-nose', 'gait/ataxic', 'special-tests/pronator-drift'], 0.15, 1.1),
@@ -194,6 +196,8 @@ export const fluidPressureCauses: readonly Cause[] = [
       told('orthostatic-headache', 0.3, 1),
     ],
     signs: [
+      shows(['inspection/large-head'], 8, 1),
+      shows(['inspection/bulging-fontanelle'], 2, 1),
       shows(['cranial-nerves/upgaze-palsy', 'cranial-nerves/convergence-retraction-nystagmus'], 6, 0.8),
       shows(['higher-function/drowsiness'], 3, 0.7),
       shows(['gait/ataxic', 'gait/magnetic'], 2, 0.9),

@@ -88,6 +88,8 @@ export const focalCauses: readonly Cause[] = [
     age: { from: 16, to: 110, outside: 0.6 },
     sex: { male: 0.7, female: 1.3 },
     history: [
+      told('gout', 1.4, 1),
+      told('hand-pain', 1.6, 1),
       told('dialysis', 2.5, 1),
       told(['hormonal-contraceptive', 'family/similar-disorder', 'joint-pain', 'limb-fracture-or-dislocation'], 1.2, 1),
       told(['neck-pain', 'radicular-arm-pain'], 0.7, 1),
@@ -102,7 +104,10 @@ export const focalCauses: readonly Cause[] = [
       told('pregnancy', 3, 1),
       told('hypothyroidism', 1.5, 1),
     ],
-    signs: [shows(['special-tests/tinel-wrist', 'special-tests/phalen'], 2, 0.7)],
+    signs: [
+      shows(['special-tests/delayed-reflex-relaxation'], 1.4, 1),
+      shows(['special-tests/tinel-wrist', 'special-tests/phalen'], 2, 0.7),
+    ],
     values: [
       reads('nerve-conduction-pattern', [
         ['focal-entrapment', 1.8],
@@ -135,6 +140,7 @@ export const focalCauses: readonly Cause[] = [
     age: { from: 12, to: 110, outside: 0.5 },
     sex: { male: 1.3, female: 0.7 },
     history: [
+      told('surgical-positioning', 4, 1),
       told(['repetitive-hand-use', 'joint-pain', 'rheumatoid-arthritis', 'trauma'], 1.3, 1),
       told(['neck-pain', 'radicular-arm-pain'], 0.7, 1),
       told(['limb-fracture-or-dislocation', 'prolonged-immobility', 'external-pressure', 'diabetes-mellitus'], 1.5, 1),
@@ -171,6 +177,8 @@ export const focalCauses: readonly Cause[] = [
     tempo: tempos.suddenOrAcute,
     courses: { improving: 1.5, progressive: 0.6 },
     history: [
+      told('surgical-positioning', 6, 1),
+      told('difficult-delivery', 3, 1),
       told(['pregnancy', 'injecting-drug-use', 'opioid', 'alcohol-excess', 'recent-surgery'], 1.4, 1),
       told(
         ['external-pressure', 'bariatric-surgery', 'malnutrition', 'critical-illness', 'loss-of-consciousness'],
@@ -214,6 +222,7 @@ export const focalCauses: readonly Cause[] = [
     tempo: tempos.sudden,
     courses: { improving: 1.5, progressive: 0.4 },
     history: [
+      told('surgical-positioning', 4, 1),
       told(['injecting-drug-use', 'heavy-exertion', 'recent-surgery'], 1.4, 1),
       told(['neck-pain', 'radicular-arm-pain', 'headache', 'hypertension', 'atrial-fibrillation'], 0.6, 1),
       told(['loss-of-consciousness', 'prolonged-immobility', 'opioid', 'benzodiazepine'], 2.5, 1),
@@ -251,6 +260,8 @@ export const focalCauses: readonly Cause[] = [
     tempo: tempos.subacuteOrChronic,
     age: { from: 15, to: 110, outside: 0.4 },
     history: [
+      told('surgical-positioning', 3, 1),
+      told('difficult-delivery', 2, 1),
       told('heavy-exertion', 1.3, 1),
       told(['hip-replacement', 'external-pressure', 'prolonged-immobility', 'recent-surgery'], 2, 1),
       told(['diabetes-mellitus', 'recent-weight-loss'], 1.4, 1),
@@ -311,6 +322,7 @@ export const focalCauses: readonly Cause[] = [
     ],
     tempo: tempos.any,
     history: [
+      told('surgical-positioning', 5, 1),
       told(
         [
           'alcohol-excess',
@@ -419,6 +431,8 @@ export const focalCauses: readonly Cause[] = [
     tempo: tempos.sudden,
     courses: { progressive: 0.2 },
     history: [
+      told('surgical-positioning', 4, 1),
+      told('difficult-delivery', 2, 1),
       told(['prolonged-immobility', 'cancer', 'anticoagulant'], 1.2, 1),
       told(
         [

@@ -11,6 +11,7 @@ const neverWithoutALesion = shows(
   [
     'cranial-nerves/upgaze-palsy',
     'cranial-nerves/vertical-gaze-palsy',
+    'cranial-nerves/downgaze-palsy',
     'cranial-nerves/third-nerve-palsy',
     'cranial-nerves/optic-disc-swelling',
     'involuntary-movements/asterixis',

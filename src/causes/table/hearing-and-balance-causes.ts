@@ -24,6 +24,8 @@ export const hearingAndBalanceCauses: readonly Cause[] = [
     courses: { improving: 2, progressive: 0.2, 'relapsing-remitting': 0.1, fluctuating: 0.3 },
     age: { from: 18, to: 75, outside: 0.6 },
     history: [
+      told('sound-induced-vertigo', 0.2, 1),
+      told('ear-fullness', 0.5, 1),
       told('continuous-vertigo', 5, 0.3),
       told('vertigo', 2, 0.1),
       told('positional-vertigo', 0.4, 1.3),
@@ -82,6 +84,8 @@ export const hearingAndBalanceCauses: readonly Cause[] = [
     age: { from: 35, to: 100, outside: 0.4 },
     sex: { male: 0.7, female: 1.3 },
     history: [
+      told('sound-induced-vertigo', 0.2, 1),
+      told('ear-fullness', 0.4, 1),
       told('positional-vertigo', 8, 0.05),
       told('continuous-vertigo', 0.1, 1.3),
       told(['hearing-loss', 'tinnitus'], 0.5, 1.1),
@@ -113,6 +117,8 @@ export const hearingAndBalanceCauses: readonly Cause[] = [
     courses: { 'relapsing-remitting': 4, fluctuating: 3, progressive: 0.5, static: 0.3 },
     age: { from: 25, to: 70, outside: 0.4 },
     history: [
+      told('sound-induced-vertigo', 1.2, 1),
+      told('ear-fullness', 3, 0.85),
       told('vertigo', 3, 0.1),
       told('hearing-loss', 3, 0.15),
       told('tinnitus', 3, 0.3),
@@ -142,6 +148,7 @@ export const hearingAndBalanceCauses: readonly Cause[] = [
     courses: { progressive: 0.3, 'relapsing-remitting': 0.1, improving: 1.3 },
     age: { from: 25, to: 80, outside: 0.5 },
     history: [
+      told('ear-fullness', 1.8, 1),
       told('hearing-loss', 2, 0.3),
       told('tinnitus', 1.6, 0.7),
       told('vertigo', 1.1, 0.95),
@@ -319,6 +326,7 @@ export const hearingAndBalanceCauses: readonly Cause[] = [
     courses: { progressive: 2, improving: 0.2, 'relapsing-remitting': 0.3 },
     age: { from: 30, to: 80, outside: 0.4 },
     history: [
+      told('ear-fullness', 1.2, 1),
       told('neurofibromatosis', 10, 1),
       told('hearing-loss', 3, 0.1),
       told('tinnitus', 2, 0.5),
@@ -423,6 +431,7 @@ export const hearingAndBalanceCauses: readonly Cause[] = [
     produces: [at(['cochlear-nerve'], 'uncommon'), at(['vestibular-nerve', 'no-lesion'], 'exceptional')],
     tempo: { hyperacute: 0.05, acute: 0.2, subacute: 0.2, chronic: 0.55 },
     history: [
+      told('ear-fullness', 3, 0.95),
       told('sinus-or-ear-infection', 4, 0.7),
       told('hearing-loss', 1.5, 0.4),
       told(['ear-pain', 'family/similar-disorder', 'pregnancy'], 1.5, 1),
@@ -444,6 +453,8 @@ export const hearingAndBalanceCauses: readonly Cause[] = [
     courses: { fluctuating: 2, 'relapsing-remitting': 1.4 },
     age: { from: 20, to: 75, outside: 0.5 },
     history: [
+      told('sound-induced-vertigo', 30, 0.8),
+      told('ear-fullness', 1.8, 1),
       told(['diving', 'head-injury', 'heavy-exertion', 'recent-surgery'], 3, 0.8),
       told('pulsatile-tinnitus', 5, 0.8),
       told(['oscillopsia', 'vertigo', 'unsteadiness'], 1.5, 0.5),

@@ -106,6 +106,7 @@ export const hereditaryBrainCauses: readonly Cause[] = [
       ]),
     ],
     signs: [
+      shows(['inspection/skin-hyperpigmentation'], 10, 0.7),
       shows(
         [
           'involuntary-movements/myoclonus',
@@ -189,7 +190,13 @@ export const hereditaryBrainCauses: readonly Cause[] = [
       told(['fever', 'cancer', 'headache', 'vomiting'], 0.6, 1),
     ],
     signs: [
-      shows(['cranial-nerves/vertical-gaze-palsy', 'cranial-nerves/slow-saccades'], 6, 0.7),
+      shows(['inspection/jaundice'], 2, 1),
+      shows(['inspection/tendon-xanthoma'], 40, 0.9),
+      shows(
+        ['cranial-nerves/vertical-gaze-palsy', 'cranial-nerves/downgaze-palsy', 'cranial-nerves/slow-saccades'],
+        6,
+        0.7,
+      ),
       shows(['inspection/enlarged-liver-or-spleen'], 8, 0.9),
       // Hardly anything but a closed retinal artery reddens the spot, and that is of one old eye.
       shows(['cranial-nerves/cherry-red-spot'], 30, 0.95),

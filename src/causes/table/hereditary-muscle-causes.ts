@@ -1,5 +1,5 @@
 import { fromMemory, recalled } from '../../kernel/cite.ts';
-import { at, atLeast, type Cause, mondo, reads, shows, tempos, told } from './cause.ts';
+import { at, atLeast, type Cause, inKind, mondo, reads, shows, tempos, told } from './cause.ts';
 
 const muscleBook = recalled('amato-russell');
 
@@ -284,6 +284,7 @@ export const hereditaryMuscleCauses: readonly Cause[] = [
       told(['orthopnoea', 'breathlessness'], 5, 0.4),
     ],
     signs: [
+      shows(['inspection/frog-leg-posture'], 1.8, 1),
       shows(['inspection/enlarged-liver-or-spleen'], 2.5, 1),
       shows(
         [
@@ -467,6 +468,7 @@ export const hereditaryMuscleCauses: readonly Cause[] = [
       told(kin, 4, 0.85),
     ],
     signs: [
+      shows(['inspection/frog-leg-posture'], 1.8, 1),
       shows(
         [
           'cranial-nerves/weak-suck-or-cry',
@@ -502,6 +504,63 @@ export const hereditaryMuscleCauses: readonly Cause[] = [
       reads('genetic-test', [
         ['other', 8],
         ['negative', 0.3],
+      ]),
+    ],
+    source: muscleBook,
+  },
+  {
+    key: 'limb-girdle-muscular-dystrophy',
+    group: 'hereditary',
+    label: 'Limb-girdle muscular dystrophy',
+    mondo: mondo('MONDO:0016971', 'limb-girdle muscular dystrophy'),
+    inheritance: ['autosomal-recessive', 'autosomal-dominant'],
+    produces: [
+      at(['proximal-myopathy'], 'common'),
+      at(['distal-myopathy', 'axial-myopathy', 'facioscapulohumeral-myopathy'], 'uncommon'),
+      inKind(['muscle'], 'rare'),
+    ],
+    tempo: tempos.lifelong,
+    durationDays: { from: 365, outside: 0.4, source: fromMemory },
+    age: { from: 8, to: 60, outside: 0.15 },
+    history: [
+      told(['dark-urine', 'exercise-cramps', 'muscle-pain', 'breathlessness'], 1.2, 1),
+      told(['dysphagia', 'fever', 'joint-pain'], 0.6, 1),
+      told(['difficulty-with-stairs', 'falls'], 1.3, 1),
+      told(['statin', 'corticosteroid', 'alcohol-excess', 'cancer'], 0.6, 1),
+      told('family/consanguinity', 3, 1),
+      told(['cardiomyopathy', 'family/cardiomyopathy-or-sudden-death'], 1.8, 1),
+      told(['rash', 'numbness', 'diplopia'], 0.4, 1.05),
+      told(['family/similar-disorder', 'family/muscle-disease'], 5, 0.8),
+    ],
+    signs: [
+      shows(['inspection/enlarged-liver-or-spleen'], 0.3, 1),
+      shows(['gait/waddling', 'inspection/wasting', 'inspection/muscle-hypertrophy'], 1.3, 1),
+      shows(['inspection/joint-contracture', 'inspection/achilles-contracture'], 1.5, 1),
+      shows(['inspection/heliotrope-rash', 'inspection/gottron-papules'], 0.05, 1),
+      shows(['inspection/hyperlordosis', 'gait/gowers-sign', 'inspection/scapular-winging'], 1.6, 1),
+      shows(['inspection/fasciculation'], 0.2, 1.05),
+      shows(['inspection/calf-pseudohypertrophy'], 5, 0.8),
+    ],
+    quantities: [atLeast('creatine-kinase', 400, 'U/L', 2, 0.3)],
+    values: [
+      reads('hmgcr-antibody', [['positive', 0.03]]),
+      reads('myositis-antibody', [['positive', 0.15]]),
+      reads('mri-muscle', [
+        ['fatty-replacement', 3],
+        ['oedema', 0.4],
+        ['normal', 0.4],
+      ]),
+      reads('genetic-test', [
+        ['other', 8],
+        ['negative', 0.4],
+      ]),
+      reads('muscle-biopsy', [
+        ['mitochondrial', 0.2],
+        ['neurogenic', 0.05],
+        ['dystrophic', 6],
+        ['normal', 0.2],
+        ['inflammatory', 0.6],
+        ['rimmed-vacuoles', 0.6],
       ]),
     ],
     source: muscleBook,

@@ -123,6 +123,10 @@ export const hereditarySystemicNeuropathyCauses: readonly Cause[] = [
     quantities: [under('egfr', 60, 'mL/min/{1.73_m2}', 2, 0.9)],
     values: [
       reads('autonomic-tests', [['sweat-loss', 2.5]]),
+      reads('urine-protein', [
+        ['nephrotic', 2],
+        ['raised', 2],
+      ]),
       reads('ecg', [
         ['conduction-disease', 1.8],
         ['other', 1.6],
@@ -150,6 +154,7 @@ export const hereditarySystemicNeuropathyCauses: readonly Cause[] = [
     courses: { 'relapsing-remitting': 1.5 },
     age: { from: 3, to: 50, outside: 0.2 },
     history: [
+      told('night-blindness', 5, 0.7),
       told(['family/consanguinity', 'unsteadiness', 'rash', 'weight-loss', 'pregnancy'], 1.6, 1),
       kin(5, 0.7),
       told(['visual-loss', 'retinal-disease'], 6, 0.4),

@@ -43,6 +43,7 @@ export const hyperkineticCauses: readonly Cause[] = [
       told(['thrombophilia', 'lupus', 'chronic-liver-disease', 'diabetes-mellitus'], 0.6, 1),
     ],
     signs: [
+      shows(['higher-function/motor-impersistence'], 3, 0.9),
       // The young are stiff instead.
       shows(chorea, 3, 0.22),
       shows(
@@ -93,6 +94,7 @@ export const hyperkineticCauses: readonly Cause[] = [
       told(['hypertension', 'stroke', 'preceding-infection'], 0.5, 1),
     ],
     signs: [
+      shows(['inspection/jaundice', 'inspection/spider-naevi', 'inspection/ascites'], 4, 0.98),
       shows(['inspection/kayser-fleischer-ring'], 60, 0.1),
       shows(dystonia, 2, 0.7),
       shows(['cranial-nerves/dysarthria', 'cranial-nerves/cerebellar-dysarthria', 'cranial-nerves/drooling'], 2, 0.7),
@@ -131,6 +133,7 @@ export const hyperkineticCauses: readonly Cause[] = [
       told(['family/chorea', 'developmental-delay', 'lupus'], 0.3, 1),
     ],
     signs: [
+      shows(['higher-function/motor-impersistence'], 3, 0.9),
       shows(chorea, 3, 0.1),
       shows(['involuntary-movements/tics', 'tone/upper-limb', 'cranial-nerves/dysarthria'], 1.3, 1),
     ],
@@ -156,6 +159,7 @@ export const hyperkineticCauses: readonly Cause[] = [
       told(['serotonergic-medicine', 'dementia'], 1.2, 1),
     ],
     signs: [
+      shows(['involuntary-movements/oculogyric-crisis', 'involuntary-movements/retrocollis'], 2, 1),
       shows(['involuntary-movements/orofacial-dyskinesia'], 5, 0.3),
       shows(['involuntary-movements/akathisia'], 2, 0.95),
     ],
@@ -178,6 +182,9 @@ export const hyperkineticCauses: readonly Cause[] = [
       told(['lockjaw', 'neck-pain', 'dysphagia'], 1.4, 1),
     ],
     signs: [
+      shows(['involuntary-movements/risus-sardonicus'], 1.3, 1),
+      shows(['involuntary-movements/oculogyric-crisis'], 4, 1),
+      shows(['involuntary-movements/oculogyric-crisis', 'involuntary-movements/retrocollis'], 6, 0.9),
       shows(dystonia, 3, 0.4),
       shows(['cranial-nerves/forced-gaze-deviation'], 5, 0.95),
       shows(['cranial-nerves/ophthalmoplegia', 'cranial-nerves/upgaze-palsy'], 1.3, 1),
@@ -321,6 +328,7 @@ export const hyperkineticCauses: readonly Cause[] = [
       told('tremor', 1.2, 1),
     ],
     signs: [
+      shows(['involuntary-movements/retrocollis'], 3, 1),
       shows(['inspection/head-tilt'], 4, 0.4),
       showsAt(['involuntary-movements/dystonia'], ['neck', 'head'], 8, 0.2),
       shows(['involuntary-movements/chorea'], 0.1, 1.1),
@@ -336,7 +344,7 @@ export const hyperkineticCauses: readonly Cause[] = [
     produces: [at([hyperkinetic], 'common'), at(['action-tremor'], 'uncommon')],
     tempo: tempos.lifelong,
     age: { from: 18, to: 65, outside: 0.4 },
-    history: [told('only-in-one-task', 15, 0.2), told(['repetitive-hand-use'], 2, 0.9)],
+    history: [told('hand-pain', 0.7, 1), told('only-in-one-task', 15, 0.2), told(['repetitive-hand-use'], 2, 0.9)],
     signs: [
       showsAt(['involuntary-movements/dystonia'], ['hand', 'upper-limb'], 4, 0.1),
       shows(['involuntary-movements/chorea'], 0.1, 1.1),
@@ -365,6 +373,7 @@ export const hyperkineticCauses: readonly Cause[] = [
       told(['perinatal-injury', 'seizure', 'loss-of-skills'], 0.5, 1),
     ],
     signs: [
+      shows(['involuntary-movements/oculogyric-crisis'], 3, 1),
       shows(dystonia, 4, 0.3),
       shows(['gait/dystonic', 'inspection/equinovarus'], 1.5, 1),
       shows(['involuntary-movements/bradykinesia', 'tone/lower-limb'], 1.4, 1),
@@ -485,6 +494,7 @@ export const hyperkineticCauses: readonly Cause[] = [
       told(['cancer', 'chronic-liver-disease', 'similar-attacks-before', 'hypothyroidism'], 0.7, 1),
     ],
     signs: [
+      shows(['involuntary-movements/risus-sardonicus'], 15, 0.8),
       shows(['tone/trunk', 'tone/neck'], 5, 0.4),
       shows(
         [
@@ -514,6 +524,7 @@ export const hyperkineticCauses: readonly Cause[] = [
     ],
     tempo: { hyperacute: 0.1, acute: 0.75, subacute: 0.14, chronic: 0.01 },
     history: [
+      told('heat-exposure', 1.4, 1),
       told([...dopamineBlockers, 'levodopa'], 25, 0.02),
       told('fever', 8, 0.1),
       told('stiffness', 2, 0.8),
@@ -521,6 +532,7 @@ export const hyperkineticCauses: readonly Cause[] = [
       told(['seizure', 'ongoing-seizure'], 0.4, 1),
     ],
     signs: [
+      shows(['higher-function/agitation'], 1.4, 1),
       shows(['autonomic/fever'], 6, 0.2),
       shows(['tone/upper-limb', 'tone/lower-limb'], 5, 0.2),
       shows(['higher-function/confusion', 'higher-function/drowsiness', 'higher-function/mutism'], 3, 0.3),
@@ -549,6 +561,7 @@ export const hyperkineticCauses: readonly Cause[] = [
       told(['antipsychotic', 'metoclopramide'], 0.8, 1),
     ],
     signs: [
+      shows(['higher-function/agitation'], 3, 0.8),
       shows(['clonus/ankle', 'involuntary-movements/myoclonus'], 8, 0.2),
       shows(['higher-function/confusion', 'involuntary-movements/akathisia'], 2.5, 0.5),
       shows(['autonomic/hyperhidrosis', 'autonomic/resting-tachycardia', 'autonomic/fever'], 2.5, 0.5),

@@ -149,7 +149,12 @@ export const immuneNeuropathyCauses: readonly Cause[] = [
     ],
     signs: [
       shows(
-        ['cranial-nerves/facial-weakness', 'cranial-nerves/dilated-pupil', 'cranial-nerves/unreactive-pupil'],
+        [
+          'cranial-nerves/facial-weakness',
+          'cranial-nerves/dilated-pupil',
+          'cranial-nerves/unreactive-pupil',
+          'cranial-nerves/sluggish-pupil',
+        ],
         1.3,
         1,
       ),
@@ -493,6 +498,7 @@ export const immuneNeuropathyCauses: readonly Cause[] = [
     ],
     tempo: tempos.acuteOrSubacute,
     history: [
+      told('antithyroid-drug', 4, 1),
       told(['muscle-pain', 'red-eye', 'breathlessness', 'chronic-cough', 'cancer'], 1.3, 1),
       told(['tnf-inhibitor', 'immune-checkpoint-inhibitor'], 1.5, 1),
       told(['sinus-or-ear-infection', 'dark-urine', 'chronic-kidney-disease', 'abdominal-pain'], 1.6, 1),
@@ -528,6 +534,7 @@ export const immuneNeuropathyCauses: readonly Cause[] = [
       axonalVelocity,
     ],
     values: [
+      reads('urine-protein', [['raised', 1.8]]),
       reads('hepatitis-b-surface-antigen', [['positive', 4]]),
       reads('cryoglobulin', [['positive', 2]]),
       reads('rheumatoid-factor', [['positive', 2]]),

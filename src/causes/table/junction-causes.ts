@@ -13,7 +13,11 @@ const fatigueSeen = [
   'special-tests/limb-fatigability',
   'special-tests/counting-fatigability',
 ] as const;
-const pupilsSeen = ['cranial-nerves/dilated-pupil', 'cranial-nerves/unreactive-pupil'] as const;
+const pupilsSeen = [
+  'cranial-nerves/dilated-pupil',
+  'cranial-nerves/unreactive-pupil',
+  'cranial-nerves/sluggish-pupil',
+] as const;
 const dryness = ['dry-mouth', 'dry-eyes', 'sexual-dysfunction'] as const;
 
 /** Causes of failure of the neuromuscular junction. */
@@ -48,6 +52,7 @@ export const junctionCauses: readonly Cause[] = [
     durationDays: { to: 5475, outside: 0.5, source: fromMemory },
     age: { from: 1, to: 110, outside: 0.15 },
     history: [
+      told('difficulty-chewing', 2, 1),
       told('penicillamine', 3, 1),
       told(['dysphagia', 'slurred-speech', 'orthopnoea', 'arm-weakness'], 1.2, 1),
       told(['family/similar-disorder', 'family/muscle-disease'], 0.5, 1),
@@ -115,6 +120,7 @@ export const junctionCauses: readonly Cause[] = [
     age: { from: 15, to: 70, outside: 0.5 },
     sex: { male: 0.4, female: 1.6 },
     history: [
+      told('difficulty-chewing', 2.2, 1),
       told('family/muscle-disease', 0.5, 1),
       told(['weight-loss', 'nasal-regurgitation', 'orthopnoea'], 1.4, 1),
       told('muscle-thinning', 1.3, 1),
@@ -177,6 +183,7 @@ export const junctionCauses: readonly Cause[] = [
       fatigueTold,
     ],
     signs: [
+      shows(['inspection/frog-leg-posture'], 1.3, 1),
       shows(['cranial-nerves/weak-suck-or-cry', 'inspection/head-lag', 'autonomic/stridor'], 1.5, 1),
       shows(['gait/waddling', 'inspection/scapular-winging'], 1.2, 1),
       shows(['inspection/scoliosis', 'inspection/joint-contracture', 'inspection/hyperlordosis'], 2, 0.9),
@@ -223,6 +230,7 @@ export const junctionCauses: readonly Cause[] = [
     durationDays: { to: 3650, outside: 0.5, source: fromMemory },
     age: { from: 30, to: 85, outside: 0.4 },
     history: [
+      told('difficulty-chewing', 0.8, 1),
       told(['muscle-pain', 'chronic-cough', 'family/autoimmune-disease', 'similar-attacks-before'], 1.2, 1),
       told('immune-checkpoint-inhibitor', 1.5, 1),
       told(['fatigable-weakness', 'fluctuating-symptoms', 'orthopnoea', 'bladder-disturbance'], 1.3, 1),
@@ -301,6 +309,8 @@ export const junctionCauses: readonly Cause[] = [
       told(['numbness', 'paraesthesiae'], 0.3, 1.2),
     ],
     signs: [
+      shows(['inspection/frog-leg-posture'], 1.4, 1),
+      shows(['cranial-nerves/impaired-accommodation'], 6, 0.7),
       shows(
         [
           'cranial-nerves/weak-suck-or-cry',
@@ -389,6 +399,7 @@ export const junctionCauses: readonly Cause[] = [
     ],
     tempo: tempos.suddenOrAcute,
     history: [
+      told('pre-eclampsia', 3, 1),
       told(['bowel-disturbance', 'dialysis', 'vomiting'], 1.5, 1),
       told('magnesium', 25, 0.3),
       told(['pregnancy', 'chronic-kidney-disease'], 3, 0.6),
@@ -401,6 +412,7 @@ export const junctionCauses: readonly Cause[] = [
           'autonomic/ileus',
           'cranial-nerves/dilated-pupil',
           'cranial-nerves/unreactive-pupil',
+          'cranial-nerves/sluggish-pupil',
         ],
         1.8,
         1,
@@ -430,6 +442,8 @@ export const junctionCauses: readonly Cause[] = [
       told(['dry-mouth', 'dry-eyes'], 0.2, 1.2),
     ],
     signs: [
+      shows(['autonomic/hypersecretion'], 12, 0.5),
+      shows(['higher-function/agitation'], 1.4, 1),
       shows(
         ['cranial-nerves/facial-weakness', 'autonomic/breathlessness-at-rest', 'autonomic/resting-tachycardia'],
         1.2,
@@ -463,7 +477,10 @@ export const junctionCauses: readonly Cause[] = [
       told('paraesthesiae', 1.5, 0.7),
       told('fever', 0.4, 1),
     ],
-    signs: [shows(['autonomic/bradycardia', 'cranial-nerves/dilated-pupil', 'cranial-nerves/dysarthria'], 1.4, 1)],
+    signs: [
+      shows(['autonomic/hypersecretion'], 1.3, 1),
+      shows(['autonomic/bradycardia', 'cranial-nerves/dilated-pupil', 'cranial-nerves/dysarthria'], 1.4, 1),
+    ],
     source: recalled('adams-victor', 'marine neurotoxins'),
   },
   {
@@ -489,11 +506,13 @@ export const junctionCauses: readonly Cause[] = [
       told(['travel', 'descending-weakness'], 2, 0.8),
     ],
     signs: [
+      shows(['autonomic/hypersecretion'], 2.5, 1),
       shows(
         [
           'cranial-nerves/ophthalmoplegia',
           'cranial-nerves/dilated-pupil',
           'cranial-nerves/unreactive-pupil',
+          'cranial-nerves/sluggish-pupil',
           'autonomic/hyperhidrosis',
         ],
         1.3,

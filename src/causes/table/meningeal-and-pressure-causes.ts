@@ -66,6 +66,7 @@ export const meningealAndPressureCauses: readonly Cause[] = [
       told(['weight-loss', 'night-sweats', 'tuberculosis', 'travel'], 0.7, 1),
     ],
     signs: [
+      shows(['inspection/bulging-fontanelle'], 2.5, 1),
       fever,
       shows(stiffNeck, 1.5, 0.5),
       shows(['inspection/non-blanching-rash'], 15, 0.85),
@@ -78,6 +79,7 @@ export const meningealAndPressureCauses: readonly Cause[] = [
       shows(['involuntary-movements/chorea', 'involuntary-movements/postural-tremor', 'gait/ataxic'], 0.5, 1),
     ],
     quantities: [
+      atLeast('csf-eosinophils', 10, '%', 0.1, 1),
       atLeast('csf-white-cells', 1000, '10*6/L', 10, 0.4, ukMeningitis),
       atLeast('csf-white-cells', 5, '10*6/L', 2, 0.02, ukMeningitis),
       under('csf-glucose', 2, 'mmol/L', 8, 0.3, ukMeningitis),
@@ -138,6 +140,7 @@ export const meningealAndPressureCauses: readonly Cause[] = [
       shows(discSwelling, 0.1, 1.05),
     ],
     quantities: [
+      atLeast('csf-eosinophils', 10, '%', 0.1, 1),
       atLeast('csf-white-cells', 5, '10*6/L', 2, 0.05, ukMeningitis),
       atLeast('csf-white-cells', 1000, '10*6/L', 0.15, 1.3, ukMeningitis),
       under('csf-glucose', 2, 'mmol/L', 0.1, 1.3, ukMeningitis),

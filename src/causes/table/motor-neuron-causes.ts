@@ -107,6 +107,7 @@ export const motorNeuronCauses: readonly Cause[] = [
     age: { from: 50, to: 90, outside: 0.2 },
     sex: { male: 0.85, female: 1.15 },
     history: [
+      told('difficulty-chewing', 1.4, 1),
       told(['nasal-regurgitation', 'cognitive-change', 'behaviour-change'], 1.3, 1),
       told(['numbness', 'headache', 'fever'], 0.5, 1.05),
       told(bulbarSymptoms, 1.8, 0.2),
@@ -281,12 +282,14 @@ export const motorNeuronCauses: readonly Cause[] = [
       told(['family/similar-disorder', 'family/motor-neuron-disease'], 6, 0.8),
     ],
     signs: [
+      shows(['inspection/frog-leg-posture'], 2.5, 1),
       shows(['autonomic/paradoxical-breathing', 'inspection/head-lag', 'cranial-nerves/weak-suck-or-cry'], 1.6, 1),
       shows(
         [
           'cranial-nerves/ptosis',
           'cranial-nerves/ophthalmoplegia',
           'cranial-nerves/unreactive-pupil',
+          'cranial-nerves/sluggish-pupil',
           'cranial-nerves/facial-weakness',
         ],
         0.3,
@@ -343,6 +346,7 @@ export const motorNeuronCauses: readonly Cause[] = [
     age: { from: 12, to: 30, outside: 0.05 },
     sex: { male: 1.7, female: 0.3 },
     history: [
+      told('hand-pain', 0.4, 1),
       told('heavy-exertion', 1.2, 1),
       told(['tremor', 'cramps'], 1.4, 1),
       told(['family/similar-disorder', 'trauma', 'fever'], 0.6, 1),
@@ -516,6 +520,7 @@ export const motorNeuronCauses: readonly Cause[] = [
     courses: { fluctuating: 1.3, progressive: 1 },
     age: { from: 15, to: 90, outside: 0.5 },
     history: [
+      told('insomnia', 3, 0.95),
       told(['rash', 'behaviour-change', 'dream-enactment', 'seizure', 'cognitive-change'], 1.4, 1),
       told(['weight-loss', 'neuropathic-pain', 'paraesthesiae', 'family/autoimmune-disease'], 1.3, 1),
       told(['twitching', 'stiffness'], 4, 0.3),
@@ -564,7 +569,11 @@ export const motorNeuronCauses: readonly Cause[] = [
     tempo: tempos.chronic,
     courses: { progressive: 1.6, improving: 0.1 },
     age: { from: 35, to: 80, outside: 0.3 },
-    history: [told(bulbarSymptoms, 1.6, 0.8), told('triggered-facial-pain', 0.2, 1)],
+    history: [
+      told('difficulty-chewing', 1.6, 1),
+      told(bulbarSymptoms, 1.6, 0.8),
+      told('triggered-facial-pain', 0.2, 1),
+    ],
     signs: [
       shows(['cranial-nerves/facial-numbness'], 8, 0.1),
       shows(['cranial-nerves/absent-corneal-reflex'], 5, 0.3),

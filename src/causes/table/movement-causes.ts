@@ -8,6 +8,7 @@ const tremorChapter = recalled('adams-victor', 'tremor, myoclonus, focal dystoni
 const restTremor = ['involuntary-movements/resting-tremor'];
 const verticalGaze = [
   'cranial-nerves/vertical-gaze-palsy',
+  'cranial-nerves/downgaze-palsy',
   'cranial-nerves/upgaze-palsy',
   'cranial-nerves/slow-saccades',
 ];
@@ -59,6 +60,7 @@ export const movementCauses: readonly Cause[] = [
       told(['manganese', 'carbon-monoxide', 'chronic-liver-disease', 'fever'], 0.4, 1),
     ],
     signs: [
+      shows(['involuntary-movements/micrographia'], 2, 0.95),
       shows(restTremor, 2.2, 0.5),
       shows(['gait/postural-instability'], 0.7, 1.2),
       shows(verticalGaze, 0.15, 1.1),
@@ -109,6 +111,7 @@ export const movementCauses: readonly Cause[] = [
       told(['dream-enactment', 'family/parkinsonism'], 0.5, 1),
     ],
     signs: [
+      shows(['involuntary-movements/oculogyric-crisis'], 3, 1),
       shows(['involuntary-movements/akathisia', 'involuntary-movements/orofacial-dyskinesia'], 4, 0.95),
       shows(restTremor, 0.8, 1.1),
     ],
@@ -146,6 +149,8 @@ export const movementCauses: readonly Cause[] = [
       told(['dream-enactment', 'light-headed-on-standing', 'loss-of-smell'], 0.5, 1),
     ],
     signs: [
+      shows(['involuntary-movements/retrocollis'], 3, 1),
+      shows(['cranial-nerves/downgaze-palsy'], 3, 0.9),
       shows(verticalGaze, 12, 0.15),
       shows(['gait/postural-instability'], 2.5, 0.3),
       shows(
@@ -201,6 +206,7 @@ export const movementCauses: readonly Cause[] = [
       told(['alcohol-excess', 'phenytoin', 'cancer', 'loss-of-smell', 'dementia'], 0.5, 1),
     ],
     signs: [
+      shows(['involuntary-movements/retrocollis'], 0.4, 1),
       shows(autonomicFailure, 6, 0.25),
       shows(['autonomic/stridor'], 8, 1),
       shows(['involuntary-movements/bradykinesia', 'tone/upper-limb'], 1.8, 0.8),
@@ -336,6 +342,7 @@ export const movementCauses: readonly Cause[] = [
       told(['tacrolimus', 'methotrexate', 'carbon-monoxide', 'organic-solvents', 'immunosuppression'], 0.5, 1),
     ],
     signs: [
+      shows(['higher-function/agitation'], 1.2, 1),
       shows(['higher-function/hallucinations'], 8, 0.5),
       shows(['higher-function/fluctuating-consciousness', 'higher-function/inattention'], 3, 0.7),
       shows(['involuntary-movements/bradykinesia', 'tone/upper-limb', 'gait/shuffling'], 3, 0.4),
@@ -418,6 +425,7 @@ export const movementCauses: readonly Cause[] = [
       told(['weight-loss', 'cognitive-change', 'chronic-liver-disease'], 0.6, 1),
     ],
     signs: [
+      shows(['involuntary-movements/micrographia'], 0.2, 1.02),
       shows(['involuntary-movements/postural-tremor', 'involuntary-movements/action-tremor'], 1.6, 0.3),
       shows(['involuntary-movements/distractible-tremor'], 0.1, 1.1),
       shows(['involuntary-movements/dystonia', 'inspection/head-tilt'], 0.3, 1.1),
@@ -434,6 +442,7 @@ export const movementCauses: readonly Cause[] = [
     produces: [at(['action-tremor'], 'common'), at(['no-lesion'], 'uncommon')],
     tempo: { hyperacute: 0.05, acute: 0.15, subacute: 0.4, chronic: 0.4 },
     history: [
+      told('insomnia', 1.3, 1),
       told('hyperthyroidism', 10, 0.8),
       told(['weight-loss', 'recent-weight-loss'], 2, 0.9),
       told(['psychiatric-disorder'], 1.6, 0.9),
@@ -446,6 +455,7 @@ export const movementCauses: readonly Cause[] = [
       told(['insulin-or-sulfonylurea', 'fever', 'fatigue'], 1.3, 1),
     ],
     signs: [
+      shows(['cranial-nerves/lid-lag', 'cranial-nerves/lid-retraction'], 4, 1),
       shows(['autonomic/resting-tachycardia'], 3, 0.8),
       shows(['involuntary-movements/resting-tremor'], 0.2, 1.05),
     ],
@@ -505,6 +515,7 @@ export const movementCauses: readonly Cause[] = [
         0.05,
       ),
     ],
+    quantities: [atLeast('lithium-level', 1.5, 'mmol/L', 3, 1)],
     source: tremorChapter,
   },
   {

@@ -24,6 +24,7 @@ export const muscleChannelCauses: readonly Cause[] = [
       told(kin, 3, 0.8),
     ],
     signs: [
+      shows(['cranial-nerves/lid-lag'], 2, 0.95),
       shows(['cranial-nerves/lid-retraction'], 1.2, 1),
       shows(['involuntary-movements/muscle-rippling'], 0.3, 1),
       shows(['involuntary-movements/grip-myotonia', 'involuntary-movements/percussion-myotonia'], 3, 0.4),
@@ -60,6 +61,7 @@ export const muscleChannelCauses: readonly Cause[] = [
       told(kin, 5, 0.6),
     ],
     signs: [
+      shows(['cranial-nerves/lid-lag'], 3, 0.9),
       shows(['cranial-nerves/lid-retraction'], 1.6, 1),
       shows(['inspection/wasting', 'cranial-nerves/facial-weakness'], 0.3, 1.1),
       shows(['involuntary-movements/grip-myotonia', 'involuntary-movements/percussion-myotonia'], 2, 0.7),
@@ -112,6 +114,7 @@ export const muscleChannelCauses: readonly Cause[] = [
       told(['hyperthyroidism', 'diuretic'], 0.2, 1.1),
     ],
     signs: [
+      shows(['cranial-nerves/lid-lag'], 1.3, 1),
       shows(['autonomic/arrhythmia', 'inspection/scoliosis'], 2, 1),
       shows(['involuntary-movements/grip-myotonia', 'cranial-nerves/lid-retraction'], 1.4, 1),
     ],

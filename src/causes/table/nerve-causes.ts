@@ -108,6 +108,7 @@ export const nerveCauses: readonly Cause[] = [
     produces: [at(['phrenic-nerve'], 'very-common')],
     tempo: tempos.suddenOrAcute,
     history: [
+      told('shoulder-dystocia', 4, 1),
       told(['shoulder-pain', 'aortic-disease', 'ischaemic-heart-disease'], 1.3, 1),
       told(['breathlessness', 'orthopnoea'], 1.4, 0.7),
       told(['recent-surgery', 'neck-or-chest-surgery', 'needle-near-nerve'], 10, 0.4),
@@ -255,6 +256,8 @@ export const nerveCauses: readonly Cause[] = [
     courses: { progressive: 0.2, improving: 1.4 },
     age: { from: 15, to: 110, outside: 0.4 },
     history: [
+      told('surgical-positioning', 5, 1),
+      told('difficult-delivery', 6, 1),
       told(
         ['peripheral-arterial-disease', 'ischaemic-heart-disease', 'lumbar-puncture-or-epidural', 'leg-weakness'],
         1.2,
@@ -276,6 +279,8 @@ export const nerveCauses: readonly Cause[] = [
     tempo: tempos.suddenOrAcute,
     courses: { progressive: 0.4 },
     history: [
+      told('surgical-positioning', 4, 1),
+      told('difficult-delivery', 6, 1),
       told(['thigh-pain', 'flank-pain'], 1.3, 1),
       told(['cancer', 'weight-loss'], 0.7, 1),
       told(operation, 8, 0.5),
@@ -297,6 +302,8 @@ export const nerveCauses: readonly Cause[] = [
     tempo: tempos.subacuteOrChronic,
     age: { from: 16, to: 110, outside: 0.4 },
     history: [
+      told('surgical-positioning', 4, 1),
+      told('difficult-delivery', 6, 1),
       told(['neuropathic-pain', 'prolonged-immobility', 'heavy-exertion', 'bowel-disturbance'], 1.3, 1),
       told(['sexual-dysfunction', 'numbness'], 1.4, 1),
       told(['leg-weakness', 'back-pain'], 0.5, 1.05),
@@ -321,6 +328,7 @@ export const nerveCauses: readonly Cause[] = [
     tempo: tempos.sudden,
     courses: { progressive: 0.2, improving: 1.3 },
     history: [
+      told('surgical-positioning', 4, 1),
       // A haematoma of the buttock, above all after an injection or a new hip.
       told(['anticoagulant', 'bleeding-disorder'], 1.5, 1),
       told(['alcohol-excess', 'opioid', 'leg-pain', 'critical-illness'], 1.3, 1),
@@ -389,6 +397,7 @@ export const nerveCauses: readonly Cause[] = [
     courses: { progressive: 2, improving: 0.3 },
     durationDays: { to: 3, outside: 0.3, source: recalled('adams-victor', 'compartment syndromes: hours to days') },
     history: [
+      told('surgical-positioning', 2, 1),
       told(
         [
           'alcohol-excess',

@@ -26,6 +26,7 @@ export const opticCompressionCauses: readonly Cause[] = [
     tempo: { hyperacute: 0.02, acute: 0.1, subacute: 0.28, chronic: 0.6 },
     courses: { progressive: 2.2, improving: 0.05, 'relapsing-remitting': 0.1, static: 0.4 },
     history: [
+      told('night-blindness', 0.4, 1),
       told(['headache', 'new-headache', 'morning-headache'], 1.3, 0.9),
       told('eye-pain', 0.5, 1.15),
       told(['cancer', 'lymphoma'], 3, 0.95),

@@ -120,6 +120,7 @@ export const otherBrainCauses: readonly Cause[] = [
     produces: [at(['no-lesion'], 'uncommon'), at(['hyperkinetic-syndrome'], 'rare')],
     tempo: tempos.chronic,
     history: [
+      told('insomnia', 2.5, 0.8),
       told('restless-legs', 60, 0.01),
       told(['pregnancy', 'chronic-kidney-disease', 'family/similar-disorder'], 2, 0.95),
       told(['antipsychotic', 'metoclopramide'], 1.5, 1),

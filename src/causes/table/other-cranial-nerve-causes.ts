@@ -38,6 +38,7 @@ export const otherCranialNerveCauses: readonly Cause[] = [
     courses: { static: 2.5, progressive: 0.05, 'relapsing-remitting': 0.02 },
     age: { from: 0, to: 1, outside: 0.01 },
     history: [
+      told('shoulder-dystocia', 6, 1),
       told('perinatal-injury', 3, 0.9),
       told(['ear-pain', 'headache', 'vomiting', 'fever', 'preceding-infection'], 0.15, 1.2),
       told('developmental-delay', 1.4, 1),

@@ -85,6 +85,7 @@ export const otherEyeCauses: readonly Cause[] = [
     courses: { progressive: 1.6, improving: 0.2, 'relapsing-remitting': 0.2 },
     age: { from: 45, to: 90, outside: 0.3 },
     history: [
+      told('night-blindness', 4, 0.8),
       told('cancer', 8, 0.6),
       told('flashes-and-floaters', 3, 0.8),
       told(['tobacco', 'weight-loss', 'recent-weight-loss'], 2, 0.9),
@@ -115,7 +116,7 @@ export const otherEyeCauses: readonly Cause[] = [
     signs: [
       shows(['special-tests/hoover', 'special-tests/midline-splitting', 'special-tests/give-way-weakness'], 6, 1),
       shows(['cranial-nerves/constricted-visual-field'], 2, 0.9),
-      shows([...afferentDefect, 'cranial-nerves/unreactive-pupil'], 0.05, 1.5),
+      shows([...afferentDefect, 'cranial-nerves/unreactive-pupil', 'cranial-nerves/sluggish-pupil'], 0.05, 1.5),
       shows([...discOfDisease, 'cranial-nerves/cherry-red-spot', 'cranial-nerves/macular-star'], 0.05, 1.4),
       shows(['cranial-nerves/altitudinal-field-defect', 'cranial-nerves/central-scotoma'], 0.3, 1),
     ],
@@ -273,6 +274,7 @@ export const otherEyeCauses: readonly Cause[] = [
       shows(
         [
           'cranial-nerves/unreactive-pupil',
+          'cranial-nerves/sluggish-pupil',
           'cranial-nerves/tonic-pupil',
           'cranial-nerves/light-near-dissociation',
           'cranial-nerves/ptosis',

@@ -76,6 +76,7 @@ export const otherMovementCauses: readonly Cause[] = [
     tempo: { hyperacute: 0.15, acute: 0.35, subacute: 0.35, chronic: 0.15 },
     courses: { improving: 1.3 },
     history: [
+      told('gabapentinoid', 3, 1),
       told(movingMedicines, 8, 0.03),
       told(['chronic-kidney-disease', 'dialysis', 'epilepsy'], 1.6, 1),
       told(['antipsychotic', 'metoclopramide', 'levodopa', 'family/chorea'], 0.3, 1.05),
@@ -95,6 +96,7 @@ export const otherMovementCauses: readonly Cause[] = [
     produces: [at([hyperkinetic], 'rare'), at(['striatum', 'subthalamic-nucleus'], 'exceptional')],
     tempo: tempos.subacute,
     history: [
+      told('insomnia', 1.3, 1),
       told(
         ['hyperthyroidism', 'chronic-kidney-disease', 'dialysis', 'chronic-liver-disease', 'rapid-sodium-correction'],
         6,
@@ -104,7 +106,11 @@ export const otherMovementCauses: readonly Cause[] = [
       told(['weight-loss', 'fatigue'], 1.4, 1),
       told(['family/chorea', 'antipsychotic', 'metoclopramide', 'levodopa', 'fever'], 0.3, 1.05),
     ],
-    signs: [shows(chorea, 3, 0.1), shows(['autonomic/resting-tachycardia', 'cranial-nerves/lid-retraction'], 2, 1)],
+    signs: [
+      shows(['cranial-nerves/lid-lag'], 4, 1),
+      shows(chorea, 3, 0.1),
+      shows(['autonomic/resting-tachycardia', 'cranial-nerves/lid-retraction'], 2, 1),
+    ],
     quantities: [
       under('ionised-calcium', 1, 'mmol/L', 5, 0.9),
       atLeast('haemoglobin', 180, 'g/L', 12, 0.8),

@@ -233,6 +233,7 @@ export const otherMuscleCauses: readonly Cause[] = [
       told(
         [
           'heavy-exertion',
+          'heat-exposure',
           'prolonged-immobility',
           'trauma',
           'cocaine-or-stimulants',
@@ -283,6 +284,7 @@ export const otherMuscleCauses: readonly Cause[] = [
       told(['weight-loss', 'tremor'], 2.5, 0.8),
     ],
     signs: [
+      shows(['cranial-nerves/lid-lag'], 6, 0.9),
       shows(['inspection/proptosis', 'autonomic/hyperhidrosis', 'autonomic/arrhythmia'], 2, 1),
       shows(
         ['autonomic/resting-tachycardia', 'involuntary-movements/postural-tremor', 'cranial-nerves/lid-retraction'],

@@ -29,6 +29,7 @@ export const otherVascularBrainCauses: readonly Cause[] = [
     // Three women to one man.
     sex: { male: 0.5, female: 1.5 },
     history: [
+      told('tamoxifen', 3, 1),
       told(anyHeadache, 3, 0.15),
       told('seizure', 4, 0.8),
       told('hormonal-contraceptive', 6, 0.8),
@@ -68,6 +69,7 @@ export const otherVascularBrainCauses: readonly Cause[] = [
       told('orthostatic-headache', 0.3, 1),
     ],
     signs: [
+      shows(['cranial-nerves/retinal-haemorrhages'], 1.4, 1),
       shows(['cranial-nerves/optic-disc-swelling'], 6, 0.7),
       shows(['higher-function/drowsiness', 'higher-function/confusion'], 1.5, 0.9),
       shows(['involuntary-movements/myoclonus', 'involuntary-movements/chorea', 'gait/shuffling'], 0.4, 1),
@@ -75,6 +77,7 @@ export const otherVascularBrainCauses: readonly Cause[] = [
     ],
     sides: [sided(['cranial-nerves/optic-disc-swelling'], { one: 0.4, both: 1.1 })],
     values: [
+      reads('urine-protein', [['nephrotic', 3]]),
       reads('mri-brain', [
         ['venous-thrombosis', 80],
         ['haemorrhage', 3],
@@ -264,6 +267,7 @@ export const otherVascularBrainCauses: readonly Cause[] = [
     age: { from: 20, to: 60, outside: 0.3 },
     sex: { male: 0.6, female: 1.4 },
     history: [
+      told('pre-eclampsia', 2, 1),
       told('thunderclap-headache', 20, 0.08),
       told('similar-attacks-before', 1.9, 0.8),
       told('pregnancy', 1.9, 0.95),
@@ -316,6 +320,7 @@ export const otherVascularBrainCauses: readonly Cause[] = [
     sex: { male: 0.6, female: 1.4 },
     // Seizures in 50 %, a hypertensive crisis in 46 %, loss of vision told by 10 %.
     history: [
+      told('pre-eclampsia', 3, 1),
       told('ciclosporin', 6, 1),
       told(['dialysis', 'sickle-cell-disease'], 3, 1),
       told('seizure', 5, 0.5),
@@ -360,6 +365,7 @@ export const otherVascularBrainCauses: readonly Cause[] = [
       atLeast('csf-white-cells', 20, '10*6/L', 0.3, 1.05),
     ],
     signs: [
+      shows(['cranial-nerves/retinal-haemorrhages'], 2, 1),
       shows(['higher-function/confusion', 'higher-function/drowsiness'], 1.5, 0.6),
       // Kidneys that fail, in children after streptococci, and pregnancy show in swollen lids and legs.
       shows(['inspection/periorbital-oedema', 'inspection/oedema'], 3, 0.95),
@@ -367,6 +373,10 @@ export const otherVascularBrainCauses: readonly Cause[] = [
       shows(['autonomic/paroxysmal-hypertension', 'autonomic/blood-pressure-lability'], 2, 1),
     ],
     values: [
+      reads('urine-protein', [
+        ['nephrotic', 2],
+        ['raised', 2],
+      ]),
       reads('mri-brain', [
         ['posterior-oedema', 60],
         ['normal', 0.1],
@@ -389,6 +399,7 @@ export const otherVascularBrainCauses: readonly Cause[] = [
     ],
     tempo: tempos.acute,
     history: [
+      told('pre-eclampsia', 3, 1),
       told('hypertension', 4, 0.4),
       told(anyHeadache, 2, 0.4),
       told('chronic-kidney-disease', 2, 0.9),
@@ -401,7 +412,10 @@ export const otherVascularBrainCauses: readonly Cause[] = [
       told(['seizure', 'visual-loss', 'cognitive-change', 'behaviour-change', 'vomiting', ...anyHeadache], 1, 0.15),
       told(['cognitive-change', 'behaviour-change', 'breathlessness'], 1.2, 1),
     ],
-    signs: [shows(['cranial-nerves/optic-disc-swelling'], 6, 0.6)],
+    signs: [
+      shows(['cranial-nerves/retinal-haemorrhages'], 8, 0.9),
+      shows(['cranial-nerves/optic-disc-swelling'], 6, 0.6),
+    ],
     // Above about 180/120 mmHg with damage of an organ it is an emergency.
     quantities: [atLeast('systolic-pressure-supine', 180, 'mm[Hg]', 12, 0.1, fromMemory)],
     values: [reads('mri-brain', [['posterior-oedema', 8]])],

@@ -126,6 +126,7 @@ export const paraproteinNeuropathyCauses: readonly Cause[] = [
       told('neuropathic-pain', 1.4, 0.9),
     ],
     signs: [
+      shows(['inspection/skin-hyperpigmentation'], 5, 0.6),
       shows(['inspection/enlarged-liver-or-spleen', 'inspection/wasting', 'inspection/distal-hair-loss'], 1.5, 1),
       shows(['inspection/oedema'], 5, 0.5),
       shows(['inspection/trophic-skin-change', 'inspection/enlarged-lymph-nodes'], 3, 0.8),
@@ -195,6 +196,10 @@ export const paraproteinNeuropathyCauses: readonly Cause[] = [
         ['cardiovagal-failure', 2.5],
         ['sweat-loss', 1.6],
         ['normal', 0.4],
+      ]),
+      reads('urine-protein', [
+        ['nephrotic', 6],
+        ['raised', 2],
       ]),
       reads(immunofixation, [...lambda(8), ['igg-kappa', 4], ['iga-kappa', 4], ...igM(1.5), ['normal', 0.15]]),
       reads('nerve-biopsy', [

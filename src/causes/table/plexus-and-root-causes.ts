@@ -41,6 +41,7 @@ export const plexusAndRootCauses: readonly Cause[] = [
     durationDays: { to: 90, outside: 0.4, source: read('neuralgic-amyotrophy-2016', 'clinical phenotype') },
     age: { from: 12, to: 110, outside: 0.4 },
     history: [
+      told('surgical-positioning', 0.7, 1),
       told(
         ['chronic-liver-disease', 'immune-checkpoint-inhibitor', 'muscle-thinning', 'arm-weakness', 'orthopnoea'],
         1.3,
@@ -219,6 +220,7 @@ export const plexusAndRootCauses: readonly Cause[] = [
       told(['arm-pain', 'shoulder-pain'], 1.3, 0.9),
     ],
     signs: [
+      shows(['special-tests/roos', 'special-tests/adson'], 3, 0.7),
       showsAt(['inspection/wasting'], ['thenar-eminence'], 1.6, 1),
       shows(['special-tests/tinel-supraclavicular'], 4, 0.8),
       shows(['cranial-nerves/horner-syndrome'], 0.2, 1.05),
@@ -246,10 +248,39 @@ export const plexusAndRootCauses: readonly Cause[] = [
     courses: { progressive: 0.1, improving: 1.3, static: 1.3 },
     age: { from: 0, to: 60, outside: 0.6 },
     history: [
+      told('shoulder-dystocia', 5, 1),
       told('preceding-infection', 0.4, 1),
       told('head-injury', 1.5, 1),
-      told(['trauma', 'neck-trauma', 'limb-fracture-or-dislocation', 'perinatal-injury'], 20, 0.1),
+      told(['trauma', 'neck-trauma', 'limb-fracture-or-dislocation', 'perinatal-injury', 'shoulder-dystocia'], 20, 0.1),
       told('radiotherapy', 0.3, 1),
+    ],
+    values: [reads('needle-emg', [['denervation-plexus', 1.5]])],
+    signs: [shows(['special-tests/asymmetric-moro'], 4, 1)],
+    source: recalled('preston-shapiro', 'plexopathies: trauma'),
+  },
+  {
+    key: 'positional-brachial-plexus-injury',
+    group: 'compressive',
+    label: 'Stretch or pressure of the brachial plexus by position or load (operation, intensive care, rucksack)',
+    produces: [
+      at(['upper-trunk', 'brachial-plexus'], 'common'),
+      at(
+        ['lower-trunk', 'middle-trunk', 'medial-cord', 'lateral-cord', 'posterior-cord', 'long-thoracic-nerve'],
+        'uncommon',
+      ),
+      at(['suprascapular-nerve', 'axillary-nerve'], 'rare'),
+    ],
+    tempo: tempos.suddenOrAcute,
+    courses: { improving: 1.6, progressive: 0.2 },
+    history: [
+      told('surgical-positioning', 20, 1),
+      told(
+        ['surgical-positioning', 'recent-surgery', 'prolonged-immobility', 'external-pressure', 'critical-illness'],
+        2.5,
+        0.05,
+      ),
+      told(['shoulder-pain', 'preceding-infection'], 0.5, 1),
+      told(['trauma', 'limb-fracture-or-dislocation', 'radiotherapy', 'cancer'], 0.3, 1),
     ],
     values: [reads('needle-emg', [['denervation-plexus', 1.5]])],
     source: recalled('preston-shapiro', 'plexopathies: trauma'),
@@ -268,6 +299,7 @@ export const plexusAndRootCauses: readonly Cause[] = [
     courses: { progressive: 0.1, improving: 0.4, static: 2 },
     age: { from: 0, to: 60, outside: 0.6 },
     history: [
+      told('shoulder-dystocia', 4, 1),
       told(['head-injury', 'limb-fracture-or-dislocation', 'perinatal-injury'], 2, 1),
       told(['trauma', 'neck-trauma'], 15, 0.02),
       told('neuropathic-pain', 2, 0.7),
@@ -288,10 +320,12 @@ export const plexusAndRootCauses: readonly Cause[] = [
     tempo: tempos.sudden,
     courses: { progressive: 0.2, improving: 1.5 },
     history: [
+      told('surgical-positioning', 2, 1),
+      told('difficult-delivery', 4, 1),
       told(['lumbar-puncture-or-epidural', 'leg-weakness'], 1.2, 1),
       told('limb-fracture-or-dislocation', 2, 1),
       told('fever', 0.4, 1),
-      told(['pregnancy', 'recent-surgery', 'hip-replacement', 'trauma'], 10, 0.1),
+      told(['pregnancy', 'recent-surgery', 'hip-replacement', 'difficult-delivery', 'trauma'], 10, 0.1),
       told('pregnancy', 3, 0.9),
     ],
     signs: [aboveTheLoins],

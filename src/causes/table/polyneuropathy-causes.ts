@@ -223,6 +223,7 @@ export const polyneuropathyCauses: readonly Cause[] = [
       notFamilial,
     ],
     signs: [
+      shows(['inspection/skin-hyperpigmentation'], 2, 1),
       shows(['cranial-nerves/optic-disc-pallor', 'higher-function/apathy', 'higher-function/hallucinations'], 1.3, 1),
       noOldDeformity,
       shows(['special-tests/lhermitte'], 1.6, 1),
@@ -318,6 +319,7 @@ export const polyneuropathyCauses: readonly Cause[] = [
     durationDays: { to: 730, outside: 0.4, source: fromMemory },
     age: { from: 12, to: 110, outside: 0.5 },
     history: [
+      told('hyperemesis-gravidarum', 6, 1),
       told(['psychiatric-disorder', 'dialysis', 'inflammatory-bowel-disease', 'vegan-diet'], 1.5, 1),
       told(['breathlessness', 'hearing-loss', 'fatigue', 'recent-surgery'], 1.3, 1),
       told(['voice-change', 'ascending-weakness', 'critical-illness', 'chronic-kidney-disease'], 1.3, 1),
@@ -411,6 +413,7 @@ export const polyneuropathyCauses: readonly Cause[] = [
       told('lithium', 1.5, 1),
     ],
     signs: [
+      shows(['special-tests/delayed-reflex-relaxation'], 10, 0.8),
       shows(['inspection/periorbital-oedema', 'inspection/muscle-hypertrophy', 'inspection/oedema'], 1.8, 1),
       shows(['sphincters/constipation', 'autonomic/bradycardia'], 1.6, 1),
     ],
@@ -504,6 +507,7 @@ export const polyneuropathyCauses: readonly Cause[] = [
       told('travel', 2, 0.9),
     ],
     signs: [
+      shows(['cranial-nerves/impaired-accommodation'], 8, 0.9),
       shows(['autonomic/bradycardia', 'autonomic/resting-tachycardia'], 1.3, 1),
       shows(['cranial-nerves/absent-gag-reflex', 'cranial-nerves/dysphagia', 'cranial-nerves/dysphonia'], 1.8, 0.8),
       shows(['cranial-nerves/palatal-weakness', 'cranial-nerves/nasal-speech'], 6, 0.3),

@@ -2,7 +2,7 @@ import { fromMemory, recalled } from '../../kernel/cite.ts';
 import { at, type Cause, reads, shows, showsAt, sided, tempos, told } from './cause.ts';
 
 const ophthalmology = recalled('brazis', 'ocular motor system');
-const largePupil = ['cranial-nerves/dilated-pupil', 'cranial-nerves/unreactive-pupil'];
+const largePupil = ['cranial-nerves/dilated-pupil', 'cranial-nerves/unreactive-pupil', 'cranial-nerves/sluggish-pupil'];
 const bulgingEye = ['inspection/proptosis'];
 const injury = ['trauma', 'head-injury', 'neck-trauma'];
 
@@ -153,6 +153,7 @@ export const pupilAndHornerCauses: readonly Cause[] = [
     courses: { static: 2.5, progressive: 0.1, 'relapsing-remitting': 0.05 },
     age: { from: 0, to: 3, outside: 0.02 },
     history: [
+      told('shoulder-dystocia', 4, 1),
       told(['eye-pain', 'headache', 'new-headache', 'neck-pain', 'arm-pain'], 0.15, 1.5),
       told(['neck-or-chest-surgery', 'recent-surgery', 'cancer', 'weight-loss'], 0.2, 1.2),
       told('perinatal-injury', 3, 1),
@@ -175,6 +176,7 @@ export const pupilAndHornerCauses: readonly Cause[] = [
     courses: { progressive: 1.5 },
     age: { from: 0, to: 6, outside: 0.005 },
     history: [
+      told('shoulder-dystocia', 0.3, 1),
       told('face-or-neck-lump', 3, 0.9),
       told(['weight-loss', 'fever'], 2, 0.95),
       told(['neck-or-chest-surgery', 'recent-surgery', 'trauma'], 0.3, 1.1),
@@ -268,6 +270,7 @@ export const pupilAndHornerCauses: readonly Cause[] = [
       told(['syphilis', 'diabetes-mellitus', 'anticholinergic'], 0.5, 1),
     ],
     signs: [
+      shows(['cranial-nerves/impaired-accommodation'], 3, 0.9),
       shows(['cranial-nerves/tonic-pupil', 'cranial-nerves/light-near-dissociation'], 12, 0.2),
       shows(['reflexes/ankle', 'reflexes/knee'], 3, 0.6),
       shows(['cranial-nerves/ptosis', 'cranial-nerves/ophthalmoplegia', 'cranial-nerves/diplopia'], 0.1, 1.1),
@@ -295,6 +298,7 @@ export const pupilAndHornerCauses: readonly Cause[] = [
       told('neck-pain', 0.5, 1),
     ],
     signs: [
+      shows(['cranial-nerves/impaired-accommodation'], 2.5, 0.8),
       shows(largePupil, 2, 0.2),
       shows(['cranial-nerves/tonic-pupil', 'cranial-nerves/light-near-dissociation'], 0.1, 1.1),
       shows(['cranial-nerves/ptosis', 'cranial-nerves/ophthalmoplegia', 'cranial-nerves/diplopia'], 0.05, 1.2),

@@ -27,6 +27,7 @@ export const rarerBrainCauses: readonly Cause[] = [
     courses: { fluctuating: 2, 'relapsing-remitting': 1.4 },
     sex: { male: 0.7, female: 1.3 },
     history: [
+      told('pre-eclampsia', 2, 1),
       told(['resolved-deficit', 'fluctuating-symptoms', 'similar-attacks-before'], 1.6, 0.95),
       told(['fever', ...anyHeadache, 'abdominal-pain', 'vomiting', 'fatigue'], 1.4, 0.8),
       told(['rash', 'dark-urine', 'bleeding-disorder'], 3, 0.9),
@@ -40,6 +41,8 @@ export const rarerBrainCauses: readonly Cause[] = [
       told(['rash', 'dark-urine', 'bleeding-disorder', 'preceding-gastroenteritis', 'fever', 'fatigue'], 1, 0.15),
     ],
     signs: [
+      shows(['inspection/jaundice'], 3, 1),
+      shows(['cranial-nerves/retinal-haemorrhages'], 2, 1),
       shows(['inspection/non-blanching-rash'], 8, 0.6),
       shows(clouded, 1.6, 0.8),
       shows(['special-tests/neck-stiffness'], 0.4, 1),
@@ -295,6 +298,7 @@ export const rarerBrainCauses: readonly Cause[] = [
       shows(['special-tests/neck-stiffness', 'special-tests/kernig', 'special-tests/brudzinski'], 1.4, 0.8),
     ],
     quantities: [
+      atLeast('csf-eosinophils', 10, '%', 40, 0.1, recalled('adams-victor', 'eosinophilic meningitis')),
       atLeast('eosinophils', 0.5, '10*9/L', 15, 0.2),
       atLeast('csf-white-cells', 5, '10*6/L', 2, 0.05),
       atLeast('csf-white-cells', 3000, '10*6/L', 0.2, 1),
@@ -436,12 +440,17 @@ export const rarerBrainCauses: readonly Cause[] = [
     tempo: { hyperacute: 0.55, acute: 0.35, subacute: 0.07, chronic: 0.03 },
     courses: { improving: 1.5, static: 1.3 },
     history: [
-      told(['heavy-exertion', 'anticholinergic', 'antipsychotic', 'cocaine-or-stimulants', 'lithium'], 4, 0.3),
+      told('heat-exposure', 10, 1),
+      told(
+        ['heavy-exertion', 'heat-exposure', 'anticholinergic', 'antipsychotic', 'cocaine-or-stimulants', 'lithium'],
+        4,
+        0.3,
+      ),
       told('fever', 2, 0.4),
       told(['loss-of-consciousness', 'seizure', 'vomiting'], 1.5, 0.9),
-      told(['heavy-exertion', 'fever', 'altered-sweating', 'loss-of-consciousness'], 1, 0.1),
+      told(['heavy-exertion', 'heat-exposure', 'fever', 'altered-sweating', 'loss-of-consciousness'], 1, 0.1),
       told([...anyHeadache, 'preceding-infection'], 0.6, 1),
-      told('heavy-exertion', 2, 1),
+      told(['heavy-exertion', 'heat-exposure'], 2, 1),
     ],
     signs: [
       shows(['autonomic/fever'], 3, 0.4),

@@ -23,7 +23,11 @@ export const rarerMuscleCauses: readonly Cause[] = [
     history: [told(['family/autoimmune-disease', 'family/similar-disorder', 'myasthenia-gravis'], 6, 0.4)],
     signs: [
       shows(['cranial-nerves/weak-suck-or-cry', 'cranial-nerves/facial-weakness'], 1.5, 0.6),
-      shows(['cranial-nerves/dilated-pupil', 'cranial-nerves/unreactive-pupil'], 0.1, 1.1),
+      shows(
+        ['cranial-nerves/dilated-pupil', 'cranial-nerves/unreactive-pupil', 'cranial-nerves/sluggish-pupil'],
+        0.1,
+        1.1,
+      ),
       shows(
         ['inspection/equinovarus', 'inspection/joint-contracture', 'cranial-nerves/tongue-fasciculation'],
         0.4,
@@ -161,6 +165,7 @@ export const rarerMuscleCauses: readonly Cause[] = [
       kin(3, 0.9),
     ],
     signs: [
+      shows(['inspection/frog-leg-posture'], 1.5, 1),
       shows(['inspection/joint-contracture', 'inspection/achilles-contracture', 'inspection/equinovarus'], 2.5, 0.7),
       shows(['inspection/scoliosis', 'inspection/head-lag', 'inspection/dropped-head'], 1.5, 1),
       shows(['cranial-nerves/ptosis', 'cranial-nerves/ophthalmoplegia'], 0.3, 1.1),
@@ -187,6 +192,7 @@ export const rarerMuscleCauses: readonly Cause[] = [
     age: { from: 0, to: 1, outside: 0.02 },
     history: [told(['obesity', 'developmental-delay', 'sleep-apnoea'], 1.8, 0.95)],
     signs: [
+      shows(['inspection/frog-leg-posture'], 1.8, 1),
       shows(['cranial-nerves/weak-suck-or-cry', 'inspection/head-lag'], 2, 0.6),
       shows(['tone/trunk', 'tone/upper-limb', 'tone/lower-limb'], 1.3, 0.3),
       shows(

@@ -158,7 +158,11 @@ export const rarerNerveCauses: readonly Cause[] = [
     signs: [
       shows(['autonomic/orthostatic-tachycardia'], 25, 0.05),
       shows(['autonomic/orthostatic-hypotension'], 0.08, 1.4),
-      shows(['autonomic/anhidrosis', 'autonomic/ileus', 'cranial-nerves/unreactive-pupil'], 0.3, 1),
+      shows(
+        ['autonomic/anhidrosis', 'autonomic/ileus', 'cranial-nerves/unreactive-pupil', 'cranial-nerves/sluggish-pupil'],
+        0.3,
+        1,
+      ),
     ],
     source: recalled('adams-victor', 'orthostatic intolerance'),
   },
@@ -195,7 +199,11 @@ export const rarerNerveCauses: readonly Cause[] = [
       told('family/consanguinity', 2, 1),
       kin(3, 0.9),
     ],
-    signs: [shows(['autonomic/dry-eyes'], 6, 0.6), shows(['autonomic/anhidrosis', 'inspection/pes-cavus'], 1.6, 1)],
+    signs: [
+      shows(['inspection/skin-hyperpigmentation'], 2, 1),
+      shows(['autonomic/dry-eyes'], 6, 0.6),
+      shows(['autonomic/anhidrosis', 'inspection/pes-cavus'], 1.6, 1),
+    ],
     quantities: [under('cortisol', 140, 'nmol/L', 5, 0.7)],
     values: [geneFound],
     source: nerveBook,
@@ -307,7 +315,10 @@ export const rarerNerveCauses: readonly Cause[] = [
       told(['chronic-liver-disease', 'hepatitis-c', 'hepatitis-b'], 12, 0.05),
       told(['alcohol-excess', 'diabetes-mellitus', 'rash', 'cryoglobulinaemia'], 0.5, 1.1),
     ],
-    signs: [shows(['inspection/enlarged-liver-or-spleen'], 1.8, 1)],
+    signs: [
+      shows(['inspection/jaundice', 'inspection/ascites', 'inspection/spider-naevi'], 6, 0.6),
+      shows(['inspection/enlarged-liver-or-spleen'], 1.8, 1),
+    ],
     quantities: [under('albumin', 35, 'g/L', 1.5, 0.8), under('platelets', 150, '10*9/L', 1.6, 0.8)],
     values: [axonal(1.2)],
     source: recalled('adams-victor', 'neuropathy of liver disease'),

@@ -24,6 +24,8 @@ export const rootCauses: readonly Cause[] = [
     tempo: { hyperacute: 0.05, acute: 0.22, subacute: 0.43, chronic: 0.3 },
     age: { from: 30, to: 75, outside: 0.5 },
     history: [
+      told('surgical-positioning', 0.5, 1),
+      told('hand-pain', 0.8, 1),
       told(['paraesthesiae', 'numbness', 'similar-attacks-before', 'repetitive-hand-use'], 1.2, 1),
       told(['preceding-infection', 'recent-vaccination', 'diabetes-mellitus'], 0.8, 1),
       told(['disc-herniation', 'spinal-stenosis', 'spinal-surgery'], 2, 1),

@@ -64,6 +64,7 @@ export const seizureAndAttackCauses: readonly Cause[] = [
     courses: { progressive: 2, improving: 0.02, 'relapsing-remitting': 0.02 },
     age: { from: 45, to: 85, outside: 0.2 },
     history: [
+      told('insomnia', 1.6, 1),
       told('cognitive-change', 4, 0.2),
       told(['unsteadiness', 'difficulty-walking'], 1.8, 0.8),
       told('visual-loss', 2, 0.95),
@@ -266,6 +267,7 @@ export const seizureAndAttackCauses: readonly Cause[] = [
     age: { from: 10, to: 65, outside: 0.5 },
     sex: { male: 0.6, female: 1.4 },
     history: [
+      told('sound-induced-vertigo', 0.8, 1),
       told('new-headache', 0.5, 1),
       told(['vertigo', 'positional-vertigo'], 5, 0.1),
       told('migraine', 1.9, 0.2),

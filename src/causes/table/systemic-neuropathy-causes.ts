@@ -324,7 +324,11 @@ export const systemicNeuropathyCauses: readonly Cause[] = [
     signs: [
       shows(['cranial-nerves/facial-weakness', 'cranial-nerves/dysarthria'], 1.2, 1),
       shows(['gait/ataxic'], 1.5, 1),
-      shows(['cranial-nerves/ophthalmoplegia', 'cranial-nerves/unreactive-pupil'], 1.5, 1),
+      shows(
+        ['cranial-nerves/ophthalmoplegia', 'cranial-nerves/unreactive-pupil', 'cranial-nerves/sluggish-pupil'],
+        1.5,
+        1,
+      ),
     ],
     quantities: [atLeast('csf-protein', 0.45, 'g/L', 0.2, 1.3)],
     source: recalled('adams-victor', 'tick paralysis'),

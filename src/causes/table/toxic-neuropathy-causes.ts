@@ -74,6 +74,7 @@ export const toxicNeuropathyCauses: readonly Cause[] = [
       notFamilial,
     ],
     signs: [
+      shows(['inspection/spider-naevi', 'inspection/jaundice', 'inspection/ascites'], 2, 1),
       shows(
         ['inspection/distal-hair-loss', 'inspection/enlarged-liver-or-spleen', 'inspection/trophic-skin-change'],
         1.5,
@@ -248,6 +249,7 @@ export const toxicNeuropathyCauses: readonly Cause[] = [
     ],
     tempo: tempos.subacuteOrChronic,
     history: [
+      told('gout', 1.6, 1),
       told(['developmental-delay', 'seizure', 'vomiting', 'muscle-pain', 'restless-legs'], 1.3, 1),
       told(['cognitive-change', 'behaviour-change', 'weight-loss', 'arm-weakness'], 1.3, 1),
       told(['joint-pain', 'headache', 'fatigue'], 1.3, 1),
@@ -258,6 +260,7 @@ export const toxicNeuropathyCauses: readonly Cause[] = [
       told(['numbness', 'paraesthesiae'], 0.7, 1.2),
     ],
     signs: [
+      shows(['inspection/lead-line'], 15, 0.9),
       shows(['sphincters/constipation'], 2, 1),
       shows(['inspection/wrist-drop', 'inspection/finger-drop'], 4, 0.7),
       noOldDeformity,
@@ -294,6 +297,7 @@ export const toxicNeuropathyCauses: readonly Cause[] = [
       told('rash', 2, 0.9),
     ],
     signs: [
+      shows(['inspection/skin-hyperpigmentation'], 4, 0.8),
       shows(['autonomic/resting-tachycardia', 'inspection/oedema', 'inspection/periorbital-oedema'], 1.3, 1),
       shows(['inspection/mees-lines'], 25, 0.6),
       shows(['inspection/trophic-skin-change'], 2, 0.9),

@@ -61,6 +61,9 @@ export const vascularBrainCauses: readonly Cause[] = [
     courses: { progressive: 0.4, 'relapsing-remitting': 0.5 },
     age: { from: 45, to: 110, outside: 0.35 },
     history: [
+      told('tamoxifen', 1.2, 1),
+      told('heat-exposure', 0.8, 1),
+      told('ear-fullness', 0.5, 1),
       told('congenital-heart-disease', 2, 1),
       told(['valve-disease-or-endocarditis', 'sickle-cell-disease'], 4, 1),
       told('atrial-fibrillation', 3, 0.9),
@@ -213,6 +216,7 @@ export const vascularBrainCauses: readonly Cause[] = [
     courses: { 'relapsing-remitting': 0.2 },
     age: { from: 45, to: 110, outside: 0.4 },
     history: [
+      told('pre-eclampsia', 2, 1),
       told(anyHeadache, 2.5, 0.6),
       told(['anticoagulant', 'bleeding-disorder'], 3, 0.9),
       told('hypertension', 1.6, 0.8),

@@ -38,6 +38,7 @@ export const visualCauses: readonly Cause[] = [
     age: { from: 12, to: 55, outside: 0.3 },
     sex: { male: 0.5, female: 1.5 },
     history: [
+      told('night-blindness', 0.3, 1),
       told('eye-pain', 5, 0.3),
       told(['multiple-sclerosis', 'optic-neuritis', 'family/multiple-sclerosis'], 5, 0.95),
       told(['paraesthesiae', 'numbness', 'electric-shock-on-neck-flexion', 'bladder-disturbance'], 1.8, 0.95),
@@ -105,6 +106,7 @@ export const visualCauses: readonly Cause[] = [
     durationDays: { to: 60, outside: 0.5, source: fromMemory },
     age: { from: 45, to: 95, outside: 0.2 },
     history: [
+      told('surgical-positioning', 2, 1),
       told(vascularRisk, 2, 0.4),
       told('eye-pain', 0.2, 1.3),
       told(['jaw-claudication', 'scalp-tenderness'], 0.1, 1.1),
@@ -162,6 +164,7 @@ export const visualCauses: readonly Cause[] = [
     age: { from: 50, to: 105, outside: 0.01 },
     sex: { male: 0.65, female: 1.35 },
     history: [
+      told('difficulty-chewing', 1.4, 1),
       told('jaw-claudication', 4.9, 0.7),
       told('scalp-tenderness', 3.5, 0.7),
       // These ratios are among people in whom it was suspected; of others hardly anybody has either.
@@ -272,6 +275,7 @@ export const visualCauses: readonly Cause[] = [
     produces: [at(['retina'], 'very-common'), at(['optic-nerve'], 'uncommon'), at(['optic-chiasm'], 'exceptional')],
     tempo: { hyperacute: 0.15, acute: 0.2, subacute: 0.2, chronic: 0.45 },
     history: [
+      told('tamoxifen', 2, 1),
       told('retinal-disease', 12, 0.8),
       told('flashes-and-floaters', 8, 0.8),
       told('diabetes-mellitus', 2, 0.9),
@@ -285,6 +289,7 @@ export const visualCauses: readonly Cause[] = [
       told(['pregnancy', 'photophobia', 'red-eye', 'chronic-kidney-disease', 'family/similar-disorder'], 1.2, 1),
     ],
     signs: [
+      shows(['cranial-nerves/retinal-haemorrhages'], 3, 0.95),
       shows(['cranial-nerves/reduced-visual-acuity'], 2, 0.7),
       shows(afferentDefect, 0.5, 1.4),
       shows(['cranial-nerves/reduced-colour-vision'], 0.8, 1.1),
@@ -314,6 +319,7 @@ export const visualCauses: readonly Cause[] = [
     courses: { progressive: 1.6, improving: 0.05, 'relapsing-remitting': 0.05 },
     age: { from: 3, to: 45, outside: 0.3 },
     history: [
+      told('night-blindness', 12, 0.6),
       told(['family/similar-disorder', 'family/consanguinity'], 8, 0.5),
       told('worse-in-the-dark', 4, 0.8),
       told('hearing-loss', 2, 0.95),
@@ -347,6 +353,7 @@ export const visualCauses: readonly Cause[] = [
     courses: { progressive: 1.5, improving: 0.1, 'relapsing-remitting': 0.3 },
     age: { from: 40, to: 105, outside: 0.2 },
     history: [
+      told('night-blindness', 0.7, 1),
       // It closes the angle of both eyes, at any age.
       told('topiramate', 10, 1),
       told('glaucoma', 25, 0.5),
@@ -364,7 +371,7 @@ export const visualCauses: readonly Cause[] = [
       shows(discSwelling, 0.05, 1.2),
       shows(discPallor, 0.9, 1),
       // The pupil of a closed angle stands half wide.
-      shows(['cranial-nerves/unreactive-pupil', 'cranial-nerves/dilated-pupil'], 4, 1),
+      shows(['cranial-nerves/unreactive-pupil', 'cranial-nerves/sluggish-pupil', 'cranial-nerves/dilated-pupil'], 4, 1),
       shows(['cranial-nerves/constricted-visual-field', 'cranial-nerves/monocular-field-defect'], 2, 0.9),
       shows(
         [
@@ -377,7 +384,12 @@ export const visualCauses: readonly Cause[] = [
         1,
       ),
     ],
-    sides: [sided(['cranial-nerves/unreactive-pupil', 'cranial-nerves/dilated-pupil'], { one: 1.2, both: 0.4 })],
+    sides: [
+      sided(['cranial-nerves/unreactive-pupil', 'cranial-nerves/sluggish-pupil', 'cranial-nerves/dilated-pupil'], {
+        one: 1.2,
+        both: 0.4,
+      }),
+    ],
     source: localization,
   },
   {
@@ -403,7 +415,7 @@ export const visualCauses: readonly Cause[] = [
       shows(['cranial-nerves/central-scotoma'], 3, 0.4),
       shows(afferentDefect, 0.6, 1.5),
       // The fibres to the pupil are spared: it goes on reacting in an eye that hardly sees.
-      shows(['cranial-nerves/unreactive-pupil'], 0.3, 1.6),
+      shows(['cranial-nerves/unreactive-pupil', 'cranial-nerves/sluggish-pupil'], 0.3, 1.6),
       shows(['cranial-nerves/altitudinal-field-defect'], 0.1, 1.05),
       shows(['cranial-nerves/reduced-colour-vision'], 1.5, 0.8),
     ],
@@ -432,6 +444,7 @@ export const visualCauses: readonly Cause[] = [
     courses: { progressive: 1.2, improving: 0.05, 'relapsing-remitting': 0.05 },
     age: { from: 3, to: 25, outside: 0.15 },
     history: [
+      told('night-blindness', 0.4, 1),
       told('family/similar-disorder', 10, 0.3),
       told('hearing-loss', 2, 0.95),
       told('eye-pain', 0.1, 1.1),
@@ -471,6 +484,7 @@ export const visualCauses: readonly Cause[] = [
     tempo: { hyperacute: 0.05, acute: 0.27, subacute: 0.48, chronic: 0.2 },
     courses: { 'relapsing-remitting': 0.05 },
     history: [
+      told('tamoxifen', 1.6, 1),
       told('toxic-alcohol', 40, 1),
       told('vigabatrin', 3, 1),
       // Methanol is a solvent; it blinds within a day or two.
@@ -504,7 +518,7 @@ export const visualCauses: readonly Cause[] = [
       shows(afferentDefect, 0.25, 1.6),
       shows(['cranial-nerves/altitudinal-field-defect'], 0.15, 1.05),
       shows(discSwelling, 0.6, 1.1),
-      shows(['cranial-nerves/unreactive-pupil', 'cranial-nerves/dilated-pupil'], 2, 1),
+      shows(['cranial-nerves/unreactive-pupil', 'cranial-nerves/sluggish-pupil', 'cranial-nerves/dilated-pupil'], 2, 1),
     ],
     sides: [sided(signsOfAnOpticNerve, { one: 0.2, both: 1.6 })],
     values: [
@@ -514,6 +528,7 @@ export const visualCauses: readonly Cause[] = [
         ['demyelinating-lesions', 0.2],
       ]),
     ],
+    quantities: [atLeast('osmolal-gap', 20, 'mosm/kg', 1.5, 1), under('blood-ph', 7.3, '[pH]', 1.3, 1)],
     source: recalled('toxic-optic-2011'),
   },
   {

@@ -281,6 +281,16 @@ const entries: Readonly<Record<string, CodedEntry>> = {
   },
 
   // Blood tests that are read as positive or negative
+  'urine-protein': {
+    label: 'Protein in urine',
+    values: grades({ negative: 'Negative', trace: 'Trace', raised: 'Raised', nephrotic: 'Nephrotic range' }),
+    normal: ['negative', 'trace'],
+  },
+  'urine-ketones': {
+    label: 'Ketones in urine',
+    values: grades({ negative: 'Negative', trace: 'Trace', positive: 'Positive' }),
+    normal: ['negative', 'trace'],
+  },
   'serum-immunofixation': {
     label: 'Serum immunofixation',
     loinc: [loinc('25700-6', 'Immunofixation for Serum or Plasma')],

@@ -1,3 +1,4 @@
+import { recalled } from '../../kernel/cite.ts';
 import { historyTable, hpo, mondo } from './history-row.ts';
 
 /** Illnesses that the person has or had. */
@@ -44,6 +45,7 @@ export const conditions = historyTable('condition', {
   immunosuppression: 'Immunosuppression',
   'stem-cell-transplant': 'Haematopoietic stem cell transplantation',
   'rheumatoid-arthritis': 'Rheumatoid arthritis',
+  gout: 'Gout',
   neurofibromatosis: 'Neurofibromatosis',
   'spina-bifida': 'Spina bifida or another malformation of the lower spine',
   'sickle-cell-disease': 'Sickle cell disease',
@@ -106,6 +108,8 @@ export const conditions = historyTable('condition', {
   'cardiac-arrest': 'Cardiac arrest or another severe lack of oxygen (drowning, strangulation)',
   'rapid-sodium-correction': 'Low sodium that was corrected fast',
   pregnancy: 'Pregnancy or childbirth in the last weeks',
+  'pre-eclampsia': { label: 'Pre-eclampsia', source: recalled('nice-ng133', 'pre-eclampsia') },
+  'hyperemesis-gravidarum': 'Hyperemesis gravidarum',
   'developmental-delay': 'Developmental delay or intellectual disability',
   'perinatal-injury': 'Preterm birth or injury of the brain at birth',
   'head-injury': 'Head injury',

@@ -117,6 +117,13 @@ export const eyeSigns = sectionTable(
       probe: recordedOnly,
     },
 
+    'retinal-haemorrhages': {
+      label: 'Retinal haemorrhages',
+      bodyPart: 'eye',
+      probe: recordedOnly,
+      source: commonPractice,
+    },
+
     // Pupils
     anisocoria: {
       label: 'Unequal pupils, this one abnormal',
@@ -136,6 +143,12 @@ export const eyeSigns = sectionTable(
       hpo: wider('HP:0007695', 'Abnormal pupillary light reflex'),
       probe: anyFaculty('pupil-parasympathetic', 'light-perception'),
     },
+    'sluggish-pupil': {
+      label: 'Sluggish pupillary reaction to light',
+      bodyPart: 'eye',
+      hpo: wider('HP:0007695', 'Abnormal pupillary light reflex'),
+      probe: anyFaculty('pupil-parasympathetic', 'pupil-afferent'),
+    },
     'small-pupil': {
       label: 'Small pupil (miosis)',
       bodyPart: 'eye',
@@ -147,6 +160,11 @@ export const eyeSigns = sectionTable(
       bodyPart: 'eye',
       hpo: equivalent('HP:0012074', 'Tonic pupil'),
       probe: faculty('tonic-pupil'),
+    },
+    'impaired-accommodation': {
+      label: 'Impaired accommodation',
+      bodyPart: 'eye',
+      probe: anyFaculty('pupil-parasympathetic', 'tonic-pupil'),
     },
     'light-near-dissociation': {
       label: 'Light-near dissociation of the pupils',
@@ -174,6 +192,7 @@ export const eyeSigns = sectionTable(
       source: recalled('scherer-2005', 'bedside tests'),
     },
     'lid-retraction': { label: 'Lid retraction', bodyPart: 'eye', probe: anyFaculty('pretectal', 'lid-retraction') },
+    'lid-lag': { label: 'Lid lag', bodyPart: 'eye', probe: recordedOnly, source: commonPractice },
     'eyelid-apraxia': {
       label: 'Apraxia of eyelid opening',
       sides: 'midline',
@@ -290,6 +309,12 @@ export const eyeSigns = sectionTable(
       sides: 'midline',
       hpo: equivalent('HP:0025331', 'Upgaze palsy'),
       probe: anyFaculty('pretectal', 'gaze-vertical'),
+    },
+    'downgaze-palsy': {
+      label: 'Downgaze palsy',
+      sides: 'midline',
+      hpo: equivalent('HP:0025330', 'Downgaze palsy'),
+      probe: faculty('gaze-down'),
     },
     'impaired-convergence': {
       label: 'Impaired convergence',

@@ -1,4 +1,4 @@
-import { recalled } from '../../kernel/cite.ts';
+import { commonPractice, recalled } from '../../kernel/cite.ts';
 import { equivalent, inexact, wider } from './code-links.ts';
 import { anyFaculty, faculty, recordedOnly } from './probes.ts';
 import { sectionTable } from './section-table.ts';
@@ -20,6 +20,7 @@ export const higherFunction = sectionTable(
       hpo: equivalent('HP:0007159', 'Fluctuations in consciousness'),
       probe: faculty('consciousness'),
     },
+    agitation: { label: 'Agitation', probe: recordedOnly, source: commonPractice },
     confusion: { label: 'Confusion', hpo: equivalent('HP:0001289', 'Confusion'), probe: faculty('attention') },
     disorientation: { label: 'Disorientation in time, place or person', probe: faculty('orientation') },
     inattention: {
@@ -200,6 +201,11 @@ export const higherFunction = sectionTable(
       label: 'Involuntary laughing or crying (pseudobulbar affect)',
       hpo: equivalent('HP:0002193', 'Pseudobulbar affect'),
       probe: faculty('pseudobulbar'),
+    },
+    'motor-impersistence': {
+      label: 'Motor impersistence',
+      probe: recordedOnly,
+      source: recalled('adams-victor', 'chorea'),
     },
     apathy: { label: 'Apathy', hpo: equivalent('HP:0000741', 'Apathy'), probe: faculty('mood-behaviour') },
     disinhibition: {

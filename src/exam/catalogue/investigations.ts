@@ -330,6 +330,7 @@ export const investigations: readonly Investigation[] = [
     ['lead', 'arsenic-urine'],
     recalled('adams-victor', 'neuropathies of metals'),
   ),
+  row('urine-catecholamines', 'Catecholamine metabolites in urine', [], recalled('adams-victor', 'neuroblastoma')),
   row('antiphospholipid-antibodies', 'Antiphospholipid antibodies', ['antiphospholipid-antibody'], commonPractice),
   row('thrombophilia-screen', 'Screen for thrombophilia', [], recalled('cvt-2017')),
   row('pregnancy-test', 'Pregnancy test', [], commonPractice),

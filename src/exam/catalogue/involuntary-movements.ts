@@ -163,6 +163,32 @@ export const involuntaryMovements = sectionTable(
       bodyPart: 'lower-limb',
       probe: { kind: 'upper-motor', limb: 'lower' },
     },
+    'risus-sardonicus': {
+      label: 'Risus sardonicus',
+      sides: 'midline',
+      region: 'head',
+      probe: recordedOnly,
+      source: recalled('adams-victor', 'tetanus'),
+    },
+    retrocollis: {
+      label: 'Retrocollis',
+      sides: 'midline',
+      region: 'neck',
+      hpo: equivalent('HP:0002544', 'Retrocollis'),
+      probe: faculty('dystonia'),
+    },
+    'oculogyric-crisis': {
+      label: 'Oculogyric crisis',
+      sides: 'midline',
+      region: 'head',
+      probe: faculty('dystonia'),
+    },
+    micrographia: {
+      label: 'Micrographia',
+      region: 'upper-limbs',
+      hpo: equivalent('HP:0031908', 'Micrographia'),
+      probe: faculty('bradykinesia'),
+    },
     bradykinesia: {
       label: 'Bradykinesia with decrement',
       sites: limbSites,

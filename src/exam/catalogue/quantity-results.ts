@@ -452,6 +452,26 @@ const entries: Readonly<Record<string, QuantityEntry>> = {
   },
   'csf-opening-pressure': { label: 'Opening pressure of cerebrospinal fluid', unit: 'cm[H2O]', plausible: [0, 120] },
 
+  'csf-eosinophils': {
+    label: 'Eosinophils among the white cells of cerebrospinal fluid',
+    unit: '%',
+    plausible: [0, 100],
+    source: recalled('adams-victor', 'eosinophilic meningitis'),
+  },
+
+  // Blood gases, ketones and poisons
+  'blood-ph': {
+    label: 'pH of blood',
+    unit: '[pH]',
+    plausible: [6.3, 8],
+    lines: [{ unit: '1', factor: 1, offset: 0, source: commonPractice }],
+  },
+  bicarbonate: { label: 'Bicarbonate', unit: 'mmol/L', plausible: [1, 70] },
+  ketones: { label: 'Beta-hydroxybutyrate in blood (ketones)', unit: 'mmol/L', plausible: [0, 30], molarMass: 104.1 },
+  'osmolal-gap': { label: 'Osmolal gap', unit: 'mosm/kg', plausible: [-40, 600] },
+  carboxyhaemoglobin: { label: 'Carboxyhaemoglobin', unit: '%', plausible: [0, 90] },
+  'lithium-level': { label: 'Lithium in serum', unit: 'mmol/L', plausible: [0, 15] },
+
   // Neurophysiology
   'motor-conduction-velocity-arm': {
     label: 'Motor conduction velocity in the arm',

@@ -125,6 +125,20 @@ export const specialTests = sectionTable(
       // All three trunks lie under the finger, and the fibres of each run apart in it.
       probe: provokesNerve('upper-trunk', 'middle-trunk', 'lower-trunk', 'lower-trunk-c8', 'lower-trunk-t1'),
     },
+    roos: {
+      label: 'Elevated arm stress test (Roos)',
+      region: 'upper-limbs',
+      bodyPart: 'upper-limb',
+      probe: provokesNerve('lower-trunk', 'lower-trunk-c8', 'lower-trunk-t1'),
+      source: recalled('preston-shapiro', 'neurogenic thoracic outlet syndrome'),
+    },
+    adson: {
+      label: 'Adson test',
+      region: 'neck',
+      bodyPart: 'upper-limb',
+      probe: provokesNerve('lower-trunk', 'lower-trunk-c8', 'lower-trunk-t1'),
+      source: recalled('preston-shapiro', 'neurogenic thoracic outlet syndrome'),
+    },
     'tinel-fibular-neck': {
       label: 'Tinel sign at the fibular neck',
       bodyPart: 'leg-below-knee',
@@ -282,6 +296,19 @@ export const specialTests = sectionTable(
     },
 
     // Meninges, balance, effort
+    'asymmetric-moro': {
+      label: 'Moro reflex weaker or absent on this side',
+      region: 'upper-limbs',
+      bodyPart: 'upper-limb',
+      probe: weaknessOf('shoulder-abduction', 'elbow-flexion'),
+      source: commonPractice,
+    },
+    'delayed-reflex-relaxation': {
+      label: 'Delayed relaxation of the tendon reflexes',
+      sides: 'optional',
+      probe: recordedOnly,
+      source: recalled('adams-victor', 'hypothyroid myopathy'),
+    },
     'chvostek-or-trousseau': {
       label: 'Chvostek or Trousseau sign',
       sides: 'midline',

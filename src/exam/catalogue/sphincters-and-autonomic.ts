@@ -124,6 +124,12 @@ export const autonomic = sectionTable(
       hpo: equivalent('HP:0000975', 'Hyperhidrosis'),
       probe: faculty('sweating'),
     },
+    hypersecretion: {
+      label: 'Excess of saliva, tears or bronchial secretions',
+      region: 'head',
+      probe: recordedOnly,
+      source: recalled('adams-victor', 'organophosphate poisoning'),
+    },
     'dry-mouth': {
       label: 'Dry mouth on inspection',
       hpo: equivalent('HP:0000217', 'Xerostomia'),

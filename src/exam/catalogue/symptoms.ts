@@ -24,6 +24,7 @@ export const symptoms = historyTable('symptom', {
   },
   'thigh-pain': 'Severe pain in the thigh',
   'foot-pain': { label: 'Foot pain', ...hpo('HP:0025238', 'Foot pain') },
+  'hand-pain': 'Hand pain',
   'burning-feet': 'Burning feet',
   'neuropathic-pain': { label: 'Neuropathic pain', ...hpo('HP:6000040', 'Neuropathic pain') },
   'facial-pain': 'Facial pain',
@@ -66,6 +67,7 @@ export const symptoms = historyTable('symptom', {
   },
   photophobia: { label: 'Dislike of light', ...hpo('HP:0000613', 'Photophobia') },
   'visual-loss': { label: 'Loss of vision', ...hpo('HP:0000572', 'Visual loss') },
+  'night-blindness': { label: 'Night blindness', source: recalled('brazis', 'retina') },
   'transient-visual-loss': 'Transient loss of vision',
   'flashes-and-floaters': 'Flashes or floaters or a curtain over the sight',
   diplopia: { label: 'Double vision', ...hpo('HP:0000651', 'Diplopia') },
@@ -73,6 +75,10 @@ export const symptoms = historyTable('symptom', {
   'drooping-eyelids': 'Drooping eyelids',
   vertigo: { label: 'Vertigo', ...hpo('HP:0002321', 'Vertigo') },
   'positional-vertigo': 'Vertigo on change of head position',
+  'sound-induced-vertigo': {
+    label: 'Vertigo brought on by sound or pressure',
+    source: recalled('adams-victor', 'dizziness and vertigo'),
+  },
   'continuous-vertigo': 'Vertigo that has not stopped since it began',
   tinnitus: { label: 'Tinnitus', ...hpo('HP:0000360', 'Tinnitus') },
   'pulsatile-tinnitus': {
@@ -80,6 +86,7 @@ export const symptoms = historyTable('symptom', {
     source: recalled('iih-consensus-2018', 'symptoms'),
   },
   'hearing-loss': { label: 'Loss of hearing', ...hpo('HP:0000365', 'Hearing impairment') },
+  'ear-fullness': { label: 'Fullness of the ear', source: recalled('meniere-2015') },
   'loss-of-smell': { label: 'Loss of smell', ...hpo('HP:0000458', 'Anosmia') },
 
   // Motor
@@ -131,6 +138,7 @@ export const symptoms = historyTable('symptom', {
   'restless-legs': { label: 'Restless legs', ...hpo('HP:0012452', 'Restless legs') },
 
   // Bulbar and breathing
+  'difficulty-chewing': { label: 'Difficulty chewing', ...hpo('HP:0005216', 'Impaired mastication') },
   dysphagia: { label: 'Difficulty swallowing', ...hpo('HP:0002015', 'Dysphagia') },
   'slurred-speech': { label: 'Slurred speech', ...hpo('HP:0001350', 'Slurred speech') },
   'voice-change': { label: 'Change of voice', ...hpo('HP:0001618', 'Dysphonia') },
@@ -153,6 +161,7 @@ export const symptoms = historyTable('symptom', {
   seizure: { label: 'Seizure', ...hpo('HP:0001250', 'Seizure') },
   'ongoing-seizure': 'Seizure of 5 minutes or more or repeated without recovery',
   'loss-of-consciousness': { label: 'Loss of consciousness', ...hpo('HP:0007185', 'Loss of consciousness') },
+  insomnia: 'Insomnia',
   'cognitive-change': { label: 'Change of memory or thinking', ...hpo('HP:0100543', 'Cognitive impairment') },
   'behaviour-change': 'Change of behaviour or personality',
   'speech-difficulty': 'Difficulty finding or understanding words',
@@ -167,6 +176,7 @@ export const symptoms = historyTable('symptom', {
   fever: 'Fever',
   'weight-loss': 'Unintended weight loss',
   'night-sweats': 'Night sweats',
+  nausea: 'Nausea',
   vomiting: 'Vomiting',
   rash: 'Rash',
   'hair-loss': 'Loss of hair',

@@ -59,6 +59,7 @@ function pressureHypotheses(): Hypothesis[] {
           ['speech-articulation', 0.12],
           ['abducens', 0.15],
           ['gaze-vertical', 0.2],
+          ['gaze-down', 0.15],
           ['gait-initiation', 0.2],
         ],
       ],

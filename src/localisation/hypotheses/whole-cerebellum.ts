@@ -43,6 +43,7 @@ const twistedLimbs: readonly ProcessSign[] = [
   ['rigidity', 0.25],
   ['chorea', 0.06],
   ['gaze-vertical', 0.35],
+  ['gaze-down', 0.25],
   ['abducens', 0.15],
   ['executive', 0.35],
   ['speech-articulation', 0.4],

@@ -2,6 +2,7 @@ import { withImplied } from '../../causes/implied-history.ts';
 import { lowerFirst } from '../../exam/describe.ts';
 import type { Exam, HistoryStatement } from '../../exam/exam.ts';
 import { brainHistory } from './history/brain-history.ts';
+import { complaintAndBirthHistory } from './history/complaint-and-birth-history.ts';
 import { exposureHistory } from './history/exposure-history.ts';
 import { headHistory } from './history/head-history.ts';
 import type { HistoryWeight } from './history/history-weight.ts';
@@ -21,6 +22,7 @@ export const historyWeightRows: readonly HistoryWeight[] = [
   ...exposureHistory,
   ...brainHistory,
   ...poisonAndIllnessHistory,
+  ...complaintAndBirthHistory,
 ];
 
 const byKey = new Map<string, HistoryWeight[]>();
@@ -36,6 +38,7 @@ const sameComplaint: ReadonlyMap<string, string> = new Map([
   ['new-headache', 'headache'],
   ['morning-headache', 'headache'],
   ['continuous-vertigo', 'vertigo'],
+  ['nausea', 'vomiting'],
   ['ongoing-seizure', 'seizure'],
 ]);
 

@@ -15,13 +15,14 @@ import { nervePatternShifts } from './nerve-patterns.ts';
 import { porphyricShifts } from './porphyric-pattern.ts';
 import { reachPatternShifts } from './reach-patterns.ts';
 import type { Applies, Shift } from './shift.ts';
+import { generalSigns } from './signs/general-signs.ts';
 import { headSigns } from './signs/head-signs.ts';
 import { recordedSigns } from './signs/recorded-signs.ts';
 import { onEachSide, type SignWeight } from './signs/sign-weight.ts';
 import { stiffNeckShift } from './stiff-neck.ts';
 import { tells } from './told.ts';
 
-export const signWeightRows: readonly SignWeight[] = [...recordedSigns, ...headSigns];
+export const signWeightRows: readonly SignWeight[] = [...recordedSigns, ...headSigns, ...generalSigns];
 
 const byKey = new Map<string, SignWeight[]>();
 for (const weight of signWeightRows) byKey.set(weight.key, [...(byKey.get(weight.key) ?? []), weight]);

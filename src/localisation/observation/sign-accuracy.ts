@@ -1,4 +1,4 @@
-import { commonPractice, read, type Source } from '../../kernel/cite.ts';
+import { commonPractice, fromMemory, read, type Source } from '../../kernel/cite.ts';
 
 /** How often a provocation test is positive with the lesion that it is meant for, and without it; 0 to 1. */
 export interface SignAccuracy {
@@ -36,6 +36,9 @@ const published = new Map<string, SignAccuracy>([
     'tinel-wrist',
     { sensitivity: 0.45, falsePositive: 0.22, source: read('dabbagh-2023', 'sensitivity 0.45, specificity 0.78') },
   ],
+  // Both are positive in many whom nothing ails.
+  ['roos', { sensitivity: 0.6, falsePositive: 0.25, source: fromMemory }],
+  ['adson', { sensitivity: 0.5, falsePositive: 0.15, source: fromMemory }],
 ]);
 
 const usualAccuracy: SignAccuracy = { sensitivity: 0.5, falsePositive: 0.1, source: commonPractice };

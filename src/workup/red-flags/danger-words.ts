@@ -57,6 +57,7 @@ export const dangerOf = {
         'cranial-nerves/ptosis',
         'cranial-nerves/dilated-pupil',
         'cranial-nerves/unreactive-pupil',
+        'cranial-nerves/sluggish-pupil',
         'cranial-nerves/ophthalmoplegia',
       ]),
     ),

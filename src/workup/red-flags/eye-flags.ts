@@ -45,7 +45,11 @@ export const eyeFlags: readonly RedFlagRule[] = [
       ];
       const { pace } = facts.exam.onset;
       // An eye that is red and aches, with a pupil that does not move, is lost within a day.
-      const pupil = facts.query.abnormal(['cranial-nerves/unreactive-pupil', 'cranial-nerves/dilated-pupil']);
+      const pupil = facts.query.abnormal([
+        'cranial-nerves/unreactive-pupil',
+        'cranial-nerves/sluggish-pupil',
+        'cranial-nerves/dilated-pupil',
+      ]);
       const red = facts.told('red-eye');
       const closed = red.length > 0 && pupil.length > 0 ? [...red, ...findingReasons(pupil, 2)] : [];
       const isRecent =
@@ -158,6 +162,7 @@ function thirdNerveSigns({ query }: BedsideFacts): readonly Finding[] {
   const parts = [
     'cranial-nerves/dilated-pupil',
     'cranial-nerves/unreactive-pupil',
+    'cranial-nerves/sluggish-pupil',
     'cranial-nerves/eye-adduction-weakness',
     'cranial-nerves/exotropia',
     'cranial-nerves/eye-elevation-weakness',
@@ -176,7 +181,11 @@ function thirdNerveSigns({ query }: BedsideFacts): readonly Finding[] {
 
 /** A wide pupil in an eye that does not move, of one side alone and not pushed out, though nobody has named the nerve or the lid. */
 function wideAndUnmoving(query: BedsideFacts['query']): readonly Finding[] {
-  const pupils = query.abnormal(['cranial-nerves/dilated-pupil', 'cranial-nerves/unreactive-pupil']);
+  const pupils = query.abnormal([
+    'cranial-nerves/dilated-pupil',
+    'cranial-nerves/unreactive-pupil',
+    'cranial-nerves/sluggish-pupil',
+  ]);
   const moves = query.abnormal([
     'cranial-nerves/ophthalmoplegia',
     'cranial-nerves/eye-adduction-weakness',
@@ -205,7 +214,11 @@ function checkThirdNerve(facts: BedsideFacts): Verdict | null {
   const palsies = [...thirdNerveSigns(facts), ...painfulLid(facts)];
   const [palsy] = palsies;
   if (palsy === undefined || exam.onset.pace === 'chronic') return null;
-  const pupilItems = ['cranial-nerves/dilated-pupil', 'cranial-nerves/unreactive-pupil'];
+  const pupilItems = [
+    'cranial-nerves/dilated-pupil',
+    'cranial-nerves/unreactive-pupil',
+    'cranial-nerves/sluggish-pupil',
+  ];
   const pupil = query.abnormal([...pupilItems, 'cranial-nerves/anisocoria'], palsy.side);
   const pain = facts.told('eye-pain', 'facial-pain', ...headache);
   const young = exam.person.ageYears !== undefined && exam.person.ageYears < 50;

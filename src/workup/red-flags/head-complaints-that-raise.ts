@@ -144,7 +144,7 @@ export const headComplaints: readonly RaisingStory[] = [
     check: (facts) =>
       facts.beganWithin(28) === 'yes' && facts.told('migraine', 'similar-attacks-before').length === 0
         ? each(
-            facts.told('pregnancy', 'hormonal-contraceptive', 'thrombophilia'),
+            facts.told('pregnancy', 'hormonal-contraceptive', 'tamoxifen', 'thrombophilia'),
             facts.told(...headache),
             facts.told('vomiting', 'visual-loss', 'diplopia', 'seizure', 'weakness', 'numbness'),
           )

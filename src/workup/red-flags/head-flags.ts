@@ -50,6 +50,7 @@ const otherSignsOfAChild = [
   'cranial-nerves/bitemporal-hemianopia',
   'cranial-nerves/upgaze-palsy',
   'cranial-nerves/vertical-gaze-palsy',
+  'cranial-nerves/downgaze-palsy',
   'cranial-nerves/convergence-retraction-nystagmus',
   'cranial-nerves/gaze-evoked-nystagmus',
   'cranial-nerves/dysphagia',
@@ -139,7 +140,7 @@ export const headFlags: readonly RedFlagRule[] = [
       const inTime = facts.exam.course === 'progressive' || (facts.maybeProgressing && facts.beganWithin(28) === 'yes');
       const isFresh = facts.told('new-headache').length > 0 && inTime;
       const isSudden = facts.told('thunderclap-headache').length > 0;
-      const hormones = facts.told('pregnancy', 'hormonal-contraceptive', 'thrombophilia');
+      const hormones = facts.told('pregnancy', 'hormonal-contraceptive', 'tamoxifen', 'thrombophilia');
       if (hormones.length > 0 && (isFresh || isSudden) && facts.beganWithin(60) !== 'no')
         return present([...pain, ...hormones]);
       return pain.length + discs.length > 0 && risk.length > 0 && signs.length > 0 && facts.beganWithin(60) !== 'no'
@@ -165,7 +166,11 @@ export const headFlags: readonly RedFlagRule[] = [
           1,
         ),
       ];
-      const pressure = [...highPressure(facts), ...facts.told('hypertension')];
+      const pressure = [
+        ...highPressure(facts),
+        ...facts.told('hypertension', 'pre-eclampsia'),
+        ...proteinInUrine(facts),
+      ];
       // Before anybody has measured it, a headache with a pain of the belly, or with jerks that have grown brisk, stands for the pressure.
       const isMeasured = facts.query.quantity('systolic-pressure-supine', 'mm[Hg]') !== undefined;
       const brisk = isOnBothSides(facts.upperMotorSignsInLegs) && oneSidedWeakness(facts).length === 0;
@@ -236,7 +241,9 @@ export const headFlags: readonly RedFlagRule[] = [
       const isFrozenAndPushedOut =
         facts.beganWithin(21) === 'unknown' &&
         bulging.length > 0 &&
-        lids.length + facts.query.abnormal(['cranial-nerves/unreactive-pupil']).length > 0 &&
+        lids.length +
+          facts.query.abnormal(['cranial-nerves/unreactive-pupil', 'cranial-nerves/sluggish-pupil']).length >
+          0 &&
         eyes.length > 0 &&
         facts.told('eye-pain', 'facial-pain').length > 0 &&
         facts.told('hyperthyroidism').length === 0;
@@ -518,4 +525,12 @@ function checkVertigo(facts: BedsideFacts): Verdict | null {
   if (query.sign('cranial-nerves/skew-deviation') === 'unknown')
     gaps.push(missing('skew of the eyes was not looked for'));
   return gaps.length > 0 ? notAssessable([...gaps, ...vertigo]) : absent(findingReasons(impulse));
+}
+
+/** Protein in the urine of a pregnant woman stands for the pressure: NICE NG133 (recalled). */
+function proteinInUrine({ query }: BedsideFacts): readonly Reason[] {
+  const result = query.result('urine-protein');
+  return result?.value === 'raised' || result?.value === 'nephrotic'
+    ? [{ pointer: result.pointer, text: 'protein in the urine' }]
+    : [];
 }

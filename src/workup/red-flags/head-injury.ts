@@ -12,6 +12,7 @@ export const focalBrainSigns = [
   ...brainSigns,
   'cranial-nerves/dilated-pupil',
   'cranial-nerves/unreactive-pupil',
+  'cranial-nerves/sluggish-pupil',
   'special-tests/pronator-drift',
 ];
 

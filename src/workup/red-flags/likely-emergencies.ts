@@ -47,6 +47,7 @@ function isNotPlainlyElsewhere(facts: BedsideFacts): readonly Reason[] {
 const ofThePupil: ReadonlySet<string> = new Set([
   'dilated-pupil',
   'unreactive-pupil',
+  'sluggish-pupil',
   'anisocoria',
   'tonic-pupil',
   'small-pupil',
@@ -390,7 +391,13 @@ export const likelyEmergencies: readonly LikelyEmergency[] = [
   { flag: 'rhabdomyolysis', causes: ['rhabdomyolysis'], withinDays: 14 },
   {
     flag: 'suspected-poisoning',
-    causes: ['organophosphate-poisoning', 'neurotoxic-envenomation'],
+    causes: [
+      'organophosphate-poisoning',
+      'neurotoxic-envenomation',
+      'carbon-monoxide-poisoning',
+      'methanol-poisoning',
+      'lithium-poisoning',
+    ],
     withinDays: 14,
   },
   { flag: 'acute-limb-ischaemia', causes: ['aortic-dissection-or-occlusion'], withinDays: 14 },

@@ -77,6 +77,21 @@ export const medicineStories: readonly RaisingStory[] = [
     source,
   },
   {
+    // Gabapentin and pregabalin leave by the kidney alone, and add to opioids.
+    flag,
+    check: (facts) =>
+      isNew(facts) && !isOfOneHalf(facts)
+        ? each(facts.told('gabapentinoid'), facts.told('chronic-kidney-disease', 'opioid'), [
+            ...findingReasons(facts.query.abnormal(clouded), 2),
+            ...findingReasons(
+              facts.query.abnormal(['involuntary-movements/myoclonus', 'involuntary-movements/asterixis']),
+              2,
+            ),
+          ])
+        : none,
+    source,
+  },
+  {
     // These make people fit who never did.
     flag,
     check: (facts) =>

@@ -144,6 +144,7 @@ export const neuromuscularFlags: readonly RedFlagRule[] = [
         'cranial-nerves/ophthalmoplegia',
         'cranial-nerves/dilated-pupil',
         'cranial-nerves/unreactive-pupil',
+        'cranial-nerves/sluggish-pupil',
         'cranial-nerves/facial-weakness',
         'cranial-nerves/dysphagia',
         'cranial-nerves/dysphonia',
@@ -157,7 +158,9 @@ export const neuromuscularFlags: readonly RedFlagRule[] = [
         'injecting-drug-use',
       );
       const afebrile = facts.query.history('fever')?.present !== true && !facts.query.hasAbnormal('autonomic/fever');
-      const pupils = cranial.filter(({ item }) => item.key === 'dilated-pupil' || item.key === 'unreactive-pupil');
+      const pupils = cranial.filter(
+        ({ item }) => item.key === 'dilated-pupil' || item.key === 'unreactive-pupil' || item.key === 'sluggish-pupil',
+      );
       // Wide pupils on both sides with palsies of eyes and throat need no story of the food.
       const widePupils = new Set(pupils.map(({ side }) => side)).size === 2 && kinds.size >= 3;
       const onBoth = (key: string): boolean =>

@@ -64,6 +64,36 @@ export const raisingResults: readonly RaisingResult[] = [
     source: recalled('nice-ng128', 'imaging'),
   },
   {
+    flag: 'suspected-poisoning',
+    results: ['carboxyhaemoglobin'],
+    from: { unit: '%', value: 10 },
+    withinDays: 28,
+    source: recalled('adams-victor', 'carbon monoxide'),
+  },
+  {
+    flag: 'suspected-poisoning',
+    results: ['lithium-level'],
+    from: { unit: 'mmol/L', value: 2 },
+    withinDays: 183,
+    source: recalled('adams-victor', 'lithium'),
+  },
+  {
+    // Alcohol raises the gap as well; with eyes or a mind that fail it is methanol until shown otherwise.
+    flag: 'suspected-poisoning',
+    results: ['osmolal-gap'],
+    from: { unit: 'mosm/kg', value: 20 },
+    withinDays: 28,
+    beside: (facts) => [...mindOrMeninges(facts), ...facts.told('visual-loss', 'vomiting', 'seizure')],
+    source: recalled('adams-victor', 'methanol'),
+  },
+  {
+    flag: 'suspected-meningitis',
+    results: ['csf-eosinophils'],
+    from: { unit: '%', value: 10 },
+    withinDays: 60,
+    source: recalled('adams-victor', 'eosinophilic meningitis'),
+  },
+  {
     flag: 'suspected-stroke',
     results: headImages,
     values: ['infarct', 'haemorrhage'],

@@ -7,6 +7,7 @@ import { eyeMovementSigns } from './eye-movement-signs.ts';
 import { infectionsBefore, trueFever } from './fever.ts';
 import { fewSignStories } from './few-signs-that-raise.ts';
 import { headComplaints } from './head-complaints-that-raise.ts';
+import { infantStories } from './infant-stories-that-raise.ts';
 import { limbComplaints } from './limb-complaints-that-raise.ts';
 import { massStories } from './mass-stories-that-raise.ts';
 import { medicineStories } from './medicine-stories-that-raise.ts';
@@ -244,6 +245,7 @@ const everyStory: readonly RaisingStory[] = [
   ...slowCordStories,
   ...medicineStories,
   ...shuntAndSpasmStories,
+  ...infantStories,
   ...headComplaints,
   ...limbComplaints,
   ...fewSignStories,

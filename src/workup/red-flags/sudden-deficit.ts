@@ -33,6 +33,7 @@ const suddenBrainSigns = [
   ...brainSigns,
   'cranial-nerves/saccadic-dysmetria',
   'cranial-nerves/vertical-gaze-palsy',
+  'cranial-nerves/downgaze-palsy',
   'involuntary-movements/hemiballism',
 ];
 

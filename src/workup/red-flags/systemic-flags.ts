@@ -84,6 +84,7 @@ export const systemicFlags: readonly RedFlagRule[] = [
       const told = facts.told(
         'headache',
         'vomiting',
+        'nausea',
         'abdominal-pain',
         'breathlessness',
         'hair-loss',
@@ -155,6 +156,7 @@ export const systemicFlags: readonly RedFlagRule[] = [
         stiffNeck.length > 0 && swallow.length > 0 && wound.length > 0 && feverReasons(facts).length === 0;
       const jaw = [
         ...facts.told('lockjaw'),
+        ...findingReasons(facts.query.abnormal(['involuntary-movements/risus-sardonicus'])),
         ...(isRigid ? [...findingReasons(rigid, 2), ...wound] : []),
         ...(isStiff ? [...findingReasons(stiffNeck, 1), ...wound] : []),
       ];
@@ -168,6 +170,7 @@ export const systemicFlags: readonly RedFlagRule[] = [
             'special-tests/neck-stiffness',
           ]),
         ),
+        ...(facts.query.hasAbnormal('involuntary-movements/risus-sardonicus') ? findingReasons(rigid, 2) : []),
         ...facts.told('stiffness', 'cramps', 'dysphagia'),
       ];
       const fits = spasms.length > 0 || (facts.told('lockjaw').length > 0 && wound.length > 0);
@@ -262,7 +265,7 @@ function toxidrome(facts: BedsideFacts): readonly Reason[] {
   const isPinpoint = isOnBothSides(pupils);
   const twitching = query.abnormalWhere(({ item }) => item.key === 'fasciculation');
   const wet = [
-    on('cranial-nerves/drooling'),
+    on('cranial-nerves/drooling', 'autonomic/hypersecretion'),
     on('autonomic/hyperhidrosis'),
     on('autonomic/bradycardia'),
     [...facts.told('breathlessness'), ...on('autonomic/breathlessness-at-rest')],
@@ -272,6 +275,9 @@ function toxidrome(facts: BedsideFacts): readonly Reason[] {
     [...facts.told('cramps', 'twitching'), ...findingReasons(twitching, 1)],
   ].filter(({ length }) => length > 0);
   if (isPinpoint && wet.length >= 3) return [...findingReasons(pupils, 2), ...wet.flat()];
+  // Glands that run over leave little room for another explanation.
+  if (pupils.length > 0 && wet.length >= 2 && query.hasAbnormal('autonomic/hypersecretion'))
+    return [...findingReasons(pupils, 2), ...wet.flat()];
   const dry = [
     on('cranial-nerves/dilated-pupil'),
     [...on('autonomic/dry-mouth'), ...facts.told('dry-mouth')],

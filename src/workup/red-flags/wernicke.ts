@@ -30,7 +30,7 @@ function isPressedOrStiff(facts: BedsideFacts): boolean {
 export function checkWernicke(facts: BedsideFacts): Verdict | null {
   const { pace } = facts.exam.onset;
   if (pace === 'chronic' || pace === 'hyperacute') return null;
-  const starving = facts.told('malnutrition', 'bariatric-surgery', 'gastrectomy');
+  const starving = facts.told('malnutrition', 'bariatric-surgery', 'gastrectomy', 'hyperemesis-gravidarum');
   // Vomiting that came with the illness has emptied no store of thiamine yet, nor is it hunger where pressure or meninges bring it.
   const isOfTheHead = starving.length === 0 && facts.told('pregnancy').length === 0 && isPressedOrStiff(facts);
   const vomiting = facts.beganWithin(5) === 'yes' || isOfTheHead ? [] : facts.told('vomiting');

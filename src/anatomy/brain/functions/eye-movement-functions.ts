@@ -112,6 +112,16 @@ export const eyeMovementFunctions = {
     ),
     source: eyes,
   },
+  'gaze-down': {
+    carries: 'downgaze',
+    // The pretectum is for looking up; what looks down lies lower, and needs both halves.
+    path: series(
+      partly(0.25, same('pretectum')),
+      onBothSides('vertical-gaze-centre'),
+      partly(0.25, onEitherSide('vertical-gaze-centre')),
+    ),
+    source: eyes,
+  },
   pretectal: {
     carries: 'upgaze, convergence and the light reflex through the dorsal midbrain',
     path: series(same('pretectum'), partly(0.05, same('intracranial-pressure'))),

@@ -508,7 +508,7 @@ export const brainHistory: readonly HistoryWeight[] = [
     1,
     'ill organs cloud the mind',
   ),
-  ...weigh('vomiting', sites('diffuse-encephalopathy'), 1.2, 1, 'an ill brain makes sick'),
+  ...weigh(['vomiting', 'nausea'], sites('diffuse-encephalopathy'), 1.2, 1, 'an ill brain makes sick'),
   ...weigh(
     ['gastrectomy', 'recent-weight-loss', 'malabsorption'],
     sites('brainstem-diffuse'),

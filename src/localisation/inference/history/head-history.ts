@@ -124,6 +124,17 @@ export const headHistory: readonly HistoryWeight[] = [
     'vomiting goes with pressure, meninges, labyrinth and cerebellum',
   ),
   ...weigh(
+    'nausea',
+    anyOf(
+      kinds('intracranial-pressure', 'meninges'),
+      struckCerebellum,
+      sites('vestibular-nerve', 'medulla-lateral', 'pons-lateral', 'brainstem-diffuse'),
+    ),
+    1.25,
+    1,
+    'nausea goes with pressure, meninges, labyrinth and cerebellum',
+  ),
+  ...weigh(
     ['visual-loss', 'transient-visual-loss'],
     kinds('visual-pathway'),
     2,

@@ -1,0 +1,142 @@
+import { commonPractice, fromMemory, recalled } from '../../../kernel/cite.ts';
+import { anyOf, kinds, sites } from '../history/history-weight.ts';
+import { type SignWeight, sign } from './sign-weight.ts';
+
+/** Signs of eye grounds, lids, conduct, skin and other organs, and of infants, that no pathway decides. Factors judged and small. */
+export const generalSigns: readonly SignWeight[] = [
+  ...sign('lid-lag', sites('orbital-apex'), 3, 'thyroid disease holds the lid up', commonPractice),
+  ...sign(
+    'lid-lag',
+    anyOf(kinds('muscle'), sites('action-tremor', 'hyperkinetic-syndrome')),
+    1.8,
+    'too much thyroid hormone weakens muscles and makes hands tremble, and myotonia holds the lid',
+    recalled('adams-victor', 'thyroid myopathies'),
+  ),
+  ...sign(
+    'retinal-haemorrhages',
+    anyOf(kinds('meninges'), sites('retina', 'raised-intracranial-pressure', 'diffuse-encephalopathy')),
+    2,
+    'pressure in the head that leaps up, or vessels that leak, bleed into the retina',
+    recalled('adams-victor', 'subarachnoid hemorrhage'),
+  ),
+  ...sign(
+    'motor-impersistence',
+    sites('hyperkinetic-syndrome', 'striatum'),
+    3,
+    'chorea breaks off what is held',
+    recalled('adams-victor', 'chorea'),
+  ),
+  ...sign(
+    'motor-impersistence',
+    kinds('hemisphere'),
+    1.4,
+    'the frontal lobe, of the right half above all, keeps an act going',
+    fromMemory,
+  ),
+  ...sign('agitation', kinds('encephalopathy'), 2, 'a clouded mind is driven', commonPractice),
+  ...sign(
+    'agitation',
+    sites('cortex-temporal', 'cortex-middle-cerebral-lower', 'meningeal-irritation'),
+    1.4,
+    'inflamed or stricken temporal lobes make people wild',
+    commonPractice,
+  ),
+  ...sign(
+    ['jaundice', 'ascites', 'spider-naevi'],
+    kinds('encephalopathy'),
+    1.8,
+    'a liver that fails clouds the mind',
+    recalled('hepatic-encephalopathy-2014'),
+  ),
+  ...sign(
+    ['jaundice', 'spider-naevi'],
+    sites('hyperkinetic-syndrome', 'striatum', 'akinetic-rigid-syndrome', 'action-tremor'),
+    1.5,
+    'copper and manganese that the liver does not clear settle in the basal ganglia',
+    recalled('adams-victor', 'Wilson disease'),
+  ),
+  ...sign(
+    'skin-hyperpigmentation',
+    anyOf(
+      kinds('polyradiculoneuropathy', 'polyneuropathy'),
+      sites('upper-motor-neuron-system', 'spinal-cord-posterolateral'),
+    ),
+    1.8,
+    'POEMS, want of vitamin B12, arsenic and failing adrenals darken the skin',
+    recalled('adams-victor', 'adrenoleukodystrophy; POEMS syndrome'),
+  ),
+  ...sign(
+    'gingival-hypertrophy',
+    sites('cerebellar-degeneration', 'cerebellar-vermis'),
+    1.8,
+    'phenytoin thickens the gums and wastes the cerebellum',
+    recalled('adams-victor', 'phenytoin'),
+  ),
+  ...sign(
+    'lead-line',
+    anyOf(sites('motor-polyneuropathy', 'multiple-mononeuropathy', 'diffuse-encephalopathy')),
+    3,
+    'lead harms motor fibres, and the brain of children',
+    recalled('adams-victor', 'lead'),
+  ),
+  ...sign(
+    'tendon-xanthoma',
+    sites('cerebellar-degeneration', 'upper-motor-neuron-system', 'hyperkinetic-syndrome'),
+    2.5,
+    'cholestanol settles in tendons and in the cerebellum',
+    recalled('adams-victor', 'cerebrotendinous xanthomatosis'),
+  ),
+  ...sign(
+    'bulging-fontanelle',
+    sites('raised-intracranial-pressure'),
+    5,
+    'the pressure within bulges where no bone holds it',
+    commonPractice,
+  ),
+  ...sign('bulging-fontanelle', kinds('meninges'), 4, 'inflamed meninges raise the pressure', commonPractice),
+  ...sign(
+    'large-head',
+    sites('raised-intracranial-pressure'),
+    5,
+    'a skull that has not closed gives way to the water within',
+    commonPractice,
+  ),
+  ...sign(
+    'large-head',
+    sites('diffuse-encephalopathy', 'upper-motor-neuron-system', 'cerebellar-degeneration'),
+    1.4,
+    'some leukodystrophies and malformations make the head large',
+    fromMemory,
+  ),
+  ...sign(
+    'frog-leg-posture',
+    anyOf(kinds('muscle', 'junction', 'anterior-horn', 'encephalopathy'), sites('lower-motor-neuron-system')),
+    2,
+    'the legs of a slack infant fall apart',
+    commonPractice,
+  ),
+  ...sign(
+    'risus-sardonicus',
+    sites('hyperkinetic-syndrome', 'akinetic-rigid-syndrome'),
+    3,
+    'motor cells that nothing restrains draw the face into a grin',
+    recalled('adams-victor', 'tetanus'),
+  ),
+  ...sign(
+    'hypersecretion',
+    anyOf(kinds('junction'), sites('diffuse-encephalopathy', 'brainstem-diffuse')),
+    3,
+    'glands, junctions and brain are flooded with acetylcholine alike',
+    recalled('adams-victor', 'organophosphate poisoning'),
+  ),
+  ...sign(
+    'delayed-reflex-relaxation',
+    anyOf(
+      sites('proximal-myopathy', 'cerebellar-degeneration', 'cerebellar-vermis', 'median-nerve-wrist'),
+      kinds('polyneuropathy', 'encephalopathy'),
+    ),
+    1.6,
+    'want of thyroid hormone slows muscle, and strikes nerves, cerebellum and mind',
+    recalled('adams-victor', 'hypothyroid myopathy'),
+  ),
+];
