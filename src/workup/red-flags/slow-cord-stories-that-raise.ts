@@ -17,8 +17,10 @@ export const slowCordStories: readonly RaisingStory[] = [
         ...each(
           facts.told('clumsiness', 'arm-weakness', 'numbness'),
           walk,
-          facts.told('spinal-stenosis', 'electric-shock-on-neck-flexion', 'bladder-disturbance'),
+          facts.told('spinal-stenosis', 'electric-shock-on-neck-flexion', 'bladder-disturbance', 'neck-pain'),
         ),
+        // Shocks down the back on bending the neck come from the cord; hands that grow clumsy with them say that it goes on.
+        ...each(facts.told('electric-shock-on-neck-flexion'), facts.told('clumsiness', 'arm-weakness')),
         // A canal known to be narrow, a walk and a bladder that fail: whichever level it is, it is being closed.
         ...each(
           walk,

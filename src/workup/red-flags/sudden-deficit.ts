@@ -116,6 +116,7 @@ function isVascular(facts: BedsideFacts): boolean {
  */
 export function suddenFocalSigns(facts: BedsideFacts): readonly Reason[] {
   if (!isSudden(facts) || isOneJointInjured(facts) || isOneLimbHurt(facts) || isWastedLimb(facts)) return [];
+  if (isHipOfABirth(facts)) return [];
   const brain = [...centralSigns(facts.query, suddenBrainSigns), ...oneSidedFlap(facts)];
   const halfBody = bodySides.flatMap((side) => {
     const arm = facts.weak('upper-limbs', side);
@@ -200,9 +201,10 @@ function isOneLimbHurt(facts: BedsideFacts): boolean {
   const elsewhere = [...facts.cranialNerveSigns, ...higher, ...facts.upperMotorSigns, ...facts.trunkSensoryLoss];
   const hurt = facts.told(
     ...['trauma', 'limb-fracture-or-dislocation', 'recent-surgery', 'external-pressure', 'deep-sleep-on-arm'],
-    ...['elbow-leaning', 'leg-crossing', 'prolonged-squatting'],
+    ...['elbow-leaning', 'leg-crossing', 'prolonged-squatting', 'needle-near-nerve'],
+    ...(regions.has('lower-limbs') ? ['lumbar-puncture-or-epidural'] : []),
   );
-  const inNerves = facts.kindProbability('nerve', 'multiple-nerves', 'plexus', 'root');
+  const inNerves = facts.kindProbability('nerve', 'multiple-nerves', 'plexus', 'root', 'cauda-equina');
   const isInjuredAbove = facts.told('head-injury', 'neck-trauma', 'speech-difficulty', 'slurred-speech').length > 0;
   return (
     weak.length > 0 &&
@@ -211,6 +213,25 @@ function isOneLimbHurt(facts: BedsideFacts): boolean {
     hurt.length > 0 &&
     !isInjuredAbove &&
     inNerves >= 0.6
+  );
+}
+
+/**
+ * A leg that is weak at hip or knee alone, about a birth, below a sound head and with nothing of the tracts: the nerves of the
+ * pelvis were pressed. A leg that the brain does not move fails at the foot first.
+ */
+export function isHipOfABirth(facts: BedsideFacts): boolean {
+  const weak = onOneSide(facts.weakLimbs);
+  const higher = facts.query.abnormalWhere(({ item }) => item.section === 'higherFunction');
+  const elsewhere = [...facts.cranialNerveSigns, ...higher, ...facts.upperMotorSigns, ...facts.trunkSensoryLoss];
+  const isProximal = weak.every(({ item }) => /^(hip|knee)-/.test(item.key));
+  const ofTheHead = facts.told('headache', 'new-headache', 'thunderclap-headache', 'seizure', 'speech-difficulty');
+  return (
+    weak.length > 0 &&
+    isProximal &&
+    elsewhere.length + ofTheHead.length === 0 &&
+    facts.told('pregnancy').length > 0 &&
+    facts.told('arm-weakness', 'slurred-speech', 'visual-loss', 'face-numbness').length === 0
   );
 }
 
