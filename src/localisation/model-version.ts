@@ -1,2 +1,2 @@
 /** Version of the clinical model: package version and a fingerprint of every table and weight. Written by `npm run generate`. */
-export const modelVersion = '0.1.0+535fe601b78b';
+export const modelVersion = '0.1.0+f3fb4d4551ed';

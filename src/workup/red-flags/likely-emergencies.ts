@@ -6,7 +6,7 @@ import { eyeMovementSigns } from './eye-movement-signs.ts';
 import { isOfPressedNerves, limbsOf } from './few-muscles.ts';
 import { isPulledPlexus } from './muscle-and-nerve-flags.ts';
 import { each } from './story.ts';
-import { isHipOfABirth, onOneSide } from './sudden-deficit.ts';
+import { isHipOfABirth, isStrokeOfOld, onOneSide } from './sudden-deficit.ts';
 
 /** An emergency that is suspected because the causes behind it are among the likely ones, whatever its own rule asks for. */
 interface LikelyEmergency {
@@ -38,7 +38,7 @@ const anySign = (facts: BedsideFacts): readonly Reason[] => findingReasons(facts
 
 /** Unless the place is plainly another, or nothing but a pupil was found: that is a drug's or its nerve's. */
 function isNotPlainlyElsewhere(facts: BedsideFacts): readonly Reason[] {
-  if (isHipOfABirth(facts)) return [];
+  if (isHipOfABirth(facts) || isStrokeOfOld(facts)) return [];
   const { abnormalFindings, brainProbability, kindProbability } = facts;
   const inBrain = brainProbability + kindProbability('visual-pathway');
   const elsewhere = kindProbability('cranial-nerve', 'nerve', 'plexus', 'root', 'muscle', 'junction');

@@ -73,9 +73,7 @@ function isSudden(facts: BedsideFacts): boolean {
   const { exam, query, beganWithin, brainProbability } = facts;
   const { pace, durationDays } = exam.onset;
   const inBrain = brainProbability >= 0.8 || centralSigns(query, suddenBrainSigns).length > 0;
-  // A blow of which nobody says when, that has come to rest in one who is known to have had a stroke, is that stroke.
-  const isKnown = durationDays === undefined && exam.course === 'static' && facts.told('stroke').length > 0;
-  if (pace === 'hyperacute' && isKnown) return false;
+  if (isStrokeOfOld(facts)) return false;
   if (pace === 'hyperacute') {
     const days = exam.course === 'progressive' ? 28 : inBrain ? 14 : 7;
     return beganWithin(days) === 'yes';
@@ -84,6 +82,13 @@ function isSudden(facts: BedsideFacts): boolean {
   if (durationDays === undefined) return pace === 'acute' && inBrain;
   const days = pace === 'acute' && isVascular(facts) ? aWeek : stillAcute;
   return durationDays <= 1 || (inBrain && durationDays <= days);
+}
+
+/** A blow of which nobody says when, that has come to rest in one who is known to have had a stroke, is that stroke. */
+export function isStrokeOfOld({ exam, told }: BedsideFacts): boolean {
+  const { pace, durationDays } = exam.onset;
+  const isAtRest = exam.course === 'static' && durationDays === undefined;
+  return pace === 'hyperacute' && isAtRest && told('stroke').length > 0;
 }
 
 /**

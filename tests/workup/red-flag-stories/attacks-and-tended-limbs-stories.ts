@@ -115,6 +115,18 @@ export const attacksAndTendedLimbsStories: readonly Story[] = [
     at: site('cortex-anterior-cerebral', 'hemisphere'),
   },
   {
+    flag: 'progressive-cord-signs',
+    by: 'clumsy hands, a failing walk and a painful neck over months (NICE NG127); in known multiple sclerosis it must be said to grow',
+    raised: { history: { onset: months, symptoms: has('clumsiness', 'difficulty-walking', 'neck-pain') } },
+    not: {
+      history: {
+        onset: months,
+        symptoms: has('clumsiness', 'difficulty-walking', 'neck-pain'),
+        conditions: has('multiple-sclerosis'),
+      },
+    },
+  },
+  {
     flag: 'suspected-cord-compression',
     by: 'half a cord that fails over a month (NICE NG234); after two months it is no more that',
     raised: {
