@@ -47,6 +47,9 @@ const temperOfStories = 0.9;
 /** From this ratio on a statement, sign or result speaks for a cause by itself. Judged. */
 const speaksFor = 2;
 
+/** From this product on several soft statements of the story, none of which would by itself, speak for a cause together. Judged. */
+const speakTogether = 2.5;
+
 const paceWords = {
   hyperacute: 'seconds to hours',
   acute: 'days',
@@ -65,15 +68,18 @@ export function weighStory(cause: Cause, query: ExamQuery): Pick<CauseWeight, 'r
 
 /** Weighs one cause against everything but the site: tempo, course, person, history, signs and results. */
 export function weighCause(cause: Cause, query: ExamQuery): CauseWeight {
+  const story = toldAndMeasured(cause, query);
   const specific = [
-    ...toldAndMeasured(cause, query),
+    ...story,
     ...(cause.signs ?? []).flatMap((sign) => signModifier(sign, query)),
     ...(cause.sides ?? []).flatMap((row) => sideModifier(row, query)),
   ];
   const modifiers = [...tempoModifiers(cause, query.exam), ...personModifiers(cause, query), ...specific];
   return {
     ratio: tempered(modifiers),
-    isSupported: specific.some(({ ratio, saysOnlyWhere }) => ratio >= speaksFor && saysOnlyWhere !== true),
+    isSupported:
+      specific.some(({ ratio, saysOnlyWhere }) => ratio >= speaksFor && saysOnlyWhere !== true) ||
+      story.reduce((product, { ratio }) => product * ratio, 1) >= speakTogether,
     reasons: () => inWords(modifiers),
   };
 }

@@ -158,9 +158,14 @@ export function bedsideFacts(exam: Exam, localisation: Localisation): BedsideFac
 }
 
 /** Cord signs of more than four weeks that lie at a cervical level, without fever or cancer: the neck is imaged, not the whole spine. */
-export function isSlowlyCervical({ localisation, beganWithin, told }: BedsideFacts): boolean {
+export function isSlowlyCervical({ localisation, beganWithin, told, abnormalFindings }: BedsideFacts): boolean {
   const cord = localisation.localisations.find(({ kind }) => kind === 'cord');
-  const isNeck = cord?.level?.startsWith('C') ?? false;
+  // Before anybody has looked, failing hands or shocks from the neck tell which part of the cord it is.
+  const isToldOfTheNeck =
+    abnormalFindings.length === 0 &&
+    told('clumsiness', 'arm-weakness', 'neck-pain', 'electric-shock-on-neck-flexion').length > 0 &&
+    told('thoracic-back-pain', 'tight-band', 'back-pain', 'saddle-numbness').length === 0;
+  const isNeck = isToldOfTheNeck || (cord?.level?.startsWith('C') ?? false);
   return isNeck && beganWithin(28) === 'no' && told('cancer', 'lymphoma', 'fever', 'night-spinal-pain').length === 0;
 }
 

@@ -281,6 +281,21 @@ export const headTests: readonly WorkupRule[] = [
     source: recalled('gbs-ten-steps-2019', 'variants'),
   },
   {
+    tests: ['borrelia-serology'],
+    sites: ['facial-nerve', 'meningeal-irritation', 'basal-meningeal-process', 'polyradiculopathy', 'nerve-root'],
+    when: ({ query, told, exam }) =>
+      told('tick-bite', 'lyme-disease').length > 0 ||
+      query.hasAbnormal('inspection/erythema-migrans') ||
+      // In children where ticks live Borrelia is the commonest known cause of a facial palsy with a headache or fever.
+      ((exam.person.ageYears ?? 99) < 16 &&
+        query.hasAbnormal('cranial-nerves/facial-weakness') &&
+        told('headache', 'fever', 'rash').length > 0),
+    tier: 1,
+    priority: 'urgent',
+    because: 'a tick, or the rash that it leaves, before a palsy of nerves of the head or a pain of roots',
+    source: read('bells-palsy-2013'),
+  },
+  {
     tests: ['mri-brain'],
     sites: ['facial-nerve'],
     when: ({ exam }) => exam.onset.pace === 'subacute' || exam.onset.pace === 'chronic',

@@ -1,5 +1,6 @@
 import type { Measurement } from '../causes/exam-query.ts';
 import { commonPractice, read, recalled } from '../kernel/cite.ts';
+import type { BedsideFacts } from './bedside-facts.ts';
 import { reducedConsciousness } from './red-flags/consciousness.ts';
 import { feverReasons } from './red-flags/fever.ts';
 import { brainSigns, weakHalf } from './red-flags/sudden-deficit.ts';
@@ -23,6 +24,10 @@ function isReached(measured: Measurement | undefined, limit: number): boolean {
   return measured !== undefined && isAtLeast(measured, limit);
 }
 
+/** Nothing was told or seen of a tick, or of the rash that it leaves. */
+const hasNoTicks = ({ query, told }: BedsideFacts): boolean =>
+  told('tick-bite', 'lyme-disease').length === 0 && !query.hasAbnormal('inspection/erythema-migrans');
+
 /** Where published guidance says that a test is not needed. A red flag that asks for the test outranks every row. */
 export const withheldTests: readonly WithholdRule[] = [
   {
@@ -37,11 +42,20 @@ export const withheldTests: readonly WithholdRule[] = [
   {
     key: 'no-routine-tests-of-bell-palsy',
     label: 'Routine blood tests and imaging',
-    tests: [...headImaging, 'borrelia-serology', 'lumbar-puncture', 'nerve-conduction-study', 'electromyography'],
+    tests: [...headImaging, 'lumbar-puncture', 'nerve-conduction-study', 'electromyography'],
     causes: ['bell-palsy'],
     when: ({ exam }) => exam.onset.pace === 'acute' || exam.onset.pace === 'hyperacute',
     because:
       'typical idiopathic facial palsy is a diagnosis of the bedside; image it if it is atypical or has not improved at three months',
+    source: read('bells-palsy-2013'),
+  },
+  {
+    key: 'no-borrelia-serology-without-ticks',
+    label: 'Serology for Borrelia',
+    tests: ['borrelia-serology'],
+    causes: ['bell-palsy'],
+    when: (facts) => hasNoTicks(facts) && (facts.exam.onset.pace === 'acute' || facts.exam.onset.pace === 'hyperacute'),
+    because: 'facial palsy without a tick, a stay where they live or a spreading rash is seldom that of Borrelia',
     source: read('bells-palsy-2013'),
   },
   {

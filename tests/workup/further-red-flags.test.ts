@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { assessRedFlags, redFlagRules } from '../../src/workup/red-flags.ts';
 import { bedsideExam, localised, site } from '../support/bedside.ts';
+import { attacksAndTendedLimbsStories } from './red-flag-stories/attacks-and-tended-limbs-stories.ts';
 import { brainAndEyeStories } from './red-flag-stories/brain-and-eye-stories.ts';
 import { complaintsAloneStories } from './red-flag-stories/complaints-alone-stories.ts';
 import { eyesNeckAndThroatStories } from './red-flag-stories/eyes-neck-and-throat-stories.ts';
@@ -20,6 +21,7 @@ import { undatedAndOneSidedStories } from './red-flag-stories/undated-and-one-si
 import { voiceStepsAndCalciumStories } from './red-flag-stories/voice-steps-and-calcium-stories.ts';
 
 const stories = [
+  ...attacksAndTendedLimbsStories,
   ...brainAndEyeStories,
   ...complaintsAloneStories,
   ...eyesNeckAndThroatStories,

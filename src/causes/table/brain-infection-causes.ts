@@ -66,6 +66,7 @@ export const brainInfectionCauses: readonly Cause[] = [
     group: 'infective',
     label: 'Cerebral toxoplasmosis',
     produces: [
+      at(['no-lesion'], 'rare'),
       at([...deepHemisphere, ...lobes, 'subthalamic-nucleus'], 'rare'),
       at(['cortex-middle-cerebral-upper', 'cerebellar-hemisphere', 'hyperkinetic-syndrome'], 'rare'),
       at(['diffuse-encephalopathy', 'midbrain-tegmentum', 'akinetic-rigid-syndrome'], 'rare'),

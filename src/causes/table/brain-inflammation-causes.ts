@@ -34,7 +34,8 @@ export const brainInflammationCauses: readonly Cause[] = [
       at(['internal-capsule', 'thalamus'], 'uncommon'),
       inKind(['brainstem'], 'rare'),
       at(['cortex-anterior-cerebral', 'cortex-posterior-cerebral', 'cortex-hand-area'], 'rare'),
-      at(['diffuse-encephalopathy'], 'rare'),
+      // Before anything fails, or where nobody has looked yet.
+      at(['diffuse-encephalopathy', 'no-lesion'], 'rare'),
       at(
         ['cortex-parasagittal', 'thalamus-and-capsule', 'striatum', 'basal-meningeal-process', 'abducens-nerve'],
         'rare',

@@ -319,7 +319,9 @@ export const childhoodBrainCauses: readonly Cause[] = [
     group: 'traumatic',
     label: 'Subdural haematoma of an infant (inflicted or accidental injury)',
     produces: [
-      at(['raised-intracranial-pressure', 'diffuse-encephalopathy'], 'uncommon'),
+      // In the first year nothing else raises the pressure within days as often.
+      at(['raised-intracranial-pressure'], 'common'),
+      at(['diffuse-encephalopathy'], 'uncommon'),
       inKind(['hemisphere'], 'rare'),
       at(['no-lesion', 'brainstem-diffuse', 'abducens-nerve'], 'exceptional'),
     ],

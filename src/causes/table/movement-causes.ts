@@ -382,6 +382,8 @@ export const movementCauses: readonly Cause[] = [
       told(['headache', 'new-headache', 'morning-headache', 'vomiting'], 0.6, 1),
       told('hypertension', 1.2, 1),
       told(['dream-enactment', 'loss-of-smell', 'family/parkinsonism'], 0.5, 1),
+      // It leaves hands, feeling and the neck alone.
+      told(['clumsiness', 'electric-shock-on-neck-flexion', 'numbness'], 0.5, 1),
     ],
     signs: [
       shows(['gait/magnetic', 'gait/freezing', 'gait/shuffling'], 3, 0.3),

@@ -383,6 +383,8 @@ export const nerveCauses: readonly Cause[] = [
     group: 'vascular',
     label: 'Compartment syndrome',
     produces: [
+      // Pain comes before the nerves fail.
+      at(['no-lesion'], 'rare'),
       at(
         ['tibial-nerve-tarsal-tunnel', 'median-nerve-wrist', 'radial-nerve-spiral-groove', 'femoral-nerve-groin'],
         'rare',

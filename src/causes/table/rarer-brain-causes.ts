@@ -288,9 +288,9 @@ export const rarerBrainCauses: readonly Cause[] = [
       told(['raw-meat', 'travel', 'freshwater-contact'], 12, 0.05),
       told('raw-meat', 4, 0.7),
       told(anyHeadache, 2.5, 0.2),
-      told(['paraesthesiae', 'neuropathic-pain', 'numbness'], 3, 0.8),
+      told(['paraesthesiae', 'neuropathic-pain', 'numbness'], 4, 0.8),
       told(['vomiting', 'photophobia', 'muscle-pain', 'rash', 'neck-pain'], 1.4, 0.95),
-      told('fever', 0.9, 1),
+      told('fever', 0.9, 1.3),
       told(['hiv-infection', 'immunosuppression', 'sinus-or-ear-infection'], 0.5, 1),
     ],
     signs: [

@@ -6,6 +6,7 @@ import { historyShifts } from './history-weights.ts';
 import { resultShifts } from './result-weights.ts';
 import type { Shift } from './shift.ts';
 import { signShifts } from './sign-weights.ts';
+import { toldPatternShifts } from './told-patterns.ts';
 
 /**
  * Everything beside the findings of the nervous system that shifts the odds of sites: what was told, seen on the body,
@@ -13,6 +14,7 @@ import { signShifts } from './sign-weights.ts';
  */
 export const allShifts: (exam: Exam) => readonly Shift[] = rememberedWith((exam) => [
   ...historyShifts(exam),
+  ...toldPatternShifts(exam),
   ...courseShifts(exam),
   ...signShifts(exam),
   ...resultShifts(exam),

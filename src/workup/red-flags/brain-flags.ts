@@ -4,10 +4,12 @@ import { read, recalled } from '../../kernel/cite.ts';
 import type { BedsideFacts } from '../bedside-facts.ts';
 import { clouded, reducedConsciousness } from './consciousness.ts';
 import { unknownOnset } from './cord.ts';
+import { isSimpleFebrileSeizure } from './febrile-seizure.ts';
 import { feverReasons, trueFever } from './fever.ts';
 import { absent, notAssessable, present, type RedFlagRule, type Verdict } from './rule.ts';
 import { centralSigns, isKnownAura, oneSidedWeakness, suddenFocalSigns } from './sudden-deficit.ts';
 import { isAtLeast, isUnder, written } from './thresholds.ts';
+import { oneSidedComplaints } from './told-sides.ts';
 import { checkWernicke } from './wernicke.ts';
 
 /** Autoimmune encephalitis comes on in under three months (Graus 2016). */
@@ -50,7 +52,10 @@ export const brainFlags: readonly RedFlagRule[] = [
       // What is still there is treated as a stroke.
       const { pace } = facts.exam.onset;
       const isRecent = pace !== 'chronic' && (facts.beganWithin(twoWeeks) !== 'no' || attacksGoOn(facts));
-      return resolved.length > 0 && isRecent && !isKnownAura(facts) && suddenFocalSigns(facts).length === 0
+      // Somebody known to have fits has had one, and nothing else was told to have gone.
+      const isKnownFit = facts.told('epilepsy').length > 0 && facts.told('seizure').length > 0;
+      const isKnown = isKnownAura(facts) || isKnownFit;
+      return resolved.length > 0 && isRecent && !isKnown && suddenFocalSigns(facts).length === 0
         ? present(resolved)
         : null;
     },
@@ -112,10 +117,11 @@ export const brainFlags: readonly RedFlagRule[] = [
       const pain = facts.told(...headache);
       // Without defence an infection of the brain comes with headache and a deficit, and no fever.
       const defenceless = facts.told('hiv-infection', 'immunosuppression');
-      const isFocal = focal.length > 0 && pain.length > 0 && fever.length + defenceless.length > 0;
+      const toldFocal = defenceless.length > 0 && facts.maybeProgressing ? oneSidedComplaints(facts) : [];
+      const isFocal = focal.length + toldFocal.length > 0 && pain.length > 0 && fever.length + defenceless.length > 0;
       // Relatives tell of odd behaviour, wrong words or a fit before anybody has tested the mind.
       const changed = facts.told('behaviour-change', 'speech-difficulty', 'seizure');
-      const toldChange = fever.length > 0 ? changed : [];
+      const toldChange = fever.length > 0 && !isSimpleFebrileSeizure(facts) ? changed : [];
       const fit = facts.told('seizure');
       // Odd behaviour of a known disorder of the mind under its medicine, which also lowers the threshold for a fit, is not new.
       const isKnown = facts.told('psychiatric-disorder').length > 0 && facts.told('antipsychotic').length > 0;
@@ -124,7 +130,7 @@ export const brainFlags: readonly RedFlagRule[] = [
       const recent = facts.beganWithin(underThreeMonths);
       const inTime = recent === 'yes' || (recent === 'unknown' && feverTold.length > 0);
       return (isAltered || isFocal || isOdd || toldChange.length > 0) && inTime
-        ? present([...findingReasons([...altered, ...focal], 4), ...also, ...toldChange, ...defenceless])
+        ? present([...findingReasons([...altered, ...focal], 4), ...toldFocal, ...also, ...toldChange, ...defenceless])
         : null;
     },
   },

@@ -17,6 +17,9 @@ export const spinalPain = [
 ] as const;
 export const unknownOnset = missing('time of onset not stated');
 
+/** Days of what is told as a month of weeks. */
+const aMonth = 31;
+
 /** Probability from which one lost function is taken for a lesion of the cord. Judged. */
 const mostlyCord = 0.7;
 
@@ -334,7 +337,7 @@ function abscessReasons(facts: BedsideFacts): readonly Reason[] {
  */
 function newInTheCord(facts: BedsideFacts): readonly Reason[] {
   const { pace } = facts.exam.onset;
-  const isWeeks = pace === 'subacute' && facts.beganWithin(28) === 'yes' && facts.maybeProgressing;
+  const isWeeks = pace === 'subacute' && facts.beganWithin(aMonth) === 'yes' && facts.maybeProgressing;
   const isNew = facts.cameWithin(28) || (isWeeks && facts.weakLimbs.length > 0);
   const inCord = facts.kindProbability('cord') >= mostlyCord;
   if (!isNew || !inCord || areArmJerksLost(facts) || areFeetPressed(facts)) return none;

@@ -6,6 +6,7 @@ import { feverReasons } from './fever.ts';
 import { each, none, type RaisingStory } from './story.ts';
 import { atRisk, badArteries } from './stroke-stories-that-raise.ts';
 import { centralSigns, oneSidedWeakness, weakHalf } from './sudden-deficit.ts';
+import { oneSidedComplaints } from './told-sides.ts';
 
 const stroke = recalled('nice-ng128', 'sudden onset of focal symptoms');
 
@@ -83,6 +84,7 @@ export const headComplaints: readonly RaisingStory[] = [
         ...each(mind, facts.told(...headache, 'vomiting', 'seizure')),
         ...facts.told('speech-difficulty'),
         ...(isHalf ? facts.told('arm-weakness', 'leg-weakness') : none),
+        ...each(facts.told(...headache), oneSidedComplaints(facts)),
       ];
     },
     source: recalled('nice-ng127', 'progressive subacute loss of central neurological function'),

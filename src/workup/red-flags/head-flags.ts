@@ -5,7 +5,7 @@ import { agedFrom, type BedsideFacts } from '../bedside-facts.ts';
 import { headache } from './brain-flags.ts';
 import { breathingSigns } from './breathing.ts';
 import { clouded, reducedConsciousness } from './consciousness.ts';
-import { failingBladder, isOnBothSides } from './cord.ts';
+import { failingBladder, isOnBothSides, unknownOnset } from './cord.ts';
 import { eyeMovementSigns } from './eye-movement-signs.ts';
 import { feverReasons, trueFever } from './fever.ts';
 import { checkHeadInjury, focalBrainSigns } from './head-injury.ts';
@@ -266,12 +266,14 @@ export const headFlags: readonly RedFlagRule[] = [
     check: (facts) => {
       const palsy = facts.query.abnormal(['cranial-nerves/facial-weakness', 'cranial-nerves/upper-facial-weakness']);
       const sides = new Set(palsy.map(({ side }) => side));
-      const { durationDays } = facts.exam.onset;
+      const { durationDays, pace } = facts.exam.onset;
       const isFresh = durationDays !== undefined && durationDays <= 3;
+      // Of what came within hours or days the day must be asked, for treatment helps in the first three.
+      const isUndated = durationDays === undefined && (pace === 'acute' || pace === 'hyperacute');
       // With signs of the brainstem the palsy is part of a stroke.
-      return palsy.length > 0 && sides.size === 1 && isFresh && suddenFocalSigns(facts).length === 0
-        ? present(findingReasons(palsy))
-        : null;
+      if (palsy.length === 0 || sides.size !== 1 || suddenFocalSigns(facts).length > 0) return null;
+      if (isUndated && facts.maybeProgressing) return notAssessable([unknownOnset, ...findingReasons(palsy)]);
+      return isFresh ? present(findingReasons(palsy)) : null;
     },
   },
   {
@@ -352,7 +354,7 @@ export const headFlags: readonly RedFlagRule[] = [
         ...(facts.beganWithin(365) === 'no' ? [] : facts.query.abnormal(weakHips)),
       ];
       const { pace, durationDays } = facts.exam.onset;
-      const isAcute = (pace === 'acute' || pace === 'hyperacute') && facts.beganWithin(28) === 'yes';
+      const isAcute = facts.cameWithin(28);
       const grows = facts.exam.course === 'progressive' || (facts.exam.course === undefined && pace === 'subacute');
       // What is said to grow worse is looked into however long it has done so, unless relatives have the same.
       const isFamily = facts.told(...ofTheFamily).length > 0;

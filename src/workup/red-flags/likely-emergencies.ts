@@ -4,8 +4,9 @@ import { type BedsideFacts, isOneCranialNerveAlone } from '../bedside-facts.ts';
 import { areFeetPressed, spinalPain } from './cord.ts';
 import { eyeMovementSigns } from './eye-movement-signs.ts';
 import { isOfPressedNerves, limbsOf } from './few-muscles.ts';
+import { isPulledPlexus } from './muscle-and-nerve-flags.ts';
 import { each } from './story.ts';
-import { onOneSide } from './sudden-deficit.ts';
+import { isHipOfABirth, isStrokeOfOld, onOneSide } from './sudden-deficit.ts';
 
 /** An emergency that is suspected because the causes behind it are among the likely ones, whatever its own rule asks for. */
 interface LikelyEmergency {
@@ -37,11 +38,22 @@ const anySign = (facts: BedsideFacts): readonly Reason[] => findingReasons(facts
 
 /** Unless the place is plainly another, or nothing but a pupil was found: that is a drug's or its nerve's. */
 function isNotPlainlyElsewhere(facts: BedsideFacts): readonly Reason[] {
+  if (isHipOfABirth(facts) || isStrokeOfOld(facts)) return [];
   const { abnormalFindings, brainProbability, kindProbability } = facts;
   const inBrain = brainProbability + kindProbability('visual-pathway');
   const elsewhere = kindProbability('cranial-nerve', 'nerve', 'plexus', 'root', 'muscle', 'junction');
   const isPupilAlone = abnormalFindings.length > 0 && abnormalFindings.every(({ item }) => ofThePupil.has(item.key));
   return isPupilAlone || (inBrain < 0.1 && elsewhere >= 0.7) ? [] : [{ pointer: null, text: 'a place in the brain' }];
+}
+
+/**
+ * Anything beside pupils of two sizes of which nobody has said since when: such pupils alone, in somebody who is well, are a
+ * variant of health or have had drops, and neither an aneurysm nor a torn carotid shows itself so.
+ */
+function notOfAPupilAlone(facts: BedsideFacts): readonly Reason[] {
+  const isUnequalAlone = facts.abnormalFindings.every(({ item }) => item.key === 'anisocoria');
+  if (isUnequalAlone && facts.isUndated && facts.exam.history.every(({ present }) => !present)) return [];
+  return [{ pointer: null, text: 'more than unequal pupils' }];
 }
 
 const ofThePupil: ReadonlySet<string> = new Set([
@@ -62,6 +74,7 @@ function isOneLimbAlone({ weakLimbs, reducedReflexes, cranialNerveSigns }: Bedsi
 
 /** Anything that one root or one nerve does not do: the other side, the legs, the trunk, the bladder, or a danger of the spine. */
 function beyondOneLimb(facts: BedsideFacts): readonly Reason[] {
+  if (isHipOfABirth(facts)) return [];
   const limbs = facts.abnormalFindings.filter(({ item }) => item.section !== 'cranialNerves');
   const isOneSided = onOneSide(limbs).length > 0 && limbsOf([...facts.weakLimbs, ...facts.reducedReflexes]).size <= 1;
   return [
@@ -277,6 +290,7 @@ export const likelyEmergencies: readonly LikelyEmergency[] = [
     flag: 'compressive-third-nerve-palsy',
     causes: ['intracranial-aneurysm-with-third-nerve-palsy'],
     withinDays: 30,
+    beside: notOfAPupilAlone,
   },
   {
     flag: 'acute-visual-loss',
@@ -292,7 +306,7 @@ export const likelyEmergencies: readonly LikelyEmergency[] = [
           ],
   },
   { flag: 'suspected-giant-cell-arteritis', causes: ['giant-cell-arteritis'], withinDays: 180 },
-  { flag: 'painful-horner-syndrome', causes: ['carotid-dissection'], withinDays: 30 },
+  { flag: 'painful-horner-syndrome', causes: ['carotid-dissection'], withinDays: 30, beside: notOfAPupilAlone },
   {
     flag: 'suspected-cerebral-venous-thrombosis',
     causes: ['cerebral-venous-thrombosis'],
@@ -343,10 +357,13 @@ export const likelyEmergencies: readonly LikelyEmergency[] = [
     causes: ['compartment-syndrome'],
     withinDays: 7,
     isDated: true,
-    beside: (facts) => [
-      ...anySign(facts),
-      ...facts.told('tense-painful-limb', 'numbness', 'leg-weakness', 'arm-weakness', 'paraesthesiae'),
-    ],
+    beside: (facts) =>
+      isPulledPlexus(facts)
+        ? []
+        : [
+            ...anySign(facts),
+            ...facts.told('tense-painful-limb', 'numbness', 'leg-weakness', 'arm-weakness', 'paraesthesiae'),
+          ],
   },
   {
     flag: 'suspected-vasculitic-neuropathy',

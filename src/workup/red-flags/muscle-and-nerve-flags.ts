@@ -35,7 +35,7 @@ export const muscleAndNerveFlags: readonly RedFlagRule[] = [
       const isRecent = facts.beganWithin(high ? 92 : 14) !== 'no';
       // Hours on hard ground with a limb that is tense, sore or dead: the muscle has been crushed before anybody has measured.
       const crushed =
-        kinase === undefined && facts.beganWithin(7) === 'yes'
+        kinase === undefined && facts.beganWithin(7) === 'yes' && !isPulledPlexus(facts)
           ? each(facts.told('prolonged-immobility'), [
               ...facts.told('tense-painful-limb'),
               ...findingReasons(
@@ -119,12 +119,12 @@ export const muscleAndNerveFlags: readonly RedFlagRule[] = [
         'prolonged-immobility',
         'heavy-exertion',
       );
-      const numb = [...facts.told('numbness'), ...findingReasons(facts.weakLimbs, 2)];
+      const inCompartments = facts.weakLimbs.filter(({ item }) => !inNoCompartment.has(item.key));
+      const numb = [...facts.told('numbness'), ...findingReasons(inCompartments, 2)];
       // Pain with failing nerves in a broken or squeezed limb comes before the swelling is seen.
+      const isEarly = facts.beganWithin(3) === 'yes' && !isPulledPlexus(facts);
       const early =
-        limbPain.length > 0 && squeezed.length > 0 && numb.length > 0 && facts.beganWithin(3) === 'yes'
-          ? [...limbPain, ...numb]
-          : [];
+        limbPain.length > 0 && squeezed.length > 0 && numb.length > 0 && isEarly ? [...limbPain, ...numb] : [];
       const cause = facts.told(
         'trauma',
         'limb-fracture-or-dislocation',
@@ -290,7 +290,7 @@ const limbPains = ['leg-pain', 'arm-pain', 'thigh-pain', 'foot-pain'] as const;
  * that was lain on does not take several joints.
  */
 function lainUpon(facts: BedsideFacts): readonly Reason[] {
-  if (!facts.cameWithin(3)) return none;
+  if (!facts.cameWithin(3) || isPulledPlexus(facts)) return none;
   const lain = facts.told('prolonged-immobility', 'injecting-drug-use', 'opioid', 'loss-of-consciousness');
   const dead = onOneSide(facts.weakLimbs.filter((one) => (powerOf(one) ?? 5) <= 1));
   const regions = new Set(facts.weakLimbs.map(({ item }) => item.region));
@@ -314,6 +314,52 @@ function lainUpon(facts: BedsideFacts): readonly Reason[] {
   ];
   return isLimb ? each(lain, findingReasons(dead, 3), [...numb, ...leaks]) : none;
 }
+
+/** Movements whose muscles lie in no tight compartment. */
+const inNoCompartment: ReadonlySet<string> = new Set([
+  'hip-flexion',
+  'hip-adduction',
+  'shoulder-abduction',
+  'shoulder-abduction-initiation',
+  'shoulder-external-rotation',
+]);
+
+/**
+ * An arm that is dead from the shoulder down, in somebody who was nursed or operated on in one posture: crushed muscle would
+ * spare what lies above the part that was lain on, and would be tense, sore or leaking. Whoever lay where nobody turned him is
+ * not meant, nor one whose senses a poison took.
+ */
+export function isPulledPlexus(facts: BedsideFacts): boolean {
+  const { query, weakLimbs } = facts;
+  const limbs = new Set(weakLimbs.map(({ item, side }) => `${item.region} ${side}`));
+  const isDead = (key: string) => weakLimbs.some((one) => one.item.key === key && (powerOf(one) ?? 5) <= 2);
+  const ofMuscle = [
+    ...facts.told(
+      'tense-painful-limb',
+      'dark-urine',
+      'loss-of-consciousness',
+      'syncope',
+      'injecting-drug-use',
+      'opioid',
+    ),
+    ...facts.told('cocaine-or-stimulants', 'alcohol-excess', 'carbon-monoxide', 'benzodiazepine', 'heavy-exertion'),
+    ...facts.told('limb-fracture-or-dislocation', 'trauma'),
+  ];
+  const seen = query.abnormalWhere(({ item }) => seenOfCrushedMuscle.has(item.key));
+  return (
+    limbs.size === 1 &&
+    isDead('shoulder-abduction') &&
+    isDead('elbow-flexion') &&
+    ofMuscle.length + seen.length === 0 &&
+    query.quantity('creatine-kinase', 'U/L') === undefined
+  );
+}
+
+const seenOfCrushedMuscle: ReadonlySet<string> = new Set([
+  'oedema',
+  'muscle-tenderness',
+  'colour-or-temperature-change',
+]);
 
 function skinOfMyositis({ query }: BedsideFacts): readonly Reason[] {
   return findingReasons(query.abnormal(['inspection/heliotrope-rash', 'inspection/gottron-papules']));

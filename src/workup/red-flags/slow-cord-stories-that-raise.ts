@@ -10,15 +10,22 @@ export const slowCordStories: readonly RaisingStory[] = [
     // Clumsy or numb hands and a failing walk in a neck known to be narrow, or with shocks down the back.
     flag: 'progressive-cord-signs',
     check: (facts) => {
-      const grows = facts.exam.course === 'progressive' && facts.beganWithin(730) !== 'no';
+      const { durationDays, pace } = facts.exam.onset;
+      // What is called a matter of weeks or months, or is said to go on, in nobody who is known for another reason of it.
+      const isSlow = pace === 'subacute' || pace === 'chronic';
+      const known = facts.told('multiple-sclerosis', 'stroke', 'known-neuropathy', 'parkinson-disease', 'headache');
+      const isOpen = facts.exam.course === undefined && isSlow && known.length === 0;
+      const grows = (facts.exam.course === 'progressive' || isOpen) && (durationDays ?? 0) <= 730;
       if (!grows || hasPower(facts)) return none;
       const walk = facts.told('difficulty-walking', 'unsteadiness', 'leg-weakness', 'falls');
       return [
         ...each(
           facts.told('clumsiness', 'arm-weakness', 'numbness'),
           walk,
-          facts.told('spinal-stenosis', 'electric-shock-on-neck-flexion', 'bladder-disturbance'),
+          facts.told('spinal-stenosis', 'electric-shock-on-neck-flexion', 'bladder-disturbance', 'neck-pain'),
         ),
+        // Shocks down the back on bending the neck come from the cord; hands that grow clumsy with them say that it goes on.
+        ...each(facts.told('electric-shock-on-neck-flexion'), facts.told('clumsiness', 'arm-weakness')),
         // A canal known to be narrow, a walk and a bladder that fail: whichever level it is, it is being closed.
         ...each(
           walk,

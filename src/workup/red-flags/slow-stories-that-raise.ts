@@ -1,7 +1,8 @@
 import { findingReasons } from '../../causes/reasons.ts';
-import { read } from '../../kernel/cite.ts';
+import { read, recalled } from '../../kernel/cite.ts';
+import type { BedsideFacts } from '../bedside-facts.ts';
 import { isOneMuscleOrTwo } from './few-muscles.ts';
-import { none, type RaisingStory } from './story.ts';
+import { each, none, type RaisingStory } from './story.ts';
 import { suddenFocalSigns, weakHalf } from './sudden-deficit.ts';
 
 /** Days of "within hours to days" where the weakness is said to go on growing. Judged. */
@@ -27,4 +28,32 @@ export const slowRaisingStories: readonly RaisingStory[] = [
     },
     source: read('nice-ng127', 'limb weakness that progresses within hours to days'),
   },
+  {
+    // An attack of limbs that fail on both sides, like others before, and that has not passed: potassium is measured at once.
+    flag: 'rapidly-progressive-weakness',
+    check: (facts) => {
+      const isOther = facts.told(...attacksOfOtherKinds).length > 0;
+      if (!facts.cameWithin(aDayOrTwo) || !facts.maybeProgressing || isOther) return none;
+      const before = facts.told('episodic-weakness', 'similar-attacks-before', 'family/periodic-paralysis');
+      const isTried = facts.query.testedWhere(({ item }) => item.section === 'power').length > 0;
+      const told = isTried ? none : facts.told('weakness', 'leg-weakness');
+      const isBoth = facts.bothLegsWeak || (told.length > 0 && !isOfOneLeg(facts));
+      return isBoth ? each(before, [...findingReasons(facts.weakLimbs, 3), ...told]) : none;
+    },
+    source: recalled('amato-russell', 'periodic paralyses'),
+  },
 ];
+
+const aDayOrTwo = 2;
+
+/** A weak leg of which the side was told is no attack of all limbs. */
+function isOfOneLeg(facts: BedsideFacts): boolean {
+  const side = facts.query.history('leg-weakness')?.side;
+  return side === 'left' || side === 'right';
+}
+
+/** What else comes in attacks, or makes limbs weaker on some days than on others. */
+const attacksOfOtherKinds = [
+  ...['resolved-deficit', 'migraine', 'headache', 'epilepsy', 'seizure', 'multiple-sclerosis', 'cataplexy'],
+  ...['myasthenia-gravis', 'fatigable-weakness', 'functional-disorder', 'transient-ischaemic-attack', 'vertigo'],
+] as const;

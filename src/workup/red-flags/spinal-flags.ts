@@ -422,7 +422,7 @@ function growingInTheCord(facts: BedsideFacts): readonly Reason[] {
  */
 function clumsyAndUnsteady(facts: BedsideFacts): readonly Reason[] {
   const { query } = facts;
-  const grows = isGradual(facts) && facts.exam.course === 'progressive';
+  const grows = isGradual(facts) && facts.isProgressive;
   const head = query.abnormalWhere(
     ({ item }) => item.section === 'cranialNerves' || item.section === 'higherFunction' || item.section === 'autonomic',
   );

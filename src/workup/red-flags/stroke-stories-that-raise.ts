@@ -6,7 +6,7 @@ import { agedFrom, type BedsideFacts } from '../bedside-facts.ts';
 import { isOnBothSides } from './cord.ts';
 import { feverReasons } from './fever.ts';
 import { each, none, type RaisingStory } from './story.ts';
-import { centralSigns, onOneSide, suddenFocalSigns, weakHalf } from './sudden-deficit.ts';
+import { centralSigns, isStrokeOfOld, onOneSide, suddenFocalSigns, weakHalf } from './sudden-deficit.ts';
 
 /** Deficits of days that may be a stroke, where the moment at which they came was not seen or nobody has examined yet. */
 export const strokeStories: readonly RaisingStory[] = [
@@ -14,7 +14,7 @@ export const strokeStories: readonly RaisingStory[] = [
     // A deficit of days, in somebody whose arteries are at risk, where the brain is the likeliest place.
     flag: 'suspected-stroke',
     check: (facts) => {
-      const isDays = facts.cameWithin(14);
+      const isDays = facts.cameWithin(14) && !isStrokeOfOld(facts);
       if (!isDays || facts.brainProbability < 0.5 || suddenFocalSigns(facts).length > 0) return none;
       return each(findingReasons(facts.abnormalFindings, 4), atRisk(facts));
     },
@@ -77,7 +77,8 @@ export const strokeStories: readonly RaisingStory[] = [
     // Several things that fail at once are told before anybody has examined; and a plain sign of the brain of the last days.
     flag: 'suspected-stroke',
     check: (facts) => {
-      if (facts.told(...notTheBrain).length + feverReasons(facts).length > 0 || !facts.cameWithin(7)) return none;
+      const isOther = facts.told(...notTheBrain).length + feverReasons(facts).length > 0 || isStrokeOfOld(facts);
+      if (isOther || !facts.cameWithin(7)) return none;
       const told = facts.told(
         'slurred-speech',
         'speech-difficulty',

@@ -74,9 +74,7 @@ function isSudden(facts: BedsideFacts): boolean {
   const { exam, query, beganWithin, brainProbability } = facts;
   const { pace, durationDays } = exam.onset;
   const inBrain = brainProbability >= 0.8 || centralSigns(query, suddenBrainSigns).length > 0;
-  // A blow of which nobody says when, that has come to rest in one who is known to have had a stroke, is that stroke.
-  const isKnown = durationDays === undefined && exam.course === 'static' && facts.told('stroke').length > 0;
-  if (pace === 'hyperacute' && isKnown) return false;
+  if (isStrokeOfOld(facts)) return false;
   if (pace === 'hyperacute') {
     const days = exam.course === 'progressive' ? 28 : inBrain ? 14 : 7;
     return beganWithin(days) === 'yes';
@@ -85,6 +83,13 @@ function isSudden(facts: BedsideFacts): boolean {
   if (durationDays === undefined) return pace === 'acute' && inBrain;
   const days = pace === 'acute' && isVascular(facts) ? aWeek : stillAcute;
   return durationDays <= 1 || (inBrain && durationDays <= days);
+}
+
+/** A blow of which nobody says when, that has come to rest in one who is known to have had a stroke, is that stroke. */
+export function isStrokeOfOld({ exam, told }: BedsideFacts): boolean {
+  const { pace, durationDays } = exam.onset;
+  const isAtRest = exam.course === 'static' && durationDays === undefined;
+  return pace === 'hyperacute' && isAtRest && told('stroke').length > 0;
 }
 
 /**
@@ -117,6 +122,7 @@ function isVascular(facts: BedsideFacts): boolean {
  */
 export function suddenFocalSigns(facts: BedsideFacts): readonly Reason[] {
   if (!isSudden(facts) || isOneJointInjured(facts) || isOneLimbHurt(facts) || isWastedLimb(facts)) return [];
+  if (isHipOfABirth(facts)) return [];
   const brain = [...centralSigns(facts.query, suddenBrainSigns), ...oneSidedFlap(facts)];
   const halfBody = bodySides.flatMap((side) => {
     const arm = facts.weak('upper-limbs', side);
@@ -201,9 +207,10 @@ function isOneLimbHurt(facts: BedsideFacts): boolean {
   const elsewhere = [...facts.cranialNerveSigns, ...higher, ...facts.upperMotorSigns, ...facts.trunkSensoryLoss];
   const hurt = facts.told(
     ...['trauma', 'limb-fracture-or-dislocation', 'recent-surgery', 'external-pressure', 'deep-sleep-on-arm'],
-    ...['elbow-leaning', 'leg-crossing', 'prolonged-squatting'],
+    ...['elbow-leaning', 'leg-crossing', 'prolonged-squatting', 'needle-near-nerve'],
+    ...(regions.has('lower-limbs') ? ['lumbar-puncture-or-epidural'] : []),
   );
-  const inNerves = facts.kindProbability('nerve', 'multiple-nerves', 'plexus', 'root');
+  const inNerves = facts.kindProbability('nerve', 'multiple-nerves', 'plexus', 'root', 'cauda-equina');
   const isInjuredAbove = facts.told('head-injury', 'neck-trauma', 'speech-difficulty', 'slurred-speech').length > 0;
   return (
     weak.length > 0 &&
@@ -212,6 +219,25 @@ function isOneLimbHurt(facts: BedsideFacts): boolean {
     hurt.length > 0 &&
     !isInjuredAbove &&
     inNerves >= 0.6
+  );
+}
+
+/**
+ * A leg that is weak at hip or knee alone, about a birth, below a sound head and with nothing of the tracts: the nerves of the
+ * pelvis were pressed. A leg that the brain does not move fails at the foot first.
+ */
+export function isHipOfABirth(facts: BedsideFacts): boolean {
+  const weak = onOneSide(facts.weakLimbs);
+  const higher = facts.query.abnormalWhere(({ item }) => item.section === 'higherFunction');
+  const elsewhere = [...facts.cranialNerveSigns, ...higher, ...facts.upperMotorSigns, ...facts.trunkSensoryLoss];
+  const isProximal = weak.every(({ item }) => /^(hip|knee)-/.test(item.key));
+  const ofTheHead = facts.told('headache', 'new-headache', 'thunderclap-headache', 'seizure', 'speech-difficulty');
+  return (
+    weak.length > 0 &&
+    isProximal &&
+    elsewhere.length + ofTheHead.length === 0 &&
+    facts.told('pregnancy').length > 0 &&
+    facts.told('arm-weakness', 'slurred-speech', 'visual-loss', 'face-numbness').length === 0
   );
 }
 

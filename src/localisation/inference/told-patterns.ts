@@ -1,0 +1,116 @@
+import { lowerFirst } from '../../exam/describe.ts';
+import type { Exam, HistoryStatement } from '../../exam/exam.ts';
+import { anyOf, cervicalCord, kinds, sites } from './history/history-weight.ts';
+import type { Applies, Shift } from './shift.ts';
+
+/** Complaints that say more together than each by itself, of which one of each group must be told. */
+interface ToldPattern {
+  readonly groups: readonly (readonly string[])[];
+  /** What speaks against it, when told. */
+  readonly butNot: readonly string[];
+  readonly rows: readonly { readonly applies: Applies; readonly factor: number }[];
+  readonly because: string;
+}
+
+const cerebellumAsAWhole = sites('cerebellar-degeneration');
+const nigraAndCerebellum = sites('akinetic-rigid-syndrome', 'cerebellar-degeneration');
+const cordOfTheNeck: Applies = anyOf(cervicalCord, sites('foramen-magnum'));
+const hemispheres: Readonly<Record<'left' | 'right', Applies>> = {
+  left: (site) => site.kind === 'hemisphere' && site.side === 'right',
+  right: (site) => site.kind === 'hemisphere' && site.side === 'left',
+};
+const anyHemisphere = kinds('hemisphere');
+
+const gait = ['unsteadiness', 'falls', 'difficulty-walking'];
+const upright = ['light-headed-on-standing', 'syncope'];
+const bladder = ['bladder-disturbance', 'sexual-dysfunction'];
+
+/** All judged: what the single complaints say is in the tables of the history. */
+const slowPatterns: readonly ToldPattern[] = [
+  {
+    groups: [['unsteadiness'], ['slurred-speech']],
+    butNot: ['diplopia', 'drooping-eyelids', 'fluctuating-symptoms', 'muscle-thinning', 'twitching'],
+    rows: [{ applies: cerebellumAsAWhole, factor: 3 }],
+    because: 'gait and speech that fail together over months share the cerebellum',
+  },
+  {
+    groups: [[...gait, 'stiffness', 'tremor', 'slurred-speech'], upright, bladder],
+    butNot: ['numbness', 'paraesthesiae', 'burning-feet', 'diabetes-mellitus', 'amyloidosis'],
+    rows: [{ applies: nigraAndCerebellum, factor: 2.5 }],
+    because: 'blood pressure and bladder that fail with the gait go with a wasting nigra and cerebellum',
+  },
+  {
+    groups: [
+      ['clumsiness'],
+      [...gait, 'leg-weakness', 'stiffness'],
+      ['neck-pain', 'electric-shock-on-neck-flexion', 'numbness', 'paraesthesiae'],
+    ],
+    butNot: ['slurred-speech', 'tremor', 'headache', 'cognitive-change', 'muscle-thinning'],
+    rows: [{ applies: cordOfTheNeck, factor: 3 }],
+    because: 'hands that grow clumsy and legs that fail meet in the cord of the neck',
+  },
+];
+
+const heads = ['headache', 'new-headache', 'morning-headache'];
+const ofOneHalf = ['arm-weakness', 'leg-weakness', 'clumsiness', 'numbness'];
+const ofTheHead = { told: 3 } as const;
+
+/**
+ * What several complaints say together of a place, before anybody has found anything: once there is a sign it says more than
+ * all of them.
+ */
+export function toldPatternShifts(exam: Exam): readonly Shift[] {
+  if (exam.findings.some(({ abnormal }) => abnormal)) return [];
+  const told = new Map(
+    exam.history.filter(({ present, kind }) => present && kind !== 'family').map((one) => [one.key, one]),
+  );
+  return [...(isSlow(exam) ? slowPatterns.flatMap((one) => shiftsOf(one, told)) : []), ...headAndHalf(exam, told)];
+}
+
+/** Over weeks to years; of what nobody has dated that it goes on. */
+function isSlow({ onset, course }: Exam): boolean {
+  const { pace, durationDays } = onset;
+  if (pace === 'hyperacute' || course === 'fluctuating' || course === 'relapsing-remitting') return false;
+  if (pace === 'acute') return (durationDays ?? 0) > 60;
+  return durationDays === undefined ? pace !== undefined || course === 'progressive' : durationDays > 28;
+}
+
+type Told = ReadonlyMap<string, HistoryStatement>;
+
+function shiftsOf({ groups, butNot, rows, because }: ToldPattern, told: Told): readonly Shift[] {
+  const met = groups.map((group) => group.find((key) => told.has(key)));
+  const [first] = met;
+  const statement = first === undefined ? undefined : told.get(first);
+  if (statement === undefined || met.includes(undefined) || butNot.some((key) => told.has(key))) return [];
+  return rows.map((row) => shiftOf(statement, row.applies, row.factor, because));
+}
+
+/** A headache with a limb of one side, or with words, that fails over days to months: the half of the brain that serves it. */
+function headAndHalf({ onset, history }: Exam, told: Told): readonly Shift[] {
+  if (onset.pace === 'chronic' && onset.durationDays === undefined) return [];
+  const isOld = (onset.durationDays ?? 0) > 365;
+  const isOther = ['migraine', 'resolved-deficit', 'neck-pain', 'back-pain', 'similar-attacks-before'].some((key) =>
+    told.has(key),
+  );
+  if (isOld || isOther || !heads.some((key) => told.has(key))) return [];
+  const because = 'a headache with a failing half of the body lies in the other half of the brain';
+  const limb = history.find(
+    ({ key, present, side }) => present && ofOneHalf.includes(key) && (side === 'left' || side === 'right'),
+  );
+  if (limb !== undefined && (limb.side === 'left' || limb.side === 'right'))
+    return [shiftOf(limb, hemispheres[limb.side], ofTheHead.told, because)];
+  const words = told.get('speech-difficulty');
+  return words === undefined
+    ? []
+    : [shiftOf(words, anyHemisphere, ofTheHead.told, 'a headache with lost words lies in a hemisphere')];
+}
+
+const shiftOf = (statement: HistoryStatement, applies: Applies, factor: number, because: string): Shift => ({
+  applies,
+  factor,
+  because,
+  pointer: statement.pointer,
+  text: lowerFirst(statement.label),
+  abnormal: true,
+  id: `told-pattern/${statement.key}`,
+});

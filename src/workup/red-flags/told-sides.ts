@@ -1,0 +1,9 @@
+import type { Reason } from '../../causes/ranked-cause.ts';
+import type { BedsideFacts } from '../bedside-facts.ts';
+
+/** A limb of one side that is told to be weak, clumsy or numb, or lost words: half a brain, before anybody has examined. */
+export function oneSidedComplaints({ query, told }: BedsideFacts): readonly Reason[] {
+  const isOfOneSide = (key: string) => ['left', 'right'].includes(query.history(key)?.side ?? '');
+  const limbs = ['arm-weakness', 'leg-weakness', 'clumsiness', 'numbness'].filter(isOfOneSide);
+  return told(...limbs, 'speech-difficulty');
+}
