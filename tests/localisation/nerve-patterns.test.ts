@@ -101,4 +101,31 @@ describe('what tells nerves from roots, plexus, cord and muscle', () => {
     expect(odds({ findings, history: told('arm-weakness') }, 'spinal-cord-transverse', 'cord')).toBeLessThan(1);
     expect(odds({ findings, history: told('difficulty-walking') }, 'spinal-cord-transverse', 'cord')).toBe(1);
   });
+
+  it('a numb little finger beside a back of the hand that feels is of the wrist, not of what lies above', () => {
+    const feeling = (back: string) => ({
+      sensation: sensation('light-touch', {
+        'little-finger': ['reduced', null],
+        'dorsum-of-hand-ulnar-side': [back, null],
+      }),
+    });
+    const spared = { findings: feeling('normal') };
+    expect(odds(spared, 'ulnar-nerve-elbow', 'nerve', 'left')).toBeLessThan(1);
+    expect(odds(spared, 'nerve-root', 'root', 'left')).toBeLessThan(1);
+    expect(odds(spared, 'ulnar-nerve-wrist', 'nerve', 'left')).toBe(1);
+    expect(odds({ findings: feeling('reduced') }, 'ulnar-nerve-elbow', 'nerve', 'left')).toBe(1);
+  });
+
+  it('one leg that fails within days of a birth does not fail from above, unless tracts are ill', () => {
+    const findings = { power: power({ 'hip-adduction': [null, '4'] }) };
+    const history = { onset: { pace: 'acute' }, conditions: [{ key: 'pregnancy', present: true }] };
+    expect(odds({ findings, history }, 'cortex-anterior-cerebral', 'hemisphere')).toBeLessThan(1);
+    expect(odds({ findings, history: { onset: history.onset } }, 'cortex-anterior-cerebral', 'hemisphere')).toBe(1);
+    expect(odds({ findings, history }, 'nerve-root', 'root')).toBeLessThan(1);
+    expect(odds({ findings, history: { ...history, ...told('back-pain') } }, 'nerve-root', 'root')).toBe(1);
+    const extensor = { ...findings, plantars: plantars('flexor', 'extensor') };
+    expect(odds({ findings: extensor, history }, 'cortex-anterior-cerebral', 'hemisphere')).toBe(1);
+    const withArm = { power: power({ 'hip-adduction': [null, '4'], 'finger-abduction': [null, '4'] }) };
+    expect(odds({ findings: withArm, history }, 'cortex-anterior-cerebral', 'hemisphere')).toBe(1);
+  });
 });

@@ -44,4 +44,20 @@ describe('what "otherwise normal" means', () => {
     const said = { ...draft, otherwiseNormal: [{ section: 'sensation' }] };
     expect(chanceOf(said, 'sural-nerve')).toBeGreaterThanOrEqual(chanceOf(draft, 'sural-nerve') - 0.02);
   });
+
+  // The adductor jerk is lost with the obturator nerve, but hardly anybody tries it.
+  it('is of the reflexes those that everybody tries', () => {
+    const draft = {
+      findings: {
+        power: power({ 'hip-adduction': [null, '2'] }),
+        reflexes: reflexes({ knee: '2', ankle: '2' }),
+      },
+    };
+    const said = { ...draft, otherwiseNormal: [{ section: 'reflexes' }] };
+    expect(chanceOf(said, 'obturator-nerve')).toBeGreaterThan(0.95 * chanceOf(draft, 'obturator-nerve'));
+    const tried = {
+      findings: { ...draft.findings, reflexes: reflexes({ knee: '2', ankle: '2', adductor: '2' }) },
+    };
+    expect(chanceOf(tried, 'obturator-nerve')).toBeLessThan(chanceOf(draft, 'obturator-nerve'));
+  });
 });

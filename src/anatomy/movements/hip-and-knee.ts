@@ -11,7 +11,15 @@ export const hipAndKneeMovements = {
     bulkAt: 'thigh',
     paired: true,
     group: 'hip',
-    muscles: { psoas: 0.5, iliacus: 0.3, 'rectus-femoris': 0.1, sartorius: 0.05, 'tensor-fasciae-latae': 0.05 },
+    // From a straight leg on the long adductor lifts the thigh too: Neumann 2010 (from memory), share judged.
+    muscles: {
+      psoas: 0.46,
+      iliacus: 0.28,
+      'adductor-longus': 0.1,
+      'rectus-femoris': 0.08,
+      sartorius: 0.04,
+      'tensor-fasciae-latae': 0.04,
+    },
     dominantRoot: 'L2',
     lengthCm: 35,
     pyramidalWeight: 0.9,

@@ -68,7 +68,7 @@ export const neckAndTrunkMovements = {
     label: 'Scapular protraction',
     region: 'upper-limbs',
     bodyPart: 'shoulder',
-    bulkAt: 'scapular-region',
+    bulkAt: 'chest',
     paired: true,
     group: 'scapular',
     muscles: { 'serratus-anterior': 1 },

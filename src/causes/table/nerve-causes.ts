@@ -31,8 +31,9 @@ export const nerveCauses: readonly Cause[] = [
       told(['heavy-exertion', 'external-pressure'], 1.3, 1),
       told(['cancer', 'face-or-neck-lump'], 1.5, 1),
       told('shoulder-pain', 1.3, 0.9),
-      told('neck-or-chest-surgery', 12, 0.7),
-      told('recent-surgery', 10, 0.3),
+      // One operation is often told by both.
+      told(['neck-or-chest-surgery', 'recent-surgery'], 10, 0.3),
+      told('neck-or-chest-surgery', 3, 0.8),
       told('neck-trauma', 4, 0.9),
       told('radiotherapy', 3, 0.95),
     ],

@@ -121,7 +121,7 @@ const patches: readonly {
 }[] = [
   {
     key: 'shoulder',
-    share: 0.2,
+    share: 0.18,
     hits: { 'suprascapular-nerve': 0.9, 'long-thoracic-nerve': 0.8, 'axillary-nerve': 0.35 },
   },
   {
@@ -129,7 +129,7 @@ const patches: readonly {
     share: 0.12,
     hits: { 'suprascapular-nerve': 0.8, 'long-thoracic-nerve': 0.8, 'anterior-interosseous-nerve': 0.9 },
   },
-  { key: 'spinati-and-deltoid', share: 0.12, hits: { 'suprascapular-nerve': 0.85, 'axillary-nerve': 0.8 } },
+  { key: 'spinati-and-deltoid', share: 0.1, hits: { 'suprascapular-nerve': 0.85, 'axillary-nerve': 0.8 } },
   {
     key: 'serratus-and-forearm',
     share: 0.08,
@@ -151,6 +151,7 @@ const patches: readonly {
     share: 0.06,
     hits: { 'anterior-interosseous-nerve': 0.9, 'posterior-interosseous-nerve': 0.7 },
   },
+  { key: 'deltoid-and-forearm', share: 0.04, hits: { 'axillary-nerve': 0.8, 'anterior-interosseous-nerve': 0.85 } },
   { key: 'spinati-and-radial', share: 0.06, hits: { 'suprascapular-nerve': 0.75, 'radial-nerve-spiral-groove': 0.7 } },
   { key: 'lower-and-forearm', share: 0.06, hits: { 'lower-trunk': 0.45, 'anterior-interosseous-nerve': 0.85 } },
 ];

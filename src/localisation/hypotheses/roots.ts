@@ -3,7 +3,7 @@ import { type BodySide, bodySides } from '../../kernel/side.ts';
 import { type Hypothesis, hypothesis, type PaceFactors, type Site } from '../hypothesis.ts';
 import { LesionBuilder } from '../lesion.ts';
 import { type FacultyChances, facultyKey, partOf } from '../process.ts';
-import { extents, groupFrequency, sideSpreads } from './extents.ts';
+import { extents, groupFrequency, rootShare, sideSpreads } from './extents.ts';
 
 /**
  * How often a single root is the one affected, in percent of root lesions. Judged from the dominance of L5, S1, C7 and C6.
@@ -66,7 +66,7 @@ function singleRoots(): Hypothesis[] {
         hypothesis(
           rootSite(side, segment),
           extent.key,
-          (groupFrequency.root * weight * extent.share) / (total * 2),
+          (groupFrequency.root * weight * rootShare[extent.key]) / (total * 2),
           new LesionBuilder().root(side, segment, extent.motor, extent.sensory).build(),
           { lasting: seldomForYears },
         ),

@@ -1,4 +1,5 @@
 import { bodyPartTable } from '../../anatomy/body-parts.ts';
+import { skinPlace } from '../../anatomy/skin-places.ts';
 import type { Exam } from '../../exam/exam.ts';
 import { type Finding, isBrisk } from '../../exam/finding.ts';
 import { anyOf, kinds, sites } from './history/history-weight.ts';
@@ -331,7 +332,7 @@ const neverOfTheMedian: ReadonlySet<string> = new Set([
   'ring-finger-ulnar-half',
 ]);
 /** Odds of the median nerve of that side where such skin alone of the hand, or with its neighbour, was found numb. Judged. */
-const medianBeside = 0.4;
+const medianBeside = 0.25;
 const ofTheMedian: ReadonlySet<string> = new Set(['thumb', 'index-finger', 'middle-finger', 'thenar-eminence']);
 
 const medianNerve = onEachSide(({ key }) => key.startsWith('median-nerve'));
@@ -343,6 +344,71 @@ function littleFingerShift({ findings }: Exam): readonly Shift[] {
   if (numb.some(({ place, side }) => side === little.side && ofTheMedian.has(place?.key ?? ''))) return [];
   const because = 'the median nerve does not serve the little finger';
   return [shiftBy(little, { applies: medianNerve[little.side], factor: medianBeside, because })];
+}
+
+/** Skin of the hand from branches of the ulnar nerve in the palm, and from the branch that leaves it above the wrist. */
+const palmOfTheUlnar: ReadonlySet<string> = new Set([
+  'little-finger',
+  'hypothenar-eminence',
+  'ring-finger',
+  'ring-finger-ulnar-half',
+  'superficial-branch-of-ulnar-nerve',
+  'palmar-branch-of-ulnar-nerve',
+]);
+const backOfTheUlnar: ReadonlySet<string> = new Set(['dorsum-of-hand-ulnar-side', 'dorsal-branch-of-ulnar-nerve']);
+/** Odds of what lies above the dorsal branch where the palm of its side was found numb and the back was not. Judged. */
+const aboveTheBackSpared = 0.4;
+const ulnarAbove: Applies = ({ key }) => /^ulnar-nerve-(upper-arm|elbow|forearm)$/.test(key);
+
+/**
+ * The dorsal branch leaves the ulnar nerve above the wrist; roots, trunks and tracts numb both faces of that side of the hand
+ * alike. Source: Preston and Shapiro, ulnar neuropathy at the wrist (recalled).
+ */
+function backOfTheHandSparedShifts({ findings }: Exam): readonly Shift[] {
+  const numb = lostFeeling(findings).find(({ place }) => palmOfTheUlnar.has(place?.key ?? ''));
+  if (numb === undefined || numb.side === 'midline') return [];
+  const ofTheBack = findings.filter(
+    ({ side, modality, place }) => side === numb.side && modality !== undefined && backOfTheUlnar.has(place?.key ?? ''),
+  );
+  if (ofTheBack.length === 0 || ofTheBack.some(({ abnormal, value }) => abnormal || value === null)) return [];
+  const because = 'the back of the hand feels beside it, whose branch leaves above the wrist';
+  return [shiftBy(numb, { applies: anyOf(ulnarAbove, aboveTheNerve), factor: aboveTheBackSpared, because })];
+}
+
+/** Odds of what lies above where a leg fails within days of a birth and nothing says that tracts are ill; of roots, where no root hurts. Judged. */
+const afterBirth = { brain: 0.3, cord: 0.6, roots: 0.6 } as const;
+
+/**
+ * A birth hurts a nerve of the legs in one of a hundred (Wong 2003, read) and brings a stroke in one of some thousands; an
+ * epidural that harms the cord is rarer still, and seldom harms one leg alone.
+ */
+function afterBirthShifts(exam: Exam): readonly Shift[] {
+  const { findings, history, onset } = exam;
+  if (!tells(history, birth) || showsTracts(exam)) return [];
+  if (onset.pace !== 'acute' && onset.pace !== 'hyperacute') return [];
+  const wrong = findings.filter(({ abnormal }) => abnormal);
+  const [first] = weakMovements(wrong);
+  if (first === undefined || sidesOf(wrong).size > 1) return [];
+  if (!wrong.every(isOfTheLeg)) return [];
+  const because = 'within days of a birth one leg fails, and nothing says that tracts are ill';
+  return [
+    shiftBy(first, { applies: kinds('hemisphere', 'brainstem'), factor: afterBirth.brain, because }),
+    shiftBy(first, { applies: kinds('cord'), factor: afterBirth.cord, because }),
+    ...(tells(history, rootPain)
+      ? []
+      : [shiftBy(first, { applies: kinds('root'), factor: afterBirth.roots, because })]),
+  ];
+}
+const rootPain: ReadonlySet<string> = new Set(['back-pain', 'radicular-leg-pain', 'bilateral-leg-pain']);
+const birth: ReadonlySet<string> = new Set(['pregnancy']);
+
+function isOfTheLeg({ item, place }: Finding): boolean {
+  if (item.region === 'lower-limbs') return true;
+  if (place === undefined) return false;
+  const { kind, key } = place;
+  const isSkin = kind === 'dermatome' || kind === 'landmark' || kind === 'territory';
+  const region = isSkin ? skinPlace(kind, key)?.region : bodyPartTable.get(key)?.region;
+  return region === 'lower-limbs';
 }
 
 /** How patterns that tell nerves from roots, plexus, cord and muscle shift the odds of sites. */
@@ -360,5 +426,7 @@ export function nervePatternShifts(exam: Exam): readonly Shift[] {
     ...accessoryShift(exam),
     ...bothArmsAloneShift(exam),
     ...littleFingerShift(exam),
+    ...backOfTheHandSparedShifts(exam),
+    ...afterBirthShifts(exam),
   ];
 }

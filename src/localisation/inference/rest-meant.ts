@@ -3,14 +3,16 @@ import type { Modality } from '../../anatomy/probe.ts';
 import { type Segment, segmentIndex, segments } from '../../anatomy/segments.ts';
 import type { DermatomeKey } from '../../anatomy/skin.ts';
 import { segmentsServing, skinPlace } from '../../anatomy/skin-places.ts';
+import { routineSteps } from '../../exam/catalogue/routine.ts';
 import type { Finding } from '../../exam/finding.ts';
 import type { Side } from '../../kernel/side.ts';
 
 /**
  * What "otherwise normal" means to whoever writes it. It speaks of what lies beyond the trouble: who found every muscle that
  * was tried in a leg paralysed, from hip to ankle, does not call the toes of that leg normal by it, nor the skin of a numb
- * patch for what was not tried there, nor the lesser reflexes of a limb whose reflexes are gone. Nor does it deny another name
- * of what was stated to be wrong: who states a sixth nerve palsy has not found that the eye abducts.
+ * patch for what was not tried there, nor the lesser reflexes of a limb whose reflexes are gone. Of reflexes those are meant
+ * that everybody tries: not the adductor jerk, the cremasteric or the anal reflex. Nor does it deny another name of what was
+ * stated to be wrong: who states a sixth nerve palsy has not found that the eye abducts.
  */
 export interface RestMeant {
   /** Whether a finding that was declared normal in a summary was meant. */
@@ -31,7 +33,7 @@ export function restMeant(findings: readonly Finding[]): RestMeant {
       const limb = `${region}|${finding.side}`;
       return !(
         (probe.kind === 'movement' && weak.has(limb)) ||
-        (probe.kind === 'reflex' && changed.has(limb)) ||
+        (probe.kind === 'reflex' && (changed.has(limb) || !triedByAll.has(`reflexes/${finding.item.key}`))) ||
         facultiesOf(finding).some((name) => stated.has(name))
       );
     },
@@ -39,6 +41,8 @@ export function restMeant(findings: readonly Finding[]): RestMeant {
       numb.get(skinName(modality, side))?.has(segmentIndex(dermatomes[key].segment)) !== true,
   };
 }
+
+const triedByAll: ReadonlySet<string> = new Set(routineSteps.map(({ item }) => item));
 
 /** Parts of a limb from which its weakness must be told to be one of the whole limb. */
 const nearParts: ReadonlySet<string> = new Set(['shoulder', 'elbow', 'hip']);

@@ -27,8 +27,8 @@ export interface Scored {
  */
 const logUnlookedFor = Math.log(0.15);
 /**
- * Weight of a hypothesis that explains nothing of what was found wrong, on top of that. It says that health shows the
- * signs and that a lesion nobody was led to is there as well. Judged.
+ * Weight of a hypothesis that explains nothing of what was found wrong: it says that health shows the signs and that a lesion
+ * nobody was led to is there as well. Judged.
  */
 const logBesideThePoint = Math.log(0.1);
 
@@ -165,7 +165,7 @@ function indexesOfLargest(values: Float64Array, most: number): Uint16Array {
   return indexes;
 }
 
-/** Takes weight from hypotheses that no tested item could have shown; see `logUnlookedFor`. */
+/** Takes weight from hypotheses that no tested item could have shown, and from those that explain nothing; see `logUnlookedFor`. */
 function doubtTheUnlookedFor(
   score: Float64Array,
   data: readonly WeighedDatum[],
@@ -177,8 +177,16 @@ function doubtTheUnlookedFor(
   for (const index of inPlay) {
     const value = score[index] ?? 0;
     if (index === noLesionIndex || value < best - outOfPlay) continue;
-    if (!isShown(data, index)) score[index] = value + logUnlookedFor + (isSomethingWrong ? logBesideThePoint : 0);
+    const isLookedFor = isShown(data, index);
+    const isBeside = isSomethingWrong && !(isLookedFor && explainsAny(data, index));
+    score[index] = value + (isLookedFor ? 0 : logUnlookedFor) + (isBeside ? logBesideThePoint : 0);
   }
+}
+
+function explainsAny(data: readonly WeighedDatum[], index: number): boolean {
+  for (const { abnormal, reading, states } of data)
+    if (abnormal && reading.explains[states[index] ?? 0] === 1) return true;
+  return false;
 }
 
 function isShown(data: readonly WeighedDatum[], index: number): boolean {

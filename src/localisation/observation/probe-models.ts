@@ -211,6 +211,9 @@ function mainMuscles(keys: readonly string[], side: BodySide): readonly MotorIte
 /** A muscle that keeps half of its motor units grows the rest and looks nearly full: power to which the loss is raised. Judged. */
 const seenFrom = 1.4;
 
+/** Wasting seen within days of the onset that was told, as a share of that seen after months: the day that is told is often that of the pain or of the last turn. Judged. */
+const seenAtOnce = 0.25;
+
 /** Wasting takes weeks; twitching is commonest where the cell body is lost, absent in disease of muscle and junction. Judged. */
 function denervation({ item, side, place }: ProbeTarget, feature: 'wasting' | 'fasciculation'): ProbeModel | null {
   if (place === undefined) return null;
@@ -242,7 +245,7 @@ function denervation({ item, side, place }: ProbeTarget, feature: 'wasting' | 'f
     fractions,
     chance: ([loss = 0, horn = 0, bulk = 1], context) =>
       feature === 'wasting'
-        ? 0.02 + 0.8 * loss ** seenFrom * (0.05 + 0.95 * context.chronicity) * wastingFactor(bulk)
+        ? 0.02 + 0.8 * loss ** seenFrom * (seenAtOnce + (1 - seenAtOnce) * context.chronicity) * wastingFactor(bulk)
         : 0.012 + (bulk === 1 ? 0.1 : 0.02) * loss + 0.75 * horn * (0.4 + 0.6 * context.chronicity),
   });
 }

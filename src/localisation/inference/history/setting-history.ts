@@ -188,7 +188,7 @@ export const settingHistory: readonly HistoryWeight[] = [
   ),
   ...weigh(
     'pregnancy',
-    sites('common-fibular-nerve', 'lumbosacral-plexus', 'pudendal-nerve'),
+    sites('common-fibular-nerve', 'lumbosacral-plexus', 'lumbar-plexus', 'pudendal-nerve'),
     1.4,
     1,
     'the head in the pelvis, the stirrup and the squat of labour press on it',
