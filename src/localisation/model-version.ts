@@ -1,2 +1,2 @@
 /** Version of the clinical model: package version and a fingerprint of every table and weight. Written by `npm run generate`. */
-export const modelVersion = '0.1.0+f61fc85f9d37';
+export const modelVersion = '0.1.0+af4945da3f53';

@@ -385,7 +385,7 @@ function encephalopathyHypotheses(): Hypothesis[] {
       }),
       faculties: facultiesOf(signs),
       ...(isInflamed(key) && { paces: inflamedPaces }),
-      ...(key === 'clouded-and-weak' && { paces: cloudedPaces }),
+      ...(key === 'clouded-and-weak' && { paces: cloudedPaces, ages: { from: 16, outside: 0.15 } }),
       ...(isDementia(key) && { paces: dementiaPaces, ages: { from: 40, outside: 0.2 } }),
     }),
   );

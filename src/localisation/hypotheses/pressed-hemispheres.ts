@@ -20,7 +20,7 @@ const pressed = [
 
 /** It gathers over days to weeks, in the second half of life in most. Judged. */
 const paces = { hyperacute: 0.05, acute: 0.25, subacute: 1.8, chronic: 0.5 } as const;
-const ages = { from: 50, outside: 0.3 } as const;
+const ages = { from: 50, outside: 0.15 } as const;
 
 const strip = {
   'motor-cortex-face': 0.4,
