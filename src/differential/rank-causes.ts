@@ -1,4 +1,4 @@
-import { causesAt } from '../causes/causes-at.ts';
+import { causesAt, type Place } from '../causes/causes-at.ts';
 import { queryExam } from '../causes/exam-query.ts';
 import type { RankedCause } from '../causes/ranked-cause.ts';
 import { allCauses } from '../causes/table/all-causes.ts';
@@ -9,6 +9,7 @@ import { itemId } from '../exam/catalogue/item.ts';
 import type { Exam } from '../exam/exam.ts';
 import { citation } from '../kernel/citation.ts';
 import type { Coding } from '../kernel/coding.ts';
+import { scatteredKinds } from '../localisation/inference/scattering.ts';
 import { type Localisation, namesAPlace, type RankedLocalisation } from '../localisation/localisation.ts';
 import { systems } from '../terminology/systems.ts';
 import { allowForDoubt } from './doubt.ts';
@@ -29,7 +30,8 @@ const worthNaming = 0.005;
  * percent, so that the probabilities returned sum to at most 1. The order of findings and of history does not matter.
  *
  * Where it is open whether anything is wrong (nothing abnormal, too little examined) only causes are considered for which the history, a sign
- * or a result speaks by itself, and most of the probability is for those that are met without a sign. Findings that no lesion explains together have causes of their own beside those of the sites.
+ * or a result speaks by itself, and most of the probability is for those that are met without a sign. Findings that no lesion explains together have causes of their own beside those of the sites,
+ * and so have several places of brain, optic nerves and cord, of diseases that strike each of them.
  *
  * @returns an empty list when nothing speaks for any cause, or when the tables know no cause of the sites that are likeliest
  */
@@ -82,6 +84,8 @@ export function scoreCauses(exam: Exam, localisation: Localisation): ScoredCause
 /** A site as far as its causes go; `isOpen` where causes must be spoken for, because no place was named. */
 interface ConsideredSite extends Pick<RankedLocalisation, 'site' | 'kind' | 'level' | 'probability'> {
   readonly isOpen: boolean;
+  /** Places of which each must be one of the cause's own. */
+  readonly parts?: readonly Place[];
 }
 
 /** Site under which the tables have the causes of findings that no lesion explains together. */
@@ -121,7 +125,25 @@ function consideredSites({ conclusion, localisations }: Localisation, isFree: bo
     ...sites.map((one) => ({ ...one, probability: one.probability * (1 - share) })),
   ];
   if (conclusion === notAnatomical) return beside(notAnatomical, notAnatomicalShare, false);
-  return isFree ? beside(noLesion, freeOfSignsShare, true) : sites;
+  if (isFree) return beside(noLesion, freeOfSignsShare, true);
+  const parts = conclusion === 'multiple-sites' ? placesTogether(localisations) : [];
+  if (parts.length < 2) return sites;
+  const [together, ...apart] = beside('multiple-sites', oneDiseaseShare, false);
+  return together === undefined ? apart : [{ ...together, kind: 'multiple-sites', parts }, ...apart];
+}
+
+/** From which probability on a place counts as one of several, and how much goes to the diseases that strike each of them. Judged. */
+const oneOfSeveral = 0.3;
+const oneDiseaseShare = 0.6;
+
+/** The two leading places of brain, optic nerves and cord; none where another kind of site leads or one of them is faint. */
+function placesTogether(localisations: readonly RankedLocalisation[]): readonly RankedLocalisation[] {
+  const leading = localisations
+    .filter(({ site }, place) => localisations.findIndex((one) => one.site === site) === place)
+    .slice(0, 2);
+  return leading.every(({ kind, probability }) => scatteredKinds.has(kind) && probability >= oneOfSeveral)
+    ? leading
+    : [];
 }
 
 /** MONDO where a class says the same, else the local code. */
@@ -143,13 +165,17 @@ interface CausePrior {
 /** Share of what no cause of the tables explains, or of nothing at all, where a normal examination leaves it open. Judged. */
 const unnamedShare = rateShares.common;
 
+const isMetAt = (cause: Cause, place: Place): boolean => causesAt(place).some(([one]) => one === cause);
+
 function priorOfCauses(sites: readonly ConsideredSite[], isSupported: (cause: Cause) => boolean): CausePrior {
   const prior = new Map<Cause, number>();
   let listed = 0;
   let unlisted = 0;
   let unnamed = 0;
   for (const site of sites) {
-    const shares = causesAt(site).filter(([cause]) => !site.isOpen || isSupported(cause));
+    const shares = causesAt(site).filter(
+      ([cause]) => (!site.isOpen || isSupported(cause)) && (site.parts ?? []).every((part) => isMetAt(cause, part)),
+    );
     // Shares at one site are scaled to 1: a site is not likelier because more causes of it are listed.
     const named = shares.reduce((sum, [, share]) => sum + share, 0);
     const total = named > 0 && site.isOpen ? named + unnamedShare : named;

@@ -15,8 +15,10 @@ import { Coverage } from './inference/coverage.ts';
 import { type Datum, gatherEvidence } from './inference/evidence.ts';
 import { type Inference, infer } from './inference/infer.ts';
 import type { Contender } from './inference/information-gain.ts';
+import { KnownIllness } from './inference/known-illness.ts';
 import { logShiftOf, Priors } from './inference/prior.ts';
 import { PosteriorWeights } from './inference/ranking.ts';
+import { Scattering } from './inference/scattering.ts';
 import { scoreHypotheses } from './inference/score.ts';
 import { groupSites, type SiteGroup, type SiteGroups } from './inference/site-groups.ts';
 import type { NextExamination } from './localisation.ts';
@@ -60,7 +62,10 @@ export function weigh(exam: Exam, { columns, sites, priors, coverage }: Engine):
   const logPrior = priors.logWeights(exam);
   coverage.discount(logPrior, exam);
   const scored = scoreHypotheses(data, columns, context, logPrior, noLesionIndex);
-  const inference = infer(hypotheses, sites, scored, logPrior, logShiftOf(severalNerves, exam));
+  const inference = infer(hypotheses, sites, scored, logPrior, logShiftOf(severalNerves, exam), () => [
+    new Scattering(exam, hypotheses, logPrior),
+    new KnownIllness(exam, hypotheses, logPrior),
+  ]);
   return { context, data, inference, weights: new PosteriorWeights(inference, hypotheses) };
 }
 

@@ -20,6 +20,7 @@ import { severalNerves } from './hypotheses/process-signs.ts';
 import type { Hypothesis, Site } from './hypothesis.ts';
 import type { StateColumns } from './inference/columns.ts';
 import type { Inference } from './inference/infer.ts';
+import { isKnownAnyway } from './inference/known-illness.ts';
 import type { PosteriorWeights } from './inference/ranking.ts';
 import { unexplainedBy } from './inference/score.ts';
 import { sideOfPlaces } from './lesion.ts';
@@ -99,7 +100,7 @@ function rank(exam: Exam, inference: Inference, weights: PosteriorWeights): read
     const own = chance(place);
     return place === 0 || own >= least || (own > 0 && own >= third);
   });
-  const single = consequencesLast(listed, inference).map(({ group, probability }): RankedLocalisation => {
+  const single = consequencesLast(listed, inference, exam).map(({ group, probability }): RankedLocalisation => {
     const members = weights.within(group);
     const level = weights.level(group);
     const lead = weights.spokesman(group) ?? hypotheses[0];
@@ -110,15 +111,20 @@ function rank(exam: Exam, inference: Inference, weights: PosteriorWeights): read
   return withProcessOfSeveral(inference, single);
 }
 
-/** Raised pressure and irritated meninges come from something: where a place is as sure as they are, it is named before them. */
+/**
+ * Raised pressure and irritated meninges come from something, and what is known anyway is not asked for: where a place is as sure as
+ * they are, it is named before them.
+ */
 const consequences: ReadonlySet<SiteKind> = new Set(['intracranial-pressure', 'meninges']);
 const asSure = 0.5;
 
-function consequencesLast(listed: Inference['groups'], { combinations }: Inference): Inference['groups'] {
-  const kindOf = ({ group }: Inference['groups'][number]): SiteKind =>
-    hypotheses[group.members[0] ?? 0]?.site.kind ?? 'none';
+function consequencesLast(listed: Inference['groups'], { combinations }: Inference, exam: Exam): Inference['groups'] {
+  const isLast = ({ group }: Inference['groups'][number]): boolean => {
+    const site = hypotheses[group.members[0] ?? 0]?.site;
+    return site === undefined || consequences.has(site.kind) || isKnownAnyway(site, exam);
+  };
   const sure = listed.filter(({ probability }) => probability >= asSure);
-  const isCause = (one: Inference['groups'][number]): boolean => sure.includes(one) && !consequences.has(kindOf(one));
+  const isCause = (one: Inference['groups'][number]): boolean => sure.includes(one) && !isLast(one);
   if (combinations.length === 0 || !sure.some(isCause)) return listed;
   return [...listed.filter(isCause), ...listed.filter((one) => !isCause(one))];
 }

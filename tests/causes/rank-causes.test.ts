@@ -23,6 +23,25 @@ describe('ranking of causes', () => {
     expect(values.reduce((sum, value) => sum + value, 0)).toBeLessThanOrEqual(1 + 1e-9);
   });
 
+  it('puts a disease that strikes each of several places before one of either', () => {
+    const eye = site('optic-nerve', 'visual-pathway', 0.9);
+    const cord = site('spinal-cord-transverse', 'cord', 0.8, 'T5');
+    const exam = bedsideExam({ person: { ageYears: 32 }, history: { onset: { pace: 'subacute' } } });
+    const single = rankCauses(exam, localised(eye, cord));
+    const several = rankCauses(exam, { ...localised(eye, cord), conclusion: 'multiple-sites' });
+    const gain = (key: string): number => probability(several, key) / probability(single, key);
+    expect(gain('multiple-sclerosis')).toBeGreaterThan(1);
+    expect(gain('optic-neuritis')).toBeLessThan(1);
+  });
+
+  it('leaves the causes of several places as they are where one of them is a nerve', () => {
+    const sites = [site('median-nerve-wrist', 'nerve', 0.9), site('spinal-cord-transverse', 'cord', 0.8, 'C6')];
+    const exam = bedsideExam({ history: chronic });
+    expect(rankCauses(exam, { ...localised(...sites), conclusion: 'multiple-sites' })).toEqual(
+      rankCauses(exam, localised(...sites)),
+    );
+  });
+
   it('says once what speaks for a cause by several rows', () => {
     const history = { ...chronic, medications: [{ key: 'phenytoin', present: true }] };
     const findings = { gait: [{ sign: 'ataxic', present: true }] };

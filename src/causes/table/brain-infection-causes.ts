@@ -69,8 +69,9 @@ export const brainInfectionCauses: readonly Cause[] = [
       at(['no-lesion'], 'rare'),
       at([...deepHemisphere, ...lobes, 'subthalamic-nucleus'], 'rare'),
       at(['cortex-middle-cerebral-upper', 'cerebellar-hemisphere', 'hyperkinetic-syndrome'], 'rare'),
-      at(['diffuse-encephalopathy', 'midbrain-tegmentum', 'akinetic-rigid-syndrome'], 'rare'),
-      inKind(['hemisphere', 'brainstem', 'cerebellum', 'multiple-sites'], 'exceptional'),
+      at(['diffuse-encephalopathy', 'midbrain-tegmentum', 'midbrain-ventral', 'akinetic-rigid-syndrome'], 'rare'),
+      inKind(['hemisphere', 'brainstem', 'cerebellum'], 'exceptional'),
+      inKind(['multiple-sites'], 'rare'),
       at(['raised-intracranial-pressure', ...opticRadiation], 'exceptional'),
     ],
     tempo: tempos.subacute,
@@ -79,7 +80,7 @@ export const brainInfectionCauses: readonly Cause[] = [
     history: [
       told(['hiv-infection', 'immunosuppression'], 15, 0.16),
       // Nine in ten have HIV, of the population two in a thousand.
-      told('hiv-infection', 8, 0.7),
+      told('hiv-infection', 14, 0.7),
       told(anyHeadache, 2, 0.5),
       told('fever', 2, 0.7),
       told('seizure', 2, 0.9),

@@ -5,6 +5,15 @@ import { at, atLeast, type Cause, inKind, mondo, reads, shows, tempos, told, und
 const clouded = ['higher-function/confusion', 'higher-function/inattention', 'higher-function/drowsiness'] as const;
 const flap = ['involuntary-movements/asterixis', 'involuntary-movements/myoclonus'] as const;
 
+/** Want of thiamine lames the eyes; salts, kidneys and infection outside the brain leave them alone as long as anyone is awake. */
+const lameEyes = [
+  'cranial-nerves/ophthalmoplegia',
+  'cranial-nerves/gaze-palsy',
+  'cranial-nerves/eye-abduction-weakness',
+  'cranial-nerves/sixth-nerve-palsy',
+  'cranial-nerves/internuclear-ophthalmoplegia',
+] as const;
+
 /** Medicines that cloud the mind in many who take too much of them, or whose kidneys or liver fail. */
 const cloudingMedicines = [
   'opioid',
@@ -105,6 +114,7 @@ export const encephalopathyCauses: readonly Cause[] = [
     ],
     signs: [
       shows(['special-tests/delayed-reflex-relaxation'], 2, 1),
+      shows(lameEyes, 0.4, 1),
       shows(flap, 3, 0.7),
       shows(clouded, 1.5, 0.4),
       shows(
@@ -190,6 +200,7 @@ export const encephalopathyCauses: readonly Cause[] = [
     ],
     signs: [
       shows(['higher-function/agitation'], 1.4, 1),
+      shows(lameEyes, 0.4, 1),
       shows(['autonomic/fever', 'autonomic/resting-tachycardia'], 3, 0.6),
       shows(['higher-function/fluctuating-consciousness', 'higher-function/inattention'], 1.8, 0.7),
       shows(['special-tests/neck-stiffness'], 0.4, 1),
@@ -524,7 +535,20 @@ export const encephalopathyCauses: readonly Cause[] = [
         3,
         0.4,
       ),
-      shows(['gait/ataxic', 'coordination/heel-shin', 'coordination/standing-balance'], 2, 0.5),
+      shows(['gait/ataxic', 'gait/unable-to-stand', 'coordination/heel-shin', 'coordination/standing-balance'], 2, 0.5),
+      // It spares the nuclei of face, throat and tongue.
+      shows(
+        [
+          'cranial-nerves/facial-weakness',
+          'cranial-nerves/lower-facial-weakness',
+          'cranial-nerves/palatal-weakness',
+          'cranial-nerves/absent-gag-reflex',
+          'cranial-nerves/tongue-deviation',
+          'cranial-nerves/facial-numbness',
+        ],
+        0.4,
+        1,
+      ),
       shows([...clouded, 'higher-function/amnesia', 'higher-function/memory-impairment'], 2, 0.5),
       shows(['higher-function/amnesia', 'autonomic/orthostatic-hypotension'], 1.6, 1),
     ],

@@ -2,7 +2,9 @@ import { bodySides } from '../../kernel/side.ts';
 import { type Hypothesis, hypothesis, type Site, widespreadSite } from '../hypothesis.ts';
 import { intact, LesionBuilder } from '../lesion.ts';
 import { partOf, processOf } from '../process.ts';
+import { pressedHemispheres } from './pressed-hemispheres.ts';
 import { facultiesOf, type ProcessSign } from './process-signs.ts';
+import { starvedBrain } from './starved-brain.ts';
 
 /** Percent of all focal and diffuse findings. Judged from what reaches a neurologist. */
 const percent = {
@@ -297,6 +299,19 @@ function encephalopathyHypotheses(): Hypothesis[] {
       ],
     ],
     [
+      // Who is clouded lies in bed, does not push as asked and is found slightly weak throughout, with brisk jerks in some.
+      'clouded-and-weak',
+      percent.encephalopathy * 0.12,
+      [
+        ['consciousness', 0.8],
+        ['attention', 0.85],
+        ['orientation', 0.75],
+        ['asterixis', 0.3],
+        ['myoclonus', 0.2],
+        ['speech-articulation', 0.2],
+      ],
+    ],
+    [
       // Inflamed on both sides: conduct, memory and wakefulness together, and movements that nobody wills.
       'inflamed',
       percent.inflamed * 0.7,
@@ -366,14 +381,18 @@ function encephalopathyHypotheses(): Hypothesis[] {
     hypothesis(encephalopathySite, key, frequency, intact, {
       process: processOf({
         ...(isInflamed(key) && { release: () => 0.3 }),
+        ...(key === 'clouded-and-weak' && slightlyWeak),
         because: 'both hemispheres are affected throughout',
       }),
       faculties: facultiesOf(signs),
       ...(isInflamed(key) && { paces: inflamedPaces }),
+      ...(key === 'clouded-and-weak' && { paces: cloudedPaces, ages: { from: 16, outside: 0.15 } }),
       ...(isDementia(key) && { paces: dementiaPaces, ages: { from: 40, outside: 0.2 } }),
     }),
   );
 }
+
+const slightlyWeak = { motor: () => 0.25, release: () => 0.35, sparesArcs: true, wasting: 'block' } as const;
 
 const isInflamed = (form: string): boolean => form.startsWith('inflamed');
 
@@ -383,6 +402,8 @@ const isDementia = (form: string): boolean => form.startsWith('failing');
 const dementiaPaces = { hyperacute: 0.1, acute: 0.2, subacute: 0.8, chronic: 1.3 } as const;
 /** Inflammation of the brain is noticed within days to weeks. Judged. */
 const inflamedPaces = { hyperacute: 0.05, acute: 1.3, subacute: 1.6, chronic: 0.3 } as const;
+/** Who is clouded and weak for months has something else as well. Judged. */
+const cloudedPaces = { hyperacute: 0.5, acute: 1.6, subacute: 0.6, chronic: 0.08 } as const;
 /** A poison, or a drug that is taken or withdrawn, shows within hours to days. Judged. */
 const poisonedPaces = { hyperacute: 1, acute: 1.5, subacute: 0.2, chronic: 0.05 } as const;
 
@@ -511,6 +532,7 @@ export function diffuseBrainHypotheses(): Hypothesis[] {
   return [
     ...pressureHypotheses(),
     ...herniation(),
+    ...pressedHemispheres(),
     ...meningealHypotheses(),
     ...basalMeningealHypotheses(),
     siderosis(),
@@ -519,5 +541,6 @@ export function diffuseBrainHypotheses(): Hypothesis[] {
     ...leakingVessels(),
     whiteMatter(),
     rapidDementia(),
+    ...starvedBrain(),
   ];
 }

@@ -71,6 +71,12 @@ function areOpticNerveAndCord(one: Site | undefined, other: Site | undefined): b
   );
 }
 
+/** Why two sites are found together more often than chance has it. */
+export interface Companions {
+  /** Factor of a hypothesis beside another; 0 where this is no reason. */
+  readonly besides: (member: number) => (added: number) => number;
+}
+
 /** Priors of several sites at once, from the natural logs of the priors of each alone. */
 export class CombinationPrior {
   private readonly hypotheses: readonly Hypothesis[];
@@ -78,14 +84,25 @@ export class CombinationPrior {
   private readonly logPrior: Float64Array;
   private readonly logTotal: number;
   private readonly logPicker: number;
+  private readonly companions: readonly Companions[];
 
-  /** @param logPicker natural log of how much likelier a disease that picks out single nerves is for this person */
-  constructor(hypotheses: readonly Hypothesis[], sites: SiteGroups, logPrior: Float64Array, logPicker: number) {
+  /**
+   * @param logPicker natural log of how much likelier a disease that picks out single nerves is for this person
+   * @param companions further reasons for two sites in this person
+   */
+  constructor(
+    hypotheses: readonly Hypothesis[],
+    sites: SiteGroups,
+    logPrior: Float64Array,
+    logPicker: number,
+    companions: readonly Companions[],
+  ) {
     this.hypotheses = hypotheses;
     this.sites = sites;
     this.logPrior = logPrior;
     this.logTotal = logSum(logPrior);
     this.logPicker = logNervePicker + logPicker;
+    this.companions = companions;
   }
 
   /** Natural log of the prior of some sites with one more, as a function of the index of the one more. */
@@ -110,8 +127,18 @@ export class CombinationPrior {
     return log;
   }
 
-  /** Natural log of how much commoner than chance a further site is. */
+  /** Natural log of how much commoner than chance a further site is: by itself, or for a reason of this person. */
   private additionFactor(present: readonly number[]): (added: number) => number {
+    const apart = this.factorApart(present);
+    const beside = this.companions.flatMap((reason) => present.map((member) => reason.besides(member)));
+    return (added) => {
+      let together = 0;
+      for (const factor of beside) together = Math.max(together, factor(added));
+      return together === 0 ? apart(added) : Math.max(apart(added), Math.log(together));
+    };
+  }
+
+  private factorApart(present: readonly number[]): (added: number) => number {
     const { siteOf, placeOf } = this.sites;
     const isPicking = present.length > 1 || present.some((member) => this.kindOf(member) === 'multiple-nerves');
     const arePeripheral = isPicking && present.every((member) => peripheral.has(this.kindOf(member)));

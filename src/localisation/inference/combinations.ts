@@ -3,7 +3,7 @@ import { type Hypothesis, hypothesis } from '../hypothesis.ts';
 import { combineDamage } from '../lesion.ts';
 import { isDiffuse } from '../localisation.ts';
 import { combineProcesses, either, type FacultyChances } from '../process.ts';
-import { CombinationPrior } from './combination-prior.ts';
+import { CombinationPrior, type Companions } from './combination-prior.ts';
 import { addRoughly, addTo, type Gains, roughness, type Scored, unexplainedBy, type WeighedDatum } from './score.ts';
 import type { SiteGroups } from './site-groups.ts';
 
@@ -41,7 +41,7 @@ export function isWorthAnotherSite(data: readonly WeighedDatum[], left: readonly
  * Joint explanations by two sites and more, exact for the most promising ones. A partner is promising when it explains
  * what is left over: for each datum the more abnormal of the two predictions is taken as an approximation.
  * @param starters indexes of the hypotheses to start from
- * @param logPicker see `CombinationPrior`
+ * @param logPicker and `companions`: see `CombinationPrior`
  * @returns best first
  */
 export function findCombinations(
@@ -51,8 +51,10 @@ export function findCombinations(
   logPrior: Float64Array,
   starters: readonly number[],
   logPicker: number,
+  companions: readonly Companions[],
 ): readonly Combination[] {
-  const search = new Search(hypotheses, sites, scored, new CombinationPrior(hypotheses, sites, logPrior, logPicker));
+  const prior = new CombinationPrior(hypotheses, sites, logPrior, logPicker, companions);
+  const search = new Search(hypotheses, sites, scored, prior);
   let beam = starters.flatMap((index) => search.alone(index));
   const found: Combination[] = [];
   for (let size = 2; size <= sitesAtMost && beam.length > 0; size += 1) {

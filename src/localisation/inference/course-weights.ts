@@ -68,6 +68,8 @@ const weights: Readonly<Partial<Record<Course, readonly CourseWeight[]>>> = {
     ),
     row(sites('vestibular-nerve'), 1.8, 'the labyrinth fails in attacks'),
     row(kinds('motor-neuron-system', 'anterior-horn', 'basal-ganglia'), 0.4, 'what dies does not come back'),
+    row(sites('cerebellar-degeneration'), 0.6, 'what wastes does not come back'),
+    row(sites('foramen-magnum'), 0.6, 'what presses there goes on'),
   ],
 };
 

@@ -1,6 +1,8 @@
 import { noLesionIndex } from '../hypotheses/hypotheses.ts';
 import type { Hypothesis } from '../hypothesis.ts';
+import type { Companions } from './combination-prior.ts';
 import { type Combination, findCombinations, isWorthAnotherSite } from './combinations.ts';
+import { scatteredKinds } from './scattering.ts';
 import { type Scored, softmax, unexplainedBy } from './score.ts';
 import type { SiteGroup, SiteGroups } from './site-groups.ts';
 
@@ -21,6 +23,7 @@ const anyChance = 4e-5;
  * Probabilities over single sites and, when the best single ones leave abnormal findings over, over pairs of sites.
  * Method: tempered naive Bayes; see `evidence.ts` for the weights.
  * @param logPicker natural log of how much likelier a disease that picks out single nerves is for this person
+ * @param companions reasons for which two sites are found together in this person; asked for when several are looked for
  */
 export function infer(
   hypotheses: readonly Hypothesis[],
@@ -28,18 +31,22 @@ export function infer(
   scored: Scored,
   logPrior: Float64Array,
   logPicker: number,
+  companions: () => readonly Companions[] = () => [],
 ): Inference {
   const alone = softmax(scored.score);
   const order = bestOfLeadingGroups(sites.groups, alone);
   const isPickedApart = logPicker >= logPickerLikely;
-  const isWanting = order.slice(0, 3).some((index) => (alone[index] ?? 0) > 0.1 && leavesOver(scored, index));
+  const isWanting = leadingOf(hypotheses, order, sites, alone).some((index) => leavesOver(scored, index));
   const starters = [
     ...new Set([
       ...(isWanting ? startersOf(order, alone) : []),
       ...(isPickedApart ? leadingNerves(hypotheses, sites.groups, alone) : []),
     ]),
   ];
-  const found = starters.length === 0 ? [] : findCombinations(hypotheses, sites, scored, logPrior, starters, logPicker);
+  const found =
+    starters.length === 0
+      ? []
+      : findCombinations(hypotheses, sites, scored, logPrior, starters, logPicker, companions());
   const joint = found.length === 0 ? alone : softmax(withCombinations(scored.score, found));
   const combinations = found.map((combination, index) => ({
     combination,
@@ -121,6 +128,28 @@ function bestOfLeadingGroups(groups: readonly SiteGroup[], posterior: Float64Arr
     leading.length = Math.min(leading.length, startersAtMost + 1);
   }
   return leading;
+}
+
+/**
+ * How likely a site must be for what it leaves over to ask for a second one: in its best extent, and in all of them for places of
+ * brain and cord, whose extents and levels are so many that none of them is likely by itself.
+ */
+const askedFrom = 0.1;
+
+function leadingOf(
+  hypotheses: readonly Hypothesis[],
+  order: readonly number[],
+  { groups, groupOf }: SiteGroups,
+  alone: Float64Array,
+): readonly number[] {
+  const at = (index: number): number => alone[index] ?? 0;
+  return order.slice(0, 3).filter((index) => {
+    if (at(index) > askedFrom) return true;
+    const kind = hypotheses[index]?.site.kind;
+    if (kind === undefined || !scatteredKinds.has(kind)) return false;
+    const members = groups[groupOf[index] ?? 0]?.members ?? [];
+    return members.reduce((sum, member) => sum + at(member), 0) > askedFrom;
+  });
 }
 
 function startersOf(order: readonly number[], alone: Float64Array): readonly number[] {

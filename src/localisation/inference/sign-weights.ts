@@ -8,6 +8,7 @@ import type { Finding } from '../../exam/finding.ts';
 import { type BodySide, bodySides, opposite } from '../../kernel/side.ts';
 import { ageingShifts } from './ageing-pattern.ts';
 import { crossedShift } from './crossed-signs.ts';
+import { headPatternShifts } from './head-patterns.ts';
 import { anyOf, kinds, sites } from './history/history-weight.ts';
 import { limbPatternShifts, shiftBy } from './limb-patterns.ts';
 import { massShifts } from './mass-near-nerve.ts';
@@ -496,6 +497,7 @@ export function signShifts(exam: Exam): readonly Shift[] {
     ...nervePatternShifts(exam),
     ...oneHalfShifts(exam),
     ...crossedShift(exam),
+    ...headPatternShifts(exam),
     ...spasmShift(exam),
     ...holmesShift(exam),
     ...comaShift(exam),

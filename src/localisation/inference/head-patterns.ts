@@ -1,0 +1,95 @@
+import type { Exam } from '../../exam/exam.ts';
+import type { Finding } from '../../exam/finding.ts';
+import { sites } from './history/history-weight.ts';
+import { shiftBy } from './limb-patterns.ts';
+import type { Applies, Shift } from './shift.ts';
+import { tells } from './told.ts';
+
+/** Odds of the whole brainstem where nothing is told or seen of eyes, face, throat, speech or balance. Judged. */
+const brainstemWithoutItsNerves = 0.2;
+const ofTheBrainstem: ReadonlySet<string> = new Set([
+  'diplopia',
+  'oscillopsia',
+  'drooping-eyelids',
+  'vertigo',
+  'continuous-vertigo',
+  'unsteadiness',
+  'hearing-loss',
+  'tinnitus',
+  'face-numbness',
+  'slurred-speech',
+  'voice-change',
+  'dysphagia',
+  'nasal-regurgitation',
+  'hiccups',
+]);
+/** Signs of sight and smell, which no lesion of the brainstem makes, and of pressure. */
+const inFront: ReadonlySet<string> = new Set([
+  'anosmia',
+  'reduced-visual-acuity',
+  'reduced-colour-vision',
+  'central-scotoma',
+  'altitudinal-field-defect',
+  'monocular-field-defect',
+  'constricted-visual-field',
+  'homonymous-hemianopia',
+  'upper-quadrantanopia',
+  'lower-quadrantanopia',
+  'bitemporal-hemianopia',
+  'relative-afferent-pupillary-defect',
+  'optic-disc-swelling',
+  'enlarged-blind-spot',
+  'optic-disc-pallor',
+]);
+const ofBalance: ReadonlySet<string> = new Set(['ataxic', 'veering', 'unable-to-stand', 'romberg', 'posturing']);
+
+function isOfTheBrainstem({ item: { key, section, probe } }: Finding): boolean {
+  if (section === 'cranialNerves') return !inFront.has(key);
+  return probe.kind === 'cerebellar' || ofBalance.has(key);
+}
+
+/**
+ * The nuclei of eyes, face and throat and the paths of balance lie so close that no lesion takes the brainstem on both sides and
+ * leaves them all alone (common practice): who is sleepy and weak on both sides without any of it has both hemispheres ill.
+ */
+function bareBrainstemShift({ findings, history }: Exam): readonly Shift[] {
+  const [first, ...others] = findings.filter(({ abnormal }) => abnormal);
+  if (first === undefined || [first, ...others].some(isOfTheBrainstem) || tells(history, ofTheBrainstem)) return [];
+  const because =
+    'nothing is wrong with eyes, face, throat or balance, whose nuclei and paths lie close together there';
+  return [shiftBy(first, { applies: sites('brainstem-diffuse'), factor: brainstemWithoutItsNerves, because })];
+}
+
+/** Odds where speech cannot be repeated though it flows and is understood: behind the fissure, and in front of it. Judged. */
+const repetitionAlone = { behind: 2, inFront: 0.5 } as const;
+const ofLanguage: ReadonlySet<string> = new Set([
+  'expressive-aphasia',
+  'receptive-aphasia',
+  'global-aphasia',
+  'mutism',
+  'speech-apraxia',
+]);
+const behindTheFissure: Applies = (site) =>
+  site.side === 'left' && ['cortex-parietal', 'cortex-middle-cerebral-lower', 'cortex-temporal'].includes(site.key);
+const inFrontOfTheFissure: Applies = (site) =>
+  site.side === 'left' &&
+  ['cortex-middle-cerebral-upper', 'cortex-frontal', 'cortex-middle-cerebral'].includes(site.key);
+
+/**
+ * Repetition that fails by itself has lost the supramarginal gyrus, its white matter or the cortex around the ear, and the foot of
+ * the third frontal gyrus in few (Damasio and Damasio 1980, recalled).
+ */
+function repetitionShifts({ findings }: Exam): readonly Shift[] {
+  const sign = findings.find(({ abnormal, item }) => abnormal && item.key === 'impaired-repetition');
+  if (sign === undefined || findings.some(({ abnormal, item }) => abnormal && ofLanguage.has(item.key))) return [];
+  const because = 'repetition alone fails behind the fissure, where the heard is handed on to speech';
+  return [
+    shiftBy(sign, { applies: behindTheFissure, factor: repetitionAlone.behind, because }),
+    shiftBy(sign, { applies: inFrontOfTheFissure, factor: repetitionAlone.inFront, because }),
+  ];
+}
+
+/** What the signs of head and mind say together of the place. */
+export function headPatternShifts(exam: Exam): readonly Shift[] {
+  return [...bareBrainstemShift(exam), ...repetitionShifts(exam)];
+}

@@ -1,0 +1,49 @@
+import { describe, expect, it } from 'vitest';
+import type { SiteKind } from '../../src/anatomy/site-kind.ts';
+import type { Site } from '../../src/localisation/hypothesis.ts';
+import { headPatternShifts } from '../../src/localisation/inference/head-patterns.ts';
+import { bedsideExam } from '../support/bedside.ts';
+import { midline, power, signs } from './case-writing.ts';
+
+/** What the patterns of an exam make of the odds of a site. */
+function odds(
+  draft: Parameters<typeof bedsideExam>[0],
+  key: string,
+  kind: SiteKind,
+  side: Site['side'] = null,
+): number {
+  const site: Site = { key, kind, label: '', side, level: null };
+  return headPatternShifts(bedsideExam(draft)).reduce(
+    (product, { applies, factor }) => (applies(site) ? product * factor : product),
+    1,
+  );
+}
+
+describe('what signs of head and mind say together', () => {
+  const weak = power({ 'hip-flexion': '3', 'shoulder-abduction': '4' });
+  const drowsy = midline({ drowsiness: true });
+
+  it('a brainstem that fails on both sides shows at eyes, face, throat or balance', () => {
+    const findings = { higherFunction: drowsy, power: weak };
+    expect(odds({ findings }, 'brainstem-diffuse', 'brainstem')).toBeLessThan(1);
+    expect(odds({ findings }, 'pons-ventral', 'brainstem')).toBe(1);
+    const cranialNerves = midline({ 'skew-deviation': true });
+    expect(odds({ findings: { ...findings, cranialNerves } }, 'brainstem-diffuse', 'brainstem')).toBe(1);
+    const history = { symptoms: [{ key: 'diplopia', present: true }] };
+    expect(odds({ findings, history }, 'brainstem-diffuse', 'brainstem')).toBe(1);
+  });
+
+  it('swollen discs and lost fields are no sign of the brainstem', () => {
+    const findings = { higherFunction: drowsy, cranialNerves: signs({ 'optic-disc-swelling': true }) };
+    expect(odds({ findings }, 'brainstem-diffuse', 'brainstem')).toBeLessThan(1);
+  });
+
+  it('repetition that fails alone lies behind the fissure, and with other loss of language anywhere', () => {
+    const alone = { higherFunction: midline({ 'impaired-repetition': true, 'expressive-aphasia': false }) };
+    expect(odds({ findings: alone }, 'cortex-parietal', 'hemisphere', 'left')).toBeGreaterThan(1);
+    expect(odds({ findings: alone }, 'cortex-middle-cerebral-upper', 'hemisphere', 'left')).toBeLessThan(1);
+    expect(odds({ findings: alone }, 'cortex-parietal', 'hemisphere', 'right')).toBe(1);
+    const beside = { higherFunction: midline({ 'impaired-repetition': true, 'expressive-aphasia': true }) };
+    expect(odds({ findings: beside }, 'cortex-parietal', 'hemisphere', 'left')).toBe(1);
+  });
+});
