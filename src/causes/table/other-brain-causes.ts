@@ -1,5 +1,5 @@
 import { fromMemory, read, recalled } from '../../kernel/cite.ts';
-import { anyHeadache } from './brain-sites.ts';
+import { anyHeadache, arterialCortex, brainstemParts, deepHemisphere } from './brain-sites.ts';
 import { at, atLeast, type Cause, inKind, reads, shows, tempos, told, under } from './cause.ts';
 import { weightLoss } from './complaints.ts';
 
@@ -326,5 +326,47 @@ export const otherBrainCauses: readonly Cause[] = [
       ]),
     ],
     source: recalled('moyamoya-2009'),
+  },
+  {
+    key: 'hypoglycaemia',
+    group: 'metabolic',
+    label: 'Hypoglycaemia',
+    produces: [
+      at([...arterialCortex, ...deepHemisphere, ...brainstemParts], 'rare'),
+      at(['diffuse-encephalopathy'], 'uncommon'),
+      at(['no-lesion', 'thalamus-and-capsule', 'corticobulbar-both-sides'], 'rare'),
+      inKind(['hemisphere'], 'exceptional'),
+      at(['brainstem-diffuse', 'hyperkinetic-syndrome'], 'exceptional'),
+    ],
+    tempo: tempos.sudden,
+    courses: { improving: 2, progressive: 0.5 },
+    history: [
+      told('insulin-or-sulfonylurea', 15, 0.2),
+      told('diabetes-mellitus', 3, 0.3),
+      told('alcohol-excess', 1.5, 0.95),
+      told('seizure', 1.5, 1),
+      told(
+        [
+          'bariatric-surgery',
+          'gastrectomy',
+          'chronic-liver-disease',
+          'sepsis',
+          'malnutrition',
+          'chronic-kidney-disease',
+        ],
+        1.8,
+        1,
+      ),
+      told('similar-attacks-before', 1.5, 1),
+      told(['altered-sweating', 'tremor', 'resolved-deficit'], 1.5, 1),
+      told(['fluoroquinolone', 'beta-blocker', 'behaviour-change', 'loss-of-consciousness'], 1.3, 1),
+    ],
+    signs: [
+      shows(['higher-function/agitation'], 1.5, 1),
+      shows(['autonomic/hyperhidrosis', 'autonomic/resting-tachycardia'], 2, 0.8),
+      shows(['higher-function/confusion', 'higher-function/inattention', 'higher-function/drowsiness'], 2, 0.6),
+    ],
+    quantities: [under('glucose-random', 4, 'mmol/L', 60, 0.02, read('nice-ng128', 'exclude hypoglycaemia'))],
+    source: recalled('nice-ng128', 'exclude hypoglycaemia'),
   },
 ];
