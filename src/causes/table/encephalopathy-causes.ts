@@ -1,5 +1,5 @@
-import { fromMemory, read, recalled } from '../../kernel/cite.ts';
-import { arterialCortex, brainstemParts, deepHemisphere, opticRadiation } from './brain-sites.ts';
+import { fromMemory, recalled } from '../../kernel/cite.ts';
+import { opticRadiation } from './brain-sites.ts';
 import { at, atLeast, type Cause, inKind, mondo, reads, shows, tempos, told, under } from './cause.ts';
 
 const clouded = ['higher-function/confusion', 'higher-function/inattention', 'higher-function/drowsiness'] as const;
