@@ -256,12 +256,16 @@ const unitNames: ReadonlyMap<string, string> = new Map([
   ['ug/L', 'µg/L'],
   ['10*9/L', 'x 10^9/L'],
   ['10*6/L', 'x 10^6/L'],
-  ['{count}', ''],
+  ['mosm/kg', 'mOsm/kg'],
+  ['mL/min/{1.73_m2}', 'mL/min/1.73 m²'],
+  ['[pH]', ''],
+  ['1', ''],
 ]);
 
 /** A number with its unit: "38.5 °C", "250 mL". */
 export function quantityWords(value: number, unit: string): string {
-  return `${value} ${unitNames.get(unit) ?? unit}`.trim();
+  // What stands in braces is a note, not a unit.
+  return `${value} ${unitNames.get(unit) ?? unit.replaceAll(/\{[^}]*\}/g, '')}`.trim();
 }
 
 /** "MRI of the brain: infarct", "creatine kinase 5200 U/L". */

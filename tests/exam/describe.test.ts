@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { itemById, items } from '../../src/exam/catalogue/catalogue.ts';
-import { describeFinding, describeItem } from '../../src/exam/describe.ts';
+import { resultRows } from '../../src/exam/catalogue/results.ts';
+import { describeFinding, describeItem, quantityWords } from '../../src/exam/describe.ts';
 import { requestWith, requestWithFindings } from './support/exam-request.ts';
 import { read } from './support/read.ts';
 
@@ -105,5 +106,10 @@ describe('a finding in words', () => {
         if (finding.side !== 'midline') expect(words).toContain(finding.side);
       }
     }
+  });
+
+  it('shows no sign of UCUM for any measured result', () => {
+    const measured = resultRows.flatMap((row) => (row.kind === 'quantity' ? [quantityWords(7, row.unit)] : []));
+    expect(measured.filter((words) => /[[\]{}*]|^7 1$/.test(words))).toEqual([]);
   });
 });

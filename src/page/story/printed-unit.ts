@@ -5,6 +5,7 @@ const printed: Readonly<Record<string, string>> = {
   '[lb_av]': 'lb',
   'mL/min/{1.73_m2}': 'mL/min/1.73 m²',
   '{count}': 'count',
+  '[pH]': '',
   '{INR}': '',
   '{ratio}': '',
   '1': '',

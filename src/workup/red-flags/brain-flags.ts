@@ -7,7 +7,7 @@ import { unknownOnset } from './cord.ts';
 import { isSimpleFebrileSeizure } from './febrile-seizure.ts';
 import { feverReasons, trueFever } from './fever.ts';
 import { absent, notAssessable, present, type RedFlagRule, type Verdict } from './rule.ts';
-import { centralSigns, isKnownAura, oneSidedWeakness, suddenFocalSigns } from './sudden-deficit.ts';
+import { centralSigns, isKnownAura, oneSidedWeakness, onOneSide, suddenFocalSigns } from './sudden-deficit.ts';
 import { isAtLeast, isUnder, written } from './thresholds.ts';
 import { oneSidedComplaints } from './told-sides.ts';
 import { checkWernicke } from './wernicke.ts';
@@ -220,7 +220,9 @@ export const brainFlags: readonly RedFlagRule[] = [
         (pace !== 'hyperacute' && facts.beganWithin(3) === 'no');
       const isRecent = (facts.exam.onset.durationDays ?? 0) <= 730;
       // A brain lesion that grows over weeks or months is a mass until shown otherwise, with headache or without.
-      const isMonths = (facts.exam.onset.durationDays ?? Number.POSITIVE_INFINITY) <= 365;
+      // Where nobody has said for how long, months are meant if it shows on one side: what wastes both hemispheres takes years.
+      const { durationDays } = facts.exam.onset;
+      const isMonths = durationDays === undefined ? onOneSide(focal).length > 0 : durationDays <= 365;
       // Over months the cerebellum and the brainstem mostly degenerate, and a hemisphere or the chiasm mostly is pressed on.
       const overMonths =
         (isMonths || isUndated) && facts.kindProbability('hemisphere') + chiasmProbability(facts) >= 0.5;

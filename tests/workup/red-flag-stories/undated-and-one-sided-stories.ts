@@ -8,6 +8,19 @@ const brain = site('thalamus', 'hemisphere');
 /** Dangers that are told without a date, beside kept reflexes, on one side alone; and slow diseases that resemble them. */
 export const undatedAndOneSidedStories: readonly Story[] = [
   {
+    flag: 'suspected-space-occupying-lesion',
+    by: 'a half of the field that is lost slowly is pressed on, though nobody has dated it (NICE NG127); a mind that fails slowly wastes',
+    at: site('cortex-occipital', 'hemisphere'),
+    raised: {
+      history: { onset: { pace: 'chronic' }, course: 'progressive' },
+      findings: { cranialNerves: [{ sign: 'homonymous-hemianopia', side: 'left', present: true }] },
+    },
+    not: {
+      history: { onset: { pace: 'chronic' }, course: 'progressive' },
+      findings: { higherFunction: signs('apathy', 'executive-dysfunction') },
+    },
+  },
+  {
     flag: 'suspected-stroke',
     by: 'a flap of one side is a lesion of the brain, one of both sides a failing metabolism (Adams and Victor, asterixis)',
     raised: {
