@@ -171,7 +171,8 @@ export const pupilAndHornerCauses: readonly Cause[] = [
     key: 'neuroblastoma-with-horner',
     group: 'neoplastic',
     label: 'Neuroblastoma of neck or chest',
-    produces: [at(['oculosympathetic-chain'], 'uncommon')],
+    // Of infants whose Horner syndrome has no cause in sight one in ten or more has a neuroblastoma (Mahoney 2006; recalled); older people have none.
+    produces: [at(['oculosympathetic-chain'], 'common')],
     tempo: tempos.subacuteOrChronic,
     courses: { progressive: 1.5 },
     age: { from: 0, to: 6, outside: 0.005 },
