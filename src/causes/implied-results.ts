@@ -2,11 +2,14 @@ import type { Exam, InvestigationResult } from '../exam/exam.ts';
 
 /**
  * Level of the acetylcholine receptor antibody in nmol/L from which it is positive, and below which it is negative; between
- * them laboratories differ.
+ * them laboratories differ. Usual limits of the radioimmunoassay, from memory.
  */
 const receptorLevels = { positiveFrom: 0.5, negativeBelow: 0.25 } as const;
 
-/** Fall of systolic pressure in mmHg that is orthostatic hypotension; more is asked of who lies with a high pressure. */
+/**
+ * Fall of systolic pressure in mmHg that is orthostatic hypotension; more is asked of who lies with a high pressure, here taken
+ * from 150 mmHg on. Source: `orthostatic-consensus-2011`, recalled; the pressure from which it is high is judged.
+ */
 const leastFall = { usual: 20, fromHigh: 30, highFrom: 150 } as const;
 
 /** Results with what their numbers mean where tables ask for the reading: a level that is positive, a pressure that falls. */

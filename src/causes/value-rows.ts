@@ -2,8 +2,9 @@ import type { ExamQuery } from './exam-query.ts';
 import type { Cause, ValueRatio } from './table/cause.ts';
 
 const wholeSpine = 'mri-whole-spine';
-const partsOfTheSpine = ['mri-cervical-spine', 'mri-thoracic-spine', 'mri-lumbar-spine'] as const;
-const spineImages: readonly string[] = [wholeSpine, ...partsOfTheSpine];
+/** Results whose images together show the whole spine. */
+export const imagesOfItsParts = ['mri-cervical-spine', 'mri-thoracic-spine', 'mri-lumbar-spine'] as const;
+const spineImages: readonly string[] = [wholeSpine, ...imagesOfItsParts];
 
 /** What diseases of every level show: it is the same wherever it was seen. */
 const sameEverywhere: ReadonlySet<string> = new Set(['root-enhancement', 'dorsal-column-signal']);

@@ -66,8 +66,18 @@ export function weighStory(cause: Cause, query: ExamQuery): Pick<CauseWeight, 'r
   return { ratio: tempered(modifiers, temperOfStories), reasons: () => inWords(modifiers) };
 }
 
-/** Weighs one cause against everything but the site: tempo, course, person, history, signs and results. */
+/** Weighs one cause against everything but the site: tempo, course, person, history, signs and results. Worked out once for each exam. */
 export function weighCause(cause: Cause, query: ExamQuery): CauseWeight {
+  const known = weightsOf(query).get(cause);
+  if (known !== undefined) return known;
+  const weight = weighAll(cause, query);
+  weightsOf(query).set(cause, weight);
+  return weight;
+}
+
+const weightsOf = rememberedWith((_: ExamQuery) => new Map<Cause, CauseWeight>());
+
+function weighAll(cause: Cause, query: ExamQuery): CauseWeight {
   const story = toldAndMeasured(cause, query);
   const specific = [
     ...story,

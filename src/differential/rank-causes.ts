@@ -63,19 +63,13 @@ export interface ScoredCauses {
 /** The scores of `rankCauses` before they are normalised; none where it names no cause. */
 export function scoreCauses(exam: Exam, localisation: Localisation): ScoredCauses {
   const query = queryExam(exam);
-  const weights = new Map<Cause, CauseWeight>();
-  const weigh = (cause: Cause): CauseWeight => {
-    const weight = weights.get(cause) ?? weighCause(cause, query);
-    weights.set(cause, weight);
-    return weight;
-  };
-  const isSupported = (cause: Cause): boolean => weigh(cause).isSupported;
+  const isSupported = (cause: Cause): boolean => weighCause(cause, query).isSupported;
   const isFree = !namesAPlace(localisation.conclusion) && exam.findings.every(({ abnormal }) => !abnormal);
   const { prior, listed, unlisted, unnamed } = priorOfCauses(consideredSites(localisation, isFree), isSupported);
   if (prior.size === 0 || unlisted > listed) return { scores: [], unnamed: 0 };
   allowForDoubt(prior, spokenFor(exam).filter(isSupported), isFree ? [] : localisation.localisations);
   const scores = [...prior].map(([cause, share]) => {
-    const weight = weigh(cause);
+    const weight = weighCause(cause, query);
     return { cause, weight, score: share * weight.ratio * (fittedCauseOdds[cause.key] ?? 1) };
   });
   return { scores, unnamed: unlisted + unnamed };

@@ -1,5 +1,6 @@
 import { spinalRegion } from '../causes/causes-at.ts';
 import type { RankedCause } from '../causes/ranked-cause.ts';
+import { imagesOfItsParts } from '../causes/value-rows.ts';
 import { type Investigation, investigations } from '../exam/catalogue/investigations.ts';
 import type { Exam } from '../exam/exam.ts';
 import { citation } from '../kernel/citation.ts';
@@ -64,7 +65,6 @@ const onlyWhere: ReadonlyMap<string, (facts: BedsideFacts) => boolean> = new Map
 
 /** Imaging that the whole spine includes. */
 const partsOfTheSpine = ['mri-cervical-spine', 'mri-lumbar-spine'] as const;
-const allPartsOfTheSpine = [...partsOfTheSpine, 'mri-thoracic-spine'] as const;
 
 /** What to do next, what of it goes out as a proposal, and what guidance says is not needed. */
 export type Workup = Pick<Assessment, 'workup' | 'proposed' | 'notChosen' | 'needless'>;
@@ -82,27 +82,27 @@ export function proposeWorkup(
   redFlags: readonly RedFlag[],
 ): Workup {
   const done = new Set(exam.results.map((result) => result.key));
-  if (allPartsOfTheSpine.every((part) => done.has(part))) done.add('mri-whole-spine');
+  if (imagesOfItsParts.every((part) => done.has(part))) done.add('mri-whole-spine');
   const facts = bedsideFacts(exam, localisation);
   const situation: Situation = {
     facts,
     isGuess: localisation.conclusion === 'insufficient' && !hasStory(exam),
     sites: namesAPlace(localisation.conclusion) ? consideredSites(localisation) : unnamedSites(facts),
     causes: new Map(causes.map((cause) => [cause.key, cause.probability])),
+    named: leadingCause(causes, asGoodAsNamed),
     present: new Set(redFlags.filter((flag) => flag.state === 'present').map((flag) => flag.key)),
     undecided: new Set(redFlags.filter((flag) => flag.state === 'not-assessable').map((flag) => flag.key)),
   };
-  const named = causes.find(({ probability }) => probability >= asGoodAsNamed)?.key;
+  const { named } = situation;
   const pressing = redFlags.filter(({ state }) => state === 'present').map(({ key }) => key);
-  const [leading] = causes;
-  const leadingCause = leading !== undefined && leading.probability >= leadingFrom ? leading.key : undefined;
+  const leading = leadingCause(causes, leadingFrom);
   /** Tests that the leading cause asks for: a long list is not cut at their cost. */
   const ofTheLeadingCause = new Set<string>();
   const best = new Map<string, WorkupRule>();
   for (const written of [...workupRules, ...rootRules(situation.sites)]) {
     const rule = inForce(written, situation);
     if (rule === null) continue;
-    const isOfLeading = leadingCause !== undefined && rule.causes?.includes(leadingCause) === true;
+    const isOfLeading = isOf(rule, leading);
     for (const test of rule.tests) {
       if (isOfLeading) ofTheLeadingCause.add(test);
       const known = best.get(test);
@@ -114,7 +114,7 @@ export function proposeWorkup(
     const own = best.get(part);
     if (whole !== undefined && own !== undefined && !isMorePressing(own, whole)) best.delete(part);
   }
-  const withheld = withheldTests.filter((rule) => isWithheld(rule, causes, localisation, facts));
+  const withheld = withheldTests.filter((rule) => isWithheld(rule, leading, localisation, facts));
   const isNeedless = (test: string, { flags }: WorkupRule): boolean =>
     withheld.some(
       ({ tests, outranksFlags }) =>
@@ -160,17 +160,22 @@ export function proposeWorkup(
   };
 }
 
+/** The first cause, where it is at least so likely. */
+function leadingCause([first]: readonly RankedCause[], least: number): string | undefined {
+  return first !== undefined && first.probability >= least ? first.key : undefined;
+}
+
+/** Whether a rule asks for tests of this cause. */
+function isOf({ causes }: Pick<WorkupRule, 'causes'>, cause: string | undefined): boolean {
+  return cause !== undefined && causes?.includes(cause) === true;
+}
+
 /** Tests of the most pressing red flag first, then those of the named cause, then by place in the tables; rules that are made for one exam come last. */
-function placeOf(
-  { flags = [], causes = [], because }: WorkupRule,
-  pressing: readonly string[],
-  named?: string,
-): number {
-  const flag = pressing.findIndex((key) => flags.includes(key));
+function placeOf(rule: WorkupRule, pressing: readonly string[], named: string | undefined): number {
+  const flag = pressing.findIndex((key) => rule.flags?.includes(key));
   if (flag !== -1) return flag;
-  const place = places.get(because) ?? workupRules.length;
-  const isNamed = named !== undefined && causes.includes(named);
-  return pressing.length + place + (isNamed ? 0 : workupRules.length + 1);
+  const place = places.get(rule.because) ?? workupRules.length;
+  return pressing.length + place + (isOf(rule, named) ? 0 : workupRules.length + 1);
 }
 
 /** The first of a list; what must not be missing comes in place of the last ones. */
@@ -196,12 +201,11 @@ function asksByFlag(flags: readonly string[] | undefined, { present, undecided }
 /** By the leading cause, or by the leading site where a place is named. */
 function isWithheld(
   rule: WithholdRule,
-  [cause]: readonly RankedCause[],
+  leading: string | undefined,
   { conclusion, localisations: [site] }: Localisation,
   facts: BedsideFacts,
 ): boolean {
-  const byCause =
-    cause !== undefined && cause.probability >= leadingFrom && (rule.causes?.includes(cause.key) ?? false);
+  const byCause = isOf(rule, leading);
   const bySite = site !== undefined && namesAPlace(conclusion) && (rule.sites?.includes(site.site) ?? false);
   const byItself = rule.causes === undefined && rule.sites === undefined;
   return (byCause || bySite || byItself) && (rule.when?.(facts) ?? true);
@@ -214,6 +218,8 @@ interface Situation {
   readonly sites: readonly RankedLocalisation[];
   /** Probability of each cause considered, by key. */
   readonly causes: ReadonlyMap<string, number>;
+  /** The cause that is as good as named. */
+  readonly named: string | undefined;
   readonly present: ReadonlySet<string>;
   readonly undecided: ReadonlySet<string>;
 }
@@ -235,7 +241,7 @@ function unnamedSites({ exam, localisation, abnormalFindings }: BedsideFacts): r
 
 /** The rule with the priority that it has here, or null when it does not apply. */
 function inForce(rule: WorkupRule, situation: Situation): WorkupRule | null {
-  const { facts, isGuess, sites, causes, present, undecided } = situation;
+  const { facts, isGuess, sites, causes, named, present, undecided } = situation;
   const least = isGuess ? leastCauseOfAGuess : leastCauseProbability[rule.tier];
   if (rule.when !== undefined && !rule.when(facts)) return null;
   if (rule.flags?.some((flag) => present.has(flag)) === true) return rule;
@@ -245,8 +251,7 @@ function inForce(rule: WorkupRule, situation: Situation): WorkupRule | null {
   // What presses because of a red flag presses less where only a cause or a site asks.
   const isCalm = rule.flags !== undefined && rule.priority === 'stat';
   if (applies) {
-    const isNamed = rule.causes?.some((cause) => (causes.get(cause) ?? 0) >= asGoodAsNamed) ?? false;
-    const tier = isNamed ? (rule.tierOfTheNamed ?? rule.tier) : rule.tier;
+    const tier = isOf(rule, named) ? (rule.tierOfTheNamed ?? rule.tier) : rule.tier;
     return { ...rule, tier, priority: isCalm ? 'urgent' : rule.priority };
   }
   if (rule.flags?.some((flag) => undecided.has(flag)) !== true) return null;

@@ -1,5 +1,6 @@
 import { distance } from 'fastest-levenshtein';
-import { type NamedList, otherNamesOf, rowsOf } from '../catalogue/other-names.ts';
+import { remembered } from '../../kernel/remembered.ts';
+import { type NamedList, namedLists, otherNamesOf, rowsOf } from '../catalogue/other-names.ts';
 import { keysCalled, plainKey as plain, wordsBySynonym, wordsOfKind } from './trade-synonyms.ts';
 
 /** A longer text cannot be a slip of the pen for any key, and the distance is quadratic in its length. */
@@ -31,18 +32,23 @@ export function nearestKey(unknown: string, known: Iterable<string>): string | u
  */
 export function keyWordedLike(unknown: string, list: NamedList): string | undefined {
   if (unknown.length > longestKey) return undefined;
-  const wanted = withoutValue(plain(unknown));
-  if (wanted === '') return undefined;
-  const named = rowsOf(list).map(({ key, label }) => ({
-    key,
-    names: [label, ...otherNamesOf(list, key)].map((name) => plain(name.replaceAll(/[(),;]/g, ''))),
-  }));
-  const words = sortedWords(wanted);
-  const same = named.find(({ names }) => names.some((name) => sortedWords(name) === words));
+  const key = withoutValue(plain(unknown));
+  if (key === '') return undefined;
+  const wanted = inWords(key);
+  const named = namesOf(list);
+  const same = named.find(({ names }) => names.some(({ sorted }) => sorted === wanted.sorted));
   if (same !== undefined) return same.key;
-  const akin = named.filter(({ names }) => keysByWords(wanted, names).length > 0);
+  const akin = named.filter(({ names }) => names.some((name) => sharedBy(wanted, name) >= leastShared));
   return akin.length === 1 ? akin[0]?.key : undefined;
 }
+
+/** What each key of a list is called, taken apart by the first fault that asks for it. */
+const namesOf = remembered(namedLists.length, (list: NamedList) =>
+  rowsOf(list).map(({ key, label }) => ({
+    key,
+    names: [label, ...otherNamesOf(list, key)].map((name) => inWords(plain(name.replaceAll(/[(),;]/g, '')))),
+  })),
+);
 
 /** What was found, not what was examined: a brisk jaw jerk is the jaw jerk. */
 const wordsOfValue: ReadonlySet<string> = new Set([
@@ -98,17 +104,36 @@ const leastShared = 0.6;
 
 /** The keys that share most of their words with the wanted one; only one where it has the very same words. */
 function keysByWords(wanted: string, keys: readonly string[]): readonly string[] {
-  const words = tellingWords(wanted);
-  const letters = lettersOf(words);
+  const words = inWords(wanted);
   const akin: string[] = [];
   for (const key of keys) {
-    const candidate = tellingWords(plain(key));
-    const common = lettersOf(candidate.filter((word) => words.includes(word)));
-    const share = (2 * common) / (letters + lettersOf(candidate));
+    const share = sharedBy(words, wordsOfKey(key));
     if (share === 1) return [key];
     if (share >= leastShared) akin.push(key);
   }
   return akin;
+}
+
+/** A name by its words: those that tell it from others with their letters, and all of them in order. */
+interface InWords {
+  readonly telling: readonly string[];
+  readonly letters: number;
+  readonly sorted: string;
+}
+
+function inWords(key: string): InWords {
+  const telling = tellingWords(key);
+  return { telling, letters: lettersOf(telling), sorted: sortedWords(key) };
+}
+
+/** More keys than any list has, so that a body of faults takes each of them apart once. */
+const mostKeys = 4096;
+const wordsOfKey = remembered(mostKeys, (key: string) => inWords(plain(key)));
+
+/** Share of the letters of both that lie in words that they have in common. */
+function sharedBy(wanted: InWords, candidate: InWords): number {
+  const common = lettersOf(candidate.telling.filter((word) => wanted.telling.includes(word)));
+  return (2 * common) / (wanted.letters + candidate.letters);
 }
 
 function tellingWords(key: string): readonly string[] {

@@ -2,6 +2,7 @@ import type { Exam } from '../../exam/exam.ts';
 import type { Hypothesis, Site } from '../hypothesis.ts';
 import type { Companions } from './combination-prior.ts';
 import { kinds, sites } from './history/history-weight.ts';
+import { softmax } from './score.ts';
 import type { Applies } from './shift.ts';
 
 interface Mark {
@@ -53,12 +54,10 @@ export class KnownIllness implements Companions {
     this.factors = new Float64Array(hypotheses.length);
     const known = marksOf(history);
     if (known.length === 0) return;
-    const top = logPrior.reduce((best, value) => Math.max(best, value), Number.NEGATIVE_INFINITY);
-    const weights = logPrior.map((value) => Math.exp(value - top));
-    const total = weights.reduce((sum, value) => sum + value, 0);
+    const prior = softmax(logPrior);
     for (const { applies, share } of known) {
       const own = hypotheses.flatMap(({ site }, index) => (applies(site) ? [index] : []));
-      const chance = own.reduce((sum, index) => sum + (weights[index] ?? 0), 0) / total;
+      const chance = own.reduce((sum, index) => sum + (prior[index] ?? 0), 0);
       const factor = Math.min(most, share / chance);
       for (const index of own) this.factors[index] = Math.max(this.factors[index] ?? 0, factor);
     }

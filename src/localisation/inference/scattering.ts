@@ -8,6 +8,8 @@ import type { Exam } from '../../exam/exam.ts';
 import type { Hypothesis } from '../hypothesis.ts';
 import { isDiffuse } from '../localisation.ts';
 import type { Companions } from './combination-prior.ts';
+import { softmax } from './score.ts';
+import { tells } from './told.ts';
 
 /**
  * Diseases that strike brain, optic nerves and cord in several places, with the share of those who have one in whom an
@@ -17,7 +19,7 @@ import type { Companions } from './combination-prior.ts';
 const scattering: readonly {
   readonly cause: string;
   readonly share: number;
-  readonly told?: { readonly anyOf: readonly string[]; readonly share: number };
+  readonly told?: { readonly anyOf: ReadonlySet<string>; readonly share: number };
 }[] = [
   // Old places are found beside the new one: pale discs, brisk jerks, an eye that lags.
   { cause: 'multiple-sclerosis', share: 0.5 },
@@ -28,17 +30,20 @@ const scattering: readonly {
   { cause: 'cerebral-toxoplasmosis', share: 0.35 },
   { cause: 'tuberculoma', share: 0.2 },
   { cause: 'neurocysticercosis', share: 0.15 },
-  { cause: 'brain-abscess', share: 0.1, told: { anyOf: ['valve-disease-or-endocarditis'], share: 0.25 } },
+  { cause: 'brain-abscess', share: 0.1, told: { anyOf: new Set(['valve-disease-or-endocarditis']), share: 0.25 } },
   { cause: 'central-nervous-system-lymphoma', share: 0.2 },
   { cause: 'cns-vasculitis', share: 0.35 },
   { cause: 'neuro-behcet', share: 0.25 },
   { cause: 'neurosarcoidosis', share: 0.25 },
   // A growth that starts in the brain is one; of those that come from elsewhere half are several when they are found.
-  { cause: 'brain-tumour', share: 0.02, told: { anyOf: ['cancer', 'lymphoma'], share: 0.3 } },
+  { cause: 'brain-tumour', share: 0.02, told: { anyOf: new Set(['cancer', 'lymphoma']), share: 0.3 } },
   {
     cause: 'ischaemic-stroke',
     share: 0.04,
-    told: { anyOf: ['atrial-fibrillation', 'valve-disease-or-endocarditis', 'cardiomyopathy', 'cancer'], share: 0.15 },
+    told: {
+      anyOf: new Set(['atrial-fibrillation', 'valve-disease-or-endocarditis', 'cardiomyopathy', 'cancer']),
+      share: 0.15,
+    },
   },
   { cause: 'cerebral-venous-thrombosis', share: 0.1 },
 ];
@@ -105,7 +110,6 @@ export class Scattering implements Companions {
     const prior = this.priorOfPlaces(logPrior);
     const query = queryExam(exam);
     const ratios = new Map(allCauses.map((cause) => [cause.key, weighCause(cause, query).ratio]));
-    const told = new Set(exam.history.flatMap(({ key, present }) => (present ? [key as string] : [])));
     const totals = this.places.causes.map((causes) =>
       causes.reduce((sum, [cause, share]) => sum + share * (ratios.get(cause.key) ?? 1), 0),
     );
@@ -115,7 +119,7 @@ export class Scattering implements Companions {
         return own === undefined ? 0 : (own[1] * (ratios.get(row.cause) ?? 1)) / (totals[place] ?? 1);
       });
       const chance = shares.reduce((sum, share, place) => sum + share * (prior[place] ?? 0), 0);
-      const several = row.told?.anyOf.some((key) => told.has(key)) === true ? row.told.share : row.share;
+      const several = row.told !== undefined && tells(exam.history, row.told.anyOf) ? row.told.share : row.share;
       return { shares, weight: chance === 0 ? 0 : (several * extents) / chance };
     });
   }
@@ -135,15 +139,11 @@ export class Scattering implements Companions {
   }
 
   private priorOfPlaces(logPrior: Float64Array): Float64Array {
-    const top = logPrior.reduce((best, value) => Math.max(best, value), Number.NEGATIVE_INFINITY);
     const sums = new Float64Array(this.places.causes.length);
-    let total = 0;
-    logPrior.forEach((value, index) => {
-      const weight = Math.exp(value - top);
-      total += weight;
+    softmax(logPrior).forEach((probability, index) => {
       const place = this.places.of[index] ?? -1;
-      if (place >= 0) sums[place] = (sums[place] ?? 0) + weight;
+      if (place >= 0) sums[place] = (sums[place] ?? 0) + probability;
     });
-    return sums.map((sum) => sum / total);
+    return sums;
   }
 }
