@@ -56,7 +56,7 @@ describe('invented exams', () => {
 
   it('lead the engine back to the lesion that they were drawn from, mostly', () => {
     const localiser = createLocaliser();
-    const ranks = exams.slice(0, 60).map(({ exam, lesion }) => {
+    const ranks = exams.slice(0, 120).map(({ exam, lesion }) => {
       const { localisations } = localiser.localise(reader.read(exam, { purpose: 'record', now: until }));
       return localisations.findIndex(({ site, side }) => site === lesion.site.key && side === lesion.site.side);
     });
