@@ -24,7 +24,10 @@ export interface RankedLocalisation {
   /** Key of a place or process: `common-fibular-nerve`, `nerve-root`, `spinal-cord-hemisection`, `length-dependent-polyneuropathy`. */
   readonly site: string;
   readonly label: string;
+  /** null for what lies in the midline or has no side, and where nothing tells which side it is. */
   readonly side: BodySide | 'both' | null;
+  /** Whether it lies on one side and nothing tells on which. */
+  readonly isEitherSide?: boolean;
   /** Segment of roots and cord sites, the most likely one. */
   readonly level: string | null;
   /** Highest and lowest segment that together hold 80 % of this site's probability; null without a level. */

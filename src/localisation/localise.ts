@@ -23,6 +23,7 @@ import type { Inference } from './inference/infer.ts';
 import { isKnownAnyway } from './inference/known-illness.ts';
 import type { PosteriorWeights } from './inference/ranking.ts';
 import { unexplainedBy } from './inference/score.ts';
+import { type Answer, joinSides } from './inference/unknown-side.ts';
 import { sideOfPlaces } from './lesion.ts';
 import type { Evidence, Localisation, RankedLocalisation } from './localisation.ts';
 import { manyRoots, siteCoding } from './sites.ts';
@@ -93,21 +94,25 @@ function localise(exam: Exam, engine: Engine): Localisation {
 
 function rank(exam: Exam, inference: Inference, weights: PosteriorWeights): readonly RankedLocalisation[] {
   // What is as likely as the last one listed is listed too, so that the mirror image of an exam has a mirror-image list.
-  const chance = (place: number): number => round(inference.groups[place]?.probability ?? 0);
+  const answers = joinSides(inference.groups, inference.scored, hypotheses);
+  const chance = (place: number): number => round(answers[place]?.probability ?? 0);
   const least = Math.max(listedFrom, chance(listedAtMost - 1));
   const third = chance(listedAtLeast - 1);
-  const listed = inference.groups.filter((_, place) => {
+  const listed = answers.filter((_, place) => {
     const own = chance(place);
     return place === 0 || own >= least || (own > 0 && own >= third);
   });
-  const single = consequencesLast(listed, inference, exam).map(({ group, probability }): RankedLocalisation => {
-    const members = weights.within(group);
-    const level = weights.level(group);
-    const lead = weights.spokesman(group) ?? hypotheses[0];
-    if (lead === undefined) throw new RangeError('there is always a hypothesis');
-    const explanation = explain(exam, inference.scored, members, weights.outside(group), lead);
-    return toRanked(lead, probability, level, explanation);
-  });
+  const single = consequencesLast(listed, inference, exam).map(
+    ({ group, probability, isEitherSide }): RankedLocalisation => {
+      const members = weights.within(group);
+      const level = weights.level(group);
+      const lead = weights.spokesman(group) ?? hypotheses[0];
+      if (lead === undefined) throw new RangeError('there is always a hypothesis');
+      const explanation = explain(exam, inference.scored, members, weights.outside(group), lead);
+      const ranked = toRanked(lead, probability, level, explanation);
+      return isEitherSide ? { ...ranked, side: null, isEitherSide } : ranked;
+    },
+  );
   return withProcessOfSeveral(inference, single);
 }
 
@@ -118,13 +123,13 @@ function rank(exam: Exam, inference: Inference, weights: PosteriorWeights): read
 const consequences: ReadonlySet<SiteKind> = new Set(['intracranial-pressure', 'meninges']);
 const asSure = 0.5;
 
-function consequencesLast(listed: Inference['groups'], { combinations }: Inference, exam: Exam): Inference['groups'] {
-  const isLast = ({ group }: Inference['groups'][number]): boolean => {
+function consequencesLast(listed: readonly Answer[], { combinations }: Inference, exam: Exam): readonly Answer[] {
+  const isLast = ({ group }: Answer): boolean => {
     const site = hypotheses[group.members[0] ?? 0]?.site;
     return site === undefined || consequences.has(site.kind) || isKnownAnyway(site, exam);
   };
   const sure = listed.filter(({ probability }) => probability >= asSure);
-  const isCause = (one: Inference['groups'][number]): boolean => sure.includes(one) && !isLast(one);
+  const isCause = (one: Answer): boolean => sure.includes(one) && !isLast(one);
   if (combinations.length === 0 || !sure.some(isCause)) return listed;
   return [...listed.filter(isCause), ...listed.filter((one) => !isCause(one))];
 }

@@ -99,7 +99,10 @@ const definitions: Readonly<Record<string, JsonSchema>> = {
   localisation: all({
     site: key('key of a place or process'),
     label,
-    side: orNull(oneOfKeys(['left', 'right', 'both']), 'side; null for a site without one'),
+    side: orNull(
+      oneOfKeys(['left', 'right', 'both']),
+      'side; null for a site without one, and where nothing tells which side it is',
+    ),
     level: orNull(says('segment'), 'segment of a root or a place in the cord, the most likely one'),
     levelRange: orNull(
       { type: 'array', items: says('segment'), minItems: 2, maxItems: 2 },

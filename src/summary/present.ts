@@ -192,21 +192,33 @@ const worthSaying = 0.08;
 const spokenTests = 6;
 
 function nextSentences(exam: Exam, parts: PresentedParts): readonly string[] {
-  const { workup, nextExamination, conclusion } = parts;
+  const { workup, nextExamination, conclusion, localisations } = parts;
   const [next] = nextExamination;
   const bedside =
     next === undefined || conclusion === 'no-abnormality' || next.gainBits < worthSaying
       ? []
-      : [sentence(`worth examining next: ${itemWords(next)}`)];
+      : [
+          sentence(
+            `worth examining next: ${itemWords(
+              next,
+              localisations.some(({ isEitherSide }) => isEitherSide === true),
+            )}`,
+          ),
+        ];
   const spoken = turnByTurn(workup.filter(({ tier }) => tier < 3)).slice(0, spokenTests);
   const tests = exam.requests === undefined ? testSentences('Suggested next', spoken) : choiceSentences(parts);
   return [...tests, ...bedside];
 }
 
-/** The item with its side; a place of the skin is named with its side already. */
-function itemWords({ item, label, side, place }: NextExamination): string {
+/** The item with its side, and with none where nothing tells it; a place of the skin is named with its side already. */
+function itemWords({ item, label, side, place }: NextExamination, isEitherSide: boolean): string {
   const known = place === undefined ? itemById.get(item) : undefined;
-  return known === undefined ? lowerFirst(label) : describeItem(known, side ?? 'midline');
+  if (known === undefined) return isEitherSide ? ofNoSide(lowerFirst(label)) : lowerFirst(label);
+  return describeItem(known, isEitherSide ? 'midline' : (side ?? 'midline'));
+}
+
+function ofNoSide(label: string): string {
+  return label.replace(/\b(?:left|right) /, '').replace(/ on the (?:left|right)$/, '');
 }
 
 /** The most pressing first, first-line tests before others, and of what presses alike the first of every reason before the second of any: a long panel hides nothing. */

@@ -2877,7 +2877,7 @@ export interface Localisation {
    */
   label: string;
   /**
-   * side; null for a site without one
+   * side; null for a site without one, and where nothing tells which side it is
    */
   side: ('left' | 'right' | 'both') | null;
   /**

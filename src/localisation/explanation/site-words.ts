@@ -44,17 +44,21 @@ export function siteWords({
   side,
   kind,
   isDiffuse,
+  isEitherSide,
 }: {
   readonly label: string;
   readonly side: string | null;
   readonly kind: SiteKind;
   readonly isDiffuse?: boolean;
+  /** Whether nothing tells on which side it lies. */
+  readonly isEitherSide?: boolean;
 }): string {
   const name = /^Guyon/.test(label) ? label : lowerFirst(label);
   if (isDiffuse === true && kind === 'hemisphere') return `a disorder of the ${name} on both sides`;
   const lead = isDiffuse === true ? '' : processLeads.get(kind);
   const isSided = side === 'left' || side === 'right';
   if (lead !== undefined) return `${lead}${name}${isSided ? ` on the ${side}` : ''}`;
+  if (isEitherSide === true) return `a lesion of the ${name}, side not told`;
   if (!isSided) {
     const isOnBoth = side === 'both' && pairedKinds.has(kind) && !/\bboth\b|^foramen/.test(name);
     return `a lesion of the ${name}${isOnBoth ? ' on both sides' : ''}`;
