@@ -66,6 +66,22 @@ const onlyWhere: ReadonlyMap<string, (facts: BedsideFacts) => boolean> = new Map
 /** Imaging that the whole spine includes. */
 const partsOfTheSpine = ['mri-cervical-spine', 'mri-lumbar-spine'] as const;
 
+/** The whole spine stands for its parts: where it is asked for, and where both ends of it are. */
+function imageTheSpineOnce(best: Map<string, WorkupRule>, done: ReadonlySet<string>): void {
+  const parts = partsOfTheSpine.flatMap((key) => best.get(key) ?? []);
+  const [one, other] = parts;
+  if (one !== undefined && other !== undefined && !partsOfTheSpine.some((part) => done.has(part))) {
+    const first = isMorePressing(other, one) ? other : one;
+    const known = best.get('mri-whole-spine');
+    if (known === undefined || isMorePressing(first, known)) best.set('mri-whole-spine', first);
+  }
+  const whole = best.get('mri-whole-spine');
+  for (const part of partsOfTheSpine) {
+    const own = best.get(part);
+    if (whole !== undefined && own !== undefined && !isMorePressing(own, whole)) best.delete(part);
+  }
+}
+
 /** What to do next, what of it goes out as a proposal, and what guidance says is not needed. */
 export type Workup = Pick<Assessment, 'workup' | 'proposed' | 'notChosen' | 'needless'>;
 
@@ -109,11 +125,7 @@ export function proposeWorkup(
       if (known === undefined || isMorePressing(rule, known)) best.set(test, rule);
     }
   }
-  const whole = best.get('mri-whole-spine');
-  for (const part of partsOfTheSpine) {
-    const own = best.get(part);
-    if (whole !== undefined && own !== undefined && !isMorePressing(own, whole)) best.delete(part);
-  }
+  imageTheSpineOnce(best, done);
   const withheld = withheldTests.filter((rule) => isWithheld(rule, leading, localisation, facts));
   const isNeedless = (test: string, { flags }: WorkupRule): boolean =>
     withheld.some(

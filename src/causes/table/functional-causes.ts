@@ -1,5 +1,5 @@
 import { commonPractice, recalled } from '../../kernel/cite.ts';
-import { at, type Cause, inKind, mondo, reads, shows, tempos, told } from './cause.ts';
+import { at, atLeast, type Cause, inKind, mondo, reads, shows, tempos, told } from './cause.ts';
 
 const positiveSigns = recalled('functional-signs-2014', 'positive signs');
 const background = told(['functional-disorder'], 5, 0.95);
@@ -195,6 +195,7 @@ export const functionalCauses: readonly Cause[] = [
       told('rheumatoid-arthritis', 2, 1),
     ],
     signs: [shows(['special-tests/give-way-weakness'], 4, 0.6), shows(['gait/antalgic'], 3, 0.9), contrary],
+    quantities: [atLeast('creatine-kinase', 1000, 'U/L', 0.1, 1)],
     source: commonPractice,
   },
 ];

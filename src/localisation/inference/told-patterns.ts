@@ -49,6 +49,18 @@ const slowPatterns: readonly ToldPattern[] = [
     rows: [{ applies: cordOfTheNeck, factor: 3 }],
     because: 'hands that grow clumsy and legs that fail meet in the cord of the neck',
   },
+  {
+    groups: [['clumsiness', 'arm-weakness'], ['leg-weakness']],
+    butNot: [
+      ...['numbness', 'paraesthesiae', 'burning-feet', 'muscle-pain', 'unsteadiness', 'tremor', 'cognitive-change'],
+      ...['headache', 'diplopia', 'drooping-eyelids', 'difficulty-with-stairs', 'bladder-disturbance'],
+    ],
+    rows: [
+      { applies: sites('motor-neuron-system', 'lower-motor-neuron-system'), factor: 2.5 },
+      { applies: cordOfTheNeck, factor: 2 },
+    ],
+    because: 'hands and legs that fail without numbness meet in the motor neurons or the cord of the neck',
+  },
 ];
 
 const heads = ['headache', 'new-headache', 'morning-headache'];

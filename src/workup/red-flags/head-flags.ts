@@ -432,7 +432,8 @@ function lostByAChild(facts: BedsideFacts): readonly Reason[] {
       ...facts.told('limb-fracture-or-dislocation', 'arm-weakness', 'clumsiness'),
     ]),
     ...each(walk, [...spine, ...head, ...toes, ...tilt]),
-    ...each(tilt, head),
+    // A tilted head that shuns the light: the floor of the skull is pressed. Marmor 1990, from memory.
+    ...each(tilt, [...head, ...facts.told('photophobia')]),
     // Under five years of age a headache of weeks is imaged.
     ...((facts.exam.person.ageYears ?? 18) < 5 && trueFever(facts).length === 0 ? facts.told(...headache) : []),
     ...(isRegress ? lost : []),

@@ -3,6 +3,7 @@ import { findingReasons } from '../../causes/reasons.ts';
 import { type BedsideFacts, isOneCranialNerveAlone } from '../bedside-facts.ts';
 import { areFeetPressed, spinalPain } from './cord.ts';
 import { eyeMovementSigns } from './eye-movement-signs.ts';
+import { trueFever } from './fever.ts';
 import { isOfPressedNerves, limbsOf } from './few-muscles.ts';
 import { isPulledPlexus } from './muscle-and-nerve-flags.ts';
 import { each } from './story.ts';
@@ -54,6 +55,21 @@ function notOfAPupilAlone(facts: BedsideFacts): readonly Reason[] {
   const isUnequalAlone = facts.abnormalFindings.every(({ item }) => item.key === 'anisocoria');
   if (isUnequalAlone && facts.isUndated && facts.exam.history.every(({ present }) => !present)) return [];
   return [{ pointer: null, text: 'more than unequal pupils' }];
+}
+
+/**
+ * An age from which the arteritis is met, and more than a headache of days with a fever, which infections of the head have
+ * too. Source of the age: the society's guideline of 2020, which suspects it from 50 on.
+ */
+function ofAnOldArtery(facts: BedsideFacts): readonly Reason[] {
+  const age = facts.exam.person.ageYears;
+  const arterial = [
+    ...facts.told('jaw-claudication', 'scalp-tenderness', 'visual-loss', 'transient-visual-loss', 'diplopia'),
+    ...findingReasons(facts.query.abnormal(['inspection/temporal-artery-tenderness'])),
+  ];
+  if (arterial.length > 0) return arterial;
+  const isFeverOfDays = trueFever(facts).length > 0 && facts.beganWithin(7) === 'yes';
+  return age === undefined || age < 50 || isFeverOfDays ? [] : [{ pointer: '/person/ageYears', text: `age ${age}` }];
 }
 
 const ofThePupil: ReadonlySet<string> = new Set([
@@ -305,7 +321,7 @@ export const likelyEmergencies: readonly LikelyEmergency[] = [
             ...facts.told('visual-loss', 'transient-visual-loss', 'eye-pain'),
           ],
   },
-  { flag: 'suspected-giant-cell-arteritis', causes: ['giant-cell-arteritis'], withinDays: 180 },
+  { flag: 'suspected-giant-cell-arteritis', causes: ['giant-cell-arteritis'], withinDays: 180, beside: ofAnOldArtery },
   { flag: 'painful-horner-syndrome', causes: ['carotid-dissection'], withinDays: 30, beside: notOfAPupilAlone },
   {
     flag: 'suspected-cerebral-venous-thrombosis',
@@ -417,6 +433,8 @@ export const likelyEmergencies: readonly LikelyEmergency[] = [
     ],
     withinDays: 14,
   },
+  // The nerves fail two to four weeks after the bowels did: the poison may still be in the food.
+  { flag: 'suspected-poisoning', causes: ['arsenic-neuropathy', 'thallium-neuropathy'], withinDays: 60 },
   { flag: 'acute-limb-ischaemia', causes: ['aortic-dissection-or-occlusion'], withinDays: 14 },
   {
     flag: 'drug-induced-hyperthermia-with-rigidity',

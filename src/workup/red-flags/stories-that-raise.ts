@@ -179,7 +179,9 @@ export const raisingStories: readonly RaisingStory[] = [
         ]),
         3,
       );
-      const isBulbar = told.length + (signs.length > 0 ? 1 : 0) >= 2;
+      // A wound is enough with one of them: those who inject are seen early, and sent away.
+      const isInjected = facts.told('injecting-drug-use', 'botulinum-toxin-injection').length > 0;
+      const isBulbar = told.length + (signs.length > 0 ? 1 : 0) >= (isInjected ? 1 : 2);
       return isBulbar && trueFever(facts).length === 0 && facts.beganWithin(14) === 'yes'
         ? each(source, [...told, ...signs])
         : none;

@@ -166,10 +166,12 @@ export const recordedSigns: readonly SignWeight[] = [
   ...sign(
     'lhermitte',
     anyOf(cervicalCord, sites('spinal-cord-posterior', 'spinal-cord-posterolateral')),
-    3,
+    4,
     'stretched dorsal columns of the neck are felt as a shock',
     commonPractice,
   ),
+  // Three in a hundred healthy people and a quarter of compressed cords. Source: Uchihara 1994, recalled.
+  ...sign('lhermitte', kinds('none'), 0.3, 'a sound cord does not fire when it is stretched', commonPractice),
   ...sign(
     'lhermitte',
     anyOf(kinds('nerve', 'plexus', 'cauda-equina'), lumbarRoots),
