@@ -18,6 +18,9 @@ const ofANerve = [
   ...['numbness', 'paraesthesiae', 'neuropathic-pain', 'burning-feet', 'nocturnal-hand-paraesthesiae'],
   ...['muscle-thinning', 'limb-lump', 'radicular-arm-pain', 'radicular-leg-pain', 'bilateral-leg-pain'],
 ] as const;
+/** Habits that press on nerves: pain alone may be theirs. */
+const pressingOnTheArm = ['elbow-leaning', 'deep-sleep-on-arm', 'repetitive-hand-use', 'external-pressure'] as const;
+const pressingOnTheLeg = ['leg-crossing', 'prolonged-squatting', 'external-pressure'] as const;
 /** Complaints of the head, and attacks: the limb is not looked into for itself. */
 const ofTheHead = [
   ...['headache', 'new-headache', 'vertigo', 'diplopia', 'visual-loss', 'slurred-speech', 'speech-difficulty'],
@@ -56,10 +59,16 @@ export const limbComplaintTests: readonly WorkupRule[] = [
   {
     tests: ['nerve-conduction-study'],
     byStory: true,
-    when: (facts) => isUnnamed(facts) && lasts(facts) && tells(facts, [...ofTheArm, ...ofTheLeg], ofANerve),
+    when: (facts) =>
+      isUnnamed(facts) &&
+      lasts(facts) &&
+      (tells(facts, [...ofTheArm, ...ofTheLeg], ofANerve) ||
+        tells(facts, ofTheArm, pressingOnTheArm) ||
+        tells(facts, ofTheLeg, pressingOnTheLeg)),
     tier: 2,
     priority: 'routine',
-    because: 'a limb that tingles, burns or wastes for more than six weeks: conduction shows whether a nerve is ill',
+    because:
+      'a limb that tingles, burns or wastes for more than six weeks, or hurts where a habit presses on it: conduction shows whether a nerve is ill',
     source: nerveBook,
   },
   {
@@ -168,7 +177,7 @@ export const limbComplaintTests: readonly WorkupRule[] = [
       'nerve-compression',
       'nerve-tumour-or-cyst',
     ],
-    when: (facts) => isUnnamed(facts) && lasts(facts),
+    when: (facts) => isUnnamed(facts) && (lasts(facts) || facts.told('arm-weakness', 'leg-weakness').length > 0),
     tier: 2,
     priority: 'routine',
     because: 'pressure on a nerve is likely: where, and how much of it is lost',

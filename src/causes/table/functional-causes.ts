@@ -193,6 +193,7 @@ export const functionalCauses: readonly Cause[] = [
       // What only hurts neither tingles, burns nor wastes.
       told(['numbness', 'paraesthesiae', 'neuropathic-pain', 'burning-feet'], 0.25, 1.15),
       told(['muscle-thinning', 'twitching', 'limb-lump', 'clumsiness'], 0.4, 1),
+      told(['radicular-leg-pain', 'radicular-arm-pain', 'bilateral-leg-pain'], 0.5, 1),
       told(['shoulder-pain', 'arm-pain', 'leg-pain', 'back-pain', 'neck-pain', 'joint-pain'], 3, 0.2),
       told('rheumatoid-arthritis', 2, 1),
     ],
