@@ -1,2 +1,2 @@
 /** Version of the clinical model: package version and a fingerprint of every table and weight. Written by `npm run generate`. */
-export const modelVersion = '0.1.0+ea8776255a0c';
+export const modelVersion = '0.1.0+71e281fb4a61';

@@ -35,9 +35,10 @@ function limbOf(key: string): Limb | null {
   return first === undefined ? null : limbOf(first);
 }
 
+const reached = [...brachialPlexusSites, ...lumbosacralPlexusSites, ...Object.keys(places)];
 const nervesOf: Readonly<Record<Limb, ReadonlySet<string>>> = {
-  arm: new Set(Object.keys(places).filter((key) => limbOf(key) === 'arm')),
-  leg: new Set(Object.keys(places).filter((key) => limbOf(key) === 'leg')),
+  arm: new Set(reached.filter((key) => limbOf(key) === 'arm')),
+  leg: new Set(reached.filter((key) => limbOf(key) === 'leg')),
 };
 /** Roots, plexus and nerves that serve one limb alone. */
 const serves: Readonly<Record<Limb, Applies>> = {
