@@ -55,9 +55,10 @@ export function allowForDoubt(
   prior: Map<Cause, number>,
   supported: readonly Cause[],
   localisations: readonly Ranked[],
+  isFree: boolean,
 ): void {
-  const [first] = localisations;
-  const claims = supported.map((cause) => [cause, claimOf(cause, localisations)] as const);
+  const [first] = isFree ? [] : localisations;
+  const claims = supported.map((cause) => [cause, claimOf(cause, localisations, isFree)] as const);
   const total = claims.reduce((sum, [, claim]) => sum + claim, 0);
   const wanted =
     first === undefined ? doubt.withoutSigns : doubt.always + doubt.ofTheRest * (1 - Math.min(1, first.probability));
@@ -69,11 +70,12 @@ export function allowForDoubt(
 /** Exponent of the rate of a cause at its own place, which says less than half of how common it is elsewhere. Judged. */
 const weightOfRate = 0.4;
 
-function claimOf(cause: Cause, localisations: readonly Ranked[]): number {
+/** Without a sign the ranked sites say less: what they do not hold together lies anywhere. */
+function claimOf(cause: Cause, localisations: readonly Ranked[], isFree: boolean): number {
   const { kinds, rate } = reachOf(cause);
-  if (localisations.length === 0) return rate ** weightOfRate;
   const near = localisations.reduce((sum, { kind, probability }) => sum + probability * nearnessOf(kind, kinds), 0);
-  return near * rate ** weightOfRate;
+  const anywhere = isFree ? Math.max(0, 1 - localisations.reduce((sum, { probability }) => sum + probability, 0)) : 0;
+  return (near + anywhere * nearness.elsewhere) * rate ** weightOfRate;
 }
 
 function nearnessOf(kind: SiteKind, kinds: ReadonlySet<SiteKind>): number {

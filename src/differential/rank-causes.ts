@@ -65,9 +65,9 @@ export function scoreCauses(exam: Exam, localisation: Localisation): ScoredCause
   const query = queryExam(exam);
   const isSupported = (cause: Cause): boolean => weighCause(cause, query).isSupported;
   const isFree = !namesAPlace(localisation.conclusion) && exam.findings.every(({ abnormal }) => !abnormal);
-  const { prior, listed, unlisted, unnamed } = priorOfCauses(consideredSites(localisation, isFree), isSupported);
+  const { prior, listed, unlisted, unnamed } = priorOfCauses(consideredSites(exam, localisation, isFree), isSupported);
   if (prior.size === 0 || unlisted > listed) return { scores: [], unnamed: 0 };
-  allowForDoubt(prior, spokenFor(exam).filter(isSupported), isFree ? [] : localisation.localisations);
+  allowForDoubt(prior, spokenFor(exam).filter(isSupported), localisation.localisations, isFree);
   const scores = [...prior].map(([cause, share]) => {
     const weight = weighCause(cause, query);
     return { cause, weight, score: share * weight.ratio * (fittedCauseOdds[cause.key] ?? 1) };
@@ -104,7 +104,33 @@ const notAnatomicalShare = 0.6;
 /** How much of it goes to the causes that are met without a sign when nothing abnormal was found: a lesion that shows nothing is rarer. Judged. */
 const freeOfSignsShare = 0.6;
 
-function consideredSites({ conclusion, localisations }: Localisation, isFree: boolean): readonly ConsideredSite[] {
+/**
+ * The same where nobody has examined and a limb is told to fail, tingle or waste over time: a sign would be found. Judged.
+ */
+const freeOfSignsShareUnexamined = 0.25;
+
+/** Complaints of a limb whose nerves, roots or tracts fail, which leave a sign more often than not. */
+const ofFailingLimbs: ReadonlySet<string> = new Set([
+  ...['numbness', 'paraesthesiae', 'neuropathic-pain', 'burning-feet', 'nocturnal-hand-paraesthesiae', 'clumsiness'],
+  ...['arm-weakness', 'leg-weakness', 'muscle-thinning', 'limb-lump', 'radicular-arm-pain', 'radicular-leg-pain'],
+]);
+/** What comes and goes leaves none between its attacks. */
+const ofAttacks: ReadonlySet<string> = new Set([
+  ...['resolved-deficit', 'similar-attacks-before', 'episodic-weakness', 'spreading-over-minutes', 'seizure'],
+  ...['loss-of-consciousness', 'syncope', 'migraine', 'headache', 'new-headache', 'thunderclap-headache'],
+]);
+
+function signlessShare({ findings, history }: Exam): number {
+  const told = history.filter(({ present, kind }) => present && kind !== 'family');
+  const fails = told.some(({ key }) => ofFailingLimbs.has(key)) && !told.some(({ key }) => ofAttacks.has(key));
+  return fails && findings.every(({ value }) => value === null) ? freeOfSignsShareUnexamined : freeOfSignsShare;
+}
+
+function consideredSites(
+  exam: Exam,
+  { conclusion, localisations }: Localisation,
+  isFree: boolean,
+): readonly ConsideredSite[] {
   const nothing = localisations.find(({ kind }) => kind === 'none')?.probability ?? 0;
   const isNamed = namesAPlace(conclusion) || (conclusion === 'insufficient' && nothing <= mayBeNothing);
   const sites = localisations.map(({ site, kind, level, probability }) => ({
@@ -119,7 +145,7 @@ function consideredSites({ conclusion, localisations }: Localisation, isFree: bo
     ...sites.map((one) => ({ ...one, probability: one.probability * (1 - share) })),
   ];
   if (conclusion === notAnatomical) return beside(notAnatomical, notAnatomicalShare, false);
-  if (isFree) return beside(noLesion, freeOfSignsShare, true);
+  if (isFree) return beside(noLesion, signlessShare(exam), true);
   const parts = conclusion === 'multiple-sites' ? placesTogether(localisations) : [];
   if (parts.length < 2) return sites;
   const [together, ...apart] = beside('multiple-sites', oneDiseaseShare, false);

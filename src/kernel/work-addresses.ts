@@ -7,6 +7,8 @@ export const workAddresses: Readonly<Partial<Record<WorkKey, string>>> = {
   'nice-ng128': 'https://www.nice.org.uk/guidance/ng128',
   'nice-ng239': 'https://www.nice.org.uk/guidance/ng239',
   'nice-ng59': 'https://www.nice.org.uk/guidance/ng59',
+  'racgp-cervical-radiculopathy-2013':
+    'https://www.racgp.org.au/clinical-resources/clinical-guidelines/key-racgp-guidelines/view-all-racgp-guidelines/mri-referral/mri-of-the-cervical-spine/cervical-radiculopathy',
   'nice-ng240': 'https://www.nice.org.uk/guidance/ng240',
   'nice-ng228': 'https://www.nice.org.uk/guidance/ng228',
   'nice-ng217': 'https://www.nice.org.uk/guidance/ng217',

@@ -58,6 +58,8 @@ export const works = {
     'Adhiyaman V et al. Chronic subdural haematoma in the elderly. Postgrad Med J 2002;78:71-5; J R Soc Med 2002;95:290-2.',
   'nice-ng239': 'NICE NG239 Vitamin B12 deficiency in over 16s. 2024.',
   'nice-ng59': 'NICE NG59 Low back pain and sciatica in over 16s. 2016, updated 2020.',
+  'racgp-cervical-radiculopathy-2013':
+    'Royal Australian College of General Practitioners. Clinical guidance for MRI referral: cervical radiculopathy. 2013.',
   'ada-standards': 'American Diabetes Association. Standards of Care in Diabetes, diagnosis and classification.',
   'ada-neuropathy-2017':
     'Pop-Busui R et al. Diabetic neuropathy: position statement of the ADA. Diabetes Care 2017;40:136-54.',

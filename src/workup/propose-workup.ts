@@ -16,6 +16,7 @@ import { causeTests } from './cause-tests.ts';
 import { chooseTests, investigationCoding } from './choose-tests.ts';
 import { cordAndMuscleTests } from './cord-and-muscle-tests.ts';
 import { headTests } from './head-tests.ts';
+import { limbComplaintTests } from './limb-complaint-tests.ts';
 import { movementTests } from './movement-tests.ts';
 import { neuropathyTests } from './neuropathy-tests.ts';
 import { rarerCauseTests } from './rarer-cause-tests.ts';
@@ -36,6 +37,7 @@ export const workupRules: readonly WorkupRule[] = [
   ...causeTests,
   ...rarerCauseTests,
   ...brainCauseTests,
+  ...limbComplaintTests,
 ];
 
 /** A site, other than the first, below this probability asks for no test of its own. Judged. */
@@ -89,7 +91,7 @@ export type Workup = Pick<Assessment, 'workup' | 'proposed' | 'notChosen' | 'nee
  * The tests to consider, most pressing first: by red flag, by kind of site and by cause. A test whose result came with
  * the exam is left out, and so is one that guidance finds needless, unless a
  * red flag asks for it; one that is unsafe is left out whatever asks. When no place or
- * process is named only a red flag or a cause can ask for a test.
+ * process is named only a red flag, a cause or a story can ask for a test.
  */
 export function proposeWorkup(
   exam: Exam,
@@ -258,6 +260,7 @@ function inForce(rule: WorkupRule, situation: Situation): WorkupRule | null {
   if (rule.when !== undefined && !rule.when(facts)) return null;
   if (rule.flags?.some((flag) => present.has(flag)) === true) return rule;
   const applies =
+    rule.byStory === true ||
     (rule.causes?.some((cause) => (causes.get(cause) ?? 0) >= least) ?? false) ||
     sites.some((site) => (rule.sites?.includes(site.site) ?? false) || (rule.kinds?.includes(site.kind) ?? false));
   // What presses because of a red flag presses less where only a cause or a site asks.

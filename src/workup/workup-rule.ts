@@ -11,6 +11,8 @@ export interface WorkupRule {
   readonly causes?: readonly string[];
   /** Red flags that are present or could not be decided. */
   readonly flags?: readonly string[];
+  /** The story by itself asks for it: the rule holds wherever `when` does, also where no place is named. */
+  readonly byStory?: true;
   /** A further condition on findings, history and results; without it the rule holds wherever site, cause or flag do. */
   readonly when?: (facts: BedsideFacts) => boolean;
   /** Priority while the flags can only not be decided; without it `stat` becomes `urgent`. */

@@ -17,6 +17,21 @@ describe('patterns of the limbs that no single finding makes', () => {
     expect([found?.site, found?.side]).toEqual(['ulnar-nerve-elbow', 'left']);
   });
 
+  it('an arm that is thin as a whole has lost motor cells sooner than one nerve', () => {
+    const thin = (site: string) =>
+      localise(
+        bedsideExam({
+          history: { onset: { pace: 'chronic', durationDays: 900 }, symptoms: claims('muscle-thinning') },
+          findings: { inspection: [{ sign: 'wasting', site, side: 'left', present: true }] },
+        }),
+      ).localisations;
+    const motorCells = (site: string) =>
+      thin(site).find((one) => one.site === 'lower-motor-neuron-system')?.probability ?? 0;
+    const median = (site: string) => thin(site).find((one) => one.site === 'median-nerve-wrist')?.probability ?? 0;
+    expect(motorCells('upper-limb')).toBeGreaterThan(median('upper-limb'));
+    expect(median('hand')).toBeGreaterThan(median('upper-limb'));
+  });
+
   it('one weak movement of the shoulder among strong ones is of a nerve', () => {
     const found = first({
       history: { onset: { pace: 'acute' } },

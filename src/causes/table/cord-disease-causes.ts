@@ -512,6 +512,8 @@ export const cordDiseaseCauses: readonly Cause[] = [
       inKind(['cord'], 'rare', 'thoracic'),
       at(['adjacent-nerve-roots'], 'rare', 'cervical'),
       inKind(['cord'], 'uncommon', 'cervical'),
+      // Beside the midline it presses on one half.
+      at(['spinal-cord-hemisection'], 'common', 'cervical'),
       at(['spinal-cord-posterior', 'spinal-cord-posterolateral'], 'rare', 'cervical'),
       at(['spinal-cord-lateral', 'foramen-magnum', 'upper-motor-neuron-system'], 'exceptional'),
     ],

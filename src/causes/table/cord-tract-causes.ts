@@ -139,7 +139,9 @@ export const cordTractCauses: readonly Cause[] = [
       told('alcohol-excess', 1.2, 1),
       told('syphilis', 30, 0.5),
       // Lightning pains of the legs and crises of the belly.
-      told(['neuropathic-pain', 'leg-pain', 'bilateral-leg-pain', 'abdominal-pain'], 2.5, 0.6),
+      told(['neuropathic-pain', 'bilateral-leg-pain', 'abdominal-pain'], 2.5, 0.6),
+      // A leg or a foot that aches all day has a hundred other causes.
+      told(['foot-pain', 'thigh-pain', 'arm-pain', 'radicular-leg-pain'], 0.5, 1),
       told(['unprotected-sex', 'hiv-infection'], 2, 1),
       told(['sexual-dysfunction', 'hearing-loss', 'falls'], 1.3, 1),
     ],

@@ -174,7 +174,8 @@ export const focalCauses: readonly Cause[] = [
       at(['deep-fibular-nerve'], 'very-common'),
       at(['superficial-fibular-nerve'], 'common'),
     ],
-    tempo: tempos.suddenOrAcute,
+    // Who crosses the legs every day, or squats at work, wears it down over months.
+    tempo: { hyperacute: 0.37, acute: 0.36, subacute: 0.17, chronic: 0.1 },
     courses: { improving: 1.5, progressive: 0.6 },
     history: [
       told('surgical-positioning', 6, 1),
@@ -288,6 +289,7 @@ export const focalCauses: readonly Cause[] = [
       told(['diabetes-mellitus', 'external-pressure', 'prolonged-squatting', 'hypothyroidism'], 1.2, 1),
       told('known-neuropathy', 0.7, 1),
       told(['foot-pain', 'burning-feet'], 1.3, 0.8),
+      told(['paraesthesiae', 'numbness', 'neuropathic-pain'], 1.6, 0.8),
       told(['limb-fracture-or-dislocation', 'trauma', 'rheumatoid-arthritis'], 1.4, 1),
       told(['back-pain', 'radicular-leg-pain'], 0.6, 1.05),
     ],

@@ -190,7 +190,10 @@ export const functionalCauses: readonly Cause[] = [
         1.6,
         1,
       ),
-      told(['numbness', 'paraesthesiae'], 0.6, 1.1),
+      // What only hurts neither tingles, burns nor wastes.
+      told(['numbness', 'paraesthesiae', 'neuropathic-pain', 'burning-feet'], 0.25, 1.15),
+      told(['muscle-thinning', 'twitching', 'limb-lump', 'clumsiness'], 0.4, 1),
+      told(['radicular-leg-pain', 'radicular-arm-pain', 'bilateral-leg-pain'], 0.5, 1),
       told(['shoulder-pain', 'arm-pain', 'leg-pain', 'back-pain', 'neck-pain', 'joint-pain'], 3, 0.2),
       told('rheumatoid-arthritis', 2, 1),
     ],

@@ -48,7 +48,11 @@ export const nerveCauses: readonly Cause[] = [
     tempo: tempos.subacuteOrChronic,
     courses: { 'relapsing-remitting': 2 },
     age: { from: 12, to: 110, outside: 0.4 },
-    history: [told(['headache', 'neuropathic-pain', 'neck-pain'], 3, 0.3), told('neck-trauma', 2, 0.9)],
+    history: [
+      told(['headache', 'neuropathic-pain', 'neck-pain'], 3, 0.3),
+      told('neck-trauma', 2, 0.9),
+      told(['foot-pain', 'leg-pain', 'thigh-pain', 'burning-feet', 'arm-pain', 'hand-pain'], 0.2, 1),
+    ],
     source: recalled('adams-victor', 'occipital neuralgia'),
   },
   {

@@ -372,6 +372,12 @@ export const rootCauses: readonly Cause[] = [
       told(['heavy-exertion', 'similar-attacks-before'], 1.6, 1),
       told(['fever', 'leg-weakness', 'bladder-disturbance', 'saddle-numbness', 'cancer', 'weight-loss'], 0.1, 1.1),
       told(['back-pain', 'thoracic-back-pain', 'neck-pain'], 8, 0.02),
+      // A nerve that is involved tells of itself.
+      told(
+        ['numbness', 'paraesthesiae', 'neuropathic-pain', 'arm-weakness', 'clumsiness', 'muscle-thinning'],
+        0.4,
+        1.1,
+      ),
       told(['cancer', 'lymphoma'], 0.4, 1.1),
       told(['fever', 'night-spinal-pain', 'weight-loss'], 0.4, 1.2),
       told(['saddle-numbness', 'bladder-disturbance', 'bowel-disturbance'], 0.3, 1.1),

@@ -231,6 +231,7 @@ const hemisphereLesions: readonly TerritoryLesion[] = [
     paces: anteriorCerebralPaces,
   },
   { ...at('hemisphere', 'cortex-anterior-cerebral', hemisphere['parasagittal-of-one-side'], 0.12), mayGrow: true },
+  { ...at('hemisphere', 'cortex-anterior-cerebral', hemisphere['cortex-foot-area'], 0.12), paces: handPaces },
   {
     ...at('hemisphere', 'cortex-anterior-cerebral', hemisphere['cortex-anterior-cerebral'], 0.05),
     isAllOrMost: true,

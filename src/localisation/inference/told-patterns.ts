@@ -2,6 +2,7 @@ import { lowerFirst } from '../../exam/describe.ts';
 import type { Exam, HistoryStatement } from '../../exam/exam.ts';
 import { anyOf, cervicalCord, kinds, sites } from './history/history-weight.ts';
 import type { Applies, Shift } from './shift.ts';
+import { toldLimbShifts } from './told-limbs.ts';
 
 /** Complaints that say more together than each by itself, of which one of each group must be told. */
 interface ToldPattern {
@@ -76,7 +77,11 @@ export function toldPatternShifts(exam: Exam): readonly Shift[] {
   const told = new Map(
     exam.history.filter(({ present, kind }) => present && kind !== 'family').map((one) => [one.key, one]),
   );
-  return [...(isSlow(exam) ? slowPatterns.flatMap((one) => shiftsOf(one, told)) : []), ...headAndHalf(exam, told)];
+  return [
+    ...(isSlow(exam) ? slowPatterns.flatMap((one) => shiftsOf(one, told)) : []),
+    ...headAndHalf(exam, told),
+    ...toldLimbShifts(told),
+  ];
 }
 
 /** Over weeks to years; of what nobody has dated that it goes on. */

@@ -214,12 +214,29 @@ const seenFrom = 1.4;
 /** Wasting seen within days of the onset that was told, as a share of that seen after months: the day that is told is often that of the pain or of the last turn. Judged. */
 const seenAtOnce = 0.25;
 
+/** Joints that are moved by the muscles of the near half of a limb. */
+const aboveElbowAndKnee: ReadonlySet<string> = new Set(['shoulder', 'elbow', 'hip', 'knee']);
+
+/**
+ * Bulk that is seen to be lost, of a part by its emptiest muscle as much as by all; of a limb that is called thin as a whole by
+ * the fuller of its two halves too, since a hollow in the hand alone is called one of the hand. Judged.
+ */
+function bulkLost(losses: readonly number[], isNear: readonly boolean[] | null): number {
+  const most = Math.max(...losses, 0);
+  if (isNear === null) return most * 0.5 + mean(losses) * 0.5;
+  const near = losses.filter((_, place) => isNear[place]);
+  const far = losses.filter((_, place) => !isNear[place]);
+  return most * 0.2 + mean(losses) * 0.3 + Math.min(mean(near), mean(far)) * 0.5;
+}
+
 /** Wasting takes weeks; twitching is commonest where the cell body is lost, absent in disease of muscle and junction. Judged. */
 function denervation({ item, side, place }: ProbeTarget, feature: 'wasting' | 'fasciculation'): ProbeModel | null {
   if (place === undefined) return null;
   const keys = [...movementTable].flatMap(([key, movement]) => (isWithin(movement.bulkAt, place.key) ? [key] : []));
   if (keys.length === 0) return null;
   const items = sidesOf(side).flatMap((one) => mainMuscles(keys, one));
+  const isWholeLimb = place.key === 'upper-limb' || place.key === 'lower-limb';
+  const halves = items.map(({ movement }) => aboveElbowAndKnee.has(movement.bodyPart));
   const fractions = (hypothesis: Hypothesis): number[] => {
     const losses = items.map((one) => motorDeficit(hypothesis, one).lower);
     const horn = mean(
@@ -233,7 +250,7 @@ function denervation({ item, side, place }: ProbeTarget, feature: 'wasting' | 'f
     );
     const { wasting, twitching = 0 } = hypothesis.process;
     return [
-      Math.max(...losses, 0) * 0.5 + mean(losses) * 0.5,
+      bulkLost(losses, isWholeLimb ? halves : null),
       either(horn, twitching * mean(losses)),
       wastingStates[wasting],
     ];

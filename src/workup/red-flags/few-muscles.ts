@@ -37,3 +37,25 @@ export function isOfPressedNerves(facts: BedsideFacts): boolean {
     facts.upperMotorSigns.length + facts.trunkSensoryLoss.length + facts.sphincterFailure.length === 0
   );
 }
+
+/** Complaints and signs with which a weak arm is more than that of its own nerves. */
+const beyondTheArm = [
+  ...['leg-weakness', 'weakness', 'ascending-weakness', 'descending-weakness', 'difficulty-walking', 'unsteadiness'],
+  ...['bladder-disturbance', 'bowel-disturbance', 'breathlessness', 'orthopnoea', 'dysphagia', 'slurred-speech'],
+  ...['diplopia', 'fever', 'cancer', 'electric-shock-on-neck-flexion', 'anticoagulant', 'numbness'],
+] as const;
+
+/** An arm that hurts in shoulder or arm and then fails, with nothing beyond it: its plexus or a root, and no weakness that spreads. */
+export function isOnePainfulArm(facts: BedsideFacts): boolean {
+  const { weakLimbs, cranialNerveSigns, upperMotorSigns, trunkSensoryLoss, sphincterFailure } = facts;
+  const limbs = limbsOf(weakLimbs);
+  const isArm = weakLimbs.every(({ item }) => item.region === 'upper-limbs') && limbs.size <= 1;
+  const elsewhere = cranialNerveSigns.length + upperMotorSigns.length + trunkSensoryLoss.length;
+  return (
+    isArm &&
+    elsewhere + sphincterFailure.length + facts.legSensoryLoss.length === 0 &&
+    (weakLimbs.length > 0 || facts.told('arm-weakness').length > 0) &&
+    facts.told('shoulder-pain', 'arm-pain', 'radicular-arm-pain').length > 0 &&
+    facts.told(...beyondTheArm).length === 0
+  );
+}

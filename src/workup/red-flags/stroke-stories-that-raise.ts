@@ -2,6 +2,7 @@ import type { Reason } from '../../causes/ranked-cause.ts';
 import { findingReasons } from '../../causes/reasons.ts';
 import type { Finding } from '../../exam/finding.ts';
 import { recalled } from '../../kernel/cite.ts';
+import { struckEnd } from '../../localisation/inference/struck-limb.ts';
 import { agedFrom, type BedsideFacts } from '../bedside-facts.ts';
 import { isOnBothSides } from './cord.ts';
 import { feverReasons } from './fever.ts';
@@ -72,6 +73,16 @@ export const strokeStories: readonly RaisingStory[] = [
         : none;
     },
     source: recalled('nice-ng128', 'sudden onset of focal symptoms'),
+  },
+  {
+    // A hand or a foot that drops in a moment, unhurt and unpressed, where arteries are bad: it looks like a nerve and may be the motor strip.
+    flag: 'suspected-stroke',
+    check: (facts) => {
+      const isGone = facts.told('resolved-deficit', 'migraine', 'multiple-sclerosis').length > 0;
+      if (isGone || facts.beganWithin(7) === 'no' || suddenFocalSigns(facts).length > 0) return none;
+      return each(findingReasons(struckEnd(facts.exam), 3), badArteries(facts));
+    },
+    source: recalled('brazis', 'monoparesis'),
   },
   {
     // Several things that fail at once are told before anybody has examined; and a plain sign of the brain of the last days.

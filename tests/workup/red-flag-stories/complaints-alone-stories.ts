@@ -208,4 +208,27 @@ export const complaintsAloneStories: readonly Story[] = [
       findings: { cranialNerves: [...on('left', 'horner-syndrome', 'facial-numbness'), ...signs('dysphagia')] },
     },
   },
+  {
+    flag: 'suspected-stroke',
+    by: 'Brazis, monoparesis: a foot that drops in a moment where arteries are bad; one that was pressed upon is the nerve',
+    raised: {
+      person: { ageYears: 68 },
+      history: { onset: hours, conditions: has('hypertension') },
+      findings: { power: power('left', '2', 'ankle-dorsiflexion', 'great-toe-extension') },
+    },
+    not: {
+      person: { ageYears: 68 },
+      history: { onset: hours, conditions: has('hypertension'), exposures: has('prolonged-squatting') },
+      findings: { power: power('left', '2', 'ankle-dorsiflexion', 'great-toe-extension') },
+    },
+  },
+  {
+    flag: 'rapidly-progressive-weakness',
+    by: 'NICE NG127: an arm and a leg that fail within days; one arm that hurts and then fails is its plexus or a root',
+    at: nowhere,
+    raised: {
+      history: { onset: days, course: 'progressive', symptoms: has('shoulder-pain', 'arm-weakness', 'leg-weakness') },
+    },
+    not: { history: { onset: days, course: 'progressive', symptoms: has('shoulder-pain', 'arm-weakness') } },
+  },
 ];

@@ -228,6 +228,12 @@ export const hemisphereTerritories = {
     },
     source: lobes,
   },
+  'cortex-foot-area': {
+    // The upper edge of the motor strip: a small infarct or metastasis there drops a foot and leaves the hip strong.
+    label: 'Cerebral cortex, territory of the anterior cerebral artery',
+    holds: { 'motor-cortex-foot': 0.95, 'motor-cortex-leg': 0.1, 'sensory-cortex-foot': 0.2 },
+    source: lobes,
+  },
   'cortex-frontal': {
     label: 'Frontal lobe in front of the motor cortex',
     holds: {
