@@ -1,2 +1,2 @@
 /** Version of the clinical model: package version and a fingerprint of every table and weight. Written by `npm run generate`. */
-export const modelVersion = '0.1.0+c625cce91b5b';
+export const modelVersion = '0.1.0+36e6d59c4f64';

@@ -25,6 +25,14 @@ interface Picture extends ExamDraft {
 // Works beside each are recalled unless marked as read.
 const pictures: readonly Picture[] = [
   {
+    name: 'silent and waxen within a fortnight at eighteen: an inflamed brain (Dalmau 2019)',
+    site: 'diffuse-encephalopathy',
+    side: 'both',
+    age: 18,
+    onset: { pace: 'subacute', durationDays: 14 },
+    findings: { higherFunction: midline({ mutism: true, catatonia: true }) },
+  },
+  {
     name: 'reads nothing and writes well: the left posterior cerebral artery (Dejerine 1892)',
     site: 'cortex-posterior-cerebral',
     side: 'left',

@@ -352,6 +352,24 @@ function encephalopathyHypotheses(): Hypothesis[] {
       ],
     ],
     [
+      // Silent and still, or wax in the hands of others, between bouts of unrest: as often as with movements, and in the young.
+      'inflamed-and-mute',
+      percent.inflamed * 0.25,
+      [
+        ['mood-behaviour', 0.85],
+        ['speech-initiation', 0.8],
+        ['attention', 0.6],
+        ['orientation', 0.4],
+        ['memory', 0.4],
+        ['consciousness', 0.3],
+        ['rigidity', 0.3],
+        ['dystonia', 0.2],
+        ['chorea', 0.15],
+        ['heart-rate', 0.3],
+        ['blood-pressure', 0.3],
+      ],
+    ],
+    [
       'failing-memory',
       percent.dementia * 0.8,
       [
