@@ -12,7 +12,7 @@ import { hypotheses, noLesionIndex } from './hypotheses/hypotheses.ts';
 import { severalNerves } from './hypotheses/process-signs.ts';
 import { type Column, StateColumns } from './inference/columns.ts';
 import { Coverage } from './inference/coverage.ts';
-import { type Datum, gatherEvidence } from './inference/evidence.ts';
+import { type Datum, gatherEvidence, hasPassed } from './inference/evidence.ts';
 import { type Inference, infer } from './inference/infer.ts';
 import type { Contender } from './inference/information-gain.ts';
 import { KnownIllness } from './inference/known-illness.ts';
@@ -58,7 +58,7 @@ export interface Weighed {
 
 export function weigh(exam: Exam, { columns, sites, priors, coverage }: Engine): Weighed {
   const context = contextOf(exam);
-  const data = gatherEvidence(exam.findings, columns);
+  const data = gatherEvidence(exam.findings, columns, hasPassed(exam));
   const logPrior = priors.logWeights(exam);
   coverage.discount(logPrior, exam);
   const scored = scoreHypotheses(data, columns, context, logPrior, noLesionIndex);

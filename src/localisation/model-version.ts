@@ -1,2 +1,2 @@
 /** Version of the clinical model: package version and a fingerprint of every table and weight. Written by `npm run generate`. */
-export const modelVersion = '0.1.0+88c7d44a0d42';
+export const modelVersion = '0.1.0+e4b2d718993f';

@@ -1,6 +1,8 @@
 import { commonPractice, read, recalled } from '../kernel/cite.ts';
 import type { WorkupRule } from './workup-rule.ts';
 
+const headaches = ['headache', 'new-headache', 'morning-headache'] as const;
+
 /** Tests for the eye and its nerves, the other cranial nerves, the meninges, and the pressure in the head. */
 export const headTests: readonly WorkupRule[] = [
   {
@@ -470,6 +472,17 @@ export const headTests: readonly WorkupRule[] = [
     priority: 'stat',
     because: 'what poisons or starves both hemispheres',
     source: recalled('adams-victor', 'coma and related disorders of consciousness'),
+  },
+  {
+    tests: ['lumbar-puncture'],
+    flags: ['unexplained-fall-in-consciousness'],
+    when: (facts) =>
+      facts.told(...headaches).length > 0 && facts.beganWithin(5) !== 'yes' && facts.beganWithin(92) !== 'no',
+    tier: 1,
+    priority: 'urgent',
+    because:
+      'a headache of weeks with a clouded mind may be a meningitis without fever: the fluid once an image has shown no mass',
+    source: recalled('adams-victor', 'chronic meningitis'),
   },
   {
     tests: ['liver-function', 'full-blood-count', 'renal-function', 'vasculitis-urine'],

@@ -25,6 +25,61 @@ interface Picture extends ExamDraft {
 // Works beside each are recalled unless marked as read.
 const pictures: readonly Picture[] = [
   {
+    name: 'silent and waxen within a fortnight at eighteen: an inflamed brain (Dalmau 2019)',
+    site: 'diffuse-encephalopathy',
+    side: 'both',
+    age: 18,
+    onset: { pace: 'subacute', durationDays: 14 },
+    findings: { higherFunction: midline({ mutism: true, catatonia: true }) },
+  },
+  {
+    name: 'reads nothing and writes well: the left posterior cerebral artery (Dejerine 1892)',
+    site: 'cortex-posterior-cerebral',
+    side: 'left',
+    onset: sudden,
+    findings: { higherFunction: midline({ alexia: true, agraphia: false, 'receptive-aphasia': false }) },
+  },
+  {
+    name: 'sleepy with a low face and slurred speech: the front of the thalamus and the knee of the capsule (Tatemichi 1992)',
+    site: 'thalamus',
+    side: 'left',
+    onset: sudden,
+    findings: {
+      higherFunction: midline({ drowsiness: true, 'fluctuating-consciousness': true }),
+      cranialNerves: [...signs({ 'lower-facial-weakness': [null, true] }), ...midline({ dysarthria: true })],
+    },
+  },
+  {
+    name: 'knows no face and has become another man over years: both temporal lobes waste (Chan 2009)',
+    site: 'cortex-temporal',
+    side: 'both',
+    age: 63,
+    onset: { pace: 'chronic', durationDays: 900 },
+    findings: { higherFunction: midline({ prosopagnosia: true, disinhibition: true }) },
+  },
+  {
+    name: 'beside himself within hours with both pupils wide: a poison, and no lesion of the midbrain (Adams and Victor)',
+    site: 'diffuse-encephalopathy',
+    side: 'both',
+    onset: { pace: 'hyperacute', durationDays: 0.2 },
+    findings: {
+      higherFunction: midline({ confusion: true, agitation: true }),
+      cranialNerves: signs({ 'dilated-pupil': true }),
+    },
+  },
+  {
+    name: 'an arm that jerks, twists and stiffens in a mind that fails within weeks: the whole cortex (Adams and Victor)',
+    site: 'diffuse-encephalopathy',
+    side: 'both',
+    age: 64,
+    onset: { pace: 'subacute', durationDays: 35 },
+    findings: {
+      higherFunction: midline({ confusion: true, 'memory-impairment': true }),
+      involuntaryMovements: [{ sign: 'myoclonus', side: 'left', site: 'upper-limb', present: true }],
+      tone: [{ site: 'upper-limb', side: 'left', tone: 'rigid' }],
+    },
+  },
+  {
     name: 'drowsy, forgetful and without vertical gaze: the middle of both thalami (Zhang 2022, read)',
     site: 'thalamus',
     side: 'both',

@@ -46,4 +46,13 @@ describe('what signs of head and mind say together', () => {
     const beside = { higherFunction: midline({ 'impaired-repetition': true, 'expressive-aphasia': true }) };
     expect(odds({ findings: beside }, 'cortex-parietal', 'hemisphere', 'left')).toBe(1);
   });
+
+  it('what ails the whole brain widens both pupils and not one', () => {
+    const widened = (side: 'left' | 'both') => ({
+      findings: { cranialNerves: [{ sign: 'dilated-pupil', side, present: true }] },
+    });
+    expect(odds(widened('left'), 'diffuse-encephalopathy', 'encephalopathy')).toBeLessThan(1);
+    expect(odds(widened('left'), 'midbrain-tegmentum', 'brainstem')).toBe(1);
+    expect(odds(widened('both'), 'diffuse-encephalopathy', 'encephalopathy')).toBe(1);
+  });
 });

@@ -58,4 +58,15 @@ describe('complaints told together', () => {
     expect(factor(cerebellum, { history: sudden })).toBe(1);
     expect(factor(cerebellum, { history: slurring, findings: { gait: [{ sign: 'ataxic', present: true }] } })).toBe(1);
   });
+
+  it('place numbness that came at once and has gone in the thalamus, unless anything else went with it', () => {
+    const thalamus = where(({ key }) => key === 'thalamus');
+    const gone = { onset: { pace: 'hyperacute' }, symptoms: has('numbness', 'resolved-deficit') };
+    expect(factor(thalamus, { history: gone })).toBeGreaterThan(2);
+    expect(factor(thalamus, { history: { ...gone, symptoms: has('numbness', 'weakness', 'resolved-deficit') } })).toBe(
+      1,
+    );
+    expect(factor(thalamus, { history: { ...gone, conditions: has('migraine') } })).toBe(1);
+    expect(factor(thalamus, { history: { ...gone, onset: { pace: 'chronic', durationDays: 400 } } })).toBe(1);
+  });
 });

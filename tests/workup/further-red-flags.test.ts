@@ -3,6 +3,7 @@ import { assessRedFlags, redFlagRules } from '../../src/workup/red-flags.ts';
 import { bedsideExam, localised, site } from '../support/bedside.ts';
 import { attacksAndTendedLimbsStories } from './red-flag-stories/attacks-and-tended-limbs-stories.ts';
 import { brainAndEyeStories } from './red-flag-stories/brain-and-eye-stories.ts';
+import { cloudedMindStories } from './red-flag-stories/clouded-mind-stories.ts';
 import { complaintsAloneStories } from './red-flag-stories/complaints-alone-stories.ts';
 import { eyesNeckAndThroatStories } from './red-flag-stories/eyes-neck-and-throat-stories.ts';
 import { fewSignStories } from './red-flag-stories/few-sign-stories.ts';
@@ -23,6 +24,7 @@ import { voiceStepsAndCalciumStories } from './red-flag-stories/voice-steps-and-
 const stories = [
   ...attacksAndTendedLimbsStories,
   ...brainAndEyeStories,
+  ...cloudedMindStories,
   ...complaintsAloneStories,
   ...eyesNeckAndThroatStories,
   ...fewSignStories,

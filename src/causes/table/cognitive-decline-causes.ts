@@ -150,6 +150,8 @@ export const cognitiveDeclineCauses: readonly Cause[] = [
     signs: [
       shows(['higher-function/disinhibition', 'higher-function/apathy'], 3, 0.3),
       shows(['higher-function/executive-dysfunction', 'higher-function/frontal-release-signs'], 1.5, 0.7),
+      // Faces, and what things are, go with the pole of the right temporal lobe.
+      shows(['higher-function/prosopagnosia'], 2.5, 1),
       shows(memoryLoss, 0.6, 1.4),
       shows(['inspection/fasciculation', 'inspection/wasting', 'cranial-nerves/tongue-fasciculation'], 3, 0.95),
       shows(['higher-function/drowsiness', 'cranial-nerves/optic-disc-swelling'], 0.1, 1),

@@ -134,6 +134,7 @@ export const hyperkineticCauses: readonly Cause[] = [
     ],
     signs: [
       shows(['higher-function/motor-impersistence'], 3, 0.9),
+      shows(['cranial-nerves/opsoclonus', 'gait/ataxic', 'involuntary-movements/myoclonus'], 0.3, 1),
       shows(chorea, 3, 0.1),
       shows(['involuntary-movements/tics', 'tone/upper-limb', 'cranial-nerves/dysarthria'], 1.3, 1),
     ],

@@ -210,6 +210,8 @@ export const meningealAndPressureCauses: readonly Cause[] = [
       fever,
       shows(stiffNeck, 2, 0.5),
       shows(severalCranialNerves, 1.6, 0.8),
+      // Of all nerves of the eye the sixth goes first and oftenest.
+      shows(['cranial-nerves/sixth-nerve-palsy', 'cranial-nerves/eye-abduction-weakness'], 1.7, 1),
       shows(['higher-function/drowsiness', 'higher-function/confusion'], 2, 0.7),
     ],
     quantities: [

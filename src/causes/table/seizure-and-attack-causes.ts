@@ -78,11 +78,30 @@ export const seizureAndAttackCauses: readonly Cause[] = [
       told('headache', 0.6, 1),
     ],
     signs: [
-      shows(['involuntary-movements/myoclonus', 'involuntary-movements/exaggerated-startle'], 8, 0.4),
+      shows(['involuntary-movements/myoclonus', 'involuntary-movements/exaggerated-startle'], 8, 0.5),
       shows(['higher-function/mutism'], 3, 0.9),
-      shows(['gait/ataxic', 'coordination/finger-nose'], 2, 0.6),
+      shows(['gait/ataxic', 'coordination/finger-nose'], 2, 0.7),
+      shows(
+        ['higher-function/memory-impairment', 'higher-function/confusion', 'higher-function/disorientation'],
+        1.6,
+        0.7,
+      ),
       shows(['higher-function/hallucinations', 'involuntary-movements/alien-limb'], 1.5, 1),
-      shows(['involuntary-movements/bradykinesia', 'tone/upper-limb', 'plantars/plantar-response'], 1.3, 0.95),
+      shows(
+        ['higher-function/pseudobulbar-affect', 'higher-function/agitation', 'involuntary-movements/dystonia'],
+        1.3,
+        1,
+      ),
+      shows(
+        [
+          'involuntary-movements/bradykinesia',
+          'involuntary-movements/micrographia',
+          'tone/upper-limb',
+          'plantars/plantar-response',
+        ],
+        1.3,
+        0.95,
+      ),
       shows(
         ['higher-function/visual-agnosia', 'cranial-nerves/homonymous-hemianopia', 'higher-function/apraxia'],
         1.3,

@@ -92,6 +92,13 @@ const cutOffHand: FacultyChances = new Map([
   [facultyKey('cortical-sensation', 'left'), 0.3],
 ]);
 
+/** With the poles of the temporal lobes manner and feeling for others waste as well. Judged. */
+const changedManner = facultiesOf([
+  ['mood-behaviour', 0.55],
+  ['executive', 0.25],
+  ['memory', 0.2],
+]);
+
 /** Who has lost both frontal lobes is adrift in time, forgets to remember and knows of nothing wrong: it is taken for dementia. Judged. */
 const bothFrontalLobes = facultiesOf([
   ['orientation', 0.5],
@@ -304,6 +311,13 @@ const hemisphereLesions: readonly TerritoryLesion[] = [
   },
   at('hemisphere', 'cortex-temporal', hemisphere['cortex-temporal'], 0.3),
   { ...at('hemisphere', 'cortex-temporal', hemisphere['cortex-temporal'], 0.15), faculties: inflamedTemporalLobe },
+  {
+    ...at('hemisphere', 'cortex-temporal', hemisphere['temporal-lobes-wasting'], 0.08, 'both'),
+    essential: [],
+    faculties: changedManner,
+    paces: wastingPaces,
+    ages: { from: 45, outside: 0.1 },
+  },
   at('hemisphere', 'cortex-temporal', hemisphere['medial-temporal-lobe'], 0.08),
   {
     ...at('hemisphere', 'cortex-temporal', hemisphere['medial-temporal-lobes-both'], 0.2, 'both'),
@@ -333,6 +347,8 @@ const hemisphereLesions: readonly TerritoryLesion[] = [
   at('hemisphere', 'thalamus', hemisphere['thalamus-lateral'], 0.25),
   at('hemisphere', 'thalamus', hemisphere['thalamus-ventrolateral'], 0.05),
   at('hemisphere', 'thalamus', hemisphere['thalamus-medial'], 0.15),
+  ofTheMind(at('hemisphere', 'thalamus', hemisphere['thalamus-medial-and-genu'], 0.1)),
+  ofTheMind(at('hemisphere', 'thalamus', hemisphere['thalamus-medial-both-and-one-genu'], 0.05, 'both')),
   ofTheMind(at('hemisphere', 'thalamus', hemisphere['thalamus-medial-both'], 0.06, 'both')),
   ofTheMind(at('hemisphere', 'thalamus', hemisphere['thalamus-medial-both-and-midbrain'], 0.04, 'both')),
   { ...at('hemisphere', 'thalamus-and-capsule', hemisphere['thalamus-and-capsule'], 0.8), paces: capsulePaces },

@@ -2,8 +2,10 @@ import { bodySides } from '../../kernel/side.ts';
 import { type Hypothesis, hypothesis, type Site, widespreadSite } from '../hypothesis.ts';
 import { intact, LesionBuilder } from '../lesion.ts';
 import { partOf, processOf } from '../process.ts';
+import { inflamedChild, poisonedBrain } from './poisoned-and-inflamed-brain.ts';
 import { pressedHemispheres } from './pressed-hemispheres.ts';
 import { facultiesOf, type ProcessSign } from './process-signs.ts';
+import { rapidDementia } from './rapid-dementia.ts';
 import { starvedBrain } from './starved-brain.ts';
 
 /** Percent of all focal and diffuse findings. Judged from what reaches a neurologist. */
@@ -15,7 +17,6 @@ const percent = {
   encephalopathy: 1.2,
   dementia: 1.2,
   whiteMatter: 0.12,
-  rapidDementia: 0.08,
   inflamed: 0.25,
   excited: 0.12,
   leaking: 0.06,
@@ -351,6 +352,24 @@ function encephalopathyHypotheses(): Hypothesis[] {
       ],
     ],
     [
+      // Silent and still, or wax in the hands of others, between bouts of unrest: as often as with movements, and in the young.
+      'inflamed-and-mute',
+      percent.inflamed * 0.25,
+      [
+        ['mood-behaviour', 0.85],
+        ['speech-initiation', 0.8],
+        ['attention', 0.6],
+        ['orientation', 0.4],
+        ['memory', 0.4],
+        ['consciousness', 0.3],
+        ['rigidity', 0.3],
+        ['dystonia', 0.2],
+        ['chorea', 0.15],
+        ['heart-rate', 0.3],
+        ['blood-pressure', 0.3],
+      ],
+    ],
+    [
       'failing-memory',
       percent.dementia * 0.8,
       [
@@ -433,6 +452,8 @@ function excitedBrain(): Hypothesis[] {
         ['sweating', 0.6],
         ['blood-pressure', 0.45],
         ['heart-rate', 0.5],
+        // Wide pupils belong to serotonin and to withdrawal.
+        ['pupil-parasympathetic', 0.2],
       ]),
     }),
   );
@@ -493,40 +514,6 @@ function whiteMatter(): Hypothesis {
   });
 }
 
-/**
- * Cortex, cerebellum and basal ganglia at once, within weeks to months, as in prion disease: cerebellar signs in 19 to 47 % at
- * onset and 42 to 86 % in the course (Cooper 2006, read), jerks in half. Other chances judged.
- */
-function rapidDementia(): Hypothesis {
-  return hypothesis(encephalopathySite, 'rapid', percent.rapidDementia, intact, {
-    process: processOf({
-      release: ({ segment }) => (partOf(segment) === 'leg' ? 0.3 : 0.2),
-      because: 'cortex, cerebellum and basal ganglia fail together',
-    }),
-    paces: { hyperacute: 0.05, acute: 0.3, subacute: 3, chronic: 0.7 },
-    ages: { from: 40, outside: 0.2 },
-    faculties: facultiesOf([
-      ['memory', 0.7],
-      ['attention', 0.6],
-      ['orientation', 0.6],
-      ['executive', 0.6],
-      ['mood-behaviour', 0.5],
-      ['myoclonus', 0.5],
-      ['trunk-coordination', 0.6],
-      ['limb-coordination', 0.45],
-      ['speech-cerebellar', 0.3],
-      ['speech-articulation', 0.3],
-      ['nystagmus-gaze-evoked', 0.2],
-      ['pursuit', 0.2],
-      ['visual-recognition', 0.2],
-      ['language-expression', 0.2],
-      ['rigidity', 0.25],
-      ['frontal-release', 0.3],
-      ['praxis', 0.25],
-    ]),
-  });
-}
-
 /** Processes of the whole brain, its pressure and its coverings. */
 export function diffuseBrainHypotheses(): Hypothesis[] {
   return [
@@ -540,7 +527,9 @@ export function diffuseBrainHypotheses(): Hypothesis[] {
     ...excitedBrain(),
     ...leakingVessels(),
     whiteMatter(),
-    rapidDementia(),
+    ...rapidDementia(),
+    ...poisonedBrain(),
+    ...inflamedChild(),
     ...starvedBrain(),
   ];
 }

@@ -49,6 +49,18 @@ const twistedLimbs: readonly ProcessSign[] = [
   ['speech-articulation', 0.4],
 ];
 
+/** Memory and planning fail in a third to a half, and limbs jerk in as many. Judged. */
+const failingMind: readonly ProcessSign[] = [
+  ['memory', 0.45],
+  ['executive', 0.5],
+  ['attention', 0.3],
+  ['mood-behaviour', 0.3],
+  ['myoclonus', 0.5],
+  ['speech-articulation', 0.4],
+  ['chorea', 0.1],
+  ['gaze-horizontal', 0.1],
+];
+
 function cerebellarDegeneration(): Hypothesis[] {
   const forms = [
     { key: 'pure', share: 0.4, hemisphere: 0.75, vermis: 0.85, pyramidal: 0, process: cerebellumOnly },
@@ -73,6 +85,16 @@ function cerebellarDegeneration(): Hypothesis[] {
       twisted: true,
       process: cerebellumOnly,
     },
+    // Some of the inherited ataxias, and most that begin in childhood with fits, take the cortex as well (from-memory).
+    {
+      key: 'with-cortex',
+      share: 0.07,
+      hemisphere: 0.65,
+      vermis: 0.8,
+      pyramidal: 0.15,
+      failing: true,
+      process: cerebellumOnly,
+    },
     { key: 'with-brisk-jerks', share: 0.015, hemisphere: 0.7, vermis: 0.8, pyramidal: 0.05, process: briskAndUnsteady },
     { key: 'with-long-axons', share: 0.3, hemisphere: 0.65, vermis: 0.8, pyramidal: 0.3, process: longAxons },
   ] as const;
@@ -95,6 +117,7 @@ function cerebellarDegeneration(): Hypothesis[] {
         ['swallowing', 0.15],
         ...(key === 'with-autonomic-failure' ? autonomicFailure : []),
         ...('twisted' in form ? twistedLimbs : []),
+        ...('failing' in form ? failingMind : []),
       ]),
       lasting: { years: 3, beyond: 1.5 },
     });
@@ -136,6 +159,8 @@ interface InflamedForm {
   readonly key: string;
   readonly share: number;
   readonly isDrowsy: boolean;
+  /** Whether limbs and trunk jerk with it, as where the eyes dance. */
+  readonly jerks?: true;
   readonly process: Process;
   readonly ages?: Ages;
   readonly paces?: PaceFactors;
@@ -152,6 +177,7 @@ function inflamedCerebellum(): Hypothesis[] {
     { key: 'inflamed-and-slack', share: 0.03, isDrowsy: false, process: slackWithIt, ages: childhood },
     // After an infection of childhood this is the commonest ataxia there is.
     { key: 'inflamed-in-childhood', share: 0.35, isDrowsy: false, process: cerebellumInflamed, ages: childhood },
+    { key: 'dancing', share: 0.03, isDrowsy: false, jerks: true, process: cerebellumInflamed, paces: againstTumour },
     {
       key: 'immune',
       share: 0.22,
@@ -161,7 +187,7 @@ function inflamedCerebellum(): Hypothesis[] {
       paces: againstTumour,
     },
   ];
-  return forms.map(({ key, share, isDrowsy, process, ages, paces = inflamedOrPoisoned }) =>
+  return forms.map(({ key, share, isDrowsy, jerks, process, ages, paces = inflamedOrPoisoned }) =>
     hypothesis(wholeCerebellum, key, percentOfAll * share, lesion.build(), {
       process,
       paces,
@@ -173,10 +199,17 @@ function inflamedCerebellum(): Hypothesis[] {
         ['pursuit', 0.4],
         ['saccade-accuracy', 0.4],
         ...(isDrowsy ? drowsyWithIt : []),
+        ...(jerks ? dancing : []),
       ]),
     }),
   );
 }
+
+const dancing: readonly ProcessSign[] = [
+  ['myoclonus', 0.75],
+  ['postural-tremor', 0.4],
+  ['mood-behaviour', 0.4],
+];
 
 const drowsyWithIt: readonly ProcessSign[] = [
   ['consciousness', 0.4],

@@ -3,6 +3,7 @@ import type { Modality } from '../../anatomy/probe.ts';
 import { type Segment, segmentIndex } from '../../anatomy/segments.ts';
 import { type DermatomeKey, dermatomeKeys } from '../../anatomy/skin.ts';
 import { segmentsServing, skinPlace } from '../../anatomy/skin-places.ts';
+import type { Exam } from '../../exam/exam.ts';
 import type { Finding, FindingPlace } from '../../exam/finding.ts';
 import { scales } from '../../exam/scales.ts';
 import { opposite } from '../../kernel/side.ts';
@@ -39,8 +40,20 @@ const temper = 0.8;
 /** A statement about a whole region weighs as much as a few items tested one by one. */
 const summaryBase = 0.6;
 
-/** What the examiner stated, one datum per place, each with its discounted weight. Untested items give none. */
-export function gatherEvidence(findings: readonly Finding[], columns: StateColumns): readonly Datum[] {
+/** What an examination after an attack that has passed says of where the attack was, as a share of its usual weight. Judged. */
+const afterTheAttack = 0.2;
+
+/** Whether the trouble was gone when the examination was made, so that nothing was found of it. */
+export function hasPassed({ findings, history, course }: Exam): boolean {
+  const isTold = history.some(({ key, present, kind }) => key === 'resolved-deficit' && present && kind !== 'family');
+  return isTold && course !== 'progressive' && findings.every(({ abnormal }) => !abnormal);
+}
+
+/**
+ * What the examiner stated, one datum per place, each with its discounted weight. Untested items give none.
+ * @param isPast whether the trouble had gone before the examination; see `hasPassed`
+ */
+export function gatherEvidence(findings: readonly Finding[], columns: StateColumns, isPast = false): readonly Datum[] {
   const patches = lostPatches(findings);
   const rest = restMeant(findings);
   const drafts: Draft[] = [];
@@ -62,7 +75,12 @@ export function gatherEvidence(findings: readonly Finding[], columns: StateColum
       column,
       valueIndex,
       abnormal: finding.abnormal && value === finding.value,
-      weight: temper * base * (strength === 0 ? 1 : size ** -strength) * (mirrored(draft, agedSides) ? oneOfTwo : 1),
+      weight:
+        (isPast ? afterTheAttack : 1) *
+        temper *
+        base *
+        (strength === 0 ? 1 : size ** -strength) *
+        (mirrored(draft, agedSides) ? oneOfTwo : 1),
     });
   }
   return data;

@@ -89,7 +89,25 @@ function repetitionShifts({ findings }: Exam): readonly Shift[] {
   ];
 }
 
+/** Odds of a disorder of the whole brain where the pupil of one side alone is wide. Judged. */
+const widerOnOneSide = 0.04;
+const widePupil: ReadonlySet<string> = new Set([
+  'dilated-pupil',
+  'unreactive-pupil',
+  'anisocoria',
+  'third-nerve-palsy',
+]);
+
+/** What is in the blood reaches both pupils alike (common practice): one that is wide is pressed on, or its nerve or nucleus is lost. */
+function onePupilShift({ findings }: Exam): readonly Shift[] {
+  const wide = findings.filter(({ abnormal, item }) => abnormal && widePupil.has(item.key));
+  const [first] = wide;
+  if (first === undefined || new Set(wide.map(({ side }) => side)).size > 1 || first.side === 'midline') return [];
+  const because = 'what ails the whole brain widens both pupils and not one';
+  return [shiftBy(first, { applies: sites('diffuse-encephalopathy'), factor: widerOnOneSide, because })];
+}
+
 /** What the signs of head and mind say together of the place. */
 export function headPatternShifts(exam: Exam): readonly Shift[] {
-  return [...bareBrainstemShift(exam), ...repetitionShifts(exam)];
+  return [...bareBrainstemShift(exam), ...repetitionShifts(exam), ...onePupilShift(exam)];
 }

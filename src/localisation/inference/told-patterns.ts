@@ -64,6 +64,27 @@ const slowPatterns: readonly ToldPattern[] = [
   },
 ];
 
+/**
+ * What came at once and has gone, and was of feeling alone: of lasting strokes that are so nearly all lie in the thalamus or beside
+ * it, few in the cortex (Kim 1992, recalled). Factors judged.
+ */
+const attackPatterns: readonly ToldPattern[] = [
+  {
+    groups: [['numbness', 'face-numbness'], ['resolved-deficit']],
+    butNot: [
+      ...['weakness', 'leg-weakness', 'arm-weakness', 'speech-difficulty', 'visual-loss', 'spreading-over-minutes'],
+      ...['migraine', 'seizure', 'epilepsy', 'neck-pain', 'back-pain', 'deep-sleep-on-arm', 'external-pressure'],
+    ],
+    rows: [
+      { applies: sites('thalamus'), factor: 6 },
+      { applies: sites('thalamus-and-capsule'), factor: 1.5 },
+      { applies: sites('cortex-parietal'), factor: 0.7 },
+      { applies: kinds('nerve', 'root', 'plexus', 'polyneuropathy', 'ganglion'), factor: 0.4 },
+    ],
+    because: 'feeling that goes at once and comes back goes with a small artery of the thalamus above all',
+  },
+];
+
 const heads = ['headache', 'new-headache', 'morning-headache'];
 const ofOneHalf = ['arm-weakness', 'leg-weakness', 'clumsiness', 'numbness'];
 const ofTheHead = { told: 3 } as const;
@@ -77,7 +98,9 @@ export function toldPatternShifts(exam: Exam): readonly Shift[] {
   const told = new Map(
     exam.history.filter(({ present, kind }) => present && kind !== 'family').map((one) => [one.key, one]),
   );
+  const attacks = isSlow(exam) || exam.onset.pace === 'acute' ? [] : attackPatterns;
   return [
+    ...attacks.flatMap((one) => shiftsOf(one, told)),
     ...(isSlow(exam) ? slowPatterns.flatMap((one) => shiftsOf(one, told)) : []),
     ...headAndHalf(exam, told),
     ...toldLimbShifts(told),

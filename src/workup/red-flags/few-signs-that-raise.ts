@@ -1,3 +1,4 @@
+import type { Reason } from '../../causes/ranked-cause.ts';
 import { findingReasons } from '../../causes/reasons.ts';
 import type { Finding } from '../../exam/finding.ts';
 import { read, recalled } from '../../kernel/cite.ts';
@@ -41,6 +42,37 @@ export const fewSignStories: readonly RaisingStory[] = [
       return isWeeks && facts.exam.course === 'progressive' && other.length === 0
         ? each(findingReasons(memory), findingReasons(facts.query.abnormal(clouded)))
         : none;
+    },
+    source: recalled('autoimmune-encephalitis-2016', 'possible autoimmune encephalitis'),
+  },
+  {
+    // A mind that fails within three months and a body that jerks, twists or dances, or a trace that fits: no poison, kidney or liver known that does both.
+    flag: 'suspected-encephalitis',
+    check: (facts) => {
+      const isWeeks = facts.exam.onset.pace !== 'hyperacute' && facts.beganWithin(92) === 'yes';
+      const grows = facts.exam.course === 'progressive' || facts.exam.course === 'fluctuating';
+      if (!isWeeks || !grows || facts.told(...jerkAndCloud).length > 0) return none;
+      const mind = [...clouded, 'higher-function/memory-impairment', 'higher-function/amnesia'];
+      const trace = facts.query.result('eeg');
+      const fits = trace?.value === 'epileptiform' ? [{ pointer: trace.pointer, text: trace.label }] : [];
+      const moves = findingReasons(facts.query.abnormal(unwilledMovements), 3);
+      return each(findingReasons(facts.query.abnormal(mind), 3), [...moves, ...fits]);
+    },
+    source: recalled('autoimmune-encephalitis-2016', 'possible autoimmune encephalitis'),
+  },
+  {
+    // The same where nobody has told since when: sleepy, with a fit or another manner, and a gait or limbs that fail beside.
+    flag: 'suspected-encephalitis',
+    check: (facts) => {
+      if (!facts.isUndated || !facts.maybeProgressing) return none;
+      const known = facts.told(...jerkAndCloud, 'epilepsy', 'head-injury', 'alcohol-excess', 'cancer', 'stroke');
+      if (known.length > 0) return none;
+      const beside = facts.query.abnormal([...unwilledMovements, 'gait/ataxic', 'gait/unable-to-walk']);
+      return each(
+        findingReasons(facts.query.abnormal(clouded), 2),
+        facts.told('seizure', 'behaviour-change'),
+        findingReasons([...beside, ...centralSigns(facts.query)], 3),
+      );
     },
     source: recalled('autoimmune-encephalitis-2016', 'possible autoimmune encephalitis'),
   },
@@ -235,7 +267,7 @@ export const fewSignStories: readonly RaisingStory[] = [
     // New confusion counts for as much as drowsiness does, by whatever word it was written down.
     flag: 'unexplained-fall-in-consciousness',
     check: (facts) => {
-      if (facts.beganWithin(7) !== 'yes') return none;
+      if (facts.beganWithin(7) !== 'yes') return cloudedForWeeks(facts);
       const inattentive = findingReasons(facts.query.abnormal(['higher-function/inattention']));
       const mind = [
         ...facts.told('cognitive-change', 'behaviour-change'),
@@ -458,3 +490,33 @@ const failingMind = [
 ];
 
 const nerveOf = ({ place }: Finding): string => place?.key ?? '';
+
+/**
+ * A mind found clouded for weeks, or at a time that nobody has told, in whom nothing known accounts for it. What grows is new
+ * for three months; beyond them, or where it stays as it is, it is called a dementia.
+ */
+function cloudedForWeeks(facts: BedsideFacts): readonly Reason[] {
+  const known = facts.told(
+    ...['dementia', 'developmental-delay', 'perinatal-injury', 'psychiatric-disorder', 'parkinson-disease'],
+    ...['stroke', 'dream-enactment', 'similar-attacks-before'],
+  );
+  if (known.length > 0 || !facts.maybeProgressing) return none;
+  const isNew =
+    facts.beganWithin(28) === 'yes' || (facts.exam.course === 'progressive' && facts.beganWithin(92) === 'yes');
+  return isNew || facts.isUndated
+    ? findingReasons(facts.query.abnormal(['higher-function/confusion', 'higher-function/disorientation']))
+    : none;
+}
+
+/** What clouds the mind and makes it jerk or twist without an inflammation. */
+const jerkAndCloud = [
+  ...['dementia', 'chronic-kidney-disease', 'dialysis', 'chronic-liver-disease', 'cardiac-arrest', 'lithium'],
+  ...['beta-lactam', 'opioid', 'antipsychotic', 'metoclopramide', 'valproate', 'hyperthyroidism', 'parkinson-disease'],
+] as const;
+
+/** Movements that nobody wills, but for tremor and the flap of a metabolic disorder. */
+const unwilledMovements = [
+  ...['involuntary-movements/myoclonus', 'involuntary-movements/dystonia', 'involuntary-movements/chorea'],
+  ...['involuntary-movements/orofacial-dyskinesia', 'involuntary-movements/athetosis', 'cranial-nerves/opsoclonus'],
+  ...['cranial-nerves/ocular-flutter', 'involuntary-movements/oculogyric-crisis', 'involuntary-movements/seizure-seen'],
+];

@@ -64,6 +64,20 @@ const ofTheFamily = [
   ...['family/myotonic-dystrophy', 'family/ataxia', 'family/spastic-paraplegia'],
 ] as const;
 
+const dancingEyes = ['cranial-nerves/opsoclonus', 'cranial-nerves/ocular-flutter'];
+
+/** Thought, skills or wakefulness that fail beside the limbs: no neuropathy and no dystrophy of the family does that. */
+const failingBrain = (facts: BedsideFacts): readonly Reason[] => [
+  ...facts.told('cognitive-change', 'behaviour-change', 'loss-of-skills', 'seizure'),
+  ...findingReasons(
+    facts.query.abnormal([
+      'higher-function/memory-impairment',
+      'higher-function/executive-dysfunction',
+      'involuntary-movements/myoclonus',
+    ]),
+  ),
+];
+
 /** Hips that are weak, as the way a child rises and walks shows it. */
 const weakHips = ['gait/gowers-sign', 'gait/waddling', 'gait/rising-from-floor', 'gait/stairs'];
 
@@ -356,8 +370,8 @@ export const headFlags: readonly RedFlagRule[] = [
       const { pace, durationDays } = facts.exam.onset;
       const isAcute = facts.cameWithin(28);
       const grows = facts.exam.course === 'progressive' || (facts.exam.course === undefined && pace === 'subacute');
-      // What is said to grow worse is looked into however long it has done so, unless relatives have the same.
-      const isFamily = facts.told(...ofTheFamily).length > 0;
+      // What is said to grow worse is looked into however long it has done so, unless relatives have the same in their limbs.
+      const isFamily = facts.told(...ofTheFamily).length > 0 && failingBrain(facts).length === 0;
       const isSaid = facts.exam.course === 'progressive' && !(isFamily && (durationDays ?? 0) > 730);
       const isGrowing = grows && (isSaid || (durationDays ?? 0) <= 730);
       const worsening = isGrowing || (isAcute && facts.maybeProgressing);
@@ -376,6 +390,10 @@ export const headFlags: readonly RedFlagRule[] = [
       );
       const isUndated = facts.isUntimed && known.length === 0;
       const lost = isGrowing || isUndated ? lostByAChild(facts).filter(({ text }) => !said.has(text)) : [];
+      // Eyes that dance are never of old: a neuroblastoma or an inflamed brain, whether the bouts come again or not.
+      const dancing =
+        facts.isUndated && facts.maybeProgressing ? findingReasons(facts.query.abnormal(dancingEyes)) : [];
+      if (dancing.length > 0) return present([{ pointer: '/person/ageYears', text: `age ${age}` }, ...dancing]);
       const isTold = isUndated && signs.length > 0 && lost.length > 0;
       return signs.length + stopped.length + lost.length > 0 && (worsening || isTold)
         ? present([

@@ -81,8 +81,12 @@ export const massStories: readonly RaisingStory[] = [
       const { exam, query } = facts;
       const isWeeks = exam.onset.pace !== 'chronic' && facts.beganWithin(183) === 'yes';
       if (exam.course !== 'progressive' || !isWeeks || !mayBeGrowing(facts)) return none;
-      const signs = query.abnormalWhere(({ item }) => item.section === 'higherFunction');
-      const gait = query.abnormal(['gait/magnetic', 'gait/shuffling', 'gait/ataxic']);
+      // Where the cord or the nerves explain the gait, it says nothing of the hemispheres; visions and unrest are of poison or want of it too.
+      const isElsewhere = facts.kindProbability('cord', 'nerve', 'polyneuropathy', 'root') >= 0.5;
+      const signs = query.abnormalWhere(
+        ({ item }) => item.section === 'higherFunction' && !(isElsewhere && ofAnyIllBrain.has(item.key)),
+      );
+      const gait = isElsewhere ? [] : query.abnormal(['gait/magnetic', 'gait/shuffling', 'gait/ataxic']);
       return each(
         facts.told('behaviour-change', 'cognitive-change', 'speech-difficulty'),
         findingReasons([...signs, ...gait], 3),
@@ -218,6 +222,15 @@ function areEyesPoisoned({ query, told }: BedsideFacts): boolean {
   const areBoth = (['left', 'right'] as const).every((side) => query.abnormal(sight.map(item), side).length > 0);
   return areBoth && query.abnormal(halved.map(item)).length === 0 && told(...harmOfSight).length > 0;
 }
+
+/** Changes of the mind that drink, its withdrawal and want of vitamins bring as often as a mass does. */
+const ofAnyIllBrain: ReadonlySet<string> = new Set([
+  'hallucinations',
+  'agitation',
+  'low-mood',
+  'apathy',
+  'inattention',
+]);
 
 const malignancy = (facts: BedsideFacts): readonly Reason[] => facts.told('cancer', 'lymphoma');
 

@@ -143,8 +143,9 @@ export const visionFunctions = {
   reading: {
     carries: 'reading',
     path: series(
-      partly(0.55, onLeft('ventral-occipitotemporal-cortex')),
-      partly(0.55, onLeft('superior-temporal-gyrus')),
+      // Letters are known there, and what the right half sees of them must pass the splenium beside it.
+      partly(0.8, onLeft('ventral-occipitotemporal-cortex')),
+      partly(0.5, onLeft('superior-temporal-gyrus')),
       partly(0.5, onLeft('inferior-parietal-lobule')),
     ),
     source: recalled('brazis', 'alexia'),

@@ -141,6 +141,19 @@ export const deepTerritories = {
     across: { 'medial-thalamus': 0.5, 'vertical-gaze-centre': 0.3 },
     source: thalamus,
   },
+  'thalamus-medial-and-genu': {
+    // The front of the thalamus and the knee of the capsule beside it: sleepy, with a low face and slurred speech.
+    label: 'Thalamus',
+    holds: { 'medial-thalamus': 0.85, 'internal-capsule-genu': 0.75, 'internal-capsule-posterior-limb': 0.15 },
+    across: { 'medial-thalamus': 0.45 },
+    source: thalamus,
+  },
+  'thalamus-medial-both-and-one-genu': {
+    label: 'Thalamus',
+    holds: { ...paramedianThalamus, 'internal-capsule-genu': 0.6, 'internal-capsule-posterior-limb': 0.35 },
+    across: paramedianThalamus,
+    source: percheron,
+  },
   'thalamus-medial-both': {
     label: 'Thalamus',
     holds: paramedianThalamus,

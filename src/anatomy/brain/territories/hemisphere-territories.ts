@@ -391,6 +391,18 @@ export const hemisphereTerritories = {
     holds: { 'superior-temporal-gyrus': 0.65, 'medial-temporal-lobe': 0.55, 'lower-optic-radiation': 0.75 },
     source: lobes,
   },
+  'temporal-lobes-wasting': {
+    // The poles and undersides of both, one deeper than the other: names and meanings on the left, faces on the right, conduct on both.
+    label: 'Temporal lobe',
+    holds: {
+      'ventral-occipitotemporal-cortex': 0.75,
+      'medial-temporal-lobe': 0.35,
+      'superior-temporal-gyrus': 0.25,
+      'orbitofrontal-cortex': 0.5,
+    },
+    across: { 'ventral-occipitotemporal-cortex': 0.35, 'medial-temporal-lobe': 0.15, 'orbitofrontal-cortex': 0.4 },
+    source: recalled('adams-victor', 'frontotemporal dementia'),
+  },
   'medial-temporal-lobe': {
     label: 'Temporal lobe',
     holds: { 'medial-temporal-lobe': 0.92 },

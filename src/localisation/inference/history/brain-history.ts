@@ -202,7 +202,13 @@ export const brainHistory: readonly HistoryWeight[] = [
     1,
     'nothing below the head makes it ache',
   ),
-  ...weigh(['cognitive-change', 'behaviour-change'], belowTheHead, 0.6, 1, 'nothing below the head changes the mind'),
+  ...weigh(
+    ['cognitive-change', 'behaviour-change', 'loss-of-skills'],
+    belowTheHead,
+    0.6,
+    1,
+    'nothing below the head changes the mind',
+  ),
 
   ...weigh(
     ['seizure', 'fever', 'vomiting', 'weight-loss', 'cancer', 'recent-surgery'],

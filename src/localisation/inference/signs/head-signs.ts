@@ -20,7 +20,13 @@ export const headSigns: readonly SignWeight[] = [
     'the loop runs through the dentate nucleus and not through the midline',
     recalled('brazis', 'brainstem'),
   ),
-  ...sign('opsoclonus', sites('diffuse-encephalopathy'), 2, 'an inflamed brain loses the pauses as well', fromMemory),
+  ...sign(
+    'opsoclonus',
+    sites('diffuse-encephalopathy', 'cerebellar-degeneration', 'cerebellar-vermis'),
+    2,
+    'an inflamed brain or cerebellum loses the pauses between the movements of the eyes',
+    fromMemory,
+  ),
   ...sign(
     'akathisia',
     sites('hyperkinetic-syndrome', 'akinetic-rigid-syndrome'),
