@@ -51,6 +51,26 @@ const slowPatterns: readonly ToldPattern[] = [
   },
 ];
 
+const junctions = kinds('junction');
+const lidsAndMore = ['diplopia', 'weakness', 'arm-weakness', 'dysphagia', 'difficulty-chewing', 'slurred-speech'];
+const blocksJunctions = ['venomous-bite', 'home-preserved-food', 'botulinum-toxin-injection', 'organophosphate'];
+
+/** Those that mean the same however fast they came. All judged. */
+const otherPatterns: readonly ToldPattern[] = [
+  {
+    groups: [['drooping-eyelids'], [...lidsAndMore, 'nasal-regurgitation', 'breathlessness']],
+    butNot: ['headache', 'new-headache', 'eye-pain', 'neck-pain', 'numbness', 'unsteadiness', 'vertigo', 'head-injury'],
+    rows: [{ applies: junctions, factor: 3 }],
+    because: 'lids that droop and other muscles of the head or limbs that fail share no nerve, but a weak junction',
+  },
+  {
+    groups: [blocksJunctions, ['drooping-eyelids', ...lidsAndMore, 'breathlessness', 'descending-weakness']],
+    butNot: [],
+    rows: [{ applies: junctions, factor: 5 }],
+    because: 'the poison stops the junctions, and muscles fail',
+  },
+];
+
 const heads = ['headache', 'new-headache', 'morning-headache'];
 const ofOneHalf = ['arm-weakness', 'leg-weakness', 'clumsiness', 'numbness'];
 const ofTheHead = { told: 3 } as const;
@@ -64,7 +84,8 @@ export function toldPatternShifts(exam: Exam): readonly Shift[] {
   const told = new Map(
     exam.history.filter(({ present, kind }) => present && kind !== 'family').map((one) => [one.key, one]),
   );
-  return [...(isSlow(exam) ? slowPatterns.flatMap((one) => shiftsOf(one, told)) : []), ...headAndHalf(exam, told)];
+  const patterns = [...(isSlow(exam) ? slowPatterns : []), ...otherPatterns];
+  return [...patterns.flatMap((one) => shiftsOf(one, told)), ...headAndHalf(exam, told)];
 }
 
 /** Over weeks to years; of what nobody has dated that it goes on. */
