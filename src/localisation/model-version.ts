@@ -1,2 +1,2 @@
 /** Version of the clinical model: package version and a fingerprint of every table and weight. Written by `npm run generate`. */
-export const modelVersion = '0.1.0+93bb73f48b18';
+export const modelVersion = '0.1.0+5015711bdcb6';
