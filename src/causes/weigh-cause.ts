@@ -14,6 +14,7 @@ import type { Reason } from './ranked-cause.ts';
 import { findingReasons, missing } from './reasons.ts';
 import {
   type Cause,
+  type CauseGroup,
   type HistoryRatio,
   longStandingSigns,
   type QuantityRatio,
@@ -86,7 +87,7 @@ function weighAll(cause: Cause, query: ExamQuery): CauseWeight {
   ];
   const modifiers = [...tempoModifiers(cause, query.exam), ...personModifiers(cause, query), ...specific];
   return {
-    ratio: tempered(modifiers),
+    ratio: tempered(modifiers) * againstTheDate(cause, query),
     isSupported:
       specific.some(({ ratio, saysOnlyWhere }) => ratio >= speaksFor && saysOnlyWhere !== true) ||
       story.reduce((product, { ratio }) => product * ratio, 1) >= speakTogether,
@@ -162,12 +163,53 @@ function tempoModifiers(cause: Cause, exam: Exam): readonly Modifier[] {
       modifiers.push({ ratio: outside, reason: () => ({ pointer: '/history/onset/durationDays', text }) });
     }
   }
-  const course = exam.course === undefined ? undefined : cause.courses?.[exam.course];
+  const course = exam.course === undefined ? undefined : courseRatio(cause, exam, exam.course);
   if (course !== undefined) {
     const text = `${exam.course} course ${course >= 1 ? 'fits' : 'is unusual'}`;
     modifiers.push({ ratio: course, reason: () => ({ pointer: '/history/course', text }) });
   }
   return modifiers;
+}
+
+/** Within so many days of a beginning over hours or days it is new; what has grown for longer than the second is old. Judged. */
+const newAndOld = { newWithin: 14, oldFrom: 365 } as const;
+
+/** Whether it came within hours or days, and not long ago as far as anybody says. */
+function isNew({ onset: { pace, durationDays = 0 } }: Exam): boolean {
+  return (pace === 'hyperacute' || pace === 'acute') && durationDays <= newAndOld.newWithin;
+}
+
+/** Getting worse within days is not the slow growth that speaks for a disease of months and years. */
+function courseRatio(cause: Cause, exam: Exam, course: NonNullable<Exam['course']>): number | undefined {
+  const ratio = cause.courses?.[course];
+  const isSlowGrowth = course === 'progressive' && cause.tempo.chronic >= mostlyChronic;
+  return ratio !== undefined && isSlowGrowth && isNew(exam) ? Math.min(1, ratio) : ratio;
+}
+
+/** From this share of a beginning within days on a disease is one that comes so, and does not grow for years. Judged. */
+const mostlyWithinDays = 0.7;
+
+/** What grows, wastes or is born with one; what is pressed or starved of blood may fail in a day after years of silence. */
+const slowGroups: ReadonlySet<CauseGroup> = new Set(['neoplastic', 'degenerative', 'hereditary']);
+
+/** However plainly pace and date speak against it, a disease may have been overlooked, or come upon another. Judged. */
+const leastAgainstTheDate = 0.05;
+
+/**
+ * Where it came within days, or has grown for years, a disease of the other kind is contradicted, and twice where pace and date
+ * both say so. That is no hint among others: it stands outside of the range by which those are bounded, so that no pile of
+ * what fits the place makes a tumour of a deafness of three days. Deformities that take long to grow say that the date is wrong.
+ */
+function againstTheDate(cause: Cause, { exam, abnormal }: ExamQuery): number {
+  const { pace, durationDays } = exam.onset;
+  const { tempo, group } = cause;
+  const isSlow = slowGroups.has(group) && tempo.chronic >= mostlyChronic && !isFoundAtBirth(cause, exam.person);
+  const isQuick = tempo.hyperacute + tempo.acute >= mostlyWithinDays;
+  const isOld = pace === 'chronic' && (durationDays ?? 0) >= newAndOld.oldFrom && exam.course === 'progressive';
+  const isContradicted = (isNew(exam) && isSlow) || (isOld && isQuick);
+  if (pace === undefined || !isContradicted || abnormal(longStandingSigns).length > 0) return 1;
+  const ratio = (shareOfPace(cause, pace, exam) / 0.25) ** (durationDays === undefined ? 1 : 2);
+  return Math.min(1, Math.max(leastAgainstTheDate, ratio));
 }
 
 /** The least share of a chronic beginning where nothing has grown worse since. Judged. */

@@ -11,6 +11,7 @@ import { type OpenColumn, openColumns, proposeNext } from './explanation/next-ex
 import { hypotheses, noLesionIndex } from './hypotheses/hypotheses.ts';
 import { severalNerves } from './hypotheses/process-signs.ts';
 import { type Column, StateColumns } from './inference/columns.ts';
+import type { Companions } from './inference/combination-prior.ts';
 import { Coverage } from './inference/coverage.ts';
 import { type Datum, gatherEvidence, hasPassed } from './inference/evidence.ts';
 import { type Inference, infer } from './inference/infer.ts';
@@ -20,6 +21,7 @@ import { logShiftOf, Priors } from './inference/prior.ts';
 import { PosteriorWeights } from './inference/ranking.ts';
 import { Scattering } from './inference/scattering.ts';
 import { scoreHypotheses } from './inference/score.ts';
+import { SharedInjury, tornKinds } from './inference/shared-injury.ts';
 import { groupSites, type SiteGroup, type SiteGroups } from './inference/site-groups.ts';
 import type { NextExamination } from './localisation.ts';
 import { type Context, contextOf } from './observation/context.ts';
@@ -62,10 +64,13 @@ export function weigh(exam: Exam, { columns, sites, priors, coverage }: Engine):
   const logPrior = priors.logWeights(exam);
   coverage.discount(logPrior, exam);
   const scored = scoreHypotheses(data, columns, context, logPrior, noLesionIndex);
-  const inference = infer(hypotheses, sites, scored, logPrior, logShiftOf(severalNerves, exam), () => [
+  const companions = (): readonly Companions[] => [
     new Scattering(exam, hypotheses, logPrior),
     new KnownIllness(exam, hypotheses, logPrior),
-  ]);
+    new SharedInjury(exam, hypotheses),
+  ];
+  const picker = logShiftOf(severalNerves, exam);
+  const inference = infer(hypotheses, sites, scored, logPrior, picker, companions, tornKinds(exam));
   return { context, data, inference, weights: new PosteriorWeights(inference, hypotheses) };
 }
 

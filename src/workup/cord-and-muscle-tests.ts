@@ -58,6 +58,24 @@ export const cordAndMuscleTests: readonly WorkupRule[] = [
     source: recalled('amato-russell'),
   },
   {
+    tests: ['creatine-kinase'],
+    causes: [
+      'amyotrophic-lateral-sclerosis',
+      'progressive-muscular-atrophy',
+      'spinal-and-bulbar-muscular-atrophy',
+      'spinal-muscular-atrophy',
+      'endocrine-or-vitamin-d-myopathy',
+      'lambert-eaton-myasthenic-syndrome',
+      'functional-motor-disorder',
+    ],
+    when: ({ told, isUntimed, beganWithin }) =>
+      told('difficulty-with-stairs', 'leg-weakness', 'weakness').length > 0 && (isUntimed || beganWithin(28) !== 'yes'),
+    tier: 1,
+    priority: 'routine',
+    because: 'muscle disease is told for disease of motor neurons for years, and this finds most of it',
+    source: recalled('amato-russell'),
+  },
+  {
     tests: ['vitamin-b12', 'methylmalonic-acid', 'copper-and-zinc', 'full-blood-count'],
     causes: ['vitamin-b12-deficiency', 'copper-deficiency'],
     when: ({ kindProbability }) => kindProbability('cord') >= 0.2,

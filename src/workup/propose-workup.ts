@@ -48,6 +48,8 @@ const leastCauseProbability: Readonly<Record<WorkupItem['tier'], number>> = { 1:
 const leastCauseOfAGuess = 0.25;
 /** Where no place is named, a site from this probability asks for its tests, once something was found. Judged. */
 const leastUnnamedProbability = 0.3;
+/** Up to this probability that nothing is wrong a finding without a story asks for tests as well. Judged. */
+const mayBeNothing = 0.2;
 const longestList = 16;
 
 /** The most pressing first. */
@@ -246,10 +248,16 @@ function consideredSites(localisation: Localisation): readonly RankedLocalisatio
   return localisation.localisations.filter((site, index) => index === 0 || site.probability >= leastSiteProbability);
 }
 
-/** With a story and something found, the likeliest place is looked into though it cannot be named yet. */
+/**
+ * Where something was found, the likeliest place is looked into though it cannot be named yet: with a story, and without one
+ * where it is as good as certain that something is wrong.
+ */
 function unnamedSites({ exam, localisation, abnormalFindings }: BedsideFacts): readonly RankedLocalisation[] {
-  return hasStory(exam) && localisation.conclusion === 'insufficient' && abnormalFindings.length > 0
-    ? localisation.localisations.filter(({ probability }) => probability >= leastUnnamedProbability)
+  const { conclusion, localisations } = localisation;
+  if (conclusion !== 'insufficient' || abnormalFindings.length === 0) return [];
+  const nothing = localisations.find(({ kind }) => kind === 'none')?.probability ?? 0;
+  return hasStory(exam) || nothing <= mayBeNothing
+    ? localisations.filter(({ probability }) => probability >= leastUnnamedProbability)
     : [];
 }
 

@@ -153,4 +153,13 @@ describe('patterns of the limbs that no single finding makes', () => {
     const blocked = localisations.find(({ kind }) => kind === 'junction');
     expect(blocked?.against.some(({ because }) => because.includes('leaves the mind clear'))).toBe(true);
   });
+
+  it('fingers that do not close and knees that give way on both sides are of one myopathy, unless the jerks are brisk', () => {
+    const slow = { onset: { pace: 'chronic' }, course: 'progressive' };
+    const weak = power({ 'finger-flexion': '4', 'knee-extension': '4', 'hip-flexion': '4' });
+    const old = { person: { ageYears: 68 }, history: slow };
+    expect(first({ ...old, findings: { power: weak } })?.site).toBe('finger-flexor-quadriceps-myopathy');
+    const brisk = { power: weak, reflexes: reflexes({ knee: '4', ankle: '4' }) };
+    expect(first({ ...old, findings: brisk })?.site).not.toBe('finger-flexor-quadriceps-myopathy');
+  });
 });

@@ -4,6 +4,7 @@ import type { Companions } from '../../src/localisation/inference/combination-pr
 import { isKnownAnyway, KnownIllness } from '../../src/localisation/inference/known-illness.ts';
 import { Priors } from '../../src/localisation/inference/prior.ts';
 import { Scattering } from '../../src/localisation/inference/scattering.ts';
+import { SharedInjury } from '../../src/localisation/inference/shared-injury.ts';
 import { createLocaliser } from '../../src/localisation/localise.ts';
 import { bedsideExam } from '../support/bedside.ts';
 import { midline, plantars, power, reflexes, sensation, signs } from './case-writing.ts';
@@ -165,5 +166,36 @@ describe('both hemispheres', () => {
       },
     });
     expect(localise(exam).localisations[0]?.site).toBe('demyelinating-polyradiculoneuropathy');
+  });
+});
+
+describe('an injury', () => {
+  const crash = { conditions: told(['head-injury']), exposures: told(['trauma']) };
+  const nerves = signs({
+    'third-nerve-palsy': [true, null],
+    'dilated-pupil': [true, null],
+    'sixth-nerve-palsy': [null, true],
+  });
+  const answer = (history: object) =>
+    localise(bedsideExam({ history, findings: { cranialNerves: nerves } }))
+      .localisations.slice(0, 2)
+      .map(({ site, side }) => `${site} ${side}`)
+      .toSorted();
+  const onset = { pace: 'acute', durationDays: 5 };
+
+  it('tears a nerve of either eye at once, where without one a single place is sought', () => {
+    const both = ['abducens-nerve right', 'oculomotor-nerve left'];
+    expect(answer({ onset, ...crash })).toEqual(both);
+    expect(answer({ onset })).not.toEqual(both);
+  });
+
+  it('is no reason for two nerves where they failed over months, nor for a nerve and the brain', () => {
+    const third = indexOf('oculomotor-nerve', 'left');
+    const sixth = indexOf('abducens-nerve', 'right');
+    const factorOf = (onset: object, other: number) =>
+      new SharedInjury(bedsideExam({ history: { onset, ...crash } }), hypotheses).besides(third)(other);
+    expect(factorOf({ pace: 'acute' }, sixth)).toBeGreaterThan(1);
+    expect(factorOf({ pace: 'chronic' }, sixth)).toBe(0);
+    expect(factorOf({ pace: 'acute' }, indexOf('midbrain-tegmentum', 'left'))).toBe(0);
   });
 });

@@ -69,4 +69,13 @@ describe('complaints told together', () => {
     expect(factor(thalamus, { history: { ...gone, conditions: has('migraine') } })).toBe(1);
     expect(factor(thalamus, { history: { ...gone, onset: { pace: 'chronic', durationDays: 400 } } })).toBe(1);
   });
+
+  it('place lids that droop with other failing muscles, and muscles that a poison stops, at the junction', () => {
+    const junction = where(({ kind }) => kind === 'junction');
+    const onset = { pace: 'acute', durationDays: 2 };
+    expect(factor(junction, { history: { onset, symptoms: has('drooping-eyelids', 'weakness') } })).toBeGreaterThan(2);
+    expect(factor(junction, { history: { onset, symptoms: has('drooping-eyelids', 'diplopia', 'eye-pain') } })).toBe(1);
+    const bitten = { onset, symptoms: has('drooping-eyelids'), exposures: has('venomous-bite') };
+    expect(factor(junction, { history: bitten })).toBeGreaterThan(2);
+  });
 });

@@ -75,4 +75,27 @@ describe('emergencies raised by the causes behind them', () => {
     expect(raisedIn(fresh, [cause('spinal-epidural-haematoma', 0.2)], arm)).toEqual([]);
     expect(raisedIn(fresh, [cause('miller-fisher-syndrome', 0.2)], sixth)).toEqual([]);
   });
+
+  it('are a stroke of some weeks where one leads in the brain, whatever pace was noted', () => {
+    const lateral = localised(site('medulla-lateral', 'brainstem'));
+    const findings = { cranialNerves: [{ sign: 'palatal-weakness', side: 'left', present: true }] };
+    const raised = (onset: object, causes: readonly RankedCause[], at = lateral) =>
+      assessRedFlags(bedsideExam({ history: { onset }, findings }), at, causes)
+        .filter(({ state }) => state === 'present')
+        .map(({ key }) => key);
+    const month = { pace: 'subacute', durationDays: 30 };
+    const stroke = [cause('ischaemic-stroke', 0.6), cause('brain-tumour', 0.2)];
+    expect(raised(month, stroke)).toContain('suspected-stroke');
+    expect(raised({ ...month, durationDays: 90 }, stroke)).not.toContain('suspected-stroke');
+    expect(raised({ pace: 'subacute' }, [cause('brain-tumour', 0.5), cause('ischaemic-stroke', 0.4)])).not.toContain(
+      'suspected-stroke',
+    );
+    expect(raised(month, stroke, anywhere)).not.toContain('suspected-stroke');
+  });
+
+  it('are a poison that nobody told of where hair and nails speak of one', () => {
+    const onset = { pace: 'subacute', durationDays: 20 };
+    expect(raisedIn({ onset }, [cause('thallium-neuropathy', 0.2)])).toContain('suspected-poisoning');
+    expect(raisedIn({ onset: { durationDays: 200 } }, [cause('thallium-neuropathy', 0.9)])).toEqual([]);
+  });
 });

@@ -183,6 +183,14 @@ describe('proposed investigations', () => {
     expect({ workup, needless }).toEqual({ workup: [], needless: [] });
   });
 
+  it('begin where something is plainly wrong, though nobody told a story', () => {
+    const sensation = [{ modality: 'joint-position', site: 'great-toe', side: 'both', result: 'reduced' }];
+    const keys = createAssessor()
+      .assess(bedsideExam({ findings: { sensation } }))
+      .workup.map(({ key }) => key);
+    expect(keys).toEqual(expect.arrayContaining(['vitamin-b12', 'glucose-or-hba1c', 'nerve-conduction-study']));
+  });
+
   it('ask for no further proof of what a result has proven', () => {
     const junction = localised(site('postsynaptic-junction', 'junction'));
     const lids = { cranialNerves: [{ sign: 'fatigable-ptosis', side: 'left', present: true }] };

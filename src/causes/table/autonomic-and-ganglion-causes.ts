@@ -271,6 +271,7 @@ export const autonomicAndGanglionCauses: readonly Cause[] = [
     courses: { improving: 0.4, 'relapsing-remitting': 0.5 },
     age: { from: 25, to: 110, outside: 0.3 },
     history: [
+      told(['weakness', 'leg-weakness', 'arm-weakness', 'difficulty-with-stairs'], 0.5, 1),
       told(
         [
           'retinal-disease',

@@ -304,7 +304,8 @@ export const otherMuscleCauses: readonly Cause[] = [
     group: 'degenerative',
     label: 'Late-onset axial myopathy (dropped head or bent spine)',
     produces: [at(['axial-myopathy'], 'very-common')],
-    tempo: tempos.subacuteOrChronic,
+    // The neck gives way within days or weeks, though its muscles have turned to fat over years.
+    tempo: { hyperacute: 0.04, acute: 0.13, subacute: 0.38, chronic: 0.45 },
     age: { from: 50, to: 100, outside: 0.2 },
     history: [
       told(['parkinson-disease', 'lymphoma', 'cancer'], 1.2, 1),

@@ -95,7 +95,7 @@ export const vascularBrainCauses: readonly Cause[] = [
       ),
       // Pain of the spine at onset is of a dissected artery or of the cord.
       told(['neck-pain', 'back-pain', 'thoracic-back-pain', 'radicular-arm-pain', 'shoulder-pain'], 0.35, 1),
-      told(['head-injury', 'trauma'], 0.6, 1),
+      told(['head-injury', 'trauma'], 0.4, 1),
       told('epilepsy', 0.6, 1),
       told('thunderclap-headache', 0.4, 1),
       told('morning-headache', 0.5, 1),

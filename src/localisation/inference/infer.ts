@@ -1,3 +1,4 @@
+import type { SiteKind } from '../../anatomy/site-kind.ts';
 import { noLesionIndex } from '../hypotheses/hypotheses.ts';
 import type { Hypothesis } from '../hypothesis.ts';
 import type { Companions } from './combination-prior.ts';
@@ -24,6 +25,7 @@ const anyChance = 4e-5;
  * Method: tempered naive Bayes; see `evidence.ts` for the weights.
  * @param logPicker natural log of how much likelier a disease that picks out single nerves is for this person
  * @param companions reasons for which two sites are found together in this person; asked for when several are looked for
+ * @param torn kinds of place of which an injury has struck several, which are looked for though one place would explain everything
  */
 export function infer(
   hypotheses: readonly Hypothesis[],
@@ -32,6 +34,7 @@ export function infer(
   logPrior: Float64Array,
   logPicker: number,
   companions: () => readonly Companions[] = () => [],
+  torn: ReadonlySet<SiteKind> = new Set(),
 ): Inference {
   const alone = softmax(scored.score);
   const order = bestOfLeadingGroups(sites.groups, alone);
@@ -40,7 +43,8 @@ export function infer(
   const starters = [
     ...new Set([
       ...(isWanting ? startersOf(order, alone) : []),
-      ...(isPickedApart ? leadingNerves(hypotheses, sites.groups, alone) : []),
+      ...(isPickedApart ? leadingOfKinds(pickedOut, hypotheses, sites.groups, alone) : []),
+      ...leadingOfKinds(torn, hypotheses, sites.groups, alone),
     ]),
   ];
   const found =
@@ -98,14 +102,18 @@ function marginal(
  */
 const logPickerLikely = Math.log(4);
 
-/** The likeliest single nerves. */
-function leadingNerves(
+const pickedOut: ReadonlySet<SiteKind> = new Set(['nerve']);
+
+/** The likeliest single places of these kinds. */
+function leadingOfKinds(
+  kinds: ReadonlySet<SiteKind>,
   hypotheses: readonly Hypothesis[],
   groups: readonly SiteGroup[],
   alone: Float64Array,
 ): readonly number[] {
-  const nerves = groups.filter(({ members }) => hypotheses[members[0] ?? 0]?.site.kind === 'nerve');
-  return bestOfLeadingGroups(nerves, alone).slice(0, startersAtLeast);
+  if (kinds.size === 0) return [];
+  const own = groups.filter(({ members }) => kinds.has(hypotheses[members[0] ?? 0]?.site.kind ?? 'none'));
+  return bestOfLeadingGroups(own, alone).slice(0, startersAtLeast);
 }
 
 /** Single sites from which a search for a second one starts: the leading ones, and at least these many. */

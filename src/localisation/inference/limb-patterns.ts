@@ -307,6 +307,7 @@ function legBeforeArmShifts({ findings }: Exam): readonly Shift[] {
 /** Grade of power up to which a movement of the thigh counts as lost, and the odds of the cauda equina without pain. Judged. */
 const lostThighs = { grade: 2, cauda: 0.3 } as const;
 const ofTheThigh: ReadonlySet<string> = new Set(['hip-flexion', 'knee-extension']);
+const ofTheKnee: ReadonlySet<string> = new Set(['knee-extension']);
 const painOfRoots: ReadonlySet<string> = new Set([
   'back-pain',
   'night-spinal-pain',
@@ -368,6 +369,37 @@ function oneLegShifts({ findings }: Exam): readonly Shift[] {
   ];
 }
 
+/** From this age on, in years, and what the pattern does to the odds of its own myopathy and of what lies above the muscles. Judged. */
+const gripAndThighs = { fromAge: 40, myopathy: 3, cord: 0.4 } as const;
+const ofTheGrip: ReadonlySet<string> = new Set([
+  'finger-flexion',
+  'finger-flexion-superficial',
+  'index-distal-flexion',
+  'middle-finger-distal-flexion',
+  'little-finger-distal-flexion',
+  'thumb-flexion',
+]);
+
+/**
+ * Long flexors of the fingers and quadriceps of both sides fail over months in somebody past forty, and nothing is brisk or
+ * numb: no root, nerve or tract has just these, and one myopathy picks them out. Source: Lloyd 2014 (recalled). Odds judged.
+ */
+function gripAndThighShifts({ findings, onset, person: { ageYears = gripAndThighs.fromAge } }: Exam): readonly Shift[] {
+  const weak = weakMovements(findings);
+  const isWeak = (keys: ReadonlySet<string>): boolean =>
+    sidesOf(weak.filter(({ item: { probe } }) => probe.kind === 'movement' && keys.has(probe.movement))).size === 2;
+  const [first] = weak;
+  if (first === undefined || ageYears < gripAndThighs.fromAge) return [];
+  if (onset.pace === 'hyperacute' || onset.pace === 'acute') return [];
+  if (!isWeak(ofTheGrip) || !isWeak(ofTheKnee)) return [];
+  if (lostFeeling(findings).length > 0 || findings.some((finding) => finding.abnormal && isFreed(finding))) return [];
+  const because = 'long flexors of the fingers and quadriceps fail on both sides, and nothing is brisk or numb';
+  return [
+    shiftBy(first, { applies: sites('finger-flexor-quadriceps-myopathy'), factor: gripAndThighs.myopathy, because }),
+    shiftBy(first, { applies: kinds('cord'), factor: gripAndThighs.cord, because }),
+  ];
+}
+
 /** How patterns of the limbs that no single finding makes shift the odds of sites. */
 export function limbPatternShifts(exam: Exam): readonly Shift[] {
   return [
@@ -386,5 +418,6 @@ export function limbPatternShifts(exam: Exam): readonly Shift[] {
     ...painlessParaplegiaShifts(exam),
     ...oneLegShifts(exam),
     ...struckLimbShifts(exam),
+    ...gripAndThighShifts(exam),
   ];
 }

@@ -85,6 +85,26 @@ const attackPatterns: readonly ToldPattern[] = [
   },
 ];
 
+const junctions = kinds('junction');
+const lidsAndMore = ['diplopia', 'weakness', 'arm-weakness', 'dysphagia', 'difficulty-chewing', 'slurred-speech'];
+const blocksJunctions = ['venomous-bite', 'home-preserved-food', 'botulinum-toxin-injection', 'organophosphate'];
+
+/** Those that mean the same however fast they came. All judged. */
+const otherPatterns: readonly ToldPattern[] = [
+  {
+    groups: [['drooping-eyelids'], [...lidsAndMore, 'nasal-regurgitation', 'breathlessness']],
+    butNot: ['headache', 'new-headache', 'eye-pain', 'neck-pain', 'numbness', 'unsteadiness', 'vertigo', 'head-injury'],
+    rows: [{ applies: junctions, factor: 3 }],
+    because: 'lids that droop and other muscles of the head or limbs that fail share no nerve, but a weak junction',
+  },
+  {
+    groups: [blocksJunctions, ['drooping-eyelids', ...lidsAndMore, 'breathlessness', 'descending-weakness']],
+    butNot: [],
+    rows: [{ applies: junctions, factor: 5 }],
+    because: 'the poison stops the junctions, and muscles fail',
+  },
+];
+
 const heads = ['headache', 'new-headache', 'morning-headache'];
 const ofOneHalf = ['arm-weakness', 'leg-weakness', 'clumsiness', 'numbness'];
 const ofTheHead = { told: 3 } as const;
@@ -99,12 +119,8 @@ export function toldPatternShifts(exam: Exam): readonly Shift[] {
     exam.history.filter(({ present, kind }) => present && kind !== 'family').map((one) => [one.key, one]),
   );
   const attacks = isSlow(exam) || exam.onset.pace === 'acute' ? [] : attackPatterns;
-  return [
-    ...attacks.flatMap((one) => shiftsOf(one, told)),
-    ...(isSlow(exam) ? slowPatterns.flatMap((one) => shiftsOf(one, told)) : []),
-    ...headAndHalf(exam, told),
-    ...toldLimbShifts(told),
-  ];
+  const patterns = [...attacks, ...(isSlow(exam) ? slowPatterns : []), ...otherPatterns];
+  return [...patterns.flatMap((one) => shiftsOf(one, told)), ...headAndHalf(exam, told), ...toldLimbShifts(told)];
 }
 
 /** Over weeks to years; of what nobody has dated that it goes on. */

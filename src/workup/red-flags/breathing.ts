@@ -137,7 +137,9 @@ function stoppedByPoison(
     ...cranial,
     ...facts.told('weakness', 'leg-weakness', 'arm-weakness', 'drooping-eyelids'),
   ];
-  return poison.length > 0 && weak.length > 0 ? [...poison, ...weak.slice(0, 4)] : [];
+  // Breath that is seen to fail is the failure itself: bellows, glands and centre fail together.
+  const isFailing = facts.query.abnormal(breathingSigns).length > 0;
+  return poison.length > 0 && (weak.length > 0 || isFailing) ? [...poison, ...weak.slice(0, 4)] : [];
 }
 
 /** Oxygen saturation under 92 % or thirty breaths a minute and more. Judged. */
@@ -193,7 +195,8 @@ export function checkBreathing(facts: BedsideFacts): Verdict | null {
   const isOfLungOrHeart = facts.told('asthma', 'heart-failure').length > 0;
   if (isAcute && breathless.length + signs.length > 0 && tires.length > 0 && !isOfLungOrHeart)
     return present([...breathless, ...signs, ...tires]);
-  if (isAcute && signs.length + breathless.length > 0) {
+  // Of a poison nobody says when: it is of hours or days.
+  if ((isAcute || facts.isUntimed) && signs.length + breathless.length > 0) {
     const because = stoppedByPoison(facts, bulbar, cranial);
     if (because.length > 0) return present([...breathless, ...signs, ...because]);
   }

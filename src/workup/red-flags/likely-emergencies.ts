@@ -18,6 +18,8 @@ interface LikelyEmergency {
   readonly withinDays: number;
   /** Set where only what is known to be that recent counts: of what nobody has dated, most is old. */
   readonly isDated?: true;
+  /** Set where one of the causes must come first, and how likely it must be, in place of what they come to together. */
+  readonly leadsFrom?: number;
   /**
    * What must be told or found beside it, where the causes are likely by default: with little else to choose from, a common
    * fever or a sore muscle would raise it.
@@ -71,6 +73,12 @@ function ofAnOldArtery(facts: BedsideFacts): readonly Reason[] {
   const isFeverOfDays = trueFever(facts).length > 0 && facts.beganWithin(7) === 'yes';
   return age === undefined || age < 50 || isFeverOfDays ? [] : [{ pointer: '/person/ageYears', text: `age ${age}` }];
 }
+
+/** A loss that is found in the brain, and has not gone. */
+const lossInTheBrain = (facts: BedsideFacts): readonly Reason[] =>
+  facts.brainProbability >= 0.5 && facts.told('resolved-deficit').length === 0 && !isStrokeOfOld(facts)
+    ? anySign(facts)
+    : [];
 
 const ofThePupil: ReadonlySet<string> = new Set([
   'dilated-pupil',
@@ -139,6 +147,21 @@ export const likelyEmergencies: readonly LikelyEmergency[] = [
     isDated: true,
     // What has gone and has left nothing behind is an attack that has passed, which has a flag of its own.
     beside: (facts) => (facts.told('resolved-deficit').length > 0 ? anySign(facts) : isNotPlainlyElsewhere(facts)),
+  },
+  {
+    // What is most likely a stroke, and some weeks old, is treated as one whatever pace was noted: when it came to notice, when
+    // it was at its worst and when it began are told for each other, and the next one threatens all the same.
+    flag: 'suspected-stroke',
+    causes: [
+      'ischaemic-stroke',
+      'cervical-artery-dissection-stroke',
+      'intracerebral-haemorrhage',
+      'cerebellar-haemorrhage-or-infarct-with-swelling',
+    ],
+    withinDays: 42,
+    isDated: true,
+    leadsFrom: 0.4,
+    beside: lossInTheBrain,
   },
   { flag: 'hypoglycaemia-with-deficit', causes: ['hypoglycaemia'], withinDays: 14 },
   {
@@ -433,8 +456,13 @@ export const likelyEmergencies: readonly LikelyEmergency[] = [
     ],
     withinDays: 14,
   },
-  // The nerves fail two to four weeks after the bowels did: the poison may still be in the food.
-  { flag: 'suspected-poisoning', causes: ['arsenic-neuropathy', 'thallium-neuropathy'], withinDays: 60 },
+  {
+    // Nobody tells of a poison that was given unseen; hair and nails show it weeks later, when it can still be driven out.
+    flag: 'suspected-poisoning',
+    causes: ['thallium-neuropathy', 'arsenic-neuropathy'],
+    withinDays: 60,
+    isDated: true,
+  },
   { flag: 'acute-limb-ischaemia', causes: ['aortic-dissection-or-occlusion'], withinDays: 14 },
   {
     flag: 'drug-induced-hyperthermia-with-rigidity',
@@ -455,13 +483,17 @@ export function raisedByCauses(
   raised: number,
 ): ReadonlyMap<string, readonly Reason[]> {
   return new Map(
-    likelyEmergencies.flatMap(({ flag, causes: keys, withinDays, isDated = false, beside }) => {
+    likelyEmergencies.flatMap(({ flag, causes: keys, withinDays, isDated = false, leadsFrom, beside }) => {
       const recency = facts.beganWithin(withinDays);
       const isInTime = isDated ? recency === 'yes' : recency !== 'no';
       const behind = causesBehind(keys, causes);
       const likelihood = sumOf(behind);
       const isAlone = recency === 'yes' && raised === 0;
-      const isLikely = likelihood >= (isAlone ? worthRaising.recentAndAlone : worthRaising.otherwise);
+      const [first] = causes;
+      const isLikely =
+        leadsFrom === undefined
+          ? likelihood >= (isAlone ? worthRaising.recentAndAlone : worthRaising.otherwise)
+          : first !== undefined && behind.includes(first) && first.probability >= leadsFrom;
       const isMet = beside === undefined || beside(facts).length > 0;
       // What has rested or mended for more than a month is no emergency by what may have caused it.
       if (!facts.maybeProgressing && facts.beganWithin(31) === 'no') return [];

@@ -325,6 +325,15 @@ function poisonedInfant(facts: BedsideFacts, gut: readonly Reason[], head: reado
   return lids.length > 0 && suck.length > 0 && floppy.length > 0 ? [...lids, ...suck, ...floppy] : [];
 }
 
+const signsOfYears = [
+  'inspection/scapular-winging',
+  'inspection/wasting',
+  'inspection/calf-pseudohypertrophy',
+  'inspection/joint-contracture',
+  'involuntary-movements/grip-myotonia',
+  'involuntary-movements/percussion-myotonia',
+];
+
 /**
  * Both facial nerves weak, each shown by its whole half of the face or by its upper part. Beyond the month, up to two years, it
  * is still sarcoid, Borrelia, HIV or growth in the meninges where nothing else is weak and no muscle or junction speaks.
@@ -337,7 +346,10 @@ function checkBothFaces(facts: BedsideFacts): Verdict | null {
     'cranial-nerves/bells-phenomenon',
   ]);
   if (!isOnBothSides(faces)) return null;
-  if (facts.beganWithin(28) !== 'no') return present(findingReasons(faces, 4));
+  const recency = facts.beganWithin(28);
+  // Of what nobody has dated, muscles that are thin or winged, or do not let go, say that it has gone on for years.
+  if (recency === 'unknown' && facts.query.abnormal(signsOfYears).length > 0) return null;
+  if (recency !== 'no') return present(findingReasons(faces, 4));
   const elsewhere = facts.query.abnormal(['cranial-nerves/ptosis', 'cranial-nerves/tongue-wasting', 'reflexes/jaw']);
   const inherited = facts.told(
     ...['family/muscle-disease', 'family/myotonic-dystrophy', 'family/similar-disorder', 'myasthenia-gravis'],

@@ -4,6 +4,7 @@ import { clouded } from './consciousness.ts';
 import { eyeMovementSigns } from './eye-movement-signs.ts';
 import { trueFever } from './fever.ts';
 import { present, type Verdict } from './rule.ts';
+import { onOneSide } from './sudden-deficit.ts';
 
 const headOrEar = [
   'headache',
@@ -48,10 +49,12 @@ export function checkWernicke(facts: BedsideFacts): Verdict | null {
     'cranial-nerves/pendular-nystagmus',
     'cranial-nerves/internuclear-ophthalmoplegia',
   ]);
-  const cerebellar = [
-    ...query.abnormalWhere(({ item, value }) => item.probe.kind === 'cerebellar' && value !== 'impaired-by-weakness'),
-    ...query.abnormal(['gait/ataxic']),
-  ];
+  const clumsy = query.abnormalWhere(
+    ({ item, value }) => item.probe.kind === 'cerebellar' && value !== 'impaired-by-weakness',
+  );
+  // Thiamine fails the middle of the cerebellum: the limbs of one side alone are a lesion of that side.
+  const isOfOneSide = onOneSide(clumsy).length > 0;
+  const cerebellar = [...(isOfOneSide ? [] : clumsy), ...query.abnormal(['gait/ataxic'])];
   const mental = query.abnormal([...clouded, 'higher-function/memory-impairment', 'higher-function/amnesia']);
   const brainMet = [eyes, cerebellar, mental].filter((signs) => signs.length > 0).length;
   // The whole triad needs no reason to lack thiamine: the reason is often not told.

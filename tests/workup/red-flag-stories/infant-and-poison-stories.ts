@@ -1,3 +1,4 @@
+import { site } from '../../support/bedside.ts';
 import { days, has, hours, measured, months, on, type Story, signs, weeks, years } from './story.ts';
 
 const onBoth = (sign: string) => (['left', 'right'] as const).map((side) => ({ sign, side, present: true }));
@@ -139,5 +140,37 @@ export const infantAndPoisonStories: readonly Story[] = [
       history: { exposures: has('shoulder-dystocia') },
       findings: { cranialNerves: on('left', 'horner-syndrome') },
     },
+  },
+  {
+    flag: 'neuromuscular-respiratory-failure',
+    by: 'Adams and Victor, organophosphates: breath that is seen to fail, before anybody has tried a muscle; lungs fail alike without a poison',
+    raised: {
+      history: { onset: hours, symptoms: has('breathlessness'), exposures: has('organophosphate') },
+      findings: { autonomic: signs('breathlessness-at-rest', 'hypersecretion') },
+    },
+    not: {
+      history: { onset: hours, symptoms: has('breathlessness') },
+      findings: { autonomic: signs('breathlessness-at-rest', 'hypersecretion') },
+    },
+    at: site('presynaptic-junction', 'junction', 0.2),
+  },
+  {
+    flag: 'suspected-wernicke-encephalopathy',
+    by: 'Caine 1997: vomiting and both arms clumsy; those of one side alone are of one half of the cerebellum',
+    raised: {
+      history: { onset: weeks, symptoms: has('vomiting', 'unsteadiness') },
+      findings: { coordination: [{ test: 'finger-nose', side: 'both', result: 'impaired' }] },
+    },
+    not: {
+      history: { onset: weeks, symptoms: has('vomiting', 'unsteadiness') },
+      findings: { coordination: [{ test: 'finger-nose', side: 'left', result: 'impaired' }] },
+    },
+  },
+  {
+    flag: 'bilateral-facial-palsy',
+    by: 'Amato and Russell: shoulder blades that wing beside a weak face, of which nobody says since when, are a dystrophy',
+    raised: { findings: { cranialNerves: onBoth('facial-weakness') } },
+    not: { findings: { cranialNerves: onBoth('facial-weakness'), inspection: onBoth('scapular-winging') } },
+    at: site('facioscapulohumeral-myopathy', 'muscle', 0.8),
   },
 ];

@@ -14,6 +14,7 @@ const allLongFibres = kinds('polyneuropathy', 'polyradiculoneuropathy');
 const smallFibre = sites('small-fibre-polyneuropathy');
 const columns = sites('spinal-cord-posterior', 'spinal-cord-posterolateral');
 const withoutNerves = anyOf(brain, kinds('muscle', 'junction', 'visual-pathway'), upperMotor);
+const longInflamedMuscle = sites('finger-flexor-quadriceps-myopathy');
 const conduction = 'nerve-conduction-pattern';
 
 /** Nerve conduction, needle examination, stimulation and evoked potentials. */
@@ -349,6 +350,14 @@ export const neurophysiologyResults: readonly ResultWeight[] = [
     kinds('nerve'),
     6,
     'the muscles of one nerve are denervated',
+    book,
+  ),
+  ...found(
+    'needle-emg',
+    'denervation-widespread',
+    longInflamedMuscle,
+    2,
+    'muscle that has been inflamed for years has large units among small ones, and is taken for denervated',
     book,
   ),
   ...found(
