@@ -278,16 +278,100 @@ function isNumbAboveTheKnees(facts: BedsideFacts): boolean {
  */
 function areLegsFailing(facts: BedsideFacts): boolean {
   const { onset, course } = facts.exam;
-  if (course !== 'progressive' || !facts.bothLegsWeak) return false;
-  if (facts.told('family/similar-disorder', 'family/spastic-paraplegia').length > 0) return false;
-  const spine = facts.told(...spinalPain).length + facts.trunkSensoryLoss.length;
+  if (course !== 'progressive' || !facts.bothLegsWeak || hasStiffRelatives(facts)) return false;
   const isWeeks = onset.pace !== 'chronic' && facts.beganWithin(92) === 'yes';
-  const isLosingWalk =
+  const isOfTracts = facts.trunkSensoryLoss.length + facts.upperMotorSignsInLegs.length > 0;
+  return (isWeeks && isOfTracts) || isLosingWalk(facts);
+}
+
+const hasStiffRelatives = ({ told }: BedsideFacts): boolean =>
+  told('family/similar-disorder', 'family/spastic-paraplegia').length > 0;
+
+/** Legs that can no longer be lifted, or carry nobody, below a spine that hurts or a level: in months as in days, whatever the jerks. */
+function isLosingWalk(facts: BedsideFacts): boolean {
+  const { course } = facts.exam;
+  const spine = facts.told(...spinalPain).length + facts.trunkSensoryLoss.length;
+  const isDead = facts.weak('lower-limbs').some((one) => (powerOf(one) ?? 5) <= 2);
+  return (
+    course === 'progressive' &&
+    facts.bothLegsWeak &&
     facts.beganWithin(730) === 'yes' &&
     spine > 0 &&
-    (facts.weak('lower-limbs').some((one) => (powerOf(one) ?? 5) <= 2) ||
-      facts.query.hasAbnormal('gait/unable-to-walk'));
-  return (isWeeks && facts.trunkSensoryLoss.length + facts.upperMotorSignsInLegs.length > 0) || isLosingWalk;
+    (isDead || facts.query.hasAbnormal('gait/unable-to-walk')) &&
+    !hasStiffRelatives(facts)
+  );
+}
+
+/** Below it a disease of muscle, of motor cells or of nerves does not account for legs that are lost. Judged. */
+const likelierElsewhere = 0.5;
+
+function isElsewhere(facts: BedsideFacts): boolean {
+  const others = facts.kindProbability('muscle', 'junction', 'polyneuropathy', 'anterior-horn', 'motor-neuron-system');
+  return others >= likelierElsewhere || isAreflexicAllOver(facts);
+}
+
+/**
+ * Both legs that fail at three fifths of their strength or less under a spine that hurts, within weeks, below strong arms and a sound head:
+ * flexor plantars and low jerks do not clear the cord or the cauda equina, and the scan does.
+ */
+function weakUnderAPainfulSpine(facts: BedsideFacts): readonly Reason[] {
+  const { course, onset } = facts.exam;
+  const grows = course === 'progressive' && onset.pace !== 'chronic';
+  const isFresh = facts.isUndated || facts.beganWithin(grows ? 92 : 28) === 'yes';
+  const lost = facts.reducedReflexes.filter(({ value }) => value === '0' || value === 'trace');
+  const isOfMuscle = (facts.query.quantity('creatine-kinase', 'U/L')?.value ?? 0) >= 1000;
+  const isOther =
+    facts.weak('upper-limbs').length + facts.cranialNerveSigns.length + facts.told('arm-weakness').length > 0 ||
+    lost.length >= 4 ||
+    isOfMuscle ||
+    facts.told('episodic-weakness', 'similar-attacks-before').length > 0;
+  if (!isFresh || !facts.maybeProgressing || !facts.bothLegsWeak || facts.lowestLimbPower > 3 || isOther) return none;
+  return each(
+    facts.told('back-pain', 'thoracic-back-pain', 'night-spinal-pain', 'pain-on-straining', 'tight-band'),
+    findingReasons(facts.weak('lower-limbs'), 4),
+  );
+}
+
+/**
+ * Both legs weak with a bladder that stays full or a bowel that leaks, found so, where the cord is a likely place: of what nobody has
+ * dated it is taken for new.
+ */
+function legsAndOutlets(facts: BedsideFacts): readonly Reason[] {
+  const found = facts.query.abnormal([
+    'sphincters/urinary-retention',
+    'sphincters/palpable-bladder',
+    'sphincters/faecal-incontinence',
+    'sphincters/reduced-anal-tone',
+    'sphincters/loss-of-bladder-sensation',
+  ]);
+  const isNew = facts.beganWithin(28) !== 'no' && facts.maybeProgressing && facts.exam.onset.pace !== 'chronic';
+  if (!isNew || !facts.bothLegsWeak || facts.kindProbability('cord') < 0.3 || isElsewhere(facts)) return none;
+  return each(findingReasons(found, 2), findingReasons(facts.weak('lower-limbs'), 3));
+}
+
+const ofTheColumns: ReadonlySet<string> = new Set(['vibration', 'joint-position']);
+
+/** Vibration or the position of joints lost in both hands and both feet. */
+export function lostPositionOfAllLimbs(facts: BedsideFacts): readonly Finding[] {
+  const arms = facts.query.abnormalWhere(
+    ({ modality, place }) => ofTheColumns.has(modality ?? '') && isOnLimb(place, 'upper-limbs'),
+  );
+  const legs = lostPositionOfLegs(facts);
+  return isOnBothSides(arms) && legs.length > 0 ? [...legs, ...arms] : [];
+}
+
+/**
+ * Position lost in hands and feet within months, with a neck that hurts or was hurt: the dorsal columns of the neck are pressed until that
+ * has been seen, though a vitamin or a gas starves them as well. Lost jerks are those of nerves or their ganglia.
+ */
+function columnsOfTheNeck(facts: BedsideFacts): readonly Reason[] {
+  const inTime = facts.exam.onset.pace !== 'chronic' && facts.beganWithin(92) !== 'no' && facts.maybeProgressing;
+  const isOfNerves = facts.reducedReflexes.length >= 4 || facts.kindProbability('cord') < 0.4;
+  if (!inTime || isOfNerves || facts.cranialNerveSigns.length > 0) return none;
+  return each(
+    facts.told('neck-pain', 'neck-trauma', 'trauma', 'thoracic-back-pain', 'electric-shock-on-neck-flexion'),
+    findingReasons(lostPositionOfAllLimbs(facts), 4),
+  );
 }
 
 /** What presses on nerves of both legs at once. */
@@ -317,6 +401,9 @@ export function checkCord(facts: BedsideFacts): Verdict | null {
     ...newInTheCord(facts),
     ...(facts.beganWithin(28) === 'yes' && facts.maybeProgressing ? crossedLoss(facts) : none),
     ...fullAndNumb(facts),
+    ...weakUnderAPainfulSpine(facts),
+    ...legsAndOutlets(facts),
+    ...columnsOfTheNeck(facts),
   ]);
 }
 
@@ -391,7 +478,8 @@ function checkCordSigns(facts: BedsideFacts): Verdict | null {
     areLegsLostInDays(facts) ||
     areLegsAndBladderLost(facts) ||
     areWeakAndBrisk(facts) ||
-    isNumbAboveTheKnees(facts);
+    isNumbAboveTheKnees(facts) ||
+    (isLosingWalk(facts) && !isElsewhere(facts));
   const level = findingReasons(
     [...facts.trunkSensoryLoss, ...facts.weak('lower-limbs'), ...facts.upperMotorSignsInLegs],
     5,

@@ -30,6 +30,14 @@ const limbsOrHead = (facts: BedsideFacts): readonly Reason[] => [
   ...facts.told('unsteadiness', 'diplopia', 'ascending-weakness', 'drooping-eyelids', 'dysphagia', 'back-pain'),
 ];
 
+/** Of what nobody has dated: a walk that sways or feet that tingle are mostly old, and weakness, lost jerks or an infection before them may be new. */
+const weakOrInfected = (facts: BedsideFacts): readonly Reason[] => [
+  ...findingReasons([...facts.weakLimbs, ...facts.reducedReflexes, ...facts.cranialNerveSigns], 1),
+  ...facts.told('weakness', 'leg-weakness', 'arm-weakness', 'ascending-weakness', 'diplopia', 'dysphagia'),
+  ...facts.told('drooping-eyelids', 'preceding-infection', 'preceding-gastroenteritis'),
+  ...facts.told('preceding-respiratory-infection', 'recent-vaccination'),
+];
+
 const anyComplaint = (facts: BedsideFacts): readonly Reason[] => [
   { pointer: null, text: `a ${facts.exam.course} course` },
 ];
@@ -74,7 +82,7 @@ function isOneLimbAlone({ weakLimbs, reducedReflexes, cranialNerveSigns }: Bedsi
 
 /** Anything that one root or one nerve does not do: the other side, the legs, the trunk, the bladder, or a danger of the spine. */
 function beyondOneLimb(facts: BedsideFacts): readonly Reason[] {
-  if (isHipOfABirth(facts)) return [];
+  if (isHipOfABirth(facts) || areLegsSound(facts)) return [];
   const limbs = facts.abnormalFindings.filter(({ item }) => item.section !== 'cranialNerves');
   const isOneSided = onOneSide(limbs).length > 0 && limbsOf([...facts.weakLimbs, ...facts.reducedReflexes]).size <= 1;
   return [
@@ -97,6 +105,20 @@ function beyondOneLimb(facts: BedsideFacts): readonly Reason[] {
       ),
     ),
   ];
+}
+
+/** Legs whose strength was tried and is whole, with nothing else found and no limb, walk or bladder said to fail: a spine that hurts, and no cord. */
+function areLegsSound(facts: BedsideFacts): boolean {
+  const tried = facts.query.testedWhere(({ item }) => item.probe.kind === 'movement' && item.region === 'lower-limbs');
+  const failing = facts.told(
+    'leg-weakness',
+    'arm-weakness',
+    'weakness',
+    'difficulty-walking',
+    'numbness',
+    'tight-band',
+  );
+  return tried.length > 0 && facts.abnormalFindings.length + failing.length + facts.sphincterFailure.length === 0;
 }
 
 /**
@@ -223,7 +245,9 @@ export const likelyEmergencies: readonly LikelyEmergency[] = [
     beside: (facts) =>
       (areFeetPressed(facts) && facts.weakLimbs.length > 0) || isOneCranialNerveAlone(facts) || isOneLimbAlone(facts)
         ? []
-        : limbsOrHead(facts),
+        : facts.beganWithin(28) === 'yes'
+          ? limbsOrHead(facts)
+          : weakOrInfected(facts),
   },
   { flag: 'suspected-botulism', causes: ['botulism'], withinDays: 30 },
   {

@@ -11,6 +11,7 @@ import {
   failingBladder,
   isOnBothSides,
   isPlainlyAbove,
+  lostPositionOfAllLimbs,
   lostPositionOfLegs,
   spinalPain,
   suspendedLoss,
@@ -399,7 +400,8 @@ function growingInTheCord(facts: BedsideFacts): readonly Reason[] {
   const tooOld = isOld(facts) && facts.trunkSensoryLoss.length === 0;
   if (!grows || inCord < 0.3 || tooOld || hasRelatives(facts)) return none;
   // Brisk reflexes alone are met in health, unless limbs are weak or withered or their position is lost, and the cord is the likeliest place.
-  const alsoFailing = [...facts.weakLimbs, ...failingArms(facts), ...lostPositionOfLegs(facts)];
+  const swaying = facts.query.abnormal(['gait/sensory-ataxic', 'gait/romberg']);
+  const alsoFailing = [...facts.weakLimbs, ...failingArms(facts), ...lostPositionOfLegs(facts), ...swaying];
   const isWeak = alsoFailing.length > 0 && isOnBothSides(facts.upperMotorSignsInLegs) && inCord >= 0.5;
   const signs = [
     ...facts.upperMotorSigns.filter(
@@ -407,6 +409,7 @@ function growingInTheCord(facts: BedsideFacts): readonly Reason[] {
     ),
     ...facts.trunkSensoryLoss,
     ...suspendedLoss(facts),
+    ...(facts.reducedReflexes.length === 0 ? lostPositionOfAllLimbs(facts) : []),
   ];
   const trouble = [
     ...findingReasons([...facts.weakLimbs, ...facts.legSensoryLoss], 3),
