@@ -319,10 +319,12 @@ function weakUnderAPainfulSpine(facts: BedsideFacts): readonly Reason[] {
   const grows = course === 'progressive' && onset.pace !== 'chronic';
   const isFresh = facts.isUndated || facts.beganWithin(grows ? 92 : 28) === 'yes';
   const lost = facts.reducedReflexes.filter(({ value }) => value === '0' || value === 'trace');
+  // Within days that is the picture of inflamed nerves; over weeks, with the jerks of the arms kept, it is that of the roots below the cord too.
+  const isAreflexic = lost.length >= 4 && (facts.beganWithin(28) !== 'no' || areArmJerksLost(facts));
   const isOfMuscle = (facts.query.quantity('creatine-kinase', 'U/L')?.value ?? 0) >= 1000;
   const isOther =
     facts.weak('upper-limbs').length + facts.cranialNerveSigns.length + facts.told('arm-weakness').length > 0 ||
-    lost.length >= 4 ||
+    isAreflexic ||
     isOfMuscle ||
     facts.told('episodic-weakness', 'similar-attacks-before').length > 0;
   if (!isFresh || !facts.maybeProgressing || !facts.bothLegsWeak || facts.lowestLimbPower > 3 || isOther) return none;
@@ -463,7 +465,7 @@ function checkCordSigns(facts: BedsideFacts): Verdict | null {
   const isFailing =
     (onset.pace === 'subacute' && course === 'progressive' && bladder.length > 0) || areLegsFailing(facts);
   const recent = isFailing ? 'yes' : facts.beganWithin(28);
-  if (recent === 'no') return null;
+  if (recent === 'no') return checkUnseenTracts(facts);
   const signs = cordSigns(facts);
   // In spinal shock the reflexes are lost: a weak leg below a level of altered sensation is enough, and so are weak arms
   // and legs with a failing bladder, or with a numb saddle or a slack anus.
@@ -490,14 +492,45 @@ function checkCordSigns(facts: BedsideFacts): Verdict | null {
   // An injury dates what nobody has dated.
   const injury = recent === 'unknown' ? facts.told('trauma', 'neck-trauma', 'falls') : [];
   if (because.length > 0 && injury.length > 0 && facts.weakLimbs.length > 0) return present([...injury, ...because]);
-  if (because.length > 0) return recent === 'yes' ? present(because) : notAssessable([...because, unknownOnset]);
+  // Weak legs with a bladder that fails are taken for new until somebody has said since when.
+  const isTakenForNew = facts.isUndated && facts.maybeProgressing && facts.bothLegsWeak && bladder.length > 0;
+  if (because.length > 0)
+    return recent === 'yes' || isTakenForNew ? present(because) : notAssessable([...because, unknownOnset]);
   if (!facts.bothLegsWeak || isPlainlyAbove(facts)) return null;
-  const gaps: Reason[] = [];
-  const plantars = facts.query.testedWhere(({ item }) => item.section === 'plantars');
-  if (plantars.length === 0) gaps.push(missing('plantar responses were not tested'));
-  if (facts.trunkSensationTests.length === 0) gaps.push(missing('sensation on the trunk was not tested for a level'));
+  const gaps = unseenOfTheTracts(facts);
   if (gaps.length > 0) return notAssessable(gaps);
-  return absent([...findingReasons(plantars, 2), ...findingReasons(facts.trunkSensationTests, 3)]);
+  return absent([...findingReasons(plantarsOf(facts), 2), ...findingReasons(facts.trunkSensationTests, 3)]);
+}
+
+const plantarsOf = (facts: BedsideFacts): readonly Finding[] =>
+  facts.query.testedWhere(({ item }) => item.section === 'plantars');
+
+function unseenOfTheTracts(facts: BedsideFacts): readonly Reason[] {
+  return [
+    ...(plantarsOf(facts).length === 0 ? [missing('plantar responses were not tested')] : []),
+    ...(facts.trunkSensationTests.length === 0 ? [missing('sensation on the trunk was not tested for a level')] : []),
+  ];
+}
+
+/** Legs that go on growing weak for weeks to three months: what would tell the cord must have been looked at. */
+function checkUnseenTracts(facts: BedsideFacts): Verdict | null {
+  const { course, onset } = facts.exam;
+  const isWeeks = course === 'progressive' && onset.pace !== 'chronic' && facts.beganWithin(92) === 'yes';
+  if (!isWeeks || !facts.bothLegsWeak || isPlainlyAbove(facts)) return null;
+  const gaps = unseenOfTheTracts(facts);
+  return gaps.length > 0 ? notAssessable(gaps) : null;
+}
+
+const ofTheThigh: ReadonlySet<string> = new Set(['hip-flexion', 'knee-extension']);
+
+/** A level on both sides of the trunk, or legs that cannot be lifted where the cord is much the likeliest place, of months that go on. */
+export function levelOrLostLegs(facts: BedsideFacts): readonly Reason[] {
+  const isSlow = facts.beganWithin(28) === 'no' && facts.beganWithin(1095) === 'yes';
+  if (facts.exam.course !== 'progressive' || !isSlow || hasStiffRelatives(facts)) return none;
+  const level = facts.trunkSensoryLoss.filter(({ place }) => place?.kind === 'level-below');
+  const lost = facts.weak('lower-limbs').filter((one) => ofTheThigh.has(one.item.key) && (powerOf(one) ?? 5) <= 2);
+  const isDead = isOnBothSides(lost) && facts.kindProbability('cord') >= mostlyCord;
+  return [...(isOnBothSides(level) ? findingReasons(level, 2) : []), ...(isDead ? findingReasons(lost, 3) : [])];
 }
 
 /**

@@ -82,7 +82,7 @@ function isOneLimbAlone({ weakLimbs, reducedReflexes, cranialNerveSigns }: Bedsi
 
 /** Anything that one root or one nerve does not do: the other side, the legs, the trunk, the bladder, or a danger of the spine. */
 function beyondOneLimb(facts: BedsideFacts): readonly Reason[] {
-  if (isHipOfABirth(facts) || areLegsSound(facts)) return [];
+  if (isHipOfABirth(facts) || areLegsSound(facts) || isSettledSpasticity(facts)) return [];
   const limbs = facts.abnormalFindings.filter(({ item }) => item.section !== 'cranialNerves');
   const isOneSided = onOneSide(limbs).length > 0 && limbsOf([...facts.weakLimbs, ...facts.reducedReflexes]).size <= 1;
   return [
@@ -119,6 +119,18 @@ function areLegsSound(facts: BedsideFacts): boolean {
     'tight-band',
   );
   return tried.length > 0 && facts.abnormalFindings.length + failing.length + facts.sphincterFailure.length === 0;
+}
+
+/** Legs that are spastic already, of which nobody has said since when, without a pain of the spine or a failing bladder: that took months. */
+function isSettledSpasticity(facts: BedsideFacts): boolean {
+  const spastic = facts.query.abnormalWhere(
+    ({ item, value }) => item.key === 'spastic' || item.key === 'scissoring' || value === 'spastic',
+  );
+  const recent = [
+    ...facts.told(...spinalPain, 'tight-band', 'trauma', 'neck-trauma', 'falls'),
+    ...facts.sphincterFailure,
+  ];
+  return facts.isUntimed && spastic.length > 0 && recent.length + facts.trunkSensoryLoss.length === 0;
 }
 
 /**
@@ -271,6 +283,8 @@ export const likelyEmergencies: readonly LikelyEmergency[] = [
     flag: 'suspected-metastatic-cord-compression',
     causes: ['metastatic-spinal-cord-compression'],
     withinDays: 180,
+    // It is the flag of those who are known or seem to have a cancer; others have that of the cord.
+    beside: (facts) => facts.told('cancer', 'lymphoma', 'monoclonal-gammopathy', 'weight-loss', 'recent-weight-loss'),
   },
   {
     flag: 'suspected-spinal-infection',

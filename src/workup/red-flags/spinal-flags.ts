@@ -546,11 +546,11 @@ function checkCaudaEquina(facts: BedsideFacts): Verdict | null {
   const withLegs = facts.sphincterFailure.length > 0 && legSigns.length > 0 && isLumbar;
   // Bladder and bowel that fail together under a painful back need no sign of the legs.
   const isBothOutlets = isLumbar && facts.sphincterFailure.length >= 3 && facts.told(...spinalPain).length > 0;
+  const isLower = withLegs || isBothOutlets || facts.saddleLoss.length > 0;
   // The days are often counted from the first pain: what fails in a course of weeks or months that grows is fresh.
-  const { course } = facts.exam;
   const isWorse =
-    course === 'progressive' &&
-    (isSyndrome || ((withLegs || isBothOutlets) && facts.exam.onset.pace !== 'chronic')) &&
+    facts.exam.course === 'progressive' &&
+    (isSyndrome || (isLower && facts.exam.onset.pace !== 'chronic')) &&
     facts.beganWithin(isSyndrome ? 365 : halfYear) === 'yes';
   const recent = isWorse ? 'yes' : facts.beganWithin(28);
   const early = facts.query.abnormal([
@@ -565,7 +565,9 @@ function checkCaudaEquina(facts: BedsideFacts): Verdict | null {
     ...facts.told('sexual-dysfunction'),
   ];
   const suspicion = [...pain, ...findingReasons(legSigns, 3)];
-  const isFreshNumbness = facts.saddleLoss.length > 0 && recent === 'yes';
+  // A numb saddle is fresh until somebody has said since when.
+  const isFreshSaddle = recent === 'yes' || (facts.isUndated && facts.maybeProgressing);
+  const isFreshNumbness = facts.saddleLoss.length > 0 && isFreshSaddle;
   // Numbness of the saddle with a failing bladder or bowel is the syndrome itself and needs neither pain nor leg signs.
   // A numb saddle with a bladder that stays full is imaged however long it has lasted, unless that has been done or it has come to rest.
   const isFull = facts.query.abnormal(['sphincters/urinary-retention', 'sphincters/palpable-bladder']).length > 0;
@@ -582,7 +584,9 @@ function checkCaudaEquina(facts: BedsideFacts): Verdict | null {
     facts.query.result('mri-lumbar-spine') === undefined;
   if (signs.length > 0 && (recent !== 'no' || isUnseen) && (suspicion.length > 0 || isSyndrome || isFreshNumbness)) {
     const because = [...signs.slice(0, 4), ...suspicion.slice(0, 3)];
-    return recent === 'yes' || isSyndrome || isUnseen ? present(because) : notAssessable([...because, unknownOnset]);
+    return recent === 'yes' || isSyndrome || isUnseen || isFreshNumbness
+      ? present(because)
+      : notAssessable([...because, unknownOnset]);
   }
   const isRootPain = pain.length > 0 && legSigns.length > 0 && !isMoreThanLumbarRoots(facts);
   const relevant = recent !== 'no' && !isPlainlyAbove(facts) && (facts.bothLegsWeak || isRootPain);

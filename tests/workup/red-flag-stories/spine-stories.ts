@@ -184,4 +184,41 @@ export const spineStories: readonly Story[] = [
       findings: { sensation: lostPosition('toes', 'fingertips') },
     },
   },
+  {
+    flag: 'suspected-cauda-equina-syndrome',
+    by: 'GIRFT 2023: a numb saddle that nobody has dated is fresh until shown otherwise, one that has rested is not',
+    raised: { findings: { sphincters: signs('saddle-anaesthesia') } },
+    not: { history: { course: 'static' }, findings: { sphincters: signs('saddle-anaesthesia') } },
+  },
+  {
+    flag: 'progressive-cord-signs',
+    by: 'NICE NG127: a level on the trunk that goes on for months needs no further sign, one that rests for years is old',
+    raised: { history: { onset: months, course: 'progressive' }, findings: { sensation: levelAt('T8') } },
+    not: { history: { onset: years, course: 'static' }, findings: { sensation: levelAt('T8') } },
+  },
+  {
+    flag: 'progressive-cord-signs',
+    by: 'NICE NG127: thighs that cannot be lifted after months, where the cord is the place; weak ones may be of muscle',
+    at: site('spinal-cord-transverse', 'cord'),
+    raised: {
+      history: { onset: months, course: 'progressive' },
+      findings: { power: power('both', '1', 'hip-flexion', 'knee-extension') },
+    },
+    not: {
+      history: { onset: months, course: 'progressive' },
+      findings: { power: power('both', '4', 'hip-flexion', 'knee-extension') },
+    },
+  },
+  {
+    flag: 'suspected-cord-compression',
+    by: 'NICE NG127: signs of the tracts with weak legs and a failing bladder, undated; unchanged ones are old',
+    raised: {
+      history: { symptoms: has('bladder-disturbance') },
+      findings: { power: weakLegsBothSides, plantars: extensorBoth },
+    },
+    not: {
+      history: { course: 'static', symptoms: has('bladder-disturbance') },
+      findings: { power: weakLegsBothSides, plantars: extensorBoth },
+    },
+  },
 ];
