@@ -565,7 +565,6 @@ function checkCaudaEquina(facts: BedsideFacts): Verdict | null {
     ...facts.told('sexual-dysfunction'),
   ];
   const suspicion = [...pain, ...findingReasons(legSigns, 3)];
-  // A numb saddle is fresh until somebody has said since when.
   const isFreshSaddle = recent === 'yes' || (facts.isUndated && facts.maybeProgressing);
   const isFreshNumbness = facts.saddleLoss.length > 0 && isFreshSaddle;
   // Numbness of the saddle with a failing bladder or bowel is the syndrome itself and needs neither pain nor leg signs.
