@@ -35,7 +35,8 @@ export const withheldTests: readonly WithholdRule[] = [
     label: 'Imaging of brain or spine',
     tests: imaging,
     sites: ['length-dependent-polyneuropathy', 'sensory-polyneuropathy', 'small-fibre-polyneuropathy'],
-    when: ({ upperMotorSigns }) => upperMotorSigns.length === 0,
+    // The dorsal columns lose the same qualities in the same places; where they are a likely place too, the image tells.
+    when: ({ upperMotorSigns, kindProbability }) => upperMotorSigns.length === 0 && kindProbability('cord') < 0.15,
     because: 'a symmetrical loss from the feet upwards without brisk reflexes or extensor plantars lies in the nerves',
     source: recalled('nice-ng127', 'sensory symptoms'),
   },

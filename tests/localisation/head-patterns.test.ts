@@ -55,4 +55,13 @@ describe('what signs of head and mind say together', () => {
     expect(odds(widened('left'), 'midbrain-tegmentum', 'brainstem')).toBe(1);
     expect(odds(widened('both'), 'diffuse-encephalopathy', 'encephalopathy')).toBe(1);
   });
+
+  it('limbs alone that fail are not of the base of the skull, unless the head hurts or a cranial nerve fails', () => {
+    const findings = { power: weak };
+    expect(odds({ findings }, 'basal-meningeal-process', 'meninges')).toBeLessThan(0.2);
+    const history = { symptoms: [{ key: 'headache', present: true }] };
+    expect(odds({ findings, history }, 'basal-meningeal-process', 'meninges')).toBe(1);
+    const cranialNerves = signs({ 'sixth-nerve-palsy': [true, null] });
+    expect(odds({ findings: { ...findings, cranialNerves } }, 'basal-meningeal-process', 'meninges')).toBe(1);
+  });
 });

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { createLocaliser } from '../../src/localisation/localise.ts';
 import { bedsideExam } from '../support/bedside.ts';
-import { power, reflexes, sensation } from './case-writing.ts';
+import { plantars, power, reflexes, sensation, wasting } from './case-writing.ts';
 
 const { localise } = createLocaliser();
 const first = (draft: Parameters<typeof bedsideExam>[0]) => localise(bedsideExam(draft)).localisations[0];
@@ -161,5 +161,42 @@ describe('patterns of the limbs that no single finding makes', () => {
     expect(first({ ...old, findings: { power: weak } })?.site).toBe('finger-flexor-quadriceps-myopathy');
     const brisk = { power: weak, reflexes: reflexes({ knee: '4', ankle: '4' }) };
     expect(first({ ...old, findings: brisk })?.site).not.toBe('finger-flexor-quadriceps-myopathy');
+  });
+
+  it('legs alone that fail in weeks under a painful spine are less of muscle than the same legs without pain', () => {
+    const findings = { power: power({ 'hip-flexion': '3', 'knee-extension': '3' }), plantars: plantars('flexor') };
+    const ofMuscle = (...complaints: readonly string[]) =>
+      localise(
+        bedsideExam({
+          person: { ageYears: 60 },
+          history: { onset: { pace: 'subacute', durationDays: 14 }, symptoms: claims('leg-weakness', ...complaints) },
+          findings,
+        }),
+      ).localisations.find(({ site }) => site === 'proximal-myopathy')?.probability ?? 0;
+    expect(ofMuscle('back-pain')).toBeLessThan(ofMuscle() - 0.1);
+  });
+
+  it('hips and shoulders that fail with numb hands and feet in a week are of inflamed roots, though muscles are said to be thin', () => {
+    const draft = (inspection: readonly object[]) => ({
+      person: { ageYears: 60 },
+      history: { onset: { pace: 'acute', durationDays: 8 }, symptoms: claims('paraesthesiae', 'leg-weakness') },
+      findings: {
+        inspection,
+        power: power({
+          'hip-flexion': '3',
+          'knee-extension': '3',
+          'shoulder-abduction': '4',
+          'wrist-extension': '5',
+          'ankle-dorsiflexion': '5',
+        }),
+        sensation: [
+          ...sensation('light-touch', { 'stocking-to-knee': 'reduced', 'glove-to-wrist': 'reduced' }),
+          ...sensation('vibration', { 'stocking-to-knee': 'reduced', 'glove-to-wrist': 'reduced' }),
+        ],
+      },
+    });
+    expect(first(draft([]))?.site).toBe('demyelinating-polyradiculoneuropathy');
+    const thin = wasting({ 'upper-limb': true, 'lower-limb': true });
+    expect(first(draft(thin))?.site).toBe('demyelinating-polyradiculoneuropathy');
   });
 });

@@ -56,4 +56,15 @@ describe('how far over the limbs findings reach', () => {
     const slurred = { symptoms: [{ key: 'slurred-speech', present: true }] };
     expect(odds({ findings, history: slurred }, 'pons-ventral', 'brainstem')).toBe(1);
   });
+
+  it('arm and leg of one half that grow numb below a face that is not said to are of the neck as well', () => {
+    const findings = {
+      sensation: sensation('light-touch', { 'whole-arm': [null, 'altered'], 'whole-leg': [null, 'altered'] }),
+    };
+    const slow = { onset: { pace: 'subacute', durationDays: 30 }, course: 'progressive' };
+    expect(odds({ history: slow, findings }, 'thalamus', 'hemisphere')).toBeLessThan(1);
+    expect(odds({ history: { onset: { pace: 'hyperacute' } }, findings }, 'thalamus', 'hemisphere')).toBe(1);
+    const face = { ...slow, symptoms: [{ key: 'face-numbness', present: true }] };
+    expect(odds({ history: face, findings }, 'thalamus', 'hemisphere')).toBe(1);
+  });
 });

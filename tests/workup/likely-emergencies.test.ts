@@ -98,4 +98,21 @@ describe('emergencies raised by the causes behind them', () => {
     expect(raisedIn({ onset }, [cause('thallium-neuropathy', 0.2)])).toContain('suspected-poisoning');
     expect(raisedIn({ onset: { durationDays: 200 } }, [cause('thallium-neuropathy', 0.9)])).toEqual([]);
   });
+
+  it('are not said of a walk that sways since nobody knows when, nor of a painful back with sound legs', () => {
+    const swaying = { gait: [{ sign: 'sensory-ataxic', present: true }] };
+    const roots = [cause('guillain-barre-syndrome', 0.2)];
+    expect(raisedIn({ symptoms: [{ key: 'difficulty-walking', present: true }] }, roots, swaying)).toEqual([]);
+    const weak = { symptoms: [{ key: 'leg-weakness', present: true }] };
+    expect(raisedIn(weak, roots, swaying)).toContain('acute-ascending-weakness');
+    const back = {
+      onset: { pace: 'acute', durationDays: 3 },
+      symptoms: [{ key: 'back-pain', present: true }],
+      medications: [{ key: 'anticoagulant', present: true }],
+    };
+    const blood = [cause('spinal-epidural-haematoma', 0.2)];
+    const strong = { power: weakLegsBothSides.map((one) => ({ ...one, grade: '5' })) };
+    expect(raisedIn(back, blood)).toContain('suspected-cord-compression');
+    expect(raisedIn(back, blood, strong)).not.toContain('suspected-cord-compression');
+  });
 });

@@ -472,9 +472,10 @@ export const cordCauses: readonly Cause[] = [
       at(['intercostal-nerves'], 'uncommon'),
       at(['no-lesion'], 'rare'),
       inKind(['cord'], 'uncommon', 'lumbosacral'),
-      at(['spinal-cord-hemisection', 'spinal-cord-transverse'], 'common', 'thoracic'),
-      at(['conus-medullaris', 'spinal-cord-lateral'], 'uncommon'),
-      inKind(anyCord, 'common', 'thoracic'),
+      // One in a million grows ill of it in a year, against some sixty with metastases that press on the cord. Arce 1985, Loblaw 2003 (from memory).
+      at(['spinal-cord-hemisection', 'spinal-cord-transverse'], 'uncommon', 'thoracic'),
+      at(['conus-medullaris', 'spinal-cord-lateral'], 'rare'),
+      inKind(anyCord, 'uncommon', 'thoracic'),
       inKind(['root'], 'uncommon', 'thoracic'),
       atRoot('T1', 'very-common'),
       at(['spinal-cord-posterolateral', 'cauda-equina'], 'exceptional'),

@@ -66,10 +66,11 @@ export const cordDiseaseCauses: readonly Cause[] = [
     history: [
       told(['malnutrition', 'injecting-drug-use', 'family/similar-disorder'], 1.3, 1),
       told('chronic-cough', 2, 1),
-      told('tuberculosis', 15, 0.6),
+      told('tuberculosis', 15, 0.7),
       told(spinalPain, 2, 0.35),
-      told(['night-sweats', 'fever', ...weightLoss], 4, 0.4),
-      told('travel', 3, 0.7),
+      // Fever, sweats or wasting in a third to a half. Garg and Somvanshi 2011 (from memory).
+      told(['night-sweats', 'fever', ...weightLoss], 3.5, 0.65),
+      told('travel', 3, 0.8),
       told(['immunosuppression', 'hiv-infection'], 2.5, 0.9),
       told(['night-spinal-pain', 'diabetes-mellitus', 'alcohol-excess', 'chronic-kidney-disease'], 1.4, 1),
       told(['tnf-inhibitor', 'corticosteroid'], 1.8, 1),

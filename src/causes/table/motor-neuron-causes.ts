@@ -52,8 +52,9 @@ export const motorNeuronCauses: readonly Cause[] = [
     tempo: tempos.subacuteOrChronic,
     courses: { progressive: 1.5, static: 0.15, improving: 0.02, 'relapsing-remitting': 0.02, fluctuating: 0.1 },
     durationDays: {
+      from: 30,
       to: 2555,
-      outside: 0.4,
+      outside: 0.3,
       source: recalled('amato-russell', 'survival in motor neuron disease'),
     },
     age: { from: 25, to: 90, outside: 0.03 },

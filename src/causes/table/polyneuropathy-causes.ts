@@ -231,6 +231,8 @@ export const polyneuropathyCauses: readonly Cause[] = [
     ],
     quantities: [
       under('haemoglobin', 110, 'g/L', 1.6, 0.85),
+      // So little blood is found in one of six of them, and in one of fifty with other diseases of the cord. Judged.
+      under('haemoglobin', 85, 'g/L', 3.5, 1),
       under('white-cells', 4, '10*9/L', 1.3, 1),
       under('platelets', 150, '10*9/L', 1.3, 1),
       under('vitamin-b12', 133, 'pmol/L', 8, 0.3, b12Thresholds),
@@ -292,6 +294,7 @@ export const polyneuropathyCauses: readonly Cause[] = [
       under('copper', 11, 'umol/L', 12, 0.05, fromMemory),
       under('caeruloplasmin', 0.2, 'g/L', 8, 0.1, fromMemory),
       under('haemoglobin', 120, 'g/L', 1.6, 0.8),
+      under('haemoglobin', 85, 'g/L', 2.5, 1),
       under('white-cells', 4, '10*9/L', 2, 0.9),
       under('vitamin-b12', 133, 'pmol/L', 0.4, 1.2, b12Thresholds),
     ],

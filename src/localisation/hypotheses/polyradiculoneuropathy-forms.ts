@@ -16,6 +16,8 @@ export interface RootForm {
   readonly motor: ByPart;
   /** Weakness on top of `motor` at the far end of the longest axons. */
   readonly farMotor?: number;
+  /** How much of `motor` is spared at the far end, where the muscles near the trunk fail first. */
+  readonly farSpared?: number;
   /** Share of the weakness that also breaks the reflex arcs; 1 unless conduction fails at the very ends of the axons. */
   readonly arcs?: number;
   /** Loss of large fibres at the far end, and how much of it there is near the trunk. */
@@ -142,6 +144,21 @@ export const rootForms: readonly RootForm[] = [
     reflex: { arm: 0.97, leg: 0.98 },
     signs: acuteSigns(0.6, 0.55),
     source: guideline,
+  },
+  {
+    // The short nerves of hip and shoulder are nearest to the inflamed roots; in some they fail alone while the feet tingle.
+    variant: 'hips-and-shoulders',
+    tempo: 'acute',
+    share: 0.03,
+    motor: limbs(0.65, 0.5, 0.2, 0.25),
+    farSpared: 0.75,
+    large: 0.5,
+    nearLarge: 0.25,
+    small: 0.4,
+    spindle: 0.3,
+    reflex: { arm: 0.75, leg: 0.9 },
+    signs: acuteSigns(0.25, 0.2),
+    source: recalled('amato-russell', 'weakness near the trunk'),
   },
   {
     variant: 'pure-motor',
@@ -430,6 +447,20 @@ export const rootForms: readonly RootForm[] = [
     nearLarge: 0.25,
     small: 0.2,
     spindle: 0.3,
+    reflex: { arm: 0.8, leg: 0.92 },
+    signs: [['postural-tremor', 0.15]],
+    source: chronicGuideline,
+  },
+  {
+    variant: 'hips-and-shoulders-chronic',
+    tempo: 'chronic',
+    share: 0.05,
+    motor: limbs(0.6, 0.5, 0.12, 0.2),
+    farSpared: 0.7,
+    large: 0.6,
+    nearLarge: 0.25,
+    small: 0.35,
+    spindle: 0.35,
     reflex: { arm: 0.8, leg: 0.92 },
     signs: [['postural-tremor', 0.15]],
     source: chronicGuideline,

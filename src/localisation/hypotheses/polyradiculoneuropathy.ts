@@ -40,7 +40,7 @@ function rootProcess(form: RootForm, worse: BodySide | null): Process {
     motor: ({ side, segment, lengthCm, group }) => {
       const part = partOf(segment);
       if (part === 'head') return 0;
-      const near = form.motor[part];
+      const near = form.motor[part] * (1 - (form.farSpared ?? 0) * far(lengthCm));
       const lost = onSide(side) * (1 - (1 - near) * (1 - (form.farMotor ?? 0) * far(lengthCm)));
       return group === undefined ? lost * (form.arcs ?? 1) : lost;
     },

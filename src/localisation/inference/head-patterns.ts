@@ -107,7 +107,38 @@ function onePupilShift({ findings }: Exam): readonly Shift[] {
   return [shiftBy(first, { applies: sites('diffuse-encephalopathy'), factor: widerOnOneSide, because })];
 }
 
+/** Odds of the basal meninges where limbs alone fail and nothing is told or seen of the head. Judged. */
+const baseWithoutTheHead = 0.06;
+const complaintsOfTheHead: ReadonlySet<string> = new Set([
+  ...['headache', 'new-headache', 'morning-headache', 'photophobia', 'vomiting', 'nausea', 'eye-pain', 'facial-pain'],
+  ...['visual-loss', 'transient-visual-loss', 'diplopia', 'oscillopsia', 'drooping-eyelids', 'face-numbness'],
+  ...['vertigo', 'tinnitus', 'pulsatile-tinnitus', 'hearing-loss', 'ear-pain', 'dizziness', 'loss-of-smell'],
+  ...['dysphagia', 'nasal-regurgitation', 'slurred-speech', 'voice-change', 'difficulty-chewing', 'speech-difficulty'],
+  ...['cognitive-change', 'behaviour-change', 'seizure', 'loss-of-consciousness', 'hiccups', 'fever'],
+]);
+const ofTheMeninges: ReadonlySet<string> = new Set(['neck-stiffness', 'kernig', 'brudzinski', 'fever']);
+
+/** What spreads along the base of the skull is known by its cranial nerves and its headache; roots that fail without them are roots. */
+function baseWithoutTheHeadShift({ findings, history }: Exam): readonly Shift[] {
+  const wrong = findings.filter(({ abnormal }) => abnormal);
+  const limb = wrong.find(
+    ({ item, modality, side }) => side !== 'midline' && (item.probe.kind === 'movement' || modality !== undefined),
+  );
+  if (limb === undefined || tells(history, complaintsOfTheHead)) return [];
+  const isOfTheHead = ({ item }: Finding): boolean =>
+    item.region === 'head' || ofTheHead.has(item.section) || ofTheMeninges.has(item.key);
+  if (wrong.some(isOfTheHead)) return [];
+  const because = 'limbs alone fail, and neither a cranial nerve nor a headache is told of';
+  return [shiftBy(limb, { applies: sites('basal-meningeal-process'), factor: baseWithoutTheHead, because })];
+}
+const ofTheHead: ReadonlySet<string> = new Set(['cranialNerves', 'higherFunction']);
+
 /** What the signs of head and mind say together of the place. */
 export function headPatternShifts(exam: Exam): readonly Shift[] {
-  return [...bareBrainstemShift(exam), ...repetitionShifts(exam), ...onePupilShift(exam)];
+  return [
+    ...bareBrainstemShift(exam),
+    ...repetitionShifts(exam),
+    ...onePupilShift(exam),
+    ...baseWithoutTheHeadShift(exam),
+  ];
 }

@@ -337,6 +337,47 @@ function painlessParaplegiaShifts({ findings, history, onset }: Exam): readonly 
   return [shiftBy(first, { applies: kinds('cauda-equina'), factor: lostThighs.cauda, because })];
 }
 
+/** Odds where both legs alone have grown weak within three months under a spine that hurts. Judged. */
+const legsUnderAPainfulSpine = { days: 92, motorCells: 0.35, muscle: 0.35, longAxons: 0.6 } as const;
+const painOfTheSpine: ReadonlySet<string> = new Set([
+  'back-pain',
+  'thoracic-back-pain',
+  'night-spinal-pain',
+  'pain-on-straining',
+  'tight-band',
+]);
+const weakElsewhere: ReadonlySet<string> = new Set([
+  'arm-weakness',
+  'muscle-pain',
+  'fatigable-weakness',
+  'twitching',
+  'muscle-thinning',
+  'ascending-weakness',
+]);
+const motorCells = kinds('motor-neuron-system', 'anterior-horn');
+
+/**
+ * Diseases of muscle and of motor cells do not hurt in the spine, nor do they take the legs in weeks and leave the arms; what
+ * presses on cord and cauda does both. Of those with cancer in the spine 95 of 100 have pain there before the legs fail (NICE
+ * NG234, recalled). Odds judged.
+ */
+function legsUnderAPainfulSpineShifts({ findings, history, onset }: Exam): readonly Shift[] {
+  const { pace, durationDays = 0 } = onset;
+  if (pace === 'chronic' || (pace === undefined && durationDays === 0)) return [];
+  if (durationDays > legsUnderAPainfulSpine.days) return [];
+  if (!tells(history, painOfTheSpine) || tells(history, weakElsewhere) || hasSignOfTheHead(findings)) return [];
+  const weak = weakMovements(findings);
+  const [first] = weak;
+  if (first === undefined || sidesOf(weak).size < 2) return [];
+  if (!weak.every(({ item: { region } }) => region === 'lower-limbs')) return [];
+  const because = 'the spine hurts, and both legs alone fail within weeks';
+  return [
+    shiftBy(first, { applies: motorCells, factor: legsUnderAPainfulSpine.motorCells, because }),
+    shiftBy(first, { applies: kinds('muscle', 'junction'), factor: legsUnderAPainfulSpine.muscle, because }),
+    shiftBy(first, { applies: longAxons, factor: legsUnderAPainfulSpine.longAxons, because }),
+  ];
+}
+
 /** Odds of the cord, and of the leg's cortex, where one leg alone is weak and feels everything. Judged. */
 const legThatFeels = { cord: 0.6, cortex: 1.5 } as const;
 const legCortex: Applies = (site) =>
@@ -416,6 +457,7 @@ export function limbPatternShifts(exam: Exam): readonly Shift[] {
     ...hemiataxiaShifts(exam),
     ...legBeforeArmShifts(exam),
     ...painlessParaplegiaShifts(exam),
+    ...legsUnderAPainfulSpineShifts(exam),
     ...oneLegShifts(exam),
     ...struckLimbShifts(exam),
     ...gripAndThighShifts(exam),

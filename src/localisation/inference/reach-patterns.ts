@@ -1,7 +1,8 @@
-import { isWithin } from '../../anatomy/body-parts.ts';
+import { bodyPartTable, isWithin } from '../../anatomy/body-parts.ts';
+import { skinPlace } from '../../anatomy/skin-places.ts';
 import type { Exam } from '../../exam/exam.ts';
 import { type Finding, isBrisk } from '../../exam/finding.ts';
-import { kinds, sites } from './history/history-weight.ts';
+import { cervicalCord, kinds, sites } from './history/history-weight.ts';
 import { hasSignOfTheHead, lostFeeling, shiftBy, sidesOf, weakMovements } from './limb-patterns.ts';
 import type { Applies, Shift } from './shift.ts';
 import { tells } from './told.ts';
@@ -155,6 +156,49 @@ function columnsKeptShifts({ findings }: Exam): readonly Shift[] {
   ];
 }
 
+/** Odds where arm and leg of one half feel wrong, little by little, under a face that is not said to. Judged. */
+const growingBelowTheFace = { cord: 2, above: 0.6 } as const;
+const toldOfTheHead: ReadonlySet<string> = new Set([
+  ...[
+    'face-numbness',
+    'headache',
+    'new-headache',
+    'morning-headache',
+    'seizure',
+    'slurred-speech',
+    'speech-difficulty',
+  ],
+  ...['diplopia', 'vertigo', 'visual-loss', 'cognitive-change', 'perioral-numbness', 'vomiting', 'dysphagia'],
+]);
+const halfOfTheNeck: Applies = (site) =>
+  cervicalCord(site) &&
+  ['spinal-cord-hemisection', 'spinal-cord-transverse', 'spinal-cord-posterior'].includes(site.key);
+const isOnLimb = ({ place }: Finding, limb: 'upper-limbs' | 'lower-limbs'): boolean =>
+  place !== undefined &&
+  (place.kind === 'dermatome' || place.kind === 'landmark' || place.kind === 'territory'
+    ? skinPlace(place.kind, place.key)?.region === limb
+    : bodyPartTable.get(place.key)?.region === limb);
+
+/**
+ * Thalamus and cortex give the face and the mouth much room, and what grows there seldom leaves them out; a neck that narrows takes
+ * arm and leg of a half and is mistaken for a stroke. Source: Brazis, hemisensory loss (recalled).
+ */
+function growingBelowTheFaceShifts({ findings, history, onset, course }: Exam): readonly Shift[] {
+  const { pace, durationDays = 0 } = onset;
+  const isGradual = pace === 'subacute' || pace === 'chronic' || durationDays > 14;
+  if (!isGradual || course === 'static' || course === 'improving' || course === 'relapsing-remitting') return [];
+  if (hasSignOfTheHead(findings) || tells(history, toldOfTheHead)) return [];
+  const lost = lostFeeling(findings);
+  const [first] = lost;
+  if (first === undefined || first.side === 'midline' || sidesOf(lost).size > 1) return [];
+  if (!lost.some((one) => isOnLimb(one, 'upper-limbs')) || !lost.some((one) => isOnLimb(one, 'lower-limbs'))) return [];
+  const because = 'arm and leg of one half feel wrong, little by little, and the face is not said to';
+  return [
+    shiftBy(first, { applies: halfOfTheNeck, factor: growingBelowTheFace.cord, because }),
+    shiftBy(first, { applies: kinds('hemisphere', 'brainstem'), factor: growingBelowTheFace.above, because }),
+  ];
+}
+
 /** How far over the limbs findings reach, and what that says of the site. */
 export function reachPatternShifts(exam: Exam): readonly Shift[] {
   return [
@@ -164,5 +208,6 @@ export function reachPatternShifts(exam: Exam): readonly Shift[] {
     ...handsAndFeetShift(exam),
     ...bothLegsShift(exam),
     ...columnsKeptShifts(exam),
+    ...growingBelowTheFaceShifts(exam),
   ];
 }

@@ -56,6 +56,8 @@ function levelShift({ findings }: Exam): readonly Shift[] {
  * distance on both sides is of the longest fibres; cord and roots lose feeling in segments or below a level. Odds judged.
  */
 const edgeRoundTheLimb = 0.3;
+/** The same where the edge was found on arms and legs of both sides. */
+const edgeRoundAllLimbs = 0.15;
 const segments = kinds('cord', 'root', 'cauda-equina', 'plexus', 'brainstem', 'hemisphere');
 /** Lack of vitamin B12 or copper harms the longest fibres of the columns from their far end, as it does those of nerves. */
 const columnsFromTheirEnd = sites('spinal-cord-posterolateral');
@@ -67,10 +69,11 @@ function stockingShift({ findings }: Exam): readonly Shift[] {
   );
   const [named] = lost;
   if (named === undefined || new Set(lost.map(({ side }) => side)).size < 2) return [];
+  const limbs = new Set(lost.map(({ place, side }) => `${place?.key.split('-')[0]} ${side}`));
   return [
     shiftBy(named, {
       applies: segmental,
-      factor: edgeRoundTheLimb,
+      factor: limbs.size >= 4 ? edgeRoundAllLimbs : edgeRoundTheLimb,
       because: 'loss with an edge round both limbs follows the length of the fibres and not segments',
     }),
   ];

@@ -195,7 +195,11 @@ function clonus({ item, side }: ProbeTarget, reflexKey: string): ProbeModel | nu
 
 /** Bulk lost for the weakness by how the weakness comes about, as a state and as a factor; see `Process.wasting`. Judged. */
 const wastingStates = { block: 0, muscle: 0.5, denervation: 1 } as const;
-const wastingFactor = (state: number): number => (state < 0.25 ? 0.25 : state < 0.75 ? 0.75 : 1);
+const wastingFactor = (state: number, chronicity: number): number => {
+  // What is thin within days was thin before the day that is told, and says little of how the muscles fail now.
+  const blocked = chronicity < 0.25 ? 0.6 : 0.25;
+  return state < 0.25 ? blocked : state < 0.75 ? 0.75 : 1;
+};
 
 /**
  * The muscle that makes the bulk where a movement is seen. Others may lend it strength, as the supraspinatus does to a
@@ -262,7 +266,11 @@ function denervation({ item, side, place }: ProbeTarget, feature: 'wasting' | 'f
     fractions,
     chance: ([loss = 0, horn = 0, bulk = 1], context) =>
       feature === 'wasting'
-        ? 0.02 + 0.8 * loss ** seenFrom * (seenAtOnce + (1 - seenAtOnce) * context.chronicity) * wastingFactor(bulk)
+        ? 0.02 +
+          0.8 *
+            loss ** seenFrom *
+            (seenAtOnce + (1 - seenAtOnce) * context.chronicity) *
+            wastingFactor(bulk, context.chronicity)
         : 0.012 + (bulk === 1 ? 0.1 : 0.02) * loss + 0.75 * horn * (0.4 + 0.6 * context.chronicity),
   });
 }

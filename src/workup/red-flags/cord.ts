@@ -278,16 +278,102 @@ function isNumbAboveTheKnees(facts: BedsideFacts): boolean {
  */
 function areLegsFailing(facts: BedsideFacts): boolean {
   const { onset, course } = facts.exam;
-  if (course !== 'progressive' || !facts.bothLegsWeak) return false;
-  if (facts.told('family/similar-disorder', 'family/spastic-paraplegia').length > 0) return false;
-  const spine = facts.told(...spinalPain).length + facts.trunkSensoryLoss.length;
+  if (course !== 'progressive' || !facts.bothLegsWeak || hasStiffRelatives(facts)) return false;
   const isWeeks = onset.pace !== 'chronic' && facts.beganWithin(92) === 'yes';
-  const isLosingWalk =
+  const isOfTracts = facts.trunkSensoryLoss.length + facts.upperMotorSignsInLegs.length > 0;
+  return (isWeeks && isOfTracts) || isLosingWalk(facts);
+}
+
+const hasStiffRelatives = ({ told }: BedsideFacts): boolean =>
+  told('family/similar-disorder', 'family/spastic-paraplegia').length > 0;
+
+/** Legs that can no longer be lifted, or carry nobody, below a spine that hurts or a level: in months as in days, whatever the jerks. */
+function isLosingWalk(facts: BedsideFacts): boolean {
+  const { course } = facts.exam;
+  const spine = facts.told(...spinalPain).length + facts.trunkSensoryLoss.length;
+  const isDead = facts.weak('lower-limbs').some((one) => (powerOf(one) ?? 5) <= 2);
+  return (
+    course === 'progressive' &&
+    facts.bothLegsWeak &&
     facts.beganWithin(730) === 'yes' &&
     spine > 0 &&
-    (facts.weak('lower-limbs').some((one) => (powerOf(one) ?? 5) <= 2) ||
-      facts.query.hasAbnormal('gait/unable-to-walk'));
-  return (isWeeks && facts.trunkSensoryLoss.length + facts.upperMotorSignsInLegs.length > 0) || isLosingWalk;
+    (isDead || facts.query.hasAbnormal('gait/unable-to-walk')) &&
+    !hasStiffRelatives(facts)
+  );
+}
+
+/** Below it a disease of muscle, of motor cells or of nerves does not account for legs that are lost. Judged. */
+const likelierElsewhere = 0.5;
+
+function isElsewhere(facts: BedsideFacts): boolean {
+  const others = facts.kindProbability('muscle', 'junction', 'polyneuropathy', 'anterior-horn', 'motor-neuron-system');
+  return others >= likelierElsewhere || isAreflexicAllOver(facts);
+}
+
+/**
+ * Both legs that fail at three fifths of their strength or less under a spine that hurts, within weeks, below strong arms and a sound head:
+ * flexor plantars and low jerks do not clear the cord or the cauda equina, and the scan does.
+ */
+function weakUnderAPainfulSpine(facts: BedsideFacts): readonly Reason[] {
+  const { course, onset } = facts.exam;
+  const grows = course === 'progressive' && onset.pace !== 'chronic';
+  const isFresh = facts.isUndated || facts.beganWithin(grows ? 92 : 28) === 'yes';
+  const lost = facts.reducedReflexes.filter(({ value }) => value === '0' || value === 'trace');
+  // Within days that is the picture of inflamed nerves; over weeks, with the jerks of the arms kept, it is that of the roots below the cord too.
+  const isAreflexic = lost.length >= 4 && (facts.beganWithin(28) !== 'no' || areArmJerksLost(facts));
+  const isOfMuscle = (facts.query.quantity('creatine-kinase', 'U/L')?.value ?? 0) >= 1000;
+  const isOther =
+    facts.weak('upper-limbs').length + facts.cranialNerveSigns.length + facts.told('arm-weakness').length > 0 ||
+    isAreflexic ||
+    isOfMuscle ||
+    facts.told('episodic-weakness', 'similar-attacks-before').length > 0;
+  if (!isFresh || !facts.maybeProgressing || !facts.bothLegsWeak || facts.lowestLimbPower > 3 || isOther) return none;
+  return each(
+    facts.told('back-pain', 'thoracic-back-pain', 'night-spinal-pain', 'pain-on-straining', 'tight-band'),
+    findingReasons(facts.weak('lower-limbs'), 4),
+  );
+}
+
+/**
+ * Both legs weak with a bladder that stays full or a bowel that leaks, found so, where the cord is a likely place: of what nobody has
+ * dated it is taken for new.
+ */
+function legsAndOutlets(facts: BedsideFacts): readonly Reason[] {
+  const found = facts.query.abnormal([
+    'sphincters/urinary-retention',
+    'sphincters/palpable-bladder',
+    'sphincters/faecal-incontinence',
+    'sphincters/reduced-anal-tone',
+    'sphincters/loss-of-bladder-sensation',
+  ]);
+  const isNew = facts.beganWithin(28) !== 'no' && facts.maybeProgressing && facts.exam.onset.pace !== 'chronic';
+  if (!isNew || !facts.bothLegsWeak || facts.kindProbability('cord') < 0.3 || isElsewhere(facts)) return none;
+  return each(findingReasons(found, 2), findingReasons(facts.weak('lower-limbs'), 3));
+}
+
+const ofTheColumns: ReadonlySet<string> = new Set(['vibration', 'joint-position']);
+
+/** Vibration or the position of joints lost in both hands and both feet. */
+export function lostPositionOfAllLimbs(facts: BedsideFacts): readonly Finding[] {
+  const arms = facts.query.abnormalWhere(
+    ({ modality, place }) => ofTheColumns.has(modality ?? '') && isOnLimb(place, 'upper-limbs'),
+  );
+  const legs = lostPositionOfLegs(facts);
+  return isOnBothSides(arms) && legs.length > 0 ? [...legs, ...arms] : [];
+}
+
+/**
+ * Position lost in hands and feet within months, with a neck that hurts or was hurt: the dorsal columns of the neck are pressed until that
+ * has been seen, though a vitamin or a gas starves them as well. Lost jerks are those of nerves or their ganglia.
+ */
+function columnsOfTheNeck(facts: BedsideFacts): readonly Reason[] {
+  const inTime = facts.exam.onset.pace !== 'chronic' && facts.beganWithin(92) !== 'no' && facts.maybeProgressing;
+  const isOfNerves = facts.reducedReflexes.length >= 4 || facts.kindProbability('cord') < 0.4;
+  if (!inTime || isOfNerves || facts.cranialNerveSigns.length > 0) return none;
+  return each(
+    facts.told('neck-pain', 'neck-trauma', 'trauma', 'thoracic-back-pain', 'electric-shock-on-neck-flexion'),
+    findingReasons(lostPositionOfAllLimbs(facts), 4),
+  );
 }
 
 /** What presses on nerves of both legs at once. */
@@ -317,6 +403,9 @@ export function checkCord(facts: BedsideFacts): Verdict | null {
     ...newInTheCord(facts),
     ...(facts.beganWithin(28) === 'yes' && facts.maybeProgressing ? crossedLoss(facts) : none),
     ...fullAndNumb(facts),
+    ...weakUnderAPainfulSpine(facts),
+    ...legsAndOutlets(facts),
+    ...columnsOfTheNeck(facts),
   ]);
 }
 
@@ -376,7 +465,7 @@ function checkCordSigns(facts: BedsideFacts): Verdict | null {
   const isFailing =
     (onset.pace === 'subacute' && course === 'progressive' && bladder.length > 0) || areLegsFailing(facts);
   const recent = isFailing ? 'yes' : facts.beganWithin(28);
-  if (recent === 'no') return null;
+  if (recent === 'no') return checkUnseenTracts(facts);
   const signs = cordSigns(facts);
   // In spinal shock the reflexes are lost: a weak leg below a level of altered sensation is enough, and so are weak arms
   // and legs with a failing bladder, or with a numb saddle or a slack anus.
@@ -391,7 +480,8 @@ function checkCordSigns(facts: BedsideFacts): Verdict | null {
     areLegsLostInDays(facts) ||
     areLegsAndBladderLost(facts) ||
     areWeakAndBrisk(facts) ||
-    isNumbAboveTheKnees(facts);
+    isNumbAboveTheKnees(facts) ||
+    (isLosingWalk(facts) && !isElsewhere(facts));
   const level = findingReasons(
     [...facts.trunkSensoryLoss, ...facts.weak('lower-limbs'), ...facts.upperMotorSignsInLegs],
     5,
@@ -402,14 +492,45 @@ function checkCordSigns(facts: BedsideFacts): Verdict | null {
   // An injury dates what nobody has dated.
   const injury = recent === 'unknown' ? facts.told('trauma', 'neck-trauma', 'falls') : [];
   if (because.length > 0 && injury.length > 0 && facts.weakLimbs.length > 0) return present([...injury, ...because]);
-  if (because.length > 0) return recent === 'yes' ? present(because) : notAssessable([...because, unknownOnset]);
+  // Weak legs with a bladder that fails are taken for new until somebody has said since when.
+  const isTakenForNew = facts.isUndated && facts.maybeProgressing && facts.bothLegsWeak && bladder.length > 0;
+  if (because.length > 0)
+    return recent === 'yes' || isTakenForNew ? present(because) : notAssessable([...because, unknownOnset]);
   if (!facts.bothLegsWeak || isPlainlyAbove(facts)) return null;
-  const gaps: Reason[] = [];
-  const plantars = facts.query.testedWhere(({ item }) => item.section === 'plantars');
-  if (plantars.length === 0) gaps.push(missing('plantar responses were not tested'));
-  if (facts.trunkSensationTests.length === 0) gaps.push(missing('sensation on the trunk was not tested for a level'));
+  const gaps = unseenOfTheTracts(facts);
   if (gaps.length > 0) return notAssessable(gaps);
-  return absent([...findingReasons(plantars, 2), ...findingReasons(facts.trunkSensationTests, 3)]);
+  return absent([...findingReasons(plantarsOf(facts), 2), ...findingReasons(facts.trunkSensationTests, 3)]);
+}
+
+const plantarsOf = (facts: BedsideFacts): readonly Finding[] =>
+  facts.query.testedWhere(({ item }) => item.section === 'plantars');
+
+function unseenOfTheTracts(facts: BedsideFacts): readonly Reason[] {
+  return [
+    ...(plantarsOf(facts).length === 0 ? [missing('plantar responses were not tested')] : []),
+    ...(facts.trunkSensationTests.length === 0 ? [missing('sensation on the trunk was not tested for a level')] : []),
+  ];
+}
+
+/** Legs that go on growing weak for weeks to three months: what would tell the cord must have been looked at. */
+function checkUnseenTracts(facts: BedsideFacts): Verdict | null {
+  const { course, onset } = facts.exam;
+  const isWeeks = course === 'progressive' && onset.pace !== 'chronic' && facts.beganWithin(92) === 'yes';
+  if (!isWeeks || !facts.bothLegsWeak || isPlainlyAbove(facts)) return null;
+  const gaps = unseenOfTheTracts(facts);
+  return gaps.length > 0 ? notAssessable(gaps) : null;
+}
+
+const ofTheThigh: ReadonlySet<string> = new Set(['hip-flexion', 'knee-extension']);
+
+/** A level on both sides of the trunk, or legs that cannot be lifted where the cord is much the likeliest place, of months that go on. */
+export function levelOrLostLegs(facts: BedsideFacts): readonly Reason[] {
+  const isSlow = facts.beganWithin(28) === 'no' && facts.beganWithin(1095) === 'yes';
+  if (facts.exam.course !== 'progressive' || !isSlow || hasStiffRelatives(facts)) return none;
+  const level = facts.trunkSensoryLoss.filter(({ place }) => place?.kind === 'level-below');
+  const lost = facts.weak('lower-limbs').filter((one) => ofTheThigh.has(one.item.key) && (powerOf(one) ?? 5) <= 2);
+  const isDead = isOnBothSides(lost) && facts.kindProbability('cord') >= mostlyCord;
+  return [...(isOnBothSides(level) ? findingReasons(level, 2) : []), ...(isDead ? findingReasons(lost, 3) : [])];
 }
 
 /**

@@ -33,6 +33,14 @@ const limbsOrHead = (facts: BedsideFacts): readonly Reason[] => [
   ...facts.told('unsteadiness', 'diplopia', 'ascending-weakness', 'drooping-eyelids', 'dysphagia', 'back-pain'),
 ];
 
+/** Of what nobody has dated: a walk that sways or feet that tingle are mostly old, and weakness, lost jerks or an infection before them may be new. */
+const weakOrInfected = (facts: BedsideFacts): readonly Reason[] => [
+  ...findingReasons([...facts.weakLimbs, ...facts.reducedReflexes, ...facts.cranialNerveSigns], 1),
+  ...facts.told('weakness', 'leg-weakness', 'arm-weakness', 'ascending-weakness', 'diplopia', 'dysphagia'),
+  ...facts.told('drooping-eyelids', 'preceding-infection', 'preceding-gastroenteritis'),
+  ...facts.told('preceding-respiratory-infection', 'recent-vaccination'),
+];
+
 const anyComplaint = (facts: BedsideFacts): readonly Reason[] => [
   { pointer: null, text: `a ${facts.exam.course} course` },
 ];
@@ -98,7 +106,7 @@ function isOneLimbAlone({ weakLimbs, reducedReflexes, cranialNerveSigns }: Bedsi
 
 /** Anything that one root or one nerve does not do: the other side, the legs, the trunk, the bladder, or a danger of the spine. */
 function beyondOneLimb(facts: BedsideFacts): readonly Reason[] {
-  if (isHipOfABirth(facts)) return [];
+  if (isHipOfABirth(facts) || areLegsSound(facts) || isSettledSpasticity(facts)) return [];
   const limbs = facts.abnormalFindings.filter(({ item }) => item.section !== 'cranialNerves');
   const isOneSided = onOneSide(limbs).length > 0 && limbsOf([...facts.weakLimbs, ...facts.reducedReflexes]).size <= 1;
   return [
@@ -121,6 +129,32 @@ function beyondOneLimb(facts: BedsideFacts): readonly Reason[] {
       ),
     ),
   ];
+}
+
+/** Legs whose strength was tried and is whole, with nothing else found and no limb, walk or bladder said to fail: a spine that hurts, and no cord. */
+function areLegsSound(facts: BedsideFacts): boolean {
+  const tried = facts.query.testedWhere(({ item }) => item.probe.kind === 'movement' && item.region === 'lower-limbs');
+  const failing = facts.told(
+    'leg-weakness',
+    'arm-weakness',
+    'weakness',
+    'difficulty-walking',
+    'numbness',
+    'tight-band',
+  );
+  return tried.length > 0 && facts.abnormalFindings.length + failing.length + facts.sphincterFailure.length === 0;
+}
+
+/** Legs that are spastic already, of which nobody has said since when, without a pain of the spine or a failing bladder: that took months. */
+function isSettledSpasticity(facts: BedsideFacts): boolean {
+  const spastic = facts.query.abnormalWhere(
+    ({ item, value }) => item.key === 'spastic' || item.key === 'scissoring' || value === 'spastic',
+  );
+  const recent = [
+    ...facts.told(...spinalPain, 'tight-band', 'trauma', 'neck-trauma', 'falls'),
+    ...facts.sphincterFailure,
+  ];
+  return facts.isUntimed && spastic.length > 0 && recent.length + facts.trunkSensoryLoss.length === 0;
 }
 
 /**
@@ -262,7 +296,9 @@ export const likelyEmergencies: readonly LikelyEmergency[] = [
     beside: (facts) =>
       (areFeetPressed(facts) && facts.weakLimbs.length > 0) || isOneCranialNerveAlone(facts) || isOneLimbAlone(facts)
         ? []
-        : limbsOrHead(facts),
+        : facts.beganWithin(28) === 'yes'
+          ? limbsOrHead(facts)
+          : weakOrInfected(facts),
   },
   { flag: 'suspected-botulism', causes: ['botulism'], withinDays: 30 },
   {
@@ -286,6 +322,8 @@ export const likelyEmergencies: readonly LikelyEmergency[] = [
     flag: 'suspected-metastatic-cord-compression',
     causes: ['metastatic-spinal-cord-compression'],
     withinDays: 180,
+    // It is the flag of those who are known or seem to have a cancer; others have that of the cord.
+    beside: (facts) => facts.told('cancer', 'lymphoma', 'monoclonal-gammopathy', 'weight-loss', 'recent-weight-loss'),
   },
   {
     flag: 'suspected-spinal-infection',

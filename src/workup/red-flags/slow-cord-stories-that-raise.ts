@@ -1,6 +1,6 @@
 import { findingReasons } from '../../causes/reasons.ts';
 import { recalled } from '../../kernel/cite.ts';
-import { isOnBothSides, spinalPain } from './cord.ts';
+import { isOnBothSides, levelOrLostLegs, spinalPain } from './cord.ts';
 import { hasPower } from './limb-complaints-that-raise.ts';
 import { each, none, type RaisingStory } from './story.ts';
 
@@ -68,6 +68,11 @@ export const slowCordStories: readonly RaisingStory[] = [
           )
         : none;
     },
+    source: recalled('nice-ng127', 'limb weakness and gait unsteadiness'),
+  },
+  {
+    flag: 'progressive-cord-signs',
+    check: levelOrLostLegs,
     source: recalled('nice-ng127', 'limb weakness and gait unsteadiness'),
   },
 ];

@@ -23,7 +23,13 @@ export const slowRaisingStories: readonly RaisingStory[] = [
       if (weakHalf(facts).length > 0 && suddenFocalSigns(facts).length > 0) return none;
       const found = findingReasons(facts.weakLimbs, 4);
       const told = facts.told('arm-weakness', 'leg-weakness', 'weakness', 'ascending-weakness');
-      const pains = facts.told('radicular-leg-pain', 'radicular-arm-pain');
+      const legs = facts.told('leg-weakness', 'weakness', 'ascending-weakness');
+      // One arm that fails after a shoulder that hurt so is a root or an inflamed plexus, and does not spread.
+      const pains = facts.told(
+        'radicular-leg-pain',
+        'radicular-arm-pain',
+        ...(legs.length > 0 ? [] : ['shoulder-pain']),
+      );
       return found.length > 0 || pains.length > 0 ? found : told;
     },
     source: read('nice-ng127', 'limb weakness that progresses within hours to days'),
@@ -55,5 +61,7 @@ function isOfOneLeg(facts: BedsideFacts): boolean {
 /** What else comes in attacks, or makes limbs weaker on some days than on others. */
 const attacksOfOtherKinds = [
   ...['resolved-deficit', 'migraine', 'headache', 'epilepsy', 'seizure', 'multiple-sclerosis', 'cataplexy'],
+  // Nerves that give way to pressure do so again and again.
+  ...['previous-pressure-palsy', 'family/pressure-palsies'],
   ...['myasthenia-gravis', 'fatigable-weakness', 'functional-disorder', 'transient-ischaemic-attack', 'vertigo'],
 ] as const;

@@ -11,6 +11,7 @@ import {
   failingBladder,
   isOnBothSides,
   isPlainlyAbove,
+  lostPositionOfAllLimbs,
   lostPositionOfLegs,
   spinalPain,
   suspendedLoss,
@@ -399,7 +400,8 @@ function growingInTheCord(facts: BedsideFacts): readonly Reason[] {
   const tooOld = isOld(facts) && facts.trunkSensoryLoss.length === 0;
   if (!grows || inCord < 0.3 || tooOld || hasRelatives(facts)) return none;
   // Brisk reflexes alone are met in health, unless limbs are weak or withered or their position is lost, and the cord is the likeliest place.
-  const alsoFailing = [...facts.weakLimbs, ...failingArms(facts), ...lostPositionOfLegs(facts)];
+  const swaying = facts.query.abnormal(['gait/sensory-ataxic', 'gait/romberg']);
+  const alsoFailing = [...facts.weakLimbs, ...failingArms(facts), ...lostPositionOfLegs(facts), ...swaying];
   const isWeak = alsoFailing.length > 0 && isOnBothSides(facts.upperMotorSignsInLegs) && inCord >= 0.5;
   const signs = [
     ...facts.upperMotorSigns.filter(
@@ -407,6 +409,7 @@ function growingInTheCord(facts: BedsideFacts): readonly Reason[] {
     ),
     ...facts.trunkSensoryLoss,
     ...suspendedLoss(facts),
+    ...(facts.reducedReflexes.length === 0 ? lostPositionOfAllLimbs(facts) : []),
   ];
   const trouble = [
     ...findingReasons([...facts.weakLimbs, ...facts.legSensoryLoss], 3),
@@ -543,11 +546,11 @@ function checkCaudaEquina(facts: BedsideFacts): Verdict | null {
   const withLegs = facts.sphincterFailure.length > 0 && legSigns.length > 0 && isLumbar;
   // Bladder and bowel that fail together under a painful back need no sign of the legs.
   const isBothOutlets = isLumbar && facts.sphincterFailure.length >= 3 && facts.told(...spinalPain).length > 0;
+  const isLower = withLegs || isBothOutlets || facts.saddleLoss.length > 0;
   // The days are often counted from the first pain: what fails in a course of weeks or months that grows is fresh.
-  const { course } = facts.exam;
   const isWorse =
-    course === 'progressive' &&
-    (isSyndrome || ((withLegs || isBothOutlets) && facts.exam.onset.pace !== 'chronic')) &&
+    facts.exam.course === 'progressive' &&
+    (isSyndrome || (isLower && facts.exam.onset.pace !== 'chronic')) &&
     facts.beganWithin(isSyndrome ? 365 : halfYear) === 'yes';
   const recent = isWorse ? 'yes' : facts.beganWithin(28);
   const early = facts.query.abnormal([
@@ -562,7 +565,8 @@ function checkCaudaEquina(facts: BedsideFacts): Verdict | null {
     ...facts.told('sexual-dysfunction'),
   ];
   const suspicion = [...pain, ...findingReasons(legSigns, 3)];
-  const isFreshNumbness = facts.saddleLoss.length > 0 && recent === 'yes';
+  const isFreshSaddle = recent === 'yes' || (facts.isUndated && facts.maybeProgressing);
+  const isFreshNumbness = facts.saddleLoss.length > 0 && isFreshSaddle;
   // Numbness of the saddle with a failing bladder or bowel is the syndrome itself and needs neither pain nor leg signs.
   // A numb saddle with a bladder that stays full is imaged however long it has lasted, unless that has been done or it has come to rest.
   const isFull = facts.query.abnormal(['sphincters/urinary-retention', 'sphincters/palpable-bladder']).length > 0;
@@ -579,7 +583,9 @@ function checkCaudaEquina(facts: BedsideFacts): Verdict | null {
     facts.query.result('mri-lumbar-spine') === undefined;
   if (signs.length > 0 && (recent !== 'no' || isUnseen) && (suspicion.length > 0 || isSyndrome || isFreshNumbness)) {
     const because = [...signs.slice(0, 4), ...suspicion.slice(0, 3)];
-    return recent === 'yes' || isSyndrome || isUnseen ? present(because) : notAssessable([...because, unknownOnset]);
+    return recent === 'yes' || isSyndrome || isUnseen || isFreshNumbness
+      ? present(because)
+      : notAssessable([...because, unknownOnset]);
   }
   const isRootPain = pain.length > 0 && legSigns.length > 0 && !isMoreThanLumbarRoots(facts);
   const relevant = recent !== 'no' && !isPlainlyAbove(facts) && (facts.bothLegsWeak || isRootPain);

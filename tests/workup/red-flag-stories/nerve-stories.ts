@@ -1,5 +1,5 @@
 import { weakLegsBothSides } from '../../support/bedside.ts';
-import { days, has, months, on, power, reflexes, type Story, signs, weeks } from './story.ts';
+import { days, has, hours, months, on, power, reflexes, type Story, signs, weeks } from './story.ts';
 
 const weakAndAreflexic = { power: weakLegsBothSides, reflexes: reflexes('0', 'knee', 'ankle') };
 
@@ -136,5 +136,23 @@ export const nerveStories: readonly Story[] = [
       findings: { gait: signs('sensory-ataxic') },
     },
     not: { history: { onset: weeks }, findings: { gait: signs('sensory-ataxic') } },
+  },
+  {
+    flag: 'rapidly-progressive-weakness',
+    by: 'NICE NG127: an arm that weakens within days; after a shoulder that hurt so it is the plexus, and does not spread',
+    raised: { history: { onset: days, course: 'progressive', symptoms: has('arm-weakness', 'neck-pain') } },
+    not: { history: { onset: days, course: 'progressive', symptoms: has('arm-weakness', 'shoulder-pain') } },
+  },
+  {
+    flag: 'rapidly-progressive-weakness',
+    by: 'attacks of weakness like others before are of potassium; those of nerves that give way to pressure are not',
+    raised: { history: { onset: hours, symptoms: has('weakness', 'similar-attacks-before') } },
+    not: {
+      history: {
+        onset: hours,
+        symptoms: has('weakness', 'similar-attacks-before'),
+        conditions: has('previous-pressure-palsy'),
+      },
+    },
   },
 ];

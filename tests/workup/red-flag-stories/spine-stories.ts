@@ -1,10 +1,12 @@
-import { weakLegsBothSides } from '../../support/bedside.ts';
-import { days, has, months, type Story, signs, weeks, years } from './story.ts';
+import { site, weakLegsBothSides } from '../../support/bedside.ts';
+import { days, has, months, power, reflexes, type Story, signs, weeks, years } from './story.ts';
 
 const extensorBoth = [{ side: 'both', response: 'extensor' }];
 const flexorBoth = [{ side: 'both', response: 'flexor' }];
 const numbFeet = [{ modality: 'pinprick', site: 'dorsum-of-foot', side: 'both', result: 'reduced' }];
 const levelAt = (segment: string) => [{ modality: 'pinprick', levelBelow: segment, side: 'both', result: 'reduced' }];
+const lostPosition = (...where: readonly string[]) =>
+  where.map((place) => ({ modality: 'joint-position', site: place, side: 'both', result: 'absent' }));
 
 export const spineStories: readonly Story[] = [
   {
@@ -110,5 +112,113 @@ export const spineStories: readonly Story[] = [
       },
     },
     not: { history: { onset: years }, findings: { autonomic: signs('paroxysmal-hypertension') } },
+  },
+  {
+    flag: 'suspected-cord-compression',
+    by: 'NICE NG234: legs that fail in weeks under a painful spine are imaged, flexor plantars or not; weak arms and lost jerks are of nerves',
+    raised: {
+      history: { onset: weeks, course: 'progressive', symptoms: has('back-pain', 'leg-weakness') },
+      findings: {
+        power: power('both', '3', 'hip-flexion', 'knee-extension'),
+        reflexes: reflexes('1', 'knee', 'ankle'),
+        plantars: flexorBoth,
+      },
+    },
+    not: {
+      history: { onset: weeks, course: 'progressive', symptoms: has('back-pain', 'leg-weakness', 'arm-weakness') },
+      findings: {
+        power: power('both', '3', 'hip-flexion', 'knee-extension'),
+        reflexes: reflexes('0', 'knee', 'ankle', 'biceps'),
+        plantars: flexorBoth,
+      },
+    },
+  },
+  {
+    flag: 'suspected-cord-compression',
+    by: 'NICE NG127: months that end in legs that cannot be lifted are as pressing as days; what came years ago is not',
+    raised: {
+      history: { onset: months, course: 'progressive', symptoms: has('back-pain', 'leg-weakness') },
+      findings: { power: power('both', '0', 'hip-flexion', 'ankle-dorsiflexion') },
+    },
+    not: {
+      history: { onset: years, course: 'static', symptoms: has('back-pain', 'leg-weakness') },
+      findings: { power: power('both', '0', 'hip-flexion', 'ankle-dorsiflexion') },
+    },
+  },
+  {
+    flag: 'suspected-cord-compression',
+    by: 'weak legs with a bladder that stays full are taken for new where nobody has dated them, and not where they rest',
+    at: site('spinal-cord-transverse', 'cord'),
+    raised: {
+      history: { symptoms: has('leg-weakness') },
+      findings: { power: power('both', '4', 'hip-flexion'), sphincters: signs('urinary-retention') },
+    },
+    not: {
+      history: { course: 'static', symptoms: has('leg-weakness') },
+      findings: { power: power('both', '4', 'hip-flexion'), sphincters: signs('urinary-retention') },
+    },
+  },
+  {
+    flag: 'suspected-cord-compression',
+    by: 'position lost in hands and feet within weeks under a neck that hurts; with all jerks lost it is of nerves',
+    at: site('spinal-cord-posterior', 'cord'),
+    raised: {
+      history: { onset: weeks, course: 'progressive', symptoms: has('neck-pain', 'numbness') },
+      findings: { sensation: lostPosition('toes', 'fingertips') },
+    },
+    not: {
+      history: { onset: weeks, course: 'progressive', symptoms: has('neck-pain', 'numbness') },
+      findings: { sensation: lostPosition('toes', 'fingertips'), reflexes: reflexes('0', 'knee', 'ankle', 'biceps') },
+    },
+  },
+  {
+    flag: 'progressive-cord-signs',
+    by: 'position lost in hands and feet that goes on for months, where the cord is a likely place',
+    at: site('spinal-cord-posterior', 'cord'),
+    raised: {
+      history: { onset: months, course: 'progressive', symptoms: has('numbness') },
+      findings: { sensation: lostPosition('toes', 'fingertips') },
+    },
+    not: {
+      history: { onset: months, course: 'static', symptoms: has('numbness') },
+      findings: { sensation: lostPosition('toes', 'fingertips') },
+    },
+  },
+  {
+    flag: 'suspected-cauda-equina-syndrome',
+    by: 'GIRFT 2023: a numb saddle that nobody has dated is fresh until shown otherwise, one that has rested is not',
+    raised: { findings: { sphincters: signs('saddle-anaesthesia') } },
+    not: { history: { course: 'static' }, findings: { sphincters: signs('saddle-anaesthesia') } },
+  },
+  {
+    flag: 'progressive-cord-signs',
+    by: 'NICE NG127: a level on the trunk that goes on for months needs no further sign, one that rests for years is old',
+    raised: { history: { onset: months, course: 'progressive' }, findings: { sensation: levelAt('T8') } },
+    not: { history: { onset: years, course: 'static' }, findings: { sensation: levelAt('T8') } },
+  },
+  {
+    flag: 'progressive-cord-signs',
+    by: 'NICE NG127: thighs that cannot be lifted after months, where the cord is the place; weak ones may be of muscle',
+    at: site('spinal-cord-transverse', 'cord'),
+    raised: {
+      history: { onset: months, course: 'progressive' },
+      findings: { power: power('both', '1', 'hip-flexion', 'knee-extension') },
+    },
+    not: {
+      history: { onset: months, course: 'progressive' },
+      findings: { power: power('both', '4', 'hip-flexion', 'knee-extension') },
+    },
+  },
+  {
+    flag: 'suspected-cord-compression',
+    by: 'NICE NG127: signs of the tracts with weak legs and a failing bladder, undated; unchanged ones are old',
+    raised: {
+      history: { symptoms: has('bladder-disturbance') },
+      findings: { power: weakLegsBothSides, plantars: extensorBoth },
+    },
+    not: {
+      history: { course: 'static', symptoms: has('bladder-disturbance') },
+      findings: { power: weakLegsBothSides, plantars: extensorBoth },
+    },
   },
 ];
