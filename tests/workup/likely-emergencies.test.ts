@@ -47,9 +47,28 @@ describe('emergencies raised by the causes behind them', () => {
   });
 
   it('ask for more where nobody has said since when, and a stroke then not at all', () => {
-    expect(raisedIn({}, [cause('giant-cell-arteritis', 0.14)])).toEqual([]);
-    expect(raisedIn({}, [cause('giant-cell-arteritis', 0.22)])).toEqual(['suspected-giant-cell-arteritis']);
+    expect(raisedIn({}, [cause('rhabdomyolysis', 0.14)])).toEqual([]);
+    expect(raisedIn({}, [cause('rhabdomyolysis', 0.22)])).toEqual(['rhabdomyolysis']);
     expect(raisedIn({}, [cause('ischaemic-stroke', 0.9)])).toEqual([]);
+  });
+
+  it('are an inflamed artery of the head from the age on at which it is met, unless days of fever explain the headache', () => {
+    const raised = (ageYears: number | undefined, symptoms: readonly string[], durationDays = 3) =>
+      assessRedFlags(
+        bedsideExam({
+          ...(ageYears !== undefined && { person: { ageYears } }),
+          history: { onset: { durationDays }, symptoms: symptoms.map((key) => ({ key, present: true })) },
+        }),
+        anywhere,
+        [cause('giant-cell-arteritis', 0.3)],
+      )
+        .filter(({ state }) => state === 'present')
+        .map(({ key }) => key);
+    expect(raised(72, ['headache'])).toContain('suspected-giant-cell-arteritis');
+    expect(raised(undefined, ['headache'])).not.toContain('suspected-giant-cell-arteritis');
+    expect(raised(undefined, ['headache', 'jaw-claudication'])).toContain('suspected-giant-cell-arteritis');
+    expect(raised(72, ['headache', 'fever'])).not.toContain('suspected-giant-cell-arteritis');
+    expect(raised(72, ['headache', 'fever'], 20)).toContain('suspected-giant-cell-arteritis');
   });
 
   it('add to what the rules raise and take nothing away', () => {

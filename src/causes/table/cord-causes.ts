@@ -1,7 +1,7 @@
 import { commonPractice, fromMemory, read, recalled } from '../../kernel/cite.ts';
 import { at, atLeast, atRoot, type Cause, inKind, mondo, reads, shows, showsAt, tempos, told, under } from './cause.ts';
 
-import { fluidWithoutCells } from './cord-images.ts';
+import { fluidWithoutCells, lesionIsOutside, pressesFromOutside } from './cord-images.ts';
 
 const cordChapter = recalled('adams-victor', 'diseases of the spinal cord');
 const anyCord = ['cord'] as const;
@@ -103,6 +103,7 @@ export const cordCauses: readonly Cause[] = [
     signs: [shows(['inspection/enlarged-lymph-nodes', 'inspection/spinal-tenderness'], 1.8, 0.9)],
     quantities: [fluidWithoutCells, atLeast('calcium', 2.65, 'mmol/L', 2, 1)],
     values: [
+      ...pressesFromOutside,
       reads('ct-chest', [['tumour', 4]]),
       reads(
         'mri-whole-spine',
@@ -170,6 +171,7 @@ export const cordCauses: readonly Cause[] = [
       atLeast('crp', 50, 'mg/L', 5, 0.2),
     ],
     values: [
+      ...pressesFromOutside,
       reads('mri-whole-spine', [
         ['infection-or-abscess', 60],
         ['normal', 0.02],
@@ -207,6 +209,7 @@ export const cordCauses: readonly Cause[] = [
     ],
     quantities: [fluidWithoutCells, atLeast('inr', 3, '{INR}', 6, 0.8), under('platelets', 50, '10*9/L', 6, 0.95)],
     values: [
+      ...pressesFromOutside,
       reads('mri-whole-spine', [
         ['haematoma', 60],
         ['normal', 0.02],
@@ -329,6 +332,8 @@ export const cordCauses: readonly Cause[] = [
     ],
     quantities: [atLeast('csf-white-cells', 10, '10*6/L', 0.4, 1.2)],
     values: [
+      // The swelling climbs, into the neck in few.
+      reads('mri-cervical-spine', [['cord-lesion-long', 2]]),
       reads('mri-lumbar-spine', [
         ['conus-lesion', 4],
         ['normal', 0.3],
@@ -454,13 +459,16 @@ export const cordCauses: readonly Cause[] = [
     ],
     signs: [shows(['inspection/neurofibromas', 'inspection/cafe-au-lait-spots'], 12, 0.95)],
     quantities: [fluidWithoutCells],
-    values: (['mri-cervical-spine', 'mri-thoracic-spine', 'mri-whole-spine'] as const).map((result) =>
-      reads(result, [
-        ['cord-compression', 8],
-        ['root-compression', 3],
-        ['normal', 0.02],
-      ]),
-    ),
+    values: [
+      ...lesionIsOutside,
+      ...(['mri-cervical-spine', 'mri-thoracic-spine', 'mri-whole-spine'] as const).map((result) =>
+        reads(result, [
+          ['cord-compression', 8],
+          ['root-compression', 3],
+          ['normal', 0.02],
+        ]),
+      ),
+    ],
     source: cordChapter,
   },
   {
@@ -495,13 +503,16 @@ export const cordCauses: readonly Cause[] = [
     ],
     signs: [shows(['inspection/abdominal-bulge'], 4, 1)],
     quantities: [fluidWithoutCells],
-    values: (['mri-thoracic-spine', 'mri-whole-spine'] as const).map((result) =>
-      reads(result, [
-        ['cord-compression', 8],
-        ['root-compression', 4],
-        ['normal', 0.03],
-      ]),
-    ),
+    values: [
+      ...lesionIsOutside,
+      ...(['mri-thoracic-spine', 'mri-whole-spine'] as const).map((result) =>
+        reads(result, [
+          ['cord-compression', 8],
+          ['root-compression', 4],
+          ['normal', 0.03],
+        ]),
+      ),
+    ],
     source: cordChapter,
   },
 ];

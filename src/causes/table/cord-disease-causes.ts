@@ -2,7 +2,7 @@ import { read, recalled } from '../../kernel/cite.ts';
 import { aboveTheLoins } from './above-the-loins.ts';
 import { at, atLeast, type Cause, inKind, mondo, reads, shows, tempos, told } from './cause.ts';
 import { spinalPain, weightLoss } from './complaints.ts';
-import { cordLooksSpared, fluidWithoutCells } from './cord-images.ts';
+import { cordLooksSpared, fluidWithoutCells, lesionIsOutside, pressesFromOutside } from './cord-images.ts';
 import { longLesion } from './cord-inflammation-causes.ts';
 
 const cordChapter = recalled('adams-victor', 'diseases of the spinal cord');
@@ -82,6 +82,7 @@ export const cordDiseaseCauses: readonly Cause[] = [
     ],
     quantities: [atLeast('esr', 30, 'mm/h', 2, 0.3)],
     values: [
+      ...pressesFromOutside,
       reads('mri-whole-spine', [
         ['infection-or-abscess', 40],
         ['metastasis', 0.5],
@@ -532,13 +533,16 @@ export const cordDiseaseCauses: readonly Cause[] = [
     ],
     signs: [shows(['special-tests/spurling', 'special-tests/lhermitte'], 1.6, 0.9)],
     quantities: [fluidWithoutCells],
-    values: (['mri-cervical-spine', 'mri-whole-spine'] as const).map((result) =>
-      reads(result, [
-        ['cord-compression', 8],
-        ['root-compression', 2],
-        ['normal', 0.02],
-      ]),
-    ),
+    values: [
+      ...lesionIsOutside,
+      ...(['mri-cervical-spine', 'mri-whole-spine'] as const).map((result) =>
+        reads(result, [
+          ['cord-compression', 8],
+          ['root-compression', 2],
+          ['normal', 0.02],
+        ]),
+      ),
+    ],
     source: read('cervical-disc-2016', 'abstract'),
   },
 ];

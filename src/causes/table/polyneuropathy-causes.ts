@@ -194,7 +194,8 @@ export const polyneuropathyCauses: readonly Cause[] = [
     mondo: mondo('MONDO:0020696', 'vitamin B12 deficiency'),
     produces: [
       // Infants of mothers without it lose skills, grow limp and tremble.
-      at(['diffuse-encephalopathy', 'hyperkinetic-syndrome', 'autonomic-neuropathy'], 'exceptional'),
+      at(['diffuse-encephalopathy'], 'rare'),
+      at(['hyperkinetic-syndrome', 'autonomic-neuropathy'], 'exceptional'),
       at(['spinal-cord-lateral', 'spinal-cord-transverse'], 'uncommon'),
       at(['optic-nerve'], 'rare'),
       at(['spinal-cord-posterolateral', 'spinal-cord-posterior'], 'very-common'),
@@ -212,7 +213,7 @@ export const polyneuropathyCauses: readonly Cause[] = [
       told(['hypothyroidism', 'alcohol-excess', 'fatigue'], 1.3, 1),
       told(['unsteadiness', 'worse-in-the-dark', 'paraesthesiae'], 1.2, 0.9),
       told(['fever', 'cancer'], 0.6, 1),
-      told('vegan-diet', 4),
+      told('vegan-diet', 6),
       told(['gastrectomy', 'bariatric-surgery'], 4),
       told(['malabsorption', 'inflammatory-bowel-disease', 'coeliac-disease'], 2, 0.95),
       told('metformin', 2, 0.95),
