@@ -1,9 +1,9 @@
 import { type Place, places } from '../../anatomy/places.ts';
-import { lowerFirst } from '../../exam/describe.ts';
 import type { HistoryStatement } from '../../exam/exam.ts';
 import { brachialPlexusSites, lumbosacralPlexusSites } from '../plexus-sites.ts';
 import { anyOf, cervicalRoots, kinds, lumbarRoots, sites } from './history/history-weight.ts';
 import type { Applies, Shift } from './shift.ts';
+import { shiftsOfTold } from './told.ts';
 
 type Limb = 'arm' | 'leg';
 
@@ -160,12 +160,4 @@ const firstOf = (told: Told, keys: readonly string[]): HistoryStatement | undefi
   return key === undefined ? undefined : told.get(key);
 };
 
-const shift = (statement: HistoryStatement, applies: Applies, factor: number, because: string): Shift => ({
-  applies,
-  factor,
-  because,
-  pointer: statement.pointer,
-  text: lowerFirst(statement.label),
-  abnormal: true,
-  id: `told-limb/${statement.key}`,
-});
+const shift = shiftsOfTold('told-limb');

@@ -1,7 +1,7 @@
-import { lowerFirst } from '../../exam/describe.ts';
 import type { Exam, HistoryStatement } from '../../exam/exam.ts';
 import { anyOf, cervicalCord, kinds, sites } from './history/history-weight.ts';
 import type { Applies, Shift } from './shift.ts';
+import { shiftsOfTold } from './told.ts';
 import { toldLimbShifts } from './told-limbs.ts';
 
 /** Complaints that say more together than each by itself, of which one of each group must be told. */
@@ -161,12 +161,4 @@ function headAndHalf({ onset, history }: Exam, told: Told): readonly Shift[] {
     : [shiftOf(words, anyHemisphere, ofTheHead.told, 'a headache with lost words lies in a hemisphere')];
 }
 
-const shiftOf = (statement: HistoryStatement, applies: Applies, factor: number, because: string): Shift => ({
-  applies,
-  factor,
-  because,
-  pointer: statement.pointer,
-  text: lowerFirst(statement.label),
-  abnormal: true,
-  id: `told-pattern/${statement.key}`,
-});
+const shiftOf = shiftsOfTold('told-pattern');

@@ -1,5 +1,20 @@
-import type { Exam } from '../../exam/exam.ts';
+import { lowerFirst } from '../../exam/describe.ts';
+import type { Exam, HistoryStatement } from '../../exam/exam.ts';
+import type { Applies, Shift } from './shift.ts';
 
 /** Whether any of these is stated as present. */
 export const tells = (history: Exam['history'], keys: ReadonlySet<string>): boolean =>
   history.some(({ key, present }) => present && keys.has(key));
+
+/** Builds shifts of the odds out of what was told, with an id in the name of who weighs it. */
+export const shiftsOfTold =
+  (weigher: string) =>
+  (statement: HistoryStatement, applies: Applies, factor: number, because: string): Shift => ({
+    applies,
+    factor,
+    because,
+    pointer: statement.pointer,
+    text: lowerFirst(statement.label),
+    abnormal: true,
+    id: `${weigher}/${statement.key}`,
+  });

@@ -164,19 +164,18 @@ function isSettledSpasticity(facts: BedsideFacts): boolean {
  */
 const worthRaising = { recentAndAlone: 0.12, otherwise: 0.15 } as const;
 
+const strokes = [
+  'ischaemic-stroke',
+  'cervical-artery-dissection-stroke',
+  'intracerebral-haemorrhage',
+  'cerebellar-haemorrhage-or-infarct-with-swelling',
+] as const;
+
 /** Every emergency that its causes can raise. */
 export const likelyEmergencies: readonly LikelyEmergency[] = [
   {
     flag: 'suspected-stroke',
-    causes: [
-      'ischaemic-stroke',
-      'cervical-artery-dissection-stroke',
-      'intracerebral-haemorrhage',
-      'cerebellar-haemorrhage-or-infarct-with-swelling',
-      'cerebral-amyloid-angiopathy',
-      'transient-ischaemic-attack',
-      'retinal-artery-occlusion',
-    ],
+    causes: [...strokes, 'cerebral-amyloid-angiopathy', 'transient-ischaemic-attack', 'retinal-artery-occlusion'],
     withinDays: 7,
     isDated: true,
     // What has gone and has left nothing behind is an attack that has passed, which has a flag of its own.
@@ -186,12 +185,7 @@ export const likelyEmergencies: readonly LikelyEmergency[] = [
     // What is most likely a stroke, and some weeks old, is treated as one whatever pace was noted: when it came to notice, when
     // it was at its worst and when it began are told for each other, and the next one threatens all the same.
     flag: 'suspected-stroke',
-    causes: [
-      'ischaemic-stroke',
-      'cervical-artery-dissection-stroke',
-      'intracerebral-haemorrhage',
-      'cerebellar-haemorrhage-or-infarct-with-swelling',
-    ],
+    causes: strokes,
     withinDays: 42,
     isDated: true,
     leadsFrom: 0.4,
