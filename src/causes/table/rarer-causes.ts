@@ -113,7 +113,8 @@ export const rarerCauses: readonly Cause[] = [
       told(['anticoagulant', 'bleeding-disorder', 'antiplatelet', 'thrombophilia'], 8, 0.4),
       told([...spinalPain, 'radicular-leg-pain', 'bilateral-leg-pain'], 2, 0.3),
       told(['lumbar-puncture-or-epidural', 'head-injury', 'trauma', 'heavy-exertion'], 4, 0.8),
-      told(['headache', 'thunderclap-headache'], 1.5, 1),
+      // Blood in the fluid climbs to the head.
+      told(['headache', 'thunderclap-headache'], 3, 1),
     ],
     quantities: [atLeast('csf-red-cells', 1000, '10*6/L', 5, 0.6), atLeast('inr', 3, '{INR}', 4, 0.9)],
     values: [

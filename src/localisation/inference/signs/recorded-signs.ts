@@ -171,7 +171,7 @@ export const recordedSigns: readonly SignWeight[] = [
     commonPractice,
   ),
   // Three in a hundred healthy people and a quarter of compressed cords. Source: Uchihara 1994, recalled.
-  ...sign('lhermitte', kinds('none'), 0.3, 'a sound cord does not fire when it is stretched', commonPractice),
+  ...sign('lhermitte', kinds('none'), 0.4, 'a sound cord does not fire when it is stretched', commonPractice),
   ...sign(
     'lhermitte',
     anyOf(kinds('nerve', 'plexus', 'cauda-equina'), lumbarRoots),
