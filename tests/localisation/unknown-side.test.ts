@@ -1,7 +1,14 @@
+import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { createLocaliser } from '../../src/localisation/localise.ts';
+import { siteCatalogue, siteCoding } from '../../src/localisation/sites.ts';
 import { createAssessor } from '../../src/summary/assess.ts';
 import { bedsideExam } from '../support/bedside.ts';
+
+interface Concept {
+  readonly code: string;
+  readonly concept?: readonly Concept[];
+}
 
 const localiser = createLocaliser();
 const assessor = createAssessor(localiser);
@@ -18,9 +25,19 @@ describe('a side that nothing tells', () => {
   it('is left open: the place is named once, as likely as on both sides', () => {
     const nerve = localiser.localise(told).localisations.find(({ site }) => site === 'common-fibular-nerve');
     expect(nerve).toMatchObject({ side: null, isEitherSide: true });
+    expect(nerve?.code).toMatchObject({ code: 'common-fibular-nerve', display: nerve?.label });
     expect(pairs(told).filter((one) => /left|right/.test(one))).toEqual([]);
     expect(new Set(pairs(told)).size).toBe(pairs(told).length);
     expect(assessor.assess(told).presentation).not.toMatch(/\b(?:left|right)\b/);
+  });
+
+  it('leaves a code of the published code system, whichever the place', () => {
+    const { concept: roots } = JSON.parse(readFileSync('terminology/CodeSystem-localisation.json', 'utf8')) as Concept;
+    const below = ({ code, concept = [] }: Concept): readonly string[] => [code, ...concept.flatMap(below)];
+    const published = new Set((roots ?? []).flatMap(below));
+    const sided = siteCatalogue().filter(({ site }) => site.side === 'left' || site.side === 'right');
+    expect(sided.length).toBeGreaterThan(100);
+    expect(sided.filter(({ site }) => !published.has(siteCoding({ ...site, side: null }).code))).toEqual([]);
   });
 
   it('is named as soon as anything was found on one', () => {
