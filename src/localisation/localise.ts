@@ -110,9 +110,9 @@ function rank(exam: Exam, inference: Inference, weights: PosteriorWeights): read
       if (lead === undefined) throw new RangeError('there is always a hypothesis');
       const explanation = explain(exam, inference.scored, members, weights.outside(group), lead);
       const ranked = toRanked(lead, probability, level, explanation);
-      if (!isEitherSide) return ranked;
-      const side = null;
-      return { ...ranked, side, isEitherSide, code: siteCoding({ ...lead.site, side }) };
+      return isEitherSide
+        ? { ...ranked, side: null, isEitherSide, code: siteCoding({ ...lead.site, side: null }) }
+        : ranked;
     },
   );
   return withProcessOfSeveral(inference, single);

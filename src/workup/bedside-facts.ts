@@ -1,4 +1,3 @@
-import { bodyPartTable } from '../anatomy/body-parts.ts';
 import { isSegment, segmentIndex } from '../anatomy/segments.ts';
 import type { SiteKind } from '../anatomy/site-kind.ts';
 import { skinPlace } from '../anatomy/skin-places.ts';
@@ -8,10 +7,10 @@ import type { Reason } from '../causes/ranked-cause.ts';
 import { findingReasons } from '../causes/reasons.ts';
 import type { Exam } from '../exam/exam.ts';
 import { type Finding, isBrisk } from '../exam/finding.ts';
+import { isOnLimb, type Limb } from '../exam/place-on-limb.ts';
 import type { BodySide } from '../kernel/side.ts';
 import type { Localisation } from '../localisation/localisation.ts';
 
-export type Limb = 'upper-limbs' | 'lower-limbs';
 export type Certainty = 'yes' | 'no' | 'unknown';
 
 /** What red flags and tests ask of an exam again and again. */
@@ -237,15 +236,6 @@ function isTrunkSensation({ item, place }: Finding): boolean {
     return index >= segmentIndex('T2') && index <= segmentIndex('T12');
   }
   return place.kind === 'landmark' && skinPlace('landmark', place.key)?.region === 'trunk';
-}
-
-/** Whether a place of the skin, or a part of the body, lies on the arms or legs. */
-export function isOnLimb(place: Finding['place'], limb: Limb): boolean {
-  if (place === undefined) return false;
-  if (place.kind === 'region') return place.key === limb;
-  if (place.kind === 'level-below') return false;
-  if (place.kind === 'body-part') return bodyPartTable.get(place.key)?.region === limb;
-  return skinPlace(place.kind, place.key)?.region === limb;
 }
 
 /** 200 mL or more makes cauda equina compression likelier; less does not exclude it. Source: GIRFT pathway 2023. */

@@ -1,6 +1,7 @@
+import { isOnLimb } from '../exam/place-on-limb.ts';
 import { read, recalled } from '../kernel/cite.ts';
 import { namesAPlace } from '../localisation/localisation.ts';
-import { type BedsideFacts, isOnLimb } from './bedside-facts.ts';
+import type { BedsideFacts } from './bedside-facts.ts';
 import type { WorkupRule } from './workup-rule.ts';
 
 const nerveBook = recalled('preston-shapiro');

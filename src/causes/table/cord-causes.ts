@@ -1,7 +1,7 @@
 import { commonPractice, fromMemory, read, recalled } from '../../kernel/cite.ts';
 import { at, atLeast, atRoot, type Cause, inKind, mondo, reads, shows, showsAt, tempos, told, under } from './cause.ts';
 
-import { fluidWithoutCells, lesionIsOutside, pressesFromOutside } from './cord-images.ts';
+import { anyCordImage, fluidWithoutCells, lesionIsOutside, pressesFromOutside } from './cord-images.ts';
 
 const cordChapter = recalled('adams-victor', 'diseases of the spinal cord');
 const anyCord = ['cord'] as const;
@@ -461,7 +461,7 @@ export const cordCauses: readonly Cause[] = [
     quantities: [fluidWithoutCells],
     values: [
       ...lesionIsOutside,
-      ...(['mri-cervical-spine', 'mri-thoracic-spine', 'mri-whole-spine'] as const).map((result) =>
+      ...anyCordImage.map((result) =>
         reads(result, [
           ['cord-compression', 8],
           ['root-compression', 3],

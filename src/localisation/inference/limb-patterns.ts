@@ -6,7 +6,6 @@ import { daysPerYear } from '../../kernel/days.ts';
 import type { BodySide } from '../../kernel/side.ts';
 import { anyOf, cervicalCord, cervicalRoots, kinds, lumbarRoots, sites } from './history/history-weight.ts';
 import type { Applies, Shift } from './shift.ts';
-import { struckLimbShifts } from './struck-limb.ts';
 import { tells } from './told.ts';
 
 /** What a finding says, with the finding that says it. */
@@ -459,7 +458,6 @@ export function limbPatternShifts(exam: Exam): readonly Shift[] {
     ...painlessParaplegiaShifts(exam),
     ...legsUnderAPainfulSpineShifts(exam),
     ...oneLegShifts(exam),
-    ...struckLimbShifts(exam),
     ...gripAndThighShifts(exam),
   ];
 }

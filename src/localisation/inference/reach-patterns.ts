@@ -1,7 +1,7 @@
-import { bodyPartTable, isWithin } from '../../anatomy/body-parts.ts';
-import { skinPlace } from '../../anatomy/skin-places.ts';
+import { isWithin } from '../../anatomy/body-parts.ts';
 import type { Exam } from '../../exam/exam.ts';
 import { type Finding, isBrisk } from '../../exam/finding.ts';
+import { isOnLimb } from '../../exam/place-on-limb.ts';
 import { cervicalCord, kinds, sites } from './history/history-weight.ts';
 import { hasSignOfTheHead, lostFeeling, shiftBy, sidesOf, weakMovements } from './limb-patterns.ts';
 import type { Applies, Shift } from './shift.ts';
@@ -173,11 +173,6 @@ const toldOfTheHead: ReadonlySet<string> = new Set([
 const halfOfTheNeck: Applies = (site) =>
   cervicalCord(site) &&
   ['spinal-cord-hemisection', 'spinal-cord-transverse', 'spinal-cord-posterior'].includes(site.key);
-const isOnLimb = ({ place }: Finding, limb: 'upper-limbs' | 'lower-limbs'): boolean =>
-  place !== undefined &&
-  (place.kind === 'dermatome' || place.kind === 'landmark' || place.kind === 'territory'
-    ? skinPlace(place.kind, place.key)?.region === limb
-    : bodyPartTable.get(place.key)?.region === limb);
 
 /**
  * Thalamus and cortex give the face and the mouth much room, and what grows there seldom leaves them out; a neck that narrows takes
@@ -191,7 +186,11 @@ function growingBelowTheFaceShifts({ findings, history, onset, course }: Exam): 
   const lost = lostFeeling(findings);
   const [first] = lost;
   if (first === undefined || first.side === 'midline' || sidesOf(lost).size > 1) return [];
-  if (!lost.some((one) => isOnLimb(one, 'upper-limbs')) || !lost.some((one) => isOnLimb(one, 'lower-limbs'))) return [];
+  if (
+    !lost.some((one) => isOnLimb(one.place, 'upper-limbs')) ||
+    !lost.some((one) => isOnLimb(one.place, 'lower-limbs'))
+  )
+    return [];
   const because = 'arm and leg of one half feel wrong, little by little, and the face is not said to';
   return [
     shiftBy(first, { applies: halfOfTheNeck, factor: growingBelowTheFace.cord, because }),

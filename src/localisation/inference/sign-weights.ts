@@ -21,6 +21,7 @@ import { headSigns } from './signs/head-signs.ts';
 import { recordedSigns } from './signs/recorded-signs.ts';
 import { onEachSide, type SignWeight } from './signs/sign-weight.ts';
 import { stiffNeckShift } from './stiff-neck.ts';
+import { struckLimbShifts } from './struck-limb.ts';
 import { tells } from './told.ts';
 
 export const signWeightRows: readonly SignWeight[] = [...recordedSigns, ...headSigns, ...generalSigns];
@@ -496,6 +497,7 @@ export function signShifts(exam: Exam): readonly Shift[] {
     ...territoryShift(exam),
     ...recordedShifts(exam),
     ...limbPatternShifts(exam),
+    ...struckLimbShifts(exam),
     ...reachPatternShifts(exam),
     ...nervePatternShifts(exam),
     ...oneHalfShifts(exam),

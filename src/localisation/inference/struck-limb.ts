@@ -1,8 +1,8 @@
 import { movementTable } from '../../anatomy/movements.ts';
-import { describeFinding } from '../../exam/describe.ts';
 import type { Exam } from '../../exam/exam.ts';
 import type { Finding } from '../../exam/finding.ts';
 import { kinds, sites } from './history/history-weight.ts';
+import { lostFeeling, shiftBy } from './limb-patterns.ts';
 import type { Shift } from './shift.ts';
 import { tells } from './told.ts';
 
@@ -93,11 +93,14 @@ export function struckLimbShifts(exam: Exam): readonly Shift[] {
   const [first] = struckEnd(exam);
   const isAtRisk = tells(exam.history, arteriesAtRisk) || (exam.person.ageYears ?? 0) >= oldArteries;
   if (first === undefined || !isAtRisk) return [];
-  const isNumb = exam.findings.some(({ abnormal, modality }) => abnormal && modality !== undefined);
+  const isNumb = lostFeeling(exam.findings).length > 0;
   const cortex = first.item.region === 'upper-limbs' ? 'cortex-hand-area' : 'cortex-anterior-cerebral';
-  const says = { because, pointer: first.pointer, text: describeFinding(first), abnormal: true, id: first.id };
   return [
-    { ...says, applies: sites(cortex), factor: isNumb ? ofTheCortex.feelingToo : ofTheCortex.strengthAlone },
-    { ...says, applies: kinds('nerve', 'root', 'plexus'), factor: nerveForNoReason },
+    shiftBy(first, {
+      applies: sites(cortex),
+      factor: isNumb ? ofTheCortex.feelingToo : ofTheCortex.strengthAlone,
+      because,
+    }),
+    shiftBy(first, { applies: kinds('nerve', 'root', 'plexus'), factor: nerveForNoReason, because }),
   ];
 }

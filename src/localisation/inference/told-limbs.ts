@@ -1,9 +1,8 @@
 import { type Place, places } from '../../anatomy/places.ts';
-import type { HistoryStatement } from '../../exam/exam.ts';
 import { brachialPlexusSites, lumbosacralPlexusSites } from '../plexus-sites.ts';
 import { anyOf, cervicalRoots, kinds, lumbarRoots, sites } from './history/history-weight.ts';
 import type { Applies, Shift } from './shift.ts';
-import { shiftsOfTold } from './told.ts';
+import { firstTold, shiftsOfTold, type Told, toldOfEach } from './told.ts';
 
 type Limb = 'arm' | 'leg';
 
@@ -122,15 +121,13 @@ const patterns: readonly {
 /** Complaints that muscles and joints do not make: odds of no lesion. Judged. */
 const noLesion = 0.5;
 
-type Told = ReadonlyMap<string, HistoryStatement>;
-
 /** Which limb is complained of, and how, before anybody has found anything. */
 export function toldLimbShifts(told: Told): readonly Shift[] {
   return [...otherLimbShifts(told), ...partShifts(told), ...nervousShifts(told)];
 }
 
 function otherLimbShifts(told: Told): readonly Shift[] {
-  const [arm, leg] = (['arm', 'leg'] as const).map((limb) => firstOf(told, complaintsOf[limb]));
+  const [arm, leg] = (['arm', 'leg'] as const).map((limb) => firstTold(told, complaintsOf[limb]));
   if (arm !== undefined && leg !== undefined)
     return [shift(arm, servesOneLimb, ofOneAlone, 'arms and legs are complained of, and it serves one limb')];
   const because = 'it does not serve the limb that is complained of';
@@ -140,24 +137,16 @@ function otherLimbShifts(told: Told): readonly Shift[] {
 
 function partShifts(told: Told): readonly Shift[] {
   return patterns.flatMap(({ groups, rows, because }) => {
-    const met = groups.map((group) => firstOf(told, group));
-    const [first] = met;
-    return first === undefined || met.includes(undefined)
-      ? []
-      : rows.map(([applies, factor]) => shift(first, applies, factor, because));
+    const first = toldOfEach(told, groups);
+    return first === undefined ? [] : rows.map(([applies, factor]) => shift(first, applies, factor, because));
   });
 }
 
 function nervousShifts(told: Told): readonly Shift[] {
-  const first = firstOf(told, [...nervous, 'burning-feet', 'muscle-thinning']);
-  const isOfALimb = firstOf(told, [...complaintsOf.arm, ...complaintsOf.leg]) !== undefined;
+  const first = firstTold(told, [...nervous, 'burning-feet', 'muscle-thinning']);
+  const isOfALimb = firstTold(told, [...complaintsOf.arm, ...complaintsOf.leg]) !== undefined;
   const because = 'muscles and joints that hurt neither tingle nor waste';
   return first === undefined || !isOfALimb ? [] : [shift(first, kinds('none'), noLesion, because)];
 }
-
-const firstOf = (told: Told, keys: readonly string[]): HistoryStatement | undefined => {
-  const key = keys.find((one) => told.has(one));
-  return key === undefined ? undefined : told.get(key);
-};
 
 const shift = shiftsOfTold('told-limb');

@@ -1,7 +1,7 @@
-import type { Exam, HistoryStatement } from '../../exam/exam.ts';
+import type { Exam } from '../../exam/exam.ts';
 import { anyOf, cervicalCord, kinds, sites } from './history/history-weight.ts';
 import type { Applies, Shift } from './shift.ts';
-import { shiftsOfTold } from './told.ts';
+import { firstTold, shiftsOfTold, type Told, toldOfEach } from './told.ts';
 import { toldLimbShifts } from './told-limbs.ts';
 
 /** Complaints that say more together than each by itself, of which one of each group must be told. */
@@ -131,13 +131,9 @@ function isSlow({ onset, course }: Exam): boolean {
   return durationDays === undefined ? pace !== undefined || course === 'progressive' : durationDays > 28;
 }
 
-type Told = ReadonlyMap<string, HistoryStatement>;
-
 function shiftsOf({ groups, butNot, rows, because }: ToldPattern, told: Told): readonly Shift[] {
-  const met = groups.map((group) => group.find((key) => told.has(key)));
-  const [first] = met;
-  const statement = first === undefined ? undefined : told.get(first);
-  if (statement === undefined || met.includes(undefined) || butNot.some((key) => told.has(key))) return [];
+  const statement = toldOfEach(told, groups);
+  if (statement === undefined || firstTold(told, butNot) !== undefined) return [];
   return rows.map((row) => shiftOf(statement, row.applies, row.factor, because));
 }
 

@@ -18,3 +18,18 @@ export const shiftsOfTold =
     abnormal: true,
     id: `${weigher}/${statement.key}`,
   });
+
+/** What is told, by its key. */
+export type Told = ReadonlyMap<string, HistoryStatement>;
+
+/** The first of these that is told. */
+export function firstTold(told: Told, keys: readonly string[]): HistoryStatement | undefined {
+  const key = keys.find((one) => told.has(one));
+  return key === undefined ? undefined : told.get(key);
+}
+
+/** The statement told of the first group, where one of each group is told. */
+export function toldOfEach(told: Told, groups: readonly (readonly string[])[]): HistoryStatement | undefined {
+  const [first, ...others] = groups.map((group) => firstTold(told, group));
+  return others.includes(undefined) ? undefined : first;
+}

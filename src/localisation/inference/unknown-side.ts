@@ -1,3 +1,4 @@
+import { opposite } from '../../kernel/side.ts';
 import { type Hypothesis, type Site, siteId } from '../hypothesis.ts';
 import type { Inference } from './infer.ts';
 
@@ -26,7 +27,6 @@ export function joinSides(
 ): readonly Answer[] {
   const asTheyAre = groups.map((one): Answer => ({ ...one, isEitherSide: false }));
   if (data.some(({ abnormal }) => abnormal)) return asTheyAre;
-  const isNoLesion = ({ members }: Answer['group']): boolean => hypotheses[members[0] ?? 0]?.site.kind === 'none';
   const siteOf = ({ group }: Groups[number]): Site | undefined => hypotheses[group.members[0] ?? 0]?.site;
   const bySite = new Map(
     groups.flatMap((one) => {
@@ -38,7 +38,7 @@ export function joinSides(
     .flatMap((one): readonly Answer[] => {
       const site = siteOf(one);
       if (site?.side !== 'left' && site?.side !== 'right') return [one];
-      const twin = bySite.get(siteId({ ...site, side: site.side === 'left' ? 'right' : 'left' }));
+      const twin = bySite.get(siteId({ ...site, side: opposite(site.side) }));
       if (twin === undefined || Math.abs(twin.probability - one.probability) > asLikely) return [one];
       if (site.side === 'right') return [];
       const members = [...one.group.members, ...twin.group.members];
@@ -52,6 +52,7 @@ export function joinSides(
     })
     .sort((a, b) => b.probability - a.probability || (a.group.id < b.group.id ? -1 : 1));
   // That nothing is wrong stays before a place that leads it only when both its sides are taken together.
-  const health = joined.find(({ group }) => group === groups[0]?.group && isNoLesion(group));
-  return health === undefined ? joined : [health, ...joined.filter((one) => one !== health)];
+  const [leading] = asTheyAre;
+  if (leading === undefined || siteOf(leading)?.kind !== 'none') return joined;
+  return [leading, ...joined.filter((one) => one !== leading)];
 }

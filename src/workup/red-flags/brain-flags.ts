@@ -299,9 +299,8 @@ function checkMeningitis(facts: BedsideFacts): Verdict | null {
   if (fever.length === 0 && stiff.length > 0 && altered.length > 0 && isFresh)
     return present(findingReasons([...stiff, ...altered]));
   // Pus or cells at the base of the brain take the cranial nerves that leave it.
-  const ofTheBase = facts.cranialNerveSigns.filter(({ item }) => item.key !== 'papilloedema');
-  if (fever.length === 0 && stiff.length > 0 && ofTheBase.length > 0 && facts.beganWithin(14) === 'yes')
-    return present(findingReasons([...stiff, ...ofTheBase], 4));
+  if (fever.length === 0 && stiff.length > 0 && facts.cranialNerveSigns.length > 0 && facts.beganWithin(14) === 'yes')
+    return present(findingReasons([...stiff, ...facts.cranialNerveSigns], 4));
   const defenceless = facts.told('hiv-infection', 'immunosuppression');
   if (defenceless.length > 0 && pain.length > 0 && altered.length > 0 && isFresh)
     return present([...defenceless, ...pain, ...findingReasons(altered)]);

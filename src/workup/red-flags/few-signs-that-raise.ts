@@ -1,9 +1,10 @@
 import type { Reason } from '../../causes/ranked-cause.ts';
 import { findingReasons } from '../../causes/reasons.ts';
 import type { Finding } from '../../exam/finding.ts';
+import { isOnLimb } from '../../exam/place-on-limb.ts';
 import { read, recalled } from '../../kernel/cite.ts';
 import { bodySides } from '../../kernel/side.ts';
-import { type BedsideFacts, isOnLimb } from '../bedside-facts.ts';
+import type { BedsideFacts } from '../bedside-facts.ts';
 import { bulbarReasons } from './breathing.ts';
 import { clouded } from './consciousness.ts';
 import { failingBladder, isOnBothSides, spinalPain } from './cord.ts';

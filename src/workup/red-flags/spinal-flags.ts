@@ -1,8 +1,9 @@
 import type { Reason } from '../../causes/ranked-cause.ts';
 import { findingReasons, missing } from '../../causes/reasons.ts';
 import type { Finding } from '../../exam/finding.ts';
+import { isOnLimb } from '../../exam/place-on-limb.ts';
 import { read, recalled } from '../../kernel/cite.ts';
-import { type BedsideFacts, isOnLimb } from '../bedside-facts.ts';
+import type { BedsideFacts } from '../bedside-facts.ts';
 import {
   checkCord,
   cordSigns,
