@@ -352,6 +352,13 @@ function legsAndOutlets(facts: BedsideFacts): readonly Reason[] {
   return each(findingReasons(found, 2), findingReasons(facts.weak('lower-limbs'), 3));
 }
 
+/** Arms that are thin or do not feel. */
+export function wastedOrNumbHands({ query }: BedsideFacts): readonly Finding[] {
+  return query.abnormalWhere(
+    ({ item, place }) => (item.key === 'wasting' || item.section === 'sensation') && isOnLimb(place, 'upper-limbs'),
+  );
+}
+
 const ofTheColumns: ReadonlySet<string> = new Set(['vibration', 'joint-position']);
 
 /** Vibration or the position of joints lost in both hands and both feet. */

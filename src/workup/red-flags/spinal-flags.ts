@@ -1,6 +1,5 @@
 import type { Reason } from '../../causes/ranked-cause.ts';
 import { findingReasons, missing } from '../../causes/reasons.ts';
-import type { Finding } from '../../exam/finding.ts';
 import { isOnLimb } from '../../exam/place-on-limb.ts';
 import { read, recalled } from '../../kernel/cite.ts';
 import type { BedsideFacts } from '../bedside-facts.ts';
@@ -17,6 +16,7 @@ import {
   spinalPain,
   suspendedLoss,
   unknownOnset,
+  wastedOrNumbHands,
   weakAndSwaying,
   weakBelowALevel,
   weakUnderASlippingNeck,
@@ -446,12 +446,6 @@ function clumsyAndUnsteady(facts: BedsideFacts): readonly Reason[] {
     ...findingReasons([...query.abnormal(['special-tests/lhermitte']), ...tracts], 2),
   ];
   return place >= 0.15 ? each(findingReasons(facts.upperMotorSigns, 3), hands, walk) : none;
-}
-
-function wastedOrNumbHands({ query }: BedsideFacts): readonly Finding[] {
-  return query.abnormalWhere(
-    ({ item, place }) => (item.key === 'wasting' || item.section === 'sensation') && isOnLimb(place, 'upper-limbs'),
-  );
 }
 
 function siteProbability({ localisation }: BedsideFacts, site: string): number {
