@@ -5,6 +5,9 @@ import { join } from 'node:path';
 const sourceDir = join(import.meta.dirname, '..', '..');
 const versionFile = 'localisation/model-version.ts';
 
+/** The file that carries the model's version, from the project's root. */
+export const modelVersionPath = `src/${versionFile}`;
+
 /** Folders whose tables, weights and rules decide what an assessment says. */
 const modelFolders = ['anatomy', 'exam', 'localisation', 'causes', 'differential', 'workup'] as const;
 
@@ -24,7 +27,7 @@ export function modelVersionFile(version: string): readonly [path: string, text:
     `export const modelVersion = '${label}';`,
     '',
   ].join('\n');
-  return [`src/${versionFile}`, text];
+  return [modelVersionPath, text];
 }
 
 function sourcesIn(folder: string): string[] {
