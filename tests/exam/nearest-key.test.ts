@@ -69,6 +69,11 @@ describe('a name of the trade that is no key', () => {
     ],
     ['higherFunction', { sign: 'headache', present: true }, "Did you mean 'headache' in `history.symptoms`?"],
     ['plantars', { side: 'left', response: 'babinski' }, "Did you mean 'extensor'?"],
+    [
+      'higherFunction',
+      { sign: 'aphasia', present: true },
+      "No such sign 'aphasia'. Did you mean 'expressive-aphasia', 'receptive-aphasia' or 'global-aphasia'?",
+    ],
   ])('is refused with the key that it stands for: %s', (section, entry, words) => {
     const faults = faultsOf(requestWithFindings({ [section]: [entry] }));
     expect(faults.map(({ code }) => code)).toEqual(['UNKNOWN_KEY']);

@@ -9,7 +9,7 @@ import { sectionOf } from '../catalogue/sections.ts';
 import { scales } from '../scales.ts';
 import { placeProperties, valueProperty } from '../schema/section-schemas.ts';
 import { mayBeEchoed } from './echo.ts';
-import { isSlipOf, keyWordedLike, nearestKey } from './nearest-key.ts';
+import { isSlipOf, keyWordedLike, kindsOf, nearestKey, whichOf } from './nearest-key.ts';
 import { pointerInto } from './pointer.ts';
 import { ownProperty } from './sound-parts.ts';
 import { keyCalledIn } from './trade-synonyms.ts';
@@ -92,10 +92,12 @@ interface Hint {
 }
 
 /**
- * What an unknown item was most likely meant to be: a name or a slip of the pen for one of its own section first, then what has
- * its words there or in another section or list, and what is only near by its letters last.
+ * What an unknown item was most likely meant to be: a name or a slip of the pen for one of its own section first, or the kinds
+ * of it where the name left the kind open, then what has its words there or in another section or list, and what is only near by its letters last.
  */
 function hintFor(name: string, section: SectionKey, meant: string | undefined, ownKeys: readonly string[]): Hint {
+  const kinds = kindsOf(name, ownKeys);
+  if (kinds[0] !== undefined) return { suggestion: kinds[0], hint: whichOf(kinds) };
   const near = nearestKey(name, ownKeys);
   const own = meant ?? (near !== undefined && isSlipOf(name, near) ? near : keyWordedLike(name, section));
   if (own !== undefined) return here(own);
@@ -108,7 +110,7 @@ function hintFor(name: string, section: SectionKey, meant: string | undefined, o
     : there({ list: far.section, key: far.key });
 }
 
-const here = (key: string): Hint => ({ suggestion: key, hint: `Did you mean '${key}'?` });
+const here = (key: string): Hint => ({ suggestion: key, hint: whichOf([key]) });
 
 const there = ({ list, key }: ListedKey): Hint => ({
   suggestion: `${list}/${key}`,

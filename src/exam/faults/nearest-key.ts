@@ -1,5 +1,6 @@
 import { distance } from 'fastest-levenshtein';
 import { remembered } from '../../kernel/remembered.ts';
+import { joinWords } from '../../kernel/words.ts';
 import { type NamedList, namedLists, otherNamesOf, rowsOf } from '../catalogue/other-names.ts';
 import { keysCalled, plainKey as plain, wordsBySynonym, wordsOfKind } from './trade-synonyms.ts';
 
@@ -40,6 +41,31 @@ export function keyWordedLike(unknown: string, list: NamedList): string | undefi
   if (same !== undefined) return same.key;
   const akin = named.filter(({ names }) => names.some((name) => sharedBy(wanted, name) >= leastShared));
   return akin.length === 1 ? akin[0]?.key : undefined;
+}
+
+/** More keys than these are no help to whoever looks for one. */
+const mostNamed = 6;
+
+/** The keys of which a general name has left the kind open (`aphasia` is expressive, receptive or global); empty where it is one key, none or too many. */
+export function kindsOf(unknown: string, known: Iterable<string>): readonly string[] {
+  if (unknown.length > longestKey) return [];
+  const wanted = plain(unknown).split('-').filter(Boolean).map(inOurWord);
+  if (wanted.length === 0) return [];
+  const keys = [...known];
+  if (keysCalled(unknown).some(({ key }) => keys.includes(key))) return [];
+  const kinds = keys.filter((key) => {
+    const words = plain(key).split('-');
+    return wanted.every((word) => words.includes(word));
+  });
+  return kinds.length > 1 && kinds.length <= mostNamed ? kinds : [];
+}
+
+/** The question which of these keys was meant. */
+export function whichOf(keys: readonly string[]): string {
+  return `Did you mean ${joinWords(
+    keys.map((key) => `'${key}'`),
+    'or',
+  )}?`;
 }
 
 /** What each key of a list is called, taken apart by the first fault that asks for it. */
@@ -136,8 +162,10 @@ function sharedBy(wanted: InWords, candidate: InWords): number {
   return (2 * common) / (wanted.letters + candidate.letters);
 }
 
+const inOurWord = (word: string): string => wordsBySynonym.get(word) ?? word;
+
 function tellingWords(key: string): readonly string[] {
-  const words = key.split('-').flatMap((word) => (wordsBySynonym.get(word) ?? word).split('-'));
+  const words = key.split('-').flatMap((word) => inOurWord(word).split('-'));
   const telling = words.filter((word) => !wordsOfKind.has(word));
   return telling.length === 0 ? words : telling;
 }

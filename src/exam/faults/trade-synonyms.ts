@@ -71,6 +71,7 @@ export function plainKey(text: string): string {
 /** Words inside longer names for which the keys have another word. */
 export const wordsBySynonym: ReadonlyMap<string, string> = new Map([
   ['atrophy', 'wasting'],
+  ['dysphasia', 'aphasia'],
   ['hallux', 'great-toe'],
   ['peroneal', 'fibular'],
 ]);
