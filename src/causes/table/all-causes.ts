@@ -12,6 +12,7 @@ import { cordDiseaseCauses } from './cord-disease-causes.ts';
 import { cordInflammationCauses } from './cord-inflammation-causes.ts';
 import { cordTractCauses } from './cord-tract-causes.ts';
 import { cranialNerveCauses } from './cranial-nerve-causes.ts';
+import { dystoniaCauses } from './dystonia-causes.ts';
 import { encephalopathyCauses } from './encephalopathy-causes.ts';
 import { eyeMovementCauses } from './eye-movement-causes.ts';
 import { fluidPressureCauses } from './fluid-pressure-causes.ts';
@@ -109,6 +110,7 @@ export const allCauses: readonly Cause[] = [
   ...hereditaryAtaxiaCauses,
   ...movementCauses,
   ...hyperkineticCauses,
+  ...dystoniaCauses,
   ...otherMovementCauses,
   ...rarerCauses,
   ...otherBrainCauses,

@@ -1,15 +1,20 @@
 import { recalled } from '../../kernel/cite.ts';
-import { at, atLeast, type Cause, mondo, reads, shows, showsAt, sided, tempos, told, under } from './cause.ts';
+import { at, atLeast, type Cause, mondo, reads, shows, sided, tempos, told, under } from './cause.ts';
+import { dopamineBlockers, dystonia, dystoniaChapter } from './movement-terms.ts';
 import { movementsInExcess } from './sided-signs.ts';
 
 const hyperkinetic = 'hyperkinetic-syndrome';
 const movementChapter = recalled('adams-victor', 'disorders of movement and posture');
-const dystoniaChapter = recalled('adams-victor', 'dystonias and tics');
-const dystonia = ['involuntary-movements/dystonia', 'inspection/head-tilt', 'gait/dystonic'];
 const chorea = ['involuntary-movements/chorea', 'involuntary-movements/hemiballism', 'involuntary-movements/athetosis'];
-const dopamineBlockers = ['antipsychotic', 'metoclopramide'];
+const ofLiver = [
+  'inspection/enlarged-liver-or-spleen',
+  'inspection/jaundice',
+  'inspection/spider-naevi',
+  'inspection/ascites',
+];
+const tremors = ['postural', 'action', 'intention'].map((kind) => `involuntary-movements/${kind}-tremor`);
 
-/** Causes of chorea, dystonia, tics, stiffness and of movement that medicines bring on. */
+/** Causes of chorea, tics, stiffness and of movement that medicines bring on. */
 export const hyperkineticCauses: readonly Cause[] = [
   {
     key: 'huntington-disease',
@@ -57,8 +62,11 @@ export const hyperkineticCauses: readonly Cause[] = [
         0.9,
       ),
       shows(['higher-function/ocular-apraxia', 'cranial-nerves/broken-pursuit'], 1.6, 1),
+      shows(ofLiver, 0.4, 1),
+      shows(tremors, 0.6, 1),
     ],
     sides: [sided(movementsInExcess, { one: 0.25, both: 1.3 })],
+    quantities: [atLeast('alt', 60, 'U/L', 0.6, 1)],
     values: [
       reads('genetic-test', [
         ['negative', 0.05],
@@ -89,7 +97,7 @@ export const hyperkineticCauses: readonly Cause[] = [
       told(['behaviour-change', 'psychiatric-disorder', 'slurred-speech'], 2, 0.8),
       told(['dysphagia', 'clumsiness', 'joint-pain'], 1.3, 1),
       told(['family/consanguinity', 'amenorrhoea-or-galactorrhoea'], 1.6, 1),
-      told(['antipsychotic', 'metoclopramide'], 0.7, 1),
+      told(dopamineBlockers, 0.7, 1),
       told(['tremor', 'fatigue', 'dark-urine', 'abdominal-pain'], 1.2, 1),
       told(['hypertension', 'stroke', 'preceding-infection'], 0.5, 1),
     ],
@@ -98,8 +106,8 @@ export const hyperkineticCauses: readonly Cause[] = [
       shows(['inspection/kayser-fleischer-ring'], 60, 0.1),
       shows(dystonia, 2, 0.7),
       shows(['cranial-nerves/dysarthria', 'cranial-nerves/cerebellar-dysarthria', 'cranial-nerves/drooling'], 2, 0.7),
-      shows(['inspection/enlarged-liver-or-spleen'], 3, 1),
-      shows(['involuntary-movements/postural-tremor', 'involuntary-movements/intention-tremor'], 1.4, 1),
+      shows(['inspection/enlarged-liver-or-spleen'], 5, 1),
+      shows(tremors, 1.6, 1),
     ],
     sides: [sided(movementsInExcess, { one: 0.8, both: 1.1 })],
     quantities: [
@@ -312,99 +320,6 @@ export const hyperkineticCauses: readonly Cause[] = [
     source: movementChapter,
   },
   {
-    key: 'cervical-dystonia',
-    group: 'degenerative',
-    label: 'Cervical dystonia',
-    mondo: mondo('MONDO:0000481', 'cervical dystonia'),
-    produces: [at([hyperkinetic], 'common'), at(['action-tremor', 'no-lesion'], 'rare')],
-    tempo: tempos.chronic,
-    age: { from: 25, to: 75, outside: 0.4 },
-    sex: { male: 0.7, female: 1.3 },
-    history: [
-      told('neck-pain', 3, 0.6),
-      told(dopamineBlockers, 0.4, 1.05),
-      told(['trauma', 'head-injury', 'fever'], 0.5, 1),
-      told(['family/similar-disorder', 'family/tremor'], 1.5, 1),
-      told(['unsteadiness', 'weakness', 'dysphagia'], 0.6, 1),
-      told('tremor', 1.2, 1),
-    ],
-    signs: [
-      shows(['involuntary-movements/retrocollis'], 3, 1),
-      shows(['inspection/head-tilt'], 4, 0.4),
-      showsAt(['involuntary-movements/dystonia'], ['neck', 'head'], 8, 0.2),
-      shows(['involuntary-movements/chorea'], 0.1, 1.1),
-      shows(['involuntary-movements/orofacial-dyskinesia', 'involuntary-movements/tics'], 0.3, 1),
-    ],
-    source: dystoniaChapter,
-  },
-  {
-    key: 'focal-hand-dystonia',
-    group: 'degenerative',
-    label: 'Focal hand dystonia (cramp of writers and musicians)',
-    mondo: mondo('MONDO:0000482', 'focal hand dystonia'),
-    produces: [at([hyperkinetic], 'common'), at(['action-tremor'], 'uncommon')],
-    tempo: tempos.lifelong,
-    age: { from: 18, to: 65, outside: 0.4 },
-    history: [told('hand-pain', 0.7, 1), told('only-in-one-task', 15, 0.2), told(['repetitive-hand-use'], 2, 0.9)],
-    signs: [
-      showsAt(['involuntary-movements/dystonia'], ['hand', 'upper-limb'], 4, 0.1),
-      shows(['involuntary-movements/chorea'], 0.1, 1.1),
-    ],
-    source: dystoniaChapter,
-  },
-  {
-    key: 'dopa-responsive-dystonia',
-    group: 'hereditary',
-    inheritance: ['autosomal-dominant'],
-    label: 'Dopa-responsive dystonia',
-    mondo: mondo('MONDO:0016812', 'dopa-responsive dystonia'),
-    produces: [
-      at([hyperkinetic, 'akinetic-rigid-syndrome'], 'rare'),
-      at(['spinal-cord-lateral', 'upper-motor-neuron-system'], 'rare'),
-      at(['striatum'], 'exceptional'),
-    ],
-    tempo: tempos.chronic,
-    age: { from: 2, to: 20, outside: 0.12 },
-    sex: { male: 0.6, female: 1.4 },
-    history: [
-      told(['family/similar-disorder', 'family/parkinsonism'], 3, 0.8),
-      told('fluctuating-symptoms', 5, 0.5),
-      told(['difficulty-walking', 'falls'], 1.4, 1),
-      told('levodopa', 1.6, 1),
-      told(['perinatal-injury', 'seizure', 'loss-of-skills'], 0.5, 1),
-    ],
-    signs: [
-      shows(['involuntary-movements/oculogyric-crisis'], 3, 1),
-      shows(dystonia, 4, 0.3),
-      shows(['gait/dystonic', 'inspection/equinovarus'], 1.5, 1),
-      shows(['involuntary-movements/bradykinesia', 'tone/lower-limb'], 1.4, 1),
-      shows(['higher-function/memory-impairment', 'higher-function/confusion'], 0.3, 1),
-    ],
-    source: dystoniaChapter,
-  },
-  {
-    key: 'hereditary-dystonia',
-    group: 'hereditary',
-    inheritance: ['autosomal-dominant'],
-    label: 'Hereditary dystonia',
-    produces: [at([hyperkinetic], 'uncommon'), at(['akinetic-rigid-syndrome', 'action-tremor', 'striatum'], 'rare')],
-    tempo: tempos.lifelong,
-    courses: { static: 1.3, progressive: 1.1, improving: 0.3 },
-    age: { from: 3, to: 32, outside: 0.12 },
-    history: [
-      told('family/similar-disorder', 8, 0.4),
-      told('better-with-alcohol', 4, 1),
-      told('family/consanguinity', 1.3, 1),
-      told(['antipsychotic', 'metoclopramide', 'perinatal-injury', 'fever'], 0.3, 1),
-    ],
-    signs: [
-      shows(dystonia, 5, 0.1),
-      shows(['involuntary-movements/myoclonus'], 2, 1),
-      shows(['higher-function/confusion', 'higher-function/memory-impairment', 'autonomic/fever'], 0.3, 1),
-    ],
-    source: dystoniaChapter,
-  },
-  {
     key: 'tourette-syndrome',
     group: 'degenerative',
     label: 'Tourette syndrome or other primary tics',
@@ -559,7 +474,7 @@ export const hyperkineticCauses: readonly Cause[] = [
       told('serotonergic-medicine', 2, 1),
       told('fever', 2, 0.6),
       told(['tremor', 'psychiatric-disorder', 'vomiting'], 1.3, 1),
-      told(['antipsychotic', 'metoclopramide'], 0.8, 1),
+      told(dopamineBlockers, 0.8, 1),
     ],
     signs: [
       shows(['higher-function/agitation'], 3, 0.8),
@@ -568,32 +483,5 @@ export const hyperkineticCauses: readonly Cause[] = [
       shows(['autonomic/hyperhidrosis', 'autonomic/resting-tachycardia', 'autonomic/fever'], 2.5, 0.5),
     ],
     source: recalled('adams-victor', 'serotonin syndrome'),
-  },
-  {
-    key: 'cranial-dystonia',
-    group: 'degenerative',
-    label: 'Blepharospasm or cranial dystonia (Meige syndrome)',
-    produces: [
-      at([hyperkinetic], 'uncommon'),
-      at(['facial-nerve', 'postsynaptic-junction', 'no-lesion'], 'exceptional'),
-      at(['akinetic-rigid-syndrome'], 'exceptional'),
-    ],
-    tempo: tempos.chronic,
-    age: { from: 40, to: 90, outside: 0.3 },
-    sex: { male: 0.7, female: 1.3 },
-    history: [
-      told(dopamineBlockers, 0.4, 1.05),
-      told(['photophobia', 'dry-eyes', 'red-eye', 'visual-loss'], 2, 0.9),
-      told(['family/similar-disorder', 'family/tremor'], 1.3, 1),
-      told(['trauma', 'fever', 'weakness'], 0.6, 1),
-    ],
-    signs: [
-      shows(['involuntary-movements/blepharospasm'], 15, 0.08),
-      showsAt(['involuntary-movements/dystonia'], ['face', 'head', 'tongue'], 6, 0.6),
-      shows(['involuntary-movements/chorea'], 0.1, 1.1),
-      shows(['cranial-nerves/eyelid-apraxia'], 2, 1),
-      shows(['involuntary-movements/hemifacial-spasm', 'cranial-nerves/facial-weakness'], 0.3, 1),
-    ],
-    source: dystoniaChapter,
   },
 ];

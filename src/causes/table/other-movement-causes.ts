@@ -1,10 +1,10 @@
 import { fromMemory, recalled } from '../../kernel/cite.ts';
 import { at, atLeast, type Cause, reads, shows, sided, tempos, told, under } from './cause.ts';
+import { dystoniaChapter } from './movement-terms.ts';
 import { movementsInExcess } from './sided-signs.ts';
 
 const hyperkinetic = 'hyperkinetic-syndrome';
 const movementChapter = recalled('adams-victor', 'disorders of movement and posture');
-const dystoniaChapter = recalled('adams-victor', 'dystonias and tics');
 const chorea = ['involuntary-movements/chorea', 'involuntary-movements/hemiballism', 'involuntary-movements/athetosis'];
 const dystonia = ['involuntary-movements/dystonia', 'gait/dystonic'];
 const movingMedicines = [

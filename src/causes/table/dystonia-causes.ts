@@ -1,0 +1,128 @@
+import { at, type Cause, mondo, shows, showsAt, tempos, told } from './cause.ts';
+import { dopamineBlockers, dystonia, dystoniaChapter } from './movement-terms.ts';
+
+const hyperkinetic = 'hyperkinetic-syndrome';
+
+/** Causes of dystonia that no medicine brings on. */
+export const dystoniaCauses: readonly Cause[] = [
+  {
+    key: 'cervical-dystonia',
+    group: 'degenerative',
+    label: 'Cervical dystonia',
+    mondo: mondo('MONDO:0000481', 'cervical dystonia'),
+    produces: [at([hyperkinetic], 'common'), at(['action-tremor', 'no-lesion'], 'rare')],
+    tempo: tempos.chronic,
+    age: { from: 25, to: 75, outside: 0.4 },
+    sex: { male: 0.7, female: 1.3 },
+    history: [
+      told('neck-pain', 3, 0.6),
+      told(dopamineBlockers, 0.4, 1.05),
+      told(['trauma', 'head-injury', 'fever'], 0.5, 1),
+      told(['family/similar-disorder', 'family/tremor'], 1.5, 1),
+      told(['unsteadiness', 'weakness', 'dysphagia'], 0.6, 1),
+      told('tremor', 1.2, 1),
+    ],
+    signs: [
+      shows(['involuntary-movements/retrocollis'], 3, 1),
+      shows(['inspection/head-tilt'], 4, 0.4),
+      showsAt(['involuntary-movements/dystonia'], ['neck', 'head'], 8, 0.2),
+      shows(['involuntary-movements/chorea'], 0.1, 1.1),
+      shows(['involuntary-movements/orofacial-dyskinesia', 'involuntary-movements/tics'], 0.3, 1),
+    ],
+    source: dystoniaChapter,
+  },
+  {
+    key: 'focal-hand-dystonia',
+    group: 'degenerative',
+    label: 'Focal hand dystonia (cramp of writers and musicians)',
+    mondo: mondo('MONDO:0000482', 'focal hand dystonia'),
+    produces: [at([hyperkinetic], 'common'), at(['action-tremor'], 'uncommon')],
+    tempo: tempos.lifelong,
+    age: { from: 18, to: 65, outside: 0.4 },
+    history: [told('hand-pain', 0.7, 1), told('only-in-one-task', 15, 0.2), told(['repetitive-hand-use'], 2, 0.9)],
+    signs: [
+      showsAt(['involuntary-movements/dystonia'], ['hand', 'upper-limb'], 4, 0.1),
+      shows(['involuntary-movements/chorea'], 0.1, 1.1),
+    ],
+    source: dystoniaChapter,
+  },
+  {
+    key: 'dopa-responsive-dystonia',
+    group: 'hereditary',
+    inheritance: ['autosomal-dominant'],
+    label: 'Dopa-responsive dystonia',
+    mondo: mondo('MONDO:0016812', 'dopa-responsive dystonia'),
+    produces: [
+      at([hyperkinetic, 'akinetic-rigid-syndrome'], 'rare'),
+      at(['spinal-cord-lateral', 'upper-motor-neuron-system'], 'rare'),
+      at(['striatum'], 'exceptional'),
+    ],
+    tempo: tempos.chronic,
+    age: { from: 2, to: 20, outside: 0.12 },
+    sex: { male: 0.6, female: 1.4 },
+    history: [
+      told(['family/similar-disorder', 'family/parkinsonism'], 3, 0.8),
+      told('fluctuating-symptoms', 5, 0.5),
+      told(['difficulty-walking', 'falls'], 1.4, 1),
+      told('levodopa', 1.6, 1),
+      told(['perinatal-injury', 'seizure', 'loss-of-skills'], 0.5, 1),
+    ],
+    signs: [
+      shows(['involuntary-movements/oculogyric-crisis'], 3, 1),
+      shows(dystonia, 4, 0.3),
+      shows(['gait/dystonic', 'inspection/equinovarus'], 1.5, 1),
+      shows(['involuntary-movements/bradykinesia', 'tone/lower-limb'], 1.4, 1),
+      shows(['higher-function/memory-impairment', 'higher-function/confusion'], 0.3, 1),
+    ],
+    source: dystoniaChapter,
+  },
+  {
+    key: 'hereditary-dystonia',
+    group: 'hereditary',
+    inheritance: ['autosomal-dominant'],
+    label: 'Hereditary dystonia',
+    produces: [at([hyperkinetic], 'uncommon'), at(['akinetic-rigid-syndrome', 'action-tremor', 'striatum'], 'rare')],
+    tempo: tempos.lifelong,
+    courses: { static: 1.3, progressive: 1.1, improving: 0.3 },
+    age: { from: 3, to: 32, outside: 0.12 },
+    history: [
+      told('family/similar-disorder', 8, 0.4),
+      told('better-with-alcohol', 4, 1),
+      told('family/consanguinity', 1.3, 1),
+      told(['antipsychotic', 'metoclopramide', 'perinatal-injury', 'fever'], 0.3, 1),
+    ],
+    signs: [
+      shows(dystonia, 5, 0.1),
+      shows(['involuntary-movements/myoclonus'], 2, 1),
+      shows(['higher-function/confusion', 'higher-function/memory-impairment', 'autonomic/fever'], 0.3, 1),
+    ],
+    source: dystoniaChapter,
+  },
+  {
+    key: 'cranial-dystonia',
+    group: 'degenerative',
+    label: 'Blepharospasm or cranial dystonia (Meige syndrome)',
+    produces: [
+      at([hyperkinetic], 'uncommon'),
+      at(['facial-nerve', 'postsynaptic-junction', 'no-lesion'], 'exceptional'),
+      at(['akinetic-rigid-syndrome'], 'exceptional'),
+    ],
+    tempo: tempos.chronic,
+    age: { from: 40, to: 90, outside: 0.3 },
+    sex: { male: 0.7, female: 1.3 },
+    history: [
+      told(dopamineBlockers, 0.4, 1.05),
+      told(['photophobia', 'dry-eyes', 'red-eye', 'visual-loss'], 2, 0.9),
+      told(['family/similar-disorder', 'family/tremor'], 1.3, 1),
+      told(['trauma', 'fever', 'weakness'], 0.6, 1),
+    ],
+    signs: [
+      shows(['involuntary-movements/blepharospasm'], 15, 0.08),
+      showsAt(['involuntary-movements/dystonia'], ['face', 'head', 'tongue'], 6, 0.6),
+      shows(['involuntary-movements/chorea'], 0.1, 1.1),
+      shows(['cranial-nerves/eyelid-apraxia'], 2, 1),
+      shows(['involuntary-movements/hemifacial-spasm', 'cranial-nerves/facial-weakness'], 0.3, 1),
+    ],
+    source: dystoniaChapter,
+  },
+];
