@@ -35,6 +35,12 @@ function blank(item: Item, side: Side, place: FindingPlace | null, value: Findin
   };
 }
 
+const ranks: ReadonlyMap<Item, number> = new Map(items.map((item, rank) => [item, rank]));
+
+function orderOf(item: Item): number {
+  return ranks.get(item) ?? 0;
+}
+
 const ids: ReadonlyMap<Item, string> = new Map(items.map((item) => [item, itemId(item)]));
 
 /** The id of an item of the catalogue, put together once. */
@@ -167,7 +173,7 @@ const placeKinds: readonly FindingPlace['kind'][] = [
 const sideOrder: readonly Side[] = ['left', 'right', 'midline'];
 
 /** Catalogue order, then side, then place: the order of the request changes nothing. */
-export function inExamOrder(findings: readonly Finding[], orderOf: (item: Item) => number): readonly Finding[] {
+export function inExamOrder(findings: readonly Finding[]): readonly Finding[] {
   return [...findings].sort(
     (a, b) =>
       orderOf(a.item) - orderOf(b.item) ||

@@ -1,7 +1,7 @@
 import type { Fault } from '../kernel/errors.ts';
-import { itemNamed, items } from './catalogue/catalogue.ts';
+import { itemNamed } from './catalogue/catalogue.ts';
 import { investigationKeys } from './catalogue/investigations.ts';
-import { type Item, sectionKeys } from './catalogue/item.ts';
+import { sectionKeys } from './catalogue/item.ts';
 import { readComaScale } from './coma-scale-entries.ts';
 import { isLostItem, limbLossFaults, lostParts, sideFaults, withoutRepeats } from './contradictions.ts';
 import type { Exam } from './exam.ts';
@@ -65,7 +65,7 @@ export function createExamReader(quick?: QuickValidators): ExamReader {
       return {
         ...headOf(body as ExamRequest),
         history,
-        findings: inExamOrder([...stated, ...declared], orderOf),
+        findings: inExamOrder([...stated, ...declared]),
         scales,
         otherwiseNormal: statements,
         results,
@@ -73,12 +73,6 @@ export function createExamReader(quick?: QuickValidators): ExamReader {
       };
     },
   };
-}
-
-const ranks: ReadonlyMap<Item, number> = new Map(items.map((item, rank) => [item, rank]));
-
-function orderOf(item: Item): number {
-  return ranks.get(item) ?? 0;
 }
 
 function dateFaults(examinedAt: string | undefined, now: Date): readonly Fault[] {

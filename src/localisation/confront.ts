@@ -1,5 +1,5 @@
 import type { Exam } from '../exam/exam.ts';
-import { closedColumns, contenderOf, type Engine, weigh } from './engine.ts';
+import { closedColumns, contenderOf, type Engine, openTo, weigh } from './engine.ts';
 import { type Explanation, everyReason, explain, round } from './explanation/explain.ts';
 import { proposeNext } from './explanation/next-examination.ts';
 import { hypotheses } from './hypotheses/hypotheses.ts';
@@ -47,7 +47,7 @@ export function confront(exam: Exam, lesion: number, engine: Engine, rival?: num
         ...rivals.flatMap(({ group: other, probability }) => contenderOf(other, probability, weights)),
       ],
       columns,
-      open(),
+      openTo(exam, open()),
       closedColumns(data, exam.findings, columns),
       context,
     ),

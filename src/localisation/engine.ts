@@ -3,6 +3,9 @@
  * only a cache.
  */
 
+import { items } from '../exam/catalogue/catalogue.ts';
+import { canBeAskedFor } from '../exam/catalogue/cooperation.ts';
+import type { Item } from '../exam/catalogue/item.ts';
 import type { Exam } from '../exam/exam.ts';
 import type { Finding } from '../exam/finding.ts';
 import { bodySides } from '../kernel/side.ts';
@@ -96,7 +99,22 @@ export function contenderOf(group: SiteGroup, probability: number, weights: Post
 /** What is worth examining next. */
 export function nextOf(exam: Exam, weighed: Weighed, { columns, open }: Engine): readonly NextExamination[] {
   const { data, context } = weighed;
-  return proposeNext(contenders(weighed), columns, open(), closedColumns(data, exam.findings, columns), context);
+  return proposeNext(
+    contenders(weighed),
+    columns,
+    openTo(exam, open()),
+    closedColumns(data, exam.findings, columns),
+    context,
+  );
+}
+
+const isGradeOfConsciousness = ({ probe }: Item): boolean =>
+  probe.kind === 'faculty' && probe.faculty === 'consciousness';
+
+/** What this patient can be examined for. */
+export function openTo(exam: Exam, open: readonly OpenColumn[]): readonly OpenColumn[] {
+  const canBeAsked = canBeAskedFor(exam);
+  return open.filter(({ candidate }) => canBeAsked(candidate.target.item));
 }
 
 /** What is not worth proposing: what has been tested, and what could not be. */
@@ -114,6 +132,13 @@ export function closedColumns(
     const onBoth = isUnsided ? bodySides.map((one) => ({ ...finding, side: one })) : [];
     for (const target of value === null ? [finding, ...onBoth] : onBoth) {
       const column = columns.column(target);
+      if (column !== null) columnsClosed.add(column);
+    }
+  }
+  // Who was found comatose is not looked at for drowsiness, nor for coma who was found awake.
+  if (findings.some(({ item, value }) => value !== null && isGradeOfConsciousness(item))) {
+    for (const item of items.filter(isGradeOfConsciousness)) {
+      const column = columns.column({ item, side: 'midline' });
       if (column !== null) columnsClosed.add(column);
     }
   }

@@ -6,6 +6,7 @@
 import type { SiteKind } from '../anatomy/site-kind.ts';
 import { lowerFirst } from '../exam/describe.ts';
 import type { Exam } from '../exam/exam.ts';
+import { withScoredFindings } from '../exam/scored-findings.ts';
 import { joinWords } from '../kernel/words.ts';
 import type { CompiledModel } from './compiled-model.ts';
 import { type Confrontation, confront } from './confront.ts';
@@ -51,11 +52,11 @@ const listedAtLeast = 3;
 export function createLocaliser(compiled?: CompiledModel | null): Localiser {
   const engine = createEngine(compiled?.hypotheses === hypotheses.length ? compiled : null);
   return {
-    localise: (exam) => localise(exam, engine),
+    localise: (exam) => localise(withScoredFindings(exam), engine),
     prepare: () => prepare(engine),
     columns: engine.columns,
-    glance: (exam) => glance(exam, engine),
-    confront: (exam, lesion, rival) => confront(exam, lesion, engine, rival),
+    glance: (exam) => glance(withScoredFindings(exam), engine),
+    confront: (exam, lesion, rival) => confront(withScoredFindings(exam), lesion, engine, rival),
   };
 }
 

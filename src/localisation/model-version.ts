@@ -1,2 +1,2 @@
 /** Version of the clinical model: package version and a fingerprint of every table and weight. Written by `npm run generate`. */
-export const modelVersion = '0.1.0+0e078fbe83e3';
+export const modelVersion = '0.1.0+354a23c938a0';

@@ -1,5 +1,6 @@
 import { rankCauses } from '../differential/rank-causes.ts';
 import type { Exam } from '../exam/exam.ts';
+import { withScoredFindings } from '../exam/scored-findings.ts';
 import type { Localisation } from '../localisation/localisation.ts';
 import { createLocaliser } from '../localisation/localise.ts';
 import { modelVersion } from '../localisation/model-version.ts';
@@ -26,13 +27,14 @@ export function createAssessor(
 ): Assessor {
   return {
     prepare: () => localiser.prepare?.() ?? [],
-    assess: (exam, { spelling = 'uk' } = {}) => {
+    assess: (stated, { spelling = 'uk' } = {}) => {
+      const exam = withScoredFindings(stated);
       const localisation = localiser.localise(exam);
       const causes = rankCauses(exam, localisation);
       const redFlags = assessRedFlags(exam, localisation, causes);
       const workup = proposeWorkup(exam, localisation, causes, redFlags);
       const parts = { ...localisation, causes, redFlags, ...workup, caution: cautionFor(exam.person.ageYears) };
-      return { ...parts, presentation: present(exam, parts, { spelling }), modelVersion };
+      return { ...parts, presentation: present(stated, parts, { spelling }), modelVersion };
     },
   };
 }

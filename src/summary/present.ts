@@ -1,9 +1,10 @@
 import type { RankedCause, Reason } from '../causes/ranked-cause.ts';
 import { itemById } from '../exam/catalogue/catalogue.ts';
+import { comaScale } from '../exam/catalogue/coma-scale.ts';
 import { type SectionKey, sectionKeys } from '../exam/catalogue/item.ts';
 import { describeItem, describeStatement, lowerFirst } from '../exam/describe.ts';
 import type { Exam } from '../exam/exam.ts';
-import type { Finding } from '../exam/finding.ts';
+import type { Finding, ScoredScale } from '../exam/finding.ts';
 import { joinWords, sentence } from '../kernel/words.ts';
 import type { NextExamination } from '../localisation/localisation.ts';
 import type { Assessment, RedFlag, WorkupItem } from '../workup/assessment.ts';
@@ -78,17 +79,25 @@ function examinationSentences(exam: Exam, parts: PresentedParts): readonly strin
   const positives = sectionKeys.flatMap((section) => sectionSentence(section, abnormal, exam.findings));
   const negatives = findingClauses(relevantNegatives(exam, parts), exam.findings);
   const untested = notTestedClauses(exam.findings);
+  const nothing = exam.scales.some(isLowered) ? [] : ['On examination nothing abnormal was found.'];
   return [
-    positives.length > 0
-      ? `On examination, ${lowerFirst(positives.join(' '))}`
-      : 'On examination nothing abnormal was found.',
-    ...exam.scales
-      .filter(({ total }) => total !== null)
-      .map(({ total }) => `The Glasgow coma scale is ${total} of 15.`),
+    ...(positives.length > 0 ? [`On examination, ${lowerFirst(positives.join(' '))}`] : nothing),
+    ...exam.scales.map(scaleSentence),
     ...(negatives.length > 0 ? [sentence(`relevant negatives: ${negatives.join('; ')}`)] : []),
     ...otherwiseNormalSentence(exam),
     ...(untested.length > 0 ? [sentence(`not tested: ${joinWords(untested)}`)] : []),
   ];
+}
+
+/** Whether a part that was tested misses its best score. */
+function isLowered({ parts }: ScoredScale): boolean {
+  return comaScale.parts.some(({ key, scores: [best] }) => parts[key] !== null && parts[key] !== best?.score);
+}
+
+function scaleSentence({ parts, total }: ScoredScale): string {
+  if (total !== null) return `The Glasgow coma scale is ${total} of 15.`;
+  const said = comaScale.parts.map(({ key, label }) => `${label.toLowerCase()} ${parts[key] ?? 'not tested'}`);
+  return `On the Glasgow coma scale: ${said.join(', ')}.`;
 }
 
 function sectionSentence(

@@ -68,3 +68,31 @@ describe('what to examine next', () => {
     expect(next.map(({ item }) => item)).not.toContain('involuntary-movements/chorea');
   });
 });
+
+describe('what to examine next in a patient who cannot be asked', () => {
+  it.each([
+    ['was found comatose', [{ sign: 'coma', present: true }]],
+    ['was only scored', [{ scale: 'glasgow-coma-scale', eye: 1, verbal: 1, motor: 4 }]],
+  ])('is what needs no answer and no will, and not how awake: one who %s', (_, higherFunction) => {
+    const exam = bedsideExam({
+      history: { onset: { pace: 'hyperacute', durationDays: 0.1 } },
+      findings: { higherFunction, cranialNerves: [{ sign: 'unreactive-pupil', side: 'left', present: true }] },
+    });
+    const { nextExamination } = localiser.localise(exam);
+    expect(nextExamination.length).toBeGreaterThan(2);
+    for (const { item } of nextExamination)
+      expect(item).not.toMatch(/^(power|sensation|coordination|gait|higher-function)\//);
+  });
+
+  it('is in a child of sixteen months neither reading nor the field of vision', () => {
+    const exam = bedsideExam({
+      person: { ageYears: 1.3 },
+      history: { onset: { pace: 'hyperacute' }, symptoms: [{ key: 'seizure', present: true }] },
+      findings: { higherFunction: [{ sign: 'drowsiness', present: false }] },
+    });
+    const { nextExamination } = localiser.localise(exam);
+    expect(nextExamination.length).toBeGreaterThan(0);
+    for (const { item } of nextExamination)
+      expect(item).not.toMatch(/anopia|aphasia|agraphia|alexia|neglect|coma|sensation/);
+  });
+});

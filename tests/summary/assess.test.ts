@@ -41,6 +41,33 @@ describe('assessment of the invented examples', () => {
     }
   });
 
+  it('reasons from a coma score alone, as from the signs that it stands for', () => {
+    const feverish = (eye: number, verbal: number) =>
+      assessor.assess(
+        bedsideExam({
+          person: { ageYears: 61, sex: 'male' },
+          history: {
+            onset: { pace: 'acute', durationDays: 2 },
+            symptoms: ['headache', 'fever'].map((key) => ({ key, present: true })),
+          },
+          findings: { higherFunction: [{ scale: 'glasgow-coma-scale', eye, verbal, motor: 6 }] },
+        }),
+      );
+    const drowsy = feverish(3, 4);
+    expect(drowsy.localisations[0]?.site).toBe('diffuse-encephalopathy');
+    const raised = (state: string) => drowsy.redFlags.filter((flag) => flag.state === state).map(({ key }) => key);
+    expect(raised('present')).toEqual(
+      expect.arrayContaining(['suspected-meningitis', 'suspected-encephalitis', 'unexplained-fall-in-consciousness']),
+    );
+    expect(drowsy.presentation).toContain('The Glasgow coma scale is 13 of 15.');
+    expect(drowsy.presentation).not.toContain('nothing abnormal');
+    const awake = feverish(4, 5);
+    expect(awake.presentation).toContain(
+      'On examination nothing abnormal was found. The Glasgow coma scale is 15 of 15.',
+    );
+    expect(awake.redFlags.map(({ key }) => key)).not.toContain('unexplained-fall-in-consciousness');
+  });
+
   it('gives the same causes, flags and tests whatever the order of the findings', () => {
     const example = exampleExam({}, 'cervical-cord') as { findings: Record<string, unknown[]>; [key: string]: unknown };
     const essence = (findings: Record<string, unknown[]>) => {

@@ -3,6 +3,7 @@ import type { MuscleGroup } from '../../anatomy/movement.ts';
 import { movementTable } from '../../anatomy/movements.ts';
 import type { Faculty } from '../../anatomy/probe.ts';
 import { skinPlace } from '../../anatomy/skin-places.ts';
+import { isUnconscious, unconscious } from '../../exam/catalogue/cooperation.ts';
 import type { SectionKey } from '../../exam/catalogue/item.ts';
 import type { Exam } from '../../exam/exam.ts';
 import type { Finding } from '../../exam/finding.ts';
@@ -333,12 +334,11 @@ function lookedAt(troubled: ReadonlySet<Mark>, teller: Teller): ReadonlySet<Mark
  */
 type Teller = 'able' | 'small-child' | 'unconscious';
 
-const withoutComplaint: ReadonlySet<string> = new Set(['coma', 'stupor', 'posturing']);
 const tellsFromYears = 3;
 
-function tellerOf({ findings, person }: Pick<Exam, 'findings' | 'person'>): Teller {
-  if (findings.some(({ abnormal, item }) => abnormal && withoutComplaint.has(item.key))) return 'unconscious';
-  return (person.ageYears ?? tellsFromYears) < tellsFromYears ? 'small-child' : 'able';
+function tellerOf(exam: Pick<Exam, 'findings' | 'person'>): Teller {
+  if (isUnconscious(exam)) return 'unconscious';
+  return (exam.person.ageYears ?? tellsFromYears) < tellsFromYears ? 'small-child' : 'able';
 }
 
 /** Halves whose other half was found wrong. */
@@ -383,7 +383,7 @@ function isTakenForAwake({ findings, history }: Pick<Exam, 'findings' | 'history
   if (tells(history, sleepTold)) return false;
   const isSaid = findings.some(
     ({ item: { probe, key } }) =>
-      withoutComplaint.has(key) || (probe.kind === 'faculty' && saysOfTheMind.has(probe.faculty)),
+      unconscious.has(key) || (probe.kind === 'faculty' && saysOfTheMind.has(probe.faculty)),
   );
   if (isSaid) return false;
   return findings.some(({ item, value }) =>

@@ -91,7 +91,8 @@ export const headFlags: readonly RedFlagRule[] = [
       'Airway, breathing, circulation; glucose at once; CT of the head; look for infection, seizure and poisoning.',
     source: recalled('adams-victor', 'coma and related disorders of consciousness'),
     check: (facts) => {
-      const signs = facts.query.abnormal(reducedConsciousness);
+      const scored = new Set(facts.exam.scales.map(({ pointer }) => pointer));
+      const signs = facts.query.abnormal(reducedConsciousness).filter(({ pointer }) => !scored.has(pointer));
       const scale = facts.exam.scales.flatMap(({ total, pointer }) =>
         total !== null && total <= 14 ? [{ pointer, text: `Glasgow coma scale ${total} of 15` }] : [],
       );

@@ -1,0 +1,103 @@
+import type { Exam } from '../exam.ts';
+import type { Item, SectionKey } from './item.ts';
+
+/** What a patient has to give for an item to be examined; who gives one of them gives those before it too. */
+const demands = ['presence', 'movement', 'order', 'answer', 'school'] as const;
+type Demand = (typeof demands)[number];
+
+/** Age in years from which most children move when enticed, follow an order, say what they feel and see, read and reckon. Common practice. */
+const givenFromYears: Readonly<Record<Demand, number>> = { presence: 0, movement: 1, order: 3, answer: 5, school: 8 };
+
+const bySection: Readonly<Record<SectionKey, Demand>> = {
+  higherFunction: 'answer',
+  cranialNerves: 'presence',
+  inspection: 'presence',
+  involuntaryMovements: 'presence',
+  tone: 'presence',
+  clonus: 'presence',
+  power: 'movement',
+  reflexes: 'presence',
+  plantars: 'presence',
+  sensation: 'answer',
+  coordination: 'order',
+  gait: 'movement',
+  sphincters: 'presence',
+  autonomic: 'presence',
+  specialTests: 'order',
+};
+
+/** Items that demand otherwise than most of their section, by key. */
+export const demandByKey: ReadonlyMap<string, Demand> = new Map(
+  (
+    [
+      [
+        'presence',
+        [
+          'drowsiness',
+          'stupor',
+          'coma',
+          'fluctuating-consciousness',
+          'agitation',
+          'catatonia',
+          'frontal-release-signs',
+        ],
+      ],
+      ['presence', ['grasp-reflex', 'palmomental-reflex', 'glabellar-reflex', 'snout-reflex']],
+      ['presence', ['neck-stiffness', 'kernig', 'brudzinski', 'asymmetric-moro', 'chvostek-or-trousseau', 'ice-pack']],
+      [
+        'presence',
+        ['hoffmann', 'tromner', 'inverted-brachioradialis', 'crossed-adductor', 'delayed-reflex-relaxation'],
+      ],
+      ['presence', ['chaddock', 'oppenheim', 'gordon']],
+      ['movement', ['dysphagia', 'broken-pursuit', 'slow-saccades', 'saccadic-dysmetria', 'gaze-evoked-nystagmus']],
+      ['movement', ['vertical-gaze-palsy', 'upgaze-palsy', 'downgaze-palsy', 'internuclear-ophthalmoplegia']],
+      // In the first years everybody grasps and sucks.
+      ['order', ['frontal-release-signs', 'grasp-reflex', 'palmomental-reflex', 'glabellar-reflex', 'snout-reflex']],
+      ['order', ['expressive-aphasia', 'receptive-aphasia', 'global-aphasia', 'mutism']],
+      ['order', ['dysarthria', 'flaccid-dysarthria', 'spastic-dysarthria', 'cerebellar-dysarthria', 'nasal-speech']],
+      ['order', ['hypokinetic-dysarthria', 'hearing-loss', 'fatigable-ptosis', 'impaired-convergence', 'jaw-weakness']],
+      ['order', ['sternocleidomastoid-weakness', 'trapezius-weakness', 'tongue-deviation', 'tongue-weakness']],
+      ['order', ['tandem', 'romberg', 'absent-voluntary-anal-contraction']],
+      [
+        'answer',
+        ['anosmia', 'reduced-visual-acuity', 'reduced-colour-vision', 'central-scotoma', 'enlarged-blind-spot'],
+      ],
+      ['answer', ['altitudinal-field-defect', 'monocular-field-defect', 'constricted-visual-field']],
+      ['answer', ['homonymous-hemianopia', 'upper-quadrantanopia', 'lower-quadrantanopia', 'bitemporal-hemianopia']],
+      ['answer', ['diplopia', 'fatigable-diplopia', 'facial-numbness', 'loss-of-taste', 'hyperacusis']],
+      [
+        'answer',
+        [
+          'alien-limb',
+          'conductive-hearing-loss',
+          'pharyngeal-sensory-loss',
+          'saddle-anaesthesia',
+          'absent-deep-anal-pressure',
+        ],
+      ],
+      ['school', ['alexia', 'agraphia', 'acalculia', 'left-right-disorientation', 'finger-agnosia', 'agraphaesthesia']],
+    ] satisfies readonly (readonly [Demand, readonly string[]])[]
+  ).flatMap(([demand, keys]) => keys.map((key) => [key, demand] as const)),
+);
+
+function demandOf({ key, section, probe }: Item): Demand {
+  // A stretched nerve hurts only who says so.
+  return demandByKey.get(key) ?? (probe.kind === 'provocation' ? 'answer' : bySection[section]);
+}
+
+/** Signs of a mind that is gone, so that nothing is told and nothing moved at will. */
+export const unconscious: ReadonlySet<string> = new Set(['coma', 'stupor', 'posturing']);
+
+export function isUnconscious({ findings }: Pick<Exam, 'findings'>): boolean {
+  return findings.some(({ abnormal, item }) => abnormal && unconscious.has(item.key));
+}
+
+/** Whether this patient, as old and as awake as found, can give what an item demands. An age that was not given is taken for an adult's. */
+export function canBeAskedFor(exam: Pick<Exam, 'findings' | 'person'>): (item: Item) => boolean {
+  const { ageYears } = exam.person;
+  const given = isUnconscious(exam)
+    ? (['presence'] as const)
+    : demands.filter((demand) => ageYears === undefined || ageYears >= givenFromYears[demand]);
+  const asked: ReadonlySet<Demand> = new Set(given);
+  return (item) => asked.has(demandOf(item));
+}
