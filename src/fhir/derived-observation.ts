@@ -1,7 +1,7 @@
 import type { CodeableConcept, Observation, ObservationComponent, Reference } from 'fhir/r4.js';
 import type { Exam } from '../exam/exam.ts';
+import { impliedFindings } from '../exam/implied-facts.ts';
 import { scales } from '../exam/scales.ts';
-import { scoredFindings } from '../exam/scored-findings.ts';
 import type { Conclusion, Evidence, RankedLocalisation } from '../localisation/localisation.ts';
 import { systems } from '../terminology/systems.ts';
 import type { Assessment, RedFlag } from '../workup/assessment.ts';
@@ -157,7 +157,7 @@ export function evidenceIds(exam: Exam, frame: Frame): EvidenceIds {
   const nameById = new Map<string, string | undefined>([
     ...exam.findings.map((one) => [one.id, isObserved(one) ? one.id : frame.statementOf(one)] as const),
     ...exam.scales.flatMap((scale) =>
-      scoredFindings(exam)
+      impliedFindings(exam)
         .filter(({ pointer }) => pointer === scale.pointer)
         .map(({ id }) => [id, scaleName(scale)] as const),
     ),

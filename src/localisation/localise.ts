@@ -6,7 +6,7 @@
 import type { SiteKind } from '../anatomy/site-kind.ts';
 import { lowerFirst } from '../exam/describe.ts';
 import type { Exam } from '../exam/exam.ts';
-import { withScoredFindings } from '../exam/scored-findings.ts';
+import { withImpliedFacts } from '../exam/implied-facts.ts';
 import { joinWords } from '../kernel/words.ts';
 import type { CompiledModel } from './compiled-model.ts';
 import { type Confrontation, confront } from './confront.ts';
@@ -52,11 +52,11 @@ const listedAtLeast = 3;
 export function createLocaliser(compiled?: CompiledModel | null): Localiser {
   const engine = createEngine(compiled?.hypotheses === hypotheses.length ? compiled : null);
   return {
-    localise: (exam) => localise(withScoredFindings(exam), engine),
+    localise: (exam) => localise(withImpliedFacts(exam), engine),
     prepare: () => prepare(engine),
     columns: engine.columns,
-    glance: (exam) => glance(withScoredFindings(exam), engine),
-    confront: (exam, lesion, rival) => confront(withScoredFindings(exam), lesion, engine, rival),
+    glance: (exam) => glance(withImpliedFacts(exam), engine),
+    confront: (exam, lesion, rival) => confront(withImpliedFacts(exam), lesion, engine, rival),
   };
 }
 

@@ -1,6 +1,6 @@
 import { rankCauses } from '../differential/rank-causes.ts';
 import type { Exam } from '../exam/exam.ts';
-import { withScoredFindings } from '../exam/scored-findings.ts';
+import { withImpliedFacts } from '../exam/implied-facts.ts';
 import type { Localisation } from '../localisation/localisation.ts';
 import { createLocaliser } from '../localisation/localise.ts';
 import { modelVersion } from '../localisation/model-version.ts';
@@ -28,7 +28,7 @@ export function createAssessor(
   return {
     prepare: () => localiser.prepare?.() ?? [],
     assess: (stated, { spelling = 'uk' } = {}) => {
-      const exam = withScoredFindings(stated);
+      const exam = withImpliedFacts(stated);
       const localisation = localiser.localise(exam);
       const causes = rankCauses(exam, localisation);
       const redFlags = assessRedFlags(exam, localisation, causes);

@@ -14,13 +14,16 @@ export const infectionsBefore = [
 export function trueFever(facts: BedsideFacts): readonly Reason[] {
   const { query } = facts;
   const temperature = query.quantity('body-temperature', 'Cel');
-  return [
-    ...facts.told('fever'),
-    ...findingReasons(query.abnormal(['autonomic/fever'])),
-    ...(temperature !== undefined && isAtLeast(temperature, 38)
+  const measured =
+    temperature !== undefined && isAtLeast(temperature, 38)
       ? [{ pointer: temperature.pointer, text: `temperature ${written(temperature)} °C` }]
-      : []),
-  ];
+      : [];
+  const found = findingReasons(query.abnormal(['autonomic/fever']));
+  // What one statement implies is one reason, in the words of the statement.
+  const told = facts
+    .told('fever')
+    .filter(({ pointer }) => ![...found, ...measured].some((one) => one.pointer === pointer));
+  return [...told, ...found.filter(({ pointer }) => pointer !== temperature?.pointer), ...measured];
 }
 
 /** The same, or a raised C-reactive protein (10 mg/L or more). */

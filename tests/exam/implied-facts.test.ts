@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { describeFinding } from '../../src/exam/describe.ts';
-import { scoredFindings, withScoredFindings } from '../../src/exam/scored-findings.ts';
+import { impliedFindings, withImpliedFacts } from '../../src/exam/implied-facts.ts';
 import { bedsideExam } from '../support/bedside.ts';
 
 type Part = number | { readonly notTested: string };
@@ -10,9 +10,9 @@ const scored = (eye: Part, verbal: Part, motor: Part, ...others: readonly Record
     findings: { higherFunction: [{ scale: 'glasgow-coma-scale', eye, verbal, motor }, ...others] },
   });
 
-const said = (...parts: Parameters<typeof scored>) => scoredFindings(scored(...parts)).map(describeFinding);
+const said = (...parts: Parameters<typeof scored>) => impliedFindings(scored(...parts)).map(describeFinding);
 
-describe('what a coma score says in signs', () => {
+describe('what scores and measurements say in signs', () => {
   // Teasdale and Jennett, Lancet 1974: coma is to open no eye, utter no word and obey no command; 8 of 15 and less is so used since.
   it.each([
     [[1, 2, 4], ['coma']],
@@ -45,9 +45,35 @@ describe('what a coma score says in signs', () => {
     );
   });
 
+  it.each([
+    ['body-temperature', 38, 'Cel', ['fever on examination']],
+    ['body-temperature', 101.3, '[degF]', ['fever on examination']],
+    ['body-temperature', 37.9, 'Cel', []],
+    ['heart-rate', 118, '/min', ['resting tachycardia']],
+    ['heart-rate', 44, '/min', ['bradycardia']],
+    ['heart-rate', 72, '/min', []],
+  ] as const)('a measured %s of %d %s: %j', (key, value, unit, signs) => {
+    const exam = bedsideExam({
+      results: [{ key, valueQuantity: { value, unit, system: 'http://unitsofmeasure.org', code: unit } }],
+    });
+    expect(impliedFindings(exam).map(describeFinding)).toEqual(signs);
+    expect(impliedFindings(exam).every(({ pointer }) => pointer === '/results/0')).toBe(true);
+  });
+
+  it('takes a fever that was found for one that the patient has, but not against what was told', () => {
+    const found = { autonomic: [{ sign: 'fever', present: true }] };
+    const told = (symptoms: readonly Record<string, unknown>[]) =>
+      withImpliedFacts(bedsideExam({ history: { symptoms }, findings: found })).history.map(({ key, present }) => [
+        key,
+        present,
+      ]);
+    expect(told([])).toEqual([['fever', true]]);
+    expect(told([{ key: 'fever', present: false }])).toEqual([['fever', false]]);
+  });
+
   it('points to the score, and is added once', () => {
-    const exam = withScoredFindings(scored(1, 1, 4));
+    const exam = withImpliedFacts(scored(1, 1, 4));
     expect(exam.findings.map(({ pointer }) => pointer)).toEqual(['/findings/higherFunction/0']);
-    expect(withScoredFindings(exam)).toBe(exam);
+    expect(withImpliedFacts(exam)).toBe(exam);
   });
 });
