@@ -107,9 +107,10 @@ const notAnatomicalShare = 0.6;
 const freeOfSignsShare = 0.6;
 
 /**
- * The same where nobody has examined and a limb is told to fail, tingle or waste over time: a sign would be found. Judged.
+ * The same where nobody has examined, so that no sign was looked for; less where a limb is told to fail, tingle or waste, for that
+ * leaves a sign. Judged.
  */
-const freeOfSignsShareUnexamined = 0.25;
+const freeOfSignsShareUnexamined = { ofLimbs: 0.25, ofOthers: 0.35 } as const;
 
 /** Complaints of a limb whose nerves, roots or tracts fail, which leave a sign more often than not. */
 const ofFailingLimbs: ReadonlySet<string> = new Set([
@@ -124,8 +125,18 @@ const ofAttacks: ReadonlySet<string> = new Set([
 
 function signlessShare({ findings, history }: Exam): number {
   const told = history.filter(({ present, kind }) => present && kind !== 'family');
-  const fails = told.some(({ key }) => ofFailingLimbs.has(key)) && !told.some(({ key }) => ofAttacks.has(key));
-  return fails && findings.every(({ value }) => value === null) ? freeOfSignsShareUnexamined : freeOfSignsShare;
+  if (findings.some(({ value }) => value !== null) || told.some(({ key }) => ofAttacks.has(key)))
+    return freeOfSignsShare;
+  const { ofLimbs, ofOthers } = freeOfSignsShareUnexamined;
+  return told.some(({ key }) => ofFailingLimbs.has(key)) ? ofLimbs : ofOthers;
+}
+
+/** From which weight on, as the logarithm of a likelihood ratio, a complaint is one of this very site. Judged. */
+const ofThisSite = Math.log(Number(process.env.CO ?? 3));
+
+/** Whether what the patient complains of points to the site, so that its common causes are considered as well as those that the story names. */
+function isComplainedOf({ supporting }: RankedLocalisation): boolean {
+  return supporting.some(({ finding, weight }) => finding.startsWith('/history/symptoms/') && weight >= ofThisSite);
 }
 
 function consideredSites(
@@ -135,13 +146,10 @@ function consideredSites(
 ): readonly ConsideredSite[] {
   const nothing = localisations.find(({ kind }) => kind === 'none')?.probability ?? 0;
   const isNamed = namesAPlace(conclusion) || (conclusion === 'insufficient' && nothing <= mayBeNothing);
-  const sites = localisations.map(({ site, kind, level, probability }) => ({
-    site,
-    kind,
-    level,
-    probability,
-    isOpen: !isNamed || kind === 'none',
-  }));
+  const sites = localisations.map((ranked) => {
+    const { site, kind, level, probability } = ranked;
+    return { site, kind, level, probability, isOpen: kind === 'none' || !(isNamed || isComplainedOf(ranked)) };
+  });
   const beside = (site: string, share: number, isOpen: boolean): readonly ConsideredSite[] => [
     { site, kind: 'none', level: null, probability: share, isOpen },
     ...sites.map((one) => ({ ...one, probability: one.probability * (1 - share) })),

@@ -81,15 +81,28 @@ export function impliedFindings({
   );
 }
 
-/** Who is found feverish has a fever, whether or not the history tells of it. */
+/** Signs that are complaints of the illness whether or not the history tells of them, with the keys of both. */
+const foundAndSuffered = [
+  ['fever', 'fever'],
+  ['seizure-seen', 'seizure'],
+  ['postural-tremor', 'tremor'],
+  ['action-tremor', 'tremor'],
+  ['resting-tremor', 'tremor'],
+] as const;
+
 function impliedHistory(
   history: readonly HistoryStatement[],
   findings: readonly Finding[],
 ): readonly HistoryStatement[] {
-  const fever = findings.find(({ item, abnormal }) => abnormal && item.key === 'fever');
-  const row = findHistoryRow('symptoms', 'fever');
-  if (fever === undefined || row === undefined || history.some(({ key }) => key === row.key)) return [];
-  return [{ key: row.key, label: row.label, kind: 'symptom', present: true, pointer: fever.pointer }];
+  const told = new Map<string, HistoryStatement>();
+  for (const [sign, symptom] of foundAndSuffered) {
+    const found = findings.find(({ item, abnormal }) => abnormal && item.key === sign);
+    const row = findHistoryRow('symptoms', symptom);
+    if (found === undefined || row === undefined || history.some(({ key }) => key === symptom)) continue;
+    if (!told.has(symptom))
+      told.set(symptom, { key: symptom, label: row.label, kind: 'symptom', present: true, pointer: found.pointer });
+  }
+  return [...told.values()];
 }
 
 /**

@@ -1,4 +1,5 @@
 import { commonPractice, recalled } from '../../kernel/cite.ts';
+import { anyHeadache } from './brain-sites.ts';
 import { at, atLeast, type Cause, inKind, mondo, reads, shows, tempos, told } from './cause.ts';
 
 const positiveSigns = recalled('functional-signs-2014', 'positive signs');
@@ -196,6 +197,7 @@ export const functionalCauses: readonly Cause[] = [
       told(['radicular-leg-pain', 'radicular-arm-pain', 'bilateral-leg-pain'], 0.5, 1),
       told(['shoulder-pain', 'arm-pain', 'leg-pain', 'back-pain', 'neck-pain', 'joint-pain'], 3, 0.2),
       told('rheumatoid-arthritis', 2, 1),
+      told(anyHeadache, 0.3, 1),
     ],
     signs: [shows(['special-tests/give-way-weakness'], 4, 0.6), shows(['gait/antalgic'], 3, 0.9), contrary],
     quantities: [atLeast('creatine-kinase', 1000, 'U/L', 0.1, 1)],

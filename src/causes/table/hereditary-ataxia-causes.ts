@@ -143,7 +143,7 @@ export const hereditaryAtaxiaCauses: readonly Cause[] = [
     history: [
       told(['family/similar-disorder', 'family/tremor'], 2, 0.9),
       told('cognitive-change', 1.8, 0.8),
-      told('tremor', 2, 0.4),
+      told('tremor', 1.8, 0.4),
       told(['family/parkinsonism', 'family/dementia', 'amenorrhoea-or-galactorrhoea', 'unsteadiness'], 1.3, 1),
       told(['family/ataxia', 'falls', 'hypothyroidism', 'numbness'], 1.2, 1),
       told(['alcohol-excess', 'lithium', 'valproate'], 0.5, 1),

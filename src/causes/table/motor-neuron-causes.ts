@@ -241,7 +241,7 @@ export const motorNeuronCauses: readonly Cause[] = [
       told(['dysphagia', 'slurred-speech', 'diabetes-mellitus', 'sexual-dysfunction'], 1.3, 1),
       told(['family/similar-disorder', 'family/motor-neuron-disease'], 5, 0.7),
       told('gynaecomastia', 15, 0.5),
-      told(['tremor', 'cramps'], 2, 0.8),
+      told(['tremor', 'cramps'], 1.7, 0.8),
     ],
     signs: [
       shows(['cranial-nerves/facial-myokymia'], 6, 0.8),

@@ -420,6 +420,7 @@ export const movementCauses: readonly Cause[] = [
     durationDays: { from: 180, outside: 0.4, source: fromMemory },
     courses: { progressive: 1.1, static: 1.1 },
     history: [
+      told('tremor', 2.2, 0.9),
       told(['family/tremor', 'family/similar-disorder'], 4, 0.6),
       told('better-with-alcohol', 4, 0.7),
       told(['lithium', 'valproate', 'tacrolimus', 'beta-agonist', 'amiodarone', 'serotonergic-medicine'], 0.3, 1.1),
@@ -428,7 +429,7 @@ export const movementCauses: readonly Cause[] = [
     ],
     signs: [
       shows(['involuntary-movements/micrographia'], 0.2, 1.02),
-      shows(['involuntary-movements/postural-tremor', 'involuntary-movements/action-tremor'], 1.6, 0.3),
+      shows(['involuntary-movements/postural-tremor', 'involuntary-movements/action-tremor'], 2, 0.3),
       shows(['involuntary-movements/distractible-tremor'], 0.1, 1.1),
       shows(['involuntary-movements/dystonia', 'inspection/head-tilt'], 0.3, 1.1),
       shows(['involuntary-movements/bradykinesia', 'involuntary-movements/resting-tremor'], 0.3, 1.15),
@@ -554,7 +555,7 @@ export const movementCauses: readonly Cause[] = [
     history: [
       told('unsteadiness', 3, 0.2),
       told(['leg-weakness', 'difficulty-walking'], 1.2, 0.8),
-      told('tremor', 2, 0.5),
+      told('tremor', 1.6, 0.5),
       told('family/tremor', 0.5, 1.05),
     ],
     signs: [

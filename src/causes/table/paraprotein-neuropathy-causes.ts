@@ -75,7 +75,7 @@ export const paraproteinNeuropathyCauses: readonly Cause[] = [
       told('lymphoma', 1.5, 1),
       told('monoclonal-gammopathy', 5, 0.8),
       told(['unsteadiness', 'worse-in-the-dark'], 1.6, 0.6),
-      told('tremor', 3, 0.8),
+      told('tremor', 1.9, 0.8),
       notFamilial,
     ],
     signs: [

@@ -1,5 +1,6 @@
 import { fromMemory, read, recalled } from '../../kernel/cite.ts';
 import { aboveTheLoins } from './above-the-loins.ts';
+import { anyHeadache } from './brain-sites.ts';
 import { at, atLeast, atRoot, type Cause, inKind, reads, shows, tempos, told, under } from './cause.ts';
 import { fluidWithoutCells } from './cord-images.ts';
 
@@ -344,7 +345,7 @@ export const rootCauses: readonly Cause[] = [
       told(['rash', 'herpes-zoster', 'oral-or-genital-ulcers'], 6, 0.55),
       told(['headache', 'bowel-disturbance'], 1.3, 1),
       told('unprotected-sex', 2, 0.95),
-      told(['bladder-disturbance'], 2.5, 0.4),
+      told(['bladder-disturbance'], 1.7, 0.4),
       told(['saddle-numbness', 'neuropathic-pain', 'fever'], 1.5, 0.9),
     ],
     signs: [aboveTheLoins, shows(['inspection/vesicular-rash'], 15, 0.6)],
@@ -372,6 +373,7 @@ export const rootCauses: readonly Cause[] = [
       told(['heavy-exertion', 'similar-attacks-before'], 1.6, 1),
       told(['fever', 'leg-weakness', 'bladder-disturbance', 'saddle-numbness', 'cancer', 'weight-loss'], 0.1, 1.1),
       told(['back-pain', 'thoracic-back-pain', 'neck-pain'], 8, 0.02),
+      told(anyHeadache, 0.4, 1),
       // A nerve that is involved tells of itself.
       told(
         ['numbness', 'paraesthesiae', 'neuropathic-pain', 'arm-weakness', 'clumsiness', 'muscle-thinning'],

@@ -277,8 +277,7 @@ export const seizureAndAttackCauses: readonly Cause[] = [
     label: 'Vestibular migraine',
     produces: [
       at(['vestibular-nerve'], 'common'),
-      at(['no-lesion'], 'common'),
-      at(['vestibular-nerve', 'flocculonodular-lobe'], 'uncommon'),
+      at(['vestibular-nerve', 'flocculonodular-lobe', 'no-lesion'], 'uncommon'),
       at(['cerebellar-vermis'], 'exceptional'),
     ],
     tempo: tempos.suddenOrAcute,

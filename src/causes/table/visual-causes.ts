@@ -38,6 +38,7 @@ export const visualCauses: readonly Cause[] = [
     age: { from: 12, to: 55, outside: 0.3 },
     sex: { male: 0.5, female: 1.5 },
     history: [
+      told('visual-loss', 2, 1),
       told('night-blindness', 0.3, 1),
       told('eye-pain', 5, 0.3),
       told(['multiple-sclerosis', 'optic-neuritis', 'family/multiple-sclerosis'], 5, 0.95),
@@ -106,6 +107,7 @@ export const visualCauses: readonly Cause[] = [
     durationDays: { to: 60, outside: 0.5, source: fromMemory },
     age: { from: 45, to: 95, outside: 0.2 },
     history: [
+      told('visual-loss', 2, 1),
       told('surgical-positioning', 2, 1),
       told(vascularRisk, 2, 0.4),
       told('eye-pain', 0.2, 1.3),
@@ -219,6 +221,7 @@ export const visualCauses: readonly Cause[] = [
     courses: { progressive: 0.1, static: 1.5, 'relapsing-remitting': 0.1 },
     age: { from: 45, to: 105, outside: 0.4 },
     history: [
+      told('visual-loss', 2, 1),
       told(['hypertension', 'hyperlipidaemia', 'ischaemic-heart-disease', 'peripheral-arterial-disease'], 2, 0.5),
       told(['atrial-fibrillation', 'stroke', 'transient-ischaemic-attack'], 2.5, 0.9),
       told('transient-visual-loss', 3, 0.85),
@@ -275,6 +278,7 @@ export const visualCauses: readonly Cause[] = [
     produces: [at(['retina'], 'very-common'), at(['optic-nerve'], 'uncommon'), at(['optic-chiasm'], 'exceptional')],
     tempo: { hyperacute: 0.15, acute: 0.2, subacute: 0.2, chronic: 0.45 },
     history: [
+      told('visual-loss', 2, 1),
       told('tamoxifen', 2, 1),
       told('retinal-disease', 12, 0.8),
       told('flashes-and-floaters', 8, 0.8),

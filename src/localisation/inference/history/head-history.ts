@@ -380,6 +380,7 @@ export const headHistory: readonly HistoryWeight[] = [
     0.8,
     'tremor goes with it',
   ),
+  ...weigh('tremor', sites('action-tremor'), 1.6, 1, 'tremor of holding and moving is the commonest of all'),
   ...weigh(['seizure', 'ongoing-seizure'], cortex, 5, 1, 'seizures come from the cortex'),
   ...weigh(
     ['seizure', 'ongoing-seizure'],
