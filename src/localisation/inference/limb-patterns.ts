@@ -1,3 +1,4 @@
+import type { MuscleGroup } from '../../anatomy/movement.ts';
 import { movementTable } from '../../anatomy/movements.ts';
 import { describeFinding } from '../../exam/describe.ts';
 import type { Exam } from '../../exam/exam.ts';
@@ -440,6 +441,59 @@ function gripAndThighShifts({ findings, onset, person: { ageYears = gripAndThigh
   ];
 }
 
+/** Odds of the cord where both girdles alone are found weak, slowly. Judged. */
+const girdlesAlone = 0.4;
+
+/**
+ * Shoulders and hips of both sides fail over weeks and months, far movements are not complained of, and nothing is brisk, numb or
+ * painful: tracts take hand and foot first, muscles and junctions what is near.
+ */
+function girdlesShift({ findings, history, onset }: Exam): readonly Shift[] {
+  if (onset.pace !== 'subacute' && onset.pace !== 'chronic') return [];
+  const weak = weakMovements(findings);
+  const [first] = weak;
+  if (first === undefined || !weak.every(({ item: { probe } }) => isNear(probe))) return [];
+  const areBoth = (['upper-limbs', 'lower-limbs'] as const).every(
+    (limb) => sidesOf(weak.filter(({ item }) => item.region === limb)).size === 2,
+  );
+  if (!areBoth || lostFeeling(findings).length > 0 || tells(history, notOfMuscle)) return [];
+  if (findings.some((finding) => finding.abnormal && (isFreed(finding) || finding.item.section === 'sphincters')))
+    return [];
+  const because = 'hips and shoulders alone fail on both sides, and nothing is brisk, numb or painful';
+  return [shiftBy(first, { applies: kinds('cord'), factor: girdlesAlone, because })];
+}
+
+function isNear(probe: Finding['item']['probe']): boolean {
+  const group = probe.kind === 'movement' ? movementTable.get(probe.movement)?.group : undefined;
+  return group !== undefined && nearGroups.has(group);
+}
+
+const nearGroups: ReadonlySet<MuscleGroup> = new Set<MuscleGroup>([
+  'neck-flexors',
+  'neck-extensors',
+  'trunk',
+  'scapular',
+  'shoulder',
+  'upper-arm',
+  'hip',
+  'knee-extensors',
+  'knee-flexors',
+]);
+const notOfMuscle: ReadonlySet<string> = new Set([
+  'back-pain',
+  'thoracic-back-pain',
+  'neck-pain',
+  'night-spinal-pain',
+  'radicular-arm-pain',
+  'radicular-leg-pain',
+  'numbness',
+  'paraesthesiae',
+  'tight-band',
+  'unsteadiness',
+  'clumsiness',
+  'bladder-disturbance',
+]);
+
 /** How patterns of the limbs that no single finding makes shift the odds of sites. */
 export function limbPatternShifts(exam: Exam): readonly Shift[] {
   return [
@@ -459,5 +513,6 @@ export function limbPatternShifts(exam: Exam): readonly Shift[] {
     ...legsUnderAPainfulSpineShifts(exam),
     ...oneLegShifts(exam),
     ...gripAndThighShifts(exam),
+    ...girdlesShift(exam),
   ];
 }
