@@ -327,7 +327,7 @@ export const cordCauses: readonly Cause[] = [
       told(['difficulty-walking', 'unsteadiness'], 1.15, 1),
       told(['heavy-exertion', 'corticosteroid'], 2, 1),
       // Two of three are taken for something else at first, and many are operated on for a narrow canal. Judged.
-      told(['spinal-stenosis', 'spinal-surgery', 'disc-herniation'], 1.6, 1),
+      told(['spinal-stenosis', 'spinal-surgery', 'disc-herniation'], 1.4, 1),
       told(['similar-attacks-before', 'resolved-deficit'], 1.8, 1),
       told('saddle-numbness', 1.3, 1),
       told(['bilateral-leg-pain', 'leg-pain'], 1.3, 1),

@@ -51,7 +51,7 @@ function posterolateral(): Hypothesis[] {
             lesion.cord('corticospinal', side, segmentIndex(top), depth * arms);
             lesion.cord('corticospinal', side, segmentIndex('T8'), depth * 0.55);
           }
-          const frequency = (1.5 * share * shareOfAxons) / columnTops.length;
+          const frequency = (1.32 * share * shareOfAxons) / columnTops.length;
           return hypothesis(posterolateralPlace, `${top}-${depth}-${arms}-${key}`, frequency, lesion.build(), {
             process,
             paces: columnPaces,
@@ -73,7 +73,7 @@ const columnForms = [
 const columnPaces = { hyperacute: 0.05, acute: 0.35, subacute: 1.2, chronic: 1.2 } as const;
 
 /** How much of them all is met while the legs are still strong, in percent, and the control of the jerks that is lost by then. Judged. */
-const strongStage = { percent: 0.4, release: 0.5, weakness: 0.05 } as const;
+const strongStage = { percent: 0.18, release: 0.5, weakness: 0.05 } as const;
 
 /**
  * The stage in which position and vibration are lost and jerks and toes are those of the tracts, while power is kept: most have

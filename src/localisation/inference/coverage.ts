@@ -210,7 +210,7 @@ const aspectSpared = 0.35;
 const unfelt: ReadonlySet<Finding['item']['probe']['kind']> = new Set(['reflex', 'clonus', 'plantar'] as const);
 
 /** Parts of the body in which something was found wrong that could be complained of, and which aspects. */
-function troubledMarks(findings: readonly Finding[], teller: Teller): ReadonlySet<Mark> {
+function troubledMarks(findings: readonly Finding[], isInfant: boolean): ReadonlySet<Mark> {
   const wrong = findings.filter(({ abnormal, item }) => abnormal && !unfelt.has(item.probe.kind));
   const marks = new Set<Mark>();
   for (const finding of wrong) {
@@ -220,7 +220,7 @@ function troubledMarks(findings: readonly Finding[], teller: Teller): ReadonlySe
       if (part.endsWith('perineum')) marks.add('sphincters');
       if (aspect !== null) marks.add(`${part} ${aspect}`);
       // Nobody grades the power of an infant: that a limb is limp says how strong it is, near and far.
-      if (teller === 'small-child' && isLimp(finding)) {
+      if (isInfant && isLimp(finding)) {
         marks.add(`${part} power`);
         for (const half of halvesOfALimb) marks.add(`${part} ${half} paralysed`);
       }
@@ -342,6 +342,7 @@ type Teller = 'able' | 'small-child' | 'unconscious';
 
 const withoutComplaint: ReadonlySet<string> = new Set(['coma', 'stupor', 'posturing']);
 const tellsFromYears = 3;
+const infantToYears = 1;
 
 function tellerOf({ findings, person }: Pick<Exam, 'findings' | 'person'>): Teller {
   if (findings.some(({ abnormal, item }) => abnormal && withoutComplaint.has(item.key))) return 'unconscious';
@@ -418,7 +419,8 @@ export class Coverage {
     { findings, history, person }: Pick<Exam, 'findings' | 'history' | 'person'>,
   ): void {
     const teller = tellerOf({ findings, person });
-    const troubled = troubledMarks(findings, teller);
+    const isInfant = (person.ageYears ?? tellsFromYears) < infantToYears;
+    const troubled = troubledMarks(findings, isInfant);
     const untroubled = bits(lookedAt(troubled, teller)) & ~bits(troubled) & ~bits(toldOf(history, troubled, teller));
     if (isTakenForAwake({ findings, history })) this.discountSleep(logWeights);
     if (teller === 'able' && isWeakAlone(findings, history))

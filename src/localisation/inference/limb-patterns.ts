@@ -337,6 +337,25 @@ function painlessParaplegiaShifts({ findings, history, onset }: Exam): readonly 
   return [shiftBy(first, { applies: kinds('cauda-equina'), factor: lostThighs.cauda, because })];
 }
 
+/** Grade of power up to which the thighs count as gone, and the odds of the cauda equina where that took hours, with pain or without. Judged. */
+const goneThighs = { grade: 1, cauda: 0.5 } as const;
+
+/**
+ * Within hours no movement of either thigh is left: blood that stops in the cord, or a mass that presses on it, does that; a
+ * disc on the cauda equina takes the feet first and spares the hips. Source: Brazis, cauda equina and conus (recalled).
+ */
+function thighsGoneInHoursShifts({ findings, onset }: Exam): readonly Shift[] {
+  if (onset.pace !== 'hyperacute') return [];
+  const thighs = weakMovements(findings).filter(
+    ({ item: { probe } }) => probe.kind === 'movement' && ofTheThigh.has(probe.movement),
+  );
+  const [first] = thighs;
+  const areGone = thighs.every(({ value }) => Number.parseInt(String(value), 10) <= goneThighs.grade);
+  if (first === undefined || sidesOf(thighs).size < 2 || !areGone) return [];
+  const because = 'both thighs are gone within hours, and a cauda equina under pressure loses the feet first';
+  return [shiftBy(first, { applies: kinds('cauda-equina'), factor: goneThighs.cauda, because })];
+}
+
 /** Odds where both legs alone have grown weak within three months under a spine that hurts. Judged. */
 const legsUnderAPainfulSpine = { days: 92, motorCells: 0.35, muscle: 0.35, longAxons: 0.6 } as const;
 const painOfTheSpine: ReadonlySet<string> = new Set([
@@ -510,6 +529,7 @@ export function limbPatternShifts(exam: Exam): readonly Shift[] {
     ...hemiataxiaShifts(exam),
     ...legBeforeArmShifts(exam),
     ...painlessParaplegiaShifts(exam),
+    ...thighsGoneInHoursShifts(exam),
     ...legsUnderAPainfulSpineShifts(exam),
     ...oneLegShifts(exam),
     ...gripAndThighShifts(exam),
