@@ -62,7 +62,7 @@ const proximalForms: readonly {
   // Inflamed by immunity against a tumour, by a checkpoint inhibitor above all, the neck sinks with the girdles.
   {
     variant: 'girdles-and-sinking-neck',
-    share: 0.025,
+    share: 0.035,
     losses: { ...girdles(0.55, 0.55, 0.6), 'neck-extensors': 0.6 },
     throat: 0.5,
   },

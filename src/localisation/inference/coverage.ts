@@ -210,7 +210,7 @@ const aspectSpared = 0.35;
 const unfelt: ReadonlySet<Finding['item']['probe']['kind']> = new Set(['reflex', 'clonus', 'plantar'] as const);
 
 /** Parts of the body in which something was found wrong that could be complained of, and which aspects. */
-function troubledMarks(findings: readonly Finding[], isInfant: boolean): ReadonlySet<Mark> {
+function troubledMarks(findings: readonly Finding[], isWeakInfant: boolean): ReadonlySet<Mark> {
   const wrong = findings.filter(({ abnormal, item }) => abnormal && !unfelt.has(item.probe.kind));
   const marks = new Set<Mark>();
   for (const finding of wrong) {
@@ -219,8 +219,8 @@ function troubledMarks(findings: readonly Finding[], isInfant: boolean): Readonl
       marks.add(part);
       if (part.endsWith('perineum')) marks.add('sphincters');
       if (aspect !== null) marks.add(`${part} ${aspect}`);
-      // Nobody grades the power of an infant: that a limb is limp says how strong it is, near and far.
-      if (isInfant && isLimp(finding)) {
+      // Nobody grades the power of an infant that is called weak: that a limb is limp says how strong it is, near and far.
+      if (isWeakInfant && isLimp(finding)) {
         marks.add(`${part} power`);
         for (const half of halvesOfALimb) marks.add(`${part} ${half} paralysed`);
       }
@@ -419,8 +419,8 @@ export class Coverage {
     { findings, history, person }: Pick<Exam, 'findings' | 'history' | 'person'>,
   ): void {
     const teller = tellerOf({ findings, person });
-    const isInfant = (person.ageYears ?? tellsFromYears) < infantToYears;
-    const troubled = troubledMarks(findings, isInfant);
+    const isWeakInfant = (person.ageYears ?? tellsFromYears) < infantToYears && tells(history, weaknessTold);
+    const troubled = troubledMarks(findings, isWeakInfant);
     const untroubled = bits(lookedAt(troubled, teller)) & ~bits(troubled) & ~bits(toldOf(history, troubled, teller));
     if (isTakenForAwake({ findings, history })) this.discountSleep(logWeights);
     if (teller === 'able' && isWeakAlone(findings, history))

@@ -175,7 +175,7 @@ function newbornShifts({ findings, person }: Exam): readonly Shift[] {
  * muscle, junction or motor cells, above all where it has stood since birth. Source: McGrogan 2009, Dubowitz, the floppy infant
  * (from memory). Odds judged.
  */
-const limpFromBirth = { roots: 0.05, muscle: 6, release: 0.4 } as const;
+const limpFromBirth = { roots: 0.05, muscle: 6, release: 0.4, brainOfTheLate: 3 } as const;
 const ofLimpInfants = sites(
   'proximal-myopathy',
   'myotonic-myopathy',
@@ -192,8 +192,11 @@ function beganInFirstYear({ person: { ageYears }, onset: { durationDays = 0 } }:
 
 const longAxons = sites('motor-polyneuropathy', 'length-dependent-polyneuropathy', 'sensory-polyneuropathy');
 
+const late: ReadonlySet<string> = new Set(['developmental-delay']);
+const saidToBeWeak: ReadonlySet<string> = new Set(['weakness', 'fatigable-weakness', 'leg-weakness', 'arm-weakness']);
+
 function floppyInfantShifts(exam: Exam): readonly Shift[] {
-  const { findings, course } = exam;
+  const { findings, course, history } = exam;
   if (!beganInFirstYear(exam)) return [];
   const first = findings.find(
     ({ abnormal, item, value }) =>
@@ -206,6 +209,14 @@ function floppyInfantShifts(exam: Exam): readonly Shift[] {
     factor: limpFromBirth.roots,
     because: 'roots and nerves are hardly ever inflamed in the first year',
   });
+  if (tells(history, late) && !tells(history, saidToBeWeak)) {
+    const because =
+      'limp infants who are late in all they learn, and are not called weak, mostly have an illness of the brain';
+    return [
+      roots,
+      shiftBy(first, { applies: sites('diffuse-encephalopathy'), factor: limpFromBirth.brainOfTheLate, because }),
+    ];
+  }
   if (course !== 'static') return [roots];
   const because = 'a child that is limp from birth has a disease of muscle, junction or motor cells';
   return [
