@@ -51,7 +51,7 @@ function posterolateral(): Hypothesis[] {
             lesion.cord('corticospinal', side, segmentIndex(top), depth * arms);
             lesion.cord('corticospinal', side, segmentIndex('T8'), depth * 0.55);
           }
-          const frequency = (1.32 * share * shareOfAxons) / columnTops.length;
+          const frequency = (1.5 * share * shareOfAxons) / columnTops.length;
           return hypothesis(posterolateralPlace, `${top}-${depth}-${arms}-${key}`, frequency, lesion.build(), {
             process,
             paces: columnPaces,
