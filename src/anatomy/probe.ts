@@ -97,6 +97,7 @@ const otherFaculties = [
   'gut',
   'myotonia',
   'fatigability',
+  'voice-fatigability',
   'facilitation',
   'effort',
 ] as const;

@@ -3,7 +3,7 @@ import { hypotheses } from '../../src/localisation/hypotheses/hypotheses.ts';
 import { muscleHypotheses } from '../../src/localisation/hypotheses/muscle-and-junction.ts';
 import { Coverage } from '../../src/localisation/inference/coverage.ts';
 import { bedsideExam } from '../support/bedside.ts';
-import { power } from './case-writing.ts';
+import { power, tone } from './case-writing.ts';
 
 const generalised = muscleHypotheses().filter(({ variant }) => variant === 'generalised');
 
@@ -54,6 +54,18 @@ describe('what a lesion would trouble and nobody found', () => {
     expect(pontine).toBe(0);
     expect(costOfBrain('pons-ventral', 'both', 'inattention')).toBeLessThan(Math.log(0.15));
     expect(costOfBrain('internal-capsule', 'left', 'coma')).toBeLessThan(pontine);
+  });
+
+  it('of an infant that is weak and limp nobody says which limb, or how weak', () => {
+    const infant = muscleHypotheses().filter(({ variant }) => variant === 'from-birth');
+    const costAt = (ageYears: number): number => {
+      const weights = new Float64Array(infant.length);
+      const history = { symptoms: [{ key: 'weakness', present: true }] };
+      const findings = { tone: tone({ 'lower-limb': 'reduced' }) };
+      new Coverage(infant).discount(weights, bedsideExam({ person: { ageYears }, history, findings }));
+      return weights[0] ?? 0;
+    };
+    expect(costAt(0.5)).toBeGreaterThan(costAt(20) + 1);
   });
 
   it('who moves on command is taken for awake unless something else was said', () => {

@@ -176,6 +176,23 @@ describe('patterns of the limbs that no single finding makes', () => {
     expect(ofMuscle('back-pain')).toBeLessThan(ofMuscle() - 0.1);
   });
 
+  it('an infant that is limp and late, and not called weak, has an illness of the brain', () => {
+    const limp = [
+      { site: 'upper-limb', side: 'both', tone: 'reduced' },
+      { site: 'lower-limb', side: 'both', tone: 'reduced' },
+    ];
+    const brain = (symptoms: readonly object[]) =>
+      localise(
+        bedsideExam({
+          person: { ageYears: 0.7 },
+          history: { symptoms, conditions: claims('developmental-delay') },
+          findings: { tone: limp },
+        }),
+      ).localisations.find(({ site }) => site === 'diffuse-encephalopathy')?.probability ?? 0;
+    expect(brain([])).toBeGreaterThan(0.3);
+    expect(brain(claims('weakness'))).toBeLessThan(brain([]));
+  });
+
   it('hips and shoulders that fail with numb hands and feet in a week are of inflamed roots, though muscles are said to be thin', () => {
     const draft = (inspection: readonly object[]) => ({
       person: { ageYears: 60 },

@@ -228,12 +228,14 @@ export const cordCauses: readonly Cause[] = [
       at(['spinal-cord-posterior', 'spinal-cord-posterolateral', 'spinal-cord-lateral'], 'rare'),
     ],
     tempo: tempos.sudden,
-    courses: { progressive: 0.3, static: 1.6, improving: 1.3 },
+    // It is worst at once; what climbs for days is swelling, blood or something else.
+    courses: { progressive: 0.2, static: 1.6, improving: 1.3 },
     history: [
       told(['trauma', 'limb-fracture-or-dislocation', 'neck-trauma', 'spinal-fracture', 'head-injury'], 50, 0.02),
       // A stiff or brittle spine breaks at a fall from standing.
       told(['ankylosing-spondylitis', 'osteoporosis', 'spinal-stenosis'], 3, 1),
       told('spinal-surgery', 1.5, 1),
+      told('ascending-weakness', 0.3, 1),
       told('fever', 0.3, 1),
     ],
     source: commonPractice,
@@ -303,7 +305,8 @@ export const cordCauses: readonly Cause[] = [
     label: 'Spinal dural arteriovenous fistula',
     produces: [
       at(['demyelinating-polyradiculoneuropathy', 'lumbosacral-plexus'], 'exceptional'),
-      at(['cauda-equina', 'polyradiculopathy', 'length-dependent-polyneuropathy'], 'rare'),
+      at(['polyradiculopathy', 'length-dependent-polyneuropathy'], 'rare'),
+      at(['cauda-equina'], 'uncommon'),
       at(['spinal-cord-posterolateral', 'spinal-cord-lateral'], 'uncommon'),
       at(['conus-medullaris'], 'common'),
       inKind(anyCord, 'uncommon', 'thoracic'),
@@ -323,7 +326,10 @@ export const cordCauses: readonly Cause[] = [
     history: [
       told(['difficulty-walking', 'unsteadiness'], 1.15, 1),
       told(['heavy-exertion', 'corticosteroid'], 2, 1),
-      told(['spinal-stenosis', 'spinal-surgery', 'disc-herniation'], 1.3, 1),
+      // Two of three are taken for something else at first, and many are operated on for a narrow canal. Judged.
+      told(['spinal-stenosis', 'spinal-surgery', 'disc-herniation'], 1.4, 1),
+      told(['similar-attacks-before', 'resolved-deficit'], 1.8, 1),
+      told('saddle-numbness', 1.3, 1),
       told(['bilateral-leg-pain', 'leg-pain'], 1.3, 1),
       told(['bladder-disturbance', 'sexual-dysfunction'], 1.5, 0.5),
       told(['neurogenic-claudication', 'fluctuating-symptoms'], 3, 0.95),
@@ -453,6 +459,8 @@ export const cordCauses: readonly Cause[] = [
       told(['radicular-arm-pain', 'radicular-leg-pain', 'tight-band', 'flank-pain'], 1.4, 1),
       told('radiotherapy', 1.5, 1),
       told('fever', 0.3, 1),
+      // A pain at one height of the chest, with a root, comes months and years before the legs.
+      told(['thoracic-back-pain', 'night-spinal-pain'], 1.4, 1),
       told(['back-pain', 'thoracic-back-pain', 'neck-pain', 'night-spinal-pain'], 1.5, 0.7),
       told(['cancer', 'lymphoma'], 0.6, 1.05),
       told('family/similar-disorder', 1.4, 1),
@@ -490,13 +498,14 @@ export const cordCauses: readonly Cause[] = [
     ],
     age: { from: 20, to: 90, outside: 0.3 },
     // Of those who come to operation a fifth grew weak within days to weeks.
-    tempo: { hyperacute: 0.05, acute: 0.18, subacute: 0.32, chronic: 0.45 },
+    tempo: { hyperacute: 0.08, acute: 0.2, subacute: 0.3, chronic: 0.42 },
     durationDays: { to: 2190, outside: 0.4, source: fromMemory },
     history: [
       told(['flank-pain', 'abdominal-pain', 'tight-band', 'pain-on-straining'], 1.8, 1),
       told('disc-herniation', 3, 1),
       told(['heavy-exertion', 'trauma'], 1.5, 1),
       told('fever', 0.3, 1),
+      told('thoracic-back-pain', 1.5, 1),
       told(['back-pain', 'thoracic-back-pain'], 1.5, 0.7),
       // At the first thoracic root it hurts and behaves as a disc of the neck does.
       told(['radicular-arm-pain', 'neck-pain', 'shoulder-pain'], 1.6, 0.95),

@@ -73,7 +73,11 @@ export const cordInflammationCauses: readonly Cause[] = [
     age: { from: 15, to: 60, outside: 0.25 },
     sex: { male: 0.7, female: 1.3 },
     history: [
-      told(['radicular-arm-pain', 'radicular-leg-pain', 'night-spinal-pain', 'pain-on-straining'], 0.5, 1),
+      told(
+        ['radicular-arm-pain', 'radicular-leg-pain', 'thoracic-back-pain', 'night-spinal-pain', 'pain-on-straining'],
+        0.5,
+        1,
+      ),
       told(['injecting-drug-use', 'tuberculosis', 'hiv-infection', 'syphilis'], 0.6, 1),
       told(['resolved-deficit', 'similar-attacks-before'], 1.8, 0.95),
       told('tight-band', 1.6, 1),
@@ -151,7 +155,8 @@ export const cordInflammationCauses: readonly Cause[] = [
       told(['thoracic-back-pain', 'tight-band'], 1.2, 1),
       told(['cancer', 'anticoagulant', 'injecting-drug-use'], 0.5, 1),
       told(['preceding-infection', 'preceding-respiratory-infection', 'preceding-gastroenteritis'], 2.5, 0.9),
-      told(['trauma', 'limb-fracture-or-dislocation', 'neck-trauma'], 0.1, 1),
+      told(['trauma', 'limb-fracture-or-dislocation', 'neck-trauma'], 0.2, 1),
+      told('ascending-weakness', 1.3, 1),
       told(['lupus', 'sjogren-syndrome', 'sarcoidosis', 'multiple-sclerosis', 'optic-neuritis'], 0.5, 1),
       told(['atrial-fibrillation', 'aortic-disease', 'peripheral-arterial-disease'], 0.6, 1),
       told(['numbness', 'bladder-disturbance', 'back-pain'], 1.2, 1),

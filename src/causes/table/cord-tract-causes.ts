@@ -26,9 +26,12 @@ export const cordTractCauses: readonly Cause[] = [
     ],
     tempo: tempos.lifelong,
     courses: { progressive: 1.2, static: 1.1, improving: 0.05, 'relapsing-remitting': 0.1 },
+    // It is noticed once a child should walk.
+    age: { from: 1, to: 75, outside: 0.3 },
     history: [
       told(['cataract', 'restless-legs'], 1.3, 1),
-      told(['developmental-delay', 'loss-of-skills'], 2, 1),
+      told('developmental-delay', 2, 1),
+      told('loss-of-skills', 1.3, 1),
       told('family/consanguinity', 3, 1),
       told(['back-pain', 'thoracic-back-pain', 'perinatal-injury'], 0.5, 1.05),
       told(['stiffness', 'falls'], 1.3, 1),

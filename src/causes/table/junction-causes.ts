@@ -117,7 +117,7 @@ export const junctionCauses: readonly Cause[] = [
     tempo: { hyperacute: 0.02, acute: 0.14, subacute: 0.54, chronic: 0.3 },
     courses: { fluctuating: 2, progressive: 1.2, static: 0.3 },
     durationDays: { to: 3650, outside: 0.5, source: fromMemory },
-    age: { from: 15, to: 70, outside: 0.5 },
+    age: { from: 12, to: 80, outside: 0.1 },
     sex: { male: 0.4, female: 1.6 },
     history: [
       told('difficulty-chewing', 2.2, 1),
@@ -293,8 +293,8 @@ export const junctionCauses: readonly Cause[] = [
       inKind(['polyradiculoneuropathy'], 'rare'),
       inKind(['junction'], 'uncommon'),
     ],
-    // It descends over one to three days.
-    tempo: { hyperacute: 0.3, acute: 0.6, subacute: 0.08, chronic: 0.02 },
+    // It descends over one to three days, in infants over one to three weeks.
+    tempo: { hyperacute: 0.28, acute: 0.57, subacute: 0.13, chronic: 0.02 },
     courses: { progressive: 1.3, static: 0.5, fluctuating: 0.3, 'relapsing-remitting': 0.05 },
     durationDays: { to: 28, outside: 0.2, source: recalled('botulism-2021', 'clinical course') },
     history: [

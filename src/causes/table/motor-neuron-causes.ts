@@ -284,7 +284,9 @@ export const motorNeuronCauses: readonly Cause[] = [
     ],
     signs: [
       shows(['inspection/frog-leg-posture'], 2.5, 1),
-      shows(['autonomic/paradoxical-breathing', 'inspection/head-lag', 'cranial-nerves/weak-suck-or-cry'], 1.6, 1),
+      // The chest sinks while the belly rises: the diaphragm is spared and the muscles between the ribs are not.
+      shows(['autonomic/paradoxical-breathing'], 3, 1),
+      shows(['inspection/head-lag', 'cranial-nerves/weak-suck-or-cry'], 1.6, 1),
       shows(
         [
           'cranial-nerves/ptosis',

@@ -218,7 +218,7 @@ export const muscleCauses: readonly Cause[] = [
       told(['dysphagia', 'rash'], 0.6, 1),
       told('family/muscle-disease', 0.5, 1),
       told(['cocaine-or-stimulants', 'tacrolimus', 'macrolide', 'retinoid', 'antipsychotic'], 2, 1),
-      told(['chronic-kidney-disease', 'dark-urine', 'cramps'], 1.5, 1),
+      told(['chronic-kidney-disease', 'dialysis', 'dark-urine', 'cramps'], 1.5, 1),
       told('statin', 5, 0.5),
       told('alcohol-excess', 3, 0.7),
       told(['colchicine', 'chloroquine', 'hydroxychloroquine', 'zidovudine', 'amiodarone'], 8, 0.98),
@@ -461,6 +461,8 @@ export const muscleCauses: readonly Cause[] = [
       shows(['inspection/foot-drop', 'inspection/calf-pseudohypertrophy', 'inspection/shoulder-droop'], 1.2, 1),
       shows(['special-tests/beevor-sign'], 8, 0.8),
       shows(['inspection/hyperlordosis', 'inspection/abdominal-bulge'], 2.5, 0.95),
+      // The belly wall goes early, the lower half of it and one side before the other; what holds the spine goes later.
+      shows(['power/trunk-flexion'], 3, 0.9),
       shows(['cranial-nerves/facial-weakness'], 2, 0.7),
       shows(['cranial-nerves/ptosis', 'cranial-nerves/ophthalmoplegia'], 0.15, 1.1),
       shows(['inspection/scapular-winging'], 4, 0.5),

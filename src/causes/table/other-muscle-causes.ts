@@ -322,6 +322,8 @@ export const otherMuscleCauses: readonly Cause[] = [
       shows(['inspection/dropped-head', 'inspection/kyphosis'], 1.5, 0.8),
       shows(['cranial-nerves/ptosis', 'cranial-nerves/ophthalmoplegia', 'cranial-nerves/dysphagia'], 0.3, 1.1),
       shows(['inspection/fasciculation'], 0.2, 1.1),
+      // It is the muscles along the spine that turn to fat, not those of the belly.
+      shows(['power/trunk-flexion'], 0.5, 1.1),
     ],
     quantities: [atLeast('creatine-kinase', 400, 'U/L', 0.8, 1.1)],
     source: muscleBook,

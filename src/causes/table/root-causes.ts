@@ -180,7 +180,8 @@ export const rootCauses: readonly Cause[] = [
       at(['polyradiculopathy'], 'common'),
       inKind(['cauda-equina'], 'common'),
     ],
-    tempo: tempos.chronic,
+    // The ache of years is seen when it has grown worse for a week or a month.
+    tempo: { hyperacute: 0.01, acute: 0.06, subacute: 0.2, chronic: 0.73 },
     durationDays: { from: 60, outside: 0.5, source: fromMemory },
     age: { from: 55, to: 110, outside: 0.2 },
     history: [

@@ -158,7 +158,7 @@ export const lowerCranialSigns = sectionTable(
       label: 'Flaccid (bulbar) dysarthria',
       sides: 'midline',
       hpo: wider('HP:0001260', 'Dysarthria'),
-      probe: anyFaculty('tongue-denervation', 'palate', 'fatigability'),
+      probe: anyFaculty('tongue-denervation', 'palate', 'voice-fatigability'),
     },
     'nasal-speech': {
       label: 'Nasal speech',

@@ -284,7 +284,7 @@ export const specialTests = sectionTable(
       sides: 'midline',
       region: 'head',
       hpo: equivalent('HP:0030194', 'Fatigable weakness of speech muscles'),
-      probe: faculty('fatigability'),
+      probe: faculty('voice-fatigability'),
     },
     'post-exercise-facilitation': {
       label: 'Reflex or power returns after brief effort',

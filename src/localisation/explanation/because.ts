@@ -116,7 +116,13 @@ const autonomic: ReadonlySet<Faculty> = new Set<Faculty>([
   'bladder-urgency',
   'pupil-parasympathetic',
 ]);
-const ofStrength: ReadonlySet<Faculty> = new Set<Faculty>(['fatigability', 'facilitation', 'breathing', 'myotonia']);
+const ofStrength: ReadonlySet<Faculty> = new Set<Faculty>([
+  'fatigability',
+  'voice-fatigability',
+  'facilitation',
+  'breathing',
+  'myotonia',
+]);
 
 const everywhere: ReadonlySet<SiteKind> = new Set(['anterior-horn', 'motor-neuron-system']);
 

@@ -49,6 +49,7 @@ const inHealth: Readonly<Partial<Record<Faculty, number>>> = {
   swallowing: 0.015,
   breathing: 0.02,
   fatigability: 0.02,
+  'voice-fatigability': 0.006,
   'eyelid-elevation': 0.01,
   'lower-face': 0.005,
   tongue: 0.0015,

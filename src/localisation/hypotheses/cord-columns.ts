@@ -5,12 +5,13 @@ import { LesionBuilder } from '../lesion.ts';
 import { noProcess, type Process, processOf, reached } from '../process.ts';
 
 /** The longest axons failing along with the tracts, as in lack of vitamin B12 or copper. */
-const longAxons: Process = processOf({
+const failingAxons = {
   largeFibre: ({ lengthCm }) => 0.6 * reached(lengthCm, 96),
   smallFibre: ({ lengthCm }) => 0.5 * reached(lengthCm, 98),
   reflex: ({ lengthCm }) => 0.6 * reached(lengthCm, 84),
   because: 'the longest axons fail together with the tracts',
-});
+} as const satisfies Partial<Process>;
+const longAxons: Process = processOf(failingAxons);
 
 /** The skin of the feet is numb to touch and pin while the jerks stay brisk. Losses judged. */
 const numbFeet: Process = processOf({
@@ -24,34 +25,38 @@ const numbFeet: Process = processOf({
 const axonForms = [
   { key: 'tracts', share: 0.42, process: noProcess },
   { key: 'tracts-and-nerves', share: 0.5, process: longAxons },
-  { key: 'tracts-and-numb-feet', share: 0.08, process: numbFeet },
+  // With the arms hardly touched; those forms are two of three.
+  { key: 'tracts-and-numb-feet', share: 0.12, process: numbFeet },
 ] as const;
+
+const posterolateralPlace: Site = {
+  key: 'spinal-cord-posterolateral',
+  label: 'Dorsal and lateral columns of the spinal cord',
+  side: 'both',
+  level: null,
+  kind: 'cord',
+};
 
 /** The dorsal and lateral columns together over a long stretch, as in combined degeneration; no single level. */
 function posterolateral(): Hypothesis[] {
-  const place: Site = {
-    key: 'spinal-cord-posterolateral',
-    label: 'Dorsal and lateral columns of the spinal cord',
-    side: 'both',
-    level: null,
-    kind: 'cord',
-  };
   return columnTops.flatMap((top) =>
     columnForms.flatMap(({ depth, arms, share }) =>
-      axonForms.map(({ key, share: shareOfAxons, process }) => {
-        const lesion = new LesionBuilder();
-        for (const side of bodySides) {
-          // The columns suffer from the neck down; the pyramidal fibres where they are longest.
-          lesion.cord('dorsalColumn', side, segmentIndex(top), depth);
-          lesion.cord('corticospinal', side, segmentIndex(top), depth * arms);
-          lesion.cord('corticospinal', side, segmentIndex('T8'), depth * 0.55);
-        }
-        const frequency = (1.5 * share * shareOfAxons) / columnTops.length;
-        return hypothesis(place, `${top}-${depth}-${arms}-${key}`, frequency, lesion.build(), {
-          process,
-          paces: columnPaces,
-        });
-      }),
+      axonForms
+        .filter(({ key }) => key !== 'tracts-and-numb-feet' || arms === 0.3)
+        .map(({ key, share: shareOfAxons, process }) => {
+          const lesion = new LesionBuilder();
+          for (const side of bodySides) {
+            // The columns suffer from the neck down; the pyramidal fibres where they are longest.
+            lesion.cord('dorsalColumn', side, segmentIndex(top), depth);
+            lesion.cord('corticospinal', side, segmentIndex(top), depth * arms);
+            lesion.cord('corticospinal', side, segmentIndex('T8'), depth * 0.55);
+          }
+          const frequency = (1.5 * share * shareOfAxons) / columnTops.length;
+          return hypothesis(posterolateralPlace, `${top}-${depth}-${arms}-${key}`, frequency, lesion.build(), {
+            process,
+            paces: columnPaces,
+          });
+        }),
     ),
   );
 }
@@ -66,6 +71,40 @@ const columnForms = [
 
 /** What starves or poisons the columns does so over weeks and months, and hardly ever in hours or a few days. Judged. */
 const columnPaces = { hyperacute: 0.05, acute: 0.35, subacute: 1.2, chronic: 1.2 } as const;
+
+/** How much of them all is met while the legs are still strong, in percent, and the control of the jerks that is lost by then. Judged. */
+const strongStage = { percent: 0.18, release: 0.5, weakness: 0.05 } as const;
+
+/**
+ * The stage in which position and vibration are lost and jerks and toes are those of the tracts, while power is kept: most have
+ * reached no further when lack of vitamin B12 is found. Source: Healton 1991 (recalled); fractions judged.
+ */
+function posterolateralWhileStrong(): Hypothesis[] {
+  const { percent, release: lost, weakness } = strongStage;
+  const tops = ['C5', 'T5'] as const satisfies readonly Segment[];
+  const release: Process['release'] = ({ segment }) =>
+    segment === null ? 0 : segment > segmentIndex('T4') ? lost : segment > segmentIndex('C3') ? lost * 0.3 : 0;
+  const forms = [
+    { key: 'tracts', share: 0.6, process: processOf({ release, because: 'the tracts fail before strength does' }) },
+    { key: 'tracts-and-nerves', share: 0.4, process: processOf({ ...failingAxons, release }) },
+  ] as const;
+  return tops.flatMap((top) =>
+    [0.6, 0.85].flatMap((depth) =>
+      forms.map(({ key, share, process }) => {
+        const lesion = new LesionBuilder();
+        for (const side of bodySides) {
+          lesion.cord('dorsalColumn', side, segmentIndex(top), depth);
+          lesion.cord('corticospinal', side, segmentIndex('T8'), weakness);
+        }
+        const frequency = (percent * share) / (2 * tops.length);
+        return hypothesis(posterolateralPlace, `${top}-${depth}-${key}-while-strong`, frequency, lesion.build(), {
+          process,
+          paces: columnPaces,
+        });
+      }),
+    ),
+  );
+}
 
 /** Where the columns begin to fail; no place is the usual one, so that a sharp level speaks for another lesion. */
 const columnTops = ['C3', 'C5', 'C7', 'T1', 'T3', 'T5', 'T7'] as const satisfies readonly Segment[];
@@ -131,23 +170,11 @@ function tinglingPlaque(): Hypothesis[] {
     const lesion = new LesionBuilder();
     for (const side of bodySides) lesion.cord('dorsalColumn', side, segmentIndex(top), 0.15);
     const below: Process['release'] = ({ segment }) => (segment !== null && segment >= segmentIndex(top) ? 0.45 : 0);
-    return hypothesis(
-      {
-        key: 'spinal-cord-posterolateral',
-        label: 'Dorsal and lateral columns of the spinal cord',
-        side: 'both',
-        level: null,
-        kind: 'cord',
-      },
-      `plaque-${top}`,
-      0.15,
-      lesion.build(),
-      {
-        process: processOf({ release: below, because: 'inflamed columns tingle before they fail' }),
-        paces: { hyperacute: 0.3, acute: 1.5, subacute: 1.2, chronic: 0.3 },
-        ages: { from: 12, to: 60, outside: 0.3 },
-      },
-    );
+    return hypothesis(posterolateralPlace, `plaque-${top}`, 0.15, lesion.build(), {
+      process: processOf({ release: below, because: 'inflamed columns tingle before they fail' }),
+      paces: { hyperacute: 0.3, acute: 1.5, subacute: 1.2, chronic: 0.3 },
+      ages: { from: 12, to: 60, outside: 0.3 },
+    });
   });
 }
 
@@ -159,5 +186,5 @@ function lossBelow(segment: number | null, legs: number, arms: number): number {
 
 /** Columns that fail over a long stretch, without a level. */
 export function columnHypotheses(): Hypothesis[] {
-  return [...posterolateral(), ...lateral(), ...tinglingPlaque()];
+  return [...posterolateral(), ...posterolateralWhileStrong(), ...lateral(), ...tinglingPlaque()];
 }

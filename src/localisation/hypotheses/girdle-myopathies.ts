@@ -59,6 +59,13 @@ const proximalForms: readonly {
   { variant: 'with-face', share: 0.05, losses: girdles(0.5, 0.45, 0.5), throat: 0.25, face: 0.7 },
   // In some inflammatory myopathies the throat fails first, while the girdles have hardly begun to.
   { variant: 'throat-first', share: 0.03, losses: girdles(0.3, 0.28, 0.4), throat: 0.9 },
+  // Inflamed by immunity against a tumour, by a checkpoint inhibitor above all, the neck sinks with the girdles.
+  {
+    variant: 'girdles-and-sinking-neck',
+    share: 0.035,
+    losses: { ...girdles(0.55, 0.55, 0.6), 'neck-extensors': 0.6 },
+    throat: 0.5,
+  },
   { variant: 'hips-and-neck', share: 0.1, losses: girdles(0.45, 0.35, 0.6), throat: 0.4 },
 ];
 
@@ -134,6 +141,24 @@ export const girdleMyopathies: readonly MuscleDisease[] = [
     ],
   },
   {
+    // Colchicine and chloroquine stop the traffic in muscle and nerve alike, in failing kidneys within weeks: weak girdles
+    // without jerks, and muscle that answers a tap too long in some. Source: Kuncl 1987 (recalled).
+    ...proximal,
+    variant: 'girdles-of-muscle-and-nerve',
+    percent: percent * 0.02,
+    losses: girdles(0.6, 0.4, 0.25),
+    reflex: 0.75,
+    ownReflex: 0.75,
+    because: 'a poison stops muscle and the nerves to it at once',
+    paces: { hyperacute: 0.05, acute: 0.6, subacute: 1.5, chronic: 1 },
+    ages: { from: 30, outside: 0.3 },
+    signs: [
+      ['myotonia', 0.12],
+      ['swallowing', 0.08],
+      ['breathing', 0.08],
+    ],
+  },
+  {
     // An overactive thyroid weakens the girdles, makes the jerks brisk, the heart race, hands shake and lids draw back.
     ...proximal,
     variant: 'girdles-with-brisk-jerks',
@@ -172,6 +197,8 @@ export const girdleMyopathies: readonly MuscleDisease[] = [
       ownReflex: 0.97,
       because: 'the muscles of all limbs are affected, near more than far',
       paces: { hyperacute: 0.3, acute: 0.6, subacute: 1.5, chronic: 0.8 },
+      // Infants have forms of their own.
+      ages: { from: 3, outside: 0.15 },
       signs: [
         ['swallowing', 0.5],
         ['voice', 0.2],

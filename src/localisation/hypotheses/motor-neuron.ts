@@ -4,7 +4,13 @@ import { type BodySide, bodySides, opposite } from '../../kernel/side.ts';
 import { type Hypothesis, hypothesis } from '../hypothesis.ts';
 import { LesionBuilder } from '../lesion.ts';
 import { type Process, partOf, processOf, reached } from '../process.ts';
-import { type CellPattern, cellRegions, segmentalPatterns, spreadingPatterns } from './motor-neuron-patterns.ts';
+import {
+  type CellLoss,
+  type CellPattern,
+  cellRegions,
+  segmentalPatterns,
+  spreadingPatterns,
+} from './motor-neuron-patterns.ts';
 import { reasonsOf } from './process-reasons.ts';
 import { comesOnSlowly, facultiesOf, type ProcessSign, processSite } from './process-signs.ts';
 
@@ -15,6 +21,7 @@ const percent = {
   lowerSegmental: 0.6,
   lowerProximal: 0.15,
   bulbospinal: 0.1,
+  ofInfants: 0.3,
   upperMotorNeuron: 0.35,
 } as const;
 
@@ -147,8 +154,16 @@ function spreadingHypotheses(pattern: CellPattern, share: number): Hypothesis[] 
 /** Cells die within hours to days of an infection, or over years in one limb. Judged. */
 const staysWhereItBegan = { hyperacute: 1.5, acute: 2, subacute: 0.5, chronic: 0.85 } as const;
 
-/** Viruses of motor cells inflame the meninges as well: the neck is stiff in some at first. Chance judged. */
-const stiffNeckOfInfection = ['meningeal', 0.18] as const;
+/**
+ * Viruses of motor cells inflame the meninges as well: the neck is stiff in some at first. Nor do they keep to the front of the
+ * grey matter: for days the bladder and the bowel stand still in a quarter, as in poliomyelitis. Chances judged.
+ */
+const besideTheMotorCells: readonly ProcessSign[] = [
+  ['meningeal', 0.18],
+  ['bladder-retention', 0.2],
+  ['bowel', 0.2],
+  ['gut', 0.15],
+];
 
 function segmentalHypothesis(pattern: CellPattern, share: number): Hypothesis {
   return hypothesis(lower, `segmental-${pattern.key}`, percent.lowerSegmental * share, cellsLost(pattern).build(), {
@@ -156,7 +171,7 @@ function segmentalHypothesis(pattern: CellPattern, share: number): Hypothesis {
       because: 'anterior horn cells of some segments are lost',
       reasons: reasonsOf.lowerMotorCells,
     }),
-    faculties: facultiesOf([...bulbarSigns(pattern.bulbar, 0.06), ...(pattern.ages ? [] : [stiffNeckOfInfection])]),
+    faculties: facultiesOf([...bulbarSigns(pattern.bulbar, 0.06), ...(pattern.ages ? [] : besideTheMotorCells)]),
     paces: pattern.paces ?? staysWhereItBegan,
     ...(pattern.ages && { ages: pattern.ages }),
   });
@@ -172,6 +187,46 @@ const girdle: ReadonlySet<MuscleGroup | undefined> = new Set<MuscleGroup>([
   'neck-flexors',
   'trunk',
 ]);
+
+/**
+ * Motor cells that die in the first months of life: limp legs and then arms, near before far, no jerks, a tongue that flickers and
+ * a chest that sinks while the diaphragm works; face and eyes stay bright. Source: Amato and Russell (recalled); fractions judged.
+ */
+function infantHypotheses(): Hypothesis[] {
+  return [
+    { key: 'limp', share: 0.65, cells: 0.5, near: 0.55, arms: 0.85, throat: 0.5, breathing: 0.6 },
+    { key: 'legs-first', share: 0.35, cells: 0.2, near: 0.5, arms: 0.5, throat: 0.12, breathing: 0.15 },
+  ].map(({ key, share, cells, near, arms, throat, breathing }) => {
+    const losses: readonly CellLoss[] = bodySides.flatMap((side): readonly CellLoss[] => [
+      [side, 'neck', cells * 0.6],
+      [side, 'trunk', cells],
+      [side, 'upper-arm', cells],
+      [side, 'forearm-and-hand', cells * 0.6],
+      [side, 'thigh', cells],
+      [side, 'leg-and-foot', cells],
+    ]);
+    const lesion = cellsLost({ key, share, bulbar: throat, losses });
+    return hypothesis(lower, `of-infants-${key}`, percent.ofInfants * share, lesion.build(), {
+      process: processOf({
+        motor: ({ group }) =>
+          group === 'hip' || group === 'knee-extensors' ? near : girdle.has(group) ? near * arms : 0,
+        reflex: ({ segment }) => (segment === null ? 0 : 0.8),
+        because: 'anterior horn cells are lost while they grow',
+        reasons: reasonsOf.lowerMotorCells,
+      }),
+      faculties: facultiesOf([
+        ['tongue-denervation', 0.5 * Math.min(1, 0.4 + throat)],
+        ['swallowing', throat],
+        ['palate', throat * 0.4],
+        ['voice', throat],
+        ['breathing', breathing],
+        ['gut', 0.1],
+      ]),
+      paces: { hyperacute: 0.05, acute: 0.15, subacute: 0.8, chronic: 1.3 },
+      ages: { to: 2, outside: 0.0005 },
+    });
+  });
+}
 
 /** Cells lost all over, most of them those of the girdles: the sum is what each muscle loses. */
 function girdleHypotheses(): Hypothesis[] {
@@ -297,6 +352,7 @@ export function motorNeuronHypotheses(): Hypothesis[] {
     ...spreadingPatterns.flatMap((pattern) => spreadingHypotheses(pattern, pattern.share / spreading)),
     ...segmentalPatterns.map((pattern) => segmentalHypothesis(pattern, pattern.share / segmental)),
     ...girdleHypotheses(),
+    ...infantHypotheses(),
     ...upperHypotheses(),
   ];
 }

@@ -211,7 +211,7 @@ const aspectSpared = 0.35;
 const unfelt: ReadonlySet<Finding['item']['probe']['kind']> = new Set(['reflex', 'clonus', 'plantar'] as const);
 
 /** Parts of the body in which something was found wrong that could be complained of, and which aspects. */
-function troubledMarks(findings: readonly Finding[]): ReadonlySet<Mark> {
+function troubledMarks(findings: readonly Finding[], isWeakInfant: boolean): ReadonlySet<Mark> {
   const wrong = findings.filter(({ abnormal, item }) => abnormal && !unfelt.has(item.probe.kind));
   const marks = new Set<Mark>();
   for (const finding of wrong) {
@@ -220,12 +220,19 @@ function troubledMarks(findings: readonly Finding[]): ReadonlySet<Mark> {
       marks.add(part);
       if (part.endsWith('perineum')) marks.add('sphincters');
       if (aspect !== null) marks.add(`${part} ${aspect}`);
+      // Nobody grades the power of an infant that is called weak: that a limb is limp says how strong it is, near and far.
+      if (isWeakInfant && isLimp(finding)) {
+        marks.add(`${part} power`);
+        for (const half of halvesOfALimb) marks.add(`${part} ${half} paralysed`);
+      }
       const half = halfOf(finding);
       if (half !== null) marks.add(`${part} ${half} paralysed`);
     }
   }
   return marks;
 }
+
+const isLimp = ({ item, value }: Finding): boolean => item.probe.kind === 'tone' && value === 'reduced';
 
 const nearGroups: ReadonlySet<MuscleGroup> = new Set<MuscleGroup>([
   'scapular',
@@ -335,6 +342,7 @@ function lookedAt(troubled: ReadonlySet<Mark>, teller: Teller): ReadonlySet<Mark
 type Teller = 'able' | 'small-child' | 'unconscious';
 
 const tellsFromYears = 3;
+const infantToYears = 1;
 
 function tellerOf(exam: Pick<Exam, 'findings' | 'person'>): Teller {
   if (isUnconscious(exam)) return 'unconscious';
@@ -411,8 +419,9 @@ export class Coverage {
     { findings, history, person }: Pick<Exam, 'findings' | 'history' | 'person'>,
   ): void {
     const teller = tellerOf({ findings, person });
-    const troubled = troubledMarks(findings);
-    const untroubled = bits(lookedAt(troubled, teller)) & ~bits(troubled) & ~bits(toldOf(history, troubled));
+    const isWeakInfant = (person.ageYears ?? tellsFromYears) < infantToYears && tells(history, weaknessTold);
+    const troubled = troubledMarks(findings, isWeakInfant);
+    const untroubled = bits(lookedAt(troubled, teller)) & ~bits(troubled) & ~bits(toldOf(history, troubled, teller));
     if (isTakenForAwake({ findings, history })) this.discountSleep(logWeights);
     if (teller === 'able' && isWeakAlone(findings, history))
       this.discountNumbing(logWeights, isNumbnessDenied(history) ? numbnessDenied : numbnessUntold);
@@ -450,6 +459,7 @@ const toldOfLimbs: Readonly<Record<'arms' | 'legs', ReadonlySet<string>>> = {
   arms: new Set(['arm-weakness']),
   legs: new Set(['leg-weakness', 'difficulty-walking', 'difficulty-with-stairs', 'ascending-weakness', 'burning-feet']),
 };
+const weaknessTold: ReadonlySet<string> = new Set(['weakness', 'fatigable-weakness', 'loss-of-skills']);
 const toldOfTheHead: ReadonlySet<string> = new Set([
   'diplopia',
   'drooping-eyelids',
@@ -461,10 +471,13 @@ const toldOfTheHead: ReadonlySet<string> = new Set([
 ]);
 
 /** Parts that the patient told of, where the examination says nothing of them: a lesion that troubles them is no worse for it. */
-function toldOf(history: Exam['history'], found: ReadonlySet<Mark>): readonly Mark[] {
+function toldOf(history: Exam['history'], found: ReadonlySet<Mark>, teller: Teller): readonly Mark[] {
+  // A parent says that the child is weak, and not of which limb.
+  const isWeakChild = teller === 'small-child' && tells(history, weaknessTold);
   const limbs = (['arms', 'legs'] as const).flatMap((pair) => {
     const halves = bodySides.map((side): Part => `${side} ${pair}`);
-    return tells(history, toldOfLimbs[pair]) && !halves.some((half) => found.has(half)) ? halves : [];
+    const isTold = isWeakChild || tells(history, toldOfLimbs[pair]);
+    return isTold && !halves.some((half) => found.has(half)) ? halves : [];
   });
   return [...(tells(history, toldOfTheHead) ? ['head' as const] : []), ...limbs];
 }

@@ -1,3 +1,4 @@
+import type { MuscleGroup } from '../../anatomy/movement.ts';
 import { movementTable } from '../../anatomy/movements.ts';
 import { describeFinding } from '../../exam/describe.ts';
 import type { Exam } from '../../exam/exam.ts';
@@ -174,7 +175,7 @@ function newbornShifts({ findings, person }: Exam): readonly Shift[] {
  * muscle, junction or motor cells, above all where it has stood since birth. Source: McGrogan 2009, Dubowitz, the floppy infant
  * (from memory). Odds judged.
  */
-const limpFromBirth = { roots: 0.05, muscle: 6, release: 0.4 } as const;
+const limpFromBirth = { roots: 0.05, muscle: 6, release: 0.4, brainOfTheLate: 3 } as const;
 const ofLimpInfants = sites(
   'proximal-myopathy',
   'myotonic-myopathy',
@@ -191,8 +192,11 @@ function beganInFirstYear({ person: { ageYears }, onset: { durationDays = 0 } }:
 
 const longAxons = sites('motor-polyneuropathy', 'length-dependent-polyneuropathy', 'sensory-polyneuropathy');
 
+const late: ReadonlySet<string> = new Set(['developmental-delay']);
+const saidToBeWeak: ReadonlySet<string> = new Set(['weakness', 'fatigable-weakness', 'leg-weakness', 'arm-weakness']);
+
 function floppyInfantShifts(exam: Exam): readonly Shift[] {
-  const { findings, course } = exam;
+  const { findings, course, history } = exam;
   if (!beganInFirstYear(exam)) return [];
   const first = findings.find(
     ({ abnormal, item, value }) =>
@@ -205,6 +209,14 @@ function floppyInfantShifts(exam: Exam): readonly Shift[] {
     factor: limpFromBirth.roots,
     because: 'roots and nerves are hardly ever inflamed in the first year',
   });
+  if (tells(history, late) && !tells(history, saidToBeWeak)) {
+    const because =
+      'limp infants who are late in all they learn, and are not called weak, mostly have an illness of the brain';
+    return [
+      roots,
+      shiftBy(first, { applies: sites('diffuse-encephalopathy'), factor: limpFromBirth.brainOfTheLate, because }),
+    ];
+  }
   if (course !== 'static') return [roots];
   const because = 'a child that is limp from birth has a disease of muscle, junction or motor cells';
   return [
@@ -336,6 +348,25 @@ function painlessParaplegiaShifts({ findings, history, onset }: Exam): readonly 
   return [shiftBy(first, { applies: kinds('cauda-equina'), factor: lostThighs.cauda, because })];
 }
 
+/** Grade of power up to which the thighs count as gone, and the odds of the cauda equina where that took hours, with pain or without. Judged. */
+const goneThighs = { grade: 1, cauda: 0.5 } as const;
+
+/**
+ * Within hours no movement of either thigh is left: blood that stops in the cord, or a mass that presses on it, does that; a
+ * disc on the cauda equina takes the feet first and spares the hips. Source: Brazis, cauda equina and conus (recalled).
+ */
+function thighsGoneInHoursShifts({ findings, onset }: Exam): readonly Shift[] {
+  if (onset.pace !== 'hyperacute') return [];
+  const thighs = weakMovements(findings).filter(
+    ({ item: { probe } }) => probe.kind === 'movement' && ofTheThigh.has(probe.movement),
+  );
+  const [first] = thighs;
+  const areGone = thighs.every(({ value }) => Number.parseInt(String(value), 10) <= goneThighs.grade);
+  if (first === undefined || sidesOf(thighs).size < 2 || !areGone) return [];
+  const because = 'both thighs are gone within hours, and a cauda equina under pressure loses the feet first';
+  return [shiftBy(first, { applies: kinds('cauda-equina'), factor: goneThighs.cauda, because })];
+}
+
 /** Odds where both legs alone have grown weak within three months under a spine that hurts. Judged. */
 const legsUnderAPainfulSpine = { days: 92, motorCells: 0.35, muscle: 0.35, longAxons: 0.6 } as const;
 const painOfTheSpine: ReadonlySet<string> = new Set([
@@ -440,6 +471,59 @@ function gripAndThighShifts({ findings, onset, person: { ageYears = gripAndThigh
   ];
 }
 
+/** Odds of the cord where both girdles alone are found weak, slowly. Judged. */
+const girdlesAlone = 0.4;
+
+/**
+ * Shoulders and hips of both sides fail over weeks and months, far movements are not complained of, and nothing is brisk, numb or
+ * painful: tracts take hand and foot first, muscles and junctions what is near.
+ */
+function girdlesShift({ findings, history, onset }: Exam): readonly Shift[] {
+  if (onset.pace !== 'subacute' && onset.pace !== 'chronic') return [];
+  const weak = weakMovements(findings);
+  const [first] = weak;
+  if (first === undefined || !weak.every(({ item: { probe } }) => isNear(probe))) return [];
+  const areBoth = (['upper-limbs', 'lower-limbs'] as const).every(
+    (limb) => sidesOf(weak.filter(({ item }) => item.region === limb)).size === 2,
+  );
+  if (!areBoth || lostFeeling(findings).length > 0 || tells(history, notOfMuscle)) return [];
+  if (findings.some((finding) => finding.abnormal && (isFreed(finding) || finding.item.section === 'sphincters')))
+    return [];
+  const because = 'hips and shoulders alone fail on both sides, and nothing is brisk, numb or painful';
+  return [shiftBy(first, { applies: kinds('cord'), factor: girdlesAlone, because })];
+}
+
+function isNear(probe: Finding['item']['probe']): boolean {
+  const group = probe.kind === 'movement' ? movementTable.get(probe.movement)?.group : undefined;
+  return group !== undefined && nearGroups.has(group);
+}
+
+const nearGroups: ReadonlySet<MuscleGroup> = new Set<MuscleGroup>([
+  'neck-flexors',
+  'neck-extensors',
+  'trunk',
+  'scapular',
+  'shoulder',
+  'upper-arm',
+  'hip',
+  'knee-extensors',
+  'knee-flexors',
+]);
+const notOfMuscle: ReadonlySet<string> = new Set([
+  'back-pain',
+  'thoracic-back-pain',
+  'neck-pain',
+  'night-spinal-pain',
+  'radicular-arm-pain',
+  'radicular-leg-pain',
+  'numbness',
+  'paraesthesiae',
+  'tight-band',
+  'unsteadiness',
+  'clumsiness',
+  'bladder-disturbance',
+]);
+
 /** How patterns of the limbs that no single finding makes shift the odds of sites. */
 export function limbPatternShifts(exam: Exam): readonly Shift[] {
   return [
@@ -456,8 +540,10 @@ export function limbPatternShifts(exam: Exam): readonly Shift[] {
     ...hemiataxiaShifts(exam),
     ...legBeforeArmShifts(exam),
     ...painlessParaplegiaShifts(exam),
+    ...thighsGoneInHoursShifts(exam),
     ...legsUnderAPainfulSpineShifts(exam),
     ...oneLegShifts(exam),
     ...gripAndThighShifts(exam),
+    ...girdlesShift(exam),
   ];
 }

@@ -5,6 +5,7 @@ import { areFeetPressed, spinalPain } from './cord.ts';
 import { eyeMovementSigns } from './eye-movement-signs.ts';
 import { trueFever } from './fever.ts';
 import { isOfPressedNerves, limbsOf } from './few-muscles.ts';
+import { isOfTheGirdles } from './girdles.ts';
 import { isPulledPlexus } from './muscle-and-nerve-flags.ts';
 import { each } from './story.ts';
 import { isHipOfABirth, isStrokeOfOld, onOneSide } from './sudden-deficit.ts';
@@ -317,7 +318,10 @@ export const likelyEmergencies: readonly LikelyEmergency[] = [
     causes: ['metastatic-spinal-cord-compression'],
     withinDays: 180,
     // It is the flag of those who are known or seem to have a cancer; others have that of the cord.
-    beside: (facts) => facts.told('cancer', 'lymphoma', 'monoclonal-gammopathy', 'weight-loss', 'recent-weight-loss'),
+    beside: (facts) =>
+      isOfTheGirdles(facts)
+        ? []
+        : facts.told('cancer', 'lymphoma', 'monoclonal-gammopathy', 'weight-loss', 'recent-weight-loss'),
   },
   {
     flag: 'suspected-spinal-infection',

@@ -22,6 +22,7 @@ import {
   weakUnderASlippingNeck,
 } from './cord.ts';
 import { feverReasons, trueFever } from './fever.ts';
+import { isOfTheGirdles } from './girdles.ts';
 import { absent, notAssessable, orTold, present, type RedFlagRule, slowlyProgressive, type Verdict } from './rule.ts';
 import { each, none } from './story.ts';
 import { onOneSide } from './sudden-deficit.ts';
@@ -217,7 +218,7 @@ export const spinalFlags: readonly RedFlagRule[] = [
       const root = facts.told('radicular-leg-pain', 'radicular-arm-pain', 'bilateral-leg-pain', 'tight-band');
       const trouble = facts.told('leg-weakness', 'difficulty-walking', 'numbness', 'unsteadiness', 'falls');
       const limbSigns = [...facts.weak('lower-limbs'), ...facts.weak('upper-limbs'), ...facts.legSensoryLoss];
-      if ((isNeuropathic(facts) || isOldWeakness(facts)) && pain.length === 0) return null;
+      if ((isNeuropathic(facts) || isOldWeakness(facts) || isOfTheGirdles(facts)) && pain.length === 0) return null;
       if (signs.length > 0) return present([...cancer, ...signs]);
       if (trouble.length > 0 && pain.length + root.length > 0)
         return present([...cancer, ...pain, ...root, ...trouble]);

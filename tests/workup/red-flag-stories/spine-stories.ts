@@ -5,6 +5,10 @@ const extensorBoth = [{ side: 'both', response: 'extensor' }];
 const flexorBoth = [{ side: 'both', response: 'flexor' }];
 const numbFeet = [{ modality: 'pinprick', site: 'dorsum-of-foot', side: 'both', result: 'reduced' }];
 const levelAt = (segment: string) => [{ modality: 'pinprick', levelBelow: segment, side: 'both', result: 'reduced' }];
+const weakGirdles = [
+  { movement: 'hip-flexion', side: 'both', grade: '4' },
+  { movement: 'shoulder-abduction', side: 'both', grade: '4' },
+];
 const lostPosition = (...where: readonly string[]) =>
   where.map((place) => ({ modality: 'joint-position', site: place, side: 'both', result: 'absent' }));
 
@@ -73,6 +77,18 @@ export const spineStories: readonly Story[] = [
     not: {
       history: { onset: days, symptoms: has('thoracic-back-pain') },
       findings: { power: weakLegsBothSides },
+    },
+  },
+  {
+    flag: 'suspected-metastatic-cord-compression',
+    by: 'hips and shoulders that fail slowly and alone are of muscle or junction in those with a cancer too',
+    raised: {
+      history: { onset: months, symptoms: has('weakness', 'numbness'), conditions: has('cancer') },
+      findings: { power: weakGirdles },
+    },
+    not: {
+      history: { onset: months, symptoms: has('weakness'), conditions: has('cancer') },
+      findings: { power: weakGirdles },
     },
   },
   {

@@ -447,9 +447,17 @@ export const illnessHistory: readonly HistoryWeight[] = [
     1,
     'the medicine harms muscle',
   ),
+  // Myositis is twice as common among its harms as myasthenia, and comes with it in a third. Johnson 2019 (from memory).
   ...weigh(
     'immune-checkpoint-inhibitor',
-    anyOf(kinds('junction', 'polyradiculoneuropathy'), sites('proximal-myopathy', 'axial-myopathy')),
+    sites('proximal-myopathy', 'axial-myopathy'),
+    3,
+    1,
+    'the medicine unleashes immunity against muscle',
+  ),
+  ...weigh(
+    'immune-checkpoint-inhibitor',
+    kinds('junction', 'polyradiculoneuropathy'),
     2,
     1,
     'the medicine unleashes immunity against nerve and muscle',
