@@ -132,7 +132,7 @@ function signlessShare({ findings, history }: Exam): number {
 }
 
 /** From which weight on, as the logarithm of a likelihood ratio, a complaint is one of this very site. Judged. */
-const ofThisSite = Math.log(Number(process.env.CO ?? 3));
+const ofThisSite = Math.log(2);
 
 /** Whether what the patient complains of points to the site, so that its common causes are considered as well as those that the story names. */
 function isComplainedOf({ supporting }: RankedLocalisation): boolean {

@@ -87,7 +87,6 @@ const foundAndSuffered = [
   ['seizure-seen', 'seizure'],
   ['postural-tremor', 'tremor'],
   ['action-tremor', 'tremor'],
-  ['resting-tremor', 'tremor'],
 ] as const;
 
 function impliedHistory(

@@ -71,6 +71,18 @@ describe('what scores and measurements say in signs', () => {
     expect(told([{ key: 'fever', present: false }])).toEqual([['fever', false]]);
   });
 
+  it.each([
+    ['seizure-seen', 'seizure'],
+    ['postural-tremor', 'tremor'],
+  ])('takes %s for a complaint of %s, told once', (sign, symptom) => {
+    const involuntaryMovements = [
+      { sign, present: true },
+      ...(symptom === 'tremor' ? [{ sign: 'action-tremor', present: true }] : []),
+    ];
+    const { history } = withImpliedFacts(bedsideExam({ findings: { involuntaryMovements } }));
+    expect(history.map(({ key, present }) => [key, present])).toEqual([[symptom, true]]);
+  });
+
   it('points to the score, and is added once', () => {
     const exam = withImpliedFacts(scored(1, 1, 4));
     expect(exam.findings.map(({ pointer }) => pointer)).toEqual(['/findings/higherFunction/0']);

@@ -68,6 +68,35 @@ describe('assessment of the invented examples', () => {
     expect(awake.redFlags.map(({ key }) => key)).not.toContain('unexplained-fall-in-consciousness');
   });
 
+  // Common causes of each complaint: Adams and Victor, chapters on tremor, sight, epilepsy and the cauda equina (recalled).
+  it.each([
+    ['chronic', 700, ['tremor'], ['essential-tremor', 'parkinson-disease']],
+    ['hyperacute', 0.1, ['seizure'], ['epilepsy']],
+    ['acute', 1, ['bladder-disturbance', 'leg-weakness'], ['lumbar-disc-herniation', 'spinal-cord-infarction']],
+    ['subacute', 30, ['drooping-eyelids', 'diplopia'], ['myasthenia-gravis']],
+  ] as const)(
+    'puts common causes first where only complaints are known: %s, %d days, %j',
+    (pace, durationDays, told, causes) => {
+      const exam = bedsideExam({
+        person: { ageYears: 62, sex: 'male' },
+        history: { onset: { pace, durationDays }, symptoms: told.map((key) => ({ key, present: true })) },
+      });
+      expect(causes).toContain(assessor.assess(exam).causes[0]?.key);
+    },
+  );
+
+  it('says that a breath that grows short in weakness was not measured, before anybody has tried the limbs', () => {
+    const { redFlags } = assessor.assess(
+      bedsideExam({
+        history: {
+          onset: { pace: 'acute', durationDays: 3 },
+          symptoms: ['weakness', 'breathlessness'].map((key) => ({ key, present: true })),
+        },
+      }),
+    );
+    expect(redFlags.find(({ key }) => key === 'neuromuscular-respiratory-failure')?.state).toBe('not-assessable');
+  });
+
   it('gives the same causes, flags and tests whatever the order of the findings', () => {
     const example = exampleExam({}, 'cervical-cord') as { findings: Record<string, unknown[]>; [key: string]: unknown };
     const essence = (findings: Record<string, unknown[]>) => {

@@ -42,6 +42,14 @@ const centralVestibularSigns = [
   'gait/unable-to-walk',
 ];
 
+const limbsThatMiss = [
+  'coordination/finger-nose',
+  'coordination/heel-shin',
+  'coordination/rapid-alternating-movements',
+  'special-tests/pronator-drift',
+  'special-tests/leg-drift',
+];
+
 /** What is the first sign of a tumour in many children, beside limbs, gait and eyes that do not move. */
 const otherSignsOfAChild = [
   'cranial-nerves/optic-disc-swelling',
@@ -98,7 +106,11 @@ export const headFlags: readonly RedFlagRule[] = [
       );
       // Weeks are counted from the first sign of the illness; where that grows, the sleep is new.
       const inTime = facts.beganWithin(facts.exam.course === 'progressive' ? 92 : 28) !== 'no';
-      return signs.length + scale.length > 0 && inTime ? present([...findingReasons(signs), ...scale]) : null;
+      if (signs.length + scale.length > 0 && inTime) return present([...findingReasons(signs), ...scale]);
+      // Told by others before anybody has examined; what has passed was no fall of consciousness.
+      const muddled = facts.told('resolved-deficit').length === 0 ? facts.told('cognitive-change') : [];
+      const isClear = facts.query.tested(clouded).some(({ abnormal }) => !abnormal);
+      return muddled.length > 0 && facts.beganWithin(7) === 'yes' && !isClear ? present(muddled) : null;
     },
   },
   {
@@ -505,15 +517,19 @@ function isFungalRisk(facts: BedsideFacts): boolean {
 function checkVertigo(facts: BedsideFacts): Verdict | null {
   const { query } = facts;
   const lasting = facts.told('continuous-vertigo');
-  const signs = query.abnormal(centralVestibularSigns);
+  const central = query.abnormal(centralVestibularSigns);
   // Dizziness is how many call it: with the eyes of a central lesion it is the same.
   const eyes = query.abnormal(centralEyes);
   const vertigo = [...lasting, ...facts.told('vertigo', ...(eyes.length > 0 ? ['dizziness'] : []))];
   const { pace } = facts.exam.onset;
   if (vertigo.length === 0 || pace === 'chronic' || pace === 'subacute') return null;
-  // Vertigo that has not stopped is of days, though nobody says of how many.
-  const isUndated = facts.isUntimed && lasting.length > 0;
-  if (facts.beganWithin(14) !== 'yes' && !isUndated) return null;
+  // The ear moves the eyes and the trunk; an arm or a leg that sinks or misses is of the brain.
+  const limbs = query.abnormal(limbsThatMiss);
+  // Vertigo that has not stopped is of days, though nobody says of how many; so is what came with a limb that misses.
+  const isUndated = (facts.isUntimed && lasting.length > 0) || (pace !== undefined && limbs.length > 0);
+  const began = facts.beganWithin(14);
+  if (began !== 'yes' && !(isUndated && began !== 'no')) return null;
+  const signs = [...central, ...limbs];
   const isKnown = facts.told('similar-attacks-before', 'positional-vertigo').length > 0;
   const told = [
     ...facts.told('hearing-loss', 'speech-difficulty', 'slurred-speech', 'diplopia', 'numbness', 'dysphagia'),

@@ -231,4 +231,27 @@ export const complaintsAloneStories: readonly Story[] = [
     },
     not: { history: { onset: days, course: 'progressive', symptoms: has('shoulder-pain', 'arm-weakness') } },
   },
+  {
+    flag: 'unexplained-fall-in-consciousness',
+    by: 'thinking that changed two days ago, told before anybody has examined; a mind found clear is none',
+    at: nowhere,
+    raised: { history: { onset: { pace: 'acute', durationDays: 2 }, symptoms: has('cognitive-change') } },
+    not: {
+      history: { onset: { pace: 'acute', durationDays: 2 }, symptoms: has('cognitive-change') },
+      findings: { higherFunction: [{ sign: 'confusion', present: false }] },
+    },
+  },
+  {
+    flag: 'central-vestibular-syndrome',
+    by: 'Kattah 2009: a first vertigo beside an arm that sinks; positional vertigo with sound limbs is the ear',
+    at: site('vestibular-nerve', 'cranial-nerve'),
+    raised: {
+      history: { onset: { pace: 'acute' }, symptoms: has('vertigo', 'positional-vertigo') },
+      findings: { specialTests: [{ test: 'pronator-drift', side: 'left', result: 'positive' }] },
+    },
+    not: {
+      history: { onset: { pace: 'acute' }, symptoms: has('vertigo', 'positional-vertigo') },
+      findings: { specialTests: [{ test: 'pronator-drift', side: 'left', result: 'negative' }] },
+    },
+  },
 ];
