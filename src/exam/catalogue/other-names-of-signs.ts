@@ -258,7 +258,7 @@ export const otherNamesOfSigns: Readonly<Partial<Record<SectionKey, OtherNames>>
     'ankle-plantarflexion': ['gastrocnemius', 'foot plantarflexion', 'plantar flexion', 'ankle flexion'],
     'ankle-inversion': ['tibialis posterior', 'foot inversion'],
     'ankle-eversion': ['peroneus longus', 'fibularis longus', 'foot eversion'],
-    'great-toe-extension': ['extensor hallucis longus', 'big toe extension', 'hallux extension'],
+    'great-toe-extension': ['EHL', 'extensor hallucis longus', 'big toe extension', 'hallux extension'],
     'great-toe-flexion': ['flexor hallucis longus', 'big toe flexion', 'hallux flexion'],
     'toe-extension': ['extensor digitorum longus'],
     'toe-flexion': ['flexor digitorum longus'],
@@ -288,7 +288,7 @@ export const otherNamesOfSigns: Readonly<Partial<Record<SectionKey, OtherNames>>
   },
   coordination: {
     'finger-nose': ['dysmetria', 'finger-to-nose', 'finger to finger', 'upper limb ataxia'],
-    'rapid-alternating-movements': ['dysdiadochokinesia', 'adiadochokinesia', 'diadochokinesis'],
+    'rapid-alternating-movements': ['dysdiadochokinesia', 'dysdiadochokinesis', 'adiadochokinesia', 'diadochokinesis'],
     'heel-shin': ['heel-knee-shin', 'heel-to-shin', 'lower limb ataxia'],
     'toe-finger': ['toe to finger'],
     rebound: ['Holmes rebound'],

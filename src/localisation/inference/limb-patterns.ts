@@ -1,5 +1,5 @@
-import type { MuscleGroup } from '../../anatomy/movement.ts';
 import { movementTable } from '../../anatomy/movements.ts';
+import { nearTheTrunk } from '../../anatomy/near-the-trunk.ts';
 import { describeFinding } from '../../exam/describe.ts';
 import type { Exam } from '../../exam/exam.ts';
 import { type Finding, isBrisk } from '../../exam/finding.ts';
@@ -495,20 +495,9 @@ function girdlesShift({ findings, history, onset }: Exam): readonly Shift[] {
 
 function isNear(probe: Finding['item']['probe']): boolean {
   const group = probe.kind === 'movement' ? movementTable.get(probe.movement)?.group : undefined;
-  return group !== undefined && nearGroups.has(group);
+  return group !== undefined && nearTheTrunk.has(group);
 }
 
-const nearGroups: ReadonlySet<MuscleGroup> = new Set<MuscleGroup>([
-  'neck-flexors',
-  'neck-extensors',
-  'trunk',
-  'scapular',
-  'shoulder',
-  'upper-arm',
-  'hip',
-  'knee-extensors',
-  'knee-flexors',
-]);
 const notOfMuscle: ReadonlySet<string> = new Set([
   'back-pain',
   'thoracic-back-pain',

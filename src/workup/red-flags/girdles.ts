@@ -1,19 +1,7 @@
-import type { MuscleGroup } from '../../anatomy/movement.ts';
 import { movementTable } from '../../anatomy/movements.ts';
+import { nearTheTrunk } from '../../anatomy/near-the-trunk.ts';
 import type { BedsideFacts } from '../bedside-facts.ts';
 import { spinalPain } from './cord.ts';
-
-const nearTheTrunk: ReadonlySet<MuscleGroup> = new Set<MuscleGroup>([
-  'neck-flexors',
-  'neck-extensors',
-  'trunk',
-  'scapular',
-  'shoulder',
-  'upper-arm',
-  'hip',
-  'knee-extensors',
-  'knee-flexors',
-]);
 
 /** What roots, nerves and cord make people tell of, and muscles do not. */
 const notOfMuscle = [
