@@ -26,58 +26,39 @@ const bySection: Readonly<Record<SectionKey, Demand>> = {
   specialTests: 'order',
 };
 
-/** Items that demand otherwise than most of their section, by key. */
-export const demandByKey: ReadonlyMap<string, Demand> = new Map(
-  (
-    [
-      [
-        'presence',
-        [
-          'drowsiness',
-          'stupor',
-          'coma',
-          'fluctuating-consciousness',
-          'agitation',
-          'catatonia',
-          'frontal-release-signs',
-        ],
-      ],
-      ['presence', ['grasp-reflex', 'palmomental-reflex', 'glabellar-reflex', 'snout-reflex']],
-      ['presence', ['neck-stiffness', 'kernig', 'brudzinski', 'asymmetric-moro', 'chvostek-or-trousseau', 'ice-pack']],
-      [
-        'presence',
-        ['hoffmann', 'tromner', 'inverted-brachioradialis', 'crossed-adductor', 'delayed-reflex-relaxation'],
-      ],
-      ['presence', ['chaddock', 'oppenheim', 'gordon']],
-      ['movement', ['dysphagia', 'broken-pursuit', 'slow-saccades', 'saccadic-dysmetria', 'gaze-evoked-nystagmus']],
-      ['movement', ['vertical-gaze-palsy', 'upgaze-palsy', 'downgaze-palsy', 'internuclear-ophthalmoplegia']],
-      // In the first years everybody grasps and sucks.
-      ['order', ['frontal-release-signs', 'grasp-reflex', 'palmomental-reflex', 'glabellar-reflex', 'snout-reflex']],
-      ['order', ['expressive-aphasia', 'receptive-aphasia', 'global-aphasia', 'mutism']],
-      ['order', ['dysarthria', 'flaccid-dysarthria', 'spastic-dysarthria', 'cerebellar-dysarthria', 'nasal-speech']],
-      ['order', ['hypokinetic-dysarthria', 'hearing-loss', 'fatigable-ptosis', 'impaired-convergence', 'jaw-weakness']],
-      ['order', ['sternocleidomastoid-weakness', 'trapezius-weakness', 'tongue-deviation', 'tongue-weakness']],
-      ['order', ['tandem', 'romberg', 'absent-voluntary-anal-contraction']],
-      [
-        'answer',
-        ['anosmia', 'reduced-visual-acuity', 'reduced-colour-vision', 'central-scotoma', 'enlarged-blind-spot'],
-      ],
-      ['answer', ['altitudinal-field-defect', 'monocular-field-defect', 'constricted-visual-field']],
-      ['answer', ['homonymous-hemianopia', 'upper-quadrantanopia', 'lower-quadrantanopia', 'bitemporal-hemianopia']],
-      ['answer', ['diplopia', 'fatigable-diplopia', 'facial-numbness', 'loss-of-taste', 'hyperacusis']],
-      [
-        'answer',
-        [
-          'alien-limb',
-          'conductive-hearing-loss',
-          'pharyngeal-sensory-loss',
-          'saddle-anaesthesia',
-          'absent-deep-anal-pressure',
-        ],
-      ],
-      ['school', ['alexia', 'agraphia', 'acalculia', 'left-right-disorientation', 'finger-agnosia', 'agraphaesthesia']],
-    ] satisfies readonly (readonly [Demand, readonly string[]])[]
-  ).flatMap(([demand, keys]) => keys.map((key) => [key, demand] as const)),
+/** Items that demand otherwise than most of their section. */
+export const keysByDemand: Readonly<Record<Demand, readonly string[]>> = {
+  presence: [
+    ...['drowsiness', 'stupor', 'coma', 'fluctuating-consciousness', 'agitation', 'catatonia'],
+    ...['neck-stiffness', 'kernig', 'brudzinski', 'asymmetric-moro', 'chvostek-or-trousseau', 'ice-pack'],
+    ...['hoffmann', 'tromner', 'inverted-brachioradialis', 'crossed-adductor', 'delayed-reflex-relaxation'],
+    ...['chaddock', 'oppenheim', 'gordon'],
+  ],
+  movement: [
+    ...['dysphagia', 'broken-pursuit', 'slow-saccades', 'saccadic-dysmetria', 'gaze-evoked-nystagmus'],
+    ...['vertical-gaze-palsy', 'upgaze-palsy', 'downgaze-palsy', 'internuclear-ophthalmoplegia'],
+  ],
+  order: [
+    // In the first years everybody grasps and sucks.
+    ...['frontal-release-signs', 'grasp-reflex', 'palmomental-reflex', 'glabellar-reflex', 'snout-reflex'],
+    ...['expressive-aphasia', 'receptive-aphasia', 'global-aphasia', 'mutism'],
+    ...['dysarthria', 'flaccid-dysarthria', 'spastic-dysarthria', 'cerebellar-dysarthria', 'hypokinetic-dysarthria'],
+    ...['nasal-speech', 'hearing-loss', 'fatigable-ptosis', 'impaired-convergence', 'jaw-weakness'],
+    ...['sternocleidomastoid-weakness', 'trapezius-weakness', 'tongue-deviation', 'tongue-weakness'],
+    ...['tandem', 'romberg', 'absent-voluntary-anal-contraction'],
+  ],
+  answer: [
+    ...['anosmia', 'reduced-visual-acuity', 'reduced-colour-vision', 'central-scotoma', 'enlarged-blind-spot'],
+    ...['altitudinal-field-defect', 'monocular-field-defect', 'constricted-visual-field', 'bitemporal-hemianopia'],
+    ...['homonymous-hemianopia', 'upper-quadrantanopia', 'lower-quadrantanopia', 'diplopia', 'fatigable-diplopia'],
+    ...['facial-numbness', 'loss-of-taste', 'hyperacusis', 'conductive-hearing-loss', 'pharyngeal-sensory-loss'],
+    ...['alien-limb', 'saddle-anaesthesia', 'absent-deep-anal-pressure'],
+  ],
+  school: ['alexia', 'agraphia', 'acalculia', 'left-right-disorientation', 'finger-agnosia', 'agraphaesthesia'],
+};
+
+const demandByKey: ReadonlyMap<string, Demand> = new Map(
+  demands.flatMap((demand) => keysByDemand[demand].map((key) => [key, demand] as const)),
 );
 
 function demandOf({ key, section, probe }: Item): Demand {
