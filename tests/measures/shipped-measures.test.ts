@@ -24,7 +24,7 @@ interface Sent {
 const now = new Date('2026-02-01T00:00:00Z');
 const steps = builtSteps();
 const model = simulationModel(createExamReader());
-const invented = [...inventExams(model, { count: 200, seed: 9, until: new Date('2026-01-01T00:00:00Z') })];
+const invented = [...inventExams(model, { count: 300, seed: 3, until: new Date('2026-01-01T00:00:00Z') })];
 const exams = invented.map(({ exam: body }) => {
   const exam = steps.readExam(body, { purpose: 'record', now });
   const assessment = steps.assess(exam);
