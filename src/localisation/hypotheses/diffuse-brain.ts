@@ -114,37 +114,6 @@ function herniation(): Hypothesis[] {
   );
 }
 
-/**
- * Both hemispheres pressed down through the tentorium: coma with wide or fixed pupils on both sides, then the reflexes of the pons
- * are lost as well. Plum and Posner, central herniation (recalled); chances judged.
- */
-function centralHerniation(): Hypothesis[] {
-  const forms = [
-    { key: 'herniating-midbrain', share: 0.03, muscles: 0.5, pons: 0 },
-    { key: 'herniating-pons', share: 0.03, muscles: 0.7, pons: 0.8 },
-  ] as const;
-  return forms.map(({ key, share, muscles, pons }) => {
-    const lesion = new LesionBuilder().brain('left', 'intracranial-pressure', 0.6);
-    for (const side of bodySides) {
-      lesion.brain(side, 'pupil-fibres-of-oculomotor-nerve', 0.95).brain(side, 'oculomotor-nerve', muscles);
-      if (pons > 0) lesion.brain(side, 'trigeminal-root', pons).brain(side, 'abducens-nerve', pons * 0.6);
-    }
-    return hypothesis(pressureSite, key, percent.pressure * share, lesion.build(), {
-      process: processOf({
-        release: ({ segment }) => (segment === null ? 0 : 0.5),
-        because: 'the upper brainstem is pressed down through the tentorium',
-      }),
-      paces: herniatingPaces,
-      faculties: facultiesOf([
-        ['consciousness', 0.97],
-        ['attention', 0.2],
-        ['breathing', 0.3],
-        ['gag', pons * 0.5],
-      ]),
-    });
-  });
-}
-
 /** Blood and pus in the meninges raise the pressure, and one sixth nerve or both give way in a few of a hundred. Judged. */
 const sixthNerve = 0.03;
 
@@ -550,7 +519,6 @@ export function diffuseBrainHypotheses(): Hypothesis[] {
   return [
     ...pressureHypotheses(),
     ...herniation(),
-    ...centralHerniation(),
     ...pressedHemispheres(),
     ...meningealHypotheses(),
     ...basalMeningealHypotheses(),
