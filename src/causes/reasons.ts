@@ -7,6 +7,13 @@ export function missing(text: string): Reason {
   return { pointer: null, text };
 }
 
+/** Of the reasons that one statement gives the last alone: a fever that a measured temperature implies is that temperature. */
+export function sayingOnce(reasons: readonly Reason[]): readonly Reason[] {
+  return reasons.filter(
+    ({ pointer }, at) => pointer === null || reasons.findLastIndex((one) => one.pointer === pointer) === at,
+  );
+}
+
 /**
  * Findings as reasons, at most `limit`. What is the same on both sides gives one reason that says so, whether it was sent
  * once or twice, and leads to the first; statements that an examiner made in passing for a whole section come after what

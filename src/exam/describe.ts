@@ -1,11 +1,12 @@
 import { bodyPartTable } from '../anatomy/body-parts.ts';
 import { skinPlace } from '../anatomy/skin-places.ts';
 import type { Side } from '../kernel/side.ts';
+import { comaScale } from './catalogue/coma-scale.ts';
 import type { Item } from './catalogue/item.ts';
 import { resultByKey } from './catalogue/results.ts';
 import { sectionOf } from './catalogue/sections.ts';
 import type { InvestigationResult } from './exam.ts';
-import type { Finding, FindingPlace, NormalStatement, NotTestedReason } from './finding.ts';
+import type { Finding, FindingPlace, NormalStatement, NotTestedReason, ScoredScale } from './finding.ts';
 
 /**
  * A finding in the words of the trade, without a capital at the start and without a full stop, so that it can stand in
@@ -215,6 +216,11 @@ function regionName(region: string, side: Side): string {
 
 function isLimbs(region: string): boolean {
   return region === 'upper-limbs' || region === 'lower-limbs';
+}
+
+/** "eye opening 4, verbal response not tested, motor response 6" */
+export function describeParts({ parts }: ScoredScale): string {
+  return comaScale.parts.map(({ key, label }) => `${label.toLowerCase()} ${parts[key] ?? 'not tested'}`).join(', ');
 }
 
 /** What a summary statement speaks of: "cranial nerves", "power of the left lower limb", "sensation on the right". */

@@ -1,4 +1,5 @@
 import { itemNamed } from './catalogue/catalogue.ts';
+import { isGradeOfConsciousness } from './catalogue/cooperation.ts';
 import { findHistoryRow } from './catalogue/history.ts';
 import type { SectionKey } from './catalogue/item.ts';
 import type { Exam, HistoryStatement, InvestigationResult } from './exam.ts';
@@ -13,8 +14,6 @@ interface Implied {
   /** JSON Pointer of what implies it. */
   readonly pointer: string;
 }
-
-const gradesOfConsciousness = ['coma', 'stupor', 'drowsiness', 'fluctuating-consciousness'];
 
 /** Score from which downwards a patient is called comatose whatever the parts are. Common practice. */
 const comatose = 8;
@@ -70,13 +69,13 @@ export function impliedFindings({
   findings,
   results,
 }: Pick<Exam, 'scales' | 'findings' | 'results'>): readonly Finding[] {
-  const recorded = new Set(findings.filter(({ value }) => value !== null).map(({ item }) => item.key));
-  const isGraded = gradesOfConsciousness.some((grade) => recorded.has(grade));
+  const recorded = new Set(findings.flatMap(({ item, value }) => (value === null ? [] : [item])));
+  const isGraded = [...recorded].some(isGradeOfConsciousness);
   return [...scales.flatMap(impliedByScale), ...results.flatMap(impliedByResult)].flatMap(
     ({ section, sign, present, pointer }) => {
       const item = itemNamed(section, { sign });
-      const isKnown = recorded.has(sign) || (isGraded && gradesOfConsciousness.includes(sign));
-      return item === undefined || isKnown ? [] : findingsOf(item, { present }, pointer);
+      if (item === undefined || recorded.has(item) || (isGraded && isGradeOfConsciousness(item))) return [];
+      return findingsOf(item, { present }, pointer);
     },
   );
 }

@@ -156,10 +156,8 @@ export type EvidenceIds = (pieces: readonly { readonly findingId?: string }[]) =
 export function evidenceIds(exam: Exam, frame: Frame): EvidenceIds {
   const nameById = new Map<string, string | undefined>([
     ...exam.findings.map((one) => [one.id, isObserved(one) ? one.id : frame.statementOf(one)] as const),
-    ...exam.scales.flatMap((scale) =>
-      impliedFindings(exam)
-        .filter(({ pointer }) => pointer === scale.pointer)
-        .map(({ id }) => [id, scaleName(scale)] as const),
+    ...impliedFindings(exam).flatMap(({ id, pointer }) =>
+      exam.scales.filter((scale) => scale.pointer === pointer).map((scale) => [id, scaleName(scale)] as const),
     ),
     ...exam.scales.map((scale) => [scaleName(scale), scaleName(scale)] as const),
   ]);

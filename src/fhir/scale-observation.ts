@@ -1,6 +1,7 @@
 import type { Observation, ObservationComponent } from 'fhir/r4.js';
 import { comaScale } from '../exam/catalogue/coma-scale.ts';
 import type { CodeLink } from '../exam/catalogue/item.ts';
+import { describeParts } from '../exam/describe.ts';
 import type { ScoredScale } from '../exam/finding.ts';
 import { systems } from '../terminology/systems.ts';
 import { concept, shared } from './codings.ts';
@@ -11,7 +12,7 @@ import { fhirText, isBlank, narrative, paragraph } from './narrative.ts';
 
 const link = ({ code, display }: CodeLink) => shared(concept(systems.loinc, code, display));
 const total = link(comaScale.total);
-const parts = comaScale.parts.map((part) => ({ key: part.key, label: part.label, code: link(part.loinc) }));
+const parts = comaScale.parts.map(({ key, loinc }) => ({ key, code: link(loinc) }));
 
 const score = (value: number) => ({ value, unit: '{score}', system: systems.ucum, code: '{score}' });
 
@@ -22,8 +23,7 @@ export function scaleName(scale: ScoredScale): string {
 
 /** "Glasgow coma scale: 10 (eye opening 4, verbal response not tested, motor response 6)" */
 export function scaleText(scale: ScoredScale): string {
-  const said = parts.map(({ key, label }) => `${label.toLowerCase()} ${scale.parts[key] ?? 'not tested'}`).join(', ');
-  return `${comaScale.label}: ${scale.total ?? 'no total'} (${said})`;
+  return `${comaScale.label}: ${scale.total ?? 'no total'} (${describeParts(scale)})`;
 }
 
 /** The coma scale: the total as value, the three parts as components, each of which may be untested on its own. */

@@ -4,8 +4,7 @@
  */
 
 import { items } from '../exam/catalogue/catalogue.ts';
-import { canBeAskedFor } from '../exam/catalogue/cooperation.ts';
-import type { Item } from '../exam/catalogue/item.ts';
+import { canBeAskedFor, isGradeOfConsciousness } from '../exam/catalogue/cooperation.ts';
 import type { Exam } from '../exam/exam.ts';
 import type { Finding } from '../exam/finding.ts';
 import { bodySides } from '../kernel/side.ts';
@@ -107,9 +106,6 @@ export function nextOf(exam: Exam, weighed: Weighed, { columns, open }: Engine):
     context,
   );
 }
-
-const isGradeOfConsciousness = ({ probe }: Item): boolean =>
-  probe.kind === 'faculty' && probe.faculty === 'consciousness';
 
 /** What this patient can be examined for. */
 export function openTo(exam: Exam, open: readonly OpenColumn[]): readonly OpenColumn[] {

@@ -2,7 +2,7 @@ import type { RankedCause, Reason } from '../causes/ranked-cause.ts';
 import { itemById } from '../exam/catalogue/catalogue.ts';
 import { comaScale } from '../exam/catalogue/coma-scale.ts';
 import { type SectionKey, sectionKeys } from '../exam/catalogue/item.ts';
-import { describeItem, describeStatement, lowerFirst } from '../exam/describe.ts';
+import { describeItem, describeParts, describeStatement, lowerFirst } from '../exam/describe.ts';
 import type { Exam } from '../exam/exam.ts';
 import type { Finding, ScoredScale } from '../exam/finding.ts';
 import { joinWords, sentence } from '../kernel/words.ts';
@@ -94,10 +94,10 @@ function isLowered({ parts }: ScoredScale): boolean {
   return comaScale.parts.some(({ key, scores: [best] }) => parts[key] !== null && parts[key] !== best?.score);
 }
 
-function scaleSentence({ parts, total }: ScoredScale): string {
-  if (total !== null) return `The Glasgow coma scale is ${total} of 15.`;
-  const said = comaScale.parts.map(({ key, label }) => `${label.toLowerCase()} ${parts[key] ?? 'not tested'}`);
-  return `On the Glasgow coma scale: ${said.join(', ')}.`;
+function scaleSentence(scale: ScoredScale): string {
+  return scale.total === null
+    ? `On the Glasgow coma scale: ${describeParts(scale)}.`
+    : `The Glasgow coma scale is ${scale.total} of 15.`;
 }
 
 function sectionSentence(

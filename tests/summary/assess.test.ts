@@ -68,6 +68,21 @@ describe('assessment of the invented examples', () => {
     expect(awake.redFlags.map(({ key }) => key)).not.toContain('unexplained-fall-in-consciousness');
   });
 
+  it('raises a fall of consciousness where a tube leaves the score without a total, and says each statement once', () => {
+    const because = (scores: Record<string, unknown>) =>
+      assessor
+        .assess(
+          bedsideExam({
+            history: { onset: { pace: 'hyperacute', durationDays: 0.1 } },
+            findings: { higherFunction: [{ scale: 'glasgow-coma-scale', ...scores }] },
+          }),
+        )
+        .redFlags.find(({ key }) => key === 'unexplained-fall-in-consciousness')
+        ?.because.map(({ text }) => text);
+    expect(because({ eye: 1, verbal: { notTested: 'unable' }, motor: 4 })).toEqual(['coma']);
+    expect(because({ eye: 1, verbal: 1, motor: 4 })).toEqual(['Glasgow coma scale 6 of 15']);
+  });
+
   // Common causes of each complaint: Adams and Victor, chapters on tremor, sight, epilepsy and the cauda equina (recalled).
   it.each([
     ['chronic', 700, ['tremor'], ['essential-tremor', 'parkinson-disease']],

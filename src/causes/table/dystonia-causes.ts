@@ -1,7 +1,5 @@
 import { at, type Cause, mondo, shows, showsAt, tempos, told } from './cause.ts';
-import { dopamineBlockers, dystonia, dystoniaChapter } from './movement-terms.ts';
-
-const hyperkinetic = 'hyperkinetic-syndrome';
+import { dopamineBlockers, dystonia, dystoniaChapter, hyperkinetic } from './movement-terms.ts';
 
 /** Causes of dystonia that no medicine brings on. */
 export const dystoniaCauses: readonly Cause[] = [

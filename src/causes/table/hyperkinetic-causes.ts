@@ -1,11 +1,15 @@
 import { recalled } from '../../kernel/cite.ts';
 import { at, atLeast, type Cause, mondo, reads, shows, sided, tempos, told, under } from './cause.ts';
-import { dopamineBlockers, dystonia, dystoniaChapter } from './movement-terms.ts';
+import {
+  chorea,
+  dopamineBlockers,
+  dystonia,
+  dystoniaChapter,
+  hyperkinetic,
+  movementChapter,
+} from './movement-terms.ts';
 import { movementsInExcess } from './sided-signs.ts';
 
-const hyperkinetic = 'hyperkinetic-syndrome';
-const movementChapter = recalled('adams-victor', 'disorders of movement and posture');
-const chorea = ['involuntary-movements/chorea', 'involuntary-movements/hemiballism', 'involuntary-movements/athetosis'];
 const ofLiver = [
   'inspection/enlarged-liver-or-spleen',
   'inspection/jaundice',

@@ -1,8 +1,8 @@
 import { commonPractice, fromMemory, recalled } from '../../kernel/cite.ts';
 import { at, atLeast, type Cause, mondo, reads, shows, sided, tempos, told, under } from './cause.ts';
+import { movementChapter } from './movement-terms.ts';
 
 const akineticRigid = 'akinetic-rigid-syndrome';
-const movementChapter = recalled('adams-victor', 'disorders of movement and posture');
 const parkinsonCriteria = recalled('mds-parkinson-2015', 'supportive criteria, exclusions and red flags');
 const tremorChapter = recalled('adams-victor', 'tremor, myoclonus, focal dystonias and tics');
 const restTremor = ['involuntary-movements/resting-tremor'];

@@ -1,11 +1,8 @@
-import { fromMemory, recalled } from '../../kernel/cite.ts';
+import { fromMemory } from '../../kernel/cite.ts';
 import { at, atLeast, type Cause, reads, shows, sided, tempos, told, under } from './cause.ts';
-import { dystoniaChapter } from './movement-terms.ts';
+import { chorea, dystoniaChapter, hyperkinetic, movementChapter } from './movement-terms.ts';
 import { movementsInExcess } from './sided-signs.ts';
 
-const hyperkinetic = 'hyperkinetic-syndrome';
-const movementChapter = recalled('adams-victor', 'disorders of movement and posture');
-const chorea = ['involuntary-movements/chorea', 'involuntary-movements/hemiballism', 'involuntary-movements/athetosis'];
 const dystonia = ['involuntary-movements/dystonia', 'gait/dystonic'];
 const movingMedicines = [
   'phenytoin',

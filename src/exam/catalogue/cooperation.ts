@@ -66,6 +66,11 @@ function demandOf({ key, section, probe }: Item): Demand {
   return demandByKey.get(key) ?? (probe.kind === 'provocation' ? 'answer' : bySection[section]);
 }
 
+/** Whether an item is one of the grades of wakefulness, of which a patient has one. */
+export function isGradeOfConsciousness({ section, probe }: Item): boolean {
+  return section === 'higherFunction' && probe.kind === 'faculty' && probe.faculty === 'consciousness';
+}
+
 /** Signs of a mind that is gone, so that nothing is told and nothing moved at will. */
 export const unconscious: ReadonlySet<string> = new Set(['coma', 'stupor', 'posturing']);
 

@@ -2,7 +2,7 @@ import type { ErrorObject } from 'ajv/dist/2020.js';
 import type { Fault } from '../../kernel/errors.ts';
 import { joinWords } from '../../kernel/words.ts';
 import { mayBeEchoed } from './echo.ts';
-import { kindsOf, nearestKey, whichOf } from './nearest-key.ts';
+import { keysMeant, whichOf } from './nearest-key.ts';
 import { pointerInto, pointerSteps } from './pointer.ts';
 
 /** Fault for an error that needs no knowledge of the catalogue: its keyword and the schema beside it say everything. */
@@ -63,14 +63,11 @@ function listFault(error: ErrorObject, keys: readonly string[]): Fault {
   if (typeof data !== 'string') {
     return { pointer, code: 'WRONG_TYPE', message: list ?? `Expected ${describedBy(error) ?? 'text'}.` };
   }
-  const kinds = kindsOf(data, keys);
-  const suggestion = kinds[0] ?? nearestKey(data, keys);
+  const meant = keysMeant(data, keys);
+  const [suggestion] = meant;
   const name = nameOf(pointer);
   const unknown = mayBeEchoed(data) ? unknownValue(name, data) : `Unknown \`${name}\`.`;
-  const hint =
-    suggestion === undefined
-      ? (list ?? 'The catalogue lists those that there are.')
-      : whichOf(kinds.length > 0 ? kinds : [suggestion]);
+  const hint = suggestion === undefined ? (list ?? 'The catalogue lists those that there are.') : whichOf(meant);
   return {
     pointer,
     code: 'UNKNOWN_KEY',

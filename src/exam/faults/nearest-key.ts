@@ -60,6 +60,15 @@ export function kindsOf(unknown: string, known: Iterable<string>): readonly stri
   return kinds.length > 1 && kinds.length <= mostNamed ? kinds : [];
 }
 
+/** The keys that an unknown one may have meant: the kinds of a general name, else the nearest one, or none. */
+export function keysMeant(unknown: string, known: Iterable<string>): readonly string[] {
+  const keys = [...known];
+  const kinds = kindsOf(unknown, keys);
+  if (kinds.length > 0) return kinds;
+  const near = nearestKey(unknown, keys);
+  return near === undefined ? [] : [near];
+}
+
 /** The question which of these keys was meant. */
 export function whichOf(keys: readonly string[]): string {
   return `Did you mean ${joinWords(

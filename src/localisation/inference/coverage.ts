@@ -1,6 +1,6 @@
 import { bodyPartTable } from '../../anatomy/body-parts.ts';
-import type { MuscleGroup } from '../../anatomy/movement.ts';
 import { movementTable } from '../../anatomy/movements.ts';
+import { nearOnLimbs } from '../../anatomy/near-the-trunk.ts';
 import type { Faculty } from '../../anatomy/probe.ts';
 import { skinPlace } from '../../anatomy/skin-places.ts';
 import { isUnconscious, unconscious } from '../../exam/catalogue/cooperation.ts';
@@ -234,15 +234,6 @@ function troubledMarks(findings: readonly Finding[], isWeakInfant: boolean): Rea
 
 const isLimp = ({ item, value }: Finding): boolean => item.probe.kind === 'tone' && value === 'reduced';
 
-const nearGroups: ReadonlySet<MuscleGroup> = new Set<MuscleGroup>([
-  'scapular',
-  'shoulder',
-  'upper-arm',
-  'hip',
-  'knee-extensors',
-  'knee-flexors',
-]);
-
 /** Movements of the buttock and the back of the thigh: sacral, so that their weakness says nothing of the front of the thigh. */
 const behindTheHip: ReadonlySet<string> = new Set(['hip-abduction', 'hip-extension', 'knee-flexion']);
 
@@ -250,7 +241,7 @@ const behindTheHip: ReadonlySet<string> = new Set(['hip-abduction', 'hip-extensi
 function halfOf({ item: { probe } }: Finding): LimbHalf | null {
   if (probe.kind === 'movement' && behindTheHip.has(probe.movement)) return null;
   const group = probe.kind === 'movement' ? movementTable.get(probe.movement)?.group : undefined;
-  return group === undefined ? null : nearGroups.has(group) ? 'near' : 'far';
+  return group === undefined ? null : nearOnLimbs.has(group) ? 'near' : 'far';
 }
 
 function aspectOf({ item, modality }: Finding): Aspect | null {

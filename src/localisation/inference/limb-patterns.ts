@@ -1,5 +1,5 @@
 import { movementTable } from '../../anatomy/movements.ts';
-import { nearTheTrunk } from '../../anatomy/near-the-trunk.ts';
+import { isNearTheTrunk } from '../../anatomy/near-the-trunk.ts';
 import { describeFinding } from '../../exam/describe.ts';
 import type { Exam } from '../../exam/exam.ts';
 import { type Finding, isBrisk } from '../../exam/finding.ts';
@@ -253,6 +253,9 @@ function limpInfantShifts({ findings, person }: Exam): readonly Shift[] {
 export const weakMovements = (findings: readonly Finding[]): readonly Finding[] =>
   findings.filter(({ abnormal, item }) => abnormal && item.probe.kind === 'movement');
 
+/** A grade of power in whole numbers: 4 for 4- and 4+. */
+const gradeOf = (value: Finding['value']): number => Number.parseInt(String(value), 10);
+
 /** The first weak movement where arm and leg of one half of the body are weak, and nothing of the other. */
 function weakHalf(findings: readonly Finding[]): Finding | undefined {
   const weak = weakMovements(findings);
@@ -304,7 +307,7 @@ function legBeforeArmShifts({ findings }: Exam): readonly Shift[] {
   const mean = (region: string): number => {
     const grades = weak
       .filter(({ item }) => item.region === region)
-      .map(({ value }) => Number.parseInt(String(value), 10))
+      .map(({ value }) => gradeOf(value))
       .filter((grade) => Number.isFinite(grade));
     return grades.reduce((sum, grade) => sum + grade, 0) / grades.length;
   };
@@ -318,6 +321,8 @@ function legBeforeArmShifts({ findings }: Exam): readonly Shift[] {
 /** Grade of power up to which a movement of the thigh counts as lost, and the odds of the cauda equina without pain. Judged. */
 const lostThighs = { grade: 2, cauda: 0.3 } as const;
 const ofTheThigh: ReadonlySet<string> = new Set(['hip-flexion', 'knee-extension']);
+const weakThighs = (findings: readonly Finding[]): readonly Finding[] =>
+  weakMovements(findings).filter(({ item: { probe } }) => probe.kind === 'movement' && ofTheThigh.has(probe.movement));
 const ofTheKnee: ReadonlySet<string> = new Set(['knee-extension']);
 const painOfRoots: ReadonlySet<string> = new Set([
   'back-pain',
@@ -334,13 +339,7 @@ const painOfRoots: ReadonlySet<string> = new Set([
  * legs, while a cord that is struck may be limp and painless. Source: Brazis, cauda equina and conus (recalled).
  */
 function painlessParaplegiaShifts({ findings, history, onset }: Exam): readonly Shift[] {
-  const lost = findings.filter(
-    ({ abnormal, item: { probe }, value }) =>
-      abnormal &&
-      probe.kind === 'movement' &&
-      ofTheThigh.has(probe.movement) &&
-      Number.parseInt(String(value), 10) <= lostThighs.grade,
-  );
+  const lost = weakThighs(findings).filter(({ value }) => gradeOf(value) <= lostThighs.grade);
   const [first] = lost;
   if (first === undefined || (sidesOf(lost).size < 2 && onset?.pace !== 'hyperacute')) return [];
   if (history.length === 0 || tells(history, painOfRoots)) return [];
@@ -357,11 +356,9 @@ const goneThighs = { grade: 1, cauda: 0.5 } as const;
  */
 function thighsGoneInHoursShifts({ findings, onset }: Exam): readonly Shift[] {
   if (onset.pace !== 'hyperacute') return [];
-  const thighs = weakMovements(findings).filter(
-    ({ item: { probe } }) => probe.kind === 'movement' && ofTheThigh.has(probe.movement),
-  );
+  const thighs = weakThighs(findings);
   const [first] = thighs;
-  const areGone = thighs.every(({ value }) => Number.parseInt(String(value), 10) <= goneThighs.grade);
+  const areGone = thighs.every(({ value }) => gradeOf(value) <= goneThighs.grade);
   if (first === undefined || sidesOf(thighs).size < 2 || !areGone) return [];
   const because = 'both thighs are gone within hours, and a cauda equina under pressure loses the feet first';
   return [shiftBy(first, { applies: kinds('cauda-equina'), factor: goneThighs.cauda, because })];
@@ -482,7 +479,7 @@ function girdlesShift({ findings, history, onset }: Exam): readonly Shift[] {
   if (onset.pace !== 'subacute' && onset.pace !== 'chronic') return [];
   const weak = weakMovements(findings);
   const [first] = weak;
-  if (first === undefined || !weak.every(({ item: { probe } }) => isNear(probe))) return [];
+  if (first === undefined || !weak.every(({ item: { probe } }) => isNearTheTrunk(probe))) return [];
   const areBoth = (['upper-limbs', 'lower-limbs'] as const).every(
     (limb) => sidesOf(weak.filter(({ item }) => item.region === limb)).size === 2,
   );
@@ -491,11 +488,6 @@ function girdlesShift({ findings, history, onset }: Exam): readonly Shift[] {
     return [];
   const because = 'hips and shoulders alone fail on both sides, and nothing is brisk, numb or painful';
   return [shiftBy(first, { applies: kinds('cord'), factor: girdlesAlone, because })];
-}
-
-function isNear(probe: Finding['item']['probe']): boolean {
-  const group = probe.kind === 'movement' ? movementTable.get(probe.movement)?.group : undefined;
-  return group !== undefined && nearTheTrunk.has(group);
 }
 
 const notOfMuscle: ReadonlySet<string> = new Set([

@@ -1,5 +1,5 @@
 import type { Reason } from '../../causes/ranked-cause.ts';
-import { findingReasons } from '../../causes/reasons.ts';
+import { findingReasons, sayingOnce } from '../../causes/reasons.ts';
 import type { BedsideFacts } from '../bedside-facts.ts';
 import { isAtLeast, written } from './thresholds.ts';
 
@@ -18,12 +18,7 @@ export function trueFever(facts: BedsideFacts): readonly Reason[] {
     temperature !== undefined && isAtLeast(temperature, 38)
       ? [{ pointer: temperature.pointer, text: `temperature ${written(temperature)} °C` }]
       : [];
-  const found = findingReasons(query.abnormal(['autonomic/fever']));
-  // What one statement implies is one reason, in the words of the statement.
-  const told = facts
-    .told('fever')
-    .filter(({ pointer }) => ![...found, ...measured].some((one) => one.pointer === pointer));
-  return [...told, ...found.filter(({ pointer }) => pointer !== temperature?.pointer), ...measured];
+  return sayingOnce([...facts.told('fever'), ...findingReasons(query.abnormal(['autonomic/fever'])), ...measured]);
 }
 
 /** The same, or a raised C-reactive protein (10 mg/L or more). */

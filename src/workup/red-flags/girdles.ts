@@ -1,5 +1,4 @@
-import { movementTable } from '../../anatomy/movements.ts';
-import { nearTheTrunk } from '../../anatomy/near-the-trunk.ts';
+import { isNearTheTrunk } from '../../anatomy/near-the-trunk.ts';
 import type { BedsideFacts } from '../bedside-facts.ts';
 import { spinalPain } from './cord.ts';
 
@@ -28,12 +27,8 @@ const stillMoving = 3;
 export function isOfTheGirdles(facts: BedsideFacts): boolean {
   const { bothArmsWeak, bothLegsWeak, weakLimbs, lowestLimbPower } = facts;
   if (!bothArmsWeak || !bothLegsWeak || lowestLimbPower < stillMoving || facts.beganWithin(31) === 'yes') return false;
-  const areNear = weakLimbs.every(({ item: { probe } }) => {
-    const group = probe.kind === 'movement' ? movementTable.get(probe.movement)?.group : undefined;
-    return group !== undefined && nearTheTrunk.has(group);
-  });
   return (
-    areNear &&
+    weakLimbs.every(({ item }) => isNearTheTrunk(item.probe)) &&
     facts.told(...notOfMuscle).length === 0 &&
     facts.sphincterFailure.length === 0 &&
     !facts.abnormalFindings.some(({ item, modality }) => modality !== undefined || item.section === 'plantars') &&

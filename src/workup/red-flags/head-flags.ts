@@ -1,5 +1,5 @@
 import type { Reason } from '../../causes/ranked-cause.ts';
-import { findingReasons, missing } from '../../causes/reasons.ts';
+import { findingReasons, missing, sayingOnce } from '../../causes/reasons.ts';
 import { fromMemory, read, recalled } from '../../kernel/cite.ts';
 import { agedFrom, type BedsideFacts } from '../bedside-facts.ts';
 import { headache } from './brain-flags.ts';
@@ -99,14 +99,13 @@ export const headFlags: readonly RedFlagRule[] = [
       'Airway, breathing, circulation; glucose at once; CT of the head; look for infection, seizure and poisoning.',
     source: recalled('adams-victor', 'coma and related disorders of consciousness'),
     check: (facts) => {
-      const scored = new Set(facts.exam.scales.map(({ pointer }) => pointer));
-      const signs = facts.query.abnormal(reducedConsciousness).filter(({ pointer }) => !scored.has(pointer));
+      const signs = findingReasons(facts.query.abnormal(reducedConsciousness));
       const scale = facts.exam.scales.flatMap(({ total, pointer }) =>
         total !== null && total <= 14 ? [{ pointer, text: `Glasgow coma scale ${total} of 15` }] : [],
       );
       // Weeks are counted from the first sign of the illness; where that grows, the sleep is new.
       const inTime = facts.beganWithin(facts.exam.course === 'progressive' ? 92 : 28) !== 'no';
-      if (signs.length + scale.length > 0 && inTime) return present([...findingReasons(signs), ...scale]);
+      if (signs.length + scale.length > 0 && inTime) return present(sayingOnce([...signs, ...scale]));
       // Told by others before anybody has examined; what has passed was no fall of consciousness.
       const muddled = facts.told('resolved-deficit').length === 0 ? facts.told('cognitive-change') : [];
       const isClear = facts.query.tested(clouded).some(({ abnormal }) => !abnormal);
