@@ -30,6 +30,8 @@ export function poisonedBrain(): Hypothesis[] {
         ['heart-rate', 0.6],
         ['blood-pressure', 0.3],
         ['sweating', 0.4],
+        ['gut', 0.4],
+        ['bladder-retention', 0.25],
         ['speech-articulation', 0.3],
         ['myoclonus', 0.2],
         ['trunk-coordination', 0.3],

@@ -198,6 +198,8 @@ function inflamedCerebellum(): Hypothesis[] {
         ['nystagmus-gaze-evoked', 0.5],
         ['pursuit', 0.4],
         ['saccade-accuracy', 0.4],
+        // A child whose cerebellum has failed of a sudden may fall silent, awake and clear (mutism of the cerebellum, from memory).
+        ...(ages === childhood ? [['speech-initiation', 0.15] as const] : []),
         ...(isDrowsy ? drowsyWithIt : []),
         ...(jerks ? dancing : []),
       ]),
