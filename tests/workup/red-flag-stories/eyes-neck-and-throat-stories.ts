@@ -231,4 +231,27 @@ export const eyesNeckAndThroatStories: readonly Story[] = [
       findings: { gait: signs('ataxic') },
     },
   },
+  {
+    flag: 'compressive-third-nerve-palsy',
+    by: 'common practice: a lid that droops with double vision and a fresh headache is imaged before anybody has named the nerve',
+    raised: { history: { onset: days, symptoms: has('headache', 'diplopia', 'drooping-eyelids') } },
+    not: { history: { onset: days, symptoms: has('headache', 'diplopia', 'drooping-eyelids', 'fatigable-weakness') } },
+  },
+  {
+    flag: 'central-vestibular-syndrome',
+    by: 'common practice: a limb that fails beside vertigo is central, though it comes on turning over',
+    raised: {
+      history: { onset: days, symptoms: has('positional-vertigo') },
+      findings: {
+        specialTests: [
+          { test: 'dix-hallpike', side: 'right', result: 'positive' },
+          { test: 'pronator-drift', side: 'right', result: 'positive' },
+        ],
+      },
+    },
+    not: {
+      history: { onset: days, symptoms: has('positional-vertigo') },
+      findings: { specialTests: [{ test: 'dix-hallpike', side: 'right', result: 'positive' }] },
+    },
+  },
 ];
