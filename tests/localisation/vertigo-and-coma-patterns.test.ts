@@ -6,8 +6,9 @@ import { comaPatternShifts } from '../../src/localisation/inference/coma-pattern
 import { headPatternShifts } from '../../src/localisation/inference/head-patterns.ts';
 import type { Shift } from '../../src/localisation/inference/shift.ts';
 import { vertigoPatternShifts } from '../../src/localisation/inference/vertigo-patterns.ts';
+import { createLocaliser } from '../../src/localisation/localise.ts';
 import { bedsideExam } from '../support/bedside.ts';
-import { coordination, midline, power, signs, tests } from './case-writing.ts';
+import { coordination, midline, power, reflexes, signs, tests } from './case-writing.ts';
 
 /** What the patterns of an exam make of the odds of a site. */
 const oddsOf =
@@ -120,5 +121,39 @@ describe('what a face or a chin says by itself', () => {
     expect(odds({ findings: { cranialNerves: turned } }, 'abducens-nerve', 'cranial-nerve')).toBe(1);
     const double = { findings: { cranialNerves: face }, history: has('diplopia') };
     expect(odds(double, 'abducens-nerve', 'cranial-nerve')).toBe(1);
+  });
+});
+
+describe('a whole brain or brainstem that sleeps', () => {
+  const { localise } = createLocaliser();
+  const first = (draft: Parameters<typeof bedsideExam>[0]) => localise(bedsideExam(draft)).localisations[0]?.site;
+  const atOnce = { pace: 'hyperacute', durationDays: 0.2 };
+
+  it('with narrow pupils has taken an opioid, and with lost gaze and corneas has a pons that bleeds', () => {
+    const asleep = { higherFunction: midline({ coma: true }) };
+    const narrow = signs({ 'small-pupil': true });
+    const history = { onset: atOnce };
+    expect(
+      first({
+        history: { ...history, medications: [{ key: 'opioid', present: true }] },
+        findings: { ...asleep, cranialNerves: narrow },
+      }),
+    ).toBe('diffuse-encephalopathy');
+    const lost = signs({ 'absent-corneal-reflex': true, 'gaze-palsy': true });
+    expect(first({ history, findings: { ...asleep, cranialNerves: [...narrow, ...lost] } })).toBe('brainstem-diffuse');
+  });
+
+  it.each([
+    ['without jerks', { reflexes: reflexes({ biceps: '0', knee: '0', ankle: '0' }) }],
+    ['with extensor plantars', { plantars: [{ side: 'both', response: 'extensor' }] }],
+  ])('is inflamed after an infection, where eyes and balance are lost %s', (_, more) => {
+    const history = { onset: { pace: 'acute', durationDays: 6 }, ...has('preceding-infection', 'diplopia') };
+    const findings = {
+      higherFunction: midline({ drowsiness: true }),
+      cranialNerves: signs({ ophthalmoplegia: true }),
+      gait: midline({ ataxic: true }),
+      ...more,
+    };
+    expect(first({ history, findings })).toBe('brainstem-diffuse');
   });
 });

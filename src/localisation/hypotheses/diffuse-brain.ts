@@ -2,7 +2,7 @@ import { bodySides } from '../../kernel/side.ts';
 import { type Hypothesis, hypothesis, type Site, widespreadSite } from '../hypothesis.ts';
 import { intact, LesionBuilder } from '../lesion.ts';
 import { partOf, processOf } from '../process.ts';
-import { inflamedChild, poisonedBrain } from './poisoned-and-inflamed-brain.ts';
+import { inflamedBrainstem, inflamedChild, poisonedBrain } from './poisoned-and-inflamed-brain.ts';
 import { pressedHemispheres } from './pressed-hemispheres.ts';
 import { facultiesOf, type ProcessSign } from './process-signs.ts';
 import { rapidDementia } from './rapid-dementia.ts';
@@ -559,6 +559,7 @@ export function diffuseBrainHypotheses(): Hypothesis[] {
     ...rapidDementia(),
     ...poisonedBrain(),
     ...inflamedChild(),
+    ...inflamedBrainstem(),
     ...starvedBrain(),
   ];
 }
