@@ -1,2 +1,2 @@
 /** Version of the clinical model: package version and a fingerprint of every table and weight. Written by `npm run generate`. */
-export const modelVersion = '0.1.0+3387eb2994ef';
+export const modelVersion = '0.1.0+ca04787a34f3';

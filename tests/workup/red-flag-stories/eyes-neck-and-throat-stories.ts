@@ -254,4 +254,19 @@ export const eyesNeckAndThroatStories: readonly Story[] = [
       findings: { specialTests: [{ test: 'dix-hallpike', side: 'right', result: 'positive' }] },
     },
   },
+  {
+    flag: 'suspected-stroke',
+    by: 'common practice: a child who sways on both sides over days has an inflamed cerebellum; a stroke of childhood shows on one half',
+    at: site('cerebellar-hemisphere', 'cerebellum'),
+    raised: {
+      person: { ageYears: 3 },
+      history: { onset: days, symptoms: has('preceding-infection') },
+      findings: { gait: signs('ataxic'), coordination: [{ test: 'finger-nose', side: 'left', result: 'impaired' }] },
+    },
+    not: {
+      person: { ageYears: 3 },
+      history: { onset: days, symptoms: has('preceding-infection') },
+      findings: { gait: signs('ataxic'), coordination: [{ test: 'finger-nose', side: 'both', result: 'impaired' }] },
+    },
+  },
 ];
