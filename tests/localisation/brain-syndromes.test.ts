@@ -269,4 +269,29 @@ describe('hemispheres, basal ganglia and cerebellum', () => {
     expect(weak(right('motor-cortex-foot'), 'finger-abduction', 'left')).toBeLessThan(0.02);
     expect(weak(right('motor-cortex-hand'), 'finger-abduction', 'left')).toBeGreaterThan(0.6);
   });
+
+  it('a mouth of which one half is weak lets saliva out, and its throat is sound', () => {
+    const nerve = right('facial-nerve-in-canal');
+    expect(fails(nerve, 'mouth-closure', 'midline')).toBeGreaterThan(0.4);
+    expect(fails(nerve, 'swallowing', 'midline')).toBeLessThan(0.05);
+  });
+
+  it('a brain pressed down on both sides takes wakefulness, both pupils and the corneas', () => {
+    const pressed = hypotheses.find(({ variant }) => variant === 'herniating-both');
+    if (pressed === undefined) throw new RangeError('herniating-both');
+    for (const side of ['left', 'right'] as const) {
+      expect(fails(pressed, 'pupil-parasympathetic', side)).toBeGreaterThan(0.7);
+      expect(fails(pressed, 'corneal', side)).toBeGreaterThan(0.5);
+    }
+    expect(fails(pressed, 'consciousness', 'midline')).toBeGreaterThan(0.9);
+  });
+
+  it('what spreads along one half of the base of the skull may reach the carotid canal', () => {
+    const oneHalf = hypotheses.find(
+      ({ site: { key }, variant }) => key === 'basal-meningeal-process' && variant === 'right-alone',
+    );
+    if (oneHalf === undefined) throw new RangeError('right-alone');
+    expect(fails(oneHalf, 'sympathetic-eye', 'right')).toBeGreaterThan(0.2);
+    expect(fails(oneHalf, 'sympathetic-eye', 'left')).toBeLessThan(0.05);
+  });
 });

@@ -455,7 +455,9 @@ export const encephalopathyCauses: readonly Cause[] = [
     history: [
       told('hyperemesis-gravidarum', 8, 1),
       told('alcohol-excess', 8, 0.4),
-      told('vomiting', 3, 0.8),
+      // Some of it came with the illness of the head and has emptied no store.
+      told('vomiting', 2, 0.85),
+      told(['headache', 'new-headache', 'thunderclap-headache', 'neck-trauma', 'head-injury'], 0.4, 1.05),
       // Vomiting of pregnancy.
       told('pregnancy', 4, 1),
       told(['gastrectomy', 'bariatric-surgery', 'malabsorption'], 6, 0.9),

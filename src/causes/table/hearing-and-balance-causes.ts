@@ -97,6 +97,16 @@ export const hearingAndBalanceCauses: readonly Cause[] = [
     ],
     signs: [
       shows(['special-tests/dix-hallpike', 'special-tests/supine-roll'], 20, 0.1),
+      shows(
+        [
+          'special-tests/pronator-drift',
+          'special-tests/leg-drift',
+          'coordination/finger-nose',
+          'coordination/heel-shin',
+        ],
+        0.15,
+        1.02,
+      ),
       shows(['cranial-nerves/abnormal-head-impulse'], 0.15, 1.3),
       shows(['cranial-nerves/nystagmus', 'cranial-nerves/gaze-evoked-nystagmus'], 0.4, 1.1),
       shows(earIsDeaf, 0.5, 1.1),

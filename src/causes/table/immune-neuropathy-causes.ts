@@ -134,6 +134,8 @@ export const immuneNeuropathyCauses: readonly Cause[] = [
       at(['oculomotor-nerve', 'abducens-nerve', 'ciliary-ganglion'], 'rare'),
       inKind(['polyradiculoneuropathy', 'multiple-sites'], 'uncommon'),
       inKind(['ganglion', 'brainstem'], 'rare'),
+      // With the mind clouded it is named after Bickerstaff.
+      at(['brainstem-diffuse'], 'uncommon'),
     ],
     tempo: tempos.acute,
     durationDays: { to: 28, outside: 0.1, source: read('ean-pns-gbs-2023') },

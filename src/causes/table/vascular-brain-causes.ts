@@ -155,6 +155,8 @@ export const vascularBrainCauses: readonly Cause[] = [
       at(['brainstem-diffuse', 'internal-capsule'], 'uncommon'),
       at(['cortex-middle-cerebral'], 'uncommon'),
       at(['vestibular-nerve'], 'uncommon'),
+      // A closing basilar artery or a swollen cerebellum shows by sleep alone at first.
+      at(['diffuse-encephalopathy', 'raised-intracranial-pressure'], 'rare'),
     ],
     tempo: tempos.suddenOrAcute,
     courses: { progressive: 0.5 },
@@ -165,6 +167,8 @@ export const vascularBrainCauses: readonly Cause[] = [
       told(['neck-pain', ...anyHeadache, 'facial-pain', 'eye-pain', 'neck-trauma'], 3, 0.15),
       told('neck-pain', 4, 0.7),
       told(['neck-trauma', 'trauma'], 6, 0.7),
+      // A wrench or a manipulation of the neck more than any other blow.
+      told('neck-trauma', 3, 0.95),
       told('migraine', 1.5, 0.95),
       told('preceding-infection', 1.5, 1),
       told('atrial-fibrillation', 0.3, 1),

@@ -134,7 +134,7 @@ export const lowerCranialSigns = sectionTable(
       label: 'Drooling',
       sides: 'midline',
       hpo: equivalent('HP:0002307', 'Drooling'),
-      probe: faculty('swallowing'),
+      probe: anyFaculty('swallowing', 'mouth-closure'),
     },
     dysphonia: {
       label: 'Dysphonia',

@@ -2,7 +2,7 @@ import { bodySides } from '../../kernel/side.ts';
 import { type Hypothesis, hypothesis, type Site, widespreadSite } from '../hypothesis.ts';
 import { intact, LesionBuilder } from '../lesion.ts';
 import { partOf, processOf } from '../process.ts';
-import { inflamedChild, poisonedBrain } from './poisoned-and-inflamed-brain.ts';
+import { inflamedBrainstem, inflamedChild, poisonedBrain } from './poisoned-and-inflamed-brain.ts';
 import { pressedHemispheres } from './pressed-hemispheres.ts';
 import { facultiesOf, type ProcessSign } from './process-signs.ts';
 import { rapidDementia } from './rapid-dementia.ts';
@@ -114,6 +114,32 @@ function herniation(): Hypothesis[] {
   );
 }
 
+/** It takes hours to days of swelling; who loses wakefulness and pupils at one blow has a brainstem without blood. Judged. */
+const pressedDownPaces = { hyperacute: 0.15, acute: 1.5, subacute: 0.5, chronic: 0.05 } as const;
+
+/**
+ * Pressed down through the tentorium on both sides: the pupils no longer answer, then the cornea, while the plantars go
+ * up. Plum and Posner, central herniation (recalled); chances judged.
+ */
+function centralHerniation(): Hypothesis {
+  const lesion = new LesionBuilder().brain('left', 'intracranial-pressure', 0.7);
+  for (const side of bodySides)
+    lesion.brain(side, 'pupil-fibres-of-oculomotor-nerve', 0.85).brain(side, 'oculomotor-nerve', 0.1);
+  return hypothesis(pressureSite, 'herniating-both', percent.pressure * 0.03, lesion.build(), {
+    process: processOf({
+      release: ({ segment }) => (segment === null ? 0 : 0.5),
+      because: 'a swollen brain is pressed down through the tentorium upon the brainstem',
+    }),
+    paces: pressedDownPaces,
+    faculties: facultiesOf([
+      ['consciousness', 0.97],
+      ['attention', 0.9],
+      ['corneal', 0.55],
+      ['gag', 0.3],
+    ]),
+  });
+}
+
 /** Blood and pus in the meninges raise the pressure, and one sixth nerve or both give way in a few of a hundred. Judged. */
 const sixthNerve = 0.03;
 
@@ -174,13 +200,15 @@ function basalMeningealHypotheses(): Hypothesis[] {
     { key: 'left-worse', left: 0.55, right: 0.25, share: 0.3 },
     { key: 'right-worse', left: 0.25, right: 0.55, share: 0.3 },
     // Growth and infection along the base of the skull may keep to one half of it.
-    { key: 'left-alone', left: 0.6, right: 0.03, share: 0.06 },
-    { key: 'right-alone', left: 0.03, right: 0.6, share: 0.06 },
+    { key: 'left-alone', left: 0.6, right: 0.03, share: 0.06, carotid: 'left' },
+    { key: 'right-alone', left: 0.03, right: 0.6, share: 0.06, carotid: 'right' },
   ] as const;
   const ofNerves = spreads.map((spread) => {
     const lesion = new LesionBuilder().brain('left', 'meninges', 0.5).brain('left', 'intracranial-pressure', 0.2);
     for (const side of bodySides)
       for (const [nerve, share] of basalNerves) lesion.brain(side, nerve, spread[side] * share);
+    // Along one half of the base it reaches the carotid canal, where the sympathetic fibres of the eye run.
+    if ('carotid' in spread) lesion.brain(spread.carotid, 'carotid-sympathetic-plexus', 0.25);
     return hypothesis(site, spread.key, percent.basalMeninges * spread.share, lesion.build(), alongTheBase);
   });
   return [...ofNerves, ...withRoots(site)];
@@ -519,6 +547,7 @@ export function diffuseBrainHypotheses(): Hypothesis[] {
   return [
     ...pressureHypotheses(),
     ...herniation(),
+    centralHerniation(),
     ...pressedHemispheres(),
     ...meningealHypotheses(),
     ...basalMeningealHypotheses(),
@@ -530,6 +559,7 @@ export function diffuseBrainHypotheses(): Hypothesis[] {
     ...rapidDementia(),
     ...poisonedBrain(),
     ...inflamedChild(),
+    ...inflamedBrainstem(),
     ...starvedBrain(),
   ];
 }

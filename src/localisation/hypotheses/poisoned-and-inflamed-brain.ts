@@ -6,7 +6,7 @@ import { facultiesOf } from './process-signs.ts';
 const site = widespreadSite('diffuse-encephalopathy', 'Diffuse disorder of both hemispheres', 'encephalopathy');
 
 /** Percent of all focal and diffuse findings. Judged. */
-const percent = { poisoned: 0.07, inflamedChild: 0.09 } as const;
+const percent = { poisoned: 0.07, narcotised: 0.15, inflamedChild: 0.09, inflamedBrainstem: 0.05 } as const;
 
 /** It shows within hours, by days where a metabolism fails. Judged. */
 const hours = { hyperacute: 1.6, acute: 1.5, subacute: 0.15, chronic: 0.03 } as const;
@@ -30,9 +30,26 @@ export function poisonedBrain(): Hypothesis[] {
         ['heart-rate', 0.6],
         ['blood-pressure', 0.3],
         ['sweating', 0.4],
+        ['gut', 0.4],
+        ['bladder-retention', 0.25],
         ['speech-articulation', 0.3],
         ['myoclonus', 0.2],
         ['trunk-coordination', 0.3],
+      ]),
+    }),
+    // Opioids, and whatever else puts the whole brain to sleep and lets the pupils shrink: breath fails first, and the eyes still answer.
+    hypothesis(site, 'pin-eyed', percent.narcotised, intact, {
+      process: processOf({ because: 'what puts the whole brain to sleep narrows both pupils and slows the breath' }),
+      paces: { ...hours, acute: 0.7 },
+      ages: { from: 14, outside: 0.25 },
+      faculties: facultiesOf([
+        ['consciousness', 0.95],
+        ['attention', 0.9],
+        ['orientation', 0.8],
+        ['sympathetic-eye', 0.85],
+        ['breathing', 0.5],
+        ['speech-articulation', 0.3],
+        ['myoclonus', 0.1],
       ]),
     }),
   ];
@@ -69,4 +86,61 @@ export function inflamedChild(): Hypothesis[] {
       ]),
     }),
   ];
+}
+
+/** It follows an infection and is complete within four weeks (Odaka 2003, recalled). Judged. */
+const afterAnInfection = { hyperacute: 0.1, acute: 1.6, subacute: 0.6, chronic: 0.02 } as const;
+
+/**
+ * The antibody of eyes, balance and jerks that goes up into the brainstem: of 62 with Bickerstaff's encephalitis all lost the
+ * movements of the eyes and balance, 74 of 100 were clouded, 58 had weak or no jerks, 45 weak faces, 42 odd pupils, 40 extensor
+ * plantars and 34 a failing throat (Odaka 2003, recalled). Other chances judged.
+ */
+export function inflamedBrainstem(): Hypothesis[] {
+  const forms = [
+    {
+      key: 'inflamed-with-roots',
+      share: 0.6,
+      process: processOf({
+        reflex: () => 0.85,
+        because: 'one antibody reaches the brainstem and the roots of the spindles',
+      }),
+    },
+    {
+      key: 'inflamed-with-tracts',
+      share: 0.4,
+      process: processOf({
+        release: ({ segment }) => (segment === null ? 0 : 0.5),
+        because: 'an inflamed brainstem lets go of the jerks and stops the eyes',
+      }),
+    },
+  ] as const;
+  return forms.map(({ key, share, process }) =>
+    hypothesis(
+      { key: 'brainstem-diffuse', label: 'Brainstem on both sides', side: null, level: null, kind: 'brainstem' },
+      key,
+      percent.inflamedBrainstem * share,
+      intact,
+      {
+        process,
+        paces: afterAnInfection,
+        faculties: facultiesOf([
+          ['consciousness', 0.74],
+          ['attention', 0.4],
+          ['abducens', 0.85],
+          ['oculomotor', 0.8],
+          ['gaze-horizontal', 0.4],
+          ['eyelid-elevation', 0.3],
+          ['pupil-parasympathetic', 0.35],
+          ['trunk-coordination', 0.95],
+          ['limb-coordination', 0.7],
+          ['lower-face', 0.45],
+          ['upper-face', 0.4],
+          ['swallowing', 0.34],
+          ['speech-articulation', 0.4],
+          ['nystagmus-gaze-evoked', 0.3],
+        ]),
+      },
+    ),
+  );
 }

@@ -177,7 +177,7 @@ function inflamedCerebellum(): Hypothesis[] {
     { key: 'inflamed-and-slack', share: 0.03, isDrowsy: false, process: slackWithIt, ages: childhood },
     // After an infection of childhood this is the commonest ataxia there is.
     { key: 'inflamed-in-childhood', share: 0.35, isDrowsy: false, process: cerebellumInflamed, ages: childhood },
-    { key: 'dancing', share: 0.03, isDrowsy: false, jerks: true, process: cerebellumInflamed, paces: againstTumour },
+    { key: 'dancing', share: 0.06, isDrowsy: false, jerks: true, process: cerebellumInflamed, paces: againstTumour },
     {
       key: 'immune',
       share: 0.22,
@@ -198,6 +198,8 @@ function inflamedCerebellum(): Hypothesis[] {
         ['nystagmus-gaze-evoked', 0.5],
         ['pursuit', 0.4],
         ['saccade-accuracy', 0.4],
+        // A child whose cerebellum has failed of a sudden may fall silent, awake and clear (mutism of the cerebellum, from memory).
+        ...(ages === childhood ? [['speech-initiation', 0.15] as const] : []),
         ...(isDrowsy ? drowsyWithIt : []),
         ...(jerks ? dancing : []),
       ]),

@@ -1,6 +1,6 @@
 import type { Exam } from '../../exam/exam.ts';
 import type { Finding } from '../../exam/finding.ts';
-import { sites } from './history/history-weight.ts';
+import { anyOf, kinds, sites } from './history/history-weight.ts';
 import { shiftBy } from './limb-patterns.ts';
 import type { Applies, Shift } from './shift.ts';
 import { tells } from './told.ts';
@@ -133,6 +133,57 @@ function baseWithoutTheHeadShift({ findings, history }: Exam): readonly Shift[] 
 }
 const ofTheHead: ReadonlySet<string> = new Set(['cranialNerves', 'higherFunction']);
 
+/** Odds of inflamed roots and of both tracts of the face, where one half of the face is all that is weak. Judged. */
+const oneFaceAlone = 0.25;
+const wholeHalf: ReadonlySet<string> = new Set(['facial-weakness', 'upper-facial-weakness']);
+const ofTheMouth: ReadonlySet<string> = new Set([
+  ...wholeHalf,
+  ...['lower-facial-weakness', 'drooling', 'dysarthria', 'flaccid-dysarthria', 'bells-phenomenon', 'loss-of-taste'],
+  ...['hyperacusis', 'facial-synkinesis'],
+]);
+const limbsTold: ReadonlySet<string> = new Set([
+  ...['weakness', 'leg-weakness', 'arm-weakness', 'ascending-weakness', 'difficulty-walking', 'unsteadiness'],
+  ...['numbness', 'paraesthesiae', 'dysphagia', 'breathlessness', 'diplopia'],
+]);
+
+/**
+ * Forehead and mouth of one half that are weak by themselves, with the slurring and the saliva that lips let out: one nerve. Inflamed
+ * roots take both halves and limbs or jerks with them, and tracts leave the forehead alone (common practice).
+ */
+function oneFaceShift({ findings, history }: Exam): readonly Shift[] {
+  const wrong = findings.filter(({ abnormal }) => abnormal);
+  const face = wrong.filter(({ item }) => wholeHalf.has(item.key));
+  const [first] = face;
+  if (first === undefined || face.some(({ side }) => side !== first.side)) return [];
+  if (!wrong.every(({ item }) => ofTheMouth.has(item.key)) || tells(history, limbsTold)) return [];
+  const because = 'one whole half of the face fails by itself, which is one nerve';
+  return [
+    shiftBy(first, {
+      applies: anyOf(kinds('polyradiculoneuropathy'), sites('corticobulbar-both-sides', 'brainstem-diffuse')),
+      factor: oneFaceAlone,
+      because,
+    }),
+  ];
+}
+
+/** Odds of the sixth nerve where nobody found or told of an eye that does not turn out. Judged. */
+const sixthUnseen = 0.1;
+const ofTheSixth: ReadonlySet<string> = new Set([
+  ...['sixth-nerve-palsy', 'eye-abduction-weakness', 'esotropia', 'diplopia', 'fatigable-diplopia', 'ophthalmoplegia'],
+  ...['gaze-palsy', 'head-tilt', 'third-nerve-palsy', 'fourth-nerve-palsy', 'internuclear-ophthalmoplegia'],
+]);
+const seenDouble: ReadonlySet<string> = new Set(['diplopia', 'oscillopsia']);
+
+/** A sixth nerve that fails doubles what is seen, and nobody names it for the nerves that lie beside it. */
+function sixthUnseenShift({ findings, history }: Exam): readonly Shift[] {
+  const wrong = findings.filter(({ abnormal }) => abnormal);
+  const [first] = wrong;
+  if (first === undefined || tells(history, seenDouble) || wrong.some(({ item }) => ofTheSixth.has(item.key)))
+    return [];
+  const because = 'no eye was found that does not turn out, and nothing is seen double';
+  return [shiftBy(first, { applies: sites('abducens-nerve'), factor: sixthUnseen, because })];
+}
+
 /** What the signs of head and mind say together of the place. */
 export function headPatternShifts(exam: Exam): readonly Shift[] {
   return [
@@ -140,5 +191,7 @@ export function headPatternShifts(exam: Exam): readonly Shift[] {
     ...repetitionShifts(exam),
     ...onePupilShift(exam),
     ...baseWithoutTheHeadShift(exam),
+    ...oneFaceShift(exam),
+    ...sixthUnseenShift(exam),
   ];
 }

@@ -7,6 +7,7 @@ import type { Exam } from '../../exam/exam.ts';
 import type { Finding } from '../../exam/finding.ts';
 import { type BodySide, bodySides, opposite } from '../../kernel/side.ts';
 import { ageingShifts } from './ageing-pattern.ts';
+import { comaPatternShifts } from './coma-patterns.ts';
 import { crossedShift } from './crossed-signs.ts';
 import { headPatternShifts } from './head-patterns.ts';
 import { anyOf, kinds, sites } from './history/history-weight.ts';
@@ -23,6 +24,7 @@ import { onEachSide, type SignWeight } from './signs/sign-weight.ts';
 import { stiffNeckShift } from './stiff-neck.ts';
 import { struckLimbShifts } from './struck-limb.ts';
 import { tells } from './told.ts';
+import { vertigoPatternShifts } from './vertigo-patterns.ts';
 
 export const signWeightRows: readonly SignWeight[] = [...recordedSigns, ...headSigns, ...generalSigns];
 
@@ -265,6 +267,8 @@ const confusion: ReadonlySet<string> = new Set([
   'global-aphasia',
 ]);
 const junctionAndRoots = kinds('junction', 'polyradiculoneuropathy');
+/** Odds of failing autonomic nerves in the confused: what dries the mouth and widens the pupils then is in the blood. Judged. */
+const confusedFromAutonomicNerves = 0.15;
 
 function comaShift({ findings }: Exam): readonly Shift[] {
   const found = findings.filter(({ abnormal }) => abnormal);
@@ -317,7 +321,16 @@ function confusedShift({ findings }: Exam): readonly Shift[] {
   const confused = findings.find(({ abnormal, item }) => abnormal && confusion.has(item.key));
   if (confused === undefined) return [];
   const because = 'what blocks junctions or inflames roots leaves the mind clear';
-  return [shiftBy(confused, { applies: junctionAndRoots, factor: confusedFromTheJunction, because })];
+  const ofTheBlood =
+    'who is confused with dry mouth and wide pupils has something in the blood that blocks brain and nerves alike';
+  return [
+    shiftBy(confused, { applies: junctionAndRoots, factor: confusedFromTheJunction, because }),
+    shiftBy(confused, {
+      applies: sites('autonomic-neuropathy'),
+      factor: confusedFromAutonomicNerves,
+      because: ofTheBlood,
+    }),
+  ];
 }
 
 /**
@@ -483,8 +496,11 @@ const encephalopathy = sites('diffuse-encephalopathy');
 
 function clearMindShift({ findings }: Exam): readonly Shift[] {
   const mind = findings.filter(({ item }) => item.section === 'higherFunction');
-  const clear = mind.find(({ abnormal, item }) => !abnormal && clouding.has(item.key));
-  if (clear === undefined || mind.some(({ abnormal }) => abnormal)) return [];
+  const cleared = mind.filter(({ abnormal, item }) => !abnormal && clouding.has(item.key));
+  const [clear] = cleared;
+  // Who does not speak, and was looked at twice for it, may be clear for all that.
+  const isSilentAlone = cleared.length > 1 && mind.every(({ abnormal, item }) => !abnormal || item.key === 'mutism');
+  if (clear === undefined || (mind.some(({ abnormal }) => abnormal) && !isSilentAlone)) return [];
   const because = 'the mind was examined and is clear';
   return [{ ...shiftBy(clear, { applies: encephalopathy, factor: clearMind, because }), abnormal: false }];
 }
@@ -506,6 +522,8 @@ export function signShifts(exam: Exam): readonly Shift[] {
     ...spasmShift(exam),
     ...holmesShift(exam),
     ...comaShift(exam),
+    ...comaPatternShifts(exam),
+    ...vertigoPatternShifts(exam),
     ...mindShift(exam),
     ...confusedShift(exam),
     ...massShifts(exam),

@@ -82,9 +82,12 @@ export function cerebellar(
   const byWeakness = failsByWeakness[bearsWeight ? 'standing' : part === 'midline' ? 'midline' : 'limb'];
   const holding = antigravity.map((movement) => sidesOf(side).flatMap((one) => motorItems([movement], one)));
   const muscles = sidesOf(side).flatMap((one) => motorItems(coordinationMuscles[part], one));
-  const joint = skinPlace('landmark', part === 'upper-limb' ? 'index-finger' : 'great-toe');
+  // One nerve or root takes the position of a few fingers, and the hand still finds its way by the others.
+  const places = (part === 'upper-limb' ? ['index-finger', 'little-finger'] : ['great-toe']).flatMap(
+    (key) => skinPlace('landmark', key) ?? [],
+  );
   const failedInHealth = item.scale === 'performance' ? taskFailedFrom60 : 0;
-  const joints = joint === undefined ? [] : sidesOf(side).map((one) => sensoryItem(joint, 'joint-position', one));
+  const joints = sidesOf(side).map((one) => places.map((place) => sensoryItem(place, 'joint-position', one)));
   return signModel({
     item,
     family: `coordination|${part === 'midline'}|${byWeakness}|${failedInHealth}`,
@@ -99,7 +102,7 @@ export function cerebellar(
         bearsWeight
           ? Math.max(...holding.map((both) => lossOf(hypothesis, both)))
           : mean(muscles.map((muscle) => motorDeficit(hypothesis, muscle).total)),
-        mean(joints.map((one) => sensoryDeficit(hypothesis, one).total)),
+        mean(joints.map((one) => Math.min(...one.map((joint) => sensoryDeficit(hypothesis, joint).total)))),
       ];
     },
     chance: ([ataxia = 0, weakness = 0, position = 0], { from60 }) => {

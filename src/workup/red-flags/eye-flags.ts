@@ -8,6 +8,7 @@ import type { BedsideFacts } from '../bedside-facts.ts';
 import { headache } from './brain-flags.ts';
 import { reducedConsciousness } from './consciousness.ts';
 import { absent, notAssessable, present, type RedFlagRule, type Verdict } from './rule.ts';
+import { each } from './story.ts';
 import { isKnownAura } from './sudden-deficit.ts';
 import { isAtLeast, written } from './thresholds.ts';
 
@@ -209,11 +210,34 @@ function painfulLid(facts: BedsideFacts): readonly Finding[] {
     : [];
 }
 
+/**
+ * A lid that is said to droop with double vision and a fresh pain of head or eye, in eyes that nobody has looked at or has found to be
+ * out of line: an aneurysm or a bleeding pituitary until it is imaged, whatever the pupil does.
+ */
+function lidToldWithPain(facts: BedsideFacts): readonly Reason[] {
+  if (!facts.cameWithin(14) || facts.exam.course === 'fluctuating' || hornerSigns(facts).length > 0) return [];
+  const lids = facts.query.findings('cranial-nerves/ptosis');
+  if (lids.length > 0 && lids.every(({ abnormal }) => !abnormal)) return [];
+  const comesAndGoes = facts.told(
+    'fatigable-weakness',
+    'fluctuating-symptoms',
+    'similar-attacks-before',
+    'myasthenia-gravis',
+  );
+  if (comesAndGoes.length > 0) return [];
+  const double = [...facts.told('diplopia'), ...findingReasons(facts.query.abnormal(['cranial-nerves/diplopia']))];
+  return each(facts.told('drooping-eyelids'), double, facts.told('eye-pain', ...headache));
+}
+
 function checkThirdNerve(facts: BedsideFacts): Verdict | null {
   const { query, exam } = facts;
   const palsies = [...thirdNerveSigns(facts), ...painfulLid(facts)];
   const [palsy] = palsies;
-  if (palsy === undefined || exam.onset.pace === 'chronic') return null;
+  if (palsy === undefined) {
+    const told = lidToldWithPain(facts);
+    return told.length > 0 ? present(told) : null;
+  }
+  if (exam.onset.pace === 'chronic') return null;
   const pupilItems = [
     'cranial-nerves/dilated-pupil',
     'cranial-nerves/unreactive-pupil',

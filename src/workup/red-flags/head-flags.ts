@@ -1,7 +1,7 @@
 import type { Reason } from '../../causes/ranked-cause.ts';
-import { findingReasons, missing, sayingOnce } from '../../causes/reasons.ts';
+import { findingReasons, sayingOnce } from '../../causes/reasons.ts';
 import { fromMemory, read, recalled } from '../../kernel/cite.ts';
-import { agedFrom, type BedsideFacts } from '../bedside-facts.ts';
+import type { BedsideFacts } from '../bedside-facts.ts';
 import { headache } from './brain-flags.ts';
 import { breathingSigns } from './breathing.ts';
 import { clouded, reducedConsciousness } from './consciousness.ts';
@@ -9,46 +9,11 @@ import { failingBladder, isOnBothSides, unknownOnset } from './cord.ts';
 import { eyeMovementSigns } from './eye-movement-signs.ts';
 import { feverReasons, trueFever } from './fever.ts';
 import { checkHeadInjury, focalBrainSigns } from './head-injury.ts';
-import { absent, isNewborn, notAssessable, orTold, present, type RedFlagRule, type Verdict } from './rule.ts';
+import { isNewborn, notAssessable, orTold, present, type RedFlagRule } from './rule.ts';
 import { each } from './story.ts';
-import { badArteries } from './stroke-stories-that-raise.ts';
 import { brainSigns, oneSidedWeakness, suddenFocalSigns } from './sudden-deficit.ts';
 import { isAtLeast, isUnder, written } from './thresholds.ts';
-
-/** Eyes that stand or beat as no lesion of the ear makes them. */
-const centralEyes = [
-  'cranial-nerves/direction-changing-nystagmus',
-  'cranial-nerves/vertical-nystagmus',
-  'cranial-nerves/upbeat-nystagmus',
-  'cranial-nerves/pendular-nystagmus',
-  'cranial-nerves/downbeat-nystagmus',
-  'cranial-nerves/skew-deviation',
-];
-
-/** Signs of a central cause in continuous vertigo, beside a head impulse without a corrective saccade. */
-const centralVestibularSigns = [
-  ...centralEyes,
-  'cranial-nerves/hearing-loss',
-  'cranial-nerves/horner-syndrome',
-  'cranial-nerves/facial-numbness',
-  'cranial-nerves/facial-weakness',
-  'cranial-nerves/lower-facial-weakness',
-  'cranial-nerves/gaze-palsy',
-  'cranial-nerves/internuclear-ophthalmoplegia',
-  'cranial-nerves/dysphagia',
-  'cranial-nerves/dysarthria',
-  'cranial-nerves/cerebellar-dysarthria',
-  'gait/unable-to-stand',
-  'gait/unable-to-walk',
-];
-
-const limbsThatMiss = [
-  'coordination/finger-nose',
-  'coordination/heel-shin',
-  'coordination/rapid-alternating-movements',
-  'special-tests/pronator-drift',
-  'special-tests/leg-drift',
-];
+import { checkVertigo } from './vertigo.ts';
 
 /** What is the first sign of a tumour in many children, beside limbs, gait and eyes that do not move. */
 const otherSignsOfAChild = [
@@ -511,57 +476,6 @@ function isFungalRisk(facts: BedsideFacts): boolean {
     facts.query.hasAbnormal('cranial-nerves/ophthalmoplegia') ||
     (failing && facts.query.abnormal(eyeMovementSigns).length > 0);
   return weakDefence && orbit && facts.told('facial-pain', 'red-eye').length > 0;
-}
-
-function checkVertigo(facts: BedsideFacts): Verdict | null {
-  const { query } = facts;
-  const lasting = facts.told('continuous-vertigo');
-  const central = query.abnormal(centralVestibularSigns);
-  // Dizziness is how many call it: with the eyes of a central lesion it is the same.
-  const eyes = query.abnormal(centralEyes);
-  const vertigo = [...lasting, ...facts.told('vertigo', ...(eyes.length > 0 ? ['dizziness'] : []))];
-  const { pace } = facts.exam.onset;
-  if (vertigo.length === 0 || pace === 'chronic' || pace === 'subacute') return null;
-  // The ear moves the eyes and the trunk; an arm or a leg that sinks or misses is of the brain.
-  const limbs = query.abnormal(limbsThatMiss);
-  // Vertigo that has not stopped is of days, though nobody says of how many; so is what came with a limb that misses.
-  const isUndated = (facts.isUntimed && lasting.length > 0) || (pace !== undefined && limbs.length > 0);
-  const began = facts.beganWithin(14);
-  if (began !== 'yes' && !(isUndated && began !== 'no')) return null;
-  const signs = [...central, ...limbs];
-  const isKnown = facts.told('similar-attacks-before', 'positional-vertigo').length > 0;
-  const told = [
-    ...facts.told('hearing-loss', 'speech-difficulty', 'slurred-speech', 'diplopia', 'numbness', 'dysphagia'),
-    ...facts.told('arm-weakness', 'leg-weakness', 'loss-of-consciousness', 'thunderclap-headache'),
-    // Pain of the head or neck with a first vertigo: bleeding or swelling in the cerebellum, or a torn artery.
-    ...(isKnown ? [] : facts.told('headache', 'new-headache', 'neck-pain')),
-  ];
-  const nystagmus = query.abnormal(['cranial-nerves/nystagmus', 'cranial-nerves/gaze-evoked-nystagmus']);
-  const impulse = query.tested(['cranial-nerves/abnormal-head-impulse']);
-  const normalImpulse = nystagmus.length > 0 && impulse.length > 0 && !impulse.some(({ abnormal }) => abnormal);
-  if (signs.length + told.length > 0 || normalImpulse)
-    return present([
-      ...vertigo,
-      ...findingReasons(signs, 4),
-      ...told,
-      ...(normalImpulse ? findingReasons(impulse, 1) : []),
-    ]);
-  // A walk that is ataxic, in the old or the sick of artery, where the ear was not shown to be at fault.
-  const balance = query.abnormalWhere(
-    ({ item, value }) =>
-      item.key === 'ataxic' || (item.probe.kind === 'cerebellar' && value !== 'impaired-by-weakness'),
-  );
-  const isOfTheEar = impulse.some(({ abnormal }) => abnormal) || isKnown;
-  if (lasting.length > 0 && balance.length > 0 && !isOfTheEar) {
-    const risk = [...agedFrom(60, facts), ...badArteries(facts)];
-    if (risk.length > 0) return present([...lasting, ...findingReasons(balance, 2), ...risk.slice(0, 2)]);
-  }
-  if (lasting.length === 0) return null;
-  const gaps: Reason[] = [];
-  if (impulse.length === 0) gaps.push(missing('the head impulse was not tested, and it matters'));
-  if (query.sign('cranial-nerves/skew-deviation') === 'unknown')
-    gaps.push(missing('skew of the eyes was not looked for'));
-  return gaps.length > 0 ? notAssessable([...gaps, ...vertigo]) : absent(findingReasons(impulse));
 }
 
 /** Protein in the urine of a pregnant woman stands for the pressure: NICE NG133 (recalled). */

@@ -122,7 +122,7 @@ function isVascular(facts: BedsideFacts): boolean {
  */
 export function suddenFocalSigns(facts: BedsideFacts): readonly Reason[] {
   if (!isSudden(facts) || isOneJointInjured(facts) || isOneLimbHurt(facts) || isWastedLimb(facts)) return [];
-  if (isHipOfABirth(facts)) return [];
+  if (isHipOfABirth(facts) || isSwayingChild(facts)) return [];
   const brain = [...centralSigns(facts.query, suddenBrainSigns), ...oneSidedFlap(facts)];
   const halfBody = bodySides.flatMap((side) => {
     const arm = facts.weak('upper-limbs', side);
@@ -240,6 +240,38 @@ export function isHipOfABirth(facts: BedsideFacts): boolean {
     facts.told('arm-weakness', 'slurred-speech', 'visual-loss', 'face-numbness').length === 0
   );
 }
+
+/**
+ * A child who sways over days, both halves alike, and shows nothing else: an infection of the weeks before or something swallowed,
+ * which have a flag of their own; a stroke of childhood shows on one half or strikes within minutes (Ryan and Engle 2003, from memory).
+ */
+function isSwayingChild(facts: BedsideFacts): boolean {
+  const { exam, abnormalFindings, told } = facts;
+  if ((exam.person.ageYears ?? 16) >= 16 || exam.onset.pace === 'hyperacute') return false;
+  const swaying = abnormalFindings.filter(
+    ({ item, value }) =>
+      item.key === 'ataxic' || (item.probe.kind === 'cerebellar' && value !== 'impaired-by-weakness'),
+  );
+  const isAll =
+    swaying.length > 0 && abnormalFindings.every((one) => swaying.includes(one) || ofACerebellum.has(one.item.key));
+  const isOneSided = onOneSide(swaying.filter(({ side }) => side !== 'midline')).length > 0;
+  const also = told(
+    'headache',
+    'thunderclap-headache',
+    'neck-pain',
+    'head-injury',
+    'neck-trauma',
+    'congenital-heart-disease',
+  );
+  return isAll && !isOneSided && also.length === 0;
+}
+
+const ofACerebellum: ReadonlySet<string> = new Set([
+  'mutism',
+  'cerebellar-dysarthria',
+  'dysarthria',
+  'intention-tremor',
+]);
 
 /** One limb alone that is weak and has grown thin, below a sound head: muscle takes weeks to waste, whatever brought it to notice. */
 function isWastedLimb(facts: BedsideFacts): boolean {

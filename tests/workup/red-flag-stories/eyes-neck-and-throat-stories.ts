@@ -231,4 +231,42 @@ export const eyesNeckAndThroatStories: readonly Story[] = [
       findings: { gait: signs('ataxic') },
     },
   },
+  {
+    flag: 'compressive-third-nerve-palsy',
+    by: 'common practice: a lid that droops with double vision and a fresh headache is imaged before anybody has named the nerve',
+    raised: { history: { onset: days, symptoms: has('headache', 'diplopia', 'drooping-eyelids') } },
+    not: { history: { onset: days, symptoms: has('headache', 'diplopia', 'drooping-eyelids', 'fatigable-weakness') } },
+  },
+  {
+    flag: 'central-vestibular-syndrome',
+    by: 'common practice: a limb that fails beside vertigo is central, though it comes on turning over',
+    raised: {
+      history: { onset: days, symptoms: has('positional-vertigo') },
+      findings: {
+        specialTests: [
+          { test: 'dix-hallpike', side: 'right', result: 'positive' },
+          { test: 'pronator-drift', side: 'right', result: 'positive' },
+        ],
+      },
+    },
+    not: {
+      history: { onset: days, symptoms: has('positional-vertigo') },
+      findings: { specialTests: [{ test: 'dix-hallpike', side: 'right', result: 'positive' }] },
+    },
+  },
+  {
+    flag: 'suspected-stroke',
+    by: 'common practice: a child who sways on both sides over days has an inflamed cerebellum; a stroke of childhood shows on one half',
+    at: site('cerebellar-hemisphere', 'cerebellum'),
+    raised: {
+      person: { ageYears: 3 },
+      history: { onset: days, symptoms: has('preceding-infection') },
+      findings: { gait: signs('ataxic'), coordination: [{ test: 'finger-nose', side: 'left', result: 'impaired' }] },
+    },
+    not: {
+      person: { ageYears: 3 },
+      history: { onset: days, symptoms: has('preceding-infection') },
+      findings: { gait: signs('ataxic'), coordination: [{ test: 'finger-nose', side: 'both', result: 'impaired' }] },
+    },
+  },
 ];

@@ -203,7 +203,8 @@ export const eyeMovementFunctions = {
   },
   'canal-balance': {
     carries: 'stillness of the eyes in the hanging position',
-    path: series(same('semicircular-canals'), partly(0.1, same('flocculonodular-lobe'))),
+    // Without the nodule what the canals store is not damped by gravity, and eyes beat in a hanging head.
+    path: series(same('semicircular-canals'), partly(0.3, same('flocculonodular-lobe'))),
     source: vestibular,
   },
   'balance-to-side': {

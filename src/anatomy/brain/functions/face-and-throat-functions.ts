@@ -61,6 +61,11 @@ export const faceAndThroatFunctions = {
     path: series(facialNerve, partly(0.7, bothHemispheres), partly(0.08, corticobulbar), pressedFacialNerve),
     source: seventh,
   },
+  'mouth-closure': {
+    carries: 'lips that keep in what is in the mouth',
+    path: series(partly(0.45, facialNerve), partly(0.25, corticobulbar)),
+    source: seventh,
+  },
   taste: {
     carries: 'taste on the front of the tongue',
     path: series(

@@ -364,6 +364,20 @@ export const neuromuscularHistory: readonly HistoryWeight[] = [
     1,
     'a wrench of the neck tears the vertebral artery',
   ),
+  ...weigh(
+    'neck-trauma',
+    sites('raised-intracranial-pressure', 'diffuse-encephalopathy', 'meningeal-irritation'),
+    0.5,
+    1,
+    'a wrench of the neck closes arteries and does not swell the brain',
+  ),
+  ...weigh(
+    'neck-trauma',
+    sites('pons-tegmentum', 'midbrain-tegmentum', 'cerebellar-vermis'),
+    1.6,
+    1,
+    'clots from a torn vertebral artery go up to it',
+  ),
   ...weigh('neck-trauma', sites('hypoglossal-nerve'), 2, 1, 'a torn carotid artery swells beside it'),
   ...weigh(['arsenic', 'thallium'], kinds('polyneuropathy'), 3, 1, 'it poisons the longest axons'),
   ...weigh(

@@ -22,9 +22,9 @@ export const headSigns: readonly SignWeight[] = [
   ),
   ...sign(
     'opsoclonus',
-    sites('diffuse-encephalopathy', 'cerebellar-degeneration', 'cerebellar-vermis'),
-    2,
-    'an inflamed brain or cerebellum loses the pauses between the movements of the eyes',
+    sites('cerebellar-degeneration', 'cerebellar-vermis'),
+    2.5,
+    'an inflamed cerebellum loses the pauses between the movements of the eyes',
     fromMemory,
   ),
   ...sign(
