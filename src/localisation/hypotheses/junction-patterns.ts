@@ -243,6 +243,24 @@ export const junctionDiseases: readonly MuscleDisease[] = [
     ],
   },
   {
+    // The neck alone, which sinks or cannot be lifted from the pillow, above all in the old: the beginning in a few of a
+    // hundred. Source: from-memory.
+    ...postsynaptic,
+    variant: 'neck-alone',
+    percent: percent.postsynaptic * 0.03,
+    losses: { 'neck-flexors': 0.65, 'neck-extensors': 0.75, shoulder: 0.08, trunk: 0.15 },
+    signs: [
+      ['eyelid-elevation', 0.12],
+      ['eye-movement-fatigue', 0.1],
+      ['fatigability', 0.6],
+      ['voice-fatigability', 0.12],
+      ['swallowing', 0.12],
+      ['lower-face', 0.1],
+      ['upper-face', 0.12],
+      ['breathing', 0.15],
+    ],
+  },
+  {
     // With antibodies to MuSK: throat, neck and shoulders, the eyes often spared, the tongue thin, and less change from hour to
     // hour. Source: Evoli 2003 (recalled).
     ...postsynaptic,

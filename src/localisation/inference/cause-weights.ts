@@ -60,7 +60,7 @@ export function causeShifts(exam: Exam): readonly Shift[] {
   });
 }
 
-/** The cause that counts most at the place speaks for it, with its strongest reason; put into words only where it is said. */
+/** The cause that moves the odds of the place most speaks for it or against it, with its strongest reason; put into words only where it is said. */
 class CauseShift implements Shift {
   readonly applies: Applies;
   readonly factor: number;
@@ -79,10 +79,9 @@ class CauseShift implements Shift {
   }
 
   get #leading(): Cause {
-    const weight = ([cause, share]: readonly [Cause, number]): number => {
-      const ratio = this.#ratios.get(cause) ?? 1;
-      return this.abnormal ? share * ratio : share / ratio;
-    };
+    const direction = this.abnormal ? 1 : -1;
+    const weight = ([cause, share]: readonly [Cause, number]): number =>
+      direction * share * ((this.#ratios.get(cause) ?? 1) - 1);
     return this.#causes.reduce((best, one) => (weight(one) > weight(best) ? one : best))[0];
   }
 
