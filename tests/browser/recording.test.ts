@@ -119,15 +119,21 @@ async function showItem({ page }: OpenPage, { section, item, place }: Looked): P
 }
 
 /** Presses "rest normal" where the exam says so. */
-async function stateRestNormal({ page }: OpenPage, exam: Record<string, unknown>): Promise<void> {
+async function stateRestNormal(open: OpenPage, exam: Record<string, unknown>): Promise<void> {
+  const { page } = open;
   for (const statement of (exam.otherwiseNormal ?? []) as readonly NormalStatement[]) {
     const part = parts.find(({ groups }) =>
       groups.some((group) => group.statements.some((one) => isSame(one, statement))),
     );
     const group = part?.groups.find(({ statements }) => statements.some((one) => isSame(one, statement)));
     if (part === undefined || group === undefined) throw new Error(`${JSON.stringify(statement)} has no button`);
-    await page.getByRole('navigation', { name: 'Parts' }).getByRole('link', { name: part.label }).click();
+    const link = page.getByRole('navigation', { name: 'Parts' }).getByRole('link', { name: part.label });
+    await link.click();
+    await expect.poll(() => link.getAttribute('aria-current'), { timeout: 10_000 }).not.toBeNull();
     await page.getByRole('button', { name: `Rest normal in ${group.label.toLowerCase()}`, exact: true }).press('Enter');
+    await expect
+      .poll(() => open.lastExam()?.otherwiseNormal ?? [], { timeout: 10_000 })
+      .toContainEqual(expect.objectContaining(statement));
   }
 }
 
