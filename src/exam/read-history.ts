@@ -10,6 +10,7 @@ import {
 import type { HistoryStatement } from './exam.ts';
 import { pointerTo } from './faults/pointer.ts';
 import type { HistoryEntry } from './request.ts';
+import { sidedLabel } from './sided-label.ts';
 
 const ranks: ReadonlyMap<HistoryRow, number> = new Map(historyRows.map((row, rank) => [row, rank]));
 
@@ -27,7 +28,7 @@ export function readHistory(entriesOf: HistoryEntries): {
       if (row === undefined) return [];
       const statement: HistoryStatement = {
         key: row.key,
-        label: row.label,
+        label: entry.side === undefined ? row.label : sidedLabel(row.label, entry.side),
         kind: row.kind,
         present: entry.present,
         ...(entry.relation === undefined ? {} : { relation: entry.relation }),

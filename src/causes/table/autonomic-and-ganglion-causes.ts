@@ -287,7 +287,7 @@ export const autonomicAndGanglionCauses: readonly Cause[] = [
       told(['light-headed-on-standing', 'syncope'], 1.5, 0.9),
       told(['diabetes-mellitus', 'insulin-or-sulfonylurea'], 6, 0.05),
       told(['sexual-dysfunction', 'early-satiety', 'altered-sweating'], 1.5, 0.9),
-      told(['burning-feet', 'known-neuropathy', 'numbness'], 1.5, 0.9),
+      told(['burning-feet', 'known-neuropathy'], 1.5, 0.95),
     ],
     signs: [
       shows(

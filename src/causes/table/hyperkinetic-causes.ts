@@ -103,7 +103,7 @@ export const hyperkineticCauses: readonly Cause[] = [
       told(['family/consanguinity', 'amenorrhoea-or-galactorrhoea'], 1.6, 1),
       told(dopamineBlockers, 0.7, 1),
       told(['tremor', 'fatigue', 'dark-urine', 'abdominal-pain'], 1.2, 1),
-      told(['hypertension', 'stroke', 'preceding-infection'], 0.5, 1),
+      told(['stroke', 'preceding-infection'], 0.5, 1),
     ],
     signs: [
       shows(['inspection/jaundice', 'inspection/spider-naevi', 'inspection/ascites'], 4, 0.98),

@@ -6,6 +6,7 @@ import { historyShifts } from './history-weights.ts';
 import { resultShifts } from './result-weights.ts';
 import type { Shift } from './shift.ts';
 import { signShifts } from './sign-weights.ts';
+import { toldPartShifts } from './told-parts.ts';
 import { toldPatternShifts } from './told-patterns.ts';
 
 /**
@@ -34,6 +35,7 @@ function toldShifts(exam: Exam): readonly Shift[] {
  */
 export const allShifts: (exam: Exam) => readonly Shift[] = rememberedWith((exam) => [
   ...toldShifts(exam),
+  ...toldPartShifts(exam),
   ...courseShifts(exam),
   ...signShifts(exam),
   ...resultShifts(exam),

@@ -1,0 +1,210 @@
+import { itemById } from '../../exam/catalogue/catalogue.ts';
+import type { Exam, HistoryStatement } from '../../exam/exam.ts';
+import { type BodySide, bodySides } from '../../kernel/side.ts';
+import { hypotheses, noLesionIndex } from '../hypotheses/hypotheses.ts';
+import { type Hypothesis, siteId } from '../hypothesis.ts';
+import { contextOf } from '../observation/context.ts';
+import type { ProbeModel } from '../observation/probe-model.ts';
+import { probeModel } from '../observation/probe-models.ts';
+import type { Applies, Shift } from './shift.ts';
+import { shiftsOfTold } from './told.ts';
+
+/** An item, and where on the body when it is examined at a place, by which a complaint would show. */
+type Sign = string | readonly [item: string, landmark: string];
+
+const movements = (...keys: readonly string[]): readonly Sign[] => keys.map((key) => `power/${key}`);
+const feeling = (...keys: readonly string[]): readonly Sign[] =>
+  keys.flatMap((key) => [['sensation/pinprick', key] as const, ['sensation/light-touch', key] as const]);
+const position = (key: string): Sign => ['sensation/joint-position', key];
+
+const armPower = movements(
+  ...['shoulder-abduction', 'elbow-flexion', 'elbow-extension', 'wrist-extension', 'finger-extension'],
+  ...['finger-flexion', 'finger-abduction', 'thumb-abduction'],
+);
+const legPower = movements(
+  ...['hip-flexion', 'hip-extension', 'knee-extension', 'knee-flexion', 'ankle-dorsiflexion', 'ankle-plantarflexion'],
+);
+const armFeeling = [
+  ...feeling('outer-upper-arm', 'thumb', 'index-finger', 'little-finger', 'inner-upper-arm'),
+  position('index-finger'),
+];
+const legFeeling = [
+  ...feeling('outer-thigh', 'front-of-thigh', 'outer-shin', 'inner-shin', 'dorsum-of-foot', 'sole'),
+  position('great-toe'),
+];
+const faceFeeling = ['cranial-nerves/facial-numbness'] as const;
+const arm = [...armPower, ...armFeeling];
+const leg = [...legPower, ...legFeeling];
+const ear = ['cranial-nerves/hearing-loss'] as const;
+const eye = [
+  ...['cranial-nerves/reduced-visual-acuity', 'cranial-nerves/third-nerve-palsy', 'cranial-nerves/sixth-nerve-palsy'],
+  'cranial-nerves/facial-numbness',
+];
+
+/** By what each complaint of a side would show, were it examined. */
+const shownBy: Readonly<Record<string, readonly Sign[]>> = {
+  'arm-weakness': armPower,
+  'leg-weakness': legPower,
+  weakness: [...armPower, ...legPower],
+  'fatigable-weakness': [...armPower, ...legPower],
+  'episodic-weakness': [...armPower, ...legPower],
+  'muscle-thinning': [...armPower, ...legPower],
+  clumsiness: [
+    ...armPower,
+    position('index-finger'),
+    ...['coordination/finger-nose', 'coordination/rapid-alternating-movements'],
+  ],
+  numbness: [...armFeeling, ...legFeeling],
+  paraesthesiae: [...armFeeling, ...legFeeling],
+  'neuropathic-pain': [...armFeeling, ...legFeeling],
+  'nocturnal-hand-paraesthesiae': arm,
+  'arm-pain': arm,
+  'radicular-arm-pain': arm,
+  'shoulder-pain': arm,
+  'hand-pain': arm,
+  'leg-pain': leg,
+  'radicular-leg-pain': leg,
+  'thigh-pain': leg,
+  'foot-pain': leg,
+  'burning-feet': leg,
+  'leg-crossing': leg,
+  'limb-lump': [...arm, ...leg],
+  'face-numbness': faceFeeling,
+  'facial-pain': faceFeeling,
+  'triggered-facial-pain': faceFeeling,
+  'drooping-eyelids': ['cranial-nerves/ptosis'],
+  'eye-pain': eye,
+  'eye-pain-attacks': eye,
+  'red-eye': eye,
+  'visual-loss': ['cranial-nerves/reduced-visual-acuity', 'cranial-nerves/homonymous-hemianopia'],
+  'transient-visual-loss': ['cranial-nerves/reduced-visual-acuity', 'cranial-nerves/homonymous-hemianopia'],
+  'hearing-loss': ear,
+  tinnitus: ear,
+  'pulsatile-tinnitus': ear,
+  'ear-fullness': ear,
+  'ear-pain': [...ear, 'cranial-nerves/facial-weakness'],
+};
+
+/** On which side a lesion of a place would make the complaint. */
+type Reach = BodySide | 'both' | 'neither';
+
+/**
+ * How much likelier a place is when the complaint is of the side on which it makes it, of the other one, and of both; the same
+ * for a place that makes it on both sides. Out of a patient's sureness which side it is, and lesions that are worse on one. Judged.
+ */
+const factors = {
+  ofOneSide: { own: 2.5, other: 0.2, both: 0.3 },
+  ofBothSides: { one: 0.6, both: 1.8 },
+} as const;
+
+/** Odds of a place of which a lesion would not make the complaint, before anybody has found a sign and beside signs. Judged. */
+const ofNeither = { alone: 0.5, besideSigns: 0.85 } as const;
+
+/** How much of that of sides counts for the second and further complaints, and for all once abnormal signs say more exactly where. */
+const weightOf = { first: 1, further: 0.4, besideSigns: 0.4 } as const;
+
+/** How much likelier an abnormal result must be than in health for a lesion to show a sign. Judged. */
+const shows = 0.25;
+/** Share of the forms of a lesion of a place, by how often they are met, that must show it. Judged. */
+const ofItsForms = 0.3;
+
+const said = shiftsOfTold('told-part');
+const known = new Map<string, Readonly<Record<Reach, Applies>>>();
+
+/**
+ * What is complained of, set against what a lesion of each place would show: by the same wiring by which signs are weighed, so
+ * the brain answers for the other side and a root for its own, and a place that serves nothing of the kind does not answer.
+ */
+export function toldPartShifts({ history, findings }: Exam): readonly Shift[] {
+  const isFound = findings.some(({ abnormal }) => abnormal);
+  const told = history.filter(({ key, kind, present }) => kind === 'symptom' && present && key in shownBy);
+  const [first] = told.filter(({ side }) => side !== undefined);
+  return told.flatMap((statement) => [
+    said(
+      statement,
+      placesOf(statement.key).neither,
+      isFound ? ofNeither.besideSigns : ofNeither.alone,
+      'a lesion there does not make it',
+    ),
+    ...sideShifts(statement, isFound ? weightOf.besideSigns : statement === first ? weightOf.first : weightOf.further),
+  ]);
+}
+
+function sideShifts(statement: HistoryStatement, weight: number): readonly Shift[] {
+  const { key, side } = statement;
+  if (side === undefined) return [];
+  const places = placesOf(key);
+  const shift = (reach: Reach, factor: number, because: string): Shift =>
+    said(statement, places[reach], factor ** weight, because);
+  const onBoth = shift(
+    'both',
+    side === 'both' ? factors.ofBothSides.both : factors.ofBothSides.one,
+    'it shows on both sides',
+  );
+  return [
+    onBoth,
+    ...bodySides.map((own) => {
+      const { own: same, other, both } = factors.ofOneSide;
+      return shift(own, side === 'both' ? both : side === own ? same : other, `it shows on the ${own} side`);
+    }),
+  ];
+}
+
+/** The places that would make a complaint, by the side on which they make it; worked out once. */
+function placesOf(key: string): Readonly<Record<Reach, Applies>> {
+  const places = known.get(key) ?? placesThatShow(shownBy[key] ?? []);
+  known.set(key, places);
+  return places;
+}
+
+function placesThatShow(signs: readonly Sign[]): Readonly<Record<Reach, Applies>> {
+  const [onLeft, onRight] = bodySides.map((side) => strikesOn(side, signs));
+  // By how often each form of a lesion is met: most in one half of the cerebellum keep to it.
+  const counts = new Map<string, Record<Reach, number>>();
+  for (const hypothesis of hypotheses) {
+    const left = onLeft?.(hypothesis) === true;
+    const right = onRight?.(hypothesis) === true;
+    const id = siteId(hypothesis.site);
+    const count = counts.get(id) ?? { left: 0, right: 0, both: 0, neither: 0 };
+    counts.set(id, count);
+    count[left && right ? 'both' : left ? 'left' : right ? 'right' : 'neither'] += hypothesis.frequency;
+  }
+  const reaches = new Map([...counts].map(([id, count]) => [id, reachOf(count)] as const));
+  const those =
+    (reach: Reach): Applies =>
+    (site) =>
+      site.kind !== 'none' && reaches.get(siteId(site)) === reach;
+  return { left: those('left'), right: those('right'), both: those('both'), neither: those('neither') };
+}
+
+function reachOf({ left, right, both, neither }: Readonly<Record<Reach, number>>): Reach {
+  const showing = left + right + both;
+  if (showing < ofItsForms * (showing + neither)) return 'neither';
+  return left > right + both ? 'left' : right > left + both ? 'right' : 'both';
+}
+
+/** Whether a hypothesis makes any of the signs on that side. */
+function strikesOn(side: BodySide, signs: readonly Sign[]): (hypothesis: Hypothesis) => boolean {
+  const healthy = hypotheses[noLesionIndex];
+  const showing = signs.flatMap((sign) => {
+    const [id, landmark] = typeof sign === 'string' ? [sign] : sign;
+    const item = itemById.get(id);
+    if (item === undefined) throw new Error(`${id} is no item`);
+    const model = probeModel({
+      item,
+      side,
+      ...(landmark === undefined ? {} : { place: { kind: 'landmark', key: landmark } }),
+    });
+    if (model === null || healthy === undefined) return [];
+    const usual = chanceOfAbnormal(model, model.state(healthy));
+    const isShown = Array.from({ length: model.states }, (_, state) => chanceOfAbnormal(model, state) - usual > shows);
+    return [(hypothesis: Hypothesis): boolean => isShown[model.state(hypothesis)] === true];
+  });
+  return (hypothesis) => showing.some((isShown) => isShown(hypothesis));
+}
+
+const anybody = contextOf({ onset: {}, person: {} });
+
+function chanceOfAbnormal({ normal, distribution }: ProbeModel, state: number): number {
+  return distribution(state, anybody).reduce((sum, chance, index) => (normal[index] === true ? sum : sum + chance), 0);
+}
