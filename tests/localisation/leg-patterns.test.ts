@@ -84,4 +84,13 @@ describe('what fails in the legs', () => {
       odds({ findings: { ...findings, sensation: hands } }, 'length-dependent-polyneuropathy', 'polyneuropathy'),
     ).toBe(1);
   });
+
+  it('feet that burn under stockings are not of a level of the cord, unless the bladder fails', () => {
+    const findings = { sensation: sensation('temperature', { 'stocking-to-mid-calf': 'reduced' }) };
+    const burning = { symptoms: told('burning-feet') };
+    expect(odds({ history: burning, findings }, 'spinal-cord-transverse', 'cord')).toBeLessThan(1);
+    expect(odds({ history: burning, findings }, 'spinal-cord-posterolateral', 'cord')).toBe(1);
+    const wet = { symptoms: told('burning-feet', 'bladder-disturbance') };
+    expect(odds({ history: wet, findings }, 'spinal-cord-transverse', 'cord')).toBe(1);
+  });
 });

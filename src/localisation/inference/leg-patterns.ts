@@ -189,6 +189,24 @@ function isOfTheTrunk(kind: string, key: string): boolean {
   return skinPlace(kind, key)?.region === 'trunk';
 }
 
+const ofBurningFeet: ReadonlySet<string> = new Set(['burning-feet', 'foot-pain', 'neuropathic-pain']);
+const stocking = /^(stocking-|sole|toes|great-toe|whole-foot|dorsum-of-foot|ankle$|medial-malleolus|lateral-malleolus)/;
+/** Odds of a cord that is ill in its whole width where feet burn and feel wrong as far as a stocking goes, and no more is wrong. Judged. */
+const cordUnderStockings = 0.35;
+const cordInItsWidth = sites('spinal-cord-transverse', 'spinal-cord-hemisection', 'spinal-cord-central');
+
+/** Small fibres burn where they are longest; a level of the cord numbs thighs and trunk with the feet, and stiffens or weakens them. */
+function burningStockingsShift(exam: Exam): readonly Shift[] {
+  const { findings, history } = exam;
+  if (showsTracts(exam) || weakMovements(findings).length > 0 || tells(history, bladderIsTold)) return [];
+  const felt = findings.filter(({ abnormal, modality }) => abnormal && modality !== undefined);
+  const [first] = felt;
+  if (first === undefined || sidesOf(felt).size < 2 || !tells(history, ofBurningFeet)) return [];
+  if (!felt.every(({ place }) => stocking.test(place?.key ?? ''))) return [];
+  const because = 'the feet burn and feel wrong as far as a stocking goes, and no tract is ill';
+  return [shiftBy(first, { applies: cordInItsWidth, factor: cordUnderStockings, because })];
+}
+
 /** How what fails in the legs tells roots, cord and nerves apart. */
 export function legPatternShifts(exam: Exam): readonly Shift[] {
   return [
@@ -198,5 +216,6 @@ export function legPatternShifts(exam: Exam): readonly Shift[] {
     ...footAndBladderShifts(exam),
     ...warmthAloneShifts(exam),
     ...numbTrunkShift(exam),
+    ...burningStockingsShift(exam),
   ];
 }
