@@ -153,6 +153,15 @@ function oneArm(): Hypothesis[] {
   );
 }
 
+/** Share of these mishaps that take all three nerves in both arms: two cuffs, or arms that lay under the body. Judged. */
+const inBothArms = 0.15;
+
+function bothArms(): Hypothesis[] {
+  const places: readonly PlaceKey[] = ['median-nerve-upper-arm', 'ulnar-nerve-upper-arm', 'radial-nerve-spiral-groove'];
+  const nerves = bodySides.flatMap((side) => places.map((place) => ({ side, place })));
+  return severalAt('both-arms', percent.oneArm * inBothArms, nerves, { ...ofAMishap, subacute: 0.2, chronic: 0.05 });
+}
+
 /** Nerves by which the skin of hand and foot feels, and where leprosy and inflamed vessels take that from them. */
 const skinOfHand: readonly PlaceKey[] = [
   'median-nerve-wrist',
@@ -183,5 +192,5 @@ function skinAlike(): Hypothesis[] {
 
 /** Several nerves hit in the same illness or by the same mishap. */
 export function confluentMononeuropathyHypotheses(): Hypothesis[] {
-  return [...confluent(), ...twoLimbs(), ...threeNerves(), ...oneArm(), ...withFace(), ...skinAlike()];
+  return [...confluent(), ...twoLimbs(), ...threeNerves(), ...oneArm(), ...bothArms(), ...withFace(), ...skinAlike()];
 }

@@ -265,6 +265,20 @@ export const rootForms: readonly RootForm[] = [
     source: guideline,
   },
   {
+    // The legs alone, without loss of feeling: the motor form begins there as the usual one does.
+    variant: 'pure-motor-legs-only',
+    tempo: 'acute',
+    share: 0.025,
+    motor: limbs(0.65, 0.03, 0.05, 0.02),
+    large: 0.03,
+    nearLarge: 0.3,
+    small: 0.02,
+    spindle: 0,
+    reflex: { arm: 0.15, leg: 0.9 },
+    signs: acuteSigns(0.05, 0.08),
+    source: guideline,
+  },
+  {
     // Both arms and shoulders before the legs, throat and face spared; porphyria begins so as often as in the legs.
     variant: 'arms-first',
     tempo: 'acute',

@@ -21,7 +21,7 @@ function isOfTheTracts({ abnormal, item: { section, key, probe }, value, place }
   return value === 'extensor' || value === 'spastic' || place?.kind === 'level-below';
 }
 
-const showsTracts = ({ findings }: Exam): boolean => findings.some(isOfTheTracts);
+export const showsTracts = ({ findings }: Exam): boolean => findings.some(isOfTheTracts);
 
 /** Odds where limbs fail by nerves that differ from limb to limb, and nothing says that tracts are ill. Judged. */
 const otherNerveInEachLimb = { above: 0.45, muscle: 0.4, longAxons: 0.7, motorCells: 0.7, several: 1.5 } as const;

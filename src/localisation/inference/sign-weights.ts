@@ -9,8 +9,10 @@ import { type BodySide, bodySides, opposite } from '../../kernel/side.ts';
 import { ageingShifts } from './ageing-pattern.ts';
 import { comaPatternShifts } from './coma-patterns.ts';
 import { crossedShift } from './crossed-signs.ts';
+import { handPatternShifts } from './hand-patterns.ts';
 import { headPatternShifts } from './head-patterns.ts';
 import { anyOf, kinds, sites } from './history/history-weight.ts';
+import { legPatternShifts } from './leg-patterns.ts';
 import { limbPatternShifts, shiftBy } from './limb-patterns.ts';
 import { massShifts } from './mass-near-nerve.ts';
 import { nervePatternShifts } from './nerve-patterns.ts';
@@ -516,6 +518,8 @@ export function signShifts(exam: Exam): readonly Shift[] {
     ...struckLimbShifts(exam),
     ...reachPatternShifts(exam),
     ...nervePatternShifts(exam),
+    ...handPatternShifts(exam),
+    ...legPatternShifts(exam),
     ...oneHalfShifts(exam),
     ...crossedShift(exam),
     ...headPatternShifts(exam),

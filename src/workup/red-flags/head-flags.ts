@@ -9,6 +9,7 @@ import { failingBladder, isOnBothSides, unknownOnset } from './cord.ts';
 import { eyeMovementSigns } from './eye-movement-signs.ts';
 import { feverReasons, trueFever } from './fever.ts';
 import { checkHeadInjury, focalBrainSigns } from './head-injury.ts';
+import { isPressedNerve } from './pressed-nerve.ts';
 import { isNewborn, notAssessable, orTold, present, type RedFlagRule } from './rule.ts';
 import { each } from './story.ts';
 import { brainSigns, oneSidedWeakness, suddenFocalSigns } from './sudden-deficit.ts';
@@ -331,7 +332,7 @@ export const headFlags: readonly RedFlagRule[] = [
     source: read('nice-ng127', 'children: limb weakness, unsteadiness, head'),
     check: (facts) => {
       const age = facts.exam.person.ageYears;
-      if (age === undefined || age >= 16 || isNewborn(facts.exam)) return null;
+      if (age === undefined || age >= 16 || isNewborn(facts.exam) || isPressedNerve(facts)) return null;
       const told = facts.told('difficulty-walking', 'leg-weakness', 'weakness', 'unsteadiness');
       const signs = [
         ...facts.weakLimbs,

@@ -155,4 +155,18 @@ export const nerveStories: readonly Story[] = [
       },
     },
   },
+  {
+    flag: 'child-with-progressive-deficit',
+    by: 'NICE NG127: limb weakness of a child; a nerve that answers to the finger where it was pressed is one nerve',
+    raised: {
+      person: { ageYears: 13 },
+      history: { onset: weeks, course: 'progressive' },
+      findings: { power: power('left', '4', 'finger-abduction') },
+    },
+    not: {
+      person: { ageYears: 13 },
+      history: { onset: weeks, course: 'progressive', exposures: has('elbow-leaning') },
+      findings: { power: power('left', '4', 'finger-abduction') },
+    },
+  },
 ];

@@ -1,0 +1,96 @@
+import { describe, expect, it } from 'vitest';
+import type { SiteKind } from '../../src/anatomy/site-kind.ts';
+import type { BodySide } from '../../src/kernel/side.ts';
+import type { Site } from '../../src/localisation/hypothesis.ts';
+import { legPatternShifts } from '../../src/localisation/inference/leg-patterns.ts';
+import { bedsideExam } from '../support/bedside.ts';
+import { plantars, power, reflexes, sensation } from './case-writing.ts';
+
+/** What the patterns of an exam make of the odds of a site. */
+function odds(draft: Parameters<typeof bedsideExam>[0], key: string, kind: SiteKind, side: BodySide | 'both' = 'both') {
+  const site: Site = { key, kind, label: '', side, level: null };
+  return legPatternShifts(bedsideExam(draft)).reduce(
+    (product, { applies, factor }) => (applies(site) ? product * factor : product),
+    1,
+  );
+}
+
+const told = (...keys: string[]) => keys.map((key) => ({ key, present: true }));
+const acute = { onset: { pace: 'acute', durationDays: 4 } };
+const gone = reflexes({ knee: '0', ankle: '0' });
+
+describe('what fails in the legs', () => {
+  const knees = { power: power({ 'knee-extension': '4' }), reflexes: gone };
+
+  it('weak knees with no ankle jerks are not of two femoral nerves, unless something hurt both', () => {
+    expect(odds({ history: acute, findings: knees }, 'femoral-nerve-pelvis', 'nerve')).toBeLessThan(0.1);
+    const operated = { ...acute, exposures: told('recent-surgery') };
+    expect(odds({ history: operated, findings: knees }, 'femoral-nerve-pelvis', 'nerve')).toBe(1);
+    const kept = { ...knees, reflexes: reflexes({ knee: '0', ankle: '2' }) };
+    expect(odds({ history: acute, findings: kept }, 'femoral-nerve-pelvis', 'nerve')).toBe(1);
+  });
+
+  it('jerks that are lost in both legs speak against the brain, a rising toe takes that back', () => {
+    expect(odds({ history: acute, findings: knees }, 'cortex-parasagittal', 'hemisphere')).toBeLessThan(1);
+    const rising = { ...knees, plantars: plantars('extensor') };
+    expect(odds({ history: acute, findings: rising }, 'cortex-parasagittal', 'hemisphere')).toBe(1);
+  });
+
+  it('legs that fail alike within days are not of motor cells, one worse than the other may be', () => {
+    const alike = { power: power({ 'hip-flexion': '3', 'knee-extension': '3' }) };
+    expect(odds({ history: acute, findings: alike }, 'lower-motor-neuron-system', 'anterior-horn')).toBeLessThan(1);
+    const uneven = { power: power({ 'hip-flexion': ['1', '4'], 'knee-extension': ['2', '4'] }) };
+    expect(odds({ history: acute, findings: uneven }, 'lower-motor-neuron-system', 'anterior-horn')).toBe(1);
+    expect(odds({ findings: alike }, 'lower-motor-neuron-system', 'anterior-horn')).toBe(1);
+  });
+
+  it('a foot that drops with a bladder that fails is of the cauda equina, not of a nerve', () => {
+    const findings = { power: power({ 'ankle-dorsiflexion': [null, '2'] }) };
+    const bladder = { symptoms: told('bladder-disturbance', 'back-pain') };
+    expect(odds({ history: bladder, findings }, 'cauda-equina', 'cauda-equina')).toBeGreaterThan(1);
+    expect(odds({ history: bladder, findings }, 'common-fibular-nerve', 'nerve', 'right')).toBeLessThan(1);
+    expect(odds({ findings }, 'cauda-equina', 'cauda-equina')).toBe(1);
+    const stiff = { ...findings, plantars: plantars(null, 'extensor') };
+    expect(odds({ history: bladder, findings: stiff }, 'cauda-equina', 'cauda-equina')).toBe(1);
+  });
+
+  it('a leg that misses warmth alone has a crossed tract, of the other half of the cord', () => {
+    const warmth = { sensation: sensation('temperature', { 'whole-leg': ['reduced', null] }) };
+    expect(odds({ findings: warmth }, 'spinal-cord-hemisection', 'cord', 'right')).toBeGreaterThan(1);
+    expect(odds({ findings: warmth }, 'spinal-cord-hemisection', 'cord', 'left')).toBe(1);
+    expect(odds({ findings: warmth }, 'sciatic-nerve', 'nerve', 'left')).toBeLessThan(1);
+    const touchToo = {
+      sensation: [...warmth.sensation, ...sensation('light-touch', { 'whole-leg': ['reduced', null] })],
+    };
+    expect(odds({ findings: touchToo }, 'sciatic-nerve', 'nerve', 'left')).toBe(1);
+  });
+
+  it('and more surely so where touch was found kept', () => {
+    const warmth = sensation('temperature', { 'whole-leg': ['reduced', null] });
+    const kept = [...warmth, ...sensation('light-touch', { 'whole-leg': ['normal', null] })];
+    expect(odds({ findings: { sensation: kept } }, 'sciatic-nerve', 'nerve', 'left')).toBeLessThan(
+      odds({ findings: { sensation: warmth } }, 'sciatic-nerve', 'nerve', 'left'),
+    );
+  });
+
+  it('a numb trunk over weak hips is not of the longest axons, unless the hands are numb as well', () => {
+    const findings = {
+      power: power({ 'hip-flexion': '3', 'ankle-dorsiflexion': '3' }),
+      sensation: sensation('light-touch', { T8: 'reduced', L4: 'reduced' }),
+    };
+    expect(odds({ findings }, 'length-dependent-polyneuropathy', 'polyneuropathy')).toBeLessThan(1);
+    const hands = [...findings.sensation, ...sensation('light-touch', { 'glove-to-elbow': 'reduced' })];
+    expect(
+      odds({ findings: { ...findings, sensation: hands } }, 'length-dependent-polyneuropathy', 'polyneuropathy'),
+    ).toBe(1);
+  });
+
+  it('feet that burn under stockings are not of a level of the cord, unless the bladder fails', () => {
+    const findings = { sensation: sensation('temperature', { 'stocking-to-mid-calf': 'reduced' }) };
+    const burning = { symptoms: told('burning-feet') };
+    expect(odds({ history: burning, findings }, 'spinal-cord-transverse', 'cord')).toBeLessThan(1);
+    expect(odds({ history: burning, findings }, 'spinal-cord-posterolateral', 'cord')).toBe(1);
+    const wet = { symptoms: told('burning-feet', 'bladder-disturbance') };
+    expect(odds({ history: wet, findings }, 'spinal-cord-transverse', 'cord')).toBe(1);
+  });
+});
