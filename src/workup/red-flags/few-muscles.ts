@@ -73,6 +73,7 @@ const beyondANerve = [
   ],
   ...['thoracic-back-pain', 'night-spinal-pain', 'unsteadiness', 'bladder-disturbance', 'loss-of-skills'],
   ...['weight-loss', 'cancer', 'seizure', 'slurred-speech', 'diplopia', 'ascending-weakness', 'cognitive-change'],
+  ...['weakness', 'leg-weakness', 'falls', 'leg-pain'],
 ] as const;
 
 /** Complaints and signs with which a weak arm is more than that of its own nerves. */
