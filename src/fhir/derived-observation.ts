@@ -151,7 +151,9 @@ export function percentText(probability: number): string {
  * The distinct findings, scales and statements behind some evidence, as names within the exam; others are left out. A
  * finding without an Observation of its own is represented by the statement that implied it.
  */
-export type EvidenceIds = (pieces: readonly { readonly findingId?: string }[]) => readonly string[];
+export type EvidenceIds = (
+  pieces: readonly { readonly findingId?: string; readonly pointer?: string | null }[],
+) => readonly string[];
 
 export function evidenceIds(exam: Exam, frame: Frame): EvidenceIds {
   const nameById = new Map<string, string | undefined>([
@@ -161,8 +163,12 @@ export function evidenceIds(exam: Exam, frame: Frame): EvidenceIds {
     ),
     ...exam.scales.map((scale) => [scaleName(scale), scaleName(scale)] as const),
   ]);
+  // A reason that reads the score as a whole is no finding, and leads to it by its pointer alone.
+  const scaleByPointer = new Map(exam.scales.map((scale) => [scale.pointer, scaleName(scale)] as const));
   return (pieces) => {
-    const names = pieces.flatMap(({ findingId = '' }) => nameById.get(findingId) ?? []);
+    const names = pieces.flatMap(
+      ({ findingId = '', pointer }) => nameById.get(findingId) ?? scaleByPointer.get(pointer ?? '') ?? [],
+    );
     return [...new Set(names)];
   };
 }

@@ -171,10 +171,18 @@ export function isSlowlyCervical({ localisation, beganWithin, told, abnormalFind
 /** Signs of the head on one side and nothing of limbs, breathing or swallowing, found or told: a Bell palsy and its like. */
 export function isOneCranialNerveAlone({ abnormalFindings, cranialNerveSigns, told }: BedsideFacts): boolean {
   // Double vision is of both eyes, whichever nerve it comes from.
-  const sides = new Set(cranialNerveSigns.filter(({ item }) => item.key !== 'diplopia').map(({ side }) => side));
+  // So is a mouth that lets saliva out, where half of the face is weak.
+  const isFace = cranialNerveSigns.some(({ item }) => ofHalfAFace.has(item.key));
+  const hasASide = cranialNerveSigns.filter(
+    ({ item }) => item.key !== 'diplopia' && !(isFace && ofALooseMouth.has(item.key)),
+  );
+  const sides = new Set(hasASide.map(({ side }) => side));
   const isOneSided = sides.size === 1 && !sides.has('midline');
   return isOneSided && cranialNerveSigns.length === abnormalFindings.length && told(...ofTheWholeBody).length === 0;
 }
+
+const ofHalfAFace: ReadonlySet<string> = new Set(['facial-weakness', 'lower-facial-weakness', 'upper-facial-weakness']);
+const ofALooseMouth: ReadonlySet<string> = new Set(['drooling', 'loss-of-taste', 'dysarthria', 'flaccid-dysarthria']);
 
 const ofTheWholeBody = [
   'weakness',

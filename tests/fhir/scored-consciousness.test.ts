@@ -34,6 +34,13 @@ describe('a coma score without any sign beside it', () => {
     expect(resting.length).toBeGreaterThan(0);
   });
 
+  it('is what the red flag of a fallen consciousness rests on, which reads the whole score', () => {
+    const flag = observations.find(({ code }) =>
+      code.coding?.some((coding) => coding.code?.endsWith('unexplained-fall-in-consciousness')),
+    );
+    expect(flag?.derivedFrom?.map(({ reference }) => reference)).toContain(coded('9269-2')?.fullUrl);
+  });
+
   it('is not turned into signs that nobody recorded', () => {
     // HP:0001259 is coma.
     expect(

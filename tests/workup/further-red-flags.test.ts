@@ -12,6 +12,7 @@ import { headAndMuscleStories } from './red-flag-stories/head-and-muscle-stories
 import { infantAndPoisonStories } from './red-flag-stories/infant-and-poison-stories.ts';
 import { nerveStories } from './red-flag-stories/nerve-stories.ts';
 import { resultsStories } from './red-flag-stories/results-stories.ts';
+import { secondDangerStories } from './red-flag-stories/second-danger-stories.ts';
 import { sparseAndSlowStories } from './red-flag-stories/sparse-and-slow-stories.ts';
 import { spineStories } from './red-flag-stories/spine-stories.ts';
 import type { Parts } from './red-flag-stories/story.ts';
@@ -33,6 +34,7 @@ const stories = [
   ...infantAndPoisonStories,
   ...nerveStories,
   ...resultsStories,
+  ...secondDangerStories,
   ...sparseAndSlowStories,
   ...spineStories,
   ...strokeAndMassStories,

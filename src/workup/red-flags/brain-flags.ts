@@ -104,15 +104,11 @@ export const brainFlags: readonly RedFlagRule[] = [
     action: 'Aciclovir, lumbar puncture and MRI without delay.',
     source: recalled('adams-victor', 'herpes simplex encephalitis'),
     check: (facts) => {
-      const feverTold = [...facts.told('fever'), ...findingReasons(facts.query.abnormal(['autonomic/fever']))];
       const psychotic =
         facts.told('seizure').length > 0 ? ['higher-function/mutism', 'higher-function/hallucinations'] : [];
       const altered = facts.query.abnormal([...clouded, ...psychotic]);
-      const also = [
-        ...facts.told('fever', 'seizure', 'behaviour-change'),
-        ...findingReasons(facts.query.abnormal(['autonomic/fever'])),
-      ];
       const fever = trueFever(facts);
+      const also = [...fever, ...facts.told('seizure', 'behaviour-change')];
       const focal = [...centralSigns(facts.query), ...oneSidedWeakness(facts)];
       const pain = facts.told(...headache);
       // Without defence an infection of the brain comes with headache and a deficit, and no fever.
@@ -128,7 +124,7 @@ export const brainFlags: readonly RedFlagRule[] = [
       const isOdd = fit.length > 0 && facts.told('behaviour-change').length > 0 && !isKnown;
       const isAltered = altered.length > 0 && also.length > 0;
       const recent = facts.beganWithin(underThreeMonths);
-      const inTime = recent === 'yes' || (recent === 'unknown' && feverTold.length > 0);
+      const inTime = recent === 'yes' || (recent === 'unknown' && fever.length > 0);
       return (isAltered || isFocal || isOdd || toldChange.length > 0) && inTime
         ? present([...findingReasons([...altered, ...focal], 4), ...toldFocal, ...also, ...toldChange, ...defenceless])
         : null;

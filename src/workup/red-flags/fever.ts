@@ -1,5 +1,5 @@
 import type { Reason } from '../../causes/ranked-cause.ts';
-import { findingReasons, sayingOnce } from '../../causes/reasons.ts';
+import { findingReasons } from '../../causes/reasons.ts';
 import type { BedsideFacts } from '../bedside-facts.ts';
 import { isAtLeast, written } from './thresholds.ts';
 
@@ -10,7 +10,7 @@ export const infectionsBefore = [
   'preceding-respiratory-infection',
 ] as const;
 
-/** Fever by history, by sign or by thermometer, whatever the blood shows. */
+/** Fever by thermometer, else by sign, else by history, whatever the blood shows: one fever is one reason. */
 export function trueFever(facts: BedsideFacts): readonly Reason[] {
   const { query } = facts;
   const temperature = query.quantity('body-temperature', 'Cel');
@@ -18,7 +18,8 @@ export function trueFever(facts: BedsideFacts): readonly Reason[] {
     temperature !== undefined && isAtLeast(temperature, 38)
       ? [{ pointer: temperature.pointer, text: `temperature ${written(temperature)} °C` }]
       : [];
-  return sayingOnce([...facts.told('fever'), ...findingReasons(query.abnormal(['autonomic/fever'])), ...measured]);
+  const seen = findingReasons(query.abnormal(['autonomic/fever']));
+  return [measured, seen, facts.told('fever')].find((reasons) => reasons.length > 0) ?? [];
 }
 
 /** The same, or a raised C-reactive protein (10 mg/L or more). */

@@ -38,6 +38,44 @@ export function isOfPressedNerves(facts: BedsideFacts): boolean {
   );
 }
 
+/** Movements below elbow or knee; those above are of roots and anterior horns as often as of a nerve. */
+const distal =
+  /^(wrist|finger|thumb|index-finger|middle-finger|little-finger|metacarpophalangeal|ankle|great-toe|toe)-/;
+
+/** Weak below the elbow or the knee of one limb alone, with nothing found or told beyond it, where a nerve is much the likeliest place. */
+export function isOneDistalNerve(facts: BedsideFacts): boolean {
+  const { weakLimbs, abnormalFindings, upperMotorSigns, kindProbability } = facts;
+  const ofALimb = abnormalFindings.filter(({ item }) => item.region !== undefined);
+  const sides = new Set(ofALimb.map(({ side }) => side));
+  const isInLimb = abnormalFindings.every(({ item }) => !['cranialNerves', 'higherFunction'].includes(item.section));
+  return (
+    weakLimbs.length > 0 &&
+    limbsOf(weakLimbs).size === 1 &&
+    weakLimbs.every(({ item }) => distal.test(item.key)) &&
+    sides.size === 1 &&
+    isInLimb &&
+    upperMotorSigns.length + facts.sphincterFailure.length === 0 &&
+    kindProbability('nerve') >= 0.7 &&
+    facts.told(...beyondANerve).length === 0
+  );
+}
+
+const beyondANerve = [
+  ...[
+    'fever',
+    'headache',
+    'new-headache',
+    'morning-headache',
+    'vomiting',
+    'neck-pain',
+    'back-pain',
+    'difficulty-walking',
+  ],
+  ...['thoracic-back-pain', 'night-spinal-pain', 'unsteadiness', 'bladder-disturbance', 'loss-of-skills'],
+  ...['weight-loss', 'cancer', 'seizure', 'slurred-speech', 'diplopia', 'ascending-weakness', 'cognitive-change'],
+  ...['weakness', 'leg-weakness', 'falls', 'leg-pain'],
+] as const;
+
 /** Complaints and signs with which a weak arm is more than that of its own nerves. */
 const beyondTheArm = [
   ...['leg-weakness', 'weakness', 'ascending-weakness', 'descending-weakness', 'difficulty-walking', 'unsteadiness'],

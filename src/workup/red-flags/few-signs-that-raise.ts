@@ -313,6 +313,29 @@ export const fewSignStories: readonly RaisingStory[] = [
     source: recalled('adams-victor', 'periodic paralysis'),
   },
   {
+    // A mind that is restless and sees what is not there, attends to nothing or drives the heart, new within two weeks: delirium.
+    flag: 'unexplained-fall-in-consciousness',
+    check: (facts) => {
+      const isKnown = facts.told('psychiatric-disorder', 'dementia').length > 0;
+      return !isKnown && facts.cameWithin(14) && facts.maybeProgressing
+        ? each(
+            findingReasons(facts.query.abnormal(['higher-function/agitation'])),
+            findingReasons(
+              facts.query.abnormal([
+                'higher-function/hallucinations',
+                'higher-function/inattention',
+                'autonomic/hyperhidrosis',
+                'autonomic/resting-tachycardia',
+                'autonomic/fever',
+              ]),
+              3,
+            ),
+          )
+        : none;
+    },
+    source: recalled('adams-victor', 'delirium and other acute confusional states'),
+  },
+  {
     // Known epilepsy, and a mind that clouds within hours to two days, with nobody who has seen a fit: it may still be going on.
     flag: 'status-epilepticus',
     check: (facts) => {

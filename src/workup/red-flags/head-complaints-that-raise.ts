@@ -90,14 +90,18 @@ export const headComplaints: readonly RaisingStory[] = [
     source: recalled('nice-ng127', 'progressive subacute loss of central neurological function'),
   },
   {
-    // Known cancer and a first fit, or a headache with vomiting.
+    // Known cancer and a fit unlike those before, or a headache with vomiting; an epilepsy that is known does not account for it.
     flag: 'suspected-space-occupying-lesion',
     check: (facts) => {
       const isFresh = facts.beganWithin(183) !== 'no' && facts.exam.onset.pace !== 'chronic';
-      if (!isFresh || facts.query.result('mri-brain') !== undefined || facts.told('epilepsy').length > 0) return none;
+      if (!isFresh || facts.query.result('mri-brain') !== undefined) return none;
       const cancer = facts.told('cancer', 'lymphoma');
+      const isLikeBefore = facts.told('similar-attacks-before').length > 0;
+      // Blood that does not clot bleeds over the brain after falls in fits: one with a headache that is new is looked at.
+      const fit = isLikeBefore ? none : facts.told('seizure');
       return [
-        ...each(cancer, facts.told('seizure')),
+        ...each(cancer, fit),
+        ...each(facts.told('anticoagulant', 'bleeding-disorder'), fit, facts.told('new-headache', 'morning-headache')),
         ...each(cancer, facts.told('new-headache', 'morning-headache'), facts.told('vomiting')),
       ];
     },

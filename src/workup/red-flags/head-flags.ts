@@ -8,6 +8,7 @@ import { clouded, reducedConsciousness } from './consciousness.ts';
 import { failingBladder, isOnBothSides, unknownOnset } from './cord.ts';
 import { eyeMovementSigns } from './eye-movement-signs.ts';
 import { feverReasons, trueFever } from './fever.ts';
+import { isOneDistalNerve } from './few-muscles.ts';
 import { checkHeadInjury, focalBrainSigns } from './head-injury.ts';
 import { isPressedNerve } from './pressed-nerve.ts';
 import { isNewborn, notAssessable, orTold, present, type RedFlagRule } from './rule.ts';
@@ -335,7 +336,7 @@ export const headFlags: readonly RedFlagRule[] = [
       if (age === undefined || age >= 16 || isNewborn(facts.exam) || isPressedNerve(facts)) return null;
       const told = facts.told('difficulty-walking', 'leg-weakness', 'weakness', 'unsteadiness');
       const signs = [
-        ...facts.weakLimbs,
+        ...(isOneDistalNerve(facts) ? [] : facts.weakLimbs),
         ...(told.length > 0 ? facts.reducedReflexes : []),
         // A wide pupil by itself has a flag of its own, and is mostly a drug's.
         ...facts.query.abnormal([...brainSigns, 'special-tests/pronator-drift']),

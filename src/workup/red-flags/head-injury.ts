@@ -3,6 +3,7 @@ import { findingReasons } from '../../causes/reasons.ts';
 import type { Finding } from '../../exam/finding.ts';
 import type { BedsideFacts } from '../bedside-facts.ts';
 import { clouded } from './consciousness.ts';
+import { notOfLooseStones } from './loose-stones.ts';
 import { present, type Verdict } from './rule.ts';
 import { each, none } from './story.ts';
 import { brainSigns, oneSidedWeakness, weakHalf } from './sudden-deficit.ts';
@@ -42,14 +43,6 @@ export function checkHeadInjury(facts: BedsideFacts): Verdict | null {
   ];
   return signs.length > 0 ? present([...injury, ...signs]) : null;
 }
-
-/** Eyes that beat on one change of position alone are those of an ear whose stones the knock has loosened. */
-function notOfLooseStones({ query }: BedsideFacts): (finding: Finding) => boolean {
-  const isPositional = query.abnormal(['special-tests/dix-hallpike', 'special-tests/supine-roll']).length > 0;
-  return ({ item }) => !(isPositional && ofLooseStones.has(item.key));
-}
-
-const ofLooseStones: ReadonlySet<string> = new Set(['torsional-nystagmus', 'upbeat-nystagmus', 'nystagmus']);
 
 /** An injury of which nobody has said where, and a mind that went out, clouds or forgets within days: the head was struck. */
 function dazedByInjury(facts: BedsideFacts): readonly Reason[] {

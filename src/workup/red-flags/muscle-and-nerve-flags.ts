@@ -390,7 +390,13 @@ function failingInflamedMuscle(facts: BedsideFacts): Verdict | null {
     facts.lowestLimbPower <= 3 &&
     facts.bothLegsWeak &&
     facts.bothArmsWeak;
-  const isEndangered = skin.length + inflamed.length > 0 && danger.length > 0 && facts.weakLimbs.length > 0;
+  // Before anybody has measured it: both sides of the girdles weak within weeks to months, and a throat that fails, is muscle.
+  const isOfWeeks =
+    facts.beganWithin(threeMonths) === 'yes' && facts.beganWithin(7) !== 'yes' && facts.maybeProgressing;
+  const isOfGirdles = facts.bothLegsWeak && facts.lowestLimbPower <= 4 && facts.kindProbability('muscle') >= 0.7;
+  const isUnmeasured = isOfWeeks && isOfGirdles && facts.query.quantity('creatine-kinase', 'U/L') === undefined;
+  const isEndangered =
+    (skin.length + inflamed.length > 0 || isUnmeasured) && danger.length > 0 && facts.weakLimbs.length > 0;
   return isEndangered || isFailing
     ? present([...skin, ...inflamed, ...danger, ...findingReasons(facts.weakLimbs, 2)])
     : null;

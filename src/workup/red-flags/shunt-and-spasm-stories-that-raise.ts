@@ -28,6 +28,33 @@ export const shuntAndSpasmStories: readonly RaisingStory[] = [
     source: recalled('adams-victor', 'hydrocephalus and its shunts'),
   },
   {
+    // A head that aches and a stomach that empties itself say the same however long ago it began, unless all has come to rest.
+    flag: 'raised-intracranial-pressure',
+    check: (facts) =>
+      facts.maybeProgressing && (facts.exam.course !== undefined || facts.beganWithin(183) !== 'no')
+        ? each(
+            facts.told('ventricular-shunt'),
+            facts.told('headache', 'new-headache', 'morning-headache'),
+            facts.told('vomiting'),
+          )
+        : none,
+    source: recalled('adams-victor', 'hydrocephalus and its shunts'),
+  },
+  {
+    // A child whose head aches more and more and who vomits, with no fever and no migraine. Source: HeadSmart 2017, recalled.
+    flag: 'raised-intracranial-pressure',
+    check: (facts) => {
+      const { person, course, onset } = facts.exam;
+      const isGrowing = course === 'progressive' || (course === undefined && onset.pace === 'subacute');
+      const other = [...facts.told('migraine', 'similar-attacks-before'), ...trueFever(facts)];
+      const isChild = person.ageYears !== undefined && person.ageYears < 16;
+      return isChild && isGrowing && other.length === 0 && facts.beganWithin(183) === 'yes'
+        ? each(facts.told('headache', 'new-headache', 'morning-headache'), facts.told('vomiting'))
+        : none;
+    },
+    source: recalled('nice-ng127', 'headaches of children'),
+  },
+  {
     // Painful spasms of the whole body or an arched back, with a jaw, a throat or a wound that tells of tetanus.
     flag: 'suspected-tetanus',
     check: (facts) =>

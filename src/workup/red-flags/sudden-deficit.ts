@@ -6,6 +6,7 @@ import { bodySides } from '../../kernel/side.ts';
 import type { BedsideFacts } from '../bedside-facts.ts';
 import { eyeMovementSigns } from './eye-movement-signs.ts';
 import { feverReasons } from './fever.ts';
+import { notOfLooseStones } from './loose-stones.ts';
 
 /** Signs that place a sudden deficit in the brain by themselves. */
 export const brainSigns = [
@@ -43,6 +44,12 @@ const stillAcute = 3;
 /** Days within which a stroke is still told as one that came over hours to days, where nothing else accounts for it. Judged. */
 const aWeek = 7;
 
+/** What is found of these; eyes that beat on a change of position are of the ear, unless the vertigo does not stop. */
+function suddenSignsOfBrain(facts: BedsideFacts): readonly Finding[] {
+  const found = centralSigns(facts.query, suddenBrainSigns);
+  return facts.told('continuous-vertigo').length > 0 ? found : found.filter(notOfLooseStones(facts));
+}
+
 /** Weakness of the limbs of one side alone. */
 export function oneSidedWeakness(facts: BedsideFacts): readonly Finding[] {
   return onOneSide(facts.weakLimbs);
@@ -61,7 +68,7 @@ export function centralSigns(query: ExamQuery, items: readonly string[] = brainS
     .filter(
       ({ item, side }) =>
         item.key !== 'lower-facial-weakness' ||
-        query.abnormal(['cranial-nerves/upper-facial-weakness'], side).length === 0,
+        query.abnormal(['cranial-nerves/upper-facial-weakness', 'cranial-nerves/facial-weakness'], side).length === 0,
     );
 }
 
@@ -71,9 +78,9 @@ export function centralSigns(query: ExamQuery, items: readonly string[] = brainS
  * place, for a stroke may come in steps and the hour of onset is often not known.
  */
 function isSudden(facts: BedsideFacts): boolean {
-  const { exam, query, beganWithin, brainProbability } = facts;
+  const { exam, beganWithin, brainProbability } = facts;
   const { pace, durationDays } = exam.onset;
-  const inBrain = brainProbability >= 0.8 || centralSigns(query, suddenBrainSigns).length > 0;
+  const inBrain = brainProbability >= 0.8 || suddenSignsOfBrain(facts).length > 0;
   if (isStrokeOfOld(facts)) return false;
   if (pace === 'hyperacute') {
     const days = exam.course === 'progressive' ? 28 : inBrain ? 14 : 7;
@@ -123,7 +130,7 @@ function isVascular(facts: BedsideFacts): boolean {
 export function suddenFocalSigns(facts: BedsideFacts): readonly Reason[] {
   if (!isSudden(facts) || isOneJointInjured(facts) || isOneLimbHurt(facts) || isWastedLimb(facts)) return [];
   if (isHipOfABirth(facts) || isSwayingChild(facts)) return [];
-  const brain = [...centralSigns(facts.query, suddenBrainSigns), ...oneSidedFlap(facts)];
+  const brain = [...suddenSignsOfBrain(facts), ...oneSidedFlap(facts)];
   const halfBody = bodySides.flatMap((side) => {
     const arm = facts.weak('upper-limbs', side);
     const leg = facts.weak('lower-limbs', side);

@@ -35,7 +35,7 @@ export function dangerousSalt({ query }: BedsideFacts, salt: keyof typeof limits
 export const systemicFlags: readonly RedFlagRule[] = [
   {
     key: 'first-seizure',
-    label: 'First seizure',
+    label: 'First seizure, or the first in somebody with cancer',
     urgency: 'urgent',
     action: 'Epilepsy specialist within two weeks; ECG, glucose and sodium now; no driving until seen.',
     source: recalled('nice-ng217'),
@@ -44,12 +44,16 @@ export const systemicFlags: readonly RedFlagRule[] = [
         ...facts.told('seizure'),
         ...findingReasons(facts.query.abnormal(['involuntary-movements/seizure-seen'])),
       ];
-      const known = facts.told('epilepsy', 'similar-attacks-before');
+      // A known epilepsy accounts for a fit like those before, not for one in somebody who has a cancer as well.
+      const cancer = facts.told('cancer', 'lymphoma');
+      const known = facts.told('similar-attacks-before', ...(cancer.length > 0 ? [] : ['epilepsy']));
       // A newborn who fits, and a seizure that goes on, cannot wait for a clinic and have flags of their own.
       const isEmergency = isNewborn(facts.exam) || facts.told('ongoing-seizure').length > 0;
       // What grows may have begun to fit late.
       const inTime = facts.beganWithin(facts.exam.course === 'progressive' ? 92 : 28) !== 'no';
-      return seizure.length > 0 && known.length === 0 && !isEmergency && inTime ? present(seizure) : null;
+      return seizure.length > 0 && known.length === 0 && !isEmergency && inTime
+        ? present([...seizure, ...cancer])
+        : null;
     },
   },
   {

@@ -63,10 +63,16 @@ export const complaintsAloneStories: readonly Story[] = [
   },
   {
     flag: 'suspected-space-occupying-lesion',
-    by: 'a fit in known cancer; in known epilepsy it is not new',
+    by: 'a fit in known cancer; one like those before is not new',
     at: nowhere,
     raised: { history: { onset: days, symptoms: has('seizure'), conditions: has('cancer') } },
-    not: { history: { onset: days, symptoms: has('seizure'), conditions: has('cancer', 'epilepsy') } },
+    not: {
+      history: {
+        onset: days,
+        symptoms: has('seizure', 'similar-attacks-before'),
+        conditions: has('cancer', 'epilepsy'),
+      },
+    },
   },
   {
     flag: 'thunderclap-headache',
