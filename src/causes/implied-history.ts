@@ -9,6 +9,7 @@ const wider: ReadonlyMap<string, string> = new Map([
   ['antithyroid-drug', 'hyperthyroidism'],
   ['sound-induced-vertigo', 'vertigo'],
   ['pernicious-anaemia', 'vitamin-b12-deficiency'],
+  ['macroglobulinaemia', 'monoclonal-gammopathy'],
   ['rapid-glucose-control', 'diabetes-mellitus'],
   ['insulin-or-sulfonylurea', 'diabetes-mellitus'],
 ]);

@@ -277,7 +277,7 @@ export const brainTests: readonly WorkupRule[] = [
   },
   {
     tests: ['creatine-kinase', 'renal-function', 'potassium', 'calcium', 'blood-gas', 'full-blood-count'],
-    causes: ['antipsychotic-malignant-syndrome', 'serotonin-syndrome'],
+    causes: ['antipsychotic-malignant-syndrome', 'serotonin-syndrome', 'baclofen-withdrawal'],
     flags: ['drug-induced-hyperthermia-with-rigidity'],
     tier: 1,
     priority: 'stat',

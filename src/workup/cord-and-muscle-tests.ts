@@ -380,6 +380,14 @@ export const cordAndMuscleTests: readonly WorkupRule[] = [
     source: recalled('amato-russell'),
   },
   {
+    tests: ['potassium', 'blood-gas', 'electrocardiogram', 'renal-function'],
+    causes: ['renal-tubular-acidosis-paralysis'],
+    tier: 1,
+    priority: 'urgent',
+    because: 'a kidney that keeps acid loses potassium, and the heart is in danger',
+    source: recalled('amato-russell', 'hypokalaemic weakness'),
+  },
+  {
     tests: ['potassium', 'thyroid-stimulating-hormone', 'electrocardiogram'],
     causes: ['hereditary-periodic-paralysis', 'thyrotoxic-periodic-paralysis', 'electrolyte-paralysis'],
     tier: 1,

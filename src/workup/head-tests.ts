@@ -33,7 +33,7 @@ export const headTests: readonly WorkupRule[] = [
   },
   {
     tests: ['carotid-ultrasound', 'electrocardiogram', 'lipids', 'glucose-or-hba1c', 'echocardiogram'],
-    causes: ['retinal-artery-occlusion', 'anterior-ischaemic-optic-neuropathy'],
+    causes: ['retinal-artery-occlusion', 'anterior-ischaemic-optic-neuropathy', 'posterior-ischaemic-optic-neuropathy'],
     tier: 2,
     priority: 'urgent',
     because: 'source of an embolus to the eye',

@@ -47,6 +47,25 @@ describe('a sign on the skin of one half', () => {
   });
 });
 
+describe('eyes that are drawn to one side', () => {
+  it('speak for the medulla of that side alone', () => {
+    const medulla = (side: 'left' | 'right'): Site => ({
+      key: 'medulla-lateral',
+      label: '',
+      side,
+      level: null,
+      kind: 'brainstem',
+    });
+    for (const side of ['left', 'right'] as const) {
+      const shifts = signShifts(
+        bedsideExam({ findings: { cranialNerves: [{ sign: 'eye-lateropulsion', side, present: true }] } }),
+      );
+      const spoken = (['left', 'right'] as const).filter((one) => shifts.some(({ applies }) => applies(medulla(one))));
+      expect(spoken).toEqual([side]);
+    }
+  });
+});
+
 describe('the weights of the history', () => {
   it('name statements of the catalogue', () => {
     expect(historyWeightRows.filter(({ key }) => !keys.has(key)).map(({ key }) => key)).toEqual([]);

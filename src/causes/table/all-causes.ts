@@ -58,6 +58,7 @@ import { throatAndTongueCauses } from './throat-and-tongue-causes.ts';
 import { toxicNeuropathyCauses } from './toxic-neuropathy-causes.ts';
 import { vascularBrainCauses } from './vascular-brain-causes.ts';
 import { visualCauses } from './visual-causes.ts';
+import { withdrawalAndAcidosisCauses } from './withdrawal-and-acidosis-causes.ts';
 
 /** Every cause that is considered, in the order of the tables. */
 export const allCauses: readonly Cause[] = [
@@ -103,6 +104,7 @@ export const allCauses: readonly Cause[] = [
   ...hereditaryBrainCauses,
   ...encephalopathyCauses,
   ...poisoningCauses,
+  ...withdrawalAndAcidosisCauses,
   ...brainInjuryCauses,
   ...seizureAndAttackCauses,
   ...cognitiveDeclineCauses,

@@ -199,7 +199,7 @@ export const ataxiaCauses: readonly Cause[] = [
       ),
       shows(['plantars/plantar-response', 'reflexes/ankle'], 0.8, 1),
     ],
-    quantities: [atLeast('lithium-level', 1.5, 'mmol/L', 4, 1)],
+    quantities: [atLeast('phenytoin-level', 80, 'umol/L', 15, 0.4), atLeast('lithium-level', 1.5, 'mmol/L', 4, 1)],
     source: commonPractice,
   },
   {

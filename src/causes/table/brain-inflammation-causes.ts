@@ -253,6 +253,7 @@ export const brainInflammationCauses: readonly Cause[] = [
     durationDays: { to: 180, outside: 0.4, source: recalled('autoimmune-encephalitis-2016', 'onset under 3 months') },
     courses: { progressive: 1.5 },
     history: [
+      told('autoimmune-disease', 1.3, 1),
       told('insomnia', 1.6, 1),
       told(limbic, 3, 0.2),
       told(['seizure', 'ongoing-seizure'], 4, 0.5),
@@ -289,6 +290,7 @@ export const brainInflammationCauses: readonly Cause[] = [
       told(['weakness', 'stroke', 'resolved-deficit'], 0.7, 1),
     ],
     signs: [
+      shows(['higher-function/delusions'], 2.5, 0.95),
       shows(['higher-function/agitation'], 1.8, 1),
       shows(['involuntary-movements/oculogyric-crisis'], 1.5, 1),
       shows(['higher-function/memory-impairment', 'higher-function/hallucinations'], 2.5, 0.6),
@@ -496,7 +498,7 @@ export const brainInflammationCauses: readonly Cause[] = [
     sex: { male: 1.1, female: 0.9 },
     // Headache in 46 %, fever in 32 %.
     history: [
-      told('oral-or-genital-ulcers', 40, 0.05),
+      told(['oral-or-genital-ulcers', 'behcet-disease'], 40, 0.05),
       told(anyHeadache, 1.8, 0.7),
       told('joint-pain', 1.6, 0.9),
       told(['behaviour-change', 'cognitive-change'], 1.5, 0.9),

@@ -198,6 +198,7 @@ export const cordInflammationCauses: readonly Cause[] = [
     courses: { 'relapsing-remitting': 3 },
     sex: { male: 0.4, female: 1.6 },
     history: [
+      told('autoimmune-disease', 1.6, 1),
       told(['lupus', 'sjogren-syndrome', 'myasthenia-gravis', 'family/autoimmune-disease'], 3, 0.97),
       told(['resolved-deficit', 'similar-attacks-before'], 1.6, 1),
       told(['tight-band', 'neuropathic-pain'], 1.4, 1),
@@ -332,6 +333,7 @@ export const cordInflammationCauses: readonly Cause[] = [
     age: { from: 12, to: 60, outside: 0.5 },
     sex: { male: 0.3, female: 1.7 },
     history: [
+      told('autoimmune-disease', 2, 1),
       told(['thrombophilia', 'optic-neuritis', 'oral-or-genital-ulcers', 'hair-loss'], 2, 1),
       told('fever', 1.3, 1),
       told('family/autoimmune-disease', 1.5, 1),

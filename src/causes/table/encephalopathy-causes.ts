@@ -279,6 +279,7 @@ export const encephalopathyCauses: readonly Cause[] = [
     durationDays: { to: 365, outside: 0.4, source: fromMemory },
     courses: { improving: 1.4 },
     history: [
+      told('herbal-remedy', 1.6, 1),
       told('insomnia', 1.3, 1),
       told(['ifosfamide', 'ciclosporin', 'baclofen', 'cytarabine', 'fluorouracil', 'toxic-alcohol'], 6, 1),
       told(['topiramate', 'dopamine-agonist'], 2, 1),
@@ -350,6 +351,7 @@ export const encephalopathyCauses: readonly Cause[] = [
       told('lead', 2, 1),
     ],
     signs: [
+      shows(['higher-function/delusions'], 1.3, 1),
       shows(['inspection/lead-line'], 4, 1),
       shows(['inspection/jaundice', 'inspection/ascites'], 0.6, 1),
       shows(['higher-function/agitation'], 1.8, 1),
@@ -360,6 +362,7 @@ export const encephalopathyCauses: readonly Cause[] = [
       shows(['cranial-nerves/homonymous-hemianopia', 'higher-function/neglect'], 0.4, 1),
     ],
     quantities: [
+      atLeast('phenytoin-level', 80, 'umol/L', 6, 0.7),
       atLeast('osmolal-gap', 20, 'mosm/kg', 3, 0.9),
       atLeast('lithium-level', 1.5, 'mmol/L', 4, 1),
       atLeast('carboxyhaemoglobin', 10, '%', 4, 1),
@@ -398,6 +401,7 @@ export const encephalopathyCauses: readonly Cause[] = [
     tempo: tempos.acuteOrSubacute,
     courses: { 'relapsing-remitting': 2 },
     history: [
+      told('jaundice', 8, 1),
       told('chronic-liver-disease', 15, 0.08),
       told(['alcohol-excess', 'hepatitis-b', 'hepatitis-c'], 2, 0.8),
       told(['opioid', 'benzodiazepine', 'diuretic'], 1.4, 1),

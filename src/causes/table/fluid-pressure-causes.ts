@@ -161,6 +161,7 @@ export const fluidPressureCauses: readonly Cause[] = [
     tempo: { hyperacute: 0.15, acute: 0.3, subacute: 0.35, chronic: 0.2 },
     courses: { progressive: 1.8, improving: 0.2 },
     history: [
+      told('hydrocephalus', 6, 1),
       told('ventricular-shunt', 12, 1),
       told(['spina-bifida', 'neurofibromatosis'], 3, 1),
       told(anyHeadache, 1.9, 0.3),

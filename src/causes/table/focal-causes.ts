@@ -88,6 +88,7 @@ export const focalCauses: readonly Cause[] = [
     age: { from: 16, to: 110, outside: 0.6 },
     sex: { male: 0.7, female: 1.3 },
     history: [
+      told('aromatase-inhibitor', 1.8, 1),
       told('gout', 1.4, 1),
       told('hand-pain', 1.6, 1),
       told('dialysis', 2.5, 1),

@@ -249,6 +249,7 @@ export const hereditaryAtaxiaCauses: readonly Cause[] = [
       told(['cancer', 'chronic-cough', 'sinus-or-ear-infection'], 1.5, 1),
     ],
     signs: [
+      shows(['inspection/conjunctival-telangiectasia'], 60, 0.5),
       // The head is thrown to bring the eyes where they should look.
       shows(['higher-function/ocular-apraxia'], 8, 0.9),
       shows(

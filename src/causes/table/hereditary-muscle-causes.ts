@@ -119,6 +119,7 @@ export const hereditaryMuscleCauses: readonly Cause[] = [
       told(['diplopia', 'fluctuating-symptoms'], 0.5, 1.2),
     ],
     signs: [
+      shows(['inspection/temporal-wasting'], 1.3, 1),
       shows(
         [
           'cranial-nerves/dysphagia',

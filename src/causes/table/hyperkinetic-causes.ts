@@ -96,6 +96,7 @@ export const hyperkineticCauses: readonly Cause[] = [
     tempo: { hyperacute: 0.01, acute: 0.04, subacute: 0.35, chronic: 0.6 },
     age: { from: 5, to: 50, outside: 0.12 },
     history: [
+      told('jaundice', 2.5, 1),
       told('chronic-liver-disease', 6, 0.7),
       told(['family/similar-disorder', 'family/tremor'], 1.5, 0.9),
       told(['behaviour-change', 'psychiatric-disorder', 'slurred-speech'], 2, 0.8),
@@ -135,6 +136,7 @@ export const hyperkineticCauses: readonly Cause[] = [
     age: { from: 4, to: 20, outside: 0.06 },
     sex: { male: 0.6, female: 1.4 },
     history: [
+      told('streptococcal-infection', 15, 0.8),
       told(['preceding-infection', 'preceding-respiratory-infection', 'sore-throat'], 4, 0.5),
       told('joint-pain', 2.5, 0.8),
       told('behaviour-change', 1.8, 0.8),
@@ -151,6 +153,12 @@ export const hyperkineticCauses: readonly Cause[] = [
       shows(['involuntary-movements/tics', 'tone/upper-limb', 'cranial-nerves/dysarthria'], 1.3, 1),
     ],
     sides: [sided(movementsInExcess, { one: 0.8, both: 1.1 })],
+    values: [
+      reads('antistreptolysin', [
+        ['positive', 5],
+        ['negative', 0.5],
+      ]),
+    ],
     source: movementChapter,
   },
   {
@@ -364,6 +372,7 @@ export const hyperkineticCauses: readonly Cause[] = [
     age: { from: 20, to: 70, outside: 0.3 },
     sex: { male: 0.6, female: 1.4 },
     history: [
+      told('autoimmune-disease', 2.5, 1),
       told(['stiffness'], 3, 0.1),
       told('diabetes-mellitus', 3, 0.8),
       told(['cramps', 'falls', 'back-pain'], 2, 0.8),
@@ -414,6 +423,7 @@ export const hyperkineticCauses: readonly Cause[] = [
       told(['cancer', 'chronic-liver-disease', 'similar-attacks-before', 'hypothyroidism'], 0.7, 1),
     ],
     signs: [
+      shows(['cranial-nerves/trismus'], 20, 0.6),
       shows(['involuntary-movements/risus-sardonicus'], 15, 0.8),
       shows(['tone/trunk', 'tone/neck'], 5, 0.4),
       shows(

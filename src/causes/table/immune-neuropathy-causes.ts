@@ -500,6 +500,7 @@ export const immuneNeuropathyCauses: readonly Cause[] = [
     ],
     tempo: tempos.acuteOrSubacute,
     history: [
+      told('glomerulonephritis', 4, 1),
       told('antithyroid-drug', 4, 1),
       told(['muscle-pain', 'red-eye', 'breathlessness', 'chronic-cough', 'cancer'], 1.3, 1),
       told(['tnf-inhibitor', 'immune-checkpoint-inhibitor'], 1.5, 1),

@@ -52,6 +52,7 @@ export const junctionCauses: readonly Cause[] = [
     durationDays: { to: 5475, outside: 0.5, source: fromMemory },
     age: { from: 1, to: 110, outside: 0.15 },
     history: [
+      told('autoimmune-disease', 1.8, 1),
       told('difficulty-chewing', 2, 1),
       told('penicillamine', 3, 1),
       told(['dysphagia', 'slurred-speech', 'orthopnoea', 'arm-weakness'], 1.2, 1),
@@ -469,6 +470,7 @@ export const junctionCauses: readonly Cause[] = [
     tempo: tempos.sudden,
     durationDays: { to: 60, outside: 0.3, source: recalled('adams-victor', 'marine neurotoxins') },
     history: [
+      told('herbal-remedy', 2, 1),
       told(['dizziness', 'slurred-speech', 'muscle-pain', 'joint-pain', 'travel', 'dysphagia', 'headache'], 1.3, 1),
       told('marine-toxin', 150, 0.05),
       told('hot-cold-reversal', 20, 0.6),

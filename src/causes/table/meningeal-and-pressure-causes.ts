@@ -176,6 +176,7 @@ export const meningealAndPressureCauses: readonly Cause[] = [
     courses: { progressive: 2, improving: 0.15, 'relapsing-remitting': 0.1, static: 0.3 },
     durationDays: { from: 6, outside: 0.3, source: tuberculousScore },
     history: [
+      told('rifampicin', 2, 1),
       told('tuberculosis', 8, 0.8),
       told(['travel', 'hiv-infection', 'immunosuppression', 'tnf-inhibitor', 'alcohol-excess'], 3, 0.6),
       told('fever', 3, 0.3),

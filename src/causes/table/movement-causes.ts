@@ -60,6 +60,7 @@ export const movementCauses: readonly Cause[] = [
       told(['manganese', 'carbon-monoxide', 'chronic-liver-disease', 'fever'], 0.4, 1),
     ],
     signs: [
+      shows(['higher-function/palilalia'], 1.3, 1),
       shows(['involuntary-movements/micrographia'], 2, 0.95),
       shows(restTremor, 2.2, 0.5),
       shows(['gait/postural-instability'], 0.7, 1.2),
@@ -149,6 +150,7 @@ export const movementCauses: readonly Cause[] = [
       told(['dream-enactment', 'light-headed-on-standing', 'loss-of-smell'], 0.5, 1),
     ],
     signs: [
+      shows(['higher-function/palilalia'], 2.5, 1),
       shows(['involuntary-movements/retrocollis'], 3, 1),
       shows(['cranial-nerves/downgaze-palsy'], 3, 0.9),
       shows(verticalGaze, 12, 0.15),
@@ -374,6 +376,7 @@ export const movementCauses: readonly Cause[] = [
     courses: { progressive: 1.2, improving: 0.2 },
     age: { from: 55, to: 95, outside: 0.15 },
     history: [
+      told('hydrocephalus', 4, 1),
       told('bladder-disturbance', 3, 0.5),
       told('cognitive-change', 2.5, 0.6),
       told('head-injury', 1.5, 1),

@@ -515,6 +515,7 @@ export const muscleCauses: readonly Cause[] = [
       told('cataract', 5, 0.7),
     ],
     signs: [
+      shows(['inspection/temporal-wasting', 'inspection/neck-wasting'], 5, 0.8),
       shows(['inspection/frog-leg-posture'], 1.3, 1),
       shows(
         [

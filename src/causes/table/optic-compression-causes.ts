@@ -39,6 +39,7 @@ export const opticCompressionCauses: readonly Cause[] = [
       told(['diabetes-mellitus', 'alcohol-excess', 'ethambutol'], 0.7, 1),
     ],
     signs: [
+      shows(['cranial-nerves/monocular-nystagmus'], 3, 1),
       shows(['cranial-nerves/reduced-visual-acuity'], 2, 0.7),
       shows(discPallor, 2.5, 0.6),
       shows(afferentDefect, 1.5, 0.4),

@@ -320,6 +320,7 @@ export const otherVascularBrainCauses: readonly Cause[] = [
     sex: { male: 0.6, female: 1.4 },
     // Seizures in 50 %, a hypertensive crisis in 46 %, loss of vision told by 10 %.
     history: [
+      told('glomerulonephritis', 3, 1),
       told('pre-eclampsia', 3, 1),
       told('ciclosporin', 6, 1),
       told(['dialysis', 'sickle-cell-disease'], 3, 1),
@@ -399,6 +400,7 @@ export const otherVascularBrainCauses: readonly Cause[] = [
     ],
     tempo: tempos.acute,
     history: [
+      told('glomerulonephritis', 3, 1),
       told('pre-eclampsia', 3, 1),
       told('hypertension', 4, 0.4),
       told(anyHeadache, 2, 0.4),

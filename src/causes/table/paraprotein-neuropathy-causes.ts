@@ -72,6 +72,7 @@ export const paraproteinNeuropathyCauses: readonly Cause[] = [
     age: { from: 50, to: 110, outside: 0.2 },
     sex: { male: 1.4, female: 0.6 },
     history: [
+      told('macroglobulinaemia', 12, 1),
       told('lymphoma', 1.5, 1),
       told('monoclonal-gammopathy', 5, 0.8),
       told(['unsteadiness', 'worse-in-the-dark'], 1.6, 0.6),

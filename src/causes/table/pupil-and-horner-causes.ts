@@ -210,6 +210,7 @@ export const pupilAndHornerCauses: readonly Cause[] = [
     age: { from: 15, to: 60, outside: 0.4 },
     sex: { male: 1.5, female: 0.5 },
     history: [
+      told('facial-pain', 1.2, 1),
       told('eye-pain-attacks', 30, 0.2),
       told('similar-attacks-before', 4, 0.6),
       told(['eye-pain', 'headache', 'facial-pain'], 1.6, 0.08),
@@ -217,7 +218,7 @@ export const pupilAndHornerCauses: readonly Cause[] = [
       told('tobacco', 1.4, 0.9),
       told('neck-trauma', 0.3, 1.02),
     ],
-    signs: [shows(['cranial-nerves/horner-syndrome'], 2, 0.8)],
+    signs: [shows(['inspection/tearing-or-runny-nostril'], 12, 0.8), shows(['cranial-nerves/horner-syndrome'], 2, 0.8)],
     values: [
       reads('angiography-head-neck', [
         ['normal', 1.5],

@@ -99,6 +99,7 @@ export const rarerBrainCauses: readonly Cause[] = [
     age: { from: 8, to: 60, outside: 0.4 },
     sex: { male: 0.3, female: 1.7 },
     history: [
+      told('glomerulonephritis', 3, 1),
       told(['lupus', 'photosensitive-rash', 'joint-pain', 'rash', 'hair-loss'], 4, 0.1),
       told('lupus', 15, 0.5),
       told(['photosensitive-rash', 'oral-or-genital-ulcers', 'cold-white-fingers', 'thrombophilia'], 2.5, 0.9),
@@ -107,6 +108,7 @@ export const rarerBrainCauses: readonly Cause[] = [
       told(['fever', 'chronic-kidney-disease', 'fatigue', 'family/autoimmune-disease'], 1.3, 1),
     ],
     signs: [
+      shows(['higher-function/delusions'], 2, 1),
       shows(['higher-function/hallucinations', 'higher-function/catatonia', 'involuntary-movements/chorea'], 2, 0.95),
     ],
     quantities: [

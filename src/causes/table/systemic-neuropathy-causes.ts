@@ -29,6 +29,7 @@ export const systemicNeuropathyCauses: readonly Cause[] = [
     tempo: tempos.subacuteOrChronic,
     age: { from: 30, to: 110, outside: 0.4 },
     history: [
+      told('glomerulonephritis', 2.5, 1),
       told(['chronic-kidney-disease', 'weight-loss', 'monoclonal-gammopathy', 'sjogren-syndrome'], 1.3, 1),
       told(['neuropathic-pain', 'burning-feet', 'leg-pain', 'lymphoma', 'fatigue'], 1.4, 0.9),
       told(['hepatitis-c', 'cryoglobulinaemia'], 15, 0.25),

@@ -249,6 +249,7 @@ export const toxicNeuropathyCauses: readonly Cause[] = [
     ],
     tempo: tempos.subacuteOrChronic,
     history: [
+      told('herbal-remedy', 3, 1),
       told('gout', 1.6, 1),
       told(['developmental-delay', 'seizure', 'vomiting', 'muscle-pain', 'restless-legs'], 1.3, 1),
       told(['cognitive-change', 'behaviour-change', 'weight-loss', 'arm-weakness'], 1.3, 1),
@@ -287,6 +288,7 @@ export const toxicNeuropathyCauses: readonly Cause[] = [
     tempo: tempos.acuteOrSubacute,
     durationDays: { to: 1095, outside: 0.5, source: fromMemory },
     history: [
+      told('herbal-remedy', 3, 1),
       told(['leg-weakness', 'ascending-weakness', 'muscle-pain', 'dry-mouth'], 1.2, 1),
       told(['fatigue', 'hair-loss', 'cognitive-change'], 1.3, 1),
       told(['arsenic', 'other-heavy-metal'], 10, 0.4),

@@ -306,6 +306,7 @@ const entries: Readonly<Record<string, CodedEntry>> = {
     }),
     normal: ['normal'],
   },
+  antistreptolysin: { label: 'Antistreptolysin O antibody', ...serology },
   ana: {
     label: 'Antinuclear antibody',
     loinc: [loinc('8061-4', 'Nuclear Ab [Presence] in Serum')],

@@ -239,6 +239,11 @@ export const eyeSigns = sectionTable(
       bodyPart: 'eye',
       probe: anyFaculty('trochlear', 'skew'),
     },
+    'ocular-torsion': {
+      label: 'Torsion of this eye',
+      bodyPart: 'eye',
+      probe: anyFaculty('skew', 'trochlear'),
+    },
     'eye-abduction-weakness': {
       label: 'Weak abduction of the eye',
       bodyPart: 'eye',
@@ -383,6 +388,11 @@ export const eyeSigns = sectionTable(
       sides: 'midline',
       hpo: equivalent('HP:0012043', 'Pendular nystagmus'),
       probe: faculty('nystagmus-central'),
+    },
+    'monocular-nystagmus': { label: 'Nystagmus of this eye alone', bodyPart: 'eye', probe: recordedOnly },
+    'eye-lateropulsion': {
+      label: 'Eyes drawn to this side when they are not held by sight (lateropulsion)',
+      probe: recordedOnly,
     },
     'broken-pursuit': {
       label: 'Broken smooth pursuit',

@@ -219,6 +219,14 @@ export const higherFunction = sectionTable(
       hpo: equivalent('HP:0000738', 'Hallucinations'),
       probe: faculty('mood-behaviour'),
     },
+    delusions: { label: 'Delusions', sides: 'midline', probe: recordedOnly, source: commonPractice },
+    palilalia: {
+      label: 'Palilalia',
+      sides: 'midline',
+      hpo: equivalent('HP:0031814', 'Palilalia'),
+      probe: recordedOnly,
+      source: recalled('adams-victor', 'disorders of speech'),
+    },
     'low-mood': { label: 'Low mood on examination', probe: faculty('mood-behaviour') },
   },
 );

@@ -28,6 +28,12 @@ export const lowerCranialSigns = sectionTable(
       hpo: equivalent('HP:0032520', 'Masseter muscular weakness'),
       probe: anyFaculty('jaw-power', 'pseudobulbar'),
     },
+    trismus: {
+      label: 'Jaw that cannot be opened (trismus)',
+      sides: 'midline',
+      hpo: equivalent('HP:0000211', 'Trismus'),
+      probe: recordedOnly,
+    },
     'jaw-deviation': {
       label: 'Jaw deviates to this side on opening',
       bodyPart: 'face',
@@ -113,6 +119,12 @@ export const lowerCranialSigns = sectionTable(
       probe: faculty('palate'),
     },
     'absent-gag-reflex': { label: 'Absent gag reflex', sides: 'optional', probe: faculty('gag') },
+    'volitional-bulbar-palsy': {
+      label: 'Face, tongue and throat that yawn and laugh but do not obey the will',
+      sides: 'midline',
+      probe: faculty('pseudobulbar'),
+      source: recalled('brazis', 'bilateral anterior opercular syndrome'),
+    },
     'brisk-gag-reflex': { label: 'Brisk gag reflex', sides: 'midline', probe: faculty('pseudobulbar') },
     'pharyngeal-sensory-loss': {
       label: 'Loss of sensation of the pharynx',

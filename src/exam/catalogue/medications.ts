@@ -31,6 +31,7 @@ export const medications = historyTable('medication', {
   metronidazole: 'Metronidazole',
   nitrofurantoin: 'Nitrofurantoin',
   isoniazid: 'Isoniazid',
+  rifampicin: 'Rifampicin',
   ethambutol: 'Ethambutol',
   linezolid: 'Linezolid',
   dapsone: 'Dapsone',
@@ -75,5 +76,6 @@ export const medications = historyTable('medication', {
   benzodiazepine: 'Benzodiazepine',
   pyridostigmine: 'Pyridostigmine',
   tamoxifen: 'Tamoxifen',
+  'aromatase-inhibitor': 'Aromatase inhibitor',
   'hormonal-contraceptive': 'Hormonal contraceptive',
 });

@@ -470,6 +470,8 @@ const entries: Readonly<Record<string, QuantityEntry>> = {
   ketones: { label: 'Beta-hydroxybutyrate in blood (ketones)', unit: 'mmol/L', plausible: [0, 30], molarMass: 104.1 },
   'osmolal-gap': { label: 'Osmolal gap', unit: 'mosm/kg', plausible: [-40, 600] },
   carboxyhaemoglobin: { label: 'Carboxyhaemoglobin', unit: '%', plausible: [0, 90] },
+  chloride: { label: 'Chloride', unit: 'mmol/L', plausible: [40, 180], lines: milliequivalents(1) },
+  'phenytoin-level': { label: 'Phenytoin in serum', unit: 'umol/L', plausible: [0, 800], molarMass: 252.27 },
   'lithium-level': { label: 'Lithium in serum', unit: 'mmol/L', plausible: [0, 15] },
 
   // Neurophysiology

@@ -27,6 +27,7 @@ export const symptoms = historyTable('symptom', {
   'hand-pain': 'Hand pain',
   'burning-feet': 'Burning feet',
   'neuropathic-pain': { label: 'Neuropathic pain', ...hpo('HP:6000040', 'Neuropathic pain') },
+  allodynia: { label: 'Light touch that hurts', ...hpo('HP:0012533', 'Allodynia') },
   'facial-pain': 'Facial pain',
   'triggered-facial-pain': {
     label: 'Electric-shock pain of the face on touch or chewing',
@@ -179,6 +180,7 @@ export const symptoms = historyTable('symptom', {
   nausea: 'Nausea',
   vomiting: 'Vomiting',
   rash: 'Rash',
+  jaundice: 'Yellow skin or eyes',
   'hair-loss': 'Loss of hair',
   'face-or-neck-lump': 'Lump in the face or neck',
   'limb-lump': 'Lump or swelling of a limb',

@@ -2,10 +2,12 @@ import { type NamedList, namedLists, otherNamesOf, rowsOf } from '../catalogue/o
 
 /** Other names of values and places, which the catalogue lists without any. */
 const furtherNames: readonly (readonly [name: string, keys: readonly string[]])[] = [
+  ['allodynia', ['increased']],
   ['Babinski', ['extensor']],
   ['cogwheel', ['rigid']],
   ['cogwheel rigidity', ['rigid']],
   ['downgoing', ['flexor']],
+  ['hyperaesthesia', ['increased']],
   ['hypertonia', ['spastic']],
   ['hypotonia', ['reduced']],
   ['lead-pipe rigidity', ['rigid']],

@@ -46,6 +46,7 @@ const alsoReportedIn: Readonly<Record<string, readonly string[]>> = {
   'creatine-kinase': ['ukat/L'],
   ldh: ['ukat/L'],
   lactate: ['mg/dL'],
+  'phenytoin-level': ['mg/L', 'ug/mL'],
   'csf-protein': ['mg/dL', 'mg/L'],
   'csf-white-cells': ['/uL', '/mm3'],
   'csf-red-cells': ['/uL', '/mm3'],

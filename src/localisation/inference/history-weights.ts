@@ -10,6 +10,7 @@ import { illnessHistory } from './history/illness-history.ts';
 import { limbHistory } from './history/limb-history.ts';
 import { neuromuscularHistory } from './history/neuromuscular-history.ts';
 import { poisonAndIllnessHistory } from './history/poison-and-illness-history.ts';
+import { rarerHistory } from './history/rarer-history.ts';
 import { settingHistory } from './history/setting-history.ts';
 import type { Applies, Shift } from './shift.ts';
 
@@ -23,6 +24,7 @@ export const historyWeightRows: readonly HistoryWeight[] = [
   ...brainHistory,
   ...poisonAndIllnessHistory,
   ...complaintAndBirthHistory,
+  ...rarerHistory,
 ];
 
 const byKey = new Map<string, HistoryWeight[]>();

@@ -369,7 +369,12 @@ export const likelyEmergencies: readonly LikelyEmergency[] = [
   },
   {
     flag: 'acute-visual-loss',
-    causes: ['optic-neuritis', 'anterior-ischaemic-optic-neuropathy', 'retinal-artery-occlusion'],
+    causes: [
+      'optic-neuritis',
+      'anterior-ischaemic-optic-neuropathy',
+      'posterior-ischaemic-optic-neuropathy',
+      'retinal-artery-occlusion',
+    ],
     withinDays: 30,
     // A disc takes weeks to grow pale: what goes with it, and is not known to be recent, is old.
     beside: (facts) =>
@@ -467,7 +472,12 @@ export const likelyEmergencies: readonly LikelyEmergency[] = [
   },
   {
     flag: 'potassium-paralysis',
-    causes: ['electrolyte-paralysis', 'thyrotoxic-periodic-paralysis', 'hereditary-periodic-paralysis'],
+    causes: [
+      'electrolyte-paralysis',
+      'thyrotoxic-periodic-paralysis',
+      'hereditary-periodic-paralysis',
+      'renal-tubular-acidosis-paralysis',
+    ],
     withinDays: 14,
   },
   {
@@ -502,7 +512,7 @@ export const likelyEmergencies: readonly LikelyEmergency[] = [
   { flag: 'acute-limb-ischaemia', causes: ['aortic-dissection-or-occlusion'], withinDays: 14 },
   {
     flag: 'drug-induced-hyperthermia-with-rigidity',
-    causes: ['antipsychotic-malignant-syndrome', 'serotonin-syndrome'],
+    causes: ['antipsychotic-malignant-syndrome', 'serotonin-syndrome', 'baclofen-withdrawal'],
     withinDays: 14,
   },
 ];

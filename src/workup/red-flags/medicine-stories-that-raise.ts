@@ -92,6 +92,31 @@ export const medicineStories: readonly RaisingStory[] = [
     source,
   },
   {
+    // Without baclofen, of the pump above all, the cord lets go: spasms, fever and fits within days, and then muscle breaks down.
+    flag: 'drug-induced-hyperthermia-with-rigidity',
+    check: (facts) =>
+      facts.cameWithin(14)
+        ? each(facts.told('baclofen-withdrawal'), [
+            ...facts.told('fever', 'seizure', 'ongoing-seizure', 'stiffness', 'behaviour-change', 'altered-sweating'),
+            ...findingReasons(
+              facts.query.abnormal([
+                ...clouded,
+                'higher-function/hallucinations',
+                'higher-function/agitation',
+                'autonomic/fever',
+                'autonomic/resting-tachycardia',
+                'tone/upper-limb',
+                'tone/lower-limb',
+                'involuntary-movements/flexor-spasms',
+                'involuntary-movements/generalised-spasms',
+              ]),
+              3,
+            ),
+          ])
+        : none,
+    source: recalled('adams-victor', 'baclofen'),
+  },
+  {
     // These make people fit who never did.
     flag,
     check: (facts) =>

@@ -160,7 +160,7 @@ export const systemicFlags: readonly RedFlagRule[] = [
         stiffNeck.length > 0 && swallow.length > 0 && wound.length > 0 && feverReasons(facts).length === 0;
       const jaw = [
         ...facts.told('lockjaw'),
-        ...findingReasons(facts.query.abnormal(['involuntary-movements/risus-sardonicus'])),
+        ...findingReasons(facts.query.abnormal(['involuntary-movements/risus-sardonicus', 'cranial-nerves/trismus'])),
         ...(isRigid ? [...findingReasons(rigid, 2), ...wound] : []),
         ...(isStiff ? [...findingReasons(stiffNeck, 1), ...wound] : []),
       ];

@@ -96,6 +96,18 @@ export const infantAndPoisonStories: readonly Story[] = [
     },
   },
   {
+    flag: 'drug-induced-hyperthermia-with-rigidity',
+    by: 'Adams and Victor: baclofen that stops brings spasms, fever and fits within days',
+    raised: {
+      history: { onset: days, symptoms: has('stiffness'), exposures: has('baclofen-withdrawal') },
+      findings: { higherFunction: signs('agitation') },
+    },
+    not: {
+      history: { onset: days, symptoms: has('stiffness'), medications: has('baclofen') },
+      findings: { higherFunction: signs('agitation') },
+    },
+  },
+  {
     flag: 'suspected-eclampsia',
     by: 'NICE NG133: a headache with protein in the urine of a pregnant woman',
     raised: {

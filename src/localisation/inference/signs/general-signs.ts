@@ -1,6 +1,8 @@
 import { commonPractice, fromMemory, recalled } from '../../../kernel/cite.ts';
 import { anyOf, kinds, sites } from '../history/history-weight.ts';
-import { type SignWeight, sign } from './sign-weight.ts';
+import { type SignWeight, sign, signOnSide } from './sign-weight.ts';
+
+const muscleBook = recalled('amato-russell', 'myotonic dystrophy');
 
 /** Signs of eye grounds, lids, conduct, skin and other organs, and of infants, that no pathway decides. Factors judged and small. */
 export const generalSigns: readonly SignWeight[] = [
@@ -138,5 +140,58 @@ export const generalSigns: readonly SignWeight[] = [
     1.6,
     'want of thyroid hormone slows muscle, and strikes nerves, cerebellum and mind',
     recalled('adams-victor', 'hypothyroid myopathy'),
+  ),
+  ...sign(
+    'delusions',
+    sites('diffuse-encephalopathy', 'cortex-temporal'),
+    1.6,
+    'a mind that believes what is not so is ill as a whole, or in its temporal lobes',
+    commonPractice,
+  ),
+  ...sign(
+    'palilalia',
+    sites('akinetic-rigid-syndrome', 'hyperkinetic-syndrome', 'striatum'),
+    2.5,
+    'words run on by themselves when the basal ganglia fail',
+    recalled('adams-victor', 'disorders of speech'),
+  ),
+  ...sign(
+    'trismus',
+    sites('hyperkinetic-syndrome', 'akinetic-rigid-syndrome'),
+    3,
+    'motor cells that nothing restrains shut the jaw',
+    recalled('adams-victor', 'tetanus'),
+  ),
+  ...sign('temporal-wasting', sites('myotonic-myopathy'), 5, 'it wastes temple and jaw', muscleBook),
+  ...sign('neck-wasting', sites('myotonic-myopathy'), 3, 'it wastes the front of the neck', muscleBook),
+  ...signOnSide('temporal-wasting', sites('trigeminal-nerve'), 2.5, 'its motor root feeds the temple', commonPractice),
+  ...signOnSide('neck-wasting', sites('accessory-nerve', 'jugular-foramen'), 3, 'it feeds that muscle', commonPractice),
+  ...sign(
+    'conjunctival-telangiectasia',
+    sites('cerebellar-degeneration', 'hyperkinetic-syndrome'),
+    4,
+    'vessels of the eye widen in a disease that wastes the cerebellum',
+    recalled('adams-victor', 'ataxia-telangiectasia'),
+  ),
+  ...signOnSide(
+    'tearing-or-runny-nostril',
+    sites('oculosympathetic-chain', 'no-lesion'),
+    3,
+    'attacks of pain that redden the eye leave no more than a Horner syndrome',
+    recalled('ichd-3', 'trigeminal autonomic cephalalgias'),
+  ),
+  ...signOnSide(
+    'eye-lateropulsion',
+    sites('medulla-lateral'),
+    5,
+    'the eyes are drawn to the side of a lateral medulla that is ill',
+    recalled('brazis', 'lateral medulla'),
+  ),
+  ...signOnSide(
+    'monocular-nystagmus',
+    sites('optic-nerve', 'optic-chiasm'),
+    2.5,
+    'an eye that lost its sight swings by itself',
+    recalled('brazis', 'nystagmus'),
   ),
 ];
