@@ -24,6 +24,7 @@ import type { Inference } from './inference/infer.ts';
 import { isKnownAnyway } from './inference/known-illness.ts';
 import type { PosteriorWeights } from './inference/ranking.ts';
 import { unexplainedBy } from './inference/score.ts';
+import { prepareToldParts } from './inference/told-parts.ts';
 import { type Answer, joinSides } from './inference/unknown-side.ts';
 import { sideOfPlaces } from './lesion.ts';
 import type { Evidence, Localisation, RankedLocalisation } from './localisation.ts';
@@ -74,6 +75,7 @@ function* prepare({ columns }: Engine): Generator<void> {
     if (column !== null) columns.affectedBy(column);
     yield;
   }
+  yield* prepareToldParts();
 }
 
 function localise(exam: Exam, engine: Engine): Localisation {

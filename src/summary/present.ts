@@ -161,9 +161,13 @@ function otherwiseNormalSentence(exam: Exam): readonly string[] {
   return words.length === 0 ? [] : [sentence(`otherwise normal: ${joinWords(words)}`)];
 }
 
+/** Probability below which the first of the causes is listed and not said: one in twenty is hardly likelier than the next ones. Judged. */
+const standsOut = 0.05;
+
 function causeSentences(causes: readonly RankedCause[]): readonly string[] {
   const [first, ...others] = causes;
   if (first === undefined) return [];
+  if (first.probability < standsOut) return ['No cause stands out.'];
   const pro = joinWords(spokenReasons(first.supporting));
   const contra = joinWords(spokenReasons(first.against));
   const rest = others.filter((cause) => cause.probability >= 0.03).slice(0, 2);

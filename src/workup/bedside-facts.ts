@@ -94,10 +94,13 @@ export function bedsideFacts(exam: Exam, localisation: Localisation): BedsideFac
     localisation.localisations
       .filter((site) => kinds.includes(site.kind))
       .reduce((sum, site) => sum + site.probability, 0);
+  // A migraine of which somebody is known explains nothing but what an attack brings.
+  const isOfMigraine = attackOfMigraine.some((key) => query.history(key)?.present === true);
   const told = (...keys: readonly string[]): readonly Reason[] =>
     keys.flatMap((key) => {
       const statement = query.history(key);
-      return statement?.present === true ? [historyReason(statement)] : [];
+      const isSilent = key === 'migraine' && !isOfMigraine;
+      return statement?.present === true && !isSilent ? [historyReason(statement)] : [];
     });
   const upperMotorSigns = query.abnormalWhere(isUpperMotorSign);
   const saddleSigns = query.abnormalWhere(isSaddleSensation);
@@ -196,6 +199,12 @@ const ofTheWholeBody = [
   'dysphagia',
   'voice-change',
   'back-pain',
+] as const;
+
+/** What an attack of migraine brings, of which one at least is told before a known migraine accounts for anything. */
+const attackOfMigraine = [
+  ...['headache', 'new-headache', 'morning-headache', 'flashes-and-floaters', 'transient-visual-loss', 'vertigo'],
+  ...['spreading-over-minutes', 'resolved-deficit', 'similar-attacks-before', 'photophobia'],
 ] as const;
 
 /** Whether a pregnancy that nobody has told of is possible: not in a man, nor before or long after the fertile years. */

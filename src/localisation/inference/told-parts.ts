@@ -2,7 +2,7 @@ import { itemById } from '../../exam/catalogue/catalogue.ts';
 import type { Exam, HistoryStatement } from '../../exam/exam.ts';
 import { type BodySide, bodySides } from '../../kernel/side.ts';
 import { hypotheses, noLesionIndex } from '../hypotheses/hypotheses.ts';
-import { type Hypothesis, siteId } from '../hypothesis.ts';
+import { siteId } from '../hypothesis.ts';
 import { contextOf } from '../observation/context.ts';
 import type { ProbeModel } from '../observation/probe-model.ts';
 import { probeModel } from '../observation/probe-models.ts';
@@ -13,8 +13,10 @@ import { shiftsOfTold } from './told.ts';
 type Sign = string | readonly [item: string, landmark: string];
 
 const movements = (...keys: readonly string[]): readonly Sign[] => keys.map((key) => `power/${key}`);
+/** Pain sense of the skin there; the cortex is asked at the hand, by touch. */
 const feeling = (...keys: readonly string[]): readonly Sign[] =>
-  keys.flatMap((key) => [['sensation/pinprick', key] as const, ['sensation/light-touch', key] as const]);
+  keys.map((key) => ['sensation/pinprick', key] as const);
+const touch = (key: string): Sign => ['sensation/light-touch', key];
 const position = (key: string): Sign => ['sensation/joint-position', key];
 
 const armPower = movements(
@@ -25,14 +27,24 @@ const legPower = movements(
   ...['hip-flexion', 'hip-extension', 'knee-extension', 'knee-flexion', 'ankle-dorsiflexion', 'ankle-plantarflexion'],
 );
 const armFeeling = [
-  ...feeling('outer-upper-arm', 'thumb', 'index-finger', 'little-finger', 'inner-upper-arm'),
+  ...feeling(
+    ...['shoulder-tip', 'outer-upper-arm', 'inner-upper-arm', 'back-of-arm', 'outer-forearm', 'inner-forearm'],
+    ...['back-of-forearm', 'dorsum-of-hand', 'palm', 'thumb', 'index-finger', 'little-finger'],
+  ),
+  touch('index-finger'),
   position('index-finger'),
 ];
 const legFeeling = [
-  ...feeling('outer-thigh', 'front-of-thigh', 'outer-shin', 'inner-shin', 'dorsum-of-foot', 'sole'),
+  ...feeling(
+    ...['groin', 'outer-thigh', 'front-of-thigh', 'inner-thigh', 'back-of-thigh', 'inner-shin', 'outer-shin'],
+    ...['calf', 'dorsum-of-foot', 'great-toe', 'heel', 'sole', 'outer-border-of-foot'],
+  ),
+  touch('dorsum-of-foot'),
   position('great-toe'),
 ];
+const trunkFeeling = feeling('chest', 'epigastrium', 'lower-abdomen', 'lower-back', 'buttock');
 const faceFeeling = ['cranial-nerves/facial-numbness'] as const;
+const anyFeeling = [...armFeeling, ...trunkFeeling, ...legFeeling, ...faceFeeling];
 const arm = [...armPower, ...armFeeling];
 const leg = [...legPower, ...legFeeling];
 const ear = ['cranial-nerves/hearing-loss'] as const;
@@ -54,9 +66,10 @@ const shownBy: Readonly<Record<string, readonly Sign[]>> = {
     position('index-finger'),
     ...['coordination/finger-nose', 'coordination/rapid-alternating-movements'],
   ],
-  numbness: [...armFeeling, ...legFeeling],
-  paraesthesiae: [...armFeeling, ...legFeeling],
-  'neuropathic-pain': [...armFeeling, ...legFeeling],
+  numbness: anyFeeling,
+  paraesthesiae: anyFeeling,
+  'neuropathic-pain': anyFeeling,
+  allodynia: anyFeeling,
   'nocturnal-hand-paraesthesiae': arm,
   'arm-pain': arm,
   'radicular-arm-pain': arm,
@@ -106,7 +119,7 @@ const weightOf = { first: 1, further: 0.4, besideSigns: 0.4 } as const;
 /** How much likelier an abnormal result must be than in health for a lesion to show a sign. Judged. */
 const shows = 0.25;
 /** Share of the forms of a lesion of a place, by how often they are met, that must show it. Judged. */
-const ofItsForms = 0.3;
+const ofItsForms = 0.15;
 
 const said = shiftsOfTold('told-part');
 const known = new Map<string, Readonly<Record<Reach, Applies>>>();
@@ -128,6 +141,20 @@ export function toldPartShifts({ history, findings }: Exam): readonly Shift[] {
     ),
     ...sideShifts(statement, isFound ? weightOf.besideSigns : statement === first ? weightOf.first : weightOf.further),
   ]);
+}
+
+/** Works out beforehand what the first complaint of a kind would otherwise wait for, a sign at a time. */
+export function* prepareToldParts(): Generator<void> {
+  for (const [key, signs] of Object.entries(shownBy)) {
+    for (const sign of signs) {
+      for (const side of bodySides) {
+        if (shownSigns.has(`${sign}|${side}`)) continue;
+        showing(sign, side);
+        yield;
+      }
+    }
+    placesOf(key);
+  }
 }
 
 function sideShifts(statement: HistoryStatement, weight: number): readonly Shift[] {
@@ -158,17 +185,17 @@ function placesOf(key: string): Readonly<Record<Reach, Applies>> {
 }
 
 function placesThatShow(signs: readonly Sign[]): Readonly<Record<Reach, Applies>> {
-  const [onLeft, onRight] = bodySides.map((side) => strikesOn(side, signs));
+  const [onLeft, onRight] = bodySides.map((side) => signs.map((sign) => showing(sign, side)));
   // By how often each form of a lesion is met: most in one half of the cerebellum keep to it.
   const counts = new Map<string, Record<Reach, number>>();
-  for (const hypothesis of hypotheses) {
-    const left = onLeft?.(hypothesis) === true;
-    const right = onRight?.(hypothesis) === true;
-    const id = siteId(hypothesis.site);
+  hypotheses.forEach(({ site, frequency }, index) => {
+    const left = onLeft?.some((shown) => shown[index] === 1) === true;
+    const right = onRight?.some((shown) => shown[index] === 1) === true;
+    const id = siteId(site);
     const count = counts.get(id) ?? { left: 0, right: 0, both: 0, neither: 0 };
     counts.set(id, count);
-    count[left && right ? 'both' : left ? 'left' : right ? 'right' : 'neither'] += hypothesis.frequency;
-  }
+    count[left && right ? 'both' : left ? 'left' : right ? 'right' : 'neither'] += frequency;
+  });
   const reaches = new Map([...counts].map(([id, count]) => [id, reachOf(count)] as const));
   const those =
     (reach: Reach): Applies =>
@@ -183,24 +210,30 @@ function reachOf({ left, right, both, neither }: Readonly<Record<Reach, number>>
   return left > right + both ? 'left' : right > left + both ? 'right' : 'both';
 }
 
-/** Whether a hypothesis makes any of the signs on that side. */
-function strikesOn(side: BodySide, signs: readonly Sign[]): (hypothesis: Hypothesis) => boolean {
-  const healthy = hypotheses[noLesionIndex];
-  const showing = signs.flatMap((sign) => {
-    const [id, landmark] = typeof sign === 'string' ? [sign] : sign;
-    const item = itemById.get(id);
-    if (item === undefined) throw new Error(`${id} is no item`);
-    const model = probeModel({
-      item,
-      side,
-      ...(landmark === undefined ? {} : { place: { kind: 'landmark', key: landmark } }),
-    });
-    if (model === null || healthy === undefined) return [];
-    const usual = chanceOfAbnormal(model, model.state(healthy));
-    const isShown = Array.from({ length: model.states }, (_, state) => chanceOfAbnormal(model, state) - usual > shows);
-    return [(hypothesis: Hypothesis): boolean => isShown[model.state(hypothesis)] === true];
+const shownSigns = new Map<string, Uint8Array>();
+
+/** 1 for every hypothesis that shows the sign on that side; worked out once. */
+function showing(sign: Sign, side: BodySide): Uint8Array {
+  const name = `${sign}|${side}`;
+  const shown = shownSigns.get(name) ?? hypothesesThatShow(sign, side);
+  shownSigns.set(name, shown);
+  return shown;
+}
+
+function hypothesesThatShow(sign: Sign, side: BodySide): Uint8Array {
+  const [id, landmark] = typeof sign === 'string' ? [sign] : sign;
+  const item = itemById.get(id);
+  if (item === undefined) throw new Error(`${id} is no item`);
+  const model = probeModel({
+    item,
+    side,
+    ...(landmark === undefined ? {} : { place: { kind: 'landmark', key: landmark } }),
   });
-  return (hypothesis) => showing.some((isShown) => isShown(hypothesis));
+  const healthy = hypotheses[noLesionIndex];
+  if (model === null || healthy === undefined) return new Uint8Array(hypotheses.length);
+  const usual = chanceOfAbnormal(model, model.state(healthy));
+  const isShown = Array.from({ length: model.states }, (_, state) => chanceOfAbnormal(model, state) - usual > shows);
+  return Uint8Array.from(hypotheses, (hypothesis) => (isShown[model.state(hypothesis)] === true ? 1 : 0));
 }
 
 const anybody = contextOf({ onset: {}, person: {} });

@@ -16,9 +16,9 @@ export interface Answer {
 const asLikely = 1e-6;
 
 /**
- * Where only complaints speak, which have no side, a place on the left and the same place on the right are one answer, as likely
- * as both: which side it is, nobody can tell. What was found in the midline is left out, because it often stands for both sides.
- * Likeliest first.
+ * Where only complaints speak, of which nobody told the side, a place on the left and the same place on the right are one answer,
+ * as likely as both: which side it is, nobody can tell. What was found in the midline is left out, because it often stands for
+ * both sides. Likeliest first.
  */
 export function joinSides(
   groups: Groups,

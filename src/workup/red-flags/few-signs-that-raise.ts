@@ -521,8 +521,10 @@ const nerveOf = ({ place }: Finding): string => place?.key ?? '';
  */
 function cloudedForWeeks(facts: BedsideFacts): readonly Reason[] {
   const known = facts.told(
-    ...['dementia', 'developmental-delay', 'perinatal-injury', 'psychiatric-disorder', 'parkinson-disease'],
+    ...['dementia', 'developmental-delay', 'perinatal-injury', 'parkinson-disease'],
     ...['stroke', 'dream-enactment', 'similar-attacks-before'],
+    // A disorder of mood or thought does not take away where one is within weeks; of what nobody dated it may be the habit.
+    ...(facts.isUndated && facts.beganWithin(92) !== 'yes' ? ['psychiatric-disorder'] : []),
   );
   if (known.length > 0 || !facts.maybeProgressing) return none;
   const isNew =
