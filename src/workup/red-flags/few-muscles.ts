@@ -1,4 +1,5 @@
 import type { Finding } from '../../exam/finding.ts';
+import { isOnLimb } from '../../exam/place-on-limb.ts';
 import type { BedsideFacts } from '../bedside-facts.ts';
 
 /** The limbs that findings are of. */
@@ -38,9 +39,10 @@ export function isOfPressedNerves(facts: BedsideFacts): boolean {
   );
 }
 
-/** Movements below elbow or knee; those above are of roots and anterior horns as often as of a nerve. */
+/** Movements below elbow or knee, and what drops there; those above are of roots and anterior horns as often as of a nerve. */
 const distal =
   /^(wrist|finger|thumb|index-finger|middle-finger|little-finger|metacarpophalangeal|ankle|great-toe|toe)-/;
+const drops: ReadonlySet<string> = new Set(['foot-drop', 'wrist-drop', 'finger-drop', 'ulnar-claw', 'claw-hand']);
 
 /** Weak below the elbow or the knee of one limb alone, with nothing found or told beyond it, where a nerve is much the likeliest place. */
 export function isOneDistalNerve(facts: BedsideFacts): boolean {
@@ -60,21 +62,50 @@ export function isOneDistalNerve(facts: BedsideFacts): boolean {
   );
 }
 
-const beyondANerve = [
-  ...[
-    'fever',
-    'headache',
-    'new-headache',
-    'morning-headache',
-    'vomiting',
-    'neck-pain',
-    'back-pain',
-    'difficulty-walking',
-  ],
-  ...['thoracic-back-pain', 'night-spinal-pain', 'unsteadiness', 'bladder-disturbance', 'loss-of-skills'],
+/** Complaints that no nerve of a limb makes. */
+const beyondALimb = [
+  ...['fever', 'headache', 'new-headache', 'morning-headache', 'vomiting', 'neck-pain', 'back-pain'],
+  ...['thoracic-back-pain', 'night-spinal-pain', 'unsteadiness', 'bladder-disturbance', 'bowel-disturbance'],
   ...['weight-loss', 'cancer', 'seizure', 'slurred-speech', 'diplopia', 'ascending-weakness', 'cognitive-change'],
-  ...['weakness', 'leg-weakness', 'falls', 'leg-pain'],
+  'loss-of-skills',
 ] as const;
+/** And those that one nerve below the knee makes, but others more often. */
+const beyondANerve = [
+  ...beyondALimb,
+  ...['weakness', 'leg-weakness', 'falls', 'leg-pain', 'difficulty-walking'],
+] as const;
+
+/** What presses or hurts a nerve of a limb, as it is told. */
+const hurtsANerve = [
+  ...['elbow-leaning', 'external-pressure', 'leg-crossing', 'prolonged-squatting', 'deep-sleep-on-arm'],
+  ...['limb-fracture-or-dislocation', 'surgical-positioning', 'needle-near-nerve', 'previous-pressure-palsy'],
+] as const;
+
+/** Signs over a nerve where it is pressed. */
+const overTheNerve: ReadonlySet<string> = new Set([
+  ...['tinel-elbow', 'elbow-flexion-test', 'tinel-wrist', 'phalen', 'carpal-compression', 'tinel-ulnar-wrist'],
+  ...['tinel-spiral-groove', 'tinel-fibular-neck', 'tinel-tarsal-tunnel', 'tinel-inguinal'],
+]);
+const limbRegions = ['upper-limbs', 'lower-limbs'] as const;
+
+/**
+ * A nerve that was pressed or hurt where it lies bare: all that is found lies in one limb, what is weak lies far down it, no
+ * tract and nothing of the head is ill, and either the mishap is told or the nerve answers to the finger.
+ */
+export function isPressedNerve(facts: BedsideFacts): boolean {
+  const wrong = facts.query.abnormalWhere(() => true);
+  const [first] = wrong;
+  if (first === undefined || first.side === 'midline' || facts.upperMotorSigns.length > 0) return false;
+  if (facts.told(...beyondALimb).length > 0) return false;
+  const limbOf = ({ item, place }: Finding) =>
+    limbRegions.find((limb) => item.region === limb || isOnLimb(place, limb));
+  const limb = limbOf(first);
+  const isOfIt = (one: Finding): boolean => limb !== undefined && limbOf(one) === limb && one.side === first.side;
+  const isFar = ({ item, modality }: Finding): boolean =>
+    modality !== undefined || item.probe.kind !== 'movement' || distal.test(item.key) || drops.has(item.key);
+  if (!wrong.every((one) => isOfIt(one) && isFar(one))) return false;
+  return facts.told(...hurtsANerve).length > 0 || wrong.some(({ item }) => overTheNerve.has(item.key));
+}
 
 /** Complaints and signs with which a weak arm is more than that of its own nerves. */
 const beyondTheArm = [

@@ -157,10 +157,10 @@ export const nerveStories: readonly Story[] = [
   },
   {
     flag: 'child-with-progressive-deficit',
-    by: 'NICE NG127: limb weakness of a child; a nerve that answers to the finger where it was pressed is one nerve',
+    by: 'NICE NG127: limb weakness of a child, whose neck hurts; a hand that fails after leaning on the elbow is one nerve',
     raised: {
       person: { ageYears: 13 },
-      history: { onset: weeks, course: 'progressive' },
+      history: { onset: weeks, course: 'progressive', symptoms: has('neck-pain') },
       findings: { power: power('left', '4', 'finger-abduction') },
     },
     not: {
