@@ -345,6 +345,11 @@ const seenAs: Readonly<Record<string, readonly string[]>> = {
     'cranial-nerves/sixth-nerve-palsy',
   ],
   'drooping-eyelids': ['cranial-nerves/ptosis', 'cranial-nerves/fatigable-ptosis'],
+  'face-droop': [
+    'cranial-nerves/facial-weakness',
+    'cranial-nerves/lower-facial-weakness',
+    'cranial-nerves/upper-facial-weakness',
+  ],
   'visual-loss': [
     'cranial-nerves/reduced-visual-acuity',
     'cranial-nerves/homonymous-hemianopia',

@@ -25,7 +25,7 @@ const pressingOnTheLeg = ['leg-crossing', 'prolonged-squatting', 'external-press
 /** Complaints of the head, and attacks: the limb is not looked into for itself. */
 const ofTheHead = [
   ...['headache', 'new-headache', 'vertigo', 'diplopia', 'visual-loss', 'slurred-speech', 'speech-difficulty'],
-  ...['face-numbness', 'seizure', 'cognitive-change', 'resolved-deficit', 'episodic-weakness'],
+  ...['face-numbness', 'face-droop', 'seizure', 'cognitive-change', 'resolved-deficit', 'episodic-weakness'],
 ] as const;
 
 /** Six weeks, after which guidance no longer waits for a root to mend. */

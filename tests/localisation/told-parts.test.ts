@@ -33,6 +33,8 @@ describe('what is complained of, and where', () => {
     ['numbness', 'thalamus', 'left'],
     ['clumsiness', 'cerebellar-hemisphere', 'right'],
     ['face-numbness', 'trigeminal-nerve', 'right'],
+    ['face-droop', 'facial-nerve', 'right'],
+    ['face-droop', 'internal-capsule', 'left'],
     ['visual-loss', 'optic-nerve', 'right'],
     ['visual-loss', 'cortex-occipital', 'left'],
     ['hearing-loss', 'cochlear-nerve', 'right'],

@@ -242,6 +242,15 @@ describe('brain', () => {
     );
   });
 
+  // NICE NG128 and the guideline on Bell palsy of 2013: the forehead tells the brain from the nerve.
+  it('asks for the forehead of a face that is told to have fallen within three days', () => {
+    const history = { onset: { pace: 'acute', durationDays: 2 }, symptoms: [{ key: 'face-droop', present: true }] };
+    const flags = (exam: Record<string, unknown>) => assessRedFlags(bedsideExam(exam), nothingFound);
+    expect(stateOf(flags({ history }), 'acute-facial-palsy')).toBe('not-assessable');
+    const findings = { cranialNerves: [{ sign: 'facial-weakness', side: 'left', present: true }] };
+    expect(stateOf(flags({ history, findings }), 'acute-facial-palsy')).toBe('present');
+  });
+
   // Fang 2017: compressive palsies are those with a pupil, pain or youth.
   it('suspects an aneurysm in a third nerve palsy with a large pupil, and asks for a pupil that is not recorded where small vessels are at risk', () => {
     const person = { ageYears: 66 };

@@ -239,6 +239,7 @@ export const encephalopathyCauses: readonly Cause[] = [
     courses: { 'relapsing-remitting': 1.5 },
     history: [
       told('perioral-numbness', 10, 0.6),
+      told(['face-droop', 'leg-weakness', 'arm-weakness', 'diplopia'], 0.4, 1),
       told(['cramps', 'stiffness', 'paraesthesiae', 'perioral-numbness'], 2.5, 0.4),
       told(['neck-or-chest-surgery', 'malabsorption', 'chronic-kidney-disease', 'bariatric-surgery'], 4, 0.8),
       told(['diuretic', 'proton-pump-inhibitor', 'alcohol-excess', 'vomiting', 'cisplatin'], 2, 0.95),

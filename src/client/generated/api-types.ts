@@ -66,6 +66,7 @@ export type HistorySymptoms = {
     | 'hearing-loss'
     | 'ear-fullness'
     | 'loss-of-smell'
+    | 'face-droop'
     | 'weakness'
     | 'leg-weakness'
     | 'arm-weakness'

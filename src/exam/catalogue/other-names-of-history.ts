@@ -26,6 +26,7 @@ export const otherNamesOfHistory: Readonly<Record<HistoryList, OtherNames>> = {
     'visual-loss': ['vision loss', 'blurred vision', 'loss of sight'],
     'transient-visual-loss': ['amaurosis fugax', 'transient visual obscurations'],
     'drooping-eyelids': ['ptosis', 'droopy eyelid'],
+    'face-droop': ['drooping mouth', 'crooked face', 'lopsided face'],
     vertigo: ['spinning'],
     'positional-vertigo': ['BPPV'],
     dizziness: ['giddiness', 'light-headedness', 'lightheadedness'],

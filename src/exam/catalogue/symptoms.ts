@@ -91,6 +91,7 @@ export const symptoms = historyTable('symptom', {
   'loss-of-smell': { label: 'Loss of smell', ...hpo('HP:0000458', 'Anosmia') },
 
   // Motor
+  'face-droop': { label: 'Drooping of the face', source: recalled('nice-ng128', 'sudden onset of focal symptoms') },
   weakness: { label: 'Weakness', ...hpo('HP:0001324', 'Muscle weakness') },
   'leg-weakness': { label: 'Weakness of the legs', ...hpo('HP:0007340', 'Lower limb muscle weakness') },
   'arm-weakness': { label: 'Weakness of the arms', ...hpo('HP:0003484', 'Upper limb muscle weakness') },

@@ -1,4 +1,5 @@
 import type { Exam } from '../../exam/exam.ts';
+import { farMovement, overNervesOfTheHand } from '../../exam/far-along-the-limb.ts';
 import type { Finding } from '../../exam/finding.ts';
 import { anyOf, kinds, sites } from './history/history-weight.ts';
 import { hasSignOfTheHead, lostFeeling, shiftBy, sidesOf, weakMovements } from './limb-patterns.ts';
@@ -68,9 +69,7 @@ function twoNervesShifts({ findings }: Exam): readonly Shift[] {
 
 const ofSkin: ReadonlySet<string> = new Set(['numbness', 'paraesthesiae', 'nocturnal-hand-paraesthesiae']);
 const pressesNerves: ReadonlySet<string> = new Set(['elbow-leaning', 'trauma', 'limb-fracture-or-dislocation']);
-const signsOfPressure: ReadonlySet<string> = new Set([
-  ...['tinel-elbow', 'elbow-flexion-test', 'tinel-wrist', 'phalen', 'carpal-compression', 'tinel-ulnar-wrist'],
-]);
+const signsOfPressure: ReadonlySet<string> = new Set(overNervesOfTheHand);
 /**
  * Odds of a mixed nerve where muscles of the hand have wasted slowly and the skin was found to feel, or is not complained of; the
  * latter says more where both hands or a forearm have wasted. Few with an ulnar nerve that has wasted its muscles at the elbow
@@ -141,7 +140,6 @@ function bothMedianShift(exam: Exam): readonly Shift[] {
 const pressed: ReadonlySet<string> = new Set(['external-pressure', 'surgical-positioning', 'prolonged-immobility']);
 const ofTheSpine: ReadonlySet<string> = new Set(['neck-trauma', 'neck-pain', 'back-pain', 'spinal-fracture']);
 const ends: ReadonlySet<string> = new Set(['wrist-drop', 'finger-drop', 'foot-drop']);
-const farMovement = /^(wrist|finger|thumb|index|middle|little|metacarpo|ankle|great-toe|toe)-/;
 /** Odds where several limbs fail at their ends after something pressed on them. Judged. */
 const severalPressed = { several: 10, cord: 0.2, roots: 0.4 } as const;
 

@@ -17,6 +17,7 @@ const ofTheBrainstem: ReadonlySet<string> = new Set([
   'hearing-loss',
   'tinnitus',
   'face-numbness',
+  'face-droop',
   'slurred-speech',
   'voice-change',
   'dysphagia',
@@ -111,7 +112,15 @@ function onePupilShift({ findings }: Exam): readonly Shift[] {
 const baseWithoutTheHead = 0.06;
 const complaintsOfTheHead: ReadonlySet<string> = new Set([
   ...['headache', 'new-headache', 'morning-headache', 'photophobia', 'vomiting', 'nausea', 'eye-pain', 'facial-pain'],
-  ...['visual-loss', 'transient-visual-loss', 'diplopia', 'oscillopsia', 'drooping-eyelids', 'face-numbness'],
+  ...[
+    'visual-loss',
+    'transient-visual-loss',
+    'diplopia',
+    'oscillopsia',
+    'drooping-eyelids',
+    'face-numbness',
+    'face-droop',
+  ],
   ...['vertigo', 'tinnitus', 'pulsatile-tinnitus', 'hearing-loss', 'ear-pain', 'dizziness', 'loss-of-smell'],
   ...['dysphagia', 'nasal-regurgitation', 'slurred-speech', 'voice-change', 'difficulty-chewing', 'speech-difficulty'],
   ...['cognitive-change', 'behaviour-change', 'seizure', 'loss-of-consciousness', 'hiccups', 'fever'],

@@ -161,6 +161,7 @@ const growingBelowTheFace = { cord: 2, above: 0.6 } as const;
 const toldOfTheHead: ReadonlySet<string> = new Set([
   ...[
     'face-numbness',
+    'face-droop',
     'headache',
     'new-headache',
     'morning-headache',

@@ -83,6 +83,7 @@ const shownBy: Readonly<Record<string, readonly Sign[]>> = {
   'leg-crossing': leg,
   'limb-lump': [...arm, ...leg],
   'face-numbness': faceFeeling,
+  'face-droop': ['cranial-nerves/facial-weakness', 'cranial-nerves/lower-facial-weakness'],
   'facial-pain': faceFeeling,
   'triggered-facial-pain': faceFeeling,
   'drooping-eyelids': ['cranial-nerves/ptosis'],

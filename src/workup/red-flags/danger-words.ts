@@ -45,6 +45,7 @@ export const dangerOf = {
       'slurred-speech',
       'numbness',
       'face-numbness',
+      'face-droop',
       'visual-loss',
       'diplopia',
       'vertigo',

@@ -1,3 +1,4 @@
+import { farMovement, overNervesOfTheHand } from '../../exam/far-along-the-limb.ts';
 import type { Finding } from '../../exam/finding.ts';
 import { isOnLimb } from '../../exam/place-on-limb.ts';
 import type { BedsideFacts } from '../bedside-facts.ts';
@@ -39,9 +40,7 @@ export function isOfPressedNerves(facts: BedsideFacts): boolean {
   );
 }
 
-/** Movements below elbow or knee, and what drops there; those above are of roots and anterior horns as often as of a nerve. */
-const distal =
-  /^(wrist|finger|thumb|index-finger|middle-finger|little-finger|metacarpophalangeal|ankle|great-toe|toe)-/;
+/** What drops or curls at the end of a limb. */
 const drops: ReadonlySet<string> = new Set(['foot-drop', 'wrist-drop', 'finger-drop', 'ulnar-claw', 'claw-hand']);
 
 /** Weak below the elbow or the knee of one limb alone, with nothing found or told beyond it, where a nerve is much the likeliest place. */
@@ -53,7 +52,7 @@ export function isOneDistalNerve(facts: BedsideFacts): boolean {
   return (
     weakLimbs.length > 0 &&
     limbsOf(weakLimbs).size === 1 &&
-    weakLimbs.every(({ item }) => distal.test(item.key)) &&
+    weakLimbs.every(({ item }) => farMovement.test(item.key)) &&
     sides.size === 1 &&
     isInLimb &&
     upperMotorSigns.length + facts.sphincterFailure.length === 0 &&
@@ -83,7 +82,7 @@ const hurtsANerve = [
 
 /** Signs over a nerve where it is pressed. */
 const overTheNerve: ReadonlySet<string> = new Set([
-  ...['tinel-elbow', 'elbow-flexion-test', 'tinel-wrist', 'phalen', 'carpal-compression', 'tinel-ulnar-wrist'],
+  ...overNervesOfTheHand,
   ...['tinel-spiral-groove', 'tinel-fibular-neck', 'tinel-tarsal-tunnel', 'tinel-inguinal'],
 ]);
 const limbRegions = ['upper-limbs', 'lower-limbs'] as const;
@@ -102,7 +101,7 @@ export function isPressedNerve(facts: BedsideFacts): boolean {
   const limb = limbOf(first);
   const isOfIt = (one: Finding): boolean => limb !== undefined && limbOf(one) === limb && one.side === first.side;
   const isFar = ({ item, modality }: Finding): boolean =>
-    modality !== undefined || item.probe.kind !== 'movement' || distal.test(item.key) || drops.has(item.key);
+    modality !== undefined || item.probe.kind !== 'movement' || farMovement.test(item.key) || drops.has(item.key);
   if (!wrong.every((one) => isOfIt(one) && isFar(one))) return false;
   return facts.told(...hurtsANerve).length > 0 || wrong.some(({ item }) => overTheNerve.has(item.key));
 }

@@ -1,5 +1,5 @@
 import type { Reason } from '../../causes/ranked-cause.ts';
-import { findingReasons, sayingOnce } from '../../causes/reasons.ts';
+import { findingReasons, missing, sayingOnce } from '../../causes/reasons.ts';
 import { fromMemory, read, recalled } from '../../kernel/cite.ts';
 import type { BedsideFacts } from '../bedside-facts.ts';
 import { headache } from './brain-flags.ts';
@@ -14,6 +14,7 @@ import { isNewborn, notAssessable, orTold, present, type RedFlagRule } from './r
 import { each } from './story.ts';
 import { brainSigns, oneSidedWeakness, suddenFocalSigns } from './sudden-deficit.ts';
 import { isAtLeast, isUnder, written } from './thresholds.ts';
+import { notOfBothSides } from './told-sides.ts';
 import { checkVertigo } from './vertigo.ts';
 
 /** What is the first sign of a tumour in many children, beside limbs, gait and eyes that do not move. */
@@ -263,6 +264,14 @@ export const headFlags: readonly RedFlagRule[] = [
       // Of what came within hours or days the day must be asked, for treatment helps in the first three.
       const isUndated = durationDays === undefined && (pace === 'acute' || pace === 'hyperacute');
       // With signs of the brainstem the palsy is part of a stroke.
+      const told = notOfBothSides(facts, 'face-droop');
+      const isLookedAt = facts.query.tested(['cranial-nerves/facial-weakness', 'cranial-nerves/lower-facial-weakness']);
+      const ofTheBrain = facts.told(
+        ...['arm-weakness', 'leg-weakness', 'slurred-speech', 'speech-difficulty', 'diplopia'],
+      );
+      const isOpen = palsy.length + isLookedAt.length + ofTheBrain.length === 0;
+      if (isOpen && told.length > 0 && facts.cameWithin(3))
+        return notAssessable([missing('whether the forehead moves was not examined, and it matters'), ...told]);
       if (palsy.length === 0 || sides.size !== 1 || suddenFocalSigns(facts).length > 0) return null;
       if (isUndated && facts.maybeProgressing) return notAssessable([unknownOnset, ...findingReasons(palsy)]);
       return isFresh ? present(findingReasons(palsy)) : null;

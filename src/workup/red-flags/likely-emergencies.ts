@@ -31,14 +31,22 @@ interface LikelyEmergency {
 const limbsOrHead = (facts: BedsideFacts): readonly Reason[] => [
   ...findingReasons(facts.abnormalFindings, 1),
   ...facts.told('weakness', 'leg-weakness', 'arm-weakness', 'difficulty-walking', 'paraesthesiae', 'numbness'),
-  ...facts.told('unsteadiness', 'diplopia', 'ascending-weakness', 'drooping-eyelids', 'dysphagia', 'back-pain'),
+  ...facts.told(
+    'unsteadiness',
+    'diplopia',
+    'ascending-weakness',
+    'drooping-eyelids',
+    'dysphagia',
+    'back-pain',
+    'face-droop',
+  ),
 ];
 
 /** Of what nobody has dated: a walk that sways or feet that tingle are mostly old, and weakness, lost jerks or an infection before them may be new. */
 const weakOrInfected = (facts: BedsideFacts): readonly Reason[] => [
   ...findingReasons([...facts.weakLimbs, ...facts.reducedReflexes, ...facts.cranialNerveSigns], 1),
   ...facts.told('weakness', 'leg-weakness', 'arm-weakness', 'ascending-weakness', 'diplopia', 'dysphagia'),
-  ...facts.told('drooping-eyelids', 'preceding-infection', 'preceding-gastroenteritis'),
+  ...facts.told('drooping-eyelids', 'face-droop', 'preceding-infection', 'preceding-gastroenteritis'),
   ...facts.told('preceding-respiratory-infection', 'recent-vaccination'),
 ];
 

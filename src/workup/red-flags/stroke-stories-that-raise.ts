@@ -8,6 +8,7 @@ import { isOnBothSides } from './cord.ts';
 import { feverReasons } from './fever.ts';
 import { each, none, type RaisingStory } from './story.ts';
 import { centralSigns, isStrokeOfOld, onOneSide, suddenFocalSigns, weakHalf } from './sudden-deficit.ts';
+import { notOfBothSides } from './told-sides.ts';
 
 /** Deficits of days that may be a stroke, where the moment at which they came was not seen or nobody has examined yet. */
 export const strokeStories: readonly RaisingStory[] = [
@@ -98,17 +99,32 @@ export const strokeStories: readonly RaisingStory[] = [
         'weakness',
         'numbness',
         'face-numbness',
+        'face-droop',
         'diplopia',
         'visual-loss',
         'dysphagia',
       );
-      // Speech and a limb at once: the arm and the face may not have been looked at.
-      const faceArmSpeech = each(
+      // Two of face, speech and a limb at once: none of them may have been looked at.
+      const faceArmSpeech = [
+        notOfBothSides(facts, 'face-droop'),
         facts.told('slurred-speech', 'speech-difficulty'),
-        facts.told('arm-weakness', 'leg-weakness', 'numbness'),
-      );
-      if (facts.brainProbability < 0.5) return facts.abnormalFindings.length > 0 ? none : faceArmSpeech;
+        notOfBothSides(facts, 'arm-weakness', 'leg-weakness', 'numbness'),
+      ].filter((one) => one.length > 0);
+      const together = faceArmSpeech.length >= 2 ? faceArmSpeech.flat() : none;
+      if (facts.brainProbability < 0.5) return facts.abnormalFindings.length > 0 ? none : together;
       return told.length >= 2 ? told : findingReasons(centralSigns(facts.query), 4);
+    },
+    source: recalled('nice-ng128', 'sudden onset of focal symptoms'),
+  },
+  {
+    // A face that fell at once and that nobody has looked at: whether the forehead moves tells the nerve from the brain.
+    flag: 'suspected-stroke',
+    check: (facts) => {
+      const isLookedAt = facts.query.tested(ofTheFace).length > 0;
+      const isOther = facts.told(...notTheBrain).length > 0 || isStrokeOfOld(facts);
+      const { pace } = facts.exam.onset;
+      const isSudden = facts.cameWithin(2) && (pace === undefined || pace === 'hyperacute');
+      return isSudden && !isLookedAt && !isOther ? notOfBothSides(facts, 'face-droop') : none;
     },
     source: recalled('nice-ng128', 'sudden onset of focal symptoms'),
   },
@@ -205,6 +221,12 @@ const brainstemSigns = [
   ['cranial-nerves/dysphagia', 'cranial-nerves/palatal-weakness'],
   ['cranial-nerves/tongue-deviation', 'cranial-nerves/tongue-weakness'],
   ['gait/ataxic', 'coordination/finger-nose', 'coordination/heel-shin'],
+];
+
+const ofTheFace = [
+  'cranial-nerves/facial-weakness',
+  'cranial-nerves/lower-facial-weakness',
+  'cranial-nerves/upper-facial-weakness',
 ];
 
 const notTheBrain = [

@@ -244,7 +244,7 @@ export function isHipOfABirth(facts: BedsideFacts): boolean {
     isProximal &&
     elsewhere.length + ofTheHead.length === 0 &&
     facts.told('pregnancy').length > 0 &&
-    facts.told('arm-weakness', 'slurred-speech', 'visual-loss', 'face-numbness').length === 0
+    facts.told('arm-weakness', 'slurred-speech', 'visual-loss', 'face-numbness', 'face-droop').length === 0
   );
 }
 

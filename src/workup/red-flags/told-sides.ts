@@ -7,3 +7,8 @@ export function oneSidedComplaints({ query, told }: BedsideFacts): readonly Reas
   const limbs = ['arm-weakness', 'leg-weakness', 'clumsiness', 'numbness'].filter(isOfOneSide);
   return told(...limbs, 'speech-difficulty');
 }
+
+/** What is told of these, but for what is told of both sides: a brain that loses an artery fails on one. */
+export function notOfBothSides({ query, told }: BedsideFacts, ...keys: readonly string[]): readonly Reason[] {
+  return told(...keys.filter((key) => query.history(key)?.side !== 'both'));
+}

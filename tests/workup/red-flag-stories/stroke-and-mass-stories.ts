@@ -23,6 +23,34 @@ export const strokeAndMassStories: readonly Story[] = [
   },
   {
     flag: 'suspected-stroke',
+    by: 'a face that is told to have fallen at once, before anybody looked at it (NICE NG128); with a weak forehead it is the nerve',
+    raised: { history: { onset: hours, symptoms: [{ key: 'face-droop', side: 'left', present: true }] } },
+    not: {
+      history: { onset: hours, symptoms: [{ key: 'face-droop', side: 'left', present: true }] },
+      findings: { cranialNerves: on('left', 'facial-weakness', 'upper-facial-weakness') },
+    },
+  },
+  {
+    flag: 'suspected-stroke',
+    by: 'two of face, arm and speech told at once (NICE NG128); what fails on both sides over days has its nerves ill',
+    raised: {
+      history: {
+        onset: days,
+        symptoms: [...has('slurred-speech'), { key: 'arm-weakness', side: 'right', present: true }],
+      },
+    },
+    not: {
+      history: {
+        onset: days,
+        symptoms: [
+          { key: 'face-droop', side: 'both', present: true },
+          { key: 'leg-weakness', side: 'both', present: true },
+        ],
+      },
+    },
+  },
+  {
+    flag: 'suspected-stroke',
     by: 'a week of a deficit that lies in the brain, where arteries are at risk (NICE NG128)',
     at: site('cortex-hand-area', 'hemisphere', 0.7),
     raised: {

@@ -343,11 +343,18 @@ export const headHistory: readonly HistoryWeight[] = [
     'what troubles speech, hearing, sight and balance lies in the head',
   ),
   ...weigh(
-    ['weakness', 'numbness', 'face-numbness', 'slurred-speech', 'diplopia', 'dysphagia'],
+    ['weakness', 'numbness', 'face-numbness', 'face-droop', 'slurred-speech', 'diplopia', 'dysphagia'],
     labyrinthAlone,
     0.6,
     1,
     'a lost labyrinth spares limbs, speech and the line of the eyes',
+  ),
+  ...weigh(
+    'face-droop',
+    anyOf(kinds('brainstem', 'hemisphere'), sites('facial-nerve', 'cerebellopontine-angle', 'thalamus')),
+    1.8,
+    1,
+    'the nerve and the tract that move the face run there',
   ),
   ...weigh(
     'voice-change',
