@@ -338,6 +338,7 @@ const seenAs: Readonly<Record<string, readonly string[]>> = {
   fever: ['autonomic/fever'],
   'hearing-loss': ['cranial-nerves/hearing-loss'],
   'loss-of-smell': ['cranial-nerves/anosmia'],
+  'face-numbness': ['cranial-nerves/facial-numbness'],
   diplopia: [
     'cranial-nerves/diplopia',
     'cranial-nerves/ophthalmoplegia',
@@ -413,11 +414,30 @@ function signModifier(row: SignRatio, query: ExamQuery): readonly Modifier[] {
 /** Which side it is on says nothing of what it is by itself, so it never names a cause of which the story does not speak. */
 function sideModifier({ items, one, both }: SideRatio, query: ExamQuery): readonly Modifier[] {
   const [first, other] = bodySides.flatMap((side) => query.abnormal(items, side).slice(0, 1));
-  if (first === undefined) return [];
+  if (first === undefined) return toldSideModifier({ one, both }, toldOf(items, query));
   const isOnBoth = other !== undefined;
   const text = `${lowerFirst(first.item.label)} on ${isOnBoth ? 'both sides' : 'one side'}`;
   const reason = () => ({ pointer: first.pointer, text });
   return [{ ratio: isOnBoth ? both : one, saysOnlyWhere: true, reason }];
+}
+
+/** Before anybody has looked, the side is that of the complaint. */
+function toldSideModifier(
+  { one, both }: Pick<SideRatio, 'one' | 'both'>,
+  statement: HistoryStatement | undefined,
+): readonly Modifier[] {
+  if (statement?.side === undefined) return [];
+  const ratio = statement.side === 'both' ? both : one;
+  return [{ ratio, saysOnlyWhere: true, reason: () => historyReason(statement) }];
+}
+
+/** What is told, with its side, of which one of the signs would be seen, where none of them was looked for. */
+function toldOf(items: readonly string[], { exam, tested }: ExamQuery): HistoryStatement | undefined {
+  if (tested(items).length > 0) return undefined;
+  return exam.history.find(
+    ({ key, present, side }) =>
+      present && side !== undefined && (seenAs[key] ?? []).some((item) => items.includes(item)),
+  );
 }
 
 function isAt({ at }: SignRatio, { place }: Finding): boolean {

@@ -62,7 +62,7 @@ export function allowForDoubt(
   const total = claims.reduce((sum, [, claim]) => sum + claim, 0);
   const wanted =
     first === undefined ? doubt.withoutSigns : doubt.always + doubt.ofTheRest * (1 - Math.min(1, first.probability));
-  const kept = first === undefined ? wanted : wanted * Math.min(1, total / enoughClaims);
+  const kept = wanted * Math.min(1, total / enoughClaims);
   for (const [cause, share] of prior) prior.set(cause, share * (1 - kept));
   for (const [cause, claim] of claims) prior.set(cause, (prior.get(cause) ?? 0) + (kept * claim) / total);
 }

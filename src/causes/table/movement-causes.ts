@@ -439,6 +439,10 @@ export const movementCauses: readonly Cause[] = [
       shows(['coordination/heel-shin', 'gait/ataxic'], 0.4, 1.1),
     ],
     quantities: [under('tsh', 0.1, 'm[IU]/L', 0.15, 1.1, commonPractice)],
+    // It is of both hands; one hand alone is another disease in most. Source: consensus of Bhatia 2018 (recalled).
+    sides: [
+      sided(['involuntary-movements/postural-tremor', 'involuntary-movements/action-tremor'], { one: 0.4, both: 1.1 }),
+    ],
     source: recalled('nice-ng127', 'tremor in adults'),
   },
   {
