@@ -53,6 +53,23 @@ describe('weight of a cause', () => {
     expect(ratio(6)).toBeCloseTo(0.1 ** 1.5, 6);
   });
 
+  // Essential tremor is of both hands (consensus of 2018, recalled); a complaint of one hand says so before anybody has looked.
+  it('takes the side of a complaint for that of its sign, until the sign is looked for', () => {
+    const sides = [sided(['involuntary-movements/action-tremor'], { one: 0.4, both: 1.1 })];
+    const shaking: Cause = { ...youthful, age: { from: 0, to: 110, outside: 1 }, sides };
+    const ratio = (side: string | undefined, findings = {}) =>
+      weighCause(
+        shaking,
+        queryExam(bedsideExam({ history: { symptoms: [{ key: 'tremor', present: true, side }] }, findings })),
+      ).ratio;
+    expect(ratio('left')).toBeLessThan(ratio(undefined));
+    expect(ratio('both')).toBeGreaterThan(ratio(undefined));
+    const seen = (side: string) => [{ sign: 'action-tremor', site: 'hand', side, present: true }];
+    expect(ratio('left', { involuntaryMovements: seen('both') })).toBe(
+      ratio('both', { involuntaryMovements: seen('both') }),
+    );
+  });
+
   it('is supported by what speaks for it by itself, not by tempo, age or soft hints', () => {
     const symptoms = (key: string, present: boolean) => ({
       history: { onset: { pace: 'chronic' }, symptoms: [{ key, present }] },
