@@ -100,10 +100,14 @@ function populationsIn(group: CompiledGroup, tally: Tally, keep: KeepList): Meas
   });
 }
 
+/** Digits that a number of double precision keeps; with the 17 that it prints, a small share has more decimals than FHIR asks readers to take. */
+const significantDigits = 15;
+
 function scoreQuantity(measure: CompiledMeasure, group: CompiledGroup, tally: Tally): Quantity | undefined {
   const count = (population: PopulationCode) => tally.counts.get(population) ?? 0;
-  const value = scoreOf(measure.scoring, count, tally.observations, group.observation?.method);
-  if (value === undefined) return undefined;
+  const score = scoreOf(measure.scoring, count, tally.observations, group.observation?.method);
+  if (score === undefined) return undefined;
+  const value = Number(score.toPrecision(significantDigits));
   const isUnit = ({ url }: { url: string }) => url === extensions.scoringUnit;
   const { extension: ofGroup = [] } = group.definition;
   const unit = (ofGroup.find(isUnit) ?? measure.definition.extension?.find(isUnit))?.valueCodeableConcept?.coding?.[0];
