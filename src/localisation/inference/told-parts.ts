@@ -80,7 +80,6 @@ const shownBy: Readonly<Record<string, readonly Sign[]>> = {
   'thigh-pain': leg,
   'foot-pain': leg,
   'burning-feet': leg,
-  'leg-crossing': leg,
   'limb-lump': [...arm, ...leg],
   'face-numbness': faceFeeling,
   'face-droop': ['cranial-nerves/facial-weakness', 'cranial-nerves/lower-facial-weakness'],
