@@ -166,13 +166,17 @@ function sideShifts(statement: HistoryStatement, weight: number): readonly Shift
   const onBoth = shift(
     'both',
     side === 'both' ? factors.ofBothSides.both : factors.ofBothSides.one,
-    'it shows on both sides',
+    'a lesion there shows on both sides',
   );
   return [
     onBoth,
     ...bodySides.map((own) => {
       const { own: same, other, both } = factors.ofOneSide;
-      return shift(own, side === 'both' ? both : side === own ? same : other, `it shows on the ${own} side`);
+      return shift(
+        own,
+        side === 'both' ? both : side === own ? same : other,
+        `a lesion there shows on the ${own} side`,
+      );
     }),
   ];
 }
