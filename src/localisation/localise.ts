@@ -75,7 +75,7 @@ function* prepare({ columns }: Engine): Generator<void> {
     if (column !== null) columns.affectedBy(column);
     yield;
   }
-  yield* prepareToldParts();
+  yield* prepareToldParts(columns);
 }
 
 function localise(exam: Exam, engine: Engine): Localisation {

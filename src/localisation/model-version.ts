@@ -1,2 +1,2 @@
 /** Version of the clinical model: package version and a fingerprint of every table and weight. Written by `npm run generate`. */
-export const modelVersion = '0.1.0+ff8d41a1d872';
+export const modelVersion = '0.1.0+f83b18e0c983';

@@ -249,6 +249,8 @@ describe('brain', () => {
     expect(stateOf(flags({ history }), 'acute-facial-palsy')).toBe('not-assessable');
     const findings = { cranialNerves: [{ sign: 'facial-weakness', side: 'left', present: true }] };
     expect(stateOf(flags({ history, findings }), 'acute-facial-palsy')).toBe('present');
+    const forehead = { cranialNerves: [{ sign: 'upper-facial-weakness', side: 'left', present: false }] };
+    expect(flags({ history, findings: forehead }).map(({ key }) => key)).not.toContain('acute-facial-palsy');
   });
 
   // Fang 2017: compressive palsies are those with a pupil, pain or youth.

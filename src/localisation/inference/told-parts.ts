@@ -6,6 +6,7 @@ import { siteId } from '../hypothesis.ts';
 import { contextOf } from '../observation/context.ts';
 import type { ProbeModel } from '../observation/probe-model.ts';
 import { probeModel } from '../observation/probe-models.ts';
+import type { StateColumns } from './columns.ts';
 import type { Applies, Shift } from './shift.ts';
 import { shiftsOfTold } from './told.ts';
 
@@ -53,7 +54,7 @@ const eye = [
   'cranial-nerves/facial-numbness',
 ];
 
-/** By what each complaint of a side would show, were it examined. */
+/** By what each complaint would show, were it examined. */
 const shownBy: Readonly<Record<string, readonly Sign[]>> = {
   'arm-weakness': armPower,
   'leg-weakness': legPower,
@@ -143,13 +144,16 @@ export function toldPartShifts({ history, findings }: Exam): readonly Shift[] {
   ]);
 }
 
-/** Works out beforehand what the first complaint of a kind would otherwise wait for, a sign at a time. */
-export function* prepareToldParts(): Generator<void> {
+/**
+ * Works out beforehand what the first complaint of a kind would otherwise wait for, a sign at a time, out of the states that are
+ * worked out for what is examined.
+ */
+export function* prepareToldParts(columns: StateColumns): Generator<void> {
   for (const [key, signs] of Object.entries(shownBy)) {
     for (const sign of signs) {
       for (const side of bodySides) {
         if (shownSigns.has(`${sign}|${side}`)) continue;
-        showing(sign, side);
+        showing(sign, side, columns);
         yield;
       }
     }
@@ -217,27 +221,27 @@ function reachOf({ left, right, both, neither }: Readonly<Record<Reach, number>>
 const shownSigns = new Map<string, Uint8Array>();
 
 /** 1 for every hypothesis that shows the sign on that side; worked out once. */
-function showing(sign: Sign, side: BodySide): Uint8Array {
+function showing(sign: Sign, side: BodySide, columns?: StateColumns): Uint8Array {
   const name = `${sign}|${side}`;
-  const shown = shownSigns.get(name) ?? hypothesesThatShow(sign, side);
+  const shown = shownSigns.get(name) ?? hypothesesThatShow(sign, side, columns);
   shownSigns.set(name, shown);
   return shown;
 }
 
-function hypothesesThatShow(sign: Sign, side: BodySide): Uint8Array {
+function hypothesesThatShow(sign: Sign, side: BodySide, columns?: StateColumns): Uint8Array {
   const [id, landmark] = typeof sign === 'string' ? [sign] : sign;
   const item = itemById.get(id);
   if (item === undefined) throw new Error(`${id} is no item`);
-  const model = probeModel({
-    item,
-    side,
-    ...(landmark === undefined ? {} : { place: { kind: 'landmark', key: landmark } }),
-  });
+  const place = landmark === undefined ? {} : { place: { kind: 'landmark', key: landmark } };
+  const target = { item, side, ...place };
+  const column = columns?.column(target) ?? null;
+  const model = column?.model ?? probeModel(target);
   const healthy = hypotheses[noLesionIndex];
   if (model === null || healthy === undefined) return new Uint8Array(hypotheses.length);
   const usual = chanceOfAbnormal(model, model.state(healthy));
   const isShown = Array.from({ length: model.states }, (_, state) => chanceOfAbnormal(model, state) - usual > shows);
-  return Uint8Array.from(hypotheses, (hypothesis) => (isShown[model.state(hypothesis)] === true ? 1 : 0));
+  const states = column === null ? hypotheses.map(model.state) : columns?.statesOf(column);
+  return Uint8Array.from(states ?? [], (state) => (isShown[state] === true ? 1 : 0));
 }
 
 const anybody = contextOf({ onset: {}, person: {} });

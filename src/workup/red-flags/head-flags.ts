@@ -7,6 +7,7 @@ import { breathingSigns } from './breathing.ts';
 import { clouded, reducedConsciousness } from './consciousness.ts';
 import { failingBladder, isOnBothSides, unknownOnset } from './cord.ts';
 import { eyeMovementSigns } from './eye-movement-signs.ts';
+import { faceSigns } from './face-signs.ts';
 import { feverReasons, trueFever } from './fever.ts';
 import { isOneDistalNerve, isPressedNerve } from './few-muscles.ts';
 import { checkHeadInjury, focalBrainSigns } from './head-injury.ts';
@@ -265,7 +266,7 @@ export const headFlags: readonly RedFlagRule[] = [
       const isUndated = durationDays === undefined && (pace === 'acute' || pace === 'hyperacute');
       // With signs of the brainstem the palsy is part of a stroke.
       const told = notOfBothSides(facts, 'face-droop');
-      const isLookedAt = facts.query.tested(['cranial-nerves/facial-weakness', 'cranial-nerves/lower-facial-weakness']);
+      const isLookedAt = facts.query.tested(faceSigns);
       const ofTheBrain = facts.told(
         ...['arm-weakness', 'leg-weakness', 'slurred-speech', 'speech-difficulty', 'diplopia'],
       );

@@ -5,6 +5,7 @@ import { recalled } from '../../kernel/cite.ts';
 import { struckEnd } from '../../localisation/inference/struck-limb.ts';
 import { agedFrom, type BedsideFacts } from '../bedside-facts.ts';
 import { isOnBothSides } from './cord.ts';
+import { faceSigns } from './face-signs.ts';
 import { feverReasons } from './fever.ts';
 import { each, none, type RaisingStory } from './story.ts';
 import { centralSigns, isStrokeOfOld, onOneSide, suddenFocalSigns, weakHalf } from './sudden-deficit.ts';
@@ -120,7 +121,7 @@ export const strokeStories: readonly RaisingStory[] = [
     // A face that fell at once and that nobody has looked at: whether the forehead moves tells the nerve from the brain.
     flag: 'suspected-stroke',
     check: (facts) => {
-      const isLookedAt = facts.query.tested(ofTheFace).length > 0;
+      const isLookedAt = facts.query.tested(faceSigns).length > 0;
       const isOther = facts.told(...notTheBrain).length > 0 || isStrokeOfOld(facts);
       const { pace } = facts.exam.onset;
       const isSudden = facts.cameWithin(2) && (pace === undefined || pace === 'hyperacute');
@@ -221,12 +222,6 @@ const brainstemSigns = [
   ['cranial-nerves/dysphagia', 'cranial-nerves/palatal-weakness'],
   ['cranial-nerves/tongue-deviation', 'cranial-nerves/tongue-weakness'],
   ['gait/ataxic', 'coordination/finger-nose', 'coordination/heel-shin'],
-];
-
-const ofTheFace = [
-  'cranial-nerves/facial-weakness',
-  'cranial-nerves/lower-facial-weakness',
-  'cranial-nerves/upper-facial-weakness',
 ];
 
 const notTheBrain = [
