@@ -57,13 +57,24 @@ const farParts: ReadonlySet<string> = new Set([
   'toes',
 ]);
 
-/** Limbs, by region and side, in which every movement that was tried is weak, near the trunk and far from it. */
+/**
+ * Limbs, by region and side, in which every movement that was tried is weak, near the trunk and far from it; and the arm and the
+ * leg of one side where every movement that was tried in either is weak, few as they are: that tells of half the body.
+ */
 function limbsAllWeak(recorded: readonly Finding[]): ReadonlySet<string> {
   const limbs = byLimb(recorded.filter(({ item }) => item.probe.kind === 'movement'));
-  return namesWhere(limbs, (tried) => {
+  const allWeak = namesWhere(limbs, (tried) => tried.every(({ abnormal }) => abnormal));
+  return namesWhere(limbs, (tried, name) => {
+    if (!allWeak.has(name)) return false;
     const isOf = (parts: ReadonlySet<string>) => tried.some(({ item }) => parts.has(item.bodyPart ?? ''));
-    return tried.every(({ abnormal }) => abnormal) && isOf(nearParts) && isOf(farParts);
+    return (isOf(nearParts) && isOf(farParts)) || isHalfTheBody(name, allWeak);
   });
+}
+
+function isHalfTheBody(limb: string, weak: ReadonlySet<string>): boolean {
+  const [region, side] = limb.split('|');
+  const ofSide = (other: string) => ['upper-limbs', 'lower-limbs'].every((each) => weak.has(`${each}|${other}`));
+  return region !== undefined && (side === 'left' || side === 'right') && ofSide(side) && !ofSide(side === 'left' ? 'right' : 'left');
 }
 
 /** From so many on, reflexes that are all changed say that those of the limb are. */
@@ -85,9 +96,9 @@ function byLimb(findings: readonly Finding[]): ReadonlyMap<string, readonly Find
 
 function namesWhere(
   limbs: ReadonlyMap<string, readonly Finding[]>,
-  holds: (tried: readonly Finding[]) => boolean,
+  holds: (tried: readonly Finding[], name: string) => boolean,
 ): ReadonlySet<string> {
-  return new Set([...limbs].flatMap(([name, tried]) => (holds(tried) ? [name] : [])));
+  return new Set([...limbs].flatMap(([name, tried]) => (holds(tried, name) ? [name] : [])));
 }
 
 /** What a loss leaves in doubt at the same place: touch is lost with either of the other two. */
