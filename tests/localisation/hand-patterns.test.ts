@@ -70,6 +70,24 @@ describe('what fails in the hands', () => {
     expect(odds({ findings: more }, 'spinal-cord-central', 'cord', 'both')).toBe(1);
   });
 
+  // The anterior interosseous nerve serves the long flexor of the thumb and that of the index finger: Stewart (recalled).
+  it('the far joints of thumb and index finger alone are of one branch, with the fingers that spread not', () => {
+    const far = { power: power({ 'thumb-flexion': [null, '0'], 'index-distal-flexion': [null, '0'] }) };
+    expect(odds({ findings: far }, 'cortex-hand-area', 'hemisphere', 'left')).toBeLessThan(1);
+    expect(odds({ findings: far }, 'anterior-interosseous-nerve', 'nerve')).toBe(1);
+    const pinch = { specialTests: tests({ 'pinch-sign': [null, 'positive'] }) };
+    expect(odds({ findings: pinch }, 'cortex-hand-area', 'hemisphere', 'left')).toBeLessThan(1);
+    const one = { power: power({ 'thumb-flexion': [null, '0'] }) };
+    expect(odds({ findings: one }, 'cortex-hand-area', 'hemisphere', 'left')).toBe(1);
+    const more = {
+      power: power({
+        ...{ 'thumb-flexion': [null, '0'], 'index-distal-flexion': [null, '0'] },
+        'finger-abduction': [null, '2'],
+      }),
+    };
+    expect(odds({ findings: more }, 'cortex-hand-area', 'hemisphere', 'left')).toBe(1);
+  });
+
   it('ends of several limbs that something pressed on have a nerve hurt in each', () => {
     const findings = { inspection: signs({ 'wrist-drop': [null, true], 'foot-drop': true }) };
     const history = { onset: { pace: 'hyperacute' }, exposures: told('external-pressure') };

@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { restMeant } from '../../src/localisation/inference/rest-meant.ts';
 import { createLocaliser } from '../../src/localisation/localise.ts';
 import { bedsideExam } from '../support/bedside.ts';
 import { type ExamDraft, examBody, power, reflexes, sensation } from './case-writing.ts';
@@ -37,6 +38,34 @@ describe('what "otherwise normal" means', () => {
     const said = { ...draft, otherwiseNormal: [{ section: 'power' }] };
     expect(chanceOf(said, 'deep-fibular-nerve')).toBeGreaterThan(chanceOf(draft, 'deep-fibular-nerve'));
     expect(chanceOf(said, 'sciatic-nerve')).toBeLessThan(chanceOf(draft, 'sciatic-nerve'));
+  });
+
+  // Weakness of the movements that a pyramidal lesion takes first: Adams and Victor (recalled).
+  it('is not the untried muscles of half the body where arm and leg fail in all that was tried', () => {
+    const draft = {
+      findings: {
+        power: power({ 'finger-abduction': [null, '4'], 'hip-flexion': [null, '4-'] }),
+        plantars: [{ side: 'right', response: 'extensor' }],
+        cranialNerves: [{ sign: 'sixth-nerve-palsy', side: 'left', present: true }],
+      },
+    };
+    const said = { ...draft, otherwiseNormal: [{ section: 'power' }] };
+    expect(chanceOf(said, 'pons-ventral') + chanceOf(said, 'pons-tegmentum')).toBeGreaterThan(0.8);
+  });
+
+  it('is of the movements those that everybody tries, and all where a limb was tried closely', () => {
+    const meant = (tried: Parameters<typeof power>[0]): readonly string[] => {
+      const body = examBody({ findings: { power: power(tried) }, otherwiseNormal: [{ section: 'power' }] });
+      const { findings } = bedsideExam(body);
+      const declared = findings.filter(({ origin, side }) => origin !== 'recorded' && side === 'right');
+      return declared.filter(restMeant(findings).includes).map(({ item }) => item.key);
+    };
+    const routine = meant({ 'ankle-dorsiflexion': [null, '2'] });
+    expect(routine).toContain('hip-abduction');
+    expect(routine).not.toContain('ankle-inversion');
+    const closely = meant({ 'ankle-dorsiflexion': [null, '2'], 'ankle-eversion': [null, '3'] });
+    expect(closely).toContain('ankle-inversion');
+    expect(closely).not.toContain('thumb-adduction');
   });
 
   it('is not the numb skin itself', () => {

@@ -167,6 +167,33 @@ function severalPressedShifts(exam: Exam): readonly Shift[] {
   ];
 }
 
+/** What shows that the far joint of the thumb, and that of the index finger, cannot be bent. */
+const farJoints: Readonly<Record<string, readonly string[]>> = {
+  'thumb-flexion': ['thumb'],
+  'index-distal-flexion': ['index-finger'],
+  'pinch-sign': ['thumb', 'index-finger'],
+};
+/** Odds of what lies above where the far joints of thumb and index finger alone fail in one hand that feels. Judged. */
+const farJointsFromAbove = 0.06;
+
+/**
+ * The far joints of thumb and index finger have one branch to themselves. A hand that fails from above fails most in spreading and in
+ * straightening its fingers, and hardly ever in these two alone.
+ */
+function farJointsShift(exam: Exam): readonly Shift[] {
+  const { findings } = exam;
+  if (showsTracts(exam) || hasSignOfTheHead(findings) || lostFeeling(findings).length > 0) return [];
+  const weak = findings.filter(
+    ({ abnormal, item }) => abnormal && (item.probe.kind === 'movement' || item.key in farJoints),
+  );
+  const [first] = weak;
+  if (first === undefined || sidesOf(weak).size > 1 || !weak.every(({ item }) => item.key in farJoints)) return [];
+  const shown = new Set(weak.flatMap(({ item }) => farJoints[item.key] ?? []));
+  if (shown.size < 2) return [];
+  const because = 'the far joints of thumb and index finger fail alone, which one branch bends';
+  return [shiftBy(first, { applies: above, factor: farJointsFromAbove, because })];
+}
+
 /** How what fails in the hands, or at the ends of several limbs, tells nerves, motor cells and cord apart. */
 export function handPatternShifts(exam: Exam): readonly Shift[] {
   return [
@@ -174,6 +201,7 @@ export function handPatternShifts(exam: Exam): readonly Shift[] {
     ...twoNervesShifts(exam),
     ...thinAndFeelingShifts(exam),
     ...bothMedianShift(exam),
+    ...farJointsShift(exam),
     ...severalPressedShifts(exam),
   ];
 }

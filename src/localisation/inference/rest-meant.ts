@@ -3,6 +3,7 @@ import type { Modality } from '../../anatomy/probe.ts';
 import { type Segment, segmentIndex, segments } from '../../anatomy/segments.ts';
 import type { DermatomeKey } from '../../anatomy/skin.ts';
 import { segmentsServing, skinPlace } from '../../anatomy/skin-places.ts';
+import { itemId } from '../../exam/catalogue/item.ts';
 import { routineSteps } from '../../exam/catalogue/routine.ts';
 import type { Finding } from '../../exam/finding.ts';
 import type { Side } from '../../kernel/side.ts';
@@ -10,8 +11,9 @@ import type { Side } from '../../kernel/side.ts';
 /**
  * What "otherwise normal" means to whoever writes it. It speaks of what lies beyond the trouble: who found every muscle that
  * was tried in a leg paralysed, from hip to ankle, does not call the toes of that leg normal by it, nor the skin of a numb
- * patch for what was not tried there, nor the lesser reflexes of a limb whose reflexes are gone. Of reflexes those are meant
- * that everybody tries: not the adductor jerk, the cremasteric or the anal reflex. Nor does it deny another name of what was
+ * patch for what was not tried there, nor the lesser reflexes of a limb whose reflexes are gone. Of reflexes and of movements those
+ * are meant that everybody tries: not the adductor jerk, the cremasteric or the anal reflex, and the turning of a foot only where the
+ * legs were tried closely. Nor does it deny another name of what was
  * stated to be wrong: who states a sixth nerve palsy has not found that the eye abducts.
  */
 export interface RestMeant {
@@ -25,6 +27,7 @@ export function restMeant(findings: readonly Finding[]): RestMeant {
   const recorded = findings.filter(({ origin, value }) => origin === 'recorded' && value !== null);
   const weak = limbsAllWeak(recorded);
   const changed = limbsAllChanged(recorded);
+  const closely = triedClosely(recorded);
   const numb = numbSkin(recorded);
   const stated = failing(findings);
   return {
@@ -32,8 +35,8 @@ export function restMeant(findings: readonly Finding[]): RestMeant {
       const { probe, region } = finding.item;
       const limb = `${region}|${finding.side}`;
       return !(
-        (probe.kind === 'movement' && weak.has(limb)) ||
-        (probe.kind === 'reflex' && (changed.has(limb) || !triedByAll.has(`reflexes/${finding.item.key}`))) ||
+        (probe.kind === 'movement' && (weak.has(limb) || !(isRoutine(finding) || closely.has(region)))) ||
+        (probe.kind === 'reflex' && (changed.has(limb) || !isRoutine(finding))) ||
         facultiesOf(finding).some((name) => stated.has(name))
       );
     },
@@ -43,6 +46,16 @@ export function restMeant(findings: readonly Finding[]): RestMeant {
 }
 
 const triedByAll: ReadonlySet<string> = new Set(routineSteps.map(({ item }) => item));
+
+function isRoutine({ item }: Finding): boolean {
+  return triedByAll.has(itemId(item));
+}
+
+/** Regions in which the examiner recorded a movement beyond the routine: who turns the foot in and out tries the others too. */
+function triedClosely(recorded: readonly Finding[]): ReadonlySet<string> {
+  const movements = recorded.filter((finding) => finding.item.probe.kind === 'movement' && !isRoutine(finding));
+  return new Set(movements.map(({ item }) => item.region));
+}
 
 /** Parts of a limb from which its weakness must be told to be one of the whole limb. */
 const nearParts: ReadonlySet<string> = new Set(['shoulder', 'elbow', 'hip']);
@@ -74,7 +87,12 @@ function limbsAllWeak(recorded: readonly Finding[]): ReadonlySet<string> {
 function isHalfTheBody(limb: string, weak: ReadonlySet<string>): boolean {
   const [region, side] = limb.split('|');
   const ofSide = (other: string) => ['upper-limbs', 'lower-limbs'].every((each) => weak.has(`${each}|${other}`));
-  return region !== undefined && (side === 'left' || side === 'right') && ofSide(side) && !ofSide(side === 'left' ? 'right' : 'left');
+  return (
+    region !== undefined &&
+    (side === 'left' || side === 'right') &&
+    ofSide(side) &&
+    !ofSide(side === 'left' ? 'right' : 'left')
+  );
 }
 
 /** From so many on, reflexes that are all changed say that those of the limb are. */
