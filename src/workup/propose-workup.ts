@@ -152,7 +152,11 @@ export function proposeWorkup(
         a.rule.tier - b.rule.tier ||
         placeOf(a.rule, pressing, named) - placeOf(b.rule, pressing, named),
     );
-  const workup = cutTo(longestList, wanted, ({ test }) => ofTheLeadingCause.has(test.key)).map(({ test, rule }) => ({
+  const workup = cutTo(
+    longestList,
+    wanted,
+    ({ test, rule }) => ofTheLeadingCause.has(test.key) || isImageOfTheHead(test.key, rule),
+  ).map(({ test, rule }) => ({
     key: test.key,
     label: test.label,
     code: investigationCoding(test),
@@ -203,6 +207,11 @@ function cutTo<Item>(length: number, list: readonly Item[], isKept: (item: Item)
     free -= 1;
     return free >= 0;
   });
+}
+
+/** The image of a brain that is thought to be ill is not lost to a long list of blood tests. */
+function isImageOfTheHead(test: string, { tier, priority }: WorkupRule): boolean {
+  return test === 'mri-brain' && tier === 1 && priority !== 'routine';
 }
 
 function guidanceOf(work: WorkKey): { readonly guidance?: string } {

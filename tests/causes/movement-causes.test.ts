@@ -31,6 +31,21 @@ const person = (ageYears: number, sex: string) => ({ ageYears, sex });
 
 const stories: readonly Story[] = [
   {
+    cause: 'paroxysmal-dyskinesia',
+    by: 'Adams and Victor: a boy whose arm and leg twist in short attacks, and who moves as others between them',
+    at: hyperkinetic,
+    exam: {
+      person: person(13, 'male'),
+      history: { onset: years, symptoms: has('similar-attacks-before') },
+      findings: {
+        involuntaryMovements: [
+          { sign: 'dystonia', site: 'upper-limb', side: 'left', present: true },
+          { sign: 'dystonia', site: 'lower-limb', side: 'left', present: true },
+        ],
+      },
+    },
+  },
+  {
     cause: 'cervical-dystonia',
     by: 'Adams and Victor: a neck that twists for years, whoever in the family has something like it; no chorea, no Huntington disease',
     at: hyperkinetic,

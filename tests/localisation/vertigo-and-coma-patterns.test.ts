@@ -55,6 +55,24 @@ describe('what vertigo says with limbs and eyes', () => {
     expect(of(atNight, one)).toBeLessThan(1);
   });
 
+  it('leaves the ear where an old man sways at once, and where nobody of any age can stand', () => {
+    const of = (ageYears: number, gait: string, symptom = 'vertigo', pace = 'acute') =>
+      odds(
+        {
+          person: { ageYears },
+          history: { onset: { pace }, ...has(symptom) },
+          findings: { gait: midline({ [gait]: true }) },
+        },
+        'vestibular-nerve',
+        'cranial-nerve',
+      );
+    expect(of(70, 'ataxic')).toBeLessThan(1);
+    expect(of(30, 'ataxic')).toBe(1);
+    expect(of(30, 'unable-to-stand')).toBeLessThan(1);
+    expect(of(70, 'ataxic', 'unsteadiness')).toBe(1);
+    expect(of(70, 'ataxic', 'vertigo', 'chronic')).toBe(1);
+  });
+
   it('eyes that beat with a sound head impulse on both sides are not of the nerve', () => {
     const of = (impulse: [boolean, boolean]) =>
       odds(

@@ -295,7 +295,25 @@ export const brainInflammationCauses: readonly Cause[] = [
       shows(['involuntary-movements/oculogyric-crisis'], 1.5, 1),
       shows(['higher-function/memory-impairment', 'higher-function/hallucinations'], 2.5, 0.6),
       shows(['higher-function/catatonia'], 4, 1),
-      shows(['involuntary-movements/orofacial-dyskinesia', 'involuntary-movements/chorea'], 5, 0.85),
+      shows(['involuntary-movements/orofacial-dyskinesia'], 4, 0.9),
+      shows(['involuntary-movements/chorea'], 2.5, 0.9),
+      // Limbs that dance while mind and wakefulness stay whole are of another disease.
+      shows(
+        [
+          ...clouded,
+          'higher-function/memory-impairment',
+          'higher-function/hallucinations',
+          'higher-function/delusions',
+          'higher-function/catatonia',
+          'higher-function/mutism',
+          'higher-function/agitation',
+          'higher-function/disinhibition',
+          'higher-function/apathy',
+          'involuntary-movements/seizure-seen',
+        ],
+        1,
+        0.5,
+      ),
       // Dystonia comes with disturbed mind and seizures; alone it is another disease.
       shows(['involuntary-movements/dystonia'], 1.5, 1),
       shows(['autonomic/blood-pressure-lability'], 2, 0.95),

@@ -133,7 +133,9 @@ export const childhoodBrainCauses: readonly Cause[] = [
         1.8,
         1,
       ),
-      told(['preceding-infection', 'behaviour-change', 'seizure'], 1.4, 0.95),
+      told(['preceding-infection', 'seizure'], 1.4, 0.95),
+      // Ammonia makes odd before it makes sleepy.
+      told('behaviour-change', 2, 0.95),
       told(['chronic-liver-disease', 'alcohol-excess', 'chronic-kidney-disease'], 0.3, 1.1),
     ],
     signs: [

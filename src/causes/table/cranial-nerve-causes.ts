@@ -7,13 +7,7 @@ const bellGuideline = recalled('bells-palsy-2013');
 const twelfthNerve = recalled('twelfth-nerve-1996');
 
 const trauma = ['trauma', 'head-injury', 'neck-trauma'];
-const operations = [
-  'recent-surgery',
-  'dental-procedure',
-  'neck-or-chest-surgery',
-  'spinal-surgery',
-  'needle-near-nerve',
-];
+const operations = ['dental-procedure', 'neck-or-chest-surgery', 'spinal-surgery', 'needle-near-nerve'];
 const zosterRash = shows(['inspection/vesicular-rash'], 25, 0.35);
 const lowerCranialNerves = [
   'cranial-nerves/palatal-weakness',
@@ -39,7 +33,8 @@ export const cranialNerveCauses: readonly Cause[] = [
     durationDays: { to: 21, outside: 0.1, source: bellGuideline },
     age: { from: 12, to: 75, outside: 0.7 },
     history: [
-      told('ear-pain', 1.4, 0.95),
+      // One in two aches behind the ear.
+      told('ear-pain', 2.2, 0.85),
       told('pregnancy', 2.5, 1),
       told('diabetes-mellitus', 1.4, 0.95),
       told(['preceding-infection', 'preceding-respiratory-infection'], 1.4, 0.95),
@@ -100,7 +95,7 @@ export const cranialNerveCauses: readonly Cause[] = [
     durationDays: { to: 28, outside: 0.2, source: fromMemory },
     history: [
       told('ear-pain', 4, 0.35),
-      told(['herpes-zoster', 'rash'], 6, 0.5),
+      told(['herpes-zoster', 'rash'], 6, 0.4),
       told('vertigo', 2.5, 0.85),
       told(['hearing-loss', 'tinnitus'], 2, 0.85),
       told('immunosuppression', 2, 0.95),
@@ -149,6 +144,8 @@ export const cranialNerveCauses: readonly Cause[] = [
     history: [
       told([...trauma, 'limb-fracture-or-dislocation', ...operations], 8, 0.06),
       told(trauma, 2, 0.95),
+      // Of what was operated on nothing is said.
+      told('recent-surgery', 2, 1),
       told('loss-of-consciousness', 2, 0.9),
     ],
     signs: [

@@ -37,9 +37,16 @@ export const dystoniaCauses: readonly Cause[] = [
     produces: [at([hyperkinetic], 'common'), at(['action-tremor'], 'uncommon')],
     tempo: tempos.lifelong,
     age: { from: 18, to: 65, outside: 0.4 },
-    history: [told('hand-pain', 0.7, 1), told('only-in-one-task', 15, 0.2), told(['repetitive-hand-use'], 2, 0.9)],
+    history: [
+      told('hand-pain', 0.7, 1),
+      told('only-in-one-task', 15, 0.2),
+      told(['repetitive-hand-use'], 2, 0.9),
+      told('similar-attacks-before', 0.4, 1),
+    ],
     signs: [
       showsAt(['involuntary-movements/dystonia'], ['hand', 'upper-limb'], 4, 0.1),
+      // It keeps to the hand that is at work.
+      showsAt(['involuntary-movements/dystonia'], ['lower-limb', 'foot', 'trunk', 'neck', 'face'], 0.05, 1.1),
       shows(['involuntary-movements/chorea'], 0.1, 1.1),
     ],
     source: dystoniaChapter,
@@ -88,6 +95,8 @@ export const dystoniaCauses: readonly Cause[] = [
       told('better-with-alcohol', 4, 1),
       told('family/consanguinity', 1.3, 1),
       told(['antipsychotic', 'metoclopramide', 'perinatal-injury', 'fever'], 0.3, 1),
+      // It does not come and go.
+      told('similar-attacks-before', 0.25, 1),
     ],
     signs: [
       shows(dystonia, 5, 0.1),

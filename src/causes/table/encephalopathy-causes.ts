@@ -558,6 +558,8 @@ export const encephalopathyCauses: readonly Cause[] = [
       ),
       shows([...clouded, 'higher-function/amnesia', 'higher-function/memory-impairment'], 2, 0.5),
       shows(['higher-function/amnesia', 'autonomic/orthostatic-hypotension'], 1.6, 1),
+      // It lies round the ventricles and leaves the tracts and the throat.
+      shows(['plantars/plantar-response', 'cranial-nerves/dysphagia'], 0.5, 1),
     ],
     quantities: [under('thiamine', 70, 'nmol/L', 5, 0.4)],
     values: [

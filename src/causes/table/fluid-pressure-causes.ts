@@ -226,7 +226,8 @@ export const fluidPressureCauses: readonly Cause[] = [
     label: 'Low cerebrospinal fluid pressure after dural puncture, or spontaneous',
     produces: [
       at(['meningeal-irritation', 'no-lesion'], 'uncommon'),
-      at(['abducens-nerve', 'cochlear-nerve'], 'uncommon'),
+      at(['abducens-nerve'], 'common'),
+      at(['cochlear-nerve'], 'uncommon'),
       at(['vestibular-nerve', 'oculomotor-nerve', 'diffuse-encephalopathy'], 'rare'),
       at(['raised-intracranial-pressure'], 'uncommon'),
       at(
@@ -245,8 +246,8 @@ export const fluidPressureCauses: readonly Cause[] = [
     courses: { progressive: 0.4 },
     age: { from: 15, to: 65, outside: 0.4 },
     history: [
-      told('orthostatic-headache', 30, 0.03),
-      told('lumbar-puncture-or-epidural', 15, 0.3),
+      told('orthostatic-headache', 30, 0.04),
+      told('lumbar-puncture-or-epidural', 30, 0.3),
       told('spinal-surgery', 4, 0.98),
       told('morning-headache', 0.3, 1.05),
       told('fever', 0.1, 1.1),

@@ -81,7 +81,8 @@ export const hereditaryBrainCauses: readonly Cause[] = [
       ),
       at(['cortex-frontal', 'corticobulbar-both-sides', 'cortex-temporal', 'upper-motor-neuron-system'], 'rare'),
       inKind(['hemisphere'], 'exceptional'),
-      at(['cerebellar-degeneration', 'frontal-gait-disorder'], 'exceptional'),
+      at(['cerebellar-degeneration'], 'rare'),
+      at(['brainstem-diffuse', 'frontal-gait-disorder'], 'exceptional'),
     ],
     tempo: tempos.subacuteOrChronic,
     courses: { progressive: 1.8, improving: 0.05, 'relapsing-remitting': 0.05 },
@@ -94,6 +95,8 @@ export const hereditaryBrainCauses: readonly Cause[] = [
       told('hearing-loss', 2, 0.8),
       told('family/similar-disorder', 5, 0.7),
       told('family/spastic-paraplegia', 6, 0.95),
+      // The slow form of uncles and mothers is taken for it.
+      told('family/multiple-sclerosis', 1.6, 1),
       told(['fatigue', 'vomiting', 'hair-loss', 'seizure', 'psychiatric-disorder'], 1.3, 1),
       told(['developmental-delay', 'difficulty-walking', 'speech-difficulty'], 1.1, 1),
       told(['fever', 'headache', 'family/consanguinity'], 0.6, 1),

@@ -203,7 +203,7 @@ export const hereditarySystemicNeuropathyCauses: readonly Cause[] = [
     ],
     tempo: tempos.subacuteOrChronic,
     courses: { progressive: 1.4, improving: 0.1 },
-    age: { from: 0, to: 40, outside: 0.15 },
+    age: { from: 0, to: 55, outside: 0.15 },
     history: [
       told(['difficulty-walking', 'falls', 'unsteadiness'], 1.2, 1),
       told('loss-of-skills', 6, 0.95),

@@ -541,6 +541,11 @@ export const movementCauses: readonly Cause[] = [
     ],
     signs: [
       shows(['involuntary-movements/dystonia'], 8, 0.2),
+      shows(
+        ['resting', 'postural', 'action', 'intention'].map((kind) => `involuntary-movements/${kind}-tremor`),
+        1.5,
+        0.3,
+      ),
       shows(['inspection/head-tilt'], 3, 1),
       shows(['inspection/titubation'], 1.5, 0.95),
     ],

@@ -27,12 +27,14 @@ export const otherMovementCauses: readonly Cause[] = [
     group: 'hereditary',
     inheritance: ['autosomal-dominant'],
     label: 'Paroxysmal dyskinesia (brought on by movement, effort or nothing)',
-    produces: [at([hyperkinetic, 'no-lesion'], 'rare')],
+    produces: [at([hyperkinetic, 'no-lesion', 'striatum'], 'rare')],
     tempo: { hyperacute: 0.3, acute: 0.1, subacute: 0.15, chronic: 0.45 },
     courses: { 'relapsing-remitting': 5, fluctuating: 4, progressive: 0.2, static: 0.4 },
     age: { from: 1, to: 25, outside: 0.15 },
     history: [
-      told(['similar-attacks-before', 'fluctuating-symptoms'], 8, 0.12),
+      // Attacks, with a body between them that moves as it should, are what it is known by.
+      told('similar-attacks-before', 18, 0.15),
+      told('fluctuating-symptoms', 3, 1),
       told('family/similar-disorder', 4, 0.6),
       told(['family/epilepsy', 'family/migraine', 'migraine'], 1.6, 1),
       told('heavy-exertion', 3, 1),

@@ -215,7 +215,7 @@ export const eyeSigns = sectionTable(
     'eye-elevation-weakness': {
       label: 'Weak elevation of the eye',
       bodyPart: 'eye',
-      probe: anyFaculty('oculomotor', 'superior-rectus'),
+      probe: anyFaculty('oculomotor', 'superior-rectus', 'gaze-vertical'),
     },
     'eye-depression-weakness': {
       label: 'Weak depression of the eye',

@@ -322,6 +322,8 @@ function hyperkineticHypotheses(): Hypothesis[] {
         ['mood-behaviour', 0.5],
         ['speech-articulation', 0.3],
         ['attention', 0.2],
+        // One in ten falls silent, and the limbs go limp between the jerks.
+        ['speech-initiation', 0.12],
         ['limb-coordination', 0.2],
       ],
       { hyperacute: 1, acute: 4, subacute: 3, chronic: 0.15 },

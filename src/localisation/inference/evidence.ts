@@ -96,6 +96,9 @@ const otherHalfBase = { head: 0.6, limb: 0.45, reflex: 0.15 } as const;
 function otherHalves(findings: readonly Finding[]): readonly Draft[] {
   const stated = new Set(findings.filter(({ value }) => value !== null).map(sidedName));
   const troubled = new Set(findings.filter(({ abnormal }) => abnormal).flatMap(limbAspect));
+  const spastic = new Set(
+    findings.filter(({ value }) => value === 'spastic').map(({ item, side }) => `${item.region}|${side}`),
+  );
   return findings.flatMap((finding): readonly Draft[] => {
     const { item, side, place, abnormal, origin } = finding;
     if (!abnormal || origin !== 'recorded' || side === 'midline') return [];
@@ -109,6 +112,8 @@ function otherHalves(findings: readonly Finding[]): readonly Draft[] {
     }
     const [aspect] = limbAspect(other);
     if (aspect === undefined || troubled.has(aspect) || item.scale === 'beats') return [];
+    // A limb that was found spastic was not left out because it is strong.
+    if (item.probe.kind === 'movement' && spastic.has(`${item.region}|${other.side}`)) return [];
     const base = item.probe.kind === 'reflex' ? otherHalfBase.reflex : otherHalfBase.limb;
     return [{ ...draft, value: scales[item.scale].normal[0], group: `other-half|${aspect}`, base }];
   });

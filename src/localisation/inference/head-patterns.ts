@@ -193,6 +193,93 @@ function sixthUnseenShift({ findings, history }: Exam): readonly Shift[] {
   return [shiftBy(first, { applies: sites('abducens-nerve'), factor: sixthUnseen, because })];
 }
 
+/** Odds where somebody names the third, fourth or sixth nerve, of muscles and junctions that fail in all directions at once. Judged. */
+const namedNerve = 0.25;
+const nervesOfTheEye: ReadonlySet<string> = new Set(['third-nerve-palsy', 'fourth-nerve-palsy', 'sixth-nerve-palsy']);
+
+/** Who names a nerve of the eye found its muscles to fail and others to pull; muscles that waste, or get no transmitter, fail in every direction alike. */
+function namedNerveShift({ findings }: Exam): readonly Shift[] {
+  const named = findings.find(({ abnormal, item }) => abnormal && nervesOfTheEye.has(item.key));
+  if (named === undefined) return [];
+  const because = 'a nerve of the eye was named, and muscles or junctions fail in every direction alike';
+  return [
+    shiftBy(named, {
+      applies: sites('oculopharyngeal-myopathy', 'presynaptic-junction'),
+      factor: namedNerve,
+      because,
+    }),
+  ];
+}
+
+/** Odds of the sympathetic fibres of the eye where pupils and lids were looked at and nothing was wrong. Judged. */
+const sympatheticUnseen = 0.1;
+const ofTheSympathetic: ReadonlySet<string> = new Set([
+  ...['horner-syndrome', 'ptosis', 'small-pupil', 'anisocoria', 'anhidrosis', 'enophthalmos', 'drooping-eyelids'],
+]);
+
+/** A lesion of these fibres shows by lid and pupil and by hardly anything else: where both are sound it is not there. */
+function sympatheticUnseenShift({ findings, history }: Exam): readonly Shift[] {
+  const eyes = findings.find(
+    ({ abnormal, item, value }) => !abnormal && value !== null && item.key === 'horner-syndrome',
+  );
+  if (eyes === undefined || tells(history, ofTheSympathetic)) return [];
+  if (findings.some(({ abnormal, item }) => abnormal && ofTheSympathetic.has(item.key))) return [];
+  const because = 'pupils and lids were found sound';
+  return [
+    {
+      ...shiftBy(eyes, { applies: sites('oculosympathetic-chain'), factor: sympatheticUnseen, because }),
+      abnormal: false,
+    },
+  ];
+}
+
+/** Odds of the hole where the ninth to the eleventh nerve leave, where the tongue is all that fails. Judged. */
+const tongueAlone = 0.35;
+const ofTheTongue: ReadonlySet<string> = new Set([
+  ...['tongue-weakness', 'tongue-wasting', 'tongue-deviation', 'tongue-fasciculation', 'dysarthria'],
+  ...['flaccid-dysarthria', 'dysphagia', 'drooling', 'rapid-tongue-movements'],
+]);
+const seenOfTheTongue: ReadonlySet<string> = new Set(['tongue-weakness', 'tongue-wasting', 'tongue-deviation']);
+const voices: ReadonlySet<string> = new Set(['voice-change', 'nasal-regurgitation']);
+
+/** The twelfth nerve leaves by a canal of its own; speech and swallowing suffer by the tongue. */
+function tongueShift({ findings, history }: Exam): readonly Shift[] {
+  const wrong = findings.filter(({ abnormal }) => abnormal);
+  const tongue = wrong.find(({ item }) => seenOfTheTongue.has(item.key));
+  if (tongue === undefined || tells(history, voices) || !wrong.every(({ item }) => ofTheTongue.has(item.key)))
+    return [];
+  const because = 'the tongue alone fails, whose nerve has a canal of its own';
+  return [shiftBy(tongue, { applies: sites('jugular-foramen'), factor: tongueAlone, because })];
+}
+
+/** Odds where a tremor of holding and moving comes with one thing that the cerebellum makes, and with several. Judged. */
+const shakesBeside = {
+  one: { tremor: 0.4, cerebellum: 1.6 },
+  several: { tremor: 0.08, cerebellum: 4 },
+} as const;
+const tremors: ReadonlySet<string> = new Set(['postural-tremor', 'action-tremor', 'intention-tremor']);
+const slurred: ReadonlySet<string> = new Set(['dysarthria', 'cerebellar-dysarthria', 'slurred-speech']);
+const swaysOrSeesDouble: ReadonlySet<string> = new Set(['diplopia', 'oscillopsia', 'unsteadiness', 'vertigo', 'falls']);
+/** Over so many days anybody may come to sway or slur beside a tremor. */
+const overDecades = 3650;
+
+/** A tremor that runs in families leaves speech clear and sight single: with these the cerebellum or its paths shake the limbs. */
+function shakesBesideShifts({ findings, history, onset }: Exam): readonly Shift[] {
+  const wrong = findings.filter(({ abnormal }) => abnormal);
+  const sign = wrong.find(({ item }) => tremors.has(item.key));
+  if (sign === undefined || (onset.durationDays ?? 0) > overDecades) return [];
+  const told = history.filter(({ present, kind }) => present && kind !== 'family').map(({ key }) => key);
+  const slurs = [...wrong.map(({ item }) => item.key), ...told].some((key) => slurred.has(key));
+  const count = (slurs ? 1 : 0) + told.filter((key) => swaysOrSeesDouble.has(key)).length;
+  if (count === 0) return [];
+  const odds = count > 1 ? shakesBeside.several : shakesBeside.one;
+  const because = 'a tremor with slurred speech, double sight or swaying comes from the cerebellum and its paths';
+  return [
+    shiftBy(sign, { applies: sites('action-tremor'), factor: odds.tremor, because }),
+    shiftBy(sign, { applies: kinds('cerebellum'), factor: odds.cerebellum, because }),
+  ];
+}
+
 /** What the signs of head and mind say together of the place. */
 export function headPatternShifts(exam: Exam): readonly Shift[] {
   return [
@@ -202,5 +289,9 @@ export function headPatternShifts(exam: Exam): readonly Shift[] {
     ...baseWithoutTheHeadShift(exam),
     ...oneFaceShift(exam),
     ...sixthUnseenShift(exam),
+    ...namedNerveShift(exam),
+    ...sympatheticUnseenShift(exam),
+    ...tongueShift(exam),
+    ...shakesBesideShifts(exam),
   ];
 }

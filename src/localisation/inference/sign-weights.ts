@@ -12,6 +12,7 @@ import { crossedShift } from './crossed-signs.ts';
 import { handPatternShifts } from './hand-patterns.ts';
 import { headPatternShifts } from './head-patterns.ts';
 import { anyOf, kinds, sites } from './history/history-weight.ts';
+import { infantPatternShifts } from './infant-patterns.ts';
 import { legPatternShifts } from './leg-patterns.ts';
 import { limbPatternShifts, shiftBy } from './limb-patterns.ts';
 import { massShifts } from './mass-near-nerve.ts';
@@ -421,7 +422,7 @@ const inExcess: ReadonlySet<string> = new Set(['chorea', 'dystonia', 'ballism'])
  * Odds where they keep to arm and leg of one half alone: the lesion lies in the other striatum or near it in most with
  * hemidystonia (Marsden 1985, recalled), and in one half of the brain in most with chorea of one half in later life. Judged.
  */
-const movingHalf = { encephalopathy: 0.25, dystonia: 0.3, chorea: 0.7, ofOnePart: 0.5 } as const;
+const movingHalf = { encephalopathy: 0.15, dystonia: 0.3, chorea: 0.7, ofOnePart: 0.5 } as const;
 
 function movingHalfShifts({ findings }: Exam): readonly Shift[] {
   const moving = findings.filter(
@@ -539,6 +540,7 @@ export function signShifts(exam: Exam): readonly Shift[] {
     ...stiffNeckShift(exam),
     ...porphyricShifts(exam),
     ...ageingShifts(exam),
+    ...infantPatternShifts(exam),
   ];
 }
 

@@ -41,6 +41,21 @@ const slowPatterns: readonly ToldPattern[] = [
     because: 'blood pressure and bladder that fail with the gait go with a wasting nigra and cerebellum',
   },
   {
+    groups: [['difficulty-walking', 'falls'], ['cognitive-change']],
+    butNot: [
+      'numbness',
+      'paraesthesiae',
+      'tremor',
+      'headache',
+      'leg-weakness',
+      'seizure',
+      'unsteadiness',
+      'alcohol-excess',
+    ],
+    rows: [{ applies: sites('frontal-gait-disorder'), factor: 1.6 }],
+    because: 'steps and thought that fail together over months share the frontal lobes',
+  },
+  {
     groups: [
       ['clumsiness'],
       [...gait, 'leg-weakness', 'stiffness'],

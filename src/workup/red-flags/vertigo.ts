@@ -87,9 +87,12 @@ export function checkVertigo(facts: BedsideFacts): Verdict | null {
       item.key === 'ataxic' || (item.probe.kind === 'cerebellar' && value !== 'impaired-by-weakness'),
   );
   const isOfTheEar = impulse.some(({ abnormal }) => abnormal) || isKnown;
-  if (lasting.length > 0 && balance.length > 0 && !isOfTheEar) {
+  // Vertigo of at least a day, in who sways between its bouts as well, has lasted.
+  const days = facts.exam.onset.durationDays ?? 0;
+  const stays = lasting.length > 0 || days < 1 ? lasting : facts.told('unsteadiness');
+  if (stays.length > 0 && balance.length > 0 && !isOfTheEar) {
     const risk = [...agedFrom(60, facts), ...badArteries(facts)];
-    if (risk.length > 0) return present([...lasting, ...findingReasons(balance, 2), ...risk.slice(0, 2)]);
+    if (risk.length > 0) return present([...vertigo, ...findingReasons(balance, 2), ...risk.slice(0, 2)]);
   }
   if (lasting.length === 0) return null;
   const gaps: Reason[] = [];

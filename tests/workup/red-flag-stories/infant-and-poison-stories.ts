@@ -140,6 +140,18 @@ export const infantAndPoisonStories: readonly Story[] = [
     },
   },
   {
+    flag: 'necrotising-otitis',
+    by: 'common practice: an infection of the ear that reaches the tongue has left the ear; one that weakens the face may not have',
+    raised: {
+      history: { onset: weeks, symptoms: has('ear-pain'), conditions: has('sinus-or-ear-infection') },
+      findings: { cranialNerves: on('left', 'tongue-weakness') },
+    },
+    not: {
+      history: { onset: weeks, symptoms: has('ear-pain'), conditions: has('sinus-or-ear-infection') },
+      findings: { cranialNerves: on('left', 'facial-weakness') },
+    },
+  },
+  {
     flag: 'infant-horner-syndrome',
     by: 'Adams and Victor: a Horner syndrome of an infant may be a neuroblastoma, if not a birth injury',
     raised: {

@@ -161,12 +161,18 @@ export const eyeMovementFunctions = {
       partly(0.4, onEitherSide('lower-vestibular-nuclei')),
       partly(0.3, onEitherSide('medial-longitudinal-fasciculus')),
       partly(0.12, onEitherSide('cerebellar-hemisphere')),
+      // The interstitial nucleus holds the eyes up and down, and beats where it fails.
+      partly(0.15, onEitherSide('vertical-gaze-centre')),
     ),
     source: vestibular,
   },
   downbeat: {
     carries: 'the damping of upward drift of the eyes',
-    path: series(partly(0.6, same('flocculonodular-lobe')), partly(0.1, same('cerebellar-vermis'))),
+    path: series(
+      partly(0.6, same('flocculonodular-lobe')),
+      partly(0.1, same('cerebellar-vermis')),
+      partly(0.1, onEitherSide('vertical-gaze-centre')),
+    ),
     source: vestibular,
   },
   pursuit: {

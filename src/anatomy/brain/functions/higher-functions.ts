@@ -44,6 +44,8 @@ export const higherFunctions = {
       partly(0.2, onEitherSide('dorsolateral-frontal-cortex')),
       partly(0.35, onEitherSide('medial-thalamus')),
       partly(0.75, onBothSides('medial-thalamus')),
+      // The caudate nucleus works with the frontal lobe before it.
+      partly(0.15, onEitherSide('striatum')),
       partly(0.3, same('intracranial-pressure')),
     ),
     source: frontal,

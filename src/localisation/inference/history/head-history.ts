@@ -387,7 +387,8 @@ export const headHistory: readonly HistoryWeight[] = [
     0.8,
     'tremor goes with it',
   ),
-  ...weigh('tremor', sites('action-tremor'), 1.6, 1, 'tremor of holding and moving is the commonest of all'),
+  ...weigh('tremor', sites('action-tremor'), 1.5, 1, 'tremor of holding and moving is the commonest of all'),
+  ...weigh('tremor', sites('akinetic-rigid-syndrome'), 1.4, 1, 'the next in number is the tremor of the nigra'),
   ...weigh(['seizure', 'ongoing-seizure'], cortex, 5, 1, 'seizures come from the cortex'),
   ...weigh(
     ['seizure', 'ongoing-seizure'],

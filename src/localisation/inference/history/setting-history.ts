@@ -475,6 +475,20 @@ export const settingHistory: readonly HistoryWeight[] = [
     1,
     'the deep nuclei and the tracts beside them lose their myelin as well',
   ),
+  ...weigh(
+    'rapid-sodium-correction',
+    sites('midbrain-tegmentum', 'midbrain-dorsal', 'pons-tegmentum'),
+    2,
+    1,
+    'what begins in the base of the pons reaches the nuclei of the eyes',
+  ),
+  ...weigh(
+    'rapid-sodium-correction',
+    kinds('junction', 'muscle', 'polyradiculoneuropathy'),
+    0.4,
+    1,
+    'it strikes myelin of the brain and no nerve or junction',
+  ),
   ...weigh('epilepsy', corticalSites, 1.6, 1, 'the cortex is known to be ill'),
   ...weigh(
     'oral-or-genital-ulcers',

@@ -1,0 +1,77 @@
+import { describe, expect, it } from 'vitest';
+import type { SiteKind } from '../../src/anatomy/site-kind.ts';
+import type { Site } from '../../src/localisation/hypothesis.ts';
+import { infantPatternShifts } from '../../src/localisation/inference/infant-patterns.ts';
+import { createLocaliser } from '../../src/localisation/localise.ts';
+import { bedsideExam } from '../support/bedside.ts';
+import { coordination, midline, reflexes, signs, tone } from './case-writing.ts';
+
+type Draft = Parameters<typeof bedsideExam>[0];
+
+/** What the patterns of an infant make of the odds of a site. */
+function odds(draft: Draft, key: string, kind: SiteKind, side: Site['side'] = null): number {
+  const site: Site = { key, kind, label: '', side, level: null };
+  return infantPatternShifts(bedsideExam(draft)).reduce(
+    (product, { applies, factor }) => (applies(site) ? product * factor : product),
+    1,
+  );
+}
+
+const of = (ageYears: number) => ({ person: { ageYears } });
+const has = (...keys: readonly string[]) => keys.map((key) => ({ key, present: true }));
+const limp = { tone: tone({ 'upper-limb': 'reduced', 'lower-limb': 'reduced' }), reflexes: reflexes({ knee: '0' }) };
+
+describe('what the signs of an infant say together', () => {
+  it('limp infants have no ill cord, unless it was torn or malformed or a level was found', () => {
+    expect(odds({ ...of(0.2), findings: limp }, 'spinal-cord-transverse', 'cord')).toBeLessThan(0.2);
+    expect(odds({ ...of(0.2), findings: limp }, 'lower-motor-neuron-system', 'motor-neuron-system')).toBe(1);
+    const torn = { exposures: has('shoulder-dystocia') };
+    expect(odds({ ...of(0.2), history: torn, findings: limp }, 'spinal-cord-transverse', 'cord')).toBe(1);
+    const mark = { ...limp, inspection: midline({ 'lumbosacral-skin-mark': true }) };
+    expect(odds({ ...of(0.2), findings: mark }, 'spinal-cord-transverse', 'cord')).toBe(1);
+    const brisk = { ...limp, reflexes: reflexes({ knee: '4' }) };
+    expect(odds({ ...of(0.2), findings: brisk }, 'spinal-cord-transverse', 'cord')).toBe(1);
+  });
+
+  it('limp grown-ups and children who walk may have one', () => {
+    expect(odds({ ...of(5), findings: limp }, 'spinal-cord-transverse', 'cord')).toBe(1);
+    expect(odds({ findings: limp }, 'spinal-cord-transverse', 'cord')).toBe(1);
+  });
+
+  it('one nerve leaves an infant its suck, unless one half of the face is named', () => {
+    const throat = midline({ 'weak-suck-or-cry': true, drooling: true });
+    const acute = { history: { onset: { pace: 'acute' } } };
+    const draft = { ...of(0.4), ...acute, findings: { cranialNerves: throat } };
+    expect(odds(draft, 'facial-nerve', 'cranial-nerve', 'left')).toBeLessThan(0.2);
+    expect(odds(draft, 'presynaptic-junction', 'junction')).toBeGreaterThan(1);
+    const half = { cranialNerves: [...throat, ...signs({ 'facial-weakness': [true, false] })] };
+    expect(odds({ ...of(0.4), ...acute, findings: half }, 'facial-nerve', 'cranial-nerve', 'left')).toBe(1);
+  });
+
+  it('skills that are lost are of the whole brain, unless the child sways', () => {
+    const history = { symptoms: has('loss-of-skills') };
+    const sits = coordination({ 'finger-nose': 'impaired' });
+    const still = { tone: limp.tone, higherFunction: midline({ apathy: true }) };
+    expect(odds({ ...of(0.9), history, findings: still }, 'diffuse-encephalopathy', 'encephalopathy')).toBeGreaterThan(
+      2,
+    );
+    expect(odds({ ...of(0.9), history, findings: still }, 'cerebellar-degeneration', 'cerebellum')).toBeLessThan(0.2);
+    const sways = { ...still, coordination: sits };
+    expect(odds({ ...of(0.9), history, findings: sways }, 'cerebellar-degeneration', 'cerebellum')).toBe(1);
+  });
+
+  it('a month-old child that is limp, sleepy and constipated has a poisoned junction', () => {
+    const [first] = createLocaliser().localise(
+      bedsideExam({
+        ...of(0.1),
+        history: { onset: { pace: 'acute' }, symptoms: has('dysphagia', 'breathlessness') },
+        findings: {
+          ...limp,
+          cranialNerves: midline({ 'weak-suck-or-cry': true }),
+          sphincters: midline({ constipation: true }),
+        },
+      }),
+    ).localisations;
+    expect(first?.site).toBe('presynaptic-junction');
+  });
+});
