@@ -135,7 +135,7 @@ function bothLegsShift({ findings, history }: Exam): readonly Shift[] {
 }
 
 /** Odds of the whole cross-section where pain is lost below a level and both qualities of the columns are found kept. Judged. */
-const columnsKept = { wholeCord: 0.5, front: 1.4 } as const;
+const columnsKept = { wholeCord: 0.35, front: 2 } as const;
 const ofPain: ReadonlySet<string> = new Set(['pinprick', 'temperature']);
 const ofTheColumns: ReadonlySet<string> = new Set(['vibration', 'joint-position']);
 
