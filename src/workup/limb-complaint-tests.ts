@@ -151,7 +151,7 @@ export const limbComplaintTests: readonly WorkupRule[] = [
       isUnnamed(facts) &&
       lasts(facts) &&
       facts.exam.course === 'progressive' &&
-      facts.kindProbability('cord', 'cauda-equina') >= 0.25 &&
+      facts.kindProbability('cord', 'cauda-equina') >= 0.2 &&
       tells(facts, ['numbness', 'paraesthesiae'], ['leg-weakness', 'difficulty-walking']),
     tier: 2,
     priority: 'routine',

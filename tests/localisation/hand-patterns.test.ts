@@ -66,6 +66,7 @@ describe('what fails in the hands', () => {
       sensation: sensation('pinprick', { 'index-finger': 'reduced' }),
     };
     expect(odds({ findings: thumbs }, 'spinal-cord-central', 'cord', 'both')).toBeLessThan(1);
+    expect(odds({ findings: thumbs }, 'motor-polyneuropathy', 'polyneuropathy', 'both')).toBeLessThan(1);
     const more = { ...thumbs, power: power({ 'thumb-abduction': '4', 'finger-abduction': '4' }) };
     expect(odds({ findings: more }, 'spinal-cord-central', 'cord', 'both')).toBe(1);
   });

@@ -180,7 +180,7 @@ const onBothSides: Readonly<Partial<Record<PlaceKey, number>>> = {
   'posterior-interosseous-nerve': 0.05,
   'superficial-radial-nerve': 0.1,
   'anterior-interosseous-nerve': 0.02,
-  'median-nerve-upper-arm': 0.05,
+  'median-nerve-upper-arm': 0.1,
   'median-nerve-wrist': 0.12,
   'ulnar-nerve-elbow': 0.06,
   'ulnar-nerve-wrist': 0.08,

@@ -11,7 +11,8 @@ const painOfTheNeckInHours: ReadonlySet<string> = new Set([...painOfTheNeck, 'sh
 const painOfMuscle: ReadonlySet<string> = new Set(['muscle-pain', 'preceding-infection', 'similar-attacks-before']);
 
 /** Days within which the limbs have failed, and what the pattern does to the odds. Judged. */
-const underAPainfulNeck = { days: 14, cord: 3, muscle: 0.15, roots: 0.5 } as const;
+const underAPainfulNeck = { days: 14, cord: 3, bleeding: 2, muscle: 0.15, roots: 0.5 } as const;
+const bleeds: ReadonlySet<string> = new Set(['anticoagulant', 'bleeding-disorder', 'lumbar-puncture-or-epidural']);
 
 /**
  * All four limbs fail within days and it began with pain in the neck: blood, a disc, pus or a closed artery at the cord does that;
@@ -31,8 +32,9 @@ function fourLimbsUnderAPainfulNeckShifts({ findings, history, onset }: Exam): r
   const [first] = weak;
   if (first === undefined || !areBoth) return [];
   const because = 'the neck hurt and all four limbs failed within days';
+  const blood = tells(history, bleeds) ? underAPainfulNeck.bleeding : 1;
   return [
-    shiftBy(first, { applies: cordBelowTheNeck, factor: underAPainfulNeck.cord, because }),
+    shiftBy(first, { applies: cordBelowTheNeck, factor: underAPainfulNeck.cord * blood, because }),
     shiftBy(first, { applies: kinds('muscle', 'junction'), factor: underAPainfulNeck.muscle, because }),
     shiftBy(first, { applies: kinds('polyradiculoneuropathy'), factor: underAPainfulNeck.roots, because }),
   ];

@@ -139,6 +139,9 @@ const skinOfTheMedian: ReadonlySet<string> = new Set([
 const pointsToTheWrist: ReadonlySet<string> = new Set(['tinel-wrist', 'phalen', 'carpal-compression']);
 /** Odds of what lies above where all that fails in both hands is of the median nerves. Judged. */
 const medianFromAbove = 0.3;
+/** The same of what takes many nerves, motor cells or muscles, which are hardly ever lost in the ball of the thumb alone. Judged. */
+const medianOfMany = 0.4;
+const takesMany = kinds('polyneuropathy', 'anterior-horn', 'muscle', 'motor-neuron-system');
 const above = kinds('hemisphere', 'brainstem', 'cord', 'root', 'plexus');
 
 /**
@@ -162,7 +165,10 @@ function bothMedianShift(exam: Exam): readonly Shift[] {
   const isMotor = weakMovements(wrong).length > 0 || wrong.some(({ item }) => item.key === 'wasting');
   if (!isMotor || !wrong.every(isOfTheMedian)) return [];
   const because = 'all that fails in both hands is of the median nerves, and other muscles of the same segments work';
-  return [shiftBy(first, { applies: above, factor: medianFromAbove, because })];
+  return [
+    shiftBy(first, { applies: above, factor: medianFromAbove, because }),
+    shiftBy(first, { applies: takesMany, factor: medianOfMany, because }),
+  ];
 }
 
 const pressed: ReadonlySet<string> = new Set(['external-pressure', 'surgical-positioning', 'prolonged-immobility']);

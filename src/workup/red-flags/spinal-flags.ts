@@ -449,7 +449,7 @@ function clumsyAndUnsteady(facts: BedsideFacts): readonly Reason[] {
     ...shock,
     ...findingReasons([...query.abnormal(['special-tests/lhermitte']), ...tracts], 2),
   ];
-  return place >= 0.15 ? each(findingReasons(facts.upperMotorSigns, 3), hands, walk) : none;
+  return place >= (isOfBothHands ? 0.1 : 0.15) ? each(findingReasons(facts.upperMotorSigns, 3), hands, walk) : none;
 }
 
 function siteProbability({ localisation }: BedsideFacts, site: string): number {
