@@ -1,2 +1,2 @@
 /** Version of the clinical model: package version and a fingerprint of every table and weight. Written by `npm run generate`. */
-export const modelVersion = '0.1.0+f3d938aac07b';
+export const modelVersion = '0.1.0+5151c7943f36';

@@ -81,6 +81,7 @@ const slowPatterns: readonly ToldPattern[] = [
     rows: [
       { applies: cordBelowTheArms, factor: 3 },
       { applies: kinds('cauda-equina'), factor: 2 },
+      { applies: sites('spinal-cord-posterolateral'), factor: 2 },
     ],
     because: 'legs that grow numb and weak with the bladder meet in the cord, or in the roots below it',
   },
