@@ -298,6 +298,23 @@ export const cordAndMuscleTests: readonly WorkupRule[] = [
     source: recalled('adams-victor', 'organophosphates'),
   },
   {
+    tests: ['nerve-conduction-study', 'repetitive-stimulation'],
+    causes: ['organophosphate-poisoning', 'organophosphate-delayed-neuropathy'],
+    tier: 2,
+    priority: 'urgent',
+    because: 'muscle answers twice to one stimulus while the poison lasts, and nerves may fail days or weeks later',
+    source: recalled('adams-victor', 'organophosphates'),
+  },
+  {
+    tests: ['muscle-biopsy'],
+    causes: ['congenital-myopathy', 'congenital-muscular-dystrophy', 'limb-girdle-muscular-dystrophy'],
+    when: ({ query }) => query.result('genetic-test')?.value === 'negative',
+    tier: 2,
+    priority: 'routine',
+    because: 'the gene was not found, and the muscle itself shows what it is',
+    source: recalled('amato-russell'),
+  },
+  {
     tests: ['smn1-gene'],
     causes: ['spinal-muscular-atrophy'],
     tier: 2,

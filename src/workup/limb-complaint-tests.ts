@@ -1,5 +1,5 @@
 import { isOnLimb } from '../exam/place-on-limb.ts';
-import { read, recalled } from '../kernel/cite.ts';
+import { commonPractice, read, recalled } from '../kernel/cite.ts';
 import { namesAPlace } from '../localisation/localisation.ts';
 import type { BedsideFacts } from './bedside-facts.ts';
 import type { WorkupRule } from './workup-rule.ts';
@@ -131,6 +131,32 @@ export const limbComplaintTests: readonly WorkupRule[] = [
     priority: 'routine',
     because: 'pain of the leg with tingling or from the back, which six weeks have not mended',
     source: recalled('nice-ng59', 'imaging'),
+  },
+  {
+    tests: ['creatine-kinase'],
+    byStory: true,
+    when: (facts) =>
+      isUnnamed(facts) &&
+      tells(facts, ['statin', 'hydroxychloroquine', 'colchicine', 'immune-checkpoint-inhibitor']) &&
+      tells(facts, ['weakness', 'leg-weakness', 'arm-weakness', 'difficulty-with-stairs', 'muscle-pain', 'dark-urine']),
+    tier: 1,
+    priority: 'urgent',
+    because: 'muscles that ache or fail beside a medicine that harms them: the enzyme tells whether they are dying',
+    source: commonPractice,
+  },
+  {
+    tests: ['mri-whole-spine'],
+    byStory: true,
+    when: (facts) =>
+      isUnnamed(facts) &&
+      lasts(facts) &&
+      facts.exam.course === 'progressive' &&
+      facts.kindProbability('cord', 'cauda-equina') >= 0.2 &&
+      tells(facts, ['numbness', 'paraesthesiae'], ['leg-weakness', 'difficulty-walking']),
+    tier: 2,
+    priority: 'routine',
+    because: 'legs that grow numb and weak over months, with the cord as likely as the nerves',
+    source: recalled('nice-ng127', 'limb weakness and gait unsteadiness'),
   },
   {
     tests: ['mri-lumbosacral-plexus'],

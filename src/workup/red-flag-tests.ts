@@ -172,6 +172,15 @@ export const redFlagTests: readonly WorkupRule[] = [
     source: read('nice-ng127'),
   },
   {
+    tests: ['renal-function', 'magnesium', 'blood-gas'],
+    flags: ['potassium-paralysis'],
+    tier: 1,
+    priority: 'stat',
+    because:
+      'kidneys that fail, acid or lack of magnesium may have moved the potassium, and decide how it is put right',
+    source: fromMemory,
+  },
+  {
     tests: ['homocysteine', 'methylmalonic-acid', 'vitamin-b12'],
     flags: ['nitrous-oxide-myeloneuropathy'],
     tier: 1,

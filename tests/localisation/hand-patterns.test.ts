@@ -66,6 +66,7 @@ describe('what fails in the hands', () => {
       sensation: sensation('pinprick', { 'index-finger': 'reduced' }),
     };
     expect(odds({ findings: thumbs }, 'spinal-cord-central', 'cord', 'both')).toBeLessThan(1);
+    expect(odds({ findings: thumbs }, 'motor-polyneuropathy', 'polyneuropathy', 'both')).toBeLessThan(1);
     const more = { ...thumbs, power: power({ 'thumb-abduction': '4', 'finger-abduction': '4' }) };
     expect(odds({ findings: more }, 'spinal-cord-central', 'cord', 'both')).toBe(1);
   });
@@ -95,5 +96,17 @@ describe('what fails in the hands', () => {
     expect(odds({ history, findings }, 'spinal-cord-central', 'cord', 'both')).toBeLessThan(1);
     const neck = { ...history, exposures: told('external-pressure', 'neck-trauma') };
     expect(odds({ history: neck, findings }, 'multiple-mononeuropathy', 'multiple-nerves')).toBe(1);
+  });
+
+  it('one arm that thins in youth without pain or tingling has lost motor cells', () => {
+    const thin = { inspection: wasting({ 'upper-limb': [true, null] }) };
+    const slow = { onset: { pace: 'chronic', durationDays: 300 }, symptoms: told('muscle-thinning') };
+    const motorCells = ['lower-motor-neuron-system', 'anterior-horn', 'both'] as const;
+    expect(odds({ person: { ageYears: 20 }, history: slow, findings: thin }, ...motorCells)).toBeGreaterThan(1);
+    expect(odds({ person: { ageYears: 60 }, history: slow, findings: thin }, ...motorCells)).toBe(1);
+    const tingling = { ...slow, symptoms: told('muscle-thinning', 'paraesthesiae') };
+    expect(odds({ person: { ageYears: 20 }, history: tingling, findings: thin }, ...motorCells)).toBe(1);
+    const both = { inspection: wasting({ 'upper-limb': true }) };
+    expect(odds({ person: { ageYears: 20 }, history: slow, findings: both }, ...motorCells)).toBe(1);
   });
 });

@@ -93,4 +93,14 @@ describe('what fails in the legs', () => {
     const wet = { symptoms: told('burning-feet', 'bladder-disturbance') };
     expect(odds({ history: wet, findings }, 'spinal-cord-transverse', 'cord')).toBe(1);
   });
+
+  it('feet that burn and cannot bear a touch are of the ends of their fibres, one foot is not', () => {
+    const history = { symptoms: told('burning-feet') };
+    const tender = { sensation: sensation('light-touch', { 'whole-foot': 'increased' }) };
+    expect(odds({ history, findings: tender }, 'small-fibre-polyneuropathy', 'polyneuropathy')).toBeGreaterThan(1);
+    expect(odds({ history, findings: tender }, 'spinal-cord-hemisection', 'cord')).toBeLessThan(1);
+    const one = { sensation: sensation('light-touch', { 'whole-foot': [null, 'increased'] }) };
+    expect(odds({ history, findings: one }, 'small-fibre-polyneuropathy', 'polyneuropathy')).toBe(1);
+    expect(odds({ findings: tender }, 'small-fibre-polyneuropathy', 'polyneuropathy')).toBe(1);
+  });
 });

@@ -50,6 +50,13 @@ describe('the hypotheses outside the brain', () => {
     expect(all.length).toBeLessThanOrEqual(3050);
   });
 
+  it('spare the hamstrings where the sciatic nerve is hit in the thigh', () => {
+    const thigh = find('sciatic-nerve', 'right', 'in-the-thigh-severe');
+    for (const movement of ['ankle-dorsiflexion', 'ankle-plantarflexion', 'great-toe-extension'] as const)
+      expect(weakness(thigh, movement, 'right').total).toBeGreaterThan(0.8);
+    expect(weakness(thigh, 'knee-flexion', 'right').total).toBeLessThan(0.25);
+  });
+
   it('hold every place that is a site of lesions, on each side', () => {
     for (const key of placeKeys.filter((place) => placeTable[place].lesionSite)) {
       // The divisions of the trigeminal nerve stand with the cranial nerves.

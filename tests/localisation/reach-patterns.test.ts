@@ -89,4 +89,28 @@ describe('how far over the limbs findings reach', () => {
     const face = { ...slow, symptoms: [{ key: 'face-numbness', present: true }] };
     expect(odds({ history: face, findings }, 'thalamus', 'hemisphere')).toBe(1);
   });
+
+  it('brisk arms over quiet legs and a narrow lumbar canal are of a narrow neck', () => {
+    const findings = { reflexes: reflexes({ biceps: '3', knee: '1' }) };
+    const walks = (...keys: string[]) => ({ symptoms: keys.map((key) => ({ key, present: true })) });
+    const narrow = walks('neurogenic-claudication', 'clumsiness');
+    expect(odds({ history: narrow, findings }, 'motor-neuron-system', 'motor-neuron-system')).toBeLessThan(1);
+    expect(odds({ history: narrow, findings }, 'nerve-root', 'root')).toBeLessThan(1);
+    const brisk = { reflexes: reflexes({ biceps: '3', knee: '3' }) };
+    expect(odds({ history: narrow, findings: brisk }, 'nerve-root', 'root')).toBe(1);
+    expect(odds({ history: walks('clumsiness'), findings }, 'nerve-root', 'root')).toBe(1);
+  });
+
+  it('lively jerks alike on both sides over flexor toes are of no tract, unless the walk is complained of', () => {
+    const lively = { reflexes: reflexes({ biceps: '3', knee: '3' }), plantars: plantars('flexor') };
+    const hurts = { symptoms: [{ key: 'back-pain', present: true }] };
+    const tracts = ['spinal-cord-posterolateral', 'cord'] as const;
+    expect(odds({ history: hurts, findings: lively }, ...tracts)).toBeLessThan(1);
+    const sways = { symptoms: [...hurts.symptoms, { key: 'unsteadiness', present: true }] };
+    expect(odds({ history: sways, findings: lively }, ...tracts)).toBe(1);
+    const uneven = { ...lively, reflexes: reflexes({ biceps: '3', knee: ['3', '2'] }) };
+    expect(odds({ history: hurts, findings: uneven }, ...tracts)).toBe(1);
+    const rising = { ...lively, plantars: plantars('extensor') };
+    expect(odds({ history: hurts, findings: rising }, ...tracts)).toBe(1);
+  });
 });

@@ -78,4 +78,12 @@ describe('complaints told together', () => {
     const bitten = { onset, symptoms: has('drooping-eyelids'), exposures: has('venomous-bite') };
     expect(factor(junction, { history: bitten })).toBeGreaterThan(2);
   });
+
+  it('legs that grow numb and weak with the bladder are of the cord below the arms, or of the cauda equina', () => {
+    const history = { ...slowly, symptoms: has('numbness', 'leg-weakness', 'bladder-disturbance') };
+    expect(factor(chest, { history })).toBeGreaterThan(1);
+    expect(factor(nigra, { history })).toBe(1);
+    const hands = { ...history, symptoms: [...history.symptoms, ...has('clumsiness')] };
+    expect(factor(chest, { history: hands })).toBeLessThan(factor(chest, { history }));
+  });
 });

@@ -70,4 +70,12 @@ describe('tests for a complaint of a limb that nobody has examined', () => {
     expect(after).toContain('mri-lumbosacral-plexus');
     expect(after).not.toContain('mri-lumbar-spine');
   });
+
+  it('an enzyme of muscle where muscles ache beside a medicine that harms them', () => {
+    const onStatin = bedsideExam({
+      person: { ageYears: 72 },
+      history: { symptoms: rows(['muscle-pain', 'difficulty-with-stairs']), medications: rows(['statin']) },
+    });
+    expect(assessor.assess(onStatin).workup.map(({ key }) => key)).toContain('creatine-kinase');
+  });
 });

@@ -71,7 +71,7 @@ export const muscleCauses: readonly Cause[] = [
         ['lower-motor-neuron-system', 'demyelinating-polyradiculoneuropathy', 'facioscapulohumeral-myopathy'],
         'exceptional',
       ),
-      at(['axial-myopathy'], 'rare'),
+      at(['axial-myopathy'], 'uncommon'),
       at(['proximal-myopathy'], 'common'),
     ],
     tempo: tempos.subacute,

@@ -26,6 +26,9 @@ export const fascicles: readonly Fascicular[] = [
   { site: 'sciatic-nerve', key: 'fibular-severe', share: 0.2, hits: [['sciatic-nerve-fibular-division', 0.92, 0.85], ['sciatic-nerve-tibial-division', 0.35, 0.35]], source: book('sciatic neuropathy') },
   { site: 'sciatic-nerve', key: 'fibular-severe-tibial-slight', share: 0.13, hits: [['sciatic-nerve-fibular-division', 0.9, 0.8], ['sciatic-nerve-tibial-division', 0.12, 0.12]], source: book('sciatic neuropathy') },
   { site: 'sciatic-nerve', key: 'fibular-partial', share: 0.17, hits: [['sciatic-nerve-fibular-division', 0.55, 0.55], ['sciatic-nerve-tibial-division', 0.12, 0.12]], source: book('sciatic neuropathy') },
+  // In the thigh the branches to the hamstrings have left, while the divisions still lie in one sheath.
+  { site: 'sciatic-nerve', key: 'in-the-thigh-severe', share: 0.07, hits: [['common-fibular-nerve', 0.95, 0.85], ['tibial-nerve-popliteal-fossa', 0.9, 0.8]], source: book('sciatic neuropathy') },
+  { site: 'sciatic-nerve', key: 'in-the-thigh-partial', share: 0.05, hits: [['common-fibular-nerve', 0.7, 0.6], ['tibial-nerve-popliteal-fossa', 0.45, 0.45]], source: book('sciatic neuropathy') },
   // At the fibular neck the fascicles of the deep branch lie against the bone.
   { site: 'common-fibular-nerve', key: 'deep-worse-severe', share: 0.18, hits: [['deep-fibular-nerve', 0.94, 0.85], ['superficial-fibular-nerve', 0.5, 0.65]], source: book('fibular neuropathy') },
   { site: 'common-fibular-nerve', key: 'deep-worse-partial', share: 0.15, hits: [['deep-fibular-nerve', 0.6, 0.5], ['superficial-fibular-nerve', 0.15, 0.3]], source: book('fibular neuropathy') },

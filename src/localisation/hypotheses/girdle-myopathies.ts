@@ -84,6 +84,7 @@ export const girdleMyopathies: readonly MuscleDisease[] = [
       signs: [
         ['swallowing', throat],
         ['palate', throat * 0.5],
+        ['speech-articulation', throat * 0.25],
         ['breathing', 0.12],
         ['lower-face', face],
         ['upper-face', face],

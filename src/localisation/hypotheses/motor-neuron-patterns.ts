@@ -187,5 +187,14 @@ export const segmentalPatterns: readonly CellPattern[] = [
     ...leg(far, 0.25, 0.2),
     ...arm(far, 0.5, 0.25),
   ]),
+  {
+    // The arms hang from the shoulders for years while the hands still grip and the legs walk.
+    key: 'shoulders-and-upper-arms-slow',
+    share: 0.03,
+    bulbar: 0.03,
+    ages: { from: 35, outside: 0.2 },
+    paces: comesOnSlowly,
+    losses: both((side) => [...arm(side, 0.85, 0.06), [side, 'triceps', 0.5]]),
+  },
   { key: 'both-legs-near-and-far', share: 0.04, bulbar: 0.05, losses: both((side) => leg(side, 0.75, 0.75)) },
 ];

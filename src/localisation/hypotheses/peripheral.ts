@@ -4,7 +4,7 @@ import type { Segment } from '../../anatomy/segments.ts';
 import { allSkinPlaces } from '../../anatomy/skin-places.ts';
 import type { Supply } from '../../anatomy/supply.ts';
 import { type BodySide, bodySides } from '../../kernel/side.ts';
-import { type Hypothesis, hypothesis, type Site } from '../hypothesis.ts';
+import { type Hypothesis, hypothesis, type PaceFactors, type Site } from '../hypothesis.ts';
 import { LesionBuilder } from '../lesion.ts';
 import { type FacultyChances, facultyKey } from '../process.ts';
 import { type Extent, extents, groupFrequency, mixedExtents, shareOf, sideSpreads } from './extents.ts';
@@ -74,11 +74,29 @@ function placeHypotheses(): Hypothesis[] {
           extent.key,
           (percentOf(key) * evenly * shareOf(extent, key)) / (shares * 2),
           new LesionBuilder().place(side, key, extent.motor, extent.sensory).build(),
-          { faculties: saddleSigns(key, side, extent.sensory) },
+          { faculties: saddleSigns(key, side, extent.sensory), ...paceOf(key) },
         ),
       ),
     );
   });
+}
+
+/**
+ * Against the humerus the radial nerve is pressed, cut or broken at once; what grows on it little by little does so where it
+ * enters the forearm, at and beyond the supinator. Source: Preston and Shapiro, radial neuropathy (recalled). Judged.
+ */
+const againstTheHumerus = { subacute: 0.7, chronic: 0.2 } as const;
+const underTheSupinator = { hyperacute: 0.5, subacute: 1.2, chronic: 1.8 } as const;
+const pacesOf: Readonly<Partial<Record<PlaceKey, PaceFactors>>> = {
+  'radial-nerve-axilla': againstTheHumerus,
+  'radial-nerve-spiral-groove': againstTheHumerus,
+  'radial-nerve-elbow': underTheSupinator,
+  'posterior-interosseous-nerve': underTheSupinator,
+};
+
+function paceOf(key: PlaceKey): { readonly paces?: PaceFactors } {
+  const paces = pacesOf[key];
+  return paces === undefined ? {} : { paces };
 }
 
 /** The pudendal nerve serves half of the pelvic floor and the saddle; the other half keeps the sphincters closed. */
@@ -91,7 +109,7 @@ function fascicularHypotheses(): Hypothesis[] {
     bodySides.map((side) => {
       const lesion = new LesionBuilder();
       for (const [place, motor, sensory] of hits) lesion.place(side, place, motor, sensory);
-      return hypothesis(placeSite(site, side), key, (percentOf(site) * share) / 2, lesion.build());
+      return hypothesis(placeSite(site, side), key, (percentOf(site) * share) / 2, lesion.build(), paceOf(site));
     }),
   );
 }
@@ -148,7 +166,7 @@ function bothPudendal(): Hypothesis {
  * Share of the lesions at a place that strike it on both sides at once: thighs bent for hours in labour or at an operation,
  * blood behind the peritoneum, a waistband or an operating table, legs that lay or squatted, fat that was lost, muscles that
  * swell after a march, crutches, arms over the back of a bench, handcuffs, lead, hands on handlebars, shoulders put out in a
- * seizure, a neck that was cleared of its nodes on both sides, joints that swell on both sides. Judged.
+ * seizure, arms tied down or bent in bed for days, a neck that was cleared of its nodes on both sides, joints that swell on both sides. Judged.
  */
 const onBothSides: Readonly<Partial<Record<PlaceKey, number>>> = {
   'spinal-accessory-nerve': 0.08,
@@ -162,6 +180,7 @@ const onBothSides: Readonly<Partial<Record<PlaceKey, number>>> = {
   'posterior-interosseous-nerve': 0.05,
   'superficial-radial-nerve': 0.1,
   'anterior-interosseous-nerve': 0.02,
+  'median-nerve-upper-arm': 0.1,
   'median-nerve-wrist': 0.12,
   'ulnar-nerve-elbow': 0.06,
   'ulnar-nerve-wrist': 0.08,

@@ -18,6 +18,9 @@ const paces = {
 /** It is seldom met before the second year, acute or chronic. McGrogan 2009 (from memory); odds judged. */
 const seldomInInfants = { from: 1.5, outside: 0.3 } as const;
 
+/** The chronic form is several times rarer in childhood, where other slow weakness without jerks is of motor cells. McLeod 1999 (from memory); odds judged. */
+const chronicInChildren = { from: 16, outside: 0.4 } as const;
+
 /** The discs swell in a few in whom the protein of the spinal fluid is high, and in more where a plasma cell is behind it. Judged. */
 const swollenDiscs = ['optic-disc', 0.05] as const;
 
@@ -73,7 +76,7 @@ function formHypothesis(form: RootForm, side: Lopsidedness): Hypothesis {
       process: rootProcess(form, side.worse),
       faculties: facultiesOf([...form.signs, swollenDiscs]),
       paces: paces[form.tempo],
-      ages: seldomInInfants,
+      ages: form.tempo === 'chronic' ? [seldomInInfants, chronicInChildren] : seldomInInfants,
     },
   );
 }

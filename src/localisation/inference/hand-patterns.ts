@@ -1,6 +1,7 @@
 import type { Exam } from '../../exam/exam.ts';
 import { farMovement, overNervesOfTheHand } from '../../exam/far-along-the-limb.ts';
 import type { Finding } from '../../exam/finding.ts';
+import { daysPerYear } from '../../kernel/days.ts';
 import { anyOf, kinds, sites } from './history/history-weight.ts';
 import { hasSignOfTheHead, lostFeeling, shiftBy, sidesOf, weakMovements } from './limb-patterns.ts';
 import { showsTracts } from './nerve-patterns.ts';
@@ -82,7 +83,8 @@ function thinAndFeelingShifts({ findings, history, onset }: Exam): readonly Shif
   if (onset.pace !== 'chronic' && onset.pace !== 'subacute') return [];
   if (lostFeeling(findings).length > 0 || tells(history, pressesNerves)) return [];
   if (findings.some(({ abnormal, item }) => abnormal && signsOfPressure.has(item.key))) return [];
-  const isFelt = findings.some(({ modality, value }) => modality !== undefined && value !== null);
+  const isDenied = history.some(({ key, present }) => !present && ofSkin.has(key));
+  const isFelt = isDenied || findings.some(({ modality, value }) => modality !== undefined && value !== null);
   if (!isFelt && (history.length < 2 || tells(history, ofSkin))) return [];
   const thin = findings.filter(
     ({ abnormal, item, place }) => abnormal && item.key === 'wasting' && thinParts.has(place?.key ?? ''),
@@ -104,6 +106,32 @@ function thinAndFeelingShifts({ findings, history, onset }: Exam): readonly Shif
   ];
 }
 
+/** Age in years at which it begins, and what the pattern does to the odds. Judged. */
+const thinArmOfTheYoung = { from: 12, to: 30, days: 60, motorCells: 3, none: 0.4 } as const;
+const partsOfTheArm: ReadonlySet<string> = new Set([...thinParts, 'upper-limb', 'upper-arm']);
+
+/**
+ * One arm of somebody in the teens or twenties thins over months, and nothing tingles or hurts: the cord is pressed flat when the
+ * neck bends, and its motor cells die (Hirayama 2000, recalled).
+ */
+function thinArmOfTheYoungShifts({ findings, history, onset, person }: Exam): readonly Shift[] {
+  const { pace, durationDays = 0 } = onset;
+  const began = (person.ageYears ?? 0) - durationDays / daysPerYear;
+  const isSlow = pace === 'chronic' || (pace === 'subacute' && durationDays >= thinArmOfTheYoung.days);
+  if (!isSlow || began < thinArmOfTheYoung.from || began > thinArmOfTheYoung.to) return [];
+  if (tells(history, painOfTheArm) || tells(history, pressesNerves)) return [];
+  const wrong = findings.filter(({ abnormal }) => abnormal);
+  const thin = wrong.filter(({ item, place }) => item.key === 'wasting' && partsOfTheArm.has(place?.key ?? ''));
+  const [first] = thin;
+  if (first === undefined || sidesOf(thin).size > 1 || lostFeeling(findings).length > 0) return [];
+  if (weakMovements(wrong).some(({ item }) => item.region !== 'upper-limbs') || hasSignOfTheHead(findings)) return [];
+  const because = 'one arm of a young person has thinned over months and nothing tingles or hurts';
+  return [
+    shiftBy(first, { applies: motorCellsOfTheArm, factor: thinArmOfTheYoung.motorCells, because }),
+    shiftBy(first, { applies: kinds('none'), factor: thinArmOfTheYoung.none, because }),
+  ];
+}
+
 const thumbOfTheMedian: ReadonlySet<string> = new Set(['thumb-abduction', 'thumb-opposition']);
 const skinOfTheMedian: ReadonlySet<string> = new Set([
   ...['thumb', 'index-finger', 'middle-finger', 'ring-finger-radial-half', 'median-nerve', 'fingertips'],
@@ -111,6 +139,9 @@ const skinOfTheMedian: ReadonlySet<string> = new Set([
 const pointsToTheWrist: ReadonlySet<string> = new Set(['tinel-wrist', 'phalen', 'carpal-compression']);
 /** Odds of what lies above where all that fails in both hands is of the median nerves. Judged. */
 const medianFromAbove = 0.3;
+/** The same of what takes many nerves, motor cells or muscles, which are hardly ever lost in the ball of the thumb alone. Judged. */
+const medianOfMany = 0.4;
+const takesMany = kinds('polyneuropathy', 'anterior-horn', 'muscle', 'motor-neuron-system');
 const above = kinds('hemisphere', 'brainstem', 'cord', 'root', 'plexus');
 
 /**
@@ -134,7 +165,10 @@ function bothMedianShift(exam: Exam): readonly Shift[] {
   const isMotor = weakMovements(wrong).length > 0 || wrong.some(({ item }) => item.key === 'wasting');
   if (!isMotor || !wrong.every(isOfTheMedian)) return [];
   const because = 'all that fails in both hands is of the median nerves, and other muscles of the same segments work';
-  return [shiftBy(first, { applies: above, factor: medianFromAbove, because })];
+  return [
+    shiftBy(first, { applies: above, factor: medianFromAbove, because }),
+    shiftBy(first, { applies: takesMany, factor: medianOfMany, because }),
+  ];
 }
 
 const pressed: ReadonlySet<string> = new Set(['external-pressure', 'surgical-positioning', 'prolonged-immobility']);
@@ -200,6 +234,7 @@ export function handPatternShifts(exam: Exam): readonly Shift[] {
     ...fingersAloneShift(exam),
     ...twoNervesShifts(exam),
     ...thinAndFeelingShifts(exam),
+    ...thinArmOfTheYoungShifts(exam),
     ...bothMedianShift(exam),
     ...farJointsShift(exam),
     ...severalPressedShifts(exam),

@@ -207,6 +207,37 @@ function burningStockingsShift(exam: Exam): readonly Shift[] {
   return [shiftBy(first, { applies: cordInItsWidth, factor: cordUnderStockings, because })];
 }
 
+/** Odds where touch is felt too strongly on the skin of both feet, and they burn. Judged. */
+const tenderFeet = { ends: 4, severalNerves: 2, cord: 0.5, above: 0.4, oneNerve: 0.6 } as const;
+const burns: ReadonlySet<string> = new Set(['burning-feet', 'foot-pain', 'allodynia', 'neuropathic-pain']);
+const skinOfTheFoot: ReadonlySet<string> = new Set([
+  ...['whole-foot', 'sole', 'toes', 'great-toe', 'dorsum-of-foot', 'stocking-to-ankle', 'stocking-to-mid-calf'],
+]);
+const endsOfTheLongest = sites(
+  'small-fibre-polyneuropathy',
+  'sensory-polyneuropathy',
+  'length-dependent-polyneuropathy',
+);
+
+/** Ends of fibres that die back fire at a touch; tracts that are cut numb first. Source: Lauria 2005 (from memory). */
+function tenderFeetShifts({ findings, history }: Exam): readonly Shift[] {
+  if (!tells(history, burns)) return [];
+  const tender = findings.filter(
+    ({ modality, value, place }) =>
+      modality !== undefined && value === 'increased' && skinOfTheFoot.has(place?.key ?? ''),
+  );
+  const [first] = tender;
+  if (first === undefined || sidesOf(tender).size < 2) return [];
+  const because = 'both feet burn and cannot bear a touch, as where the ends of their fibres die back';
+  return [
+    shiftBy(first, { applies: endsOfTheLongest, factor: tenderFeet.ends, because }),
+    shiftBy(first, { applies: kinds('multiple-nerves'), factor: tenderFeet.severalNerves, because }),
+    shiftBy(first, { applies: kinds('cord'), factor: tenderFeet.cord, because }),
+    shiftBy(first, { applies: kinds('hemisphere', 'brainstem'), factor: tenderFeet.above, because }),
+    shiftBy(first, { applies: kinds('nerve', 'root'), factor: tenderFeet.oneNerve, because }),
+  ];
+}
+
 /** How what fails in the legs tells roots, cord and nerves apart. */
 export function legPatternShifts(exam: Exam): readonly Shift[] {
   return [
@@ -217,5 +248,6 @@ export function legPatternShifts(exam: Exam): readonly Shift[] {
     ...warmthAloneShifts(exam),
     ...numbTrunkShift(exam),
     ...burningStockingsShift(exam),
+    ...tenderFeetShifts(exam),
   ];
 }

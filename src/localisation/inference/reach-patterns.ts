@@ -137,7 +137,7 @@ function bothLegsShift({ findings, history }: Exam): readonly Shift[] {
 }
 
 /** Odds of the whole cross-section where pain is lost below a level and both qualities of the columns are found kept. Judged. */
-const columnsKept = { wholeCord: 0.5, front: 1.4 } as const;
+const columnsKept = { wholeCord: 0.35, front: 2 } as const;
 const ofPain: ReadonlySet<string> = new Set(['pinprick', 'temperature']);
 const ofTheColumns: ReadonlySet<string> = new Set(['vibration', 'joint-position']);
 
@@ -202,10 +202,9 @@ function growingBelowTheFaceShifts({ findings, history, onset, course }: Exam): 
 }
 
 /**
- * Odds of the columns of the cord, of the rest of it and of the ganglia, where feeling ends as a stocking, or as stocking and glove, and nothing of a
- * tract was found: no brisk
- * jerk, no toe that goes up, no stiffness, and neither position nor vibration is lost. They fail from their far end too, and are
- * then found ill themselves. Judged.
+ * Odds of the columns of the cord, of the rest of it and of the ganglia, where feeling ends as a stocking, or as stocking and glove,
+ * and nothing of a tract was found: no brisk jerk, no toe that goes up, no stiffness, and neither position nor vibration is lost.
+ * The columns fail from their far end too, and are then found ill themselves. Judged.
  */
 const columnsUnderStockings = { legs: 0.25, armsToo: 0.12, otherCord: 0.5, ganglia: 0.4 } as const;
 const columnsOfTheCord = sites('spinal-cord-posterolateral', 'spinal-cord-posterior');
@@ -236,6 +235,65 @@ function stockingWithoutTractsShifts(exam: Exam): readonly Shift[] {
   ];
 }
 
+/** Odds where both arms are freed of their tracts over a lumbar canal that is known, or walks, as narrow. Judged. */
+const narrowTwice = { neck: 3, motorNeurons: 0.4, roots: 0.6 } as const;
+const ofTheLumbarCanal: ReadonlySet<string> = new Set([
+  ...['neurogenic-claudication', 'spinal-stenosis', 'radicular-leg-pain', 'bilateral-leg-pain'],
+]);
+const ofTheNeckAbove: ReadonlySet<string> = new Set(['clumsiness', 'unsteadiness', 'paraesthesiae', 'numbness']);
+const ofFreedArms: ReadonlySet<string> = new Set(['hoffmann', 'tromner', 'inverted-brachioradialis']);
+
+/**
+ * Of those with a narrow lumbar canal one in five to ten has a narrow neck as well, and the roots below keep the jerks of the legs
+ * down, so that only the arms are brisk (Dagi 1987, from memory). Odds judged.
+ */
+function narrowTwiceShifts({ findings, history }: Exam): readonly Shift[] {
+  if (!tells(history, ofTheLumbarCanal) || !tells(history, ofTheNeckAbove)) return [];
+  const wrong = findings.filter(({ abnormal }) => abnormal);
+  if (wrong.some(({ item }) => ofLowerCells.has(item.key)) || hasSignOfTheHead(findings)) return [];
+  const isBriskOf = (region: string): readonly Finding[] =>
+    wrong.filter(({ item, value }) => item.region === region && item.section === 'reflexes' && isBrisk(value));
+  const freed = [...wrong.filter(({ item }) => ofFreedArms.has(item.key)), ...isBriskOf('upper-limbs')];
+  const [first] = freed;
+  if (first === undefined || sidesOf(freed).size < 2 || isBriskOf('lower-limbs').length > 0) return [];
+  const because = 'the arms are brisk and the legs are not, over a narrow lumbar canal: the neck is narrow as well';
+  return [
+    shiftBy(first, { applies: cervicalCord, factor: narrowTwice.neck, because }),
+    shiftBy(first, { applies: kinds('motor-neuron-system'), factor: narrowTwice.motorNeurons, because }),
+    shiftBy(first, { applies: kinds('root'), factor: narrowTwice.roots, because }),
+  ];
+}
+
+/** Odds where all that was found is that jerks are brisk alike on both sides, the toes go down, and nobody complains of it. Judged. */
+const briskAlone = { tracts: 0.35, none: 2 } as const;
+const ofTracts: ReadonlySet<string> = new Set([
+  ...['unsteadiness', 'difficulty-walking', 'falls', 'stiffness', 'clumsiness', 'weakness', 'leg-weakness'],
+  ...['arm-weakness', 'numbness', 'paraesthesiae', 'bladder-disturbance', 'bowel-disturbance', 'sexual-dysfunction'],
+  ...['electric-shock-on-neck-flexion', 'tight-band', 'slurred-speech', 'dysphagia', 'visual-loss', 'diplopia'],
+  ...['cognitive-change', 'muscle-thinning', 'twitching', 'cancer', 'multiple-sclerosis', 'neck-trauma'],
+]);
+const ofJerks: ReadonlySet<string> = new Set(['hoffmann', 'tromner', 'crossed-adductor', 'straight-leg-raise']);
+const tracts = kinds('cord', 'hemisphere', 'brainstem', 'motor-neuron-system');
+
+/** Lively jerks on both sides with flexor plantars, and fingers that answer a flick, are met in health. Source: Houten 2008 (from memory). */
+function briskAloneShifts({ findings, history }: Exam): readonly Shift[] {
+  if (history.length === 0 || tells(history, ofTracts)) return [];
+  const wrong = findings.filter(({ abnormal }) => abnormal);
+  const jerks = wrong.filter(({ item, value }) => item.section === 'reflexes' && isBrisk(value) && value !== '4');
+  const [first] = jerks;
+  if (first === undefined || !wrong.every((one) => jerks.includes(one) || ofJerks.has(one.item.key))) return [];
+  const bySide = (side: string): number => jerks.filter((one) => one.side === side).length;
+  if (bySide('left') !== bySide('right')) return [];
+  const plantars = findings.filter(({ item, value }) => item.section === 'plantars' && value === 'flexor');
+  if (sidesOf(plantars).size < 2) return [];
+  const because =
+    'jerks are lively alike on both sides, the toes go down, and nothing is complained of that tracts make';
+  return [
+    shiftBy(first, { applies: tracts, factor: briskAlone.tracts, because }),
+    shiftBy(first, { applies: kinds('none'), factor: briskAlone.none, because }),
+  ];
+}
+
 /** How far over the limbs findings reach, and what that says of the site. */
 export function reachPatternShifts(exam: Exam): readonly Shift[] {
   return [
@@ -247,5 +305,7 @@ export function reachPatternShifts(exam: Exam): readonly Shift[] {
     ...columnsKeptShifts(exam),
     ...stockingWithoutTractsShifts(exam),
     ...growingBelowTheFaceShifts(exam),
+    ...narrowTwiceShifts(exam),
+    ...briskAloneShifts(exam),
   ];
 }

@@ -6,6 +6,7 @@ import { skinPlace, territoryKeys } from '../../anatomy/skin-places.ts';
 import type { Exam } from '../../exam/exam.ts';
 import type { Finding } from '../../exam/finding.ts';
 import { type BodySide, bodySides, opposite } from '../../kernel/side.ts';
+import { acuteLimbShifts } from './acute-limb-patterns.ts';
 import { ageingShifts } from './ageing-pattern.ts';
 import { comaPatternShifts } from './coma-patterns.ts';
 import { crossedShift } from './crossed-signs.ts';
@@ -515,6 +516,7 @@ export function signShifts(exam: Exam): readonly Shift[] {
     ...stockingShift(exam),
     ...territoryShift(exam),
     ...recordedShifts(exam),
+    ...acuteLimbShifts(exam),
     ...limbPatternShifts(exam),
     ...struckLimbShifts(exam),
     ...reachPatternShifts(exam),

@@ -40,7 +40,7 @@ const nervesOf: Readonly<Record<Limb, ReadonlySet<string>>> = {
   leg: new Set(reached.filter((key) => limbOf(key) === 'leg')),
 };
 /** Roots, plexus and nerves that serve one limb alone. */
-const serves: Readonly<Record<Limb, Applies>> = {
+export const serves: Readonly<Record<Limb, Applies>> = {
   arm: (site) => nervesOf.arm.has(site.key) || cervicalRoots(site),
   leg: (site) => nervesOf.leg.has(site.key) || lumbarRoots(site),
 };

@@ -1,7 +1,8 @@
 import type { Exam } from '../../exam/exam.ts';
-import { anyOf, cervicalCord, kinds, sites } from './history/history-weight.ts';
+import { anyOf, cervicalCord, kinds, sites, thoracicCord } from './history/history-weight.ts';
 import type { Applies, Shift } from './shift.ts';
 import { firstTold, shiftsOfTold, type Told, toldOfEach } from './told.ts';
+import { toldInDaysShifts } from './told-in-days.ts';
 import { toldLimbShifts } from './told-limbs.ts';
 
 /** Complaints that say more together than each by itself, of which one of each group must be told. */
@@ -25,6 +26,18 @@ const anyHemisphere = kinds('hemisphere');
 const gait = ['unsteadiness', 'falls', 'difficulty-walking'];
 const upright = ['light-headed-on-standing', 'syncope'];
 const bladder = ['bladder-disturbance', 'sexual-dysfunction'];
+
+const numb = ['numbness', 'paraesthesiae'];
+const notOfTheCordBelow = [
+  ...['arm-weakness', 'clumsiness', 'tremor', 'slurred-speech', 'cognitive-change', 'diplopia', 'headache', 'vertigo'],
+  ...['face-numbness', 'dysphagia', 'muscle-pain'],
+  // What starves or poisons the columns.
+  ...['zinc-excess', 'nitrous-oxide', 'vitamin-b12-deficiency', 'pernicious-anaemia', 'bariatric-surgery'],
+  ...['gastrectomy', 'malabsorption', 'vegan-diet'],
+];
+/** Of the cross-section as a whole: half of it alone makes one leg weak and the other numb. */
+const cordBelowTheArms: Applies = (site) =>
+  site.key === 'conus-medullaris' || (thoracicCord(site) && site.key === 'spinal-cord-transverse');
 
 /** All judged: what the single complaints say is in the tables of the history. */
 const slowPatterns: readonly ToldPattern[] = [
@@ -76,6 +89,39 @@ const slowPatterns: readonly ToldPattern[] = [
       { applies: cordOfTheNeck, factor: 2 },
     ],
     because: 'hands and legs that fail without numbness meet in the motor neurons or the cord of the neck',
+  },
+  {
+    groups: [numb, ['leg-weakness'], [...bladder, 'bowel-disturbance']],
+    butNot: [...notOfTheCordBelow, 'light-headed-on-standing', 'syncope', 'weight-loss'],
+    rows: [
+      { applies: cordBelowTheArms, factor: 3 },
+      { applies: kinds('cauda-equina'), factor: 2 },
+      { applies: sites('spinal-cord-posterolateral'), factor: 2 },
+    ],
+    because: 'legs that grow numb and weak with the bladder meet in the cord, or in the roots below it',
+  },
+  {
+    groups: [numb, ['leg-weakness'], ['difficulty-with-stairs', 'difficulty-walking', 'episodic-weakness']],
+    butNot: [
+      ...notOfTheCordBelow,
+      ...[
+        'leg-pain',
+        'back-pain',
+        'radicular-leg-pain',
+        'thigh-pain',
+        'foot-pain',
+        'burning-feet',
+        'diabetes-mellitus',
+      ],
+      ...['alcohol-excess', 'bladder-disturbance', 'known-neuropathy', 'muscle-thinning', 'hiv-infection', 'cancer'],
+    ],
+    rows: [
+      { applies: cordBelowTheArms, factor: 2.5 },
+      { applies: kinds('polyradiculoneuropathy'), factor: 1.5 },
+      { applies: kinds('nerve'), factor: 0.5 },
+      { applies: kinds('muscle'), factor: 0.5 },
+    ],
+    because: 'both legs that grow numb and weak, and do not hurt, are of the cord or of all roots',
   },
 ];
 
@@ -135,7 +181,12 @@ export function toldPatternShifts(exam: Exam): readonly Shift[] {
   );
   const attacks = isSlow(exam) || exam.onset.pace === 'acute' ? [] : attackPatterns;
   const patterns = [...attacks, ...(isSlow(exam) ? slowPatterns : []), ...otherPatterns];
-  return [...patterns.flatMap((one) => shiftsOf(one, told)), ...headAndHalf(exam, told), ...toldLimbShifts(told)];
+  return [
+    ...patterns.flatMap((one) => shiftsOf(one, told)),
+    ...headAndHalf(exam, told),
+    ...toldInDaysShifts(exam, told),
+    ...toldLimbShifts(told),
+  ];
 }
 
 /** Over weeks to years; of what nobody has dated that it goes on. */

@@ -25,7 +25,7 @@ export function isOfPressedNerves(facts: BedsideFacts): boolean {
   const { weakLimbs, exam } = facts;
   const pressed = facts.told(
     ...['external-pressure', 'elbow-leaning', 'deep-sleep-on-arm', 'leg-crossing', 'prolonged-squatting'],
-    ...['previous-pressure-palsy', 'family/pressure-palsies'],
+    ...['surgical-positioning', 'previous-pressure-palsy', 'family/pressure-palsies'],
   );
   const movements = new Set(weakLimbs.map(({ item }) => item.key));
   const regions = new Set(weakLimbs.map(({ item }) => item.region));

@@ -6,6 +6,9 @@ import { infectionsBefore } from './fever.ts';
 import { toxicToNerves } from './spinal-flags.ts';
 import { each, none, type RaisingStory } from './story.ts';
 
+/** Age in years from which the canal of the neck is often narrow. Judged. */
+const narrowNeckFrom = 45;
+
 /** Complaints of limbs, bladder and throat that raise a flag before anybody has examined, or though nobody has said since when. */
 export const limbComplaints: readonly RaisingStory[] = [
   {
@@ -20,6 +23,19 @@ export const limbComplaints: readonly RaisingStory[] = [
       ];
     },
     source: recalled('nice-ng234', 'recognition and imaging'),
+  },
+  {
+    // Both arms that fail after a fall or a crash in the second half of life: the cord of a narrow neck is bruised without a fracture.
+    flag: 'suspected-cord-compression',
+    check: (facts) => {
+      const isFresh = facts.cameWithin(14) && facts.exam.onset.pace !== 'chronic';
+      if (!isFresh || (facts.exam.person.ageYears ?? 0) < narrowNeckFrom || facts.weakLimbs.length > 0) return none;
+      const arms = facts.told('arm-weakness');
+      const side = facts.query.history('arm-weakness')?.side;
+      const isOfALimb = side === 'left' || side === 'right' || facts.told('limb-fracture-or-dislocation').length > 0;
+      return isOfALimb ? none : each(facts.told('trauma', 'neck-trauma'), arms);
+    },
+    source: recalled('adams-victor', 'central cord injury'),
   },
   {
     // Known cancer and legs that are said to fail; of a nerve poison it would be numbness first.

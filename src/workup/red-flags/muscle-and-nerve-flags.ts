@@ -201,7 +201,8 @@ export const muscleAndNerveFlags: readonly RedFlagRule[] = [
         arteries.length > 0 &&
         nerves.length > 0 &&
         facts.upperMotorSigns.length === 0 &&
-        facts.kindProbability('muscle') < 0.5;
+        facts.kindProbability('muscle') < 0.5 &&
+        !isOneRoot(facts, arteries.length);
       // Two or more limbs, no pair of them alike: nerves that fail one by one.
       const limbs = (['upper-limbs', 'lower-limbs'] as const).flatMap((limb) =>
         (['left', 'right'] as const).filter((side) => facts.weak(limb, side).length > 0),
@@ -218,6 +219,8 @@ export const muscleAndNerveFlags: readonly RedFlagRule[] = [
       const isFresh = facts.maybeProgressing && facts.beganWithin(183) === 'yes';
       if (isNerve && isFresh && blood.length > 0 && nerves.length > 0)
         return present([...blood, ...findingReasons(nerves, 3)]);
+      const told = asthmaAndMore(facts);
+      if (told.length > 0 && isFresh && facts.upperMotorSigns.length === 0) return present(told);
       return fits &&
         (facts.exam.onset.pace !== 'chronic' || facts.beganWithin(183) === 'yes') &&
         facts.exam.course !== 'static'
@@ -462,4 +465,26 @@ function checkMyositis(facts: BedsideFacts): readonly Reason[] {
   const released = releasedOnMuscle(facts);
   if (released.length > 0) return released;
   return each(inflamed, weak, [...danger, ...findingReasons(hardlyLift, 2)]);
+}
+
+/** A root that a stretched nerve or a strained spine points to, in somebody who happens to have asthma and nothing else of the vessels. */
+function isOneRoot(facts: BedsideFacts, vessels: number): boolean {
+  const pulled = facts.query.abnormal(['special-tests/straight-leg-raise', 'special-tests/spurling']);
+  return (
+    vessels === 1 &&
+    facts.told('asthma').length === 1 &&
+    pulled.length + facts.told('pain-on-straining').length > 0 &&
+    facts.kindProbability('root') >= 0.5
+  );
+}
+
+/**
+ * Asthma that came late, with sinuses, skin or a body that wastes, and limbs that tingle and fail within weeks: the nerves of
+ * most with eosinophilic granulomatosis are struck (Comarmond 2013, from memory), before anybody has found a sign.
+ */
+function asthmaAndMore(facts: BedsideFacts): readonly Reason[] {
+  const feeling = facts.told('numbness', 'paraesthesiae', 'neuropathic-pain', 'foot-pain', 'burning-feet');
+  const strength = facts.told('weakness', 'leg-weakness', 'arm-weakness');
+  const vessels = facts.told('sinus-or-ear-infection', 'rash', 'weight-loss', 'night-sweats', 'glomerulonephritis');
+  return each(facts.told('asthma'), vessels, feeling, strength);
 }

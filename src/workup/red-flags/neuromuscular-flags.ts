@@ -433,7 +433,9 @@ function slowWeakness(facts: BedsideFacts, trouble: readonly Reason[]): Verdict 
   // Of what nobody has dated muscles that have grown thin or twitch say that it is not of days.
   const thin = facts.query.abnormalWhere(({ item }) => item.key === 'wasting' || item.key === 'fasciculation');
   const isUndatedButOld = facts.isUndated && thin.length + facts.told('muscle-thinning').length > 0;
-  const slow = (facts.beganWithin(28) === 'no' || isUndatedButOld) && facts.maybeProgressing && !isOfStroke;
+  const isOfWeeks = facts.exam.onset.pace === 'subacute' && facts.beganWithin(14) === 'no';
+  const slow =
+    (facts.beganWithin(28) === 'no' || isOfWeeks || isUndatedButOld) && facts.maybeProgressing && !isOfStroke;
   return slow && weak.length + told.length > 0 && trouble.length > 0
     ? present([...trouble, ...findingReasons(weak, 3), ...told])
     : null;

@@ -38,6 +38,16 @@ export function isNewborn({ person, onset }: Exam): boolean {
   return person.ageYears !== undefined && person.ageYears < newbornYears && !isOlder;
 }
 
+/** Up to this age, three months in years, what has been there from the first month on is as pressing as it was then. Judged. */
+const stillNewYears = 92 / daysPerYear;
+
+/** An infant of a few months whose illness began while it was a newborn; an age in whole years does not tell. */
+export function isIllFromBirth({ person, onset }: Exam): boolean {
+  const { ageYears = 0 } = person;
+  if (ageYears <= 0 || ageYears >= stillNewYears) return false;
+  return onset.durationDays !== undefined && ageYears - onset.durationDays / daysPerYear <= newbornYears;
+}
+
 /** The usual verdict, but for a story told that raises the flag though what is usually looked for was not found. */
 export const orTold = (usual: Verdict | null, told: readonly Reason[]): Verdict | null =>
   usual?.state !== 'present' && told.length > 0 ? present(told) : usual;

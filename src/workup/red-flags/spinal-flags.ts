@@ -427,7 +427,10 @@ function growingInTheCord(facts: BedsideFacts): readonly Reason[] {
  */
 function clumsyAndUnsteady(facts: BedsideFacts): readonly Reason[] {
   const { query } = facts;
-  const grows = isGradual(facts) && facts.isProgressive;
+  const hoffmann = query.abnormal(['special-tests/hoffmann', 'special-tests/tromner']);
+  // Fingers of both hands that answer a flick beside legs that sway: whether it grows need not be said.
+  const isOfBothHands = new Set(hoffmann.map(({ side }) => side)).size > 1 && facts.maybeProgressing;
+  const grows = isGradual(facts) && (facts.isProgressive || isOfBothHands);
   const head = query.abnormalWhere(
     ({ item }) => item.section === 'cranialNerves' || item.section === 'higherFunction' || item.section === 'autonomic',
   );
@@ -437,7 +440,7 @@ function clumsyAndUnsteady(facts: BedsideFacts): readonly Reason[] {
   const place = facts.kindProbability('cord') + siteProbability(facts, 'foramen-magnum');
   const shock = facts.told('electric-shock-on-neck-flexion');
   const hands = [
-    ...facts.told('clumsiness', 'arm-weakness', 'numbness'),
+    ...facts.told('clumsiness', 'arm-weakness', 'numbness', ...(isOfBothHands ? ['paraesthesiae'] : [])),
     ...findingReasons([...facts.weak('upper-limbs'), ...wastedOrNumbHands(facts)], 2),
   ];
   const tracts = facts.upperMotorSignsInLegs.filter(({ item }) => item.scale !== 'reflex-grade');
@@ -446,7 +449,7 @@ function clumsyAndUnsteady(facts: BedsideFacts): readonly Reason[] {
     ...shock,
     ...findingReasons([...query.abnormal(['special-tests/lhermitte']), ...tracts], 2),
   ];
-  return place >= 0.15 ? each(findingReasons(facts.upperMotorSigns, 3), hands, walk) : none;
+  return place >= (isOfBothHands ? 0.1 : 0.15) ? each(findingReasons(facts.upperMotorSigns, 3), hands, walk) : none;
 }
 
 function siteProbability({ localisation }: BedsideFacts, site: string): number {

@@ -168,6 +168,8 @@ export function suddenFocalSigns(facts: BedsideFacts): readonly Reason[] {
     'external-pressure',
     'hyperthyroidism',
     'episodic-weakness',
+    // What climbs from the legs to the arms is not of an artery of the brain.
+    'ascending-weakness',
   );
   const isBlow = facts.exam.onset.pace === 'hyperacute' && untested && elsewhere.length === 0;
   const side = facts.query.history('leg-weakness')?.side;

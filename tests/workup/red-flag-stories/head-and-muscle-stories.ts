@@ -153,6 +153,20 @@ export const headAndMuscleStories: readonly Story[] = [
     not: { person: { ageYears: 30 }, history: { symptoms: has('seizure') } },
   },
   {
+    flag: 'newborn-with-neurological-signs',
+    by: 'an infant of two months that has been limp since its first weeks (common practice); one that was well until lately is older',
+    raised: {
+      person: { ageYears: 0.17 },
+      history: { onset: { pace: 'chronic', durationDays: 60 }, symptoms: has('weakness') },
+      findings: { tone: [{ site: 'trunk', tone: 'reduced' }] },
+    },
+    not: {
+      person: { ageYears: 0.17 },
+      history: { onset: { pace: 'acute', durationDays: 3 }, symptoms: has('weakness') },
+      findings: { tone: [{ site: 'trunk', tone: 'reduced' }] },
+    },
+  },
+  {
     flag: 'rhabdomyolysis',
     by: 'Amato and Russell: dark urine or a very high creatine kinase',
     raised: {

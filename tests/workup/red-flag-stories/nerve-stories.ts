@@ -1,4 +1,4 @@
-import { weakLegsBothSides } from '../../support/bedside.ts';
+import { site, weakLegsBothSides } from '../../support/bedside.ts';
 import { days, has, hours, months, on, power, reflexes, type Story, signs, weeks } from './story.ts';
 
 const weakAndAreflexic = { power: weakLegsBothSides, reflexes: reflexes('0', 'knee', 'ankle') };
@@ -168,5 +168,38 @@ export const nerveStories: readonly Story[] = [
       history: { onset: weeks, course: 'progressive', exposures: has('elbow-leaning') },
       findings: { power: power('left', '4', 'finger-abduction') },
     },
+  },
+  {
+    flag: 'suspected-vasculitic-neuropathy',
+    by: 'late asthma and sinuses with a leg that tingles and fails within weeks (Comarmond 2013); asthma by itself is none',
+    raised: {
+      history: {
+        onset: weeks,
+        course: 'progressive',
+        symptoms: has('leg-weakness', 'paraesthesiae'),
+        conditions: has('asthma', 'sinus-or-ear-infection'),
+      },
+    },
+    not: {
+      history: {
+        onset: weeks,
+        course: 'progressive',
+        symptoms: has('leg-weakness', 'paraesthesiae'),
+        conditions: has('sinus-or-ear-infection'),
+      },
+    },
+  },
+  {
+    flag: 'suspected-vasculitic-neuropathy',
+    by: 'a toe that fails in one with late asthma may be an infarcted nerve; a stretched root that hurts is a disc',
+    raised: {
+      history: { onset: days, conditions: has('asthma') },
+      findings: { power: power('left', '4', 'great-toe-extension') },
+    },
+    not: {
+      history: { onset: days, symptoms: has('pain-on-straining'), conditions: has('asthma') },
+      findings: { power: power('left', '4', 'great-toe-extension') },
+    },
+    at: site('nerve-root', 'root'),
   },
 ];

@@ -237,4 +237,33 @@ export const spineStories: readonly Story[] = [
       findings: { power: weakLegsBothSides, plantars: extensorBoth },
     },
   },
+  {
+    flag: 'suspected-cord-compression',
+    by: 'both arms that fail after a fall in later life (Adams and Victor, central cord injury); one arm is a nerve or the plexus',
+    raised: {
+      person: { ageYears: 72 },
+      history: { onset: days, symptoms: has('arm-weakness'), exposures: has('trauma') },
+    },
+    not: {
+      person: { ageYears: 72 },
+      history: {
+        onset: days,
+        symptoms: [{ key: 'arm-weakness', side: 'left', present: true }],
+        exposures: has('trauma'),
+      },
+    },
+  },
+  {
+    flag: 'progressive-cord-signs',
+    by: 'fingers of both hands that answer a flick, hands that tingle and a walk that sways (NICE NG127); one hand is met in health',
+    raised: {
+      history: { onset: months, symptoms: has('paraesthesiae', 'unsteadiness') },
+      findings: { specialTests: [{ test: 'hoffmann', side: 'both', result: 'positive' }] },
+    },
+    not: {
+      history: { onset: months, symptoms: has('paraesthesiae', 'unsteadiness') },
+      findings: { specialTests: [{ test: 'hoffmann', side: 'left', result: 'positive' }] },
+    },
+    at: site('spinal-cord-transverse', 'cord', 0.4),
+  },
 ];

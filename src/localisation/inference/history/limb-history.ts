@@ -69,6 +69,9 @@ const sacral = anyOf(kinds('cauda-equina'), sites('conus-medullaris'));
 export const limbHistory: readonly HistoryWeight[] = [
   ...weigh('back-pain', lumbarRoots, 1.6, 0.65, 'back pain is usual when lumbosacral roots are compressed'),
   ...weigh('radicular-leg-pain', lumbarRoots, 2.5, 0.6, 'pain down the leg points to a root'),
+  ...weigh('radicular-leg-pain', kinds('cauda-equina'), 1.5, 1, 'its roots hurt down the legs'),
+  ...weigh('radicular-leg-pain', thoracicCord, 0.6, 1, 'pain down the leg starts at its roots, below the cord'),
+  ...weigh('dysphagia', kinds('plexus', 'root', 'cauda-equina'), 0.5, 1, 'it does not serve the throat'),
   ...weigh('leg-pain', lumbarRoots, 1.4, 0.85, 'pain of the leg comes from its roots more often than from elsewhere'),
   ...weigh(
     ['arm-pain', 'leg-pain', 'shoulder-pain', 'radicular-arm-pain', 'radicular-leg-pain', 'flank-pain'],

@@ -1,0 +1,70 @@
+import type { Exam } from '../../exam/exam.ts';
+import { anyOf, cervicalCord, kinds, lumbarRoots, sites } from './history/history-weight.ts';
+import { hasSignOfTheHead, shiftBy, sidesOf, weakMovements } from './limb-patterns.ts';
+import type { Applies, Shift } from './shift.ts';
+import { tells } from './told.ts';
+import { serves } from './told-limbs.ts';
+
+const painOfTheNeck: ReadonlySet<string> = new Set(['neck-pain', 'radicular-arm-pain']);
+/** Within hours a shoulder that hurts as the limbs fail is the neck's as well; over days it may be anything. */
+const painOfTheNeckInHours: ReadonlySet<string> = new Set([...painOfTheNeck, 'shoulder-pain', 'thoracic-back-pain']);
+const painOfMuscle: ReadonlySet<string> = new Set(['muscle-pain', 'preceding-infection', 'similar-attacks-before']);
+
+/** Days within which the limbs have failed, and what the pattern does to the odds. Judged. */
+const underAPainfulNeck = { days: 14, cord: 3, bleeding: 2, muscle: 0.15, roots: 0.5 } as const;
+const bleeds: ReadonlySet<string> = new Set(['anticoagulant', 'bleeding-disorder', 'lumbar-puncture-or-epidural']);
+
+/**
+ * All four limbs fail within days and it began with pain in the neck: blood, a disc, pus or a closed artery at the cord does that;
+ * an attack of paralysis is painless, and inflamed roots hurt in the back and legs. Source: Groen 2004, blood outside the dura
+ * (from memory). Odds judged.
+ */
+function fourLimbsUnderAPainfulNeckShifts({ findings, history, onset }: Exam): readonly Shift[] {
+  const { pace, durationDays = 0 } = onset;
+  if (pace !== 'hyperacute' && pace !== 'acute') return [];
+  if (durationDays > underAPainfulNeck.days) return [];
+  if (!tells(history, pace === 'hyperacute' ? painOfTheNeckInHours : painOfTheNeck)) return [];
+  if (tells(history, painOfMuscle) || hasSignOfTheHead(findings)) return [];
+  const weak = weakMovements(findings);
+  const areBoth = (['upper-limbs', 'lower-limbs'] as const).every(
+    (limb) => sidesOf(weak.filter(({ item }) => item.region === limb)).size === 2,
+  );
+  const [first] = weak;
+  if (first === undefined || !areBoth) return [];
+  const because = 'the neck hurt and all four limbs failed within days';
+  const blood = tells(history, bleeds) ? underAPainfulNeck.bleeding : 1;
+  return [
+    shiftBy(first, { applies: cordBelowTheNeck, factor: underAPainfulNeck.cord * blood, because }),
+    shiftBy(first, { applies: kinds('muscle', 'junction'), factor: underAPainfulNeck.muscle, because }),
+    shiftBy(first, { applies: kinds('polyradiculoneuropathy'), factor: underAPainfulNeck.roots, because }),
+  ];
+}
+
+const cordBelowTheNeck: Applies = (site) => cervicalCord(site) && site.key !== 'spinal-cord-posterior';
+
+/** What the pattern does to the odds of what lies in the canal, and of what lies outside of it. Judged. */
+const struckInTheCanal = { inside: 3, outside: 0.2 } as const;
+const inTheCanal = anyOf(lumbarRoots, kinds('cauda-equina'), sites('conus-medullaris'));
+
+/**
+ * A needle in the back that shot pain into a leg touched what lies in the canal; the plexus and the nerves of the leg are out
+ * of its reach. Source: Horlocker 2000, paraesthesia at spinal anaesthesia (from memory). Odds judged.
+ */
+function needleInTheCanalShifts({ findings, history }: Exam): readonly Shift[] {
+  const isSaid = (key: string): boolean => history.some((one) => one.present && one.key === key);
+  if (!isSaid('lumbar-puncture-or-epidural') || !isSaid('needle-near-nerve')) return [];
+  const wrong = findings.find(({ abnormal, item }) => abnormal && item.region === 'lower-limbs');
+  if (wrong === undefined) return [];
+  const because = 'a needle in the back touches roots and cord, not what lies outside the canal';
+  return [
+    shiftBy(wrong, { applies: inTheCanal, factor: struckInTheCanal.inside, because }),
+    shiftBy(wrong, { applies: outOfTheCanal, factor: struckInTheCanal.outside, because }),
+  ];
+}
+
+const outOfTheCanal: Applies = (site) => (site.kind === 'nerve' || site.kind === 'plexus') && serves.leg(site);
+
+/** What fails in limbs within hours or days beside what was told of it, and what that says of the site. */
+export function acuteLimbShifts(exam: Exam): readonly Shift[] {
+  return [...fourLimbsUnderAPainfulNeckShifts(exam), ...needleInTheCanalShifts(exam)];
+}
