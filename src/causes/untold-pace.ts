@@ -4,13 +4,14 @@ import type { Modifier } from './modifier.ts';
 import { missing } from './reasons.ts';
 import type { Cause } from './table/cause.ts';
 
+/** Of a cause that would begin at any of the four paces equally often nothing follows: each row has a mean of 1. */
 type Weights = Readonly<Record<OnsetPace, number>>;
 
 /** Where a story was told and nobody says how fast it came, it hardly came at a stroke: that is what is said first. Judged. */
-const withoutPace: Weights = { hyperacute: 0.55, acute: 0.9, subacute: 1.2, chronic: 1.2 };
+const withoutPace: Weights = { hyperacute: 0.57, acute: 0.93, subacute: 1.25, chronic: 1.25 };
 
 /** Muscles that are stiff or thin have been so for weeks: right after a lesion they are limp and full. Judged. */
-const withOldSigns: Weights = { hyperacute: 0.35, acute: 0.6, subacute: 1.2, chronic: 1.5 };
+const withOldSigns: Weights = { hyperacute: 0.35, acute: 0.6, subacute: 1.3, chronic: 1.75 };
 
 const oldSigns = ['inspection/wasting', 'inspection/joint-contracture'];
 
