@@ -6,6 +6,8 @@ export interface Modifier {
   readonly reason: () => Reason;
   /** True of a deficit that tells where the lesion lies, which the site has counted already: by itself it speaks for no cause. */
   readonly saysOnlyWhere?: boolean;
+  /** An illness, an exposure or a medicine that was there before, which other hints do not bring with them. */
+  readonly standsAlone?: boolean;
 }
 
 /** A ratio nearer to 1 than this is used but not worth a line. */

@@ -7,6 +7,7 @@ import type { Finding } from '../exam/finding.ts';
 import { daysPerYear } from '../kernel/days.ts';
 import { rememberedWith } from '../kernel/remembered.ts';
 import { bodySides } from '../kernel/side.ts';
+import { depthModifiers } from './depth-of-paralysis.ts';
 import { type ExamQuery, historyReason, isFrom, withoutExamples } from './exam-query.ts';
 import { inheritanceModifiers } from './inheritance.ts';
 import { type Modifier, worthSaying } from './modifier.ts';
@@ -22,6 +23,7 @@ import {
   type SignRatio,
   type ValueRatio,
 } from './table/cause.ts';
+import { untoldPaceModifiers } from './untold-pace.ts';
 import { ratioOf, valueRowsOf } from './value-rows.ts';
 
 /** What the person, the history, the signs and the results say about one cause. */
@@ -41,6 +43,9 @@ const ratioBounds = { least: 0.002, most: 500 } as const;
 
 /** Exponent of the product: hints that go together, such as fever and a raised C-reactive protein, count for less than both. Judged. */
 const temper = 0.75;
+
+/** The same of an illness, an exposure or a medicine: what is complained of goes together, these come each by itself. Judged. */
+const temperOfFacts = 0.9;
 
 /** The same where signs and tempo, which go together with what was told, are left out. Judged. */
 const temperOfStories = 0.9;
@@ -64,7 +69,7 @@ const paceWords = {
  */
 export function weighStory(cause: Cause, query: ExamQuery): Pick<CauseWeight, 'ratio' | 'reasons'> {
   const modifiers = [...personModifiers(cause, query), ...toldAndMeasured(cause, query)];
-  return { ratio: tempered(modifiers, temperOfStories), reasons: () => inWords(modifiers) };
+  return { ratio: tempered(modifiers, () => temperOfStories), reasons: () => inWords(modifiers) };
 }
 
 /** Weighs one cause against everything but the site: tempo, course, person, history, signs and results. Worked out once for each exam. */
@@ -82,10 +87,16 @@ function weighAll(cause: Cause, query: ExamQuery): CauseWeight {
   const story = toldAndMeasured(cause, query);
   const specific = [
     ...story,
-    ...(cause.signs ?? []).flatMap((sign) => signModifier(sign, query)),
+    ...(cause.signs ?? []).flatMap((sign) => signModifier(sign, query, saidAlready(cause, sign, query))),
     ...(cause.sides ?? []).flatMap((row) => sideModifier(row, query)),
+    ...depthModifiers(cause, query),
   ];
-  const modifiers = [...tempoModifiers(cause, query.exam), ...personModifiers(cause, query), ...specific];
+  const modifiers = [
+    ...tempoModifiers(cause, query.exam),
+    ...untoldPaceModifiers(cause, query),
+    ...personModifiers(cause, query),
+    ...specific,
+  ];
   return {
     ratio: tempered(modifiers) * againstTheDate(cause, query),
     isSupported:
@@ -103,8 +114,10 @@ function toldAndMeasured(cause: Cause, query: ExamQuery): readonly Modifier[] {
   ];
 }
 
-function tempered(modifiers: readonly Modifier[], power = temper): number {
-  return withinBounds(modifiers.reduce((ratio, modifier) => ratio * modifier.ratio, 1) ** power);
+const usualTemper = ({ standsAlone }: Modifier): number => (standsAlone === true ? temperOfFacts : temper);
+
+function tempered(modifiers: readonly Modifier[], power = usualTemper): number {
+  return withinBounds(modifiers.reduce((product, modifier) => product * modifier.ratio ** power(modifier), 1));
 }
 
 /** How much of what goes beyond the range still counts, as an exponent: of two that are both far beyond it the better one leads. Judged. */
@@ -179,9 +192,18 @@ function isNew({ onset: { pace, durationDays = 0 } }: Exam): boolean {
   return (pace === 'hyperacute' || pace === 'acute') && durationDays <= newAndOld.newWithin;
 }
 
+/** From so many days on what has not grown does not grow. Judged. */
+const longStanding = 180;
+
+/** Where the table says nothing of it, what stands still is as much against a disease as growing worse is for it; twice after months. */
+function whatStands({ courses }: Cause, { onset: { durationDays = 0 } }: Exam): number | undefined {
+  const growing = courses?.progressive;
+  return growing === undefined || growing <= 1 ? undefined : growing ** (durationDays >= longStanding ? -2 : -1);
+}
+
 /** Getting worse within days is not the slow growth that speaks for a disease of months and years. */
 function courseRatio(cause: Cause, exam: Exam, course: NonNullable<Exam['course']>): number | undefined {
-  const ratio = cause.courses?.[course];
+  const ratio = cause.courses?.[course] ?? (course === 'static' ? whatStands(cause, exam) : undefined);
   const isSlowGrowth = course === 'progressive' && cause.tempo.chronic >= mostlyChronic;
   return ratio !== undefined && isSlowGrowth && isNew(exam) ? Math.min(1, ratio) : ratio;
 }
@@ -286,6 +308,26 @@ const ageAtOnset = rememberedWith(({ exam, abnormal }: ExamQuery): AgeAtOnset | 
   return { earliest: isOlder ? 0 : latest, latest, words };
 });
 
+const factsBefore: ReadonlySet<HistoryStatement['kind']> = new Set(['condition', 'exposure', 'medication']);
+
+/** What many have who come with something else, so that it is told of every illness: it counts no more than a complaint. */
+const commonInEverybody: ReadonlySet<string> = new Set([
+  ...['hypertension', 'diabetes-mellitus', 'hyperlipidaemia', 'obesity', 'tobacco', 'alcohol-excess'],
+  ...['ischaemic-heart-disease', 'atrial-fibrillation', 'hypothyroidism', 'migraine', 'osteoporosis', 'cancer'],
+  ...['trauma', 'head-injury', 'limb-fracture-or-dislocation', 'recent-surgery', 'spinal-surgery', 'immunosuppression'],
+  ...[
+    'metformin',
+    'insulin-or-sulfonylurea',
+    'beta-blocker',
+    'antiplatelet',
+    'corticosteroid',
+    'proton-pump-inhibitor',
+  ],
+]);
+
+const standsAlone = ({ present, kind, key }: HistoryStatement): boolean =>
+  present && factsBefore.has(kind) && !commonInEverybody.has(key);
+
 function historyModifiers(cause: Cause, query: ExamQuery): readonly Modifier[] {
   const modifiers: Modifier[] = [];
   for (const row of cause.history ?? []) {
@@ -294,8 +336,10 @@ function historyModifiers(cause: Cause, query: ExamQuery): readonly Modifier[] {
     if (lesser !== undefined)
       modifiers.push({ ratio: row.present ** shareOfLesser, reason: () => historyReason(lesser) });
     else if (statement === undefined) modifiers.push(...silenceModifier(row, query));
-    else
-      modifiers.push({ ratio: statement.present ? row.present : row.absent, reason: () => historyReason(statement) });
+    else {
+      const ratio = statement.present ? row.present : row.absent;
+      modifiers.push({ ratio, standsAlone: standsAlone(statement), reason: () => historyReason(statement) });
+    }
   }
   return modifiers;
 }
@@ -402,11 +446,23 @@ function silenceModifier({ keys, absent }: HistoryRatio, query: ExamQuery): read
   return [{ ratio: absent ** shareOfDenial, reason }];
 }
 
-function signModifier(row: SignRatio, query: ExamQuery): readonly Modifier[] {
+/** How much of a sign, as an exponent, is left where the story has told and weighed the same: a fever that was measured too. Judged. */
+const shareOfSeenToo = 0.65;
+
+/** Whether what the sign shows was told, and counts for the cause already. */
+function saidAlready({ history = [] }: Cause, { items }: SignRatio, query: ExamQuery): boolean {
+  return history.some(({ keys }) =>
+    keys.some(
+      (key) => (seenAs[key] ?? []).some((item) => items.includes(item)) && query.history(key)?.present === true,
+    ),
+  );
+}
+
+function signModifier(row: SignRatio, query: ExamQuery, isSaid: boolean): readonly Modifier[] {
   const abnormal = query.abnormal(row.items).filter((finding) => isAt(row, finding));
   const findings = abnormal.length > 0 ? abnormal : query.tested(row.items);
   if (findings.length === 0) return unmentionedMovement(row, query);
-  const ratio = abnormal.length > 0 ? row.present : row.absent;
+  const ratio = (abnormal.length > 0 ? row.present : row.absent) ** (isSaid ? shareOfSeenToo : 1);
   const saysOnlyWhere = findings.every(({ item }) => sectionsOfDeficits.has(item.section));
   return [{ ratio, saysOnlyWhere, reason: () => findingReasons(findings)[0] ?? missing('a sign') }];
 }

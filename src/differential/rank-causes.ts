@@ -90,8 +90,8 @@ const notAnatomical = 'not-anatomical';
 /** Site of what leaves no sign between attacks, or none yet. */
 const noLesion = 'no-lesion';
 
-/** Where too little was examined to name one place, but it is as good as certain that something is wrong, causes are named all the same. Judged. */
-const mayBeNothing = 0.2;
+/** Where too little was examined to name one place, but it is likelier than not that something is wrong, causes are named all the same. Judged. */
+const mayBeNothing = 0.5;
 
 /**
  * Exponent of the scores before they are normalised. The ratios are tempered one by one, and the probabilities that follow from them

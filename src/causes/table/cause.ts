@@ -121,6 +121,8 @@ export interface Cause {
   readonly history?: readonly HistoryRatio[];
   readonly signs?: readonly SignRatio[];
   readonly sides?: readonly SideRatio[];
+  /** Likelihood ratio of legs that hardly move, in lesions of the cord or cauda equina; a partial weakness follows from it. */
+  readonly paralysis?: number;
   readonly quantities?: readonly QuantityRatio[];
   readonly values?: readonly ValueRatio[];
   readonly source: Source;

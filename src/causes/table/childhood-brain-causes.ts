@@ -112,7 +112,7 @@ export const childhoodBrainCauses: readonly Cause[] = [
     label: 'Crisis of an inborn error of metabolism (urea cycle disorder, organic aciduria)',
     inheritance: ['autosomal-recessive', 'x-linked'],
     produces: [
-      at(['diffuse-encephalopathy'], 'rare'),
+      at(['diffuse-encephalopathy'], 'uncommon'),
       at(
         ['raised-intracranial-pressure', 'hyperkinetic-syndrome', 'striatum', 'cerebellar-degeneration'],
         'exceptional',
@@ -121,7 +121,7 @@ export const childhoodBrainCauses: readonly Cause[] = [
     ],
     tempo: { hyperacute: 0.12, acute: 0.68, subacute: 0.15, chronic: 0.05 },
     courses: { 'relapsing-remitting': 2, fluctuating: 2 },
-    age: { from: 0, to: 50, outside: 0.2 },
+    age: { from: 0, to: 18, outside: 0.3 },
     history: [
       told(['vomiting', 'early-satiety'], 3, 0.5),
       // Who cannot burn protein shuns meat and milk long before anybody knows why.

@@ -30,6 +30,7 @@ export const cordCauses: readonly Cause[] = [
       at(['spinal-cord-posterolateral'], 'common'),
     ],
     tempo: { hyperacute: 0.02, acute: 0.05, subacute: 0.18, chronic: 0.75 },
+    paralysis: 0.4,
     courses: { progressive: 1.3, 'relapsing-remitting': 0.3 },
     age: { from: 45, to: 110, outside: 0.25 },
     history: [
@@ -86,6 +87,7 @@ export const cordCauses: readonly Cause[] = [
       at(['foramen-magnum', 'adjacent-nerve-roots', 'polyradiculopathy', 'no-lesion'], 'exceptional'),
     ],
     tempo: tempos.acuteOrSubacute,
+    paralysis: 1.1,
     courses: { progressive: 1.6, improving: 0.05, 'relapsing-remitting': 0.05 },
     age: { from: 40, to: 110, outside: 0.35 },
     history: [
@@ -139,6 +141,7 @@ export const cordCauses: readonly Cause[] = [
     ],
     // The back aches for days to weeks before the limbs fail. Darouiche 2006 (recalled).
     tempo: { hyperacute: 0.08, acute: 0.5, subacute: 0.36, chronic: 0.06 },
+    paralysis: 1.3,
     courses: { progressive: 1.5, improving: 0.15, 'relapsing-remitting': 0.1 },
     history: [
       told(['livestock-or-raw-milk', 'valve-disease-or-endocarditis', 'dialysis', 'sickle-cell-disease'], 3, 1),
@@ -194,6 +197,7 @@ export const cordCauses: readonly Cause[] = [
       at(['no-lesion', 'lower-motor-neuron-system'], 'exceptional'),
     ],
     tempo: { hyperacute: 0.66, acute: 0.28, subacute: 0.04, chronic: 0.02 },
+    paralysis: 1.2,
     courses: { 'relapsing-remitting': 0.4, static: 0.8 },
     history: [
       told(['spinal-surgery', 'recent-surgery', 'needle-near-nerve', 'ankylosing-spondylitis'], 3, 1),
@@ -229,6 +233,7 @@ export const cordCauses: readonly Cause[] = [
     ],
     tempo: tempos.sudden,
     // It is worst at once; what climbs for days is swelling, blood or something else.
+    paralysis: 1.6,
     courses: { progressive: 0.2, static: 1.6, improving: 1.3 },
     history: [
       told(['trauma', 'limb-fracture-or-dislocation', 'neck-trauma', 'spinal-fracture', 'head-injury'], 50, 0.02),
@@ -258,6 +263,7 @@ export const cordCauses: readonly Cause[] = [
     ],
     // The worst within 12 hours in 77 %, a stuttering decline in 23 %.
     tempo: { hyperacute: 0.74, acute: 0.22, subacute: 0.03, chronic: 0.01 },
+    paralysis: 1.6,
     courses: { progressive: 0.3, monophasic: 1.5 },
     age: { from: 40, to: 110, outside: 0.5 },
     history: [
@@ -320,6 +326,7 @@ export const cordCauses: readonly Cause[] = [
     ],
     // It grows worse by steps, on effort or on standing, and may mend for hours; some begin within days.
     tempo: { hyperacute: 0.05, acute: 0.1, subacute: 0.35, chronic: 0.5 },
+    paralysis: 0.5,
     courses: { progressive: 1.4, fluctuating: 2 },
     age: { from: 45, to: 90, outside: 0.2 },
     sex: { male: 1.6, female: 0.4 },
@@ -369,6 +376,7 @@ export const cordCauses: readonly Cause[] = [
       at(['oculosympathetic-chain', 'adjacent-nerve-roots', 'upper-motor-neuron-system'], 'exceptional'),
     ],
     tempo: tempos.chronic,
+    paralysis: 0.3,
     age: { from: 8, to: 75, outside: 0.4 },
     courses: { progressive: 1.3 },
     history: [
@@ -410,6 +418,7 @@ export const cordCauses: readonly Cause[] = [
     ],
     // A few bleed, or swell within days.
     tempo: { hyperacute: 0.03, acute: 0.08, subacute: 0.24, chronic: 0.65 },
+    paralysis: 0.6,
     courses: { progressive: 1.6, improving: 0.1 },
     history: [
       told(['bladder-disturbance', 'neuropathic-pain', 'abdominal-pain', 'clumsiness'], 1.2, 1),
@@ -449,6 +458,7 @@ export const cordCauses: readonly Cause[] = [
     ],
     tempo: { hyperacute: 0.02, acute: 0.06, subacute: 0.24, chronic: 0.68 },
     // It is mostly found within one or two years.
+    paralysis: 0.7,
     durationDays: { to: 2190, outside: 0.4, source: fromMemory },
     courses: { progressive: 1.6, improving: 0.1 },
     age: { from: 12, to: 100, outside: 0.4 },
@@ -499,6 +509,7 @@ export const cordCauses: readonly Cause[] = [
     age: { from: 20, to: 90, outside: 0.3 },
     // Of those who come to operation a fifth grew weak within days to weeks.
     tempo: { hyperacute: 0.08, acute: 0.2, subacute: 0.3, chronic: 0.42 },
+    paralysis: 0.6,
     durationDays: { to: 2190, outside: 0.4, source: fromMemory },
     history: [
       told(['flank-pain', 'abdominal-pain', 'tight-band', 'pain-on-straining'], 1.8, 1),

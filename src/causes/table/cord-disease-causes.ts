@@ -62,6 +62,7 @@ export const cordDiseaseCauses: readonly Cause[] = [
       inKind(['root'], 'exceptional', 'cervical'),
     ],
     tempo: tempos.subacuteOrChronic,
+    paralysis: 1.2,
     courses: { progressive: 1.5 },
     history: [
       told(['malnutrition', 'injecting-drug-use', 'family/similar-disorder'], 1.3, 1),
@@ -102,6 +103,7 @@ export const cordDiseaseCauses: readonly Cause[] = [
       at(['upper-motor-neuron-system'], 'exceptional'),
     ],
     tempo: tempos.subacuteOrChronic,
+    paralysis: 0.4,
     courses: { progressive: 1.4 },
     history: [
       told(['fever', 'back-pain', 'thoracic-back-pain', 'night-sweats'], 0.4, 1.05),
@@ -191,6 +193,7 @@ export const cordDiseaseCauses: readonly Cause[] = [
       at(['spinal-cord-transverse', 'upper-motor-neuron-system'], 'exceptional'),
     ],
     tempo: tempos.subacuteOrChronic,
+    paralysis: 0.4,
     courses: { progressive: 1.4 },
     age: { from: 25, to: 80, outside: 0.5 },
     history: [
@@ -275,6 +278,7 @@ export const cordDiseaseCauses: readonly Cause[] = [
     ],
     // It bleeds at once, or steals blood for years.
     tempo: tempos.any,
+    paralysis: 0.8,
     courses: { 'relapsing-remitting': 1.5 },
     age: { from: 5, to: 45, outside: 0.4 },
     history: [
@@ -314,6 +318,7 @@ export const cordDiseaseCauses: readonly Cause[] = [
       at(['spinal-cord-hemisection'], 'common', 'thoracic'),
     ],
     tempo: { hyperacute: 0.02, acute: 0.04, subacute: 0.18, chronic: 0.76 },
+    paralysis: 0.4,
     courses: { progressive: 1.4 },
     age: { from: 25, to: 75, outside: 0.5 },
     sex: { male: 0.6, female: 1.4 },
@@ -345,6 +350,7 @@ export const cordDiseaseCauses: readonly Cause[] = [
       at(['spinal-cord-lateral', 'spinal-cord-posterolateral'], 'rare'),
     ],
     tempo: tempos.chronic,
+    paralysis: 0.5,
     courses: { progressive: 1.3 },
     age: { from: 45, to: 100, outside: 0.3 },
     sex: { male: 1.4, female: 0.6 },
@@ -379,6 +385,7 @@ export const cordDiseaseCauses: readonly Cause[] = [
       at(['spinal-cord-posterolateral'], 'exceptional'),
     ],
     tempo: tempos.subacuteOrChronic,
+    paralysis: 0.4,
     history: [
       told('corticosteroid', 10, 0.3),
       told('obesity', 4, 0.3),
@@ -406,6 +413,7 @@ export const cordDiseaseCauses: readonly Cause[] = [
     ],
     // Ependymomas of the filum bleed at times.
     tempo: { hyperacute: 0.05, acute: 0.08, subacute: 0.22, chronic: 0.65 },
+    paralysis: 0.5,
     courses: { progressive: 1.6, improving: 0.1 },
     age: { from: 10, to: 65, outside: 0.5 },
     history: [
@@ -448,6 +456,7 @@ export const cordDiseaseCauses: readonly Cause[] = [
     ],
     // Years of slow decline, or a sudden one when the spine is bent hard, as in labour or on the operating table.
     tempo: { hyperacute: 0.03, acute: 0.06, subacute: 0.11, chronic: 0.8 },
+    paralysis: 0.4,
     age: { from: 0, to: 40, outside: 0.3 },
     history: [
       told(['pregnancy', 'heavy-exertion', 'foot-pain'], 1.3, 1),

@@ -69,6 +69,7 @@ export const cordInflammationCauses: readonly Cause[] = [
     ],
     // Attacks over days to weeks; a fifth or so is progressive from the start or by the time it is examined. Judged.
     tempo: { hyperacute: 0.03, acute: 0.37, subacute: 0.38, chronic: 0.22 },
+    paralysis: 0.4,
     courses: { 'relapsing-remitting': 8, progressive: 0.8 },
     age: { from: 15, to: 60, outside: 0.25 },
     sex: { male: 0.7, female: 1.3 },
@@ -146,6 +147,7 @@ export const cordInflammationCauses: readonly Cause[] = [
     ],
     // The worst is reached between four hours and three weeks.
     tempo: { hyperacute: 0.1, acute: 0.58, subacute: 0.28, chronic: 0.04 },
+    paralysis: 1.2,
     durationDays: { to: 60, outside: 0.3, source: read('transverse-myelitis-2002', 'nadir 4 hours to 21 days') },
     history: [
       told(['visual-loss', 'eye-pain', 'hiccups'], 0.4, 1),
@@ -195,6 +197,7 @@ export const cordInflammationCauses: readonly Cause[] = [
       at(['diffuse-encephalopathy', 'optic-tract', 'vestibular-nerve'], 'exceptional'),
     ],
     tempo: { hyperacute: 0.06, acute: 0.6, subacute: 0.28, chronic: 0.06 },
+    paralysis: 1.2,
     courses: { 'relapsing-remitting': 3 },
     sex: { male: 0.4, female: 1.6 },
     history: [
@@ -330,6 +333,7 @@ export const cordInflammationCauses: readonly Cause[] = [
     ],
     // Where the grey matter is taken, the legs are lost within six hours. Birnbaum 2009 (recalled).
     tempo: { hyperacute: 0.2, acute: 0.5, subacute: 0.25, chronic: 0.05 },
+    paralysis: 1.2,
     age: { from: 12, to: 60, outside: 0.5 },
     sex: { male: 0.3, female: 1.7 },
     history: [

@@ -25,6 +25,7 @@ export const cordTractCauses: readonly Cause[] = [
       at(['cerebellar-degeneration', 'corticobulbar-both-sides', 'motor-polyneuropathy'], 'exceptional'),
     ],
     tempo: tempos.lifelong,
+    paralysis: 0.3,
     courses: { progressive: 1.2, static: 1.1, improving: 0.05, 'relapsing-remitting': 0.1 },
     // It is noticed once a child should walk.
     age: { from: 1, to: 75, outside: 0.3 },
@@ -58,6 +59,7 @@ export const cordTractCauses: readonly Cause[] = [
       at(['length-dependent-polyneuropathy'], 'exceptional'),
     ],
     tempo: tempos.chronic,
+    paralysis: 0.4,
     courses: { progressive: 1.4 },
     age: { from: 25, to: 80, outside: 0.2 },
     sex: { male: 0.7, female: 1.3 },
@@ -97,6 +99,7 @@ export const cordTractCauses: readonly Cause[] = [
       at(['sensory-polyneuropathy', 'motor-polyneuropathy', 'cerebellar-degeneration'], 'exceptional'),
     ],
     tempo: tempos.lifelong,
+    paralysis: 0.3,
     courses: { progressive: 1.4, improving: 0.05, 'relapsing-remitting': 0.1 },
     // Of women who carry it more than half have a stiff gait by sixty. Engelen 2014 (recalled).
     sex: { male: 1.4, female: 0.6 },
@@ -135,6 +138,7 @@ export const cordTractCauses: readonly Cause[] = [
       at(['optic-nerve', 'length-dependent-polyneuropathy', 'ciliary-ganglion'], 'exceptional'),
     ],
     tempo: tempos.chronic,
+    paralysis: 0.25,
     age: { from: 25, to: 100, outside: 0.05 },
     history: [
       told(['paraesthesiae', 'vomiting', 'painless-injury'], 1.3, 1),
@@ -171,6 +175,7 @@ export const cordTractCauses: readonly Cause[] = [
       at(['upper-motor-neuron-system', 'motor-neuron-system', 'length-dependent-polyneuropathy'], 'exceptional'),
     ],
     tempo: tempos.lifelong,
+    paralysis: 0.3,
     courses: { progressive: 1.4, 'relapsing-remitting': 0.1 },
     age: { from: 38, to: 75, outside: 0.1 },
     history: [

@@ -53,7 +53,7 @@ export const eyeMovementCauses: readonly Cause[] = [
       told('thunderclap-headache', 0.15, 1.05),
       told(['cancer', 'lymphoma'], 0.35, 1.05),
       told(['weight-loss', 'numbness', 'hearing-loss', 'dysphagia'], 0.4, 1),
-      told('visual-loss', 0.4, 1),
+      told(['visual-loss', 'fever'], 0.4, 1),
       told('similar-attacks-before', 0.8, 1),
       told(['prediabetes', 'tobacco', 'hyperlipidaemia'], 1.2, 1),
     ],

@@ -96,7 +96,7 @@ export const fluidPressureCauses: readonly Cause[] = [
       told('transient-visual-loss', 2.5, 0.6),
       told('pulsatile-tinnitus', 5, 0.6),
       told(['tetracycline', 'retinoid'], 8, 0.95),
-      told(['cancer', 'immunosuppression', 'fever', 'seizure'], 0.15, 1.05),
+      told(['cancer', 'immunosuppression', 'hiv-infection', 'fever', 'seizure'], 0.15, 1.05),
       told('sleep-apnoea', 1.6, 0.97),
       // Both point to the venous sinuses instead.
       told(['thrombophilia', 'pregnancy'], 0.4, 1),

@@ -259,6 +259,8 @@ export const meningealAndPressureCauses: readonly Cause[] = [
       // A fifth to a third have no known lack of defence (Brizendine 2013, recalled).
       told(['hiv-infection', 'immunosuppression', 'corticosteroid', 'lymphoma', 'tacrolimus'], 4, 0.35),
       told(['hiv-infection', 'immunosuppression', 'tacrolimus'], 2.2, 1),
+      // Of 51 in New York 32 had HIV and 8 a transplanted organ (Sardar 2024).
+      told('hiv-infection', 3, 1),
       told(['chronic-liver-disease', 'sarcoidosis', 'diabetes-mellitus', 'lupus', 'chronic-kidney-disease'], 2, 1),
       told(['cognitive-change', 'behaviour-change'], 1.5, 1),
       told(['vomiting', 'diplopia', 'hearing-loss'], 1.5, 1),

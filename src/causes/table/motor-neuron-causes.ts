@@ -194,6 +194,7 @@ export const motorNeuronCauses: readonly Cause[] = [
       inKind(['motor-neuron-system'], 'uncommon'),
     ],
     tempo: tempos.chronic,
+    paralysis: 0.3,
     courses: { progressive: 1.3, improving: 0.03, 'relapsing-remitting': 0.05, fluctuating: 0.1 },
     durationDays: { from: 730, outside: 0.5, source: recalled('amato-russell', 'primary lateral sclerosis') },
     age: { from: 40, to: 80, outside: 0.3 },

@@ -557,10 +557,9 @@ export const movementCauses: readonly Cause[] = [
     label: 'Primary orthostatic tremor',
     mondo: mondo('MONDO:0016546', 'primary orthostatic tremor'),
     produces: [
-      at(['no-lesion'], 'rare'),
       at(['action-tremor'], 'uncommon'),
       at(['hyperkinetic-syndrome', 'frontal-gait-disorder', 'sensory-polyneuropathy'], 'rare'),
-      at(['no-lesion'], 'uncommon'),
+      at(['no-lesion'], 'rare'),
     ],
     tempo: tempos.chronic,
     age: { from: 45, to: 90, outside: 0.2 },
@@ -569,6 +568,8 @@ export const movementCauses: readonly Cause[] = [
       told(['leg-weakness', 'difficulty-walking'], 1.2, 0.8),
       told('tremor', 1.6, 0.5),
       told('family/tremor', 0.5, 1.05),
+      // Nothing is amiss on walking or lying.
+      told(['numbness', 'paraesthesiae', 'bladder-disturbance'], 0.4, 1),
     ],
     signs: [
       shows(['gait/unable-to-stand', 'coordination/standing-balance'], 4, 0.4),

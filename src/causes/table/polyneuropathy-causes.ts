@@ -204,6 +204,7 @@ export const polyneuropathyCauses: readonly Cause[] = [
       inKind(['ganglion'], 'uncommon'),
     ],
     tempo: tempos.subacuteOrChronic,
+    paralysis: 0.25,
     durationDays: { to: 3650, outside: 0.5, source: fromMemory },
     age: { from: 25, to: 110, outside: 0.4 },
     history: [
@@ -277,6 +278,7 @@ export const polyneuropathyCauses: readonly Cause[] = [
       inKind(['ganglion'], 'rare'),
     ],
     tempo: tempos.subacuteOrChronic,
+    paralysis: 0.3,
     durationDays: { to: 3650, outside: 0.5, source: fromMemory },
     age: { from: 25, to: 110, outside: 0.3 },
     // Of 55 people nearly half had an operation of stomach or gut and a sixth took zinc, which hardly anybody else does; a fifth had neither.

@@ -87,7 +87,8 @@ export const pupilAndHornerCauses: readonly Cause[] = [
     age: { from: 45, to: 90, outside: 0.05 },
     sex: { male: 1.3, female: 0.7 },
     history: [
-      told('tobacco', 3, 0.15),
+      // Nine of ten with cancer of the lung have smoked, but so has every other man of that age (from memory).
+      told('tobacco', 1.8, 0.25),
       told(['arm-pain', 'shoulder-pain', 'radicular-arm-pain'], 4, 0.3),
       told(['weight-loss', 'recent-weight-loss'], 3, 0.6),
       told('cancer', 3, 0.9),
@@ -97,7 +98,7 @@ export const pupilAndHornerCauses: readonly Cause[] = [
     ],
     signs: [
       shows(['cranial-nerves/horner-syndrome'], 2, 0.6),
-      shows(['power/finger-abduction', 'power/thumb-abduction', 'inspection/wasting'], 3, 0.7),
+      shows(['power/finger-abduction', 'power/thumb-abduction', 'inspection/wasting'], 1.6, 0.7),
       shows(['autonomic/anhidrosis'], 2, 0.9),
     ],
     values: [

@@ -29,6 +29,7 @@ export const rarerCauses: readonly Cause[] = [
       inKind(['cord', 'cauda-equina'], 'rare'),
     ],
     tempo: { hyperacute: 0.05, acute: 0.1, subacute: 0.35, chronic: 0.5 },
+    paralysis: 0.6,
     courses: { progressive: 1.2, fluctuating: 1.5 },
     age: { from: 5, to: 75, outside: 0.6 },
     history: [
@@ -53,6 +54,7 @@ export const rarerCauses: readonly Cause[] = [
       at(['conus-medullaris'], 'uncommon'),
     ],
     tempo: { hyperacute: 0.03, acute: 0.08, subacute: 0.19, chronic: 0.7 },
+    paralysis: 0.5,
     courses: { progressive: 1.4, improving: 0.1 },
     age: { from: 35, to: 90, outside: 0.2 },
     history: [
@@ -107,6 +109,7 @@ export const rarerCauses: readonly Cause[] = [
     label: 'Spinal subdural or subarachnoid haematoma',
     produces: [inKind(['cord', 'cauda-equina'], 'rare'), at(['polyradiculopathy'], 'rare')],
     tempo: tempos.suddenOrAcute,
+    paralysis: 1.3,
     history: [
       told(['spinal-surgery', 'recent-surgery', 'chronic-liver-disease'], 1.8, 1),
       told('fever', 0.5, 1),
@@ -198,6 +201,7 @@ export const rarerCauses: readonly Cause[] = [
       at(['internal-capsule', 'sciatic-nerve', 'femoral-nerve-pelvis'], 'rare'),
     ],
     tempo: tempos.sudden,
+    paralysis: 1.8,
     age: { from: 40, to: 100, outside: 0.3 },
     history: [
       told('fever', 0.4, 1),

@@ -142,6 +142,7 @@ export const rootCauses: readonly Cause[] = [
       at(['conus-medullaris'], 'common'),
     ],
     tempo: tempos.acuteOrSubacute,
+    paralysis: 0.4,
     age: { from: 20, to: 65, outside: 0.5 },
     history: [
       told(['obesity', 'pregnancy', 'spinal-stenosis', 'similar-attacks-before'], 1.2, 1),
@@ -182,6 +183,7 @@ export const rootCauses: readonly Cause[] = [
     ],
     // The ache of years is seen when it has grown worse for a week or a month.
     tempo: { hyperacute: 0.01, acute: 0.06, subacute: 0.2, chronic: 0.73 },
+    paralysis: 0.3,
     durationDays: { from: 60, outside: 0.5, source: fromMemory },
     age: { from: 55, to: 110, outside: 0.2 },
     history: [
@@ -286,6 +288,7 @@ export const rootCauses: readonly Cause[] = [
     ],
     // What was injected may inflame the roots within days; most scars take months.
     tempo: { hyperacute: 0.03, acute: 0.14, subacute: 0.3, chronic: 0.53 },
+    paralysis: 0.5,
     age: { from: 16, to: 110, outside: 0.4 },
     history: [
       told(['paraesthesiae', 'numbness', 'radicular-leg-pain'], 1.2, 1),
@@ -401,6 +404,7 @@ export const rootCauses: readonly Cause[] = [
       at(['conus-medullaris'], 'common'),
     ],
     tempo: tempos.acuteOrSubacute,
+    paralysis: 0.5,
     courses: { static: 0.5, improving: 0.3, 'relapsing-remitting': 0.3 },
     history: [
       told(

@@ -211,6 +211,7 @@ export const toxicNeuropathyCauses: readonly Cause[] = [
       at(lengthDependent, 'uncommon'),
     ],
     tempo: { hyperacute: 0.02, acute: 0.25, subacute: 0.53, chronic: 0.2 },
+    paralysis: 0.3,
     age: { from: 14, to: 45, outside: 0.3 },
     history: [
       told(['paraesthesiae', 'alcohol-excess', 'injecting-drug-use'], 1.2, 1),
