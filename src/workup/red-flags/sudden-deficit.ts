@@ -168,6 +168,7 @@ export function suddenFocalSigns(facts: BedsideFacts): readonly Reason[] {
     'external-pressure',
     'hyperthyroidism',
     'episodic-weakness',
+    'ascending-weakness',
   );
   const isBlow = facts.exam.onset.pace === 'hyperacute' && untested && elsewhere.length === 0;
   const side = facts.query.history('leg-weakness')?.side;
