@@ -340,7 +340,11 @@ export const likelyEmergencies: readonly LikelyEmergency[] = [
       isOfPressedNerves(facts)
         ? []
         : [
-            ...(facts.kindProbability('multiple-nerves') >= (isOfOneLimb(facts) ? 0.5 : 0.15) ? anySign(facts) : []),
+            // Nerves that a blow has hurt at several places are several without any vessel.
+            ...(facts.kindProbability('multiple-nerves') >= (isOfOneLimb(facts) ? 0.5 : 0.15) &&
+            facts.told('trauma', 'limb-fracture-or-dislocation').length === 0
+              ? anySign(facts)
+              : []),
             ...findingReasons(
               facts.query.abnormal(['inspection/non-blanching-rash', 'inspection/livedo-reticularis']),
               1,
