@@ -1,2 +1,2 @@
 /** Version of the clinical model: package version and a fingerprint of every table and weight. Written by `npm run generate`. */
-export const modelVersion = '0.1.0+613c9f5e96ef';
+export const modelVersion = '0.1.0+c33004f9e0b6';

@@ -1,4 +1,3 @@
-import { historyReason } from '../../causes/exam-query.ts';
 import type { Reason } from '../../causes/ranked-cause.ts';
 import { findingReasons } from '../../causes/reasons.ts';
 import { farMovement } from '../../exam/far-along-the-limb.ts';
@@ -75,12 +74,14 @@ export function ofAnOldArtery(facts: BedsideFacts): readonly Reason[] {
 
 /** Anything of an inflamed brain beside movements that nobody wills, which drugs, sugar and a clot bring in the old as often. */
 export function beyondMovements(facts: BedsideFacts): readonly Reason[] {
-  const isOld = (facts.exam.person.ageYears ?? 0) >= 60;
-  const others = facts.abnormalFindings.filter(({ item }) => !isOld || item.section !== 'involuntaryMovements');
-  const complaints = facts.exam.history.filter(
-    ({ key, kind, present }) => present && kind === 'symptom' && key !== 'tremor',
+  const found = facts.abnormalFindings;
+  const areMovements = found.length > 0 && found.every(({ item }) => item.section === 'involuntaryMovements');
+  if (!areMovements || (facts.exam.person.ageYears ?? 0) < 60) return anyComplaint(facts);
+  return facts.told(
+    ...['fever', 'headache', 'new-headache', 'seizure', 'ongoing-seizure', 'behaviour-change', 'cognitive-change'],
+    ...['speech-difficulty', 'vomiting', 'diplopia', 'unsteadiness', 'weakness', 'loss-of-consciousness'],
+    ...['immunosuppression', 'hiv-infection', 'cancer', 'immune-checkpoint-inhibitor'],
   );
-  return [...findingReasons(others, 1), ...complaints.slice(0, 1).map((one) => historyReason(one))];
 }
 
 /** A loss that is found in the brain, and has not gone. */
