@@ -181,10 +181,27 @@ export function isOneCranialNerveAlone({ abnormalFindings, cranialNerveSigns, to
   );
   const sides = new Set(hasASide.map(({ side }) => side));
   const isOneSided = sides.size === 1 && !sides.has('midline');
-  return isOneSided && cranialNerveSigns.length === abnormalFindings.length && told(...ofTheWholeBody).length === 0;
+  // A cheek that holds the food back is told as a swallow that fails.
+  const isCheek = cranialNerveSigns.some(({ item }) => ofAWholeHalf.has(item.key));
+  const beyond = told(...ofTheWholeBody, ...(isCheek ? [] : ['dysphagia']));
+  return isOneSided && cranialNerveSigns.length === abnormalFindings.length && beyond.length === 0;
+}
+
+/**
+ * Half a face alone, forehead and mouth, that did not fall at once, with nothing found or told of throat, eyes or body beyond: saliva runs from it, words
+ * slur and the food collects in the cheek. Zoster takes the nerve of the throat along.
+ */
+export function isHalfAFaceAlone(facts: BedsideFacts): boolean {
+  const isWholeHalf = facts.cranialNerveSigns.some(({ item }) => ofAWholeHalf.has(item.key));
+  const beyond = facts.told(
+    ...['nasal-regurgitation', 'diplopia', 'drooping-eyelids', 'herpes-zoster', 'fever', 'orthopnoea', 'vertigo'],
+    ...['descending-weakness', 'ascending-weakness', 'myasthenia-gravis', 'home-preserved-food', 'face-or-neck-lump'],
+  );
+  return isWholeHalf && facts.exam.onset.pace !== 'hyperacute' && isOneCranialNerveAlone(facts) && beyond.length === 0;
 }
 
 const ofHalfAFace: ReadonlySet<string> = new Set(['facial-weakness', 'lower-facial-weakness', 'upper-facial-weakness']);
+const ofAWholeHalf: ReadonlySet<string> = new Set(['facial-weakness', 'upper-facial-weakness']);
 const ofALooseMouth: ReadonlySet<string> = new Set(['drooling', 'loss-of-taste', 'dysarthria', 'flaccid-dysarthria']);
 
 const ofTheWholeBody = [
@@ -196,7 +213,6 @@ const ofTheWholeBody = [
   'numbness',
   'paraesthesiae',
   'breathlessness',
-  'dysphagia',
   'voice-change',
   'back-pain',
 ] as const;

@@ -11,6 +11,7 @@ import { furtherWordingStories } from './red-flag-stories/further-wordings-stori
 import { headAndMuscleStories } from './red-flag-stories/head-and-muscle-stories.ts';
 import { infantAndPoisonStories } from './red-flag-stories/infant-and-poison-stories.ts';
 import { nerveStories } from './red-flag-stories/nerve-stories.ts';
+import { operatedAndUntriedStories } from './red-flag-stories/operated-and-untried-stories.ts';
 import { resultsStories } from './red-flag-stories/results-stories.ts';
 import { secondDangerStories } from './red-flag-stories/second-danger-stories.ts';
 import { sparseAndSlowStories } from './red-flag-stories/sparse-and-slow-stories.ts';
@@ -33,6 +34,7 @@ const stories = [
   ...headAndMuscleStories,
   ...infantAndPoisonStories,
   ...nerveStories,
+  ...operatedAndUntriedStories,
   ...resultsStories,
   ...secondDangerStories,
   ...sparseAndSlowStories,

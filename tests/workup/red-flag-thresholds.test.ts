@@ -191,10 +191,13 @@ const thresholds: readonly Threshold[] = [
   },
   {
     flag: 'newborn-with-neurological-signs',
-    by: 'World Health Organization: a newborn is under 28 days old',
-    raises: 27 / 365.25,
-    spares: 29 / 365.25,
-    withValue: (ageYears) => ({ person: { ageYears }, history: { symptoms: has('seizure') } }),
+    by: 'World Health Organization: a newborn is at most 28 days old, as hundredths of a year tell it',
+    raises: 28 / 365.25,
+    spares: 30 / 365.25,
+    withValue: (ageYears) => ({
+      person: { ageYears },
+      history: { onset: { pace: 'hyperacute', durationDays: 0.3 }, symptoms: has('seizure') },
+    }),
   },
 ];
 

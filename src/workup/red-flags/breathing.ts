@@ -1,8 +1,9 @@
 import { isFrom } from '../../causes/exam-query.ts';
 import type { Reason } from '../../causes/ranked-cause.ts';
 import { findingReasons, missing } from '../../causes/reasons.ts';
-import type { BedsideFacts } from '../bedside-facts.ts';
+import { type BedsideFacts, isHalfAFaceAlone } from '../bedside-facts.ts';
 import { feverReasons } from './fever.ts';
+import { isOfPairedNerves } from './few-muscles.ts';
 import { absent, notAssessable, present, type Verdict } from './rule.ts';
 import { isAtLeast, isUnder, written } from './thresholds.ts';
 
@@ -41,6 +42,7 @@ export function acuteSymmetricalWeakness(facts: BedsideFacts): readonly Reason[]
   if (facts.beganWithin(28) !== 'yes' || !facts.maybeProgressing || isOfTracts(facts)) return [];
   if (isOfSoreMuscle(facts)) return [];
   // The same nerve pressed or pulled on both sides does not climb.
+  if (isOfPairedNerves(facts)) return [];
   if (facts.kindProbability('nerve') >= 0.6 && !facts.isProgressive) return [];
   const weak = facts.bothLegsWeak ? facts.weak('lower-limbs') : facts.weak('upper-limbs');
   const reflexes = facts.reducedReflexes;
@@ -76,8 +78,9 @@ export function bulbarReasons(facts: BedsideFacts): readonly Reason[] {
   const signs = query.abnormal(bulbarSigns);
   // A mouth that does not close lets saliva out: from one weak half of a face drooling says nothing of the throat.
   const face = query.abnormal(['cranial-nerves/facial-weakness', 'cranial-nerves/lower-facial-weakness']);
-  const isOfTheFace = face.length > 0 && told.length === 0 && signs.every(({ item }) => item.key === 'drooling');
-  return [...(isOfTheFace ? [] : findingReasons(signs)), ...told];
+  const isDrooling = face.length > 0 && told.length === 0 && signs.every(({ item }) => item.key === 'drooling');
+  if (isHalfAFaceAlone(facts)) return [];
+  return [...(isDrooling ? [] : findingReasons(signs)), ...told];
 }
 
 interface Limit {

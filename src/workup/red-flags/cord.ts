@@ -6,6 +6,7 @@ import { isOnLimb } from '../../exam/place-on-limb.ts';
 import { bodySides } from '../../kernel/side.ts';
 import type { BedsideFacts } from '../bedside-facts.ts';
 import { feverReasons } from './fever.ts';
+import { isOfPairedNerves } from './few-muscles.ts';
 import { absent, notAssessable, orTold, present, type Verdict } from './rule.ts';
 import { each, none } from './story.ts';
 
@@ -168,6 +169,7 @@ function areLegsLostInDays(facts: BedsideFacts): boolean {
   const isOther =
     facts.weak('upper-limbs').length + facts.cranialNerveSigns.length > 0 ||
     areArmJerksLost(facts) ||
+    isOfPairedNerves(facts) ||
     facts.query.quantity('potassium', 'mmol/L') !== undefined ||
     facts.told('episodic-weakness', 'similar-attacks-before', 'hyperthyroidism', ...pressOnNerves).length > 0 ||
     facts.kindProbability('muscle', 'junction') >= 0.5;
@@ -470,8 +472,11 @@ function checkCordSigns(facts: BedsideFacts): Verdict | null {
   const { onset, course } = facts.exam;
   // A bladder that fails while the legs grow weaker over weeks is as urgent as what is days old.
   const bladder = failingBladder(facts);
-  const isFailing =
-    (onset.pace === 'subacute' && course === 'progressive' && bladder.length > 0) || areLegsFailing(facts);
+  // Three months that were counted outrank what the pace was called, where a level or the toes name the cord.
+  const isOfTheCord = facts.trunkSensoryLoss.length > 0 || extensorPlantars(facts).length > 0;
+  const isMonths =
+    onset.pace === 'subacute' || (onset.durationDays !== undefined && onset.durationDays <= 92 && isOfTheCord);
+  const isFailing = (isMonths && course === 'progressive' && bladder.length > 0) || areLegsFailing(facts);
   const recent = isFailing ? 'yes' : facts.beganWithin(28);
   if (recent === 'no') return checkUnseenTracts(facts);
   const signs = cordSigns(facts);

@@ -20,15 +20,7 @@ const nervesOfTheSkullBase = [
   'cranial-nerves/eye-abduction-weakness',
 ];
 
-/** The nerves that leave the skull below and in front of the ear. */
-const nervesBelowTheEar = [
-  'cranial-nerves/palatal-weakness',
-  'cranial-nerves/vocal-cord-paralysis',
-  'cranial-nerves/tongue-deviation',
-  'cranial-nerves/tongue-weakness',
-  'cranial-nerves/tongue-wasting',
-  'cranial-nerves/sternocleidomastoid-weakness',
-];
+const lastFourNerves = nervesOfTheSkullBase.filter((key) => !/facial|abduction|sixth/.test(key));
 
 /** Emergencies of the ear, and the pupil of an infant. */
 export const earAndInfantFlags: readonly RedFlagRule[] = [
@@ -87,10 +79,12 @@ export const earAndInfantFlags: readonly RedFlagRule[] = [
       const nerves = findingReasons(facts.query.abnormal(nervesOfTheSkullBase), 3);
       const told = facts.told('dysphagia', 'voice-change');
       const rash = facts.query.abnormal(['inspection/vesicular-rash']);
-      // What reaches the nerves of throat and tongue has left the ear, whoever is ill.
-      const isBelow = infection.length > 0 && facts.query.abnormal(nervesBelowTheEar).length > 0;
-      const isAtRisk = host.length > 0 && infection.length > 0 && nerves.length + told.length > 0;
-      const isMet = ear.length > 0 && (isAtRisk || isBelow);
+      // Tongue, palate, vocal cord or shoulder beside an ear or mastoid that is known to be infected: the bone is, in the healthy and in children too.
+      const last = findingReasons(facts.query.abnormal(lastFourNerves), 3);
+      const known = facts.told('sinus-or-ear-infection');
+      if (known.length > 0 && ear.length > 0 && last.length > 0 && rash.length === 0)
+        return present([...known, ...ear, ...last]);
+      const isMet = host.length > 0 && ear.length > 0 && infection.length > 0 && nerves.length + told.length > 0;
       return isMet && rash.length === 0 ? present([...host, ...ear, ...nerves, ...told]) : null;
     },
   },

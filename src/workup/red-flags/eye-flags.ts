@@ -257,6 +257,14 @@ function checkThirdNerve(facts: BedsideFacts): Verdict | null {
   const smallVessels = facts.told('diabetes-mellitus', 'hypertension', 'similar-attacks-before');
   if (!seen && smallVessels.length === 0 && facts.maybeProgressing && facts.beganWithin(28) === 'yes')
     return present([missing('the pupil on that side was not examined, and it matters'), ...findingReasons(palsies)]);
+  // A spared pupil reassures where sugar or pressure has harmed the small vessels; of nobody else, while the palsy is fresh and does not mend.
+  const vessels = facts.told(
+    ...['diabetes-mellitus', 'hypertension', 'hyperlipidaemia', 'tobacco', 'ischaemic-heart-disease', 'stroke'],
+    ...['peripheral-arterial-disease', 'similar-attacks-before', 'myasthenia-gravis', 'fatigable-weakness'],
+  );
+  const isFresh = facts.maybeProgressing && facts.exam.course !== 'fluctuating' && facts.beganWithin(14) === 'yes';
+  if (seen && vessels.length === 0 && isFresh)
+    return present([missing('nothing that harms small vessels was told'), ...findingReasons(palsies)]);
   if (!seen)
     return notAssessable([
       missing('the pupil on that side was not examined, and it matters'),

@@ -40,6 +40,51 @@ export function isOfPressedNerves(facts: BedsideFacts): boolean {
   );
 }
 
+/**
+ * One to three movements of arms or of legs that fail alike on both sides after an operation, a posture or a pressure, beside others of the same
+ * limbs that were found strong, where nerves or plexus are the likeliest place: what lay on one side lay on the other. After an operation
+ * on the spine only the far end of the limb is taken for such, unless the image of that spine was sound.
+ */
+export function isOfPairedNerves(facts: BedsideFacts): boolean {
+  const { weakLimbs, exam, query, kindProbability } = facts;
+  const hurt = facts.told(
+    ...['surgical-positioning', 'recent-surgery', 'external-pressure', 'prolonged-immobility', 'deep-sleep-on-arm'],
+    ...['leg-crossing', 'prolonged-squatting', 'difficult-delivery', 'elbow-leaning'],
+  );
+  const movements = new Set(weakLimbs.map(({ item }) => item.key));
+  const regions = new Set(weakLimbs.map(({ item }) => item.region));
+  const isPaired = limbsOf(weakLimbs).size === 2 && regions.size === 1;
+  if (hurt.length === 0 || !isPaired || movements.size > 3 || exam.course === 'progressive') return false;
+  const strong = query.testedWhere(
+    ({ item, abnormal }) => item.probe.kind === 'movement' && !abnormal && regions.has(item.region),
+  );
+  const isSpineSound = ['mri-cervical-spine', 'mri-whole-spine'].some((key) => query.result(key)?.value === 'normal');
+  const isProven = new Set(strong.map(({ item }) => item.key)).size >= 2;
+  const isFar = weakLimbs.every(({ item }) => farMovement.test(item.key));
+  const isOfTheSpine = facts.told('spinal-surgery').length > 0 && !isFar;
+  const elsewhere = [...facts.upperMotorSigns, ...facts.trunkSensoryLoss, ...facts.cranialNerveSigns];
+  return (
+    (regions.has('upper-limbs') && isSpineSound ? true : isProven && !isOfTheSpine) &&
+    elsewhere.length + facts.sphincterFailure.length + facts.saddleLoss.length === 0 &&
+    kindProbability('nerve', 'multiple-nerves', 'plexus') >= 0.6 &&
+    facts.told(...beyondPairedNerves).length === 0
+  );
+}
+
+const beyondPairedNerves = [
+  ...['back-pain', 'thoracic-back-pain', 'neck-pain', 'night-spinal-pain', 'radicular-leg-pain', 'bilateral-leg-pain'],
+  ...[
+    'fever',
+    'ascending-weakness',
+    'descending-weakness',
+    'paraesthesiae',
+    'breathlessness',
+    'orthopnoea',
+    'dysphagia',
+  ],
+  ...['lumbar-puncture-or-epidural', 'anticoagulant', 'bleeding-disorder', 'aortic-disease', 'neck-trauma', 'trauma'],
+] as const;
+
 /** What drops or curls at the end of a limb. */
 const drops: ReadonlySet<string> = new Set(['foot-drop', 'wrist-drop', 'finger-drop', 'ulnar-claw', 'claw-hand']);
 

@@ -78,6 +78,29 @@ export const fewSignStories: readonly RaisingStory[] = [
     source: recalled('autoimmune-encephalitis-2016', 'possible autoimmune encephalitis'),
   },
   {
+    // A mind that clouds within weeks with eyes or balance that fail and toes that go up on both sides: want of thiamine leaves the tracts alone.
+    flag: 'suspected-encephalitis',
+    check: (facts) => {
+      const { query, exam } = facts;
+      const isWeeks = exam.onset.pace !== 'hyperacute' && facts.beganWithin(42) === 'yes' && facts.maybeProgressing;
+      const known = facts.told(
+        ...['rapid-sodium-correction', 'cardiac-arrest', 'head-injury', 'chronic-liver-disease', 'multiple-sclerosis'],
+        ...['atrial-fibrillation', 'hypertension', 'stroke', 'cancer'],
+      );
+      const toes = facts.upperMotorSigns.filter(({ item }) => item.section === 'plantars');
+      const failing = query.abnormal([
+        ...eyeMovementSigns,
+        'gait/ataxic',
+        'coordination/finger-nose',
+        'coordination/heel-shin',
+      ]);
+      return isWeeks && known.length === 0 && isOnBothSides(toes)
+        ? each(findingReasons(query.abnormal(clouded), 2), findingReasons(failing, 3), findingReasons(toes, 2))
+        : none;
+    },
+    source: recalled('adams-victor', 'brainstem encephalitis'),
+  },
+  {
     // One narrow pupil, or one low lid with a painful neck, and a fresh pain on that side of the head: the lid and the pupil of Horner differ by little and one of them is missed.
     flag: 'painful-horner-syndrome',
     check: (facts) => {

@@ -11,7 +11,7 @@ import { faceSigns } from './face-signs.ts';
 import { feverReasons, trueFever } from './fever.ts';
 import { isOneDistalNerve, isPressedNerve } from './few-muscles.ts';
 import { checkHeadInjury, focalBrainSigns } from './head-injury.ts';
-import { isIllFromBirth, isNewborn, notAssessable, orTold, present, type RedFlagRule } from './rule.ts';
+import { beganAsNewborn, isNewborn, notAssessable, orTold, present, type RedFlagRule } from './rule.ts';
 import { each } from './story.ts';
 import { brainSigns, oneSidedWeakness, suddenFocalSigns } from './sudden-deficit.ts';
 import { isAtLeast, isUnder, written } from './thresholds.ts';
@@ -402,7 +402,7 @@ export const headFlags: readonly RedFlagRule[] = [
     check: (facts) => {
       const signs = facts.abnormalFindings;
       const told = facts.told('seizure', 'ongoing-seizure');
-      return (isNewborn(facts.exam) || isIllFromBirth(facts.exam)) && signs.length + told.length > 0
+      return (isNewborn(facts.exam) || beganAsNewborn(facts.exam)) && signs.length + told.length > 0
         ? present([...told, ...findingReasons(signs, 4)])
         : null;
     },

@@ -1,14 +1,28 @@
 import type { RankedCause, Reason } from '../../causes/ranked-cause.ts';
 import { findingReasons } from '../../causes/reasons.ts';
 import { type BedsideFacts, isOneCranialNerveAlone } from '../bedside-facts.ts';
+import {
+  anyComplaint,
+  anySign,
+  beyondMovements,
+  beyondOneLimb,
+  isNotPlainlyElsewhere,
+  isOfOneLimb,
+  isOneLimbAlone,
+  isOneRootThatHurts,
+  limbsOrHead,
+  lossInTheBrain,
+  notOfAPupilAlone,
+  ofAnOldArtery,
+  squeezedMuscle,
+  weakOrInfected,
+} from './beside-likely-causes.ts';
 import { areFeetPressed, spinalPain } from './cord.ts';
 import { eyeMovementSigns } from './eye-movement-signs.ts';
-import { trueFever } from './fever.ts';
-import { isOfPressedNerves, limbsOf } from './few-muscles.ts';
+import { isOfPressedNerves } from './few-muscles.ts';
 import { isOfTheGirdles } from './girdles.ts';
 import { isPulledPlexus } from './muscle-and-nerve-flags.ts';
 import { each } from './story.ts';
-import { isHipOfABirth, isStrokeOfOld, onOneSide } from './sudden-deficit.ts';
 
 /** An emergency that is suspected because the causes behind it are among the likely ones, whatever its own rule asks for. */
 interface LikelyEmergency {
@@ -26,144 +40,6 @@ interface LikelyEmergency {
    * fever or a sore muscle would raise it.
    */
   readonly beside?: (facts: BedsideFacts) => readonly Reason[];
-}
-
-const limbsOrHead = (facts: BedsideFacts): readonly Reason[] => [
-  ...findingReasons(facts.abnormalFindings, 1),
-  ...facts.told('weakness', 'leg-weakness', 'arm-weakness', 'difficulty-walking', 'paraesthesiae', 'numbness'),
-  ...facts.told(
-    'unsteadiness',
-    'diplopia',
-    'ascending-weakness',
-    'drooping-eyelids',
-    'dysphagia',
-    'back-pain',
-    'face-droop',
-  ),
-];
-
-/** Of what nobody has dated: a walk that sways or feet that tingle are mostly old, and weakness, lost jerks or an infection before them may be new. */
-const weakOrInfected = (facts: BedsideFacts): readonly Reason[] => [
-  ...findingReasons([...facts.weakLimbs, ...facts.reducedReflexes, ...facts.cranialNerveSigns], 1),
-  ...facts.told('weakness', 'leg-weakness', 'arm-weakness', 'ascending-weakness', 'diplopia', 'dysphagia'),
-  ...facts.told('drooping-eyelids', 'face-droop', 'preceding-infection', 'preceding-gastroenteritis'),
-  ...facts.told('preceding-respiratory-infection', 'recent-vaccination'),
-];
-
-const anyComplaint = (facts: BedsideFacts): readonly Reason[] => [
-  { pointer: null, text: `a ${facts.exam.course} course` },
-];
-
-const anySign = (facts: BedsideFacts): readonly Reason[] => findingReasons(facts.abnormalFindings, 1);
-
-/** Unless the place is plainly another, or nothing but a pupil was found: that is a drug's or its nerve's. */
-function isNotPlainlyElsewhere(facts: BedsideFacts): readonly Reason[] {
-  if (isHipOfABirth(facts) || isStrokeOfOld(facts)) return [];
-  const { abnormalFindings, brainProbability, kindProbability } = facts;
-  const inBrain = brainProbability + kindProbability('visual-pathway');
-  const elsewhere = kindProbability('cranial-nerve', 'nerve', 'plexus', 'root', 'muscle', 'junction');
-  const isPupilAlone = abnormalFindings.length > 0 && abnormalFindings.every(({ item }) => ofThePupil.has(item.key));
-  return isPupilAlone || (inBrain < 0.1 && elsewhere >= 0.7) ? [] : [{ pointer: null, text: 'a place in the brain' }];
-}
-
-/**
- * Anything beside pupils of two sizes of which nobody has said since when: such pupils alone, in somebody who is well, are a
- * variant of health or have had drops, and neither an aneurysm nor a torn carotid shows itself so.
- */
-function notOfAPupilAlone(facts: BedsideFacts): readonly Reason[] {
-  const isUnequalAlone = facts.abnormalFindings.every(({ item }) => item.key === 'anisocoria');
-  if (isUnequalAlone && facts.isUndated && facts.exam.history.every(({ present }) => !present)) return [];
-  return [{ pointer: null, text: 'more than unequal pupils' }];
-}
-
-/**
- * An age from which the arteritis is met, and more than a headache of days with a fever, which infections of the head have
- * too. Source of the age: the society's guideline of 2020, which suspects it from 50 on.
- */
-function ofAnOldArtery(facts: BedsideFacts): readonly Reason[] {
-  const age = facts.exam.person.ageYears;
-  const arterial = [
-    ...facts.told('jaw-claudication', 'scalp-tenderness', 'visual-loss', 'transient-visual-loss', 'diplopia'),
-    ...findingReasons(facts.query.abnormal(['inspection/temporal-artery-tenderness'])),
-  ];
-  if (arterial.length > 0) return arterial;
-  const isFeverOfDays = trueFever(facts).length > 0 && facts.beganWithin(7) === 'yes';
-  return age === undefined || age < 50 || isFeverOfDays ? [] : [{ pointer: '/person/ageYears', text: `age ${age}` }];
-}
-
-/** A loss that is found in the brain, and has not gone. */
-const lossInTheBrain = (facts: BedsideFacts): readonly Reason[] =>
-  facts.brainProbability >= 0.5 && facts.told('resolved-deficit').length === 0 && !isStrokeOfOld(facts)
-    ? anySign(facts)
-    : [];
-
-const ofThePupil: ReadonlySet<string> = new Set([
-  'dilated-pupil',
-  'unreactive-pupil',
-  'sluggish-pupil',
-  'anisocoria',
-  'tonic-pupil',
-  'small-pupil',
-  'light-near-dissociation',
-]);
-
-/** One limb alone that is weak, below a sound head. */
-function isOneLimbAlone({ weakLimbs, reducedReflexes, cranialNerveSigns }: BedsideFacts): boolean {
-  const limbs = limbsOf([...weakLimbs, ...reducedReflexes]);
-  return weakLimbs.length > 0 && limbs.size === 1 && cranialNerveSigns.length === 0;
-}
-
-/** Anything that one root or one nerve does not do: the other side, the legs, the trunk, the bladder, or a danger of the spine. */
-function beyondOneLimb(facts: BedsideFacts): readonly Reason[] {
-  if (isHipOfABirth(facts) || areLegsSound(facts) || isSettledSpasticity(facts)) return [];
-  const limbs = facts.abnormalFindings.filter(({ item }) => item.section !== 'cranialNerves');
-  const isOneSided = onOneSide(limbs).length > 0 && limbsOf([...facts.weakLimbs, ...facts.reducedReflexes]).size <= 1;
-  return [
-    ...(isOneSided ? [] : findingReasons(facts.abnormalFindings, 1)),
-    ...findingReasons([...facts.upperMotorSigns, ...facts.trunkSensoryLoss], 1),
-    ...facts.sphincterFailure,
-    ...facts.told('leg-weakness', 'difficulty-walking', 'unsteadiness', 'tight-band', 'thoracic-back-pain'),
-    ...facts.told('night-spinal-pain', 'neck-trauma', 'electric-shock-on-neck-flexion'),
-    ...each(
-      facts.told(...spinalPain),
-      facts.told(
-        'anticoagulant',
-        'cancer',
-        'lymphoma',
-        'fever',
-        'trauma',
-        'injecting-drug-use',
-        'recent-bacteraemia',
-        'immunosuppression',
-      ),
-    ),
-  ];
-}
-
-/** Legs whose strength was tried and is whole, with nothing else found and no limb, walk or bladder said to fail: a spine that hurts, and no cord. */
-function areLegsSound(facts: BedsideFacts): boolean {
-  const tried = facts.query.testedWhere(({ item }) => item.probe.kind === 'movement' && item.region === 'lower-limbs');
-  const failing = facts.told(
-    'leg-weakness',
-    'arm-weakness',
-    'weakness',
-    'difficulty-walking',
-    'numbness',
-    'tight-band',
-  );
-  return tried.length > 0 && facts.abnormalFindings.length + failing.length + facts.sphincterFailure.length === 0;
-}
-
-/** Legs that are spastic already, of which nobody has said since when, without a pain of the spine or a failing bladder: that took months. */
-function isSettledSpasticity(facts: BedsideFacts): boolean {
-  const spastic = facts.query.abnormalWhere(
-    ({ item, value }) => item.key === 'spastic' || item.key === 'scissoring' || value === 'spastic',
-  );
-  const recent = [
-    ...facts.told(...spinalPain, 'tight-band', 'trauma', 'neck-trauma', 'falls'),
-    ...facts.sphincterFailure,
-  ];
-  return facts.isUntimed && spastic.length > 0 && recent.length + facts.trunkSensoryLoss.length === 0;
 }
 
 /**
@@ -238,6 +114,7 @@ export const likelyEmergencies: readonly LikelyEmergency[] = [
       'cerebral-toxoplasmosis',
     ],
     withinDays: 60,
+    beside: beyondMovements,
   },
   {
     flag: 'raised-intracranial-pressure',
@@ -268,18 +145,15 @@ export const likelyEmergencies: readonly LikelyEmergency[] = [
     // It grows, or something that masses bring is told or seen beside it.
     beside: (facts) => [
       ...(facts.exam.course === 'progressive' || facts.exam.course === 'fluctuating' ? anyComplaint(facts) : []),
-      ...facts.told('headache', 'new-headache', 'morning-headache', 'vomiting', 'seizure', 'behaviour-change'),
-      ...facts.told(
-        'cognitive-change',
-        'speech-difficulty',
-        'cancer',
-        'lymphoma',
-        'immunosuppression',
-        'hiv-infection',
-      ),
+      ...facts.told('headache', 'new-headache', 'morning-headache', 'vomiting', 'seizure'),
+      // A disorder of mood of long standing, of which nobody says that it grows, changes memory and manner too.
+      ...(facts.told('psychiatric-disorder').length > 0 && facts.beganWithin(92) === 'no'
+        ? []
+        : facts.told('behaviour-change', 'cognitive-change')),
+      ...facts.told('speech-difficulty', 'cancer', 'lymphoma', 'immunosuppression', 'hiv-infection'),
       ...findingReasons(
-        facts.abnormalFindings.filter(({ item }) =>
-          ['higherFunction', 'cranialNerves', 'power'].includes(item.section),
+        facts.abnormalFindings.filter(
+          ({ item }) => ['higherFunction', 'cranialNerves', 'power'].includes(item.section) && item.key !== 'low-mood',
         ),
         1,
       ),
@@ -313,6 +187,7 @@ export const likelyEmergencies: readonly LikelyEmergency[] = [
       'spinal-subdural-haematoma',
       'spinal-cord-injury',
       'spinal-cord-infarction',
+      'decompression-sickness',
       'cervical-disc-herniation-with-cord-compression',
       'thoracic-disc-herniation',
       'idiopathic-transverse-myelitis',
@@ -327,7 +202,7 @@ export const likelyEmergencies: readonly LikelyEmergency[] = [
     withinDays: 180,
     // It is the flag of those who are known or seem to have a cancer; others have that of the cord.
     beside: (facts) =>
-      isOfTheGirdles(facts)
+      isOfTheGirdles(facts) || isOneRootThatHurts(facts)
         ? []
         : facts.told('cancer', 'lymphoma', 'monoclonal-gammopathy', 'weight-loss', 'recent-weight-loss'),
   },
@@ -448,10 +323,13 @@ export const likelyEmergencies: readonly LikelyEmergency[] = [
     beside: (facts) =>
       isPulledPlexus(facts)
         ? []
-        : [
-            ...anySign(facts),
-            ...facts.told('tense-painful-limb', 'numbness', 'leg-weakness', 'arm-weakness', 'paraesthesiae'),
-          ],
+        : each(
+            [
+              ...anySign(facts),
+              ...facts.told('tense-painful-limb', 'numbness', 'leg-weakness', 'arm-weakness', 'paraesthesiae'),
+            ],
+            squeezedMuscle(facts),
+          ),
   },
   {
     flag: 'suspected-vasculitic-neuropathy',
@@ -462,20 +340,24 @@ export const likelyEmergencies: readonly LikelyEmergency[] = [
       isOfPressedNerves(facts)
         ? []
         : [
-            ...(facts.kindProbability('multiple-nerves') >= 0.15 ? anySign(facts) : []),
+            // Nerves that a blow has hurt at several places are several without any vessel.
+            ...(facts.kindProbability('multiple-nerves') >= (isOfOneLimb(facts) ? 0.5 : 0.15) &&
+            facts.told('trauma', 'limb-fracture-or-dislocation').length === 0
+              ? anySign(facts)
+              : []),
             ...findingReasons(
               facts.query.abnormal(['inspection/non-blanching-rash', 'inspection/livedo-reticularis']),
               1,
             ),
-            ...facts.told(
-              'neuropathic-pain',
-              'weight-loss',
-              'night-sweats',
-              'asthma',
-              'vasculitis',
-              'cryoglobulinaemia',
+            ...(isOfOneLimb(facts) ? [] : facts.told('neuropathic-pain')),
+            // Hands that tingle at night in somebody with asthma or joints are those of a carpal tunnel.
+            ...each(
+              facts.told(
+                ...['weight-loss', 'night-sweats', 'asthma', 'vasculitis', 'cryoglobulinaemia'],
+                ...['rheumatoid-arthritis', 'hepatitis-b', 'hepatitis-c'],
+              ),
+              limbsOrHead(facts),
             ),
-            ...facts.told('rheumatoid-arthritis', 'hepatitis-b', 'hepatitis-c'),
           ],
   },
   {

@@ -38,6 +38,21 @@ export const limbComplaints: readonly RaisingStory[] = [
     source: recalled('adams-victor', 'central cord injury'),
   },
   {
+    // A band about the trunk with feet that tingle or go numb, or a shock from the neck down, within a month: the cord is inflamed or pressed before legs or bladder fail.
+    flag: 'suspected-cord-compression',
+    check: (facts) => {
+      const isFresh = facts.exam.onset.pace !== 'chronic' && facts.beganWithin(28) === 'yes' && facts.isProgressive;
+      const other = facts.told('rash', 'herpes-zoster', 'preceding-gastroenteritis', 'ascending-weakness');
+      return isFresh && other.length === 0 && facts.reducedReflexes.length === 0
+        ? each(facts.told('tight-band'), facts.told('numbness', 'paraesthesiae'), [
+            ...facts.told('electric-shock-on-neck-flexion', 'unsteadiness', 'leg-weakness', 'difficulty-walking'),
+            ...facts.told('bladder-disturbance', 'clumsiness', 'thoracic-back-pain'),
+          ])
+        : none;
+    },
+    source: recalled('adams-victor', 'transverse myelitis'),
+  },
+  {
     // Known cancer and legs that are said to fail; of a nerve poison it would be numbness first.
     flag: 'suspected-metastatic-cord-compression',
     check: (facts) => {
@@ -59,6 +74,29 @@ export const limbComplaints: readonly RaisingStory[] = [
       facts.isUndated && facts.maybeProgressing && facts.query.result('mri-lumbar-spine') === undefined
         ? each(facts.told('saddle-numbness'), facts.told(...spinalPain, 'radicular-leg-pain', 'bilateral-leg-pain'))
         : none,
+    source: read('girft-ces-2023'),
+  },
+  {
+    // Legs and bladder said to fail together within days below arms and trunk that nobody complains of, before anybody has tried either.
+    flag: 'suspected-cauda-equina-syndrome',
+    check: (facts) => {
+      const above = facts.told(
+        ...['arm-weakness', 'tight-band', 'thoracic-back-pain', 'neck-pain', 'electric-shock-on-neck-flexion'],
+        ...[
+          'multiple-sclerosis',
+          'stroke',
+          'diplopia',
+          'speech-difficulty',
+          'cognitive-change',
+          'loss-of-consciousness',
+        ],
+      );
+      const found = [...facts.upperMotorSigns, ...facts.trunkSensoryLoss, ...facts.cranialNerveSigns];
+      const isFresh = facts.cameWithin(14) && facts.maybeProgressing;
+      return isFresh && above.length + found.length === 0 && !hasPower(facts)
+        ? each(facts.told('leg-weakness'), facts.told('bladder-disturbance'))
+        : none;
+    },
     source: read('girft-ces-2023'),
   },
   {

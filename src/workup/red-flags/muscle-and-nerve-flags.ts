@@ -178,7 +178,7 @@ export const muscleAndNerveFlags: readonly RedFlagRule[] = [
       const { query } = facts;
       const rash = findingReasons(query.abnormal(['inspection/livedo-reticularis', 'inspection/non-blanching-rash']));
       const eosinophils = query.quantity('eosinophils', '10*9/L');
-      const pain = facts.told('neuropathic-pain', 'leg-pain', 'arm-pain', 'foot-pain');
+      const pain = facts.told('neuropathic-pain', 'leg-pain', 'arm-pain', 'foot-pain', 'burning-feet');
       // Skin that breaks down with a painful nerve within weeks has lost its vessels, where neither sugar nor a closed artery explains it.
       const hasOtherUlcer =
         facts.told('diabetes-mellitus', 'peripheral-arterial-disease', 'known-neuropathy').length > 0;
@@ -219,8 +219,8 @@ export const muscleAndNerveFlags: readonly RedFlagRule[] = [
       const isFresh = facts.maybeProgressing && facts.beganWithin(183) === 'yes';
       if (isNerve && isFresh && blood.length > 0 && nerves.length > 0)
         return present([...blood, ...findingReasons(nerves, 3)]);
-      const told = asthmaAndMore(facts);
-      if (told.length > 0 && isFresh && facts.upperMotorSigns.length === 0) return present(told);
+      const told = nervesOfSickArteries(facts);
+      if (told.length > 0) return present(told);
       return fits &&
         (facts.exam.onset.pace !== 'chronic' || facts.beganWithin(183) === 'yes') &&
         facts.exam.course !== 'static'
@@ -283,6 +283,43 @@ export const muscleAndNerveFlags: readonly RedFlagRule[] = [
     },
   },
 ];
+
+/**
+ * Asthma of late onset with sinuses, skin, eosinophils, fever or loss of weight, and limbs that within three months tingle or hurt and grow weak: it
+ * is told as sciatica before anybody has examined.
+ */
+function nervesOfSickArteries(facts: BedsideFacts): readonly Reason[] {
+  const { query } = facts;
+  const isFresh = facts.beganWithin(threeMonths) === 'yes' && facts.exam.course === 'progressive';
+  if (!isFresh || facts.exam.onset.pace === 'hyperacute' || facts.upperMotorSigns.length > 0) return none;
+  const eosinophils = query.quantity('eosinophils', '10*9/L');
+  const body = [
+    ...facts.told(
+      'sinus-or-ear-infection',
+      'rash',
+      'fever',
+      'weight-loss',
+      'night-sweats',
+      'cardiomyopathy',
+      'glomerulonephritis',
+    ),
+    ...findingReasons(query.abnormal(['inspection/non-blanching-rash', 'inspection/livedo-reticularis']), 1),
+    ...(eosinophils !== undefined && isAtLeast(eosinophils, 1.5)
+      ? [{ pointer: eosinophils.pointer, text: `eosinophils ${written(eosinophils)} x 10^9/L` }]
+      : []),
+  ];
+  const weak = [...facts.told('leg-weakness', 'arm-weakness', 'weakness'), ...findingReasons(facts.weakLimbs, 2)];
+  const felt = facts.told(
+    'paraesthesiae',
+    'numbness',
+    'neuropathic-pain',
+    'leg-pain',
+    'arm-pain',
+    'foot-pain',
+    'burning-feet',
+  );
+  return each(facts.told('asthma', 'vasculitis', 'cryoglobulinaemia'), body, weak, felt);
+}
 
 const fifthSegment: ReadonlySet<string> = new Set(['shoulder-abduction', 'elbow-flexion']);
 
@@ -429,6 +466,36 @@ function releasedOnMuscle(facts: BedsideFacts): readonly Reason[] {
   return isOfNerves ? none : each(drug, muscle, head);
 }
 
+/**
+ * Stairs and chairs that grow hard within weeks to three months with a throat that fails, before anybody has measured the muscle: where a
+ * statin, sore muscles or the skin point to it, and nothing tires, tingles or sees double.
+ */
+function untriedGirdles(facts: BedsideFacts): readonly Reason[] {
+  const { query } = facts;
+  const isWeeks = facts.beganWithin(threeMonths) === 'yes' && facts.beganWithin(7) !== 'yes' && facts.maybeProgressing;
+  const isOther =
+    facts.told(...notOfInflamedMuscle).length > 0 ||
+    query.quantity('creatine-kinase', 'U/L') !== undefined ||
+    query.abnormal(['cranial-nerves/ptosis', 'cranial-nerves/tongue-fasciculation', 'cranial-nerves/tongue-wasting'])
+      .length > 0 ||
+    facts.upperMotorSigns.length + facts.trunkSensoryLoss.length + facts.reducedReflexes.length > 0;
+  if (!isWeeks || facts.exam.onset.pace === 'hyperacute' || isOther) return none;
+  const girdles = [
+    ...facts.told('difficulty-with-stairs'),
+    ...findingReasons(
+      query.abnormal(['gait/rising-from-chair', 'gait/gowers-sign', 'gait/stairs', 'gait/waddling']),
+      2,
+    ),
+  ];
+  const muscle = [...facts.told('statin', 'muscle-pain', 'photosensitive-rash', 'rash'), ...skinOfMyositis(facts)];
+  return each(girdles, facts.told('dysphagia'), muscle);
+}
+
+const notOfInflamedMuscle = [
+  ...['diplopia', 'drooping-eyelids', 'fatigable-weakness', 'fluctuating-symptoms', 'numbness', 'paraesthesiae'],
+  ...['myasthenia-gravis', 'descending-weakness', 'bladder-disturbance', 'speech-difficulty'],
+] as const;
+
 /** Muscle known to be inflamed by skin, enzyme, antibody, needle or biopsy, with a swallow or a breath that fails or limbs that hardly lift. */
 function checkMyositis(facts: BedsideFacts): readonly Reason[] {
   const { query } = facts;
@@ -462,6 +529,8 @@ function checkMyositis(facts: BedsideFacts): readonly Reason[] {
   // The skin of it with a breath that grows short needs no weak muscle: the lungs may fail within weeks. Source: Lu 2022, MDA5, recalled.
   const lungs = each(skinOfMyositis(facts), facts.told('breathlessness', 'orthopnoea', 'interstitial-lung-disease'));
   if (lungs.length > 0) return lungs;
+  const untried = untriedGirdles(facts);
+  if (untried.length > 0) return untried;
   const released = releasedOnMuscle(facts);
   if (released.length > 0) return released;
   return each(inflamed, weak, [...danger, ...findingReasons(hardlyLift, 2)]);
@@ -476,15 +545,4 @@ function isOneRoot(facts: BedsideFacts, vessels: number): boolean {
     pulled.length + facts.told('pain-on-straining').length > 0 &&
     facts.kindProbability('root') >= 0.5
   );
-}
-
-/**
- * Asthma that came late, with sinuses, skin or a body that wastes, and limbs that tingle and fail within weeks: the nerves of
- * most with eosinophilic granulomatosis are struck (Comarmond 2013, from memory), before anybody has found a sign.
- */
-function asthmaAndMore(facts: BedsideFacts): readonly Reason[] {
-  const feeling = facts.told('numbness', 'paraesthesiae', 'neuropathic-pain', 'foot-pain', 'burning-feet');
-  const strength = facts.told('weakness', 'leg-weakness', 'arm-weakness');
-  const vessels = facts.told('sinus-or-ear-infection', 'rash', 'weight-loss', 'night-sweats', 'glomerulonephritis');
-  return each(facts.told('asthma'), vessels, feeling, strength);
 }

@@ -5,7 +5,7 @@ import { read, recalled } from '../../kernel/cite.ts';
 import type { BedsideFacts } from '../bedside-facts.ts';
 import { acuteSymmetricalWeakness, breathingSigns, bulbarReasons, checkBreathing } from './breathing.ts';
 import { areFeetPressed, isOnBothSides } from './cord.ts';
-import { isOfPressedNerves, isOneMuscleOrTwo, isOnePainfulArm, limbsOf } from './few-muscles.ts';
+import { isOfPairedNerves, isOfPressedNerves, isOneMuscleOrTwo, isOnePainfulArm, limbsOf } from './few-muscles.ts';
 import { notAssessable, present, type RedFlagRule, slowlyProgressive, type Verdict } from './rule.ts';
 import { oneSidedWeakness, onOneSide, suddenFocalSigns, weakHalf } from './sudden-deficit.ts';
 import { isAtLeast, isUnder, written } from './thresholds.ts';
@@ -230,6 +230,7 @@ export const neuromuscularFlags: readonly RedFlagRule[] = [
         acuteSymmetricalWeakness(facts).length > 0 ||
         areFeetPressed(facts) ||
         isOfPressedNerves(facts) ||
+        isOfPairedNerves(facts) ||
         facts.saddleLoss.length > 0 ||
         facts.upperMotorSignsInLegs.length > 0;
       // One limb that weakened within days may be a nerve that was lain on; several are not.
@@ -322,6 +323,15 @@ function poisonedInfant(facts: BedsideFacts, gut: readonly Reason[], head: reado
   if (facts.exam.onset.pace === 'chronic' || facts.beganWithin(60) === 'no' || !facts.maybeProgressing) return [];
   if (gut.length > 0 && head.length + floppy.length + lids.length > 0) return [...gut, ...head, ...floppy];
   const suck = bulbarReasons(facts);
+  // A throat that fails in two ways within days, in an infant who neither fits nor was born so, is it before lids or limbs follow.
+  const isBrain = facts.told('seizure', 'ongoing-seizure', 'vomiting', 'head-injury', 'perinatal-injury').length > 0;
+  const throat = findingReasons(
+    facts.query.abnormal([
+      ...['cranial-nerves/weak-suck-or-cry', 'cranial-nerves/absent-gag-reflex', 'cranial-nerves/drooling'],
+      ...['cranial-nerves/dysphagia', 'cranial-nerves/dysphonia', 'cranial-nerves/facial-weakness'],
+    ]),
+  );
+  if (!isBrain && throat.length >= 2 && facts.cameWithin(14)) return [...facts.told('dysphagia'), ...throat];
   return lids.length > 0 && suck.length > 0 && floppy.length > 0 ? [...lids, ...suck, ...floppy] : [];
 }
 

@@ -28,25 +28,24 @@ export const notAssessable = (because: readonly Reason[]): Verdict => ({ state: 
 /** What has grown worse for more than three years, in days, needs a neurologist and not an urgent scan. Judged. */
 export const slowlyProgressive = 1095;
 
-/** Up to this age, 28 days, a person is a newborn, to whom rules for others do not apply. */
-const newbornYears = 28 / daysPerYear;
+/** Up to this age, 28 days, a person is a newborn, to whom rules for others do not apply; an age in hundredths of a year is rounded. */
+const newbornYears = Math.ceil((100 * 28) / daysPerYear) / 100;
 
 /** Of an infant whose age is told in whole years the length of the illness tells that the first month is over. */
 export function isNewborn({ person, onset }: Exam): boolean {
   const { pace, durationDays } = onset;
   const isOlder = pace === 'chronic' || (durationDays ?? 0) > 28;
-  return person.ageYears !== undefined && person.ageYears < newbornYears && !isOlder;
+  return person.ageYears !== undefined && person.ageYears <= newbornYears && !isOlder;
 }
 
-/** Up to this age, three months in years, what has been there from the first month on is as pressing as it was then. Judged. */
-const stillNewYears = 92 / daysPerYear;
-
-/** An infant of a few months whose illness began while it was a newborn; an age in whole years does not tell. */
-export function isIllFromBirth({ person, onset }: Exam): boolean {
-  const { ageYears = 0 } = person;
-  if (ageYears <= 0 || ageYears >= stillNewYears) return false;
-  return onset.durationDays !== undefined && ageYears - onset.durationDays / daysPerYear <= newbornYears;
+/** An infant of the first three months whose trouble dates from the first of them: counted back, or of whom nobody says anything else. */
+export function beganAsNewborn({ person: { ageYears }, onset: { pace, durationDays } }: Exam): boolean {
+  if (ageYears === undefined || ageYears > 0.25) return false;
+  if (durationDays !== undefined) return ageYears - durationDays / daysPerYear <= newbornYears;
+  return pace === undefined && ageYears <= sixWeeks;
 }
+
+const sixWeeks = 0.12;
 
 /** The usual verdict, but for a story told that raises the flag though what is usually looked for was not found. */
 export const orTold = (usual: Verdict | null, told: readonly Reason[]): Verdict | null =>

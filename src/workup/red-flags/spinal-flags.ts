@@ -21,6 +21,7 @@ import {
   weakBelowALevel,
   weakUnderASlippingNeck,
 } from './cord.ts';
+import { checkDysreflexia } from './dysreflexia.ts';
 import { feverReasons, trueFever } from './fever.ts';
 import { isOfTheGirdles } from './girdles.ts';
 import { absent, notAssessable, orTold, present, type RedFlagRule, slowlyProgressive, type Verdict } from './rule.ts';
@@ -87,33 +88,6 @@ function isMoreThanLumbarRoots({ query, upperMotorSigns }: BedsideFacts): boolea
       (item.section === 'sensation' && isOnLimb(place, 'upper-limbs')),
   );
   return elsewhere.length > 0 || upperMotorSigns.length > 0;
-}
-
-/** Legs dead or nearly so for weeks, with a broken spine told or a cord that is much the likeliest place. */
-function injuredCord(facts: BedsideFacts): readonly Reason[] {
-  const inCord = facts.told('spinal-fracture').length > 0 || facts.kindProbability('cord') >= 0.5;
-  return inCord && facts.bothLegsWeak && facts.lowestLimbPower <= 2
-    ? [...facts.told('spinal-fracture'), ...findingReasons(facts.weak('lower-limbs'), 2)]
-    : none;
-}
-
-/** A pressure that swings, or 150 mmHg and more: people with a high cord lesion have 90 to 110. Source: Consortium 2001, recalled. */
-function highOrLabile(facts: BedsideFacts): readonly Reason[] {
-  const systolic = facts.query.quantity('systolic-pressure-supine', 'mm[Hg]');
-  return [
-    ...findingReasons(facts.query.abnormal(['autonomic/blood-pressure-lability'])),
-    ...(systolic !== undefined && isAtLeast(systolic, 150)
-      ? [{ pointer: systolic.pointer, text: `systolic pressure ${written(systolic)} mmHg` }]
-      : []),
-  ];
-}
-
-/** What the storm below the lesion brings above it. */
-function drivenBySympathetic(facts: BedsideFacts): readonly Reason[] {
-  return [
-    ...facts.told('headache', 'new-headache', 'thunderclap-headache', 'altered-sweating'),
-    ...findingReasons(facts.query.abnormal(['autonomic/bradycardia', 'autonomic/hyperhidrosis']), 2),
-  ];
 }
 
 /** Flags of the cord, the cauda equina and the spine. */
@@ -218,6 +192,9 @@ export const spinalFlags: readonly RedFlagRule[] = [
       const root = facts.told('radicular-leg-pain', 'radicular-arm-pain', 'bilateral-leg-pain', 'tight-band');
       const trouble = facts.told('leg-weakness', 'difficulty-walking', 'numbness', 'unsteadiness', 'falls');
       const limbSigns = [...facts.weak('lower-limbs'), ...facts.weak('upper-limbs'), ...facts.legSensoryLoss];
+      // What presses on the cord does not leave it at a bladder for more than a year.
+      const isOutletAlone = signs.length > 0 && facts.sphincterFailure.length >= signs.length;
+      if (isOutletAlone && facts.beganWithin(365) === 'no' && pain.length + root.length === 0) return null;
       if ((isNeuropathic(facts) || isOldWeakness(facts) || isOfTheGirdles(facts)) && pain.length === 0) return null;
       if (signs.length > 0) return present([...cancer, ...signs]);
       if (trouble.length > 0 && pain.length + root.length > 0)
@@ -330,15 +307,7 @@ export const spinalFlags: readonly RedFlagRule[] = [
     action:
       'Sit the person up, loosen clothing, find and remove the trigger (bladder, bowel, skin); watch the blood pressure.',
     source: read('autonomic-dysreflexia-2005'),
-    check: (facts) => {
-      const rise = facts.query.abnormal(['autonomic/paroxysmal-hypertension', 'autonomic/flushing-above-level']);
-      const signs = [...cordSigns(facts), ...injuredCord(facts)];
-      // Flushing above a level says that there is one.
-      const isNamed = facts.query.hasAbnormal('autonomic/flushing-above-level');
-      if (rise.length > 0 && (signs.length > 0 || isNamed))
-        return present([...findingReasons(rise), ...signs.slice(0, 2)]);
-      return orTold(null, each(highOrLabile(facts), drivenBySympathetic(facts), signs));
-    },
+    check: checkDysreflexia,
   },
 ];
 
@@ -449,7 +418,9 @@ function clumsyAndUnsteady(facts: BedsideFacts): readonly Reason[] {
     ...shock,
     ...findingReasons([...query.abnormal(['special-tests/lhermitte']), ...tracts], 2),
   ];
-  return place >= (isOfBothHands ? 0.1 : 0.15) ? each(findingReasons(facts.upperMotorSigns, 3), hands, walk) : none;
+  // The finger-flexor signs of both hands name the neck, whatever place the rest speaks for.
+  const isOfTheNeck = isOnBothSides(facts.upperMotorSigns.filter(({ item }) => item.probe.kind === 'upper-motor'));
+  return place >= 0.15 || isOfTheNeck ? each(findingReasons(facts.upperMotorSigns, 3), hands, walk) : none;
 }
 
 function siteProbability({ localisation }: BedsideFacts, site: string): number {

@@ -4,6 +4,7 @@ import { findingReasons } from '../../causes/reasons.ts';
 import { read, recalled } from '../../kernel/cite.ts';
 import type { BedsideFacts } from '../bedside-facts.ts';
 import { isOnBothSides, spinalPain } from './cord.ts';
+import { isOfPairedNerves } from './few-muscles.ts';
 import { each, none, type RaisingStory } from './story.ts';
 
 /** Days after an operation or a puncture in which blood or pus gathers. */
@@ -15,7 +16,7 @@ export const spineStories: readonly RaisingStory[] = [
     // What fails after an operation on the spine, or a needle in it, is blood until the MRI has been seen.
     flag: 'suspected-spinal-haematoma',
     check: (facts) => {
-      if (!isAfterwards(facts)) return none;
+      if (!isAfterwards(facts) || isOfPairedNerves(facts)) return none;
       return [...each(operated(facts), newlyLost(facts)), ...each(needle(facts), lostBeyondOneNerve(facts))];
     },
     source: recalled('adams-victor', 'spinal haematoma'),
@@ -23,7 +24,9 @@ export const spineStories: readonly RaisingStory[] = [
   {
     flag: 'suspected-cord-compression',
     check: (facts) =>
-      isAfterwards(facts) && (facts.bothArmsWeak || facts.bothLegsWeak || facts.trunkSensoryLoss.length > 0)
+      isAfterwards(facts) &&
+      !isOfPairedNerves(facts) &&
+      (facts.bothArmsWeak || facts.bothLegsWeak || facts.trunkSensoryLoss.length > 0)
         ? each(
             [...operated(facts), ...needle(facts), ...facts.told('anticoagulant')].slice(0, 2),
             findingReasons([...facts.trunkSensoryLoss, ...facts.weakLimbs], 4),
@@ -47,6 +50,25 @@ export const spineStories: readonly RaisingStory[] = [
             findingReasons(facts.weak('lower-limbs'), 2),
           )
         : none;
+    },
+    source: recalled('nice-ng41', 'assessment for spinal injury'),
+  },
+  {
+    // Arms said or found to have failed on both sides within days of a blow, in limbs that are not broken: the centre of the cord of the neck.
+    flag: 'suspected-cord-compression',
+    check: (facts) => {
+      const head = facts.query.abnormalWhere(({ item }) => item.section === 'higherFunction');
+      const isDays = facts.cameWithin(7) && facts.maybeProgressing;
+      const isOneLimb = facts.told('limb-fracture-or-dislocation', 'shoulder-pain', 'external-pressure').length > 0;
+      if (!isDays || isOneLimb || head.length + facts.cranialNerveSigns.length > 0) return none;
+      const side = facts.query.history('arm-weakness')?.side;
+      const tried = facts.query.testedWhere(({ item }) => item.section === 'power' && item.region === 'upper-limbs');
+      const isUnseen = tried.length === 0 && side !== 'left' && side !== 'right';
+      const arms = facts.bothArmsWeak ? findingReasons(facts.weak('upper-limbs'), 3) : none;
+      return each(facts.told('trauma', 'neck-trauma', 'falls'), [
+        ...arms,
+        ...(isUnseen ? facts.told('arm-weakness') : none),
+      ]);
     },
     source: recalled('nice-ng41', 'assessment for spinal injury'),
   },

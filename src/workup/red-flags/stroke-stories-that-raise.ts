@@ -31,7 +31,9 @@ export const strokeStories: readonly RaisingStory[] = [
       const signs = brainstemSigns
         .map((items) => findingReasons(facts.query.abnormal(items).filter(notOfOldEars(facts)), 1))
         .filter(({ length }) => length > 0);
-      const least = pace === 'subacute' ? 3 : 2;
+      // An ear that was shown to have failed beats and sways by itself.
+      const isOfTheEar = facts.query.abnormal(['cranial-nerves/abnormal-head-impulse']).length > 0;
+      const least = pace === 'subacute' || isOfTheEar ? 3 : 2;
       const inTime = pace !== 'chronic' && facts.beganWithin(14) === 'yes';
       const isElsewhere =
         facts.told(...ofOnePlace, ...ofTheJunction).length > 0 ||

@@ -46,7 +46,11 @@ const limbsThatMiss = [
 export function checkVertigo(facts: BedsideFacts): Verdict | null {
   const { query } = facts;
   const lasting = facts.told('continuous-vertigo');
-  const signs = query.abnormal(centralVestibularSigns);
+  const isZoster = isZosterOfTheEar(facts);
+  const signs = [
+    ...query.abnormal(centralVestibularSigns).filter(({ item }) => !(isZoster && ofTheTemporalBone.has(item.key))),
+    ...pupilOfOneSide(facts),
+  ];
   // Dizziness is how many call it: with the eyes of a central lesion it is the same.
   const eyes = query.abnormal(centralEyes);
   const limbs = [...new Set([...query.abnormal(limbsThatMiss), ...limbsOfOneSide(facts)])];
@@ -66,10 +70,11 @@ export function checkVertigo(facts: BedsideFacts): Verdict | null {
   if (began !== 'yes' && !(isUndated && began !== 'no')) return null;
   const isKnown = facts.told('similar-attacks-before', 'positional-vertigo').length > 0;
   const told = [
-    ...facts.told('hearing-loss', 'speech-difficulty', 'slurred-speech', 'diplopia', 'numbness', 'dysphagia'),
+    ...(isZoster || (isKnown && badArteries(facts).length === 0) ? [] : facts.told('hearing-loss')),
+    ...facts.told('speech-difficulty', 'slurred-speech', 'diplopia', 'numbness', 'dysphagia'),
     ...facts.told('arm-weakness', 'leg-weakness', 'loss-of-consciousness', 'thunderclap-headache'),
     // Pain of the head or neck with a first vertigo: bleeding or swelling in the cerebellum, or a torn artery.
-    ...(isKnown ? [] : facts.told('headache', 'new-headache', 'neck-pain')),
+    ...(isKnown || isZoster ? [] : facts.told('headache', 'new-headache', 'neck-pain')),
   ];
   const nystagmus = query.abnormal(['cranial-nerves/nystagmus', 'cranial-nerves/gaze-evoked-nystagmus']);
   const impulse = query.tested(['cranial-nerves/abnormal-head-impulse']);
@@ -81,16 +86,13 @@ export function checkVertigo(facts: BedsideFacts): Verdict | null {
       ...told,
       ...(normalImpulse ? findingReasons(impulse, 1) : []),
     ]);
-  // A walk that is ataxic, in the old or the sick of artery, where the ear was not shown to be at fault.
+  // A walk that is ataxic, in the old or the sick of artery, where the ear was not shown to be at fault: what still sways has not stopped.
   const balance = query.abnormalWhere(
     ({ item, value }) =>
       item.key === 'ataxic' || (item.probe.kind === 'cerebellar' && value !== 'impaired-by-weakness'),
   );
   const isOfTheEar = impulse.some(({ abnormal }) => abnormal) || isKnown;
-  // Vertigo of at least a day, in who sways between its bouts as well, has lasted.
-  const days = facts.exam.onset.durationDays ?? 0;
-  const stays = lasting.length > 0 || days < 1 ? lasting : facts.told('unsteadiness');
-  if (stays.length > 0 && balance.length > 0 && !isOfTheEar) {
+  if (balance.length > 0 && !isOfTheEar && facts.maybeProgressing) {
     const risk = [...agedFrom(60, facts), ...badArteries(facts)];
     if (risk.length > 0) return present([...vertigo, ...findingReasons(balance, 2), ...risk.slice(0, 2)]);
   }
@@ -101,6 +103,21 @@ export function checkVertigo(facts: BedsideFacts): Verdict | null {
     gaps.push(missing('skew of the eyes was not looked for'));
   return gaps.length > 0 ? notAssessable([...gaps, ...vertigo]) : absent(findingReasons(impulse));
 }
+
+/** A narrow pupil, or two that differ, of one side alone: half of a Horner syndrome, whose lid is easily missed. */
+function pupilOfOneSide({ query, told }: BedsideFacts): readonly Finding[] {
+  const pupils = onOneSide(query.abnormal(['cranial-nerves/small-pupil', 'cranial-nerves/anisocoria']));
+  return told('eye-drops', 'opioid', 'glaucoma', 'red-eye').length > 0 ? [] : pupils;
+}
+
+/** Zoster of the ear takes balance, hearing and face together, and hurts. */
+function isZosterOfTheEar({ query, told }: BedsideFacts): boolean {
+  const blisters = [...told('herpes-zoster'), ...findingReasons(query.abnormal(['inspection/vesicular-rash']))];
+  return blisters.length > 0 && told('ear-pain', 'rash').length > 0;
+}
+
+/** What the nerves of the inner ear canal do. */
+const ofTheTemporalBone: ReadonlySet<string> = new Set(['hearing-loss', 'facial-weakness']);
 
 /** Limbs of one side that miss their aim, sink, are weak or stiff: beside vertigo, even of one change of position, it is central. */
 function limbsOfOneSide({ query }: BedsideFacts): readonly Finding[] {

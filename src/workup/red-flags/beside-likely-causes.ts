@@ -1,0 +1,205 @@
+import type { Reason } from '../../causes/ranked-cause.ts';
+import { findingReasons } from '../../causes/reasons.ts';
+import { farMovement } from '../../exam/far-along-the-limb.ts';
+import { isOnLimb } from '../../exam/place-on-limb.ts';
+import type { BedsideFacts } from '../bedside-facts.ts';
+import { spinalPain } from './cord.ts';
+import { trueFever } from './fever.ts';
+import { limbsOf } from './few-muscles.ts';
+import { each } from './story.ts';
+import { isHipOfABirth, isStrokeOfOld, onOneSide } from './sudden-deficit.ts';
+
+export const limbsOrHead = (facts: BedsideFacts): readonly Reason[] => [
+  ...findingReasons(facts.abnormalFindings, 1),
+  ...facts.told('weakness', 'leg-weakness', 'arm-weakness', 'difficulty-walking', 'paraesthesiae', 'numbness'),
+  ...facts.told(
+    'unsteadiness',
+    'diplopia',
+    'ascending-weakness',
+    'drooping-eyelids',
+    'dysphagia',
+    'back-pain',
+    'face-droop',
+  ),
+];
+
+/** Of what nobody has dated: a walk that sways or feet that tingle are mostly old, and weakness, lost jerks or an infection before them may be new. */
+export const weakOrInfected = (facts: BedsideFacts): readonly Reason[] => [
+  ...findingReasons([...facts.weakLimbs, ...facts.reducedReflexes, ...facts.cranialNerveSigns], 1),
+  ...facts.told('weakness', 'leg-weakness', 'arm-weakness', 'ascending-weakness', 'diplopia', 'dysphagia'),
+  ...facts.told('drooping-eyelids', 'face-droop', 'preceding-infection', 'preceding-gastroenteritis'),
+  ...facts.told('preceding-respiratory-infection', 'recent-vaccination'),
+];
+
+export const anyComplaint = (facts: BedsideFacts): readonly Reason[] => [
+  { pointer: null, text: `a ${facts.exam.course} course` },
+];
+
+export const anySign = (facts: BedsideFacts): readonly Reason[] => findingReasons(facts.abnormalFindings, 1);
+
+/** Unless the place is plainly another, or nothing but a pupil was found: that is a drug's or its nerve's. */
+export function isNotPlainlyElsewhere(facts: BedsideFacts): readonly Reason[] {
+  if (isHipOfABirth(facts) || isStrokeOfOld(facts)) return [];
+  const { abnormalFindings, brainProbability, kindProbability } = facts;
+  const inBrain = brainProbability + kindProbability('visual-pathway');
+  const elsewhere = kindProbability('cranial-nerve', 'nerve', 'plexus', 'root', 'muscle', 'junction');
+  const isPupilAlone = abnormalFindings.length > 0 && abnormalFindings.every(({ item }) => ofThePupil.has(item.key));
+  return isPupilAlone || (inBrain < 0.1 && elsewhere >= 0.7) ? [] : [{ pointer: null, text: 'a place in the brain' }];
+}
+
+/**
+ * Anything beside pupils of two sizes of which nobody has said since when: such pupils alone, in somebody who is well, are a
+ * variant of health or have had drops, and neither an aneurysm nor a torn carotid shows itself so.
+ */
+export function notOfAPupilAlone(facts: BedsideFacts): readonly Reason[] {
+  const isUnequalAlone = facts.abnormalFindings.every(({ item }) => item.key === 'anisocoria');
+  if (isUnequalAlone && facts.isUndated && facts.exam.history.every(({ present }) => !present)) return [];
+  return [{ pointer: null, text: 'more than unequal pupils' }];
+}
+
+/**
+ * An age from which the arteritis is met, and more than a headache of days with a fever, which infections of the head have
+ * too. Source of the age: the society's guideline of 2020, which suspects it from 50 on.
+ */
+export function ofAnOldArtery(facts: BedsideFacts): readonly Reason[] {
+  const age = facts.exam.person.ageYears;
+  const arterial = [
+    ...facts.told('jaw-claudication', 'scalp-tenderness', 'visual-loss', 'transient-visual-loss', 'diplopia'),
+    ...findingReasons(facts.query.abnormal(['inspection/temporal-artery-tenderness'])),
+  ];
+  if (arterial.length > 0) return arterial;
+  const isFeverOfDays = trueFever(facts).length > 0 && facts.beganWithin(7) === 'yes';
+  return age === undefined || age < 50 || isFeverOfDays ? [] : [{ pointer: '/person/ageYears', text: `age ${age}` }];
+}
+
+/** Anything of an inflamed brain beside movements that nobody wills, which drugs, sugar and a clot bring in the old as often. */
+export function beyondMovements(facts: BedsideFacts): readonly Reason[] {
+  const found = facts.abnormalFindings;
+  const areMovements = found.length > 0 && found.every(({ item }) => item.section === 'involuntaryMovements');
+  if (!areMovements || (facts.exam.person.ageYears ?? 0) < 60) return anyComplaint(facts);
+  return facts.told(
+    ...['fever', 'headache', 'new-headache', 'seizure', 'ongoing-seizure', 'behaviour-change', 'cognitive-change'],
+    ...['speech-difficulty', 'vomiting', 'diplopia', 'unsteadiness', 'weakness', 'loss-of-consciousness'],
+    ...['immunosuppression', 'hiv-infection', 'cancer', 'immune-checkpoint-inhibitor'],
+  );
+}
+
+/** A loss that is found in the brain, and has not gone. */
+export const lossInTheBrain = (facts: BedsideFacts): readonly Reason[] =>
+  facts.brainProbability >= 0.5 && facts.told('resolved-deficit').length === 0 && !isStrokeOfOld(facts)
+    ? anySign(facts)
+    : [];
+
+const ofThePupil: ReadonlySet<string> = new Set([
+  'dilated-pupil',
+  'unreactive-pupil',
+  'sluggish-pupil',
+  'anisocoria',
+  'tonic-pupil',
+  'small-pupil',
+  'light-near-dissociation',
+]);
+
+/** All that was found lies in one limb. */
+export function isOfOneLimb({ abnormalFindings }: BedsideFacts): boolean {
+  const limbs = new Set(
+    abnormalFindings.map(
+      (one) => `${limbRegions.find((limb) => one.item.region === limb || isOnLimb(one.place, limb))} ${one.side}`,
+    ),
+  );
+  return limbs.size === 1 && onOneSide(abnormalFindings).length > 0;
+}
+
+const limbRegions = ['upper-limbs', 'lower-limbs'] as const;
+
+/** One limb alone that is weak, below a sound head. */
+export function isOneLimbAlone({ weakLimbs, reducedReflexes, cranialNerveSigns }: BedsideFacts): boolean {
+  const limbs = limbsOf([...weakLimbs, ...reducedReflexes]);
+  return weakLimbs.length > 0 && limbs.size === 1 && cranialNerveSigns.length === 0;
+}
+
+/** Anything that one root or one nerve does not do: the other side, the legs, the trunk, the bladder, or a danger of the spine. */
+export function beyondOneLimb(facts: BedsideFacts): readonly Reason[] {
+  if (isHipOfABirth(facts) || areLegsSound(facts) || isSettledSpasticity(facts)) return [];
+  const limbs = facts.abnormalFindings.filter(({ item }) => item.section !== 'cranialNerves');
+  const isOneSided = onOneSide(limbs).length > 0 && limbsOf([...facts.weakLimbs, ...facts.reducedReflexes]).size <= 1;
+  // A leg said to be weak, and a walk that has changed, are accounted for by one foot that was found to hang.
+  const isOneFoot =
+    isOneSided && facts.weakLimbs.length > 0 && facts.weakLimbs.every(({ item }) => farMovement.test(item.key));
+  const isNerve = isOneFoot && facts.kindProbability('nerve', 'plexus', 'root') >= 0.6;
+  return [
+    ...(isOneSided ? [] : findingReasons(facts.abnormalFindings, 1)),
+    ...findingReasons([...facts.upperMotorSigns, ...facts.trunkSensoryLoss], 1),
+    ...facts.sphincterFailure,
+    ...(isNerve ? [] : facts.told('leg-weakness', 'difficulty-walking')),
+    ...facts.told('unsteadiness', 'tight-band', 'thoracic-back-pain'),
+    ...facts.told('night-spinal-pain', 'neck-trauma', 'electric-shock-on-neck-flexion'),
+    ...each(
+      facts.told(...spinalPain),
+      facts.told(
+        'anticoagulant',
+        'cancer',
+        'lymphoma',
+        'fever',
+        'trauma',
+        'injecting-drug-use',
+        'recent-bacteraemia',
+        'immunosuppression',
+      ),
+    ),
+  ];
+}
+
+/** What squeezed muscle does beside the nerve that fails in it: it hurts or swells, or the limb was lain upon, broken, struck or bound. Exertion alone lames without pain. */
+export function squeezedMuscle(facts: BedsideFacts): readonly Reason[] {
+  const seen = facts.abnormalFindings.filter(({ item }) => ['oedema', 'muscle-tenderness'].includes(item.key));
+  return [
+    ...facts.told('tense-painful-limb', 'leg-pain', 'arm-pain', 'thigh-pain', 'foot-pain', 'hand-pain', 'muscle-pain'),
+    ...facts.told('prolonged-immobility', 'limb-fracture-or-dislocation', 'trauma', 'external-pressure', 'dark-urine'),
+    ...facts.told('loss-of-consciousness', 'injecting-drug-use', 'opioid', 'anticoagulant', 'venomous-bite'),
+    ...facts.told('surgical-positioning', 'recent-surgery', 'alcohol-excess', 'carbon-monoxide'),
+    ...findingReasons(seen, 1),
+  ];
+}
+
+/** The pain of one root of one leg, with at most its jerk and its stretch: nothing weak or numb, nothing of the spine, the walk or the bladder. */
+export function isOneRootThatHurts(facts: BedsideFacts): boolean {
+  const found = facts.abnormalFindings;
+  const isSided = found.length === 0 || onOneSide(found).length > 0;
+  const also = facts.told(
+    ...['leg-weakness', 'weakness', 'difficulty-walking', 'numbness', 'unsteadiness', 'falls', 'bilateral-leg-pain'],
+    ...[...spinalPain, 'weight-loss', 'tight-band'],
+  );
+  return (
+    facts.told('radicular-leg-pain', 'leg-pain').length > 0 &&
+    isSided &&
+    facts.weakLimbs.length + facts.legSensoryLoss.length + facts.upperMotorSigns.length === 0 &&
+    facts.sphincterFailure.length + facts.saddleLoss.length + also.length === 0
+  );
+}
+
+/** Legs whose strength was tried and is whole, with nothing else found and no limb, walk or bladder said to fail: a spine that hurts, and no cord. */
+function areLegsSound(facts: BedsideFacts): boolean {
+  const tried = facts.query.testedWhere(({ item }) => item.probe.kind === 'movement' && item.region === 'lower-limbs');
+  const failing = facts.told(
+    'leg-weakness',
+    'arm-weakness',
+    'weakness',
+    'difficulty-walking',
+    'numbness',
+    'tight-band',
+  );
+  return tried.length > 0 && facts.abnormalFindings.length + failing.length + facts.sphincterFailure.length === 0;
+}
+
+/** Legs that are spastic already, of which nobody has said since when, without a pain of the spine or a failing bladder: that took months. */
+function isSettledSpasticity(facts: BedsideFacts): boolean {
+  const spastic = facts.query.abnormalWhere(
+    ({ item, value }) => item.key === 'spastic' || item.key === 'scissoring' || value === 'spastic',
+  );
+  const recent = [
+    ...facts.told(...spinalPain, 'tight-band', 'trauma', 'neck-trauma', 'falls'),
+    ...facts.sphincterFailure,
+  ];
+  return facts.isUntimed && spastic.length > 0 && recent.length + facts.trunkSensoryLoss.length === 0;
+}
