@@ -232,7 +232,7 @@ export const encephalopathyCauses: readonly Cause[] = [
     group: 'metabolic',
     label: 'Tetany of low calcium, low magnesium or overbreathing',
     produces: [
-      at(['hyperkinetic-syndrome', 'sensory-polyneuropathy', 'small-fibre-polyneuropathy'], 'rare'),
+      at(['no-lesion', 'hyperkinetic-syndrome', 'sensory-polyneuropathy', 'small-fibre-polyneuropathy'], 'rare'),
       at(['diffuse-encephalopathy', 'axial-myopathy', 'functional-motor-disorder'], 'rare'),
     ],
     tempo: { hyperacute: 0.4, acute: 0.35, subacute: 0.2, chronic: 0.05 },

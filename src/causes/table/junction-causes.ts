@@ -430,7 +430,8 @@ export const junctionCauses: readonly Cause[] = [
     label: 'Organophosphate or carbamate poisoning',
     produces: [
       at(['bulbar-motor-nuclei', 'proximal-myopathy', 'lower-motor-neuron-system'], 'exceptional'),
-      at(['brainstem-diffuse', 'diffuse-encephalopathy'], 'rare'),
+      at(['brainstem-diffuse'], 'rare'),
+      at(['diffuse-encephalopathy'], 'uncommon'),
       inKind(['junction'], 'uncommon'),
     ],
     tempo: tempos.suddenOrAcute,

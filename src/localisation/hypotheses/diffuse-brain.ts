@@ -325,6 +325,7 @@ function encephalopathyHypotheses(): Hypothesis[] {
         ['orientation', 0.9],
         ['asterixis', 0.2],
         ['myoclonus', 0.2],
+        ['frontal-release', 0.3],
       ],
     ],
     [
@@ -337,6 +338,7 @@ function encephalopathyHypotheses(): Hypothesis[] {
         ['orientation', 0.75],
         ['asterixis', 0.3],
         ['myoclonus', 0.2],
+        ['frontal-release', 0.25],
         ['speech-articulation', 0.2],
       ],
     ],

@@ -1,6 +1,6 @@
 import type { StructureKey } from '../../anatomy/brain/structures.ts';
 import { type BodySide, bodySides, opposite } from '../../kernel/side.ts';
-import { type Ages, type Hypothesis, hypothesis, type PaceFactors, widespreadSite } from '../hypothesis.ts';
+import { type Ages, type Hypothesis, hypothesis, type PaceFactors, type Site, widespreadSite } from '../hypothesis.ts';
 import { intact, LesionBuilder } from '../lesion.ts';
 import { processOf } from '../process.ts';
 import { facultiesOf, type ProcessSign } from './process-signs.ts';
@@ -14,6 +14,7 @@ const percent = {
   tics: 0.15,
   ballism: 0.12,
   tremor: 1.4,
+  adrenergicTremor: 0.2,
   frontalGait: 0.5,
 } as const;
 
@@ -383,7 +384,7 @@ function ballismHypotheses(): Hypothesis[] {
 
 function tremorHypotheses(): Hypothesis[] {
   const site = widespreadSite('action-tremor', 'Action tremor of both arms', 'basal-ganglia');
-  return [0.95, 0.85].map((chance, place) =>
+  const alone = [0.95, 0.85].map((chance, place) =>
     hypothesis(site, String(place), percent.tremor / 2, intact, {
       process: processOf({ because: 'the tremor is one of holding and moving, on both sides' }),
       faculties: facultiesOf([
@@ -393,6 +394,27 @@ function tremorHypotheses(): Hypothesis[] {
       ]),
     }),
   );
+  return [...alone, adrenergicTremor(site)];
+}
+
+/**
+ * The tremor of health made coarse by thyroid hormone, adrenaline or what acts like it: the heart races, the skin sweats and
+ * jerks are brisk, and the mind is clear. Source: Adams and Victor, enhanced physiologic tremor; hyperthyroidism (recalled);
+ * chances judged.
+ */
+function adrenergicTremor(site: Site): Hypothesis {
+  return hypothesis(site, 'adrenergic', percent.adrenergicTremor, intact, {
+    process: processOf({
+      release: () => 0.4,
+      because: 'what drives heart and skin drives the tremor of both hands',
+    }),
+    faculties: facultiesOf([
+      ['postural-tremor', 0.92],
+      ['heart-rate', 0.75],
+      ['sweating', 0.5],
+      ['lid-retraction', 0.2],
+    ]),
+  });
 }
 
 /** Steps that do not start, with bladder and thinking, as in hydrocephalus and disease of small vessels. */

@@ -6,7 +6,13 @@ import { facultiesOf } from './process-signs.ts';
 const site = widespreadSite('diffuse-encephalopathy', 'Diffuse disorder of both hemispheres', 'encephalopathy');
 
 /** Percent of all focal and diffuse findings. Judged. */
-const percent = { poisoned: 0.07, narcotised: 0.15, inflamedChild: 0.09, inflamedBrainstem: 0.05 } as const;
+const percent = {
+  poisoned: 0.07,
+  narcotised: 0.15,
+  flooded: 0.04,
+  inflamedChild: 0.09,
+  inflamedBrainstem: 0.05,
+} as const;
 
 /** It shows within hours, by days where a metabolism fails. Judged. */
 const hours = { hyperacute: 1.6, acute: 1.5, subacute: 0.15, chronic: 0.03 } as const;
@@ -50,6 +56,31 @@ export function poisonedBrain(): Hypothesis[] {
         ['breathing', 0.5],
         ['speech-articulation', 0.3],
         ['myoclonus', 0.1],
+      ]),
+    }),
+    // Acetylcholine that is not broken down floods brain, glands, gut, bladder and muscle at once: pupils are small, all that can
+    // flow flows, the heart is slow or races, and muscles twitch before they tire. Adams and Victor, organophosphate poisoning (recalled).
+    hypothesis(site, 'flooded', percent.flooded, intact, {
+      process: processOf({
+        motor: () => 0.15,
+        twitching: 1,
+        wasting: 'block',
+        because: 'acetylcholine that is not broken down floods brain, glands, gut, bladder and muscles',
+      }),
+      paces: hours,
+      faculties: facultiesOf([
+        ['sympathetic-eye', 0.9],
+        ['swallowing', 0.6],
+        ['sweating', 0.65],
+        ['heart-rate', 0.6],
+        ['bladder-urgency', 0.45],
+        ['bowel', 0.4],
+        ['consciousness', 0.45],
+        ['attention', 0.45],
+        ['mood-behaviour', 0.3],
+        ['breathing', 0.4],
+        ['speech-articulation', 0.3],
+        ['gut', 0.3],
       ]),
     }),
   ];

@@ -51,11 +51,29 @@ const extents: readonly {
   { key: 'movement-only', share: 0.1, fails: () => false },
 ];
 
+/** What is met where no structure is damaged. */
+export function withoutLesion(site: Site): Hypothesis[] {
+  return [...varyingWithEffort(site), excitableNerves(site)];
+}
+
+/** Percent of examinations in which nerves are whole and fire for want of calcium, magnesium or carbon dioxide. Judged. */
+const excitablePercent = 0.03;
+
+/** Nothing is damaged, and axons fire by themselves: jerks are brisk in some. Source: Adams and Victor, tetany (recalled); chance judged. */
+function excitableNerves(site: Site): Hypothesis {
+  return hypothesis(site, 'excitable', excitablePercent, intact, {
+    process: processOf({
+      release: () => 0.35,
+      because: 'nerves that fire too readily answer a tap more briskly, and none is damaged',
+    }),
+  });
+}
+
 /**
  * Weakness and numbness of a whole limb or half of the body with every reflex in place, that come and go with effort and
  * attention: pain, guarding, functional disorder. Source of the signs: Daum 2014 and McWhirter 2011 (recalled).
  */
-export function withoutLesion(site: Site): Hypothesis[] {
+function varyingWithEffort(site: Site): Hypothesis[] {
   return extents.map(({ key, share, fails, loss = chieflyWeak }) =>
     hypothesis(site, key, percent * share, intact, {
       process: processOf({

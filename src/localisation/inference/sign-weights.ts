@@ -27,6 +27,7 @@ import { recordedSigns } from './signs/recorded-signs.ts';
 import { onEachSide, type SignWeight } from './signs/sign-weight.ts';
 import { stiffNeckShift } from './stiff-neck.ts';
 import { struckLimbShifts } from './struck-limb.ts';
+import { tetanyShifts } from './tetany-pattern.ts';
 import { tells } from './told.ts';
 import { vertigoPatternShifts } from './vertigo-patterns.ts';
 
@@ -541,6 +542,7 @@ export function signShifts(exam: Exam): readonly Shift[] {
     ...movingHalfShifts(exam),
     ...stiffNeckShift(exam),
     ...porphyricShifts(exam),
+    ...tetanyShifts(exam),
     ...ageingShifts(exam),
     ...infantPatternShifts(exam),
   ];

@@ -187,7 +187,7 @@ export function toneDistribution(
   const spastic = 0.015 + 0.75 * Math.min(1, released * 1.3) * settled * (1 - 0.7 * lowerLoss);
   const reduced = 0.03 + 0.55 * lowerLoss + 0.6 * released * (1 - settled);
   const rigid = 0.012 + 0.8 * unrestrained;
-  const paratonic = 0.01 + 0.3 * frontal;
+  const paratonic = 0.01 + 0.4 * frontal;
   const shares: Readonly<Record<string, number>> = {
     spastic,
     reduced,

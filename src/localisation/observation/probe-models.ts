@@ -162,19 +162,51 @@ function tone({ item, side }: ProbeTarget): ProbeModel | null {
     family: 'tone',
     values: toneGrades,
     normal: scales.tone.normal,
-    steps: [6, 5, 4, 2],
+    steps: [6, 5, restraints.length],
     fractions: (hypothesis) => {
       const shock = hypothesis.process.shock({ side, segment: segmentIndex(limbSegment[limb]) });
       return [
         released(hypothesis, side, limb) * (1 - shock),
         either(slackness(hypothesis, muscles, side), shock),
-        facultyChance(hypothesis, 'rigidity', side),
-        facultyChance(hypothesis, 'frontal-release', 'midline'),
+        nearestRestraint(
+          facultyChance(hypothesis, 'rigidity', side),
+          facultyChance(hypothesis, 'frontal-release', 'midline'),
+        ),
       ];
     },
-    distribution: ([lost = 0, lower = 0, rigid = 0, frontal = 0], context) =>
-      toneDistribution({ released: lost, lowerLoss: lower, unrestrained: rigid, frontal }, context),
+    distribution: ([lost = 0, lower = 0, place = 0], context) => {
+      const [rigid, frontal] = restraints[Math.round(place * (restraints.length - 1))] ?? [0, 0];
+      return toneDistribution({ released: lost, lowerLoss: lower, unrestrained: rigid, frontal }, context);
+    },
   });
+}
+
+/**
+ * Chances of rigidity and of frontal release that are told apart. Limbs resist in many whose whole brain is clouded or fails, and
+ * in more whose frontal lobes do; who is rigid as well is found rigid.
+ */
+const restraints: readonly (readonly [rigid: number, frontal: number])[] = [
+  ...([
+    [0, 0],
+    [1 / 3, 0],
+    [2 / 3, 0],
+    [1, 0],
+  ] as const),
+  ...([
+    [0, 0.4],
+    [1 / 3, 0.4],
+  ] as const),
+  ...([
+    [0, 0.75],
+    [2 / 3, 0.75],
+  ] as const),
+];
+
+/** Place of the nearest of them in the list, as a fraction. */
+function nearestRestraint(rigid: number, frontal: number): number {
+  const distance = ([r, f]: readonly [number, number]): number => (r - rigid) ** 2 + (f - frontal) ** 2;
+  const nearest = restraints.reduce((best, one) => (distance(one) < distance(best) ? one : best));
+  return restraints.indexOf(nearest) / (restraints.length - 1);
 }
 
 function clonus({ item, side }: ProbeTarget, reflexKey: string): ProbeModel | null {

@@ -351,4 +351,18 @@ export const recordedSigns: readonly SignWeight[] = [
     'axons that fire by themselves draw hand and foot into spasm',
     recalled('adams-victor', 'tetany'),
   ),
+  ...sign(
+    ['carpopedal-spasm'],
+    sites('no-lesion'),
+    5,
+    'want of calcium, magnesium or carbon dioxide makes whole nerves fire',
+    recalled('adams-victor', 'tetany'),
+  ),
+  ...sign(
+    ['chvostek-or-trousseau'],
+    sites('no-lesion'),
+    3,
+    'a nerve that answers a tap or a cuff is excitable, not damaged',
+    recalled('adams-victor', 'tetany'),
+  ),
 ];
