@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import type { RankedCause } from '../../src/causes/ranked-cause.ts';
 import { allCauses } from '../../src/causes/table/all-causes.ts';
+import { createAssessor } from '../../src/summary/assess.ts';
 import { systems } from '../../src/terminology/systems.ts';
 import { likelyEmergencies } from '../../src/workup/red-flags/likely-emergencies.ts';
 import { assessRedFlags, redFlagRules } from '../../src/workup/red-flags.ts';
@@ -44,6 +45,25 @@ describe('emergencies raised by the causes behind them', () => {
   it('are not said of what is old or too unlikely', () => {
     expect(raisedIn({ onset: { durationDays: 2000 } }, [cause('spinal-epidural-abscess', 0.9)])).toEqual([]);
     expect(raisedIn({ onset: { durationDays: 6 } }, [cause('spinal-epidural-abscess', 0.1)])).toEqual([]);
+  });
+
+  // A sign of a functional disorder does not exclude a stroke beside it: Stone 2005 (recalled).
+  it('a sudden weak leg is a stroke until proven otherwise, though the walk looks functional', () => {
+    const exam = bedsideExam({
+      person: { ageYears: 66 },
+      history: { onset: { pace: 'acute', durationDays: 1 }, symptoms: [{ key: 'leg-weakness', present: true }] },
+      findings: {
+        power: ['hip-flexion', 'knee-flexion', 'ankle-dorsiflexion'].map((movement) => ({
+          ...{ movement, side: 'left', grade: '4' },
+        })),
+        gait: [{ sign: 'functional', side: 'left', present: true }],
+        reflexes: ['knee', 'ankle'].map((reflex) => ({ reflex, side: 'left', grade: '2' })),
+        tone: [{ site: 'lower-limb', side: 'left', tone: 'normal' }],
+      },
+    });
+    const { localisations, redFlags } = createAssessor().assess(exam);
+    expect(localisations[0]?.site).toBe('no-lesion');
+    expect(redFlags.filter(({ state }) => state === 'present').map(({ key }) => key)).toContain('suspected-stroke');
   });
 
   it('ask for more where nobody has said since when, and a stroke then not at all', () => {

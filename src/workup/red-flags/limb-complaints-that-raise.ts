@@ -53,6 +53,18 @@ export const limbComplaints: readonly RaisingStory[] = [
     source: recalled('adams-victor', 'transverse myelitis'),
   },
   {
+    // A neck that hurts and weakness that grows within days, with tingling, of which nobody names a limb: of a root it would be one arm.
+    flag: 'suspected-cord-compression',
+    check: (facts) => {
+      const isFresh = facts.cameWithin(14) && facts.isProgressive && !hasPower(facts);
+      const other = facts.told('radicular-arm-pain', 'arm-weakness', 'preceding-gastroenteritis', 'ascending-weakness');
+      return isFresh && other.length === 0 && facts.reducedReflexes.length === 0
+        ? each(facts.told('neck-pain'), facts.told('weakness'), facts.told('paraesthesiae', 'numbness'))
+        : none;
+    },
+    source: recalled('nice-ng234', 'recognition and imaging'),
+  },
+  {
     // Known cancer and legs that are said to fail; of a nerve poison it would be numbness first.
     flag: 'suspected-metastatic-cord-compression',
     check: (facts) => {

@@ -137,7 +137,9 @@ export function suddenFocalSigns(facts: BedsideFacts): readonly Reason[] {
     return arm.length > 0 && leg.length > 0 ? [...arm.slice(0, 2), ...leg.slice(0, 2)] : [];
   });
   const bothHalves = facts.bothArmsWeak && facts.bothLegsWeak;
-  const central = facts.brainProbability >= 0.1;
+  // A sign of a functional disorder does not rule a stroke out: it is asked what else the weakness could be.
+  const other = facts.localisation.conclusion === 'not-anatomical' ? 1 - facts.kindProbability('none') : 1;
+  const central = facts.brainProbability >= 0.1 * other;
   const inBrain = facts.brainProbability >= 0.5;
   const ataxia = facts.query.abnormalWhere(({ item }) => item.probe.kind === 'cerebellar');
   const found = [

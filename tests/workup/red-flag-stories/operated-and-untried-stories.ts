@@ -73,6 +73,18 @@ export const operatedAndUntriedStories: readonly Story[] = [
     },
   },
   {
+    flag: 'suspected-cord-compression',
+    by: 'NICE NG234: a neck that hurts and weakness of no limb that is named grow together, and not that of one arm',
+    raised: { history: { onset: days, ...growing, symptoms: has('neck-pain', 'weakness', 'paraesthesiae') } },
+    not: {
+      history: {
+        onset: days,
+        ...growing,
+        symptoms: has('neck-pain', 'weakness', 'paraesthesiae', 'radicular-arm-pain'),
+      },
+    },
+  },
+  {
     flag: 'suspected-cauda-equina-syndrome',
     by: 'GIRFT 2023: legs and bladder fail together, and no arm with them',
     raised: { history: { onset: days, symptoms: has('leg-weakness', 'bladder-disturbance') } },
