@@ -301,11 +301,11 @@ export const causeTests: readonly WorkupRule[] = [
     source: muscleBook,
   },
   {
-    tests: ['creatine-kinase', 'electromyography', 'acetylcholine-receptor-antibody'],
+    tests: ['creatine-kinase', 'thyroid-stimulating-hormone', 'electromyography', 'acetylcholine-receptor-antibody'],
     causes: ['dropped-head-or-axial-myopathy'],
     tier: 1,
     priority: 'routine',
-    because: 'a head that drops: muscle, junction or motor neuron',
+    because: 'a head that drops: muscle, thyroid, junction or motor neuron',
     source: muscleBook,
   },
   {

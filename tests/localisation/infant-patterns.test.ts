@@ -33,9 +33,24 @@ describe('what the signs of an infant say together', () => {
     expect(odds({ ...of(0.2), findings: brisk }, 'spinal-cord-transverse', 'cord')).toBe(1);
   });
 
+  it('and no part of the brainstem that one artery feeds', () => {
+    expect(odds({ ...of(0), findings: limp }, 'medulla-medial', 'brainstem', 'both')).toBeLessThan(0.1);
+  });
+
   it('limp grown-ups and children who walk may have one', () => {
     expect(odds({ ...of(5), findings: limp }, 'spinal-cord-transverse', 'cord')).toBe(1);
     expect(odds({ findings: limp }, 'spinal-cord-transverse', 'cord')).toBe(1);
+  });
+
+  it('who has it of a parent has receptors that fail, and was not poisoned', () => {
+    const family = [{ key: 'similar-disorder', present: true, relation: 'parent' }];
+    const draft = {
+      ...of(0),
+      history: { onset: { pace: 'acute' }, family },
+      findings: { cranialNerves: midline({ 'weak-suck-or-cry': true }) },
+    };
+    expect(odds(draft, 'postsynaptic-junction', 'junction', 'both')).toBeGreaterThan(1);
+    expect(odds(draft, 'presynaptic-junction', 'junction', 'both')).toBeLessThan(1);
   });
 
   it('one nerve leaves an infant its suck, unless one half of the face is named', () => {
@@ -44,6 +59,8 @@ describe('what the signs of an infant say together', () => {
     const draft = { ...of(0.4), ...acute, findings: { cranialNerves: throat } };
     expect(odds(draft, 'facial-nerve', 'cranial-nerve', 'left')).toBeLessThan(0.2);
     expect(odds(draft, 'presynaptic-junction', 'junction')).toBeGreaterThan(1);
+    const faces = { cranialNerves: [...throat, ...signs({ 'facial-weakness': true })] };
+    expect(odds({ ...of(0.4), ...acute, findings: faces }, 'facial-nerve', 'cranial-nerve', 'left')).toBeLessThan(0.2);
     const half = { cranialNerves: [...throat, ...signs({ 'facial-weakness': [true, false] })] };
     expect(odds({ ...of(0.4), ...acute, findings: half }, 'facial-nerve', 'cranial-nerve', 'left')).toBe(1);
   });

@@ -1,7 +1,7 @@
 import type { Exam } from '../../exam/exam.ts';
 import { type Finding, isBrisk } from '../../exam/finding.ts';
 import { kinds, sites } from './history/history-weight.ts';
-import { shiftBy } from './limb-patterns.ts';
+import { shiftBy, sidesOf } from './limb-patterns.ts';
 import type { Applies, Shift } from './shift.ts';
 import { tells } from './told.ts';
 
@@ -12,7 +12,10 @@ const infancyYears = 1.5;
  * Odds where an infant is limp or without jerks in all limbs and nothing speaks of the cord: it is torn at birth or malformed, and hardly
  * ever inflamed. Source: common practice (Dubowitz, the floppy infant, recalled); judged.
  */
-const limp = { cord: 0.06, foramenMagnum: 0.2, brainstem: 0.5 } as const;
+const limp = { cord: 0.06, foramenMagnum: 0.2, brainstem: 0.5, territory: 0.01 } as const;
+/** A part of the brainstem that one artery feeds: arteries of infants hardly ever close there. */
+const territoryOfTheBrainstem: Applies = ({ key, kind }) =>
+  kind === 'brainstem' && key !== 'brainstem-diffuse' && key !== 'foramen-magnum';
 const ofTheCord: ReadonlySet<string> = new Set([
   ...['trauma', 'neck-trauma', 'shoulder-dystocia', 'difficult-delivery', 'perinatal-injury', 'spina-bifida'],
   ...['back-pain', 'neck-pain', 'bladder-disturbance', 'spinal-surgery'],
@@ -43,35 +46,43 @@ function limpShifts({ findings, history }: Exam): readonly Shift[] {
     shiftBy(first, { applies: kinds('cord'), factor: limp.cord, because }),
     shiftBy(first, { applies: sites('foramen-magnum'), factor: limp.foramenMagnum, because }),
     shiftBy(first, { applies: sites('brainstem-diffuse'), factor: limp.brainstem, because }),
+    shiftBy(first, { applies: territoryOfTheBrainstem, factor: limp.territory, because }),
   ];
 }
 
 /** Odds where an infant does not suck, swallow or cry as it should, and neither half is named. Judged. */
 const feedsBadly = { oneNerve: 0.08, junction: 3, bulbarCells: 1.5 } as const;
+/** The same where a parent has it too: of the receptor, by the mother's antibodies or by descent, and not of a poison. Judged. */
+const likeAParent = { receptor: 4, poison: 0.3 } as const;
+const ofTheParents: ReadonlySet<string> = new Set(['similar-disorder', 'autoimmune-disease']);
 const ofTheThroat: ReadonlySet<string> = new Set([
   ...['drooling', 'weak-suck-or-cry', 'absent-gag-reflex', 'dysphagia', 'nasal-speech', 'dysphonia'],
 ]);
 const nervesOfOneSide: Applies = (site) => site.kind === 'cranial-nerve' && site.side !== 'both';
 
 /** One nerve of face or throat leaves an infant its suck; who loses it has lost both halves, to a poison of the junction first. */
-function throatShifts({ findings, onset }: Exam): readonly Shift[] {
+function throatShifts({ findings, history, onset }: Exam): readonly Shift[] {
   const wrong = findings.filter(({ abnormal }) => abnormal);
   const throat = wrong.find(({ item }) => ofTheThroat.has(item.key));
-  if (throat === undefined || wrong.some(({ item, side }) => item.section === 'cranialNerves' && oneHalf(side)))
-    return [];
+  const halves = sidesOf(wrong.filter(({ item, side }) => item.section === 'cranialNerves' && side !== 'midline'));
+  if (throat === undefined || halves.size === 1) return [];
   const because = 'an infant that no longer sucks or swallows has lost both halves of face and throat';
+  const isLikeAParent = history.some(({ present, kind, key }) => present && kind === 'family' && ofTheParents.has(key));
+  const descent = 'an infant that does not suck has it of a parent who is ill alike';
   const atOnce = onset.pace === 'acute' || onset.pace === 'subacute';
   return [
     shiftBy(throat, { applies: nervesOfOneSide, factor: feedsBadly.oneNerve, because }),
-    ...(atOnce
+    ...(atOnce && !isLikeAParent
       ? [shiftBy(throat, { applies: sites('presynaptic-junction'), factor: feedsBadly.junction, because })]
+      : []),
+    ...(isLikeAParent
+      ? [
+          shiftBy(throat, { applies: sites('postsynaptic-junction'), factor: likeAParent.receptor, because: descent }),
+          shiftBy(throat, { applies: sites('presynaptic-junction'), factor: likeAParent.poison, because: descent }),
+        ]
       : []),
     shiftBy(throat, { applies: sites('bulbar-motor-nuclei'), factor: feedsBadly.bulbarCells, because }),
   ];
-}
-
-function oneHalf(side: Finding['side']): boolean {
-  return side !== 'midline';
 }
 
 /** Odds where an infant loses skills: of the cerebellum by itself, and of the whole brain, more where mind or wakefulness dim too. Judged. */

@@ -18,6 +18,7 @@ import { legPatternShifts } from './leg-patterns.ts';
 import { limbPatternShifts, shiftBy } from './limb-patterns.ts';
 import { massShifts } from './mass-near-nerve.ts';
 import { nervePatternShifts } from './nerve-patterns.ts';
+import { painfulShoulderShifts } from './painful-shoulder.ts';
 import { porphyricShifts } from './porphyric-pattern.ts';
 import { reachPatternShifts } from './reach-patterns.ts';
 import type { Applies, Shift } from './shift.ts';
@@ -520,6 +521,7 @@ export function signShifts(exam: Exam): readonly Shift[] {
     ...acuteLimbShifts(exam),
     ...limbPatternShifts(exam),
     ...struckLimbShifts(exam),
+    ...painfulShoulderShifts(exam),
     ...reachPatternShifts(exam),
     ...nervePatternShifts(exam),
     ...handPatternShifts(exam),
