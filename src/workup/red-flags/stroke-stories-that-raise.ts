@@ -9,7 +9,7 @@ import { faceSigns } from './face-signs.ts';
 import { feverReasons } from './fever.ts';
 import { each, none, type RaisingStory } from './story.ts';
 import { centralSigns, isStrokeOfOld, onOneSide, suddenFocalSigns, weakHalf } from './sudden-deficit.ts';
-import { notOfBothSides } from './told-sides.ts';
+import { notOfBothSides, weaknessOfOneSide } from './told-sides.ts';
 
 /** Deficits of days that may be a stroke, where the moment at which they came was not seen or nobody has examined yet. */
 export const strokeStories: readonly RaisingStory[] = [
@@ -93,7 +93,9 @@ export const strokeStories: readonly RaisingStory[] = [
     flag: 'suspected-stroke',
     check: (facts) => {
       const isOther = facts.told(...notTheBrain).length + feverReasons(facts).length > 0 || isStrokeOfOld(facts);
-      if (isOther || !facts.cameWithin(7)) return none;
+      // Of which nobody says when or how it goes on is taken for new.
+      const isTakenForNew = facts.isUndated && facts.exam.course === undefined;
+      if (isOther || !(facts.cameWithin(7) || isTakenForNew)) return none;
       const told = facts.told(
         'slurred-speech',
         'speech-difficulty',
@@ -111,10 +113,14 @@ export const strokeStories: readonly RaisingStory[] = [
       const faceArmSpeech = [
         notOfBothSides(facts, 'face-droop'),
         facts.told('slurred-speech', 'speech-difficulty'),
-        notOfBothSides(facts, 'arm-weakness', 'leg-weakness', 'numbness'),
+        [
+          ...notOfBothSides(facts, 'arm-weakness', 'leg-weakness', ...(isTakenForNew ? [] : ['numbness'])),
+          ...weaknessOfOneSide(facts),
+        ],
       ].filter((one) => one.length > 0);
       const together = faceArmSpeech.length >= 2 ? faceArmSpeech.flat() : none;
-      if (facts.brainProbability < 0.5) return facts.abnormalFindings.length > 0 ? none : together;
+      const isUnsure = facts.brainProbability < 0.5 || isTakenForNew;
+      if (isUnsure) return facts.abnormalFindings.length > 0 ? none : together;
       return told.length >= 2 ? told : findingReasons(centralSigns(facts.query), 4);
     },
     source: recalled('nice-ng128', 'sudden onset of focal symptoms'),

@@ -12,3 +12,9 @@ export function oneSidedComplaints({ query, told }: BedsideFacts): readonly Reas
 export function notOfBothSides({ query, told }: BedsideFacts, ...keys: readonly string[]): readonly Reason[] {
   return told(...keys.filter((key) => query.history(key)?.side !== 'both'));
 }
+
+/** Weakness of which nobody names a limb, but a side. */
+export function weaknessOfOneSide({ query, told }: BedsideFacts): readonly Reason[] {
+  const side = query.history('weakness')?.side;
+  return side === 'left' || side === 'right' ? told('weakness') : [];
+}

@@ -85,6 +85,27 @@ export const operatedAndUntriedStories: readonly Story[] = [
     },
   },
   {
+    flag: 'suspected-stroke',
+    by: 'NICE NG128: a face and half the body that have failed, of which nobody says when, and not over years',
+    raised: {
+      history: {
+        symptoms: [
+          { key: 'face-droop', side: 'left', present: true },
+          { key: 'weakness', side: 'left', present: true },
+        ],
+      },
+    },
+    not: {
+      history: {
+        onset: years,
+        symptoms: [
+          { key: 'face-droop', side: 'left', present: true },
+          { key: 'weakness', side: 'left', present: true },
+        ],
+      },
+    },
+  },
+  {
     flag: 'suspected-cauda-equina-syndrome',
     by: 'GIRFT 2023: legs and bladder fail together, and no arm with them',
     raised: { history: { onset: days, symptoms: has('leg-weakness', 'bladder-disturbance') } },
