@@ -56,4 +56,16 @@ describe('what lies in midbrain and deep nuclei', () => {
     const draft = { age: 61, onset: { pace: 'acute', durationDays: 3 }, history, findings };
     expect(chanceOf(draft, 'striatum', 'subthalamic-nucleus')).toBeGreaterThan(0.4);
   });
+
+  // Adams and Victor, disorders of movement (recalled): what is complained of before anybody has examined.
+  it('movements that come unwilled, and slowness, are of the basal nuclei though nobody has looked', () => {
+    const told = (key: string, age: number): ExamDraft => ({
+      age,
+      onset: { pace: 'chronic', durationDays: 700 },
+      history: { symptoms: has(key) },
+      findings: {},
+    });
+    expect(chanceOf(told('involuntary-movements', 40), 'hyperkinetic-syndrome', 'striatum')).toBeGreaterThan(0.5);
+    expect(chanceOf(told('slowness', 70), 'akinetic-rigid-syndrome')).toBeGreaterThan(0.35);
+  });
 });

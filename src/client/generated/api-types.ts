@@ -90,6 +90,8 @@ export type HistorySymptoms = {
     | 'nasal-regurgitation'
     | 'lockjaw'
     | 'tremor'
+    | 'involuntary-movements'
+    | 'slowness'
     | 'dream-enactment'
     | 'better-with-alcohol'
     | 'only-in-one-task'

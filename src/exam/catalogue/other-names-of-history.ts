@@ -48,6 +48,8 @@ export const otherNamesOfHistory: Readonly<Record<HistoryList, OtherNames>> = {
     'dream-enactment': ['REM sleep behaviour disorder'],
     'only-in-one-task': ['writer cramp', 'task-specific tremor'],
     twitching: ['fasciculations'],
+    'involuntary-movements': ['abnormal movements', 'unwanted movements', 'jerky movements', 'dyskinesia', 'writhing'],
+    slowness: ['slowing', 'slow movements', 'bradykinesia'],
     'muscle-thinning': ['muscle wasting', 'muscle atrophy'],
     numbness: ['hypoaesthesia', 'loss of feeling', 'sensory loss', 'numb'],
     paraesthesiae: ['tingling', 'paraesthesia'],

@@ -121,6 +121,8 @@ export const symptoms = historyTable('symptom', {
   'nasal-regurgitation': 'Nasal regurgitation',
   lockjaw: { label: 'Jaw that will not open', ...hpo('HP:0000211', 'Trismus') },
   tremor: { label: 'Tremor', ...hpo('HP:0001337', 'Tremor') },
+  'involuntary-movements': { label: 'Movements that come unwilled', ...hpo('HP:0004305', 'Involuntary movements') },
+  slowness: { label: 'Slowness of movement', ...hpo('HP:0002067', 'Bradykinesia') },
   'dream-enactment': 'Acting out of dreams in sleep',
   'better-with-alcohol': 'Tremor that eases with alcohol',
   'only-in-one-task': 'Trouble in one task alone (writing, playing)',

@@ -63,4 +63,20 @@ export const rarerHistory: readonly HistoryWeight[] = [
   ...weigh('aromatase-inhibitor', sites('median-nerve-wrist'), 1.6, 1, 'it swells the sheaths of tendons'),
   ...weigh('jaundice', kinds('encephalopathy'), 1.8, 1, 'a failing liver clouds the mind'),
   ...weigh('allodynia', kinds('nerve', 'polyneuropathy'), 1.3, 1, 'a hurt nerve makes touch painful'),
+  ...weigh(
+    'involuntary-movements',
+    sites('hyperkinetic-syndrome'),
+    6,
+    0.95,
+    'movements that come unwilled are what it shows itself by',
+  ),
+  ...weigh(
+    'involuntary-movements',
+    sites('striatum', 'subthalamic-nucleus'),
+    3,
+    1,
+    'a lesion there lets go of movements that nobody wills',
+  ),
+  ...weigh('slowness', sites('akinetic-rigid-syndrome'), 5, 0.9, 'slowness is what the disease of the nigra is'),
+  ...weigh('slowness', sites('frontal-gait-disorder'), 1.4, 1, 'frontal lobes that fail slow the steps'),
 ];
