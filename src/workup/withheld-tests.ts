@@ -128,6 +128,25 @@ export const withheldTests: readonly WithholdRule[] = [
     source: recalled('preston-shapiro', 'lateral femoral cutaneous nerve'),
   },
   {
+    key: 'no-nerve-tests-of-a-painful-joint',
+    label: 'Conduction studies and imaging of the plexus',
+    tests: [
+      'nerve-conduction-study',
+      'electromyography',
+      'mri-brachial-plexus',
+      'mri-lumbosacral-plexus',
+      'nerve-ultrasound',
+    ],
+    causes: ['pain-limited-weakness'],
+    when: ({ query, lowestLimbPower }) =>
+      lowestLimbPower >= 4 &&
+      !query.hasAbnormal('inspection/wasting') &&
+      query.abnormalWhere(({ item }) => item.section === 'sensation' || item.section === 'reflexes').length === 0,
+    because:
+      'strength that gives way to pain alone, with full muscles, feeling and jerks, is of the joint or the muscle itself',
+    source: commonPractice,
+  },
+  {
     key: 'few-tests-of-functional-disorder',
     label: 'Repeated investigation',
     tests: ['mri-whole-spine', 'lumbar-puncture', 'electromyography', 'nerve-conduction-study'],

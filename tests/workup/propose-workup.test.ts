@@ -191,6 +191,17 @@ describe('proposed investigations', () => {
     expect(keys).toEqual(expect.arrayContaining(['vitamin-b12', 'glucose-or-hba1c', 'nerve-conduction-study']));
   });
 
+  it('leave the nerves of a shoulder alone that hurts and is nearly strong, and not of one that has wasted', () => {
+    const history = { symptoms: [{ key: 'shoulder-pain', present: true }] };
+    const power = [{ movement: 'shoulder-abduction', side: 'left', grade: '4+' }];
+    const strong = createAssessor().assess(bedsideExam({ history, findings: { power } }));
+    expect(strong.needless.map(({ key }) => key)).toContain('no-nerve-tests-of-a-painful-joint');
+    expect(strong.workup.map(({ key }) => key)).not.toContain('electromyography');
+    const inspection = [{ sign: 'wasting', site: 'shoulder', side: 'left', present: true }];
+    const thin = createAssessor().assess(bedsideExam({ history, findings: { power, inspection } }));
+    expect(thin.workup.map(({ key }) => key)).toContain('electromyography');
+  });
+
   it('ask for no further proof of what a result has proven', () => {
     const junction = localised(site('postsynaptic-junction', 'junction'));
     const lids = { cranialNerves: [{ sign: 'fatigable-ptosis', side: 'left', present: true }] };
