@@ -35,6 +35,21 @@ describe('what tells nerves from roots, plexus, cord and muscle', () => {
     expect(odds({ findings }, 'multiple-mononeuropathy', 'multiple-nerves')).toBe(1);
   });
 
+  // Mononeuritis multiplex comes step by step: Amato and Russell, vasculitic neuropathy (recalled).
+  it('the same muscles of both hands, failing within days, are not of several single nerves', () => {
+    const hands = { power: power({ 'finger-abduction': '3', 'thumb-abduction': '3', 'finger-extension': '3' }) };
+    const several = ['multiple-mononeuropathy', 'multiple-nerves'] as const;
+    const days = { onset: { pace: 'acute', durationDays: 4 } };
+    expect(odds({ history: days, findings: hands }, ...several)).toBeLessThan(1);
+    expect(odds({ history: { onset: { pace: 'chronic' } }, findings: hands }, ...several)).toBe(1);
+    const pressed = { ...days, exposures: [{ key: 'surgical-positioning', present: true }] };
+    expect(odds({ history: pressed, findings: hands }, ...several)).toBe(1);
+    const uneven = {
+      power: power({ 'finger-abduction': ['1', '4'], 'thumb-abduction': '3', 'finger-extension': '3' }),
+    };
+    expect(odds({ history: days, findings: uneven }, ...several)).toBe(1);
+  });
+
   it('both feet deformed speak for an inherited neuropathy, but not beside a bladder that fails', () => {
     const findings = { inspection: [{ sign: 'claw-toes', side: 'both', present: true }] };
     expect(odds({ findings }, 'length-dependent-polyneuropathy', 'polyneuropathy')).toBeGreaterThan(1);

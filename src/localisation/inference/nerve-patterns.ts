@@ -411,10 +411,36 @@ function isOfTheLeg({ item, place }: Finding): boolean {
   return region === 'lower-limbs';
 }
 
+/** Odds of several single nerves where both sides fail alike within weeks and nothing pressed on them; worse with an infection before. Judged. */
+const alikeOnBothSides = { several: 0.25, afterInfection: 0.12 } as const;
+const pressesOnBoth: ReadonlySet<string> = new Set([
+  ...['external-pressure', 'surgical-positioning', 'prolonged-immobility', 'recent-surgery', 'prolonged-squatting'],
+  ...['trauma', 'diabetes-mellitus', 'leprosy', 'repetitive-hand-use'],
+]);
+const infections: ReadonlySet<string> = new Set(['preceding-infection', 'preceding-gastroenteritis']);
+
+/** What strikes single nerves strikes one and then another; the same muscles of both sides, within days, are taken by what takes all. */
+function alikeOnBothSidesShift({ findings, history, onset }: Exam): readonly Shift[] {
+  const isQuick = (onset.pace === 'acute' || onset.pace === 'subacute') && (onset.durationDays ?? 99) <= 28;
+  if (!isQuick || tells(history, pressesOnBoth)) return [];
+  const weak = weakMovements(findings);
+  const nameOf = ({ item, value }: Finding): string => `${item.key} ${String(value)}`;
+  const [left, right] = (['left', 'right'] as const).map(
+    (side) => new Set(weak.filter((one) => one.side === side).map(nameOf)),
+  );
+  const [first] = weak;
+  if (first === undefined || left === undefined || right === undefined || left.size < 3) return [];
+  if (left.size !== right.size || ![...left].every((name) => right.has(name))) return [];
+  const factor = tells(history, infections) ? alikeOnBothSides.afterInfection : alikeOnBothSides.several;
+  const because = 'the same muscles fail on both sides within weeks, and single nerves are struck one after the other';
+  return [shiftBy(first, { applies: kinds('multiple-nerves'), factor, because })];
+}
+
 /** How patterns that tell nerves from roots, plexus, cord and muscle shift the odds of sites. */
 export function nervePatternShifts(exam: Exam): readonly Shift[] {
   return [
     ...otherNerveInEachLimbShifts(exam),
+    ...alikeOnBothSidesShift(exam),
     ...deformedFeetShifts(exam),
     ...bothFeetShift(exam),
     ...silentCaudaShift(exam),
