@@ -9,6 +9,9 @@ export const bodySides: readonly BodySide[] = ['left', 'right'];
 /** The sides that have what lies on one, or on both where it is of the midline. */
 export const sidesOf = (side: Side): readonly BodySide[] => (side === 'midline' ? bodySides : [side]);
 
+/** Whether a side that was stated is one of the two, and not the midline, both or none. */
+export const isBodySide = (side: string | null | undefined): side is BodySide => side === 'left' || side === 'right';
+
 export function opposite(side: BodySide): BodySide {
   return side === 'left' ? 'right' : 'left';
 }

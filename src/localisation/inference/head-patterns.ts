@@ -225,12 +225,7 @@ function sympatheticUnseenShift({ findings, history }: Exam): readonly Shift[] {
   if (eyes === undefined || tells(history, ofTheSympathetic)) return [];
   if (findings.some(({ abnormal, item }) => abnormal && ofTheSympathetic.has(item.key))) return [];
   const because = 'pupils and lids were found sound';
-  return [
-    {
-      ...shiftBy(eyes, { applies: sites('oculosympathetic-chain'), factor: sympatheticUnseen, because }),
-      abnormal: false,
-    },
-  ];
+  return [shiftBy(eyes, { applies: sites('oculosympathetic-chain'), factor: sympatheticUnseen, because })];
 }
 
 /** Odds of the hole where the ninth to the eleventh nerve leave, where the tongue is all that fails. Judged. */

@@ -11,7 +11,13 @@ import { tells } from './told.ts';
 
 /** What a finding says, with the finding that says it. */
 export function shiftBy(finding: Finding, says: Pick<Shift, 'applies' | 'factor' | 'because'>): Shift {
-  return { ...says, pointer: finding.pointer, text: describeFinding(finding), abnormal: true, id: finding.id };
+  return {
+    ...says,
+    pointer: finding.pointer,
+    text: describeFinding(finding),
+    abnormal: finding.abnormal,
+    id: finding.id,
+  };
 }
 
 /** Nerves that can be felt where they run under the skin, by the part of the body. Source: Adams and Victor, leprous neuritis (recalled). */

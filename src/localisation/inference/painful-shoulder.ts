@@ -13,6 +13,7 @@ import { tells } from './told.ts';
  */
 const joint = { strong: 12, nearlyStrong: 10, nerves: 0.3 } as const;
 
+const painOfTheShoulder: ReadonlySet<string> = new Set(['shoulder-pain']);
 const ofTheShoulder = /^shoulder-/;
 /** What a hurt joint does not do: it neither wastes a muscle in weeks nor wings a shoulder blade nor tingles. */
 const ofNerves: ReadonlySet<string> = new Set([
@@ -33,7 +34,7 @@ const almostFull: Finding['value'] = '4+';
  */
 export function painfulShoulderShifts(exam: Exam): readonly Shift[] {
   const { findings, history } = exam;
-  if (!tells(history, new Set(['shoulder-pain'])) || tells(history, toldOfNerves)) return [];
+  if (!tells(history, painOfTheShoulder) || tells(history, toldOfNerves)) return [];
   if (showsTracts(exam) || hasSignOfTheHead(findings) || lostFeeling(findings).length > 0) return [];
   const wrong = findings.filter(({ abnormal }) => abnormal);
   if (wrong.some(({ item }) => ofNerves.has(item.key) || item.section === 'reflexes')) return [];
@@ -47,17 +48,7 @@ export function painfulShoulderShifts(exam: Exam): readonly Shift[] {
   const because = 'the shoulder hurts and its muscles are strong or nearly so, as where the joint is at fault';
   const named = weak[0] ?? first;
   return [
-    {
-      ...shiftBy(named, {
-        applies: kinds('none'),
-        factor: weak.length > 0 ? joint.nearlyStrong : joint.strong,
-        because,
-      }),
-      abnormal: named.abnormal,
-    },
-    {
-      ...shiftBy(named, { applies: kinds('nerve', 'plexus'), factor: joint.nerves, because }),
-      abnormal: named.abnormal,
-    },
+    shiftBy(named, { applies: kinds('none'), factor: weak.length > 0 ? joint.nearlyStrong : joint.strong, because }),
+    shiftBy(named, { applies: kinds('nerve', 'plexus'), factor: joint.nerves, because }),
   ];
 }

@@ -211,10 +211,12 @@ const columnsOfTheCord = sites('spinal-cord-posterolateral', 'spinal-cord-poster
 const otherCord: Applies = (site) => site.kind === 'cord' && !columnsOfTheCord(site);
 const walksWithoutColumns: ReadonlySet<string> = new Set(['romberg', 'sensory-ataxic', 'pseudoathetosis']);
 
+const shockOfTheColumns: ReadonlySet<string> = new Set(['electric-shock-on-neck-flexion']);
+
 function stockingWithoutTractsShifts(exam: Exam): readonly Shift[] {
   const { findings, history } = exam;
   if (showsTracts(exam) || hasSignOfTheHead(findings)) return [];
-  if (tells(history, new Set(['electric-shock-on-neck-flexion']))) return [];
+  if (tells(history, shockOfTheColumns)) return [];
   const lost = lostFeeling(findings);
   if (lost.some(({ modality }) => ofTheColumns.has(modality ?? ''))) return [];
   if (findings.some(({ abnormal, item }) => abnormal && walksWithoutColumns.has(item.key))) return [];

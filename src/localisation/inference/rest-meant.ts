@@ -6,7 +6,7 @@ import { segmentsServing, skinPlace } from '../../anatomy/skin-places.ts';
 import { itemId } from '../../exam/catalogue/item.ts';
 import { routineSteps } from '../../exam/catalogue/routine.ts';
 import type { Finding } from '../../exam/finding.ts';
-import type { Side } from '../../kernel/side.ts';
+import { type BodySide, isBodySide, opposite, type Side } from '../../kernel/side.ts';
 
 /**
  * What "otherwise normal" means to whoever writes it. It speaks of what lies beyond the trouble: who found every muscle that
@@ -85,14 +85,9 @@ function limbsAllWeak(recorded: readonly Finding[]): ReadonlySet<string> {
 }
 
 function isHalfTheBody(limb: string, weak: ReadonlySet<string>): boolean {
-  const [region, side] = limb.split('|');
-  const ofSide = (other: string) => ['upper-limbs', 'lower-limbs'].every((each) => weak.has(`${each}|${other}`));
-  return (
-    region !== undefined &&
-    (side === 'left' || side === 'right') &&
-    ofSide(side) &&
-    !ofSide(side === 'left' ? 'right' : 'left')
-  );
+  const [, side] = limb.split('|');
+  const isWeak = (one: BodySide): boolean => weak.has(`upper-limbs|${one}`) && weak.has(`lower-limbs|${one}`);
+  return isBodySide(side) && isWeak(side) && !isWeak(opposite(side));
 }
 
 /** From so many on, reflexes that are all changed say that those of the limb are. */

@@ -508,7 +508,7 @@ function clearMindShift({ findings }: Exam): readonly Shift[] {
   const isSilentAlone = cleared.length > 1 && mind.every(({ abnormal, item }) => !abnormal || item.key === 'mutism');
   if (clear === undefined || (mind.some(({ abnormal }) => abnormal) && !isSilentAlone)) return [];
   const because = 'the mind was examined and is clear';
-  return [{ ...shiftBy(clear, { applies: encephalopathy, factor: clearMind, because }), abnormal: false }];
+  return [shiftBy(clear, { applies: encephalopathy, factor: clearMind, because })];
 }
 
 /** How signs that no pathway decides shift the odds of sites; one that is found in several places counts once. */

@@ -1,5 +1,5 @@
 import type { Exam } from '../../exam/exam.ts';
-import type { Finding } from '../../exam/finding.ts';
+import { type Finding, isBrisk } from '../../exam/finding.ts';
 import { anyOf, kinds, sites } from './history/history-weight.ts';
 import { shiftBy } from './limb-patterns.ts';
 import type { Shift } from './shift.ts';
@@ -9,8 +9,6 @@ const ofExcitableNerves: ReadonlySet<string> = new Set(['carpopedal-spasm', 'chv
 /** What says that a nerve, root or tract has lost something. */
 const isDeficit = ({ item: { section, key }, value }: Finding): boolean =>
   section !== 'autonomic' && !ofExcitableNerves.has(key) && !(section === 'reflexes' && isBrisk(value));
-
-const isBrisk = (value: Finding['value']): boolean => value === '3' || value === '3+' || value === '4';
 
 /** Odds of a lesion of nerve, root or cord where nothing but excitable nerves was found, and of none. Judged. */
 const onlyExcitable = { lesion: 0.1, none: 3 } as const;

@@ -1,4 +1,5 @@
 import type { Exam } from '../../exam/exam.ts';
+import { isBodySide } from '../../kernel/side.ts';
 import { anyOf, cervicalCord, kinds, sites } from './history/history-weight.ts';
 import type { Applies, Shift } from './shift.ts';
 import { firstTold, shiftsOfTold, type Told, toldOfEach } from './told.ts';
@@ -21,7 +22,7 @@ const oneNerve = kinds('nerve', 'plexus', 'root', 'multiple-nerves');
 const cordOfTheNeck = anyOf(cervicalCord, sites('spinal-cord-central'));
 
 /** From this age on a narrow canal of the neck is common enough that a fall bruises the cord within it; in years. Judged. */
-const narrowFrom = 45;
+export const narrowNeckFrom = 45;
 /** Up to this age, in years, legs that fail within days are of inflamed roots before anything else of the nerves. Judged. */
 const childTo = 12;
 
@@ -55,8 +56,8 @@ const patterns: readonly ToldInDays[] = [
     groups: [['trauma', 'neck-trauma'], ['arm-weakness']],
     butNot: [...ofTheHead, 'arm-pain', 'shoulder-pain', 'limb-fracture-or-dislocation'],
     holds: ({ person, history }) =>
-      (person.ageYears ?? 0) >= narrowFrom &&
-      !history.some(({ key, side }) => key === 'arm-weakness' && (side === 'left' || side === 'right')),
+      (person.ageYears ?? 0) >= narrowNeckFrom &&
+      !history.some(({ key, side }) => key === 'arm-weakness' && isBodySide(side)),
     rows: [
       { applies: cordOfTheNeck, factor: 3 },
       { applies: kinds('nerve'), factor: 0.6 },

@@ -66,8 +66,8 @@ function soundImpulseShifts({ findings, history, onset }: Exam): readonly Shift[
   if (findings.some(({ abnormal, item }) => abnormal && inTheHangingHead.has(item.key))) return [];
   const because = 'the eyes beat, though the head impulse shows that the nerve of the ear works';
   return [
-    { ...shiftBy(impulse, { applies: ear, factor: soundImpulse.ear, because }), abnormal: false },
-    { ...shiftBy(impulse, { applies: cerebellum, factor: soundImpulse.cerebellum, because }), abnormal: false },
+    shiftBy(impulse, { applies: ear, factor: soundImpulse.ear, because }),
+    shiftBy(impulse, { applies: cerebellum, factor: soundImpulse.cerebellum, because }),
   ];
 }
 

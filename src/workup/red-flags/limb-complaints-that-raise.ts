@@ -1,13 +1,12 @@
 import { findingReasons } from '../../causes/reasons.ts';
 import { read, recalled } from '../../kernel/cite.ts';
+import { narrowNeckFrom } from '../../localisation/inference/told-in-days.ts';
 import type { BedsideFacts } from '../bedside-facts.ts';
 import { isOnBothSides, spinalPain } from './cord.ts';
 import { infectionsBefore } from './fever.ts';
 import { toxicToNerves } from './spinal-flags.ts';
 import { each, none, type RaisingStory } from './story.ts';
-
-/** Age in years from which the canal of the neck is often narrow. Judged. */
-const narrowNeckFrom = 45;
+import { isToldOfOneSide } from './told-sides.ts';
 
 /** Complaints of limbs, bladder and throat that raise a flag before anybody has examined, or though nobody has said since when. */
 export const limbComplaints: readonly RaisingStory[] = [
@@ -31,8 +30,7 @@ export const limbComplaints: readonly RaisingStory[] = [
       const isFresh = facts.cameWithin(14) && facts.exam.onset.pace !== 'chronic';
       if (!isFresh || (facts.exam.person.ageYears ?? 0) < narrowNeckFrom || facts.weakLimbs.length > 0) return none;
       const arms = facts.told('arm-weakness');
-      const side = facts.query.history('arm-weakness')?.side;
-      const isOfALimb = side === 'left' || side === 'right' || facts.told('limb-fracture-or-dislocation').length > 0;
+      const isOfALimb = isToldOfOneSide(facts, 'arm-weakness') || facts.told('limb-fracture-or-dislocation').length > 0;
       return isOfALimb ? none : each(facts.told('trauma', 'neck-trauma'), arms);
     },
     source: recalled('adams-victor', 'central cord injury'),

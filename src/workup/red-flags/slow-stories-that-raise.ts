@@ -1,9 +1,9 @@
 import { findingReasons } from '../../causes/reasons.ts';
 import { read, recalled } from '../../kernel/cite.ts';
-import type { BedsideFacts } from '../bedside-facts.ts';
 import { isOneMuscleOrTwo, isOnePainfulArm } from './few-muscles.ts';
 import { each, none, type RaisingStory } from './story.ts';
 import { suddenFocalSigns, weakHalf } from './sudden-deficit.ts';
+import { isToldOfOneSide } from './told-sides.ts';
 
 /** Days of "within hours to days" where the weakness is said to go on growing. Judged. */
 const daysOfGrowing = 14;
@@ -43,7 +43,8 @@ export const slowRaisingStories: readonly RaisingStory[] = [
       const before = facts.told('episodic-weakness', 'similar-attacks-before', 'family/periodic-paralysis');
       const isTried = facts.query.testedWhere(({ item }) => item.section === 'power').length > 0;
       const told = isTried ? none : facts.told('weakness', 'leg-weakness');
-      const isBoth = facts.bothLegsWeak || (told.length > 0 && !isOfOneLeg(facts));
+      // A weak leg of which the side was told is no attack of all limbs.
+      const isBoth = facts.bothLegsWeak || (told.length > 0 && !isToldOfOneSide(facts, 'leg-weakness'));
       return isBoth ? each(before, [...findingReasons(facts.weakLimbs, 3), ...told]) : none;
     },
     source: recalled('amato-russell', 'periodic paralyses'),
@@ -51,12 +52,6 @@ export const slowRaisingStories: readonly RaisingStory[] = [
 ];
 
 const aDayOrTwo = 2;
-
-/** A weak leg of which the side was told is no attack of all limbs. */
-function isOfOneLeg(facts: BedsideFacts): boolean {
-  const side = facts.query.history('leg-weakness')?.side;
-  return side === 'left' || side === 'right';
-}
 
 /** What else comes in attacks, or makes limbs weaker on some days than on others. */
 const attacksOfOtherKinds = [

@@ -398,7 +398,7 @@ function clumsyAndUnsteady(facts: BedsideFacts): readonly Reason[] {
   const { query } = facts;
   const hoffmann = query.abnormal(['special-tests/hoffmann', 'special-tests/tromner']);
   // Fingers of both hands that answer a flick beside legs that sway: whether it grows need not be said.
-  const isOfBothHands = new Set(hoffmann.map(({ side }) => side)).size > 1 && facts.maybeProgressing;
+  const isOfBothHands = isOnBothSides(hoffmann) && facts.maybeProgressing;
   const grows = isGradual(facts) && (facts.isProgressive || isOfBothHands);
   const head = query.abnormalWhere(
     ({ item }) => item.section === 'cranialNerves' || item.section === 'higherFunction' || item.section === 'autonomic',

@@ -6,6 +6,7 @@ import type { BedsideFacts } from '../bedside-facts.ts';
 import { isOnBothSides, spinalPain } from './cord.ts';
 import { isOfPairedNerves } from './few-muscles.ts';
 import { each, none, type RaisingStory } from './story.ts';
+import { isToldOfOneSide } from './told-sides.ts';
 
 /** Days after an operation or a puncture in which blood or pus gathers. */
 const afterwards = 28;
@@ -61,9 +62,8 @@ export const spineStories: readonly RaisingStory[] = [
       const isDays = facts.cameWithin(7) && facts.maybeProgressing;
       const isOneLimb = facts.told('limb-fracture-or-dislocation', 'shoulder-pain', 'external-pressure').length > 0;
       if (!isDays || isOneLimb || head.length + facts.cranialNerveSigns.length > 0) return none;
-      const side = facts.query.history('arm-weakness')?.side;
       const tried = facts.query.testedWhere(({ item }) => item.section === 'power' && item.region === 'upper-limbs');
-      const isUnseen = tried.length === 0 && side !== 'left' && side !== 'right';
+      const isUnseen = tried.length === 0 && !isToldOfOneSide(facts, 'arm-weakness');
       const arms = facts.bothArmsWeak ? findingReasons(facts.weak('upper-limbs'), 3) : none;
       return each(facts.told('trauma', 'neck-trauma', 'falls'), [
         ...arms,

@@ -7,6 +7,7 @@ import type { BedsideFacts } from '../bedside-facts.ts';
 import { eyeMovementSigns } from './eye-movement-signs.ts';
 import { feverReasons } from './fever.ts';
 import { notOfLooseStones } from './loose-stones.ts';
+import { isToldOfOneSide } from './told-sides.ts';
 
 /** Signs that place a sudden deficit in the brain by themselves. */
 export const brainSigns = [
@@ -174,8 +175,7 @@ export function suddenFocalSigns(facts: BedsideFacts): readonly Reason[] {
     'ascending-weakness',
   );
   const isBlow = facts.exam.onset.pace === 'hyperacute' && untested && elsewhere.length === 0;
-  const side = facts.query.history('leg-weakness')?.side;
-  const isLeg = (side === 'left' || side === 'right') && facts.told(...notForTheLeg).length === 0;
+  const isLeg = isToldOfOneSide(facts, 'leg-weakness') && facts.told(...notForTheLeg).length === 0;
   const limb = isBlow ? facts.told('arm-weakness', ...(isLeg ? ['leg-weakness'] : [])) : [];
   return [...findingReasons([...new Set(found)], 5), ...speech, ...limb, ...vertigo];
 }
