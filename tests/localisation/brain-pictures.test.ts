@@ -40,6 +40,39 @@ const pictures: readonly Picture[] = [
     findings: { higherFunction: midline({ alexia: true, agraphia: false, 'receptive-aphasia': false }) },
   },
   {
+    name: 'gaze fails to the right and back across, and the left eye has drifted out: the right pons (Sharpe 1974)',
+    site: 'pons-tegmentum',
+    side: 'right',
+    onset: sudden,
+    findings: {
+      cranialNerves: [
+        ...signs({
+          'gaze-palsy': [null, true],
+          'internuclear-ophthalmoplegia': [null, true],
+          'facial-weakness': [null, true],
+          exotropia: [true, null],
+        }),
+        ...midline({ diplopia: true }),
+      ],
+    },
+  },
+  {
+    name: 'a tremor of one arm at rest and on aiming, and of the head, after a stroke: the red nucleus (Deuschl 1998)',
+    site: 'midbrain-tegmentum',
+    side: 'right',
+    age: 70,
+    onset: { pace: 'chronic' },
+    history: { conditions: [{ key: 'stroke', present: true }] },
+    findings: {
+      power: power({ 'shoulder-abduction': ['4', null], 'hip-flexion': ['4', null] }),
+      involuntaryMovements: [
+        { sign: 'resting-tremor', site: 'head', present: true },
+        { sign: 'resting-tremor', site: 'upper-limb', side: 'left', present: true },
+        { sign: 'intention-tremor', site: 'upper-limb', side: 'left', present: true },
+      ],
+    },
+  },
+  {
     name: 'sleepy with a low face and slurred speech: the front of the thalamus and the knee of the capsule (Tatemichi 1992)',
     site: 'thalamus',
     side: 'left',
@@ -276,6 +309,57 @@ describe('pictures of the head', () => {
     const [first] = answer(one).localisations;
     expect(first?.site).toBe(one.site);
     if (one.side !== undefined) expect(first?.side).toBe(one.side);
+  });
+});
+
+describe('what is weighed beside another answer', () => {
+  // Posterior cerebral infarcts that mimic the middle cerebral artery: Maulaz 2005 (recalled).
+  it('half the body paralysed with reading lost and writing kept may be the posterior cerebral artery', () => {
+    const half = {
+      power: power({ 'shoulder-abduction': [null, '0'], 'finger-extension': [null, '0'], 'hip-flexion': [null, '0'] }),
+      cranialNerves: signs({ 'lower-facial-weakness': [null, true] }),
+    };
+    const reads = (agraphia: boolean) => ({
+      onset: sudden,
+      findings: { ...half, higherFunction: midline({ alexia: true, agraphia, 'expressive-aphasia': false }) },
+    });
+    const kept = chanceOf(reads(false), 'cortex-posterior-cerebral', 'cortex-occipital');
+    expect(kept).toBeGreaterThan(0.1);
+    expect(kept).toBeGreaterThan(3 * chanceOf(reads(true), 'cortex-posterior-cerebral', 'cortex-occipital'));
+  });
+
+  // Anterior chiasmal syndrome: Karanjia and Jacobson 1999 (recalled).
+  it('a field lost in one eye beside a scotoma of the other may be the chiasm', () => {
+    const field = (other: boolean) =>
+      chanceOf(
+        {
+          findings: {
+            cranialNerves: signs({ 'central-scotoma': [null, true], 'monocular-field-defect': [other, null] }),
+          },
+        },
+        'optic-chiasm',
+      );
+    expect(field(true)).toBeGreaterThan(0.03);
+    expect(field(true)).toBeGreaterThan(2 * field(false));
+  });
+
+  // Functional hemisensory loss: Stone 2002; midline splitting: Daum 2014 (both recalled).
+  it('half the body numb in all qualities, strong, and split at the midline may have no lesion', () => {
+    const everywhere = Object.fromEntries(
+      ['half-face', 'hemitrunk', 'whole-arm', 'whole-leg'].map((place) => [place, [null, 'reduced'] as const]),
+    );
+    const numb = {
+      findings: {
+        sensation: ['light-touch', 'pinprick', 'vibration'].flatMap((modality) => sensation(modality, everywhere)),
+        specialTests: [{ test: 'midline-splitting', side: 'right', result: 'positive' }],
+      },
+      otherwiseNormal: [{ section: 'power' }, { section: 'reflexes' }],
+    };
+    expect(
+      answer(numb)
+        .localisations.slice(0, 3)
+        .map(({ site }) => site),
+    ).toContain('no-lesion');
   });
 });
 

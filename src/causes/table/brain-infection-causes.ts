@@ -298,7 +298,8 @@ export const brainInfectionCauses: readonly Cause[] = [
     label: 'Brucellosis of the nervous system',
     produces: [
       at(['basal-meningeal-process', 'meningeal-irritation', 'cochlear-nerve'], 'rare'),
-      at(['raised-intracranial-pressure', 'polyradiculopathy', 'abducens-nerve', 'optic-nerve'], 'exceptional'),
+      at(['raised-intracranial-pressure'], 'rare'),
+      at(['polyradiculopathy', 'abducens-nerve', 'optic-nerve'], 'exceptional'),
       at(['diffuse-encephalopathy', 'demyelinating-polyradiculoneuropathy'], 'exceptional'),
       inKind(['cord', 'cauda-equina', 'hemisphere', 'multiple-sites'], 'exceptional'),
       at(['facial-nerve', 'cerebellar-degeneration', 'spinal-cord-transverse'], 'exceptional'),

@@ -119,7 +119,8 @@ export const cranialNerveCauses: readonly Cause[] = [
     group: 'traumatic',
     label: 'Injury of a cranial nerve by trauma or operation',
     produces: [
-      at(['maxillary-nerve', 'mandibular-nerve', 'cavernous-sinus'], 'very-common'),
+      at(['maxillary-nerve', 'mandibular-nerve'], 'very-common'),
+      at(['cavernous-sinus'], 'uncommon'),
       at(['facial-nerve', 'oculomotor-nerve', 'abducens-nerve', 'trigeminal-nerve', 'hypoglossal-nerve'], 'common'),
       at(['ophthalmic-nerve', 'orbital-apex', 'ciliary-ganglion'], 'common'),
       at(
@@ -146,6 +147,7 @@ export const cranialNerveCauses: readonly Cause[] = [
       told(trauma, 2, 0.95),
       // Of what was operated on nothing is said.
       told('recent-surgery', 2, 1),
+      told('surgical-positioning', 2, 1),
       told('loss-of-consciousness', 2, 0.9),
     ],
     signs: [

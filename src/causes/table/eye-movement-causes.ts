@@ -214,6 +214,8 @@ export const eyeMovementCauses: readonly Cause[] = [
       told('red-eye', 4, 0.3),
       told(['headache', 'new-headache', 'eye-pain', 'facial-pain'], 2, 0.15),
       told(['recent-bacteraemia', 'sepsis', 'dental-procedure'], 3, 0.8),
+      // A tooth that is drawn or rots sends it up the pterygoid veins.
+      told('dental-procedure', 2.5, 1),
       told(['diabetes-mellitus', 'immunosuppression'], 1.5, 1),
       told('vomiting', 1.3, 1),
     ],

@@ -440,6 +440,8 @@ export const hyperkineticCauses: readonly Cause[] = [
       shows(['higher-function/confusion', 'higher-function/drowsiness'], 0.2, 1.5),
       shows(['autonomic/hyperhidrosis', 'autonomic/resting-tachycardia', 'autonomic/blood-pressure-lability'], 2, 0.8),
       shows(['cranial-nerves/weak-suck-or-cry'], 2, 1),
+      // It stiffens and does not weaken.
+      shows(['cranial-nerves/tongue-weakness', 'cranial-nerves/tongue-wasting', 'cranial-nerves/ptosis'], 0.1, 1),
     ],
     source: recalled('adams-victor', 'tetanus'),
   },

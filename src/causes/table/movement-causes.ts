@@ -41,7 +41,7 @@ export const movementCauses: readonly Cause[] = [
       at(['striatum', 'hyperkinetic-syndrome', 'diffuse-encephalopathy'], 'exceptional'),
     ],
     tempo: tempos.chronic,
-    durationDays: { from: 120, outside: 0.35, source: fromMemory },
+    durationDays: { from: 120, outside: 0.15, source: fromMemory },
     courses: { progressive: 1.3, improving: 0.1, static: 0.4 },
     age: { from: 45, to: 90, outside: 0.3 },
     sex: { male: 1.2, female: 0.8 },
@@ -57,7 +57,8 @@ export const movementCauses: readonly Cause[] = [
       told('cognitive-change', 0.6, 1.15),
       told(['bowel-disturbance', 'organophosphate', 'shoulder-pain'], 1.3, 1),
       told(['headache', 'new-headache', 'morning-headache', 'thunderclap-headache'], 0.6, 1),
-      told(['manganese', 'carbon-monoxide', 'chronic-liver-disease', 'fever'], 0.4, 1),
+      told(['manganese', 'carbon-monoxide', 'chronic-liver-disease'], 0.4, 1),
+      told('fever', 0.25, 1),
     ],
     signs: [
       shows(['higher-function/palilalia'], 1.3, 1),

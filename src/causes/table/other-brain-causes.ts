@@ -149,7 +149,7 @@ export const otherBrainCauses: readonly Cause[] = [
       at(['abducens-nerve', 'facial-nerve', 'cochlear-nerve', 'cerebellar-vermis'], 'rare'),
       at(['cerebellar-degeneration'], 'rare'),
       at(['hyperkinetic-syndrome', 'cerebellar-hemisphere', 'demyelinating-polyradiculoneuropathy'], 'exceptional'),
-      at(['oculomotor-nerve', 'optic-nerve'], 'exceptional'),
+      at(['oculomotor-nerve', 'optic-nerve', 'akinetic-rigid-syndrome', 'action-tremor'], 'exceptional'),
       at(['diffuse-encephalopathy', 'meningeal-irritation'], 'rare'),
     ],
     // A week of fever comes before the head.

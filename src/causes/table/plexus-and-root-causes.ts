@@ -205,6 +205,7 @@ export const plexusAndRootCauses: readonly Cause[] = [
       at(['median-nerve-wrist', 'lower-motor-neuron-system'], 'exceptional'),
       atRoot('T1', 'uncommon'),
       at(['ulnar-nerve-elbow', 'multiple-mononeuropathy'], 'rare'),
+      at(['upper-trunk', 'brachial-plexus'], 'exceptional'),
       at(['lower-trunk', 'medial-cord'], 'common'),
     ],
     tempo: tempos.chronic,

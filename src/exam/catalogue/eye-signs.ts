@@ -50,7 +50,7 @@ export const eyeSigns = sectionTable(
       label: 'Visual field defect of this eye alone',
       bodyPart: 'eye',
       hpo: wider('HP:0001123', 'Visual field defect'),
-      probe: anyFaculty('altitudinal-field', 'central-field'),
+      probe: anyFaculty('altitudinal-field', 'central-field', 'junctional-field'),
     },
     'constricted-visual-field': {
       label: 'Constricted visual field',
@@ -265,7 +265,7 @@ export const eyeSigns = sectionTable(
       label: 'Exotropia of this eye',
       bodyPart: 'eye',
       hpo: equivalent('HP:0000577', 'Exotropia'),
-      probe: anyFaculty('oculomotor', 'internuclear'),
+      probe: anyFaculty('oculomotor', 'internuclear', 'paralytic-divergence'),
     },
     diplopia: {
       label: 'Diplopia on examination',

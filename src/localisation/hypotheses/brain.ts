@@ -253,7 +253,7 @@ const hemisphereLesions: readonly TerritoryLesion[] = [
   inPosteriorArtery(hemisphere['cortex-posterior-cerebral'], 0.7),
   inPosteriorArtery(hemisphere['posterior-cerebral-lower-branches'], 0.3),
   inPosteriorArtery(hemisphere['posterior-cerebral-with-thalamus'], 0.35),
-  inPosteriorArtery(hemisphere['posterior-cerebral-stem'], 0.06),
+  inPosteriorArtery(hemisphere['posterior-cerebral-stem'], 0.08),
   {
     ...at('hemisphere', 'cortex-posterior-cerebral', hemisphere['posterior-cerebral-both'], 0.08, 'both'),
     paces: arteryPaces,
@@ -353,6 +353,10 @@ const hemisphereLesions: readonly TerritoryLesion[] = [
   ofTheMind(at('hemisphere', 'thalamus', hemisphere['thalamus-medial-both-and-midbrain'], 0.04, 'both')),
   { ...at('hemisphere', 'thalamus-and-capsule', hemisphere['thalamus-and-capsule'], 0.8), paces: capsulePaces },
   at('hemisphere', 'thalamus-and-capsule', hemisphere['thalamus-large'], 0.2),
+  {
+    ...at('hemisphere', 'thalamus-and-capsule', hemisphere['thalamus-capsule-and-geniculate'], 0.15),
+    paces: capsulePaces,
+  },
   {
     ...at('hemisphere', 'corticobulbar-both-sides', hemisphere['corticobulbar-both-sides'], 0.5, 'both'),
     paces: bySteps,

@@ -80,6 +80,9 @@ const paceOfTheEar = { hyperacute: 1, acute: 1, subacute: 0.9, chronic: 1.3 } as
 /** Growths of the base of the skull come first, then torn arteries and operations: Keane, 100 palsies of the twelfth nerve (recalled). */
 const paceOfTheTwelfth = { hyperacute: 0.5, acute: 0.8, subacute: 1.2, chronic: 1.5 } as const;
 
+/** A tube, a cuff or the position of the neck has pressed on both by the time the person wakes. Judged. */
+const pressedByATube = { hyperacute: 1.5, acute: 1.5, subacute: 0.1, chronic: 0.02 } as const;
+
 /** What takes the like nerve on both sides of the base of the skull grows or spreads there. Judged. */
 const alongTheBase = { hyperacute: 0.15, acute: 0.3, subacute: 1, chronic: 1.5 } as const;
 
@@ -190,6 +193,7 @@ const lesions: readonly TerritoryLesion[] = [
   nerve('hypoglossal-nerve', cranial['hypoglossal-nerve-beside-the-vagus'], 0.03),
   nerve('hypoglossal-nerve', cranial['hypoglossal-nerve-beside-the-carotid'], 0.02),
   { ...nerve('hypoglossal-nerve', cranial['hypoglossal-nerve-both'], 0.01, 'both'), paces: alongTheBase },
+  { ...nerve('hypoglossal-nerve', cranial['hypoglossal-nerve-both'], 0.015, 'both'), paces: pressedByATube },
   nerve('oculosympathetic-chain', cranial['oculosympathetic-chain'], 0.25),
   nerve('oculosympathetic-chain', cranial['carotid-sympathetic-plexus'], 0.15),
   // A tonic pupil is as frequent as a palsy of the oculomotor nerve: 4.7 and 4.0 in 100,000 a year (recalled).

@@ -34,7 +34,7 @@ function pressureHypotheses(): Hypothesis[] {
   });
   return (
     [
-      ['awake', 0.95, 0.52, [['visual-acuity', 0.17]]],
+      ['awake', 0.95, 0.45, [['visual-acuity', 0.17]]],
       [
         // Swollen for long, or swollen fast, the discs fail, one before the other.
         'sight-failing',
@@ -47,6 +47,18 @@ function pressureHypotheses(): Hypothesis[] {
           ['altitudinal-field', 0.15],
           ['pupil-afferent', 0.15],
           ['optic-atrophy', 0.3],
+        ],
+      ],
+      [
+        // Discs that swell fast lose sight within days to weeks, in both eyes. Thambisetty 2007 (from memory); share judged.
+        'sight-lost',
+        0.98,
+        0.05,
+        [
+          ['visual-acuity', 0.92],
+          ['colour-vision', 0.8],
+          ['central-field', 0.5],
+          ['pupil-afferent', 0.8],
         ],
       ],
       [

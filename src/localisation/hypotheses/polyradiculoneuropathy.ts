@@ -11,7 +11,8 @@ const percent = { acute: 3, chronic: 1.5 } as const satisfies Record<RootForm['t
 
 /** Chronic forms are as common as acute ones once the trouble is weeks old. */
 const paces = {
-  acute: { ...comesOnFast, hyperacute: 0.7 },
+  // What is complete within hours is hardly ever it: most take days to weeks (Asbury 1990, recalled).
+  acute: { ...comesOnFast, hyperacute: 0.3 },
   chronic: { ...comesOnSlowly, subacute: 1, chronic: 1.8 },
 } as const;
 

@@ -19,6 +19,7 @@ interface Loss {
 }
 const chieflyWeak: Loss = { motor: 0.45, largeFibre: 0.3, smallFibre: 0.35 };
 const chieflyNumb: Loss = { motor: 0.2, largeFibre: 0.85, smallFibre: 0.85 };
+const onlyNumb: Loss = { ...chieflyNumb, motor: 0 };
 
 /** Which limbs fail, as far as the person moves and feels them. */
 const extents: readonly {
@@ -45,6 +46,12 @@ const extents: readonly {
     key: `${side}-half-numb`,
     share: 0.06,
     loss: chieflyNumb,
+    fails: (fibre: FibreSite) => fibre.side === side,
+  })),
+  ...bodySides.map((side) => ({
+    key: `${side}-half-numb-and-strong`,
+    share: 0.06,
+    loss: onlyNumb,
     fails: (fibre: FibreSite) => fibre.side === side,
   })),
   { key: 'both-legs', share: 0.1, fails: ({ segment }) => segment !== null && segment >= legTop },

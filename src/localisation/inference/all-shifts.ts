@@ -6,6 +6,7 @@ import { historyShifts } from './history-weights.ts';
 import { resultShifts } from './result-weights.ts';
 import type { Shift } from './shift.ts';
 import { signShifts } from './sign-weights.ts';
+import { headAloneShifts } from './told-of-the-head.ts';
 import { toldPartShifts } from './told-parts.ts';
 import { toldPatternShifts } from './told-patterns.ts';
 
@@ -24,7 +25,7 @@ function raised(shifts: readonly Shift[], exponent: number): readonly Shift[] {
 
 function toldShifts(exam: Exam): readonly Shift[] {
   const complaints = historyShifts(exam);
-  const patterns = toldPatternShifts(exam);
+  const patterns = [...toldPatternShifts(exam), ...headAloneShifts(exam)];
   if (exam.findings.some(({ abnormal }) => abnormal)) return [...complaints, ...patterns];
   return [...raised(complaints, toldAlone.complaints), ...raised(patterns, toldAlone.patterns)];
 }

@@ -5,15 +5,14 @@ import { shiftBy } from './limb-patterns.ts';
 import type { Applies, Shift } from './shift.ts';
 import { tells } from './told.ts';
 
-/** Odds of the whole brainstem where nothing is told or seen of eyes, face, throat, speech or balance. Judged. */
-const brainstemWithoutItsNerves = 0.2;
+/** Odds of the whole brainstem where nothing is told or seen of eyes, face, throat, speech or balance, and where balance alone fails. Judged. */
+const brainstemWithoutItsNerves = { nothing: 0.2, balanceAlone: 0.45 } as const;
 const ofTheBrainstem: ReadonlySet<string> = new Set([
   'diplopia',
   'oscillopsia',
   'drooping-eyelids',
   'vertigo',
   'continuous-vertigo',
-  'unsteadiness',
   'hearing-loss',
   'tinnitus',
   'face-numbness',
@@ -24,6 +23,7 @@ const ofTheBrainstem: ReadonlySet<string> = new Set([
   'nasal-regurgitation',
   'hiccups',
 ]);
+const unsteadiness: ReadonlySet<string> = new Set(['unsteadiness']);
 /** Signs of sight and smell, which no lesion of the brainstem makes, and of pressure. */
 const inFront: ReadonlySet<string> = new Set([
   'anosmia',
@@ -42,23 +42,28 @@ const inFront: ReadonlySet<string> = new Set([
   'enlarged-blind-spot',
   'optic-disc-pallor',
 ]);
-const ofBalance: ReadonlySet<string> = new Set(['ataxic', 'veering', 'unable-to-stand', 'romberg', 'posturing']);
+const ofBalance: ReadonlySet<string> = new Set(['ataxic', 'veering', 'unable-to-stand', 'romberg']);
 
-function isOfTheBrainstem({ item: { key, section, probe } }: Finding): boolean {
-  if (section === 'cranialNerves') return !inFront.has(key);
-  return probe.kind === 'cerebellar' || ofBalance.has(key);
-}
+const isOfTheBrainstem = ({ item: { key, section } }: Finding): boolean =>
+  (section === 'cranialNerves' && !inFront.has(key)) || key === 'posturing';
+const isOfBalance = ({ item: { key, probe } }: Finding): boolean => probe.kind === 'cerebellar' || ofBalance.has(key);
 
 /**
  * The nuclei of eyes, face and throat and the paths of balance lie so close that no lesion takes the brainstem on both sides and
  * leaves them all alone (common practice): who is sleepy and weak on both sides without any of it has both hemispheres ill.
  */
 function bareBrainstemShift({ findings, history }: Exam): readonly Shift[] {
-  const [first, ...others] = findings.filter(({ abnormal }) => abnormal);
-  if (first === undefined || [first, ...others].some(isOfTheBrainstem) || tells(history, ofTheBrainstem)) return [];
-  const because =
-    'nothing is wrong with eyes, face, throat or balance, whose nuclei and paths lie close together there';
-  return [shiftBy(first, { applies: sites('brainstem-diffuse'), factor: brainstemWithoutItsNerves, because })];
+  const wrong = findings.filter(({ abnormal }) => abnormal);
+  const [first] = wrong;
+  if (first === undefined || wrong.some(isOfTheBrainstem) || tells(history, ofTheBrainstem)) return [];
+  const isUnsteady = wrong.some(isOfBalance) || tells(history, unsteadiness);
+  const because = isUnsteady
+    ? 'nothing is wrong with eyes, face or throat, whose nuclei lie beside the paths of balance there'
+    : 'nothing is wrong with eyes, face, throat or balance, whose nuclei and paths lie close together there';
+  const { balanceAlone, nothing } = brainstemWithoutItsNerves;
+  return [
+    shiftBy(first, { applies: sites('brainstem-diffuse'), factor: isUnsteady ? balanceAlone : nothing, because }),
+  ];
 }
 
 /** Odds where speech cannot be repeated though it flows and is understood: behind the fissure, and in front of it. Judged. */
@@ -90,6 +95,35 @@ function repetitionShifts({ findings }: Exam): readonly Shift[] {
   ];
 }
 
+/** Odds where reading is lost and writing kept: of the back of the leading half, and of what serves both. Judged. */
+const readingAlone = { behind: 2, ofLanguage: 0.12 } as const;
+const whereBothAreServed = [
+  'cortex-middle-cerebral',
+  'cortex-middle-cerebral-lower',
+  'cortex-middle-cerebral-upper',
+  'cortex-parietal',
+] as const;
+
+/**
+ * Who writes and cannot read back what is written has kept the angular gyrus and lost what leads sight to it: the back of the
+ * leading half with the splenium (Dejerine 1892, recalled).
+ */
+function readingAloneShifts({ findings }: Exam): readonly Shift[] {
+  const alexia = findings.find(({ abnormal, item }) => abnormal && item.key === 'alexia');
+  const writes = findings.some(({ abnormal, item }) => !abnormal && item.key === 'agraphia');
+  if (alexia === undefined || !writes) return [];
+  if (findings.some(({ abnormal, item }) => abnormal && ofLanguage.has(item.key))) return [];
+  const because = 'reading is lost and writing is kept: what is seen no longer reaches the cortex that reads';
+  return [
+    shiftBy(alexia, {
+      applies: sites('cortex-posterior-cerebral', 'cortex-occipital'),
+      factor: readingAlone.behind,
+      because,
+    }),
+    shiftBy(alexia, { applies: sites(...whereBothAreServed), factor: readingAlone.ofLanguage, because }),
+  ];
+}
+
 /** Odds of a disorder of the whole brain where the pupil of one side alone is wide. Judged. */
 const widerOnOneSide = 0.04;
 const widePupil: ReadonlySet<string> = new Set([
@@ -110,7 +144,8 @@ function onePupilShift({ findings }: Exam): readonly Shift[] {
 
 /** Odds of the basal meninges where limbs alone fail and nothing is told or seen of the head. Judged. */
 const baseWithoutTheHead = 0.06;
-const complaintsOfTheHead: ReadonlySet<string> = new Set([
+/** Complaints of the head, its nerves and the mind, and of what ails all of it. */
+export const complaintsOfTheHead: ReadonlySet<string> = new Set([
   ...['headache', 'new-headache', 'morning-headache', 'photophobia', 'vomiting', 'nausea', 'eye-pain', 'facial-pain'],
   ...[
     'visual-loss',
@@ -280,6 +315,7 @@ export function headPatternShifts(exam: Exam): readonly Shift[] {
   return [
     ...bareBrainstemShift(exam),
     ...repetitionShifts(exam),
+    ...readingAloneShifts(exam),
     ...onePupilShift(exam),
     ...baseWithoutTheHeadShift(exam),
     ...oneFaceShift(exam),

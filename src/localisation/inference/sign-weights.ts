@@ -8,6 +8,7 @@ import type { Finding } from '../../exam/finding.ts';
 import { type BodySide, bodySides, opposite } from '../../kernel/side.ts';
 import { acuteLimbShifts } from './acute-limb-patterns.ts';
 import { ageingShifts } from './ageing-pattern.ts';
+import { changedConductShifts } from './changed-conduct.ts';
 import { comaPatternShifts } from './coma-patterns.ts';
 import { crossedShift } from './crossed-signs.ts';
 import { handPatternShifts } from './hand-patterns.ts';
@@ -18,6 +19,7 @@ import { legPatternShifts } from './leg-patterns.ts';
 import { limbPatternShifts, shiftBy } from './limb-patterns.ts';
 import { massShifts } from './mass-near-nerve.ts';
 import { nervePatternShifts } from './nerve-patterns.ts';
+import { neuropathicJointShifts } from './neuropathic-joint.ts';
 import { painfulShoulderShifts } from './painful-shoulder.ts';
 import { porphyricShifts } from './porphyric-pattern.ts';
 import { reachPatternShifts } from './reach-patterns.ts';
@@ -30,6 +32,8 @@ import { stiffNeckShift } from './stiff-neck.ts';
 import { struckLimbShifts } from './struck-limb.ts';
 import { tetanyShifts } from './tetany-pattern.ts';
 import { tells } from './told.ts';
+import { tractsUnfeltShifts } from './tracts-unfelt.ts';
+import { legTremorShifts } from './tremor-patterns.ts';
 import { vertigoPatternShifts } from './vertigo-patterns.ts';
 
 export const signWeightRows: readonly SignWeight[] = [...recordedSigns, ...headSigns, ...generalSigns];
@@ -229,10 +233,9 @@ const pathsOfTheTremor = onEachSide(sites('thalamus', 'midbrain-tegmentum'));
 
 function holmesShift({ findings }: Exam): readonly Shift[] {
   const wrong = findings.filter(({ abnormal }) => abnormal);
-  const [rest] = wrong.filter(({ item }) => item.key === 'resting-tremor');
-  if (rest === undefined) return [];
+  const [rest, ...others] = wrong.filter(({ item, side }) => item.key === 'resting-tremor' && side !== 'midline');
+  if (rest === undefined || rest.side === 'midline' || others.some(({ side }) => side !== rest.side)) return [];
   const { side } = rest;
-  if (side === 'midline' || wrong.some((one) => one.item.key === 'resting-tremor' && one.side !== side)) return [];
   const onIt = wrong.filter((one) => one.side === side);
   const aims = onIt.some(({ item }) => aiming.has(item.key));
   if (!aims && !onIt.some(({ item }) => item.key === 'action-tremor')) return [];
@@ -547,6 +550,10 @@ export function signShifts(exam: Exam): readonly Shift[] {
     ...tetanyShifts(exam),
     ...ageingShifts(exam),
     ...infantPatternShifts(exam),
+    ...neuropathicJointShifts(exam),
+    ...tractsUnfeltShifts(exam),
+    ...legTremorShifts(exam),
+    ...changedConductShifts(exam),
   ];
 }
 

@@ -1,6 +1,6 @@
 import { recalled } from '../../../kernel/cite.ts';
 import type { FunctionRow } from '../function-row.ts';
-import { onBothSides, onEitherSide, other, partly, same, series } from '../path.ts';
+import { either, onBothSides, onEitherSide, other, partly, same, series } from '../path.ts';
 
 const eyes = recalled('brazis', 'ocular motor system');
 const pupils = recalled('brazis', 'pupil');
@@ -85,6 +85,15 @@ export const eyeMovementFunctions = {
     carries: 'the signal to adduct on looking across',
     path: same('medial-longitudinal-fasciculus'),
     source: eyes,
+  },
+  'paralytic-divergence': {
+    carries: 'the hold that keeps this eye from drifting out',
+    // Gaze that fails to one side, and the eye of that side that cannot come back across: the other eye drifts out.
+    path: partly(
+      0.6,
+      either(other('abducens-nucleus', 'horizontal-gaze-centre'), other('medial-longitudinal-fasciculus')),
+    ),
+    source: recalled('brazis', 'paralytic pontine exotropia'),
   },
   convergence: {
     carries: 'convergence, which may fail with both longitudinal fascicles',

@@ -17,7 +17,9 @@ const attentionToLeft = series(
   partly(0.75, onRight('inferior-parietal-lobule')),
   partly(0.3, onRight('dorsolateral-frontal-cortex')),
   partly(0.2, onRight('striatum')),
-  partly(0.2, onRight('medial-thalamus')),
+  partly(0.3, onRight('medial-thalamus')),
+  // A third of thalamic haemorrhages of the right half and a few of its infarcts neglect: what the thalamus sends up is lost.
+  partly(0.12, onRight('thalamocortical-radiation')),
 );
 const attentionToRight = series(
   partly(0.25, onLeft('inferior-parietal-lobule')),
@@ -102,7 +104,7 @@ export const higherFunctions = {
       partly(0.9, leading('inferior-frontal-gyrus')),
       partly(0.2, leading('dorsolateral-frontal-cortex')),
       partly(0.2, leading('medial-frontal-cortex')),
-      partly(0.12, leading('medial-thalamus')),
+      partly(0.2, leading('medial-thalamus')),
       // Deep lesions of the leading half starve or cut off the cortex above them.
       partly(0.3, leading('striatum')),
     ),
@@ -159,6 +161,8 @@ export const higherFunctions = {
       partly(0.6, onRight('inferior-parietal-lobule')),
       partly(0.35, onRight('superior-parietal-lobule')),
       partly(0.15, onLeft('inferior-parietal-lobule')),
+      partly(0.12, onRight('medial-thalamus')),
+      partly(0.08, onRight('thalamocortical-radiation')),
     ),
     source: recalled('brazis', 'parietal lobes'),
   },

@@ -50,6 +50,12 @@ export const visionFunctions = {
     path: series(partly(0.5, same('retina', 'inner-retina')), partly(0.6, same('optic-nerve'))),
     source: visual,
   },
+  'junctional-field': {
+    carries: 'the temporal field of this eye, beside the nerve of the other',
+    // Where the other nerve joins the chiasm its lesion takes the crossing fibres of this eye that lie beside it.
+    path: partly(0.8, either(other('optic-nerve'), same('optic-chiasm'))),
+    source: recalled('brazis', 'anterior chiasmal syndrome'),
+  },
   'altitudinal-field': {
     carries: 'the upper or lower half of the field of one eye',
     path: series(

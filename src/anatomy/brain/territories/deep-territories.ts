@@ -179,6 +179,21 @@ export const deepTerritories = {
     },
     source: lacunes,
   },
+  'thalamus-capsule-and-geniculate': {
+    // A bleeding that spreads outwards and back from the thalamus, or the choroidal arteries: the half field goes with the half body.
+    label: 'Thalamus and internal capsule together',
+    holds: {
+      'ventral-posterolateral-nucleus': 0.9,
+      'ventral-posteromedial-nucleus': 0.85,
+      'medial-thalamus': 0.4,
+      'thalamocortical-radiation': 0.7,
+      'internal-capsule-posterior-limb': 0.9,
+      'internal-capsule-genu': 0.6,
+      'lateral-geniculate-body': 0.7,
+      'ventrolateral-nucleus': 0.3,
+    },
+    source: thalamus,
+  },
   'thalamus-large': {
     label: 'Thalamus and internal capsule together',
     holds: {

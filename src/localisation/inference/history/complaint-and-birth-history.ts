@@ -151,6 +151,13 @@ export const complaintAndBirthHistory: readonly HistoryWeight[] = [
   ),
   ...weigh('surgical-positioning', nervesOfPosition, 3, 1, 'who sleeps does not feel the pressure upon it'),
   ...weigh(
+    'surgical-positioning',
+    sites('hypoglossal-nerve', 'recurrent-laryngeal-nerve'),
+    3,
+    1,
+    'the tube and a neck that is bent press on the nerves of tongue and voice',
+  ),
+  ...weigh(
     'gabapentinoid',
     kinds('encephalopathy'),
     1.4,

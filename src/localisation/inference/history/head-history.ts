@@ -306,6 +306,13 @@ export const headHistory: readonly HistoryWeight[] = [
     'pain around the ear goes before a facial palsy',
   ),
   ...weigh(
+    'ear-pain',
+    anyOf(sites('pons-lateral', 'brainstem-diffuse', 'cerebellar-hemisphere'), kinds('cord', 'hemisphere')),
+    0.4,
+    1,
+    'what hurts in the ear lies in the ear or beside it',
+  ),
+  ...weigh(
     'loss-of-smell',
     sites('olfactory-nerve', 'cortex-frontal'),
     2,

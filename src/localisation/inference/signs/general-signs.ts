@@ -1,5 +1,5 @@
 import { commonPractice, fromMemory, recalled } from '../../../kernel/cite.ts';
-import { anyOf, kinds, sites } from '../history/history-weight.ts';
+import { anyOf, kinds, sites, thoracicRoots } from '../history/history-weight.ts';
 import { type SignWeight, sign, signOnSide } from './sign-weight.ts';
 
 const muscleBook = recalled('amato-russell', 'myotonic dystrophy');
@@ -161,6 +161,42 @@ export const generalSigns: readonly SignWeight[] = [
     3,
     'motor cells that nothing restrains shut the jaw',
     recalled('adams-victor', 'tetanus'),
+  ),
+  ...sign(
+    'spinal-tenderness',
+    kinds('cord', 'cauda-equina', 'root'),
+    2,
+    'what breaks, fills or inflames a vertebra presses on what it holds',
+    commonPractice,
+  ),
+  ...sign(
+    'spinal-tenderness',
+    kinds(
+      'polyradiculoneuropathy',
+      'polyneuropathy',
+      'plexus',
+      'junction',
+      'hemisphere',
+      'brainstem',
+      'encephalopathy',
+    ),
+    0.5,
+    'it does not reach the spine',
+    commonPractice,
+  ),
+  ...signOnSide(
+    'abdominal-bulge',
+    anyOf(thoracicRoots, sites('intercostal-nerves')),
+    3,
+    'the wall of the belly hangs on the lower thoracic roots',
+    commonPractice,
+  ),
+  ...sign(
+    'abdominal-bulge',
+    anyOf(kinds('cauda-equina'), sites('conus-medullaris', 'autonomic-neuropathy')),
+    0.2,
+    'it does not reach the wall of the belly',
+    commonPractice,
   ),
   ...sign('temporal-wasting', sites('myotonic-myopathy'), 5, 'it wastes temple and jaw', muscleBook),
   ...sign('neck-wasting', sites('myotonic-myopathy'), 3, 'it wastes the front of the neck', muscleBook),

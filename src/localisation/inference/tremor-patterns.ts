@@ -1,0 +1,33 @@
+import type { Exam } from '../../exam/exam.ts';
+import { kinds, sites } from './history/history-weight.ts';
+import { shiftBy } from './limb-patterns.ts';
+import type { Shift } from './shift.ts';
+
+/**
+ * Odds where legs shake on standing and hands do not: that is orthostatic tremor or a tremor of cerebellum and basal ganglia in nearly all,
+ * while nerves that have lost their large fibres shake the hands (Bain 1996 and Gerschlager 2004, recalled). Judged.
+ */
+const legsThatShake = { tremor: 3, nerves: 0.15 } as const;
+const ofTheLeg = /^(lower-limb|thigh|leg|foot)/;
+const shaking: ReadonlySet<string> = new Set([
+  'postural-tremor',
+  'action-tremor',
+  'intention-tremor',
+  'resting-tremor',
+]);
+
+export function legTremorShifts({ findings }: Exam): readonly Shift[] {
+  const tremors = findings.filter(({ abnormal, item }) => abnormal && shaking.has(item.key));
+  const [first] = tremors;
+  if (first?.item.key !== 'postural-tremor') return [];
+  if (!tremors.every(({ place }) => place !== undefined && ofTheLeg.test(place.key))) return [];
+  const because = 'the legs shake when they are held or stood upon, and the hands do not';
+  return [
+    shiftBy(first, { applies: sites('action-tremor'), factor: legsThatShake.tremor, because }),
+    shiftBy(first, {
+      applies: kinds('polyneuropathy', 'polyradiculoneuropathy'),
+      factor: legsThatShake.nerves,
+      because,
+    }),
+  ];
+}
