@@ -28,6 +28,9 @@ const pressureSite = widespreadSite(
   'intracranial-pressure',
 );
 
+/** Discs swell for days to weeks before they take the sight. Judged. */
+const drowningPaces = { hyperacute: 0.05, acute: 0.3, subacute: 1.5, chronic: 1.2 } as const;
+
 function pressureHypotheses(): Hypothesis[] {
   const process = processOf({
     because: 'pressure in the skull is passed on to optic nerves, sixth nerves and brainstem',
@@ -60,6 +63,7 @@ function pressureHypotheses(): Hypothesis[] {
           ['central-field', 0.5],
           ['pupil-afferent', 0.8],
         ],
+        drowningPaces,
       ],
       [
         'drowsy',
@@ -79,13 +83,13 @@ function pressureHypotheses(): Hypothesis[] {
         ],
       ],
     ] as const
-  ).map(([key, depth, share, signs]) =>
+  ).map(([key, depth, share, signs, paces]) =>
     hypothesis(
       pressureSite,
       key,
       percent.pressure * share,
       new LesionBuilder().brain('left', 'intracranial-pressure', depth).build(),
-      { process, faculties: facultiesOf(signs) },
+      { process, faculties: facultiesOf(signs), ...(paces && { paces }) },
     ),
   );
 }
