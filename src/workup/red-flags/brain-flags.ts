@@ -226,7 +226,9 @@ export const brainFlags: readonly RedFlagRule[] = [
       const hasStayed = pace === 'acute' && facts.exam.course !== 'progressive';
       // What is called subacute after three months is a matter of months too.
       const overWeeks = pace === 'subacute' && facts.beganWithin(underThreeMonths) !== 'no';
-      const isGrowing = inBrain && (overWeeks || overMonths) && !hasStayed;
+      // Movements of no side, with nothing else, are those of blood, glands and drugs: a mass shows on one.
+      const isFocal = onOneSide(focal).length > 0 || focal.some(({ item }) => item.section !== 'involuntaryMovements');
+      const isGrowing = inBrain && isFocal && (overWeeks || overMonths) && !hasStayed;
       // Of what is called chronic it must be said that it grows: guidance asks for a loss of function that progresses.
       const grows = isWeeks ? facts.isProgressive : facts.exam.course === 'progressive';
       const isSuspected = focal.length > 0 && (also.length > 0 || isGrowing) && slow && isRecent && grows;
