@@ -1,19 +1,8 @@
 import { commonPractice, read, recalled } from '../kernel/cite.ts';
-import type { BedsideFacts } from './bedside-facts.ts';
+import { isOfTheHead } from './bedside-facts.ts';
 import type { WorkupRule } from './workup-rule.ts';
 
 const headaches = ['headache', 'new-headache', 'morning-headache'] as const;
-
-/** Anything of the head, told or found: veins that clot do not show themselves in a hand or a thigh alone. */
-function isOfTheHead({ abnormalFindings, brainProbability, told }: BedsideFacts): boolean {
-  const ofTheHead = abnormalFindings.some(({ item }) => item.region === 'head' || item.section === 'higherFunction');
-  const complaints = told(
-    ...['headache', 'new-headache', 'morning-headache', 'thunderclap-headache', 'vomiting', 'seizure', 'diplopia'],
-    ...['visual-loss', 'transient-visual-loss', 'pulsatile-tinnitus', 'cognitive-change', 'behaviour-change'],
-    ...['speech-difficulty', 'loss-of-consciousness', 'ongoing-seizure', 'orthostatic-headache'],
-  );
-  return ofTheHead || brainProbability >= 0.3 || complaints.length > 0;
-}
 
 /** Tests for the eye and its nerves, the other cranial nerves, the meninges, and the pressure in the head. */
 export const headTests: readonly WorkupRule[] = [
@@ -297,13 +286,13 @@ export const headTests: readonly WorkupRule[] = [
   {
     tests: ['borrelia-serology'],
     sites: ['facial-nerve', 'meningeal-irritation', 'basal-meningeal-process', 'polyradiculopathy', 'nerve-root'],
-    when: ({ query, told, exam, cameWithin }) =>
+    when: ({ query, told, exam }) =>
       told('tick-bite', 'lyme-disease').length > 0 ||
       query.hasAbnormal('inspection/erythema-migrans') ||
-      // In children where ticks live Borrelia is the commonest known cause of a new facial palsy.
+      // In children where ticks live Borrelia is the commonest known cause of a facial palsy with a headache or fever.
       ((exam.person.ageYears ?? 99) < 16 &&
         query.hasAbnormal('cranial-nerves/facial-weakness') &&
-        (told('headache', 'fever', 'rash').length > 0 || cameWithin(28))),
+        told('headache', 'fever', 'rash').length > 0),
     tier: 1,
     priority: 'urgent',
     because: 'a tick, or the rash that it leaves, before a palsy of nerves of the head or a pain of roots',

@@ -243,15 +243,6 @@ export const limbComplaintTests: readonly WorkupRule[] = [
     because: 'muscles that ache, cramp or tire for months: a thyroid that fails does all of it and is put right',
     source: muscleBook,
   },
-  {
-    tests: ['creatine-kinase', 'thyroid-stimulating-hormone', 'acetylcholine-receptor-antibody'],
-    byStory: true,
-    when: ({ query, told }) => query.hasAbnormal('inspection/dropped-head') && told('parkinson-disease').length === 0,
-    tier: 1,
-    priority: 'routine',
-    because: 'a head that drops, with a neck that hurts or without: muscle, thyroid or junction',
-    source: muscleBook,
-  },
 ];
 
 /** An arm that is seen, or told, to grow thin, while no leg is. */
