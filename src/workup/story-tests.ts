@@ -6,6 +6,9 @@ const muscleBook = recalled('amato-russell');
 /** Under it an optic nerve that fails is mostly inflamed or pressed on, and the nerves and the brain are imaged. */
 const giantCellsFrom = 50;
 
+/** Age before which the epilepsies that jerk begin. */
+const epilepsyBegins = 25;
+
 /** Tests that one telling complaint or sign asks for, whatever place or cause leads. */
 export const storyTests: readonly WorkupRule[] = [
   {
@@ -47,6 +50,18 @@ export const storyTests: readonly WorkupRule[] = [
     because:
       'a headache that comes on sitting up, with no puncture before it: fluid leaks, and the MRI with contrast shows it',
     source: recalled('adams-victor', 'low-pressure headache'),
+  },
+  {
+    tests: ['electroencephalogram'],
+    byStory: true,
+    when: ({ exam, query, upperMotorSigns }) =>
+      (exam.person.ageYears ?? epilepsyBegins) < epilepsyBegins &&
+      query.hasAbnormal('involuntary-movements/myoclonus') &&
+      upperMotorSigns.length === 0,
+    tier: 1,
+    priority: 'routine',
+    because: 'jerks of the young are an epilepsy of the morning hours, or a worse one, until the tracing has been seen',
+    source: recalled('adams-victor', 'myoclonic epilepsy'),
   },
   {
     tests: ['mri-brain', 'mri-orbit', 'eye-examination'],

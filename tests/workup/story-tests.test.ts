@@ -138,6 +138,16 @@ const asked: readonly Asked[] = [
       findings: { gait: signs('ataxic') },
     },
   },
+  {
+    what: 'jerks of a girl in the mornings',
+    test: 'electroencephalogram',
+    asks: {
+      person: { ageYears: 16 },
+      history: { onset: years },
+      findings: { involuntaryMovements: signs('myoclonus') },
+    },
+    not: { person: { ageYears: 16 }, history: { onset: years }, findings: { involuntaryMovements: signs('tics') } },
+  },
 ];
 
 describe('tests that one telling complaint asks for', () => {

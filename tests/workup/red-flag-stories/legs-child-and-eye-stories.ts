@@ -189,4 +189,16 @@ export const legsChildAndEyeStories: readonly Story[] = [
     },
     at: site('striatum', 'hemisphere'),
   },
+  {
+    flag: 'orbital-or-cavernous-sinus-infection',
+    by: 'one eye pushed out, red and double within days; the same of months is not left for hours',
+    raised: {
+      history: { onset: days, symptoms: has('red-eye', 'diplopia') },
+      findings: { inspection: on('right', 'proptosis', 'chemosis') },
+    },
+    not: {
+      history: { onset: { pace: 'chronic', durationDays: 300 }, symptoms: has('red-eye', 'diplopia') },
+      findings: { inspection: on('right', 'proptosis', 'chemosis') },
+    },
+  },
 ];
