@@ -235,6 +235,17 @@ export function agedFrom(years: number, { exam }: BedsideFacts): readonly Reason
   return ageYears !== undefined && ageYears >= years ? [{ pointer: '/person/ageYears', text: `age ${ageYears}` }] : [];
 }
 
+/** Anything of the head, told or found: veins that clot do not show themselves in a hand or a thigh alone. */
+export function isOfTheHead({ abnormalFindings, brainProbability, told }: BedsideFacts): boolean {
+  const ofTheHead = abnormalFindings.some(({ item }) => item.region === 'head' || item.section === 'higherFunction');
+  const complaints = told(
+    ...['headache', 'new-headache', 'morning-headache', 'thunderclap-headache', 'vomiting', 'seizure', 'diplopia'],
+    ...['visual-loss', 'transient-visual-loss', 'pulsatile-tinnitus', 'cognitive-change', 'behaviour-change'],
+    ...['speech-difficulty', 'loss-of-consciousness', 'ongoing-seizure', 'orthostatic-headache'],
+  );
+  return ofTheHead || brainProbability >= 0.3 || complaints.length > 0;
+}
+
 function stated(query: ExamQuery, key: string): readonly Reason[] {
   const statement = query.history(key);
   return statement === undefined ? [] : [historyReason(statement)];

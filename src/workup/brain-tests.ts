@@ -234,7 +234,7 @@ export const brainTests: readonly WorkupRule[] = [
     source: recalled('nice-ng97'),
   },
   {
-    tests: ['prion-assay', 'electroencephalogram'],
+    tests: ['prion-assay', 'electroencephalogram', 'lumbar-puncture'],
     causes: ['creutzfeldt-jakob-disease'],
     tier: 2,
     priority: 'urgent',

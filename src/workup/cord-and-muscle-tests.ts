@@ -3,6 +3,12 @@ import type { WorkupRule } from './workup-rule.ts';
 
 const fiveYears = 5 * 365;
 
+/** What presses on a cord, bleeds into it or closes its artery, as it is told. */
+const otherEndsOfACord = [
+  ...['trauma', 'neck-trauma', 'aortic-disease', 'diving', 'cancer', 'lymphoma', 'anticoagulant', 'bleeding-disorder'],
+  ...['recent-surgery', 'spinal-surgery', 'lumbar-puncture-or-epidural', 'spinal-fracture', 'injecting-drug-use'],
+] as const;
+
 /** Further tests by cause and red flag: cord, injured nerves and plexus, motor neuron, junction and muscle. */
 export const cordAndMuscleTests: readonly WorkupRule[] = [
   {
@@ -108,6 +114,16 @@ export const cordAndMuscleTests: readonly WorkupRule[] = [
     source: read('transverse-myelitis-2002'),
   },
   {
+    tests: ['lumbar-puncture', 'aquaporin-4-antibody', 'mog-antibody'],
+    causes: ['spinal-cord-infarction'],
+    when: ({ kindProbability, cameWithin, told }) =>
+      kindProbability('cord') >= 0.5 && cameWithin(14) && told(...otherEndsOfACord).length === 0,
+    tier: 2,
+    priority: 'urgent',
+    because: 'a cord that fails within hours to days and is not pressed on: inflamed or starved, which the fluid parts',
+    source: read('transverse-myelitis-2002'),
+  },
+  {
     tests: ['antinuclear-antibody', 'anti-ro-antibody', 'syphilis-serology', 'hiv-test', 'borrelia-serology'],
     causes: ['idiopathic-transverse-myelitis', 'lupus-or-sjogren-myelitis', 'acute-infectious-myelitis'],
     tier: 2,
@@ -163,6 +179,15 @@ export const cordAndMuscleTests: readonly WorkupRule[] = [
     priority: 'stat',
     because: 'bleeding behind the peritoneum',
     source: recalled('preston-shapiro'),
+  },
+  {
+    tests: ['nerve-conduction-study', 'electromyography', 'lumbar-puncture'],
+    causes: ['zoster-radiculitis'],
+    when: ({ weakLimbs, upperMotorSigns }) => weakLimbs.length + upperMotorSigns.length > 0,
+    tier: 2,
+    priority: 'routine',
+    because: 'zoster that weakens a limb: how far it has gone into roots, plexus or cord',
+    source: recalled('adams-victor', 'herpes zoster'),
   },
   {
     tests: ['full-blood-count', 'c-reactive-protein', 'zoster-pcr'],

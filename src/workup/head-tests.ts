@@ -1,4 +1,5 @@
 import { commonPractice, read, recalled } from '../kernel/cite.ts';
+import { isOfTheHead } from './bedside-facts.ts';
 import type { WorkupRule } from './workup-rule.ts';
 
 const headaches = ['headache', 'new-headache', 'morning-headache'] as const;
@@ -434,6 +435,7 @@ export const headTests: readonly WorkupRule[] = [
     tests: ['mr-venography'],
     causes: ['cerebral-venous-thrombosis'],
     flags: ['suspected-cerebral-venous-thrombosis'],
+    when: isOfTheHead,
     tier: 1,
     priority: 'stat',
     because: 'thrombosis of cerebral veins',

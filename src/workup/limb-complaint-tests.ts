@@ -5,6 +5,7 @@ import type { BedsideFacts } from './bedside-facts.ts';
 import type { WorkupRule } from './workup-rule.ts';
 
 const nerveBook = recalled('preston-shapiro');
+const muscleBook = recalled('amato-russell');
 
 const ofTheArm = [
   ...['arm-pain', 'hand-pain', 'shoulder-pain', 'radicular-arm-pain', 'arm-weakness'],
@@ -209,6 +210,38 @@ export const limbComplaintTests: readonly WorkupRule[] = [
     priority: 'routine',
     because: 'pressure on a nerve is likely: where, and how much of it is lost',
     source: nerveBook,
+  },
+  {
+    tests: ['nerve-conduction-study'],
+    causes: ['carpal-tunnel-syndrome'],
+    // Of a pregnancy nobody waits for six weeks: what treatment there is before the birth depends on how much of the nerve is lost.
+    when: (facts) =>
+      isUnnamed(facts) &&
+      facts.maybeProgressing &&
+      facts.told('pregnancy').length > 0 &&
+      facts.told('numbness', 'paraesthesiae', 'nocturnal-hand-paraesthesiae', 'hand-pain').length > 0,
+    tier: 2,
+    priority: 'routine',
+    because:
+      'numb or painful hands in a pregnancy are mostly those of the carpal tunnel: how much of the nerve is lost',
+    source: nerveBook,
+  },
+  {
+    tests: ['creatine-kinase', 'thyroid-stimulating-hormone'],
+    byStory: true,
+    when: (facts) =>
+      isUnnamed(facts) &&
+      lasts(facts) &&
+      tells(
+        facts,
+        ['muscle-pain', 'cramps', 'stiffness'],
+        ['weakness', 'fatigue', 'cramps', 'difficulty-with-stairs'],
+      ) &&
+      facts.told(...ofANerve).length === 0,
+    tier: 1,
+    priority: 'routine',
+    because: 'muscles that ache, cramp or tire for months: a thyroid that fails does all of it and is put right',
+    source: muscleBook,
   },
 ];
 

@@ -13,6 +13,44 @@ function isChoreic(facts: BedsideFacts): boolean {
 /** Known to have lasted longer than what poison, sugar, a pregnancy or an antibody brings takes to be noticed. Judged. */
 const isSlow = (facts: BedsideFacts): boolean => facts.beganWithin(180) === 'no';
 
+/** Before this age of onset copper must be thought of. */
+const copperBefore = 40;
+
+const began = ({ exam }: BedsideFacts): number => (exam.person.ageYears ?? 99) - (exam.onset.durationDays ?? 0) / 365;
+
+/** Two of speech, tremor and movements with a mind that changes or a liver that is ill, over more than two weeks, in the young. */
+function mayBeCopper(facts: BedsideFacts): boolean {
+  const { query } = facts;
+  const speech =
+    facts.told('slurred-speech').length +
+    query.abnormal(['cranial-nerves/dysarthria', 'cranial-nerves/drooling']).length;
+  const seen = ['dystonia', 'postural-tremor', 'action-tremor', 'resting-tremor', 'chorea', 'bradykinesia'];
+  const moves =
+    facts.told('tremor', 'involuntary-movements', 'slowness').length +
+    query.abnormal(seen.map((key) => `involuntary-movements/${key}`)).length;
+  const beside =
+    facts.told('behaviour-change', 'cognitive-change', 'psychiatric-disorder', 'chronic-liver-disease', 'jaundice')
+      .length + query.abnormal(['inspection/kayser-fleischer-ring', 'inspection/jaundice']).length;
+  return began(facts) < copperBefore && speech > 0 && moves > 0 && beside > 0 && facts.beganWithin(14) !== 'yes';
+}
+
+/** The first twenty-five years, in which the walk begins to sway while the jerks of the legs are lost, with what goes with it. */
+function isYoungAndSwaying(facts: BedsideFacts): boolean {
+  const { query, reducedReflexes, exam } = facts;
+  const lost = reducedReflexes.filter(({ item, value }) => item.region === 'lower-limbs' && value !== '1');
+  const sways =
+    query.abnormal(['gait/ataxic', 'gait/sensory-ataxic', 'gait/romberg']).length > 0 ||
+    facts.told('unsteadiness').length > 0;
+  const beside = [
+    ...query.abnormal(['inspection/scoliosis', 'inspection/pes-cavus']),
+    ...facts.legSensoryLoss.filter(({ modality }) => modality === 'vibration' || modality === 'joint-position'),
+    ...facts.upperMotorSignsInLegs,
+    ...query.abnormalWhere(({ item }) => item.probe.kind === 'cerebellar'),
+  ];
+  const isSlow = facts.beganWithin(28) !== 'yes' && exam.onset.pace !== 'hyperacute' && exam.onset.pace !== 'acute';
+  return began(facts) < 25 && isSlow && sways && lost.length > 0 && beside.length > 0;
+}
+
 /** Tests for disorders of movement, of gait and of the cerebellum. */
 export const movementTests: readonly WorkupRule[] = [
   {
@@ -53,6 +91,15 @@ export const movementTests: readonly WorkupRule[] = [
     tier: 1,
     priority: 'routine',
     because: 'Wilson disease is treatable: any movement disorder that began before the age of 40',
+    source: recalled('adams-victor', 'Wilson disease'),
+  },
+  {
+    tests: ['caeruloplasmin', 'liver-function'],
+    byStory: true,
+    when: mayBeCopper,
+    tier: 1,
+    priority: 'routine',
+    because: 'speech or hands that fail with the mind or the liver, before the age of 40: copper can be taken out',
     source: recalled('adams-victor', 'Wilson disease'),
   },
   {
@@ -180,6 +227,16 @@ export const movementTests: readonly WorkupRule[] = [
     priority: 'urgent',
     because: 'ataxia of weeks: immune or paraneoplastic',
     source: recalled('adams-victor', 'paraneoplastic disorders'),
+  },
+  {
+    tests: ['vitamin-e', 'ataxia-genes'],
+    byStory: true,
+    when: isYoungAndSwaying,
+    tier: 1,
+    priority: 'routine',
+    because:
+      'a walk that sways over lost jerks in the young: Friedreich ataxia, and the want of vitamin E that looks the same and is treated',
+    source: recalled('adams-victor', 'Friedreich ataxia'),
   },
   {
     tests: ['ataxia-genes'],

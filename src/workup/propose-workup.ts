@@ -22,6 +22,7 @@ import { neuropathyTests } from './neuropathy-tests.ts';
 import { rarerCauseTests } from './rarer-cause-tests.ts';
 import { redFlagTests } from './red-flag-tests.ts';
 import { siteTests } from './site-tests.ts';
+import { storyTests } from './story-tests.ts';
 import { withheldTests } from './withheld-tests.ts';
 import type { WithholdRule, WorkupRule } from './workup-rule.ts';
 
@@ -38,6 +39,7 @@ export const workupRules: readonly WorkupRule[] = [
   ...rarerCauseTests,
   ...brainCauseTests,
   ...limbComplaintTests,
+  ...storyTests,
 ];
 
 /** A site, other than the first, below this probability asks for no test of its own. Judged. */

@@ -1,5 +1,6 @@
 import { commonPractice, fromMemory, read, recalled } from '../kernel/cite.ts';
-import { isSlowlyCervical } from './bedside-facts.ts';
+import { type BedsideFacts, isSlowlyCervical } from './bedside-facts.ts';
+import { trueFever } from './red-flags/fever.ts';
 import { dangerousSalt } from './red-flags/systemic-flags.ts';
 import type { WorkupRule } from './workup-rule.ts';
 
@@ -317,6 +318,40 @@ export const redFlagTests: readonly WorkupRule[] = [
     source: recalled('autoimmune-encephalitis-2016'),
   },
   {
+    tests: ['csf-tuberculosis-and-fungi'],
+    flags: ['suspected-meningitis', 'suspected-encephalitis'],
+    when: mayBeSlowGerms,
+    tier: 1,
+    priority: 'stat',
+    because: 'more than a week of it, or no defence: tubercle and cryptococcus are looked for in the same fluid',
+    source: recalled('adams-victor', 'chronic meningitis'),
+  },
+  {
+    tests: ['thyroid-stimulating-hormone'],
+    flags: [
+      'unexplained-fall-in-consciousness',
+      'suspected-encephalitis',
+      'suspected-meningitis',
+      'drug-induced-hyperthermia-with-rigidity',
+    ],
+    when: mayBeAThyroidStorm,
+    tier: 1,
+    priority: 'stat',
+    because: 'fever, a racing heart and a clouded mind after weeks of wasting, sweats or tremor: a thyroid storm',
+    source: recalled('adams-victor', 'thyrotoxic encephalopathy'),
+  },
+  {
+    tests: ['blood-cultures', 'echocardiogram'],
+    flags: ['suspected-stroke', 'suspected-transient-ischaemic-attack'],
+    when: (facts) =>
+      trueFever(facts).length > 0 ||
+      facts.told('valve-disease-or-endocarditis', 'recent-bacteraemia', 'injecting-drug-use').length > 1,
+    tier: 1,
+    priority: 'stat',
+    because: 'a stroke with fever comes from an infected valve until the cultures are clear',
+    source: recalled('adams-victor', 'septic embolism'),
+  },
+  {
     tests: ['hiv-test'],
     flags: ['suspected-encephalitis', 'suspected-meningitis'],
     when: ({ told }) => told('hiv-infection').length === 0,
@@ -501,3 +536,27 @@ export const redFlagTests: readonly WorkupRule[] = [
     source: recalled('adams-victor', 'neuroblastoma'),
   },
 ];
+
+/** What hides in the meninges for weeks: fever, headache or a stiff neck that has lasted more than a week, or in somebody without defence. */
+function mayBeSlowGerms(facts: BedsideFacts): boolean {
+  const ofTheMeninges =
+    trueFever(facts).length > 0 ||
+    facts.told('headache', 'new-headache', 'morning-headache', 'night-sweats').length > 0 ||
+    facts.query.hasAbnormal('special-tests/neck-stiffness');
+  const { pace } = facts.exam.onset;
+  const isSlow = facts.beganWithin(7) === 'no' || pace === 'subacute' || pace === 'chronic';
+  const defenceless = facts.told(...['hiv-infection', 'immunosuppression', 'stem-cell-transplant', 'tuberculosis']);
+  return ofTheMeninges && (isSlow || defenceless.length > 0);
+}
+
+/** Heat and a racing heart with what an overactive thyroid does in the weeks before, or in one who is known to have it. */
+function mayBeAThyroidStorm(facts: BedsideFacts): boolean {
+  const heart =
+    facts.query.hasAbnormal('autonomic/resting-tachycardia') || facts.query.hasAbnormal('autonomic/arrhythmia');
+  const signs = [
+    ...facts.told('weight-loss', 'altered-sweating', 'tremor', 'hair-loss'),
+    ...facts.query.abnormal(['inspection/proptosis', 'cranial-nerves/lid-retraction', 'cranial-nerves/lid-lag']),
+  ];
+  const isKnown = facts.told('hyperthyroidism', 'antithyroid-drug').length > 0;
+  return isKnown || (heart && trueFever(facts).length > 0 && signs.length >= 2);
+}

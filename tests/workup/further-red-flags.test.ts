@@ -10,6 +10,7 @@ import { fewSignStories } from './red-flag-stories/few-sign-stories.ts';
 import { furtherWordingStories } from './red-flag-stories/further-wordings-stories.ts';
 import { headAndMuscleStories } from './red-flag-stories/head-and-muscle-stories.ts';
 import { infantAndPoisonStories } from './red-flag-stories/infant-and-poison-stories.ts';
+import { legsChildAndEyeStories } from './red-flag-stories/legs-child-and-eye-stories.ts';
 import { nerveStories } from './red-flag-stories/nerve-stories.ts';
 import { operatedAndUntriedStories } from './red-flag-stories/operated-and-untried-stories.ts';
 import { resultsStories } from './red-flag-stories/results-stories.ts';
@@ -33,6 +34,7 @@ const stories = [
   ...furtherWordingStories,
   ...headAndMuscleStories,
   ...infantAndPoisonStories,
+  ...legsChildAndEyeStories,
   ...nerveStories,
   ...operatedAndUntriedStories,
   ...resultsStories,

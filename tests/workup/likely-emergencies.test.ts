@@ -47,6 +47,22 @@ describe('emergencies raised by the causes behind them', () => {
     expect(raisedIn({ onset: { durationDays: 6 } }, [cause('spinal-epidural-abscess', 0.1)])).toEqual([]);
   });
 
+  it('inflamed roots take more than the eyes, and sugar takes one nerve and the feet', () => {
+    const roots = [cause('miller-fisher-syndrome', 0.5)];
+    const week = { onset: { pace: 'acute', durationDays: 7 } };
+    const eyes = { cranialNerves: [{ sign: 'ophthalmoplegia', present: true }] };
+    const told = (...keys: readonly string[]) => ({ ...week, symptoms: keys.map((key) => ({ key, present: true })) });
+    expect(raisedIn(told('drooping-eyelids'), roots, eyes)).not.toContain('acute-ascending-weakness');
+    expect(raisedIn(told('drooping-eyelids', 'unsteadiness'), roots, eyes)).toContain('acute-ascending-weakness');
+    const sixthOverFeet = {
+      cranialNerves: [{ sign: 'sixth-nerve-palsy', side: 'left', present: true }],
+      sensation: [{ modality: 'light-touch', site: 'sole', side: 'both', result: 'reduced' }],
+    };
+    const diabetic = { ...told('diplopia'), conditions: [{ key: 'diabetes-mellitus', present: true }] };
+    expect(raisedIn(diabetic, roots, sixthOverFeet)).not.toContain('acute-ascending-weakness');
+    expect(raisedIn(told('diplopia'), roots, sixthOverFeet)).toContain('acute-ascending-weakness');
+  });
+
   // A sign of a functional disorder does not exclude a stroke beside it: Stone 2005 (recalled).
   it('a sudden weak leg is a stroke until proven otherwise, though the walk looks functional', () => {
     const exam = bedsideExam({

@@ -4,10 +4,12 @@ import { farMovement } from '../../exam/far-along-the-limb.ts';
 import { isOnLimb } from '../../exam/place-on-limb.ts';
 import type { BedsideFacts } from '../bedside-facts.ts';
 import { spinalPain } from './cord.ts';
-import { trueFever } from './fever.ts';
+import { eyeMovementSigns } from './eye-movement-signs.ts';
+import { infectionsBefore, trueFever } from './fever.ts';
 import { limbsOf } from './few-muscles.ts';
 import { each } from './story.ts';
 import { isHipOfABirth, isStrokeOfOld, onOneSide } from './sudden-deficit.ts';
+import { isAtLeast } from './thresholds.ts';
 
 export const limbsOrHead = (facts: BedsideFacts): readonly Reason[] => [
   ...findingReasons(facts.abnormalFindings, 1),
@@ -111,6 +113,62 @@ export function isOfOneLimb({ abnormalFindings }: BedsideFacts): boolean {
 }
 
 const limbRegions = ['upper-limbs', 'lower-limbs'] as const;
+
+const ofEyesAndLids: ReadonlySet<string> = new Set([
+  ...eyeMovementSigns.map((key) => key.replace('cranial-nerves/', '')),
+  ...['ptosis', 'fatigable-ptosis', 'diplopia', 'fatigable-diplopia', 'eye-depression-weakness', 'hypertropia'],
+]);
+
+/** What roots make people tell of beside eyes that do not move, and what wakes immunity against them. */
+const ofInflamedRoots = [
+  ...['weakness', 'leg-weakness', 'arm-weakness', 'ascending-weakness', 'descending-weakness', 'difficulty-walking'],
+  ...[
+    'unsteadiness',
+    'paraesthesiae',
+    'numbness',
+    'dysphagia',
+    'slurred-speech',
+    'voice-change',
+    'face-droop',
+    'falls',
+  ],
+  ...['perioral-numbness', 'face-numbness', 'breathlessness', 'recent-vaccination', ...infectionsBefore],
+] as const;
+
+/** Eyes or lids alone, with nothing told of limbs, walk or throat nor of an infection before: junction, orbit or one nerve, for inflamed roots take jerks and balance along. */
+export function areEyesAlone({ abnormalFindings, told }: BedsideFacts): boolean {
+  return (
+    abnormalFindings.length > 0 &&
+    abnormalFindings.every(({ item }) => ofEyesAndLids.has(item.key)) &&
+    told(...ofInflamedRoots).length === 0
+  );
+}
+
+/** From these on, in mmol/L and %, diabetes is known by its number. Source: ADA, Standards of Care. */
+const diabeticFrom = { glucose: 11.1, hba1c: 6.5 } as const;
+
+function isDiabetic({ query, told }: BedsideFacts): boolean {
+  const glucose = query.quantity('glucose-random', 'mmol/L');
+  const hba1c = query.quantity('hba1c', '%');
+  return (
+    told('diabetes-mellitus', 'known-neuropathy').length > 0 ||
+    (glucose !== undefined && isAtLeast(glucose, diabeticFrom.glucose)) ||
+    (hba1c !== undefined && isAtLeast(hba1c, diabeticFrom.hba1c))
+  );
+}
+
+/** One nerve of the head beside feet that do not feel, in somebody with diabetes, where nothing is weak: the sugar has taken both. */
+export function isNerveOverDiabeticFeet(facts: BedsideFacts): boolean {
+  const { abnormalFindings, cranialNerveSigns, legSensoryLoss, reducedReflexes } = facts;
+  const ofTheFeet = [...legSensoryLoss, ...reducedReflexes.filter(({ item }) => item.key === 'ankle')];
+  return (
+    onOneSide(cranialNerveSigns).length > 0 &&
+    ofTheFeet.length > 0 &&
+    abnormalFindings.every((one) => cranialNerveSigns.includes(one) || ofTheFeet.includes(one)) &&
+    isDiabetic(facts) &&
+    facts.told(...ofInflamedRoots.filter((key) => key !== 'numbness' && key !== 'paraesthesiae')).length === 0
+  );
+}
 
 /** One limb alone that is weak, below a sound head. */
 export function isOneLimbAlone({ weakLimbs, reducedReflexes, cranialNerveSigns }: BedsideFacts): boolean {

@@ -47,7 +47,7 @@ export const brainFlags: readonly RedFlagRule[] = [
       ];
       const resolved = [
         ...facts.told('resolved-deficit'),
-        ...(lasting.length > 0 ? [] : facts.told('transient-visual-loss')),
+        ...(lasting.length > 0 || isSightUnderPressure(facts) ? [] : facts.told('transient-visual-loss')),
       ];
       // What is still there is treated as a stroke.
       const { pace } = facts.exam.onset;
@@ -226,7 +226,9 @@ export const brainFlags: readonly RedFlagRule[] = [
       const hasStayed = pace === 'acute' && facts.exam.course !== 'progressive';
       // What is called subacute after three months is a matter of months too.
       const overWeeks = pace === 'subacute' && facts.beganWithin(underThreeMonths) !== 'no';
-      const isGrowing = inBrain && (overWeeks || overMonths) && !hasStayed;
+      // Movements of no side, with nothing else, are those of blood, glands and drugs: a mass shows on one.
+      const isFocal = onOneSide(focal).length > 0 || focal.some(({ item }) => item.section !== 'involuntaryMovements');
+      const isGrowing = inBrain && isFocal && (overWeeks || overMonths) && !hasStayed;
       // Of what is called chronic it must be said that it grows: guidance asks for a loss of function that progresses.
       const grows = isWeeks ? facts.isProgressive : facts.exam.course === 'progressive';
       const isSuspected = focal.length > 0 && (also.length > 0 || isGrowing) && slow && isRecent && grows;
@@ -310,4 +312,20 @@ function checkMeningitis(facts: BedsideFacts): Verdict | null {
     return notAssessable([missing('neck stiffness was not examined, and it matters'), ...fever, ...pain]);
   }
   return absent(findingReasons(query.findings('special-tests/neck-stiffness')));
+}
+
+/** Sight that blurs for moments, not of one eye, in weeks of headache before fifty: discs that swell, and no artery. */
+function isSightUnderPressure(facts: BedsideFacts): boolean {
+  const { exam, query, told } = facts;
+  const side = query.history('transient-visual-loss')?.side;
+  const isWeeks = exam.onset.pace === 'subacute' && facts.beganWithin(3) !== 'yes';
+  const vessels = told('hypertension', 'diabetes-mellitus', 'tobacco', 'atrial-fibrillation', 'thrombophilia');
+  return (
+    told(...headache).length > 0 &&
+    isWeeks &&
+    side !== 'left' &&
+    side !== 'right' &&
+    (exam.person.ageYears ?? 50) < 50 &&
+    vessels.length === 0
+  );
 }

@@ -20,7 +20,7 @@ export const spinalPain = [
 export const unknownOnset = missing('time of onset not stated');
 
 /** Days of what is told as a month of weeks. */
-const aMonth = 31;
+export const aMonth = 31;
 
 /** Probability from which one lost function is taken for a lesion of the cord. Judged. */
 const mostlyCord = 0.7;
@@ -313,8 +313,23 @@ function isElsewhere(facts: BedsideFacts): boolean {
   return others >= likelierElsewhere || isAreflexicAllOver(facts);
 }
 
+const jointsOfALeg = ['hip', 'knee', 'ankle'] as const;
+
+/** Hip, knee and ankle of both sides weak, with a walk that has changed: more than the roots of one disc carry, however much power is left. */
+function areLegsFailingAllOver(facts: BedsideFacts): boolean {
+  const grows = facts.exam.course === 'progressive' && facts.beganWithin(aMonth) === 'yes';
+  const walk = [
+    ...facts.told('difficulty-walking', 'falls', 'unsteadiness'),
+    ...findingReasons(facts.query.abnormal(['gait/unable-to-walk', 'gait/unable-to-stand'])),
+  ];
+  const isAllOver = bodySides.every((side) =>
+    jointsOfALeg.every((joint) => facts.weak('lower-limbs', side).some(({ item }) => item.key.startsWith(joint))),
+  );
+  return grows && walk.length > 0 && isAllOver && facts.reducedReflexes.length === 0;
+}
+
 /**
- * Both legs that fail at three fifths of their strength or less under a spine that hurts, within weeks, below strong arms and a sound head:
+ * Both legs that fail at three fifths of their strength or less, or at every joint, under a spine that hurts, within weeks, below strong arms and a sound head:
  * flexor plantars and low jerks do not clear the cord or the cauda equina, and the scan does.
  */
 function weakUnderAPainfulSpine(facts: BedsideFacts): readonly Reason[] {
@@ -330,7 +345,8 @@ function weakUnderAPainfulSpine(facts: BedsideFacts): readonly Reason[] {
     isAreflexic ||
     isOfMuscle ||
     facts.told('episodic-weakness', 'similar-attacks-before').length > 0;
-  if (!isFresh || !facts.maybeProgressing || !facts.bothLegsWeak || facts.lowestLimbPower > 3 || isOther) return none;
+  const isDeep = facts.lowestLimbPower <= 3 || areLegsFailingAllOver(facts);
+  if (!isFresh || !facts.maybeProgressing || !facts.bothLegsWeak || !isDeep || isOther) return none;
   return each(
     facts.told('back-pain', 'thoracic-back-pain', 'night-spinal-pain', 'pain-on-straining', 'tight-band'),
     findingReasons(facts.weak('lower-limbs'), 4),

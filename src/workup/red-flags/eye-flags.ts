@@ -54,7 +54,9 @@ export const eyeFlags: readonly RedFlagRule[] = [
       const red = facts.told('red-eye');
       const closed = red.length > 0 && pupil.length > 0 ? [...red, ...findingReasons(pupil, 2)] : [];
       const isRecent =
-        facts.beganWithin(14) === 'yes' || (facts.exam.course === 'progressive' && facts.beganWithin(28) === 'yes');
+        facts.beganWithin(14) === 'yes' ||
+        (facts.exam.course === 'progressive' && facts.beganWithin(28) === 'yes') ||
+        isEyeOfAnOldArtery(facts);
       return loss.length + closed.length > 0 && pace !== 'chronic' && isRecent ? present([...loss, ...closed]) : null;
     },
   },
@@ -271,4 +273,11 @@ function checkThirdNerve(facts: BedsideFacts): Verdict | null {
       ...findingReasons(palsies),
     ]);
   return absent(findingReasons(pupilItems.flatMap((id) => query.findings(id, palsy.side))));
+}
+
+/** Weeks of the pains of giant cell arteritis, which go on: the eye that fails at their end fails now, and the other one next. */
+function isEyeOfAnOldArtery(facts: BedsideFacts): boolean {
+  const pains = facts.told('new-headache', 'scalp-tenderness', 'jaw-claudication');
+  const isOld = (facts.exam.person.ageYears ?? 0) >= 50;
+  return isOld && pains.length > 0 && facts.exam.course === 'progressive' && facts.beganWithin(92) === 'yes';
 }

@@ -5,7 +5,7 @@ import type { BedsideFacts } from '../bedside-facts.ts';
 import { headache } from './brain-flags.ts';
 import { breathingSigns } from './breathing.ts';
 import { clouded, reducedConsciousness } from './consciousness.ts';
-import { failingBladder, isOnBothSides, unknownOnset } from './cord.ts';
+import { aMonth, failingBladder, isOnBothSides, unknownOnset } from './cord.ts';
 import { eyeMovementSigns } from './eye-movement-signs.ts';
 import { faceSigns } from './face-signs.ts';
 import { feverReasons, trueFever } from './fever.ts';
@@ -356,12 +356,13 @@ export const headFlags: readonly RedFlagRule[] = [
         ...(facts.beganWithin(365) === 'no' ? [] : facts.query.abnormal(weakHips)),
       ];
       const { pace, durationDays } = facts.exam.onset;
-      const isAcute = facts.cameWithin(28);
+      const isAcute = facts.cameWithin(aMonth);
       const grows = facts.exam.course === 'progressive' || (facts.exam.course === undefined && pace === 'subacute');
       // What is said to grow worse is looked into however long it has done so, unless relatives have the same in their limbs.
       const isFamily = facts.told(...ofTheFamily).length > 0 && failingBrain(facts).length === 0;
       const isSaid = facts.exam.course === 'progressive' && !(isFamily && (durationDays ?? 0) > 730);
       const isGrowing = grows && (isSaid || (durationDays ?? 0) <= 730);
+      const moves = isGrowing && facts.beganWithin(365) !== 'no' ? newMovementsOfAChild(facts) : [];
       const worsening = isGrowing || (isAcute && facts.maybeProgressing);
       const floppy = age < 2 && facts.maybeProgressing ? weakAndFloppy(facts) : [];
       if (floppy.length > 0) return present([{ pointer: '/person/ageYears', text: `age ${age}` }, ...floppy]);
@@ -383,11 +384,12 @@ export const headFlags: readonly RedFlagRule[] = [
         facts.isUndated && facts.maybeProgressing ? findingReasons(facts.query.abnormal(dancingEyes)) : [];
       if (dancing.length > 0) return present([{ pointer: '/person/ageYears', text: `age ${age}` }, ...dancing]);
       const isTold = isUndated && signs.length > 0 && lost.length > 0;
-      return signs.length + stopped.length + lost.length > 0 && (worsening || isTold)
+      return signs.length + stopped.length + lost.length + moves.length > 0 && (worsening || isTold)
         ? present([
             { pointer: '/person/ageYears', text: `age ${age}` },
             ...stopped,
             ...lost,
+            ...moves,
             ...findingReasons(signs, 4),
           ])
         : null;
@@ -421,7 +423,9 @@ function lostByAChild(facts: BedsideFacts): readonly Reason[] {
     ...findingReasons(facts.query.abnormal(['inspection/lumbosacral-skin-mark', 'inspection/scoliosis'])),
   ];
   const head = facts.told(...headache, 'vomiting', 'diplopia', 'visual-loss');
-  const lost = facts.told('speech-difficulty', 'cognitive-change', 'visual-loss', 'hearing-loss', 'behaviour-change');
+  const lost = facts.told(
+    ...['speech-difficulty', 'slurred-speech', 'cognitive-change', 'visual-loss', 'hearing-loss', 'behaviour-change'],
+  );
   const also = [...walk, ...facts.told('seizure', ...headache, 'vomiting')];
   const isRegress = lost.length >= 2 || (lost.length > 0 && also.length > 0);
   const tilt = findingReasons(facts.query.abnormal(['inspection/head-tilt']));
@@ -445,6 +449,18 @@ function lostByAChild(facts: BedsideFacts): readonly Reason[] {
     ...(isRegress ? lost : []),
     ...unlearnt,
   ];
+}
+
+/** Limbs that twist or dance and take walk, hands, speech or manner along within the year: copper, rheumatic fever, antibodies or a store of iron, and no tic. */
+function newMovementsOfAChild(facts: BedsideFacts): readonly Reason[] {
+  const seen = ['dystonia', 'chorea', 'athetosis'].map((key) => `involuntary-movements/${key}`);
+  return each(
+    findingReasons(facts.query.abnormal(seen), 2),
+    facts.told(
+      ...['difficulty-walking', 'falls', 'unsteadiness', 'clumsiness', 'slurred-speech', 'speech-difficulty'],
+      ...['behaviour-change', 'cognitive-change', 'dysphagia'],
+    ),
+  );
 }
 
 /** NICE NG127: a baby who has been floppy for weeks or months and is weak, as in feeding or breathing, is referred urgently. */

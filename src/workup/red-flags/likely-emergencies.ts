@@ -4,8 +4,10 @@ import { type BedsideFacts, isOneCranialNerveAlone } from '../bedside-facts.ts';
 import {
   anyComplaint,
   anySign,
+  areEyesAlone,
   beyondMovements,
   beyondOneLimb,
+  isNerveOverDiabeticFeet,
   isNotPlainlyElsewhere,
   isOfOneLimb,
   isOneLimbAlone,
@@ -171,7 +173,11 @@ export const likelyEmergencies: readonly LikelyEmergency[] = [
     causes: ['guillain-barre-syndrome', 'acute-motor-axonal-neuropathy', 'miller-fisher-syndrome', 'tick-paralysis'],
     withinDays: 28,
     beside: (facts) =>
-      (areFeetPressed(facts) && facts.weakLimbs.length > 0) || isOneCranialNerveAlone(facts) || isOneLimbAlone(facts)
+      (areFeetPressed(facts) && facts.weakLimbs.length > 0) ||
+      isOneCranialNerveAlone(facts) ||
+      isOneLimbAlone(facts) ||
+      areEyesAlone(facts) ||
+      isNerveOverDiabeticFeet(facts)
         ? []
         : facts.beganWithin(28) === 'yes'
           ? limbsOrHead(facts)

@@ -1,39 +1,27 @@
 import { findingReasons } from '../../causes/reasons.ts';
 import { read, recalled } from '../../kernel/cite.ts';
-import { narrowNeckFrom } from '../../localisation/inference/told-in-days.ts';
 import type { BedsideFacts } from '../bedside-facts.ts';
-import { isOnBothSides, spinalPain } from './cord.ts';
+import { aMonth, isOnBothSides, spinalPain } from './cord.ts';
 import { infectionsBefore } from './fever.ts';
 import { toxicToNerves } from './spinal-flags.ts';
 import { each, none, type RaisingStory } from './story.ts';
-import { isToldOfOneSide } from './told-sides.ts';
 
 /** Complaints of limbs, bladder and throat that raise a flag before anybody has examined, or though nobody has said since when. */
 export const limbComplaints: readonly RaisingStory[] = [
   {
-    // Legs that fail within days with the bladder, a band or a pain between the shoulder blades.
+    // Legs that fail within days with the bladder or a band; or, within a month in which they go on failing, with a pain between the shoulder blades.
     flag: 'suspected-cord-compression',
     check: (facts) => {
       const isFresh = facts.cameWithin(14) && facts.maybeProgressing;
-      if (!isFresh || hasPower(facts) || facts.reducedReflexes.length > 0) return none;
+      const { pace, durationDays } = facts.exam.onset;
+      const grows = facts.exam.course === 'progressive' && pace !== 'chronic' && (durationDays ?? 99) <= aMonth;
+      if (!(isFresh || grows) || hasPower(facts) || facts.reducedReflexes.length > 0) return none;
       return [
-        ...each(facts.told('leg-weakness'), facts.told('bladder-disturbance', 'tight-band')),
+        ...(isFresh ? each(facts.told('leg-weakness'), facts.told('bladder-disturbance', 'tight-band')) : none),
         ...each(facts.told('leg-weakness', 'difficulty-walking'), facts.told('thoracic-back-pain')),
       ];
     },
     source: recalled('nice-ng234', 'recognition and imaging'),
-  },
-  {
-    // Both arms that fail after a fall or a crash in the second half of life: the cord of a narrow neck is bruised without a fracture.
-    flag: 'suspected-cord-compression',
-    check: (facts) => {
-      const isFresh = facts.cameWithin(14) && facts.exam.onset.pace !== 'chronic';
-      if (!isFresh || (facts.exam.person.ageYears ?? 0) < narrowNeckFrom || facts.weakLimbs.length > 0) return none;
-      const arms = facts.told('arm-weakness');
-      const isOfALimb = isToldOfOneSide(facts, 'arm-weakness') || facts.told('limb-fracture-or-dislocation').length > 0;
-      return isOfALimb ? none : each(facts.told('trauma', 'neck-trauma'), arms);
-    },
-    source: recalled('adams-victor', 'central cord injury'),
   },
   {
     // A band about the trunk with feet that tingle or go numb, or a shock from the neck down, within a month: the cord is inflamed or pressed before legs or bladder fail.

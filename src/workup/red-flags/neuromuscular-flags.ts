@@ -232,7 +232,7 @@ export const neuromuscularFlags: readonly RedFlagRule[] = [
         isOfPressedNerves(facts) ||
         isOfPairedNerves(facts) ||
         facts.saddleLoss.length > 0 ||
-        facts.upperMotorSignsInLegs.length > 0;
+        isOfTheTractsOfLegs(facts);
       // One limb that weakened within days may be a nerve that was lain on; several are not.
       const severalLimbs = limbsOf(facts.weakLimbs).size > 1;
       if (isOneMuscleOrTwo(facts) || isOnePainfulArm(facts)) return null;
@@ -280,6 +280,14 @@ export const neuromuscularFlags: readonly RedFlagRule[] = [
       ]),
   },
 ];
+
+/** Signs of the tracts in the legs, which the flag of the cord speaks for; jerks that are brisk in legs found strong say nothing of arms that hang. */
+function isOfTheTractsOfLegs({ upperMotorSignsInLegs, weak, query, bothArmsWeak }: BedsideFacts): boolean {
+  const areJerks = upperMotorSignsInLegs.every(({ item }) => item.scale === 'reflex-grade');
+  const tried = query.testedWhere(({ item }) => item.probe.kind === 'movement' && item.region === 'lower-limbs');
+  const areStrong = tried.length > 0 && weak('lower-limbs').length === 0;
+  return upperMotorSignsInLegs.length > 0 && !(areJerks && areStrong && bothArmsWeak);
+}
 
 /** A vital capacity that falls by a quarter on lying down: the diaphragm is weak. */
 function weakDiaphragm({ query }: BedsideFacts): readonly Reason[] {

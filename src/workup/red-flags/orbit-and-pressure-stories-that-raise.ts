@@ -90,6 +90,27 @@ export const orbitAndPressureStories: readonly RaisingStory[] = [
     source: recalled('adams-victor', 'septic thrombosis of the cavernous sinus'),
   },
   {
+    // One eye that within days is pushed out, swollen or red, and no longer moves or sees: pus, a clot or a torn carotid behind it, fever or not.
+    flag: 'orbital-or-cavernous-sinus-infection',
+    check: (facts) => {
+      if (!facts.cameWithin(14) || !facts.maybeProgressing || isThyroid(facts)) return none;
+      const bulging = onOneSide(facts.query.abnormal(['inspection/proptosis']));
+      return each(
+        findingReasons(bulging, 1),
+        [
+          ...findingReasons(facts.query.abnormal(['inspection/chemosis', 'inspection/periorbital-oedema']), 1),
+          ...facts.told('red-eye'),
+        ],
+        [
+          ...findingReasons(facts.query.abnormal([...eyeMovementSigns]), 2),
+          ...facts.told('diplopia'),
+          ...sightLost(facts),
+        ],
+      );
+    },
+    source: recalled('adams-victor', 'septic thrombosis of the cavernous sinus'),
+  },
+  {
     // Nobody has said since when: an eye that bulges, hurts or is red while it loses its sight is not left for that.
     flag: 'acute-visual-loss',
     check: (facts) => {

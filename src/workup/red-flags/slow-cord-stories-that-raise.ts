@@ -3,6 +3,7 @@ import { recalled } from '../../kernel/cite.ts';
 import { isOnBothSides, levelOrLostLegs, spinalPain } from './cord.ts';
 import { hasPower } from './limb-complaints-that-raise.ts';
 import { each, none, type RaisingStory } from './story.ts';
+import { isToldOfOneSide } from './told-sides.ts';
 
 /** A cord that fails little by little, as short accounts tell of it; what is found and graded is weighed in `spinal-flags.ts`. */
 export const slowCordStories: readonly RaisingStory[] = [
@@ -33,6 +34,26 @@ export const slowCordStories: readonly RaisingStory[] = [
           facts.told('spinal-stenosis', 'disc-herniation', ...spinalPain),
         ),
       ];
+    },
+    source: recalled('nice-ng127', 'limb weakness and gait unsteadiness'),
+  },
+  {
+    // Legs that are said to fail more and more, with the walk, under a back that hurts, of which nobody says since when; of one root it would be one leg.
+    flag: 'progressive-cord-signs',
+    check: (facts) => {
+      const isUndated = facts.isUndated && facts.exam.course === 'progressive' && !hasPower(facts);
+      const known = facts.told(
+        ...['parkinson-disease', 'multiple-sclerosis', 'stroke', 'known-neuropathy', 'neurogenic-claudication'],
+        ...['radicular-leg-pain', 'fatigable-weakness', 'ascending-weakness', 'difficulty-with-stairs'],
+      );
+      const isOfOneLeg = isToldOfOneSide(facts, 'leg-weakness') || facts.reducedReflexes.length >= 4;
+      return isUndated && known.length === 0 && !isOfOneLeg && facts.cranialNerveSigns.length === 0
+        ? each(
+            facts.told('leg-weakness'),
+            facts.told('difficulty-walking', 'falls', 'unsteadiness'),
+            facts.told(...spinalPain),
+          )
+        : none;
     },
     source: recalled('nice-ng127', 'limb weakness and gait unsteadiness'),
   },

@@ -59,7 +59,8 @@ export const spineStories: readonly RaisingStory[] = [
     flag: 'suspected-cord-compression',
     check: (facts) => {
       const head = facts.query.abnormalWhere(({ item }) => item.section === 'higherFunction');
-      const isDays = facts.cameWithin(7) && facts.maybeProgressing;
+      // What a blow has done stands still from the first minute; what mends is looked at in its own time.
+      const isDays = facts.cameWithin(14) && facts.exam.course !== 'improving';
       const isOneLimb = facts.told('limb-fracture-or-dislocation', 'shoulder-pain', 'external-pressure').length > 0;
       if (!isDays || isOneLimb || head.length + facts.cranialNerveSigns.length > 0) return none;
       const tried = facts.query.testedWhere(({ item }) => item.section === 'power' && item.region === 'upper-limbs');
