@@ -1,11 +1,9 @@
 import { isWithin } from '../../anatomy/body-parts.ts';
-import { stockingsAndGloves } from '../../anatomy/skin-extents.ts';
 import type { Exam } from '../../exam/exam.ts';
 import { type Finding, isBrisk } from '../../exam/finding.ts';
 import { isOnLimb } from '../../exam/place-on-limb.ts';
 import { cervicalCord, kinds, sites } from './history/history-weight.ts';
 import { hasSignOfTheHead, lostFeeling, shiftBy, sidesOf, weakMovements } from './limb-patterns.ts';
-import { showsTracts } from './nerve-patterns.ts';
 import type { Applies, Shift } from './shift.ts';
 import { tells } from './told.ts';
 
@@ -201,42 +199,6 @@ function growingBelowTheFaceShifts({ findings, history, onset, course }: Exam): 
   ];
 }
 
-/**
- * Odds of the columns of the cord, of the rest of it and of the ganglia, where feeling ends as a stocking, or as stocking and glove,
- * and nothing of a tract was found: no brisk jerk, no toe that goes up, no stiffness, and neither position nor vibration is lost.
- * The columns fail from their far end too, and are then found ill themselves. Judged.
- */
-const columnsUnderStockings = { legs: 0.25, armsToo: 0.12, otherCord: 0.5, ganglia: 0.4 } as const;
-const columnsOfTheCord = sites('spinal-cord-posterolateral', 'spinal-cord-posterior');
-const otherCord: Applies = (site) => site.kind === 'cord' && !columnsOfTheCord(site);
-const walksWithoutColumns: ReadonlySet<string> = new Set(['romberg', 'sensory-ataxic', 'pseudoathetosis']);
-
-const shockOfTheColumns: ReadonlySet<string> = new Set(['electric-shock-on-neck-flexion']);
-
-function stockingWithoutTractsShifts(exam: Exam): readonly Shift[] {
-  const { findings, history } = exam;
-  if (showsTracts(exam) || hasSignOfTheHead(findings)) return [];
-  if (tells(history, shockOfTheColumns)) return [];
-  const lost = lostFeeling(findings);
-  if (lost.some(({ modality }) => ofTheColumns.has(modality ?? ''))) return [];
-  if (findings.some(({ abnormal, item }) => abnormal && walksWithoutColumns.has(item.key))) return [];
-  const edged = lost.filter(({ place }) => place !== undefined && stockingsAndGloves.has(place.key));
-  const ofLegs = edged.filter(({ place }) => place?.key.startsWith('stocking'));
-  const [first] = ofLegs;
-  if (first === undefined || sidesOf(ofLegs).size < 2) return [];
-  const factor = edged.length > ofLegs.length ? columnsUnderStockings.armsToo : columnsUnderStockings.legs;
-  const because = 'feeling ends as a stocking does, and nothing says that a tract is ill';
-  return [
-    shiftBy(first, { applies: columnsOfTheCord, factor, because }),
-    shiftBy(first, { applies: otherCord, factor: columnsUnderStockings.otherCord, because }),
-    shiftBy(first, {
-      applies: sites('sensory-ganglionopathy'),
-      factor: columnsUnderStockings.ganglia,
-      because: 'feeling ends as a stocking does, and the sense of position is not said to be lost',
-    }),
-  ];
-}
-
 /** Odds where both arms are freed of their tracts over a lumbar canal that is known, or walks, as narrow. Judged. */
 const narrowTwice = { neck: 3, motorNeurons: 0.4, roots: 0.6 } as const;
 const ofTheLumbarCanal: ReadonlySet<string> = new Set([
@@ -305,7 +267,6 @@ export function reachPatternShifts(exam: Exam): readonly Shift[] {
     ...handsAndFeetShift(exam),
     ...bothLegsShift(exam),
     ...columnsKeptShifts(exam),
-    ...stockingWithoutTractsShifts(exam),
     ...growingBelowTheFaceShifts(exam),
     ...narrowTwiceShifts(exam),
     ...briskAloneShifts(exam),
