@@ -50,6 +50,28 @@ describe('how far over the limbs findings reach', () => {
     expect(odds({ findings }, 'spinal-cord-posterolateral', 'cord')).toBe(1);
   });
 
+  // Loss by the length of the fibres: England and Asbury 2004, peripheral neuropathy (recalled).
+  it('a stocking with nothing of a tract is not of the columns of the cord, nor of the ganglia', () => {
+    const stockings = sensation('light-touch', { 'stocking-to-knee': 'reduced' });
+    const columns = ['spinal-cord-posterolateral', 'cord'] as const;
+    expect(odds({ findings: { sensation: stockings } }, ...columns)).toBeLessThan(1);
+    expect(odds({ findings: { sensation: stockings } }, 'sensory-ganglionopathy', 'ganglion')).toBeLessThan(1);
+    const gloves = sensation('light-touch', { 'stocking-to-knee': 'reduced', 'glove-to-wrist': 'reduced' });
+    expect(odds({ findings: { sensation: gloves } }, ...columns)).toBeLessThan(
+      odds({ findings: { sensation: stockings } }, ...columns),
+    );
+  });
+
+  it('unless a toe goes up or vibration is lost', () => {
+    const stockings = sensation('pinprick', { 'stocking-to-knee': 'reduced' });
+    const columns = ['spinal-cord-posterolateral', 'cord'] as const;
+    expect(odds({ findings: { sensation: stockings, plantars: plantars('extensor', 'extensor') } }, ...columns)).toBe(
+      1,
+    );
+    const deep = [...stockings, ...sensation('vibration', { 'great-toe': 'absent' })];
+    expect(odds({ findings: { sensation: deep } }, ...columns)).toBe(1);
+  });
+
   it('both legs alone are not of the brainstem, but may be when speech is slurred', () => {
     const findings = { power: power({ 'hip-flexion': '3', 'ankle-dorsiflexion': '3' }) };
     expect(odds({ findings }, 'pons-ventral', 'brainstem')).toBeLessThan(1);

@@ -31,6 +31,7 @@ import { struckLimbShifts } from './struck-limb.ts';
 import { tetanyShifts } from './tetany-pattern.ts';
 import { tells } from './told.ts';
 import { vertigoPatternShifts } from './vertigo-patterns.ts';
+import { youngAtaxiaShifts } from './young-ataxia.ts';
 
 export const signWeightRows: readonly SignWeight[] = [...recordedSigns, ...headSigns, ...generalSigns];
 
@@ -518,6 +519,7 @@ export function signShifts(exam: Exam): readonly Shift[] {
     ...porphyricShifts(exam),
     ...tetanyShifts(exam),
     ...ageingShifts(exam),
+    ...youngAtaxiaShifts(exam),
     ...infantPatternShifts(exam),
   ];
 }
