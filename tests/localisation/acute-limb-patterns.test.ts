@@ -32,6 +32,15 @@ describe('limbs that fail within hours or days', () => {
   const findings = { power: power({ 'elbow-extension': '3', 'finger-abduction': '3', 'hip-flexion': '2' }) };
   const inHours = { pace: 'hyperacute' };
 
+  it('weakness and tingling that grow for days on no side are of all roots', () => {
+    const symptoms = has('weakness', 'paraesthesiae');
+    const onset = { pace: 'acute', durationDays: 5 };
+    expect(told(inflamedRoots, { history: { onset, course: 'progressive', symptoms } })).toBeGreaterThan(2);
+    expect(told(inflamedRoots, { history: { onset, symptoms } })).toBe(1);
+    const sided = symptoms.map((one) => ({ ...one, side: 'left' }));
+    expect(told(inflamedRoots, { history: { onset, course: 'progressive', symptoms: sided } })).toBe(1);
+  });
+
   it('all four of them under a neck that hurt are of its cord, not of muscle', () => {
     const history = { onset: inHours, symptoms: has('neck-pain') };
     expect(odds(neck, { history, findings })).toBeGreaterThan(1);
