@@ -24,7 +24,7 @@ function isOfTheTracts({ abnormal, item: { section, key, probe }, value, place }
 export const showsTracts = ({ findings }: Exam): boolean => findings.some(isOfTheTracts);
 
 /** Odds where limbs fail by nerves that differ from limb to limb, and nothing says that tracts are ill. Judged. */
-const otherNerveInEachLimb = { above: 0.45, muscle: 0.4, longAxons: 0.7, motorCells: 0.7, several: 1.5 } as const;
+const otherNerveInEachLimb = { above: 0.45, muscle: 0.25, longAxons: 0.7, motorCells: 0.7, several: 1.5 } as const;
 /** Postures that say which movement fails. */
 const failsIn: Readonly<Record<string, string>> = {
   'foot-drop': 'ankle-dorsiflexion',

@@ -42,6 +42,37 @@ function bothMotorCellsShift({ findings, history }: Exam): readonly Shift[] {
   return [shiftBy(brisk, { applies: sites('motor-neuron-system'), factor: bothMotorCells, because })];
 }
 
+/** Odds where the throat shows both, and nothing of one half alone: of motor neuron disease, and of a nerve or a hole of the skull. Judged. */
+const bothOfTheThroat = { motorNeurons: 3, oneNerve: 0.25 } as const;
+const freedThroat: ReadonlySet<string> = new Set([
+  ...['spastic-dysarthria', 'pseudobulbar-affect', 'brisk-gag-reflex', 'spastic-tongue'],
+]);
+const thinTongue: ReadonlySet<string> = new Set(['tongue-wasting', 'tongue-fasciculation']);
+const feelsOrSees: ReadonlySet<string> = new Set(['facial-numbness', 'absent-corneal-reflex', 'horner-syndrome']);
+
+/**
+ * The same of the region of the throat: a tongue that is thin or flickers as a whole, under a jaw jerk that is brisk. A nerve at
+ * the base of the skull takes half the tongue, which is then named, and frees no jerk. Source: revised El Escorial criteria (recalled).
+ */
+function bothMotorCellsOfTheThroatShifts({ findings, history, onset }: Exam): readonly Shift[] {
+  if (onset.pace === 'hyperacute' || onset.pace === 'acute' || tells(history, ofNumbness)) return [];
+  const wrong = findings.filter(({ abnormal }) => abnormal);
+  const tongue = wrong.filter(({ item }) => thinTongue.has(item.key));
+  const [thin] = tongue;
+  const isOfOneHalf = thin?.side !== 'midline' && sidesOf(tongue).size === 1;
+  const isFreed = wrong.some(
+    ({ item, value }) =>
+      freedThroat.has(item.key) || (item.key === 'jaw' && item.section === 'reflexes' && isBrisk(value)),
+  );
+  if (thin === undefined || isOfOneHalf || !isFreed) return [];
+  if (wrong.some(({ item, modality }) => modality !== undefined || feelsOrSees.has(item.key))) return [];
+  const because = 'the whole tongue is thin or flickers, and tracts to the throat have let go';
+  return [
+    shiftBy(thin, { applies: sites('motor-neuron-system'), factor: bothOfTheThroat.motorNeurons, because }),
+    shiftBy(thin, { applies: kinds('cranial-nerve'), factor: bothOfTheThroat.oneNerve, because }),
+  ];
+}
+
 /** Odds of processes that take nerves of both halves alike where skin is numb by dermatomes of one limb or half alone. Judged. */
 const dermatomesOfOneHalf = 0.5;
 const takesBothHalves = kinds('polyneuropathy', 'polyradiculoneuropathy', 'muscle', 'junction');
@@ -262,6 +293,7 @@ function briskAloneShifts({ findings, history }: Exam): readonly Shift[] {
 export function reachPatternShifts(exam: Exam): readonly Shift[] {
   return [
     ...bothMotorCellsShift(exam),
+    ...bothMotorCellsOfTheThroatShifts(exam),
     ...dermatomeShifts(exam),
     ...bothWristsShift(exam),
     ...handsAndFeetShift(exam),

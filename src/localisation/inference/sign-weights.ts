@@ -14,6 +14,7 @@ import { headPatternShifts } from './head-patterns.ts';
 import { anyOf, kinds, sites } from './history/history-weight.ts';
 import { infantPatternShifts } from './infant-patterns.ts';
 import { legPatternShifts } from './leg-patterns.ts';
+import { lidsAndThroatShifts } from './lids-and-throat.ts';
 import { limbPatternShifts, shiftBy } from './limb-patterns.ts';
 import { massShifts } from './mass-near-nerve.ts';
 import { nervePatternShifts } from './nerve-patterns.ts';
@@ -520,6 +521,7 @@ export function signShifts(exam: Exam): readonly Shift[] {
     ...tetanyShifts(exam),
     ...ageingShifts(exam),
     ...youngAtaxiaShifts(exam),
+    ...lidsAndThroatShifts(exam),
     ...infantPatternShifts(exam),
   ];
 }
