@@ -67,6 +67,20 @@ describe('how far over the limbs findings reach', () => {
     expect(odds({ findings }, 'spinal-cord-posterolateral', 'cord')).toBe(1);
   });
 
+  // Healton 1991, neurologic aspects of cobalamin deficiency (recalled).
+  it('columns that starve are not cut across, unless pain, bladder or a level says so', () => {
+    const sensed = sensation('joint-position', { 'great-toe': 'reduced' });
+    const starved = { onset: { pace: 'chronic' }, exposures: [{ key: 'zinc-excess', present: true }] };
+    const across = ['spinal-cord-transverse', 'cord'] as const;
+    expect(odds({ history: starved, findings: { sensation: sensed } }, ...across)).toBeLessThan(1);
+    expect(odds({ history: starved, findings: { sensation: sensed } }, 'spinal-cord-posterolateral', 'cord')).toBe(1);
+    expect(odds({ history: { onset: { pace: 'chronic' } }, findings: { sensation: sensed } }, ...across)).toBe(1);
+    const hurts = { ...starved, symptoms: [{ key: 'neck-pain', present: true }] };
+    expect(odds({ history: hurts, findings: { sensation: sensed } }, ...across)).toBe(1);
+    const level = [...sensed, ...sensation('pinprick', { 'below:T6': 'reduced' })];
+    expect(odds({ history: starved, findings: { sensation: level } }, ...across)).toBe(1);
+  });
+
   it('both legs alone are not of the brainstem, but may be when speech is slurred', () => {
     const findings = { power: power({ 'hip-flexion': '3', 'ankle-dorsiflexion': '3' }) };
     expect(odds({ findings }, 'pons-ventral', 'brainstem')).toBeLessThan(1);

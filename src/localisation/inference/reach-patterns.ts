@@ -187,6 +187,42 @@ function columnsKeptShifts({ findings }: Exam): readonly Shift[] {
   ];
 }
 
+/** Odds of a lesion across the cord where position or vibration is lost slowly at both ends, no level was found and the columns starve. Judged. */
+const acrossStarvedColumns = 0.4;
+const starves: ReadonlySet<string> = new Set([
+  ...[
+    'zinc-excess',
+    'nitrous-oxide',
+    'vitamin-b12-deficiency',
+    'pernicious-anaemia',
+    'bariatric-surgery',
+    'gastrectomy',
+  ],
+]);
+const ofALevel: ReadonlySet<string> = new Set([
+  ...['neck-pain', 'back-pain', 'thoracic-back-pain', 'tight-band', 'bladder-disturbance', 'trauma', 'neck-trauma'],
+  ...['electric-shock-on-neck-flexion', 'radicular-arm-pain', 'cancer', 'multiple-sclerosis', 'fever'],
+]);
+
+/** Lack of vitamin B12 or copper takes both columns over a long stretch and leaves the rest of the cross-section. Source: Healton 1991 (recalled). */
+function starvedColumnsShift({ findings, history, onset }: Exam): readonly Shift[] {
+  if (onset.pace === 'hyperacute' || onset.pace === 'acute') return [];
+  if (!tells(history, starves) || tells(history, ofALevel) || hasSignOfTheHead(findings)) return [];
+  const wrong = findings.filter(({ abnormal }) => abnormal);
+  const lost = wrong.filter(({ modality }) => ofTheColumns.has(modality ?? ''));
+  const [first] = lost;
+  if (first === undefined || sidesOf(lost).size < 2) return [];
+  if (wrong.some(({ item, place }) => item.section === 'sphincters' || place?.kind === 'level-below')) return [];
+  const because = 'position and vibration are lost at both ends, no level was found, and something starves the columns';
+  return [
+    shiftBy(first, {
+      applies: sites('spinal-cord-transverse', 'foramen-magnum'),
+      factor: acrossStarvedColumns,
+      because,
+    }),
+  ];
+}
+
 /** Odds where arm and leg of one half feel wrong, little by little, under a face that is not said to. Judged. */
 const growingBelowTheFace = { cord: 2, above: 0.6 } as const;
 const toldOfTheHead: ReadonlySet<string> = new Set([
@@ -299,6 +335,7 @@ export function reachPatternShifts(exam: Exam): readonly Shift[] {
     ...handsAndFeetShift(exam),
     ...bothLegsShift(exam),
     ...columnsKeptShifts(exam),
+    ...starvedColumnsShift(exam),
     ...growingBelowTheFaceShifts(exam),
     ...narrowTwiceShifts(exam),
     ...briskAloneShifts(exam),
