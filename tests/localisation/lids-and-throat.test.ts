@@ -25,6 +25,12 @@ describe('lids and a throat that fail within days', () => {
     expect(odds(draft, ...brain)).toBeLessThan(1);
   });
 
+  it('are less of the brainstem, whichever word is used of speech', () => {
+    const slurred = { sign: 'dysarthria', present: true };
+    const draft = { history, findings: { cranialNerves: [lids('both'), slurred] } };
+    expect(odds(draft, 'brainstem-diffuse', 'brainstem')).toBeLessThan(1);
+  });
+
   it('may be of the brain where the mind dims, one lid droops, or it took weeks', () => {
     const cranialNerves = [lids('both'), gag];
     const drowsy = { cranialNerves, higherFunction: [{ sign: 'drowsiness', present: true }] };

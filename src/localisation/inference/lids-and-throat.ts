@@ -6,10 +6,18 @@ import type { Applies, Shift } from './shift.ts';
 import { tells } from './told.ts';
 
 /** Odds where lids of both sides and the throat fail within days in somebody whose mind is not said to dim. Judged. */
-const lidsAndThroat = { junction: 2, brain: 0.25, midbrain: 0.5 } as const;
+const lidsAndThroat = { junction: 2, brain: 0.25, midbrain: 0.5, brainstem: 0.5 } as const;
 const lids: ReadonlySet<string> = new Set(['ptosis', 'fatigable-ptosis']);
 const ofTheThroat: ReadonlySet<string> = new Set([
-  ...['absent-gag-reflex', 'dysphagia', 'nasal-speech', 'palatal-weakness', 'dysphonia', 'flaccid-dysarthria'],
+  ...[
+    'absent-gag-reflex',
+    'dysphagia',
+    'nasal-speech',
+    'palatal-weakness',
+    'dysphonia',
+    'flaccid-dysarthria',
+    'dysarthria',
+  ],
   ...['drooling', 'weak-suck-or-cry', 'jaw-weakness'],
 ]);
 const ofTheMind: ReadonlySet<string> = new Set([
@@ -37,6 +45,7 @@ export function lidsAndThroatShifts(exam: Exam): readonly Shift[] {
   return [
     shiftBy(first, { applies: kinds('junction'), factor: lidsAndThroat.junction, because }),
     shiftBy(first, { applies: sites('diffuse-encephalopathy'), factor: lidsAndThroat.brain, because }),
+    shiftBy(first, { applies: sites('brainstem-diffuse'), factor: lidsAndThroat.brainstem, because }),
     shiftBy(first, { applies: midbrainOrThalamus, factor: lidsAndThroat.midbrain, because }),
   ];
 }
