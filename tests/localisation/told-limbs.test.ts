@@ -65,6 +65,14 @@ describe('complaints of a limb that nobody has examined', () => {
     expect(factor(named('common-fibular-nerve'), ['leg-weakness', 'leg-pain'])).toBeGreaterThanOrEqual(1);
   });
 
+  it('of both halves, as far as anybody said, are not of half the cord', () => {
+    expect(factor(named('spinal-cord-hemisection'), ['leg-weakness'])).toBeLessThan(1);
+    expect(factor(named('spinal-cord-hemisection'), ['leg-weakness', 'arm-weakness'])).toBeLessThan(1);
+    const symptoms = [{ key: 'leg-weakness', present: true, side: 'left' }];
+    const left = toldPatternShifts(bedsideExam({ history: { symptoms } }));
+    expect(left.some(({ applies }) => applies(named('spinal-cord-hemisection')))).toBe(false);
+  });
+
   it('that tingles somewhere is of the limb in which signs were looked for in vain', () => {
     const history = { symptoms: has('numbness') };
     const looked = (site: Site, tests: readonly string[]) =>

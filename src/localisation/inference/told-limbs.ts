@@ -51,6 +51,9 @@ const servesOneLimb = anyOf(serves.arm, serves.leg);
 /** Odds of what serves the other pair of limbs than the one complained of, and of what serves one limb where both are. Judged. */
 const ofTheOther = 0.15;
 const ofOneAlone = 0.3;
+/** Odds of half of the cord where limbs of both halves are complained of, as far as anybody said. Judged. */
+const ofOneHalf = 0.6;
+const halfOfTheCord = sites('spinal-cord-hemisection');
 
 const nervous = ['numbness', 'paraesthesiae', 'neuropathic-pain'];
 
@@ -102,7 +105,10 @@ const patterns: readonly {
     groups: [['leg-weakness']],
     of: 'no-side',
     butNot: ['leg-pain', 'radicular-leg-pain', 'thigh-pain', 'foot-pain', 'leg-crossing', 'prolonged-squatting'],
-    rows: [[kinds('nerve', 'plexus', 'root'), 0.6]],
+    rows: [
+      [kinds('nerve', 'plexus', 'root'), 0.6],
+      [halfOfTheCord, ofOneHalf],
+    ],
     because: 'legs are said to be weak, not one of them, and nothing hurts in one',
   },
   {
@@ -170,8 +176,15 @@ export function toldLimbShifts(told: Told, findings: Exam['findings']): readonly
 
 function otherLimbShifts(told: Told): readonly Shift[] {
   const [arm, leg] = (['arm', 'leg'] as const).map((limb) => firstTold(told, complaintsOf[limb]));
-  if (arm !== undefined && leg !== undefined)
-    return [shift(arm, servesOneLimb, ofOneAlone, 'arms and legs are complained of, and it serves one limb')];
+  if (arm !== undefined && leg !== undefined) {
+    const isOfOneHalf = [...told.values()].some(({ side }) => isBodySide(side));
+    return [
+      shift(arm, servesOneLimb, ofOneAlone, 'arms and legs are complained of, and it serves one limb'),
+      ...(isOfOneHalf
+        ? []
+        : [shift(arm, halfOfTheCord, ofOneHalf, 'arms and legs are complained of, and not those of one half')]),
+    ];
+  }
   const because = 'it does not serve the limb that is complained of';
   if (arm !== undefined) return [shift(arm, serves.leg, ofTheOther, because)];
   return leg === undefined ? [] : [shift(leg, serves.arm, ofTheOther, because)];

@@ -76,7 +76,10 @@ const slowPatterns: readonly ToldPattern[] = [
       ['neck-pain', 'electric-shock-on-neck-flexion', 'numbness', 'paraesthesiae'],
     ],
     butNot: ['slurred-speech', 'tremor', 'headache', 'cognitive-change', 'muscle-thinning'],
-    rows: [{ applies: cordOfTheNeck, factor: 3 }],
+    rows: [
+      { applies: cordOfTheNeck, factor: 3 },
+      { applies: sites('spinal-cord-hemisection'), factor: 0.6 },
+    ],
     because: 'hands that grow clumsy and legs that fail meet in the cord of the neck',
   },
   {
