@@ -3,6 +3,7 @@ import type { SiteKind } from '../../src/anatomy/site-kind.ts';
 import type { Site } from '../../src/localisation/hypothesis.ts';
 import { lidsAndThroatShifts } from '../../src/localisation/inference/lids-and-throat.ts';
 import { bedsideExam } from '../support/bedside.ts';
+import { power } from './case-writing.ts';
 
 function odds(draft: Record<string, unknown>, key: string, kind: SiteKind): number {
   const site: Site = { key, kind, label: '', side: 'both', level: null };
@@ -37,6 +38,8 @@ describe('lids and a throat that fail within days', () => {
     expect(odds({ history, findings: drowsy }, ...brain)).toBe(1);
     expect(odds({ history, findings: { cranialNerves: [lids('left'), gag] } }, ...brain)).toBe(1);
     expect(odds({ history: { onset: { pace: 'subacute' } }, findings: { cranialNerves } }, ...brain)).toBe(1);
+    const half = { cranialNerves, power: power({ 'elbow-flexion': ['3', null] }) };
+    expect(odds({ history, findings: half }, ...brain)).toBe(1);
     const told = { ...history, symptoms: [{ key: 'headache', present: true }] };
     expect(odds({ history: told, findings: { cranialNerves } }, ...brain)).toBe(1);
   });

@@ -1,6 +1,6 @@
 import type { Exam } from '../../exam/exam.ts';
 import { kinds, sites } from './history/history-weight.ts';
-import { shiftBy, sidesOf } from './limb-patterns.ts';
+import { shiftBy, sidesOf, weakMovements } from './limb-patterns.ts';
 import { showsTracts } from './nerve-patterns.ts';
 import type { Applies, Shift } from './shift.ts';
 import { tells } from './told.ts';
@@ -24,6 +24,10 @@ const ofTheMind: ReadonlySet<string> = new Set([
   ...['cognitive-change', 'behaviour-change', 'seizure', 'loss-of-consciousness', 'headache', 'new-headache', 'fever'],
   ...['vertigo', 'speech-difficulty', 'unsteadiness', 'head-injury', 'alcohol-excess', 'malnutrition'],
 ]);
+/** Both eyes that do not turn one way are moved from above. */
+const ofGaze: ReadonlySet<string> = new Set([
+  ...['gaze-palsy', 'vertical-gaze-palsy', 'upgaze-palsy', 'downgaze-palsy', 'skew-deviation', 'hemiplegic'],
+]);
 const midbrainOrThalamus: Applies = ({ key, kind }) =>
   key === 'thalamus' || (kind === 'brainstem' && /^midbrain/.test(key));
 
@@ -41,6 +45,8 @@ export function lidsAndThroatShifts(exam: Exam): readonly Shift[] {
   if (first === undefined || sidesOf(dropped).size < 2) return [];
   if (!wrong.some(({ item }) => ofTheThroat.has(item.key))) return [];
   if (wrong.some(({ item, modality }) => modality !== undefined || item.section === 'higherFunction')) return [];
+  const isOfOneHalf = sidesOf(weakMovements(wrong).filter(({ side }) => side !== 'midline')).size === 1;
+  if (isOfOneHalf || wrong.some(({ item }) => ofGaze.has(item.key))) return [];
   const because = 'both lids droop and the throat fails in somebody whose mind and tracts are not said to be ill';
   return [
     shiftBy(first, { applies: kinds('junction'), factor: lidsAndThroat.junction, because }),
