@@ -1,2 +1,2 @@
 /** Version of the clinical model: package version and a fingerprint of every table and weight. Written by `npm run generate`. */
-export const modelVersion = '0.1.0+f7f55bb3a8f7';
+export const modelVersion = '0.1.0+69a78566ffb2';
