@@ -4,7 +4,7 @@ import type { Site } from '../../src/localisation/hypothesis.ts';
 import { acuteLimbShifts } from '../../src/localisation/inference/acute-limb-patterns.ts';
 import { toldInDaysShifts } from '../../src/localisation/inference/told-in-days.ts';
 import { bedsideExam } from '../support/bedside.ts';
-import { power } from './case-writing.ts';
+import { power, sensation } from './case-writing.ts';
 
 const has = (...keys: readonly string[]) => keys.map((key) => ({ key, present: true }));
 const where = (wanted: (site: Site) => boolean): Site => {
@@ -31,6 +31,31 @@ const told = (site: Site, parts: Record<string, unknown>): number => {
 describe('limbs that fail within hours or days', () => {
   const findings = { power: power({ 'elbow-extension': '3', 'finger-abduction': '3', 'hip-flexion': '2' }) };
   const inHours = { pace: 'hyperacute' };
+
+  // Spinal shock: Brazis, Localization in Clinical Neurology (recalled).
+  it('limp legs that are numb up to the trunk while the bladder holds are of the cord', () => {
+    const limp = {
+      power: power({ 'hip-flexion': '2', 'ankle-dorsiflexion': '1' }),
+      sensation: sensation('light-touch', { 'whole-leg': 'reduced' }),
+      sphincters: [{ sign: 'urinary-retention', present: true }],
+    };
+    const history = { onset: { pace: 'acute', durationDays: 2 } };
+    expect(odds(neck, { history, findings: limp })).toBeGreaterThan(1);
+    expect(odds(inflamedRoots, { history, findings: limp })).toBeLessThan(1);
+    const feet = { ...limp, sensation: sensation('light-touch', { 'stocking-to-ankle': 'reduced' }) };
+    expect(odds(inflamedRoots, { history, findings: feet })).toBe(1);
+    const dry = { power: limp.power, sensation: limp.sensation };
+    expect(odds(inflamedRoots, { history, findings: dry })).toBe(1);
+  });
+
+  it('weakness and tingling that grow for days on no side are of all roots', () => {
+    const symptoms = has('weakness', 'paraesthesiae');
+    const onset = { pace: 'acute', durationDays: 5 };
+    expect(told(inflamedRoots, { history: { onset, course: 'progressive', symptoms } })).toBeGreaterThan(2);
+    expect(told(inflamedRoots, { history: { onset, symptoms } })).toBe(1);
+    const sided = symptoms.map((one) => ({ ...one, side: 'left' }));
+    expect(told(inflamedRoots, { history: { onset, course: 'progressive', symptoms: sided } })).toBe(1);
+  });
 
   it('all four of them under a neck that hurt are of its cord, not of muscle', () => {
     const history = { onset: inHours, symptoms: has('neck-pain') };

@@ -45,6 +45,25 @@ describe('what a lesion would trouble and nobody found', () => {
     expect(cost()).toBeGreaterThan(2 * Math.log(0.15));
   });
 
+  it('a limb that hurts, tingles or is clumsy is no omission of whom nobody has examined', () => {
+    const roots = hypotheses.filter(
+      ({ site, variant }) => site.key === 'nerve-root' && site.level === 'L5' && variant === 'severe',
+    );
+    const costOfRoots = (...keys: readonly string[]): number => {
+      const weights = new Float64Array(roots.length);
+      const symptoms = keys.map((key) => ({ key, present: true }));
+      new Coverage(roots).discount(weights, bedsideExam({ history: { symptoms } }));
+      return weights[0] ?? 0;
+    };
+    expect(costOfRoots('radicular-leg-pain')).toBe(0);
+    expect(costOfRoots('numbness')).toBe(0);
+    expect(costOfRoots('unsteadiness')).toBe(0);
+    expect(costOfRoots('unsteadiness', 'vertigo')).toBeLessThan(0);
+    // It says of which limb.
+    expect(costOfRoots('numbness', 'hand-pain')).toBeLessThan(0);
+    expect(costOfRoots('headache')).toBeLessThan(0);
+  });
+
   it('legs that the patient told of are no omission', () => {
     expect(cost({ symptoms: [{ key: 'leg-weakness', present: true }] })).toBeGreaterThan(cost() / 4);
   });

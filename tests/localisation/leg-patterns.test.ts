@@ -22,6 +22,22 @@ const gone = reflexes({ knee: '0', ankle: '0' });
 describe('what fails in the legs', () => {
   const knees = { power: power({ 'knee-extension': '4' }), reflexes: gone };
 
+  it('strength and skin of the fibular nerve alone are not of the whole sciatic nerve, unless the buttock was hurt', () => {
+    const fibular = {
+      power: power({ 'ankle-dorsiflexion': [null, '2'], 'ankle-eversion': [null, '2'] }),
+      sensation: sensation('light-touch', { 'dorsum-of-foot': [null, 'reduced'] }),
+    };
+    const sciatic = ['sciatic-nerve', 'nerve', 'right'] as const;
+    expect(odds({ findings: fibular }, ...sciatic)).toBeLessThan(1);
+    const hip = { conditions: told('hip-replacement') };
+    expect(odds({ history: hip, findings: fibular }, ...sciatic)).toBe(1);
+    const sole = {
+      ...fibular,
+      sensation: sensation('light-touch', { 'dorsum-of-foot': [null, 'reduced'], sole: [null, 'reduced'] }),
+    };
+    expect(odds({ findings: sole }, ...sciatic)).toBe(1);
+  });
+
   it('weak knees with no ankle jerks are not of two femoral nerves, unless something hurt both', () => {
     expect(odds({ history: acute, findings: knees }, 'femoral-nerve-pelvis', 'nerve')).toBeLessThan(0.1);
     const operated = { ...acute, exposures: told('recent-surgery') };

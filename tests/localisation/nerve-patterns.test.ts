@@ -57,6 +57,16 @@ describe('what tells nerves from roots, plexus, cord and muscle', () => {
     expect(odds({ findings, history }, 'length-dependent-polyneuropathy', 'polyneuropathy')).toBe(1);
   });
 
+  it('both feet that drop in somebody who slimmed are of both fibular nerves, not of muscle', () => {
+    const findings = { inspection: [{ sign: 'foot-drop', side: 'both', present: true }] };
+    const history = { exposures: [{ key: 'recent-weight-loss', present: true }] };
+    expect(odds({ findings, history }, 'common-fibular-nerve', 'nerve')).toBeGreaterThan(1);
+    expect(odds({ findings, history }, 'distal-myopathy', 'muscle')).toBeLessThan(1);
+    expect(odds({ findings }, 'common-fibular-nerve', 'nerve')).toBe(1);
+    const withHips = { ...findings, power: power({ 'hip-flexion': '3' }) };
+    expect(odds({ findings: withHips, history }, 'common-fibular-nerve', 'nerve')).toBe(1);
+  });
+
   it('both feet that drop are not dropped from above when nothing else of the legs fails', () => {
     const findings = { inspection: [{ sign: 'foot-drop', side: 'both', present: true }] };
     expect(odds({ findings }, 'cortex-parasagittal', 'hemisphere')).toBeLessThan(1);

@@ -29,6 +29,23 @@ describe('how far over the limbs findings reach', () => {
     expect(odds({ findings }, 'motor-neuron-system', 'motor-neuron-system')).toBe(1);
   });
 
+  // Upper and lower signs of one region: revised El Escorial criteria (recalled).
+  it('a whole tongue that is thin under a brisk jaw is of motor neurons, half a tongue of its nerve', () => {
+    const throat = (side: object) => ({
+      findings: {
+        cranialNerves: [
+          { sign: 'tongue-wasting', present: true, ...side },
+          { sign: 'palatal-weakness', side: 'right', present: true },
+        ],
+        reflexes: [{ reflex: 'jaw', grade: '3' }],
+      },
+    });
+    expect(odds(throat({}), 'motor-neuron-system', 'motor-neuron-system')).toBeGreaterThan(1);
+    expect(odds(throat({}), 'jugular-foramen', 'cranial-nerve')).toBeLessThan(1);
+    expect(odds(throat({ side: 'both' }), 'jugular-foramen', 'cranial-nerve')).toBeLessThan(1);
+    expect(odds(throat({ side: 'right' }), 'jugular-foramen', 'cranial-nerve')).toBe(1);
+  });
+
   it('dermatomes of one half speak against what takes all nerves, those of both do not', () => {
     const lost = (side: string) => ({
       sensation: [{ modality: 'pinprick', dermatome: 'L5', side, result: 'reduced' }],
@@ -50,26 +67,18 @@ describe('how far over the limbs findings reach', () => {
     expect(odds({ findings }, 'spinal-cord-posterolateral', 'cord')).toBe(1);
   });
 
-  // Loss by the length of the fibres: England and Asbury 2004, peripheral neuropathy (recalled).
-  it('a stocking with nothing of a tract is not of the columns of the cord, nor of the ganglia', () => {
-    const stockings = sensation('light-touch', { 'stocking-to-knee': 'reduced' });
-    const columns = ['spinal-cord-posterolateral', 'cord'] as const;
-    expect(odds({ findings: { sensation: stockings } }, ...columns)).toBeLessThan(1);
-    expect(odds({ findings: { sensation: stockings } }, 'sensory-ganglionopathy', 'ganglion')).toBeLessThan(1);
-    const gloves = sensation('light-touch', { 'stocking-to-knee': 'reduced', 'glove-to-wrist': 'reduced' });
-    expect(odds({ findings: { sensation: gloves } }, ...columns)).toBeLessThan(
-      odds({ findings: { sensation: stockings } }, ...columns),
-    );
-  });
-
-  it('unless a toe goes up or vibration is lost', () => {
-    const stockings = sensation('pinprick', { 'stocking-to-knee': 'reduced' });
-    const columns = ['spinal-cord-posterolateral', 'cord'] as const;
-    expect(odds({ findings: { sensation: stockings, plantars: plantars('extensor', 'extensor') } }, ...columns)).toBe(
-      1,
-    );
-    const deep = [...stockings, ...sensation('vibration', { 'great-toe': 'absent' })];
-    expect(odds({ findings: { sensation: deep } }, ...columns)).toBe(1);
+  // Healton 1991, neurologic aspects of cobalamin deficiency (recalled).
+  it('columns that starve are not cut across, unless pain, bladder or a level says so', () => {
+    const sensed = sensation('joint-position', { 'great-toe': 'reduced' });
+    const starved = { onset: { pace: 'chronic' }, exposures: [{ key: 'zinc-excess', present: true }] };
+    const across = ['spinal-cord-transverse', 'cord'] as const;
+    expect(odds({ history: starved, findings: { sensation: sensed } }, ...across)).toBeLessThan(1);
+    expect(odds({ history: starved, findings: { sensation: sensed } }, 'spinal-cord-posterolateral', 'cord')).toBe(1);
+    expect(odds({ history: { onset: { pace: 'chronic' } }, findings: { sensation: sensed } }, ...across)).toBe(1);
+    const hurts = { ...starved, symptoms: [{ key: 'neck-pain', present: true }] };
+    expect(odds({ history: hurts, findings: { sensation: sensed } }, ...across)).toBe(1);
+    const level = [...sensed, ...sensation('pinprick', { 'below:T6': 'reduced' })];
+    expect(odds({ history: starved, findings: { sensation: level } }, ...across)).toBe(1);
   });
 
   it('both legs alone are not of the brainstem, but may be when speech is slurred', () => {

@@ -49,6 +49,45 @@ describe('complaints of a limb that nobody has examined', () => {
     expect(factor(named(site), symptoms)).toBeGreaterThan(2);
   });
 
+  it('of feet that hurt and tingle point to the longest axons, of one foot to the tunnel at its ankle', () => {
+    const ratio = (side: object) => {
+      const symptoms = ['foot-pain', 'numbness'].map((key) => ({ key, present: true, ...side }));
+      const shifts = toldPatternShifts(bedsideExam({ history: { symptoms } }));
+      const of = (site: Site) => shifts.reduce((all, one) => (one.applies(site) ? all * one.factor : all), 1);
+      return of(named('length-dependent-polyneuropathy')) / of(named('tibial-nerve-tarsal-tunnel'));
+    };
+    expect(ratio({})).toBeGreaterThanOrEqual(1);
+    expect(ratio({ side: 'left' })).toBeLessThan(0.5);
+  });
+
+  it('of weak legs that do not hurt are seldom of one nerve', () => {
+    expect(factor(named('common-fibular-nerve'), ['leg-weakness'])).toBeLessThan(1);
+    expect(factor(named('common-fibular-nerve'), ['leg-weakness', 'leg-pain'])).toBeGreaterThanOrEqual(1);
+  });
+
+  it('of both halves, as far as anybody said, are not of half the cord', () => {
+    expect(factor(named('spinal-cord-hemisection'), ['leg-weakness'])).toBeLessThan(1);
+    expect(factor(named('spinal-cord-hemisection'), ['leg-weakness', 'arm-weakness'])).toBeLessThan(1);
+    const symptoms = [{ key: 'leg-weakness', present: true, side: 'left' }];
+    const left = toldPatternShifts(bedsideExam({ history: { symptoms } }));
+    expect(left.some(({ applies }) => applies(named('spinal-cord-hemisection')))).toBe(false);
+  });
+
+  it('that tingles somewhere is of the limb in which signs were looked for in vain', () => {
+    const history = { symptoms: has('numbness') };
+    const looked = (site: Site, tests: readonly string[]) =>
+      toldPatternShifts(
+        bedsideExam({
+          history,
+          findings: { specialTests: tests.map((test) => ({ test, side: 'both', result: 'negative' })) },
+        }),
+      ).reduce((all, one) => (one.applies(site) ? all * one.factor : all), 1);
+    expect(looked(named('ulnar-nerve-elbow'), ['tinel-wrist', 'tinel-elbow'])).toBeGreaterThan(1);
+    expect(looked(named('common-fibular-nerve'), ['tinel-wrist', 'tinel-elbow'])).toBeLessThan(1);
+    expect(looked(named('common-fibular-nerve'), ['tinel-fibular-neck'])).toBeGreaterThan(1);
+    expect(looked(named('ulnar-nerve-elbow'), ['tinel-wrist', 'tinel-fibular-neck'])).toBe(1);
+  });
+
   it('after hours without moving point to the nerve in the buttock before that at the knee', () => {
     const numb = ['leg-pain', 'numbness'];
     const ratio = (site: string) => factor(named(site), numb, ['prolonged-immobility']) / factor(named(site), numb);

@@ -30,6 +30,15 @@ describe('complaints told together', () => {
   const failing = { ...slowly, symptoms: has('unsteadiness', 'light-headed-on-standing', 'bladder-disturbance') };
   const fumbling = { ...slowly, symptoms: has('clumsiness', 'difficulty-walking', 'neck-pain') };
 
+  it('place numbness of those whose long axons are harmed in these, unless one side is named', () => {
+    const axons = where(({ key }) => key === 'length-dependent-polyneuropathy');
+    const diabetic = { ...slowly, symptoms: has('numbness'), conditions: has('diabetes-mellitus') };
+    expect(factor(axons, { history: diabetic })).toBeGreaterThan(2);
+    expect(factor(axons, { history: { ...slowly, symptoms: has('numbness') } })).toBe(1);
+    const oneSided = { ...diabetic, symptoms: [{ key: 'numbness', present: true, side: 'left' }] };
+    expect(factor(axons, { history: oneSided })).toBe(1);
+  });
+
   it('place gait and speech that fail over months in the cerebellum', () => {
     expect(factor(cerebellum, { history: slurring })).toBeGreaterThan(2);
     expect(factor(nigra, { history: slurring })).toBe(1);

@@ -2,7 +2,7 @@ import { type Segment, segmentIndex } from '../../anatomy/segments.ts';
 import { bodySides } from '../../kernel/side.ts';
 import { type Hypothesis, hypothesis, type Site } from '../hypothesis.ts';
 import { LesionBuilder } from '../lesion.ts';
-import { noProcess, type Process, processOf, reached } from '../process.ts';
+import { type FibreSite, noProcess, type Process, partOf, processOf, reached } from '../process.ts';
 
 /** The longest axons failing along with the tracts, as in lack of vitamin B12 or copper. */
 const failingAxons = {
@@ -13,20 +13,31 @@ const failingAxons = {
 } as const satisfies Partial<Process>;
 const longAxons: Process = processOf(failingAxons);
 
-/** The skin of the feet is numb to touch and pin while the jerks stay brisk. Losses judged. */
-const numbFeet: Process = processOf({
-  largeFibre: ({ lengthCm }) => 0.5 * reached(lengthCm, 94),
-  smallFibre: ({ lengthCm }) => 0.5 * reached(lengthCm, 94),
-  sparesArcs: true,
-  because: 'the longest fibres fail from their far end',
-});
+/** The skin of the feet, or of toes and fingers, is numb to touch and pin while the jerks stay brisk. Losses judged. */
+function numbEnds(armsCountAsLongerBy: number): Process {
+  const lost = ({ segment, lengthCm }: FibreSite): number =>
+    0.5 * reached(lengthCm + (partOf(segment) === 'arm' ? armsCountAsLongerBy : 0), 94);
+  return processOf({
+    largeFibre: lost,
+    smallFibre: lost,
+    sparesArcs: true,
+    because: 'the longest fibres fail from their far end',
+  });
+}
+const numbFeet = numbEnds(0);
+/** As far as fingers count where poisons take them with the toes. Judged. */
+const numbFingersToo = numbEnds(18);
 
 /** Whether axons fail with the tracts, and whether their reflexes go. Shares judged. */
 const axonForms = [
-  { key: 'tracts', share: 0.42, process: noProcess },
-  { key: 'tracts-and-nerves', share: 0.5, process: longAxons },
-  // With the arms hardly touched; those forms are two of three.
-  { key: 'tracts-and-numb-feet', share: 0.12, process: numbFeet },
+  { key: 'tracts', share: 0.42, processAt: () => noProcess },
+  { key: 'tracts-and-nerves', share: 0.5, processAt: () => longAxons },
+  // With the power of the arms hardly touched; those forms are two of three. Columns that fail from the top of the neck down leave no fingers that feel.
+  {
+    key: 'tracts-and-numb-feet',
+    share: 0.12,
+    processAt: (top: Segment) => (segmentIndex(top) <= segmentIndex('C5') ? numbFingersToo : numbFeet),
+  },
 ] as const;
 
 const posterolateralPlace: Site = {
@@ -43,7 +54,7 @@ function posterolateral(): Hypothesis[] {
     columnForms.flatMap(({ depth, arms, share }) =>
       axonForms
         .filter(({ key }) => key !== 'tracts-and-numb-feet' || arms === 0.3)
-        .map(({ key, share: shareOfAxons, process }) => {
+        .map(({ key, share: shareOfAxons, processAt }) => {
           const lesion = new LesionBuilder();
           for (const side of bodySides) {
             // The columns suffer from the neck down; the pyramidal fibres where they are longest.
@@ -53,7 +64,7 @@ function posterolateral(): Hypothesis[] {
           }
           const frequency = (1.5 * share * shareOfAxons) / columnTops.length;
           return hypothesis(posterolateralPlace, `${top}-${depth}-${arms}-${key}`, frequency, lesion.build(), {
-            process,
+            process: processAt(top),
             paces: columnPaces,
           });
         }),

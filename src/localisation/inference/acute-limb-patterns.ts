@@ -1,6 +1,6 @@
 import type { Exam } from '../../exam/exam.ts';
 import { anyOf, cervicalCord, kinds, lumbarRoots, sites } from './history/history-weight.ts';
-import { hasSignOfTheHead, shiftBy, sidesOf, weakMovements } from './limb-patterns.ts';
+import { hasSignOfTheHead, lostFeeling, shiftBy, sidesOf, weakMovements } from './limb-patterns.ts';
 import type { Applies, Shift } from './shift.ts';
 import { tells } from './told.ts';
 import { serves } from './told-limbs.ts';
@@ -64,7 +64,30 @@ function needleInTheCanalShifts({ findings, history }: Exam): readonly Shift[] {
 
 const outOfTheCanal: Applies = (site) => (site.kind === 'nerve' || site.kind === 'plexus') && serves.leg(site);
 
+/** What the pattern does to the odds of the cord, and of inflamed roots. Judged. */
+const shockOfTheCord = { cord: 2.5, roots: 0.5 } as const;
+const holdsUrine: ReadonlySet<string> = new Set(['urinary-retention', 'palpable-bladder', 'loss-of-bladder-sensation']);
+
+/**
+ * Both legs are limp within days, they feel nothing right up to the trunk, and the bladder holds: a cord in shock has no jerks either, and
+ * inflamed roots numb the ends of limbs and stop the bladder late and in few. Source: Brazis, spinal shock (recalled). Odds judged.
+ */
+function shockOfTheCordShifts({ findings, onset }: Exam): readonly Shift[] {
+  if (onset.pace !== 'hyperacute' && onset.pace !== 'acute') return [];
+  const wrong = findings.filter(({ abnormal }) => abnormal);
+  const weak = weakMovements(wrong).filter(({ item }) => item.region === 'lower-limbs');
+  const [first] = weak;
+  if (first === undefined || sidesOf(weak).size < 2 || hasSignOfTheHead(findings)) return [];
+  const numb = lostFeeling(wrong).filter(({ place }) => place?.key === 'whole-leg' || place?.kind === 'level-below');
+  if (sidesOf(numb).size < 2 || !wrong.some(({ item }) => holdsUrine.has(item.key))) return [];
+  const because = 'both legs are limp and numb up to the trunk within days, and the bladder holds';
+  return [
+    shiftBy(first, { applies: kinds('cord'), factor: shockOfTheCord.cord, because }),
+    shiftBy(first, { applies: kinds('polyradiculoneuropathy'), factor: shockOfTheCord.roots, because }),
+  ];
+}
+
 /** What fails in limbs within hours or days beside what was told of it, and what that says of the site. */
 export function acuteLimbShifts(exam: Exam): readonly Shift[] {
-  return [...fourLimbsUnderAPainfulNeckShifts(exam), ...needleInTheCanalShifts(exam)];
+  return [...fourLimbsUnderAPainfulNeckShifts(exam), ...shockOfTheCordShifts(exam), ...needleInTheCanalShifts(exam)];
 }

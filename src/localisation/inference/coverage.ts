@@ -450,6 +450,23 @@ const toldOfLimbs: Readonly<Record<'arms' | 'legs', ReadonlySet<string>>> = {
   arms: new Set(['arm-weakness']),
   legs: new Set(['leg-weakness', 'difficulty-walking', 'difficulty-with-stairs', 'ascending-weakness', 'burning-feet']),
 };
+/** The same of pain and of ways to be clumsy, which say where the trouble is as long as nobody has found it. */
+const alsoToldOfLimbs: Readonly<Record<'arms' | 'legs', ReadonlySet<string>>> = {
+  arms: new Set([
+    ...['arm-pain', 'hand-pain', 'radicular-arm-pain', 'shoulder-pain', 'clumsiness', 'nocturnal-hand-paraesthesiae'],
+  ]),
+  legs: new Set([
+    ...['leg-pain', 'foot-pain', 'thigh-pain', 'radicular-leg-pain', 'bilateral-leg-pain', 'neurogenic-claudication'],
+  ]),
+};
+/** Who sways is troubled in the legs, unless the ear or the head sways. */
+const sways: ReadonlySet<string> = new Set(['unsteadiness', 'falls']);
+const swaysByTheHead: ReadonlySet<string> = new Set([
+  ...['vertigo', 'positional-vertigo', 'continuous-vertigo', 'dizziness', 'tinnitus', 'hearing-loss', 'oscillopsia'],
+  ...['headache', 'new-headache', 'light-headed-on-standing', 'syncope', 'loss-of-consciousness'],
+]);
+/** Complaints that are of limbs, and of no limb that is named. */
+const toldOfSomeLimb: ReadonlySet<string> = new Set(['numbness', 'paraesthesiae', 'weakness']);
 const weaknessTold: ReadonlySet<string> = new Set(['weakness', 'fatigable-weakness', 'loss-of-skills']);
 const toldOfTheHead: ReadonlySet<string> = new Set([
   'diplopia',
@@ -465,9 +482,14 @@ const toldOfTheHead: ReadonlySet<string> = new Set([
 function toldOf(history: Exam['history'], found: ReadonlySet<Mark>, teller: Teller): readonly Mark[] {
   // A parent says that the child is weak, and not of which limb.
   const isWeakChild = teller === 'small-child' && tells(history, weaknessTold);
+  const isUnsteady = tells(history, sways) && !tells(history, swaysByTheHead);
+  const tellsOf = (pair: 'arms' | 'legs'): boolean =>
+    tells(history, toldOfLimbs[pair]) ||
+    (found.size === 0 && (tells(history, alsoToldOfLimbs[pair]) || (pair === 'legs' && isUnsteady)));
+  const isOfSomeLimb = found.size === 0 && !tellsOf('arms') && !tellsOf('legs') && tells(history, toldOfSomeLimb);
   const limbs = (['arms', 'legs'] as const).flatMap((pair) => {
     const halves = bodySides.map((side): Part => `${side} ${pair}`);
-    const isTold = isWeakChild || tells(history, toldOfLimbs[pair]);
+    const isTold = isWeakChild || isOfSomeLimb || tellsOf(pair);
     return isTold && !halves.some((half) => found.has(half)) ? halves : [];
   });
   return [...(tells(history, toldOfTheHead) ? ['head' as const] : []), ...limbs];

@@ -122,6 +122,48 @@ function footAndBladderShifts(exam: Exam): readonly Shift[] {
 }
 const cordAboveTheConus: Applies = ({ kind, key }) => kind === 'cord' && key !== 'conus-medullaris';
 
+const movedByTheFibular: ReadonlySet<string> = new Set([
+  ...['ankle-dorsiflexion', 'ankle-eversion', 'great-toe-extension', 'toe-extension'],
+]);
+const seenOfTheFibular: ReadonlySet<string> = new Set([
+  'foot-drop',
+  'high-stepping',
+  'heel-walking',
+  'tinel-fibular-neck',
+]);
+const skinOfTheFibular: ReadonlySet<string> = new Set([
+  ...['outer-shin', 'shin', 'dorsum-of-foot', 'first-web-space-of-foot', 'common-fibular-nerve', 'deep-fibular-nerve'],
+  ...['superficial-fibular-nerve', 'lateral-sural-cutaneous-nerve'],
+]);
+/** What hurts or presses the sciatic nerve above its division. */
+const ofTheButtock: ReadonlySet<string> = new Set([
+  ...['hip-replacement', 'needle-near-nerve', 'prolonged-immobility', 'trauma', 'difficult-delivery', 'anticoagulant'],
+  ...['leg-pain', 'thigh-pain', 'radicular-leg-pain', 'back-pain', 'surgical-positioning'],
+]);
+/** Odds of the sciatic nerve as a whole where strength and skin of the fibular nerve alone are found lost. Judged. */
+const sciaticOfTheFibular = 0.5;
+
+/**
+ * Who found foot and toes that do not lift, or a foot that does not turn out, and the skin that goes with it, has looked at what the tibial
+ * nerve does beside them. The fibular nerve at the neck of the bone is the commonest nerve of the leg to fail (Katirji 1999, from memory).
+ */
+function fibularAloneShift(exam: Exam): readonly Shift[] {
+  const { findings, history } = exam;
+  if (showsTracts(exam) || tells(history, ofTheButtock)) return [];
+  const wrong = findings.filter(({ abnormal }) => abnormal);
+  const weak = weakMovements(wrong);
+  const lost = lostFeeling(wrong);
+  const [first] = weak;
+  if (first === undefined || sidesOf(wrong).size > 1 || lost.length === 0) return [];
+  const isOfTheFibular = ({ item, place, modality }: Finding): boolean =>
+    modality === undefined
+      ? movedByTheFibular.has(item.key) || seenOfTheFibular.has(item.key)
+      : skinOfTheFibular.has(place?.key ?? '');
+  if (new Set(weak.map(({ item }) => item.key)).size < 2 || !wrong.every(isOfTheFibular)) return [];
+  const because = 'strength and skin of the fibular nerve alone are lost, and nothing of the tibial nerve beside it';
+  return [shiftBy(first, { applies: sites('sciatic-nerve'), factor: sciaticOfTheFibular, because })];
+}
+
 const ofPain: ReadonlySet<string> = new Set(['pinprick', 'temperature']);
 /** Odds where one leg as a whole loses pain or warmth alone: touch looked for there and kept, or not looked for. Judged. */
 const warmthAlone = {
@@ -245,6 +287,7 @@ export function legPatternShifts(exam: Exam): readonly Shift[] {
     ...legsAlikeShift(exam),
     ...jerksLostShift(exam),
     ...footAndBladderShifts(exam),
+    ...fibularAloneShift(exam),
     ...warmthAloneShifts(exam),
     ...numbTrunkShift(exam),
     ...burningStockingsShift(exam),

@@ -3,9 +3,8 @@ import { isNearTheTrunk } from '../../anatomy/near-the-trunk.ts';
 import { describeFinding } from '../../exam/describe.ts';
 import type { Exam } from '../../exam/exam.ts';
 import { type Finding, isBrisk } from '../../exam/finding.ts';
-import { daysPerYear } from '../../kernel/days.ts';
 import type { BodySide } from '../../kernel/side.ts';
-import { anyOf, cervicalCord, cervicalRoots, kinds, lumbarRoots, sites } from './history/history-weight.ts';
+import { cervicalCord, cervicalRoots, kinds, lumbarRoots, sites } from './history/history-weight.ts';
 import type { Applies, Shift } from './shift.ts';
 import { tells } from './told.ts';
 
@@ -158,104 +157,6 @@ function neckAndOneHalfShifts({ findings, history }: Exam): readonly Shift[] {
   ];
 }
 
-/**
- * An arm that does not move from birth was pulled in most: 1 to 2 plexuses in 1,000 births, against 0.2 to 0.4 strokes of
- * the newborn, which seldom show as a weak limb before months have passed. Source: Foad 2008 (recalled). Odds judged.
- */
-const pulledAtBirth = 5;
-const upperRoots: Applies = ({ key, level }) => key === 'adjacent-nerve-roots' && level === 'C5';
-const plexusOfTheArm = anyOf(sites('brachial-plexus', 'upper-trunk', 'lower-trunk'), upperRoots);
-
-function newbornShifts({ findings, person }: Exam): readonly Shift[] {
-  if (person.ageYears === undefined || person.ageYears >= 1) return [];
-  const weak = weakMovements(findings);
-  const [first] = weak;
-  if (first === undefined || !weak.every(({ item }) => item.region === 'upper-limbs') || sidesOf(weak).size > 1)
-    return [];
-  const because = 'an arm that does not move from birth was mostly pulled';
-  return [shiftBy(first, { applies: plexusOfTheArm, factor: pulledAtBirth, because })];
-}
-
-/**
- * In the first year inflammation of the roots is a rarity (0.2 in 100,000), and a face that does not move with limp limbs is of
- * muscle, junction or motor cells, above all where it has stood since birth. Source: McGrogan 2009, Dubowitz, the floppy infant
- * (from memory). Odds judged.
- */
-const limpFromBirth = { roots: 0.05, muscle: 6, release: 0.4, brainOfTheLate: 3 } as const;
-const ofLimpInfants = sites(
-  'proximal-myopathy',
-  'myotonic-myopathy',
-  'lower-motor-neuron-system',
-  'postsynaptic-junction',
-);
-
-/** Age in years below which it began, for what is called of the first year. */
-const firstYear = 0.6;
-
-function beganInFirstYear({ person: { ageYears }, onset: { durationDays = 0 } }: Exam): boolean {
-  return ageYears !== undefined && (ageYears < 1 || ageYears - durationDays / daysPerYear < firstYear) && ageYears < 3;
-}
-
-const longAxons = sites('motor-polyneuropathy', 'length-dependent-polyneuropathy', 'sensory-polyneuropathy');
-
-const late: ReadonlySet<string> = new Set(['developmental-delay']);
-const saidToBeWeak: ReadonlySet<string> = new Set(['weakness', 'fatigable-weakness', 'leg-weakness', 'arm-weakness']);
-
-function floppyInfantShifts(exam: Exam): readonly Shift[] {
-  const { findings, course, history } = exam;
-  if (!beganInFirstYear(exam)) return [];
-  const first = findings.find(
-    ({ abnormal, item, value }) =>
-      abnormal &&
-      ((item.probe.kind === 'tone' && value === 'reduced') || ['weak-suck-or-cry', 'head-lag'].includes(item.key)),
-  );
-  if (first === undefined) return [];
-  const roots = shiftBy(first, {
-    applies: anyOf(kinds('polyradiculoneuropathy', 'ganglion'), longAxons),
-    factor: limpFromBirth.roots,
-    because: 'roots and nerves are hardly ever inflamed in the first year',
-  });
-  if (tells(history, late) && !tells(history, saidToBeWeak)) {
-    const because =
-      'limp infants who are late in all they learn, and are not called weak, mostly have an illness of the brain';
-    return [
-      roots,
-      shiftBy(first, { applies: sites('diffuse-encephalopathy'), factor: limpFromBirth.brainOfTheLate, because }),
-    ];
-  }
-  if (course !== 'static') return [roots];
-  const because = 'a child that is limp from birth has a disease of muscle, junction or motor cells';
-  return [
-    roots,
-    shiftBy(first, { applies: ofLimpInfants, factor: limpFromBirth.muscle, because }),
-    shiftBy(first, { applies: sites('presynaptic-junction'), factor: limpFromBirth.release, because }),
-  ];
-}
-
-/**
- * An infant that was well and grows limp in all limbs within days: botulism of infancy and diseases of motor cells and muscle
- * are as common then as illness of the brain, which the same picture suggests. Source: Dubowitz, the floppy infant (from
- * memory). Odds judged.
- */
-const limpInfant = { years: 1.2, limbs: 4, junction: 5 } as const;
-
-function limpInfantShifts({ findings, person }: Exam): readonly Shift[] {
-  if (person.ageYears === undefined || person.ageYears > limpInfant.years) return [];
-  const limp = findings.filter(
-    ({ abnormal, item, value }) => abnormal && item.probe.kind === 'tone' && value === 'reduced',
-  );
-  const limbs = new Set(
-    limp.filter(({ side }) => side !== 'midline').map(({ item, side }) => `${item.region} ${side}`),
-  );
-  const weakNeck = findings.some(
-    ({ abnormal, item }) => abnormal && item.probe.kind === 'movement' && item.probe.movement === 'neck-flexion',
-  );
-  const [first] = limp;
-  if (first === undefined || limbs.size < limpInfant.limbs || !weakNeck) return [];
-  const because = 'an infant grows limp with a head that lags when its junctions are blocked';
-  return [shiftBy(first, { applies: sites('presynaptic-junction'), factor: limpInfant.junction, because })];
-}
-
 export const weakMovements = (findings: readonly Finding[]): readonly Finding[] =>
   findings.filter(({ abnormal, item }) => abnormal && item.probe.kind === 'movement');
 
@@ -388,6 +289,7 @@ const weakElsewhere: ReadonlySet<string> = new Set([
   'ascending-weakness',
 ]);
 const motorCells = kinds('motor-neuron-system', 'anterior-horn');
+export const longAxons = sites('motor-polyneuropathy', 'length-dependent-polyneuropathy', 'sensory-polyneuropathy');
 
 /**
  * Diseases of muscle and of motor cells do not hurt in the spine, nor do they take the legs in weeks and leave the arms; what
@@ -520,9 +422,6 @@ export function limbPatternShifts(exam: Exam): readonly Shift[] {
     ...wingingShift(exam),
     ...painAloneShifts(exam),
     ...neckAndOneHalfShifts(exam),
-    ...newbornShifts(exam),
-    ...floppyInfantShifts(exam),
-    ...limpInfantShifts(exam),
     ...hemiparesisShifts(exam),
     ...hemiataxiaShifts(exam),
     ...legBeforeArmShifts(exam),

@@ -24,7 +24,7 @@ function isOfTheTracts({ abnormal, item: { section, key, probe }, value, place }
 export const showsTracts = ({ findings }: Exam): boolean => findings.some(isOfTheTracts);
 
 /** Odds where limbs fail by nerves that differ from limb to limb, and nothing says that tracts are ill. Judged. */
-const otherNerveInEachLimb = { above: 0.45, muscle: 0.4, longAxons: 0.7, motorCells: 0.7, several: 1.5 } as const;
+const otherNerveInEachLimb = { above: 0.45, muscle: 0.25, longAxons: 0.7, motorCells: 0.7, several: 1.5 } as const;
 /** Postures that say which movement fails. */
 const failsIn: Readonly<Record<string, string>> = {
   'foot-drop': 'ankle-dorsiflexion',
@@ -111,8 +111,14 @@ const ofTheFibularNerve: ReadonlySet<string> = new Set([
 /** Odds of what lies above where both feet drop, nothing else of the legs is weak and no tract is let go. Judged. */
 const bothFeetFromAbove = 0.45;
 
+/** What presses both fibular nerves, and the odds of these and of muscle then: slimmers drop both feet in a fifth. From memory; judged. */
+const bothPressed = { nerve: 3, muscle: 0.4 } as const;
+const pressesTheFibular: ReadonlySet<string> = new Set([
+  ...['recent-weight-loss', 'leg-crossing', 'prolonged-squatting', 'prolonged-immobility', 'critical-illness'],
+]);
+
 /** A leg that fails from above fails at the hip with the foot. Source: Adams and Victor, foot drop (recalled). */
-function bothFeetShift(exam: Exam): readonly Shift[] {
+function bothFeetShifts(exam: Exam): readonly Shift[] {
   if (showsTracts(exam)) return [];
   const weak = weakMovements(exam.findings);
   const dropped = exam.findings.filter(
@@ -122,7 +128,16 @@ function bothFeetShift(exam: Exam): readonly Shift[] {
   if (first === undefined || sidesOf(dropped).size < 2) return [];
   if (!weak.every(({ item }) => ofTheFibularNerve.has(item.key))) return [];
   const because = 'both feet drop and nothing else of the legs fails, which a lesion above hardly does';
-  return [shiftBy(first, { applies: above, factor: bothFeetFromAbove, because })];
+  const press = 'both feet drop and nothing else of the legs fails, in somebody whose fibular nerves were pressed';
+  return [
+    shiftBy(first, { applies: above, factor: bothFeetFromAbove, because }),
+    ...(tells(exam.history, pressesTheFibular)
+      ? [
+          shiftBy(first, { applies: sites('common-fibular-nerve'), factor: bothPressed.nerve, because: press }),
+          shiftBy(first, { applies: kinds('muscle'), factor: bothPressed.muscle, because: press }),
+        ]
+      : []),
+  ];
 }
 
 const pelvicPain: ReadonlySet<string> = new Set([
@@ -442,7 +457,7 @@ export function nervePatternShifts(exam: Exam): readonly Shift[] {
     ...otherNerveInEachLimbShifts(exam),
     ...alikeOnBothSidesShift(exam),
     ...deformedFeetShifts(exam),
-    ...bothFeetShift(exam),
+    ...bothFeetShifts(exam),
     ...silentCaudaShift(exam),
     ...caudaOfOneSideShift(exam),
     ...legsWithoutJerksShift(exam),

@@ -1,11 +1,9 @@
 import { isWithin } from '../../anatomy/body-parts.ts';
-import { stockingsAndGloves } from '../../anatomy/skin-extents.ts';
 import type { Exam } from '../../exam/exam.ts';
 import { type Finding, isBrisk } from '../../exam/finding.ts';
 import { isOnLimb } from '../../exam/place-on-limb.ts';
 import { cervicalCord, kinds, sites } from './history/history-weight.ts';
 import { hasSignOfTheHead, lostFeeling, shiftBy, sidesOf, weakMovements } from './limb-patterns.ts';
-import { showsTracts } from './nerve-patterns.ts';
 import type { Applies, Shift } from './shift.ts';
 import { tells } from './told.ts';
 
@@ -42,6 +40,37 @@ function bothMotorCellsShift({ findings, history }: Exam): readonly Shift[] {
   if (brisk === undefined) return [];
   const because = 'upper and lower motor cells fail in one limb, and feeling is kept';
   return [shiftBy(brisk, { applies: sites('motor-neuron-system'), factor: bothMotorCells, because })];
+}
+
+/** Odds where the throat shows both, and nothing of one half alone: of motor neuron disease, and of a nerve or a hole of the skull. Judged. */
+const bothOfTheThroat = { motorNeurons: 3, oneNerve: 0.25 } as const;
+const freedThroat: ReadonlySet<string> = new Set([
+  ...['spastic-dysarthria', 'pseudobulbar-affect', 'brisk-gag-reflex', 'spastic-tongue'],
+]);
+const thinTongue: ReadonlySet<string> = new Set(['tongue-wasting', 'tongue-fasciculation']);
+const feelsOrSees: ReadonlySet<string> = new Set(['facial-numbness', 'absent-corneal-reflex', 'horner-syndrome']);
+
+/**
+ * The same of the region of the throat: a tongue that is thin or flickers as a whole, under a jaw jerk that is brisk. A nerve at
+ * the base of the skull takes half the tongue, which is then named, and frees no jerk. Source: revised El Escorial criteria (recalled).
+ */
+function bothMotorCellsOfTheThroatShifts({ findings, history, onset }: Exam): readonly Shift[] {
+  if (onset.pace === 'hyperacute' || onset.pace === 'acute' || tells(history, ofNumbness)) return [];
+  const wrong = findings.filter(({ abnormal }) => abnormal);
+  const tongue = wrong.filter(({ item }) => thinTongue.has(item.key));
+  const [thin] = tongue;
+  const isOfOneHalf = thin?.side !== 'midline' && sidesOf(tongue).size === 1;
+  const isFreed = wrong.some(
+    ({ item, value }) =>
+      freedThroat.has(item.key) || (item.key === 'jaw' && item.section === 'reflexes' && isBrisk(value)),
+  );
+  if (thin === undefined || isOfOneHalf || !isFreed) return [];
+  if (wrong.some(({ item, modality }) => modality !== undefined || feelsOrSees.has(item.key))) return [];
+  const because = 'the whole tongue is thin or flickers, and tracts to the throat have let go';
+  return [
+    shiftBy(thin, { applies: sites('motor-neuron-system'), factor: bothOfTheThroat.motorNeurons, because }),
+    shiftBy(thin, { applies: kinds('cranial-nerve'), factor: bothOfTheThroat.oneNerve, because }),
+  ];
 }
 
 /** Odds of processes that take nerves of both halves alike where skin is numb by dermatomes of one limb or half alone. Judged. */
@@ -158,6 +187,42 @@ function columnsKeptShifts({ findings }: Exam): readonly Shift[] {
   ];
 }
 
+/** Odds of a lesion across the cord where position or vibration is lost slowly at both ends, no level was found and the columns starve. Judged. */
+const acrossStarvedColumns = 0.4;
+const starves: ReadonlySet<string> = new Set([
+  ...[
+    'zinc-excess',
+    'nitrous-oxide',
+    'vitamin-b12-deficiency',
+    'pernicious-anaemia',
+    'bariatric-surgery',
+    'gastrectomy',
+  ],
+]);
+const ofALevel: ReadonlySet<string> = new Set([
+  ...['neck-pain', 'back-pain', 'thoracic-back-pain', 'tight-band', 'bladder-disturbance', 'trauma', 'neck-trauma'],
+  ...['electric-shock-on-neck-flexion', 'radicular-arm-pain', 'cancer', 'multiple-sclerosis', 'fever'],
+]);
+
+/** Lack of vitamin B12 or copper takes both columns over a long stretch and leaves the rest of the cross-section. Source: Healton 1991 (recalled). */
+function starvedColumnsShift({ findings, history, onset }: Exam): readonly Shift[] {
+  if (onset.pace === 'hyperacute' || onset.pace === 'acute') return [];
+  if (!tells(history, starves) || tells(history, ofALevel) || hasSignOfTheHead(findings)) return [];
+  const wrong = findings.filter(({ abnormal }) => abnormal);
+  const lost = wrong.filter(({ modality }) => ofTheColumns.has(modality ?? ''));
+  const [first] = lost;
+  if (first === undefined || sidesOf(lost).size < 2) return [];
+  if (wrong.some(({ item, place }) => item.section === 'sphincters' || place?.kind === 'level-below')) return [];
+  const because = 'position and vibration are lost at both ends, no level was found, and something starves the columns';
+  return [
+    shiftBy(first, {
+      applies: sites('spinal-cord-transverse', 'foramen-magnum'),
+      factor: acrossStarvedColumns,
+      because,
+    }),
+  ];
+}
+
 /** Odds where arm and leg of one half feel wrong, little by little, under a face that is not said to. Judged. */
 const growingBelowTheFace = { cord: 2, above: 0.6 } as const;
 const toldOfTheHead: ReadonlySet<string> = new Set([
@@ -198,42 +263,6 @@ function growingBelowTheFaceShifts({ findings, history, onset, course }: Exam): 
   return [
     shiftBy(first, { applies: halfOfTheNeck, factor: growingBelowTheFace.cord, because }),
     shiftBy(first, { applies: kinds('hemisphere', 'brainstem'), factor: growingBelowTheFace.above, because }),
-  ];
-}
-
-/**
- * Odds of the columns of the cord, of the rest of it and of the ganglia, where feeling ends as a stocking, or as stocking and glove,
- * and nothing of a tract was found: no brisk jerk, no toe that goes up, no stiffness, and neither position nor vibration is lost.
- * The columns fail from their far end too, and are then found ill themselves. Judged.
- */
-const columnsUnderStockings = { legs: 0.25, armsToo: 0.12, otherCord: 0.5, ganglia: 0.4 } as const;
-const columnsOfTheCord = sites('spinal-cord-posterolateral', 'spinal-cord-posterior');
-const otherCord: Applies = (site) => site.kind === 'cord' && !columnsOfTheCord(site);
-const walksWithoutColumns: ReadonlySet<string> = new Set(['romberg', 'sensory-ataxic', 'pseudoathetosis']);
-
-const shockOfTheColumns: ReadonlySet<string> = new Set(['electric-shock-on-neck-flexion']);
-
-function stockingWithoutTractsShifts(exam: Exam): readonly Shift[] {
-  const { findings, history } = exam;
-  if (showsTracts(exam) || hasSignOfTheHead(findings)) return [];
-  if (tells(history, shockOfTheColumns)) return [];
-  const lost = lostFeeling(findings);
-  if (lost.some(({ modality }) => ofTheColumns.has(modality ?? ''))) return [];
-  if (findings.some(({ abnormal, item }) => abnormal && walksWithoutColumns.has(item.key))) return [];
-  const edged = lost.filter(({ place }) => place !== undefined && stockingsAndGloves.has(place.key));
-  const ofLegs = edged.filter(({ place }) => place?.key.startsWith('stocking'));
-  const [first] = ofLegs;
-  if (first === undefined || sidesOf(ofLegs).size < 2) return [];
-  const factor = edged.length > ofLegs.length ? columnsUnderStockings.armsToo : columnsUnderStockings.legs;
-  const because = 'feeling ends as a stocking does, and nothing says that a tract is ill';
-  return [
-    shiftBy(first, { applies: columnsOfTheCord, factor, because }),
-    shiftBy(first, { applies: otherCord, factor: columnsUnderStockings.otherCord, because }),
-    shiftBy(first, {
-      applies: sites('sensory-ganglionopathy'),
-      factor: columnsUnderStockings.ganglia,
-      because: 'feeling ends as a stocking does, and the sense of position is not said to be lost',
-    }),
   ];
 }
 
@@ -300,12 +329,13 @@ function briskAloneShifts({ findings, history }: Exam): readonly Shift[] {
 export function reachPatternShifts(exam: Exam): readonly Shift[] {
   return [
     ...bothMotorCellsShift(exam),
+    ...bothMotorCellsOfTheThroatShifts(exam),
     ...dermatomeShifts(exam),
     ...bothWristsShift(exam),
     ...handsAndFeetShift(exam),
     ...bothLegsShift(exam),
     ...columnsKeptShifts(exam),
-    ...stockingWithoutTractsShifts(exam),
+    ...starvedColumnsShift(exam),
     ...growingBelowTheFaceShifts(exam),
     ...narrowTwiceShifts(exam),
     ...briskAloneShifts(exam),

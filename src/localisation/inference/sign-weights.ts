@@ -1,7 +1,6 @@
 import { pathTo } from '../../anatomy/places.ts';
 import type { Faculty } from '../../anatomy/probe.ts';
 import { isSegment, type Segment, segmentIndex } from '../../anatomy/segments.ts';
-import { stockingsAndGloves } from '../../anatomy/skin-extents.ts';
 import { skinPlace, territoryKeys } from '../../anatomy/skin-places.ts';
 import type { Exam } from '../../exam/exam.ts';
 import type { Finding } from '../../exam/finding.ts';
@@ -16,6 +15,7 @@ import { headPatternShifts } from './head-patterns.ts';
 import { anyOf, kinds, sites } from './history/history-weight.ts';
 import { infantPatternShifts } from './infant-patterns.ts';
 import { legPatternShifts } from './leg-patterns.ts';
+import { lidsAndThroatShifts } from './lids-and-throat.ts';
 import { limbPatternShifts, shiftBy } from './limb-patterns.ts';
 import { massShifts } from './mass-near-nerve.ts';
 import { nervePatternShifts } from './nerve-patterns.ts';
@@ -29,12 +29,14 @@ import { headSigns } from './signs/head-signs.ts';
 import { recordedSigns } from './signs/recorded-signs.ts';
 import { onEachSide, type SignWeight } from './signs/sign-weight.ts';
 import { stiffNeckShift } from './stiff-neck.ts';
+import { stockingEdgeShifts } from './stocking-edge.ts';
 import { struckLimbShifts } from './struck-limb.ts';
 import { tetanyShifts } from './tetany-pattern.ts';
 import { tells } from './told.ts';
 import { tractsUnfeltShifts } from './tracts-unfelt.ts';
 import { legTremorShifts } from './tremor-patterns.ts';
 import { vertigoPatternShifts } from './vertigo-patterns.ts';
+import { youngAtaxiaShifts } from './young-ataxia.ts';
 
 export const signWeightRows: readonly SignWeight[] = [...recordedSigns, ...headSigns, ...generalSigns];
 
@@ -60,34 +62,6 @@ function levelShift({ findings }: Exam): readonly Shift[] {
       applies: limbNerves,
       factor: levelOnTheTrunk.limbNerves,
       because: 'a level on the trunk is not the edge of nerves of the limbs, and lies far from the foramen magnum',
-    }),
-  ];
-}
-
-/**
- * A stocking or a glove has an edge that was looked for and runs round the limb. Loss that fades towards the trunk at the same
- * distance on both sides is of the longest fibres; cord and roots lose feeling in segments or below a level. Odds judged.
- */
-const edgeRoundTheLimb = 0.3;
-/** The same where the edge was found on arms and legs of both sides. */
-const edgeRoundAllLimbs = 0.15;
-const segments = kinds('cord', 'root', 'cauda-equina', 'plexus', 'brainstem', 'hemisphere');
-/** Lack of vitamin B12 or copper harms the longest fibres of the columns from their far end, as it does those of nerves. */
-const columnsFromTheirEnd = sites('spinal-cord-posterolateral');
-const segmental: Applies = (site) => segments(site) && !columnsFromTheirEnd(site);
-
-function stockingShift({ findings }: Exam): readonly Shift[] {
-  const lost = findings.filter(
-    ({ abnormal, place }) => abnormal && place !== undefined && stockingsAndGloves.has(place.key),
-  );
-  const [named] = lost;
-  if (named === undefined || new Set(lost.map(({ side }) => side)).size < 2) return [];
-  const limbs = new Set(lost.map(({ place, side }) => `${place?.key.split('-')[0]} ${side}`));
-  return [
-    shiftBy(named, {
-      applies: segmental,
-      factor: limbs.size >= 4 ? edgeRoundAllLimbs : edgeRoundTheLimb,
-      because: 'loss with an edge round both limbs follows the length of the fibres and not segments',
     }),
   ];
 }
@@ -518,7 +492,7 @@ function clearMindShift({ findings }: Exam): readonly Shift[] {
 export function signShifts(exam: Exam): readonly Shift[] {
   return [
     ...levelShift(exam),
-    ...stockingShift(exam),
+    ...stockingEdgeShifts(exam),
     ...territoryShift(exam),
     ...recordedShifts(exam),
     ...acuteLimbShifts(exam),
@@ -549,6 +523,8 @@ export function signShifts(exam: Exam): readonly Shift[] {
     ...porphyricShifts(exam),
     ...tetanyShifts(exam),
     ...ageingShifts(exam),
+    ...youngAtaxiaShifts(exam),
+    ...lidsAndThroatShifts(exam),
     ...infantPatternShifts(exam),
     ...neuropathicJointShifts(exam),
     ...tractsUnfeltShifts(exam),

@@ -52,6 +52,32 @@ const patterns: readonly ToldInDays[] = [
     because: 'weakness that climbs within days is of all roots',
   },
   {
+    groups: [['weakness'], ['numbness', 'paraesthesiae']],
+    butNot: [
+      ...ofTheHead,
+      ...[
+        'bladder-disturbance',
+        'bowel-disturbance',
+        'saddle-numbness',
+        'tight-band',
+        'neck-pain',
+        'back-pain',
+        'trauma',
+      ],
+      ...['arm-pain', 'leg-pain', 'radicular-arm-pain', 'radicular-leg-pain', 'hand-pain', 'fluctuating-symptoms'],
+      ...['resolved-deficit', 'functional-disorder', 'ascending-weakness', 'cognitive-change', 'unsteadiness'],
+    ],
+    holds: ({ onset, course, history }) =>
+      onset.pace === 'acute' && course === 'progressive' && !history.some(({ side }) => isBodySide(side)),
+    rows: [
+      { applies: kinds('polyradiculoneuropathy'), factor: 4 },
+      { applies: kinds('cord'), factor: 1.5 },
+      { applies: oneNerve, factor: 0.5 },
+      { applies: kinds('none'), factor: 0.4 },
+    ],
+    because: 'weakness and tingling that grow for days, on no side that was named, are of all roots or of the cord',
+  },
+  {
     // After a fall on the face the cord of a narrow neck is bruised in its middle, where the fibres for the arms run.
     groups: [['trauma', 'neck-trauma'], ['arm-weakness']],
     butNot: [...ofTheHead, 'arm-pain', 'shoulder-pain', 'limb-fracture-or-dislocation'],

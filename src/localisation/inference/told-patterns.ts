@@ -1,4 +1,5 @@
 import type { Exam } from '../../exam/exam.ts';
+import { isBodySide } from '../../kernel/side.ts';
 import { anyOf, cervicalCord, kinds, sites, thoracicCord } from './history/history-weight.ts';
 import type { Applies, Shift } from './shift.ts';
 import { firstTold, shiftsOfTold, type Told, toldOfEach } from './told.ts';
@@ -75,7 +76,10 @@ const slowPatterns: readonly ToldPattern[] = [
       ['neck-pain', 'electric-shock-on-neck-flexion', 'numbness', 'paraesthesiae'],
     ],
     butNot: ['slurred-speech', 'tremor', 'headache', 'cognitive-change', 'muscle-thinning'],
-    rows: [{ applies: cordOfTheNeck, factor: 3 }],
+    rows: [
+      { applies: cordOfTheNeck, factor: 3 },
+      { applies: sites('spinal-cord-hemisection'), factor: 0.6 },
+    ],
     because: 'hands that grow clumsy and legs that fail meet in the cord of the neck',
   },
   {
@@ -124,6 +128,38 @@ const slowPatterns: readonly ToldPattern[] = [
     because: 'both legs that grow numb and weak, and do not hurt, are of the cord or of all roots',
   },
 ];
+
+/** What takes the far end of the longest axons in many of those who have it. */
+const harmsLongAxons = [
+  ...['diabetes-mellitus', 'alcohol-excess', 'chronic-kidney-disease', 'dialysis', 'hiv-infection', 'amyloidosis'],
+  ...[
+    'paclitaxel',
+    'docetaxel',
+    'vincristine',
+    'oxaliplatin',
+    'cisplatin',
+    'bortezomib',
+    'thalidomide',
+    'metronidazole',
+  ],
+  ...['linezolid', 'isoniazid', 'nitrofurantoin', 'amiodarone', 'monoclonal-gammopathy', 'organic-solvents', 'arsenic'],
+];
+const longAxons = sites('length-dependent-polyneuropathy', 'sensory-polyneuropathy', 'small-fibre-polyneuropathy');
+
+/** Feeling that is lost slowly, on no side that was named, in somebody whose long axons have a reason to fail. Judged. */
+const numbAndHarmed: ToldPattern = {
+  groups: [numb, harmsLongAxons],
+  butNot: [
+    ...['face-numbness', 'perioral-numbness', 'nocturnal-hand-paraesthesiae', 'hand-pain', 'arm-pain', 'shoulder-pain'],
+    ...['radicular-arm-pain', 'radicular-leg-pain', 'thigh-pain', 'back-pain', 'neck-pain', 'saddle-numbness'],
+    ...['bladder-disturbance', 'tight-band', 'headache', 'vertigo', 'cognitive-change', 'seizure', 'speech-difficulty'],
+  ],
+  rows: [
+    { applies: longAxons, factor: 3 },
+    { applies: kinds('none'), factor: 0.5 },
+  ],
+  because: 'what harms the longest axons is there, and feeling has gone slowly on no side that was named',
+};
 
 /**
  * What came at once and has gone, and was of feeling alone: of lasting strokes that are so nearly all lie in the thalamus or beside
@@ -180,12 +216,14 @@ export function toldPatternShifts(exam: Exam): readonly Shift[] {
     exam.history.filter(({ present, kind }) => present && kind !== 'family').map((one) => [one.key, one]),
   );
   const attacks = isSlow(exam) || exam.onset.pace === 'acute' ? [] : attackPatterns;
-  const patterns = [...attacks, ...(isSlow(exam) ? slowPatterns : []), ...otherPatterns];
+  const hasSide = exam.history.some(({ present, side }) => present && isBodySide(side));
+  const slow = isSlow(exam) ? [...slowPatterns, ...(hasSide ? [] : [numbAndHarmed])] : [];
+  const patterns = [...attacks, ...slow, ...otherPatterns];
   return [
     ...patterns.flatMap((one) => shiftsOf(one, told)),
     ...headAndHalf(exam, told),
     ...toldInDaysShifts(exam, told),
-    ...toldLimbShifts(told),
+    ...toldLimbShifts(told, exam.findings),
   ];
 }
 

@@ -379,7 +379,8 @@ const poisons: readonly HistoryWeight[] = [
     'lack of thiamine weakens within weeks and looks like it',
   ),
   ...weigh('nitrous-oxide', longAxons, 2.5, 1, 'nitrous oxide harms long motor and sensory axons with the columns'),
-  ...weigh('organic-solvents', longAxons, 2, 1, 'hexane and its like swell long axons'),
+  ...weigh('organic-solvents', longAxons, 4, 1, 'hexane and its like swell long axons'),
+  ...weigh('organic-solvents', kinds('polyradiculoneuropathy'), 0.5, 1, 'solvents harm the far end and not the roots'),
   ...weigh(
     'organophosphate',
     sites('motor-polyneuropathy', 'length-dependent-polyneuropathy', 'spinal-cord-lateral'),
