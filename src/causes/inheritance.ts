@@ -51,6 +51,7 @@ export function inheritanceModifiers(cause: Cause, exam: Exam): readonly Modifie
       .map((way) => ({ way, ratio: relationRatios[way][relation] ?? 1 }))
       .reduce((a, b) => (b.ratio > a.ratio ? b : a));
     const text = `${relationWords[relation] ?? 'a relative'} affected ${best.ratio >= 1 ? 'fits' : 'is unusual for'} ${inheritanceWords[best.way]} inheritance`;
-    return [{ ratio: best.ratio, reason: () => ({ pointer, text }) }];
+    const saysOnlyWhere = key === 'similar-disorder';
+    return [{ ratio: best.ratio, saysOnlyWhere, reason: () => ({ pointer, text }) }];
   });
 }

@@ -4,7 +4,10 @@ import type { Reason } from './ranked-cause.ts';
 export interface Modifier {
   readonly ratio: number;
   readonly reason: () => Reason;
-  /** True of a deficit that tells where the lesion lies, which the site has counted already: by itself it speaks for no cause. */
+  /**
+   * True of a deficit that tells where the lesion lies, which the site has counted already, and of relatives with the like:
+   * by itself it speaks for no cause.
+   */
   readonly saysOnlyWhere?: boolean;
   /** An illness, an exposure or a medicine that was there before, which other hints do not bring with them. */
   readonly standsAlone?: boolean;

@@ -35,7 +35,9 @@ describe('weight of a cause', () => {
     expect(objections(noticedLastYear)).toEqual(['onset at about 64 is outside the usual 5 to 40']);
     expect(objections({ pace: 'acute' })).toEqual(['age 65 is outside the usual 5 to 40']);
     expect(objections({ pace: 'chronic', durationDays: 365 * 40 })).toEqual([]);
-    expect(objections({ pace: 'chronic' })).toEqual([]);
+    // Without a number it may be ten years, and hardly three times as many.
+    expect(objections({ pace: 'chronic' })).toEqual(['age 65 is outside the usual 5 to 40']);
+    expect(objections({ pace: 'chronic' }, { inspection })).toEqual([]);
     expect(objections(noticedLastYear, { inspection })).toEqual([]);
   });
 
@@ -176,7 +178,44 @@ describe('weight of a cause', () => {
         { ...atAnyPace, history: [told(key, 5)] },
         queryExam(bedsideExam({ history: { exposures: [{ key, present: true }] } })),
       ).ratio;
-    expect(ratio('nitrous-oxide')).toBeCloseTo(5 ** 0.9, 6);
+    expect(ratio('nitrous-oxide')).toBeCloseTo(5, 6);
     expect(ratio('tobacco')).toBeCloseTo(5 ** 0.75, 6);
+  });
+
+  it('objects twice to what begins half as old again as the oldest, and to no age within the first year that is not told', () => {
+    const inBabies: Cause = { ...atAnyPace, age: { from: 0.1, to: 12, outside: 0.2 }, history: [] };
+    const at = (ageYears: number, durationDays = 0) => {
+      const history = { onset: { pace: 'acute', durationDays } };
+      return weighCause(inBabies, queryExam(bedsideExam({ person: { ageYears }, history }))).ratio;
+    };
+    expect(at(0)).toBe(at(5));
+    expect(at(0.01)).toBeLessThan(at(5));
+    expect(at(0.5)).toBe(at(5));
+    expect(at(30)).toBeLessThan(at(15));
+  });
+
+  it('lets relatives with the like speak for no disease by themselves', () => {
+    const inherited: Cause = {
+      ...atAnyPace,
+      inheritance: ['autosomal-dominant'],
+      history: [told('family/similar-disorder', 6), told('drooping-eyelids', 2)],
+    };
+    const family = [{ key: 'similar-disorder', present: true, relation: 'parent' }];
+    const isSupported = (symptoms: readonly string[]) => {
+      const history = { family, symptoms: symptoms.map((key) => ({ key, present: true })) };
+      return weighCause(inherited, queryExam(bedsideExam({ history }))).isSupported;
+    };
+    expect(isSupported(['hearing-loss'])).toBe(false);
+    expect(isSupported(['hearing-loss', 'drooping-eyelids'])).toBe(true);
+  });
+
+  it('takes a crooked spine for older than the day on which it was noticed', () => {
+    const inborn: Cause = { ...youthful, tempo: tempos.lifelong, history: [] };
+    const ratio = (findings = {}) => {
+      const history = { onset: { pace: 'subacute' } };
+      return weighCause(inborn, queryExam(bedsideExam({ history, findings }))).ratio;
+    };
+    const inspection = [{ sign: 'scoliosis', present: true }];
+    expect(ratio({ inspection })).toBeGreaterThan(3 * ratio());
   });
 });

@@ -293,14 +293,15 @@ export const ataxiaCauses: readonly Cause[] = [
     group: 'immune',
     label: 'Post-infectious cerebellitis',
     produces: [
-      at([degeneration], 'uncommon'),
-      at(parts, 'uncommon'),
+      at([degeneration], 'common'),
+      at(parts, 'common'),
       at(['brainstem-diffuse', 'raised-intracranial-pressure'], 'rare'),
       at(['diffuse-encephalopathy', 'hyperkinetic-syndrome', 'vestibular-nerve'], 'rare'),
     ],
     tempo: tempos.acute,
     courses: { improving: 2, monophasic: 2 },
-    age: { from: 1, to: 35, outside: 0.3 },
+    // Nine of ten are children, most of them under seven.
+    age: { from: 1, to: 14, outside: 0.25 },
     history: [
       told(
         [

@@ -140,7 +140,7 @@ export const cordDiseaseCauses: readonly Cause[] = [
       told(['bladder-disturbance', 'rash', 'fever', 'abdominal-pain'], 1.4, 1),
       // Larvae of roundworms come with raw meat or liver, tapeworms with dogs and sheep.
       told(['travel', 'freshwater-contact', 'raw-meat', 'livestock-or-raw-milk'], 8, 0.05),
-      told(['travel', 'freshwater-contact', 'raw-meat'], 2, 1),
+      told(['freshwater-contact', 'raw-meat'], 2, 1),
       told('freshwater-contact', 8, 0.4),
       told(['back-pain', 'bilateral-leg-pain'], 1.5, 0.6),
     ],

@@ -218,7 +218,12 @@ export const cranialNerveCauses: readonly Cause[] = [
     courses: { progressive: 1.2, fluctuating: 1.5, improving: 0.2 },
     age: { from: 35, to: 80, outside: 0.4 },
     sex: { male: 0.7, female: 1.3 },
-    history: [told('twitching', 15, 0.08), told('hypertension', 1.2, 1)],
+    history: [
+      told('twitching', 15, 0.08),
+      // What twitches beside a weak or thin limb is its muscle.
+      told(['arm-weakness', 'leg-weakness', 'muscle-thinning', 'difficulty-walking', 'cramps'], 0.1, 1),
+      told('hypertension', 1.2, 1),
+    ],
     signs: [
       shows(['involuntary-movements/hemifacial-spasm'], 60, 0.1),
       shows(['cranial-nerves/facial-myokymia', 'cranial-nerves/facial-synkinesis'], 5, 0.7),
@@ -354,7 +359,7 @@ export const cranialNerveCauses: readonly Cause[] = [
       told(['lupus', 'sjogren-syndrome', 'rheumatoid-arthritis', 'family/autoimmune-disease'], 6, 0.5),
       told(['cold-white-fingers', 'joint-pain'], 5, 0.6),
       told(['dry-eyes', 'dry-mouth'], 4, 0.8),
-      told('face-numbness', 2, 0.4),
+      told(['face-numbness', 'facial-pain'], 2, 0.12),
       told('triggered-facial-pain', 0.15, 1.1),
       told('dental-procedure', 0.3, 1.05),
       told(['muscle-pain', 'photosensitive-rash', 'rash', 'vasculitis', 'interstitial-lung-disease'], 1.6, 1),

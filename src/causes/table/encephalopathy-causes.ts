@@ -38,7 +38,7 @@ export const encephalopathyCauses: readonly Cause[] = [
     produces: [
       at(['diffuse-encephalopathy'], 'very-common'),
       at(['raised-intracranial-pressure'], 'uncommon'),
-      at(['hyperkinetic-syndrome'], 'rare'),
+      at(['hyperkinetic-syndrome', 'flocculonodular-lobe'], 'rare'),
       inKind(['hemisphere'], 'exceptional'),
       at(
         [
@@ -108,6 +108,7 @@ export const encephalopathyCauses: readonly Cause[] = [
         0.15,
       ),
       told(['tacrolimus', 'methotrexate', 'ifosfamide', 'polyuria', 'altered-sweating'], 1.1, 1),
+      told(['hair-loss', 'weight-loss'], 1.3, 1),
       told(['loss-of-skills', 'family/dementia', 'family/similar-disorder', 'tick-bite', 'animal-bite'], 0.5, 1),
       told(['breathlessness', 'sleep-apnoea', 'polyuria'], 1.3, 1),
       told('cocaine-or-stimulants', 1.2, 1),
@@ -115,6 +116,8 @@ export const encephalopathyCauses: readonly Cause[] = [
     signs: [
       shows(['special-tests/delayed-reflex-relaxation'], 2, 1),
       shows(lameEyes, 0.4, 1),
+      // The overactive thyroid shows itself before the brain fails.
+      shows(['inspection/proptosis', 'cranial-nerves/lid-retraction', 'cranial-nerves/lid-lag'], 2.5, 1),
       shows(flap, 3, 0.7),
       shows(clouded, 1.5, 0.4),
       shows(

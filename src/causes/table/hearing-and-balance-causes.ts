@@ -438,13 +438,15 @@ export const hearingAndBalanceCauses: readonly Cause[] = [
     key: 'middle-ear-disease',
     group: 'infective',
     label: 'Disease of the middle ear (otosclerosis, otitis, cholesteatoma)',
-    produces: [at(['cochlear-nerve'], 'uncommon'), at(['vestibular-nerve', 'no-lesion'], 'exceptional')],
+    produces: [at(['cochlear-nerve'], 'common'), at(['vestibular-nerve', 'no-lesion'], 'exceptional')],
     tempo: { hyperacute: 0.05, acute: 0.2, subacute: 0.2, chronic: 0.55 },
     history: [
       told('ear-fullness', 3, 0.95),
       told('sinus-or-ear-infection', 4, 0.7),
       told('hearing-loss', 1.5, 0.4),
-      told(['ear-pain', 'family/similar-disorder', 'pregnancy'], 1.5, 1),
+      told(['ear-pain', 'pregnancy'], 1.5, 1),
+      // Half of those with otosclerosis have a relative with it.
+      told('family/similar-disorder', 2.5, 1),
       told(['vertigo', 'aminoglycoside', 'cisplatin', 'neurofibromatosis'], 0.4, 1.1),
     ],
     signs: [

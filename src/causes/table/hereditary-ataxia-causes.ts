@@ -1,5 +1,5 @@
 import { fromMemory, recalled } from '../../kernel/cite.ts';
-import { at, type Cause, inKind, mondo, reads, shows, sided, tempos, told } from './cause.ts';
+import { at, type Cause, inKind, lengthDependent, mondo, reads, shows, sided, tempos, told } from './cause.ts';
 
 const degeneration = 'cerebellar-degeneration';
 const parts = ['cerebellar-vermis', 'cerebellar-hemisphere', 'flocculonodular-lobe'] as const;
@@ -83,8 +83,8 @@ export const hereditaryAtaxiaCauses: readonly Cause[] = [
       at(['spinal-cord-posterolateral'], 'uncommon'),
       at(parts, 'rare'),
       inKind(['multiple-sites'], 'uncommon'),
-      at(['hyperkinetic-syndrome', 'spinal-cord-posterior', 'sensory-polyneuropathy'], 'rare'),
-      at(['spinal-cord-lateral', 'length-dependent-polyneuropathy'], 'exceptional'),
+      at(['hyperkinetic-syndrome', 'spinal-cord-posterior', ...lengthDependent], 'rare'),
+      at(['spinal-cord-lateral'], 'exceptional'),
     ],
     tempo: tempos.lifelong,
     courses: { progressive: 1.4, improving: 0.05, 'relapsing-remitting': 0.05 },
@@ -236,7 +236,7 @@ export const hereditaryAtaxiaCauses: readonly Cause[] = [
     inheritance: ['autosomal-recessive'],
     label: 'Ataxia-telangiectasia',
     mondo: mondo('MONDO:0008840', 'ataxia telangiectasia'),
-    produces: [at([degeneration, 'hyperkinetic-syndrome'], 'rare')],
+    produces: [at([degeneration, 'hyperkinetic-syndrome', 'cerebellar-vermis'], 'rare')],
     tempo: tempos.lifelong,
     age: { from: 1, to: 15, outside: 0.05 },
     history: [

@@ -1,4 +1,4 @@
-import { recalled } from '../../kernel/cite.ts';
+import { fromMemory, recalled } from '../../kernel/cite.ts';
 import { at, atLeast, type Cause, mondo, reads, shows, sided, tempos, told, under } from './cause.ts';
 import {
   chorea,
@@ -455,11 +455,13 @@ export const hyperkineticCauses: readonly Cause[] = [
       at(['hyperkinetic-syndrome', 'brainstem-diffuse'], 'exceptional'),
     ],
     tempo: { hyperacute: 0.1, acute: 0.75, subacute: 0.14, chronic: 0.01 },
+    durationDays: { to: 30, outside: 0.1, source: fromMemory },
     history: [
       told('heat-exposure', 1.4, 1),
       told([...dopamineBlockers, 'levodopa'], 25, 0.02),
       told('fever', 8, 0.1),
-      told('stiffness', 2, 0.8),
+      // Without rigidity it is another fever.
+      told('stiffness', 2, 0.15),
       told(['psychiatric-disorder', 'lithium'], 1.5, 1),
       told(['seizure', 'ongoing-seizure'], 0.4, 1),
     ],
@@ -469,7 +471,7 @@ export const hyperkineticCauses: readonly Cause[] = [
       shows(['tone/upper-limb', 'tone/lower-limb'], 5, 0.2),
       shows(['higher-function/confusion', 'higher-function/drowsiness', 'higher-function/mutism'], 3, 0.3),
       shows(['autonomic/blood-pressure-lability', 'autonomic/resting-tachycardia', 'autonomic/hyperhidrosis'], 3, 0.6),
-      shows(['clonus/ankle'], 0.4, 1.2),
+      shows(['clonus/ankle', ...chorea], 0.4, 1.2),
     ],
     quantities: [atLeast('creatine-kinase', 1000, 'U/L', 6, 0.2), atLeast('body-temperature', 38, 'Cel', 5, 0.15)],
     source: recalled('adams-victor', 'neuroleptic malignant syndrome'),

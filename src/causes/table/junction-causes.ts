@@ -298,6 +298,8 @@ export const junctionCauses: readonly Cause[] = [
     tempo: { hyperacute: 0.28, acute: 0.57, subacute: 0.13, chronic: 0.02 },
     courses: { progressive: 1.3, static: 0.5, fluctuating: 0.3, 'relapsing-remitting': 0.05 },
     durationDays: { to: 28, outside: 0.2, source: recalled('botulism-2021', 'clinical course') },
+    // It needs the bowel of an infant of weeks, or a meal or wound later.
+    age: { from: 0.03, to: 110, outside: 0.05 },
     history: [
       told(['voice-change', 'dizziness', 'visual-loss', 'sore-throat', 'bowel-disturbance'], 1.3, 1),
       told('recent-bacteraemia', 1.4, 1),

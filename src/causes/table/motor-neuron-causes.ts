@@ -66,6 +66,7 @@ export const motorNeuronCauses: readonly Cause[] = [
       told(kinWithMotorNeuronDisease, 2, 0.95),
       told(['weight-loss', 'recent-weight-loss'], 1.5, 0.9),
       told(['cramps', 'twitching'], 1.8, 0.8),
+      told('twitching', 1.8, 1),
       sparedSenses,
     ],
     signs: [
@@ -144,6 +145,7 @@ export const motorNeuronCauses: readonly Cause[] = [
     history: [
       told(['diplopia', 'fever'], 0.3, 1.05),
       told(['cramps', 'twitching'], 1.5, 0.8),
+      told('twitching', 1.5, 1),
       told(bulbarSymptoms, 0.6, 1.1),
       sparedSenses,
     ],
@@ -532,6 +534,8 @@ export const motorNeuronCauses: readonly Cause[] = [
       told('altered-sweating', 3, 0.7),
       told(['cramps', 'exercise-cramps'], 2, 0.5),
       told(['thymoma', 'myasthenia-gravis', 'cancer'], 4, 0.9),
+      // Its muscles stay strong.
+      told(['arm-weakness', 'leg-weakness', 'muscle-thinning', 'dysphagia'], 0.4, 1),
     ],
     signs: [
       shows(

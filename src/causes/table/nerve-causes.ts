@@ -49,9 +49,10 @@ export const nerveCauses: readonly Cause[] = [
     courses: { 'relapsing-remitting': 2 },
     age: { from: 12, to: 110, outside: 0.4 },
     history: [
-      told(['headache', 'neuropathic-pain', 'neck-pain'], 3, 0.3),
+      told(['headache', 'neck-pain'], 3, 0.15),
+      told('neuropathic-pain', 1.5, 1),
       told('neck-trauma', 2, 0.9),
-      told(['foot-pain', 'leg-pain', 'thigh-pain', 'burning-feet', 'arm-pain', 'hand-pain'], 0.2, 1),
+      told(['foot-pain', 'leg-pain', 'thigh-pain', 'burning-feet', 'arm-pain', 'hand-pain', 'leg-weakness'], 0.2, 1),
     ],
     source: recalled('adams-victor', 'occipital neuralgia'),
   },

@@ -107,7 +107,7 @@ export const poisoningCauses: readonly Cause[] = [
       told(['seizure', 'ongoing-seizure'], 6, 0.1),
       told([...anyHeadache, 'visual-loss', 'flashes-and-floaters'], 1.6, 0.8),
       told('hypertension', 2, 1),
-      told('fever', 0.4, 1),
+      told(['fever', 'leg-weakness', 'arm-weakness', 'bladder-disturbance'], 0.4, 1),
       told('epilepsy', 0.3, 1),
     ],
     signs: [shows(['reflexes/knee', 'reflexes/ankle', 'clonus/ankle'], 1.4, 0.9)],
