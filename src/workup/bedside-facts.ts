@@ -184,7 +184,9 @@ export function isOneCranialNerveAlone({ abnormalFindings, cranialNerveSigns, to
   // A cheek that holds the food back is told as a swallow that fails.
   const isCheek = cranialNerveSigns.some(({ item }) => ofAWholeHalf.has(item.key));
   const beyond = told(...ofTheWholeBody, ...(isCheek ? [] : ['dysphagia']));
-  return isOneSided && cranialNerveSigns.length === abnormalFindings.length && beyond.length === 0;
+  // A head that is turned or tilted makes up for an eye.
+  const found = abnormalFindings.filter(({ item }) => item.key !== 'head-tilt');
+  return isOneSided && cranialNerveSigns.length === found.length && beyond.length === 0;
 }
 
 /**

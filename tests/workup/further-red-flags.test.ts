@@ -5,6 +5,7 @@ import { attacksAndTendedLimbsStories } from './red-flag-stories/attacks-and-ten
 import { brainAndEyeStories } from './red-flag-stories/brain-and-eye-stories.ts';
 import { cloudedMindStories } from './red-flag-stories/clouded-mind-stories.ts';
 import { complaintsAloneStories } from './red-flag-stories/complaints-alone-stories.ts';
+import { earRootAndKnockStories } from './red-flag-stories/ear-root-and-knock-stories.ts';
 import { eyesNeckAndThroatStories } from './red-flag-stories/eyes-neck-and-throat-stories.ts';
 import { fewSignStories } from './red-flag-stories/few-sign-stories.ts';
 import { furtherWordingStories } from './red-flag-stories/further-wordings-stories.ts';
@@ -35,6 +36,7 @@ const stories = [
   ...headAndMuscleStories,
   ...infantAndPoisonStories,
   ...legsChildAndEyeStories,
+  ...earRootAndKnockStories,
   ...nerveStories,
   ...operatedAndUntriedStories,
   ...resultsStories,

@@ -231,7 +231,8 @@ export const brainFlags: readonly RedFlagRule[] = [
       const isGrowing = inBrain && isFocal && (overWeeks || overMonths) && !hasStayed;
       // Of what is called chronic it must be said that it grows: guidance asks for a loss of function that progresses.
       const grows = isWeeks ? facts.isProgressive : facts.exam.course === 'progressive';
-      const isSuspected = focal.length > 0 && (also.length > 0 || isGrowing) && slow && isRecent && grows;
+      const isSuspected =
+        focal.length > 0 && (also.length > 0 || (isGrowing && !areEyesOutOfStep(focal))) && slow && isRecent && grows;
       if (!isSuspected) return null;
       const image = facts.query.result('mri-brain');
       // The MRI that the flag asks for has been done and shows no mass.
@@ -241,6 +242,15 @@ export const brainFlags: readonly RedFlagRule[] = [
     },
   },
 ];
+
+/** Eyes that no longer keep step, with nothing else: a plaque or a small infarct, which a growth in the brainstem does not stop at. */
+const areEyesOutOfStep = (focal: readonly Finding[]): boolean =>
+  focal.some(({ item }) => item.key === 'internuclear-ophthalmoplegia') &&
+  focal.every(({ item }) => ofTheFasciculus.has(item.key));
+const ofTheFasciculus: ReadonlySet<string> = new Set([
+  ...['internuclear-ophthalmoplegia', 'eye-adduction-weakness', 'monocular-nystagmus', 'nystagmus', 'diplopia'],
+  ...['gaze-evoked-nystagmus', 'vertical-nystagmus', 'upbeat-nystagmus', 'impaired-convergence', 'skew-deviation'],
+]);
 
 /** What presses on the chiasm or the tract is mostly a mass, though neither is of the brain's own kinds. */
 function chiasmProbability({ localisation }: BedsideFacts): number {

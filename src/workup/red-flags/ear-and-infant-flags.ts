@@ -50,8 +50,11 @@ export const earAndInfantFlags: readonly RedFlagRule[] = [
         ),
         ...findingReasons(query.abnormal(['cranial-nerves/conductive-hearing-loss', 'inspection/ear-or-nose-leak'])),
       ];
-      // The ear has to be the trouble: beside other signs of the head the flags of those speak.
-      const beyond = facts.abnormalFindings.filter(({ item }) => !ofTheEar.has(item.key));
+      // The ear has to be the trouble: beside other signs of the head the flags of those speak. Who reels does not walk.
+      const reels = facts.told('vertigo', 'continuous-vertigo').length > 0;
+      const beyond = facts.abnormalFindings.filter(
+        ({ item }) => !ofTheEar.has(item.key) && !(reels && item.section === 'gait'),
+      );
       return isSudden && deaf.length > 0 && other.length === 0 && beyond.length === 0 ? present(deaf) : null;
     },
   },

@@ -7,17 +7,36 @@ import type { BedsideFacts } from '../bedside-facts.ts';
 export const limbsOf = (found: readonly Finding[]): ReadonlySet<string> =>
   new Set(found.map(({ item, side }) => `${item.region} ${side}`));
 
+/** Weakness of one nerve, one root or one painful arm, which does not spread however fast it came. */
+export const isOfOneNerveOrRoot = (facts: BedsideFacts): boolean =>
+  isOneMuscleOrTwo(facts) || isOnePainfulArm(facts) || isOneRootBelowThePain(facts);
+
 /** So many movements of the same limb must have been found strong. Judged. */
 const strongAtLeast = 5;
 
 /** One or two weak movements of one limb whose others were found strong: a nerve, and no weakness that spreads. */
-export function isOneMuscleOrTwo({ query, weakLimbs }: BedsideFacts): boolean {
+function isOneMuscleOrTwo({ query, weakLimbs }: BedsideFacts): boolean {
   const limbs = limbsOf(weakLimbs);
   if (limbs.size !== 1 || weakLimbs.length > 2) return false;
   const strong = query.testedWhere(
     (one) => one.item.probe.kind === 'movement' && !one.abnormal && limbs.has(`${one.item.region} ${one.side}`),
   );
   return strong.length >= strongAtLeast;
+}
+
+/** Grade from which a movement still holds against resistance. Source: Medical Research Council scale. */
+const holdsFrom = 4;
+
+/** Pain that runs down a leg, and one movement of it that gives a little where that root ends: sciatica, with flags of its own for what is worse. */
+function isOneRootBelowThePain(facts: BedsideFacts): boolean {
+  const { weakLimbs, lowestLimbPower, kindProbability, upperMotorSigns, sphincterFailure, saddleLoss } = facts;
+  return (
+    facts.told('radicular-leg-pain', 'radicular-arm-pain').length > 0 &&
+    weakLimbs.length === 1 &&
+    lowestLimbPower >= holdsFrom &&
+    kindProbability('root') >= 0.5 &&
+    upperMotorSigns.length + sphincterFailure.length + saddleLoss.length === 0
+  );
 }
 
 /** One or two movements, of one side or both, in somebody whose nerves were pressed upon or give way to pressure, and which do not grow weaker. */
@@ -159,7 +178,7 @@ const beyondTheArm = [
 ] as const;
 
 /** An arm that hurts in shoulder or arm and then fails, with nothing beyond it: its plexus or a root, and no weakness that spreads. */
-export function isOnePainfulArm(facts: BedsideFacts): boolean {
+function isOnePainfulArm(facts: BedsideFacts): boolean {
   const { weakLimbs, cranialNerveSigns, upperMotorSigns, trunkSensoryLoss, sphincterFailure } = facts;
   const limbs = limbsOf(weakLimbs);
   const isArm = weakLimbs.every(({ item }) => item.region === 'upper-limbs') && limbs.size <= 1;

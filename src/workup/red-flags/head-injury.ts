@@ -2,6 +2,7 @@ import type { Reason } from '../../causes/ranked-cause.ts';
 import { findingReasons } from '../../causes/reasons.ts';
 import type { Finding } from '../../exam/finding.ts';
 import type { BedsideFacts } from '../bedside-facts.ts';
+import { isOfOneLimb } from './beside-likely-causes.ts';
 import { clouded } from './consciousness.ts';
 import { notOfLooseStones } from './loose-stones.ts';
 import { present, type Verdict } from './rule.ts';
@@ -36,13 +37,16 @@ export function checkHeadInjury(facts: BedsideFacts): Verdict | null {
     ...facts.told('seizure', 'vomiting', 'anticoagulant', 'bleeding-disorder', 'loss-of-consciousness'),
     // A broken base of the skull leaks.
     ...findingReasons(facts.query.abnormal(['inspection/ear-or-nose-leak', 'involuntary-movements/seizure-seen'])),
-    ...findingReasons(oneSidedWeakness(facts), 3),
+    ...(isPlainlyOfALimb(facts) ? [] : findingReasons(oneSidedWeakness(facts), 3)),
     ...findingReasons(facts.upperMotorSigns, 2),
     ...(facts.bothLegsWeak ? findingReasons(facts.weak('lower-limbs'), 2) : []),
     ...(facts.isProgressive && facts.exam.onset.pace !== 'hyperacute' ? growingAfterInjury(facts) : []),
   ];
   return signs.length > 0 ? present([...injury, ...signs]) : null;
 }
+
+/** All that was found is in one limb, and its nerves are the likeliest place: what struck the head struck the shoulder too. */
+const isPlainlyOfALimb = (facts: BedsideFacts): boolean => isOfOneLimb(facts) && facts.brainProbability < 0.15;
 
 /** An injury of which nobody has said where, and a mind that went out, clouds or forgets within days: the head was struck. */
 function dazedByInjury(facts: BedsideFacts): readonly Reason[] {

@@ -5,7 +5,7 @@ import { read, recalled } from '../../kernel/cite.ts';
 import type { BedsideFacts } from '../bedside-facts.ts';
 import { acuteSymmetricalWeakness, breathingSigns, bulbarReasons, checkBreathing } from './breathing.ts';
 import { areFeetPressed, isOnBothSides } from './cord.ts';
-import { isOfPairedNerves, isOfPressedNerves, isOneMuscleOrTwo, isOnePainfulArm, limbsOf } from './few-muscles.ts';
+import { isOfOneNerveOrRoot, isOfPairedNerves, isOfPressedNerves, limbsOf } from './few-muscles.ts';
 import { notAssessable, present, type RedFlagRule, slowlyProgressive, type Verdict } from './rule.ts';
 import { oneSidedWeakness, onOneSide, suddenFocalSigns, weakHalf } from './sudden-deficit.ts';
 import { isAtLeast, isUnder, written } from './thresholds.ts';
@@ -235,7 +235,7 @@ export const neuromuscularFlags: readonly RedFlagRule[] = [
         isOfTheTractsOfLegs(facts);
       // One limb that weakened within days may be a nerve that was lain on; several are not.
       const severalLimbs = limbsOf(facts.weakLimbs).size > 1;
-      if (isOneMuscleOrTwo(facts) || isOnePainfulArm(facts)) return null;
+      if (isOfOneNerveOrRoot(facts)) return null;
       return facts.weakLimbs.length > 0 &&
         facts.lowestLimbPower <= 4 &&
         facts.beganWithin(7) === 'yes' &&

@@ -1,6 +1,6 @@
 import { findingReasons } from '../../causes/reasons.ts';
 import { read, recalled } from '../../kernel/cite.ts';
-import { isOneMuscleOrTwo, isOnePainfulArm } from './few-muscles.ts';
+import { isOfOneNerveOrRoot } from './few-muscles.ts';
 import { each, none, type RaisingStory } from './story.ts';
 import { suddenFocalSigns, weakHalf } from './sudden-deficit.ts';
 import { isToldOfOneSide } from './told-sides.ts';
@@ -18,7 +18,7 @@ export const slowRaisingStories: readonly RaisingStory[] = [
       // What is called a matter of weeks is one of days only in its first week.
       const within = pace === 'subacute' ? firstWeek : daysOfGrowing;
       if (facts.exam.course !== 'progressive' || facts.beganWithin(within) !== 'yes') return none;
-      if (isOneMuscleOrTwo(facts) || isOnePainfulArm(facts)) return none;
+      if (isOfOneNerveOrRoot(facts)) return none;
       // Half a body that failed at once is a stroke's, which is more pressing.
       if (weakHalf(facts).length > 0 && suddenFocalSigns(facts).length > 0) return none;
       const found = findingReasons(facts.weakLimbs, 4);
