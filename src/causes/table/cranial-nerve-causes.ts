@@ -7,7 +7,13 @@ const bellGuideline = recalled('bells-palsy-2013');
 const twelfthNerve = recalled('twelfth-nerve-1996');
 
 const trauma = ['trauma', 'head-injury', 'neck-trauma'];
-const operations = ['dental-procedure', 'neck-or-chest-surgery', 'spinal-surgery', 'needle-near-nerve'];
+const operations = [
+  'dental-procedure',
+  'neck-or-chest-surgery',
+  'spinal-surgery',
+  'needle-near-nerve',
+  'surgical-positioning',
+];
 const zosterRash = shows(['inspection/vesicular-rash'], 25, 0.35);
 const lowerCranialNerves = [
   'cranial-nerves/palatal-weakness',
@@ -147,7 +153,6 @@ export const cranialNerveCauses: readonly Cause[] = [
       told(trauma, 2, 0.95),
       // Of what was operated on nothing is said.
       told('recent-surgery', 2, 1),
-      told('surgical-positioning', 2, 1),
       told('loss-of-consciousness', 2, 0.9),
     ],
     signs: [
@@ -157,6 +162,7 @@ export const cranialNerveCauses: readonly Cause[] = [
           'cranial-nerves/sixth-nerve-palsy',
           'cranial-nerves/facial-numbness',
           'cranial-nerves/tongue-deviation',
+          'cranial-nerves/tongue-weakness',
         ],
         2,
         0.9,

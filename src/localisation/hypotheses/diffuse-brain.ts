@@ -56,7 +56,7 @@ function pressureHypotheses(): Hypothesis[] {
         // Discs that swell fast lose sight within days to weeks, in both eyes. Thambisetty 2007 (from memory); share judged.
         'sight-lost',
         0.98,
-        0.05,
+        0.03,
         [
           ['visual-acuity', 0.92],
           ['colour-vision', 0.8],

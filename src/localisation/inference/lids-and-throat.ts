@@ -31,6 +31,32 @@ const ofGaze: ReadonlySet<string> = new Set([
 const midbrainOrThalamus: Applies = ({ key, kind }) =>
   key === 'thalamus' || (kind === 'brainstem' && /^midbrain/.test(key));
 
+/** Odds where lids or eyes and both pupils fail within days beside weak limbs that are not said to tingle. Judged. */
+const pupilsToo = { presynaptic: 2.5, postsynaptic: 0.3 } as const;
+const ofPupils: ReadonlySet<string> = new Set(['sluggish-pupil', 'unreactive-pupil', 'dilated-pupil']);
+const ofEyes: ReadonlySet<string> = new Set([...lids, 'ophthalmoplegia', 'third-nerve-palsy', 'sixth-nerve-palsy']);
+const ofNerves: ReadonlySet<string> = new Set(['numbness', 'paraesthesiae', 'unsteadiness', 'back-pain']);
+
+/**
+ * A poison that keeps acetylcholine from leaving the nerve stops pupils with lids and limbs; inflamed roots, which may stop pupils too, tingle or
+ * sway in most, and antibodies against the receptor leave pupils alone. Source: Amato and Russell, botulism (recalled).
+ */
+export function pupilsAndLidsShifts({ findings, history, onset }: Exam): readonly Shift[] {
+  if (onset.pace !== 'hyperacute' && onset.pace !== 'acute') return [];
+  const wrong = findings.filter(({ abnormal }) => abnormal);
+  const pupils = wrong.filter(({ item }) => ofPupils.has(item.key));
+  const eyes = wrong.filter(({ item }) => ofEyes.has(item.key));
+  const [first] = pupils;
+  if (first === undefined || sidesOf(pupils).size < 2 || sidesOf(eyes).size < 2) return [];
+  const isOfNerves = wrong.some(({ modality, item }) => modality !== undefined || item.probe.kind === 'cerebellar');
+  if (isOfNerves || tells(history, ofNerves)) return [];
+  const because = 'both pupils fail with lids or eyes, and nothing tingles or sways';
+  return [
+    shiftBy(first, { applies: sites('presynaptic-junction'), factor: pupilsToo.presynaptic, because }),
+    shiftBy(first, { applies: sites('postsynaptic-junction'), factor: pupilsToo.postsynaptic, because }),
+  ];
+}
+
 /**
  * Lids and throat have nuclei at the two ends of the brainstem; what takes both sides of both, in somebody awake whose tracts are
  * well, stops the junctions. Source: Amato and Russell, botulism and envenomation (recalled).

@@ -15,7 +15,7 @@ import { headPatternShifts } from './head-patterns.ts';
 import { anyOf, kinds, sites } from './history/history-weight.ts';
 import { infantPatternShifts } from './infant-patterns.ts';
 import { legPatternShifts } from './leg-patterns.ts';
-import { lidsAndThroatShifts } from './lids-and-throat.ts';
+import { lidsAndThroatShifts, pupilsAndLidsShifts } from './lids-and-throat.ts';
 import { limbPatternShifts, shiftBy } from './limb-patterns.ts';
 import { massShifts } from './mass-near-nerve.ts';
 import { nervePatternShifts } from './nerve-patterns.ts';
@@ -525,6 +525,7 @@ export function signShifts(exam: Exam): readonly Shift[] {
     ...ageingShifts(exam),
     ...youngAtaxiaShifts(exam),
     ...lidsAndThroatShifts(exam),
+    ...pupilsAndLidsShifts(exam),
     ...infantPatternShifts(exam),
     ...neuropathicJointShifts(exam),
     ...tractsUnfeltShifts(exam),
