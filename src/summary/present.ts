@@ -2,7 +2,7 @@ import type { RankedCause, Reason } from '../causes/ranked-cause.ts';
 import { itemById } from '../exam/catalogue/catalogue.ts';
 import { comaScale } from '../exam/catalogue/coma-scale.ts';
 import { type SectionKey, sectionKeys } from '../exam/catalogue/item.ts';
-import { describeItem, describeParts, describeStatement, lowerFirst } from '../exam/describe.ts';
+import { describeItem, describeParts, describeResult, describeStatement, lowerFirst } from '../exam/describe.ts';
 import type { Exam } from '../exam/exam.ts';
 import type { Finding, ScoredScale } from '../exam/finding.ts';
 import { joinWords, sentence } from '../kernel/words.ts';
@@ -28,8 +28,8 @@ export function present(exam: Exam, parts: PresentedParts, options: { readonly s
   const paragraphs = [
     flagSentences(parts.redFlags),
     openingSentences(exam),
-    examinationSentences(exam, parts),
-    siteSentences(parts),
+    [...examinationSentences(exam, parts), ...resultSentences(exam)],
+    siteSentences(parts, exam.findings.length + exam.scales.length > 0),
     causeSentences(parts.causes),
     [...nextSentences(exam, parts), ...needlessSentences(parts)],
     [parts.caution],
@@ -87,6 +87,18 @@ function examinationSentences(exam: Exam, parts: PresentedParts): readonly strin
     ...otherwiseNormalSentence(exam),
     ...(untested.length > 0 ? [sentence(`not tested: ${joinWords(untested)}`)] : []),
   ];
+}
+
+/** Results that a listener can hold; the record has the rest. */
+const mostResults = 4;
+
+/** What is back already, images first, which say more in fewer words. */
+function resultSentences({ results }: Exam): readonly string[] {
+  const imagesFirst = results.toSorted((a, b) => Number(a.value === undefined) - Number(b.value === undefined));
+  const spoken = imagesFirst.slice(0, mostResults).map(describeResult);
+  const more = results.length - spoken.length;
+  if (spoken.length === 0) return [];
+  return [sentence(`results: ${spoken.join('; ')}${more > 0 ? `; and ${more} more` : ''}`)];
 }
 
 /** Whether a part that was tested misses its best score. */
@@ -194,7 +206,15 @@ function causeSentences(causes: readonly RankedCause[]): readonly string[] {
  * complaint beside the sign of the same name.
  */
 function spokenReasons(reasons: readonly Reason[]): readonly string[] {
-  const texts = reasons.map(({ text }) => text.replace(/ (fits|is unusual)$/, ''));
+  // One measurement that is over several limits is said once.
+  const measured = new Set<string>();
+  const once = reasons.filter(({ pointer }) => {
+    if (!pointer?.startsWith('/results/')) return true;
+    const isAgain = measured.has(pointer);
+    measured.add(pointer);
+    return !isAgain;
+  });
+  const texts = once.map(({ text }) => text.replace(/ (fits|is unusual)$/, ''));
   return texts.filter((text, at) => !texts.some((other, i) => i !== at && other.startsWith(`${text} `))).slice(0, 2);
 }
 
@@ -227,7 +247,7 @@ function nextSentences(exam: Exam, parts: PresentedParts): readonly string[] {
 function itemWords({ item, label, side, place }: NextExamination, isEitherSide: boolean): string {
   const known = place === undefined ? itemById.get(item) : undefined;
   if (known === undefined) return isEitherSide ? ofNoSide(lowerFirst(label)) : lowerFirst(label);
-  return describeItem(known, isEitherSide ? 'midline' : (side ?? 'midline'));
+  return describeItem(known, isEitherSide || known.section === 'gait' ? 'midline' : (side ?? 'midline'));
 }
 
 function ofNoSide(label: string): string {
@@ -274,9 +294,8 @@ function testSentences(opening: string, tests: readonly Pick<WorkupItem, 'label'
 
 /** What guidance says need not be done; the reasons stand in the answer's list. */
 function needlessSentences({ needless }: PresentedParts): readonly string[] {
-  return needless.length === 0
-    ? []
-    : [sentence(`not needed: ${joinWords(needless.map(({ label }) => lowerFirst(label)))}`)];
+  const labels = [...new Set(needless.map(({ label }) => lowerFirst(label)))];
+  return labels.length === 0 ? [] : [sentence(`not needed, or not yet: ${joinWords(labels)}`)];
 }
 
 /** What was left out although it presses is heard as such. */

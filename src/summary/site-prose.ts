@@ -8,25 +8,31 @@ import { siteWords } from '../localisation/explanation/site-words.ts';
 import type { Evidence, Localisation, RankedLocalisation } from '../localisation/localisation.ts';
 
 /** Pattern, place and reasons; what speaks against it; the nearest alternative. */
-export function siteSentences(localisation: Localisation): readonly string[] {
+export function siteSentences(localisation: Localisation, isExamined = true): readonly string[] {
   const [first, second] = localisation.localisations;
   switch (localisation.conclusion) {
     case 'no-abnormality':
       return ['No abnormality was found; a normal examination does not exclude a lesion.'];
     case 'insufficient':
-      return ['Too little was examined to say where the lesion is.', ...broadGuess(localisation.localisations)];
+      return [
+        'Too little was examined to say where the lesion is.',
+        ...broadGuess(localisation.localisations, isExamined),
+      ];
     case 'not-anatomical':
-      return ['No single lesion or process in the model explains the findings together.', ...leadingGuess(first)];
+      return [
+        'No single lesion or process in the model explains the findings together.',
+        ...(first?.kind === 'none'
+          ? [sentence(`no lesion is the nearest fit (${percent(first.probability)})`)]
+          : leadingGuess(first)),
+      ];
     default:
   }
   if (first === undefined) return ['Too little was examined to say where the lesion is.'];
   const syndrome = lowerFirst(localisation.pattern.label);
   // Where the pattern is the site itself it is named once.
   const pattern = syndrome === siteWords(first) ? 'the findings are' : `the pattern is ${article(syndrome)},`;
-  const verb =
-    localisation.conclusion === 'multiple-sites'
-      ? 'more than one site is involved; the leading account is'
-      : `${pattern} best explained by`;
+  const isSeveral = localisation.conclusion === 'multiple-sites';
+  const verb = isSeveral ? 'more than one site is involved; the leading account is' : `${pattern} best explained by`;
   const reasons = bestReasons(first);
   return [
     sentence(
@@ -34,7 +40,11 @@ export function siteSentences(localisation: Localisation): readonly string[] {
     ),
     ...unexplainedSentence(first),
     ...(second !== undefined && second.probability >= 0.1
-      ? [sentence(`the main alternative is ${siteWords(second)} (${percent(second.probability)})`)]
+      ? [
+          sentence(
+            `${isSeveral ? 'beside it' : 'the main alternative'} is ${siteWords(second)} (${percent(second.probability)})`,
+          ),
+        ]
       : []),
   ];
 }
@@ -59,7 +69,7 @@ const broadPlaces: Readonly<Partial<Record<SiteKind, string>>> = {
 const broadFrom = 0.4;
 
 /** Where several sites of one kind share what is likely, what they have in common is said before the first of them. */
-function broadGuess(localisations: readonly RankedLocalisation[]): readonly string[] {
+function broadGuess(localisations: readonly RankedLocalisation[], isExamined: boolean): readonly string[] {
   const shares = new Map<string, RankedLocalisation[]>();
   for (const site of localisations) {
     const place = broadPlaces[site.kind];
@@ -73,7 +83,7 @@ function broadGuess(localisations: readonly RankedLocalisation[]): readonly stri
     if (total < broadFrom) continue;
     return [
       sentence(
-        `what was found points most to ${where} (${percent(total)} over several sites), nearest to ${siteWords(nearest)} (${percent(nearest.probability)})`,
+        `what was ${isExamined ? 'found' : 'told'} points most to ${where} (${percent(total)} over several sites), nearest to ${siteWords(nearest)} (${percent(nearest.probability)})`,
       ),
     ];
   }

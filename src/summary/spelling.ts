@@ -37,6 +37,12 @@ const stems: readonly (readonly [uk: string, us: string])[] = [
   ['localis', 'localiz'],
   ['generalis', 'generaliz'],
   ['recognis', 'recogniz'],
+  ['catheteris', 'catheteriz'],
+  ['paediatr', 'pediatr'],
+  ['globulinaemi', 'globulinemi'],
+  ['ionised', 'ionized'],
+  ['arterialised', 'arterialized'],
+  ['mould', 'mold'],
   ['counselling', 'counseling'],
   ['programme', 'program'],
 ];

@@ -51,6 +51,11 @@ function isYoungAndSwaying(facts: BedsideFacts): boolean {
   return began(facts) < 25 && isSlow && sways && lost.length > 0 && beside.length > 0;
 }
 
+/** Movements that came within days of a drug that blocks dopamine are the drug's, and copper does not come so. */
+const isOfADrugWithinDays = ({ exam, told }: BedsideFacts): boolean =>
+  (exam.onset.pace === 'hyperacute' || exam.onset.pace === 'acute') &&
+  told('antipsychotic', 'metoclopramide').length > 0;
+
 /** Tests for disorders of movement, of gait and of the cerebellum. */
 export const movementTests: readonly WorkupRule[] = [
   {
@@ -87,7 +92,9 @@ export const movementTests: readonly WorkupRule[] = [
   {
     tests: ['caeruloplasmin', 'liver-function', 'eye-examination'],
     sites: ['akinetic-rigid-syndrome', 'hyperkinetic-syndrome', 'action-tremor'],
-    when: ({ exam }) => (exam.person.ageYears ?? 99) - (exam.onset.durationDays ?? 0) / 365 < 40,
+    when: (facts) =>
+      (facts.exam.person.ageYears ?? 99) - (facts.exam.onset.durationDays ?? 0) / 365 < 40 &&
+      !isOfADrugWithinDays(facts),
     tier: 1,
     priority: 'routine',
     because: 'Wilson disease is treatable: any movement disorder that began before the age of 40',

@@ -32,6 +32,14 @@ export const redFlagRules: readonly RedFlagRule[] = [
 /** Flags that say nothing more once the other is raised: what threatens has come. */
 const partOf: ReadonlyMap<string, string> = new Map([['threatened-cauda-equina', 'suspected-cauda-equina-syndrome']]);
 
+/** What kills or maims within minutes is said first among flags that are as urgent. */
+const lifeFirst: ReadonlySet<string> = new Set([
+  'status-epilepticus',
+  'hypoglycaemia-with-deficit',
+  'neuromuscular-respiratory-failure',
+  'high-cord-lesion-with-breathing-at-risk',
+]);
+
 /** From this probability of the causes behind it a flag comes before others of its urgency, so that its action is said first. Judged. */
 const leadsFrom = 0.5;
 
@@ -78,10 +86,12 @@ export function assessRedFlags(
     const likelihood = likelihoods.get(key) ?? 0;
     return state === 'present' && likelihood >= leadsFrom ? likelihood : 0;
   };
+  const isOfMinutes = ({ key, state }: RedFlag): boolean => state === 'present' && lifeFirst.has(key);
   return own.toSorted(
     (a, b) =>
       stateOrder[a.state] - stateOrder[b.state] ||
       urgencyOrder[a.urgency] - urgencyOrder[b.urgency] ||
+      Number(isOfMinutes(b)) - Number(isOfMinutes(a)) ||
       lead(b) - lead(a),
   );
 }

@@ -255,6 +255,24 @@ export const withheldTests: readonly WithholdRule[] = [
     source: recalled('nice-ng240', 'when lumbar puncture is unsafe'),
   },
   {
+    key: 'no-lumbar-puncture-under-swollen-discs',
+    label: 'Lumbar puncture before an image of the head',
+    tests: ['lumbar-puncture', 'csf-viral-pcr', 'csf-cytology', 'csf-tuberculosis-and-fungi', 'csf-oligoclonal-bands'],
+    when: (facts) => {
+      const { query } = facts;
+      const isSeen = ['mri-brain', 'ct-head'].some((key) => query.result(key) !== undefined);
+      const isPressed =
+        query.hasAbnormal('cranial-nerves/optic-disc-swelling') &&
+        (query.abnormal([...reducedConsciousness, 'cranial-nerves/sixth-nerve-palsy']).length > 0 ||
+          facts.told('vomiting').length > 0);
+      return !isSeen && isPressed;
+    },
+    outranksFlags: true,
+    because:
+      'swollen discs with sleep, vomiting or a sixth nerve are pressure until an image shows otherwise; antibiotics and aciclovir do not wait for the fluid',
+    source: recalled('nice-ng240', 'when lumbar puncture is unsafe'),
+  },
+  {
     key: 'no-lumbar-puncture-in-a-sleepy-hemiparesis',
     label: 'Lumbar puncture before an image of the head',
     tests: ['lumbar-puncture', 'csf-opening-pressure', 'csf-cytology'],

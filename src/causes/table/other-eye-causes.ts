@@ -109,6 +109,7 @@ export const otherEyeCauses: readonly Cause[] = [
     age: { from: 6, to: 60, outside: 0.5 },
     sex: { male: 0.6, female: 1.4 },
     history: [
+      told(['visual-loss', 'transient-visual-loss'], 1.2, 0.2),
       told(['functional-disorder', 'psychiatric-disorder'], 4, 0.5),
       told(['hypertension', 'diabetes-mellitus', 'cancer', 'alcohol-excess', 'glaucoma', 'retinal-disease'], 0.4, 1.1),
       told(['eye-pain', 'red-eye', 'jaw-claudication', 'flashes-and-floaters'], 0.5, 1),

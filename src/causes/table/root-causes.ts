@@ -403,7 +403,8 @@ export const rootCauses: readonly Cause[] = [
       inKind(['cauda-equina'], 'very-common'),
       at(['conus-medullaris'], 'common'),
     ],
-    tempo: tempos.acuteOrSubacute,
+    // It grows, or spreads, for weeks before the bladder fails.
+    tempo: { hyperacute: 0.05, acute: 0.35, subacute: 0.45, chronic: 0.15 },
     paralysis: 0.5,
     courses: { static: 0.5, improving: 0.3, 'relapsing-remitting': 0.3 },
     history: [

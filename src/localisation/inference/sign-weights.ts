@@ -28,6 +28,7 @@ import { generalSigns } from './signs/general-signs.ts';
 import { headSigns } from './signs/head-signs.ts';
 import { recordedSigns } from './signs/recorded-signs.ts';
 import { onEachSide, type SignWeight } from './signs/sign-weight.ts';
+import { slackBellyShifts } from './slack-belly.ts';
 import { stiffNeckShift } from './stiff-neck.ts';
 import { stockingEdgeShifts } from './stocking-edge.ts';
 import { struckLimbShifts } from './struck-limb.ts';
@@ -528,6 +529,7 @@ export function signShifts(exam: Exam): readonly Shift[] {
     ...pupilsAndLidsShifts(exam),
     ...infantPatternShifts(exam),
     ...neuropathicJointShifts(exam),
+    ...slackBellyShifts(exam),
     ...tractsUnfeltShifts(exam),
     ...legTremorShifts(exam),
     ...changedConductShifts(exam),

@@ -101,7 +101,7 @@ export const brainFlags: readonly RedFlagRule[] = [
     key: 'suspected-encephalitis',
     label: 'Suspected encephalitis or other infection of the brain',
     urgency: 'immediate',
-    action: 'Aciclovir, lumbar puncture and MRI without delay.',
+    action: 'Aciclovir without delay; MRI, and lumbar puncture as soon as it is safe.',
     source: recalled('adams-victor', 'herpes simplex encephalitis'),
     check: (facts) => {
       const psychotic =

@@ -33,6 +33,9 @@ const weakFaceAndEyes = [
   'power/neck-flexion',
 ];
 
+/** From this probability on the cord alone accounts for weak limbs. Judged. */
+const plainlyOfTheCord = 0.8;
+
 /**
  * Symmetrical limb weakness that began at most four weeks ago without upper motor neuron signs. Empty when the exam is
  * not of that sort; the four weeks are those of the guideline on Guillain-Barré syndrome.
@@ -41,6 +44,8 @@ export function acuteSymmetricalWeakness(facts: BedsideFacts): readonly Reason[]
   if (!facts.bothLegsWeak && !facts.bothArmsWeak) return [];
   if (facts.beganWithin(28) !== 'yes' || !facts.maybeProgressing || isOfTracts(facts)) return [];
   if (isOfSoreMuscle(facts)) return [];
+  // A level on the trunk is the cord's, which loses its jerks while it is in shock, and has flags of its own.
+  if (facts.trunkSensoryLoss.length > 0 && facts.kindProbability('cord') >= plainlyOfTheCord) return [];
   // The same nerve pressed or pulled on both sides does not climb.
   if (isOfPairedNerves(facts)) return [];
   if (facts.kindProbability('nerve') >= 0.6 && !facts.isProgressive) return [];

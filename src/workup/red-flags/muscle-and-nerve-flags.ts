@@ -242,7 +242,8 @@ export const muscleAndNerveFlags: readonly RedFlagRule[] = [
       return injury.length > 0 &&
         lost.length > 0 &&
         facts.beganWithin(14) === 'yes' &&
-        facts.upperMotorSigns.length === 0
+        facts.upperMotorSigns.length + facts.trunkSensoryLoss.length === 0 &&
+        facts.kindProbability('cord') < 0.5
         ? present([...injury, ...findingReasons(lost, 3)])
         : null;
     },

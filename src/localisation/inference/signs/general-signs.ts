@@ -1,5 +1,5 @@
 import { commonPractice, fromMemory, recalled } from '../../../kernel/cite.ts';
-import { anyOf, kinds, sites, thoracicRoots } from '../history/history-weight.ts';
+import { anyOf, kinds, sites } from '../history/history-weight.ts';
 import { type SignWeight, sign, signOnSide } from './sign-weight.ts';
 
 const muscleBook = recalled('amato-russell', 'myotonic dystrophy');
@@ -182,20 +182,6 @@ export const generalSigns: readonly SignWeight[] = [
     ),
     0.5,
     'it does not reach the spine',
-    commonPractice,
-  ),
-  ...signOnSide(
-    'abdominal-bulge',
-    anyOf(thoracicRoots, sites('intercostal-nerves')),
-    3,
-    'the wall of the belly hangs on the lower thoracic roots',
-    commonPractice,
-  ),
-  ...sign(
-    'abdominal-bulge',
-    anyOf(kinds('cauda-equina'), sites('conus-medullaris', 'autonomic-neuropathy')),
-    0.2,
-    'it does not reach the wall of the belly',
     commonPractice,
   ),
   ...sign('temporal-wasting', sites('myotonic-myopathy'), 5, 'it wastes temple and jaw', muscleBook),
