@@ -287,7 +287,7 @@ function personModifiers(cause: Cause, query: ExamQuery): readonly Modifier[] {
     (onset.latest < cause.age.from || onset.earliest > cause.age.to)
   ) {
     const { from, to, outside } = cause.age;
-    const text = () => `${onset.words} is outside the usual ${from} to ${to}`;
+    const text = () => `${onset.words} is ${onset.latest < from ? `below the usual ${from}` : `above the usual ${to}`}`;
     // What begins in grown people is hardly ever met in a child, nor what begins in children in the old: far outside the objection counts twice.
     const isFar = onset.latest < from / 2 || onset.earliest > to * farBeyond;
     const ratio = isFar ? outside ** 2 : outside;

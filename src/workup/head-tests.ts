@@ -452,10 +452,18 @@ export const headTests: readonly WorkupRule[] = [
   {
     tests: ['ct-head'],
     causes: ['traumatic-brain-injury', 'subdural-haematoma', 'obstructive-hydrocephalus'],
-    flags: ['head-injury-with-deficit', 'unexplained-fall-in-consciousness'],
+    flags: ['head-injury-with-deficit'],
     tier: 1,
     priority: 'stat',
-    because: 'injury of the head',
+    because: 'blood or water that presses in the skull, after an injury or without one known',
+    source: recalled('nice-ng232'),
+  },
+  {
+    tests: ['ct-head'],
+    flags: ['unexplained-fall-in-consciousness'],
+    tier: 1,
+    priority: 'stat',
+    because: 'a fall of consciousness: blood, swelling or water in the skull',
     source: recalled('nice-ng232'),
   },
   {

@@ -36,6 +36,7 @@ const partOf: ReadonlyMap<string, string> = new Map([['threatened-cauda-equina',
 const lifeFirst: ReadonlySet<string> = new Set([
   'status-epilepticus',
   'hypoglycaemia-with-deficit',
+  'dangerous-sodium-or-calcium',
   'neuromuscular-respiratory-failure',
   'high-cord-lesion-with-breathing-at-risk',
 ]);

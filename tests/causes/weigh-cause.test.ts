@@ -32,11 +32,11 @@ describe('weight of a cause', () => {
         .against.filter(({ pointer }) => pointer === '/person/ageYears')
         .map(({ text }) => text);
     const noticedLastYear = { pace: 'chronic', durationDays: 365 };
-    expect(objections(noticedLastYear)).toEqual(['onset at about 64 is outside the usual 5 to 40']);
-    expect(objections({ pace: 'acute' })).toEqual(['age 65 is outside the usual 5 to 40']);
+    expect(objections(noticedLastYear)).toEqual(['onset at about 64 is above the usual 40']);
+    expect(objections({ pace: 'acute' })).toEqual(['age 65 is above the usual 40']);
     expect(objections({ pace: 'chronic', durationDays: 365 * 40 })).toEqual([]);
     // Without a number it may be ten years, and hardly three times as many.
-    expect(objections({ pace: 'chronic' })).toEqual(['age 65 is outside the usual 5 to 40']);
+    expect(objections({ pace: 'chronic' })).toEqual(['age 65 is above the usual 40']);
     expect(objections({ pace: 'chronic' }, { inspection })).toEqual([]);
     expect(objections(noticedLastYear, { inspection })).toEqual([]);
   });

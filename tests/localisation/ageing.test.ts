@@ -1,11 +1,13 @@
 import { describe, expect, it } from 'vitest';
 import { findItem } from '../../src/exam/catalogue/catalogue.ts';
 import { hypotheses, noLesionIndex } from '../../src/localisation/hypotheses/hypotheses.ts';
+import { ageingShifts } from '../../src/localisation/inference/ageing-pattern.ts';
 import { createLocaliser } from '../../src/localisation/localise.ts';
 import { contextOf } from '../../src/localisation/observation/context.ts';
 import { type ProbeTarget, probeModel } from '../../src/localisation/observation/probe-models.ts';
 import { bedsideExam } from '../support/bedside.ts';
 import { examBody, plantars, power, reflexes, sensation } from './case-writing.ts';
+import { oddsBy } from './odds.ts';
 
 const atAge = (ageYears: number) => ({ onset: {}, person: { ageYears } });
 
@@ -121,4 +123,30 @@ it('age, not one nerve, is the answer where a person of 84 without complaints ha
   expect(first?.site).toBe('no-lesion');
   for (const { kind, probability } of others.filter(({ kind }) => kind === 'nerve' || kind === 'root'))
     expect(probability, kind).toBeLessThan(0.1);
+});
+
+// Signs like those of parkinsonism in three in ten from 75 on: Bennett 1996 (recalled).
+describe('careful steps of the old', () => {
+  const odds = oddsBy(ageingShifts);
+  const careful = {
+    gait: [
+      { sign: 'cautious', present: true },
+      { sign: 'reduced-arm-swing', side: 'both', present: true },
+    ],
+  };
+  const still = { sign: 'resting-tremor', site: 'hand', side: 'both', present: false };
+
+  it('may be of age, where tremor at rest was looked for and is not there', () => {
+    const draft = { person: { ageYears: 84 }, findings: { ...careful, involuntaryMovements: [still] } };
+    expect(odds(draft, 'no-lesion', 'none')).toBeGreaterThan(1);
+    expect(odds(draft, 'akinetic-rigid-syndrome', 'basal-ganglia')).toBeLessThan(1);
+  });
+
+  it('are left as they are before that age, unlooked for, or with tremor at rest', () => {
+    const findings = { ...careful, involuntaryMovements: [still] };
+    expect(odds({ person: { ageYears: 60 }, findings }, 'no-lesion', 'none')).toBe(1);
+    expect(odds({ person: { ageYears: 84 }, findings: careful }, 'no-lesion', 'none')).toBe(1);
+    const shaking = { ...careful, involuntaryMovements: [{ ...still, present: true }] };
+    expect(odds({ person: { ageYears: 84 }, findings: shaking }, 'no-lesion', 'none')).toBe(1);
+  });
 });

@@ -1,18 +1,9 @@
 import { describe, expect, it } from 'vitest';
-import type { SiteKind } from '../../src/anatomy/site-kind.ts';
-import type { Site } from '../../src/localisation/hypothesis.ts';
-import { lidsAndThroatShifts } from '../../src/localisation/inference/lids-and-throat.ts';
-import { bedsideExam } from '../support/bedside.ts';
+import { lidsAndThroatShifts, pupilsAndLidsShifts } from '../../src/localisation/inference/lids-and-throat.ts';
 import { power } from './case-writing.ts';
+import { oddsBy } from './odds.ts';
 
-function odds(draft: Record<string, unknown>, key: string, kind: SiteKind): number {
-  const site: Site = { key, kind, label: '', side: 'both', level: null };
-  return lidsAndThroatShifts(bedsideExam(draft)).reduce(
-    (product, { applies, factor }) => (applies(site) ? product * factor : product),
-    1,
-  );
-}
-
+const odds = oddsBy(lidsAndThroatShifts);
 const junction = ['presynaptic-junction', 'junction'] as const;
 const brain = ['diffuse-encephalopathy', 'encephalopathy'] as const;
 const lids = (side: string) => ({ sign: 'ptosis', side, present: true });
@@ -42,5 +33,24 @@ describe('lids and a throat that fail within days', () => {
     expect(odds({ history, findings: half }, ...brain)).toBe(1);
     const told = { ...history, symptoms: [{ key: 'headache', present: true }] };
     expect(odds({ history: told, findings: { cranialNerves } }, ...brain)).toBe(1);
+  });
+});
+
+// Pupils in food-borne botulism and in inflamed roots: Amato and Russell (recalled).
+describe('pupils that fail with lids within days', () => {
+  const withPupils = oddsBy(pupilsAndLidsShifts);
+  const pupils = { sign: 'sluggish-pupil', side: 'both', present: true };
+
+  it('are of junctions that let no transmitter go, and not of blocked receptors', () => {
+    const draft = { history, findings: { cranialNerves: [lids('both'), pupils] } };
+    expect(withPupils(draft, ...junction)).toBeGreaterThan(1);
+    expect(withPupils(draft, 'postsynaptic-junction', 'junction')).toBeLessThan(1);
+  });
+
+  it('say nothing where something tingles or sways, or one pupil alone fails', () => {
+    const tingling = { ...history, symptoms: [{ key: 'paraesthesiae', present: true }] };
+    expect(withPupils({ history: tingling, findings: { cranialNerves: [lids('both'), pupils] } }, ...junction)).toBe(1);
+    const one = { ...pupils, side: 'left' };
+    expect(withPupils({ history, findings: { cranialNerves: [lids('both'), one] } }, ...junction)).toBe(1);
   });
 });

@@ -285,6 +285,19 @@ describe('every present flag', () => {
     expect(others.map(({ key }) => key)).toContain('suspected-meningitis');
   });
 
+  // NICE NG217: a seizure that does not stop is treated before anything else.
+  it('gives way to what kills within minutes', () => {
+    const exam = bedsideExam({
+      history: {
+        ...acute,
+        symptoms: ['fever', 'headache', 'seizure', 'ongoing-seizure'].map((key) => ({ key, present: true })),
+      },
+      findings: { higherFunction: [{ sign: 'confusion', present: true }] },
+    });
+    const localisation = localised(site('diffuse-encephalopathy', 'encephalopathy'));
+    expect(assessRedFlags(exam, localisation, rankCauses(exam, localisation))[0]?.key).toBe('status-epilepticus');
+  });
+
   it('is not asked for in the cauda equina where lids and limbs tire', () => {
     const exam = bedsideExam({
       history: { onset: { pace: 'subacute', durationDays: 21 } },

@@ -125,8 +125,7 @@ export const cranialNerveCauses: readonly Cause[] = [
     group: 'traumatic',
     label: 'Injury of a cranial nerve by trauma or operation',
     produces: [
-      at(['maxillary-nerve', 'mandibular-nerve'], 'very-common'),
-      at(['cavernous-sinus'], 'uncommon'),
+      at(['maxillary-nerve', 'mandibular-nerve', 'cavernous-sinus'], 'very-common'),
       at(['facial-nerve', 'oculomotor-nerve', 'abducens-nerve', 'trigeminal-nerve', 'hypoglossal-nerve'], 'common'),
       at(['ophthalmic-nerve', 'orbital-apex', 'ciliary-ganglion'], 'common'),
       at(

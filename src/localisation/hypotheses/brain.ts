@@ -10,7 +10,20 @@ import type { SiteKind } from '../../anatomy/site-kind.ts';
 import { bodySides, opposite } from '../../kernel/side.ts';
 import { type Hypothesis, hypothesis } from '../hypothesis.ts';
 import { LesionBuilder } from '../lesion.ts';
-import { type FacultyChances, facultyKey, type Process, processOf } from '../process.ts';
+import { type Process, processOf } from '../process.ts';
+import {
+  afterAnOldOne,
+  bothFrontalLobes,
+  bothPosteriorArteries,
+  changedManner,
+  cutOffHand,
+  frontalLobesBeside,
+  inflamedTemporalLobe,
+  lockedIn,
+  pushedDown,
+  silencedBoth,
+  swelling,
+} from './brain-faculties.ts';
 import { foramenMagnum } from './foramen-magnum.ts';
 import { facultiesOf } from './process-signs.ts';
 import { type TerritoryLesion, territoryHypotheses } from './territory-lesions.ts';
@@ -62,62 +75,6 @@ const essentials: Readonly<Record<string, readonly BrainSystem[]>> = {
 /** Systems that a lesion of the territory spares in few. */
 const hardlySpared: Readonly<Record<string, readonly BrainSystem[]>> = { 'cortex-middle-cerebral': ['motor'] };
 
-/**
- * What a large or swelling lesion of one hemisphere does to wakefulness and attention, though the structures for these lie
- * elsewhere. A third to a half of deep haemorrhages and of infarcts of the whole middle cerebral artery are drowsy. Judged.
- */
-const swelling = facultiesOf([
-  ['consciousness', 0.4],
-  ['attention', 0.5],
-  ['orientation', 0.3],
-]);
-
-/** An inflamed or pressed temporal lobe seldom leaves the mind clear. Judged. */
-const inflamedTemporalLobe = facultiesOf([
-  ['consciousness', 0.4],
-  ['attention', 0.65],
-  ['orientation', 0.6],
-  ['memory', 0.6],
-  ['mood-behaviour', 0.5],
-]);
-
-/**
- * Behind a lesion of the callosum, which the anterior cerebral artery of either side feeds, the left hand no longer hears of
- * what the left hemisphere knows: it does not obey, write or name what it holds (Geschwind 1962, recalled). Judged.
- */
-const cutOffHand: FacultyChances = new Map([
-  [facultyKey('praxis', 'left'), 0.7],
-  [facultyKey('limb-ownership', 'left'), 0.4],
-  [facultyKey('calculation', 'left'), 0.45],
-  [facultyKey('cortical-sensation', 'left'), 0.3],
-]);
-
-/** With the poles of the temporal lobes manner and feeling for others waste as well. Judged. */
-const changedManner = facultiesOf([
-  ['mood-behaviour', 0.55],
-  ['executive', 0.25],
-  ['memory', 0.2],
-]);
-
-/** Who has lost both frontal lobes is adrift in time, forgets to remember and knows of nothing wrong: it is taken for dementia. Judged. */
-const bothFrontalLobes = facultiesOf([
-  ['orientation', 0.5],
-  ['attention', 0.5],
-  ['memory', 0.35],
-  ['construction', 0.2],
-  ['language-repetition', 0.2],
-]);
-
-/** What grows from the falx presses on the frontal lobes in front of the leg areas too: drive, manner, attention and the bladder. Judged. */
-const frontalLobesBeside = facultiesOf([
-  ['mood-behaviour', 0.5],
-  ['attention', 0.45],
-  ['executive', 0.4],
-  ['memory', 0.25],
-  ['frontal-release', 0.3],
-  ['bladder-urgency', 0.4],
-]);
-
 /** A hand that fails from the cortex alone is an embolus in nearly all (Peters 2009, recalled); what grows there takes more than the hand. Judged. */
 const handPaces = { hyperacute: 1.2, acute: 1, subacute: 0.3, chronic: 0.2 } as const;
 
@@ -126,45 +83,6 @@ const handPaces = { hyperacute: 1.2, acute: 1, subacute: 0.3, chronic: 0.2 } as 
  * are inflamed. Judged.
  */
 const amnesiaPaces = { hyperacute: 1.2, acute: 0.8, subacute: 1, chronic: 0.3 } as const;
-
-/**
- * An old lesion of the other hemisphere, long made up for, is felt again when the second one leaves throat and speech
- * without either. Judged.
- */
-const afterAnOldOne = facultiesOf([
-  ['pseudobulbar', 0.8],
-  ['speech-articulation', 0.85],
-  ['swallowing', 0.75],
-  ['speech-initiation', 0.25],
-]);
-
-/**
- * Who has lost both tracts to face, throat and limbs can no longer utter a sound, and is found awake and mute: locked in (Patterson
- * and Grabois 1986, 139 cases, recalled). Judged.
- */
-const lockedIn = facultiesOf([
-  ['speech-initiation', 0.65],
-  ['speech-articulation', 0.9],
-  ['swallowing', 0.9],
-]);
-
-/** The same where tracts to face and throat alone are lost. Judged. */
-const silencedBoth = facultiesOf([
-  ['speech-initiation', 0.5],
-  ['speech-articulation', 0.9],
-  ['swallowing', 0.8],
-]);
-
-/** Who wakes blind in both halves of space is confused in a third or more. Judged. */
-const bothPosteriorArteries = facultiesOf([
-  ['orientation', 0.35],
-  ['attention', 0.35],
-]);
-
-const pushedDown = facultiesOf([
-  ['consciousness', 0.75],
-  ['attention', 0.5],
-]);
 
 /** The territory of an artery, beside lesions of any kind in the same part. Judged. */
 const arteryPaces = { hyperacute: 1.2, acute: 1.2, subacute: 0.3, chronic: 0.1 } as const;

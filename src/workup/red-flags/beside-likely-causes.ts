@@ -261,3 +261,41 @@ function isSettledSpasticity(facts: BedsideFacts): boolean {
   ];
   return facts.isUntimed && spastic.length > 0 && recent.length + facts.trunkSensoryLoss.length === 0;
 }
+
+/** Parts that botulism takes one after the other, downwards; the food or the needle counts as one. Source: CDC 2021, clinical guidelines for botulism. */
+const partsOfBotulism: readonly { readonly signs: readonly string[]; readonly told: readonly string[] }[] = [
+  {
+    signs: [...eyeMovementSigns, 'cranial-nerves/ptosis', 'cranial-nerves/diplopia'],
+    told: ['drooping-eyelids', 'diplopia'],
+  },
+  {
+    signs: [
+      ...['absent-gag-reflex', 'dysphagia', 'nasal-speech', 'palatal-weakness', 'dysphonia', 'flaccid-dysarthria'],
+      ...['dysarthria', 'weak-suck-or-cry', 'jaw-weakness', 'tongue-weakness', 'facial-weakness', 'drooling'],
+    ].map((key) => `cranial-nerves/${key}`),
+    told: ['dysphagia', 'slurred-speech', 'voice-change', 'nasal-regurgitation', 'difficulty-chewing'],
+  },
+  {
+    signs: ['autonomic/breathlessness-at-rest', 'tone/upper-limb', 'tone/lower-limb', 'power/neck-flexion'],
+    told: ['weakness', 'arm-weakness', 'leg-weakness', 'breathlessness', 'descending-weakness', 'ascending-weakness'],
+  },
+  {
+    signs: [
+      ...['dilated-pupil', 'unreactive-pupil', 'sluggish-pupil'].map((key) => `cranial-nerves/${key}`),
+      ...['autonomic/dry-mouth', 'sphincters/constipation', 'sphincters/urinary-retention'],
+    ],
+    told: ['dry-mouth', 'visual-loss', 'bowel-disturbance'],
+  },
+  { signs: [], told: ['home-preserved-food', 'injecting-drug-use', 'botulinum-toxin-injection'] },
+];
+
+/** Two parts at least: what it takes alone, a tongue, a lid or a throat, is hardly ever its work. */
+export function goingDown(facts: BedsideFacts): readonly Reason[] {
+  const parts = partsOfBotulism.map(({ signs, told }) => [
+    ...findingReasons(facts.query.abnormal(signs), 1),
+    ...facts.told(...told).slice(0, 1),
+  ]);
+  if (facts.weakLimbs.length > 0) parts[2]?.push(...findingReasons(facts.weakLimbs, 1));
+  const taken = parts.filter((reasons) => reasons.length > 0);
+  return taken.length >= 2 ? taken.flat() : [];
+}

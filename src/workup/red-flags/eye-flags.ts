@@ -12,6 +12,19 @@ import { each } from './story.ts';
 import { isKnownAura } from './sudden-deficit.ts';
 import { isAtLeast, written } from './thresholds.ts';
 
+/** Months in which sight that fails under swollen discs may still be saved. Source: Mollan 2018, consensus on idiopathic intracranial hypertension (recalled). */
+const drowningWithinDays = 92;
+
+/** Sight that goes on failing under discs that are swollen on both sides. */
+function isSightDrowning(facts: BedsideFacts): boolean {
+  const discs = facts.query.abnormal(['cranial-nerves/optic-disc-swelling']);
+  return (
+    new Set(discs.map(({ side }) => side)).size === 2 &&
+    facts.exam.course === 'progressive' &&
+    facts.beganWithin(drowningWithinDays) === 'yes'
+  );
+}
+
 /** Flags of sight, of the pupil and of the third nerve. */
 export const eyeFlags: readonly RedFlagRule[] = [
   {
@@ -56,6 +69,7 @@ export const eyeFlags: readonly RedFlagRule[] = [
       const isRecent =
         facts.beganWithin(14) === 'yes' ||
         (facts.exam.course === 'progressive' && facts.beganWithin(28) === 'yes') ||
+        isSightDrowning(facts) ||
         isEyeOfAnOldArtery(facts);
       return loss.length + closed.length > 0 && pace !== 'chronic' && isRecent ? present([...loss, ...closed]) : null;
     },

@@ -7,6 +7,7 @@ import {
   areEyesAlone,
   beyondMovements,
   beyondOneLimb,
+  goingDown,
   isNerveOverDiabeticFeet,
   isNotPlainlyElsewhere,
   isOfOneLimb,
@@ -183,7 +184,7 @@ export const likelyEmergencies: readonly LikelyEmergency[] = [
           ? limbsOrHead(facts)
           : weakOrInfected(facts),
   },
-  { flag: 'suspected-botulism', causes: ['botulism'], withinDays: 30 },
+  { flag: 'suspected-botulism', causes: ['botulism'], withinDays: 30, beside: goingDown },
   {
     flag: 'suspected-cord-compression',
     causes: [

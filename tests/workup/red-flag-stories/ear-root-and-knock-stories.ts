@@ -50,4 +50,17 @@ export const earRootAndKnockStories: readonly Story[] = [
     },
     not: { history: { onset: weeks }, findings: { cranialNerves: eyesOutOfStep } },
   },
+  {
+    flag: 'acute-visual-loss',
+    by: 'Consensus on idiopathic intracranial hypertension (Mollan 2018, recalled): sight that goes on failing under discs swollen on both sides',
+    at: site('raised-intracranial-pressure', 'intracranial-pressure', 0.6),
+    raised: {
+      history: { onset: { pace: 'subacute', durationDays: 40 }, course: 'progressive', symptoms: has('visual-loss') },
+      findings: { cranialNerves: on('both', 'optic-disc-swelling') },
+    },
+    not: {
+      history: { onset: { pace: 'subacute', durationDays: 40 }, course: 'progressive', symptoms: has('visual-loss') },
+      findings: { cranialNerves: on('left', 'optic-disc-swelling') },
+    },
+  },
 ];
