@@ -46,17 +46,23 @@ function isSaidByAnother({ key }: HistoryStatement, told: readonly HistoryStatem
 /** Who it is, how it began and went on, what was told and what was denied. */
 export function openingSentences(exam: Exam): readonly string[] {
   const present = exam.history.filter((statement) => statement.present);
-  const told = present
-    .filter((statement) => !isSaidByAnother(statement, present))
-    .map((statement) => historyReason(statement).text);
+  const said = present.filter((statement) => !isSaidByAnother(statement, present));
+  const words = (isMedicine: boolean): readonly string[] =>
+    said.filter(({ kind }) => (kind === 'medication') === isMedicine).map((one) => historyReason(one).text);
+  const told = words(false);
+  const taken = words(true);
   const denied = exam.history
     .filter((statement) => !statement.present)
     .map((statement) => historyReason(statement).text.replace(/^no (?:an? )?/, ''))
     .slice(0, mostDenied);
   const report = told.length > 0 ? `the history includes ${joinWords(told)}` : '';
+  const medicines = taken.length > 0 ? `medicines: ${joinWords(taken)}` : '';
   // "No falls" and "no fever" both read well; "there is no falls" does not.
   const denial = denied.length > 0 ? `no ${joinWords(denied, 'or')}` : '';
-  return [sentence(personAndTempo(exam)), sentence([report, denial].filter((part) => part !== '').join('; '))];
+  return [
+    sentence(personAndTempo(exam)),
+    sentence([report, medicines, denial].filter((part) => part !== '').join('; ')),
+  ];
 }
 
 function personAndTempo(exam: Exam): string {

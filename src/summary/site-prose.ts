@@ -38,13 +38,9 @@ export function siteSentences(localisation: Localisation, isExamined = true): re
     sentence(
       `${verb} ${siteWords(first)} (${percent(first.probability)})${reasons === '' ? '' : `, chiefly because of ${reasons}`}`,
     ),
-    ...unexplainedSentence(first),
-    ...(second !== undefined && second.probability >= 0.1
-      ? [
-          sentence(
-            `${isSeveral ? 'beside it' : 'the main alternative'} is ${siteWords(second)} (${percent(second.probability)})`,
-          ),
-        ]
+    ...(isSeveral ? besideSentences(first, second) : unexplainedSentence(first.unexplained)),
+    ...(!isSeveral && isWorthNaming(second)
+      ? [sentence(`the main alternative is ${siteWords(second)} (${percent(second.probability)})`)]
       : []),
   ];
 }
@@ -152,11 +148,24 @@ function sectionOf({ finding }: Evidence): string {
   return finding.split('/')[2] ?? '';
 }
 
-function unexplainedSentence(site: RankedLocalisation): readonly string[] {
-  const texts = site.unexplained.flatMap((evidence, index) => {
+const isWorthNaming = (site: RankedLocalisation | undefined): site is RankedLocalisation =>
+  site !== undefined && site.probability >= 0.1;
+
+/** The second of several places that are ill together, and what neither of them accounts for. */
+function besideSentences(first: RankedLocalisation, second: RankedLocalisation | undefined): readonly string[] {
+  if (!isWorthNaming(second)) return unexplainedSentence(first.unexplained);
+  const open = new Set(second.unexplained.map(({ findingId }) => findingId));
+  return [
+    sentence(`beside it is ${siteWords(second)} (${percent(second.probability)})`),
+    ...unexplainedSentence(first.unexplained.filter(({ findingId }) => open.has(findingId))),
+  ];
+}
+
+function unexplainedSentence(unexplained: readonly Evidence[]): readonly string[] {
+  const texts = unexplained.flatMap((evidence, index) => {
     const twin = (other: Evidence) => other.side !== evidence.side && saysTheSame(other, evidence);
-    if (site.unexplained.slice(0, index).some(twin)) return [];
-    return [site.unexplained.some(twin) ? onBothSides(evidence.text, evidence.side) : evidence.text];
+    if (unexplained.slice(0, index).some(twin)) return [];
+    return [unexplained.some(twin) ? onBothSides(evidence.text, evidence.side) : evidence.text];
   });
   if (texts.length === 0) return [];
   const shown = texts.slice(0, 3);

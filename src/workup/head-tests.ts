@@ -388,11 +388,21 @@ export const headTests: readonly WorkupRule[] = [
     source: recalled('adams-victor', 'sarcoidosis'),
   },
   {
-    tests: ['syphilis-serology', 'hiv-test', 'lumbar-puncture'],
+    tests: ['syphilis-serology', 'hiv-test'],
     causes: ['neurosyphilis', 'tabes-dorsalis'],
     tier: 1,
     priority: 'urgent',
     because: 'syphilis of the nervous system is cured',
+    source: recalled('adams-victor', 'neurosyphilis'),
+  },
+  {
+    tests: ['lumbar-puncture'],
+    causes: ['neurosyphilis', 'tabes-dorsalis'],
+    when: ({ query, told }) =>
+      query.result('syphilis-serology')?.value === 'positive' || told('syphilis', 'hiv-infection').length > 0,
+    tier: 1,
+    priority: 'urgent',
+    because: 'syphilis is known or its serology positive: cells and protein of the fluid decide the treatment',
     source: recalled('adams-victor', 'neurosyphilis'),
   },
   {

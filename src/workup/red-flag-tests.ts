@@ -558,5 +558,7 @@ function mayBeAThyroidStorm(facts: BedsideFacts): boolean {
     ...facts.query.abnormal(['inspection/proptosis', 'cranial-nerves/lid-retraction', 'cranial-nerves/lid-lag']),
   ];
   const isKnown = facts.told('hyperthyroidism', 'antithyroid-drug').length > 0;
-  return isKnown || (heart && trueFever(facts).length > 0 && signs.length >= 2);
+  // What came within days of a drug that blocks dopamine is the drug's.
+  const isOfDays = facts.beganWithin(7) === 'yes' && facts.told('antipsychotic', 'metoclopramide').length > 0;
+  return isKnown || (heart && trueFever(facts).length > 0 && signs.length >= 2 && !isOfDays);
 }

@@ -147,6 +147,7 @@ export const cordTractCauses: readonly Cause[] = [
       told('syphilis', 30, 0.5),
       // Lightning pains of the legs and crises of the belly.
       told(['neuropathic-pain', 'bilateral-leg-pain', 'abdominal-pain'], 2.5, 0.6),
+      told('burning-feet', 0.4, 1),
       // A leg or a foot that aches all day has a hundred other causes.
       told(['foot-pain', 'thigh-pain', 'arm-pain', 'radicular-leg-pain'], 0.5, 1),
       told(['unprotected-sex', 'hiv-infection'], 2, 1),

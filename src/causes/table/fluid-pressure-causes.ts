@@ -83,7 +83,9 @@ export const fluidPressureCauses: readonly Cause[] = [
     produces: [
       at(['raised-intracranial-pressure'], 'very-common'),
       at(['abducens-nerve'], 'uncommon'),
-      at(['optic-nerve', 'no-lesion'], 'rare'),
+      // Discs that swell for long take the nerves with them.
+      at(['optic-nerve'], 'uncommon'),
+      at(['no-lesion'], 'rare'),
       at(['oculomotor-nerve', 'facial-nerve', 'cochlear-nerve', 'retina', 'olfactory-nerve'], 'exceptional'),
     ],
     tempo: { hyperacute: 0.01, acute: 0.09, subacute: 0.5, chronic: 0.4 },

@@ -271,7 +271,9 @@ export const nerveCauses: readonly Cause[] = [
       ),
       told(['needle-near-nerve', 'anticoagulant'], 1.3, 1),
       told('fever', 0.4, 1),
-      told(operation, 15, 0.3),
+      told('recent-surgery', 15, 0.3),
+      // Of an artificial hip it is not said when it was put in.
+      told('hip-replacement', 4, 1),
       told('pregnancy', 8, 0.95),
       told('diabetes-mellitus', 0.8, 1),
     ],

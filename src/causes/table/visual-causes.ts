@@ -521,8 +521,12 @@ export const visualCauses: readonly Cause[] = [
       shows(['cranial-nerves/central-scotoma', 'cranial-nerves/reduced-colour-vision'], 2, 0.3),
       shows(afferentDefect, 0.25, 1.6),
       shows(['cranial-nerves/altitudinal-field-defect'], 0.15, 1.05),
-      shows(discSwelling, 0.6, 1.1),
-      shows(['cranial-nerves/unreactive-pupil', 'cranial-nerves/sluggish-pupil', 'cranial-nerves/dilated-pupil'], 2, 1),
+      shows(discSwelling, 0.25, 1.1),
+      shows(
+        ['cranial-nerves/unreactive-pupil', 'cranial-nerves/sluggish-pupil', 'cranial-nerves/dilated-pupil'],
+        1.4,
+        1,
+      ),
     ],
     sides: [sided(signsOfAnOpticNerve, { one: 0.2, both: 1.6 })],
     values: [

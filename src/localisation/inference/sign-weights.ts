@@ -7,6 +7,7 @@ import type { Finding } from '../../exam/finding.ts';
 import { type BodySide, bodySides, opposite } from '../../kernel/side.ts';
 import { acuteLimbShifts } from './acute-limb-patterns.ts';
 import { ageingShifts } from './ageing-pattern.ts';
+import { centralCordShifts } from './central-cord-injury.ts';
 import { changedConductShifts } from './changed-conduct.ts';
 import { comaPatternShifts } from './coma-patterns.ts';
 import { crossedShift } from './crossed-signs.ts';
@@ -530,6 +531,7 @@ export function signShifts(exam: Exam): readonly Shift[] {
     ...infantPatternShifts(exam),
     ...neuropathicJointShifts(exam),
     ...slackBellyShifts(exam),
+    ...centralCordShifts(exam),
     ...tractsUnfeltShifts(exam),
     ...legTremorShifts(exam),
     ...changedConductShifts(exam),
