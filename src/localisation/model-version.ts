@@ -1,2 +1,2 @@
 /** Version of the clinical model: package version and a fingerprint of every table and weight. Written by `npm run generate`. */
-export const modelVersion = '0.1.0+1f989dfc00d4';
+export const modelVersion = '0.1.0+1a4fb7c03f51';

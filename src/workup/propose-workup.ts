@@ -17,6 +17,7 @@ import { chooseTests, investigationCoding } from './choose-tests.ts';
 import { cordAndMuscleTests } from './cord-and-muscle-tests.ts';
 import { headTests } from './head-tests.ts';
 import { limbComplaintTests } from './limb-complaint-tests.ts';
+import { meningesAndPressureTests } from './meninges-and-pressure-tests.ts';
 import { movementTests } from './movement-tests.ts';
 import { neuropathyTests } from './neuropathy-tests.ts';
 import { rarerCauseTests } from './rarer-cause-tests.ts';
@@ -32,6 +33,7 @@ export const workupRules: readonly WorkupRule[] = [
   ...neuropathyTests,
   ...siteTests,
   ...headTests,
+  ...meningesAndPressureTests,
   ...brainTests,
   ...movementTests,
   ...cordAndMuscleTests,
